@@ -1,0 +1,51 @@
+"""Checks of the bundled facts: sources named and used, magnitudes plausible."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from frywright.catalog import load
+
+FOLDERS = ("foods", "oils", "coatings", "cuts", "kinetics", "standards")
+ORIGINS = ("measured", "correlation", "standard", "estimate", "common practice", "recalled", "secondary")
+
+PLAUSIBLE = {
+    "density": (500.0, 2500.0), "cp": (500.0, 5000.0), "conductivity": (0.02, 3.0),
+    "half_thickness_m": (0.002, 0.08), "film_kg_m2": (0.0, 1.5), "temp_c": (-5.0, 260.0),
+}  # fmt: skip
+"""Magnitudes outside which a printed value is taken for a slip of unit."""
+
+
+def _walk(node: Any, path: str) -> list[tuple[str, str, Any]]:
+    if isinstance(node, dict):
+        return [hit for key, value in node.items() for hit in [(path, key, value), *_walk(value, path)]]
+    if isinstance(node, list):
+        return [hit for value in node for hit in _walk(value, path)]
+    return []
+
+
+def problems() -> list[str]:
+    """All complaints about the bundled facts, in words; empty when there are none."""
+    known, used, found = set(load.sources()), set(), []
+    for path in (p for folder in FOLDERS for p in load.files(folder)):
+        table = load.table(path)
+        hits = _walk(table, path)
+        named = [value for _, key, value in hits if key == "source" or key.endswith("_source")]
+        if not named:
+            found.append(f"{path} names no source")
+        used.update(named)
+        found += [f"{path}: unknown source {name!r}" for name in named if name not in known]
+        for _, key, value in hits:
+            if (key == "origin" or key.endswith("_origin")) and value not in ORIGINS:
+                found.append(f"{path}: unknown origin {value!r}")
+            if isinstance(value, float | int):
+                found += _implausible(path, key, float(value))
+    return found + [f"sources.toml: {name} is not used" for name in sorted(known - used)]
+
+
+def _implausible(path: str, key: str, value: float) -> list[str]:
+    for start, (low, high) in PLAUSIBLE.items():
+        sloped = "slope" in key
+        if key.startswith(start) and not sloped and not low <= value <= high:
+            return [f"{path}: {key} = {value:g} is outside {low:g} to {high:g}"]
+    return []

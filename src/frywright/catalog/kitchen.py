@@ -1,0 +1,164 @@
+"""Reads a kitchen file (TOML) into a :class:`Kitchen`, with every problem placed in the file."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import replace
+from typing import Any
+
+from frywright.catalog import load
+from frywright.model.codec import Source, read
+from frywright.model.errors import DataError, InputError
+from frywright.model.findings import Problem
+from frywright.model.food import Coating, Cut, CutSet, CutShare, Product
+from frywright.model.fryer import Controller, Fryer
+from frywright.model.kitchen import Kitchen, Site
+from frywright.model.program import Program, Stage
+
+TABLES = ("kitchen", "fryer", "product", "program", "cut", "cut_set", "coating")
+
+
+def parse_kitchen(text: str, file: str = "kitchen.toml") -> Kitchen:
+    """Kitchen from the text of its file.
+
+    Raises
+    ------
+    DataError
+        With every problem found: file, line, caret, remedy.
+    """
+    source = Source(text, file)
+    tables = source.load()
+    problems: list[Problem] = []
+    for name in tables:
+        if name not in TABLES:
+            problems.append(source.problem(name, "", f"unknown table [{name}]", "Known: " + ", ".join(TABLES)))
+    site = _site(tables, source, problems)
+    parts = {
+        "fryers": _each(tables, "fryer", source, problems, _fryer),
+        "products": _each(tables, "product", source, problems, _product),
+        "cuts": _each(tables, "cut", source, problems, _cut),
+        "cut_sets": _each(tables, "cut_set", source, problems, _cut_set),
+        "coatings": _each(tables, "coating", source, problems, lambda *a: read(Coating, *a)),
+    }
+    programs = _each(tables, "program", source, problems, _program)
+    if not parts["fryers"] and not problems:
+        problems.append(source.problem("", "", "the file has no [[fryer]]", "Describe at least one fryer."))
+    if problems or site is None:
+        raise DataError(problems)
+    return _join(site, parts, programs, source)
+
+
+def _site(tables: Mapping[str, Any], source: Source, problems: list[Problem]) -> Site | None:
+    table = tables.get("kitchen")
+    if not isinstance(table, dict):
+        problems.append(source.problem("", "", "the file has no [kitchen] table", "Start it with [kitchen] and a name."))
+        return None
+    try:
+        site = read(Site, table, source, "kitchen")
+    except DataError as error:
+        problems.extend(error.problems)
+        return None
+    known = [j["key"] for j in load.table("standards/jurisdictions.toml")["jurisdiction"]]
+    if site.jurisdiction not in known:
+        problems.append(source.problem(
+            "kitchen", "jurisdiction", f"unknown jurisdiction {site.jurisdiction!r}", "Use one of: " + ", ".join(known)
+        ))  # fmt: skip
+    return site
+
+
+def _each(
+    tables: Mapping[str, Any], name: str, source: Source, problems: list[Problem],
+    build: Callable[[Mapping[str, Any], Source, str], Any],
+) -> list[Any]:  # fmt: skip
+    found, items = [], tables.get(name, [])
+    if not isinstance(items, list):
+        problems.append(source.problem(name, "", f"[{name}] is a single table", f"Write [[{name}]] with two brackets."))
+        return []
+    for number, table in enumerate(items):
+        path = f"{name}[{number}]"
+        try:
+            found.append((path, build(table, source, path)))
+        except DataError as error:
+            problems.extend(error.problems)
+    return found
+
+
+def _fryer(table: Mapping[str, Any], source: Source, path: str) -> Fryer:
+    controller = read(Controller, table.get("controller", {}), source, f"{path}.controller")
+    fryer = read(Fryer, table, source, path, controller=controller)
+    if fryer.oil not in load.oils():
+        raise DataError([source.problem(path, "oil", f"unknown oil {fryer.oil!r}", "Use one of: " + ", ".join(load.oils()))])  # fmt: skip
+    return fryer
+
+
+def _product(table: Mapping[str, Any], source: Source, path: str) -> Product:
+    return read(Product, table, source, path)
+
+
+def _cut(table: Mapping[str, Any], source: Source, path: str) -> Cut:
+    cut = read(Cut, table, source, path)
+    if cut.composition not in load.compositions():
+        known = ", ".join(load.compositions())
+        raise DataError([source.problem(path, "composition", f"unknown composition {cut.composition!r}", f"Use one of: {known}")])  # fmt: skip
+    return cut
+
+
+def _cut_set(table: Mapping[str, Any], source: Source, path: str) -> CutSet:
+    parts = tuple(
+        read(CutShare, part, source, f"{path}.part[{n}]") for n, part in enumerate(table.get("part", []))
+    )
+    return read(CutSet, table, source, path, parts=parts)
+
+
+def _program(table: Mapping[str, Any], source: Source, path: str) -> Program:
+    stages = tuple(
+        read(Stage, stage, source, f"{path}.stage[{n}]") for n, stage in enumerate(table.get("stage", []))
+    )
+    return read(Program, table, source, path, stages=stages)
+
+
+def _join(site: Site, parts: dict[str, list[Any]], programs: list[Any], source: Source) -> Kitchen:
+    bundled = {"cuts": load.cuts(), "cut_sets": load.cut_sets(), "coatings": load.coatings()}
+    items: dict[str, tuple[Any, ...]] = {}
+    problems: list[Problem] = []
+    for kind, found in parts.items():
+        own = {item.key for _, item in found}
+        for path, item in found:
+            if item.key in bundled.get(kind, {}):
+                problems.append(source.problem(
+                    path, "key", f"{item.key!r} is already in the catalog", "Choose another key, so that nothing is shadowed."
+                ))  # fmt: skip
+        rest = [v for k, v in bundled.get(kind, {}).items() if k not in own]
+        items[kind] = tuple(item for _, item in found) + tuple(rest)
+    if problems:
+        raise DataError(problems)
+    try:
+        kitchen = Kitchen(site=site, programs=(), **items)
+    except InputError as error:
+        raise DataError([source.problem("kitchen", "", str(error), "Mend the entry named.")]) from error
+    return replace(kitchen, programs=_checked(kitchen, programs, source))
+
+
+def _checked(kitchen: Kitchen, programs: list[Any], source: Source) -> tuple[Program, ...]:
+    problems = []
+    for product in kitchen.products:
+        try:
+            cut_set = kitchen.cut_set(product.cut_set)
+            kitchen.coating(product.coating)
+            for part in cut_set.parts:
+                kitchen.cut(part.cut)
+        except InputError as error:
+            path = next(p for p in _paths("product", kitchen.products, product))
+            problems.append(source.problem(path, error.field, f"unknown {error.field} {error.value}", f"It must be {error.allowed}."))  # fmt: skip
+    for path, program in programs:
+        try:
+            kitchen.check(program)
+        except InputError as error:
+            problems.append(source.problem(path, error.field, str(error), "Mend the program or the fryer."))
+    if problems:
+        raise DataError(problems)
+    return tuple(program for _, program in programs)
+
+
+def _paths(name: str, items: tuple[Any, ...], wanted: Any) -> list[str]:
+    return [f"{name}[{n}]" for n, item in enumerate(items) if item is wanted]

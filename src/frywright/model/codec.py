@@ -1,0 +1,217 @@
+"""Reads dataclasses from TOML tables with people's units, and writes them back.
+
+A field ``oil_mass_kg`` is filled by any key of the same dimension: ``oil_mass_lb = 64``. A time
+may also be ``duration = "12:30"``. Problems carry file, line, caret and remedy.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+import difflib
+import enum
+import re
+import tomllib
+import types
+import typing
+from collections.abc import Mapping
+from typing import Any, TypeVar
+
+from frywright.model.errors import DataError, InputError
+from frywright.model.findings import Problem
+from frywright.model.units import UNITS, parse_clock, suffix_of, to_inside, to_people
+
+T = TypeVar("T")
+_HEADER = re.compile(r"^\s*(\[\[?)\s*([^\]]+?)\s*\]\]?")
+_KEY = re.compile(r"^(\s*)(\"[^\"]*\"|[A-Za-z0-9_-]+)\s*=")
+
+
+class Source:
+    """Text of a TOML file and where each key stands in it."""
+
+    def __init__(self, text: str, file: str) -> None:
+        self.text, self.file = text, file
+        self.lines = text.splitlines()
+        self._places: dict[tuple[str, str], tuple[int, int]] = {}
+        self._index()
+
+    def _index(self) -> None:
+        counts: dict[str, int] = {}
+        table = ""
+        for number, line in enumerate(self.lines):
+            header = _HEADER.match(line)
+            if header:
+                table = self._full_name(header[2], counts, header[1] == "[[")
+                self._places.setdefault((table, ""), (number, line.index("[")))
+                continue
+            key = _KEY.match(line)
+            if key:
+                self._places.setdefault((table, key[2].strip('"')), (number, len(key[1])))
+
+    @staticmethod
+    def _full_name(name: str, counts: dict[str, int], array: bool) -> str:
+        parts, path = name.split("."), ""
+        for depth, part in enumerate(parts):
+            path = f"{path}.{part}" if path else part
+            if array and depth == len(parts) - 1:
+                counts[path] = counts.get(path, -1) + 1
+            if path in counts:
+                path = f"{path}[{counts[path]}]"
+        return path
+
+    def problem(self, table: str, key: str, what: str, remedy: str) -> Problem:
+        """A problem at a key of a table, or at the table's header."""
+        number, column = self._places.get((table, key)) or self._places.get((table, "")) or (-1, 0)
+        line = self.lines[number] if number >= 0 else ""
+        return Problem(what=what, remedy=remedy, file=self.file, line_number=number + 1, column_number=column, line=line)
+
+    def load(self) -> dict[str, Any]:
+        """Parse the text.
+
+        Raises
+        ------
+        DataError
+            The text is not TOML; the problem names the line.
+        """
+        try:
+            return tomllib.loads(self.text)
+        except tomllib.TOMLDecodeError as error:
+            found = re.search(r"line (\d+), column (\d+)", str(error))
+            number = int(found[1]) if found else 0
+            column = int(found[2]) - 1 if found else 0
+            line = self.lines[number - 1] if 0 < number <= len(self.lines) else ""
+            what = str(error).split(" (at")[0]
+            raise DataError([Problem(
+                what=f"not valid TOML: {what}", remedy="Mend this line; text values need quotes, numbers don't.",
+                file=self.file, line_number=number, column_number=column, line=line,
+            )]) from error  # fmt: skip
+
+
+def read(cls: type[T], table: Mapping[str, Any], source: Source, path: str, **given: Any) -> T:
+    """Build ``cls`` from a TOML table; ``given`` fills fields that are not scalars.
+
+    Raises
+    ------
+    DataError
+        Unknown, missing, doubled, mistyped or impossible values.
+    """
+    problems: list[Problem] = []
+    values = dict(given)
+    hints = typing.get_type_hints(cls)
+    fields = {f.name: f for f in dataclasses.fields(cls) if f.name not in given}  # type: ignore[arg-type]
+    origin: dict[str, str] = {}
+    for key, raw in table.items():
+        if isinstance(raw, dict) or (isinstance(raw, list) and raw and isinstance(raw[0], dict)):
+            continue
+        try:
+            name, value = _fit(key, raw, fields, hints)
+        except InputError as error:
+            problems.append(source.problem(path, key, _say(error), _remedy(error)))
+            continue
+        if name in origin:
+            problems.append(
+                source.problem(path, key, f"{key} and {origin[name]} give the same value", "Keep one of them.")
+            )
+            continue
+        values[name], origin[name] = value, key
+    for name, spec in fields.items():
+        bare = spec.default is dataclasses.MISSING and spec.default_factory is dataclasses.MISSING
+        if bare and name not in values and not problems:
+            problems.append(source.problem(path, "", f"{path or 'file'} lacks {name}", f"Add {name} = …"))
+    if problems:
+        raise DataError(problems)
+    try:
+        return cls(**values)
+    except InputError as error:
+        raise DataError([at_field(error, source, path, origin)]) from error
+
+
+def at_field(error: InputError, source: Source, path: str, origin: Mapping[str, str]) -> Problem:
+    """Place of an impossible value: the key that gave the field, else the table."""
+    key = next((k for name, k in origin.items() if name.startswith(error.field)), "")
+    return source.problem(path, key, _say(error), _remedy(error))
+
+
+def _say(error: InputError) -> str:
+    return f"{error.field} is {error.value}" + (f" ({error.where})" if error.where else "")
+
+
+def _remedy(error: InputError) -> str:
+    return f"It must be {error.allowed}."
+
+
+def _fit(key: str, raw: Any, fields: Mapping[str, Any], hints: Mapping[str, Any]) -> tuple[str, Any]:
+    if key in fields:
+        return key, _convert(key, raw, hints[key])
+    if isinstance(raw, str) and key + "_s" in fields:
+        return key + "_s", parse_clock(raw)
+    suffix = suffix_of(key)
+    if suffix:
+        base = key[: -len(suffix) - 1]
+        for name in fields:
+            inside = suffix_of(name)
+            if inside and name[: -len(inside) - 1] == base:
+                if UNITS[inside].dimension == UNITS[suffix].dimension:
+                    return name, to_inside(_number(key, raw), suffix)
+                if UNITS[inside].dimension == "temperature_difference" and suffix == "f":
+                    return name, _number(key, raw) * 5 / 9
+                if UNITS[inside].dimension == "temperature_difference" and suffix == "c":
+                    return name, _number(key, raw)
+                raise InputError(key, f"in {suffix}", f"a {UNITS[inside].dimension} such as {name}")
+    near = difflib.get_close_matches(key, list(fields), n=1)
+    hint = f"a known key; did you mean {near[0]}?" if near else "one of: " + ", ".join(sorted(fields))
+    raise InputError("key", repr(key), hint)
+
+
+def _number(key: str, raw: Any) -> float:
+    if isinstance(raw, bool) or not isinstance(raw, int | float):
+        raise InputError(key, repr(raw), "a number without quotes")
+    if raw != raw or raw in (float("inf"), float("-inf")):
+        raise InputError(key, raw, "a finite number")
+    return float(raw)
+
+
+def _convert(key: str, raw: Any, hint: Any) -> Any:
+    if typing.get_origin(hint) in (types.UnionType, typing.Union):
+        hint = next(a for a in typing.get_args(hint) if a is not type(None))
+    if typing.get_origin(hint) is tuple:
+        if not isinstance(raw, list):
+            raise InputError(key, repr(raw), "a list in square brackets")
+        return tuple(raw)
+    if isinstance(hint, type) and issubclass(hint, enum.StrEnum):
+        words = [str(member) for member in hint]
+        if raw not in words:
+            raise InputError(key, repr(raw), "one of: " + ", ".join(words))
+        return hint(raw)
+    if hint is float:
+        return _number(key, raw)
+    if hint is int:
+        if isinstance(raw, bool) or not isinstance(raw, int):
+            raise InputError(key, repr(raw), "a whole number")
+        return raw
+    if hint is bool and not isinstance(raw, bool):
+        raise InputError(key, repr(raw), "true or false")
+    if hint is str and not isinstance(raw, str):
+        raise InputError(key, repr(raw), "text in quotes")
+    return raw
+
+
+PREFERRED = {
+    "us": {"temperature": "f", "mass": "lb", "pressure": "psi", "length": "ft", "temperature_difference": "f_diff"},
+    "metric": {},
+}
+
+
+def write(item: Any, units: str) -> dict[str, Any]:
+    """Flat key-value pairs of a dataclass in the kitchen's preferred units; None is left out."""
+    out: dict[str, Any] = {}
+    for spec in dataclasses.fields(item):
+        value = getattr(item, spec.name)
+        suffix = suffix_of(spec.name)
+        wanted = PREFERRED[units].get(UNITS[suffix].dimension) if suffix else None
+        if value is None or dataclasses.is_dataclass(value) or isinstance(value, tuple):
+            continue
+        if wanted and suffix and wanted != "f_diff" and isinstance(value, float):
+            out[spec.name[: -len(suffix)] + wanted] = round(to_people(value, wanted), 6)
+        else:
+            out[spec.name] = str(value) if isinstance(value, enum.StrEnum) else value
+    return out

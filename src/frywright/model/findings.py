@@ -1,0 +1,81 @@
+"""What a result tells besides its numbers: notes, problems and verdicts."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from enum import StrEnum
+
+from frywright.model.units import show, suffix_of
+
+
+Values = Mapping[str, float | str]
+
+
+def say(
+    template: str, values: Values, system: str = "metric", translate: Callable[[str], str] = str
+) -> str:
+    """A template such as ``"{piece} reaches {core_c}"`` in words, in people's units.
+
+    Numbers whose name ends in a unit are shown with that unit in ``system``; text values are
+    translated too, so a template never needs to know the language.
+    """
+    shown: dict[str, str] = {}
+    for name, value in values.items():
+        suffix = suffix_of(name)
+        if isinstance(value, str):
+            shown[name] = translate(value)
+        elif suffix:
+            shown[name] = show(value, suffix, system)
+        else:
+            shown[name] = f"{value:g}"
+    return translate(template).format(**shown)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Note:
+    """The result stands, but beware. ``kind`` is a stable key; ``text`` a template for people."""
+
+    kind: str
+    text: str
+    values: Values = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Problem:
+    """Something wrong in a user's file or entry, with its place and the remedy."""
+
+    what: str
+    remedy: str
+    file: str = ""
+    line_number: int = 0
+    column_number: int = 0
+    line: str = ""
+
+    def __str__(self) -> str:
+        place = f"{self.file}:{self.line_number}: " if self.line_number else (f"{self.file}: " if self.file else "")
+        shown = f"\n    {self.line}\n    {' ' * self.column_number}^" if self.line else ""
+        return f"{place}{self.what}{shown}\n  {self.remedy}"
+
+
+class Outcome(StrEnum):
+    """Three words, never two: a missing rule or missing evidence is unknown, not meets."""
+
+    MEETS = "meets"
+    FAILS = "fails"
+    UNKNOWN = "unknown"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Verdict:
+    """Judgement of one history by one rule in one edition; ``sentence`` is a template."""
+
+    outcome: Outcome
+    rule: str
+    edition: str
+    sentence: str
+    values: Values = field(default_factory=dict)
+    margin_k: float | None = None
+    margin_s: float | None = None
+    missing: tuple[str, ...] = ()
+    source: str = ""

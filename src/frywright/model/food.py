@@ -1,0 +1,123 @@
+"""Food: compositions, cuts, cut sets, coatings, products."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from frywright.model.errors import InputError
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Composition:
+    """Mass fractions of raw food as printed by its source; they are normalised before use."""
+
+    key: str
+    title: str
+    water_frac: float
+    protein_frac: float
+    fat_frac: float
+    carbohydrate_frac: float = 0.0
+    ash_frac: float = 0.0
+    source: str = ""
+
+    def __post_init__(self) -> None:
+        total = self.water_frac + self.protein_frac + self.fat_frac + self.carbohydrate_frac + self.ash_frac
+        if not 0.97 <= total <= 1.03:
+            raise InputError("composition", f"a sum of {total:.3f}", "0.97 to 1.03", where=self.key)
+
+    @property
+    def fractions(self) -> dict[str, float]:
+        """Component fractions that sum to 1."""
+        parts = {
+            "water": self.water_frac, "protein": self.protein_frac, "fat": self.fat_frac,
+            "carbohydrate": self.carbohydrate_frac, "ash": self.ash_frac,
+        }  # fmt: skip
+        total = sum(parts.values())
+        return {name: share / total for name, share in parts.items()}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Cut:
+    """One kind of piece and its effective geometry at a reference mass.
+
+    Size scales with mass to the power 1/3. Geometry is *effective*: it makes a one-dimensional
+    piece heat like the real one and is the first thing to calibrate from probe logs.
+    """
+
+    key: str
+    title: str
+    composition: str
+    reference_mass_kg: float
+    half_thickness_m: float
+    shape_n: float
+    bone_radius_m: float = 0.0
+    area_factor_n: float = 1.0
+    heavy_ratio_n: float = 1.15
+    evaporable_frac: float = 0.9
+    poultry: bool = True
+    geometry_origin: str = "estimate"
+
+    def __post_init__(self) -> None:
+        if not self.reference_mass_kg > 0 or not self.half_thickness_m > 0:
+            raise InputError("reference_mass_kg and half_thickness_m", "not positive", "above 0", where=self.key)
+        if not 1.0 <= self.heavy_ratio_n <= 3.0:
+            raise InputError("heavy_ratio_n", self.heavy_ratio_n, "1 to 3", where=self.key)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CutShare:
+    """How many pieces of a cut a head (or a unit) has, and each one's share of its mass."""
+
+    cut: str
+    count: int
+    mass_frac: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CutSet:
+    """How a bird, or a pack, is divided into pieces. Shares of all pieces sum to 1."""
+
+    key: str
+    title: str
+    parts: tuple[CutShare, ...]
+    unit: str = "head"
+    unit_mass_kg: float
+
+    def __post_init__(self) -> None:
+        total = sum(p.count * p.mass_frac for p in self.parts)
+        if abs(total - 1.0) > 0.005:
+            raise InputError("parts", f"shares that sum to {total:.3f}", "1 (count x mass_frac)", where=self.key)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Coating:
+    """Breading or batter: its water at the drop, its mass, and the crust it makes."""
+
+    key: str
+    title: str
+    film_kg_m2: float
+    pickup_frac: float
+    crust_conductivity_w_mk: float
+    crust_heat_j_m3k: float
+    contains: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Product:
+    """What a kitchen sells from a fryer: a cut set at a mass, coated, at a start temperature."""
+
+    key: str
+    name: str
+    cut_set: str
+    coating: str
+    start_temp_c: float
+    unit_mass_kg: float | None = None
+    frozen: bool = False
+
+    def __post_init__(self) -> None:
+        if self.frozen:
+            raise InputError("frozen", "true", "false: thaw fully first; ice in hot oil boils over", where=self.key)
+        if not -1.0 <= self.start_temp_c <= 40.0:
+            raise InputError("start_temp", f"{self.start_temp_c:.1f} °C", "-1 to 40 °C (30 to 104 °F)", where=self.key)
+        if self.unit_mass_kg is not None and not 0.005 <= self.unit_mass_kg <= 5.0:
+            raise InputError("unit_mass", f"{self.unit_mass_kg:.3f} kg", "0.005 to 5 kg", where=self.key)

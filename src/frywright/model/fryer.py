@@ -1,0 +1,122 @@
+"""Fryers, their controllers by capability, and their oil."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from enum import StrEnum
+
+from frywright.model.errors import InputError
+from frywright.model.units import PSI
+
+
+class FryerKind(StrEnum):
+    """Whether the vat can be closed under pressure."""
+
+    OPEN = "open"
+    PRESSURE = "pressure"
+
+
+class ClockStyle(StrEnum):
+    """Whether a controller's stages are keyed by time since the drop or by time left."""
+
+    ELAPSED = "elapsed"
+    LEFT = "left"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Controller:
+    """What a controller can hold, in general terms."""
+
+    stage_count: int = 1
+    temp_step_k: float = 1.0
+    time_step_s: float = 1.0
+    clock: ClockStyle = ClockStyle.LEFT
+    lid_control: bool = False
+    slot_count: int = 1
+
+    def __post_init__(self) -> None:
+        if not 1 <= self.stage_count <= 20:
+            raise InputError("stage_count", self.stage_count, "1 to 20", where="controller")
+        if not self.temp_step_k > 0 or not self.time_step_s > 0:
+            raise InputError("temp_step and time_step", "not positive", "above 0", where="controller")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Oil:
+    """Frying oil: density and heat capacity, both linear in temperature."""
+
+    key: str
+    title: str
+    density_20c_kg_m3: float
+    density_slope_kg_m3k: float
+    cp_0c_j_kgk: float
+    cp_slope_j_kgk2: float
+    smoke_low_c: float | None = None
+
+    def density_kg_m3(self, temp_c: float) -> float:
+        """Density at ``temp_c``."""
+        return self.density_20c_kg_m3 + self.density_slope_kg_m3k * (temp_c - 20.0)
+
+
+CEILING_C = 230.0
+"""Highest set point accepted: commercial high-limit in European practice (from memory, EN 60335-2-37)."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fryer:
+    """One fryer. Defaults are estimates that a first-day log replaces (docs/theory/engine.md)."""
+
+    key: str
+    name: str
+    kind: FryerKind
+    oil_mass_kg: float
+    heater_w: float
+    capacity_heads: int = 0
+    capacity_kg: float = 0.0
+    min_load_kg: float = 0.0
+    oil: str = "canola"
+    fuel: str = "electric"
+    swing_k: float = 4.0
+    proportional_k: float = 0.0
+    working_gauge_pa: float = 12 * PSI
+    relief_gauge_pa: float = 15 * PSI
+    relief_slope_kg_spa: float = 2e-6
+    vent_area_m2: float = 3e-5
+    leak_area_m2: float = 0.0
+    breather_area_m2: float = 1e-4
+    zero_gauge_pa: float = 1000.0
+    head_volume_m3: float = 0.02
+    lid_ua_w_k: float = 60.0
+    lid_heat_j_k: float = 5000.0
+    lid_room_ua_w_k: float = 2.0
+    metal_heat_j_k: float = 8000.0
+    loss_w_k: float = 3.0
+    offset_k: float = 0.0
+    controller: Controller = field(default_factory=Controller)
+
+    def __post_init__(self) -> None:
+        if not 2.0 <= self.oil_mass_kg <= 200.0:
+            raise InputError("oil_mass", f"{self.oil_mass_kg:.1f} kg", "2 to 200 kg (4 to 440 lb)", where=self.key)
+        if not 500.0 <= self.heater_w <= 200e3:
+            raise InputError("heater", f"{self.heater_w:.0f} W", "500 W to 200 kW into the oil", where=self.key)
+        if self.capacity_heads <= 0 and self.capacity_kg <= 0:
+            raise InputError("capacity", "missing", "given as capacity_heads or capacity_kg", where=self.key)
+        if not 0.0 <= self.swing_k <= 30.0:
+            raise InputError("swing", f"{self.swing_k:.1f} K", "0 to 30 K", where=self.key)
+        if self.kind == FryerKind.PRESSURE:
+            self._check_pressure()
+
+    def _check_pressure(self) -> None:
+        if not 10e3 <= self.working_gauge_pa <= 110e3:
+            raise InputError(
+                "working_gauge", f"{self.working_gauge_pa / PSI:.1f} psi", "1.5 to 16 psi", where=self.key
+            )
+        if self.relief_gauge_pa <= self.working_gauge_pa:
+            raise InputError(
+                "relief_gauge",
+                f"{self.relief_gauge_pa / PSI:.1f} psi",
+                "above working_gauge; never set or test a relief valve yourself, read the plate",
+                where=self.key,
+            )
+        if not self.vent_area_m2 > 0:
+            raise InputError("vent_area", self.vent_area_m2, "above 0", where=self.key)

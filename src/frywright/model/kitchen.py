@@ -1,0 +1,126 @@
+"""A kitchen: where it is, what it owns, what it cooks and how."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from frywright.model.errors import InputError
+from frywright.model.food import Coating, Cut, CutSet, Product
+from frywright.model.fryer import Fryer, FryerKind
+from frywright.model.program import Program
+
+
+class UnitSystem(StrEnum):
+    """Units people see."""
+
+    US = "us"
+    METRIC = "metric"
+
+
+LANGUAGES = ("en", "es")
+SEA_LEVEL_PA, LAPSE_K_M, SEA_LEVEL_K, EXPONENT_N = 101325.0, 0.0065, 288.15, 5.255786
+"""International standard atmosphere (ISO 2533), troposphere."""
+
+
+def pressure_at_pa(altitude_m: float) -> float:
+    """Air pressure [Pa] at an altitude [m], -500 to 5000 m, by the standard atmosphere."""
+    return float(SEA_LEVEL_PA * (1.0 - LAPSE_K_M * altitude_m / SEA_LEVEL_K) ** EXPONENT_N)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Site:
+    """Place and habits of a kitchen."""
+
+    name: str
+    altitude_m: float = 0.0
+    jurisdiction: str = "us_food_code_2022"
+    language: str = "en"
+    units: UnitSystem = UnitSystem.US
+    room_temp_c: float = 25.0
+    thermometer_error_k: float = 1.0
+    invented: bool = False
+
+    def __post_init__(self) -> None:
+        if not -500.0 <= self.altitude_m <= 5000.0:
+            raise InputError("altitude", f"{self.altitude_m:.0f} m", "-500 to 5000 m", where=self.name)
+        if self.language not in LANGUAGES:
+            raise InputError("language", self.language, "one of " + ", ".join(LANGUAGES), where=self.name)
+        if not 0.0 <= self.thermometer_error_k <= 5.0:
+            raise InputError("thermometer_error", self.thermometer_error_k, "0 to 5 K", where=self.name)
+
+    @property
+    def atmosphere_pa(self) -> float:
+        """Air pressure at the kitchen [Pa]."""
+        return pressure_at_pa(self.altitude_m)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Kitchen:
+    """Everything a kitchen file holds. Cuts, cut sets and coatings include the catalog's."""
+
+    site: Site
+    fryers: tuple[Fryer, ...]
+    products: tuple[Product, ...]
+    programs: tuple[Program, ...]
+    cuts: tuple[Cut, ...] = ()
+    cut_sets: tuple[CutSet, ...] = ()
+    coatings: tuple[Coating, ...] = ()
+
+    def __post_init__(self) -> None:
+        for kind in ("fryers", "products", "cuts", "cut_sets", "coatings"):
+            keys = [item.key for item in getattr(self, kind)]
+            double = next((k for k in keys if keys.count(k) > 1), None)
+            if double:
+                raise InputError("key", double, f"used once among {kind}", where=self.site.name)
+        for program in self.programs:
+            self.check(program)
+
+    def check(self, program: Program) -> None:
+        """Raise InputError when a program names what the kitchen lacks or its fryer can't do."""
+        fryer = self.fryer(program.fryer)
+        self.product(program.product)
+        if program.under_pressure and fryer.kind is FryerKind.OPEN:
+            raise InputError("lid", "pressure", f"open: {fryer.name} is an open fryer", where=program.name)
+        if len(program.stages) > fryer.controller.stage_count:
+            raise InputError(
+                "stage", f"{len(program.stages)} stages",
+                f"at most {fryer.controller.stage_count}, which is what {fryer.name} can hold",
+                where=program.name,
+            )  # fmt: skip
+
+    def _one(self, kind: str, key: str):  # type: ignore[no-untyped-def]
+        items = getattr(self, kind)
+        found = next((item for item in items if item.key == key), None)
+        if found is None:
+            known = ", ".join(item.key for item in items) or "none"
+            raise InputError(kind.removesuffix("s"), repr(key), f"one of: {known}", where=self.site.name)
+        return found
+
+    def fryer(self, key: str) -> Fryer:
+        """The fryer called ``key``; InputError names the known ones."""
+        return self._one("fryers", key)  # type: ignore[no-any-return]
+
+    def product(self, key: str) -> Product:
+        """The product called ``key``."""
+        return self._one("products", key)  # type: ignore[no-any-return]
+
+    def cut(self, key: str) -> Cut:
+        """The cut called ``key``."""
+        return self._one("cuts", key)  # type: ignore[no-any-return]
+
+    def cut_set(self, key: str) -> CutSet:
+        """The cut set called ``key``."""
+        return self._one("cut_sets", key)  # type: ignore[no-any-return]
+
+    def coating(self, key: str) -> Coating:
+        """The coating called ``key``."""
+        return self._one("coatings", key)  # type: ignore[no-any-return]
+
+    def program(self, name: str) -> Program:
+        """The newest version of the program called ``name``."""
+        found = [p for p in self.programs if p.name == name]
+        if not found:
+            known = ", ".join(sorted({p.name for p in self.programs})) or "none"
+            raise InputError("program", repr(name), f"one of: {known}", where=self.site.name)
+        return max(found, key=lambda p: p.version)

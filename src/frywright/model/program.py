@@ -1,0 +1,146 @@
+"""Cook programs: stages with one oil set point and one lid state each."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from enum import StrEnum
+
+from frywright.model.errors import InputError
+from frywright.model.fryer import CEILING_C
+
+
+class LidState(StrEnum):
+    """Lid during a stage."""
+
+    OPEN = "open"
+    PRESSURE = "pressure"
+
+
+class StageEnd(StrEnum):
+    """What ends a stage."""
+
+    DURATION = "duration"
+    ELAPSED = "elapsed"  # clock since the drop
+    LEFT = "left"  # time left of the whole program
+    OIL_ABOVE = "oil_above"
+    CORE_ABOVE = "core_above"
+    GAUGE_ABOVE = "gauge_above"
+
+
+TIMED = (StageEnd.DURATION, StageEnd.ELAPSED, StageEnd.LEFT)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stage:
+    """A span of a program. Exactly one end is given; a condition also needs ``at_most_s``."""
+
+    set_c: float
+    lid: LidState = LidState.OPEN
+    duration_s: float | None = None
+    until_elapsed_s: float | None = None
+    until_left_s: float | None = None
+    until_oil_c: float | None = None
+    until_core_c: float | None = None
+    until_gauge_pa: float | None = None
+    at_most_s: float | None = None
+
+    def __post_init__(self) -> None:
+        if not 60.0 <= self.set_c <= CEILING_C:
+            raise InputError("set", f"{self.set_c:.0f} °C", f"60 to {CEILING_C:.0f} °C (140 to 446 °F)")
+        given = [value for value in self._ends().values() if value is not None]
+        if len(given) != 1:
+            raise InputError("stage end", f"{len(given)} ends given", "exactly one of " + ", ".join(self._ends()))
+        if self.end not in TIMED and not self.at_most_s:
+            raise InputError("at_most", "missing", "given for a stage that waits for a condition")
+        for name in ("duration_s", "until_elapsed_s", "until_left_s", "at_most_s"):
+            value = getattr(self, name)
+            if value is not None and not 0.0 <= value <= 7200.0:
+                raise InputError(name.removesuffix("_s"), f"{value:.0f} s", "0 s to 2 h")
+
+    def _ends(self) -> dict[str, float | None]:
+        return {
+            "duration": self.duration_s, "until_elapsed": self.until_elapsed_s,
+            "until_left": self.until_left_s, "until_oil": self.until_oil_c,
+            "until_core": self.until_core_c, "until_gauge": self.until_gauge_pa,
+        }  # fmt: skip
+
+    @property
+    def end(self) -> StageEnd:
+        """Which kind of end this stage has."""
+        kinds = dict(zip(self._ends(), StageEnd, strict=True))
+        return next(kinds[name] for name, value in self._ends().items() if value is not None)
+
+    @property
+    def end_value(self) -> float:
+        """The value of that end."""
+        return next(v for v in self._ends().values() if v is not None)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Program:
+    """The stages of one product on one fryer, versioned."""
+
+    name: str
+    product: str
+    fryer: str
+    stages: tuple[Stage, ...]
+    version: int = 1
+    total_s: float | None = None
+    drain_s: float = 30.0
+    hold_life_s: float = 3600.0
+    load_heads: float | None = None
+
+    def __post_init__(self) -> None:
+        if not self.stages:
+            raise InputError("stage", "none", "at least one stage", where=self.name)
+        if self.version < 1:
+            raise InputError("version", self.version, "1 or more", where=self.name)
+        lids = [stage.lid for stage in self.stages]
+        changes = sum(a != b for a, b in zip(lids, lids[1:], strict=False))
+        if lids.count(LidState.PRESSURE) and changes > 2:
+            raise InputError("lid", "closed and opened more than once", "one span under pressure", where=self.name)
+        self.durations_s()
+
+    def durations_s(self) -> tuple[float, ...]:
+        """Longest duration of each stage [s]; elapsed and time-left ends are worked out.
+
+        Raises
+        ------
+        InputError
+            Ends run backwards, or a time-left end without a total time.
+        """
+        clock, durations = 0.0, []
+        for number, stage in enumerate(self.stages, start=1):
+            where = f"{self.name}, stage {number}"
+            if stage.end is StageEnd.DURATION:
+                length = stage.end_value
+            elif stage.end is StageEnd.ELAPSED:
+                length = stage.end_value - clock
+            elif stage.end is StageEnd.LEFT:
+                if self.total_s is None:
+                    raise InputError("total", "missing", "given when a stage ends by time left", where=where)
+                length = self.total_s - stage.end_value - clock
+            else:
+                length = stage.at_most_s or 0.0
+            if length < 0:
+                raise InputError("stage end", f"{-length:.0f} s before its start", "after its start", where=where)
+            durations.append(length)
+            clock += length
+        if clock <= 0:
+            raise InputError("stage", "no time at all", "longer than 0 s in total", where=self.name)
+        return tuple(durations)
+
+    def timed(self) -> Program:
+        """The same program with elapsed and time-left ends written as durations."""
+        plain = [
+            replace(stage, duration_s=length, until_elapsed_s=None, until_left_s=None)
+            if stage.end in TIMED
+            else stage
+            for stage, length in zip(self.stages, self.durations_s(), strict=True)
+        ]
+        return replace(self, stages=tuple(plain), total_s=None)
+
+    @property
+    def under_pressure(self) -> bool:
+        """Whether any stage runs under pressure."""
+        return any(stage.lid is LidState.PRESSURE for stage in self.stages)

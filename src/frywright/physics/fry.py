@@ -1,0 +1,191 @@
+"""A simulated fry: drop to lift and carry-over, with what a cook wants to know of it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from frywright.catalog import load as catalog
+from frywright.model.findings import Note
+from frywright.model.fryer import FryerKind
+from frywright.physics.inputs import ROUTINE, Lid, Precision, Span
+from frywright.physics.plan import FryPlan, PieceKind, piece_class, question
+from frywright.physics.solve import RawHistory, SolveReport, run_many
+
+GAS_J_MOLK = 8.31446261815324  # CODATA 2018, exact
+FULL_PRESSURE_SHARE = 0.9
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PieceHistory:
+    """Curves and sums of one class. Curves follow ``FryHistory.time_s``."""
+
+    kind: PieceKind
+    core_c: NDArray[np.float64]
+    surface_c: NDArray[np.float64]
+    crust_m: NDArray[np.float64]
+    water_lost_frac: NDArray[np.float64]
+    core_at_lift_c: float
+    core_peak_c: float
+    crust_at_lift_m: float
+    browning_n: float
+    moisture_loss_frac: float
+    expelled_frac: float
+    uptake_frac: float
+    yield_frac: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FryHistory:
+    """Everything one simulation says; it keeps its question."""
+
+    plan: FryPlan
+    time_s: NDArray[np.float64]
+    oil_c: NDArray[np.float64]
+    gauge_pa: NDArray[np.float64]
+    pieces: tuple[PieceHistory, ...]
+    lift_s: float
+    vent_s: float
+    full_pressure_s: float | None
+    lowest_oil_c: float
+    lowest_oil_at_s: float
+    heat_kwh: float
+    moisture_loss_frac: float
+    uptake_frac: float
+    yield_frac: float
+    notes: tuple[Note, ...]
+    report: SolveReport
+    catalog_version: str
+
+    @property
+    def coldest(self) -> PieceHistory:
+        """The class whose core is lowest at the lift."""
+        return min(self.pieces, key=lambda piece: piece.core_at_lift_c)
+
+
+def simulate(plan: FryPlan, precision: Precision = ROUTINE) -> FryHistory:
+    """Simulate one plan."""
+    return simulate_many([plan], precision)[0]
+
+
+def simulate_many(plans: Sequence[FryPlan], precision: Precision = ROUTINE) -> list[FryHistory]:
+    """Simulate many plans; the engine interleaves them."""
+    cooks = [question(plan) for plan in plans]
+    raws = run_many(cooks, precision)
+    return [_history(p, r, c.spans) for p, r, c in zip(plans, raws, cooks, strict=True)]
+
+
+def _history(plan: FryPlan, raw: RawHistory, spans: Sequence[Span]) -> FryHistory:
+    lids = np.array([span.lid for span in spans])
+    lift = _end_of(raw, lids, lambda lid: lid != Lid.REST)
+    vent = raw.time_s[np.isin(raw.span, np.flatnonzero(lids == Lid.VENT))]
+    pieces = tuple(_piece(plan, raw, i, kind, lift) for i, kind in enumerate(plan.kinds))
+    gauge = raw.pressure_pa - plan.site.atmosphere_pa
+    full = gauge >= FULL_PRESSURE_SHARE * plan.fryer.working_gauge_pa
+    low = int(np.argmin(np.where(raw.time_s <= lift, raw.oil_temp_c, np.inf)))
+    usual = [p for p in pieces if not p.kind.heavy]
+    share = np.array([p.kind.class_mass_kg for p in usual]) / plan.load_kg
+
+    def mean(name: str) -> float:
+        return float(share @ np.array([getattr(p, name) for p in usual]))
+
+    full_s = float(raw.time_s[np.argmax(full)]) if full.any() else None
+    return FryHistory(
+        plan=plan, time_s=raw.time_s, oil_c=raw.oil_temp_c, gauge_pa=gauge, pieces=pieces,
+        lift_s=lift, vent_s=float(np.ptp(vent)) if len(vent) else 0.0, full_pressure_s=full_s,
+        lowest_oil_c=float(raw.oil_temp_c[low]), lowest_oil_at_s=float(raw.time_s[low]),
+        heat_kwh=float(np.interp(lift, raw.time_s, raw.heater_j)) / 3.6e6,
+        moisture_loss_frac=mean("moisture_loss_frac"), uptake_frac=mean("uptake_frac"),
+        yield_frac=mean("yield_frac"), notes=_notes(plan, raw, full_s, lids, pieces),
+        report=raw.report, catalog_version=catalog.VERSION,
+    )  # fmt: skip
+
+
+def _end_of(raw: RawHistory, lids: NDArray[np.int64], wanted) -> float:  # type: ignore[no-untyped-def]
+    inside = np.array([wanted(lid) for lid in lids])
+    mask = inside[np.minimum(raw.span, len(lids) - 1)]
+    steps = np.flatnonzero(mask)
+    return float(raw.time_s[min(steps[-1], len(raw.time_s) - 1)])
+
+
+def _piece(plan: FryPlan, raw: RawHistory, i: int, kind: PieceKind, lift: float) -> PieceHistory:
+    area_m2 = piece_class(plan, kind).area_m2
+    breaded = kind.class_mass_kg * (1.0 + plan.coating.pickup_frac)
+    lost = raw.evaporated_kg_m2[:, i] * area_m2 / breaded
+    food = catalog.compositions()[kind.cut.composition].fractions
+    expelled = _expelled(raw.final_core_c[:, i], raw.final_core_share[:, i], food["water"]) * kind.class_mass_kg / breaded
+    moisture = float(lost[-1]) + expelled
+    uptake = _uptake(moisture, food["water"] * kind.class_mass_kg / breaded)
+    at_lift = np.searchsorted(raw.time_s, lift, side="right") - 1
+    return PieceHistory(
+        kind=kind, core_c=raw.core_temp_c[:, i], surface_c=raw.surface_temp_c[:, i],
+        crust_m=raw.crust_m[:, i], water_lost_frac=lost,
+        core_at_lift_c=float(raw.core_temp_c[at_lift, i]), core_peak_c=float(raw.core_temp_c[:, i].max()),
+        crust_at_lift_m=float(raw.crust_m[at_lift, i]),
+        browning_n=browning(raw.time_s, raw.surface_temp_c[:, i], raw.crust_m[:, i] > 0),
+        moisture_loss_frac=moisture, expelled_frac=expelled, uptake_frac=uptake,
+        yield_frac=1.0 - moisture + uptake,
+    )  # fmt: skip
+
+
+def browning(time_s: NDArray[np.float64], surface_c: NDArray[np.float64], dry: NDArray[np.bool_]) -> float:
+    """Colour difference dE reached by a dry crust (first order, Arrhenius; Zanoni 1995)."""
+    t = catalog.table("kinetics/browning.toml")
+    rate = t["rate_per_s"] * np.exp(-t["activation_j_mol"] / (GAS_J_MOLK * (surface_c + 273.15)))
+    rate = np.where(dry & (surface_c >= t["low_c"]), rate, 0.0)
+    progress = float(np.sum(0.5 * (rate[1:] + rate[:-1]) * np.diff(time_s)))
+    return float(t["end_n"] * (1.0 - np.exp(-progress)))
+
+
+def _expelled(cells_c: NDArray[np.float64], share: NDArray[np.float64], water_frac: float) -> float:
+    """Water let go by shrinking protein [kg/kg raw], mean over the core cells."""
+    t = catalog.table("kinetics/expelled_water.toml")
+    sigmoid = 1.0 + t["shape_n"] * np.exp(-t["steep_per_k"] * (cells_c - t["dry_c"]))
+    held = np.minimum(t["high_frac"] - t["fall_frac"] / sigmoid, water_frac)
+    return float(t["mobile_frac"] * np.sum(share * (water_frac - held) / (1.0 - held)))
+
+
+def _uptake(moisture_loss: float, water: float) -> float:
+    t = catalog.table("kinetics/oil_uptake.toml")
+    return float(t["per_moisture_frac"] * min(moisture_loss, t["plateau_frac"] * water))
+
+
+def _notes(plan, raw, full_s, lids, pieces) -> tuple[Note, ...]:  # type: ignore[no-untyped-def]
+    found = []
+    if any(k.cut.geometry_origin != "calibrated" for k in plan.kinds):
+        found.append(Note(
+            kind="scouting",
+            text="Scouting estimate: piece geometry is not calibrated from this kitchen's probe logs.",
+        ))  # fmt: skip
+    if plan.fryer.kind is FryerKind.PRESSURE and plan.program.under_pressure:
+        if full_s is None:
+            found.append(Note(
+                kind="no_full_pressure",
+                text="The load never builds full pressure; it peaks at {gauge_pa}. Small loads need a program of their own.",
+                values={"gauge_pa": float(raw.pressure_pa.max() - plan.site.atmosphere_pa)},
+            ))  # fmt: skip
+        if raw.report.span_timed_out:
+            found.append(Note(
+                kind="vent_slow",
+                text="A waiting stage or the vent ran into its longest time. Never open a lid before the gauge reads zero and the vent is silent.",
+            ))  # fmt: skip
+    elif raw.report.span_timed_out:
+        found.append(Note(kind="wait_long", text="A stage that waits for a condition ran into its longest time."))
+    most = plan.fryer.capacity_heads if plan.cut_set.unit == "head" else 0
+    if (most and plan.units_count > most) or (plan.fryer.capacity_kg and plan.load_kg > plan.fryer.capacity_kg * 1.001):
+        found.append(Note(kind="over_capacity", text="The load is above this fryer's capacity: hot oil can boil over and burn."))
+    if plan.fryer.min_load_kg and plan.load_kg < plan.fryer.min_load_kg:
+        found.append(Note(kind="under_load", text="The load is below this fryer's smallest load of {load_kg}.", values={"load_kg": plan.fryer.min_load_kg}))  # fmt: skip
+    smoke, hottest = plan.oil.smoke_low_c, max(stage.set_c for stage in plan.program.stages)
+    if smoke is not None and hottest > smoke - 20.0:
+        found.append(Note(kind="near_smoke", text="A set point of {set_c} is close to where this oil smokes fresh ({smoke_c}); used oil smokes earlier.", values={"set_c": hottest, "smoke_c": smoke}))  # fmt: skip
+    if max(p.crust_at_lift_m / (p.kind.cut.half_thickness_m) for p in pieces) > 0.5:
+        found.append(Note(kind="dried_through", text="The crust passes half of a piece; the model is not meant for that."))
+    found.append(Note(
+        kind="estimates",
+        text="Crust, juice, oil and colour rest on estimates: surface coefficient under pressure, crust conductivity, expelled water, oil uptake.",
+    ))  # fmt: skip
+    return tuple(found)

@@ -1,0 +1,160 @@
+"""What the cook engine is told, with every property explicit.
+
+Anyone can drive the engine from here with constants and compare it with a closed form
+(``docs/theory/engine.md`` shows how); :mod:`frywright.physics.fry` fills these from a
+kitchen's fryer, load and program.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from enum import IntEnum
+
+import numpy as np
+
+from frywright.model.errors import InputError
+
+Curve = float | Sequence[float] | Sequence[tuple[float, float]]
+"""A constant, polynomial coefficients (c0, c1, c2) in degC, or a table of (degC, value)."""
+
+TABLE_FIT_SHARE = 0.01  # largest relative gap allowed between a table and its quadratic
+
+
+class Lid(IntEnum):
+    """State of the lid during a span."""
+
+    OPEN = 0
+    PRESSURE = 1
+    VENT = 2
+    REST = 3  # out of the oil, in air
+
+
+class Until(IntEnum):
+    """What ends a span, besides its longest duration."""
+
+    TIME = 0
+    OIL_ABOVE = 1
+    CORE_ABOVE = 2
+    GAUGE_ABOVE = 3
+    GAUGE_BELOW = 4
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PieceClass:
+    """Pieces of one kind in the load, as the engine sees them (geometry may be effective)."""
+
+    name: str
+    mass_kg: float
+    half_thickness_m: float
+    shape_n: float
+    start_temp_c: float
+    density_kg_m3: float
+    conductivity_w_mk: Curve
+    heat_capacity_j_kgk: Curve
+    water_kg_m3: float
+    area_factor: float = 1.0
+    film_kg_m2: float = 0.0
+    crust_conductivity_w_mk: float = 0.15
+    crust_heat_j_m3k: float = 1.0e6
+    still_h_w_m2k: float = 260.0
+    gain_h_j_kgk: float = 2.0e4
+    cap_h_w_m2k: float = 900.0
+    lag_h_s: float = 1.0
+    vapour_cp_j_kgk: float = 2000.0
+    bone_radius_m: float = 0.0
+    bone_conductivity_w_mk: float = 0.4
+    bone_heat_j_m3k: float = 2.4e6
+
+    def __post_init__(self) -> None:
+        for field in ("mass_kg", "half_thickness_m", "density_kg_m3", "water_kg_m3", "area_factor"):
+            if not getattr(self, field) > 0:
+                raise InputError(field, getattr(self, field), "greater than 0", where=self.name)
+        if not 0 <= self.shape_n <= 2:
+            raise InputError("shape_n", self.shape_n, "0 (slab) to 2 (sphere)", where=self.name)
+        if not 0 <= self.bone_radius_m < 0.8 * self.half_thickness_m:
+            raise InputError("bone_radius_m", self.bone_radius_m, "0 to 0.8 of half_thickness_m", where=self.name)
+
+    @property
+    def area_m2(self) -> float:
+        """Outer area of the whole class [m2]: area_factor (n+1) M / (rho a)."""
+        volume = self.mass_kg / self.density_kg_m3
+        return self.area_factor * (self.shape_n + 1) * volume / self.half_thickness_m
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Vat:
+    """Oil, heater, headspace and lid of one fryer."""
+
+    oil_mass_kg: float
+    oil_start_c: float
+    heater_w: float
+    oil_cp_j_kgk: tuple[float, float] = (1933.0, 2.55)
+    metal_heat_j_k: float = 0.0
+    swing_k: float = 4.0
+    band_k: float = 0.0
+    loss_w_k: float = 0.0
+    room_temp_c: float = 25.0
+    atmosphere_pa: float = 101325.0
+    head_volume_m3: float = 0.02
+    head_temp_c: float = 115.0
+    relief_gauge_pa: float = 82737.0
+    relief_slope_kg_spa: float = 2e-6
+    leak_area_m2: float = 0.0
+    vent_area_m2: float = 3e-5
+    breather_area_m2: float = 1e-4
+    lid_ua_w_k: float = 0.0
+    lid_heat_j_k: float = 5000.0
+    lid_room_ua_w_k: float = 2.0
+    lid_start_c: float = 60.0
+    air_h_w_m2k: float = 20.0
+    air_temp_c: float = 25.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Span:
+    """A stretch of the march with one set point and one lid state."""
+
+    duration_s: float
+    set_c: float
+    lid: Lid = Lid.OPEN
+    until: Until = Until.TIME
+    value: float = 0.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Precision:
+    """Grid and step limits. ``ROUTINE`` meets the stated accuracy; ``FINE`` is for references."""
+
+    n_core: int = 18
+    n_crust: int = 4
+    grading: float = 1.1
+    max_step_s: float = 12.0
+    max_boiling_step_k: float = 1.0
+    passes: int = 4
+    steady_m: float = 1e-6
+
+
+ROUTINE = Precision()
+FINE = Precision(n_core=160, n_crust=40, max_step_s=0.25, max_boiling_step_k=0.05, passes=12, steady_m=1e-11)
+
+
+def quadratic(curve: Curve, name: str) -> tuple[float, float, float]:
+    """Coefficients c0 + c1 T + c2 T^2 of a property curve over temperature [degC]."""
+    if isinstance(curve, int | float):
+        return float(curve), 0.0, 0.0
+    points = np.asarray(curve, dtype=float)
+    if points.ndim == 1:
+        if not 1 <= len(points) <= 3:
+            raise InputError(name, curve, "1 to 3 polynomial coefficients")
+        c = np.zeros(3)
+        c[: len(points)] = points
+        return float(c[0]), float(c[1]), float(c[2])
+    degree = min(2, len(points) - 1)
+    fit = np.polyfit(points[:, 0], points[:, 1], degree)[::-1]
+    gap = np.max(np.abs(np.polyval(fit[::-1], points[:, 0]) / points[:, 1] - 1))
+    if gap > TABLE_FIT_SHARE:
+        raise InputError(name, f"table with a {gap:.1%} gap to its quadratic", f"within {TABLE_FIT_SHARE:.0%}")
+    c = np.zeros(3)
+    c[: degree + 1] = fit
+    return float(c[0]), float(c[1]), float(c[2])

@@ -1,0 +1,615 @@
+"""Marches a group of cooks to the end of their programs with variable-step BDF2.
+
+Each pass tries one step of every unfinished cook, each with its own step length. A step is
+tried again, shorter, when an event falls inside it: coating water used up, heater switching,
+a stage condition met, or the boiling temperature moving too far.
+"""
+
+from typing import NamedTuple
+
+import numpy as np
+from numba import njit
+
+from frywright.physics.kernels import inlined
+from frywright.physics.kernels.layout import *  # noqa: F403
+from frywright.physics.kernels.steam import boiling_temp_c, latent_heat_j_kg
+from frywright.physics.kernels.transport import (
+    Cells,
+    core_properties,
+    eliminate_core,
+    eliminate_crust,
+    enthalpy,
+    front_and_surface,
+    front_balance,
+    place_faces,
+    set_bone,
+    spread,
+    substitute,
+    sweep_faces,
+)
+from frywright.physics.kernels.vat import evaporate, solve_oil, solve_pressure
+
+FIRST_STEP_S = 0.1
+AFTER_FILM_S = 0.5
+GROWTH = 1.4
+EARLY_STEP_S, EARLY_SHARE = 1.0, 0.06  # steps stay a small share of the time since an upset
+AFTER_EVENT = 4.0  # largest growth after a step that an event had shortened
+SEED_M = 1e-7
+FILM_TOLERANCE = 1e-4
+EVENT_TEMP_K = 1e-3
+FINE, TOO_MANY_STEPS, STAGE_TIMED_OUT = 0, 1, 2
+
+
+class Given(NamedTuple):
+    """What a march is told: parameters, stages, prescribed curves, grid."""
+
+    lane: np.ndarray
+    cook: np.ndarray
+    stage: np.ndarray
+    table: np.ndarray
+    bone_dist: np.ndarray
+    n_core: int
+    passes: int
+    steady_m: float
+
+
+class Live(NamedTuple):
+    """What a march changes: unknowns at three time levels, control rows, work space."""
+
+    scalar: np.ndarray
+    state: np.ndarray
+    control: np.ndarray
+    work: np.ndarray
+    cells: Cells
+
+
+class Trace(NamedTuple):
+    """What a march writes down after every step."""
+
+    cook: np.ndarray
+    lane: np.ndarray
+
+
+@inlined
+def bdf(step, last, restart):
+    """Coefficients of d/dt at the new level; backward Euler after a restart."""
+    if restart:
+        return 1.0 / step, -1.0 / step, 0.0
+    w = step / last
+    return (1.0 + 2.0 * w) / (1.0 + w) / step, -(1.0 + w) / step, w * w / (1.0 + w) / step
+
+
+@inlined
+def table_at(table, k, time):
+    """Linear interpolation in a prescribed curve [time, value; point, cook], held at its ends."""
+    n = table.shape[1]
+    if time <= table[0, 0, k]:
+        return table[1, 0, k]
+    for i in range(1, n):
+        if time <= table[0, i, k]:
+            t0, t1 = table[0, i - 1, k], table[0, i, k]
+            share = (time - t0) / (t1 - t0)
+            return table[1, i - 1, k] + share * (table[1, i, k] - table[1, i - 1, k])
+    return table[1, n - 1, k]
+
+
+@inlined
+def choose_step(given, live, k):
+    """Length of the next try of cook k: growth, end of stage, end of the coating water."""
+    cook, stage = given.cook, given.stage
+    scalar, control, work = live.scalar, live.control, live.work
+    early = EARLY_STEP_S + EARLY_SHARE * (control[TIME, k] - control[LID_SINCE, k])
+    step = min(control[NEXT_STEP, k], cook[MAX_STEP, k], early)
+    number = int(control[STAGE, k])
+    left = control[STAGE_START, k] + stage[S_DURATION, number, k] - control[TIME, k]
+    if left <= step * 1.000001:
+        control[WANTED, k] = max(control[WANTED, k], step)
+        step = left
+    elif left < 2.0 * step:
+        step = 0.5 * left
+    for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
+        film, flux = scalar[1, FILM_LEFT, i], work[FLUX, i]
+        if film > 0.0 and flux > 0.0 and work[CRUSTED, i] == 0.0:
+            step = min(step, max(film / flux, 1e-3))
+    control[STEP, k] = step
+
+
+@inlined
+def predict(given, live, k):
+    """Trial values of the new level by extrapolation; BDF coefficients of cook and lanes."""
+    lane, cook, stage, table = given.lane, given.cook, given.stage, given.table
+    scalar, state, control, work = live.scalar, live.state, live.control, live.work
+    step, last = control[STEP, k], control[LAST_STEP, k]
+    now = control[TIME, k] + step
+    number = int(control[STAGE, k])
+    control[AIM, k] = stage[S_SET, number, k]
+    restart = control[OIL_RESTART, k] > 0.0
+    control[CG_NEW, k], control[CG_OLD, k], control[CG_OLDER, k] = bdf(step, last, restart)
+    for row in range(N_COOK_SCALAR):
+        state[0, row, k] = state[1, row, k]
+        if not restart:
+            state[0, row, k] += step / last * (state[1, row, k] - state[2, row, k])
+    if cook[OIL_TABLE, k] > 0.0:
+        state[0, OIL_TEMP, k] = table_at(table[0], k, now)
+    for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
+        g0, g1, g2 = bdf(step, last, work[RESTART, i] > 0.0)
+        work[G_NEW, i], work[G_OLD, i], work[G_OLDER, i] = g0, g1, g2
+        ratio = 0.0 if work[RESTART, i] > 0.0 else step / last
+        work[RATIO, i] = ratio
+        for row in range(N_SCALAR):
+            value = scalar[1, row, i]
+            scalar[0, row, i] = value + ratio * (value - scalar[2, row, i])
+        scalar[0, FRONT, i] = max(min(scalar[0, FRONT, i], scalar[1, FRONT, i]), 0.3 * lane[RADIUS, i])
+        work[FLUX, i] = max(scalar[0, FLUX_THEN, i], 0.0)
+        work[IN_AIR, i] = 1.0 if stage[S_LID, number, k] == LID_REST else 0.0
+
+
+@inlined
+def weigh_history(live):
+    """Trial temperatures, and the known parts of the storage and volume derivatives."""
+    c, work = live.cells, live.work
+    spread(work, G_NEW, c.rate)
+    spread(work, G_OLD, c.rate_old)
+    spread(work, G_OLDER, c.rate_older)
+    spread(work, RATIO, c.ratio)
+    for x in range(c.t.shape[0]):
+        c.t[x] = c.t_old[x] + c.ratio[x] * (c.t_old[x] - c.t_older[x])
+    for x in range(c.v.shape[0]):
+        c.past[x] = c.rate_old[x] * c.v_old[x] + c.rate_older[x] * c.v_older[x]
+    for x in range(c.stored.shape[0]):
+        c.hist[x] = c.rate_old[x] * c.stored[x] + c.rate_older[x] * c.stored_older[x]
+
+
+@inlined
+def set_sources(given, live, k):
+    """Temperature seen by the surface and surface coefficient of the lanes of cook k."""
+    lane, cook = given.lane, given.cook
+    scalar, state, work = live.scalar, live.state, live.work
+    for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
+        if work[IN_AIR, i] > 0.0:
+            work[SOURCE_TEMP, i] = cook[AIR_TEMP, k]
+            scalar[0, H_NOW, i] = cook[AIR_H, k]
+            continue
+        work[SOURCE_TEMP, i] = state[0, OIL_TEMP, k]
+        aim = min(lane[H_STILL, i] + lane[H_GAIN, i] * work[FLUX, i], lane[H_CAP, i])
+        past = work[G_OLD, i] * scalar[1, H_NOW, i] + work[G_OLDER, i] * scalar[2, H_NOW, i]
+        lag = lane[H_LAG, i]
+        scalar[0, H_NOW, i] = (aim - lag * past) / (1.0 + lag * work[G_NEW, i])
+
+
+@inlined
+def move_front(given, live, k):
+    """New front or coating water from the evaporation flux; returns the largest change [m]."""
+    lane, cook, n_core, c = given.lane, given.cook, given.n_core, live.cells
+    scalar, control, work = live.scalar, live.control, live.work
+    change = 0.0
+    latent = latent_heat_j_kg(control[TSAT, k])
+    for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
+        g0, g1, g2 = work[G_NEW, i], work[G_OLD, i], work[G_OLDER, i]
+        flux, x = work[FLUX, i], n_core * lane.shape[1] + i
+        if work[CRUSTED, i] > 0.0:
+            past = g1 * scalar[1, FRONT_VOLUME, i] + g2 * scalar[2, FRONT_VOLUME, i]
+            volume = min((-flux / lane[WATER, i] - past) / g0, scalar[1, FRONT_VOLUME, i])
+            s = scalar[0, FRONT, i]
+            for _ in range(3):
+                v0, v1, v2, v3 = c.v0[x], c.v1[x], c.v2[x], c.v3[x]
+                here = v0 + s * (v1 + s * (v2 + s * v3))
+                slope = v1 + s * (2.0 * v2 + 3.0 * s * v3)
+                s -= (here - volume) / slope
+            s = max(s, 0.3 * lane[RADIUS, i])
+            change = max(change, abs(s - scalar[0, FRONT, i]))
+            scalar[0, FRONT, i], scalar[0, FRONT_VOLUME, i] = s, volume
+        else:
+            past = g1 * scalar[1, FILM_LEFT, i] + g2 * scalar[2, FILM_LEFT, i]
+            film = (-flux - past) / g0
+            change = max(change, abs(film - scalar[0, FILM_LEFT, i]) / lane[WATER, i])
+            scalar[0, FILM_LEFT, i] = film
+        t = work[FRONT_TEMP, i]
+        steam = work[STEAM_FLUX, i] * lane[VAPOUR_CP, i] * (work[SURFACE_TEMP, i] - t)
+        out = latent * (flux + work[FLASH, i]) + steam
+        if work[CRUSTED, i] > 0.0:  # sensible heat of the water that leaves the swept meat
+            wet = enthalpy(t, lane, i, n_core - 1, n_core)
+            out -= 2.0 * c.sweep[x] * (wet - lane[C_CRUST, i] * t)
+        scalar[0, FLUX_THEN, i] = flux
+        for row, rate in ((EVAPORATED, flux + work[FLASH, i]), (HEAT_IN, work[SURFACE_FLUX, i]), (HEAT_OUT, out)):
+            scalar[0, row, i] = (rate - g1 * scalar[1, row, i] - g2 * scalar[2, row, i]) / g0
+    return change
+
+
+@inlined
+def assemble(given, live):
+    """Everything about the pieces that does not depend on the pressure."""
+    lane, n_core = given.lane, given.n_core
+    scalar, work, c = live.scalar, live.work, live.cells
+    place_faces(c, scalar)
+    core_properties(c, lane, scalar, work, n_core)
+    set_bone(c, given.bone_dist, scalar, lane)
+    sweep_faces(c, lane, work, n_core)
+    front_and_surface(c, scalar, lane, work, n_core)
+    eliminate_core(c, work.shape[1], n_core)
+    eliminate_crust(c, lane, work, n_core)
+    front_balance(c, work, n_core)
+
+
+@inlined
+def close_pass(given, live, k):
+    """Pressure and evaporation of one cook from the assembled lanes."""
+    lane, cook, table, n_core = given.lane, given.cook, given.table, given.n_core
+    state, control, work, cells = live.state, live.control, live.work, live.cells
+    if cook[PRESSURE_TABLE, k] > 0.0:
+        state[0, PRESSURE, k] = table_at(table[1], k, control[TIME, k] + control[STEP, k])
+        boiling = boiling_temp_c(state[0, PRESSURE, k])
+    elif control[CLOSED, k] == LID_PRESSURE or control[CLOSED, k] == LID_VENT:
+        boiling = solve_pressure(lane, cook, control, state, work, cells, k, n_core)
+    else:
+        state[0, PRESSURE, k] = cook[ATMOSPHERE, k]
+        state[0, AIR_PRESSURE, k] = cook[ATMOSPHERE, k]
+        boiling = cook[ATMOSPHERE_BOILING, k]
+        g0, room = control[CG_NEW, k], cook[LID_ROOM_UA, k]
+        past = control[CG_OLD, k] * state[1, LID_TEMP, k] + control[CG_OLDER, k] * state[2, LID_TEMP, k]
+        heat = cook[LID_HEAT, k]
+        state[0, LID_TEMP, k] = (room * cook[ROOM_TEMP, k] - heat * past) / (heat * g0 + room)
+    control[TSAT, k] = boiling
+    evaporate(lane, cook, work, cells, k, boiling, n_core)
+
+
+@inlined
+def shorter(control, k, share):
+    """Mark the try of cook k as failed and ask for a shorter one."""
+    control[WANTED, k] = max(control[WANTED, k], control[STEP, k])
+    control[NEXT_STEP, k] = max(control[STEP, k] * min(max(share, 0.05), 0.95), 1e-6)
+    control[REJECTED, k] += 1.0
+    return False
+
+
+@inlined
+def accept(given, live, k):
+    """Whether the step stands; otherwise the next, shorter, try is set."""
+    lane, cook = given.lane, given.cook
+    scalar, state, control, work = live.scalar, live.state, live.control, live.work
+    if control[ATTEMPTS, k] > 40.0:
+        return True
+    jump = abs(control[TSAT, k] - control[TSAT_OLD, k])
+    limit = cook[MAX_TSAT_STEP, k]
+    if jump > 1.5 * limit and control[STEP, k] > 2e-3 and cook[PRESSURE_TABLE, k] == 0.0:
+        shorter(control, k, limit / jump)
+        control[WANTED, k] = 0.0
+        return False
+    for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
+        film, before = scalar[0, FILM_LEFT, i], scalar[1, FILM_LEFT, i]
+        if work[CRUSTED, i] == 0.0 and film < -max(FILM_TOLERANCE * lane[FILM, i], 1e-7):
+            if before <= 0.0:  # dry surface: boiling starts inside this step
+                if control[STEP, k] > 2e-3:
+                    return shorter(control, k, 0.5)
+            elif control[STEP, k] > 1e-5:
+                return shorter(control, k, before / (before - film))
+    if cook[OIL_TABLE, k] == 0.0 and cook[BAND, k] == 0.0:
+        half = 0.5 * cook[SWING, k]
+        aim = control[AIM, k] + (half if control[HEATING, k] > 0.0 else -half)
+        old, new = state[1, OIL_TEMP, k] - aim, state[0, OIL_TEMP, k] - aim
+        if control[HEATING, k] == 0.0:
+            old, new = -old, -new
+        if old < -EVENT_TEMP_K and new > 4.0 * EVENT_TEMP_K and control[STEP, k] > 2e-3:
+            return shorter(control, k, old / (old - new))
+    return stage_not_overshot(given, live, k)
+
+
+@inlined
+def coldest(given, live, k):
+    """Coldest meat point over the lanes of cook k [degC]."""
+    cook = given.cook
+    work = live.work
+    low = 1e9
+    for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
+        low = min(low, work[COLDEST, i])
+    return low
+
+
+@inlined
+def condition(given, live, k, level, core):
+    """Signed distance past the condition that ends stage ``number``; positive once met."""
+    cook, stage = given.cook, given.stage
+    state, number = live.state, int(live.control[STAGE, k])
+    kind, value = int(stage[S_UNTIL, number, k]), stage[S_VALUE, number, k]
+    if kind == UNTIL_OIL_ABOVE:
+        return state[level, OIL_TEMP, k] - value
+    if kind == UNTIL_CORE_ABOVE:
+        return core - value
+    gauge = state[level, PRESSURE, k] - cook[ATMOSPHERE, k]
+    if kind == UNTIL_GAUGE_ABOVE:
+        return gauge - value
+    if kind == UNTIL_GAUGE_BELOW:
+        return value - gauge
+    return -1.0
+
+
+@inlined
+def stage_not_overshot(given, live, k):
+    """Shorten a step that runs well past the condition ending its stage."""
+    stage = given.stage
+    control = live.control
+    number = int(control[STAGE, k])
+    kind = int(stage[S_UNTIL, number, k])
+    if kind == UNTIL_TIME or kind == UNTIL_CORE_ABOVE or control[STEP, k] < 0.05:
+        return True
+    old = condition(given, live, k, 1, 0.0)
+    new = condition(given, live, k, 0, 0.0)
+    if old < 0.0 and new > 0.02 * (new - old) and old / (old - new) < 0.95:
+        return shorter(control, k, old / (old - new))
+    return True
+
+
+@inlined
+def read_core(given, live, k):
+    """Coldest meat temperature of each lane: centre by parabola, or the meat beside the bone."""
+    lane, cook, bone_dist = given.lane, given.cook, given.bone_dist
+    scalar, work, temp = live.scalar, live.work, live.cells.t
+    n_lane = lane.shape[1]
+    for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
+        bone = int(lane[BONE_CELLS, i])
+        if bone == 0:
+            t0, t1 = temp[i], temp[n_lane + i]
+            work[COLDEST, i] = t0 - lane[CENTRE_WEIGHT, i] * (t1 - t0)
+        else:
+            left, right = temp[(bone - 1) * n_lane + i], temp[bone * n_lane + i]
+            half_meat = bone_dist[1, i] * (scalar[0, FRONT, i] - lane[BONE_RADIUS, i])
+            k_meat = lane[K0, i] + right * (lane[K1, i] + right * lane[K2, i])
+            g_left, g_right = lane[K_BONE, i] / bone_dist[0, i], k_meat / half_meat
+            work[COLDEST, i] = (g_left * left + g_right * right) / (g_left + g_right)
+
+
+@inlined
+def shift(every, keep, new, old, older):
+    """Move new to old and old to older where ``keep`` says so (everywhere if ``every``)."""
+    if every:
+        for x in range(new.shape[0]):
+            older[x] = old[x]
+        for x in range(new.shape[0]):
+            old[x] = new[x]
+        return
+    for x in range(new.shape[0]):
+        older[x] = old[x] if keep[x] > 0.0 else older[x]
+    for x in range(new.shape[0]):
+        old[x] = new[x] if keep[x] > 0.0 else old[x]
+
+
+@inlined
+def store_cells(given, live):
+    """Make the new level the old one in the cells of all lanes marked KEEP."""
+    c, lane, n_core = live.cells, given.lane, given.n_core
+    n_lane = lane.shape[1]
+    kept = 0
+    for i in range(n_lane):
+        kept += int(live.work[KEEP, i])
+    if kept == 0:
+        return
+    if kept < n_lane:
+        spread(live.work, KEEP, c.keep)
+    shift(kept == n_lane, c.keep, c.v, c.v_old, c.v_older)
+    shift(kept == n_lane, c.keep, c.t, c.t_old, c.t_older)
+    for x in range(n_core * n_lane):
+        t = c.t_old[x]
+        c.rhs[x] = t * (c.c0[x] + t * (0.5 * c.c1[x] + t * c.c2[x] * (1.0 / 3.0)))
+    for x in range(n_core * n_lane):
+        c.rhs[x] *= c.v_old_up[x] - c.v_old[x]
+    shift(kept == n_lane, c.keep, c.rhs, c.stored, c.stored_older)
+    for i in range(n_lane):
+        if live.work[KEEP, i] > 0.0:
+            for j in range(int(lane[BONE_CELLS, i])):
+                x = j * n_lane + i
+                c.stored[x] = lane[C_BONE, i] * c.t_old[x] * (c.v_old_up[x] - c.v_old[x])
+            for x in range(n_core * n_lane + i, c.v_old_up.shape[0], n_lane):
+                c.stored[x] = lane[C_CRUST, i] * c.t_old[x] * (c.v_old_up[x] - c.v_old[x])
+
+
+@inlined
+def store_scalars(given, live, k):
+    """Make the new level the old one in the scalars of cook k and its lanes."""
+    cook = given.cook
+    scalar, state, work = live.scalar, live.state, live.work
+    for row in range(N_COOK_SCALAR):
+        state[2, row, k], state[1, row, k] = state[1, row, k], state[0, row, k]
+    for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
+        for row in range(N_SCALAR):
+            scalar[2, row, i], scalar[1, row, i] = scalar[1, row, i], scalar[0, row, i]
+        # Flashing meat follows the boiling temperature; a kink in it (lid opened, prescribed
+        # curve) would leave BDF2 with a memory that overshoots. A vent falls smoothly.
+        kinked = work[FLASH, i] > 0.0 and live.control[CLOSED, k] != LID_VENT
+        work[RESTART, i] = 1.0 if kinked else 0.0
+
+
+@inlined
+def start_crust(given, live, i, n_core):
+    """Give lane i a seed of crust once its coating water is used up."""
+    lane, c, scalar, work = given.lane, live.cells, live.scalar, live.work
+    rest = scalar[1, FILM_LEFT, i]
+    seed = max(SEED_M, -rest / lane[WATER, i])
+    s = lane[RADIUS, i] - seed
+    n_lane, front = lane.shape[1], n_core * lane.shape[1] + i
+    wet = c.stored[front - n_lane] / (c.v_old[front] - c.v_old[front - n_lane])
+    for x in range(i, c.v_old.shape[0], n_lane):
+        c.v_old[x] = c.v0[x] + s * (c.v1[x] + s * (c.v2[x] + s * c.v3[x]))
+    dried = scalar[1, FRONT_VOLUME, i] - c.v_old[front]
+    scalar[1, FRONT, i], scalar[1, FRONT_VOLUME, i] = s, c.v_old[front]
+    scalar[1, FILM_LEFT, i] = 0.0
+    scalar[1, EVAPORATED, i] += dried * lane[WATER, i] + rest
+    scalar[1, HEAT_OUT, i] += dried * wet
+    for j in range(c.v_old_up.shape[0] // n_lane):
+        x = j * n_lane + i
+        if j >= n_core:
+            c.t_old[x] = work[FRONT_TEMP, i]
+        size = c.v_old_up[x] - c.v_old[x]
+        c.stored[x] = size * enthalpy(c.t_old[x], lane, i, j, n_core)
+    work[CRUSTED, i], work[RESTART, i] = 1.0, 1.0
+
+
+@inlined
+def switch_heater(given, live, k):
+    """On/off control at the end of a step; a switch restarts the oil history."""
+    cook, state, control = given.cook, live.state, live.control
+    number = int(control[STAGE, k])
+    aim, half = given.stage[S_SET, number, k], 0.5 * cook[SWING, k]
+    oil, before = state[1, OIL_TEMP, k], control[HEATING, k]
+    if oil >= aim + half - EVENT_TEMP_K:
+        control[HEATING, k] = 0.0
+    elif oil <= aim - half + EVENT_TEMP_K:
+        control[HEATING, k] = 1.0
+    if control[HEATING, k] != before:
+        control[OIL_RESTART, k] = 1.0
+
+
+@inlined
+def enter_stage(given, live, k):
+    """Apply lid state and set point of the current stage of cook k, or finish the cook."""
+    cook, stage, state, control = given.cook, given.stage, live.state, live.control
+    number = int(control[STAGE, k])
+    while number < stage.shape[1] and stage[S_DURATION, number, k] == 0.0:
+        number += 1
+    control[STAGE, k], control[STAGE_START, k] = number, control[TIME, k]
+    if number >= stage.shape[1] or stage[S_DURATION, number, k] < 0.0:
+        control[DONE, k] = 1.0
+        return
+    lid = stage[S_LID, number, k]
+    if lid != control[CLOSED, k]:
+        control[CLOSED, k], control[LID_SINCE, k] = lid, control[TIME, k]
+        control[NEXT_STEP, k], control[OIL_RESTART, k] = FIRST_STEP_S, 1.0
+        if lid == LID_OPEN or lid == LID_REST:
+            state[1, PRESSURE, k] = cook[ATMOSPHERE, k]
+            state[1, AIR_PRESSURE, k] = cook[ATMOSPHERE, k]
+            control[TSAT_OLD, k] = cook[ATMOSPHERE_BOILING, k]
+        for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
+            live.work[RESTART, i] = 1.0
+    switch_heater(given, live, k)
+
+
+@inlined
+def write_down(given, live, trace, k):
+    """Append the accepted step of cook k to its trace."""
+    row = int(live.control[STEPS, k])
+    if row >= trace.cook.shape[0]:
+        return
+    state, scalar, work, out = live.state, live.scalar, live.work, trace.cook
+    out[row, TR_TIME, k] = live.control[TIME, k]
+    out[row, TR_OIL, k] = state[1, OIL_TEMP, k]
+    out[row, TR_PRESSURE, k] = state[1, PRESSURE, k]
+    out[row, TR_HEATER, k] = state[1, HEATER_HEAT, k]
+    out[row, TR_STAGE, k] = live.control[STAGE, k]
+    out[row, TR_LID_TEMP, k] = state[1, LID_TEMP, k]
+    for i in range(int(given.cook[FIRST_LANE, k]), int(given.cook[LAST_LANE, k])):
+        trace.lane[row, TL_CORE, i] = work[COLDEST, i]
+        trace.lane[row, TL_FRONT_TEMP, i] = work[FRONT_TEMP, i]
+        trace.lane[row, TL_SURFACE, i] = work[SURFACE_TEMP, i]
+        trace.lane[row, TL_CRUST, i] = given.lane[RADIUS, i] - scalar[1, FRONT, i]
+        trace.lane[row, TL_EVAPORATED, i] = scalar[1, EVAPORATED, i]
+        trace.lane[row, TL_H, i] = scalar[1, H_NOW, i]
+        trace.lane[row, TL_FILM, i] = scalar[1, FILM_LEFT, i]
+
+
+@inlined
+def finish_step(given, live, trace, k):
+    """Store an accepted step of cook k, handle its events, set the next step."""
+    cook, control, n_core = given.cook, live.control, given.n_core
+    jump = abs(control[TSAT, k] - control[TSAT_OLD, k])
+    control[TSAT_OLD, k] = control[TSAT, k]
+    store_scalars(given, live, k)
+    step = control[STEP, k]
+    control[TIME, k] += step
+    control[LAST_STEP, k] = step
+    control[STEPS, k] += 1.0
+    control[SMALLEST, k] = min(control[SMALLEST, k], step)
+    growth = GROWTH
+    if cook[PRESSURE_TABLE, k] == 0.0 and jump > 0.0:
+        growth = min(growth, cook[MAX_TSAT_STEP, k] / jump)
+    wanted = control[WANTED, k]  # an event shortened the step; go back in one or two strides
+    control[NEXT_STEP, k] = max(step * max(growth, 0.2), min(wanted, AFTER_EVENT * step))
+    control[WANTED, k] = 0.0
+    control[ATTEMPTS, k], control[OIL_RESTART, k] = 0.0, 0.0
+    for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
+        if live.work[CRUSTED, i] == 0.0:
+            left = live.scalar[1, FILM_LEFT, i]
+            dry = given.lane[FILM, i] == 0.0
+            if (dry and left < 0.0) or (not dry and left <= max(FILM_TOLERANCE * given.lane[FILM, i], 1e-7)):
+                start_crust(given, live, i, n_core)
+                control[NEXT_STEP, k] = min(control[NEXT_STEP, k], AFTER_FILM_S)
+    write_down(given, live, trace, k)
+    number = int(control[STAGE, k])
+    over = control[TIME, k] - control[STAGE_START, k] >= given.stage[S_DURATION, number, k] - 1e-9
+    until = given.stage[S_UNTIL, number, k] != UNTIL_TIME
+    met = until and condition(given, live, k, 1, coldest(given, live, k)) >= -1e-6
+    if over or met:
+        if until and not met:
+            control[STATUS, k] = STAGE_TIMED_OUT
+        control[STAGE, k] += 1.0
+        enter_stage(given, live, k)
+    elif cook[OIL_TABLE, k] == 0.0 and cook[BAND, k] == 0.0:
+        switch_heater(given, live, k)
+
+
+@inlined
+def solve_group(given, live):
+    """Inner passes of one try of all unfinished cooks, until the fronts settle."""
+    n_cook, work = given.cook.shape[1], live.work
+    control = live.control
+    for _ in range(given.passes):
+        for k in range(n_cook):
+            if control[DONE, k] == 0.0:
+                set_sources(given, live, k)
+        for i in range(work.shape[1]):
+            work[STEAM_FLUX, i] = work[FLUX, i]
+        assemble(given, live)
+        moved = 0.0
+        for k in range(n_cook):
+            if control[DONE, k] == 0.0:
+                close_pass(given, live, k)
+        substitute(live.cells, given.lane, work, given.n_core)
+        for k in range(n_cook):
+            if control[DONE, k] == 0.0:
+                if given.cook[OIL_TABLE, k] == 0.0:
+                    oil_g = (control[CG_NEW, k], control[CG_OLD, k], control[CG_OLDER, k])
+                    solve_oil(given.lane, given.cook, control, live.state, work, k, oil_g)
+                moved = max(moved, move_front(given, live, k))
+        if moved < given.steady_m:
+            break
+
+
+@njit(cache=True, error_model="numpy", nogil=True, _nrt=False)
+def march(given, live, trace):
+    """March every cook of the group to the end of its last stage."""
+    n_cook = given.cook.shape[1]
+    most = trace.cook.shape[0]
+    control = live.control
+    for k in range(n_cook):
+        enter_stage(given, live, k)
+        write_down(given, live, trace, k)
+    live.work[KEEP] = 0.0
+    running = True
+    while running:
+        running = False
+        for k in range(n_cook):
+            if control[DONE, k] == 0.0:
+                running = True
+                choose_step(given, live, k)
+                predict(given, live, k)
+        if not running:
+            break
+        weigh_history(live)
+        solve_group(given, live)
+        for k in range(n_cook):
+            if control[DONE, k] == 0.0:
+                read_core(given, live, k)
+                control[ATTEMPTS, k] += 1.0
+                kept = accept(given, live, k)
+                first, last = int(given.cook[FIRST_LANE, k]), int(given.cook[LAST_LANE, k])
+                for i in range(first, last):
+                    live.work[KEEP, i] = 1.0 if kept else 0.0
+                control[KEPT, k] = 1.0 if kept else 0.0
+            elif control[KEPT, k] > 0.0:  # finished with its last step
+                control[KEPT, k] = 0.0
+                for i in range(int(given.cook[FIRST_LANE, k]), int(given.cook[LAST_LANE, k])):
+                    live.work[KEEP, i] = 0.0
+        store_cells(given, live)
+        for k in range(n_cook):
+            if control[KEPT, k] > 0.0:
+                finish_step(given, live, trace, k)
+                if control[STEPS, k] >= most - 1:
+                    control[STATUS, k], control[DONE, k] = TOO_MANY_STEPS, 1.0

@@ -1,0 +1,198 @@
+"""From a kitchen's words to the engine's question: fryer, load and program as explicit inputs."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from frywright.catalog import load as catalog
+from frywright.model.errors import InputError
+from frywright.model.food import Coating, Cut, CutSet, Product
+from frywright.model.fryer import Fryer, FryerKind, Oil
+from frywright.model.kitchen import Kitchen, Site
+from frywright.model.program import LidState, Program, Stage, StageEnd
+from frywright.physics.inputs import Lid, PieceClass, Span, Until, Vat
+from frywright.physics.properties import meat
+from frywright.physics.solve import Cook
+
+LONGEST_VENT_S = 300.0
+REST_S = 180.0
+TRACER_SHARE = 1e-6
+OVERLOAD_N = 1.25
+KERNEL_END = {
+    StageEnd.OIL_ABOVE: Until.OIL_ABOVE,
+    StageEnd.CORE_ABOVE: Until.CORE_ABOVE,
+    StageEnd.GAUGE_ABOVE: Until.GAUGE_ABOVE,
+}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PieceKind:
+    """One class of the load in people's terms. ``heavy`` marks the heavy end of its cut."""
+
+    cut: Cut
+    heavy: bool
+    piece_mass_kg: float
+    class_mass_kg: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FryPlan:
+    """A question with everything it needs: where, in what, how much, by which program."""
+
+    site: Site
+    fryer: Fryer
+    oil: Oil
+    product: Product
+    coating: Coating
+    cut_set: CutSet
+    program: Program
+    units_count: float
+    kinds: tuple[PieceKind, ...]
+    oil_start_c: float
+    rest_s: float = REST_S
+
+    @property
+    def load_kg(self) -> float:
+        """Raw mass of the load without coating [kg]."""
+        return sum(k.class_mass_kg for k in self.kinds if not k.heavy)
+
+
+def capacity_units(fryer: Fryer, cut_set: CutSet, unit_mass_kg: float) -> float:
+    """Most units (heads or pieces) the fryer takes."""
+    if cut_set.unit == "head" and fryer.capacity_heads:
+        return float(fryer.capacity_heads)
+    limit_kg = fryer.capacity_kg or fryer.capacity_heads * catalog.cut_sets()["chicken_8"].unit_mass_kg
+    return limit_kg / unit_mass_kg
+
+
+def make_plan(
+    kitchen: Kitchen,
+    program: Program,
+    *,
+    units_count: float | None = None,
+    load_kg: float | None = None,
+    start_temp_c: float | None = None,
+    altitude_m: float | None = None,
+    oil_start_c: float | None = None,
+) -> FryPlan:
+    """Gather a plan; what is not given is the program's full load at the kitchen's altitude.
+
+    Raises
+    ------
+    InputError
+        The load is not positive or past 1.25 times the fryer's capacity, both ways of giving
+        the load are used, or a value is out of range.
+    """
+    kitchen.check(program)
+    fryer, product = kitchen.fryer(program.fryer), kitchen.product(program.product)
+    if start_temp_c is not None:
+        product = replace(product, start_temp_c=start_temp_c)
+    site = kitchen.site if altitude_m is None else replace(kitchen.site, altitude_m=altitude_m)
+    cut_set = kitchen.cut_set(product.cut_set)
+    unit_kg = product.unit_mass_kg or cut_set.unit_mass_kg
+    full = program.load_heads or capacity_units(fryer, cut_set, unit_kg)
+    if units_count is not None and load_kg is not None:
+        raise InputError("load", "given twice", "either a count or a mass")
+    count = full if units_count is None else units_count
+    if load_kg is not None:
+        count = load_kg / unit_kg
+    most = OVERLOAD_N * capacity_units(fryer, cut_set, unit_kg)
+    if not 0 < count <= most + 1e-9:
+        raise InputError(
+            "load", f"{count:.3g} × {cut_set.unit}",
+            f"above 0 and at most {most:.3g}: an overfull vat boils over and burns", where=fryer.name,
+        )  # fmt: skip
+    start = oil_start_c if oil_start_c is not None else program.stages[0].set_c
+    if not 60.0 <= start <= 230.0:
+        raise InputError("oil temperature", f"{start:.0f} °C", "60 to 230 °C")
+    return FryPlan(
+        site=site, fryer=fryer, oil=catalog.oils()[fryer.oil], product=product,
+        coating=kitchen.coating(product.coating), cut_set=cut_set, program=program.timed(),
+        units_count=count, kinds=_kinds(kitchen, cut_set, unit_kg, count), oil_start_c=start,
+    )  # fmt: skip
+
+
+def _kinds(kitchen: Kitchen, cut_set: CutSet, unit_kg: float, count: float) -> tuple[PieceKind, ...]:
+    usual, heavy = [], []
+    for part in cut_set.parts:
+        cut = kitchen.cut(part.cut)
+        piece = unit_kg * part.mass_frac
+        whole = piece * part.count * count
+        usual.append(PieceKind(cut=cut, heavy=False, piece_mass_kg=piece, class_mass_kg=whole))
+        heavy.append(
+            PieceKind(
+                cut=cut, heavy=True, piece_mass_kg=piece * cut.heavy_ratio_n,
+                class_mass_kg=TRACER_SHARE * whole,
+            )
+        )  # fmt: skip
+    return (*usual, *heavy)
+
+
+def piece_class(plan: FryPlan, kind: PieceKind) -> PieceClass:
+    """Engine inputs of one class: geometry scales with mass to the power 1/3."""
+    cut, coating = kind.cut, plan.coating
+    food = meat(catalog.compositions()[cut.composition])
+    surface = catalog.table("kinetics/surface.toml")
+    scale = (kind.piece_mass_kg / cut.reference_mass_kg) ** (1.0 / 3.0)
+    return PieceClass(
+        name=cut.key, mass_kg=kind.class_mass_kg, half_thickness_m=cut.half_thickness_m * scale,
+        shape_n=cut.shape_n, start_temp_c=plan.product.start_temp_c,
+        density_kg_m3=food.density_kg_m3, conductivity_w_mk=food.conductivity_w_mk,
+        heat_capacity_j_kgk=food.heat_capacity_j_kgk,
+        water_kg_m3=food.water_frac * food.density_kg_m3 * cut.evaporable_frac,
+        area_factor=cut.area_factor_n, film_kg_m2=coating.film_kg_m2,
+        crust_conductivity_w_mk=coating.crust_conductivity_w_mk, crust_heat_j_m3k=coating.crust_heat_j_m3k,
+        still_h_w_m2k=surface["still_w_m2k"], gain_h_j_kgk=surface["gain_j_kgk"],
+        cap_h_w_m2k=surface["cap_w_m2k"], lag_h_s=surface["lag_s"],
+        vapour_cp_j_kgk=surface["vapour_cp_j_kgk"], bone_radius_m=cut.bone_radius_m * scale,
+    )  # fmt: skip
+
+
+def vat(plan: FryPlan) -> Vat:
+    """Engine inputs of the fryer. The working valve holds the pressure; the relief valve stays shut."""
+    fryer, site = plan.fryer, plan.site
+    return Vat(
+        oil_mass_kg=fryer.oil_mass_kg, oil_start_c=plan.oil_start_c - fryer.offset_k,
+        heater_w=fryer.heater_w, oil_cp_j_kgk=(plan.oil.cp_0c_j_kgk, plan.oil.cp_slope_j_kgk2),
+        metal_heat_j_k=fryer.metal_heat_j_k, swing_k=fryer.swing_k, band_k=fryer.proportional_k,
+        loss_w_k=fryer.loss_w_k, room_temp_c=site.room_temp_c, atmosphere_pa=site.atmosphere_pa,
+        head_volume_m3=fryer.head_volume_m3, relief_gauge_pa=fryer.working_gauge_pa,
+        relief_slope_kg_spa=fryer.relief_slope_kg_spa, leak_area_m2=fryer.leak_area_m2,
+        vent_area_m2=fryer.vent_area_m2, breather_area_m2=fryer.breather_area_m2,
+        lid_ua_w_k=fryer.lid_ua_w_k, lid_heat_j_k=fryer.lid_heat_j_k,
+        lid_room_ua_w_k=fryer.lid_room_ua_w_k, lid_start_c=min(80.0, plan.oil_start_c),
+        air_h_w_m2k=catalog.table("kinetics/surface.toml")["air_w_m2k"], air_temp_c=site.room_temp_c,
+    )  # fmt: skip
+
+
+def spans(plan: FryPlan) -> list[Span]:
+    """Stages as spans: a vent down to zero gauge follows the last pressure stage, rest the lift."""
+    out: list[Span] = []
+    stages, durations = plan.program.stages, plan.program.durations_s()
+    for number, (stage, length) in enumerate(zip(stages, durations, strict=True)):
+        out.append(_span(plan, stage, length))
+        following = stages[number + 1].lid if number + 1 < len(stages) else LidState.OPEN
+        if stage.lid is LidState.PRESSURE and following is LidState.OPEN:
+            out.append(
+                Span(
+                    duration_s=LONGEST_VENT_S, set_c=stage.set_c - plan.fryer.offset_k, lid=Lid.VENT,
+                    until=Until.GAUGE_BELOW, value=plan.fryer.zero_gauge_pa,
+                )
+            )  # fmt: skip
+    last = out[-1].set_c
+    return [*out, Span(duration_s=plan.rest_s, set_c=last, lid=Lid.REST)]
+
+
+def _span(plan: FryPlan, stage: Stage, length: float) -> Span:
+    closed = stage.lid is LidState.PRESSURE and plan.fryer.kind is FryerKind.PRESSURE
+    timed = stage.end not in KERNEL_END
+    return Span(
+        duration_s=length, set_c=stage.set_c - plan.fryer.offset_k,
+        lid=Lid.PRESSURE if closed else Lid.OPEN,
+        until=Until.TIME if timed else KERNEL_END[stage.end], value=0.0 if timed else stage.end_value,
+    )  # fmt: skip
+
+
+def question(plan: FryPlan) -> Cook:
+    """The engine's question for a plan."""
+    return Cook(vat=vat(plan), pieces=[piece_class(plan, k) for k in plan.kinds], spans=spans(plan))
