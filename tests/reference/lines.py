@@ -158,7 +158,7 @@ class Lines:
 
     def _core(self, part, core, r, face, s, speed, t_front, conduct, heat, dy):
         k_of, lead, known, kf = conduct
-        n, a, b = part.piece.shape_n, part.piece.half_thickness_m, part.piece.bone_radius_m
+        n = part.piece.shape_n
         slope = np.empty(len(face))
         slope[0] = 0.0
         slope[1:-1] = np.diff(core) / np.diff(r)
@@ -180,7 +180,9 @@ class Lines:
         slope = np.empty(m + 1)
         slope[1:-1] = np.diff(crust) / np.diff(r)
         z1, z2 = r[0] - s, r[1] - s
-        slope[0] = (z2 / (z1 * (z2 - z1))) * crust[0] - (z1 / (z2 * (z2 - z1))) * crust[1] - (z1 + z2) / (z1 * z2) * t_front
+        slope[0] = (
+            (z2 / (z1 * (z2 - z1))) * crust[0] - (z1 / (z2 * (z2 - z1))) * crust[1] - (z1 + z2) / (z1 * z2) * t_front
+        )
         half = a - r[-1]
         surface = (h * source + p.crust_conductivity_w_mk / half * crust[-1]) / (h + p.crust_conductivity_w_mk / half)
         slope[-1] = (surface - crust[-1]) / half
@@ -239,13 +241,17 @@ def solve(cook: Cook, n_core: int = 90, n_crust: int = 24, rtol: float = 1e-6):
             events = []
             for i, part in enumerate(lines.parts):
                 if not lines.crusted[i]:
+
                     def dry(_, state, film=part.film):
                         return state[film]
+
                     dry.terminal, dry.direction, dry.lane = True, -1, i
                     events.append(dry)
             if span.until == Until.GAUGE_BELOW:
+
                 def low(_, state):
                     return state[lines.steam] + state[lines.air] - cook.vat.atmosphere_pa - span.value
+
                 low.terminal, low.direction, low.lane = True, -1, -1
                 events.append(low)
             got = solve_ivp(lines.rhs, (t, end), y, method="BDF", rtol=rtol, atol=1e-7, events=events,

@@ -51,7 +51,9 @@ def parse_kitchen(text: str, file: str = "kitchen.toml") -> Kitchen:
 def _site(tables: Mapping[str, Any], source: Source, problems: list[Problem]) -> Site | None:
     table = tables.get("kitchen")
     if not isinstance(table, dict):
-        problems.append(source.problem("", "", "the file has no [kitchen] table", "Start it with [kitchen] and a name."))
+        problems.append(
+            source.problem("", "", "the file has no [kitchen] table", "Start it with [kitchen] and a name.")
+        )
         return None
     try:
         site = read(Site, table, source, "kitchen")
@@ -104,21 +106,17 @@ def _cut(table: Mapping[str, Any], source: Source, path: str) -> Cut:
 
 
 def _cut_set(table: Mapping[str, Any], source: Source, path: str) -> CutSet:
-    parts = tuple(
-        read(CutShare, part, source, f"{path}.part[{n}]") for n, part in enumerate(table.get("part", []))
-    )
+    parts = tuple(read(CutShare, part, source, f"{path}.part[{n}]") for n, part in enumerate(table.get("part", [])))
     return read(CutSet, table, source, path, parts=parts)
 
 
 def _program(table: Mapping[str, Any], source: Source, path: str) -> Program:
-    stages = tuple(
-        read(Stage, stage, source, f"{path}.stage[{n}]") for n, stage in enumerate(table.get("stage", []))
-    )
+    stages = tuple(read(Stage, stage, source, f"{path}.stage[{n}]") for n, stage in enumerate(table.get("stage", [])))
     return read(Program, table, source, path, stages=stages)
 
 
 def _join(site: Site, parts: dict[str, list[Any]], programs: list[Any], source: Source) -> Kitchen:
-    bundled = {"cuts": load.cuts(), "cut_sets": load.cut_sets(), "coatings": load.coatings()}
+    bundled: dict[str, dict[str, Any]] = {"cuts": load.cuts(), "cut_sets": load.cut_sets(), "coatings": load.coatings()}
     items: dict[str, tuple[Any, ...]] = {}
     problems: list[Problem] = []
     for kind, found in parts.items():

@@ -62,7 +62,9 @@ class Source:
         """A problem at a key of a table, or at the table's header."""
         number, column = self._places.get((table, key)) or self._places.get((table, "")) or (-1, 0)
         line = self.lines[number] if number >= 0 else ""
-        return Problem(what=what, remedy=remedy, file=self.file, line_number=number + 1, column_number=column, line=line)
+        return Problem(
+            what=what, remedy=remedy, file=self.file, line_number=number + 1, column_number=column, line=line
+        )
 
     def load(self) -> dict[str, Any]:
         """Parse the text.

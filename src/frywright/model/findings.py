@@ -8,13 +8,10 @@ from enum import StrEnum
 
 from frywright.model.units import show, suffix_of
 
-
 Values = Mapping[str, float | str]
 
 
-def say(
-    template: str, values: Values, system: str = "metric", translate: Callable[[str], str] = str
-) -> str:
+def say(template: str, values: Values, system: str = "metric", translate: Callable[[str], str] = str) -> str:
     """A template such as ``"{piece} reaches {core_c}"`` in words, in people's units.
 
     Numbers whose name ends in a unit are shown with that unit in ``system``; text values are
@@ -68,14 +65,23 @@ class Outcome(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Verdict:
-    """Judgement of one history by one rule in one edition; ``sentence`` is a template."""
+    """Judgement of one history by one rule in one edition.
+
+    ``sentence`` is a template; ``lead`` comes before it and says why the outcome is unknown.
+    """
 
     outcome: Outcome
     rule: str
     edition: str
     sentence: str
+    lead: str = ""
     values: Values = field(default_factory=dict)
     margin_k: float | None = None
     margin_s: float | None = None
     missing: tuple[str, ...] = ()
     source: str = ""
+
+    def say(self, system: str = "metric", translate: Callable[[str], str] = str) -> str:
+        """The verdict in words, in people's units and language."""
+        lead = translate(self.lead) if self.lead else ""
+        return lead + say(self.sentence, self.values, system, translate)

@@ -108,9 +108,7 @@ class Fryer:
 
     def _check_pressure(self) -> None:
         if not 10e3 <= self.working_gauge_pa <= 110e3:
-            raise InputError(
-                "working_gauge", f"{self.working_gauge_pa / PSI:.1f} psi", "1.5 to 16 psi", where=self.key
-            )
+            raise InputError("working_gauge", f"{self.working_gauge_pa / PSI:.1f} psi", "1.5 to 16 psi", where=self.key)
         if self.relief_gauge_pa <= self.working_gauge_pa:
             raise InputError(
                 "relief_gauge",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from enum import StrEnum
+from itertools import pairwise
 
 from frywright.model.errors import InputError
 from frywright.model.fryer import CEILING_C
@@ -96,7 +97,7 @@ class Program:
         if self.version < 1:
             raise InputError("version", self.version, "1 or more", where=self.name)
         lids = [stage.lid for stage in self.stages]
-        changes = sum(a != b for a, b in zip(lids, lids[1:], strict=False))
+        changes = sum(a != b for a, b in pairwise(lids))
         if lids.count(LidState.PRESSURE) and changes > 2:
             raise InputError("lid", "closed and opened more than once", "one span under pressure", where=self.name)
         self.durations_s()
@@ -133,9 +134,7 @@ class Program:
     def timed(self) -> Program:
         """The same program with elapsed and time-left ends written as durations."""
         plain = [
-            replace(stage, duration_s=length, until_elapsed_s=None, until_left_s=None)
-            if stage.end in TIMED
-            else stage
+            replace(stage, duration_s=length, until_elapsed_s=None, until_left_s=None) if stage.end in TIMED else stage
             for stage, length in zip(self.stages, self.durations_s(), strict=True)
         ]
         return replace(self, stages=tuple(plain), total_s=None)

@@ -49,6 +49,7 @@ class FryHistory:
     pieces: tuple[PieceHistory, ...]
     lift_s: float
     vent_s: float
+    vent_start_s: float | None
     full_pressure_s: float | None
     lowest_oil_c: float
     lowest_oil_at_s: float
@@ -81,7 +82,7 @@ def simulate_many(plans: Sequence[FryPlan], precision: Precision = ROUTINE) -> l
 def _history(plan: FryPlan, raw: RawHistory, spans: Sequence[Span]) -> FryHistory:
     lids = np.array([span.lid for span in spans])
     lift = _end_of(raw, lids, lambda lid: lid != Lid.REST)
-    vent = raw.time_s[np.isin(raw.span, np.flatnonzero(lids == Lid.VENT))]
+    vent = _stretch(raw, np.flatnonzero(lids == Lid.VENT))
     pieces = tuple(_piece(plan, raw, i, kind, lift) for i, kind in enumerate(plan.kinds))
     gauge = raw.pressure_pa - plan.site.atmosphere_pa
     full = gauge >= FULL_PRESSURE_SHARE * plan.fryer.working_gauge_pa
@@ -95,13 +96,22 @@ def _history(plan: FryPlan, raw: RawHistory, spans: Sequence[Span]) -> FryHistor
     full_s = float(raw.time_s[np.argmax(full)]) if full.any() else None
     return FryHistory(
         plan=plan, time_s=raw.time_s, oil_c=raw.oil_temp_c, gauge_pa=gauge, pieces=pieces,
-        lift_s=lift, vent_s=float(np.ptp(vent)) if len(vent) else 0.0, full_pressure_s=full_s,
+        lift_s=lift, vent_s=vent[1] - vent[0] if vent else 0.0,
+        vent_start_s=vent[0] if vent else None, full_pressure_s=full_s,
         lowest_oil_c=float(raw.oil_temp_c[low]), lowest_oil_at_s=float(raw.time_s[low]),
         heat_kwh=float(np.interp(lift, raw.time_s, raw.heater_j)) / 3.6e6,
         moisture_loss_frac=mean("moisture_loss_frac"), uptake_frac=mean("uptake_frac"),
         yield_frac=mean("yield_frac"), notes=_notes(plan, raw, full_s, lids, pieces),
         report=raw.report, catalog_version=catalog.VERSION,
     )  # fmt: skip
+
+
+def _stretch(raw: RawHistory, spans: NDArray[np.int64]) -> tuple[float, float] | None:
+    """Start and end [s] of the time spent in some spans; a step carries the span it lies in."""
+    inside = np.flatnonzero(np.isin(raw.span, spans))
+    if not len(inside):
+        return None
+    return float(raw.time_s[max(inside[0] - 1, 0)]), float(raw.time_s[inside[-1]])
 
 
 def _end_of(raw: RawHistory, lids: NDArray[np.int64], wanted) -> float:  # type: ignore[no-untyped-def]
@@ -116,7 +126,9 @@ def _piece(plan: FryPlan, raw: RawHistory, i: int, kind: PieceKind, lift: float)
     breaded = kind.class_mass_kg * (1.0 + plan.coating.pickup_frac)
     lost = raw.evaporated_kg_m2[:, i] * area_m2 / breaded
     food = catalog.compositions()[kind.cut.composition].fractions
-    expelled = _expelled(raw.final_core_c[:, i], raw.final_core_share[:, i], food["water"]) * kind.class_mass_kg / breaded
+    expelled = (
+        _expelled(raw.final_core_c[:, i], raw.final_core_share[:, i], food["water"]) * kind.class_mass_kg / breaded
+    )
     moisture = float(lost[-1]) + expelled
     uptake = _uptake(moisture, food["water"] * kind.class_mass_kg / breaded)
     at_lift = np.searchsorted(raw.time_s, lift, side="right") - 1
@@ -176,14 +188,18 @@ def _notes(plan, raw, full_s, lids, pieces) -> tuple[Note, ...]:  # type: ignore
         found.append(Note(kind="wait_long", text="A stage that waits for a condition ran into its longest time."))
     most = plan.fryer.capacity_heads if plan.cut_set.unit == "head" else 0
     if (most and plan.units_count > most) or (plan.fryer.capacity_kg and plan.load_kg > plan.fryer.capacity_kg * 1.001):
-        found.append(Note(kind="over_capacity", text="The load is above this fryer's capacity: hot oil can boil over and burn."))
+        found.append(
+            Note(kind="over_capacity", text="The load is above this fryer's capacity: hot oil can boil over and burn.")
+        )
     if plan.fryer.min_load_kg and plan.load_kg < plan.fryer.min_load_kg:
         found.append(Note(kind="under_load", text="The load is below this fryer's smallest load of {load_kg}.", values={"load_kg": plan.fryer.min_load_kg}))  # fmt: skip
     smoke, hottest = plan.oil.smoke_low_c, max(stage.set_c for stage in plan.program.stages)
     if smoke is not None and hottest > smoke - 20.0:
         found.append(Note(kind="near_smoke", text="A set point of {set_c} is close to where this oil smokes fresh ({smoke_c}); used oil smokes earlier.", values={"set_c": hottest, "smoke_c": smoke}))  # fmt: skip
     if max(p.crust_at_lift_m / (p.kind.cut.half_thickness_m) for p in pieces) > 0.5:
-        found.append(Note(kind="dried_through", text="The crust passes half of a piece; the model is not meant for that."))
+        found.append(
+            Note(kind="dried_through", text="The crust passes half of a piece; the model is not meant for that.")
+        )
     found.append(Note(
         kind="estimates",
         text="Crust, juice, oil and colour rest on estimates: surface coefficient under pressure, crust conductivity, expelled water, oil uptake.",

@@ -8,6 +8,7 @@ power a face and a step would cost more than everything else.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
@@ -24,7 +25,7 @@ def core_faces(n_core: int, grading: float) -> np.ndarray:
     return 1.0 - (1.0 - x) ** grading
 
 
-def _cubic(values_at, a: np.ndarray) -> np.ndarray:
+def _cubic(values_at: Callable[[np.ndarray], np.ndarray], a: np.ndarray) -> np.ndarray:
     """Monomial coefficients [4, ...] in s of a cubic through Chebyshev points of [0.3 a, a]."""
     nodes = np.cos((2 * np.arange(4) + 1) * np.pi / 8)
     low, high = LOWEST_FRONT, 1.0

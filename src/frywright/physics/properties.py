@@ -30,7 +30,10 @@ def component(name: str, quantity: str, temp_c: ArrayLike) -> NDArray[np.float64
     """
     entry = load.table("foods/components.toml")["component"][name][quantity]
     scale = 1000.0 if entry["unit"].startswith("kJ") else 1.0
-    return scale * np.polynomial.polynomial.polyval(np.asarray(temp_c, dtype=float), entry["coefficients"])
+    values: NDArray[np.float64] = scale * np.polynomial.polynomial.polyval(
+        np.asarray(temp_c, dtype=float), entry["coefficients"]
+    )
+    return values
 
 
 def density_kg_m3(food: Composition, temp_c: float) -> float:
@@ -41,7 +44,8 @@ def density_kg_m3(food: Composition, temp_c: float) -> float:
 
 def heat_capacity_j_kgk(food: Composition, temp_c: ArrayLike) -> NDArray[np.float64]:
     """Heat capacity of a mixture: sum x_i cp_i [J/(kg K)]."""
-    return np.sum([x * component(name, "heat_capacity", temp_c) for name, x in food.fractions.items()], axis=0)
+    parts = [x * component(name, "heat_capacity", temp_c) for name, x in food.fractions.items()]
+    return np.asarray(np.sum(parts, axis=0))
 
 
 def conductivity_w_mk(food: Composition, temp_c: ArrayLike) -> NDArray[np.float64]:
@@ -52,7 +56,7 @@ def conductivity_w_mk(food: Composition, temp_c: ArrayLike) -> NDArray[np.float6
     volumes = {n: x / component(n, "density", temp_c) for n, x in food.fractions.items()}
     total = np.sum(list(volumes.values()), axis=0)
     parts = [v / total * component(n, "conductivity", temp_c) for n, v in volumes.items()]
-    return np.sum(parts, axis=0)
+    return np.asarray(np.sum(parts, axis=0))
 
 
 @dataclass(frozen=True, slots=True)

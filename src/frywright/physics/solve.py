@@ -133,9 +133,7 @@ def prepare(cooks: Sequence[Cook], precision: Precision) -> tuple[Given, Live, T
         lane, cook, stage, table, mesh.bone_dist,
         precision.n_core, precision.passes, precision.steady_m,
     )  # fmt: skip
-    trace = Trace(
-        np.empty((MAX_STEPS, at.N_TRACE, len(cooks))), np.empty((MAX_STEPS, at.N_LANE_TRACE, n_lane))
-    )
+    trace = Trace(np.empty((MAX_STEPS, at.N_TRACE, len(cooks))), np.empty((MAX_STEPS, at.N_LANE_TRACE, n_lane)))
     return given, live, trace
 
 

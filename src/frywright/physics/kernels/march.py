@@ -11,7 +11,16 @@ import numpy as np
 from numba import njit
 
 from frywright.physics.kernels import inlined
-from frywright.physics.kernels.layout import *  # noqa: F403
+from frywright.physics.kernels.events import (
+    FILM_TOLERANCE,
+    accept,
+    coldest,
+    condition,
+    enter_stage,
+    start_crust,
+    switch_heater,
+)
+from frywright.physics.kernels.layout import *
 from frywright.physics.kernels.steam import boiling_temp_c, latent_heat_j_kg
 from frywright.physics.kernels.transport import (
     Cells,
@@ -29,14 +38,10 @@ from frywright.physics.kernels.transport import (
 )
 from frywright.physics.kernels.vat import evaporate, solve_oil, solve_pressure
 
-FIRST_STEP_S = 0.1
 AFTER_FILM_S = 0.5
 GROWTH = 1.4
 EARLY_STEP_S, EARLY_SHARE = 1.0, 0.06  # steps stay a small share of the time since an upset
 AFTER_EVENT = 4.0  # largest growth after a step that an event had shortened
-SEED_M = 1e-7
-FILM_TOLERANCE = 1e-4
-EVENT_TEMP_K = 1e-3
 FINE, TOO_MANY_STEPS, STAGE_TIMED_OUT = 0, 1, 2
 
 
@@ -254,92 +259,6 @@ def close_pass(given, live, k):
 
 
 @inlined
-def shorter(control, k, share):
-    """Mark the try of cook k as failed and ask for a shorter one."""
-    control[WANTED, k] = max(control[WANTED, k], control[STEP, k])
-    control[NEXT_STEP, k] = max(control[STEP, k] * min(max(share, 0.05), 0.95), 1e-6)
-    control[REJECTED, k] += 1.0
-    return False
-
-
-@inlined
-def accept(given, live, k):
-    """Whether the step stands; otherwise the next, shorter, try is set."""
-    lane, cook = given.lane, given.cook
-    scalar, state, control, work = live.scalar, live.state, live.control, live.work
-    if control[ATTEMPTS, k] > 40.0:
-        return True
-    jump = abs(control[TSAT, k] - control[TSAT_OLD, k])
-    limit = cook[MAX_TSAT_STEP, k]
-    if jump > 1.5 * limit and control[STEP, k] > 2e-3 and cook[PRESSURE_TABLE, k] == 0.0:
-        shorter(control, k, limit / jump)
-        control[WANTED, k] = 0.0
-        return False
-    for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
-        film, before = scalar[0, FILM_LEFT, i], scalar[1, FILM_LEFT, i]
-        if work[CRUSTED, i] == 0.0 and film < -max(FILM_TOLERANCE * lane[FILM, i], 1e-7):
-            if before <= 0.0:  # dry surface: boiling starts inside this step
-                if control[STEP, k] > 2e-3:
-                    return shorter(control, k, 0.5)
-            elif control[STEP, k] > 1e-5:
-                return shorter(control, k, before / (before - film))
-    if cook[OIL_TABLE, k] == 0.0 and cook[BAND, k] == 0.0:
-        half = 0.5 * cook[SWING, k]
-        aim = control[AIM, k] + (half if control[HEATING, k] > 0.0 else -half)
-        old, new = state[1, OIL_TEMP, k] - aim, state[0, OIL_TEMP, k] - aim
-        if control[HEATING, k] == 0.0:
-            old, new = -old, -new
-        if old < -EVENT_TEMP_K and new > 4.0 * EVENT_TEMP_K and control[STEP, k] > 2e-3:
-            return shorter(control, k, old / (old - new))
-    return stage_not_overshot(given, live, k)
-
-
-@inlined
-def coldest(given, live, k):
-    """Coldest meat point over the lanes of cook k [degC]."""
-    cook = given.cook
-    work = live.work
-    low = 1e9
-    for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
-        low = min(low, work[COLDEST, i])
-    return low
-
-
-@inlined
-def condition(given, live, k, level, core):
-    """Signed distance past the condition that ends stage ``number``; positive once met."""
-    cook, stage = given.cook, given.stage
-    state, number = live.state, int(live.control[STAGE, k])
-    kind, value = int(stage[S_UNTIL, number, k]), stage[S_VALUE, number, k]
-    if kind == UNTIL_OIL_ABOVE:
-        return state[level, OIL_TEMP, k] - value
-    if kind == UNTIL_CORE_ABOVE:
-        return core - value
-    gauge = state[level, PRESSURE, k] - cook[ATMOSPHERE, k]
-    if kind == UNTIL_GAUGE_ABOVE:
-        return gauge - value
-    if kind == UNTIL_GAUGE_BELOW:
-        return value - gauge
-    return -1.0
-
-
-@inlined
-def stage_not_overshot(given, live, k):
-    """Shorten a step that runs well past the condition ending its stage."""
-    stage = given.stage
-    control = live.control
-    number = int(control[STAGE, k])
-    kind = int(stage[S_UNTIL, number, k])
-    if kind == UNTIL_TIME or kind == UNTIL_CORE_ABOVE or control[STEP, k] < 0.05:
-        return True
-    old = condition(given, live, k, 1, 0.0)
-    new = condition(given, live, k, 0, 0.0)
-    if old < 0.0 and new > 0.02 * (new - old) and old / (old - new) < 0.95:
-        return shorter(control, k, old / (old - new))
-    return True
-
-
-@inlined
 def read_core(given, live, k):
     """Coldest meat temperature of each lane: centre by parabola, or the meat beside the bone."""
     lane, cook, bone_dist = given.lane, given.cook, given.bone_dist
@@ -416,70 +335,6 @@ def store_scalars(given, live, k):
         # curve) would leave BDF2 with a memory that overshoots. A vent falls smoothly.
         kinked = work[FLASH, i] > 0.0 and live.control[CLOSED, k] != LID_VENT
         work[RESTART, i] = 1.0 if kinked else 0.0
-
-
-@inlined
-def start_crust(given, live, i, n_core):
-    """Give lane i a seed of crust once its coating water is used up."""
-    lane, c, scalar, work = given.lane, live.cells, live.scalar, live.work
-    rest = scalar[1, FILM_LEFT, i]
-    seed = max(SEED_M, -rest / lane[WATER, i])
-    s = lane[RADIUS, i] - seed
-    n_lane, front = lane.shape[1], n_core * lane.shape[1] + i
-    wet = c.stored[front - n_lane] / (c.v_old[front] - c.v_old[front - n_lane])
-    for x in range(i, c.v_old.shape[0], n_lane):
-        c.v_old[x] = c.v0[x] + s * (c.v1[x] + s * (c.v2[x] + s * c.v3[x]))
-    dried = scalar[1, FRONT_VOLUME, i] - c.v_old[front]
-    scalar[1, FRONT, i], scalar[1, FRONT_VOLUME, i] = s, c.v_old[front]
-    scalar[1, FILM_LEFT, i] = 0.0
-    scalar[1, EVAPORATED, i] += dried * lane[WATER, i] + rest
-    scalar[1, HEAT_OUT, i] += dried * wet
-    for j in range(c.v_old_up.shape[0] // n_lane):
-        x = j * n_lane + i
-        if j >= n_core:
-            c.t_old[x] = work[FRONT_TEMP, i]
-        size = c.v_old_up[x] - c.v_old[x]
-        c.stored[x] = size * enthalpy(c.t_old[x], lane, i, j, n_core)
-    work[CRUSTED, i], work[RESTART, i] = 1.0, 1.0
-
-
-@inlined
-def switch_heater(given, live, k):
-    """On/off control at the end of a step; a switch restarts the oil history."""
-    cook, state, control = given.cook, live.state, live.control
-    number = int(control[STAGE, k])
-    aim, half = given.stage[S_SET, number, k], 0.5 * cook[SWING, k]
-    oil, before = state[1, OIL_TEMP, k], control[HEATING, k]
-    if oil >= aim + half - EVENT_TEMP_K:
-        control[HEATING, k] = 0.0
-    elif oil <= aim - half + EVENT_TEMP_K:
-        control[HEATING, k] = 1.0
-    if control[HEATING, k] != before:
-        control[OIL_RESTART, k] = 1.0
-
-
-@inlined
-def enter_stage(given, live, k):
-    """Apply lid state and set point of the current stage of cook k, or finish the cook."""
-    cook, stage, state, control = given.cook, given.stage, live.state, live.control
-    number = int(control[STAGE, k])
-    while number < stage.shape[1] and stage[S_DURATION, number, k] == 0.0:
-        number += 1
-    control[STAGE, k], control[STAGE_START, k] = number, control[TIME, k]
-    if number >= stage.shape[1] or stage[S_DURATION, number, k] < 0.0:
-        control[DONE, k] = 1.0
-        return
-    lid = stage[S_LID, number, k]
-    if lid != control[CLOSED, k]:
-        control[CLOSED, k], control[LID_SINCE, k] = lid, control[TIME, k]
-        control[NEXT_STEP, k], control[OIL_RESTART, k] = FIRST_STEP_S, 1.0
-        if lid == LID_OPEN or lid == LID_REST:
-            state[1, PRESSURE, k] = cook[ATMOSPHERE, k]
-            state[1, AIR_PRESSURE, k] = cook[ATMOSPHERE, k]
-            control[TSAT_OLD, k] = cook[ATMOSPHERE_BOILING, k]
-        for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
-            live.work[RESTART, i] = 1.0
-    switch_heater(given, live, k)
 
 
 @inlined

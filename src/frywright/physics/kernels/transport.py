@@ -20,7 +20,7 @@ from typing import NamedTuple
 import numpy as np
 
 from frywright.physics.kernels import inlined
-from frywright.physics.kernels.layout import *  # noqa: F403
+from frywright.physics.kernels.layout import *
 
 
 class Cells(NamedTuple):

@@ -8,7 +8,7 @@ Newton step finds it.
 import math
 
 from frywright.physics.kernels import inlined
-from frywright.physics.kernels.layout import *  # noqa: F403
+from frywright.physics.kernels.layout import *
 from frywright.physics.kernels.steam import (
     GAS_AIR_J_KGK,
     GAS_STEAM_J_KGK,
@@ -121,9 +121,7 @@ def solve_pressure(lane, cook, control, state, work, cells, k, n_core):
         density = (steam / GAS_STEAM_J_KGK + air / GAS_AIR_J_KGK) / kelvin_gas
         mean_gas = p / (density * kelvin_gas)
         out, d_out = outflow(cook, k, p, density, vent_open)
-        drawn, d_drawn = orifice(
-            cook[BREATHER_AREA, k], atmosphere / (GAS_AIR_J_KGK * kelvin_gas), atmosphere - p
-        )
+        drawn, d_drawn = orifice(cook[BREATHER_AREA, k], atmosphere / (GAS_AIR_J_KGK * kelvin_gas), atmosphere - p)
         lost, d_lost, lid = condense(cook, control, state, k, steam)
         state[0, LID_TEMP, k] = lid
         kelvin = boiling + KELVIN

@@ -1,0 +1,55 @@
+"""The ``frywright`` command. Everything heavy is imported inside the commands."""
+
+from __future__ import annotations
+
+import sys
+
+import typer
+
+from frywright.cli import cook, kitchen, records
+
+app = typer.Typer(
+    help="Workbench for the fryers of a fried-chicken kitchen. It plans, records and checks; it never "
+    "controls a fryer, and the maker's manual, local codes and licensed technicians come first.",
+    no_args_is_help=True, add_completion=False, pretty_exceptions_enable=False,
+)  # fmt: skip
+app.add_typer(cook.app, name="cook")
+app.add_typer(kitchen.app, name="kitchen")
+app.add_typer(records.app, name="records")
+
+
+@app.command()
+def serve(
+    store: str = typer.Option("var/frywright.db", help="File that remembers everything."),
+    kitchen_file: str = typer.Option(
+        "", "--kitchen", help="Kitchen file to load; without it the store's, or the demo."
+    ),
+    port: int = typer.Option(8377, help="Port on this machine only."),
+    open_page: bool = typer.Option(True, "--open/--no-open", help="Open the page in a browser."),
+) -> None:
+    """Serve the pages on this machine and open them."""
+    from frywright.cli.output import preparing, speaking_errors
+
+    with speaking_errors(), preparing():
+        from frywright.web.serve import serve_pages
+
+        serve_pages(store, kitchen_file, port, open_page)
+
+
+@app.command()
+def prepare() -> None:
+    """Compile the cook engine for this machine, so that nobody waits for it later."""
+    from frywright.cli.output import preparing, speaking_errors
+
+    with speaking_errors(), preparing():
+        from frywright.workbench.cook import warm_up
+
+        typer.echo(f"Cook engine ready after {warm_up():.1f} s.")
+
+
+def run() -> None:
+    """Entry point; a closed pipe is not an error."""
+    try:
+        app()
+    except BrokenPipeError:
+        sys.exit(0)

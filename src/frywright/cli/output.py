@@ -1,0 +1,41 @@
+"""How commands speak: rich text for people, JSON for programs, exit codes from the error tree."""
+
+from __future__ import annotations
+
+import json
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
+from typing import Any
+
+from frywright.model.errors import DataError, FrywrightError
+
+
+def emit_json(value: Any) -> None:
+    """Print a value as JSON."""
+    sys.stdout.write(json.dumps(value, ensure_ascii=False, allow_nan=False) + "\n")
+
+
+@contextmanager
+def speaking_errors(as_json: bool = False) -> Iterator[None]:
+    """Turn an error of ours into words on standard error and its exit code."""
+    try:
+        yield
+    except FrywrightError as error:
+        if as_json:
+            kind = type(error).__name__
+            problems = [str(p) for p in error.problems] if isinstance(error, DataError) else []
+            emit_json({"ok": False, "error": kind, "message": str(error), "problems": problems})
+        else:
+            sys.stderr.write(f"{error}\n")
+        raise SystemExit(error.exit_code) from error
+
+
+@contextmanager
+def preparing() -> Iterator[None]:
+    """Say so while kernels compile for the first time, which takes up to a minute."""
+    from frywright.physics.kernels import cache_folder
+
+    if not cache_folder().exists():
+        sys.stderr.write("Preparing the cook engine for this machine (once, up to a minute) …\n")
+    yield

@@ -1,0 +1,63 @@
+"""One recorded fact. Never altered, only superseded."""
+
+from __future__ import annotations
+
+import datetime as dt
+import hashlib
+import json
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+from frywright.model.errors import InputError
+
+GENESIS = "0" * 64
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Entry:
+    """Kind, both times, author, payload with unit-suffixed keys, what it replaces, versions."""
+
+    kind: str
+    happened_at: dt.datetime
+    author: str
+    payload: Mapping[str, Any]
+    replaces: int | None = None
+    versions: Mapping[str, str] = field(default_factory=dict)
+
+    def __post_init__(self) -> None:
+        if not self.kind or not self.kind.replace("_", "").isalnum():
+            raise InputError("kind", repr(self.kind), "a plain word such as program")
+        if self.happened_at.tzinfo is None:
+            raise InputError("happened_at", self.happened_at.isoformat(), "a time with its zone")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Recorded:
+    """An entry as the store holds it."""
+
+    number: int
+    entry: Entry
+    recorded_at: dt.datetime
+    previous_hash: str
+    hash: str
+
+
+def stamp(moment: dt.datetime) -> str:
+    """UTC text of a moment, to the microsecond, sortable."""
+    return moment.astimezone(dt.UTC).strftime("%Y-%m-%dT%H:%M:%S.%fZ")
+
+
+def canonical(value: Any) -> str:
+    """JSON text that is the same for the same value."""
+    return json.dumps(value, sort_keys=True, separators=(",", ":"), ensure_ascii=False, allow_nan=False)
+
+
+def chain_hash(previous: str, number: int, entry: Entry, recorded_at: dt.datetime) -> str:
+    """Hash over the previous hash and everything an entry says."""
+    text = canonical({
+        "number": number, "kind": entry.kind, "happened_at": stamp(entry.happened_at),
+        "recorded_at": stamp(recorded_at), "author": entry.author, "payload": dict(entry.payload),
+        "replaces": entry.replaces, "versions": dict(entry.versions),
+    })  # fmt: skip
+    return hashlib.sha256(f"{previous}\n{text}".encode()).hexdigest()

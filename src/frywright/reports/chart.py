@@ -1,0 +1,75 @@
+"""Charts as Vega-Lite specifications, rendered to SVG offline."""
+
+from __future__ import annotations
+
+from typing import Any
+
+INK, HEAT, OIL, RULE = "#1d1a16", "#b3401f", "#1f6f78", "#8b8478"
+DASHES = ([1, 0], [6, 3], [2, 2], [8, 3, 2, 3], [4, 4], [10, 2])
+
+
+def cook_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
+    """One picture of a cook: temperatures above, pressure below. ``words`` names the axes."""
+    curves = view["curves"]
+    minutes = [t / 60 for t in curves["time_s"]]
+    rows = [{"t": t, "y": y, "name": words["oil"]} for t, y in zip(minutes, curves["oil"], strict=True)]
+    for piece in curves["pieces"]:
+        rows += [{"t": t, "y": y, "name": piece["name"]} for t, y in zip(minutes, piece["core"], strict=True)]
+    names = [words["oil"], *(p["name"] for p in curves["pieces"])]
+    colours = [OIL, *(HEAT if p["heavy"] else INK for p in curves["pieces"])]
+    temperature = {
+        "width": 640, "height": 300, "layer": [
+            {"data": {"values": rows}, "mark": {"type": "line", "strokeWidth": 1.8}, "encoding": {
+                "x": {"field": "t", "type": "quantitative", "title": words["minutes"]},
+                "y": {"field": "y", "type": "quantitative", "title": curves["degree"], "scale": {"zero": False}},
+                "color": {"field": "name", "type": "nominal", "title": None, "scale": {"domain": names, "range": colours}},
+                "strokeDash": {"field": "name", "type": "nominal", "title": None,
+                               "scale": {"domain": names, "range": [list(DASHES[i % len(DASHES)]) for i in range(len(names))]}},
+            }},
+            *_rules(view),
+        ],
+    }  # fmt: skip
+    pressure = {
+        "width": 640, "height": 90,
+        "data": {"values": [{"t": t, "y": y} for t, y in zip(minutes, curves["gauge"], strict=True)]},
+        "mark": {"type": "area", "color": OIL, "opacity": 0.35, "line": {"color": OIL}},
+        "encoding": {
+            "x": {"field": "t", "type": "quantitative", "title": words["minutes"]},
+            "y": {"field": "y", "type": "quantitative", "title": f"{words['pressure']} ({curves['pressure_unit']})"},
+        },
+    }  # fmt: skip
+    return {
+        "$schema": "https://vega.github.io/schema/vega-lite/v5.json",
+        "description": view["headline"]["sentence"],
+        "background": "white",
+        "vconcat": [temperature, pressure],
+        "config": {"font": "Atkinson Hyperlegible", "axis": {"labelFontSize": 12, "titleFontSize": 13},
+                   "legend": {"labelFontSize": 12, "labelLimit": 260}},
+    }  # fmt: skip
+
+
+def _rules(view: dict[str, Any]) -> list[dict[str, Any]]:
+    marks = [{"t": m["time_s"] / 60, "text": m["text"]} for m in view["marks"]]
+    out: list[dict[str, Any]] = [
+        {"data": {"values": marks}, "mark": {"type": "rule", "color": RULE, "strokeDash": [3, 3]},
+         "encoding": {"x": {"field": "t", "type": "quantitative"}}},
+        {"data": {"values": marks}, "mark": {"type": "text", "angle": 270, "align": "right", "dy": -6, "y": 4, "color": INK},
+         "encoding": {"x": {"field": "t", "type": "quantitative"}, "text": {"field": "text"}}},
+    ]  # fmt: skip
+    if view["limit"]:
+        out.append({
+            "data": {"values": [{"y": view["limit"]["value"]}]},
+            "mark": {"type": "rule", "color": HEAT, "strokeWidth": 1.5, "strokeDash": [2, 2]},
+            "encoding": {"y": {"field": "y", "type": "quantitative"}},
+        })  # fmt: skip
+    return out
+
+
+def svg(spec: dict[str, Any]) -> str:
+    """The picture of a specification. Rendered without network; fonts from the package."""
+    import vl_convert
+
+    from frywright.reports.fonts import folder
+
+    vl_convert.register_font_directory(str(folder()))
+    return str(vl_convert.vegalite_to_svg(spec))

@@ -1,0 +1,144 @@
+"""Judges any core curve, simulated or probed, by a limit. Knows no solver."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from frywright.model.findings import Outcome, Verdict
+from frywright.verdicts.evidence import Evidence, EvidenceKind
+from frywright.verdicts.lethality import first_above_s, longest_above_s
+from frywright.verdicts.limits import CookLimit
+from frywright.verdicts.tables import TimeTable, fsis_poultry, uk_equivalents
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CoreCurve:
+    """Coldest-point temperature of one piece from drop to the end of carry-over.
+
+    A level must be reached by the lift; a hold time may run on during carry-over.
+    """
+
+    piece: str
+    time_s: ArrayLike
+    core_c: ArrayLike
+    lift_s: float
+    poultry: bool = True
+    fat_pct: float = 12.0
+
+
+def judge(curve: CoreCurve, limit: CookLimit | None, evidence: Evidence) -> Verdict:
+    """Verdict of one curve. Missing rule or missing evidence gives *unknown*.
+
+    The guard band is the thermometer's error: the curve must meet the limit with that much
+    taken off every reading.
+    """
+    if limit is None:
+        return _no_rule("", "no rule is known for this place and date")
+    if ("poultry" if curve.poultry else "other") not in limit.applies_to:
+        return _no_rule(limit.edition, "the rule in force does not speak of this food", limit)
+    time = np.asarray(curve.time_s, dtype=float)
+    core = np.asarray(curve.core_c, dtype=float) - evidence.error_k
+    if limit.kind == "instant":
+        return _instant(curve, limit, evidence, time, core)
+    return _table(curve, limit, evidence, time, core)
+
+
+def _no_rule(edition: str, why: str, limit: CookLimit | None = None) -> Verdict:
+    return Verdict(
+        outcome=Outcome.UNKNOWN, rule=limit.rule if limit else "", edition=edition,
+        sentence="Unknown: {why}.", values={"why": why}, missing=(why,), source=limit.source if limit else "",
+    )  # fmt: skip
+
+
+def _instant(curve, limit, evidence, time, core) -> Verdict:  # type: ignore[no-untyped-def]
+    level = limit.level_c
+    held = longest_above_s(time, core, level)
+    reached = first_above_s(time, core, level)
+    hottest = float(core[time <= curve.lift_s + 1e-6].max())
+    at_lift = float(np.interp(curve.lift_s, time, core))
+    met = reached is not None and reached <= curve.lift_s and held >= limit.hold_s
+    margin_k = min(hottest - level, _margin_for_hold(time, core, level, limit.hold_s))
+    margin_s = curve.lift_s - (reached + limit.hold_s) if reached is not None else None
+    values = {
+        "piece": curve.piece, "core_c": at_lift, "peak_c": hottest, "limit_c": level, "title": limit.title,
+        "hold_s": limit.hold_s, "margin_k": margin_k, "guard_k": evidence.error_k,
+        "spare_s": abs(margin_s) if margin_s is not None else 0.0,
+    }  # fmt: skip
+    if met:
+        sentence = "{piece} passes {limit_c} at its coldest spot with {margin_k} to spare ({title}, guard band {guard_k} taken off)."
+    elif hottest < level:
+        sentence = "{piece} peaks at {peak_c} at its coldest spot by the lift, {margin_k} short of {limit_c} ({title}, guard band {guard_k} taken off)."
+    else:
+        sentence = "{piece} reaches {limit_c} but does not hold it for {hold_s}: {margin_k} short ({title}, guard band {guard_k} taken off)."
+    values["margin_k"] = abs(margin_k)
+    return _conclude(met, sentence, values, limit, evidence, (margin_k, margin_s))
+
+
+def _margin_for_hold(time, core, level, hold_s: float) -> float:  # type: ignore[no-untyped-def]
+    """Largest shift [K] of the curve that still meets the level for the hold time."""
+    if hold_s <= 0:
+        return float(core.max() - level)
+    low, high = level - 120.0, float(core.max())
+    for _ in range(50):
+        middle = 0.5 * (low + high)
+        low, high = (middle, high) if longest_above_s(time, core, middle) >= hold_s else (low, middle)
+    return float(low - level)
+
+
+def _table(curve, limit, evidence, time, core) -> Verdict:  # type: ignore[no-untyped-def]
+    table = uk_equivalents() if limit.rule == "uk_core" else fsis_poultry("chicken", curve.fat_pct)
+    row = best_row(table, time, core)
+    share = table.share(time, core)
+    met = row is not None
+    margin_k = _table_margin(table, time, core)
+    values = {
+        "piece": curve.piece, "title": limit.title, "margin_k": abs(margin_k), "guard_k": evidence.error_k,
+        "share_frac": min(share, 99.0), "peak_c": float(core.max()),
+    }  # fmt: skip
+    if row is not None:
+        values |= {"limit_c": row[0], "hold_s": row[1]}
+        sentence = "{piece} stays above {limit_c} for {hold_s} or longer, with {margin_k} to spare ({title}, guard band {guard_k} taken off)."
+    else:
+        sentence = (
+            "{piece} reaches no row of {title}: it is {margin_k} short (peak {peak_c}, guard band {guard_k} taken off)."
+        )
+    return _conclude(met, sentence, values, limit, evidence, (margin_k, None))
+
+
+def best_row(table: TimeTable, time: ArrayLike, core: ArrayLike) -> tuple[float, float] | None:
+    """The hottest row of a table whose time was held without a break, or None."""
+    for temp, needed in zip(reversed(table.temp_c), reversed(table.time_s), strict=True):
+        held = longest_above_s(time, core, temp)
+        if (needed == 0.0 and first_above_s(time, core, temp) is not None) or (needed > 0 and held >= needed):
+            return temp, needed
+    return None
+
+
+def _table_margin(table, time, core) -> float:  # type: ignore[no-untyped-def]
+    """Shift [K] that the curve can bear (positive) or lacks (negative) for some row."""
+    low, high = -120.0, 120.0
+    for _ in range(40):
+        middle = 0.5 * (low + high)
+        met = best_row(table, time, np.asarray(core) - middle) is not None
+        low, high = (middle, high) if met else (low, middle)
+    return low
+
+
+def _conclude(met, sentence, values, limit, evidence: Evidence, margins) -> Verdict:  # type: ignore[no-untyped-def]
+    missing = evidence.missing()
+    outcome = Outcome.MEETS if met else Outcome.FAILS
+    if missing:
+        lead = {
+            EvidenceKind.SCOUTING: "Unknown until probed; scouting estimate: ",
+        }.get(evidence.kind, "Unknown, the thermometer was not checked: ")
+        return Verdict(
+            outcome=Outcome.UNKNOWN, rule=limit.rule, edition=limit.edition, sentence=sentence, lead=lead,
+            values=values, margin_k=margins[0], margin_s=margins[1], missing=missing, source=limit.source,
+        )  # fmt: skip
+    return Verdict(
+        outcome=outcome, rule=limit.rule, edition=limit.edition, sentence=sentence, values=values,
+        margin_k=margins[0], margin_s=margins[1], missing=missing, source=limit.source,
+    )  # fmt: skip

@@ -1,0 +1,68 @@
+"""Limits by place and date: which rule judges a cook, in which edition."""
+
+from __future__ import annotations
+
+import datetime as dt
+from dataclasses import dataclass
+from functools import cache
+
+from frywright.catalog import load
+from frywright.model.errors import InputError
+from frywright.model.units import to_inside
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CookLimit:
+    """One edition of a cook limit. ``rows`` (degC, s) for equivalents, else one level and hold."""
+
+    rule: str
+    kind: str
+    edition: str
+    title: str
+    valid_from: dt.date
+    applies_to: tuple[str, ...]
+    source: str
+    level_c: float | None = None
+    hold_s: float = 0.0
+
+
+@cache
+def cook_limit(jurisdiction: str) -> CookLimit:
+    """The cook limit a kitchen in ``jurisdiction`` is judged by.
+
+    Raises
+    ------
+    InputError
+        The jurisdiction is not in the catalog.
+    """
+    places = {j["key"]: j for j in load.table("standards/jurisdictions.toml")["jurisdiction"]}
+    if jurisdiction not in places:
+        raise InputError("jurisdiction", repr(jurisdiction), "one of: " + ", ".join(places))
+    place = places[jurisdiction]
+    table = load.table(f"standards/{place['rule']}.toml")
+    edition = next(e for e in table["edition"] if e["key"] == place["edition"])
+    return _limit(table, edition)
+
+
+def edition_on(rule: str, day: dt.date) -> CookLimit | None:
+    """The edition of a rule in force on a day; None before its first, which means unknown."""
+    table = load.table(f"standards/{rule}.toml")
+    valid = [e for e in table["edition"] if e["from"] <= day]
+    return _limit(table, max(valid, key=lambda e: e["from"])) if valid else None
+
+
+def _limit(table: dict, edition: dict) -> CookLimit:  # type: ignore[type-arg]
+    level = to_inside(edition["temp_f"], "f") if "temp_f" in edition else None
+    return CookLimit(
+        rule=table["key"], kind=table["kind"], edition=edition["key"], title=edition["title"],
+        valid_from=edition["from"], applies_to=tuple(table.get("applies_to", ())),
+        source=table["source"], level_c=level, hold_s=edition.get("hold_s", 0.0),
+    )  # fmt: skip
+
+
+def hot_hold_c(jurisdiction: str) -> float | None:
+    """Hot holding limit [degC] of a place (``us``, ``us_nyc``, ``uk``, ``australia``), or None."""
+    for place in load.table("standards/hot_hold.toml")["place"]:
+        if place["jurisdiction"] == jurisdiction:
+            return float(place["temp_c"]) if "temp_c" in place else to_inside(place["temp_f"], "f")
+    return None

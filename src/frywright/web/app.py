@@ -1,0 +1,91 @@
+"""The web application: security headers, languages, errors; pages live in ``web.pages``."""
+
+from __future__ import annotations
+
+from collections.abc import Awaitable, Callable
+from pathlib import Path
+from typing import Any
+from urllib.parse import urlsplit
+
+from fastapi import FastAPI, Request, Response
+from fastapi.responses import JSONResponse
+from fastapi.staticfiles import StaticFiles
+from fastapi.templating import Jinja2Templates
+
+from frywright.model.errors import FrywrightError
+from frywright.records.store import Store
+from frywright.reports.fonts import folder as font_folder
+from frywright.web.i18n import LANGUAGES, translator
+from frywright.workbench.book import remembered_kitchen
+
+HERE = Path(__file__).parent
+LARGEST_BODY_BYTES = 1_000_000
+HEADERS = {
+    "Content-Security-Policy": "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
+    "font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'",
+    "X-Content-Type-Options": "nosniff",
+    "Referrer-Policy": "same-origin",
+}
+
+
+class Context:
+    """What a page needs besides its request: the store and the templates."""
+
+    def __init__(self, store: Store) -> None:
+        self.store = store
+        self.templates = Jinja2Templates(directory=HERE / "templates")
+
+    def language(self, request: Request) -> str:
+        """Language asked for in the address, else the last one chosen, else the kitchen's."""
+        asked = request.query_params.get("lang") or request.cookies.get("lang") or ""
+        return asked if asked in LANGUAGES else remembered_kitchen(self.store).site.language
+
+    def render(self, request: Request, name: str, status: int = 200, **values: Any) -> Response:
+        """A page in the visitor's language."""
+        language = self.language(request)
+        values |= {"_": translator(language), "language": language, "languages": LANGUAGES}
+        page = self.templates.TemplateResponse(request, name, values, status_code=status)
+        if request.query_params.get("lang") == language:
+            page.set_cookie("lang", language, samesite="strict", httponly=True)
+        return page
+
+
+def make_app(store: Store) -> FastAPI:
+    """The application over an open store that holds a kitchen."""
+    from frywright.web.pages import cook, records
+
+    app = FastAPI(title="Frywright", docs_url=None, redoc_url=None, openapi_url=None)
+    context = Context(store)
+    app.mount("/static", StaticFiles(directory=HERE / "static"), name="static")
+    app.mount("/fonts", StaticFiles(directory=font_folder()), name="fonts")
+    app.include_router(cook.router(context))
+    app.include_router(records.router(context))
+    app.middleware("http")(_guard)
+
+    @app.exception_handler(FrywrightError)
+    async def tell(_request: Request, error: FrywrightError) -> JSONResponse:
+        body = {"ok": False, "error": type(error).__name__, "message": str(error)}
+        return JSONResponse(body, status_code=error.http_status)
+
+    return app
+
+
+async def _guard(request: Request, call_next: Callable[[Request], Awaitable[Response]]) -> Response:
+    refused = _refusal(request)
+    response = refused or await call_next(request)
+    for name, value in HEADERS.items():
+        response.headers[name] = value
+    return response
+
+
+def _refusal(request: Request) -> Response | None:
+    """Writes must come from our own pages and be of sensible size."""
+    if request.method in ("GET", "HEAD"):
+        return None
+    origin = request.headers.get("origin") or request.headers.get("referer") or ""
+    if urlsplit(origin).netloc != request.headers.get("host"):
+        return JSONResponse({"ok": False, "error": "Origin", "message": "Writes are taken from this page only."}, 403)
+    length = request.headers.get("content-length", "")
+    if not length.isdigit() or int(length) > LARGEST_BODY_BYTES:
+        return JSONResponse({"ok": False, "error": "Size", "message": "The request is larger than 1 MB."}, 413)
+    return None

@@ -1,0 +1,26 @@
+"""Languages of the pages: gettext catalogues read from their text files."""
+
+from __future__ import annotations
+
+import gettext
+import io
+from collections.abc import Callable
+from functools import cache
+from importlib import resources
+
+LANGUAGES = {"en": "English", "es": "Español"}
+
+
+@cache
+def translator(language: str) -> Callable[[str], str]:
+    """Translation function of a language; English is the source text."""
+    if language == "en":
+        return str
+    from babel.messages.mofile import write_mo
+    from babel.messages.pofile import read_po
+
+    text = resources.files("frywright").joinpath(f"locales/{language}/frywright.po").read_text("utf-8")
+    packed = io.BytesIO()
+    write_mo(packed, read_po(io.StringIO(text), locale=language))
+    packed.seek(0)
+    return gettext.GNUTranslations(packed).gettext

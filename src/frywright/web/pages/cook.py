@@ -1,0 +1,66 @@
+"""Room Cook: choose a program and a load, edit its stages, see what happens and why."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from fastapi import APIRouter, Request, Response
+from fastapi.responses import JSONResponse, RedirectResponse
+
+from frywright.model.errors import FrywrightError
+from frywright.reports.chart import cook_spec, svg
+from frywright.web.app import Context
+from frywright.web.forms import CookForm
+from frywright.web.i18n import translator
+from frywright.workbench.book import keep_simulation, remembered_kitchen, save_program
+from frywright.workbench.cook import ask
+from frywright.workbench.view import cook_view
+
+
+def router(context: Context) -> APIRouter:
+    """Routes of the room."""
+    routes = APIRouter()
+
+    def view_of(form: CookForm, request: Request) -> dict[str, Any]:
+        kitchen = form.kitchen
+        return cook_view(ask(kitchen, form.request()), str(kitchen.site.units), translator(context.language(request)))
+
+    @routes.get("/")
+    def home() -> Response:
+        return RedirectResponse("/cook", 307)
+
+    @routes.get("/cook")
+    def page(request: Request) -> Response:
+        form = CookForm(remembered_kitchen(context.store), request.query_params)
+        view, problem, status = None, "", 200
+        try:
+            view = view_of(form, request)
+        except FrywrightError as error:
+            problem, status = str(error), error.http_status
+        return context.render(request, "cook.html", status, form=form, view=view, problem=problem, room="cook")
+
+    @routes.get("/cook/view.json")
+    def live(request: Request) -> Response:
+        form = CookForm(remembered_kitchen(context.store), request.query_params)
+        return JSONResponse({"ok": True, **view_of(form, request)})
+
+    @routes.get("/cook/chart.svg")
+    def chart(request: Request) -> Response:
+        form = CookForm(remembered_kitchen(context.store), request.query_params)
+        tr = translator(context.language(request))
+        words = {"oil": tr("oil"), "minutes": tr("minutes since the drop"), "pressure": tr("gauge")}
+        return Response(svg(cook_spec(view_of(form, request), words)), media_type="image/svg+xml")
+
+    @routes.post("/cook/keep")
+    async def keep(request: Request) -> Response:
+        form = CookForm(remembered_kitchen(context.store), await request.form())
+        recorded = keep_simulation(context.store, ask(form.kitchen, form.request()))
+        return RedirectResponse(f"/records?new={recorded.number}", 303)
+
+    @routes.post("/cook/save")
+    async def save(request: Request) -> Response:
+        form = CookForm(remembered_kitchen(context.store), await request.form())
+        recorded = save_program(context.store, form.kitchen, form.edited())
+        return RedirectResponse(f"/records?new={recorded.number}", 303)
+
+    return routes

@@ -1,0 +1,119 @@
+// Room Cook: asks again on every edit and swaps the answer; without scripts the form still works.
+import { Curves } from "/static/curves.js";
+
+const form = document.getElementById("ask");
+const answer = document.getElementById("answer");
+const problem = document.getElementById("problem");
+const figure = document.getElementById("curves");
+const MARKS = { meets: "✔", fails: "✖", unknown: "?" };
+const TIMED = ["duration", "elapsed", "left"];
+let curves = null, asked = 0;
+
+if (figure) {
+  curves = new Curves(figure);
+  curves.draw(JSON.parse(document.getElementById("first-view").textContent));
+}
+
+function query() {
+  const values = new URLSearchParams();
+  for (const [key, value] of new FormData(form)) if (value !== "") values.append(key, value);
+  return values;
+}
+
+function mark(outcome, word) {
+  const span = Object.assign(document.createElement("span"), { className: `mark ${outcome}` });
+  const sign = Object.assign(document.createElement("span"), { textContent: MARKS[outcome] });
+  sign.setAttribute("aria-hidden", "true");
+  span.append(sign, ` ${word}`);
+  return span;
+}
+
+function row(cells) {
+  const line = document.createElement("tr");
+  cells.forEach((text, i) => {
+    const cell = Object.assign(document.createElement(i ? "td" : "th"), { textContent: text });
+    if (!i) cell.scope = "row";
+    line.append(cell);
+  });
+  return line;
+}
+
+function show(view) {
+  const head = document.getElementById("headline");
+  head.className = `headline ${view.headline.outcome}`;
+  const first = head.querySelector("p");
+  first.replaceChildren(mark(view.headline.outcome, view.headline.word), ` ${view.headline.sentence}`);
+  const lid = answer.querySelector(".lid");
+  if (lid && view.lid) lid.lastElementChild.textContent = view.lid.sentence;
+  if (lid) lid.hidden = !view.lid;
+  document.querySelector("#pieces tbody").replaceChildren(...view.pieces.map((p) => row([p.name, p.mass, p.core_at_lift, p.core_peak, p.crust, p.colour, p.yield])));
+  document.querySelector("#summary tbody").replaceChildren(...view.summary.map((s) => row([s.name, s.value])));
+  document.getElementById("load-text").textContent = `${view.load.count} × ${view.load.unit} (${view.load.mass}), ${view.altitude}`;
+  document.getElementById("verdicts").replaceChildren(...view.verdicts.map((v) => {
+    const item = document.createElement("li");
+    item.append(mark(v.outcome, v.word), ` ${v.sentence}`);
+    return item;
+  }));
+  document.getElementById("notes").replaceChildren(...view.notes.map((n) => Object.assign(document.createElement("li"), { textContent: n.text })));
+  curves.draw(view);
+}
+
+async function ask() {
+  const turn = ++asked, values = query();
+  history.replaceState(null, "", `/cook?${values}`);
+  const started = performance.now();
+  let reply;
+  try {
+    reply = await (await fetch(`/cook/view.json?${values}`)).json();
+  } catch {
+    return; // the server is away; what was typed stays
+  }
+  if (turn !== asked) return;
+  problem.hidden = reply.ok;
+  problem.textContent = reply.ok ? "" : reply.message;
+  if (reply.ok && curves) {
+    show(reply);
+    document.body.dataset.lastEditMs = String(Math.round(performance.now() - started));
+    document.body.dataset.turn = String(turn);
+  }
+}
+
+function renumber() {
+  const rows = [...form.querySelectorAll(".stage")];
+  const max = Number(document.getElementById("stages").dataset.max);
+  rows.forEach((stage, i) => {
+    stage.querySelector(".count").textContent = String(i + 1);
+    for (const field of stage.querySelectorAll("[name]")) field.name = field.name.replace(/^s\d+_/, `s${i}_`);
+    stage.querySelector(".remove").hidden = rows.length < 2;
+    stage.querySelector(".most").hidden = TIMED.includes(stage.querySelector("[name$=_end]").value);
+  });
+  form.querySelector(".add").hidden = rows.length >= max;
+}
+
+form.addEventListener("input", (event) => {
+  if (event.target.name === "program") {
+    location.assign(`/cook?program=${encodeURIComponent(event.target.value)}`);
+    return;
+  }
+  renumber();
+  ask();
+});
+form.addEventListener("click", (event) => {
+  if (event.target.matches(".remove")) {
+    event.target.closest(".stage").remove();
+  } else if (event.target.matches(".add")) {
+    const last = [...form.querySelectorAll(".stage")].at(-1);
+    last.after(last.cloneNode(true));
+  } else {
+    return;
+  }
+  renumber();
+  ask();
+});
+form.addEventListener("submit", (event) => {
+  if (!event.submitter || event.submitter.formMethod === "post") return;
+  if (!curves) return; // no answer on the page yet: let the form load one
+  event.preventDefault();
+  ask();
+});
+renumber();

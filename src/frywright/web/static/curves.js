@@ -1,0 +1,161 @@
+// Live curves of a cook: temperatures, pressure, crust and loss, with a readout under the finger.
+const NS = "http://www.w3.org/2000/svg";
+const DASHES = ["", "7 4", "2 3", "10 3 2 3", "5 5", "12 3"];
+const LEFT = 44, RIGHT = 10;
+const PANELS = [
+  { key: "temperature", top: 26, height: 300 },
+  { key: "pressure", top: 364, height: 70 },
+  { key: "crust", top: 472, height: 80 },
+];
+const H = 592;
+
+function make(name, attributes = {}, text = "") {
+  const node = document.createElementNS(NS, name);
+  for (const [key, value] of Object.entries(attributes)) node.setAttribute(key, value);
+  if (text) node.textContent = text;
+  return node;
+}
+
+function ticks(low, high, wanted) {
+  const raw = (high - low) / wanted, power = 10 ** Math.floor(Math.log10(raw || 1));
+  const step = [1, 2, 5, 10].map((m) => m * power).find((s) => s >= raw) || raw;
+  const out = [];
+  for (let v = Math.ceil(low / step) * step; v <= high + 1e-9; v += step) out.push(+v.toFixed(6));
+  return out;
+}
+
+function at(times, values, t) {
+  let low = 0, high = times.length - 1;
+  while (high - low > 1) { const mid = (low + high) >> 1; if (times[mid] <= t) low = mid; else high = mid; }
+  const share = (t - times[low]) / (times[high] - times[low] || 1);
+  return values[low] + Math.min(Math.max(share, 0), 1) * (values[high] - values[low]);
+}
+
+export class Curves {
+  constructor(figure) {
+    this.figure = figure;
+    this.words = JSON.parse(figure.dataset.words);
+    this.showSurface = false;
+    this.showUsual = false;
+    this.svg = make("svg", { role: "img" });
+    this.legend = Object.assign(document.createElement("ul"), { className: "legend" });
+    this.readout = Object.assign(document.createElement("p"), { className: "readout" });
+    const switches = Object.assign(document.createElement("div"), { className: "switches" });
+    for (const [field, word] of [["showUsual", this.words.showUsual], ["showSurface", this.words.showSurface]]) {
+      const button = Object.assign(document.createElement("button"), { type: "button", textContent: word });
+      button.setAttribute("aria-pressed", "false");
+      button.addEventListener("click", () => {
+        this[field] = !this[field];
+        button.setAttribute("aria-pressed", String(this[field]));
+        this.draw(this.view);
+      });
+      switches.append(button);
+    }
+    figure.append(this.svg, this.readout, this.legend, switches);
+    new ResizeObserver(() => this.view && this.width !== this.figure.clientWidth && this.draw(this.view)).observe(figure);
+    this.svg.addEventListener("pointermove", (event) => this.point(event));
+    this.svg.addEventListener("pointerdown", (event) => this.point(event));
+  }
+
+  x(t) { return LEFT + (t / this.span) * (this.width - LEFT - RIGHT); }
+
+  path(times, values, scale) {
+    let d = "";
+    for (let i = 0; i < times.length; i++) d += `${i ? "L" : "M"}${this.x(times[i]).toFixed(1)} ${scale(values[i]).toFixed(1)}`;
+    return d;
+  }
+
+  scale(panel, low, high) {
+    const { top, height } = PANELS[panel];
+    return (v) => top + height - ((v - low) / (high - low || 1)) * height;
+  }
+
+  axes(panel, low, high, title, count) {
+    const scale = this.scale(panel, low, high), { top, height } = PANELS[panel];
+    for (const v of ticks(low, high, count)) {
+      this.svg.append(make("path", { class: "axis", d: `M${LEFT} ${scale(v)}H${this.width - RIGHT}` }));
+      this.svg.append(make("text", { x: LEFT - 8, y: scale(v) + 4, "text-anchor": "end" }, String(v)));
+    }
+    this.svg.append(make("text", { x: LEFT, y: top - 8 }, title));
+    this.svg.append(make("path", { class: "axis", d: `M${LEFT} ${top}V${top + height}` }));
+    return scale;
+  }
+
+  draw(view) {
+    this.view = view;
+    this.width = Math.max(320, this.figure.clientWidth);
+    this.svg.setAttribute("viewBox", `0 0 ${this.width} ${H}`);
+    const c = view.curves, times = c.time_s;
+    this.span = times[times.length - 1];
+    this.svg.replaceChildren(make("title", {}, view.headline.sentence));
+    const pieces = c.pieces.filter((p) => p.heavy || this.showUsual);
+    const cuts = [...new Set(c.pieces.map((p) => p.cut))];
+    const lines = [c.oil, ...pieces.map((p) => p.core)];
+    const high = Math.max(...lines.flat()), low = Math.min(...lines.flat());
+    const temp = this.axes(0, Math.floor(low / 10) * 10, Math.ceil(high / 10) * 10, c.degree, 6);
+    if (view.limit) {
+      const y = temp(view.limit.value);
+      this.svg.append(make("path", { class: "limit", d: `M${LEFT} ${y}H${this.width - RIGHT}` }));
+      this.svg.append(make("text", { x: LEFT + 6, y: y - 5 }, `${this.words.limit} ${view.limit.text}`));
+    }
+    this.svg.append(make("path", { class: "oil", d: this.path(times, c.oil, temp) }));
+    const rows = [[this.words.oil, "oil", "", `${c.oil.at(-1).toFixed(0)} ${c.degree}`]];
+    for (const p of pieces) {
+      const dash = DASHES[cuts.indexOf(p.cut) % DASHES.length], kind = p.heavy ? "heavy" : "usual";
+      this.svg.append(make("path", { class: `core ${kind}`, d: this.path(times, p.core, temp), "stroke-dasharray": dash }));
+      if (this.showSurface) {
+        const capped = p.surface.map((v) => Math.min(v, Math.ceil(high / 10) * 10));
+        this.svg.append(make("path", { class: `core surface ${kind}`, d: this.path(times, capped, temp), "stroke-dasharray": dash }));
+      }
+      rows.push([p.name, `core ${kind}`, dash, ""]);
+    }
+    const top = Math.max(1, ...c.gauge) * 1.08;
+    const gauge = this.axes(1, 0, top, `${this.words.gauge} (${c.pressure_unit})`, 3);
+    this.svg.append(make("path", { class: "gauge", d: `${this.path(times, c.gauge, gauge)}L${this.x(this.span)} ${gauge(0)}L${LEFT} ${gauge(0)}Z` }));
+    const deepest = Math.max(0.5, ...pieces.flatMap((p) => p.crust_mm));
+    const crust = this.axes(2, 0, deepest, `${this.words.crust} (mm)`, 3);
+    for (const p of pieces) {
+      const dash = DASHES[cuts.indexOf(p.cut) % DASHES.length];
+      this.svg.append(make("path", { class: `core ${p.heavy ? "heavy" : "usual"}`, d: this.path(times, p.crust_mm, crust), "stroke-dasharray": dash }));
+    }
+    this.moments(view);
+    this.legend.replaceChildren(...rows.map(([name, kind, dash]) => {
+      const item = document.createElement("li"), sample = make("svg", { viewBox: "0 0 42 10", "aria-hidden": "true" });
+      sample.append(make("path", { class: kind, d: "M0 5H42", "stroke-dasharray": dash }));
+      item.append(sample, name);
+      return item;
+    }));
+    this.cursor = make("path", { class: "cursor", d: "" });
+    this.svg.append(this.cursor);
+    this.say(view.marks.at(-1).time_s);
+  }
+
+  moments(view) {
+    const bottom = PANELS[2].top + PANELS[2].height;
+    for (const v of ticks(0, this.span / 60, this.width < 600 ? 5 : 8)) {
+      this.svg.append(make("text", { x: this.x(v * 60), y: bottom + 18, "text-anchor": "middle" }, String(v)));
+    }
+    this.svg.append(make("text", { x: (LEFT + this.width) / 2, y: bottom + 36, "text-anchor": "middle" }, this.words.minutes));
+    for (const m of view.marks) {
+      const x = this.x(m.time_s);
+      this.svg.append(make("path", { class: "moment", d: `M${x} ${PANELS[0].top}V${bottom}` }));
+      const side = m === view.marks.at(-1) ? 13 : -4; // the lift stands right of its line, the others left
+      this.svg.append(make("text", { "text-anchor": "end", transform: `translate(${x + side} ${PANELS[0].top + 2}) rotate(-90)` }, m.text));
+    }
+  }
+
+  point(event) {
+    const box = this.svg.getBoundingClientRect();
+    const x = ((event.clientX - box.left) / box.width) * this.width;
+    this.say(Math.min(Math.max(((x - LEFT) / (this.width - LEFT - RIGHT)) * this.span, 0), this.span));
+  }
+
+  say(t) {
+    const c = this.view.curves, times = c.time_s;
+    this.cursor.setAttribute("d", `M${this.x(t)} ${PANELS[0].top}V${PANELS[2].top + PANELS[2].height}`);
+    const clock = `${Math.floor(t / 60)}:${String(Math.round(t % 60)).padStart(2, "0")}`;
+    const shown = c.pieces.filter((p) => p.heavy || this.showUsual);
+    const parts = shown.map((p) => `${p.name} ${at(times, p.core, t).toFixed(0)} ${c.degree}, ${at(times, p.crust_mm, t).toFixed(1)} mm, −${at(times, p.loss_pct, t).toFixed(1)} %`);
+    this.readout.textContent = `${clock} · ${this.words.oil} ${at(times, c.oil, t).toFixed(0)} ${c.degree} · ${at(times, c.gauge, t).toFixed(1)} ${c.pressure_unit} · ${parts.join(" · ")}`;
+  }
+}

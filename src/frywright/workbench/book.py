@@ -1,0 +1,111 @@
+"""What is remembered: kitchens, programs and kept simulations, as entries."""
+
+from __future__ import annotations
+
+import dataclasses
+from typing import Any
+
+from frywright.catalog import load as catalog
+from frywright.catalog.kitchen import parse_kitchen
+from frywright.model.entry import Entry, Recorded
+from frywright.model.errors import InputError
+from frywright.model.kitchen import Kitchen
+from frywright.model.program import LidState, Program, Stage
+from frywright.records.store import Store
+from frywright.workbench.clock import now
+from frywright.workbench.cook import CookAnswer
+from frywright.workbench.view import plain_json
+
+AUTHOR = "unnamed on this machine"
+"""Author until people have accounts."""
+
+
+def remember_kitchen(store: Store, text: str, file: str) -> Recorded:
+    """Keep a kitchen file's text; a changed one replaces the last, the same one is not doubled.
+
+    Raises
+    ------
+    DataError
+        The text is not a sound kitchen file; nothing is written.
+    """
+    parse_kitchen(text, file)
+    last = store.current("kitchen")
+    if last and last[-1].entry.payload.get("text") == text:
+        return last[-1]
+    entry = _entry("kitchen", {"file": file, "text": text}, replaces=last[-1].number if last else None)
+    with store.writing() as writer:
+        return writer.add(entry)
+
+
+def remembered_kitchen(store: Store) -> Kitchen:
+    """The kitchen in the store, with programs saved since its file was read.
+
+    Raises
+    ------
+    InputError
+        The store holds no kitchen yet.
+    """
+    last = store.current("kitchen")
+    if not last:
+        raise InputError("kitchen", "missing in this store", "loaded first")
+    payload = last[-1].entry.payload
+    kitchen = parse_kitchen(payload["text"], payload["file"])
+    saved = tuple(program_from(item.entry.payload) for item in store.entries("program"))
+    return dataclasses.replace(kitchen, programs=kitchen.programs + saved)
+
+
+def save_program(store: Store, kitchen: Kitchen, program: Program) -> Recorded:
+    """Keep a program as the next version of its name.
+
+    Raises
+    ------
+    InputError
+        The fryer cannot do it, or its version was taken in the meantime.
+    """
+    kitchen.check(program)
+    with store.writing() as writer:
+        newest = max((p.version for p in remembered_kitchen(store).programs if p.name == program.name), default=0)
+        if program.version != newest + 1:
+            raise InputError(
+                "version", program.version, f"{newest + 1}: someone saved version {newest} meanwhile; compare both",
+                where=program.name,
+            )  # fmt: skip
+        return writer.add(_entry("program", program_payload(program), {"program": str(program.version)}))
+
+
+def keep_simulation(store: Store, answer: CookAnswer) -> Recorded:
+    """Keep a simulation with its question, verdicts and curves."""
+    payload = {**plain_json(answer), "stages": program_payload(answer.plan.program)["stages"]}
+    editions = {v.rule: v.edition for _, v in answer.verdicts}
+    versions = {"program": str(answer.plan.program.version), "catalog": answer.history.catalog_version, **editions}
+    with store.writing() as writer:
+        return writer.add(_entry("simulation", payload, versions))
+
+
+def kept_simulations(store: Store) -> list[Recorded]:
+    """Simulations kept, newest first."""
+    return list(store.entries("simulation", newest_first=True))
+
+
+def _entry(kind: str, payload: dict[str, Any], versions: dict[str, str] | None = None, replaces: int | None = None) -> Entry:  # fmt: skip
+    return Entry(
+        kind=kind, happened_at=now(), author=AUTHOR, payload=payload, replaces=replaces,
+        versions={"catalog": catalog.VERSION, **(versions or {})},
+    )  # fmt: skip
+
+
+def program_payload(program: Program) -> dict[str, Any]:
+    """A program as plain values with unit-suffixed keys."""
+    fields = {f.name: getattr(program, f.name) for f in dataclasses.fields(program) if f.name != "stages"}
+    stages = [
+        {k: str(v) if k == "lid" else v for k, v in dataclasses.asdict(stage).items() if v is not None}
+        for stage in program.stages
+    ]
+    return {**fields, "stages": stages}
+
+
+def program_from(payload: Any) -> Program:
+    """The program written down by :func:`program_payload`."""
+    values = dict(payload)
+    stages = tuple(Stage(**{**s, "lid": LidState(s["lid"])}) for s in values.pop("stages"))
+    return Program(stages=stages, **values)

@@ -1,0 +1,102 @@
+"""What happens to every piece of this load, in this vat, under this program?"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from frywright.catalog import load as catalog
+from frywright.model.findings import Verdict
+from frywright.model.kitchen import Kitchen
+from frywright.model.program import Program, Stage
+from frywright.physics.fry import FryHistory, PieceHistory, simulate
+from frywright.physics.plan import FryPlan, make_plan
+from frywright.verdicts.evidence import Evidence, EvidenceKind
+from frywright.verdicts.judge import CoreCurve, judge
+from frywright.verdicts.limits import cook_limit
+from frywright.verdicts.pressure import judge_opening
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CookRequest:
+    """A program and the conditions it is asked about; None takes the kitchen's own."""
+
+    program: Program
+    units_count: float | None = None
+    load_kg: float | None = None
+    start_temp_c: float | None = None
+    altitude_m: float | None = None
+    oil_start_c: float | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CookAnswer:
+    """The simulation, and a verdict for each class of piece (coldest first), lid last."""
+
+    history: FryHistory
+    verdicts: tuple[tuple[PieceHistory, Verdict], ...]
+    lid: Verdict | None
+
+    @property
+    def plan(self) -> FryPlan:
+        """The question."""
+        return self.history.plan
+
+
+def edit_program(program: Program, stages: Sequence[Stage]) -> Program:
+    """The same program with other stages, as a draft of the next version."""
+    return replace(program, stages=tuple(stages), version=program.version + 1, total_s=None)
+
+
+def ask(kitchen: Kitchen, request: CookRequest) -> CookAnswer:
+    """Simulate a program under conditions and judge every class of piece.
+
+    Raises
+    ------
+    InputError
+        The program or the conditions are impossible for this kitchen.
+    """
+    plan = make_plan(
+        kitchen, request.program, units_count=request.units_count, load_kg=request.load_kg,
+        start_temp_c=request.start_temp_c, altitude_m=request.altitude_m, oil_start_c=request.oil_start_c,
+    )  # fmt: skip
+    history = simulate(plan)
+    limit = cook_limit(kitchen.site.jurisdiction)
+    evidence = Evidence(kind=EvidenceKind.SCOUTING, error_k=kitchen.site.thermometer_error_k)
+    judged = [(piece, judge(_curve(history, piece), limit, evidence)) for piece in history.pieces]
+    judged.sort(key=lambda pair: pair[0].core_at_lift_c)
+    lid = None
+    if plan.program.under_pressure:
+        lid = judge_opening(history.time_s, history.gauge_pa, history.lift_s, plan.fryer.zero_gauge_pa)
+    return CookAnswer(history=history, verdicts=tuple(judged), lid=lid)
+
+
+def _curve(history: FryHistory, piece: PieceHistory) -> CoreCurve:
+    food = catalog.compositions()[piece.kind.cut.composition]
+    return CoreCurve(
+        piece=piece_name(piece), time_s=history.time_s, core_c=piece.core_c, lift_s=history.lift_s,
+        poultry=piece.kind.cut.poultry, fat_pct=100.0 * food.fractions["fat"],
+    )  # fmt: skip
+
+
+def piece_name(piece: PieceHistory) -> str:
+    """Name of a class for people, in English (a template value, translated on display)."""
+    title = piece.kind.cut.title
+    return f"{title} (heavy end)" if piece.kind.heavy else title
+
+
+def warm_up() -> float:
+    """Run a small cook so that the kernels are compiled and cached; seconds it took."""
+    from time import perf_counter
+
+    from frywright.physics.inputs import PieceClass, Span, Vat
+    from frywright.physics.solve import Cook, run
+
+    start = perf_counter()
+    piece = PieceClass(
+        name="warm-up", mass_kg=1.0, half_thickness_m=0.01, shape_n=0.0, start_temp_c=5.0, density_kg_m3=1000.0,
+        conductivity_w_mk=0.5, heat_capacity_j_kgk=3500.0, water_kg_m3=600.0,
+    )  # fmt: skip
+    vat = Vat(oil_mass_kg=20.0, oil_start_c=170.0, heater_w=10e3)
+    run(Cook(vat=vat, pieces=[piece], spans=[Span(duration_s=5.0, set_c=170.0)]))
+    return perf_counter() - start

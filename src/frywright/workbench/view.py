@@ -1,0 +1,179 @@
+"""A cook answer as people read it: their units, their language. Page, JSON and terminal share it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from frywright.model.findings import Outcome, Verdict, say
+from frywright.model.units import SHOWN, UNITS, show, to_people
+from frywright.physics.fry import FryHistory, PieceHistory
+from frywright.physics.inputs import Lid
+from frywright.physics.plan import spans
+from frywright.workbench.cook import CookAnswer, piece_name
+
+Translate = Callable[[str], str]
+WORDS = {Outcome.MEETS: "meets", Outcome.FAILS: "fails", Outcome.UNKNOWN: "unknown"}
+
+
+def piece_label(piece: PieceHistory, translate: Translate) -> str:
+    """Name of a class in a language."""
+    title = translate(piece.kind.cut.title)
+    return f"{title} ({translate('heavy end')})" if piece.kind.heavy else title
+
+
+def cook_view(answer: CookAnswer, system: str, translate: Translate = str) -> dict[str, Any]:
+    """Everything a screen shows of an answer; numbers of curves in people's units."""
+    history, plan = answer.history, answer.plan
+    return {
+        "program": {"name": plan.program.name, "version": plan.program.version, "fryer": plan.fryer.name,
+                    "product": plan.product.name},
+        "load": {"count": f"{plan.units_count:.4g}", "unit": translate(plan.cut_set.unit),
+                 "mass": show(plan.load_kg, "kg", system)},
+        "altitude": show_altitude(plan.site.altitude_m, system),
+        "system": system,
+        "curves": _curves(history, system, translate),
+        "marks": _marks(history, translate),
+        "spans": _spans(history, system),
+        "limit": _limit(answer, system),
+        "headline": _verdict(*answer.verdicts[0], system, translate),
+        "verdicts": [_verdict(piece, v, system, translate) for piece, v in answer.verdicts],
+        "lid": _lid(answer.lid, system, translate),
+        "summary": _summary(history, system, translate),
+        "pieces": [_piece(p, system, translate) for p in history.pieces],
+        "notes": [{"kind": n.kind, "text": say(n.text, n.values, system, translate)} for n in history.notes],
+        "report": {"steps": history.report.steps, "energy_gap_frac": history.report.energy_gap_frac,
+                   "catalog_version": history.catalog_version},
+    }  # fmt: skip
+
+
+def show_altitude(altitude_m: float, system: str) -> str:
+    """Altitude in feet or metres."""
+    return f"{to_people(altitude_m, 'ft'):.0f} ft" if system == "us" else f"{altitude_m:.0f} m"
+
+
+def _people(values: NDArray[np.float64], suffix: str, system: str) -> tuple[list[float], str]:
+    wanted, _ = SHOWN[system].get(UNITS[suffix].dimension, (suffix, 0))
+    unit = UNITS[wanted]
+    return [round(float(v), 3) for v in values / unit.factor - unit.offset], unit.sign
+
+
+def _curves(history: FryHistory, system: str, translate: Translate) -> dict[str, Any]:
+    oil, degree = _people(history.oil_c, "c", system)
+    gauge, pressure = _people(history.gauge_pa, "pa", system)
+    pieces = []
+    for piece in history.pieces:
+        pieces.append({
+            "name": piece_label(piece, translate), "cut": piece.kind.cut.key, "heavy": piece.kind.heavy,
+            "core": _people(piece.core_c, "c", system)[0], "surface": _people(piece.surface_c, "c", system)[0],
+            "crust_mm": [round(1e3 * float(v), 4) for v in piece.crust_m],
+            "loss_pct": [round(100 * float(v), 3) for v in piece.water_lost_frac],
+        })  # fmt: skip
+    return {
+        "time_s": [round(float(t), 2) for t in history.time_s], "degree": degree, "pressure_unit": pressure,
+        "oil": oil, "gauge": gauge, "pieces": pieces,
+    }  # fmt: skip
+
+
+def _marks(history: FryHistory, translate: Translate) -> list[dict[str, Any]]:
+    marks = []
+    if history.full_pressure_s is not None:
+        marks.append({"time_s": history.full_pressure_s, "text": translate("full pressure")})
+    if history.vent_start_s is not None:
+        marks.append({"time_s": history.vent_start_s, "text": translate("vent")})
+    return [*marks, {"time_s": history.lift_s, "text": translate("lift")}]
+
+
+def _spans(history: FryHistory, system: str) -> list[dict[str, Any]]:
+    names = {Lid.OPEN: "open", Lid.PRESSURE: "pressure", Lid.VENT: "vent", Lid.REST: "rest"}
+    return [
+        {"lid": names[span.lid], "set": show(span.set_c, "c", system)} for span in spans(history.plan)
+    ]  # fmt: skip
+
+
+def _limit(answer: CookAnswer, system: str) -> dict[str, Any] | None:
+    level = answer.verdicts[0][1].values.get("limit_c")
+    if not isinstance(level, float):
+        return None
+    return {"value": _people(np.array([level]), "c", system)[0][0], "text": show(level, "c", system)}
+
+
+def _verdict(piece: PieceHistory, verdict: Verdict, system: str, translate: Translate) -> dict[str, Any]:
+    named = replace(verdict, values={**verdict.values, "piece": piece_label(piece, translate)})
+    return {
+        "piece": piece_label(piece, translate), "outcome": str(verdict.outcome),
+        "word": translate(WORDS[verdict.outcome]),
+        "sentence": named.say(system, translate),
+        "rule": verdict.rule, "edition": verdict.edition,
+        "margin_k": _round(verdict.margin_k), "margin_s": _round(verdict.margin_s),
+        "missing": [translate(m) for m in verdict.missing], "source": verdict.source,
+        "predicted_short": (verdict.margin_k or 0.0) < 0.0,
+    }  # fmt: skip
+
+
+def _round(value: float | None) -> float | None:
+    return None if value is None else round(value, 2)
+
+
+def _lid(verdict: Verdict | None, system: str, translate: Translate) -> dict[str, str] | None:
+    if verdict is None:
+        return None
+    return {
+        "outcome": str(verdict.outcome), "word": translate(WORDS[verdict.outcome]),
+        "sentence": verdict.say(system, translate),
+    }  # fmt: skip
+
+
+def _summary(history: FryHistory, system: str, translate: Translate) -> list[dict[str, str]]:
+    rows = [
+        ("Drop to lift, vent counted", show(history.lift_s, "s", system)),
+        ("Vent", show(history.vent_s, "s", system) if history.vent_s else "–"),
+        ("Full pressure after", show(history.full_pressure_s, "s", system) if history.full_pressure_s else "–"),
+        ("Lowest oil", f"{show(history.lowest_oil_c, 'c', system)} ({show(history.lowest_oil_at_s, 's', system)})"),
+        ("Moisture lost, of breaded weight", show(history.moisture_loss_frac, "frac", system)),
+        ("Oil taken up, of breaded weight", show(history.uptake_frac, "frac", system)),
+        ("Yield, of breaded weight", show(history.yield_frac, "frac", system)),
+        ("Heat into the oil", f"{history.heat_kwh:.2f} kWh"),
+    ]
+    return [{"name": translate(name), "value": value} for name, value in rows]
+
+
+def _piece(piece: PieceHistory, system: str, translate: Translate) -> dict[str, str]:
+    return {
+        "name": piece_label(piece, translate), "mass": show(piece.kind.piece_mass_kg, "kg", system),
+        "core_at_lift": show(piece.core_at_lift_c, "c", system), "core_peak": show(piece.core_peak_c, "c", system),
+        "crust": f"{1e3 * piece.crust_at_lift_m:.1f} mm", "colour": f"{piece.browning_n:.0f}",
+        "yield": show(piece.yield_frac, "frac", system),
+    }  # fmt: skip
+
+
+def plain_json(answer: CookAnswer) -> dict[str, Any]:
+    """The answer in inside units with unit-suffixed keys, for other programs."""
+    history, plan = answer.history, answer.plan
+    return {
+        "program": plan.program.name, "version": plan.program.version, "fryer": plan.fryer.key,
+        "product": plan.product.key, "units_count": plan.units_count, "load_kg": plan.load_kg,
+        "altitude_m": plan.site.altitude_m, "lift_s": history.lift_s, "vent_s": history.vent_s,
+        "full_pressure_s": history.full_pressure_s, "lowest_oil_c": history.lowest_oil_c,
+        "moisture_loss_frac": history.moisture_loss_frac, "uptake_frac": history.uptake_frac,
+        "yield_frac": history.yield_frac, "heat_kwh": history.heat_kwh,
+        "pieces": [
+            {"name": piece_name(p), "piece_mass_kg": p.kind.piece_mass_kg, "core_at_lift_c": p.core_at_lift_c,
+             "core_peak_c": p.core_peak_c, "crust_at_lift_m": p.crust_at_lift_m, "browning_n": p.browning_n,
+             "yield_frac": p.yield_frac, "core_c": p.core_c.tolist()}
+            for p in history.pieces
+        ],
+        "time_s": history.time_s.tolist(), "oil_c": history.oil_c.tolist(), "gauge_pa": history.gauge_pa.tolist(),
+        "verdicts": [
+            {"piece": piece_name(p), "outcome": str(v.outcome), "rule": v.rule, "edition": v.edition,
+             "margin_k": v.margin_k, "margin_s": v.margin_s, "missing": list(v.missing),
+             "sentence": v.say()}
+            for p, v in answer.verdicts
+        ],
+        "notes": [{"kind": n.kind, "text": say(n.text, n.values, "metric")} for n in history.notes],
+        "energy_gap_frac": history.report.energy_gap_frac, "catalog_version": history.catalog_version,
+    }  # fmt: skip
