@@ -124,7 +124,11 @@ class Span:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Precision:
-    """Grid and step limits. ``ROUTINE`` meets the stated accuracy; ``FINE`` is for references."""
+    """Grid and step limits.
+
+    ``ROUTINE`` is for everyday questions (0.2 K on the cooks of docs/theory/validation.md),
+    ``CLOSE`` keeps within 0.1 K of exact series in every geometry, ``FINE`` is for references.
+    """
 
     n_core: int = 18
     n_crust: int = 4
@@ -136,6 +140,7 @@ class Precision:
 
 
 ROUTINE = Precision()
+CLOSE = Precision(n_core=36, n_crust=8, max_step_s=4.0, max_boiling_step_k=0.5)
 FINE = Precision(n_core=160, n_crust=40, max_step_s=0.25, max_boiling_step_k=0.05, passes=12, steady_m=1e-11)
 
 

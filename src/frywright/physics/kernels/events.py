@@ -6,6 +6,7 @@ from frywright.physics.kernels.transport import enthalpy
 
 FIRST_STEP_S = 0.1
 SEED_M = 1e-7
+SEED_WATER_M = 1e-6  # most crust that the first step of boiling on a dry surface may make
 FILM_TOLERANCE = 1e-4
 EVENT_TEMP_K = 1e-3
 
@@ -36,8 +37,10 @@ def accept(given, live, k):
         film, before = scalar[0, FILM_LEFT, i], scalar[1, FILM_LEFT, i]
         if work[CRUSTED, i] == 0.0 and film < -max(FILM_TOLERANCE * lane[FILM, i], 1e-7):
             if before <= 0.0:  # dry surface: boiling starts inside this step
-                if control[STEP, k] > 2e-3:
-                    return shorter(control, k, 0.5)
+                if film < -SEED_WATER_M * lane[WATER, i] and control[STEP, k] > 1e-7:
+                    shorter(control, k, 0.3)
+                    control[WANTED, k] = 0.0
+                    return False
             elif control[STEP, k] > 1e-5:
                 return shorter(control, k, before / (before - film))
     if cook[OIL_TABLE, k] == 0.0 and cook[BAND, k] == 0.0:

@@ -385,7 +385,8 @@ def finish_step(given, live, trace, k):
             dry = given.lane[FILM, i] == 0.0
             if (dry and left < 0.0) or (not dry and left <= max(FILM_TOLERANCE * given.lane[FILM, i], 1e-7)):
                 start_crust(given, live, i, n_core)
-                control[NEXT_STEP, k] = min(control[NEXT_STEP, k], AFTER_FILM_S)
+                if not dry:
+                    control[NEXT_STEP, k] = min(control[NEXT_STEP, k], AFTER_FILM_S)
     write_down(given, live, trace, k)
     number = int(control[STAGE, k])
     over = control[TIME, k] - control[STAGE_START, k] >= given.stage[S_DURATION, number, k] - 1e-9
