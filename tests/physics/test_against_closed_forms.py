@@ -155,6 +155,7 @@ def test_fipy_agrees_on_conduction_with_changing_conductivity():
 
 def test_second_order_in_space():
     """Halving the cells divides the error of centre and crust by about four."""
+
     def solve(n_core, n_crust):
         p = piece(a=0.015, n=1.0, film_kg_m2=0.0)
         told = Prescribed(oil_temp_c=[(0.0, 165.0)], pressure_pa=[(0.0, 101325.0)])

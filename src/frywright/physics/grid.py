@@ -16,6 +16,7 @@ import numpy as np
 from frywright.physics.kernels import layout as at
 
 LOWEST_FRONT = 0.3
+FLOOR_PAST_BONE = 1.05  # the front stops this far outside a bone
 BONE_SHARE = 0.25  # share of the core cells that lie in the bone, where there is one
 
 
@@ -98,3 +99,5 @@ def _measure_centre(lane, base, slope):
     ]
     lane[at.CENTRE_WEIGHT] = mean_square[0] / (mean_square[1] - mean_square[0])
     lane[at.FACE_VOLUME] = lane[at.RADIUS] / (n + 1)
+    floor = np.maximum(LOWEST_FRONT * lane[at.RADIUS], FLOOR_PAST_BONE * lane[at.BONE_RADIUS])
+    lane[at.FLOOR_VOLUME] = floor ** (n + 1) / ((n + 1) * lane[at.RADIUS] ** n)

@@ -249,6 +249,7 @@ def _start(lane: Array, live: Live, cooks: Sequence[Cook]) -> None:
         control[at.SMALLEST, k], control[at.OIL_RESTART, k] = 1e9, 1.0
         control[at.CLOSED, k] = Lid.OPEN
         control[at.TSAT_OLD, k] = boiling_temp_c(vat.atmosphere_pa)
+        control[at.CORE_OLD, k] = min(piece.start_temp_c for piece in question.pieces)
 
 
 def _history(given: Given, live: Live, trace: Trace, k: int) -> RawHistory:

@@ -6,9 +6,10 @@ from frywright.physics.kernels.transport import enthalpy
 
 FIRST_STEP_S = 0.1
 SEED_M = 1e-7
-SEED_WATER_M = 1e-6  # most crust that the first step of boiling on a dry surface may make
+SEED_WATER_M = 3e-7  # most crust that the first step of boiling on a dry surface may make
 FILM_TOLERANCE = 1e-4
 EVENT_TEMP_K = 1e-3
+FLOOR_TOLERANCE = 1e-3
 
 
 @inlined
@@ -43,6 +44,11 @@ def accept(given, live, k):
                     return False
             elif control[STEP, k] > 1e-5:
                 return shorter(control, k, before / (before - film))
+    for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
+        floor, before = lane[FLOOR_VOLUME, i], scalar[1, FRONT_VOLUME, i]
+        after = scalar[0, FRONT_VOLUME, i]
+        if work[SPENT, i] == 0.0 and after < floor * (1.0 - FLOOR_TOLERANCE) and control[STEP, k] > 1e-4:
+            return shorter(control, k, (before - floor) / (before - after))
     if cook[OIL_TABLE, k] == 0.0 and cook[BAND, k] == 0.0:
         half = 0.5 * cook[SWING, k]
         aim = control[AIM, k] + (half if control[HEATING, k] > 0.0 else -half)
@@ -90,13 +96,19 @@ def stage_not_overshot(given, live, k):
     control = live.control
     number = int(control[STAGE, k])
     kind = int(stage[S_UNTIL, number, k])
-    if kind in (UNTIL_TIME, UNTIL_CORE_ABOVE) or control[STEP, k] < 0.05:
+    if kind == UNTIL_TIME or control[STEP, k] < 0.05:
         return True
-    old = condition(given, live, k, 1, 0.0)
-    new = condition(given, live, k, 0, 0.0)
+    old = condition(given, live, k, 1, control[CORE_OLD, k])
+    new = condition(given, live, k, 0, coldest(given, live, k))
     if old < 0.0 and new > 0.02 * (new - old) and old / (old - new) < 0.95:
         return shorter(control, k, old / (old - new))
     return True
+
+
+@inlined
+def _volume(c, x, s):
+    """Volume enclosed by face x when the front stands at s [m]."""
+    return c.v0[x] + s * (c.v1[x] + s * (c.v2[x] + s * c.v3[x]))
 
 
 @inlined
@@ -107,20 +119,33 @@ def start_crust(given, live, i, n_core):
     seed = max(SEED_M, -rest / lane[WATER, i])
     s = lane[RADIUS, i] - seed
     n_lane, front = lane.shape[1], n_core * lane.shape[1] + i
+    dried = c.v_old[front] - _volume(c, front, s)
     wet = c.stored[front - n_lane] / (c.v_old[front] - c.v_old[front - n_lane])
+    for x in range(front - n_lane, -1, -n_lane):  # each cell hands a slice outward, heat and all
+        size, low = c.v_old_up[x] - c.v_old[x], _volume(c, x, s)
+        heat = c.stored[x] - c.stored[x] / size * (c.v_old_up[x] - _volume(c, x + n_lane, s))
+        if x >= n_lane:
+            heat += c.stored[x - n_lane] / (c.v_old[x] - c.v_old[x - n_lane]) * (c.v_old[x] - low)
+        density = heat / (_volume(c, x + n_lane, s) - low) - c.stored[x] / size
+        t = c.t_old[x]
+        inside = (
+            lane[C_BONE, i]
+            if x // n_lane < int(lane[BONE_CELLS, i])
+            else lane[C0, i] + t * (lane[C1, i] + t * lane[C2, i])
+        )
+        c.t_old[x] += density / inside
     for x in range(i, c.v_old.shape[0], n_lane):
-        c.v_old[x] = c.v0[x] + s * (c.v1[x] + s * (c.v2[x] + s * c.v3[x]))
-    dried = scalar[1, FRONT_VOLUME, i] - c.v_old[front]
+        c.v_old[x] = _volume(c, x, s)
+    for x in range(i, front, n_lane):
+        size = c.v_old_up[x] - c.v_old[x]
+        c.stored[x] = size * enthalpy(c.t_old[x], lane, i, x // n_lane, n_core)
+    for x in range(front, c.v_old_up.shape[0], n_lane):
+        c.t_old[x] = work[FRONT_TEMP, i]
+        c.stored[x] = (c.v_old_up[x] - c.v_old[x]) * lane[C_CRUST, i] * c.t_old[x]
     scalar[1, FRONT, i], scalar[1, FRONT_VOLUME, i] = s, c.v_old[front]
     scalar[1, FILM_LEFT, i] = 0.0
     scalar[1, EVAPORATED, i] += dried * lane[WATER, i] + rest
-    scalar[1, HEAT_OUT, i] += dried * wet
-    for j in range(c.v_old_up.shape[0] // n_lane):
-        x = j * n_lane + i
-        if j >= n_core:
-            c.t_old[x] = work[FRONT_TEMP, i]
-        size = c.v_old_up[x] - c.v_old[x]
-        c.stored[x] = size * enthalpy(c.t_old[x], lane, i, j, n_core)
+    scalar[1, HEAT_OUT, i] += dried * (wet - lane[C_CRUST, i] * work[FRONT_TEMP, i])
     work[CRUSTED, i], work[RESTART, i] = 1.0, 1.0
 
 

@@ -35,8 +35,9 @@ they say otherwise.
     CENTRE_WEIGHT,  # centre = T0 - weight (T1 - T0)
     FACE_VOLUME,  # enclosed volume at r = a [m]
     HALF_CELLS,  # crust thickness over half a crust cell
+    FLOOR_VOLUME,  # enclosed volume at the deepest front the grid follows [m]
     N_LANE,
-) = range(28)
+) = range(29)
 
 # lane scalars with history [time level, row, lane] ------------------------------------
 (
@@ -78,8 +79,9 @@ they say otherwise.
     RATIO,  # extrapolation of the predictor, step / last step
     KEEP,  # 1 where the step just tried is accepted
     STEAM_FLUX,  # evaporation flux that the crust rows were assembled with
+    SPENT,  # 1 once the front has reached that floor: the piece is dry
     N_WORK,
-) = range(26)
+) = range(27)
 
 # cook parameters --------------------------------------------------------------------------
 (
@@ -145,8 +147,9 @@ OIL_TEMP, PRESSURE, AIR_PRESSURE, LID_TEMP, HEATER_HEAT, ROOM_HEAT, N_COOK_SCALA
     TSAT_OLD,
     KEPT,
     LID_SINCE,
+    CORE_OLD,
     N_CONTROL,
-) = range(26)
+) = range(27)
 
 # stage rows [row, stage, cook] -----------------------------------------------------------------------
 S_DURATION, S_SET, S_LID, S_UNTIL, S_VALUE, N_STAGE = range(6)

@@ -13,6 +13,7 @@ from numba import njit
 from frywright.physics.kernels import inlined
 from frywright.physics.kernels.events import (
     FILM_TOLERANCE,
+    FLOOR_TOLERANCE,
     accept,
     coldest,
     condition,
@@ -114,7 +115,9 @@ def choose_step(given, live, k):
         step = 0.5 * left
     for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
         film, flux = scalar[1, FILM_LEFT, i], work[FLUX, i]
-        if film > 0.0 and flux > 0.0 and work[CRUSTED, i] == 0.0:
+        if flux > 0.0 and work[CRUSTED, i] > 0.0:
+            film = (scalar[1, FRONT_VOLUME, i] - given.lane[FLOOR_VOLUME, i]) * given.lane[WATER, i]
+        if film > 0.0 and flux > 0.0:
             step = min(step, max(film / flux, 1e-3))
     control[STEP, k] = step
 
@@ -195,13 +198,15 @@ def move_front(given, live, k):
         if work[CRUSTED, i] > 0.0:
             past = g1 * scalar[1, FRONT_VOLUME, i] + g2 * scalar[2, FRONT_VOLUME, i]
             volume = min((-flux / lane[WATER, i] - past) / g0, scalar[1, FRONT_VOLUME, i])
+            if work[SPENT, i] > 0.0:
+                volume = scalar[1, FRONT_VOLUME, i]
             s = scalar[0, FRONT, i]
-            for _ in range(3):
+            for _ in range(4):
                 v0, v1, v2, v3 = c.v0[x], c.v1[x], c.v2[x], c.v3[x]
                 here = v0 + s * (v1 + s * (v2 + s * v3))
                 slope = v1 + s * (2.0 * v2 + 3.0 * s * v3)
                 s -= (here - volume) / slope
-            s = max(s, 0.3 * lane[RADIUS, i])
+            s = min(max(s, 0.28 * lane[RADIUS, i]), lane[RADIUS, i])
             change = max(change, abs(s - scalar[0, FRONT, i]))
             scalar[0, FRONT, i], scalar[0, FRONT_VOLUME, i] = s, volume
         else:
@@ -380,7 +385,11 @@ def finish_step(given, live, trace, k):
     control[WANTED, k] = 0.0
     control[ATTEMPTS, k], control[OIL_RESTART, k] = 0.0, 0.0
     for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
-        if live.work[CRUSTED, i] == 0.0:
+        if live.work[CRUSTED, i] > 0.0:
+            if live.scalar[1, FRONT_VOLUME, i] <= given.lane[FLOOR_VOLUME, i] * (1.0 + FLOOR_TOLERANCE):
+                live.work[RESTART, i] = 1.0 - live.work[SPENT, i]
+                live.work[SPENT, i] = 1.0
+        else:
             left = live.scalar[1, FILM_LEFT, i]
             dry = given.lane[FILM, i] == 0.0
             if (dry and left < 0.0) or (not dry and left <= max(FILM_TOLERANCE * given.lane[FILM, i], 1e-7)):
@@ -391,7 +400,8 @@ def finish_step(given, live, trace, k):
     number = int(control[STAGE, k])
     over = control[TIME, k] - control[STAGE_START, k] >= given.stage[S_DURATION, number, k] - 1e-9
     until = given.stage[S_UNTIL, number, k] != UNTIL_TIME
-    met = until and condition(given, live, k, 1, coldest(given, live, k)) >= -1e-6
+    control[CORE_OLD, k] = coldest(given, live, k)
+    met = until and condition(given, live, k, 1, control[CORE_OLD, k]) >= -1e-6
     if over or met:
         if until and not met:
             control[STATUS, k] = STAGE_TIMED_OUT

@@ -36,6 +36,8 @@ def orifice(area, density, difference):
 @inlined
 def lane_evaporation(lane, work, cells, i, boiling, latent, n_core):
     """Front flux, flash flux [kg/(m2 s)], front temperature, slope of their sum in boiling temp."""
+    if work[SPENT, i] > 0.0:
+        return 0.0, 0.0, work[BALANCE_A, i] / work[BALANCE_B, i], 0.0
     first = flash_start(cells, lane, i, boiling, n_core)
     if first < n_core:
         heat, slope = flash_rate(cells, work, i, first, boiling, n_core)
@@ -45,10 +47,11 @@ def lane_evaporation(lane, work, cells, i, boiling, latent, n_core):
             a, b = crust_g * cells.p[x], crust_g * (1.0 - cells.q[x])
         else:
             a, b = crust_g * work[SOURCE_TEMP, i], crust_g
-        flux = max(0.0, a - b * boiling)
-        if flux > 0.0:
-            slope -= b
-        return flux / latent, max(0.0, heat) / latent, boiling, slope / latent
+        crust = a - b * boiling  # negative where a cooling crust draws heat from the core
+        if heat > 0.0 and crust >= 0.0:
+            return crust / latent, heat / latent, boiling, (slope - b) / latent
+        if heat + crust > 0.0:
+            return 0.0, (heat + crust) / latent, boiling, (slope - b) / latent
     a, b = work[BALANCE_A, i], work[BALANCE_B, i]
     if a > b * boiling:
         return (a - b * boiling) / latent, 0.0, boiling, -b / latent
