@@ -31,7 +31,14 @@ def parse_kitchen(text: str, file: str = "kitchen.toml") -> Kitchen:
     problems: list[Problem] = []
     for name in tables:
         if name not in TABLES:
-            problems.append(source.problem(name, "", f"unknown table [{name}]", "Known: " + ", ".join(TABLES)))
+            problems.append(
+                source.problem(
+                    f"{name}[0]" if isinstance(tables[name], list) else name,
+                    "",
+                    f"unknown table [{name}]",
+                    "Known: " + ", ".join(TABLES),
+                )
+            )
     site = _site(tables, source, problems)
     parts = {
         "fryers": _each(tables, "fryer", source, problems, _fryer),

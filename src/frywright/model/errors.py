@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import TYPE_CHECKING, Any, ClassVar
 
 if TYPE_CHECKING:
@@ -16,15 +17,31 @@ class FrywrightError(Exception):
 
 
 class InputError(FrywrightError):
-    """A value handed to a function lies outside what is possible."""
+    """A value handed to a function lies outside what is possible.
+
+    ``allowed`` may be a template filled from ``values``, so that it can be said in any language.
+    """
 
     exit_code = 2
     http_status = 422
 
-    def __init__(self, field: str, value: Any, allowed: str, *, where: str = "") -> None:
-        self.field, self.value, self.allowed, self.where = field, value, allowed, where
-        place = f" in {where}" if where else ""
-        super().__init__(f"{field} is {value}{place}; it must be {allowed}.")
+    def __init__(
+        self, field: str, value: Any, allowed: str, *, where: str = "", values: dict[str, Any] | None = None
+    ) -> None:
+        self.field, self.value, self.where = field, value, where
+        self.template, self.values = allowed, values or {}
+        self.allowed = allowed.format(**self.values) if values else allowed
+        super().__init__(self.say(str))
+
+    def say(self, translate: Callable[[str], str]) -> str:
+        """The message in a language."""
+        allowed = translate(self.template)
+        if self.values:
+            allowed = allowed.format(**self.values)
+        value = translate(self.value) if isinstance(self.value, str) and self.value else self.value
+        place = f" ({self.where})" if self.where else ""
+        shape = translate("{field} is {value}{place}; it must be {allowed}.")
+        return shape.format(field=translate(self.field), value=value, place=place, allowed=allowed)
 
 
 class DataError(FrywrightError):

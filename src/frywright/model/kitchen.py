@@ -81,12 +81,14 @@ class Kitchen:
         fryer = self.fryer(program.fryer)
         self.product(program.product)
         if program.under_pressure and fryer.kind is FryerKind.OPEN:
-            raise InputError("lid", "pressure", f"open: {fryer.name} is an open fryer", where=program.name)
+            raise InputError(
+                "lid", "pressure", "open: {fryer} is an open fryer", where=program.name, values={"fryer": fryer.name}
+            )
         if len(program.stages) > fryer.controller.stage_count:
             raise InputError(
                 "stage", f"{len(program.stages)} stages",
-                f"at most {fryer.controller.stage_count}, which is what {fryer.name} can hold",
-                where=program.name,
+                "at most {most}, which is what {fryer} can hold",
+                where=program.name, values={"most": fryer.controller.stage_count, "fryer": fryer.name},
             )  # fmt: skip
 
     def _one(self, kind: str, key: str):  # type: ignore[no-untyped-def]
@@ -94,7 +96,9 @@ class Kitchen:
         found = next((item for item in items if item.key == key), None)
         if found is None:
             known = ", ".join(item.key for item in items) or "none"
-            raise InputError(kind.removesuffix("s"), repr(key), f"one of: {known}", where=self.site.name)
+            raise InputError(
+                kind.removesuffix("s"), repr(key), "one of: {known}", where=self.site.name, values={"known": known}
+            )
         return found
 
     def fryer(self, key: str) -> Fryer:
@@ -122,5 +126,5 @@ class Kitchen:
         found = [p for p in self.programs if p.name == name]
         if not found:
             known = ", ".join(sorted({p.name for p in self.programs})) or "none"
-            raise InputError("program", repr(name), f"one of: {known}", where=self.site.name)
+            raise InputError("program", repr(name), "one of: {known}", where=self.site.name, values={"known": known})
         return max(found, key=lambda p: p.version)

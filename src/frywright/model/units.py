@@ -142,12 +142,14 @@ def parse(text: str, dimension: str, name: str = "value") -> float:
     found = _NUMBER.match(text)
     allowed = ", ".join(k for k, u in UNITS.items() if u.dimension == dimension)
     if not found:
-        raise InputError(name, repr(text), f"a number with a unit ({allowed})")
+        raise InputError(name, repr(text), "a number with one of these units: {units}", values={"units": allowed})
     word = (found[2] or "").strip().lower()
     suffix = _SPELLED.get(word, word)
     if suffix not in UNITS or UNITS[suffix].dimension != dimension:
         what = f"unit {word!r}" if word else "no unit"
-        raise InputError(name, f"{text.strip()!r} ({what})", f"a number with one of these units: {allowed}")
+        raise InputError(
+            name, f"{text.strip()!r} ({what})", "a number with one of these units: {units}", values={"units": allowed}
+        )
     return to_inside(float(found[1].replace(",", ".")), suffix)
 
 

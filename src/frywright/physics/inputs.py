@@ -53,7 +53,7 @@ class PieceClass:
     conductivity_w_mk: Curve
     heat_capacity_j_kgk: Curve
     water_kg_m3: float
-    area_factor: float = 1.0
+    area_factor_n: float = 1.0
     film_kg_m2: float = 0.0
     crust_conductivity_w_mk: float = 0.15
     crust_heat_j_m3k: float = 1.0e6
@@ -67,7 +67,7 @@ class PieceClass:
     bone_heat_j_m3k: float = 2.4e6
 
     def __post_init__(self) -> None:
-        for field in ("mass_kg", "half_thickness_m", "density_kg_m3", "water_kg_m3", "area_factor"):
+        for field in ("mass_kg", "half_thickness_m", "density_kg_m3", "water_kg_m3", "area_factor_n"):
             if not getattr(self, field) > 0:
                 raise InputError(field, getattr(self, field), "greater than 0", where=self.name)
         if not 0 <= self.shape_n <= 2:
@@ -77,9 +77,9 @@ class PieceClass:
 
     @property
     def area_m2(self) -> float:
-        """Outer area of the whole class [m2]: area_factor (n+1) M / (rho a)."""
+        """Outer area of the whole class [m2]: area_factor_n (n+1) M / (rho a)."""
         volume = self.mass_kg / self.density_kg_m3
-        return self.area_factor * (self.shape_n + 1) * volume / self.half_thickness_m
+        return self.area_factor_n * (self.shape_n + 1) * volume / self.half_thickness_m
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -100,7 +100,8 @@ def make_plan(
     if not 0 < count <= most + 1e-9:
         raise InputError(
             "load", f"{count:.3g} × {cut_set.unit}",
-            f"above 0 and at most {most:.3g}: an overfull vat boils over and burns", where=fryer.name,
+            "above 0 and at most {most}: an overfull vat boils over and burns",
+            where=fryer.name, values={"most": f"{most:.3g}"},
         )  # fmt: skip
     start = oil_start_c if oil_start_c is not None else program.stages[0].set_c
     if not 60.0 <= start <= 230.0:
@@ -140,7 +141,7 @@ def piece_class(plan: FryPlan, kind: PieceKind) -> PieceClass:
         density_kg_m3=food.density_kg_m3, conductivity_w_mk=food.conductivity_w_mk,
         heat_capacity_j_kgk=food.heat_capacity_j_kgk,
         water_kg_m3=food.water_frac * food.density_kg_m3 * cut.evaporable_frac,
-        area_factor=cut.area_factor_n, film_kg_m2=coating.film_kg_m2,
+        area_factor_n=cut.area_factor_n, film_kg_m2=coating.film_kg_m2,
         crust_conductivity_w_mk=coating.crust_conductivity_w_mk, crust_heat_j_m3k=coating.crust_heat_j_m3k,
         still_h_w_m2k=surface["still_w_m2k"], gain_h_j_kgk=surface["gain_j_kgk"],
         cap_h_w_m2k=surface["cap_w_m2k"], lag_h_s=surface["lag_s"],

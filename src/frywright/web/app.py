@@ -15,7 +15,7 @@ from fastapi.templating import Jinja2Templates
 from frywright.model.errors import FrywrightError
 from frywright.records.store import Store
 from frywright.reports.fonts import folder as font_folder
-from frywright.web.i18n import LANGUAGES, translator
+from frywright.web.i18n import LANGUAGES, explain, translator
 from frywright.workbench.book import remembered_kitchen
 
 HERE = Path(__file__).parent
@@ -63,8 +63,9 @@ def make_app(store: Store) -> FastAPI:
     app.middleware("http")(_guard)
 
     @app.exception_handler(FrywrightError)
-    async def tell(_request: Request, error: FrywrightError) -> JSONResponse:
-        body = {"ok": False, "error": type(error).__name__, "message": str(error)}
+    async def tell(request: Request, error: FrywrightError) -> JSONResponse:
+        message = explain(error, context.language(request))
+        body = {"ok": False, "error": type(error).__name__, "message": message}
         return JSONResponse(body, status_code=error.http_status)
 
     return app

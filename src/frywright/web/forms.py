@@ -114,7 +114,7 @@ class CookForm:
                 stages.append(self._stage(typed))
             except InputError as error:
                 place = f"{self.program_name}, stage {number}"
-                raise InputError(error.field, error.value, error.allowed, where=place) from error
+                raise InputError(error.field, error.value, error.template, where=place, values=error.values) from error
         if tuple(stages) == self.program.stages:
             return self.program
         return edit_program(self.program, stages)
@@ -132,7 +132,7 @@ class CookForm:
     def request(self) -> CookRequest:
         """The request typed; InputError names what cannot be read."""
         load = self.text("load")
-        by_mass = any(c.isalpha() for c in load)
+        by_mass = any(c.isalpha() for c in load) and any(c.isdigit() for c in load)
         count = None
         if load and not by_mass:
             try:

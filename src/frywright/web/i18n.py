@@ -8,6 +8,8 @@ from collections.abc import Callable
 from functools import cache
 from importlib import resources
 
+from frywright.model.errors import FrywrightError, InputError
+
 LANGUAGES = {"en": "English", "es": "Español"}
 
 
@@ -24,3 +26,8 @@ def translator(language: str) -> Callable[[str], str]:
     write_mo(packed, read_po(io.StringIO(text), locale=language))
     packed.seek(0)
     return gettext.GNUTranslations(packed).gettext
+
+
+def explain(error: FrywrightError, language: str) -> str:
+    """An error in a language; kinds without a template stay in English."""
+    return error.say(translator(language)) if isinstance(error, InputError) else str(error)

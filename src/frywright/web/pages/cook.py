@@ -11,7 +11,7 @@ from frywright.model.errors import FrywrightError
 from frywright.reports.chart import cook_spec, svg
 from frywright.web.app import Context
 from frywright.web.forms import CookForm
-from frywright.web.i18n import translator
+from frywright.web.i18n import explain, translator
 from frywright.workbench.book import keep_simulation, remembered_kitchen, save_program
 from frywright.workbench.cook import ask
 from frywright.workbench.view import cook_view
@@ -36,7 +36,7 @@ def router(context: Context) -> APIRouter:
         try:
             view = view_of(form, request)
         except FrywrightError as error:
-            problem, status = str(error), error.http_status
+            problem, status = explain(error, context.language(request)), error.http_status
         return context.render(request, "cook.html", status, form=form, view=view, problem=problem, room="cook")
 
     @routes.get("/cook/view.json")

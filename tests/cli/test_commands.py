@@ -1,0 +1,127 @@
+"""Commands as people run them, with good and bad input."""
+
+from __future__ import annotations
+
+import json
+import subprocess
+import sys
+import time
+import xml.etree.ElementTree as ElementTree
+
+import pytest
+
+from frywright.workbench.kitchens import demo_text
+from tests.model.test_kitchen_files import GOOD
+
+
+def frywright(*words: str) -> subprocess.CompletedProcess[str]:
+    program = "from frywright.cli.main import run; run()"
+    return subprocess.run([sys.executable, "-c", program, *words], capture_output=True, text=True, timeout=300)
+
+
+@pytest.fixture
+def demo(tmp_path):
+    path = tmp_path / "kitchen.toml"
+    path.write_text(demo_text(), "utf-8")
+    return str(path)
+
+
+def test_simulate_in_words(demo):
+    """The demo gives a verdict, the pieces and the sums."""
+    got = frywright("cook", "simulate", demo, "--program", "bone-in alder")
+    assert got.returncode == 0, got.stderr
+    for words in ("UNKNOWN", "scouting estimate", "Breast half", "Drop to lift", "5420 ft"):
+        assert words in got.stdout
+
+
+def test_simulate_as_json_with_people_units(demo, tmp_path):
+    """Options take people's units; JSON is in SI; the chart is an SVG with text in it."""
+    chart = tmp_path / "out.svg"
+    got = frywright("cook", "simulate", demo, "--program", "bone-in alder", "--load", "6lb", "--start-temp", "45F",
+                    "--altitude", "1600m", "--json", "--chart", str(chart))  # fmt: skip
+    assert got.returncode == 0, got.stderr
+    answer = json.loads(got.stdout)
+    assert answer["load_kg"] == pytest.approx(6 * 0.45359237)
+    assert answer["altitude_m"] == 1600.0
+    assert answer["pieces"][0]["core_c"][0] == pytest.approx((45 - 32) / 1.8)
+    assert {v["outcome"] for v in answer["verdicts"]} == {"unknown"}
+    assert ElementTree.parse(chart).getroot().tag.endswith("svg")
+
+
+def test_a_second_kitchen_written_by_hand(tmp_path):
+    """Another kitchen, metric and at another altitude, just works."""
+    path = tmp_path / "other.toml"
+    path.write_text(GOOD, "utf-8")
+    got = frywright("cook", "simulate", str(path), "--program", "bird one", "--heads", "3")
+    assert got.returncode == 0, got.stderr
+    assert "°C" in got.stdout
+    assert "120 m" in got.stdout
+
+
+@pytest.mark.parametrize(
+    ("words", "code", "says"),
+    [
+        (["--program", "nothing"], 2, "one of: bone-in alder"),
+        (["--program", "bone-in alder", "--heads", "0"], 2, "boils over"),
+        (["--program", "bone-in alder", "--heads", "40"], 2, "boils over"),
+        (["--program", "bone-in alder", "--heads", "2", "--load-kg", "3"], 2, "either"),
+        (["--program", "bone-in alder", "--load", "3kg", "--load-kg", "3"], 2, "either"),
+        (["--program", "bone-in alder", "--start-temp", "lukewarm"], 2, "number with one of these units"),
+        (["--program", "bone-in alder", "--start-temp", "60C"], 2, "-1 to 40"),
+        (["--program", "bone-in alder", "--altitude", "9000m"], 2, "5000 m"),
+        (["--program", "bone-in alder", "--oil-temp", "20C"], 2, "60 to 230"),
+        (["--program", "bone-in alder", "--chart", "x.png"], 2, ".svg"),
+    ],
+)  # fmt: skip
+def test_bad_options_give_words_and_a_code(demo, words, code, says):
+    """Each bad option names what is allowed; nothing like a traceback."""
+    got = frywright("cook", "simulate", demo, *words)
+    assert got.returncode == code
+    assert says in got.stderr
+    assert "Traceback" not in got.stderr
+
+
+def test_bad_files_exit_with_the_data_code(tmp_path):
+    """Missing file, folder, bytes and a mistake inside: code 3 with file and line."""
+    (tmp_path / "bytes.toml").write_bytes(b"\xff\xfe\x00name")
+    (tmp_path / "bad.toml").write_text(GOOD.replace('kind = "pressure"', 'kind = "vacuum"'), "utf-8")
+    for name, says in (
+        ("none.toml", "no such file"),
+        (".", "folder"),
+        ("bytes.toml", "UTF-8"),
+        ("bad.toml", "bad.toml:11"),
+    ):
+        got = frywright("kitchen", "check", str(tmp_path / name))
+        assert got.returncode == 3, name
+        assert says in got.stderr
+    as_json = frywright("kitchen", "check", str(tmp_path / "bad.toml"), "--json")
+    assert json.loads(as_json.stdout)["error"] == "DataError"
+
+
+def test_records_commands(tmp_path, demo):
+    """Verify and export speak about the store; a missing one is refused."""
+    from pathlib import Path
+
+    from frywright.records.store import Store
+    from frywright.workbench import book
+    from frywright.workbench.clock import now
+
+    path = tmp_path / "s.db"
+    book.remember_kitchen(Store.file(path, now), Path(demo).read_text("utf-8"), "k.toml")
+    assert json.loads(frywright("records", "verify", str(path), "--json").stdout)["entries"] == 1
+    assert json.loads(frywright("records", "export", str(path)).stdout)["kind"] == "kitchen"
+    missing = frywright("records", "verify", str(tmp_path / "no.db"))
+    assert missing.returncode == 5
+    assert "No store" in missing.stderr
+
+
+def test_help_is_quick():
+    """The best of three calls of --help stays well under a second on a loaded machine (0.3 s is benchmarked)."""
+    best = min(_timed("--help") for _ in range(3))
+    assert best < 0.8
+
+
+def _timed(*words: str) -> float:
+    start = time.perf_counter()
+    assert frywright(*words).returncode == 0
+    return time.perf_counter() - start

@@ -1,0 +1,174 @@
+"""Rules of the house: units in names, sizes, docs, sources, words, translations."""
+
+from __future__ import annotations
+
+import ast
+import dataclasses
+import importlib
+import inspect
+import pkgutil
+import re
+import typing
+from pathlib import Path
+
+import pytest
+
+import frywright
+from frywright.catalog import check, load
+from frywright.model.units import COUNTS, suffix_of
+
+ROOT = Path(frywright.__file__).parent
+FILES = sorted(p for p in ROOT.rglob("*.py"))
+LONGEST_MODULE, LONGEST_FUNCTION, MOST_PARAMETERS = 600, 60, 8
+PURE_NUMBERS = {"value", "passes", "grading", "factor", "offset", "steps", "rejected"}
+
+
+def modules():
+    for info in pkgutil.walk_packages([str(ROOT)], "frywright."):
+        if "migrations" not in info.name:
+            yield importlib.import_module(info.name)
+
+
+def functions():
+    for path in FILES:
+        for node in ast.walk(ast.parse(path.read_text("utf-8"))):
+            if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef):
+                yield path.relative_to(ROOT), node
+
+
+def test_every_number_of_a_dataclass_names_its_unit():
+    """Float fields end in a unit of the closed list, or in a count."""
+    wrong = []
+    for module in modules():
+        for name, cls in inspect.getmembers(module, dataclasses.is_dataclass):
+            if cls.__module__ != module.__name__:
+                continue
+            hints = typing.get_type_hints(cls, vars(module))
+            for field in dataclasses.fields(cls):
+                kinds = typing.get_args(hints[field.name]) or (hints[field.name],)
+                named = suffix_of(field.name) or field.name.endswith(COUNTS) or field.name in PURE_NUMBERS
+                if float in kinds and not named and not field.name.endswith(("_kg_m3k", "_j_kgk2")):
+                    wrong.append(f"{module.__name__}.{name}.{field.name}")
+    assert wrong == []
+
+
+@pytest.mark.parametrize("path", FILES, ids=lambda p: str(p.relative_to(ROOT)))
+def test_modules_stay_short(path):
+    """No module passes 600 lines."""
+    assert len(path.read_text("utf-8").splitlines()) <= LONGEST_MODULE
+
+
+def test_functions_stay_short_and_narrow():
+    """Bodies up to 60 lines without docstring, up to 8 parameters; commands may have more options."""
+    wrong = []
+    for path, node in functions():
+        first = node.body[1] if ast.get_docstring(node) and len(node.body) > 1 else node.body[0]
+        lines = node.end_lineno - first.lineno + 1
+        count = (
+            len(node.args.args)
+            + len(node.args.kwonlyargs)
+            - (node.args.args[:1] != [] and node.args.args[0].arg == "self")
+        )
+        command = any("command" in ast.unparse(d) for d in node.decorator_list)
+        if lines > LONGEST_FUNCTION or (count > MOST_PARAMETERS and not command):
+            wrong.append(f"{path}:{node.name} {lines} lines, {count} parameters")
+    assert wrong == []
+
+
+def test_public_functions_and_modules_have_docs():
+    """Every module, public class and public function says what it is for."""
+    wrong = []
+    for path in FILES:
+        tree = ast.parse(path.read_text("utf-8"))
+        if path.name != "__init__.py" and not ast.get_docstring(tree):
+            wrong.append(str(path.relative_to(ROOT)))
+        for node in tree.body:
+            if isinstance(node, ast.FunctionDef | ast.ClassDef) and not node.name.startswith("_"):
+                parts = [node] + (node.body if isinstance(node, ast.ClassDef) else [])
+                for part in parts:
+                    public = isinstance(part, ast.FunctionDef | ast.ClassDef) and not part.name.startswith("_")
+                    if public and not ast.get_docstring(part):
+                        wrong.append(f"{path.relative_to(ROOT)}:{part.name}")
+    assert wrong == []
+
+
+def test_catalog_has_no_problems():
+    """Every fact names a known source, every source is used, magnitudes are plausible."""
+    assert check.problems() == []
+
+
+def test_catalog_checks_can_fail(monkeypatch):
+    """A slip of unit and an unknown source are found."""
+    table = {**load.table("oils/canola.toml"), "density_20c_kg_m3": 0.92, "cp_source": "nobody"}
+    real = load.table
+    monkeypatch.setattr(load, "table", lambda path: table if path == "oils/canola.toml" else real(path))
+    found = " ".join(check.problems())
+    assert "density_20c_kg_m3" in found
+    assert "nobody" in found
+
+
+def test_common_practice_values_are_marked():
+    """Trade figures say that they have no source."""
+    practice = load.table("standards/practice.toml")
+    assert practice["source"] == "common_practice"
+    assert "no source" in load.sources()["common_practice"]["cite"]
+
+
+def test_no_promise_of_safety():
+    """No text promises that food is safe, and no text shows how to defeat a protection."""
+    promise = re.compile(r"safe to (eat|serve|open)|is safe\b|bypass", re.IGNORECASE)
+    for path in [*FILES, *ROOT.rglob("*.html"), *ROOT.rglob("*.js"), *ROOT.rglob("*.po"), *ROOT.rglob("*.toml")]:
+        assert not promise.search(path.read_text("utf-8")), path
+
+
+def source_strings() -> set[str]:
+    """Everything shown to people that must have a translation."""
+    found: set[str] = set()
+    for page in ROOT.rglob("*.html"):
+        found |= {
+            m[1] or m[2] for m in re.finditer(r'\b_\(\s*(?:"([^"]+)"|\'([^\']+)\')\s*\)', page.read_text("utf-8"))
+        }
+    for path in FILES:
+        for node in ast.walk(ast.parse(path.read_text("utf-8"))):
+            if isinstance(node, ast.keyword) and node.arg in ("text", "sentence", "lead", "why"):
+                found |= {
+                    n.value for n in ast.walk(node.value) if isinstance(n, ast.Constant) and isinstance(n.value, str)
+                }
+            if isinstance(node, ast.Call) and getattr(node.func, "id", "") in ("translate", "tr"):
+                found |= {a.value for a in node.args if isinstance(a, ast.Constant)}
+    found |= {cut.title for cut in load.cuts().values()}
+    return {s for s in found if re.search(r"[a-z]{2}", s)}
+
+
+def test_spanish_is_whole():
+    """Every string shown to people has a Spanish translation with the same placeholders."""
+    from babel.messages.pofile import read_po
+
+    with (ROOT / "locales/es/frywright.po").open("rb") as file:
+        known = {m.id: m.string for m in read_po(file, locale="es") if m.id}
+    missing = sorted(s for s in source_strings() if not known.get(s))
+    assert missing == []
+    for text, spanish in known.items():
+        assert set(re.findall(r"{(\w+)}", text)) == set(re.findall(r"{(\w+)}", spanish)), text
+
+
+def test_shown_strings_are_translated_as_well_when_built_at_run_time(kitchen):
+    """Whatever the view translates for the demo's programs is in the catalogue."""
+    from babel.messages.pofile import read_po
+
+    from frywright.workbench.cook import CookRequest, ask
+    from frywright.workbench.view import cook_view
+
+    with (ROOT / "locales/es/frywright.po").open("rb") as file:
+        known = {m.id for m in read_po(file, locale="es")}
+    asked: set[str] = set()
+
+    def note(text: str) -> str:
+        asked.add(text)
+        return text
+
+    for program in kitchen.programs:
+        for count in (None, 1.0):
+            cook_view(ask(kitchen, CookRequest(program=program, units_count=count)), "us", note)
+    missing = {s for s in asked if s not in known and not s.endswith("(heavy end)") and re.search(r"[a-z]{2}", s)}
+    assert missing == set()

@@ -1,0 +1,146 @@
+"""Kitchen files: a second kitchen written by hand, and every way to get one wrong."""
+
+from __future__ import annotations
+
+import pytest
+
+from frywright.catalog.kitchen import parse_kitchen
+from frywright.model.errors import DataError
+from frywright.model.units import LB, PSI
+
+GOOD = """[kitchen]
+name = "Test bench (invented)"
+altitude_m = 120
+jurisdiction = "uk"
+units = "metric"
+language = "es"
+
+[[fryer]]
+key = "one"
+name = "One"
+kind = "pressure"
+capacity_heads = 4
+oil_mass_kg = 29
+heater_kw = 12
+working_gauge_psi = 12
+relief_gauge_psi = 15
+
+[fryer.controller]
+stage_count = 3
+
+[[product]]
+key = "bird"
+name = "Bird"
+cut_set = "chicken_8"
+coating = "dredge"
+start_temp_c = 4
+
+[[program]]
+name = "bird one"
+product = "bird"
+fryer = "one"
+total = "11:00"
+
+[[program.stage]]
+set_c = 165
+until_left = "10:00"
+
+[[program.stage]]
+set_c = 155
+lid = "pressure"
+until_left = "0:00"
+"""
+
+BAD = {
+    "not toml": ("name = \"Test bench (invented)\"", "name = Test bench", 2, "not valid TOML"),
+    "no kitchen": ("[kitchen]\n", "[kitchens]\n", 0, "no [kitchen]"),
+    "unknown table": ("[[product]]", "[[produce]]", 21, "unknown table"),
+    "unknown key": ("altitude_m = 120", "altitud_m = 120", 3, "did you mean altitude_m"),
+    "unit of another dimension": ("altitude_m = 120", "altitude_kg = 120", 3, "altitude_kg"),
+    "altitude too high": ("altitude_m = 120", "altitude_m = 12000", 3, "-500 to 5000 m"),
+    "altitude as text": ("altitude_m = 120", 'altitude_m = "120"', 3, "a number without quotes"),
+    "jurisdiction": ('"uk"', '"mars"', 4, "unknown jurisdiction"),
+    "units": ('units = "metric"', 'units = "cubits"', 5, "one of: us, metric"),
+    "language": ('language = "es"', 'language = "tlh"', 6, "one of en, es"),
+    "fryer kind": ('kind = "pressure"', 'kind = "vacuum"', 11, "one of: open, pressure"),
+    "one bracket": ("[[fryer]]", "[fryer]", 8, "two brackets"),
+    "oil mass zero": ("oil_mass_kg = 29", "oil_mass_kg = 0", 13, "2 to 200 kg"),
+    "oil mass not a number": ("oil_mass_kg = 29", "oil_mass_kg = nan", 13, "finite"),
+    "oil mass twice": ("oil_mass_kg = 29", "oil_mass_kg = 29\noil_mass_lb = 64", 14, "same value"),
+    "oil mass missing": ("oil_mass_kg = 29\n", "", 8, "lacks oil_mass_kg"),
+    "heater in volts": ("heater_kw = 12", "heater_v = 240", 14, "heater_v"),
+    "heater too small": ("heater_kw = 12", "heater_kw = 0.1", 14, "500 W to 200 kW"),
+    "capacity missing": ("capacity_heads = 4\n", "", 8, "capacity_heads or capacity_kg"),
+    "capacity a fraction": ("capacity_heads = 4", "capacity_heads = 4.5", 12, "a whole number"),
+    "pressure too high": ("working_gauge_psi = 12", "working_gauge_psi = 30", 15, "1.5 to 16 psi"),
+    "relief under working": ("relief_gauge_psi = 15", "relief_gauge_psi = 10", 16, "never set or test a relief valve"),
+    "unknown oil": ('name = "One"', 'name = "One"\noil = "crude"', 11, "unknown oil"),
+    "no stages held": ("stage_count = 3", "stage_count = 0", 19, "1 to 20"),
+    "cut set": ('cut_set = "chicken_8"', 'cut_set = "chicken_7"', 24, "chicken_8"),
+    "coating": ('coating = "dredge"', 'coating = "gold"', 25, "dredge"),
+    "frozen": ("start_temp_c = 4", "start_temp_c = 4\nfrozen = true", 27, "thaw fully"),
+    "start too warm": ("start_temp_c = 4", "start_temp_c = 60", 26, "-1 to 40 °C"),
+    "start missing": ("start_temp_c = 4\n", "", 21, "lacks start_temp_c"),
+    "program without fryer": ('fryer = "one"', 'fryer = "two"', 0, "two"),
+    "program without product": ('product = "bird"', 'product = "fish"', 0, "fish"),
+    "set point too hot": ("set_c = 165", "set_c = 365", 35, "60 to 230 °C"),
+    "set point in lb": ("set_c = 165", "set_lb = 165", 35, "set_lb"),
+    "clock with 75 seconds": ('until_left = "10:00"', 'until_left = "10:75"', 36, "minutes:seconds"),
+    "two ends": ('until_left = "10:00"', 'until_left = "10:00"\nduration_s = 60', 34, "exactly one"),
+    "no end": ('until_left = "10:00"\n', "", 34, "exactly one"),
+    "time left without total": ('total = "11:00"\n', "", 0, "total"),
+    "time left past total": ('total = "11:00"', 'total = "9:00"', 28, "before its start"),
+    "condition without longest wait": ('until_left = "10:00"', "until_core_c = 70", 34, "at_most"),
+    "true for a number": ("set_c = 165", "set_c = true", 35, "a number without quotes"),
+    "pressure in an open fryer": ('kind = "pressure"', 'kind = "open"', 28, "open fryer"),
+    "doubled key": ("[[product]]", '[[product]]\nkey = "bird"\nname = "B"\ncut_set = "fish"\ncoating = "bare"\nstart_temp_c = 3\n\n[[product]]', 0, "used once"),
+}  # fmt: skip
+
+
+def test_a_kitchen_written_by_hand():
+    """Metric, Spanish, one fryer: everything lands in SI."""
+    kitchen = parse_kitchen(GOOD)
+    fryer = kitchen.fryer("one")
+    assert fryer.heater_w == 12000.0
+    assert fryer.working_gauge_pa == pytest.approx(12 * PSI)
+    assert kitchen.program("bird one").durations_s() == (60.0, 600.0)
+    assert kitchen.site.language == "es"
+
+
+def test_people_units_fill_the_same_field(kitchen):
+    """oil_mass_lb = 64 fills oil_mass_kg (check value of common practice for a four-head vat)."""
+    assert kitchen.fryer("alder").oil_mass_kg == pytest.approx(64 * LB)
+    assert kitchen.fryer("birch").oil_mass_kg == pytest.approx(75 * LB)
+    assert 2.5 * LB < kitchen.product("bone_in").unit_mass_kg < 2.75 * LB
+
+
+def test_there_are_at_least_thirty_kinds_of_bad_files():
+    """The list below is as long as promised."""
+    assert len(BAD) >= 30
+
+
+@pytest.mark.parametrize("name", sorted(BAD))
+def test_bad_files_say_what_where_and_what_to_do(name):
+    """Each mistake names itself, its line with a caret, and a remedy."""
+    old, new, line, words = BAD[name]
+    assert old in GOOD
+    with pytest.raises(DataError) as caught:
+        parse_kitchen(GOOD.replace(old, new, 1), "k.toml")
+    text = str(caught.value)
+    assert words in text
+    assert all(problem.remedy for problem in caught.value.problems)
+    if line:
+        assert any(problem.line_number == line for problem in caught.value.problems), text
+        assert "^" in text
+
+
+def test_all_problems_are_told_at_once():
+    """Three mistakes in three tables give three problems."""
+    text = (
+        GOOD.replace("altitude_m = 120", "altitude_m = 12000")
+        .replace("heater_kw = 12", "heater_kw = 900")
+        .replace("set_c = 165", "set_c = 999")
+    )
+    with pytest.raises(DataError) as caught:
+        parse_kitchen(text)
+    assert len(caught.value.problems) == 3

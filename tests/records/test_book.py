@@ -1,0 +1,62 @@
+"""What a person keeps: kitchens, programs, simulations."""
+
+from __future__ import annotations
+
+import pytest
+
+from frywright.model.errors import DataError, InputError
+from frywright.model.program import Stage
+from frywright.records.store import Store
+from frywright.workbench import book
+from frywright.workbench.clock import now
+from frywright.workbench.cook import CookRequest, ask, edit_program
+from frywright.workbench.kitchens import demo_text
+
+
+@pytest.fixture
+def store(tmp_path):
+    store = Store.file(tmp_path / "a.db", now)
+    book.remember_kitchen(store, demo_text(), "demo.toml")
+    return store
+
+
+def test_a_kitchen_is_kept_once_and_replaced_when_changed(store):
+    """The same text is not doubled; a changed one supersedes; a broken one writes nothing."""
+    book.remember_kitchen(store, demo_text(), "demo.toml")
+    assert len(list(store.entries("kitchen"))) == 1
+    book.remember_kitchen(store, demo_text().replace("altitude_ft = 5420", "altitude_ft = 10"), "demo.toml")
+    assert len(store.current("kitchen")) == 1
+    assert book.remembered_kitchen(store).site.altitude_m < 5
+    with pytest.raises(DataError):
+        book.remember_kitchen(store, "[kitchen]", "demo.toml")
+    assert len(list(store.entries("kitchen"))) == 2
+
+
+def test_a_saved_program_is_the_next_version(store):
+    """Saving gives version 4 of 3; the same version again is refused and names the newest."""
+    kitchen = book.remembered_kitchen(store)
+    old = kitchen.program("bone-in alder")
+    new = edit_program(old, [*old.stages[:-1], Stage(set_c=160.0, duration_s=90.0)])
+    book.save_program(store, kitchen, new)
+    assert book.remembered_kitchen(store).program("bone-in alder") == new
+    with pytest.raises(InputError, match="someone saved version 4"):
+        book.save_program(store, kitchen, new)
+
+
+def test_a_kept_simulation_holds_its_question_and_editions(store):
+    """Curves, verdicts, stages, and the versions of program, catalog and rule."""
+    kitchen = book.remembered_kitchen(store)
+    recorded = book.keep_simulation(store, ask(kitchen, CookRequest(program=kitchen.program("bone-in cedar"))))
+    payload, versions = recorded.entry.payload, recorded.entry.versions
+    assert len(payload["time_s"]) == len(payload["oil_c"])
+    assert payload["stages"][0]["duration_s"] == 990.0
+    assert {v["outcome"] for v in payload["verdicts"]} == {"unknown"}
+    assert versions["us_food_code"] == "us_food_code_2022"
+    assert book.kept_simulations(store)[0].number == recorded.number
+    assert store.verify()[0] == 2
+
+
+def test_an_empty_store_has_no_kitchen(tmp_path):
+    """Asked before anything was loaded, it says so."""
+    with pytest.raises(InputError, match="loaded first"):
+        book.remembered_kitchen(Store.file(tmp_path / "b.db", now))

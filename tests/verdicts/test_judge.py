@@ -1,0 +1,117 @@
+"""Verdicts: three words, guard band, editions, and never *meets* from a scouting estimate."""
+
+from __future__ import annotations
+
+import datetime as dt
+
+import numpy as np
+import pytest
+
+from frywright.model.errors import InputError
+from frywright.model.findings import Outcome
+from frywright.verdicts.evidence import Evidence, EvidenceKind
+from frywright.verdicts.judge import CoreCurve, best_row, judge
+from frywright.verdicts.limits import cook_limit, edition_on, hot_hold_c
+from frywright.verdicts.pressure import judge_opening
+from frywright.verdicts.tables import fsis_poultry
+
+PROBE = Evidence(kind=EvidenceKind.PROBE, error_k=1.0)
+LIMIT_C = (165.0 - 32.0) / 1.8
+
+
+def curve(peak: float, lift_s: float = 600.0, hold_s: float = 120.0, **changes) -> CoreCurve:
+    t = np.array([0.0, lift_s - hold_s, lift_s, lift_s + 60.0])
+    return CoreCurve(piece="breast", time_s=t, core_c=np.array([4.0, peak, peak, peak - 3.0]), lift_s=lift_s, **changes)
+
+
+def test_meets_and_fails_by_the_guard_band():
+    """74.9 degC read with 1 K of possible error fails 73.9; 75.0 meets it."""
+    limit = cook_limit("us_food_code_2022")
+    assert judge(curve(LIMIT_C + 1.01), limit, PROBE).outcome is Outcome.MEETS
+    verdict = judge(curve(LIMIT_C + 0.99), limit, PROBE)
+    assert verdict.outcome is Outcome.FAILS
+    assert verdict.margin_k == pytest.approx(-0.01, abs=1e-6)
+
+
+def test_fifteen_seconds_were_needed_until_2013():
+    """A level touched for 5 s meets the 2017 edition and fails the 2013 one."""
+    t = np.array([0.0, 595.0, 597.5, 600.0, 700.0])
+    core = np.array([4.0, LIMIT_C + 1.0, LIMIT_C + 1.2, LIMIT_C + 1.0, 60.0])
+    touched = CoreCurve(piece="wing", time_s=t, core_c=core, lift_s=600.0)
+    assert judge(touched, cook_limit("us_food_code_2017"), PROBE).outcome is Outcome.MEETS
+    late = judge(touched, cook_limit("us_food_code_2013"), PROBE)
+    assert late.outcome is Outcome.FAILS
+    assert "does not hold" in late.say()
+
+
+def test_scouting_never_meets_and_says_what_is_missing():
+    """An uncalibrated simulation yields unknown with its predicted margin, high or low."""
+    scouting = Evidence(kind=EvidenceKind.SCOUTING, error_k=1.0)
+    for peak in (60.0, 74.0, 95.0):
+        verdict = judge(curve(peak), cook_limit("us_food_code_2022"), scouting)
+        assert verdict.outcome is Outcome.UNKNOWN
+        assert verdict.missing
+        assert verdict.margin_k == pytest.approx(peak - 1.0 - LIMIT_C, abs=1e-6)
+        assert "scouting estimate" in verdict.say()
+
+
+def test_an_unchecked_thermometer_is_no_evidence():
+    """Readings of an unchecked probe give unknown."""
+    verdict = judge(curve(90.0), cook_limit("us_food_code_2022"), Evidence(kind=EvidenceKind.PROBE, checked=False))
+    assert verdict.outcome is Outcome.UNKNOWN
+    assert verdict.missing == ("thermometer check",)
+
+
+def test_a_missing_rule_is_unknown_never_meets():
+    """No rule for the food or the place: unknown, with the reason."""
+    fish = curve(90.0, poultry=False)
+    assert judge(fish, cook_limit("us_food_code_2022"), PROBE).outcome is Outcome.UNKNOWN
+    assert judge(curve(90.0), None, PROBE).outcome is Outcome.UNKNOWN
+    with pytest.raises(InputError, match="jurisdiction"):
+        cook_limit("atlantis")
+
+
+def test_uk_row_reached():
+    """120 s at 71 degC minus 1 K of error just reaches the 70 degC row; 110 s does not."""
+    limit = cook_limit("uk")
+    assert judge(curve(71.01, hold_s=125.0), limit, PROBE).outcome is Outcome.MEETS
+    assert judge(curve(71.01, hold_s=60.0), limit, PROBE).outcome is Outcome.FAILS
+
+
+def test_best_row_reached_rescues_a_missed_one():
+    """A curve that misses 160 F may still meet the 150 F row of the 12 % column (4.2 min)."""
+    table = fsis_poultry("chicken", 12)
+    t = np.array([0.0, 10.0, 270.0, 280.0])
+    row = best_row(table, t, np.array([20.0, 66.0, 66.0, 20.0]))
+    assert row is not None
+    assert row[0] == pytest.approx((150 - 32) / 1.8)
+
+
+def test_the_level_must_be_reached_by_the_lift():
+    """Carry-over alone does not meet an instantaneous limit."""
+    t = np.array([0.0, 600.0, 700.0])
+    late = CoreCurve(piece="breast", time_s=t, core_c=np.array([4.0, 72.0, 80.0]), lift_s=600.0)
+    assert judge(late, cook_limit("us_food_code_2022"), Evidence(kind=EvidenceKind.PROBE)).outcome is Outcome.FAILS
+
+
+def test_editions_by_date():
+    """The edition in force on a day; before the first there is none, which means unknown."""
+    assert edition_on("us_food_code", dt.date(2016, 12, 31)).hold_s == 15.0
+    assert edition_on("us_food_code", dt.date(2017, 1, 1)).hold_s == 0.0
+    assert edition_on("us_food_code", dt.date(1980, 1, 1)) is None
+
+
+def test_hot_hold_limits():
+    """135 F in the US, 140 F in New York City, 63 degC in the UK, 60 degC in Australia; else unknown."""
+    assert hot_hold_c("us") == pytest.approx(57.2, abs=0.03)
+    assert hot_hold_c("us_nyc") == pytest.approx(60.0, abs=0.01)
+    assert hot_hold_c("uk") == 63.0
+    assert hot_hold_c("australia") == 60.0
+    assert hot_hold_c("elsewhere") is None
+
+
+def test_a_lid_is_never_called_openable():
+    """Above zero gauge the lid rule fails; at zero it is still only unknown until seen at the fryer."""
+    t = [0.0, 100.0]
+    assert judge_opening(t, [80e3, 20e3], 100.0, 1000.0).outcome is Outcome.FAILS
+    assert judge_opening(t, [80e3, 500.0], 100.0, 1000.0).outcome is Outcome.UNKNOWN

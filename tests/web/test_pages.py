@@ -1,0 +1,189 @@
+"""Pages without a browser: answers, errors that keep what was typed, headers, refused writes."""
+
+from __future__ import annotations
+
+import json
+from time import perf_counter
+
+import pytest
+from fastapi.testclient import TestClient
+
+from frywright.records.store import Store
+from frywright.web.app import LARGEST_BODY_BYTES, make_app
+from frywright.workbench import book
+from frywright.workbench.clock import now
+from frywright.workbench.kitchens import demo_text
+
+HOST = "http://127.0.0.1"
+
+
+@pytest.fixture
+def store(tmp_path):
+    store = Store.file(tmp_path / "w.db", now)
+    book.remember_kitchen(store, demo_text(), "demo.toml")
+    return store
+
+
+@pytest.fixture
+def client(store):
+    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+
+
+def test_the_root_leads_to_the_cook_room(client):
+    """A newcomer lands in Cook, in the kitchen's language, with a verdict."""
+    page = client.get("/")
+    assert page.status_code == 200
+    assert str(page.url).endswith("/cook")
+    assert "an invented kitchen" in page.text
+    assert "scouting estimate" in page.text
+
+
+def test_every_program_has_a_page_in_both_languages(client, kitchen):
+    """No program of the demo breaks the page, in English or Spanish."""
+    for program in kitchen.programs:
+        for language, words in (("en", "Load and start"), ("es", "Carga y comienzo")):
+            page = client.get("/cook", params={"program": program.name, "lang": language})
+            assert page.status_code == 200
+            assert words in page.text
+            assert f'lang="{language}"' in page.text
+
+
+def test_the_language_is_remembered(client):
+    """Chosen once, Spanish stays."""
+    client.get("/cook", params={"lang": "es"})
+    assert "Cocinar" in client.get("/records").text
+
+
+def test_security_headers_everywhere(client):
+    """A strict policy on pages, data, pictures and errors; nothing may load from elsewhere."""
+    for path in (
+        "/cook",
+        "/records",
+        "/cook/view.json",
+        "/static/cook.js",
+        "/nowhere",
+        "/fonts/AtkinsonHyperlegible-Regular.ttf",
+    ):
+        policy = client.get(path).headers["content-security-policy"]
+        assert "default-src 'none'" in policy
+        assert "script-src 'self'" in policy
+        assert "unsafe" not in policy
+
+
+@pytest.mark.parametrize(
+    ("params", "says"),
+    [
+        ({"program": "nothing"}, "one of"),
+        ({"load": "many"}, "a count such as 4"),
+        ({"load": "99"}, "boils over"),
+        ({"load": "-1"}, "boils over"),
+        ({"start": "500"}, "40 °C"),
+        ({"altitude": "90000"}, "5000 m"),
+        ({"s0_set": "1000", "s0_value": "2:00"}, "60 to 230"),
+        ({"s0_set": "330", "s0_value": "2:99"}, "seconds up to 59"),
+        ({"s0_set": "330", "s0_lid": "ajar", "s0_value": "2:00"}, "choices offered"),
+        ({"s0_set": "330", "s0_end": "core_above", "s0_value": "165"}, "at_most"),
+        ({**{f"s{i}_set": "330" for i in range(6)}, **{f"s{i}_value": "1:00" for i in range(6)}}, "at most 4"),
+    ],
+)  # fmt: skip
+def test_bad_input_keeps_what_was_typed_and_says_what_to_do(client, params, says):
+    """The page and the JSON refuse in words; what was typed is still in the form."""
+    ask = {"program": "bone-in alder", **params}
+    page = client.get("/cook", params=ask)
+    assert page.status_code == 422
+    assert says in page.text.replace("&#39;", "'")
+    for name, value in params.items():
+        if name in ("load", "start", "altitude") or name.endswith(("_set", "_value")):
+            assert f'value="{value}"' in page.text
+    answer = client.get("/cook/view.json", params=ask)
+    assert answer.status_code == 422
+    assert says in answer.json()["message"]
+
+
+def test_names_with_markup_stay_text(tmp_path):
+    """A product named like a script is shown as text."""
+    store = Store.file(tmp_path / "x.db", now)
+    evil = "<script>alert(1)</script>"
+    book.remember_kitchen(
+        store,
+        demo_text().replace("Alder, four-head pressure vat", evil).replace("Juniper Ridge Chicken (invented)", evil),
+        "d.toml",
+    )
+    page = TestClient(make_app(store), base_url=HOST).get("/cook", params={"program": "bone-in alder"})
+    assert page.status_code == 200
+    assert evil not in page.text
+
+
+def test_editing_a_stage_changes_the_answer(client):
+    """A stage shortened by five minutes gives a colder core; the condition ends work too."""
+    base = {"program": "bone-in alder", "s0_set": "335", "s0_value": "0:40", "s1_set": "310", "s1_lid": "pressure"}
+    long = client.get("/cook/view.json", params={**base, "s1_value": "10:20"}).json()
+    short = client.get("/cook/view.json", params={**base, "s1_value": "5:20"}).json()
+    assert short["headline"]["margin_k"] < long["headline"]["margin_k"] - 10
+    assert short["headline"]["predicted_short"]
+    waits = {**base, "s1_end": "core_above", "s1_value": "170", "s1_most": "20:00"}
+    met = client.get("/cook/view.json", params=waits).json()
+    assert met["ok"]
+
+
+def test_keep_and_save(client, store):
+    """Keeping a simulation and saving a version write entries and lead to Records."""
+    form = {"program": "bone-in cedar", "s0_set": "325", "s0_value": "17:00", "s0_lid": "open", "s0_end": "duration"}
+    assert "Chain unbroken over 2 entries" in client.post("/cook/keep", data=form).text
+    assert client.post("/cook/save", data=form).status_code == 200
+    assert book.remembered_kitchen(store).program("bone-in cedar").version == 2
+    assert store.verify()[0] == 3
+
+
+def test_foreign_and_oversized_writes_are_refused(client, store):
+    """Another site, no origin, or a megabyte of form: refused, nothing written."""
+    form = {"program": "bone-in cedar"}
+    assert client.post("/cook/keep", data=form, headers={"origin": "http://elsewhere.invalid"}).status_code == 403
+    assert client.post("/cook/keep", data=form, headers={"origin": ""}).status_code == 403
+    big = {"program": "x" * (LARGEST_BODY_BYTES + 1)}
+    assert client.post("/cook/keep", data=big).status_code == 413
+    assert store.verify()[0] == 1
+
+
+def test_a_broken_chain_shows_on_the_page(client, store, tmp_path):
+    """Tampering by hand turns the Records page into a warning that names the entry."""
+    import sqlite3
+
+    raw = sqlite3.connect(tmp_path / "w.db")
+    raw.execute("DROP TRIGGER entry_no_update")
+    raw.execute("UPDATE entry SET author='someone' WHERE number=1")
+    raw.commit()
+    raw.close()
+    assert "breaks at entry 1" in client.get("/records").text
+
+
+def test_pictures_come_without_scripts(client):
+    """The still picture is an SVG with the verdict as its description."""
+    picture = client.get("/cook/chart.svg", params={"program": "bone-in alder"})
+    assert picture.headers["content-type"] == "image/svg+xml"
+    assert "<svg" in picture.text
+
+
+def test_an_edit_is_answered_well_within_the_blink(client):
+    """Best of ten edits under 100 ms on the server side (150 ms is the promise for the whole page)."""
+    times = []
+    for i in range(10):
+        start = perf_counter()
+        client.get("/cook/view.json", params={"program": "bone-in alder", "load": str(1 + 0.2 * i)})
+        times.append(perf_counter() - start)
+    assert min(times) < 0.1
+
+
+def test_view_json_has_no_nan(client):
+    """Strict JSON for every program."""
+    for name in ("bone-in birch", "wedges cedar"):
+        json.loads(
+            client.get("/cook/view.json", params={"program": name}).text, parse_constant=lambda c: pytest.fail(c)
+        )
+
+
+def test_mistakes_are_told_in_spanish_too(client):
+    """The Spanish page says what is wrong in Spanish."""
+    page = client.get("/cook/view.json", params={"program": "bone-in alder", "load": "99", "lang": "es"})
+    assert "desborda" in page.json()["message"]
+    assert "debe ser" in page.json()["message"]
