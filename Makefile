@@ -1,0 +1,48 @@
+# Two commands do everything on a fresh machine: make run, make test.
+PYTHON ?= python3
+VENV := .venv
+BIN := $(VENV)/bin
+STORE ?= var/demo.db
+
+.PHONY: run test check bench validation lock clean
+
+run: $(VENV)/.runtime  ## load the demo kitchen, serve on loopback, open the page, print its address
+	$(BIN)/frywright serve --store $(STORE)
+
+test: $(VENV)/.dev check  ## everything, installing what the tests need
+	sh scripts/install-browser.sh
+	$(BIN)/python -m pytest -q -m "slow or browser"
+
+check: $(VENV)/.dev  ## lint, types, contracts, quick tests
+	$(BIN)/ruff format --check src tests benchmarks
+	$(BIN)/ruff check src tests benchmarks
+	$(BIN)/mypy
+	$(BIN)/lint-imports
+	$(BIN)/python -m pytest -q -m "not slow and not browser"
+
+bench: $(VENV)/.dev  ## timings and accuracy against SciPy and FiPy in the same run
+	$(BIN)/python -m benchmarks.engine
+
+validation: $(VENV)/.dev  ## rewrite docs/theory/validation.md from the engine
+	$(BIN)/python -m benchmarks.validation_table > docs/theory/validation.md
+
+$(VENV)/bin/python:
+	$(PYTHON) -m venv $(VENV)
+
+$(VENV)/.runtime: $(VENV)/bin/python requirements.lock pyproject.toml
+	$(BIN)/python -m pip install -q --require-hashes -r requirements.lock
+	$(BIN)/python -m pip install -q --no-deps -e .
+	$(BIN)/frywright prepare
+	touch $@
+
+$(VENV)/.dev: $(VENV)/.runtime requirements-dev.lock
+	$(BIN)/python -m pip install -q --require-hashes -r requirements-dev.lock
+	touch $@
+
+lock:  ## needs uv; hashes only, no addresses
+	uv pip compile --universal --generate-hashes --python-version 3.11 -q pyproject.toml -o requirements.lock
+	uv pip compile --universal --generate-hashes --python-version 3.11 -q --extra dev pyproject.toml -o requirements-dev.lock
+	sed -i 's/^#    uv .*/#    make lock/' requirements.lock requirements-dev.lock
+
+clean:
+	rm -rf $(VENV) var build src/*.egg-info
