@@ -10,15 +10,17 @@ import platform
 import subprocess
 import sys
 from concurrent.futures import ThreadPoolExecutor
+from tempfile import NamedTemporaryFile
 from time import perf_counter
 
 import numpy as np
+from tests.conftest import four_classes, open_cook, pressure_cook
+from tests.reference.lines import solve
 
 from frywright.physics.inputs import ROUTINE
 from frywright.physics.kernels.march import march
-from frywright.physics.solve import prepare, run
-from tests.conftest import four_classes, open_cook, pressure_cook
-from tests.reference.lines import solve
+from frywright.physics.solve import prepare, run, run_many
+from frywright.workbench.kitchens import demo_text
 
 
 def best_of(action, repeats: int = 40) -> float:
@@ -89,51 +91,71 @@ def fresh(*words: str) -> float:
     return best_of(lambda: subprocess.run(call, capture_output=True, check=True), 3)
 
 
-def main() -> None:
-    """Print the table."""
-    opened, pressed = open_cook(900.0, band_k=6.0), pressure_cook(780.0, 60.0, band_k=6.0)
-    print(
-        f"{platform.machine()}, {os.cpu_count()} cores, Python {platform.python_version()}; four classes, 15 min; best of 40\n"
-    )
-    print("| what | open | pressure + vent |\n|---|---|---|")
+def row(name: str, *cells: str) -> None:
+    """Print a row of the table."""
+    print(f"| {name} | " + " | ".join(cells) + " |")
+
+
+def pair(values, shape: str) -> list[str]:
+    """Two values in one format."""
+    return [shape.format(v) for v in values]
+
+
+def speed(opened, pressed) -> tuple[float, float]:
+    """Rows on time; returns the times of one cook [s]."""
     one = march_time(opened), march_time(pressed)
+    row("one cook, warm, one thread, ms", *pair([1e3 * v for v in one], "{:.3f}"))
+    switched = march_time(open_cook(900.0)), march_time(pressure_cook(780.0, 60.0))
+    row("the same with on/off heating, every switch hit, ms", *pair([1e3 * v for v in switched], "{:.3f}"))
+    whole = best_of(lambda: run(opened)), best_of(lambda: run(pressed))
+    row("one cook with packing the question and unpacking the answer, ms", *pair([1e3 * v for v in whole], "{:.3f}"))
     four = march_time(opened, 4), march_time(pressed, 4)
-    print(f"| one cook, warm, one thread | {1e3 * one[0]:.3f} ms | {1e3 * one[1]:.3f} ms |")
-    print(
-        f"| packing the question and unpacking the answer | {1e3 * (best_of(lambda: run(opened)) - one[0]):.3f} ms | {1e3 * (best_of(lambda: run(pressed)) - one[1]):.3f} ms |"
-    )
-    print(f"| a cook in groups of 16 lanes | {1e3 * four[0]:.3f} ms | {1e3 * four[1]:.3f} ms |")
-    print(f"| cooks a second a core | {1 / four[0]:.0f} | {1 / four[1]:.0f} |")
-    print(f"| cooks a second, two threads | {two_threads(opened):.0f} | {two_threads(pressed):.0f} |")
+    row("cooks a second a core, 16 lanes interleaved", *pair([1 / v for v in four], "{:.0f}"))
+    many = [best_of(lambda c=c: run_many([c] * 40), 5) / 40 for c in (opened, pressed)]
+    row("the same with packing and unpacking", *pair([1 / v for v in many], "{:.0f}"))
+    row("cooks a second, two threads", *pair([two_threads(opened), two_threads(pressed)], "{:.0f}"))
+    return one
+
+
+def quality(opened, pressed) -> None:
+    """Rows on accuracy at exactly that setting."""
     gaps = accuracy(opened), accuracy(pressed)
-    print(f"| centre against the lines | {gaps[0][0]:.3f} K | {gaps[1][0]:.3f} K |")
-    print(f"| crust | {gaps[0][1]:.1f} µm | {gaps[1][1]:.1f} µm |")
-    print(f"| mass | {gaps[0][2]:.1e} | {gaps[1][2]:.1e} |")
+    row("centre against the lines, K", *pair([g[0] for g in gaps], "{:.3f}"))
+    row("crust, µm", *pair([g[1] for g in gaps], "{:.1f}"))
+    row("mass", *pair([g[2] for g in gaps], "{:.1e}"))
     reports = run(opened).report, run(pressed).report
-    print(
-        f"| steps (tried again) | {reports[0].steps} ({reports[0].rejected}) | {reports[1].steps} ({reports[1].rejected}) |"
-    )
-    print(f"| energy gap | {reports[0].energy_gap_frac:.0e} | {reports[1].energy_gap_frac:.0e} |")
+    row("steps (tried again)", *[f"{r.steps} ({r.rejected})" for r in reports])
+    row("energy gap", *pair([r.energy_gap_frac for r in reports], "{:.0e}"))
+
+
+def others(opened, pressed, one: tuple[float, float]) -> None:
+    """Rows on the named references, in the same run."""
     scipy = [best_of(lambda c=c: solve(c, n_core=64, n_crust=16), 1) for c in (opened, pressed)]
-    print(
-        f"| SciPy BDF, 64 + 16 cells a class | {scipy[0]:.1f} s, ×{scipy[0] / one[0]:.0f} | {scipy[1]:.1f} s, ×{scipy[1] / one[1]:.0f} |"
-    )
+    row("SciPy BDF, 64 + 16 cells a class", *[f"{t:.1f} s, ×{t / o:,.0f}" for t, o in zip(scipy, one, strict=True)])
     fipy = fipy_time() * len(four_classes())
-    print(
-        f"| FiPy 4, conduction part alone, four classes | {fipy:.1f} s, ×{fipy / one[0]:.0f} | ×{fipy / one[1]:.0f} |"
-    )
-    print("\n| in a fresh process, kernels cached | |\n|---|---|")
-    print(f"| `frywright --help` | {fresh('--help'):.2f} s |")
-    from tempfile import NamedTemporaryFile
+    row("FiPy 4, conduction of four classes alone", *[f"{fipy:.1f} s, ×{fipy / o:,.0f}" for o in one])
 
-    from frywright.workbench.kitchens import demo_text
 
+def commands() -> None:
+    """Rows on fresh processes with cached kernels."""
+    print("\n| in a fresh process, kernels cached | s |\n|---|---|")
+    row("`frywright --help`", f"{fresh('--help'):.2f}")
     with NamedTemporaryFile("w", suffix=".toml") as kitchen:
         kitchen.write(demo_text())
         kitchen.flush()
-        print(
-            f"| first result of `frywright cook simulate` | {fresh('cook', 'simulate', kitchen.name, '--program', 'bone-in alder'):.2f} s |"
-        )
+        taken = fresh("cook", "simulate", kitchen.name, "--program", "bone-in alder")
+    row("first result of `frywright cook simulate`", f"{taken:.2f}")
+
+
+def main() -> None:
+    """Print the tables."""
+    opened, pressed = open_cook(900.0, band_k=6.0), pressure_cook(780.0, 60.0, band_k=6.0)
+    print(f"{platform.machine()}, {os.cpu_count()} cores, Python {platform.python_version()}, best of 40.\n")
+    print("| four classes, 15 min | open | pressure, vent, rest |\n|---|---|---|")
+    one = speed(opened, pressed)
+    quality(opened, pressed)
+    others(opened, pressed, one)
+    commands()
 
 
 if __name__ == "__main__":

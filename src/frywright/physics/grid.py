@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import cache
 
 import numpy as np
 
@@ -20,6 +21,7 @@ FLOOR_PAST_BONE = 1.05  # the front stops this far outside a bone
 BONE_SHARE = 0.25  # share of the core cells that lie in the bone, where there is one
 
 
+@cache
 def core_faces(n_core: int, grading: float) -> np.ndarray:
     """Relative face positions 0..1, finer towards 1 for ``grading`` above 1."""
     x = np.linspace(0.0, 1.0, n_core + 1)
