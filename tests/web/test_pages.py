@@ -187,3 +187,33 @@ def test_mistakes_are_told_in_spanish_too(client):
     page = client.get("/cook/view.json", params={"program": "bone-in alder", "load": "99", "lang": "es"})
     assert "desborda" in page.json()["message"]
     assert "debe ser" in page.json()["message"]
+
+
+def test_a_product_and_fryer_can_be_chosen(client, store):
+    """A pair with a program leads to it; a pair without one tries the stages as a draft, or says what bars it."""
+    known = client.get("/cook", params={"program": "bone-in alder", "product": "bone_in", "fryer": "birch"})
+    assert "bone-in birch" in known.text.split("selected>")[1][:20]
+    tried = client.get(
+        "/cook/view.json", params={"program": "bone-in cedar", "product": "bone_in", "fryer": "cedar"}
+    ).json()
+    assert tried["program"]["name"] == "bone-in cedar"
+    draft = {"program": "bone-in cedar", "product": "wedges", "fryer": "alder"}
+    view = client.get("/cook/view.json", params=draft).json()
+    assert view["program"]["name"] == "wedges alder"
+    assert view["program"]["version"] == 1
+    barred = client.get(
+        "/cook",
+        params={
+            "program": "bone-in alder",
+            "product": "tenders",
+            "fryer": "cedar",
+            "s0_set": "330",
+            "s0_lid": "pressure",
+            "s0_value": "3:00",
+        },
+    )
+    assert barred.status_code == 422
+    assert "open fryer" in barred.text
+    form = {**draft, "s0_set": "350", "s0_value": "6:00", "s0_lid": "open", "s0_end": "duration"}
+    client.post("/cook/save", data=form)
+    assert book.remembered_kitchen(store).program("wedges alder").version == 1

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState, Program, Stage, StageEnd
 from frywright.model.units import clock, parse, to_people
-from frywright.workbench.cook import CookRequest, edit_program
+from frywright.workbench.cook import CookRequest, carry_over, edit_program, program_of
 
 DEFAULT_UNIT = {
     "us": {"temperature": "f", "mass": "lb", "pressure": "psi", "length": "ft", "time": "min"},
@@ -43,10 +43,21 @@ class CookForm:
     def __init__(self, kitchen: Kitchen, values: Mapping[str, object]) -> None:
         self.kitchen = kitchen
         self._values = {str(k): str(v).strip() for k, v in values.items()}
+        for name, known in (("product", kitchen.products), ("fryer", kitchen.fryers)):
+            if self._values.get(name) not in [item.key for item in known]:
+                self._values.pop(name, None)
         self.system = str(kitchen.site.units)
         self.names = sorted({p.name for p in kitchen.programs})
-        self.program_name = self._values.get("program") or (self.names[0] if self.names else "")
+        self.program_name = self._chosen_program()
         self.stages = self._typed_stages()
+
+    def _chosen_program(self) -> str:
+        """The program named; a product and fryer chosen anew lead to the program stored for them."""
+        name = self._values.get("program") or (self.names[0] if self.names else "")
+        product, fryer = self._values.get("product"), self._values.get("fryer")
+        if product and fryer and not self._values.get("s0_set"):
+            return program_of(self.kitchen, product, fryer) or name
+        return name
 
     def text(self, name: str, default: str = "") -> str:
         """What was typed into a field."""
@@ -54,8 +65,12 @@ class CookForm:
 
     @property
     def program(self) -> Program:
-        """The program chosen, as stored."""
-        return self.kitchen.program(self.program_name)
+        """The program chosen; with another product or fryer it is a draft for that pair."""
+        stored = self.kitchen.program(self.program_name)
+        product, fryer = self.text("product") or stored.product, self.text("fryer") or stored.fryer
+        if (product, fryer) == (stored.product, stored.fryer):
+            return stored
+        return carry_over(self.kitchen, stored, self.kitchen.product(product), self.kitchen.fryer(fryer))
 
     @property
     def max_stages(self) -> int:
@@ -77,7 +92,8 @@ class CookForm:
                     get(f"s{i}_value", ""), get(f"s{i}_most", ""),
                 ))  # fmt: skip
         known = self.program_name in self.names
-        return found or ([self._stored(stage) for stage in self.program.stages] if known else [])
+        stages = self.kitchen.program(self.program_name).stages if known else ()
+        return found or [self._stored(stage) for stage in stages]
 
     def _stored(self, stage: Stage) -> StageText:
         kind = stage.end
@@ -115,9 +131,11 @@ class CookForm:
             except InputError as error:
                 place = f"{self.program_name}, stage {number}"
                 raise InputError(error.field, error.value, error.template, where=place, values=error.values) from error
-        if tuple(stages) == self.program.stages:
-            return self.program
-        return edit_program(self.program, stages)
+        program = self.program
+        if tuple(stages) == program.stages:
+            return program
+        stored = program.name in self.names and program in self.kitchen.programs
+        return edit_program(program, stages) if stored else replace(program, stages=tuple(stages), total_s=None)
 
     def _stage(self, typed: StageText) -> Stage:
         ends = {str(kind): kind for kind in StageEnd}

@@ -7,6 +7,8 @@ from dataclasses import dataclass, replace
 
 from frywright.catalog import load as catalog
 from frywright.model.findings import Verdict
+from frywright.model.food import Product
+from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program, Stage
 from frywright.physics.fry import FryHistory, PieceHistory, simulate
@@ -46,6 +48,18 @@ class CookAnswer:
 def edit_program(program: Program, stages: Sequence[Stage]) -> Program:
     """The same program with other stages, as a draft of the next version."""
     return replace(program, stages=tuple(stages), version=program.version + 1, total_s=None)
+
+
+def program_of(kitchen: Kitchen, product: str, fryer: str) -> str | None:
+    """Name of the program stored for a product on a fryer, or None."""
+    return next((p.name for p in kitchen.programs if (p.product, p.fryer) == (product, fryer)), None)
+
+
+def carry_over(kitchen: Kitchen, program: Program, product: Product, fryer: Fryer) -> Program:
+    """A draft of a program's stages for another product or fryer; not matched, only tried."""
+    name = f"{product.key} {fryer.key}"
+    newest = max((p.version for p in kitchen.programs if p.name == name), default=0)
+    return replace(program, name=name, product=product.key, fryer=fryer.key, version=newest + 1, load_heads=None)
 
 
 def ask(kitchen: Kitchen, request: CookRequest) -> CookAnswer:

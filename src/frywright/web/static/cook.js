@@ -95,6 +95,11 @@ form.addEventListener("input", (event) => {
     location.assign(`/cook?program=${encodeURIComponent(event.target.value)}`);
     return;
   }
+  if (event.target.name === "product" || event.target.name === "fryer") {
+    const pair = new URLSearchParams({ program: form.program.value, product: form.product.value, fryer: form.fryer.value });
+    location.assign(`/cook?${pair}`); // lid, stage count and stages depend on the pair
+    return;
+  }
   renumber();
   ask();
 });
