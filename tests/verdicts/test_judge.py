@@ -115,3 +115,23 @@ def test_a_lid_is_never_called_openable():
     t = [0.0, 100.0]
     assert judge_opening(t, [80e3, 20e3], 100.0, 1000.0).outcome is Outcome.FAILS
     assert judge_opening(t, [80e3, 500.0], 100.0, 1000.0).outcome is Outcome.UNKNOWN
+
+
+def test_log_reduction_by_d_and_z():
+    """7 log at a steady 66 degC needs 7 D: D 4.2 s at 70 degC, z 5.34 K gives 165 s; 10 s less fails."""
+    limit = edition_on("log7_salmonella", dt.date(2026, 1, 1))
+    needed = 7.0 * 4.2 * 10 ** ((70.0 - 66.0) / 5.34)
+    exact = Evidence(kind=EvidenceKind.PROBE)
+    for seconds, outcome in ((needed + 1.0, Outcome.MEETS), (needed - 10.0, Outcome.FAILS)):
+        steady = CoreCurve(piece="x", time_s=[0.0, seconds], core_c=[66.0, 66.0], lift_s=seconds)
+        assert judge(steady, limit, exact).outcome is outcome
+    assert needed == pytest.approx(165.0, abs=1.0)
+
+
+def test_the_inspected_establishment_is_judged_by_the_table():
+    """FSIS table by fat: 66.7 degC (152 F) for a minute and a half fails, for four minutes meets."""
+    limit = cook_limit("us_fsis_inspected")
+    for hold, outcome in ((60.0, Outcome.FAILS), (300.0, Outcome.MEETS)):
+        verdict = judge(curve(66.7, hold_s=hold, fat_pct=3.0), limit, Evidence(kind=EvidenceKind.PROBE))
+        assert verdict.outcome is outcome
+        assert (verdict.margin_s > 0) == (outcome is Outcome.MEETS)

@@ -91,10 +91,12 @@ def print_view(view: dict[str, Any]) -> None:
     if view["lid"]:
         console.print(f"[bold]LID {view['lid']['word'].upper()}[/bold]  {view['lid']['sentence']}")
     table = Table(box=None, pad_edge=False, header_style="bold")
-    for name in ("piece", "mass", "core at lift", "core peak", "crust", "colour dE", "yield"):
+    for name in ("piece", "mass", "core at lift", "core peak", "crust", "colour dE", "log", "yield"):
         table.add_column(name, justify="left" if name == "piece" else "right")
     for piece in view["pieces"]:
-        table.add_row(*(piece[k] for k in ("name", "mass", "core_at_lift", "core_peak", "crust", "colour", "yield")))
+        table.add_row(
+            *(piece[k] for k in ("name", "mass", "core_at_lift", "core_peak", "crust", "colour", "logs", "yield"))
+        )
     console.print()
     console.print(table)
     console.print()

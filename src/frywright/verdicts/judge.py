@@ -7,11 +7,14 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike
 
+from frywright.catalog import load
 from frywright.model.findings import Outcome, Verdict
 from frywright.verdicts.evidence import Evidence, EvidenceKind
-from frywright.verdicts.lethality import first_above_s, longest_above_s
+from frywright.verdicts.lethality import first_above_s, log_reduction, longest_above_s
 from frywright.verdicts.limits import CookLimit
 from frywright.verdicts.tables import TimeTable, fsis_poultry, uk_equivalents
+
+MOST_LOGS_SHOWN = 12.0  # beyond this the sum says nothing more
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -43,6 +46,8 @@ def judge(curve: CoreCurve, limit: CookLimit | None, evidence: Evidence) -> Verd
     core = np.asarray(curve.core_c, dtype=float) - evidence.error_k
     if limit.kind == "instant":
         return _instant(curve, limit, evidence, time, core)
+    if limit.kind == "log_reduction":
+        return _reduction(curve, limit, evidence, time, core)
     return _table(curve, limit, evidence, time, core)
 
 
@@ -105,7 +110,31 @@ def _table(curve, limit, evidence, time, core) -> Verdict:  # type: ignore[no-un
         sentence = (
             "{piece} reaches no row of {title}: it is {margin_k} short (peak {peak_c}, guard band {guard_k} taken off)."
         )
-    return _conclude(met, sentence, values, limit, evidence, (margin_k, None))
+    return _conclude(met, sentence, values, limit, evidence, (margin_k, _spare_s(table, time, core)))
+
+
+def salmonella_log(time: ArrayLike, core: ArrayLike) -> float:
+    """Decimal reductions of Salmonella by D and z (Murphy 2004), without credit outside 55..74 degC."""
+    t = load.table("kinetics/salmonella.toml")
+    return log_reduction(time, core, t["d_reference_s"], t["reference_c"], t["z_k"], t["low_c"], t["credit_ceiling_c"])
+
+
+def _reduction(curve, limit, evidence, time, core) -> Verdict:  # type: ignore[no-untyped-def]
+    reached = salmonella_log(time, core)
+    met = reached >= limit.log_n
+    low, high = -120.0, 120.0
+    for _ in range(40):
+        middle = 0.5 * (low + high)
+        low, high = (middle, high) if salmonella_log(time, core - middle) >= limit.log_n else (low, middle)
+    values = {
+        "piece": curve.piece, "title": limit.title, "guard_k": evidence.error_k, "margin_k": abs(low),
+        "reached": round(min(reached, MOST_LOGS_SHOWN), 1), "needed": limit.log_n,
+    }  # fmt: skip
+    if met:
+        sentence = "{piece} collects {reached} log of {needed}, with {margin_k} to spare ({title}, guard band {guard_k} taken off)."
+    else:
+        sentence = "{piece} collects {reached} log of {needed}: it is {margin_k} short ({title}, guard band {guard_k} taken off)."
+    return _conclude(met, sentence, values, limit, evidence, (low, None))
 
 
 def best_row(table: TimeTable, time: ArrayLike, core: ArrayLike) -> tuple[float, float] | None:
@@ -115,6 +144,12 @@ def best_row(table: TimeTable, time: ArrayLike, core: ArrayLike) -> tuple[float,
         if (needed == 0.0 and first_above_s(time, core, temp) is not None) or (needed > 0 and held >= needed):
             return temp, needed
     return None
+
+
+def _spare_s(table, time, core) -> float:  # type: ignore[no-untyped-def]
+    """Longest time held beyond a row's demand [s]; negative: the least that is lacking."""
+    rows = zip(table.temp_c, table.time_s, strict=True)
+    return float(max(longest_above_s(time, core, temp) - needed for temp, needed in rows if needed > 0))
 
 
 def _table_margin(table, time, core) -> float:  # type: ignore[no-untyped-def]

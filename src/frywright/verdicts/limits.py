@@ -24,6 +24,7 @@ class CookLimit:
     source: str
     level_c: float | None = None
     hold_s: float = 0.0
+    log_n: float = 0.0
 
 
 @cache
@@ -56,7 +57,7 @@ def _limit(table: dict, edition: dict) -> CookLimit:  # type: ignore[type-arg]
     return CookLimit(
         rule=table["key"], kind=table["kind"], edition=edition["key"], title=edition["title"],
         valid_from=edition["from"], applies_to=tuple(table.get("applies_to", ())),
-        source=table["source"], level_c=level, hold_s=edition.get("hold_s", 0.0),
+        source=table["source"], level_c=level, hold_s=edition.get("hold_s", 0.0), log_n=edition.get("log_n", 0.0),
     )  # fmt: skip
 
 

@@ -14,6 +14,7 @@ from frywright.model.units import SHOWN, UNITS, show, to_people
 from frywright.physics.fry import FryHistory, PieceHistory
 from frywright.physics.inputs import Lid
 from frywright.physics.plan import spans
+from frywright.verdicts.judge import MOST_LOGS_SHOWN, salmonella_log
 from frywright.workbench.cook import CookAnswer, piece_name
 
 Translate = Callable[[str], str]
@@ -44,7 +45,7 @@ def cook_view(answer: CookAnswer, system: str, translate: Translate = str) -> di
         "verdicts": [_verdict(piece, v, system, translate) for piece, v in answer.verdicts],
         "lid": _lid(answer.lid, system, translate),
         "summary": _summary(history, system, translate),
-        "pieces": [_piece(p, system, translate) for p in history.pieces],
+        "pieces": [_piece(history, p, system, translate) for p in history.pieces],
         "notes": [{"kind": n.kind, "text": say(n.text, n.values, system, translate)} for n in history.notes],
         "report": {"steps": history.report.steps, "energy_gap_frac": history.report.energy_gap_frac,
                    "catalog_version": history.catalog_version},
@@ -142,13 +143,20 @@ def _summary(history: FryHistory, system: str, translate: Translate) -> list[dic
     return [{"name": translate(name), "value": value} for name, value in rows]
 
 
-def _piece(piece: PieceHistory, system: str, translate: Translate) -> dict[str, str]:
+def _piece(history: FryHistory, piece: PieceHistory, system: str, translate: Translate) -> dict[str, str]:
     return {
         "name": piece_label(piece, translate), "mass": show(piece.kind.piece_mass_kg, "kg", system),
         "core_at_lift": show(piece.core_at_lift_c, "c", system), "core_peak": show(piece.core_peak_c, "c", system),
-        "crust": f"{1e3 * piece.crust_at_lift_m:.1f} mm", "colour": f"{piece.browning_n:.0f}",
+        "crust": f"{1e3 * piece.crust_at_lift_m:.1f} mm", "colour": f"{piece.browning_n:.0f}", "logs": _logs(history, piece),
         "yield": show(piece.yield_frac, "frac", system),
     }  # fmt: skip
+
+
+def _logs(history: FryHistory, piece: PieceHistory) -> str:
+    if not piece.kind.cut.poultry:
+        return "–"
+    reached = salmonella_log(history.time_s, piece.core_c)
+    return f"> {MOST_LOGS_SHOWN:.0f}" if reached > MOST_LOGS_SHOWN else f"{reached:.1f}"
 
 
 def plain_json(answer: CookAnswer) -> dict[str, Any]:
@@ -163,7 +171,7 @@ def plain_json(answer: CookAnswer) -> dict[str, Any]:
         "yield_frac": history.yield_frac, "heat_kwh": history.heat_kwh,
         "pieces": [
             {"name": piece_name(p), "piece_mass_kg": p.kind.piece_mass_kg, "core_at_lift_c": p.core_at_lift_c,
-             "core_peak_c": p.core_peak_c, "crust_at_lift_m": p.crust_at_lift_m, "browning_n": p.browning_n,
+             "core_peak_c": p.core_peak_c, "crust_at_lift_m": p.crust_at_lift_m, "browning_n": p.browning_n, "salmonella_log_n": salmonella_log(history.time_s, p.core_c),
              "yield_frac": p.yield_frac, "core_c": p.core_c.tolist()}
             for p in history.pieces
         ],

@@ -46,7 +46,7 @@ function show(view) {
   const lid = answer.querySelector(".lid");
   if (lid && view.lid) lid.lastElementChild.textContent = view.lid.sentence;
   if (lid) lid.hidden = !view.lid;
-  document.querySelector("#pieces tbody").replaceChildren(...view.pieces.map((p) => row([p.name, p.mass, p.core_at_lift, p.core_peak, p.crust, p.colour, p.yield])));
+  document.querySelector("#pieces tbody").replaceChildren(...view.pieces.map((p) => row([p.name, p.mass, p.core_at_lift, p.core_peak, p.crust, p.colour, p.logs, p.yield])));
   document.querySelector("#summary tbody").replaceChildren(...view.summary.map((s) => row([s.name, s.value])));
   document.getElementById("load-text").textContent = `${view.load.count} × ${view.load.unit} (${view.load.mass}), ${view.altitude}`;
   document.getElementById("verdicts").replaceChildren(...view.verdicts.map((v) => {

@@ -5,9 +5,11 @@ const LEFT = 44, RIGHT = 10;
 const PANELS = [
   { key: "temperature", top: 26, height: 300 },
   { key: "pressure", top: 364, height: 70 },
-  { key: "crust", top: 472, height: 80 },
+  { key: "crust", top: 472, height: 70 },
+  { key: "loss", top: 580, height: 70 },
 ];
-const H = 592;
+const LAST = PANELS.at(-1), BOTTOM = LAST.top + LAST.height;
+const H = BOTTOM + 42;
 
 function make(name, attributes = {}, text = "") {
   const node = document.createElementNS(NS, name);
@@ -112,11 +114,12 @@ export class Curves {
     const top = Math.max(1, ...c.gauge) * 1.08;
     const gauge = this.axes(1, 0, top, `${this.words.gauge} (${c.pressure_unit})`, 3);
     this.svg.append(make("path", { class: "gauge", d: `${this.path(times, c.gauge, gauge)}L${this.x(this.span)} ${gauge(0)}L${LEFT} ${gauge(0)}Z` }));
-    const deepest = Math.max(0.5, ...pieces.flatMap((p) => p.crust_mm));
-    const crust = this.axes(2, 0, deepest, `${this.words.crust} (mm)`, 3);
-    for (const p of pieces) {
-      const dash = DASHES[cuts.indexOf(p.cut) % DASHES.length];
-      this.svg.append(make("path", { class: `core ${p.heavy ? "heavy" : "usual"}`, d: this.path(times, p.crust_mm, crust), "stroke-dasharray": dash }));
+    for (const [panel, field, title] of [[2, "crust_mm", `${this.words.crust} (mm)`], [3, "loss_pct", `${this.words.loss} (%)`]]) {
+      const scale = this.axes(panel, 0, Math.max(0.5, ...pieces.flatMap((p) => p[field])), title, 3);
+      for (const p of pieces) {
+        const dash = DASHES[cuts.indexOf(p.cut) % DASHES.length];
+        this.svg.append(make("path", { class: `core ${p.heavy ? "heavy" : "usual"}`, d: this.path(times, p[field], scale), "stroke-dasharray": dash }));
+      }
     }
     this.moments(view);
     this.legend.replaceChildren(...rows.map(([name, kind, dash]) => {
@@ -131,7 +134,7 @@ export class Curves {
   }
 
   moments(view) {
-    const bottom = PANELS[2].top + PANELS[2].height;
+    const bottom = BOTTOM;
     for (const v of ticks(0, this.span / 60, this.width < 600 ? 5 : 8)) {
       this.svg.append(make("text", { x: this.x(v * 60), y: bottom + 18, "text-anchor": "middle" }, String(v)));
     }
@@ -152,7 +155,7 @@ export class Curves {
 
   say(t) {
     const c = this.view.curves, times = c.time_s;
-    this.cursor.setAttribute("d", `M${this.x(t)} ${PANELS[0].top}V${PANELS[2].top + PANELS[2].height}`);
+    this.cursor.setAttribute("d", `M${this.x(t)} ${PANELS[0].top}V${BOTTOM}`);
     const clock = `${Math.floor(t / 60)}:${String(Math.round(t % 60)).padStart(2, "0")}`;
     const shown = c.pieces.filter((p) => p.heavy || this.showUsual);
     const parts = shown.map((p) => `${p.name} ${at(times, p.core, t).toFixed(0)} ${c.degree}, ${at(times, p.crust_mm, t).toFixed(1)} mm, −${at(times, p.loss_pct, t).toFixed(1)} %`);
