@@ -82,8 +82,10 @@ class Store:
 
     def __init__(self, url: str, now: Callable[[], dt.datetime]) -> None:
         self._now = now
-        self.engine = sa.create_engine(url)
-        if self.engine.dialect.name == "sqlite":
+        sqlite = sa.make_url(url).get_backend_name() == "sqlite"
+        # A file is opened for each block and closed after it, so that nothing lingers.
+        self.engine = sa.create_engine(url, poolclass=sa.NullPool) if sqlite else sa.create_engine(url)
+        if sqlite:
             event.listen(self.engine, "connect", _prepare)
         self._upgrade()
 
