@@ -8,6 +8,9 @@ from enum import StrEnum
 from frywright.model.errors import InputError
 from frywright.model.units import PSI
 
+CEILING_C = 230.0
+"""Highest set point accepted: commercial high-limit in European practice (from memory, EN 60335-2-37)."""
+
 
 class FryerKind(StrEnum):
     """Whether the vat can be closed under pressure."""
@@ -23,6 +26,21 @@ class ClockStyle(StrEnum):
     LEFT = "left"
 
 
+class UnusedStage(StrEnum):
+    """What is keyed into a stage that a program does not need."""
+
+    ZERO = "zero"
+    BLANK = "blank"
+    REPEAT = "repeat"
+
+
+class TempUnit(StrEnum):
+    """Unit that a controller shows."""
+
+    F = "f"
+    C = "c"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Controller:
     """What a controller can hold, in general terms."""
@@ -33,6 +51,11 @@ class Controller:
     clock: ClockStyle = ClockStyle.LEFT
     lid_control: bool = False
     slot_count: int = 1
+    shows: TempUnit = TempUnit.F
+    unused: UnusedStage = UnusedStage.ZERO
+    lowest_c: float = 60.0
+    highest_c: float = CEILING_C
+    longest_s: float = 5999.0
 
     def __post_init__(self) -> None:
         if not 1 <= self.stage_count <= 20:
@@ -56,10 +79,6 @@ class Oil:
     def density_kg_m3(self, temp_c: float) -> float:
         """Density at ``temp_c``."""
         return self.density_20c_kg_m3 + self.density_slope_kg_m3k * (temp_c - 20.0)
-
-
-CEILING_C = 230.0
-"""Highest set point accepted: commercial high-limit in European practice (from memory, EN 60335-2-37)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,0 +1,164 @@
+"""Programs as values to key in, for any controller described by what it can hold.
+
+What is keyed depends on capabilities only: how many stages, which steps, whether its clock runs
+up (each stage ends at a time since the drop) or down (a total time, and the time left at which
+each further stage begins), whether it moves the lid, and what marks an unused stage.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from itertools import accumulate
+
+from frywright.design.check_figure import check_figure
+from frywright.model.errors import InputError
+from frywright.model.fryer import ClockStyle, Controller, TempUnit, UnusedStage
+from frywright.model.program import TIMED, LidState, Program, Stage
+from frywright.model.units import clock, parse_clock, to_inside, to_people
+
+BLANK = "–"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Keyed:
+    """One value to key in. ``what`` is total, set or time; lid moves may be the crew's to do."""
+
+    stage: int
+    what: str
+    text: str
+    by_crew: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rendered:
+    """All values of a program for one controller, in the order they are keyed, and their figure."""
+
+    values: tuple[Keyed, ...]
+    slot: int
+    version: int
+
+    @property
+    def figure(self) -> str:
+        """Check figure over slot, version and every value (two digits)."""
+        return check_figure([str(self.slot), str(self.version), *(v.text for v in self.values)])
+
+
+def rounded(program: Program, controller: Controller) -> Program:
+    """The program on the controller's steps; stage ends are rounded, so that times never add up wrong.
+
+    Raises
+    ------
+    InputError
+        Too many stages, a stage that waits for a condition, or a value outside what it takes.
+    """
+    plain = program.timed()
+    if len(plain.stages) > controller.stage_count:
+        raise InputError("stage", len(plain.stages), "at most {most}: this controller holds no more", where=program.name, values={"most": controller.stage_count})  # fmt: skip
+    if any(stage.end not in TIMED for stage in plain.stages):
+        raise InputError("stage end", "a condition", "a time; give the stage its own proven time", where=program.name)
+    step = controller.time_step_s
+    ends = [round(end / step) * step for end in accumulate(plain.durations_s())]
+    stages = []
+    for stage, start, end in zip(plain.stages, [0.0, *ends], ends, strict=False):
+        set_c = _round_temp(stage.set_c, controller)
+        if not controller.lowest_c - 1e-6 <= set_c <= controller.highest_c + 1e-6:
+            raise InputError("set point", f"{set_c:.0f} °C", "{low} to {high} °C on this controller", where=program.name,
+                             values={"low": f"{controller.lowest_c:.0f}", "high": f"{controller.highest_c:.0f}"})  # fmt: skip
+        if end > controller.longest_s:
+            raise InputError("time", clock(end), "at most {most} on this controller", where=program.name, values={"most": clock(controller.longest_s)})  # fmt: skip
+        stages.append(Stage(set_c=set_c, lid=stage.lid, duration_s=end - start))
+    return replace(plain, stages=tuple(stages))
+
+
+def _round_temp(set_c: float, controller: Controller) -> float:
+    unit = str(controller.shows)
+    step = controller.temp_step_k * (9 / 5 if controller.shows is TempUnit.F else 1.0)
+    return to_inside(round(to_people(set_c, unit) / step) * step, unit)
+
+
+def render(program: Program, controller: Controller, slot: int = 1) -> Rendered:
+    """Values to key in. The program is rounded first; prove the rounded one.
+
+    Raises
+    ------
+    InputError
+        As :func:`rounded`; or the slot does not exist.
+    """
+    if not 1 <= slot <= controller.slot_count:
+        raise InputError("slot", slot, "1 to {most}", values={"most": controller.slot_count})
+    fitted = rounded(program, controller)
+    ends = list(accumulate(fitted.durations_s()))
+    values = []
+    if controller.clock is ClockStyle.LEFT:
+        values.append(Keyed(stage=0, what="total", text=clock(ends[-1])))
+    for number, stage in enumerate(fitted.stages, start=1):
+        values.append(Keyed(stage=number, what="set", text=_temp_text(stage.set_c, controller)))
+        if controller.clock is ClockStyle.ELAPSED:
+            values.append(Keyed(stage=number, what="time", text=clock(ends[number - 1])))
+        elif number > 1:
+            values.append(Keyed(stage=number, what="time", text=clock(ends[-1] - ends[number - 2])))
+        values.append(Keyed(stage=number, what="lid", text=str(stage.lid), by_crew=not controller.lid_control))
+    values += _unused(values, len(fitted.stages), controller)
+    return Rendered(values=tuple(values), slot=slot, version=program.version)
+
+
+def _temp_text(set_c: float, controller: Controller) -> str:
+    return f"{to_people(set_c, str(controller.shows)):.4g}"
+
+
+def _unused(values: Sequence[Keyed], used: int, controller: Controller) -> list[Keyed]:
+    last = {v.what: v.text for v in values if v.stage == used}
+    if controller.clock is ClockStyle.LEFT:
+        last["time"] = "0:00"
+    mark = {UnusedStage.ZERO: {"set": "0", "time": "0:00"}, UnusedStage.BLANK: {"set": BLANK, "time": BLANK},
+            UnusedStage.REPEAT: last}[controller.unused]  # fmt: skip
+    return [
+        Keyed(stage=number, what=what, text=mark[what])
+        for number in range(used + 1, controller.stage_count + 1)
+        for what in ("set", "time")
+    ]
+
+
+def parse(values: Sequence[Keyed], controller: Controller, like: Program) -> Program:
+    """The program that keyed values mean; name, version and hold life are taken from ``like``.
+
+    Raises
+    ------
+    InputError
+        A value is missing, cannot be read, or times run backwards.
+    """
+    found = {(v.stage, v.what): v.text.strip() for v in values}
+    stages: list[Stage] = []
+    total = parse_clock(_need(found, 0, "total")) if controller.clock is ClockStyle.LEFT else 0.0
+    sets = [n for n in range(1, controller.stage_count + 1) if _is_used(found, n, controller)]
+    ends = [_end(found, n, n == sets[-1], total, controller) for n in sets]
+    for number, start, end in zip(sets, [0.0, *ends], ends, strict=False):
+        text = _need(found, number, "set")
+        try:
+            value = float(text.replace(",", "."))
+        except ValueError as error:
+            raise InputError("set point", repr(text), "a number", where=f"stage {number}") from error
+        if end < start:
+            raise InputError("time", clock(end), "after the stage before it", where=f"stage {number}")
+        set_c, lid = to_inside(value, str(controller.shows)), LidState(_need(found, number, "lid"))
+        stages.append(Stage(set_c=set_c, lid=lid, duration_s=end - start))
+    return replace(like.timed(), stages=tuple(stages))
+
+
+def _is_used(found: dict[tuple[int, str], str], number: int, controller: Controller) -> bool:
+    if (number, "lid") not in found and number > 1:
+        return False
+    return found.get((number, "set"), BLANK) not in (BLANK, "", "0")
+
+
+def _need(found: dict[tuple[int, str], str], stage: int, what: str) -> str:
+    if (stage, what) not in found:
+        raise InputError(what, "missing", "read from the machine", where=f"stage {stage}")
+    return found[stage, what]
+
+
+def _end(found: dict[tuple[int, str], str], number: int, last: bool, total: float, controller: Controller) -> float:
+    if controller.clock is ClockStyle.ELAPSED:
+        return parse_clock(_need(found, number, "time"))
+    return total if last else total - parse_clock(_need(found, number + 1, "time"))
