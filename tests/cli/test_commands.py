@@ -125,3 +125,38 @@ def _timed(*words: str) -> float:
     start = time.perf_counter()
     assert frywright(*words).returncode == 0
     return time.perf_counter() - start
+
+
+def test_prove_in_words_and_json(demo):
+    """A proof names what moves it most; the same seed gives the same JSON; it stays unknown."""
+    words = ("cook", "prove", demo, "--program", "bone-in alder", "--samples", "64")
+    got = frywright(*words)
+    assert got.returncode == 0, got.stderr
+    assert "UNKNOWN" in got.stdout
+    assert "piece weight" in got.stdout
+    first, second = (json.loads(frywright(*words, "--json").stdout) for _ in range(2))
+    assert first == second
+    assert first["outcome"] == "unknown"
+    assert frywright(*words[:-1], "0").returncode == 2
+
+
+def test_card_and_readback(demo, tmp_path):
+    """A card is written as PDF; a wrong digit is named with its slip and its consequence; a match is said."""
+    card = tmp_path / "c.pdf"
+    made = frywright("cook", "card", demo, "--program", "bone-in birch", "--out", str(card), "--json")
+    assert made.returncode == 0, made.stderr
+    assert card.read_bytes().startswith(b"%PDF")
+    told = json.loads(made.stdout)
+    assert [r[1:3] for r in told["rows"]] == [["330", "4:00"], ["310", "12:30"]]
+    right = [w for r in told["rows"] for v in r[1:3] for w in ("--value", v)]
+    same = frywright("cook", "readback", demo, "--program", "bone-in birch", *right)
+    assert same.returncode == 0, same.stderr
+    assert told["figure"] in same.stdout
+    wrong = [w.replace("12:30", "10:30") for w in right]
+    slipped = frywright("cook", "readback", demo, "--program", "bone-in birch", *wrong)
+    assert slipped.returncode == 1
+    assert "one digit" in slipped.stdout
+    assert "As keyed: Unknown until probed" in slipped.stdout
+    few = frywright("cook", "readback", demo, "--program", "bone-in birch", *right[:2])
+    assert few.returncode == 2
+    assert "read every value" in few.stderr

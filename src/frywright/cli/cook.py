@@ -105,3 +105,144 @@ def print_view(view: dict[str, Any]) -> None:
     console.print()
     for note in view["notes"]:
         console.print(f"[dim]note[/dim] {note['text']}")
+
+
+@app.command()
+def prove(
+    kitchen: Path = typer.Argument(help="Kitchen file (TOML)."),
+    program: str = typer.Option(..., help="Name of the program."),
+    samples: int = typer.Option(1024, help="Simulated loads."),
+    seed: int = typer.Option(1, help="Same seed, same answer."),
+    as_json: bool = typer.Option(False, "--json", help="Print JSON in SI units."),
+) -> None:
+    """Prove a program over the worst cases a store meets; Ctrl+C cancels."""
+    from frywright.cli.output import emit_json, preparing, speaking_errors, working
+
+    with speaking_errors(as_json), preparing():
+        from frywright.workbench.kitchens import open_kitchen
+        from frywright.workbench.proof import proof_json, prove_program
+
+        place = open_kitchen(kitchen)
+        with working("Proving", quiet=as_json) as progress:
+            answer = prove_program(place, place.program(program), samples=samples, seed=seed, progress=progress)
+        if as_json:
+            emit_json(proof_json(answer))
+        else:
+            print_proof(proof_json(answer))
+
+
+def print_proof(proof: dict[str, Any]) -> None:
+    """A proof on the terminal: sentence, cuts, what moves it, lowest corners."""
+    from rich.console import Console
+
+    from frywright.workbench.proof import FACTOR_WORDS
+
+    console = Console(highlight=False)
+    console.print(f"[bold]{proof['outcome'].upper()}[/bold]  {proof['sentence']}\n")
+    for cut in proof["cuts"]:
+        console.print(
+            f"  {cut['cut']}: {100 * cut['meets_frac']:.1f} % meet, at least {100 * cut['bound_frac']:.1f} %, "
+            f"worst margin {cut['worst_margin_k']:+.1f} K"
+        )
+    console.print("\nWhat moves the lowest margin (rank correlation):")
+    for factor, value in proof["sensitivity"].items():
+        bar = "█" * round(20 * abs(value))
+        console.print(f"  {FACTOR_WORDS[factor]:<22} {value:+.2f} {bar}")
+    if proof["smallest_full_pressure_load_frac"] is not None:
+        console.print(
+            f"\nLoads below {100 * proof['smallest_full_pressure_load_frac']:.0f} % of the full load do not always build "
+            "full pressure: give them a program of their own."
+        )
+    console.print("\nLowest corner: " + f"{proof['lowest_corners'][0]['margin_k']:+.1f} K")
+
+
+@app.command()
+def card(
+    kitchen: Path = typer.Argument(help="Kitchen file (TOML)."),
+    program: str = typer.Option(..., help="Name of the program."),
+    out: Path = typer.Option(..., help="PDF to write."),
+    slot: int = typer.Option(1, help="Slot of the controller."),
+    language: str = typer.Option("", help="en or es; default is the kitchen's."),
+    as_json: bool = typer.Option(False, "--json", help="Print the values and the check figure as JSON."),
+) -> None:
+    """Print a program as a one-page card with its check figure."""
+    from frywright.cli.output import emit_json, preparing, speaking_errors
+
+    with speaking_errors(as_json), preparing():
+        from frywright.model.errors import InputError
+        from frywright.model.kitchen import LANGUAGES
+        from frywright.workbench.cards import card_data, card_pdf
+        from frywright.workbench.kitchens import open_kitchen
+        from frywright.workbench.language import translator
+
+        place = open_kitchen(kitchen)
+        chosen = language or place.site.language
+        if chosen not in LANGUAGES:
+            raise InputError("language", chosen, "one of: " + ", ".join(LANGUAGES))
+        found = place.program(program)
+        try:
+            out.write_bytes(card_pdf(place, found, slot, chosen, translator(chosen)))
+        except OSError as error:
+            raise InputError("--out", str(out), f"a place that can be written ({error.strerror})") from error
+        data = card_data(place, found, slot, chosen, translator(chosen))
+        if as_json:
+            emit_json({k: data[k] for k in ("title", "slot", "version", "figure", "header", "rows", "total", "banner")})
+        else:
+            typer.echo(f"{out}: {data['title']}, check figure {data['figure']}. {data['banner']}")
+
+
+@app.command()
+def readback(
+    kitchen: Path = typer.Argument(help="Kitchen file (TOML)."),
+    program: str = typer.Option(..., help="Name of the program."),
+    values: list[str] = typer.Option(
+        [], "--value", help="A value read from the machine, in order; without any you are asked one by one."
+    ),
+    slot: int = typer.Option(1, help="Slot of the controller."),
+    as_json: bool = typer.Option(False, "--json", help="Print JSON."),
+) -> None:
+    """Compare what a machine holds with the card, the card hidden, and say what a slip would do."""
+    from frywright.cli.output import emit_json, preparing, speaking_errors
+
+    with speaking_errors(as_json), preparing():
+        from frywright.workbench.cards import read_back, value_names
+        from frywright.workbench.kitchens import open_kitchen
+
+        place = open_kitchen(kitchen)
+        found = place.program(program)
+        read = values or [
+            typer.prompt(f"stage {v.stage}, {v.what}" if v.stage else v.what) for v in value_names(place, found, slot)
+        ]
+        result = read_back(place, found, slot, read)
+        if as_json:
+            emit_json(readback_json(result))
+        else:
+            print_readback(readback_json(result))
+        if not result.matches:
+            raise SystemExit(1)
+
+
+def readback_json(result: Any) -> dict[str, Any]:
+    """A read-back as plain values."""
+    worst = result.consequence.verdicts[0][1] if result.consequence else None
+    return {
+        "matches": result.matches, "figure_card": result.figure_card, "figure_read": result.figure_read,
+        "mismatches": [
+            {"stage": m.stage, "what": m.what, "card": m.wanted, "machine": m.found, "likely_slip": m.slip}
+            for m in result.mismatches
+        ],
+        "consequence": worst.say() if worst else result.problem,
+        "margin_k": worst.margin_k if worst else None,
+    }  # fmt: skip
+
+
+def print_readback(result: dict[str, Any]) -> None:
+    """A read-back in words: each mismatch, its likely slip, and what it would do."""
+    if result["matches"]:
+        typer.echo(f"The machine holds what the card says (check figure {result['figure_card']}).")
+        return
+    for m in result["mismatches"]:
+        place = f"stage {m['stage']}, " if m["stage"] else ""
+        typer.echo(f"✖ {place}{m['what']}: card {m['card']}, machine {m['machine']} ({m['likely_slip']})")
+    typer.echo(f"Check figure of the machine {result['figure_read']}, of the card {result['figure_card']}.")
+    typer.echo(f"As keyed: {result['consequence']}")

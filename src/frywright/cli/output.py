@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from typing import Any
 
@@ -39,3 +39,17 @@ def preparing() -> Iterator[None]:
     if not cache_folder().exists():
         sys.stderr.write("Preparing the cook engine for this machine (once, up to a minute) …\n")
     yield
+
+
+@contextmanager
+def working(title: str, *, quiet: bool) -> Iterator[Callable[[float], None]]:
+    """A progress bar on standard error; yields the function that moves it."""
+    if quiet:
+        yield lambda _share: None
+        return
+    from rich.console import Console
+    from rich.progress import Progress
+
+    with Progress(console=Console(stderr=True), transient=True) as bar:
+        task = bar.add_task(title, total=1.0)
+        yield lambda share: bar.update(task, completed=share)

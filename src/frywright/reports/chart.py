@@ -48,6 +48,34 @@ def cook_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
     }  # fmt: skip
 
 
+def card_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
+    """The picture of a card: oil and the coldest piece only, type large enough for a wall."""
+    curves, coldest = view["curves"], view["verdicts"][0]["piece"]
+    minutes = [t / 60 for t in curves["time_s"]]
+    piece = next(p for p in curves["pieces"] if p["name"] == coldest)
+    lines = ((words["oil"], curves["oil"]), (coldest, piece["core"]))
+    rows = [{"t": t, "y": y, "name": name} for name, values in lines for t, y in zip(minutes, values, strict=True)]
+    ends = [{"t": minutes[len(minutes) // 4], "y": values[len(minutes) // 4], "name": name} for name, values in lines]
+    axis = {"x": {"field": "t", "type": "quantitative", "title": words["minutes"]},
+            "y": {"field": "y", "type": "quantitative", "title": curves["degree"], "scale": {"zero": False}}}  # fmt: skip
+    marks = [{"t": m["time_s"] / 60, "text": m["text"]} for m in view["marks"]]
+    return {
+        "$schema": "https://vega.github.io/schema/vega-lite/v5.json", "description": view["headline"]["sentence"],
+        "background": "white", "width": 980, "height": 330,
+        "layer": [
+            {"data": {"values": rows}, "mark": {"type": "line", "strokeWidth": 3.5, "color": "black"},
+             "encoding": {**axis, "strokeDash": {"field": "name", "type": "nominal", "legend": None}}},
+            {"data": {"values": ends}, "mark": {"type": "text", "align": "left", "dy": -14, "fontSize": 26},
+             "encoding": {**axis, "text": {"field": "name"}}},
+            {"data": {"values": marks}, "mark": {"type": "rule", "strokeDash": [4, 4], "strokeWidth": 1.5},
+             "encoding": {"x": {"field": "t", "type": "quantitative"}}},
+            {"data": {"values": marks}, "mark": {"type": "text", "angle": 270, "align": "right", "dy": -8, "y": 6, "fontSize": 24},
+             "encoding": {"x": {"field": "t", "type": "quantitative"}, "text": {"field": "text"}}},
+        ],
+        "config": {"font": "Atkinson Hyperlegible", "axis": {"labelFontSize": 24, "titleFontSize": 26, "titleFontWeight": "normal"}},
+    }  # fmt: skip
+
+
 def _rules(view: dict[str, Any]) -> list[dict[str, Any]]:
     marks = [{"t": m["time_s"] / 60, "text": m["text"]} for m in view["marks"]]
     out: list[dict[str, Any]] = [

@@ -15,8 +15,8 @@ from fastapi.templating import Jinja2Templates
 from frywright.model.errors import FrywrightError
 from frywright.records.store import Store
 from frywright.reports.fonts import folder as font_folder
-from frywright.web.i18n import LANGUAGES, explain, translator
 from frywright.workbench.book import remembered_kitchen
+from frywright.workbench.language import LANGUAGES, explain, translator
 
 HERE = Path(__file__).parent
 LARGEST_BODY_BYTES = 1_000_000

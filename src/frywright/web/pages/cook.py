@@ -11,9 +11,9 @@ from frywright.model.errors import FrywrightError
 from frywright.reports.chart import cook_spec, svg
 from frywright.web.app import Context
 from frywright.web.forms import CookForm
-from frywright.web.i18n import explain, translator
 from frywright.workbench.book import keep_simulation, remembered_kitchen, save_program
 from frywright.workbench.cook import ask
+from frywright.workbench.language import explain, translator
 from frywright.workbench.view import cook_view
 
 

@@ -1,0 +1,254 @@
+"""Worst-case proof of a program: corner runs and quasi-random samples over what a store meets.
+
+The conditions vary together; each sample is one simulated load, and in it one piece of every cut
+with a weight of its own. Shares of pieces that meet the limit come with a Clopper-Pearson bound.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from concurrent.futures import ThreadPoolExecutor
+from dataclasses import dataclass, fields, replace
+from itertools import product
+
+import numpy as np
+from numpy.typing import NDArray
+
+from frywright.catalog import load as catalog
+from frywright.model.errors import InputError
+from frywright.model.program import LidState, Program
+from frywright.physics.inputs import PieceClass, Span
+from frywright.physics.plan import FryPlan, piece_class, spans, vat
+from frywright.physics.solve import Cook, RawHistory, run_many
+from frywright.verdicts.limits import CookLimit
+from frywright.verdicts.margin import margin_k
+
+Array = NDArray[np.float64]
+CHUNK = 200
+FULL_PRESSURE_SHARE = 0.9
+HEAVY_QUANTILE_Z = 1.6448536269514722  # 95 % point of the normal distribution
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Spread:
+    """Ranges of the conditions, low to high. Weight is the quantile of its cut's distribution."""
+
+    weight_quantile_frac: tuple[float, float] = (0.02, 0.98)
+    start_temp_k: tuple[float, float] = (-2.0, 4.0)
+    load_frac: tuple[float, float] = (0.25, 1.0)
+    heater_frac: tuple[float, float] = (0.85, 1.0)
+    oil_level_frac: tuple[float, float] = (0.93, 1.0)
+    offset_k: tuple[float, float] = (-3.0, 3.0)
+    oil_start_k: tuple[float, float] = (-10.0, 3.0)
+    late_lid_s: tuple[float, float] = (0.0, 45.0)
+    surface_frac: tuple[float, float] = (0.7, 1.3)
+    altitude_m: tuple[float, float] = (0.0, 0.0)
+
+
+FACTORS = tuple(f.name for f in fields(Spread))
+CORNER_FACTORS = ("weight_quantile_frac", "start_temp_k", "load_frac", "heater_frac", "oil_start_k", "late_lid_s")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CutShare:
+    """Proof of one cut: share that meets the limit and its lower bound at the stated confidence."""
+
+    cut: str
+    meets_frac: float
+    bound_frac: float
+    worst_margin_k: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Proof:
+    """What a proof found. ``conditions`` rows are samples, columns FACTORS."""
+
+    samples_count: int
+    confidence_frac: float
+    cuts: tuple[CutShare, ...]
+    conditions: Array
+    margins_k: Array  # sample, cut
+    full_pressure: NDArray[np.bool_]
+    corners: tuple[tuple[dict[str, float], float], ...]  # conditions and lowest margin [K]
+    sensitivity: tuple[tuple[str, float], ...]  # factor, rank correlation with the lowest margin
+    breaks_first: str
+    smallest_full_pressure_frac: float | None
+
+    @property
+    def meets_frac(self) -> float:
+        """Share of simulated loads in which every piece meets the limit."""
+        return float(np.mean(np.all(self.margins_k >= 0.0, axis=1)))
+
+
+def draw(spread: Spread, count: int, seed: int) -> Array:
+    """Scrambled Sobol points in the ranges, (count, factors); same seed, same points."""
+    from scipy.stats import qmc
+
+    if count < 1:
+        raise InputError("samples", count, "1 or more")
+    points = qmc.Sobol(len(FACTORS), rng=np.random.default_rng(seed)).random_base2(max(1, (count - 1).bit_length()))
+    low, high = (np.array([getattr(spread, name)[i] for name in FACTORS]) for i in (0, 1))
+    return np.asarray(low + points[:count] * (high - low))
+
+
+def corner_points(spread: Spread) -> Array:
+    """All combinations of the ends of six strong factors, the others in the middle."""
+    middle = {name: 0.5 * sum(getattr(spread, name)) for name in FACTORS}
+    rows = [
+        [dict(zip(CORNER_FACTORS, ends, strict=True)).get(name, middle[name]) for name in FACTORS]
+        for ends in product(*(getattr(spread, name) for name in CORNER_FACTORS))
+    ]
+    return np.array(rows)
+
+
+def question(plan: FryPlan, row: Array, weights: Array) -> Cook:
+    """The engine's question under one row of conditions; ``weights`` are multiples of the mean piece."""
+    at = dict(zip(FACTORS, row, strict=True))
+    fryer = replace(
+        plan.fryer, heater_w=plan.fryer.heater_w * at["heater_frac"],
+        oil_mass_kg=plan.fryer.oil_mass_kg * at["oil_level_frac"], offset_k=plan.fryer.offset_k + at["offset_k"],
+    )  # fmt: skip
+    start = plan.product.start_temp_c + at["start_temp_k"]
+    varied = replace(
+        plan, fryer=fryer, product=replace(plan.product, start_temp_c=max(start, -1.0)),
+        site=replace(plan.site, altitude_m=plan.site.altitude_m + at["altitude_m"]),
+        oil_start_c=plan.oil_start_c + at["oil_start_k"], program=close_late(plan.program, at["late_lid_s"]),
+    )  # fmt: skip
+    pieces = list(_pieces(varied, at["load_frac"], at["surface_frac"], weights))
+    return Cook(vat=vat(varied), pieces=pieces, spans=spans(varied))
+
+
+def _pieces(plan: FryPlan, load: float, surface: float, weights: Array) -> Iterator[PieceClass]:
+    tracers = iter(weights)
+    for kind in plan.kinds:
+        changed = replace(kind, class_mass_kg=kind.class_mass_kg * load)
+        if kind.heavy:
+            mean = kind.piece_mass_kg / kind.cut.heavy_ratio_n
+            changed = replace(changed, piece_mass_kg=mean * next(tracers))
+        piece = piece_class(plan, changed)
+        yield replace(piece, gain_h_j_kgk=piece.gain_h_j_kgk * surface, cap_h_w_m2k=piece.cap_h_w_m2k * surface)
+
+
+def close_late(program: Program, late_s: float) -> Program:
+    """The program with the lid closed late: the clock runs, the first pressure stage starts open."""
+    lids = [stage.lid for stage in program.stages]
+    if late_s <= 0 or LidState.PRESSURE not in lids:
+        return program
+    first = lids.index(LidState.PRESSURE)
+    stage = program.stages[first]
+    if stage.duration_s is None or stage.duration_s <= late_s:
+        return program
+    waited = replace(stage, lid=LidState.OPEN, duration_s=late_s)
+    closed = replace(stage, duration_s=stage.duration_s - late_s)
+    return replace(program, stages=(*program.stages[:first], waited, closed, *program.stages[first + 1 :]))
+
+
+def prove(
+    plan: FryPlan, limit: CookLimit, guard_k: float, *, spread: Spread | None = None, samples: int = 1024,
+    seed: int = 1, confidence: float = 0.95, progress: Callable[[float], None] | None = None,
+) -> Proof:  # fmt: skip
+    """Prove a plan over a spread of conditions.
+
+    Parameters
+    ----------
+    plan : the full load of the program
+    limit : the cook limit of the place
+    guard_k : thermometer error taken off every core [K]
+    spread : ranges; the default is what stores commonly meet (estimates)
+    samples : number of simulated loads
+    seed : same seed, same answer
+    confidence : of the lower bounds, between 0.5 and 1
+    progress : called with the share done; may raise to cancel
+
+    Raises
+    ------
+    InputError
+        No samples, or an impossible confidence.
+    """
+    if not 0.5 < confidence < 1.0:
+        raise InputError("confidence", confidence, "between 0.5 and 1")
+    spread = spread or Spread()
+    points, corners = draw(spread, samples, seed), corner_points(spread)
+    rows = np.vstack([corners, points])
+    margins, full = _run(plan, limit, guard_k, rows, seed, progress)
+    edge, m = len(corners), margins[len(corners) :]
+    lowest = m.min(axis=1)
+    ranked = _sensitivity(points, lowest)
+    reached = points[full[edge:], FACTORS.index("load_frac")]
+    missed = points[~full[edge:], FACTORS.index("load_frac")]
+    return Proof(
+        samples_count=samples, confidence_frac=confidence, conditions=points, margins_k=m,
+        cuts=tuple(_share(kind.cut.title, m[:, i], confidence) for i, kind in enumerate(_tracers(plan))),
+        full_pressure=full[edge:], sensitivity=ranked, breaks_first=ranked[0][0] if ranked else "",
+        corners=tuple((dict(zip(FACTORS, map(float, row), strict=True)), float(low)) for row, low in zip(corners, margins[:edge].min(axis=1), strict=True)),
+        smallest_full_pressure_frac=float(max(missed.max(), reached.min())) if len(missed) and len(reached) else None,
+    )  # fmt: skip
+
+
+def _tracers(plan: FryPlan) -> list:  # type: ignore[type-arg]
+    return [kind for kind in plan.kinds if kind.heavy]
+
+
+def weights_of(plan: FryPlan, rows: Array, seed: int) -> Array:
+    """Piece weights as multiples of the mean, (samples, cuts): lognormal with the cut's heavy ratio.
+
+    The row's quantile is the first cut's; each further cut draws its own quantile in the range.
+    """
+    from scipy.special import ndtri
+
+    tracers = _tracers(plan)
+    column = rows[:, FACTORS.index("weight_quantile_frac")]
+    rng = np.random.default_rng(seed)
+    low, high = column.min(), max(column.max(), column.min() + 1e-9)
+    own = [column] + [rng.uniform(low, high, len(rows)) for _ in tracers[1:]]
+    spread = [np.log(kind.cut.heavy_ratio_n) / HEAVY_QUANTILE_Z for kind in tracers]
+    return np.stack([np.exp(s * ndtri(q)) for s, q in zip(spread, own, strict=True)], axis=1)
+
+
+def _run(plan, limit, guard_k, rows, seed, progress) -> tuple[Array, NDArray[np.bool_]]:  # type: ignore[no-untyped-def]
+    weights = weights_of(plan, rows, seed)
+    fat = [100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in _tracers(plan)]
+    wanted = FULL_PRESSURE_SHARE * plan.fryer.working_gauge_pa
+    margins, full = np.empty((len(rows), len(fat))), np.ones(len(rows), dtype=bool)
+
+    def chunk(start: int) -> int:
+        part = range(start, min(start + CHUNK, len(rows)))
+        cooks = [question(plan, rows[i], weights[i]) for i in part]
+        for i, cook, raw in zip(part, cooks, run_many(cooks), strict=True):
+            lift = _lift(cook.spans, raw)
+            first = raw.core_temp_c.shape[1] - len(fat)
+            margins[i] = [margin_k(raw.time_s, raw.core_temp_c[:, first + j], lift, limit, guard_k, f) for j, f in enumerate(fat)]  # fmt: skip
+            if plan.program.under_pressure:
+                full[i] = bool(np.max(raw.pressure_pa) - cook.vat.atmosphere_pa >= wanted)
+        return part.stop
+
+    with ThreadPoolExecutor(2) as pool:
+        for done, _ in enumerate(pool.map(chunk, range(0, len(rows), CHUNK)), start=1):
+            if progress:
+                progress(min(1.0, done * CHUNK / len(rows)))
+    return margins, full
+
+
+def _lift(all_spans: Sequence[Span], raw: RawHistory) -> float:
+    rest = len(all_spans) - 1
+    return float(raw.time_s[raw.span < rest].max())
+
+
+def _share(cut: str, margins: Array, confidence: float) -> CutShare:
+    from scipy.stats import beta
+
+    n, good = len(margins), int(np.sum(margins >= 0.0))
+    bound = float(beta.ppf(1.0 - confidence, good, n - good + 1)) if good else 0.0
+    return CutShare(cut=cut, meets_frac=good / n, bound_frac=bound, worst_margin_k=float(margins.min()))
+
+
+def _sensitivity(points: Array, lowest: Array) -> tuple[tuple[str, float], ...]:
+    """Rank correlation of each varied factor with the lowest margin, strongest first."""
+    from scipy.stats import rankdata
+
+    varied = [i for i in range(points.shape[1]) if np.ptp(points[:, i]) > 0]
+    if len(points) < 3 or np.ptp(lowest) == 0:
+        return ()
+    y = rankdata(lowest)
+    found = [(FACTORS[i], float(np.corrcoef(rankdata(points[:, i]), y)[0, 1])) for i in varied]
+    return tuple(sorted(found, key=lambda pair: -abs(pair[1])))

@@ -1,0 +1,21 @@
+"""Paper by Typst: fonts from the package only, fixed time stamp, so that the same card is the same file."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+from typing import Any
+
+from frywright.reports.fonts import folder
+
+TEMPLATES = Path(__file__).parent / "templates"
+
+
+def pdf(template: str, name: str, data: dict[str, Any]) -> bytes:
+    """Compile a template with its data to PDF."""
+    import typst
+
+    return bytes(typst.compile(
+        TEMPLATES / template, font_paths=[folder()], ignore_system_fonts=True, format="pdf",
+        sys_inputs={name: json.dumps(data, ensure_ascii=False)}, timestamp=0,
+    ))  # fmt: skip

@@ -1,0 +1,129 @@
+"""Programs on paper, and what a machine really holds: cards and read-backs."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from typing import Any
+
+from frywright.design.controller import Keyed, Rendered, parse, render, rounded
+from frywright.design.readback import Mismatch, compare
+from frywright.model.errors import InputError
+from frywright.model.kitchen import Kitchen
+from frywright.model.program import Program
+from frywright.reports.chart import card_spec, svg
+from frywright.reports.paper import pdf
+from frywright.workbench.clock import now
+from frywright.workbench.cook import CookAnswer, CookRequest, ask
+from frywright.workbench.view import cook_view
+
+Translate = Callable[[str], str]
+UNPROVEN = "Scouting: not proven by probe. Not for service until the coldest pieces are probed and the limit is met."
+CAUTIONS = {
+    "drop": "Thaw fully, shake off ice, lower slowly: wet or iced food makes hot oil boil over and burn.",
+    "lid": "Close and lock the lid as the maker says. Open only at zero on the gauge and a silent vent: steam scalds. The timer is no proof. Never force a lid.",
+    "lift": "Drain over the vat, sleeves and gloves on: hot oil burns. Probe the coldest piece.",
+}
+FOOT = "The maker's manual and local codes win. A changed program makes this card void: compare the version."
+
+MANY_VALUES = 8
+CURVE_MM = {False: 72, True: 58}
+"""Height of the curve, smaller where many values are to be keyed, so that a card stays one page."""
+
+
+def card_data(kitchen: Kitchen, program: Program, slot: int, language: str, translate: Translate) -> dict[str, Any]:
+    """Everything on a card, in a language. The rounded program is what is simulated and drawn.
+
+    Raises
+    ------
+    InputError
+        The fryer's controller cannot hold the program.
+    """
+    fryer = kitchen.fryer(program.fryer)
+    keyed = render(program, fryer.controller, slot)
+    fitted = rounded(program, fryer.controller)
+    view = cook_view(ask(kitchen, CookRequest(program=fitted)), str(kitchen.site.units), translate)
+    words = {"oil": translate("oil"), "minutes": translate("minutes since the drop"), "pressure": translate("gauge")}
+    sign = "°F" if str(fryer.controller.shows) == "f" else "°C"
+    when = "time left" if str(fryer.controller.clock) == "left" else "time since the drop"
+    version = program.version
+    return {
+        "title": f"{program.name} v{version}", "paper": "us-letter" if str(kitchen.site.units) == "us" else "a4",
+        "language": language, "product": kitchen.product(program.product).name, "fryer": fryer.name,
+        "slot": str(slot), "version": str(version), "date": now().date().isoformat(),
+        "replaces": f"{translate('replaces version')} {version - 1}" if version > 1 else "", "figure": keyed.figure,
+        "words": {"check": translate("check figure"), "slot": translate("slot"), "version": translate("version"), "total": translate("total time")},
+        "header": [translate("stage"), f"{translate('set point')} ({sign})", translate(when), translate("lid")],
+        "rows": _rows(keyed, translate), "total": next((v.text for v in keyed.values if v.what == "total"), ""),
+        "banner": translate(UNPROVEN), "foot": translate(FOOT),
+        "cautions": {k: translate(v) if k != "lid" or program.under_pressure else "" for k, v in CAUTIONS.items()},
+        "curve": svg(card_spec(view, words)), "curve_mm": CURVE_MM[len(keyed.values) > MANY_VALUES], "alt": view["headline"]["sentence"],
+    }  # fmt: skip
+
+
+def _rows(keyed: Rendered, translate: Translate) -> list[list[str]]:
+    rows = []
+    for stage in sorted({v.stage for v in keyed.values if v.stage}):
+        cells = {v.what: v for v in keyed.values if v.stage == stage}
+        lid = cells.get("lid")
+        text = ""
+        if lid:
+            word = translate("open" if lid.text == "open" else "under pressure")
+            text = f"{word} ({translate('by hand')})" if lid.by_crew and lid.text == "pressure" else word
+        rows.append([str(stage), cells["set"].text, cells["time"].text if "time" in cells else "", text])
+    return rows
+
+
+def card_pdf(kitchen: Kitchen, program: Program, slot: int, language: str, translate: Translate) -> bytes:
+    """The card as a one-page PDF."""
+    return pdf("card.typ", "card", card_data(kitchen, program, slot, language, translate))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReadBack:
+    """Result of comparing a machine with its card, and what a mismatch would do to the food."""
+
+    mismatches: tuple[Mismatch, ...]
+    figure_read: str
+    figure_card: str
+    held: Program | None
+    consequence: CookAnswer | None
+    problem: str = ""
+
+    @property
+    def matches(self) -> bool:
+        """Whether the machine holds what the card says."""
+        return not self.mismatches and not self.problem
+
+
+def read_back(kitchen: Kitchen, program: Program, slot: int, read: Sequence[str]) -> ReadBack:
+    """Compare values read from a machine, in keying order, with the card; simulate what it holds.
+
+    Raises
+    ------
+    InputError
+        More or fewer values than the card has.
+    """
+    fryer = kitchen.fryer(program.fryer)
+    card = render(program, fryer.controller, slot)
+    keyed = [v for v in card.values if not v.by_crew]
+    if len(read) != len(keyed):
+        raise InputError("values", len(read), "{count}: read every value, one by one", values={"count": len(keyed)})
+    mismatches = compare(keyed, read, fryer.controller)
+    texts = iter(read)
+    held_values = tuple(v if v.by_crew else replace(v, text=next(texts).strip()) for v in card.values)
+    figure = replace(card, values=held_values).figure
+    if not mismatches:
+        return ReadBack(mismatches=(), figure_read=figure, figure_card=card.figure, held=None, consequence=None)
+    try:
+        held = parse(held_values, fryer.controller, program)
+        answer = ask(kitchen, CookRequest(program=held))
+    except InputError as error:
+        return ReadBack(mismatches=mismatches, figure_read=figure, figure_card=card.figure, held=None, consequence=None, problem=str(error))  # fmt: skip
+    return ReadBack(mismatches=mismatches, figure_read=figure, figure_card=card.figure, held=held, consequence=answer)
+
+
+def value_names(kitchen: Kitchen, program: Program, slot: int) -> list[Keyed]:
+    """The values to read from the machine, in order (their texts are the card's: hide them)."""
+    fryer = kitchen.fryer(program.fryer)
+    return [v for v in render(program, fryer.controller, slot).values if not v.by_crew]

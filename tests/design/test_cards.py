@@ -1,0 +1,103 @@
+"""Cards and read-backs: one page, large type, cautions, and every slip with its consequence."""
+
+from __future__ import annotations
+
+import pytest
+
+from frywright.design.difference import changes
+from frywright.design.readback import likely_slip
+from frywright.model.errors import InputError
+from frywright.model.fryer import Controller, TempUnit
+from frywright.model.program import Stage
+from frywright.workbench.cards import card_data, card_pdf, read_back, value_names
+from frywright.workbench.cook import edit_program
+from frywright.workbench.language import translator
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_a_card_has_everything_on_it(kitchen, language):
+    """Values, slot, version, what it replaces, check figure, cautions at their step, the unproven banner."""
+    tr = translator(language)
+    data = card_data(kitchen, kitchen.program("bone-in alder"), 4, language, tr)
+    assert data["rows"][1][1:3] == ["310", "11:20"]
+    assert data["rows"][3] == ["4", "0", "0:00", ""]
+    assert data["total"] == "12:00"
+    assert data["slot"] == "4"
+    assert data["replaces"].endswith("2")
+    assert len(data["figure"]) == 2
+    assert data["cautions"]["lift"] == tr(
+        "Drain over the vat, sleeves and gloves on: hot oil burns. Probe the coldest piece."
+    )
+    assert ("steam scalds" if language == "en" else "el vapor quema") in data["cautions"]["lid"]
+    assert data["banner"]
+    assert card_data(kitchen, kitchen.program("wedges cedar"), 1, language, tr)["cautions"]["lid"] == ""
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_every_demo_card_is_one_page_and_reproducible(kitchen, language):
+    """Each program of the demo fits on one page; the same card is the same file."""
+    for program in kitchen.programs:
+        first = card_pdf(kitchen, program, 1, language, translator(language))
+        assert first.startswith(b"%PDF")
+        assert first.count(b"/Type/Page/") == 1
+    assert card_pdf(kitchen, program, 1, language, translator(language)) == first
+
+
+SLIPS = [
+    ("335", "353", "two digits swapped"), ("335", "325", "one digit"), ("335", "168", "unit"), ("335", "-335", "sign"),
+    ("335", "310", "another stage's value"), ("335", "35", "a digit left out"), ("335", "3355", "a digit too many"),
+    ("12:30", "13:20", "two digits swapped"), ("12:30", "12:39", "one digit"), ("335", "401", "another value, perhaps an old version"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("wanted", "found", "slip"), SLIPS)
+def test_each_slip_is_named(wanted, found, slip):
+    """Swapped digits, one digit, Celsius for Fahrenheit, sign, stage, missing and extra digit, old version."""
+    assert likely_slip(wanted, found, ["335", "310"], Controller(shows=TempUnit.F)) == slip
+
+
+def test_a_matching_machine_matches(kitchen):
+    """Read exactly as the card: no mismatch, the same figure."""
+    program = kitchen.program("bone-in birch")
+    result = read_back(kitchen, program, 1, [v.text for v in value_names(kitchen, program, 1)])
+    assert result.matches
+    assert result.figure_read == result.figure_card
+
+
+def test_a_wrong_digit_is_named_with_what_it_would_do(kitchen):
+    """Total 9:00 for 12:00: three minutes less; the coldest piece is predicted short, and the figure differs."""
+    program = kitchen.program("bone-in alder")
+    values = [
+        v.text for v in value_names(kitchen, program, 2 if kitchen.fryer("alder").controller.slot_count > 1 else 1)
+    ]
+    assert values[0] == "12:00"
+    result = read_back(kitchen, program, 1, ["10:00", *values[1:3], "9:20", values[4], "1:00", *values[6:]])
+    assert [m.what for m in result.mismatches] == ["total", "time"]
+    assert result.figure_read != result.figure_card
+    assert result.consequence.verdicts[0][1].margin_k < 3.0
+    assert not result.matches
+
+
+def test_times_that_run_backwards_are_told(kitchen):
+    """A machine whose times make no program gets the problem instead of a simulation."""
+    program = kitchen.program("bone-in birch")
+    values = [v.text for v in value_names(kitchen, program, 1)]
+    result = read_back(kitchen, program, 1, [values[0], "14:00", *values[2:]])
+    assert result.problem
+    assert not result.matches
+    with pytest.raises(InputError, match="values"):
+        read_back(kitchen, program, 1, values[:-1])
+
+
+def test_versions_are_compared_value_by_value(kitchen):
+    """Only what changed is listed, in people's units."""
+    old = kitchen.program("bone-in alder")
+    new = edit_program(
+        old, [old.stages[0], Stage(set_c=old.stages[1].set_c, lid=old.stages[1].lid, duration_s=590.0), *old.stages[2:]]
+    )
+    told = changes(old, new, "us")
+    assert [(c.stage, c.what, c.before, c.after) for c in told] == [(2, "duration", "10:20", "9:50")]
+    assert changes(old, old) == ()
+    shorter = changes(old, edit_program(old, old.stages[:2]))
+    assert {c.stage for c in shorter} == {3}
+    assert all(c.after == "" for c in shorter)

@@ -1,0 +1,149 @@
+"""Worst-case proofs: reproducible, bounded, monotone, and the fast margin equals the verdict's."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from scipy.stats import binom
+
+from frywright.design.proof import FACTORS, Spread, close_late, corner_points, draw, prove, weights_of
+from frywright.model.errors import InputError
+from frywright.model.program import LidState, Stage
+from frywright.physics.plan import make_plan
+from frywright.verdicts.evidence import Evidence, EvidenceKind
+from frywright.verdicts.judge import CoreCurve, judge
+from frywright.verdicts.limits import cook_limit
+from frywright.verdicts.margin import held_level_c, margin_k
+from frywright.workbench.cook import edit_program
+
+LIMIT = cook_limit("us_food_code_2022")
+
+
+@pytest.fixture(scope="module")
+def plan(kitchen):
+    return make_plan(kitchen, kitchen.program("bone-in alder"))
+
+
+@pytest.fixture(scope="module")
+def proof(plan):
+    return prove(plan, LIMIT, 1.1, samples=256)
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    st.floats(65.0, 95.0), st.floats(100.0, 900.0), st.floats(20.0, 400.0), st.sampled_from(["us_food_code_2013", "us_food_code_2022", "uk", "us_fsis_inspected"]),
+)  # fmt: skip
+def test_the_fast_margin_says_what_the_verdict_says(peak, rise_s, hold_s, place):
+    """On one-summit curves the fast margin equals the verdict's to 0.01 K."""
+    t = np.array([0.0, rise_s, rise_s + hold_s, rise_s + hold_s + 300.0])
+    core = np.array([4.0, peak - 2.0, peak, 40.0])
+    limit = cook_limit(place)
+    lift = rise_s + hold_s
+    told = judge(
+        CoreCurve(piece="x", time_s=t, core_c=core, lift_s=lift, fat_pct=9.0),
+        limit,
+        Evidence(kind=EvidenceKind.PROBE, error_k=0.7),
+    )
+    assert margin_k(t, core, lift, limit, 0.7, 9.0) == pytest.approx(told.margin_k, abs=0.01)
+
+
+def test_held_level():
+    """A triangle of slope 1 K/s held for 10 s loses 5 K."""
+    t, core = np.array([0.0, 50.0, 100.0]), np.array([20.0, 70.0, 20.0])
+    assert held_level_c(t, core, 10.0) == pytest.approx(65.0, abs=1e-6)
+    assert held_level_c(t, core, 0.0) == 70.0
+
+
+def test_same_seed_same_answer(plan, proof):
+    """Twice the same proof, to the last bit; another seed differs."""
+    again = prove(plan, LIMIT, 1.1, samples=256)
+    assert np.array_equal(again.margins_k, proof.margins_k)
+    assert not np.array_equal(prove(plan, LIMIT, 1.1, samples=256, seed=2).margins_k, proof.margins_k)
+
+
+def test_points_fill_their_ranges():
+    """Sobol points stay inside and fill every factor; corners hold both ends of six factors."""
+    spread = Spread()
+    points = draw(spread, 512, 3)
+    for i, name in enumerate(FACTORS):
+        low, high = getattr(spread, name)
+        assert points[:, i].min() >= low
+        assert points[:, i].max() <= high
+        if high > low:
+            assert np.std(points[:, i]) == pytest.approx((high - low) / np.sqrt(12), rel=0.02)
+    assert len(corner_points(spread)) == 64
+    with pytest.raises(InputError):
+        draw(spread, 0, 1)
+
+
+def test_bounds_are_clopper_pearson(proof):
+    """At the bound, as many successes or more have the stated 5 % chance (binomial)."""
+    for cut, margins in zip(proof.cuts, proof.margins_k.T, strict=True):
+        good = int(np.sum(margins >= 0))
+        assert binom.sf(good - 1, len(margins), cut.bound_frac) == pytest.approx(0.05, abs=1e-6)
+        assert cut.bound_frac < cut.meets_frac
+
+
+def test_heavy_pieces_decide_and_the_worst_corner_is_heavy_and_cold(proof):
+    """Weight moves the margin most, downwards; the lowest corner has the heavy end and the cold start."""
+    assert proof.breaks_first == "weight_quantile_frac"
+    assert dict(proof.sensitivity)["weight_quantile_frac"] < -0.4
+    conditions, _ = min(proof.corners, key=lambda corner: corner[1])
+    assert conditions["weight_quantile_frac"] == 0.98
+    assert conditions["start_temp_k"] == -2.0
+
+
+def test_a_shorter_program_meets_less(kitchen, plan, proof):
+    """Two and a half minutes off the pressure stage: the share falls and pieces fail."""
+    old = kitchen.program("bone-in alder")
+    short = Stage(set_c=old.stages[1].set_c, lid=LidState.PRESSURE, duration_s=old.stages[1].duration_s - 150.0)
+    less = prove(make_plan(kitchen, edit_program(old, [old.stages[0], short, old.stages[2]])), LIMIT, 1.1, samples=256)
+    assert less.meets_frac < proof.meets_frac - 0.2
+    assert min(c.worst_margin_k for c in less.cuts) < 0
+
+
+def test_small_loads_that_never_build_pressure_are_found(kitchen):
+    """With a leaky lid a quarter load stays below full pressure, and the threshold is told."""
+    from dataclasses import replace
+
+    base = make_plan(kitchen, kitchen.program("bone-in alder"))
+    leaky = replace(base, fryer=replace(base.fryer, leak_area_m2=5e-7))
+    found = prove(leaky, LIMIT, 1.1, samples=256)
+    assert 0.0 < found.full_pressure.mean() < 1.0
+    assert 0.4 < found.smallest_full_pressure_frac < 0.9
+
+
+def test_weights_follow_the_heavy_ratio(plan):
+    """The 95 % quantile of the weights is the cut's heavy ratio."""
+    rows = draw(Spread(weight_quantile_frac=(0.0001, 0.9999)), 4096, 1)
+    weights = weights_of(plan, rows, 1)
+    assert np.quantile(weights[:, 0], 0.95) == pytest.approx(plan.kinds[0].cut.heavy_ratio_n, rel=0.01)
+    assert np.median(weights[:, 1]) == pytest.approx(1.0, rel=0.02)
+
+
+def test_a_late_lid_keeps_the_clock(kitchen):
+    """Closing 30 s late takes 30 s of pressure away and changes no total."""
+    program = kitchen.program("bone-in alder").timed()
+    late = close_late(program, 30.0)
+    assert sum(late.durations_s()) == sum(program.durations_s())
+    closed = [s for s in late.stages if s.lid is LidState.PRESSURE]
+    assert closed[0].duration_s == program.stages[1].duration_s - 30.0
+    assert close_late(kitchen.program("bone-in cedar"), 30.0) == kitchen.program("bone-in cedar")
+
+
+def test_progress_can_cancel(plan):
+    """An exception from the progress function stops the proof."""
+
+    def stop(_share: float) -> None:
+        raise KeyboardInterrupt
+
+    with pytest.raises(KeyboardInterrupt):
+        prove(plan, LIMIT, 1.1, samples=500, progress=stop)
+
+
+def test_impossible_confidence(plan):
+    """A confidence of one is refused."""
+    with pytest.raises(InputError, match="confidence"):
+        prove(plan, LIMIT, 1.1, samples=16, confidence=1.0)
