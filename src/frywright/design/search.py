@@ -1,0 +1,298 @@
+"""Designs staged programs: every candidate just meets its margin in the worst case, then the
+trade-off of time, moisture and colour decides.
+
+A candidate is a set of set points and shares of time. Its main stage is lengthened until the
+coldest heavy piece of a cold, full, weakly heated load has the wanted margin; so the search never
+compares programs that do not meet the limit. Same seed, same answer.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+from numpy.typing import NDArray
+
+from frywright.catalog import load as catalog
+from frywright.design.controller import rounded
+from frywright.design.proof import FACTORS, question
+from frywright.model.errors import InputError
+from frywright.model.fryer import Fryer, FryerKind
+from frywright.model.kitchen import Kitchen
+from frywright.model.program import LidState, Program, Stage
+from frywright.physics.fry import FryHistory, simulate_many
+from frywright.physics.plan import FryPlan, make_plan
+from frywright.physics.solve import run_many
+from frywright.verdicts.limits import CookLimit
+from frywright.verdicts.margin import margin_k
+
+Array = NDArray[np.float64]
+WORST = {
+    "weight_quantile_frac": 0.98, "start_temp_k": -2.0, "load_frac": 1.0, "heater_frac": 0.85, "oil_level_frac": 0.95,
+    "offset_k": 2.0, "oil_start_k": -8.0, "late_lid_s": 30.0, "surface_frac": 0.8, "altitude_m": 0.0,
+}  # fmt: skip
+"""The corner every candidate is sized on; the full proof follows for the chosen one (estimates)."""
+
+COOLEST_C, HOTTEST_C = 140.0, 185.0
+SHORTEST_S, LONGEST_S = 30.0, 2400.0
+EDGE_STAGE_S = (20.0, 150.0)
+POPULATION, GENERATIONS = 32, 10
+MOST_EXTRA_K = 25.0  # a program may be made longer than its margin asks for, for colour
+FIRST_GUESS_S, FIRST_PASSES, LATER_PASSES = 400.0, 7, 3
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Goals:
+    """What is wanted. Colour is dE of the dry crust (kinetics/browning); loss of breaded weight."""
+
+    margin_k: float = 3.0
+    longest_s: float = 1500.0
+    most_loss_frac: float = 0.35
+    colour_low_n: float = 4.0
+    colour_high_n: float = 14.0
+    hottest_c: float = HOTTEST_C
+    time_weight_n: float = 1.0
+    loss_weight_n: float = 1.0
+    colour_weight_n: float = 1.0
+
+    def __post_init__(self) -> None:
+        if not 0.0 <= self.margin_k <= 15.0:
+            raise InputError("margin", f"{self.margin_k:.1f} K", "0 to 15 K")
+        if not self.longest_s >= 60.0:
+            raise InputError("longest time", f"{self.longest_s:.0f} s", "60 s or more")
+        if not self.colour_low_n < self.colour_high_n:
+            raise InputError("colour band", f"{self.colour_low_n:g} to {self.colour_high_n:g}", "low below high")
+        if not COOLEST_C < self.hottest_c <= 200.0:
+            raise InputError("hottest oil", f"{self.hottest_c:.0f} °C", "140 to 200 °C")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Candidate:
+    """A program with its worst-case margin and what the usual load gives."""
+
+    program: Program
+    margin_k: float
+    time_s: float
+    loss_frac: float
+    colour_n: float
+    yield_frac: float
+    cost_n: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Design:
+    """Recommended program, trade-off front (no candidate beats another in all), and why."""
+
+    recommended: Candidate
+    front: tuple[Candidate, ...]
+    tried_count: int
+    reason: str
+
+
+def lids_of(fryer: Fryer, stages: int) -> list[LidState]:
+    """Lid of each stage: open to set the crust, pressure in the middle, open to finish."""
+    if fryer.kind is FryerKind.OPEN:
+        return [LidState.OPEN] * stages
+    if stages <= 2:
+        return [LidState.PRESSURE] * stages
+    return [LidState.OPEN, *[LidState.PRESSURE] * (stages - 2), LidState.OPEN]
+
+
+def build(base: Program, fryer: Fryer, x: Array, main_s: float, hottest_c: float) -> Program:
+    """Program of a point ``x`` in [0, 1]^(2n+1): n set points, n shares, extra margin; the main part takes ``main_s``."""
+    n = len(x) // 2
+    lids = lids_of(fryer, n)
+    sets = COOLEST_C + x[:n] * (hottest_c - COOLEST_C)
+    inner = [i for i, lid in enumerate(lids) if lid is LidState.PRESSURE] or list(range(n))
+    if len(inner) == n and n > 1:
+        shares = x[n : 2 * n] + 0.15
+    else:
+        shares = np.where(np.isin(np.arange(n), inner), x[n : 2 * n] + 0.15, 0.0)
+    stages = []
+    for i in range(n):
+        length = main_s * shares[i] / shares.sum() if i in inner else EDGE_STAGE_S[0] + x[n + i] * (EDGE_STAGE_S[1] - EDGE_STAGE_S[0])  # fmt: skip
+        stages.append(Stage(set_c=float(sets[i]), lid=lids[i], duration_s=float(length)))
+    return rounded(replace(base, stages=tuple(stages), total_s=None), fryer.controller)
+
+
+class Sizer:
+    """Sizes and judges programs of one product on one fryer."""
+
+    def __init__(self, kitchen: Kitchen, base: Program, limit: CookLimit, goals: Goals) -> None:
+        self.kitchen, self.base, self.limit, self.goals = kitchen, base, limit, goals
+        self.fryer = kitchen.fryer(base.fryer)
+        self.row = np.array([WORST[name] for name in FACTORS])
+        self.step_s = self.fryer.controller.time_step_s
+        first = make_plan(kitchen, base)
+        tracers = [k for k in first.kinds if k.heavy]
+        self.weights = np.array([k.cut.heavy_ratio_n**1.25 for k in tracers])
+        self.fat = [100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in tracers]
+
+    def margins(self, programs: Sequence[Program]) -> Array:
+        """Lowest margin of the worst case of each program [K]."""
+        cooks = [question(make_plan(self.kitchen, p), self.row, self.weights) for p in programs]
+        found = []
+        for cook, raw in zip(cooks, run_many(cooks), strict=True):
+            lift = float(raw.time_s[raw.span < len(cook.spans) - 1].max())
+            first = raw.core_temp_c.shape[1] - len(self.fat)
+            found.append(min(
+                margin_k(raw.time_s, raw.core_temp_c[:, first + j], lift, self.limit, self.kitchen.site.thermometer_error_k, fat)
+                for j, fat in enumerate(self.fat)
+            ))  # fmt: skip
+        return np.array(found)
+
+    def fit(self, points: Sequence[Array], start_s: Array | None = None) -> tuple[list[Program], Array, Array]:
+        """Programs whose main stage is just long enough, their margins, and that length [s]."""
+        count = len(points)
+        goal = self.goals.margin_k + MOST_EXTRA_K * np.array([x[-1] for x in points]) ** 3
+        length = np.full(count, FIRST_GUESS_S) if start_s is None else start_s.copy()
+        low, high = np.full(count, SHORTEST_S), np.full(count, LONGEST_S)
+        slope, last = np.full(count, 0.15), None
+        for _ in range(FIRST_PASSES if start_s is None else LATER_PASSES):
+            gap = self.margins(self.build_all(points, length)) - goal
+            low, high = np.where(gap < 0, length, low), np.where(gap >= 0, np.minimum(high, length), high)
+            if last is not None:
+                moved = length - last[0]
+                rate = np.divide(gap - last[1], moved, out=slope.copy(), where=np.abs(moved) > 1.0)
+                slope = np.clip(rate, 0.02, 1.0)
+            last = (length.copy(), gap)
+            trial = length - gap / slope
+            length = np.where((trial <= low) | (trial >= high), 0.5 * (low + high), trial)
+        length = np.ceil(length / self.step_s) * self.step_s
+        programs = self.build_all(points, length)
+        margins = self.margins(programs)
+        short = margins < goal
+        if short.any():  # rounding may cost a step or two
+            length = np.where(short, length + 2.0 * self.step_s, length)
+            programs = self.build_all(points, length)
+            margins = self.margins(programs)
+        return programs, margins, length
+
+    def build_all(self, points: Sequence[Array], length: Array) -> list[Program]:
+        """Programs of all points with their main stages."""
+        return [build(self.base, self.fryer, x, s, self.goals.hottest_c) for x, s in zip(points, length, strict=True)]
+
+    def judge(self, programs: Sequence[Program], margins: Array) -> list[Candidate]:
+        """Candidates with the usual load's time, loss, colour and cost."""
+        plans: list[FryPlan] = [make_plan(self.kitchen, p) for p in programs]
+        return [
+            self._candidate(p, float(m), h) for p, m, h in zip(programs, margins, simulate_many(plans), strict=True)
+        ]
+
+    def _candidate(self, program: Program, margin: float, history: FryHistory) -> Candidate:
+        goals = self.goals
+        usual = [p for p in history.pieces if not p.kind.heavy]
+        colour = float(np.mean([p.browning_n for p in usual]))
+        middle = 0.5 * (goals.colour_low_n + goals.colour_high_n)
+        half = 0.5 * (goals.colour_high_n - goals.colour_low_n)
+        off = abs(colour - middle) / half
+        cost = goals.time_weight_n * history.lift_s / 600.0 + goals.loss_weight_n * history.moisture_loss_frac / 0.15
+        cost += goals.colour_weight_n * (0.2 * off + 30.0 * max(0.0, off - 0.98))
+        cost += 10.0 * max(0.0, goals.margin_k - margin) + 20.0 * max(
+            0.0, history.moisture_loss_frac - goals.most_loss_frac
+        )
+        cost += 0.02 * max(0.0, history.lift_s - goals.longest_s)
+        return Candidate(
+            program=program, margin_k=margin, time_s=history.lift_s, loss_frac=history.moisture_loss_frac,
+            colour_n=colour, yield_frac=history.yield_frac, cost_n=float(cost),
+        )  # fmt: skip
+
+
+def binding(candidate: Candidate, goals: Goals) -> str:
+    """The first goal that a candidate misses, in words; empty when it meets all."""
+    if candidate.margin_k < goals.margin_k - 0.05:
+        return f"the margin: {candidate.margin_k:.1f} K of {goals.margin_k:.1f} K"
+    if candidate.time_s > goals.longest_s:
+        return f"the time: {candidate.time_s:.0f} s of {goals.longest_s:.0f} s"
+    if candidate.loss_frac > goals.most_loss_frac:
+        return f"the loss: {100 * candidate.loss_frac:.1f} % of {100 * goals.most_loss_frac:.1f} %"
+    if not goals.colour_low_n <= candidate.colour_n <= goals.colour_high_n:
+        return f"the colour: {candidate.colour_n:.1f} outside {goals.colour_low_n:g} to {goals.colour_high_n:g}"
+    return ""
+
+
+def design(
+    kitchen: Kitchen, product: str, fryer: str, limit: CookLimit, goals: Goals | None = None, *, stages: int | None = None,
+    seed: int = 1, progress: Callable[[float], None] | None = None,
+) -> Design:  # fmt: skip
+    """Search the best staged program of a product on a fryer.
+
+    Parameters
+    ----------
+    stages : how many stages; default is what the controller holds, at most 4
+    seed : same seed, same answer
+    progress : called with the share done; may raise to cancel
+
+    Raises
+    ------
+    InputError
+        No program meets the goals; the message names the goal that binds and the nearest found.
+    """
+    goals = goals or Goals()
+    found = kitchen.fryer(fryer)
+    base = Program(
+        name=f"{product} {fryer}", product=kitchen.product(product).key, fryer=fryer,
+        stages=(Stage(set_c=165.0, duration_s=600.0),),
+    )  # fmt: skip
+    sizer = Sizer(kitchen, base, limit, goals)
+    best, tried = search(sizer, min(stages or 4, found.controller.stage_count), seed, progress)
+    barred = binding(best, goals)
+    if barred:
+        raise InputError(
+            "goals", "not reachable together", "looser; what binds is {barred} (nearest program found)",
+            where=f"{product} on {found.name}", values={"barred": barred},
+        )  # fmt: skip
+    front = pareto([c for c in tried if not binding(c, goals)])
+    return Design(recommended=best, front=front, tried_count=len(tried), reason=_reason(best, front))
+
+
+def search(
+    sizer: Sizer, stages: int, seed: int, progress: Callable[[float], None] | None = None
+) -> tuple[Candidate, list[Candidate]]:
+    """Differential evolution over set points and shares; best candidate and all tried."""
+    rng = np.random.default_rng(seed)
+    points: list[Array] = [rng.uniform(size=2 * stages + 1) for _ in range(POPULATION)]
+    programs, margins, lengths = sizer.fit(points)
+    best = sizer.judge(programs, margins)
+    tried = list(best)
+    for turn in range(GENERATIONS):
+        children = [_child(points, best, i, rng) for i in range(POPULATION)]
+        programs, margins, sized = sizer.fit(children, lengths)
+        judged = sizer.judge(programs, margins)
+        tried += judged
+        for i, candidate in enumerate(judged):
+            if candidate.cost_n <= best[i].cost_n:
+                points[i], best[i], lengths[i] = children[i], candidate, sized[i]
+        if progress:
+            progress((turn + 1) / GENERATIONS)
+    return min(best, key=lambda c: c.cost_n), tried
+
+
+def _child(points: Sequence[Array], best: Sequence[Candidate], i: int, rng: np.random.Generator) -> Array:
+    """Differential evolution, current to best: half of the coordinates move."""
+    top = points[int(np.argmin([c.cost_n for c in best]))]
+    a, b = (points[k] for k in rng.choice(len(points), 2, replace=False))
+    trial = points[i] + 0.6 * (top - points[i]) + 0.7 * (a - b)
+    keep = rng.uniform(size=len(trial)) < 0.35
+    return np.asarray(np.clip(np.where(keep, points[i], trial), 0.0, 1.0))
+
+
+def pareto(candidates: Sequence[Candidate]) -> tuple[Candidate, ...]:
+    """Candidates that none beats in time, loss and closeness of colour at once, by time."""
+    ordered = sorted(candidates, key=lambda c: (c.time_s, c.loss_frac, c.colour_n))
+    front: list[Candidate] = []
+    for c in ordered:
+        beaten = any(f.time_s <= c.time_s and f.loss_frac <= c.loss_frac and f.colour_n >= c.colour_n for f in front)
+        if not beaten:
+            front.append(c)
+    return tuple(front)
+
+
+def _reason(chosen: Candidate, front: Sequence[Candidate]) -> str:
+    quickest, juiciest = min(front, key=lambda c: c.time_s), min(front, key=lambda c: c.loss_frac)
+    return (
+        f"Takes {chosen.time_s:.0f} s and loses {100 * chosen.loss_frac:.1f} % with {chosen.margin_k:.1f} K in the worst case; "
+        f"the quickest found takes {quickest.time_s:.0f} s and loses {100 * quickest.loss_frac:.1f} %, "
+        f"the juiciest loses {100 * juiciest.loss_frac:.1f} % in {juiciest.time_s:.0f} s."
+    )
