@@ -160,3 +160,20 @@ def test_card_and_readback(demo, tmp_path):
     few = frywright("cook", "readback", demo, "--program", "bone-in birch", *right[:2])
     assert few.returncode == 2
     assert "read every value" in few.stderr
+
+
+@pytest.mark.slow
+def test_design_and_transfer(demo):
+    """A design tells stages, reason, proof and window; a transfer what does not match; bad goals a reason."""
+    made = frywright("cook", "design", demo, "--product", "tenders", "--fryer", "cedar", "--stages", "1")
+    assert made.returncode == 0, made.stderr
+    assert "Unknown until probed" in made.stdout
+    assert "still meets" in made.stdout
+    barred = frywright(
+        "cook", "design", demo, "--product", "bone_in", "--fryer", "cedar", "--stages", "1", "--longest", "5:00"
+    )
+    assert barred.returncode == 2
+    assert "what binds" in barred.stderr
+    carried = frywright("cook", "transfer", demo, "--program", "bone-in alder", "--fryer", "cedar", "--json")
+    assert carried.returncode == 0, carried.stderr
+    assert json.loads(carried.stdout)["unmatched"]

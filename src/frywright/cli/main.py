@@ -6,13 +6,14 @@ import sys
 
 import typer
 
-from frywright.cli import cook, kitchen, records
+from frywright.cli import cook, desk, kitchen, records
 
 app = typer.Typer(
     help="Workbench for the fryers of a fried-chicken kitchen. It plans, records and checks; it never "
     "controls a fryer, and the maker's manual, local codes and licensed technicians come first.",
     no_args_is_help=True, add_completion=False, pretty_exceptions_enable=False,
 )  # fmt: skip
+assert desk.app is cook.app  # the desk adds its commands to the cook group
 app.add_typer(cook.app, name="cook")
 app.add_typer(kitchen.app, name="kitchen")
 app.add_typer(records.app, name="records")

@@ -68,6 +68,22 @@ class Goals:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Effort:
+    """How to search: stages (default what the controller holds, at most 4), seed, progress.
+
+    Same seed, same answer. ``progress`` is called with the share done and may raise to cancel.
+    """
+
+    stages: int | None = None
+    seed: int = 1
+    progress: Callable[[float], None] | None = None
+
+    def stage_count(self, fryer: Fryer) -> int:
+        """Stages to search with on a fryer."""
+        return min(self.stages or 4, fryer.controller.stage_count)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Candidate:
     """A program with its worst-case margin and what the usual load gives."""
 
@@ -213,30 +229,28 @@ def binding(candidate: Candidate, goals: Goals) -> str:
 
 
 def design(
-    kitchen: Kitchen, product: str, fryer: str, limit: CookLimit, goals: Goals | None = None, *, stages: int | None = None,
-    seed: int = 1, progress: Callable[[float], None] | None = None,
-) -> Design:  # fmt: skip
+    kitchen: Kitchen,
+    product: str,
+    fryer: str,
+    limit: CookLimit,
+    goals: Goals | None = None,
+    effort: Effort | None = None,
+) -> Design:
     """Search the best staged program of a product on a fryer.
-
-    Parameters
-    ----------
-    stages : how many stages; default is what the controller holds, at most 4
-    seed : same seed, same answer
-    progress : called with the share done; may raise to cancel
 
     Raises
     ------
     InputError
         No program meets the goals; the message names the goal that binds and the nearest found.
     """
-    goals = goals or Goals()
+    goals, effort = goals or Goals(), effort or Effort()
     found = kitchen.fryer(fryer)
     base = Program(
         name=f"{product} {fryer}", product=kitchen.product(product).key, fryer=fryer,
         stages=(Stage(set_c=165.0, duration_s=600.0),),
     )  # fmt: skip
     sizer = Sizer(kitchen, base, limit, goals)
-    best, tried = search(sizer, min(stages or 4, found.controller.stage_count), seed, progress)
+    best, tried = search(sizer, effort)
     barred = binding(best, goals)
     if barred:
         raise InputError(
@@ -247,11 +261,9 @@ def design(
     return Design(recommended=best, front=front, tried_count=len(tried), reason=_reason(best, front))
 
 
-def search(
-    sizer: Sizer, stages: int, seed: int, progress: Callable[[float], None] | None = None
-) -> tuple[Candidate, list[Candidate]]:
+def search(sizer: Sizer, effort: Effort) -> tuple[Candidate, list[Candidate]]:
     """Differential evolution over set points and shares; best candidate and all tried."""
-    rng = np.random.default_rng(seed)
+    rng, stages = np.random.default_rng(effort.seed), effort.stage_count(sizer.fryer)
     points: list[Array] = [rng.uniform(size=2 * stages + 1) for _ in range(POPULATION)]
     programs, margins, lengths = sizer.fit(points)
     best = sizer.judge(programs, margins)
@@ -264,8 +276,8 @@ def search(
         for i, candidate in enumerate(judged):
             if candidate.cost_n <= best[i].cost_n:
                 points[i], best[i], lengths[i] = children[i], candidate, sized[i]
-        if progress:
-            progress((turn + 1) / GENERATIONS)
+        if effort.progress:
+            effort.progress((turn + 1) / GENERATIONS)
     return min(best, key=lambda c: c.cost_n), tried
 
 

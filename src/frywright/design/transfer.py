@@ -6,15 +6,14 @@ stages are searched for the least mismatch of what the guest gets. What stays un
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 import numpy as np
 
-from frywright.design.search import Candidate, Goals, Sizer, search
+from frywright.design.search import Candidate, Effort, Goals, Sizer, search
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
-from frywright.model.program import Program
+from frywright.model.program import LidState, Program
 from frywright.physics.fry import FryHistory, simulate
 from frywright.physics.plan import make_plan
 from frywright.verdicts.limits import CookLimit
@@ -75,38 +74,42 @@ class Matcher(Sizer):
         return replace(plain, cost_n=float(cost))
 
 
-def transfer(
-    source: Kitchen, program: Program, target: Kitchen, fryer: str, limit: CookLimit, *, product: str | None = None,
-    stages: int | None = None, seed: int = 1, progress: Callable[[float], None] | None = None,
-) -> Transfer:  # fmt: skip
-    """The program of another fryer (or place, or bird) that gives the same food.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Target:
+    """Where a program is carried: kitchen (perhaps at another altitude), fryer, bird, load."""
 
-    Parameters
-    ----------
-    source, program : where the program is at home
-    target : kitchen of the target; the same one, or one at another altitude
-    fryer, product : keys in the target; the product defaults to the program's
+    kitchen: Kitchen
+    fryer: str
+    product: str | None = None
+    load_heads: float | None = None
+
+
+def transfer(
+    source: Kitchen, program: Program, target: Target, limit: CookLimit, effort: Effort | None = None
+) -> Transfer:
+    """The program of another fryer, bird, load or place that gives the same food.
 
     Raises
     ------
     InputError
         The limit is not met even at the longest time; the message says how near it comes.
     """
-    found = target.fryer(fryer)
+    found, kitchen = target.kitchen.fryer(target.fryer), target.kitchen
     wanted = taste(simulate(make_plan(source, program)))
     at_home = Sizer(source, program, limit, Goals())
     goal = float(np.clip(at_home.margins([program.timed()])[0], 0.0, 15.0))
-    goods = target.product(product or program.product)
-    name = program.name if fryer == program.fryer else f"{goods.key} {fryer}"
-    base = replace(program.timed(), name=name, product=goods.key, fryer=fryer, load_heads=None)
-    first = replace(base, stages=(replace(base.stages[0], lid=base.stages[0].lid.OPEN),))
-    matcher = Matcher(target, first, limit, Goals(margin_k=goal), wanted)
-    best, _ = search(matcher, min(stages or 4, found.controller.stage_count), seed, progress)
+    goods = kitchen.product(target.product or program.product)
+    same = (target.fryer, goods.key) == (program.fryer, program.product)
+    name = program.name if same else f"{goods.key} {target.fryer}"
+    base = replace(program.timed(), name=name, product=goods.key, fryer=target.fryer, load_heads=target.load_heads)
+    first = replace(base, stages=(replace(base.stages[0], lid=LidState.OPEN),))
+    matcher = Matcher(kitchen, first, limit, Goals(margin_k=goal), wanted)
+    best, _ = search(matcher, effort or Effort())
     if best.margin_k < 0.0:
         raise InputError(
             "transfer", "not possible", "another fryer or load; the nearest program is {short} K short of the limit",
             where=f"{goods.name}, {found.name}", values={"short": f"{-best.margin_k:.1f}"},
         )  # fmt: skip
-    got = taste(simulate(make_plan(target, best.program)))
+    got = taste(simulate(make_plan(kitchen, best.program)))
     off = [f"{name}: {value:+.1f} times what counts as a match" for name, value in mismatch(wanted, got).items() if abs(value) > 1.0]  # fmt: skip
     return Transfer(program=best.program, margin_k=best.margin_k, source=wanted, target=got, unmatched=tuple(off))

@@ -11,7 +11,7 @@ from frywright.reports.fonts import folder
 TEMPLATES = Path(__file__).parent / "templates"
 
 
-def pdf(template: str, name: str, data: dict[str, Any]) -> bytes:
+def pdf(template: str, name: str, data: Any) -> bytes:
     """Compile a template with its data to PDF."""
     import typst
 

@@ -17,6 +17,7 @@ from frywright.records.store import Store
 from frywright.reports.fonts import folder as font_folder
 from frywright.workbench.book import remembered_kitchen
 from frywright.workbench.language import LANGUAGES, explain, translator
+from frywright.workbench.proof import FACTOR_WORDS
 
 HERE = Path(__file__).parent
 LARGEST_BODY_BYTES = 1_000_000
@@ -43,7 +44,7 @@ class Context:
     def render(self, request: Request, name: str, status: int = 200, **values: Any) -> Response:
         """A page in the visitor's language."""
         language = self.language(request)
-        values |= {"_": translator(language), "language": language, "languages": LANGUAGES}
+        values |= {"_": translator(language), "language": language, "languages": LANGUAGES, "words": FACTOR_WORDS}
         page = self.templates.TemplateResponse(request, name, values, status_code=status)
         if request.query_params.get("lang") == language:
             page.set_cookie("lang", language, samesite="strict", httponly=True)
@@ -52,13 +53,14 @@ class Context:
 
 def make_app(store: Store) -> FastAPI:
     """The application over an open store that holds a kitchen."""
-    from frywright.web.pages import cook, records
+    from frywright.web.pages import cook, desk, records
 
     app = FastAPI(title="Frywright", docs_url=None, redoc_url=None, openapi_url=None)
     context = Context(store)
     app.mount("/static", StaticFiles(directory=HERE / "static"), name="static")
     app.mount("/fonts", StaticFiles(directory=font_folder()), name="fonts")
     app.include_router(cook.router(context))
+    app.include_router(desk.router(context))
     app.include_router(records.router(context))
     app.middleware("http")(_guard)
 

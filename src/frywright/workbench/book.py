@@ -12,6 +12,7 @@ from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState, Program, Stage
 from frywright.records.store import Store
+from frywright.workbench.cards import ReadBack
 from frywright.workbench.clock import now
 from frywright.workbench.cook import CookAnswer
 from frywright.workbench.view import plain_json
@@ -80,6 +81,50 @@ def keep_simulation(store: Store, answer: CookAnswer) -> Recorded:
     versions = {"program": str(answer.plan.program.version), "catalog": answer.history.catalog_version, **editions}
     with store.writing() as writer:
         return writer.add(_entry("simulation", payload, versions))
+
+
+def record_readback(store: Store, program: Program, slot: int, result: ReadBack, people: tuple[str, str], started_at: str) -> Recorded:  # fmt: skip
+    """Keep a read-back: who read, who checked, what was found.
+
+    Raises
+    ------
+    InputError
+        The two people are not two.
+    """
+    reader, checker = (p.strip() for p in people)
+    if not reader or not checker or reader.lower() == checker.lower():
+        raise InputError(
+            "people", f"{reader or 'nobody'} and {checker or 'nobody'}", "two different people: one reads, one compares"
+        )
+    payload = {
+        "name": program.name, "version": program.version, "fryer": program.fryer, "slot": slot, "read_by": reader,
+        "checked_by": checker, "started_at": started_at, "matches": result.matches, "figure_card": result.figure_card,
+        "figure_read": result.figure_read,
+        "mismatches": [{"stage": m.stage, "what": m.what, "card": m.wanted, "machine": m.found, "slip": m.slip} for m in result.mismatches],
+    }  # fmt: skip
+    with store.writing() as writer:
+        return writer.add(_entry("readback", payload, {"program": str(program.version)}))
+
+
+def held_status(store: Store, kitchen: Kitchen) -> list[dict[str, str]]:
+    """What each fryer is known to hold of each program: by its newest read-back, else unknown."""
+    newest: dict[str, Recorded] = {item.entry.payload["name"]: item for item in store.entries("readback")}
+    rows = []
+    for name in sorted({p.name for p in kitchen.programs}):
+        program = kitchen.program(name)
+        item = newest.get(name)
+        if item is None:
+            state = "unknown"
+        elif not item.entry.payload["matches"]:
+            state = "differs"
+        else:
+            state = "current" if item.entry.payload["version"] == program.version else "old version"
+        rows.append({
+            "name": name, "fryer": kitchen.fryer(program.fryer).name, "version": str(program.version), "state": state,
+            "read_at": item.recorded_at.strftime("%Y-%m-%d %H:%M UTC") if item else "",
+            "read_version": str(item.entry.payload["version"]) if item else "",
+        })  # fmt: skip
+    return rows
 
 
 def kept_simulations(store: Store) -> list[Recorded]:

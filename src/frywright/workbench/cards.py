@@ -76,7 +76,18 @@ def _rows(keyed: Rendered, translate: Translate) -> list[list[str]]:
 
 def card_pdf(kitchen: Kitchen, program: Program, slot: int, language: str, translate: Translate) -> bytes:
     """The card as a one-page PDF."""
-    return pdf("card.typ", "card", card_data(kitchen, program, slot, language, translate))
+    return pdf("card.typ", "cards", [card_data(kitchen, program, slot, language, translate)])
+
+
+def site_cards_pdf(kitchen: Kitchen, languages: dict[str, Translate]) -> bytes:
+    """Cards of the newest version of every program, in each language given, as one PDF."""
+    names = sorted({p.name for p in kitchen.programs})
+    cards = [
+        card_data(kitchen, kitchen.program(name), 1, language, translate)
+        for name in names
+        for language, translate in languages.items()
+    ]
+    return pdf("card.typ", "cards", cards)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

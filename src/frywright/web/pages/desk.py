@@ -1,0 +1,223 @@
+"""Program desk: describe, design, prove, transfer, card, read-back, versions."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from itertools import pairwise
+from typing import Any
+
+from fastapi import APIRouter, Request, Response
+from fastapi.responses import RedirectResponse
+
+from frywright.design.search import Effort, Goals
+from frywright.design.transfer import Target
+from frywright.model.errors import DataError, FrywrightError, InputError
+from frywright.model.units import parse
+from frywright.web.app import Context
+from frywright.web.jobs import Job, Jobs
+from frywright.workbench import book
+from frywright.workbench.cards import card_pdf, read_back, site_cards_pdf, value_names
+from frywright.workbench.clock import now
+from frywright.workbench.desk import (
+    at_altitude,
+    design_json,
+    design_program,
+    differences,
+    edge_sentence,
+    scouting_beside,
+    transfer_json,
+    transfer_program,
+    window_of,
+)
+from frywright.workbench.language import LANGUAGES, explain, translator
+from frywright.workbench.proof import proof_json, prove_program
+
+PDF = "application/pdf"
+
+
+def router(context: Context) -> APIRouter:
+    """Routes of the desk."""
+    routes, jobs = APIRouter(), Jobs()
+
+    def kitchen() -> Any:
+        return book.remembered_kitchen(context.store)
+
+    @routes.get("/cook/desk")
+    def desk(request: Request) -> Response:
+        place = kitchen()
+        values = {"kitchen": place, "status": book.held_status(context.store, place), "languages_all": LANGUAGES}
+        return context.render(request, "desk.html", room="desk", **values)
+
+    _add_work(routes, jobs, kitchen)
+    _add_jobs(routes, jobs, context, kitchen)
+    _add_paper(routes, context, kitchen)
+    _add_readback(routes, context, kitchen)
+    _add_kitchen(routes, context)
+    return routes
+
+
+def _add_work(routes: APIRouter, jobs: Jobs, kitchen: Callable[[], Any]) -> None:
+    def begin(title: str, kind: str, work: Callable[..., Any]) -> Response:
+        return RedirectResponse(f"/cook/desk/job/{jobs.start(title, kind, work).number}", 303)
+
+    @routes.post("/cook/desk/design")
+    async def design(request: Request) -> Response:
+        form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
+        goals = _goals(form)
+        product, fryer = place.product(form.get("product", "")), place.fryer(form.get("fryer", ""))
+
+        def work(progress: Callable[[float], None]) -> dict[str, Any]:
+            found, proof = design_program(place, product.key, fryer.key, goals, Effort(progress=progress))
+            system = str(place.site.units)
+            edges = [edge_sentence(e, system) for e in window_of(place, found.recommended.program)[1]]
+            return {**design_json(found, proof, system), "edges": edges, "made": found.recommended.program}
+
+        return begin(f"{product.name} · {fryer.name}", "design", work)
+
+    @routes.post("/cook/desk/transfer")
+    async def transfer(request: Request) -> Response:
+        form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
+        program, fryer = place.program(form.get("program", "")), place.fryer(form.get("fryer", ""))
+        altitude = parse(form["altitude"], "length", "altitude") if form.get("altitude") else None
+
+        def work(progress: Callable[[float], None]) -> dict[str, Any]:
+            found, proof = transfer_program(
+                place, program, Target(kitchen=at_altitude(place, altitude), fryer=fryer.key), Effort(progress=progress)
+            )
+            beside = scouting_beside(place, program, program.product, altitude or place.site.altitude_m)
+            return {**transfer_json(found, proof, str(place.site.units)), "beside": beside, "made": found.program}
+
+        return begin(f"{program.name} → {fryer.name}", "transfer", work)
+
+    @routes.post("/cook/desk/prove")
+    async def prove(request: Request) -> Response:
+        form, place = await request.form(), kitchen()
+        program = place.program(str(form.get("program", "")))
+
+        def work(progress: Callable[[float], None]) -> dict[str, Any]:
+            answer = prove_program(place, program, samples=2048, progress=progress)
+            system = str(place.site.units)
+            return {
+                "proof": proof_json(answer),
+                "edges": [edge_sentence(e, system) for e in window_of(place, program)[1]],
+            }
+
+        return begin(program.name, "proof", work)
+
+
+def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable[[], Any]) -> None:
+    @routes.get("/cook/desk/job/{number}")
+    def job(request: Request, number: int) -> Response:
+        found = jobs.get(number)
+        if found is None:
+            return context.render(request, "job.html", 404, job=Job(number=0, title="", kind=""), told="", room="desk")
+        told = explain(found.error, context.language(request)) if found.error else ""
+        return context.render(request, "job.html", job=found, told=told, room="desk")
+
+    @routes.post("/cook/desk/job/{number}/cancel")
+    def cancel(number: int) -> Response:
+        found = jobs.get(number)
+        if found:
+            found.cancelled = True
+        return RedirectResponse(f"/cook/desk/job/{number}", 303)
+
+    @routes.post("/cook/desk/job/{number}/save")
+    def save(number: int) -> Response:
+        found = jobs.get(number)
+        if found is None or not found.result or "made" not in found.result:
+            raise InputError("job", number, "a finished design or transfer")
+        recorded = book.save_program(context.store, kitchen(), found.result["made"])
+        return RedirectResponse(f"/records?new={recorded.number}", 303)
+
+
+def _add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
+    @routes.get("/cook/card.pdf")
+    def card(request: Request, program: str, slot: int = 1) -> Response:
+        place, language = kitchen(), context.language(request)
+        data = card_pdf(place, place.program(program), slot, language, translator(language))
+        return Response(data, media_type=PDF)
+
+    @routes.get("/cook/cards.pdf")
+    def cards(request: Request, both: bool = False) -> Response:
+        names = list(LANGUAGES) if both else [context.language(request)]
+        return Response(site_cards_pdf(kitchen(), {n: translator(n) for n in names}), media_type=PDF)
+
+    @routes.get("/cook/changes")
+    def versions(request: Request, program: str) -> Response:
+        place = kitchen()
+        found = sorted((p for p in place.programs if p.name == place.program(program).name), key=lambda p: p.version)
+        told = [differences(place, a, b) for a, b in pairwise(found)]
+        return context.render(
+            request, "changes.html", title=program, told=told, system=str(place.site.units), room="desk"
+        )
+
+
+def _goals(form: dict[str, str]) -> Goals:
+    def number(name: str, default: float) -> float:
+        try:
+            return float(form.get(name) or default)
+        except ValueError as error:
+            raise InputError(name, repr(form[name]), "a number") from error
+
+    return Goals(
+        margin_k=number("margin", 3.0), longest_s=parse(form.get("longest") or "25:00", "time", "longest time"),
+        most_loss_frac=number("loss", 35.0) / 100.0, colour_low_n=number("colour_low", 4.0), colour_high_n=number("colour_high", 14.0),
+    )  # fmt: skip
+
+
+def _add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
+    @routes.get("/cook/readback")
+    def ask(request: Request, program: str, slot: int = 1) -> Response:
+        place = kitchen()
+        found = place.program(program)
+        names = value_names(place, found, slot)
+        fields = [{"stage": v.stage, "what": v.what} for v in names]
+        values = {
+            "program": found,
+            "slot": slot,
+            "fields": fields,
+            "started_at": now().isoformat(),
+            "result": None,
+            "problem": "",
+        }
+        return context.render(request, "readback.html", room="desk", **values)
+
+    @routes.post("/cook/readback")
+    async def compare(request: Request) -> Response:
+        form, place = await request.form(), kitchen()
+        found, slot = place.program(str(form.get("program", ""))), int(str(form.get("slot", "1")) or 1)
+        names = value_names(place, found, slot)
+        fields = [{"stage": v.stage, "what": v.what} for v in names]
+        result, problem, status = None, "", 200
+        try:
+            read = [str(form.get(f"v{i}", "")) for i in range(len(names))]
+            result = read_back(place, found, slot, read)
+            people = (str(form.get("read_by", "")), str(form.get("checked_by", "")))
+            book.record_readback(context.store, found, slot, result, people, str(form.get("started_at", "")))
+        except FrywrightError as error:
+            result, problem, status = None, explain(error, context.language(request)), error.http_status
+        worst = result.consequence.verdicts[0][1] if result and result.consequence else None
+        said = (
+            worst.say(str(place.site.units), translator(context.language(request)))
+            if worst
+            else (result.problem if result else "")
+        )
+        values = {"program": found, "slot": slot, "fields": fields, "started_at": form.get("started_at", ""), "result": result,
+                  "problem": problem, "said": said, "typed": form}  # fmt: skip
+        return context.render(request, "readback.html", status, room="desk", **values)
+
+
+def _add_kitchen(routes: APIRouter, context: Context) -> None:
+    @routes.get("/cook/kitchen")
+    def show(request: Request) -> Response:
+        text = context.store.current("kitchen")[-1].entry.payload["text"]
+        return context.render(request, "kitchen.html", text=text, problems=[], room="desk")
+
+    @routes.post("/cook/kitchen")
+    async def keep(request: Request) -> Response:
+        text = str((await request.form()).get("text", "")).replace("\r\n", "\n")
+        try:
+            book.remember_kitchen(context.store, text, "kitchen.toml")
+        except DataError as error:
+            return context.render(request, "kitchen.html", 422, text=text, problems=error.problems, room="desk")
+        return RedirectResponse("/cook/desk", 303)

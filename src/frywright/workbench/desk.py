@@ -1,0 +1,133 @@
+"""The program desk: design, window, transfer, differences with their effect, scouting sums."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+from frywright.design.difference import changes
+from frywright.design.scouting import scouting_time
+from frywright.design.search import Candidate, Design, Effort, Goals
+from frywright.design.search import design as search_design
+from frywright.design.transfer import Target, Transfer
+from frywright.design.transfer import transfer as search_transfer
+from frywright.design.window import Edge, window
+from frywright.model.kitchen import Kitchen
+from frywright.model.program import Program
+from frywright.model.units import clock, show
+from frywright.physics.fry import simulate
+from frywright.physics.plan import make_plan
+from frywright.verdicts.limits import cook_limit
+from frywright.workbench.book import program_payload
+from frywright.workbench.proof import ProofAnswer, proof_json, prove_program
+
+ROBUST_SAMPLES = 256
+
+
+def design_program(
+    kitchen: Kitchen, product: str, fryer: str, goals: Goals | None = None, effort: Effort | None = None
+) -> tuple[Design, ProofAnswer]:
+    """Best staged program within the fryer's controller, with a proof over 256 samples.
+
+    Raises
+    ------
+    InputError
+        The goals cannot be met together; the message names what binds.
+    """
+    limit = cook_limit(kitchen.site.jurisdiction)
+    found = search_design(kitchen, product, fryer, limit, goals, effort)
+    newest = max((p.version for p in kitchen.programs if p.name == found.recommended.program.name), default=0)
+    chosen = replace(found.recommended, program=replace(found.recommended.program, version=newest + 1))
+    return replace(found, recommended=chosen), prove_program(kitchen, chosen.program, samples=ROBUST_SAMPLES)
+
+
+def window_of(kitchen: Kitchen, program: Program) -> tuple[Candidate, tuple[Edge, ...]]:
+    """Distance of each value of a program to the edge at which the worst case fails."""
+    wide = Goals(margin_k=0.0, colour_low_n=0.0, colour_high_n=60.0, most_loss_frac=0.6, longest_s=3600.0)
+    return window(kitchen, program, cook_limit(kitchen.site.jurisdiction), wide)
+
+
+def transfer_program(
+    kitchen: Kitchen, program: Program, target: Target, effort: Effort | None = None
+) -> tuple[Transfer, ProofAnswer]:
+    """The same food from another fryer, bird, load or place, with a proof of its own.
+
+    Raises
+    ------
+    InputError
+        It cannot be done; the message says how near the nearest comes.
+    """
+    limit = cook_limit(kitchen.site.jurisdiction)
+    found = search_transfer(kitchen, program, target, limit, effort)
+    newest = max((p.version for p in kitchen.programs if p.name == found.program.name), default=0)
+    made = replace(found.program, version=newest + 1)
+    return replace(found, program=made), prove_program(target.kitchen, made, samples=ROBUST_SAMPLES)
+
+
+def at_altitude(kitchen: Kitchen, altitude_m: float | None) -> Kitchen:
+    """The same kitchen at another altitude; None leaves it where it is."""
+    return kitchen if altitude_m is None else replace(kitchen, site=replace(kitchen.site, altitude_m=altitude_m))
+
+
+def differences(kitchen: Kitchen, old: Program, new: Program) -> dict[str, Any]:
+    """What changed between versions, value by value, and what that does to core, loss and time."""
+    system = str(kitchen.site.units)
+    before, after = (simulate(make_plan(kitchen, p)) for p in (old, new))
+    return {
+        "name": new.name, "from_version": old.version, "to_version": new.version,
+        "changes": [{"stage": c.stage, "what": c.what, "before": c.before, "after": c.after} for c in changes(old, new, system)],
+        "effect": {
+            "core_at_lift_k": after.coldest.core_at_lift_c - before.coldest.core_at_lift_c,
+            "loss_frac": after.moisture_loss_frac - before.moisture_loss_frac, "time_s": after.lift_s - before.lift_s,
+        },
+        "cards": f"Cards of version {old.version} are void.",
+    }  # fmt: skip
+
+
+def scouting_beside(kitchen: Kitchen, known: Program, product: str, altitude_m: float) -> dict[str, Any]:
+    """The rule-of-thumb time for another bird or altitude, beside nothing but itself."""
+    old, new = kitchen.product(known.product), kitchen.product(product)
+    sets = kitchen.cut_set(old.cut_set), kitchen.cut_set(new.cut_set)
+    ratio = (new.unit_mass_kg or sets[1].unit_mass_kg) / (old.unit_mass_kg or sets[0].unit_mass_kg)
+    told = scouting_time(
+        sum(known.durations_s()), weight_ratio=ratio, warmer_k=new.start_temp_c - old.start_temp_c,
+        higher_m=altitude_m - kitchen.site.altitude_m, kind=kitchen.fryer(known.fryer).kind,
+    )  # fmt: skip
+    return {"time": clock(told.time_s), "time_s": told.time_s, "weight_n": told.weight_n, "start_n": told.start_n,
+            "altitude_n": told.altitude_n, "label": "rule of thumb, not approved"}  # fmt: skip
+
+
+def candidate_json(candidate: Candidate, system: str) -> dict[str, Any]:
+    """A candidate as plain values and in words."""
+    return {
+        "program": program_payload(candidate.program), "margin_k": candidate.margin_k, "time_s": candidate.time_s,
+        "loss_frac": candidate.loss_frac, "colour_n": candidate.colour_n, "yield_frac": candidate.yield_frac,
+        "stages": [f"{show(s.set_c, 'c', system)} · {s.lid} · {clock(s.end_value)}" for s in candidate.program.timed().stages],
+    }  # fmt: skip
+
+
+def edge_sentence(edge: Edge, system: str) -> str:
+    """One edge of the window in words: ``stage 2, time: 30 s less still meets; beyond, …``."""
+    amount = f"{abs(edge.change):.0f} s" if edge.unit == "s" else show(abs(edge.change), "k", system)
+    direction = "less" if edge.change < 0 or (edge.change == 0 and "margin" in edge.breaks) else "more"
+    return f"stage {edge.stage}, {edge.what}: {amount} {direction} still meets; beyond, what breaks is {edge.breaks}"
+
+
+def design_json(found: Design, proof: ProofAnswer, system: str) -> dict[str, Any]:
+    """A design with its front and proof as plain values."""
+    return {
+        "recommended": candidate_json(found.recommended, system), "reason": found.reason, "tried_count": found.tried_count,
+        "front": [candidate_json(c, system) for c in found.front[:: max(1, len(found.front) // 12)]],
+        "proof": proof_json(proof),
+    }  # fmt: skip
+
+
+def transfer_json(found: Transfer, proof: ProofAnswer, system: str) -> dict[str, Any]:
+    """A transfer with its proof as plain values."""
+    from dataclasses import asdict
+
+    return {
+        "program": program_payload(found.program), "margin_k": found.margin_k, "source": asdict(found.source),
+        "target": asdict(found.target), "unmatched": list(found.unmatched), "proof": proof_json(proof),
+        "stages": [f"{show(s.set_c, 'c', system)} · {s.lid} · {clock(s.end_value)}" for s in found.program.timed().stages],
+    }  # fmt: skip
