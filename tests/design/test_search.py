@@ -49,7 +49,7 @@ def test_no_program_of_the_front_beats_another(found):
     """Time, loss and colour: each is better in something; and the reason speaks of both ends."""
     front = found.front
     assert pareto(front) == front
-    assert f"{min(c.time_s for c in front):.0f} s" in found.reason
+    assert found.reason.values["quick_s"] == min(c.time_s for c in front)
 
 
 def test_within_two_percent_of_an_exhaustive_search(kitchen):
@@ -86,7 +86,7 @@ def test_impossible_goals_are_refused(goals):
 
 def test_unreachable_goals_name_what_binds(kitchen):
     """Six minutes for bone-in chicken: the time binds."""
-    with pytest.raises(InputError, match=r"the time|the margin"):
+    with pytest.raises(InputError, match=r"the (time|margin)"):
         design(kitchen, "bone_in", "cedar", LIMIT, Goals(longest_s=360.0), ONE)
 
 
@@ -114,14 +114,14 @@ def test_the_window_tells_how_much_less_still_meets(kitchen):
     assert here.margin_k > 0
     assert margin(edge.change) >= 0
     assert margin(edge.change - 10.0) < 0
-    assert "margin" in edge.breaks
+    assert edge.breaks == "margin"
 
 
 def test_there_and_back(kitchen):
     """Alder to birch and back: core within 3 K, crust 0.2 mm, loss 1.5 points, colour 3 of the first."""
     first = kitchen.program("bone-in alder")
     there = transfer(kitchen, first, Target(kitchen=kitchen, fryer="birch"), LIMIT)
-    assert there.unmatched == ()
+    assert there.unmatched == {}
     back = transfer(kitchen, there.program, Target(kitchen=kitchen, fryer="alder"), LIMIT)
     home = taste(simulate(make_plan(kitchen, first)))
     assert max(abs(v) for v in mismatch(home, back.target).values()) <= 1.0
@@ -133,7 +133,7 @@ def test_open_for_pressure_says_what_does_not_match(kitchen):
     found = transfer(kitchen, kitchen.program("bone-in alder"), Target(kitchen=kitchen, fryer="cedar"), LIMIT)
     assert len(found.program.stages) == 1
     assert found.margin_k >= 0
-    assert any(line.startswith("crust") for line in found.unmatched)
+    assert "crust" in found.unmatched
 
 
 def test_to_the_sea(kitchen):

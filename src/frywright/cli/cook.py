@@ -128,7 +128,7 @@ def prove(
         if as_json:
             emit_json(proof_json(answer))
         else:
-            print_proof(proof_json(answer))
+            print_proof(proof_json(answer, str(place.site.units)))
 
 
 def print_proof(proof: dict[str, Any]) -> None:

@@ -18,6 +18,7 @@ from frywright.catalog import load as catalog
 from frywright.design.controller import rounded
 from frywright.design.proof import FACTORS, question
 from frywright.model.errors import InputError
+from frywright.model.findings import Note
 from frywright.model.fryer import Fryer, FryerKind
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState, Program, Stage
@@ -103,7 +104,7 @@ class Design:
     recommended: Candidate
     front: tuple[Candidate, ...]
     tried_count: int
-    reason: str
+    reason: Note
 
 
 def lids_of(fryer: Fryer, stages: int) -> list[LidState]:
@@ -216,16 +217,24 @@ class Sizer:
 
 
 def binding(candidate: Candidate, goals: Goals) -> str:
-    """The first goal that a candidate misses, in words; empty when it meets all."""
+    """The first goal that a candidate misses: margin, time, loss or colour; empty when it meets all."""
     if candidate.margin_k < goals.margin_k - 0.05:
-        return f"the margin: {candidate.margin_k:.1f} K of {goals.margin_k:.1f} K"
+        return "margin"
     if candidate.time_s > goals.longest_s:
-        return f"the time: {candidate.time_s:.0f} s of {goals.longest_s:.0f} s"
+        return "time"
     if candidate.loss_frac > goals.most_loss_frac:
-        return f"the loss: {100 * candidate.loss_frac:.1f} % of {100 * goals.most_loss_frac:.1f} %"
-    if not goals.colour_low_n <= candidate.colour_n <= goals.colour_high_n:
-        return f"the colour: {candidate.colour_n:.1f} outside {goals.colour_low_n:g} to {goals.colour_high_n:g}"
-    return ""
+        return "loss"
+    return "" if goals.colour_low_n <= candidate.colour_n <= goals.colour_high_n else "colour"
+
+
+def shortfall(candidate: Candidate, goals: Goals, goal: str) -> str:
+    """How near a candidate comes to a goal, in numbers."""
+    return {
+        "margin": f"{candidate.margin_k:.1f} K of {goals.margin_k:.1f} K",
+        "time": f"{candidate.time_s:.0f} s of {goals.longest_s:.0f} s",
+        "loss": f"{100 * candidate.loss_frac:.1f} % of {100 * goals.most_loss_frac:.1f} %",
+        "colour": f"dE {candidate.colour_n:.1f}, wanted {goals.colour_low_n:g} to {goals.colour_high_n:g}",
+    }[goal]
 
 
 def design(
@@ -254,8 +263,8 @@ def design(
     barred = binding(best, goals)
     if barred:
         raise InputError(
-            "goals", "not reachable together", "looser; what binds is {barred} (nearest program found)",
-            where=f"{product} on {found.name}", values={"barred": barred},
+            "goals", "not reachable together", "looser; what binds is the {goal}, {nearest} (nearest program found)",
+            where=f"{product} on {found.name}", values={"goal": barred, "nearest": shortfall(best, goals, barred)},
         )  # fmt: skip
     front = pareto([c for c in tried if not binding(c, goals)])
     return Design(recommended=best, front=front, tried_count=len(tried), reason=_reason(best, front))
@@ -301,10 +310,14 @@ def pareto(candidates: Sequence[Candidate]) -> tuple[Candidate, ...]:
     return tuple(front)
 
 
-def _reason(chosen: Candidate, front: Sequence[Candidate]) -> str:
+def _reason(chosen: Candidate, front: Sequence[Candidate]) -> Note:
     quickest, juiciest = min(front, key=lambda c: c.time_s), min(front, key=lambda c: c.loss_frac)
-    return (
-        f"Takes {chosen.time_s:.0f} s and loses {100 * chosen.loss_frac:.1f} % with {chosen.margin_k:.1f} K in the worst case; "
-        f"the quickest found takes {quickest.time_s:.0f} s and loses {100 * quickest.loss_frac:.1f} %, "
-        f"the juiciest loses {100 * juiciest.loss_frac:.1f} % in {juiciest.time_s:.0f} s."
-    )
+    return Note(
+        kind="design_reason",
+        text="Takes {time_s} and loses {loss_frac} with {margin_k} to spare in the worst case; the quickest found takes {quick_s} and loses {quick_loss_frac}, the juiciest loses {juicy_loss_frac} in {juicy_s}.",
+        values={
+            "time_s": chosen.time_s, "loss_frac": chosen.loss_frac, "margin_k": chosen.margin_k,
+            "quick_s": quickest.time_s, "quick_loss_frac": quickest.loss_frac,
+            "juicy_loss_frac": juiciest.loss_frac, "juicy_s": juiciest.time_s,
+        },
+    )  # fmt: skip

@@ -34,13 +34,13 @@ class Taste:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Transfer:
-    """The program for the target, both tastes, and what is not matched, in words."""
+    """The program for the target, both tastes, and what is not matched."""
 
     program: Program
     margin_k: float
     source: Taste
     target: Taste
-    unmatched: tuple[str, ...]
+    unmatched: dict[str, float]  # quality and how many times what counts as a match
 
 
 def taste(history: FryHistory) -> Taste:
@@ -111,5 +111,5 @@ def transfer(
             where=f"{goods.name}, {found.name}", values={"short": f"{-best.margin_k:.1f}"},
         )  # fmt: skip
     got = taste(simulate(make_plan(kitchen, best.program)))
-    off = [f"{name}: {value:+.1f} times what counts as a match" for name, value in mismatch(wanted, got).items() if abs(value) > 1.0]  # fmt: skip
-    return Transfer(program=best.program, margin_k=best.margin_k, source=wanted, target=got, unmatched=tuple(off))
+    off = {name: value for name, value in mismatch(wanted, got).items() if abs(value) > 1.0}  # fmt: skip
+    return Transfer(program=best.program, margin_k=best.margin_k, source=wanted, target=got, unmatched=off)

@@ -62,7 +62,7 @@ def _edge(sizer: Sizer, program: Program, stage: int, what: str, far: float, uni
     for turn in range(HALVINGS + 1):
         by = far if turn == 0 else 0.5 * (good + bad)
         trial = _changed(program, stage, what, by)
-        barred = "the time: none left" if trial is None else _barred(sizer, trial, goals)
+        barred = "time" if trial is None else _barred(sizer, trial, goals)
         if barred:
             bad, breaks = by, barred
         elif turn == 0:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from typing import Any
 
@@ -12,6 +13,7 @@ from frywright.design.search import design as search_design
 from frywright.design.transfer import Target, Transfer
 from frywright.design.transfer import transfer as search_transfer
 from frywright.design.window import Edge, window
+from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.units import clock, show
@@ -22,6 +24,7 @@ from frywright.workbench.book import program_payload
 from frywright.workbench.proof import ProofAnswer, proof_json, prove_program
 
 ROBUST_SAMPLES = 256
+Translate = Callable[[str], str]
 
 
 def design_program(
@@ -106,28 +109,40 @@ def candidate_json(candidate: Candidate, system: str) -> dict[str, Any]:
     }  # fmt: skip
 
 
-def edge_sentence(edge: Edge, system: str) -> str:
-    """One edge of the window in words: ``stage 2, time: 30 s less still meets; beyond, …``."""
-    amount = f"{abs(edge.change):.0f} s" if edge.unit == "s" else show(abs(edge.change), "k", system)
-    direction = "less" if edge.change < 0 or (edge.change == 0 and "margin" in edge.breaks) else "more"
-    return f"stage {edge.stage}, {edge.what}: {amount} {direction} still meets; beyond, what breaks is {edge.breaks}"
+def edge_sentence(edge: Edge, system: str, translate: Translate = str) -> str:
+    """One edge of the window in words: how much less (or more) still meets, and what fails beyond."""
+    less = edge.change < 0 or (edge.change == 0 and edge.breaks in ("margin", "time"))
+    values: dict[str, float | str] = {
+        "stage": float(edge.stage), "what": edge.what, "goal": edge.breaks,
+        ("amount_s" if edge.unit == "s" else "amount_k"): abs(edge.change),
+    }  # fmt: skip
+    text = {
+        ("s", True): "Stage {stage}, {what}: {amount_s} less still meets; beyond that the {goal} fails.",
+        ("s", False): "Stage {stage}, {what}: {amount_s} more still meets; beyond that the {goal} fails.",
+        ("K", True): "Stage {stage}, {what}: {amount_k} less still meets; beyond that the {goal} fails.",
+        ("K", False): "Stage {stage}, {what}: {amount_k} more still meets; beyond that the {goal} fails.",
+    }[edge.unit, less]
+    return say(text, values, system, translate)
 
 
-def design_json(found: Design, proof: ProofAnswer, system: str) -> dict[str, Any]:
+def design_json(found: Design, proof: ProofAnswer, system: str, translate: Translate = str) -> dict[str, Any]:
     """A design with its front and proof as plain values."""
     return {
-        "recommended": candidate_json(found.recommended, system), "reason": found.reason, "tried_count": found.tried_count,
+        "recommended": candidate_json(found.recommended, system), "reason": say(found.reason.text, found.reason.values, system, translate), "tried_count": found.tried_count,
         "front": [candidate_json(c, system) for c in found.front[:: max(1, len(found.front) // 12)]],
-        "proof": proof_json(proof),
+        "proof": proof_json(proof, system, translate),
     }  # fmt: skip
 
 
-def transfer_json(found: Transfer, proof: ProofAnswer, system: str) -> dict[str, Any]:
+def transfer_json(found: Transfer, proof: ProofAnswer, system: str, translate: Translate = str) -> dict[str, Any]:
     """A transfer with its proof as plain values."""
     from dataclasses import asdict
 
     return {
         "program": program_payload(found.program), "margin_k": found.margin_k, "source": asdict(found.source),
-        "target": asdict(found.target), "unmatched": list(found.unmatched), "proof": proof_json(proof),
+        "target": asdict(found.target), "unmatched": [
+            say("{quality}: {times} times what counts as a match", {"quality": name, "times": f"{value:+.1f}"}, system, translate)
+            for name, value in found.unmatched.items()
+        ], "proof": proof_json(proof, system, translate),
         "stages": [f"{show(s.set_c, 'c', system)} · {s.lid} · {clock(s.end_value)}" for s in found.program.timed().stages],
     }  # fmt: skip

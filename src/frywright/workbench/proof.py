@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from frywright.design.proof import Proof, Spread, prove
-from frywright.model.findings import Outcome
+from frywright.model.findings import Note, Outcome, say
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.physics.plan import make_plan
@@ -28,7 +28,7 @@ class ProofAnswer:
     program: Program
     proof: Proof
     outcome: Outcome
-    sentence: str
+    note: Note
 
 
 def prove_program(
@@ -49,23 +49,26 @@ def prove_program(
     )
     worst = min(proof.cuts, key=lambda cut: cut.worst_margin_k)
     bound = min(cut.bound_frac for cut in proof.cuts)
-    short = "short of" if worst.worst_margin_k < 0 else "above"
-    sentence = (
-        f"Scouting proof over {proof.samples_count} loads: at least {100 * bound:.1f} % of pieces are predicted to meet "
-        f"{limit.title} ({100 * proof.confidence_frac:.0f} % confidence); the worst {worst.cut.lower()} is "
-        f"{abs(worst.worst_margin_k):.1f} K {short} it; {FACTOR_WORDS[proof.breaks_first] if proof.breaks_first else 'nothing'} "
-        "moves it most. Unknown until probed."
+    values: dict[str, float | str] = {
+        "samples": float(proof.samples_count), "bound_frac": bound, "title": limit.title, "confidence_frac": proof.confidence_frac,
+        "cut": worst.cut, "margin_k": abs(worst.worst_margin_k), "factor": FACTOR_WORDS.get(proof.breaks_first, "nothing"),
+    }  # fmt: skip
+    text = (
+        "Unknown until probed; scouting proof over {samples} loads: at least {bound_frac} of the pieces are predicted to meet {title} ({confidence_frac} confidence). The worst, {cut}, is {margin_k} above it; {factor} moves it most."
+        if worst.worst_margin_k >= 0
+        else "Unknown until probed; scouting proof over {samples} loads: at least {bound_frac} of the pieces are predicted to meet {title} ({confidence_frac} confidence). The worst, {cut}, is {margin_k} short of it; {factor} moves it most."
     )
-    return ProofAnswer(program=program, proof=proof, outcome=Outcome.UNKNOWN, sentence=sentence)
+    note = Note(kind="proof", text=text, values=values)
+    return ProofAnswer(program=program, proof=proof, outcome=Outcome.UNKNOWN, note=note)
 
 
-def proof_json(answer: ProofAnswer) -> dict[str, Any]:
-    """The proof with unit-suffixed keys, for other programs."""
+def proof_json(answer: ProofAnswer, system: str = "metric", translate: Callable[[str], str] = str) -> dict[str, Any]:
+    """The proof with unit-suffixed keys; its sentence in people's units and language."""
     proof = answer.proof
     lowest = sorted(proof.corners, key=lambda corner: corner[1])[:5]
     return {
         "program": answer.program.name, "version": answer.program.version, "outcome": str(answer.outcome),
-        "sentence": answer.sentence, "samples_count": proof.samples_count, "confidence_frac": proof.confidence_frac,
+        "sentence": say(answer.note.text, answer.note.values, system, translate), "samples_count": proof.samples_count, "confidence_frac": proof.confidence_frac,
         "loads_meeting_frac": proof.meets_frac,
         "cuts": [
             {"cut": c.cut, "meets_frac": c.meets_frac, "bound_frac": c.bound_frac, "worst_margin_k": c.worst_margin_k}

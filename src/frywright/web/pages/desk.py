@@ -33,6 +33,7 @@ from frywright.workbench.language import LANGUAGES, explain, translator
 from frywright.workbench.proof import proof_json, prove_program
 
 PDF = "application/pdf"
+Translate = Callable[[str], str]
 
 
 def router(context: Context) -> APIRouter:
@@ -45,7 +46,7 @@ def router(context: Context) -> APIRouter:
     @routes.get("/cook/desk")
     def desk(request: Request) -> Response:
         place = kitchen()
-        values = {"kitchen": place, "status": book.held_status(context.store, place), "languages_all": LANGUAGES}
+        values = {"kitchen": place, "held": book.held_status(context.store, place)}
         return context.render(request, "desk.html", room="desk", **values)
 
     _add_work(routes, jobs, kitchen)
@@ -68,9 +69,12 @@ def _add_work(routes: APIRouter, jobs: Jobs, kitchen: Callable[[], Any]) -> None
 
         def work(progress: Callable[[float], None]) -> dict[str, Any]:
             found, proof = design_program(place, product.key, fryer.key, goals, Effort(progress=progress))
-            system = str(place.site.units)
-            edges = [edge_sentence(e, system) for e in window_of(place, found.recommended.program)[1]]
-            return {**design_json(found, proof, system), "edges": edges, "made": found.recommended.program}
+            edges, system = window_of(place, found.recommended.program)[1], str(place.site.units)
+
+            def tell(tr: Translate) -> dict[str, Any]:
+                return {**design_json(found, proof, system, tr), "edges": [edge_sentence(e, system, tr) for e in edges]}
+
+            return {"tell": tell, "made": found.recommended.program}
 
         return begin(f"{product.name} · {fryer.name}", "design", work)
 
@@ -85,7 +89,11 @@ def _add_work(routes: APIRouter, jobs: Jobs, kitchen: Callable[[], Any]) -> None
                 place, program, Target(kitchen=at_altitude(place, altitude), fryer=fryer.key), Effort(progress=progress)
             )
             beside = scouting_beside(place, program, program.product, altitude or place.site.altitude_m)
-            return {**transfer_json(found, proof, str(place.site.units)), "beside": beside, "made": found.program}
+            system = str(place.site.units)
+            return {
+                "tell": lambda tr: {**transfer_json(found, proof, system, tr), "beside": beside},
+                "made": found.program,
+            }
 
         return begin(f"{program.name} → {fryer.name}", "transfer", work)
 
@@ -96,11 +104,12 @@ def _add_work(routes: APIRouter, jobs: Jobs, kitchen: Callable[[], Any]) -> None
 
         def work(progress: Callable[[float], None]) -> dict[str, Any]:
             answer = prove_program(place, program, samples=2048, progress=progress)
-            system = str(place.site.units)
-            return {
-                "proof": proof_json(answer),
-                "edges": [edge_sentence(e, system) for e in window_of(place, program)[1]],
-            }
+            edges, system = window_of(place, program)[1], str(place.site.units)
+
+            def tell(tr: Translate) -> dict[str, Any]:
+                return {"proof": proof_json(answer, system, tr), "edges": [edge_sentence(e, system, tr) for e in edges]}
+
+            return {"tell": tell}
 
         return begin(program.name, "proof", work)
 
@@ -112,7 +121,8 @@ def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable
         if found is None:
             return context.render(request, "job.html", 404, job=Job(number=0, title="", kind=""), told="", room="desk")
         told = explain(found.error, context.language(request)) if found.error else ""
-        return context.render(request, "job.html", job=found, told=told, room="desk")
+        result = found.result["tell"](translator(context.language(request))) if found.result else None
+        return context.render(request, "job.html", job=found, told=told, result=result, room="desk")
 
     @routes.post("/cook/desk/job/{number}/cancel")
     def cancel(number: int) -> Response:

@@ -1,0 +1,108 @@
+"""The desk, start to finish, as a new user: describe, design, window, prove, card, read back with a slip."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.browser.test_cook_room import SIZES, address, browser, open_page  # noqa: F401
+
+pytestmark = pytest.mark.browser
+
+
+def finish(page):
+    """Wait for the work on the page to end."""
+    for _ in range(120):
+        if page.locator(".headline, .problem").count():
+            page.wait_for_load_state("networkidle")
+            return
+        page.wait_for_timeout(500)
+    raise AssertionError("the work did not end")
+
+
+def test_the_whole_path(browser, address):  # noqa: F811
+    """From a fryer described in words to a machine that holds a wrong digit, and what that would do."""
+    page = open_page(browser, address, "desk", "/cook/kitchen")
+    text = page.input_value("textarea")
+    page.fill("textarea", text.replace("heater_kw = 12.2", "heater_kw = 1000"))
+    page.click("button.main")
+    assert "500 W to 200 kW" in page.inner_text("main")
+    page.fill("textarea", text.replace("heater_kw = 12.2", "heater_kw = 11.8"))
+    page.click("button.main")
+    page.wait_for_url("**/cook/desk")
+
+    page.select_option("form[action$=design] [name=product]", "tenders")
+    page.select_option("form[action$=design] [name=fryer]", "cedar")
+    page.click("form[action$=design] button")
+    page.wait_for_url("**/job/*")
+    finish(page)
+    told = page.inner_text("main")
+    assert "Unknown until probed" in told
+    assert "still meets" in told
+    page.click("text=Save as next version")
+    page.wait_for_url("**/records*")
+
+    page.goto(address + "/cook/desk")
+    row = page.locator("tr", has_text="bone-in birch")
+    assert "unknown" in row.inner_text()
+    row.locator("button", has_text="prove").click()
+    page.wait_for_url("**/job/*")
+    finish(page)
+    assert "piece weight" in page.inner_text("main")
+
+    card = page.request.get(f"{address}/cook/card.pdf?program=bone-in+birch")
+    assert card.body().startswith(b"%PDF")
+
+    page.goto(f"{address}/cook/readback?program=bone-in+birch")
+    assert "12:30" not in page.content()  # blind
+    for i, value in enumerate(("330", "4:00")):
+        page.fill(f"[name=v{i}]", value)
+    page.goto(f"{address}/cook/readback?program=bone-in+birch")  # closed and opened again
+    assert page.input_value("[name=v1]") == "4:00"
+    for i, value in enumerate(("330", "4:00", "310", "10:30")):
+        page.fill(f"[name=v{i}]", value)
+    page.fill("[name=read_by]", "Kim")
+    page.fill("[name=checked_by]", "kim")
+    page.click("#readback button.main")
+    assert "two different people" in page.inner_text("main")
+    page.fill("[name=checked_by]", "Ana")
+    page.click("#readback button.main")
+    told = page.inner_text("main")
+    assert "one digit" in told
+    assert "As keyed" in told
+    page.goto(address + "/cook/desk")
+    assert "differs" in page.locator("tr", has_text="bone-in birch").inner_text()
+    assert page.complaints == [c for c in page.complaints if "422" in c]
+    page.close()
+
+
+def test_work_can_be_cancelled(browser, address):  # noqa: F811
+    """Cancel ends the work and says that nothing was saved."""
+    page = open_page(browser, address, "phone", "/cook/desk")
+    page.select_option("form[action$=transfer] [name=program]", "bone-in cedar")
+    page.select_option("form[action$=transfer] [name=fryer]", "alder")
+    page.click("form[action$=transfer] button")
+    page.wait_for_url("**/job/*")
+    page.click("text=Cancel")
+    assert "Nothing was saved" in page.inner_text("main")
+    page.close()
+
+
+@pytest.mark.parametrize("size", sorted(SIZES))
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_desk_pages_fit_and_pass_axe(browser, address, size, language):  # noqa: F811
+    """Desk, read-back, versions and kitchen file: no overflow, no axe violation, both languages."""
+    from axe_playwright_python.sync_playwright import Axe
+
+    for path in (
+        "/cook/desk",
+        "/cook/readback?program=bone-in+alder",
+        "/cook/changes?program=bone-in+alder",
+        "/cook/kitchen",
+    ):
+        joint = "&" if "?" in path else "?"
+        page = open_page(browser, address, size, f"{path}{joint}lang={language}", bypass_csp=True)
+        page.wait_for_load_state("networkidle")
+        assert page.evaluate("document.documentElement.scrollWidth") <= SIZES[size][0], path
+        found = [(v["id"], v["nodes"][0]["html"][:120]) for v in Axe().run(page).response["violations"]]
+        assert found == [], path
+        page.close()
