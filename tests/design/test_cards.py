@@ -101,3 +101,19 @@ def test_versions_are_compared_value_by_value(kitchen):
     shorter = changes(old, edit_program(old, old.stages[:2]))
     assert {c.stage for c in shorter} == {3}
     assert all(c.after == "" for c in shorter)
+
+
+def test_an_old_version_and_another_slot_are_known(kitchen):
+    """A value of version 1 of the same program, or of another program on that fryer, is named as such."""
+    from dataclasses import replace
+
+    old = kitchen.program("bone-in cedar")
+    new = edit_program(old, [Stage(set_c=old.stages[0].set_c, duration_s=960.0)])
+    both = replace(kitchen, programs=(*kitchen.programs, new))
+    values = [v.text for v in value_names(both, new, 1)]
+    was = [v.text for v in value_names(both, old, 1)]
+    assert read_back(both, new, 1, was).mismatches[0].slip == "old version"
+    other = [v.text for v in value_names(both, kitchen.program("wedges cedar"), 1)]
+    slips = {m.slip for m in read_back(both, new, 1, other).mismatches}
+    assert slips == {"another slot"}
+    assert values != was

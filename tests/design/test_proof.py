@@ -147,3 +147,40 @@ def test_impossible_confidence(plan):
     """A confidence of one is refused."""
     with pytest.raises(InputError, match="confidence"):
         prove(plan, LIMIT, 1.1, samples=16, confidence=1.0)
+
+
+def test_weighed_pieces_win_over_the_ratio(kitchen):
+    """A cut with weighed pieces draws its weights from them, whatever their unit in the file."""
+    from frywright.catalog.kitchen import parse_kitchen
+    from frywright.workbench.kitchens import demo_text
+
+    text = (
+        demo_text()
+        + """
+[[cut]]
+key = "own_tender"
+title = "Own tender"
+composition = "chicken_breast_meat"
+reference_mass_oz = 1.6
+half_thickness_mm = 8
+shape_n = 0.7
+sample_g = [38, 40, 44, 45, 47, 70]
+
+[[cut_set]]
+key = "own_tenders"
+title = "Own tenders"
+unit = "piece"
+unit_mass_oz = 1.6
+
+[[cut_set.part]]
+cut = "own_tender"
+count = 1
+mass_frac = 1.0
+""".replace("\n[[", "\n[[")
+    )
+    own = parse_kitchen(text.replace('cut_set = "tenders"', 'cut_set = "own_tenders"'))
+    plan = make_plan(own, own.program("tenders cedar"))
+    weights = weights_of(plan, draw(Spread(), 512, 1), 1)
+    assert weights.max() <= 0.070 / 0.0453592 + 1e-3
+    assert weights.max() > 1.4
+    assert weights.min() >= 0.038 / 0.0453592 - 1e-3

@@ -12,6 +12,15 @@ from frywright.cli.cook import _value
 app = cook.app
 
 
+def _pair(text: str, name: str) -> list[str]:
+    from frywright.model.errors import InputError
+
+    parts = text.split("-")
+    if len(parts) != 2:
+        raise InputError(name, repr(text), "a range such as 165F-195F")
+    return parts
+
+
 @app.command()
 def design(
     kitchen: Path = typer.Argument(help="Kitchen file (TOML)."),
@@ -22,6 +31,8 @@ def design(
     most_loss: float = typer.Option(35.0, help="Most moisture loss, % of breaded weight."),
     colour_low: float = typer.Option(4.0, help="Least colour change dE."),
     colour_high: float = typer.Option(14.0, help="Most colour change dE."),
+    core: str = typer.Option("74C-99C", help="Core of the usual load at the lift, low-high."),
+    crust: str = typer.Option("0-10", help="Crust of the usual load, low-high in mm."),
     hottest: str = typer.Option("185C", help="Hottest oil allowed, for its life."),
     stages: int | None = typer.Option(None, help="Stages; default is what the controller holds, at most 4."),
     seed: int = typer.Option(1, help="Same seed, same answer."),
@@ -37,7 +48,10 @@ def design(
 
         place = open_kitchen(kitchen)
         system = str(place.site.units)
+        core_low, core_high = (_value(part, "temperature", "--core") or 0.0 for part in _pair(core, "--core"))
+        crust_low, crust_high = (_value(part + "mm", "length", "--crust") or 0.0 for part in _pair(crust, "--crust"))
         goals = Goals(
+            core_low_c=core_low, core_high_c=core_high, crust_low_m=crust_low, crust_high_m=crust_high,
             margin_k=margin, longest_s=_value(longest, "time", "--longest") or 0.0, most_loss_frac=most_loss / 100,
             colour_low_n=colour_low, colour_high_n=colour_high, hottest_c=_value(hottest, "temperature", "--hottest") or 0.0,
         )  # fmt: skip

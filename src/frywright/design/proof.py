@@ -6,7 +6,7 @@ with a weight of its own. Shares of pieces that meet the limit come with a Clopp
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, fields, replace
 from itertools import product
@@ -101,32 +101,44 @@ def corner_points(spread: Spread) -> Array:
     return np.array(rows)
 
 
-def question(plan: FryPlan, row: Array, weights: Array) -> Cook:
-    """The engine's question under one row of conditions; ``weights`` are multiples of the mean piece."""
+def question(plan: FryPlan, row: Array, weights: Array, base: Sequence[PieceClass] | None = None) -> Cook:
+    """The engine's question under one row of conditions.
+
+    ``weights`` are multiples of the mean piece, one a cut; ``base`` the plan's own piece classes,
+    given by callers that ask often.
+    """
     at = dict(zip(FACTORS, row, strict=True))
     fryer = replace(
         plan.fryer, heater_w=plan.fryer.heater_w * at["heater_frac"],
         oil_mass_kg=plan.fryer.oil_mass_kg * at["oil_level_frac"], offset_k=plan.fryer.offset_k + at["offset_k"],
     )  # fmt: skip
-    start = plan.product.start_temp_c + at["start_temp_k"]
+    site = plan.site
+    if at["altitude_m"]:
+        site = replace(site, altitude_m=site.altitude_m + at["altitude_m"])
     varied = replace(
-        plan, fryer=fryer, product=replace(plan.product, start_temp_c=max(start, -1.0)),
-        site=replace(plan.site, altitude_m=plan.site.altitude_m + at["altitude_m"]),
-        oil_start_c=plan.oil_start_c + at["oil_start_k"], program=close_late(plan.program, at["late_lid_s"]),
+        plan, fryer=fryer, site=site, oil_start_c=plan.oil_start_c + at["oil_start_k"],
+        program=close_late(plan.program, at["late_lid_s"]),
     )  # fmt: skip
-    pieces = list(_pieces(varied, at["load_frac"], at["surface_frac"], weights))
-    return Cook(vat=vat(varied), pieces=pieces, spans=spans(varied))
+    return Cook(vat=vat(varied), pieces=_pieces(plan, at, weights, base or base_pieces(plan)), spans=spans(varied))
 
 
-def _pieces(plan: FryPlan, load: float, surface: float, weights: Array) -> Iterator[PieceClass]:
-    tracers = iter(weights)
-    for kind in plan.kinds:
-        changed = replace(kind, class_mass_kg=kind.class_mass_kg * load)
+def base_pieces(plan: FryPlan) -> list[PieceClass]:
+    """Piece classes of the plan itself: usual ones, then one tracer a cut at its heavy end."""
+    return [piece_class(plan, kind) for kind in plan.kinds]
+
+
+def _pieces(plan: FryPlan, at: dict[str, float], weights: Array, base: Sequence[PieceClass]) -> list[PieceClass]:
+    tracers, found = iter(weights), []
+    for kind, piece in zip(plan.kinds, base, strict=True):
+        thick = piece.half_thickness_m
         if kind.heavy:
-            mean = kind.piece_mass_kg / kind.cut.heavy_ratio_n
-            changed = replace(changed, piece_mass_kg=mean * next(tracers))
-        piece = piece_class(plan, changed)
-        yield replace(piece, gain_h_j_kgk=piece.gain_h_j_kgk * surface, cap_h_w_m2k=piece.cap_h_w_m2k * surface)
+            thick *= (next(tracers) / kind.cut.heavy_ratio_n) ** (1.0 / 3.0)
+        found.append(replace(
+            piece, mass_kg=piece.mass_kg * at["load_frac"], half_thickness_m=float(thick),
+            start_temp_c=max(piece.start_temp_c + at["start_temp_k"], -1.0),
+            gain_h_j_kgk=piece.gain_h_j_kgk * at["surface_frac"], cap_h_w_m2k=piece.cap_h_w_m2k * at["surface_frac"],
+        ))  # fmt: skip
+    return found
 
 
 def close_late(program: Program, late_s: float) -> Program:
@@ -202,18 +214,26 @@ def weights_of(plan: FryPlan, rows: Array, seed: int) -> Array:
     low, high = column.min(), max(column.max(), column.min() + 1e-9)
     own = [column] + [rng.uniform(low, high, len(rows)) for _ in tracers[1:]]
     spread = [np.log(kind.cut.heavy_ratio_n) / HEAVY_QUANTILE_Z for kind in tracers]
-    return np.stack([np.exp(s * ndtri(q)) for s, q in zip(spread, own, strict=True)], axis=1)
+    drawn = [np.exp(s * ndtri(q)) for s, q in zip(spread, own, strict=True)]
+    for i, kind in enumerate(tracers):
+        if kind.cut.sample_kg:  # weighed pieces win over the ratio
+            mean = kind.piece_mass_kg / kind.cut.heavy_ratio_n
+            drawn[i] = np.quantile(np.array(kind.cut.sample_kg), own[i]) / mean
+    return np.stack(drawn, axis=1)
 
 
 def _run(plan, limit, guard_k, rows, seed, progress) -> tuple[Array, NDArray[np.bool_]]:  # type: ignore[no-untyped-def]
     weights = weights_of(plan, rows, seed)
+    if limit.kind == "instant" and limit.hold_s <= 0.0:
+        plan = replace(plan, rest_s=1.0)  # judged at the lift: carry-over does not count
+    base = base_pieces(plan)
     fat = [100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in _tracers(plan)]
     wanted = FULL_PRESSURE_SHARE * plan.fryer.working_gauge_pa
     margins, full = np.empty((len(rows), len(fat))), np.ones(len(rows), dtype=bool)
 
     def chunk(start: int) -> int:
         part = range(start, min(start + CHUNK, len(rows)))
-        cooks = [question(plan, rows[i], weights[i]) for i in part]
+        cooks = [question(plan, rows[i], weights[i], base) for i in part]
         for i, cook, raw in zip(part, cooks, run_many(cooks), strict=True):
             lift = _lift(cook.spans, raw)
             first = raw.core_temp_c.shape[1] - len(fat)

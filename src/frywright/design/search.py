@@ -53,6 +53,10 @@ class Goals:
     colour_low_n: float = 4.0
     colour_high_n: float = 14.0
     hottest_c: float = HOTTEST_C
+    core_low_c: float = 74.0
+    core_high_c: float = 99.0
+    crust_low_m: float = 0.0
+    crust_high_m: float = 0.01
     time_weight_n: float = 1.0
     loss_weight_n: float = 1.0
     colour_weight_n: float = 1.0
@@ -64,6 +68,8 @@ class Goals:
             raise InputError("longest time", f"{self.longest_s:.0f} s", "60 s or more")
         if not self.colour_low_n < self.colour_high_n:
             raise InputError("colour band", f"{self.colour_low_n:g} to {self.colour_high_n:g}", "low below high")
+        if not (self.core_low_c < self.core_high_c and self.crust_low_m < self.crust_high_m):
+            raise InputError("core or crust range", "empty", "low below high")
         if not COOLEST_C < self.hottest_c <= 200.0:
             raise InputError("hottest oil", f"{self.hottest_c:.0f} °C", "140 to 200 °C")
 
@@ -94,6 +100,8 @@ class Candidate:
     loss_frac: float
     colour_n: float
     yield_frac: float
+    core_c: float  # coldest usual piece at the lift
+    crust_m: float  # mean of the usual pieces
     cost_n: float
 
 
@@ -201,6 +209,7 @@ class Sizer:
         goals = self.goals
         usual = [p for p in history.pieces if not p.kind.heavy]
         colour = float(np.mean([p.browning_n for p in usual]))
+        core, crust = min(p.core_at_lift_c for p in usual), float(np.mean([p.crust_at_lift_m for p in usual]))
         middle = 0.5 * (goals.colour_low_n + goals.colour_high_n)
         half = 0.5 * (goals.colour_high_n - goals.colour_low_n)
         off = abs(colour - middle) / half
@@ -210,20 +219,27 @@ class Sizer:
             0.0, history.moisture_loss_frac - goals.most_loss_frac
         )
         cost += 0.02 * max(0.0, history.lift_s - goals.longest_s)
+        cost += 0.5 * max(0.0, goals.core_low_c - core, core - goals.core_high_c)
+        cost += 5e3 * max(0.0, goals.crust_low_m - crust, crust - goals.crust_high_m)
         return Candidate(
             program=program, margin_k=margin, time_s=history.lift_s, loss_frac=history.moisture_loss_frac,
-            colour_n=colour, yield_frac=history.yield_frac, cost_n=float(cost),
+            colour_n=colour, yield_frac=history.yield_frac, core_c=core, crust_m=crust,
+            cost_n=float(cost),
         )  # fmt: skip
 
 
 def binding(candidate: Candidate, goals: Goals) -> str:
-    """The first goal that a candidate misses: margin, time, loss or colour; empty when it meets all."""
+    """The first goal that a candidate misses: margin, time, loss, core, crust or colour; empty when none."""
     if candidate.margin_k < goals.margin_k - 0.05:
         return "margin"
     if candidate.time_s > goals.longest_s:
         return "time"
     if candidate.loss_frac > goals.most_loss_frac:
         return "loss"
+    if not goals.core_low_c <= candidate.core_c <= goals.core_high_c:
+        return "core"
+    if not goals.crust_low_m <= candidate.crust_m <= goals.crust_high_m:
+        return "crust"
     return "" if goals.colour_low_n <= candidate.colour_n <= goals.colour_high_n else "colour"
 
 
@@ -233,6 +249,8 @@ def shortfall(candidate: Candidate, goals: Goals, goal: str) -> str:
         "margin": f"{candidate.margin_k:.1f} K of {goals.margin_k:.1f} K",
         "time": f"{candidate.time_s:.0f} s of {goals.longest_s:.0f} s",
         "loss": f"{100 * candidate.loss_frac:.1f} % of {100 * goals.most_loss_frac:.1f} %",
+        "core": f"{candidate.core_c:.1f} °C, wanted {goals.core_low_c:.0f} to {goals.core_high_c:.0f}",
+        "crust": f"{1e3 * candidate.crust_m:.2f} mm, wanted {1e3 * goals.crust_low_m:g} to {1e3 * goals.crust_high_m:g}",
         "colour": f"dE {candidate.colour_n:.1f}, wanted {goals.colour_low_n:g} to {goals.colour_high_n:g}",
     }[goal]
 

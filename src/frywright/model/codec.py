@@ -152,6 +152,8 @@ def _fit(key: str, raw: Any, fields: Mapping[str, Any], hints: Mapping[str, Any]
         for name in fields:
             inside = suffix_of(name)
             if inside and name[: -len(inside) - 1] == base:
+                if UNITS[inside].dimension == UNITS[suffix].dimension and isinstance(raw, list):
+                    return name, tuple(to_inside(_number(key, value), suffix) for value in raw)
                 if UNITS[inside].dimension == UNITS[suffix].dimension:
                     return name, to_inside(_number(key, raw), suffix)
                 if UNITS[inside].dimension == "temperature_difference" and suffix == "f":

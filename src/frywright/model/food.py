@@ -40,7 +40,8 @@ class Composition:
 class Cut:
     """One kind of piece and its effective geometry at a reference mass.
 
-    Size scales with mass to the power 1/3. Geometry is *effective*: it makes a one-dimensional
+    ``sample_kg`` holds weighed pieces; with it a proof draws weights from them instead of from
+    the heavy ratio. Size scales with mass to the power 1/3. Geometry is *effective*: it makes a one-dimensional
     piece heat like the real one and is the first thing to calibrate from probe logs.
     """
 
@@ -54,6 +55,7 @@ class Cut:
     area_factor_n: float = 1.0
     heavy_ratio_n: float = 1.15
     evaporable_frac: float = 0.9
+    sample_kg: tuple[float, ...] = ()
     poultry: bool = True
     geometry_origin: str = "estimate"
 
@@ -62,6 +64,8 @@ class Cut:
             raise InputError("reference_mass_kg and half_thickness_m", "not positive", "above 0", where=self.key)
         if not 1.0 <= self.heavy_ratio_n <= 3.0:
             raise InputError("heavy_ratio_n", self.heavy_ratio_n, "1 to 3", where=self.key)
+        if self.sample_kg and (len(self.sample_kg) < 5 or min(self.sample_kg) <= 0):
+            raise InputError("sample", f"{len(self.sample_kg)} weights", "5 or more weights above 0", where=self.key)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -120,7 +120,7 @@ def read_back(kitchen: Kitchen, program: Program, slot: int, read: Sequence[str]
     keyed = [v for v in card.values if not v.by_crew]
     if len(read) != len(keyed):
         raise InputError("values", len(read), "{count}: read every value, one by one", values={"count": len(keyed)})
-    mismatches = compare(keyed, read, fryer.controller)
+    mismatches = _known_slips(kitchen, program, compare(keyed, read, fryer.controller))
     texts = iter(read)
     held_values = tuple(v if v.by_crew else replace(v, text=next(texts).strip()) for v in card.values)
     figure = replace(card, values=held_values).figure
@@ -132,6 +132,21 @@ def read_back(kitchen: Kitchen, program: Program, slot: int, read: Sequence[str]
     except InputError as error:
         return ReadBack(mismatches=mismatches, figure_read=figure, figure_card=card.figure, held=None, consequence=None, problem=str(error))  # fmt: skip
     return ReadBack(mismatches=mismatches, figure_read=figure, figure_card=card.figure, held=held, consequence=answer)
+
+
+def _known_slips(kitchen: Kitchen, program: Program, found: tuple[Mismatch, ...]) -> tuple[Mismatch, ...]:
+    """Values of an older version, or of another program on the same fryer, are named as such."""
+    told = []
+    for m in found:
+        slip = m.slip
+        for other in kitchen.programs:
+            if other == program or other.fryer != program.fryer:
+                continue
+            values = render(other, kitchen.fryer(other.fryer).controller).values
+            if any((v.stage, v.what, v.text) == (m.stage, m.what, m.found) for v in values):
+                slip = "old version" if other.name == program.name else "another slot"
+        told.append(replace(m, slip=slip))
+    return tuple(told)
 
 
 def value_names(kitchen: Kitchen, program: Program, slot: int) -> list[Keyed]:

@@ -46,7 +46,9 @@ def design_program(
 
 def window_of(kitchen: Kitchen, program: Program) -> tuple[Candidate, tuple[Edge, ...]]:
     """Distance of each value of a program to the edge at which the worst case fails."""
-    wide = Goals(margin_k=0.0, colour_low_n=0.0, colour_high_n=60.0, most_loss_frac=0.6, longest_s=3600.0)
+    wide = Goals(
+        margin_k=0.0, colour_low_n=0.0, colour_high_n=60.0, most_loss_frac=0.6, longest_s=3600.0, core_low_c=0.0
+    )
     return window(kitchen, program, cook_limit(kitchen.site.jurisdiction), wide)
 
 
@@ -105,6 +107,7 @@ def candidate_json(candidate: Candidate, system: str) -> dict[str, Any]:
     return {
         "program": program_payload(candidate.program), "margin_k": candidate.margin_k, "time_s": candidate.time_s,
         "loss_frac": candidate.loss_frac, "colour_n": candidate.colour_n, "yield_frac": candidate.yield_frac,
+        "core_c": candidate.core_c, "crust_m": candidate.crust_m,
         "stages": [f"{show(s.set_c, 'c', system)} · {s.lid} · {clock(s.end_value)}" for s in candidate.program.timed().stages],
     }  # fmt: skip
 

@@ -171,7 +171,11 @@ def _goals(form: dict[str, str]) -> Goals:
 
     return Goals(
         margin_k=number("margin", 3.0), longest_s=parse(form.get("longest") or "25:00", "time", "longest time"),
-        most_loss_frac=number("loss", 35.0) / 100.0, colour_low_n=number("colour_low", 4.0), colour_high_n=number("colour_high", 14.0),
+        most_loss_frac=number("loss", 35.0) / 100.0, colour_low_n=number("colour_low", 4.0),
+        colour_high_n=number("colour_high", 14.0), crust_low_m=number("crust_low", 0.0) / 1e3,
+        crust_high_m=number("crust_high", 10.0) / 1e3, core_low_c=parse(form.get("core_low") or "74C", "temperature", "core"),
+        core_high_c=parse(form.get("core_high") or "99C", "temperature", "core"),
+        hottest_c=parse(form.get("hottest") or "185C", "temperature", "hottest oil"),
     )  # fmt: skip
 
 

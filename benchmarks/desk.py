@@ -1,0 +1,64 @@
+"""Times of the program desk, and the design against an exhaustive search of a reduced problem."""
+
+from __future__ import annotations
+
+import os
+import platform
+from time import perf_counter
+
+import numpy as np
+
+from frywright.design.proof import prove
+from frywright.design.search import Effort, Goals, Sizer, design
+from frywright.model.program import Program, Stage
+from frywright.physics.plan import make_plan
+from frywright.verdicts.limits import cook_limit
+from frywright.workbench.cook import warm_up
+from frywright.workbench.desk import design_program
+from frywright.workbench.kitchens import demo_kitchen
+
+LIMIT = cook_limit("us_food_code_2022")
+
+
+def seconds(action) -> tuple[float, object]:
+    """Wall time of an action and its result."""
+    start = perf_counter()
+    result = action()
+    return perf_counter() - start, result
+
+
+def exhaustive(kitchen, goals: Goals) -> float:
+    """Lowest cost of a single-stage program on the open fryer over a fine grid, each sized to its margin."""
+    base = Program(name="x", product="bone_in", fryer="cedar", stages=(Stage(set_c=160.0, duration_s=600.0),))
+    sizer = Sizer(kitchen, base, LIMIT, goals)
+    points = [np.array([x, 0.5, extra]) for x in np.linspace(0, 1, 19) for extra in np.linspace(0, 0.8, 9)]
+    programs, margins, _ = sizer.fit(points)
+    return min(c.cost_n for c in sizer.judge(programs, margins))
+
+
+def main() -> None:
+    """Print the table."""
+    warm_up()
+    kitchen = demo_kitchen()
+    print(f"{platform.machine()}, {os.cpu_count()} cores, Python {platform.python_version()}.\n")
+    print("| program desk | |\n|---|---|")
+    taken, _ = seconds(lambda: design_program(kitchen, "bone_in", "alder"))
+    print(f"| four-stage pressure design with a proof over 256 samples | {taken:.1f} s |")
+    plan = make_plan(kitchen, kitchen.program("bone-in alder"))
+    for count in (1000, 10000):
+        taken, _ = seconds(lambda n=count: prove(plan, LIMIT, 1.1, samples=n))
+        print(f"| proof over {count} samples | {taken:.1f} s |")
+    goals = Goals()
+    got = design(kitchen, "bone_in", "cedar", LIMIT, goals, Effort(stages=1)).recommended.cost_n
+    best = exhaustive(kitchen, goals)
+    print(f"| design over the best of an exhaustive search, one stage | {100 * (got / best - 1):+.1f} % |")
+    staged = design(kitchen, "bone_in", "birch", LIMIT, goals, Effort(stages=2)).recommended.cost_n
+    long = min(
+        design(kitchen, "bone_in", "birch", LIMIT, goals, Effort(stages=2, seed=s)).recommended.cost_n
+        for s in range(2, 8)
+    )
+    print(f"| design over the best of six more searches, two stages | {100 * (staged / long - 1):+.1f} % |")
+
+
+if __name__ == "__main__":
+    main()
