@@ -7,6 +7,8 @@ from time import perf_counter
 
 import pytest
 from fastapi.testclient import TestClient
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
 
 from frywright.records.store import Store
 from frywright.web.app import LARGEST_BODY_BYTES, make_app
@@ -217,3 +219,63 @@ def test_a_product_and_fryer_can_be_chosen(client, store):
     form = {**draft, "s0_set": "350", "s0_value": "6:00", "s0_lid": "open", "s0_end": "duration"}
     client.post("/cook/save", data=form)
     assert book.remembered_kitchen(store).program("wedges alder").version == 1
+
+
+def test_a_refused_form_gets_a_page_not_data(client):
+    """A browser that posts impossible goals is told on a page; a program is told in JSON."""
+    bad = {"product": "bone_in", "fryer": "alder", "margin": "90"}
+    page = client.post("/cook/desk/design", data=bad, headers={"accept": "text/html", "origin": HOST})
+    assert page.status_code == 422
+    assert "0 to 15 K" in page.text
+    assert "<h1>" in page.text
+    assert client.post("/cook/desk/design", data=bad).json()["error"] == "InputError"
+
+
+def test_desk_pages_answer_and_unknown_keys_are_named(client):
+    """Every page of the desk answers; an unknown program, job or slot is told, never a crash."""
+    for path in (
+        "/cook/desk",
+        "/cook/readback?program=bone-in+alder",
+        "/cook/changes?program=bone-in+alder",
+        "/cook/kitchen",
+    ):
+        assert client.get(path).status_code == 200
+    assert client.get("/cook/cards.pdf?both=true").content.startswith(b"%PDF")
+    assert client.get("/cook/card.pdf?program=nothing").status_code == 422
+    assert client.get("/cook/card.pdf?program=bone-in+birch&slot=9").status_code == 422
+    assert client.get("/cook/desk/job/77").status_code == 404
+    assert client.post("/cook/desk/job/77/save").status_code == 422
+    assert client.post("/cook/desk/transfer", data={"program": "bone-in alder", "fryer": "oak"}).status_code == 422
+
+
+def test_versions_page_tells_the_change_and_its_effect(client, store):
+    """After saving a shorter program the versions page lists the value, the effect and the void cards."""
+    form = {"program": "bone-in cedar", "s0_set": "325", "s0_value": "16:00", "s0_lid": "open", "s0_end": "duration"}
+    client.post("/cook/save", data=form)
+    page = client.get("/cook/changes?program=bone-in+cedar").text
+    assert "16:30 → 16:00" in page
+    assert "void" in page
+
+
+TYPED = st.one_of(
+    st.text(max_size=12), st.sampled_from(["nan", "inf", "-1", "9" * 400, "1e9", "0", "4", "330", "12:30", "9 lb", "165F", "½", "٣"]),
+)  # fmt: skip
+
+
+@settings(max_examples=250, deadline=None, suppress_health_check=list(HealthCheck), derandomize=True)
+@given(st.dictionaries(st.sampled_from(
+    ["load", "start", "oil", "altitude", "s0_set", "s0_value", "s0_end", "s0_lid", "s0_most", "s1_set", "s1_value", "product", "fryer", "lang"]
+), TYPED))  # fmt: skip
+def test_nothing_typed_breaks_the_server(fuzzed, params):
+    """Whatever is typed, the answer is a view or words; never an error of ours."""
+    answer = fuzzed.get("/cook/view.json", params={"program": "bone-in alder", **params})
+    assert answer.status_code in (200, 422)
+    if answer.status_code == 422:
+        assert answer.json()["message"]
+
+
+@pytest.fixture(scope="module")
+def fuzzed(tmp_path_factory):
+    store = Store.file(tmp_path_factory.mktemp("fuzz") / "f.db", now)
+    book.remember_kitchen(store, demo_text(), "demo.toml")
+    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})

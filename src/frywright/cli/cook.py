@@ -186,9 +186,12 @@ def card(
             raise InputError("--out", str(out), f"a place that can be written ({error.strerror})") from error
         data = card_data(place, found, slot, chosen, translator(chosen))
         if as_json:
-            emit_json({k: data[k] for k in ("title", "slot", "version", "figure", "header", "rows", "total", "banner")})
+            emit_json(
+                {k: data[k] for k in ("title", "slot", "version", "figure", "header", "rows", "total", "banner", "alt")}
+            )
         else:
             typer.echo(f"{out}: {data['title']}, check figure {data['figure']}. {data['banner']}")
+            typer.echo(f"As rounded for this controller: {data['alt']}")
 
 
 @app.command()

@@ -65,8 +65,10 @@ def make_app(store: Store) -> FastAPI:
     app.middleware("http")(_guard)
 
     @app.exception_handler(FrywrightError)
-    async def tell(request: Request, error: FrywrightError) -> JSONResponse:
+    async def tell(request: Request, error: FrywrightError) -> Response:
         message = explain(error, context.language(request))
+        if "text/html" in request.headers.get("accept", ""):
+            return context.render(request, "error.html", error.http_status, message=message, room="")
         body = {"ok": False, "error": type(error).__name__, "message": message}
         return JSONResponse(body, status_code=error.http_status)
 

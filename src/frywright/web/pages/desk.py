@@ -162,6 +162,12 @@ def _add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) 
         )
 
 
+def _slot(text: str) -> int:
+    if text and not (text.isascii() and text.isdigit() and len(text) < 4):
+        raise InputError("slot", repr(text), "a small whole number")
+    return int(text or 1)
+
+
 def _goals(form: dict[str, str]) -> Goals:
     def number(name: str, default: float) -> float:
         try:
@@ -199,7 +205,7 @@ def _add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any
     @routes.post("/cook/readback")
     async def compare(request: Request) -> Response:
         form, place = await request.form(), kitchen()
-        found, slot = place.program(str(form.get("program", ""))), int(str(form.get("slot", "1")) or 1)
+        found, slot = place.program(str(form.get("program", ""))), _slot(str(form.get("slot", "")))
         names = value_names(place, found, slot)
         fields = [{"stage": v.stage, "what": v.what} for v in names]
         result, problem, status = None, "", 200
