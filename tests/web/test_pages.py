@@ -279,3 +279,16 @@ def fuzzed(tmp_path_factory):
     store = Store.file(tmp_path_factory.mktemp("fuzz") / "f.db", now)
     book.remember_kitchen(store, demo_text(), "demo.toml")
     return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+
+
+def test_a_read_back_is_told_in_spanish_whole(client, store):
+    """Piece, slip and consequence in Spanish; the entry names both people and the difference."""
+    form = {"program": "bone-in birch", "slot": "1", "v0": "330", "v1": "4:00", "v2": "310", "v3": "10:30", "read_by": "Kim",
+            "checked_by": "Ana", "started_at": "2026-11-25T12:00:00+00:00"}  # fmt: skip
+    page = client.post("/cook/readback?lang=es", data=form).text
+    assert "una cifra" in page
+    assert "extremo pesado" in page
+    assert "heavy end" not in page
+    kept = next(iter(store.entries("readback"))).entry.payload
+    assert (kept["read_by"], kept["checked_by"], kept["matches"]) == ("Kim", "Ana", False)
+    assert kept["mismatches"][0]["slip"] == "one digit"

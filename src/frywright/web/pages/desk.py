@@ -31,6 +31,7 @@ from frywright.workbench.desk import (
 )
 from frywright.workbench.language import LANGUAGES, explain, translator
 from frywright.workbench.proof import proof_json, prove_program
+from frywright.workbench.view import cook_view
 
 PDF = "application/pdf"
 Translate = Callable[[str], str]
@@ -216,12 +217,10 @@ def _add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any
             book.record_readback(context.store, found, slot, result, people, str(form.get("started_at", "")))
         except FrywrightError as error:
             result, problem, status = None, explain(error, context.language(request)), error.http_status
-        worst = result.consequence.verdicts[0][1] if result and result.consequence else None
-        said = (
-            worst.say(str(place.site.units), translator(context.language(request)))
-            if worst
-            else (result.problem if result else "")
-        )
+        said = result.problem if result else ""
+        if result and result.consequence:
+            view = cook_view(result.consequence, str(place.site.units), translator(context.language(request)))
+            said = view["headline"]["sentence"]
         values = {"program": found, "slot": slot, "fields": fields, "started_at": form.get("started_at", ""), "result": result,
                   "problem": problem, "said": said, "typed": form}  # fmt: skip
         return context.render(request, "readback.html", status, room="desk", **values)
