@@ -23,6 +23,8 @@ check: $(VENV)/.dev  ## lint, types, contracts, quick tests
 bench: $(VENV)/.dev  ## timings and accuracy against SciPy and FiPy in the same run
 	$(BIN)/python -m benchmarks.engine
 	$(BIN)/python -m benchmarks.desk
+	sh scripts/install-browser.sh
+	$(BIN)/python -m benchmarks.page
 
 validation: $(VENV)/.dev  ## rewrite docs/theory/validation.md from the engine
 	$(BIN)/python -m benchmarks.validation_table > docs/theory/validation.md

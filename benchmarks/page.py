@@ -1,0 +1,46 @@
+"""Time of an edit in the Cook room in Chromium: from key to redrawn curves, as the page measures it."""
+
+from __future__ import annotations
+
+import shutil
+import threading
+import time
+from pathlib import Path
+from statistics import median
+from tempfile import TemporaryDirectory
+
+import uvicorn
+from playwright.sync_api import sync_playwright
+from tests.browser.test_cook_room import FLAGS, edit, open_page
+
+from frywright.records.store import Store
+from frywright.web.app import make_app
+from frywright.workbench import book
+from frywright.workbench.clock import now
+from frywright.workbench.cook import warm_up
+from frywright.workbench.kitchens import demo_text
+
+
+def main() -> None:
+    """Print best and median of twenty edits."""
+    warm_up()
+    with TemporaryDirectory() as folder, sync_playwright() as playwright:
+        store = Store.file(Path(folder) / "p.db", now)
+        book.remember_kitchen(store, demo_text(), "demo.toml")
+        server = uvicorn.Server(uvicorn.Config(make_app(store), port=0, log_level="error"))
+        threading.Thread(target=server.run, daemon=True).start()
+        while not server.started:
+            time.sleep(0.02)
+        address = f"http://127.0.0.1:{server.servers[0].sockets[0].getsockname()[1]}"
+        browser = playwright.chromium.launch(executable_path=shutil.which("chromium"), args=FLAGS)
+        page = open_page(browser, address)
+        page.wait_for_selector("#curves svg path.core")
+        times = [edit(page, "s1_value", f"{5 + i // 4}:{15 * (i % 4):02d}") for i in range(20)]
+        print("| edit in the Cook room, key to new curves | ms |\n|---|---|")
+        print(f"| best, median of twenty | {min(times)}, {median(times):.0f} |")
+        browser.close()
+        server.should_exit = True
+
+
+if __name__ == "__main__":
+    main()
