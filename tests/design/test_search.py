@@ -115,6 +115,7 @@ def test_the_window_tells_how_much_less_still_meets(kitchen):
     assert margin(edge.change) >= 0
     assert margin(edge.change - 10.0) < 0
     assert edge.breaks == "margin"
+    assert edge.piece == "Breast half"
 
 
 def test_there_and_back(kitchen):

@@ -152,20 +152,27 @@ class Sizer:
         first = make_plan(kitchen, base)
         tracers = [k for k in first.kinds if k.heavy]
         self.weights = np.array([k.cut.heavy_ratio_n**1.25 for k in tracers])
+        self.titles = [k.cut.title for k in tracers]
         self.fat = [100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in tracers]
 
     def margins(self, programs: Sequence[Program]) -> Array:
         """Lowest margin of the worst case of each program [K]."""
+        return np.asarray(self.margins_by_cut(programs).min(axis=1))
+
+    def margins_by_cut(self, programs: Sequence[Program]) -> Array:
+        """Margin of the heavy piece of every cut in the worst case [K], (program, cut)."""
         cooks = [question(make_plan(self.kitchen, p), self.row, self.weights) for p in programs]
-        found = []
+        guard, found = self.kitchen.site.thermometer_error_k, []
         for cook, raw in zip(cooks, run_many(cooks), strict=True):
             lift = float(raw.time_s[raw.span < len(cook.spans) - 1].max())
             first = raw.core_temp_c.shape[1] - len(self.fat)
-            found.append(min(
-                margin_k(raw.time_s, raw.core_temp_c[:, first + j], lift, self.limit, self.kitchen.site.thermometer_error_k, fat)
-                for j, fat in enumerate(self.fat)
-            ))  # fmt: skip
+            cores = raw.core_temp_c[:, first:].T
+            found.append([margin_k(raw.time_s, core, lift, self.limit, guard, fat) for core, fat in zip(cores, self.fat, strict=True)])  # fmt: skip
         return np.array(found)
+
+    def weakest_cut(self, program: Program) -> str:
+        """Title of the cut whose heavy piece has the lowest margin in the worst case."""
+        return self.titles[int(np.argmin(self.margins_by_cut([program])[0]))]
 
     def fit(self, points: Sequence[Array], start_s: Array | None = None) -> tuple[list[Program], Array, Array]:
         """Programs whose main stage is just long enough, their margins, and that length [s]."""

@@ -21,6 +21,7 @@ class Edge:
     change: float
     unit: str
     breaks: str
+    piece: str = ""  # the cut whose heavy end fails, where the margin breaks
 
 
 def _changed(program: Program, stage: int, what: str, by: float) -> Program | None:
@@ -69,7 +70,9 @@ def _edge(sizer: Sizer, program: Program, stage: int, what: str, far: float, uni
             return None
         else:
             good = by
-    return Edge(stage=stage + 1, what=what, change=good, unit=unit, breaks=breaks)
+    failed = _changed(program, stage, what, bad)
+    piece = sizer.weakest_cut(failed) if breaks == "margin" and failed else ""
+    return Edge(stage=stage + 1, what=what, change=good, unit=unit, breaks=breaks, piece=piece)
 
 
 def _barred(sizer: Sizer, program: Program, goals: Goals) -> str:

@@ -112,6 +112,14 @@ def candidate_json(candidate: Candidate, system: str) -> dict[str, Any]:
     }  # fmt: skip
 
 
+EDGE_TEXTS = {
+    ("s", True): "Stage {stage}, {what}: {amount_s} less still meets; beyond that the {goal} fails.",
+    ("s", False): "Stage {stage}, {what}: {amount_s} more still meets; beyond that the {goal} fails.",
+    ("K", True): "Stage {stage}, {what}: {amount_k} less still meets; beyond that the {goal} fails.",
+    ("K", False): "Stage {stage}, {what}: {amount_k} more still meets; beyond that the {goal} fails.",
+}
+
+
 def edge_sentence(edge: Edge, system: str, translate: Translate = str) -> str:
     """One edge of the window in words: how much less (or more) still meets, and what fails beyond."""
     less = edge.change < 0 or (edge.change == 0 and edge.breaks in ("margin", "time"))
@@ -119,13 +127,10 @@ def edge_sentence(edge: Edge, system: str, translate: Translate = str) -> str:
         "stage": float(edge.stage), "what": edge.what, "goal": edge.breaks,
         ("amount_s" if edge.unit == "s" else "amount_k"): abs(edge.change),
     }  # fmt: skip
-    text = {
-        ("s", True): "Stage {stage}, {what}: {amount_s} less still meets; beyond that the {goal} fails.",
-        ("s", False): "Stage {stage}, {what}: {amount_s} more still meets; beyond that the {goal} fails.",
-        ("K", True): "Stage {stage}, {what}: {amount_k} less still meets; beyond that the {goal} fails.",
-        ("K", False): "Stage {stage}, {what}: {amount_k} more still meets; beyond that the {goal} fails.",
-    }[edge.unit, less]
-    return say(text, values, system, translate)
+    told = say(EDGE_TEXTS[edge.unit, less], values, system, translate)
+    if edge.piece:
+        told += " " + say("It is the {piece} at the heavy end.", {"piece": edge.piece}, system, translate)
+    return told
 
 
 def design_json(found: Design, proof: ProofAnswer, system: str, translate: Translate = str) -> dict[str, Any]:
