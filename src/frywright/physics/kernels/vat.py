@@ -19,7 +19,6 @@ from frywright.physics.kernels.steam import (
 from frywright.physics.kernels.transport import flash_rate, flash_start
 
 SMOOTHING_PA = 200.0  # orifice law regularised below this difference
-SONIC_LIMIT = 1e6  # no choking within the range of a fryer (critical ratio is not reached)
 EMPTY_PA = 2000.0  # steam pressure floor of the condensation term [Pa]
 
 
