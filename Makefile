@@ -23,6 +23,7 @@ check: $(VENV)/.dev  ## lint, types, contracts, quick tests
 bench: $(VENV)/.dev  ## timings and accuracy against SciPy and FiPy in the same run
 	$(BIN)/python -m benchmarks.engine
 	$(BIN)/python -m benchmarks.desk
+	$(BIN)/python -m benchmarks.evidence
 	sh scripts/install-browser.sh
 	$(BIN)/python -m benchmarks.page
 

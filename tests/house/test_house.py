@@ -21,6 +21,16 @@ ROOT = Path(frywright.__file__).parent
 FILES = sorted(p for p in ROOT.rglob("*.py"))
 LONGEST_MODULE, LONGEST_FUNCTION, MOST_PARAMETERS = 600, 60, 8
 PURE_NUMBERS = {"value", "change", "unmatched", "passes", "grading", "factor", "offset", "steps", "rejected"}
+PURE_NUMBERS |= {
+    "sd",
+    "low",
+    "high",
+    "before",
+    "rms",
+    "misfit",
+    "scores",
+    "least_scores",
+}  # in the unit of what they describe
 
 
 def modules():
@@ -121,6 +131,22 @@ def test_no_promise_of_safety():
         assert not promise.search(path.read_text("utf-8")), path
 
 
+def told_sentences(tree: ast.Module) -> set[str]:
+    """Whole sentences in a module that are neither docstrings nor parts of an error."""
+    skipped: set[int] = set()
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant):
+            skipped.add(id(node.value))
+        if isinstance(node, ast.Call) and getattr(node.func, "id", "") in ("Problem", "InputError"):
+            skipped |= {id(inner) for inner in ast.walk(node)}
+    return {
+        node.value
+        for node in ast.walk(tree)
+        if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in skipped
+        and re.fullmatch(r"[A-Z{][^\n]* [^\n]*[.?]", node.value)
+    }  # fmt: skip
+
+
 def source_strings() -> set[str]:
     """Everything shown to people that must have a translation."""
     found: set[str] = set()
@@ -136,6 +162,9 @@ def source_strings() -> set[str]:
                 }
             if isinstance(node, ast.Call) and getattr(node.func, "id", "") in ("translate", "tr"):
                 found |= {a.value for a in node.args if isinstance(a, ast.Constant)}
+    for path in (ROOT / "calibrate").glob("*.py"):
+        if path.name != "table.py":  # its refusals are data errors, which stay in English
+            found |= told_sentences(ast.parse(path.read_text("utf-8")))
     found |= {cut.title for cut in load.cuts().values()}
     return {s for s in found if re.search(r"[a-z]{2}", s)}
 

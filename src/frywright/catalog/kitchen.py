@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import Any
 
 from frywright.catalog import load
+from frywright.model.calibration import Calibration
 from frywright.model.codec import Source, read
 from frywright.model.errors import DataError, InputError
 from frywright.model.findings import Problem
@@ -15,7 +16,7 @@ from frywright.model.fryer import Controller, Fryer
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import Program, Stage
 
-TABLES = ("kitchen", "fryer", "product", "program", "cut", "cut_set", "coating")
+TABLES = ("kitchen", "fryer", "product", "program", "cut", "cut_set", "coating", "calibration")
 
 
 def parse_kitchen(text: str, file: str = "kitchen.toml") -> Kitchen:
@@ -48,11 +49,13 @@ def parse_kitchen(text: str, file: str = "kitchen.toml") -> Kitchen:
         "coatings": _each(tables, "coating", source, problems, lambda *a: read(Coating, *a)),
     }
     programs = _each(tables, "program", source, problems, _program)
+    calibrations = _each(tables, "calibration", source, problems, lambda *a: read(Calibration, *a))
     if not parts["fryers"] and not problems:
         problems.append(source.problem("", "", "the file has no [[fryer]]", "Describe at least one fryer."))
     if problems or site is None:
         raise DataError(problems)
-    return _join(site, parts, programs, source)
+    kitchen = _join(site, parts, programs, source)
+    return replace(kitchen, calibrations=_known_cuts(kitchen, calibrations, source))
 
 
 def _site(tables: Mapping[str, Any], source: Source, problems: list[Problem]) -> Site | None:
@@ -142,6 +145,20 @@ def _join(site: Site, parts: dict[str, list[Any]], programs: list[Any], source: 
     except InputError as error:
         raise DataError([source.problem("kitchen", "", str(error), "Mend the entry named.")]) from error
     return replace(kitchen, programs=_checked(kitchen, programs, source))
+
+
+def _known_cuts(kitchen: Kitchen, calibrations: list[Any], source: Source) -> tuple[Calibration, ...]:
+    problems = []
+    for path, calibration in calibrations:
+        for kind, key in (("cut", calibration.cut), ("coating", calibration.coating)):
+            known = [item.key for item in getattr(kitchen, f"{kind}s")]
+            if key not in known:
+                problems.append(
+                    source.problem(path, kind, f"unknown {kind} {key!r}", "Use one of: " + ", ".join(known))
+                )
+    if problems:
+        raise DataError(problems)
+    return tuple(calibration for _, calibration in calibrations)
 
 
 def _checked(kitchen: Kitchen, programs: list[Any], source: Source) -> tuple[Program, ...]:

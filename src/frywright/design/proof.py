@@ -16,6 +16,7 @@ from numpy.typing import NDArray
 
 from frywright.catalog import load as catalog
 from frywright.model.errors import InputError
+from frywright.model.food import Cut
 from frywright.model.program import LidState, Program
 from frywright.physics.inputs import PieceClass, Span
 from frywright.physics.plan import FryPlan, piece_class, spans, vat
@@ -220,6 +221,13 @@ def weights_of(plan: FryPlan, rows: Array, seed: int) -> Array:
             mean = kind.piece_mass_kg / kind.cut.heavy_ratio_n
             drawn[i] = np.quantile(np.array(kind.cut.sample_kg), own[i]) / mean
     return np.stack(drawn, axis=1)
+
+
+def weight_at(cut: Cut, quantile_frac: float) -> float:
+    """Weight of a cut at a quantile of its distribution, as a multiple of the mean (without weighed pieces)."""
+    from scipy.special import ndtri
+
+    return float(np.exp(np.log(cut.heavy_ratio_n) / HEAVY_QUANTILE_Z * ndtri(quantile_frac)))
 
 
 def _run(plan, limit, guard_k, rows, seed, progress) -> tuple[Array, NDArray[np.bool_]]:  # type: ignore[no-untyped-def]

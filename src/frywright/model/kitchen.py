@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from frywright.model.calibration import Calibration
 from frywright.model.errors import InputError
 from frywright.model.food import Coating, Cut, CutSet, Product
 from frywright.model.fryer import Fryer, FryerKind
@@ -66,6 +67,7 @@ class Kitchen:
     cuts: tuple[Cut, ...] = ()
     cut_sets: tuple[CutSet, ...] = ()
     coatings: tuple[Coating, ...] = ()
+    calibrations: tuple[Calibration, ...] = ()
 
     def __post_init__(self) -> None:
         for kind in ("fryers", "products", "cuts", "cut_sets", "coatings"):
@@ -120,6 +122,11 @@ class Kitchen:
     def coating(self, key: str) -> Coating:
         """The coating called ``key``."""
         return self._one("coatings", key)  # type: ignore[no-any-return]
+
+    def calibration(self, cut: str, coating: str, lid: str) -> Calibration | None:
+        """The newest calibration of a cut with a coating under a state of the lid, or None."""
+        found = [c for c in self.calibrations if (c.cut, c.coating, c.lid) == (cut, coating, lid)]
+        return found[-1] if found else None
 
     def program(self, name: str) -> Program:
         """The newest version of the program called ``name``."""

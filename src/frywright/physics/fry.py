@@ -83,7 +83,7 @@ def _history(plan: FryPlan, raw: RawHistory, spans: Sequence[Span]) -> FryHistor
     lids = np.array([span.lid for span in spans])
     lift = _end_of(raw, lids, lambda lid: lid != Lid.REST)
     vent = _stretch(raw, np.flatnonzero(lids == Lid.VENT))
-    pieces = tuple(_piece(plan, raw, i, kind, lift) for i, kind in enumerate(plan.kinds))
+    pieces = pieces_of(plan, raw, 0, lift)
     gauge = raw.pressure_pa - plan.site.atmosphere_pa
     full = gauge >= FULL_PRESSURE_SHARE * plan.fryer.working_gauge_pa
     low = int(np.argmin(np.where(raw.time_s <= lift, raw.oil_temp_c, np.inf)))
@@ -104,6 +104,11 @@ def _history(plan: FryPlan, raw: RawHistory, spans: Sequence[Span]) -> FryHistor
         yield_frac=mean("yield_frac"), notes=_notes(plan, raw, full_s, lids, pieces),
         report=raw.report, catalog_version=catalog.VERSION,
     )  # fmt: skip
+
+
+def pieces_of(plan: FryPlan, raw: RawHistory, first: int, lift_s: float) -> tuple[PieceHistory, ...]:
+    """Piece histories of a plan's kinds when they stand from lane ``first`` on in a raw history."""
+    return tuple(_piece(plan, raw, first + i, kind, lift_s) for i, kind in enumerate(plan.kinds))
 
 
 def _stretch(raw: RawHistory, spans: NDArray[np.int64]) -> tuple[float, float] | None:

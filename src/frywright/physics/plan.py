@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from frywright.catalog import load as catalog
+from frywright.model.calibration import Calibration
 from frywright.model.errors import InputError
 from frywright.model.food import Coating, Cut, CutSet, Product
 from frywright.model.fryer import Fryer, FryerKind, Oil
@@ -109,14 +110,33 @@ def make_plan(
     return FryPlan(
         site=site, fryer=fryer, oil=catalog.oils()[fryer.oil], product=product,
         coating=kitchen.coating(product.coating), cut_set=cut_set, program=program.timed(),
-        units_count=count, kinds=_kinds(kitchen, cut_set, unit_kg, count), oil_start_c=start,
+        units_count=count, kinds=_kinds(kitchen, cut_set, unit_kg, count, product.coating, lid_of(program)), oil_start_c=start,
     )  # fmt: skip
 
 
-def _kinds(kitchen: Kitchen, cut_set: CutSet, unit_kg: float, count: float) -> tuple[PieceKind, ...]:
+def lid_of(program: Program) -> str:
+    """State of the lid a calibration must have been made under."""
+    return "pressure" if program.under_pressure else "open"
+
+
+def calibrated_cut(cut: Cut, calibration: Calibration | None) -> Cut:
+    """The cut with fitted geometry, brought to its own reference mass; itself without a calibration."""
+    if calibration is None:
+        return cut
+    scale = (cut.reference_mass_kg / calibration.reference_mass_kg) ** (1.0 / 3.0)
+    half = calibration.half_thickness_m * scale
+    bone = min(cut.bone_radius_m, 0.6 * half)
+    area = cut.area_factor_n if calibration.area_factor_n is None else calibration.area_factor_n
+    return replace(
+        cut, half_thickness_m=half, shape_n=calibration.shape_n, bone_radius_m=bone, area_factor_n=area,
+        geometry_origin="calibrated",
+    )  # fmt: skip
+
+
+def _kinds(kitchen: Kitchen, cut_set: CutSet, unit_kg: float, count: float, coating: str, lid: str) -> tuple[PieceKind, ...]:  # fmt: skip
     usual, heavy = [], []
     for part in cut_set.parts:
-        cut = kitchen.cut(part.cut)
+        cut = calibrated_cut(kitchen.cut(part.cut), kitchen.calibration(part.cut, coating, lid))
         piece = unit_kg * part.mass_frac
         whole = piece * part.count * count
         usual.append(PieceKind(cut=cut, heavy=False, piece_mass_kg=piece, class_mass_kg=whole))

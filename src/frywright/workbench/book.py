@@ -7,6 +7,7 @@ from typing import Any
 
 from frywright.catalog import load as catalog
 from frywright.catalog.kitchen import parse_kitchen
+from frywright.model.calibration import Calibration
 from frywright.model.entry import Entry, Recorded
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
@@ -52,7 +53,12 @@ def remembered_kitchen(store: Store) -> Kitchen:
     payload = last[-1].entry.payload
     kitchen = parse_kitchen(payload["text"], payload["file"])
     saved = tuple(program_from(item.entry.payload) for item in store.entries("program"))
-    return dataclasses.replace(kitchen, programs=kitchen.programs + saved)
+    names = {f.name for f in dataclasses.fields(Calibration)}
+    fitted = tuple(
+        Calibration(**{k: v for k, v in item.entry.payload.items() if k in names})
+        for item in store.current("calibration")
+    )
+    return dataclasses.replace(kitchen, programs=kitchen.programs + saved, calibrations=kitchen.calibrations + fitted)
 
 
 def save_program(store: Store, kitchen: Kitchen, program: Program) -> Recorded:
@@ -104,6 +110,12 @@ def record_readback(store: Store, program: Program, slot: int, result: ReadBack,
     }  # fmt: skip
     with store.writing() as writer:
         return writer.add(_entry("readback", payload, {"program": str(program.version)}))
+
+
+def record(store: Store, kind: str, payload: dict[str, Any]) -> Recorded:
+    """Keep one entry of a kind, happening now."""
+    with store.writing() as writer:
+        return writer.add(_entry(kind, payload))
 
 
 def held_status(store: Store, kitchen: Kitchen) -> list[dict[str, str]]:

@@ -6,17 +6,17 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from frywright.catalog import load as catalog
-from frywright.model.findings import Verdict
+from frywright.model.findings import Note, Verdict
 from frywright.model.food import Product
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program, Stage
 from frywright.physics.fry import FryHistory, PieceHistory, simulate
 from frywright.physics.plan import FryPlan, make_plan
-from frywright.verdicts.evidence import Evidence, EvidenceKind
 from frywright.verdicts.judge import CoreCurve, judge
 from frywright.verdicts.limits import cook_limit
 from frywright.verdicts.pressure import judge_opening
+from frywright.workbench.evidence import evidence_for, range_notes
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,6 +38,7 @@ class CookAnswer:
     history: FryHistory
     verdicts: tuple[tuple[PieceHistory, Verdict], ...]
     lid: Verdict | None
+    notes: tuple[Note, ...] = ()
 
     @property
     def plan(self) -> FryPlan:
@@ -76,13 +77,15 @@ def ask(kitchen: Kitchen, request: CookRequest) -> CookAnswer:
     )  # fmt: skip
     history = simulate(plan)
     limit = cook_limit(kitchen.site.jurisdiction)
-    evidence = Evidence(kind=EvidenceKind.SCOUTING, error_k=kitchen.site.thermometer_error_k)
-    judged = [(piece, judge(_curve(history, piece), limit, evidence)) for piece in history.pieces]
+    judged = [
+        (piece, judge(_curve(history, piece), limit, evidence_for(kitchen, plan, piece.kind)))
+        for piece in history.pieces
+    ]
     judged.sort(key=lambda pair: pair[0].core_at_lift_c)
     lid = None
     if plan.program.under_pressure:
         lid = judge_opening(history.time_s, history.gauge_pa, history.lift_s, plan.fryer.zero_gauge_pa)
-    return CookAnswer(history=history, verdicts=tuple(judged), lid=lid)
+    return CookAnswer(history=history, verdicts=tuple(judged), lid=lid, notes=range_notes(kitchen, plan))
 
 
 def _curve(history: FryHistory, piece: PieceHistory) -> CoreCurve:

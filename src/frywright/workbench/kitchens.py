@@ -52,3 +52,8 @@ def demo_text() -> str:
 def demo_kitchen() -> Kitchen:
     """The invented demo kitchen."""
     return parse_kitchen(demo_text(), "demo/kitchen.toml")
+
+
+def demo_log() -> bytes:
+    """The invented probe log of the demo kitchen (scripts/demo_log.py wrote it)."""
+    return resources.files("frywright.catalog").joinpath("demo/probe-log.csv").read_bytes()

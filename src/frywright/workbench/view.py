@@ -46,7 +46,7 @@ def cook_view(answer: CookAnswer, system: str, translate: Translate = str) -> di
         "lid": _lid(answer.lid, system, translate),
         "summary": _summary(history, system, translate),
         "pieces": [_piece(history, p, system, translate) for p in history.pieces],
-        "notes": [{"kind": n.kind, "text": say(n.text, n.values, system, translate)} for n in history.notes],
+        "notes": [{"kind": n.kind, "text": say(n.text, n.values, system, translate)} for n in (*history.notes, *answer.notes)],
         "report": {"steps": history.report.steps, "energy_gap_frac": history.report.energy_gap_frac,
                    "catalog_version": history.catalog_version},
     }  # fmt: skip
@@ -182,6 +182,6 @@ def plain_json(answer: CookAnswer) -> dict[str, Any]:
              "sentence": v.say()}
             for p, v in answer.verdicts
         ],
-        "notes": [{"kind": n.kind, "text": say(n.text, n.values, "metric")} for n in history.notes],
+        "notes": [{"kind": n.kind, "text": say(n.text, n.values, "metric")} for n in (*history.notes, *answer.notes)],
         "energy_gap_frac": history.report.energy_gap_frac, "catalog_version": history.catalog_version,
     }  # fmt: skip

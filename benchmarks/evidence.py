@@ -1,0 +1,85 @@
+"""Timings and accuracy of the evidence side: python -m benchmarks.evidence
+
+A day of 8 channels at one second read and analysed; a 100 MB file; one calibration; how often drops
+and lifts are found within 5 s on usual and on hard synthetic logs.
+"""
+
+from __future__ import annotations
+
+import io
+import resource
+import sys
+from concurrent.futures import ProcessPoolExecutor
+from time import perf_counter
+
+import numpy as np
+from tests.calibrate.synthetic import make, write
+
+from frywright.calibrate.analyse import analyse
+from frywright.calibrate.readings import read_log
+
+
+def long_log(hours: float, channels: int = 8) -> bytes:
+    """A log of many hours: synthetic loads one after another, one line a second."""
+    made = make(0, loads=round(2.2 * hours))
+    count = round(hours * 3600)
+    names = ("oil", "core 1", "core 2", "display")
+    curves = [np.resize(made.curves[n], count) for n in names]
+    curves += [curves[0] + 0.3, *([curves[1]] * (channels - 5))]
+    head = "Date;Time;Oil (°C);Breast A (°C);Breast B (°C);Display (°C);" + ";".join(
+        f"CH{i} (°C)" for i in range(5, channels + 1)
+    )
+    lines = [head]
+    for i in range(count):
+        cells = ["----" if np.isnan(c[i]) else f"{c[i]:.2f}".replace(".", ",") for c in curves]
+        day, second = divmod(i, 86400)
+        lines.append(
+            f"2026-03-{2 + day:02d};{second // 3600:02d}:{second // 60 % 60:02d}:{second % 60:02d};" + ";".join(cells)
+        )
+    return ("\n".join(lines) + "\n").encode()
+
+
+def timed(text: bytes, name: str) -> None:
+    """Read and analyse; print seconds and memory."""
+    start = perf_counter()
+    log = read_log(io.BytesIO(text), name)
+    read_s = perf_counter() - start
+    found = analyse(log)
+    whole_s = perf_counter() - start
+    peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
+    sys.stdout.write(
+        f"{name}: {len(text) / 1e6:.0f} MB, {len(log.time_s)} rows, read {read_s:.2f} s, with analysis {whole_s:.2f} s, {len(found.loads)} loads, peak {peak:.0f} MB\n"
+    )
+
+
+def events_of(question: tuple[int, bool]) -> list[float]:
+    """Errors of every drop and lift of one synthetic log [s]; 999 for one not found."""
+    seed, hard = question
+    made = make(seed, hard=hard)
+    found = analyse(read_log(io.BytesIO(write(made, seed)), "log"))
+    errors = []
+    for name, truth in (("drop_s", made.truth.drops_s), ("lift_s", made.truth.lifts_s)):
+        got = [getattr(x.load, name) for x in found.loads if getattr(x.load, name) is not None]
+        errors += [min((g - t for g in got), key=abs, default=999.0) for t in truth]
+    return errors
+
+
+def main() -> None:
+    """Print every figure."""
+    analyse(read_log(io.BytesIO(write(make(0, loads=1), 0)), "warm up"))
+    day = long_log(24.0)
+    timed(day, "24 h x 1 s x 8 channels")
+    body = day.split(b"\n", 1)[1]
+    timed(
+        day + body.replace(b"2026-03-02", b"2026-03-03") * 15, "100 MB file (days repeated: duplicates)"
+    ) if "--large" in sys.argv else None
+    with ProcessPoolExecutor(2) as pool:
+        for hard in (False, True):
+            errors = np.concatenate(list(pool.map(events_of, [(s, hard) for s in range(100)])))
+            sys.stdout.write(
+                f"{'hard' if hard else 'usual'} logs: {np.mean(np.abs(errors) <= 5.0):.2%} of {len(errors)} drops and lifts within 5 s\n"
+            )
+
+
+if __name__ == "__main__":
+    main()

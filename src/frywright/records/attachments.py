@@ -1,0 +1,60 @@
+"""Original files kept byte for byte beside the store, named by their content so that none can be swapped."""
+
+from __future__ import annotations
+
+import hashlib
+import os
+import shutil
+import tempfile
+from pathlib import Path
+from typing import BinaryIO
+
+from frywright.model.errors import RecordError
+
+BLOCK_BYTES = 1 << 20
+
+
+class Attachments:
+    """A folder of files named by the SHA-256 of their content."""
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+
+    def keep(self, stream: BinaryIO) -> tuple[str, int]:
+        """Copy a stream in; its hash and size. The same content is kept once."""
+        self.folder.mkdir(parents=True, exist_ok=True)
+        digest, size = hashlib.sha256(), 0
+        with tempfile.NamedTemporaryFile(dir=self.folder, delete=False) as part:
+            try:
+                while block := stream.read(BLOCK_BYTES):
+                    digest.update(block)
+                    size += len(block)
+                    part.write(block)
+                part.flush()
+                os.fsync(part.fileno())
+            except BaseException:
+                Path(part.name).unlink(missing_ok=True)
+                raise
+        shutil.move(part.name, self.folder / digest.hexdigest())
+        return digest.hexdigest(), size
+
+    def open(self, name: str) -> BinaryIO:
+        """The file of a hash, checked against it.
+
+        Raises
+        ------
+        RecordError
+            The file is missing or its content is not what its name says.
+        """
+        if len(name) != 64 or not all(c in "0123456789abcdef" for c in name):
+            raise RecordError(f"{name!r} is not the name of a kept file.")
+        path = self.folder / name
+        if not path.exists():
+            raise RecordError(f"The kept file {name[:12]}… is missing from {self.folder}.")
+        digest = hashlib.sha256()
+        with path.open("rb") as stream:
+            while block := stream.read(BLOCK_BYTES):
+                digest.update(block)
+        if digest.hexdigest() != name:
+            raise RecordError(f"The kept file {name[:12]}… was changed outside the program.")
+        return path.open("rb")

@@ -1,0 +1,300 @@
+"""Room Probes: logger files, calibration, thermometers, sampling proof."""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Mapping
+from typing import Any
+
+from fastapi import APIRouter, Request, Response
+from fastapi.responses import RedirectResponse
+from starlette.datastructures import UploadFile
+
+from frywright.calibrate.channels import Role
+from frywright.calibrate.readings import Log, read_log
+from frywright.calibrate.sampling import SampleAim, prove_sample
+from frywright.model.entry import Recorded
+from frywright.model.errors import DataError, FrywrightError, InputError
+from frywright.model.findings import Problem, say
+from frywright.model.units import parse, show
+from frywright.verdicts.limits import cook_limit
+from frywright.web.app import Context
+from frywright.web.forms import DEFAULT_UNIT
+from frywright.web.jobs import Job, Jobs
+from frywright.workbench import book, thermometers
+from frywright.workbench.kitchens import demo_log
+from frywright.workbench.language import explain, translator
+from frywright.workbench.probe_report import log_picture, report_pdf, residual_picture
+from frywright.workbench.probe_view import fit_view, probe_view
+from frywright.workbench.probes import (
+    Calibrated,
+    ProbeAsk,
+    attachments_of,
+    calibrate,
+    calibrate_lid,
+    keep_calibration,
+    keep_log,
+    kettle_found,
+    tell,
+)
+
+KEPT_LOGS = 4
+INLINE_BYTES = 8_000_000
+MOST_READINGS = 500
+"""Larger files are read in the background with a progress bar."""
+
+
+class Logs:
+    """Logs read lately, by content and answers; large ones are read in the background."""
+
+    def __init__(self, context: Context) -> None:
+        self.context, self.jobs = context, Jobs()
+        self._read: dict[tuple[Any, ...], Log | Job] = {}
+
+    def get(self, item: Recorded, answers: Mapping[str, str]) -> Log | Job:
+        """The log, or the job that is reading it.
+
+        Raises
+        ------
+        DataError
+            The file is no log.
+        """
+        payload = item.entry.payload
+        key = (payload["sha256"], tuple(sorted(answers.items())))
+        found = self._read.get(key)
+        if isinstance(found, Job) and found.done:
+            if found.error:
+                del self._read[key]
+                raise found.error
+            found = found.result if found.result is not None else None
+        if found is None:
+            found = self._start(payload, answers)
+        self._read[key] = found
+        for old in list(self._read)[:-KEPT_LOGS]:
+            del self._read[old]
+        return found
+
+    def _start(self, payload: Mapping[str, Any], answers: Mapping[str, str]) -> Log | Job:
+        attachments, name, size = attachments_of(self.context.store), payload["name"], payload["size_bytes"]
+        if size <= INLINE_BYTES:
+            with attachments.open(payload["sha256"]) as stream:
+                return read_log(stream, name, answers)
+
+        def work(progress: Any) -> Log:
+            with attachments.open(payload["sha256"]) as stream:
+                return read_log(stream, name, answers, progress, size)
+
+        return self.jobs.start(name, "read", work)
+
+
+def router(context: Context) -> APIRouter:
+    """Routes of the room."""
+    routes, logs = APIRouter(), Logs(context)
+
+    def kitchen() -> Any:
+        return book.remembered_kitchen(context.store)
+
+    _add_list(routes, context, kitchen)
+    _add_log(routes, context, kitchen, logs)
+    _add_checks(routes, context, kitchen)
+    return routes
+
+
+def _overview(context: Context, place: Any, **values: Any) -> dict[str, Any]:
+    store, system = context.store, str(place.site.units)
+    due = [{**row, "errors": [show(e, "k", system) for e in row["errors_k"]]} for row in thermometers.due_list(store)]
+    doubts = [
+        {**d, "read": show(d["read_c"], "c", system), "corrected": show(d["corrected_c"], "c", system), "limit": show(d["limit_c"], "c", system)}
+        for d in thermometers.open_doubts(store)
+    ]  # fmt: skip
+    limit = cook_limit(place.site.jurisdiction)
+    level = show(limit.level_c, "c", system) if limit is not None and limit.level_c is not None else ""
+    return {
+        "kitchen": place, "logs": list(store.entries("probe_log", newest_first=True))[:50], "due": due, "doubts": doubts,
+        "limit": level, "sample": None, "problem": "", "typed": {}, "check": None, "room": "probes", **values,
+    }  # fmt: skip
+
+
+def _add_list(routes: APIRouter, context: Context, kitchen: Any) -> None:
+    @routes.get("/cook/probes")
+    def probes(request: Request) -> Response:
+        return context.render(request, "probes.html", **_overview(context, kitchen()))
+
+    @routes.post("/cook/probes/upload")
+    async def upload(request: Request) -> Response:
+        async with request.form() as form:
+            file = form.get("file")
+            if not isinstance(file, UploadFile) or not file.filename:
+                problem = translator(context.language(request))("Choose the file that the logger wrote.")
+                return context.render(request, "probes.html", 422, **_overview(context, kitchen(), problem=problem))
+            kept = keep_log(context.store, file.file, file.filename)
+        return RedirectResponse(f"/cook/probes/{kept.number}", 303)
+
+    @routes.post("/cook/probes/demo")
+    def demo() -> Response:
+        kept = keep_log(context.store, io.BytesIO(demo_log()), "probe-log.csv")
+        return RedirectResponse(f"/cook/probes/{kept.number}", 303)
+
+
+def _entry(context: Context, number: int) -> Recorded:
+    found = next((item for item in context.store.entries("probe_log") if item.number == number), None)
+    if found is None:
+        raise InputError("log", number, "one of the logs kept here")
+    return found
+
+
+def _add_log(routes: APIRouter, context: Context, kitchen: Any, logs: Logs) -> None:
+    @routes.get("/cook/probes/{number}")
+    def show_log(request: Request, number: int) -> Response:
+        item, place, form = _entry(context, number), kitchen(), dict(request.query_params)
+        values: dict[str, Any] = {"kitchen": place, "number": number, "item": item, "typed": form, "room": "probes", "problem": "", "fits": [], "query": request.url.query}  # fmt: skip
+        try:
+            log = logs.get(item, _answers(form))
+            if isinstance(log, Job):
+                return context.render(request, "probe_wait.html", job=log, **values)
+            values |= _told(context, request, place, log, form)
+        except FrywrightError as error:
+            values["problem"] = explain(error, context.language(request))
+            return context.render(request, "probe.html", error.http_status, **values)
+        return context.render(request, "probe.html", **values)
+
+    @routes.get("/cook/probes/{number}/report.pdf")
+    def report(request: Request, number: int) -> Response:
+        item, place, form = _entry(context, number), kitchen(), dict(request.query_params)
+        log = logs.get(item, _answers(form))
+        if isinstance(log, Job):
+            raise InputError("log", number, "read to its end first")
+        asked = _asked(place, log, form)
+        told = tell(place, log, asked, context.store)
+        made = (
+            [calibrate(place, told, asked, cut) for cut in sorted(set(asked.cuts.values()))] if asked.masses_kg else []
+        )
+        language = context.language(request)
+        data = report_pdf(place, told, made, language, translator(language), item.entry.payload["sha256"])
+        return Response(data, media_type="application/pdf")
+
+    @routes.post("/cook/probes/{number}/keep")
+    async def keep(request: Request, number: int) -> Response:
+        item, place = _entry(context, number), kitchen()
+        form = {k: str(v) for k, v in (await request.form()).items()}
+        log = logs.get(item, _answers(form))
+        if isinstance(log, Job):
+            raise InputError("log", number, "read to its end first")
+        asked = _asked(place, log, form)
+        told = tell(place, log, asked, context.store)
+        made = calibrate(place, told, asked, form.get("cut", ""))
+        kept = keep_calibration(context.store, made, item.entry.payload["sha256"], made.fit.rms_k)
+        return RedirectResponse(f"/records?new={kept.number}", 303)
+
+
+def _told(context: Context, request: Request, place: Any, log: Log, form: dict[str, str]) -> dict[str, Any]:
+    system, translate = str(place.site.units), translator(context.language(request))
+    asked = _asked(place, log, form)
+    told = tell(place, log, asked, context.store)
+    fits, problem = [], ""
+    kettle = kettle_found(place, told, asked.program if form.get("program") else "")
+    said = []
+    if kettle is not None:
+        said = [
+            f"{translate('Heat into the oil')}: {kettle.heater_w / 1e3:.1f} ± {kettle.heater_error_w / 1e3:.1f} kW · {translate('idle loss')}: {kettle.loss_w_k:.1f} ± {kettle.loss_error_w_k:.1f} W/K",
+            say(kettle.note.text, kettle.note.values, system, translate),
+        ]
+    if form.get("do") == "calibrate":
+        try:
+            cuts = sorted(set(asked.cuts.values()))
+            if form.get("lid") == "yes":
+                lid = Calibrated(
+                    cut=translate("lid"), fit=calibrate_lid(place, told, asked), placements=(), draft=None, notes=()
+                )
+                fits.append({**fit_view(lid, system, translate), "usable": False, "lid": True})
+            elif not cuts:
+                raise InputError("cut", "missing", "chosen for at least one probe")
+            fits += [fit_view(calibrate(place, told, asked, cut), system, translate) for cut in cuts]
+            fits = [{**f, "picture": residual_picture(f, translate)} for f in fits]
+        except FrywrightError as error:
+            problem = explain(error, context.language(request))
+    return {"view": probe_view(told, system, translate), "fits": fits, "problem": problem, "kettle": said, "gauges": bool(log.of(Role.GAUGE)), "channels": [c.name for c in log.of(Role.CORE)], "roles": [str(r) for r in Role], "picture": log_picture(told, system, translate)}  # fmt: skip
+
+
+def _answers(form: Mapping[str, str]) -> dict[str, str]:
+    return {key[2:]: value.strip() for key, value in form.items() if key.startswith("q_") and value.strip()}
+
+
+def _asked(place: Any, log: Log, form: Mapping[str, str]) -> ProbeAsk:
+    cuts, masses, used = {}, {}, {}
+    unit = DEFAULT_UNIT[str(place.site.units)]
+    for i, channel in enumerate(log.of(Role.CORE)):
+        if cut := form.get(f"cut_{i}", "").strip():
+            cuts[channel.name] = place.cut(cut).key
+        if mass := form.get(f"mass_{i}", "").strip():
+            masses[channel.name] = parse(_with_unit(mass, "g" if unit["mass"] == "kg" else "oz"), "mass", "weight")
+        if name := form.get(f"thermo_{i}", "").strip():
+            used[channel.name] = name
+    display = form.get("display", "").strip()
+    program = form.get("program", "").strip() or (place.programs[0].name if place.programs else "")
+    return ProbeAsk(
+        program=program, cuts=cuts, masses_kg=masses, thermometers=used,
+        display_c=parse(_with_unit(display, unit["temperature"]), "temperature", "display") if display else None,
+    )  # fmt: skip
+
+
+def _with_unit(text: str, unit: str) -> str:
+    bare = text.replace(",", ".").lstrip("+-").replace(".", "", 1)
+    return f"{text} {unit}" if bare.isdigit() else text
+
+
+def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
+    @routes.post("/cook/probes/check")
+    async def check(request: Request) -> Response:
+        form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
+        unit = DEFAULT_UNIT[str(place.site.units)]["temperature"]
+        try:
+            ice, boil = (parse(_with_unit(form[n], unit), "temperature", n) if form.get(n, "").strip() else None for n in ("ice", "boil"))  # fmt: skip
+            made, _ = thermometers.record_check(context.store, place, form.get("thermometer", ""), ice, boil)
+        except FrywrightError as error:
+            return context.render(request, "probes.html", error.http_status, **_overview(context, place, problem=explain(error, context.language(request)), typed=form))  # fmt: skip
+        told = {"name": made.thermometer, "outcome": str(made.outcome), "boils": show(made.boiling_point_c, "c", str(place.site.units)), "due": made.due_at}  # fmt: skip
+        return context.render(request, "probes.html", **_overview(context, place, check=told))
+
+    @routes.post("/cook/probes/reading")
+    async def reading(request: Request) -> Response:
+        form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
+        unit = DEFAULT_UNIT[str(place.site.units)]["temperature"]
+        try:
+            if not form.get("thermometer", "").strip():
+                raise InputError(
+                    "thermometer", "without a name", "the mark on the probe; an unnamed probe cannot be followed"
+                )
+            core = parse(_with_unit(form.get("core", ""), unit), "temperature", "reading")
+            kept = thermometers.record_reading(context.store, place, form["thermometer"], core, form.get("load", ""))
+        except FrywrightError as error:
+            return context.render(request, "probes.html", error.http_status, **_overview(context, place, problem=explain(error, context.language(request)), typed=form))  # fmt: skip
+        return RedirectResponse(f"/records?new={kept.number}", 303)
+
+    @routes.post("/cook/probes/sample")
+    async def sample(request: Request) -> Response:
+        form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
+        system, translate = str(place.site.units), translator(context.language(request))
+        try:
+            proof = _sample(place, form)
+        except FrywrightError as error:
+            return context.render(request, "probes.html", error.http_status, **_overview(context, place, problem=explain(error, context.language(request)), typed=form))  # fmt: skip
+        told = {
+            "outcome": str(proof.outcome), "sentence": say(proof.sentence.text, proof.sentence.values, system, translate), "count": proof.count,
+            "factor": f"{proof.factor_n:.3f}", "mean": show(proof.mean_c, "c", system), "sd": show(proof.sd_k, "k", system),
+            "bound": show(proof.bound_c, "c", system), "zero": show(proof.zero_failure_frac, "frac", system),
+            "notes": [say(n.text, n.values, system, translate) for n in proof.notes],
+        }  # fmt: skip
+        book.record(context.store, "sample_proof", {"name": form.get("load", ""), "readings": form.get("readings", "")[:4000], "outcome": str(proof.outcome), "bound_c": proof.bound_c, "limit_c": proof.limit_c, "count": proof.count, "checked": form.get("checked") == "yes"})  # fmt: skip
+        return context.render(request, "probes.html", **_overview(context, place, sample=told, typed=form))
+
+
+def _sample(place: Any, form: Mapping[str, str]) -> Any:
+    unit = DEFAULT_UNIT[str(place.site.units)]["temperature"]
+    texts = form.get("readings", "").replace(";", " ").replace("\n", " ").split()
+    texts = [t for text in texts for t in text.split(",") if t] if "," in form.get("readings", "") else texts
+    if len(texts) > MOST_READINGS:
+        raise DataError([Problem(what=f"{len(texts)} readings", remedy=f"Give at most {MOST_READINGS} at a time.")])
+    values = [parse(_with_unit(text, unit), "temperature", "readings") for text in texts]
+    level = parse(_with_unit(form.get("limit", ""), unit), "temperature", "limit")
+    return prove_sample(values, SampleAim(limit_c=level), thermometer_checked=form.get("checked") == "yes")

@@ -1,0 +1,53 @@
+"""How long may it be held? Reads a hold study's table and judges it by the place's hot-holding limit."""
+
+from __future__ import annotations
+
+import csv
+
+from frywright.calibrate.hold import HoldAim, HoldLife, HoldReading, hold_life
+from frywright.model.errors import DataError, InputError
+from frywright.model.findings import Problem
+from frywright.model.kitchen import Kitchen
+from frywright.model.units import to_inside
+from frywright.verdicts.limits import hot_hold_c
+
+FIXED = ("repeat", "minute", "core_f", "core_c")
+
+
+def study(kitchen: Kitchen, text: str, file: str, least_score: float, share_frac: float) -> HoldLife:
+    """Hold life from a table with columns repeat, minute, core_f or core_c, and one column for each score.
+
+    Raises
+    ------
+    DataError
+        Columns are missing or a cell is no number; every such line is named.
+    InputError
+        No hot-holding limit is known for the place.
+    """
+    first = text.splitlines()[0] if text.strip() else ""
+    separator = max(",;\t", key=first.count)
+    rows = list(csv.DictReader(text.splitlines(), delimiter=separator))
+    names = [n.strip() for n in (rows[0].keys() if rows else ())]
+    core = next((n for n in ("core_c", "core_f") if n in names), "")
+    if not rows or "repeat" not in names or "minute" not in names or not core:
+        raise DataError([Problem(what="the table lacks repeat, minute and core_f (or core_c)", remedy="Name the columns in the first line.", file=file)])  # fmt: skip
+    scores = [n for n in names if n not in FIXED]
+    problems, readings = [], []
+    for number, row in enumerate(rows, start=2):
+        cells = {k.strip(): (v or "").strip().replace(",", ".") for k, v in row.items() if k}
+        try:
+            readings.append(HoldReading(
+                repeat=cells["repeat"], after_s=60.0 * float(cells["minute"]), core_c=to_inside(float(cells[core]), core[-1]),
+                scores={n: float(cells[n]) for n in scores},
+            ))  # fmt: skip
+        except ValueError:
+            problems.append(Problem(what="a cell is no number", remedy="Mend it or leave the line out.", file=file, line_number=number, line=", ".join(cells.values())))  # fmt: skip
+    if problems:
+        raise DataError(problems)
+    region = "uk" if kitchen.site.jurisdiction == "uk" else "us"
+    limit = hot_hold_c(region)
+    if limit is None:
+        raise InputError("hot holding limit", "unknown", "known for the place", where=kitchen.site.jurisdiction)
+    return hold_life(
+        readings, HoldAim(hot_c=limit, least_scores=dict.fromkeys(scores, least_score), share_frac=share_frac)
+    )
