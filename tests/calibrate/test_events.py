@@ -183,3 +183,31 @@ def test_a_shifted_channel_is_found():
     second = oil_of(made.time_s, np.roll(made.curves["oil"], round(8 / first.step_s)), 15.0)
     assert shift_between(first, second) == pytest.approx(8.0, abs=1.0)
     assert Role("oil") is Role.OIL
+
+
+def two_loads(gap_s: float) -> np.ndarray:
+    """Oil of a switching heater with two loads whose draws decay, the second ``gap_s`` after the first (explicit Euler)."""
+    time = np.arange(0.0, 5200.0)
+    draw = np.zeros(len(time))
+    for start in (2000.0, 2000.0 + gap_s):
+        inside = (time >= start) & (time < start + 800.0)
+        draw[inside] += 0.05 + 0.15 * np.exp(-(time[inside] - start) / 100.0)
+    oil, on, temp = np.empty(len(time)), True, 166.0
+    for i, d in enumerate(draw):
+        on = temp < 168.0 if not on else temp < 172.0
+        temp += (0.3 if on else 0.0) - 0.014 * (temp - 25.0) / 145.0 - d
+        oil[i] = temp
+    return oil + 0.03 * np.random.default_rng(2).normal(size=len(time))
+
+
+def test_overlapping_loads_are_marked():
+    """A second drop before the first lift is found and marked; loads one after the other are not."""
+    from frywright.calibrate.events import loads_in
+
+    time = np.arange(0.0, 5200.0)
+    apart = loads_in(oil_of(time, two_loads(1500.0), 15.0)).loads
+    assert [round(x.drop_s, -1) for x in apart] == [2000.0, 3500.0]
+    assert not any(x.overlapping for x in apart)
+    over = loads_in(oil_of(time, two_loads(400.0), 15.0)).loads
+    assert any(x.overlapping for x in over)
+    assert any(abs(x.drop_s - 2400.0) <= 5.0 for x in over)

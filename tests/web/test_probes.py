@@ -126,6 +126,59 @@ def test_a_checked_thermometer_makes_a_verdict(client):
     assert "thermometer was not checked" in page.text
 
 
+def test_a_probe_log_with_a_valid_check_meets_or_fails(kitchen, log, store, monkeypatch):
+    """The same curve: unknown unchecked, meets with a good check the day before, and fails for a rule it cannot reach."""
+    import datetime as dt
+    from dataclasses import replace
+
+    from frywright.workbench import thermometers
+
+    before = dt.datetime(2026, 3, 1, 12, tzinfo=dt.UTC)
+    monkeypatch.setattr(thermometers, "now", lambda: before)
+    monkeypatch.setattr(book, "now", lambda: before)
+    thermometers.record_check(store, kitchen, "K1", 0.2, None)
+    asked = replace(ASKED, thermometers=dict.fromkeys(CHANNELS, "K1"))
+    told = tell(kitchen, log, asked, store)
+    assert [str(j.verdict.outcome) for j in told.judged] == ["meets"] * 3
+    assert all(j.row is not None and j.logs_n > 7.0 for j in told.judged)
+    uncorrected = tell(kitchen, log).judged[0].curve.core_c
+    assert uncorrected - told.judged[0].curve.core_c == pytest.approx(0.2)
+    cold = replace(log, channels=tuple(replace(c, values=c.values - 25.0 * (c.name in CHANNELS)) for c in log.channels))
+    assert {str(j.verdict.outcome) for j in tell(kitchen, cold, asked, store).judged} == {"fails"}
+
+
+def test_a_card_is_for_service_only_on_evidence(kitchen, log):
+    """Every piece calibrated and inside: no banner. One cut only estimated: not for service."""
+    from dataclasses import replace
+
+    from frywright.workbench.cards import UNPROVEN, card_data
+
+    made = calibrate(kitchen, tell(kitchen, log), ASKED, "breast_half").draft
+    program = kitchen.program("bone-in alder")
+    some = replace(kitchen, calibrations=(made,))
+    assert card_data(some, program, 1, "en", str)["banner"] == UNPROVEN
+    wide = {"mass_low_kg": 0.02, "mass_high_kg": 0.4, "half_thickness_m": 0.012, "error_k": 1.0}
+    cuts = [p.cut for p in kitchen.cut_set("chicken_8").parts]
+    every = replace(
+        kitchen,
+        calibrations=tuple(
+            replace(made, cut=cut, reference_mass_kg=kitchen.cut(cut).reference_mass_kg, **wide) for cut in cuts
+        ),
+    )
+    assert card_data(every, program, 1, "en", str)["banner"] == ""
+
+
+def test_hold_study_on_the_page(client):
+    """A pasted table becomes a hold life; a broken one is told with its line."""
+    table = "repeat,minute,core_f,crust\n" + "".join(
+        f"r{i},{m},{150 if m < 90 else 130},9\n" for i in range(3) for m in (30, 60, 90)
+    )
+    assert "Hold life 60:00" in client.post("/cook/probes/hold", data={"table": table}).text
+    page = client.post("/cook/probes/hold", data={"table": table + "r1,x,150,9\n"})
+    assert page.status_code == 422
+    assert "no number" in page.text
+
+
 @pytest.mark.parametrize(("path", "data", "words"), [
     ("check", {"thermometer": "", "ice": "32"}, "unnamed probe"), ("check", {"thermometer": "P", "ice": "90"}, "ice"),
     ("check", {"thermometer": "P"}, "an ice or a boiling reading"), ("reading", {"thermometer": "P", "core": "3500F"}, "core of a piece"),

@@ -145,7 +145,7 @@ def _load(log: Log, oil: Oil, loads: Sequence[Load], i: int, held: Control | Non
     lift = load.lift_s if load.lift_s is not None else float(log.time_s[-1])
     pressed = None
     for channel in log.of(Role.GAUGE)[:1]:
-        inside = (log.time_s >= load.drop_s) & (log.time_s <= lift + 60.0)
+        inside = slice(*np.searchsorted(log.time_s, (load.drop_s, lift + 60.0)))
         times = pressed_in(log.time_s[inside], channel.values[inside])
         pressed = times[0] if times else None
     curves = [

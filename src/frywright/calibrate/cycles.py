@@ -75,8 +75,9 @@ def control_mean(peaks: Sequence[float], valleys: Sequence[float]) -> float:
 def control(oil: Oil, heat: HeatState, idle: Sequence[tuple[float, float]]) -> Control:
     """Control mean and swing over the idle stretches [s] of an oil curve."""
     places = {1: [], -1: []}  # type: dict[int, list[int]]
+    quiet = _mask(oil.time_s, idle)
     for place, sign in heat.kinks:
-        if any(a <= place * oil.step_s <= b for a, b in idle):
+        if quiet[place]:
             places[sign].append(place)
     peaks, valleys = (tuple(_level(oil.temp_c, k) for k in places[sign]) for sign in (-1, 1))
     if not peaks or not valleys:
@@ -102,20 +103,21 @@ def _level(temp: Array, place: int) -> float:
     return float(np.nanmedian(near)) if np.isfinite(near).any() else float("nan")
 
 
-def _inside(oil: Oil, idle: Sequence[tuple[float, float]]) -> Array:
-    time = oil.time_s
+def _mask(time: Array, stretches: Sequence[tuple[float, float]]) -> NDArray[np.bool_]:
+    """Times inside any of some stretches."""
     mask = np.zeros(len(time), dtype=bool)
-    for a, b in idle:
-        mask |= (time >= a) & (time <= b)
-    return oil.temp_c[mask & np.isfinite(oil.temp_c)]
+    for a, b in stretches:
+        mask[np.searchsorted(time, a) : np.searchsorted(time, b, side="right")] = True
+    return mask
+
+
+def _inside(oil: Oil, idle: Sequence[tuple[float, float]]) -> Array:
+    return oil.temp_c[_mask(oil.time_s, idle) & np.isfinite(oil.temp_c)]
 
 
 def display_mean(time_s: Array, display_c: Array, idle: Sequence[tuple[float, float]]) -> float:
     """Mean of a logged display over the idle stretches [degC]."""
-    mask = np.zeros(len(time_s), dtype=bool)
-    for a, b in idle:
-        mask |= (time_s >= a) & (time_s <= b)
-    known = display_c[mask & np.isfinite(display_c)]
+    known = display_c[_mask(time_s, idle) & np.isfinite(display_c)]
     return float(known.mean()) if len(known) else float("nan")
 
 

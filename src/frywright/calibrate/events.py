@@ -15,6 +15,8 @@ LEAST_DRAW_K = 1.5
 SHORTEST_LOAD_S = 60.0
 SHORTEST_TURN_S = 30.0
 """No crew lifts a load and drops the next sooner; common practice, no source."""
+AROUND_S, RUSH_S, ANOTHER_DRAW_K_S = 25.0, 150.0, 0.04
+"""A vent raises the draw of a full load by about 0.01 K/s, a half load dropped on top by 0.05 and more (engine)."""
 SHORTEST_PROGRAM_S = 120.0
 """No fried product of the trade is done sooner; common practice, no source."""
 OUT_OF_OIL_K_S = 2.0
@@ -89,7 +91,10 @@ def loads_in(oil: Oil) -> Seen | None:
 def peak_of(oil: Oil, heat: HeatState) -> float:
     """Heat at which the idle heater cuts out, or NaN."""
     idle = idle_runs(oil, heat.drawn_k, heat.heater_k_s)
-    outs = [k for k, sign in heat.kinks if sign < 0 and any(a <= k <= b for a, b in idle)]
+    quiet = np.zeros(len(oil.temp_c), dtype=bool)
+    for a, b in idle:
+        quiet[a : b + 1] = True
+    outs = [k for k, sign in heat.kinks if sign < 0 and quiet[k]]
     return float(np.nanmedian(oil.heat_k[outs])) if outs else float("nan")
 
 
@@ -106,12 +111,24 @@ def _by_story(oil: Oil, story: Story, heat: HeatState) -> HeatState:
     return replace(heat, on=on, kinks=tuple(kinks), drawn_k=drawn)
 
 
+def _like_a_drop(oil: Oil, heat: HeatState, start: int, place: int) -> bool:
+    """Whether a jump of the draw inside a load is another load: later than the first rush, and large."""
+    wide = round(AROUND_S / oil.step_s)
+    if (place - start) * oil.step_s < RUSH_S or place + wide >= len(heat.drawn_k):
+        return False
+    before, after = (
+        float(heat.drawn_k[b] - heat.drawn_k[a]) / AROUND_S for a, b in ((place - wide, place), (place, place + wide))
+    )
+    return after - before > ANOTHER_DRAW_K_S
+
+
 def _loads(oil: Oil, heat: HeatState, story: Story) -> list[Load]:
     """Stretches with a load; a break that no crew could make is taken out, as are stretches too short to be one."""
     spells: list[tuple[int, int, bool, bool]] = []  # first, last, overlapping, still in at the end
     start, overlapping = (0 if story.starts_loaded else None), False
     for place, kind in zip(story.places, story.kinds, strict=True):
-        if kind == Happened.DROP:
+        again = kind == Happened.JUMP and start is not None and _like_a_drop(oil, heat, start, int(place))
+        if kind == Happened.DROP or again:
             if start is not None:
                 spells.append((start, int(place), True, False))
             start, overlapping = int(place), start is not None

@@ -58,7 +58,9 @@ class Recovery:
 
 def recovery(oil: Oil, load: Load, target_c: float, until_s: float) -> Recovery:
     """Dip, time to the minimum, time back to target minus 5 degF, heat debt (K s below target)."""
-    time, temp = oil.time_s, oil.temp_c
+    first = max(0, int(load.drop_s / oil.step_s) - round(20.0 / oil.step_s))
+    part = slice(first, int(until_s / oil.step_s) + 2)
+    time, temp = oil.step_s * np.arange(len(oil.temp_c))[part], oil.temp_c[part]
     inside = (time >= load.drop_s) & (time <= until_s) & np.isfinite(temp)
     t, y = time[inside] - load.drop_s, temp[inside]
     if len(t) < 5:

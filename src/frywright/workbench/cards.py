@@ -9,6 +9,7 @@ from typing import Any
 from frywright.design.controller import Keyed, Rendered, parse, render, rounded
 from frywright.design.readback import Mismatch, compare
 from frywright.model.errors import InputError
+from frywright.model.findings import Outcome
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.reports.chart import card_spec, svg
@@ -34,6 +35,8 @@ CURVE_MM = {False: 72, True: 58}
 def card_data(kitchen: Kitchen, program: Program, slot: int, language: str, translate: Translate) -> dict[str, Any]:
     """Everything on a card, in a language. The rounded program is what is simulated and drawn.
 
+    Without calibrated evidence that every piece of the full load meets the limit it says *not for service*.
+
     Raises
     ------
     InputError
@@ -42,7 +45,9 @@ def card_data(kitchen: Kitchen, program: Program, slot: int, language: str, tran
     fryer = kitchen.fryer(program.fryer)
     keyed = render(program, fryer.controller, slot)
     fitted = rounded(program, fryer.controller)
-    view = cook_view(ask(kitchen, CookRequest(program=fitted)), str(kitchen.site.units), translate)
+    answer = ask(kitchen, CookRequest(program=fitted))
+    proven = all(verdict.outcome is Outcome.MEETS for _, verdict in answer.verdicts)
+    view = cook_view(answer, str(kitchen.site.units), translate)
     words = {"oil": translate("oil"), "minutes": translate("minutes since the drop"), "pressure": translate("gauge")}
     sign = "°F" if str(fryer.controller.shows) == "f" else "°C"
     when = "time left" if str(fryer.controller.clock) == "left" else "time since the drop"
@@ -55,7 +60,7 @@ def card_data(kitchen: Kitchen, program: Program, slot: int, language: str, tran
         "words": {"check": translate("check figure"), "slot": translate("slot"), "version": translate("version"), "total": translate("total time")},
         "header": [translate("stage"), f"{translate('set point')} ({sign})", translate(when), translate("lid")],
         "rows": _rows(keyed, translate), "total": next((v.text for v in keyed.values if v.what == "total"), ""),
-        "banner": translate(UNPROVEN), "foot": translate(FOOT),
+        "banner": "" if proven else translate(UNPROVEN), "foot": translate(FOOT),
         "cautions": {k: translate(v) if k != "lid" or program.under_pressure else "" for k, v in CAUTIONS.items()},
         "curve": svg(card_spec(view, words)), "curve_mm": CURVE_MM[len(keyed.values) > MANY_VALUES], "alt": view["headline"]["sentence"],
     }  # fmt: skip

@@ -22,6 +22,7 @@ from frywright.web.app import Context
 from frywright.web.forms import DEFAULT_UNIT
 from frywright.web.jobs import Job, Jobs
 from frywright.workbench import book, thermometers
+from frywright.workbench.hold_study import study
 from frywright.workbench.kitchens import demo_log
 from frywright.workbench.language import explain, translator
 from frywright.workbench.probe_report import log_picture, report_pdf, residual_picture
@@ -111,7 +112,7 @@ def _overview(context: Context, place: Any, **values: Any) -> dict[str, Any]:
     level = show(limit.level_c, "c", system) if limit is not None and limit.level_c is not None else ""
     return {
         "kitchen": place, "logs": list(store.entries("probe_log", newest_first=True))[:50], "due": due, "doubts": doubts,
-        "limit": level, "sample": None, "problem": "", "typed": {}, "check": None, "room": "probes", **values,
+        "limit": level, "sample": None, "hold": None, "problem": "", "typed": {}, "check": None, "room": "probes", **values,
     }  # fmt: skip
 
 
@@ -271,6 +272,16 @@ def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
             return context.render(request, "probes.html", error.http_status, **_overview(context, place, problem=explain(error, context.language(request)), typed=form))  # fmt: skip
         return RedirectResponse(f"/records?new={kept.number}", 303)
 
+    @routes.post("/cook/probes/hold")
+    async def hold(request: Request) -> Response:
+        form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
+        try:
+            told = _hold(place, form, translator(context.language(request)))
+        except FrywrightError as error:
+            return context.render(request, "probes.html", error.http_status, **_overview(context, place, problem=explain(error, context.language(request)), typed=form))  # fmt: skip
+        book.record(context.store, "hold_study", {"name": form.get("product", ""), "table": form.get("table", "")[:20000], "result": told["text"]})  # fmt: skip
+        return context.render(request, "probes.html", **_overview(context, place, hold=told, typed=form))
+
     @routes.post("/cook/probes/sample")
     async def sample(request: Request) -> Response:
         form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
@@ -287,6 +298,21 @@ def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
         }  # fmt: skip
         book.record(context.store, "sample_proof", {"name": form.get("load", ""), "readings": form.get("readings", "")[:4000], "outcome": str(proof.outcome), "bound_c": proof.bound_c, "limit_c": proof.limit_c, "count": proof.count, "checked": form.get("checked") == "yes"})  # fmt: skip
         return context.render(request, "probes.html", **_overview(context, place, sample=told, typed=form))
+
+
+def _hold(place: Any, form: Mapping[str, str], translate: Any) -> dict[str, str]:
+    try:
+        least, share = (
+            float(form.get(name, "").replace(",", ".") or default)
+            for name, default in (("least", 7.0), ("share", 90.0))
+        )
+    except ValueError as error:
+        raise InputError("score", repr(form.get("least", "")), "a number") from error
+    found = study(place, form.get("table", ""), "hold", least, share / 100.0)
+    return {
+        "text": say(found.note.text, found.note.values, str(place.site.units), translate),
+        "ended_by": found.ended_by,
+    }
 
 
 def _sample(place: Any, form: Mapping[str, str]) -> Any:
