@@ -74,6 +74,7 @@ UNITS: dict[str, Unit] = {
     "kg_spa": Unit("valve_slope", sign="kg/(s Pa)"),
     "j_mol": Unit("molar_energy", sign="J/mol"),
     "per_s": Unit("rate", sign="1/s"),
+    "money": Unit("money"),
 }
 
 COUNTS = ("count", "heads", "n", "cells", "steps", "version", "passes", "core", "crust", "number", "year")
