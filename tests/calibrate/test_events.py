@@ -171,7 +171,7 @@ def test_a_probe_lifted_from_the_oil_is_named_and_left_out():
 def test_a_log_without_oil_or_without_kinks_says_so():
     """No oil channel, or an oil curve that never cycles: told, not guessed."""
     lines = ["s;Core °C", *(f"{i};{4 + 0.1 * i:.1f}" for i in range(200))]
-    assert analyse(read_log(io.BytesIO("\n".join(lines).encode()), "log")).notes[-1].kind == "no_oil"
+    assert analyse(read_log(io.BytesIO("\n".join(lines).encode()), "log")).notes[0].kind == "no_oil"
     lines = ["s;Oil °C", *(f"{i};170,0" for i in range(400))]
     assert "no_kinks" in {n.kind for n in analyse(read_log(io.BytesIO("\n".join(lines).encode()), "log")).notes}
 
@@ -211,3 +211,17 @@ def test_overlapping_loads_are_marked():
     over = loads_in(oil_of(time, two_loads(400.0), 15.0)).loads
     assert any(x.overlapping for x in over)
     assert any(abs(x.drop_s - 2400.0) <= 5.0 for x in over)
+
+
+def test_core_curves_are_judged_without_an_oil_channel():
+    """A log of core probes only: each warming curve is taken from where it warms; a mis-scaled one is still named."""
+    made = make(5, loads=1)
+    del made.curves["oil"], made.curves["display"]
+    found = analyse(read_log(io.BytesIO(write(made, 5)), "log"), atmosphere_pa=made.truth.vat.atmosphere_pa)
+    assert {"no_oil", "core_only"} <= {n.kind for n in found.notes}
+    assert len(found.loads[0].curves) == 2
+    assert made.truth.drops_s[0] < found.loads[0].load.drop_s < made.truth.drops_s[0] + 240.0
+    assert max(float(c.core_c.max()) for c in found.loads[0].curves) > 70.0
+    lines = ["s;Core °C", *(f"{i};{39 + 0.2 * i:.1f}" for i in range(800))]
+    wrong = analyse(read_log(io.BytesIO("\n".join(lines).encode()), "log"))
+    assert "scale" in {n.kind for n in wrong.notes}

@@ -44,6 +44,15 @@ def test_the_par_rule_breaks_no_rule_and_prices_like_the_check(fryers, items, ha
         assert price(day, plan, demand[n : n + 1]).total_money == pytest.approx(played.cost_money[n])
 
 
+def test_the_rule_does_cook():
+    """A busy bank cooks, filters and sells most of what is asked for."""
+    day = kitchen_day(4, 3)
+    played = replay_par(day, draw_days(day, 20, 1), Par(), keep_plans=1)
+    assert len(played.plans[0].drops) > 30
+    assert played.plans[0].filters
+    assert played.price.sold_n > 3 * played.price.short_n
+
+
 def test_the_check_finds_every_kind_of_fault():
     """Each rule, broken on purpose, is named."""
     day = kitchen_day(3, 2, 60, 1)

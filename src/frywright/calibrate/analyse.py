@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
 
 from frywright.calibrate.channels import Channel, Role
-from frywright.calibrate.core import ProbeCurve, curve_of, scale_note
+from frywright.calibrate.core import ProbeCurve, curve_of, moves_in, scale_note
 from frywright.calibrate.cycles import Control, control, display_mean, oil_mean
 from frywright.calibrate.events import Load, loads_in, out_of_oil
 from frywright.calibrate.gauge import Pressed, pressed_in
@@ -25,6 +26,7 @@ Array = NDArray[np.float64]
 Points = Sequence[tuple[float, float]]
 LEAST_SHIFT_S, MOST_SHIFT_S = 2.0, 60.0
 SETTLE_S = 40.0
+SETTLE_CORE_S, WARMEST_START_C, LEAST_RISE_K = 15.0, 45.0, 25.0
 LEAST_LIKENESS = 0.5
 
 
@@ -73,7 +75,11 @@ def analyse(log: Log, *, corrections: Mapping[str, Points] | None = None, displa
         notes.append(
             Note(kind="no_oil", text="No channel reads like frying oil; drops and thermostat cannot be found.")
         )
-        return Analysis(log=log, oil=None, oil_channel="", heat=None, idle=(), control=None, display_mean_c=None, offset_k=None, loads=(), out_of_oil=(), notes=tuple(notes))  # fmt: skip
+        found, more = _from_cores(log, given, atmosphere_pa)
+        return Analysis(
+            log=log, oil=None, oil_channel="", heat=None, idle=(), control=None, display_mean_c=None, offset_k=None,
+            loads=found, out_of_oil=(), notes=(*notes, *more),
+        )  # fmt: skip
     channel = oils[0]
     oil = oil_of(log.time_s, corrected(channel.values, given.get(channel.name, ())), GAP_S)
     lifted = out_of_oil(oil)
@@ -92,13 +98,11 @@ def analyse(log: Log, *, corrections: Mapping[str, Points] | None = None, displa
     if held and display is not None and np.isfinite(display):
         offset = display - (oil_mean(oil, idle) if shown else held.mean_c)
     found = tuple(_load(log, oil, loads, i, held, given) for i in range(len(loads)))
-    for load in found:
-        for curve in load.curves:
-            notes += curve.notes
-            pressure = atmosphere_pa + (load.pressed.plateau_pa if load.pressed else 0.0)
-            mis = scale_note(curve, float(boiling_temp_c(pressure)))
-            if mis:
-                notes.append(mis)
+    if not found:
+        found, more = _from_cores(log, given, atmosphere_pa)
+        notes += more
+    for load in found if loads else ():
+        notes += _curve_notes(load, atmosphere_pa)
         if load.load.overlapping:
             notes.append(Note(kind="overlap", text="The load dropped at {drop_s} overlaps another: its times are less sure.", values={"drop_s": load.load.drop_s}))  # fmt: skip
     notes += _shifts(log, oils)
@@ -106,6 +110,57 @@ def analyse(log: Log, *, corrections: Mapping[str, Points] | None = None, displa
         log=log, oil=oil, oil_channel=channel.name, heat=seen.heat if seen else None, idle=tuple(idle), control=held,
         display_mean_c=display, offset_k=offset, loads=found, out_of_oil=tuple(lifted), notes=tuple(notes),
     )  # fmt: skip
+
+
+def _curve_notes(load: LoadFound, atmosphere_pa: float) -> list[Note]:
+    """What the curves of a load told, and whether their scale can be right."""
+    notes: list[Note] = []
+    boiling = float(boiling_temp_c(atmosphere_pa + (load.pressed.plateau_pa if load.pressed else 0.0)))
+    for curve in load.curves:
+        mis = scale_note(curve, boiling)
+        notes += [*curve.notes, *([mis] if mis else [])]
+    return notes
+
+
+def _from_cores(
+    log: Log, given: Mapping[str, Points], atmosphere_pa: float
+) -> tuple[tuple[LoadFound, ...], list[Note]]:
+    """Where the oil shows no load: warming core curves by themselves, judged to their end."""
+    curves, starts = [], []
+    for channel in log.of(Role.CORE):
+        true_c = corrected(channel.values, given.get(channel.name, ()))
+        edges = [0.0, *moves_in(log.time_s, true_c), float(log.time_s[-1]) + 1.0]
+        for a, b in pairwise(edges):
+            inside = (log.time_s >= a + SETTLE_CORE_S * (a > 0)) & (log.time_s < b) & np.isfinite(true_c)
+            if inside.sum() < 30:
+                continue
+            time, core = log.time_s[inside], true_c[inside]
+            start = float(np.median(core[:10]))
+            if start > WARMEST_START_C or float(core.max()) - start < LEAST_RISE_K:
+                continue
+            warming = float(time[int(np.argmax(core > start + 1.0))])
+            curve = curve_of(
+                channel.name,
+                log.time_s,
+                channel.values,
+                warming,
+                float(time[-1]),
+                float(time[-1]),
+                given.get(channel.name, ()),
+            )
+            if curve is not None:
+                curves.append(curve)
+                starts.append(warming)
+            break
+    if not curves:
+        return (), []
+    load = Load(drop_s=min(starts), lift_s=None, overlapping=False, drawn_k=0.0)
+    found = LoadFound(load=load, recovery=None, pressed=None, curves=tuple(curves))
+    note = Note(
+        kind="core_only",
+        text="No drop was found in the oil: core curves are judged by themselves, from where they warm to their end.",
+    )
+    return (found,), [note, *_curve_notes(found, atmosphere_pa)]
 
 
 def _without(oil: Oil, stretches: Sequence[tuple[float, float]]) -> Oil:

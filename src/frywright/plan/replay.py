@@ -55,7 +55,6 @@ def draw_days(day: Day, count: int, seed: int, spread: float = 1.5, level_cv: fl
 def replay_par(day: Day, demand: ArrayLike, par: Par, *, keep_plans: int = 0) -> Replay:
     """Play days under the par rule; the first ``keep_plans`` are returned as plans."""
     asked = np.ascontiguousarray(demand, dtype=np.int64)
-    units, cooks = _loads(day)
     items = np.array([
         (i.hold_slots_count, i.recovery_slots_count, len(i.loads)) for i in day.items
     ], dtype=np.int64)  # fmt: skip
@@ -69,9 +68,7 @@ def replay_par(day: Day, demand: ArrayLike, par: Par, *, keep_plans: int = 0) ->
     money = np.array([(i.short_money, i.waste_money, i.batch_money) for i in day.items])
     log = np.full((max(keep_plans, 1), day.slots_count * day.fryers_count, 4), -1, dtype=np.int64)
     parts = np.zeros((len(asked), 6))
-    _play(
-        asked, np.ascontiguousarray(day.mean_n), units, cooks, (items, may, bank, rule, money), log, keep_plans, parts
-    )
+    _play(asked, np.ascontiguousarray(day.mean_n), _loads(day), (items, may, bank, rule, money), log, keep_plans, parts)
     mean = parts.mean(axis=0)
     told = Price(
         total_money=float(mean[:3].sum()), batches_money=float(mean[0]), short_money=float(mean[1]), waste_money=float(mean[2]),
@@ -104,93 +101,91 @@ def _plan(rows: Counts) -> Plan:
 
 
 @njit(cache=True)
-def _lacking(t, cook, shelf, cover, mean, level, rule):  # type: ignore[no-untyped-def]
-    """Par minus what will be there at the lift; ``shelf`` is (coming and there by slot of making)."""
-    ready = t + cook
-    last = min(ready + cover, len(mean))
-    expected = level * mean[ready:last].sum()
-    return expected + rule[0] * np.sqrt(rule[1] * expected) - shelf
+def _choose(t, f, made, shelf, level, mean, loads, given):  # type: ignore[no-untyped-def]
+    """The product that lacks most against its par at its lift, and the load for it; -1 when none lacks half a load."""
+    units, cooks = loads
+    items, may, bank, rule, _ = given
+    best, choice, size = 0.0, -1, 0
+    for i in range(len(shelf)):
+        k = items[i, 2] - 1
+        lift = t + cooks[i, k]
+        if not may[i, f] or lift >= mean.shape[1]:
+            continue
+        lives = made[i, max(0, lift - items[i, 0] + 1) :].sum()  # what will still be within its hold at the lift
+        stock = min(lives, shelf[i] + made[i, t + 1 :].sum())
+        until = level * mean[i, t:lift].sum()
+        expected = level * mean[i, lift : lift + bank[3]].sum()
+        lack = expected + rule[0] * np.sqrt(rule[1] * expected) - max(0.0, stock - until)
+        worth = lack / units[i, 0]
+        if lack >= 0.5 * units[i, 0] and worth > best:
+            pick = 0
+            while pick < k and units[i, pick] < lack:
+                pick += 1
+            best, choice, size = worth, i, pick
+    return choice, size
 
 
 @njit(cache=True)
-def _play(asked, mean, units, cooks, given, log, kept, parts):  # type: ignore[no-untyped-def]
+def _age(t, made, stock, items, money, part):  # type: ignore[no-untyped-def]
+    """What comes out of the oil in a slot, and what has been held too long."""
+    there, gone, dead = stock
+    for i in range(len(there)):
+        there[i] += made[i, t]
+        if t >= items[i, 0]:
+            dead[i] += made[i, t - items[i, 0]]
+        if dead[i] > gone[i]:
+            part[5] += dead[i] - gone[i]
+            part[2] += money[i, 1] * (dead[i] - gone[i])
+            gone[i] = dead[i]
+
+
+@njit(cache=True)
+def _sell(t, asked, stock, money, part):  # type: ignore[no-untyped-def]
+    there, gone = stock[0], stock[1]
+    for i in range(len(there)):
+        sale = min(asked[i, t], there[i] - gone[i])
+        gone[i] += sale
+        part[3] += sale
+        part[4] += asked[i, t] - sale
+        part[1] += money[i, 0] * (asked[i, t] - sale)
+
+
+@njit(cache=True)
+def _play(asked, mean, loads, given, log, kept, parts):  # type: ignore[no-untyped-def]
+    units, cooks = loads
     items, may, bank, rule, money = given
     n_item, n_slot = mean.shape
-    n_fryer = may.shape[1]
     for d in range(asked.shape[0]):
-        made = np.zeros((n_item, n_slot), dtype=np.int64)
-        gone, dead, there = (
-            np.zeros(n_item, dtype=np.int64),
-            np.zeros(n_item, dtype=np.int64),
-            np.zeros(n_item, dtype=np.int64),
-        )
-        free, since = np.zeros(n_fryer, dtype=np.int64), np.zeros(n_fryer, dtype=np.int64)
+        made, stock = np.zeros((n_item, n_slot), dtype=np.int64), np.zeros((3, n_item), dtype=np.int64)
+        free, since = np.zeros(may.shape[1], dtype=np.int64), np.zeros(may.shape[1], dtype=np.int64)
         hands = np.zeros(n_slot, dtype=np.int64)
         seen, hoped, row = 0.0, 0.0, 0
         for t in range(n_slot):
+            _age(t, made, stock, items, money, parts[d])
             level = (rule[2] + seen) / (rule[2] + hoped)
-            for i in range(n_item):
-                there[i] += made[i, t]
-                hold = items[i, 0]
-                if t >= hold:
-                    dead[i] += made[i, t - hold]
-                if dead[i] > gone[i]:
-                    parts[d, 5] += dead[i] - gone[i]
-                    parts[d, 2] += money[i, 1] * (dead[i] - gone[i])
-                    gone[i] = dead[i]
-            for f in range(n_fryer):
+            for f in range(may.shape[1]):
                 if free[f] > t or hands[t] >= bank[0]:
                     continue
+                choice, size = -1, 0
                 if since[f] >= bank[1]:
-                    hands[t] += 1
                     free[f], since[f] = t + bank[2], 0
-                    if d < kept:
-                        log[d, row, 0], log[d, row, 1], log[d, row, 2], log[d, row, 3] = f, -1, 0, t
-                        row += 1
-                    continue
-                best, choice, size = 0.0, -1, 0
-                for i in range(n_item):
-                    if not may[i, f]:
+                else:
+                    choice, size = _choose(t, f, made, stock[0] - stock[1], level, mean, loads, given)
+                    lift = t + cooks[choice, size]
+                    if choice < 0 or lift >= n_slot or hands[lift] >= bank[0]:
                         continue
-                    k = items[i, 2] - 1
-                    if t + cooks[i, k] >= n_slot:
-                        continue
-                    lifted = t + cooks[i, k]
-                    coming = 0
-                    for u in range(max(0, lifted - items[i, 0] + 1), n_slot):
-                        coming += made[i, u]
-                    stock = min(coming, there[i] - gone[i] + made[i, t + 1 :].sum())
-                    until = level * mean[i, t:lifted].sum()
-                    lack = _lacking(t, cooks[i, k], max(0.0, stock - until), bank[3], mean[i], level, rule)
-                    worth = lack / max(units[i, 0], 1)
-                    if lack >= 0.5 * units[i, 0] and worth > best:
-                        pick = 0
-                        while pick < k and units[i, pick] < lack:
-                            pick += 1
-                        best, choice, size = worth, i, pick
-                if choice < 0:
-                    continue
-                lift = t + cooks[choice, size]
-                if lift >= n_slot or hands[lift] >= bank[0]:
-                    continue
+                    hands[lift] += 1
+                    made[choice, lift] += units[choice, size]
+                    free[f] = lift + items[choice, 1]
+                    since[f] += 1
+                    parts[d, 0] += money[choice, 2]
                 hands[t] += 1
-                hands[lift] += 1
-                made[choice, lift] += units[choice, size]
-                free[f] = lift + items[choice, 1]
-                since[f] += 1
-                parts[d, 0] += money[choice, 2]
                 if d < kept:
                     log[d, row, 0], log[d, row, 1], log[d, row, 2], log[d, row, 3] = f, choice, size, t
                     row += 1
-            for i in range(n_item):
-                want = asked[d, i, t]
-                sale = min(want, there[i] - gone[i])
-                gone[i] += sale
-                parts[d, 3] += sale
-                parts[d, 4] += want - sale
-                parts[d, 1] += money[i, 0] * (want - sale)
-                seen += want
-                hoped += mean[i, t]
+            _sell(t, asked[d], stock, money, parts[d])
+            seen += asked[d, :, t].sum()
+            hoped += mean[:, t].sum()
         for i in range(n_item):
-            parts[d, 5] += there[i] - gone[i]
-            parts[d, 2] += money[i, 1] * (there[i] - gone[i])
+            parts[d, 5] += stock[0, i] - stock[1, i]
+            parts[d, 2] += money[i, 1] * (stock[0, i] - stock[1, i])
