@@ -43,21 +43,47 @@ def draw_days(day: Day, count: int, seed: int, spread: float = 1.5, level_cv: fl
 
     The same seed gives the same days, so that rules are compared on common random numbers.
     """
+    return _draw(day, count, seed, spread, level_cv)[0]
+
+
+def _draw(day: Day, count: int, seed: int, spread: float, level_cv: float) -> tuple[Counts, NDArray[np.float64]]:
+    """Paths, and the level of each."""
     rng = np.random.default_rng(seed)
-    level = rng.gamma(1.0 / level_cv**2, level_cv**2, size=(count, 1, 1)) if level_cv > 0 else np.ones((count, 1, 1))
-    mean = level * day.mean_n[None]
-    if spread <= 1.0:
-        return rng.poisson(mean).astype(np.int64)
-    shape = np.maximum(mean / (spread - 1.0), 1e-9)
-    return rng.poisson(rng.gamma(shape, spread - 1.0)).astype(np.int64)
+    level = rng.gamma(1.0 / level_cv**2, level_cv**2, size=count) if level_cv > 0 else np.ones(count)
+    mean = level[:, None, None] * day.mean_n[None]
+    if spread > 1.0:
+        mean = rng.gamma(np.maximum(mean / (spread - 1.0), 1e-9), spread - 1.0)
+    return rng.poisson(mean).astype(np.int64), level
 
 
 def replay_par(day: Day, demand: ArrayLike, par: Par, *, keep_plans: int = 0) -> Replay:
     """Play days under the par rule; the first ``keep_plans`` are returned as plans."""
     asked = np.ascontiguousarray(demand, dtype=np.int64)
-    items = np.array([
-        (i.hold_slots_count, i.recovery_slots_count, len(i.loads)) for i in day.items
-    ], dtype=np.int64)  # fmt: skip
+    log = np.full((max(keep_plans, 1), day.slots_count * day.fryers_count, 4), -1, dtype=np.int64)
+    parts = np.zeros((len(asked), 6))
+    _play(asked, np.ascontiguousarray(day.mean_n), _loads(day), _given(day, par), log, keep_plans, parts)
+    return _replay(parts, log[:keep_plans])
+
+
+def replay_rollout(day: Day, demand: ArrayLike, par: Par, *, paths: int = 32, z: float = 1.0, seed: int = 1) -> Replay:
+    """Play days in which every idle fryer tries each load, a filter turn and waiting on imagined rests of the day.
+
+    Par's own action is kept unless another is cheaper by more than ``z`` standard errors. The imagined days count by
+    how well their level explains what was asked for so far; they never see the day that is played.
+    """
+    asked = np.ascontiguousarray(demand, dtype=np.int64)
+    log = np.full((len(asked), day.slots_count * day.fryers_count, 4), -1, dtype=np.int64)
+    parts, mean = np.zeros((len(asked), 6)), np.ascontiguousarray(day.mean_n)
+    imagined, level = _draw(day, paths, seed, par.spread_n, LEVEL_CV_FRAC)
+    for d, path in enumerate(asked):
+        world = _fresh(mean, day.fryers_count)
+        _play_one(path, (imagined, level, z), mean, world, _loads(day), _given(day, par), log[d], parts[d])
+    return _replay(parts, log)
+
+
+def _given(day: Day, par: Par) -> tuple[Counts, NDArray[np.bool_], Counts, NDArray[np.float64], NDArray[np.float64]]:
+    """The day and the rule as arrays: items, who may cook what, bank, rule, money."""
+    items = np.array([(i.hold_slots_count, i.recovery_slots_count, len(i.loads)) for i in day.items], dtype=np.int64)
     may = np.zeros((len(day.items), day.fryers_count), dtype=np.bool_)
     for n, item in enumerate(day.items):
         may[n, list(item.fryers)] = True
@@ -65,18 +91,16 @@ def replay_par(day: Day, demand: ArrayLike, par: Par, *, keep_plans: int = 0) ->
         (day.hands_count, day.filter_every_count, day.filter_slots_count, par.cover_slots_count), dtype=np.int64
     )
     rule = np.array((par.z_n, par.spread_n, 1.0 / LEVEL_CV_FRAC**2))
-    money = np.array([(i.short_money, i.waste_money, i.batch_money) for i in day.items])
-    log = np.full((max(keep_plans, 1), day.slots_count * day.fryers_count, 4), -1, dtype=np.int64)
-    parts = np.zeros((len(asked), 6))
-    _play(asked, np.ascontiguousarray(day.mean_n), _loads(day), (items, may, bank, rule, money), log, keep_plans, parts)
+    return items, may, bank, rule, np.array([(i.short_money, i.waste_money, i.batch_money) for i in day.items])
+
+
+def _replay(parts: NDArray[np.float64], log: Counts) -> Replay:
     mean = parts.mean(axis=0)
     told = Price(
         total_money=float(mean[:3].sum()), batches_money=float(mean[0]), short_money=float(mean[1]), waste_money=float(mean[2]),
         sold_n=float(mean[3]), short_n=float(mean[4]), waste_n=float(mean[5]),
     )  # fmt: skip
-    return Replay(
-        cost_money=parts[:, :3].sum(axis=1), price=told, plans=tuple(_plan(rows) for rows in log[:keep_plans])
-    )
+    return Replay(cost_money=parts[:, :3].sum(axis=1), price=told, plans=tuple(_plan(rows) for rows in log))
 
 
 def tuned(day: Day, demand: ArrayLike, covers: tuple[int, ...] = (3, 4, 6, 8, 10, 12), zs: tuple[float, ...] = (-0.5, 0.0, 0.5, 1.0, 1.5)) -> Par:  # fmt: skip
@@ -151,41 +175,164 @@ def _sell(t, asked, stock, money, part):  # type: ignore[no-untyped-def]
 
 
 @njit(cache=True)
-def _play(asked, mean, loads, given, log, kept, parts):  # type: ignore[no-untyped-def]
+def _start(f, t, choice, size, world, loads, given, part):  # type: ignore[no-untyped-def]
+    """Drop (choice >= 0) or filter (-1) in a fryer; false, and nothing done, where hands or time are short."""
+    made, _, free, since, hands = world
     units, cooks = loads
-    items, may, bank, rule, money = given
+    items, _, bank, _, money = given
+    if choice < 0:
+        free[f], since[f] = t + bank[2], 0
+    else:
+        lift = t + cooks[choice, size]
+        if lift >= made.shape[1] or hands[lift] >= bank[0]:
+            return False
+        hands[lift] += 1
+        made[choice, lift] += units[choice, size]
+        free[f] = lift + items[choice, 1]
+        since[f] += 1
+        part[0] += money[choice, 2]
+    hands[t] += 1
+    return True
+
+
+@njit(cache=True)
+def _par_action(f, t, world, level, mean, loads, given):  # type: ignore[no-untyped-def]
+    """What the par rule does with an idle fryer: (product, load), (-1, 0) filter, (-2, 0) nothing."""
+    made, stock, free, since, hands = world
+    if free[f] > t or hands[t] >= given[2][0]:
+        return -2, 0
+    if since[f] >= given[2][1]:
+        return -1, 0
+    choice, size = _choose(t, f, made, stock[0] - stock[1], level, mean, loads, given)
+    return (choice, size) if choice >= 0 else (-2, 0)
+
+
+@njit(cache=True)
+def _go_on(t0, f0, asked, mean, world, belief, loads, given, part):  # type: ignore[no-untyped-def]
+    """Play the rest of a day by par from fryer ``f0`` of slot ``t0`` on; ``belief`` is (seen, hoped)."""
+    made, stock, free, _, _ = world
+    items, _, _, rule, money = given
+    for t in range(t0, mean.shape[1]):
+        if t > t0:
+            _age(t, made, stock, items, money, part)
+        level = (rule[2] + belief[0]) / (rule[2] + belief[1])
+        for f in range(f0 if t == t0 else 0, len(free)):
+            choice, size = _par_action(f, t, world, level, mean, loads, given)
+            if choice > -2:
+                _start(f, t, choice, size, world, loads, given, part)
+        _sell(t, asked, stock, money, part)
+        belief[0] += asked[:, t].sum()
+        belief[1] += mean[:, t].sum()
+    for i in range(len(items)):
+        part[5] += stock[0, i] - stock[1, i]
+        part[2] += money[i, 1] * (stock[0, i] - stock[1, i])
+
+
+@njit(cache=True)
+def _fresh(mean, n_fryer):  # type: ignore[no-untyped-def]
+    """An empty kitchen: made, stock, fryers free from, loads since the filter turn, hands taken."""
     n_item, n_slot = mean.shape
+    return (
+        np.zeros((n_item, n_slot), dtype=np.int64), np.zeros((3, n_item), dtype=np.int64), np.zeros(n_fryer, dtype=np.int64),
+        np.zeros(n_fryer, dtype=np.int64), np.zeros(n_slot, dtype=np.int64),
+    )  # fmt: skip
+
+
+@njit(cache=True)
+def _rollout(f, t, dreams, mean, world, belief, loads, given):  # type: ignore[no-untyped-def]
+    """The action for an idle fryer: par's own, unless another is cheaper on the paths by more than z standard errors.
+
+    Paths count by how well their level of the day explains what was asked for so far.
+    """
+    paths, levels, z = dreams
+    items, may = given[0], given[1]
+    trust = belief / given[3][1]
+    weight = trust[0] * np.log(levels) - trust[1] * levels
+    weight = np.exp(weight - weight.max())
+    weight /= weight.sum()
+    level = (given[3][2] + belief[0]) / (given[3][2] + belief[1])
+    base, base_size = _par_action(f, t, world, level, mean, loads, given)
+    count = len(paths)
+    reference, costs, part = np.empty(count), np.empty(count), np.zeros(6)
+    best, best_size, most = base, base_size, 0.0
+    for candidate in range(-1, 2 + items[:, 2].sum()):
+        choice, size = base, base_size
+        if candidate == 0:
+            choice, size = -2, 0
+        elif candidate == 1:
+            choice, size = -1, 0
+        elif candidate > 1:
+            left = candidate - 2
+            choice = 0
+            while left >= items[choice, 2]:
+                left -= items[choice, 2]
+                choice += 1
+            size = left
+            if not may[choice, f]:
+                continue
+        if candidate >= 0 and (choice, size) == (base, base_size):
+            continue
+        if choice != -1 and world[3][f] >= given[2][1]:
+            continue  # a filter turn is due
+        if choice == -1 and world[3][f] == 0:
+            continue
+        allowed = True
+        for n in range(count):
+            copy = (world[0].copy(), world[1].copy(), world[2].copy(), world[3].copy(), world[4].copy())
+            part[:] = 0.0
+            if choice > -2 and not _start(f, t, choice, size, copy, loads, given, part):
+                allowed = False
+                break
+            known = belief.copy()
+            _go_on(t, f + 1, paths[n], mean, copy, known, loads, given, part)
+            costs[n] = part[0] + part[1] + part[2]
+        if not allowed:
+            continue
+        if candidate == -1:
+            reference[:] = costs
+            continue
+        gain = reference - costs
+        mean_gain = (weight * gain).sum()
+        sure = mean_gain - z * np.sqrt((weight * (gain - mean_gain) ** 2).sum() * (weight**2).sum())
+        if sure > most:
+            best, best_size, most = choice, size, sure
+    return best, best_size
+
+
+@njit(cache=True)
+def _play(asked, mean, loads, given, log, kept, parts):  # type: ignore[no-untyped-def]
+    """Whole days by the par rule; the first ``kept`` are logged."""
     for d in range(asked.shape[0]):
-        made, stock = np.zeros((n_item, n_slot), dtype=np.int64), np.zeros((3, n_item), dtype=np.int64)
-        free, since = np.zeros(may.shape[1], dtype=np.int64), np.zeros(may.shape[1], dtype=np.int64)
-        hands = np.zeros(n_slot, dtype=np.int64)
-        seen, hoped, row = 0.0, 0.0, 0
-        for t in range(n_slot):
-            _age(t, made, stock, items, money, parts[d])
-            level = (rule[2] + seen) / (rule[2] + hoped)
-            for f in range(may.shape[1]):
-                if free[f] > t or hands[t] >= bank[0]:
-                    continue
-                choice, size = -1, 0
-                if since[f] >= bank[1]:
-                    free[f], since[f] = t + bank[2], 0
-                else:
-                    choice, size = _choose(t, f, made, stock[0] - stock[1], level, mean, loads, given)
-                    lift = t + cooks[choice, size]
-                    if choice < 0 or lift >= n_slot or hands[lift] >= bank[0]:
-                        continue
-                    hands[lift] += 1
-                    made[choice, lift] += units[choice, size]
-                    free[f] = lift + items[choice, 1]
-                    since[f] += 1
-                    parts[d, 0] += money[choice, 2]
-                hands[t] += 1
-                if d < kept:
-                    log[d, row, 0], log[d, row, 1], log[d, row, 2], log[d, row, 3] = f, choice, size, t
-                    row += 1
-            _sell(t, asked[d], stock, money, parts[d])
-            seen += asked[d, :, t].sum()
-            hoped += mean[:, t].sum()
-        for i in range(n_item):
-            parts[d, 5] += stock[0, i] - stock[1, i]
-            parts[d, 2] += money[i, 1] * (stock[0, i] - stock[1, i])
+        world, belief = _fresh(mean, given[1].shape[1]), np.zeros(2)
+        if d >= kept:
+            _age(0, world[0], world[1], given[0], given[4], parts[d])
+            _go_on(0, 0, asked[d], mean, world, belief, loads, given, parts[d])
+        else:
+            none = (np.zeros((0, 1, 1), dtype=np.int64), np.zeros(0), 0.0)
+            _play_one(asked[d], none, mean, world, loads, given, log[d], parts[d])
+
+
+@njit(cache=True)
+def _play_one(asked, dreams, mean, world, loads, given, log, part):  # type: ignore[no-untyped-def]
+    """One day slot by slot, logged; ``dreams`` (paths, their levels, z) make every decision a rollout, no paths means par."""
+    made, stock, free, _, hands = world
+    belief, row = np.zeros(2), 0
+    for t in range(mean.shape[1]):
+        _age(t, made, stock, given[0], given[4], part)
+        level = (given[3][2] + belief[0]) / (given[3][2] + belief[1])
+        for f in range(len(free)):
+            if free[f] > t or hands[t] >= given[2][0]:
+                continue
+            if len(dreams[0]):
+                choice, size = _rollout(f, t, dreams, mean, world, belief, loads, given)
+            else:
+                choice, size = _par_action(f, t, world, level, mean, loads, given)
+            if choice > -2 and _start(f, t, choice, size, world, loads, given, part):
+                log[row, 0], log[row, 1], log[row, 2], log[row, 3] = f, choice, size, t
+                row += 1
+        _sell(t, asked, stock, given[4], part)
+        belief[0] += asked[:, t].sum()
+        belief[1] += mean[:, t].sum()
+    for i in range(len(mean)):
+        part[5] += stock[0, i] - stock[1, i]
+        part[2] += given[4][i, 1] * (stock[0, i] - stock[1, i])
