@@ -208,8 +208,9 @@ def _par_action(f, t, world, level, mean, loads, given):  # type: ignore[no-unty
 
 
 @njit(cache=True)
-def _go_on(t0, f0, asked, mean, world, belief, loads, given, part):  # type: ignore[no-untyped-def]
-    """Play the rest of a day by par from fryer ``f0`` of slot ``t0`` on; ``belief`` is (seen, hoped)."""
+def _go_on(where, asked, mean, world, belief, loads, given, part):  # type: ignore[no-untyped-def]
+    """Play the rest of a day by par; ``where`` is the slot and the fryer to start at, ``belief`` (seen, hoped)."""
+    t0, f0 = where
     made, stock, free, _, _ = world
     items, _, _, rule, money = given
     for t in range(t0, mean.shape[1]):
@@ -284,7 +285,7 @@ def _rollout(f, t, dreams, mean, world, belief, loads, given):  # type: ignore[n
                 allowed = False
                 break
             known = belief.copy()
-            _go_on(t, f + 1, paths[n], mean, copy, known, loads, given, part)
+            _go_on((t, f + 1), paths[n], mean, copy, known, loads, given, part)
             costs[n] = part[0] + part[1] + part[2]
         if not allowed:
             continue
@@ -306,7 +307,7 @@ def _play(asked, mean, loads, given, log, kept, parts):  # type: ignore[no-untyp
         world, belief = _fresh(mean, given[1].shape[1]), np.zeros(2)
         if d >= kept:
             _age(0, world[0], world[1], given[0], given[4], parts[d])
-            _go_on(0, 0, asked[d], mean, world, belief, loads, given, parts[d])
+            _go_on((0, 0), asked[d], mean, world, belief, loads, given, parts[d])
         else:
             none = (np.zeros((0, 1, 1), dtype=np.int64), np.zeros(0), 0.0)
             _play_one(asked[d], none, mean, world, loads, given, log[d], parts[d])
