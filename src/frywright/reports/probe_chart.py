@@ -44,7 +44,7 @@ def residual_spec(residuals: list[dict[str, Any]], words: dict[str, str], width:
         "$schema": SCHEMA, "description": words["residual"], "background": "white", "width": width, "height": 140,
         "data": {"values": rows}, "mark": {"type": "line", "strokeWidth": 1.4, "color": INK},
         "encoding": {
-            "x": {"field": "t", "type": "quantitative", "title": words["minutes"]}, "y": {"field": "y", "type": "quantitative", "title": words["residual"]},
+            "x": {"field": "t", "type": "quantitative", "title": words["since_drop"]}, "y": {"field": "y", "type": "quantitative", "title": words["residual"]},
             "strokeDash": {"field": "name", "type": "nominal", "title": None, "scale": {"domain": names, "range": [list(DASHES[i % len(DASHES)]) for i in range(len(names))]}},
         }, "config": LIGHT,
     }  # fmt: skip

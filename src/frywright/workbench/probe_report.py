@@ -20,7 +20,7 @@ EVENTS = ("drop", "lift", "vent", "probe out of the oil")
 def chart_words(translate: Translate) -> dict[str, str]:
     """Words of the pictures."""
     return {
-        "minutes": translate("minutes since the start"), "title": translate("Curves of the log"),
+        "minutes": translate("minutes since the start"), "since_drop": translate("minutes since the drop"), "title": translate("Curves of the log"),
         "residual": translate("measured minus model (K)"), **{name: translate(name) for name in EVENTS},
     }  # fmt: skip
 
@@ -59,7 +59,7 @@ def _tables(view: dict[str, Any], translate: Translate) -> list[dict[str, Any]]:
         {"title": translate("Read"), "header": [translate(w) for w in ("channel", "part", "unit", "lowest", "highest", "missing")],
          "rows": [[c["name"], c["role_word"], c["unit"], c["low"], c["high"], c["missing"]] for c in view["channels"]], "lines": [counts, *lost]},
         {"title": translate("Verdicts"), "header": [translate(w) for w in ("load", "channel", "verdict", "best row of the table", "Salmonella, log")],
-         "rows": [[str(v["load"]), v["channel"], f"{v['word']}: {v['sentence']}", v["row"], v["logs"]] for v in view["verdicts"]], "lines": []},
+         "rows": [[str(v["load"]), v["channel"], v["sentence"] if v["outcome"] == "unknown" else f"{v['word']}: {v['sentence']}", v["row"], v["logs"]] for v in view["verdicts"]], "lines": []},
         {"title": translate("Loads"), "header": [translate(w) for w in ("load", "drop", "lift", "dip", "lowest", "back at heat after", "heat debt", "vent")],
          "rows": [[str(x["number"]), x["drop"], x["lift"], x["dip"], x["lowest"], x["recovered"], x["debt"], x["vent"]] for x in view["loads"]], "lines": []},
     ]  # fmt: skip
