@@ -16,7 +16,6 @@ from frywright.model.units import to_inside
 
 Array = NDArray[np.float64]
 LEAST_CYCLES = 3
-SETTLE_S = 60.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

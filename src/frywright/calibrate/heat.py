@@ -67,7 +67,6 @@ class HeatState:
     kinks: tuple[tuple[int, int], ...]
     on: NDArray[np.bool_]
     drawn_k: Array  # heat the loads have drawn so far, in kelvin of the vat
-    slope_noise_k_s: float
 
 
 def oil_of(time_s: Array, values: Array, longest_gap_s: float) -> Oil:
@@ -179,7 +178,7 @@ def heat_state(oil: Oil) -> HeatState | None:
         drawn = drawn_of(oil, state, heater, loss)
         heater, loss = polish(oil, kinks, idle_runs(oil, drawn, heater), heater, loss)
         on, kinks = _assign(segments, places, heater, loss, sd)
-    return HeatState(heater_k_s=heater, loss_k_s=loss, kinks=kinks, on=state, drawn_k=drawn, slope_noise_k_s=sd)
+    return HeatState(heater_k_s=heater, loss_k_s=loss, kinks=kinks, on=state, drawn_k=drawn)
 
 
 @dataclass(frozen=True, slots=True)

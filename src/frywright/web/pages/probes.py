@@ -41,8 +41,8 @@ from frywright.workbench.probes import (
 
 KEPT_LOGS = 4
 INLINE_BYTES = 8_000_000
-MOST_READINGS = 500
 """Larger files are read in the background with a progress bar."""
+MOST_READINGS = 500
 
 
 class Logs:
