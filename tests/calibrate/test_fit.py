@@ -99,6 +99,7 @@ def test_fits_that_the_data_cannot_carry_are_refused():
         "short": (replace(trial, probes=(early,)), GEOMETRY), "no_oil": (replace(trial, oil=None), GEOMETRY),
         "no_probe": (replace(trial, probes=()), GEOMETRY), "no_weight": (trial, ("area_factor_n",)),
         "no_gauge": (replace(trial, gauge=None, pressed=None), ("working_gauge_pa",)),
+        "implausible": (replace(trial, probes=(replace(probed, piece_mass_kg=0.0082),)), GEOMETRY),
         "mixed": (replace(trial, probes=(probed, thigh)), GEOMETRY), "misfit": (replace(trial, probes=(upside,)), GEOMETRY),
     }  # fmt: skip
     for kind, (case, free) in cases.items():

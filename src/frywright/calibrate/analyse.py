@@ -230,8 +230,9 @@ def _shifts(log: Log, oils: Sequence[Channel]) -> list[Note]:
 def shift_between(first: Oil, second: Oil) -> float | None:
     """Seconds by which the second curve follows the first, by correlation of their slopes; None if they are not alike."""
     count = min(len(first.temp_c), len(second.temp_c))
-    most = round(MOST_SHIFT_S / first.step_s)
-    if count < 6 * most:
+    most = max(1, round(MOST_SHIFT_S / first.step_s))
+    enough = min(int(np.isfinite(o.temp_c[:count]).sum()) for o in (first, second))
+    if count < 6 * most + 20 or enough < 0.5 * count:
         return None
     slopes = []
     for oil in (first, second):

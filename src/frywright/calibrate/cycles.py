@@ -79,6 +79,7 @@ def control(oil: Oil, heat: HeatState, idle: Sequence[tuple[float, float]]) -> C
         if quiet[place]:
             places[sign].append(place)
     peaks, valleys = (tuple(_level(oil.temp_c, k) for k in places[sign]) for sign in (-1, 1))
+    peaks, valleys = (tuple(v for v in side if np.isfinite(v)) for side in (peaks, valleys))
     if not peaks or not valleys:
         inside = _inside(oil, idle)
         mean = float(np.nanmean(inside)) if len(inside) else float("nan")

@@ -19,9 +19,10 @@ from frywright.calibrate.gauge import Pressed
 from frywright.calibrate.heat import noise_of
 from frywright.model.errors import InputError, SolveError
 from frywright.model.findings import Note
+from frywright.model.food import Cut
 from frywright.physics.fry import pieces_of
 from frywright.physics.inputs import Lid, PieceClass, Precision, Span
-from frywright.physics.plan import TRACER_SHARE, FryPlan, PieceKind, piece_class, spans, vat
+from frywright.physics.plan import BONE_SHARE, TRACER_SHARE, FryPlan, PieceKind, piece_class, spans, vat
 from frywright.physics.solve import Cook, Prescribed, RawHistory, run
 
 Array = NDArray[np.float64]
@@ -34,6 +35,9 @@ TOO_ALIKE = 0.9
 WEAK_SHARE = 0.25
 LEAST_RISE_K = 25.0
 MOST_MISFIT_K = 1.5
+RAW_KG_M3, LEAST_OF_BALL, MOST_OF_BALL = 1050.0, 0.2, 1.0
+"""Raw meat's density (Choi-Okos, engine), and the half thickness of a piece over the radius of a ball of its volume: flat pieces
+of the catalog have 0.37 to 0.52, a ball 1."""
 THIN_S = 5.0
 STEP = 0.01
 LEAST_NOISE_K, GAUGE_NOISE_PA = 0.05, 1000.0
@@ -265,7 +269,7 @@ class _Problem:
         }
         if by["cut"]:
             kinds = tuple(
-                replace(k, cut=replace(k.cut, **by["cut"])) if not self.cuts or k.cut.key in self.cuts else k  # type: ignore[arg-type]
+                replace(k, cut=_resized(k.cut, by["cut"])) if not self.cuts or k.cut.key in self.cuts else k
                 for k in plan.kinds
             )
             plan = replace(plan, kinds=kinds)
@@ -358,12 +362,24 @@ class _Problem:
         refused = []
         if singular:
             refused.append(Note(kind="blind", text="The log does not feel {names}; nothing can be said about them.", values={"names": ", ".join(self.free)}))  # fmt: skip
+        refused += self._implausible({p.name: p.value for p in parameters})
         if rms > MOST_MISFIT_K:
             refused.append(Note(kind="misfit", text="The model misses the log by {rms_k}: another cut, a moved probe or a wrong weight. Nothing is calibrated.", values={"rms_k": rms}))  # fmt: skip
         return Fit(
             parameters=parameters, correlations=correlations, residuals=tuple(residuals), rms_k=rms, warnings=tuple(warnings),
             refused=tuple(refused), runs_count=self.runs_count, core_sd_k=self._core_sd(jacobian, covariance, count),
         )  # fmt: skip
+
+    def _implausible(self, values: dict[str, float]) -> list[Note]:
+        """A size that cannot belong to the weight given: a weight in the wrong unit, or another piece."""
+        for trial in self.trials if "half_thickness_m" in values else ():
+            for probed in trial.probes:
+                cut = next(k.cut for k in trial.plan.kinds if k.cut.key == probed.cut)
+                size = values["half_thickness_m"] * (probed.piece_mass_kg / cut.reference_mass_kg) ** (1.0 / 3.0)
+                ball = (0.75 * probed.piece_mass_kg / (np.pi * RAW_KG_M3)) ** (1.0 / 3.0)
+                if not LEAST_OF_BALL < size / ball < MOST_OF_BALL:
+                    return [Note(kind="implausible", text="{channel}: a half thickness of {size_m} does not belong to a piece of {mass_kg}; check the weight and its unit.", values={"channel": probed.curve.channel, "size_m": size, "mass_kg": probed.piece_mass_kg})]  # fmt: skip
+        return []
 
     def lefts(self, weighted: Array) -> list[Array]:
         """Residuals of every part in its own unit."""
@@ -417,6 +433,12 @@ class _Problem:
         if worst > 3.0:
             notes.append(Note(kind="sensor", text="A probe would have to be {times} times further off than its thermometer's error; check it.", values={"times": round(worst, 1)}))  # fmt: skip
         return notes
+
+
+def _resized(cut: Cut, values: dict[str, float]) -> Cut:
+    """A cut with parameters put in; its bone never fills more than BONE_SHARE of it."""
+    changed = replace(cut, **values)  # type: ignore[arg-type]
+    return replace(changed, bone_radius_m=min(cut.bone_radius_m, BONE_SHARE * changed.half_thickness_m))
 
 
 def _thin(time: Array, read: Array) -> tuple[Array, Array]:

@@ -18,6 +18,7 @@ Places = NDArray[np.int64]
 ARM_S = 12.0
 BLOCK_STEPS = 2000
 ENOUGH_STEPS = 6000
+SHORTEST_LOG_S = 120.0
 LEAST_KINK_SIGMA = 6.0
 OIL_CP_SHARE_K = 0.0011
 """Growth of the heat capacity of frying oil near 165 degC, a share for each kelvin (catalog, canola: 2.55 of 2353)."""
@@ -104,9 +105,9 @@ def kink_curve(temp: Array, step: float, arm_s: float) -> tuple[Array, float]:
     x = step * np.arange(-arm, arm + 1)
     basis = np.stack([np.ones_like(x), x, np.maximum(x, 0.0)], axis=1)
     weights = np.linalg.pinv(basis)[2]
-    inner = np.convolve(temp, weights[::-1], mode="valid")
     out = np.full(len(temp), np.nan)
-    out[arm : len(temp) - arm] = inner
+    if len(temp) > 2 * arm:
+        out[arm : len(temp) - arm] = np.convolve(temp, weights[::-1], mode="valid")
     return out, float(np.sqrt(np.sum(weights**2)))
 
 
@@ -153,6 +154,8 @@ def _refine(temp: Array, i: int, left: int, right: int) -> int:
 
 def heat_state(oil: Oil) -> HeatState | None:
     """Heater state, heater rise, idle loss and the heat drawn; None when the heater leaves no clear kinks."""
+    if np.isfinite(oil.temp_c).sum() * oil.step_s < SHORTEST_LOG_S:
+        return None
     step, temp = oil.step_s, oil.heat_k
     curve, unit_sd = kink_curve(temp, step, ARM_S)
     sd = unit_sd * max(oil.noise_k, 0.02)

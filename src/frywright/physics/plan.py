@@ -19,6 +19,8 @@ LONGEST_VENT_S = 300.0
 REST_S = 180.0
 TRACER_SHARE = 1e-6
 OVERLOAD_N = 1.25
+BONE_SHARE = 0.6
+"""Most of a calibrated piece's half thickness that its bone may take (the engine stops at 0.8)."""
 KERNEL_END = {
     StageEnd.OIL_ABOVE: Until.OIL_ABOVE,
     StageEnd.CORE_ABOVE: Until.CORE_ABOVE,
@@ -125,7 +127,7 @@ def calibrated_cut(cut: Cut, calibration: Calibration | None) -> Cut:
         return cut
     scale = (cut.reference_mass_kg / calibration.reference_mass_kg) ** (1.0 / 3.0)
     half = calibration.half_thickness_m * scale
-    bone = min(cut.bone_radius_m, 0.6 * half)
+    bone = min(cut.bone_radius_m, BONE_SHARE * half)
     area = cut.area_factor_n if calibration.area_factor_n is None else calibration.area_factor_n
     return replace(
         cut, half_thickness_m=half, shape_n=calibration.shape_n, bone_radius_m=bone, area_factor_n=area,

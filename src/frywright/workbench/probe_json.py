@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import asdict
+from math import isfinite
 from typing import Any
 
 from frywright.calibrate.sampling import SampleProof
@@ -20,7 +21,7 @@ def probe_json(answer: Answer) -> dict[str, Any]:
         "questions": [{"key": q.key, "text": say(q.text, q.values), "choices": list(q.choices), "guess": q.guess} for q in log.questions],
         "channels": [{"name": c.name, "role": str(c.role), "unit": c.unit, "open_count": c.open_count} for c in log.channels],
         "gaps": [{"from_s": a, "to_s": b} for a, b in log.gaps],
-        "control": None if found.control is None else {
+        "control": None if found.control is None or not isfinite(found.control.mean_c) else {
             "mean_c": found.control.mean_c, "swing_k": found.control.swing_k, "cycles_count": found.control.cycles_count,
             "display_mean_c": found.display_mean_c, "offset_k": found.offset_k,
         },

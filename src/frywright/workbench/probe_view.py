@@ -62,7 +62,8 @@ def _channel(channel: Any, system: str, translate: Translate) -> dict[str, str]:
     unit = "pa" if channel.role is Role.GAUGE else "c"
     return {
         "name": channel.name, "role": str(channel.role), "role_word": translate(str(channel.role)), "unit": UNITS[channel.unit].sign,
-        "reason": translate(channel.reason), "low": show(float(known.min()), unit, system), "high": show(float(known.max()), unit, system),
+        "reason": translate(channel.reason), "low": show(float(known.min()), unit, system) if len(known) else "–",
+        "high": show(float(known.max()), unit, system) if len(known) else "–",
         "missing": str(int(len(channel.values) - len(known))),
     }  # fmt: skip
 
