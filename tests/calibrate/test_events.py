@@ -9,7 +9,6 @@ import numpy as np
 import pytest
 
 from frywright.calibrate.analyse import analyse, shift_between
-from frywright.calibrate.channels import Role
 from frywright.calibrate.cycles import Advice, Control, advise, control_mean, offset_note, verified
 from frywright.calibrate.events import Load
 from frywright.calibrate.gauge import pressed_in
@@ -182,7 +181,6 @@ def test_a_shifted_channel_is_found():
     first = oil_of(made.time_s, made.curves["oil"], 15.0)
     second = oil_of(made.time_s, np.roll(made.curves["oil"], round(8 / first.step_s)), 15.0)
     assert shift_between(first, second) == pytest.approx(8.0, abs=1.0)
-    assert Role("oil") is Role.OIL
 
 
 def two_loads(gap_s: float) -> np.ndarray:

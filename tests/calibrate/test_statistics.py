@@ -104,8 +104,8 @@ def test_equal_readings_are_remarked_in_neutral_words():
     assert [n.kind for n in found.notes] == ["alike"]
 
 
-@given(st.floats(80, 95), st.floats(0.3, 5.0), st.integers(3, 80))
-def test_the_needed_count_does_what_it_says(mean, sd, count):
+@given(st.floats(80, 95), st.floats(0.3, 5.0))
+def test_the_needed_count_does_what_it_says(mean, sd):
     """At the count needed the bound reaches the limit; one fewer does not."""
     needed = count_needed(mean, sd, 74.0)
     if needed is None:
@@ -113,7 +113,6 @@ def test_the_needed_count_does_what_it_says(mean, sd, count):
         return
     assert mean - tolerance_factor(needed) * sd >= 74.0
     assert needed == 2 or mean - tolerance_factor(needed - 1) * sd < 74.0
-    assert count >= 3
 
 
 AT = dt.datetime(2026, 3, 2, 7, 40, tzinfo=dt.UTC)

@@ -12,6 +12,7 @@ FULL_SHARE = 0.9
 LEAST_GAUGE_PA = 10e3
 ZERO_PA = 1500.0
 SHORTEST_S = 45.0
+"""What counts as under pressure and as zero in a log. Estimates."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

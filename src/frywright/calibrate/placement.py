@@ -25,6 +25,7 @@ SIZES = np.geomspace(0.65, 1.6, 10)
 CLEARLY_N = 2.0
 LEAST_PLACE = 0.2
 LEAST_MISFIT_K = 0.5
+"""When a probe is named: this many times the misfit, this far out, this much misfit at least. Estimates from synthetic logs."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -30,6 +30,7 @@ JUMP_K_S = 0.02
 LEAST_DRAW_K_S = 0.003
 MOST_SURPRISE = 30.0
 LOSS_ERROR_K_S = 7e-4
+"""Size of a jump of the draw, least draw of a load, most a single reading may count, error of the idle loss. Estimates."""
 
 
 class Happened(IntEnum):

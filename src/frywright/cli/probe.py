@@ -174,7 +174,7 @@ def _lid(place: Any, told: Any, asked: Any, free: str, as_json: bool) -> None:
     """Without probed pieces: lid and kettle of the fryer."""
     from frywright.cli.output import emit_json
     from frywright.workbench.probe_json import calibrated_json
-    from frywright.workbench.probe_view import fit_view
+    from frywright.workbench.probe_view import fit_view, kettle_lines
     from frywright.workbench.probes import Calibrated, calibrate_lid, kettle_found
 
     names = tuple(free.split(",")) if "shape_n" not in free else ("working_gauge_pa",)
@@ -186,10 +186,8 @@ def _lid(place: Any, told: Any, asked: Any, free: str, as_json: bool) -> None:
         return
     for p in fit_view(lid, str(place.site.units))["parameters"]:
         typer.echo(f"{p['name']}: {p['value']} (95 %: {p['low']} to {p['high']}; was {p['before']})")
-    if kettle:
-        typer.echo(
-            f"heater into the oil {kettle.heater_w / 1e3:.1f} ± {kettle.heater_error_w / 1e3:.1f} kW, idle loss {kettle.loss_w_k:.1f} ± {kettle.loss_error_w_k:.1f} W/K"
-        )
+    for line in kettle_lines(kettle, str(place.site.units)):
+        typer.echo(line)
 
 
 @app.command("heat-up")

@@ -11,6 +11,7 @@ from frywright.calibrate.analyse import Analysis, LoadFound
 from frywright.calibrate.channels import Role
 from frywright.calibrate.cycles import advise, offset_note
 from frywright.calibrate.fit import Fit, Fitted
+from frywright.calibrate.kettle import Kettle
 from frywright.calibrate.readings import Log
 from frywright.model.findings import Note, say
 from frywright.model.units import SHOWN, UNITS, show, suffix_of
@@ -133,6 +134,15 @@ def _close(value: float, suffix: str, system: str) -> str:
     if suffix == "m2":
         unit, digits = "mm2", 1
     return f"{value / UNITS[unit].factor - UNITS[unit].offset:.{digits}f} {UNITS[unit].sign}"
+
+
+def kettle_lines(kettle: Kettle | None, system: str, translate: Translate = str) -> list[str]:
+    """Heater and idle loss in words; nothing when the log did not show them."""
+    if kettle is None:
+        return []
+    heater = f"{translate('Heat into the oil')}: {kettle.heater_w / 1e3:.1f} ± {kettle.heater_error_w / 1e3:.1f} kW"
+    loss = f"{translate('idle loss')}: {kettle.loss_w_k:.1f} ± {kettle.loss_error_w_k:.1f} W/K"
+    return [f"{heater} · {loss}", say(kettle.note.text, kettle.note.values, system, translate)]
 
 
 def fit_view(made: Calibrated, system: str, translate: Translate = str) -> dict[str, Any]:

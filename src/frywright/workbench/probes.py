@@ -204,7 +204,7 @@ def kettle_found(kitchen: Kitchen, answer: Answer, program: str) -> Kettle | Non
     if found.heat is None or found.control is None or not found.control.enough or not program:
         return None
     fryer = kitchen.fryer(kitchen.program(program).fryer)
-    return kettle_of(found.heat, found.control.mean_c, fryer, catalog.oils()[fryer.oil])
+    return kettle_of(found.heat, found.control.mean_c, fryer, catalog.oils()[fryer.oil], kitchen.site.room_temp_c)
 
 
 def _rms(found: Fit) -> float:

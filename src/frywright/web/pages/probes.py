@@ -26,7 +26,7 @@ from frywright.workbench.hold_study import study
 from frywright.workbench.kitchens import demo_log
 from frywright.workbench.language import explain, translator
 from frywright.workbench.probe_report import log_picture, report_pdf, residual_picture
-from frywright.workbench.probe_view import fit_view, probe_view
+from frywright.workbench.probe_view import fit_view, kettle_lines, probe_view
 from frywright.workbench.probes import (
     Calibrated,
     ProbeAsk,
@@ -194,12 +194,7 @@ def _told(context: Context, request: Request, place: Any, log: Log, form: dict[s
     told = tell(place, log, asked, context.store)
     fits, problem = [], ""
     kettle = kettle_found(place, told, asked.program if form.get("program") else "")
-    said = []
-    if kettle is not None:
-        said = [
-            f"{translate('Heat into the oil')}: {kettle.heater_w / 1e3:.1f} ± {kettle.heater_error_w / 1e3:.1f} kW · {translate('idle loss')}: {kettle.loss_w_k:.1f} ± {kettle.loss_error_w_k:.1f} W/K",
-            say(kettle.note.text, kettle.note.values, system, translate),
-        ]
+    said = kettle_lines(kettle, system, translate)
     if form.get("do") == "calibrate":
         try:
             cuts = sorted(set(asked.cuts.values()))
