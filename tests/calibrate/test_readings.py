@@ -11,9 +11,9 @@ import pytest
 from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 
-from frywright.calibrate.moments import date_order, day_number
 from frywright.calibrate.readings import read_log
 from frywright.model.errors import DataError, FrywrightError, InputError
+from frywright.tables.moments import date_order, day_number
 from tests.calibrate.synthetic import make, write
 
 UGLY = Path(__file__).parent / "ugly"

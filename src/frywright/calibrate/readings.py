@@ -15,11 +15,12 @@ from typing import BinaryIO
 import numpy as np
 from numpy.typing import NDArray
 
-from frywright.calibrate import moments, table, timeline
+from frywright.calibrate import timeline
 from frywright.calibrate.channels import Channel, Role, guess_role, guess_unit, inside_values, unit_in
 from frywright.model.errors import DataError, InputError
 from frywright.model.findings import Note, Problem
 from frywright.model.units import UNITS
+from frywright.tables import moments, table
 
 Array = NDArray[np.float64]
 BLOCK_ROWS = 20_000

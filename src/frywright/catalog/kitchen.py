@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import replace
-from typing import Any
+from typing import Any, cast
 
 from frywright.catalog import load
 from frywright.model.calibration import Calibration
@@ -15,8 +15,9 @@ from frywright.model.food import Coating, Cut, CutSet, CutShare, Product
 from frywright.model.fryer import Controller, Fryer
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import Program, Stage
+from frywright.model.trade import MenuItem, Sell, Trade
 
-TABLES = ("kitchen", "fryer", "product", "program", "cut", "cut_set", "coating", "calibration")
+TABLES = ("kitchen", "fryer", "product", "program", "cut", "cut_set", "coating", "calibration", "day", "menu", "sell")
 
 
 def parse_kitchen(text: str, file: str = "kitchen.toml") -> Kitchen:
@@ -50,12 +51,42 @@ def parse_kitchen(text: str, file: str = "kitchen.toml") -> Kitchen:
     }
     programs = _each(tables, "program", source, problems, _program)
     calibrations = _each(tables, "calibration", source, problems, lambda *a: read(Calibration, *a))
+    trade = _day(tables, source, problems)
+    menu = _each(tables, "menu", source, problems, lambda *a: read(MenuItem, *a))
+    sells = _each(tables, "sell", source, problems, lambda *a: read(Sell, *a))
     if not parts["fryers"] and not problems:
         problems.append(source.problem("", "", "the file has no [[fryer]]", "Describe at least one fryer."))
     if problems or site is None:
         raise DataError(problems)
     kitchen = _join(site, parts, programs, source)
-    return replace(kitchen, calibrations=_known_cuts(kitchen, calibrations, source))
+    kitchen = replace(kitchen, calibrations=_known_cuts(kitchen, calibrations, source))
+    return _with_trade(kitchen, trade, menu, sells, source)
+
+
+def _day(tables: Mapping[str, Any], source: Source, problems: list[Problem]) -> Trade | None:
+    if "day" not in tables:
+        return None
+    try:
+        return read(Trade, tables["day"], source, "day")
+    except DataError as error:
+        problems.extend(error.problems)
+        return None
+
+
+def _with_trade(kitchen: Kitchen, trade: Trade | None, menu: list[Any], sells: list[Any], source: Source) -> Kitchen:
+    """The kitchen with its day; every menu item and product of sale is tried alone so that a problem has its place."""
+    problems = []
+    for path, kind, item in [*((p, "menu", m) for p, m in menu), *((p, "sells", s) for p, s in sells)]:
+        try:
+            replace(kitchen, menu=(item,)) if kind == "menu" else replace(kitchen, sells=(item,))
+        except InputError as error:
+            problems.append(source.problem(path, error.field, str(error), "Mend the entry named."))
+    if problems:
+        raise DataError(problems)
+    try:
+        return replace(kitchen, trade=trade, menu=tuple(m for _, m in menu), sells=tuple(s for _, s in sells))
+    except InputError as error:
+        raise DataError([source.problem("menu[0]", "", str(error), "Mend the entry named.")]) from error
 
 
 def _site(tables: Mapping[str, Any], source: Source, problems: list[Problem]) -> Site | None:
@@ -141,7 +172,7 @@ def _join(site: Site, parts: dict[str, list[Any]], programs: list[Any], source: 
     if problems:
         raise DataError(problems)
     try:
-        kitchen = Kitchen(site=site, programs=(), **items)
+        kitchen = Kitchen(site=site, programs=(), **cast(Any, items))
     except InputError as error:
         raise DataError([source.problem("kitchen", "", str(error), "Mend the entry named.")]) from error
     return replace(kitchen, programs=_checked(kitchen, programs, source))

@@ -6,7 +6,7 @@ import sys
 
 import typer
 
-from frywright.cli import cook, desk, kitchen, probe, records
+from frywright.cli import cook, day, desk, kitchen, probe, records
 
 app = typer.Typer(
     help="Workbench for the fryers of a fried-chicken kitchen. It plans, records and checks; it never "
@@ -17,6 +17,7 @@ assert desk.app is cook.app  # the desk adds its commands to the cook group
 app.add_typer(cook.app, name="cook")
 app.add_typer(kitchen.app, name="kitchen")
 app.add_typer(probe.app, name="probe")
+app.add_typer(day.app, name="day")
 app.add_typer(records.app, name="records")
 
 

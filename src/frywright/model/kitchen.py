@@ -10,6 +10,7 @@ from frywright.model.errors import InputError
 from frywright.model.food import Coating, Cut, CutSet, Product
 from frywright.model.fryer import Fryer, FryerKind
 from frywright.model.program import Program
+from frywright.model.trade import MenuItem, Sell, Trade
 
 
 class UnitSystem(StrEnum):
@@ -68,6 +69,9 @@ class Kitchen:
     cut_sets: tuple[CutSet, ...] = ()
     coatings: tuple[Coating, ...] = ()
     calibrations: tuple[Calibration, ...] = ()
+    menu: tuple[MenuItem, ...] = ()
+    sells: tuple[Sell, ...] = ()
+    trade: Trade | None = None
 
     def __post_init__(self) -> None:
         for kind in ("fryers", "products", "cuts", "cut_sets", "coatings"):
@@ -77,6 +81,20 @@ class Kitchen:
                 raise InputError("key", double, f"used once among {kind}", where=self.site.name)
         for program in self.programs:
             self.check(program)
+        self._check_menu()
+
+    def _check_menu(self) -> None:
+        names = [name for item in self.menu for name in item.names]
+        double = next((n for n in names if names.count(n) > 1), None)
+        if double:
+            raise InputError("item", repr(double), "named once on the menu", where=self.site.name)
+        for item in self.menu:
+            for part in item.parts:
+                cuts = [p.cut for p in self.cut_set(self.product(part.product).cut_set).parts]
+                if part.cut and part.cut not in cuts:
+                    raise InputError("cut", repr(part.cut), "one of: {known}", where=item.item, values={"known": ", ".join(cuts)})  # fmt: skip
+        for sell in self.sells:
+            self.product(sell.product)
 
     def check(self, program: Program) -> None:
         """Raise InputError when a program names what the kitchen lacks or its fryer can't do."""
@@ -127,6 +145,10 @@ class Kitchen:
         """The newest calibration of a cut with a coating under a state of the lid, or None."""
         found = [c for c in self.calibrations if (c.cut, c.coating, c.lid) == (cut, coating, lid)]
         return found[-1] if found else None
+
+    def pieces_per_unit(self, product: str) -> int:
+        """Pieces a head (or pack) of a product gives."""
+        return sum(part.count for part in self.cut_set(self.product(product).cut_set).parts)
 
     def program(self, name: str) -> Program:
         """The newest version of the program called ``name``."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
@@ -15,7 +16,7 @@ from frywright.plan.stock import first_out
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Price:
-    """Mean money of a plan over demand paths, and its parts."""
+    """Mean money of a plan over demand paths, and its parts; filter turns count with the batches."""
 
     total_money: float
     batches_money: float
@@ -24,6 +25,19 @@ class Price:
     sold_n: float
     short_n: float
     waste_n: float
+
+    @property
+    def fill_frac(self) -> float:
+        """Share of what was asked for that was sold."""
+        return self.sold_n / max(self.sold_n + self.short_n, 1e-9)
+
+    @property
+    def waste_frac(self) -> float:
+        """Share of what was cooked that was thrown away."""
+        return self.waste_n / max(self.sold_n + self.waste_n, 1e-9)
+
+
+Tell = Callable[[str, str], None]
 
 
 def broken_rules(day: Day, plan: Plan) -> list[Problem]:
@@ -35,6 +49,7 @@ def broken_rules(day: Day, plan: Plan) -> list[Problem]:
 
     busy: dict[int, list[tuple[int, int, str]]] = {f: [] for f in range(day.fryers_count)}
     hands: Counter[int] = Counter()
+    watts: Counter[int] = Counter()
     for drop in plan.drops:
         place = f"drop in slot {drop.slot}"
         if not 0 <= drop.fryer < day.fryers_count or not 0 <= drop.item < len(day.items):
@@ -44,49 +59,75 @@ def broken_rules(day: Day, plan: Plan) -> list[Problem]:
         if not 0 <= drop.load < len(item.loads):
             tell(f"{place}: {item.name} has no such load", "Choose a load proven for it.")
             continue
-        if drop.fryer not in item.fryers:
-            tell(f"{place}: {item.name} may not go into fryer {drop.fryer}", "Choose a fryer with its oil and program.")
-        cook = item.loads[drop.load].cook_slots_count
-        if drop.slot < 0 or drop.slot + cook >= day.slots_count:
+        load = item.loads[drop.load]
+        if drop.fryer not in load.fryers:
+            tell(f"{place}: this load of {item.name} may not go into fryer {drop.fryer}", "Choose a fryer with its oil and program.")  # fmt: skip
+        lift = drop.slot + load.cook_slots_count
+        if drop.slot < 0 or lift >= day.slots_count:
             tell(f"{place}: {item.name} would be lifted after the close", "Drop earlier or not at all.")
-        busy[drop.fryer].append((drop.slot, drop.slot + cook + item.recovery_slots_count, "drop"))
-        hands[drop.slot] += 1
-        hands[drop.slot + cook] += 1
+        start, end = day.window(drop.fryer)
+        if drop.slot < start or lift >= end:
+            tell(f"{place}: fryer {drop.fryer} is not at heat", f"Use it in slots {start} to {end - 1}.")
+        busy[drop.fryer].append((drop.slot, lift + load.recovery_slots_count, "drop"))
+        hands.update((drop.slot, lift))
+        if day.power_w:
+            for slot in range(drop.slot, lift + load.recovery_slots_count):
+                watts[slot] += int(day.power_w[drop.fryer])
+    _filters(day, plan, busy, hands, tell)
+    for slot, count in sorted(hands.items()):
+        if count > day.hands_count:
+            tell(f"slot {slot} needs {count} actions of {day.hands_count}", "Stagger drops and lifts.")
+    for slot, used in sorted(watts.items()):
+        if used > day.cap_w:
+            tell(f"slot {slot} draws {used / 1000:.1f} kW of {day.cap_w / 1000:.1f} kW", "Heat fewer fryers at once.")
+    for fryer, times in busy.items():
+        _one_fryer(day, fryer, sorted(times), tell)
+    return problems
+
+
+def _filters(day: Day, plan: Plan, busy: dict[int, list[tuple[int, int, str]]], hands: Counter[int], tell: Tell) -> None:  # fmt: skip
+    running: Counter[int] = Counter()
     for fryer, slot in plan.filters:
         if not 0 <= fryer < day.fryers_count or not 0 <= slot < day.slots_count:
             tell(f"filter turn in slot {slot}: no such fryer or slot", "Name one of the day.")
             continue
+        span = range(slot, min(slot + day.filter_slots_count, day.slots_count))
+        if any(day.in_rush(s) for s in span):
+            tell(f"filter turn in slot {slot} falls into a rush", "No hot-oil move in a rush: filter before or after.")
         busy[fryer].append((slot, slot + day.filter_slots_count, "filter"))
         hands[slot] += 1
-    for slot, count in sorted(hands.items()):
-        if count > day.hands_count:
-            tell(f"slot {slot} needs {count} actions of {day.hands_count}", "Stagger drops and lifts.")
-    for fryer, times in busy.items():
-        since = 0
-        for n, (start, _, kind) in enumerate(sorted(times)):
-            if n and start < sorted(times)[n - 1][1]:
-                tell(f"fryer {fryer} is still busy in slot {start}", "Wait until it is back at heat.")
-            since = 0 if kind == "filter" else since + 1
-            if since > day.filter_every_count:
-                tell(f"fryer {fryer} has {since} loads without a filter turn by slot {start}", "Filter first.")
-    return problems
+        running.update(span)
+    for slot, count in sorted(running.items()):
+        if count > day.filters_at_once_count:
+            tell(f"slot {slot} has {count} filter turns at once", "One hot-oil move at a time for each pair of hands.")
+
+
+def _one_fryer(day: Day, fryer: int, times: list[tuple[int, int, str]], tell: Tell) -> None:
+    since = 0
+    for n, (start, _, kind) in enumerate(times):
+        if n and start < times[n - 1][1]:
+            tell(f"fryer {fryer} is still busy in slot {start}", "Wait until it is back at heat.")
+        since = 0 if kind == "filter" else since + 1
+        if since > day.filter_every_count:
+            tell(f"fryer {fryer} has {since} loads without a filter turn by slot {start}", "Filter first.")
 
 
 def price(day: Day, plan: Plan, demand: ArrayLike) -> Price:
     """Mean cost of a plan over demand paths (scenario, item, slot)."""
     asked = np.asarray(demand, dtype=np.int64)
     made = np.zeros((len(day.items), day.slots_count), dtype=np.int64)
-    batches = 0.0
+    batches = day.filter_money * len(plan.filters)
     for drop in plan.drops:
         load = day.items[drop.item].loads[drop.load]
         made[drop.item, drop.slot + load.cook_slots_count] += load.units_count
-        batches += day.items[drop.item].batch_money
+        batches += load.batch_money
     parts = np.zeros(5)
     for i, item in enumerate(day.items):
         shelf = first_out(made[i], asked[:, i], item.hold_slots_count)
         sold, short, waste = (float(x.sum(axis=1).mean()) for x in (shelf.sold, shelf.short, shelf.wasted))
         parts += (item.short_money * short, item.waste_money * waste, sold, short, waste)
+    short_money, waste_money, sold_n, short_n, waste_n = (float(x) for x in parts)
     return Price(
-        total_money=batches + parts[0] + parts[1], batches_money=batches, short_money=parts[0], waste_money=parts[1],
-        sold_n=parts[2], short_n=parts[3], waste_n=parts[4],
+        total_money=batches + short_money + waste_money, batches_money=batches, short_money=short_money, waste_money=waste_money,
+        sold_n=sold_n, short_n=short_n, waste_n=waste_n,
     )  # fmt: skip

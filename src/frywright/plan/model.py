@@ -1,4 +1,4 @@
-"""A day of drops in slots: fryers, products, hands, money; and a plan as a list of drops and filter turns."""
+"""A day of drops in slots: fryers, products, hands, power, money; and a plan as a list of drops and filter turns."""
 
 from __future__ import annotations
 
@@ -10,61 +10,113 @@ from numpy.typing import NDArray
 from frywright.model.errors import InputError
 
 Array = NDArray[np.float64]
+MOST_SLOTS = 72
+LEVEL_CV_FRAC = 0.15
+"""Spread of whole days about their forecast: prior of the day's level. Estimate."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LoadSize:
-    """One way to load a product: units that come out, and slots from drop to lift (proven at that load)."""
+    """One way to load a product: units that come out, slots from drop to lift and back to heat, and which fryers may.
+
+    ``fryers`` are places in the day's bank with a program proven at this load and oil that suits the product.
+    """
 
     units_count: int
     cook_slots_count: int
+    recovery_slots_count: int = 0
+    batch_money: float = 0.0
+    fryers: tuple[int, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Item:
-    """A product of the day. Loads rise in units; ``fryers`` are places in the day's bank that may cook it."""
+    """A product of the day. Loads do not fall in units."""
 
     name: str
     loads: tuple[LoadSize, ...]
     hold_slots_count: int
-    recovery_slots_count: int
-    fryers: tuple[int, ...]
     short_money: float
     waste_money: float
-    batch_money: float
+    spread_n: float = 1.5
+    """Variance over mean of what is asked for in a slot; pieces that go out by the box have a large one."""
 
     def __post_init__(self) -> None:
         sizes = [load.units_count for load in self.loads]
-        if not sizes or sizes != sorted(set(sizes)) or sizes[0] < 1:
-            raise InputError("loads", sizes, "one or more sizes, rising, above 0", where=self.name)
-        if min(load.cook_slots_count for load in self.loads) < 1 or self.hold_slots_count < 1:
-            raise InputError("cook and hold", "0 slots", "1 slot or more", where=self.name)
-        if min(self.short_money, self.waste_money) <= 0 or self.batch_money < 0:
+        if not sizes or sizes != sorted(sizes) or sizes[0] < 1:
+            raise InputError("loads", sizes, "one or more sizes, not falling, above 0", where=self.name)
+        longest = max(
+            self.hold_slots_count, *(load.cook_slots_count + load.recovery_slots_count for load in self.loads)
+        )
+        if min(load.cook_slots_count for load in self.loads) < 1 or self.hold_slots_count < 1 or longest > MOST_SLOTS:
+            raise InputError("cook and hold", f"up to {longest} slots", f"1 to {MOST_SLOTS} slots", where=self.name)
+        if min(load.recovery_slots_count for load in self.loads) < 0:
+            raise InputError("recovery", "below 0 slots", "0 or more", where=self.name)
+        if not 1.0 <= self.spread_n <= 1000.0:
+            raise InputError("spread", self.spread_n, "1 to 1000", where=self.name)
+        if min(self.short_money, self.waste_money) <= 0 or min(load.batch_money for load in self.loads) < 0:
             raise InputError("money", "not positive", "above 0 for a unit too few or too many, 0 or more for a batch", where=self.name)  # fmt: skip
+
+    @property
+    def fryers(self) -> tuple[int, ...]:
+        """Every fryer that may cook some load of it."""
+        return tuple(sorted({f for load in self.loads for f in load.fryers}))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Day:
-    """Everything about a day but its demand. Slot 0 is the first in which a crew may drop."""
+    """Everything about a day but what will be asked for. Slot 0 is the first in which a crew may drop.
+
+    A crew action is a drop, a lift or the start of a filter turn. ``up`` gives each fryer's first slot at heat and the
+    slot by which it must be done; ``rush`` are spans of slots in which no filter turn may run.
+    """
 
     items: tuple[Item, ...]
     fryers_count: int
     slots_count: int
     slot_s: float = 300.0
     hands_count: int = 3
-    """Crew actions a slot: a drop, a lift and the start of a filter turn are one each."""
     filter_every_count: int = 6
     filter_slots_count: int = 2
+    filters_at_once_count: int = 1
+    filter_money: float = 0.0
+    up: tuple[tuple[int, int], ...] = ()
+    rush: tuple[tuple[int, int], ...] = ()
+    power_w: tuple[float, ...] = ()
+    cap_w: float = float("inf")
+    level_cv_frac: float = LEVEL_CV_FRAC
     mean_n: Array  # (items, slots) expected units asked for
 
     def __post_init__(self) -> None:
         if self.mean_n.shape != (len(self.items), self.slots_count):
             raise InputError("demand", self.mean_n.shape, f"{len(self.items)} items by {self.slots_count} slots")
-        if self.fryers_count < 1 or self.hands_count < 1 or self.filter_every_count < 1:
+        if not np.isfinite(self.mean_n).all() or self.mean_n.min(initial=0.0) < 0:
+            raise InputError("demand", "negative or not a number", "0 or more in every slot")
+        counts = (self.fryers_count, self.hands_count, self.filter_every_count, self.filter_slots_count, self.filters_at_once_count)  # fmt: skip
+        if min(counts) < 1:
             raise InputError("fryers, hands and filter", "0", "1 or more")
+        if not 0.0 < self.level_cv_frac <= 2.0:
+            raise InputError("level_cv", self.level_cv_frac, "above 0 to 2")
+        for name in ("up", "power_w"):
+            if getattr(self, name) and len(getattr(self, name)) != self.fryers_count:
+                raise InputError(name, len(getattr(self, name)), f"one for each of {self.fryers_count} fryers")
         for item in self.items:
-            if not item.fryers or not all(0 <= f < self.fryers_count for f in item.fryers):
-                raise InputError("fryers", item.fryers, f"places 0 to {self.fryers_count - 1}", where=item.name)
+            for load in item.loads:
+                if not load.fryers or not all(0 <= f < self.fryers_count for f in load.fryers):
+                    raise InputError("fryers", load.fryers, f"places 0 to {self.fryers_count - 1}", where=item.name)
+
+    @property
+    def spreads_n(self) -> Array:
+        """Variance over mean of every item."""
+        return np.array([item.spread_n for item in self.items])
+
+    def window(self, fryer: int) -> tuple[int, int]:
+        """First slot at heat and the slot by which a fryer must be done."""
+        return self.up[fryer] if self.up else (0, self.slots_count)
+
+    def in_rush(self, slot: int) -> bool:
+        """Whether a filter turn may not run in a slot."""
+        return any(a <= slot < b for a, b in self.rush)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

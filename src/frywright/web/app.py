@@ -22,10 +22,10 @@ from frywright.workbench.proof import FACTOR_WORDS
 HERE = Path(__file__).parent
 LARGEST_BODY_BYTES = 1_000_000
 LARGEST_LOG_BYTES = 150_000_000
-UPLOAD = "/cook/probes/upload"
+UPLOADS = ("/cook/probes/upload", "/day/sales")
 HEADERS = {
     "Content-Security-Policy": "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
-    "font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'",
+    "font-src 'self'; connect-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'",
     "X-Content-Type-Options": "nosniff",
     "Referrer-Policy": "same-origin",
 }
@@ -55,7 +55,7 @@ class Context:
 
 def make_app(store: Store) -> FastAPI:
     """The application over an open store that holds a kitchen."""
-    from frywright.web.pages import cook, desk, probes, records
+    from frywright.web.pages import cook, day, desk, probes, records
 
     app = FastAPI(title="Frywright", docs_url=None, redoc_url=None, openapi_url=None)
     context = Context(store)
@@ -64,6 +64,7 @@ def make_app(store: Store) -> FastAPI:
     app.include_router(cook.router(context))
     app.include_router(desk.router(context))
     app.include_router(probes.router(context))
+    app.include_router(day.router(context))
     app.include_router(records.router(context))
     app.middleware("http")(_guard)
 
@@ -94,7 +95,7 @@ def _refusal(request: Request) -> Response | None:
     if urlsplit(origin).netloc != request.headers.get("host"):
         return JSONResponse({"ok": False, "error": "Origin", "message": "Writes are taken from this page only."}, 403)
     length = request.headers.get("content-length", "")
-    most = LARGEST_LOG_BYTES if request.url.path == UPLOAD else LARGEST_BODY_BYTES
+    most = LARGEST_LOG_BYTES if request.url.path in UPLOADS else LARGEST_BODY_BYTES
     if not length.isdigit() or int(length) > most:
         message = f"The request is larger than {most // 1_000_000} MB."
         return JSONResponse({"ok": False, "error": "Size", "message": message}, 413)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import dataclasses
+import datetime as dt
 from typing import Any
 
 from frywright.catalog import load as catalog
@@ -112,10 +113,16 @@ def record_readback(store: Store, program: Program, slot: int, result: ReadBack,
         return writer.add(_entry("readback", payload, {"program": str(program.version)}))
 
 
-def record(store: Store, kind: str, payload: dict[str, Any]) -> Recorded:
-    """Keep one entry of a kind, happening now."""
+def record(store: Store, kind: str, payload: dict[str, Any], happened_at: dt.datetime | None = None, replaces: int | None = None) -> Recorded:  # fmt: skip
+    """Keep one entry of a kind, happening now or at a moment told."""
     with store.writing() as writer:
-        return writer.add(_entry(kind, payload))
+        return writer.add(entry_of(kind, payload, happened_at, replaces))
+
+
+def entry_of(kind: str, payload: dict[str, Any], happened_at: dt.datetime | None = None, replaces: int | None = None) -> Entry:  # fmt: skip
+    """An entry with this machine's author and catalog."""
+    entry = _entry(kind, payload, replaces=replaces)
+    return entry if happened_at is None else dataclasses.replace(entry, happened_at=happened_at)
 
 
 def held_status(store: Store, kitchen: Kitchen) -> list[dict[str, str]]:

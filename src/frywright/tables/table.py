@@ -14,9 +14,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from typing import BinaryIO
 
-from frywright.calibrate.moments import looks_like_moment
 from frywright.model.errors import DataError
 from frywright.model.findings import Problem
+from frywright.tables.moments import looks_like_moment
 
 HEAD_BYTES = 65536
 HEAD_LINES = 400
@@ -89,8 +89,8 @@ def encoding_of(head: bytes) -> str:
     return "utf-8"
 
 
-def shape_of(head: bytes, name: str) -> Shape:
-    """Layout from the first bytes of a file.
+def shape_of(head: bytes, name: str, words: bool = False) -> Shape:
+    """Layout from the first bytes of a file; with ``words`` a line needs a time and any other cell, not a number.
 
     Raises
     ------
@@ -105,16 +105,16 @@ def shape_of(head: bytes, name: str) -> Shape:
     odd = text.count("\ufffd") + sum(c < "\t" or "\r" < c < " " for c in text[:4096])
     if odd > 0.05 * min(len(text), 4096):
         raise _refuse(name, "the file is not text", "Export the log as CSV or text from the logger's own program.")
-    best = max(((_score(lines, mark), -SEPARATORS.index(mark), mark) for mark in SEPARATORS), default=None)
+    best = max(((_score(lines, mark, words), -SEPARATORS.index(mark), mark) for mark in SEPARATORS), default=None)
     assert best is not None
     if best[0] <= 0:
-        raise _refuse(name, "no lines with a time and a reading were found", "A log needs a column of times and a column of numbers.")  # fmt: skip
+        raise _refuse(name, "no lines with a time and a reading were found" if not words else "no lines with a date and an item were found", "A log needs a column of times and a column of numbers." if not words else "Export sales by item with date, time and quantity as CSV.")  # fmt: skip
     separator = best[2]
     rows = [split(line, separator) for line in lines]
-    first = _first_data(rows)
+    first = _first_data(rows, words)
     body = [row for row in rows[first : first + SAMPLE_ROWS] if any(cell.strip() for cell in row)]
     width = max({len(row) for row in body}, key=lambda n: sum(len(row) == n for row in body))
-    header, units = _header(rows, first, width)
+    header, units = _header(rows, first, width, words)
     if separator == "," and header and width == 2 * len(header) - 1 and len(header) > 1:
         raise _refuse(name, "a comma stands both between the columns and in the numbers", "Export again with semicolons or tabs between the columns.", first + 1, lines[first])  # fmt: skip
     return Shape(
@@ -137,20 +137,22 @@ def split(line: str, separator: str) -> list[str]:
     return cells[:-1] if len(cells) > 1 and not cells[-1].strip() and line.rstrip(" ").endswith(separator) else cells
 
 
-def _is_data(row: list[str]) -> bool:
+def _is_data(row: list[str], words: bool = False) -> bool:
     """A line of the table: something like a time, and a number or an open mark beside it."""
     cells = [cell.strip() for cell in row]
     times = [i for i, cell in enumerate(cells) if looks_like_moment(cell)]
+    if times and words:
+        return len(times) < sum(bool(cell) for cell in cells)
     if times:
         return any(is_number(c) or (is_open_mark(c) and c) for i, c in enumerate(cells) if i not in times)
     numbers = sum(is_number(cell) for cell in cells)
     return numbers >= 2 and numbers + sum(is_open_mark(cell) for cell in cells) >= 0.8 * len(cells)
 
 
-def _score(lines: list[str], separator: str) -> float:
+def _score(lines: list[str], separator: str, words: bool = False) -> float:
     """How much of a table a separator makes of the lines: share of data lines of the usual width."""
     rows = [split(line, separator) for line in lines if line.strip()]
-    data = [row for row in rows if _is_data(row)]
+    data = [row for row in rows if _is_data(row, words)]
     if not data:
         return 0.0
     widths = [len(row) for row in data]
@@ -161,9 +163,9 @@ def _score(lines: list[str], separator: str) -> float:
     return float(spaced * steady * (0.5 + 0.5 * clean) * min(usual, 3) ** 0.25)
 
 
-def _first_data(rows: list[list[str]]) -> int:
+def _first_data(rows: list[list[str]], words: bool = False) -> int:
     """First line from which most lines are data."""
-    flags = [_is_data(row) for row in rows]
+    flags = [_is_data(row, words) for row in rows]
     for i, flag in enumerate(flags):
         following = [f for f, row in zip(flags[i : i + 8], rows[i : i + 8], strict=True) if any(c.strip() for c in row)]
         if flag and sum(following) >= 0.5 * len(following):
@@ -171,10 +173,12 @@ def _first_data(rows: list[list[str]]) -> int:
     return flags.index(True)
 
 
-def _header(rows: list[list[str]], first: int, width: int) -> tuple[tuple[str, ...], tuple[str, ...]]:
+def _header(
+    rows: list[list[str]], first: int, width: int, words: bool = False
+) -> tuple[tuple[str, ...], tuple[str, ...]]:
     """Names of the columns, and the line of units below them if there is one."""
     above = [row for row in rows[max(0, first - 3) : first] if len([c for c in row if c.strip()]) >= 2]
-    fits = [row for row in above if abs(len(row) - width) <= max(1, width // 2) and not _is_data(row)]
+    fits = [row for row in above if abs(len(row) - width) <= max(1, width // 2) and not _is_data(row, words)]
     if not fits:
         return (), ()
     last = [cell.strip() for cell in fits[-1]]

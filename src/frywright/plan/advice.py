@@ -1,0 +1,290 @@
+"""What to do now, the rest of the day, and whether an order can be promised, from a state of the day."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from math import ceil
+
+import numpy as np
+from numpy.typing import NDArray
+
+from frywright.model.errors import InputError
+from frywright.model.findings import Note
+from frywright.plan import engine
+from frywright.plan.live import State
+from frywright.plan.model import Day, Plan
+from frywright.plan.replay import Look, Par, given, plan_of
+
+Array = NDArray[np.float64]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Advice:
+    """What to do in one fryer now. ``kind`` is drop, filter or wait; ``gain_money`` is expected over the order-up-to rule's own action."""
+
+    fryer: int
+    kind: str
+    item: int = -1
+    load: int = -1
+    gain_money: float = 0.0
+    reason: Note
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Outlook:
+    """The rest of the day: the plan along the expected path, and bands (share, item, slot) of the shelf; short and waste a product."""
+
+    plan: Plan
+    shelf_n: Array
+    shares_frac: tuple[float, ...]
+    short_n: Array  # (item, slot) mean
+    waste_n: Array  # (item,)
+    fill_frac: float
+    rest_money: float
+    sd_money: float
+    last_drop: tuple[int, ...]
+
+
+def bank_now(day: Day, state: State) -> Day:
+    """The day with the fryers as they are: what is down stays down, what comes back does so when it is at heat."""
+    up = []
+    for f in range(day.fryers_count):
+        low, high = day.window(f)
+        if f in state.down:
+            low = high = day.slots_count
+        elif f in state.back_n:
+            low = max(low, ceil(state.back_n[f]))
+        up.append((min(low, day.slots_count), high))
+    return replace(day, up=tuple(up))
+
+
+def world_of(day: Day, state: State) -> tuple[int, tuple[Array, ...], Array]:
+    """Slot, world and belief of :mod:`frywright.plan.engine` from a state."""
+    t = min(max(int(state.now_n), 0), day.slots_count - 1)
+    world = engine.fresh(given(day, Par()))
+    made, stock, fryers, slots, watts = world
+    for tray in state.trays:
+        if tray.ends_n > state.now_n and tray.left_n >= 1:
+            made[tray.item, min(max(int(tray.lift_n), 0), t)] += int(tray.left_n)
+    stock[0] = stock[3] = made.sum(axis=1)
+    for load in state.in_oil:
+        size = day.items[load.item].loads[load.load]
+        lift = min(max(ceil(load.lift_n - 1e-9), t + 1), day.slots_count - 1)
+        if load.fryer in state.down:
+            fryers[0, load.fryer] = day.slots_count
+            continue
+        made[load.item, lift] += size.units_count
+        stock[3, load.item] += size.units_count
+        slots[0, lift] += 1
+        fryers[0, load.fryer] = lift + size.recovery_slots_count
+        if day.power_w:
+            watts[t : lift + size.recovery_slots_count] += day.power_w[load.fryer]
+    for fryer, at in state.filters:
+        done = ceil(at + day.filter_slots_count)
+        if done > t:
+            fryers[0, fryer] = max(fryers[0, fryer], done)
+            slots[1, t : min(done, day.slots_count)] += 1
+    fryers[1] = state.since
+    known = np.isfinite(state.sold_n[:, :t])
+    weight = 1.0 / day.spreads_n[:, None]
+    belief = np.array(
+        [float(np.nansum(weight * state.sold_n[:, :t])), float((weight * day.mean_n[:, :t] * known).sum())]
+    )
+    return t, world, belief
+
+
+def advise(day: Day, state: State, par: Par, look: Look | None = None) -> list[Advice]:
+    """What to do now in every fryer that is idle, in the order in which it should be done."""
+    look = look or Look.for_bank(day.fryers_count)
+    today = bank_now(day, state)
+    rules, (t, world, belief) = given(today, par), world_of(today, state)
+    mean, scratch, found = np.ascontiguousarray(today.mean_n), engine.fresh(rules), []
+    weights = engine.weighed(mean, today.spreads_n)
+    last = min(t + look.horizon_slots_count, today.slots_count)
+    dreams = engine.imagine(t, last, look.paths_count, belief, mean, rules, look.seed_count + 1009 * t)
+    level = float((rules[10] + belief[0]) / (rules[10] + belief[1]))
+    for f in range(today.fryers_count):
+        low, high = today.window(f)
+        if world[2][0, f] > t or not low <= t < high:
+            continue
+        i, k, gain, _ = engine.rollout((f, t, look.horizon_slots_count, look.z_n), (dreams, weights), world, belief, rules, scratch)  # fmt: skip
+        reason = _reason(today, state, world, (f, t, int(i), int(k)), level)
+        if i > engine.NOTHING and not engine.start(f, t, i, k, world, rules, np.zeros(6)):
+            i = engine.NOTHING
+        kind = "drop" if i >= 0 else ("filter" if i == engine.FILTER else "wait")
+        found.append(
+            Advice(
+                fryer=f,
+                kind=kind,
+                item=int(i) if i >= 0 else -1,
+                load=int(k) if i >= 0 else -1,
+                gain_money=float(gain),
+                reason=reason,
+            )
+        )
+    return sorted(found, key=lambda a: ("drop", "filter", "wait").index(a.kind))
+
+
+def _reason(day: Day, state: State, world: tuple[Array, ...], action: tuple[int, int, int, int], level: float) -> Note:
+    f, t, i, k = action
+    if i >= 0:
+        load = day.items[i].loads[k]
+        lift = t + load.cook_slots_count
+        until = min(lift + day.items[i].hold_slots_count, day.slots_count)
+        oil = float(world[1][3, i] - world[1][0, i])
+        return Note(kind="drop", text="{shelf} on the shelf, {oil} in the oil; about {wanted} will be asked for before this load's hold life ends.", values={
+            "shelf": state.shelf(i), "oil": oil, "wanted": round(level * float(day.mean_n[i, t:until].sum())),
+        })  # fmt: skip
+    if i == engine.FILTER:
+        return Note(
+            kind="filter",
+            text="{loads} loads since the last filter turn, and this is a quiet moment. Hot oil: gear on, heat as the manual says, one person at a time.",
+            values={"loads": float(state.since[f])},
+        )
+    if state.since[f] >= day.filter_every_count:
+        return Note(
+            kind="blocked",
+            text="Its filter turn is due after {loads} loads, but not in a rush; it rests until then.",
+            values={"loads": float(state.since[f])},
+        )
+    if all(
+        f not in load.fryers or t + load.cook_slots_count >= day.slots_count
+        for item in day.items
+        for load in item.loads
+    ):
+        return Note(kind="closed", text="Nothing that goes into this fryer would be lifted before the close.")
+    return Note(
+        kind="wait",
+        text="What is on the shelf and in the oil covers what will be asked for; waiting costs less than a load now.",
+    )
+
+
+def outlook(day: Day, state: State | None, par: Par, look: Look | None = None, paths: int = 200, shares: tuple[float, ...] = (0.1, 0.5, 0.9)) -> Outlook:  # fmt: skip
+    """The rest of the day from a state (or from its start): the plan along the expected path, bands over imagined paths.
+
+    The bands are played by the order-up-to rule, the plan by the engine.
+    """
+    look = look or Look.for_bank(day.fryers_count)
+    state = state or State(now_n=0.0, since=[0] * day.fryers_count, sold_n=np.full(day.mean_n.shape, np.nan))
+    today = bank_now(day, state)
+    rules, mean = given(today, par), np.ascontiguousarray(today.mean_n)
+    t, world, belief = world_of(today, state)
+    level = float((rules[10] + belief[0]) / (rules[10] + belief[1]))
+    rows = np.full((day.slots_count * day.fryers_count + 1, 4), -1, dtype=np.int64)
+    part, line = np.zeros(6), np.zeros((3, *mean.shape), dtype=np.int64)
+    setting = (t, look.paths_count, look.horizon_slots_count, look.z_n, look.seed_count)
+    engine.play(_whole(level * mean), mean, setting, _twin(world), belief.copy(), rules, (rows, line), part)
+    dreams = engine.imagine(t, today.slots_count, paths, belief, mean, rules, look.seed_count)
+    shelf, parts, spare = (
+        np.zeros((paths, 3, *mean.shape), dtype=np.int64),
+        np.zeros((paths, 6)),
+        np.full_like(rows, -1),
+    )
+    for n in range(paths):
+        engine.play(dreams[n], mean, (t, 0, 0, 0.0, 1), _twin(world), belief.copy(), rules, (spare, shelf[n]), parts[n])
+    money = parts[:, :3].sum(axis=1)
+    return Outlook(
+        plan=plan_of(rows), shelf_n=np.quantile(shelf[:, 0], shares, axis=0), shares_frac=shares, short_n=shelf[:, 1].mean(axis=0),
+        waste_n=shelf[:, 2].sum(axis=2).mean(axis=0), fill_frac=float(parts[:, 3].sum() / max(parts[:, 3:5].sum(), 1e-9)),
+        rest_money=float(money.mean()), sd_money=float(money.std()), last_drop=last_drops(today, level),
+    )  # fmt: skip
+
+
+def _twin(world: tuple[Array, ...]) -> tuple[Array, ...]:
+    return tuple(a.copy() for a in world)
+
+
+def expected_path(day: Day, level: float = 1.0) -> NDArray[np.int64]:
+    """What is expected to be asked for (item, slot), in whole units."""
+    return _whole(level * day.mean_n)
+
+
+def _whole(mean: Array) -> NDArray[np.int64]:
+    """The expected path in whole units: running sums rounded."""
+    sums = np.floor(np.cumsum(mean, axis=1) + 0.5)
+    return np.ascontiguousarray(np.diff(sums, axis=1, prepend=0.0).astype(np.int64))
+
+
+def last_drops(day: Day, level: float = 1.0) -> tuple[int, ...]:
+    """Last slot in which the smallest load of each product still sells by half before the close; -1 when there is none."""
+    found = []
+    for i, item in enumerate(day.items):
+        load = item.loads[0]
+        ahead = level * np.cumsum(day.mean_n[i, ::-1])[::-1]
+        slots = [
+            t
+            for t in range(day.slots_count - load.cook_slots_count)
+            if ahead[t + load.cook_slots_count] >= 0.5 * load.units_count
+        ]
+        found.append(max(slots, default=-1))
+    return tuple(found)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Promise:
+    """Whether an order can be promised: chance that all of it is there, largest order that keeps ``wanted`` chance, what it costs the others."""
+
+    chance_frac: float
+    feasible: bool
+    largest_n: int
+    others_short_n: float
+    first_drop: int
+    fryers: tuple[int, ...]
+
+
+def promise(
+    day: Day, state: State, par: Par, order: tuple[int, int, int], wanted: float = 0.9, paths: int = 100
+) -> Promise:
+    """Can ``order`` (product, slot, units) be promised? Played by the order-up-to rule that knows of the order.
+
+    Raises
+    ------
+    InputError
+        A product, slot or size that cannot be.
+    """
+    item, slot, units = order
+    if not 0 <= item < len(day.items) or not int(state.now_n) < slot < day.slots_count or not 0 < units <= 10_000:
+        raise InputError("order", f"{units} at slot {slot}", "1 to 10,000 pieces after now and before the close")
+    base = _with_order(day, state, par, (item, slot, 0), paths)
+    chance, others, rows = _with_order(day, state, par, order, paths)
+    largest, low, high = 0, 0, units
+    if chance >= wanted:
+        largest = units
+    else:
+        while high - low > max(1, high // 20):
+            middle = (low + high) // 2
+            if _with_order(day, state, par, (item, slot, middle), paths)[0] >= wanted:
+                low = middle
+            else:
+                high = middle
+        largest = low
+    own = [d for d in plan_of(rows).drops if d.item == item and d.slot + day.items[item].hold_slots_count >= slot - day.items[item].loads[-1].cook_slots_count]  # fmt: skip
+    own = [d for d in own if d.slot < slot]
+    return Promise(
+        chance_frac=chance, feasible=chance >= wanted, largest_n=largest, others_short_n=max(0.0, others - base[1]),
+        first_drop=min((d.slot for d in own), default=-1), fryers=tuple(sorted({d.fryer for d in own})),
+    )  # fmt: skip
+
+
+def _with_order(
+    day: Day, state: State, par: Par, order: tuple[int, int, int], paths: int
+) -> tuple[float, float, NDArray[np.int64]]:
+    """Chance that an order is served whole, units others lack, and the log of the expected path."""
+    item, slot, units = order
+    mean = day.mean_n.copy()
+    mean[item, slot] += units
+    knows = replace(bank_now(day, state), mean_n=mean)
+    rules = given(knows, par)
+    if units:  # build up for the order as long as its hold life allows
+        rules[4][item, 3] = max(rules[4][item, 3], day.items[item].hold_slots_count - 2)
+    t, world, belief = world_of(day, state)
+    dreams = engine.imagine(t, day.slots_count, paths, belief, day.mean_n, rules, 1)
+    dreams[:, item, slot] += units
+    served, short, rows = 0, 0.0, np.full((day.slots_count * day.fryers_count + 1, 4), -1, dtype=np.int64)
+    for n in range(paths):
+        rows[:] = -1
+        shelf = np.zeros((3, *mean.shape), dtype=np.int64)
+        engine.play(dreams[n], mean, (t, 0, 0, 0.0, 1), _twin(world), belief.copy(), rules, (rows, shelf), np.zeros(6))
+        served += shelf[1, item, slot] == 0
+        short += shelf[1].sum() - shelf[1, item, slot]
+    return float(served / paths), float(short / paths), rows

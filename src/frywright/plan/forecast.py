@@ -1,0 +1,223 @@
+"""How many pieces will be asked for, by product and slot, with its spread.
+
+Weekday times slot: an exponentially weighted profile of each weekday, leant on the profile of all days where a weekday is young, smoothed over
+neighbouring slots; times an exponentially weighted level. Counts are negative binomial: variance is spread x mean inside a day, and whole
+days scatter about their level. On open data this ties a regression with the same law at a hundredth of its time (docs/theory/day.md).
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from frywright.model.errors import InputError
+
+Array = NDArray[np.float64]
+PROFILE_KEEP, LEVEL_GAIN, LEAN_DAYS, SMOOTH_SLOTS = 0.90, 0.10, 8.0, 2.0
+"""A weekday's profile keeps this much a week; the level moves by this much a day; a profile leans on all days by this many
+weeks; and is smoothed by this many slots. Chosen on the first half of the open data."""
+LEAST_SPREAD, LEAST_CV = 1.0, 0.02
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Forecast:
+    """One day ahead: means (series, slot), variance over mean inside a day, spread of whole days (series)."""
+
+    mean_n: Array
+    spread_n: Array
+    level_cv_frac: Array
+
+    def quantile(self, shares: Sequence[float]) -> Array:
+        """Quantiles (share, series, slot) of single slots."""
+        return np.stack([_quantile(self.mean_n, self._ratio(), share) for share in shares])
+
+    def total_quantile(self, shares: Sequence[float]) -> Array:
+        """Quantiles (share, series) of the day's total."""
+        mean = self.mean_n.sum(axis=1)
+        ratio = self.spread_n + self.level_cv_frac**2 * mean
+        return np.stack([_quantile(mean, ratio, share) for share in shares])
+
+    def _ratio(self) -> Array:
+        return np.asarray(self.spread_n[:, None] + self.level_cv_frac[:, None] ** 2 * self.mean_n)
+
+    def interval(self, counts: ArrayLike, share: float) -> Array:
+        """Share of each count's probability that lies inside the central band; its mean is the band's coverage.
+
+        A count has a mass, so a band's edge can cut through it; the part inside is counted. For a right law the mean is ``share``.
+        """
+        seen = np.asarray(counts, dtype=float)
+        low, high = 0.5 - 0.5 * share, 0.5 + 0.5 * share
+        below, upto = _cdf(self.mean_n, self._ratio(), seen - 1), _cdf(self.mean_n, self._ratio(), seen)
+        width = np.maximum(upto - below, 1e-12)
+        return np.asarray(np.clip((np.minimum(upto, high) - np.maximum(below, low)) / width, 0.0, 1.0))
+
+
+def _law(mean: Array, ratio: Array) -> tuple[Array, Array]:
+    ratio = np.maximum(ratio, 1.0 + 1e-9)
+    return np.maximum(mean, 1e-9) / (ratio - 1.0), 1.0 / ratio
+
+
+def _quantile(mean: Array, ratio: Array, share: float) -> Array:
+    from scipy.stats import nbinom
+
+    return np.asarray(nbinom.ppf(share, *_law(mean, ratio)))
+
+
+def _cdf(mean: Array, ratio: Array, count: Array) -> Array:
+    from scipy.stats import nbinom
+
+    return np.asarray(nbinom.cdf(count, *_law(mean, ratio)))
+
+
+@dataclass(slots=True, kw_only=True)
+class Forecaster:
+    """What has been learned so far; days are told in order, each at most once."""
+
+    series_count: int
+    slots_count: int
+    last: dt.date | None = None
+    sums: Array = field(default_factory=lambda: np.zeros(0))  # (weekday 0-6 and all days, series, slot)
+    weights: Array = field(default_factory=lambda: np.zeros(0))
+    level: Array = field(default_factory=lambda: np.zeros(0))
+    noise: Array = field(default_factory=lambda: np.zeros(0))  # (2: spread, day variance; series)
+    factors: dict[str, tuple[float, int]] = field(default_factory=dict)
+    days_count: int = 0
+
+    def __post_init__(self) -> None:
+        if self.series_count < 1 or self.slots_count < 1:
+            raise InputError("series and slots", f"{self.series_count} by {self.slots_count}", "1 or more")
+        shape = (8, self.series_count, self.slots_count)
+        self.sums, self.weights = np.zeros(shape), np.zeros(shape)
+        self.level = np.ones(self.series_count)
+        self.noise = np.array([np.full(self.series_count, 1.5), np.full(self.series_count, 0.15**2)])
+
+    def _shape(self, weekday: int) -> Array:
+        whole = _divide(self.sums[7], self.weights[7])
+        own, weight = _divide(self.sums[weekday], self.weights[weekday]), self.weights[weekday]
+        size = _total(own * (weight > 0)) / np.maximum(_total(whole * (weight > 0)), 1e-9)
+        age = weight.max()
+        size = (age * size + LEAN_DAYS * 0.3) / (age + LEAN_DAYS * 0.3) if age > 0 else np.ones(self.series_count)
+        lent = whole * size[:, None]
+        shape = (weight * own + LEAN_DAYS * lent) / (weight + LEAN_DAYS)
+        return _smooth(shape)
+
+    def learn(self, date: dt.date, counts: ArrayLike, event: str = "") -> None:
+        """Take in one day (series, slot); NaN is missing. A day with an event teaches the event's factor only.
+
+        Raises
+        ------
+        InputError
+            Days out of order or another shape.
+        """
+        seen = np.asarray(counts, dtype=float)
+        if seen.shape != (self.series_count, self.slots_count):
+            raise InputError("day", seen.shape, f"{self.series_count} series by {self.slots_count} slots")
+        if self.last is not None and date <= self.last:
+            raise InputError("date", date.isoformat(), f"after {self.last.isoformat()}")
+        self.last = date
+        there = np.isfinite(seen)
+        if not there.any():
+            return
+        expected = self.level[:, None] * self._shape(date.weekday()) if self.days_count else None
+        if event:
+            if expected is not None and float((expected * there).sum()) > 0:
+                ratio = float(np.nansum(seen) / (expected * there).sum())
+                mean, count = self.factors.get(event, (1.0, 0))
+                self.factors[event] = ((mean * count + ratio) / (count + 1), count + 1)
+            return
+        if expected is not None:
+            self._learn_spread(seen, expected, there)
+        filled = np.where(there, seen, 0.0)
+        for n in (date.weekday(), 7):
+            keep = np.where(there, PROFILE_KEEP if n < 7 else PROFILE_KEEP ** (1 / 7), 1.0)
+            self.sums[n] = keep * self.sums[n] + filled / np.maximum(self.level, 1e-3)[:, None]
+            self.weights[n] = keep * self.weights[n] + there
+        self.days_count += 1
+
+    def _learn_spread(self, seen: Array, expected: Array, there: Array) -> None:
+        filled, hoped = np.where(there, seen, 0.0), np.where(there, expected, 0.0)
+        total, wanted = filled.sum(axis=1), hoped.sum(axis=1)
+        sure = wanted > 0
+        ratio = np.where(sure, total / np.maximum(wanted, 1e-9), 1.0)
+        gain = 1.0 / min(self.days_count + 1.0, 1.0 / 0.02)
+        inside = hoped * ratio[:, None]
+        free = max(1.0 - 1.0 / max(there.sum(axis=1).max(), 2), 0.5)
+        chi = ((filled - inside) ** 2).sum(axis=1) / np.maximum(inside.sum(axis=1), 1e-9) / free
+        if self.days_count >= 14:
+            warm = 1.0 / min(self.days_count - 13.0, 1.0 / 0.02)
+            self.noise[0] = np.where(total > 0, self.noise[0] + warm * (chi - self.noise[0]), self.noise[0])
+            day = (ratio - 1.0) ** 2 - self.noise[0] / np.maximum(wanted, 1.0)
+            self.noise[1] = self.noise[1] + warm * (day - self.noise[1])
+        step = max(LEVEL_GAIN, gain)
+        self.level = np.where(sure, self.level * (1.0 + step * (ratio - 1.0)), self.level)
+
+    def forecast(self, date: dt.date, factor: float = 1.0, event: str = "") -> Forecast:
+        """The day at ``date``. ``factor`` multiplies it; an event seen before brings its own factor.
+
+        Raises
+        ------
+        InputError
+            Nothing learned yet, or a factor that is not above 0.
+        """
+        if self.days_count < 1:
+            raise InputError("history", "no day of sales", "one day or more; a week or more is better")
+        if not 0 < factor <= 20:
+            raise InputError("factor", factor, "above 0 up to 20")
+        own = self.factors.get(event, (1.0, 0))[0] if event else 1.0
+        mean = factor * own * self.level[:, None] * self._shape(date.weekday())
+        return Forecast(
+            mean_n=mean, spread_n=np.maximum(self.noise[0], LEAST_SPREAD),
+            level_cv_frac=np.sqrt(np.maximum(self.noise[1], LEAST_CV**2)),
+        )  # fmt: skip
+
+
+def learned(dates: Sequence[dt.date], counts: ArrayLike, events: Mapping[dt.date, str] | None = None) -> Forecaster:
+    """A forecaster that has seen a history (series, day, slot)."""
+    seen = np.asarray(counts, dtype=float)
+    known = Forecaster(series_count=seen.shape[0], slots_count=seen.shape[2])
+    for n, date in enumerate(dates):
+        known.learn(date, seen[:, n], (events or {}).get(date, ""))
+    return known
+
+
+def level_today(forecast: Forecast, sold: ArrayLike, slots: int) -> tuple[float, float]:
+    """Level of the day after ``slots`` slots: mean and spread of the posterior (Gamma prior).
+
+    ``sold`` (series, slot) are pieces asked for so far; NaN is missing.
+    """
+    seen = np.asarray(sold, dtype=float)[:, :slots]
+    there = np.isfinite(seen)
+    total, hoped = float(np.nansum(seen)), float((forecast.mean_n[:, :slots] * there).sum())
+    weight = forecast.mean_n.sum(axis=1)
+    spread = float((forecast.spread_n * weight).sum() / max(weight.sum(), 1e-9))
+    cv = float((forecast.level_cv_frac * weight).sum() / max(weight.sum(), 1e-9))
+    shape, rate = 1.0 / cv**2 + total / spread, 1.0 / cv**2 + hoped / spread
+    return shape / rate, float(np.sqrt(shape) / rate)
+
+
+def pinball(counts: ArrayLike, quantile: ArrayLike, share: float) -> float:
+    """Mean pinball loss of a quantile; what is missing does not count."""
+    gap = np.asarray(counts, dtype=float) - np.asarray(quantile, dtype=float)
+    return float(np.nanmean(np.maximum(share * gap, (share - 1.0) * gap)))
+
+
+def _divide(top: Array, bottom: Array) -> Array:
+    return np.asarray(np.where(bottom > 0, top / np.maximum(bottom, 1e-12), 0.0))
+
+
+def _total(values: Array) -> Array:
+    return np.asarray(values.sum(axis=1))
+
+
+def _smooth(shape: Array) -> Array:
+    """Gaussian kernel over neighbouring slots; a day's total stays."""
+    reach = np.arange(-3, 4)
+    kernel = np.exp(-0.5 * (reach / SMOOTH_SLOTS) ** 2)
+    kernel /= kernel.sum()
+    padded = np.pad(shape, ((0, 0), (3, 3)), mode="edge")
+    smooth = sum(k * padded[:, n : n + shape.shape[1]] for n, k in enumerate(kernel))
+    return np.asarray(smooth * (shape.sum(axis=1) / np.maximum(np.asarray(smooth).sum(axis=1), 1e-12))[:, None])

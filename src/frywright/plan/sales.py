@@ -1,0 +1,364 @@
+"""Sales from a till's export in any common layout, turned into pieces by product, cut and slot.
+
+Columns are found by their words and by what stands in them: date, time, item, quantity, order, kind of order. One line an item, one line an
+interval and item, or one column an item are all read. What the menu does not know is listed with its quantity, never
+dropped; days without sales and long silences in open hours are missing, not zero; catering is set apart.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+import re
+from collections import Counter, defaultdict
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import BinaryIO
+
+import numpy as np
+from numpy.typing import NDArray
+
+from frywright.model.errors import DataError
+from frywright.model.findings import Note, Problem
+from frywright.model.trade import MenuItem, Trade, plain
+from frywright.tables import moments, table
+
+Array = NDArray[np.float64]
+DATE_WORDS = re.compile(r"date|fecha|\bday\b|d[ií]a", re.I)
+TIME_WORDS = re.compile(r"time|hora|hour|interval|period|start|from|moment", re.I)
+ITEM_WORDS = re.compile(r"item|product|menu|art[ií]culo|plu|descri|name|nombre|sku", re.I)
+QUANTITY_WORDS = re.compile(r"qty|quant|count|sold|units?\b|cant|pieces|number of|^n$", re.I)
+ORDER_WORDS = re.compile(r"order|check|ticket|receipt|trans|bill|pedido|recibo|cuenta", re.I)
+KIND_WORDS = re.compile(r"type|channel|kind|mode|destination|tipo|canal", re.I)
+VOID_WORDS = re.compile(r"void|status|state|refund|cancel|estado|anul", re.I)
+VOIDED = re.compile(r"void|cancel|refund|return|anul|devol|^y(es)?$|^true$|^1$", re.I)
+CATERING = re.compile(r"cater|banquet|bulk|event|large order|evento", re.I)
+TOTALS = re.compile(r"^(sub|grand )?total\b|^sum\b", re.I)
+STEP_S = 900.0
+"""Sales are counted by quarter hours; coarser exports are spread evenly over theirs."""
+SILENCE_CHANCE = 1e-4
+"""A silence is an outage when the usual sales would leave it this rarely."""
+EXAMPLES = 50
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SoldLine:
+    """One line of an export on its business day: seconds since that day's midnight, item as written, how many."""
+
+    date: dt.date
+    second_s: float
+    item: str
+    quantity_n: float
+    order: str = ""
+    kind: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sales:
+    """What an export says. ``refused`` are lines with the reason why they are not used."""
+
+    name: str
+    lines: tuple[SoldLine, ...]
+    refused: tuple[tuple[int, str, str], ...]
+    lines_count: int
+    step_s: float = STEP_S
+    notes: tuple[Note, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class History:
+    """Pieces (series, day, quarter hour from ``start_s``) with NaN where nothing is known. ``series`` are (product, cut); cut "" is the product as a whole."""
+
+    series: tuple[tuple[str, str], ...]
+    dates: tuple[dt.date, ...]
+    start_s: float
+    pieces_n: Array
+    unmapped: tuple[tuple[str, float], ...]
+    catering: tuple[tuple[dt.date, str, str, float], ...]
+    outages: tuple[tuple[dt.date, float, float], ...]
+    voided_n: float = 0.0
+
+    def of(self, product: str, cut: str = "") -> Array:
+        """Pieces (day, slot) of one series."""
+        return np.asarray(self.pieces_n[self.series.index((product, cut))])
+
+    def by_slot(self, mean: Array, trade: Trade) -> Array:
+        """Means (series, quarter hour) as means (series, slot of the trade's day)."""
+        edges = self.start_s + STEP_S * np.arange(mean.shape[1] + 1)
+        sums = np.concatenate([np.zeros((len(mean), 1)), np.cumsum(mean, axis=1)], axis=1)
+        slots = trade.start_s + trade.slot_s * np.arange(trade.slots_count + 1)
+        slots[0], slots[-1] = min(slots[0], edges[0]), max(slots[-1], edges[-1])
+        return np.diff(np.stack([np.interp(slots, edges, row) for row in sums]), axis=1)
+
+
+@dataclass(slots=True)
+class _Columns:
+    date: int = -1
+    time: int = -1
+    item: int = -1
+    quantity: int = -1
+    order: int = -1
+    kind: int = -1
+    void: int = -1
+    wide: tuple[tuple[int, str], ...] = ()
+
+
+def read_sales(stream: BinaryIO, name: str, trade: Trade, menu: Sequence[MenuItem] = (), order: str = "") -> Sales:
+    """Lines of a till's export.
+
+    Parameters
+    ----------
+    order : order of day, month and year (``mdy``, ``dmy``, ``ymd``) where the file leaves it open
+
+    Raises
+    ------
+    DataError
+        The file is no table with a time, an item and a quantity.
+    """
+    head = stream.read(table.HEAD_BYTES)
+    stream.seek(0)
+    shape = table.shape_of(head, name, words=True)
+    count = table.Lines()
+    rows = list(table.rows_of(stream, shape, count))
+    columns = _columns(shape, rows, menu, name)
+    notes: list[Note] = []
+    order = order or _order(rows, columns, name, notes)
+    lines: list[SoldLine] = []
+    refused: list[tuple[int, str, str]] = []
+    for row in rows:
+        reason = _take(row, columns, order, trade, lines)
+        if reason:
+            refused.append((row.line_number, reason, row.text[:120]))
+    if not lines:
+        raise DataError([Problem(what="no line has a time, an item and a quantity", remedy="Export sales by item with date, time and quantity as CSV.", file=name)])  # fmt: skip
+    return Sales(
+        name=name,
+        lines=tuple(lines),
+        refused=tuple(refused),
+        lines_count=len(rows),
+        step_s=_step(lines),
+        notes=tuple(notes),
+    )
+
+
+def _step(lines: Sequence[SoldLine]) -> float:
+    """Seconds a line stands for: the coarsest of an hour and half an hour that every time is a multiple of."""
+    return next((step for step in (3600.0, 1800.0) if all(line.second_s % step == 0 for line in lines)), STEP_S)
+
+
+def _columns(shape: table.Shape, rows: Sequence[table.Row], menu: Sequence[MenuItem], name: str) -> _Columns:
+    header = [cell.strip() for cell in shape.header] or [""] * shape.width_count
+    sample = [row.cells for row in rows[:400] if len(row.cells) >= len(header) - 1 and not _is_total(row.cells)]
+    body = [[cells[i].strip() if i < len(cells) else "" for cells in sample] for i in range(len(header))]
+    known = {n for item in menu for n in item.names}
+    found = _Columns()
+    stamps = [
+        i for i, cells in enumerate(body) if cells and sum(_moment(c) is not None for c in cells) > 0.8 * len(cells)
+    ]
+    for i in stamps:
+        first = next(m for m in map(_moment, body[i]) if m is not None)
+        if first.date and first.second_s is not None and found.time < 0:
+            found.date = found.time = i
+        elif first.date and found.date < 0:
+            found.date = i
+        elif first.second_s is not None and found.time < 0:
+            found.time = i
+    words = [
+        i
+        for i, cells in enumerate(body)
+        if i not in stamps and cells and sum(table.is_number(c) for c in cells) < 0.2 * len(cells)
+    ]
+    numbers = [i for i in range(len(header)) if i not in stamps and i not in words]
+    found.void = next((i for i in (*words, *numbers) if VOID_WORDS.search(header[i])), -1)
+    found.kind = next((i for i in words if KIND_WORDS.search(header[i]) and i != found.void), -1)
+    taken = {found.void, found.kind}
+    in_menu = {i: sum(plain(c) in known for c in body[i]) for i in words if i not in taken}
+    by_word = [i for i in words if i not in taken and ITEM_WORDS.search(header[i])]
+    found.item = (
+        max(in_menu, key=lambda i: (in_menu[i], i in by_word, len(set(body[i]))), default=-1) if in_menu else -1
+    )
+    found.order = next(
+        (i for i in (*numbers, *words) if ORDER_WORDS.search(header[i]) and i not in (*taken, found.item)), -1
+    )
+    named = [i for i in numbers if QUANTITY_WORDS.search(header[i]) and i != found.order]
+    found.quantity = named[0] if named else -1
+    columns_known = [i for i in numbers if plain(header[i]) in known]
+    if found.item < 0 and numbers and header[numbers[0]]:
+        found.wide = tuple((i, header[i]) for i in (columns_known or numbers) if i not in (found.order, found.void))
+    if found.date < 0 or (found.item < 0 and not found.wide):
+        raise DataError([Problem(what="no column of " + ("dates" if found.date < 0 else "items") + " was found", remedy="Export with a date, a time, the item and how many were sold.", file=name, line_number=shape.first_line_number, line=rows[0].text[:120] if rows else "")])  # fmt: skip
+    return found
+
+
+def _is_total(cells: Sequence[str]) -> bool:
+    return any(TOTALS.match(cell.strip()) for cell in cells[:3])
+
+
+def _moment(cell: str) -> moments.Moment | None:
+    """A time cell; of an interval such as 11:15-11:30 its start."""
+    whole = moments.read_moment(cell)
+    if whole is not None or "-" not in cell.strip("-"):
+        return whole
+    return moments.read_moment(re.split(r"\s*[-–]\s*", cell.strip())[0]) if cell.count(":") >= 2 else None
+
+
+def _order(rows: Sequence[table.Row], columns: _Columns, name: str, notes: list[Note]) -> str:
+    dates = []
+    for row in rows:
+        moment = _moment(row.cells[columns.date]) if columns.date < len(row.cells) else None
+        if moment is not None and moment.date:
+            dates.append(moment.date)
+    cell = rows[0].cells[columns.date] if rows and columns.date < len(rows[0].cells) else ""
+    mark = next((c for c in "/.-" if c in cell), "/")
+    found = moments.date_order(list(dict.fromkeys(dates)), mark)
+    if not found.order:
+        raise DataError([Problem(what="the dates fit no order of day, month and year", remedy="Export dates as 2026-11-25.", file=name)])  # fmt: skip
+    if len(found.choices) > 1:
+        notes.append(
+            Note(
+                kind="question",
+                text="The dates can be read as {choices}; {order} was taken.",
+                values={"choices": ", ".join(found.choices), "order": found.order},
+            )
+        )
+    return found.order
+
+
+def _take(row: table.Row, columns: _Columns, order: str, trade: Trade, lines: list[SoldLine]) -> str:
+    """Add the sales of one row; returns why it cannot be used, or nothing."""
+    cells = [cell.strip() for cell in row.cells]
+
+    def at(i: int) -> str:
+        return cells[i] if 0 <= i < len(cells) else ""
+
+    if _is_total(cells):
+        return "a total"
+    stamp = _moment(at(columns.date))
+    if stamp is None or not stamp.date:
+        return "no date"
+    day = moments.day_number(stamp.date, order)
+    clock = stamp if columns.time == columns.date else _moment(at(columns.time))
+    if day is None or clock is None or clock.second_s is None:
+        return "no date" if day is None else "no time"
+    second, date = clock.second_s, dt.date.fromordinal(day)
+    if second < _rollover(trade):
+        second, date = second + 86400.0, date - dt.timedelta(days=1)
+    if columns.void >= 0 and VOIDED.search(at(columns.void)):
+        return "void"
+    pairs = (
+        [(at(columns.item), at(columns.quantity) if columns.quantity >= 0 else "1")]
+        if columns.item >= 0
+        else [(title, at(i)) for i, title in columns.wide]
+    )
+    for item, text in pairs:
+        quantity = _count(text)
+        if not item:
+            return "no item"
+        if quantity is None:
+            return "no quantity"
+        if quantity:
+            lines.append(
+                SoldLine(
+                    date=date,
+                    second_s=second,
+                    item=item,
+                    quantity_n=quantity,
+                    order=at(columns.order),
+                    kind=at(columns.kind),
+                )
+            )
+    return ""
+
+
+def _rollover(trade: Trade) -> float:
+    from frywright.model.trade import time_of_day_s
+
+    return time_of_day_s(trade.rolls_over)
+
+
+def _count(text: str) -> float | None:
+    if not text or table.is_open_mark(text):
+        return 0.0
+    if not table.is_number(text):
+        return None
+    value = float(re.sub(r"[^\d.,+-]", "", text).replace(",", "."))
+    return value if abs(value) <= 1e5 else None
+
+
+def pieces(sales: Iterable[Sales], trade: Trade, menu: Sequence[MenuItem]) -> History:
+    """Pieces by series, business day and quarter hour.
+
+    What was sold outside the day's hours counts to its first or last quarter hour. A refund takes its pieces back in its own quarter hour, never below zero.
+    """
+    exports = list(sales)
+    lines = [(line, max(1, round(one.step_s / STEP_S))) for one in exports for line in one.lines]
+    by_name = {name: item for item in menu for name in item.names}
+    big = _catering_orders([line for line, _ in lines], by_name, trade)
+    dates = sorted({line.date for line, _ in lines})
+    index = {date: n for n, date in enumerate(dates)}
+    series = sorted({(part.product, cut) for item in menu for part in item.parts for cut in ("", part.cut)})
+    place = {key: n for n, key in enumerate(series)}
+    start = STEP_S * (trade.start_s // STEP_S)
+    width = int(np.ceil((trade.closes_s - start) / STEP_S))
+    grid = np.zeros((len(series), len(dates), width))
+    unmapped: dict[str, float] = defaultdict(float)
+    catering: dict[tuple[dt.date, str, str], float] = defaultdict(float)
+    voided = 0.0
+    for line, spread in lines:
+        item = by_name.get(plain(line.item))
+        if item is None:
+            unmapped[line.item] += line.quantity_n
+            continue
+        apart = CATERING.search(line.kind) is not None or (line.order and (line.date, line.order) in big)
+        first = min(max(int((line.second_s - start) // STEP_S), 0), width - 1)
+        slots = slice(first, min(first + spread, width))
+        voided += max(0.0, -line.quantity_n)
+        for part in item.parts:
+            count = part.count * line.quantity_n
+            if apart:
+                catering[line.date, part.product, part.cut] += count
+                continue
+            for cut in {"", part.cut}:
+                grid[place[part.product, cut], index[line.date], slots] += count / (slots.stop - slots.start)
+    grid = np.maximum(grid, 0.0)
+    outages = _outages(grid[[n for n, (_, cut) in enumerate(series) if not cut]].sum(axis=0), start, trade)
+    for n, low, high in outages:
+        grid[:, n, low:high] = np.nan
+    return History(
+        series=tuple(series), dates=tuple(dates), start_s=start, pieces_n=grid, unmapped=tuple(sorted(unmapped.items(), key=lambda x: -x[1])),
+        catering=tuple((*key, count) for key, count in sorted(catering.items())),
+        outages=tuple((dates[n], start + low * STEP_S, start + high * STEP_S) for n, low, high in outages), voided_n=voided,
+    )  # fmt: skip
+
+
+def _catering_orders(
+    lines: Sequence[SoldLine], by_name: Mapping[str, MenuItem], trade: Trade
+) -> set[tuple[dt.date, str]]:
+    sizes: Counter[tuple[dt.date, str]] = Counter()
+    for line in lines:
+        item = by_name.get(plain(line.item))
+        if item is not None and line.order:
+            sizes[line.date, line.order] += int(sum(part.count for part in item.parts) * line.quantity_n)
+    return {key for key, size in sizes.items() if size >= trade.catering_count}
+
+
+def _outages(whole: Array, start: float, trade: Trade) -> list[tuple[int, int, int]]:
+    """Silences (day, first, end) in open hours that the usual sales of that time would leave less than once in SILENCE_CHANCE."""
+    usual = np.median(whole, axis=0) if len(whole) > 4 else whole.mean(axis=0)
+    busy = usual > 0
+    spread = (
+        float(np.median(whole[:, busy].var(axis=0) / whole[:, busy].mean(axis=0)))
+        if busy.any() and len(whole) > 4
+        else 3.0
+    )
+    first, found = max(0, int((trade.opens_s - start) // STEP_S)), []
+    for n in range(len(whole)):
+        level, low = min(1.0, whole[n].sum() / max(usual.sum(), 1e-9)), first
+        while low < whole.shape[1]:
+            high = low
+            while high < whole.shape[1] and whole[n, high] == 0:
+                high += 1
+            expected = level * usual[low:high].sum()
+            if high > low and expected / max(spread, 1.0) > -np.log(SILENCE_CHANCE):
+                found.append((n, low, high))
+            low = high + 1
+    return found

@@ -1,0 +1,394 @@
+"""Room Day: sales, forecast, plan, pull sheet, what-ifs, live board, labels, hand-over."""
+
+from __future__ import annotations
+
+import datetime as dt
+import io
+import uuid
+from collections.abc import Mapping
+from typing import Any
+
+from fastapi import APIRouter, Request, Response
+from fastapi.responses import FileResponse, JSONResponse, RedirectResponse
+from starlette.datastructures import UploadFile
+
+from frywright.model.errors import FrywrightError, InputError
+from frywright.model.trade import time_of_day, time_of_day_s
+from frywright.reports.chart import svg
+from frywright.web.app import HERE, Context
+from frywright.workbench import day as work
+from frywright.workbench import day_view as views
+from frywright.workbench.board import Board, board_view, compare_down, tap_of
+from frywright.workbench.book import remembered_kitchen
+from frywright.workbench.clock import now
+from frywright.workbench.language import explain, translator
+from frywright.workbench.practice import demo_sales
+
+KEPT = 6
+PRACTICE_SEED = 7
+
+
+class Benches:
+    """Benches and morning plans lately asked for; anything new in the store that touches them makes a new one."""
+
+    def __init__(self, context: Context) -> None:
+        self.context = context
+        self._kept: dict[tuple[Any, ...], work.Bench] = {}
+        self._plans: dict[int, Any] = {}
+
+    def kitchen(self) -> Any:
+        """The kitchen as remembered."""
+        return remembered_kitchen(self.context.store)
+
+    def today(self) -> dt.date:
+        """The business day of this moment."""
+        return work.business_time(work.trade_of(self.kitchen()), now())[0]
+
+    def get(self, date: dt.date) -> work.Bench:
+        """The bench of a date."""
+        store = self.context.store
+        marks = [
+            next((e.number for e in store.entries(kind, newest_first=True)), 0)
+            for kind in ("kitchen", "program", "calibration", "sales_file", "day_note")
+        ]
+        key = (date, *marks)
+        if key not in self._kept:
+            self._kept[key] = work.bench_for(store, self.kitchen(), date)
+            for old in list(self._kept)[:-KEPT]:
+                self._plans.pop(id(self._kept.pop(old)), None)
+        return self._kept[key]
+
+    def plan(self, bench: work.Bench) -> Any:
+        """The morning plan of a bench."""
+        if id(bench) not in self._plans:
+            self._plans[id(bench)] = work.morning(bench)
+        return self._plans[id(bench)]
+
+
+def router(context: Context) -> APIRouter:
+    """Routes of the room."""
+    routes, benches = APIRouter(), Benches(context)
+    _add_plan(routes, context, benches)
+    _add_sales(routes, context, benches)
+    _add_questions(routes, context, benches)
+    _add_board(routes, context, benches)
+    _add_board_questions(routes, context, benches)
+    _add_paper(routes, context, benches)
+    return routes
+
+
+def _date(values: Mapping[str, Any], benches: Benches) -> dt.date:
+    text = str(values.get("date", "") or "")
+    try:
+        return dt.date.fromisoformat(text) if text else benches.today()
+    except ValueError as error:
+        raise InputError("date", repr(text), "a day such as 2026-11-27") from error
+
+
+def _add_plan(routes: APIRouter, context: Context, benches: Benches) -> None:
+    @routes.get("/day")
+    def page(request: Request) -> Response:
+        tr = translator(context.language(request))
+        values: dict[str, Any] = {
+            "room": "day",
+            "problem": "",
+            "plan": None,
+            "forecast": None,
+            "sales": None,
+            "kitchen": benches.kitchen(),
+            "event": ("", 1.0),
+        }
+        status = 200
+        try:
+            date = _date(request.query_params, benches)
+            values |= {"date": date.isoformat(), "event": work.events_of(context.store).get(date, ("", 1.0))}
+            values["sales"] = views.sales_view(context.store, benches.kitchen())
+            bench = benches.get(date)
+            values["forecast"] = views.forecast_view(bench)
+            values["plan"] = views.plan_view(bench, benches.plan(bench), benches.kitchen(), tr)
+            values["bench"] = bench
+        except FrywrightError as error:
+            missing = isinstance(error, InputError) and error.field == "sales"
+            values["problem"], status = explain(error, context.language(request)), 200 if missing else error.http_status
+        return context.render(request, "day.html", status, **values)
+
+    @routes.get("/day/plan.json")
+    def plan(request: Request) -> Response:
+        bench = benches.get(_date(request.query_params, benches))
+        return JSONResponse(
+            {
+                "ok": True,
+                **views.plan_view(bench, benches.plan(bench), benches.kitchen(), translator(context.language(request))),
+            }
+        )
+
+    @routes.get("/day/{picture}.svg")
+    def picture(request: Request, picture: str) -> Response:
+        draw = {"fryers": views.gantt, "shelf": views.shelf_curves}.get(picture)
+        if draw is None:
+            raise InputError("picture", repr(picture), "fryers or shelf")
+        tr, bench = translator(context.language(request)), benches.get(_date(request.query_params, benches))
+        return Response(
+            svg(draw(views.plan_view(bench, benches.plan(bench), benches.kitchen(), tr), tr)),
+            media_type="image/svg+xml",
+        )
+
+
+def _add_sales(routes: APIRouter, context: Context, benches: Benches) -> None:
+    @routes.post("/day/sales")
+    async def upload(request: Request) -> Response:
+        async with request.form() as form:
+            file = form.get("file")
+            if not isinstance(file, UploadFile) or not file.filename:
+                raise InputError("file", "missing", "the till's export")
+            work.keep_sales(
+                context.store,
+                benches.kitchen(),
+                io.BytesIO(await file.read()),
+                file.filename,
+                str(form.get("order", "")),
+            )
+        return RedirectResponse("/day", 303)
+
+    @routes.post("/day/sales/demo")
+    def demo() -> Response:
+        kitchen = benches.kitchen()
+        if not kitchen.site.invented:
+            raise InputError(
+                "kitchen", kitchen.site.name, "the invented demo for invented sales; read in your own till's export"
+            )
+        last = benches.today() - dt.timedelta(days=1)
+        work.keep_sales(context.store, kitchen, io.BytesIO(demo_sales(kitchen, last)), "invented-sales.csv", "mdy")
+        return RedirectResponse("/day", 303)
+
+    @routes.post("/day/note")
+    async def note(request: Request) -> Response:
+        form = await request.form()
+        date = _date(form, benches)
+        try:
+            factor = float(str(form.get("factor", "1") or "1").replace(",", "."))
+        except ValueError as error:
+            raise InputError("factor", repr(form.get("factor")), "a number such as 1.2") from error
+        work.note_day(context.store, date, str(form.get("event", "")), factor)
+        return RedirectResponse(f"/day?date={date.isoformat()}", 303)
+
+
+def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> None:
+    @routes.get("/day/pull")
+    def pull(request: Request) -> Response:
+        query, kitchen = request.query_params, benches.kitchen()
+        use = _date(query, benches) + dt.timedelta(days=0 if query.get("date") else 2)
+        stock, typed, problem, view = [], dict(query), "", None
+        try:
+            for sell in kitchen.sells:
+                for what in ("thawed", "marinated"):
+                    units = str(query.get(f"{sell.product}_{what}", "") or "").replace(",", ".")
+                    last = str(query.get(f"{sell.product}_{what}_until", "") or use.isoformat())
+                    if units:
+                        stock.append((sell.product, what, _units(units), dt.date.fromisoformat(last)))
+            view = views.pull_view(context.store, kitchen, use, stock, translator(context.language(request)))
+        except ValueError:
+            problem = translator(context.language(request))("Write amounts as numbers and days as 2026-11-27.")
+        except FrywrightError as error:
+            problem = explain(error, context.language(request))
+        return context.render(
+            request,
+            "pull.html",
+            422 if problem else 200,
+            room="day",
+            view=view,
+            problem=problem,
+            kitchen=kitchen,
+            use=use.isoformat(),
+            typed=typed,
+        )
+
+    @routes.get("/day/replay")
+    def replay(request: Request) -> Response:
+        query, kitchen = request.query_params, benches.kitchen()
+        date, problem, view = _date(query, benches), "", None
+        try:
+            bench = benches.get(date)
+            holds = {p: float(query[f"hold_{p}"]) for p in bench.products if query.get(f"hold_{p}")}
+            off = [f for f in bench.fryers if query.get(f"off_{f}")]
+            asked = {"hold_min": holds, "off": off, "factor": float(query["factor"]) if query.get("factor") else None,
+                     "filter_every_count": int(query["filter_every"]) if query.get("filter_every") else 0}  # fmt: skip
+            view = views.what_if(context.store, kitchen, bench, asked)
+        except ValueError:
+            problem = translator(context.language(request))("Write numbers only.")
+        except FrywrightError as error:
+            problem = explain(error, context.language(request))
+        return context.render(
+            request,
+            "replay.html",
+            422 if problem else 200,
+            room="day",
+            view=view,
+            problem=problem,
+            kitchen=kitchen,
+            date=date.isoformat(),
+            typed=dict(query),
+        )
+
+
+def _units(text: str) -> float:
+    value = float(text)
+    if not 0 <= value <= 1e6:
+        raise InputError("stock", text, "0 to 1,000,000")
+    return value
+
+
+def _board(request_values: Mapping[str, Any], benches: Benches) -> tuple[Board, float]:
+    """The board asked for and its time: a practice day's clock comes from the page, a real day's from here."""
+    kitchen = benches.kitchen()
+    trade = work.trade_of(kitchen)
+    text = str(request_values.get("practice", "") or "")
+    today, second = work.business_time(trade, now())
+    practice = None
+    if text:
+        if not text.isdigit() or int(text) > 10**6:
+            raise InputError("practice", repr(text), "a number up to a million")
+        practice = int(text)
+        today = _date(request_values, benches)
+        told = str(request_values.get("now_s", "") or "")
+        try:
+            second = float(told) if told else trade.start_s
+        except ValueError as error:
+            raise InputError("now_s", repr(told), "seconds since midnight") from error
+        second = min(max(second, 0.0), 2 * 86400.0)
+    return Board(store=benches.context.store, kitchen=kitchen, bench=benches.get(today), practice=practice), second
+
+
+def _add_board(routes: APIRouter, context: Context, benches: Benches) -> None:
+    @routes.get("/day/board")
+    def page(request: Request) -> Response:
+        try:
+            board, second = _board(request.query_params, benches)
+        except InputError as error:
+            if error.field != "sales":
+                raise
+            return RedirectResponse("/day", 303)
+        view = board_view(board, second, translator(context.language(request)))
+        return context.render(
+            request, "board.html", room="day", view=view, board=board, fresh=_fresh, open_s=board.bench.trade.start_s
+        )
+
+    @routes.get("/day/board/part")
+    def part(request: Request) -> Response:
+        board, second = _board(request.query_params, benches)
+        view = board_view(board, second, translator(context.language(request)))
+        return context.render(request, "board_part.html", view=view, board=board, fresh=_fresh)
+
+    @routes.get("/day/board.json")
+    def as_json(request: Request) -> Response:
+        board, second = _board(request.query_params, benches)
+        return JSONResponse({"ok": True, **board_view(board, second, translator(context.language(request)))})
+
+    @routes.post("/day/tap")
+    async def tap(request: Request) -> Response:
+        as_json = request.headers.get("content-type", "").startswith("application/json")
+        values: Mapping[str, Any] = await _json(request) if as_json else await request.form()
+        board, second = _board(values, benches)
+        told = tap_of(values)
+        if told.at_s < 0:
+            told = tap_of({**dict(values), "at_s": second})
+        kept, new = board.tell(told)
+        if as_json:
+            return JSONResponse({"ok": True, "number": kept.number, "new": new})
+        if told.what == "down":
+            return RedirectResponse(f"/day/board/down?fryer={told.fryer}&{_same(values, told.at_s)}", 303)
+        return RedirectResponse(f"/day/board?{_same(values, told.at_s)}", 303)
+
+
+def _add_board_questions(routes: APIRouter, context: Context, benches: Benches) -> None:
+    @routes.get("/day/board/down")
+    def down(request: Request) -> Response:
+        board, second = _board(request.query_params, benches)
+        view = compare_down(
+            board, second, str(request.query_params.get("fryer", "")), translator(context.language(request))
+        )
+        return context.render(
+            request,
+            "down.html",
+            room="day",
+            view=view,
+            board=board,
+            back=_same(request.query_params, second),
+            clock=time_of_day(second),
+        )
+
+    @routes.get("/day/board/promise")
+    def promise(request: Request) -> Response:
+        query = request.query_params
+        board, second = _board(query, benches)
+        view, problem = None, ""
+        try:
+            if query.get("pieces"):
+                view = views.promise_view(
+                    board,
+                    second,
+                    str(query.get("product", "")),
+                    time_of_day_s(str(query.get("at", ""))),
+                    int(query["pieces"]),
+                )
+        except ValueError:
+            problem = translator(context.language(request))("Write pieces as a whole number.")
+        except FrywrightError as error:
+            problem = explain(error, context.language(request))
+        return context.render(
+            request,
+            "promise.html",
+            422 if problem else 200,
+            room="day",
+            view=view,
+            problem=problem,
+            board=board,
+            back=_same(query, second),
+            typed=dict(query),
+        )
+
+    @routes.get("/day/close")
+    def close(request: Request) -> Response:
+        board, second = _board(request.query_params, benches)
+        view = views.close_view(board, second, translator(context.language(request)))
+        return context.render(
+            request, "close.html", room="day", view=view, board=board, back=_same(request.query_params, second)
+        )
+
+    @routes.get("/day/worker.js")
+    def worker() -> Response:
+        return FileResponse(HERE / "static" / "worker.js", media_type="text/javascript")
+
+
+def _fresh() -> str:
+    return uuid.uuid4().hex
+
+
+def _same(values: Mapping[str, Any], second: float) -> str:
+    """Query of the same board."""
+    practice, date = str(values.get("practice", "") or ""), str(values.get("date", "") or "")
+    return f"practice={practice}&date={date}&now_s={second:.0f}" if practice else ""
+
+
+async def _json(request: Request) -> Mapping[str, Any]:
+    try:
+        found = await request.json()
+    except ValueError as error:
+        raise InputError("body", "not JSON", "a JSON object") from error
+    if not isinstance(found, dict):
+        raise InputError("body", type(found).__name__, "a JSON object")
+    return found
+
+
+def _add_paper(routes: APIRouter, context: Context, benches: Benches) -> None:
+    @routes.get("/day/labels.pdf")
+    def labels(request: Request) -> Response:
+        board, second = _board(request.query_params, benches)
+        language = context.language(request)
+        return Response(views.labels_pdf(board, second, language, translator(language)), media_type="application/pdf")
+
+    @routes.get("/day/handover.pdf")
+    def handover(request: Request) -> Response:
+        board, second = _board(request.query_params, benches)
+        language = context.language(request)
+        return Response(views.handover_pdf(board, second, language, translator(language)), media_type="application/pdf")

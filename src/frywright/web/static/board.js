@@ -1,0 +1,167 @@
+// The live board: clock, timers, refresh, and taps that are never lost. Without this script the forms still work.
+const root = document.querySelector("#board");
+const { practice, date, language } = root.dataset;
+const clock = document.querySelector("#clock");
+const link = document.querySelector("#link");
+const QUEUE = `frywright.taps.${date}.${practice}`;
+const SIM = `frywright.clock.${date}.${practice}`;
+const EVERY_MS = practice ? 400 : 4000;
+
+// ---- time: a real day follows the server's clock, a practice day its own
+let anchor = { second: Number(root.dataset.now), at: Date.now() };
+let sim = practice ? JSON.parse(localStorage.getItem(SIM) || "null") : null;
+if (practice && !sim) sim = { second: Number(root.dataset.start), at: Date.now(), speed: 1 };
+
+function nowS() {
+  if (sim) return sim.second + ((Date.now() - sim.at) / 1000) * sim.speed;
+  return anchor.second + (Date.now() - anchor.at) / 1000;
+}
+
+function keepSim(speed) {
+  sim = { second: nowS(), at: Date.now(), speed };
+  localStorage.setItem(SIM, JSON.stringify(sim));
+}
+
+const two = (n) => String(Math.floor(n)).padStart(2, "0");
+const hhmm = (s) => `${two((s / 3600) % 24)}:${two((s / 60) % 60)}`;
+
+// ---- taps: each has a key of its own, waits here until the server has it, and is sent once more if in doubt
+const waiting = () => JSON.parse(localStorage.getItem(QUEUE) || "[]");
+const keep = (taps) => localStorage.setItem(QUEUE, JSON.stringify(taps));
+let sending = false;
+
+function tell(form, at) {
+  const values = Object.fromEntries(new FormData(form));
+  values.at_s = Math.round(at ?? nowS());
+  if (!waiting().some((tap) => tap.key === values.key)) keep([...waiting(), values]);
+  const fresh = form.querySelector("[name=key]");
+  fresh.value = crypto.randomUUID ? crypto.randomUUID().replaceAll("-", "") : `${Date.now()}${Math.random()}`;
+  form.querySelector("button").disabled = true;
+  return send();
+}
+
+async function send() {
+  if (sending) return;
+  sending = true;
+  try {
+    while (waiting().length) {
+      const tap = waiting()[0];
+      const answer = await fetch("/day/tap", {
+        method: "POST", headers: { "Content-Type": "application/json" },
+        body: JSON.stringify(practice ? { ...tap, now_s: tap.at_s } : tap),
+      });
+      if (answer.status >= 500) throw new Error(answer.status);
+      keep(waiting().filter((other) => other.key !== tap.key));
+      if (!answer.ok) {
+        const told = await answer.json().catch(() => ({ message: answer.status }));
+        show(`${link.dataset.refused} ${told.message}`);
+      }
+    }
+  } finally {
+    sending = false;
+  }
+}
+
+function show(text) {
+  link.hidden = !text;
+  if (text && link.textContent !== text) link.textContent = text;
+}
+
+// ---- the page: the server draws it, this puts it in place
+let drawing = false;
+async function refresh() {
+  if (drawing) return;
+  drawing = true;
+  try {
+    await send();
+    const query = new URLSearchParams({ lang: language });
+    if (practice) for (const [k, v] of Object.entries({ practice, date, now_s: nowS().toFixed(0) })) query.set(k, v);
+    const answer = await fetch(`/day/board/part?${query}`);
+    if (!answer.ok) throw new Error(answer.status);
+    const html = await answer.text();
+    if (!root.contains(document.activeElement) || document.activeElement.tagName === "BUTTON") {
+      const focus = document.activeElement?.closest?.("form.tap");
+      const which = focus ? [...root.querySelectorAll("form.tap")].indexOf(focus) : -1;
+      root.innerHTML = html;
+      if (which >= 0) root.querySelectorAll("form.tap")[which]?.querySelector("button")?.focus();
+    }
+    if (!waiting().length && !link.textContent.startsWith(link.dataset.refused)) show("");
+    const stamp = root.querySelector("#stamp");
+    if (!practice && stamp) anchor = { second: Number(stamp.dataset.now), at: Date.now() };
+  } catch {
+    show(`${link.dataset.lost} ${waiting().length}`);
+  } finally {
+    drawing = false;
+    tick();
+  }
+}
+
+function tick() {
+  const now = nowS();
+  clock.textContent = hhmm(now);
+  for (const timer of root.querySelectorAll("[data-lift]")) {
+    const vent = timer.dataset.vent ? Number(timer.dataset.vent) : null;
+    const caution = timer.parentElement.querySelector(".vent");
+    const venting = vent !== null && now >= vent;
+    if (caution) caution.hidden = !venting;
+    timer.hidden = venting; // no countdown while pressure is let go
+    const left = (vent ?? Number(timer.dataset.lift)) - now;
+    timer.querySelector(".left").textContent = left >= 0 ? `${two(left / 60)}:${two(left % 60)}` : `+${two(-left / 60)}:${two(-left % 60)}`;
+    timer.parentElement.classList.toggle("due", !venting && left <= 0);
+  }
+}
+
+root.parentElement.addEventListener("submit", (event) => {
+  const form = event.target.closest("form.tap");
+  if (!form) return;
+  event.preventDefault();
+  const down = form.querySelector("[name=what]").value === "down" ? form.querySelector("[name=fryer]").value : "";
+  const at = nowS();
+  tell(form, at).then(refresh).then(() => {
+    if (down && !waiting().length) {
+      if (practice) keepSim(sim.speed);
+      const query = new URLSearchParams({ fryer: down, ...(practice ? { practice, date, now_s: at.toFixed(0) } : {}) });
+      window.location.assign(`/day/board/down?${query}`);
+    }
+  }).catch(() => show(`${link.dataset.lost} ${waiting().length}`));
+});
+
+// ---- practice: speed, and following the advice by itself
+const speed = document.querySelector("#speed");
+const auto = document.querySelector("#auto");
+if (practice) {
+  speed.value = String(sim.speed);
+  keepSim(sim.speed);
+  speed.addEventListener("change", () => keepSim(Number(speed.value)));
+  auto.setAttribute("aria-pressed", String(sessionStorage.getItem("frywright.auto") === "1"));
+  auto.addEventListener("click", () => {
+    const on = auto.getAttribute("aria-pressed") !== "true";
+    auto.setAttribute("aria-pressed", String(on));
+    sessionStorage.setItem("frywright.auto", on ? "1" : "0");
+  });
+}
+
+async function follow() {
+  if (!practice || auto.getAttribute("aria-pressed") !== "true") return;
+  const due = [...root.querySelectorAll("form.tap button[data-due]")].filter((b) => !b.disabled && Number(b.dataset.due) <= nowS());
+  for (const button of due) await tell(button.closest("form"), Math.max(Number(button.dataset.due), 0) || nowS()).catch(() => {});
+}
+
+for (const anchorLink of document.querySelectorAll("a[data-now]")) {
+  anchorLink.addEventListener("click", () => {
+    if (!practice) return;
+    const url = new URL(anchorLink.href);
+    url.searchParams.set("now_s", nowS().toFixed(0));
+    anchorLink.href = url.href;
+  });
+}
+
+setInterval(tick, 250);
+(async function loop() {
+  await follow();
+  await refresh();
+  setTimeout(loop, EVERY_MS);
+})();
+document.addEventListener("visibilitychange", () => document.hidden || refresh());
+window.addEventListener("online", refresh);
+if ("serviceWorker" in navigator) navigator.serviceWorker.register("/day/worker.js", { scope: "/day/" }).catch(() => {});

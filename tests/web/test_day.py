@@ -1,0 +1,119 @@
+"""Room Day without a browser: every page in both languages, errors that keep what was typed, taps by form and JSON."""
+
+from __future__ import annotations
+
+import pytest
+from fastapi.testclient import TestClient
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from frywright.records.store import Store
+from frywright.web.app import make_app
+from frywright.workbench import book
+from frywright.workbench.clock import now
+from frywright.workbench.kitchens import demo_text
+
+pytestmark = pytest.mark.slow
+HOST = "http://127.0.0.1"
+PRACTICE = {"practice": "7", "date": "2026-11-27", "now_s": "43200"}
+
+
+@pytest.fixture(scope="module")
+def client(tmp_path_factory):
+    store = Store.file(tmp_path_factory.mktemp("web") / "w.db", now)
+    book.remember_kitchen(store, demo_text(), "demo.toml")
+    client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+    assert "none in this store" in client.get("/day").text
+    assert client.post("/day/sales/demo").status_code == 200
+    return client
+
+
+@pytest.mark.parametrize("path", ["/day?date=2026-11-27", "/day/pull?date=2026-11-27", "/day/replay?date=2026-11-27&hold_bone_in=60", "/day/board",
+                                  "/day/board?practice=7&date=2026-11-27&now_s=43200", "/day/board/part?practice=7&date=2026-11-27&now_s=43200",
+                                  "/day/board/down?practice=7&date=2026-11-27&now_s=63600&fryer=birch", "/day/close?practice=7&date=2026-11-27&now_s=63600",
+                                  "/day/board/promise?practice=7&date=2026-11-27&now_s=43200&product=bone_in&pieces=40&at=17:00"])  # fmt: skip
+def test_pages_in_both_languages(client, path):
+    """Every page answers, says the language it is in, and loads nothing from elsewhere."""
+    for language in ("en", "es"):
+        page = client.get(
+            path,
+            params=dict(p.split("=") for p in path.split("?")[1].split("&")) | {"lang": language}
+            if "?" in path
+            else {"lang": language},
+        )
+        assert page.status_code == 200, page.text[:500]
+        assert "http://" not in page.text.replace(HOST, "").replace("http://testserver", "")
+
+
+def test_pictures_and_json(client):
+    """Fryers and shelf are SVG; the board and plan are JSON."""
+    for picture in ("fryers", "shelf"):
+        assert client.get(f"/day/{picture}.svg", params={"date": "2026-11-27"}).text.startswith("<svg")
+    assert client.get("/day/other.svg").status_code == 422
+    assert client.get("/day/plan.json", params={"date": "2026-11-27"}).json()["broken"] == []
+    assert client.get("/day/board.json", params=PRACTICE).json()["clock"] == "12:00"
+
+
+def test_taps_by_form_and_by_json(client):
+    """Both are kept; the same key is one entry; a tap of another site's page is refused."""
+    tap = {
+        **PRACTICE,
+        "practice": "61",
+        "key": "k1",
+        "what": "drop",
+        "fryer": "alder",
+        "product": "bone_in",
+        "pieces": "16",
+        "at_s": "43200",
+    }
+    first, again = client.post("/day/tap", json=tap).json(), client.post("/day/tap", json=tap).json()
+    assert (first["new"], again["new"]) == (True, False)
+    assert (
+        client.post(
+            "/day/tap", data={**tap, "key": "k2", "what": "filter", "fryer": "cedar"}, follow_redirects=False
+        ).status_code
+        == 303
+    )
+    assert client.post("/day/tap", json=tap, headers={"origin": "http://elsewhere"}).status_code == 403
+    board = client.get("/day/board.json", params={**PRACTICE, "practice": "61"}).json()
+    assert {f["key"]: f["state"] for f in board["fryers"]}["alder"] == "cooking"
+    down = client.post("/day/tap", data={**tap, "key": "k3", "what": "down", "fryer": "birch"})
+    assert "New plan from 12:00" in down.text
+
+
+@settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(st.dictionaries(st.sampled_from(["key", "what", "fryer", "product", "pieces", "at_s", "practice", "date", "now_s", "reason"]), st.text(max_size=12) | st.integers() | st.none(), max_size=8))  # fmt: skip
+def test_any_tap_is_kept_or_refused_in_words(client, values):
+    """No body makes the server stumble."""
+    answer = client.post("/day/tap", json={"practice": 99, **values})
+    assert answer.status_code in (200, 422)
+    assert answer.json()["ok"] is (answer.status_code == 200)
+
+
+@pytest.mark.parametrize("path", ["/day?date=tomorrow", "/day/pull?date=2026-11-27&bone_in_thawed=many", "/day/replay?date=2026-11-27&hold_bone_in=long",
+                                  "/day/board?practice=x", "/day/board/down?practice=7&fryer=nobody", "/day/labels.pdf?practice=8&date=2026-11-27&now_s=43200"])  # fmt: skip
+def test_bad_questions_are_answered_in_words(client, path):
+    """422 with a sentence, never a stumble."""
+    answer = client.get(path, headers={"accept": "text/html"})
+    assert answer.status_code == 422
+    assert "Traceback" not in answer.text
+
+
+def test_files_and_notes(client):
+    """A till's export is read in; one that is none is refused; a factor is kept and shown."""
+    good = b"Date,Time,Item,Qty\n2026-11-01,12:00,Bucket of sixteen,2\n2026-11-02,12:00,Bucket of sixteen,1\n"
+    assert client.post("/day/sales", files={"file": ("till.csv", good)}).status_code == 200
+    assert client.post("/day/sales", files={"file": ("till.csv", b"\x00\x01nothing")}).status_code == 422
+    page = client.post("/day/note", data={"date": "2026-12-24", "event": "<b>eve</b>", "factor": "1,4"})
+    assert "1.4" in page.text
+    assert "<b>eve</b>" not in page.text
+    assert client.post("/day/note", data={"date": "2026-12-24", "factor": "lots"}).status_code == 422
+
+
+def test_papers(client):
+    """Hand-over is a PDF at any time; labels once a tray stands there."""
+    assert client.get("/day/handover.pdf", params=PRACTICE).content.startswith(b"%PDF")
+    tap = {**PRACTICE, "practice": "62", "fryer": "alder", "product": "bone_in", "pieces": "16"}
+    client.post("/day/tap", json={**tap, "key": "a", "what": "drop", "at_s": "42000"})
+    client.post("/day/tap", json={**tap, "key": "b", "what": "lift", "at_s": "42900"})
+    assert client.get("/day/labels.pdf", params={**PRACTICE, "practice": "62"}).content.startswith(b"%PDF")
