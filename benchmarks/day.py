@@ -1,4 +1,4 @@
-"""Decision value and speed of the day engine: python -m benchmarks.day [days]
+"""Decision value and speed of the day engine: python -m benchmarks.day [days] [picture.svg]
 
 Invented banks of one to eight fryers (seeds below); the engine against the tuned order-up-to rule on paired days (common random
 numbers), the time of one "drop now", a thousand days of par, and the deterministic cases against a proven bound.
@@ -8,14 +8,19 @@ from __future__ import annotations
 
 import sys
 from concurrent.futures import ProcessPoolExecutor
+from pathlib import Path
 from time import perf_counter
 
 import numpy as np
 
 from frywright.plan import engine
+from frywright.plan.advice import outlook
 from frywright.plan.check import broken_rules
+from frywright.plan.hindsight import best_plan, bound, without_filters
+from frywright.plan.live import State
 from frywright.plan.model import Day, Item, LoadSize
 from frywright.plan.replay import Look, draw_days, given, replay, replay_par, tuned
+from frywright.reports.chart import svg
 
 TUNE_SEED, PLAY_SEED = 11, 99
 INSTANCES = ((1, 1), (1, 101), (2, 2), (2, 102), (4, 4), (8, 8))
@@ -77,9 +82,56 @@ def advice_ms(fryers: int, products: int) -> tuple[float, float]:
     return float(np.median(times[1:])), max(times[1:])
 
 
+def deterministic(case: tuple[int, int, int, float]) -> str:
+    """One day whose demand is known (fryers, seed, slots, seconds for the solver): the search against the best HiGHS finds and what it proves."""
+    fryers, seed, slots, seconds = case
+    day = without_filters(bank(fryers, seed, slots=slots))
+    demand = draw_days(day, 1, 3)[0]
+    best_plan(day, demand, passes=1000)
+    start = perf_counter()
+    cost = best_plan(day, demand)[1]
+    took, proven = perf_counter() - start, bound(day, demand, seconds)
+    known = min(cost, proven.found_money)
+    return (
+        f"known demand, {fryers} fryers, {slots} slots: {cost:.1f} in {took:.1f} s, {100 * (cost / known - 1):.1f} % over the best known; "
+        f"HiGHS {proven.found_money:.1f} after {seconds:.0f} s, proven bound {proven.least_money:.1f}"
+    )
+
+
+def plan_s(fryers: int) -> tuple[float, float]:
+    """Seconds of a morning plan with bands, and of a re-plan at dinner with a fryer down."""
+    day = bank(fryers, fryers)
+    rule = tuned(day, draw_days(day, 15, TUNE_SEED), 0)
+    down = State(now_n=90.0, since=[0] * fryers, sold_n=np.full(day.mean_n.shape, np.nan), down={0: 90.0})
+    outlook(day, down, rule, Look(paths_count=2, horizon_slots_count=20), 2)
+    start = perf_counter()
+    outlook(day, None, rule)
+    middle = perf_counter()
+    outlook(day, down, rule, paths=100)
+    return middle - start, perf_counter() - middle
+
+
+def picture(rows: list[tuple[int, float, float]], path: str) -> None:
+    """Gain and seconds a day against the size of the bank, as SVG."""
+    values = [
+        {"fryers": f, "value": v, "what": what}
+        for f, gain, s in rows
+        for what, v in (("gain over the tuned rule, %", -gain), ("seconds a simulated day", s))
+    ]
+    spec = {
+        "$schema": "https://vega.github.io/schema/vega-lite/v5.json", "background": "white", "data": {"values": values},
+        "facet": {"column": {"field": "what", "title": None}},
+        "spec": {"width": 300, "height": 200, "mark": {"type": "line", "point": True}, "encoding": {
+            "x": {"field": "fryers", "type": "ordinal", "title": "fryers"}, "y": {"field": "value", "type": "quantitative", "title": None, "aggregate": "mean"}}},
+        "resolve": {"scale": {"y": "independent"}},
+    }  # fmt: skip
+    Path(path).write_text(svg(spec), "utf-8")
+
+
 def main() -> None:
     """Print the tables."""
-    days = int(sys.argv[1]) if len(sys.argv) > 1 else 20
+    days = int(sys.argv[1]) if len(sys.argv) > 1 else 6
+    rows = []
     for fryers, seed in INSTANCES:
         with ProcessPoolExecutor(2) as pool:
             parts = list(pool.map(part, [(fryers, seed, days, odd) for odd in (0, 1)]))
@@ -87,18 +139,27 @@ def main() -> None:
         gain = 100.0 * (played - par) / par.mean()
         day = bank(fryers, seed)
         many = draw_days(day, 1000, 5)
-        rule = tuned(day, many[:50])
+        rule = tuned(day, many[:50], 0)
         start = perf_counter()
         replay_par(day, many, rule)
         told = f"{gain.mean():+.1f} % ± {1.96 * gain.std() / np.sqrt(len(gain)):.1f}"
+        rows.append((fryers, float(gain.mean()), parts[0][2]))
         sys.stdout.write(
             f"{fryers} fryers, {len(day.items)} products (seed {seed}): engine against tuned par {told} on {len(gain)} days, "
             f"{parts[0][2]:.1f} s a day; 1000 days of par {perf_counter() - start:.2f} s\n"
         )
         sys.stdout.flush()
+    if len(sys.argv) > 2:
+        picture(rows, sys.argv[2])
     for fryers, products in ((4, 6), (8, 12)):
         usual, most = advice_ms(fryers, products)
-        sys.stdout.write(f"drop now, {fryers} fryers x {products} products: {usual:.0f} ms, at most {most:.0f} ms\n")
+        morning, again = plan_s(fryers)
+        sys.stdout.write(
+            f"{fryers} fryers x {products} products: drop now {usual:.0f} ms, at most {most:.0f} ms; morning plan with bands {morning:.1f} s, "
+            f"re-plan after a failure {again:.2f} s\n"
+        )
+    for case in ((1, 1, 36, 20.0), (1, 1, 72, 60.0), (2, 2, 72, 60.0)):
+        sys.stdout.write(deterministic(case) + "\n")
 
 
 if __name__ == "__main__":

@@ -23,4 +23,23 @@ with sync_playwright() as playwright:
     page.click("form[action$=demo] button")
     page.wait_for_selector("figure svg")
     page.screenshot(path=OUT / "probe-desk-en.png", full_page=True)
+    page.goto(f"{sys.argv[1]}/day?lang=en")
+    page.click("form[action$=demo] button")
+    page.wait_for_selector("text=Live board", timeout=60_000)
+    page.goto(f"{sys.argv[1]}/day?date=2026-11-27")
+    page.wait_for_load_state("networkidle")
+    page.screenshot(path=OUT / "day-desk-en.png")
+    for size, language in (("tablet", "en"), ("phone", "es")):
+        width, height = SIZES[size]
+        board = browser.new_page(viewport={"width": width, "height": height})
+        board.goto(f"{sys.argv[1]}/day/board?practice={len(size)}&date=2026-11-27&lang={language}")
+        board.select_option("#speed", "1200")
+        board.click("#auto")
+        while board.inner_text("#clock") < "12:05":
+            board.wait_for_timeout(100)
+        board.click("#auto")
+        board.select_option("#speed", "1")
+        board.wait_for_timeout(1500)
+        board.screenshot(path=OUT / f"board-{size}-{language}.png")
+        board.close()
     browser.close()

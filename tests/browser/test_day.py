@@ -34,26 +34,26 @@ def until(page, clock, seconds=120):
 def test_a_friday_whose_fryer_dies(browser, day):  # noqa: F811
     """Played fast by the advice; at 17:40 birch fails, the new plan is told, nothing more goes into it; at the close waste is explained."""
     page = open_page(browser, day, "tablet", f"/day/board?practice=7&{FRIDAY}")
-    page.select_option("#speed", "600")
+    page.select_option("#speed", "1200")
     page.click("#auto")
-    until(page, "17:38")
+    until(page, "17:30")
     page.select_option("#speed", "1")
     page.click(".tile:has(h2:text-is('Birch, six-head pressure vat')) button.quiet")
     page.wait_for_url("**/day/board/down*", timeout=30_000)
     told = page.inner_text("main")
     assert "Without this fryer about" in told
-    assert "with the fryer" in told
+    assert "Pieces asked for in vain" in told
     page.click("text=Back to the board")
     page.wait_for_selector("#speed")
     birch = page.inner_text(".tile:has(h2:text-is('Birch, six-head pressure vat'))")
     assert "Out of use" in birch
-    page.select_option("#speed", "600")
+    page.select_option("#speed", "1200")
     if page.get_attribute("#auto", "aria-pressed") != "true":
         page.click("#auto")
     until(page, "21:58")
     page.select_option("#speed", "1")
     page.reload()
-    assert page.inner_text("#clock") >= "21:58"
+    until(page, "21:58", 10)
     assert "Out of use" in page.inner_text(".tile:has(h2:text-is('Birch, six-head pressure vat'))")
     page.click("summary")
     page.click("text=Waste explained")
@@ -96,7 +96,7 @@ def test_no_clock_runs_while_pressure_is_let_go(browser, day):  # noqa: F811
     page.evaluate(
         """([key, at]) => fetch('/day/tap', {method: 'POST', headers: {'Content-Type': 'application/json'},
         body: JSON.stringify({key, what: 'drop', fryer: 'alder', product: 'bone_in', pieces: 16, practice: '41', date: '2026-11-27', at_s: at, now_s: at})})""",
-        [key, 34900],
+        [key, 34800],
     )
     tile = ".tile:has(h2:text-is('Alder, four-head pressure vat'))"
     page.wait_for_selector(f"{tile} .timer", timeout=15_000)

@@ -11,7 +11,7 @@ import numpy as np
 import pytest
 
 from frywright.model.errors import InputError
-from frywright.plan.forecast import Forecaster, learned, level_today, pinball
+from frywright.plan.forecast import Forecaster, learned, pinball
 
 CATEGORIES, QUARTERS, HELD_OUT = 20, (16, 72), 182
 """Largest product categories, quarter hours of the business day that are open, and the day from which days are held out (half a year)."""
@@ -110,16 +110,6 @@ def test_an_event_teaches_its_factor_and_nothing_else():
     usual, event = plain.forecast(ahead).mean_n.sum(), plain.forecast(ahead, event="game").mean_n.sum()
     assert event / usual == pytest.approx(2.0, rel=0.35)
     assert plain.forecast(ahead, 1.3).mean_n.sum() == pytest.approx(1.3 * usual)
-
-
-def test_the_day_so_far_moves_the_rest():
-    """Half as much again by noon raises the level, less than by half; nothing told leaves it at one."""
-    dates, counts = drawn(150, level=400.0)
-    ahead = learned(dates, counts).forecast(dates[-1] + dt.timedelta(days=1))
-    level, sd = level_today(ahead, 1.5 * ahead.mean_n, 25)
-    assert 1.1 < level < 1.5
-    assert 0 < sd < 0.2
-    assert level_today(ahead, np.full_like(ahead.mean_n, np.nan), 25)[0] == pytest.approx(1.0)
 
 
 def test_impossible_days_are_refused():

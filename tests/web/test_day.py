@@ -78,7 +78,10 @@ def test_taps_by_form_and_by_json(client):
     board = client.get("/day/board.json", params={**PRACTICE, "practice": "61"}).json()
     assert {f["key"]: f["state"] for f in board["fryers"]}["alder"] == "cooking"
     down = client.post("/day/tap", data={**tap, "key": "k3", "what": "down", "fryer": "birch"})
-    assert "New plan from 12:00" in down.text
+    assert "12:00" in down.text
+    assert "birch" not in [
+        d["fryer"] for d in client.get("/day/board.json", params={**PRACTICE, "practice": "61"}).json()["advice"]
+    ]
 
 
 @settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])

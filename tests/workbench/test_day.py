@@ -8,13 +8,16 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
 
 from frywright.model.errors import DataError, InputError
 from frywright.plan.check import broken_rules
+from frywright.plan.live import What
 from frywright.plan.model import Plan
 from frywright.records.store import Store
 from frywright.workbench import book, day, day_view
-from frywright.workbench.board import Board, Tap, board_view, compare_down, tap_of
+from frywright.workbench.board import Board, Tap, board_view, compare_down, compare_out, tap_of
 from frywright.workbench.clock import now
 from frywright.workbench.kitchens import demo_text
 from frywright.workbench.practice import demo_sales
@@ -68,7 +71,7 @@ def test_loads_come_from_the_cook_engine(bench, kitchen):
             assert load.cook_slots_count * bench.day.slot_s >= fact.cook_s
             assert fact.load_kg >= fryer.min_load_kg - 1e-9
             assert fact.outcome in ("unknown", "meets")
-    assert {n.kind for n in bench.notes} == {"scouting"}
+    assert {n.kind for n in bench.notes} == {"scouting", "shared_oil"}
 
 
 def test_the_morning_plan_keeps_the_rules_and_fridays_are_busier(store, kitchen, bench):
@@ -185,6 +188,72 @@ def test_a_failed_fryer_is_compared(store, kitchen, bench):
     assert view["fill_new_frac"] < view["fill_old_frac"]
     assert view["short_n"] > 0
     assert view["trim"]
+
+
+@settings(max_examples=6, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(st.integers(0, 10**6))
+def test_a_full_day_of_random_taps_loses_no_entry(store, kitchen, bench, seed):
+    """Two hundred taps in any order, some twice, some impossible: every good one is kept once, the rest refused, and the board can always be drawn."""
+    rng = np.random.default_rng(seed)
+    board, good = Board(store=store, kitchen=kitchen, bench=bench, practice=1000 + seed), set()
+    for n in range(200):
+        key = f"r{rng.integers(0, 150)}"
+        tap = Tap(
+            key=key, what=str(rng.choice([*What, "dance"])), at_s=float(rng.integers(34000, 80000)), fryer=str(rng.choice([*bench.fryers, "nobody"])),
+            product=str(rng.choice([*bench.products, ""])), pieces_count=int(rng.choice([0, 1, 8, 16, 40, 200])), reason="other",
+        )  # fmt: skip
+        try:
+            recorded, new = board.tell(tap)
+        except InputError:
+            continue
+        assert new == (key not in good)
+        assert recorded.entry.payload["key"] == key
+        good.add(key)
+        if n % 50 == 49:
+            view = board_view(board, float(rng.integers(34000, 80000)))
+            assert all(s["count"] >= 0 for s in view["shelf"])
+    assert sorted(e.entry.payload["key"] for e in board.taps()) == sorted(good)
+    assert store.verify()[0] >= len(good)
+
+
+def test_a_late_truck_takes_a_product_off(store, kitchen, bench):
+    """While a product is out nothing of it is advised or planned and the loss is told; when it is in again it is."""
+    board = Board(store=store, kitchen=kitchen, bench=bench, practice=508)
+    noon = 12 * 3600.0
+    assert any(a["product"] == "tenders" for a in board_view(board, noon)["advice"])
+    board.tell(Tap(key="out", what="out", at_s=noon - 60, product="tenders"))
+    view = board_view(board, noon)
+    assert not any(a["product"] == "tenders" for a in view["advice"])
+    assert [s["out"] for s in view["shelf"]] == [False, True, False]
+    lost = compare_out(board, noon, "tenders")
+    assert lost["short_n"] > 100
+    assert not [d for d in board.rest_of_day(board.state(noon)).plan.drops if d.item == 1]
+    board.tell(Tap(key="in", what="in", at_s=noon + 60, product="tenders"))
+    assert any(a["product"] == "tenders" for a in board_view(board, noon + 120)["advice"])
+
+
+def test_a_jump_in_sales_moves_the_day(store, kitchen, bench):
+    """Half as much again sold by noon raises the level and the loads to come."""
+    board = Board(store=store, kitchen=kitchen, bench=bench)
+    usual = board.rest_of_day(board.state(12 * 3600.0))
+    for slot in range(0, 28):
+        for i, product in enumerate(bench.products):
+            sold = round(1.6 * bench.day.mean_n[i, slot])
+            if sold:
+                board.tell(
+                    Tap(
+                        key=f"s{slot}{i}",
+                        what="sold",
+                        at_s=bench.trade.start_s + slot * 300.0 + 10,
+                        product=product,
+                        pieces_count=sold,
+                    )
+                )
+    state = board.state(12 * 3600.0)
+    assert board_view(board, 12 * 3600.0)["level_n"] > 1.1
+    assert sum(
+        board.bench.day.items[d.item].loads[d.load].units_count for d in board.rest_of_day(state).plan.drops
+    ) > sum(board.bench.day.items[d.item].loads[d.load].units_count for d in usual.plan.drops)
 
 
 def test_labels_and_handover(store, kitchen, bench):

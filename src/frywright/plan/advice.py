@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from math import ceil
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -58,6 +59,20 @@ def bank_now(day: Day, state: State) -> Day:
     return replace(day, up=tuple(up))
 
 
+def rules_now(today: Day, state: State, par: Par) -> tuple[Any, ...]:
+    """The engine's arrays for the bank as it is; what is out may go into no fryer."""
+    rules = given(today, par)
+    for item in state.out:
+        rules[1][item] = False
+    return rules
+
+
+def level_of(day: Day, state: State) -> float:
+    """Level of the day by what was sold so far: 1 is the forecast."""
+    prior, belief = 1.0 / day.level_cv_frac**2, world_of(day, state)[2]
+    return float((prior + belief[0]) / (prior + belief[1]))
+
+
 def world_of(day: Day, state: State) -> tuple[int, tuple[Array, ...], Array]:
     """Slot, world and belief of :mod:`frywright.plan.engine` from a state."""
     t = min(max(int(state.now_n), 0), day.slots_count - 1)
@@ -97,7 +112,7 @@ def advise(day: Day, state: State, par: Par, look: Look | None = None) -> list[A
     """What to do now in every fryer that is idle, in the order in which it should be done."""
     look = look or Look.for_bank(day.fryers_count)
     today = bank_now(day, state)
-    rules, (t, world, belief) = given(today, par), world_of(today, state)
+    rules, (t, world, belief) = rules_now(today, state, par), world_of(today, state)
     mean, scratch, found = np.ascontiguousarray(today.mean_n), engine.fresh(rules), []
     weights = engine.weighed(mean, today.spreads_n)
     last = min(t + look.horizon_slots_count, today.slots_count)
@@ -164,10 +179,10 @@ def outlook(day: Day, state: State | None, par: Par, look: Look | None = None, p
 
     The bands are played by the order-up-to rule, the plan by the engine.
     """
-    look = look or Look.for_bank(day.fryers_count)
+    look = look or Look.for_plan(day.fryers_count)
     state = state or State(now_n=0.0, since=[0] * day.fryers_count, sold_n=np.full(day.mean_n.shape, np.nan))
     today = bank_now(day, state)
-    rules, mean = given(today, par), np.ascontiguousarray(today.mean_n)
+    rules, mean = rules_now(today, state, par), np.ascontiguousarray(today.mean_n)
     t, world, belief = world_of(today, state)
     level = float((rules[10] + belief[0]) / (rules[10] + belief[1]))
     rows = np.full((day.slots_count * day.fryers_count + 1, 4), -1, dtype=np.int64)
@@ -274,7 +289,7 @@ def _with_order(
     mean = day.mean_n.copy()
     mean[item, slot] += units
     knows = replace(bank_now(day, state), mean_n=mean)
-    rules = given(knows, par)
+    rules = rules_now(knows, state, par)
     if units:  # build up for the order as long as its hold life allows
         rules[4][item, 3] = max(rules[4][item, 3], day.items[item].hold_slots_count - 2)
     t, world, belief = world_of(day, state)

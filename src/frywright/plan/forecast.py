@@ -184,21 +184,6 @@ def learned(dates: Sequence[dt.date], counts: ArrayLike, events: Mapping[dt.date
     return known
 
 
-def level_today(forecast: Forecast, sold: ArrayLike, slots: int) -> tuple[float, float]:
-    """Level of the day after ``slots`` slots: mean and spread of the posterior (Gamma prior).
-
-    ``sold`` (series, slot) are pieces asked for so far; NaN is missing.
-    """
-    seen = np.asarray(sold, dtype=float)[:, :slots]
-    there = np.isfinite(seen)
-    total, hoped = float(np.nansum(seen)), float((forecast.mean_n[:, :slots] * there).sum())
-    weight = forecast.mean_n.sum(axis=1)
-    spread = float((forecast.spread_n * weight).sum() / max(weight.sum(), 1e-9))
-    cv = float((forecast.level_cv_frac * weight).sum() / max(weight.sum(), 1e-9))
-    shape, rate = 1.0 / cv**2 + total / spread, 1.0 / cv**2 + hoped / spread
-    return shape / rate, float(np.sqrt(shape) / rate)
-
-
 def pinball(counts: ArrayLike, quantile: ArrayLike, share: float) -> float:
     """Mean pinball loss of a quantile; what is missing does not count."""
     gap = np.asarray(counts, dtype=float) - np.asarray(quantile, dtype=float)

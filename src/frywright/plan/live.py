@@ -21,7 +21,7 @@ Array = NDArray[np.float64]
 
 
 class What(StrEnum):
-    """Kinds of happenings."""
+    """Kinds of happenings. A product is out while its raw pieces are not there (a late truck), and in again."""
 
     DROP = "drop"
     LIFT = "lift"
@@ -31,6 +31,8 @@ class What(StrEnum):
     DISCARD = "discard"
     DOWN = "down"
     UP = "up"
+    OUT = "out"
+    IN = "in"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -97,6 +99,7 @@ class State:
     filters: list[tuple[int, float]] = field(default_factory=list)
     down: dict[int, float] = field(default_factory=dict)
     back_n: dict[int, float] = field(default_factory=dict)
+    out: set[int] = field(default_factory=set)
     notes: list[Note] = field(default_factory=list)
     drops: list[tuple[Drop, float]] = field(default_factory=list)
 
@@ -180,6 +183,10 @@ def _apply(day: Day, state: State, fact: Happening) -> None:
         _counted(state, fact)
     elif fact.what is What.DISCARD:
         _throw(state, fact)
+    elif fact.what is What.OUT:
+        state.out.add(fact.item)
+    elif fact.what is What.IN:
+        state.out.discard(fact.item)
     elif fact.what is What.DOWN:
         state.down[fact.fryer] = fact.at_n
         state.back_n.pop(fact.fryer, None)

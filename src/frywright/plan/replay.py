@@ -53,6 +53,13 @@ class Look:
         paths, horizon = ((256, 72), (96, 72), (48, 40), (48, 40))[fryers - 1] if fryers <= 4 else (40, 28)
         return cls(paths_count=paths, horizon_slots_count=horizon)
 
+    @classmethod
+    def for_plan(cls, fryers: int) -> Look:
+        """Less often, for a whole day at once: a morning plan within seconds."""
+        return (
+            cls(paths_count=24, horizon_slots_count=40) if fryers <= 4 else cls(paths_count=8, horizon_slots_count=28)
+        )
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Replay:

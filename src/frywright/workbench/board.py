@@ -18,7 +18,7 @@ from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import time_of_day
-from frywright.plan.advice import Advice, Outlook, advise, bank_now, expected_path, last_drops, outlook
+from frywright.plan.advice import Advice, Outlook, advise, bank_now, expected_path, last_drops, level_of, outlook
 from frywright.plan.explain import Waste, explain, total
 from frywright.plan.live import Happening, State, What, state_of
 from frywright.records.store import Store
@@ -110,7 +110,7 @@ class Board:
         i = bench.products.index(product) if product in bench.products else -1
         if what in (What.DROP, What.LIFT, What.FILTER, What.DOWN, What.UP) and f < 0:
             raise InputError("fryer", repr(fryer), "one of: {known}", values={"known": ", ".join(bench.fryers)})
-        if what in (What.DROP, What.SOLD, What.COUNT, What.DISCARD) and i < 0:
+        if what in (What.DROP, What.SOLD, What.COUNT, What.DISCARD, What.OUT, What.IN) and i < 0:
             raise InputError("product", repr(product), "one of: {known}", values={"known": ", ".join(bench.products)})
         load = -1
         if what == What.DROP:
@@ -145,7 +145,7 @@ class Board:
 
     def rest_of_day(self, state: State, paths: int = 100) -> Outlook:
         """The plan from now on."""
-        return outlook(self.bench.day, state, self.bench.par, replace(self.bench.look, paths_count=24), paths)
+        return outlook(self.bench.day, state, self.bench.par, paths=paths)
 
     def waste(self, state: State, planned: Outlook | None = None) -> tuple[list[Waste], dict[str, float]]:
         """What was thrown away, by tray and by cause."""
@@ -202,7 +202,7 @@ def board_view(board: Board, now_s: float, tr: Callable[[str], str] = str) -> di
         "advice": [_advice(board, a, s, names, tr) for a, s in zip(advice, starts, strict=True)],
         "fryers": [_fryer(board, state, f, names[key], tr) for f, key in enumerate(bench.fryers)],
         "shelf": [_shelf(board, state, i, tr) for i in range(len(bench.products))],
-        "last_drops": _last(bench, state), "notes": _notes(board, state, tr), "estimated": board.practice is None and not np.isfinite(state.sold_n).any(),
+        "last_drops": _last(bench, level_of(bench.day, state)), "level_n": round(level_of(bench.day, state), 2), "notes": _notes(board, state, tr), "estimated": board.practice is None and not np.isfinite(state.sold_n).any(),
         "loads": [[{"fryer": x.fryer, "pieces": x.pieces_count, "text": amount(bench, x, tr)} for x in loads] for loads in bench.loads],
         "reasons": [{"value": r, "text": tr(r)} for r in REASONS],
     }  # fmt: skip
@@ -291,12 +291,12 @@ def _shelf(board: Board, state: State, i: int, tr: Callable[[str], str]) -> dict
                 "expired": tray.ends_n <= state.now_n,
             }
         )
-    return {"product": bench.products[i], "name": tr(bench.day.items[i].name), "count": round(state.shelf(i)), "trays": trays,
+    return {"product": bench.products[i], "name": tr(bench.day.items[i].name), "out": i in state.out, "count": round(state.shelf(i)), "trays": trays,
             "expired": round(sum(t.left_n for t in state.expired if t.item == i))}  # fmt: skip
 
 
-def _last(bench: Bench, state: State) -> list[dict[str, str]]:
-    slots = last_drops(bench.day)
+def _last(bench: Bench, level: float) -> list[dict[str, str]]:
+    slots = last_drops(bench.day, level)
     return [
         {"name": item.name, "at": bench.trade.clock_of(t) if t >= 0 else ""}
         for item, t in zip(bench.day.items, slots, strict=True)
@@ -323,14 +323,28 @@ def _notes(board: Board, state: State, tr: Callable[[str], str]) -> list[str]:
 
 
 def compare_down(board: Board, now_s: float, fryer: str, tr: Callable[[str], str] = str) -> dict[str, Any]:
-    """The rest of the day with a fryer and without it: pieces that will be short by half hour, money, and which product to trim."""
-    bench, state = board.bench, board.state(now_s)
+    """The rest of the day with a fryer and without it."""
+    state = board.state(now_s)
     board.kitchen.fryer(fryer)
-    f = bench.fryers.index(fryer)
+    f = board.bench.fryers.index(fryer)
     with_it = replace(state, down={k: v for k, v in state.down.items() if k != f})
-    without = replace(state, down={**state.down, f: state.now_n})
-    old, new = board.rest_of_day(with_it), board.rest_of_day(without)
-    t = max(int(state.now_n), 0)
+    return _compare(board, with_it, replace(state, down={**state.down, f: state.now_n}), fryer, tr)
+
+
+def compare_out(board: Board, now_s: float, product: str, tr: Callable[[str], str] = str) -> dict[str, Any]:
+    """The rest of the day with a product and without it (its raw pieces have not come)."""
+    state, known = board.state(now_s), board.bench.products
+    if product not in known:
+        raise InputError("product", repr(product), "one of: {known}", values={"known": ", ".join(known)})
+    i = known.index(product)
+    return _compare(board, replace(state, out=state.out - {i}), replace(state, out=state.out | {i}), product, tr)
+
+
+def _compare(board: Board, old_state: State, new_state: State, what: str, tr: Callable[[str], str]) -> dict[str, Any]:
+    """Old and new plan: pieces asked for in vain by half hour, money, and which product to trim."""
+    bench = board.bench
+    old, new = board.rest_of_day(old_state), board.rest_of_day(new_state)
+    t = max(int(old_state.now_n), 0)
     width = max(1, round(1800.0 / bench.trade.slot_s))
     halves = []
     for low in range(t, bench.day.slots_count, width):
@@ -339,7 +353,7 @@ def compare_down(board: Board, now_s: float, fryer: str, tr: Callable[[str], str
     more = np.maximum(new.short_n.sum(axis=1) - old.short_n.sum(axis=1), 0.0)
     worst = int(np.argmax(more))
     return {
-        "fryer": fryer, "halves": halves, "old_money": round(old.rest_money, 2), "new_money": round(new.rest_money, 2),
+        "what": what, "halves": halves, "old_money": round(old.rest_money, 2), "new_money": round(new.rest_money, 2),
         "short_n": round(float(more.sum()), 1), "fill_old_frac": old.fill_frac, "fill_new_frac": new.fill_frac,
         "trim": tr(bench.day.items[worst].name) if more[worst] >= 1 else "", "old_drops": len(old.plan.drops), "new_drops": len(new.plan.drops),
     }  # fmt: skip

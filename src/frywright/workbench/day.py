@@ -31,7 +31,7 @@ from frywright.workbench.book import record
 from frywright.workbench.cook import CookRequest, ask
 from frywright.workbench.probes import attachments_of
 
-FIRST_SPREAD, MIX_DAYS, TUNE_DAYS = 1.5, 28, 60
+MIX_DAYS, TUNE_DAYS, TUNE_DAYS_LARGE = 28, 60, 15
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -338,16 +338,44 @@ def bench_for(store: Store, kitchen: Kitchen, date: dt.date, *, factor: float | 
         up=tuple((0, trade.slots_count) if f.key in running else (trade.slots_count, trade.slots_count) for f in kitchen.fryers),
         level_cv_frac=min(1.0, cv), mean_n=mean,
     )  # fmt: skip
+    notes += _shared_oil(kitchen)
     return _tuned_bench(Bench(
         date=date, trade=trade, day=day, products=tuple(s.product for s in kitchen.sells), fryers=tuple(f.key for f in kitchen.fryers),
         loads=tuple(facts for _, facts in built), mix_n=mix, forecast=forecast, par=Par(), notes=tuple(notes),
     ), kitchen)  # fmt: skip
 
 
+def _shared_oil(kitchen: Kitchen) -> list[Note]:
+    """What each oil carries from coatings: proteins stay in the oil, so nothing from it is free of them."""
+    notes = []
+    for fryer in kitchen.fryers:
+        products = {
+            p.product
+            for p in kitchen.programs
+            if p.fryer == fryer.key and p.product in [s.product for s in kitchen.sells]
+        }
+        carried = sorted({c for key in products for c in kitchen.coating(kitchen.product(key).coating).contains})
+        clean = [
+            kitchen.product(key).name
+            for key in sorted(products)
+            if not kitchen.coating(kitchen.product(key).coating).contains
+        ]
+        if carried and clean:
+            notes.append(
+                Note(
+                    kind="shared_oil",
+                    text="{fryer} shares its oil: {product} takes up {allergens} from the other coatings; claim nothing free of them.",
+                    values={"fryer": fryer.name, "product": ", ".join(clean), "allergens": ", ".join(carried)},
+                )
+            )
+    return notes
+
+
 def _tuned_bench(bench: Bench, kitchen: Kitchen) -> Bench:
     """Tune the order-up-to rule on drawn days, then see when each fryer pays for its heat."""
-    days = draw_days(bench.day, TUNE_DAYS, 17)
-    par = tuned(bench.day, days)
+    large = len(bench.fryers) > 4
+    days = draw_days(bench.day, TUNE_DAYS_LARGE if large else TUNE_DAYS, 17)
+    par = tuned(bench.day, days, 0 if large else 2)
     return replace(bench, par=par, day=replace(bench.day, up=_windows(bench, kitchen, par, days)))
 
 
@@ -379,4 +407,4 @@ def _windows(bench: Bench, kitchen: Kitchen, par: Par, days: NDArray[np.int64]) 
 
 def morning(bench: Bench) -> Outlook:
     """The plan of the whole day along the expected path, with bands."""
-    return outlook(bench.day, None, bench.par, bench.look)
+    return outlook(bench.day, None, bench.par)

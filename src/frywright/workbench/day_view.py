@@ -18,7 +18,7 @@ from frywright.plan.check import Price, broken_rules, price
 from frywright.plan.live import State
 from frywright.plan.model import Drop, Plan
 from frywright.plan.pull import Stock, pull, thaw_s
-from frywright.plan.replay import Replay, draw_days, replay, replay_par
+from frywright.plan.replay import Look, Replay, draw_days, replay, replay_par
 from frywright.records.store import Store
 from frywright.reports.day_chart import gantt_spec, shelf_spec
 from frywright.reports.paper import pdf
@@ -158,7 +158,7 @@ def hand_plan(bench: Bench, rows: Sequence[Mapping[str, Any]]) -> Plan:
 def check_view(bench: Bench, plan: Plan) -> dict[str, Any]:
     """A plan checked and priced on drawn days beside the engine's own."""
     demand = draw_days(bench.day, WHAT_IF_DAYS, PLAY_SEED)
-    own = replay(bench.day, demand[:20], bench.par, replace(bench.look, paths_count=24))
+    own = replay(bench.day, demand[:20], bench.par, Look.for_plan(len(bench.fryers)))
     return {
         "broken": [str(p) for p in broken_rules(bench.day, plan)], "price": price_view(price(bench.day, plan, demand)), "engine": price_view(own.price),
     }  # fmt: skip
@@ -179,7 +179,7 @@ def replay_view(bench: Bench, days: int = 200, other: Bench | None = None, engin
         raise InputError("days", days, "2 to 20,000 (up to 2,000 with the engine)")
     demand = draw_days(bench.day, days, PLAY_SEED)
     out = {"days_count": days, "base": _told(replay_par(bench.day, demand, bench.par))}
-    look = replace(bench.look, paths_count=24)
+    look = Look.for_plan(len(bench.fryers))
     if engine_days:
         out["engine"] = _told(replay(bench.day, demand[:engine_days], bench.par, look))
     if other is not None:

@@ -295,8 +295,9 @@ def _add_board(routes: APIRouter, context: Context, benches: Benches) -> None:
         kept, new = board.tell(told)
         if as_json:
             return JSONResponse({"ok": True, "number": kept.number, "new": new})
-        if told.what == "down":
-            return RedirectResponse(f"/day/board/down?fryer={told.fryer}&{_same(values, told.at_s)}", 303)
+        if told.what in ("down", "out"):
+            what = f"fryer={told.fryer}" if told.what == "down" else f"product={told.product}"
+            return RedirectResponse(f"/day/board/down?{what}&{_same(values, told.at_s)}", 303)
         return RedirectResponse(f"/day/board?{_same(values, told.at_s)}", 303)
 
 

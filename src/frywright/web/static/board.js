@@ -115,12 +115,14 @@ root.parentElement.addEventListener("submit", (event) => {
   const form = event.target.closest("form.tap");
   if (!form) return;
   event.preventDefault();
-  const down = form.querySelector("[name=what]").value === "down" ? form.querySelector("[name=fryer]").value : "";
+  const what = form.querySelector("[name=what]").value;
+  const lost = { down: "fryer", out: "product" }[what];
+  const which = lost ? form.querySelector(`[name=${lost}]`).value : "";
   const at = nowS();
   tell(form, at).then(refresh).then(() => {
-    if (down && !waiting().length) {
+    if (which && !waiting().length) {
       if (practice) keepSim(sim.speed);
-      const query = new URLSearchParams({ fryer: down, ...(practice ? { practice, date, now_s: at.toFixed(0) } : {}) });
+      const query = new URLSearchParams({ [lost]: which, ...(practice ? { practice, date, now_s: at.toFixed(0) } : {}) });
       window.location.assign(`/day/board/down?${query}`);
     }
   }).catch(() => show(`${link.dataset.lost} ${waiting().length}`));
@@ -156,6 +158,7 @@ for (const anchorLink of document.querySelectorAll("a[data-now]")) {
   });
 }
 
+tick();
 setInterval(tick, 250);
 (async function loop() {
   await follow();
