@@ -55,7 +55,7 @@ class Context:
 
 def make_app(store: Store) -> FastAPI:
     """The application over an open store that holds a kitchen."""
-    from frywright.web.pages import cook, day, desk, probes, records
+    from frywright.web.pages import care, cook, day, desk, probes, records
 
     app = FastAPI(title="Frywright", docs_url=None, redoc_url=None, openapi_url=None)
     context = Context(store)
@@ -65,6 +65,7 @@ def make_app(store: Store) -> FastAPI:
     app.include_router(desk.router(context))
     app.include_router(probes.router(context))
     app.include_router(day.router(context))
+    app.include_router(care.router(context))
     app.include_router(records.router(context))
     app.middleware("http")(_guard)
 

@@ -1,0 +1,23 @@
+"""``frywright oil`` as people run it."""
+
+from __future__ import annotations
+
+import json
+
+from tests.cli.test_commands import frywright
+
+
+def test_oil_by_command(tmp_path):
+    """Log, outlook, filling, bill, cartons and limit; nonsense is refused with exit code 2."""
+    store = ("--store", str(tmp_path / "o.db"))
+    assert "kept" in frywright("oil", "log", "alder", "reading", "12.5", *store).stdout
+    assert frywright("oil", "log", "alder", "top_up", "5 lb", *store).returncode == 0
+    refused = frywright("oil", "log", "alder", "reading", "140", *store)
+    assert refused.returncode == 2
+    assert "0 to 60" in refused.stderr
+    vats = json.loads(frywright("oil", "outlook", *store, "--json").stdout)["vats"]
+    assert vats[0]["last_reading_pct"] == 12.5
+    assert "cartons" in frywright("oil", "fill", "alder", *store).stdout
+    assert "log gap" in frywright("oil", "cost", "330", *store).stdout
+    assert "Order" in frywright("oil", "order", "7", *store).stdout
+    assert "23 %" in frywright("oil", "limit", "germany", "--house", "23", *store).stdout

@@ -1,0 +1,69 @@
+"""Room Care without a browser: outlook in both languages, one tap to log, nonsense answered in words and kept."""
+
+from __future__ import annotations
+
+import pytest
+from fastapi.testclient import TestClient
+
+from frywright.records.store import Store
+from frywright.web.app import make_app
+from frywright.workbench import book, vat
+from frywright.workbench.clock import now
+from frywright.workbench.kitchens import demo_text
+
+HOST = "http://127.0.0.1"
+
+
+@pytest.fixture
+def store(tmp_path):
+    found = Store.file(tmp_path / "c.db", now)
+    book.remember_kitchen(found, demo_text(), "demo.toml")
+    return found
+
+
+@pytest.fixture
+def client(store):
+    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+
+
+def test_the_room_in_both_languages(client):
+    """Every vat has its outlook and its cautions."""
+    for language, words in (("en", "Hot oil burns"), ("es", "El aceite caliente quema")):
+        page = client.get("/care", params={"lang": language})
+        assert page.status_code == 200
+        assert words in page.text
+        assert page.text.count('class="oil"') == 4
+    assert len(client.get("/care/oil.json").json()["vats"]) == 4
+
+
+def test_one_tap_logs_and_a_second_of_the_same_key_does_not(client, store):
+    """A form post is an entry; the browser's back button does not double it."""
+    form = {"key": "a1", "vat": "alder", "what": "top_up", "amount": "5"}
+    assert client.post("/care/oil", data=form).status_code == 200
+    client.post("/care/oil", data=form)
+    assert len(list(store.entries(vat.KIND))) == 1
+
+
+@pytest.mark.parametrize(
+    "form",
+    [
+        {"vat": "alder", "what": "reading", "amount": "<b>140</b>"},
+        {"vat": "x", "what": "filter"},
+        {"vat": "alder", "what": "top_up"},
+    ],
+)
+def test_nonsense_is_answered_and_kept(client, store, form):
+    """422, the sentence on the page, nothing of it as markup, the raw text in the records."""
+    page = client.post("/care/oil", data=form)
+    assert page.status_code == 422
+    assert 'role="alert"' in page.text
+    assert "<b>140" not in page.text
+    assert len(list(store.entries(vat.REFUSED))) == 1
+
+
+def test_the_limit_is_chosen(client, store):
+    """A place and a house limit; a looser one without a name is refused."""
+    assert client.post("/care/limit", data={"place": "germany", "house": "23"}).status_code == 200
+    assert vat.limit_of(store)[0] == 23.0
+    assert client.post("/care/limit", data={"place": "germany", "house": "26"}).status_code == 422
+    assert client.post("/care/limit", data={"place": "germany", "house": "much"}).status_code == 422
