@@ -6,7 +6,7 @@ import sys
 
 import typer
 
-from frywright.cli import cook, day, desk, kitchen, oil, probe, records
+from frywright.cli import care, cook, day, desk, kitchen, oil, probe, records
 
 app = typer.Typer(
     help="Workbench for the fryers of a fried-chicken kitchen. It plans, records and checks; it never "
@@ -19,6 +19,7 @@ app.add_typer(kitchen.app, name="kitchen")
 app.add_typer(probe.app, name="probe")
 app.add_typer(day.app, name="day")
 app.add_typer(oil.app, name="oil")
+app.add_typer(care.app, name="care")
 app.add_typer(records.app, name="records")
 
 

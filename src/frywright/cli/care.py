@@ -1,0 +1,88 @@
+"""``frywright care``: is a site ready, and what a day's energy is."""
+
+from __future__ import annotations
+
+import typer
+
+app = typer.Typer(help="Care: site survey, energy of a day.", no_args_is_help=True)
+JSON = typer.Option(False, "--json", help="Print JSON.")
+YES_NO = {"": None, "yes": True, "no": False}
+
+
+@app.command()
+def site(
+    fuel: str = typer.Option("electric", help="electric or gas, from the plate."), kw: float = typer.Option(0.0, help="Input on the plate, kW."),
+    volts: float = typer.Option(0.0, help="Volts on the plate."), phases: int = typer.Option(0, help="Phases on the plate."), gas: str = typer.Option("", help="Gas on the plate."),
+    measured_volts: float = typer.Option(None, help="Volts measured between legs."), measured_phases: int = typer.Option(None, help="Phases found."),
+    breaker: float = typer.Option(None, help="Breaker, A."), site_gas: str = typer.Option(None, help="Gas at the site."), altitude: str = typer.Option("0 m", help="Altitude."),
+    hood: str = typer.Option("", help="Hood runs: yes or no."), suppression: str = typer.Option("", help="Suppression covers it, by a certified contractor: yes or no."),
+    flame_in: float = typer.Option(None, help="Distance to an open flame, in."), baffle: bool = typer.Option(False, help="A baffle stands between."), as_json: bool = JSON,
+) -> None:  # fmt: skip
+    """Go, no-go or unknown for each point of a site, from the nameplate and what was measured."""
+    from frywright.cli.output import emit_json, speaking_errors
+
+    with speaking_errors(as_json):
+        from frywright.care.commissioning import Plate, SiteFacts, go, survey
+        from frywright.model.errors import InputError
+        from frywright.model.findings import say
+        from frywright.model.units import INCH, parse
+
+        for name, word in (("--hood", hood), ("--suppression", suppression)):
+            if word not in YES_NO:
+                raise InputError(name, repr(word), "yes, no or left out")
+        facts = SiteFacts(
+            volts_n=measured_volts, phases_count=measured_phases, breaker_amps_n=breaker, gas=site_gas, altitude_m=parse(altitude, "length", "altitude"),
+            hood_runs=YES_NO[hood], suppression_covers=YES_NO[suppression], flame_distance_m=None if flame_in is None else flame_in * INCH, baffle=baffle,
+        )  # fmt: skip
+        points = survey(Plate(fuel=fuel, power_w=kw * 1000.0, volts_n=volts, phases_count=phases, gas=gas), facts)
+        whole = go(points)
+        told = [
+            {"point": p.name, "outcome": str(p.outcome), "text": say(p.note.text, p.note.values, "us")} for p in points
+        ]
+        if as_json:
+            emit_json({"ok": True, "outcome": str(whole), "points": told})
+        else:
+            mark = {"meets": "go", "fails": "NO-GO", "unknown": "look first"}
+            for row in told:
+                typer.echo(f"{mark[row['outcome']]:<10} {row['point']}: {row['text']}")
+            typer.echo(
+                f"The site: {mark[str(whole)]}. Licensed electrician, gas fitter, hood and suppression contractors decide; the plate and the manual win."
+            )
+        raise SystemExit(0 if str(whole) == "meets" else 1)
+
+
+@app.command()
+def energy(
+    on_h: float = typer.Argument(help="Hours on."), food_lb: float = typer.Argument(help="Food a day, lb."), capacity_lb_h: float = typer.Argument(help="Production capacity, lb/h."),
+    idle_kw: float = typer.Option(1.0, help="Idle rate, kW."), food_btu_lb: float = typer.Option(258.0, help="Heat the food takes up, Btu/lb."),
+    efficiency: float = typer.Option(0.8, help="Cooking-energy efficiency, 0 to 1."), preheat_kwh: float = typer.Option(2.4, help="Preheat, kWh."), as_json: bool = JSON,
+) -> None:  # fmt: skip
+    """Energy of a fryer's day: preheat, idle, cook."""
+    from frywright.cli.output import emit_json, speaking_errors
+
+    with speaking_errors(as_json):
+        from frywright.care.energy import energy_day
+        from frywright.model.units import BTU, LB
+
+        day = energy_day(
+            on_h * 3600.0,
+            food_lb * LB,
+            capacity_lb_h * LB / 3600.0,
+            idle_kw * 1000.0,
+            food_btu_lb * BTU / LB,
+            efficiency,
+            preheat_kwh * 3.6e6,
+        )
+        parts = {
+            f"{name}_kwh": round(value / 3.6e6, 3)
+            for name, value in (
+                ("preheat", day.preheat_j),
+                ("idle", day.idle_j),
+                ("cook", day.cook_j),
+                ("total", day.total_j),
+            )
+        }
+        if as_json:
+            emit_json({"ok": True, **parts})
+        else:
+            typer.echo(", ".join(f"{name.removesuffix('_kwh')} {value:.2f} kWh" for name, value in parts.items()))
