@@ -86,6 +86,10 @@ def test_a_lost_server_loses_no_tap(browser, day):  # noqa: F811
     page.wait_for_selector("#link", state="hidden", timeout=20_000)
     page.wait_for_selector(".tile.cooking, .tile.due")
     assert page.evaluate("localStorage.getItem('frywright.taps.2026-11-27.31')") == "[]"
+    page.select_option(f"{form} [name=fryer]", "dogwood")
+    page.fill(f"{form} [name=pieces]", "26")
+    page.click(f"{form} button")
+    page.wait_for_function("() => document.querySelectorAll('.tile.cooking, .tile.due').length === 2")
     context.close()
 
 

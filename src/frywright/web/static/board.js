@@ -28,37 +28,44 @@ const hhmm = (s) => `${two((s / 3600) % 24)}:${two((s / 60) % 60)}`;
 // ---- taps: each has a key of its own, waits here until the server has it, and is sent once more if in doubt
 const waiting = () => JSON.parse(localStorage.getItem(QUEUE) || "[]");
 const keep = (taps) => localStorage.setItem(QUEUE, JSON.stringify(taps));
-let sending = false;
+let sending = null;
+let pressing = false;
 
 function tell(form, at) {
   const values = Object.fromEntries(new FormData(form));
   values.at_s = Math.round(at ?? nowS());
-  if (!waiting().some((tap) => tap.key === values.key)) keep([...waiting(), values]);
+  keep([...waiting(), values]);
   const fresh = form.querySelector("[name=key]");
   fresh.value = crypto.randomUUID ? crypto.randomUUID().replaceAll("-", "") : `${Date.now()}${Math.random()}`;
-  form.querySelector("button").disabled = true;
-  return send();
+  const button = form.querySelector("button");
+  button.disabled = true;
+  if (!root.contains(form)) { // not drawn anew, so made ready for the next tap
+    form.querySelector("[name=pieces]").value = "";
+    setTimeout(() => { button.disabled = false; }, 800);
+  }
+  return send().then(() => !waiting().some((tap) => tap.key === values.key));
 }
 
-async function send() {
-  if (sending) return;
-  sending = true;
-  try {
-    while (waiting().length) {
-      const tap = waiting()[0];
-      const answer = await fetch("/day/tap", {
-        method: "POST", headers: { "Content-Type": "application/json" },
-        body: JSON.stringify(practice ? { ...tap, now_s: tap.at_s } : tap),
-      });
-      if (answer.status >= 500) throw new Error(answer.status);
-      keep(waiting().filter((other) => other.key !== tap.key));
-      if (!answer.ok) {
-        const told = await answer.json().catch(() => ({ message: answer.status }));
-        show(`${link.dataset.refused} ${told.message}`);
-      }
+// One delivery at a time; whoever asks meanwhile waits for the same one, which takes in what was told after it began.
+function send() {
+  sending ??= deliver().finally(() => { sending = null; });
+  return sending;
+}
+
+async function deliver() {
+  while (waiting().length) {
+    const tap = waiting()[0];
+    const answer = await fetch("/day/tap", {
+      method: "POST", headers: { "Content-Type": "application/json" },
+      body: JSON.stringify(practice ? { ...tap, now_s: tap.at_s } : tap),
+    });
+    if (answer.status >= 500) throw new Error(answer.status);
+    keep(waiting().filter((other) => other.key !== tap.key));
+    if (answer.ok) show("");
+    else {
+      const told = await answer.json().catch(() => ({ message: answer.status }));
+      show(`${link.dataset.refused} ${told.message}`);
     }
-  } finally {
-    sending = false;
   }
 }
 
@@ -79,7 +86,8 @@ async function refresh() {
     const answer = await fetch(`/day/board/part?${query}`);
     if (!answer.ok) throw new Error(answer.status);
     const html = await answer.text();
-    if (!root.contains(document.activeElement) || document.activeElement.tagName === "BUTTON") {
+    // Never under a finger: a button replaced between press and release would swallow the tap.
+    if (!pressing && (!root.contains(document.activeElement) || document.activeElement.tagName === "BUTTON")) {
       const focus = document.activeElement?.closest?.("form.tap");
       const which = focus ? [...root.querySelectorAll("form.tap")].indexOf(focus) : -1;
       root.innerHTML = html;
@@ -119,8 +127,9 @@ root.parentElement.addEventListener("submit", (event) => {
   const lost = { down: "fryer", out: "product" }[what];
   const which = lost ? form.querySelector(`[name=${lost}]`).value : "";
   const at = nowS();
-  tell(form, at).then(refresh).then(() => {
-    if (which && !waiting().length) {
+  tell(form, at).then((delivered) => {
+    refresh();
+    if (which && delivered) {
       if (practice) keepSim(sim.speed);
       const query = new URLSearchParams({ [lost]: which, ...(practice ? { practice, date, now_s: at.toFixed(0) } : {}) });
       window.location.assign(`/day/board/down?${query}`);
@@ -160,6 +169,9 @@ for (const anchorLink of document.querySelectorAll("a[data-now]")) {
 
 tick();
 setInterval(tick, 250);
+for (const [name, on] of [["pointerdown", true], ["pointerup", false], ["pointercancel", false]]) {
+  window.addEventListener(name, () => { if (on) pressing = true; else setTimeout(() => { pressing = false; }, 60); }, true);
+}
 (async function loop() {
   await follow();
   await refresh();
