@@ -10,8 +10,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from frywright.model.errors import InputError
+from frywright.plan import engine
 from frywright.plan.check import broken_rules, price
-from frywright.plan.model import Day, Drop, Item, LoadSize, Plan
+from frywright.plan.model import MOST_SLOTS, Day, Drop, Item, LoadSize, Plan
 from frywright.plan.replay import Look, Par, draw_days, replay, replay_par, tuned
 
 
@@ -117,6 +118,11 @@ def test_days_are_drawn_with_the_mean_and_the_same_seed_gives_the_same_days():
     assert days.sum(axis=(1, 2)).mean() == pytest.approx(day.mean_n.sum(), rel=0.02)
     assert days.sum(axis=(1, 2)).var() > 1.5 * day.mean_n.sum()
     assert np.array_equal(draw_days(day, 5, 9), draw_days(day, 5, 9))
+
+
+def test_the_kernels_know_the_longest_load():
+    """The constant that a kernel file must hold itself is the model's."""
+    assert engine.MOST_SLOTS == MOST_SLOTS
 
 
 def test_tuning_helps_on_other_days():

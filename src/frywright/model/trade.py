@@ -126,10 +126,8 @@ class Trade:
     cap_w: float = float("inf")
     kwh_money: float = 0.15
     oil_kg_money: float = 2.4
-    uptake_frac: float = 0.06
     handling_money: float = 0.5
     catering_count: int = 40
-    tax_note: str = ""
 
     def __post_init__(self) -> None:
         for name in ("opens", "closes", "first_drop", "rolls_over"):
@@ -145,8 +143,8 @@ class Trade:
             )
         if self.hands_count < 1 or self.filter_every_count < 1 or self.catering_count < 1:
             raise InputError("hands, filter_every, catering", "below 1", "1 or more", where="day")
-        if not 0 <= self.uptake_frac <= 0.3 or min(self.kwh_money, self.oil_kg_money, self.handling_money) < 0:
-            raise InputError("money and uptake", "out of range", "0 or more; uptake up to 30 %", where="day")
+        if min(self.kwh_money, self.oil_kg_money, self.handling_money, self.filter_money) < 0:
+            raise InputError("money", "negative", "0 or more", where="day")
         _ = self.rush_s
 
     @property

@@ -19,7 +19,7 @@ from numpy.typing import NDArray
 
 from frywright.model.errors import DataError
 from frywright.model.findings import Note, Problem
-from frywright.model.trade import MenuItem, Trade, plain
+from frywright.model.trade import MenuItem, Trade, plain, time_of_day_s
 from frywright.tables import moments, table
 
 Array = NDArray[np.float64]
@@ -240,7 +240,7 @@ def _take(row: table.Row, columns: _Columns, order: str, trade: Trade, lines: li
     if day is None or clock is None or clock.second_s is None:
         return "no date" if day is None else "no time"
     second, date = clock.second_s, dt.date.fromordinal(day)
-    if second < _rollover(trade):
+    if second < time_of_day_s(trade.rolls_over):
         second, date = second + 86400.0, date - dt.timedelta(days=1)
     if columns.void >= 0 and VOIDED.search(at(columns.void)):
         return "void"
@@ -267,12 +267,6 @@ def _take(row: table.Row, columns: _Columns, order: str, trade: Trade, lines: li
                 )
             )
     return ""
-
-
-def _rollover(trade: Trade) -> float:
-    from frywright.model.trade import time_of_day_s
-
-    return time_of_day_s(trade.rolls_over)
 
 
 def _count(text: str) -> float | None:

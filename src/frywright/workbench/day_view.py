@@ -12,7 +12,7 @@ import numpy as np
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
-from frywright.model.trade import time_of_day
+from frywright.model.trade import time_of_day, time_of_day_s
 from frywright.plan.advice import Outlook, promise
 from frywright.plan.check import Price, broken_rules, price
 from frywright.plan.live import State
@@ -124,8 +124,6 @@ def hand_plan(bench: Bench, rows: Sequence[Mapping[str, Any]]) -> Plan:
     InputError
         Names the row that cannot be read.
     """
-    from frywright.model.trade import time_of_day_s
-
     drops, filters = [], []
     for number, row in enumerate(rows, start=1):
         where = f"row {number}"
