@@ -67,3 +67,29 @@ def test_the_limit_is_chosen(client, store):
     assert vat.limit_of(store)[0] == 23.0
     assert client.post("/care/limit", data={"place": "germany", "house": "26"}).status_code == 422
     assert client.post("/care/limit", data={"place": "germany", "house": "much"}).status_code == 422
+
+
+def test_stop_use_has_no_way_past(client, store):
+    """Stopped by one tap; a release without a finding is refused and the page stays red; with one it is released."""
+    assert "Stop-use" in client.post("/care/stop", data={"fryer": "alder", "reason": "oil_leak", "who": ""}).text
+    refused = client.post(
+        "/care/reopen", data={"fryer": "alder", "who": "Kim", "role": "crew", "finding": "it is fine again"}
+    )
+    assert refused.status_code == 422
+    assert "Nobody else puts it back in use" in refused.text
+    assert (
+        client.post(
+            "/care/reopen",
+            data={"fryer": "alder", "who": "R. Ode", "role": "technician", "finding": "weld renewed, leak test dry"},
+        ).status_code
+        == 200
+    )
+    assert "Nobody else puts it back in use" not in client.get("/care").text
+
+
+def test_cards_print(client):
+    """Each procedure is a PDF; a boil-out without its label's rate is refused in words."""
+    assert client.get("/care/card/lid_seal.pdf").content.startswith(b"%PDF")
+    assert client.get("/care/card/boil_out.pdf", params={"water_gal": "8", "oz_gal": "1,5"}).content.startswith(b"%PDF")
+    for query in ({}, {"water_gal": "much", "oz_gal": "1"}):
+        assert client.get("/care/card/boil_out.pdf", params=query).status_code == 422

@@ -1,12 +1,24 @@
-"""``frywright care``: is a site ready, and what a day's energy is."""
+"""``frywright care``: site survey, energy, procedure cards, stop-use."""
 
 from __future__ import annotations
 
+from pathlib import Path
+from typing import Any
+
 import typer
 
-app = typer.Typer(help="Care: site survey, energy of a day.", no_args_is_help=True)
+app = typer.Typer(help="Care: site survey, energy of a day, procedure cards, stop-use.", no_args_is_help=True)
 JSON = typer.Option(False, "--json", help="Print JSON.")
+STORE = typer.Option(Path("var/frywright.db"), "--store", help="File of the store.")
 YES_NO = {"": None, "yes": True, "no": False}
+
+
+def _open(store: Path) -> tuple[Any, Any]:
+    from frywright.web.serve import open_store
+    from frywright.workbench.book import remembered_kitchen
+
+    opened = open_store(str(store), "")
+    return opened, remembered_kitchen(opened)
 
 
 @app.command()
@@ -49,6 +61,68 @@ def site(
                 f"The site: {mark[str(whole)]}. Licensed electrician, gas fitter, hood and suppression contractors decide; the plate and the manual win."
             )
         raise SystemExit(0 if str(whole) == "meets" else 1)
+
+
+@app.command()
+def card(
+    key: str = typer.Argument(help="Procedure: lid_seal, fill_vat, first_heat, between_loads, closing, boil_out."), out: Path = typer.Option(Path("card.pdf"), help="PDF to write."),
+    language: str = typer.Option("en", help="en or es."), water_gal: float = typer.Option(0.0, help="Boil-out: cold water."), oz_gal: float = typer.Option(0.0, help="Boil-out: rate on the cleaner's label."),
+    store: Path = STORE,
+) -> None:  # fmt: skip
+    """Print a procedure card: gear first, one step a line, the hazard at its step."""
+    from frywright.cli.output import speaking_errors
+
+    with speaking_errors():
+        from frywright.model.units import GALLON
+        from frywright.workbench.language import translator
+        from frywright.workbench.machines import procedure_pdf
+
+        out.write_bytes(
+            procedure_pdf(
+                _open(store)[1], key, language, translator(language), water_m3=water_gal * GALLON, label_oz_gal=oz_gal
+            )
+        )
+        typer.echo(f"{out} written.")
+
+
+@app.command()
+def stop(
+    fryer: str = typer.Argument(help="Fryer."), reason: str = typer.Argument(help="Such as lid_moves, oil_leak, gas_smell."), who: str = typer.Option("", help="Who stops it."),
+    store: Path = STORE, as_json: bool = JSON,
+) -> None:  # fmt: skip
+    """Take a fryer out of use; the plan and the board leave it out until a qualified person releases it."""
+    from frywright.cli.output import emit_json, speaking_errors
+
+    with speaking_errors(as_json):
+        from frywright.workbench.machines import REASONS, stop_use
+
+        opened, kitchen = _open(store)
+        kept = stop_use(opened, kitchen, fryer, reason, who)
+        if as_json:
+            emit_json({"ok": True, "number": kept.number})
+        else:
+            typer.echo(
+                f"{fryer} is out of use: {REASONS[reason]} Off at the breaker or gas stop, tag it, call a qualified person."
+            )
+
+
+@app.command()
+def reopen(
+    fryer: str = typer.Argument(help="Fryer."), who: str = typer.Option(help="Name of the qualified person."), role: str = typer.Option(help="technician or licensed."),
+    finding: str = typer.Option(help="What was found and done."), store: Path = STORE, as_json: bool = JSON,
+) -> None:  # fmt: skip
+    """Release a fryer: a named qualified person, with what was found and done."""
+    from frywright.cli.output import emit_json, speaking_errors
+
+    with speaking_errors(as_json):
+        from frywright.workbench.machines import reopen as release
+
+        opened, kitchen = _open(store)
+        kept = release(opened, kitchen, fryer, who, role, finding)
+        if as_json:
+            emit_json({"ok": True, "number": kept.number})
+        else:
+            typer.echo(f"{fryer} is released by {who}.")
 
 
 @app.command()

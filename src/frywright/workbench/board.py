@@ -24,6 +24,7 @@ from frywright.plan.live import Happening, State, What, state_of
 from frywright.records.store import Store
 from frywright.workbench.book import entry_of
 from frywright.workbench.day import Bench, LoadFact, moment_of
+from frywright.workbench.machines import stopped
 from frywright.workbench.practice import guests
 
 EVENT, PRACTICE = "day_event", "practice_event"
@@ -133,6 +134,16 @@ class Board:
             self._fact(p["what"], p["at_s"], p["fryer"], p["product"], (p["pieces_count"], p["reason"], item.number))
             for item in self.taps() for p in (item.entry.payload,)
         ]  # fmt: skip
+        return self._held(self._played(facts, now))
+
+    def _held(self, state: State) -> State:
+        """Fryers in stop-use are down whatever the board was told; only a qualified person's release takes them back."""
+        for key in stopped(self.store) if self.practice is None else ():
+            if key in self.bench.fryers:
+                state.down[self.bench.fryers.index(key)] = state.now_n
+        return state
+
+    def _played(self, facts: list[Happening], now: float) -> State:
         if self.practice is not None:
             return state_of(self.bench.day, facts, now, guests(self.bench.day, self.practice))
         if any(fact.what is What.SOLD for fact in facts):
@@ -249,8 +260,13 @@ def _fryer(board: Board, state: State, f: int, name: str, tr: Callable[[str], st
     }  # fmt: skip
     load = next((x for x in state.in_oil if x.fryer == f), None)
     low, high = bank_now(bench.day, state).window(f)
+    held = board.practice is None and key in stopped(board.store)
+    row["held"] = held
     if f in state.down:
-        row |= {"state": "down", "text": tr("Out of use")}
+        row |= {
+            "state": "down",
+            "text": tr("Stop-use: only a named qualified person releases it.") if held else tr("Out of use"),
+        }
     elif load is not None:
         fact = bench.loads[load.item][load.load]
         drop = bench.trade.start_s + load.drop_n * slot

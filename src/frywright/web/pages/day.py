@@ -22,9 +22,12 @@ from frywright.workbench.board import Board, board_view, compare_down, tap_of
 from frywright.workbench.book import remembered_kitchen
 from frywright.workbench.clock import now
 from frywright.workbench.language import explain, translator
+from frywright.workbench.machines import stopped
 from frywright.workbench.practice import demo_sales
 
 KEPT = 6
+MARKS = ("kitchen", "program", "calibration", "sales_file", "day_note", "stop_use", "reopen")
+"""Kinds of entries that change a plan."""
 PRACTICE_SEED = 7
 
 
@@ -47,13 +50,11 @@ class Benches:
     def get(self, date: dt.date) -> work.Bench:
         """The bench of a date."""
         store = self.context.store
-        marks = [
-            next((e.number for e in store.entries(kind, newest_first=True)), 0)
-            for kind in ("kitchen", "program", "calibration", "sales_file", "day_note")
-        ]
+        marks = [next((e.number for e in store.entries(kind, newest_first=True)), 0) for kind in MARKS]
         key = (date, *marks)
         if key not in self._kept:
-            self._kept[key] = work.bench_for(store, self.kitchen(), date)
+            held = tuple(stopped(store)) if date >= self.today() else ()
+            self._kept[key] = work.bench_for(store, self.kitchen(), date, down=held)
             for old in list(self._kept)[:-KEPT]:
                 self._plans.pop(id(self._kept.pop(old)), None)
         return self._kept[key]

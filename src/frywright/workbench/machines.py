@@ -1,0 +1,145 @@
+"""Fryers as machines: stop-use and who may reopen, procedure cards, the dose of a boil-out."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from frywright.catalog import load as catalog
+from frywright.model.entry import Recorded
+from frywright.model.errors import InputError
+from frywright.model.findings import say
+from frywright.model.kitchen import Kitchen
+from frywright.model.units import GALLON
+from frywright.records.store import Store
+from frywright.reports.paper import pdf
+from frywright.workbench.book import record
+
+STOP, REOPEN = "stop_use", "reopen"
+REASONS = {
+    "lid_moves": "The lid opens or its latch moves while there is pressure.",
+    "relief": "The relief passage is blocked, or its valve weeps or was tampered with.",
+    "high_limit": "The high limit tripped twice.",
+    "oil_leak": "Oil leaks, or stands under the vat.",
+    "gas_smell": "It smells of gas.",
+    "flame": "The flame lifts, is yellow or rolls out.",
+    "cord": "Sparks, a hot cord or a damaged plug.",
+    "runaway": "The oil goes on heating past its set point.",
+    "suppression": "The fire suppression is missing, out of date or does not cover it.",
+    "smoke": "It smokes while idle.",
+    "low_oil": "The heat was on with the oil below its line.",
+    "lid_falls": "The lid does not stay up.",
+}
+"""Conditions under which a fryer is not used: common practice, no source; a maker's list adds to it."""
+QUALIFIED = ("technician", "licensed")
+OZ_KG = 0.028349523125
+PAPER = {"us": "us-letter", "metric": "a4"}
+
+
+def stopped(store: Store) -> dict[str, Recorded]:
+    """Fryers in stop-use and the entry that stopped each; nothing but a qualified person's release takes one off."""
+    found = {}
+    for item in sorted([*store.entries(STOP), *store.entries(REOPEN)], key=lambda e: e.number):
+        fryer = item.entry.payload["fryer"]
+        if item.entry.kind == STOP:
+            found[fryer] = item
+        else:
+            found.pop(fryer, None)
+    return found
+
+
+def stop_use(store: Store, kitchen: Kitchen, fryer: str, reason: str, who: str, words: str = "") -> Recorded:
+    """Take a fryer out of use. Anyone may; nobody is asked twice.
+
+    Raises
+    ------
+    InputError
+        An unknown fryer or reason.
+    """
+    kitchen.fryer(fryer)
+    if reason not in REASONS and not words.strip():
+        raise InputError("reason", repr(reason), "one of: {known}", values={"known": ", ".join(REASONS)})
+    return record(store, STOP, {"fryer": fryer, "reason": reason, "words": words[:300], "who": who[:80]})
+
+
+def reopen(store: Store, kitchen: Kitchen, fryer: str, who: str, role: str, finding: str) -> Recorded:
+    """Release a fryer: only a named qualified person who says what was found and done.
+
+    Raises
+    ------
+    InputError
+        The fryer is in use, or name, qualification or finding are missing.
+    """
+    kitchen.fryer(fryer)
+    held = stopped(store).get(fryer)
+    if held is None:
+        raise InputError("fryer", repr(fryer), "one that is out of use")
+    if role not in QUALIFIED:
+        raise InputError("role", repr(role), "technician or licensed: nobody else may release it")
+    if len(who.strip()) < 3 or len(finding.strip()) < 10:
+        raise InputError(
+            "release", "without a name or a finding", "given with the person's name and what was found and done"
+        )
+    return record(
+        store,
+        REOPEN,
+        {"fryer": fryer, "who": who[:80], "role": role, "finding": finding[:600], "releases_number": held.number},
+    )
+
+
+def procedures() -> list[str]:
+    """Keys of the procedure cards."""
+    return [path.split("/")[1].removesuffix(".toml") for path in catalog.files("procedures")]
+
+
+def boil_out_dose(water_m3: float, label_oz_gal: float) -> float:
+    """Cleaner for a boil-out [kg]: water times the rate on the label.
+
+    Raises
+    ------
+    InputError
+        No water, or a rate no label prints.
+    """
+    if not 0.001 <= water_m3 <= 0.5 or not 0.1 <= label_oz_gal <= 16.0:
+        raise InputError(
+            "boil-out",
+            f"{water_m3 * 1000:.1f} L, {label_oz_gal:g} oz/gal",
+            "1 to 500 L of water and the rate from the cleaner's label, 0.1 to 16 oz/gal",
+        )
+    return water_m3 / GALLON * label_oz_gal * OZ_KG
+
+
+def procedure_pdf(
+    kitchen: Kitchen,
+    key: str,
+    language: str,
+    tr: Callable[[str], str] = str,
+    *,
+    water_m3: float = 0.0,
+    label_oz_gal: float = 0.0,
+) -> bytes:
+    """A procedure as one page. A boil-out needs the water and the rate from the cleaner's label.
+
+    Raises
+    ------
+    InputError
+        An unknown procedure, or a boil-out without its dose.
+    """
+    if key not in procedures():
+        raise InputError("procedure", repr(key), "one of: {known}", values={"known": ", ".join(procedures())})
+    table = catalog.table(f"procedures/{key}.toml")
+    tail = "_es" if language == "es" else ""
+    dose = ""
+    if key == "boil_out":
+        mass = boil_out_dose(water_m3, label_oz_gal)
+        dose = say("{oz} oz of cleaner ({grams} g) into {gal} gal of cold water, by its label at {rate} oz/gal.", {
+            "oz": round(mass / OZ_KG, 1), "grams": round(1000 * mass), "gal": round(water_m3 / GALLON, 1), "rate": label_oz_gal}, translate=tr)  # fmt: skip
+    steps = [{"text": s["text" + tail], "hazard": s.get("hazard" + tail, "")} for s in table["step"]]
+    words = {
+        "minutes": say("{minutes} minutes", {"minutes": float(table["takes_min"])}, translate=tr), "who": tr({"crew": "trained crew, age rules apply", "lead": "shift lead"}[table["who"]]),
+        "gear": tr("Wear first"), "tools": tr("Have ready"), "signs": [tr("done by"), tr("checked by a second person")],
+        "foot": tr("Written from general practice. The maker's manual for this fryer, local codes and licensed technicians win."),
+    }  # fmt: skip
+    return pdf("procedure.typ", "procedure", {
+        "title": table["title" + tail], "paper": PAPER[str(kitchen.site.units)], "language": language, "place": kitchen.site.name, "gear": table["gear" + tail],
+        "tools": table["tools" + tail], "dose": dose, "steps": steps, "words": words,
+    })  # fmt: skip
