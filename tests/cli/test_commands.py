@@ -114,6 +114,7 @@ def test_records_commands(tmp_path, demo):
     assert "No store" in missing.stderr
 
 
+@pytest.mark.slow
 def test_prove_in_words_and_json(demo):
     """A proof names what moves it most; the same seed gives the same JSON; it stays unknown."""
     words = ("cook", "prove", demo, "--program", "bone-in alder", "--samples", "64")

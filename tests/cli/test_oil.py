@@ -4,9 +4,12 @@ from __future__ import annotations
 
 import json
 
+import pytest
+
 from tests.cli.test_commands import frywright
 
 
+@pytest.mark.slow
 def test_oil_by_command(tmp_path):
     """Log, outlook, filling, bill, cartons and limit; nonsense is refused with exit code 2."""
     store = ("--store", str(tmp_path / "o.db"))

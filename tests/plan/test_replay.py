@@ -125,6 +125,7 @@ def test_the_kernels_know_the_longest_load():
     assert engine.MOST_SLOTS == MOST_SLOTS
 
 
+@pytest.mark.slow
 def test_tuning_helps_on_other_days():
     """A rule tuned on one set of days costs less than the default on another, and each product's own rule less than one for all."""
     day = kitchen_day(2, 3, seed=3)

@@ -115,6 +115,7 @@ def toy_optimum() -> float:
     return best(0, (0, 0, 0), 0)
 
 
+@pytest.mark.slow
 def test_a_one_fryer_toy_comes_close_to_its_dynamic_program():
     """The engine's mean cost lies between the optimum and 6 % above it (its look ahead is one decision deep), and beats the tuned rule."""
     day, least = toy(), toy_optimum()

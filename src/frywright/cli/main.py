@@ -43,13 +43,13 @@ def serve(
 
 @app.command()
 def prepare() -> None:
-    """Compile the cook engine for this machine, so that nobody waits for it later."""
+    """Compile the engines for this machine, so that nobody waits for them later."""
     from frywright.cli.output import preparing, speaking_errors
 
     with speaking_errors(), preparing():
-        from frywright.workbench.cook import warm_up
+        from frywright.workbench.warm import warm_up
 
-        typer.echo(f"Cook engine ready after {warm_up():.1f} s.")
+        typer.echo(f"Engines ready after {warm_up():.1f} s.")
 
 
 def run() -> None:

@@ -13,8 +13,8 @@ from frywright.records.store import Store
 from frywright.web.app import make_app
 from frywright.workbench.book import remember_kitchen
 from frywright.workbench.clock import now
-from frywright.workbench.cook import warm_up
 from frywright.workbench.kitchens import demo_text, read_text
+from frywright.workbench.warm import warm_up
 
 HOST = "127.0.0.1"
 
