@@ -11,6 +11,7 @@ from frywright.model.units import LB
 from frywright.records.store import Store
 from frywright.workbench import book, vat
 from frywright.workbench.clock import now
+from frywright.workbench.day import moment_of
 from frywright.workbench.kitchens import demo_text
 from frywright.workbench.language import translator
 
@@ -32,7 +33,7 @@ def kitchen(store):
 def tell(store, kitchen, day, **values):
     """One event at the close of a day of November."""
     return vat.tell_oil(
-        store, kitchen, {"vat": "alder", **values}, at=vat.event_moment(kitchen, dt.date(2026, 11, day), 79_000.0)
+        store, kitchen, {"vat": "alder", **values}, at=moment_of(kitchen.trade, dt.date(2026, 11, day), 79_000.0)
     )
 
 
@@ -71,8 +72,10 @@ def test_oil_over_its_limit_is_to_be_discarded(store, kitchen):
 
 
 def test_a_vat_nobody_told_of_says_default(store, kitchen):
-    """No readings: default figures, said so."""
-    assert vat.vat_view(store, kitchen, "cedar", TODAY)["default"]
+    """No readings: default figures, the advice is unknown, in words too."""
+    view = vat.vat_view(store, kitchen, "cedar", TODAY)
+    assert (view["default"], view["advice"]) == (True, "unknown")
+    assert view["text"].startswith("Unknown")
 
 
 def test_a_reading_after_the_top_up_is_put_back(store, kitchen):

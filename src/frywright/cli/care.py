@@ -3,22 +3,13 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Any
 
 import typer
 
+from frywright.cli.shop import JSON, STORE, open_shop
+
 app = typer.Typer(help="Care: site survey, energy of a day, procedure cards, stop-use.", no_args_is_help=True)
-JSON = typer.Option(False, "--json", help="Print JSON.")
-STORE = typer.Option(Path("var/frywright.db"), "--store", help="File of the store.")
 YES_NO = {"": None, "yes": True, "no": False}
-
-
-def _open(store: Path) -> tuple[Any, Any]:
-    from frywright.web.serve import open_store
-    from frywright.workbench.book import remembered_kitchen
-
-    opened = open_store(str(store), "")
-    return opened, remembered_kitchen(opened)
 
 
 @app.command()
@@ -79,7 +70,12 @@ def card(
 
         out.write_bytes(
             procedure_pdf(
-                _open(store)[1], key, language, translator(language), water_m3=water_gal * GALLON, label_oz_gal=oz_gal
+                open_shop(store)[1],
+                key,
+                language,
+                translator(language),
+                water_m3=water_gal * GALLON,
+                label_oz_gal=oz_gal,
             )
         )
         typer.echo(f"{out} written.")
@@ -96,7 +92,7 @@ def stop(
     with speaking_errors(as_json):
         from frywright.workbench.machines import REASONS, stop_use
 
-        opened, kitchen = _open(store)
+        opened, kitchen = open_shop(store)
         kept = stop_use(opened, kitchen, fryer, reason, who)
         if as_json:
             emit_json({"ok": True, "number": kept.number})
@@ -117,7 +113,7 @@ def reopen(
     with speaking_errors(as_json):
         from frywright.workbench.machines import reopen as release
 
-        opened, kitchen = _open(store)
+        opened, kitchen = open_shop(store)
         kept = release(opened, kitchen, fryer, who, role, finding)
         if as_json:
             emit_json({"ok": True, "number": kept.number})

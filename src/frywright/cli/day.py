@@ -8,18 +8,10 @@ from typing import Any
 
 import typer
 
+from frywright.cli.shop import JSON, STORE, open_shop
+
 app = typer.Typer(help="The day: sales, forecast, pull sheet, drop plan, replay, live board.", no_args_is_help=True)
-STORE = typer.Option(Path("var/frywright.db"), "--store", help="File of the store.")
 DATE = typer.Option("", "--date", help="Business day such as 2026-11-27; without it today.")
-JSON = typer.Option(False, "--json", help="Print JSON.")
-
-
-def _open(store: Path) -> tuple[Any, Any]:
-    from frywright.web.serve import open_store
-    from frywright.workbench.book import remembered_kitchen
-
-    opened = open_store(str(store), "")
-    return opened, remembered_kitchen(opened)
 
 
 def _day(kitchen: Any, text: str) -> dt.date:
@@ -38,7 +30,7 @@ def _day(kitchen: Any, text: str) -> dt.date:
 def _bench(store: Path, date: str, tune: bool = True) -> tuple[Any, Any, Any]:
     from frywright.workbench.day import bench_for
 
-    opened, kitchen = _open(store)
+    opened, kitchen = open_shop(store)
     return opened, kitchen, bench_for(opened, kitchen, _day(kitchen, date), tune=tune)
 
 
@@ -58,7 +50,7 @@ def sales(
         from frywright.workbench.day_view import sales_view
         from frywright.workbench.practice import demo_sales
 
-        opened, kitchen = _open(store)
+        opened, kitchen = open_shop(store)
         if file is None:
             if not kitchen.site.invented:
                 raise InputError("file", "missing", "named: invented sales belong to the invented demo kitchen only")
@@ -117,7 +109,7 @@ def pull(
     with speaking_errors(as_json), preparing():
         from frywright.workbench.day_view import pull_view
 
-        opened, kitchen = _open(store)
+        opened, kitchen = open_shop(store)
         use = _day(kitchen, date) if date else _day(kitchen, "") + dt.timedelta(days=2)
         view = pull_view(opened, kitchen, use, [_stock(text) for text in stock])
         if as_json:

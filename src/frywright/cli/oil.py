@@ -3,21 +3,12 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Any
 
 import typer
 
+from frywright.cli.shop import JSON, STORE, open_shop
+
 app = typer.Typer(help="Oil: filling, log, outlook, cost, cartons.", no_args_is_help=True)
-STORE = typer.Option(Path("var/frywright.db"), "--store", help="File of the store.")
-JSON = typer.Option(False, "--json", help="Print JSON.")
-
-
-def _open(store: Path) -> tuple[Any, Any]:
-    from frywright.web.serve import open_store
-    from frywright.workbench.book import remembered_kitchen
-
-    opened = open_store(str(store), "")
-    return opened, remembered_kitchen(opened)
 
 
 @app.command()
@@ -28,7 +19,7 @@ def fill(vat: str = typer.Argument(help="Fryer."), store: Path = STORE, as_json:
     with speaking_errors(as_json):
         from frywright.workbench.vat import fill_view
 
-        view = fill_view(_open(store)[1], vat)
+        view = fill_view(open_shop(store)[1], vat)
         if as_json:
             emit_json({"ok": True, **view})
             return
@@ -51,7 +42,7 @@ def log(
     with speaking_errors(as_json):
         from frywright.workbench.vat import tell_oil
 
-        opened, kitchen = _open(store)
+        opened, kitchen = open_shop(store)
         values = {
             "vat": vat,
             "what": what,
@@ -77,7 +68,7 @@ def outlook(
     with speaking_errors(as_json), preparing():
         from frywright.workbench.vat import vat_view
 
-        opened, kitchen = _open(store)
+        opened, kitchen = open_shop(store)
         views = [vat_view(opened, kitchen, key) for key in ([vat] if vat else [f.key for f in kitchen.fryers])]
         if as_json:
             emit_json({"ok": True, "vats": views})
@@ -104,7 +95,7 @@ def cost(
         from frywright.model.units import LB
         from frywright.workbench.vat import cost_view
 
-        opened, kitchen = _open(store)
+        opened, kitchen = open_shop(store)
         view = cost_view(opened, kitchen, raw_lb_day * LB, change_h=change_min / 60.0, hour_money=hour_money)
         if as_json:
             emit_json({"ok": True, **view})
@@ -127,7 +118,7 @@ def order(
     with speaking_errors(as_json), preparing():
         from frywright.workbench.vat import order_view
 
-        view = order_view(*_open(store), days, on_hand)
+        view = order_view(*open_shop(store), days, on_hand)
         if as_json:
             emit_json({"ok": True, **view})
         else:
@@ -147,7 +138,7 @@ def limit(
     with speaking_errors(as_json):
         from frywright.workbench.vat import limit_of, set_limit
 
-        opened, _ = _open(store)
+        opened, _ = open_shop(store)
         set_limit(opened, place, house, who, reason)
         value, title = limit_of(opened)
         if as_json:

@@ -9,6 +9,8 @@ from typing import Any
 from frywright.reports.fonts import folder
 
 TEMPLATES = Path(__file__).parent / "templates"
+PAPER = {"us": "us-letter", "metric": "a4"}
+"""Sheet by the kitchen's units."""
 
 
 def pdf(template: str, name: str, data: Any) -> bytes:

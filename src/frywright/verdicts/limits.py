@@ -67,3 +67,20 @@ def hot_hold_c(jurisdiction: str) -> float | None:
         if place["jurisdiction"] == jurisdiction:
             return float(place["temp_c"]) if "temp_c" in place else to_inside(place["temp_f"], "f")
     return None
+
+
+def oil_limit(place: str, house_pct: float) -> tuple[float, str]:
+    """Polar compounds [%] at which oil must go: the place's figure tightened by the house's, and what it rests on.
+
+    Raises
+    ------
+    InputError
+        The place is not in the catalog.
+    """
+    places = {row["place"]: row for row in load.table("standards/oil_limits.toml")["limit"]}
+    if place not in places:
+        raise InputError("place", repr(place), "one of: {known}", values={"known": ", ".join(places)})
+    row = places[place]
+    if "polar_pct" not in row:
+        return house_pct, "no national figure; a house limit holds"
+    return min(house_pct, float(row["polar_pct"])), f"{row['title']}: {row['polar_pct']} % ({row['status']})"

@@ -6,27 +6,13 @@ import socket
 import sys
 import threading
 import webbrowser
-from pathlib import Path
 
 from frywright.model.errors import InputError
-from frywright.records.store import Store
 from frywright.web.app import make_app
-from frywright.workbench.book import remember_kitchen
-from frywright.workbench.clock import now
-from frywright.workbench.kitchens import demo_text, read_text
+from frywright.workbench.book import open_store
 from frywright.workbench.warm import warm_up
 
 HOST = "127.0.0.1"
-
-
-def open_store(path: str, kitchen_file: str) -> Store:
-    """Open the store; load the kitchen file given, or the demo into an empty store."""
-    store = Store.file(Path(path), now)
-    if kitchen_file:
-        remember_kitchen(store, read_text(Path(kitchen_file)), kitchen_file)
-    elif not store.current("kitchen"):
-        remember_kitchen(store, demo_text(), "demo/kitchen.toml")
-    return store
 
 
 def serve_pages(path: str, kitchen_file: str, port: int, open_page: bool) -> None:

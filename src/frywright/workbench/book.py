@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import dataclasses
 import datetime as dt
+from pathlib import Path
 from typing import Any
 
 from frywright.catalog import load as catalog
@@ -17,10 +18,21 @@ from frywright.records.store import Store
 from frywright.workbench.cards import ReadBack
 from frywright.workbench.clock import now
 from frywright.workbench.cook import CookAnswer
+from frywright.workbench.kitchens import demo_text, read_text
 from frywright.workbench.view import plain_json
 
 AUTHOR = "unnamed on this machine"
 """Author until people have accounts."""
+
+
+def open_store(path: str, kitchen_file: str) -> Store:
+    """Open the store; load the kitchen file given, or the demo into an empty store."""
+    store = Store.file(Path(path), now)
+    if kitchen_file:
+        remember_kitchen(store, read_text(Path(kitchen_file)), kitchen_file)
+    elif not store.current("kitchen"):
+        remember_kitchen(store, demo_text(), "demo/kitchen.toml")
+    return store
 
 
 def remember_kitchen(store: Store, text: str, file: str) -> Recorded:

@@ -217,9 +217,8 @@ def _fact(kitchen: Kitchen, program: Program, fryer: Fryer, units: float, count:
     oil = float(np.interp(history.lift_s, history.time_s, history.oil_c))
     first = program.stages[0].set_c - fryer.offset_k
     spare = fryer.heater_w - fryer.loss_w_k * (first - kitchen.site.room_temp_c)
-    heat = (fryer.oil_mass_kg * 2300.0 + fryer.metal_heat_j_k) * max(
-        first - oil, 0.0
-    )  # oil about 2.3 kJ/(kg K): job figures, estimate
+    cp = history.plan.oil.cp_0c_j_kgk + history.plan.oil.cp_slope_j_kgk2 * first
+    heat = (fryer.oil_mass_kg * cp + fryer.metal_heat_j_k) * max(first - oil, 0.0)
     money = (
         trade.handling_money
         + history.heat_kwh * trade.kwh_money
@@ -385,7 +384,11 @@ def _windows(bench: Bench, kitchen: Kitchen, par: Par, days: NDArray[np.int64]) 
     """First slot at heat and last slot of every fryer: later starts and earlier ends are kept where a drawn day gets cheaper by them."""
     day, trade = bench.day, bench.trade
     hours = trade.slot_s / 3600.0
-    idle = [f.loss_w_k * (165.0 - kitchen.site.room_temp_c) / 1000.0 * trade.kwh_money * hours for f in kitchen.fryers]
+    held = [max((p.stages[0].set_c for p in kitchen.programs if p.fryer == f.key), default=0.0) for f in kitchen.fryers]
+    idle = [
+        f.loss_w_k * max(0.0, c - kitchen.site.room_temp_c) / 1000.0 * trade.kwh_money * hours
+        for f, c in zip(kitchen.fryers, held, strict=True)
+    ]
     marks = [max(0, trade.slot_of(a) - 6) for a, _ in trade.rush_s]
     ends = [trade.slot_of(b) for _, b in trade.rush_s]
     up = list(day.up)

@@ -21,14 +21,13 @@ from frywright.plan.pull import Stock, pull, thaw_s
 from frywright.plan.replay import Look, Replay, draw_days, replay, replay_par
 from frywright.records.store import Store
 from frywright.reports.day_chart import gantt_spec, shelf_spec
-from frywright.reports.paper import pdf
+from frywright.reports.paper import PAPER, pdf
 from frywright.workbench.board import Board, amount, board_view
 from frywright.workbench.day import Bench, bench_for, forecaster_of, history_of, mix_factor
 
 Translate = Callable[[str], str]
 HALF_HOUR_S = 1800.0
 PLAY_SEED, WHAT_IF_DAYS = 23, 100
-PAPER = {"us": "us-letter", "metric": "a4"}
 
 
 def sales_view(store: Store, kitchen: Kitchen) -> dict[str, Any]:

@@ -11,7 +11,7 @@ from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import GALLON
 from frywright.records.store import Store
-from frywright.reports.paper import pdf
+from frywright.reports.paper import PAPER, pdf
 from frywright.workbench.book import record
 
 STOP, REOPEN = "stop_use", "reopen"
@@ -32,7 +32,6 @@ REASONS = {
 """Conditions under which a fryer is not used: common practice, no source; a maker's list adds to it."""
 QUALIFIED = ("technician", "licensed")
 OZ_KG = 0.028349523125
-PAPER = {"us": "us-letter", "metric": "a4"}
 
 
 def stopped(store: Store) -> dict[str, Recorded]:

@@ -22,9 +22,10 @@ from frywright.oil.cost import Rates, bill
 from frywright.oil.filling import fill
 from frywright.oil.outlook import LEAST_READINGS, Belief, Crossing, Vats, crossing, learn
 from frywright.records.store import Store
+from frywright.verdicts.limits import oil_limit
 from frywright.workbench.book import record
 from frywright.workbench.clock import now
-from frywright.workbench.day import business_time, moment_of
+from frywright.workbench.day import business_time
 
 KIND, REFUSED, SETTING = "oil_event", "oil_refused", "oil_setting"
 EVENTS = ("top_up", "reading", "filter", "discard", "fill")
@@ -143,13 +144,7 @@ def limit_of(store: Store) -> tuple[float, str]:
     """The limit that holds here: the place's where one is chosen, tightened by the house where it says so; else the house limit."""
     chosen = store.current(SETTING)
     payload: Mapping[str, Any] = chosen[-1].entry.payload if chosen else {"place": "us", "house_pct": HOUSE_LIMIT_PCT}
-    place = next(
-        (x for x in catalog.table("standards/oil_limits.toml")["limit"] if x["place"] == payload["place"]), None
-    )
-    house = float(payload["house_pct"])
-    if place and "polar_pct" in place:
-        return min(house, float(place["polar_pct"])), f"{place['title']}: {place['polar_pct']} % ({place['status']})"
-    return house, "no national figure; a house limit holds"
+    return oil_limit(payload["place"], float(payload["house_pct"]))
 
 
 def set_limit(store: Store, place: str, house_pct: float, who: str, reason: str) -> Recorded:
@@ -160,9 +155,7 @@ def set_limit(store: Store, place: str, house_pct: float, who: str, reason: str)
     InputError
         An unknown place, a limit out of range, or looser without name and reason.
     """
-    places = [x["place"] for x in catalog.table("standards/oil_limits.toml")["limit"]]
-    if place not in places:
-        raise InputError("place", repr(place), "one of: {known}", values={"known": ", ".join(places)})
+    oil_limit(place, house_pct)
     if not 5.0 <= house_pct <= 30.0:
         raise InputError("house limit", house_pct, "5 to 30 % polar compounds")
     if house_pct > limit_of(store)[0] and not (who.strip() and reason.strip()):
@@ -250,6 +243,13 @@ def vat_view(
         text = say(
             "Discard tonight: the chance that tomorrow's peak passes {limit} % is {chance_frac}.",
             {"limit": state.limit_pct, "chance_frac": state.crossing.tomorrow_frac},
+            translate=tr,
+        )
+    elif state.readings_count < LEAST_READINGS:
+        advice = "unknown"
+        text = say(
+            "Unknown: fewer than four readings of this vat. By default figures the limit would be reached about {when}; read it.",
+            {"when": _on(day, middle)},
             translate=tr,
         )
     elif state.crossing.never_frac > 0.5:
@@ -379,8 +379,3 @@ def rotation_notes(kitchen: Kitchen, source: str, target: str, store: Store, tod
     if old.fryer.oil != new.fryer.oil:
         found.append("The two vats hold different oils.")
     return found
-
-
-def event_moment(kitchen: Kitchen, date: dt.date, second_s: float) -> dt.datetime:
-    """The moment of a time of a business day."""
-    return moment_of(_trade(kitchen), date, second_s)
