@@ -21,7 +21,7 @@ def test_a_closer_logs_with_one_hand(browser, address):  # noqa: F811
         if amount:
             page.fill(f"{tile} [name=amount]", amount)
         box = page.locator(f"{tile} button[value={what}]").bounding_box()
-        assert box["height"] >= 48
+        assert box["height"] >= 68
         page.click(f"{tile} button[value={what}]")
         page.wait_for_load_state("load")
         assert time.time() - start < 10

@@ -33,6 +33,7 @@ def test_the_room_in_both_languages(client):
         assert page.status_code == 200
         assert words in page.text
         assert page.text.count('class="oil"') == 4
+    assert client.get("/care", params={"lang": "en"}).text.count("not read") == 4
     assert len(client.get("/care/oil.json").json()["vats"]) == 4
 
 
