@@ -7,8 +7,9 @@ import datetime as dt
 import pytest
 
 from frywright.care.commissioning import Plate, SiteFacts, altitude_share, amps, go, power_share, survey
-from frywright.care.counters import Task, Use, calendar, due
+from frywright.care.counters import Use, calendar, due
 from frywright.care.energy import cooking_efficiency, energy_day
+from frywright.model.care import Task
 from frywright.model.errors import InputError
 from frywright.model.findings import Outcome
 from frywright.model.units import BTU, LB
@@ -119,3 +120,21 @@ def test_the_calendar_is_an_icalendar_file():
     assert all(len(line.encode()) <= 75 for line in text.split("\r\n"))
     whole = text.replace("\r\n ", "")
     assert "SUMMARY:Alder\\, vat 1: Turn the lid seal\\, both sides\\; wipe it" in whole
+
+
+def test_wear_against_the_first_day():
+    """A third over the first day is out whatever the trend; a steady rise tells when it would be; nothing is told without a first day."""
+    from frywright.care.wear import wear
+
+    out = wear("pressure_build", 40.0, [0, 7, 14], [50.0, 53.0, 54.0])
+    assert out.outcome is Outcome.FAILS
+    assert out.ratio_n == pytest.approx(53 / 40)
+    assert "lid seal" in out.note.text
+    rising = wear("heat_up", 900.0, [0, 10, 20, 30, 40], [900.0, 920.0, 940.0, 960.0, 980.0])
+    assert rising.outcome is Outcome.MEETS
+    assert rising.reaches_days_n == pytest.approx((1170 - 980) / 2.0)
+    assert wear("recovery", 60.0, [0, 10, 20, 30], [60.0, 60.0, 60.0, 60.0]).reaches_days_n == float("inf")
+    assert wear("recovery", None, [0], [60.0]).outcome is Outcome.UNKNOWN
+    for bad in (("mood", 1.0, [0], [1.0]), ("recovery", 0.0, [0], [1.0]), ("recovery", 1.0, [], [])):
+        with pytest.raises(InputError):
+            wear(*bad)

@@ -48,3 +48,30 @@ def test_site_and_energy_by_command():
     assert good.returncode == 0
     assert "20.96 kWh" in frywright("care", "energy", "13", "80", "40").stdout
     assert frywright("care", "site", "--hood", "maybe").returncode == 2
+
+
+def test_care_that_is_due_by_command(tmp_path):
+    """Done, due and the calendar; a contractor's task is not the crew's."""
+    store = ("--store", str(tmp_path / "s.db"))
+    refused = frywright("care", "done", "alder", "suppression", "--who", "Ana", *store)
+    assert refused.returncode == 2
+    assert "nobody else" in refused.stderr
+    frywright("care", "done", "alder", "lid_seal", "--who", "Ana", *store)
+    rows = json.loads(frywright("care", "due", "--json", *store).stdout)["due"]
+    assert [r["state"] for r in rows if (r["fryer"], r["task"]) == ("alder", "lid_seal")] == ["later"]
+    frywright("care", "calendar", "--out", str(tmp_path / "c.ics"), *store)
+    assert (tmp_path / "c.ics").read_bytes().count(b"BEGIN:VEVENT\r\n") == 1
+
+
+def test_a_new_fryer_by_command(tmp_path):
+    """Plate, site, a gate that holds, and the pack."""
+    store = ("--store", str(tmp_path / "s.db"))
+    kept = frywright("care", "plate", "alder", "serial=A-1", "fuel=electric", "volts=208", "phases=3", "power=12.2 kW", *store)  # fmt: skip
+    assert kept.returncode == 0, kept.stderr
+    told = json.loads(frywright("care", "measured", "alder", "volts=240", "--json", *store).stdout)
+    assert told["go"] == "fails"
+    refused = frywright("care", "sign", "alder", "fill", "who=Ana", "role=lead", *store)
+    assert refused.returncode == 2
+    assert "no way past" in refused.stderr
+    assert frywright("care", "handover", "alder", "--out", str(tmp_path / "h.pdf"), *store).returncode == 0
+    assert (tmp_path / "h.pdf").read_bytes().startswith(b"%PDF")

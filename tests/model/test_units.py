@@ -13,7 +13,7 @@ PINT = {
     "f": "degF", "c": "degC", "k": "delta_degC", "f_diff": "delta_degF", "s": "second", "min": "minute", "h": "hour",
     "kg": "kilogram", "g": "gram", "lb": "pound", "oz": "ounce", "m": "meter", "cm": "centimeter",
     "mm": "millimeter", "in": "inch", "ft": "foot", "pa": "pascal", "kpa": "kilopascal", "bar": "bar",
-    "psi": "psi", "w": "watt", "kw": "kilowatt", "btu_h": "Btu_it/hour", "j": "joule", "kwh": "kilowatt_hour",
+    "psi": "psi", "mbar": "millibar", "inh2o": "inH2O", "w": "watt", "kw": "kilowatt", "btu_h": "Btu_it/hour", "j": "joule", "kwh": "kilowatt_hour",
     "btu": "Btu_it", "m2": "meter**2", "mm2": "millimeter**2", "m3": "meter**3", "l": "liter", "gal": "gallon",
     "w_mk": "watt/meter/delta_degC", "w_m2k": "watt/meter**2/delta_degC", "j_kgk": "joule/kilogram/delta_degC",
     "kg_m3": "kilogram/meter**3",

@@ -135,7 +135,11 @@ def _electric(plate: Plate, site: SiteFacts) -> list[Point]:
     else:
         share = power_share(plate.volts_n, site.volts_n)
         inside = VOLTS_LOW_FRAC <= site.volts_n / plate.volts_n <= VOLTS_HIGH_FRAC
-        text = "{volts} V measured, {plate} V on the plate: {share_frac} of rated power, heat-up takes {longer} times as long; no-go unless the maker's plate allows it."
+        text = (
+            "{volts} V measured, {plate} V on the plate: {share_frac} of rated power, heat-up takes {longer} times as long."
+            if inside
+            else "{volts} V measured, {plate} V on the plate: {share_frac} of rated power, heat-up takes {longer} times as long; no-go unless the maker's plate allows it."
+        )
         found.append(Point(name="voltage", outcome=Outcome.MEETS if inside else Outcome.FAILS, note=Note(kind="voltage", text=text, values={
             "volts": site.volts_n, "plate": plate.volts_n, "share_frac": share, "longer": round(1.0 / share, 2)})))  # fmt: skip
     same = None if site.phases_count is None else site.phases_count == plate.phases_count

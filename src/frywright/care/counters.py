@@ -6,27 +6,7 @@ import datetime as dt
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from frywright.model.errors import InputError
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Task:
-    """One care task; an interval of 0 does not count. ``who`` says who may do it: crew, lead, technician or licensed."""
-
-    key: str
-    title: str
-    who: str
-    loads_count: int = 0
-    heat_s: float = 0.0
-    turns_count: int = 0
-    days_count: int = 0
-    takes_s: float = 0.0
-
-    def __post_init__(self) -> None:
-        if self.who not in ("crew", "lead", "technician", "licensed"):
-            raise InputError("who", repr(self.who), "crew, lead, technician or licensed", where=self.key)
-        if not any((self.loads_count, self.heat_s, self.turns_count, self.days_count)):
-            raise InputError("interval", "none", "loads, hours at heat, filter turns or days", where=self.key)
+from frywright.model.care import Task
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -8,6 +8,7 @@ from typing import Any, cast
 
 from frywright.catalog import load
 from frywright.model.calibration import Calibration
+from frywright.model.care import Emergency, Task
 from frywright.model.codec import Source, read
 from frywright.model.errors import DataError, InputError
 from frywright.model.findings import Problem
@@ -17,7 +18,21 @@ from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import Program, Stage
 from frywright.model.trade import MenuItem, Sell, Trade
 
-TABLES = ("kitchen", "fryer", "product", "program", "cut", "cut_set", "coating", "calibration", "day", "menu", "sell")
+TABLES = (
+    "kitchen",
+    "fryer",
+    "product",
+    "program",
+    "cut",
+    "cut_set",
+    "coating",
+    "calibration",
+    "day",
+    "menu",
+    "sell",
+    "care",
+    "emergency",
+)
 
 
 def parse_kitchen(text: str, file: str = "kitchen.toml") -> Kitchen:
@@ -51,23 +66,30 @@ def parse_kitchen(text: str, file: str = "kitchen.toml") -> Kitchen:
     }
     programs = _each(tables, "program", source, problems, _program)
     calibrations = _each(tables, "calibration", source, problems, lambda *a: read(Calibration, *a))
-    trade = _day(tables, source, problems)
+    trade = _one_of(tables, "day", source, problems, Trade)
     menu = _each(tables, "menu", source, problems, lambda *a: read(MenuItem, *a))
     sells = _each(tables, "sell", source, problems, lambda *a: read(Sell, *a))
+    care = _each(tables, "care", source, problems, lambda *a: read(Task, *a))
+    emergency = _one_of(tables, "emergency", source, problems, Emergency)
     if not parts["fryers"] and not problems:
         problems.append(source.problem("", "", "the file has no [[fryer]]", "Describe at least one fryer."))
     if problems or site is None:
         raise DataError(problems)
     kitchen = _join(site, parts, programs, source)
     kitchen = replace(kitchen, calibrations=_known_cuts(kitchen, calibrations, source))
-    return _with_trade(kitchen, trade, menu, sells, source)
+    kitchen = _with_trade(kitchen, trade, menu, sells, source)
+    return replace(kitchen, care=_known_fryers(kitchen, care, source), emergency=emergency or Emergency())
 
 
-def _day(tables: Mapping[str, Any], source: Source, problems: list[Problem]) -> Trade | None:
-    if "day" not in tables:
+def _one_of(tables: Mapping[str, Any], name: str, source: Source, problems: list[Problem], kind: type[Any]) -> Any:
+    """The single table of a name as its dataclass, None where the file has none."""
+    if name not in tables:
+        return None
+    if not isinstance(tables[name], dict):
+        problems.append(source.problem(f"{name}[0]", "", f"[[{name}]] is a list", f"Write [{name}] with one bracket."))
         return None
     try:
-        return read(Trade, tables["day"], source, "day")
+        return read(kind, tables[name], source, name)
     except DataError as error:
         problems.extend(error.problems)
         return None
@@ -190,6 +212,14 @@ def _known_cuts(kitchen: Kitchen, calibrations: list[Any], source: Source) -> tu
     if problems:
         raise DataError(problems)
     return tuple(calibration for _, calibration in calibrations)
+
+
+def _known_fryers(kitchen: Kitchen, care: list[Any], source: Source) -> tuple[Task, ...]:
+    known = [f.key for f in kitchen.fryers]
+    wrong = [(path, task) for path, task in care if task.fryer and task.fryer not in known]
+    if wrong:
+        raise DataError([source.problem(p, "fryer", f"unknown fryer {t.fryer!r}", "Use one of: " + ", ".join(known)) for p, t in wrong])  # fmt: skip
+    return tuple(task for _, task in care)
 
 
 def _checked(kitchen: Kitchen, programs: list[Any], source: Source) -> tuple[Program, ...]:

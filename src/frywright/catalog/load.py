@@ -8,6 +8,7 @@ from functools import cache
 from importlib import resources
 from typing import Any
 
+from frywright.model.care import Task
 from frywright.model.food import Coating, Composition, Cut, CutSet, CutShare
 from frywright.model.fryer import Oil
 
@@ -91,3 +92,12 @@ def oils() -> dict[str, Oil]:
     names = ("key", "title", "density_20c_kg_m3", "density_slope_kg_m3k", "cp_0c_j_kgk",
              "cp_slope_j_kgk2", "smoke_low_c")  # fmt: skip
     return {t["key"]: Oil(**{n: t[n] for n in names}) for t in map(table, files("oils"))}
+
+
+@cache
+def care_tasks() -> tuple[Task, ...]:
+    """Care by calendar as the trade does it; a kitchen's own tasks stand before them."""
+    return tuple(
+        Task(takes_s=60.0 * t["takes_min"], **{k: v for k, v in t.items() if k != "takes_min"})
+        for t in table("care/tasks.toml")["task"]
+    )

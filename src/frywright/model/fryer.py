@@ -94,6 +94,7 @@ class Fryer:
     capacity_kg: float = 0.0
     min_load_kg: float = 0.0
     oil: str = "canola"
+    solid_fat: bool = False
     fuel: str = "electric"
     swing_k: float = 4.0
     proportional_k: float = 0.0

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 
 from frywright.model.calibration import Calibration
+from frywright.model.care import Emergency, Task
 from frywright.model.errors import InputError
 from frywright.model.food import Coating, Cut, CutSet, Product
 from frywright.model.fryer import Fryer, FryerKind
@@ -72,6 +73,8 @@ class Kitchen:
     menu: tuple[MenuItem, ...] = ()
     sells: tuple[Sell, ...] = ()
     trade: Trade | None = None
+    care: tuple[Task, ...] = ()
+    emergency: Emergency = field(default_factory=Emergency)
 
     def __post_init__(self) -> None:
         for kind in ("fryers", "products", "cuts", "cut_sets", "coatings"):

@@ -28,6 +28,8 @@ INCH = 0.0254
 PSI = LB * 9.80665 / INCH**2
 BTU = 1055.05585262
 GALLON = 231 * INCH**3
+INCH_WATER = 1000.0 * 9.80665 * INCH
+"""Conventional inch of water, 4 degC (NIST SP 811)."""
 
 UNITS: dict[str, Unit] = {
     "c": Unit("temperature", sign="°C"),
@@ -50,6 +52,8 @@ UNITS: dict[str, Unit] = {
     "kpa": Unit("pressure", 1e3, sign="kPa"),
     "bar": Unit("pressure", 1e5, sign="bar"),
     "psi": Unit("pressure", PSI, sign="psi"),
+    "mbar": Unit("pressure", 100.0, sign="mbar"),
+    "inh2o": Unit("pressure", INCH_WATER, sign="inH₂O"),
     "w": Unit("power", sign="W"),
     "kw": Unit("power", 1e3, sign="kW"),
     "btu_h": Unit("power", BTU / 3600, sign="Btu/h"),

@@ -16,6 +16,8 @@ FOOD_KG_M3 = 1050.0
 """Raw breaded chicken sinks: about 1050 kg/m3 (estimate; muscle 1040 to 1080 in handbooks, from memory)."""
 SHORTENING_MELT_J_KG = 120e3
 """Heat to melt solid shortening, about 120 kJ/kg between 20 and 45 degC (estimate, no source; use the supplier's figure)."""
+MELTED_C = 50.0
+"""Solid shortening is liquid above it (estimate, no source)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -81,6 +83,6 @@ def most_oil_kg(oil: Oil, area_m2: float, upper_line_m: float, load_kg: float, *
     return room / (1.0 + foam_frac) * oil.density_kg_m3(hot_c)
 
 
-def melt_j(mass_kg: float, cold_c: float = 20.0, melted_c: float = 50.0) -> float:
+def melt_j(mass_kg: float, cold_c: float = 20.0, melted_c: float = MELTED_C) -> float:
     """Heat to melt solid shortening [J]; low heat only, packed without air around the heat surfaces, until they are covered."""
     return mass_kg * (SHORTENING_MELT_J_KG + 2000.0 * (melted_c - cold_c))

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import json
+import tempfile
+from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
@@ -11,13 +13,48 @@ from frywright.reports.fonts import folder
 TEMPLATES = Path(__file__).parent / "templates"
 PAPER = {"us": "us-letter", "metric": "a4"}
 """Sheet by the kitchen's units."""
+SIGNS = {b"\xff\xd8\xff": "jpg", b"\x89PNG\r\n\x1a\n": "png", b"GIF8": "gif", b"RIFF": "webp"}
+"""First bytes of the pictures that can be printed."""
 
 
-def pdf(template: str, name: str, data: Any) -> bytes:
-    """Compile a template with its data to PDF."""
+def pdf(template: str, name: str, data: Any, pictures: Mapping[str, bytes] | None = None) -> bytes:
+    """Compile a template with its data to PDF; ``pictures`` are files it may show, by the name it knows them by."""
     import typst
 
+    if not pictures:
+        return _compiled(typst, TEMPLATES / template, name, data)
+    with tempfile.TemporaryDirectory() as place:
+        root = Path(place)
+        (root / template).write_text((TEMPLATES / template).read_text("utf-8"), "utf-8")
+        for file, content in pictures.items():
+            (root / file).write_bytes(content)
+        return _compiled(typst, root / template, name, data)
+
+
+def _compiled(typst: Any, path: Path, name: str, data: Any) -> bytes:
     return bytes(typst.compile(
-        TEMPLATES / template, font_paths=[folder()], ignore_system_fonts=True, format="pdf",
-        sys_inputs={name: json.dumps(data, ensure_ascii=False)}, timestamp=0,
+        path, font_paths=[folder()], ignore_system_fonts=True, format="pdf", sys_inputs={name: json.dumps(data, ensure_ascii=False)}, timestamp=0,
     ))  # fmt: skip
+
+
+def picture_type(content: bytes) -> str:
+    """File ending of a picture by its first bytes; empty for anything else."""
+    return next((kind for sign, kind in SIGNS.items() if content.startswith(sign)), "")
+
+
+def is_picture(content: bytes) -> bool:
+    """Whether a picture can really be printed: its first bytes say so and it decodes."""
+    kind = picture_type(content)
+    if not kind:
+        return False
+    import typst
+
+    with tempfile.TemporaryDirectory() as place:
+        root = Path(place)
+        (root / f"p.{kind}").write_bytes(content)
+        (root / "p.typ").write_text(f'#image("p.{kind}", width: 20mm)', "utf-8")
+        try:
+            typst.compile(root / "p.typ", format="pdf")
+        except (typst.TypstError, RuntimeError):
+            return False
+    return True

@@ -22,7 +22,7 @@ from frywright.workbench.proof import FACTOR_WORDS
 HERE = Path(__file__).parent
 LARGEST_BODY_BYTES = 1_000_000
 LARGEST_LOG_BYTES = 150_000_000
-UPLOADS = ("/cook/probes/upload", "/day/sales")
+UPLOADS = ("/cook/probes/upload", "/day/sales", "/care/new/plate")
 HEADERS = {
     "Content-Security-Policy": "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
     "font-src 'self'; connect-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'",
@@ -55,7 +55,7 @@ class Context:
 
 def make_app(store: Store) -> FastAPI:
     """The application over an open store that holds a kitchen."""
-    from frywright.web.pages import care, cook, day, desk, probes, records
+    from frywright.web.pages import care, cook, day, desk, fryers, probes, records
 
     app = FastAPI(title="Frywright", docs_url=None, redoc_url=None, openapi_url=None)
     context = Context(store)
@@ -66,6 +66,7 @@ def make_app(store: Store) -> FastAPI:
     app.include_router(probes.router(context))
     app.include_router(day.router(context))
     app.include_router(care.router(context))
+    app.include_router(fryers.router(context))
     app.include_router(records.router(context))
     app.middleware("http")(_guard)
 

@@ -38,7 +38,7 @@ def _shown(context: Context, request: Request, problem: str = "", status: int = 
     limit, title = oil.limit_of(context.store)
     places = catalog.table("standards/oil_limits.toml")["limit"]
     return context.render(
-        request, "care.html", status, room="care", vats=vats, recent=recent, problem=problem, typed=typed or {}, kitchen=kitchen, fresh=lambda: uuid.uuid4().hex,
+        request, "care.html", status, room="care", part="oil", vats=vats, recent=recent, problem=problem, typed=typed or {}, kitchen=kitchen, fresh=lambda: uuid.uuid4().hex,
         limit=limit, limit_title=title, places=places, held={k: e.entry.payload for k, e in machines.stopped(context.store).items()}, reasons=machines.REASONS,
         cards=[(key, catalog.table(f"procedures/{key}.toml")["title_es" if context.language(request) == "es" else "title"]) for key in machines.procedures()],
     )  # fmt: skip

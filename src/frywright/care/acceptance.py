@@ -1,0 +1,77 @@
+"""Acceptance of a fryer: what was timed and measured on its first day against what this fryer should do by the engine."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from frywright.care.energy import heat_up, heavy_load
+from frywright.care.wear import LIMIT_N
+from frywright.model.findings import Note, Outcome
+from frywright.model.fryer import Fryer, Oil
+from frywright.model.program import LidState
+from frywright.physics.fry import FryHistory
+
+SHORTEST_S, APART_S = 20.0, 30.0
+"""Below the first a stopwatch cannot tell a ratio; nearer than the second it is the hand and the load that differ (project's own rules)."""
+MEAN_K = 2.0
+"""Mean oil temperature this near the set point needs no offset (project's own rule, about a reference thermometer and a stirred vat)."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Test:
+    """One acceptance test: measured, reckoned, and what follows."""
+
+    __test__ = False
+    name: str
+    measured: str
+    reckoned: str
+    outcome: Outcome
+    note: Note
+
+
+def reckoned_s(fryer: Fryer, oil: Oil, history: FryHistory | None, marks_c: tuple[float, float], room_c: float) -> dict[str, float]:  # fmt: skip
+    """Times this fryer should take: heat-up between two marks; recovery, pressure build and vent of its full load where one is simulated."""
+    found = {"heat_up": heat_up(fryer, oil, *marks_c, room_c).duration_s}
+    if history is None:
+        return found
+    found["recovery"] = heavy_load(history).recovery_s
+    if history.plan.program.under_pressure and history.full_pressure_s is not None:
+        stages = zip(history.plan.program.stages, history.plan.program.durations_s(), strict=True)
+        closed = 0.0
+        for stage, length in stages:
+            if stage.lid is LidState.PRESSURE:
+                break
+            closed += length
+        found["pressure_build"] = history.full_pressure_s - closed
+        found["vent_down"] = history.vent_s
+    return found
+
+
+def timed(name: str, measured_s: float | None, expected_s: float | None, shown: tuple[str, str]) -> Test:
+    """A timed figure against its reckoning: 30 % slower fails, nothing to compare is unknown."""
+    if measured_s is None:
+        note = Note(kind="missing", text="Not measured.")
+        return Test(name=name, measured="", reckoned=shown[1], outcome=Outcome.UNKNOWN, note=note)
+    if expected_s is None or max(measured_s, expected_s) < SHORTEST_S:
+        note = Note(kind="no_reckoning", text="Kept for life; nothing to compare it with.")
+        return Test(name=name, measured=shown[0], reckoned=shown[1], outcome=Outcome.UNKNOWN, note=note)
+    ratio = measured_s / max(expected_s, SHORTEST_S)
+    slow = ratio > LIMIT_N and measured_s - expected_s > APART_S
+    text = "{ratio} times what was reckoned: find the cause before service; a licensed technician confirms." if slow else "{ratio} times what was reckoned."  # fmt: skip
+    note = Note(kind="slow" if slow else "fits", text=text, values={"ratio": round(ratio, 2)})
+    return Test(name=name, measured=shown[0], reckoned=shown[1], outcome=Outcome.FAILS if slow else Outcome.MEETS, note=note)  # fmt: skip
+
+
+def control(set_c: float, mean_c: float, swing_k: float, fryer: Fryer, shown: tuple[str, str, str]) -> list[Test]:
+    """Mean over cycles against the set point, and the swing against what the programs were designed with."""
+    near = abs(mean_c - set_c) <= MEAN_K
+    mean = Test(
+        name="mean", measured=shown[0], reckoned=shown[1], outcome=Outcome.MEETS if near else Outcome.FAILS,
+        note=Note(kind="mean", text="The mean of five cycles is at the set point." if near else "An offset is to be entered and checked again."),
+    )  # fmt: skip
+    fits = swing_k <= fryer.swing_k * LIMIT_N + 0.5
+    swing = Test(
+        name="swing", measured=shown[2], reckoned="", outcome=Outcome.MEETS if fits else Outcome.FAILS,
+        note=Note(kind="swing", text="The programs were designed with a swing of {swing_k}." if fits else "Wider than the {swing_k} the programs were designed with: design them anew.", values={"swing_k": fryer.swing_k}),
+    )  # fmt: skip
+    return [mean, swing]

@@ -1,0 +1,59 @@
+"""Words of fryer care: who does what, tasks with their intervals, and a store's own facts for an emergency."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from frywright.model.errors import InputError
+
+ROLES = ("crew", "lead", "technician", "licensed")
+"""Who may do a task, from least to most: trained crew, shift lead, technician of the house, licensed or certified contractor."""
+APPLIES = ("", "open", "pressure", "electric", "gas")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Task:
+    """One care task. An interval of 0 does not count; of the others the earliest decides.
+
+    ``who`` is the least role that may do it; ``applies`` narrows it to a kind of fryer or fuel, ``fryer`` to one fryer.
+    """
+
+    key: str
+    title: str
+    who: str
+    title_es: str = ""
+    applies: str = ""
+    fryer: str = ""
+    parts: str = ""
+    parts_es: str = ""
+    loads_count: int = 0
+    heat_s: float = 0.0
+    turns_count: int = 0
+    days_count: int = 0
+    takes_s: float = 0.0
+
+    def __post_init__(self) -> None:
+        if self.who not in ROLES:
+            raise InputError("who", repr(self.who), ", ".join(ROLES), where=self.key)
+        if self.applies not in APPLIES:
+            raise InputError("applies", repr(self.applies), ", ".join(APPLIES[1:]), where=self.key)
+        if min(self.loads_count, self.heat_s, self.turns_count, self.days_count, self.takes_s) < 0:
+            raise InputError("interval", "negative", "0 or more", where=self.key)
+        if not any((self.loads_count, self.heat_s, self.turns_count, self.days_count)):
+            raise InputError("interval", "none", "loads, hours at heat, filter turns or days", where=self.key)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Emergency:
+    """What a store's emergency card says of this place; what is empty is left as a line to write on."""
+
+    address: str = ""
+    call: str = ""
+    pull_station: str = ""
+    extinguisher: str = ""
+    fuel_stop: str = ""
+    meeting_point: str = ""
+    first_aid: str = ""
+    eyewash: str = ""
+    fire_contractor: str = ""
+    service: str = ""

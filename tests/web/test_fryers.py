@@ -1,0 +1,87 @@
+"""Fryer care and new fryers without a browser: forms become entries, refusals keep what was typed, papers print."""
+
+from __future__ import annotations
+
+import pytest
+from fastapi.testclient import TestClient
+
+from frywright.records.store import Store
+from frywright.web.app import make_app
+from frywright.workbench import book, upkeep
+from frywright.workbench.clock import now
+from frywright.workbench.kitchens import demo_text
+from tests.workbench.test_commissioning import PLATE, SITE, png
+
+HOST = "http://127.0.0.1"
+
+
+@pytest.fixture
+def store(tmp_path):
+    found = Store.file(tmp_path / "f.db", now)
+    book.remember_kitchen(found, demo_text(), "demo.toml")
+    return found
+
+
+@pytest.fixture
+def client(store):
+    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+
+
+def test_a_task_is_ticked_off_and_stands_in_the_calendar(client, store):
+    """One form post; a role that may not do it is told so and loses nothing typed."""
+    page = client.get("/care/fryers")
+    assert page.status_code == 200
+    assert page.text.count("No record of when it was last done: ") == 4
+    form = {"fryer": "alder", "task": "suppression", "who": "Ana", "role": "crew", "note": "tag 5521"}
+    refused = client.post("/care/fryers/done", data=form)
+    assert refused.status_code == 422
+    assert "nobody else may tick it off" in refused.text
+    assert 'value="tag 5521"' in refused.text
+    assert "nadie más" in client.post("/care/fryers/done?lang=es", data=form).text
+    assert client.post("/care/fryers/done", data={**form, "role": "licensed"}).url.path == "/care/fryers"
+    assert len(store.current(upkeep.DONE)) == 1
+    calendar = client.get("/care/calendar.ics")
+    assert calendar.headers["content-type"].startswith("text/calendar")
+    assert calendar.text.count("BEGIN:VEVENT") == 1
+    told = client.get("/care/fryers.json", params={"lang": "en"}).json()
+    assert sum(r["state"] == "later" for r in told["due"]) == 1
+
+
+def test_a_figure_is_kept(client):
+    """A time typed wrongly is answered in words."""
+    form = {"fryer": "alder", "figure": "heat_up", "time": "soon"}
+    assert client.post("/care/fryers/figure", data=form).status_code == 422
+    page = client.post("/care/fryers/figure", data={**form, "time": "15:30"})
+    assert "No figure of its first day is kept" in page.text
+
+
+def test_plate_photo_site_and_pack(client):
+    """The photo is shown beside what was typed, the survey says go, a hard step is shut, the pack prints."""
+    plate = client.post("/care/new/plate", data=PLATE, files={"photo": ("plate.png", png(), "image/png")})
+    assert plate.status_code == 200
+    photo = client.get("/care/new/alder.json").json()["plate"]["photo"]
+    assert client.get(f"/care/new/photo/{photo}").headers["content-type"] == "image/png"
+    page = client.post("/care/new/site", data=SITE)
+    assert '<p class="headline meets">' in page.text
+    assert client.get("/care/new/alder.json").json()["go"] == "meets"
+    step = {"fryer": "alder", "step": "fill", "who": "Ana", "role": "lead"}
+    refused = client.post("/care/new/step", data=step)
+    assert refused.status_code == 422
+    assert "no way past" in refused.text
+    assert client.get("/care/new/alder.pdf").content.startswith(b"%PDF")
+    assert client.get("/care/emergency.pdf").content.startswith(b"%PDF")
+
+
+@pytest.mark.parametrize("name", ["..%2f..%2fetc%2fpasswd", "a" * 64, "x"])
+def test_only_kept_photos_are_served(client, name):
+    """A path or an unknown hash is refused."""
+    assert client.get(f"/care/new/photo/{name}").status_code in (404, 409)
+
+
+@pytest.mark.parametrize("data", [b"", b"GIF8 nothing", b"<svg onload=alert(1)>", b"\x89PNG\r\n\x1a\n" + bytes(200)])
+def test_what_is_no_picture_is_refused(client, data):
+    """By its content, whatever it calls itself; what was typed stays in the form and nothing is kept."""
+    found = client.post("/care/new/plate", data=PLATE, files={"photo": ("plate.png", data, "image/png")})
+    assert found.status_code == 422
+    assert 'value="A-1"' in found.text
+    assert not client.get("/care/new/alder.json").json()["plate"]
