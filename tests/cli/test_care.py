@@ -75,3 +75,16 @@ def test_a_new_fryer_by_command(tmp_path):
     assert "no way past" in refused.stderr
     assert frywright("care", "handover", "alder", "--out", str(tmp_path / "h.pdf"), *store).returncode == 0
     assert (tmp_path / "h.pdf").read_bytes().startswith(b"%PDF")
+
+
+def test_people_and_drills_by_command(tmp_path):
+    """A person, a signed skill, and drills with an explained answer."""
+    store = ("--store", str(tmp_path / "s.db"))
+    frywright("care", "person", "Kim Vale", "--born", "1999-04-02", *store)
+    assert "until" in frywright("care", "skill", "Kim Vale", "lid", "--seen-by", "Ana Lund", *store).stdout
+    told = json.loads(frywright("care", "people", "--json", *store).stdout)
+    assert told["people"][0]["skills"][0]["standing"] == "holds"
+    drills = json.loads(frywright("care", "drill", "--json", *store).stdout)["drills"]
+    assert sum(d["simulated"] for d in drills) >= 20
+    answered = frywright("care", "drill", "bone-in_alder-v3-gauge", "--choice", "1", *store)
+    assert "right:" in answered.stdout

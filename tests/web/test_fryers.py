@@ -85,3 +85,23 @@ def test_what_is_no_picture_is_refused(client, data):
     assert found.status_code == 422
     assert 'value="A-1"' in found.text
     assert not client.get("/care/new/alder.json").json()["plate"]
+
+
+def test_people_skills_and_a_drill(client, store):
+    """A person, a refused self-observation, a drill answered: every answer is explained, none is scored."""
+    assert client.post("/care/people/person", data={"name": "Kim Vale"}).status_code == 200
+    refused = client.post("/care/people/skill", data={"person": "Kim Vale", "skill": "probe", "observed_by": "kim vale"})  # fmt: skip
+    assert refused.status_code == 422
+    assert "another person, who saw it done" in refused.text
+    page = client.post("/care/people/skill", data={"person": "Kim Vale", "skill": "probe", "observed_by": "Ana"})
+    assert "✔ holds" in page.text
+    assert client.post("/care/people/dance", data={}).status_code == 422
+    key = "bone-in_alder-v3-gauge"
+    assert "⚠" not in client.get(f"/care/drill/{key}").text
+    told = client.post(f"/care/drill/{key}", data={"choice": "0", "who": "Kim"})
+    assert told.text.count("<li class=") == 4
+    assert "this injures" in told.text
+    assert client.get("/care/drill/none").status_code == 422
+    assert client.post(f"/care/drill/{key}", data={"choice": "x"}).status_code == 422
+    assert client.get("/care/wall.pdf").content.startswith(b"%PDF")
+    assert client.get("/care/people.json").json()["people"][0]["name"] == "Kim Vale"

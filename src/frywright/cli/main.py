@@ -6,7 +6,7 @@ import sys
 
 import typer
 
-from frywright.cli import care, cook, day, desk, fryers, kitchen, oil, probe, records
+from frywright.cli import care, cook, day, desk, fryers, kitchen, oil, people, probe, records
 
 app = typer.Typer(
     help="Workbench for the fryers of a fried-chicken kitchen. It plans, records and checks; it never "
@@ -14,7 +14,7 @@ app = typer.Typer(
     no_args_is_help=True, add_completion=False, pretty_exceptions_enable=False,
 )  # fmt: skip
 assert desk.app is cook.app  # the desk adds its commands to the cook group
-assert fryers.app is care.app  # fryers add theirs to the care group
+assert fryers.app is people.app is care.app  # fryers and people add theirs to the care group
 app.add_typer(cook.app, name="cook")
 app.add_typer(kitchen.app, name="kitchen")
 app.add_typer(probe.app, name="probe")

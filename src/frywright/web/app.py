@@ -55,7 +55,7 @@ class Context:
 
 def make_app(store: Store) -> FastAPI:
     """The application over an open store that holds a kitchen."""
-    from frywright.web.pages import care, cook, day, desk, fryers, probes, records
+    from frywright.web.pages import care, cook, day, desk, fryers, people, probes, records
 
     app = FastAPI(title="Frywright", docs_url=None, redoc_url=None, openapi_url=None)
     context = Context(store)
@@ -67,6 +67,7 @@ def make_app(store: Store) -> FastAPI:
     app.include_router(day.router(context))
     app.include_router(care.router(context))
     app.include_router(fryers.router(context))
+    app.include_router(people.router(context))
     app.include_router(records.router(context))
     app.middleware("http")(_guard)
 

@@ -1,0 +1,83 @@
+"""Room Care, people: skills with their expiry, age rules, drills, wall cards."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from fastapi import APIRouter, Request, Response
+from fastapi.responses import JSONResponse, RedirectResponse
+
+from frywright.model.errors import FrywrightError, InputError
+from frywright.web.app import Context
+from frywright.workbench import training
+from frywright.workbench.book import remembered_kitchen
+from frywright.workbench.language import explain, translator
+
+
+def router(context: Context) -> APIRouter:
+    """Routes of the page."""
+    routes = APIRouter()
+    _add_people(routes, context)
+    _add_drills(routes, context)
+    return routes
+
+
+def _page(context: Context, request: Request, problem: str = "", status: int = 200, typed: Any = None) -> Response:
+    kitchen, language = remembered_kitchen(context.store), context.language(request)
+    tr = translator(language)
+    return context.render(
+        request, "people.html", status, room="care", part="people", kitchen=kitchen, view=training.people_view(context.store, kitchen, language, tr),
+        drills=training.drill_views(kitchen, language, tr), problem=problem, typed=typed or {},
+    )  # fmt: skip
+
+
+def _add_people(routes: APIRouter, context: Context) -> None:
+    @routes.get("/care/people")
+    def page(request: Request) -> Response:
+        return _page(context, request)
+
+    @routes.get("/care/people.json")
+    def as_json(request: Request) -> Response:
+        kitchen, language = remembered_kitchen(context.store), context.language(request)
+        return JSONResponse({"ok": True, **training.people_view(context.store, kitchen, language, translator(language))})  # fmt: skip
+
+    @routes.post("/care/people/{what}")
+    async def keep(request: Request, what: str) -> Response:
+        form = {k: str(v) for k, v in (await request.form()).items()}
+        do = {"person": training.keep_person, "skill": training.sign_skill}.get(what)
+        try:
+            if do is None:
+                raise InputError("form", repr(what), "person or skill")
+            do(context.store, remembered_kitchen(context.store), form)
+        except FrywrightError as error:
+            return _page(context, request, explain(error, context.language(request)), error.http_status, form)
+        return RedirectResponse("/care/people", 303)
+
+    @routes.get("/care/wall.pdf")
+    def wall(request: Request) -> Response:
+        language = context.language(request)
+        data = training.wall_card_pdf(context.store, remembered_kitchen(context.store), language, translator(language))
+        return Response(data, media_type="application/pdf")
+
+
+def _add_drills(routes: APIRouter, context: Context) -> None:
+    def shown(request: Request, key: str, picked: int | None) -> Response:
+        kitchen, language = remembered_kitchen(context.store), context.language(request)
+        drills = training.drill_views(kitchen, language, translator(language))
+        drill = training.drill_view(kitchen, key, language, translator(language))
+        keys = [d["key"] for d in drills]
+        following = keys[(keys.index(key) + 1) % len(keys)]
+        return context.render(request, "drill.html", room="care", part="people", drill=drill, picked=picked, following=following)  # fmt: skip
+
+    @routes.get("/care/drill/{key}")
+    def drill(request: Request, key: str) -> Response:
+        return shown(request, key, None)
+
+    @routes.post("/care/drill/{key}")
+    async def answer(request: Request, key: str) -> Response:
+        form = await request.form()
+        text = str(form.get("choice", ""))
+        if not text.isdigit():
+            raise InputError("choice", repr(text), "one of the answers shown")
+        training.answer_drill(context.store, remembered_kitchen(context.store), key, int(text), str(form.get("who", "")))  # fmt: skip
+        return shown(request, key, int(text))
