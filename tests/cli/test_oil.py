@@ -21,6 +21,6 @@ def test_oil_by_command(tmp_path):
     vats = json.loads(frywright("oil", "outlook", *store, "--json").stdout)["vats"]
     assert vats[0]["last_reading_pct"] == 12.5
     assert "cartons" in frywright("oil", "fill", "alder", *store).stdout
-    assert "log gap" in frywright("oil", "cost", "330", *store).stdout
+    assert "Log gap" in frywright("oil", "cost", "330", *store).stdout
     assert "Order" in frywright("oil", "order", "7", *store).stdout
     assert "23 %" in frywright("oil", "limit", "germany", "--house", "23", *store).stdout

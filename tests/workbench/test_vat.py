@@ -9,7 +9,7 @@ import pytest
 from frywright.model.errors import InputError
 from frywright.model.units import LB
 from frywright.records.store import Store
-from frywright.workbench import book, vat
+from frywright.workbench import book, oil_money, vat
 from frywright.workbench.clock import now
 from frywright.workbench.day import moment_of
 from frywright.workbench.kitchens import demo_text
@@ -53,7 +53,7 @@ def test_a_week_gives_a_dated_outlook(store, kitchen):
     assert view["age_days_count"] == 9
     assert view["growth_pct"] == pytest.approx(2.6, abs=0.6)
     assert view["days_n"][0] <= view["days_n"][1] <= view["days_n"][2]
-    now_days, more, cooler = (row["days_n"] for row in view["changes"])
+    now_days, more, cooler, _ = (row["days_n"] for row in oil_money.changes_view(kitchen, vat.vat_states(store, kitchen, TODAY), "alder")["changes"])  # fmt: skip
     assert more > now_days
     assert cooler > now_days
     assert "límite" in vat.vat_view(store, kitchen, "alder", TODAY, translator("es"))["text"]
@@ -84,9 +84,9 @@ def test_a_reading_after_the_top_up_is_put_back(store, kitchen):
     tell(store, kitchen, 25, what="top_up", amount="16 lb")
     for other in (store,):
         tell(other, kitchen, 25, what="reading", amount="12", after="1")
-    after = vat.vat_state(store, kitchen, "alder", TODAY).belief.mean[0, 1]
+    after = vat.vat_states(store, kitchen, TODAY)["alder"].belief.mean[0, 1]
     tell(store, kitchen, 25, what="reading", amount="12")
-    assert vat.vat_state(store, kitchen, "alder", TODAY).belief.mean[0, 1] < after
+    assert vat.vat_states(store, kitchen, TODAY)["alder"].belief.mean[0, 1] < after
 
 
 @pytest.mark.parametrize("bad", [
@@ -129,12 +129,111 @@ def test_limits_tighten_freely_and_loosen_only_with_a_name(store):
 def test_cost_order_filling_and_rotation(store, kitchen):
     """Log gaps come first, uptake stands apart, cartons cover changes and safety, older oil never goes into fresher."""
     week(store, kitchen)
-    told = vat.cost_view(store, kitchen, 150.0, TODAY)
+    told = oil_money.cost_view(store, kitchen, 150.0, TODAY)
     assert len(told["log_gaps"]) == 3
     assert told["uptake_money"] == pytest.approx(27 * LB / 10 * 2.4, abs=0.01)
-    order = vat.order_view(store, kitchen, 7, 1.0, TODAY)
+    order = oil_money.order_view(store, kitchen, 7, 1.0, TODAY)
     assert order["cartons"] >= order["safety_cartons"] - 1
-    assert vat.order_view(store, kitchen, 7, 50.0, TODAY)["cartons"] == 0
-    assert vat.fill_view(kitchen, "alder")["cartons"] == 2
-    assert any("Older oil" in note for note in vat.rotation_notes(kitchen, "alder", "cedar", store, TODAY))
-    assert not any("Older oil" in note for note in vat.rotation_notes(kitchen, "cedar", "alder", store, TODAY))
+    assert oil_money.order_view(store, kitchen, 7, 50.0, TODAY)["cartons"] == 0
+    assert oil_money.fill_view(kitchen, "alder")["cartons"] == 2
+    states = vat.vat_states(store, kitchen, TODAY)
+    assert any("Older oil" in note for note in oil_money.rotation_notes(kitchen, states["alder"], states["cedar"]))
+    assert not any("Older oil" in note for note in oil_money.rotation_notes(kitchen, states["cedar"], states["alder"]))
+
+
+def states_of(store, kitchen):
+    """Every vat today."""
+    return vat.vat_states(store, kitchen, TODAY)
+
+
+def test_advice_in_money(store, kitchen):
+    """More top-up and a filter turn have their price, the filter's effect is not claimed before the log shows it, a change has its worth."""
+    week(store, kitchen)
+    view = oil_money.changes_view(kitchen, states_of(store, kitchen), "alder")
+    now_row, more, cooler, turn = view["changes"]
+    assert not view["filter_told"]
+    assert "does not show yet" in turn["what"]
+    assert more["money"] != now_row["money"]
+    assert cooler["saves_money"] > 0
+    assert 0 <= view["left_money"] <= view["change_money"] == pytest.approx(64 * LB * 2.4, abs=0.01)
+    assert "no muestra" in oil_money.changes_view(kitchen, states_of(store, kitchen), "alder", translator("es"))["changes"][3]["what"]  # fmt: skip
+
+
+def test_a_filter_effect_in_the_log_is_learned(store, kitchen):
+    """Days with three turns gain half of what days with none gain: the log says so and the row uses it."""
+    level = 4.0
+    tell(store, kitchen, 1, what="discard")
+    for n, day in enumerate(range(2, 14)):
+        turns = 3 * (n % 2)
+        for k in range(turns):
+            vat.tell_oil(store, kitchen, {"vat": "alder", "what": "filter"}, f"f{day}{k}", at=moment_of(kitchen.trade, dt.date(2026, 11, day), 60_000.0 + k))  # fmt: skip
+        level += 2.0 - 0.3 * turns
+        tell(store, kitchen, day, what="reading", amount=f"{level:.2f}")
+    state = vat.vat_states(store, kitchen, dt.date(2026, 11, 13))
+    view = oil_money.changes_view(kitchen, state, "alder")
+    assert view["filter_told"]
+    assert view["filter_points"] == pytest.approx(0.3, abs=0.05)
+    assert view["changes"][3]["days_n"] > view["changes"][0]["days_n"]
+
+
+def test_oil_that_stayed_cold_does_not_age(store, kitchen):
+    """A day on which the board dropped only in another fryer adds nothing to this vat's outlook."""
+    week(store, kitchen)
+    before = states_of(store, kitchen)["alder"].belief.mean[0, 1]
+    for day in (22, 23):
+        book.record(store, "day_event", {"key": f"c{day}", "date": f"2026-11-{day}", "what": "drop", "fryer": "cedar", "product": "bone_in", "pieces_count": 24, "practice_count": None})  # fmt: skip
+    after = states_of(store, kitchen)["alder"].belief.mean[0, 1]
+    assert after > before
+
+
+def test_the_bill_takes_the_board_and_names_causes(store, kitchen):
+    """Raw product from the drops; too much and too little top-up and an early change are named, after the gaps."""
+    with pytest.raises(InputError, match="dropped on the board"):
+        oil_money.cost_view(store, kitchen, today=TODAY)
+    for day in (24, 25):
+        for n in range(10):
+            book.record(store, "day_event", {"key": f"d{day}{n}", "date": f"2026-11-{day}", "what": "drop", "fryer": "alder", "product": "bone_in", "pieces_count": 32, "practice_count": None})  # fmt: skip
+    tell(store, kitchen, 24, what="top_up", amount="1 lb")
+    view = oil_money.cost_view(store, kitchen, today=TODAY)
+    assert view["per_raw_lb_money"] == pytest.approx(view["day_money"] / (10 * 4 * 2.6), abs=5.1e-5)
+    assert any("2026-11-25" in gap for gap in view["log_gaps"])
+    assert any("not all of it is told" in cause for cause in view["causes"])
+    tell(store, kitchen, 25, what="top_up", amount="40 lb")
+    tell(store, kitchen, 25, what="reading", amount="12")
+    tell(store, kitchen, 25, what="discard")
+    view = oil_money.cost_view(store, kitchen, today=TODAY)
+    assert "early" in view["causes"][0]
+    assert "short draining" in view["causes"][1]
+    (row,) = oil_money.site_rows([("a", store, kitchen)], TODAY)
+    assert row["per_hundred_n"] == view["per_hundred_n"]
+
+
+def test_filling_heights_and_a_vat_that_is_overfilled(kitchen):
+    """With surface and upper line known the cold height is told; more oil than stays under the line is warned of; solid shortening has its melt."""
+    from dataclasses import replace
+
+    view = oil_money.fill_view(kitchen, "alder")
+    assert "cold" in view["heights"]
+    assert not view["warning"]
+    low = replace(kitchen.fryer("alder"), upper_line_m=0.2, solid_fat=True)
+    other = replace(kitchen, fryers=tuple(low if f.key == "alder" else f for f in kitchen.fryers))
+    view = oil_money.fill_view(other, "alder")
+    assert "boils over" in view["warning"]
+    assert "kWh" in view["melt"]
+    assert oil_money.fill_view(kitchen, "cedar")["heights"] == ""
+
+
+def test_worn_oil_moves_down_only_where_nothing_speaks_against_it(store, kitchen):
+    """Into a vat about to be changed with the same proteins it is worth money; into a fresher or another one it is not offered; the map prints."""
+    week(store, kitchen)
+    for day in range(12, 26):
+        vat.tell_oil(store, kitchen, {"vat": "birch", "what": "reading", "amount": f"{10 + day - 12}"}, at=moment_of(kitchen.trade, dt.date(2026, 11, day), 79_000.0))  # fmt: skip
+    view = oil_money.changes_view(kitchen, states_of(store, kitchen), "alder")
+    old = float(states_of(store, kitchen)["alder"].belief.mean[0, 0])
+    assert old < 24
+    assert [m["into"] for m in view["moves"]] == ["birch"]
+    assert view["moves"][0]["saves_money"] >= 0
+    rotation = oil_money.rotation_view(kitchen, states_of(store, kitchen), translator("es"))
+    assert len(rotation["moves"]) == 12
+    assert any("proteínas" in n or "aceite" in n for m in rotation["moves"] for n in m["notes"])
+    assert oil_money.oil_map_pdf(store, kitchen, "es", translator("es")).startswith(b"%PDF")

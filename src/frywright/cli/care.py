@@ -156,3 +156,41 @@ def energy(
             emit_json({"ok": True, **parts})
         else:
             typer.echo(", ".join(f"{name.removesuffix('_kwh')} {value:.2f} kWh" for name, value in parts.items()))
+
+
+@app.command()
+def power(
+    date: str = typer.Option("", help="Day, such as 2026-11-27; without it the opening hours are taken."), store: Path = STORE, as_json: bool = JSON,
+) -> None:  # fmt: skip
+    """Start, setback and off of every fryer from the day's plan under the power cap; test-method quantities of full loads."""
+    import datetime as dt
+
+    from frywright.cli.output import emit_json, preparing, speaking_errors
+
+    with speaking_errors(as_json), preparing():
+        from frywright.model.errors import InputError
+        from frywright.workbench.day import bench_for, morning
+        from frywright.workbench.machines import stopped
+        from frywright.workbench.power import energy_view, full_load_rows
+
+        opened, kitchen = open_shop(store)
+        try:
+            day = dt.date.fromisoformat(date) if date else None
+        except ValueError as error:
+            raise InputError("date", repr(date), "a day such as 2026-11-27") from error
+        bench = bench_for(opened, kitchen, day, down=tuple(stopped(opened))) if day else None
+        view = energy_view(kitchen, bench, morning(bench) if bench else None)
+        if as_json:
+            emit_json({"ok": True, **view, "loads": full_load_rows(kitchen)})
+            return
+        if view["problem"]:
+            typer.echo(view["problem"])
+        for row in view["rows"]:
+            if not row["used"]:
+                typer.echo(f"{row['name']}: stays off.")
+                continue
+            pauses = "".join(f", set back {p['from']} to {p['on_again']}" for p in row["pauses"])
+            typer.echo(f"{row['name']}: start {row['start']}, at heat {row['ready']}, first drop {row['first_drop']}{pauses}, off {row['off']}; {row['total_kwh']} kWh")  # fmt: skip
+        typer.echo(f"{view['total_kwh']} kWh, {100 * view['idle_frac']:.0f} % of it idle; {view['currency']}{view['money']:.2f} for the electric ones.")  # fmt: skip
+        for row in full_load_rows(kitchen):
+            typer.echo(f"{row['program']}: {row['load']}, efficiency {100 * row['efficiency_frac']:.0f} %, {row['capacity']}, recovery {row['recovery_s']} s, food {row['food']}")  # fmt: skip

@@ -177,3 +177,31 @@ def emergency(out: Path = typer.Option(Path("emergency.pdf"), help="PDF to write
 
         out.write_bytes(emergency_pdf(open_shop(store)[1], language, translator(language)))
         typer.echo(f"{out} written.")
+
+
+@app.command()
+def close(
+    fryer: str = typer.Argument("", help="Fryer or store; without it tonight's list."), step: str = typer.Argument("", help="Step to sign."), who: str = typer.Option("", help="Who did it."),
+    second: str = typer.Option("", help="Second person."), value: str = typer.Option("", help="Oil temperature, pH, per cent polar or how much."), language: str = typer.Option("en", help="en or es."),
+    store: Path = STORE, as_json: bool = JSON,
+) -> None:  # fmt: skip
+    """The close of the day in its order: what each vat gets tonight, what is open, what is shut and why; or sign a step."""
+    from frywright.cli.output import emit_json, preparing, speaking_errors
+
+    with speaking_errors(as_json), preparing():
+        from frywright.workbench.close import close_day_view, sign_close
+        from frywright.workbench.language import translator
+
+        opened, kitchen = open_shop(store)
+        if step:
+            sign_close(opened, kitchen, {"fryer": fryer, "step": step, "who": who, "second": second, "value": value})
+        view = close_day_view(opened, kitchen, language, translator(language))
+        if as_json:
+            emit_json({"ok": True, **view})
+            return
+        for one in [*view["fryers"], {"key": "store", "name": "", "plan_words": "", "why": "", "steps": view["store"]}]:
+            if one["name"]:
+                typer.echo(f"{one['name']}: {one['plan_words']}. {one['why']}")
+            for s in one["steps"]:
+                mark = "x" if s["done"] else ("#" if s["shut"] else " ")
+                typer.echo(f"  [{mark}] {one['key']} {s['key']}: {s['title']}" + (f" ({s['shut']})" if s["shut"] else ""))  # fmt: skip

@@ -17,7 +17,7 @@ def fill(vat: str = typer.Argument(help="Fryer."), store: Path = STORE, as_json:
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.vat import fill_view
+        from frywright.workbench.oil_money import fill_view
 
         view = fill_view(open_shop(store)[1], vat)
         if as_json:
@@ -28,6 +28,13 @@ def fill(vat: str = typer.Argument(help="Fryer."), store: Path = STORE, as_json:
             "Fill to the cold line, drains closed, heat off; check the level again at heat. Too little uncovers the heat surfaces and can ignite; "
             "too much boils over with a wet load."
         )
+        for text in (
+            view["heights"],
+            view["warning"],
+            f"Solid shortening: {view['melt']} to melt, low heat, attended." if view["melt"] else "",
+        ):
+            if text:
+                typer.echo(text)
 
 
 @app.command()
@@ -66,10 +73,13 @@ def outlook(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
-        from frywright.workbench.vat import vat_view
+        from frywright.workbench.oil_money import changes_view
+        from frywright.workbench.vat import vat_states, vat_view
 
         opened, kitchen = open_shop(store)
-        views = [vat_view(opened, kitchen, key) for key in ([vat] if vat else [f.key for f in kitchen.fryers])]
+        keys = [vat] if vat else [f.key for f in kitchen.fryers]
+        states = vat_states(opened, kitchen)
+        views = [vat_view(opened, kitchen, k, states=states) | changes_view(kitchen, states, k) for k in keys]
         if as_json:
             emit_json({"ok": True, "vats": views})
             return
@@ -80,32 +90,94 @@ def outlook(
             )
             typer.echo(f"  {view['text']}")
             for row in view["changes"]:
-                typer.echo(f"  {row['what']}: {row['days_n']:g} days")
+                typer.echo(f"  {row['what']}: {row['days_n']:g} days, {view['currency']}{row['money']:.2f} a day")
+            for move in view["moves"]:
+                typer.echo(f"  {move['text']}")
 
 
 @app.command()
 def cost(
-    raw_lb_day: float = typer.Argument(help="Raw breaded product a day, lb."), change_min: float = typer.Option(45.0, help="Minutes a vat change."),
-    hour_money: float = typer.Option(0.0, help="Pay by hour."), store: Path = STORE, as_json: bool = JSON,
+    raw_lb_day: float = typer.Argument(0.0, help="Raw breaded product a day, lb; without it what the board dropped."), change_min: float = typer.Option(None, help="Minutes a vat change."),
+    hour_money: float = typer.Option(None, help="Pay by hour."), store: Path = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
-    """The oil bill of the last four weeks; what the food takes up stands apart. Vats without entries come first."""
-    from frywright.cli.output import emit_json, speaking_errors
+    """The oil bill of the last four weeks; what the food takes up stands apart. Gaps in the log come first, then likely causes."""
+    from frywright.cli.output import emit_json, preparing, speaking_errors
 
-    with speaking_errors(as_json):
+    with speaking_errors(as_json), preparing():
+        from dataclasses import replace
+
         from frywright.model.units import LB
-        from frywright.workbench.vat import cost_view
+        from frywright.workbench.day import usual_trade
+        from frywright.workbench.oil_money import cost_view, rates_of
 
         opened, kitchen = open_shop(store)
-        view = cost_view(opened, kitchen, raw_lb_day * LB, change_h=change_min / 60.0, hour_money=hour_money)
+        rates = rates_of(usual_trade(kitchen))
+        if change_min is not None:
+            rates = replace(rates, change_h=change_min / 60.0)
+        if hour_money is not None:
+            rates = replace(rates, hour_money=hour_money)
+        view = cost_view(opened, kitchen, raw_lb_day * LB, rates=rates)
         if as_json:
             emit_json({"ok": True, **view})
             return
         for name in view["log_gaps"]:
-            typer.echo(f"No entries for {name} in this time: a log gap, before anything else.")
+            typer.echo(f"Log gap, before anything else: {name}.")
         typer.echo(
             f"{view['day_money']:.2f} a day over {view['days_count']} days: taken up by the food {view['uptake_money']:.2f}, thrown away {view['discard_money']:.2f}, "
-            f"labour {view['labour_money']:.2f}; {view['per_raw_lb_money']:.3f} a raw lb."
+            f"labour {view['labour_money']:.2f}; {view['per_raw_lb_money']:.3f} a raw lb; {view['per_hundred_n']:g} of oil by 100 of raw."
         )
+        for cause in view["causes"]:
+            typer.echo(f"  {cause}")
+
+
+@app.command()
+def sites(stores: list[Path] = typer.Argument(help="Files of several stores."), as_json: bool = JSON) -> None:
+    """Several stores side by side: oil by hundred of raw product, money by raw kilogram, log gaps first, then likely causes."""
+    from frywright.cli.output import emit_json, preparing, speaking_errors
+
+    with speaking_errors(as_json), preparing():
+        from frywright.model.errors import InputError
+        from frywright.workbench.oil_money import site_rows
+
+        lost = next((path for path in stores if not path.exists()), None)
+        if lost is not None:
+            raise InputError("store", str(lost), "a file that exists")
+        rows = site_rows([(str(path), *open_shop(path)) for path in stores])
+        if as_json:
+            emit_json({"ok": True, "sites": rows})
+            return
+        for row in rows:
+            if row["unknown"]:
+                typer.echo(f"{row['place']} ({row['site']}): unknown. {row['unknown']}")
+                continue
+            typer.echo(
+                f"{row['place']} ({row['site']}): {row['per_hundred_n']:g} of oil by 100 of raw, {row['per_raw_kg_money']:.3f} a raw kg"
+            )
+            for text in [*(f"log gap: {gap}" for gap in row["log_gaps"]), *row["causes"]]:
+                typer.echo(f"  {text}")
+
+
+@app.command()
+def moves(store: Path = STORE, out: Path = typer.Option(None, help="PDF of the oil map to write."), language: str = typer.Option("en", help="en or es."), as_json: bool = JSON) -> None:  # fmt: skip
+    """What each vat's oil carries, and what speaks against moving it into another."""
+    from frywright.cli.output import emit_json, speaking_errors
+
+    with speaking_errors(as_json):
+        from frywright.workbench.language import translator
+        from frywright.workbench.oil_money import oil_map_pdf, rotation_view
+        from frywright.workbench.vat import vat_states
+
+        opened, kitchen = open_shop(store)
+        if out is not None:
+            out.write_bytes(oil_map_pdf(opened, kitchen, language, translator(language)))
+        view = rotation_view(kitchen, vat_states(opened, kitchen), translator(language))
+        if as_json:
+            emit_json({"ok": True, **view})
+            return
+        for one in view["vats"]:
+            typer.echo(f"{one['name']}: {one['products']}; carries {one['carries'] or 'nothing listed'}")
+        for move in view["moves"]:
+            typer.echo(f"{move['from']} into {move['into']}: {' '.join(move['notes']) or 'nothing speaks against it.'}")
 
 
 @app.command()
@@ -116,7 +188,7 @@ def order(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
-        from frywright.workbench.vat import order_view
+        from frywright.workbench.oil_money import order_view
 
         view = order_view(*open_shop(store), days, on_hand)
         if as_json:

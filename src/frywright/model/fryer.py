@@ -95,6 +95,8 @@ class Fryer:
     min_load_kg: float = 0.0
     oil: str = "canola"
     solid_fat: bool = False
+    oil_area_m2: float = 0.0
+    upper_line_m: float = 0.0
     fuel: str = "electric"
     swing_k: float = 4.0
     proportional_k: float = 0.0
@@ -123,6 +125,8 @@ class Fryer:
             raise InputError("capacity", "missing", "given as capacity_heads or capacity_kg", where=self.key)
         if not 0.0 <= self.swing_k <= 30.0:
             raise InputError("swing", f"{self.swing_k:.1f} K", "0 to 30 K", where=self.key)
+        if not 0.0 <= self.oil_area_m2 <= 2.0 or not 0.0 <= self.upper_line_m <= 1.0:
+            raise InputError("oil_area, upper_line", f"{self.oil_area_m2:g} m2, {self.upper_line_m:g} m", "up to 2 m2 and 1 m, or left out", where=self.key)  # fmt: skip
         if self.kind == FryerKind.PRESSURE:
             self._check_pressure()
 

@@ -126,6 +126,11 @@ class Trade:
     cap_w: float = float("inf")
     kwh_money: float = 0.15
     oil_kg_money: float = 2.4
+    oil_change_s: float = 2700.0
+    hour_money: float = 0.0
+    media_money: float = 0.0
+    disposal_kg_money: float = 0.0
+    rebate_kg_money: float = 0.0
     handling_money: float = 0.5
     catering_count: int = 40
 
@@ -143,7 +148,8 @@ class Trade:
             )
         if self.hands_count < 1 or self.filter_every_count < 1 or self.catering_count < 1:
             raise InputError("hands, filter_every, catering", "below 1", "1 or more", where="day")
-        if min(self.kwh_money, self.oil_kg_money, self.handling_money, self.filter_money) < 0:
+        oil = (self.oil_change_s, self.hour_money, self.media_money, self.disposal_kg_money, self.rebate_kg_money)
+        if min(self.kwh_money, self.oil_kg_money, self.handling_money, self.filter_money, *oil) < 0:
             raise InputError("money", "negative", "0 or more", where="day")
         _ = self.rush_s
 

@@ -15,6 +15,7 @@ from fastapi.templating import Jinja2Templates
 from frywright.model.errors import FrywrightError
 from frywright.records.store import Store
 from frywright.reports.fonts import folder as font_folder
+from frywright.web.benches import Benches
 from frywright.workbench.book import remembered_kitchen
 from frywright.workbench.language import LANGUAGES, explain, translator
 from frywright.workbench.proof import FACTOR_WORDS
@@ -32,11 +33,12 @@ HEADERS = {
 
 
 class Context:
-    """What a page needs besides its request: the store and the templates."""
+    """What a page needs besides its request: the store, the templates, the days lately planned."""
 
     def __init__(self, store: Store) -> None:
         self.store = store
         self.templates = Jinja2Templates(directory=HERE / "templates")
+        self.benches = Benches(store)
 
     def language(self, request: Request) -> str:
         """Language asked for in the address, else the last one chosen, else the kitchen's."""

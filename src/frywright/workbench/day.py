@@ -48,6 +48,7 @@ class LoadFact:
     cook_s: float
     vent_start_s: float | None
     recovery_s: float
+    heat_kwh: float
     batch_money: float
     outcome: Outcome
     margin_k: float | None
@@ -79,6 +80,11 @@ def trade_of(kitchen: Kitchen) -> Trade:
     if kitchen.trade is None or not kitchen.sells:
         raise InputError("day", "missing in the kitchen file", "described by [day], [[sell]] and [[menu]] (see the how-to of the day)", where=kitchen.site.name)  # fmt: skip
     return kitchen.trade
+
+
+def usual_trade(kitchen: Kitchen) -> Trade:
+    """The kitchen's day, or the usual one where its file has none: care and oil need no menu."""
+    return kitchen.trade or Trade()
 
 
 def business_time(trade: Trade, moment: dt.datetime) -> tuple[dt.date, float]:
@@ -227,7 +233,7 @@ def _fact(kitchen: Kitchen, program: Program, fryer: Fryer, units: float, count:
     return LoadFact(
         product=program.product, fryer=fryer.key, program=program.name, version=program.version, units_n=units, pieces_count=count,
         load_kg=history.plan.load_kg, cook_s=history.lift_s + program.drain_s, vent_start_s=history.vent_start_s,
-        recovery_s=heat / max(spare, 100.0), batch_money=money, outcome=worst.outcome, margin_k=worst.margin_k,
+        recovery_s=heat / max(spare, 100.0), heat_kwh=history.heat_kwh, batch_money=money, outcome=worst.outcome, margin_k=worst.margin_k,
     )  # fmt: skip
 
 

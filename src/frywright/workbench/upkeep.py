@@ -25,7 +25,7 @@ from frywright.records.store import Store
 from frywright.workbench.board import EVENT
 from frywright.workbench.book import entry_of, record
 from frywright.workbench.clock import now
-from frywright.workbench.day import business_time
+from frywright.workbench.day import business_time, usual_trade
 from frywright.workbench.vat import KIND as OIL_EVENT
 
 Translate = Callable[[str], str]
@@ -106,12 +106,12 @@ def last_done(store: Store) -> dict[tuple[str, str], Recorded]:
 
 def today_of(kitchen: Kitchen) -> dt.date:
     """The business day it is now in a kitchen."""
-    return business_time(_trade(kitchen), now())[0]
+    return business_time(usual_trade(kitchen), now())[0]
 
 
 def due_list(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> list[tuple[Fryer, Task, Due | None, Recorded | None]]:  # fmt: skip
     """Every task of every fryer with when it is due; None where no record says when it was last done. Earliest first, no record before all."""
-    day, trade = today or today_of(kitchen), _trade(kitchen)
+    day, trade = today or today_of(kitchen), usual_trade(kitchen)
     done = last_done(store)
     since = min((dt.date.fromisoformat(e.entry.payload["date"]) for e in done.values()), default=day)
     history = worked(store, max(min(since, day - dt.timedelta(days=RATE_DAYS)), day - dt.timedelta(days=400)))
@@ -216,7 +216,7 @@ def _date(text: str, today: dt.date) -> dt.date:
 def calendar_text(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> str:
     """Everything with a due day as an iCalendar file."""
     moment = now()
-    day = today or business_time(_trade(kitchen), moment)[0]
+    day = today or business_time(usual_trade(kitchen), moment)[0]
     items = [(fryer.name, found) for fryer, _, found, _ in due_list(store, kitchen, day) if found]
     return calendar(items, day, moment)
 
@@ -288,7 +288,3 @@ def _wear_text(figure: str, found: Any, tr: Translate) -> str:
     if figure == "heat_up" and found.ratio_n > 1.1:
         return tr(next((text for most, _, text in HINTS if found.ratio_n <= most), HINTS[-1][2]))
     return say(found.note.text, found.note.values, translate=tr)
-
-
-def _trade(kitchen: Kitchen) -> Trade:
-    return kitchen.trade or Trade()

@@ -9,23 +9,20 @@ from typing import Any
 
 import numpy as np
 
-from frywright.catalog import load as catalog
-from frywright.model.entry import Recorded
+from frywright.model.entry import Entry, Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
-from frywright.model.trade import Trade
 from frywright.model.units import LB, parse, show
-from frywright.oil.ageing import heat_factor, share_for_ever
-from frywright.oil.cost import Rates, bill
-from frywright.oil.filling import fill
+from frywright.oil.ageing import share_for_ever
 from frywright.oil.outlook import LEAST_READINGS, Belief, Crossing, Vats, crossing, learn
 from frywright.records.store import Store
 from frywright.verdicts.limits import oil_limit
-from frywright.workbench.book import record
+from frywright.workbench.board import EVENT
+from frywright.workbench.book import entry_of, record
 from frywright.workbench.clock import now
-from frywright.workbench.day import business_time
+from frywright.workbench.day import business_time, usual_trade
 
 KIND, REFUSED, SETTING = "oil_event", "oil_refused", "oil_setting"
 EVENTS = ("top_up", "reading", "filter", "discard", "fill")
@@ -53,10 +50,7 @@ class VatState:
     days_count: int
     top_up_kg: float
     last_reading_pct: float | None
-
-
-def _trade(kitchen: Kitchen) -> Trade:
-    return kitchen.trade or Trade()
+    events: tuple[Mapping[str, Any], ...] = ()
 
 
 def tell_oil(
@@ -80,11 +74,24 @@ def tell_oil(
     try:
         payload = _read(kitchen, values)
     except InputError as error:
-        record(store, REFUSED, {"raw": {k: str(v)[:200] for k, v in values.items()}, "reason": str(error)})
+        keep_refused(store, values, error)
         raise
     moment = at or now()
-    date, _ = business_time(_trade(kitchen), moment)
-    return record(store, KIND, {**payload, "key": key, "date": date.isoformat()}, moment), True
+    return record(store, KIND, {**payload, "key": key, "date": _date_of(kitchen, moment)}, moment), True
+
+
+def keep_refused(store: Store, values: Mapping[str, Any], error: InputError) -> None:
+    """Keep what was refused as it was typed, with the reason."""
+    record(store, REFUSED, {"raw": {k: str(v)[:200] for k, v in values.items()}, "reason": str(error)})
+
+
+def oil_entry(kitchen: Kitchen, values: Mapping[str, Any], key: str, moment: dt.datetime) -> Entry:
+    """The entry of an oil event, for whoever writes it together with others."""
+    return entry_of(KIND, {**_read(kitchen, values), "key": key, "date": _date_of(kitchen, moment)}, moment)
+
+
+def _date_of(kitchen: Kitchen, moment: dt.datetime) -> str:
+    return business_time(usual_trade(kitchen), moment)[0].isoformat()
 
 
 def _read(kitchen: Kitchen, values: Mapping[str, Any]) -> dict[str, Any]:
@@ -169,29 +176,50 @@ def set_limit(store: Store, place: str, house_pct: float, who: str, reason: str)
     )
 
 
-def vat_state(store: Store, kitchen: Kitchen, vat: str, today: dt.date | None = None) -> VatState:
-    """A vat's oil today.
+def vat_states(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> dict[str, VatState]:
+    """Every vat's oil today, by fryer; the logs are read once."""
+    day = today or business_time(usual_trade(kitchen), now())[0]
+    told: dict[str, list[Any]] = {f.key: [] for f in kitchen.fryers}
+    for item in store.entries(KIND):
+        told.setdefault(item.entry.payload["vat"], []).append(item.entry.payload)
+    ages = {key: _filled_on(events, day) for key, events in told.items()}
+    used, limit = _used(store, min(ages.values())), limit_of(store)
+    return {f.key: _state(f, told[f.key], day, used, limit) for f in kitchen.fryers}
 
-    Raises
-    ------
-    InputError
-        An unknown vat.
-    """
-    fryer = kitchen.fryer(vat)
-    day = today or business_time(_trade(kitchen), now())[0]
-    events = [e.entry.payload for e in store.entries(KIND) if e.entry.payload["vat"] == vat]
+
+def _filled_on(events: list[Any], day: dt.date) -> dt.date:
+    """Day from which a vat's oil counts: its last change, else its first entry."""
+    changes = [e["date"] for e in events if e["what"] in ("discard", "fill")]
+    return dt.date.fromisoformat(changes[-1] if changes else events[0]["date"]) if events else day
+
+
+def _used(store: Store, since: dt.date) -> dict[dt.date, set[str]]:
+    """Fryers that dropped a load, by day of the board."""
+    used: dict[dt.date, set[str]] = {}
+    for item in store.entries(EVENT, newest_first=True):
+        payload = item.entry.payload
+        if payload["date"] < since.isoformat():
+            break
+        if payload["what"] == "drop":
+            used.setdefault(dt.date.fromisoformat(payload["date"]), set()).add(payload["fryer"])
+    return used
+
+
+def _state(fryer: Fryer, events: list[Any], day: dt.date, used: Mapping[dt.date, set[str]], limit: tuple[float, str]) -> VatState:  # fmt: skip
     first = dt.date.fromisoformat(events[0]["date"]) if events else day
     count = max(1, (day - first).days + 1)
-    vats = _days(events, fryer, first, count)
-    belief, (limit, title) = learn(vats), limit_of(store)
+    vats, fresh = _days(events, fryer, first, count), (_filled_on(events, day) - first).days
+    for date, fryers in used.items():  # its oil stayed cold and did not age on a day when only others dropped
+        if fryer.key not in fryers and fresh <= (date - first).days < count:
+            vats.heat_n[0, (date - first).days] = 0.0
+    belief = learn(vats)
     recent = vats.share_frac[0, -RECENT_DAYS:]
     share = float(min(recent.mean(), 0.95))
-    discards = np.flatnonzero(vats.discard[0])
     readings = [e["reading_pct"] for e in events if e["what"] == "reading"]
     return VatState(
-        fryer=fryer, belief=belief, crossing=crossing(belief.mean[0], belief.cover[0], limit, share, FRESH_PCT), limit_pct=limit, limit_title=title,
-        share_frac=share, readings_count=len(readings), age_days_count=count - 1 - (int(discards[-1]) if len(discards) else 0), days_count=count,
-        top_up_kg=float(recent.mean()) * fryer.oil_mass_kg, last_reading_pct=readings[-1] if readings else None,
+        fryer=fryer, belief=belief, crossing=crossing(belief.mean[0], belief.cover[0], limit[0], share, FRESH_PCT), limit_pct=limit[0], limit_title=limit[1],
+        share_frac=share, readings_count=len(readings), age_days_count=count - 1 - (fresh if any(e["what"] in ("discard", "fill") for e in events) else 0), days_count=count,
+        top_up_kg=float(recent.mean()) * fryer.oil_mass_kg, last_reading_pct=readings[-1] if readings else None, events=tuple(events),
     )  # fmt: skip
 
 
@@ -230,12 +258,11 @@ def _days(events: list[Any], fryer: Fryer, first: dt.date, count: int) -> Vats:
     )
 
 
-def vat_view(
-    store: Store, kitchen: Kitchen, vat: str, today: dt.date | None = None, tr: Callable[[str], str] = str
-) -> dict[str, Any]:
+def vat_view(store: Store, kitchen: Kitchen, vat: str, today: dt.date | None = None, tr: Callable[[str], str] = str, states: Mapping[str, VatState] | None = None) -> dict[str, Any]:  # fmt: skip
     """A vat's outlook in words and figures: keep or discard, by when, and what changes would buy."""
-    day = today or business_time(_trade(kitchen), now())[0]
-    state, system = vat_state(store, kitchen, vat, day), str(kitchen.site.units)
+    day = today or business_time(usual_trade(kitchen), now())[0]
+    fryer = kitchen.fryer(vat)
+    state, system = (states or vat_states(store, kitchen, day))[fryer.key], str(kitchen.site.units)
     level, growth = (float(x) for x in state.belief.mean[0])
     low, middle, high = state.crossing.days_n
     advice = "discard" if state.crossing.tomorrow_frac > DISCARD_CHANCE_FRAC else "keep"
@@ -264,118 +291,9 @@ def vat_view(
         "days_n": [round(d, 1) for d in state.crossing.days_n], "tomorrow_frac": state.crossing.tomorrow_frac, "never_frac": state.crossing.never_frac,
         "readings_count": state.readings_count, "default": state.readings_count < LEAST_READINGS, "age_days_count": state.age_days_count,
         "top_up": show(state.top_up_kg, "kg", system), "for_ever": show(min(ever, 1.0) * state.fryer.oil_mass_kg, "kg", system) if ever < 1 else "",
-        "last_reading_pct": state.last_reading_pct, "oil": state.fryer.oil, "changes": _changes(state, level, tr, system),
+        "last_reading_pct": state.last_reading_pct, "oil": state.fryer.oil,
     }  # fmt: skip
 
 
 def _on(day: dt.date, days: float) -> str:
     return (day + dt.timedelta(days=int(days))).isoformat() if days <= 90 else "later than 90 days"
-
-
-def _changes(state: VatState, level: float, tr: Callable[[str], str], system: str) -> list[dict[str, Any]]:
-    """Middle days to the limit if something were changed."""
-    mean, cover = state.belief.mean[0], state.belief.cover[0]
-
-    def days(share: float, heat: float = 1.0) -> float:
-        return crossing(mean, cover, state.limit_pct, min(max(share, 0.0), 0.95), FRESH_PCT, heat=heat).days_n[1]
-
-    extra = 5 * LB
-    cooler = heat_factor(175.0 - RISE_C, 175.0)
-    rows = [
-        (tr("as now"), days(state.share_frac)),
-        (
-            say("{mass_kg} more top-up a day", {"mass_kg": extra}, system, tr),
-            days(state.share_frac + extra / state.fryer.oil_mass_kg),
-        ),
-        (say("oil {cooler_k} cooler all day", {"cooler_k": RISE_C}, system, tr), days(state.share_frac, cooler)),
-    ]
-    return [{"what": what, "days_n": round(n, 1)} for what, n in rows]
-
-
-def cost_view(store: Store, kitchen: Kitchen, raw_kg_day: float, today: dt.date | None = None, *, change_h: float = 0.75, hour_money: float = 0.0) -> dict[str, Any]:  # fmt: skip
-    """The oil bill of the last four weeks by day and raw kilogram; vats without entries are named first.
-
-    Raises
-    ------
-    InputError
-        No raw product.
-    """
-    day = today or business_time(_trade(kitchen), now())[0]
-    since = (day - dt.timedelta(days=27)).isoformat()
-    events = [e.entry.payload for e in store.entries(KIND) if e.entry.payload["date"] >= since]
-    gaps = [f.name for f in kitchen.fryers if not any(e["vat"] == f.key for e in events)]
-    span = max(1, (day - dt.date.fromisoformat(min((e["date"] for e in events), default=day.isoformat()))).days + 1)
-    top_up = sum(e["mass_kg"] for e in events if e["what"] == "top_up") / span
-    thrown = [kitchen.fryer(e["vat"]).oil_mass_kg for e in events if e["what"] == "discard"]
-    told = bill(
-        raw_kg_day,
-        tuple(thrown),
-        top_up,
-        float(span),
-        Rates(price_kg_money=_trade(kitchen).oil_kg_money, change_h=change_h, hour_money=hour_money),
-    )
-    return {
-        "days_count": span, "log_gaps": gaps, "uptake_money": round(told.uptake_money, 2), "discard_money": round(told.discard_money, 2),
-        "labour_money": round(told.labour_money, 2), "day_money": round(told.day_money, 2), "per_raw_kg_money": round(told.per_kg_money, 4),
-        "per_raw_lb_money": round(told.per_kg_money * LB, 4), "top_up_kg_day": round(top_up, 3),
-    }  # fmt: skip
-
-
-def fill_view(kitchen: Kitchen, vat: str) -> dict[str, Any]:
-    """How a vat is filled: mass, cold and hot volume, cartons, and what too much and too little lead to."""
-    fryer, system = kitchen.fryer(vat), str(kitchen.site.units)
-    found = fill(
-        catalog.oils()[fryer.oil], fryer.oil_mass_kg, cold_c=min(kitchen.site.room_temp_c, 40.0), carton_kg=CARTON_KG
-    )
-    litres = ("gal", 3.785411784) if system == "us" else ("L", 1.0)
-    return {
-        "vat": vat, "name": fryer.name, "mass": show(fryer.oil_mass_kg, "kg", system), "cartons": found.cartons_count, "swells_frac": round(found.swells_frac, 3),
-        "cold": f"{found.cold_m3 * 1000 / litres[1]:.1f} {litres[0]}", "hot": f"{found.hot_m3 * 1000 / litres[1]:.1f} {litres[0]}",
-    }  # fmt: skip
-
-
-def order_view(
-    store: Store, kitchen: Kitchen, days: int, on_hand_cartons: float, today: dt.date | None = None
-) -> dict[str, Any]:
-    """Cartons to order to the next delivery: top-up, planned changes, one vat as safety, less what is on hand."""
-    if not 1 <= days <= 60 or on_hand_cartons < 0:
-        raise InputError("order", f"{days} days, {on_hand_cartons:g} cartons", "1 to 60 days, 0 or more cartons")
-    states = [vat_state(store, kitchen, f.key, today) for f in kitchen.fryers]
-    top_up = sum(s.top_up_kg for s in states) * days
-    changes = sum(s.fryer.oil_mass_kg for s in states if s.crossing.days_n[1] <= days)
-    safety = max(s.fryer.oil_mass_kg for s in states)
-    need = (top_up + changes + safety) / CARTON_KG
-    return {"cartons": max(0, int(np.ceil(need - on_hand_cartons - 1e-9))), "top_up_cartons": round(top_up / CARTON_KG, 1), "change_cartons": round(changes / CARTON_KG, 1),
-            "safety_cartons": round(safety / CARTON_KG, 1)}  # fmt: skip
-
-
-def rotation_notes(kitchen: Kitchen, source: str, target: str, store: Store, today: dt.date | None = None) -> list[str]:
-    """Why oil may not go from one vat into another; empty when nothing speaks against it.
-
-    Older oil never goes into fresher; oil that carried another coating carries its proteins along.
-    """
-    old, new = (vat_state(store, kitchen, v, today) for v in (source, target))
-    found = []
-    if float(old.belief.mean[0, 0]) > float(new.belief.mean[0, 0]):
-        found.append("Older oil never goes into fresher: the fresh oil would age at once.")
-    carried = {
-        c
-        for p in kitchen.programs
-        if p.fryer == source
-        for c in kitchen.coating(kitchen.product(p.product).coating).contains
-    }
-    held = {
-        c
-        for p in kitchen.programs
-        if p.fryer == target
-        for c in kitchen.coating(kitchen.product(p.product).coating).contains
-    }
-    if carried - held:
-        found.append(
-            "The oil carries "
-            + ", ".join(sorted(carried - held))
-            + " into a vat that had none; claim nothing free of them."
-        )
-    if old.fryer.oil != new.fryer.oil:
-        found.append("The two vats hold different oils.")
-    return found

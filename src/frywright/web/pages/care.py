@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
+import datetime as dt
 import uuid
 from typing import Any
+from urllib.parse import quote, unquote
 
 from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.catalog import load as catalog
 from frywright.model.errors import FrywrightError, InputError
-from frywright.model.units import GALLON
+from frywright.model.units import GALLON, parse
 from frywright.web.app import Context
-from frywright.workbench import machines
+from frywright.workbench import close, machines, power
+from frywright.workbench import oil_money as money
 from frywright.workbench import vat as oil
 from frywright.workbench.book import remembered_kitchen
 from frywright.workbench.language import explain, translator
@@ -23,15 +26,15 @@ def router(context: Context) -> APIRouter:
     routes = APIRouter()
     _add_oil(routes, context)
     _add_machines(routes, context)
+    _add_close(routes, context)
+    _add_energy(routes, context)
     return routes
 
 
 def _shown(context: Context, request: Request, problem: str = "", status: int = 200, typed: Any = None) -> Response:
     kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
-    vats = [
-        oil.vat_view(context.store, kitchen, f.key, tr=tr) | {"fill": oil.fill_view(kitchen, f.key)}
-        for f in kitchen.fryers
-    ]
+    states = oil.vat_states(context.store, kitchen)
+    vats = [v | {"fill": money.fill_view(kitchen, v["vat"], tr)} for v in _vats(context, kitchen, states, tr)]
     recent = [
         {**e.entry.payload, "number": e.number} for _, e in zip(range(12), context.store.entries(oil.KIND, newest_first=True), strict=False)
     ]  # fmt: skip
@@ -39,9 +42,29 @@ def _shown(context: Context, request: Request, problem: str = "", status: int = 
     places = catalog.table("standards/oil_limits.toml")["limit"]
     return context.render(
         request, "care.html", status, room="care", part="oil", vats=vats, recent=recent, problem=problem, typed=typed or {}, kitchen=kitchen, fresh=lambda: uuid.uuid4().hex,
-        limit=limit, limit_title=title, places=places, held={k: e.entry.payload for k, e in machines.stopped(context.store).items()}, reasons=machines.REASONS,
+        limit=limit, limit_title=title, rotation=money.rotation_view(kitchen, states, tr), bill=_bill(context, kitchen, request, tr), places=places, held={k: e.entry.payload for k, e in machines.stopped(context.store).items()}, reasons=machines.REASONS,
         cards=[(key, catalog.table(f"procedures/{key}.toml")["title_es" if context.language(request) == "es" else "title"]) for key in machines.procedures()],
     )  # fmt: skip
+
+
+def _vats(context: Context, kitchen: Any, states: Any, tr: Any) -> list[dict[str, Any]]:
+    """Outlook, changes and advice in money of every vat."""
+    return [
+        oil.vat_view(context.store, kitchen, f.key, tr=tr, states=states)
+        | money.changes_view(kitchen, states, f.key, tr)
+        for f in kitchen.fryers
+    ]
+
+
+def _bill(context: Context, kitchen: Any, request: Request, tr: Any) -> dict[str, Any]:
+    """The oil bill, or why there is none."""
+    try:
+        text = str(request.query_params.get("raw", "") or "").replace(",", ".")
+        unit = "lb" if kitchen.site.units == "us" else "kg"
+        raw = parse(f"{text} {unit}" if text else "0 kg", "mass", "raw")
+        return money.cost_view(context.store, kitchen, raw, tr=tr) | {"problem": ""}
+    except InputError as error:
+        return {"problem": explain(error, context.language(request))}
 
 
 def _add_oil(routes: APIRouter, context: Context) -> None:
@@ -52,9 +75,14 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
     @routes.get("/care/oil.json")
     def as_json(request: Request) -> Response:
         kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
-        return JSONResponse(
-            {"ok": True, "vats": [oil.vat_view(context.store, kitchen, f.key, tr=tr) for f in kitchen.fryers]}
-        )
+        states = oil.vat_states(context.store, kitchen)
+        return JSONResponse({"ok": True, "vats": _vats(context, kitchen, states, tr)})
+
+    @routes.get("/care/oil-map.pdf")
+    def oil_map(request: Request) -> Response:
+        language = context.language(request)
+        data = money.oil_map_pdf(context.store, remembered_kitchen(context.store), language, translator(language))
+        return Response(data, media_type="application/pdf")
 
     @routes.post("/care/oil")
     async def tell(request: Request) -> Response:
@@ -131,3 +159,56 @@ def _add_machines(routes: APIRouter, context: Context) -> None:
             label_oz_gal=rate,
         )
         return Response(data, media_type="application/pdf")
+
+
+def _add_close(routes: APIRouter, context: Context) -> None:
+    def shown(request: Request, problem: str = "", status: int = 200, typed: Any = None, who: str = "") -> Response:
+        kitchen, language = remembered_kitchen(context.store), context.language(request)
+        view = close.close_day_view(context.store, kitchen, language, translator(language))
+        return context.render(request, "close_day.html", status, room="care", part="close", kitchen=kitchen, view=view, problem=problem, typed=typed or {}, who=who)  # fmt: skip
+
+    @routes.get("/care/close")
+    def page(request: Request) -> Response:
+        return shown(request, who=unquote(request.cookies.get("closer", "")))
+
+    @routes.get("/care/close.json")
+    def as_json(request: Request) -> Response:
+        kitchen, language = remembered_kitchen(context.store), context.language(request)
+        return JSONResponse({"ok": True, **close.close_day_view(context.store, kitchen, language, translator(language))})  # fmt: skip
+
+    @routes.post("/care/close")
+    async def sign(request: Request) -> Response:
+        form = {k: str(v) for k, v in (await request.form()).items()}
+        try:
+            close.sign_close(context.store, remembered_kitchen(context.store), form)
+        except FrywrightError as error:
+            return shown(request, explain(error, context.language(request)), error.http_status, form)
+        back = RedirectResponse(f"/care/close#c-{form.get('fryer', '')}", 303)
+        back.set_cookie("closer", quote(form.get("who", "")[:80]), samesite="strict", httponly=True, max_age=6 * 3600)
+        return back
+
+
+def _add_energy(routes: APIRouter, context: Context) -> None:
+    def told(request: Request) -> tuple[dict[str, Any], str, str]:
+        """The day's energy, its date, and why there is no plan of it."""
+        kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
+        try:
+            text = request.query_params.get("date", "")
+            date = dt.date.fromisoformat(text) if text else context.benches.today()
+            bench = context.benches.get(date)
+            return power.energy_view(kitchen, bench, context.benches.plan(bench), tr), date.isoformat(), ""
+        except ValueError as error:
+            raise InputError("date", repr(text), "a day such as 2026-11-27") from error
+        except FrywrightError as error:
+            return power.energy_view(kitchen, tr=tr), "", explain(error, context.language(request))
+
+    @routes.get("/care/energy")
+    def page(request: Request) -> Response:
+        view, date, problem = told(request)
+        kitchen = remembered_kitchen(context.store)
+        return context.render(request, "energy.html", room="care", part="energy", kitchen=kitchen, view=view, date=date, problem=problem, loads=power.full_load_rows(kitchen))  # fmt: skip
+
+    @routes.get("/care/energy.json")
+    def as_json(request: Request) -> Response:
+        view, date, problem = told(request)
+        return JSONResponse({"ok": True, "date": date, "no_plan": problem, **view, "loads": power.full_load_rows(remembered_kitchen(context.store))})  # fmt: skip

@@ -16,59 +16,20 @@ from frywright.model.errors import FrywrightError, InputError
 from frywright.model.trade import time_of_day, time_of_day_s
 from frywright.reports.chart import svg
 from frywright.web.app import HERE, Context
+from frywright.web.benches import Benches
 from frywright.workbench import day as work
 from frywright.workbench import day_view as views
 from frywright.workbench.board import Board, board_view, compare_down, tap_of
-from frywright.workbench.book import remembered_kitchen
 from frywright.workbench.clock import now
 from frywright.workbench.language import explain, translator
-from frywright.workbench.machines import stopped
 from frywright.workbench.practice import demo_sales
 
-KEPT = 6
-MARKS = ("kitchen", "program", "calibration", "sales_file", "day_note", "stop_use", "reopen")
-"""Kinds of entries that change a plan."""
 PRACTICE_SEED = 7
-
-
-class Benches:
-    """Benches and morning plans lately asked for; anything new in the store that touches them makes a new one."""
-
-    def __init__(self, context: Context) -> None:
-        self.context = context
-        self._kept: dict[tuple[Any, ...], work.Bench] = {}
-        self._plans: dict[int, Any] = {}
-
-    def kitchen(self) -> Any:
-        """The kitchen as remembered."""
-        return remembered_kitchen(self.context.store)
-
-    def today(self) -> dt.date:
-        """The business day of this moment."""
-        return work.business_time(work.trade_of(self.kitchen()), now())[0]
-
-    def get(self, date: dt.date) -> work.Bench:
-        """The bench of a date."""
-        store = self.context.store
-        marks = [next((e.number for e in store.entries(kind, newest_first=True)), 0) for kind in MARKS]
-        key = (date, *marks)
-        if key not in self._kept:
-            held = tuple(stopped(store)) if date >= self.today() else ()
-            self._kept[key] = work.bench_for(store, self.kitchen(), date, down=held)
-            for old in list(self._kept)[:-KEPT]:
-                self._plans.pop(id(self._kept.pop(old)), None)
-        return self._kept[key]
-
-    def plan(self, bench: work.Bench) -> Any:
-        """The morning plan of a bench."""
-        if id(bench) not in self._plans:
-            self._plans[id(bench)] = work.morning(bench)
-        return self._plans[id(bench)]
 
 
 def router(context: Context) -> APIRouter:
     """Routes of the room."""
-    routes, benches = APIRouter(), Benches(context)
+    routes, benches = APIRouter(), context.benches
     _add_plan(routes, context, benches)
     _add_sales(routes, context, benches)
     _add_questions(routes, context, benches)
@@ -257,7 +218,7 @@ def _board(request_values: Mapping[str, Any], benches: Benches) -> tuple[Board, 
         except ValueError as error:
             raise InputError("now_s", repr(told), "seconds since midnight") from error
         second = min(max(second, 0.0), 2 * 86400.0)
-    return Board(store=benches.context.store, kitchen=kitchen, bench=benches.get(today), practice=practice), second
+    return Board(store=benches.store, kitchen=kitchen, bench=benches.get(today), practice=practice), second
 
 
 def _add_board(routes: APIRouter, context: Context, benches: Benches) -> None:

@@ -1,0 +1,51 @@
+"""Days ready to plan and their morning plans, kept while nothing in the store changes them."""
+
+from __future__ import annotations
+
+import datetime as dt
+from typing import Any
+
+from frywright.records.store import Store
+from frywright.workbench import day as work
+from frywright.workbench.book import remembered_kitchen
+from frywright.workbench.clock import now
+from frywright.workbench.machines import stopped
+
+KEPT = 6
+MARKS = ("kitchen", "program", "calibration", "sales_file", "day_note", "stop_use", "reopen")
+"""Kinds of entries that change a plan."""
+
+
+class Benches:
+    """Benches and morning plans lately asked for; anything new in the store that touches them makes a new one."""
+
+    def __init__(self, store: Store) -> None:
+        self.store = store
+        self._kept: dict[tuple[Any, ...], work.Bench] = {}
+        self._plans: dict[int, Any] = {}
+
+    def kitchen(self) -> Any:
+        """The kitchen as remembered."""
+        return remembered_kitchen(self.store)
+
+    def today(self) -> dt.date:
+        """The business day of this moment."""
+        return work.business_time(work.trade_of(self.kitchen()), now())[0]
+
+    def get(self, date: dt.date) -> work.Bench:
+        """The bench of a date."""
+        store = self.store
+        marks = [next((e.number for e in store.entries(kind, newest_first=True)), 0) for kind in MARKS]
+        key = (date, *marks)
+        if key not in self._kept:
+            held = tuple(stopped(store)) if date >= self.today() else ()
+            self._kept[key] = work.bench_for(store, self.kitchen(), date, down=held)
+            for old in list(self._kept)[:-KEPT]:
+                self._plans.pop(id(self._kept.pop(old)), None)
+        return self._kept[key]
+
+    def plan(self, bench: work.Bench) -> Any:
+        """The morning plan of a bench."""
+        if id(bench) not in self._plans:
+            self._plans[id(bench)] = work.morning(bench)
+        return self._plans[id(bench)]
