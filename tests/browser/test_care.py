@@ -7,9 +7,19 @@ import time
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 
-from tests.browser.test_cook_room import SIZES, address, browser, open_page  # noqa: F401
+from frywright.workbench.kitchens import demo_text
+from tests.browser.test_cook_room import SIZES, browser, open_page, served  # noqa: F401
 
 pytestmark = pytest.mark.browser
+
+
+@pytest.fixture(scope="module")
+def address(tmp_path_factory):
+    """The demo without its rush, in which no oil may be moved, so that the close can be played at any hour."""
+    text = demo_text().replace('rush = ["11:30-13:15", "17:00-20:00"]', "rush = []")
+    assert "rush = []" in text
+    with served(tmp_path_factory.mktemp("care"), text) as found:
+        yield found
 
 
 def test_a_closer_logs_with_one_hand(browser, address):  # noqa: F811
@@ -42,3 +52,96 @@ def test_every_size_reads_well(browser, address, size):  # noqa: F811
         assert page.evaluate("document.documentElement.scrollWidth") <= page.viewport_size["width"]
         assert [v["id"] for v in Axe().run(page).response["violations"]] == []
         page.close()
+
+
+PAGES = (
+    "/care/close",
+    "/care/fryers",
+    "/care/new",
+    "/care/people",
+    "/care/energy",
+    "/care/card/boil_out",
+    "/care/drill/bone-in_alder-v3-gauge",
+)
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_every_page_of_the_room_reads_well(browser, address, size):  # noqa: F811
+    """No sideways scrolling in the longer language; nothing for the accessibility checker to find where room is scarcest."""
+    for path in PAGES:
+        page = open_page(browser, address, size, f"{path}?lang=es")
+        assert page.evaluate("document.documentElement.scrollWidth") <= page.viewport_size["width"], path
+        if size == "phone":
+            assert [v["id"] for v in Axe().run(page).response["violations"]] == [], path
+        page.close()
+
+
+def test_the_close_of_a_day_on_a_phone(browser, address):  # noqa: F811
+    """Heat off, filter, reading and top-up of one vat with the name typed once; a second move of oil is shut until the first is done; nothing typed is lost."""
+    page = open_page(browser, address, "phone", "/care/close?lang=en")
+
+    def do(step, value=""):
+        form = f"#{step} form"
+        if page.input_value(f"{form} [name=who]") == "":
+            page.fill(f"{form} [name=who]", "Ana Lund")
+        if value:
+            page.fill(f"{form} [name=value]", value)
+        assert page.locator(f"{form} button").bounding_box()["height"] >= 68
+        page.click(f"{form} button")
+        page.wait_for_load_state("load")
+
+    do("birch-heat_off")
+    assert page.input_value("#cedar-heat_off form [name=who]") == "Ana Lund"
+    do("cedar-heat_off")
+    moves = [page.locator(f"#{f}-filter form").count() for f in ("birch", "cedar")]
+    assert sum(moves) == 1
+    first = "birch" if moves[0] else "cedar"
+    shut = page.inner_text(f"#{'cedar' if moves[0] else 'birch'}-filter")
+    assert "one move of oil at a time" in shut
+    do(f"{first}-filter")
+    do(f"{first}-reading", "140")
+    assert "look at the meter again" in page.inner_text("[role=alert]")
+    assert page.input_value(f"#{first}-reading form [name=value]") == "140"
+    do(f"{first}-reading", "12.5")
+    do(f"{first}-top_up", "3")
+    assert "12.5" in page.inner_text(f"#{first}-reading")
+    page.close()
+
+
+def test_a_new_fryer_from_the_photo_of_its_plate_to_its_pack(browser, address, tmp_path):  # noqa: F811
+    """Photo and figures typed beside it, site measured, steps signed in their order with two at the dry check, the pack downloaded."""
+    from tests.workbench.test_commissioning import FIGURES, PLATE, SITE, png
+
+    (tmp_path / "plate.png").write_bytes(png())
+    page = open_page(browser, address, "tablet", "/care/new?fryer=dogwood&lang=en")
+    page.set_input_files("[name=photo]", str(tmp_path / "plate.png"))
+    plate = "form[action='/care/new/plate']"
+    for name, value in {**PLATE, "power": "14", "oil": "50"}.items():
+        if name not in ("fryer", "fuel"):
+            page.fill(f"{plate} [name={name}]", value)
+    page.click(f"{plate} button")
+    assert page.locator("figure img").evaluate("i => i.complete && i.naturalWidth") == 40
+    site = "form[action='/care/new/site']"
+    for name, value in SITE.items():
+        if name in ("hood", "suppression"):
+            page.select_option(f"{site} [name={name}]", value)
+        elif name != "fryer":
+            page.fill(f"{site} [name={name}]", value)
+    page.click(f"{site} button")
+    assert "GO" in page.inner_text(".headline").upper()
+    order = ("plate", "survey", "place", "connection", "fire", "clean", "dry", "settings", "fill", "first_heat", "calibration", "programs", "proof", "leak", "training", "handover")  # fmt: skip
+    assert page.locator("input[value=fill]").count() == 0  # shut until two signed dry
+    for step in order:
+        form = f"form:has(input[name=step][value={step}])"
+        page.click(f"details:has({form}) summary")
+        fields = {"who": "Ana Lund", "note": "licence 4471", "second": "Ben Roe", **FIGURES.get(step, {})}
+        for name, value in fields.items():
+            if page.locator(f"{form} [name={name}]").count():
+                page.fill(f"{form} [name={name}]", value)
+        page.select_option(f"{form} [name=role]", "licensed")
+        page.click(f"{form} button")
+        page.wait_for_load_state("load")
+        assert page.locator("[role=alert]").count() == 0, page.inner_text("main")[:600]
+    assert "0 steps are open" in page.inner_text(".headline")
+    assert page.request.get(f"{address}/care/new/dogwood.pdf").body().startswith(b"%PDF")
+    page.close()

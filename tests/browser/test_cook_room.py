@@ -5,6 +5,7 @@ from __future__ import annotations
 import shutil
 import threading
 import time
+from contextlib import contextmanager
 
 import pytest
 import uvicorn
@@ -23,10 +24,11 @@ FLAGS = [
 ]  # fmt: skip
 
 
-@pytest.fixture(scope="module")
-def address(tmp_path_factory):
-    store = Store.file(tmp_path_factory.mktemp("browser") / "b.db", now)
-    book.remember_kitchen(store, demo_text(), "demo.toml")
+@contextmanager
+def served(folder, text):
+    """The application over a new store with a kitchen file's text; its address."""
+    store = Store.file(folder / "b.db", now)
+    book.remember_kitchen(store, text, "demo.toml")
     server = uvicorn.Server(uvicorn.Config(make_app(store), port=0, log_level="error"))
     thread = threading.Thread(target=server.run, daemon=True)
     thread.start()
@@ -35,6 +37,12 @@ def address(tmp_path_factory):
     yield f"http://127.0.0.1:{server.servers[0].sockets[0].getsockname()[1]}"
     server.should_exit = True
     thread.join(timeout=10)
+
+
+@pytest.fixture(scope="module")
+def address(tmp_path_factory):
+    with served(tmp_path_factory.mktemp("browser"), demo_text()) as found:
+        yield found
 
 
 @pytest.fixture(scope="module")

@@ -105,3 +105,41 @@ def test_people_skills_and_a_drill(client, store):
     assert client.post(f"/care/drill/{key}", data={"choice": "x"}).status_code == 422
     assert client.get("/care/wall.pdf").content.startswith(b"%PDF")
     assert client.get("/care/people.json").json()["people"][0]["name"] == "Kim Vale"
+
+
+def test_a_card_is_edited_and_signed_on_its_page(client):
+    """The page shows the hazards; a lost one is refused with what was typed; a sign-off with a photo is listed."""
+    page = client.get("/care/card/closing", params={"lang": "en"})
+    assert page.text.count('class="hazard"') >= 2
+    form = {"version": "0", "gear": "Shield", "tools": "Cloths", "steps": "Just wipe it.", "who": "Ana"}
+    refused = client.post("/care/card/closing/save", data=form)
+    assert refused.status_code == 422
+    assert "Just wipe it." in refused.text
+    lines = client.get("/care/card/closing.json").json()["lines"]
+    saved = client.post("/care/card/closing/save", data={**form, "steps": lines + "\nHang up the tag."})
+    assert "Hang up the tag." in saved.text
+    signed = client.post("/care/card/closing/sign", data={"fryer": "alder", "who": "Ana", "second": "Ben"}, files={"photo": ("a.png", png(), "image/png")})  # fmt: skip
+    assert "Ana, Ben" in signed.text
+    assert client.get("/care/card/closing.pdf").content.startswith(b"%PDF")
+    assert client.get("/care/card/dance").status_code == 422
+
+
+def test_the_close_on_its_page(client):
+    """A step done shows who; one too early is refused with the reason; the name is remembered for the next."""
+    page = client.post("/care/close", data={"fryer": "alder", "step": "heat_off", "who": "Ana Lund"})
+    assert "Ana Lund" in page.text
+    assert page.text.count('value="Ana Lund"') >= 3
+    refused = client.post("/care/close", data={"fryer": "cedar", "step": "filter", "who": "Ana"})
+    assert refused.status_code == 422
+    assert "no way past" in refused.text
+    assert client.get("/care/close.json").json()["open_count"] > 10
+
+
+def test_energy_and_oil_map(client):
+    """Without sales the opening hours are taken and that is said; the map prints."""
+    page = client.get("/care/energy")
+    assert page.status_code == 200
+    assert "No plan of this day" in page.text
+    assert len(client.get("/care/energy.json").json()["loads"]) == 7
+    assert client.get("/care/energy", params={"date": "soon"}).status_code == 422
+    assert client.get("/care/oil-map.pdf").content.startswith(b"%PDF")

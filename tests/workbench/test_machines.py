@@ -10,7 +10,7 @@ import pytest
 from frywright.catalog import load as catalog
 from frywright.model.errors import InputError
 from frywright.records.store import Store
-from frywright.workbench import book, day, machines
+from frywright.workbench import book, day, machines, procedures
 from frywright.workbench.board import Board, Tap, board_view
 from frywright.workbench.clock import now
 from frywright.workbench.kitchens import demo_text
@@ -71,8 +71,8 @@ def test_the_plan_and_the_board_leave_it_out(store, kitchen):
     assert not [d for d in day.morning(held).plan.drops if d.fryer == 0]
 
 
-@pytest.mark.parametrize("key", machines.procedures())
-def test_every_card_prints_in_both_languages(kitchen, key):
+@pytest.mark.parametrize("key", procedures.procedures())
+def test_every_card_prints_in_both_languages(store, kitchen, key):
     """Every step has both languages, every hazard too, and gear comes with the card."""
     table = catalog.table(f"procedures/{key}.toml")
     assert table["gear"] and table["gear_es"]
@@ -81,20 +81,22 @@ def test_every_card_prints_in_both_languages(kitchen, key):
         assert ("hazard" in step) == ("hazard_es" in step)
     assert any("hazard" in step for step in table["step"])
     for language in ("en", "es"):
-        data = machines.procedure_pdf(kitchen, key, language, translator(language), water_m3=0.03, label_oz_gal=1.5)
+        data = procedures.procedure_pdf(
+            store, kitchen, key, language, translator(language), water_m3=0.03, label_oz_gal=1.5
+        )
         assert data.startswith(b"%PDF")
         assert data.count(b"/Type /Page\n") + data.count(b"/Type/Page\n") + data.count(b"/Type /Page ") <= 1
 
 
-def test_the_dose_of_a_boil_out_is_the_labels(kitchen):
+def test_the_dose_of_a_boil_out_is_the_labels(store, kitchen):
     """Eight gallons at 1.5 oz a gallon are 12 oz; without a label there is no card."""
     from frywright.model.units import GALLON, LB
 
     assert machines.boil_out_dose(8 * GALLON, 1.5) == pytest.approx(12 * LB / 16)
     with pytest.raises(InputError):
-        machines.procedure_pdf(kitchen, "boil_out", "en")
+        procedures.procedure_pdf(store, kitchen, "boil_out", "en")
     with pytest.raises(InputError):
-        machines.procedure_pdf(kitchen, "dancing", "en")
+        procedures.procedure_pdf(store, kitchen, "dancing", "en")
     steps = [s["text"] for s in catalog.table("procedures/boil_out.toml")["step"]]
     cold = next(n for n, s in enumerate(steps) if "cold water, well below" in s)
     cleaner = next(n for n, s in enumerate(steps) if "cleaner to the cold water" in s)

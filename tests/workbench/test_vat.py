@@ -237,3 +237,15 @@ def test_worn_oil_moves_down_only_where_nothing_speaks_against_it(store, kitchen
     assert len(rotation["moves"]) == 12
     assert any("proteínas" in n or "aceite" in n for m in rotation["moves"] for n in m["notes"])
     assert oil_money.oil_map_pdf(store, kitchen, "es", translator("es")).startswith(b"%PDF")
+
+
+def test_acid_value_and_colour_are_kept_beside(store, kitchen):
+    """Shown as last told; they do not move the outlook; nonsense is refused."""
+    tell(store, kitchen, 24, what="acid", amount="1,8")
+    tell(store, kitchen, 25, what="colour", amount="6")
+    view = vat.vat_view(store, kitchen, "alder", TODAY)
+    assert (view["acid_n"], view["colour_n"]) == (1.8, 6.0)
+    assert view["readings_count"] == 0
+    for amount in ("-1", "acid", "", "900"):
+        with pytest.raises(InputError):
+            tell(store, kitchen, 25, what="acid", amount=amount)

@@ -58,19 +58,24 @@ def site(
 def card(
     key: str = typer.Argument(help="Procedure: lid_seal, fill_vat, first_heat, between_loads, closing, boil_out."), out: Path = typer.Option(Path("card.pdf"), help="PDF to write."),
     language: str = typer.Option("en", help="en or es."), water_gal: float = typer.Option(0.0, help="Boil-out: cold water."), oz_gal: float = typer.Option(0.0, help="Boil-out: rate on the cleaner's label."),
-    store: Path = STORE,
+    store: Path = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
-    """Print a procedure card: gear first, one step a line, the hazard at its step."""
-    from frywright.cli.output import speaking_errors
+    """Print a procedure card: gear first, one step a line, the hazard at its step; the kitchen's own where it has one."""
+    from frywright.cli.output import emit_json, speaking_errors
 
-    with speaking_errors():
+    with speaking_errors(as_json):
+        if as_json:
+            from frywright.workbench.procedures import card_view
+
+            emit_json({"ok": True, **card_view(open_shop(store)[0], key, language)})
+            return
         from frywright.model.units import GALLON
         from frywright.workbench.language import translator
-        from frywright.workbench.machines import procedure_pdf
+        from frywright.workbench.procedures import procedure_pdf
 
         out.write_bytes(
             procedure_pdf(
-                open_shop(store)[1],
+                *open_shop(store),
                 key,
                 language,
                 translator(language),
@@ -194,3 +199,53 @@ def power(
         typer.echo(f"{view['total_kwh']} kWh, {100 * view['idle_frac']:.0f} % of it idle; {view['currency']}{view['money']:.2f} for the electric ones.")  # fmt: skip
         for row in full_load_rows(kitchen):
             typer.echo(f"{row['program']}: {row['load']}, efficiency {100 * row['efficiency_frac']:.0f} %, {row['capacity']}, recovery {row['recovery_s']} s, food {row['food']}")  # fmt: skip
+
+
+@app.command("card-edit")
+def card_edit(
+    key: str = typer.Argument(help="Procedure."), steps: Path = typer.Argument(None, help="Text file: one step a line, its hazard after !!; without it the lines as they are."),
+    who: str = typer.Option("", help="Who changes it."), gear: str = typer.Option("", help="What is worn first."), tools: str = typer.Option("", help="What is ready."),
+    picture: Path = typer.Option(None, help="Picture."), picture_step: int = typer.Option(1, help="Step of the picture, from 1."), language: str = typer.Option("en", help="en or es."),
+    store: Path = STORE, as_json: bool = JSON,
+) -> None:  # fmt: skip
+    """Make a card the kitchen's own; a hazard may move to another step, never go."""
+    from frywright.cli.output import emit_json, speaking_errors
+
+    with speaking_errors(as_json):
+        from frywright.workbench.procedures import card_view, save_card
+
+        opened, _ = open_shop(store)
+        view = card_view(opened, key, language)
+        if steps is None and picture is None:
+            emit_json({"ok": True, **view}) if as_json else typer.echo(view["lines"])
+            return
+        told = {"key": key, "language": language, "gear": gear or view["gear"], "tools": tools or view["tools"], "who": who, "version": str(view["version"]),
+                "steps": steps.read_text("utf-8") if steps else view["lines"], "picture_step": str(picture_step)}  # fmt: skip
+        if picture is None:
+            kept = save_card(opened, told)
+        else:
+            with picture.open("rb") as stream:
+                kept = save_card(opened, told, stream)
+        emit_json(
+            {"ok": True, "number": kept.number, "version": kept.entry.payload["version"]}
+        ) if as_json else typer.echo(f"Version {kept.entry.payload['version']} kept.")
+
+
+@app.command("card-sign")
+def card_sign(
+    key: str = typer.Argument(help="Procedure."), fryer: str = typer.Argument(help="Fryer."), who: str = typer.Option(help="Who did it."), second: str = typer.Option(help="Who checked."),
+    note: str = typer.Option("", help="Note."), photo: Path = typer.Option(None, help="Photo."), store: Path = STORE, as_json: bool = JSON,
+) -> None:  # fmt: skip
+    """Sign a procedure as done by one and checked by another."""
+    from frywright.cli.output import emit_json, speaking_errors
+
+    with speaking_errors(as_json):
+        from frywright.workbench.procedures import sign_card
+
+        told = {"key": key, "fryer": fryer, "who": who, "second": second, "note": note}
+        if photo is None:
+            kept = sign_card(*open_shop(store), told)
+        else:
+            with photo.open("rb") as stream:
+                kept = sign_card(*open_shop(store), told, stream)
+        emit_json({"ok": True, "number": kept.number}) if as_json else typer.echo(f"Entry {kept.number} kept.")

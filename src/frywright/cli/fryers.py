@@ -84,15 +84,17 @@ def figure(
 
 
 @app.command()
-def calendar(out: Path = typer.Option(Path("fryer-care.ics"), help="File to write."), store: Path = STORE) -> None:
+def calendar(
+    out: Path = typer.Option(Path("fryer-care.ics"), help="File to write."), store: Path = STORE, as_json: bool = JSON
+) -> None:
     """Write everything with a due day as an iCalendar file."""
-    from frywright.cli.output import speaking_errors
+    from frywright.cli.output import emit_json, speaking_errors
 
-    with speaking_errors():
+    with speaking_errors(as_json):
         from frywright.workbench.upkeep import calendar_text
 
         out.write_text(calendar_text(*open_shop(store)), encoding="utf-8", newline="")
-        typer.echo(f"{out} written.")
+        emit_json({"ok": True, "file": str(out)}) if as_json else typer.echo(f"{out} written.")
 
 
 @app.command()
@@ -167,16 +169,16 @@ def handover(fryer: str = FRYER, out: Path = typer.Option(Path("handover.pdf"), 
 
 
 @app.command()
-def emergency(out: Path = typer.Option(Path("emergency.pdf"), help="PDF to write."), language: str = typer.Option("en", help="en or es."), store: Path = STORE) -> None:  # fmt: skip
+def emergency(out: Path = typer.Option(Path("emergency.pdf"), help="PDF to write."), language: str = typer.Option("en", help="en or es."), store: Path = STORE, as_json: bool = JSON) -> None:  # fmt: skip
     """Print the emergency card from the store's own facts."""
-    from frywright.cli.output import speaking_errors
+    from frywright.cli.output import emit_json, speaking_errors
 
-    with speaking_errors():
+    with speaking_errors(as_json):
         from frywright.workbench.handover import emergency_pdf
         from frywright.workbench.language import translator
 
         out.write_bytes(emergency_pdf(open_shop(store)[1], language, translator(language)))
-        typer.echo(f"{out} written.")
+        emit_json({"ok": True, "file": str(out)}) if as_json else typer.echo(f"{out} written.")
 
 
 @app.command()

@@ -39,7 +39,7 @@ def fill(vat: str = typer.Argument(help="Fryer."), store: Path = STORE, as_json:
 
 @app.command()
 def log(
-    vat: str = typer.Argument(help="Fryer."), what: str = typer.Argument(help="top_up, reading, filter, discard or fill."),
+    vat: str = typer.Argument(help="Fryer."), what: str = typer.Argument(help="top_up, reading, filter, discard, fill, acid or colour."),
     amount: str = typer.Argument("", help="Such as '5 lb', '1 carton' or 17.5 (per cent polar)."), after: bool = typer.Option(False, help="The reading was after the top-up."),
     strip: bool = typer.Option(False, help="Read with a strip."), who: str = typer.Option("", help="Who did it."), store: Path = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip

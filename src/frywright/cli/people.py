@@ -90,13 +90,13 @@ def drill(
 
 
 @app.command()
-def wall(out: Path = typer.Option(Path("wall.pdf"), help="PDF to write."), language: str = LANGUAGE, store: Path = STORE) -> None:  # fmt: skip
+def wall(out: Path = typer.Option(Path("wall.pdf"), help="PDF to write."), language: str = LANGUAGE, store: Path = STORE, as_json: bool = JSON) -> None:  # fmt: skip
     """Print wall cards of the store's own values, one page a fryer."""
-    from frywright.cli.output import preparing, speaking_errors
+    from frywright.cli.output import emit_json, preparing, speaking_errors
 
-    with speaking_errors(), preparing():
+    with speaking_errors(as_json), preparing():
         from frywright.workbench.language import translator
         from frywright.workbench.training import wall_card_pdf
 
         out.write_bytes(wall_card_pdf(*open_shop(store), language, translator(language)))
-        typer.echo(f"{out} written.")
+        emit_json({"ok": True, "file": str(out)}) if as_json else typer.echo(f"{out} written.")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Awaitable, Callable
 from pathlib import Path
 from typing import Any
@@ -23,7 +24,9 @@ from frywright.workbench.proof import FACTOR_WORDS
 HERE = Path(__file__).parent
 LARGEST_BODY_BYTES = 1_000_000
 LARGEST_LOG_BYTES = 150_000_000
-UPLOADS = ("/cook/probes/upload", "/day/sales", "/care/new/plate")
+LARGEST_PHOTO_BYTES = 13_000_000
+UPLOADS = ("/cook/probes/upload", "/day/sales")
+PHOTO_FORM = re.compile(r"/care/(new/plate|card/\w+/(save|sign))")
 HEADERS = {
     "Content-Security-Policy": "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
     "font-src 'self'; connect-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'",
@@ -57,7 +60,7 @@ class Context:
 
 def make_app(store: Store) -> FastAPI:
     """The application over an open store that holds a kitchen."""
-    from frywright.web.pages import care, cook, day, desk, fryers, people, probes, records
+    from frywright.web.pages import cards, care, cook, day, desk, fryers, people, probes, records
 
     app = FastAPI(title="Frywright", docs_url=None, redoc_url=None, openapi_url=None)
     context = Context(store)
@@ -69,6 +72,7 @@ def make_app(store: Store) -> FastAPI:
     app.include_router(day.router(context))
     app.include_router(care.router(context))
     app.include_router(fryers.router(context))
+    app.include_router(cards.router(context))
     app.include_router(people.router(context))
     app.include_router(records.router(context))
     app.middleware("http")(_guard)
@@ -100,7 +104,12 @@ def _refusal(request: Request) -> Response | None:
     if urlsplit(origin).netloc != request.headers.get("host"):
         return JSONResponse({"ok": False, "error": "Origin", "message": "Writes are taken from this page only."}, 403)
     length = request.headers.get("content-length", "")
-    most = LARGEST_LOG_BYTES if request.url.path in UPLOADS else LARGEST_BODY_BYTES
+    path = request.url.path
+    most = (
+        LARGEST_LOG_BYTES
+        if path in UPLOADS
+        else (LARGEST_PHOTO_BYTES if PHOTO_FORM.fullmatch(path) else LARGEST_BODY_BYTES)
+    )
     if not length.isdigit() or int(length) > most:
         message = f"The request is larger than {most // 1_000_000} MB."
         return JSONResponse({"ok": False, "error": "Size", "message": message}, 413)

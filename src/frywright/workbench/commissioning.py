@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import io
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any, BinaryIO
@@ -20,17 +19,15 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.units import UNITS, clock, parse, parse_clock, show, to_people
 from frywright.physics.fry import FryHistory
 from frywright.records.store import Store
-from frywright.reports.paper import is_picture
 from frywright.verdicts.limits import cook_limit
 from frywright.workbench.book import entry_of, record
 from frywright.workbench.cook import CookRequest, ask
-from frywright.workbench.probes import attachments_of
+from frywright.workbench.photos import keep_photo
 from frywright.workbench.upkeep import FIGURE_NAMES, figure_entry, first_day
 from frywright.workbench.view import WORDS
 
 Translate = Callable[[str], str]
 PLATE, SITE, STEP = "nameplate", "site_survey", "commission_step"
-LARGEST_PHOTO_BYTES = 12_000_000
 PLATE_TEXTS = ("maker", "model", "serial", "fuel", "gas", "year")
 COUNTED = {"volts": "volts_n", "phases": "phases_count", "hz": "hz_n", "breaker_amps": "breaker_amps_n"}
 MEASURED = {
@@ -124,17 +121,10 @@ def keep_plate(store: Store, kitchen: Kitchen, values: Mapping[str, Any], photo:
     reason = str(values.get("reason", "") or "").strip()
     if same and len(reason) < 4:
         raise InputError("reason", repr(reason), "why the plate is typed anew: the first one stays on record", where=fryer.name)  # fmt: skip
-    sha = _keep_photo(store, photo) if photo is not None else (case.plate.entry.payload["photo"] if same and case.plate else "")  # fmt: skip
+    sha = keep_photo(store, photo) if photo is not None else (case.plate.entry.payload["photo"] if same and case.plate else "")  # fmt: skip
     number = case.plate.entry.payload["case_number"] if case.plate else 0
     payload = {**told, "fryer": fryer.key, "photo": sha, "reason": reason[:200], "case_number": number if same else number + 1}  # fmt: skip
     return record(store, PLATE, payload, replaces=case.plate.number if same and case.plate else None)
-
-
-def _keep_photo(store: Store, photo: BinaryIO) -> str:
-    data = photo.read(LARGEST_PHOTO_BYTES + 1)
-    if len(data) > LARGEST_PHOTO_BYTES or not is_picture(data):
-        raise InputError("photo", f"{len(data)} bytes", "a JPEG, PNG, GIF or WebP picture of up to 12 MB")
-    return attachments_of(store).keep(io.BytesIO(data))[0]
 
 
 def _plate(told: Mapping[str, Any]) -> Plate:

@@ -2,16 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
-from frywright.catalog import load as catalog
 from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
-from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import GALLON
 from frywright.records.store import Store
-from frywright.reports.paper import PAPER, pdf
 from frywright.workbench.book import record
 
 STOP, REOPEN = "stop_use", "reopen"
@@ -85,11 +80,6 @@ def reopen(store: Store, kitchen: Kitchen, fryer: str, who: str, role: str, find
     )
 
 
-def procedures() -> list[str]:
-    """Keys of the procedure cards."""
-    return [path.split("/")[1].removesuffix(".toml") for path in catalog.files("procedures")]
-
-
 def boil_out_dose(water_m3: float, label_oz_gal: float) -> float:
     """Cleaner for a boil-out [kg]: water times the rate on the label.
 
@@ -105,40 +95,3 @@ def boil_out_dose(water_m3: float, label_oz_gal: float) -> float:
             "1 to 500 L of water and the rate from the cleaner's label, 0.1 to 16 oz/gal",
         )
     return water_m3 / GALLON * label_oz_gal * OZ_KG
-
-
-def procedure_pdf(
-    kitchen: Kitchen,
-    key: str,
-    language: str,
-    tr: Callable[[str], str] = str,
-    *,
-    water_m3: float = 0.0,
-    label_oz_gal: float = 0.0,
-) -> bytes:
-    """A procedure as one page. A boil-out needs the water and the rate from the cleaner's label.
-
-    Raises
-    ------
-    InputError
-        An unknown procedure, or a boil-out without its dose.
-    """
-    if key not in procedures():
-        raise InputError("procedure", repr(key), "one of: {known}", values={"known": ", ".join(procedures())})
-    table = catalog.table(f"procedures/{key}.toml")
-    tail = "_es" if language == "es" else ""
-    dose = ""
-    if key == "boil_out":
-        mass = boil_out_dose(water_m3, label_oz_gal)
-        dose = say("{oz} oz of cleaner ({grams} g) into {gal} gal of cold water, by its label at {rate} oz/gal.", {
-            "oz": round(mass / OZ_KG, 1), "grams": round(1000 * mass), "gal": round(water_m3 / GALLON, 1), "rate": label_oz_gal}, translate=tr)  # fmt: skip
-    steps = [{"text": s["text" + tail], "hazard": s.get("hazard" + tail, "")} for s in table["step"]]
-    words = {
-        "minutes": say("{minutes} minutes", {"minutes": float(table["takes_min"])}, translate=tr), "who": tr({"crew": "trained crew, age rules apply", "lead": "shift lead"}[table["who"]]),
-        "gear": tr("Wear first"), "tools": tr("Have ready"), "signs": [tr("done by"), tr("checked by a second person")],
-        "foot": tr("Written from general practice. The maker's manual for this fryer, local codes and licensed technicians win."),
-    }  # fmt: skip
-    return pdf("procedure.typ", "procedure", {
-        "title": table["title" + tail], "paper": PAPER[str(kitchen.site.units)], "language": language, "place": kitchen.site.name, "gear": table["gear" + tail],
-        "tools": table["tools" + tail], "dose": dose, "steps": steps, "words": words,
-    })  # fmt: skip

@@ -25,7 +25,9 @@ from frywright.workbench.clock import now
 from frywright.workbench.day import business_time, usual_trade
 
 KIND, REFUSED, SETTING = "oil_event", "oil_refused", "oil_setting"
-EVENTS = ("top_up", "reading", "filter", "discard", "fill")
+EVENTS = ("top_up", "reading", "filter", "discard", "fill", "acid", "colour")
+LOOKED_AT = {"acid": ("acid_n", 20.0), "colour": ("colour_n", 100.0)}
+"""Acid value [mg KOH/g] and colour on the kitchen's own scale: kept and shown, most that is accepted; no limit of theirs is in the catalog."""
 HOUSE_LIMIT_PCT, FRESH_PCT, CARTON_KG = 24.0, 4.0, 35 * LB
 """House limit where no law is known, fresh oil, carton: common practice, no source; the kitchen's own words win."""
 READING_SD_PCT, STRIP_SD_PCT = 1.5, 2.5
@@ -128,6 +130,11 @@ def _read(kitchen: Kitchen, values: Mapping[str, Any]) -> dict[str, Any]:
         if not low <= value <= high:
             raise InputError("amount", text, "0 to 60 % polar compounds; look at the meter again", where=fryer.name)
         out |= {"reading_pct": value, "peak": not values.get("after")}
+    if what in LOOKED_AT:
+        name, most = LOOKED_AT[what]
+        if not _plain(text) or not text or not 0 <= float(text.replace(",", ".")) <= most:
+            raise InputError("amount", repr(text), "a number from 0 to {most}", where=fryer.name, values={"most": most})
+        out[name] = float(text.replace(",", "."))
     return out
 
 
@@ -291,6 +298,8 @@ def vat_view(store: Store, kitchen: Kitchen, vat: str, today: dt.date | None = N
         "days_n": [round(d, 1) for d in state.crossing.days_n], "tomorrow_frac": state.crossing.tomorrow_frac, "never_frac": state.crossing.never_frac,
         "readings_count": state.readings_count, "default": state.readings_count < LEAST_READINGS, "age_days_count": state.age_days_count,
         "top_up": show(state.top_up_kg, "kg", system), "for_ever": show(min(ever, 1.0) * state.fryer.oil_mass_kg, "kg", system) if ever < 1 else "",
+        "acid_n": next((e["acid_n"] for e in reversed(state.events) if e["what"] == "acid"), None),
+        "colour_n": next((e["colour_n"] for e in reversed(state.events) if e["what"] == "colour"), None),
         "last_reading_pct": state.last_reading_pct, "oil": state.fryer.oil,
     }  # fmt: skip
 

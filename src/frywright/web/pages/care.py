@@ -12,10 +12,11 @@ from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.catalog import load as catalog
 from frywright.model.errors import FrywrightError, InputError
-from frywright.model.units import GALLON, parse
+from frywright.model.units import parse
 from frywright.web.app import Context
 from frywright.workbench import close, machines, power
 from frywright.workbench import oil_money as money
+from frywright.workbench import procedures as cards
 from frywright.workbench import vat as oil
 from frywright.workbench.book import remembered_kitchen
 from frywright.workbench.language import explain, translator
@@ -43,7 +44,7 @@ def _shown(context: Context, request: Request, problem: str = "", status: int = 
     return context.render(
         request, "care.html", status, room="care", part="oil", vats=vats, recent=recent, problem=problem, typed=typed or {}, kitchen=kitchen, fresh=lambda: uuid.uuid4().hex,
         limit=limit, limit_title=title, rotation=money.rotation_view(kitchen, states, tr), bill=_bill(context, kitchen, request, tr), places=places, held={k: e.entry.payload for k, e in machines.stopped(context.store).items()}, reasons=machines.REASONS,
-        cards=[(key, catalog.table(f"procedures/{key}.toml")["title_es" if context.language(request) == "es" else "title"]) for key in machines.procedures()],
+        cards=[(key, catalog.table(f"procedures/{key}.toml")["title_es" if context.language(request) == "es" else "title"]) for key in cards.procedures()],
     )  # fmt: skip
 
 
@@ -139,26 +140,6 @@ def _add_machines(routes: APIRouter, context: Context) -> None:
         except InputError as error:
             return _shown(context, request, explain(error, context.language(request)), 422, form)
         return RedirectResponse("/care", 303)
-
-    @routes.get("/care/card/{key}.pdf")
-    def card(request: Request, key: str) -> Response:
-        language = context.language(request)
-        try:
-            water, rate = (
-                float(str(request.query_params.get(name, "0") or 0).replace(",", "."))
-                for name in ("water_gal", "oz_gal")
-            )
-        except ValueError as error:
-            raise InputError("water and rate", "not numbers", "numbers") from error
-        data = machines.procedure_pdf(
-            remembered_kitchen(context.store),
-            key,
-            language,
-            translator(language),
-            water_m3=water * GALLON,
-            label_oz_gal=rate,
-        )
-        return Response(data, media_type="application/pdf")
 
 
 def _add_close(routes: APIRouter, context: Context) -> None:

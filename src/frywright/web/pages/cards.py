@@ -1,0 +1,72 @@
+"""Room Care, procedure cards: shown, printed, made the kitchen's own, signed as done."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any, BinaryIO
+
+from fastapi import APIRouter, Request, Response
+from fastapi.responses import JSONResponse, RedirectResponse
+
+from frywright.model.errors import FrywrightError, InputError
+from frywright.model.units import GALLON
+from frywright.web.app import Context
+from frywright.workbench import procedures
+from frywright.workbench.book import remembered_kitchen
+from frywright.workbench.language import explain, translator
+
+
+def router(context: Context) -> APIRouter:
+    """Routes of the cards."""
+    routes = APIRouter()
+    _add_paper(routes, context)
+    _add_forms(routes, context)
+    return routes
+
+
+def _add_paper(routes: APIRouter, context: Context) -> None:
+    @routes.get("/care/card/{key}.pdf")
+    def paper(request: Request, key: str) -> Response:
+        language, asked = context.language(request), request.query_params
+        try:
+            water, rate = (float(str(asked.get(name, "0") or 0).replace(",", ".")) for name in ("water_gal", "oz_gal"))
+        except ValueError as error:
+            raise InputError("water and rate", "not numbers", "numbers") from error
+        data = procedures.procedure_pdf(
+            context.store, remembered_kitchen(context.store), key, language, translator(language), water_m3=water * GALLON, label_oz_gal=rate,
+        )  # fmt: skip
+        return Response(data, media_type="application/pdf")
+
+    @routes.get("/care/card/{key}.json")
+    def as_json(request: Request, key: str) -> Response:
+        return JSONResponse({"ok": True, **procedures.card_view(context.store, key, context.language(request))})
+
+
+def _add_forms(routes: APIRouter, context: Context) -> None:
+    def shown(request: Request, key: str, problem: str = "", status: int = 200, typed: Any = None) -> Response:
+        kitchen, view = remembered_kitchen(context.store), procedures.card_view(context.store, key, context.language(request))  # fmt: skip
+        return context.render(request, "card.html", status, room="care", part="oil", kitchen=kitchen, view=view, problem=problem, typed=typed or {})  # fmt: skip
+
+    async def posted(request: Request, key: str, form_name: str, do: Callable[[dict[str, str], BinaryIO | None], Any]) -> Response:  # fmt: skip
+        async with request.form() as form:
+            texts = {k: v for k, v in form.items() if isinstance(v, str)}
+            texts |= {"key": key, "language": context.language(request), "form": form_name}
+            photo = form.get("photo")
+            stream = photo.file if photo is not None and not isinstance(photo, str) and photo.filename else None
+            try:
+                do(texts, stream)
+            except FrywrightError as error:
+                return shown(request, key, explain(error, context.language(request)), error.http_status, texts)
+        return RedirectResponse(f"/care/card/{key}", 303)
+
+    @routes.get("/care/card/{key}")
+    def page(request: Request, key: str) -> Response:
+        return shown(request, key)
+
+    @routes.post("/care/card/{key}/save")
+    async def save(request: Request, key: str) -> Response:
+        return await posted(request, key, "save", lambda texts, photo: procedures.save_card(context.store, texts, photo))  # fmt: skip
+
+    @routes.post("/care/card/{key}/sign")
+    async def sign(request: Request, key: str) -> Response:
+        return await posted(request, key, "sign", lambda texts, photo: procedures.sign_card(context.store, remembered_kitchen(context.store), texts, photo))  # fmt: skip
