@@ -188,12 +188,14 @@ def test_oil_that_stayed_cold_does_not_age(store, kitchen):
 
 def test_the_bill_takes_the_board_and_names_causes(store, kitchen):
     """Raw product from the drops; too much and too little top-up and an early change are named, after the gaps."""
+    with pytest.raises(InputError, match="empty"):
+        oil_money.cost_view(store, kitchen, 150.0, TODAY)
+    tell(store, kitchen, 24, what="top_up", amount="1 lb")
     with pytest.raises(InputError, match="dropped on the board"):
         oil_money.cost_view(store, kitchen, today=TODAY)
     for day in (24, 25):
         for n in range(10):
             book.record(store, "day_event", {"key": f"d{day}{n}", "date": f"2026-11-{day}", "what": "drop", "fryer": "alder", "product": "bone_in", "pieces_count": 32, "practice_count": None})  # fmt: skip
-    tell(store, kitchen, 24, what="top_up", amount="1 lb")
     view = oil_money.cost_view(store, kitchen, today=TODAY)
     assert view["per_raw_lb_money"] == pytest.approx(view["day_money"] / (10 * 4 * 2.6), abs=5.1e-5)
     assert any("2026-11-25" in gap for gap in view["log_gaps"])

@@ -177,7 +177,7 @@ def cost_view(store: Store, kitchen: Kitchen, raw_kg_day: float = 0.0, today: dt
     events = [e.entry.payload for e in store.entries(KIND) if e.entry.payload["date"] >= since]
     if not events:
         raise InputError("oil log", "empty", "told for four weeks first: top-ups, readings, changes", where=kitchen.site.name)  # fmt: skip
-    span = max(1, (day - dt.date.fromisoformat(min((e["date"] for e in events), default=day.isoformat()))).days + 1)
+    span = max(1, (day - dt.date.fromisoformat(min(e["date"] for e in events))).days + 1)
     raw, uptake, days = _board(store, kitchen, since)
     daily = raw_kg_day or sum(raw.values()) / span
     if not daily > 0:
