@@ -3,21 +3,20 @@
 from __future__ import annotations
 
 import datetime as dt
+import hashlib
 import io
 import json
-import os
-import signal
 import sqlite3
-import subprocess
-import sys
-import time
+from concurrent.futures import ThreadPoolExecutor
 
 import pytest
+import sqlalchemy as sa
 
 from frywright.model.entry import Entry
 from frywright.model.errors import InputError, RecordError
 from frywright.records.export import csv_table, json_lines
-from frywright.records.store import Store
+from frywright.records.store import Point, Store
+from tests.records.postgres import new_database
 
 MOMENT = dt.datetime(2026, 11, 25, 18, 10, tzinfo=dt.UTC)
 
@@ -26,9 +25,51 @@ def entry(**changes) -> Entry:
     return Entry(**{"kind": "program", "happened_at": MOMENT, "author": "kim", "payload": {"set_c": 165.0}, **changes})
 
 
+def later():
+    return MOMENT + dt.timedelta(hours=1)
+
+
+@pytest.fixture(params=["sqlite", pytest.param("postgres", marks=pytest.mark.slow)])
+def url(request, tmp_path):
+    """The name of a new store, on both databases."""
+    if request.param == "sqlite":
+        return str(tmp_path / "a.db")
+    return new_database(
+        request.getfixturevalue("postgres"), "t" + hashlib.sha256(request.node.name.encode()).hexdigest()[:20]
+    )
+
+
 @pytest.fixture
-def store(tmp_path):
-    return Store.file(tmp_path / "a.db", lambda: MOMENT + dt.timedelta(hours=1))
+def named(monkeypatch, tmp_path):
+    """Opens stores by name and closes them after the test."""
+    monkeypatch.setenv("FRYWRIGHT_FILES", str(tmp_path / "files"))
+    found = []
+
+    def opened(name):
+        found.append(Store.named(name, later))
+        return found[-1]
+
+    yield opened
+    for store in found:
+        store.close()
+
+
+@pytest.fixture
+def store(url, named):
+    return named(url)
+
+
+def by_hand(store, *statements):
+    """Change the database behind the program's back, as somebody with its password would."""
+    with store.engine.connect() as connection:
+        if not store.sqlite:
+            connection.execute(sa.text("SET session_replication_role = replica"))
+        else:
+            for what in ("update", "delete"):
+                connection.exec_driver_sql(f"DROP TRIGGER entry_no_{what}")
+        for statement in statements:
+            connection.exec_driver_sql(statement)
+        connection.commit()
 
 
 def fill(store, count=5):
@@ -54,32 +95,55 @@ def test_a_block_that_raises_leaves_nothing(store):
     assert list(store.entries()) == []
 
 
-def test_the_database_itself_refuses_changes(store, tmp_path):
-    """UPDATE and DELETE are refused by triggers."""
+def test_the_database_itself_refuses_changes(store):
+    """UPDATE and DELETE are refused by triggers on both databases."""
     fill(store)
-    raw = sqlite3.connect(tmp_path / "a.db")
     for sql in ("UPDATE entry SET author='x' WHERE number=2", "DELETE FROM entry WHERE number=2"):
-        with pytest.raises(sqlite3.IntegrityError, match="never altered"):
-            raw.execute(sql)
-    raw.close()
+        with pytest.raises(sa.exc.DatabaseError, match="never altered"), store.engine.begin() as connection:
+            connection.exec_driver_sql(sql)
+    assert store.verify()[0] == 5
 
 
 @pytest.mark.parametrize(
     ("sql", "at"),
     [("UPDATE entry SET payload='{\"n\":99}' WHERE number=3", 3), ("DELETE FROM entry WHERE number=2", 3),
+     ("UPDATE entry SET payload='{\"n\": 2}' WHERE number=3", 3), ("UPDATE entry SET author='kim2' WHERE number=4", 4),
      ("UPDATE entry SET hash='0' WHERE number=5", 5), ("UPDATE entry SET happened_at='2020-01-01T00:00:00.000000Z' WHERE number=1", 1)],
 )  # fmt: skip
-def test_tampering_by_hand_is_found_and_located(store, tmp_path, sql, at):
-    """With the triggers dropped, a change, a removal or a forged link breaks the chain at its place."""
+def test_tampering_by_hand_is_found_and_located(store, sql, at):
+    """With the triggers out of the way, a change, a removal or a forged link breaks the chain at its place."""
     fill(store)
-    raw = sqlite3.connect(tmp_path / "a.db")
-    raw.execute("DROP TRIGGER entry_no_update")
-    raw.execute("DROP TRIGGER entry_no_delete")
-    raw.execute(sql)
-    raw.commit()
-    raw.close()
+    by_hand(store, sql)
     with pytest.raises(RecordError, match=f"entry {at}"):
         store.verify()
+
+
+def test_a_piece_of_the_chain_is_checked_from_a_point(store):
+    """Pieces add up to the whole; a break behind the point is found only from the start."""
+    fill(store, 10)
+    point = store.verify_piece(Point(), None)
+    assert (point.number, point.hash) == store.verify()
+    fill(store, 5)
+    assert store.verify_piece(point, None).number == 15
+    by_hand(store, "UPDATE entry SET author='x' WHERE number=3")
+    assert store.verify(point)[0] == 15
+    with pytest.raises(RecordError, match="entry 3"):
+        store.verify()
+
+
+def test_spans_of_time_and_single_entries(store):
+    """Entries of a span come by when they happened, late ones in their place; single ones by number, with what replaced them."""
+    for hours in (5, 1, 3):
+        with store.writing() as writer:
+            writer.add(entry(happened_at=MOMENT + dt.timedelta(hours=hours), payload={"h": hours}))
+    found = store.between(MOMENT, MOMENT + dt.timedelta(hours=4))
+    assert [e.entry.payload["h"] for e in found] == [1, 3]
+    assert [e.number for e in store.between(MOMENT, MOMENT + dt.timedelta(hours=9), "other")] == []
+    with store.writing() as writer:
+        writer.add(entry(replaces=1))
+    assert store.replaced_by(1).number == 4
+    assert store.entry(1).entry.payload == {"h": 5}
+    assert store.entry(99) is None
 
 
 def test_supersession(store):
@@ -95,51 +159,42 @@ def test_supersession(store):
     assert store.verify()[0] == 3
 
 
-def test_two_writers_take_turns(store, tmp_path):
-    """Two open stores on one file never write the same number."""
-    other = Store.file(tmp_path / "a.db", lambda: MOMENT)
-    for i in range(10):
-        with (store if i % 2 else other).writing() as writer:
-            writer.add(entry(payload={"n": i}))
-    assert store.verify()[0] == 10
+def test_two_writers_take_turns(store, url, named):
+    """Writers of two open stores never write the same number, not even at the same moment."""
+    stores = [store, named(url)]
+
+    def write(which):
+        for i in range(15):
+            with stores[which].writing() as writer:
+                writer.add(entry(payload={"n": i, "by": which}))
+
+    with ThreadPoolExecutor(2) as pool:
+        list(pool.map(write, (0, 1)))
+    assert store.verify()[0] == 30
 
 
-KILLED = """
-import sys, datetime as dt
-from pathlib import Path
-from frywright.model.entry import Entry
-from frywright.records.store import Store
-now = lambda: dt.datetime.now(dt.UTC)
-store = Store.file(Path(sys.argv[1]), now)
-i = 0
-while True:
-    with store.writing() as writer:
-        n = writer.add(Entry(kind="probe", happened_at=now(), author="k", payload={"i": i})).number
-    sys.stdout.write(f"{n}\\n"); sys.stdout.flush()
-    i += 1
-"""
+def test_two_writers_on_one_entry(store, url, named):
+    """One wins; the other is told the number of the entry that won, so that both can be looked at."""
+    fill(store, 1)
+    other, told = named(url), []
+
+    def correct(which):
+        try:
+            with (store, other)[which].writing() as writer:
+                return writer.add(entry(payload={"by": which}, replaces=1)).number
+        except RecordError as error:
+            told.append(str(error))
+            return 0
+
+    with ThreadPoolExecutor(2) as pool:
+        assert sorted(pool.map(correct, (0, 1))) == [0, 2]
+    assert "already replaced by entry 2" in told[0]
+    assert store.replaced_by(1).number == 2
 
 
-@pytest.mark.slow
-def test_a_killed_writer_loses_nothing_acknowledged(tmp_path):
-    """Kill -9 at random instants: every acknowledged entry is there and the chain verifies."""
-    path = tmp_path / "k.db"
-    acknowledged = 0
-    for turn in range(8):
-        child = subprocess.Popen(
-            [sys.executable, "-c", KILLED, str(path)], stdout=subprocess.PIPE, text=True, env=os.environ
-        )
-        time.sleep(1.0 + 0.13 * turn)
-        os.kill(child.pid, signal.SIGKILL)
-        lines = child.communicate()[0].split("\n")
-        acknowledged = max([acknowledged] + [int(x) for x in lines[:-1] if x])
-        count, _ = Store.file(path, lambda: MOMENT).verify()
-        assert count >= acknowledged
-    assert acknowledged > 20
-
-
-def test_a_newer_or_foreign_file_is_left_alone(store, tmp_path):
+def test_a_newer_or_foreign_file_is_left_alone(tmp_path):
     """A store of a newer program and a file that is no database are refused in words."""
+    Store.file(tmp_path / "a.db", later)
     raw = sqlite3.connect(tmp_path / "a.db")
     raw.execute("UPDATE alembic_version SET version_num='9999'")
     raw.commit()
@@ -174,3 +229,48 @@ def test_numbers_that_are_none_are_refused(store):
     """NaN never reaches the store."""
     with pytest.raises(ValueError, match="JSON"), store.writing() as writer:
         writer.add(entry(payload={"set_c": float("nan")}))
+
+
+def test_a_store_of_the_first_schema_is_migrated(tmp_path):
+    """A file as the first release wrote it opens, keeps its entries and their chain, and has the new index."""
+    from alembic import command
+    from alembic.config import Config
+
+    import frywright.records.store as module
+
+    path = tmp_path / "old.db"
+    config = Config()
+    config.set_main_option("script_location", str(module.Path(module.__file__).parent / "migrations"))
+    engine = sa.create_engine(f"sqlite:///{path}")
+    with engine.begin() as connection:
+        config.attributes["connection"] = connection
+        command.upgrade(config, "0001")
+    engine.dispose()
+    with sqlite3.connect(path) as raw:
+        assert raw.execute("SELECT version_num FROM alembic_version").fetchone() == ("0001",)
+        first = entry()
+        link = module.chain_hash(module.GENESIS, 1, first, MOMENT)
+        row = (
+            1,
+            first.kind,
+            module.stamp(MOMENT),
+            module.stamp(MOMENT),
+            first.author,
+            module.canonical(dict(first.payload)),
+            None,
+            "{}",
+            module.GENESIS,
+            link,
+        )
+        raw.execute("INSERT INTO entry VALUES (?,?,?,?,?,?,?,?,?,?)", row)
+    store = Store.file(path, later)
+    assert store.verify() == (1, link)
+    assert [e.entry for e in store.entries("program")] == [first]
+    assert "ix_entry_kind_number" in {i["name"] for i in sa.inspect(store.engine).get_indexes("entry")}
+
+
+@pytest.mark.parametrize("name", ["mysql://a@b/c", "http://x", "postgresql://nobody@127.0.0.1:1/none"])
+def test_what_is_no_store_is_refused_in_words(name):
+    """Another scheme, or a server that does not answer."""
+    with pytest.raises(RecordError, match=r"no store we know|not a store"):
+        Store.named(name, later)

@@ -58,7 +58,7 @@ def site(
 def card(
     key: str = typer.Argument(help="Procedure: lid_seal, fill_vat, first_heat, between_loads, closing, boil_out."), out: Path = typer.Option(Path("card.pdf"), help="PDF to write."),
     language: str = typer.Option("en", help="en or es."), water_gal: float = typer.Option(0.0, help="Boil-out: cold water."), oz_gal: float = typer.Option(0.0, help="Boil-out: rate on the cleaner's label."),
-    store: Path = STORE, as_json: bool = JSON,
+    store: str = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """Print a procedure card: gear first, one step a line, the hazard at its step; the kitchen's own where it has one."""
     from frywright.cli.output import emit_json, speaking_errors
@@ -89,7 +89,7 @@ def card(
 @app.command()
 def stop(
     fryer: str = typer.Argument(help="Fryer."), reason: str = typer.Argument(help="Such as lid_moves, oil_leak, gas_smell."), who: str = typer.Option("", help="Who stops it."),
-    store: Path = STORE, as_json: bool = JSON,
+    store: str = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """Take a fryer out of use; the plan and the board leave it out until a qualified person releases it."""
     from frywright.cli.output import emit_json, speaking_errors
@@ -110,7 +110,7 @@ def stop(
 @app.command()
 def reopen(
     fryer: str = typer.Argument(help="Fryer."), who: str = typer.Option(help="Name of the qualified person."), role: str = typer.Option(help="technician or licensed."),
-    finding: str = typer.Option(help="What was found and done."), store: Path = STORE, as_json: bool = JSON,
+    finding: str = typer.Option(help="What was found and done."), store: str = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """Release a fryer: a named qualified person, with what was found and done."""
     from frywright.cli.output import emit_json, speaking_errors
@@ -165,7 +165,7 @@ def energy(
 
 @app.command()
 def power(
-    date: str = typer.Option("", help="Day, such as 2026-11-27; without it the opening hours are taken."), store: Path = STORE, as_json: bool = JSON,
+    date: str = typer.Option("", help="Day, such as 2026-11-27; without it the opening hours are taken."), store: str = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """Start, setback and off of every fryer from the day's plan under the power cap; test-method quantities of full loads."""
     import datetime as dt
@@ -206,7 +206,7 @@ def card_edit(
     key: str = typer.Argument(help="Procedure."), steps: Path = typer.Argument(None, help="Text file: one step a line, its hazard after !!; without it the lines as they are."),
     who: str = typer.Option("", help="Who changes it."), gear: str = typer.Option("", help="What is worn first."), tools: str = typer.Option("", help="What is ready."),
     picture: Path = typer.Option(None, help="Picture."), picture_step: int = typer.Option(1, help="Step of the picture, from 1."), language: str = typer.Option("en", help="en or es."),
-    store: Path = STORE, as_json: bool = JSON,
+    store: str = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """Make a card the kitchen's own; a hazard may move to another step, never go."""
     from frywright.cli.output import emit_json, speaking_errors
@@ -234,7 +234,7 @@ def card_edit(
 @app.command("card-sign")
 def card_sign(
     key: str = typer.Argument(help="Procedure."), fryer: str = typer.Argument(help="Fryer."), who: str = typer.Option(help="Who did it."), second: str = typer.Option(help="Who checked."),
-    note: str = typer.Option("", help="Note."), photo: Path = typer.Option(None, help="Photo."), store: Path = STORE, as_json: bool = JSON,
+    note: str = typer.Option("", help="Note."), photo: Path = typer.Option(None, help="Photo."), store: str = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """Sign a procedure as done by one and checked by another."""
     from frywright.cli.output import emit_json, speaking_errors

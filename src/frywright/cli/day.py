@@ -27,7 +27,7 @@ def _day(kitchen: Any, text: str) -> dt.date:
         raise InputError("--date", repr(text), "a day such as 2026-11-27") from error
 
 
-def _bench(store: Path, date: str, tune: bool = True) -> tuple[Any, Any, Any]:
+def _bench(store: str, date: str, tune: bool = True) -> tuple[Any, Any, Any]:
     from frywright.workbench.day import bench_for
 
     opened, kitchen = open_shop(store)
@@ -37,7 +37,7 @@ def _bench(store: Path, date: str, tune: bool = True) -> tuple[Any, Any, Any]:
 @app.command()
 def sales(
     file: Path = typer.Argument(None, help="The till's export; without it the invented sales of the demo kitchen."),
-    store: Path = STORE, order: str = typer.Option("", help="Order of the date: mdy, dmy or ymd."), as_json: bool = JSON,
+    store: str = STORE, order: str = typer.Option("", help="Order of the date: mdy, dmy or ymd."), as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """Read a till's export in; say what was taken, what not, and what the menu does not know."""
     from frywright.cli.output import emit_json, preparing, speaking_errors
@@ -77,7 +77,7 @@ def sales(
 
 
 @app.command()
-def forecast(store: Path = STORE, date: str = DATE, as_json: bool = JSON) -> None:
+def forecast(store: str = STORE, date: str = DATE, as_json: bool = JSON) -> None:
     """Pieces by half hour and product, with the day's 80 % band."""
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
@@ -100,7 +100,7 @@ def forecast(store: Path = STORE, date: str = DATE, as_json: bool = JSON) -> Non
 
 @app.command()
 def pull(
-    store: Path = STORE, date: str = typer.Option("", "--date", help="Day of use; without it two days from today."),
+    store: str = STORE, date: str = typer.Option("", "--date", help="Day of use; without it two days from today."),
     stock: list[str] = typer.Option([], help="On hand: product=units@last day, such as bone_in=24@2026-11-28."), as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """The pull and marinate sheet: whole cases, stock in date taken off, both risks."""
@@ -138,7 +138,7 @@ def _stock(text: str) -> tuple[str, str, float, dt.date]:
 
 @app.command()
 def plan(
-    store: Path = STORE, date: str = DATE, check: Path = typer.Option(None, help="A plan by hand (JSON rows) to check and price instead."),
+    store: str = STORE, date: str = DATE, check: Path = typer.Option(None, help="A plan by hand (JSON rows) to check and price instead."),
     picture: Path = typer.Option(None, help="Write the fryers' picture to this SVG file."), as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """The drop plan of a day; or a plan by hand checked and priced by the same rules."""
@@ -195,7 +195,7 @@ def _rows(path: Path) -> list[dict[str, Any]]:
 
 @app.command()
 def replay(
-    store: Path = STORE, date: str = DATE, days: int = typer.Option(200, help="Drawn days."), engine: int = typer.Option(0, help="Also this many days by the engine."),
+    store: str = STORE, date: str = DATE, days: int = typer.Option(200, help="Drawn days."), engine: int = typer.Option(0, help="Also this many days by the engine."),
     hold: list[str] = typer.Option([], help="What if: product=minutes."), off: list[str] = typer.Option([], help="What if: a fryer that is off."),
     filter_every: int = typer.Option(0, help="What if: loads between filter turns."), factor: float = typer.Option(None, help="What if: factor on the forecast."),
     as_json: bool = JSON,
@@ -240,7 +240,7 @@ def replay(
 
 @app.command()
 def board(
-    store: Path = STORE, at: str = typer.Option("", help="Time of day, such as 17:40; without it now."),
+    store: str = STORE, at: str = typer.Option("", help="Time of day, such as 17:40; without it now."),
     date: str = typer.Option("", "--date", help="Business day of a practice board."), practice: int = typer.Option(None, help="Seed of a practice day with invented guests."),
     tell: str = typer.Option("", help="Tell the board first: drop, lift, filter, down, up, sold, count or discard."), fryer: str = typer.Option("", help="Fryer told of."),
     product: str = typer.Option("", help="Product told of."), pieces: int = typer.Option(0, help="Pieces told of."), reason: str = typer.Option("", help="Why it was thrown away."),

@@ -28,7 +28,7 @@ def _values(pairs: Sequence[str] | None, **fixed: str) -> dict[str, str]:
 
 
 @app.command()
-def due(language: str = typer.Option("en", help="en or es."), soon: bool = typer.Option(False, help="Only what is due within a week."), store: Path = STORE, as_json: bool = JSON) -> None:  # fmt: skip
+def due(language: str = typer.Option("en", help="en or es."), soon: bool = typer.Option(False, help="Only what is due within a week."), store: str = STORE, as_json: bool = JSON) -> None:  # fmt: skip
     """Care that is due by loads, hours at heat, filter turns or days, the earliest first; and timed figures against the first day."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -54,7 +54,7 @@ def due(language: str = typer.Option("en", help="en or es."), soon: bool = typer
 def done(
     fryer: str = FRYER, task: str = typer.Argument(help="Task, such as lid_seal."), who: str = typer.Option(help="Who did it."),
     role: str = typer.Option("crew", help="crew, lead, technician or licensed."), note: str = typer.Option("", help="What was found; a contractor's report number."),
-    on: str = typer.Option("", help="Day, if not today."), store: Path = STORE, as_json: bool = JSON,
+    on: str = typer.Option("", help="Day, if not today."), store: str = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """Record a care task as done; contractors' tasks cannot be ticked off by others."""
     from frywright.cli.output import emit_json, speaking_errors
@@ -69,7 +69,7 @@ def done(
 @app.command()
 def figure(
     fryer: str = FRYER, what: str = typer.Argument(help="heat_up, pressure_build, vent_down or recovery."), time: str = typer.Argument(help="m:ss."),
-    who: str = typer.Option("", help="Who timed it."), note: str = typer.Option("", help="Temperatures, load, level."), store: Path = STORE, as_json: bool = JSON,
+    who: str = typer.Option("", help="Who timed it."), note: str = typer.Option("", help="Temperatures, load, level."), store: str = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """Keep a timed figure; it is compared with the first day's."""
     from frywright.cli.output import emit_json, speaking_errors
@@ -85,7 +85,7 @@ def figure(
 
 @app.command()
 def calendar(
-    out: Path = typer.Option(Path("fryer-care.ics"), help="File to write."), store: Path = STORE, as_json: bool = JSON
+    out: Path = typer.Option(Path("fryer-care.ics"), help="File to write."), store: str = STORE, as_json: bool = JSON
 ) -> None:
     """Write everything with a due day as an iCalendar file."""
     from frywright.cli.output import emit_json, speaking_errors
@@ -98,7 +98,7 @@ def calendar(
 
 
 @app.command()
-def plate(fryer: str = FRYER, values: list[str] = VALUES, photo: Path = typer.Option(None, help="Photo of the plate."), store: Path = STORE, as_json: bool = JSON) -> None:  # fmt: skip
+def plate(fryer: str = FRYER, values: list[str] = VALUES, photo: Path = typer.Option(None, help="Photo of the plate."), store: str = STORE, as_json: bool = JSON) -> None:  # fmt: skip
     """Keep a fryer's nameplate: maker, model, serial, fuel, volts, phases, hz, power, gas, gas_low, gas_high, oil, year; units may be typed, such as power=80000Btu/h."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -116,7 +116,7 @@ def plate(fryer: str = FRYER, values: list[str] = VALUES, photo: Path = typer.Op
 
 
 @app.command()
-def measured(fryer: str = FRYER, values: list[str] = VALUES, store: Path = STORE, as_json: bool = JSON) -> None:
+def measured(fryer: str = FRYER, values: list[str] = VALUES, store: str = STORE, as_json: bool = JSON) -> None:
     """Keep what was measured at the site: volts, phases, breaker_amps, gas, gas_static, gas_flowing, altitude, flame, hood, suppression."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -134,7 +134,7 @@ def measured(fryer: str = FRYER, values: list[str] = VALUES, store: Path = STORE
 
 
 @app.command()
-def sign(fryer: str = FRYER, step: str = typer.Argument(help="Step, such as dry."), values: list[str] = VALUES, store: Path = STORE, as_json: bool = JSON) -> None:  # fmt: skip
+def sign(fryer: str = FRYER, step: str = typer.Argument(help="Step, such as dry."), values: list[str] = VALUES, store: str = STORE, as_json: bool = JSON) -> None:  # fmt: skip
     """Sign a step of a commissioning in its order: who=, role=, second=, note=, figures as m:ss."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -151,7 +151,7 @@ def sign(fryer: str = FRYER, step: str = typer.Argument(help="Step, such as dry.
 
 
 @app.command()
-def handover(fryer: str = FRYER, out: Path = typer.Option(Path("handover.pdf"), help="PDF to write."), language: str = typer.Option("en", help="en or es."), store: Path = STORE, as_json: bool = JSON) -> None:  # fmt: skip
+def handover(fryer: str = FRYER, out: Path = typer.Option(Path("handover.pdf"), help="PDF to write."), language: str = typer.Option("en", help="en or es."), store: str = STORE, as_json: bool = JSON) -> None:  # fmt: skip
     """Print a fryer's handover pack as one PDF; with --json the commissioning as it stands."""
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
@@ -169,7 +169,7 @@ def handover(fryer: str = FRYER, out: Path = typer.Option(Path("handover.pdf"), 
 
 
 @app.command()
-def emergency(out: Path = typer.Option(Path("emergency.pdf"), help="PDF to write."), language: str = typer.Option("en", help="en or es."), store: Path = STORE, as_json: bool = JSON) -> None:  # fmt: skip
+def emergency(out: Path = typer.Option(Path("emergency.pdf"), help="PDF to write."), language: str = typer.Option("en", help="en or es."), store: str = STORE, as_json: bool = JSON) -> None:  # fmt: skip
     """Print the emergency card from the store's own facts."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -185,7 +185,7 @@ def emergency(out: Path = typer.Option(Path("emergency.pdf"), help="PDF to write
 def close(
     fryer: str = typer.Argument("", help="Fryer or store; without it tonight's list."), step: str = typer.Argument("", help="Step to sign."), who: str = typer.Option("", help="Who did it."),
     second: str = typer.Option("", help="Second person."), value: str = typer.Option("", help="Oil temperature, pH, per cent polar or how much."), language: str = typer.Option("en", help="en or es."),
-    store: Path = STORE, as_json: bool = JSON,
+    store: str = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """The close of the day in its order: what each vat gets tonight, what is open, what is shut and why; or sign a step."""
     from frywright.cli.output import emit_json, preparing, speaking_errors

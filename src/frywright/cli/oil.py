@@ -12,7 +12,7 @@ app = typer.Typer(help="Oil: filling, log, outlook, cost, cartons.", no_args_is_
 
 
 @app.command()
-def fill(vat: str = typer.Argument(help="Fryer."), store: Path = STORE, as_json: bool = JSON) -> None:
+def fill(vat: str = typer.Argument(help="Fryer."), store: str = STORE, as_json: bool = JSON) -> None:
     """How much oil a vat takes, cold and hot."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -41,7 +41,7 @@ def fill(vat: str = typer.Argument(help="Fryer."), store: Path = STORE, as_json:
 def log(
     vat: str = typer.Argument(help="Fryer."), what: str = typer.Argument(help="top_up, reading, filter, discard, fill, acid or colour."),
     amount: str = typer.Argument("", help="Such as '5 lb', '1 carton' or 17.5 (per cent polar)."), after: bool = typer.Option(False, help="The reading was after the top-up."),
-    strip: bool = typer.Option(False, help="Read with a strip."), who: str = typer.Option("", help="Who did it."), store: Path = STORE, as_json: bool = JSON,
+    strip: bool = typer.Option(False, help="Read with a strip."), who: str = typer.Option("", help="Who did it."), store: str = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """Record what was done to a vat's oil."""
     from frywright.cli.output import emit_json, speaking_errors
@@ -67,7 +67,7 @@ def log(
 
 @app.command()
 def outlook(
-    vat: str = typer.Argument("", help="Fryer; without it all."), store: Path = STORE, as_json: bool = JSON
+    vat: str = typer.Argument("", help="Fryer; without it all."), store: str = STORE, as_json: bool = JSON
 ) -> None:
     """When each vat's oil reaches its limit, with an interval, and what a change would buy."""
     from frywright.cli.output import emit_json, preparing, speaking_errors
@@ -98,7 +98,7 @@ def outlook(
 @app.command()
 def cost(
     raw_lb_day: float = typer.Argument(0.0, help="Raw breaded product a day, lb; without it what the board dropped."), change_min: float = typer.Option(None, help="Minutes a vat change."),
-    hour_money: float = typer.Option(None, help="Pay by hour."), store: Path = STORE, as_json: bool = JSON,
+    hour_money: float = typer.Option(None, help="Pay by hour."), store: str = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """The oil bill of the last four weeks; what the food takes up stands apart. Gaps in the log come first, then likely causes."""
     from frywright.cli.output import emit_json, preparing, speaking_errors
@@ -142,7 +142,7 @@ def sites(stores: list[Path] = typer.Argument(help="Files of several stores."), 
         lost = next((path for path in stores if not path.exists()), None)
         if lost is not None:
             raise InputError("store", str(lost), "a file that exists")
-        rows = site_rows([(str(path), *open_shop(path)) for path in stores])
+        rows = site_rows([(str(path), *open_shop(str(path))) for path in stores])
         if as_json:
             emit_json({"ok": True, "sites": rows})
             return
@@ -158,7 +158,7 @@ def sites(stores: list[Path] = typer.Argument(help="Files of several stores."), 
 
 
 @app.command()
-def moves(store: Path = STORE, out: Path = typer.Option(None, help="PDF of the oil map to write."), language: str = typer.Option("en", help="en or es."), as_json: bool = JSON) -> None:  # fmt: skip
+def moves(store: str = STORE, out: Path = typer.Option(None, help="PDF of the oil map to write."), language: str = typer.Option("en", help="en or es."), as_json: bool = JSON) -> None:  # fmt: skip
     """What each vat's oil carries, and what speaks against moving it into another."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -182,7 +182,7 @@ def moves(store: Path = STORE, out: Path = typer.Option(None, help="PDF of the o
 
 @app.command()
 def order(
-    days: int = typer.Argument(help="Days to the next delivery."), on_hand: float = typer.Option(0.0, help="Cartons on hand."), store: Path = STORE, as_json: bool = JSON,
+    days: int = typer.Argument(help="Days to the next delivery."), on_hand: float = typer.Option(0.0, help="Cartons on hand."), store: str = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """Cartons to order, planned changes and a vat's safety included."""
     from frywright.cli.output import emit_json, preparing, speaking_errors
@@ -202,7 +202,7 @@ def order(
 @app.command()
 def limit(
     place: str = typer.Argument(help="Place, such as germany or us."), house: float = typer.Option(24.0, help="House limit, per cent polar."),
-    who: str = typer.Option("", help="Name, for a looser limit."), reason: str = typer.Option("", help="Reason, for a looser limit."), store: Path = STORE, as_json: bool = JSON,
+    who: str = typer.Option("", help="Name, for a looser limit."), reason: str = typer.Option("", help="Reason, for a looser limit."), store: str = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """Choose the limit: the place's, tightened by the house."""
     from frywright.cli.output import emit_json, speaking_errors

@@ -14,7 +14,7 @@ LANGUAGE = typer.Option("en", help="en or es.")
 
 
 @app.command()
-def people(language: str = LANGUAGE, store: Path = STORE, as_json: bool = JSON) -> None:
+def people(language: str = LANGUAGE, store: str = STORE, as_json: bool = JSON) -> None:
     """Who has shown which skill, when it expires, what age rules say."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -35,7 +35,7 @@ def people(language: str = LANGUAGE, store: Path = STORE, as_json: bool = JSON) 
 @app.command()
 def person(
     name: str = typer.Argument(help="Name."), born: str = typer.Option("", help="Birthday, where age rules matter."), left: bool = typer.Option(False, help="Has left."),
-    store: Path = STORE, as_json: bool = JSON,
+    store: str = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """Keep a person."""
     from frywright.cli.output import emit_json, speaking_errors
@@ -50,7 +50,7 @@ def person(
 @app.command()
 def skill(
     person: str = typer.Argument(help="Who did it."), skill: str = typer.Argument(help="Skill, such as lid."), seen_by: str = typer.Option(help="Who saw it."),
-    on: str = typer.Option("", help="Day, if not today."), store: Path = STORE, as_json: bool = JSON,
+    on: str = typer.Option("", help="Day, if not today."), store: str = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """Sign a skill as performed by one and observed by another."""
     from frywright.cli.output import emit_json, speaking_errors
@@ -65,7 +65,7 @@ def skill(
 @app.command()
 def drill(
     key: str = typer.Argument("", help="Drill; without it all are listed."), choice: int = typer.Option(-1, help="Answer, counted from 1."), who: str = typer.Option("", help="Name."),
-    language: str = LANGUAGE, store: Path = STORE, as_json: bool = JSON,
+    language: str = LANGUAGE, store: str = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """Drills simulated on this kitchen's fryers and programs; an answer is explained, never scored."""
     from frywright.cli.output import emit_json, preparing, speaking_errors
@@ -90,7 +90,7 @@ def drill(
 
 
 @app.command()
-def wall(out: Path = typer.Option(Path("wall.pdf"), help="PDF to write."), language: str = LANGUAGE, store: Path = STORE, as_json: bool = JSON) -> None:  # fmt: skip
+def wall(out: Path = typer.Option(Path("wall.pdf"), help="PDF to write."), language: str = LANGUAGE, store: str = STORE, as_json: bool = JSON) -> None:  # fmt: skip
     """Print wall cards of the store's own values, one page a fryer."""
     from frywright.cli.output import emit_json, preparing, speaking_errors
 

@@ -55,9 +55,22 @@ def canonical(value: Any) -> str:
 
 def chain_hash(previous: str, number: int, entry: Entry, recorded_at: dt.datetime) -> str:
     """Hash over the previous hash and everything an entry says."""
-    text = canonical({
-        "number": number, "kind": entry.kind, "happened_at": stamp(entry.happened_at),
-        "recorded_at": stamp(recorded_at), "author": entry.author, "payload": dict(entry.payload),
-        "replaces": entry.replaces, "versions": dict(entry.versions),
-    })  # fmt: skip
+    texts = (canonical(dict(entry.payload)), canonical(dict(entry.versions)))
+    return row_hash(previous, number, (entry.kind, entry.author, entry.replaces), (stamp(entry.happened_at), stamp(recorded_at)), texts)  # fmt: skip
+
+
+def row_hash(previous: str, number: int, who: tuple[str, str, int | None], stamps: tuple[str, str], texts: tuple[str, str]) -> str:  # fmt: skip
+    """The same hash from an entry's stored texts: payload and versions are canonical already, so nothing is parsed to verify them.
+
+    ``who`` is (kind, author, replaces), ``stamps`` (happened, recorded), ``texts`` (payload, versions).
+    """
+    kind, author, replaces = who
+    text = (
+        f'{{"author":{_quoted(author)},"happened_at":"{stamps[0]}","kind":{_quoted(kind)},"number":{number},"payload":{texts[0]},'
+        f'"recorded_at":"{stamps[1]}","replaces":{"null" if replaces is None else replaces},"versions":{texts[1]}}}'
+    )
     return hashlib.sha256(f"{previous}\n{text}".encode()).hexdigest()
+
+
+def _quoted(text: str) -> str:
+    return json.dumps(text, ensure_ascii=False)

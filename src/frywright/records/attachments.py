@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import hashlib
 import os
-import shutil
 import tempfile
 from pathlib import Path
 from typing import BinaryIO
@@ -35,7 +34,8 @@ class Attachments:
             except BaseException:
                 Path(part.name).unlink(missing_ok=True)
                 raise
-        shutil.move(part.name, self.folder / digest.hexdigest())
+        os.replace(part.name, self.folder / digest.hexdigest())
+        sync_folder(self.folder)
         return digest.hexdigest(), size
 
     def open(self, name: str) -> BinaryIO:
@@ -58,3 +58,15 @@ class Attachments:
         if digest.hexdigest() != name:
             raise RecordError(f"The kept file {name[:12]}… was changed outside the program.")
         return path.open("rb")
+
+
+def sync_folder(folder: Path) -> None:
+    """Make a rename in a folder outlive a power cut, where the system can."""
+    try:
+        handle = os.open(folder, os.O_RDONLY)
+    except OSError:
+        return  # a system that does not open folders
+    try:
+        os.fsync(handle)
+    finally:
+        os.close(handle)

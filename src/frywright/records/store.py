@@ -2,27 +2,34 @@
 
 Everything added inside one ``writing`` block is kept together when the block ends, or not at
 all. Entries are numbered without gaps and chained by hash, so a change made behind the
-program's back shows in :meth:`Store.verify`.
+program's back shows in :meth:`Store.verify`. SQLite in one file is the default; a PostgreSQL
+database is named by its URL. Both behave alike.
 """
 
 from __future__ import annotations
 
 import datetime as dt
 import json
+import os
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 import sqlalchemy as sa
 from sqlalchemy import event
 
-from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, stamp
+from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, row_hash, stamp
 from frywright.model.errors import RecordError
 from frywright.records.tables import ENTRY
 
-NEWEST_SCHEMA = "0001"
+NEWEST_SCHEMA = "0002"
 READ_BLOCK = 2000
+WRITER_LOCK = 7_310_221
+"""Number of the advisory lock under which PostgreSQL writers take turns."""
+FILES_SETTING = "FRYWRIGHT_FILES"
+"""Environment variable: folder of original files beside a PostgreSQL store."""
 
 
 def _prepare(connection: Any, _record: Any) -> None:
@@ -31,6 +38,14 @@ def _prepare(connection: Any, _record: Any) -> None:
     for pragma in ("journal_mode=WAL", "synchronous=FULL", "foreign_keys=ON", "busy_timeout=10000"):
         cursor.execute(f"PRAGMA {pragma}")
     cursor.close()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Point:
+    """A place in the chain that was checked: entries up to ``number`` fit, the last one's hash."""
+
+    number: int = 0
+    hash: str = GENESIS
 
 
 class Writer:
@@ -53,9 +68,27 @@ class Writer:
             The entry replaces one that does not exist or was replaced already; the message
             names the entry that did.
         """
+        return self._append(entry, self._now())
+
+    def restore(self, item: Recorded) -> None:
+        """Append an entry of a backup as it was; it must be the next link of the same chain.
+
+        Raises
+        ------
+        RecordError
+            Its number, link or content does not fit: the backup is damaged, or the store is not empty.
+        """
+        number = self._number + 1
+        if item.number != number or item.previous_hash != self._hash:
+            raise RecordError(f"Entry {item.number} of the backup does not follow entry {self._number}; nothing of this block was written.")  # fmt: skip
+        if chain_hash(self._hash, number, item.entry, item.recorded_at) != item.hash:
+            raise RecordError(f"Entry {number} of the backup was changed: its hash does not fit.")
+        self._append(item.entry, item.recorded_at)
+
+    def _append(self, entry: Entry, recorded_at: dt.datetime) -> Recorded:
         if entry.replaces is not None:
             self._check_replaced(entry.replaces)
-        number, recorded_at = self._number + 1, self._now()
+        number = self._number + 1
         link = chain_hash(self._hash, number, entry, recorded_at)
         self._connection.execute(ENTRY.insert().values(
             number=number, kind=entry.kind, happened_at=stamp(entry.happened_at),
@@ -82,10 +115,13 @@ class Store:
 
     def __init__(self, url: str, now: Callable[[], dt.datetime]) -> None:
         self._now = now
-        sqlite = sa.make_url(url).get_backend_name() == "sqlite"
+        self.sqlite = sa.make_url(url).get_backend_name() == "sqlite"
         # A file is opened for each block and closed after it, so that nothing lingers.
-        self.engine = sa.create_engine(url, poolclass=sa.NullPool) if sqlite else sa.create_engine(url)
-        if sqlite:
+        try:
+            self.engine = sa.create_engine(url, poolclass=sa.NullPool) if self.sqlite else sa.create_engine(url, pool_pre_ping=True)  # fmt: skip
+        except ModuleNotFoundError as error:
+            raise RecordError("A PostgreSQL store needs the extra: pip install 'frywright[postgres]'.") from error
+        if self.sqlite:
             event.listen(self.engine, "connect", _prepare)
         self._upgrade()
 
@@ -94,6 +130,29 @@ class Store:
         """Open or create an SQLite store at ``path``."""
         path.parent.mkdir(parents=True, exist_ok=True)
         return cls(f"sqlite:///{path}", now)
+
+    @classmethod
+    def named(cls, name: str, now: Callable[[], dt.datetime]) -> Store:
+        """Open a store by the name people give it: a file, or the URL of a PostgreSQL database."""
+        if "://" not in name:
+            return cls.file(Path(name), now)
+        if name.startswith(("postgresql://", "postgres://")):
+            name = "postgresql+psycopg://" + name.split("://", 1)[1]
+        if not name.startswith("postgresql+psycopg://"):
+            raise RecordError(f"{name.split('://')[0]} is no store we know: name a file, or postgresql://user@host/database.")  # fmt: skip
+        return cls(name, now)
+
+    def close(self) -> None:
+        """Let go of connections kept open."""
+        self.engine.dispose()
+
+    @property
+    def files(self) -> Path:
+        """Folder of original files: beside an SQLite store; for PostgreSQL by ``FRYWRIGHT_FILES``, else ``var/<database>.files``."""
+        database = str(self.engine.url.database)
+        if self.sqlite:
+            return Path(f"{database}.files")
+        return Path(os.environ.get(FILES_SETTING) or f"var/{database}.files")
 
     def _upgrade(self) -> None:
         try:
@@ -121,10 +180,12 @@ class Store:
 
     @contextmanager
     def writing(self) -> Iterator[Writer]:
-        """One transaction; kept when the block ends, undone when it raises."""
+        """One transaction; kept when the block ends, undone when it raises. Writers take turns."""
         with self.engine.connect() as connection:
-            if self.engine.dialect.name == "sqlite":
+            if self.sqlite:
                 connection.exec_driver_sql("BEGIN IMMEDIATE")
+            else:
+                connection.execute(sa.select(sa.func.pg_advisory_xact_lock(WRITER_LOCK)))
             try:
                 yield Writer(connection, self._now)
             except BaseException:
@@ -132,9 +193,8 @@ class Store:
                 raise
             connection.commit()
 
-    def entries(self, kind: str | None = None, *, newest_first: bool = False) -> Iterator[Recorded]:
-        """Entries in order of number, read in blocks so that memory stays bounded."""
-        after = None
+    def entries(self, kind: str | None = None, *, newest_first: bool = False, after: int | None = None) -> Iterator[Recorded]:  # fmt: skip
+        """Entries in order of number, read in blocks so that memory stays bounded; ``after`` a number, or before it when newest come first."""
         while True:
             order = ENTRY.c.number.desc() if newest_first else ENTRY.c.number
             query = sa.select(ENTRY).order_by(order).limit(READ_BLOCK)
@@ -149,6 +209,22 @@ class Store:
                 return
             after = block[-1].number
 
+    def between(self, since: dt.datetime, until: dt.datetime, kind: str | None = None) -> Iterator[Recorded]:
+        """Entries that happened in a span, by when they happened, read in blocks."""
+        low, last = stamp(since), 0
+        while True:
+            place = sa.or_(ENTRY.c.happened_at > low, sa.and_(ENTRY.c.happened_at == low, ENTRY.c.number > last))
+            query = sa.select(ENTRY).where(place, ENTRY.c.happened_at < stamp(until))
+            if kind is not None:
+                query = query.where(ENTRY.c.kind == kind)
+            query = query.order_by(ENTRY.c.happened_at, ENTRY.c.number).limit(READ_BLOCK)
+            with self.engine.connect() as connection:
+                block = connection.execute(query).all()
+            yield from (_recorded(row) for row in block)
+            if len(block) < READ_BLOCK:
+                return
+            low, last = block[-1].happened_at, block[-1].number
+
     def current(self, kind: str) -> list[Recorded]:
         """Entries of a kind that nothing has replaced, oldest first."""
         newer = ENTRY.alias()
@@ -161,22 +237,59 @@ class Store:
         with self.engine.connect() as connection:
             return [_recorded(row) for row in connection.execute(query)]
 
-    def verify(self) -> tuple[int, str]:
-        """Walk the chain; number of entries and the last hash.
+    def entry(self, number: int) -> Recorded | None:
+        """The entry of a number, or None."""
+        with self.engine.connect() as connection:
+            row = connection.execute(sa.select(ENTRY).where(ENTRY.c.number == number)).first()
+        return _recorded(row) if row else None
+
+    def replaced_by(self, number: int) -> Recorded | None:
+        """The entry that replaced another, or None."""
+        with self.engine.connect() as connection:
+            row = connection.execute(sa.select(ENTRY).where(ENTRY.c.replaces == number)).first()
+        return _recorded(row) if row else None
+
+    def last(self) -> Point:
+        """Number and hash of the newest entry, unchecked."""
+        query = sa.select(ENTRY.c.number, ENTRY.c.hash).order_by(ENTRY.c.number.desc()).limit(1)
+        with self.engine.connect() as connection:
+            row = connection.execute(query).first()
+        return Point(number=row.number, hash=row.hash) if row else Point()
+
+    def verify(self, since: Point | None = None) -> tuple[int, str]:
+        """Walk the chain from its start, or from a place already checked; number of entries and the last hash.
 
         Raises
         ------
         RecordError
             Names the first entry whose number, content or link does not fit.
         """
-        previous, count = GENESIS, 0
-        for item in self.entries():
-            count += 1
-            fits = item.number == count and item.previous_hash == previous
-            if not fits or chain_hash(previous, item.number, item.entry, item.recorded_at) != item.hash:
-                raise RecordError(f"The chain breaks at entry {item.number}: it was changed, removed or added outside the program.")  # fmt: skip
-            previous = item.hash
-        return count, previous
+        point = self.verify_piece(since or Point(), None)
+        return point.number, point.hash
+
+    def verify_piece(self, point: Point, most: int | None) -> Point:
+        """Walk on from a place already checked, at most so many entries; the place reached.
+
+        Raises
+        ------
+        RecordError
+            As :meth:`verify`.
+        """
+        count, previous = point.number, point.hash
+        while most is None or count < point.number + most:
+            query = sa.select(ENTRY).where(ENTRY.c.number > count).order_by(ENTRY.c.number).limit(READ_BLOCK)
+            with self.engine.connect() as connection:
+                block = connection.execute(query).all()
+            for row in block:
+                count += 1
+                who, stamps = (row.kind, row.author, row.replaces), (row.happened_at, row.recorded_at)
+                found = row_hash(previous, row.number, who, stamps, (row.payload, row.versions))
+                if row.number != count or row.previous_hash != previous or found != row.hash:
+                    raise RecordError(f"The chain breaks at entry {row.number}: it was changed, removed or added outside the program.")  # fmt: skip
+                previous = row.hash
+            if len(block) < READ_BLOCK:
+                break
+        return Point(number=count, hash=previous)
 
 
 def _moment(text: str) -> dt.datetime:

@@ -26,8 +26,8 @@ AUTHOR = "unnamed on this machine"
 
 
 def open_store(path: str, kitchen_file: str) -> Store:
-    """Open the store; load the kitchen file given, or the demo into an empty store."""
-    store = Store.file(Path(path), now)
+    """Open the store, a file or a PostgreSQL URL; load the kitchen file given, or the demo into an empty store."""
+    store = Store.named(path, now)
     if kitchen_file:
         remember_kitchen(store, read_text(Path(kitchen_file)), kitchen_file)
     elif not store.current("kitchen"):

@@ -97,7 +97,7 @@ def open_log(path: Path, answers: Mapping[str, str] | None = None, progress: Cal
 
 def attachments_of(store: Store) -> Attachments:
     """The folder of original files beside a store."""
-    return Attachments(Path(f"{store.engine.url.database}.files"))
+    return Attachments(store.files)
 
 
 def keep_log(store: Store, stream: BinaryIO, name: str) -> Recorded:

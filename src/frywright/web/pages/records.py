@@ -1,41 +1,204 @@
-"""Room Records: what is remembered so far, and whether the chain holds."""
+"""Room Records: entries and their chain, probing a load with its corrective action, complaints traced, the inspection pack."""
 
 from __future__ import annotations
 
+import datetime as dt
+import json
 from itertools import islice
 from typing import Any
+from zoneinfo import ZoneInfo
 
 from fastapi import APIRouter, Request, Response
+from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.entry import Recorded
-from frywright.model.errors import RecordError
+from frywright.model.errors import FrywrightError, InputError, RecordError
+from frywright.records.store import Point
 from frywright.web.app import Context
+from frywright.workbench import corrective, pack
+from frywright.workbench.book import remembered_kitchen
+from frywright.workbench.day import usual_trade
+from frywright.workbench.language import explain, translator
+from frywright.workbench.upkeep import today_of
 
-SHOWN = 200
+SHOWN, CHECKED_AT_ONCE, PACK_DAYS = 100, 20_000, 30
+
+
+class Chain:
+    """How far the chain was checked since the start of this program; a page checks on a piece, the button starts again."""
+
+    def __init__(self, context: Context) -> None:
+        self.context, self.point, self.broken = context, Point(), ""
+
+    def step(self) -> None:
+        """Check on from the last point, a bounded piece at a time."""
+        if self.broken:
+            return
+        try:
+            self.point = self.context.store.verify_piece(self.point, CHECKED_AT_ONCE)
+        except RecordError as error:
+            self.broken = str(error)
+
+    def restart(self) -> None:
+        """Begin from the first entry."""
+        self.point, self.broken = Point(), ""
 
 
 def router(context: Context) -> APIRouter:
     """Routes of the room."""
-    routes = APIRouter()
+    routes, chain = APIRouter(), Chain(context)
+    _add_entries(routes, context, chain)
+    _add_cases(routes, context)
+    _add_pack(routes, context)
+    return routes
 
+
+def _add_entries(routes: APIRouter, context: Context, chain: Chain) -> None:
     @routes.get("/records")
     def page(request: Request) -> Response:
-        latest = [_row(item) for item in islice(context.store.entries(newest_first=True), SHOWN)]
-        try:
-            chain, broken = context.store.verify()[0], ""
-        except RecordError as error:
-            chain, broken = 0, str(error)
-        new = request.query_params.get("new", "")
-        return context.render(request, "records.html", rows=latest, chain=chain, broken=broken, new=new, room="records")
+        chain.step()
+        asked = request.query_params
+        kind, before = asked.get("kind", ""), asked.get("before", "")
+        after = int(before) if before.isdigit() else None
+        items = list(islice(context.store.entries(kind or None, newest_first=True, after=after), SHOWN))
+        end = context.store.last().number
+        return context.render(
+            request, "records.html", room="records", part="entries", rows=[_row(i) for i in items], chain=chain.point.number, broken=chain.broken, end=end, kind=kind,
+            new=asked.get("new", ""), older=items[-1].number if len(items) == SHOWN else 0, kitchen=remembered_kitchen(context.store),
+        )  # fmt: skip
 
-    return routes
+    @routes.post("/records/check")
+    def again() -> Response:
+        chain.restart()
+        return RedirectResponse("/records", 303)
+
+    @routes.get("/records/entry/{number}")
+    def entry(request: Request, number: int) -> Response:
+        item = context.store.entry(number)
+        if item is None:
+            raise InputError("entry", number, "a number between 1 and {last}", values={"last": context.store.last().number})  # fmt: skip
+        older = context.store.entry(item.entry.replaces) if item.entry.replaces else None
+        both = [("entry", item), ("replaces", older), ("replaced by", context.store.replaced_by(number))]
+        shown = [{"title": title, **_row(i), "happened": f"{i.entry.happened_at:%Y-%m-%d %H:%M:%S} UTC", "text": json.dumps(dict(i.entry.payload), indent=2, ensure_ascii=False), "versions": dict(i.entry.versions)} for title, i in both if i]  # fmt: skip
+        return context.render(request, "entry.html", room="records", part="entries", shown=shown, kitchen=remembered_kitchen(context.store))  # fmt: skip
 
 
 def _row(item: Recorded) -> dict[str, Any]:
     payload = item.entry.payload
-    name = payload.get("name") or payload.get("program") or payload.get("file") or ""
+    name = payload.get("name") or payload.get("program") or payload.get("file") or payload.get("fryer") or payload.get("vat") or ""  # fmt: skip
+    late = (item.recorded_at - item.entry.happened_at).total_seconds() > 1800
     return {
-        "number": item.number, "kind": item.entry.kind, "name": str(name), "version": payload.get("version", ""),
-        "at": item.recorded_at.strftime("%Y-%m-%d %H:%M UTC"), "author": item.entry.author,
-        "hash": item.hash[:12], "replaces": item.entry.replaces or "",
+        "number": item.number, "kind": item.entry.kind, "name": str(name), "version": payload.get("version", ""), "late": late,
+        "at": item.recorded_at.strftime("%Y-%m-%d %H:%M UTC"), "author": item.entry.author, "hash": item.hash[:12], "replaces": item.entry.replaces or "",
     }  # fmt: skip
+
+
+# ---------------------------------------------------------------- probing and cases
+
+
+def _probe_page(context: Context, request: Request, problem: str = "", status: int = 200, typed: Any = None, told: Any = None, traced: Any = None) -> Response:  # fmt: skip
+    kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
+    found = list(islice(iter(corrective.cases(context.store)), 40))
+    return context.render(
+        request, "probing.html", status, room="records", part="probing", kitchen=kitchen, problem=problem, typed=typed or {}, told=told, traced=traced,
+        cases=[corrective.case_view(context.store, kitchen, c, tr) for c in found],
+    )  # fmt: skip
+
+
+def _add_cases(routes: APIRouter, context: Context) -> None:
+    @routes.get("/records/probing")
+    def page(request: Request) -> Response:
+        asked, traced = dict(request.query_params), None
+        if asked.get("bought"):
+            try:
+                kitchen = remembered_kitchen(context.store)
+                traced = corrective.trace(context.store, kitchen, asked.get("product", ""), _moment(context, asked["bought"]))  # fmt: skip
+            except FrywrightError as error:
+                return _probe_page(context, request, explain(error, context.language(request)), error.http_status, asked)  # fmt: skip
+        done = asked.get("done", "")
+        told = context.store.entry(int(done)) if done.isdigit() else None
+        return _probe_page(context, request, typed=asked, told=told, traced=traced)
+
+    @routes.post("/records/probing")
+    async def probe(request: Request) -> Response:
+        form = {k: str(v) for k, v in (await request.form()).items()}
+        try:
+            reading, case = corrective.tell_probe(context.store, remembered_kitchen(context.store), form)
+        except FrywrightError as error:
+            return _probe_page(context, request, explain(error, context.language(request)), error.http_status, form)
+        return RedirectResponse(f"/records/case/{case.number}" if case else f"/records/probing?done={reading.number}", 303)  # fmt: skip
+
+    @routes.post("/records/case")
+    async def begin(request: Request) -> Response:
+        form = {k: str(v) for k, v in (await request.form()).items()}
+        try:
+            case = corrective.open_case(context.store, remembered_kitchen(context.store), form)
+        except FrywrightError as error:
+            return _probe_page(context, request, explain(error, context.language(request)), error.http_status, form)
+        return RedirectResponse(f"/records/case/{case.number}", 303)
+
+    def shown(request: Request, number: int, problem: str = "", status: int = 200, typed: Any = None) -> Response:
+        kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
+        view = corrective.case_view(context.store, kitchen, corrective.case_of(context.store, number), tr)
+        return context.render(request, "case.html", status, room="records", part="probing", kitchen=kitchen, case=view, problem=problem, typed=typed or {}, causes=corrective.CAUSES)  # fmt: skip
+
+    @routes.get("/records/case/{number}")
+    def case(request: Request, number: int) -> Response:
+        return shown(request, number)
+
+    @routes.post("/records/case/{number}")
+    async def step(request: Request, number: int) -> Response:
+        form = {k: str(v) for k, v in (await request.form()).items()}
+        try:
+            corrective.tell_step(context.store, remembered_kitchen(context.store), number, form)
+        except FrywrightError as error:
+            return shown(request, number, explain(error, context.language(request)), error.http_status, form)
+        return RedirectResponse(f"/records/case/{number}", 303)
+
+
+def _moment(context: Context, text: str) -> dt.datetime:
+    """A time typed in the kitchen's own clock as an instant."""
+    try:
+        found = dt.datetime.fromisoformat(text)
+    except ValueError as error:
+        raise InputError("bought", repr(text), "a day and time such as 2026-11-25 18:40") from error
+    return found if found.tzinfo else found.replace(tzinfo=ZoneInfo(usual_trade(remembered_kitchen(context.store)).zone))  # fmt: skip
+
+
+# ---------------------------------------------------------------- inspection pack
+
+
+def _add_pack(routes: APIRouter, context: Context) -> None:
+    def asked(request: Request) -> tuple[dt.date, dt.date]:
+        today, texts = today_of(remembered_kitchen(context.store)), request.query_params
+        try:
+            last = dt.date.fromisoformat(texts.get("to", "") or today.isoformat())
+            first = dt.date.fromisoformat(texts.get("from", "") or (last - dt.timedelta(days=PACK_DAYS - 1)).isoformat())  # fmt: skip
+        except ValueError as error:
+            raise InputError("range", f"{texts.get('from', '')} to {texts.get('to', '')}", "days such as 2026-11-01") from error  # fmt: skip
+        return first, last
+
+    @routes.get("/records/pack")
+    def page(request: Request) -> Response:
+        kitchen, language = remembered_kitchen(context.store), context.language(request)
+        first, last = asked(request)
+        view = pack.pack_view(context.store, kitchen, first, last, language, translator(language))
+        return context.render(request, "pack.html", room="records", part="pack", kitchen=kitchen, view=view)
+
+    @routes.get("/records/pack.json")
+    def as_json(request: Request) -> Response:
+        language = context.language(request)
+        view = pack.pack_view(context.store, remembered_kitchen(context.store), *asked(request), language, translator(language))  # fmt: skip
+        view.pop("told")
+        return JSONResponse({"ok": True, **view})
+
+    @routes.get("/records/pack.pdf")
+    def paper(request: Request) -> Response:
+        language = context.language(request)
+        data = pack.pack_pdf(context.store, remembered_kitchen(context.store), *asked(request), language, translator(language))  # fmt: skip
+        return Response(data, media_type="application/pdf")
+
+    @routes.get("/records/pack.zip")
+    def archive(request: Request) -> Response:
+        data = pack.csv_zip(context.store, remembered_kitchen(context.store), *asked(request))
+        return Response(data, media_type="application/zip", headers={"Content-Disposition": 'attachment; filename="inspection-pack.zip"'})  # fmt: skip

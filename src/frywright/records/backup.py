@@ -1,0 +1,238 @@
+"""Copies of a store that are checked as they are made and as they are read: one file with every entry and every original file.
+
+A backup is a zip archive: ``entries.jsonl`` (one entry a line, in order), ``files/<hash>`` (originals) and ``manifest.json``. It is read back
+entry by entry against the hash chain, so that a damaged or forged one is refused at its place; nothing in it decides where a file is written.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+import json
+import os
+import zipfile
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any, BinaryIO
+
+from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash
+from frywright.model.errors import RecordError
+from frywright.records.attachments import Attachments, sync_folder
+from frywright.records.export import json_lines
+from frywright.records.store import Store
+
+FORMAT = "frywright-backup-1"
+LONGEST_LINE_BYTES = 8_000_000
+LARGEST_FILE_BYTES = 200_000_000
+BLOCK = 2000
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Manifest:
+    """What a backup holds."""
+
+    entries_count: int
+    last_hash: str
+    files_count: int
+
+
+class _Text:
+    """A text stream over a binary one, for the exporters."""
+
+    def __init__(self, raw: Any) -> None:
+        self._raw = raw
+
+    def write(self, text: str) -> int:
+        return int(self._raw.write(text.encode()))
+
+
+def backup(store: Store, out: Path, progress: Callable[[int], None] = lambda n: None) -> Manifest:
+    """Write a backup while the store is in use: everything up to the newest entry at the start; checked before it takes its name.
+
+    Raises
+    ------
+    RecordError
+        The chain of the store is broken, or a kept file was changed or lost; nothing takes the name.
+    """
+    end, files = store.last().number, Attachments(store.files)
+    out.parent.mkdir(parents=True, exist_ok=True)
+    part = out.with_name(out.name + ".part")
+    try:
+        with zipfile.ZipFile(part, "w", zipfile.ZIP_DEFLATED, compresslevel=1) as archive:
+            with archive.open("entries.jsonl", "w", force_zip64=True) as stream:
+                count = json_lines(_until(store.entries(), end, progress), _Text(stream))  # type: ignore[arg-type]
+            names = sorted(p.name for p in files.folder.iterdir() if len(p.name) == 64) if files.folder.exists() else []
+            for name in names:
+                with files.open(name) as source, archive.open(f"files/{name}", "w", force_zip64=True) as target:
+                    while piece := source.read(1 << 20):
+                        target.write(piece)
+            last = _last_hash(store, end)
+            manifest = Manifest(entries_count=count, last_hash=last, files_count=len(names))
+            told = {"format": FORMAT, "entries_count": count, "last_hash": last, "files_count": len(names)}
+            archive.writestr("manifest.json", canonical(told))
+        if check(part) != manifest:
+            raise RecordError("The backup does not read back as it was written; it was thrown away.")
+        with part.open("rb+") as handle:
+            os.fsync(handle.fileno())
+        os.replace(part, out)
+        sync_folder(out.parent)
+    finally:
+        part.unlink(missing_ok=True)
+    return manifest
+
+
+def _until(entries: Iterable[Recorded], end: int, progress: Callable[[int], None]) -> Iterator[Recorded]:
+    for item in entries:
+        if item.number > end:
+            return
+        if item.number % BLOCK == 0:
+            progress(item.number)
+        yield item
+
+
+def _last_hash(store: Store, end: int) -> str:
+    found = store.entry(end) if end else None
+    return found.hash if found else GENESIS
+
+
+def check(path: Path) -> Manifest:
+    """Read a whole backup and follow its chain, writing nothing.
+
+    Raises
+    ------
+    RecordError
+        What does not fit, and where.
+    """
+    with _opened(path) as archive:
+        told = _manifest(archive)
+        count, previous = 0, GENESIS
+        with archive.open("entries.jsonl") as stream:
+            for item in read_lines(stream):
+                if item.number != count + 1 or item.previous_hash != previous or chain_hash(previous, item.number, item.entry, item.recorded_at) != item.hash:  # fmt: skip
+                    raise RecordError(f"The backup's chain breaks at entry {item.number}.")
+                count, previous = item.number, item.hash
+        if (count, previous) != (told.entries_count, told.last_hash):
+            raise RecordError(f"The backup ends at entry {count}, its manifest says {told.entries_count}.")
+        return told
+
+
+def restore(path: Path, store: Store) -> Manifest:
+    """Put a backup into an empty store, entry by entry against the chain, and its original files by their content.
+
+    Raises
+    ------
+    RecordError
+        The store is not empty, or something does not fit; what was written up to there is whole and verifies.
+    """
+    _empty(store)
+    with _opened(path) as archive:
+        told, files = _manifest(archive), Attachments(store.files)
+        for info in archive.infolist():
+            if info.filename.startswith("files/"):
+                _restore_file(archive, info, files)
+        with archive.open("entries.jsonl") as stream:
+            count = _add(store, read_lines(stream))
+        if count != told.entries_count or store.last().hash != told.last_hash:
+            raise RecordError(f"The backup ends at entry {count}, its manifest says {told.entries_count}.")
+        return told
+
+
+def import_lines(stream: BinaryIO, store: Store) -> int:
+    """Put exported JSON lines into an empty store, against the chain; original files are not among them.
+
+    Raises
+    ------
+    RecordError
+        The store is not empty, or a line does not fit.
+    """
+    _empty(store)
+    return _add(store, read_lines(stream))
+
+
+def _empty(store: Store) -> None:
+    if store.last().number:
+        raise RecordError("The store holds entries already: restore into a new one, so that nothing is mixed.")
+
+
+def _add(store: Store, items: Iterable[Recorded]) -> int:
+    block: list[Recorded] = []
+    count = 0
+
+    def flush() -> None:
+        with store.writing() as writer:
+            for item in block:
+                writer.restore(item)
+        block.clear()
+
+    for item in items:
+        block.append(item)
+        count += 1
+        if len(block) == BLOCK:
+            flush()
+    if block:
+        flush()
+    return count
+
+
+def _restore_file(archive: zipfile.ZipFile, info: zipfile.ZipInfo, files: Attachments) -> None:
+    name = info.filename.removeprefix("files/")
+    if len(name) != 64 or not set(name) <= set("0123456789abcdef"):
+        raise RecordError(f"The backup names a file {info.filename[:80]!r}, which is no hash.")
+    if info.file_size > LARGEST_FILE_BYTES:
+        raise RecordError(f"File {name[:12]}… of the backup is larger than {LARGEST_FILE_BYTES // 1_000_000} MB.")
+    with archive.open(info) as stream:
+        kept, _ = files.keep(stream)  # type: ignore[arg-type]
+    if kept != name:
+        (files.folder / kept).unlink(missing_ok=True)
+        raise RecordError(f"File {name[:12]}… of the backup was changed: its content does not fit its name.")
+
+
+def _opened(path: Path) -> zipfile.ZipFile:
+    try:
+        return zipfile.ZipFile(path)
+    except (OSError, zipfile.BadZipFile) as error:
+        raise RecordError(f"{path} is not a backup of ours: {error}") from error
+
+
+def _manifest(archive: zipfile.ZipFile) -> Manifest:
+    try:
+        info = archive.getinfo("manifest.json")
+        if info.file_size > 10_000:
+            raise RecordError("The backup's manifest is too large to be ours.")
+        told = json.loads(archive.read(info))
+        archive.getinfo("entries.jsonl")
+        if told["format"] != FORMAT:
+            raise RecordError(f"The backup has format {str(told['format'])[:40]!r}; this program reads {FORMAT}.")
+        return Manifest(entries_count=int(told["entries_count"]), last_hash=str(told["last_hash"]), files_count=int(told["files_count"]))  # fmt: skip
+    except (KeyError, ValueError, TypeError) as error:
+        raise RecordError(f"The backup's manifest cannot be read: {error}") from error
+
+
+def read_lines(stream: Any) -> Iterator[Recorded]:
+    """Entries of exported JSON lines; a line longer than any entry is refused before it is read whole.
+
+    Raises
+    ------
+    RecordError
+        A line that is none of ours, with its number.
+    """
+    number = 0
+    while line := stream.readline(LONGEST_LINE_BYTES + 1):
+        number += 1
+        if len(line) > LONGEST_LINE_BYTES:
+            raise RecordError(f"Line {number} is longer than any entry.")
+        if not line.strip():
+            continue
+        try:
+            row = json.loads(line)
+            entry = Entry(
+                kind=row["kind"], happened_at=_moment(row["happened_at"]), author=row["author"], payload=row["payload"], replaces=row["replaces"], versions=row["versions"],
+            )  # fmt: skip
+            item = Recorded(number=int(row["number"]), entry=entry, recorded_at=_moment(row["recorded_at"]), previous_hash=row["previous_hash"], hash=row["hash"])  # fmt: skip
+        except (ValueError, KeyError, TypeError, AttributeError) as error:
+            raise RecordError(f"Line {number} is no entry of ours: {error}") from error
+        yield item
+
+
+def _moment(text: str) -> dt.datetime:
+    return dt.datetime.strptime(text, "%Y-%m-%dT%H:%M:%S.%fZ").replace(tzinfo=dt.UTC)

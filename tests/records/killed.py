@@ -1,0 +1,58 @@
+"""Writes entries in children that are killed at random instants; prints how many entries were acknowledged. Run by test_crash."""
+
+from __future__ import annotations
+
+import datetime as dt
+import os
+import random
+import signal
+import sys
+import time
+
+from frywright.model.entry import Entry
+from frywright.records.store import Store
+
+
+def now():
+    return dt.datetime.now(dt.UTC)
+
+
+def child(name: str, turn: int, pipe: int) -> None:
+    store, n = Store.named(name, now), 0
+    while True:
+        with store.writing() as writer:
+            for _ in range(1 + n % 3):  # blocks of one to three entries
+                last = writer.add(Entry(kind="probe", happened_at=now(), author="k", payload={"turn": turn, "n": n}))
+        os.write(pipe, f"{last.number} {last.hash}\n".encode())
+        n += 1
+
+
+def main(name: str, kills: int, seed: int) -> None:
+    draw, acknowledged = random.Random(seed), 0
+    Store.named(name, now).close()
+    for turn in range(kills):
+        receive, send = os.pipe()
+        pid = os.fork()
+        if pid == 0:
+            os.close(receive)
+            child(name, turn, send)
+        os.close(send)
+        time.sleep(draw.uniform(0.02, 0.09))
+        os.kill(pid, signal.SIGKILL)
+        os.waitpid(pid, 0)
+        told = b""
+        while piece := os.read(receive, 1 << 16):
+            told += piece
+        os.close(receive)
+        lines = [line.split() for line in told.decode().split("\n")[:-1]]
+        store = Store.named(name, now)
+        for number, link in lines[-3:]:
+            kept = store.entry(int(number))
+            assert kept is not None and kept.hash == link, f"entry {number} was acknowledged and is lost"
+        acknowledged = max([acknowledged, *(int(number) for number, _ in lines)])
+        store.close()
+    sys.stdout.write(f"{acknowledged}\n")
+
+
+if __name__ == "__main__":
+    main(sys.argv[1], int(sys.argv[2]), int(sys.argv[3]))

@@ -1,0 +1,137 @@
+"""Backups are whole and checked, come back on either database, and a damaged, forged or hostile one is refused at its place."""
+
+from __future__ import annotations
+
+import datetime as dt
+import io
+import json
+import zipfile
+
+import pytest
+
+from frywright.model.entry import Entry
+from frywright.model.errors import RecordError
+from frywright.records.attachments import Attachments
+from frywright.records.backup import backup, check, import_lines, restore
+from frywright.records.export import json_lines
+from frywright.records.store import Store
+
+MOMENT = dt.datetime(2026, 11, 25, 18, 10, tzinfo=dt.UTC)
+
+
+def now():
+    return MOMENT
+
+
+@pytest.fixture
+def full(tmp_path):
+    """A store with a correction, letters beyond ASCII, and two original files."""
+    store = Store.file(tmp_path / "a.db", now)
+    with store.writing() as writer:
+        for n in range(2100):
+            writer.add(
+                Entry(kind="probe", happened_at=MOMENT, author="José", payload={"n": n, "text": 'ñ \u2028 \\ "'})
+            )
+        writer.add(Entry(kind="probe", happened_at=MOMENT, author="kim", payload={}, replaces=7))
+    for content in (b"one" * 100, bytes(range(256)) * 9):
+        Attachments(store.files).keep(io.BytesIO(content))
+    return store
+
+
+def test_there_and_back(full, tmp_path):
+    """Every entry with its hash and every file; the copy verifies and is equal."""
+    told = backup(full, tmp_path / "b.zip")
+    assert (told.entries_count, told.files_count) == (2101, 2)
+    assert check(tmp_path / "b.zip") == told
+    other = Store.file(tmp_path / "c.db", now)
+    assert restore(tmp_path / "b.zip", other) == told
+    assert list(other.entries()) == list(full.entries())
+    assert other.verify() == full.verify()
+    assert {p.name for p in other.files.iterdir()} == {p.name for p in full.files.iterdir()}
+    with pytest.raises(RecordError, match="holds entries already"):
+        restore(tmp_path / "b.zip", other)
+
+
+@pytest.mark.slow
+def test_from_a_file_to_postgres_and_back(full, tmp_path, postgres, monkeypatch):
+    """The same chain on both databases."""
+    from tests.records.postgres import new_database
+
+    monkeypatch.setenv("FRYWRIGHT_FILES", str(tmp_path / "pg"))
+    backup(full, tmp_path / "b.zip")
+    server = Store.named(new_database(postgres, "moved"), now)
+    restore(tmp_path / "b.zip", server)
+    assert server.verify() == full.verify()
+    backup(server, tmp_path / "d.zip")
+    assert check(tmp_path / "d.zip") == check(tmp_path / "b.zip")
+    server.close()
+
+
+def test_exported_lines_come_back(full, tmp_path):
+    """Without the files, against the chain."""
+    text = io.StringIO()
+    json_lines(full.entries(), text)
+    other = Store.file(tmp_path / "c.db", now)
+    assert import_lines(io.BytesIO(text.getvalue().encode()), other) == 2101
+    assert other.verify() == full.verify()
+
+
+def test_a_broken_store_makes_no_backup(full, tmp_path):
+    """A file changed beside the store, or a chain that does not hold: nothing takes the name."""
+    next(full.files.iterdir()).write_bytes(b"swapped")
+    with pytest.raises(RecordError, match="changed outside"):
+        backup(full, tmp_path / "b.zip")
+    assert not list(tmp_path.glob("b.zip*"))
+
+
+def rewritten(path, out, change):
+    """A copy of a backup with its parts run through ``change(name, content)``."""
+    with zipfile.ZipFile(path) as old, zipfile.ZipFile(out, "w") as new:
+        for name in old.namelist():
+            for told in change(name, old.read(name)):
+                new.writestr(*told)
+    return out
+
+
+def lines(change):
+    """A change of the entries only."""
+    return lambda name, data: [(name, b"\n".join(change(data.split(b"\n"))) if name == "entries.jsonl" else data)]
+
+
+@pytest.mark.parametrize(("change", "words"), [
+    (lines(lambda ls: [*ls[:9], ls[9].replace(b'"n":9', b'"n":8'), *ls[10:]]), "changed|breaks at entry 10"),
+    (lines(lambda ls: [*ls[:5], *ls[6:]]), "does not follow entry 5|breaks at entry 7"),
+    (lines(lambda ls: ls[:40]), "ends at entry 40"),
+    (lines(lambda ls: [b"{", *ls]), "Line 1 is no entry"),
+    (lines(lambda ls: [b'{"number": "x"}', *ls]), "Line 1 is no entry"),
+    (lines(lambda ls: [b" " * 9_000_000, *ls]), "longer than any entry"),
+    (lambda name, data: [] if name == "manifest.json" else [(name, data)], "manifest cannot be read"),
+    (lambda name, data: [(name, json.dumps({"format": "other"}))] if name == "manifest.json" else [(name, data)], "format"),
+    (lambda name, data: [(name, data), ("files/../../evil", b"x")] if name == "manifest.json" else [(name, data)], "no hash"),
+    (lambda name, data: [(name, data), ("files/" + "a" * 64, b"x")] if name == "manifest.json" else [(name, data)], "does not fit its name"),
+])  # fmt: skip
+def test_what_does_not_fit_is_refused_at_its_place(full, tmp_path, change, words):
+    """Changed, removed, cut short, hostile names: said what and where; nothing outside the folder is written."""
+    backup(full, tmp_path / "b.zip")
+    bad = rewritten(tmp_path / "b.zip", tmp_path / "bad.zip", change)
+    other = Store.file(tmp_path / "deep" / "c.db", now)
+    with pytest.raises(RecordError, match=words):
+        restore(bad, other)
+    other.verify()
+    assert not (tmp_path / "evil").exists()
+    assert not list(tmp_path.rglob("evil"))
+
+
+def test_a_bomb_stops_at_its_first_line(tmp_path):
+    """Gigabytes of zeros in a small archive are not read into memory: the first line that is longer than any entry ends it."""
+    bomb = tmp_path / "bomb.zip"
+    with zipfile.ZipFile(bomb, "w", zipfile.ZIP_DEFLATED) as archive:
+        archive.writestr("manifest.json", json.dumps({"format": "frywright-backup-1", "entries_count": 1, "last_hash": "0" * 64, "files_count": 0}))  # fmt: skip
+        with archive.open("entries.jsonl", "w", force_zip64=True) as stream:
+            for _ in range(60):
+                stream.write(bytes(1 << 20))
+    with pytest.raises(RecordError, match="longer than any entry"):
+        restore(bomb, Store.file(tmp_path / "c.db", now))
+    (tmp_path / "none.zip").write_bytes(b"no zip at all")
+    with pytest.raises(RecordError, match="not a backup"):
+        check(tmp_path / "none.zip")
