@@ -15,7 +15,8 @@ VALUES = typer.Argument(None, help="Values as name=value, such as volts=208 phas
 FRYER = typer.Argument(help="Fryer.")
 
 
-def _values(pairs: Sequence[str] | None, **fixed: str) -> dict[str, str]:
+def read_values(pairs: Sequence[str] | None, **fixed: str) -> dict[str, str]:
+    """Values typed as name=value; InputError for anything else."""
     from frywright.model.errors import InputError
 
     found = dict(fixed)
@@ -106,7 +107,7 @@ def plate(fryer: str = FRYER, values: list[str] = VALUES, photo: Path = typer.Op
         from frywright.workbench.commissioning import keep_plate
 
         opened, kitchen = open_shop(store)
-        told = _values(values, fryer=fryer)
+        told = read_values(values, fryer=fryer)
         if photo is None:
             kept = keep_plate(opened, kitchen, told)
         else:
@@ -124,7 +125,7 @@ def measured(fryer: str = FRYER, values: list[str] = VALUES, store: str = STORE,
         from frywright.workbench.commissioning import commissioning_view, keep_site
 
         opened, kitchen = open_shop(store)
-        keep_site(opened, kitchen, _values(values, fryer=fryer))
+        keep_site(opened, kitchen, read_values(values, fryer=fryer))
         view = commissioning_view(opened, kitchen, fryer)
         if as_json:
             emit_json({"ok": True, "go": view["go"], "points": view["points"]})
@@ -142,7 +143,7 @@ def sign(fryer: str = FRYER, step: str = typer.Argument(help="Step, such as dry.
         from frywright.workbench.commissioning import commissioning_view, sign_step
 
         opened, kitchen = open_shop(store)
-        sign_step(opened, kitchen, _values(values, fryer=fryer, step=step))
+        sign_step(opened, kitchen, read_values(values, fryer=fryer, step=step))
         view = commissioning_view(opened, kitchen, fryer)
         if as_json:
             emit_json({"ok": True, "open": view["open"]})

@@ -90,3 +90,132 @@ def restore(file: Path = typer.Argument(help="Backup."), store: str = typer.Opti
             emit_json({"ok": True, "entries": told.entries_count, "files": told.files_count, "last_hash": told.last_hash})  # fmt: skip
         else:
             typer.echo(f"{store}: {told.entries_count} entries, {told.files_count} files, chain unbroken.")
+
+
+STORE = typer.Option("var/frywright.db", "--store", help="File of the store, or postgresql://user@host/database.")
+
+
+@app.command()
+def pack(
+    first: str = typer.Argument(help="First day."), last: str = typer.Argument(help="Last day."), out: Path = typer.Option(Path("pack.pdf"), help="PDF to write."),
+    tables: Path = typer.Option(None, help="Archive of CSV tables to write as well."), language: str = typer.Option("en", help="en or es."), store: str = STORE, as_json: bool = JSON,
+) -> None:  # fmt: skip
+    """The inspection pack of a range of days as one PDF, and its tables; gaps are shown."""
+    import datetime as dt
+
+    from frywright.cli.output import emit_json, speaking_errors
+
+    with speaking_errors(as_json):
+        from frywright.model.errors import InputError
+        from frywright.workbench import pack as packs
+        from frywright.workbench.book import remembered_kitchen
+        from frywright.workbench.language import translator
+
+        try:
+            days = dt.date.fromisoformat(first), dt.date.fromisoformat(last)
+        except ValueError as error:
+            raise InputError("range", f"{first} to {last}", "days such as 2026-11-01") from error
+        opened = _open(store)
+        kitchen, tr = remembered_kitchen(opened), translator(language)
+        if as_json:
+            view = packs.pack_view(opened, kitchen, *days, language, tr)
+            view.pop("told")
+            emit_json({"ok": True, **view})
+            return
+        out.write_bytes(packs.pack_pdf(opened, kitchen, *days, language, tr))
+        if tables is not None:
+            tables.write_bytes(packs.csv_zip(opened, kitchen, *days))
+        typer.echo(f"{out} written.")
+
+
+@app.command()
+def probe(
+    fryer: str = typer.Argument(help="Fryer."), product: str = typer.Argument(help="Product."), temp: str = typer.Argument(help="Coldest piece, such as 172F."),
+    thermometer: str = typer.Option(help="Mark on the thermometer."), pieces: int = typer.Option(0, help="Pieces in the load."), who: str = typer.Option("", help="Name."),
+    store: str = STORE, as_json: bool = JSON,
+) -> None:  # fmt: skip
+    """Keep a probe reading of a load; below the limit a case opens."""
+    from frywright.cli.output import emit_json, speaking_errors
+
+    with speaking_errors(as_json):
+        from frywright.workbench.book import remembered_kitchen
+        from frywright.workbench.corrective import tell_probe
+
+        opened = _open(store)
+        told = {"fryer": fryer, "product": product, "temp": temp, "thermometer": thermometer, "pieces": str(pieces), "who": who}  # fmt: skip
+        reading, case = tell_probe(opened, remembered_kitchen(opened), told)
+        if as_json:
+            emit_json({"ok": True, "number": reading.number, "case": case.number if case else None})
+        elif case is None:
+            typer.echo(
+                f"Entry {reading.number} kept: it meets the limit you set, with the thermometer's error taken off."
+            )
+        else:
+            typer.echo(
+                f"Below the limit: case {case.number} is open. The whole load back in the oil, then probe again."
+            )
+
+
+@app.command()
+def case(
+    number: int = typer.Argument(0, help="Case; without it all are listed."), step: str = typer.Argument("", help="recook, reprobe, disposition, cause, earlier or closed."),
+    values: list[str] = typer.Argument(None, help="name=value, such as who=Ana temp=178F disposition=discarded cause=oil load=41 decision=held."), store: str = STORE, as_json: bool = JSON,
+) -> None:  # fmt: skip
+    """Corrective action: what is open, what was done, what is missing; or tell a step."""
+    from frywright.cli.output import emit_json, speaking_errors
+
+    with speaking_errors(as_json):
+        from frywright.cli.fryers import read_values
+        from frywright.workbench.book import remembered_kitchen
+        from frywright.workbench.corrective import case_of, case_view, cases, tell_step
+
+        opened = _open(store)
+        kitchen = remembered_kitchen(opened)
+        if step:
+            tell_step(opened, kitchen, number, read_values(values, step=step))
+        found = [case_of(opened, number)] if number else cases(opened)
+        views = [case_view(opened, kitchen, one) for one in found]
+        if as_json:
+            emit_json({"ok": True, "cases": views})
+            return
+        for view in views:
+            typer.echo(
+                f"{view['number']} {'closed' if view['closed'] else 'OPEN'} {view['product']} {view['fryer']}: {view['found']}"
+            )
+            for done in view["steps"]:
+                typer.echo(f"  {done['at']} {done['step']} {done['detail']} ({done['who']}) {done['note']}")
+            if view["missing"] and not view["closed"]:
+                typer.echo(f"  not before: {'; '.join(view['missing'])}")
+
+
+@app.command()
+def trace(product: str = typer.Argument(help="Product."), bought: str = typer.Argument(help="When, such as 2026-11-25T18:40-07:00."), store: str = STORE, as_json: bool = JSON) -> None:  # fmt: skip
+    """Loads a guest's piece may have come from, with chances, evidence and gaps."""
+    import datetime as dt
+    from zoneinfo import ZoneInfo
+
+    from frywright.cli.output import emit_json, speaking_errors
+
+    with speaking_errors(as_json):
+        from frywright.model.errors import InputError
+        from frywright.workbench.book import remembered_kitchen
+        from frywright.workbench.corrective import trace as find
+        from frywright.workbench.day import usual_trade
+
+        opened = _open(store)
+        kitchen = remembered_kitchen(opened)
+        try:
+            moment = dt.datetime.fromisoformat(bought)
+        except ValueError as error:
+            raise InputError("bought", repr(bought), "a day and time such as 2026-11-25T18:40") from error
+        found = find(opened, kitchen, product, moment if moment.tzinfo else moment.replace(tzinfo=ZoneInfo(usual_trade(kitchen).zone)))  # fmt: skip
+        if as_json:
+            emit_json({"ok": True, **found})
+            return
+        for row in found["loads"]:
+            readings = ", ".join(r["core"] for r in row["readings"]) or "no reading"
+            typer.echo(
+                f"{100 * row['chance_frac']:.0f} % entry {row['number']}, lifted {row['lifted']}, {row['fryer']}, {row['program']}: {readings}"
+            )
+        for gap in found["gaps"]:
+            typer.echo(f"  ? {gap}")

@@ -1,0 +1,97 @@
+"""Room Records without a browser: entries with both versions, a break shown, a case from probe to close, a complaint, the pack."""
+
+from __future__ import annotations
+
+import sqlite3
+
+import pytest
+from fastapi.testclient import TestClient
+
+from frywright.records.store import Store
+from frywright.web.app import make_app
+from frywright.workbench import book
+from frywright.workbench.clock import now
+from frywright.workbench.kitchens import demo_text
+
+HOST = "http://127.0.0.1"
+PROBE = {"fryer": "alder", "product": "bone_in", "temp": "158", "thermometer": "T1", "pieces": "32", "who": "Ana Lund"}
+
+
+@pytest.fixture
+def store(tmp_path):
+    found = Store.file(tmp_path / "r.db", now)
+    book.remember_kitchen(found, demo_text(), "demo.toml")
+    return found
+
+
+@pytest.fixture
+def client(store):
+    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+
+
+def test_a_case_from_probe_to_close(client):
+    """Each refusal keeps the page and says why; the pack has the case; both languages."""
+    page = client.post("/records/probing", data=PROBE)
+    assert "/records/case/" in str(page.url)
+    case = str(page.url).rsplit("/", 1)[1]
+    assert "back in the oil" in page.text
+    assert "vuelta en el aceite" in client.get(f"/records/case/{case}?lang=es").text
+
+    def tell(step, **more):
+        return client.post(f"/records/case/{case}?lang=en", data={"step": step, "who": "Ana Lund", **more})
+
+    assert tell("closed").status_code == 422
+    tell("recook")
+    assert tell("disposition", disposition="served").status_code == 422
+    assert "Still below" in tell("reprobe", temp="160").text
+    assert 'value="served"' in tell("reprobe", temp="180").text
+    tell("disposition", disposition="served")
+    tell("cause", cause="oil")
+    assert "closed" in tell("closed").text
+    assert f"/records/case/{case}" in client.get("/records/pack").text
+    assert client.get("/records/pack.json").json()["below"] == 1
+    good = client.post("/records/probing?lang=en", data={**PROBE, "temp": "180"})
+    assert "meets the limit you set" in good.text
+    assert client.post("/records/probing", data={**PROBE, "temp": "hot"}).status_code == 422
+
+
+def test_entries_show_both_versions_and_pages_stay_short(client, store):
+    """What replaced what is shown with both texts; names in HTML stay text; older ones by page, kinds alone."""
+    first = book.record(store, "day_note", {"name": "<script>alert(1)</script>"}).number
+    book.record(store, "day_note", {"name": "better"}, replaces=first)
+    page = client.get(f"/records/entry/{first}", params={"lang": "en"})
+    assert "replaced by" in page.text
+    assert "better" in page.text
+    assert "<script>alert" not in client.get("/records").text + page.text
+    for n in range(120):
+        book.record(store, "probe_log", {"name": f"n{n}"})
+    listing = client.get("/records", params={"kind": "probe_log"})
+    assert listing.text.count("/records/entry/") == 100
+    assert "before=" in listing.text
+    assert client.get("/records/entry/99999").status_code == 422
+
+
+def test_a_tamper_by_hand_is_found_and_located(client, store, tmp_path):
+    """Somebody edits the database file: the page says at which entry, once the chain is checked from the start."""
+    for n in range(5):
+        book.record(store, "probe_log", {"name": f"n{n}"})
+    assert "Chain unbroken over 6 entries" in client.get("/records", params={"lang": "en"}).text
+    with sqlite3.connect(tmp_path / "r.db") as raw:
+        raw.execute("DROP TRIGGER entry_no_update")
+        raw.execute("UPDATE entry SET payload=replace(payload, 'n1', 'n7') WHERE number=3")
+    raw.close()
+    client.post("/records/check")
+    assert "The chain breaks at entry 3" in client.get("/records").text
+
+
+def test_trace_and_pack_refuse_nonsense_in_words(client):
+    """A product nobody sells, a time that is none, a range that runs backwards."""
+    assert client.get("/records/probing", params={"product": "pie", "bought": "2026-11-25T18:40"}).status_code == 422
+    assert client.get("/records/probing", params={"product": "tenders", "bought": "noon"}).status_code == 422
+    told = client.get("/records/probing", params={"product": "tenders", "bought": "2026-11-25T18:40"})
+    assert "No load on record" in told.text
+    assert client.get("/records/pack", params={"from": "2026-11-25", "to": "2026-11-01"}).status_code == 422
+    assert client.get("/records/pack", params={"from": "x"}).status_code == 422
+    assert client.get("/records/pack.pdf").content.startswith(b"%PDF")
+    assert client.get("/records/pack.zip").content.startswith(b"PK")
+    assert client.post("/records/case", data={"what": "hold", "words": "too cold for an hour"}).status_code == 200
