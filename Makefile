@@ -11,14 +11,16 @@ run: $(VENV)/.runtime  ## load the demo kitchen, serve on loopback, open the pag
 
 test: $(VENV)/.dev check  ## everything, installing what the tests need
 	sh scripts/install-browser.sh
-	$(BIN)/python -m pytest -q -m "slow or browser"
+	sh scripts/install-postgres.sh
+	$(BIN)/python -m pytest -q -n 2 -m "slow and not browser"
+	$(BIN)/python -m pytest -q -m browser
 
 check: $(VENV)/.dev  ## lint, types, contracts, quick tests
 	$(BIN)/ruff format --check src tests benchmarks
 	$(BIN)/ruff check src tests benchmarks
 	$(BIN)/mypy
 	$(BIN)/lint-imports
-	$(BIN)/python -m pytest -q -m "not slow and not browser"
+	$(BIN)/python -m pytest -q -n 2 -m "not slow and not browser"
 
 bench: $(VENV)/.dev  ## timings and accuracy against SciPy and FiPy in the same run
 	$(BIN)/python -m benchmarks.engine

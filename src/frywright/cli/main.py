@@ -6,7 +6,7 @@ import sys
 
 import typer
 
-from frywright.cli import care, cook, day, desk, fryers, kitchen, oil, people, probe, records
+from frywright.cli import accounts, care, cook, day, desk, fryers, kitchen, oil, people, probe, records
 
 app = typer.Typer(
     help="Workbench for the fryers of a fried-chicken kitchen. It plans, records and checks; it never "
@@ -22,6 +22,7 @@ app.add_typer(day.app, name="day")
 app.add_typer(oil.app, name="oil")
 app.add_typer(care.app, name="care")
 app.add_typer(records.app, name="records")
+app.add_typer(accounts.app, name="people")
 
 
 @app.command()
@@ -30,7 +31,8 @@ def serve(
     kitchen_file: str = typer.Option(
         "", "--kitchen", help="Kitchen file to load; without it the store's, or the demo."
     ),
-    port: int = typer.Option(8377, help="Port on this machine only."),
+    port: int = typer.Option(8377, help="Port."),
+    host: str = typer.Option("127.0.0.1", help="Address to listen on; any but this machine's own needs an owner."),
     open_page: bool = typer.Option(True, "--open/--no-open", help="Open the page in a browser."),
 ) -> None:
     """Serve the pages on this machine and open them."""
@@ -39,7 +41,7 @@ def serve(
     with speaking_errors(), preparing():
         from frywright.web.serve import serve_pages
 
-        serve_pages(store, kitchen_file, port, open_page)
+        serve_pages(store, kitchen_file, port, open_page, host)
 
 
 @app.command()

@@ -71,3 +71,10 @@ class RecordError(FrywrightError):
 
     exit_code = 5
     http_status = 409
+
+
+class AccessError(FrywrightError):
+    """Nobody is signed in, or the role may not do it."""
+
+    exit_code = 6
+    http_status = 403

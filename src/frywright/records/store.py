@@ -13,6 +13,7 @@ import json
 import os
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from contextvars import ContextVar
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -24,7 +25,7 @@ from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_has
 from frywright.model.errors import RecordError
 from frywright.records.tables import ENTRY
 
-NEWEST_SCHEMA = "0002"
+NEWEST_SCHEMA = "0003"
 READ_BLOCK = 2000
 WRITER_LOCK = 7_310_221
 """Number of the advisory lock under which PostgreSQL writers take turns."""
@@ -52,7 +53,7 @@ class Writer:
     """Adds entries inside one ``writing`` block."""
 
     def __init__(self, connection: sa.Connection, now: Callable[[], dt.datetime]) -> None:
-        self._connection, self._now = connection, now
+        self.connection, self._now = connection, now
         last = connection.execute(
             sa.select(ENTRY.c.number, ENTRY.c.hash).order_by(ENTRY.c.number.desc()).limit(1)
         ).first()
@@ -90,7 +91,7 @@ class Writer:
             self._check_replaced(entry.replaces)
         number = self._number + 1
         link = chain_hash(self._hash, number, entry, recorded_at)
-        self._connection.execute(ENTRY.insert().values(
+        self.connection.execute(ENTRY.insert().values(
             number=number, kind=entry.kind, happened_at=stamp(entry.happened_at),
             recorded_at=stamp(recorded_at), author=entry.author, payload=canonical(dict(entry.payload)),
             replaces=entry.replaces, versions=canonical(dict(entry.versions)),
@@ -103,7 +104,7 @@ class Writer:
     def _check_replaced(self, number: int) -> None:
         if number > self._number or number < 1:
             raise RecordError(f"Entry {number} does not exist; nothing was written.")
-        newer = self._connection.execute(sa.select(ENTRY.c.number).where(ENTRY.c.replaces == number)).scalar()
+        newer = self.connection.execute(sa.select(ENTRY.c.number).where(ENTRY.c.replaces == number)).scalar()
         if newer is not None:
             raise RecordError(
                 f"Entry {number} was already replaced by entry {newer}. Look at both and replace {newer} instead."
@@ -115,6 +116,7 @@ class Store:
 
     def __init__(self, url: str, now: Callable[[], dt.datetime]) -> None:
         self._now = now
+        self._open: ContextVar[Writer | None] = ContextVar("writer", default=None)
         self.sqlite = sa.make_url(url).get_backend_name() == "sqlite"
         # A file is opened for each block and closed after it, so that nothing lingers.
         try:
@@ -180,17 +182,25 @@ class Store:
 
     @contextmanager
     def writing(self) -> Iterator[Writer]:
-        """One transaction; kept when the block ends, undone when it raises. Writers take turns."""
+        """One transaction; kept when the block ends, undone when it raises. Writers take turns; a block inside a block belongs to the outer one."""
+        outer = self._open.get()
+        if outer is not None:
+            yield outer
+            return
         with self.engine.connect() as connection:
             if self.sqlite:
                 connection.exec_driver_sql("BEGIN IMMEDIATE")
             else:
                 connection.execute(sa.select(sa.func.pg_advisory_xact_lock(WRITER_LOCK)))
+            writer = Writer(connection, self._now)
+            mark = self._open.set(writer)
             try:
-                yield Writer(connection, self._now)
+                yield writer
             except BaseException:
                 connection.rollback()
                 raise
+            finally:
+                self._open.reset(mark)
             connection.commit()
 
     def entries(self, kind: str | None = None, *, newest_first: bool = False, after: int | None = None) -> Iterator[Recorded]:  # fmt: skip

@@ -22,3 +22,41 @@ ENTRY = sa.Table(
     sa.Column("hash", sa.String(64), nullable=False, unique=True),
     sa.Index("ix_entry_kind_number", "kind", "number"),
 )
+
+ACCOUNT = sa.Table(
+    "account",
+    METADATA,
+    sa.Column("name", sa.String(80), primary_key=True),
+    sa.Column("role", sa.String(20), nullable=False),
+    sa.Column("password_hash", sa.String(200), nullable=False),
+    sa.Column("pin_hash", sa.String(200), nullable=False),
+    sa.Column("active", sa.Boolean, nullable=False),
+)
+
+DEVICE = sa.Table(
+    "device",
+    METADATA,
+    sa.Column("token_hash", sa.String(64), primary_key=True),
+    sa.Column("name", sa.String(80), nullable=False),
+    sa.Column("role", sa.String(20), nullable=False),
+    sa.Column("active", sa.Boolean, nullable=False),
+)
+
+SESSION = sa.Table(
+    "session",
+    METADATA,
+    sa.Column("token_hash", sa.String(64), primary_key=True),
+    sa.Column("name", sa.String(80), nullable=False),
+    sa.Column("device_hash", sa.String(64), nullable=False),
+    sa.Column("begun_at", sa.String(27), nullable=False),
+    sa.Column("seen_at", sa.String(27), nullable=False),
+)
+
+ANSWERED = sa.Table(
+    "answered",
+    METADATA,
+    sa.Column("mark", sa.String(64), primary_key=True),
+    sa.Column("body", sa.String(64), nullable=False),
+    sa.Column("answer", sa.Text, nullable=False),
+)
+"""Answers to writes by their idempotency key."""

@@ -6,22 +6,26 @@ import re
 from collections.abc import Awaitable, Callable
 from pathlib import Path
 from typing import Any
-from urllib.parse import urlsplit
+from urllib.parse import quote, urlsplit
 
-from fastapi import FastAPI, Request, Response
-from fastapi.responses import JSONResponse
+from fastapi import Depends, FastAPI, Request, Response
+from fastapi.concurrency import run_in_threadpool
+from fastapi.responses import JSONResponse, RedirectResponse
 from fastapi.staticfiles import StaticFiles
 from fastapi.templating import Jinja2Templates
 
-from frywright.model.errors import FrywrightError
+from frywright.model.errors import AccessError, FrywrightError
 from frywright.records.store import Store
 from frywright.reports.fonts import folder as font_folder
 from frywright.web.benches import Benches
-from frywright.workbench.book import remembered_kitchen
+from frywright.web.rights import OPEN, right_for
+from frywright.workbench.book import AUTHOR_NOW, remembered_kitchen
 from frywright.workbench.language import LANGUAGES, explain, translator
+from frywright.workbench.people import Who, who_is
 from frywright.workbench.proof import FACTOR_WORDS
 
 HERE = Path(__file__).parent
+SESSION_COOKIE, DEVICE_COOKIE = "session", "device"
 LARGEST_BODY_BYTES = 1_000_000
 LARGEST_LOG_BYTES = 150_000_000
 LARGEST_PHOTO_BYTES = 13_000_000
@@ -48,10 +52,22 @@ class Context:
         asked = request.query_params.get("lang") or request.cookies.get("lang") or ""
         return asked if asked in LANGUAGES else remembered_kitchen(self.store).site.language
 
+    def who(self, request: Request) -> Who | None:
+        """Who a request comes from, by its session, its shared device or its bearer token."""
+        bearer = request.headers.get("authorization", "").removeprefix("Bearer ").strip()
+        device = bearer or request.cookies.get(DEVICE_COOKIE, "")
+        return who_is(self.store, request.cookies.get(SESSION_COOKIE, ""), device)
+
     def render(self, request: Request, name: str, status: int = 200, **values: Any) -> Response:
         """A page in the visitor's language."""
         language = self.language(request)
-        values |= {"_": translator(language), "language": language, "languages": LANGUAGES, "words": FACTOR_WORDS}
+        values |= {
+            "who_acts": request.state.who,
+            "_": translator(language),
+            "language": language,
+            "languages": LANGUAGES,
+            "words": FACTOR_WORDS,
+        }
         page = self.templates.TemplateResponse(request, name, values, status_code=status)
         if request.query_params.get("lang") == language:
             page.set_cookie("lang", language, samesite="strict", httponly=True)
@@ -60,10 +76,13 @@ class Context:
 
 def make_app(store: Store) -> FastAPI:
     """The application over an open store that holds a kitchen."""
-    from frywright.web.pages import cards, care, cook, day, desk, fryers, people, probes, records
+    from frywright.web.pages import accounts, api, cards, care, cook, day, desk, fryers, people, probes, records
 
-    app = FastAPI(title="Frywright", docs_url=None, redoc_url=None, openapi_url=None)
     context = Context(store)
+    app = FastAPI(
+        title="Frywright", docs_url=None, redoc_url=None, openapi_url=None, dependencies=[Depends(_authorise)]
+    )
+    app.state.context = context
     app.mount("/static", StaticFiles(directory=HERE / "static"), name="static")
     app.mount("/fonts", StaticFiles(directory=font_folder()), name="fonts")
     app.include_router(cook.router(context))
@@ -75,10 +94,18 @@ def make_app(store: Store) -> FastAPI:
     app.include_router(cards.router(context))
     app.include_router(people.router(context))
     app.include_router(records.router(context))
+    app.include_router(accounts.router(context))
+    app.include_router(api.router(context))
     app.middleware("http")(_guard)
 
     @app.exception_handler(FrywrightError)
     async def tell(request: Request, error: FrywrightError) -> Response:
+        if (
+            isinstance(error, AccessError)
+            and request.state.who is None
+            and "text/html" in request.headers.get("accept", "")
+        ):
+            return RedirectResponse(f"/sign-in?next={quote(request.url.path)}", 303)
         message = explain(error, context.language(request))
         if "text/html" in request.headers.get("accept", ""):
             return context.render(request, "error.html", error.http_status, message=message, room="")
@@ -88,8 +115,22 @@ def make_app(store: Store) -> FastAPI:
     return app
 
 
+async def _authorise(request: Request) -> None:
+    """Every route states its right; whoever asks must have it."""
+    right = right_for(request.method, request.scope["route"].path)
+    if right == OPEN:
+        return
+    who = request.state.who
+    if who is None:
+        raise AccessError("Sign in first.")
+    if right is None or not who.may(right):
+        raise AccessError(f"{who.name} as {who.role} may not do this.")
+
+
 async def _guard(request: Request, call_next: Callable[[Request], Awaitable[Response]]) -> Response:
     refused = _refusal(request)
+    request.state.who = None if refused else await run_in_threadpool(request.app.state.context.who, request)
+    AUTHOR_NOW.set(request.state.who.name if request.state.who else "")
     response = refused or await call_next(request)
     for name, value in HEADERS.items():
         response.headers[name] = value
@@ -100,9 +141,15 @@ def _refusal(request: Request) -> Response | None:
     """Writes must come from our own pages and be of sensible size."""
     if request.method in ("GET", "HEAD"):
         return None
+    if request.headers.get("authorization", "").startswith("Bearer "):
+        return _too_large(request)  # a token is no cookie: no page of others can send it
     origin = request.headers.get("origin") or request.headers.get("referer") or ""
     if urlsplit(origin).netloc != request.headers.get("host"):
         return JSONResponse({"ok": False, "error": "Origin", "message": "Writes are taken from this page only."}, 403)
+    return _too_large(request)
+
+
+def _too_large(request: Request) -> Response | None:
     length = request.headers.get("content-length", "")
     path = request.url.path
     most = (

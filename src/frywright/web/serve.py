@@ -1,4 +1,4 @@
-"""Starts the pages on loopback."""
+"""Starts the pages: on loopback for anybody at this machine, on any other host only for people with accounts."""
 
 from __future__ import annotations
 
@@ -8,35 +8,43 @@ import threading
 import webbrowser
 
 from frywright.model.errors import InputError
+from frywright.records.accounts import Accounts
 from frywright.web.app import make_app
 from frywright.workbench.book import open_store
 from frywright.workbench.warm import warm_up
 
 HOST = "127.0.0.1"
+LOOPBACK = (HOST, "localhost", "::1")
 
 
-def serve_pages(path: str, kitchen_file: str, port: int, open_page: bool) -> None:
+def serve_pages(path: str, kitchen_file: str, port: int, open_page: bool, host: str = HOST) -> None:
     """Serve until stopped. Prints the address once the port is ours.
 
     Raises
     ------
     InputError
-        The port is taken.
+        The port is taken, or a host that others reach without an owner.
     """
     import uvicorn
 
     store = open_store(path, kitchen_file)
+    if host not in LOOPBACK and not Accounts(store).owners():
+        raise InputError("--host", host, "127.0.0.1 until this kitchen has an owner: frywright people owner NAME, then start again behind a proxy with TLS")  # fmt: skip
     warm_up()
-    listener = socket.socket(socket.AF_INET, socket.SOCK_STREAM)
+    listener = socket.socket(socket.AF_INET6 if ":" in host else socket.AF_INET, socket.SOCK_STREAM)
     listener.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
     try:
-        listener.bind((HOST, port))
+        listener.bind((host, port))
     except OSError as error:
         raise InputError("--port", port, "free; something else uses it, name another one") from error
-    address = f"http://{HOST}:{listener.getsockname()[1]}/"
+    address = f"http://{host}:{listener.getsockname()[1]}/"
     sys.stdout.write(f"Frywright is at {address} (Ctrl+C stops it)\n")
     sys.stdout.flush()
     if open_page:
         threading.Timer(0.5, webbrowser.open, (address,)).start()
-    server = uvicorn.Server(uvicorn.Config(make_app(store), log_level="warning"))
+    server = uvicorn.Server(
+        uvicorn.Config(
+            make_app(store), log_level="warning", proxy_headers=host not in LOOPBACK, forwarded_allow_ips="127.0.0.1"
+        )
+    )
     server.run(sockets=[listener])

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import dataclasses
 import datetime as dt
+from contextvars import ContextVar
 from pathlib import Path
 from typing import Any
 
@@ -23,6 +24,8 @@ from frywright.workbench.view import plain_json
 
 AUTHOR = "unnamed on this machine"
 """Author until people have accounts."""
+AUTHOR_NOW: ContextVar[str] = ContextVar("author", default="")
+"""Name of whoever is signed in while something is done for them."""
 
 
 def open_store(path: str, kitchen_file: str) -> Store:
@@ -165,7 +168,7 @@ def kept_simulations(store: Store) -> list[Recorded]:
 
 def _entry(kind: str, payload: dict[str, Any], versions: dict[str, str] | None = None, replaces: int | None = None) -> Entry:  # fmt: skip
     return Entry(
-        kind=kind, happened_at=now(), author=AUTHOR, payload=payload, replaces=replaces,
+        kind=kind, happened_at=now(), author=AUTHOR_NOW.get() or AUTHOR, payload=payload, replaces=replaces,
         versions={"catalog": catalog.VERSION, **(versions or {})},
     )  # fmt: skip
 

@@ -1,0 +1,158 @@
+"""Accounts, devices and sessions. Passwords and PINs are kept as Argon2id, tokens as SHA-256; none of it is in exports or backups.
+
+They may change and are therefore no entries; :mod:`frywright.workbench.people` records what is done with them.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+import hashlib
+import secrets
+from dataclasses import dataclass
+from typing import Any
+
+import sqlalchemy as sa
+
+from frywright.model.entry import stamp
+from frywright.records.store import Store
+from frywright.records.tables import ACCOUNT, DEVICE, SESSION
+
+IDLE_S, LONGEST_S = 12 * 3600.0, 7 * 86400.0
+PIN_IDLE_S = 15 * 60.0
+"""A session by password ends after half a day unused or a week; one by PIN on a shared device after a quarter of an hour (project's own rules)."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Account:
+    """One person's account."""
+
+    name: str
+    role: str
+    password_hash: str
+    pin_hash: str
+    active: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Device:
+    """A tablet or program of the kitchen, known by its token."""
+
+    name: str
+    role: str
+    token_hash: str
+    active: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Session:
+    """Who is signed in, and on which device if it is a shared one."""
+
+    name: str
+    role: str
+    device_hash: str
+
+
+def digest(token: str) -> str:
+    """What is kept of a token."""
+    return hashlib.sha256(token.encode()).hexdigest()
+
+
+class Accounts:
+    """The three tables of a store."""
+
+    def __init__(self, store: Store) -> None:
+        self._engine = store.engine
+
+    def _one(self, query: Any) -> Any:
+        with self._engine.connect() as connection:
+            return connection.execute(query).first()
+
+    def _do(self, *statements: Any) -> None:
+        with self._engine.connect() as connection:
+            for statement in statements:
+                connection.execute(statement)
+            connection.commit()
+
+    def any(self) -> bool:
+        """Whether there is an account at all."""
+        return self._one(sa.select(ACCOUNT.c.name).limit(1)) is not None
+
+    def owners(self) -> list[str]:
+        """Names of active owners."""
+        with self._engine.connect() as connection:
+            query = sa.select(ACCOUNT.c.name).where(ACCOUNT.c.role == "owner", ACCOUNT.c.active.is_(True))
+            return [row.name for row in connection.execute(query)]
+
+    def account(self, name: str) -> Account | None:
+        """An account by its name, or None."""
+        row = self._one(sa.select(ACCOUNT).where(ACCOUNT.c.name == name))
+        return Account(**row._mapping) if row else None
+
+    def accounts(self) -> list[Account]:
+        """Everybody, by name."""
+        with self._engine.connect() as connection:
+            return [Account(**row._mapping) for row in connection.execute(sa.select(ACCOUNT).order_by(ACCOUNT.c.name))]
+
+    def keep(self, account: Account) -> None:
+        """Add or change an account; its sessions end."""
+        values = {"role": account.role, "password_hash": account.password_hash, "pin_hash": account.pin_hash, "active": account.active}  # fmt: skip
+        known = self.account(account.name) is not None
+        change = ACCOUNT.update().where(ACCOUNT.c.name == account.name).values(**values) if known else ACCOUNT.insert().values(name=account.name, **values)  # fmt: skip
+        self._do(change, SESSION.delete().where(SESSION.c.name == account.name))
+
+    def add_device(self, name: str, role: str) -> str:
+        """A new device; its token, which is told only now."""
+        token = secrets.token_urlsafe(32)
+        self._do(DEVICE.insert().values(token_hash=digest(token), name=name, role=role, active=True))
+        return token
+
+    def device(self, token: str) -> Device | None:
+        """The active device of a token, or None."""
+        row = self._one(sa.select(DEVICE).where(DEVICE.c.token_hash == digest(token), DEVICE.c.active.is_(True)))
+        return Device(**row._mapping) if row else None
+
+    def devices(self) -> list[Device]:
+        """Every device."""
+        with self._engine.connect() as connection:
+            return [Device(**row._mapping) for row in connection.execute(sa.select(DEVICE).order_by(DEVICE.c.name))]
+
+    def revoke_device(self, name: str) -> None:
+        """Let a device in no more; sessions on it end."""
+        hashes = [d.token_hash for d in self.devices() if d.name == name]
+        self._do(DEVICE.update().where(DEVICE.c.name == name).values(active=False), SESSION.delete().where(SESSION.c.device_hash.in_(hashes)))  # fmt: skip
+
+    def begin(self, name: str, now: dt.datetime, device_hash: str = "", old: str = "") -> str:
+        """A new session; its token. The one it takes the place of ends, so that no token outlives a sign-in."""
+        token, moment = secrets.token_urlsafe(32), stamp(now)
+        self._do(
+            SESSION.delete().where(SESSION.c.token_hash == digest(old)),
+            SESSION.insert().values(token_hash=digest(token), name=name, device_hash=device_hash, begun_at=moment, seen_at=moment),
+        )  # fmt: skip
+        return token
+
+    def session(self, token: str, now: dt.datetime) -> Session | None:
+        """Who a token stands for, if it still holds; using it keeps it alive, at most once a minute."""
+        row = self._one(sa.select(SESSION).where(SESSION.c.token_hash == digest(token)))
+        if row is None:
+            return None
+        idle = (now - _moment(row.seen_at)).total_seconds()
+        if (
+            idle > (PIN_IDLE_S if row.device_hash else IDLE_S)
+            or (now - _moment(row.begun_at)).total_seconds() > LONGEST_S
+        ):
+            self.end(token)
+            return None
+        account = self.account(row.name)
+        if account is None or not account.active:
+            return None
+        if idle > 60.0:
+            self._do(SESSION.update().where(SESSION.c.token_hash == digest(token)).values(seen_at=stamp(now)))
+        return Session(name=account.name, role=account.role, device_hash=row.device_hash)
+
+    def end(self, token: str) -> None:
+        """Sign out."""
+        self._do(SESSION.delete().where(SESSION.c.token_hash == digest(token)))
+
+
+def _moment(text: str) -> dt.datetime:
+    return dt.datetime.strptime(text, "%Y-%m-%dT%H:%M:%S.%fZ").replace(tzinfo=dt.UTC)

@@ -1,0 +1,132 @@
+"""Signing in and out, the first owner, and the owner's page of people and devices."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from fastapi import APIRouter, Request, Response
+from fastapi.responses import RedirectResponse
+
+from frywright.model.errors import AccessError, FrywrightError, InputError
+from frywright.records.accounts import Accounts
+from frywright.web.app import DEVICE_COOKIE, SESSION_COOKIE, Context
+from frywright.workbench import people
+from frywright.workbench.book import remembered_kitchen
+from frywright.workbench.language import explain
+
+YEAR_S = 366 * 86400
+
+
+def router(context: Context) -> APIRouter:
+    """Routes of the pages."""
+    routes, tries = APIRouter(), people.Tries()
+    _add_sign_in(routes, context, tries)
+    _add_owner(routes, context)
+    return routes
+
+
+def _cookie(response: Response, request: Request, name: str, value: str, age_s: int | None = None) -> None:
+    response.set_cookie(name, value, httponly=True, samesite="strict", secure=request.url.scheme == "https", max_age=age_s, path="/")  # fmt: skip
+
+
+def _place(request: Request) -> str:
+    """Where a try comes from: the shared device, else the address."""
+    return request.cookies.get(DEVICE_COOKIE, "") or (request.client.host if request.client else "")
+
+
+def _add_sign_in(routes: APIRouter, context: Context, tries: people.Tries) -> None:
+    def shown(request: Request, problem: str = "", status: int = 200, typed: Any = None) -> Response:
+        shared = Accounts(context.store).device(request.cookies.get(DEVICE_COOKIE, "")) is not None
+        return context.render(request, "sign_in.html", status, room="", problem=problem, typed=typed or {}, shared=shared, next=_inside(request.query_params.get("next", "/")))  # fmt: skip
+
+    @routes.get("/sign-in")
+    def page(request: Request) -> Response:
+        return shown(request)
+
+    @routes.post("/sign-in")
+    async def sign_in(request: Request) -> Response:
+        form = {k: str(v) for k, v in (await request.form()).items()}
+        try:
+            token = people.sign_in(
+                context.store, form.get("name", "")[:80], form.get("secret", "")[:200], _place(request), tries,
+                device_token=request.cookies.get(DEVICE_COOKIE, ""), old=request.cookies.get(SESSION_COOKIE, ""),
+            )  # fmt: skip
+        except InputError as error:
+            return shown(request, explain(error, context.language(request)), 422, {"name": form.get("name", "")})
+        back = RedirectResponse(_inside(form.get("next", "/")), 303)
+        _cookie(back, request, SESSION_COOKIE, token)
+        return back
+
+    @routes.post("/sign-out")
+    def sign_out(request: Request) -> Response:
+        Accounts(context.store).end(request.cookies.get(SESSION_COOKIE, ""))
+        back = RedirectResponse("/sign-in", 303)
+        back.delete_cookie(SESSION_COOKIE, path="/")
+        return back
+
+    @routes.get("/first-owner")
+    def first(request: Request) -> Response:
+        return context.render(request, "first_owner.html", room="", problem="", typed={}, taken=Accounts(context.store).any())  # fmt: skip
+
+    @routes.post("/first-owner")
+    async def make_first(request: Request) -> Response:
+        form = {k: str(v) for k, v in (await request.form()).items()}
+        if Accounts(context.store).any():
+            raise AccessError("This kitchen has an owner already; sign in.")
+        try:
+            people.add_account(context.store, form.get("name", ""), "owner", form.get("password", ""), form.get("pin", ""))  # fmt: skip
+        except InputError as error:
+            return context.render(request, "first_owner.html", 422, room="", problem=explain(error, context.language(request)), typed={"name": form.get("name", "")}, taken=False)  # fmt: skip
+        return RedirectResponse("/sign-in?next=/records/people", 303)
+
+
+def _inside(path: str) -> str:
+    """A way back that stays on these pages."""
+    return path if path.startswith("/") and not path.startswith("//") and "\\" not in path else "/"
+
+
+def _add_owner(routes: APIRouter, context: Context) -> None:
+    def shown(request: Request, problem: str = "", status: int = 200, typed: Any = None, token: str = "") -> Response:
+        accounts = Accounts(context.store)
+        return context.render(
+            request, "accounts.html", status, room="records", part="people", kitchen=remembered_kitchen(context.store), accounts=accounts.accounts(), devices=accounts.devices(),
+            roles=people.ROLES, problem=problem, typed=typed or {}, token=token,
+        )  # fmt: skip
+
+    @routes.get("/records/people")
+    def page(request: Request) -> Response:
+        return shown(request)
+
+    async def done(request: Request, do: Any) -> Response:
+        form = {k: str(v) for k, v in (await request.form()).items()}
+        try:
+            token = do(form, request.state.who.name)
+        except FrywrightError as error:
+            kept = {k: v for k, v in form.items() if k not in ("password", "pin")}
+            return shown(request, explain(error, context.language(request)), error.http_status, kept)
+        if not isinstance(token, str):
+            return RedirectResponse("/records/people", 303)
+        page = shown(request, token=token)
+        if form.get("here"):
+            _cookie(page, request, DEVICE_COOKIE, token, YEAR_S)
+        return page
+
+    @routes.post("/records/people/account")
+    async def add(request: Request) -> Response:
+        return await done(request, lambda f, by: people.add_account(context.store, f.get("name", ""), f.get("role", ""), f.get("password", ""), f.get("pin", ""), by))  # fmt: skip
+
+    @routes.post("/records/people/change")
+    async def change(request: Request) -> Response:
+        def do(f: dict[str, str], by: str) -> Any:
+            active = {"": None, "yes": True, "no": False}.get(f.get("active", ""))
+            return people.change_account(context.store, f.get("name", ""), by, f.get("reason", ""), role=f.get("role", ""), password=f.get("password", ""), pin=f.get("pin", ""), active=active)  # fmt: skip
+
+        return await done(request, do)
+
+    @routes.post("/records/people/device")
+    async def device(request: Request) -> Response:
+        return await done(request, lambda f, by: people.add_device(context.store, f.get("name", ""), f.get("role", ""), by))  # fmt: skip
+
+    @routes.post("/records/people/revoke")
+    async def revoke(request: Request) -> Response:
+        return await done(request, lambda f, by: people.revoke_device(context.store, f.get("name", ""), by, f.get("reason", "")))  # fmt: skip

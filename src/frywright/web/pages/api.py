@@ -1,0 +1,200 @@
+"""The interface for programs, version 1: JSON in and out, described by OpenAPI, a token for each device, writes that may be sent again.
+
+Every write takes an ``Idempotency-Key``; the same key again gives the first answer and writes nothing.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+from itertools import islice
+from typing import Annotated, Any
+
+from fastapi import APIRouter, Header, Path, Query, Request
+from pydantic import BaseModel, ConfigDict, Field
+
+from frywright.model.entry import Recorded, stamp
+from frywright.model.errors import InputError
+from frywright.web.app import Context
+from frywright.workbench import corrective
+from frywright.workbench import vat as oil
+from frywright.workbench.book import held_status, remembered_kitchen
+from frywright.workbench.idempotent import once
+from frywright.workbench.readbacks import tell_readback
+from frywright.workbench.upkeep import care_rows
+
+MOST = 500
+Key = Annotated[str, Header(alias="Idempotency-Key", min_length=1, max_length=80, pattern=r"^[\x21-\x7e]+$", description="Unique to this write; sending it again writes nothing.")]  # fmt: skip
+Text = Annotated[str, Field(max_length=200)]
+
+
+class _Body(BaseModel):
+    model_config = ConfigDict(extra="forbid")
+
+
+class ReadingIn(_Body):
+    """A probe reading of a load's coldest piece."""
+
+    fryer: Text
+    product: Text
+    temp_c: float = Field(ge=-5, le=130)
+    thermometer: Text = Field(min_length=1)
+    pieces: int = Field(default=0, ge=0, le=10_000)
+    who: Text = ""
+    happened_at: dt.datetime | None = Field(default=None, description="With its zone; now where left out.")
+
+
+class OilIn(_Body):
+    """What was done to a vat's oil."""
+
+    vat: Text
+    what: Text = Field(description="top_up, reading, filter, discard, fill, acid or colour.")
+    amount: Text = ""
+    after: bool = False
+    how: Text = "meter"
+    who: Text = ""
+    happened_at: dt.datetime | None = None
+
+
+class ReadBackIn(_Body):
+    """What a machine really holds, read by one and compared by another."""
+
+    program: Text
+    slot: int = Field(default=1, ge=1, le=1000)
+    values: list[Text] = Field(max_length=100)
+    read_by: Text
+    checked_by: Text
+
+
+class EntryOut(BaseModel):
+    """One entry as it is kept."""
+
+    number: int
+    kind: str
+    happened_at: str
+    recorded_at: str
+    author: str
+    payload: dict[str, Any]
+    replaces: int | None
+    versions: dict[str, str]
+    hash: str
+
+
+class Written(BaseModel):
+    """What a write made, and whether this call made it."""
+
+    number: int
+    new: bool
+    case: int | None = None
+    matches: bool | None = None
+
+
+def router(context: Context) -> APIRouter:
+    """Routes of the interface."""
+    routes = APIRouter(prefix="/api/v1")
+    _add_reads(routes, context)
+    _add_writes(routes, context)
+    return routes
+
+
+def _entry(item: Recorded) -> EntryOut:
+    entry = item.entry
+    return EntryOut(
+        number=item.number, kind=entry.kind, happened_at=stamp(entry.happened_at), recorded_at=stamp(item.recorded_at), author=entry.author, payload=dict(entry.payload),
+        replaces=entry.replaces, versions=dict(entry.versions), hash=item.hash,
+    )  # fmt: skip
+
+
+def _add_reads(routes: APIRouter, context: Context) -> None:
+    @routes.get("/openapi.json", include_in_schema=False)
+    def described(request: Request) -> dict[str, Any]:
+        whole = request.app.openapi()
+        return {**whole, "paths": {p: v for p, v in whole["paths"].items() if p.startswith("/api/v1/")}}
+
+    @routes.get("/entries")
+    def entries(
+        kind: Annotated[str, Query(max_length=60)] = "", after: Annotated[int, Query(ge=0, le=2**53)] = 0, limit: Annotated[int, Query(ge=1, le=MOST)] = 100,
+    ) -> list[EntryOut]:  # fmt: skip
+        """Entries in order, from after a number on; ask again from the last one for more."""
+        return [_entry(item) for item in islice(context.store.entries(kind or None, after=after), limit)]
+
+    @routes.get("/entries/{number}")
+    def entry(number: Annotated[int, Path(ge=1, le=2**53)]) -> EntryOut:
+        """One entry."""
+        item = context.store.entry(number)
+        if item is None:
+            raise InputError("entry", number, "a number up to {last}", values={"last": context.store.last().number})
+        return _entry(item)
+
+    @routes.get("/chain")
+    def chain() -> dict[str, Any]:
+        """The newest entry and its hash: keep it elsewhere, and nobody can shorten or rewrite the chain unseen."""
+        end = context.store.last()
+        return {"number": end.number, "hash": end.hash}
+
+    @routes.get("/programs")
+    def programs() -> list[dict[str, str]]:
+        """Every program, its version, and what its fryer is known to hold."""
+        return held_status(context.store, remembered_kitchen(context.store))
+
+    @routes.get("/oil")
+    def vats() -> list[dict[str, Any]]:
+        """Every vat's oil: level, growth, days to the limit, advice."""
+        kitchen = remembered_kitchen(context.store)
+        states = oil.vat_states(context.store, kitchen)
+        return [oil.vat_view(context.store, kitchen, f.key, states=states) for f in kitchen.fryers]
+
+    @routes.get("/care")
+    def care() -> list[dict[str, Any]]:
+        """Care that is due."""
+        return care_rows(context.store, remembered_kitchen(context.store))
+
+    @routes.get("/cases")
+    def open_cases(limit: Annotated[int, Query(ge=1, le=MOST)] = 100) -> list[dict[str, Any]]:
+        """Corrective actions, newest first."""
+        kitchen = remembered_kitchen(context.store)
+        return [corrective.case_view(context.store, kitchen, c) for c in corrective.cases(context.store)[:limit]]
+
+
+def _when(moment: dt.datetime | None) -> dt.datetime | None:
+    if moment is not None and moment.tzinfo is None:
+        raise InputError("happened_at", moment.isoformat(), "a time with its zone, such as 2026-11-25T18:40:00-07:00")
+    if moment is not None and not 2000 <= moment.year <= 2100:
+        raise InputError("happened_at", moment.isoformat(), "a time between 2000 and 2100")
+    return moment
+
+
+def _add_writes(routes: APIRouter, context: Context) -> None:
+    @routes.post("/readings")
+    def reading(body: ReadingIn, key: Key) -> Written:
+        """Keep a probe reading; below the limit a case opens."""
+        told = {"fryer": body.fryer, "product": body.product, "temp": f"{body.temp_c} C", "thermometer": body.thermometer, "pieces": str(body.pieces), "who": body.who}  # fmt: skip
+
+        def write() -> dict[str, Any]:
+            kept, case = corrective.tell_probe(context.store, remembered_kitchen(context.store), told, _when(body.happened_at))  # fmt: skip
+            return {"number": kept.number, "case": case.number if case else None}
+
+        answer, new = once(context.store, "readings", key, body.model_dump(mode="json"), write)
+        return Written(new=new, **answer)
+
+    @routes.post("/oil")
+    def tell_oil(body: OilIn, key: Key) -> Written:
+        """Keep what was done to a vat's oil."""
+        told = {**body.model_dump(exclude={"happened_at", "after"}), "after": "1" if body.after else ""}
+
+        def write() -> dict[str, Any]:
+            kept, _ = oil.tell_oil(context.store, remembered_kitchen(context.store), told, at=_when(body.happened_at))
+            return {"number": kept.number}
+
+        answer, new = once(context.store, "oil", key, body.model_dump(mode="json"), write)
+        return Written(new=new, **answer)
+
+    @routes.post("/read-backs")
+    def read_back(body: ReadBackIn, key: Key) -> Written:
+        """Keep a read-back and compare it with the card."""
+
+        def write() -> dict[str, Any]:
+            kept, matches = tell_readback(context.store, remembered_kitchen(context.store), body.program, body.slot, body.values, (body.read_by, body.checked_by))  # fmt: skip
+            return {"number": kept.number, "matches": matches}
+
+        answer, new = once(context.store, "read-backs", key, body.model_dump(mode="json"), write)
+        return Written(new=new, **answer)

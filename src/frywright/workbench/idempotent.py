@@ -1,0 +1,36 @@
+"""Writes that may be sent again: the first answer to a key is kept in the same transaction as what it wrote, and given again."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Callable
+from typing import Any
+
+import sqlalchemy as sa
+
+from frywright.model.entry import canonical
+from frywright.model.errors import InputError
+from frywright.records.store import Store
+from frywright.records.tables import ANSWERED
+
+
+def once(store: Store, what: str, key: str, body: Any, write: Callable[[], dict[str, Any]]) -> tuple[dict[str, Any], bool]:  # fmt: skip
+    """The answer to a write and whether it was made now; a crash leaves both or neither.
+
+    Raises
+    ------
+    InputError
+        The key was used for another write before.
+    """
+    mark = hashlib.sha256(f"{what}\n{key}".encode()).hexdigest()
+    text = hashlib.sha256(canonical(body).encode()).hexdigest()
+    with store.writing() as writer:
+        known = writer.connection.execute(sa.select(ANSWERED).where(ANSWERED.c.mark == mark)).first()
+        if known is not None:
+            if known.body != text:
+                raise InputError("Idempotency-Key", key, "new for every write: this one was used for another")
+            return dict(json.loads(known.answer)), False
+        answer = write()
+        writer.connection.execute(ANSWERED.insert().values(mark=mark, body=text, answer=canonical(answer)))
+        return answer, True

@@ -1,0 +1,144 @@
+"""The interface for programs: writes once whatever the line does, hostile input never breaks it, the client speaks it."""
+
+from __future__ import annotations
+
+import threading
+import time
+
+import pytest
+import uvicorn
+from fastapi.testclient import TestClient
+
+from frywright.client.http import Client
+from frywright.model.errors import AccessError, FrywrightError, RecordError
+from frywright.records.store import Store
+from frywright.web.app import make_app
+from frywright.workbench import book, people
+from frywright.workbench.clock import now
+from frywright.workbench.kitchens import demo_text
+
+HOST = "http://127.0.0.1"
+READING = {"fryer": "alder", "product": "bone_in", "temp_c": 78.0, "thermometer": "T1", "pieces": 32}
+
+
+@pytest.fixture
+def shop(tmp_path):
+    """A kitchen with an owner and a till's token."""
+    store = Store.file(tmp_path / "a.db", now)
+    book.remember_kitchen(store, demo_text(), "demo.toml")
+    people.add_account(store, "Olive", "owner", "oak leaf river stone")
+    return store, make_app(store), people.add_device(store, "Till", "crew", "Olive")
+
+
+@pytest.fixture
+def client(shop):
+    _, app, token = shop
+    return TestClient(app, base_url=HOST, headers={"authorization": f"Bearer {token}"})
+
+
+def test_the_same_key_writes_once(client, shop):
+    """Sent again it gives the first answer; with another body it is refused; without a key nothing is written."""
+    store = shop[0]
+    before = store.last().number
+    first = client.post("/api/v1/readings", json={**READING, "temp_c": 60.0}, headers={"idempotency-key": "a"}).json()
+    again = client.post("/api/v1/readings", json={**READING, "temp_c": 60.0}, headers={"idempotency-key": "a"}).json()
+    assert first["new"]
+    assert first["case"]
+    assert again == {**first, "new": False}
+    assert store.last().number == before + 2
+    assert client.post("/api/v1/readings", json=READING, headers={"idempotency-key": "a"}).status_code == 422
+    assert client.post("/api/v1/readings", json=READING).status_code == 422
+    assert client.post("/api/v1/oil", json={"vat": "alder", "what": "filter"}, headers={"idempotency-key": "a"}).json()["new"]  # fmt: skip
+    assert store.verify()[0] == before + 3
+
+
+def test_a_refused_write_keeps_no_answer(client, shop):
+    """Mended and sent with the same key it is written."""
+    bad = client.post("/api/v1/oil", json={"vat": "elm", "what": "filter"}, headers={"idempotency-key": "b"})
+    assert bad.status_code == 422
+    assert client.post("/api/v1/oil", json={"vat": "alder", "what": "filter"}, headers={"idempotency-key": "b"}).json()["new"]  # fmt: skip
+
+
+def test_reads_and_their_description(client):
+    """Entries in blocks, one by number, the chain's end, programs, oil, care, cases; described by OpenAPI."""
+    kinds = {e["kind"] for e in client.get("/api/v1/entries").json()}
+    assert "kitchen" in kinds
+    assert client.get("/api/v1/entries/1").json()["number"] == 1
+    assert client.get("/api/v1/entries/999").status_code == 422
+    assert client.get("/api/v1/chain").json()["number"] >= 3
+    assert len(client.get("/api/v1/programs").json()) == 7
+    assert len(client.get("/api/v1/oil").json()) == 4
+    assert client.get("/api/v1/care").json()
+    assert client.get("/api/v1/cases").json() == []
+    described = client.get("/api/v1/openapi.json").json()
+    assert set(described["paths"]) >= {"/api/v1/readings", "/api/v1/entries"}
+    assert all(path.startswith("/api/v1/") for path in described["paths"])
+
+
+def test_a_read_back_by_a_program(client, shop):
+    """The values of the card match; one digit off does not, and both stay on record; one person is not two."""
+    from frywright.design.controller import render
+
+    kitchen = book.remembered_kitchen(shop[0])
+    program = kitchen.program("wedges dogwood")
+    values = [v.text for v in render(program, kitchen.fryer("dogwood").controller, 1).values if not v.by_crew]
+    body = {"program": "wedges dogwood", "slot": 1, "values": values, "read_by": "Ana", "checked_by": "Ben"}
+    assert client.post("/api/v1/read-backs", json=body, headers={"idempotency-key": "c"}).json()["matches"]
+    wrong = {**body, "values": [*values[:-1], "9:59"]}
+    assert not client.post("/api/v1/read-backs", json=wrong, headers={"idempotency-key": "d"}).json()["matches"]
+    alone = {**body, "checked_by": "ana"}
+    assert client.post("/api/v1/read-backs", json=alone, headers={"idempotency-key": "e"}).status_code == 422
+
+
+@pytest.mark.slow
+def test_schemathesis_breaks_nothing(shop):
+    """Whatever the description allows and forbids, no answer is a 500, and the chain holds after it."""
+    import schemathesis
+    from hypothesis import HealthCheck, Phase, given, settings
+
+    store, app, token = shop
+    schema = schemathesis.openapi.from_asgi("/api/v1/openapi.json", app)
+    headers = {"authorization": f"Bearer {token}", "host": "127.0.0.1"}
+    failed = []
+    for found in schema.get_all_operations():
+        operation = found.ok()
+
+        @settings(
+            max_examples=60,
+            deadline=None,
+            database=None,
+            suppress_health_check=list(HealthCheck),
+            phases=[Phase.generate],
+        )
+        def one(case):
+            answer = case.call(headers=headers)
+            if answer.status_code >= 500:
+                failed.append((case.method, case.path, answer.status_code, answer.text[:200]))
+
+        given(case=operation.as_strategy())(one)()
+    assert failed == []
+    store.verify()
+
+
+@pytest.mark.slow
+def test_the_client_writes_once_over_a_line_that_breaks(shop):
+    """A real server; a wrong token is refused in words; the same key twice is one entry; entries come in blocks."""
+    store, app, token = shop
+    server = uvicorn.Server(uvicorn.Config(app, port=0, log_level="error"))
+    thread = threading.Thread(target=server.run, daemon=True)
+    thread.start()
+    while not server.started:
+        time.sleep(0.02)
+    address = f"http://127.0.0.1:{server.servers[0].sockets[0].getsockname()[1]}"
+    client = Client(address=address, token=token)
+    assert client.write("readings", READING, "k1")["new"]
+    assert not client.write("readings", READING, "k1")["new"]
+    assert [e["number"] for e in client.entries()] == list(range(1, store.last().number + 1))
+    with pytest.raises(AccessError):
+        Client(address=address, token="wrong").read("oil")
+    with pytest.raises(FrywrightError, match="fryer"):
+        client.write("readings", {**READING, "fryer": "elm"})
+    server.should_exit = True
+    thread.join(timeout=10)
+    with pytest.raises(RecordError, match="cannot be reached"):
+        client.read("oil")

@@ -1,0 +1,197 @@
+"""Every route states its right; every role is tried on every route; sessions, PINs and tokens open no more than they should."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from fastapi.testclient import TestClient
+
+from frywright.records.accounts import Accounts, digest
+from frywright.records.store import Store
+from frywright.web.app import make_app
+from frywright.web.rights import OPEN, RIGHTS, right_for
+from frywright.workbench import book, people
+from frywright.workbench.clock import now
+from frywright.workbench.kitchens import demo_text
+
+HOST = "http://127.0.0.1"
+PASSWORD = "oak leaf river stone"
+
+
+@pytest.fixture(scope="module")
+def shop(tmp_path_factory):
+    """A kitchen with one account of each role, and its application."""
+    store = Store.file(tmp_path_factory.mktemp("r") / "r.db", now)
+    book.remember_kitchen(store, demo_text(), "demo.toml")
+    people.add_account(store, "Olive Owner", "owner", PASSWORD, "246810")
+    for role in people.ROLES:
+        if role != "owner":
+            people.add_account(store, f"the {role}", role, PASSWORD, "1357")
+    return store, make_app(store)
+
+
+def client_of(app, token="", device=""):
+    """A browser with a session or on a device."""
+    client = TestClient(app, base_url=HOST, headers={"origin": HOST}, follow_redirects=False)
+    if token:
+        client.cookies.set("session", token)
+    if device:
+        client.cookies.set("device", device)
+    return client
+
+
+def session_for(store, role):
+    """A session of a role."""
+    name = "Olive Owner" if role == "owner" else f"the {role}"
+    return people.sign_in(store, name, PASSWORD, "test", people.Tries())
+
+
+def routes(app):
+    """Method and template of every route there is."""
+    return [f"{method.upper()} {path}" for path, methods in app.openapi()["paths"].items() for method in methods]
+
+
+def test_every_route_has_a_rule_and_every_rule_a_route(shop):
+    """A new route without a rule fails here; so does a rule that nothing uses."""
+    found = set(routes(shop[1]))
+    assert found - set(RIGHTS) == set()
+    assert {r for r in RIGHTS if "openapi.json" not in r} - found == set()
+    assert right_for("POST", "/new/route") is None
+
+
+@pytest.mark.parametrize("role", [*people.ROLES, "nobody"])
+def test_every_role_on_every_route(shop, role):
+    """Refused wherever the right is missing, before anything is written; an auditor reaches everything that is to be read."""
+    store, app = shop
+    client = client_of(app, session_for(store, role) if role != "nobody" else "")
+    before = store.last().number
+    for route in routes(app):
+        method, path = route.split(" ", 1)
+        right = RIGHTS[route]
+        allowed = role != "nobody" and right in people.ROLES[role]
+        if right == OPEN or (allowed and (role != "auditor" or route == "POST /records/check")):
+            continue
+        answer = client.request(method, re.sub(r"{\w+}", "1", path), data={} if method == "POST" else None)
+        assert (answer.status_code == 403) is not allowed, (role, route, answer.status_code)
+    assert store.last().number == before
+
+
+def test_a_page_sends_a_stranger_to_sign_in_and_back(shop):
+    """And only back to a page of ours."""
+    store, app = shop
+    client = client_of(app)
+    sent = client.get("/records", headers={"accept": "text/html"})
+    assert sent.headers["location"] == "/sign-in?next=/records"
+    form = {"name": "Olive Owner", "secret": PASSWORD, "next": "//evil.example/x"}
+    assert client.post("/sign-in", data=form).headers["location"] == "/"
+    first = client.cookies["session"]
+    client.post("/sign-in", data={**form, "next": "/records"})
+    assert client.cookies["session"] != first
+    assert Accounts(store).session(first, now()) is None
+    assert client.get("/records").status_code == 200
+    client.post("/sign-out")
+    assert client.get("/records").status_code == 403
+
+
+def test_entries_carry_the_name_of_whoever_is_signed_in(shop):
+    """The author is the session's, not a constant; a device's is its own."""
+    store, app = shop
+    client = client_of(app, session_for(store, "crew"))
+    client.post("/care/oil", data={"key": "n1", "vat": "alder", "what": "top_up", "amount": "5"})
+    assert next(store.entries("oil_event", newest_first=True)).entry.author == "the crew"
+    token = people.add_device(store, "Till", "crew", "Olive Owner")
+    body = {"vat": "alder", "what": "filter"}
+    told = client_of(app).post("/api/v1/oil", json=body, headers={"authorization": f"Bearer {token}", "idempotency-key": "n2"})  # fmt: skip
+    assert told.status_code == 200
+    assert store.entry(told.json()["number"]).entry.author == "Till"
+
+
+def test_a_pin_works_only_on_a_device_of_the_kitchen(shop):
+    """Elsewhere the same PIN is a wrong password; a revoked tablet is a stranger."""
+    store, app = shop
+    token = people.add_device(store, "Wall tablet", "crew", "Olive Owner")
+    form = {"name": "the lead", "secret": "1357"}
+    assert client_of(app).post("/sign-in", data=form).status_code == 422
+    tablet = client_of(app, device=token)
+    assert tablet.get("/care").status_code == 200
+    assert tablet.post("/day/note", data={}).status_code == 403
+    assert tablet.post("/sign-in", data=form).status_code == 303
+    assert tablet.post("/day/note", data={}).status_code != 403
+    people.revoke_device(store, "Wall tablet", "Olive Owner", "lost at the beach")
+    assert tablet.get("/care").status_code == 403
+
+
+def test_wrong_tries_wait_where_they_come_from_and_lock_nobody_out_elsewhere(shop):
+    """Six wrong passwords from one place make that place wait; the owner signs in from another at once; what was wrong is not said."""
+    store, _ = shop
+    tries = people.Tries()
+    for _ in range(5):
+        with pytest.raises(people.InputError, match="name and its password"):
+            people.sign_in(store, "Olive Owner", "wrong", "203.0.113.9", tries)
+    with pytest.raises(people.InputError, match="tried again in"):
+        people.sign_in(store, "Olive Owner", PASSWORD, "203.0.113.9", tries)
+    assert people.sign_in(store, "Olive Owner", PASSWORD, "198.51.100.7", tries)
+    with pytest.raises(people.InputError, match="name and its password"):
+        people.sign_in(store, "Nobody", PASSWORD, "198.51.100.7", tries)
+
+
+def test_secrets_are_kept_as_argon2id_and_leave_in_no_export(shop, tmp_path):
+    """Not in entries, not in backups; tokens only as their hash."""
+    store, _ = shop
+    account = Accounts(store).account("Olive Owner")
+    assert account.password_hash.startswith("$argon2id$")
+    token = session_for(store, "owner")
+    from frywright.records.backup import backup
+
+    backup(store, tmp_path / "b.zip")
+    import zipfile
+
+    with zipfile.ZipFile(tmp_path / "b.zip") as archive:
+        text = archive.read("entries.jsonl")
+    for secret in (PASSWORD, account.password_hash, token, digest(token)):
+        assert secret.encode() not in text
+
+
+def test_changes_of_accounts_are_on_record_with_who_and_why(shop):
+    """Role, password, a way in closed: each ends the sessions; the last owner stays; no reason, no change."""
+    store, app = shop
+    people.add_account(store, "Temp", "crew", PASSWORD)
+    token = people.sign_in(store, "Temp", PASSWORD, "t", people.Tries())
+    with pytest.raises(people.InputError, match="why"):
+        people.change_account(store, "Temp", "Olive Owner", "", role="lead")
+    people.change_account(store, "Temp", "Olive Owner", "runs the late shift", role="lead")
+    assert client_of(app, token).get("/care").status_code == 403
+    told = next(store.entries(people.KIND, newest_first=True)).entry.payload
+    assert (told["by"], told["reason"], told["role"]) == ("Olive Owner", "runs the late shift", "lead")
+    people.change_account(store, "Temp", "Olive Owner", "left the company", active=False)
+    with pytest.raises(people.InputError):
+        people.sign_in(store, "Temp", PASSWORD, "t", people.Tries())
+    with pytest.raises(people.InputError, match="last owner"):
+        people.change_account(store, "Olive Owner", "Olive Owner", "testing it", role="crew")
+    for bad in (("x", "crew", PASSWORD, ""), ("Temp", "crew", PASSWORD, ""), ("New", "king", PASSWORD, ""), ("New", "crew", "short", ""), ("New", "crew", PASSWORD, "12")):  # fmt: skip
+        with pytest.raises(people.InputError):
+            people.add_account(store, *bad)
+
+
+def test_before_accounts_this_machine_is_open_and_the_first_owner_closes_it(tmp_path):
+    """The first account must own; afterwards nobody makes another first one."""
+    store = Store.file(tmp_path / "n.db", now)
+    book.remember_kitchen(store, demo_text(), "demo.toml")
+    client = client_of(make_app(store))
+    assert client.get("/records/people").status_code == 200
+    with pytest.raises(people.InputError, match="first account"):
+        people.add_account(store, "Kim", "crew", PASSWORD)
+    assert client.post("/first-owner", data={"name": "Olive", "password": "short"}).status_code == 422
+    assert client.post("/first-owner", data={"name": "Olive", "password": PASSWORD}).status_code == 303
+    assert client.get("/records/people").status_code == 403
+    assert client.post("/first-owner", data={"name": "Eve", "password": PASSWORD}).status_code == 403
+    assert Accounts(store).owners() == ["Olive"]
+
+
+def test_a_host_that_others_reach_needs_an_owner(tmp_path):
+    """It refuses to start and says how."""
+    from frywright.web.serve import serve_pages
+
+    with pytest.raises(people.InputError, match="frywright people owner"):
+        serve_pages(str(tmp_path / "s.db"), "", 0, False, "0.0.0.0")
