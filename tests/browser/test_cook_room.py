@@ -25,10 +25,11 @@ FLAGS = [
 
 
 @contextmanager
-def served(folder, text):
+def served(folder, text, prepare=lambda store: None):
     """The application over a new store with a kitchen file's text; its address."""
     store = Store.file(folder / "b.db", now)
     book.remember_kitchen(store, text, "demo.toml")
+    prepare(store)
     server = uvicorn.Server(uvicorn.Config(make_app(store), port=0, log_level="error"))
     thread = threading.Thread(target=server.run, daemon=True)
     thread.start()

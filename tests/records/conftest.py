@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 import pytest
-
-from tests.records.postgres import cluster
+from examples.postgres import cluster
 
 
 @pytest.fixture(scope="session")

@@ -55,7 +55,7 @@ def test_there_and_back(full, tmp_path):
 @pytest.mark.slow
 def test_from_a_file_to_postgres_and_back(full, tmp_path, postgres, monkeypatch):
     """The same chain on both databases."""
-    from tests.records.postgres import new_database
+    from examples.postgres import new_database
 
     monkeypatch.setenv("FRYWRIGHT_FILES", str(tmp_path / "pg"))
     backup(full, tmp_path / "b.zip")
@@ -135,3 +135,17 @@ def test_a_bomb_stops_at_its_first_line(tmp_path):
     (tmp_path / "none.zip").write_bytes(b"no zip at all")
     with pytest.raises(RecordError, match="not a backup"):
         check(tmp_path / "none.zip")
+
+
+@pytest.mark.slow
+def test_two_sites_on_one_server_by_one_script():
+    """The example runs from a clean folder and says what it should."""
+    import subprocess
+    import sys
+    from pathlib import Path
+
+    script = Path(__file__).parent.parent.parent / "examples/two_sites.py"
+    done = subprocess.run([sys.executable, str(script)], capture_output=True, text=True)
+    assert done.returncode == 0, done.stderr
+    assert "saltmarsh: 158 °F is below the limit" in done.stdout
+    assert "into a plain file, the same chain" in done.stdout

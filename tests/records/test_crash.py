@@ -11,10 +11,10 @@ import sys
 from pathlib import Path
 
 import pytest
+from examples.postgres import new_database
 
 from frywright.model.entry import Entry
 from frywright.records.store import Store
-from tests.records.postgres import new_database
 
 pytestmark = pytest.mark.slow
 KILLS = 200

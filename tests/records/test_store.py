@@ -11,12 +11,12 @@ from concurrent.futures import ThreadPoolExecutor
 
 import pytest
 import sqlalchemy as sa
+from examples.postgres import new_database
 
 from frywright.model.entry import Entry
 from frywright.model.errors import InputError, RecordError
 from frywright.records.export import csv_table, json_lines
 from frywright.records.store import Point, Store
-from tests.records.postgres import new_database
 
 MOMENT = dt.datetime(2026, 11, 25, 18, 10, tzinfo=dt.UTC)
 

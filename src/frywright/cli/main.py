@@ -6,7 +6,7 @@ import sys
 
 import typer
 
-from frywright.cli import accounts, care, cook, day, desk, fryers, kitchen, oil, people, probe, records
+from frywright.cli import accounts, care, cook, day, desk, fleet, fryers, kitchen, oil, people, probe, records
 
 app = typer.Typer(
     help="Workbench for the fryers of a fried-chicken kitchen. It plans, records and checks; it never "
@@ -23,6 +23,7 @@ app.add_typer(oil.app, name="oil")
 app.add_typer(care.app, name="care")
 app.add_typer(records.app, name="records")
 app.add_typer(accounts.app, name="people")
+app.add_typer(fleet.app, name="fleet")
 
 
 @app.command()

@@ -224,7 +224,7 @@ class Store:
         low, last = stamp(since), 0
         while True:
             place = sa.or_(ENTRY.c.happened_at > low, sa.and_(ENTRY.c.happened_at == low, ENTRY.c.number > last))
-            query = sa.select(ENTRY).where(place, ENTRY.c.happened_at < stamp(until))
+            query = sa.select(ENTRY).where(ENTRY.c.happened_at >= low, place, ENTRY.c.happened_at < stamp(until))
             if kind is not None:
                 query = query.where(ENTRY.c.kind == kind)
             query = query.order_by(ENTRY.c.happened_at, ENTRY.c.number).limit(READ_BLOCK)

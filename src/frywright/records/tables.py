@@ -21,6 +21,7 @@ ENTRY = sa.Table(
     sa.Column("previous_hash", sa.String(64), nullable=False),
     sa.Column("hash", sa.String(64), nullable=False, unique=True),
     sa.Index("ix_entry_kind_number", "kind", "number"),
+    sa.Index("ix_entry_kind_happened", "kind", "happened_at"),
 )
 
 ACCOUNT = sa.Table(

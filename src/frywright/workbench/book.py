@@ -5,6 +5,7 @@ from __future__ import annotations
 import dataclasses
 import datetime as dt
 from contextvars import ContextVar
+from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
@@ -67,7 +68,7 @@ def remembered_kitchen(store: Store) -> Kitchen:
     if not last:
         raise InputError("kitchen", "missing in this store", "loaded first")
     payload = last[-1].entry.payload
-    kitchen = parse_kitchen(payload["text"], payload["file"])
+    kitchen = _parsed(payload["text"], payload["file"])
     saved = tuple(program_from(item.entry.payload) for item in store.entries("program"))
     names = {f.name for f in dataclasses.fields(Calibration)}
     fitted = tuple(
@@ -75,6 +76,12 @@ def remembered_kitchen(store: Store) -> Kitchen:
         for item in store.current("calibration")
     )
     return dataclasses.replace(kitchen, programs=kitchen.programs + saved, calibrations=kitchen.calibrations + fitted)
+
+
+@lru_cache(maxsize=16)
+def _parsed(text: str, file: str) -> Kitchen:
+    """A kitchen file is read once while it stays the same."""
+    return parse_kitchen(text, file)
 
 
 def save_program(store: Store, kitchen: Kitchen, program: Program) -> Recorded:

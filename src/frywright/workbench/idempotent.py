@@ -9,8 +9,8 @@ from typing import Any
 
 import sqlalchemy as sa
 
-from frywright.model.entry import canonical
-from frywright.model.errors import InputError
+from frywright.model.entry import Recorded, canonical
+from frywright.model.errors import InputError, RecordError
 from frywright.records.store import Store
 from frywright.records.tables import ANSWERED
 
@@ -34,3 +34,18 @@ def once(store: Store, what: str, key: str, body: Any, write: Callable[[], dict[
         answer = write()
         writer.connection.execute(ANSWERED.insert().values(mark=mark, body=text, answer=canonical(answer)))
         return answer, True
+
+
+def kept_once(store: Store, what: str, key: str, write: Callable[[], Recorded]) -> tuple[Recorded, bool]:
+    """The entry of a key, and whether it was written now: a tap sent again finds the first one, whatever it says."""
+    mark = hashlib.sha256(f"entry {what}\n{key}".encode()).hexdigest()
+    with store.writing() as writer:
+        known = writer.connection.execute(sa.select(ANSWERED.c.answer).where(ANSWERED.c.mark == mark)).scalar()
+        if known is None:
+            kept = write()
+            writer.connection.execute(ANSWERED.insert().values(mark=mark, body="", answer=str(kept.number)))
+            return kept, True
+    found = store.entry(int(known))
+    if found is None:
+        raise RecordError(f"Entry {known}, which this key stands for, is missing: check the chain.")
+    return found, False

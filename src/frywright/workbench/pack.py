@@ -113,9 +113,11 @@ def gaps(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]:
         (sorted(dropped - read), "Loads dropped and no probe reading on {count} days: {which}."),
         (sorted(dropped - checked), "Loads dropped and no thermometer check on {count} days: {which}."),
     )
-    return [
-        say(text, {"count": float(len(found)), "which": _listed(found)}, translate=tr) for found, text in rows if found
-    ]
+    told_gaps = [say(text, {"count": float(len(found)), "which": _listed(found)}, translate=tr) for found, text in rows if found]  # fmt: skip
+    unchecked = sum(e.entry.payload.get("checked") is False for e in told.of(READING))
+    if unchecked:
+        told_gaps.append(say("{count} readings by a thermometer without a valid check.", {"count": float(unchecked)}, translate=tr))  # fmt: skip
+    return told_gaps
 
 
 def _listed(days: list[dt.date]) -> str:

@@ -23,6 +23,7 @@ from frywright.workbench.board import EVENT
 from frywright.workbench.book import entry_of, record
 from frywright.workbench.clock import now
 from frywright.workbench.day import business_time, usual_trade
+from frywright.workbench.idempotent import kept_once
 
 KIND, REFUSED, SETTING = "oil_event", "oil_refused", "oil_setting"
 EVENTS = ("top_up", "reading", "filter", "discard", "fill", "acid", "colour")
@@ -69,17 +70,16 @@ def tell_oil(
     InputError
         Impossible amounts; the raw text is kept with the reason, so that nothing is lost.
     """
-    if key:
-        known = next((e for e in store.entries(KIND, newest_first=True) if e.entry.payload["key"] == key), None)
-        if known is not None:
-            return known, False
     try:
         payload = _read(kitchen, values)
     except InputError as error:
         keep_refused(store, values, error)
         raise
     moment = at or now()
-    return record(store, KIND, {**payload, "key": key, "date": _date_of(kitchen, moment)}, moment), True
+    told = {**payload, "key": key, "date": _date_of(kitchen, moment)}
+    if not key:
+        return record(store, KIND, told, moment), True
+    return kept_once(store, KIND, key, lambda: record(store, KIND, told, moment))
 
 
 def keep_refused(store: Store, values: Mapping[str, Any], error: InputError) -> None:

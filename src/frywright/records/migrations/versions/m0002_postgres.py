@@ -1,4 +1,4 @@
-"""PostgreSQL refuses changes too; entries of a kind are found in order; numbers may pass two thousand million."""
+"""PostgreSQL refuses changes too; entries of a kind are found in order and by time; numbers may pass two thousand million."""
 
 import sqlalchemy as sa
 from alembic import op
@@ -10,8 +10,9 @@ depends_on = None
 
 
 def upgrade() -> None:
-    """An index by kind and number in place of the one by kind; on PostgreSQL triggers and wide numbers."""
+    """Indexes by kind and number and by kind and time in place of the one by kind; on PostgreSQL triggers and wide numbers."""
     op.create_index("ix_entry_kind_number", "entry", ["kind", "number"])
+    op.create_index("ix_entry_kind_happened", "entry", ["kind", "happened_at"])
     op.drop_index("ix_entry_kind", "entry")
     if op.get_bind().dialect.name != "postgresql":
         return

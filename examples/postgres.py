@@ -1,4 +1,4 @@
-"""A PostgreSQL cluster of our own for a test run: made with initdb, on a socket in a temporary folder, stopped at the end."""
+"""A PostgreSQL cluster of one's own without a container: made with initdb, on a socket in a temporary folder, stopped at the end."""
 
 from __future__ import annotations
 

@@ -1,0 +1,152 @@
+"""Many sites: the sweep says the same on a cluster, waves stop by their rule, unknown stays unknown, comparison by control limits."""
+
+from __future__ import annotations
+
+import pytest
+
+from frywright.model.errors import InputError
+from frywright.records.store import Store
+from frywright.workbench import book, corrective, fleet, release
+from frywright.workbench.cards import value_names
+from frywright.workbench.clock import now
+from frywright.workbench.kitchens import demo_text
+from frywright.workbench.readbacks import tell_readback
+from frywright.workbench.upkeep import today_of
+
+
+def site_text(altitude_ft):
+    """The demo at another altitude with one program, so that a sweep is quick."""
+    text = demo_text().replace("altitude_ft = 5420", f"altitude_ft = {altitude_ft}")
+    head, *programs = text.split("[[program]]\n")
+    tail = programs[-1][programs[-1].index("# The day") :]
+    kept = next(p for p in programs if 'name = "tenders cedar"' in p)
+    return head + "[[program]]\n" + kept + tail
+
+
+@pytest.fixture
+def shops(tmp_path):
+    """Six sites with stores of their own."""
+    found = []
+    for n in range(6):
+        store = Store.file(tmp_path / f"s{n}.db", now)
+        book.remember_kitchen(store, demo_text(), "demo.toml")
+        found.append((f"s{n}", store, book.remembered_kitchen(store)))
+    return found
+
+
+@pytest.fixture
+def office(tmp_path):
+    """The office's store with a newer version of the tenders' program."""
+    from dataclasses import replace
+
+    store = Store.file(tmp_path / "office.db", now)
+    book.remember_kitchen(store, demo_text(), "demo.toml")
+    kitchen = book.remembered_kitchen(store)
+    book.save_program(store, kitchen, replace(kitchen.program("tenders dogwood"), version=2))
+    return store, book.remembered_kitchen(store)
+
+
+def probe(store, kitchen, temp, count=1):
+    """Readings of tenders in Dogwood."""
+    for _ in range(count):
+        corrective.tell_probe(
+            store, kitchen, {"fryer": "dogwood", "product": "tenders", "temp": temp, "thermometer": "T"}
+        )
+
+
+def test_a_sweep_in_this_process():
+    """Every program of every site; a broken kitchen file is a row with its reason; a name twice is refused."""
+    sites = [
+        fleet.Site(name="low", text=site_text(0)),
+        fleet.Site(name="bad", text="nonsense"),
+        fleet.Site(name="high", text=site_text(9000)),
+    ]
+    seen = []
+    rows = fleet.sweep(sites, samples=32, progress=seen.append)
+    assert [r["site"] for r in rows] == ["low", "bad", "high"]
+    assert rows[1]["problem"]
+    assert rows[2]["worst_margin_k"] < rows[0]["worst_margin_k"]
+    assert seen[-1] == 1.0
+    with pytest.raises(InputError):
+        fleet.sweep([sites[0], sites[0]])
+
+
+@pytest.mark.slow
+def test_a_cluster_says_the_same():
+    """Two Dask workers give the rows of one process, in the same order; an address that does not answer is said in words."""
+    from distributed import LocalCluster
+
+    sites = [fleet.Site(name=f"n{k}", text=site_text(1000 * k)) for k in range(4)]
+    alone = fleet.sweep(sites, samples=32)
+    with LocalCluster(n_workers=2, threads_per_worker=1, dashboard_address=None) as cluster:
+        assert fleet.sweep(sites, samples=32, address=cluster.scheduler_address) == alone
+    with pytest.raises(InputError, match="scheduler that answers"):
+        fleet.sweep(sites, samples=32, address="tcp://127.0.0.1:1")
+
+
+def test_waves_begin_only_after_every_site_read_back(shops, office):
+    """One, two, the rest; the next wave waits for the read-backs; unknown is unknown; the last wave ends it."""
+    store, kitchen = office
+    number = release.open_release(store, kitchen, "tenders dogwood", [n for n, _, _ in shops], "Olive").number
+    assert [len(w) for w in release.release_of(store, number).facts["waves"]] == [1, 2, 1, 2]
+    sites = {name: s for name, s, _ in shops}
+    release.next_wave(store, number, sites, "Olive")
+    with pytest.raises(InputError, match="read back by every site of the waves before: s0"):
+        release.next_wave(store, number, sites, "Olive")
+    assert release.results(release.release_of(store, number), {})["unknown"] == ["s0"]
+    held(shops[0], kitchen)
+    probe(shops[0][1], shops[0][2], "180", 12)
+    assert release.next_wave(store, number, sites, "Olive").entry.payload["sites"] == ["s1", "s2"]
+    rows = fleet.versions(shops[:2])
+    assert {r["state"] for r in rows if r["site"] == "s1"} == {"unknown"}
+    assert [r["held"] for r in rows if (r["site"], r["program"]) == ("s0", "tenders dogwood")] == ["2"]
+
+
+def held(shop, office_kitchen):
+    """A site saves the new version and reads it back."""
+    _, store, kitchen = shop
+    book.save_program(store, kitchen, office_kitchen.program("tenders dogwood"))
+    newer = book.remembered_kitchen(store)
+    values = [v.text for v in value_names(newer, newer.program("tenders dogwood"), 1)]
+    _, matches = tell_readback(store, newer, "tenders dogwood", 1, values, ("Ana", "Ben"))
+    assert matches
+
+
+def test_the_stop_rule_halts_by_itself_and_gives_the_card_to_go_back_to(shops, office):
+    """Two of twelve readings below the limit with a rule of two per cent: halted, nothing starts it again, the old version's card prints."""
+    store, kitchen = office
+    number = release.open_release(store, kitchen, "tenders dogwood", [n for n, _, _ in shops], "Olive").number
+    sites = {name: s for name, s, _ in shops}
+    release.next_wave(store, number, sites, "Olive")
+    held(shops[0], kitchen)
+    probe(shops[0][1], shops[0][2], "180", 10)
+    probe(shops[0][1], shops[0][2], "150", 2)
+    with pytest.raises(InputError, match="halted"):
+        release.next_wave(store, number, sites, "Olive")
+    assert release.release_of(store, number).halted
+    with pytest.raises(InputError, match="halted"):
+        release.next_wave(store, number, sites, "Olive")
+    assert release.rollback_card(store, kitchen, number, "en").startswith(b"%PDF")
+    for bad in (
+        ("nothing", ["a"], "Olive"),
+        ("tenders dogwood", [], "Olive"),
+        ("tenders dogwood", ["a", "a"], "Olive"),
+        ("tenders dogwood", ["a"], ""),
+    ):
+        with pytest.raises(InputError):
+            release.open_release(store, kitchen, *bad)
+
+
+def test_sites_are_compared_by_control_limits(shops):
+    """Five that agree and one that reads low: outside; a site with too little behind it is told as such; groups by fuel and altitude."""
+    for n, (_, store, kitchen) in enumerate(shops):
+        with store.writing():
+            probe(store, kitchen, f"{176 + n}" if n < 5 else "168", 31 if n != 4 else 3)
+    rows = [r for r in fleet.compare(shops, today_of(shops[0][2])) if r["ratio"] == "lift_core_c"]
+    states = {r["site"]: r["state"] for r in rows}
+    assert states["s5"] == "outside"
+    assert states["s4"] == "too few"
+    assert states["s0"] == "within"
+    assert rows[0]["group"] == "electric+gas, 1500 to 2000 m"
+    waste = [r for r in fleet.compare(shops, today_of(shops[0][2])) if r["ratio"] == "waste_frac"]
+    assert {r["state"] for r in waste} == {"unknown"}
