@@ -1,5 +1,6 @@
 """Takes the screenshots of docs/start from a running server: python scripts/screenshots.py http://127.0.0.1:8377"""
 
+import shutil
 import sys
 from pathlib import Path
 
@@ -10,7 +11,7 @@ FLAGS = ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-backgroun
 OUT = Path(__file__).parent.parent / "docs/start"
 
 with sync_playwright() as playwright:
-    browser = playwright.chromium.launch(executable_path="/usr/bin/chromium", args=FLAGS)
+    browser = playwright.chromium.launch(executable_path=shutil.which("chromium"), args=FLAGS)
     for size, (width, height) in SIZES.items():
         for language in ("en", "es"):
             page = browser.new_page(viewport={"width": width, "height": height})
@@ -42,4 +43,10 @@ with sync_playwright() as playwright:
         board.wait_for_timeout(1500)
         board.screenshot(path=OUT / f"board-{size}-{language}.png")
         board.close()
+    for size, language, path, name in (("phone", "es", "/care/close", "close"), ("tablet", "en", "/care/new", "new-fryer"), ("desk", "en", "/records/probing", "probing")):
+        width, height = SIZES[size]
+        page = browser.new_page(viewport={"width": width, "height": height})
+        page.goto(f"{sys.argv[1]}{path}?lang={language}")
+        page.screenshot(path=OUT / f"{name}-{size}-{language}.png")
+        page.close()
     browser.close()

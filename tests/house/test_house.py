@@ -201,3 +201,15 @@ def test_shown_strings_are_translated_as_well_when_built_at_run_time(kitchen):
             cook_view(ask(kitchen, CookRequest(program=program, units_count=count)), "us", note)
     missing = {s for s in asked if s not in known and not s.endswith("(heavy end)") and re.search(r"[a-z]{2}", s)}
     assert missing == set()
+
+
+@pytest.mark.parametrize("name", ["requirements.lock", "requirements-dev.lock"])
+def test_every_locked_package_is_pinned_and_hashed(name):
+    """One exact version and at least one SHA-256 each; no address of a registry, no path, no package without a hash."""
+    text = (ROOT.parent.parent / name).read_text("utf-8")
+    blocks = re.split(r"\n(?=[A-Za-z0-9])", re.sub(r"^#.*\n", "", text, flags=re.M).strip())
+    for block in blocks:
+        head = block.split(" \\")[0].split(" ;")[0]
+        assert re.fullmatch(r"[A-Za-z0-9._\[\],-]+==[A-Za-z0-9.+!-]+", head), head
+        assert "--hash=sha256:" in block, head
+    assert not re.search(r"https?://|file:|/home|/opt|@ ", text)
