@@ -48,6 +48,13 @@ def stamp(moment: dt.datetime) -> str:
     return moment.astimezone(dt.UTC).strftime("%Y-%m-%dT%H:%M:%S.%fZ")
 
 
+def unstamp(text: str) -> dt.datetime:
+    """The moment of a text by :func:`stamp`; ValueError for anything else."""
+    if len(text) != 27 or text[-1] != "Z":
+        raise ValueError(f"{text!r} is no moment of ours")
+    return dt.datetime.fromisoformat(text)
+
+
 def canonical(value: Any) -> str:
     """JSON text that is the same for the same value."""
     return json.dumps(value, sort_keys=True, separators=(",", ":"), ensure_ascii=False, allow_nan=False)

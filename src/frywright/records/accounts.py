@@ -13,7 +13,7 @@ from typing import Any
 
 import sqlalchemy as sa
 
-from frywright.model.entry import stamp
+from frywright.model.entry import stamp, unstamp
 from frywright.records.store import Store
 from frywright.records.tables import ACCOUNT, DEVICE, SESSION
 
@@ -135,10 +135,10 @@ class Accounts:
         row = self._one(sa.select(SESSION).where(SESSION.c.token_hash == digest(token)))
         if row is None:
             return None
-        idle = (now - _moment(row.seen_at)).total_seconds()
+        idle = (now - unstamp(row.seen_at)).total_seconds()
         if (
             idle > (PIN_IDLE_S if row.device_hash else IDLE_S)
-            or (now - _moment(row.begun_at)).total_seconds() > LONGEST_S
+            or (now - unstamp(row.begun_at)).total_seconds() > LONGEST_S
         ):
             self.end(token)
             return None
@@ -152,7 +152,3 @@ class Accounts:
     def end(self, token: str) -> None:
         """Sign out."""
         self._do(SESSION.delete().where(SESSION.c.token_hash == digest(token)))
-
-
-def _moment(text: str) -> dt.datetime:
-    return dt.datetime.strptime(text, "%Y-%m-%dT%H:%M:%S.%fZ").replace(tzinfo=dt.UTC)

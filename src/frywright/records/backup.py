@@ -6,7 +6,6 @@ entry by entry against the hash chain, so that a damaged or forged one is refuse
 
 from __future__ import annotations
 
-import datetime as dt
 import json
 import os
 import zipfile
@@ -15,7 +14,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, BinaryIO
 
-from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash
+from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, unstamp
 from frywright.model.errors import RecordError
 from frywright.records.attachments import Attachments, sync_folder
 from frywright.records.export import json_lines
@@ -226,13 +225,9 @@ def read_lines(stream: Any) -> Iterator[Recorded]:
         try:
             row = json.loads(line)
             entry = Entry(
-                kind=row["kind"], happened_at=_moment(row["happened_at"]), author=row["author"], payload=row["payload"], replaces=row["replaces"], versions=row["versions"],
+                kind=row["kind"], happened_at=unstamp(row["happened_at"]), author=row["author"], payload=row["payload"], replaces=row["replaces"], versions=row["versions"],
             )  # fmt: skip
-            item = Recorded(number=int(row["number"]), entry=entry, recorded_at=_moment(row["recorded_at"]), previous_hash=row["previous_hash"], hash=row["hash"])  # fmt: skip
+            item = Recorded(number=int(row["number"]), entry=entry, recorded_at=unstamp(row["recorded_at"]), previous_hash=row["previous_hash"], hash=row["hash"])  # fmt: skip
         except (ValueError, KeyError, TypeError, AttributeError) as error:
             raise RecordError(f"Line {number} is no entry of ours: {error}") from error
         yield item
-
-
-def _moment(text: str) -> dt.datetime:
-    return dt.datetime.strptime(text, "%Y-%m-%dT%H:%M:%S.%fZ").replace(tzinfo=dt.UTC)

@@ -21,7 +21,7 @@ from typing import Any
 import sqlalchemy as sa
 from sqlalchemy import event
 
-from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, row_hash, stamp
+from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, row_hash, stamp, unstamp
 from frywright.model.errors import RecordError
 from frywright.records.tables import ENTRY
 
@@ -302,16 +302,12 @@ class Store:
         return Point(number=count, hash=previous)
 
 
-def _moment(text: str) -> dt.datetime:
-    return dt.datetime.strptime(text, "%Y-%m-%dT%H:%M:%S.%fZ").replace(tzinfo=dt.UTC)
-
-
 def _recorded(row: Any) -> Recorded:
     entry = Entry(
-        kind=row.kind, happened_at=_moment(row.happened_at), author=row.author, payload=json.loads(row.payload),
+        kind=row.kind, happened_at=unstamp(row.happened_at), author=row.author, payload=json.loads(row.payload),
         replaces=row.replaces, versions=json.loads(row.versions),
     )  # fmt: skip
     return Recorded(
-        number=row.number, entry=entry, recorded_at=_moment(row.recorded_at),
+        number=row.number, entry=entry, recorded_at=unstamp(row.recorded_at),
         previous_hash=row.previous_hash, hash=row.hash,
     )  # fmt: skip

@@ -35,6 +35,7 @@ def serve_pages(path: str, kitchen_file: str, port: int, open_page: bool, host: 
     listener.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
     try:
         listener.bind((host, port))
+        listener.listen(2048)  # whoever follows the address at once waits instead of being refused
     except OSError as error:
         raise InputError("--port", port, "free; something else uses it, name another one") from error
     address = f"http://{host}:{listener.getsockname()[1]}/"

@@ -211,8 +211,8 @@ def pack_view(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date, lan
     below = [e for e in told.of(READING) if e.entry.payload["core_c"] < e.entry.payload["limit_c"]]
     outside = {"suppression", "hood_clean", "yearly_electric", "yearly_gas", "yearly_relief", "calibration_formal"}
     contractors = [r for r in care_rows(store, kitchen, tr, language) if r["task"] in outside]
-    open_cases = [c for c in cases(store) if not c.closed]
-    within = [c for c in cases(store) if any(c.opened.number == e.number for e in told.of(CASE))]
+    every, numbers = cases(store), {e.number for e in told.of(CASE)}
+    open_cases, within = [c for c in every if not c.closed], [c for c in every if c.opened.number in numbers]
     limit, title = limit_of(store)
     end = store.last()
     return {
@@ -220,7 +220,7 @@ def pack_view(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date, lan
         "loads": [{"product": kitchen.product(p).name, "fryer": kitchen.fryer(f).name, "count": n} for (p, f), n in sorted(loads.items())],
         "readings": len(told.of(READING)), "below": len(below), "checks": len(told.of(CHECK)), "gaps": gaps(kitchen, told, tr), "patterns": notes_of(kitchen, told, tr),
         "cases": [case_view(store, kitchen, c, tr) for c in within], "open_cases": len(open_cases), "contractors": contractors, "oil_limit": f"{limit:g} %: {tr(title)}",
-        "counts": {name: len(rows) for name, (_, rows) in tables(store, kitchen, told).items()}, "entry": end.number, "hash": end.hash, "told": told,
+        "counts": {kind: len(items) for kind, items in told.items.items()}, "entry": end.number, "hash": end.hash, "told": told,
     }  # fmt: skip
 
 
