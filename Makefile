@@ -28,6 +28,7 @@ bench: $(VENV)/.dev  ## timings and accuracy against SciPy and FiPy in the same 
 	$(BIN)/python -m benchmarks.evidence
 	$(BIN)/python -m benchmarks.day
 	$(BIN)/python -m benchmarks.oil
+	$(BIN)/python -m benchmarks.records
 	sh scripts/install-browser.sh
 	$(BIN)/python -m benchmarks.page
 
