@@ -60,3 +60,17 @@ def test_an_empty_store_has_no_kitchen(tmp_path):
     """Asked before anything was loaded, it says so."""
     with pytest.raises(InputError, match="loaded first"):
         book.remembered_kitchen(Store.file(tmp_path / "b.db", now))
+
+
+def test_a_kitchen_of_ones_own_changes_its_limits_only_with_a_reason(store):
+    """The invented demo may give way; afterwards another place's rule or a smaller thermometer error needs one, and it stands on record."""
+    own = demo_text().replace("invented = true\n", "")
+    book.remember_kitchen(store, own, "own.toml")
+    other = own.replace("us_food_code_2022", "uk")
+    for text in (other, own.replace("thermometer_error_f = 2", "thermometer_error_f = 1")):
+        with pytest.raises(InputError, match="moves the limit"):
+            book.remember_kitchen(store, text, "own.toml")
+    book.remember_kitchen(store, own.replace("thermometer_error_f = 2", "thermometer_error_f = 3"), "own.toml")
+    kept = book.remember_kitchen(store, other, "own.toml", "moved to Leeds")
+    assert kept.entry.payload["reason"] == "moved to Leeds"
+    assert book.remembered_kitchen(store).site.jurisdiction == "uk"

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+import json
+
 import pytest
 
 from frywright.model.errors import InputError
 from frywright.records.store import Store
-from frywright.workbench import book, corrective, fleet, release
+from frywright.workbench import book, commissioning, corrective, fleet, release
 from frywright.workbench.cards import value_names
 from frywright.workbench.clock import now
 from frywright.workbench.kitchens import demo_text
-from frywright.workbench.readbacks import tell_readback
+from frywright.workbench.readbacks import readbacks_from, tell_readback
 from frywright.workbench.upkeep import today_of
 
 
@@ -135,6 +137,41 @@ def test_the_stop_rule_halts_by_itself_and_gives_the_card_to_go_back_to(shops, o
     ):
         with pytest.raises(InputError):
             release.open_release(store, kitchen, *bad)
+
+
+def test_a_release_stays_within_one_group(shops, office):
+    """A site at another altitude or on another voltage is refused with its group: it needs a program of its own."""
+    store, kitchen = office
+    book.remember_kitchen(shops[1][1], demo_text().replace("altitude_ft = 5420", "altitude_ft = 20"), "demo.toml")
+    number = release.open_release(store, kitchen, "tenders dogwood", [n for n, _, _ in shops], "Olive").number
+    sites = {name: s for name, s, _ in shops}
+    release.next_wave(store, number, sites, "Olive")
+    held(shops[0], kitchen)
+    with pytest.raises(InputError, match=r"s1 \(electric\+gas, 0 to 500 m\)"):
+        release.next_wave(store, number, sites, "Olive")
+    commissioning.keep_plate(shops[0][1], shops[0][2], {"fryer": "alder", "serial": "1", "fuel": "electric", "volts": "208", "phases": "3", "power": "12"})  # fmt: skip
+    assert fleet.group_of(shops[0][1], shops[0][2]) == "electric+gas, 1500 to 2000 m, 208 V"
+
+
+def test_read_backs_come_by_file_once(shops):
+    """Good lines are kept whatever the others say; the same file again adds nothing."""
+    _, store, kitchen = shops[0]
+    values = [v.text for v in value_names(kitchen, kitchen.program("wedges dogwood"), 1)]
+    good = {"program": "wedges dogwood", "slot": 1, "values": values, "read_by": "Ana", "checked_by": "Ben"}
+    lines = [
+        json.dumps(good),
+        "",
+        "{",
+        json.dumps({**good, "checked_by": "ana"}),
+        json.dumps([1]),
+        json.dumps({**good, "program": "pie"}),
+    ]
+    rows = readbacks_from(store, kitchen, lines)
+    assert [bool(r["problem"]) for r in rows] == [False, True, True, True, True]
+    assert rows[0]["matches"]
+    before = store.last().number
+    assert not readbacks_from(store, kitchen, lines)[0]["new"]
+    assert store.last().number == before
 
 
 def test_sites_are_compared_by_control_limits(shops):

@@ -118,3 +118,27 @@ def rollback(number: int = typer.Argument(help="Release."), out: Path = typer.Op
 
         out.write_bytes(rollback_card(*open_shop(store), number, language, translator(language)))
         emit_json({"ok": True, "file": str(out)}) if as_json else typer.echo(f"{out} written.")
+
+
+@app.command()
+def readbacks(file: Path = typer.Argument(help="JSON lines: program, slot, values, read_by, checked_by."), store: str = STORE, as_json: bool = JSON) -> None:  # fmt: skip
+    """Read in the read-backs a site sent as a file; a line read in before is not kept twice."""
+    from frywright.cli.output import emit_json, speaking_errors
+
+    with speaking_errors(as_json):
+        from frywright.model.errors import InputError
+        from frywright.workbench.readbacks import readbacks_from
+
+        if not file.exists():
+            raise InputError("file", str(file), "a file that exists")
+        with file.open(encoding="utf-8", errors="replace") as stream:
+            rows = readbacks_from(*open_shop(store), stream)
+        if as_json:
+            emit_json({"ok": True, "rows": rows})
+            return
+        for row in rows:
+            told = (
+                row["problem"]
+                or f"entry {row['number']}, {'matches' if row['matches'] else 'DIFFERS'}{'' if row['new'] else ', known before'}"
+            )
+            typer.echo(f"line {row['line']}: {told}")

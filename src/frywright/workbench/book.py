@@ -39,21 +39,38 @@ def open_store(path: str, kitchen_file: str) -> Store:
     return store
 
 
-def remember_kitchen(store: Store, text: str, file: str) -> Recorded:
+def remember_kitchen(store: Store, text: str, file: str, reason: str = "") -> Recorded:
     """Keep a kitchen file's text; a changed one replaces the last, the same one is not doubled.
 
     Raises
     ------
     DataError
         The text is not a sound kitchen file; nothing is written.
+    InputError
+        A limit that judges cooks changes, another place's rule or a smaller thermometer error, without a reason.
     """
-    parse_kitchen(text, file)
+    new = parse_kitchen(text, file)
     last = store.current("kitchen")
     if last and last[-1].entry.payload.get("text") == text:
         return last[-1]
-    entry = _entry("kitchen", {"file": file, "text": text}, replaces=last[-1].number if last else None)
+    if last and len(reason.strip()) < 4:
+        _no_limit_changed(_parsed(last[-1].entry.payload["text"], last[-1].entry.payload["file"]), new)
+    payload = {"file": file, "text": text, "reason": reason.strip()[:200]}
+    entry = _entry("kitchen", payload, replaces=last[-1].number if last else None)
     with store.writing() as writer:
         return writer.add(entry)
+
+
+def _no_limit_changed(old: Kitchen, new: Kitchen) -> None:
+    """The demo may give way to a kitchen of one's own; a kitchen of one's own changes its limits only with a reason."""
+    if old.site.invented:
+        return
+    for name, changed in (
+        ("jurisdiction", old.site.jurisdiction != new.site.jurisdiction),
+        ("thermometer_error", new.site.thermometer_error_k < old.site.thermometer_error_k),
+    ):
+        if changed:
+            raise InputError("reason", "empty", "given where {what} changes: it moves the limit that cooks are judged by", where=new.site.name, values={"what": name})  # fmt: skip
 
 
 def remembered_kitchen(store: Store) -> Kitchen:

@@ -14,6 +14,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.records.store import Store
 from frywright.workbench.board import EVENT
 from frywright.workbench.book import held_status
+from frywright.workbench.commissioning import PLATE
 from frywright.workbench.oil_money import site_rows
 from frywright.workbench.proof import prove_program
 from frywright.workbench.thermometers import READING
@@ -105,11 +106,15 @@ def versions(shops: Sequence[tuple[str, Store, Kitchen]]) -> list[dict[str, str]
     return rows
 
 
-def group_of(kitchen: Kitchen) -> str:
-    """Group of a site: its fuels and its altitude by 500 m; programs travel within a group as they are, between groups by a transfer."""
+def group_of(store: Store, kitchen: Kitchen) -> str:
+    """Group of a site: its fuels, its altitude by 500 m and the volts of its fryers' plates, where plates are kept.
+
+    Programs travel within a group as they are, between groups by a transfer.
+    """
     fuels = "+".join(sorted({f.fuel for f in kitchen.fryers}))
     low = int(kitchen.site.altitude_m // 500 * 500)
-    return f"{fuels}, {low} to {low + 500} m"
+    volts = sorted({round(e.entry.payload["volts_n"]) for e in store.current(PLATE) if e.entry.payload["volts_n"]})
+    return f"{fuels}, {low} to {low + 500} m" + (f", {'/'.join(map(str, volts))} V" if volts else "")
 
 
 def ratios_of(store: Store, kitchen: Kitchen, today: dt.date, days: int = 28) -> dict[str, tuple[float | None, int]]:
@@ -134,7 +139,7 @@ def ratios_of(store: Store, kitchen: Kitchen, today: dt.date, days: int = 28) ->
 
 def compare(shops: Sequence[tuple[str, Store, Kitchen]], today: dt.date) -> list[dict[str, Any]]:
     """Every ratio of every site against robust control limits of all; a site with too little behind it is told as such and draws no limits."""
-    told = {name: ratios_of(store, kitchen, today) for name, store, kitchen in shops}
+    told, stores = {name: ratios_of(store, kitchen, today) for name, store, kitchen in shops}, {name: s for name, s, _ in shops}  # fmt: skip
     rows = []
     for ratio in RATIOS:
         known = [v for v, n in (told[name][ratio] for name in told) if v is not None and n >= LEAST_READINGS]
@@ -144,7 +149,7 @@ def compare(shops: Sequence[tuple[str, Store, Kitchen]], today: dt.date) -> list
             state = "unknown"
             if value is not None:
                 state = "too few" if count < LEAST_READINGS else ("no limits" if limits is None else ("within" if limits[0] <= value <= limits[1] else "outside"))  # fmt: skip
-            rows.append({"site": name, "group": group_of(kitchen), "ratio": ratio, "title": RATIOS[ratio], "value": value, "count": count, "low": limits[0] if limits else None, "high": limits[1] if limits else None, "state": state})  # fmt: skip
+            rows.append({"site": name, "group": group_of(stores[name], kitchen), "ratio": ratio, "title": RATIOS[ratio], "value": value, "count": count, "low": limits[0] if limits else None, "high": limits[1] if limits else None, "state": state})  # fmt: skip
     return rows
 
 

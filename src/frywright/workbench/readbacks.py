@@ -1,15 +1,20 @@
-"""A read-back as a program sends it: compared with the card and kept."""
+"""Read-backs as programs and files send them: compared with the card and kept once."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import hashlib
+import json
+from collections.abc import Iterable, Sequence
+from typing import Any
 
-from frywright.model.entry import Recorded
+from frywright.model.entry import Recorded, canonical
+from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
 from frywright.records.store import Store
 from frywright.workbench.book import record_readback
 from frywright.workbench.cards import read_back
 from frywright.workbench.clock import now
+from frywright.workbench.idempotent import kept_once
 
 
 def tell_readback(store: Store, kitchen: Kitchen, name: str, slot: int, values: Sequence[str], people: tuple[str, str]) -> tuple[Recorded, bool]:  # fmt: skip
@@ -23,3 +28,29 @@ def tell_readback(store: Store, kitchen: Kitchen, name: str, slot: int, values: 
     program = kitchen.program(name)
     result = read_back(kitchen, program, slot, values)
     return record_readback(store, program, slot, result, people, now().isoformat()), result.matches
+
+
+def readbacks_from(store: Store, kitchen: Kitchen, lines: Iterable[str]) -> list[dict[str, Any]]:
+    """Read-backs of a file, one JSON object a line: program, slot, values, read_by, checked_by. A line read in before is not kept twice.
+
+    Returns a row for each line: its number, entry, whether it matches and is new, or what is wrong with it; good lines are kept whatever the others say.
+    """
+    rows: list[dict[str, Any]] = []
+    for number, line in enumerate(lines, 1):
+        if not line.strip():
+            continue
+        try:
+            told = json.loads(line)
+            if not isinstance(told, dict) or not {"program", "values", "read_by", "checked_by"} <= told.keys() or not isinstance(told["values"], list):  # fmt: skip
+                raise InputError("line", number, "an object with program, slot, values, read_by and checked_by")
+            key = hashlib.sha256(canonical(told).encode()).hexdigest()
+            kept, new = kept_once(store, "readback", key, lambda told=told: _told(store, kitchen, told))  # type: ignore[misc]
+            rows.append({"line": number, "number": kept.number, "matches": kept.entry.payload["matches"], "new": new, "problem": ""})  # fmt: skip
+        except (ValueError, TypeError, FrywrightError) as error:
+            rows.append({"line": number, "number": None, "matches": None, "new": False, "problem": str(error)[:200]})
+    return rows
+
+
+def _told(store: Store, kitchen: Kitchen, told: dict[str, Any]) -> Recorded:
+    values = [str(v) for v in told["values"]]
+    return tell_readback(store, kitchen, str(told["program"]), int(told.get("slot", 1)), values, (str(told["read_by"]), str(told["checked_by"])))[0]  # fmt: skip

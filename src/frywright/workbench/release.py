@@ -11,8 +11,9 @@ from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.records.store import Store
-from frywright.workbench.book import program_payload, record
+from frywright.workbench.book import program_payload, record, remembered_kitchen
 from frywright.workbench.cards import card_pdf
+from frywright.workbench.fleet import group_of
 from frywright.workbench.thermometers import READING
 
 RELEASE, WAVE = "release", "release_wave"
@@ -130,7 +131,18 @@ def next_wave(store: Store, number: int, sites: Mapping[str, Store], who: str) -
     if len(who.strip()) < 2:
         raise InputError("who", repr(who), "the name of the person who lets it go on")
     wave = release.facts["waves"][release.started]
+    _one_group(release, wave, sites)
     return record(store, WAVE, {"release_number": number, "what": "started", "sites": wave, "who": who.strip()[:80], "reason": ""})  # fmt: skip
+
+
+def _one_group(release: Release, wave: Sequence[str], sites: Mapping[str, Store]) -> None:
+    """A program is released within one group of sites; another altitude, fuel or voltage needs a program of its own."""
+    begun = [site for w in release.waves for site in w.entry.payload["sites"]]
+    groups = {site: group_of(sites[site], remembered_kitchen(sites[site])) for site in (*begun, *wave) if site in sites}
+    if len(set(groups.values())) > 1:
+        first = next(iter(groups.values()))
+        odd = ", ".join(f"{site} ({group})" for site, group in groups.items() if group != first)
+        raise InputError("sites", odd, "of the group {group}: carry the program over for others and release that", values={"group": first})  # fmt: skip
 
 
 def halt(store: Store, number: int, who: str, reason: str) -> Recorded:

@@ -234,9 +234,13 @@ def _add_kitchen(routes: APIRouter, context: Context) -> None:
 
     @routes.post("/cook/kitchen")
     async def keep(request: Request) -> Response:
-        text = str((await request.form()).get("text", "")).replace("\r\n", "\n")
+        form = await request.form()
+        text, reason = str(form.get("text", "")).replace("\r\n", "\n"), str(form.get("reason", ""))
         try:
-            book.remember_kitchen(context.store, text, "kitchen.toml")
+            book.remember_kitchen(context.store, text, "kitchen.toml", reason)
+        except InputError as error:
+            said = explain(error, context.language(request))
+            return context.render(request, "kitchen.html", 422, text=text, problems=[said], room="desk")
         except DataError as error:
             return context.render(request, "kitchen.html", 422, text=text, problems=error.problems, room="desk")
         return RedirectResponse("/cook/desk", 303)
