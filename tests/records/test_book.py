@@ -71,6 +71,6 @@ def test_a_kitchen_of_ones_own_changes_its_limits_only_with_a_reason(store):
         with pytest.raises(InputError, match="moves the limit"):
             book.remember_kitchen(store, text, "own.toml")
     book.remember_kitchen(store, own.replace("thermometer_error_f = 2", "thermometer_error_f = 3"), "own.toml")
-    kept = book.remember_kitchen(store, other, "own.toml", "moved to Leeds")
-    assert kept.entry.payload["reason"] == "moved to Leeds"
+    kept = book.remember_kitchen(store, other, "own.toml", "moved across the sea")
+    assert kept.entry.payload["reason"] == "moved across the sea"
     assert book.remembered_kitchen(store).site.jurisdiction == "uk"
