@@ -189,6 +189,22 @@ def test_before_accounts_this_machine_is_open_and_the_first_owner_closes_it(tmp_
     assert Accounts(store).owners() == ["Olive"]
 
 
+@pytest.mark.parametrize("headers", [{"host": "fry.example"}, {"x-forwarded-for": "203.0.113.9"}, {"forwarded": "for=203.0.113.9"}, {"host": "127.0.0.1.evil.example"}])  # fmt: skip
+def test_without_accounts_a_proxy_or_another_name_opens_nothing(tmp_path, headers):
+    """Before there is an owner only this machine's own address is open: a proxy in front, or a name that points here, is a stranger."""
+    store = Store.file(tmp_path / "n.db", now)
+    book.remember_kitchen(store, demo_text(), "demo.toml")
+    client = client_of(make_app(store))
+    assert client.get("/records", headers=headers).status_code == 403
+    origin = f"http://{headers.get('host', '127.0.0.1')}"
+    made = client.post(
+        "/first-owner", data={"name": "Eve", "password": PASSWORD}, headers={**headers, "origin": origin}
+    )
+    assert made.status_code == 403
+    assert not Accounts(store).any()
+    assert client.get("/records").status_code == 200
+
+
 def test_a_host_that_others_reach_needs_an_owner(tmp_path):
     """It refuses to start and says how."""
     from frywright.web.serve import serve_pages

@@ -21,11 +21,12 @@ from frywright.web.benches import Benches
 from frywright.web.rights import OPEN, right_for
 from frywright.workbench.book import AUTHOR_NOW, remembered_kitchen
 from frywright.workbench.language import LANGUAGES, explain, translator
-from frywright.workbench.people import Who, who_is
+from frywright.workbench.people import NOBODY_HERE, Who, who_is
 from frywright.workbench.proof import FACTOR_WORDS
 
 HERE = Path(__file__).parent
 SESSION_COOKIE, DEVICE_COOKIE = "session", "device"
+LOOPBACK = ("127.0.0.1", "localhost", "::1")
 LARGEST_BODY_BYTES = 1_000_000
 LARGEST_LOG_BYTES = 150_000_000
 LARGEST_PHOTO_BYTES = 13_000_000
@@ -56,7 +57,8 @@ class Context:
         """Who a request comes from, by its session, its shared device or its bearer token."""
         bearer = request.headers.get("authorization", "").removeprefix("Bearer ").strip()
         device = bearer or request.cookies.get(DEVICE_COOKIE, "")
-        return who_is(self.store, request.cookies.get(SESSION_COOKIE, ""), device)
+        found = who_is(self.store, request.cookies.get(SESSION_COOKIE, ""), device)
+        return None if found is NOBODY_HERE and not _at_this_machine(request) else found
 
     def render(self, request: Request, name: str, status: int = 200, **values: Any) -> Response:
         """A page in the visitor's language."""
@@ -113,6 +115,12 @@ def make_app(store: Store) -> FastAPI:
         return JSONResponse(body, status_code=error.http_status)
 
     return app
+
+
+def _at_this_machine(request: Request) -> bool:
+    """Whether a request came straight to this machine's own address: neither through a proxy nor by another name that points here."""
+    forwarded = any(name in request.headers for name in ("x-forwarded-for", "forwarded", "x-real-ip"))
+    return not forwarded and (urlsplit(f"//{request.headers.get('host', '')}").hostname or "") in LOOPBACK
 
 
 async def _authorise(request: Request) -> None:

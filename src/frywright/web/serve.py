@@ -9,12 +9,11 @@ import webbrowser
 
 from frywright.model.errors import InputError
 from frywright.records.accounts import Accounts
-from frywright.web.app import make_app
+from frywright.web.app import LOOPBACK, make_app
 from frywright.workbench.book import open_store
 from frywright.workbench.warm import warm_up
 
 HOST = "127.0.0.1"
-LOOPBACK = (HOST, "localhost", "::1")
 
 
 def serve_pages(path: str, kitchen_file: str, port: int, open_page: bool, host: str = HOST) -> None:
@@ -44,8 +43,6 @@ def serve_pages(path: str, kitchen_file: str, port: int, open_page: bool, host: 
     if open_page:
         threading.Timer(0.5, webbrowser.open, (address,)).start()
     server = uvicorn.Server(
-        uvicorn.Config(
-            make_app(store), log_level="warning", proxy_headers=host not in LOOPBACK, forwarded_allow_ips="127.0.0.1"
-        )
-    )
+        uvicorn.Config(make_app(store), log_level="warning")
+    )  # forwarded headers are believed from 127.0.0.1 only
     server.run(sockets=[listener])

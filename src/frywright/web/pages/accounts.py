@@ -73,6 +73,8 @@ def _add_sign_in(routes: APIRouter, context: Context, tries: people.Tries) -> No
         form = {k: str(v) for k, v in (await request.form()).items()}
         if Accounts(context.store).any():
             raise AccessError("This kitchen has an owner already; sign in.")
+        if request.state.who is None:
+            raise AccessError("The first owner is made at the machine itself.")
         try:
             people.add_account(context.store, form.get("name", ""), "owner", form.get("password", ""), form.get("pin", ""))  # fmt: skip
         except InputError as error:
