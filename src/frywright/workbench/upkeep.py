@@ -113,7 +113,8 @@ def due_list(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> li
     """Every task of every fryer with when it is due; None where no record says when it was last done. Earliest first, no record before all."""
     day, trade = today or today_of(kitchen), usual_trade(kitchen)
     done = last_done(store)
-    since = min((dt.date.fromisoformat(e.entry.payload["date"]) for e in done.values()), default=day)
+    counted = {(f.key, t.key) for f in kitchen.fryers for t in tasks_for(kitchen, f) if t.loads_count or t.heat_s or t.turns_count}  # fmt: skip
+    since = min((dt.date.fromisoformat(e.entry.payload["date"]) for key, e in done.items() if key in counted), default=day)  # fmt: skip
     history = worked(store, max(min(since, day - dt.timedelta(days=RATE_DAYS)), day - dt.timedelta(days=400)))
     rows: list[tuple[Fryer, Task, Due | None, Recorded | None]] = []
     for fryer in kitchen.fryers:
