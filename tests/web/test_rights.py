@@ -136,6 +136,30 @@ def test_wrong_tries_wait_where_they_come_from_and_lock_nobody_out_elsewhere(sho
         people.sign_in(store, "Nobody", PASSWORD, "198.51.100.7", tries)
 
 
+def test_a_flood_of_writes_waits_and_nobody_else_does(tmp_path):
+    """A bucket empties and fills again; one client's flood gets 429 with the seconds to wait, reading goes on, another client writes."""
+    from frywright.web.rates import MOST_CLIENTS, Rates
+
+    rates = Rates(burst=3, per_s=2.0)
+    assert [rates.wait_s("a", 0.0) for _ in range(3)] == [0.0, 0.0, 0.0]
+    assert rates.wait_s("a", 0.0) == pytest.approx(0.5)
+    assert rates.wait_s("b", 0.0) == 0.0
+    assert rates.wait_s("a", 0.6) == 0.0
+    for n in range(MOST_CLIENTS + 50):
+        rates.wait_s(f"c{n}", 1.0)
+    assert len(rates._left) <= MOST_CLIENTS
+    store = Store.file(tmp_path / "n.db", now)
+    book.remember_kitchen(store, demo_text(), "demo.toml")
+    app = make_app(store)
+    app.state.rates = Rates(burst=2, per_s=0.01)
+    client = client_of(app)
+    told = [client.post("/care/oil", data={"vat": "alder", "what": "filter"}).status_code for _ in range(3)]
+    assert told == [303, 303, 429]
+    assert client.get("/care").status_code == 200
+    other = client.post("/care/oil", data={"vat": "alder", "what": "filter"}, headers={"authorization": "Bearer x"})
+    assert other.status_code == 303
+
+
 def test_secrets_are_kept_as_argon2id_and_leave_in_no_export(shop, tmp_path):
     """Not in entries, not in backups; tokens only as their hash."""
     store, _ = shop

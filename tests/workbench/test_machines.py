@@ -93,6 +93,8 @@ def test_the_dose_of_a_boil_out_is_the_labels(store, kitchen):
     from frywright.model.units import GALLON, LB
 
     assert machines.boil_out_dose(8 * GALLON, 1.5) == pytest.approx(12 * LB / 16)
+    assert procedures._dose_text("metric", machines.boil_out_dose(0.03, 10 / machines.OZ_GAL_G_L), 0.03, 10 / machines.OZ_GAL_G_L, str) == "300 g of cleaner into 30 L of cold water, by its label at 10 g/L."  # fmt: skip
+    assert pytest.approx(7.489, abs=0.001) == machines.OZ_GAL_G_L
     with pytest.raises(InputError):
         procedures.procedure_pdf(store, kitchen, "boil_out", "en")
     with pytest.raises(InputError):

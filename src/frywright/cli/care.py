@@ -58,6 +58,7 @@ def site(
 def card(
     key: str = typer.Argument(help="Procedure: lid_seal, fill_vat, first_heat, between_loads, closing, boil_out."), out: Path = typer.Option(Path("card.pdf"), help="PDF to write."),
     language: str = typer.Option("en", help="en or es."), water_gal: float = typer.Option(0.0, help="Boil-out: cold water."), oz_gal: float = typer.Option(0.0, help="Boil-out: rate on the cleaner's label."),
+    water_l: float = typer.Option(0.0, help="Boil-out: cold water, L."), g_l: float = typer.Option(0.0, help="Boil-out: rate on the label, g/L."),
     store: str = STORE, as_json: bool = JSON,
 ) -> None:  # fmt: skip
     """Print a procedure card: gear first, one step a line, the hazard at its step; the kitchen's own where it has one."""
@@ -71,6 +72,7 @@ def card(
             return
         from frywright.model.units import GALLON
         from frywright.workbench.language import translator
+        from frywright.workbench.machines import OZ_GAL_G_L
         from frywright.workbench.procedures import procedure_pdf
 
         out.write_bytes(
@@ -79,8 +81,8 @@ def card(
                 key,
                 language,
                 translator(language),
-                water_m3=water_gal * GALLON,
-                label_oz_gal=oz_gal,
+                water_m3=water_gal * GALLON or water_l / 1000.0,
+                label_oz_gal=oz_gal or g_l / OZ_GAL_G_L,
             )
         )
         typer.echo(f"{out} written.")

@@ -14,7 +14,7 @@ from typing import Any
 
 from frywright.model.errors import AccessError, FrywrightError, InputError, RecordError
 
-AGAIN = (502, 503, 504)
+AGAIN = (429, 502, 503, 504)
 TRIES_COUNT, FIRST_WAIT_S = 4, 0.5
 
 

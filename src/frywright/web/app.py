@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Awaitable, Callable
+from math import ceil
 from pathlib import Path
 from typing import Any
 from urllib.parse import quote, urlsplit
@@ -18,6 +19,7 @@ from frywright.model.errors import AccessError, FrywrightError
 from frywright.records.store import Store
 from frywright.reports.fonts import folder as font_folder
 from frywright.web.benches import Benches
+from frywright.web.rates import Rates
 from frywright.web.rights import OPEN, right_for
 from frywright.workbench.book import AUTHOR_NOW, remembered_kitchen
 from frywright.workbench.language import LANGUAGES, explain, translator
@@ -84,7 +86,7 @@ def make_app(store: Store) -> FastAPI:
     app = FastAPI(
         title="Frywright", docs_url=None, redoc_url=None, openapi_url=None, dependencies=[Depends(_authorise)]
     )
-    app.state.context = context
+    app.state.context, app.state.rates = context, Rates()
     app.mount("/static", StaticFiles(directory=HERE / "static"), name="static")
     app.mount("/fonts", StaticFiles(directory=font_folder()), name="fonts")
     app.include_router(cook.router(context))
@@ -136,13 +138,32 @@ async def _authorise(request: Request) -> None:
 
 
 async def _guard(request: Request, call_next: Callable[[Request], Awaitable[Response]]) -> Response:
-    refused = _refusal(request)
+    refused = _refusal(request) or _too_many(request)
     request.state.who = None if refused else await run_in_threadpool(request.app.state.context.who, request)
     AUTHOR_NOW.set(request.state.who.name if request.state.who else "")
     response = refused or await call_next(request)
     for name, value in HEADERS.items():
         response.headers[name] = value
     return response
+
+
+def _too_many(request: Request) -> Response | None:
+    """Writes of one client beyond what a kitchen needs wait."""
+    if request.method in ("GET", "HEAD"):
+        return None
+    client = (
+        request.cookies.get(SESSION_COOKIE)
+        or request.headers.get("authorization")
+        or (request.client.host if request.client else "")
+    )
+    wait = request.app.state.rates.wait_s(client)
+    if wait <= 0:
+        return None
+    return JSONResponse(
+        {"ok": False, "error": "Rate", "message": "Too many writes at once; send it again."},
+        429,
+        headers={"Retry-After": str(ceil(wait))},
+    )
 
 
 def _refusal(request: Request) -> Response | None:

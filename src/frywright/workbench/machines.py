@@ -27,6 +27,8 @@ REASONS = {
 """Conditions under which a fryer is not used: common practice, no source; a maker's list adds to it."""
 QUALIFIED = ("technician", "licensed")
 OZ_KG = 0.028349523125
+OZ_GAL_G_L = OZ_KG * 1000.0 / (GALLON * 1000.0)
+"""Grams a litre in an ounce a gallon."""
 
 
 def stopped(store: Store) -> dict[str, Recorded]:

@@ -15,7 +15,7 @@ from frywright.model.units import GALLON
 from frywright.records.store import Store
 from frywright.reports.paper import PAPER, pdf, picture_type
 from frywright.workbench.book import record
-from frywright.workbench.machines import OZ_KG, boil_out_dose
+from frywright.workbench.machines import OZ_GAL_G_L, OZ_KG, boil_out_dose
 from frywright.workbench.photos import keep_photo
 from frywright.workbench.probes import attachments_of
 
@@ -173,8 +173,7 @@ def procedure_pdf(store: Store, kitchen: Kitchen, key: str, language: str, tr: T
     card, dose = card_of(store, key, language), ""
     if key == "boil_out":
         mass = boil_out_dose(water_m3, label_oz_gal)
-        dose = say("{oz} oz of cleaner ({grams} g) into {gal} gal of cold water, by its label at {rate} oz/gal.", {
-            "oz": round(mass / OZ_KG, 1), "grams": round(1000 * mass), "gal": round(water_m3 / GALLON, 1), "rate": label_oz_gal}, translate=tr)  # fmt: skip
+        dose = _dose_text(str(kitchen.site.units), mass, water_m3, label_oz_gal, tr)
     files: dict[str, bytes] = {}
     steps = [{"text": text, "hazard": hazard, "picture": _file(store, card.pictures.get(n, ""), files)} for n, (text, hazard) in enumerate(card.steps)]  # fmt: skip
     words = {
@@ -187,6 +186,14 @@ def procedure_pdf(store: Store, kitchen: Kitchen, key: str, language: str, tr: T
         "title": card.title, "paper": PAPER[str(kitchen.site.units)], "language": language, "place": kitchen.site.name, "gear": card.gear,
         "tools": card.tools, "dose": dose, "steps": steps, "words": words,
     }, files)  # fmt: skip
+
+
+def _dose_text(system: str, mass_kg: float, water_m3: float, label_oz_gal: float, tr: Translate) -> str:
+    if system == "us":
+        return say("{oz} oz of cleaner ({grams} g) into {gal} gal of cold water, by its label at {rate} oz/gal.", {
+            "oz": round(mass_kg / OZ_KG, 1), "grams": round(1000 * mass_kg), "gal": round(water_m3 / GALLON, 1), "rate": round(label_oz_gal, 2)}, translate=tr)  # fmt: skip
+    return say("{grams} g of cleaner into {litres} L of cold water, by its label at {rate} g/L.", {
+        "grams": round(1000 * mass_kg), "litres": round(1000 * water_m3, 1), "rate": round(label_oz_gal * OZ_GAL_G_L, 1)}, translate=tr)  # fmt: skip
 
 
 def _file(store: Store, sha: str, files: dict[str, bytes]) -> str:

@@ -14,6 +14,7 @@ from frywright.web.app import Context
 from frywright.workbench import procedures
 from frywright.workbench.book import remembered_kitchen
 from frywright.workbench.language import explain, translator
+from frywright.workbench.machines import OZ_GAL_G_L
 
 
 def router(context: Context) -> APIRouter:
@@ -29,11 +30,12 @@ def _add_paper(routes: APIRouter, context: Context) -> None:
     def paper(request: Request, key: str) -> Response:
         language, asked = context.language(request), request.query_params
         try:
-            water, rate = (float(str(asked.get(name, "0") or 0).replace(",", ".")) for name in ("water_gal", "oz_gal"))
+            gal, oz_gal, litres, g_l = (float(str(asked.get(name, "0") or 0).replace(",", ".")) for name in ("water_gal", "oz_gal", "water_l", "g_l"))  # fmt: skip
         except ValueError as error:
             raise InputError("water and rate", "not numbers", "numbers") from error
+        water, rate = gal * GALLON or litres / 1000.0, oz_gal or g_l / OZ_GAL_G_L
         data = procedures.procedure_pdf(
-            context.store, remembered_kitchen(context.store), key, language, translator(language), water_m3=water * GALLON, label_oz_gal=rate,
+            context.store, remembered_kitchen(context.store), key, language, translator(language), water_m3=water, label_oz_gal=rate,
         )  # fmt: skip
         return Response(data, media_type="application/pdf")
 
