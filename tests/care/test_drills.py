@@ -96,7 +96,6 @@ def test_hazards_are_whole_in_both_languages(kitchen):
     for one, other in zip(english, spanish, strict=True):
         assert [c["right"] for c in one["choices"]] == [c["right"] for c in other["choices"]]
         assert one["question"] != other["question"]
-        assert "{" not in str(one) + str(other) or "{'" in str(one)
         assert not re.search(r"{\w+}", one["question"] + "".join(c["why"] + c["text"] for c in one["choices"]))
 
 

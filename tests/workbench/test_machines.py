@@ -16,6 +16,7 @@ from frywright.workbench.clock import now
 from frywright.workbench.kitchens import demo_text
 from frywright.workbench.language import translator
 from frywright.workbench.practice import demo_sales
+from tests.paper import pages
 
 
 @pytest.fixture
@@ -85,7 +86,7 @@ def test_every_card_prints_in_both_languages(store, kitchen, key):
             store, kitchen, key, language, translator(language), water_m3=0.03, label_oz_gal=1.5
         )
         assert data.startswith(b"%PDF")
-        assert data.count(b"/Type /Page\n") + data.count(b"/Type/Page\n") + data.count(b"/Type /Page ") <= 1
+        assert pages(data) == 1
 
 
 def test_the_dose_of_a_boil_out_is_the_labels(store, kitchen):

@@ -10,6 +10,7 @@ from math import sqrt
 
 from frywright.model.errors import InputError
 from frywright.model.findings import Note, Outcome
+from frywright.model.units import INCH
 
 VOLTS_LOW_FRAC, VOLTS_HIGH_FRAC = 0.95, 1.05
 """Measured volts within 5 % of the plate (ANSI C84.1 range A, from memory) unless the maker's plate allows more."""
@@ -17,7 +18,7 @@ CONTINUOUS_FRAC = 1.25
 """A breaker carries a continuous load at 125 % (US electrical code 210.20, from memory)."""
 DERATE_FRAC_KM, DERATE_FROM_M = 0.04 / 0.3048, 610.0
 """Gas input falls 4 % for each 1000 ft above 2000 ft (US fuel gas code, from memory); a licensed fitter changes orifices."""
-FLAME_M, BAFFLED_M = 0.406, 0.203
+FLAME_M, BAFFLED_M = 16 * INCH, 8 * INCH
 """16 in from an open flame, or an 8 in baffle (US fire code text, local rule wins)."""
 
 

@@ -10,6 +10,9 @@ from frywright.catalog import load
 from frywright.model.errors import InputError
 from frywright.model.units import to_inside
 
+HAND_RULE = "us_food_code_2022"
+"""Rule whose level stands in for a hand reading where a place's own has none."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CookLimit:
@@ -43,6 +46,18 @@ def cook_limit(jurisdiction: str) -> CookLimit:
     table = load.table(f"standards/{place['rule']}.toml")
     edition = next(e for e in table["edition"] if e["key"] == place["edition"])
     return _limit(table, edition)
+
+
+def hand_level_c(jurisdiction: str) -> float:
+    """Level a single hand reading is judged by [degC]; where the place's rule needs a time with the temperature, the newest Food Code's instantaneous one.
+
+    Raises
+    ------
+    InputError
+        The jurisdiction is not in the catalog.
+    """
+    level = cook_limit(jurisdiction).level_c
+    return level if level is not None else hand_level_c(HAND_RULE)
 
 
 def edition_on(rule: str, day: dt.date) -> CookLimit | None:

@@ -13,7 +13,7 @@ from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import parse, show
 from frywright.records.store import Store
-from frywright.verdicts.limits import cook_limit
+from frywright.verdicts.limits import hand_level_c
 from frywright.workbench.board import EVENT
 from frywright.workbench.book import entry_of
 from frywright.workbench.clock import now
@@ -59,9 +59,8 @@ class Case:
 
 
 def level_of(kitchen: Kitchen) -> float:
-    """Limit of a hand reading here with the thermometer's error on top [degC]; a rule that needs a time is judged by its instantaneous level of common practice, 165 degF."""
-    level = cook_limit(kitchen.site.jurisdiction).level_c
-    return (level if level is not None else (165 - 32) / 1.8) + kitchen.site.thermometer_error_k
+    """Level of a hand reading here with the thermometer's error on top [degC]."""
+    return hand_level_c(kitchen.site.jurisdiction) + kitchen.site.thermometer_error_k
 
 
 def _temp(kitchen: Kitchen, text: str, name: str) -> float:

@@ -106,5 +106,5 @@ def emergency_pdf(kitchen: Kitchen, language: str = "en", tr: Translate = str) -
     sections.append(_section(tr("Here"), [], [2, 5], _facts(kitchen, tr)))
     return pdf("handover.typ", "handover", {
         "title": tr("Emergency"), "place": kitchen.site.name, "when": "", "language": language, "paper": PAPER[str(kitchen.site.units)], "sections": sections,
-        "signs": [], "caution": tr("Never water on oil. Never carry a burning vat. When in doubt: out, and call."), "foot": tr("Local first-aid and fire guidance wins."),
+        "signs": [], "inset_pt": 2.2, "caution": tr("Never water on oil. Never carry a burning vat. When in doubt: out, and call."), "foot": tr("Local first-aid and fire guidance wins."),
     })  # fmt: skip

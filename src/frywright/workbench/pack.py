@@ -160,7 +160,7 @@ def tables(store: Store, kitchen: Kitchen, told: Gathered) -> dict[str, tuple[li
 
     return {
         "cooks": rows(EVENT, ["what", "fryer", "product", "pieces", "reason", "who"], lambda p: [p["what"], p["fryer"], p["product"], p["pieces_count"], p.get("reason", ""), p.get("who", "")], lambda p: p["what"] in ("drop", "lift")),
-        "holds": rows(EVENT, ["what", "product", "pieces", "reason", "who"], lambda p: [p["what"], p["product"], p["pieces_count"], p.get("reason", ""), p.get("who", "")], lambda p: p["what"] in ("discard", "count")),
+        "discards": rows(EVENT, ["what", "product", "pieces", "reason", "who"], lambda p: [p["what"], p["product"], p["pieces_count"], p.get("reason", ""), p.get("who", "")], lambda p: p["what"] in ("discard", "count")),
         "readings": rows(READING, ["load", "thermometer", "read", "limit", "checked", "who"], lambda p: [p["load"], p["thermometer"], temp(p["core_c"]), temp(p["limit_c"]), p.get("checked", ""), p.get("who", "")]),
         "thermometers": rows(CHECK, ["thermometer", "ice", "boiling", "outcome"], lambda p: [p["thermometer"], temp(p.get("ice_c")), temp(p.get("boil_c")), p["outcome"]]),
         "corrective": rows(CASE, ["what", "fryer", "product", "pieces", "found", "limit", "words"], lambda p: [p["what"], p["fryer"], p["product"], p["pieces_count"], temp(p["core_c"]), temp(p["limit_c"]), p["words"]]),

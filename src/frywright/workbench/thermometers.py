@@ -11,7 +11,7 @@ from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.records.store import Store
-from frywright.verdicts.limits import cook_limit
+from frywright.verdicts.limits import hand_level_c
 from frywright.workbench.book import record
 from frywright.workbench.clock import now
 
@@ -66,8 +66,7 @@ def record_reading(store: Store, kitchen: Kitchen, thermometer: str, core_c: flo
     """
     if not -5.0 <= core_c <= 130.0:
         raise InputError("reading", f"{core_c:.1f} °C", "-5 to 130 °C (23 to 266 °F) for the core of a piece")
-    limit = cook_limit(kitchen.site.jurisdiction)
-    level = limit.level_c if limit is not None and limit.level_c is not None else 74.0
+    level = hand_level_c(kitchen.site.jurisdiction)
     payload = {"name": load, "thermometer": thermometer.strip(), "core_c": core_c, "limit_c": level, "load": load, "units_count": units_count}  # fmt: skip
     return record(store, READING, payload)
 
