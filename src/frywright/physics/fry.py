@@ -191,6 +191,14 @@ def _notes(plan, raw, full_s, lids, pieces) -> tuple[Note, ...]:  # type: ignore
             ))  # fmt: skip
     elif raw.report.span_timed_out:
         found.append(Note(kind="wait_long", text="A stage that waits for a condition ran into its longest time."))
+    if raw.report.forced:
+        found.append(
+            Note(
+                kind="forced_steps",
+                text="The calculation could not settle {moments} moments of this cook. Do not rely on it: change a value a little and ask again.",
+                values={"moments": raw.report.forced},
+            )
+        )
     most = plan.fryer.capacity_heads if plan.cut_set.unit == "head" else 0
     if (most and plan.units_count > most) or (plan.fryer.capacity_kg and plan.load_kg > plan.fryer.capacity_kg * 1.001):
         found.append(

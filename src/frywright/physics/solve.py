@@ -24,7 +24,10 @@ from frywright.physics.kernels.steam import boiling_temp_c
 from frywright.physics.kernels.transport import make_cells
 
 Array = NDArray[np.float64]
-MAX_STEPS = 4000
+EVENT_STEPS, STEP_ROOM, MOST_STEPS = 4000, 2.5, 200_000
+"""Steps a march may take: a fixed number for upsets and events, and so many times those of the longest step, but never more
+than MOST_STEPS, which holds the trace of 16 lanes under 320 MB. Own estimates: the heater of the smallest vat drawn in the
+tests switches every 20 s and costs 4 short steps each time; a program of two hours at ``FINE`` takes about 30,000."""
 LANES_TOGETHER = 16
 
 
@@ -61,17 +64,26 @@ class SolveReport:
     smallest_step_s: float
     energy_gap_frac: float
     span_timed_out: bool
+    forced: int = 0
+    """Steps kept although their tries kept failing: an event in them is less sharp than it should be."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RawHistory:
-    """Curves of one march. Lane arrays are (time, class)."""
+    """Curves of one march. Lane arrays are (time, class).
+
+    ``steam_pa`` is the partial pressure of steam over the oil. ``heat_j_m2`` is the heat a class took up since the
+    drop, per square metre and, as ``heat_j``, in all. ``crust_temp_c`` (time, class, depth) are temperatures at
+    :data:`~frywright.physics.kernels.layout.CRUST_DEPTHS` of the crust's thickness, outermost first; the front's where
+    there is no crust yet.
+    """
 
     time_s: Array
     oil_temp_c: Array
     pressure_pa: Array
     lid_temp_c: Array
     heater_j: Array
+    steam_pa: Array
     span: NDArray[np.int64]
     core_temp_c: Array
     front_temp_c: Array
@@ -80,6 +92,9 @@ class RawHistory:
     evaporated_kg_m2: Array
     htc_w_m2k: Array
     film_kg_m2: Array
+    heat_j_m2: Array
+    heat_j: Array
+    crust_temp_c: Array
     final_core_c: Array
     final_core_share: Array
     report: SolveReport
@@ -91,7 +106,7 @@ def run(cook: Cook, precision: Precision = ROUTINE) -> RawHistory:
     Raises
     ------
     SolveError
-        The march took more than MAX_STEPS steps or left a temperature that is not finite.
+        The march took more steps than :func:`most_steps` allows or left a temperature that is not finite.
     """
     return run_many([cook], precision)[0]
 
@@ -133,8 +148,15 @@ def prepare(cooks: Sequence[Cook], precision: Precision) -> tuple[Given, Live, T
         lane, cook, stage, table, mesh.bone_dist,
         precision.n_core, precision.passes, precision.steady_m,
     )  # fmt: skip
-    trace = Trace(np.empty((MAX_STEPS, at.N_TRACE, len(cooks))), np.empty((MAX_STEPS, at.N_LANE_TRACE, n_lane)))
+    rows = max(most_steps(c, precision) for c in cooks)
+    trace = Trace(np.empty((rows, at.N_TRACE, len(cooks))), np.empty((rows, at.N_LANE_TRACE, n_lane)))
     return given, live, trace
+
+
+def most_steps(cook: Cook, precision: Precision) -> int:
+    """Most steps a march of this cook may take, from its spans and its longest step."""
+    whole = sum(span.duration_s for span in cook.spans)
+    return min(EVENT_STEPS + int(STEP_ROOM * whole / precision.max_step_s), MOST_STEPS)
 
 
 def _pack(cooks: Sequence[Cook], precision: Precision) -> tuple[Array, Array, Array, Array]:
@@ -263,6 +285,7 @@ def _history(given: Given, live: Live, trace: Trace, k: int) -> RawHistory:
         smallest_step_s=float(control[at.SMALLEST]),
         energy_gap_frac=energy_gap(given, live, k),
         span_timed_out=control[at.STATUS] == STAGE_TIMED_OUT,
+        forced=int(control[at.FORCED]),
     )
     if control[at.STATUS] == TOO_MANY_STEPS or not np.all(np.isfinite(lane[:, at.TL_CORE])):
         raise SolveError("the march did not reach the end of the program", report)
@@ -274,6 +297,7 @@ def _history(given: Given, live: Live, trace: Trace, k: int) -> RawHistory:
         pressure_pa=cook[:, at.TR_PRESSURE],
         lid_temp_c=cook[:, at.TR_LID_TEMP],
         heater_j=cook[:, at.TR_HEATER],
+        steam_pa=cook[:, at.TR_STEAM],
         span=cook[:, at.TR_STAGE].astype(np.int64),
         core_temp_c=lane[:, at.TL_CORE],
         front_temp_c=lane[:, at.TL_FRONT_TEMP],
@@ -282,6 +306,9 @@ def _history(given: Given, live: Live, trace: Trace, k: int) -> RawHistory:
         evaporated_kg_m2=lane[:, at.TL_EVAPORATED],
         htc_w_m2k=lane[:, at.TL_H],
         film_kg_m2=lane[:, at.TL_FILM],
+        heat_j_m2=lane[:, at.TL_HEAT],
+        heat_j=lane[:, at.TL_HEAT] * given.lane[at.AREA, first:last],
+        crust_temp_c=np.moveaxis(lane[:, at.TL_CRUST_OUTER : at.TL_CRUST_INNER + 1], 1, 2),
         final_core_c=live.cells.t_old.reshape(-1, n_lane)[: given.n_core, first:last].copy(),
         final_core_share=sizes / sizes.sum(axis=0),
         report=report,

@@ -10,6 +10,7 @@ SEED_WATER_M = 3e-7  # most crust that the first step of boiling on a dry surfac
 FILM_TOLERANCE = 1e-4
 EVENT_TEMP_K = 1e-3
 FLOOR_TOLERANCE = 1e-3
+MOST_TRIES = 40.0  # then a step is kept as it is, and counted
 
 
 @inlined
@@ -26,7 +27,8 @@ def accept(given, live, k):
     """Whether the step stands; otherwise the next, shorter, try is set."""
     lane, cook = given.lane, given.cook
     scalar, state, control, work = live.scalar, live.state, live.control, live.work
-    if control[ATTEMPTS, k] > 40.0:
+    if control[ATTEMPTS, k] > MOST_TRIES:
+        control[FORCED, k] += 1.0
         return True
     jump = abs(control[TSAT, k] - control[TSAT_OLD, k])
     limit = cook[MAX_TSAT_STEP, k]

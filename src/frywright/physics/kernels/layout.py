@@ -148,8 +148,9 @@ OIL_TEMP, PRESSURE, AIR_PRESSURE, LID_TEMP, HEATER_HEAT, ROOM_HEAT, N_COOK_SCALA
     KEPT,
     LID_SINCE,
     CORE_OLD,
+    FORCED,  # steps kept although MOST_TRIES tries had failed
     N_CONTROL,
-) = range(27)
+) = range(28)
 
 # stage rows [row, stage, cook] -----------------------------------------------------------------------
 S_DURATION, S_SET, S_LID, S_UNTIL, S_VALUE, N_STAGE = range(6)
@@ -157,5 +158,19 @@ LID_OPEN, LID_PRESSURE, LID_VENT, LID_REST = range(4)
 UNTIL_TIME, UNTIL_OIL_ABOVE, UNTIL_CORE_ABOVE, UNTIL_GAUGE_ABOVE, UNTIL_GAUGE_BELOW = range(5)
 
 # trace rows, per cook and per lane ---------------------------------------------------------------------
-TR_TIME, TR_OIL, TR_PRESSURE, TR_HEATER, TR_STAGE, TR_LID_TEMP, N_TRACE = range(7)
-TL_CORE, TL_FRONT_TEMP, TL_SURFACE, TL_CRUST, TL_EVAPORATED, TL_H, TL_FILM, N_LANE_TRACE = range(8)
+TR_TIME, TR_OIL, TR_PRESSURE, TR_HEATER, TR_STAGE, TR_LID_TEMP, TR_STEAM, N_TRACE = range(8)
+(
+    TL_CORE,
+    TL_FRONT_TEMP,
+    TL_SURFACE,
+    TL_CRUST,
+    TL_EVAPORATED,
+    TL_H,
+    TL_FILM,
+    TL_HEAT,
+    TL_CRUST_OUTER,  # crust temperatures at CRUST_DEPTHS, outermost first
+    TL_CRUST_MIDDLE,
+    TL_CRUST_INNER,
+    N_LANE_TRACE,
+) = range(12)
+CRUST_DEPTHS = (0.25, 0.5, 0.75)  # share of the crust's thickness, from the outside

@@ -355,6 +355,7 @@ def write_down(given, live, trace, k):
     out[row, TR_HEATER, k] = state[1, HEATER_HEAT, k]
     out[row, TR_STAGE, k] = live.control[STAGE, k]
     out[row, TR_LID_TEMP, k] = state[1, LID_TEMP, k]
+    out[row, TR_STEAM, k] = max(state[1, PRESSURE, k] - state[1, AIR_PRESSURE, k], 0.0)
     for i in range(int(given.cook[FIRST_LANE, k]), int(given.cook[LAST_LANE, k])):
         trace.lane[row, TL_CORE, i] = work[COLDEST, i]
         trace.lane[row, TL_FRONT_TEMP, i] = work[FRONT_TEMP, i]
@@ -363,6 +364,21 @@ def write_down(given, live, trace, k):
         trace.lane[row, TL_EVAPORATED, i] = scalar[1, EVAPORATED, i]
         trace.lane[row, TL_H, i] = scalar[1, H_NOW, i]
         trace.lane[row, TL_FILM, i] = scalar[1, FILM_LEFT, i]
+        trace.lane[row, TL_HEAT, i] = scalar[1, HEAT_IN, i]
+        write_crust(given, live, trace, row, i)
+
+
+@inlined
+def write_crust(given, live, trace, row, i):
+    """Crust temperatures of lane i at CRUST_DEPTHS, linear between the middles of cells."""
+    n_lane, n_core, temp = given.lane.shape[1], given.n_core, live.cells.t_old
+    n_crust = temp.shape[0] // n_lane - n_core - 1
+    for number in range(len(CRUST_DEPTHS)):
+        place = (1.0 - CRUST_DEPTHS[number]) * n_crust - 0.5
+        inner = min(max(int(place), 0), n_crust - 2)
+        share = place - inner
+        x = (n_core + inner) * n_lane + i
+        trace.lane[row, TL_CRUST_OUTER + number, i] = (1.0 - share) * temp[x] + share * temp[x + n_lane]
 
 
 @inlined
