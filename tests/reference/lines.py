@@ -2,51 +2,105 @@
 
 Written apart from the engine on purpose: node values instead of cell means, the
 non-conservative moving-grid form, three-point one-sided fluxes at the front, flash as a fast
-relaxation to the boiling temperature, headspace species as plain differential equations.
-Only the physical statement (docs/theory/engine.md) and the input dataclasses are shared.
+relaxation to the boiling temperature, the front driven by a fast relaxation of the free water,
+headspace species as plain differential equations. Only the physical statement
+(docs/theory/engine.md) and the input dataclasses are shared; saturated vapour has its own formula.
 """
 
 from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from typing import NamedTuple
 
 import numpy as np
 from scipy.integrate import solve_ivp
 from scipy.sparse import lil_matrix
+from scipy.special import expit
 
-from frywright.physics.inputs import Lid, PieceClass, Until, Vat, quadratic
+from frywright.physics.inputs import Lid, PieceClass, Span, Until, Vat, quadratic
 from frywright.physics.kernels.steam import boiling_temp_c, latent_heat_j_kg
 from frywright.physics.solve import Cook
 
-FLASH_S = 0.02
+FLASH_S = 0.02  # boiling of overheated meat, and of a wet coat
+DRAW_S = 0.02  # water the front owes, before it recedes
 R_STEAM, R_AIR = 461.526, 287.053
+WATER_CP = 4180.0
 SEED = 2e-6
+
+
+def saturated_vapour_kg_m3(temp_c: float) -> float:
+    """Density of saturated vapour as an ideal gas.
+
+    Vapour pressure: Wagner and Pruss 1993 (J Phys Chem Ref Data 22:783), eq. 1, coefficients from memory; within
+    0.03 % of the stored IAPWS saturation temperatures (tests/reference/test_lines.py).
+    """
+    kelvin = temp_c + 273.15
+    v = 1.0 - kelvin / 647.096
+    a = (-7.85951783, 1.84408259, -11.7866497, 22.6807411, -15.9618719, 1.80122502)
+    b = (1.0, 1.5, 3.0, 3.5, 4.0, 7.5)
+    series = sum(factor * v**power for factor, power in zip(a, b, strict=True))
+    return 22.064e6 * math.exp(647.096 / kelvin * series) / (R_STEAM * kelvin)
 
 
 @dataclass
 class Slice:
+    """Where one piece class stands in the state; ``still`` is the share of its water the meat holds."""
+
     piece: PieceClass
     core: slice
     crust: slice
+    still: slice
     front: int
-    h: int
-    film: int
-    out: int
+
+    @property
+    def tail(self) -> list[int]:
+        return list(range(self.front, self.front + len(TAIL)))
+
+    def __getattr__(self, name: str) -> int:
+        return self.front + TAIL.index(name)
+
+
+TAIL = ("front", "h", "free", "plane", "out", "heat_in", "heat_out", "dripped")
+
+
+class Meat(NamedTuple):
+    """Slope of the meat's temperature at its wet face T: lead T + known; its conductivity there."""
+
+    lead: float
+    known: float
+    k: float
+    r: np.ndarray
+    face: np.ndarray
+    volume: np.ndarray
+
+
+class Edge(NamedTuple):
+    """The plane at which water leaves. Fluxes per outer area; T_meat is the wet face of the meat."""
+
+    temp: float
+    meat: float
+    flux: float
+    q_in: float
+    outside: float
+    skin: float
+    plane_rate: float
+    coat_heat: float
 
 
 class Lines:
     """State layout and right-hand side of one cook."""
 
-    def __init__(self, cook: Cook, n_core: int, n_crust: int) -> None:
-        self.cook, self.n_core, self.n_crust = cook, n_core, n_crust
+    def __init__(self, cook: Cook, n_core: int, n_crust: int, flash_owed: bool = True) -> None:
+        self.cook, self.n_core, self.n_crust, self.flash_owed = cook, n_core, n_crust, flash_owed
         self.parts: list[Slice] = []
         at = 0
         for piece in cook.pieces:
             core = slice(at, at + n_core)
             crust = slice(core.stop, core.stop + n_crust)
-            self.parts.append(Slice(piece, core, crust, crust.stop, crust.stop + 1, crust.stop + 2, crust.stop + 3))
-            at = crust.stop + 4
+            still = slice(crust.stop, crust.stop + n_core)
+            self.parts.append(Slice(piece, core, crust, still, still.stop))
+            at = still.stop + len(TAIL)
         self.oil, self.steam, self.air, self.lid = at, at + 1, at + 2, at + 3
         self.size = at + 4
         self.crusted = [False] * len(self.parts)
@@ -61,27 +115,33 @@ class Lines:
         y = np.zeros(self.size)
         vat = self.cook.vat
         for part in self.parts:
-            y[part.core] = y[part.crust] = part.piece.start_temp_c
-            y[part.front], y[part.h] = part.piece.half_thickness_m, part.piece.still_h_w_m2k
-            y[part.film] = part.piece.film_kg_m2
+            p = part.piece
+            y[part.core] = y[part.crust] = y[part.plane] = p.start_temp_c
+            y[part.still] = 1.0
+            y[part.front], y[part.h], y[part.free] = p.half_thickness_m, p.still_h_w_m2k, p.film_kg_m2
         y[self.oil], y[self.air], y[self.lid] = vat.oil_start_c, vat.atmosphere_pa, vat.lid_start_c
         return y
 
     def sparsity(self):
+        """Pattern for the Jacobian; what the slow drip (a minute) adds to rows of the front is left to Newton."""
         s = lil_matrix((self.size, self.size), dtype=int)
+        shared = [self.oil, self.steam, self.air, self.lid]
         for part in self.parts:
             block = list(range(part.core.start, part.crust.stop))
+            still = list(range(part.still.start, part.still.stop))
             for i in block:
                 for j in range(max(block[0], i - 3), min(block[-1], i + 3) + 1):
                     s[i, j] = 1
-            edge = list(range(part.core.stop - 3, part.crust.start + 3)) + [part.crust.stop - 1]
-            tail = [part.front, part.h, part.film, part.out]
-            shared = [self.oil, self.steam, self.air, self.lid]
-            for i in block + tail:
-                for j in edge + tail + shared:
+            for k, i in enumerate(still):
+                s[i, part.core.start + k] = 1
+                for j in range(max(still[0], i - 2), min(still[-1], i + 2) + 1):
+                    s[i, j] = 1
+            edge = list(range(part.core.stop - 3, part.crust.start + 3)) + [part.crust.stop - 1] + still[-2:]
+            for i in block + still + part.tail:
+                for j in edge + part.tail + shared:
                     s[i, j] = 1
             for i in shared:
-                for j in block + tail + shared:
+                for j in block + part.tail + shared:
                     s[i, j] = 1
         return s.tocsr()
 
@@ -94,85 +154,156 @@ class Lines:
         latent = latent_heat_j_kg(boiling)
         made = taken = 0.0
         for part, crusted in zip(self.parts, self.crusted, strict=True):
-            flux, flash, q_in = self._piece(part, crusted, y, dy, boiling, latent)
-            made += part.piece.area_m2 * (flux + flash)
-            taken += part.piece.area_m2 * q_in
+            gone, q_in = self._piece(part, crusted, y, dy, boiling, latent)
+            made += part.piece.area_m2 * gone
+            taken += 0.0 if self.lid_state == Lid.REST else part.piece.area_m2 * q_in
         self._vat(vat, closed, pressure, made, taken, y, dy)
         return dy
 
+    def skin(self, y: np.ndarray) -> list[float]:
+        """Outer temperature of each class."""
+        vat = self.cook.vat
+        closed = self.lid_state in (Lid.PRESSURE, Lid.VENT)
+        boiling = boiling_temp_c(max(y[self.steam] + y[self.air], 5e3) if closed else vat.atmosphere_pa)
+        latent = latent_heat_j_kg(boiling)
+        pairs = zip(self.parts, self.crusted, strict=True)
+        return [self._edge(p, c, y, self._meat(p, y, boiling), boiling, latent).skin for p, c in pairs]
+
     def _piece(self, part, crusted, y, dy, boiling, latent):
-        p, s, h = part.piece, y[part.front], y[part.h]
-        rest = self.lid_state == Lid.REST
-        source = self.cook.vat.air_temp_c if rest else y[self.oil]
-        if rest:
-            h = self.cook.vat.air_h_w_m2k
-        a, n, b = p.half_thickness_m, p.shape_n, p.bone_radius_m
-        core, crust = y[part.core], y[part.crust]
-        k0, k1, k2 = quadratic(p.conductivity_w_mk, "k")
-        c0, c1, c2 = (p.density_kg_m3 * c for c in quadratic(p.heat_capacity_j_kgk, "c"))
-        r = b + self.eta * (s - b)
-        face = b + self.eta_face * (s - b)
-
-        def k_of(temp):
-            return k0 + temp * (k1 + k2 * temp)
-
-        # one-sided quadratic slope at the front, as linear function of T_f
-        x1, x2 = s - r[-1], s - r[-2]
-        lead = (x1 + x2) / (x1 * x2)
-        known = -(x2 / (x1 * (x2 - x1))) * core[-1] + (x1 / (x2 * (x2 - x1))) * core[-2]
-        kf = k_of(min(boiling, core[-1]))
+        p, s = part.piece, y[part.front]
+        a, n = p.half_thickness_m, p.shape_n
+        meat = self._meat(part, y, boiling)
+        edge = self._edge(part, crusted, y, meat, boiling, latent)
+        core, still = y[part.core], y[part.still]
         area_front = (s / a) ** n
-        if crusted:
-            d = a - s
-            z = self.zeta * d
-            z1, z2 = z[0], z[1]
-            lead_k = (z1 + z2) / (z1 * z2)
-            known_k = (z2 / (z1 * (z2 - z1))) * crust[0] - (z1 / (z2 * (z2 - z1))) * crust[1]
-            kc = p.crust_conductivity_w_mk
-            t_join = (kc * known_k - kf * known) / (kc * lead_k + kf * lead)
-            t_front = min(boiling, t_join)
-            q_crust = kc * (known_k - lead_k * t_front) * area_front
-        else:
-            t_join = (h * source - kf * known) / (h + kf * lead)
-            t_front = min(boiling, t_join)
-            q_crust = h * (source - t_front)
-        q_core = kf * (lead * t_front + known) * area_front
-        flux = max(q_crust - q_core, 0.0) / latent
-        speed = -flux / (p.water_kg_m3 * area_front) if crusted else 0.0
-        self._core(part, core, r, face, s, speed, t_front, (k_of, lead, known, kf), (c0, c1, c2), dy)
+        held_front = still[-1] + (still[-1] - still[-2]) * (s - meat.r[-1]) / (meat.r[-1] - meat.r[-2])
+        drawn = max(-y[part.free], 0.0) / DRAW_S if crusted else 0.0
+        speed = -drawn / (p.water_kg_m3 * held_front * area_front)
+        c0, c1, c2 = (p.density_kg_m3 * c for c in quadratic(p.heat_capacity_j_kgk, "c"))
+        self._core(part, core, meat, speed, edge.meat, (c0, c1, c2), dy)
         over = np.maximum(core - boiling, 0.0)
         dy[part.core] -= over / FLASH_S
         heat = c0 + core * (c1 + c2 * core)
-        widths = (face[1:] ** (n + 1) - face[:-1] ** (n + 1)) / ((n + 1) * a**n)
-        flash = float(np.sum(heat * over * widths)) / FLASH_S / latent
+        flash = float(np.sum(heat * over * meat.volume)) / FLASH_S / latent
         if crusted:
-            q_in = self._crust(part, p, crust, s, speed, t_front, flux, source, h, dy)
+            self._crust(part, y[part.crust], s, speed, edge, dy)
         else:
-            dy[part.crust] = (t_front - crust) / 0.5
-            q_in = q_crust
-        dy[part.front], dy[part.out] = speed, flux + flash
-        aim = min(p.still_h_w_m2k + p.gain_h_j_kgk * flux, p.cap_h_w_m2k)
-        dy[part.h] = 0.0 if rest else (aim - y[part.h]) / p.lag_h_s
-        dy[part.film] = 0.0 if crusted else -flux
-        return flux, flash, 0.0 if rest else q_in
+            dy[part.crust] = (edge.temp - y[part.crust]) / 0.5
+        drip = self._drip(part, core, still, meat, speed, dy)
+        dy[part.front], dy[part.out], dy[part.dripped] = speed, edge.flux + flash, drip
+        dy[part.free] = drip - edge.flux - (flash if self.flash_owed else 0.0) + drawn
+        dy[part.plane] = edge.plane_rate
+        dy[part.h] = self._stirring(p, y, edge, y[part.h])
+        f = edge.temp
+        left = f * (c0 + f * (0.5 * c1 + f * c2 / 3.0)) - p.crust_heat_j_m3k * f
+        steam = p.vapour_cp_j_kgk * (edge.outside - f) * edge.flux
+        dy[part.heat_in] = edge.q_in
+        dy[part.heat_out] = latent * (edge.flux + flash) + edge.coat_heat + steam - speed * area_front * left
+        return edge.flux + flash, edge.q_in
 
-    def _core(self, part, core, r, face, s, speed, t_front, conduct, heat, dy):
-        k_of, lead, known, kf = conduct
+    def _stirring(self, p, y, edge, h):
+        if self.lid_state == Lid.REST:
+            return 0.0
+        calm = p.still_h_w_m2k
+        if p.still_reference_k > 0:
+            calm *= (max(abs(y[self.oil] - edge.skin), 1e-3) / p.still_reference_k) ** 0.25
+        return (min(calm + p.gain_h_j_kgk * edge.flux, p.cap_h_w_m2k) - h) / p.lag_h_s
+
+    def _drip(self, part, core, still, meat, speed, dy):
+        """Rate at which the meat lets water go, and its share advected with the moving nodes."""
+        p = part.piece
+        if p.drip_frac == 0:
+            return 0.0
+        keeps = 1.0 - p.drip_frac * expit(p.drip_steep_per_k * (core - p.drip_mid_c))
+        falls = np.maximum(still - keeps, 0.0) / p.drip_lag_s
+        dy[part.still] = self.eta * speed * np.gradient(still, meat.r, edge_order=2) - falls
+        return p.water_kg_m3 * float(np.sum(falls * meat.volume))
+
+    def _meat(self, part, y, boiling) -> Meat:
+        """One-sided quadratic slope at the wet face, as linear function of its temperature."""
+        p, s, core = part.piece, y[part.front], y[part.core]
+        a, n, b = p.half_thickness_m, p.shape_n, p.bone_radius_m
+        k0, k1, k2 = quadratic(p.conductivity_w_mk, "k")
+        r, face = b + self.eta * (s - b), b + self.eta_face * (s - b)
+        x1, x2 = s - r[-1], s - r[-2]
+        known = -(x2 / (x1 * (x2 - x1))) * core[-1] + (x1 / (x2 * (x2 - x1))) * core[-2]
+        at = min(boiling, core[-1])
+        volume = (face[1:] ** (n + 1) - face[:-1] ** (n + 1)) / ((n + 1) * a**n)
+        return Meat((x1 + x2) / (x1 * x2), known, k0 + at * (k1 + k2 * at), r, face, volume)
+
+    def _coat(self, p, free):
+        """Wet share of the coat; resistance of its dry and of its wet part."""
+        share = min(max(free, 0.0), p.film_kg_m2) / p.film_kg_m2 if p.film_kg_m2 > 0 else 0.0
+        d = p.coat_thickness_m
+        return share, d * (1.0 - share) / p.coat_conductivity_w_mk, d * share / p.coat_wet_conductivity_w_mk
+
+    def _edge(self, part, crusted, y, meat: Meat, boiling, latent) -> Edge:
+        p, s, vat = part.piece, y[part.front], self.cook.vat
+        rest = self.lid_state == Lid.REST
+        source, h = (vat.air_temp_c, vat.air_h_w_m2k) if rest else (y[self.oil], y[part.h])
+        share, r_dry, r_wet = self._coat(p, y[part.free])
+        h_eff = 1.0 / (1.0 / h + r_dry)
+        area = (s / p.half_thickness_m) ** p.shape_n
+        r_wet = 0.0 if crusted else r_wet
+        gain = meat.k * area / (1.0 + r_wet * meat.k * meat.lead)  # heat into the meat: gain (lead T + known)
+        if crusted:
+            z1, z2 = self.zeta[:2] * (p.half_thickness_m - s)
+            into = p.crust_conductivity_w_mk * area
+            arrives = into * ((z2 / (z1 * (z2 - z1))) * y[part.crust][0] - (z1 / (z2 * (z2 - z1))) * y[part.crust][1])
+            falls = into * (z1 + z2) / (z1 * z2)
+        else:
+            arrives, falls = h_eff * source, h_eff
+        spare, slope = arrives - gain * meat.known, falls + gain * meat.lead  # heat for water at T: spare - slope T
+        path = 0.0
+        if rest and p.vapour_diffusivity_m2_s > 0:
+            depth = p.half_thickness_m - s if crusted else 0.0
+            path = 1.0 / vat.air_transfer_m_s
+            path += (depth + p.coat_thickness_m * (1.0 - share)) / p.vapour_diffusivity_m2_s
+        stores = p.coat_heat_j_m2k > 0 and not crusted
+        if stores:
+            temp, flux, rate, stored = self._wet_coat(
+                p, y[part.free], y[part.plane], spare, slope, path, boiling, latent
+            )
+        else:
+            temp = _balance(spare, slope, path, vat.air_vapour_kg_m3, latent, boiling)
+            flux = max(spare - slope * temp, 0.0) / latent
+            rate, stored = (temp - y[part.plane]) / 0.5, 0.0
+        t_meat = (temp - r_wet * meat.k * meat.known) / (1.0 + r_wet * meat.k * meat.lead)
+        outside = temp
+        if crusted:
+            half = p.crust_conductivity_w_mk / ((1.0 - self.zeta[-1]) * (p.half_thickness_m - s))
+            outside = (h_eff * source + half * y[part.crust][-1]) / (h_eff + half)
+        q_in = h_eff * (source - outside)
+        return Edge(temp, t_meat, flux, q_in, outside, source - q_in / h, rate, stored)
+
+    def _wet_coat(self, p, free, plane, spare, slope, path, boiling, latent):
+        """A coat that stores heat: its plane warms to boiling, then holds there."""
+        capacity = p.coat_heat_j_m2k + WATER_CP * min(max(free, 0.0), p.film_kg_m2)
+        temp, over = min(plane, boiling), max(plane - boiling, 0.0)
+        diffuses = _diffuses(temp, path, self.cook.vat.air_vapour_kg_m3)
+        rate = (spare - slope * temp - latent * diffuses) / capacity - over / FLASH_S
+        return temp, diffuses + capacity * over / FLASH_S / latent, rate, capacity * rate
+
+    def _core(self, part, core, meat, speed, t_meat, heat, dy):
         n = part.piece.shape_n
+        k0, k1, k2 = quadratic(part.piece.conductivity_w_mk, "k")
+        r, face = meat.r, meat.face
         slope = np.empty(len(face))
         slope[0] = 0.0
         slope[1:-1] = np.diff(core) / np.diff(r)
-        slope[-1] = lead * t_front + known
+        slope[-1] = meat.lead * t_meat + meat.known
         k = np.empty(len(face))
-        k[1:-1] = k_of(0.5 * (core[1:] + core[:-1]))
-        k[0], k[-1] = 0.0, kf
+        middle = 0.5 * (core[1:] + core[:-1])
+        k[1:-1] = k0 + middle * (k1 + k2 * middle)
+        k[0], k[-1] = 0.0, meat.k
         flow = face**n * k * slope
         volume = (face[1:] ** (n + 1) - face[:-1] ** (n + 1)) / (n + 1)
         c = heat[0] + core * (heat[1] + heat[2] * core)
         middle = 0.5 * (slope[1:] + slope[:-1])
         dy[part.core] = np.diff(flow) / (volume * c) + self.eta * speed * middle
 
-    def _crust(self, part, p, crust, s, speed, t_front, flux, source, h, dy):
+    def _crust(self, part, crust, s, speed, edge, dy):
+        p = part.piece
         a, n = p.half_thickness_m, p.shape_n
         d, m = a - s, self.n_crust
         face = s + np.arange(m + 1) / m * d
@@ -181,18 +312,15 @@ class Lines:
         slope[1:-1] = np.diff(crust) / np.diff(r)
         z1, z2 = r[0] - s, r[1] - s
         slope[0] = (
-            (z2 / (z1 * (z2 - z1))) * crust[0] - (z1 / (z2 * (z2 - z1))) * crust[1] - (z1 + z2) / (z1 * z2) * t_front
+            (z2 / (z1 * (z2 - z1))) * crust[0] - (z1 / (z2 * (z2 - z1))) * crust[1] - (z1 + z2) / (z1 * z2) * edge.temp
         )
-        half = a - r[-1]
-        surface = (h * source + p.crust_conductivity_w_mk / half * crust[-1]) / (h + p.crust_conductivity_w_mk / half)
-        slope[-1] = (surface - crust[-1]) / half
+        slope[-1] = (edge.outside - crust[-1]) / (a - r[-1])
         flow = (face / a) ** n * p.crust_conductivity_w_mk * slope
         volume = (face[1:] ** (n + 1) - face[:-1] ** (n + 1)) / ((n + 1) * a**n)
         middle = 0.5 * (slope[1:] + slope[:-1])
-        steam = flux * p.vapour_cp_j_kgk * middle * (a / r) ** n
+        steam = edge.flux * p.vapour_cp_j_kgk * middle * (a / r) ** n
         dy[part.crust] = np.diff(flow) / (volume * p.crust_heat_j_m3k) - steam / p.crust_heat_j_m3k
         dy[part.crust] += (1.0 - self.zeta) * speed * middle
-        return h * (source - surface)
 
     def _vat(self, vat: Vat, closed, pressure, made, taken, y, dy):
         oil = y[self.oil]
@@ -226,39 +354,46 @@ class Lines:
         dy[self.air] = R_AIR * scale * (drawn - out * density_a / density)
 
 
-def solve(cook: Cook, n_core: int = 90, n_crust: int = 24, rtol: float = 1e-6):
-    """March the cook; returns a dict of curves sampled at every solver step."""
-    lines = Lines(cook, n_core, n_crust)
+def _diffuses(temp: float, path: float, air_kg_m3: float) -> float:
+    """Vapour that diffuses into the room's air [kg/(m2 s)]; no path, no vapour."""
+    return max(saturated_vapour_kg_m3(temp) - air_kg_m3, 0.0) / path if path > 0 else 0.0
+
+
+def _balance(spare, slope, path, air_kg_m3, latent, boiling) -> float:
+    """Temperature at which heat left for water meets what diffuses; boiling at most. Newton from the hot side."""
+    temp = min(spare / slope, boiling)
+    for _ in range(12 if path > 0 else 0):
+        step = 1e-3
+        gap = spare - slope * temp - latent * _diffuses(temp, path, air_kg_m3)
+        if temp == boiling and gap >= 0:
+            break
+        drop = slope + latent * (_diffuses(temp + step, path, air_kg_m3) - _diffuses(temp, path, air_kg_m3)) / step
+        temp += gap / drop
+    return min(temp, boiling)
+
+
+def solve(cook: Cook, n_core: int = 90, n_crust: int = 24, rtol: float = 1e-6, flash_owed: bool = True):
+    """March the cook; returns a dict of curves sampled at every solver step.
+
+    ``flash_owed``: water that flashes off is missing at the front; False for an engine that does not deduct it.
+    """
+    lines = Lines(cook, n_core, n_crust, flash_owed)
     y, t = lines.start(), 0.0
     pattern = lines.sparsity()
-    times, states, marks = [0.0], [y.copy()], []
+    times, states, skins, marks, head = [0.0], [y.copy()], [lines.skin(y)], [], 0.0
     for span in cook.spans:
         before, lines.lid_state, lines.set_c = lines.lid_state, span.lid, span.set_c
         if span.lid == Lid.PRESSURE and before == Lid.OPEN:
-            y[lines.air], y[lines.steam] = cook.vat.atmosphere_pa, 0.0
-        end = t + span.duration_s
+            head = _close(lines, y)
+        end = t + span.duration_s if span.ends_at_s is None else max(t, span.ends_at_s)
         while t < end - 1e-9:
-            events = []
-            for i, part in enumerate(lines.parts):
-                if not lines.crusted[i]:
-
-                    def dry(_, state, film=part.film):
-                        return state[film]
-
-                    dry.terminal, dry.direction, dry.lane = True, -1, i
-                    events.append(dry)
-            if span.until == Until.GAUGE_BELOW:
-
-                def low(_, state):
-                    return state[lines.steam] + state[lines.air] - cook.vat.atmosphere_pa - span.value
-
-                low.terminal, low.direction, low.lane = True, -1, -1
-                events.append(low)
+            events = _events(lines, span)
             got = solve_ivp(lines.rhs, (t, end), y, method="BDF", rtol=rtol, atol=1e-7, events=events,
-                            jac_sparsity=pattern, first_step=1e-3, max_step=10.0)  # fmt: skip
+                            jac_sparsity=pattern, first_step=min(1e-3, end - t), max_step=10.0)  # fmt: skip
             assert got.status >= 0, got.message
             times += list(got.t[1:])
             states += list(got.y.T[1:])
+            skins += [lines.skin(column) for column in got.y.T[1:]]
             t, y = got.t[-1], got.y[:, -1].copy()
             over = False
             for event, hits in zip(events, got.t_events, strict=True):
@@ -266,21 +401,79 @@ def solve(cook: Cook, n_core: int = 90, n_crust: int = 24, rtol: float = 1e-6):
                     over = True
                 elif len(hits):
                     part = lines.parts[event.lane]
-                    y[part.film] = 0.0
+                    y[part.free] = part.piece.water_kg_m3 * SEED * y[part.still][-1]  # the seed's own water
                     y[part.front] = part.piece.half_thickness_m - SEED
                     lines.crusted[event.lane] = True
             if over:
                 break
         marks.append(t)
-    table = np.array(states)
+    return _curves(lines, np.array(times), np.array(states), np.array(skins), marks, head)
+
+
+def _close(lines: Lines, y: np.ndarray) -> float:
+    """The lid closes: steam given off so far has pushed air out of the stirred headspace. Returns its share."""
+    vat = lines.cook.vat
+    made = sum(part.piece.area_m2 * y[part.out] for part in lines.parts)
+    volume = made * R_STEAM * (vat.head_temp_c + 273.15) / vat.atmosphere_pa
+    share = 1.0 - math.exp(-volume / vat.head_volume_m3)
+    y[lines.steam], y[lines.air] = share * vat.atmosphere_pa, (1.0 - share) * vat.atmosphere_pa
+    return share
+
+
+def _events(lines: Lines, span: Span) -> list:
+    events = []
+    for i, part in enumerate(lines.parts):
+        if not lines.crusted[i]:
+
+            def dry(_, state, free=part.free):
+                return state[free]
+
+            dry.terminal, dry.direction, dry.lane = True, -1, i
+            events.append(dry)
+    if span.until == Until.GAUGE_BELOW:
+
+        def low(_, state):
+            return state[lines.steam] + state[lines.air] - lines.cook.vat.atmosphere_pa - span.value
+
+        low.terminal, low.direction, low.lane = True, -1, -1
+        events.append(low)
+    return events
+
+
+def _curves(lines: Lines, time_s, table, skins, marks, head) -> dict:
+    def of(name):
+        return table[:, [getattr(p, name) for p in lines.parts]]
+
     a = np.array([p.piece.half_thickness_m for p in lines.parts])
-    core = np.stack([_centre(lines, table[:, p.core]) for p in lines.parts], axis=1)
     return {
-        "time_s": np.array(times), "core_temp_c": core, "ends_s": marks,
-        "crust_m": a - table[:, [p.front for p in lines.parts]],
-        "evaporated_kg_m2": table[:, [p.out for p in lines.parts]],
-        "oil_temp_c": table[:, lines.oil],
-        "pressure_pa": table[:, lines.steam] + table[:, lines.air],
+        "time_s": time_s, "ends_s": marks, "steam_share_at_closing": head,
+        "core_temp_c": np.stack([_centre(lines, table[:, p.core]) for p in lines.parts], axis=1),
+        "crust_m": a - of("front"), "evaporated_kg_m2": of("out"), "film_kg_m2": np.maximum(of("free"), 0.0),
+        "surface_temp_c": skins, "htc_w_m2k": of("h"), "oil_temp_c": table[:, lines.oil],
+        "pressure_pa": table[:, lines.steam] + table[:, lines.air], "dripped_kg_m2": of("dripped"),
+        **_books(lines, table, of),
+    }  # fmt: skip
+
+
+def _books(lines: Lines, table: np.ndarray, of) -> dict:
+    """Water and heat unexplained [kg/m2, J/m2], from quadrature over the nodes (not from the rates marched)."""
+    water, heat = [], []
+    for part in lines.parts:
+        p = part.piece
+        a, n, b = p.half_thickness_m, p.shape_n, p.bone_radius_m
+        c0, c1, c2 = (p.density_kg_m3 * c for c in quadratic(p.heat_capacity_j_kgk, "c"))
+        s = table[:, part.front][:, None]
+        face, edge = b + lines.eta_face * (s - b), s + np.arange(lines.n_crust + 1) / lines.n_crust * (a - s)
+        meat, crust = (np.diff(f ** (n + 1), axis=1) / ((n + 1) * a**n) for f in (face, edge))
+        core, still = table[:, part.core], table[:, part.still]
+        held = p.water_kg_m3 * np.sum(still * meat, axis=1)
+        water.append(held + table[:, part.free] - (held[0] + p.film_kg_m2 - table[:, part.out]))
+        stored = np.sum(core * (c0 + core * (0.5 * c1 + core * c2 / 3.0)) * meat, axis=1)
+        stored += p.crust_heat_j_m3k * np.sum(table[:, part.crust] * crust, axis=1)
+        heat.append(table[:, part.heat_in] - table[:, part.heat_out] - (stored - stored[0]))
+    return {
+        "water_gap_kg_m2": np.stack(water, axis=1), "heat_gap_j_m2": np.stack(heat, axis=1),
+        "heat_in_j_m2": of("heat_in"),
     }  # fmt: skip
 
 

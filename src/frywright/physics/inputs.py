@@ -65,6 +65,16 @@ class PieceClass:
     bone_radius_m: float = 0.0
     bone_conductivity_w_mk: float = 0.4
     bone_heat_j_m3k: float = 2.4e6
+    drip_frac: float = 0.0  # largest share of the water that protein lets go; 0: none
+    drip_mid_c: float = 65.3
+    drip_steep_per_k: float = 0.205
+    drip_lag_s: float = 60.0
+    coat_thickness_m: float = 0.0
+    coat_conductivity_w_mk: float = 0.15  # dry
+    coat_wet_conductivity_w_mk: float = 0.5
+    coat_heat_j_m2k: float = 0.0  # of the coat's solids
+    still_reference_k: float = 0.0  # 0: the still coefficient is constant
+    vapour_diffusivity_m2_s: float = 0.0  # in crust and dry coat; 0: after the lift only boiling evaporates
 
     def __post_init__(self) -> None:
         for field in ("mass_kg", "half_thickness_m", "density_kg_m3", "water_kg_m3", "area_factor_n"):
@@ -109,6 +119,8 @@ class Vat:
     lid_start_c: float = 60.0
     air_h_w_m2k: float = 20.0
     air_temp_c: float = 25.0
+    air_vapour_kg_m3: float = 0.010
+    air_transfer_m_s: float = 0.018
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -120,6 +132,7 @@ class Span:
     lid: Lid = Lid.OPEN
     until: Until = Until.TIME
     value: float = 0.0
+    ends_at_s: float | None = None  # clock time at which the span ends whatever came before
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
