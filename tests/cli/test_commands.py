@@ -126,6 +126,11 @@ def test_prove_in_words_and_json(demo):
     assert first == second
     assert first["outcome"] == "unknown"
     assert frywright(*words[:-1], "0").returncode == 2
+    assert "of 64 loads failed" in got.stdout
+    two = json.loads(frywright(*words, "--heads", "2", "--json").stdout)
+    assert two["cuts"] != first["cuts"]
+    assert frywright(*words, "--heads", "0").returncode == 2
+    assert frywright(*words, "--heads", "9").returncode == 2
 
 
 def test_card_and_readback(demo, tmp_path):

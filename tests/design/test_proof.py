@@ -2,13 +2,25 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.stats import binom
 
-from frywright.design.proof import FACTORS, Spread, close_late, corner_points, draw, prove, weights_of
+from frywright.design.proof import (
+    FACTORS,
+    Spread,
+    all_loads,
+    close_late,
+    corner_points,
+    draw,
+    load_fractions,
+    prove,
+    weights_of,
+)
 from frywright.model.errors import InputError
 from frywright.model.program import LidState, Stage
 from frywright.physics.plan import make_plan
@@ -16,7 +28,9 @@ from frywright.verdicts.evidence import Evidence, EvidenceKind
 from frywright.verdicts.judge import CoreCurve, judge
 from frywright.verdicts.limits import cook_limit
 from frywright.verdicts.margin import held_level_c, margin_k
-from frywright.workbench.cook import edit_program
+from frywright.workbench.cook import CookRequest, ask, edit_program
+from frywright.workbench.language import translator
+from frywright.workbench.proof import proof_json, prove_program
 
 LIMIT = cook_limit("us_food_code_2022")
 
@@ -106,11 +120,9 @@ def test_a_shorter_program_meets_less(kitchen, plan, proof):
 
 def test_small_loads_that_never_build_pressure_are_found(kitchen):
     """With a leaky lid a quarter load stays below full pressure, and the threshold is told."""
-    from dataclasses import replace
-
     base = make_plan(kitchen, kitchen.program("bone-in alder"))
     leaky = replace(base, fryer=replace(base.fryer, leak_area_m2=5e-7))
-    found = prove(leaky, LIMIT, 1.1, samples=256)
+    found = prove(leaky, LIMIT, 1.1, samples=256, spread=Spread())
     assert 0.0 < found.full_pressure.mean() < 1.0
     assert 0.4 < found.smallest_full_pressure_frac < 0.9
 
@@ -184,3 +196,63 @@ mass_frac = 1.0
     assert weights.max() <= 0.070 / 0.0453592 + 1e-3
     assert weights.max() > 1.4
     assert weights.min() >= 0.038 / 0.0453592 - 1e-3
+
+
+def test_a_proof_runs_from_the_smallest_load_to_the_full(kitchen, plan, proof):
+    """Alder takes 5 lb or more of 10.4 lb; without a smallest load it is one head; samples reach both ends."""
+    assert load_fractions(plan)[0] == pytest.approx(5.0 / (4 * 2.6), rel=1e-6)
+    assert load_fractions(plan)[-1] == 1.0
+    loads = proof.conditions[:, FACTORS.index("load_frac")]
+    assert loads.min() == pytest.approx(5.0 / (4 * 2.6), abs=0.01)
+    assert loads.max() == pytest.approx(1.0, abs=0.01)
+    any_load = replace(plan, fryer=replace(plan.fryer, min_load_kg=0.0))
+    assert load_fractions(any_load)[0] == 0.25
+    one = make_plan(kitchen, replace(kitchen.program("bone-in alder"), load_heads=1.0))
+    assert load_fractions(one) == (1.0,)
+
+
+def test_back_to_back_loads_start_on_the_oil_that_the_load_before_left(kitchen):
+    """A program that ends 60 degF below its first set point leaves cool oil to the next drop; a long drain gives it back."""
+    old = kitchen.program("bone-in alder")
+    stages = (
+        replace(old.stages[0], set_c=182.0),
+        replace(old.stages[1], set_c=150.0),
+        replace(old.stages[2], set_c=149.0),
+    )
+    falling = replace(old, stages=stages, drain_s=0.0)
+    low = all_loads(make_plan(kitchen, falling)).oil_start_k[0]
+    assert -40.0 < low < -27.0
+    slow = all_loads(make_plan(kitchen, replace(falling, drain_s=90.0))).oil_start_k[0]
+    assert slow > low + 5.0
+    assert all_loads(make_plan(kitchen, replace(falling, drain_s=900.0))).oil_start_k == Spread().oil_start_k
+
+
+def test_corners_count_for_the_worst_margin(proof):
+    """The lowest margin told is that of samples and corners together; the bound is that of loads."""
+    assert proof.lowest_k == min(proof.margins_k.min(), min(k for _, k in proof.corners))
+    assert proof.holds == (proof.lowest_k >= 0.0)
+    good = proof.samples_count - proof.failed_count
+    assert binom.sf(good - 1, proof.samples_count, proof.bound_frac) == pytest.approx(0.05, abs=1e-6)
+
+
+def test_a_proof_says_none_failed_with_its_bound(kitchen):
+    """In words, in both languages; with failures their number; never a share below the bound alone."""
+    told = proof_json(prove_program(kitchen, kitchen.program("bone-in cedar"), samples=256))
+    assert "None of 256 loads failed" in told["sentence"]
+    assert "at least 98.8 % of loads pass, at 95 % confidence" in told["sentence"]
+    old = kitchen.program("bone-in cedar")
+    raw = edit_program(old, [replace(old.stages[0], duration_s=600.0)])
+    answer = prove_program(kitchen, raw, samples=64)
+    assert "64 of 64 loads failed" in proof_json(answer)["sentence"]
+    assert "64 de 64 cargas" in proof_json(answer, "metric", translator("es"))["sentence"]
+    assert not answer.proof.holds
+
+
+def test_a_food_without_a_rule_is_told_as_simulate_tells_it(kitchen):
+    """Potatoes: no share of a rule that does not speak of them, and the words of the verdict."""
+    program = kitchen.program("wedges cedar")
+    told = proof_json(prove_program(kitchen, program, samples=32))
+    verdict = ask(kitchen, CookRequest(program=program)).verdicts[0][1]
+    assert told["sentence"] == verdict.say()
+    assert told["cuts"] == []
+    assert "%" not in told["sentence"]

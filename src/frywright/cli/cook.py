@@ -111,6 +111,9 @@ def print_view(view: dict[str, Any]) -> None:
 def prove(
     kitchen: Path = typer.Argument(help="Kitchen file (TOML)."),
     program: str = typer.Option(..., help="Name of the program."),
+    heads: float | None = typer.Option(
+        None, help="Largest load of the program in heads (or pieces); default is the full load."
+    ),
     samples: int = typer.Option(1024, help="Simulated loads."),
     seed: int = typer.Option(1, help="Same seed, same answer."),
     as_json: bool = typer.Option(False, "--json", help="Print JSON in SI units."),
@@ -119,12 +122,17 @@ def prove(
     from frywright.cli.output import emit_json, preparing, speaking_errors, working
 
     with speaking_errors(as_json), preparing():
+        from dataclasses import replace
+
         from frywright.workbench.kitchens import open_kitchen
         from frywright.workbench.proof import proof_json, prove_program
 
         place = open_kitchen(kitchen)
+        found = place.program(program)
+        if heads is not None:
+            found = replace(found, load_heads=heads)
         with working("Proving", quiet=as_json) as progress:
-            answer = prove_program(place, place.program(program), samples=samples, seed=seed, progress=progress)
+            answer = prove_program(place, found, samples=samples, seed=seed, progress=progress)
         if as_json:
             emit_json(proof_json(answer))
         else:
@@ -142,18 +150,16 @@ def print_proof(proof: dict[str, Any]) -> None:
     for cut in proof["cuts"]:
         console.print(
             f"  {cut['cut']}: {100 * cut['meets_frac']:.1f} % meet, at least {100 * cut['bound_frac']:.1f} %, "
-            f"worst margin {cut['worst_margin_k']:+.1f} K"
+            f"worst margin {cut['worst']}"
         )
     console.print("\nWhat moves the lowest margin (rank correlation):")
     for factor, value in proof["sensitivity"].items():
         bar = "█" * round(20 * abs(value))
         console.print(f"  {FACTOR_WORDS[factor]:<22} {value:+.2f} {bar}")
     if proof["smallest_full_pressure_load_frac"] is not None:
-        console.print(
-            f"\nLoads below {100 * proof['smallest_full_pressure_load_frac']:.0f} % of the full load do not always build "
-            "full pressure: give them a program of their own."
-        )
-    console.print("\nLowest corner: " + f"{proof['lowest_corners'][0]['margin_k']:+.1f} K")
+        console.print(f"\n{proof['small_loads']}")
+    if proof["ruled"]:
+        console.print(f"\nLowest corner: {proof['lowest_corners'][0]['margin']}")
 
 
 @app.command()

@@ -40,8 +40,13 @@ def sweep(
             emit_json({"ok": True, "rows": rows})
             return
         for row in rows:
-            told = row["problem"] or f"{row['outcome']}: at least {100 * row['bound_frac']:.1f} % of pieces, worst {row['worst_cut']} {row['worst_margin_k']:+.1f} K, {row['breaks_first']}"  # fmt: skip
-            typer.echo(f"{row['site']} {row['program']}: {told}")
+            typer.echo(f"{row['site']} {row['program']}: {row['problem'] or _proved(row)}")
+
+
+def _proved(row: dict[str, Any]) -> str:
+    bound = f"at least {100 * row['bound_frac']:.1f} % at {100 * row['confidence_frac']:.0f} % confidence"
+    failed = f"{row['failed_count'] or 'none'} of {row['samples_count']} failed ({bound})"
+    return f"{row['outcome']}: {failed}, worst {row['worst_cut']} {row['worst_margin_k']:+.1f} K, {row['breaks_first']}"
 
 
 @app.command()

@@ -27,6 +27,8 @@ from frywright.verdicts.margin import margin_k
 Array = NDArray[np.float64]
 CHUNK = 200
 FULL_PRESSURE_SHARE = 0.9
+WEAK_HEATER_FRAC, LOW_OIL_FRAC = 0.85, 0.95
+"""Heater and oil level of the load that sags the oil for the next one (estimates, as the ends of Spread)."""
 HEAVY_QUANTILE_Z = 1.6448536269514722  # 95 % point of the normal distribution
 
 
@@ -36,7 +38,7 @@ class Spread:
 
     weight_quantile_frac: tuple[float, float] = (0.02, 0.98)
     start_temp_k: tuple[float, float] = (-2.0, 4.0)
-    load_frac: tuple[float, float] = (0.25, 1.0)
+    load_frac: tuple[float, float] = (0.25, 1.0)  # all_loads starts at the fryer's smallest load
     heater_frac: tuple[float, float] = (0.85, 1.0)
     oil_level_frac: tuple[float, float] = (0.93, 1.0)
     offset_k: tuple[float, float] = (-3.0, 3.0)
@@ -52,7 +54,10 @@ CORNER_FACTORS = ("weight_quantile_frac", "start_temp_k", "load_frac", "heater_f
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CutShare:
-    """Proof of one cut: share that meets the limit and its lower bound at the stated confidence."""
+    """Proof of one cut: share of samples that meets the limit and its lower bound at the stated confidence.
+
+    The worst margin is the lowest of samples and corners.
+    """
 
     cut: str
     meets_frac: float
@@ -62,8 +67,9 @@ class CutShare:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Proof:
-    """What a proof found. ``conditions`` rows are samples, columns FACTORS."""
+    """What a proof found over ``spread``. ``conditions`` rows are samples, columns FACTORS."""
 
+    spread: Spread
     samples_count: int
     confidence_frac: float
     cuts: tuple[CutShare, ...]
@@ -79,6 +85,66 @@ class Proof:
     def meets_frac(self) -> float:
         """Share of simulated loads in which every piece meets the limit."""
         return float(np.mean(np.all(self.margins_k >= 0.0, axis=1)))
+
+    @property
+    def failed_count(self) -> int:
+        """Simulated loads in which a piece misses the limit."""
+        return int(np.sum(np.any(self.margins_k < 0.0, axis=1)))
+
+    @property
+    def bound_frac(self) -> float:
+        """Lower bound of the share of loads in which every piece meets the limit."""
+        return clopper_pearson(self.samples_count - self.failed_count, self.samples_count, self.confidence_frac)
+
+    @property
+    def lowest_k(self) -> float:
+        """Lowest margin of all samples and corners [K]."""
+        return min(cut.worst_margin_k for cut in self.cuts)
+
+    @property
+    def holds(self) -> bool:
+        """Whether no sample and no corner misses the limit."""
+        return self.lowest_k >= 0.0
+
+
+def clopper_pearson(good: int, count: int, confidence: float) -> float:
+    """Lower bound of a share of which ``good`` of ``count`` were seen (Clopper and Pearson 1934)."""
+    from scipy.stats import beta
+
+    return float(beta.ppf(1.0 - confidence, good, count - good + 1)) if good else 0.0
+
+
+def load_fractions(plan: FryPlan) -> tuple[float, ...]:
+    """Smallest, half and full load as shares of the plan's load: what the fryer may take of this food.
+
+    The smallest is the fryer's own smallest load, or one head (or piece) where none is told.
+    """
+    unit = 1.0 / plan.units_count
+    smallest = min(1.0, max(unit, plan.fryer.min_load_kg / plan.load_kg))
+    return tuple(sorted({smallest, max(0.5, smallest), 1.0}))
+
+
+def all_loads(plan: FryPlan) -> Spread:
+    """The usual spread, from the smallest load on, and down to the oil that a full load leaves to the next one."""
+    usual = Spread()
+    at = {"load_frac": 1.0, "heater_frac": WEAK_HEATER_FRAC, "oil_level_frac": LOW_OIL_FRAC, "surface_frac": 1.0}
+    row = np.array([at.get(name, 0.0) for name in FACTORS])
+    cook = question(plan, row, np.ones(len(_tracers(plan))))
+    low, high = usual.oil_start_k
+    left = oil_left_k(plan, cook, run_many([cook])[0])
+    return replace(usual, load_frac=(load_fractions(plan)[0], 1.0), oil_start_k=(min(low, left), high))
+
+
+def oil_left_k(plan: FryPlan, cook: Cook, raw: RawHistory) -> float:
+    """How far the oil is below the first set point when the next load is dropped straight after this one [K].
+
+    Between lift and drop the heater has the drain time of the program to bring it back.
+    """
+    at_lift = float(np.interp(_lift(cook.spans, raw), raw.time_s, raw.oil_temp_c))
+    vat_ = cook.vat
+    cp = vat_.oil_cp_j_kgk[0] + vat_.oil_cp_j_kgk[1] * at_lift
+    back = vat_.heater_w * plan.program.drain_s / (vat_.oil_mass_kg * cp + vat_.metal_heat_j_k)
+    return min(0.0, at_lift + back - cook.spans[0].set_c)
 
 
 def draw(spread: Spread, count: int, seed: int) -> Array:
@@ -167,7 +233,7 @@ def prove(
     plan : the full load of the program
     limit : the cook limit of the place
     guard_k : thermometer error taken off every core [K]
-    spread : ranges; the default is what stores commonly meet (estimates)
+    spread : ranges; the default is :func:`all_loads` (estimates)
     samples : number of simulated loads
     seed : same seed, same answer
     confidence : of the lower bounds, between 0.5 and 1
@@ -180,7 +246,7 @@ def prove(
     """
     if not 0.5 < confidence < 1.0:
         raise InputError("confidence", confidence, "between 0.5 and 1")
-    spread = spread or Spread()
+    spread = spread or all_loads(plan)
     points, corners = draw(spread, samples, seed), corner_points(spread)
     rows = np.vstack([corners, points])
     margins, full = _run(plan, limit, guard_k, rows, seed, progress)
@@ -190,8 +256,8 @@ def prove(
     reached = points[full[edge:], FACTORS.index("load_frac")]
     missed = points[~full[edge:], FACTORS.index("load_frac")]
     return Proof(
-        samples_count=samples, confidence_frac=confidence, conditions=points, margins_k=m,
-        cuts=tuple(_share(kind.cut.title, m[:, i], confidence) for i, kind in enumerate(_tracers(plan))),
+        spread=spread, samples_count=samples, confidence_frac=confidence, conditions=points, margins_k=m,
+        cuts=tuple(_share(kind.cut.title, m[:, i], float(margins[:, i].min()), confidence) for i, kind in enumerate(_tracers(plan))),
         full_pressure=full[edge:], sensitivity=ranked, breaks_first=ranked[0][0] if ranked else "",
         corners=tuple((dict(zip(FACTORS, map(float, row), strict=True)), float(low)) for row, low in zip(corners, margins[:edge].min(axis=1), strict=True)),
         smallest_full_pressure_frac=float(max(missed.max(), reached.min())) if len(missed) and len(reached) else None,
@@ -262,12 +328,10 @@ def _lift(all_spans: Sequence[Span], raw: RawHistory) -> float:
     return float(raw.time_s[raw.span < rest].max())
 
 
-def _share(cut: str, margins: Array, confidence: float) -> CutShare:
-    from scipy.stats import beta
-
-    n, good = len(margins), int(np.sum(margins >= 0.0))
-    bound = float(beta.ppf(1.0 - confidence, good, n - good + 1)) if good else 0.0
-    return CutShare(cut=cut, meets_frac=good / n, bound_frac=bound, worst_margin_k=float(margins.min()))
+def _share(cut: str, margins: Array, worst_k: float, confidence: float) -> CutShare:
+    good = int(np.sum(margins >= 0.0))
+    bound = clopper_pearson(good, len(margins), confidence)
+    return CutShare(cut=cut, meets_frac=good / len(margins), bound_frac=bound, worst_margin_k=worst_k)
 
 
 def _sensitivity(points: Array, lowest: Array) -> tuple[tuple[str, float], ...]:

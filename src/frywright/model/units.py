@@ -176,3 +176,9 @@ def show(value: float, suffix: str, system: str) -> str:
         return f"{100 * value:.1f} %"
     wanted, digits = SHOWN[system].get(unit.dimension, (suffix, 2))
     return f"{to_people(value, wanted):.{digits}f} {UNITS[wanted].sign}"
+
+
+def signed(value: float, suffix: str, system: str) -> str:
+    """As :func:`show`, with a plus sign where the value is not negative."""
+    text = show(value, suffix, system)
+    return text if text.startswith("-") else f"+{text}"

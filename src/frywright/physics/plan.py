@@ -93,7 +93,7 @@ def make_plan(
     site = kitchen.site if altitude_m is None else replace(kitchen.site, altitude_m=altitude_m)
     cut_set = kitchen.cut_set(product.cut_set)
     unit_kg = product.unit_mass_kg or cut_set.unit_mass_kg
-    full = program.load_heads or capacity_units(fryer, cut_set, unit_kg)
+    full = capacity_units(fryer, cut_set, unit_kg) if program.load_heads is None else program.load_heads
     if units_count is not None and load_kg is not None:
         raise InputError("load", "given twice", "either a count or a mass")
     count = full if units_count is None else units_count

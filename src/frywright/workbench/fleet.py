@@ -16,7 +16,7 @@ from frywright.workbench.board import EVENT
 from frywright.workbench.book import held_status
 from frywright.workbench.commissioning import PLATE
 from frywright.workbench.oil_money import site_rows
-from frywright.workbench.proof import prove_program
+from frywright.workbench.proof import ProofAnswer, proof_json, prove_program
 from frywright.workbench.thermometers import READING
 from frywright.workbench.vat import KIND as OIL
 
@@ -53,13 +53,24 @@ def prove_site(name: str, text: str, samples: int = SWEEP_SAMPLES) -> list[dict[
         row: dict[str, Any] = {"site": name, "program": program.name, "version": program.version, "fryer": program.fryer, "altitude_m": round(kitchen.site.altitude_m), "problem": ""}  # fmt: skip
         try:
             told = prove_program(kitchen, program, samples=samples)
-            worst = min(told.proof.cuts, key=lambda cut: cut.worst_margin_k)
-            row |= {"outcome": str(told.outcome), "meets_frac": told.proof.meets_frac, "bound_frac": min(c.bound_frac for c in told.proof.cuts), "worst_cut": worst.cut,
-                    "worst_margin_k": round(worst.worst_margin_k, 2), "breaks_first": told.proof.breaks_first}  # fmt: skip
+            row |= (
+                _proved(told) if told.ruled else {"outcome": str(told.outcome), "problem": proof_json(told)["sentence"]}
+            )
         except FrywrightError as error:
             row["problem"] = str(error)
         rows.append(row)
     return rows
+
+
+def _proved(told: ProofAnswer) -> dict[str, Any]:
+    """A proof as plain values of a row."""
+    proof = told.proof
+    worst = min(proof.cuts, key=lambda cut: cut.worst_margin_k)
+    return {
+        "outcome": str(told.outcome), "meets_frac": proof.meets_frac, "failed_count": proof.failed_count,
+        "samples_count": proof.samples_count, "bound_frac": proof.bound_frac, "confidence_frac": proof.confidence_frac,
+        "worst_cut": worst.cut, "worst_margin_k": round(worst.worst_margin_k, 2), "breaks_first": proof.breaks_first,
+    }  # fmt: skip
 
 
 def sweep(sites: Sequence[Site], *, samples: int = SWEEP_SAMPLES, address: str = "", progress: Callable[[float], None] = lambda share: None) -> list[dict[str, Any]]:  # fmt: skip

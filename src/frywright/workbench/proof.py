@@ -6,18 +6,31 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
-from frywright.design.proof import Proof, Spread, prove, weight_at
+from frywright.design.proof import Proof, Spread, all_loads, prove, weight_at
 from frywright.model.findings import Note, Outcome, say
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.model.units import signed
 from frywright.physics.plan import FryPlan, lid_of, make_plan
 from frywright.verdicts.limits import cook_limit
 from frywright.workbench.evidence import NEVER, evidence_for
 
-SCOUTING_ABOVE = "Unknown until probed; scouting proof over {samples} loads: at least {bound_frac} of the pieces are predicted to meet {title} ({confidence_frac} confidence). The worst, {cut}, is {margin_k} above it; {factor} moves it most."
-SCOUTING_SHORT = "Unknown until probed; scouting proof over {samples} loads: at least {bound_frac} of the pieces are predicted to meet {title} ({confidence_frac} confidence). The worst, {cut}, is {margin_k} short of it; {factor} moves it most."
-CALIBRATED_ABOVE = "Calibrated proof over {samples} loads: at least {bound_frac} of the pieces meet {title} ({confidence_frac} confidence), the calibration's error taken off. The worst, {cut}, is {margin_k} above it; {factor} moves it most."
-CALIBRATED_SHORT = "Calibrated proof over {samples} loads: at least {bound_frac} of the pieces meet {title} ({confidence_frac} confidence), the calibration's error taken off. The worst, {cut}, is {margin_k} short of it; {factor} moves it most."
+SCOUTING, CALIBRATED = "Unknown until probed; scouting proof.", "Calibrated proof, the calibration's error taken off."
+NONE_FAILED = (
+    "None of {samples} loads failed {title} (at least {bound_frac} of loads pass, at {confidence} confidence)."
+)
+SOME_FAILED = (
+    "{failed} of {samples} loads failed {title} (at least {bound_frac} of loads pass, at {confidence} confidence)."
+)
+ABOVE = "The worst, {cut}, is {margin_k} above it; {factor} moves it most."
+SHORT = "The worst, {cut}, is {margin_k} short of it; {factor} moves it most."
+CORNER_SHORT = (
+    "Only in a corner where everything is bad at once, {cut} is {margin_k} short of it; {factor} moves it most."
+)
+SMALL_LOADS = (
+    "Loads below {load_frac} of the full load do not always build full pressure: give them a program of their own."
+)
+NO_RULE = "the rule in force does not speak of this food"
 FACTOR_WORDS = {
     "weight_quantile_frac": "piece weight", "start_temp_k": "start temperature", "load_frac": "load",
     "heater_frac": "heater strength", "oil_level_frac": "oil level", "offset_k": "thermostat offset",
@@ -33,7 +46,8 @@ class ProofAnswer:
     program: Program
     proof: Proof
     outcome: Outcome
-    note: Note
+    notes: tuple[Note, ...]
+    ruled: bool = True  # whether the rule of the place speaks of every piece
 
 
 def prove_program(
@@ -47,26 +61,35 @@ def prove_program(
     InputError
         The program, the samples or the spread are impossible.
     """
-    limit = cook_limit(kitchen.site.jurisdiction)
-    plan, spread = make_plan(kitchen, program), spread or Spread()
-    reasons = _outside(kitchen, plan, spread)
+    limit, plan = cook_limit(kitchen.site.jurisdiction), make_plan(kitchen, program)
+    spread = spread or all_loads(plan)
     guard = max(evidence_for(kitchen, plan, kind).error_k for kind in plan.kinds)
     proof = prove(plan, limit, guard, samples=samples, seed=seed, spread=spread, progress=progress)
+    return answer(kitchen, plan, proof)
+
+
+def answer(kitchen: Kitchen, plan: FryPlan, proof: Proof) -> ProofAnswer:
+    """What a proof of a plan means in a kitchen: a scouting proof, a calibrated one, or no rule to prove."""
+    limit = cook_limit(kitchen.site.jurisdiction)
+    if not all(("poultry" if kind.cut.poultry else "other") in limit.applies_to for kind in plan.kinds):
+        note = Note(kind="proof", text="Unknown: {why}.", values={"why": NO_RULE})
+        return ProofAnswer(program=plan.program, proof=proof, outcome=Outcome.UNKNOWN, notes=(note,), ruled=False)
+    reasons = _outside(kitchen, plan, proof.spread)
     worst = min(proof.cuts, key=lambda cut: cut.worst_margin_k)
-    bound = min(cut.bound_frac for cut in proof.cuts)
     values: dict[str, float | str] = {
-        "samples": float(proof.samples_count), "bound_frac": bound, "title": limit.title, "confidence_frac": proof.confidence_frac,
-        "cut": worst.cut, "margin_k": abs(worst.worst_margin_k), "factor": FACTOR_WORDS.get(proof.breaks_first, "nothing"),
+        "samples": float(proof.samples_count), "failed": float(proof.failed_count), "bound_frac": proof.bound_frac,
+        "title": limit.title, "confidence": f"{100 * proof.confidence_frac:g} %", "cut": worst.cut,
+        "margin_k": abs(worst.worst_margin_k), "factor": FACTOR_WORDS.get(proof.breaks_first, "nothing"),
     }  # fmt: skip
-    meets = worst.worst_margin_k >= 0
-    if reasons:
-        text = SCOUTING_ABOVE if meets else SCOUTING_SHORT
-        outcome = Outcome.UNKNOWN
-    else:
-        text = CALIBRATED_ABOVE if meets else CALIBRATED_SHORT
-        outcome = Outcome.MEETS if meets else Outcome.FAILS
-    note = Note(kind="proof", text=text, values=values)
-    return ProofAnswer(program=program, proof=proof, outcome=outcome, note=note)
+    short = SHORT if proof.failed_count else CORNER_SHORT
+    texts = (
+        SCOUTING if reasons else CALIBRATED,
+        SOME_FAILED if proof.failed_count else NONE_FAILED,
+        ABOVE if proof.holds else short,
+    )
+    told = Outcome.MEETS if proof.holds else Outcome.FAILS
+    notes = tuple(Note(kind="proof", text=text, values=values) for text in texts)
+    return ProofAnswer(program=plan.program, proof=proof, outcome=Outcome.UNKNOWN if reasons else told, notes=notes)
 
 
 def _outside(kitchen: Kitchen, plan: FryPlan, spread: Spread) -> tuple[str, ...]:
@@ -92,14 +115,18 @@ def proof_json(answer: ProofAnswer, system: str = "metric", translate: Callable[
     lowest = sorted(proof.corners, key=lambda corner: corner[1])[:5]
     return {
         "program": answer.program.name, "version": answer.program.version, "outcome": str(answer.outcome),
-        "sentence": say(answer.note.text, answer.note.values, system, translate), "samples_count": proof.samples_count, "confidence_frac": proof.confidence_frac,
+        "sentence": " ".join(say(n.text, n.values, system, translate) for n in answer.notes),
+        "samples_count": proof.samples_count, "failed_count": proof.failed_count, "bound_frac": proof.bound_frac,
+        "confidence_frac": proof.confidence_frac, "holds": proof.holds, "ruled": answer.ruled,
         "loads_meeting_frac": proof.meets_frac,
         "cuts": [
-            {"cut": c.cut, "meets_frac": c.meets_frac, "bound_frac": c.bound_frac, "worst_margin_k": c.worst_margin_k}
+            {"cut": c.cut, "name": translate(c.cut), "meets_frac": c.meets_frac, "bound_frac": c.bound_frac,
+             "worst_margin_k": c.worst_margin_k, "worst": signed(c.worst_margin_k, "k", system)}
             for c in proof.cuts
-        ],
+        ] if answer.ruled else [],
         "breaks_first": proof.breaks_first, "sensitivity": dict(proof.sensitivity),
-        "lowest_corners": [{"margin_k": margin, **conditions} for conditions, margin in lowest],
+        "lowest_corners": [{"margin_k": margin, "margin": signed(margin, "k", system), **conditions} for conditions, margin in lowest],
         "full_pressure_frac": float(proof.full_pressure.mean()),
         "smallest_full_pressure_load_frac": proof.smallest_full_pressure_frac,
+        "small_loads": say(SMALL_LOADS, {"load_frac": proof.smallest_full_pressure_frac or 0.0}, system, translate),
     }  # fmt: skip
