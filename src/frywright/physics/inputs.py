@@ -8,12 +8,13 @@ kitchen's fryer, load and program.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from enum import IntEnum
 
 import numpy as np
 
 from frywright.model.errors import InputError
+from frywright.physics import ranges
 
 Curve = float | Sequence[float] | Sequence[tuple[float, float]]
 """A constant, polynomial coefficients (c0, c1, c2) in degC, or a table of (degC, value)."""
@@ -77,11 +78,11 @@ class PieceClass:
     vapour_diffusivity_m2_s: float = 0.0  # in crust and dry coat; 0: after the lift only boiling evaporates
 
     def __post_init__(self) -> None:
-        for field in ("mass_kg", "half_thickness_m", "density_kg_m3", "water_kg_m3", "area_factor_n"):
-            if not getattr(self, field) > 0:
-                raise InputError(field, getattr(self, field), "greater than 0", where=self.name)
-        if not 0 <= self.shape_n <= 2:
-            raise InputError("shape_n", self.shape_n, "0 (slab) to 2 (sphere)", where=self.name)
+        ranges.check(self, ranges.PIECE, _PIECE_FIELDS, self.name)
+        if not self.water_kg_m3 <= self.density_kg_m3:
+            raise InputError("water_kg_m3", self.water_kg_m3, "no more than density_kg_m3", where=self.name)
+        for name, bounds in (("conductivity_w_mk", ranges.CONDUCTIVITY), ("heat_capacity_j_kgk", ranges.HEAT_CAPACITY)):
+            ranges.check_curve(name, quadratic(getattr(self, name), name), bounds, self.name)
         if not 0 <= self.bone_radius_m < 0.8 * self.half_thickness_m:
             raise InputError("bone_radius_m", self.bone_radius_m, "0 to 0.8 of half_thickness_m", where=self.name)
 
@@ -122,6 +123,10 @@ class Vat:
     air_vapour_kg_m3: float = 0.010
     air_transfer_m_s: float = 0.018
 
+    def __post_init__(self) -> None:
+        ranges.check(self, ranges.VAT, _VAT_FIELDS, "vat")
+        ranges.check_curve("oil_cp_j_kgk", self.oil_cp_j_kgk, ranges.OIL_CAPACITY, "vat")
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Span:
@@ -133,6 +138,9 @@ class Span:
     until: Until = Until.TIME
     value: float = 0.0
     ends_at_s: float | None = None  # clock time at which the span ends whatever came before
+
+    def __post_init__(self) -> None:
+        ranges.check(self, ranges.SPAN, _SPAN_FIELDS, "span")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -151,6 +159,18 @@ class Precision:
     passes: int = 4
     steady_m: float = 1e-6
 
+    def __post_init__(self) -> None:
+        ranges.check(self, ranges.PRECISION, ranges.PRECISION, "precision")
+
+
+def _numbers(kind: type, *others: str) -> tuple[str, ...]:
+    """Fields of a class that hold one number each."""
+    return tuple(f.name for f in fields(kind) if f.name not in others)
+
+
+_PIECE_FIELDS = _numbers(PieceClass, "name", "conductivity_w_mk", "heat_capacity_j_kgk")
+_VAT_FIELDS = _numbers(Vat, "oil_cp_j_kgk")
+_SPAN_FIELDS = _numbers(Span, "lid", "until")
 
 ROUTINE = Precision()
 CLOSE = Precision(n_core=36, n_crust=8, max_step_s=4.0, max_boiling_step_k=0.5)
@@ -161,13 +181,18 @@ def quadratic(curve: Curve, name: str) -> tuple[float, float, float]:
     """Coefficients c0 + c1 T + c2 T^2 of a property curve over temperature [degC]."""
     if isinstance(curve, int | float):
         return float(curve), 0.0, 0.0
-    points = np.asarray(curve, dtype=float)
+    try:
+        points = np.asarray(curve, dtype=float)
+    except (TypeError, ValueError):
+        raise InputError(name, curve, "a number, polynomial coefficients or a table of (degC, value)") from None
     if points.ndim == 1:
         if not 1 <= len(points) <= 3:
             raise InputError(name, curve, "1 to 3 polynomial coefficients")
         c = np.zeros(3)
         c[: len(points)] = points
         return float(c[0]), float(c[1]), float(c[2])
+    if points.ndim != 2 or points.shape[1] != 2 or not np.all(np.isfinite(points)) or np.any(points[:, 1] <= 0):
+        raise InputError(name, "table", "rows of (degC, value) with values above 0")
     degree = min(2, len(points) - 1)
     fit = np.polyfit(points[:, 0], points[:, 1], degree)[::-1]
     gap = np.max(np.abs(np.polyval(fit[::-1], points[:, 0]) / points[:, 1] - 1))

@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from frywright.model.errors import InputError, SolveError
-from frywright.physics import grid
+from frywright.physics import grid, ranges
 from frywright.physics.inputs import ROUTINE, Lid, PieceClass, Precision, Span, Vat, quadratic
 from frywright.physics.kernels import layout as at
 from frywright.physics.kernels.march import (
@@ -29,6 +29,7 @@ EVENT_STEPS, STEP_ROOM, MOST_STEPS = 4000, 2.5, 200_000
 than MOST_STEPS, which holds the trace of 16 lanes under 320 MB. Own estimates: the heater of the smallest vat drawn in the
 tests switches every 20 s and costs 4 short steps each time; a program of two hours at ``FINE`` takes about 30,000."""
 LANES_TOGETHER = 16
+CURVES = (("oil_temp_c", ranges.OIL_CURVE), ("pressure_pa", ranges.PRESSURE_CURVE))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -171,8 +172,6 @@ def _pack(cooks: Sequence[Cook], precision: Precision) -> tuple[Array, Array, Ar
         vat[:, k] = _vat_column(cook, first, precision)
         first += len(cook.pieces)
         for number, span in enumerate(cook.spans):
-            if not span.duration_s >= 0:
-                raise InputError("duration_s", span.duration_s, "0 or more", where=f"span {number + 1}")
             stage[:, number, k] = (span.duration_s, span.set_c, span.lid, span.until, span.value)
     return lane, vat, stage, _tables(cooks)
 
@@ -231,8 +230,12 @@ def _tables(cooks: Sequence[Cook]) -> Array:
             if curve is None:
                 continue
             points = np.asarray(curve, dtype=float)
-            if points.ndim != 2 or points.shape[1] != 2 or np.any(np.diff(points[:, 0]) <= 0):
+            if points.ndim != 2 or points.shape[1] != 2 or not np.all(np.isfinite(points)):
+                raise InputError("prescribed", "curve", "rows of (time, value)")
+            if np.any(np.diff(points[:, 0]) <= 0):
                 raise InputError("prescribed", "curve", "rows of (time, value) with rising times")
+            for value in (points[:, 1].min(), points[:, 1].max()):
+                ranges.refuse(CURVES[which][0], float(value), CURVES[which][1], "prescribed")
             table[which, :, : len(points), k] = points.T
             table[which, :, len(points) :, k] = points[-1][:, None]
     return table
