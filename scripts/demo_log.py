@@ -17,7 +17,7 @@ from frywright.physics.plan import TRACER_SHARE, PieceKind, make_plan, piece_cla
 from frywright.physics.solve import Cook, run
 from frywright.workbench.kitchens import demo_kitchen
 
-MASSES_KG = (0.232, 0.251, 0.274)
+MASSES_KG = (0.203, 0.220, 0.240)
 SCALE = (1.05, 1.04, 1.06)
 SHAPE, OFFSET_K, LOSS_W_K = 0.5, 2.8, 6.0
 START = dt.datetime(2026, 3, 2, 7, 40, 0)

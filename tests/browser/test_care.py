@@ -25,7 +25,7 @@ def address(tmp_path_factory):
 def test_a_closer_logs_with_one_hand(browser, address):  # noqa: F811
     """Reading, top-up and filter turn of a vat on a phone: each one number and one tap, within ten seconds, on targets a glove can hit."""
     page = open_page(browser, address, "phone", "/care")
-    tile = ".tile:has(h2:text-is('Alder, four-head pressure vat'))"
+    tile = ".tile:has(h2:text-is('Alder, three-head pressure vat'))"
     for amount, what in (("12.5", "reading"), ("5", "top_up"), ("", "filter")):
         start = time.time()
         if amount:

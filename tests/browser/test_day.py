@@ -38,14 +38,14 @@ def test_a_friday_whose_fryer_dies(browser, day):  # noqa: F811
     page.click("#auto")
     until(page, "17:30")
     page.select_option("#speed", "1")
-    page.click(".tile:has(h2:text-is('Birch, six-head pressure vat')) button.quiet")
+    page.click(".tile:has(h2:text-is('Birch, five-head pressure vat')) button.quiet")
     page.wait_for_url("**/day/board/down*", timeout=30_000)
     told = page.inner_text("main")
     assert "Without this fryer about" in told
     assert "Pieces asked for in vain" in told
     page.click("text=Back to the board")
     page.wait_for_selector("#speed")
-    birch = page.inner_text(".tile:has(h2:text-is('Birch, six-head pressure vat'))")
+    birch = page.inner_text(".tile:has(h2:text-is('Birch, five-head pressure vat'))")
     assert "Out of use" in birch
     page.select_option("#speed", "1200")
     if page.get_attribute("#auto", "aria-pressed") != "true":
@@ -54,7 +54,7 @@ def test_a_friday_whose_fryer_dies(browser, day):  # noqa: F811
     page.select_option("#speed", "1")
     page.reload()
     until(page, "21:58", 10)
-    assert "Out of use" in page.inner_text(".tile:has(h2:text-is('Birch, six-head pressure vat'))")
+    assert "Out of use" in page.inner_text(".tile:has(h2:text-is('Birch, five-head pressure vat'))")
     page.click("summary")
     page.click("text=Waste explained")
     page.wait_for_url("**/day/close*")
@@ -102,7 +102,7 @@ def test_no_clock_runs_while_pressure_is_let_go(browser, day):  # noqa: F811
         body: JSON.stringify({key, what: 'drop', fryer: 'alder', product: 'bone_in', pieces: 16, practice: '41', date: '2026-11-27', at_s: at, now_s: at})})""",
         [key, 34800],
     )
-    tile = ".tile:has(h2:text-is('Alder, four-head pressure vat'))"
+    tile = ".tile:has(h2:text-is('Alder, three-head pressure vat'))"
     page.wait_for_selector(f"{tile} .timer", timeout=15_000)
     assert ":" in page.inner_text(f"{tile} .timer")
     page.select_option("#speed", "120")

@@ -109,7 +109,9 @@ def test_the_window_tells_how_much_less_still_meets(kitchen):
     sizer = Sizer(kitchen, program, LIMIT, goals)
 
     def margin(by):
-        return sizer.margins([replace(program, stages=(replace(program.stages[0], duration_s=990.0 + by),))])[0]
+        return sizer.margins(
+            [replace(program, stages=(replace(program.stages[0], duration_s=program.stages[0].duration_s + by),))]
+        )[0]
 
     assert here.margin_k > 0
     assert margin(edge.change) >= 0

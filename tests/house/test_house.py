@@ -8,6 +8,7 @@ import importlib
 import inspect
 import pkgutil
 import re
+import tomllib
 import typing
 from pathlib import Path
 
@@ -15,7 +16,8 @@ import pytest
 
 import frywright
 from frywright.catalog import check, load
-from frywright.model.units import COUNTS, suffix_of
+from frywright.model.units import COUNTS, LB, suffix_of
+from frywright.workbench.kitchens import demo_kitchen
 
 ROOT = Path(frywright.__file__).parent
 FILES = sorted(p for p in ROOT.rglob("*.py"))
@@ -117,11 +119,39 @@ def test_catalog_checks_can_fail(monkeypatch):
     assert "nobody" in found
 
 
+PRACTICE = Path(__file__).parents[1] / "reference" / "practice" / "check_values.toml"
+REPO = ROOT.parents[1]
+SHOWN = [
+    path
+    for folder in ("src", "docs", "benchmarks", "examples", "scripts")
+    for path in sorted((REPO / folder).rglob("*"))
+    if path.suffix in (".py", ".md", ".toml", ".html", ".js", ".typ", ".po", ".csv")
+] + [REPO / "README.md"]
+"""Every text a person may read or copy from; the tests are not among them."""
+
+
 def test_common_practice_values_are_marked():
     """Trade figures say that they have no source."""
-    practice = load.table("standards/practice.toml")
+    practice = tomllib.loads(PRACTICE.read_text("utf-8"))
     assert practice["source"] == "common_practice"
     assert "no source" in load.sources()["common_practice"]["cite"]
+
+
+def test_demo_docs_and_catalog_have_figures_of_their_own():
+    """No vat or bird of word of mouth outside the tests, in pounds or in kilograms."""
+    practice = tomllib.loads(PRACTICE.read_text("utf-8"))
+    pounds = [v for k, v in practice.items() if k.endswith("_lb")]
+    assert len(pounds) == 4
+    numbers = {re.escape(f"{v:g}") for v in pounds} | {re.escape(f"{v * LB:.{d}f}") for v in pounds for d in (1, 2, 3)}
+    number = "(?:" + "|".join(sorted(numbers)) + ")"
+    amount = re.compile(
+        rf"(?<![\d.,]){number}[ -]?(?:lb|pounds?|libras?|kg)\b|mass\w*_(?:lb|kg) ?= ?{number}(?![\d.])", re.IGNORECASE
+    )
+    assert amount.search("oil_mass_lb = 64") and amount.search("a 2.75 lb bird") and amount.search("29.0 kg")
+    assert [f"{p.relative_to(REPO)}: {m[0]}" for p in SHOWN for m in amount.finditer(p.read_text("utf-8"))] == []
+    for heads, oil_lb in ((4, practice["four_head_oil_lb"]), (6, practice["six_head_oil_lb"])):
+        for fryer in demo_kitchen().fryers:
+            assert fryer.capacity_heads != heads and abs(fryer.oil_mass_kg - oil_lb * LB) > LB, fryer.key
 
 
 def test_no_promise_of_safety():

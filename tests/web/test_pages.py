@@ -107,7 +107,7 @@ def test_names_with_markup_stay_text(tmp_path):
     evil = "<script>alert(1)</script>"
     book.remember_kitchen(
         store,
-        demo_text().replace("Alder, four-head pressure vat", evil).replace("Juniper Ridge Chicken (invented)", evil),
+        demo_text().replace("Alder, three-head pressure vat", evil).replace("Juniper Ridge Chicken (invented)", evil),
         "d.toml",
     )
     page = TestClient(make_app(store), base_url=HOST).get("/cook", params={"program": "bone-in alder"})
@@ -239,10 +239,10 @@ def test_desk_pages_answer_and_unknown_keys_are_named(client):
 
 def test_versions_page_tells_the_change_and_its_effect(client, store):
     """After saving a shorter program the versions page lists the value, the effect and the void cards."""
-    form = {"program": "bone-in cedar", "s0_set": "325", "s0_value": "16:00", "s0_lid": "open", "s0_end": "duration"}
+    form = {"program": "bone-in cedar", "s0_set": "325", "s0_value": "15:00", "s0_lid": "open", "s0_end": "duration"}
     client.post("/cook/save", data=form)
     page = client.get("/cook/changes?program=bone-in+cedar").text
-    assert "16:30 → 16:00" in page
+    assert "15:30 → 15:00" in page
     assert "void" in page
 
 

@@ -19,7 +19,7 @@ from frywright.workbench.kitchens import demo_text
 from frywright.workbench.language import translator
 from tests.paper import pages
 
-PLATE = {"fryer": "alder", "maker": "unnamed", "serial": "A-1", "fuel": "electric", "volts": "208", "phases": "3", "power": "12.2", "oil": "64"}  # fmt: skip
+PLATE = {"fryer": "alder", "maker": "unnamed", "serial": "A-1", "fuel": "electric", "volts": "208", "phases": "3", "power": "10", "oil": "45"}  # fmt: skip
 SITE = {"fryer": "alder", "volts": "207", "phases": "3", "breaker_amps": "50", "flame": "20", "hood": "yes", "suppression": "yes"}  # fmt: skip
 FIGURES = {
     "first_heat": {"heat_up": "15:10", "from_temp": "82", "to_temp": "347", "set_temp": "335", "mean_temp": "336", "swing": "8"},
@@ -177,7 +177,7 @@ def test_a_plate_is_corrected_with_a_reason(store, kitchen):
     view = new.commissioning_view(store, kitchen, "alder")
     assert view["plate"]["photo"]
     assert next(s for s in view["steps"] if s["key"] == "plate")["done"]
-    assert "12.2 kW" in view["differences"][0]
+    assert "10 kW" in view["differences"][0]
 
 
 def test_an_open_fryer_has_no_pressure_test(kitchen):

@@ -147,7 +147,7 @@ def test_the_pack_of_a_month(store, kitchen):
     assert time.time() - start < 10
     assert data.startswith(b"%PDF")
     view = pack.pack_view(store, kitchen, first, last)
-    assert view["loads"] == [{"product": "Bone-in chicken, 8-piece", "fryer": "Alder, four-head pressure vat", "count": 9000}]  # fmt: skip
+    assert view["loads"] == [{"product": "Bone-in chicken, 8-piece", "fryer": "Alder, three-head pressure vat", "count": 9000}]  # fmt: skip
     assert view["below"] == 1
     assert any("no probe reading on 29 days" in g for g in view["gaps"])
     assert any("No entry of any kind on 1 days" in g for g in view["gaps"])

@@ -1,6 +1,6 @@
 """Reads dataclasses from TOML tables with people's units, and writes them back.
 
-A field ``oil_mass_kg`` is filled by any key of the same dimension: ``oil_mass_lb = 64``. A time
+A field ``oil_mass_kg`` is filled by any key of the same dimension: ``oil_mass_lb = 44``. A time
 may also be ``duration = "12:30"``. Problems carry file, line, caret and remedy.
 """
 

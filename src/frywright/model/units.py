@@ -135,7 +135,7 @@ def clock(seconds: float) -> str:
 
 
 def parse(text: str, dimension: str, name: str = "value") -> float:
-    """Inside value of what a person typed: ``38F``, ``2.75 lb``, ``12:30``, ``5250 ft``.
+    """Inside value of what a person typed: ``38F``, ``2.3 lb``, ``12:30``, ``5250 ft``.
 
     Raises
     ------
