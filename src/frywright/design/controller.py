@@ -13,7 +13,7 @@ from itertools import accumulate
 
 from frywright.design.check_figure import check_figure
 from frywright.model.errors import InputError
-from frywright.model.fryer import ClockStyle, Controller, TempUnit, UnusedStage
+from frywright.model.fryer import Controller, TempUnit, UnusedStage
 from frywright.model.program import TIMED, LidState, Program, Stage
 from frywright.model.units import clock, parse_clock, to_inside, to_people
 
@@ -90,11 +90,11 @@ def render(program: Program, controller: Controller, slot: int = 1) -> Rendered:
     fitted = rounded(program, controller)
     ends = list(accumulate(fitted.durations_s()))
     values = []
-    if controller.clock is ClockStyle.LEFT:
+    if controller.clock.counts_down:
         values.append(Keyed(stage=0, what="total", text=clock(ends[-1])))
     for number, stage in enumerate(fitted.stages, start=1):
         values.append(Keyed(stage=number, what="set", text=_temp_text(stage.set_c, controller)))
-        if controller.clock is ClockStyle.ELAPSED:
+        if not controller.clock.counts_down:
             values.append(Keyed(stage=number, what="time", text=clock(ends[number - 1])))
         elif number > 1:
             values.append(Keyed(stage=number, what="time", text=clock(ends[-1] - ends[number - 2])))
@@ -109,7 +109,7 @@ def _temp_text(set_c: float, controller: Controller) -> str:
 
 def _unused(values: Sequence[Keyed], used: int, controller: Controller) -> list[Keyed]:
     last = {v.what: v.text for v in values if v.stage == used}
-    if controller.clock is ClockStyle.LEFT:
+    if controller.clock.counts_down:
         last["time"] = "0:00"
     mark = {UnusedStage.ZERO: {"set": "0", "time": "0:00"}, UnusedStage.BLANK: {"set": BLANK, "time": BLANK},
             UnusedStage.REPEAT: last}[controller.unused]  # fmt: skip
@@ -130,7 +130,7 @@ def parse(values: Sequence[Keyed], controller: Controller, like: Program) -> Pro
     """
     found = {(v.stage, v.what): v.text.strip() for v in values}
     stages: list[Stage] = []
-    total = parse_clock(_need(found, 0, "total")) if controller.clock is ClockStyle.LEFT else 0.0
+    total = parse_clock(_need(found, 0, "total")) if controller.clock.counts_down else 0.0
     sets = [n for n in range(1, controller.stage_count + 1) if _is_used(found, n, controller)]
     ends = [_end(found, n, n == sets[-1], total, controller) for n in sets]
     for number, start, end in zip(sets, [0.0, *ends], ends, strict=False):
@@ -159,6 +159,6 @@ def _need(found: dict[tuple[int, str], str], stage: int, what: str) -> str:
 
 
 def _end(found: dict[tuple[int, str], str], number: int, last: bool, total: float, controller: Controller) -> float:
-    if controller.clock is ClockStyle.ELAPSED:
+    if not controller.clock.counts_down:
         return parse_clock(_need(found, number, "time"))
     return total if last else total - parse_clock(_need(found, number + 1, "time"))

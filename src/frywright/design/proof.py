@@ -18,7 +18,8 @@ from frywright.catalog import load as catalog
 from frywright.model.errors import InputError
 from frywright.model.food import Cut
 from frywright.model.program import LidState, Program
-from frywright.physics.inputs import PieceClass, Span
+from frywright.physics.inputs import PieceClass
+from frywright.physics.lift import lift_of
 from frywright.physics.plan import FryPlan, piece_class, spans, vat
 from frywright.physics.solve import Cook, RawHistory, run_many
 from frywright.verdicts.limits import CookLimit
@@ -140,7 +141,7 @@ def oil_left_k(plan: FryPlan, cook: Cook, raw: RawHistory) -> float:
 
     Between lift and drop the heater has the drain time of the program to bring it back.
     """
-    at_lift = float(np.interp(_lift(cook.spans, raw), raw.time_s, raw.oil_temp_c))
+    at_lift = float(np.interp(lift_of(plan, cook, raw).lift_s, raw.time_s, raw.oil_temp_c))
     vat_ = cook.vat
     cp = vat_.oil_cp_j_kgk[0] + vat_.oil_cp_j_kgk[1] * at_lift
     back = vat_.heater_w * plan.program.drain_s / (vat_.oil_mass_kg * cp + vat_.metal_heat_j_k)
@@ -298,8 +299,7 @@ def weight_at(cut: Cut, quantile_frac: float) -> float:
 
 def _run(plan, limit, guard_k, rows, seed, progress) -> tuple[Array, NDArray[np.bool_]]:  # type: ignore[no-untyped-def]
     weights = weights_of(plan, rows, seed)
-    if limit.kind == "instant" and limit.hold_s <= 0.0:
-        plan = replace(plan, rest_s=1.0)  # judged at the lift: carry-over does not count
+    plan = replace(plan, rest_s=1.0)  # judged at the lift: carry-over does not count
     base = base_pieces(plan)
     fat = [100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in _tracers(plan)]
     wanted = FULL_PRESSURE_SHARE * plan.fryer.working_gauge_pa
@@ -309,7 +309,7 @@ def _run(plan, limit, guard_k, rows, seed, progress) -> tuple[Array, NDArray[np.
         part = range(start, min(start + CHUNK, len(rows)))
         cooks = [question(plan, rows[i], weights[i], base) for i in part]
         for i, cook, raw in zip(part, cooks, run_many(cooks), strict=True):
-            lift = _lift(cook.spans, raw)
+            lift = lift_of(plan, cook, raw).earliest_s
             first = raw.core_temp_c.shape[1] - len(fat)
             margins[i] = [margin_k(raw.time_s, raw.core_temp_c[:, first + j], lift, limit, guard_k, f) for j, f in enumerate(fat)]  # fmt: skip
             if plan.program.under_pressure:
@@ -321,11 +321,6 @@ def _run(plan, limit, guard_k, rows, seed, progress) -> tuple[Array, NDArray[np.
             if progress:
                 progress(min(1.0, done * CHUNK / len(rows)))
     return margins, full
-
-
-def _lift(all_spans: Sequence[Span], raw: RawHistory) -> float:
-    rest = len(all_spans) - 1
-    return float(raw.time_s[raw.span < rest].max())
 
 
 def _share(cut: str, margins: Array, worst_k: float, confidence: float) -> CutShare:

@@ -17,12 +17,14 @@ from numpy.typing import NDArray
 from frywright.catalog import load as catalog
 from frywright.design.controller import rounded
 from frywright.design.proof import FACTORS, question
+from frywright.design.vent import require_vent, require_vent_of
 from frywright.model.errors import InputError
 from frywright.model.findings import Note
 from frywright.model.fryer import Fryer, FryerKind
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState, Program, Stage
 from frywright.physics.fry import FryHistory, simulate_many
+from frywright.physics.lift import lift_of
 from frywright.physics.plan import FryPlan, make_plan
 from frywright.physics.solve import run_many
 from frywright.verdicts.limits import CookLimit
@@ -161,10 +163,11 @@ class Sizer:
 
     def margins_by_cut(self, programs: Sequence[Program]) -> Array:
         """Margin of the heavy piece of every cut in the worst case [K], (program, cut)."""
-        cooks = [question(make_plan(self.kitchen, p), self.row, self.weights) for p in programs]
+        plans = [replace(make_plan(self.kitchen, p), rest_s=1.0) for p in programs]  # judged at the lift
+        cooks = [question(plan, self.row, self.weights) for plan in plans]
         guard, found = self.kitchen.site.thermometer_error_k, []
-        for cook, raw in zip(cooks, run_many(cooks), strict=True):
-            lift = float(raw.time_s[raw.span < len(cook.spans) - 1].max())
+        for plan, cook, raw in zip(plans, cooks, run_many(cooks), strict=True):
+            lift = lift_of(plan, cook, raw).earliest_s
             first = raw.core_temp_c.shape[1] - len(self.fat)
             cores = raw.core_temp_c[:, first:].T
             found.append([margin_k(raw.time_s, core, lift, self.limit, guard, fat) for core, fat in zip(cores, self.fat, strict=True)])  # fmt: skip
@@ -275,10 +278,12 @@ def design(
     Raises
     ------
     InputError
-        No program meets the goals; the message names the goal that binds and the nearest found.
+        No program meets the goals; the message names the goal that binds and the nearest found. Or
+        the fryer's vent was never told, or takes too long.
     """
     goals, effort = goals or Goals(), effort or Effort()
     found = kitchen.fryer(fryer)
+    require_vent(kitchen, fryer)
     base = Program(
         name=f"{product} {fryer}", product=kitchen.product(product).key, fryer=fryer,
         stages=(Stage(set_c=165.0, duration_s=600.0),),
@@ -291,6 +296,7 @@ def design(
             "goals", "not reachable together", "looser; what binds is the {goal}, {nearest} (nearest program found)",
             where=f"{product} on {found.name}", values={"goal": barred, "nearest": shortfall(best, goals, barred)},
         )  # fmt: skip
+    require_vent_of(make_plan(kitchen, best.program))
     front = pareto([c for c in tried if not binding(c, goals)])
     return Design(recommended=best, front=front, tried_count=len(tried), reason=_reason(best, front))
 

@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from frywright.design.search import Candidate, Effort, Goals, Sizer, search
+from frywright.design.vent import require_vent, require_vent_of
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState, Program
@@ -92,9 +93,12 @@ def transfer(
     Raises
     ------
     InputError
-        The limit is not met even at the longest time; the message says how near it comes.
+        The limit is not met even at the longest time; the message says how near it comes. Or a
+        vent was never told, or takes too long.
     """
     found, kitchen = target.kitchen.fryer(target.fryer), target.kitchen
+    require_vent(kitchen, target.fryer)
+    require_vent_of(make_plan(source, program))
     wanted = taste(simulate(make_plan(source, program)))
     at_home = Sizer(source, program, limit, Goals())
     goal = float(np.clip(at_home.margins([program.timed()])[0], 0.0, 15.0))
@@ -110,6 +114,7 @@ def transfer(
             "transfer", "not possible", "another fryer or load; the nearest program is {short} K short of the limit",
             where=f"{goods.name}, {found.name}", values={"short": f"{-best.margin_k:.1f}"},
         )  # fmt: skip
+    require_vent_of(make_plan(kitchen, best.program))
     got = taste(simulate(make_plan(kitchen, best.program)))
     off = {name: value for name, value in mismatch(wanted, got).items() if abs(value) > 1.0}  # fmt: skip
     return Transfer(program=best.program, margin_k=best.margin_k, source=wanted, target=got, unmatched=off)

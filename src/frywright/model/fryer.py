@@ -12,6 +12,12 @@ CEILING_C = 230.0
 """Highest set point accepted: commercial high-limit in European practice (from memory, EN 60335-2-37)."""
 
 
+MOST_VENT_M2 = 1e-3
+"""Largest opening taken for a vent (estimate: a bore of 36 mm)."""
+SHORTEST_VENT_S, LONGEST_VENT_S = 2.0, 300.0
+"""Vent times a watch can have told (own rule); no vent is simulated for longer than the second."""
+
+
 class FryerKind(StrEnum):
     """Whether the vat can be closed under pressure."""
 
@@ -20,10 +26,21 @@ class FryerKind(StrEnum):
 
 
 class ClockStyle(StrEnum):
-    """Whether a controller's stages are keyed by time since the drop or by time left."""
+    """How a controller's clock counts, and whether it stands still while the fryer vents."""
 
-    ELAPSED = "elapsed"
-    LEFT = "left"
+    ELAPSED = "elapsed"  # counts up since the drop and runs on during the vent
+    LEFT = "left"  # counts down and runs on during the vent
+    WAITS = "waits"  # counts down and stands still during the vent
+
+    @property
+    def counts_down(self) -> bool:
+        """Whether a total is keyed, and stages by the time left."""
+        return self is not ClockStyle.ELAPSED
+
+    @property
+    def runs_on(self) -> bool:
+        """Whether the clock runs on while the fryer vents."""
+        return self is not ClockStyle.WAITS
 
 
 class UnusedStage(StrEnum):
@@ -103,10 +120,11 @@ class Fryer:
     working_gauge_pa: float = 12 * PSI
     relief_gauge_pa: float = 15 * PSI
     relief_slope_kg_spa: float = 2e-6
-    vent_area_m2: float = 3e-5
+    vent_area_m2: float | None = None
+    vent_s: float | None = None  # timed with a watch: full load, from working pressure to zero on the gauge
     leak_area_m2: float = 0.0
     breather_area_m2: float = 1e-4
-    zero_gauge_pa: float = 1000.0
+    zero_gauge_pa: float = 1 * PSI  # a person reads zero from here down: gauge resolution, an estimate
     head_volume_m3: float = 0.02
     lid_ua_w_k: float = 60.0
     lid_heat_j_k: float = 5000.0
@@ -130,6 +148,11 @@ class Fryer:
         if self.kind == FryerKind.PRESSURE:
             self._check_pressure()
 
+    @property
+    def vent_told(self) -> bool:
+        """Whether anybody described the vent: its opening, or its time by a watch."""
+        return self.vent_area_m2 is not None or self.vent_s is not None
+
     def _check_pressure(self) -> None:
         if not 10e3 <= self.working_gauge_pa <= 110e3:
             raise InputError("working_gauge", f"{self.working_gauge_pa / PSI:.1f} psi", "1.5 to 16 psi", where=self.key)
@@ -140,5 +163,17 @@ class Fryer:
                 "above working_gauge; never set or test a relief valve yourself, read the plate",
                 where=self.key,
             )
-        if not self.vent_area_m2 > 0:
-            raise InputError("vent_area", self.vent_area_m2, "above 0", where=self.key)
+        if self.vent_area_m2 is not None and not 0 < self.vent_area_m2 <= MOST_VENT_M2:
+            raise InputError(
+                "vent_area", f"{1e6 * self.vent_area_m2:g} mm2", "above 0 and at most 1000 mm2", where=self.key
+            )
+        if self.vent_s is not None and not SHORTEST_VENT_S <= self.vent_s <= LONGEST_VENT_S:
+            raise InputError(
+                "vent", f"{self.vent_s:g} s",
+                "2 s to 5 min, timed with a watch on a full load, from opening the valve until the gauge reads zero; never open a lid before the gauge reads zero",
+                where=self.key,
+            )  # fmt: skip
+        if not 0 < self.zero_gauge_pa <= 3 * PSI:
+            raise InputError(
+                "zero_gauge", f"{self.zero_gauge_pa / PSI:.2g} psi", "above 0 and at most 3 psi", where=self.key
+            )

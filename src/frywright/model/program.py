@@ -140,6 +140,16 @@ class Program:
         return replace(self, stages=tuple(plain), total_s=None)
 
     @property
+    def clock_s(self) -> float:
+        """What the machine's clock is keyed with from drop to end [s]; a vent may come on top (ClockStyle)."""
+        return sum(self.durations_s())
+
+    @property
+    def has_condition(self) -> bool:
+        """Whether a stage waits for a condition, so that no clock alone ends the program."""
+        return any(stage.end not in TIMED for stage in self.stages)
+
+    @property
     def under_pressure(self) -> bool:
         """Whether any stage runs under pressure."""
         return any(stage.lid is LidState.PRESSURE for stage in self.stages)

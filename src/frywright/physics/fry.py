@@ -11,17 +11,23 @@ from numpy.typing import NDArray
 from frywright.catalog import load as catalog
 from frywright.model.findings import Note
 from frywright.model.fryer import FryerKind
-from frywright.physics.inputs import ROUTINE, Lid, Precision, Span
-from frywright.physics.plan import FryPlan, PieceKind, piece_class, question
-from frywright.physics.solve import RawHistory, SolveReport, run_many
+from frywright.physics.inputs import ROUTINE, Precision
+from frywright.physics.lift import Lift, lift_of
+from frywright.physics.plan import MOST_VENT_S, FryPlan, PieceKind, piece_class, question
+from frywright.physics.solve import Cook, RawHistory, SolveReport, run_many
 
 GAS_J_MOLK = 8.31446261815324  # CODATA 2018, exact
 FULL_PRESSURE_SHARE = 0.9
+VENT_UNKNOWN = 'Nobody has told how long this fryer vents, so no second of its vent counts. Time the vent of a full load with a watch, from opening the valve until the gauge reads zero, and write vent = "0:25" with your own time under the fryer in the kitchen file. Never open a lid before the gauge reads zero.'
+VENT_LONG = "The vent takes {vent_s}; no more than {most_s} of it counts. Time the vent of a full load with a watch, from opening the valve until the gauge reads zero, and write your own time as vent under the fryer in the kitchen file. A slow vent may be a clogged passage. Never open a lid before the gauge reads zero."
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PieceHistory:
-    """Curves and sums of one class. Curves follow ``FryHistory.time_s``."""
+    """Curves and sums of one class. Curves follow ``FryHistory.time_s``.
+
+    ``core_at_lift_c`` is read at the earliest lift; ``core_peak_c`` is after it and counts in no verdict.
+    """
 
     kind: PieceKind
     core_c: NDArray[np.float64]
@@ -40,7 +46,7 @@ class PieceHistory:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FryHistory:
-    """Everything one simulation says; it keeps its question."""
+    """Everything one simulation says; it keeps its question. Verdicts look no further than ``earliest_lift_s``."""
 
     plan: FryPlan
     time_s: NDArray[np.float64]
@@ -48,6 +54,7 @@ class FryHistory:
     gauge_pa: NDArray[np.float64]
     pieces: tuple[PieceHistory, ...]
     lift_s: float
+    earliest_lift_s: float
     vent_s: float
     vent_start_s: float | None
     full_pressure_s: float | None
@@ -63,7 +70,7 @@ class FryHistory:
 
     @property
     def coldest(self) -> PieceHistory:
-        """The class whose core is lowest at the lift."""
+        """The class whose core is lowest at the earliest lift."""
         return min(self.pieces, key=lambda piece: piece.core_at_lift_c)
 
 
@@ -76,14 +83,13 @@ def simulate_many(plans: Sequence[FryPlan], precision: Precision = ROUTINE) -> l
     """Simulate many plans; the engine interleaves them."""
     cooks = [question(plan) for plan in plans]
     raws = run_many(cooks, precision)
-    return [_history(p, r, c.spans) for p, r, c in zip(plans, raws, cooks, strict=True)]
+    return [_history(p, r, c) for p, r, c in zip(plans, raws, cooks, strict=True)]
 
 
-def _history(plan: FryPlan, raw: RawHistory, spans: Sequence[Span]) -> FryHistory:
-    lids = np.array([span.lid for span in spans])
-    lift = _end_of(raw, lids, lambda lid: lid != Lid.REST)
-    vent = _stretch(raw, np.flatnonzero(lids == Lid.VENT))
-    pieces = pieces_of(plan, raw, 0, lift)
+def _history(plan: FryPlan, raw: RawHistory, cook: Cook) -> FryHistory:
+    times = lift_of(plan, cook, raw)
+    lift = times.lift_s
+    pieces = pieces_of(plan, raw, 0, lift, times.earliest_s)
     gauge = raw.pressure_pa - plan.site.atmosphere_pa
     full = gauge >= FULL_PRESSURE_SHARE * plan.fryer.working_gauge_pa
     low = int(np.argmin(np.where(raw.time_s <= lift, raw.oil_temp_c, np.inf)))
@@ -96,37 +102,22 @@ def _history(plan: FryPlan, raw: RawHistory, spans: Sequence[Span]) -> FryHistor
     full_s = float(raw.time_s[np.argmax(full)]) if full.any() else None
     return FryHistory(
         plan=plan, time_s=raw.time_s, oil_c=raw.oil_temp_c, gauge_pa=gauge, pieces=pieces,
-        lift_s=lift, vent_s=vent[1] - vent[0] if vent else 0.0,
-        vent_start_s=vent[0] if vent else None, full_pressure_s=full_s,
+        lift_s=lift, earliest_lift_s=times.earliest_s, vent_s=times.vent_s,
+        vent_start_s=times.vent_start_s, full_pressure_s=full_s,
         lowest_oil_c=float(raw.oil_temp_c[low]), lowest_oil_at_s=float(raw.time_s[low]),
         heat_kwh=float(np.interp(lift, raw.time_s, raw.heater_j)) / 3.6e6,
         moisture_loss_frac=mean("moisture_loss_frac"), uptake_frac=mean("uptake_frac"),
-        yield_frac=mean("yield_frac"), notes=_notes(plan, raw, full_s, lids, pieces),
+        yield_frac=mean("yield_frac"), notes=_notes(plan, raw, full_s, times, pieces),
         report=raw.report, catalog_version=catalog.VERSION,
     )  # fmt: skip
 
 
-def pieces_of(plan: FryPlan, raw: RawHistory, first: int, lift_s: float) -> tuple[PieceHistory, ...]:
+def pieces_of(plan: FryPlan, raw: RawHistory, first: int, lift_s: float, earliest_s: float) -> tuple[PieceHistory, ...]:
     """Piece histories of a plan's kinds when they stand from lane ``first`` on in a raw history."""
-    return tuple(_piece(plan, raw, first + i, kind, lift_s) for i, kind in enumerate(plan.kinds))
+    return tuple(_piece(plan, raw, first + i, kind, (lift_s, earliest_s)) for i, kind in enumerate(plan.kinds))
 
 
-def _stretch(raw: RawHistory, spans: NDArray[np.int64]) -> tuple[float, float] | None:
-    """Start and end [s] of the time spent in some spans; a step carries the span it lies in."""
-    inside = np.flatnonzero(np.isin(raw.span, spans))
-    if not len(inside):
-        return None
-    return float(raw.time_s[max(inside[0] - 1, 0)]), float(raw.time_s[inside[-1]])
-
-
-def _end_of(raw: RawHistory, lids: NDArray[np.int64], wanted) -> float:  # type: ignore[no-untyped-def]
-    inside = np.array([wanted(lid) for lid in lids])
-    mask = inside[np.minimum(raw.span, len(lids) - 1)]
-    steps = np.flatnonzero(mask)
-    return float(raw.time_s[min(steps[-1], len(raw.time_s) - 1)])
-
-
-def _piece(plan: FryPlan, raw: RawHistory, i: int, kind: PieceKind, lift: float) -> PieceHistory:
+def _piece(plan: FryPlan, raw: RawHistory, i: int, kind: PieceKind, lift_s: tuple[float, float]) -> PieceHistory:
     area_m2 = piece_class(plan, kind).area_m2
     breaded = kind.class_mass_kg * (1.0 + plan.coating.pickup_frac)
     lost = raw.evaporated_kg_m2[:, i] * area_m2 / breaded
@@ -136,11 +127,11 @@ def _piece(plan: FryPlan, raw: RawHistory, i: int, kind: PieceKind, lift: float)
     )
     moisture = float(lost[-1]) + expelled
     uptake = _uptake(moisture, food["water"] * kind.class_mass_kg / breaded)
-    at_lift = np.searchsorted(raw.time_s, lift, side="right") - 1
+    at_lift = np.searchsorted(raw.time_s, lift_s[0], side="right") - 1
     return PieceHistory(
         kind=kind, core_c=raw.core_temp_c[:, i], surface_c=raw.surface_temp_c[:, i],
         crust_m=raw.crust_m[:, i], water_lost_frac=lost,
-        core_at_lift_c=float(raw.core_temp_c[at_lift, i]), core_peak_c=float(raw.core_temp_c[:, i].max()),
+        core_at_lift_c=float(np.interp(lift_s[1], raw.time_s, raw.core_temp_c[:, i])), core_peak_c=float(raw.core_temp_c[:, i].max()),
         crust_at_lift_m=float(raw.crust_m[at_lift, i]),
         browning_n=browning(raw.time_s, raw.surface_temp_c[:, i], raw.crust_m[:, i] > 0),
         moisture_loss_frac=moisture, expelled_frac=expelled, uptake_frac=uptake,
@@ -170,7 +161,19 @@ def _uptake(moisture_loss: float, water: float) -> float:
     return float(t["per_moisture_frac"] * min(moisture_loss, t["plateau_frac"] * water))
 
 
-def _notes(plan, raw, full_s, lids, pieces) -> tuple[Note, ...]:  # type: ignore[no-untyped-def]
+def vent_finding(plan: FryPlan, vent_s: float) -> Note | None:
+    """What stands against counting on a vent: nobody described it, or it takes too long; None where nothing does."""
+    if not plan.program.under_pressure:
+        return None
+    if not plan.vent_told:
+        return Note(kind="vent_unknown", text=VENT_UNKNOWN)
+    taken = plan.fryer.vent_s or vent_s
+    if taken > MOST_VENT_S:
+        return Note(kind="vent_long", text=VENT_LONG, values={"vent_s": taken, "most_s": MOST_VENT_S})
+    return None
+
+
+def _notes(plan, raw, full_s, times: Lift, pieces) -> tuple[Note, ...]:  # type: ignore[no-untyped-def]
     found = []
     if any(k.cut.geometry_origin != "calibrated" for k in plan.kinds):
         found.append(Note(
@@ -184,6 +187,8 @@ def _notes(plan, raw, full_s, lids, pieces) -> tuple[Note, ...]:  # type: ignore
                 text="The load never builds full pressure; it peaks at {gauge_pa}. Small loads need a program of their own.",
                 values={"gauge_pa": float(raw.pressure_pa.max() - plan.site.atmosphere_pa)},
             ))  # fmt: skip
+        unsure = vent_finding(plan, times.vent_s)
+        found += [unsure] if unsure else []
         if raw.report.span_timed_out:
             found.append(Note(
                 kind="vent_slow",
@@ -199,10 +204,12 @@ def _notes(plan, raw, full_s, lids, pieces) -> tuple[Note, ...]:  # type: ignore
                 values={"moments": raw.report.forced},
             )
         )
-    most = plan.fryer.capacity_heads if plan.cut_set.unit == "head" else 0
-    if (most and plan.units_count > most) or (plan.fryer.capacity_kg and plan.load_kg > plan.fryer.capacity_kg * 1.001):
+    if plan.overloaded:
         found.append(
-            Note(kind="over_capacity", text="The load is above this fryer's capacity: hot oil can boil over and burn.")
+            Note(
+                kind="over_capacity",
+                text="The load is above this fryer's capacity: hot oil can boil over and burn. It is judged no better than a full load.",
+            )
         )
     if plan.fryer.min_load_kg and plan.load_kg < plan.fryer.min_load_kg:
         found.append(Note(kind="under_load", text="The load is below this fryer's smallest load of {load_kg}.", values={"load_kg": plan.fryer.min_load_kg}))  # fmt: skip

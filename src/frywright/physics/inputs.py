@@ -130,14 +130,18 @@ class Vat:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Span:
-    """A stretch of the march with one set point and one lid state."""
+    """A stretch of the march with one set point and one lid state.
+
+    With ``ends_at_s`` it ends at that time since the drop, however long the spans before it took;
+    it is left out where that time is over.
+    """
 
     duration_s: float
     set_c: float
     lid: Lid = Lid.OPEN
     until: Until = Until.TIME
     value: float = 0.0
-    ends_at_s: float | None = None  # clock time at which the span ends whatever came before
+    ends_at_s: float | None = None
 
     def __post_init__(self) -> None:
         ranges.check(self, ranges.SPAN, _SPAN_FIELDS, "span")

@@ -3,19 +3,27 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import lru_cache
+from itertools import accumulate
 
 from frywright.catalog import load as catalog
 from frywright.model.calibration import Calibration
 from frywright.model.errors import InputError
 from frywright.model.food import Coating, Cut, CutSet, Product
-from frywright.model.fryer import Fryer, FryerKind, Oil
+from frywright.model.fryer import LONGEST_VENT_S, Fryer, FryerKind, Oil
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import LidState, Program, Stage, StageEnd
 from frywright.physics.inputs import Lid, PieceClass, Span, Until, Vat
 from frywright.physics.properties import meat
 from frywright.physics.solve import Cook
+from frywright.physics.vent import area_for
 
-LONGEST_VENT_S = 300.0
+NEVER_TOLD_M2 = 2e-4
+"""Opening of a vent nobody described: wide, so that its short vent cooks nothing (own choice; see FryPlan.vent_credit_s)."""
+MOST_VENT_S = 60.0
+"""No more of a vent is counted, and a longer one stops a design (own rule: a clear passage vents in less)."""
+TIMED_SET_C, TIMED_OPEN_S, TIMED_PRESSURE_S = 160.0, 30.0, 600.0
+"""The cook on which a timed vent is taken to have been timed: a full load of eight-piece chicken (own choice)."""
 REST_S = 180.0
 TRACER_SHARE = 1e-6
 OVERLOAD_N = 1.25
@@ -53,11 +61,36 @@ class FryPlan:
     kinds: tuple[PieceKind, ...]
     oil_start_c: float
     rest_s: float = REST_S
+    vent_told: bool = True
 
     @property
     def load_kg(self) -> float:
         """Raw mass of the load without coating [kg]."""
         return sum(k.class_mass_kg for k in self.kinds if not k.heavy)
+
+    @property
+    def most_units(self) -> float:
+        """Most units the fryer takes by its plate, by count and by mass."""
+        unit_kg = self.load_kg / self.units_count
+        by_mass = self.fryer.capacity_kg / unit_kg if self.fryer.capacity_kg else float("inf")
+        return min(capacity_units(self.fryer, self.cut_set, unit_kg), by_mass)
+
+    @property
+    def overloaded(self) -> bool:
+        """Whether the load is above the fryer's capacity."""
+        return self.units_count > 1.001 * self.most_units
+
+    @property
+    def runs_on(self) -> bool:
+        """Whether the program ends on a clock that does not stop for the vent."""
+        return self.fryer.controller.clock.runs_on and not self.program.has_condition
+
+    @property
+    def vent_credit_s(self) -> float:
+        """Longest time of a vent that a verdict may count [s]: nothing of one that nobody described or timed."""
+        if not self.vent_told:
+            return 0.0
+        return min(MOST_VENT_S, self.fryer.vent_s or MOST_VENT_S)
 
 
 def capacity_units(fryer: Fryer, cut_set: CutSet, unit_mass_kg: float) -> float:
@@ -110,7 +143,8 @@ def make_plan(
     if not 60.0 <= start <= 230.0:
         raise InputError("oil temperature", f"{start:.0f} °C", "60 to 230 °C")
     return FryPlan(
-        site=site, fryer=fryer, oil=catalog.oils()[fryer.oil], product=product,
+        site=site, fryer=replace(fryer, vent_area_m2=vent_area_m2(fryer, kitchen.site)), vent_told=fryer.vent_told,
+        oil=catalog.oils()[fryer.oil], product=product,
         coating=kitchen.coating(product.coating), cut_set=cut_set, program=program.timed(),
         units_count=count, kinds=_kinds(kitchen, cut_set, unit_kg, count, product.coating, lid_of(program)), oil_start_c=start,
     )  # fmt: skip
@@ -181,7 +215,7 @@ def vat(plan: FryPlan) -> Vat:
         loss_w_k=fryer.loss_w_k, room_temp_c=site.room_temp_c, atmosphere_pa=site.atmosphere_pa,
         head_volume_m3=fryer.head_volume_m3, relief_gauge_pa=fryer.working_gauge_pa,
         relief_slope_kg_spa=fryer.relief_slope_kg_spa, leak_area_m2=fryer.leak_area_m2,
-        vent_area_m2=fryer.vent_area_m2, breather_area_m2=fryer.breather_area_m2,
+        vent_area_m2=fryer.vent_area_m2 or NEVER_TOLD_M2, breather_area_m2=fryer.breather_area_m2,
         lid_ua_w_k=fryer.lid_ua_w_k, lid_heat_j_k=fryer.lid_heat_j_k,
         lid_room_ua_w_k=fryer.lid_room_ua_w_k, lid_start_c=min(80.0, plan.oil_start_c),
         air_h_w_m2k=catalog.table("kinetics/surface.toml")["air_w_m2k"], air_temp_c=site.room_temp_c,
@@ -189,33 +223,71 @@ def vat(plan: FryPlan) -> Vat:
 
 
 def spans(plan: FryPlan) -> list[Span]:
-    """Stages as spans: a vent down to zero gauge follows the last pressure stage, rest the lift."""
+    """Stages as spans: a vent down to zero gauge follows the last pressure stage, rest the lift.
+
+    On a clock that runs on, the stages after the vent end where the clock says, and the controller has
+    moved to the next set point; on one that waits the whole stage follows the vent.
+    """
     out: list[Span] = []
     stages, durations = plan.program.stages, plan.program.durations_s()
-    for number, (stage, length) in enumerate(zip(stages, durations, strict=True)):
-        out.append(_span(plan, stage, length))
-        following = stages[number + 1].lid if number + 1 < len(stages) else LidState.OPEN
-        if stage.lid is LidState.PRESSURE and following is LidState.OPEN:
+    vented = False
+    for number, (stage, length, end) in enumerate(zip(stages, durations, accumulate(durations), strict=True)):
+        out.append(_span(plan, stage, length, end if vented and plan.runs_on else None))
+        following = stages[number + 1] if number + 1 < len(stages) else None
+        if stage.lid is LidState.PRESSURE and (following is None or following.lid is LidState.OPEN):
+            aim = following if following is not None and plan.runs_on else stage
             out.append(
                 Span(
-                    duration_s=LONGEST_VENT_S, set_c=stage.set_c - plan.fryer.offset_k, lid=Lid.VENT,
+                    duration_s=LONGEST_VENT_S, set_c=aim.set_c - plan.fryer.offset_k, lid=Lid.VENT,
                     until=Until.GAUGE_BELOW, value=plan.fryer.zero_gauge_pa,
                 )
             )  # fmt: skip
+            vented = True
     last = out[-1].set_c
     return [*out, Span(duration_s=plan.rest_s, set_c=last, lid=Lid.REST)]
 
 
-def _span(plan: FryPlan, stage: Stage, length: float) -> Span:
+def _span(plan: FryPlan, stage: Stage, length: float, ends_at_s: float | None = None) -> Span:
     closed = stage.lid is LidState.PRESSURE and plan.fryer.kind is FryerKind.PRESSURE
     timed = stage.end not in KERNEL_END
     return Span(
         duration_s=length, set_c=stage.set_c - plan.fryer.offset_k,
         lid=Lid.PRESSURE if closed else Lid.OPEN,
         until=Until.TIME if timed else KERNEL_END[stage.end], value=0.0 if timed else stage.end_value,
+        ends_at_s=ends_at_s,
     )  # fmt: skip
 
 
 def question(plan: FryPlan) -> Cook:
     """The engine's question for a plan."""
     return Cook(vat=vat(plan), pieces=[piece_class(plan, k) for k in plan.kinds], spans=spans(plan))
+
+
+@lru_cache(maxsize=256)
+def vent_area_m2(fryer: Fryer, site: Site) -> float:
+    """Opening of a fryer's vent [m2]: as described, else worked out from its timed vent, else a wide one."""
+    if fryer.vent_area_m2 is not None:
+        return fryer.vent_area_m2
+    if fryer.vent_s is None or fryer.kind is FryerKind.OPEN:
+        return NEVER_TOLD_M2
+    return area_for(question(timed_load(fryer, site)), fryer.vent_s)
+
+
+def timed_load(fryer: Fryer, site: Site) -> FryPlan:
+    """The cook a timed vent was timed on: a full load of eight-piece chicken that ends under pressure."""
+    bird = catalog.cut_sets()["chicken_8"]
+    product = Product(key="timed", name="timed", cut_set=bird.key, coating="dredge", start_temp_c=4.0)
+    program = Program(name="timed", product=product.key, fryer=fryer.key, stages=(
+        Stage(set_c=TIMED_SET_C, duration_s=TIMED_OPEN_S),
+        Stage(set_c=TIMED_SET_C, lid=LidState.PRESSURE, duration_s=TIMED_PRESSURE_S),
+    ))  # fmt: skip
+    kitchen = Kitchen(
+        site=site, fryers=(fryer,), products=(product,), programs=(program,), cuts=tuple(catalog.cuts().values()),
+        cut_sets=tuple(catalog.cut_sets().values()), coatings=tuple(catalog.coatings().values()),
+    )  # fmt: skip
+    count = capacity_units(fryer, bird, bird.unit_mass_kg)
+    return FryPlan(
+        site=site, fryer=fryer, oil=catalog.oils()[fryer.oil], product=product, coating=kitchen.coating("dredge"),
+        cut_set=bird, program=program, units_count=count,
+        kinds=_kinds(kitchen, bird, bird.unit_mass_kg, count, "dredge", "pressure"), oil_start_c=TIMED_SET_C, rest_s=1.0,
+    )  # fmt: skip

@@ -172,7 +172,8 @@ def _pack(cooks: Sequence[Cook], precision: Precision) -> tuple[Array, Array, Ar
         vat[:, k] = _vat_column(cook, first, precision)
         first += len(cook.pieces)
         for number, span in enumerate(cook.spans):
-            stage[:, number, k] = (span.duration_s, span.set_c, span.lid, span.until, span.value)
+            ends_at = -1.0 if span.ends_at_s is None else span.ends_at_s
+            stage[:, number, k] = (span.duration_s, span.set_c, span.lid, span.until, span.value, ends_at)
     return lane, vat, stage, _tables(cooks)
 
 

@@ -12,6 +12,7 @@ from frywright.model.findings import Outcome, Verdict
 from frywright.verdicts.evidence import Evidence, EvidenceKind
 from frywright.verdicts.lethality import first_above_s, log_reduction, longest_above_s
 from frywright.verdicts.limits import CookLimit
+from frywright.verdicts.margin import until
 from frywright.verdicts.tables import TimeTable, fsis_poultry, uk_equivalents
 
 MOST_LOGS_SHOWN = 12.0  # beyond this the sum says nothing more
@@ -19,9 +20,11 @@ MOST_LOGS_SHOWN = 12.0  # beyond this the sum says nothing more
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CoreCurve:
-    """Coldest-point temperature of one piece from drop to the end of carry-over.
+    """Coldest-point temperature of one piece from the drop on.
 
-    A level must be reached by the lift; a hold time may run on during carry-over.
+    A level must be reached by the lift. What a curve does after it counts only with
+    ``carry_over_counts``: a hold time may then run on. Only a probe's own log may say so; a
+    simulated curve ends at the earliest lift.
     """
 
     piece: str
@@ -30,6 +33,7 @@ class CoreCurve:
     lift_s: float
     poultry: bool = True
     fat_pct: float = 12.0
+    carry_over_counts: bool = False
 
 
 def judge(curve: CoreCurve, limit: CookLimit | None, evidence: Evidence) -> Verdict:
@@ -44,6 +48,8 @@ def judge(curve: CoreCurve, limit: CookLimit | None, evidence: Evidence) -> Verd
         return _no_rule(limit.edition, "the rule in force does not speak of this food", limit)
     time = np.asarray(curve.time_s, dtype=float)
     core = np.asarray(curve.core_c, dtype=float) - evidence.error_k
+    if not curve.carry_over_counts:
+        time, core = until(time, core, curve.lift_s)
     if limit.kind == "instant":
         return _instant(curve, limit, evidence, time, core)
     if limit.kind == "log_reduction":

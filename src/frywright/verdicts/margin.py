@@ -1,7 +1,7 @@
 """Margin of a core curve against a limit, fast enough for tens of thousands of curves.
 
-Says the same as :func:`frywright.verdicts.judge.judge` (a test compares them) for curves that
-rise to one summit, which every fry does.
+Says the same as :func:`frywright.verdicts.judge.judge` (a test compares them) for simulated curves that
+rise to one summit, which every fry does. What comes after the lift counts for nothing.
 """
 
 from __future__ import annotations
@@ -14,6 +14,14 @@ from frywright.verdicts.limits import CookLimit
 from frywright.verdicts.tables import fsis_poultry, uk_equivalents
 
 Array = NDArray[np.float64]
+
+
+def until(time_s: Array, core_c: Array, end_s: float) -> tuple[Array, Array]:
+    """A curve up to a moment, which need not be one of its samples."""
+    before = time_s < end_s - 1e-9
+    if before.all():
+        return time_s, core_c
+    return np.append(time_s[before], end_s), np.append(core_c[before], np.interp(end_s, time_s, core_c))
 
 
 def held_level_c(time_s: Array, core_c: Array, hold_s: float) -> float:
@@ -33,16 +41,16 @@ def held_level_c(time_s: Array, core_c: Array, hold_s: float) -> float:
 
 
 def margin_k(time_s: Array, core_c: Array, lift_s: float, limit: CookLimit, guard_k: float, fat_pct: float = 12.0) -> float:  # fmt: skip
-    """Kelvin to spare (positive) or lacking (negative) after the guard band.
+    """Kelvin to spare (positive) or lacking (negative) by the lift after the guard band.
 
     Raises
     ------
     InputError
         The limit is of a kind without a margin here (log reduction).
     """
+    time_s, core_c = until(time_s, core_c, lift_s)
     if limit.kind == "instant" and limit.level_c is not None:
-        by_lift = float(core_c[time_s <= lift_s + 1e-6].max())
-        return min(by_lift, held_level_c(time_s, core_c, limit.hold_s)) - guard_k - limit.level_c
+        return held_level_c(time_s, core_c, limit.hold_s) - guard_k - limit.level_c
     if limit.kind not in ("table", "equivalent"):
         raise InputError("limit", limit.kind, "instant, table or equivalent")
     table = uk_equivalents() if limit.rule == "uk_core" else fsis_poultry("chicken", fat_pct)

@@ -50,7 +50,7 @@ def card_data(kitchen: Kitchen, program: Program, slot: int, language: str, tran
     view = cook_view(answer, str(kitchen.site.units), translate)
     words = {"oil": translate("oil"), "minutes": translate("minutes since the drop"), "pressure": translate("gauge")}
     sign = "°F" if str(fryer.controller.shows) == "f" else "°C"
-    when = "time left" if str(fryer.controller.clock) == "left" else "time since the drop"
+    when = "time left" if fryer.controller.clock.counts_down else "time since the drop"
     version = program.version
     return {
         "title": f"{program.name} v{version}", "paper": "us-letter" if str(kitchen.site.units) == "us" else "a4",

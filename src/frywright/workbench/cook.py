@@ -11,7 +11,7 @@ from frywright.model.food import Product
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program, Stage
-from frywright.physics.fry import FryHistory, PieceHistory, simulate
+from frywright.physics.fry import FryHistory, PieceHistory, simulate_many
 from frywright.physics.plan import FryPlan, make_plan
 from frywright.verdicts.judge import CoreCurve, judge
 from frywright.verdicts.limits import cook_limit
@@ -66,21 +66,22 @@ def carry_over(kitchen: Kitchen, program: Program, product: Product, fryer: Frye
 def ask(kitchen: Kitchen, request: CookRequest) -> CookAnswer:
     """Simulate a program under conditions and judge every class of piece.
 
+    A load above the fryer's capacity is judged no better than a full one: each piece by the worse of both.
+
     Raises
     ------
     InputError
         The program or the conditions are impossible for this kitchen.
     """
-    plan = make_plan(
-        kitchen, request.program, units_count=request.units_count, load_kg=request.load_kg,
-        start_temp_c=request.start_temp_c, altitude_m=request.altitude_m, oil_start_c=request.oil_start_c,
-    )  # fmt: skip
-    history = simulate(plan)
-    limit = cook_limit(kitchen.site.jurisdiction)
-    judged = [
-        (piece, judge(_curve(history, piece), limit, evidence_for(kitchen, plan, piece.kind)))
-        for piece in history.pieces
-    ]
+    plan = _plan(kitchen, request)
+    full = [replace(request, units_count=plan.most_units, load_kg=None)] if plan.overloaded else []
+    histories = simulate_many([plan, *(_plan(kitchen, asked) for asked in full)])
+    history, limit = histories[0], cook_limit(kitchen.site.jurisdiction)
+    judged = []
+    for same in zip(*(h.pieces for h in histories), strict=True):
+        evidence = evidence_for(kitchen, plan, same[0].kind)
+        verdicts = [judge(_curve(h, piece), limit, evidence) for h, piece in zip(histories, same, strict=True)]
+        judged.append((same[0], min(verdicts, key=_spare_k)))
     judged.sort(key=lambda pair: pair[0].core_at_lift_c)
     lid = None
     if plan.program.under_pressure:
@@ -88,10 +89,21 @@ def ask(kitchen: Kitchen, request: CookRequest) -> CookAnswer:
     return CookAnswer(history=history, verdicts=tuple(judged), lid=lid, notes=range_notes(kitchen, plan))
 
 
+def _plan(kitchen: Kitchen, request: CookRequest) -> FryPlan:
+    return make_plan(
+        kitchen, request.program, units_count=request.units_count, load_kg=request.load_kg,
+        start_temp_c=request.start_temp_c, altitude_m=request.altitude_m, oil_start_c=request.oil_start_c,
+    )  # fmt: skip
+
+
+def _spare_k(verdict: Verdict) -> float:
+    return verdict.margin_k if verdict.margin_k is not None else float("inf")
+
+
 def _curve(history: FryHistory, piece: PieceHistory) -> CoreCurve:
     food = catalog.compositions()[piece.kind.cut.composition]
     return CoreCurve(
-        piece=piece_name(piece), time_s=history.time_s, core_c=piece.core_c, lift_s=history.lift_s,
+        piece=piece_name(piece), time_s=history.time_s, core_c=piece.core_c, lift_s=history.earliest_lift_s,
         poultry=piece.kind.cut.poultry, fat_pct=100.0 * food.fractions["fat"],
     )  # fmt: skip
 

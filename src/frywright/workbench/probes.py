@@ -136,7 +136,7 @@ def _judge(kitchen: Kitchen, number: int, curve: ProbeCurve, cut_key: str, valid
     evidence = Evidence(kind=EvidenceKind.PROBE, error_k=kitchen.site.thermometer_error_k, checked=valid)
     lift = min(curve.lift_s, float(time[-1]))
     piece = f"{curve.channel} ({cut.title})" if cut else curve.channel
-    verdict = judge(CoreCurve(piece=piece, time_s=time, core_c=core, lift_s=lift, poultry=poultry, fat_pct=fat), limit, evidence)  # fmt: skip
+    verdict = judge(CoreCurve(piece=piece, time_s=time, core_c=core, lift_s=lift, poultry=poultry, fat_pct=fat, carry_over_counts=True), limit, evidence)  # fmt: skip
     table = uk_equivalents() if limit is not None and limit.rule == "uk_core" else fsis_poultry("chicken", fat)
     guarded = core - evidence.error_k
     return JudgedCurve(

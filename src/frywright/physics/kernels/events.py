@@ -168,10 +168,20 @@ def switch_heater(given, live, k):
 
 @inlined
 def enter_stage(given, live, k):
-    """Apply lid state and set point of the current stage of cook k, or finish the cook."""
+    """Apply lid state and set point of the current stage of cook k, or finish the cook.
+
+    A stage that ends on the clock gets what is left of its time; a vent without pressure is none.
+    """
     cook, stage, state, control = given.cook, given.stage, live.state, live.control
     number = int(control[STAGE, k])
-    while number < stage.shape[1] and stage[S_DURATION, number, k] == 0.0:
+    gauge = state[1, PRESSURE, k] - cook[ATMOSPHERE, k]
+    while number < stage.shape[1]:
+        if stage[S_ENDS_AT, number, k] >= 0.0:
+            left = stage[S_ENDS_AT, number, k] - control[TIME, k]
+            stage[S_DURATION, number, k] = left if left > 1e-6 else 0.0
+        vented = stage[S_LID, number, k] == LID_VENT and stage[S_UNTIL, number, k] == UNTIL_GAUGE_BELOW
+        if not (stage[S_DURATION, number, k] == 0.0 or (vented and gauge <= stage[S_VALUE, number, k])):
+            break
         number += 1
     control[STAGE, k], control[STAGE_START, k] = number, control[TIME, k]
     if number >= stage.shape[1] or stage[S_DURATION, number, k] < 0.0:

@@ -153,7 +153,7 @@ OIL_TEMP, PRESSURE, AIR_PRESSURE, LID_TEMP, HEATER_HEAT, ROOM_HEAT, N_COOK_SCALA
 ) = range(28)
 
 # stage rows [row, stage, cook] -----------------------------------------------------------------------
-S_DURATION, S_SET, S_LID, S_UNTIL, S_VALUE, N_STAGE = range(6)
+S_DURATION, S_SET, S_LID, S_UNTIL, S_VALUE, S_ENDS_AT, N_STAGE = range(7)  # S_ENDS_AT < 0: none
 LID_OPEN, LID_PRESSURE, LID_VENT, LID_REST = range(4)
 UNTIL_TIME, UNTIL_OIL_ABOVE, UNTIL_CORE_ABOVE, UNTIL_GAUGE_ABOVE, UNTIL_GAUGE_BELOW = range(5)
 
