@@ -108,10 +108,10 @@ def test_a_kitchen_written_by_hand():
 
 
 def test_people_units_fill_the_same_field(kitchen):
-    """oil_mass_lb = 64 fills oil_mass_kg (check value of common practice for a four-head vat)."""
-    assert kitchen.fryer("alder").oil_mass_kg == pytest.approx(64 * LB)
-    assert kitchen.fryer("birch").oil_mass_kg == pytest.approx(75 * LB)
-    assert 2.5 * LB < kitchen.product("bone_in").unit_mass_kg < 2.75 * LB
+    """oil_mass_lb = 45 of the demo's file fills oil_mass_kg."""
+    assert kitchen.fryer("alder").oil_mass_kg == pytest.approx(45 * LB)
+    assert kitchen.fryer("birch").oil_mass_kg == pytest.approx(72 * LB)
+    assert kitchen.product("bone_in").unit_mass_kg == pytest.approx(2.3 * LB)
 
 
 def test_there_are_at_least_thirty_kinds_of_bad_files():
