@@ -126,16 +126,74 @@ def test_an_edit_redraws_and_survives_reload(browser, address):
     page.close()
 
 
-def test_a_mistake_is_told_and_the_last_answer_stays(browser, address):
-    """A nonsense set point shows the problem beside the form; mending it brings the answer back."""
+BAD = {
+    "load": ("6", "at most 5"),
+    "start": ("28", "30 °F to 104 °F"),
+    "oil": ("999", "140 °F to 446 °F"),
+    "altitude": ("40000", "-1640 ft to 16404 ft"),
+    "s0_set": ("9999", "140 °F to 446 °F"),
+    "s1_set": ("", "a temperature"),
+    "s1_value": ("10:75", "seconds up to 59"),
+    "s2_value": ("10.20", "type 10:20 or type 10.2 min"),
+}
+"""What is typed into a box of the demo, and words of its refusal."""
+IN_VIEW = (
+    "(e) => { const b = e.getBoundingClientRect(); return b.height > 0 && b.top >= 0 && b.bottom <= innerHeight; }"
+)
+
+
+@pytest.mark.parametrize("size", sorted(SIZES))
+def test_a_mistake_leaves_no_answer_that_could_be_read_as_its_own(browser, address, size):
+    """At every size each bad value hides the verdict, greys the curves, says why on screen wherever the page stands, and marks its box."""
+    page = open_page(browser, address, size)
+    page.wait_for_selector("#curves svg path.core")
+    for name, (text, says) in BAD.items():
+        box = page.locator(f"[name={name}]")
+        good = box.input_value()
+        box.fill(text)
+        page.wait_for_selector("#problem:not([hidden])")
+        assert says in page.inner_text("#problem"), name
+        assert not page.is_visible("#headline"), name
+        assert box.get_attribute("aria-invalid") == "true", name
+        assert says in page.inner_text(f"label:has([name={name}]) .wrong"), name
+        for scroll in (0, 700, 100_000):
+            page.evaluate(f"scrollTo(0, {scroll})")
+            assert page.locator("#problem").evaluate(IN_VIEW), (name, scroll)
+        assert page.evaluate("document.getElementById('answer').inert")
+        assert float(page.locator("#curves").evaluate("(e) => getComputedStyle(e).opacity")) < 0.5
+        assert "Not for what is typed now" in page.inner_text(".stale-note")
+        box.fill(good)
+        page.wait_for_selector("#headline", state="visible")
+        assert page.locator("[aria-invalid]").count() == 0, name
+        assert page.locator("#problem").is_hidden()
+        assert page.locator("#curves").evaluate("(e) => getComputedStyle(e).opacity") == "1"
+    page.close()
+
+
+def test_a_mistake_without_scripts_and_a_page_that_opens_with_one(browser, address):
+    """The server says it on top and at the box, without an old answer; with scripts the mended page gets its answer whole."""
+    bad = "/cook?program=bone-in+alder&load=6"
+    page = open_page(browser, address, "phone", bad, java_script_enabled=False)
+    assert page.locator("#problem").evaluate(IN_VIEW)
+    assert page.locator("#headline, #pieces").count() == 0
+    assert page.get_attribute("[name=load]", "aria-invalid") == "true"
+    page.close()
+    page = open_page(browser, address, "phone", bad)
+    page.fill("[name=load]", "4")
+    page.wait_for_selector("#curves svg path.core")
+    assert page.is_visible("#headline")
+    page.close()
+
+
+def test_a_server_that_is_away_leaves_no_answer_either(browser, address):
+    """When nothing comes back, the last verdict goes too."""
     page = open_page(browser, address)
     page.wait_for_selector("#curves svg path.core")
-    page.fill("[name=s0_set]", "9999")
+    page.route("**/view.json*", lambda route: route.abort())
+    page.fill("[name=s1_value]", "5:00")
     page.wait_for_selector("#problem:not([hidden])")
-    assert "60 to 230" in page.inner_text("#problem")
-    assert page.is_visible("#pieces")
-    page.fill("[name=s0_set]", "335")
-    page.wait_for_selector("#problem", state="hidden")
+    assert "does not answer" in page.inner_text("#problem")
+    assert not page.is_visible("#headline")
     page.close()
 
 

@@ -66,9 +66,9 @@ def test_a_second_kitchen_written_by_hand(tmp_path):
         (["--program", "bone-in alder", "--heads", "2", "--load-kg", "3"], 2, "either"),
         (["--program", "bone-in alder", "--load", "3kg", "--load-kg", "3"], 2, "either"),
         (["--program", "bone-in alder", "--start-temp", "lukewarm"], 2, "number with one of these units"),
-        (["--program", "bone-in alder", "--start-temp", "60C"], 2, "-1 to 40"),
-        (["--program", "bone-in alder", "--altitude", "9000m"], 2, "5000 m"),
-        (["--program", "bone-in alder", "--oil-temp", "20C"], 2, "60 to 230"),
+        (["--program", "bone-in alder", "--start-temp", "60C"], 2, "must be 30 °F to 104 °F"),
+        (["--program", "bone-in alder", "--altitude", "9000m"], 2, "16404 ft"),
+        (["--program", "bone-in alder", "--oil-temp", "20C"], 2, "140 °F"),
         (["--program", "bone-in alder", "--chart", "x.png"], 2, ".svg"),
     ],
 )  # fmt: skip

@@ -7,7 +7,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from frywright.model.errors import InputError
-from frywright.model.units import UNITS, clock, parse, parse_clock, show, suffix_of, to_inside, to_people
+from frywright.model.kitchen import Site, UnitSystem
+from frywright.model.units import BARE, UNITS, clock, parse, parse_clock, show, suffix_of, to_inside, to_people, write
 
 PINT = {
     "f": "degF", "c": "degC", "k": "delta_degC", "f_diff": "delta_degF", "s": "second", "min": "minute", "h": "hour",
@@ -81,3 +82,148 @@ def test_clock_and_show():
     assert suffix_of("oil_mass_kg") == "kg"
     assert suffix_of("heat_capacity_j_kgk") == "j_kgk"
     assert suffix_of("name") is None
+
+
+# ---------------------------------------------------------------- the one reader of typed values
+
+KITCHENS = {"us": ("us", "en"), "metric": ("metric", "en"), "metric es": ("metric", "es"), "us es": ("us", "es")}
+
+
+def site(kind):
+    units, language = KITCHENS[kind]
+    return Site(name="somewhere", units=UnitSystem(units), language=language)
+
+
+@pytest.mark.parametrize(
+    ("kind", "text", "dimension", "value"),
+    [
+        ("us", "7,200", "length", 7200 * 0.3048),
+        ("us", "7200", "length", 7200 * 0.3048),
+        ("us", "7 200 ft", "length", 7200 * 0.3048),
+        ("us", "1,234.5", "length", 1234.5 * 0.3048),
+        ("us", "2.194,5 m", "length", 2194.5),
+        ("metric", "2,194", "length", 2194.0),
+        ("metric es", "2.194", "length", 2194.0),
+        ("metric es", "2.194,5", "length", 2194.5),
+        ("us es", "7,200", "length", 7200 * 0.3048),
+        ("us", "335", "temperature", 1515 / 9),
+        ("metric", "170", "temperature", 170.0),
+        ("us", "335.0", "temperature", 1515 / 9),
+        ("metric es", "163,5", "temperature", 163.5),
+        ("us", "335 °", "temperature", 1515 / 9),
+        ("us", "170ºC", "temperature", 170.0),
+        ("us", "−4", "temperature", -20.0),
+        ("us", "10:20", "time", 620.0),
+        ("us", "10.5", "time", 630.0),
+        ("us", "45", "time", 2700.0),
+        ("us", "10 min 20 s", "time", 620.0),
+        ("us", "10.2 min", "time", 612.0),
+        ("us", "1200 s", "time", 1200.0),
+        ("us", "9 libras", "mass", 9 * 0.45359237),
+        ("metric", "1.250", "mass", 1.25),
+        ("metric es", "1,250", "mass", 1.25),
+        ("metric", "1,250 g", "mass", 1.25),
+        ("metric es", "1.250 g", "mass", 1.25),
+        ("us", "5 F", "temperature_difference", 25 / 9),
+    ],
+)
+def test_each_kitchen_reads_what_its_people_type(kind, text, dimension, value):
+    """Units of the kitchen for bare numbers; the mark that groups by three is the one that is not its decimal mark."""
+    assert site(kind).read(text, dimension) == pytest.approx(value, rel=1e-12)
+
+
+@pytest.mark.parametrize(
+    ("kind", "text", "dimension", "one", "other"),
+    [
+        ("us", "10.20", "time", "10:20", "10.2 min"),
+        ("us", "10,20", "time", "10:20", "10.2 min"),
+        ("us", "1200", "time", "12:00", "1200 s"),
+        ("us", "90", "time", "1:30", "90 min"),
+        ("us", "7.200", "length", "7.2", "7200"),
+        ("metric es", "7,200", "length", "7,2", "7200"),
+        ("metric", "1,250 kg", "mass", "1.25", "1250"),
+        ("metric es", "1.250", "mass", "1,25", "1250"),
+    ],
+)
+def test_what_has_two_readings_asks(kind, text, dimension, one, other):
+    """The refusal names both readings as they are to be typed, and each of them is then taken."""
+    with pytest.raises(InputError, match=f"type {one} or type {other}"):
+        site(kind).read(text, dimension)
+    readings = {site(kind).read(t, dimension) for t in (one, other)}
+    assert len(readings) == 2
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "٣",
+        "３３５",
+        "½",
+        "3²",
+        "৪ lb",
+        "1e3",
+        "0x10",
+        "3 35",
+        "1,2,3",
+        "1.2.3",
+        "--5",
+        "5-",
+        "9" * 40,
+        "nan",
+        "inf",
+        "1_000",
+    ],
+)
+@pytest.mark.parametrize("kind", KITCHENS)
+def test_other_digits_and_half_numbers_are_refused_with_words(kind, text):
+    """Nothing but 0 to 9 is read as a digit, by any part of the reader."""
+    for dimension in ("temperature", "mass", "length", "time"):
+        with pytest.raises(InputError):
+            site(kind).read(text, dimension)
+    with pytest.raises(InputError):
+        site(kind).number(text)
+
+
+SPANS = {"temperature": (-40.0, 250.0), "mass": (0.001, 400.0), "length": (-500.0, 5000.0), "pressure": (0.0, 120e3)}
+"""What kitchens write, inside units."""
+
+
+@given(st.sampled_from(sorted(KITCHENS)), st.sampled_from(sorted(SPANS)), st.data())
+def test_what_is_written_is_read_back(kind, dimension, data):
+    """A value written in the kitchen's unit comes back to six digits, whatever its decimals."""
+    low, high = SPANS[dimension]
+    value = data.draw(st.floats(low, high))
+    unit = BARE[KITCHENS[kind][0]][dimension]
+    assert site(kind).read(write(value, unit), dimension) == pytest.approx(
+        value, rel=2e-5, abs=2e-5 * UNITS[unit].factor
+    )
+
+
+@given(st.sampled_from(sorted(KITCHENS)), st.integers(0, 7200))
+def test_a_clock_is_read_back(kind, seconds):
+    """Every whole second up to two hours, with and without a leading zero."""
+    assert site(kind).read(clock(seconds), "time") == seconds
+    assert site(kind).read(f"{seconds // 60:02d}:{seconds % 60:02d}", "time") == seconds
+
+
+@given(
+    st.sampled_from(sorted(KITCHENS)),
+    st.sampled_from(["length", "mass", "temperature"]),
+    st.integers(0, 99_999),
+    st.integers(0, 999),
+    st.integers(0, 3),
+    st.data(),
+)
+def test_no_factor_of_ten_or_thousand(kind, dimension, whole, part, digits, data):
+    """A number as its own kitchen writes it, grouped or not, any decimals, is read as that number or asked about, never as another."""
+    decimal = site(kind).decimal_mark
+    group = data.draw(st.sampled_from(["", "\u2009", " ", "." if decimal == "," else ","]))
+    behind = f"{part:03d}"[:digits]
+    text = f"{whole:,}".replace(",", group) + (decimal + behind if behind else "")
+    unit = BARE[KITCHENS[kind][0]][dimension]
+    meant = to_inside(float(f"{whole}.{behind or 0}"), unit)
+    try:
+        assert site(kind).read(text, dimension) == pytest.approx(meant, rel=1e-12, abs=1e-12)
+    except InputError as error:
+        assert "clear" in str(error)
+        assert len(behind) == 3 or unit in ("kg", "lb")

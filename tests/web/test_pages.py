@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 
 import pytest
 from fastapi.testclient import TestClient
@@ -78,9 +79,9 @@ def test_security_headers_everywhere(client):
         ({"load": "many"}, "a count such as 4"),
         ({"load": "99"}, "boils over"),
         ({"load": "-1"}, "boils over"),
-        ({"start": "500"}, "40 °C"),
-        ({"altitude": "90000"}, "5000 m"),
-        ({"s0_set": "1000", "s0_value": "2:00"}, "60 to 230"),
+        ({"start": "500"}, "30 °F to 104 °F"),
+        ({"altitude": "90000"}, "-1640 ft to 16404 ft"),
+        ({"s0_set": "1000", "s0_value": "2:00"}, "set is 1000 °F (bone-in alder, stage 1); it must be 140 °F to 446 °F"),
         ({"s0_set": "330", "s0_value": "2:99"}, "seconds up to 59"),
         ({"s0_set": "330", "s0_lid": "ajar", "s0_value": "2:00"}, "choices offered"),
         ({"s0_set": "330", "s0_end": "core_above", "s0_value": "165"}, "at_most"),
@@ -99,6 +100,53 @@ def test_bad_input_keeps_what_was_typed_and_says_what_to_do(client, params, says
     answer = client.get("/cook/view.json", params=ask)
     assert answer.status_code == 422
     assert says in answer.json()["message"]
+
+
+@pytest.mark.parametrize(
+    ("params", "box", "says"),
+    [
+        ({"s0_set": "", "s0_value": "0:40", "s1_set": "310", "s1_value": "10:20"}, "s0_set", "a temperature"),
+        ({"s0_set": "335", "s0_value": "0:40", "s1_set": "", "s1_value": "10:20"}, "s1_set", "a temperature"),
+        ({"s0_set": "335", "s0_value": ""}, "s0_value", "given"),
+        ({"s0_set": "335", "s0_value": "10.20"}, "s0_value", "type 10:20 or type 10.2 min"),
+        ({"load": "٣"}, "load", "digits 0 to 9"),
+        ({"altitude": "7.200"}, "altitude", "type 7.2 or type 7200"),
+        ({"s0_set": "335", "s0_end": "oil_above", "s0_value": "330", "s0_most": "9:99"}, "s0_most", "seconds up to 59"),
+        ({"oil": "999"}, "oil", "140 °F to 446 °F"),
+    ],
+)
+def test_the_box_that_is_wrong_is_marked(client, params, box, says):
+    """Page and JSON name one box; the page marks it, puts the words there and shows no verdict."""
+    ask = {"program": "bone-in alder", **params}
+    told = client.get("/cook/view.json", params=ask)
+    assert (told.status_code, told.json()["box"]) == (422, box)
+    assert says in told.json()["message"]
+    page = client.get("/cook", params=ask).text
+    assert re.search(rf'name="{box}"[^>]*aria-invalid="true"[^>]*aria-describedby="wrong"', page)
+    assert page.count("aria-invalid") == 1
+    assert 'id="headline"' not in page
+
+
+def test_altitudes_and_loads_are_read_as_people_write_them(client):
+    """7,200 ft is 7200 ft, and so is 7200; a load may name its heads."""
+
+    def answer(**params):
+        return client.get("/cook/view.json", params={"program": "bone-in alder", **params}).json()
+
+    assert answer(altitude="7,200")["altitude"] == answer(altitude="7200")["altitude"] == "7200 ft"
+    assert answer(load="3 heads")["load"] == answer(load="3")["load"]
+
+
+def test_a_stage_can_be_left_out_without_scripts(client):
+    """The box to leave a stage out drops it; an emptied set point never does."""
+    stages = {"s0_set": "335", "s0_value": "0:40", "s1_set": "310", "s1_lid": "pressure", "s1_value": "10:20"}
+    whole, less = (
+        client.get("/cook/view.json", params={"program": "bone-in alder", **stages, **extra}).json()["curves"][
+            "time_s"
+        ][-1]
+        for extra in ({}, {"s0_out": "yes"})
+    )
+    assert whole - less == pytest.approx(40.0, abs=6.0)
 
 
 def test_names_with_markup_stay_text(tmp_path):
@@ -215,7 +263,7 @@ def test_a_refused_form_gets_a_page_not_data(client):
     bad = {"product": "bone_in", "fryer": "alder", "margin": "90"}
     page = client.post("/cook/desk/design", data=bad, headers={"accept": "text/html", "origin": HOST})
     assert page.status_code == 422
-    assert "0 to 15 K" in page.text
+    assert "0.0 °F to 27.0 °F" in page.text
     assert "<h1>" in page.text
     assert client.post("/cook/desk/design", data=bad).json()["error"] == "InputError"
 

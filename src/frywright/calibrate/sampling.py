@@ -117,7 +117,13 @@ def prove_sample(readings_c: Sequence[float], aim: SampleAim, *, thermometer_che
         raise InputError("readings", len(readings_c), "2 or more")
     for value in readings_c:
         if not -5.0 <= value <= 130.0:
-            raise InputError("reading", f"{value:.1f} °C", "-5 to 130 °C for the core of a piece")
+            raise InputError(
+                "reading",
+                value,
+                "{low_c} to {high_c} for the core of a piece",
+                unit="c",
+                values={"low_c": -5.0, "high_c": 130.0},
+            )
     read = np.asarray(readings_c, dtype=float) - aim.guard_k
     mean, sd, count = float(read.mean()), float(read.std(ddof=1)), len(read)
     factor = tolerance_factor(count, aim.coverage_frac, aim.confidence_frac)

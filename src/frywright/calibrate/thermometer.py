@@ -50,7 +50,14 @@ class ThermometerCheck:
             )
         for name, value, low, high in (("ice", self.ice_c, -20.0, 20.0), ("boil", self.boil_c, 70.0, 125.0)):
             if value is not None and not low <= value <= high:
-                raise InputError(name, f"{value:.1f} °C", f"{low:.0f} to {high:.0f} °C", where=self.thermometer)
+                raise InputError(
+                    name,
+                    value,
+                    "{low_c} to {high_c}",
+                    where=self.thermometer,
+                    unit="c",
+                    values={"low_c": low, "high_c": high},
+                )
 
     @property
     def boiling_point_c(self) -> float:

@@ -34,9 +34,9 @@ def simulate(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
+        from frywright.cli.shop import open_kitchen
         from frywright.model.errors import InputError
         from frywright.workbench.cook import CookRequest, ask
-        from frywright.workbench.kitchens import open_kitchen
         from frywright.workbench.view import cook_view, plain_json
 
         if load and load_kg is not None:
@@ -44,10 +44,10 @@ def simulate(
         place = open_kitchen(kitchen)
         answer = ask(place, CookRequest(
             program=place.program(program), units_count=heads,
-            load_kg=_value(load, "mass", "--load") if load else load_kg,
-            start_temp_c=_value(start_temp, "temperature", "--start-temp"),
-            oil_start_c=_value(oil_temp, "temperature", "--oil-temp"),
-            altitude_m=_value(altitude, "length", "--altitude"),
+            load_kg=_value(place, load, "mass", "--load") if load else load_kg,
+            start_temp_c=_value(place, start_temp, "temperature", "--start-temp"),
+            oil_start_c=_value(place, oil_temp, "temperature", "--oil-temp"),
+            altitude_m=_value(place, altitude, "length", "--altitude"),
         ))  # fmt: skip
         view = cook_view(answer, str(place.site.units))
         if chart is not None:
@@ -58,10 +58,12 @@ def simulate(
             print_view(view)
 
 
-def _value(text: str, dimension: str, name: str) -> float | None:
+def _value(place: Any, text: str, dimension: str, name: str) -> float | None:
+    """Inside value typed; without a kitchen it needs its unit."""
     from frywright.model.units import parse
 
-    return parse(text, dimension, name) if text else None
+    read = place.site.read if place else parse
+    return read(text, dimension, name) if text else None  # type: ignore[no-any-return]
 
 
 def write_chart(view: dict[str, Any], path: Path) -> None:
@@ -124,7 +126,7 @@ def prove(
     with speaking_errors(as_json), preparing():
         from dataclasses import replace
 
-        from frywright.workbench.kitchens import open_kitchen
+        from frywright.cli.shop import open_kitchen
         from frywright.workbench.proof import proof_json, prove_program
 
         place = open_kitchen(kitchen)
@@ -175,10 +177,10 @@ def card(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
+        from frywright.cli.shop import open_kitchen
         from frywright.model.errors import InputError
         from frywright.model.kitchen import LANGUAGES
         from frywright.workbench.cards import card_data, card_pdf
-        from frywright.workbench.kitchens import open_kitchen
         from frywright.workbench.language import translator
 
         place = open_kitchen(kitchen)
@@ -214,8 +216,8 @@ def readback(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
+        from frywright.cli.shop import open_kitchen
         from frywright.workbench.cards import read_back, value_names
-        from frywright.workbench.kitchens import open_kitchen
 
         place = open_kitchen(kitchen)
         found = place.program(program)

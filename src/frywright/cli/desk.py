@@ -42,18 +42,20 @@ def design(
     from frywright.cli.output import emit_json, preparing, speaking_errors, working
 
     with speaking_errors(as_json), preparing():
+        from frywright.cli.shop import open_kitchen
         from frywright.design.search import Effort, Goals
         from frywright.workbench.desk import design_json, design_program, edge_sentence, window_of
-        from frywright.workbench.kitchens import open_kitchen
 
         place = open_kitchen(kitchen)
         system = str(place.site.units)
-        core_low, core_high = (_value(part, "temperature", "--core") or 0.0 for part in _pair(core, "--core"))
-        crust_low, crust_high = (_value(part + "mm", "length", "--crust") or 0.0 for part in _pair(crust, "--crust"))
+        core_low, core_high = (_value(place, part, "temperature", "--core") or 0.0 for part in _pair(core, "--core"))
+        crust_low, crust_high = (
+            _value(place, part + "mm", "length", "--crust") or 0.0 for part in _pair(crust, "--crust")
+        )
         goals = Goals(
             core_low_c=core_low, core_high_c=core_high, crust_low_m=crust_low, crust_high_m=crust_high,
-            margin_k=margin, longest_s=_value(longest, "time", "--longest") or 0.0, most_loss_frac=most_loss / 100,
-            colour_low_n=colour_low, colour_high_n=colour_high, hottest_c=_value(hottest, "temperature", "--hottest") or 0.0,
+            margin_k=margin, longest_s=_value(place, longest, "time", "--longest") or 0.0, most_loss_frac=most_loss / 100,
+            colour_low_n=colour_low, colour_high_n=colour_high, hottest_c=_value(place, hottest, "temperature", "--hottest") or 0.0,
         )  # fmt: skip
         with working("Designing", quiet=as_json) as progress:
             found, proof = design_program(
@@ -85,14 +87,14 @@ def transfer(
     from frywright.cli.output import emit_json, preparing, speaking_errors, working
 
     with speaking_errors(as_json), preparing():
+        from frywright.cli.shop import open_kitchen
         from frywright.design.search import Effort
         from frywright.design.transfer import Target
         from frywright.workbench.desk import at_altitude, transfer_json, transfer_program
-        from frywright.workbench.kitchens import open_kitchen
 
         place = open_kitchen(kitchen)
         with working("Carrying over", quiet=as_json) as progress:
-            there = at_altitude(place, _value(altitude, "length", "--altitude"))
+            there = at_altitude(place, _value(place, altitude, "length", "--altitude"))
             target = Target(kitchen=there, fryer=fryer, product=product or None, load_heads=heads)
             effort = Effort(stages=stages, seed=seed, progress=progress)
             found, proof = transfer_program(place, place.program(program), target, effort)

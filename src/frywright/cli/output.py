@@ -6,14 +6,19 @@ import json
 import sys
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from contextvars import ContextVar
 from typing import Any
 
-from frywright.model.errors import DataError, FrywrightError
+from frywright.model.errors import DataError, FrywrightError, InputError
 
 
 def emit_json(value: Any) -> None:
     """Print a value as JSON."""
     sys.stdout.write(json.dumps(value, ensure_ascii=False, allow_nan=False) + "\n")
+
+
+UNITS_SPOKEN: ContextVar[str] = ContextVar("units", default="")
+"""Units of the kitchen a command opened; errors are told in them."""
 
 
 @contextmanager
@@ -22,12 +27,13 @@ def speaking_errors(as_json: bool = False) -> Iterator[None]:
     try:
         yield
     except FrywrightError as error:
+        message = error.say(str, UNITS_SPOKEN.get()) if isinstance(error, InputError) else str(error)
         if as_json:
             kind = type(error).__name__
             problems = [str(p) for p in error.problems] if isinstance(error, DataError) else []
-            emit_json({"ok": False, "error": kind, "message": str(error), "problems": problems})
+            emit_json({"ok": False, "error": kind, "message": message, "problems": problems})
         else:
-            sys.stderr.write(f"{error}\n")
+            sys.stderr.write(f"{message}\n")
         raise SystemExit(error.exit_code) from error
 
 

@@ -35,16 +35,16 @@ def _asked(program: str, probed: list[str], thermometer: list[str], display: str
         cut, _, weight = value.partition(":")
         if not weight:
             raise InputError("--probed", repr(value), "cut:weight, for example breast_half:240g", where=channel)
-        cuts[channel], masses[channel] = cut, _value(weight, "mass", "--probed") or 0.0
+        cuts[channel], masses[channel] = cut, _value(None, weight, "mass", "--probed") or 0.0
     return ProbeAsk(
         program=program, cuts=cuts, masses_kg=masses, thermometers=_pairs(thermometer, "--thermometer"),
-        display_c=_value(display, "temperature", "--display"), loss_frac=None if loss is None else loss / 100.0,
+        display_c=_value(None, display, "temperature", "--display"), loss_frac=None if loss is None else loss / 100.0,
     )  # fmt: skip
 
 
 def _open(kitchen: Path, file: Path, answer: list[str], quiet: bool) -> tuple[Any, Any]:
     from frywright.cli.output import working
-    from frywright.workbench.kitchens import open_kitchen
+    from frywright.cli.shop import open_kitchen
     from frywright.workbench.probes import open_log
 
     place = open_kitchen(kitchen)
@@ -204,14 +204,15 @@ def heat_up(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
+        from frywright.cli.shop import open_kitchen
         from frywright.workbench.heat_up import heat_up_check
-        from frywright.workbench.kitchens import open_kitchen
 
+        place = open_kitchen(kitchen)
         ratio, text = heat_up_check(
-            open_kitchen(kitchen),
+            place,
             fryer,
             (file, first_day),
-            (_value(low, "temperature", "--from") or 0.0, _value(high, "temperature", "--to") or 0.0),
+            (_value(place, low, "temperature", "--from") or 0.0, _value(place, high, "temperature", "--to") or 0.0),
         )
         if as_json:
             emit_json({"ok": True, "ratio": ratio, "hint": text})
@@ -236,9 +237,9 @@ def sample(
         from frywright.model.findings import say
         from frywright.workbench.probe_json import sample_json
 
-        values = [_value(text.strip(), "temperature", "readings") or 0.0 for text in readings.split(",")]
+        values = [_value(None, text.strip(), "temperature", "readings") or 0.0 for text in readings.split(",")]
         aim = SampleAim(
-            limit_c=_value(limit, "temperature", "--limit") or 0.0,
+            limit_c=_value(None, limit, "temperature", "--limit") or 0.0,
             coverage_frac=coverage / 100,
             confidence_frac=confidence / 100,
         )
@@ -268,8 +269,8 @@ def check(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
+        from frywright.cli.shop import open_kitchen
         from frywright.model.units import show
-        from frywright.workbench.kitchens import open_kitchen
         from frywright.workbench.thermometers import record_check
 
         place = open_kitchen(kitchen)
@@ -277,8 +278,8 @@ def check(
             _store(store),
             place,
             thermometer,
-            _value(ice, "temperature", "--ice"),
-            _value(boil, "temperature", "--boil"),
+            _value(place, ice, "temperature", "--ice"),
+            _value(place, boil, "temperature", "--boil"),
         )
         system = str(place.site.units)
         if as_json:
@@ -312,9 +313,9 @@ def hold(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
+        from frywright.cli.shop import open_kitchen
         from frywright.model.findings import say
         from frywright.workbench.hold_study import study
-        from frywright.workbench.kitchens import open_kitchen
 
         place = open_kitchen(kitchen)
         found = study(place, file.read_text("utf-8-sig"), file.name, least, share / 100.0)

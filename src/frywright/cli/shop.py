@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import Any
 
 import typer
+
+from frywright.cli.output import UNITS_SPOKEN
 
 STORE = typer.Option("var/frywright.db", "--store", help="File of the store, or postgresql://user@host/database.")
 JSON = typer.Option(False, "--json", help="Print JSON.")
@@ -15,4 +18,15 @@ def open_shop(store: str) -> tuple[Any, Any]:
     from frywright.workbench.book import open_store, remembered_kitchen
 
     opened = open_store(store, "")
-    return opened, remembered_kitchen(opened)
+    kitchen = remembered_kitchen(opened)
+    UNITS_SPOKEN.set(str(kitchen.site.units))
+    return opened, kitchen
+
+
+def open_kitchen(path: Path) -> Any:
+    """The kitchen of a file; from here on errors are told in its units."""
+    from frywright.workbench.kitchens import open_kitchen
+
+    kitchen = open_kitchen(path)
+    UNITS_SPOKEN.set(str(kitchen.site.units))
+    return kitchen

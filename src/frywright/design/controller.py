@@ -63,8 +63,8 @@ def rounded(program: Program, controller: Controller) -> Program:
     for stage, start, end in zip(plain.stages, [0.0, *ends], ends, strict=False):
         set_c = _round_temp(stage.set_c, controller)
         if not controller.lowest_c - 1e-6 <= set_c <= controller.highest_c + 1e-6:
-            raise InputError("set point", f"{set_c:.0f} °C", "{low} to {high} °C on this controller", where=program.name,
-                             values={"low": f"{controller.lowest_c:.0f}", "high": f"{controller.highest_c:.0f}"})  # fmt: skip
+            raise InputError("set point", set_c, "{low_c} to {high_c} on this controller", where=program.name, unit="c",
+                             values={"low_c": controller.lowest_c, "high_c": controller.highest_c})  # fmt: skip
         if end > controller.longest_s:
             raise InputError("time", clock(end), "at most {most} on this controller", where=program.name, values={"most": clock(controller.longest_s)})  # fmt: skip
         stages.append(Stage(set_c=set_c, lid=stage.lid, duration_s=end - start))

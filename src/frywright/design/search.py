@@ -65,15 +65,23 @@ class Goals:
 
     def __post_init__(self) -> None:
         if not 0.0 <= self.margin_k <= 15.0:
-            raise InputError("margin", f"{self.margin_k:.1f} K", "0 to 15 K")
+            raise InputError(
+                "margin", self.margin_k, "{low_k} to {high_k}", unit="k", values={"low_k": 0.0, "high_k": 15.0}
+            )
         if not self.longest_s >= 60.0:
-            raise InputError("longest time", f"{self.longest_s:.0f} s", "60 s or more")
+            raise InputError("longest time", self.longest_s, "{least_s} or more", unit="s", values={"least_s": 60.0})
         if not self.colour_low_n < self.colour_high_n:
             raise InputError("colour band", f"{self.colour_low_n:g} to {self.colour_high_n:g}", "low below high")
         if not (self.core_low_c < self.core_high_c and self.crust_low_m < self.crust_high_m):
             raise InputError("core or crust range", "empty", "low below high")
         if not COOLEST_C < self.hottest_c <= 200.0:
-            raise InputError("hottest oil", f"{self.hottest_c:.0f} °C", "140 to 200 °C")
+            raise InputError(
+                "hottest oil",
+                self.hottest_c,
+                "{low_c} to {high_c}",
+                unit="c",
+                values={"low_c": COOLEST_C, "high_c": 200.0},
+            )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

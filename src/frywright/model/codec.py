@@ -18,7 +18,7 @@ from typing import Any, TypeVar
 
 from frywright.model.errors import DataError, InputError
 from frywright.model.findings import Problem
-from frywright.model.units import UNITS, parse_clock, suffix_of, to_inside, to_people
+from frywright.model.units import UNITS, parse, suffix_of, to_inside, to_people
 
 T = TypeVar("T")
 _HEADER = re.compile(r"^\s*(\[\[?)\s*([^\]]+?)\s*\]\]?")
@@ -134,7 +134,7 @@ def at_field(error: InputError, source: Source, path: str, origin: Mapping[str, 
 
 
 def _say(error: InputError) -> str:
-    return f"{error.field} is {error.value}" + (f" ({error.where})" if error.where else "")
+    return f"{error.field} is {error.told_value(str)}" + (f" ({error.where})" if error.where else "")
 
 
 def _remedy(error: InputError) -> str:
@@ -144,8 +144,11 @@ def _remedy(error: InputError) -> str:
 def _fit(key: str, raw: Any, fields: Mapping[str, Any], hints: Mapping[str, Any]) -> tuple[str, Any]:
     if key in fields:
         return key, _convert(key, raw, hints[key])
-    if isinstance(raw, str) and key + "_s" in fields:
-        return key + "_s", parse_clock(raw)
+    if isinstance(raw, str):
+        for name in fields:
+            inside = suffix_of(name)
+            if inside and name == f"{key}_{inside}":
+                return name, parse(raw, UNITS[inside].dimension, key)
     suffix = suffix_of(key)
     if suffix:
         base = key[: -len(suffix) - 1]

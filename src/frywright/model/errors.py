@@ -19,29 +19,66 @@ class FrywrightError(Exception):
 class InputError(FrywrightError):
     """A value handed to a function lies outside what is possible.
 
-    ``allowed`` may be a template filled from ``values``, so that it can be said in any language.
+    ``allowed`` may be a template filled from ``values``, so that it can be said in any language. Numbers in ``values`` whose name ends
+    in a unit, and ``value`` where ``unit`` says its own, are told in the units of whoever reads it.
     """
 
     exit_code = 2
     http_status = 422
 
     def __init__(
-        self, field: str, value: Any, allowed: str, *, where: str = "", values: dict[str, Any] | None = None
+        self,
+        field: str,
+        value: Any,
+        allowed: str,
+        *,
+        where: str = "",
+        values: dict[str, Any] | None = None,
+        unit: str = "",
     ) -> None:
-        self.field, self.value, self.where = field, value, where
+        self.field, self.value, self.where, self.unit = field, value, where, unit
         self.template, self.values = allowed, values or {}
-        self.allowed = allowed.format(**self.values) if values else allowed
+        self.allowed = self.told_allowed(str)
         super().__init__(self.say(str))
 
-    def say(self, translate: Callable[[str], str]) -> str:
-        """The message in a language."""
-        allowed = translate(self.template)
-        if self.values:
-            allowed = allowed.format(**self.values)
-        value = translate(self.value) if isinstance(self.value, str) and self.value else self.value
+    def at(self, where: str) -> InputError:
+        """The same error with the place it was found at."""
+        return InputError(self.field, self.value, self.template, where=where, values=self.values, unit=self.unit)
+
+    def say(self, translate: Callable[[str], str], system: str = "") -> str:
+        """The message in a language and in a kitchen's units; without a kitchen in both systems' units."""
         place = f" ({self.where})" if self.where else ""
         shape = translate("{field} is {value}{place}; it must be {allowed}.")
+        value, allowed = self.told_value(translate, system), self.told_allowed(translate, system)
         return shape.format(field=translate(self.field), value=value, place=place, allowed=allowed)
+
+    def told_value(self, translate: Callable[[str], str], system: str = "") -> str:
+        """The value as people read it."""
+        if self.unit:
+            return _shown(self.value, self.unit, system)
+        return translate(self.value) if isinstance(self.value, str) and self.value else str(self.value)
+
+    def told_allowed(self, translate: Callable[[str], str], system: str = "") -> str:
+        """What is allowed, as people read it."""
+        from frywright.model.units import suffix_of  # units raise errors of this module
+
+        if not self.values:
+            return translate(self.template)
+        told = {
+            name: _shown(value, suffix, system) if isinstance(value, float) and (suffix := suffix_of(name)) else value
+            for name, value in self.values.items()
+        }
+        return translate(self.template).format(**told)
+
+
+def _shown(value: float, suffix: str, system: str) -> str:
+    """A value in a system's units; in both where no system is known and they differ."""
+    from frywright.model.units import show
+
+    if system:
+        return show(value, suffix, system)
+    metric, us = show(value, suffix, "metric"), show(value, suffix, "us")
+    return metric if metric == us else f"{metric} ({us})"
 
 
 class DataError(FrywrightError):

@@ -122,6 +122,13 @@ class Product:
         if self.frozen:
             raise InputError("frozen", "true", "false: thaw fully first; ice in hot oil boils over", where=self.key)
         if not -1.0 <= self.start_temp_c <= 40.0:
-            raise InputError("start_temp", f"{self.start_temp_c:.1f} °C", "-1 to 40 °C (30 to 104 °F)", where=self.key)
+            raise InputError(
+                "start_temp",
+                self.start_temp_c,
+                "{low_c} to {high_c}",
+                where=self.key,
+                unit="c",
+                values={"low_c": -1.0, "high_c": 40.0},
+            )
         if self.unit_mass_kg is not None and not 0.005 <= self.unit_mass_kg <= 5.0:
             raise InputError("unit_mass", f"{self.unit_mass_kg:.3f} kg", "0.005 to 5 kg", where=self.key)

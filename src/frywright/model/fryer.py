@@ -142,7 +142,14 @@ class Fryer:
         if self.capacity_heads <= 0 and self.capacity_kg <= 0:
             raise InputError("capacity", "missing", "given as capacity_heads or capacity_kg", where=self.key)
         if not 0.0 <= self.swing_k <= 30.0:
-            raise InputError("swing", f"{self.swing_k:.1f} K", "0 to 30 K", where=self.key)
+            raise InputError(
+                "swing",
+                self.swing_k,
+                "{low_k} to {high_k}",
+                where=self.key,
+                unit="k",
+                values={"low_k": 0.0, "high_k": 30.0},
+            )
         if not 0.0 <= self.oil_area_m2 <= 2.0 or not 0.0 <= self.upper_line_m <= 1.0:
             raise InputError("oil_area, upper_line", f"{self.oil_area_m2:g} m2, {self.upper_line_m:g} m", "up to 2 m2 and 1 m, or left out", where=self.key)  # fmt: skip
         if self.kind == FryerKind.PRESSURE:

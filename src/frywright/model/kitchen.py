@@ -12,6 +12,7 @@ from frywright.model.food import Coating, Cut, CutSet, Product
 from frywright.model.fryer import Fryer, FryerKind
 from frywright.model.program import Program
 from frywright.model.trade import MenuItem, Sell, Trade
+from frywright.model.units import BARE, parse, read_number
 
 
 class UnitSystem(StrEnum):
@@ -46,11 +47,45 @@ class Site:
 
     def __post_init__(self) -> None:
         if not -500.0 <= self.altitude_m <= 5000.0:
-            raise InputError("altitude", f"{self.altitude_m:.0f} m", "-500 to 5000 m", where=self.name)
+            raise InputError(
+                "altitude",
+                self.altitude_m,
+                "{low_m} to {high_m}",
+                where=self.name,
+                unit="m",
+                values={"low_m": -500.0, "high_m": 5000.0},
+            )
         if self.language not in LANGUAGES:
             raise InputError("language", self.language, "one of " + ", ".join(LANGUAGES), where=self.name)
         if not 0.0 <= self.thermometer_error_k <= 5.0:
-            raise InputError("thermometer_error", self.thermometer_error_k, "0 to 5 K", where=self.name)
+            raise InputError(
+                "thermometer_error",
+                self.thermometer_error_k,
+                "{low_k} to {high_k}",
+                where=self.name,
+                unit="k",
+                values={"low_k": 0.0, "high_k": 5.0},
+            )
+
+    @property
+    def decimal_mark(self) -> str:
+        """How numbers are written here: a comma in a metric kitchen that speaks Spanish, else a point."""
+        return "," if self.language == "es" and self.units is UnitSystem.METRIC else "."
+
+    def read(self, text: str, dimension: str, name: str = "value", bare: str = "") -> float:
+        """Inside value of what a person here typed; a bare number takes the kitchen's unit, or ``bare``.
+
+        Raises
+        ------
+        InputError
+            As :func:`frywright.model.units.parse`.
+        """
+        unit = bare or BARE[str(self.units)].get(dimension, "")
+        return parse(text, dimension, name, bare=unit, decimal=self.decimal_mark)
+
+    def number(self, text: str, name: str = "value") -> float:
+        """A number without a unit, as a person here types it."""
+        return read_number(text, name, decimal=self.decimal_mark)
 
     @property
     def atmosphere_pa(self) -> float:

@@ -47,7 +47,9 @@ class Stage:
 
     def __post_init__(self) -> None:
         if not 60.0 <= self.set_c <= CEILING_C:
-            raise InputError("set", f"{self.set_c:.0f} °C", f"60 to {CEILING_C:.0f} °C (140 to 446 °F)")
+            raise InputError(
+                "set", self.set_c, "{low_c} to {high_c}", unit="c", values={"low_c": 60.0, "high_c": CEILING_C}
+            )
         given = [value for value in self._ends().values() if value is not None]
         if len(given) != 1:
             raise InputError("stage end", f"{len(given)} ends given", "exactly one of " + ", ".join(self._ends()))
@@ -56,7 +58,7 @@ class Stage:
         for name in ("duration_s", "until_elapsed_s", "until_left_s", "at_most_s"):
             value = getattr(self, name)
             if value is not None and not 0.0 <= value <= 7200.0:
-                raise InputError(name.removesuffix("_s"), f"{value:.0f} s", "0 s to 2 h")
+                raise InputError(name.removesuffix("_s"), value, "0 s to 2 h", unit="s")
 
     def _ends(self) -> dict[str, float | None]:
         return {

@@ -84,12 +84,41 @@ UNITS: dict[str, Unit] = {
 COUNTS = ("count", "heads", "n", "cells", "steps", "version", "passes", "core", "crust", "number", "year")
 """Name endings of pure numbers: counts, exponents, versions."""
 
+BARE = {
+    "us": {
+        "temperature": "f",
+        "temperature_difference": "f_diff",
+        "mass": "lb",
+        "pressure": "psi",
+        "length": "ft",
+        "time": "min",
+    },
+    "metric": {
+        "temperature": "c",
+        "temperature_difference": "k",
+        "mass": "kg",
+        "pressure": "kpa",
+        "length": "m",
+        "time": "min",
+    },
+}
+"""Unit that a number typed without one takes in each system."""
+
 _SPELLED = {
-    "°c": "c", "degc": "c", "°f": "f", "degf": "f", "lbs": "lb", "sec": "s", "mins": "min",
-    "hr": "h", "feet": "ft", "'": "ft", '"': "in", "psig": "psi", "kw": "kw", "%": "pct", "btu/h": "btu_h",
+    "°": "", "°c": "c", "ºc": "c", "degc": "c", "celsius": "c", "°f": "f", "ºf": "f", "degf": "f", "fahrenheit": "f", "lbs": "lb",
+    "pound": "lb", "pounds": "lb", "libra": "lb", "libras": "lb", "ounce": "oz", "ounces": "oz", "onza": "oz", "onzas": "oz",
+    "kilo": "kg", "kilos": "kg", "gram": "g", "grams": "g", "gramo": "g", "gramos": "g", "sec": "s", "secs": "s", "second": "s",
+    "seconds": "s", "seg": "s", "segundo": "s", "segundos": "s", "mins": "min", "minute": "min", "minutes": "min", "minuto": "min",
+    "minutos": "min", "hr": "h", "hour": "h", "hours": "h", "hora": "h", "horas": "h", "foot": "ft", "feet": "ft", "pie": "ft",
+    "pies": "ft", "'": "ft", "inch": "in", "inches": "in", '"': "in", "psig": "psi", "%": "pct", "btu/h": "btu_h",
 }  # fmt: skip
-_NUMBER = re.compile(r"^\s*([-+]?\d+(?:[.,]\d+)?)\s*([^\d\s].*)?$")
-_CLOCK = re.compile(r"^\s*(?:(\d+):)?(\d+):(\d{2})\s*$")
+_TYPED = re.compile(r"([-+−]?)\s*((?:[0-9]|[.,][0-9])[0-9.,\s]*?)\s*([^0-9\s.,].*)?")
+_CLOCK = re.compile(r"(?:([0-9]{1,4}):)?([0-9]{1,5}):([0-9]{2})")
+_MINUTES = re.compile(r"([0-9]{1,5})\s*min\s*([0-9]{1,2})\s*s", re.IGNORECASE)
+_SPACE = re.compile(r"(?<=[0-9])[ \u00a0\u2009\u202f](?=[0-9]{3}(?![0-9]))")
+EXACT = ("kg", "lb")
+"""Units read off a scale with three decimals, and never in thousands by a kitchen: 1.250 kg is no doubt, 1,250 kg is."""
+LONGEST_NUMBER = 15
 
 
 def suffix_of(name: str) -> str | None:
@@ -114,7 +143,7 @@ def to_people(value: float, suffix: str) -> float:
     return value / unit.factor - unit.offset
 
 
-def parse_clock(text: str) -> float:
+def parse_clock(text: str, name: str = "time") -> float:
     """Seconds in ``m:ss`` or ``h:mm:ss``.
 
     Raises
@@ -122,9 +151,9 @@ def parse_clock(text: str) -> float:
     InputError
         The text is not a clock reading, or its seconds pass 59.
     """
-    found = _CLOCK.match(text)
+    found = _CLOCK.fullmatch(text.strip())
     if not found or int(found[3]) > 59 or (found[1] and int(found[2]) > 59):
-        raise InputError("time", repr(text), "minutes:seconds such as 12:30 (seconds up to 59)")
+        raise InputError(name, repr(text), "minutes:seconds such as 12:30 (seconds up to 59)")
     return int(found[1] or 0) * 3600.0 + int(found[2]) * 60.0 + int(found[3])
 
 
@@ -134,28 +163,125 @@ def clock(seconds: float) -> str:
     return f"{whole // 60}:{whole % 60:02d}"
 
 
-def parse(text: str, dimension: str, name: str = "value") -> float:
-    """Inside value of what a person typed: ``38F``, ``2.3 lb``, ``12:30``, ``5250 ft``.
+def parse(text: str, dimension: str, name: str = "value", *, bare: str = "", decimal: str = ".") -> float:
+    """Inside value of what a person typed: ``38F``, ``2.3 lb``, ``12:30``, ``7,200 ft``. The one reader of typed values.
+
+    Parameters
+    ----------
+    bare : unit of a number without one; empty where it needs a unit
+    decimal : decimal mark of the kitchen; the other mark groups by three
 
     Raises
     ------
     InputError
-        No number, an unknown unit, or a unit of another dimension.
+        No number, an unknown unit, a unit of another dimension, or a text with two readings: the message says how to type each.
     """
+    text = text.strip()
     if dimension == "time" and ":" in text:
-        return parse_clock(text)
-    found = _NUMBER.match(text)
-    allowed = ", ".join(k for k, u in UNITS.items() if u.dimension == dimension)
-    if not found:
-        raise InputError(name, repr(text), "a number with one of these units: {units}", values={"units": allowed})
-    word = (found[2] or "").strip().lower()
-    suffix = _SPELLED.get(word, word)
+        return parse_clock(text, name)
+    if dimension == "time" and (found := _MINUTES.fullmatch(text)):
+        return int(found[1]) * 60.0 + int(found[2])
+    sign, digits, word = _split(text, name, dimension)
+    word = _SPELLED.get(word, word)
+    if dimension == "temperature_difference":
+        word = {"f": "f_diff", "c": "k"}.get(word, word)
+    suffix = word or bare
     if suffix not in UNITS or UNITS[suffix].dimension != dimension:
-        what = f"unit {word!r}" if word else "no unit"
-        raise InputError(
-            name, f"{text.strip()!r} ({what})", "a number with one of these units: {units}", values={"units": allowed}
+        raise _no_unit(name, text, dimension)
+    if dimension == "time" and not word:
+        _ask_which_time(digits, text, name)
+    value = _figure(digits, text, name, decimal, exact=suffix in EXACT)
+    return to_inside(-value if sign in ("-", "−") else value, suffix)
+
+
+def read_number(text: str, name: str = "value", *, decimal: str = ".") -> float:
+    """A number without a unit, read as every typed value is: a count, a share, a score.
+
+    Raises
+    ------
+    InputError
+        Not a number, or a text with two readings.
+    """
+    sign, digits, word = _split(text.strip(), name, "")
+    if word:
+        raise InputError(name, repr(text), "a number")
+    value = _figure(digits, text.strip(), name, decimal)
+    return -value if sign in ("-", "−") else value
+
+
+def _split(text: str, name: str, dimension: str) -> tuple[str, str, str]:
+    """Sign, digits and unit of a typed text."""
+    if any(c.isnumeric() and not c.isascii() for c in text):
+        raise InputError(name, repr(text), "typed with the digits 0 to 9")
+    found = _TYPED.fullmatch(text)
+    if not found:
+        raise _no_unit(name, text, dimension) if dimension else InputError(name, repr(text), "a number")
+    return found[1], found[2], (found[3] or "").strip().lower()
+
+
+def _no_unit(name: str, text: str, dimension: str) -> InputError:
+    if not text:
+        return InputError(name, "empty", "given")
+    allowed = ", ".join(u.sign for u in UNITS.values() if u.dimension == dimension)
+    return InputError(name, repr(text), "a number with one of these units: {units}", values={"units": allowed})
+
+
+def _two_readings(name: str, text: str, one: str, other: str) -> InputError:
+    return InputError(name, repr(text), "clear: type {one} or type {other}", values={"one": one, "other": other})
+
+
+def _figure(digits: str, text: str, name: str, decimal: str, exact: bool = False) -> float:
+    """Value of digits with marks. Two marks: the last is the decimal one. One mark with three digits behind it groups
+    where it is not the kitchen's decimal mark, and has two readings where it is."""
+    plain = _SPACE.sub("", digits)
+    if len(plain) > LONGEST_NUMBER:
+        raise InputError(name, repr(text[:20]), "a number of at most {most} digits", values={"most": LONGEST_NUMBER})
+    last = max(plain.rfind("."), plain.rfind(","))
+    if last < 0 and plain.isdigit():
+        return float(plain)
+    mark, whole, rest = plain[last], plain[:last], plain[last + 1 :]
+    other = "," if mark == "." else "."
+    if not (whole + rest).replace(".", "").replace(",", "").isdigit():  # a space that groups nothing
+        raise InputError(name, repr(text), "one number")
+    if other in whole:
+        if mark in whole or not _grouped(whole, other):
+            raise InputError(name, repr(text), "a number such as {one}", values={"one": f"7200{decimal}5"})
+        return float(f"{whole.replace(other, '')}.{rest or 0}")
+    if mark in whole:
+        if not _grouped(plain, mark):
+            raise InputError(name, repr(text), "a number such as {one}", values={"one": "7200"})
+        return float(plain.replace(mark, ""))
+    if not _grouped(plain, mark) or (mark == decimal and exact):
+        return float(f"{whole or 0}.{rest or 0}")
+    if mark != decimal and not exact:
+        return float(whole + rest)
+    behind = rest.rstrip("0")
+    raise _two_readings(name, text, whole + (decimal + behind if behind else ""), whole + rest)
+
+
+def _grouped(digits: str, mark: str) -> bool:
+    return re.fullmatch(rf"[1-9][0-9]{{0,2}}(?:{re.escape(mark)}[0-9]{{3}})+", digits) is not None
+
+
+def _ask_which_time(digits: str, text: str, name: str) -> None:
+    """A bare time with two readings: ``10.20`` may be a clock's or minutes, ``1200`` a clock's or seconds, ``90`` seconds or minutes."""
+    whole, mark, rest = digits.replace(",", ".").partition(".")
+    if mark and len(rest) == 2 and rest < "60":
+        raise _two_readings(name, text, f"{whole or 0}:{rest}", f"{whole or 0}.{rest.rstrip('0') or 0} min")
+    if not mark and whole.isdigit() and int(whole) >= 60:
+        keyed = len(whole) > 2 and whole[-2:] < "60"
+        one, other = (
+            (f"{int(whole[:-2])}:{whole[-2:]}", f"{whole} s") if keyed else (clock(float(whole)), f"{whole} min")
         )
-    return to_inside(float(found[1].replace(",", ".")), suffix)
+        raise _two_readings(name, text, one, other)
+
+
+def write(value: float, suffix: str) -> str:
+    """Inside value as :func:`parse` reads it back in unit ``suffix``, without the unit; never with three decimals, which could be thousands."""
+    text = f"{to_people(value, suffix):.6g}"
+    if "e" in text:
+        text = f"{to_people(value, suffix):.6f}".rstrip("0").rstrip(".")
+    return text + "0" if len(text.partition(".")[2]) == 3 else text
 
 
 SHOWN = {
@@ -167,6 +293,10 @@ SHOWN = {
 """Unit and digits in which each system shows a dimension."""
 
 
+ALTITUDE_FROM_M = 30.0
+"""Lengths from here on are altitudes: feet or whole metres."""
+
+
 def show(value: float, suffix: str, system: str) -> str:
     """Inside value as people read it: number, unit, sensible digits."""
     unit = UNITS[suffix]
@@ -174,6 +304,8 @@ def show(value: float, suffix: str, system: str) -> str:
         return clock(value) if value >= 60 else f"{value:.0f} s"
     if unit.dimension == "fraction":
         return f"{100 * value:.1f} %"
+    if unit.dimension == "length" and abs(value) >= ALTITUDE_FROM_M:
+        return f"{to_people(value, 'ft'):.0f} ft" if system == "us" else f"{value:.0f} m"
     wanted, digits = SHOWN[system].get(unit.dimension, (suffix, 2))
     return f"{to_people(value, wanted):.{digits}f} {UNITS[wanted].sign}"
 

@@ -141,7 +141,9 @@ def make_plan(
         )  # fmt: skip
     start = oil_start_c if oil_start_c is not None else program.stages[0].set_c
     if not 60.0 <= start <= 230.0:
-        raise InputError("oil temperature", f"{start:.0f} °C", "60 to 230 °C")
+        raise InputError(
+            "oil temperature", start, "{low_c} to {high_c}", unit="c", values={"low_c": 60.0, "high_c": 230.0}
+        )
     return FryPlan(
         site=site, fryer=replace(fryer, vent_area_m2=vent_area_m2(fryer, kitchen.site)), vent_told=fryer.vent_told,
         oil=catalog.oils()[fryer.oil], product=product,

@@ -55,6 +55,10 @@ class Context:
         asked = request.query_params.get("lang") or request.cookies.get("lang") or ""
         return asked if asked in LANGUAGES else remembered_kitchen(self.store).site.language
 
+    def explain(self, request: Request, error: FrywrightError) -> str:
+        """An error in the visitor's language and the kitchen's units."""
+        return explain(error, self.language(request), str(remembered_kitchen(self.store).site.units))
+
     def who(self, request: Request) -> Who | None:
         """Who a request comes from, by its session, its shared device or its bearer token."""
         bearer = request.headers.get("authorization", "").removeprefix("Bearer ").strip()
@@ -110,7 +114,7 @@ def make_app(store: Store) -> FastAPI:
             and "text/html" in request.headers.get("accept", "")
         ):
             return RedirectResponse(f"/sign-in?next={quote(request.url.path)}", 303)
-        message = explain(error, context.language(request))
+        message = context.explain(request, error)
         if "text/html" in request.headers.get("accept", ""):
             return context.render(request, "error.html", error.http_status, message=message, room="")
         body = {"ok": False, "error": type(error).__name__, "message": message}

@@ -2,19 +2,16 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState, Program, Stage, StageEnd
-from frywright.model.units import clock, parse, to_people
+from frywright.model.units import BARE, clock, write
 from frywright.workbench.cook import CookRequest, carry_over, edit_program, program_of
 
-DEFAULT_UNIT = {
-    "us": {"temperature": "f", "mass": "lb", "pressure": "psi", "length": "ft", "time": "min"},
-    "metric": {"temperature": "c", "mass": "kg", "pressure": "kpa", "length": "m", "time": "min"},
-}
 END_DIMENSION = {
     StageEnd.DURATION: "time", StageEnd.ELAPSED: "time", StageEnd.LEFT: "time",
     StageEnd.OIL_ABOVE: "temperature", StageEnd.CORE_ABOVE: "temperature", StageEnd.GAUGE_ABOVE: "pressure",
@@ -24,6 +21,11 @@ END_FIELD = {
     StageEnd.OIL_ABOVE: "until_oil_c", StageEnd.CORE_ABOVE: "until_core_c", StageEnd.GAUGE_ABOVE: "until_gauge_pa",
 }  # fmt: skip
 MOST_STAGES = 20
+BOX = {"load": "load", "start_temp": "start", "oil temperature": "oil", "altitude": "altitude", "program": "program"}
+"""Box of the form that holds a value, by the name errors give the value."""
+STAGE_BOX = {"set": "set", "set point": "set", "lid": "lid", "at_most": "most"}
+STAGE_PLACE = re.compile(r"stage (\d+)$")
+COUNT_WORDS = ("heads", "head", "pieces", "piece", "packs", "pack", "cabezas", "cabeza", "piezas", "pieza")
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +50,7 @@ class CookForm:
                 self._values.pop(name, None)
         self.system = str(kitchen.site.units)
         self.names = sorted({p.name for p in kitchen.programs})
+        self._rows = [i for i in range(MOST_STAGES) if any(name.startswith(f"s{i}_") for name in self._values)]
         self.program_name = self._chosen_program()
         self.stages = self._typed_stages()
 
@@ -55,7 +58,7 @@ class CookForm:
         """The program named; a product and fryer chosen anew lead to the program stored for them."""
         name = self._values.get("program") or (self.names[0] if self.names else "")
         product, fryer = self._values.get("product"), self._values.get("fryer")
-        if product and fryer and not self._values.get("s0_set"):
+        if product and fryer and not self._rows:
             return program_of(self.kitchen, product, fryer) or name
         return name
 
@@ -83,17 +86,17 @@ class CookForm:
         return str(self.kitchen.fryer(self.program.fryer).kind) == "pressure"
 
     def _typed_stages(self) -> list[StageText]:
-        found = []
-        for i in range(MOST_STAGES):
-            if self._values.get(f"s{i}_set"):
-                get = self._values.get
-                found.append(StageText(
+        get = self._values.get
+        if self._rows:
+            rows = [i for i in self._rows if not get(f"s{i}_out")] or self._rows[:1]
+            return [
+                StageText(
                     get(f"s{i}_set", ""), get(f"s{i}_lid", "open"), get(f"s{i}_end", "duration"),
                     get(f"s{i}_value", ""), get(f"s{i}_most", ""),
-                ))  # fmt: skip
+                ) for i in rows
+            ]  # fmt: skip
         known = self.program_name in self.names
-        stages = self.kitchen.program(self.program_name).stages if known else ()
-        return found or [self._stored(stage) for stage in stages]
+        return [self._stored(stage) for stage in self.kitchen.program(self.program_name).stages] if known else []
 
     def _stored(self, stage: Stage) -> StageText:
         kind = stage.end
@@ -103,18 +106,22 @@ class CookForm:
         return StageText(self._people(stage.set_c, "temperature"), str(stage.lid), str(kind), value, most)
 
     def _people(self, value: float, dimension: str) -> str:
-        return f"{to_people(value, DEFAULT_UNIT[self.system][dimension]):g}"
+        return write(value, BARE[self.system][dimension])
 
-    def _number(self, text: str, dimension: str, name: str) -> float:
-        """Inside value; a bare number takes the kitchen's unit, a bare time minutes."""
-        bare = text.replace(",", ".").lstrip("+-").replace(".", "", 1)
-        if bare.isdigit():
-            text = f"{text} {DEFAULT_UNIT[self.system][dimension]}"
-        return parse(text, dimension, name)
-
-    def _optional(self, field: str, dimension: str) -> float | None:
+    def _optional(self, field: str, dimension: str, name: str) -> float | None:
         text = self.text(field)
-        return self._number(text, dimension, field) if text else None
+        return self.kitchen.site.read(text, dimension, name) if text else None
+
+    def box_of(self, error: InputError) -> str:
+        """Name of the box whose value an error speaks of; empty where it is none of the form's."""
+        place = STAGE_PLACE.search(error.where)
+        if place and error.field in STAGE_BOX:
+            return f"s{int(place[1]) - 1}_{STAGE_BOX[error.field]}"
+        if place:
+            return f"s{int(place[1]) - 1}_value"
+        if error.field == "lid":
+            return "s0_lid"
+        return BOX.get(error.field, "")
 
     def edited(self) -> Program:
         """The program with the stages typed.
@@ -124,43 +131,53 @@ class CookForm:
         InputError
             Names the stage and field that cannot be read.
         """
-        stages = []
+        stages: list[Stage] = []
+        stored = self.program.stages
         for number, typed in enumerate(self.stages, start=1):
             try:
-                stages.append(self._stage(typed))
+                kept = number <= len(stored) and typed == self._stored(stored[number - 1])
+                stages.append(stored[number - 1] if kept else self._stage(typed))
             except InputError as error:
-                place = f"{self.program_name}, stage {number}"
-                raise InputError(error.field, error.value, error.template, where=place, values=error.values) from error
+                raise error.at(f"{self.program_name}, stage {number}") from error
         program = self.program
         if tuple(stages) == program.stages:
             return program
-        stored = program.name in self.names and program in self.kitchen.programs
-        return edit_program(program, stages) if stored else replace(program, stages=tuple(stages), total_s=None)
+        known = program.name in self.names and program in self.kitchen.programs
+        return edit_program(program, stages) if known else replace(program, stages=tuple(stages), total_s=None)
 
     def _stage(self, typed: StageText) -> Stage:
         ends = {str(kind): kind for kind in StageEnd}
         if typed.end not in ends or typed.lid not in [str(lid) for lid in LidState]:
             raise InputError("stage", f"{typed.end}/{typed.lid}", "one of the choices offered")
         kind = ends[typed.end]
-        value = self._number(typed.value, END_DIMENSION[kind], "time" if END_DIMENSION[kind] == "time" else "value")
-        most = self._number(typed.most, "time", "at most") if typed.most else None
-        set_c = self._number(typed.set, "temperature", "set point")
+        if not typed.set:
+            raise InputError("set point", "empty", "a temperature; take the stage out if it is not wanted")
+        read, timed = self.kitchen.site.read, END_DIMENSION[kind] == "time"
+        set_c = read(typed.set, "temperature", "set point")
+        value = read(typed.value, END_DIMENSION[kind], "time" if timed else "value")
+        most = read(typed.most, "time", "at_most") if typed.most else None
         return Stage(set_c=set_c, lid=LidState(typed.lid), at_most_s=most, **{END_FIELD[kind]: value})
 
     def request(self) -> CookRequest:
         """The request typed; InputError names what cannot be read."""
+        program = self.edited()
         load = self.text("load")
+        words = load.rsplit(None, 1)
+        if len(words) == 2 and words[1].lower() in COUNT_WORDS:
+            load = words[0]
         by_mass = any(c.isalpha() for c in load) and any(c.isdigit() for c in load)
-        count = None
-        if load and not by_mass:
-            try:
-                count = float(load.replace(",", "."))
-            except ValueError as error:
-                raise InputError("load", repr(load), "a count such as 4, or a mass such as 9 lb") from error
         return CookRequest(
-            program=self.edited(), units_count=count,
-            load_kg=parse(load, "mass", "load") if by_mass else None,
-            start_temp_c=self._optional("start", "temperature"),
-            oil_start_c=self._optional("oil", "temperature"),
-            altitude_m=self._optional("altitude", "length"),
+            program=program, units_count=self._count(load) if load and not by_mass else None,
+            load_kg=self.kitchen.site.read(load, "mass", "load") if by_mass else None,
+            start_temp_c=self._optional("start", "temperature", "start_temp"),
+            oil_start_c=self._optional("oil", "temperature", "oil temperature"),
+            altitude_m=self._optional("altitude", "length", "altitude"),
         )  # fmt: skip
+
+    def _count(self, load: str) -> float:
+        try:
+            return self.kitchen.site.number(load, "load")
+        except InputError as error:
+            if error.template != "a number":
+                raise
+            raise InputError("load", repr(load), "a count such as 4, or a mass such as 9 lb") from error

@@ -13,7 +13,7 @@ from frywright.model.errors import InputError
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import time_of_day
-from frywright.model.units import parse, show, to_inside
+from frywright.model.units import show, to_inside
 from frywright.records.store import Store
 from frywright.workbench.book import entry_of
 from frywright.workbench.clock import now
@@ -161,7 +161,7 @@ def _value(kitchen: Kitchen, step: Mapping[str, Any], text: str) -> str:
         raise InputError("value", "empty", "what was read or topped up; 0 where nothing was", where=step["title"])
     if asks == "oil_temp":
         most = to_inside(table["coolest_move_f"], "f")
-        found = parse(text if text[-1:].isalpha() else f"{text} {'f' if system == 'us' else 'c'}", "temperature", "oil")
+        found = kitchen.site.read(text, "temperature", "oil")
         if not -10.0 <= found <= most:
             raise InputError("oil", show(found, "c", system), "{most} or cooler before anybody moves it", where=step["title"], values={"most": show(most, "c", system)})  # fmt: skip
     if asks == "ph":

@@ -11,7 +11,7 @@ from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
-from frywright.model.units import parse, show
+from frywright.model.units import show
 from frywright.records.store import Store
 from frywright.verdicts.limits import hand_level_c
 from frywright.workbench.board import EVENT
@@ -64,10 +64,9 @@ def level_of(kitchen: Kitchen) -> float:
 
 
 def _temp(kitchen: Kitchen, text: str, name: str) -> float:
-    word = text.strip()
-    found = parse(word if word[-1:].isalpha() else f"{word} {'f' if kitchen.site.units == 'us' else 'c'}", "temperature", name)  # fmt: skip
+    found = kitchen.site.read(text, "temperature", name)
     if not -5.0 <= found <= 130.0:
-        raise InputError(name, word, "-5 to 130 °C (23 to 266 °F) for the core of a piece")
+        raise InputError(name, found, "{low_c} to {high_c} for the core of a piece", unit="c", values={"low_c": -5.0, "high_c": 130.0})  # fmt: skip
     return found
 
 

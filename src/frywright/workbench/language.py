@@ -28,6 +28,6 @@ def translator(language: str) -> Callable[[str], str]:
     return gettext.GNUTranslations(packed).gettext
 
 
-def explain(error: FrywrightError, language: str) -> str:
-    """An error in a language; kinds without a template stay in English."""
-    return error.say(translator(language)) if isinstance(error, InputError) else str(error)
+def explain(error: FrywrightError, language: str, system: str = "") -> str:
+    """An error in a language and a kitchen's units; kinds without a template stay in English."""
+    return error.say(translator(language), system) if isinstance(error, InputError) else str(error)

@@ -65,7 +65,13 @@ def record_reading(store: Store, kitchen: Kitchen, thermometer: str, core_c: flo
         The reading is impossible.
     """
     if not -5.0 <= core_c <= 130.0:
-        raise InputError("reading", f"{core_c:.1f} °C", "-5 to 130 °C (23 to 266 °F) for the core of a piece")
+        raise InputError(
+            "reading",
+            core_c,
+            "{low_c} to {high_c} for the core of a piece",
+            unit="c",
+            values={"low_c": -5.0, "high_c": 130.0},
+        )
     level = hand_level_c(kitchen.site.jurisdiction)
     payload = {"name": load, "thermometer": thermometer.strip(), "core_c": core_c, "limit_c": level, "load": load, "units_count": units_count}  # fmt: skip
     return record(store, READING, payload)

@@ -12,7 +12,6 @@ from frywright.records.accounts import Accounts
 from frywright.web.app import DEVICE_COOKIE, SESSION_COOKIE, Context
 from frywright.workbench import people
 from frywright.workbench.book import remembered_kitchen
-from frywright.workbench.language import explain
 
 YEAR_S = 366 * 86400
 
@@ -52,7 +51,7 @@ def _add_sign_in(routes: APIRouter, context: Context, tries: people.Tries) -> No
                 device_token=request.cookies.get(DEVICE_COOKIE, ""), old=request.cookies.get(SESSION_COOKIE, ""),
             )  # fmt: skip
         except InputError as error:
-            return shown(request, explain(error, context.language(request)), 422, {"name": form.get("name", "")})
+            return shown(request, context.explain(request, error), 422, {"name": form.get("name", "")})
         back = RedirectResponse(_inside(form.get("next", "/")), 303)
         _cookie(back, request, SESSION_COOKIE, token)
         return back
@@ -78,7 +77,7 @@ def _add_sign_in(routes: APIRouter, context: Context, tries: people.Tries) -> No
         try:
             people.add_account(context.store, form.get("name", ""), "owner", form.get("password", ""), form.get("pin", ""))  # fmt: skip
         except InputError as error:
-            return context.render(request, "first_owner.html", 422, room="", problem=explain(error, context.language(request)), typed={"name": form.get("name", "")}, taken=False)  # fmt: skip
+            return context.render(request, "first_owner.html", 422, room="", problem=context.explain(request, error), typed={"name": form.get("name", "")}, taken=False)  # fmt: skip
         return RedirectResponse("/sign-in?next=/records/people", 303)
 
 
@@ -105,7 +104,7 @@ def _add_owner(routes: APIRouter, context: Context) -> None:
             token = do(form, request.state.who.name)
         except FrywrightError as error:
             kept = {k: v for k, v in form.items() if k not in ("password", "pin")}
-            return shown(request, explain(error, context.language(request)), error.http_status, kept)
+            return shown(request, context.explain(request, error), error.http_status, kept)
         if not isinstance(token, str):
             return RedirectResponse("/records/people", 303)
         page = shown(request, token=token)

@@ -13,7 +13,7 @@ from frywright.model.units import GALLON
 from frywright.web.app import Context
 from frywright.workbench import procedures
 from frywright.workbench.book import remembered_kitchen
-from frywright.workbench.language import explain, translator
+from frywright.workbench.language import translator
 from frywright.workbench.machines import OZ_GAL_G_L
 
 
@@ -58,7 +58,7 @@ def _add_forms(routes: APIRouter, context: Context) -> None:
             try:
                 do(texts, stream)
             except FrywrightError as error:
-                return shown(request, key, explain(error, context.language(request)), error.http_status, texts)
+                return shown(request, key, context.explain(request, error), error.http_status, texts)
         return RedirectResponse(f"/care/card/{key}", 303)
 
     @routes.get("/care/card/{key}")

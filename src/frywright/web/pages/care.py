@@ -19,7 +19,7 @@ from frywright.workbench import oil_money as money
 from frywright.workbench import procedures as cards
 from frywright.workbench import vat as oil
 from frywright.workbench.book import remembered_kitchen
-from frywright.workbench.language import explain, translator
+from frywright.workbench.language import translator
 
 
 def router(context: Context) -> APIRouter:
@@ -65,7 +65,7 @@ def _bill(context: Context, kitchen: Any, request: Request, tr: Any) -> dict[str
         raw = parse(f"{text} {unit}" if text else "0 kg", "mass", "raw")
         return money.cost_view(context.store, kitchen, raw, tr=tr) | {"problem": ""}
     except InputError as error:
-        return {"problem": explain(error, context.language(request))}
+        return {"problem": context.explain(request, error)}
 
 
 def _add_oil(routes: APIRouter, context: Context) -> None:
@@ -91,7 +91,7 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
         try:
             oil.tell_oil(context.store, remembered_kitchen(context.store), dict(form), str(form.get("key", ""))[:80])
         except InputError as error:
-            return _shown(context, request, explain(error, context.language(request)), 422, dict(form))
+            return _shown(context, request, context.explain(request, error), 422, dict(form))
         return RedirectResponse("/care", 303)
 
     @routes.post("/care/limit")
@@ -107,7 +107,7 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
                 context, request, translator(context.language(request))("Write numbers only."), 422, dict(form)
             )
         except FrywrightError as error:
-            return _shown(context, request, explain(error, context.language(request)), 422, dict(form))
+            return _shown(context, request, context.explain(request, error), 422, dict(form))
         return RedirectResponse("/care", 303)
 
 
@@ -138,7 +138,7 @@ def _add_machines(routes: APIRouter, context: Context) -> None:
                 form.get("finding", ""),
             )
         except InputError as error:
-            return _shown(context, request, explain(error, context.language(request)), 422, form)
+            return _shown(context, request, context.explain(request, error), 422, form)
         return RedirectResponse("/care", 303)
 
 
@@ -163,7 +163,7 @@ def _add_close(routes: APIRouter, context: Context) -> None:
         try:
             close.sign_close(context.store, remembered_kitchen(context.store), form)
         except FrywrightError as error:
-            return shown(request, explain(error, context.language(request)), error.http_status, form)
+            return shown(request, context.explain(request, error), error.http_status, form)
         back = RedirectResponse(f"/care/close#c-{form.get('fryer', '')}", 303)
         back.set_cookie("closer", quote(form.get("who", "")[:80]), samesite="strict", httponly=True, max_age=6 * 3600)
         return back
@@ -181,7 +181,7 @@ def _add_energy(routes: APIRouter, context: Context) -> None:
         except ValueError as error:
             raise InputError("date", repr(text), "a day such as 2026-11-27") from error
         except FrywrightError as error:
-            return power.energy_view(kitchen, tr=tr), "", explain(error, context.language(request))
+            return power.energy_view(kitchen, tr=tr), "", context.explain(request, error)
 
     @routes.get("/care/energy")
     def page(request: Request) -> Response:

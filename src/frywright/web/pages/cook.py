@@ -7,13 +7,13 @@ from typing import Any
 from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
-from frywright.model.errors import FrywrightError
+from frywright.model.errors import FrywrightError, InputError
 from frywright.reports.chart import cook_spec, svg
 from frywright.web.app import Context
 from frywright.web.forms import CookForm
 from frywright.workbench.book import keep_simulation, remembered_kitchen, save_program
 from frywright.workbench.cook import ask
-from frywright.workbench.language import explain, translator
+from frywright.workbench.language import translator
 from frywright.workbench.view import cook_view
 
 
@@ -32,17 +32,23 @@ def router(context: Context) -> APIRouter:
     @routes.get("/cook")
     def page(request: Request) -> Response:
         form = CookForm(remembered_kitchen(context.store), request.query_params)
-        view, problem, status = None, "", 200
+        view, problem, wrong, status = None, "", "", 200
         try:
             view = view_of(form, request)
         except FrywrightError as error:
-            problem, status = explain(error, context.language(request)), error.http_status
-        return context.render(request, "cook.html", status, form=form, view=view, problem=problem, room="cook")
+            problem, status = context.explain(request, error), error.http_status
+            wrong = form.box_of(error) if isinstance(error, InputError) else ""
+        values = {"form": form, "view": view, "problem": problem, "wrong": wrong, "room": "cook"}
+        return context.render(request, "cook.html", status, **values)
 
     @routes.get("/cook/view.json")
     def live(request: Request) -> Response:
         form = CookForm(remembered_kitchen(context.store), request.query_params)
-        return JSONResponse({"ok": True, **view_of(form, request)})
+        try:
+            return JSONResponse({"ok": True, **view_of(form, request)})
+        except InputError as error:
+            told = {"ok": False, "error": "InputError", "message": context.explain(request, error)}
+            return JSONResponse({**told, "box": form.box_of(error)}, status_code=error.http_status)
 
     @routes.get("/cook/chart.svg")
     def chart(request: Request) -> Response:

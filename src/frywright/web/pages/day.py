@@ -21,7 +21,7 @@ from frywright.workbench import day as work
 from frywright.workbench import day_view as views
 from frywright.workbench.board import Board, board_view, compare_down, tap_of
 from frywright.workbench.clock import now
-from frywright.workbench.language import explain, translator
+from frywright.workbench.language import translator
 from frywright.workbench.practice import demo_sales
 
 PRACTICE_SEED = 7
@@ -71,7 +71,7 @@ def _add_plan(routes: APIRouter, context: Context, benches: Benches) -> None:
             values["bench"] = bench
         except FrywrightError as error:
             missing = isinstance(error, InputError) and error.field == "sales"
-            values["problem"], status = explain(error, context.language(request)), 200 if missing else error.http_status
+            values["problem"], status = context.explain(request, error), 200 if missing else error.http_status
         return context.render(request, "day.html", status, **values)
 
     @routes.get("/day/plan.json")
@@ -152,7 +152,7 @@ def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> Non
         except ValueError:
             problem = translator(context.language(request))("Write amounts as numbers and days as 2026-11-27.")
         except FrywrightError as error:
-            problem = explain(error, context.language(request))
+            problem = context.explain(request, error)
         return context.render(
             request,
             "pull.html",
@@ -179,7 +179,7 @@ def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> Non
         except ValueError:
             problem = translator(context.language(request))("Write numbers only.")
         except FrywrightError as error:
-            problem = explain(error, context.language(request))
+            problem = context.explain(request, error)
         return context.render(
             request,
             "replay.html",
@@ -297,7 +297,7 @@ def _add_board_questions(routes: APIRouter, context: Context, benches: Benches) 
         except ValueError:
             problem = translator(context.language(request))("Write pieces as a whole number.")
         except FrywrightError as error:
-            problem = explain(error, context.language(request))
+            problem = context.explain(request, error)
         return context.render(
             request,
             "promise.html",

@@ -12,7 +12,7 @@ from fastapi.responses import RedirectResponse
 from frywright.design.search import Effort, Goals
 from frywright.design.transfer import Target
 from frywright.model.errors import DataError, FrywrightError, InputError
-from frywright.model.units import parse
+from frywright.model.kitchen import Site
 from frywright.web.app import Context
 from frywright.web.jobs import Job, Jobs
 from frywright.workbench import book
@@ -29,12 +29,25 @@ from frywright.workbench.desk import (
     transfer_program,
     window_of,
 )
-from frywright.workbench.language import LANGUAGES, explain, translator
+from frywright.workbench.language import LANGUAGES, translator
 from frywright.workbench.proof import proof_json, prove_program
 from frywright.workbench.view import cook_view
 
 PDF = "application/pdf"
 Translate = Callable[[str], str]
+GOAL_NAMES = {
+    "margin": "margin",
+    "longest": "longest time",
+    "loss": "loss",
+    "colour_low": "colour",
+    "colour_high": "colour",
+    "crust_low": "crust",
+    "crust_high": "crust",
+    "core_low": "core",
+    "core_high": "core",
+    "hottest": "hottest oil",
+}
+"""Names of the goals by box."""
 
 
 def router(context: Context) -> APIRouter:
@@ -65,7 +78,7 @@ def _add_work(routes: APIRouter, jobs: Jobs, kitchen: Callable[[], Any]) -> None
     @routes.post("/cook/desk/design")
     async def design(request: Request) -> Response:
         form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
-        goals = _goals(form)
+        goals = _goals(place.site, form)
         product, fryer = place.product(form.get("product", "")), place.fryer(form.get("fryer", ""))
 
         def work(progress: Callable[[float], None]) -> dict[str, Any]:
@@ -83,7 +96,7 @@ def _add_work(routes: APIRouter, jobs: Jobs, kitchen: Callable[[], Any]) -> None
     async def transfer(request: Request) -> Response:
         form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
         program, fryer = place.program(form.get("program", "")), place.fryer(form.get("fryer", ""))
-        altitude = parse(form["altitude"], "length", "altitude") if form.get("altitude") else None
+        altitude = place.site.read(form["altitude"], "length", "altitude") if form.get("altitude", "").strip() else None
 
         def work(progress: Callable[[float], None]) -> dict[str, Any]:
             found, proof = transfer_program(
@@ -121,7 +134,7 @@ def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable
         found = jobs.get(number)
         if found is None:
             return context.render(request, "job.html", 404, job=Job(number=0, title="", kind=""), told="", room="desk")
-        told = explain(found.error, context.language(request)) if found.error else ""
+        told = context.explain(request, found.error) if found.error else ""
         result = found.result["tell"](translator(context.language(request))) if found.result else None
         return context.render(request, "job.html", job=found, told=told, result=result, room="desk")
 
@@ -169,20 +182,23 @@ def _slot(text: str) -> int:
     return int(text or 1)
 
 
-def _goals(form: dict[str, str]) -> Goals:
+def _goals(site: Site, form: dict[str, str]) -> Goals:
+    """Goals typed; a box left empty takes the default of the desk."""
+    typed = {name: text.strip() for name, text in form.items() if text.strip()}
+    degrees = "f_diff" if str(site.units) == "us" else "k"
+
     def number(name: str, default: float) -> float:
-        try:
-            return float(form.get(name) or default)
-        except ValueError as error:
-            raise InputError(name, repr(form[name]), "a number") from error
+        return site.number(typed[name], GOAL_NAMES[name]) if name in typed else default
+
+    def read(name: str, dimension: str, default: str, bare: str = "") -> float:
+        return site.read(typed.get(name, default), dimension, GOAL_NAMES[name], bare)
 
     return Goals(
-        margin_k=number("margin", 3.0), longest_s=parse(form.get("longest") or "25:00", "time", "longest time"),
+        margin_k=read("margin", "temperature_difference", "3 K", degrees), longest_s=read("longest", "time", "25:00"),
         most_loss_frac=number("loss", 35.0) / 100.0, colour_low_n=number("colour_low", 4.0),
-        colour_high_n=number("colour_high", 14.0), crust_low_m=number("crust_low", 0.0) / 1e3,
-        crust_high_m=number("crust_high", 10.0) / 1e3, core_low_c=parse(form.get("core_low") or "74C", "temperature", "core"),
-        core_high_c=parse(form.get("core_high") or "99C", "temperature", "core"),
-        hottest_c=parse(form.get("hottest") or "185C", "temperature", "hottest oil"),
+        colour_high_n=number("colour_high", 14.0), crust_low_m=read("crust_low", "length", "0", "mm"),
+        crust_high_m=read("crust_high", "length", "10", "mm"), core_low_c=read("core_low", "temperature", "74 C"),
+        core_high_c=read("core_high", "temperature", "99 C"), hottest_c=read("hottest", "temperature", "185 C"),
     )  # fmt: skip
 
 
@@ -216,7 +232,7 @@ def _add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any
             people = (str(form.get("read_by", "")), str(form.get("checked_by", "")))
             book.record_readback(context.store, found, slot, result, people, str(form.get("started_at", "")))
         except FrywrightError as error:
-            result, problem, status = None, explain(error, context.language(request)), error.http_status
+            result, problem, status = None, context.explain(request, error), error.http_status
         said = result.problem if result else ""
         if result and result.consequence:
             view = cook_view(result.consequence, str(place.site.units), translator(context.language(request)))
@@ -239,7 +255,7 @@ def _add_kitchen(routes: APIRouter, context: Context) -> None:
         try:
             book.remember_kitchen(context.store, text, "kitchen.toml", reason)
         except InputError as error:
-            said = explain(error, context.language(request))
+            said = context.explain(request, error)
             return context.render(request, "kitchen.html", 422, text=text, problems=[said], room="desk")
         except DataError as error:
             return context.render(request, "kitchen.html", 422, text=text, problems=error.problems, room="desk")

@@ -14,7 +14,7 @@ from frywright.web.app import Context
 from frywright.workbench import commissioning, upkeep
 from frywright.workbench.book import remembered_kitchen
 from frywright.workbench.handover import PLATE_NAMES, emergency_pdf, handover_pack
-from frywright.workbench.language import explain, translator
+from frywright.workbench.language import translator
 from frywright.workbench.probes import attachments_of
 
 SITE_NAMES = {
@@ -58,7 +58,7 @@ def _add_care(routes: APIRouter, context: Context) -> None:
         try:
             upkeep.tick(context.store, remembered_kitchen(context.store), form)
         except FrywrightError as error:
-            return _care_page(context, request, explain(error, context.language(request)), 422, form)
+            return _care_page(context, request, context.explain(request, error), 422, form)
         return RedirectResponse(f"/care/fryers#f-{form['fryer']}", 303)
 
     @routes.post("/care/fryers/figure")
@@ -67,7 +67,7 @@ def _add_care(routes: APIRouter, context: Context) -> None:
         try:
             upkeep.tell_figure(context.store, remembered_kitchen(context.store), form)
         except FrywrightError as error:
-            return _care_page(context, request, explain(error, context.language(request)), 422, form)
+            return _care_page(context, request, context.explain(request, error), 422, form)
         return RedirectResponse("/care/fryers", 303)
 
     @routes.get("/care/calendar.ics")
@@ -119,7 +119,7 @@ def _add_new(routes: APIRouter, context: Context) -> None:
         try:
             do()
         except FrywrightError as error:
-            return _new_page(context, request, fryer, explain(error, context.language(request)), error.http_status, texts)  # fmt: skip
+            return _new_page(context, request, fryer, context.explain(request, error), error.http_status, texts)  # fmt: skip
         return RedirectResponse(f"/care/new?fryer={fryer}", 303)
 
 

@@ -11,7 +11,7 @@ from frywright.model.errors import FrywrightError, InputError
 from frywright.web.app import Context
 from frywright.workbench import training
 from frywright.workbench.book import remembered_kitchen
-from frywright.workbench.language import explain, translator
+from frywright.workbench.language import translator
 
 
 def router(context: Context) -> APIRouter:
@@ -50,7 +50,7 @@ def _add_people(routes: APIRouter, context: Context) -> None:
                 raise InputError("form", repr(what), "person or skill")
             do(context.store, remembered_kitchen(context.store), form)
         except FrywrightError as error:
-            return _page(context, request, explain(error, context.language(request)), error.http_status, form)
+            return _page(context, request, context.explain(request, error), error.http_status, form)
         return RedirectResponse("/care/people", 303)
 
     @routes.get("/care/wall.pdf")

@@ -16,15 +16,14 @@ from frywright.calibrate.sampling import SampleAim, prove_sample
 from frywright.model.entry import Recorded
 from frywright.model.errors import DataError, FrywrightError, InputError
 from frywright.model.findings import Problem, say
-from frywright.model.units import parse, show
+from frywright.model.units import show
 from frywright.verdicts.limits import cook_limit
 from frywright.web.app import Context
-from frywright.web.forms import DEFAULT_UNIT
 from frywright.web.jobs import Job, Jobs
 from frywright.workbench import book, thermometers
 from frywright.workbench.hold_study import study
 from frywright.workbench.kitchens import demo_log
-from frywright.workbench.language import explain, translator
+from frywright.workbench.language import translator
 from frywright.workbench.probe_report import log_picture, report_pdf, residual_picture
 from frywright.workbench.probe_view import fit_view, kettle_lines, probe_view
 from frywright.workbench.probes import (
@@ -155,7 +154,7 @@ def _add_log(routes: APIRouter, context: Context, kitchen: Any, logs: Logs) -> N
                 return context.render(request, "probe_wait.html", job=log, **values)
             values |= _told(context, request, place, log, form)
         except FrywrightError as error:
-            values["problem"] = explain(error, context.language(request))
+            values["problem"] = context.explain(request, error)
             return context.render(request, "probe.html", error.http_status, **values)
         return context.render(request, "probe.html", **values)
 
@@ -208,7 +207,7 @@ def _told(context: Context, request: Request, place: Any, log: Log, form: dict[s
             fits += [fit_view(calibrate(place, told, asked, cut), system, translate) for cut in cuts]
             fits = [{**f, "picture": residual_picture(f, translate)} for f in fits]
         except FrywrightError as error:
-            problem = explain(error, context.language(request))
+            problem = context.explain(request, error)
     return {"view": probe_view(told, system, translate), "fits": fits, "problem": problem, "kettle": said, "gauges": bool(log.of(Role.GAUGE)), "channels": [c.name for c in log.of(Role.CORE)], "roles": [str(r) for r in Role], "picture": log_picture(told, system, translate)}  # fmt: skip
 
 
@@ -218,53 +217,46 @@ def _answers(form: Mapping[str, str]) -> dict[str, str]:
 
 def _asked(place: Any, log: Log, form: Mapping[str, str]) -> ProbeAsk:
     cuts, masses, used = {}, {}, {}
-    unit = DEFAULT_UNIT[str(place.site.units)]
+    weighed = "oz" if str(place.site.units) == "us" else "g"
     for i, channel in enumerate(log.of(Role.CORE)):
         if cut := form.get(f"cut_{i}", "").strip():
             cuts[channel.name] = place.cut(cut).key
         if mass := form.get(f"mass_{i}", "").strip():
-            masses[channel.name] = parse(_with_unit(mass, "g" if unit["mass"] == "kg" else "oz"), "mass", "weight")
+            masses[channel.name] = place.site.read(mass, "mass", "weight", weighed)
         if name := form.get(f"thermo_{i}", "").strip():
             used[channel.name] = name
     display = form.get("display", "").strip()
     program = form.get("program", "").strip() or (place.programs[0].name if place.programs else "")
     return ProbeAsk(
         program=program, cuts=cuts, masses_kg=masses, thermometers=used,
-        display_c=parse(_with_unit(display, unit["temperature"]), "temperature", "display") if display else None,
+        display_c=place.site.read(display, "temperature", "display") if display else None,
     )  # fmt: skip
-
-
-def _with_unit(text: str, unit: str) -> str:
-    bare = text.replace(",", ".").lstrip("+-").replace(".", "", 1)
-    return f"{text} {unit}" if bare.isdigit() else text
 
 
 def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
     @routes.post("/cook/probes/check")
     async def check(request: Request) -> Response:
         form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
-        unit = DEFAULT_UNIT[str(place.site.units)]["temperature"]
         try:
-            ice, boil = (parse(_with_unit(form[n], unit), "temperature", n) if form.get(n, "").strip() else None for n in ("ice", "boil"))  # fmt: skip
+            ice, boil = (place.site.read(form[n], "temperature", n) if form.get(n, "").strip() else None for n in ("ice", "boil"))  # fmt: skip
             made, _ = thermometers.record_check(context.store, place, form.get("thermometer", ""), ice, boil)
         except FrywrightError as error:
-            return context.render(request, "probes.html", error.http_status, **_overview(context, place, problem=explain(error, context.language(request)), typed=form))  # fmt: skip
+            return context.render(request, "probes.html", error.http_status, **_overview(context, place, problem=context.explain(request, error), typed=form))  # fmt: skip
         told = {"name": made.thermometer, "outcome": str(made.outcome), "boils": show(made.boiling_point_c, "c", str(place.site.units)), "due": made.due_at}  # fmt: skip
         return context.render(request, "probes.html", **_overview(context, place, check=told))
 
     @routes.post("/cook/probes/reading")
     async def reading(request: Request) -> Response:
         form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
-        unit = DEFAULT_UNIT[str(place.site.units)]["temperature"]
         try:
             if not form.get("thermometer", "").strip():
                 raise InputError(
                     "thermometer", "without a name", "the mark on the probe; an unnamed probe cannot be followed"
                 )
-            core = parse(_with_unit(form.get("core", ""), unit), "temperature", "reading")
+            core = place.site.read(form.get("core", ""), "temperature", "reading")
             kept = thermometers.record_reading(context.store, place, form["thermometer"], core, form.get("load", ""))
         except FrywrightError as error:
-            return context.render(request, "probes.html", error.http_status, **_overview(context, place, problem=explain(error, context.language(request)), typed=form))  # fmt: skip
+            return context.render(request, "probes.html", error.http_status, **_overview(context, place, problem=context.explain(request, error), typed=form))  # fmt: skip
         return RedirectResponse(f"/records?new={kept.number}", 303)
 
     @routes.post("/cook/probes/hold")
@@ -273,7 +265,7 @@ def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
         try:
             told = _hold(place, form, translator(context.language(request)))
         except FrywrightError as error:
-            return context.render(request, "probes.html", error.http_status, **_overview(context, place, problem=explain(error, context.language(request)), typed=form))  # fmt: skip
+            return context.render(request, "probes.html", error.http_status, **_overview(context, place, problem=context.explain(request, error), typed=form))  # fmt: skip
         book.record(context.store, "hold_study", {"name": form.get("product", ""), "table": form.get("table", "")[:20000], "result": told["text"]})  # fmt: skip
         return context.render(request, "probes.html", **_overview(context, place, hold=told, typed=form))
 
@@ -284,7 +276,7 @@ def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
         try:
             proof = _sample(place, form)
         except FrywrightError as error:
-            return context.render(request, "probes.html", error.http_status, **_overview(context, place, problem=explain(error, context.language(request)), typed=form))  # fmt: skip
+            return context.render(request, "probes.html", error.http_status, **_overview(context, place, problem=context.explain(request, error), typed=form))  # fmt: skip
         told = {
             "outcome": str(proof.outcome), "sentence": say(proof.sentence.text, proof.sentence.values, system, translate), "count": proof.count,
             "factor": f"{proof.factor_n:.3f}", "mean": show(proof.mean_c, "c", system), "sd": show(proof.sd_k, "k", system),
@@ -296,13 +288,10 @@ def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
 
 
 def _hold(place: Any, form: Mapping[str, str], translate: Any) -> dict[str, str]:
-    try:
-        least, share = (
-            float(form.get(name, "").replace(",", ".") or default)
-            for name, default in (("least", 7.0), ("share", 90.0))
-        )
-    except ValueError as error:
-        raise InputError("score", repr(form.get("least", "")), "a number") from error
+    least, share = (
+        place.site.number(form.get(name, "").strip() or default, "score")
+        for name, default in (("least", "7"), ("share", "90"))
+    )
     found = study(place, form.get("table", ""), "hold", least, share / 100.0)
     return {
         "text": say(found.note.text, found.note.values, str(place.site.units), translate),
@@ -311,11 +300,10 @@ def _hold(place: Any, form: Mapping[str, str], translate: Any) -> dict[str, str]
 
 
 def _sample(place: Any, form: Mapping[str, str]) -> Any:
-    unit = DEFAULT_UNIT[str(place.site.units)]["temperature"]
     texts = form.get("readings", "").replace(";", " ").replace("\n", " ").split()
     texts = [t for text in texts for t in text.split(",") if t] if "," in form.get("readings", "") else texts
     if len(texts) > MOST_READINGS:
         raise DataError([Problem(what=f"{len(texts)} readings", remedy=f"Give at most {MOST_READINGS} at a time.")])
-    values = [parse(_with_unit(text, unit), "temperature", "readings") for text in texts]
-    level = parse(_with_unit(form.get("limit", ""), unit), "temperature", "limit")
+    values = [place.site.read(text, "temperature", "readings") for text in texts]
+    level = place.site.read(form.get("limit", ""), "temperature", "limit")
     return prove_sample(values, SampleAim(limit_c=level), thermometer_checked=form.get("checked") == "yes")

@@ -18,7 +18,7 @@ from frywright.web.app import Context
 from frywright.workbench import corrective, pack
 from frywright.workbench.book import remembered_kitchen
 from frywright.workbench.day import usual_trade
-from frywright.workbench.language import explain, translator
+from frywright.workbench.language import translator
 from frywright.workbench.upkeep import today_of
 
 SHOWN, CHECKED_AT_ONCE, PACK_DAYS = 100, 20_000, 30
@@ -114,7 +114,7 @@ def _add_cases(routes: APIRouter, context: Context) -> None:
                 kitchen = remembered_kitchen(context.store)
                 traced = corrective.trace(context.store, kitchen, asked.get("product", ""), _moment(context, asked["bought"]))  # fmt: skip
             except FrywrightError as error:
-                return _probe_page(context, request, explain(error, context.language(request)), error.http_status, asked)  # fmt: skip
+                return _probe_page(context, request, context.explain(request, error), error.http_status, asked)  # fmt: skip
         done = asked.get("done", "")
         told = context.store.entry(int(done)) if done.isdigit() else None
         return _probe_page(context, request, typed=asked, told=told, traced=traced)
@@ -125,7 +125,7 @@ def _add_cases(routes: APIRouter, context: Context) -> None:
         try:
             reading, case = corrective.tell_probe(context.store, remembered_kitchen(context.store), form)
         except FrywrightError as error:
-            return _probe_page(context, request, explain(error, context.language(request)), error.http_status, form)
+            return _probe_page(context, request, context.explain(request, error), error.http_status, form)
         return RedirectResponse(f"/records/case/{case.number}" if case else f"/records/probing?done={reading.number}", 303)  # fmt: skip
 
     @routes.post("/records/case")
@@ -134,7 +134,7 @@ def _add_cases(routes: APIRouter, context: Context) -> None:
         try:
             case = corrective.open_case(context.store, remembered_kitchen(context.store), form)
         except FrywrightError as error:
-            return _probe_page(context, request, explain(error, context.language(request)), error.http_status, form)
+            return _probe_page(context, request, context.explain(request, error), error.http_status, form)
         return RedirectResponse(f"/records/case/{case.number}", 303)
 
     def shown(request: Request, number: int, problem: str = "", status: int = 200, typed: Any = None) -> Response:
@@ -152,7 +152,7 @@ def _add_cases(routes: APIRouter, context: Context) -> None:
         try:
             corrective.tell_step(context.store, remembered_kitchen(context.store), number, form)
         except FrywrightError as error:
-            return shown(request, number, explain(error, context.language(request)), error.http_status, form)
+            return shown(request, number, context.explain(request, error), error.http_status, form)
         return RedirectResponse(f"/records/case/{number}", 303)
 
 

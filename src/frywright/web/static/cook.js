@@ -16,7 +16,7 @@ if (figure) {
 
 function query() {
   const values = new URLSearchParams();
-  for (const [key, value] of new FormData(form)) if (value !== "") values.append(key, value);
+  for (const [key, value] of new FormData(form)) if (value !== "" || /^s\d+_(set|value)$/.test(key)) values.append(key, value); // an emptied set point is told, not dropped
   return values;
 }
 
@@ -58,24 +58,56 @@ function show(view) {
   curves.draw(view);
 }
 
+// While what is typed has no answer, the last one must not be read as its own: no verdict, grey curves, a mark at the box.
+function refuse(message, box) {
+  clearMark();
+  problem.hidden = false;
+  problem.querySelector(".said").textContent = message;
+  setStale(true);
+  const field = box && form.elements[box];
+  if (!field) return;
+  field.setAttribute("aria-invalid", "true");
+  field.setAttribute("aria-describedby", "wrong");
+  field.closest("label").append(Object.assign(document.createElement("span"), { className: "wrong", id: "wrong", textContent: message }));
+}
+
+function clearMark() {
+  for (const told of form.querySelectorAll(".wrong")) told.remove();
+  for (const field of form.querySelectorAll("[aria-invalid]")) {
+    field.removeAttribute("aria-invalid");
+    field.removeAttribute("aria-describedby");
+  }
+}
+
+function setStale(stale) {
+  const head = document.getElementById("headline");
+  if (head) head.hidden = stale;
+  answer.classList.toggle("stale", stale);
+  answer.inert = stale;
+  answer.querySelector(".stale-note").hidden = !stale;
+}
+
 async function ask() {
   const turn = ++asked, values = query();
   history.replaceState(null, "", `/cook?${values}`);
   const started = performance.now();
+  document.getElementById("headline")?.setAttribute("aria-busy", "true");
   let reply;
   try {
     reply = await (await fetch(`/cook/view.json?${values}`)).json();
   } catch {
-    return; // the server is away; what was typed stays
+    reply = { ok: false, message: form.dataset.away };
   }
   if (turn !== asked) return;
-  problem.hidden = reply.ok;
-  problem.textContent = reply.ok ? "" : reply.message;
-  if (reply.ok && curves) {
-    show(reply);
-    document.body.dataset.lastEditMs = String(Math.round(performance.now() - started));
-    document.body.dataset.turn = String(turn);
-  }
+  document.getElementById("headline")?.removeAttribute("aria-busy");
+  if (!reply.ok) return refuse(reply.message, reply.box);
+  clearMark();
+  problem.hidden = true;
+  if (!curves) return location.replace(`/cook?${values}`); // the page came without an answer: get it whole
+  setStale(false);
+  show(reply);
+  document.body.dataset.lastEditMs = String(Math.round(performance.now() - started));
+  document.body.dataset.turn = String(turn);
 }
 
 function renumber() {
