@@ -33,10 +33,21 @@ def eigenvalues(n: int, biot: float, count: int) -> np.ndarray:
 def centre(n: int, biot: float, fourier: np.ndarray, count: int = 40) -> np.ndarray:
     """Unaccomplished change (T - T_inf) / (T_0 - T_inf) at the centre."""
     x = eigenvalues(n, biot, count)
-    if n == 0:
-        c = 4 * np.sin(x) / (2 * x + np.sin(2 * x))
-    elif n == 1:
-        c = 2 * j1(x) / (x * (j0(x) ** 2 + j1(x) ** 2))
-    else:
-        c = 4 * (np.sin(x) - x * np.cos(x)) / (2 * x - np.sin(2 * x))
+    c = _weights(n, x)
     return (c[:, None] * np.exp(-(x[:, None] ** 2) * np.atleast_1d(fourier))).sum(axis=0)
+
+
+def _weights(n: int, x: np.ndarray) -> np.ndarray:
+    """Coefficients C_i of the centre for eigenvalues ``x``."""
+    if n == 0:
+        return 4 * np.sin(x) / (2 * x + np.sin(2 * x))
+    if n == 1:
+        return 2 * j1(x) / (x * (j0(x) ** 2 + j1(x) ** 2))
+    return 4 * (np.sin(x) - x * np.cos(x)) / (2 * x - np.sin(2 * x))
+
+
+def mean(n: int, biot: float, fourier: np.ndarray, count: int = 400) -> np.ndarray:
+    """Unaccomplished change of the mean temperature over the volume; one minus it is the share of heat taken up."""
+    x = eigenvalues(n, biot, count)
+    shape = (np.sin(x) / x, 2 * j1(x) / x, 3 * (np.sin(x) - x * np.cos(x)) / x**3)[n]
+    return ((_weights(n, x) * shape)[:, None] * np.exp(-(x[:, None] ** 2) * np.atleast_1d(fourier))).sum(axis=0)

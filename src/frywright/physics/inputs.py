@@ -151,17 +151,21 @@ class Span:
 class Precision:
     """Grid and step limits.
 
-    ``ROUTINE`` is for everyday questions (0.2 K on the cooks of docs/theory/validation.md),
-    ``CLOSE`` keeps within 0.1 K of exact series in every geometry, ``FINE`` is for references.
+    ``ROUTINE`` is for everyday questions: heat within 0.3 % of the exact series, cells behind a front within 0.2 K.
+    ``CLOSE`` is for what people rely on: heat within 0.1 %, centre within 0.1 K in every geometry. ``FINE`` is for
+    references. tests/physics/test_against_closed_forms.py holds them to it.
     """
 
-    n_core: int = 18
-    n_crust: int = 4
-    grading: float = 1.1
+    n_core: int = 26
+    n_crust: int = 5
+    grading: float = 1.3  # above 1: cells get finer towards the front
     max_step_s: float = 12.0
     max_boiling_step_k: float = 1.0
     passes: int = 4
-    steady_m: float = 1e-6
+    steady_m: float = 3e-6  # inner passes end when the fronts move less
+    first_step_s: float = 0.1  # after an upset (drop, lid)
+    early_step_s: float = 1.0  # after an upset steps stay below this
+    early_share: float = 0.06  # plus this share of the time since
 
     def __post_init__(self) -> None:
         ranges.check(self, ranges.PRECISION, ranges.PRECISION, "precision")
@@ -177,8 +181,27 @@ _VAT_FIELDS = _numbers(Vat, "oil_cp_j_kgk")
 _SPAN_FIELDS = _numbers(Span, "lid", "until")
 
 ROUTINE = Precision()
-CLOSE = Precision(n_core=36, n_crust=8, max_step_s=4.0, max_boiling_step_k=0.5)
-FINE = Precision(n_core=160, n_crust=40, max_step_s=0.25, max_boiling_step_k=0.05, passes=12, steady_m=1e-11)
+CLOSE = Precision(
+    n_core=44,
+    n_crust=10,
+    max_step_s=4.0,
+    max_boiling_step_k=0.5,
+    steady_m=1e-6,
+    first_step_s=0.05,
+    early_step_s=0.5,
+    early_share=0.03,
+)
+FINE = Precision(
+    n_core=160,
+    n_crust=40,
+    max_step_s=0.25,
+    max_boiling_step_k=0.05,
+    passes=12,
+    steady_m=1e-11,
+    first_step_s=0.01,
+    early_step_s=0.1,
+    early_share=0.01,
+)
 
 
 def quadratic(curve: Curve, name: str) -> tuple[float, float, float]:

@@ -144,7 +144,7 @@ def prepare(cooks: Sequence[Cook], precision: Precision) -> tuple[Given, Live, T
         work=np.zeros((at.N_WORK, n_lane)),
         cells=make_cells(mesh.geo, grid.properties(lane, precision.n_core), n_lane),
     )
-    _start(lane, live, cooks)
+    _start(lane, live, cooks, precision)
     given = Given(
         lane, cook, stage, table, mesh.bone_dist,
         precision.n_core, precision.passes, precision.steady_m,
@@ -212,7 +212,8 @@ def _vat_column(cook: Cook, first: int, precision: Precision) -> Array:
         (at.LID_UA, vat.lid_ua_w_k), (at.LID_HEAT, vat.lid_heat_j_k),
         (at.LID_ROOM_UA, vat.lid_room_ua_w_k), (at.AIR_H, vat.air_h_w_m2k),
         (at.AIR_TEMP, vat.air_temp_c), (at.MAX_STEP, precision.max_step_s),
-        (at.MAX_TSAT_STEP, precision.max_boiling_step_k), (at.FIRST_LANE, first),
+        (at.MAX_TSAT_STEP, precision.max_boiling_step_k), (at.FIRST_LANE, first), (at.FIRST_STEP, precision.first_step_s),
+        (at.EARLY_STEP, precision.early_step_s), (at.EARLY_SHARE, precision.early_share),
         (at.LAST_LANE, first + len(cook.pieces)),
         (at.OIL_TABLE, cook.prescribed.oil_temp_c is not None),
         (at.PRESSURE_TABLE, cook.prescribed.pressure_pa is not None),
@@ -242,7 +243,7 @@ def _tables(cooks: Sequence[Cook]) -> Array:
     return table
 
 
-def _start(lane: Array, live: Live, cooks: Sequence[Cook]) -> None:
+def _start(lane: Array, live: Live, cooks: Sequence[Cook], precision: Precision) -> None:
     n_lane, cells = lane.shape[1], live.cells
     n_cell = len(cells.v_up) // n_lane
     t, a = lane[at.START_TEMP], np.tile(lane[at.RADIUS], n_cell + 1)
@@ -271,7 +272,7 @@ def _start(lane: Array, live: Live, cooks: Sequence[Cook]) -> None:
         live.state[:, at.PRESSURE, k] = vat.atmosphere_pa
         live.state[:, at.AIR_PRESSURE, k] = vat.atmosphere_pa
         live.state[:, at.LID_TEMP, k] = vat.lid_start_c
-        control[at.NEXT_STEP, k], control[at.LAST_STEP, k] = 0.1, 0.1
+        control[at.NEXT_STEP, k], control[at.LAST_STEP, k] = precision.first_step_s, precision.first_step_s
         control[at.SMALLEST, k], control[at.OIL_RESTART, k] = 1e9, 1.0
         control[at.CLOSED, k] = Lid.OPEN
         control[at.TSAT_OLD, k] = boiling_temp_c(vat.atmosphere_pa)

@@ -4,7 +4,6 @@ from frywright.physics.kernels import inlined
 from frywright.physics.kernels.layout import *
 from frywright.physics.kernels.transport import enthalpy
 
-FIRST_STEP_S = 0.1
 SEED_M = 1e-7
 SEED_WATER_M = 3e-7  # most crust that the first step of boiling on a dry surface may make
 FILM_TOLERANCE = 1e-4
@@ -190,7 +189,7 @@ def enter_stage(given, live, k):
     lid = stage[S_LID, number, k]
     if lid != control[CLOSED, k]:
         control[CLOSED, k], control[LID_SINCE, k] = lid, control[TIME, k]
-        control[NEXT_STEP, k], control[OIL_RESTART, k] = FIRST_STEP_S, 1.0
+        control[NEXT_STEP, k], control[OIL_RESTART, k] = cook[FIRST_STEP, k], 1.0
         if lid in (LID_OPEN, LID_REST):
             state[1, PRESSURE, k] = cook[ATMOSPHERE, k]
             state[1, AIR_PRESSURE, k] = cook[ATMOSPHERE, k]

@@ -114,8 +114,11 @@ they say otherwise.
     LAST_LANE,  # one past
     MAX_TSAT_STEP,
     ATMOSPHERE_BOILING,
+    FIRST_STEP,  # after an upset (drop, lid) steps begin here [s],
+    EARLY_STEP,  # stay below this [s]
+    EARLY_SHARE,  # plus this share of the time since
     N_COOK,
-) = range(30)
+) = range(33)
 
 # cook scalars with history [time level, row, cook] -------------------------------------------
 OIL_TEMP, PRESSURE, AIR_PRESSURE, LID_TEMP, HEATER_HEAT, ROOM_HEAT, N_COOK_SCALAR = range(7)

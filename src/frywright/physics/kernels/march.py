@@ -39,9 +39,8 @@ from frywright.physics.kernels.transport import (
 )
 from frywright.physics.kernels.vat import evaporate, solve_oil, solve_pressure
 
-AFTER_FILM_S = 0.5
+AFTER_FILM = 5.0  # longest step after the coating water is gone, in first steps
 GROWTH = 1.4
-EARLY_STEP_S, EARLY_SHARE = 1.0, 0.06  # steps stay a small share of the time since an upset
 AFTER_EVENT = 4.0  # largest growth after a step that an event had shortened
 FINE, TOO_MANY_STEPS, STAGE_TIMED_OUT = 0, 1, 2
 
@@ -104,7 +103,7 @@ def choose_step(given, live, k):
     """Length of the next try of cook k: growth, end of stage, end of the coating water."""
     cook, stage = given.cook, given.stage
     scalar, control, work = live.scalar, live.control, live.work
-    early = EARLY_STEP_S + EARLY_SHARE * (control[TIME, k] - control[LID_SINCE, k])
+    early = cook[EARLY_STEP, k] + cook[EARLY_SHARE, k] * (control[TIME, k] - control[LID_SINCE, k])
     step = min(control[NEXT_STEP, k], cook[MAX_STEP, k], early)
     number = int(control[STAGE, k])
     left = control[STAGE_START, k] + stage[S_DURATION, number, k] - control[TIME, k]
@@ -411,7 +410,7 @@ def finish_step(given, live, trace, k):
             if (dry and left < 0.0) or (not dry and left <= max(FILM_TOLERANCE * given.lane[FILM, i], 1e-7)):
                 start_crust(given, live, i, n_core)
                 if not dry:
-                    control[NEXT_STEP, k] = min(control[NEXT_STEP, k], AFTER_FILM_S)
+                    control[NEXT_STEP, k] = min(control[NEXT_STEP, k], AFTER_FILM * cook[FIRST_STEP, k])
     write_down(given, live, trace, k)
     number = int(control[STAGE, k])
     over = control[TIME, k] - control[STAGE_START, k] >= given.stage[S_DURATION, number, k] - 1e-9
