@@ -9,7 +9,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
-from itertools import combinations, pairwise
+from itertools import combinations
+from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
@@ -26,7 +27,16 @@ from frywright.physics.plan import BONE_SHARE, TRACER_SHARE, FryPlan, PieceKind,
 from frywright.physics.solve import Cook, Prescribed, RawHistory, run
 
 Array = NDArray[np.float64]
-FITTING = Precision(n_core=60, n_crust=15, max_step_s=2.0, max_boiling_step_k=0.25)
+FITTING = Precision(
+    n_core=60,
+    n_crust=15,
+    max_step_s=2.0,
+    max_boiling_step_k=0.25,
+    first_step_s=0.02,
+    early_step_s=0.2,
+    early_share=0.03,
+)
+SHORTEST_SPAN_S = 0.05
 DROP_EARLY_S, DROP_SD_S = 0.33, 0.28
 """How early a drop is found in an oil curve, and how surely, on logs of one reading a second. The mean is that of
 synthetic logs; their spread is 0.36 s, of which the core curve itself takes some away: 0.28 s and MISFIT_K were chosen so that
@@ -41,6 +51,8 @@ RAW_KG_M3, LEAST_OF_BALL, MOST_OF_BALL = 1050.0, 0.2, 1.0
 """Raw meat's density (Choi-Okos, engine), and the half thickness of a piece over the radius of a ball of its volume: flat pieces
 of the catalog have 0.37 to 0.52, a ball 1."""
 THIN_S = 5.0
+STEEP_N = 40.0
+"""A curve is steep where nine thinned readings differ by this many times the noise. Estimate."""
 STEP = 0.01
 LEAST_NOISE_K, GAUGE_NOISE_PA = 0.05, 1000.0
 MISFIT_K, MISFIT_S = 0.02, 120.0
@@ -198,7 +210,7 @@ class _Problem:
         self.nuisances = 2 * self.probes + len(self.trials)
         self.before = np.array([self._now(name) for name in free])
         self.runs_count = 0
-        self.pressures = [None if self.lid else pressure_of(t) for t in self.trials]
+        self.heads = [None if self.lid else headspace_of(t) for t in self.trials]
 
     def _now(self, name: str) -> float:
         plan, place = self.trials[0].plan, PARAMETERS[name].place
@@ -293,7 +305,7 @@ class _Problem:
             for probed in trial.probes:
                 pieces.append(tracer(plan, probed, probed.curve.start_c - shifts[probe]))
                 probe += 1
-            out.append((run(engine_question(plan, trial, pieces, self.pressures[i]), FITTING), plan))
+            out.append((run(engine_question(plan, trial, pieces, self.heads[i]), FITTING), plan))
             self.runs_count += 1
         return out
 
@@ -470,8 +482,8 @@ def _whitener(time: Array, noise: float, misfit: float) -> Array:
 def _calm(time: Array, read: Array) -> list[tuple[float, float]]:
     """A measured curve as a table for the engine, its noise smoothed away where it is level.
 
-    Noise in pressure would make the engine boil at every peak and never condense, so it must go; real
-    rises and falls, larger than the noise over a window, stay as sharp as THIN_S allows.
+    Noise in pressure would make the engine boil at every peak and never condense, so it must go; where a curve rises
+    or falls by far more than the noise (a vent, a load dropped) every reading stays.
     """
     t, y = _thin(time, read)
     noise = max(noise_of(y), 1e-9)
@@ -479,8 +491,13 @@ def _calm(time: Array, read: Array) -> list[tuple[float, float]]:
     narrow = np.convolve(np.pad(y, 1, mode="edge"), np.ones(3) / 3, mode="valid")
     spread = np.array([np.ptp(y[max(0, i - 4) : i + 5]) for i in range(len(y))])
     level = np.clip((8.0 * noise - spread) / (3.0 * noise), 0.0, 1.0)
-    smooth = level * wide + (1.0 - level) * np.where(spread > 40.0 * noise, y, narrow)
-    return list(zip(t.tolist(), smooth.tolist(), strict=True))
+    smooth = level * wide + (1.0 - level) * narrow
+    steep = spread > STEEP_N * noise
+    known = np.isfinite(read)
+    sharp = steep[np.searchsorted(0.5 * (t[1:] + t[:-1]), time[known])]
+    points = {float(a): float(b) for a, b in zip(t[~steep], smooth[~steep], strict=True)}
+    points |= {float(a): float(b) for a, b in zip(time[known][sharp], read[known][sharp], strict=True)}
+    return sorted(points.items())
 
 
 def tracer(plan: FryPlan, probed: Probed, start_c: float) -> PieceClass:
@@ -494,53 +511,64 @@ def tracer(plan: FryPlan, probed: Probed, start_c: float) -> PieceClass:
     return replace(piece_class(plan, kind), name=probed.curve.channel, start_temp_c=start_c)
 
 
-def pressure_of(trial: Trial) -> list[tuple[float, float]] | None:
-    """Absolute pressure over a load: measured, or by the fryer's model when it has a lid under pressure."""
+class Headspace(NamedTuple):
+    """Absolute pressure over a load as a curve, and what the lid did; nothing where the lid stayed open."""
+
+    curve: list[tuple[float, float]] | None = None
+    pressed: Pressed | None = None
+
+
+def headspace_of(trial: Trial) -> Headspace:
+    """The headspace of a load: measured, or by the fryer's model when it has a lid under pressure."""
     atmosphere = trial.plan.site.atmosphere_pa
     if trial.gauge is not None:
         time, gauge = trial.gauge
-        return [(t, atmosphere + max(p, 0.0)) for t, p in _calm(time, gauge)]
+        return Headspace([(t, atmosphere + max(p, 0.0)) for t, p in _calm(time, gauge)], trial.pressed)
     if not trial.plan.program.under_pressure:
-        return None
-    raw = run(
-        Cook(
-            vat=vat(trial.plan), pieces=[piece_class(trial.plan, k) for k in trial.plan.kinds], spans=spans(trial.plan)
-        )
-    )
+        return Headspace()
+    told = spans(trial.plan)
+    pieces = [piece_class(trial.plan, k) for k in trial.plan.kinds]
+    raw = run(Cook(vat=vat(trial.plan), pieces=pieces, spans=told))
     keep = np.r_[True, np.diff(raw.time_s) > 1e-6]
-    return list(zip(raw.time_s[keep].tolist(), raw.pressure_pa[keep].tolist(), strict=True))
+    curve = list(zip(raw.time_s[keep].tolist(), raw.pressure_pa[keep].tolist(), strict=True))
+    return Headspace(curve, trial.pressed or _modelled(raw, told))
 
 
-def engine_question(plan: FryPlan, trial: Trial, tracers: list[PieceClass], pressure: list[tuple[float, float]] | None = None) -> Cook:  # fmt: skip
-    """The engine's question: measured oil, and measured pressure unless the lid itself is asked about."""
+def _modelled(raw: RawHistory, told: Sequence[Span]) -> Pressed | None:
+    """What the lid did in a simulation: closed, let go, at zero."""
+    lids = np.array([span.lid for span in told])[np.minimum(raw.span, len(told) - 1)]
+    closed, vented = np.flatnonzero(lids == Lid.PRESSURE), np.flatnonzero(lids == Lid.VENT)
+    if not len(closed) or not len(vented):
+        return None
+    start, vent, zero = max(closed[0] - 1, 0), max(vented[0] - 1, 0), vented[-1]
+    times = raw.time_s[[start, vent, zero]].tolist()
+    plateau = float(raw.pressure_pa[vent] - raw.pressure_pa[0])
+    return Pressed(closed_s=times[0], full_s=None, vent_s=times[1], zero_s=times[2], plateau_pa=plateau)
+
+
+def engine_question(plan: FryPlan, trial: Trial, tracers: list[PieceClass], head: Headspace | None = None) -> Cook:
+    """The engine's question: measured oil, and measured pressure unless the lid itself is asked about (``head`` None)."""
     last = max([trial.lift_s + 1.0, *(float(p.curve.time_s[-1]) for p in trial.probes)])
-    lid = trial.pressed if not tracers and pressure is None and trial.loss is None else None
-    whole = trial.loss is not None or trial.crust is not None or lid is not None
+    whole = trial.loss is not None or trial.crust is not None or head is None
     pieces = [*tracers, *([piece_class(plan, k) for k in plan.kinds if not k.heavy] if whole else [])]
     assert trial.oil is not None
-    curve = _calm(*trial.oil)
+    told = Prescribed(oil_temp_c=_calm(*trial.oil), pressure_pa=None if head is None else head.curve)
     set_c = plan.oil_start_c
     rest = Span(duration_s=max(last - trial.lift_s, 1.0), set_c=set_c, lid=Lid.REST)
-    cook = _broken_at_lid(trial, set_c)
-    if lid is not None:
-        zero = lid.zero_s if lid.zero_s is not None else trial.lift_s
-        cook = [
-            Span(duration_s=max(lid.closed_s, 0.0), set_c=set_c),
-            Span(duration_s=lid.vent_s - max(lid.closed_s, 0.0), set_c=set_c, lid=Lid.PRESSURE),
-            Span(duration_s=zero - lid.vent_s, set_c=set_c, lid=Lid.VENT),
-            Span(duration_s=max(trial.lift_s - zero, 0.0), set_c=set_c),
-        ]
-    return Cook(vat=vat(plan), pieces=pieces, spans=[*cook, rest], prescribed=Prescribed(oil_temp_c=curve, pressure_pa=pressure))  # fmt: skip
+    lids = _lid_spans(trial.pressed if head is None else head.pressed, trial.lift_s, set_c)
+    return Cook(vat=vat(plan), pieces=pieces, spans=[*lids, rest], prescribed=told)
 
 
-def _broken_at_lid(trial: Trial, set_c: float) -> list[Span]:
-    """The time in the oil in spans that end where the lid did something, so that steps end there too."""
-    marks: list[float] = []
-    if trial.pressed is not None:
-        p = trial.pressed
-        marks = [m for m in (p.closed_s, p.full_s, p.vent_s, p.zero_s) if m is not None]
-    edges = [0.0, *sorted(m for m in marks if 0.0 < m < trial.lift_s), trial.lift_s]
-    return [Span(duration_s=b - a, set_c=set_c) for a, b in pairwise(edges) if b - a > 0.05]
+def _lid_spans(pressed: Pressed | None, lift_s: float, set_c: float) -> list[Span]:
+    """The time in the oil by the state of the lid: steps end where it changes, and a vent is stepped as a vent."""
+    marks = [(0.0, Lid.OPEN)]
+    if pressed is not None:
+        zero = lift_s if pressed.zero_s is None else pressed.zero_s
+        full = pressed.closed_s if pressed.full_s is None else pressed.full_s
+        marks += [(pressed.closed_s, Lid.PRESSURE), (full, Lid.PRESSURE), (pressed.vent_s, Lid.VENT), (zero, Lid.OPEN)]
+    ends = [*(time for time, _ in marks[1:]), lift_s]
+    clipped = [(min(max(a, 0.0), lift_s), min(b, lift_s), lid) for (a, lid), b in zip(marks, ends, strict=True)]
+    return [Span(duration_s=b - a, set_c=set_c, lid=lid) for a, b, lid in clipped if b - a > SHORTEST_SPAN_S]
 
 
 def _core_reader(n: int, time: Array) -> Predict:

@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from frywright.calibrate.fit import FITTING, Trial, engine_question, pressure_of, tracer
+from frywright.calibrate.fit import FITTING, Trial, engine_question, headspace_of, tracer
 from frywright.model.findings import Note
 from frywright.physics.inputs import PieceClass, quadratic
 from frywright.physics.solve import RawHistory, run
@@ -94,11 +94,11 @@ def placement(trial: Trial, centre_rms_k: float, n: int = 0) -> Placement:
     read = np.interp(time, probed.curve.time_s, probed.curve.core_c)
     rms = np.empty((len(SIZES), len(PLACES)))
     lifts = np.empty((len(SIZES), len(PLACES)))
-    pressure = pressure_of(trial)
+    head = headspace_of(trial)
     base = tracer(trial.plan, probed, probed.curve.start_c)
     for i, size in enumerate(SIZES):
         piece = replace(base, half_thickness_m=base.half_thickness_m * size, bone_radius_m=0.0)
-        curves = profile(piece, run(engine_question(trial.plan, trial, [piece], pressure), FITTING), 0, time)
+        curves = profile(piece, run(engine_question(trial.plan, trial, [piece], head), FITTING), 0, time)
         for j, place in enumerate(PLACES):
             at = curves[:, round(place * (NODES - 1))]
             rms[i, j] = np.sqrt(np.mean((at - read) ** 2))
