@@ -232,7 +232,7 @@ def test_second_order_in_time():
     ramp = [(0.0, 4.0), (3000.0, 124.0)]
 
     def solve(step):
-        fine = replace(FINE, n_core=60, max_step_s=step, first_step_s=0.1, early_step_s=1.0, early_share=0.06)
+        fine = replace(FINE, n_core=60, max_step_s=step, first_step_s=0.1, early_step_s=1.0, early_frac=0.06)
         return conduction(0, 0.012, 0.5, 3.6e6, 300.0, 4.0, ramp, 1200.0, fine).core_temp_c[-1, 0]
 
     best, coarse, middle = solve(1.0), solve(32.0), solve(16.0)
@@ -243,7 +243,7 @@ def test_the_start_rule_refines():
     """Halving the steps after the drop divides the error of heat and centre by three to five: it is part of Precision."""
 
     def errors(scale):
-        start = {"first_step_s": 0.1 * scale, "early_step_s": scale, "early_share": 0.06 * scale}
+        start = {"first_step_s": 0.1 * scale, "early_step_s": scale, "early_frac": 0.06 * scale}
         got = conduction(
             2, 0.015, 0.5, 3.6e6, 500.0, 4.0, 140.0, 240.0, replace(FINE, grading=1.6, max_step_s=60.0, **start)
         )

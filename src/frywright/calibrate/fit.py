@@ -34,7 +34,7 @@ FITTING = Precision(
     max_boiling_step_k=0.25,
     first_step_s=0.02,
     early_step_s=0.2,
-    early_share=0.03,
+    early_frac=0.03,
 )
 SHORTEST_SPAN_S = 0.05
 DROP_EARLY_S, DROP_SD_S = 0.33, 0.28

@@ -165,7 +165,7 @@ class Precision:
     steady_m: float = 3e-6  # inner passes end when the fronts move less
     first_step_s: float = 0.1  # after an upset (drop, lid)
     early_step_s: float = 1.0  # after an upset steps stay below this
-    early_share: float = 0.06  # plus this share of the time since
+    early_frac: float = 0.06  # plus this share of the time since
 
     def __post_init__(self) -> None:
         ranges.check(self, ranges.PRECISION, ranges.PRECISION, "precision")
@@ -189,7 +189,7 @@ CLOSE = Precision(
     steady_m=1e-6,
     first_step_s=0.05,
     early_step_s=0.5,
-    early_share=0.03,
+    early_frac=0.03,
 )
 FINE = Precision(
     n_core=160,
@@ -200,7 +200,7 @@ FINE = Precision(
     steady_m=1e-11,
     first_step_s=0.01,
     early_step_s=0.1,
-    early_share=0.01,
+    early_frac=0.01,
 )
 
 

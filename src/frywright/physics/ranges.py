@@ -87,7 +87,7 @@ PRECISION: Ranges = {
     "passes": (1, 100, "inner passes of a step"),
     "first_step_s": (1e-5, 10.0, "first step after an upset"),
     "early_step_s": (1e-4, 100.0, "steps soon after an upset"),
-    "early_share": (1e-3, 1.0, "steps as a share of the time since an upset"),
+    "early_frac": (1e-3, 1.0, "steps as a share of the time since an upset"),
     "steady_m": (1e-15, 1e-4, "movement of the front at which passes end"),
 }
 CONDUCTIVITY = (0.005, 500.0, "still air has 0.026, water 0.6, copper 400")

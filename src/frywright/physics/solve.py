@@ -213,7 +213,7 @@ def _vat_column(cook: Cook, first: int, precision: Precision) -> Array:
         (at.LID_ROOM_UA, vat.lid_room_ua_w_k), (at.AIR_H, vat.air_h_w_m2k),
         (at.AIR_TEMP, vat.air_temp_c), (at.MAX_STEP, precision.max_step_s),
         (at.MAX_TSAT_STEP, precision.max_boiling_step_k), (at.FIRST_LANE, first), (at.FIRST_STEP, precision.first_step_s),
-        (at.EARLY_STEP, precision.early_step_s), (at.EARLY_SHARE, precision.early_share),
+        (at.EARLY_STEP, precision.early_step_s), (at.EARLY_SHARE, precision.early_frac),
         (at.LAST_LANE, first + len(cook.pieces)),
         (at.OIL_TABLE, cook.prescribed.oil_temp_c is not None),
         (at.PRESSURE_TABLE, cook.prescribed.pressure_pa is not None),
