@@ -43,7 +43,8 @@ def reckoned_s(fryer: Fryer, oil: Oil, history: FryHistory | None, marks_c: tupl
                 break
             closed += length
         found["pressure_build"] = history.full_pressure_s - closed
-        found["vent_down"] = history.vent_s
+        if history.told_vent_s is not None:
+            found["vent_down"] = history.told_vent_s
     return found
 
 

@@ -268,17 +268,25 @@ def _worst(program: Program, changed: Sequence[_Run]) -> Drill | None:
     return Drill(key=_key(program, "worst"), program=program.name, version=program.version, fryer=program.fryer, question=question, choices=choices)  # fmt: skip
 
 
+VENT_TIMED = "Simulated: a full load takes about {vent_s} from working pressure; clogged passages take longer. The timer is no proof."
+VENT_UNTIMED = "Nobody has timed this vent, and clogged passages take longer. The timer is no proof."
+STUCK_TIMED = (
+    "Four times the usual vent time of {vent_s} has passed on {fryer} and the gauge has not fallen to zero. What now?"
+)
+STUCK_UNTIMED = "Four times the usual vent time has passed on {fryer} and the gauge has not fallen to zero. What now?"
+
+
 def _pressure(program: Program, usual: _Run, alone: FryHistory) -> list[Drill]:
     history, fryer = usual.history, usual.plan.fryer
     values: dict[str, float | str] = {
-        "program": program.name, "fryer": fryer.name, "vent_s": history.vent_s, "gauge_pa": fryer.working_gauge_pa, "half_pa": 0.5 * fryer.working_gauge_pa,
+        "program": program.name, "fryer": fryer.name, "vent_s": history.told_vent_s or 0.0, "gauge_pa": fryer.working_gauge_pa, "half_pa": 0.5 * fryer.working_gauge_pa,
         "alone_pa": float(alone.gauge_pa.max()), "raw": BURST,
     }  # fmt: skip
     left = Drill(
         key=_key(program, "gauge"), program=program.name, version=program.version, fryer=program.fryer,
         question=Note(kind="gauge", text="The timer of {program} on {fryer} has ended, the vent is open, the gauge reads {half_pa}. Guests wait. What now?", values=values),
         choices=(
-            Choice(text="Wait until the gauge reads zero and the vent is silent.", why="Simulated: a full load takes about {vent_s} from working pressure; clogged passages take longer. The timer is no proof.", right=True, values=values),
+            Choice(text="Wait until the gauge reads zero and the vent is silent.", why=VENT_UNTIMED if history.told_vent_s is None else VENT_TIMED, right=True, values=values),
             Choice(text="Turn the lid now; it is nearly down.", why=BURST, hurts=True, values=values),
             Choice(text="Lever it with the basket handle to help it along.", why=BURST, hurts=True, values=values),
             Choice(text="Reset the timer and open when it rings again.", why="A timer knows nothing of pressure. {raw}", hurts=True, values=values),
@@ -286,7 +294,7 @@ def _pressure(program: Program, usual: _Run, alone: FryHistory) -> list[Drill]:
     )  # fmt: skip
     stuck = Drill(
         key=_key(program, "stuck"), program=program.name, version=program.version, fryer=program.fryer,
-        question=Note(kind="stuck", text="Four times the usual vent time of {vent_s} has passed on {fryer} and the gauge has not fallen to zero. What now?", values=values),
+        question=Note(kind="stuck", text=STUCK_UNTIMED if history.told_vent_s is None else STUCK_TIMED, values=values),
         choices=(
             Choice(text="Leave it shut, heat off, keep people away, stop-use, call a qualified person.", why="A passage is blocked. Pressure that cannot leave through the vent leaves through the lid.", right=True, values=values),
             Choice(text="Tap the vent or the relief valve until it goes.", why="A valve that lets go blows steam over whoever taps it; only a qualified person touches it.", hurts=True, values=values),

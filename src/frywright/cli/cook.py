@@ -92,8 +92,9 @@ def print_view(view: dict[str, Any]) -> None:
     console.print(f"[bold]{view['headline']['word'].upper()}[/bold]  {view['headline']['sentence']}")
     if view["lid"]:
         console.print(f"[bold]LID {view['lid']['word'].upper()}[/bold]  {view['lid']['sentence']}")
+    console.print(view["clock"]["sentence"])
     table = Table(box=None, pad_edge=False, header_style="bold")
-    for name in ("piece", "mass", "core at lift", "core peak", "crust", "colour dE", "log", "yield"):
+    for name in ("piece", "mass", "core at lift", "peak, not counted", "crust", "colour dE", "log", "yield"):
         table.add_column(name, justify="left" if name == "piece" else "right")
     for piece in view["pieces"]:
         table.add_row(
@@ -243,6 +244,7 @@ def readback_json(result: Any) -> dict[str, Any]:
             for m in result.mismatches
         ],
         "consequence": worst.say() if worst else result.problem,
+        "clock_s": result.held.clock_s if result.held else None,
         "margin_k": worst.margin_k if worst else None,
     }  # fmt: skip
 

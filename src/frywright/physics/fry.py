@@ -69,6 +69,13 @@ class FryHistory:
     catalog_version: str
 
     @property
+    def told_vent_s(self) -> float | None:
+        """The vent to speak of [s]: by the watch, else simulated with the opening described; None where nobody told either."""
+        if not self.plan.vent_told:
+            return None
+        return self.vent_s if self.plan.fryer.vent_s is None else self.plan.fryer.vent_s
+
+    @property
     def coldest(self) -> PieceHistory:
         """The class whose core is lowest at the earliest lift."""
         return min(self.pieces, key=lambda piece: piece.core_at_lift_c)

@@ -16,6 +16,7 @@ from frywright.model.entry import Entry, Recorded
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState, Program, Stage
+from frywright.model.units import clock
 from frywright.records.store import Store
 from frywright.workbench.cards import ReadBack
 from frywright.workbench.clock import now
@@ -179,6 +180,7 @@ def held_status(store: Store, kitchen: Kitchen) -> list[dict[str, str]]:
             state = "current" if item.entry.payload["version"] == program.version else "old version"
         rows.append({
             "name": name, "fryer": kitchen.fryer(program.fryer).name, "version": str(program.version), "state": state,
+            "clock": clock(program.clock_s),
             "read_at": item.recorded_at.strftime("%Y-%m-%d %H:%M UTC") if item else "",
             "read_version": str(item.entry.payload["version"]) if item else "",
         })  # fmt: skip

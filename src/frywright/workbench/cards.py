@@ -59,7 +59,7 @@ def card_data(kitchen: Kitchen, program: Program, slot: int, language: str, tran
         "replaces": f"{translate('replaces version')} {version - 1}" if version > 1 else "", "figure": keyed.figure,
         "words": {"check": translate("check figure"), "slot": translate("slot"), "version": translate("version"), "total": translate("total time")},
         "header": [translate("stage"), f"{translate('set point')} ({sign})", translate(when), translate("lid")],
-        "rows": _rows(keyed, translate), "total": next((v.text for v in keyed.values if v.what == "total"), ""),
+        "rows": _rows(keyed, translate), "total": view["clock"]["total"], "lift": view["clock"]["sentence"],
         "banner": "" if proven else translate(UNPROVEN), "foot": translate(FOOT),
         "cautions": {k: translate(v) if k != "lid" or program.under_pressure else "" for k, v in CAUTIONS.items()},
         "curve": svg(card_spec(view, words)), "curve_mm": CURVE_MM[len(keyed.values) > MANY_VALUES], "alt": view["headline"]["sentence"],

@@ -21,6 +21,7 @@ from frywright.physics.fry import simulate
 from frywright.physics.plan import make_plan
 from frywright.verdicts.limits import cook_limit
 from frywright.workbench.book import program_payload
+from frywright.workbench.keyed_clock import clock_note_of
 from frywright.workbench.proof import ProofAnswer, proof_json, prove_program
 
 ROBUST_SAMPLES = 256
@@ -85,8 +86,16 @@ def differences(kitchen: Kitchen, old: Program, new: Program) -> dict[str, Any]:
             "core_at_lift_k": after.coldest.core_at_lift_c - before.coldest.core_at_lift_c,
             "loss_frac": after.moisture_loss_frac - before.moisture_loss_frac, "time_s": after.lift_s - before.lift_s,
         },
+        "clocks": [clock(p.clock_s) for p in (old, new)],
         "cards": f"Cards of version {old.version} are void.",
     }  # fmt: skip
+
+
+def clock_sentence(kitchen: Kitchen, program: Program, translate: Translate = str) -> str:
+    """The clock a program is keyed with and when its lift comes, at a full load."""
+    history = simulate(make_plan(kitchen, program))
+    note = clock_note_of(history)
+    return say(note.text, note.values, str(kitchen.site.units), translate)
 
 
 def scouting_beside(kitchen: Kitchen, known: Program, product: str, altitude_m: float) -> dict[str, Any]:

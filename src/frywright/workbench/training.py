@@ -230,8 +230,11 @@ def wall_card_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Tran
             facts.append([tr("largest load"), most])
         closed = next((p for p in programs if p.under_pressure), None)
         if closed is not None:
-            vent = ask(kitchen, CookRequest(program=closed)).history.vent_s
-            facts += [[tr("vent to zero, full load"), tr("about {time}; gauge at zero and vent silent decide").format(time=clock(vent))]]  # fmt: skip
+            vent = ask(kitchen, CookRequest(program=closed)).history.told_vent_s
+            text = tr("not timed yet; gauge at zero and vent silent decide")
+            if vent is not None:
+                text = tr("about {time}; gauge at zero and vent silent decide").format(time=clock(vent))
+            facts.append([tr("vent to zero, full load"), text])
         never = [tr("Never water or ice near hot oil."), tr("Never move, filter or top up hot oil alone or in a rush."), tr("Never serve by colour: probe the coldest piece.")]  # fmt: skip
         if fryer.kind == "pressure":
             never.insert(0, tr("Never force, lever or hit a lid. Zero on the gauge and a silent vent, then open."))

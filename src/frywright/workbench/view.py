@@ -9,13 +9,15 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from frywright.model.findings import Outcome, Verdict, say
-from frywright.model.units import SHOWN, UNITS, show, to_people
-from frywright.physics.fry import FryHistory, PieceHistory
+from frywright.model.findings import Note, Outcome, Verdict, say
+from frywright.model.units import SHOWN, UNITS, clock, show, to_people
+from frywright.physics.fry import FryHistory, PieceHistory, vent_finding
 from frywright.physics.inputs import Lid
 from frywright.physics.plan import spans
 from frywright.verdicts.judge import MOST_LOGS_SHOWN, salmonella_log
+from frywright.verdicts.margin import until
 from frywright.workbench.cook import CookAnswer, piece_name
+from frywright.workbench.keyed_clock import clock_note_of
 
 Translate = Callable[[str], str]
 WORDS = {Outcome.MEETS: "meets", Outcome.FAILS: "fails", Outcome.UNKNOWN: "unknown"}
@@ -44,12 +46,18 @@ def cook_view(answer: CookAnswer, system: str, translate: Translate = str) -> di
         "headline": _verdict(*answer.verdicts[0], system, translate),
         "verdicts": [_verdict(piece, v, system, translate) for piece, v in answer.verdicts],
         "lid": _lid(answer.lid, system, translate),
+        "clock": {"total": clock(plan.program.clock_s), **_said(clock_note_of(history), system, translate)},
+        "vent": _said(vent_finding(plan, history.vent_s), system, translate),
         "summary": _summary(history, system, translate),
         "pieces": [_piece(history, p, system, translate) for p in history.pieces],
         "notes": [{"kind": n.kind, "text": say(n.text, n.values, system, translate)} for n in (*history.notes, *answer.notes)],
         "report": {"steps": history.report.steps, "energy_gap_frac": history.report.energy_gap_frac,
                    "catalog_version": history.catalog_version},
     }  # fmt: skip
+
+
+def _said(note: Note | None, system: str, translate: Translate) -> dict[str, str]:
+    return {"sentence": say(note.text, note.values, system, translate) if note else ""}
 
 
 def show_altitude(altitude_m: float, system: str) -> str:
@@ -131,8 +139,10 @@ def _lid(verdict: Verdict | None, system: str, translate: Translate) -> dict[str
 
 def _summary(history: FryHistory, system: str, translate: Translate) -> list[dict[str, str]]:
     rows = [
-        ("Drop to lift, vent counted", show(history.lift_s, "s", system)),
-        ("Vent", show(history.vent_s, "s", system) if history.vent_s else "–"),
+        ("Clock as keyed", clock(history.plan.program.clock_s)),
+        ("Drop to lift", show(history.lift_s, "s", system)),
+        ("Earliest lift, which verdicts look at", show(history.earliest_lift_s, "s", system)),
+        ("Vent", show(history.vent_s, "s", system) if history.vent_s and history.plan.vent_told else "–"),
         ("Full pressure after", show(history.full_pressure_s, "s", system) if history.full_pressure_s else "–"),
         ("Lowest oil", f"{show(history.lowest_oil_c, 'c', system)} ({show(history.lowest_oil_at_s, 's', system)})"),
         ("Moisture lost, of breaded weight", show(history.moisture_loss_frac, "frac", system)),
@@ -155,8 +165,13 @@ def _piece(history: FryHistory, piece: PieceHistory, system: str, translate: Tra
 def _logs(history: FryHistory, piece: PieceHistory) -> str:
     if not piece.kind.cut.poultry:
         return "–"
-    reached = salmonella_log(history.time_s, piece.core_c)
+    reached = logs_by_lift(history, piece)
     return f"> {MOST_LOGS_SHOWN:.0f}" if reached > MOST_LOGS_SHOWN else f"{reached:.1f}"
+
+
+def logs_by_lift(history: FryHistory, piece: PieceHistory) -> float:
+    """Decimal reductions of Salmonella that a core collects by the earliest lift."""
+    return salmonella_log(*until(history.time_s, piece.core_c, history.earliest_lift_s))
 
 
 def plain_json(answer: CookAnswer) -> dict[str, Any]:
@@ -166,12 +181,13 @@ def plain_json(answer: CookAnswer) -> dict[str, Any]:
         "program": plan.program.name, "version": plan.program.version, "fryer": plan.fryer.key,
         "product": plan.product.key, "units_count": plan.units_count, "load_kg": plan.load_kg,
         "altitude_m": plan.site.altitude_m, "lift_s": history.lift_s, "vent_s": history.vent_s,
+        "clock_s": plan.program.clock_s, "earliest_lift_s": history.earliest_lift_s, "vent_told": plan.vent_told,
         "full_pressure_s": history.full_pressure_s, "lowest_oil_c": history.lowest_oil_c,
         "moisture_loss_frac": history.moisture_loss_frac, "uptake_frac": history.uptake_frac,
         "yield_frac": history.yield_frac, "heat_kwh": history.heat_kwh,
         "pieces": [
             {"name": piece_name(p), "piece_mass_kg": p.kind.piece_mass_kg, "core_at_lift_c": p.core_at_lift_c,
-             "core_peak_c": p.core_peak_c, "crust_at_lift_m": p.crust_at_lift_m, "browning_n": p.browning_n, "salmonella_log_n": salmonella_log(history.time_s, p.core_c),
+             "core_peak_c": p.core_peak_c, "crust_at_lift_m": p.crust_at_lift_m, "browning_n": p.browning_n, "salmonella_log_n": logs_by_lift(history, p),
              "yield_frac": p.yield_frac, "core_c": p.core_c.tolist()}
             for p in history.pieces
         ],

@@ -20,6 +20,7 @@ from frywright.workbench.cards import card_pdf, read_back, site_cards_pdf, value
 from frywright.workbench.clock import now
 from frywright.workbench.desk import (
     at_altitude,
+    clock_sentence,
     design_json,
     design_program,
     differences,
@@ -172,8 +173,9 @@ def _add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) 
         found = sorted((p for p in place.programs if p.name == place.program(program).name), key=lambda p: p.version)
         told = [differences(place, a, b) for a, b in pairwise(found)]
         return context.render(
-            request, "changes.html", title=program, told=told, system=str(place.site.units), room="desk"
-        )
+            request, "changes.html", title=program, told=told, system=str(place.site.units), room="desk",
+            clock=clock_sentence(place, found[-1], translator(context.language(request))),
+        )  # fmt: skip
 
 
 def _slot(text: str) -> int:
@@ -233,12 +235,14 @@ def _add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any
             book.record_readback(context.store, found, slot, result, people, str(form.get("started_at", "")))
         except FrywrightError as error:
             result, problem, status = None, context.explain(request, error), error.http_status
-        said = result.problem if result else ""
+        said, keyed = result.problem if result else "", ""
         if result and result.consequence:
             view = cook_view(result.consequence, str(place.site.units), translator(context.language(request)))
-            said = view["headline"]["sentence"]
+            said, keyed = view["headline"]["sentence"], view["clock"]["sentence"]
+        elif result and result.matches:
+            keyed = clock_sentence(place, found, translator(context.language(request)))
         values = {"program": found, "slot": slot, "fields": fields, "started_at": form.get("started_at", ""), "result": result,
-                  "problem": problem, "said": said, "typed": form}  # fmt: skip
+                  "problem": problem, "said": said, "keyed": keyed, "typed": form}  # fmt: skip
         return context.render(request, "readback.html", status, room="desk", **values)
 
 

@@ -46,6 +46,10 @@ function show(view) {
   const lid = answer.querySelector(".lid");
   if (lid && view.lid) lid.lastElementChild.textContent = view.lid.sentence;
   if (lid) lid.hidden = !view.lid;
+  document.getElementById("clock-text").textContent = view.clock.sentence;
+  const vent = document.getElementById("vent-text");
+  vent.hidden = !view.vent.sentence;
+  vent.lastElementChild.textContent = view.vent.sentence;
   document.querySelector("#pieces tbody").replaceChildren(...view.pieces.map((p) => row([p.name, p.mass, p.core_at_lift, p.core_peak, p.crust, p.colour, p.logs, p.yield])));
   document.querySelector("#summary tbody").replaceChildren(...view.summary.map((s) => row([s.name, s.value])));
   document.getElementById("load-text").textContent = `${view.load.count} × ${view.load.unit} (${view.load.mass}), ${view.altitude}`;
