@@ -193,6 +193,11 @@ def _lane_column(piece: PieceClass, k: int, precision: Precision) -> Array:
         (at.H_STILL, piece.still_h_w_m2k), (at.H_GAIN, piece.gain_h_j_kgk),
         (at.H_CAP, piece.cap_h_w_m2k), (at.H_LAG, piece.lag_h_s),
         (at.VAPOUR_CP, piece.vapour_cp_j_kgk), (at.COOK, k), (at.BONE_CELLS, bone_cells),
+        (at.DRIP, piece.drip_frac), (at.DRIP_MID, piece.drip_mid_c), (at.DRIP_STEEP, piece.drip_steep_per_k),
+        (at.DRIP_LAG, piece.drip_lag_s), (at.COAT, piece.coat_thickness_m),
+        (at.K_COAT, piece.coat_conductivity_w_mk), (at.K_COAT_WET, piece.coat_wet_conductivity_w_mk),
+        (at.COAT_SOLIDS, piece.coat_heat_j_m2k), (at.STILL_REFERENCE, piece.still_reference_k),
+        (at.DIFFUSIVITY, piece.vapour_diffusivity_m2_s),
     ):  # fmt: skip
         column[row] = value
     return column
@@ -218,6 +223,7 @@ def _vat_column(cook: Cook, first: int, precision: Precision) -> Array:
         (at.OIL_TABLE, cook.prescribed.oil_temp_c is not None),
         (at.PRESSURE_TABLE, cook.prescribed.pressure_pa is not None),
         (at.ATMOSPHERE_BOILING, boiling_temp_c(vat.atmosphere_pa)),
+        (at.AIR_VAPOUR, vat.air_vapour_kg_m3), (at.AIR_TRANSFER, vat.air_transfer_m_s),
     ):  # fmt: skip
         column[row] = value
     return column
@@ -251,7 +257,12 @@ def _start(lane: Array, live: Live, cooks: Sequence[Cook], precision: Precision)
         level[:] = np.tile(t, n_cell + 1)
     live.scalar[:, at.FRONT] = lane[at.RADIUS]
     live.scalar[:, at.FRONT_VOLUME] = lane[at.FACE_VOLUME]
-    live.scalar[:, at.FILM_LEFT] = lane[at.FILM]
+    bones = np.array([_bone_volume(lane, i) for i in range(n_lane)])
+    live.scalar[:, at.FREE] = lane[at.FILM]
+    live.scalar[:, at.HELD] = lane[at.WATER] * (lane[at.FACE_VOLUME] - bones)
+    lane[at.WATER_START] = lane[at.FILM] + live.scalar[0, at.HELD]
+    live.scalar[:, at.FRONT_THEN] = t
+    cells.phi[:], cells.phi_old[:] = 1.0, 1.0
     live.scalar[:, at.H_NOW] = lane[at.H_STILL]
     for level in (cells.v, cells.v_old, cells.v_older):
         level[:] = cells.v0 + a * (cells.v1 + a * (cells.v2 + a * cells.v3))
@@ -264,7 +275,7 @@ def _start(lane: Array, live: Live, cooks: Sequence[Cook], precision: Precision)
     for level in (cells.stored, cells.stored_older):
         level[: stored.size] = stored.ravel()
     live.work[at.RESTART] = 1.0
-    live.work[[at.FRONT_TEMP, at.SURFACE_TEMP, at.COLDEST]] = t
+    live.work[[at.FRONT_TEMP, at.SURFACE_TEMP, at.FACE_TEMP, at.COLDEST]] = t
     for k, question in enumerate(cooks):
         vat, control = question.vat, live.control
         oil = question.prescribed.oil_temp_c
@@ -325,9 +336,9 @@ def energy_gap(given: Given, live: Live, k: int) -> float:
     first, last = int(given.cook[at.FIRST_LANE, k]), int(given.cook[at.LAST_LANE, k])
     worst = 0.0
     for i in range(first, last):
-        stored = live.cells.stored[i :: given.lane.shape[1]].sum()
+        stored = live.cells.stored[i :: given.lane.shape[1]].sum() + live.scalar[1, at.COAT_STORED, i]
         t, size = given.lane[at.START_TEMP, i], given.lane[at.FACE_VOLUME, i]
-        bone = _bone_volume(given, i)
+        bone = _bone_volume(given.lane, i)
         c0, c1, c2 = given.lane[[at.C0, at.C1, at.C2], i]
         start = (size - bone) * t * (c0 + t * (0.5 * c1 + t * c2 / 3))
         start += bone * given.lane[at.C_BONE, i] * t
@@ -336,6 +347,6 @@ def energy_gap(given: Given, live: Live, k: int) -> float:
     return float(worst)
 
 
-def _bone_volume(given: Given, i: int) -> float:
-    n, a, b = given.lane[[at.SHAPE, at.RADIUS, at.BONE_RADIUS], i]
+def _bone_volume(lane: Array, i: int) -> float:
+    n, a, b = lane[[at.SHAPE, at.RADIUS, at.BONE_RADIUS], i]
     return float(b ** (n + 1) / ((n + 1) * a**n)) if b > 0 else 0.0

@@ -1,7 +1,10 @@
 """What can happen inside or at the end of a step: coating dry, heater switching, stage over."""
 
+import math
+
 from frywright.physics.kernels import inlined
 from frywright.physics.kernels.layout import *
+from frywright.physics.kernels.steam import GAS_STEAM_J_KGK
 from frywright.physics.kernels.transport import enthalpy
 
 SEED_M = 1e-7
@@ -36,7 +39,7 @@ def accept(given, live, k):
         control[WANTED, k] = 0.0
         return False
     for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
-        film, before = scalar[0, FILM_LEFT, i], scalar[1, FILM_LEFT, i]
+        film, before = scalar[0, FREE, i], scalar[1, FREE, i]
         if work[CRUSTED, i] == 0.0 and film < -max(FILM_TOLERANCE * lane[FILM, i], 1e-7):
             if before <= 0.0:  # dry surface: boiling starts inside this step
                 if film < -SEED_WATER_M * lane[WATER, i] and control[STEP, k] > 1e-7:
@@ -116,10 +119,11 @@ def _volume(c, x, s):
 def start_crust(given, live, i, n_core):
     """Give lane i a seed of crust once its coating water is used up."""
     lane, c, scalar, work = given.lane, live.cells, live.scalar, live.work
-    rest = scalar[1, FILM_LEFT, i]
-    seed = max(SEED_M, -rest / lane[WATER, i])
-    s = lane[RADIUS, i] - seed
+    rest = scalar[1, FREE, i]
     n_lane, front = lane.shape[1], n_core * lane.shape[1] + i
+    density = lane[WATER, i] * c.phi_old[front - n_lane]
+    seed = max(SEED_M, -rest / density)
+    s = lane[RADIUS, i] - seed
     dried = c.v_old[front] - _volume(c, front, s)
     wet = c.stored[front - n_lane] / (c.v_old[front] - c.v_old[front - n_lane])
     for x in range(front - n_lane, -1, -n_lane):  # each cell hands a slice outward, heat and all
@@ -127,6 +131,8 @@ def start_crust(given, live, i, n_core):
         heat = c.stored[x] - c.stored[x] / size * (c.v_old_up[x] - _volume(c, x + n_lane, s))
         if x >= n_lane:
             heat += c.stored[x - n_lane] / (c.v_old[x] - c.v_old[x - n_lane]) * (c.v_old[x] - low)
+            share = (c.v_old[x] - low) / (_volume(c, x + n_lane, s) - low)
+            c.phi_old[x] += (c.phi_old[x - n_lane] - c.phi_old[x]) * share
         density = heat / (_volume(c, x + n_lane, s) - low) - c.stored[x] / size
         t = c.t_old[x]
         inside = (
@@ -144,8 +150,8 @@ def start_crust(given, live, i, n_core):
         c.t_old[x] = work[FRONT_TEMP, i]
         c.stored[x] = (c.v_old_up[x] - c.v_old[x]) * lane[C_CRUST, i] * c.t_old[x]
     scalar[1, FRONT, i], scalar[1, FRONT_VOLUME, i] = s, c.v_old[front]
-    scalar[1, FILM_LEFT, i] = 0.0
-    scalar[1, EVAPORATED, i] += dried * lane[WATER, i] + rest
+    scalar[1, HELD, i] -= dried * density
+    scalar[1, FREE, i] = rest + dried * density
     scalar[1, HEAT_OUT, i] += dried * (wet - lane[C_CRUST, i] * work[FRONT_TEMP, i])
     work[CRUSTED, i], work[RESTART, i] = 1.0, 1.0
 
@@ -163,6 +169,16 @@ def switch_heater(given, live, k):
         control[HEATING, k] = 1.0
     if control[HEATING, k] != before:
         control[OIL_RESTART, k] = 1.0
+
+
+@inlined
+def air_left(given, live, k):
+    """Share of air in the headspace once the steam given off so far has stirred and displaced it."""
+    cook, made = given.cook, 0.0
+    for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
+        made += given.lane[AREA, i] * live.scalar[1, EVAPORATED, i]
+    volume = made * GAS_STEAM_J_KGK * cook[HEAD_TEMP_K, k] / cook[ATMOSPHERE, k]
+    return math.exp(-max(volume, 0.0) / cook[HEAD_VOLUME, k])
 
 
 @inlined
@@ -187,6 +203,8 @@ def enter_stage(given, live, k):
         control[DONE, k] = 1.0
         return
     lid = stage[S_LID, number, k]
+    if lid == LID_PRESSURE and control[CLOSED, k] == LID_OPEN:
+        state[1, AIR_PRESSURE, k] = cook[ATMOSPHERE, k] * air_left(given, live, k)
     if lid != control[CLOSED, k]:
         control[CLOSED, k], control[LID_SINCE, k] = lid, control[TIME, k]
         control[NEXT_STEP, k], control[OIL_RESTART, k] = cook[FIRST_STEP, k], 1.0

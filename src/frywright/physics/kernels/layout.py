@@ -36,21 +36,35 @@ they say otherwise.
     FACE_VOLUME,  # enclosed volume at r = a [m]
     HALF_CELLS,  # crust thickness over half a crust cell
     FLOOR_VOLUME,  # enclosed volume at the deepest front the grid follows [m]
+    WATER_START,  # water of film and meat at the drop [kg/m2]
+    DRIP,  # largest share of the water that protein lets go [-]
+    DRIP_MID,  # temperature of half of it [degC]
+    DRIP_STEEP,  # [1/K]
+    DRIP_LAG,  # [s]
+    COAT,  # thickness of the coat [m]
+    K_COAT,  # conductivity of the dry coat [W/(m K)]
+    K_COAT_WET,
+    COAT_SOLIDS,  # heat capacity of the coat's solids [J/(m2 K)]
+    STILL_REFERENCE,  # temperature difference at which H_STILL holds [K]; 0: at any
+    DIFFUSIVITY,  # of vapour through dry crust and coat [m2/s]; 0: no evaporation below boiling
     N_LANE,
-) = range(29)
+) = range(40)
 
 # lane scalars with history [time level, row, lane] ------------------------------------
 (
     FRONT,  # s, position of the evaporation front [m]
     FRONT_VOLUME,  # volume inside the front [m]
-    FILM_LEFT,  # coating water left [kg/m2]
+    FREE,  # water that meat no longer holds: coating water and drip [kg/m2]
+    HELD,  # water that the wet meat holds [kg/m2]
     H_NOW,  # surface coefficient [W/(m2 K)]
     EVAPORATED,  # water given off since the drop [kg/m2]
     HEAT_IN,  # heat taken up since the drop [J/m2]
     HEAT_OUT,  # latent and sensible heat gone with steam [J/m2]
     FLUX_THEN,  # evaporation flux [kg/(m2 s)]
+    FRONT_THEN,  # temperature of the evaporation plane [degC]
+    COAT_STORED,  # heat taken up by the wet coat [J/m2]
     N_SCALAR,
-) = range(9)
+) = range(12)
 
 # lane work rows -------------------------------------------------------------------------
 (
@@ -80,8 +94,14 @@ they say otherwise.
     KEEP,  # 1 where the step just tried is accepted
     STEAM_FLUX,  # evaporation flux that the crust rows were assembled with
     SPENT,  # 1 once the front has reached that floor: the piece is dry
+    DRIPPED,  # water that protein lets go in the step just tried [kg/m2]
+    RELAXED,  # share of the way to equilibrium that a step goes
+    COAT_G,  # heat capacity of the wet coat times G_NEW [W/(m2 K)]
+    COAT_PAST,  # known part of the heat it takes up [W/m2]
+    FACE_TEMP,  # outer face of the crust, under the coat [degC]
+    VAPOUR_PATH,  # resistance of crust and dry coat to vapour [s/m]
     N_WORK,
-) = range(27)
+) = range(33)
 
 # cook parameters --------------------------------------------------------------------------
 (
@@ -117,8 +137,10 @@ they say otherwise.
     FIRST_STEP,  # after an upset (drop, lid) steps begin here [s],
     EARLY_STEP,  # stay below this [s]
     EARLY_SHARE,  # plus this share of the time since
+    AIR_VAPOUR,  # water vapour in the room's air [kg/m3]
+    AIR_TRANSFER,  # mass transfer coefficient after the lift [m/s]
     N_COOK,
-) = range(33)
+) = range(35)
 
 # cook scalars with history [time level, row, cook] -------------------------------------------
 OIL_TEMP, PRESSURE, AIR_PRESSURE, LID_TEMP, HEATER_HEAT, ROOM_HEAT, N_COOK_SCALAR = range(7)

@@ -7,6 +7,8 @@ a stage condition met, or the boiling temperature moving too far.
 
 from typing import NamedTuple
 
+import math
+
 import numpy as np
 from numba import njit
 
@@ -22,13 +24,12 @@ from frywright.physics.kernels.events import (
     switch_heater,
 )
 from frywright.physics.kernels.layout import *
-from frywright.physics.kernels.steam import boiling_temp_c, latent_heat_j_kg
+from frywright.physics.kernels.steam import boiling_temp_c
 from frywright.physics.kernels.transport import (
     Cells,
     core_properties,
     eliminate_core,
     eliminate_crust,
-    enthalpy,
     front_and_surface,
     front_balance,
     place_faces,
@@ -38,6 +39,7 @@ from frywright.physics.kernels.transport import (
     sweep_faces,
 )
 from frywright.physics.kernels.vat import evaporate, solve_oil, solve_pressure
+from frywright.physics.kernels.water import keep_held, let_go, move_front, wet_coat
 
 AFTER_FILM = 5.0  # longest step after the coating water is gone, in first steps
 GROWTH = 1.4
@@ -113,9 +115,11 @@ def choose_step(given, live, k):
     elif left < 2.0 * step:
         step = 0.5 * left
     for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
-        film, flux = scalar[1, FILM_LEFT, i], work[FLUX, i]
-        if flux > 0.0 and work[CRUSTED, i] > 0.0:
+        film, flux = scalar[1, FREE, i], work[FLUX, i]
+        if work[CRUSTED, i] > 0.0:
             film = (scalar[1, FRONT_VOLUME, i] - given.lane[FLOOR_VOLUME, i]) * given.lane[WATER, i]
+        else:
+            flux -= work[DRIPPED, i] / control[LAST_STEP, k]
         if film > 0.0 and flux > 0.0:
             step = min(step, max(film / flux, 1e-3))
     control[STEP, k] = step
@@ -178,51 +182,14 @@ def set_sources(given, live, k):
             scalar[0, H_NOW, i] = cook[AIR_H, k]
             continue
         work[SOURCE_TEMP, i] = state[0, OIL_TEMP, k]
-        aim = min(lane[H_STILL, i] + lane[H_GAIN, i] * work[FLUX, i], lane[H_CAP, i])
+        still = lane[H_STILL, i]
+        if lane[STILL_REFERENCE, i] > 0.0:  # natural convection: h ~ dT^(1/4)
+            apart = abs(work[SOURCE_TEMP, i] - work[SURFACE_TEMP, i]) / lane[STILL_REFERENCE, i]
+            still *= math.sqrt(math.sqrt(apart))
+        aim = min(still + lane[H_GAIN, i] * (work[FLUX, i] + work[FLASH, i]), lane[H_CAP, i])
         past = work[G_OLD, i] * scalar[1, H_NOW, i] + work[G_OLDER, i] * scalar[2, H_NOW, i]
         lag = lane[H_LAG, i]
         scalar[0, H_NOW, i] = (aim - lag * past) / (1.0 + lag * work[G_NEW, i])
-
-
-@inlined
-def move_front(given, live, k):
-    """New front or coating water from the evaporation flux; returns the largest change [m]."""
-    lane, cook, n_core, c = given.lane, given.cook, given.n_core, live.cells
-    scalar, control, work = live.scalar, live.control, live.work
-    change = 0.0
-    latent = latent_heat_j_kg(control[TSAT, k])
-    for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
-        g0, g1, g2 = work[G_NEW, i], work[G_OLD, i], work[G_OLDER, i]
-        flux, x = work[FLUX, i], n_core * lane.shape[1] + i
-        if work[CRUSTED, i] > 0.0:
-            past = g1 * scalar[1, FRONT_VOLUME, i] + g2 * scalar[2, FRONT_VOLUME, i]
-            volume = min((-flux / lane[WATER, i] - past) / g0, scalar[1, FRONT_VOLUME, i])
-            if work[SPENT, i] > 0.0:
-                volume = scalar[1, FRONT_VOLUME, i]
-            s = scalar[0, FRONT, i]
-            for _ in range(4):
-                v0, v1, v2, v3 = c.v0[x], c.v1[x], c.v2[x], c.v3[x]
-                here = v0 + s * (v1 + s * (v2 + s * v3))
-                slope = v1 + s * (2.0 * v2 + 3.0 * s * v3)
-                s -= (here - volume) / slope
-            s = min(max(s, 0.28 * lane[RADIUS, i]), lane[RADIUS, i])
-            change = max(change, abs(s - scalar[0, FRONT, i]))
-            scalar[0, FRONT, i], scalar[0, FRONT_VOLUME, i] = s, volume
-        else:
-            past = g1 * scalar[1, FILM_LEFT, i] + g2 * scalar[2, FILM_LEFT, i]
-            film = (-flux - past) / g0
-            change = max(change, abs(film - scalar[0, FILM_LEFT, i]) / lane[WATER, i])
-            scalar[0, FILM_LEFT, i] = film
-        t = work[FRONT_TEMP, i]
-        steam = work[STEAM_FLUX, i] * lane[VAPOUR_CP, i] * (work[SURFACE_TEMP, i] - t)
-        out = latent * (flux + work[FLASH, i]) + steam
-        if work[CRUSTED, i] > 0.0:  # sensible heat of the water that leaves the swept meat
-            wet = enthalpy(t, lane, i, n_core - 1, n_core)
-            out -= 2.0 * c.sweep[x] * (wet - lane[C_CRUST, i] * t)
-        scalar[0, FLUX_THEN, i] = flux
-        for row, rate in ((EVAPORATED, flux + work[FLASH, i]), (HEAT_IN, work[SURFACE_FLUX, i]), (HEAT_OUT, out)):
-            scalar[0, row, i] = (rate - g1 * scalar[1, row, i] - g2 * scalar[2, row, i]) / g0
-    return change
 
 
 @inlined
@@ -308,6 +275,7 @@ def store_cells(given, live):
         return
     if kept < n_lane:
         spread(live.work, KEEP, c.keep)
+    keep_held(given, live, kept)
     shift(kept == n_lane, c.keep, c.v, c.v_old, c.v_older)
     shift(kept == n_lane, c.keep, c.t, c.t_old, c.t_older)
     for x in range(n_core * n_lane):
@@ -362,7 +330,7 @@ def write_down(given, live, trace, k):
         trace.lane[row, TL_CRUST, i] = given.lane[RADIUS, i] - scalar[1, FRONT, i]
         trace.lane[row, TL_EVAPORATED, i] = scalar[1, EVAPORATED, i]
         trace.lane[row, TL_H, i] = scalar[1, H_NOW, i]
-        trace.lane[row, TL_FILM, i] = scalar[1, FILM_LEFT, i]
+        trace.lane[row, TL_FILM, i] = scalar[1, FREE, i]
         trace.lane[row, TL_HEAT, i] = scalar[1, HEAT_IN, i]
         write_crust(given, live, trace, row, i)
 
@@ -405,9 +373,10 @@ def finish_step(given, live, trace, k):
                 live.work[RESTART, i] = 1.0 - live.work[SPENT, i]
                 live.work[SPENT, i] = 1.0
         else:
-            left = live.scalar[1, FILM_LEFT, i]
+            left = live.scalar[1, FREE, i]
             dry = given.lane[FILM, i] == 0.0
-            if (dry and left < 0.0) or (not dry and left <= max(FILM_TOLERANCE * given.lane[FILM, i], 1e-7)):
+            boils = live.work[FLUX, i] + live.work[FLASH, i] > 0.0
+            if (boils or not dry) and left <= max(FILM_TOLERANCE * given.lane[FILM, i], 1e-7):
                 start_crust(given, live, i, n_core)
                 if not dry:
                     control[NEXT_STEP, k] = min(control[NEXT_STEP, k], AFTER_FILM * cook[FIRST_STEP, k])
@@ -435,6 +404,7 @@ def solve_group(given, live):
         for k in range(n_cook):
             if control[DONE, k] == 0.0:
                 set_sources(given, live, k)
+                wet_coat(given, live, k)
         for i in range(work.shape[1]):
             work[STEAM_FLUX, i] = work[FLUX, i]
         assemble(given, live)
@@ -442,7 +412,7 @@ def solve_group(given, live):
         for k in range(n_cook):
             if control[DONE, k] == 0.0:
                 close_pass(given, live, k)
-        substitute(live.cells, given.lane, work, given.n_core)
+        substitute(live.cells, live.scalar, given.lane, work, given.n_core)
         for k in range(n_cook):
             if control[DONE, k] == 0.0:
                 if given.cook[OIL_TABLE, k] == 0.0:
@@ -474,6 +444,9 @@ def march(given, live, trace):
         if not running:
             break
         weigh_history(live)
+        for k in range(n_cook):
+            if control[DONE, k] == 0.0:
+                let_go(given, live, k)
         solve_group(given, live)
         for k in range(n_cook):
             if control[DONE, k] == 0.0:

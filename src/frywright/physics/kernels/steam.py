@@ -37,6 +37,18 @@ def boiling_temp_c(pressure_pa):
 
 
 @inlined
+def saturation_pa(temp_c):
+    """Pressure of saturated steam [Pa] at a temperature [degC] (IAPWS-IF97 eq. 30); holds 0..374 degC."""
+    kelvin = temp_c + KELVIN
+    theta = kelvin + N9 / (kelvin - N10)
+    a = theta * (theta + N1) + N2
+    b = theta * (N3 * theta + N4) + N5
+    c = theta * (N6 * theta + N7) + N8
+    root = 2.0 * c / (-b + math.sqrt(b * b - 4.0 * a * c))
+    return 1e6 * root * root * root * root
+
+
+@inlined
 def latent_heat_j_kg(temp_c):
     """Latent heat of evaporation [J/kg] at saturation temperature [degC]; holds 80..125 degC."""
     return LATENT_0 + temp_c * (LATENT_1 + LATENT_2 * temp_c)

@@ -65,6 +65,8 @@ class Cells(NamedTuple):
     t_up: np.ndarray
     t_old: np.ndarray
     t_older: np.ndarray
+    phi: np.ndarray  # share of its water that meat holds: trial, old
+    phi_old: np.ndarray
     v: np.ndarray  # enclosed volumes: trial, old, older
     v_up: np.ndarray
     v_old: np.ndarray
@@ -198,6 +200,12 @@ def sweep_faces(c, lane, work, n_core):
 
 
 @inlined
+def coat_wetness(free, film):
+    """Share of the coat that is wet."""
+    return min(max(free / film, 0.0), 1.0) if film > 0.0 else 0.0
+
+
+@inlined
 def front_and_surface(c, scalar, lane, work, n_core):
     """Half-cell conductances on both sides of the front and at the outer surface."""
     n_lane = lane.shape[1]
@@ -207,11 +215,16 @@ def front_and_surface(c, scalar, lane, work, n_core):
         t = 0.5 * (c.t[x - n_lane] + t_front)
         k = lane[K0, i] + t * (lane[K1, i] + t * lane[K2, i])
         core_g = k * c.area[x] * work[MEAT_SPAN, i]  # area over the inner half cell
+        wet = coat_wetness(scalar[0, FREE, i], lane[FILM, i])
+        coat_dry = lane[COAT, i] * (1.0 - wet) / lane[K_COAT, i]
+        if work[CRUSTED, i] == 0.0:
+            core_g /= 1.0 + core_g * lane[COAT, i] * wet / lane[K_COAT_WET, i]
         heat = lane[C0, i] + t_front * (lane[C1, i] + t_front * lane[C2, i])
         rest = 0.5 * lane[C1, i] + t_front * (2.0 / 3.0) * lane[C2, i]
         w = 2.0 * c.sweep[x]
         work[CORE_G, i], work[CORE_BETA, i] = core_g, core_g + w * heat
         c.alpha[x], c.beta[x], c.eps[x] = core_g, core_g + w * heat, -w * t_front * t_front * rest
+        h = 1.0 / (1.0 / h + coat_dry)
         if work[CRUSTED, i] > 0.0:
             work[CRUST_G, i] = c.area[x] * lane[HALF_CELLS, i] * work[CRUST_SPAN, i]
             half = work[CRUST_SPAN, i] * c.area[surface + i]
@@ -284,12 +297,12 @@ def front_balance(c, work, n_core):
             work[BALANCE_A, i] = a + crust_g * c.p[x]
             work[BALANCE_B, i] = b + crust_g * (1.0 - c.q[x])
         else:
-            work[BALANCE_A, i] = a + crust_g * work[SOURCE_TEMP, i]
-            work[BALANCE_B, i] = b + crust_g
+            work[BALANCE_A, i] = a + crust_g * work[SOURCE_TEMP, i] - work[COAT_PAST, i]
+            work[BALANCE_B, i] = b + crust_g + work[COAT_G, i]
 
 
 @inlined
-def substitute(c, lane, work, n_core):
+def substitute(c, scalar, lane, work, n_core):
     """Temperatures of all cells from the front temperature; surface temperature and flux."""
     n_lane = work.shape[1]
     first = n_core * n_lane
@@ -312,8 +325,9 @@ def substitute(c, lane, work, n_core):
             for x in range(first + i, size, n_lane):
                 c.t[x] = front
         phi = work[SURFACE_PHI, i] * work[CRUSTED, i]
-        work[SURFACE_TEMP, i] = (1.0 - phi) * outer + phi * work[SOURCE_TEMP, i]
+        work[FACE_TEMP, i] = (1.0 - phi) * outer + phi * work[SOURCE_TEMP, i]
         work[SURFACE_FLUX, i] = work[SURFACE_U, i] * (work[SOURCE_TEMP, i] - outer)
+        work[SURFACE_TEMP, i] = work[SOURCE_TEMP, i] - work[SURFACE_FLUX, i] / scalar[0, H_NOW, i]
         if work[FLASH, i] > 0.0:
             clamp_core(c, lane, i, front, n_core)
 

@@ -15,6 +15,7 @@ from frywright.physics.kernels.steam import (
     KELVIN,
     boiling_temp_c,
     latent_heat_j_kg,
+    saturation_pa,
 )
 from frywright.physics.kernels.transport import flash_rate, flash_start
 
@@ -33,7 +34,7 @@ def orifice(area, density, difference):
 
 
 @inlined
-def lane_evaporation(lane, work, cells, i, boiling, latent, n_core):
+def lane_evaporation(lane, work, cells, i, boiling, latent, n_core, damp):
     """Front flux, flash flux [kg/(m2 s)], front temperature, slope of their sum in boiling temp."""
     if work[SPENT, i] > 0.0:
         return 0.0, 0.0, work[BALANCE_A, i] / work[BALANCE_B, i], 0.0
@@ -45,25 +46,48 @@ def lane_evaporation(lane, work, cells, i, boiling, latent, n_core):
             x = n_core * lane.shape[1] + i
             a, b = crust_g * cells.p[x], crust_g * (1.0 - cells.q[x])
         else:
-            a, b = crust_g * work[SOURCE_TEMP, i], crust_g
+            a = crust_g * work[SOURCE_TEMP, i] - work[COAT_PAST, i]
+            b = crust_g + work[COAT_G, i]
         crust = a - b * boiling  # negative where a cooling crust draws heat from the core
         if heat > 0.0 and crust >= 0.0:
             return crust / latent, heat / latent, boiling, (slope - b) / latent
         if heat + crust > 0.0:
             return 0.0, (heat + crust) / latent, boiling, (slope - b) / latent
     a, b = work[BALANCE_A, i], work[BALANCE_B, i]
+    if work[IN_AIR, i] > 0.0 and lane[DIFFUSIVITY, i] > 0.0:
+        front = dry_in_air(work, i, min(a / b, boiling), latent, damp)
+        return max(a - b * front, 0.0) / latent, 0.0, front, 0.0
     if a > b * boiling:
         return (a - b * boiling) / latent, 0.0, boiling, -b / latent
     return 0.0, 0.0, a / b, 0.0
 
 
 @inlined
+def dry_in_air(work, i, hottest, latent, damp):
+    """Temperature of the evaporation plane of a piece in air: heat reaching it = vapour leaving it."""
+    a, b, path = work[BALANCE_A, i], work[BALANCE_B, i], work[VAPOUR_PATH, i]
+    t = min(work[FRONT_TEMP, i], hottest)
+    for _ in range(8):
+        kelvin = t + KELVIN
+        vapour = saturation_pa(max(t, 0.0)) / (GAS_STEAM_J_KGK * kelvin)
+        gap = a - b * t - latent * max(vapour - damp, 0.0) / path
+        slope = -b
+        if vapour > damp:
+            slope -= latent * vapour * (latent / (GAS_STEAM_J_KGK * kelvin) - 1.0) / kelvin / path
+        moved = gap / slope
+        t = min(t - moved, hottest)
+        if abs(moved) < 1e-6:
+            break
+    return t
+
+
+@inlined
 def evaporate(lane, cook, work, cells, k, boiling, n_core):
     """Steam given off by all lanes of cook k [kg/s], its slope; stores the lane results."""
     latent = latent_heat_j_kg(boiling)
-    total, slope = 0.0, 0.0
+    total, slope, damp = 0.0, 0.0, cook[AIR_VAPOUR, k]
     for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
-        flux, flash, front, rate = lane_evaporation(lane, work, cells, i, boiling, latent, n_core)
+        flux, flash, front, rate = lane_evaporation(lane, work, cells, i, boiling, latent, n_core, damp)
         work[FLUX, i], work[FLASH, i], work[FRONT_TEMP, i] = flux, flash, front
         total += lane[AREA, i] * (flux + flash)
         slope += lane[AREA, i] * rate

@@ -1,0 +1,135 @@
+"""The water of a piece: one book for coating water, drip, flash and the receding front.
+
+All water given off is counted once, E(t). What has not left is W = W0 - E. Meat at r holds the
+share phi of its water w; protein lets go of the rest as it warms,
+
+    dphi/dt = -max(phi - (1 - L(T)), 0) / tau ,   L(T) = Lm / (1 + exp(-steep (T - mid))) .
+
+HELD is the integral of w phi over the wet meat, FREE = W - HELD is coating water and drip. Where
+FREE is used up the front recedes so far that HELD = W; it never moves outward.
+"""
+
+import math
+
+import numpy as np
+
+from frywright.physics.kernels import inlined
+from frywright.physics.kernels.layout import *
+from frywright.physics.kernels.steam import latent_heat_j_kg
+from frywright.physics.kernels.transport import coat_wetness, enthalpy
+
+# 1 / (1 + exp(-u)) at u = -16 .. 16 by 1/16; linear between, within 5e-5
+LOGISTIC = 1.0 / (1.0 + np.exp(-np.arange(-16.0, 16.0 + 1 / 32, 1 / 16)))
+LOGISTIC_STEP, LOGISTIC_LOW, LOGISTIC_LAST = 16.0, 16.0, 511
+WATER_HEAT_J_KGK = 4180.0  # liquid water between 20 and 60 degC, IAPWS-95
+
+
+@inlined
+def let_go(given, live, k):
+    """Holding shares after the step about to be tried, and what its cook's lanes let go [kg/m2]."""
+    lane, n_core, c, work = given.lane, given.n_core, live.cells, live.work
+    n_lane, step = lane.shape[1], live.control[STEP, k]
+    for i in range(int(given.cook[FIRST_LANE, k]), int(given.cook[LAST_LANE, k])):
+        work[DRIPPED, i] = 0.0
+        most = lane[DRIP, i]
+        if most == 0.0:
+            continue
+        relaxed = 1.0 - math.exp(-step / lane[DRIP_LAG, i])
+        steep, low = LOGISTIC_STEP * lane[DRIP_STEEP, i], lane[DRIP_MID, i]
+        gone = 0.0
+        for x in range(int(lane[BONE_CELLS, i]) * n_lane + i, n_core * n_lane, n_lane):
+            u = (0.5 * (c.t_old[x] + c.t[x]) - low) * steep + LOGISTIC_STEP * LOGISTIC_LOW
+            u = min(max(u, 0.0), LOGISTIC_LAST + 0.999)
+            j = int(u)
+            loose = LOGISTIC[j] + (u - j) * (LOGISTIC[j + 1] - LOGISTIC[j])
+            fall = relaxed * max(c.phi_old[x] - 1.0 + most * loose, 0.0)
+            c.phi[x] = c.phi_old[x] - fall
+            gone += fall * (c.v_old_up[x] - c.v_old[x])
+        work[DRIPPED, i] = gone * lane[WATER, i]
+
+
+@inlined
+def keep_held(given, live, kept):
+    """Carry the holding shares onto the grid of the accepted step; each cell hands a slice outward."""
+    c, n_lane = live.cells, given.lane.shape[1]
+    if kept == n_lane:
+        for x in range(given.n_core * n_lane - 1, n_lane - 1, -1):
+            slice_in = c.v_old[x] - c.v[x]
+            size = c.v_up[x] - c.v[x]
+            c.phi_old[x] = c.phi[x] + (c.phi[x - n_lane] - c.phi[x]) * slice_in / size
+        for x in range(n_lane):
+            c.phi_old[x] = c.phi[x]
+        return
+    for i in range(n_lane):
+        if live.work[KEEP, i] > 0.0:
+            for x in range((given.n_core - 1) * n_lane + i, n_lane - 1, -n_lane):
+                slice_in = c.v_old[x] - c.v[x]
+                size = c.v_up[x] - c.v[x]
+                c.phi_old[x] = c.phi[x] + (c.phi[x - n_lane] - c.phi[x]) * slice_in / size
+            c.phi_old[i] = c.phi[i]
+
+
+@inlined
+def wet_coat(given, live, k):
+    """Heat capacity of the wet coat and path of vapour through crust and dry coat, lanes of cook k."""
+    lane, scalar, work = given.lane, live.scalar, live.work
+    for i in range(int(given.cook[FIRST_LANE, k]), int(given.cook[LAST_LANE, k])):
+        work[COAT_G, i], work[COAT_PAST, i] = 0.0, 0.0
+        wet = coat_wetness(scalar[0, FREE, i], lane[FILM, i])
+        if work[CRUSTED, i] == 0.0 and lane[COAT_SOLIDS, i] > 0.0:
+            heat = lane[COAT_SOLIDS, i] + WATER_HEAT_J_KGK * wet * lane[FILM, i]
+            past = work[G_OLD, i] * scalar[1, FRONT_THEN, i] + work[G_OLDER, i] * scalar[2, FRONT_THEN, i]
+            work[COAT_G, i], work[COAT_PAST, i] = heat * work[G_NEW, i], heat * past
+        if work[IN_AIR, i] > 0.0 and lane[DIFFUSIVITY, i] > 0.0:
+            dry = lane[RADIUS, i] - scalar[0, FRONT, i] + (1.0 - wet) * lane[COAT, i]
+            work[VAPOUR_PATH, i] = 1.0 / given.cook[AIR_TRANSFER, k] + dry / lane[DIFFUSIVITY, i]
+
+
+
+
+@inlined
+def move_front(given, live, k):
+    """New water book and front from the evaporation flux; returns the largest change [m]."""
+    lane, n_core, c = given.lane, given.n_core, live.cells
+    scalar, control, work = live.scalar, live.control, live.work
+    n_lane, change = lane.shape[1], 0.0
+    latent = latent_heat_j_kg(control[TSAT, k])
+    for i in range(int(given.cook[FIRST_LANE, k]), int(given.cook[LAST_LANE, k])):
+        g0, g1, g2 = work[G_NEW, i], work[G_OLD, i], work[G_OLDER, i]
+        flux, x, t = work[FLUX, i], n_core * n_lane + i, work[FRONT_TEMP, i]
+        left = flux + work[FLASH, i]
+        gone = (left - g1 * scalar[1, EVAPORATED, i] - g2 * scalar[2, EVAPORATED, i]) / g0
+        water, held = lane[WATER_START, i] - gone, scalar[1, HELD, i] - work[DRIPPED, i]
+        steam = work[STEAM_FLUX, i] * lane[VAPOUR_CP, i] * (work[FACE_TEMP, i] - t)
+        out = latent * left + steam
+        if work[CRUSTED, i] > 0.0:
+            density = lane[WATER, i] * c.phi[x - n_lane]
+            before = scalar[1, FRONT_VOLUME, i]
+            volume = before - max(held - water, 0.0) / density if work[SPENT, i] == 0.0 else before
+            held -= density * (before - volume)
+            s = _front_at(c, x, volume, scalar[0, FRONT, i], lane[RADIUS, i])
+            change = max(change, abs(s - scalar[0, FRONT, i]))
+            scalar[0, FRONT, i], scalar[0, FRONT_VOLUME, i] = s, volume
+            # sensible heat of the water that leaves the swept meat
+            wet = enthalpy(t, lane, i, n_core - 1, n_core)
+            out -= 2.0 * c.sweep[x] * (wet - lane[C_CRUST, i] * t)
+        else:
+            change = max(change, abs(water - held - scalar[0, FREE, i]) / lane[WATER, i])
+        scalar[0, FREE, i], scalar[0, HELD, i], scalar[0, EVAPORATED, i] = water - held, held, gone
+        scalar[0, FLUX_THEN, i], scalar[0, FRONT_THEN, i] = flux, t
+        coat = work[COAT_G, i] * t + work[COAT_PAST, i]
+        for row, rate in ((HEAT_IN, work[SURFACE_FLUX, i]), (HEAT_OUT, out), (COAT_STORED, coat)):
+            scalar[0, row, i] = (rate - g1 * scalar[1, row, i] - g2 * scalar[2, row, i]) / g0
+    return change
+
+
+@inlined
+def _front_at(c, x, volume, guess, radius):
+    """Position of the front [m] that encloses a volume [m]."""
+    s = guess
+    for _ in range(4):
+        v0, v1, v2, v3 = c.v0[x], c.v1[x], c.v2[x], c.v3[x]
+        here = v0 + s * (v1 + s * (v2 + s * v3))
+        slope = v1 + s * (2.0 * v2 + 3.0 * s * v3)
+        s -= (here - volume) / slope
+    return min(max(s, 0.28 * radius), radius)
