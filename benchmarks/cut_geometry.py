@@ -7,9 +7,11 @@ prints into ``src/frywright/catalog/cuts``.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 
-from frywright.catalog.kitchen import read_kitchen
+from frywright.catalog.kitchen import parse_kitchen
 from frywright.model.kitchen import Kitchen
 from frywright.physics.fry import simulate_many
 from frywright.physics.inputs import CLOSE
@@ -93,9 +95,7 @@ def minutes(kitchen: Kitchen) -> dict[str, list[float]]:
 
 def fitted() -> dict[str, float]:
     """Half thickness [m] by cut at which the mean log ratio of both times to their targets is zero."""
-    from dataclasses import replace
-
-    kitchen = read_kitchen(KITCHEN)
+    kitchen = parse_kitchen(KITCHEN)
     for _ in range(6):
         got = minutes(kitchen)
         cuts = []

@@ -84,14 +84,11 @@ def _breast(history):
 
 
 def breast_water_lost_open() -> float:
-    history = _demo("bone-in cedar")
-    piece = _breast(history)
-    water = load.compositions()["chicken_breast_skin"].fractions["water"]
-    return piece.moisture_loss_frac * (1.0 + history.plan.coating.pickup_frac) / water
+    return _breast(_demo("bone-in cedar")).yields.water_lost_edible_frac
 
 
 def breast_yield_open() -> float:
-    return _breast(_demo("bone-in cedar")).yield_frac
+    return _breast(_demo("bone-in cedar")).yields.edible_yield_frac
 
 
 def _minutes(history, level: float) -> float:

@@ -594,5 +594,5 @@ def _usual(raw: RawHistory, plan: FryPlan) -> tuple[float, float]:
     lift = float(raw.time_s[np.flatnonzero(raw.span < raw.span.max())[-1]])
     pieces = pieces_of(replace(plan, kinds=usual), raw, first, lift, lift)
     share = np.array([k.class_mass_kg for k in usual]) / plan.load_kg
-    loss = float(share @ np.array([p.moisture_loss_frac for p in pieces]))
+    loss = float(share @ np.array([p.yields.moisture_loss_frac for p in pieces]))
     return loss, float(share @ np.array([p.crust_at_lift_m for p in pieces]))

@@ -59,7 +59,7 @@ def compositions() -> dict[str, Composition]:
 def cuts() -> dict[str, Cut]:
     """Cuts by key."""
     names = ("key", "title", "composition", "reference_mass_kg", "half_thickness_m", "shape_n",
-             "heavy_ratio_n", "evaporable_frac", "poultry", "geometry_origin")  # fmt: skip
+             "heavy_ratio_n", "evaporable_frac", "bone_mass_frac", "drip", "poultry", "geometry_origin")  # fmt: skip
     tables = (table(path) for path in files("cuts") if not path.startswith("cuts/set_"))
     return {t["key"]: Cut(**{n: t[n] for n in names}) for t in tables}
 
@@ -81,7 +81,15 @@ def cut_sets() -> dict[str, CutSet]:
 @cache
 def coatings() -> dict[str, Coating]:
     """Coatings by key."""
-    names = ("key", "title", "film_kg_m2", "pickup_frac", "crust_conductivity_w_mk", "crust_heat_j_m3k")
+    names = (
+        "key",
+        "title",
+        "film_kg_m2",
+        "pickup_frac",
+        "crust_conductivity_w_mk",
+        "crust_heat_j_m3k",
+        "oil_per_solids_n",
+    )
     tables = [table(path) for path in files("coatings")]
     return {t["key"]: Coating(contains=tuple(t["contains"]), **{n: t[n] for n in names}) for t in tables}
 

@@ -126,6 +126,10 @@ def cost(
             f"{view['day_money']:.2f} a day over {view['days_count']} days: taken up by the food {view['uptake_money']:.2f}, thrown away {view['discard_money']:.2f}, "
             f"labour {view['labour_money']:.2f}; {view['per_raw_lb_money']:.3f} a raw lb; {view['per_hundred_n']:g} of oil by 100 of raw."
         )
+        if view["carried_off"]:
+            typer.echo(
+                f"By the engine, a day: {view['carried_off']} of oil leaves with the food, {view['fat_in']} of chicken fat comes into the vats."
+            )
         for cause in view["causes"]:
             typer.echo(f"  {cause}")
 

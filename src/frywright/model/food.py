@@ -6,6 +6,9 @@ from dataclasses import dataclass
 
 from frywright.model.errors import InputError
 
+DRIPS = ("light", "dark", "formed", "none")
+"""Whose water loss a cut follows (catalog/kinetics/drip.toml); none: not meat, or no figure found."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Composition:
@@ -55,6 +58,8 @@ class Cut:
     area_factor_n: float = 1.0
     heavy_ratio_n: float = 1.15
     evaporable_frac: float = 0.9
+    bone_mass_frac: float = 0.0
+    drip: str | None = None
     sample_kg: tuple[float, ...] = ()
     poultry: bool = True
     geometry_origin: str = "estimate"
@@ -64,8 +69,17 @@ class Cut:
             raise InputError("reference_mass_kg and half_thickness_m", "not positive", "above 0", where=self.key)
         if not 1.0 <= self.heavy_ratio_n <= 3.0:
             raise InputError("heavy_ratio_n", self.heavy_ratio_n, "1 to 3", where=self.key)
+        if not 0.0 <= self.bone_mass_frac < 0.7:
+            raise InputError("bone_mass", self.bone_mass_frac, "0 to 0.7 of the piece", where=self.key)
+        if self.drip not in (None, *DRIPS):
+            raise InputError("drip", self.drip, "one of " + ", ".join(DRIPS), where=self.key)
         if self.sample_kg and (len(self.sample_kg) < 5 or min(self.sample_kg) <= 0):
             raise InputError("sample", f"{len(self.sample_kg)} weights", "5 or more weights above 0", where=self.key)
+
+    @property
+    def drip_kind(self) -> str:
+        """Which meat's water loss it follows; poultry follows light meat unless it says otherwise."""
+        return self.drip or ("light" if self.poultry else "none")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -95,7 +109,11 @@ class CutSet:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Coating:
-    """Breading or batter: its water at the drop, its mass, and the crust it makes."""
+    """Breading or batter: its water at the drop, its mass, the crust it makes and the oil its solids take up.
+
+    ``pickup_frac`` is coating over raw weight of pieces with the mean outer area a kilogram
+    (catalog/kinetics/coat.toml); a coat belongs to the area, so small pieces carry more of it.
+    """
 
     key: str
     title: str
@@ -103,6 +121,7 @@ class Coating:
     pickup_frac: float
     crust_conductivity_w_mk: float
     crust_heat_j_m3k: float
+    oil_per_solids_n: float = 0.4
     contains: tuple[str, ...] = ()
 
 

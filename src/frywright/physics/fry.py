@@ -13,8 +13,9 @@ from frywright.model.findings import Note
 from frywright.model.fryer import FryerKind
 from frywright.physics.inputs import ROUTINE, Precision
 from frywright.physics.lift import Lift, lift_of
-from frywright.physics.plan import MOST_VENT_S, FryPlan, PieceKind, piece_class, question
+from frywright.physics.plan import MOST_VENT_S, FryPlan, PieceKind, piece_class, question, solids_kg_m2
 from frywright.physics.solve import Cook, RawHistory, SolveReport, run_many
+from frywright.physics.yields import Yields, yields_of
 
 GAS_J_MOLK = 8.31446261815324  # CODATA 2018, exact
 FULL_PRESSURE_SHARE = 0.9
@@ -24,7 +25,7 @@ VENT_LONG = "The vent takes {vent_s}; no more than {most_s} of it counts. Time t
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PieceHistory:
-    """Curves and sums of one class. Curves follow ``FryHistory.time_s``.
+    """Curves and sums of one class. Curves follow ``FryHistory.time_s``; crust is dry meat and dry coat.
 
     ``core_at_lift_c`` is read at the earliest lift; ``core_peak_c`` is after it and counts in no verdict.
     """
@@ -38,10 +39,7 @@ class PieceHistory:
     core_peak_c: float
     crust_at_lift_m: float
     browning_n: float
-    moisture_loss_frac: float
-    expelled_frac: float
-    uptake_frac: float
-    yield_frac: float
+    yields: Yields
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -64,6 +62,8 @@ class FryHistory:
     moisture_loss_frac: float
     uptake_frac: float
     yield_frac: float
+    uptake_kg: float
+    rendered_kg: float
     notes: tuple[Note, ...]
     report: SolveReport
     catalog_version: str
@@ -104,7 +104,7 @@ def _history(plan: FryPlan, raw: RawHistory, cook: Cook) -> FryHistory:
     share = np.array([p.kind.class_mass_kg for p in usual]) / plan.load_kg
 
     def mean(name: str) -> float:
-        return float(share @ np.array([getattr(p, name) for p in usual]))
+        return float(share @ np.array([getattr(p.yields, name) for p in usual]))
 
     full_s = float(raw.time_s[np.argmax(full)]) if full.any() else None
     return FryHistory(
@@ -114,7 +114,8 @@ def _history(plan: FryPlan, raw: RawHistory, cook: Cook) -> FryHistory:
         lowest_oil_c=float(raw.oil_temp_c[low]), lowest_oil_at_s=float(raw.time_s[low]),
         heat_kwh=float(np.interp(lift, raw.time_s, raw.heater_j)) / 3.6e6,
         moisture_loss_frac=mean("moisture_loss_frac"), uptake_frac=mean("uptake_frac"),
-        yield_frac=mean("yield_frac"), notes=_notes(plan, raw, full_s, times, pieces),
+        yield_frac=mean("yield_frac"), uptake_kg=plan.load_kg * mean("uptake_raw_frac"),
+        rendered_kg=plan.load_kg * mean("rendered_raw_frac"), notes=_notes(plan, raw, full_s, times, pieces),
         report=raw.report, catalog_version=catalog.VERSION,
     )  # fmt: skip
 
@@ -125,47 +126,42 @@ def pieces_of(plan: FryPlan, raw: RawHistory, first: int, lift_s: float, earlies
 
 
 def _piece(plan: FryPlan, raw: RawHistory, i: int, kind: PieceKind, lift_s: tuple[float, float]) -> PieceHistory:
-    area_m2 = piece_class(plan, kind).area_m2
-    breaded = kind.class_mass_kg * (1.0 + plan.coating.pickup_frac)
-    lost = raw.evaporated_kg_m2[:, i] * area_m2 / breaded
-    food = catalog.compositions()[kind.cut.composition].fractions
-    expelled = (
-        _expelled(raw.final_core_c[:, i], raw.final_core_share[:, i], food["water"]) * kind.class_mass_kg / breaded
-    )
-    moisture = float(lost[-1]) + expelled
-    uptake = _uptake(moisture, food["water"] * kind.class_mass_kg / breaded)
+    cut, piece = kind.cut, piece_class(plan, kind)
+    area = piece.area_m2 / kind.class_mass_kg
     at_lift = np.searchsorted(raw.time_s, lift_s[0], side="right") - 1
+    found = yields_of(
+        cut,
+        plan.coating,
+        area_m2_kg=area,
+        evaporated_kg_m2=float(raw.evaporated_kg_m2[-1, i]),
+        core_c=raw.final_core_c[:, i],
+        core_share=raw.final_core_share[:, i],
+    )
+    film = plan.coating.film_kg_m2
+    breaded = 1.0 + area * (film + solids_kg_m2(plan.coating))
+    dry_coat = 1.0 - np.clip(raw.film_kg_m2[:, i] / film, 0.0, 1.0) if film > 0 else np.zeros(len(raw.time_s))
+    crust = raw.crust_m[:, i] + piece.coat_thickness_m * dry_coat
     return PieceHistory(
-        kind=kind, core_c=raw.core_temp_c[:, i], surface_c=raw.surface_temp_c[:, i],
-        crust_m=raw.crust_m[:, i], water_lost_frac=lost,
-        core_at_lift_c=float(np.interp(lift_s[1], raw.time_s, raw.core_temp_c[:, i])), core_peak_c=float(raw.core_temp_c[:, i].max()),
-        crust_at_lift_m=float(raw.crust_m[at_lift, i]),
-        browning_n=browning(raw.time_s, raw.surface_temp_c[:, i], raw.crust_m[:, i] > 0),
-        moisture_loss_frac=moisture, expelled_frac=expelled, uptake_frac=uptake,
-        yield_frac=1.0 - moisture + uptake,
-    )  # fmt: skip
+        kind=kind,
+        core_c=raw.core_temp_c[:, i],
+        surface_c=raw.surface_temp_c[:, i],
+        crust_m=crust,
+        water_lost_frac=raw.evaporated_kg_m2[:, i] * area / breaded,
+        core_at_lift_c=float(np.interp(lift_s[1], raw.time_s, raw.core_temp_c[:, i])),
+        core_peak_c=float(raw.core_temp_c[:, i].max()),
+        crust_at_lift_m=float(crust[at_lift]),
+        browning_n=browning(raw.time_s, raw.surface_temp_c[:, i]),
+        yields=found,
+    )
 
 
-def browning(time_s: NDArray[np.float64], surface_c: NDArray[np.float64], dry: NDArray[np.bool_]) -> float:
-    """Colour difference dE reached by a dry crust (first order, Arrhenius; Zanoni 1995)."""
+def browning(time_s: NDArray[np.float64], surface_c: NDArray[np.float64]) -> float:
+    """Colour difference dE of the outer surface (first order, Arrhenius; Zanoni 1995); a surface past low_c is dry."""
     t = catalog.table("kinetics/browning.toml")
     rate = t["rate_per_s"] * np.exp(-t["activation_j_mol"] / (GAS_J_MOLK * (surface_c + 273.15)))
-    rate = np.where(dry & (surface_c >= t["low_c"]), rate, 0.0)
+    rate = np.where(surface_c >= t["low_c"], rate, 0.0)
     progress = float(np.sum(0.5 * (rate[1:] + rate[:-1]) * np.diff(time_s)))
     return float(t["end_n"] * (1.0 - np.exp(-progress)))
-
-
-def _expelled(cells_c: NDArray[np.float64], share: NDArray[np.float64], water_frac: float) -> float:
-    """Water let go by shrinking protein [kg/kg raw], mean over the core cells."""
-    t = catalog.table("kinetics/expelled_water.toml")
-    sigmoid = 1.0 + t["shape_n"] * np.exp(-t["steep_per_k"] * (cells_c - t["dry_c"]))
-    held = np.minimum(t["high_frac"] - t["fall_frac"] / sigmoid, water_frac)
-    return float(t["mobile_frac"] * np.sum(share * (water_frac - held) / (1.0 - held)))
-
-
-def _uptake(moisture_loss: float, water: float) -> float:
-    t = catalog.table("kinetics/oil_uptake.toml")
-    return float(t["per_moisture_frac"] * min(moisture_loss, t["plateau_frac"] * water))
 
 
 def vent_finding(plan: FryPlan, vent_s: float) -> Note | None:
@@ -229,6 +225,6 @@ def _notes(plan, raw, full_s, times: Lift, pieces) -> tuple[Note, ...]:  # type:
         )
     found.append(Note(
         kind="estimates",
-        text="Crust, juice, oil and colour rest on estimates: surface coefficient under pressure, crust conductivity, expelled water, oil uptake.",
+        text="Crust, juice, oil and colour rest on estimates: surface coefficient under pressure, crust conductivity, lag of the drip, oil uptake.",
     ))  # fmt: skip
     return tuple(found)

@@ -14,7 +14,7 @@ from frywright.model.fryer import LONGEST_VENT_S, Fryer, FryerKind, Oil
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import LidState, Program, Stage, StageEnd
 from frywright.physics.inputs import Lid, PieceClass, Span, Until, Vat
-from frywright.physics.properties import meat
+from frywright.physics.properties import meat, meat_with_bone
 from frywright.physics.solve import Cook
 from frywright.physics.vent import area_for
 
@@ -190,26 +190,66 @@ def _kinds(kitchen: Kitchen, cut_set: CutSet, unit_kg: float, count: float, coat
 def piece_class(plan: FryPlan, kind: PieceKind) -> PieceClass:
     """Engine inputs of one class: geometry scales with mass to the power 1/3."""
     cut, coating = kind.cut, plan.coating
-    food = meat(catalog.compositions()[cut.composition])
-    surface = catalog.table("kinetics/surface.toml")
+    food = meat_with_bone(
+        meat(catalog.compositions()[cut.composition]), 0.0 if cut.bone_radius_m else cut.bone_mass_frac
+    )
+    surface, coat = catalog.table("kinetics/surface.toml"), catalog.table("kinetics/coat.toml")
+    solids = solids_kg_m2(coating)
     scale = (kind.piece_mass_kg / cut.reference_mass_kg) ** (1.0 / 3.0)
     return PieceClass(
-        name=cut.key, mass_kg=kind.class_mass_kg, half_thickness_m=cut.half_thickness_m * scale,
-        shape_n=cut.shape_n, start_temp_c=plan.product.start_temp_c,
-        density_kg_m3=food.density_kg_m3, conductivity_w_mk=food.conductivity_w_mk,
+        name=cut.key,
+        mass_kg=kind.class_mass_kg,
+        half_thickness_m=cut.half_thickness_m * scale,
+        shape_n=cut.shape_n,
+        start_temp_c=plan.product.start_temp_c,
+        density_kg_m3=food.density_kg_m3,
+        conductivity_w_mk=food.conductivity_w_mk,
         heat_capacity_j_kgk=food.heat_capacity_j_kgk,
-        water_kg_m3=food.water_frac * food.density_kg_m3 * cut.evaporable_frac,
-        area_factor_n=cut.area_factor_n, film_kg_m2=coating.film_kg_m2,
-        crust_conductivity_w_mk=coating.crust_conductivity_w_mk, crust_heat_j_m3k=coating.crust_heat_j_m3k,
-        still_h_w_m2k=surface["still_w_m2k"], gain_h_j_kgk=surface["gain_j_kgk"],
-        cap_h_w_m2k=surface["cap_w_m2k"], lag_h_s=surface["lag_s"],
-        vapour_cp_j_kgk=surface["vapour_cp_j_kgk"], bone_radius_m=cut.bone_radius_m * scale,
-    )  # fmt: skip
+        water_kg_m3=food.water_kg_m3 * cut.evaporable_frac,
+        area_factor_n=cut.area_factor_n,
+        film_kg_m2=coating.film_kg_m2,
+        crust_conductivity_w_mk=coating.crust_conductivity_w_mk,
+        crust_heat_j_m3k=coating.crust_heat_j_m3k,
+        still_h_w_m2k=surface["still_w_m2k"],
+        still_reference_k=surface["still_reference_k"],
+        gain_h_j_kgk=surface["gain_j_kgk"],
+        cap_h_w_m2k=surface["cap_w_m2k"],
+        lag_h_s=surface["lag_s"],
+        vapour_cp_j_kgk=surface["vapour_cp_j_kgk"],
+        vapour_diffusivity_m2_s=surface["vapour_diffusivity_m2_s"],
+        bone_radius_m=cut.bone_radius_m * scale,
+        coat_thickness_m=solids / coat["solids_density_kg_m3"],
+        coat_conductivity_w_mk=coating.crust_conductivity_w_mk,
+        coat_wet_conductivity_w_mk=coat["wet_conductivity_w_mk"],
+        coat_heat_j_m2k=solids * coat["solids_heat_j_kgk"],
+        **drip_of(cut),
+    )
+
+
+def solids_kg_m2(coating: Coating) -> float:
+    """Dry solids of a coat on a square metre of piece [kg/m2]."""
+    whole = coating.pickup_frac / catalog.table("kinetics/coat.toml")["pickup_area_m2_kg"]
+    return float(max(whole - coating.film_kg_m2, 0.0))
+
+
+def drip_of(cut: Cut) -> dict[str, float]:
+    """Drip of a cut as engine inputs; nothing for what is not meat."""
+    table = catalog.table("kinetics/drip.toml")
+    if cut.drip_kind == "none":
+        return {}
+    row = table[cut.drip_kind]
+    return {
+        "drip_frac": row["most_frac"],
+        "drip_mid_c": row["mid_c"],
+        "drip_steep_per_k": row["steep_per_k"],
+        "drip_lag_s": table["lag_s"],
+    }
 
 
 def vat(plan: FryPlan) -> Vat:
     """Engine inputs of the fryer. The working valve holds the pressure; the relief valve stays shut."""
     fryer, site = plan.fryer, plan.site
+    surface = catalog.table("kinetics/surface.toml")
     return Vat(
         oil_mass_kg=fryer.oil_mass_kg, oil_start_c=plan.oil_start_c - fryer.offset_k,
         heater_w=fryer.heater_w, oil_cp_j_kgk=(plan.oil.cp_0c_j_kgk, plan.oil.cp_slope_j_kgk2),
@@ -220,7 +260,9 @@ def vat(plan: FryPlan) -> Vat:
         vent_area_m2=fryer.vent_area_m2 or NEVER_TOLD_M2, breather_area_m2=fryer.breather_area_m2,
         lid_ua_w_k=fryer.lid_ua_w_k, lid_heat_j_k=fryer.lid_heat_j_k,
         lid_room_ua_w_k=fryer.lid_room_ua_w_k, lid_start_c=min(80.0, plan.oil_start_c),
-        air_h_w_m2k=catalog.table("kinetics/surface.toml")["air_w_m2k"], air_temp_c=site.room_temp_c,
+        air_h_w_m2k=surface["air_w_m2k"], air_temp_c=site.room_temp_c,
+        air_vapour_kg_m3=surface["air_vapour_kg_m3"],
+        air_transfer_m_s=surface["air_w_m2k"] / surface["air_transfer_j_m3k"],
     )  # fmt: skip
 
 

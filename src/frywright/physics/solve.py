@@ -73,7 +73,7 @@ class SolveReport:
 class RawHistory:
     """Curves of one march. Lane arrays are (time, class).
 
-    ``steam_pa`` is the partial pressure of steam over the oil. ``heat_j_m2`` is the heat a class took up since the
+    ``front_temp_c`` is the outer edge of the wet meat, under a wet coat. ``steam_pa`` is the partial pressure of steam over the oil. ``heat_j_m2`` is the heat a class took up since the
     drop, per square metre and, as ``heat_j``, in all. ``crust_temp_c`` (time, class, depth) are temperatures at
     :data:`~frywright.physics.kernels.layout.CRUST_DEPTHS` of the crust's thickness, outermost first; the front's where
     there is no crust yet.

@@ -228,7 +228,7 @@ def _fact(kitchen: Kitchen, program: Program, fryer: Fryer, units: float, count:
     money = (
         trade.handling_money
         + history.heat_kwh * trade.kwh_money
-        + history.uptake_frac * history.plan.load_kg * trade.oil_kg_money
+        + max(history.uptake_kg - history.rendered_kg, 0.0) * trade.oil_kg_money
     )
     return LoadFact(
         product=program.product, fryer=fryer.key, program=program.name, version=program.version, units_n=units, pieces_count=count,

@@ -5,6 +5,7 @@ from __future__ import annotations
 import datetime as dt
 from collections import Counter, defaultdict
 from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
 from math import ceil
 from typing import Any
 
@@ -135,11 +136,19 @@ def _moves(kitchen: Kitchen, states: Mapping[str, VatState], state: VatState, tr
 # ---------------------------------------------------------------- the bill and its causes
 
 
-def _board(store: Store, kitchen: Kitchen, since: str) -> tuple[dict[str, float], dict[str, float], set[tuple[str, str]]]:  # fmt: skip
-    """Raw product and reckoned uptake [kg] by fryer since a day, and the days each fryer dropped."""
-    raw: dict[str, float] = defaultdict(float)
-    uptake: dict[str, float] = defaultdict(float)
-    days: set[tuple[str, str]] = set()
+@dataclass(slots=True)
+class Board:
+    """What the board dropped, all in kg: raw product by fryer, oil carried off, chicken fat that came; days by fryer."""
+
+    raw_kg: dict[str, float] = field(default_factory=lambda: defaultdict(float))
+    uptake_kg: float = 0.0
+    rendered_kg: float = 0.0
+    days: set[tuple[str, str]] = field(default_factory=set)
+
+
+def _board(store: Store, kitchen: Kitchen, since: str) -> Board:
+    """Product dropped since a day, and the oil it carried off and the fat it gave by the engine."""
+    found = Board()
     loads: Counter[tuple[str, str, int]] = Counter()
     for item in store.entries(EVENT, newest_first=True):
         payload = item.entry.payload
@@ -147,16 +156,18 @@ def _board(store: Store, kitchen: Kitchen, since: str) -> tuple[dict[str, float]
             break
         if payload["what"] == "drop":
             loads[payload["fryer"], payload["product"], payload["pieces_count"]] += 1
-            days.add((payload["fryer"], payload["date"]))
+            found.days.add((payload["fryer"], payload["date"]))
     for (fryer, key, pieces), count in loads.items():
         product, cuts = kitchen.product(key), kitchen.cut_set(kitchen.product(key).cut_set)
         unit = product.unit_mass_kg or cuts.unit_mass_kg
         mass = count * pieces / kitchen.pieces_per_unit(key) * unit
         name = next((p.name for p in kitchen.programs if (p.product, p.fryer) == (key, fryer)), None)
-        raw[fryer] += mass
+        found.raw_kg[fryer] += mass
         if name:
-            uptake[fryer] += mass * ask(kitchen, CookRequest(program=kitchen.program(name))).history.uptake_frac
-    return raw, uptake, days
+            history = ask(kitchen, CookRequest(program=kitchen.program(name))).history
+            found.uptake_kg += mass * history.uptake_kg / history.plan.load_kg
+            found.rendered_kg += mass * history.rendered_kg / history.plan.load_kg
+    return found
 
 
 def cost_view(store: Store, kitchen: Kitchen, raw_kg_day: float = 0.0, today: dt.date | None = None, tr: Translate = str, rates: Rates | None = None) -> dict[str, Any]:  # fmt: skip
@@ -178,8 +189,8 @@ def cost_view(store: Store, kitchen: Kitchen, raw_kg_day: float = 0.0, today: dt
     if not events:
         raise InputError("oil log", "empty", "told for four weeks first: top-ups, readings, changes", where=kitchen.site.name)  # fmt: skip
     span = max(1, (day - dt.date.fromisoformat(min(e["date"] for e in events))).days + 1)
-    raw, uptake, days = _board(store, kitchen, since)
-    daily = raw_kg_day or sum(raw.values()) / span
+    board = _board(store, kitchen, since)
+    daily = raw_kg_day or sum(board.raw_kg.values()) / span
     if not daily > 0:
         raise InputError("raw product", "none", "told as raw product a day, or dropped on the board", where=kitchen.site.name)  # fmt: skip
     top_up = sum(e["mass_kg"] for e in events if e["what"] == "top_up") / span
@@ -187,11 +198,15 @@ def cost_view(store: Store, kitchen: Kitchen, raw_kg_day: float = 0.0, today: dt
     price = rates or rates_of(usual_trade(kitchen))
     told = bill(daily, tuple(thrown), top_up, float(span), price)
     return {
-        "days_count": span, "log_gaps": _gaps(kitchen, events, days), "uptake_money": round(told.uptake_money, 2), "discard_money": round(told.discard_money, 2),
+        "days_count": span, "log_gaps": _gaps(kitchen, events, board.days), "uptake_money": round(told.uptake_money, 2), "discard_money": round(told.discard_money, 2),
         "labour_money": round(told.labour_money, 2), "media_money": round(told.media_money, 2), "disposal_money": round(told.disposal_money, 2), "rebate_money": round(told.rebate_money, 2),
         "day_money": round(told.day_money, 2), "per_raw_kg_money": round(told.per_kg_money, 4), "per_raw_lb_money": round(told.per_kg_money * LB, 4), "top_up_kg_day": round(top_up, 3),
         "per_hundred_n": round(100.0 * (top_up + sum(thrown) / span) / daily, 2), "currency": usual_trade(kitchen).currency,
-        "causes": _causes(store, kitchen, events, top_up, sum(uptake.values()) / span, tr),
+        "carried_off_kg_day": round(board.uptake_kg / span, 3),
+        "fat_in_kg_day": round(board.rendered_kg / span, 3),
+        "carried_off": show(board.uptake_kg / span, "kg", kitchen.site.units) if board.uptake_kg else "",
+        "fat_in": show(board.rendered_kg / span, "kg", kitchen.site.units),
+        "causes": _causes(store, kitchen, events, top_up, (board.uptake_kg - board.rendered_kg) / span, tr),
     }  # fmt: skip
 
 

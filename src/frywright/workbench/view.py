@@ -158,7 +158,7 @@ def _piece(history: FryHistory, piece: PieceHistory, system: str, translate: Tra
         "name": piece_label(piece, translate), "mass": show(piece.kind.piece_mass_kg, "kg", system),
         "core_at_lift": show(piece.core_at_lift_c, "c", system), "core_peak": show(piece.core_peak_c, "c", system),
         "crust": f"{1e3 * piece.crust_at_lift_m:.1f} mm", "colour": f"{piece.browning_n:.0f}", "logs": _logs(history, piece),
-        "yield": show(piece.yield_frac, "frac", system),
+        "yield": show(piece.yields.yield_frac, "frac", system),
     }  # fmt: skip
 
 
@@ -188,7 +188,7 @@ def plain_json(answer: CookAnswer) -> dict[str, Any]:
         "pieces": [
             {"name": piece_name(p), "piece_mass_kg": p.kind.piece_mass_kg, "core_at_lift_c": p.core_at_lift_c,
              "core_peak_c": p.core_peak_c, "crust_at_lift_m": p.crust_at_lift_m, "browning_n": p.browning_n, "salmonella_log_n": logs_by_lift(history, p),
-             "yield_frac": p.yield_frac, "core_c": p.core_c.tolist()}
+             "yield_frac": p.yields.yield_frac, "core_c": p.core_c.tolist()}
             for p in history.pieces
         ],
         "time_s": history.time_s.tolist(), "oil_c": history.oil_c.tolist(), "gauge_pa": history.gauge_pa.tolist(),

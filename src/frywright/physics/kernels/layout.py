@@ -99,9 +99,10 @@ they say otherwise.
     COAT_G,  # heat capacity of the wet coat times G_NEW [W/(m2 K)]
     COAT_PAST,  # known part of the heat it takes up [W/m2]
     FACE_TEMP,  # outer face of the crust, under the coat [degC]
+    MEAT_SHARE,  # share of the last half cell in the path from there to the front
     VAPOUR_PATH,  # resistance of crust and dry coat to vapour [s/m]
     N_WORK,
-) = range(33)
+) = range(34)
 
 # cook parameters --------------------------------------------------------------------------
 (

@@ -5,9 +5,8 @@ tried again, shorter, when an event falls inside it: coating water used up, heat
 a stage condition met, or the boiling temperature moving too far.
 """
 
-from typing import NamedTuple
-
 import math
+from typing import NamedTuple
 
 import numpy as np
 from numba import njit
@@ -325,7 +324,9 @@ def write_down(given, live, trace, k):
     out[row, TR_STEAM, k] = max(state[1, PRESSURE, k] - state[1, AIR_PRESSURE, k], 0.0)
     for i in range(int(given.cook[FIRST_LANE, k]), int(given.cook[LAST_LANE, k])):
         trace.lane[row, TL_CORE, i] = work[COLDEST, i]
-        trace.lane[row, TL_FRONT_TEMP, i] = work[FRONT_TEMP, i]
+        x = (given.n_core - 1) * given.lane.shape[1] + i
+        last = live.cells.t_old[x]
+        trace.lane[row, TL_FRONT_TEMP, i] = last + work[MEAT_SHARE, i] * (work[FRONT_TEMP, i] - last)
         trace.lane[row, TL_SURFACE, i] = work[SURFACE_TEMP, i]
         trace.lane[row, TL_CRUST, i] = given.lane[RADIUS, i] - scalar[1, FRONT, i]
         trace.lane[row, TL_EVAPORATED, i] = scalar[1, EVAPORATED, i]

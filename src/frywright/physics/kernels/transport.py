@@ -217,8 +217,11 @@ def front_and_surface(c, scalar, lane, work, n_core):
         core_g = k * c.area[x] * work[MEAT_SPAN, i]  # area over the inner half cell
         wet = coat_wetness(scalar[0, FREE, i], lane[FILM, i])
         coat_dry = lane[COAT, i] * (1.0 - wet) / lane[K_COAT, i]
+        share = 1.0
         if work[CRUSTED, i] == 0.0:
-            core_g /= 1.0 + core_g * lane[COAT, i] * wet / lane[K_COAT_WET, i]
+            share = 1.0 / (1.0 + core_g * lane[COAT, i] * wet / lane[K_COAT_WET, i])
+        work[MEAT_SHARE, i] = share
+        core_g *= share
         heat = lane[C0, i] + t_front * (lane[C1, i] + t_front * lane[C2, i])
         rest = 0.5 * lane[C1, i] + t_front * (2.0 / 3.0) * lane[C2, i]
         w = 2.0 * c.sweep[x]

@@ -85,8 +85,6 @@ def wet_coat(given, live, k):
             work[VAPOUR_PATH, i] = 1.0 / given.cook[AIR_TRANSFER, k] + dry / lane[DIFFUSIVITY, i]
 
 
-
-
 @inlined
 def move_front(given, live, k):
     """New water book and front from the evaporation flux; returns the largest change [m]."""
