@@ -18,7 +18,7 @@ from frywright.catalog import load as catalog
 from frywright.model.errors import InputError
 from frywright.model.food import Cut
 from frywright.model.program import LidState, Program
-from frywright.physics.inputs import PieceClass
+from frywright.physics.inputs import CLOSE, ROUTINE, PieceClass, Precision
 from frywright.physics.lift import lift_of
 from frywright.physics.plan import FryPlan, piece_class, spans, vat
 from frywright.physics.solve import Cook, RawHistory, run_many
@@ -27,6 +27,9 @@ from frywright.verdicts.margin import margin_k
 
 Array = NDArray[np.float64]
 CHUNK = 200
+NEAR_K, LOWEST_COUNT = 1.0, 16
+"""Loads this near to the limit, and so many of the lowest of all, are solved again at ``CLOSE``: twice what ``ROUTINE`` may be
+off (``Precision.error_k``), so that no load whose side of the limit it could mistake is left."""
 FULL_PRESSURE_SHARE = 0.9
 WEAK_HEATER_FRAC, LOW_OIL_FRAC = 0.85, 0.95
 """Heater and oil level of the load that sags the oil for the next one (estimates, as the ends of Spread)."""
@@ -81,6 +84,7 @@ class Proof:
     sensitivity: tuple[tuple[str, float], ...]  # factor, rank correlation with the lowest margin
     breaks_first: str
     smallest_full_pressure_frac: float | None
+    close_count: int = 0  # samples and corners near the limit or lowest of all, solved again at CLOSE
 
     @property
     def meets_frac(self) -> float:
@@ -233,7 +237,7 @@ def prove(
     ----------
     plan : the full load of the program
     limit : the cook limit of the place
-    guard_k : thermometer error taken off every core [K]
+    guard_k : thermometer error taken off every core [K]; the engine's own error comes on top
     spread : ranges; the default is :func:`all_loads` (estimates)
     samples : number of simulated loads
     seed : same seed, same answer
@@ -250,7 +254,10 @@ def prove(
     spread = spread or all_loads(plan)
     points, corners = draw(spread, samples, seed), corner_points(spread)
     rows = np.vstack([corners, points])
-    margins, full = _run(plan, limit, guard_k, rows, seed, progress)
+    weights = weights_of(plan, rows, seed)
+    margins, full = _run(plan, limit, guard_k, rows, weights, ROUTINE, progress)
+    again = _uncertain(margins)
+    margins[again], full[again] = _run(plan, limit, guard_k, rows[again], weights[again], CLOSE, None)
     edge, m = len(corners), margins[len(corners) :]
     lowest = m.min(axis=1)
     ranked = _sensitivity(points, lowest)
@@ -262,6 +269,7 @@ def prove(
         full_pressure=full[edge:], sensitivity=ranked, breaks_first=ranked[0][0] if ranked else "",
         corners=tuple((dict(zip(FACTORS, map(float, row), strict=True)), float(low)) for row, low in zip(corners, margins[:edge].min(axis=1), strict=True)),
         smallest_full_pressure_frac=float(max(missed.max(), reached.min())) if len(missed) and len(reached) else None,
+        close_count=len(again),
     )  # fmt: skip
 
 
@@ -297,8 +305,14 @@ def weight_at(cut: Cut, quantile_frac: float) -> float:
     return float(np.exp(np.log(cut.heavy_ratio_n) / HEAVY_QUANTILE_Z * ndtri(quantile_frac)))
 
 
-def _run(plan, limit, guard_k, rows, seed, progress) -> tuple[Array, NDArray[np.bool_]]:  # type: ignore[no-untyped-def]
-    weights = weights_of(plan, rows, seed)
+def _uncertain(margins: Array) -> NDArray[np.int64]:
+    """Rows near the limit, and the lowest of all."""
+    lowest = margins.min(axis=1)
+    return np.union1d(np.flatnonzero(np.abs(lowest) < NEAR_K), np.argsort(lowest)[:LOWEST_COUNT])
+
+
+def _run(plan, limit, guard_k, rows, weights, precision: Precision, progress) -> tuple[Array, NDArray[np.bool_]]:  # type: ignore[no-untyped-def]
+    guard_k += precision.error_k
     plan = replace(plan, rest_s=1.0)  # judged at the lift: carry-over does not count
     base = base_pieces(plan)
     fat = [100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in _tracers(plan)]
@@ -308,7 +322,7 @@ def _run(plan, limit, guard_k, rows, seed, progress) -> tuple[Array, NDArray[np.
     def chunk(start: int) -> int:
         part = range(start, min(start + CHUNK, len(rows)))
         cooks = [question(plan, rows[i], weights[i], base) for i in part]
-        for i, cook, raw in zip(part, cooks, run_many(cooks), strict=True):
+        for i, cook, raw in zip(part, cooks, run_many(cooks, precision), strict=True):
             lift = lift_of(plan, cook, raw).earliest_s
             first = raw.core_temp_c.shape[1] - len(fat)
             margins[i] = [margin_k(raw.time_s, raw.core_temp_c[:, first + j], lift, limit, guard_k, f) for j, f in enumerate(fat)]  # fmt: skip

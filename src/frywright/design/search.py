@@ -24,6 +24,7 @@ from frywright.model.fryer import Fryer, FryerKind
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState, Program, Stage
 from frywright.physics.fry import FryHistory, simulate_many
+from frywright.physics.inputs import ROUTINE
 from frywright.physics.lift import lift_of
 from frywright.physics.plan import FryPlan, make_plan
 from frywright.physics.solve import run_many
@@ -173,7 +174,7 @@ class Sizer:
         """Margin of the heavy piece of every cut in the worst case [K], (program, cut)."""
         plans = [replace(make_plan(self.kitchen, p), rest_s=1.0) for p in programs]  # judged at the lift
         cooks = [question(plan, self.row, self.weights) for plan in plans]
-        guard, found = self.kitchen.site.thermometer_error_k, []
+        guard, found = self.kitchen.site.thermometer_error_k + ROUTINE.error_k, []
         for plan, cook, raw in zip(plans, cooks, run_many(cooks), strict=True):
             lift = lift_of(plan, cook, raw).earliest_s
             first = raw.core_temp_c.shape[1] - len(self.fat)

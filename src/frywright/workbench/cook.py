@@ -12,6 +12,7 @@ from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program, Stage
 from frywright.physics.fry import FryHistory, PieceHistory, simulate_many
+from frywright.physics.inputs import CLOSE
 from frywright.physics.plan import FryPlan, make_plan
 from frywright.verdicts.judge import CoreCurve, judge
 from frywright.verdicts.limits import cook_limit
@@ -66,6 +67,7 @@ def carry_over(kitchen: Kitchen, program: Program, product: Product, fryer: Frye
 def ask(kitchen: Kitchen, request: CookRequest) -> CookAnswer:
     """Simulate a program under conditions and judge every class of piece.
 
+    Solved at ``CLOSE``, with what that setting may be off taken off every core beside the thermometer's error.
     A load above the fryer's capacity is judged no better than a full one: each piece by the worse of both.
 
     Raises
@@ -75,11 +77,12 @@ def ask(kitchen: Kitchen, request: CookRequest) -> CookAnswer:
     """
     plan = _plan(kitchen, request)
     full = [replace(request, units_count=plan.most_units, load_kg=None)] if plan.overloaded else []
-    histories = simulate_many([plan, *(_plan(kitchen, asked) for asked in full)])
+    histories = simulate_many([plan, *(_plan(kitchen, asked) for asked in full)], CLOSE)
     history, limit = histories[0], cook_limit(kitchen.site.jurisdiction)
     judged = []
     for same in zip(*(h.pieces for h in histories), strict=True):
         evidence = evidence_for(kitchen, plan, same[0].kind)
+        evidence = replace(evidence, error_k=evidence.error_k + CLOSE.error_k)
         verdicts = [judge(_curve(h, piece), limit, evidence) for h, piece in zip(histories, same, strict=True)]
         judged.append((same[0], min(verdicts, key=_spare_k)))
     judged.sort(key=lambda pair: pair[0].core_at_lift_c)

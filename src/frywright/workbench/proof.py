@@ -11,6 +11,7 @@ from frywright.model.findings import Note, Outcome, say
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.units import signed
+from frywright.physics.inputs import CLOSE, ROUTINE
 from frywright.physics.plan import FryPlan, lid_of, make_plan
 from frywright.verdicts.limits import cook_limit
 from frywright.workbench.evidence import NEVER, evidence_for
@@ -116,7 +117,8 @@ def proof_json(answer: ProofAnswer, system: str = "metric", translate: Callable[
     return {
         "program": answer.program.name, "version": answer.program.version, "outcome": str(answer.outcome),
         "sentence": " ".join(say(n.text, n.values, system, translate) for n in answer.notes),
-        "samples_count": proof.samples_count, "failed_count": proof.failed_count, "bound_frac": proof.bound_frac,
+        "samples_count": proof.samples_count, "solved_close_count": proof.close_count,
+        "close_error_k": CLOSE.error_k, "routine_error_k": ROUTINE.error_k, "failed_count": proof.failed_count, "bound_frac": proof.bound_frac,
         "confidence_frac": proof.confidence_frac, "holds": proof.holds, "ruled": answer.ruled,
         "loads_meeting_frac": proof.meets_frac,
         "cuts": [

@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 from frywright.model.findings import Note, Outcome, Verdict, say
 from frywright.model.units import SHOWN, UNITS, clock, show, to_people
 from frywright.physics.fry import FryHistory, PieceHistory, vent_finding
-from frywright.physics.inputs import Lid
+from frywright.physics.inputs import CLOSE, Lid
 from frywright.physics.plan import spans
 from frywright.verdicts.judge import MOST_LOGS_SHOWN, salmonella_log
 from frywright.verdicts.margin import until
@@ -52,7 +52,7 @@ def cook_view(answer: CookAnswer, system: str, translate: Translate = str) -> di
         "pieces": [_piece(history, p, system, translate) for p in history.pieces],
         "notes": [{"kind": n.kind, "text": say(n.text, n.values, system, translate)} for n in (*history.notes, *answer.notes)],
         "report": {"steps": history.report.steps, "energy_gap_frac": history.report.energy_gap_frac,
-                   "catalog_version": history.catalog_version},
+                   "setting": "close", "setting_error_k": CLOSE.error_k, "catalog_version": history.catalog_version},
     }  # fmt: skip
 
 
@@ -199,5 +199,6 @@ def plain_json(answer: CookAnswer) -> dict[str, Any]:
             for p, v in answer.verdicts
         ],
         "notes": [{"kind": n.kind, "text": say(n.text, n.values, "metric")} for n in (*history.notes, *answer.notes)],
-        "energy_gap_frac": history.report.energy_gap_frac, "catalog_version": history.catalog_version,
+        "energy_gap_frac": history.report.energy_gap_frac, "setting": "close", "setting_error_k": CLOSE.error_k,
+        "catalog_version": history.catalog_version,
     }  # fmt: skip

@@ -1,0 +1,52 @@
+"""Does the tool ever predict over where the fine reference is short? Random programs, counted.
+
+    python -m benchmarks.predicted 20000        programs as they come
+    python -m benchmarks.predicted 2000 aimed   each made so long that it stops close to its limit
+
+Every program is solved at ROUTINE and at CLOSE, and at FINE where CLOSE lies within NEAR_K of the limit; farther off CLOSE,
+which is within 0.1 K of FINE in every near one, is the reference. Predicted over: the coldest piece of the load at the earliest
+lift keeps its limit with the error of the setting (``Precision.error_k``) taken off and nothing for a thermometer.
+"""
+
+from __future__ import annotations
+
+import sys
+from time import perf_counter
+
+import numpy as np
+from tests.random_programs import aimed, asked, chance_of, margins, plan_of
+
+from frywright.physics.inputs import CLOSE, FINE, ROUTINE
+
+BATCH, NEAR_K, AIM_K = 500, 0.6, 0.5
+
+
+def main(count: int, near: bool, seed: int = 1) -> None:
+    """Print the counts."""
+    chance = chance_of(np.random.default_rng(seed))
+    begun, wrong, over, fine_n = perf_counter(), {"ROUTINE": 0, "CLOSE": 0}, {"ROUTINE": 0, "CLOSE": 0}, 0
+    gaps: dict[str, list[float]] = {"ROUTINE": [], "CLOSE": []}
+    for start in range(0, count, BATCH):
+        cases = [asked(chance) for _ in range(min(BATCH, count - start))]
+        plans = [plan_of(*case) for case in (aimed(cases, AIM_K) if near else cases)]
+        told = {"ROUTINE": margins(plans, ROUTINE), "CLOSE": margins(plans, CLOSE)}
+        known = told["CLOSE"].copy()
+        close = np.flatnonzero(np.abs(known) < NEAR_K)
+        known[close] = margins([plans[i] for i in close], FINE)
+        fine_n += len(close)
+        for name, setting in (("ROUTINE", ROUTINE), ("CLOSE", CLOSE)):
+            said = told[name] - setting.error_k >= 0.0
+            over[name] += int(said.sum())
+            wrong[name] += int((said & (known < 0.0)).sum())
+            gaps[name] += list(told[name][close] - known[close])
+    print(f"{count} programs{' aimed at their limit' if near else ''}, {fine_n} of them near it and solved at FINE, {perf_counter() - begun:.0f} s")  # fmt: skip
+    for name in wrong:
+        g = np.array(gaps[name]) if gaps[name] else np.zeros(1)
+        print(
+            f"{name}: predicted over {over[name]}, of these short by the reference {wrong[name]}; "
+            f"above FINE by at most {g.max():.3f} K, below by {-g.min():.3f} K, p99 {np.quantile(np.abs(g), 0.99):.3f} K"
+        )
+
+
+if __name__ == "__main__":
+    main(int(sys.argv[1]) if len(sys.argv) > 1 else 2000, "aimed" in sys.argv[2:])
