@@ -28,7 +28,7 @@ from frywright.verdicts.margin import margin_k
 Array = NDArray[np.float64]
 CHUNK = 200
 NEAR_K, LOWEST_COUNT = 1.0, 16
-"""Loads this near to the limit, and so many of the lowest of all, are solved again at ``CLOSE``: twice what ``ROUTINE`` may be
+"""Loads this near to the limit, and so many of the lowest of all, are solved again at ``CLOSE``: three times what ``ROUTINE`` may be
 off (``Precision.error_k``), so that no load whose side of the limit it could mistake is left."""
 FULL_PRESSURE_SHARE = 0.9
 WEAK_HEATER_FRAC, LOW_OIL_FRAC = 0.85, 0.95
@@ -312,7 +312,7 @@ def _uncertain(margins: Array) -> NDArray[np.int64]:
 
 
 def _run(plan, limit, guard_k, rows, weights, precision: Precision, progress) -> tuple[Array, NDArray[np.bool_]]:  # type: ignore[no-untyped-def]
-    guard_k += precision.error_k
+    guard_k += CLOSE.error_k  # loads that ROUTINE could mistake are solved again at CLOSE
     plan = replace(plan, rest_s=1.0)  # judged at the lift: carry-over does not count
     base = base_pieces(plan)
     fat = [100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in _tracers(plan)]

@@ -166,7 +166,7 @@ class Precision:
     first_step_s: float = 0.1  # after an upset (drop, lid)
     early_step_s: float = 1.0  # after an upset steps stay below this
     early_frac: float = 0.06  # plus this share of the time since
-    error_k: float = 0.5  # a core at the lift may be predicted that much too hot; taken off in verdicts
+    error_k: float = 0.3  # a core at the lift may be predicted that much too hot; taken off in verdicts
 
     def __post_init__(self) -> None:
         ranges.check(self, ranges.PRECISION, ranges.PRECISION, "precision")
