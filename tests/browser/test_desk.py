@@ -36,7 +36,7 @@ def test_the_whole_path(browser, address):  # noqa: F811
     page.wait_for_url("**/job/*")
     finish(page)
     told = page.inner_text("main")
-    assert "Unknown until probed" in told
+    assert "Predicted, not proven" in told
     assert "still meets" in told
     page.click("text=Save as next version")
     page.wait_for_url("**/records*")

@@ -29,7 +29,7 @@ def test_simulate_in_words(demo):
     """The demo gives a verdict, the pieces and the sums."""
     got = frywright("cook", "simulate", demo, "--program", "bone-in alder")
     assert got.returncode == 0, got.stderr
-    for words in ("UNKNOWN", "scouting estimate", "Breast half", "Drop to lift", "5420 ft"):
+    for words in ("▲ OVER +", "○ NOT PROVEN YET", "Breast half", "Drop to lift", "5420 ft"):
         assert words in got.stdout
 
 
@@ -120,7 +120,9 @@ def test_prove_in_words_and_json(demo):
     words = ("cook", "prove", demo, "--program", "bone-in alder", "--samples", "64")
     got = frywright(*words)
     assert got.returncode == 0, got.stderr
-    assert "UNKNOWN" in got.stdout
+    assert "NOT PROVEN YET" in got.stdout
+    assert "UNKNOWN" not in got.stdout
+    assert " K" not in got.stdout  # a kitchen in °F
     assert "piece weight" in got.stdout
     first, second = (json.loads(frywright(*words, "--json").stdout) for _ in range(2))
     assert first == second
@@ -149,7 +151,7 @@ def test_card_and_readback(demo, tmp_path):
     slipped = frywright("cook", "readback", demo, "--program", "bone-in birch", *wrong)
     assert slipped.returncode == 1
     assert "one digit" in slipped.stdout
-    assert "As keyed: Unknown until probed" in slipped.stdout
+    assert "As keyed: Predicted, not proven" in slipped.stdout
     few = frywright("cook", "readback", demo, "--program", "bone-in birch", *right[:2])
     assert few.returncode == 2
     assert "read every value" in few.stderr
@@ -160,7 +162,7 @@ def test_design_and_transfer(demo):
     """A design tells stages, reason, proof and window; a transfer what does not match; bad goals a reason."""
     made = frywright("cook", "design", demo, "--product", "tenders", "--fryer", "cedar", "--stages", "1")
     assert made.returncode == 0, made.stderr
-    assert "Unknown until probed" in made.stdout
+    assert "Predicted, not proven" in made.stdout
     assert "still meets" in made.stdout
     barred = frywright(
         "cook", "design", demo, "--product", "bone_in", "--fryer", "cedar", "--stages", "1", "--longest", "5:00"

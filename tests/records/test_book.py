@@ -46,7 +46,7 @@ def test_a_saved_program_is_the_next_version(store):
 def test_a_kept_simulation_holds_its_question_and_editions(store):
     """Curves, verdicts, stages, and the versions of program, catalog and rule."""
     kitchen = book.remembered_kitchen(store)
-    recorded = book.keep_simulation(store, ask(kitchen, CookRequest(program=kitchen.program("bone-in cedar"))))
+    recorded = book.keep_simulation(store, kitchen, ask(kitchen, CookRequest(program=kitchen.program("bone-in cedar"))))
     payload, versions = recorded.entry.payload, recorded.entry.versions
     assert len(payload["time_s"]) == len(payload["oil_c"])
     assert payload["stages"][0]["duration_s"] == 930.0

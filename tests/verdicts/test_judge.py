@@ -52,7 +52,7 @@ def test_scouting_never_meets_and_says_what_is_missing():
         assert verdict.outcome is Outcome.UNKNOWN
         assert verdict.missing
         assert verdict.margin_k == pytest.approx(peak - 1.0 - LIMIT_C, abs=1e-6)
-        assert "scouting estimate" in verdict.say()
+        assert "Predicted, not proven" in verdict.say()
 
 
 def test_an_unchecked_thermometer_is_no_evidence():
@@ -63,10 +63,11 @@ def test_an_unchecked_thermometer_is_no_evidence():
 
 
 def test_a_missing_rule_is_unknown_never_meets():
-    """No rule for the food or the place: unknown, with the reason."""
-    fish = curve(90.0, poultry=False)
-    assert judge(fish, cook_limit("us_food_code_2022"), PROBE).outcome is Outcome.UNKNOWN
-    assert judge(curve(90.0), None, PROBE).outcome is Outcome.UNKNOWN
+    """No rule for the food or the place: unknown, with the reason and no margin."""
+    verdict = judge(curve(90.0), None, PROBE, "nobody wrote one")
+    assert verdict.outcome is Outcome.UNKNOWN
+    assert verdict.margin_k is None
+    assert verdict.say() == "No rule here for this food: nobody wrote one."
     with pytest.raises(InputError, match="jurisdiction"):
         cook_limit("atlantis")
 

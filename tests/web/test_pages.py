@@ -37,7 +37,8 @@ def test_the_root_leads_to_the_cook_room(client):
     assert page.status_code == 200
     assert str(page.url).endswith("/cook")
     assert "an invented kitchen" in page.text
-    assert "scouting estimate" in page.text
+    assert "Predicted " in page.text
+    assert "not proven yet" in page.text
 
 
 def test_every_program_has_a_page_in_both_languages(client, kitchen):
@@ -169,7 +170,9 @@ def test_editing_a_stage_changes_the_answer(client):
     long = client.get("/cook/view.json", params={**base, "s1_value": "10:20"}).json()
     short = client.get("/cook/view.json", params={**base, "s1_value": "5:20"}).json()
     assert short["headline"]["margin_k"] < long["headline"]["margin_k"] - 10
-    assert short["headline"]["predicted_short"]
+    assert short["facts"]["state"] == short["headline"]["state"] == "short"
+    assert short["locked"]
+    assert not long["locked"]
     waits = {**base, "s1_end": "core_above", "s1_value": "170", "s1_most": "20:00"}
     met = client.get("/cook/view.json", params=waits).json()
     assert met["ok"]

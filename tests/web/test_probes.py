@@ -148,15 +148,15 @@ def test_a_probe_log_with_a_valid_check_meets_or_fails(kitchen, log, store, monk
 
 
 def test_a_card_is_for_service_only_on_evidence(kitchen, log):
-    """Every piece calibrated and inside: no banner. One cut only estimated: not for service."""
+    """Every piece calibrated and inside: proven, by which evidence. One cut only estimated: not for service."""
     from dataclasses import replace
 
-    from frywright.workbench.cards import UNPROVEN, card_data
+    from frywright.workbench.cards import NOT_FOR_SERVICE, card_data
 
     made = calibrate(kitchen, tell(kitchen, log), ASKED, "breast_half").draft
     program = kitchen.program("bone-in alder")
     some = replace(kitchen, calibrations=(made,))
-    assert card_data(some, program, 1, "en", str)["banner"] == UNPROVEN
+    assert card_data(some, program, 1, "en", str)["banner"].endswith(f"Not proven yet. {NOT_FOR_SERVICE}")
     wide = {"mass_low_kg": 0.02, "mass_high_kg": 0.4, "half_thickness_m": 0.012, "error_k": 1.0}
     cuts = [p.cut for p in kitchen.cut_set("chicken_8").parts]
     every = replace(
@@ -165,7 +165,9 @@ def test_a_card_is_for_service_only_on_evidence(kitchen, log):
             replace(made, cut=cut, reference_mass_kg=kitchen.cut(cut).reference_mass_kg, **wide) for cut in cuts
         ),
     )
-    assert card_data(every, program, 1, "en", str)["banner"] == ""
+    data = card_data(every, program, 1, "en", str)
+    assert data["banner"].endswith("Proven by calibration from probe logs, inside its range.")
+    assert data["facts"]["proven"]
 
 
 def test_hold_study_on_the_page(client):

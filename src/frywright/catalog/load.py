@@ -9,7 +9,7 @@ from importlib import resources
 from typing import Any
 
 from frywright.model.care import Task
-from frywright.model.food import Coating, Composition, Cut, CutSet, CutShare
+from frywright.model.food import Coating, Composition, Cut, CutSet, CutShare, Food
 from frywright.model.fryer import Oil
 
 VERSION = "2026.11"
@@ -59,9 +59,9 @@ def compositions() -> dict[str, Composition]:
 def cuts() -> dict[str, Cut]:
     """Cuts by key."""
     names = ("key", "title", "composition", "reference_mass_kg", "half_thickness_m", "shape_n",
-             "heavy_ratio_n", "evaporable_frac", "bone_mass_frac", "drip", "poultry", "geometry_origin")  # fmt: skip
+             "heavy_ratio_n", "evaporable_frac", "bone_mass_frac", "drip", "geometry_origin")  # fmt: skip
     tables = (table(path) for path in files("cuts") if not path.startswith("cuts/set_"))
-    return {t["key"]: Cut(**{n: t[n] for n in names}) for t in tables}
+    return {t["key"]: Cut(food=Food(t["food"]), **{n: t[n] for n in names}) for t in tables}
 
 
 @cache

@@ -66,6 +66,17 @@ def _value(place: Any, text: str, dimension: str, name: str) -> float | None:
     return read(text, dimension, name) if text else None  # type: ignore[no-any-return]
 
 
+def facts_lines(facts: dict[str, Any]) -> list[str]:
+    """Two lines: what is predicted, and what is proven."""
+    sign = "▼" if facts["short"] else {"over": "▲"}.get(facts["state"], "◇")
+    head = " ".join(part for part in (sign, facts["word"].upper(), facts["amount"]) if part)
+    shape = "●" if facts["proven"] else "○"
+    return [
+        f"[bold]{head}[/bold]  {facts['predicted']}",
+        f"[bold]{shape} {facts['proven_word'].upper()}[/bold]  {facts['evidence']}",
+    ]
+
+
 def write_chart(view: dict[str, Any], path: Path) -> None:
     """Write the curves of a view to an SVG file."""
     from frywright.model.errors import InputError
@@ -89,7 +100,9 @@ def print_view(view: dict[str, Any]) -> None:
     head, load = view["program"], view["load"]
     console.print(f"[bold]{head['name']}[/bold] v{head['version']} · {head['fryer']}")
     console.print(f"{head['product']} · {load['count']} × {load['unit']} ({load['mass']}) · {view['altitude']}\n")
-    console.print(f"[bold]{view['headline']['word'].upper()}[/bold]  {view['headline']['sentence']}")
+    for line in facts_lines(view["facts"]):
+        console.print(line)
+    console.print(view["headline"]["sentence"])
     if view["lid"]:
         console.print(f"[bold]LID {view['lid']['word'].upper()}[/bold]  {view['lid']['sentence']}")
     console.print(view["clock"]["sentence"])
@@ -149,7 +162,9 @@ def print_proof(proof: dict[str, Any]) -> None:
     from frywright.workbench.proof import FACTOR_WORDS
 
     console = Console(highlight=False)
-    console.print(f"[bold]{proof['outcome'].upper()}[/bold]  {proof['sentence']}\n")
+    for line in facts_lines(proof["facts"]):
+        console.print(line)
+    console.print(f"{proof['sentence']}\n")
     for cut in proof["cuts"]:
         console.print(
             f"  {cut['cut']}: {100 * cut['meets_frac']:.1f} % meet, at least {100 * cut['bound_frac']:.1f} %, "
@@ -172,6 +187,9 @@ def card(
     out: Path = typer.Option(..., help="PDF to write."),
     slot: int = typer.Option(1, help="Slot of the controller."),
     language: str = typer.Option("", help="en or es; default is the kitchen's."),
+    by: str = typer.Option("", help="Name of who answers for a program that is predicted short."),
+    reason: str = typer.Option("", help="Why it is printed all the same."),
+    store: str = typer.Option("", help="Store in which that name and reason are kept."),
     as_json: bool = typer.Option(False, "--json", help="Print the values and the check figure as JSON."),
 ) -> None:
     """Print a program as a one-page card with its check figure."""
@@ -182,25 +200,39 @@ def card(
         from frywright.model.errors import InputError
         from frywright.model.kitchen import LANGUAGES
         from frywright.workbench.cards import card_data, card_pdf
+        from frywright.workbench.facts import Answerer
         from frywright.workbench.language import translator
 
         place = open_kitchen(kitchen)
         chosen = language or place.site.language
         if chosen not in LANGUAGES:
             raise InputError("language", chosen, "one of: " + ", ".join(LANGUAGES))
-        found = place.program(program)
+        found, who = place.program(program), Answerer(by=by, reason=reason)
+        data = card_data(place, found, slot, chosen, translator(chosen), who)
+        if data["stamp"]:
+            keep_short_card(store, place, found, who)
         try:
-            out.write_bytes(card_pdf(place, found, slot, chosen, translator(chosen)))
+            out.write_bytes(card_pdf(place, found, slot, chosen, translator(chosen), who))
         except OSError as error:
             raise InputError("--out", str(out), f"a place that can be written ({error.strerror})") from error
-        data = card_data(place, found, slot, chosen, translator(chosen))
         if as_json:
-            emit_json(
-                {k: data[k] for k in ("title", "slot", "version", "figure", "header", "rows", "total", "banner", "alt")}
-            )
+            shown = ("title", "slot", "version", "figure", "header", "rows", "total", "banner", "stamp", "facts", "alt")
+            emit_json({k: data[k] for k in shown})
         else:
             typer.echo(f"{out}: {data['title']}, check figure {data['figure']}. {data['banner']}")
             typer.echo(f"As rounded for this controller: {data['alt']}")
+
+
+def keep_short_card(store: str, kitchen: Any, program: Any, who: Any) -> None:
+    """Keep who answers for the card of a program that is predicted short."""
+    from frywright.model.errors import InputError
+    from frywright.records.store import Store
+    from frywright.workbench.book import keep_print
+    from frywright.workbench.clock import now
+
+    if not store:
+        raise InputError("--store", "missing", "given: the card of a program that is predicted short is recorded")
+    keep_print(Store.named(store, now), kitchen, [program], who)
 
 
 @app.command()
@@ -226,16 +258,17 @@ def readback(
             typer.prompt(f"stage {v.stage}, {v.what}" if v.stage else v.what) for v in value_names(place, found, slot)
         ]
         result = read_back(place, found, slot, read)
+        told = readback_json(result, "metric" if as_json else str(place.site.units))
         if as_json:
-            emit_json(readback_json(result))
+            emit_json(told)
         else:
-            print_readback(readback_json(result))
+            print_readback(told)
         if not result.matches:
             raise SystemExit(1)
 
 
-def readback_json(result: Any) -> dict[str, Any]:
-    """A read-back as plain values."""
+def readback_json(result: Any, system: str = "metric") -> dict[str, Any]:
+    """A read-back as plain values; its consequence in a kitchen's units."""
     worst = result.consequence.verdicts[0][1] if result.consequence else None
     return {
         "matches": result.matches, "figure_card": result.figure_card, "figure_read": result.figure_read,
@@ -243,7 +276,7 @@ def readback_json(result: Any) -> dict[str, Any]:
             {"stage": m.stage, "what": m.what, "card": m.wanted, "machine": m.found, "likely_slip": m.slip}
             for m in result.mismatches
         ],
-        "consequence": worst.say() if worst else result.problem,
+        "consequence": worst.say(system) if worst else result.problem,
         "clock_s": result.held.clock_s if result.held else None,
         "margin_k": worst.margin_k if worst else None,
     }  # fmt: skip

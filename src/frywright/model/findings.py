@@ -67,7 +67,8 @@ class Outcome(StrEnum):
 class Verdict:
     """Judgement of one history by one rule in one edition.
 
-    ``sentence`` is a template; ``lead`` comes before it and says why the outcome is unknown.
+    ``sentence`` is a template; ``lead`` comes before it and says why the outcome is unknown. ``margin_k`` is signed:
+    below 0 the curve is short of the limit, whatever the outcome. ``evidence`` is the kind that stands behind it.
     """
 
     outcome: Outcome
@@ -80,6 +81,7 @@ class Verdict:
     margin_s: float | None = None
     missing: tuple[str, ...] = ()
     source: str = ""
+    evidence: str = ""
 
     def say(self, system: str = "metric", translate: Callable[[str], str] = str) -> str:
         """The verdict in words, in people's units and language."""

@@ -3,11 +3,21 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from enum import StrEnum
 
 from frywright.model.errors import InputError
 
 DRIPS = ("light", "dark", "formed", "none")
 """Whose water loss a cut follows (catalog/kinetics/drip.toml); none: not meat, or no figure found."""
+
+
+class Food(StrEnum):
+    """What a piece is, as cook rules speak of it; a mixed product is judged by the first of its foods that has a rule."""
+
+    POULTRY = "poultry"
+    FISH = "fish"
+    OTHER = "other"
+    PLANT = "plant"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,7 +71,7 @@ class Cut:
     bone_mass_frac: float = 0.0
     drip: str | None = None
     sample_kg: tuple[float, ...] = ()
-    poultry: bool = True
+    food: Food = Food.POULTRY
     geometry_origin: str = "estimate"
 
     def __post_init__(self) -> None:
@@ -75,6 +85,11 @@ class Cut:
             raise InputError("drip", self.drip, "one of " + ", ".join(DRIPS), where=self.key)
         if self.sample_kg and (len(self.sample_kg) < 5 or min(self.sample_kg) <= 0):
             raise InputError("sample", f"{len(self.sample_kg)} weights", "5 or more weights above 0", where=self.key)
+
+    @property
+    def poultry(self) -> bool:
+        """Whether it is poultry."""
+        return self.food is Food.POULTRY
 
     @property
     def drip_kind(self) -> str:
@@ -127,7 +142,10 @@ class Coating:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Product:
-    """What a kitchen sells from a fryer: a cut set at a mass, coated, at a start temperature."""
+    """What a kitchen sells from a fryer: a cut set at a mass, coated, at a start temperature.
+
+    ``house_core_c`` is the kitchen's own core for a food that no rule of its place speaks of.
+    """
 
     key: str
     name: str
@@ -136,6 +154,7 @@ class Product:
     start_temp_c: float
     unit_mass_kg: float | None = None
     frozen: bool = False
+    house_core_c: float | None = None
 
     def __post_init__(self) -> None:
         if self.frozen:
@@ -151,3 +170,7 @@ class Product:
             )
         if self.unit_mass_kg is not None and not 0.005 <= self.unit_mass_kg <= 5.0:
             raise InputError("unit_mass", f"{self.unit_mass_kg:.3f} kg", "0.005 to 5 kg", where=self.key)
+        if self.house_core_c is not None and not 40.0 <= self.house_core_c <= 100.0:
+            raise InputError(
+                "house_core", f"{self.house_core_c:.1f} °C", "40 to 100 °C (104 to 212 °F)", where=self.key
+            )

@@ -311,6 +311,5 @@ def show(value: float, suffix: str, system: str) -> str:
 
 
 def signed(value: float, suffix: str, system: str) -> str:
-    """As :func:`show`, with a plus sign where the value is not negative."""
-    text = show(value, suffix, system)
-    return text if text.startswith("-") else f"+{text}"
+    """As :func:`show`, with a plus or a minus sign."""
+    return f"{'−' if value < 0 else '+'}{show(abs(value), suffix, system)}"

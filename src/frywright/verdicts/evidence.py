@@ -5,6 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+NO_RULE = "a rule for this food, or a house target"
+SCOUTING_MISSING = ("probe log of the coldest piece, or a calibrated piece",)
+
 
 class EvidenceKind(StrEnum):
     """Where a curve comes from."""
@@ -25,7 +28,7 @@ class Evidence:
     def missing(self) -> tuple[str, ...]:
         """What this evidence lacks before it can support *meets*."""
         if self.kind is EvidenceKind.SCOUTING:
-            return ("probe log of the coldest piece, or a calibrated piece",)
+            return SCOUTING_MISSING
         if not self.checked:
             return ("thermometer check",)
         return ()

@@ -9,13 +9,17 @@ from numpy.typing import ArrayLike
 
 from frywright.catalog import load
 from frywright.model.findings import Outcome, Verdict
-from frywright.verdicts.evidence import Evidence, EvidenceKind
+from frywright.verdicts.evidence import NO_RULE, Evidence, EvidenceKind
 from frywright.verdicts.lethality import first_above_s, log_reduction, longest_above_s
 from frywright.verdicts.limits import CookLimit
 from frywright.verdicts.margin import until
 from frywright.verdicts.tables import TimeTable, fsis_poultry, uk_equivalents
 
 MOST_LOGS_SHOWN = 12.0  # beyond this the sum says nothing more
+NO_RULE_KNOWN = "no rule is known for this place and date"
+NO_RULE_SENTENCE = "No rule here for this food: {why}."
+LEADS = {EvidenceKind.SCOUTING: "Predicted, not proven: "}
+UNCHECKED = "Not proven, the thermometer was not checked: "
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -31,21 +35,18 @@ class CoreCurve:
     time_s: ArrayLike
     core_c: ArrayLike
     lift_s: float
-    poultry: bool = True
     fat_pct: float = 12.0
     carry_over_counts: bool = False
 
 
-def judge(curve: CoreCurve, limit: CookLimit | None, evidence: Evidence) -> Verdict:
-    """Verdict of one curve. Missing rule or missing evidence gives *unknown*.
+def judge(curve: CoreCurve, limit: CookLimit | None, evidence: Evidence, why: str = NO_RULE_KNOWN) -> Verdict:
+    """Verdict of one curve by the limit of its food. Missing rule or missing evidence gives *unknown*; ``why`` says why there is no rule.
 
     The guard band is the thermometer's error: the curve must meet the limit with that much
     taken off every reading.
     """
     if limit is None:
-        return _no_rule("", "no rule is known for this place and date")
-    if ("poultry" if curve.poultry else "other") not in limit.applies_to:
-        return _no_rule(limit.edition, "the rule in force does not speak of this food", limit)
+        return _no_rule(why)
     time = np.asarray(curve.time_s, dtype=float)
     core = np.asarray(curve.core_c, dtype=float) - evidence.error_k
     if not curve.carry_over_counts:
@@ -57,11 +58,10 @@ def judge(curve: CoreCurve, limit: CookLimit | None, evidence: Evidence) -> Verd
     return _table(curve, limit, evidence, time, core)
 
 
-def _no_rule(edition: str, why: str, limit: CookLimit | None = None) -> Verdict:
+def _no_rule(why: str) -> Verdict:
     return Verdict(
-        outcome=Outcome.UNKNOWN, rule=limit.rule if limit else "", edition=edition,
-        sentence="Unknown: {why}.", values={"why": why}, missing=(why,), source=limit.source if limit else "",
-    )  # fmt: skip
+        outcome=Outcome.UNKNOWN, rule="", edition="", sentence=NO_RULE_SENTENCE, values={"why": why}, missing=(NO_RULE,)
+    )
 
 
 def _instant(curve, limit, evidence, time, core) -> Verdict:  # type: ignore[no-untyped-def]
@@ -74,7 +74,7 @@ def _instant(curve, limit, evidence, time, core) -> Verdict:  # type: ignore[no-
     margin_k = min(hottest - level, _margin_for_hold(time, core, level, limit.hold_s))
     margin_s = curve.lift_s - (reached + limit.hold_s) if reached is not None else None
     values = {
-        "piece": curve.piece, "core_c": at_lift, "peak_c": hottest, "limit_c": level, "title": limit.title,
+        "piece": curve.piece, "core_c": at_lift, "peak_c": hottest, "limit_c": level, "level_c": level, "title": limit.title,
         "hold_s": limit.hold_s, "margin_k": margin_k, "guard_k": evidence.error_k,
         "spare_s": abs(margin_s) if margin_s is not None else 0.0,
     }  # fmt: skip
@@ -170,16 +170,9 @@ def _table_margin(table, time, core) -> float:  # type: ignore[no-untyped-def]
 
 def _conclude(met, sentence, values, limit, evidence: Evidence, margins) -> Verdict:  # type: ignore[no-untyped-def]
     missing = evidence.missing()
-    outcome = Outcome.MEETS if met else Outcome.FAILS
-    if missing:
-        lead = {
-            EvidenceKind.SCOUTING: "Unknown until probed; scouting estimate: ",
-        }.get(evidence.kind, "Unknown, the thermometer was not checked: ")
-        return Verdict(
-            outcome=Outcome.UNKNOWN, rule=limit.rule, edition=limit.edition, sentence=sentence, lead=lead,
-            values=values, margin_k=margins[0], margin_s=margins[1], missing=missing, source=limit.source,
-        )  # fmt: skip
+    outcome = Outcome.UNKNOWN if missing else (Outcome.MEETS if met else Outcome.FAILS)
     return Verdict(
         outcome=outcome, rule=limit.rule, edition=limit.edition, sentence=sentence, values=values,
+        lead=LEADS.get(evidence.kind, UNCHECKED) if missing else "", evidence=str(evidence.kind),
         margin_k=margins[0], margin_s=margins[1], missing=missing, source=limit.source,
     )  # fmt: skip

@@ -1,13 +1,16 @@
-"""Limits by place and date: which rule judges a cook, in which edition."""
+"""Limits by place, food and date: which rule judges a cook, in which edition."""
 
 from __future__ import annotations
 
 import datetime as dt
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache
+from typing import Any
 
 from frywright.catalog import load
 from frywright.model.errors import InputError
+from frywright.model.food import Food
 from frywright.model.units import to_inside
 
 HAND_RULE = "us_food_code_2022"
@@ -30,22 +33,78 @@ class CookLimit:
     log_n: float = 0.0
 
 
+def _place(jurisdiction: str) -> dict[str, Any]:
+    places: dict[str, dict[str, Any]] = {
+        j["key"]: j for j in load.table("standards/jurisdictions.toml")["jurisdiction"]
+    }
+    if jurisdiction not in places:
+        raise InputError("jurisdiction", repr(jurisdiction), "one of: " + ", ".join(places))
+    return places[jurisdiction]
+
+
 @cache
-def cook_limit(jurisdiction: str) -> CookLimit:
-    """The cook limit a kitchen in ``jurisdiction`` is judged by.
+def rule_for(jurisdiction: str, food: Food) -> CookLimit | None:
+    """The cook limit of a food in a place; None where its rules do not speak of the food.
 
     Raises
     ------
     InputError
         The jurisdiction is not in the catalog.
     """
-    places = {j["key"]: j for j in load.table("standards/jurisdictions.toml")["jurisdiction"]}
-    if jurisdiction not in places:
-        raise InputError("jurisdiction", repr(jurisdiction), "one of: " + ", ".join(places))
-    place = places[jurisdiction]
-    table = load.table(f"standards/{place['rule']}.toml")
+    place = _place(jurisdiction)
+    if food not in place["rules"]:
+        return None
+    table = load.table(f"standards/{place['rules'][food]}.toml")
     edition = next(e for e in table["edition"] if e["key"] == place["edition"])
     return _limit(table, edition)
+
+
+def why_no_rule(jurisdiction: str, food: Food) -> str:
+    """Why the rules of a place do not speak of a food; empty where one does."""
+    return str(_place(jurisdiction).get("no_rule", {}).get(food, ""))
+
+
+def cook_limit(jurisdiction: str) -> CookLimit:
+    """The cook limit of poultry, which every place of the catalog has.
+
+    Raises
+    ------
+    InputError
+        The jurisdiction is not in the catalog.
+    """
+    limit = rule_for(jurisdiction, Food.POULTRY)
+    assert limit is not None  # a test walks the catalog
+    return limit
+
+
+HOUSE = "house"
+"""Rule key of a kitchen's own target for a food without a rule."""
+
+
+def limit_of(jurisdiction: str, foods: Iterable[Food], house_core_c: float | None = None) -> CookLimit | None:
+    """What judges a product of these foods: the strictest rule of the place, else the house target, else None.
+
+    Raises
+    ------
+    InputError
+        The jurisdiction is not in the catalog.
+    """
+    for food in Food:
+        rule = rule_for(jurisdiction, food) if food in set(foods) else None
+        if rule is not None:
+            return rule
+    if house_core_c is None:
+        return None
+    return CookLimit(
+        rule=HOUSE,
+        kind="instant",
+        edition="",
+        title="house target",
+        valid_from=dt.date.min,
+        applies_to=tuple(Food),
+        source=HOUSE,
+        level_c=house_core_c,
+    )
 
 
 def hand_level_c(jurisdiction: str) -> float:

@@ -11,6 +11,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState, Program, Stage, StageEnd
 from frywright.model.units import BARE, clock, write
 from frywright.workbench.cook import CookRequest, carry_over, edit_program, program_of
+from frywright.workbench.facts import Answerer
 
 END_DIMENSION = {
     StageEnd.DURATION: "time", StageEnd.ELAPSED: "time", StageEnd.LEFT: "time",
@@ -157,6 +158,10 @@ class CookForm:
         value = read(typed.value, END_DIMENSION[kind], "time" if timed else "value")
         most = read(typed.most, "time", "at_most") if typed.most else None
         return Stage(set_c=set_c, lid=LidState(typed.lid), at_most_s=most, **{END_FIELD[kind]: value})
+
+    def answerer(self) -> Answerer:
+        """Who answers for a program that is predicted short, as typed."""
+        return Answerer(by=self.text("by"), reason=self.text("reason"))
 
     def request(self) -> CookRequest:
         """The request typed; InputError names what cannot be read."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import dataclasses
 import datetime as dt
+from collections.abc import Iterable
 from contextvars import ContextVar
 from functools import lru_cache
 from pathlib import Path
@@ -18,9 +19,11 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState, Program, Stage
 from frywright.model.units import clock
 from frywright.records.store import Store
+from frywright.verdicts.facts import Facts
 from frywright.workbench.cards import ReadBack
 from frywright.workbench.clock import now
 from frywright.workbench.cook import CookAnswer
+from frywright.workbench.facts import NOBODY, Answerer, answered
 from frywright.workbench.kitchens import demo_text, read_text
 from frywright.workbench.view import plain_json
 
@@ -102,15 +105,21 @@ def _parsed(text: str, file: str) -> Kitchen:
     return parse_kitchen(text, file)
 
 
-def save_program(store: Store, kitchen: Kitchen, program: Program) -> Recorded:
+def save_program(store: Store, kitchen: Kitchen, program: Program, who: Answerer = NOBODY, *seen: Facts) -> Recorded:
     """Keep a program as the next version of its name.
+
+    Parameters
+    ----------
+    who : answers for a program that is predicted short
+    seen : facts of it besides its full load's, such as its proof's
 
     Raises
     ------
     InputError
-        The fryer cannot do it, or its version was taken in the meantime.
+        The fryer cannot do it, its version was taken in the meantime, or it is predicted short and nobody answers for it.
     """
     kitchen.check(program)
+    lock = answered(kitchen, program, who, *seen)
     with store.writing() as writer:
         newest = max((p.version for p in remembered_kitchen(store).programs if p.name == program.name), default=0)
         if program.version != newest + 1:
@@ -118,12 +127,35 @@ def save_program(store: Store, kitchen: Kitchen, program: Program) -> Recorded:
                 "version", program.version, f"{newest + 1}: someone saved version {newest} meanwhile; compare both",
                 where=program.name,
             )  # fmt: skip
-        return writer.add(_entry("program", program_payload(program), {"program": str(program.version)}))
+        return writer.add(_entry("program", {**program_payload(program), **lock}, {"program": str(program.version)}))
 
 
-def keep_simulation(store: Store, answer: CookAnswer) -> Recorded:
-    """Keep a simulation with its question, verdicts and curves."""
-    payload = {**plain_json(answer), "stages": program_payload(answer.plan.program)["stages"]}
+def keep_print(store: Store, kitchen: Kitchen, programs: Iterable[Program], who: Answerer) -> None:
+    """Keep who answers for the printed cards of programs that are predicted short; nothing for the others.
+
+    Raises
+    ------
+    InputError
+        One is predicted short and nobody answers for it.
+    """
+    locks = [(program, answered(kitchen, program, who)) for program in programs]
+    with store.writing() as writer:
+        for program, lock in locks:
+            if lock:
+                payload = {"name": program.name, "version": program.version, "fryer": program.fryer, **lock}
+                writer.add(_entry("short_card", payload, {"program": str(program.version)}))
+
+
+def keep_simulation(store: Store, kitchen: Kitchen, answer: CookAnswer, who: Answerer = NOBODY) -> Recorded:
+    """Keep a simulation with its question, verdicts and curves.
+
+    Raises
+    ------
+    InputError
+        Its program is predicted short and nobody answers for it.
+    """
+    lock = answered(kitchen, answer.plan.program, who, answer.facts)
+    payload = {**plain_json(answer), "stages": program_payload(answer.plan.program)["stages"], **lock}
     editions = {v.rule: v.edition for _, v in answer.verdicts}
     versions = {"program": str(answer.plan.program.version), "catalog": answer.history.catalog_version, **editions}
     with store.writing() as writer:
@@ -211,6 +243,6 @@ def program_payload(program: Program) -> dict[str, Any]:
 
 def program_from(payload: Any) -> Program:
     """The program written down by :func:`program_payload`."""
-    values = dict(payload)
+    values = {k: v for k, v in payload.items() if k != "short"}
     stages = tuple(Stage(**{**s, "lid": LidState(s["lid"])}) for s in values.pop("stages"))
     return Program(stages=stages, **values)

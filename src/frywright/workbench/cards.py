@@ -9,17 +9,22 @@ from typing import Any
 from frywright.design.controller import Keyed, Rendered, parse, render, rounded
 from frywright.design.readback import Mismatch, compare
 from frywright.model.errors import InputError
-from frywright.model.findings import Outcome
+from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.reports.chart import card_spec, svg
 from frywright.reports.paper import pdf
+from frywright.verdicts.facts import Facts, Prediction
 from frywright.workbench.clock import now
 from frywright.workbench.cook import CookAnswer, CookRequest, ask
+from frywright.workbench.facts import NOBODY, Answerer, amount_of, answered, refuse_short, show_facts
 from frywright.workbench.view import cook_view
 
 Translate = Callable[[str], str]
-UNPROVEN = "Scouting: not proven by probe. Not for service until the coldest pieces are probed and the limit is met."
+NOT_FOR_SERVICE = "Not for service until the coldest pieces are probed and the limit is met."
+SHORT = "SHORT BY {amount}"
+"""Stamp across the card of a program that is predicted short."""
+SHORT_CARD = "SHORT: not for service. {predicted} Printed for {by}, who answers for it: {reason}"
 CAUTIONS = {
     "drop": "Thaw fully, shake off ice, lower slowly: wet or iced food makes hot oil boil over and burn.",
     "lid": "Close and lock the lid as the maker says. Open only at zero on the gauge and a silent vent: steam scalds. The timer is no proof. Never force a lid.",
@@ -32,22 +37,25 @@ CURVE_MM = {False: 72, True: 58}
 """Height of the curve, smaller where many values are to be keyed, so that a card stays one page."""
 
 
-def card_data(kitchen: Kitchen, program: Program, slot: int, language: str, translate: Translate) -> dict[str, Any]:
+def card_data(
+    kitchen: Kitchen, program: Program, slot: int, language: str, translate: Translate, who: Answerer = NOBODY
+) -> dict[str, Any]:
     """Everything on a card, in a language. The rounded program is what is simulated and drawn.
 
-    Without calibrated evidence that every piece of the full load meets the limit it says *not for service*.
+    It carries what is predicted and what is proven; a program predicted short has SHORT across it and who answers for it.
 
     Raises
     ------
     InputError
-        The fryer's controller cannot hold the program.
+        The fryer's controller cannot hold the program, or it is predicted short and nobody answers for it.
     """
     fryer = kitchen.fryer(program.fryer)
     keyed = render(program, fryer.controller, slot)
     fitted = rounded(program, fryer.controller)
     answer = ask(kitchen, CookRequest(program=fitted))
-    proven = all(verdict.outcome is Outcome.MEETS for _, verdict in answer.verdicts)
-    view = cook_view(answer, str(kitchen.site.units), translate)
+    system = str(kitchen.site.units)
+    lock = answered(kitchen, program, who, answer.facts)
+    view = cook_view(answer, system, translate)
     words = {"oil": translate("oil"), "minutes": translate("minutes since the drop"), "pressure": translate("gauge")}
     sign = "°F" if str(fryer.controller.shows) == "f" else "°C"
     when = "time left" if fryer.controller.clock.counts_down else "time since the drop"
@@ -60,10 +68,22 @@ def card_data(kitchen: Kitchen, program: Program, slot: int, language: str, tran
         "words": {"check": translate("check figure"), "slot": translate("slot"), "version": translate("version"), "total": translate("total time")},
         "header": [translate("stage"), f"{translate('set point')} ({sign})", translate(when), translate("lid")],
         "rows": _rows(keyed, translate), "total": view["clock"]["total"], "lift": view["clock"]["sentence"],
-        "banner": "" if proven else translate(UNPROVEN), "foot": translate(FOOT),
+        "banner": _banner(answer.facts, lock, system, translate), "facts": view["facts"],
+        "stamp": say(SHORT, {"amount": amount_of(answer.facts, system)}, system, translate) if lock else "", "foot": translate(FOOT),
         "cautions": {k: translate(v) if k != "lid" or program.under_pressure else "" for k, v in CAUTIONS.items()},
         "curve": svg(card_spec(view, words)), "curve_mm": CURVE_MM[len(keyed.values) > MANY_VALUES], "alt": view["headline"]["sentence"],
     }  # fmt: skip
+
+
+def _banner(facts: Facts, lock: dict[str, Any], system: str, translate: Translate) -> str:
+    """One of three states, predicted but not proven, no rule here, proven; or the lock of a short one."""
+    told = show_facts(facts, system, translate)
+    if lock:
+        values = {"predicted": told.predicted, "by": lock["short"]["by"], "reason": lock["short"]["reason"]}
+        return say(SHORT_CARD, values, system, translate)
+    if facts.prediction is Prediction.NO_RULE or facts.proven:
+        return f"{told.predicted} {told.evidence}" if facts.proven else told.predicted
+    return f"{told.predicted} {translate('Not proven yet.')} {translate(NOT_FOR_SERVICE)}"
 
 
 def _rows(keyed: Rendered, translate: Translate) -> list[list[str]]:
@@ -79,16 +99,18 @@ def _rows(keyed: Rendered, translate: Translate) -> list[list[str]]:
     return rows
 
 
-def card_pdf(kitchen: Kitchen, program: Program, slot: int, language: str, translate: Translate) -> bytes:
+def card_pdf(
+    kitchen: Kitchen, program: Program, slot: int, language: str, translate: Translate, who: Answerer = NOBODY
+) -> bytes:
     """The card as a one-page PDF."""
-    return pdf("card.typ", "cards", [card_data(kitchen, program, slot, language, translate)])
+    return pdf("card.typ", "cards", [card_data(kitchen, program, slot, language, translate, who)])
 
 
-def site_cards_pdf(kitchen: Kitchen, languages: dict[str, Translate]) -> bytes:
+def site_cards_pdf(kitchen: Kitchen, languages: dict[str, Translate], who: Answerer = NOBODY) -> bytes:
     """Cards of the newest version of every program, in each language given, as one PDF."""
     names = sorted({p.name for p in kitchen.programs})
     cards = [
-        card_data(kitchen, kitchen.program(name), 1, language, translate)
+        card_data(kitchen, kitchen.program(name), 1, language, translate, who)
         for name in names
         for language, translate in languages.items()
     ]
@@ -118,8 +140,9 @@ def read_back(kitchen: Kitchen, program: Program, slot: int, read: Sequence[str]
     Raises
     ------
     InputError
-        More or fewer values than the card has.
+        The program is predicted short, or more or fewer values than the card has.
     """
+    refuse_short(kitchen, program)
     fryer = kitchen.fryer(program.fryer)
     card = render(program, fryer.controller, slot)
     keyed = [v for v in card.values if not v.by_crew]

@@ -24,7 +24,6 @@ from frywright.workbench.book import entry_of, record
 from frywright.workbench.cook import CookRequest, ask
 from frywright.workbench.photos import keep_photo
 from frywright.workbench.upkeep import FIGURE_NAMES, figure_entry, first_day
-from frywright.workbench.view import WORDS
 
 Translate = Callable[[str], str]
 PLATE, SITE, STEP = "nameplate", "site_survey", "commission_step"
@@ -303,7 +302,7 @@ def acceptance(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) 
         shown3 = (show(heat["mean_c"], "c", system), show(heat["set_c"], "c", system), show(heat["swing_k"], "k", system))  # fmt: skip
         tests += control(heat["set_c"], heat["mean_c"], heat["swing_k"], fryer, shown3)
     tests += _proofs(kitchen, case, system)
-    return [{"name": tr(t.name), "measured": t.measured, "reckoned": t.reckoned, "outcome": str(t.outcome), "word": tr(WORDS[t.outcome]),
+    return [{"name": tr(t.name), "measured": t.measured, "reckoned": t.reckoned, "outcome": str(t.outcome), "word": tr(str(t.outcome)),
              "text": say(t.note.text, t.note.values, system, tr)} for t in tests]  # fmt: skip
 
 

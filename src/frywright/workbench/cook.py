@@ -6,16 +6,18 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from frywright.catalog import load as catalog
+from frywright.model.errors import InputError
 from frywright.model.findings import Note, Verdict
-from frywright.model.food import Product
+from frywright.model.food import Food, Product
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program, Stage
 from frywright.physics.fry import FryHistory, PieceHistory, simulate_many
 from frywright.physics.inputs import CLOSE
 from frywright.physics.plan import FryPlan, make_plan
-from frywright.verdicts.judge import CoreCurve, judge
-from frywright.verdicts.limits import cook_limit
+from frywright.verdicts.facts import Facts, facts_of
+from frywright.verdicts.judge import NO_RULE_KNOWN, CoreCurve, judge
+from frywright.verdicts.limits import HOUSE, CookLimit, limit_of, why_no_rule
 from frywright.verdicts.pressure import judge_opening
 from frywright.workbench.evidence import evidence_for, range_notes
 
@@ -34,7 +36,7 @@ class CookRequest:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CookAnswer:
-    """The simulation, and a verdict for each class of piece (coldest first), lid last."""
+    """The simulation, and a verdict for each class of piece (lowest margin first), lid last."""
 
     history: FryHistory
     verdicts: tuple[tuple[PieceHistory, Verdict], ...]
@@ -45,6 +47,11 @@ class CookAnswer:
     def plan(self) -> FryPlan:
         """The question."""
         return self.history.plan
+
+    @property
+    def facts(self) -> Facts:
+        """What is predicted and what is proven of this load."""
+        return facts_of(verdict for _, verdict in self.verdicts)
 
 
 def edit_program(program: Program, stages: Sequence[Stage]) -> Program:
@@ -78,18 +85,63 @@ def ask(kitchen: Kitchen, request: CookRequest) -> CookAnswer:
     plan = _plan(kitchen, request)
     full = [replace(request, units_count=plan.most_units, load_kg=None)] if plan.overloaded else []
     histories = simulate_many([plan, *(_plan(kitchen, asked) for asked in full)], CLOSE)
-    history, limit = histories[0], cook_limit(kitchen.site.jurisdiction)
+    history = histories[0]
+    limit, why = product_limit(kitchen, plan.product), why_none(kitchen, plan.product)
     judged = []
     for same in zip(*(h.pieces for h in histories), strict=True):
         evidence = evidence_for(kitchen, plan, same[0].kind)
         evidence = replace(evidence, error_k=evidence.error_k + CLOSE.error_k)
-        verdicts = [judge(_curve(h, piece), limit, evidence) for h, piece in zip(histories, same, strict=True)]
+        verdicts = [judge(_curve(h, piece), limit, evidence, why) for h, piece in zip(histories, same, strict=True)]
         judged.append((same[0], min(verdicts, key=_spare_k)))
-    judged.sort(key=lambda pair: pair[0].core_at_lift_c)
+    judged.sort(key=lambda pair: (_spare_k(pair[1]), pair[0].core_at_lift_c))
     lid = None
     if plan.program.under_pressure:
         lid = judge_opening(history.time_s, history.gauge_pa, history.lift_s, plan.fryer.zero_gauge_pa)
-    return CookAnswer(history=history, verdicts=tuple(judged), lid=lid, notes=range_notes(kitchen, plan))
+    notes = (*_house_notes(plan.product, limit), *range_notes(kitchen, plan))
+    return CookAnswer(history=history, verdicts=tuple(judged), lid=lid, notes=notes)
+
+
+def foods_of(kitchen: Kitchen, product: Product) -> list[Food]:
+    """The foods of a product's pieces, as rules speak of them."""
+    found = {kitchen.cut(part.cut).food for part in kitchen.cut_set(product.cut_set).parts}
+    return [food for food in Food if food in found]
+
+
+def product_limit(kitchen: Kitchen, product: Product) -> CookLimit | None:
+    """What judges a product here: a rule of the place, else its house target, else None."""
+    return limit_of(kitchen.site.jurisdiction, foods_of(kitchen, product), product.house_core_c)
+
+
+def why_none(kitchen: Kitchen, product: Product) -> str:
+    """Why no rule of the place speaks of a product."""
+    return why_no_rule(kitchen.site.jurisdiction, foods_of(kitchen, product)[0]) or NO_RULE_KNOWN
+
+
+def needed_limit(kitchen: Kitchen, product: Product) -> CookLimit:
+    """What a program of a product is designed for or proven against.
+
+    Raises
+    ------
+    InputError
+        No rule of the place speaks of it, and the kitchen set no house target.
+    """
+    limit = product_limit(kitchen, product)
+    if limit is None:
+        raise InputError(
+            "house_core",
+            "missing",
+            "given in the kitchen file: no rule here speaks of this food, so the core you want is the target",
+            where=product.name,
+        )
+    return limit
+
+
+def _house_notes(product: Product, limit: CookLimit | None) -> tuple[Note, ...]:
+    if product.house_core_c is None or limit is None or limit.rule == HOUSE:
+        return ()
+    text = "The house target {house_c} of {product} is not used: {title} judges it."
+    values: dict[str, float | str] = {"house_c": product.house_core_c, "product": product.name, "title": limit.title}
+    return (Note(kind="house", text=text, values=values),)
 
 
 def _plan(kitchen: Kitchen, request: CookRequest) -> FryPlan:
@@ -107,7 +159,7 @@ def _curve(history: FryHistory, piece: PieceHistory) -> CoreCurve:
     food = catalog.compositions()[piece.kind.cut.composition]
     return CoreCurve(
         piece=piece_name(piece), time_s=history.time_s, core_c=piece.core_c, lift_s=history.earliest_lift_s,
-        poultry=piece.kind.cut.poultry, fat_pct=100.0 * food.fractions["fat"],
+        fat_pct=100.0 * food.fractions["fat"],
     )  # fmt: skip
 
 

@@ -19,8 +19,10 @@ from frywright.model.program import Program
 from frywright.model.units import clock, show
 from frywright.physics.fry import simulate
 from frywright.physics.plan import make_plan
-from frywright.verdicts.limits import cook_limit
-from frywright.workbench.book import program_payload
+from frywright.records.store import Store
+from frywright.workbench.book import held_status, program_payload
+from frywright.workbench.cook import needed_limit
+from frywright.workbench.facts import facts_json, program_facts
 from frywright.workbench.keyed_clock import clock_note_of
 from frywright.workbench.proof import ProofAnswer, proof_json, prove_program
 
@@ -38,7 +40,7 @@ def design_program(
     InputError
         The goals cannot be met together; the message names what binds.
     """
-    limit = cook_limit(kitchen.site.jurisdiction)
+    limit = needed_limit(kitchen, kitchen.product(product))
     found = search_design(kitchen, product, fryer, limit, goals, effort)
     newest = max((p.version for p in kitchen.programs if p.name == found.recommended.program.name), default=0)
     chosen = replace(found.recommended, program=replace(found.recommended.program, version=newest + 1))
@@ -50,7 +52,7 @@ def window_of(kitchen: Kitchen, program: Program) -> tuple[Candidate, tuple[Edge
     wide = Goals(
         margin_k=0.0, colour_low_n=0.0, colour_high_n=60.0, most_loss_frac=0.6, longest_s=3600.0, core_low_c=0.0
     )
-    return window(kitchen, program, cook_limit(kitchen.site.jurisdiction), wide)
+    return window(kitchen, program, needed_limit(kitchen, kitchen.product(program.product)), wide)
 
 
 def transfer_program(
@@ -63,7 +65,7 @@ def transfer_program(
     InputError
         It cannot be done; the message says how near the nearest comes.
     """
-    limit = cook_limit(kitchen.site.jurisdiction)
+    limit = needed_limit(kitchen, kitchen.product(target.product or program.product))
     found = search_transfer(kitchen, program, target, limit, effort)
     newest = max((p.version for p in kitchen.programs if p.name == found.program.name), default=0)
     made = replace(found.program, version=newest + 1)
@@ -75,7 +77,7 @@ def at_altitude(kitchen: Kitchen, altitude_m: float | None) -> Kitchen:
     return kitchen if altitude_m is None else replace(kitchen, site=replace(kitchen.site, altitude_m=altitude_m))
 
 
-def differences(kitchen: Kitchen, old: Program, new: Program) -> dict[str, Any]:
+def differences(kitchen: Kitchen, old: Program, new: Program, translate: Translate = str) -> dict[str, Any]:
     """What changed between versions, value by value, and what that does to core, loss and time."""
     system = str(kitchen.site.units)
     before, after = (simulate(make_plan(kitchen, p)) for p in (old, new))
@@ -87,6 +89,7 @@ def differences(kitchen: Kitchen, old: Program, new: Program) -> dict[str, Any]:
             "loss_frac": after.moisture_loss_frac - before.moisture_loss_frac, "time_s": after.lift_s - before.lift_s,
         },
         "clocks": [clock(p.clock_s) for p in (old, new)],
+        "facts": [facts_json(program_facts(kitchen, p), system, translate) for p in (old, new)],
         "cards": f"Cards of version {old.version} are void.",
     }  # fmt: skip
 
@@ -109,6 +112,15 @@ def scouting_beside(kitchen: Kitchen, known: Program, product: str, altitude_m: 
     )  # fmt: skip
     return {"time": clock(told.time_s), "time_s": told.time_s, "weight_n": told.weight_n, "start_n": told.start_n,
             "altitude_n": told.altitude_n, "label": "rule of thumb, not approved"}  # fmt: skip
+
+
+def program_rows(store: Store, kitchen: Kitchen, translate: Translate = str) -> list[dict[str, Any]]:
+    """Every program: what its fryer is known to hold, what is predicted and what is proven of it."""
+    system = str(kitchen.site.units)
+    return [
+        {**row, "facts": facts_json(program_facts(kitchen, kitchen.program(row["name"])), system, translate)}
+        for row in held_status(store, kitchen)
+    ]
 
 
 def candidate_json(candidate: Candidate, system: str) -> dict[str, Any]:

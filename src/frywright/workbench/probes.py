@@ -22,15 +22,17 @@ from frywright.model.calibration import Calibration
 from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import Note, Verdict
+from frywright.model.food import Food
 from frywright.model.kitchen import Kitchen
 from frywright.physics.plan import lid_of, make_plan
 from frywright.records.attachments import Attachments
 from frywright.records.store import Store
 from frywright.verdicts.evidence import Evidence, EvidenceKind
 from frywright.verdicts.judge import CoreCurve, best_row, judge, salmonella_log
-from frywright.verdicts.limits import cook_limit
+from frywright.verdicts.limits import CookLimit, rule_for, why_no_rule
 from frywright.verdicts.tables import fsis_poultry, uk_equivalents
 from frywright.workbench.clock import now
+from frywright.workbench.cook import product_limit, why_none
 from frywright.workbench.thermometers import check_valid, correction_of
 
 FIRST_KINDS = ("scale", "lifted", "out_of_oil")
@@ -122,27 +124,36 @@ def tell(kitchen: Kitchen, log: Log, asked: ProbeAsk | None = None, store: Store
         for curve in load.curves:
             valid = bool(store and used.get(curve.channel) and check_valid(store, used[curve.channel], when))
             cut = (asked.cuts.get(curve.channel) if asked else None) or ""
-            judged.append(_judge(kitchen, number, curve, cut, valid))
+            judged.append(_judge(kitchen, number, curve, cut, valid, asked.program if asked else ""))
     first = sorted(found.notes, key=lambda note: note.kind not in FIRST_KINDS)
     return Answer(analysis=found, judged=tuple(judged), notes=(*first, *log.notes))
 
 
-def _judge(kitchen: Kitchen, number: int, curve: ProbeCurve, cut_key: str, valid: bool) -> JudgedCurve:
-    limit = cook_limit(kitchen.site.jurisdiction)
+def _judge(kitchen: Kitchen, number: int, curve: ProbeCurve, cut_key: str, valid: bool, program: str) -> JudgedCurve:
     cut = kitchen.cut(cut_key) if cut_key else None
-    poultry = cut.poultry if cut else True
+    food = cut.food if cut else Food.POULTRY
+    limit, why = _rule_of(kitchen, food, program)
     fat = 100.0 * catalog.compositions()[cut.composition].fractions["fat"] if cut else 12.0
     time, core = unbridged(curve)
     evidence = Evidence(kind=EvidenceKind.PROBE, error_k=kitchen.site.thermometer_error_k, checked=valid)
     lift = min(curve.lift_s, float(time[-1]))
     piece = f"{curve.channel} ({cut.title})" if cut else curve.channel
-    verdict = judge(CoreCurve(piece=piece, time_s=time, core_c=core, lift_s=lift, poultry=poultry, fat_pct=fat, carry_over_counts=True), limit, evidence)  # fmt: skip
+    told = CoreCurve(piece=piece, time_s=time, core_c=core, lift_s=lift, fat_pct=fat, carry_over_counts=True)
+    verdict = judge(told, limit, evidence, why)
     table = uk_equivalents() if limit is not None and limit.rule == "uk_core" else fsis_poultry("chicken", fat)
     guarded = core - evidence.error_k
     return JudgedCurve(
-        load_number=number, curve=curve, cut=cut_key, verdict=verdict, row=best_row(table, time, guarded) if poultry else None,
+        load_number=number, curve=curve, cut=cut_key, verdict=verdict, row=best_row(table, time, guarded) if food is Food.POULTRY else None,
         logs_n=salmonella_log(time, guarded), checked=valid,
     )  # fmt: skip
+
+
+def _rule_of(kitchen: Kitchen, food: Food, program: str) -> tuple[CookLimit | None, str]:
+    """What judges a curve: its program's product (with its house target) where it is known, else the rule of its food."""
+    if program:
+        product = kitchen.product(kitchen.program(program).product)
+        return product_limit(kitchen, product), why_none(kitchen, product)
+    return rule_for(kitchen.site.jurisdiction, food), why_no_rule(kitchen.site.jurisdiction, food)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -13,10 +13,15 @@ from frywright.model.program import Program
 from frywright.model.units import signed
 from frywright.physics.inputs import CLOSE, ROUTINE
 from frywright.physics.plan import FryPlan, lid_of, make_plan
-from frywright.verdicts.limits import cook_limit
+from frywright.verdicts.evidence import SCOUTING_MISSING, EvidenceKind
+from frywright.verdicts.facts import Facts, facts_from, no_rule
+from frywright.verdicts.judge import NO_RULE_SENTENCE
+from frywright.verdicts.limits import HOUSE, cook_limit
+from frywright.workbench.cook import product_limit, why_none
 from frywright.workbench.evidence import NEVER, evidence_for
+from frywright.workbench.facts import facts_json
 
-SCOUTING, CALIBRATED = "Unknown until probed; scouting proof.", "Calibrated proof, the calibration's error taken off."
+SCOUTING, CALIBRATED = "Predicted, not proven.", "Calibrated proof, the calibration's error taken off."
 NONE_FAILED = (
     "None of {samples} loads failed {title} (at least {bound_frac} of loads pass, at {confidence} confidence)."
 )
@@ -31,7 +36,6 @@ CORNER_SHORT = (
 SMALL_LOADS = (
     "Loads below {load_frac} of the full load do not always build full pressure: give them a program of their own."
 )
-NO_RULE = "the rule in force does not speak of this food"
 FACTOR_WORDS = {
     "weight_quantile_frac": "piece weight", "start_temp_k": "start temperature", "load_frac": "load",
     "heater_frac": "heater strength", "oil_level_frac": "oil level", "offset_k": "thermostat offset",
@@ -48,7 +52,8 @@ class ProofAnswer:
     proof: Proof
     outcome: Outcome
     notes: tuple[Note, ...]
-    ruled: bool = True  # whether the rule of the place speaks of every piece
+    facts: Facts
+    ruled: bool = True  # whether a rule of the place, or a house target, speaks of the food
 
 
 def prove_program(
@@ -62,7 +67,8 @@ def prove_program(
     InputError
         The program, the samples or the spread are impossible.
     """
-    limit, plan = cook_limit(kitchen.site.jurisdiction), make_plan(kitchen, program)
+    plan = make_plan(kitchen, program)
+    limit = product_limit(kitchen, plan.product) or cook_limit(kitchen.site.jurisdiction)
     spread = spread or all_loads(plan)
     guard = max(evidence_for(kitchen, plan, kind).error_k for kind in plan.kinds)
     proof = prove(plan, limit, guard, samples=samples, seed=seed, spread=spread, progress=progress)
@@ -71,10 +77,13 @@ def prove_program(
 
 def answer(kitchen: Kitchen, plan: FryPlan, proof: Proof) -> ProofAnswer:
     """What a proof of a plan means in a kitchen: a scouting proof, a calibrated one, or no rule to prove."""
-    limit = cook_limit(kitchen.site.jurisdiction)
-    if not all(("poultry" if kind.cut.poultry else "other") in limit.applies_to for kind in plan.kinds):
-        note = Note(kind="proof", text="Unknown: {why}.", values={"why": NO_RULE})
-        return ProofAnswer(program=plan.program, proof=proof, outcome=Outcome.UNKNOWN, notes=(note,), ruled=False)
+    limit = product_limit(kitchen, plan.product)
+    if limit is None:
+        facts = no_rule(why_none(kitchen, plan.product))
+        note = Note(kind="proof", text=NO_RULE_SENTENCE, values={"why": facts.why})
+        return ProofAnswer(
+            program=plan.program, proof=proof, outcome=Outcome.UNKNOWN, notes=(note,), facts=facts, ruled=False
+        )
     reasons = _outside(kitchen, plan, proof.spread)
     worst = min(proof.cuts, key=lambda cut: cut.worst_margin_k)
     values: dict[str, float | str] = {
@@ -90,7 +99,17 @@ def answer(kitchen: Kitchen, plan: FryPlan, proof: Proof) -> ProofAnswer:
     )
     told = Outcome.MEETS if proof.holds else Outcome.FAILS
     notes = tuple(Note(kind="proof", text=text, values=values) for text in texts)
-    return ProofAnswer(program=plan.program, proof=proof, outcome=Outcome.UNKNOWN if reasons else told, notes=notes)
+    facts = facts_from(
+        proof.lowest_k,
+        house=limit.rule == HOUSE,
+        title=limit.title,
+        level_c=limit.level_c,
+        worst=True,
+        evidence="" if reasons else str(EvidenceKind.CALIBRATED),
+        missing=SCOUTING_MISSING if reasons else (),
+    )
+    outcome = Outcome.UNKNOWN if reasons else told
+    return ProofAnswer(program=plan.program, proof=proof, outcome=outcome, notes=notes, facts=facts)
 
 
 def _outside(kitchen: Kitchen, plan: FryPlan, spread: Spread) -> tuple[str, ...]:
@@ -116,6 +135,7 @@ def proof_json(answer: ProofAnswer, system: str = "metric", translate: Callable[
     lowest = sorted(proof.corners, key=lambda corner: corner[1])[:5]
     return {
         "program": answer.program.name, "version": answer.program.version, "outcome": str(answer.outcome),
+        "facts": facts_json(answer.facts, system, translate),
         "sentence": " ".join(say(n.text, n.values, system, translate) for n in answer.notes),
         "samples_count": proof.samples_count, "solved_close_count": proof.close_count,
         "close_error_k": CLOSE.error_k, "routine_error_k": ROUTINE.error_k, "failed_count": proof.failed_count, "bound_frac": proof.bound_frac,

@@ -13,6 +13,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.records.store import Store
 from frywright.workbench.book import program_payload, record, remembered_kitchen
 from frywright.workbench.cards import card_pdf
+from frywright.workbench.facts import refuse_short
 from frywright.workbench.fleet import group_of
 from frywright.workbench.thermometers import READING
 
@@ -60,9 +61,10 @@ def open_release(store: Store, kitchen: Kitchen, name: str, sites: Sequence[str]
     Raises
     ------
     InputError
-        An unknown program, no sites or one twice, no name, or a rule outside 0 to 20 %.
+        An unknown program or one predicted short, no sites or one twice, no name, or a rule outside 0 to 20 %.
     """
     program = kitchen.program(name)
+    refuse_short(kitchen, program)
     if not sites or len(set(sites)) != len(sites):
         raise InputError("sites", f"{len(sites)}", "one or more, each named once")
     if len(who.strip()) < 2:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
+from dataclasses import asdict, replace
 from typing import Any
 
 import numpy as np
@@ -14,13 +14,15 @@ from frywright.model.units import SHOWN, UNITS, clock, show, to_people
 from frywright.physics.fry import FryHistory, PieceHistory, vent_finding
 from frywright.physics.inputs import CLOSE, Lid
 from frywright.physics.plan import spans
+from frywright.verdicts.facts import facts_of
 from frywright.verdicts.judge import MOST_LOGS_SHOWN, salmonella_log
 from frywright.verdicts.margin import until
 from frywright.workbench.cook import CookAnswer, piece_name
+from frywright.workbench.facts import facts_json, show_facts
 from frywright.workbench.keyed_clock import clock_note_of
 
 Translate = Callable[[str], str]
-WORDS = {Outcome.MEETS: "meets", Outcome.FAILS: "fails", Outcome.UNKNOWN: "unknown"}
+LID_WORDS = {Outcome.FAILS: "not at zero", Outcome.UNKNOWN: "predicted at zero"}
 
 
 def piece_label(piece: PieceHistory, translate: Translate) -> str:
@@ -43,6 +45,7 @@ def cook_view(answer: CookAnswer, system: str, translate: Translate = str) -> di
         "marks": _marks(history, translate),
         "spans": _spans(history, system),
         "limit": _limit(answer, system),
+        "facts": asdict(show_facts(answer.facts, system, translate)),
         "headline": _verdict(*answer.verdicts[0], system, translate),
         "verdicts": [_verdict(piece, v, system, translate) for piece, v in answer.verdicts],
         "lid": _lid(answer.lid, system, translate),
@@ -113,14 +116,14 @@ def _limit(answer: CookAnswer, system: str) -> dict[str, Any] | None:
 
 def _verdict(piece: PieceHistory, verdict: Verdict, system: str, translate: Translate) -> dict[str, Any]:
     named = replace(verdict, values={**verdict.values, "piece": piece_label(piece, translate)})
+    facts = show_facts(facts_of([verdict]), system, translate)
     return {
         "piece": piece_label(piece, translate), "outcome": str(verdict.outcome),
-        "word": translate(WORDS[verdict.outcome]),
+        "state": facts.state, "short": facts.short, "word": facts.word, "amount": facts.amount,
         "sentence": named.say(system, translate),
         "rule": verdict.rule, "edition": verdict.edition,
         "margin_k": _round(verdict.margin_k), "margin_s": _round(verdict.margin_s),
         "missing": [translate(m) for m in verdict.missing], "source": verdict.source,
-        "predicted_short": (verdict.margin_k or 0.0) < 0.0,
     }  # fmt: skip
 
 
@@ -132,7 +135,7 @@ def _lid(verdict: Verdict | None, system: str, translate: Translate) -> dict[str
     if verdict is None:
         return None
     return {
-        "outcome": str(verdict.outcome), "word": translate(WORDS[verdict.outcome]),
+        "outcome": str(verdict.outcome), "word": translate(LID_WORDS[verdict.outcome]),
         "sentence": verdict.say(system, translate),
     }  # fmt: skip
 
@@ -191,6 +194,7 @@ def plain_json(answer: CookAnswer) -> dict[str, Any]:
              "yield_frac": p.yields.yield_frac, "core_c": p.core_c.tolist()}
             for p in history.pieces
         ],
+        "facts": facts_json(answer.facts),
         "time_s": history.time_s.tolist(), "oil_c": history.oil_c.tolist(), "gauge_pa": history.gauge_pa.tolist(),
         "verdicts": [
             {"piece": piece_name(p), "outcome": str(v.outcome), "rule": v.rule, "edition": v.edition,

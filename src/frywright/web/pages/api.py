@@ -17,7 +17,8 @@ from frywright.model.errors import InputError
 from frywright.web.app import Context
 from frywright.workbench import corrective
 from frywright.workbench import vat as oil
-from frywright.workbench.book import held_status, remembered_kitchen
+from frywright.workbench.book import remembered_kitchen
+from frywright.workbench.desk import program_rows
 from frywright.workbench.idempotent import once
 from frywright.workbench.readbacks import tell_readback
 from frywright.workbench.upkeep import care_rows
@@ -132,9 +133,9 @@ def _add_reads(routes: APIRouter, context: Context) -> None:
         return {"number": end.number, "hash": end.hash}
 
     @routes.get("/programs")
-    def programs() -> list[dict[str, str]]:
-        """Every program, its version, and what its fryer is known to hold."""
-        return held_status(context.store, remembered_kitchen(context.store))
+    def programs() -> list[dict[str, Any]]:
+        """Every program, its version, what its fryer is known to hold, what is predicted and what is proven of it."""
+        return program_rows(context.store, remembered_kitchen(context.store))
 
     @routes.get("/oil")
     def vats() -> list[dict[str, Any]]:

@@ -12,7 +12,8 @@ from frywright.reports.chart import cook_spec, svg
 from frywright.web.app import Context
 from frywright.web.forms import CookForm
 from frywright.workbench.book import keep_simulation, remembered_kitchen, save_program
-from frywright.workbench.cook import ask
+from frywright.workbench.cook import CookRequest, ask
+from frywright.workbench.facts import program_facts
 from frywright.workbench.language import translator
 from frywright.workbench.view import cook_view
 
@@ -22,8 +23,11 @@ def router(context: Context) -> APIRouter:
     routes = APIRouter()
 
     def view_of(form: CookForm, request: Request) -> dict[str, Any]:
-        kitchen = form.kitchen
-        return cook_view(ask(kitchen, form.request()), str(kitchen.site.units), translator(context.language(request)))
+        kitchen, asked = form.kitchen, form.request()
+        answer = ask(kitchen, asked)
+        view = cook_view(answer, str(kitchen.site.units), translator(context.language(request)))
+        own = answer.facts if asked == CookRequest(program=asked.program) else program_facts(kitchen, asked.program)
+        return {**view, "locked": answer.facts.short or own.short}
 
     @routes.get("/")
     def home() -> Response:
@@ -60,13 +64,15 @@ def router(context: Context) -> APIRouter:
     @routes.post("/cook/keep")
     async def keep(request: Request) -> Response:
         form = CookForm(remembered_kitchen(context.store), await request.form())
-        recorded = keep_simulation(context.store, ask(form.kitchen, form.request()))
+        answer = ask(form.kitchen, form.request())
+        recorded = keep_simulation(context.store, form.kitchen, answer, form.answerer())
         return RedirectResponse(f"/records?new={recorded.number}", 303)
 
     @routes.post("/cook/save")
     async def save(request: Request) -> Response:
         form = CookForm(remembered_kitchen(context.store), await request.form())
-        recorded = save_program(context.store, form.kitchen, form.edited())
+        seen = ask(form.kitchen, form.request()).facts
+        recorded = save_program(context.store, form.kitchen, form.edited(), form.answerer(), seen)
         return RedirectResponse(f"/records?new={recorded.number}", 303)
 
     return routes

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from itertools import pairwise
 from typing import Any
 
@@ -12,7 +12,8 @@ from fastapi.responses import RedirectResponse
 from frywright.design.search import Effort, Goals
 from frywright.design.transfer import Target
 from frywright.model.errors import DataError, FrywrightError, InputError
-from frywright.model.kitchen import Site
+from frywright.model.kitchen import Kitchen, Site
+from frywright.model.program import Program
 from frywright.web.app import Context
 from frywright.web.jobs import Job, Jobs
 from frywright.workbench import book
@@ -25,11 +26,13 @@ from frywright.workbench.desk import (
     design_program,
     differences,
     edge_sentence,
+    program_rows,
     scouting_beside,
     transfer_json,
     transfer_program,
     window_of,
 )
+from frywright.workbench.facts import NOBODY, Answerer, program_facts, refuse_short, show_facts
 from frywright.workbench.language import LANGUAGES, translator
 from frywright.workbench.proof import proof_json, prove_program
 from frywright.workbench.view import cook_view
@@ -61,7 +64,8 @@ def router(context: Context) -> APIRouter:
     @routes.get("/cook/desk")
     def desk(request: Request) -> Response:
         place = kitchen()
-        values = {"kitchen": place, "held": book.held_status(context.store, place)}
+        rows = program_rows(context.store, place, translator(context.language(request)))
+        values = {"kitchen": place, "held": rows}
         return context.render(request, "desk.html", room="desk", **values)
 
     _add_work(routes, jobs, kitchen)
@@ -89,7 +93,7 @@ def _add_work(routes: APIRouter, jobs: Jobs, kitchen: Callable[[], Any]) -> None
             def tell(tr: Translate) -> dict[str, Any]:
                 return {**design_json(found, proof, system, tr), "edges": [edge_sentence(e, system, tr) for e in edges]}
 
-            return {"tell": tell, "made": found.recommended.program}
+            return {"tell": tell, "made": found.recommended.program, "facts": proof.facts}
 
         return begin(f"{product.name} · {fryer.name}", "design", work)
 
@@ -108,6 +112,7 @@ def _add_work(routes: APIRouter, jobs: Jobs, kitchen: Callable[[], Any]) -> None
             return {
                 "tell": lambda tr: {**transfer_json(found, proof, system, tr), "beside": beside},
                 "made": found.program,
+                "facts": proof.facts,
             }
 
         return begin(f"{program.name} → {fryer.name}", "transfer", work)
@@ -147,35 +152,75 @@ def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable
         return RedirectResponse(f"/cook/desk/job/{number}", 303)
 
     @routes.post("/cook/desk/job/{number}/save")
-    def save(number: int) -> Response:
-        found = jobs.get(number)
+    async def save(request: Request, number: int) -> Response:
+        found, form = jobs.get(number), await request.form()
         if found is None or not found.result or "made" not in found.result:
             raise InputError("job", number, "a finished design or transfer")
-        recorded = book.save_program(context.store, kitchen(), found.result["made"])
+        who = _answerer(form)
+        recorded = book.save_program(context.store, kitchen(), found.result["made"], who, found.result["facts"])
         return RedirectResponse(f"/records?new={recorded.number}", 303)
 
 
 def _add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
+    def paper(
+        request: Request, programs: list[Program], make: Callable[[Kitchen, Answerer], bytes], who: Answerer
+    ) -> Response:
+        """The paper; where something on it is predicted short, the page that asks who answers for it."""
+        place, language = kitchen(), context.language(request)
+        system, tr = str(place.site.units), translator(language)
+        told = [(p, show_facts(program_facts(place, p), system, tr)) for p in programs]
+        short = [(p, facts) for p, facts in told if facts.short]
+        try:
+            data = make(place, who)
+            book.keep_print(context.store, place, programs, who)
+        except InputError as error:
+            if not short:
+                raise
+            values = {"short": short, "who": who, "problem": context.explain(request, error)}
+            return context.render(request, "short.html", error.http_status, room="desk", **values)
+        return Response(data, media_type=PDF)
+
+    def one(request: Request, program: str, slot: int, who: Answerer) -> Response:
+        language, found = context.language(request), kitchen().program(program)
+        tr = translator(language)
+        return paper(request, [found], lambda place, who: card_pdf(place, found, slot, language, tr, who), who)
+
+    def every(request: Request, both: bool, who: Answerer) -> Response:
+        place = kitchen()
+        tongues = {n: translator(n) for n in (LANGUAGES if both else [context.language(request)])}
+        programs = [place.program(name) for name in sorted({p.name for p in place.programs})]
+        return paper(request, programs, lambda place, who: site_cards_pdf(place, tongues, who), who)
+
     @routes.get("/cook/card.pdf")
     def card(request: Request, program: str, slot: int = 1) -> Response:
-        place, language = kitchen(), context.language(request)
-        data = card_pdf(place, place.program(program), slot, language, translator(language))
-        return Response(data, media_type=PDF)
+        return one(request, program, slot, NOBODY)
+
+    @routes.post("/cook/card.pdf")
+    async def short_card(request: Request, program: str, slot: int = 1) -> Response:
+        return one(request, program, slot, _answerer(await request.form()))
 
     @routes.get("/cook/cards.pdf")
     def cards(request: Request, both: bool = False) -> Response:
-        names = list(LANGUAGES) if both else [context.language(request)]
-        return Response(site_cards_pdf(kitchen(), {n: translator(n) for n in names}), media_type=PDF)
+        return every(request, both, NOBODY)
+
+    @routes.post("/cook/cards.pdf")
+    async def short_cards(request: Request, both: bool = False) -> Response:
+        return every(request, both, _answerer(await request.form()))
 
     @routes.get("/cook/changes")
     def versions(request: Request, program: str) -> Response:
         place = kitchen()
         found = sorted((p for p in place.programs if p.name == place.program(program).name), key=lambda p: p.version)
-        told = [differences(place, a, b) for a, b in pairwise(found)]
-        return context.render(
-            request, "changes.html", title=program, told=told, system=str(place.site.units), room="desk",
-            clock=clock_sentence(place, found[-1], translator(context.language(request))),
-        )  # fmt: skip
+        tr, system = translator(context.language(request)), str(place.site.units)
+        told = [differences(place, a, b, tr) for a, b in pairwise(found)]
+        now_held = show_facts(program_facts(place, found[-1]), system, tr)
+        values = {"title": program, "told": told, "newest": found[-1].version, "facts_now": now_held, "system": system}
+        values["clock"] = clock_sentence(place, found[-1], tr)
+        return context.render(request, "changes.html", room="desk", **values)
+
+
+def _answerer(form: Mapping[str, Any]) -> Answerer:
+    return Answerer(by=str(form.get("by", "")), reason=str(form.get("reason", "")))
 
 
 def _slot(text: str) -> int:
@@ -209,17 +254,21 @@ def _add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any
     def ask(request: Request, program: str, slot: int = 1) -> Response:
         place = kitchen()
         found = place.program(program)
-        names = value_names(place, found, slot)
-        fields = [{"stage": v.stage, "what": v.what} for v in names]
+        problem, fields = "", []
+        try:
+            refuse_short(place, found)
+            fields = [{"stage": v.stage, "what": v.what} for v in value_names(place, found, slot)]
+        except InputError as error:
+            problem = context.explain(request, error)
         values = {
             "program": found,
             "slot": slot,
             "fields": fields,
             "started_at": now().isoformat(),
             "result": None,
-            "problem": "",
+            "problem": problem,
         }
-        return context.render(request, "readback.html", room="desk", **values)
+        return context.render(request, "readback.html", 422 if problem else 200, room="desk", **values)
 
     @routes.post("/cook/readback")
     async def compare(request: Request) -> Response:

@@ -5,7 +5,6 @@ const form = document.getElementById("ask");
 const answer = document.getElementById("answer");
 const problem = document.getElementById("problem");
 const figure = document.getElementById("curves");
-const MARKS = { meets: "✔", fails: "✖", unknown: "?" };
 const TIMED = ["duration", "elapsed", "left"];
 let curves = null, asked = 0;
 
@@ -16,16 +15,36 @@ if (figure) {
 
 function query() {
   const values = new URLSearchParams();
-  for (const [key, value] of new FormData(form)) if (value !== "" || /^s\d+_(set|value)$/.test(key)) values.append(key, value); // an emptied set point is told, not dropped
+  for (const [key, value] of new FormData(form)) {
+    if (key === "by" || key === "reason") continue; // who answers is told when it is kept, not in an address
+    if (value !== "" || /^s\d+_(set|value)$/.test(key)) values.append(key, value); // an emptied set point is told, not dropped
+  }
   return values;
 }
 
-function mark(outcome, word) {
-  const span = Object.assign(document.createElement("span"), { className: `mark ${outcome}` });
-  const sign = Object.assign(document.createElement("span"), { textContent: MARKS[outcome] });
-  sign.setAttribute("aria-hidden", "true");
-  span.append(sign, ` ${word}`);
+function tag(name, className, textContent) {
+  return Object.assign(document.createElement(name), { className, textContent });
+}
+
+function marked(className, sign, word) {
+  const span = tag("span", className, ""), shape = tag("span", "", sign);
+  shape.setAttribute("aria-hidden", "true");
+  span.append(shape, ` ${word}`);
   return span;
+}
+
+function mark(fact) {
+  const sign = fact.short ? "▼" : fact.state === "over" ? "▲" : "◇";
+  return marked(`mark ${fact.state}${fact.short ? " short" : ""}`, sign, fact.word);
+}
+
+function twoFacts(facts) {
+  const predicted = tag("p", "fact predicted", ""), proof = tag("p", `fact proof ${facts.proven ? "proven" : "unproven"}`, "");
+  predicted.append(mark(facts), " ");
+  if (facts.amount) predicted.append(tag("strong", "amount", facts.amount), " ");
+  predicted.append(tag("span", "said", facts.predicted));
+  proof.append(marked("mark", facts.proven ? "●" : "○", facts.proven_word), " ", tag("span", "said", facts.evidence));
+  return [predicted, proof];
 }
 
 function row(cells) {
@@ -40,11 +59,14 @@ function row(cells) {
 
 function show(view) {
   const head = document.getElementById("headline");
-  head.className = `headline ${view.headline.outcome}`;
-  const first = head.querySelector("p");
-  first.replaceChildren(mark(view.headline.outcome, view.headline.word), ` ${view.headline.sentence}`);
+  head.className = `headline ${view.facts.state}${view.facts.short ? " short" : ""}`;
+  head.replaceChildren(...twoFacts(view.facts), tag("p", "sentence", view.headline.sentence));
+  document.getElementById("lock").hidden = !view.locked;
   const lid = answer.querySelector(".lid");
-  if (lid && view.lid) lid.lastElementChild.textContent = view.lid.sentence;
+  if (lid && view.lid) {
+    lid.querySelector("b span").textContent = view.lid.word;
+    lid.lastElementChild.textContent = view.lid.sentence;
+  }
   if (lid) lid.hidden = !view.lid;
   document.getElementById("clock-text").textContent = view.clock.sentence;
   const vent = document.getElementById("vent-text");
@@ -55,7 +77,7 @@ function show(view) {
   document.getElementById("load-text").textContent = `${view.load.count} × ${view.load.unit} (${view.load.mass}), ${view.altitude}`;
   document.getElementById("verdicts").replaceChildren(...view.verdicts.map((v) => {
     const item = document.createElement("li");
-    item.append(mark(v.outcome, v.word), ` ${v.sentence}`);
+    item.append(mark(v), ` ${v.sentence}`);
     return item;
   }));
   document.getElementById("notes").replaceChildren(...view.notes.map((n) => Object.assign(document.createElement("li"), { textContent: n.text })));
