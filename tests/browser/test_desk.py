@@ -28,6 +28,9 @@ def test_the_whole_path(browser, address):  # noqa: F811
     assert "500 W to 200 kW" in page.inner_text("main")
     page.fill("textarea", text.replace("heater_kw = 10", "heater_kw = 9.7"))
     page.click("button.main")
+    assert "must be proved again" in page.inner_text("main")
+    page.fill("[name=reason]", "measured with a meter")
+    page.click("button.main")
     page.wait_for_url("**/cook/desk")
 
     page.select_option("form[action$=design] [name=product]", "tenders")
@@ -38,10 +41,10 @@ def test_the_whole_path(browser, address):  # noqa: F811
     told = page.inner_text("main")
     assert "Predicted, not proven" in told
     assert "still meets" in told
-    page.click("text=Save as next version")
-    page.wait_for_url("**/records*")
-
-    page.goto(address + "/cook/desk")
+    page.click(".save-as button")
+    page.wait_for_url("**/cook/desk?saved=*")
+    assert "Saved: tenders cedar, version 2" in page.inner_text("main")
+    assert "measured with a meter" in page.locator("tr", has_text="bone-in alder").inner_text()
     row = page.locator("tr", has_text="bone-in birch")
     assert "unknown" in row.inner_text()
     row.locator("button", has_text="prove").click()

@@ -29,7 +29,7 @@ def test_simulate_in_words(demo):
     """The demo gives a verdict, the pieces and the sums."""
     got = frywright("cook", "simulate", demo, "--program", "bone-in alder")
     assert got.returncode == 0, got.stderr
-    for words in ("▲ OVER +", "○ NOT PROVEN YET", "Breast half", "Drop to lift", "5420 ft"):
+    for words in ("▲ OVER +", "○ NOT PROVEN YET", "Breast half", "Drop to lift", "5,420 ft"):
         assert words in got.stdout
 
 
@@ -172,3 +172,6 @@ def test_design_and_transfer(demo):
     carried = frywright("cook", "transfer", demo, "--program", "bone-in alder", "--fryer", "cedar", "--json")
     assert carried.returncode == 0, carried.stderr
     assert json.loads(carried.stdout)["unmatched"]
+    words = ("--program", "tenders cedar", "--fryer", "cedar", "--stages", "1", "--altitude", "7,200", "--bird", "2oz")
+    away = frywright("cook", "transfer", demo, *words)
+    assert away.stdout.startswith("tenders cedar, 7,200 ft, 2.0 oz, version 1"), away.stderr

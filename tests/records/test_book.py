@@ -24,7 +24,9 @@ def test_a_kitchen_is_kept_once_and_replaced_when_changed(store):
     """The same text is not doubled; a changed one supersedes; a broken one writes nothing."""
     book.remember_kitchen(store, demo_text(), "demo.toml")
     assert len(list(store.entries("kitchen"))) == 1
-    book.remember_kitchen(store, demo_text().replace("altitude_ft = 5420", "altitude_ft = 10"), "demo.toml")
+    book.remember_kitchen(
+        store, demo_text().replace("altitude_ft = 5420", "altitude_ft = 10"), "demo.toml", "moved to the sea"
+    )
     assert len(store.current("kitchen")) == 1
     assert book.remembered_kitchen(store).site.altitude_m < 5
     with pytest.raises(DataError):
@@ -33,14 +35,18 @@ def test_a_kitchen_is_kept_once_and_replaced_when_changed(store):
 
 
 def test_a_saved_program_is_the_next_version(store):
-    """Saving gives version 4 of 3; the same version again is refused and names the newest."""
+    """Saving gives version 4 of 3; the same again is unchanged, another change of version 3 comes too late."""
     kitchen = book.remembered_kitchen(store)
     old = kitchen.program("bone-in alder")
     new = edit_program(old, [*old.stages[:-1], Stage(set_c=160.0, duration_s=90.0)])
     book.save_program(store, kitchen, new)
     assert book.remembered_kitchen(store).program("bone-in alder") == new
-    with pytest.raises(InputError, match="someone saved version 4"):
+    with pytest.raises(InputError, match="version 4 holds the same"):
         book.save_program(store, kitchen, new)
+    late = edit_program(old, [*old.stages[:-1], Stage(set_c=160.0, duration_s=80.0)])
+    with pytest.raises(book.Overtaken, match="version 4 was saved since version 3"):
+        book.save_program(store, kitchen, late)
+    assert book.remembered_kitchen(store).program("bone-in alder") == new
 
 
 def test_a_kept_simulation_holds_its_question_and_editions(store):
@@ -70,7 +76,9 @@ def test_a_kitchen_of_ones_own_changes_its_limits_only_with_a_reason(store):
     for text in (other, own.replace("thermometer_error_f = 2", "thermometer_error_f = 1")):
         with pytest.raises(InputError, match="moves the limit"):
             book.remember_kitchen(store, text, "own.toml")
-    book.remember_kitchen(store, own.replace("thermometer_error_f = 2", "thermometer_error_f = 3"), "own.toml")
+    book.remember_kitchen(
+        store, own.replace("thermometer_error_f = 2", "thermometer_error_f = 3"), "own.toml", "a cheaper thermometer"
+    )
     kept = book.remember_kitchen(store, other, "own.toml", "moved across the sea")
     assert kept.entry.payload["reason"] == "moved across the sea"
     assert book.remembered_kitchen(store).site.jurisdiction == "uk"

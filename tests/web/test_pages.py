@@ -134,7 +134,7 @@ def test_altitudes_and_loads_are_read_as_people_write_them(client):
     def answer(**params):
         return client.get("/cook/view.json", params={"program": "bone-in alder", **params}).json()
 
-    assert answer(altitude="7,200")["altitude"] == answer(altitude="7200")["altitude"] == "7200 ft"
+    assert answer(altitude="7,200")["altitude"] == answer(altitude="7200")["altitude"] == "7,200 ft"
     assert answer(load="3 heads")["load"] == answer(load="3")["load"]
 
 
@@ -257,7 +257,10 @@ def test_a_product_and_fryer_can_be_chosen(client, store):
     assert barred.status_code == 422
     assert "open fryer" in barred.text
     form = {**draft, "s0_set": "350", "s0_value": "6:00", "s0_lid": "open", "s0_end": "duration"}
-    client.post("/cook/save", data=form)
+    asked = client.post("/cook/save", data=form)
+    assert 'value="wedges alder"' in asked.text
+    assert len(list(store.entries("program"))) == 0
+    client.post("/cook/save", data={**form, "as": "", "name": "wedges alder"})
     assert book.remembered_kitchen(store).program("wedges alder").version == 1
 
 

@@ -232,6 +232,8 @@ def test_without_accounts_a_proxy_or_another_name_opens_nothing(tmp_path, header
 def test_a_host_that_others_reach_needs_an_owner(tmp_path):
     """It refuses to start and says how."""
     from frywright.web.serve import serve_pages
+    from frywright.workbench.book import open_store
 
+    store = open_store(str(tmp_path / "s.db"), "")
     with pytest.raises(people.InputError, match="frywright people owner"):
-        serve_pages(str(tmp_path / "s.db"), "", 0, False, "0.0.0.0")
+        serve_pages(store, 0, False, "0.0.0.0")

@@ -142,7 +142,9 @@ def test_the_stop_rule_halts_by_itself_and_gives_the_card_to_go_back_to(shops, o
 def test_a_release_stays_within_one_group(shops, office):
     """A site at another altitude or on another voltage is refused with its group: it needs a program of its own."""
     store, kitchen = office
-    book.remember_kitchen(shops[1][1], demo_text().replace("altitude_ft = 5420", "altitude_ft = 20"), "demo.toml")
+    book.remember_kitchen(
+        shops[1][1], demo_text().replace("altitude_ft = 5420", "altitude_ft = 20"), "demo.toml", "at the sea"
+    )
     number = release.open_release(store, kitchen, "tenders dogwood", [n for n, _, _ in shops], "Olive").number
     sites = {name: s for name, s, _ in shops}
     release.next_wave(store, number, sites, "Olive")

@@ -65,6 +65,8 @@ def design(
         if as_json:
             emit_json(told)
             return
+        made = told["recommended"]["program"]
+        typer.echo(f"{made['name']}, version {made['version']}")
         typer.echo("\n".join(told["recommended"]["stages"]))
         typer.echo(f"\n{told['reason']}\n{told['proof']['sentence']}\n")
         for edge in window_of(place, found.recommended.program)[1]:
@@ -77,6 +79,9 @@ def transfer(
     program: str = typer.Option(..., help="Name of the program to carry."),
     fryer: str = typer.Option(..., help="Key of the target fryer."),
     product: str = typer.Option("", help="Key of another product, for another bird size."),
+    bird: str = typer.Option(
+        "", help="Weight of one bird (or piece) there, for example 2.9lb; default is the product's."
+    ),
     heads: float | None = typer.Option(None, help="Load of the target in heads or pieces; default is full."),
     altitude: str = typer.Option("", help="Altitude of the target, for example 1600m."),
     stages: int | None = typer.Option(None, help="Stages of the target; default is what its controller holds."),
@@ -95,13 +100,20 @@ def transfer(
         place = open_kitchen(kitchen)
         with working("Carrying over", quiet=as_json) as progress:
             there = at_altitude(place, _value(place, altitude, "length", "--altitude"))
-            target = Target(kitchen=there, fryer=fryer, product=product or None, load_heads=heads)
+            target = Target(
+                kitchen=there,
+                fryer=fryer,
+                product=product or None,
+                load_heads=heads,
+                unit_mass_kg=_value(place, bird, "mass", "--bird"),
+            )
             effort = Effort(stages=stages, seed=seed, progress=progress)
             found, proof = transfer_program(place, place.program(program), target, effort)
         told = transfer_json(found, proof, str(place.site.units))
         if as_json:
             emit_json(told)
             return
+        typer.echo(f"{told['program']['name']}, version {told['program']['version']}")
         typer.echo("\n".join(told["stages"]))
         for line in told["unmatched"] or ["core, crust, loss and colour match"]:
             typer.echo(f"  {line}")

@@ -32,6 +32,7 @@ def serve(
     kitchen_file: str = typer.Option(
         "", "--kitchen", help="Kitchen file to load; without it the store's, or the demo."
     ),
+    reason: str = typer.Option("", help="Why the kitchen file changes; needed where it moves what is predicted."),
     port: int = typer.Option(8377, help="Port."),
     host: str = typer.Option("127.0.0.1", help="Address to listen on; any but this machine's own needs an owner."),
     open_page: bool = typer.Option(True, "--open/--no-open", help="Open the page in a browser."),
@@ -41,8 +42,9 @@ def serve(
 
     with speaking_errors(), preparing():
         from frywright.web.serve import serve_pages
+        from frywright.workbench.book import open_store
 
-        serve_pages(store, kitchen_file, port, open_page, host)
+        serve_pages(open_store(store, kitchen_file, reason), port, open_page, host)
 
 
 @app.command()

@@ -77,12 +77,13 @@ class Matcher(Sizer):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Target:
-    """Where a program is carried: kitchen (perhaps at another altitude), fryer, bird, load."""
+    """Where a program is carried: kitchen (perhaps at another altitude), fryer, bird (another product, or another mass of the same), load."""
 
     kitchen: Kitchen
     fryer: str
     product: str | None = None
     load_heads: float | None = None
+    unit_mass_kg: float | None = None
 
 
 def transfer(
@@ -105,7 +106,15 @@ def transfer(
     goods = kitchen.product(target.product or program.product)
     same = (target.fryer, goods.key) == (program.fryer, program.product)
     name = program.name if same else f"{goods.key} {target.fryer}"
-    base = replace(program.timed(), name=name, product=goods.key, fryer=target.fryer, load_heads=target.load_heads)
+    base = replace(
+        program.timed(),
+        name=name,
+        product=goods.key,
+        fryer=target.fryer,
+        load_heads=target.load_heads,
+        altitude_m=None,
+        unit_mass_kg=target.unit_mass_kg,
+    )
     first = replace(base, stages=(replace(base.stages[0], lid=LidState.OPEN),))
     matcher = Matcher(kitchen, first, limit, Goals(margin_k=goal), wanted)
     best, _ = search(matcher, effort or Effort())

@@ -23,6 +23,8 @@ class UnitSystem(StrEnum):
 
 
 LANGUAGES = ("en", "es")
+SAME_PLACE_M, SAME_BIRD_FRAC = 15.0, 0.01
+"""Places and birds that count as one: 15 m move the boiling point by 0.05 K, a hundredth of a bird its time by a hundredth (own estimates)."""
 SEA_LEVEL_PA, LAPSE_K_M, SEA_LEVEL_K, EXPONENT_N = 101325.0, 0.0065, 288.15, 5.255786
 """International standard atmosphere (ISO 2533), troposphere."""
 
@@ -94,6 +96,17 @@ class Site:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class ProveAgain:
+    """A change of the kitchen moved what is predicted of a program: why, and its margin before and after (None where no limit speaks)."""
+
+    name: str
+    version: int
+    reason: str
+    margin_before_k: float | None
+    margin_after_k: float | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Kitchen:
     """Everything a kitchen file holds. Cuts, cut sets and coatings include the catalog's."""
 
@@ -110,6 +123,7 @@ class Kitchen:
     trade: Trade | None = None
     care: tuple[Task, ...] = ()
     emergency: Emergency = field(default_factory=Emergency)
+    marks: tuple[ProveAgain, ...] = ()
 
     def __post_init__(self) -> None:
         for kind in ("fryers", "products", "cuts", "cut_sets", "coatings"):
@@ -183,6 +197,26 @@ class Kitchen:
         """The newest calibration of a cut with a coating under a state of the lid, or None."""
         found = [c for c in self.calibrations if (c.cut, c.coating, c.lid) == (cut, coating, lid)]
         return found[-1] if found else None
+
+    def belongs(self, program: Program) -> bool:
+        """Whether a program is for this kitchen: its own altitude, and the bird it buys."""
+        near = program.altitude_m is None or abs(program.altitude_m - self.site.altitude_m) < SAME_PLACE_M
+        own_kg = self.unit_kg(program.product)
+        return near and (program.unit_mass_kg is None or abs(program.unit_mass_kg - own_kg) < SAME_BIRD_FRAC * own_kg)
+
+    @property
+    def own_programs(self) -> tuple[Program, ...]:
+        """The programs for this kitchen; those carried to another place or bird are left out."""
+        return tuple(p for p in self.programs if self.belongs(p))
+
+    def mark(self, program: Program) -> ProveAgain | None:
+        """What asks for a new proof of this version of a program, or None."""
+        return next((m for m in self.marks if (m.name, m.version) == (program.name, program.version)), None)
+
+    def unit_kg(self, product: str) -> float:
+        """Mass of one head (or piece) of a product as this kitchen buys it."""
+        goods = self.product(product)
+        return goods.unit_mass_kg or self.cut_set(goods.cut_set).unit_mass_kg
 
     def pieces_per_unit(self, product: str) -> int:
         """Pieces a head (or pack) of a product gives."""

@@ -2,12 +2,21 @@
 
 from __future__ import annotations
 
+import re
+import unicodedata
 from dataclasses import dataclass, replace
 from enum import StrEnum
 from itertools import pairwise
 
 from frywright.model.errors import InputError
 from frywright.model.fryer import CEILING_C
+
+
+def name_key(name: str) -> str:
+    """What a name says whatever its dashes, spaces, capitals and accents: two names with one key are taken for each other."""
+    plain = "".join(c for c in unicodedata.normalize("NFKD", name.casefold()) if not unicodedata.combining(c))
+    plain = re.sub(r"(?<=\d)[,.'\s](?=\d{3}(?!\d))", "", plain)
+    return " ".join(re.findall(r"[^\W_]+", plain))
 
 
 class LidState(StrEnum):
@@ -81,7 +90,10 @@ class Stage:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Program:
-    """The stages of one product on one fryer, versioned."""
+    """The stages of one product on one fryer at one place, versioned.
+
+    ``altitude_m`` and ``unit_mass_kg`` are None where the program is for the kitchen's own altitude and bird.
+    """
 
     name: str
     product: str
@@ -92,12 +104,18 @@ class Program:
     drain_s: float = 30.0
     hold_life_s: float = 3600.0
     load_heads: float | None = None
+    altitude_m: float | None = None
+    unit_mass_kg: float | None = None
 
     def __post_init__(self) -> None:
         if not self.stages:
             raise InputError("stage", "none", "at least one stage", where=self.name)
         if self.version < 1:
             raise InputError("version", self.version, "1 or more", where=self.name)
+        if self.altitude_m is not None and not -500.0 <= self.altitude_m <= 5000.0:
+            raise InputError("altitude", f"{self.altitude_m:.0f} m", "-500 to 5000 m", where=self.name)
+        if self.unit_mass_kg is not None and not 0.005 <= self.unit_mass_kg <= 10.0:
+            raise InputError("bird size", f"{self.unit_mass_kg:.3f} kg", "5 g to 10 kg", where=self.name)
         lids = [stage.lid for stage in self.stages]
         changes = sum(a != b for a, b in pairwise(lids))
         if lids.count(LidState.PRESSURE) and changes > 2:

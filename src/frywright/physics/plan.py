@@ -111,7 +111,7 @@ def make_plan(
     altitude_m: float | None = None,
     oil_start_c: float | None = None,
 ) -> FryPlan:
-    """Gather a plan; what is not given is the program's full load at the kitchen's altitude.
+    """Gather a plan; what is not given is the program's full load at the place it is for.
 
     Raises
     ------
@@ -123,9 +123,10 @@ def make_plan(
     fryer, product = kitchen.fryer(program.fryer), kitchen.product(program.product)
     if start_temp_c is not None:
         product = replace(product, start_temp_c=start_temp_c)
-    site = kitchen.site if altitude_m is None else replace(kitchen.site, altitude_m=altitude_m)
+    place_m = program.altitude_m if altitude_m is None else altitude_m
+    site = kitchen.site if place_m is None else replace(kitchen.site, altitude_m=place_m)
     cut_set = kitchen.cut_set(product.cut_set)
-    unit_kg = product.unit_mass_kg or cut_set.unit_mass_kg
+    unit_kg = program.unit_mass_kg or kitchen.unit_kg(program.product)
     full = capacity_units(fryer, cut_set, unit_kg) if program.load_heads is None else program.load_heads
     if units_count is not None and load_kg is not None:
         raise InputError("load", "given twice", "either a count or a mass")

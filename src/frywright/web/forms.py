@@ -77,6 +77,17 @@ class CookForm:
         return carry_over(self.kitchen, stored, self.kitchen.product(product), self.kitchen.fryer(fryer))
 
     @property
+    def base(self) -> str:
+        """Version and name of the program that the stages typed were begun on."""
+        typed = self.text("based_on")
+        return typed if typed.partition(" ")[2] == self.program_name else f"{self.program.version} {self.program.name}"
+
+    @property
+    def stored(self) -> bool:
+        """Whether what is typed is a change of a program in the store, not a draft for another pair."""
+        return self.program in self.kitchen.programs
+
+    @property
     def max_stages(self) -> int:
         """How many stages the chosen fryer can hold."""
         return min(self.kitchen.fryer(self.program.fryer).controller.stage_count, MOST_STAGES)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextvars
 import itertools
 import threading
 from collections.abc import Callable
@@ -39,13 +40,13 @@ class Jobs:
         self._jobs: dict[int, Job] = {}
 
     def start(self, title: str, kind: str, work: Callable[[Callable[[float], None]], Any]) -> Job:
-        """Begin ``work(progress)`` in a thread."""
+        """Begin ``work(progress)`` in a thread, in the name of whoever asked for it."""
         job = Job(number=next(self._numbers), title=title, kind=kind)
         self._jobs[job.number] = job
         for old in list(self._jobs)[:-KEPT]:
             self._jobs[old].cancelled = True
             del self._jobs[old]
-        threading.Thread(target=self._run, args=(job, work), daemon=True).start()
+        threading.Thread(target=contextvars.copy_context().run, args=(self._run, job, work), daemon=True).start()
         return job
 
     def _run(self, job: Job, work: Callable[[Callable[[float], None]], Any]) -> None:

@@ -9,14 +9,14 @@ import webbrowser
 
 from frywright.model.errors import InputError
 from frywright.records.accounts import Accounts
+from frywright.records.store import Store
 from frywright.web.app import LOOPBACK, make_app
-from frywright.workbench.book import open_store
 from frywright.workbench.warm import warm_up
 
 HOST = "127.0.0.1"
 
 
-def serve_pages(path: str, kitchen_file: str, port: int, open_page: bool, host: str = HOST) -> None:
+def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST) -> None:
     """Serve until stopped. Prints the address once the port is ours.
 
     Raises
@@ -26,7 +26,6 @@ def serve_pages(path: str, kitchen_file: str, port: int, open_page: bool, host: 
     """
     import uvicorn
 
-    store = open_store(path, kitchen_file)
     if host not in LOOPBACK and not Accounts(store).owners():
         raise InputError("--host", host, "127.0.0.1 until this kitchen has an owner: frywright people owner NAME, then start again behind a proxy with TLS")  # fmt: skip
     warm_up()

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import dataclasses
 import datetime as dt
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from contextvars import ContextVar
+from dataclasses import replace
 from functools import lru_cache
 from pathlib import Path
 from typing import Any
@@ -14,8 +15,8 @@ from frywright.catalog import load as catalog
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.model.calibration import Calibration
 from frywright.model.entry import Entry, Recorded
-from frywright.model.errors import InputError
-from frywright.model.kitchen import Kitchen
+from frywright.model.errors import InputError, RecordError
+from frywright.model.kitchen import Kitchen, ProveAgain
 from frywright.model.program import LidState, Program, Stage
 from frywright.model.units import clock
 from frywright.records.store import Store
@@ -25,19 +26,24 @@ from frywright.workbench.clock import now
 from frywright.workbench.cook import CookAnswer
 from frywright.workbench.facts import NOBODY, Answerer, answered
 from frywright.workbench.kitchens import demo_text, read_text
+from frywright.workbench.naming import away_words, called, same_use
+from frywright.workbench.proof import ProofAnswer
+from frywright.workbench.prove_again import again_line, as_payload, joined, moved, touched
 from frywright.workbench.view import plain_json
 
 AUTHOR = "unnamed on this machine"
 """Author until people have accounts."""
+SHORTEST_REASON = 4
+"""Letters of the shortest reason taken."""
 AUTHOR_NOW: ContextVar[str] = ContextVar("author", default="")
 """Name of whoever is signed in while something is done for them."""
 
 
-def open_store(path: str, kitchen_file: str) -> Store:
+def open_store(path: str, kitchen_file: str, reason: str = "") -> Store:
     """Open the store, a file or a PostgreSQL URL; load the kitchen file given, or the demo into an empty store."""
     store = Store.named(path, now)
     if kitchen_file:
-        remember_kitchen(store, read_text(Path(kitchen_file)), kitchen_file)
+        remember_kitchen(store, read_text(Path(kitchen_file)), kitchen_file, reason)
     elif not store.current("kitchen"):
         remember_kitchen(store, demo_text(), "demo/kitchen.toml")
     return store
@@ -51,18 +57,40 @@ def remember_kitchen(store: Store, text: str, file: str, reason: str = "") -> Re
     DataError
         The text is not a sound kitchen file; nothing is written.
     InputError
-        A limit that judges cooks changes, another place's rule or a smaller thermometer error, without a reason.
+        No reason, and a limit that judges cooks changes (another place's rule, a smaller thermometer error), or what is
+        predicted of a program. Or a saved program does not go with the new kitchen.
     """
     new = parse_kitchen(text, file)
     last = store.current("kitchen")
     if last and last[-1].entry.payload.get("text") == text:
         return last[-1]
-    if last and len(reason.strip()) < 4:
-        _no_limit_changed(_parsed(last[-1].entry.payload["text"], last[-1].entry.payload["file"]), new)
+    marks = _marks_of_change(store, last[-1], new, reason.strip()) if last else []
     payload = {"file": file, "text": text, "reason": reason.strip()[:200]}
     entry = _entry("kitchen", payload, replaces=last[-1].number if last else None)
     with store.writing() as writer:
-        return writer.add(entry)
+        kept = writer.add(entry)
+        if marks:
+            writer.add(
+                _entry("prove_again", {"kitchen_number": kept.number, "programs": [as_payload(m) for m in marks]})
+            )
+        return kept
+
+
+def _marks_of_change(store: Store, last: Recorded, new: Kitchen, reason: str) -> list[ProveAgain]:
+    """What a change of the kitchen asks to be proved again; refused without a reason. The demo may give way to a kitchen of one's own."""
+    old = _parsed(last.entry.payload["text"], last.entry.payload["file"])
+    if old.site.invented and not new.site.invented:
+        return []
+    given = len(reason) >= SHORTEST_REASON
+    if not given:
+        _no_limit_changed(old, new)
+    before, after = _with_saved(store, old), _with_saved(store, new)
+    if given:
+        return moved(before, after, reason[:200])
+    names = touched(before, after)
+    if names:
+        raise InputError("reason", "empty", "given where the kitchen changes what is predicted: {programs} must be proved again", where=new.site.name, values={"programs": ", ".join(names)})  # fmt: skip
+    return []
 
 
 def _no_limit_changed(old: Kitchen, new: Kitchen) -> None:
@@ -89,14 +117,51 @@ def remembered_kitchen(store: Store) -> Kitchen:
     if not last:
         raise InputError("kitchen", "missing in this store", "loaded first")
     payload = last[-1].entry.payload
-    kitchen = _parsed(payload["text"], payload["file"])
+    return replace(_with_saved(store, _parsed(payload["text"], payload["file"])), marks=_standing_marks(store))
+
+
+def _with_saved(store: Store, kitchen: Kitchen) -> Kitchen:
+    """A kitchen with the programs saved for its fryers and products, and its calibrations."""
+    keys = {item.key for item in kitchen.fryers}, {item.key for item in kitchen.products}
     saved = tuple(program_from(item.entry.payload) for item in store.entries("program"))
+    saved = tuple(p for p in saved if p.fryer in keys[0] and p.product in keys[1])
     names = {f.name for f in dataclasses.fields(Calibration)}
     fitted = tuple(
         Calibration(**{k: v for k, v in item.entry.payload.items() if k in names})
         for item in store.current("calibration")
     )
-    return dataclasses.replace(kitchen, programs=kitchen.programs + saved, calibrations=kitchen.calibrations + fitted)
+    return replace(kitchen, programs=kitchen.programs + saved, calibrations=kitchen.calibrations + fitted)
+
+
+def _standing_marks(store: Store) -> tuple[ProveAgain, ...]:
+    """What still asks for a new proof: changes of the kitchen that no proof of that version has followed."""
+    proven: dict[tuple[str, int], int] = {}
+    for item in store.entries("program_proof"):
+        told = item.entry.payload
+        if told["holds"]:
+            proven[told["name"], told["version"]] = told["kitchen_number"]
+    found: dict[tuple[str, int], ProveAgain] = {}
+    for item in store.entries("prove_again"):
+        for row in item.entry.payload["programs"]:
+            mark = ProveAgain(**row)
+            key = mark.name, mark.version
+            if proven.get(key, 0) < item.entry.payload["kitchen_number"]:
+                found[key] = joined(found.get(key), mark)
+    return tuple(found.values())
+
+
+def kitchen_number(store: Store) -> int:
+    """Number of the kitchen in force, so that a proof can say which it was made for."""
+    return store.current("kitchen")[-1].number
+
+
+def record_proof(store: Store, answer: ProofAnswer, kitchen_number: int) -> Recorded:
+    """Keep that a program was proved for a kitchen, and whether it held; one that held ends a call for a new proof."""
+    payload = {
+        "name": answer.program.name, "version": answer.program.version, "kitchen_number": kitchen_number, "holds": answer.proof.holds,
+        "outcome": str(answer.outcome), "samples_count": answer.proof.samples_count, "lowest_k": answer.proof.lowest_k,
+    }  # fmt: skip
+    return record(store, "program_proof", payload)
 
 
 @lru_cache(maxsize=16)
@@ -105,29 +170,52 @@ def _parsed(text: str, file: str) -> Kitchen:
     return parse_kitchen(text, file)
 
 
-def save_program(store: Store, kitchen: Kitchen, program: Program, who: Answerer = NOBODY, *seen: Facts) -> Recorded:
-    """Keep a program as the next version of its name.
+class Overtaken(RecordError):
+    """Somebody saved a newer version of a program than the one a change was made on."""
+
+    def __init__(self, base: Program, newest: Program) -> None:
+        self.base, self.newest = base, newest
+        super().__init__(f"{newest.name}: version {newest.version} was saved since version {base.version}; nothing was saved over it.")  # fmt: skip
+
+
+def save_program(store: Store, kitchen: Kitchen, program: Program, who: Answerer = NOBODY, *seen: Facts, based_on: int | None = None) -> Recorded:  # fmt: skip
+    """Keep a program as the next version of its name, or as the first of a new one.
 
     Parameters
     ----------
     who : answers for a program that is predicted short
     seen : facts of it besides its full load's, such as its proof's
+    based_on
+        Version the change was made on, as the form carried it; None takes the one before the program's own.
 
     Raises
     ------
     InputError
-        The fryer cannot do it, its version was taken in the meantime, or it is predicted short and nobody answers for it.
+        The fryer cannot do it, the name reads like another or belongs to another use, nothing has changed, or it is
+        predicted short and nobody answers for it.
+    Overtaken
+        Its version was taken in the meantime.
     """
     kitchen.check(program)
     lock = answered(kitchen, program, who, *seen)
     with store.writing() as writer:
-        newest = max((p.version for p in remembered_kitchen(store).programs if p.name == program.name), default=0)
-        if program.version != newest + 1:
-            raise InputError(
-                "version", program.version, f"{newest + 1}: someone saved version {newest} meanwhile; compare both",
-                where=program.name,
-            )  # fmt: skip
+        known = remembered_kitchen(store)
+        if any(p.name == program.name for p in known.programs):
+            newest = known.program(program.name)
+            base = program.version - 1 if based_on is None else based_on
+            if same_use(known, newest, program) and same_values(newest, program):
+                raise InputError("program", "unchanged", "changed in at least one value: version {version} holds the same, and nothing was saved", where=program.name, values={"version": newest.version})  # fmt: skip
+            if base != newest.version:
+                older = [p for p in known.programs if p.name == newest.name and p.version == base]
+                raise Overtaken(older[0] if older else replace(newest, version=max(base, 1)), newest)
+        program = called(known, program, program.name)
         return writer.add(_entry("program", {**program_payload(program), **lock}, {"program": str(program.version)}))
+
+
+def same_values(one: Program, other: Program) -> bool:
+    """Whether two versions hold the same in every value, however their ends are written."""
+    plain = [replace(p.timed(), version=1, name="same") for p in (one, other)]
+    return plain[0] == plain[1]
 
 
 def keep_print(store: Store, kitchen: Kitchen, programs: Iterable[Program], who: Answerer) -> None:
@@ -197,7 +285,7 @@ def entry_of(kind: str, payload: dict[str, Any], happened_at: dt.datetime | None
     return entry if happened_at is None else dataclasses.replace(entry, happened_at=happened_at)
 
 
-def held_status(store: Store, kitchen: Kitchen) -> list[dict[str, str]]:
+def held_status(store: Store, kitchen: Kitchen, translate: Callable[[str], str] = str) -> list[dict[str, str]]:
     """What each fryer is known to hold of each program: by its newest read-back, else unknown."""
     newest: dict[str, Recorded] = {item.entry.payload["name"]: item for item in store.entries("readback")}
     rows = []
@@ -211,7 +299,7 @@ def held_status(store: Store, kitchen: Kitchen) -> list[dict[str, str]]:
         else:
             state = "current" if item.entry.payload["version"] == program.version else "old version"
         rows.append({
-            "name": name, "fryer": kitchen.fryer(program.fryer).name, "version": str(program.version), "state": state,
+            "name": name, "place": ", ".join(away_words(kitchen, program)), "again": again_line(kitchen, program, translate), "fryer": kitchen.fryer(program.fryer).name, "version": str(program.version), "state": state,
             "clock": clock(program.clock_s),
             "read_at": item.recorded_at.strftime("%Y-%m-%d %H:%M UTC") if item else "",
             "read_version": str(item.entry.payload["version"]) if item else "",

@@ -18,6 +18,8 @@ from frywright.verdicts.facts import Facts, Prediction
 from frywright.workbench.clock import now
 from frywright.workbench.cook import CookAnswer, CookRequest, ask
 from frywright.workbench.facts import NOBODY, Answerer, amount_of, answered, refuse_short, show_facts
+from frywright.workbench.naming import altitude_words, away_words
+from frywright.workbench.prove_again import again_line
 from frywright.workbench.view import cook_view
 
 Translate = Callable[[str], str]
@@ -63,6 +65,7 @@ def card_data(
     return {
         "title": f"{program.name} v{version}", "paper": "us-letter" if str(kitchen.site.units) == "us" else "a4",
         "language": language, "product": kitchen.product(program.product).name, "fryer": fryer.name,
+        "program": program.name, "place": place_line(kitchen, program, translate), "again": again_line(kitchen, program, translate),
         "slot": str(slot), "version": str(version), "date": now().date().isoformat(),
         "replaces": f"{translate('replaces version')} {version - 1}" if version > 1 else "", "figure": keyed.figure,
         "words": {"check": translate("check figure"), "slot": translate("slot"), "version": translate("version"), "total": translate("total time")},
@@ -86,6 +89,17 @@ def _banner(facts: Facts, lock: dict[str, Any], system: str, translate: Translat
     return f"{told.predicted} {translate('Not proven yet.')} {translate(NOT_FOR_SERVICE)}"
 
 
+def place_line(kitchen: Kitchen, program: Program, translate: Translate) -> str:
+    """Which kitchen, altitude, bird and load a program is for, in words."""
+    home = f"{kitchen.site.name}, {altitude_words(kitchen.site.altitude_m, str(kitchen.site.units))}"
+    away = ", ".join(away_words(kitchen, program))
+    if not away:
+        return home
+    if kitchen.belongs(program):
+        return f"{home}, {away}"
+    return translate("For {place}. Not for {home}.").format(place=away, home=home)
+
+
 def _rows(keyed: Rendered, translate: Translate) -> list[list[str]]:
     rows = []
     for stage in sorted({v.stage for v in keyed.values if v.stage}):
@@ -107,8 +121,8 @@ def card_pdf(
 
 
 def site_cards_pdf(kitchen: Kitchen, languages: dict[str, Translate], who: Answerer = NOBODY) -> bytes:
-    """Cards of the newest version of every program, in each language given, as one PDF."""
-    names = sorted({p.name for p in kitchen.programs})
+    """Cards of the newest version of every program for this kitchen, in each language given, as one PDF."""
+    names = sorted({p.name for p in kitchen.own_programs})
     cards = [
         card_data(kitchen, kitchen.program(name), 1, language, translate, who)
         for name in names

@@ -20,6 +20,7 @@ from frywright.verdicts.judge import NO_RULE_KNOWN, CoreCurve, judge
 from frywright.verdicts.limits import HOUSE, CookLimit, limit_of, why_no_rule
 from frywright.verdicts.pressure import judge_opening
 from frywright.workbench.evidence import evidence_for, range_notes
+from frywright.workbench.naming import named
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,14 +62,13 @@ def edit_program(program: Program, stages: Sequence[Stage]) -> Program:
 
 def program_of(kitchen: Kitchen, product: str, fryer: str) -> str | None:
     """Name of the program stored for a product on a fryer, or None."""
-    return next((p.name for p in kitchen.programs if (p.product, p.fryer) == (product, fryer)), None)
+    return next((p.name for p in kitchen.own_programs if (p.product, p.fryer) == (product, fryer)), None)
 
 
 def carry_over(kitchen: Kitchen, program: Program, product: Product, fryer: Fryer) -> Program:
     """A draft of a program's stages for another product or fryer; not matched, only tried."""
-    name = f"{product.key} {fryer.key}"
-    newest = max((p.version for p in kitchen.programs if p.name == name), default=0)
-    return replace(program, name=name, product=product.key, fryer=fryer.key, version=newest + 1, load_heads=None)
+    draft = replace(program, product=product.key, fryer=fryer.key, load_heads=None, altitude_m=None, unit_mass_kg=None)
+    return named(kitchen, draft)
 
 
 def ask(kitchen: Kitchen, request: CookRequest) -> CookAnswer:

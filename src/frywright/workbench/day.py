@@ -201,7 +201,7 @@ def load_facts(kitchen: Kitchen, sell: Sell) -> list[LoadFact]:
     product = kitchen.product(sell.product)
     per_unit, names = (
         kitchen.pieces_per_unit(sell.product),
-        {p.name for p in kitchen.programs if p.product == sell.product},
+        {p.name for p in kitchen.own_programs if p.product == sell.product},
     )
     unit_kg = product.unit_mass_kg or kitchen.cut_set(product.cut_set).unit_mass_kg
     for name in sorted(names):

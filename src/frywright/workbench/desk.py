@@ -24,6 +24,7 @@ from frywright.workbench.book import held_status, program_payload
 from frywright.workbench.cook import needed_limit
 from frywright.workbench.facts import facts_json, program_facts
 from frywright.workbench.keyed_clock import clock_note_of
+from frywright.workbench.naming import named
 from frywright.workbench.proof import ProofAnswer, proof_json, prove_program
 
 ROBUST_SAMPLES = 256
@@ -42,8 +43,7 @@ def design_program(
     """
     limit = needed_limit(kitchen, kitchen.product(product))
     found = search_design(kitchen, product, fryer, limit, goals, effort)
-    newest = max((p.version for p in kitchen.programs if p.name == found.recommended.program.name), default=0)
-    chosen = replace(found.recommended, program=replace(found.recommended.program, version=newest + 1))
+    chosen = replace(found.recommended, program=named(kitchen, found.recommended.program))
     return replace(found, recommended=chosen), prove_program(kitchen, chosen.program, samples=ROBUST_SAMPLES)
 
 
@@ -58,7 +58,7 @@ def window_of(kitchen: Kitchen, program: Program) -> tuple[Candidate, tuple[Edge
 def transfer_program(
     kitchen: Kitchen, program: Program, target: Target, effort: Effort | None = None
 ) -> tuple[Transfer, ProofAnswer]:
-    """The same food from another fryer, bird, load or place, with a proof of its own.
+    """The same food from another fryer, bird, load or place: a program of that place under a name of its own, with a proof of its own.
 
     Raises
     ------
@@ -67,8 +67,9 @@ def transfer_program(
     """
     limit = needed_limit(kitchen, kitchen.product(target.product or program.product))
     found = search_transfer(kitchen, program, target, limit, effort)
-    newest = max((p.version for p in kitchen.programs if p.name == found.program.name), default=0)
-    made = replace(found.program, version=newest + 1)
+    made = named(kitchen, replace(found.program, altitude_m=target.kitchen.site.altitude_m))
+    if kitchen.belongs(replace(made, unit_mass_kg=None)):
+        made = replace(made, altitude_m=None)
     return replace(found, program=made), prove_program(target.kitchen, made, samples=ROBUST_SAMPLES)
 
 
@@ -119,7 +120,7 @@ def program_rows(store: Store, kitchen: Kitchen, translate: Translate = str) -> 
     system = str(kitchen.site.units)
     return [
         {**row, "facts": facts_json(program_facts(kitchen, kitchen.program(row["name"])), system, translate)}
-        for row in held_status(store, kitchen)
+        for row in held_status(store, kitchen, translate)
     ]
 
 

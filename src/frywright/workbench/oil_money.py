@@ -161,7 +161,7 @@ def _board(store: Store, kitchen: Kitchen, since: str) -> Board:
         product, cuts = kitchen.product(key), kitchen.cut_set(kitchen.product(key).cut_set)
         unit = product.unit_mass_kg or cuts.unit_mass_kg
         mass = count * pieces / kitchen.pieces_per_unit(key) * unit
-        name = next((p.name for p in kitchen.programs if (p.product, p.fryer) == (key, fryer)), None)
+        name = next((p.name for p in kitchen.own_programs if (p.product, p.fryer) == (key, fryer)), None)
         found.raw_kg[fryer] += mass
         if name:
             history = ask(kitchen, CookRequest(program=kitchen.program(name))).history

@@ -220,7 +220,7 @@ def wall_card_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Tran
     system, limit = str(kitchen.site.units), limit_of(store)[0]
     pages = []
     for fryer in kitchen.fryers:
-        programs = [kitchen.program(n) for n in sorted({p.name for p in kitchen.programs if p.fryer == fryer.key})]
+        programs = [kitchen.program(n) for n in sorted({p.name for p in kitchen.own_programs if p.fryer == fryer.key})]
         rows = [[p.name, str(p.version), render(p, fryer.controller, 1).figure, clock(sum(p.durations_s())), clock(p.hold_life_s)] for p in programs]  # fmt: skip
         facts = [[tr("oil to the line"), show(fryer.oil_mass_kg, "kg", system)], [tr("oil goes at"), f"{limit:g} %"]]
         if fryer.min_load_kg:

@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from frywright.model.findings import Note, Outcome, Verdict, say
-from frywright.model.units import SHOWN, UNITS, clock, show, to_people
+from frywright.model.units import SHOWN, UNITS, clock, show
 from frywright.physics.fry import FryHistory, PieceHistory, vent_finding
 from frywright.physics.inputs import CLOSE, Lid
 from frywright.physics.plan import spans
@@ -20,6 +20,7 @@ from frywright.verdicts.margin import until
 from frywright.workbench.cook import CookAnswer, piece_name
 from frywright.workbench.facts import facts_json, show_facts
 from frywright.workbench.keyed_clock import clock_note_of
+from frywright.workbench.naming import altitude_words
 
 Translate = Callable[[str], str]
 LID_WORDS = {Outcome.FAILS: "not at zero", Outcome.UNKNOWN: "predicted at zero"}
@@ -39,7 +40,7 @@ def cook_view(answer: CookAnswer, system: str, translate: Translate = str) -> di
                     "product": plan.product.name},
         "load": {"count": f"{plan.units_count:.4g}", "unit": translate(plan.cut_set.unit),
                  "mass": show(plan.load_kg, "kg", system)},
-        "altitude": show_altitude(plan.site.altitude_m, system),
+        "altitude": altitude_words(plan.site.altitude_m, system),
         "system": system,
         "curves": _curves(history, system, translate),
         "marks": _marks(history, translate),
@@ -61,11 +62,6 @@ def cook_view(answer: CookAnswer, system: str, translate: Translate = str) -> di
 
 def _said(note: Note | None, system: str, translate: Translate) -> dict[str, str]:
     return {"sentence": say(note.text, note.values, system, translate) if note else ""}
-
-
-def show_altitude(altitude_m: float, system: str) -> str:
-    """Altitude in feet or metres."""
-    return f"{to_people(altitude_m, 'ft'):.0f} ft" if system == "us" else f"{altitude_m:.0f} m"
 
 
 def _people(values: NDArray[np.float64], suffix: str, system: str) -> tuple[list[float], str]:

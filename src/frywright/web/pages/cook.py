@@ -11,7 +11,9 @@ from frywright.model.errors import FrywrightError, InputError
 from frywright.reports.chart import cook_spec, svg
 from frywright.web.app import Context
 from frywright.web.forms import CookForm
-from frywright.workbench.book import keep_simulation, remembered_kitchen, save_program
+from frywright.web.saving import ask_name
+from frywright.web.saving import save as save_as
+from frywright.workbench.book import keep_simulation, remembered_kitchen
 from frywright.workbench.cook import CookRequest, ask
 from frywright.workbench.facts import program_facts
 from frywright.workbench.language import translator
@@ -70,9 +72,12 @@ def router(context: Context) -> APIRouter:
 
     @routes.post("/cook/save")
     async def save(request: Request) -> Response:
-        form = CookForm(remembered_kitchen(context.store), await request.form())
+        typed = {k: str(v) for k, v in (await request.form()).items()}
+        form = CookForm(remembered_kitchen(context.store), typed)
+        program = form.edited()
         seen = ask(form.kitchen, form.request()).facts
-        recorded = save_program(context.store, form.kitchen, form.edited(), form.answerer(), seen)
-        return RedirectResponse(f"/records?new={recorded.number}", 303)
+        if "as" not in typed and not form.stored:
+            return ask_name(context, request, form.kitchen, program, typed, "/cook/save", None, seen)
+        return save_as(context, request, form.kitchen, program, {"as": form.base, **typed}, "/cook/save", seen)
 
     return routes

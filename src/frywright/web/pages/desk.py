@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from dataclasses import replace
 from itertools import pairwise
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
+from fastapi.concurrency import run_in_threadpool
 from fastapi.responses import RedirectResponse
 
 from frywright.design.search import Effort, Goals
@@ -14,8 +16,11 @@ from frywright.design.transfer import Target
 from frywright.model.errors import DataError, FrywrightError, InputError
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import Program
+from frywright.records.store import Store
 from frywright.web.app import Context
 from frywright.web.jobs import Job, Jobs
+from frywright.web.saving import save as save_program
+from frywright.web.saving import save_choices
 from frywright.workbench import book
 from frywright.workbench.cards import card_pdf, read_back, site_cards_pdf, value_names
 from frywright.workbench.clock import now
@@ -34,7 +39,9 @@ from frywright.workbench.desk import (
 )
 from frywright.workbench.facts import NOBODY, Answerer, program_facts, refuse_short, show_facts
 from frywright.workbench.language import LANGUAGES, translator
+from frywright.workbench.naming import away_words
 from frywright.workbench.proof import proof_json, prove_program
+from frywright.workbench.prove_again import again_line
 from frywright.workbench.view import cook_view
 
 PDF = "application/pdf"
@@ -64,11 +71,13 @@ def router(context: Context) -> APIRouter:
     @routes.get("/cook/desk")
     def desk(request: Request) -> Response:
         place = kitchen()
-        rows = program_rows(context.store, place, translator(context.language(request)))
-        values = {"kitchen": place, "held": rows}
+        held = program_rows(context.store, place, translator(context.language(request)))
+        name = request.query_params.get("saved", "")
+        saved = next((s for s in held if s["name"] == name), None)
+        values = {"kitchen": place, "held": held, "saved": saved}
         return context.render(request, "desk.html", room="desk", **values)
 
-    _add_work(routes, jobs, kitchen)
+    _add_work(routes, jobs, context.store, kitchen)
     _add_jobs(routes, jobs, context, kitchen)
     _add_paper(routes, context, kitchen)
     _add_readback(routes, context, kitchen)
@@ -76,7 +85,7 @@ def router(context: Context) -> APIRouter:
     return routes
 
 
-def _add_work(routes: APIRouter, jobs: Jobs, kitchen: Callable[[], Any]) -> None:
+def _add_work(routes: APIRouter, jobs: Jobs, store: Store, kitchen: Callable[[], Any]) -> None:
     def begin(title: str, kind: str, work: Callable[..., Any]) -> Response:
         return RedirectResponse(f"/cook/desk/job/{jobs.start(title, kind, work).number}", 303)
 
@@ -115,15 +124,20 @@ def _add_work(routes: APIRouter, jobs: Jobs, kitchen: Callable[[], Any]) -> None
                 "facts": proof.facts,
             }
 
-        return begin(f"{program.name} → {fryer.name}", "transfer", work)
+        words = [
+            fryer.name,
+            *away_words(place, replace(program, altitude_m=altitude, unit_mass_kg=None, load_heads=None)),
+        ]
+        return begin(f"{program.name} → {', '.join(words)}", "transfer", work)
 
     @routes.post("/cook/desk/prove")
     async def prove(request: Request) -> Response:
         form, place = await request.form(), kitchen()
-        program = place.program(str(form.get("program", "")))
+        program, number = place.program(str(form.get("program", ""))), book.kitchen_number(store)
 
         def work(progress: Callable[[float], None]) -> dict[str, Any]:
             answer = prove_program(place, program, samples=2048, progress=progress)
+            book.record_proof(store, answer, number)
             edges, system = window_of(place, program)[1], str(place.site.units)
 
             def tell(tr: Translate) -> dict[str, Any]:
@@ -142,7 +156,10 @@ def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable
             return context.render(request, "job.html", 404, job=Job(number=0, title="", kind=""), told="", room="desk")
         told = context.explain(request, found.error) if found.error else ""
         result = found.result["tell"](translator(context.language(request))) if found.result else None
-        return context.render(request, "job.html", job=found, told=told, result=result, room="desk")
+        saving: dict[str, Any] = {}
+        if found.result and "made" in found.result:
+            saving = {"save": save_choices(kitchen(), found.result["made"], found.result["facts"]), "hidden": {}, "action": f"/cook/desk/job/{number}/save"}  # fmt: skip
+        return context.render(request, "job.html", job=found, told=told, result=result, room="desk", **saving)
 
     @routes.post("/cook/desk/job/{number}/cancel")
     def cancel(number: int) -> Response:
@@ -153,12 +170,15 @@ def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable
 
     @routes.post("/cook/desk/job/{number}/save")
     async def save(request: Request, number: int) -> Response:
-        found, form = jobs.get(number), await request.form()
+        form = {k: str(v) for k, v in (await request.form()).items()}
+        found = jobs.get(number)
         if found is None or not found.result or "made" not in found.result:
             raise InputError("job", number, "a finished design or transfer")
-        who = _answerer(form)
-        recorded = book.save_program(context.store, kitchen(), found.result["made"], who, found.result["facts"])
-        return RedirectResponse(f"/records?new={recorded.number}", 303)
+        place, made = kitchen(), found.result["made"]
+        ways = save_choices(place, made)["follows"]
+        default = f"{ways[0].version} {ways[0].name}" if ways else ""
+        form = {"as": default, "name": made.name, **form}
+        return save_program(context, request, place, made, form, f"/cook/desk/job/{number}/save", found.result["facts"])
 
 
 def _add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
@@ -188,7 +208,7 @@ def _add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) 
     def every(request: Request, both: bool, who: Answerer) -> Response:
         place = kitchen()
         tongues = {n: translator(n) for n in (LANGUAGES if both else [context.language(request)])}
-        programs = [place.program(name) for name in sorted({p.name for p in place.programs})]
+        programs = [place.program(name) for name in sorted({p.name for p in place.own_programs})]
         return paper(request, programs, lambda place, who: site_cards_pdf(place, tongues, who), who)
 
     @routes.get("/cook/card.pdf")
@@ -267,6 +287,7 @@ def _add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any
             "started_at": now().isoformat(),
             "result": None,
             "problem": problem,
+            "again": again_line(place, found, translator(context.language(request))),
         }
         return context.render(request, "readback.html", 422 if problem else 200, room="desk", **values)
 
@@ -291,7 +312,7 @@ def _add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any
         elif result and result.matches:
             keyed = clock_sentence(place, found, translator(context.language(request)))
         values = {"program": found, "slot": slot, "fields": fields, "started_at": form.get("started_at", ""), "result": result,
-                  "problem": problem, "said": said, "keyed": keyed, "typed": form}  # fmt: skip
+                  "problem": problem, "again": again_line(place, found, translator(context.language(request))), "said": said, "keyed": keyed, "typed": form}  # fmt: skip
         return context.render(request, "readback.html", status, room="desk", **values)
 
 
@@ -306,10 +327,12 @@ def _add_kitchen(routes: APIRouter, context: Context) -> None:
         form = await request.form()
         text, reason = str(form.get("text", "")).replace("\r\n", "\n"), str(form.get("reason", ""))
         try:
-            book.remember_kitchen(context.store, text, "kitchen.toml", reason)
+            await run_in_threadpool(book.remember_kitchen, context.store, text, "kitchen.toml", reason)
         except InputError as error:
             said = context.explain(request, error)
-            return context.render(request, "kitchen.html", 422, text=text, problems=[said], room="desk")
+            return context.render(request, "kitchen.html", 422, text=text, reason=reason, problems=[said], room="desk")
         except DataError as error:
-            return context.render(request, "kitchen.html", 422, text=text, problems=error.problems, room="desk")
+            return context.render(
+                request, "kitchen.html", 422, text=text, reason=reason, problems=error.problems, room="desk"
+            )
         return RedirectResponse("/cook/desk", 303)

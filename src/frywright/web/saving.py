@@ -1,0 +1,57 @@
+"""Saving a program from a page: under which name, on which version, and what to say when that cannot be."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+from urllib.parse import quote
+
+from fastapi import Request, Response
+from fastapi.responses import RedirectResponse
+
+from frywright.design.difference import changes
+from frywright.model.errors import FrywrightError
+from frywright.model.kitchen import Kitchen
+from frywright.model.program import Program
+from frywright.verdicts.facts import Facts
+from frywright.web.app import Context
+from frywright.workbench import book
+from frywright.workbench.facts import Answerer, program_facts
+from frywright.workbench.naming import away_words, chosen, follows, new_name
+
+ASKED = ("as", "name", "by", "reason")
+"""Boxes of the form that saves; everything else typed is sent along."""
+
+
+def save_choices(kitchen: Kitchen, program: Program, *seen: Facts) -> dict[str, Any]:
+    """What a page needs to ask for a name: the programs this may follow, a new name, where it belongs, whether somebody must answer for it."""
+    short = any(facts.short for facts in (program_facts(kitchen, program), *seen))
+    place = ", ".join(away_words(kitchen, program))
+    return {
+        "follows": follows(kitchen, program),
+        "new_name": new_name(kitchen, program),
+        "place": place,
+        "short": short,
+    }
+
+
+def ask_name(context: Context, request: Request, kitchen: Kitchen, program: Program, form: Mapping[str, str], action: str, error: FrywrightError | None, *seen: Facts) -> Response:  # fmt: skip
+    """The page that asks how to save a program; with an error it says what stood in the way and what has changed since."""
+    since: list[Any] = []
+    if isinstance(error, book.Overtaken):
+        since = list(changes(error.base, error.newest, str(kitchen.site.units)))
+    values = {"hidden": {k: v for k, v in form.items() if k not in ASKED}, "action": action, "since": since,
+              "overtaken": error if isinstance(error, book.Overtaken) else None,
+              "problem": context.explain(request, error) if error else "", "save": save_choices(kitchen, program, *seen)}  # fmt: skip
+    return context.render(request, "save.html", error.http_status if error else 200, room="desk", **values)
+
+
+def save(context: Context, request: Request, kitchen: Kitchen, program: Program, form: Mapping[str, str], action: str, *seen: Facts) -> Response:  # fmt: skip
+    """Save as the form says and go back to the desk; what cannot be saved is asked about again."""
+    who = Answerer(by=form.get("by", ""), reason=form.get("reason", ""))
+    try:
+        made, based_on = chosen(kitchen, program, form.get("as", ""), form.get("name", ""))
+        book.save_program(context.store, kitchen, made, who, *seen, based_on=based_on)
+    except FrywrightError as error:
+        return ask_name(context, request, kitchen, program, form, action, error, *seen)
+    return RedirectResponse(f"/cook/desk?saved={quote(made.name)}", 303)
