@@ -170,7 +170,7 @@ def vent_finding(plan: FryPlan, vent_s: float) -> Note | None:
         return None
     if not plan.vent_told:
         return Note(kind="vent_unknown", text=VENT_UNKNOWN)
-    taken = plan.fryer.vent_s or vent_s
+    taken = max(vent_s, plan.fryer.vent_s or 0.0)
     if taken > MOST_VENT_S:
         return Note(kind="vent_long", text=VENT_LONG, values={"vent_s": taken, "most_s": MOST_VENT_S})
     return None

@@ -34,6 +34,8 @@ def area_for(cook: Cook, vent_s: float) -> float:
         cooks = [replace(cook, vat=replace(cook.vat, vent_area_m2=float(area))) for area in areas]
         found = [stretch_of(raw, asked, Lid.VENT) for raw, asked in zip(run_many(cooks), cooks, strict=True)]
         times = np.array([end - start for start, end in (span or (0.0, 0.0) for span in found)])
+        if not times.any():
+            return high  # the load builds no pressure that a person reads: nothing to time
         if not times[-1] < vent_s < times[0]:
             return float(areas[-1] if vent_s <= times[-1] else areas[0])
         above = int(np.flatnonzero(times > vent_s)[-1])
