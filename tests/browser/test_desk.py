@@ -63,6 +63,8 @@ def test_the_whole_path(browser, address):  # noqa: F811
     assert page.input_value("[name=v1]") == "4:00"
     for i, value in enumerate(("330", "4:00", "310", "10:30")):
         page.fill(f"[name=v{i}]", value)
+    for name, value in (("scale", "°F"), ("clock", "up"), ("lid1", "pressure"), ("lid2", "pressure")):
+        page.select_option(f"[name={name}]", value)
     page.fill("[name=read_by]", "Kim")
     page.fill("[name=checked_by]", "kim")
     page.click("#readback button.main")
@@ -72,9 +74,67 @@ def test_the_whole_path(browser, address):  # noqa: F811
     told = page.inner_text("main")
     assert "one digit" in told
     assert "As keyed" in told
+    assert "Key the time of stage 2 again: 12:30." in told
+    assert "Do not cook" in told
     page.goto(address + "/cook/desk")
     assert "differs" in page.locator("tr", has_text="bone-in birch").inner_text()
     assert page.complaints == [c for c in page.complaints if "422" in c]
+    page.close()
+
+
+@pytest.mark.parametrize("size", sorted(SIZES))
+def test_one_at_a_time_shows_one_box(browser, address, size):  # noqa: F811
+    """One box fills the form; Enter goes on, an empty one means nothing held; after the last the form is whole and can be sent."""
+    page = open_page(browser, address, size, "/cook/readback?program=bone-in+birch")
+    boxes = page.locator("#readback label:visible")
+    whole = boxes.count()
+    page.click("[data-one]")
+    assert boxes.count() == 1
+    answers = {
+        "scale": "°F",
+        "clock": "up",
+        "lid1": "pressure",
+        "lid2": "pressure",
+        "v0": "330",
+        "v1": "04:00",
+        "v2": "310 F",
+        "v3": "12.30",
+        "read_by": "Kim",
+        "checked_by": "Ana",
+    }
+    for done in range(whole):
+        name = page.evaluate("document.activeElement.name")
+        if name in ("scale", "clock", "lid1", "lid2"):
+            page.keyboard.press("Enter")
+            assert page.evaluate("document.activeElement.name") == name, "a choice cannot be passed over"
+            page.select_option(f"[name={name}]", answers[name])
+        else:
+            page.keyboard.type(answers[name])
+        page.keyboard.press("Enter")
+        assert boxes.count() == (1 if done < whole - 1 else whole)
+    page.click("#readback button.main")
+    assert "The machine holds what the card says." in page.inner_text("main")
+    page.close()
+
+
+def test_a_value_that_asks_is_marked_and_kept(browser, address):  # noqa: F811
+    """1200 for a time asks; the box is marked, what was typed stays, nothing is written."""
+    page = open_page(browser, address, "phone", "/cook/readback?program=bone-in+birch")
+    for name, value in (("scale", "°F"), ("clock", "up"), ("lid1", "pressure"), ("lid2", "pressure")):
+        page.select_option(f"[name={name}]", value)
+    for name, value in {
+        "v0": "330",
+        "v1": "4:00",
+        "v2": "310",
+        "v3": "1230",
+        "read_by": "Kim",
+        "checked_by": "Ana",
+    }.items():
+        page.fill(f"[name={name}]", value)
+    page.click("#readback button.main")
+    assert "type 12:30 or type 20:30" in page.inner_text(".stop")
+    assert page.get_attribute("[name=v3]", "aria-invalid") == "true"
+    assert page.input_value("[name=v0]") == "330"
     page.close()
 
 

@@ -151,7 +151,13 @@ def test_card_and_readback(demo, tmp_path):
     slipped = frywright("cook", "readback", demo, "--program", "bone-in birch", *wrong)
     assert slipped.returncode == 1
     assert "one digit" in slipped.stdout
-    assert "As keyed: Predicted, not proven" in slipped.stdout
+    assert slipped.stdout.startswith("Key the time of stage 2 again: 12:30.\nDo not cook")
+    assert "coldest piece" in slipped.stdout
+    assert "°F" in slipped.stdout
+    assert "°C" not in slipped.stdout
+    assert " K" not in slipped.stdout
+    scaled = frywright("cook", "readback", demo, "--program", "bone-in birch", *right, "--setting", "scale=°C")
+    assert "Do not heat it" in scaled.stdout
     few = frywright("cook", "readback", demo, "--program", "bone-in birch", *right[:2])
     assert few.returncode == 2
     assert "read every value" in few.stderr

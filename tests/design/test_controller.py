@@ -7,7 +7,9 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from frywright.design.check_figure import check_figure, digits_of, holds
-from frywright.design.controller import Keyed, parse, render, rounded
+from frywright.design.controller import render, rounded
+from frywright.design.held import held_by
+from frywright.design.readback import tidy
 from frywright.design.scouting import scouting_time
 from frywright.model.errors import InputError
 from frywright.model.fryer import ClockStyle, Controller, FryerKind, TempUnit, UnusedStage
@@ -40,12 +42,14 @@ def programs(draw):
 
 @settings(max_examples=500)
 @given(programs(), controllers())
-def test_render_and_parse_give_the_same_program(program, controller):
+def test_render_and_held_give_the_same_program(program, controller):
     """Whatever the controller, what was keyed means the rounded program, and keys again as itself."""
     assume(len(program.stages) <= controller.stage_count)
     fitted = rounded(program, controller)
     keyed = render(program, controller, slot=3)
-    back = parse(keyed.values, controller, program)
+    held = held_by(keyed.values, controller, fitted)
+    assert held.in_order
+    (back,) = held.programs
     assert len(back.stages) == len(fitted.stages)
     for got, wanted in zip(back.stages, fitted.stages, strict=True):
         assert got.lid == wanted.lid
@@ -75,15 +79,14 @@ def test_what_a_controller_cannot_hold_is_refused():
             render(program, controller, slot)
 
 
-def test_missing_or_unreadable_values_are_named():
-    """A read-back without a time, or with a word for a temperature, says which stage."""
+def test_unreadable_values_are_named():
+    """A word for a temperature, or a time that is none, says which stage."""
     controller = Controller(stage_count=2, clock=ClockStyle.ELAPSED)
     program = Program(name="p", product="x", fryer="y", stages=(Stage(set_c=170.0, duration_s=100.0),))
-    values = render(program, controller).values
-    with pytest.raises(InputError, match="stage 1"):
-        parse([v for v in values if v.what != "time"], controller, program)
-    with pytest.raises(InputError, match="stage 1"):
-        parse([Keyed(stage=1, what="set", text="hot"), *values[1:]], controller, program)
+    values = {v.what: v for v in render(program, controller).values if v.stage == 1}
+    for what, text in (("set", "hot"), ("time", "1:75"), ("time", "soon"), ("set", "3 35")):
+        with pytest.raises(InputError, match="stage 1"):
+            tidy(values[what], text, controller)
 
 
 PROGRAMS = [

@@ -330,8 +330,9 @@ def test_a_read_back_is_told_in_spanish_whole(client, store):
             "checked_by": "Ana", "started_at": "2026-11-25T12:00:00+00:00"}  # fmt: skip
     page = client.post("/cook/readback?lang=es", data=form).text
     assert "una cifra" in page
-    assert "extremo pesado" in page
-    assert "heavy end" not in page
+    assert "Teclee otra vez el tiempo de la etapa 2: 12:30." in page
+    assert "pieza más fría" in page
+    assert "Key the" not in page
     kept = next(iter(store.entries("readback"))).entry.payload
     assert (kept["read_by"], kept["checked_by"], kept["matches"]) == ("Kim", "Ana", False)
     assert kept["mismatches"][0]["slip"] == "one digit"

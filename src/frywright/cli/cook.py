@@ -242,6 +242,9 @@ def readback(
     values: list[str] = typer.Option(
         [], "--value", help="A value read from the machine, in order; without any you are asked one by one."
     ),
+    setting: list[str] = typer.Option(
+        [], help="scale=°F, clock=down, lid1=open and so on, as the machine or the crew has it."
+    ),
     slot: int = typer.Option(1, help="Slot of the controller."),
     as_json: bool = typer.Option(False, "--json", help="Print JSON."),
 ) -> None:
@@ -250,45 +253,56 @@ def readback(
 
     with speaking_errors(as_json), preparing():
         from frywright.cli.shop import open_kitchen
-        from frywright.workbench.cards import read_back, value_names
+        from frywright.workbench.cards import read_back, settings_of, value_names
 
         place = open_kitchen(kitchen)
         found = place.program(program)
+        told = dict(pair.split("=", 1) for pair in setting if "=" in pair)
+        if not values:
+            for s in settings_of(place, found):
+                name = f"stage {s.stage}, {s.what}" if s.stage else s.what
+                told[s.key] = typer.prompt(f"{name} ({' / '.join(s.choices)})")
         read = values or [
-            typer.prompt(f"stage {v.stage}, {v.what}" if v.stage else v.what) for v in value_names(place, found, slot)
+            typer.prompt(f"stage {v.stage}, {v.what}" if v.stage else v.what, default="", show_default=False)
+            for v in value_names(place, found, slot)
         ]
-        result = read_back(place, found, slot, read)
-        told = readback_json(result, "metric" if as_json else str(place.site.units))
+        result = read_back(place, found, slot, read, told)
         if as_json:
-            emit_json(told)
+            emit_json(readback_json(result, "metric"))
         else:
-            print_readback(told)
+            print_readback(readback_json(result, str(place.site.units)))
         if not result.matches:
             raise SystemExit(1)
 
 
-def readback_json(result: Any, system: str = "metric") -> dict[str, Any]:
-    """A read-back as plain values; its consequence in a kitchen's units."""
-    worst = result.consequence.verdicts[0][1] if result.consequence else None
+def readback_json(result: Any, system: str) -> dict[str, Any]:
+    """A read-back as plain values; sentences in the kitchen's units, ``margin_k`` in kelvin."""
+    from frywright.workbench.effect import effect_view
+
+    view = effect_view(result.effect, system) if result.effect else {"rows": [], "warnings": [], "orders": []}
     return {
         "matches": result.matches, "figure_card": result.figure_card, "figure_read": result.figure_read,
         "mismatches": [
             {"stage": m.stage, "what": m.what, "card": m.wanted, "machine": m.found, "likely_slip": m.slip}
             for m in result.mismatches
         ],
-        "consequence": worst.say(system) if worst else result.problem,
         "clock_s": result.held.clock_s if result.held else None,
-        "margin_k": worst.margin_k if worst else None,
+        "as_keyed": view["rows"], "warnings": view["warnings"], "orders": view["orders"],
+        "margin_k": result.effect.held.margin_k if result.effect and result.effect.held else None,
     }  # fmt: skip
 
 
 def print_readback(result: dict[str, Any]) -> None:
-    """A read-back in words: each mismatch, its likely slip, and what it would do."""
+    """A read-back in words: what to do now, each mismatch, its likely slip, and what it would do."""
     if result["matches"]:
         typer.echo(f"The machine holds what the card says (check figure {result['figure_card']}).")
         return
+    for line in (*result["orders"], *result["warnings"]):
+        typer.echo(line)
     for m in result["mismatches"]:
         place = f"stage {m['stage']}, " if m["stage"] else ""
         typer.echo(f"✖ {place}{m['what']}: card {m['card']}, machine {m['machine']} ({m['likely_slip']})")
     typer.echo(f"Check figure of the machine {result['figure_read']}, of the card {result['figure_card']}.")
-    typer.echo(f"As keyed: {result['consequence']}")
+    typer.echo("As keyed, predicted:")
+    for row in result["as_keyed"]:
+        typer.echo(f"  {row['name']}: {row['held']} (card {row['card']})")

@@ -14,8 +14,8 @@ from itertools import accumulate
 from frywright.design.check_figure import check_figure
 from frywright.model.errors import InputError
 from frywright.model.fryer import Controller, TempUnit, UnusedStage
-from frywright.model.program import TIMED, LidState, Program, Stage
-from frywright.model.units import clock, parse_clock, to_inside, to_people
+from frywright.model.program import TIMED, Program, Stage
+from frywright.model.units import clock, to_inside, to_people
 
 BLANK = "–"
 
@@ -118,47 +118,3 @@ def _unused(values: Sequence[Keyed], used: int, controller: Controller) -> list[
         for number in range(used + 1, controller.stage_count + 1)
         for what in ("set", "time")
     ]
-
-
-def parse(values: Sequence[Keyed], controller: Controller, like: Program) -> Program:
-    """The program that keyed values mean; name, version and hold life are taken from ``like``.
-
-    Raises
-    ------
-    InputError
-        A value is missing, cannot be read, or times run backwards.
-    """
-    found = {(v.stage, v.what): v.text.strip() for v in values}
-    stages: list[Stage] = []
-    total = parse_clock(_need(found, 0, "total")) if controller.clock.counts_down else 0.0
-    sets = [n for n in range(1, controller.stage_count + 1) if _is_used(found, n, controller)]
-    ends = [_end(found, n, n == sets[-1], total, controller) for n in sets]
-    for number, start, end in zip(sets, [0.0, *ends], ends, strict=False):
-        text = _need(found, number, "set")
-        try:
-            value = float(text.replace(",", "."))
-        except ValueError as error:
-            raise InputError("set point", repr(text), "a number", where=f"stage {number}") from error
-        if end < start:
-            raise InputError("time", clock(end), "after the stage before it", where=f"stage {number}")
-        set_c, lid = to_inside(value, str(controller.shows)), LidState(_need(found, number, "lid"))
-        stages.append(Stage(set_c=set_c, lid=lid, duration_s=end - start))
-    return replace(like.timed(), stages=tuple(stages))
-
-
-def _is_used(found: dict[tuple[int, str], str], number: int, controller: Controller) -> bool:
-    if (number, "lid") not in found and number > 1:
-        return False
-    return found.get((number, "set"), BLANK) not in (BLANK, "", "0")
-
-
-def _need(found: dict[tuple[int, str], str], stage: int, what: str) -> str:
-    if (stage, what) not in found:
-        raise InputError(what, "missing", "read from the machine", where=f"stage {stage}")
-    return found[stage, what]
-
-
-def _end(found: dict[tuple[int, str], str], number: int, last: bool, total: float, controller: Controller) -> float:
-    if not controller.clock.counts_down:
-        return parse_clock(_need(found, number, "time"))
-    return total if last else total - parse_clock(_need(found, number + 1, "time"))

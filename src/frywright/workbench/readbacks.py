@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
 from frywright.model.entry import Recorded, canonical
@@ -17,8 +17,18 @@ from frywright.workbench.clock import now
 from frywright.workbench.idempotent import kept_once
 
 
-def tell_readback(store: Store, kitchen: Kitchen, name: str, slot: int, values: Sequence[str], people: tuple[str, str]) -> tuple[Recorded, bool]:  # fmt: skip
+def tell_readback(
+    store: Store,
+    kitchen: Kitchen,
+    name: str,
+    slot: int,
+    values: Sequence[str],
+    people: tuple[str, str],
+    settings: Mapping[str, str] | None = None,
+) -> tuple[Recorded, bool]:
     """Keep what a machine really holds and say whether it is what the card says.
+
+    ``settings`` are answers by the keys of :func:`frywright.workbench.cards.settings_of`: scale, clock, lid1, lid2 and so on.
 
     Raises
     ------
@@ -26,12 +36,12 @@ def tell_readback(store: Store, kitchen: Kitchen, name: str, slot: int, values: 
         An unknown program, more or fewer values than its card, or not two people.
     """
     program = kitchen.program(name)
-    result = read_back(kitchen, program, slot, values)
+    result = read_back(kitchen, program, slot, values, settings)
     return record_readback(store, program, slot, result, people, now().isoformat()), result.matches
 
 
 def readbacks_from(store: Store, kitchen: Kitchen, lines: Iterable[str]) -> list[dict[str, Any]]:
-    """Read-backs of a file, one JSON object a line: program, slot, values, read_by, checked_by. A line read in before is not kept twice.
+    """Read-backs of a file, one JSON object a line: program, slot, values, read_by, checked_by, and settings if read. A line read in before is not kept twice.
 
     Returns a row for each line: its number, entry, whether it matches and is new, or what is wrong with it; good lines are kept whatever the others say.
     """
@@ -53,4 +63,6 @@ def readbacks_from(store: Store, kitchen: Kitchen, lines: Iterable[str]) -> list
 
 def _told(store: Store, kitchen: Kitchen, told: dict[str, Any]) -> Recorded:
     values = [str(v) for v in told["values"]]
-    return tell_readback(store, kitchen, str(told["program"]), int(told.get("slot", 1)), values, (str(told["read_by"]), str(told["checked_by"])))[0]  # fmt: skip
+    people = (str(told["read_by"]), str(told["checked_by"]))
+    settings = {str(k): str(v) for k, v in dict(told.get("settings", {})).items()}
+    return tell_readback(store, kitchen, str(told["program"]), int(told.get("slot", 1)), values, people, settings)[0]

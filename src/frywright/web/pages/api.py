@@ -62,6 +62,7 @@ class ReadBackIn(_Body):
     program: Text
     slot: int = Field(default=1, ge=1, le=1000)
     values: list[Text] = Field(max_length=100)
+    settings: dict[Text, Text] = Field(default_factory=dict, max_length=30, description="scale, clock, lid1, lid2 …")
     read_by: Text
     checked_by: Text
 
@@ -194,7 +195,7 @@ def _add_writes(routes: APIRouter, context: Context) -> None:
         """Keep a read-back and compare it with the card."""
 
         def write() -> dict[str, Any]:
-            kept, matches = tell_readback(context.store, remembered_kitchen(context.store), body.program, body.slot, body.values, (body.read_by, body.checked_by))  # fmt: skip
+            kept, matches = tell_readback(context.store, remembered_kitchen(context.store), body.program, body.slot, body.values, (body.read_by, body.checked_by), body.settings)  # fmt: skip
             return {"number": kept.number, "matches": matches}
 
         answer, new = once(context.store, "read-backs", key, body.model_dump(mode="json"), write)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
 from typing import Any
@@ -11,6 +11,7 @@ from fastapi import APIRouter, Request, Response
 from fastapi.concurrency import run_in_threadpool
 from fastapi.responses import RedirectResponse
 
+from frywright.design.controller import Keyed
 from frywright.design.search import Effort, Goals
 from frywright.design.transfer import Target
 from frywright.model.errors import DataError, FrywrightError, InputError
@@ -22,7 +23,7 @@ from frywright.web.jobs import Job, Jobs
 from frywright.web.saving import save as save_program
 from frywright.web.saving import save_choices
 from frywright.workbench import book
-from frywright.workbench.cards import card_pdf, read_back, site_cards_pdf, value_names
+from frywright.workbench.cards import card_pdf, read_back, settings_of, site_cards_pdf, value_names
 from frywright.workbench.clock import now
 from frywright.workbench.desk import (
     at_altitude,
@@ -37,6 +38,7 @@ from frywright.workbench.desk import (
     transfer_program,
     window_of,
 )
+from frywright.workbench.effect import effect_view
 from frywright.workbench.facts import NOBODY, Answerer, program_facts, refuse_short, show_facts
 from frywright.workbench.language import LANGUAGES, translator
 from frywright.workbench.naming import away_words
@@ -270,50 +272,66 @@ def _goals(site: Site, form: dict[str, str]) -> Goals:
 
 
 def _add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
-    @routes.get("/cook/readback")
-    def ask(request: Request, program: str, slot: int = 1) -> Response:
+    def shown(
+        request: Request, found: Program, slot: int, typed: Mapping[str, Any], status: int = 200, **more: Any
+    ) -> Response:
         place = kitchen()
-        found = place.program(program)
-        problem, fields = "", []
+        refused, fields = "", []
         try:
             refuse_short(place, found)
             fields = [{"stage": v.stage, "what": v.what} for v in value_names(place, found, slot)]
         except InputError as error:
-            problem = context.explain(request, error)
+            refused, status = context.explain(request, error), 422
         values = {
             "program": found,
             "slot": slot,
             "fields": fields,
-            "started_at": now().isoformat(),
+            "settings": settings_of(place, found),
+            "typed": typed,
+            "started_at": str(typed.get("started_at", "")) or now().isoformat(),
             "result": None,
-            "problem": problem,
+            "problem": refused,
             "again": again_line(place, found, translator(context.language(request))),
+            "wrong": "",
+            **more,
         }
-        return context.render(request, "readback.html", 422 if problem else 200, room="desk", **values)
+        return context.render(request, "readback.html", status, room="desk", **values)
+
+    @routes.get("/cook/readback")
+    def ask(request: Request, program: str, slot: str = "") -> Response:
+        place = kitchen()
+        found = place.program(program)
+        return shown(request, found, _slot(slot), {})
 
     @routes.post("/cook/readback")
     async def compare(request: Request) -> Response:
-        form, place = await request.form(), kitchen()
-        found, slot = place.program(str(form.get("program", ""))), _slot(str(form.get("slot", "")))
+        form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
+        found, slot = place.program(form.get("program", "")), _slot(form.get("slot", ""))
         names = value_names(place, found, slot)
-        fields = [{"stage": v.stage, "what": v.what} for v in names]
-        result, problem, status = None, "", 200
         try:
-            read = [str(form.get(f"v{i}", "")) for i in range(len(names))]
-            result = read_back(place, found, slot, read)
-            people = (str(form.get("read_by", "")), str(form.get("checked_by", "")))
-            book.record_readback(context.store, found, slot, result, people, str(form.get("started_at", "")))
+            read = [form.get(f"v{i}", "") for i in range(len(names))]
+            settings = {s.key: form.get(s.key, "") for s in settings_of(place, found)}
+            result = read_back(place, found, slot, read, settings)
+            people = (form.get("read_by", ""), form.get("checked_by", ""))
+            book.record_readback(context.store, found, slot, result, people, form.get("started_at", ""))
         except FrywrightError as error:
-            result, problem, status = None, context.explain(request, error), error.http_status
-        said, keyed = result.problem if result else "", ""
-        if result and result.consequence:
-            view = cook_view(result.consequence, str(place.site.units), translator(context.language(request)))
-            said, keyed = view["headline"]["sentence"], view["clock"]["sentence"]
-        elif result and result.matches:
-            keyed = clock_sentence(place, found, translator(context.language(request)))
-        values = {"program": found, "slot": slot, "fields": fields, "started_at": form.get("started_at", ""), "result": result,
-                  "problem": problem, "again": again_line(place, found, translator(context.language(request))), "said": said, "keyed": keyed, "typed": form}  # fmt: skip
-        return context.render(request, "readback.html", status, room="desk", **values)
+            wrong = _wrong_box(error, names) if isinstance(error, InputError) else ""
+            said = context.explain(request, error)
+            return shown(request, found, slot, form, problem=said, wrong=wrong, status=error.http_status)
+        tr = translator(context.language(request))
+        effect = effect_view(result.effect, str(place.site.units), tr) if result.effect else None
+        keyed = ""
+        if result.consequence:
+            keyed = cook_view(result.consequence, str(place.site.units), tr)["clock"]["sentence"]
+        elif result.matches:
+            keyed = clock_sentence(place, found, tr)
+        return shown(request, found, slot, form, result=result, effect=effect, keyed=keyed)
+
+
+def _wrong_box(error: InputError, names: Sequence[Keyed]) -> str:
+    """Box of the read-back that an error speaks of; empty where it is none of them."""
+    places = {(v.what, f"stage {v.stage}" if v.stage else ""): f"v{i}" for i, v in enumerate(names)}
+    return "checked_by" if error.field == "people" else places.get((error.field, error.where), "")
 
 
 def _add_kitchen(routes: APIRouter, context: Context) -> None:
