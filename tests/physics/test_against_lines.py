@@ -20,7 +20,7 @@ CASES = {
 @pytest.fixture(scope="module", params=sorted(CASES))
 def pair(request):
     cook = CASES[request.param]
-    return run(cook, ROUTINE), solve(cook, n_core=64, n_crust=16, flash_owed=False)
+    return run(cook, ROUTINE), solve(cook, n_core=64, n_crust=16)
 
 
 def gap(got, reference, curve, guard_s=1.0):

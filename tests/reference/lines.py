@@ -91,8 +91,8 @@ class Edge(NamedTuple):
 class Lines:
     """State layout and right-hand side of one cook."""
 
-    def __init__(self, cook: Cook, n_core: int, n_crust: int, flash_owed: bool = True) -> None:
-        self.cook, self.n_core, self.n_crust, self.flash_owed = cook, n_core, n_crust, flash_owed
+    def __init__(self, cook: Cook, n_core: int, n_crust: int) -> None:
+        self.cook, self.n_core, self.n_crust = cook, n_core, n_crust
         self.parts: list[Slice] = []
         at = 0
         for piece in cook.pieces:
@@ -191,9 +191,9 @@ class Lines:
             dy[part.crust] = (edge.temp - y[part.crust]) / 0.5
         drip = self._drip(part, core, still, meat, speed, dy)
         dy[part.front], dy[part.out], dy[part.dripped] = speed, edge.flux + flash, drip
-        dy[part.free] = drip - edge.flux - (flash if self.flash_owed else 0.0) + drawn
+        dy[part.free] = drip - edge.flux - flash + drawn
         dy[part.plane] = edge.plane_rate
-        dy[part.h] = self._stirring(p, y, edge, y[part.h])
+        dy[part.h] = self._stirring(p, y, edge, y[part.h], edge.flux + flash)
         f = edge.temp
         left = f * (c0 + f * (0.5 * c1 + f * c2 / 3.0)) - p.crust_heat_j_m3k * f
         steam = p.vapour_cp_j_kgk * (edge.outside - f) * edge.flux
@@ -201,13 +201,14 @@ class Lines:
         dy[part.heat_out] = latent * (edge.flux + flash) + edge.coat_heat + steam - speed * area_front * left
         return edge.flux + flash, edge.q_in
 
-    def _stirring(self, p, y, edge, h):
+    def _stirring(self, p, y, edge, h, steam):
+        """Bubbles of all steam stir, whether from the front or from overheated meat."""
         if self.lid_state == Lid.REST:
             return 0.0
         calm = p.still_h_w_m2k
         if p.still_reference_k > 0:
             calm *= (max(abs(y[self.oil] - edge.skin), 1e-3) / p.still_reference_k) ** 0.25
-        return (min(calm + p.gain_h_j_kgk * edge.flux, p.cap_h_w_m2k) - h) / p.lag_h_s
+        return (min(calm + p.gain_h_j_kgk * steam, p.cap_h_w_m2k) - h) / p.lag_h_s
 
     def _drip(self, part, core, still, meat, speed, dy):
         """Rate at which the meat lets water go, and its share advected with the moving nodes."""
@@ -372,12 +373,9 @@ def _balance(spare, slope, path, air_kg_m3, latent, boiling) -> float:
     return min(temp, boiling)
 
 
-def solve(cook: Cook, n_core: int = 90, n_crust: int = 24, rtol: float = 1e-6, flash_owed: bool = True):
-    """March the cook; returns a dict of curves sampled at every solver step.
-
-    ``flash_owed``: water that flashes off is missing at the front; False for an engine that does not deduct it.
-    """
-    lines = Lines(cook, n_core, n_crust, flash_owed)
+def solve(cook: Cook, n_core: int = 90, n_crust: int = 24, rtol: float = 1e-6):
+    """March the cook; returns a dict of curves sampled at every solver step."""
+    lines = Lines(cook, n_core, n_crust)
     y, t = lines.start(), 0.0
     pattern = lines.sparsity()
     times, states, skins, marks, head = [0.0], [y.copy()], [lines.skin(y)], [], 0.0

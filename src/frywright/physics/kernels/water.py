@@ -50,13 +50,16 @@ def let_go(given, live, k):
 
 @inlined
 def keep_held(given, live, kept):
-    """Carry the holding shares onto the grid of the accepted step; each cell hands a slice outward."""
+    """Carry the holding shares onto the grid of the accepted step; each cell hands a slice outward.
+
+    A step that moves a face past its whole cell hands that cell the share of the one inside it, no more.
+    """
     c, n_lane = live.cells, given.lane.shape[1]
     if kept == n_lane:
         for x in range(given.n_core * n_lane - 1, n_lane - 1, -1):
             slice_in = c.v_old[x] - c.v[x]
             size = c.v_up[x] - c.v[x]
-            c.phi_old[x] = c.phi[x] + (c.phi[x - n_lane] - c.phi[x]) * slice_in / size
+            c.phi_old[x] = c.phi[x] + (c.phi[x - n_lane] - c.phi[x]) * min(slice_in / size, 1.0)
         for x in range(n_lane):
             c.phi_old[x] = c.phi[x]
         return
@@ -65,7 +68,7 @@ def keep_held(given, live, kept):
             for x in range((given.n_core - 1) * n_lane + i, n_lane - 1, -n_lane):
                 slice_in = c.v_old[x] - c.v[x]
                 size = c.v_up[x] - c.v[x]
-                c.phi_old[x] = c.phi[x] + (c.phi[x - n_lane] - c.phi[x]) * slice_in / size
+                c.phi_old[x] = c.phi[x] + (c.phi[x - n_lane] - c.phi[x]) * min(slice_in / size, 1.0)
             c.phi_old[i] = c.phi[i]
 
 
