@@ -274,6 +274,29 @@ def test_a_refused_form_gets_a_page_not_data(client):
     assert client.post("/cook/desk/design", data=bad).json()["error"] == "InputError"
 
 
+@pytest.mark.parametrize(
+    ("path", "typed", "box", "says"),
+    [
+        ("design", {"longest": "10.20"}, "longest", "type 10:20 or type 10.2 min"),
+        ("design", {"longest": "1200"}, "longest", "type 12:00 or type 1200 s"),
+        ("design", {"core_high": "hot"}, "core_high", "a number with one of these units"),
+        ("design", {"hottest": "500"}, "hottest", "284 °F to 392 °F"),
+        ("design", {"colour_low": "٣"}, "colour_low", "digits 0 to 9"),
+        ("design", {"margin": "90"}, "margin", "0.0 °F to 27.0 °F"),
+        ("transfer", {"altitude": "7.200"}, "altitude", "type 7.2 or type 7200"),
+        ("transfer", {"altitude": "40,000"}, "altitude", "-1640 ft to 16404 ft"),
+    ],
+)
+def test_the_desk_marks_the_box_that_is_wrong(client, path, typed, box, says):
+    """The forms of the desk read as Cook does; what was typed stays and its box is marked, in the kitchen's units."""
+    form = {"product": "bone_in", "fryer": "alder", "program": "bone-in alder", **typed}
+    page = client.post(f"/cook/desk/{path}", data=form, headers={"accept": "text/html", "origin": HOST})
+    assert page.status_code == 422
+    assert re.search(rf'name="{box}" value="{typed[box]}"[^>]*aria-invalid="true"', page.text)
+    assert page.text.count("aria-invalid") == 1
+    assert says in page.text
+
+
 def test_desk_pages_answer_and_unknown_keys_are_named(client):
     """Every page of the desk answers; an unknown program, job or slot is told, never a crash."""
     for path in (

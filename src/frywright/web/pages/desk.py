@@ -70,16 +70,28 @@ def router(context: Context) -> APIRouter:
     def kitchen() -> Any:
         return book.remembered_kitchen(context.store)
 
-    @routes.get("/cook/desk")
-    def desk(request: Request) -> Response:
+    def shown(request: Request, status: int = 200, **more: Any) -> Response:
         place = kitchen()
         held = program_rows(context.store, place, translator(context.language(request)))
         name = request.query_params.get("saved", "")
         saved = next((s for s in held if s["name"] == name), None)
         values = {"kitchen": place, "held": held, "saved": saved}
-        return context.render(request, "desk.html", room="desk", **values)
+        values |= {"typed": {}, "wrong": "", "problem": "", **more}
+        return context.render(request, "desk.html", status, room="desk", **values)
 
-    _add_work(routes, jobs, context.store, kitchen)
+    def refused(request: Request, form: dict[str, str], error: InputError) -> Response:
+        """The desk with what was typed and the box marked; a program gets the error itself."""
+        if "text/html" not in request.headers.get("accept", ""):
+            raise error
+        told = {"typed": form, "wrong": _wrong_goal(form, error), "problem": context.explain(request, error)}
+        return shown(request, error.http_status, **told)
+
+    @routes.get("/cook/desk")
+    def desk(request: Request) -> Response:
+        return shown(request)
+
+    _add_work(routes, jobs, context.store, kitchen, refused)
+    _add_transfer(routes, jobs, kitchen, refused)
     _add_jobs(routes, jobs, context, kitchen)
     _add_paper(routes, context, kitchen)
     _add_readback(routes, context, kitchen)
@@ -87,36 +99,29 @@ def router(context: Context) -> APIRouter:
     return routes
 
 
-def _add_work(routes: APIRouter, jobs: Jobs, store: Store, kitchen: Callable[[], Any]) -> None:
-    def begin(title: str, kind: str, work: Callable[..., Any]) -> Response:
-        return RedirectResponse(f"/cook/desk/job/{jobs.start(title, kind, work).number}", 303)
+Refused = Callable[[Request, dict[str, str], InputError], Response]
 
-    @routes.post("/cook/desk/design")
-    async def design(request: Request) -> Response:
-        form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
-        goals = _goals(place.site, form)
-        product, fryer = place.product(form.get("product", "")), place.fryer(form.get("fryer", ""))
 
-        def work(progress: Callable[[float], None]) -> dict[str, Any]:
-            found, proof = design_program(place, product.key, fryer.key, goals, Effort(progress=progress))
-            edges, system = window_of(place, found.recommended.program)[1], str(place.site.units)
+def _begin(jobs: Jobs, title: str, kind: str, work: Callable[..., Any]) -> Response:
+    return RedirectResponse(f"/cook/desk/job/{jobs.start(title, kind, work).number}", 303)
 
-            def tell(tr: Translate) -> dict[str, Any]:
-                return {**design_json(found, proof, system, tr), "edges": [edge_sentence(e, system, tr) for e in edges]}
 
-            return {"tell": tell, "made": found.recommended.program, "facts": proof.facts}
-
-        return begin(f"{product.name} · {fryer.name}", "design", work)
-
+def _add_transfer(routes: APIRouter, jobs: Jobs, kitchen: Callable[[], Any], refused: Refused) -> None:
     @routes.post("/cook/desk/transfer")
     async def transfer(request: Request) -> Response:
         form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
         program, fryer = place.program(form.get("program", "")), place.fryer(form.get("fryer", ""))
-        altitude = place.site.read(form["altitude"], "length", "altitude") if form.get("altitude", "").strip() else None
+        altitude = None
+        try:
+            if form.get("altitude", "").strip():
+                altitude = place.site.read(form["altitude"], "length", "altitude")
+            there = at_altitude(place, altitude)
+        except InputError as error:
+            return refused(request, form, error)
 
         def work(progress: Callable[[float], None]) -> dict[str, Any]:
             found, proof = transfer_program(
-                place, program, Target(kitchen=at_altitude(place, altitude), fryer=fryer.key), Effort(progress=progress)
+                place, program, Target(kitchen=there, fryer=fryer.key), Effort(progress=progress)
             )
             beside = scouting_beside(place, program, program.product, altitude or place.site.altitude_m)
             system = str(place.site.units)
@@ -130,7 +135,29 @@ def _add_work(routes: APIRouter, jobs: Jobs, store: Store, kitchen: Callable[[],
             fryer.name,
             *away_words(place, replace(program, altitude_m=altitude, unit_mass_kg=None, load_heads=None)),
         ]
-        return begin(f"{program.name} → {', '.join(words)}", "transfer", work)
+        return _begin(jobs, f"{program.name} → {', '.join(words)}", "transfer", work)
+
+
+def _add_work(routes: APIRouter, jobs: Jobs, store: Store, kitchen: Callable[[], Any], refused: Refused) -> None:
+    @routes.post("/cook/desk/design")
+    async def design(request: Request) -> Response:
+        form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
+        try:
+            goals = _goals(place.site, form)
+        except InputError as error:
+            return refused(request, form, error)
+        product, fryer = place.product(form.get("product", "")), place.fryer(form.get("fryer", ""))
+
+        def work(progress: Callable[[float], None]) -> dict[str, Any]:
+            found, proof = design_program(place, product.key, fryer.key, goals, Effort(progress=progress))
+            edges, system = window_of(place, found.recommended.program)[1], str(place.site.units)
+
+            def tell(tr: Translate) -> dict[str, Any]:
+                return {**design_json(found, proof, system, tr), "edges": [edge_sentence(e, system, tr) for e in edges]}
+
+            return {"tell": tell, "made": found.recommended.program, "facts": proof.facts}
+
+        return _begin(jobs, f"{product.name} · {fryer.name}", "design", work)
 
     @routes.post("/cook/desk/prove")
     async def prove(request: Request) -> Response:
@@ -147,7 +174,7 @@ def _add_work(routes: APIRouter, jobs: Jobs, store: Store, kitchen: Callable[[],
 
             return {"tell": tell}
 
-        return begin(program.name, "proof", work)
+        return _begin(jobs, program.name, "proof", work)
 
 
 def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable[[], Any]) -> None:
@@ -269,6 +296,15 @@ def _goals(site: Site, form: dict[str, str]) -> Goals:
         crust_high_m=read("crust_high", "length", "10", "mm"), core_low_c=read("core_low", "temperature", "74 C"),
         core_high_c=read("core_high", "temperature", "99 C"), hottest_c=read("hottest", "temperature", "185 C"),
     )  # fmt: skip
+
+
+def _wrong_goal(form: Mapping[str, str], error: InputError) -> str:
+    """Box of the desk that an error speaks of: by its name, of two by what was typed."""
+    boxes = [
+        box for box, name in (*GOAL_NAMES.items(), ("altitude", "altitude")) if name in error.field and box in form
+    ]
+    typed = [box for box in boxes if repr(form[box].strip()) == error.value]
+    return next(iter(typed or boxes), "")
 
 
 def _add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
