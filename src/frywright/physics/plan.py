@@ -234,13 +234,16 @@ def solids_kg_m2(coating: Coating) -> float:
 
 
 def drip_of(cut: Cut) -> dict[str, float]:
-    """Drip of a cut as engine inputs; nothing for what is not meat."""
+    """Drip of a cut as engine inputs; nothing for what is not meat.
+
+    The catalog's share counts all the water of the meat, as measured; the engine's counts what can evaporate.
+    """
     table = catalog.table("kinetics/drip.toml")
     if cut.drip_kind == "none":
         return {}
     row = table[cut.drip_kind]
     return {
-        "drip_frac": row["most_frac"],
+        "drip_frac": min(row["most_frac"] / cut.evaporable_frac, 1.0),
         "drip_mid_c": row["mid_c"],
         "drip_steep_per_k": row["steep_per_k"],
         "drip_lag_s": table["lag_s"],

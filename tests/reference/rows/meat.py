@@ -23,7 +23,7 @@ def drip(kind: str) -> dict[str, float]:
     table = catalog.table("kinetics/drip.toml")
     row = table[kind]
     return {
-        "drip_frac": row["most_frac"], "drip_mid_c": row["mid_c"], "drip_steep_per_k": row["steep_per_k"],
+        "drip_frac": row["most_frac"] / EVAPORABLE, "drip_mid_c": row["mid_c"], "drip_steep_per_k": row["steep_per_k"],
         "drip_lag_s": table["lag_s"],
     }  # fmt: skip
 
