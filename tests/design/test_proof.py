@@ -199,14 +199,14 @@ mass_frac = 1.0
 
 
 def test_a_proof_runs_from_the_smallest_load_to_the_full(kitchen, plan, proof):
-    """Alder takes 5 lb or more of 10.4 lb; without a smallest load it is one head; samples reach both ends."""
-    assert load_fractions(plan)[0] == pytest.approx(5.0 / (4 * 2.6), rel=1e-6)
+    """Alder takes 3 lb or more of 6.9 lb; without a smallest load it is one head; samples reach both ends."""
+    assert load_fractions(plan)[0] == pytest.approx(3.0 / 6.9, rel=1e-6)
     assert load_fractions(plan)[-1] == 1.0
     loads = proof.conditions[:, FACTORS.index("load_frac")]
-    assert loads.min() == pytest.approx(5.0 / (4 * 2.6), abs=0.01)
+    assert loads.min() == pytest.approx(3.0 / 6.9, abs=0.01)
     assert loads.max() == pytest.approx(1.0, abs=0.01)
     any_load = replace(plan, fryer=replace(plan.fryer, min_load_kg=0.0))
-    assert load_fractions(any_load)[0] == 0.25
+    assert load_fractions(any_load)[0] == pytest.approx(1 / 3)
     one = make_plan(kitchen, replace(kitchen.program("bone-in alder"), load_heads=1.0))
     assert load_fractions(one) == (1.0,)
 

@@ -39,6 +39,15 @@ def test_the_sign_of_the_prediction_does_not_hang_on_the_evidence(peak_c, says, 
     assert bool(facts.missing) != facts.proven
 
 
+def test_evidence_of_a_short_piece_is_never_read_as_praise():
+    """Proven and short stand in one word."""
+    from frywright.workbench.facts import show_facts
+
+    limit = cook_limit("us_food_code_2022")
+    assert show_facts(facts_of([verdict(70.0, limit, PROBE)]), "us").proven_word == "proven short"
+    assert show_facts(facts_of([verdict(80.0, limit, PROBE)]), "us").proven_word == "proven"
+
+
 def test_one_unproven_piece_leaves_the_load_unproven():
     """Proven means every piece."""
     limit = cook_limit("us_food_code_2022")

@@ -66,6 +66,7 @@ def show_facts(facts: Facts, system: str, translate: Translate = str) -> FactsSh
         evidence = say("Proven by {by}.", {"by": PROVEN_BY[facts.evidence]}, system, translate)
     else:
         evidence = say("Missing: {missing}.", {"missing": missing}, system, translate)
+    proven_word = ("proven short" if facts.short else "proven") if facts.proven else "not proven yet"
     signed = f"{'−' if facts.short else '+'}{amount}" if amount else ""
     predicted = say(text, {**values, **known}, system, translate)
     if facts.worst:
@@ -77,7 +78,7 @@ def show_facts(facts: Facts, system: str, translate: Translate = str) -> FactsSh
         amount=signed,
         predicted=predicted,
         proven=facts.proven,
-        proven_word=translate("proven" if facts.proven else "not proven yet"),
+        proven_word=translate(proven_word),
         evidence=evidence,
     )
 
