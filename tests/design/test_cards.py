@@ -117,3 +117,28 @@ def test_an_old_version_and_another_slot_are_known(kitchen):
     slips = {m.slip for m in read_back(both, new, 1, other).mismatches}
     assert slips == {"another slot"}
     assert values != was
+
+
+def test_no_two_cards_of_a_fryer_share_a_slot_silently(kitchen):
+    """Each program gets the next free slot of its fryer, one told stays; where the controller has one slot only, the card says who else is in it."""
+    from dataclasses import replace
+
+    from frywright.design.slots import sharing, slots_of
+
+    cedar = kitchen.fryer("cedar")
+    roomy = replace(cedar, controller=replace(cedar.controller, slot_count=8))
+    there = replace(kitchen, fryers=tuple(roomy if f.key == "cedar" else f for f in kitchen.fryers))
+    free = slots_of(there, "cedar")
+    assert sorted(free.values()) == [1, 2, 3]
+    told = slots_of(there, "cedar", {"wedges cedar": 1})
+    assert told["wedges cedar"] == 1
+    assert len(set(told.values())) == 3
+    assert slots_of(there, "cedar", {"wedges cedar": 99}) == free
+    program = there.program("wedges cedar")
+    assert sharing(there, program, free["wedges cedar"]) == ()
+    assert "bone-in cedar" in sharing(there, program, 1, {"bone-in cedar": 1})
+    one = kitchen.program("wedges cedar")
+    assert set(sharing(kitchen, one, 1)) == {"bone-in cedar", "tenders cedar"}
+    data = card_data(kitchen, one, 1, "es", translator("es"), shared=sharing(kitchen, one, 1))
+    assert data["shared"] == "El mismo puesto también tiene: bone-in cedar, tenders cedar"
+    assert card_pdf(kitchen, one, 1, "en", str, shared=sharing(kitchen, one, 1)).count(b"/Type/Page/") == 1

@@ -359,3 +359,19 @@ def test_a_read_back_is_told_in_spanish_whole(client, store):
     kept = next(iter(store.entries("readback"))).entry.payload
     assert (kept["read_by"], kept["checked_by"], kept["matches"]) == ("Kim", "Ana", False)
     assert kept["mismatches"][0]["slip"] == "one digit"
+
+
+def test_a_slot_is_chosen_with_the_card_and_remembered(client, store):
+    """The page suggests a free slot; the one chosen is kept once, stands on the card, and the read-back asks for it."""
+    page = client.get("/cook/card?program=bone-in+alder").text
+    assert '<option value="1" selected>' in page
+    assert page.count("<option") == 10
+    for _ in range(2):
+        card = client.post("/cook/card", data={"program": "bone-in alder", "slot": "7"})
+        assert card.content.startswith(b"%PDF")
+        assert "slot=7" in str(card.url)
+    assert [e.entry.payload["slot"] for e in store.entries("slot")] == [7]
+    assert '<option value="7" selected>' in client.get("/cook/card?program=bone-in+alder").text
+    assert 'name="slot" value="7"' in client.get("/cook/readback?program=bone-in+alder").text
+    assert client.post("/cook/card", data={"program": "bone-in alder", "slot": "11"}).status_code == 422
+    assert "This slot also has:" in client.get("/cook/card?program=wedges+cedar").text

@@ -185,7 +185,7 @@ def card(
     kitchen: Path = typer.Argument(help="Kitchen file (TOML)."),
     program: str = typer.Option(..., help="Name of the program."),
     out: Path = typer.Option(..., help="PDF to write."),
-    slot: int = typer.Option(1, help="Slot of the controller."),
+    slot: int = typer.Option(0, help="Slot of the controller; default is the next free one of its fryer."),
     language: str = typer.Option("", help="en or es; default is the kitchen's."),
     by: str = typer.Option("", help="Name of who answers for a program that is predicted short."),
     reason: str = typer.Option("", help="Why it is printed all the same."),
@@ -197,6 +197,7 @@ def card(
 
     with speaking_errors(as_json), preparing():
         from frywright.cli.shop import open_kitchen
+        from frywright.design.slots import sharing, slots_of
         from frywright.model.errors import InputError
         from frywright.model.kitchen import LANGUAGES
         from frywright.workbench.cards import card_data, card_pdf
@@ -208,11 +209,13 @@ def card(
         if chosen not in LANGUAGES:
             raise InputError("language", chosen, "one of: " + ", ".join(LANGUAGES))
         found, who = place.program(program), Answerer(by=by, reason=reason)
-        data = card_data(place, found, slot, chosen, translator(chosen), who)
+        slot = slot or slots_of(place, found.fryer)[found.name]
+        shared = sharing(place, found, slot)
+        data = card_data(place, found, slot, chosen, translator(chosen), who, shared)
         if data["stamp"]:
             keep_short_card(store, place, found, who)
         try:
-            out.write_bytes(card_pdf(place, found, slot, chosen, translator(chosen), who))
+            out.write_bytes(card_pdf(place, found, slot, chosen, translator(chosen), who, shared))
         except OSError as error:
             raise InputError("--out", str(out), f"a place that can be written ({error.strerror})") from error
         if as_json:
@@ -245,7 +248,7 @@ def readback(
     setting: list[str] = typer.Option(
         [], help="scale=°F, clock=down, lid1=open and so on, as the machine or the crew has it."
     ),
-    slot: int = typer.Option(1, help="Slot of the controller."),
+    slot: int = typer.Option(0, help="Slot of the controller; default is the next free one of its fryer."),
     as_json: bool = typer.Option(False, "--json", help="Print JSON."),
 ) -> None:
     """Compare what a machine holds with the card, the card hidden, and say what a slip would do."""
@@ -253,10 +256,12 @@ def readback(
 
     with speaking_errors(as_json), preparing():
         from frywright.cli.shop import open_kitchen
+        from frywright.design.slots import slots_of
         from frywright.workbench.cards import read_back, settings_of, value_names
 
         place = open_kitchen(kitchen)
         found = place.program(program)
+        slot = slot or slots_of(place, found.fryer)[found.name]
         told = dict(pair.split("=", 1) for pair in setting if "=" in pair)
         if not values:
             for s in settings_of(place, found):

@@ -7,7 +7,7 @@ OPEN = "open"
 _BY_RIGHT = {
     OPEN: ["GET /sign-in", "POST /sign-in", "POST /sign-out", "GET /first-owner", "POST /first-owner", "GET /api/v1/openapi.json"],
     "read": [
-        "GET /", "GET /cook", "GET /cook/view.json", "GET /cook/chart.svg", "GET /cook/desk", "GET /cook/desk/job/{number}", "GET /cook/card.pdf", "GET /cook/cards.pdf",
+        "GET /", "GET /cook", "GET /cook/view.json", "GET /cook/chart.svg", "GET /cook/desk", "GET /cook/desk/job/{number}", "GET /cook/card", "GET /cook/card.pdf", "GET /cook/cards.pdf",
         "GET /cook/changes", "GET /cook/readback", "GET /cook/kitchen", "GET /cook/probes", "GET /cook/probes/{number}", "GET /cook/probes/{number}/report.pdf",
         "GET /day", "GET /day/plan.json", "GET /day/{picture}.svg", "GET /day/pull", "GET /day/replay", "GET /day/board", "GET /day/board/part", "GET /day/board.json",
         "GET /day/board/down", "GET /day/board/promise", "GET /day/close", "GET /day/worker.js", "GET /day/labels.pdf", "GET /day/handover.pdf",
@@ -26,7 +26,7 @@ _BY_RIGHT = {
         "POST /api/v1/readings", "POST /api/v1/oil", "POST /api/v1/read-backs",
     ],
     "shift": [
-        "POST /cook/keep", "POST /cook/card.pdf", "POST /cook/cards.pdf", "POST /cook/desk/design", "POST /cook/desk/transfer", "POST /cook/desk/prove", "POST /cook/desk/job/{number}/cancel", "POST /cook/probes/upload",
+        "POST /cook/keep", "POST /cook/card", "POST /cook/card.pdf", "POST /cook/cards.pdf", "POST /cook/desk/design", "POST /cook/desk/transfer", "POST /cook/desk/prove", "POST /cook/desk/job/{number}/cancel", "POST /cook/probes/upload",
         "POST /cook/probes/demo", "POST /day/sales", "POST /day/sales/demo", "POST /day/note", "POST /care/people/{what}",
     ],
     "machine": [

@@ -9,6 +9,7 @@ from typing import Any
 from frywright.design.controller import Keyed, Rendered, render, rounded
 from frywright.design.held import Held, held_by
 from frywright.design.readback import Mismatch, compare, tidy
+from frywright.design.slots import sharing, slots_of
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.fryer import FryerKind, TempUnit
@@ -37,15 +38,22 @@ CAUTIONS = {
 }
 FOOT = "The maker's manual and local codes win. A changed program makes this card void: compare the version."
 
+SHARED = "The same slot also has:"
 MANY_VALUES = 8
 CURVE_MM = {False: 72, True: 58}
 """Height of the curve, smaller where many values are to be keyed, so that a card stays one page."""
 
 
 def card_data(
-    kitchen: Kitchen, program: Program, slot: int, language: str, translate: Translate, who: Answerer = NOBODY
+    kitchen: Kitchen,
+    program: Program,
+    slot: int,
+    language: str,
+    translate: Translate,
+    who: Answerer = NOBODY,
+    shared: Sequence[str] = (),
 ) -> dict[str, Any]:
-    """Everything on a card, in a language. The rounded program is what is simulated and drawn.
+    """Everything on a card, in a language. The rounded program is what is simulated and drawn; ``shared`` are other programs of the slot.
 
     It carries what is predicted and what is proven; a program predicted short has SHORT across it and who answers for it.
 
@@ -71,6 +79,7 @@ def card_data(
         "program": program.name, "place": place_line(kitchen, program, translate), "again": again_line(kitchen, program, translate),
         "slot": str(slot), "version": str(version), "date": now().date().isoformat(),
         "replaces": f"{translate('replaces version')} {version - 1}" if version > 1 else "", "figure": keyed.figure,
+        "shared": f"{translate(SHARED)} {', '.join(shared)}" if shared else "",
         "words": {"check": translate("check figure"), "slot": translate("slot"), "version": translate("version"), "total": translate("total time")},
         "header": [translate("stage"), f"{translate('set point')} ({sign})", translate(when), translate("lid")],
         "rows": _rows(keyed, translate), "total": view["clock"]["total"], "lift": view["clock"]["sentence"],
@@ -117,20 +126,28 @@ def _rows(keyed: Rendered, translate: Translate) -> list[list[str]]:
 
 
 def card_pdf(
-    kitchen: Kitchen, program: Program, slot: int, language: str, translate: Translate, who: Answerer = NOBODY
+    kitchen: Kitchen,
+    program: Program,
+    slot: int,
+    language: str,
+    translate: Translate,
+    who: Answerer = NOBODY,
+    shared: Sequence[str] = (),
 ) -> bytes:
     """The card as a one-page PDF."""
-    return pdf("card.typ", "cards", [card_data(kitchen, program, slot, language, translate, who)])
+    return pdf("card.typ", "cards", [card_data(kitchen, program, slot, language, translate, who, shared)])
 
 
-def site_cards_pdf(kitchen: Kitchen, languages: dict[str, Translate], who: Answerer = NOBODY) -> bytes:
-    """Cards of the newest version of every program for this kitchen, in each language given, as one PDF."""
-    names = sorted({p.name for p in kitchen.own_programs})
-    cards = [
-        card_data(kitchen, kitchen.program(name), 1, language, translate, who)
-        for name in names
-        for language, translate in languages.items()
-    ]
+def site_cards_pdf(
+    kitchen: Kitchen, languages: dict[str, Translate], who: Answerer = NOBODY, told: Mapping[str, int] | None = None
+) -> bytes:
+    """Cards of the newest version of every program for this kitchen, in each language given, as one PDF; each in its own slot where there is one."""
+    cards = []
+    for name in sorted({p.name for p in kitchen.own_programs}):
+        program = kitchen.program(name)
+        slot = slots_of(kitchen, program.fryer, told)[name]
+        shared = sharing(kitchen, program, slot, told)
+        cards += [card_data(kitchen, program, slot, lang, tr, who, shared) for lang, tr in languages.items()]
     return pdf("card.typ", "cards", cards)
 
 

@@ -15,6 +15,7 @@ from frywright.workbench.book import program_payload, record, remembered_kitchen
 from frywright.workbench.cards import card_pdf
 from frywright.workbench.facts import refuse_short
 from frywright.workbench.fleet import group_of
+from frywright.workbench.slots import slot_of
 from frywright.workbench.thermometers import READING
 
 RELEASE, WAVE = "release", "release_wave"
@@ -173,4 +174,5 @@ def rollback_card(store: Store, kitchen: Kitchen, number: int, language: str, tr
     older = [p for p in kitchen.programs if p.name == facts["program"] and p.version < facts["version"]]
     if not older:
         raise InputError("release", number, "one with a version before it to go back to")
-    return card_pdf(kitchen, max(older, key=lambda p: p.version), 1, language, tr)
+    program = max(older, key=lambda p: p.version)
+    return card_pdf(kitchen, program, slot_of(store, kitchen, program), language, tr)

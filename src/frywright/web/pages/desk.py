@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
 from typing import Any
+from urllib.parse import quote
 
 from fastapi import APIRouter, Request, Response
 from fastapi.concurrency import run_in_threadpool
@@ -13,6 +14,7 @@ from fastapi.responses import RedirectResponse
 
 from frywright.design.controller import Keyed
 from frywright.design.search import Effort, Goals
+from frywright.design.slots import sharing, slots_of
 from frywright.design.transfer import Target
 from frywright.model.errors import DataError, FrywrightError, InputError
 from frywright.model.kitchen import Kitchen, Site
@@ -22,7 +24,7 @@ from frywright.web.app import Context
 from frywright.web.jobs import Job, Jobs
 from frywright.web.saving import save as save_program
 from frywright.web.saving import save_choices
-from frywright.workbench import book
+from frywright.workbench import book, slots
 from frywright.workbench.cards import card_pdf, read_back, settings_of, site_cards_pdf, value_names
 from frywright.workbench.clock import now
 from frywright.workbench.desk import (
@@ -232,20 +234,23 @@ def _add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) 
     def one(request: Request, program: str, slot: int, who: Answerer) -> Response:
         language, found = context.language(request), kitchen().program(program)
         tr = translator(language)
-        return paper(request, [found], lambda place, who: card_pdf(place, found, slot, language, tr, who), who)
+        slot = slot or slots.slot_of(context.store, kitchen(), found)
+        shared = sharing(kitchen(), found, slot, slots.told_slots(context.store))
+        return paper(request, [found], lambda place, who: card_pdf(place, found, slot, language, tr, who, shared), who)
 
     def every(request: Request, both: bool, who: Answerer) -> Response:
         place = kitchen()
         tongues = {n: translator(n) for n in (LANGUAGES if both else [context.language(request)])}
         programs = [place.program(name) for name in sorted({p.name for p in place.own_programs})]
-        return paper(request, programs, lambda place, who: site_cards_pdf(place, tongues, who), who)
+        held = slots.told_slots(context.store)
+        return paper(request, programs, lambda place, who: site_cards_pdf(place, tongues, who, held), who)
 
     @routes.get("/cook/card.pdf")
-    def card(request: Request, program: str, slot: int = 1) -> Response:
+    def card(request: Request, program: str, slot: int = 0) -> Response:
         return one(request, program, slot, NOBODY)
 
     @routes.post("/cook/card.pdf")
-    async def short_card(request: Request, program: str, slot: int = 1) -> Response:
+    async def short_card(request: Request, program: str, slot: int = 0) -> Response:
         return one(request, program, slot, _answerer(await request.form()))
 
     @routes.get("/cook/cards.pdf")
@@ -255,6 +260,8 @@ def _add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) 
     @routes.post("/cook/cards.pdf")
     async def short_cards(request: Request, both: bool = False) -> Response:
         return every(request, both, _answerer(await request.form()))
+
+    _add_slots(routes, context, kitchen)
 
     @routes.get("/cook/changes")
     def versions(request: Request, program: str) -> Response:
@@ -266,6 +273,30 @@ def _add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) 
         values = {"title": program, "told": told, "newest": found[-1].version, "facts_now": now_held, "system": system}
         values["clock"] = clock_sentence(place, found[-1], tr)
         return context.render(request, "changes.html", room="desk", **values)
+
+
+def _add_slots(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
+    @routes.get("/cook/card")
+    def choose(request: Request, program: str) -> Response:
+        place = kitchen()
+        found = place.program(program)
+        told = slots.told_slots(context.store)
+        fryer, held = place.fryer(found.fryer), slots_of(place, found.fryer, told)
+        rows = [
+            {"slot": n, "names": [name for name, slot in held.items() if slot == n and name != found.name]}
+            for n in range(1, fryer.controller.slot_count + 1)
+        ]
+        slot = held[found.name]
+        values = {"program": found, "fryer": fryer, "rows": rows, "slot": slot}
+        shared = sharing(place, found, slot, told)
+        return context.render(request, "print_card.html", room="desk", shared=shared, **values)
+
+    @routes.post("/cook/card")
+    async def tell(request: Request) -> Response:
+        form, place = await request.form(), kitchen()
+        found, slot = place.program(str(form.get("program", ""))), _slot(str(form.get("slot", "")))
+        slots.tell_slot(context.store, place, found, slot)
+        return RedirectResponse(f"/cook/card.pdf?program={quote(found.name)}&slot={slot}", 303)
 
 
 def _answerer(form: Mapping[str, Any]) -> Answerer:
@@ -337,7 +368,7 @@ def _add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any
     def ask(request: Request, program: str, slot: str = "") -> Response:
         place = kitchen()
         found = place.program(program)
-        return shown(request, found, _slot(slot), {})
+        return shown(request, found, _slot(slot) if slot else slots.slot_of(context.store, place, found), {})
 
     @routes.post("/cook/readback")
     async def compare(request: Request) -> Response:
