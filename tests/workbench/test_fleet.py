@@ -44,7 +44,7 @@ def office(tmp_path):
     store = Store.file(tmp_path / "office.db", now)
     book.remember_kitchen(store, demo_text(), "demo.toml")
     kitchen = book.remembered_kitchen(store)
-    book.save_program(store, kitchen, replace(kitchen.program("tenders dogwood"), version=2))
+    book.save_program(store, kitchen, replace(kitchen.program("tenders dogwood"), version=2, drain_s=40.0))
     return store, book.remembered_kitchen(store)
 
 

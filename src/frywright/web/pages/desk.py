@@ -185,6 +185,7 @@ def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable
         found = jobs.get(number)
         if found is None:
             return context.render(request, "job.html", 404, job=Job(number=0, title="", kind=""), told="", room="desk")
+        found = replace(found, done=found.done)  # as it stands now, done read first: it may end while the page is made
         told = context.explain(request, found.error) if found.error else ""
         result = found.result["tell"](translator(context.language(request))) if found.result else None
         saving: dict[str, Any] = {}
