@@ -125,3 +125,49 @@ def test_steps_kept_by_force_are_counted_and_told(kitchen, monkeypatch):
     told = [note for note in fry.simulate(plan).notes if note.kind == "forced_steps"]
     assert told[0].values == {"moments": 3}
     assert run(open_cook(300.0, pieces=four_classes()), ROUTINE).report.forced == 0
+
+
+@pytest.mark.parametrize("n", [0.0, 0.5, 1.0, 2.0])
+@pytest.mark.parametrize("changes", [{}, {"bone_radius_m": 0.0012}, {"drip_frac": 0.3}])
+def test_a_piece_boils_off_its_last_water_before_it_heats_above_boiling(n, changes):
+    """A thin piece fried through: at boiling while a ten-thousandth of its water is left, dry once, then hot; books close."""
+    p = piece(a=0.003, n=n, film_kg_m2=0.1, **changes)
+    told = Prescribed(oil_temp_c=[(0.0, 170.0)])
+    got = run(Cook(vat=vat(), pieces=[p], spans=[Span(duration_s=1200.0, set_c=170.0)], prescribed=told))
+    bone = p.bone_radius_m ** (n + 1) / p.half_thickness_m**n if p.bone_radius_m else 0.0
+    water = p.film_kg_m2 + p.water_kg_m3 * (p.half_thickness_m - bone) / (n + 1)
+    left = water - got.evaporated_kg_m2[:, 0]
+    wet = left > 2e-4 * water
+    assert got.core_temp_c[wet, 0].max() <= boiling_temp_c(101325.0) + 0.01
+    assert not wet[-1]
+    assert abs(left[-1]) < 1.1e-4 * water
+    assert got.core_temp_c[-1, 0] > 165.0
+    assert got.report.energy_gap_frac < 1e-9
+    assert got.report.forced == 0
+
+
+def test_a_slab_dries_through_nearly_as_fast_as_the_closed_form():
+    """Quasi-steady slab at boiling: t = L w (a^2/2k + a/h)/(T_oil - T_b); the standing front is at most a tenth faster."""
+    boiling = boiling_temp_c(101325.0)
+    p = piece(
+        a=0.004, n=0.0, start_temp_c=boiling - 1e-4, film_kg_m2=0.0, still_h_w_m2k=400.0, gain_h_j_kgk=0.0,
+        crust_conductivity_w_mk=0.10, crust_heat_j_m3k=10.0, vapour_cp_j_kgk=0.0, water_kg_m3=500.0,
+    )  # fmt: skip
+    told = Prescribed(oil_temp_c=[(0.0, 180.0)], pressure_pa=[(0.0, 101325.0)])
+    got = run(Cook(vat=vat(), pieces=[p], spans=[Span(duration_s=2400.0, set_c=160.0)], prescribed=told))
+    exact = latent_heat_j_kg(boiling) * 500.0 * (0.004**2 / 0.2 + 0.004 / 400.0) / (180.0 - boiling)
+    dry = float(got.time_s[np.argmax(got.evaporated_kg_m2[:, 0] > 0.999 * 0.004 * 500.0)])
+    assert 0.9 * exact < dry < exact
+
+
+def test_a_crust_past_half_of_a_piece_is_told_with_its_share(kitchen):
+    """Tenders fried for half an hour: the note names the cut and the share; the usual program has no such note."""
+    program = next(p for p in kitchen.programs if p.product == "tenders")
+    usual, long = (
+        make_plan(kitchen, replace(program, stages=(s,)))
+        for s in (program.stages[0], replace(program.stages[0], duration_s=2400.0))
+    )
+    assert "dried_through" not in {note.kind for note in fry.simulate(usual).notes}
+    told = next(note for note in fry.simulate(long).notes if note.kind == "dried_through")
+    assert 0.5 < told.values["crust_frac"] <= 0.71
+    assert told.values["piece"] == "Tender"

@@ -19,6 +19,7 @@ from frywright.physics.yields import Yields, yields_of
 
 GAS_J_MOLK = 8.31446261815324  # CODATA 2018, exact
 FULL_PRESSURE_SHARE = 0.9
+DRY_SHARE = 0.5  # crust of the half thickness from which a note says so; own rule
 VENT_UNKNOWN = 'Nobody has told how long this fryer vents, so no second of its vent counts. Time the vent of a full load with a watch, from opening the valve until the gauge reads zero, and write vent = "0:25" with your own time under the fryer in the kitchen file. Never open a lid before the gauge reads zero.'
 VENT_LONG = "The vent takes {vent_s}; no more than {most_s} of it counts. Time the vent of a full load with a watch, from opening the valve until the gauge reads zero, and write your own time as vent under the fryer in the kitchen file. A slow vent may be a clogged passage. Never open a lid before the gauge reads zero."
 
@@ -219,9 +220,15 @@ def _notes(plan, raw, full_s, times: Lift, pieces) -> tuple[Note, ...]:  # type:
     smoke, hottest = plan.oil.smoke_low_c, max(stage.set_c for stage in plan.program.stages)
     if smoke is not None and hottest > smoke - 20.0:
         found.append(Note(kind="near_smoke", text="A set point of {set_c} is close to where this oil smokes fresh ({smoke_c}); used oil smokes earlier.", values={"set_c": hottest, "smoke_c": smoke}))  # fmt: skip
-    if max(p.crust_at_lift_m / (p.kind.cut.half_thickness_m) for p in pieces) > 0.5:
+    depth = {p.kind.cut.title: p.crust_at_lift_m / piece_class(plan, p.kind).half_thickness_m for p in pieces}
+    driest = max(depth, key=lambda title: depth[title])
+    if depth[driest] > DRY_SHARE:
         found.append(
-            Note(kind="dried_through", text="The crust passes half of a piece; the model is not meant for that.")
+            Note(
+                kind="dried_through",
+                text="The crust takes {crust_frac} of the half thickness of: {piece}. Past one half the model is a guess; past seven tenths it only lets the rest of the water boil off.",
+                values={"piece": driest, "crust_frac": depth[driest]},
+            )
         )
     found.append(Note(
         kind="estimates",

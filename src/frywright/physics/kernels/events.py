@@ -12,6 +12,7 @@ SEED_WATER_M = 3e-7  # most crust that the first step of boiling on a dry surfac
 FILM_TOLERANCE = 1e-4
 EVENT_TEMP_K = 1e-3
 FLOOR_TOLERANCE = 1e-3
+DRY_SHARE = 1e-4  # of its water that a piece at the floor may keep or lose too much
 MOST_TRIES = 40.0  # then a step is kept as it is, and counted
 
 
@@ -53,6 +54,10 @@ def accept(given, live, k):
         after = scalar[0, FRONT_VOLUME, i]
         if work[SPENT, i] == 0.0 and after < floor * (1.0 - FLOOR_TOLERANCE) and control[STEP, k] > 1e-4:
             return shorter(control, k, (before - floor) / (before - after))
+        water = lane[WATER_START, i]
+        if work[SPENT, i] == 1.0 and scalar[0, EVAPORATED, i] > water * (1.0 + DRY_SHARE) and control[STEP, k] > 1e-4:
+            left = water - scalar[1, EVAPORATED, i]
+            return shorter(control, k, left / (scalar[0, EVAPORATED, i] - scalar[1, EVAPORATED, i]))
     if cook[OIL_TABLE, k] == 0.0 and cook[BAND, k] == 0.0:
         half = 0.5 * cook[SWING, k]
         aim = control[AIM, k] + (half if control[HEATING, k] > 0.0 else -half)

@@ -93,7 +93,7 @@ they say otherwise.
     RATIO,  # extrapolation of the predictor, step / last step
     KEEP,  # 1 where the step just tried is accepted
     STEAM_FLUX,  # evaporation flux that the crust rows were assembled with
-    SPENT,  # 1 once the front has reached that floor: the piece is dry
+    SPENT,  # 1 once the front stands at that floor: the rest boils off from there; 2 dry
     DRIPPED,  # water that protein lets go in the step just tried [kg/m2]
     RELAXED,  # share of the way to equilibrium that a step goes
     COAT_G,  # heat capacity of the wet coat times G_NEW [W/(m2 K)]

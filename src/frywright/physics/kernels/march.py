@@ -13,6 +13,7 @@ from numba import njit
 
 from frywright.physics.kernels import inlined
 from frywright.physics.kernels.events import (
+    DRY_SHARE,
     FILM_TOLERANCE,
     FLOOR_TOLERANCE,
     accept,
@@ -117,6 +118,8 @@ def choose_step(given, live, k):
         film, flux = scalar[1, FREE, i], work[FLUX, i]
         if work[CRUSTED, i] > 0.0:
             film = (scalar[1, FRONT_VOLUME, i] - given.lane[FLOOR_VOLUME, i]) * given.lane[WATER, i]
+            if work[SPENT, i] == 1.0:
+                film = given.lane[WATER_START, i] - scalar[1, EVAPORATED, i]
         else:
             flux -= work[DRIPPED, i] / control[LAST_STEP, k]
         if film > 0.0 and flux > 0.0:
@@ -370,9 +373,11 @@ def finish_step(given, live, trace, k):
     control[ATTEMPTS, k], control[OIL_RESTART, k] = 0.0, 0.0
     for i in range(int(cook[FIRST_LANE, k]), int(cook[LAST_LANE, k])):
         if live.work[CRUSTED, i] > 0.0:
-            if live.scalar[1, FRONT_VOLUME, i] <= given.lane[FLOOR_VOLUME, i] * (1.0 + FLOOR_TOLERANCE):
-                live.work[RESTART, i] = 1.0 - live.work[SPENT, i]
-                live.work[SPENT, i] = 1.0
+            spent, water = live.work[SPENT, i], given.lane[WATER_START, i]
+            floored = live.scalar[1, FRONT_VOLUME, i] <= given.lane[FLOOR_VOLUME, i] * (1.0 + FLOOR_TOLERANCE)
+            dried = water - live.scalar[1, EVAPORATED, i] <= DRY_SHARE * water
+            if (spent == 0.0 and floored) or (spent == 1.0 and dried):
+                live.work[RESTART, i], live.work[SPENT, i] = 1.0, spent + 1.0
         else:
             left = live.scalar[1, FREE, i]
             dry = given.lane[FILM, i] == 0.0

@@ -36,7 +36,7 @@ def orifice(area, density, difference):
 @inlined
 def lane_evaporation(lane, work, cells, i, boiling, latent, n_core, damp):
     """Front flux, flash flux [kg/(m2 s)], front temperature, slope of their sum in boiling temp."""
-    if work[SPENT, i] > 0.0:
+    if work[SPENT, i] > 1.0:
         return 0.0, 0.0, work[BALANCE_A, i] / work[BALANCE_B, i], 0.0
     first = flash_start(cells, lane, i, boiling, n_core)
     if first < n_core:

@@ -6,7 +6,8 @@ share phi of its water w; protein lets go of the rest as it warms,
     dphi/dt = -max(phi - (1 - L(T)), 0) / tau ,   L(T) = Lm / (1 + exp(-steep (T - mid))) .
 
 HELD is the integral of w phi over the wet meat, FREE = W - HELD is coating water and drip. Where
-FREE is used up the front recedes so far that HELD = W; it never moves outward.
+FREE is used up the front recedes so far that HELD = W; it never moves outward. At the deepest place
+that the grid follows it stands, and the rest of the water boils off from there before the piece is dry.
 """
 
 import math
@@ -107,7 +108,7 @@ def move_front(given, live, k):
             density = lane[WATER, i] * c.phi[x - n_lane]
             before = scalar[1, FRONT_VOLUME, i]
             volume = before - max(held - water, 0.0) / density if work[SPENT, i] == 0.0 else before
-            held -= density * (before - volume)
+            held = min(held - density * (before - volume), water if work[SPENT, i] > 0.0 else held)
             s = _front_at(c, x, volume, scalar[0, FRONT, i], lane[RADIUS, i])
             change = max(change, abs(s - scalar[0, FRONT, i]))
             scalar[0, FRONT, i], scalar[0, FRONT_VOLUME, i] = s, volume
