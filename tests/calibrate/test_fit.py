@@ -82,9 +82,10 @@ def test_one_fit_in_detail():
 
 
 def test_parameters_that_look_alike_are_named():
-    """Size, shape and coating water together: the log can hardly tell size from shape, and the fit says so."""
+    """Size, shape and area together: the log can hardly tell size from shape, and the fit says so."""
     trial, _ = trial_of(1)
-    found = fit([trial], (*GEOMETRY, "film_kg_m2"), sensor_sd_k=SENSOR_SD_K)
+    weighed = replace(trial, loss=(0.25, 0.02))
+    found = fit([weighed], (*GEOMETRY, "area_factor_n"), sensor_sd_k=SENSOR_SD_K)
     assert "alike" in {n.kind for n in found.warnings}
     assert any(abs(r) > 0.9 for _, _, r in found.correlations)
 
@@ -126,6 +127,45 @@ def test_a_weight_finds_the_area_factor():
     found = fit([replace(weighed, loss=(loss, 0.005))], ("area_factor_n",))
     assert found["area_factor_n"].value == pytest.approx(1.3, rel=0.02)
     assert found["area_factor_n"].low < 1.3 < found["area_factor_n"].high
+
+
+def test_weights_find_the_share_of_water_let_go():
+    """Weights of the probed cut by a drip share of 0.24 lead back to it, size and shape free beside it."""
+    trial, true = trial_of(1)
+    geometry = {"half_thickness_m": true.half_thickness_m[1], "shape_n": true.shape_n}
+    kinds = tuple(
+        replace(k, cut=replace(k.cut, drip_frac=0.24, **geometry)) if k.cut.key == CUT else k for k in trial.plan.kinds
+    )
+    from frywright.calibrate.fit import _usual
+
+    plan = replace(trial.plan, kinds=kinds)
+    truth = replace(trial, loss=(0.0, 0.005))
+    raw = run(engine_question(plan, truth, [], headspace_of(trial)), FITTING)
+    loss = _usual(raw, plan, {CUT})[0]
+    assert abs(loss - _usual(raw, plan)[0]) > 0.01
+    found = fit([replace(trial, probes=(), loss=(loss, 0.005))], ("drip_frac",))
+    assert "no_weight" in {n.kind for n in fit([trial], ("drip_frac",)).refused}
+    both = fit([replace(trial, loss=(loss, 0.005))], (*GEOMETRY, "drip_frac"), sensor_sd_k=SENSOR_SD_K)
+    assert both.parameters[2].name == "drip_frac"
+    assert both["drip_frac"].value == pytest.approx(0.24, abs=0.06)
+    assert both["drip_frac"].before == pytest.approx(0.3)
+    assert found.parameters
+
+
+def test_a_shape_at_its_bound_with_a_misfit_warns():
+    """Shape at 0 with 0.9 K left over warns of another program; with 0.5 K, or away from the bound, it does not."""
+    from frywright.calibrate.fit import Fitted, _Problem
+
+    problem = _Problem([trial_of(1)[0]], GEOMETRY, SENSOR_SD_K)
+    x = np.zeros(2 + problem.nuisances)
+
+    def kinds(shape, rms):
+        told = Fitted(name="shape_n", value=shape, sd=0.01, low=0.0, high=0.1, before=0.5)
+        return {n.kind for n in problem._warnings([told], (), x, rms)}
+
+    assert {"shape_at_bound", "at_bound"} <= kinds(0.0, 0.9)
+    assert "shape_at_bound" not in kinds(0.0, 0.5)
+    assert "shape_at_bound" not in kinds(0.4, 0.9)
 
 
 def test_the_lid_from_a_gauge_curve(kitchen):

@@ -7,7 +7,7 @@ minutes; every probe has an offset and a drift of its own within its thermometer
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Collection, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import combinations
 from typing import NamedTuple
@@ -22,21 +22,14 @@ from frywright.model.errors import InputError, SolveError
 from frywright.model.findings import Note
 from frywright.model.food import Cut
 from frywright.physics.fry import pieces_of
-from frywright.physics.inputs import Lid, PieceClass, Precision, Span
-from frywright.physics.plan import BONE_SHARE, TRACER_SHARE, FryPlan, PieceKind, piece_class, spans, vat
+from frywright.physics.inputs import CLOSE, Lid, PieceClass, Span
+from frywright.physics.plan import BONE_SHARE, TRACER_SHARE, FryPlan, PieceKind, drip_of, piece_class, spans, vat
 from frywright.physics.solve import Cook, Prescribed, RawHistory, run
 
 Array = NDArray[np.float64]
-FITTING = Precision(
-    n_core=60,
-    n_crust=15,
-    max_step_s=2.0,
-    max_boiling_step_k=0.25,
-    first_step_s=0.02,
-    early_step_s=0.2,
-    early_frac=0.03,
+FITTING = replace(
+    CLOSE, n_core=60, n_crust=15, max_step_s=2.0, max_boiling_step_k=0.25, first_step_s=0.02, early_step_s=0.2
 )
-SHORTEST_SPAN_S = 0.05
 DROP_EARLY_S, DROP_SD_S = 0.33, 0.28
 """How early a drop is found in an oil curve, and how surely, on logs of one reading a second. The mean is that of
 synthetic logs; their spread is 0.36 s, of which the core curve itself takes some away: 0.28 s and MISFIT_K were chosen so that
@@ -45,12 +38,12 @@ NORMAL_95 = 1.959963984540054
 TOO_ALIKE = 0.9
 WEAK_SHARE = 0.25
 LEAST_RISE_K = 25.0
-MOST_MISFIT_K = 1.5
+MOST_MISFIT_K, BOUND_MISFIT_K = 1.5, 0.7
 """When to warn and when to refuse. Estimates."""
 RAW_KG_M3, LEAST_OF_BALL, MOST_OF_BALL = 1050.0, 0.2, 1.0
 """Raw meat's density (Choi-Okos, engine), and the half thickness of a piece over the radius of a ball of its volume: flat pieces
 of the catalog have 0.37 to 0.52, a ball 1."""
-THIN_S = 5.0
+THIN_S, SHORTEST_SPAN_S = 5.0, 0.05
 STEEP_N = 40.0
 """A curve is steep where nine thinned readings differ by this many times the noise. Estimate."""
 STEP = 0.01
@@ -74,8 +67,7 @@ PARAMETERS: dict[str, Parameter] = {
     "half_thickness_m": Parameter(place="cut", low=0.003, high=0.045),
     "shape_n": Parameter(place="cut", low=0.0, high=2.0),
     "area_factor_n": Parameter(place="cut", low=0.3, high=3.0),
-    "film_kg_m2": Parameter(place="coating", low=0.0, high=1.5),
-    "crust_conductivity_w_mk": Parameter(place="coating", low=0.03, high=0.6),
+    "drip_frac": Parameter(place="cut", low=0.0, high=0.6),
     "vent_area_m2": Parameter(place="fryer", low=2e-6, high=1e-3),
     "lid_ua_w_k": Parameter(place="fryer", low=1.0, high=500.0),
     "working_gauge_pa": Parameter(place="fryer", low=10e3, high=110e3),
@@ -101,7 +93,7 @@ class Trial:
     probes: tuple[Probed, ...] = ()
     oil: tuple[Array, Array] | None = None
     gauge: tuple[Array, Array] | None = None
-    loss: tuple[float, float] | None = None  # moisture lost of breaded weight, and its error
+    loss: tuple[float, float] | None = None  # moisture lost of breaded weight by the probed cut, or the load; its error
     crust: tuple[float, float] | None = None  # crust of the usual load [m], and its error
     pressed: Pressed | None = None  # when the lid closed, vented and came to zero, from the drop
 
@@ -216,6 +208,8 @@ class _Problem:
         plan, place = self.trials[0].plan, PARAMETERS[name].place
         if place == "cut":
             cuts = [k.cut for k in plan.kinds if not self.cuts or k.cut.key in self.cuts]
+            if name == "drip_frac":
+                return drip_of(cuts[0]).get(name, 0.0) * cuts[0].evaporable_frac
             return float(getattr(cuts[0], name))
         return float(getattr(plan.coating if place == "coating" else plan.fryer, name))
 
@@ -246,6 +240,8 @@ class _Problem:
             notes.append(Note(kind="apart", text="Calibrate the lid by itself, then the pieces."))
         if "area_factor_n" in self.free and all(t.loss is None for t in self.trials):
             notes.append(Note(kind="no_weight", text="The area factor needs weights before and after."))
+        if "drip_frac" in self.free and all(t.loss is None for t in self.trials):
+            notes.append(Note(kind="no_weight", text="The share of water let go needs weights before and after."))
         return notes
 
     def _parts(self, i: int, trial: Trial) -> list[_Part]:
@@ -266,7 +262,9 @@ class _Problem:
                 _Part("gauge", i, time[keep], read[keep], GAUGE_NOISE_PA, GAUGE_NOISE_PA, _gauge_reader(time[keep]))
             )
         if trial.loss is not None:
-            parts.append(_Part("loss", i, np.zeros(1), np.array([trial.loss[0]]), trial.loss[1], 0.0, _loss_reader()))
+            parts.append(
+                _Part("loss", i, np.zeros(1), np.array([trial.loss[0]]), trial.loss[1], 0.0, _loss_reader(self.cuts))
+            )
         if trial.crust is not None:
             parts.append(
                 _Part("crust", i, np.zeros(1), np.array([trial.crust[0]]), trial.crust[1], 0.0, _crust_reader())
@@ -372,7 +370,7 @@ class _Problem:
         curves = [r for r, p in zip(residuals, self.parts, strict=True) if p.probe >= 0]
         rms = max((r.rms for r in curves), default=0.0)
         correlations = self._correlations(covariance)
-        warnings = self._warnings(parameters, correlations, x)
+        warnings = self._warnings(parameters, correlations, x, rms)
         refused = []
         if singular:
             refused.append(Note(kind="blind", text="The log does not feel {names}; nothing can be said about them.", values={"names": ", ".join(self.free)}))  # fmt: skip
@@ -430,7 +428,7 @@ class _Problem:
         return tuple((self.free[i], self.free[j], float(covariance[i, j] / (sd[i] * sd[j]))) for i, j in pairs)
 
     def _warnings(
-        self, parameters: Sequence[Fitted], correlations: Sequence[tuple[str, str, float]], x: Array
+        self, parameters: Sequence[Fitted], correlations: Sequence[tuple[str, str, float]], x: Array, rms: float
     ) -> list[Note]:
         notes = []
         for a, b, share in correlations:
@@ -442,6 +440,9 @@ class _Problem:
                 notes.append(Note(kind="weak", text="{name} is hardly felt in this log; its interval is wide.", values={"name": p.name}))  # fmt: skip
             if min(p.value - bound.low, bound.high - p.value) < 1e-4 * (bound.high - bound.low):
                 notes.append(Note(kind="at_bound", text="{name} ran to the end of its range; look at the log again.", values={"name": p.name}))  # fmt: skip
+                if p.name == "shape_n" and rms > BOUND_MISFIT_K:
+                    text = "The shape ran to the end of its range and the model still misses the log by {rms_k}: such meat conducts otherwise than the model's. Do not rely on it under another program."
+                    notes.append(Note(kind="shape_at_bound", text=text, values={"rms_k": rms}))
         count = len(self.free)
         worst = float(np.max(np.abs(x[count : count + 2 * self.probes]), initial=0.0))
         if worst > 3.0:
@@ -579,20 +580,21 @@ def _gauge_reader(time: Array) -> Predict:
     return lambda raw, plan, late: np.interp(time - late, raw.time_s, raw.pressure_pa - plan.site.atmosphere_pa)
 
 
-def _loss_reader() -> Predict:
-    return lambda raw, plan, _late: np.array([_usual(raw, plan)[0]])
+def _loss_reader(cuts: set[str]) -> Predict:
+    return lambda raw, plan, _late: np.array([_usual(raw, plan, cuts)[0]])
 
 
 def _crust_reader() -> Predict:
     return lambda raw, plan, _late: np.array([_usual(raw, plan)[1]])
 
 
-def _usual(raw: RawHistory, plan: FryPlan) -> tuple[float, float]:
-    """Moisture lost of breaded weight and crust, means over the usual load by mass."""
+def _usual(raw: RawHistory, plan: FryPlan, cuts: Collection[str] = ()) -> tuple[float, float]:
+    """Moisture lost of breaded weight and crust, means by mass over the usual load, or over some cuts of it."""
     usual = tuple(k for k in plan.kinds if not k.heavy)
     first = raw.core_temp_c.shape[1] - len(usual)
     lift = float(raw.time_s[np.flatnonzero(raw.span < raw.span.max())[-1]])
     pieces = pieces_of(replace(plan, kinds=usual), raw, first, lift, lift)
-    share = np.array([k.class_mass_kg for k in usual]) / plan.load_kg
+    mass = np.array([k.class_mass_kg if not cuts or k.cut.key in cuts else 0.0 for k in usual])
+    share = mass / mass.sum()
     loss = float(share @ np.array([p.yields.moisture_loss_frac for p in pieces]))
     return loss, float(share @ np.array([p.crust_at_lift_m for p in pieces]))

@@ -70,6 +70,7 @@ class Cut:
     evaporable_frac: float = 0.9
     bone_mass_frac: float = 0.0
     drip: str | None = None
+    drip_frac: float | None = None  # largest share of its water let go, weighed; None takes the tissue's
     sample_kg: tuple[float, ...] = ()
     food: Food = Food.POULTRY
     geometry_origin: str = "estimate"
@@ -83,6 +84,8 @@ class Cut:
             raise InputError("bone_mass", self.bone_mass_frac, "0 to 0.7 of the piece", where=self.key)
         if self.drip not in (None, *DRIPS):
             raise InputError("drip", self.drip, "one of " + ", ".join(DRIPS), where=self.key)
+        if self.drip_frac is not None and not 0.0 <= self.drip_frac <= 0.6:
+            raise InputError("drip", self.drip_frac, "0 to 0.6 of the water", where=self.key)
         if self.sample_kg and (len(self.sample_kg) < 5 or min(self.sample_kg) <= 0):
             raise InputError("sample", f"{len(self.sample_kg)} weights", "5 or more weights above 0", where=self.key)
 

@@ -166,9 +166,10 @@ def calibrated_cut(cut: Cut, calibration: Calibration | None) -> Cut:
     half = calibration.half_thickness_m * scale
     bone = min(cut.bone_radius_m, BONE_SHARE * half)
     area = cut.area_factor_n if calibration.area_factor_n is None else calibration.area_factor_n
+    drip = cut.drip_frac if calibration.drip_frac is None else calibration.drip_frac
     return replace(
         cut, half_thickness_m=half, shape_n=calibration.shape_n, bone_radius_m=bone, area_factor_n=area,
-        geometry_origin="calibrated",
+        drip_frac=drip, geometry_origin="calibrated",
     )  # fmt: skip
 
 
@@ -242,8 +243,9 @@ def drip_of(cut: Cut) -> dict[str, float]:
     if cut.drip_kind == "none":
         return {}
     row = table[cut.drip_kind]
+    most = row["most_frac"] if cut.drip_frac is None else cut.drip_frac
     return {
-        "drip_frac": min(row["most_frac"] / cut.evaporable_frac, 1.0),
+        "drip_frac": min(most / cut.evaporable_frac, 1.0),
         "drip_mid_c": row["mid_c"],
         "drip_steep_per_k": row["steep_per_k"],
         "drip_lag_s": table["lag_s"],

@@ -17,14 +17,14 @@ Ranges = dict[str, tuple[float, float, str]]
 
 LONGEST_S = 86400.0
 PIECE: Ranges = {
-    "mass_kg": (1e-9, 200.0, "from a tracer of next to no mass to more than any vat holds"),
+    "mass_kg": (1e-15, 200.0, "from a tracer of next to no mass to more than any vat holds"),
     "half_thickness_m": (3e-4, 0.1, "from half a crisp to a whole bird"),
     "shape_n": (0.0, 2.0, "slab to sphere"),
     "start_temp_c": (-40.0, 150.0, "from a deep freezer to boiling under pressure"),
     "density_kg_m3": (50.0, 3000.0, "from puffed dough to bone and stone"),
     "water_kg_m3": (1.0, 1000.0, "food that boils off water; nothing holds more than water itself does"),
     "area_factor_n": (0.1, 10.0, "true area over that of the effective shape"),
-    "film_kg_m2": (0.0, 5.0, "no coating water to a 5 mm layer of it"),
+    "film_kg_m2": (0.0, 20.0, "no coating water to 2 cm of it"),
     "crust_conductivity_w_mk": (0.005, 10.0, "still air has 0.026, water 0.6"),
     "crust_heat_j_m3k": (1.0, 1e7, "next to none for a closed form; water has 4.2e6"),
     "still_h_w_m2k": (0.1, 1e7, "1e7 holds the surface at the oil's temperature"),
@@ -35,7 +35,7 @@ PIECE: Ranges = {
     "bone_radius_m": (0.0, 0.08, "0.8 of the largest half thickness"),
     "bone_conductivity_w_mk": (1e-6, 10.0, "next to none for a closed form; bone has 0.3 to 0.6"),
     "bone_heat_j_m3k": (1.0, 1e7, "next to none for a closed form; water has 4.2e6"),
-    "drip_frac": (0.0, 0.9, "share of the water; meat keeps some"),
+    "drip_frac": (0.0, 1.0, "share of the water that can evaporate"),
     "drip_mid_c": (20.0, 120.0, "where protein lets go of water"),
     "drip_steep_per_k": (0.01, 2.0, "over a hundred kelvin to all at once"),
     "drip_lag_s": (0.1, 3600.0, "at once to an hour"),

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import hashlib
+
 from frywright.model.findings import Note
 from frywright.model.kitchen import Kitchen
+from frywright.model.program import Program
 from frywright.physics.plan import FryPlan, PieceKind, lid_of
 from frywright.verdicts.evidence import Evidence, EvidenceKind
 
@@ -19,13 +22,19 @@ def reasons_for(kitchen: Kitchen, plan: FryPlan, kind: PieceKind) -> tuple[str, 
     return calibration.outside(kind.piece_mass_kg, (min(sets), max(sets)), plan.product.start_temp_c)
 
 
+def logged_as(program: Program) -> str:
+    """What a calibration keeps of the program that was logged: its name and a hash of its stages."""
+    return f"{program.name} {hashlib.sha256(repr(program.timed().stages).encode()).hexdigest()[:12]}"
+
+
 def evidence_for(kitchen: Kitchen, plan: FryPlan, kind: PieceKind) -> Evidence:
     """Evidence of one class: calibrated inside the range that was logged, else scouting."""
     reasons = reasons_for(kitchen, plan, kind)
     calibration = kitchen.calibration(kind.cut.key, plan.coating.key, lid_of(plan.program))
     if reasons or calibration is None:
         return Evidence(kind=EvidenceKind.SCOUTING, error_k=kitchen.site.thermometer_error_k)
-    return Evidence(kind=EvidenceKind.CALIBRATED, error_k=max(calibration.error_k, kitchen.site.thermometer_error_k))
+    error = calibration.error_for_k(logged_as(plan.program))
+    return Evidence(kind=EvidenceKind.CALIBRATED, error_k=max(error, kitchen.site.thermometer_error_k))
 
 
 def range_notes(kitchen: Kitchen, plan: FryPlan) -> tuple[Note, ...]:

@@ -21,8 +21,8 @@ Translate = Callable[[str], str]
 MOST_POINTS = 900
 WORDS = {"meets": "meets", "fails": "fails", "unknown": "unknown"}
 PARAMETER_WORDS = {
-    "half_thickness_m": "half thickness", "shape_n": "shape", "area_factor_n": "area factor", "film_kg_m2": "water film of the coating",
-    "crust_conductivity_w_mk": "conductivity of the crust", "vent_area_m2": "vent opening", "lid_ua_w_k": "heat into the lid",
+    "half_thickness_m": "half thickness", "shape_n": "shape", "area_factor_n": "area factor", "drip_frac": "share of water let go",
+    "vent_area_m2": "vent opening", "lid_ua_w_k": "heat into the lid",
     "working_gauge_pa": "working pressure",
 }  # fmt: skip
 

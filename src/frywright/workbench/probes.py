@@ -33,6 +33,7 @@ from frywright.verdicts.limits import CookLimit, rule_for, why_no_rule
 from frywright.verdicts.tables import fsis_poultry, uk_equivalents
 from frywright.workbench.clock import now
 from frywright.workbench.cook import product_limit, why_none
+from frywright.workbench.evidence import logged_as
 from frywright.workbench.thermometers import check_valid, correction_of
 
 FIRST_KINDS = ("scale", "lifted", "out_of_oil")
@@ -49,7 +50,7 @@ class ProbeAsk:
     thermometers: Mapping[str, str]  # channel -> thermometer
     display_c: float | None = None
     units_count: float | None = None
-    loss_frac: float | None = None  # moisture lost of breaded weight, weighed
+    loss_frac: float | None = None  # moisture lost of breaded weight by the probed pieces, weighed before and after
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -286,7 +287,8 @@ def _draft(
     error = float(np.sqrt(kitchen.site.thermometer_error_k**2 + (2 * found.rms_k) ** 2 + (2 * found.core_sd_k) ** 2 + (2 * per_size * spread) ** 2))  # fmt: skip
     return Calibration(
         cut=cut.key, coating=plan.coating.key, lid=lid_of(plan.program), half_thickness_m=size,
-        shape_n=names.get("shape_n", cut.shape_n), area_factor_n=names.get("area_factor_n"),
+        shape_n=names.get("shape_n", cut.shape_n), area_factor_n=names.get("area_factor_n"), drip_frac=names.get("drip_frac"),
+        program=logged_as(plan.program),
         reference_mass_kg=cut.reference_mass_kg, pieces_count=len(single), mass_low_kg=min(masses), mass_high_kg=max(masses),
         oil_low_c=float(min(np.nanmin(o) for o in oils)), oil_high_c=float(max(np.nanmax(o) for o in oils)),
         start_low_c=min(starts), start_high_c=max(starts), error_k=min(error, 10.0), made_on=now().date().isoformat(),

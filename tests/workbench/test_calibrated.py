@@ -1,0 +1,80 @@
+"""A calibration speaks for the lid it was made under, and with 2 K taken off under another program."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from frywright.model.calibration import OTHER_PROGRAM_K, Calibration
+from frywright.model.findings import Outcome
+from frywright.physics.plan import make_plan
+from frywright.verdicts.evidence import EvidenceKind
+from frywright.workbench.cook import CookRequest, ask, edit_program
+from frywright.workbench.evidence import evidence_for, logged_as, range_notes
+from frywright.workbench.proof import prove_program
+
+
+def calibrated(kitchen, lid: str, **changes):
+    """The kitchen with every bone-in cut calibrated under one state of the lid, over a wide range."""
+    logged = kitchen.program("bone-in alder" if lid == "pressure" else "bone-in cedar")
+    made = []
+    for kind in make_plan(kitchen, logged).kinds:
+        if not kind.heavy:
+            values = {
+                "cut": kind.cut.key, "coating": "dredge", "lid": lid, "half_thickness_m": 1.3 * kind.cut.half_thickness_m,
+                "shape_n": 0.5, "reference_mass_kg": kind.cut.reference_mass_kg, "pieces_count": 5, "mass_low_kg": 0.02,
+                "mass_high_kg": 0.9, "oil_low_c": 120.0, "oil_high_c": 200.0, "start_low_c": -1.0, "start_high_c": 12.0,
+                "error_k": 1.2, "program": logged_as(logged),
+            }  # fmt: skip
+            made.append(Calibration(**{**values, **changes}))
+    return replace(kitchen, calibrations=tuple(made))
+
+
+@pytest.mark.parametrize(("lid", "other"), [("open", "bone-in alder"), ("pressure", "bone-in cedar")])
+def test_never_from_open_to_pressure_nor_back(kitchen, lid, other):
+    """Under the other lid nothing is left of a calibration: geometry, evidence, verdict, proof and notes are as without."""
+    had = calibrated(kitchen, lid)
+    program = kitchen.program(other)
+    bare, plan = make_plan(kitchen, program), make_plan(had, program)
+    assert [k.cut for k in plan.kinds] == [k.cut for k in bare.kinds]
+    for kind in plan.kinds:
+        assert evidence_for(had, plan, kind).kind is EvidenceKind.SCOUTING
+    answer = ask(had, CookRequest(program=program))
+    assert {v.outcome for _, v in answer.verdicts} == {Outcome.UNKNOWN}
+    assert [v.margin_k for _, v in answer.verdicts] == [
+        v.margin_k for _, v in ask(kitchen, CookRequest(program=program)).verdicts
+    ]
+    assert prove_program(had, program, samples=8).outcome is Outcome.UNKNOWN
+    assert range_notes(had, plan) == ()
+
+
+@pytest.mark.parametrize("lid", ["open", "pressure"])
+def test_two_kelvin_are_taken_off_under_another_program(kitchen, lid):
+    """The logged program keeps the calibration's own error; a longer one, a renamed one and an old calibration get 2 K."""
+    had = calibrated(kitchen, lid)
+    logged = kitchen.program("bone-in alder" if lid == "pressure" else "bone-in cedar")
+    long = edit_program(
+        logged,
+        [
+            *logged.stages[:-1],
+            replace(
+                logged.stages[-1],
+                duration_s=(logged.timed().stages[-1].duration_s or 0.0) + 30.0,
+                until_elapsed_s=None,
+                until_left_s=None,
+            ),
+        ],
+    )
+    renamed = replace(logged, name="another name")
+    for program, expected in ((logged, 1.2), (long, OTHER_PROGRAM_K), (renamed, OTHER_PROGRAM_K)):
+        plan = make_plan(had, program)
+        evidence = evidence_for(had, plan, plan.kinds[0])
+        assert evidence.kind is EvidenceKind.CALIBRATED
+        assert evidence.error_k == pytest.approx(expected)
+    old = calibrated(kitchen, lid, program="")
+    plan = make_plan(old, logged)
+    assert evidence_for(old, plan, plan.kinds[0]).error_k == OTHER_PROGRAM_K
+    wide = calibrated(kitchen, lid, error_k=3.1)
+    plan = make_plan(wide, long)
+    assert evidence_for(wide, plan, plan.kinds[0]).error_k == pytest.approx(3.1)
