@@ -8,8 +8,9 @@ from time import perf_counter
 
 import numpy as np
 
+from frywright.design.offer import design
 from frywright.design.proof import prove
-from frywright.design.search import Effort, Goals, Sizer, design
+from frywright.design.search import Effort, Goals, Sizer
 from frywright.model.program import Program, Stage
 from frywright.physics.plan import make_plan
 from frywright.verdicts.limits import cook_limit
@@ -32,8 +33,8 @@ def exhaustive(kitchen, goals: Goals) -> float:
     base = Program(name="x", product="bone_in", fryer="cedar", stages=(Stage(set_c=160.0, duration_s=600.0),))
     sizer = Sizer(kitchen, base, LIMIT, goals)
     points = [np.array([x, 0.5, extra]) for x in np.linspace(0, 1, 19) for extra in np.linspace(0, 0.8, 9)]
-    programs, margins, _ = sizer.fit(points)
-    return min(c.cost_n for c in sizer.judge(programs, margins))
+    programs, by, _ = sizer.fit(points)
+    return min(c.cost_n for c in sizer.judge(programs, by.min(axis=2)))
 
 
 def main() -> None:

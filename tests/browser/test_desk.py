@@ -40,7 +40,8 @@ def test_the_whole_path(browser, address):  # noqa: F811
     finish(page)
     told = page.inner_text("main")
     assert "Predicted, not proven" in told
-    assert "still meets" in told
+    assert "beyond that" in told
+    assert "chosen" in told
     page.click(".save-as button")
     page.wait_for_url("**/cook/desk?saved=*")
     assert "Saved: tenders cedar, version 2" in page.inner_text("main")

@@ -169,12 +169,25 @@ def test_design_and_transfer(demo):
     made = frywright("cook", "design", demo, "--product", "tenders", "--fryer", "cedar", "--stages", "1")
     assert made.returncode == 0, made.stderr
     assert "Predicted, not proven" in made.stdout
-    assert "still meets" in made.stdout
+    assert "None of 256 loads failed" in made.stdout
+    assert made.stdout.count("\n* ") == 1
+    for value in ("time", "set point"):
+        assert f"stage 1, {value}" in made.stdout
+    row = frywright(
+        "cook", "design", demo, "--product", "tenders", "--fryer", "cedar", "--stages", "1", "--row", "1", "--json"
+    )
+    told = json.loads(row.stdout)
+    assert told["proof"]["holds"]
+    assert told["recommended"]["loss_frac"] == pytest.approx(told["front"][0]["loss_frac"], abs=0.02)
     barred = frywright(
         "cook", "design", demo, "--product", "bone_in", "--fryer", "cedar", "--stages", "1", "--longest", "5:00"
     )
     assert barred.returncode == 2
-    assert "what binds" in barred.stderr
+    assert "What binds is" in barred.stderr
+    assert "Nearest program found" in barred.stderr
+    refused = frywright("cook", "design", demo, "--product", "bone_in", "--fryer", "cedar", "--most-loss", "-3")
+    assert refused.returncode == 2
+    assert "most moisture lost is -3.0 %" in refused.stderr
     carried = frywright("cook", "transfer", demo, "--program", "bone-in alder", "--fryer", "cedar", "--json")
     assert carried.returncode == 0, carried.stderr
     assert json.loads(carried.stdout)["unmatched"]

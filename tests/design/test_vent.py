@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from frywright.design.search import design
+from frywright.design.offer import design
 from frywright.design.transfer import Target, transfer
 from frywright.design.vent import require_vent, require_vent_of
 from frywright.model.errors import InputError

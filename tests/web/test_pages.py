@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+import time
 
 import pytest
 from fastapi.testclient import TestClient
@@ -311,7 +312,62 @@ def test_desk_pages_answer_and_unknown_keys_are_named(client):
     assert client.get("/cook/card.pdf?program=bone-in+birch&slot=9").status_code == 422
     assert client.get("/cook/desk/job/77").status_code == 404
     assert client.post("/cook/desk/job/77/save").status_code == 422
-    assert client.post("/cook/desk/transfer", data={"program": "bone-in alder", "fryer": "oak"}).status_code == 422
+    carry = {"program": "bone-in alder", "fryer": "birch"}
+    for wrong in ({"fryer": "oak"}, {"load": "0"}, {"load": "40"}, {"load": "x"}, {"product": "eel"}):
+        assert client.post("/cook/desk/transfer", data=carry | wrong).status_code == 422
+    wanted = {"product": "bone_in", "fryer": "alder"}
+    for wrong in (
+        {"stages": "9"},
+        {"stages": "0"},
+        {"stages": "two"},
+        {"loss": "-3"},
+        {"margin": "-1"},
+        {"crust_low": "-2"},
+    ):
+        assert client.post("/cook/desk/design", data=wanted | wrong).status_code == 422
+    assert client.post("/cook/desk/job/77/row/0").status_code == 422
+
+
+def finished(client, answer):
+    """Page of a job that was begun, once its work is done."""
+    for _ in range(2000):
+        page = client.get(answer.headers["location"]).text
+        if "<progress" not in page:
+            return page
+        time.sleep(0.2)
+    raise AssertionError("the work did not end")
+
+
+@pytest.mark.slow
+def test_a_design_page_offers_rows_that_are_proved_before_they_are_saved(client, store):
+    """Trade-off with the chosen row marked, margins by load, window of every value, pieces; a row taken is proved, then saved."""
+    form = {"product": "tenders", "fryer": "cedar", "stages": "1"}
+    begun = client.post("/cook/desk/design", data=form, follow_redirects=False)
+    page = finished(client, begun)
+    assert page.count("<strong>chosen</strong>") == 1
+    assert "None of 256 loads failed" in page
+    for heading in ("Margin by load", "Trade-off", "Window", "Piece by piece", "rank correlation"):
+        assert heading in page
+    assert "save-as" in page
+    job = begun.headers["location"]
+    assert client.post(f"{job}/row/99").status_code == 422
+    assert "prove this row" in page
+    rows = [int(n) for n in re.findall(r"/row/([0-9]+)", page)]
+    taken = client.post(f"{job}/row/{rows[0]}", follow_redirects=False)
+    proved = finished(client, taken)
+    assert "None of 256 loads failed" in proved
+    before = len(book.remembered_kitchen(store).programs)
+    assert client.post(taken.headers["location"] + "/save", follow_redirects=False).status_code == 303
+    assert len(book.remembered_kitchen(store).programs) == before + 1
+
+
+@pytest.mark.slow
+def test_a_carry_over_takes_another_bird_and_load(client):
+    """To a lighter load on the same fryer: the page tells the stages and the proof."""
+    form = {"program": "bone-in alder", "fryer": "alder", "product": "bone_in", "load": "2"}
+    page = finished(client, client.post("/cook/desk/transfer", data=form, follow_redirects=False))
+    assert "save-as" in page
+    assert "loads failed" in page
 
 
 def test_versions_page_tells_the_change_and_its_effect(client, store):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import Any
 
 import typer
 
@@ -26,7 +27,10 @@ def design(
     kitchen: Path = typer.Argument(help="Kitchen file (TOML)."),
     product: str = typer.Option(..., help="Key of the product."),
     fryer: str = typer.Option(..., help="Key of the fryer."),
-    margin: float = typer.Option(3.0, help="Kelvin to spare in the worst case."),
+    margin: str = typer.Option(
+        "3K",
+        help="To spare over all loads in the worst case, for example 3K or 5F; a bare number is in the kitchen's degrees.",
+    ),
     longest: str = typer.Option("25:00", help="Longest time, drop to lift."),
     most_loss: float = typer.Option(35.0, help="Most moisture loss, % of breaded weight."),
     colour_low: float = typer.Option(4.0, help="Least colour change dE."),
@@ -34,7 +38,10 @@ def design(
     core: str = typer.Option("74C-99C", help="Core of the usual load at the lift, low-high."),
     crust: str = typer.Option("0-10", help="Crust of the usual load, low-high in mm."),
     hottest: str = typer.Option("185C", help="Hottest oil allowed, for its life."),
-    stages: int | None = typer.Option(None, help="Stages; default is what the controller holds, at most 4."),
+    stages: int | None = typer.Option(None, help="Stages; default is what the controller holds, at most 6."),
+    row: int | None = typer.Option(
+        None, help="Row of the trade-off to take instead of the chosen one; it is proved first."
+    ),
     seed: int = typer.Option(1, help="Same seed, same answer."),
     as_json: bool = typer.Option(False, "--json", help="Print JSON."),
 ) -> None:
@@ -44,7 +51,8 @@ def design(
     with speaking_errors(as_json), preparing():
         from frywright.cli.shop import open_kitchen
         from frywright.design.search import Effort, Goals
-        from frywright.workbench.desk import design_json, design_program, edge_sentence, window_of
+        from frywright.model.errors import InputError
+        from frywright.workbench.desk import design_json, design_program, row_json, take_row, window_of, window_rows
 
         place = open_kitchen(kitchen)
         system = str(place.site.units)
@@ -54,23 +62,45 @@ def design(
         )
         goals = Goals(
             core_low_c=core_low, core_high_c=core_high, crust_low_m=crust_low, crust_high_m=crust_high,
-            margin_k=margin, longest_s=_value(place, longest, "time", "--longest") or 0.0, most_loss_frac=most_loss / 100,
-            colour_low_n=colour_low, colour_high_n=colour_high, hottest_c=_value(place, hottest, "temperature", "--hottest") or 0.0,
+            margin_k=_value(place, margin, "temperature_difference", "--margin") or 0.0, most_loss_frac=most_loss / 100,
+            longest_s=_value(place, longest, "time", "--longest") or 0.0, colour_low_n=colour_low,
+            colour_high_n=colour_high, hottest_c=_value(place, hottest, "temperature", "--hottest") or 0.0,
         )  # fmt: skip
         with working("Designing", quiet=as_json) as progress:
-            found, proof = design_program(
-                place, product, fryer, goals, Effort(stages=stages, seed=seed, progress=progress)
-            )
-        told = design_json(found, proof, system)
+            effort = Effort(stages=stages, seed=seed, progress=progress)
+            found, proof = design_program(place, product, fryer, goals, effort)
+            made, told = found.recommended.program, design_json(found, proof, system)
+            if row is not None:
+                if not 1 <= row <= len(found.front):
+                    raise InputError("--row", row, "1 to {most}", values={"most": len(found.front)})
+                taken = take_row(place, found.front[row - 1], goals)
+                made, told = taken[0].program, {**row_json(taken, system), "front": told["front"]}
+        told["window"] = window_rows(window_of(place, made, goals), made, system)
         if as_json:
             emit_json(told)
-            return
-        made = told["recommended"]["program"]
-        typer.echo(f"{made['name']}, version {made['version']}")
-        typer.echo("\n".join(told["recommended"]["stages"]))
-        typer.echo(f"\n{told['reason']}\n{told['proof']['sentence']}\n")
-        for edge in window_of(place, found.recommended.program)[1]:
-            typer.echo(f"  {edge_sentence(edge, system)}")
+        else:
+            print_design(told)
+
+
+def print_design(told: dict[str, Any]) -> None:
+    """A design on the terminal: stages, why, margins by load, trade-off, window."""
+    made = told["recommended"]["program"]
+    typer.echo(f"{made['name']}, version {made['version']}")
+    typer.echo("\n".join(told["recommended"]["stages"]))
+    for line in ("", told.get("reason"), told["late"], told["proof"]["sentence"]):
+        if line is not None:
+            typer.echo(line)
+    for load in told.get("loads", ()):
+        typer.echo(f"  {load['load']}: {load['margin']} in the worst case, straight after a full load")
+    typer.echo("\nTrade-off (take one with --row):")
+    for number, c in enumerate(told["front"], start=1):
+        mark = "*" if c["chosen"] else " "
+        typer.echo(
+            f"{mark}{number:>3}  {c['time']:>6}  {100 * c['loss_frac']:.1f} %  colour {c['colour_n']:.1f}  {'; '.join(c['stages'])}"
+        )
+    typer.echo("\nWindow, each value alone over all loads:")
+    for w in told["window"]:
+        typer.echo(f"  stage {w['stage']}, {w['what']} {w['keyed']}: less: {w['less']}; more: {w['more']}")
 
 
 @app.command()

@@ -1,49 +1,59 @@
-"""Designs staged programs: every candidate just meets its margin in the worst case, then the
-trade-off of time, moisture and colour decides.
+"""Searches staged programs: every candidate just meets its margin over all loads, then time, moisture and colour decide.
 
-A candidate is a set of set points and shares of time. Its main stage is lengthened until the
-coldest heavy piece of a cold, full, weakly heated load has the wanted margin; so the search never
-compares programs that do not meet the limit. Same seed, same answer.
+A candidate is a set of set points and shares of time. Its main stage is lengthened until the coldest heavy piece
+of a cold, weakly heated load has the wanted margin, for the smallest load the fryer may take, half of it and the full
+one, each dropped straight after a full load on the oil that one left; so the search never compares programs that do not
+meet the limit. Sizing runs on the load that turned out worst; all loads confirm it. Same seed, same answer.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, replace
+from itertools import chain
+from typing import TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
 
 from frywright.catalog import load as catalog
 from frywright.design.controller import rounded
-from frywright.design.proof import FACTORS, question
-from frywright.design.vent import require_vent, require_vent_of
+from frywright.design.proof import FACTORS, base_pieces, load_fractions, oil_left_k, question
 from frywright.model.errors import InputError
-from frywright.model.findings import Note
-from frywright.model.fryer import Fryer, FryerKind
+from frywright.model.fryer import Controller, Fryer, FryerKind
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState, Program, Stage
+from frywright.model.units import to_inside, to_people
 from frywright.physics.fry import FryHistory, simulate_many
 from frywright.physics.inputs import ROUTINE
 from frywright.physics.lift import lift_of
-from frywright.physics.plan import FryPlan, make_plan
+from frywright.physics.plan import MOST_VENT_S, FryPlan, lid_of, make_plan
 from frywright.physics.solve import run_many
 from frywright.verdicts.limits import CookLimit
 from frywright.verdicts.margin import margin_k
 
 Array = NDArray[np.float64]
+Asked = TypeVar("Asked")
+Told = TypeVar("Told")
 WORST = {
     "weight_quantile_frac": 0.98, "start_temp_k": -2.0, "load_frac": 1.0, "heater_frac": 0.85, "oil_level_frac": 0.95,
     "offset_k": 2.0, "oil_start_k": -8.0, "late_lid_s": 30.0, "surface_frac": 0.8, "altitude_m": 0.0,
 }  # fmt: skip
-"""The corner every candidate is sized on; the full proof follows for the chosen one (estimates)."""
+"""The corner every load is sized on; oil starts lower where the load before leaves it lower. The full proof follows (estimates)."""
+LOAD, OIL = FACTORS.index("load_frac"), FACTORS.index("oil_start_k")
 
 COOLEST_C, HOTTEST_C = 140.0, 185.0
 SHORTEST_S, LONGEST_S = 30.0, 2400.0
 EDGE_STAGE_S = (20.0, 150.0)
+MOST_STAGES = 6
+"""Stages searched where nothing else is asked: more change little and double the search (own trials)."""
 POPULATION, GENERATIONS = 32, 10
 MOST_EXTRA_K = 25.0  # a program may be made longer than its margin asks for, for colour
-FIRST_GUESS_S, FIRST_PASSES, LATER_PASSES = 400.0, 7, 3
+FIRST_GUESS_S, FIRST_PASSES, LATER_PASSES, CONFIRMS, LENGTHENINGS = 400.0, 6, 2, 2, 10
+USUAL_SLOPE_K_S = 0.08
+LIGHT_WEIGHT_N = 0.25
+"""Weight of the driest light piece beside the loss of the whole load (own estimate)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -65,29 +75,35 @@ class Goals:
     colour_weight_n: float = 1.0
 
     def __post_init__(self) -> None:
-        if not 0.0 <= self.margin_k <= 15.0:
-            raise InputError(
-                "margin", self.margin_k, "{low_k} to {high_k}", unit="k", values={"low_k": 0.0, "high_k": 15.0}
-            )
-        if not self.longest_s >= 60.0:
-            raise InputError("longest time", self.longest_s, "{least_s} or more", unit="s", values={"least_s": 60.0})
-        if not self.colour_low_n < self.colour_high_n:
-            raise InputError("colour band", f"{self.colour_low_n:g} to {self.colour_high_n:g}", "low below high")
-        if not (self.core_low_c < self.core_high_c and self.crust_low_m < self.crust_high_m):
-            raise InputError("core or crust range", "empty", "low below high")
-        if not COOLEST_C < self.hottest_c <= 200.0:
-            raise InputError(
-                "hottest oil",
-                self.hottest_c,
-                "{low_c} to {high_c}",
-                unit="c",
-                values={"low_c": COOLEST_C, "high_c": 200.0},
-            )
+        _within("margin", self.margin_k, 0.0, 15.0, "k")
+        _within("longest time", self.longest_s, 60.0, 7200.0, "s")
+        _within("most moisture lost", self.most_loss_frac, 0.01, 0.9, "frac")
+        _within("hottest oil", self.hottest_c, COOLEST_C, 200.0, "c")
+        for name, low, high, most, unit in (
+            ("colour", self.colour_low_n, self.colour_high_n, 60.0, ""),
+            ("core", self.core_low_c, self.core_high_c, 120.0, "c"),
+            ("crust", self.crust_low_m, self.crust_high_m, 0.05, "m"),
+        ):
+            _within(name, low, 0.0, most, unit)
+            _within(name, high, 0.0, most, unit)
+            if not low < high:
+                raise InputError(
+                    name, low, "below {high_" + (unit or "n") + "}", values={"high_" + (unit or "n"): high}, unit=unit
+                )
+
+
+def _within(name: str, value: float, low: float, high: float, unit: str) -> None:
+    if not low <= value <= high:
+        ends = f"low_{unit}", f"high_{unit}"
+        if not unit:
+            raise InputError(name, f"{value:g}", "{low} to {high}", values={"low": f"{low:g}", "high": f"{high:g}"})
+        template = f"{{{ends[0]}}} to {{{ends[1]}}}"
+        raise InputError(name, value, template, values=dict(zip(ends, (low, high), strict=True)), unit=unit)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Effort:
-    """How to search: stages (default what the controller holds, at most 4), seed, progress.
+    """How to search: stages (default what the controller holds, at most 6), seed, progress.
 
     Same seed, same answer. ``progress`` is called with the share done and may raise to cancel.
     """
@@ -97,33 +113,31 @@ class Effort:
     progress: Callable[[float], None] | None = None
 
     def stage_count(self, fryer: Fryer) -> int:
-        """Stages to search with on a fryer."""
-        return min(self.stages or 4, fryer.controller.stage_count)
+        """Stages to search with on a fryer; InputError where its controller does not hold as many."""
+        most = fryer.controller.stage_count
+        if self.stages is None:
+            return min(MOST_STAGES, most)
+        if not 1 <= self.stages <= most:
+            raise InputError("stages", self.stages, "1 to {most}: what {fryer} can hold", values={"most": most, "fryer": fryer.name})  # fmt: skip
+        return self.stages
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Candidate:
-    """A program with its worst-case margin and what the usual load gives."""
+    """A program with its lowest margin over all loads and what the usual full load gives."""
 
     program: Program
     margin_k: float
+    loads_k: tuple[float, ...]  # margin of the smallest, half and full load, each back to back after a full one
     time_s: float
+    vent_s: float
     loss_frac: float
+    light_loss_frac: float  # of the driest piece at the light end
     colour_n: float
     yield_frac: float
     core_c: float  # coldest usual piece at the lift
     crust_m: float  # mean of the usual pieces
     cost_n: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Design:
-    """Recommended program, trade-off front (no candidate beats another in all), and why."""
-
-    recommended: Candidate
-    front: tuple[Candidate, ...]
-    tried_count: int
-    reason: Note
 
 
 def lids_of(fryer: Fryer, stages: int) -> list[LidState]:
@@ -137,19 +151,56 @@ def lids_of(fryer: Fryer, stages: int) -> list[LidState]:
 
 def build(base: Program, fryer: Fryer, x: Array, main_s: float, hottest_c: float) -> Program:
     """Program of a point ``x`` in [0, 1]^(2n+1): n set points, n shares, extra margin; the main part takes ``main_s``."""
-    n = len(x) // 2
+    n, controller = len(x) // 2, fryer.controller
     lids = lids_of(fryer, n)
-    sets = COOLEST_C + x[:n] * (hottest_c - COOLEST_C)
+    low, high = max(COOLEST_C, controller.lowest_c), _hottest(hottest_c, controller)
+    sets = low + x[:n] * max(high - low, 0.0)
     inner = [i for i, lid in enumerate(lids) if lid is LidState.PRESSURE] or list(range(n))
     if len(inner) == n and n > 1:
         shares = x[n : 2 * n] + 0.15
     else:
         shares = np.where(np.isin(np.arange(n), inner), x[n : 2 * n] + 0.15, 0.0)
-    stages = []
+    main_s, stages = max(main_s, controller.time_step_s), []
     for i in range(n):
         length = main_s * shares[i] / shares.sum() if i in inner else EDGE_STAGE_S[0] + x[n + i] * (EDGE_STAGE_S[1] - EDGE_STAGE_S[0])  # fmt: skip
         stages.append(Stage(set_c=float(sets[i]), lid=lids[i], duration_s=float(length)))
-    return rounded(replace(base, stages=tuple(stages), total_s=None), fryer.controller)
+    return merged(rounded(replace(base, stages=tuple(stages), total_s=None), controller))
+
+
+def _hottest(hottest_c: float, controller: Controller) -> float:
+    """Hottest set point the controller can hold that is not above the one allowed."""
+    unit = str(controller.shows)
+    step = controller.temp_step_k * (9 / 5 if unit == "f" else 1.0)
+    most = min(hottest_c, controller.highest_c)
+    return to_inside(np.floor(to_people(most, unit) / step + 1e-6) * step, unit)
+
+
+def merged(program: Program) -> Program:
+    """The program without stages of no time, and with neighbours of one set point and lid as one stage."""
+    kept: list[Stage] = []
+    for stage in program.stages:
+        length = stage.duration_s or 0.0
+        if kept and (kept[-1].lid, kept[-1].set_c) == (stage.lid, stage.set_c):
+            kept[-1] = replace(stage, duration_s=(kept[-1].duration_s or 0.0) + length)
+        elif length > 0.0:
+            kept.append(stage)
+    return replace(program, stages=tuple(kept))
+
+
+def longer(program: Program, by_s: float) -> Program:
+    """The program with its main stage (the longest, under pressure where there is one) longer by ``by_s``."""
+    closed = [i for i, s in enumerate(program.stages) if s.lid is LidState.PRESSURE] or range(len(program.stages))
+    main = max(closed, key=lambda i: program.stages[i].duration_s or 0.0)
+    stages = list(program.stages)
+    stages[main] = replace(stages[main], duration_s=(stages[main].duration_s or 0.0) + by_s)
+    return replace(program, stages=tuple(stages))
+
+
+def in_two(work: Callable[[Sequence[Asked]], list[Told]], items: Sequence[Asked]) -> list[Told]:
+    """``work`` over both halves of ``items`` at once; the kernels run side by side."""
+    half = (len(items) + 1) // 2
+    with ThreadPoolExecutor(2) as pool:
+        return list(chain.from_iterable(pool.map(work, (items[:half], items[half:]))))
 
 
 class Sizer:
@@ -158,43 +209,87 @@ class Sizer:
     def __init__(self, kitchen: Kitchen, base: Program, limit: CookLimit, goals: Goals) -> None:
         self.kitchen, self.base, self.limit, self.goals = kitchen, base, limit, goals
         self.fryer = kitchen.fryer(base.fryer)
-        self.row = np.array([WORST[name] for name in FACTORS])
         self.step_s = self.fryer.controller.time_step_s
-        first = make_plan(kitchen, base)
-        tracers = [k for k in first.kinds if k.heavy]
+        most = self.fryer.controller.longest_s - 2.0 * EDGE_STAGE_S[1]
+        self.longest_s = max(SHORTEST_S, min(LONGEST_S, most))
+        self.plan = make_plan(kitchen, base)
+        self.pieces = base_pieces(self.plan)
+        tracers = [k for k in self.plan.kinds if k.heavy]
         self.weights = np.array([k.cut.heavy_ratio_n**1.25 for k in tracers])
         self.titles = [k.cut.title for k in tracers]
         self.fat = [100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in tracers]
+        self.fractions = load_fractions(self.plan)
+        made = [kitchen.calibration(k.cut.key, self.plan.coating.key, lid_of(base)) for k in tracers]
+        self.guard_k = max([kitchen.site.thermometer_error_k, *(c.error_k for c in made if c)])
+
+    @property
+    def loads(self) -> tuple[float, ...]:
+        """Heads or pieces of each load sized on."""
+        return tuple(fraction * self.plan.units_count for fraction in self.fractions)
+
+    def plan_of(self, program: Program) -> FryPlan:
+        """Plan of the full load of a program."""
+        return replace(self.plan, program=program, oil_start_c=program.stages[0].set_c)
 
     def margins(self, programs: Sequence[Program]) -> Array:
-        """Lowest margin of the worst case of each program [K]."""
-        return np.asarray(self.margins_by_cut(programs).min(axis=1))
+        """Lowest margin over all loads of each program [K]."""
+        return np.asarray(self.by_load(programs)[0].min(axis=(1, 2)))
 
-    def margins_by_cut(self, programs: Sequence[Program]) -> Array:
-        """Margin of the heavy piece of every cut in the worst case [K], (program, cut)."""
-        plans = [replace(make_plan(self.kitchen, p), rest_s=1.0) for p in programs]  # judged at the lift
-        cooks = [question(plan, self.row, self.weights) for plan in plans]
-        guard, found = self.kitchen.site.thermometer_error_k + ROUTINE.error_k, []
-        for plan, cook, raw in zip(plans, cooks, run_many(cooks), strict=True):
+    def by_load(self, programs: Sequence[Program]) -> tuple[Array, Array]:
+        """Margins of the heavy piece of every cut [K], (program, load, cut), and the oil each load starts on [K to the set point].
+
+        The load before is full; where it leaves the oil lower than the worst corner says, all loads start there.
+        """
+        left = self._at(programs, self._rows(np.full(len(programs), len(self.fractions) - 1), None))[1]
+        oil = np.minimum(WORST["oil_start_k"], left)
+        found = [self._at(programs, self._rows(np.full(len(programs), n), oil))[0] for n in range(len(self.fractions))]
+        return np.stack(found, axis=1), oil
+
+    def _rows(self, load: NDArray[np.int64], oil_k: Array | None) -> Array:
+        rows = np.tile([WORST[name] for name in FACTORS], (len(load), 1))
+        rows[:, LOAD] = np.array(self.fractions)[load]
+        if oil_k is not None:
+            rows[:, OIL] = oil_k
+        return np.asarray(rows)
+
+    def _at(self, programs: Sequence[Program], rows: Array) -> tuple[Array, Array]:
+        """Margin of every cut of each program under its own row, and the oil the next load would start on."""
+        plans = [replace(self.plan_of(p), rest_s=1.0) for p in programs]  # judged by the earliest lift
+        cooks = [question(plan, row, self.weights, self.pieces) for plan, row in zip(plans, rows, strict=True)]
+        found, left = [], []
+        for plan, cook, raw in zip(plans, cooks, in_two(run_many, cooks), strict=True):
             lift = lift_of(plan, cook, raw).earliest_s
             first = raw.core_temp_c.shape[1] - len(self.fat)
             cores = raw.core_temp_c[:, first:].T
-            found.append([margin_k(raw.time_s, core, lift, self.limit, guard, fat) for core, fat in zip(cores, self.fat, strict=True)])  # fmt: skip
-        return np.array(found)
+            found.append([margin_k(raw.time_s, core, lift, self.limit, self.guard_k + ROUTINE.error_k, fat) for core, fat in zip(cores, self.fat, strict=True)])  # fmt: skip
+            left.append(oil_left_k(plan, cook, raw))
+        return np.array(found), np.array(left)
 
     def weakest_cut(self, program: Program) -> str:
-        """Title of the cut whose heavy piece has the lowest margin in the worst case."""
-        return self.titles[int(np.argmin(self.margins_by_cut([program])[0]))]
+        """Title of the cut whose heavy piece has the lowest margin over all loads."""
+        return self.titles[int(np.argmin(self.by_load([program])[0][0].min(axis=0)))]
 
-    def fit(self, points: Sequence[Array], start_s: Array | None = None) -> tuple[list[Program], Array, Array]:
-        """Programs whose main stage is just long enough, their margins, and that length [s]."""
-        count = len(points)
+    def fit(self, points: Sequence[Array], sized: Array | None = None) -> tuple[list[Program], Array, Array]:
+        """Programs whose main stage is just long enough, their margins by load, and how they were sized.
+
+        ``sized`` rows hold the main stage [s], the worst load and the oil it starts on; a child begins with its parent's.
+        """
         goal = self.goals.margin_k + MOST_EXTRA_K * np.array([x[-1] for x in points]) ** 3
-        length = np.full(count, FIRST_GUESS_S) if start_s is None else start_s.copy()
-        low, high = np.full(count, SHORTEST_S), np.full(count, LONGEST_S)
-        slope, last = np.full(count, 0.15), None
-        for _ in range(FIRST_PASSES if start_s is None else LATER_PASSES):
-            gap = self.margins(self.build_all(points, length)) - goal
+        if sized is None:
+            length, passes = np.full(len(points), FIRST_GUESS_S), FIRST_PASSES
+            by, oil = self.by_load(self.build_all(points, length))
+            worst = by.min(axis=2).argmin(axis=1)
+        else:
+            length, passes, worst, oil = sized[:, 0].copy(), LATER_PASSES, sized[:, 1].astype(np.int64), sized[:, 2]
+        length, slope = self._sized(points, goal, length, self._rows(worst, oil), passes)
+        return self._confirmed(points, goal, length, slope)
+
+    def _sized(self, points: Sequence[Array], goal: Array, length: Array, rows: Array, passes: int) -> tuple[Array, Array]:  # fmt: skip
+        """Length of the main stage [s] that gives each program its margin under one row, and the margin's slope [K/s]."""
+        low, high = np.full(len(points), SHORTEST_S), np.full(len(points), self.longest_s)
+        slope, last = np.full(len(points), 2.0 * USUAL_SLOPE_K_S), None
+        for _ in range(passes):
+            gap = self._at(self.build_all(points, length), rows)[0].min(axis=1) - goal
             low, high = np.where(gap < 0, length, low), np.where(gap >= 0, np.minimum(high, length), high)
             if last is not None:
                 moved = length - last[0]
@@ -203,58 +298,103 @@ class Sizer:
             last = (length.copy(), gap)
             trial = length - gap / slope
             length = np.where((trial <= low) | (trial >= high), 0.5 * (low + high), trial)
-        length = np.ceil(length / self.step_s) * self.step_s
+        return np.ceil(length / self.step_s) * self.step_s, slope
+
+    def _confirmed(self, points: Sequence[Array], goal: Array, length: Array, slope: Array) -> tuple[list[Program], Array, Array]:  # fmt: skip
+        """Programs long enough for every load: where another load is worse than the one sized on, the main stage grows."""
         programs = self.build_all(points, length)
-        margins = self.margins(programs)
-        short = margins < goal
-        if short.any():  # rounding may cost a step or two
-            length = np.where(short, length + 2.0 * self.step_s, length)
-            programs = self.build_all(points, length)
-            margins = self.margins(programs)
-        return programs, margins, length
+        by, oil = self.by_load(programs)
+        for _ in range(CONFIRMS):
+            short = [int(i) for i in np.flatnonzero(by.min(axis=(1, 2)) < goal)]
+            if not short:
+                break
+            more = np.maximum((goal[short] - by[short].min(axis=(1, 2))) / slope[short], 2.0 * self.step_s)
+            length[short] = np.minimum(length[short] + np.ceil(more / self.step_s) * self.step_s, self.longest_s)
+            again = self.build_all([points[i] for i in short], length[short])
+            by[short], oil[short] = self.by_load(again)
+            for i, program in zip(short, again, strict=True):
+                programs[i] = program
+        return programs, by, np.column_stack([length, by.min(axis=2).argmin(axis=1), oil])
+
+    def lengthen(self, candidates: Sequence[Candidate], extra_k: float) -> list[Candidate]:
+        """Each candidate with its main stage longer, until its margin over all loads is ``extra_k`` higher, and at least the one asked for."""
+        programs = [c.program for c in candidates]
+        goal = np.maximum(np.array([c.margin_k for c in candidates]) + extra_k, self.goals.margin_k)
+        by = np.array([c.loads_k for c in candidates])
+        slope = np.full(len(programs), USUAL_SLOPE_K_S)
+        for _ in range(LENGTHENINGS):
+            short = np.flatnonzero(by.min(axis=1) < goal)
+            if not len(short):
+                break
+            was = by[short].min(axis=1)
+            more = np.ceil(np.maximum((goal[short] - was) / slope[short], self.step_s) / self.step_s) * self.step_s
+            for i, s in zip(short, more, strict=True):
+                programs[i] = longer(programs[i], float(s))
+            by[short] = self.by_load([programs[i] for i in short])[0].min(axis=2)
+            slope[short] = np.clip((by[short].min(axis=1) - was) / more, 0.02, 0.12)
+        return self.judge(programs, by)
 
     def build_all(self, points: Sequence[Array], length: Array) -> list[Program]:
         """Programs of all points with their main stages."""
         return [build(self.base, self.fryer, x, s, self.goals.hottest_c) for x, s in zip(points, length, strict=True)]
 
-    def judge(self, programs: Sequence[Program], margins: Array) -> list[Candidate]:
-        """Candidates with the usual load's time, loss, colour and cost."""
-        plans: list[FryPlan] = [make_plan(self.kitchen, p) for p in programs]
-        return [
-            self._candidate(p, float(m), h) for p, m, h in zip(programs, margins, simulate_many(plans), strict=True)
-        ]
+    def judge(self, programs: Sequence[Program], loads_k: Array) -> list[Candidate]:
+        """Candidates with their margins by load, and the usual load's time, loss, colour and cost."""
+        plans = [_light_ends(self.plan_of(p)) for p in programs]
+        told = in_two(simulate_many, plans)
+        return [self._candidate(p, m, h) for p, m, h in zip(programs, loads_k, told, strict=True)]
 
-    def _candidate(self, program: Program, margin: float, history: FryHistory) -> Candidate:
-        goals = self.goals
+    def judged(self, program: Program) -> Candidate:
+        """One program as a candidate."""
+        return self.judge([program], self.by_load([program])[0].min(axis=2))[0]
+
+    def _candidate(self, program: Program, loads_k: Array, history: FryHistory) -> Candidate:
+        goals, margin = self.goals, float(loads_k.min())
         usual = [p for p in history.pieces if not p.kind.heavy]
+        light = max(p.yields.moisture_loss_frac for p in history.pieces if p.kind.heavy)
         colour = float(np.mean([p.browning_n for p in usual]))
         core, crust = min(p.core_at_lift_c for p in usual), float(np.mean([p.crust_at_lift_m for p in usual]))
-        middle = 0.5 * (goals.colour_low_n + goals.colour_high_n)
-        half = 0.5 * (goals.colour_high_n - goals.colour_low_n)
-        off = abs(colour - middle) / half
-        cost = goals.time_weight_n * history.lift_s / 600.0 + goals.loss_weight_n * history.moisture_loss_frac / 0.15
+        off = off_colour(colour, goals)
+        cost = goals.time_weight_n * history.lift_s / 600.0
+        cost += goals.loss_weight_n * (history.moisture_loss_frac + LIGHT_WEIGHT_N * light) / 0.15
         cost += goals.colour_weight_n * (0.2 * off + 30.0 * max(0.0, off - 0.98))
         cost += 10.0 * max(0.0, goals.margin_k - margin) + 20.0 * max(
             0.0, history.moisture_loss_frac - goals.most_loss_frac
         )
-        cost += 0.02 * max(0.0, history.lift_s - goals.longest_s)
+        cost += 0.02 * max(0.0, history.lift_s - goals.longest_s) + 0.02 * max(0.0, history.vent_s - MOST_VENT_S)
         cost += 0.5 * max(0.0, goals.core_low_c - core, core - goals.core_high_c)
         cost += 5e3 * max(0.0, goals.crust_low_m - crust, crust - goals.crust_high_m)
         return Candidate(
-            program=program, margin_k=margin, time_s=history.lift_s, loss_frac=history.moisture_loss_frac,
-            colour_n=colour, yield_frac=history.yield_frac, core_c=core, crust_m=crust,
-            cost_n=float(cost),
+            program=program, margin_k=margin, loads_k=tuple(map(float, loads_k)), time_s=history.lift_s, vent_s=history.vent_s,
+            loss_frac=history.moisture_loss_frac, light_loss_frac=light, colour_n=colour,
+            yield_frac=history.yield_frac, core_c=core, crust_m=crust, cost_n=float(cost),
         )  # fmt: skip
 
 
+def off_colour(colour_n: float, goals: Goals) -> float:
+    """Distance of a colour from the middle of the band wanted, in halves of the band."""
+    middle, half = 0.5 * (goals.colour_low_n + goals.colour_high_n), 0.5 * (goals.colour_high_n - goals.colour_low_n)
+    return abs(colour_n - middle) / half
+
+
+def _light_ends(plan: FryPlan) -> FryPlan:
+    """The plan with its tracers at the light end of each cut: those dry out first."""
+    kinds = tuple(
+        replace(k, piece_mass_kg=k.piece_mass_kg / k.cut.heavy_ratio_n**2) if k.heavy else k for k in plan.kinds
+    )
+    return replace(plan, kinds=kinds)
+
+
 def binding(candidate: Candidate, goals: Goals) -> str:
-    """The first goal that a candidate misses: margin, time, loss, core, crust or colour; empty when none."""
+    """The first goal that a candidate misses: margin, time, vent, moisture lost, core, crust or colour; empty when none."""
     if candidate.margin_k < goals.margin_k - 0.05:
         return "margin"
     if candidate.time_s > goals.longest_s:
         return "time"
+    if candidate.vent_s > MOST_VENT_S:
+        return "vent"
     if candidate.loss_frac > goals.most_loss_frac:
-        return "loss"
+        return "moisture lost"
     if not goals.core_low_c <= candidate.core_c <= goals.core_high_c:
         return "core"
     if not goals.crust_low_m <= candidate.crust_m <= goals.crust_high_m:
@@ -262,71 +402,25 @@ def binding(candidate: Candidate, goals: Goals) -> str:
     return "" if goals.colour_low_n <= candidate.colour_n <= goals.colour_high_n else "colour"
 
 
-def shortfall(candidate: Candidate, goals: Goals, goal: str) -> str:
-    """How near a candidate comes to a goal, in numbers."""
-    return {
-        "margin": f"{candidate.margin_k:.1f} K of {goals.margin_k:.1f} K",
-        "time": f"{candidate.time_s:.0f} s of {goals.longest_s:.0f} s",
-        "loss": f"{100 * candidate.loss_frac:.1f} % of {100 * goals.most_loss_frac:.1f} %",
-        "core": f"{candidate.core_c:.1f} °C, wanted {goals.core_low_c:.0f} to {goals.core_high_c:.0f}",
-        "crust": f"{1e3 * candidate.crust_m:.2f} mm, wanted {1e3 * goals.crust_low_m:g} to {1e3 * goals.crust_high_m:g}",
-        "colour": f"dE {candidate.colour_n:.1f}, wanted {goals.colour_low_n:g} to {goals.colour_high_n:g}",
-    }[goal]
-
-
-def design(
-    kitchen: Kitchen,
-    product: str,
-    fryer: str,
-    limit: CookLimit,
-    goals: Goals | None = None,
-    effort: Effort | None = None,
-) -> Design:
-    """Search the best staged program of a product on a fryer.
-
-    Raises
-    ------
-    InputError
-        No program meets the goals; the message names the goal that binds and the nearest found. Or
-        the fryer's vent was never told, or takes too long.
-    """
-    goals, effort = goals or Goals(), effort or Effort()
-    found = kitchen.fryer(fryer)
-    require_vent(kitchen, fryer)
-    base = Program(
-        name=f"{product} {fryer}", product=kitchen.product(product).key, fryer=fryer,
-        stages=(Stage(set_c=165.0, duration_s=600.0),),
-    )  # fmt: skip
-    sizer = Sizer(kitchen, base, limit, goals)
-    best, tried = search(sizer, effort)
-    barred = binding(best, goals)
-    if barred:
-        raise InputError(
-            "goals", "not reachable together", "looser; what binds is the {goal}, {nearest} (nearest program found)",
-            where=f"{product} on {found.name}", values={"goal": barred, "nearest": shortfall(best, goals, barred)},
-        )  # fmt: skip
-    require_vent_of(make_plan(kitchen, best.program))
-    front = pareto([c for c in tried if not binding(c, goals)])
-    return Design(recommended=best, front=front, tried_count=len(tried), reason=_reason(best, front))
-
-
-def search(sizer: Sizer, effort: Effort) -> tuple[Candidate, list[Candidate]]:
-    """Differential evolution over set points and shares; best candidate and all tried."""
+def search(sizer: Sizer, effort: Effort, start: Array | None = None) -> tuple[Candidate, list[Candidate]]:
+    """Differential evolution over set points and shares, one point at ``start`` if given; best candidate and all tried."""
     rng, stages = np.random.default_rng(effort.seed), effort.stage_count(sizer.fryer)
     points: list[Array] = [rng.uniform(size=2 * stages + 1) for _ in range(POPULATION)]
-    programs, margins, lengths = sizer.fit(points)
-    best = sizer.judge(programs, margins)
+    if start is not None:
+        points[0] = start
+    programs, by, sized = sizer.fit(points)
+    best = sizer.judge(programs, by.min(axis=2))
     tried = list(best)
     for turn in range(GENERATIONS):
         children = [_child(points, best, i, rng) for i in range(POPULATION)]
-        programs, margins, sized = sizer.fit(children, lengths)
-        judged = sizer.judge(programs, margins)
+        programs, by, sizes = sizer.fit(children, sized)
+        judged = sizer.judge(programs, by.min(axis=2))
         tried += judged
         for i, candidate in enumerate(judged):
             if candidate.cost_n <= best[i].cost_n:
-                points[i], best[i], lengths[i] = children[i], candidate, sized[i]
+                points[i], best[i], sized[i] = children[i], candidate, sizes[i]
         if effort.progress:
-            effort.progress((turn + 1) / GENERATIONS)
+            effort.progress((turn + 1) / (GENERATIONS + 1))
     return min(best, key=lambda c: c.cost_n), tried
 
 
@@ -337,27 +431,3 @@ def _child(points: Sequence[Array], best: Sequence[Candidate], i: int, rng: np.r
     trial = points[i] + 0.6 * (top - points[i]) + 0.7 * (a - b)
     keep = rng.uniform(size=len(trial)) < 0.35
     return np.asarray(np.clip(np.where(keep, points[i], trial), 0.0, 1.0))
-
-
-def pareto(candidates: Sequence[Candidate]) -> tuple[Candidate, ...]:
-    """Candidates that none beats in time, loss and closeness of colour at once, by time."""
-    ordered = sorted(candidates, key=lambda c: (c.time_s, c.loss_frac, c.colour_n))
-    front: list[Candidate] = []
-    for c in ordered:
-        beaten = any(f.time_s <= c.time_s and f.loss_frac <= c.loss_frac and f.colour_n >= c.colour_n for f in front)
-        if not beaten:
-            front.append(c)
-    return tuple(front)
-
-
-def _reason(chosen: Candidate, front: Sequence[Candidate]) -> Note:
-    quickest, juiciest = min(front, key=lambda c: c.time_s), min(front, key=lambda c: c.loss_frac)
-    return Note(
-        kind="design_reason",
-        text="Takes {time_s} and loses {loss_frac} with {margin_k} to spare in the worst case; the quickest found takes {quick_s} and loses {quick_loss_frac}, the juiciest loses {juicy_loss_frac} in {juicy_s}.",
-        values={
-            "time_s": chosen.time_s, "loss_frac": chosen.loss_frac, "margin_k": chosen.margin_k,
-            "quick_s": quickest.time_s, "quick_loss_frac": quickest.loss_frac,
-            "juicy_loss_frac": juiciest.loss_frac, "juicy_s": juiciest.time_s,
-        },
-    )  # fmt: skip

@@ -1,79 +1,138 @@
-"""How far a program may be changed, value by value, before it breaks something."""
+"""How far a program may be changed, value by value, before it breaks something over all loads."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from math import ceil
 
 from frywright.design.search import Candidate, Goals, Sizer, binding
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.model.units import to_inside
 from frywright.verdicts.limits import CookLimit
 
-SPAN_S, SPAN_K, HALVINGS = 180.0, 25.0, 5
+SPAN_S, SPAN_K = 180.0, 25.0
+FINEST_S, FINEST_K = 5.0, 1.0
+"""Farthest change tried, and the finest: a controller with smaller steps is tried in multiples of them (own choice)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Edge:
-    """Distance of one value to the edge of the window, and what breaks there; None if nothing does."""
+    """How far one value may move one way with all goals met (``change``, signed), and what breaks beyond it.
+
+    ``breaks`` is *limit* where the cook limit itself is missed, *margin* where only the margin asked for is, or another
+    goal; empty where nothing breaks as far as was tried.
+    """
 
     stage: int
     what: str
+    sign: int
     change: float
     unit: str
-    breaks: str
-    piece: str = ""  # the cut whose heavy end fails, where the margin breaks
+    breaks: str = ""
+    piece: str = ""  # the cut whose heavy end fails, where the limit or the margin breaks
 
 
-def _changed(program: Program, stage: int, what: str, by: float) -> Program | None:
-    old = program.stages[stage]
-    if what == "time":
-        length = (old.duration_s or 0.0) + by
-        if length < 0:
-            return None
-        new = replace(old, duration_s=length)
-    else:
-        if not 60.0 <= old.set_c + by <= 230.0:
-            return None
-        new = replace(old, set_c=old.set_c + by)
-    return replace(program, stages=(*program.stages[:stage], new, *program.stages[stage + 1 :]))
+@dataclass(slots=True)
+class _Walk:
+    """Search of one edge in whole steps: ``good`` still meets, ``bad`` does not."""
+
+    stage: int
+    what: str
+    sign: int
+    step_n: float
+    most: int
+    good: int = 0
+    bad: int = 0
+    breaks: str = ""
+    open: bool = True
+
+    @property
+    def trial(self) -> int:
+        return self.most if not self.bad else (self.good + self.bad) // 2
+
+    def learn(self, barred: str) -> None:
+        """Narrow the search by what the trial broke."""
+        if barred:
+            self.bad, self.breaks = self.trial, barred
+        else:
+            self.good = self.trial
+        self.open = self.good != self.most and self.bad - self.good != 1
 
 
 def window(kitchen: Kitchen, program: Program, limit: CookLimit, goals: Goals | None = None) -> tuple[Candidate, tuple[Edge, ...]]:  # fmt: skip
-    """The program's own figures, and for each stage the distance to each edge.
+    """The program's own figures, and for every value keyed the distance to its edge both ways.
 
-    Each edge is found by halving between the program and the far end (180 s, 25 K); a value whose
-    far end still meets the goals has no edge within that span and is left out.
+    Goals that the program itself misses are left out; a program short of the limit has no window.
     """
     goals = goals or Goals(margin_k=0.0)
-    sizer = Sizer(kitchen, program, limit, goals)
     plain = program.timed()
-    here = sizer.judge([plain], sizer.margins([plain]))[0]
-    edges = []
-    for stage in range(len(plain.stages)):
-        for what, span, unit in (("time", SPAN_S, "s"), ("set point", SPAN_K, "K")):
-            for sign in (-1.0, 1.0):
-                edge = _edge(sizer, plain, stage, what, sign * span, unit, goals)
-                if edge:
-                    edges.append(edge)
-    return here, tuple(edges)
+    sizer = Sizer(kitchen, plain, limit, goals)
+    here = sizer.judged(plain)
+    if here.margin_k < 0.0:
+        return here, ()
+    while (barred := binding(here, goals)) and barred != "vent":
+        goals = _without(goals, barred)
+    walks = [walk for stage in range(len(plain.stages)) for walk in _walks(sizer, plain, stage)]
+    while running := [walk for walk in walks if walk.open]:
+        trials = [_changed(plain, walk, walk.trial) for walk in running]
+        for walk, barred in zip(running, _barred(sizer, trials, goals), strict=True):
+            walk.learn(barred)
+    return here, tuple(_edge(sizer, plain, walk) for walk in walks)
 
 
-def _edge(sizer: Sizer, program: Program, stage: int, what: str, far: float, unit: str, goals: Goals) -> Edge | None:
-    good, bad, breaks = 0.0, far, ""
-    for turn in range(HALVINGS + 1):
-        by = far if turn == 0 else 0.5 * (good + bad)
-        trial = _changed(program, stage, what, by)
-        barred = "time" if trial is None else _barred(sizer, trial, goals)
-        if barred:
-            bad, breaks = by, barred
-        elif turn == 0:
-            return None
-        else:
-            good = by
-    failed = _changed(program, stage, what, bad)
-    piece = sizer.weakest_cut(failed) if breaks == "margin" and failed else ""
-    return Edge(stage=stage + 1, what=what, change=good, unit=unit, breaks=breaks, piece=piece)
+def _without(goals: Goals, name: str) -> Goals:
+    """The goals with one of them as wide as can be."""
+    return {
+        "margin": replace(goals, margin_k=0.0), "time": replace(goals, longest_s=7200.0),
+        "moisture lost": replace(goals, most_loss_frac=0.9), "core": replace(goals, core_low_c=0.0, core_high_c=120.0),
+        "crust": replace(goals, crust_low_m=0.0, crust_high_m=0.05), "colour": replace(goals, colour_low_n=0.0, colour_high_n=60.0),
+    }[name]  # fmt: skip
 
 
-def _barred(sizer: Sizer, program: Program, goals: Goals) -> str:
-    return binding(sizer.judge([program], sizer.margins([program]))[0], goals)
+def _walks(sizer: Sizer, program: Program, number: int) -> list[_Walk]:
+    """Both ways of both values of a stage, as far as controller and clock go."""
+    stage, controller = program.stages[number], sizer.fryer.controller
+    second = controller.time_step_s * ceil(FINEST_S / controller.time_step_s)
+    degree_step = controller.temp_step_k if str(controller.shows) == "c" else to_inside(controller.temp_step_k * 1.8, "f_diff")  # fmt: skip
+    degree = degree_step * ceil(FINEST_K / degree_step - 1e-9)
+    length = stage.duration_s or 0.0
+    room = controller.longest_s - sum(program.durations_s())
+    found = [
+        _Walk(number, "time", -1, second, int((length - controller.time_step_s) // second)),
+        _Walk(number, "time", 1, second, int(min(SPAN_S, room) // second)),
+        _Walk(number, "set point", -1, degree, int(min(SPAN_K, stage.set_c - controller.lowest_c) // degree)),
+        _Walk(number, "set point", 1, degree, int(min(SPAN_K, controller.highest_c - stage.set_c) // degree)),
+    ]
+    for walk in found:
+        walk.most = min(walk.most, int(SPAN_S // second)) if walk.what == "time" else walk.most
+        walk.open = walk.most > 0
+    return found
+
+
+def _changed(program: Program, walk: _Walk, steps: int) -> Program:
+    old, by = program.stages[walk.stage], walk.sign * steps * walk.step_n
+    new = (
+        replace(old, duration_s=(old.duration_s or 0.0) + by)
+        if walk.what == "time"
+        else replace(old, set_c=old.set_c + by)
+    )
+    return replace(program, stages=(*program.stages[: walk.stage], new, *program.stages[walk.stage + 1 :]))
+
+
+def _barred(sizer: Sizer, programs: Sequence[Program], goals: Goals) -> list[str]:
+    """What each program breaks: the limit itself, the margin asked for, the hottest oil, or another goal."""
+    found = []
+    for c in sizer.judge(programs, sizer.by_load(programs)[0].min(axis=2)):
+        hot = max(stage.set_c for stage in c.program.stages) > goals.hottest_c + 1e-6
+        found.append("limit" if c.margin_k < 0.0 else "hottest oil" if hot else binding(c, goals))
+    return found
+
+
+def _edge(sizer: Sizer, program: Program, walk: _Walk) -> Edge:
+    piece = sizer.weakest_cut(_changed(program, walk, walk.bad)) if walk.breaks in ("limit", "margin") else ""
+    return Edge(
+        stage=walk.stage + 1, what=walk.what, sign=walk.sign, change=walk.sign * walk.good * walk.step_n,
+        unit="s" if walk.what == "time" else "K", breaks=walk.breaks, piece=piece,
+    )  # fmt: skip

@@ -26,7 +26,7 @@ _BY_RIGHT = {
         "POST /api/v1/readings", "POST /api/v1/oil", "POST /api/v1/read-backs",
     ],
     "shift": [
-        "POST /cook/keep", "POST /cook/card", "POST /cook/card.pdf", "POST /cook/cards.pdf", "POST /cook/desk/design", "POST /cook/desk/transfer", "POST /cook/desk/prove", "POST /cook/desk/job/{number}/cancel", "POST /cook/probes/upload",
+        "POST /cook/keep", "POST /cook/card", "POST /cook/card.pdf", "POST /cook/cards.pdf", "POST /cook/desk/design", "POST /cook/desk/job/{number}/row/{row}", "POST /cook/desk/transfer", "POST /cook/desk/prove", "POST /cook/desk/job/{number}/cancel", "POST /cook/probes/upload",
         "POST /cook/probes/demo", "POST /day/sales", "POST /day/sales/demo", "POST /day/note", "POST /care/people/{what}",
     ],
     "machine": [

@@ -2,63 +2,81 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import replace
+from collections.abc import Callable, Sequence
+from dataclasses import asdict, replace
 from typing import Any
 
 from frywright.design.difference import changes
+from frywright.design.offer import Design, Late, offered, stages_told
+from frywright.design.offer import design as search_design
+from frywright.design.offer import late as lifted_late
 from frywright.design.scouting import scouting_time
-from frywright.design.search import Candidate, Design, Effort, Goals
-from frywright.design.search import design as search_design
-from frywright.design.transfer import Target, Transfer
+from frywright.design.search import Candidate, Effort, Goals, Sizer
+from frywright.design.transfer import Target, Taste, Transfer
 from frywright.design.transfer import transfer as search_transfer
 from frywright.design.window import Edge, window
+from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
-from frywright.model.units import clock, show
+from frywright.model.units import clock, show, signed
 from frywright.physics.fry import simulate
-from frywright.physics.plan import make_plan
+from frywright.physics.plan import capacity_units, make_plan
 from frywright.records.store import Store
 from frywright.workbench.book import held_status, program_payload
-from frywright.workbench.cook import needed_limit
+from frywright.workbench.cook import needed_limit, product_limit
 from frywright.workbench.facts import facts_json, program_facts
 from frywright.workbench.keyed_clock import clock_note_of
 from frywright.workbench.naming import named
-from frywright.workbench.proof import ProofAnswer, proof_json, prove_program
+from frywright.workbench.proof import ProofAnswer, answer, proof_json
 
-ROBUST_SAMPLES = 256
 Translate = Callable[[str], str]
 
 
 def design_program(
     kitchen: Kitchen, product: str, fryer: str, goals: Goals | None = None, effort: Effort | None = None
 ) -> tuple[Design, ProofAnswer]:
-    """Best staged program within the fryer's controller, with a proof over 256 samples.
+    """Best staged program within the fryer's controller over all loads, with its proof, which holds.
 
     Raises
     ------
     InputError
-        The goals cannot be met together; the message names what binds.
+        The goals cannot be met together; the message names what binds and the nearest program.
     """
-    limit = needed_limit(kitchen, kitchen.product(product))
-    found = search_design(kitchen, product, fryer, limit, goals, effort)
-    chosen = replace(found.recommended, program=named(kitchen, found.recommended.program))
-    return replace(found, recommended=chosen), prove_program(kitchen, chosen.program, samples=ROBUST_SAMPLES)
+    found = search_design(kitchen, product, fryer, needed_limit(kitchen, kitchen.product(product)), goals, effort)
+    made = named(kitchen, found.recommended.program)
+    chosen = replace(found.recommended, program=made)
+    front = tuple(chosen if c == found.recommended else c for c in found.front)
+    return replace(found, recommended=chosen, front=front), answer(kitchen, make_plan(kitchen, made), found.proof)
 
 
-def window_of(kitchen: Kitchen, program: Program) -> tuple[Candidate, tuple[Edge, ...]]:
-    """Distance of each value of a program to the edge at which the worst case fails."""
-    wide = Goals(
-        margin_k=0.0, colour_low_n=0.0, colour_high_n=60.0, most_loss_frac=0.6, longest_s=3600.0, core_low_c=0.0
-    )
-    return window(kitchen, program, needed_limit(kitchen, kitchen.product(program.product)), wide)
+def take_row(kitchen: Kitchen, row: Candidate, goals: Goals) -> tuple[Candidate, ProofAnswer, Late]:
+    """Another row of a trade-off as a program of its own: proved, and made longer until its proof holds.
+
+    Raises
+    ------
+    InputError
+        Long enough for its proof it misses a goal; the message says which.
+    """
+    sizer = Sizer(kitchen, row.program, needed_limit(kitchen, kitchen.product(row.program.product)), goals)
+    best, _, proof = offered(sizer, [row], goals)
+    made = named(kitchen, best.program)
+    told = answer(kitchen, make_plan(kitchen, made), proof)
+    return replace(best, program=made), told, lifted_late(kitchen, made)
+
+
+def window_of(kitchen: Kitchen, program: Program, goals: Goals | None = None) -> tuple[Edge, ...]:
+    """Distance of each value of a program to the edge at which the limit over all loads, or another goal, fails; none without a limit."""
+    limit = product_limit(kitchen, kitchen.product(program.product))
+    if limit is None:
+        return ()
+    return window(kitchen, program, limit, replace(goals or Goals(), margin_k=0.0))[1]
 
 
 def transfer_program(
     kitchen: Kitchen, program: Program, target: Target, effort: Effort | None = None
 ) -> tuple[Transfer, ProofAnswer]:
-    """The same food from another fryer, bird, load or place: a program of that place under a name of its own, with a proof of its own.
+    """The same food from another fryer, bird, load or place: a program of that place under a name of its own, with a proof that holds.
 
     Raises
     ------
@@ -70,7 +88,18 @@ def transfer_program(
     made = named(kitchen, replace(found.program, altitude_m=target.kitchen.site.altitude_m))
     if kitchen.belongs(replace(made, unit_mass_kg=None)):
         made = replace(made, altitude_m=None)
-    return replace(found, program=made), prove_program(target.kitchen, made, samples=ROBUST_SAMPLES)
+    return replace(found, program=made), answer(target.kitchen, make_plan(target.kitchen, made), found.proof)
+
+
+def check_load(target: Target) -> None:
+    """InputError where the target's fryer does not take the load named."""
+    kitchen = target.kitchen
+    goods = kitchen.product(target.product or "")
+    sets = kitchen.cut_set(goods.cut_set)
+    unit = target.unit_mass_kg or goods.unit_mass_kg or sets.unit_mass_kg
+    most = capacity_units(kitchen.fryer(target.fryer), sets, unit)
+    if target.load_heads is not None and not 0.0 < target.load_heads <= most:
+        raise InputError("load", f"{target.load_heads:g}", "above 0 and at most {most}", where=kitchen.fryer(target.fryer).name, values={"most": f"{most:.3g}"})  # fmt: skip
 
 
 def at_altitude(kitchen: Kitchen, altitude_m: float | None) -> Kitchen:
@@ -124,55 +153,116 @@ def program_rows(store: Store, kitchen: Kitchen, translate: Translate = str) -> 
     ]
 
 
-def candidate_json(candidate: Candidate, system: str) -> dict[str, Any]:
+def candidate_json(candidate: Candidate, system: str, translate: Translate = str) -> dict[str, Any]:
     """A candidate as plain values and in words."""
     return {
         "program": program_payload(candidate.program), "margin_k": candidate.margin_k, "time_s": candidate.time_s,
-        "loss_frac": candidate.loss_frac, "colour_n": candidate.colour_n, "yield_frac": candidate.yield_frac,
-        "core_c": candidate.core_c, "crust_m": candidate.crust_m,
-        "stages": [f"{show(s.set_c, 'c', system)} · {s.lid} · {clock(s.end_value)}" for s in candidate.program.timed().stages],
+        "loads_k": list(candidate.loads_k), "loss_frac": candidate.loss_frac, "light_loss_frac": candidate.light_loss_frac,
+        "colour_n": candidate.colour_n, "yield_frac": candidate.yield_frac, "core_c": candidate.core_c,
+        "crust_m": candidate.crust_m, "time": clock(candidate.time_s), "margin": signed(candidate.margin_k, "k", system),
+        "stages": stages_told(candidate.program, system, translate),
     }  # fmt: skip
 
 
-EDGE_TEXTS = {
-    ("s", True): "Stage {stage}, {what}: {amount_s} less still meets; beyond that the {goal} fails.",
-    ("s", False): "Stage {stage}, {what}: {amount_s} more still meets; beyond that the {goal} fails.",
-    ("K", True): "Stage {stage}, {what}: {amount_k} less still meets; beyond that the {goal} fails.",
-    ("K", False): "Stage {stage}, {what}: {amount_k} more still meets; beyond that the {goal} fails.",
+BREAKS = {
+    "limit": "{piece} is short of the limit",
+    "margin": "{piece} has less than the margin asked for",
+    "time": "it takes longer than asked for",
+    "vent": "letting the pressure down takes more than a minute",
+    "moisture lost": "it loses more than asked for",
+    "core": "the core leaves what was asked for",
+    "crust": "the crust leaves what was asked for",
+    "colour": "the colour leaves what was asked for",
+    "hottest oil": "the oil is hotter than asked for",
 }
+LATE = "Lifted {late_s} late, a full load loses {loss_frac}, its driest piece {light_loss_frac}, and its hottest core is {core_c}. Lifted early it may be raw: the time told is the least."
 
 
-def edge_sentence(edge: Edge, system: str, translate: Translate = str) -> str:
-    """One edge of the window in words: how much less (or more) still meets, and what fails beyond."""
-    less = edge.change < 0 or (edge.change == 0 and edge.breaks in ("margin", "time"))
-    values: dict[str, float | str] = {
-        "stage": float(edge.stage), "what": edge.what, "goal": edge.breaks,
-        ("amount_s" if edge.unit == "s" else "amount_k"): abs(edge.change),
-    }  # fmt: skip
-    told = say(EDGE_TEXTS[edge.unit, less], values, system, translate)
-    if edge.piece:
-        told += " " + say("It is the {piece} at the heavy end.", {"piece": edge.piece}, system, translate)
-    return told
+def window_rows(edges: Sequence[Edge], program: Program, system: str, translate: Translate = str) -> list[dict[str, Any]]:  # fmt: skip
+    """The window as a table: every value keyed, and how far it may move less and more before what breaks."""
+    rows = []
+    for less, more in zip(edges[::2], edges[1::2], strict=True):
+        stage = program.timed().stages[less.stage - 1]
+        keyed = clock(stage.end_value) if less.unit == "s" else show(stage.set_c, "c", system)
+        rows.append({
+            "stage": less.stage, "what": translate(less.what), "keyed": keyed,
+            "less": edge_words(less, system, translate), "more": edge_words(more, system, translate),
+            "less_change": less.change, "more_change": more.change, "less_breaks": less.breaks, "more_breaks": more.breaks,
+        })  # fmt: skip
+    return rows
+
+
+def edge_words(edge: Edge, system: str, translate: Translate = str) -> str:
+    """One edge in words: how far, and what breaks beyond."""
+    amount = show(abs(edge.change), "s" if edge.unit == "s" else "k", system)
+    if not edge.breaks:
+        return (
+            say("up to {amount} nothing breaks", {"amount": amount}, system, translate)
+            if edge.change
+            else translate("cannot move")
+        )
+    why = say(BREAKS[edge.breaks], {"piece": edge.piece}, system, translate)
+    text = "{amount}, beyond that {why}" if edge.change else "not at all: {why}"
+    return say(text, {"amount": amount, "why": why}, system, translate)
+
+
+def late_sentence(late: Late, system: str, translate: Translate = str) -> str:
+    """What a late lift does, in words."""
+    values = {
+        "late_s": late.late_s,
+        "loss_frac": late.loss_frac,
+        "light_loss_frac": late.light_loss_frac,
+        "core_c": late.core_c,
+    }
+    return say(LATE, values, system, translate)
+
+
+def loads_json(loads: Sequence[float], unit: str, margins_k: Sequence[float], system: str, translate: Translate = str) -> list[dict[str, Any]]:  # fmt: skip
+    """Margin of each load, each dropped straight after a full one."""
+    return [
+        {"load_count": count, "load": f"{count:.3g} × {translate(unit)}", "margin_k": k, "margin": signed(k, "k", system)}
+        for count, k in zip(loads, margins_k, strict=True)
+    ]  # fmt: skip
 
 
 def design_json(found: Design, proof: ProofAnswer, system: str, translate: Translate = str) -> dict[str, Any]:
-    """A design with its front and proof as plain values."""
+    """A design with its trade-off and proof as plain values."""
+    best = found.recommended
     return {
-        "recommended": candidate_json(found.recommended, system), "reason": say(found.reason.text, found.reason.values, system, translate), "tried_count": found.tried_count,
-        "front": [candidate_json(c, system) for c in found.front[:: max(1, len(found.front) // 12)]],
+        "recommended": candidate_json(best, system, translate), "tried_count": found.tried_count,
+        "reason": say(found.reason.text, found.reason.values, system, translate),
+        "late": late_sentence(found.late, system, translate),
+        "loads": loads_json(found.loads_n, found.unit, best.loads_k, system, translate),
+        "front": [{**candidate_json(c, system, translate), "chosen": c == best} for c in found.front],
+        "proof": proof_json(proof, system, translate),
+    }  # fmt: skip
+
+
+def row_json(taken: tuple[Candidate, ProofAnswer, Late], system: str, translate: Translate = str) -> dict[str, Any]:  # fmt: skip
+    """A row taken from a trade-off as plain values."""
+    row, proof, late = taken
+    return {
+        "recommended": candidate_json(row, system, translate), "late": late_sentence(late, system, translate),
         "proof": proof_json(proof, system, translate),
     }  # fmt: skip
 
 
 def transfer_json(found: Transfer, proof: ProofAnswer, system: str, translate: Translate = str) -> dict[str, Any]:
     """A transfer with its proof as plain values."""
-    from dataclasses import asdict
-
     return {
         "program": program_payload(found.program), "margin_k": found.margin_k, "source": asdict(found.source),
-        "target": asdict(found.target), "unmatched": [
-            say("{quality}: {times} times what counts as a match", {"quality": name, "times": f"{value:+.1f}"}, system, translate)
-            for name, value in found.unmatched.items()
-        ], "proof": proof_json(proof, system, translate),
-        "stages": [f"{show(s.set_c, 'c', system)} · {s.lid} · {clock(s.end_value)}" for s in found.program.timed().stages],
+        "target": asdict(found.target), "unmatched": [_unlike(name, found, system, translate) for name in found.unmatched],
+        "proof": proof_json(proof, system, translate), "stages": stages_told(found.program, system, translate),
     }  # fmt: skip
+
+
+def _unlike(name: str, found: Transfer, system: str, translate: Translate) -> str:
+    def told(taste: Taste) -> str:
+        return {
+            "core": show(taste.core_c, "c", system), "crust": show(taste.crust_m, "m", system),
+            "loss": show(taste.loss_frac, "frac", system), "colour": f"{taste.colour_n:.0f}",
+        }[name]  # fmt: skip
+
+    words = {"core": "core", "crust": "crust", "loss": "moisture lost", "colour": "colour"}
+    values = {"quality": words[name], "there": told(found.target), "here": told(found.source)}
+    return say("{quality}: {there} there, {here} here", values, system, translate)

@@ -13,7 +13,7 @@ from fastapi.concurrency import run_in_threadpool
 from fastapi.responses import RedirectResponse
 
 from frywright.design.controller import Keyed
-from frywright.design.search import Effort, Goals
+from frywright.design.search import Candidate, Effort, Goals
 from frywright.design.slots import sharing, slots_of
 from frywright.design.transfer import Target
 from frywright.model.errors import DataError, FrywrightError, InputError
@@ -29,22 +29,25 @@ from frywright.workbench.cards import card_pdf, read_back, settings_of, site_car
 from frywright.workbench.clock import now
 from frywright.workbench.desk import (
     at_altitude,
+    check_load,
     clock_sentence,
     design_json,
     design_program,
     differences,
-    edge_sentence,
     program_rows,
+    row_json,
     scouting_beside,
+    take_row,
     transfer_json,
     transfer_program,
     window_of,
+    window_rows,
 )
 from frywright.workbench.effect import effect_view
 from frywright.workbench.facts import NOBODY, Answerer, program_facts, refuse_short, show_facts
 from frywright.workbench.language import LANGUAGES, translator
 from frywright.workbench.naming import away_words
-from frywright.workbench.proof import proof_json, prove_program
+from frywright.workbench.proof import ProofAnswer, proof_json, prove_program
 from frywright.workbench.prove_again import again_line
 from frywright.workbench.view import cook_view
 
@@ -53,7 +56,7 @@ Translate = Callable[[str], str]
 GOAL_NAMES = {
     "margin": "margin",
     "longest": "longest time",
-    "loss": "loss",
+    "loss": "most moisture lost",
     "colour_low": "colour",
     "colour_high": "colour",
     "crust_low": "crust",
@@ -63,6 +66,7 @@ GOAL_NAMES = {
     "hottest": "hottest oil",
 }
 """Names of the goals by box."""
+OTHER_BOXES = tuple((name, name) for name in ("altitude", "stages", "load", "bird"))
 
 
 def router(context: Context) -> APIRouter:
@@ -111,72 +115,118 @@ def _begin(jobs: Jobs, title: str, kind: str, work: Callable[..., Any]) -> Respo
 def _add_transfer(routes: APIRouter, jobs: Jobs, kitchen: Callable[[], Any], refused: Refused) -> None:
     @routes.post("/cook/desk/transfer")
     async def transfer(request: Request) -> Response:
-        form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
+        form, place = {k: str(v).strip() for k, v in (await request.form()).items()}, kitchen()
         program, fryer = place.program(form.get("program", "")), place.fryer(form.get("fryer", ""))
-        altitude = None
+        product = place.product(form.get("product") or program.product)
         try:
-            if form.get("altitude", "").strip():
-                altitude = place.site.read(form["altitude"], "length", "altitude")
-            there = at_altitude(place, altitude)
+            altitude = place.site.read(form["altitude"], "length", "altitude") if form.get("altitude") else None
+            mass = place.site.read(form["bird"], "mass", "bird") if form.get("bird") else None
+            heads = place.site.number(form["load"], "load") if form.get("load") else None
+            target = Target(
+                kitchen=at_altitude(place, altitude), fryer=fryer.key, product=product.key, load_heads=heads,
+                unit_mass_kg=mass,
+            )  # fmt: skip
+            check_load(target)
         except InputError as error:
             return refused(request, form, error)
-
-        def work(progress: Callable[[float], None]) -> dict[str, Any]:
-            found, proof = transfer_program(
-                place, program, Target(kitchen=there, fryer=fryer.key), Effort(progress=progress)
-            )
-            beside = scouting_beside(place, program, program.product, altitude or place.site.altitude_m)
-            system = str(place.site.units)
-            return {
-                "tell": lambda tr: {**transfer_json(found, proof, system, tr), "beside": beside},
-                "made": found.program,
-                "facts": proof.facts,
-            }
-
-        words = [
-            fryer.name,
-            *away_words(place, replace(program, altitude_m=altitude, unit_mass_kg=None, load_heads=None)),
-        ]
-        return _begin(jobs, f"{program.name} → {', '.join(words)}", "transfer", work)
+        there = replace(program, altitude_m=altitude, unit_mass_kg=mass, load_heads=heads)
+        words = [product.name, fryer.name, *away_words(place, there)]
+        return _begin(jobs, f"{program.name} → {', '.join(words)}", "transfer", _carrying(place, program, target))
 
 
 def _add_work(routes: APIRouter, jobs: Jobs, store: Store, kitchen: Callable[[], Any], refused: Refused) -> None:
     @routes.post("/cook/desk/design")
     async def design(request: Request) -> Response:
         form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
+        product, fryer = place.product(form.get("product", "")), place.fryer(form.get("fryer", ""))
         try:
-            goals = _goals(place.site, form)
+            goals, stages = _goals(place.site, form), _whole(form.get("stages", ""), "stages")
+            Effort(stages=stages).stage_count(fryer)
         except InputError as error:
             return refused(request, form, error)
-        product, fryer = place.product(form.get("product", "")), place.fryer(form.get("fryer", ""))
-
-        def work(progress: Callable[[float], None]) -> dict[str, Any]:
-            found, proof = design_program(place, product.key, fryer.key, goals, Effort(progress=progress))
-            edges, system = window_of(place, found.recommended.program)[1], str(place.site.units)
-
-            def tell(tr: Translate) -> dict[str, Any]:
-                return {**design_json(found, proof, system, tr), "edges": [edge_sentence(e, system, tr) for e in edges]}
-
-            return {"tell": tell, "made": found.recommended.program, "facts": proof.facts}
-
+        work = _designing(place, product.key, fryer.key, goals, stages)
         return _begin(jobs, f"{product.name} · {fryer.name}", "design", work)
+
+    @routes.post("/cook/desk/job/{number}/row/{row}")
+    def take(number: int, row: int) -> Response:
+        found, place = jobs.get(number), kitchen()
+        rows = found.result.get("rows", ()) if found and found.result else ()
+        if found is None or not 0 <= row < len(rows):
+            raise InputError("row", row + 1, "a row of a finished trade-off")
+        return _begin(jobs, found.title, "row", _taking(place, rows[row], found.result["goals"]))
 
     @routes.post("/cook/desk/prove")
     async def prove(request: Request) -> Response:
         form, place = await request.form(), kitchen()
         program, number = place.program(str(form.get("program", ""))), book.kitchen_number(store)
-
-        def work(progress: Callable[[float], None]) -> dict[str, Any]:
-            answer = prove_program(place, program, samples=2048, progress=progress)
-            book.record_proof(store, answer, number)
-            edges, system = window_of(place, program)[1], str(place.site.units)
-
-            def tell(tr: Translate) -> dict[str, Any]:
-                return {"proof": proof_json(answer, system, tr), "edges": [edge_sentence(e, system, tr) for e in edges]}
-
-            return {"tell": tell}
-
+        work = _proving(place, program, lambda told: book.record_proof(store, told, number))
         return _begin(jobs, program.name, "proof", work)
+
+
+def _designing(place: Kitchen, product: str, fryer: str, goals: Goals, stages: int | None) -> Callable[..., Any]:
+    def work(progress: Callable[[float], None]) -> dict[str, Any]:
+        found, proof = design_program(place, product, fryer, goals, Effort(stages=stages, progress=progress))
+        rows, system = _window(place, found.recommended.program, goals), str(place.site.units)
+        return {
+            "tell": lambda tr: {
+                **design_json(found, proof, system, tr), "window": rows(tr),
+                "clock": clock_sentence(place, found.recommended.program, tr),
+            },
+            "made": found.recommended.program, "facts": proof.facts, "rows": found.front, "goals": goals,
+        }  # fmt: skip
+
+    return work
+
+
+def _taking(place: Kitchen, row: Candidate, goals: Goals) -> Callable[..., Any]:
+    def work(progress: Callable[[float], None]) -> dict[str, Any]:
+        taken, system = take_row(place, row, goals), str(place.site.units)
+        progress(0.5)
+        rows = _window(place, taken[0].program, goals)
+        return {
+            "tell": lambda tr: {
+                **row_json(taken, system, tr),
+                "window": rows(tr),
+                "clock": clock_sentence(place, taken[0].program, tr),
+            },
+            "made": taken[0].program,
+            "facts": taken[1].facts,
+        }
+
+    return work
+
+
+def _carrying(place: Kitchen, program: Program, target: Target) -> Callable[..., Any]:
+    def work(progress: Callable[[float], None]) -> dict[str, Any]:
+        found, proof = transfer_program(place, program, target, Effort(progress=progress))
+        beside = scouting_beside(place, program, found.program.product, target.kitchen.site.altitude_m)
+        system = str(place.site.units)
+        return {
+            "tell": lambda tr: {
+                **transfer_json(found, proof, system, tr),
+                "beside": beside,
+                "clock": clock_sentence(target.kitchen, found.program, tr),
+            },
+            "made": found.program,
+            "facts": proof.facts,
+        }
+
+    return work
+
+
+def _proving(place: Kitchen, program: Program, record: Callable[[ProofAnswer], Any]) -> Callable[..., Any]:
+    def work(progress: Callable[[float], None]) -> dict[str, Any]:
+        told, system = prove_program(place, program, samples=2048, progress=progress), str(place.site.units)
+        record(told)
+        rows = _window(place, program, None)
+        return {"tell": lambda tr: {"proof": proof_json(told, system, tr), "window": rows(tr)}}
+
+    return work
+
+
+def _window(place: Kitchen, program: Program, goals: Goals | None) -> Callable[[Translate], list[dict[str, Any]]]:
+    edges = window_of(place, program, goals)
+    return lambda tr: window_rows(edges, program, str(place.site.units), tr)
 
 
 def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable[[], Any]) -> None:
@@ -305,15 +355,20 @@ def _answerer(form: Mapping[str, Any]) -> Answerer:
 
 
 def _slot(text: str) -> int:
+    return _whole(text, "slot") or 1
+
+
+def _whole(text: str, name: str) -> int | None:
+    text = text.strip()
     if text and not (text.isascii() and text.isdigit() and len(text) < 4):
-        raise InputError("slot", repr(text), "a small whole number")
-    return int(text or 1)
+        raise InputError(name, repr(text), "a small whole number")
+    return int(text) if text else None
 
 
 def _goals(site: Site, form: dict[str, str]) -> Goals:
     """Goals typed; a box left empty takes the default of the desk."""
     typed = {name: text.strip() for name, text in form.items() if text.strip()}
-    degrees = "f_diff" if str(site.units) == "us" else "k"
+    degrees, depth = ("f_diff", "in") if str(site.units) == "us" else ("k", "mm")
 
     def number(name: str, default: float) -> float:
         return site.number(typed[name], GOAL_NAMES[name]) if name in typed else default
@@ -323,18 +378,16 @@ def _goals(site: Site, form: dict[str, str]) -> Goals:
 
     return Goals(
         margin_k=read("margin", "temperature_difference", "3 K", degrees), longest_s=read("longest", "time", "25:00"),
-        most_loss_frac=number("loss", 35.0) / 100.0, colour_low_n=number("colour_low", 4.0),
-        colour_high_n=number("colour_high", 14.0), crust_low_m=read("crust_low", "length", "0", "mm"),
-        crust_high_m=read("crust_high", "length", "10", "mm"), core_low_c=read("core_low", "temperature", "74 C"),
+        most_loss_frac=read("loss", "fraction", "35 %", "pct"), colour_low_n=number("colour_low", 4.0),
+        colour_high_n=number("colour_high", 14.0), crust_low_m=read("crust_low", "length", "0", depth),
+        crust_high_m=read("crust_high", "length", "10 mm", depth), core_low_c=read("core_low", "temperature", "74 C"),
         core_high_c=read("core_high", "temperature", "99 C"), hottest_c=read("hottest", "temperature", "185 C"),
     )  # fmt: skip
 
 
 def _wrong_goal(form: Mapping[str, str], error: InputError) -> str:
     """Box of the desk that an error speaks of: by its name, of two by what was typed."""
-    boxes = [
-        box for box, name in (*GOAL_NAMES.items(), ("altitude", "altitude")) if name in error.field and box in form
-    ]
+    boxes = [box for box, name in (*GOAL_NAMES.items(), *OTHER_BOXES) if name in error.field and box in form]
     typed = [box for box in boxes if repr(form[box].strip()) == error.value]
     return next(iter(typed or boxes), "")
 
