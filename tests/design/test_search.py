@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from frywright.design.offer import UnreachableError, design, offered, pareto, shown, sizer_for
 from frywright.design.proof import FACTORS, prove, question
 from frywright.design.search import WORST, Candidate, Effort, Goals, Sizer, binding, build, merged, off_colour
-from frywright.design.transfer import WIDE, Target, mismatch, moved, taste, transfer
+from frywright.design.transfer import WIDE, Matcher, Shaped, Target, mismatch, moved, taste, transfer
 from frywright.design.window import window
 from frywright.model.errors import InputError
 from frywright.model.fryer import TempUnit
@@ -231,6 +231,31 @@ def test_no_row_of_a_trade_off_beats_another(found_rows):
                 assert not (better and off_colour(a.colour_n, goals) <= off_colour(b.colour_n, goals))
 
 
+def test_a_long_trade_off_keeps_the_chosen_and_the_juiciest():
+    """Of forty rows twelve at most are shown; wherever they stand, the chosen one and the juiciest are among them."""
+    rows = [row(600.0 + i, 0.2 - 0.001 * i, 9.0) for i in range(40)]
+    for at in range(40):
+        front = [replace(r, loss_frac=0.1) if i == at else r for i, r in enumerate(rows)]
+        told = shown(front, rows[17] if at != 17 else front[17])
+        assert len(told) <= 12
+        assert min(front, key=lambda r: r.loss_frac) in told
+        assert any(r.time_s == 617.0 for r in told)
+
+
+def test_loads_are_sized_on_the_oil_that_a_full_load_left(kitchen):
+    """A program that ends far below its first set point: every load starts on the sagged oil, and has less to spare for it."""
+    old = kitchen.program("bone-in alder").timed()
+    stages = (replace(old.stages[0], set_c=182.0), *(replace(s, set_c=150.0) for s in old.stages[1:]))
+    falling = replace(old, stages=stages, drain_s=0.0)
+    sizer = Sizer(kitchen, falling, LIMIT, Goals())
+    by, oil = sizer.by_load([falling])
+    assert oil[0] < WORST["oil_start_k"] - 15.0
+    slow = replace(falling, drain_s=600.0)
+    rested, ready = Sizer(kitchen, slow, LIMIT, Goals()).by_load([slow])
+    assert ready[0] == WORST["oil_start_k"]
+    assert np.all(by.min(axis=2) < rested.min(axis=2))
+
+
 def test_a_row_worse_in_all_is_left_out():
     """710 s with more loss and a colour farther off loses to 708 s; a darker colour is no gain in itself."""
     better, worse = row(708.0, 0.17, 10.3), row(710.0, 0.177, 12.7)
@@ -358,6 +383,10 @@ def test_moves_count_by_the_metric_told(kitchen):
     assert moved(old, replace(old, stages=(replace(a, set_c=a.set_c + 10.0), b, c)), 1) == pytest.approx(1.0)
     assert moved(old, replace(old, stages=(a, b, replace(c, duration_s=c.duration_s + 60.0))), 1) == pytest.approx(1.0)
     assert moved(old, replace(old, stages=(a, replace(b, duration_s=1.0), c)), 1) == 0.0
+    wanted = taste(simulate(make_plan(kitchen, old)))
+    far = replace(old, stages=(replace(a, set_c=a.set_c + 10.0), b, c))
+    plain, shaped = (kind(kitchen, old, LIMIT, WIDE, wanted).judged(far).cost_n for kind in (Matcher, Shaped))
+    assert shaped - plain == pytest.approx(0.5)
 
 
 def test_there_and_back(kitchen):
