@@ -49,3 +49,14 @@ def test_a_vent_that_was_told_and_is_short_stops_nothing(kitchen):
     untold = with_vent(kitchen)
     require_vent(untold, "cedar")
     require_vent_of(make_plan(untold, untold.program("bone-in cedar")))
+
+
+def test_a_controller_of_one_stage_hears_of_its_vent_too(kitchen):
+    """A pressure fryer without a vent told, whose controller holds one stage: the words are those of the vent."""
+    one = with_vent(kitchen)
+    fryers = tuple(
+        replace(f, controller=replace(f.controller, stage_count=1)) if f.key == "alder" else f for f in one.fryers
+    )
+    with pytest.raises(InputError) as refused:
+        require_vent(replace(one, fryers=fryers, programs=()), "alder")
+    assert refused.value.field == "vent"

@@ -332,7 +332,7 @@ def timed_load(fryer: Fryer, site: Site) -> FryPlan:
         Stage(set_c=TIMED_SET_C, lid=LidState.PRESSURE, duration_s=TIMED_PRESSURE_S),
     ))  # fmt: skip
     kitchen = Kitchen(
-        site=site, fryers=(fryer,), products=(product,), programs=(program,), cuts=tuple(catalog.cuts().values()),
+        site=site, fryers=(fryer,), products=(product,), programs=(), cuts=tuple(catalog.cuts().values()),
         cut_sets=tuple(catalog.cut_sets().values()), coatings=tuple(catalog.coatings().values()),
     )  # fmt: skip
     count = capacity_units(fryer, bird, bird.unit_mass_kg)
