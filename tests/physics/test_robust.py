@@ -27,7 +27,9 @@ def pieces(draw):
         heat_capacity_j_kgk=draw(st.floats(2800.0, 3900.0)), water_kg_m3=draw(st.floats(400.0, 800.0)),
         film_kg_m2=draw(st.sampled_from([0.0, 0.05, 0.35, 0.8])),
         crust_conductivity_w_mk=draw(st.floats(0.08, 0.25)), cap_h_w_m2k=draw(st.floats(300.0, 1200.0)),
-        bone_radius_m=0.0,
+        bone_radius_m=0.0, drip_frac=draw(st.sampled_from([0.0, 0.07, 0.33])),
+        coat_thickness_m=draw(st.sampled_from([0.0, 3e-4, 1.5e-3])), coat_heat_j_m2k=draw(st.sampled_from([0.0, 2400.0])),
+        still_reference_k=draw(st.sampled_from([0.0, 65.0])), vapour_diffusivity_m2_s=draw(st.sampled_from([0.0, 3.25e-6])),
     )  # fmt: skip
 
 

@@ -193,9 +193,9 @@ def _lane_column(piece: PieceClass, k: int, precision: Precision) -> Array:
         (at.H_STILL, piece.still_h_w_m2k), (at.H_GAIN, piece.gain_h_j_kgk),
         (at.H_CAP, piece.cap_h_w_m2k), (at.H_LAG, piece.lag_h_s),
         (at.VAPOUR_CP, piece.vapour_cp_j_kgk), (at.COOK, k), (at.BONE_CELLS, bone_cells),
-        (at.DRIP, piece.drip_frac), (at.DRIP_MID, piece.drip_mid_c), (at.DRIP_STEEP, piece.drip_steep_per_k),
-        (at.DRIP_LAG, piece.drip_lag_s), (at.COAT, piece.coat_thickness_m),
-        (at.K_COAT, piece.coat_conductivity_w_mk), (at.K_COAT_WET, piece.coat_wet_conductivity_w_mk),
+        (at.DRIP, piece.drip_frac), (at.DRIP_LAG, piece.drip_lag_s), (at.COAT, piece.coat_thickness_m),
+        (at.COAT_DRY, piece.coat_thickness_m / piece.coat_conductivity_w_mk),
+        (at.COAT_WET, piece.coat_thickness_m / piece.coat_wet_conductivity_w_mk),
         (at.COAT_SOLIDS, piece.coat_heat_j_m2k), (at.STILL_REFERENCE, piece.still_reference_k),
         (at.DIFFUSIVITY, piece.vapour_diffusivity_m2_s),
     ):  # fmt: skip
@@ -262,7 +262,7 @@ def _start(lane: Array, live: Live, cooks: Sequence[Cook], precision: Precision)
     live.scalar[:, at.HELD] = lane[at.WATER] * (lane[at.FACE_VOLUME] - bones)
     lane[at.WATER_START] = lane[at.FILM] + live.scalar[0, at.HELD]
     live.scalar[:, at.FRONT_THEN] = t
-    cells.phi[:], cells.phi_old[:] = 1.0, 1.0
+    _start_drip(lane, live, cooks)
     live.scalar[:, at.H_NOW] = lane[at.H_STILL]
     for level in (cells.v, cells.v_old, cells.v_older):
         level[:] = cells.v0 + a * (cells.v1 + a * (cells.v2 + a * cells.v3))
@@ -288,6 +288,20 @@ def _start(lane: Array, live: Live, cooks: Sequence[Cook], precision: Precision)
         control[at.CLOSED, k] = Lid.OPEN
         control[at.TSAT_OLD, k] = boiling_temp_c(vat.atmosphere_pa)
         control[at.CORE_OLD, k] = min(piece.start_temp_c for piece in question.pieces)
+
+
+def _start_drip(lane: Array, live: Live, cooks: Sequence[Cook]) -> None:
+    """All water held, and the drip of every meat cell; bone holds none."""
+    pieces, cells = [piece for cook in cooks for piece in cook.pieces], live.cells
+    n_lane = len(pieces)
+    cells.phi[:], cells.phi_old[:] = 1.0, 1.0
+    n_cell = len(cells.drip_mid) // n_lane
+    cells.drip_mid[:] = np.tile([p.drip_mid_c for p in pieces], n_cell)
+    cells.drip_half_steep[:] = np.tile([0.5 * p.drip_steep_per_k for p in pieces], n_cell)
+    most = np.tile([0.5 * p.drip_frac for p in pieces], (n_cell, 1))
+    for i in range(n_lane):
+        most[: int(lane[at.BONE_CELLS, i]), i] = 0.0
+    cells.drip_half[:] = most.ravel()
 
 
 def _history(given: Given, live: Live, trace: Trace, k: int) -> RawHistory:

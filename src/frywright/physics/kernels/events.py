@@ -126,8 +126,8 @@ def start_crust(given, live, i, n_core):
     lane, c, scalar, work = given.lane, live.cells, live.scalar, live.work
     rest = scalar[1, FREE, i]
     n_lane, front = lane.shape[1], n_core * lane.shape[1] + i
-    density = lane[WATER, i] * c.phi_old[front - n_lane]
-    seed = max(SEED_M, -rest / density)
+    held = lane[WATER, i] * c.phi_old[front - n_lane]
+    seed = max(SEED_M, -rest / held)
     s = lane[RADIUS, i] - seed
     dried = c.v_old[front] - _volume(c, front, s)
     wet = c.stored[front - n_lane] / (c.v_old[front] - c.v_old[front - n_lane])
@@ -155,8 +155,8 @@ def start_crust(given, live, i, n_core):
         c.t_old[x] = work[FRONT_TEMP, i]
         c.stored[x] = (c.v_old_up[x] - c.v_old[x]) * lane[C_CRUST, i] * c.t_old[x]
     scalar[1, FRONT, i], scalar[1, FRONT_VOLUME, i] = s, c.v_old[front]
-    scalar[1, HELD, i] -= dried * density
-    scalar[1, FREE, i] = rest + dried * density
+    scalar[1, HELD, i] -= dried * held
+    scalar[1, FREE, i] = rest + dried * held
     scalar[1, HEAT_OUT, i] += dried * (wet - lane[C_CRUST, i] * work[FRONT_TEMP, i])
     work[CRUSTED, i], work[RESTART, i] = 1.0, 1.0
 

@@ -38,17 +38,15 @@ they say otherwise.
     FLOOR_VOLUME,  # enclosed volume at the deepest front the grid follows [m]
     WATER_START,  # water of film and meat at the drop [kg/m2]
     DRIP,  # largest share of the water that protein lets go [-]
-    DRIP_MID,  # temperature of half of it [degC]
-    DRIP_STEEP,  # [1/K]
     DRIP_LAG,  # [s]
     COAT,  # thickness of the coat [m]
-    K_COAT,  # conductivity of the dry coat [W/(m K)]
-    K_COAT_WET,
+    COAT_DRY,  # resistance of the coat when dry [m2 K/W]
+    COAT_WET,  # when wet
     COAT_SOLIDS,  # heat capacity of the coat's solids [J/(m2 K)]
     STILL_REFERENCE,  # temperature difference at which H_STILL holds [K]; 0: at any
     DIFFUSIVITY,  # of vapour through dry crust and coat [m2/s]; 0: no evaporation below boiling
     N_LANE,
-) = range(40)
+) = range(38)
 
 # lane scalars with history [time level, row, lane] ------------------------------------
 (
@@ -96,13 +94,14 @@ they say otherwise.
     SPENT,  # 1 once the front stands at that floor: the rest boils off from there; 2 dry
     DRIPPED,  # water that protein lets go in the step just tried [kg/m2]
     RELAXED,  # share of the way to equilibrium that a step goes
+    WET,  # share of the coat that is wet
     COAT_G,  # heat capacity of the wet coat times G_NEW [W/(m2 K)]
     COAT_PAST,  # known part of the heat it takes up [W/m2]
     FACE_TEMP,  # outer face of the crust, under the coat [degC]
     MEAT_SHARE,  # share of the last half cell in the path from there to the front
     VAPOUR_PATH,  # resistance of crust and dry coat to vapour [s/m]
     N_WORK,
-) = range(34)
+) = range(35)
 
 # cook parameters --------------------------------------------------------------------------
 (

@@ -450,9 +450,7 @@ def march(given, live, trace):
         if not running:
             break
         weigh_history(live)
-        for k in range(n_cook):
-            if control[DONE, k] == 0.0:
-                let_go(given, live, k)
+        let_go(given, live)
         solve_group(given, live)
         for k in range(n_cook):
             if control[DONE, k] == 0.0:

@@ -66,9 +66,17 @@ class Cells(NamedTuple):
     t_old: np.ndarray
     t_older: np.ndarray
     phi: np.ndarray  # share of its water that meat holds: trial, old
+    phi_up: np.ndarray
     phi_old: np.ndarray
+    phi_old_up: np.ndarray
+    relaxed: np.ndarray  # share of the way to what meat can hold that a step goes
+    fall: np.ndarray  # what the holding share loses in a step
+    drip_half: np.ndarray  # half of Lm, middle and half the steepness of the drip, by cell
+    drip_mid: np.ndarray
+    drip_half_steep: np.ndarray
     v: np.ndarray  # enclosed volumes: trial, old, older
     v_up: np.ndarray
+    v_up2: np.ndarray
     v_old: np.ndarray
     v_old_up: np.ndarray
     v_older: np.ndarray
@@ -90,7 +98,7 @@ class Cells(NamedTuple):
     c2: np.ndarray
 
 
-SHIFTED = ("sweep", "area", "heat", "rest", "g", "alpha", "beta", "eps", "diag", "rhs", "p", "q", "t", "v", "v_old")
+SHIFTED = ("sweep", "area", "heat", "rest", "g", "alpha", "beta", "eps", "diag", "rhs", "p", "q", "t", "v", "v_old", "phi", "phi_old")
 
 
 def make_cells(geo, props, n_lane):
@@ -103,7 +111,8 @@ def make_cells(geo, props, n_lane):
         arrays[name][: props.shape[1]] = props[row]
     for name in SHIFTED:
         arrays[name + "_up"] = arrays[name][n_lane:]
-    arrays["beta_up2"] = arrays["beta"][2 * n_lane :]
+    for name in ("beta", "v"):
+        arrays[name + "_up2"] = arrays[name][2 * n_lane :]
     return Cells(**arrays)
 
 
@@ -200,12 +209,6 @@ def sweep_faces(c, lane, work, n_core):
 
 
 @inlined
-def coat_wetness(free, film):
-    """Share of the coat that is wet."""
-    return min(max(free / film, 0.0), 1.0) if film > 0.0 else 0.0
-
-
-@inlined
 def front_and_surface(c, scalar, lane, work, n_core):
     """Half-cell conductances on both sides of the front and at the outer surface."""
     n_lane = lane.shape[1]
@@ -215,11 +218,10 @@ def front_and_surface(c, scalar, lane, work, n_core):
         t = 0.5 * (c.t[x - n_lane] + t_front)
         k = lane[K0, i] + t * (lane[K1, i] + t * lane[K2, i])
         core_g = k * c.area[x] * work[MEAT_SPAN, i]  # area over the inner half cell
-        wet = coat_wetness(scalar[0, FREE, i], lane[FILM, i])
-        coat_dry = lane[COAT, i] * (1.0 - wet) / lane[K_COAT, i]
+        wet = work[WET, i]
         share = 1.0
         if work[CRUSTED, i] == 0.0:
-            share = 1.0 / (1.0 + core_g * lane[COAT, i] * wet / lane[K_COAT_WET, i])
+            share = 1.0 / (1.0 + core_g * wet * lane[COAT_WET, i])
         work[MEAT_SHARE, i] = share
         core_g *= share
         heat = lane[C0, i] + t_front * (lane[C1, i] + t_front * lane[C2, i])
@@ -227,7 +229,7 @@ def front_and_surface(c, scalar, lane, work, n_core):
         w = 2.0 * c.sweep[x]
         work[CORE_G, i], work[CORE_BETA, i] = core_g, core_g + w * heat
         c.alpha[x], c.beta[x], c.eps[x] = core_g, core_g + w * heat, -w * t_front * t_front * rest
-        h = 1.0 / (1.0 / h + coat_dry)
+        h /= 1.0 + h * (1.0 - wet) * lane[COAT_DRY, i]
         if work[CRUSTED, i] > 0.0:
             work[CRUST_G, i] = c.area[x] * lane[HALF_CELLS, i] * work[CRUST_SPAN, i]
             half = work[CRUST_SPAN, i] * c.area[surface + i]

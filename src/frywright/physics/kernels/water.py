@@ -12,74 +12,93 @@ that the grid follows it stands, and the rest of the water boils off from there 
 
 import math
 
-import numpy as np
-
 from frywright.physics.kernels import inlined
 from frywright.physics.kernels.layout import *
 from frywright.physics.kernels.steam import latent_heat_j_kg
-from frywright.physics.kernels.transport import coat_wetness, enthalpy
+from frywright.physics.kernels.transport import enthalpy, spread
 
-# 1 / (1 + exp(-u)) at u = -16 .. 16 by 1/16; linear between, within 5e-5
-LOGISTIC = 1.0 / (1.0 + np.exp(-np.arange(-16.0, 16.0 + 1 / 32, 1 / 16)))
-LOGISTIC_STEP, LOGISTIC_LOW, LOGISTIC_LAST = 16.0, 16.0, 511
 WATER_HEAT_J_KGK = 4180.0  # liquid water between 20 and 60 degC, IAPWS-95
 
 
 @inlined
-def let_go(given, live, k):
-    """Holding shares after the step about to be tried, and what its cook's lanes let go [kg/m2]."""
-    lane, n_core, c, work = given.lane, given.n_core, live.cells, live.work
-    n_lane, step = lane.shape[1], live.control[STEP, k]
-    for i in range(int(given.cook[FIRST_LANE, k]), int(given.cook[LAST_LANE, k])):
+def let_go(given, live):
+    """Holding shares after the steps about to be tried, and what each lane lets go in them [kg/m2].
+
+    The logistic is (1 + tanh(u / 2)) / 2 with Lambert's continued fraction for tanh, within 5e-5.
+    """
+    lane, c, work = given.lane, live.cells, live.work
+    n_lane = lane.shape[1]
+    wet = given.n_core * n_lane
+    drips = 0.0
+    for i in range(n_lane):
+        drips = max(drips, lane[DRIP, i])
         work[DRIPPED, i] = 0.0
-        most = lane[DRIP, i]
-        if most == 0.0:
-            continue
-        relaxed = 1.0 - math.exp(-step / lane[DRIP_LAG, i])
-        steep, low = LOGISTIC_STEP * lane[DRIP_STEEP, i], lane[DRIP_MID, i]
-        gone = 0.0
-        for x in range(int(lane[BONE_CELLS, i]) * n_lane + i, n_core * n_lane, n_lane):
-            u = (0.5 * (c.t_old[x] + c.t[x]) - low) * steep + LOGISTIC_STEP * LOGISTIC_LOW
-            u = min(max(u, 0.0), LOGISTIC_LAST + 0.999)
-            j = int(u)
-            loose = LOGISTIC[j] + (u - j) * (LOGISTIC[j + 1] - LOGISTIC[j])
-            fall = relaxed * max(c.phi_old[x] - 1.0 + most * loose, 0.0)
-            c.phi[x] = c.phi_old[x] - fall
-            gone += fall * (c.v_old_up[x] - c.v_old[x])
-        work[DRIPPED, i] = gone * lane[WATER, i]
+    if drips == 0.0:
+        return
+    for i in range(n_lane):
+        step = live.control[STEP, int(lane[COOK, i])]
+        work[RELAXED, i] = 1.0 - math.exp(-step / lane[DRIP_LAG, i])
+    spread(work, RELAXED, c.relaxed)
+    for x in range(wet):
+        u = (0.5 * (c.t_old[x] + c.t[x]) - c.drip_mid[x]) * c.drip_half_steep[x]
+        c.fall[x] = min(max(u, -5.0), 5.0)
+    for x in range(wet):
+        u = c.fall[x]
+        s = u * u
+        top = u * (135135.0 + s * (17325.0 + s * (378.0 + s)))
+        c.fall[x] = top / (135135.0 + s * (62370.0 + s * (3150.0 + 28.0 * s)))
+    for x in range(wet):
+        loose = c.drip_half[x] * (1.0 + c.fall[x])
+        c.fall[x] = c.relaxed[x] * max(c.phi_old[x] - 1.0 + loose, 0.0)
+    for x in range(wet):
+        c.phi[x] = c.phi_old[x] - c.fall[x]
+    for x in range(wet):
+        c.fall[x] *= c.v_old_up[x] - c.v_old[x]
+    for j in range(given.n_core):
+        for i in range(n_lane):
+            work[DRIPPED, i] += c.fall[j * n_lane + i]
+    for i in range(n_lane):
+        work[DRIPPED, i] *= lane[WATER, i]
 
 
 @inlined
 def keep_held(given, live, kept):
-    """Carry the holding shares onto the grid of the accepted step; each cell hands a slice outward.
+    """Carry the holding shares onto the grid of the accepted steps; each cell hands a slice outward.
 
     A step that moves a face past its whole cell hands that cell the share of the one inside it, no more.
     """
-    c, n_lane = live.cells, given.lane.shape[1]
+    lane, c = given.lane, live.cells
+    n_lane, drips = lane.shape[1], 0.0
+    for i in range(n_lane):
+        drips = max(drips, lane[DRIP, i])
+    if drips == 0.0:
+        return
+    inner = (given.n_core - 1) * n_lane
     if kept == n_lane:
-        for x in range(given.n_core * n_lane - 1, n_lane - 1, -1):
-            slice_in = c.v_old[x] - c.v[x]
-            size = c.v_up[x] - c.v[x]
-            c.phi_old[x] = c.phi[x] + (c.phi[x - n_lane] - c.phi[x]) * min(slice_in / size, 1.0)
-        for x in range(n_lane):
-            c.phi_old[x] = c.phi[x]
+        for x in range(inner):
+            share = min((c.v_old_up[x] - c.v_up[x]) / (c.v_up2[x] - c.v_up[x]), 1.0)
+            c.phi_old_up[x] = c.phi_up[x] + (c.phi[x] - c.phi_up[x]) * share
+        for i in range(n_lane):
+            c.phi_old[i] = c.phi[i]
         return
     for i in range(n_lane):
         if live.work[KEEP, i] > 0.0:
-            for x in range((given.n_core - 1) * n_lane + i, n_lane - 1, -n_lane):
-                slice_in = c.v_old[x] - c.v[x]
-                size = c.v_up[x] - c.v[x]
-                c.phi_old[x] = c.phi[x] + (c.phi[x - n_lane] - c.phi[x]) * min(slice_in / size, 1.0)
+            for x in range(i, inner, n_lane):
+                share = min((c.v_old_up[x] - c.v_up[x]) / (c.v_up2[x] - c.v_up[x]), 1.0)
+                c.phi_old_up[x] = c.phi_up[x] + (c.phi[x] - c.phi_up[x]) * share
             c.phi_old[i] = c.phi[i]
 
 
 @inlined
 def wet_coat(given, live, k):
-    """Heat capacity of the wet coat and path of vapour through crust and dry coat, lanes of cook k."""
+    """Wet share and heat capacity of the coat, path of vapour through crust and dry coat, lanes of cook k."""
     lane, scalar, work = given.lane, live.scalar, live.work
     for i in range(int(given.cook[FIRST_LANE, k]), int(given.cook[LAST_LANE, k])):
         work[COAT_G, i], work[COAT_PAST, i] = 0.0, 0.0
-        wet = coat_wetness(scalar[0, FREE, i], lane[FILM, i])
+        wet = 0.0
+        if lane[FILM, i] > 0.0:
+            wet = min(max(scalar[0, FREE, i] / lane[FILM, i], 0.0), 1.0)
+        work[WET, i] = wet
         if work[CRUSTED, i] == 0.0 and lane[COAT_SOLIDS, i] > 0.0:
             heat = lane[COAT_SOLIDS, i] + WATER_HEAT_J_KGK * wet * lane[FILM, i]
             past = work[G_OLD, i] * scalar[1, FRONT_THEN, i] + work[G_OLDER, i] * scalar[2, FRONT_THEN, i]
