@@ -98,7 +98,25 @@ class Cells(NamedTuple):
     c2: np.ndarray
 
 
-SHIFTED = ("sweep", "area", "heat", "rest", "g", "alpha", "beta", "eps", "diag", "rhs", "p", "q", "t", "v", "v_old", "phi", "phi_old")
+SHIFTED = (
+    "sweep",
+    "area",
+    "heat",
+    "rest",
+    "g",
+    "alpha",
+    "beta",
+    "eps",
+    "diag",
+    "rhs",
+    "p",
+    "q",
+    "t",
+    "v",
+    "v_old",
+    "phi",
+    "phi_old",
+)
 
 
 def make_cells(geo, props, n_lane):
