@@ -227,3 +227,28 @@ def test_no_factor_of_ten_or_thousand(kind, dimension, whole, part, digits, data
     except InputError as error:
         assert "clear" in str(error)
         assert len(behind) == 3 or unit in ("kg", "lb")
+
+
+@pytest.mark.parametrize(
+    ("kind", "text", "degrees"),
+    [
+        ("us", "165, 166.5;170", [165, 166.5, 170]),
+        ("us", "165,166,170", [165, 166, 170]),
+        ("us", "165 F 166 °F", [165, 166]),
+        ("metric es", "74,5 75,2", [74.5, 75.2]),
+        ("metric es", "74,5; 75", [74.5, 75]),
+        ("metric es", "74,5, 75,2", [74.5, 75.2]),
+        ("metric", "74.5 75.2", [74.5, 75.2]),
+    ],
+)
+def test_lists_are_read_without_tearing_decimals(kind, text, degrees):
+    """A comma that is a decimal mark parts no readings: 74,5 is never 74 and 5."""
+    unit = BARE[KITCHENS[kind][0]]["temperature"]
+    assert site(kind).read_list(text, "temperature") == pytest.approx([to_inside(d, unit) for d in degrees])
+
+
+def test_a_comma_that_may_part_or_point_asks():
+    """74,5 in a kitchen that writes 74.5 may be either; 1,2,3 are three readings."""
+    with pytest.raises(InputError, match=r"type 74\.5 or type 74 5"):
+        site("metric").read_list("74,5 75", "temperature")
+    assert len(site("metric").read_list("10,20,30", "temperature")) == 3

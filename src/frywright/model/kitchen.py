@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field
 from enum import StrEnum
 
@@ -13,6 +14,9 @@ from frywright.model.fryer import Fryer, FryerKind
 from frywright.model.program import Program
 from frywright.model.trade import MenuItem, Sell, Trade
 from frywright.model.units import BARE, parse, read_number
+
+UNIT_APART = re.compile(r"(?<=[0-9])\s+(?=[°ºCcFf])")
+"""Space between a number of a list and its degree sign or unit."""
 
 
 class UnitSystem(StrEnum):
@@ -84,6 +88,23 @@ class Site:
         """
         unit = bare or BARE[str(self.units)].get(dimension, "")
         return parse(text, dimension, name, bare=unit, decimal=self.decimal_mark)
+
+    def read_list(self, text: str, dimension: str, name: str = "values") -> list[float]:
+        """Inside values of a list typed with spaces, lines or semicolons; with commas too where a comma is no decimal mark.
+
+        Raises
+        ------
+        InputError
+            As :meth:`read`; or a comma with one digit behind it, which may be a list or a decimal.
+        """
+        found = []
+        for word in UNIT_APART.sub("", text.replace(";", " ")).split():
+            parts = [word.strip(",")] if self.decimal_mark == "," else word.strip(",").split(",")
+            if len(parts) == 2 and re.fullmatch(r"[0-9]", parts[1]):
+                values = {"one": ".".join(parts), "other": " ".join(parts)}
+                raise InputError(name, repr(word), "clear: type {one} or type {other}", values=values)
+            found += [self.read(part, dimension, name) for part in parts if part]
+        return found
 
     def number(self, text: str, name: str = "value") -> float:
         """A number without a unit, as a person here types it."""

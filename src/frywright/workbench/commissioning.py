@@ -15,8 +15,8 @@ from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import Note, Outcome, say
 from frywright.model.fryer import Fryer
-from frywright.model.kitchen import Kitchen
-from frywright.model.units import UNITS, clock, parse, parse_clock, show, to_people
+from frywright.model.kitchen import Kitchen, Site
+from frywright.model.units import UNITS, clock, parse_clock, show, to_people
 from frywright.physics.fry import FryHistory
 from frywright.records.store import Store
 from frywright.verdicts.limits import cook_limit
@@ -76,19 +76,14 @@ def case_of(store: Store, kitchen: Kitchen, fryer: str) -> Case:
     return Case(fryer=found, plate=plate, site=site[-1] if site else None, steps={e.entry.payload["step"]: e for e in of(STEP)})  # fmt: skip
 
 
-def _number(values: Mapping[str, Any], name: str, system: str) -> tuple[str, float | None]:
+def _number(values: Mapping[str, Any], name: str, site: Site) -> tuple[str, float | None]:
     """A typed number by the name it is kept by; None where nothing was typed."""
     text = str(values.get(name, "") or "").strip()
     kept, dimension = MEASURED[name] if name in MEASURED else (COUNTED[name], "")
     if not text:
         return kept, None
-    try:
-        if dimension:
-            value = parse(text if text[-1].isalpha() else f"{text} {TYPED_UNIT[system][name]}", dimension, name)
-        else:
-            value = float(text.replace(",", "."))
-    except ValueError as error:
-        raise InputError(name, repr(text), "a number, or left empty") from error
+    bare = TYPED_UNIT[str(site.units)].get(name, "")
+    value = site.read(text, dimension, name, bare) if dimension else site.number(text, name)
     if not 0 <= value <= 1e7:
         raise InputError(name, text, "0 to ten million")
     return kept, value
@@ -111,7 +106,7 @@ def keep_plate(store: Store, kitchen: Kitchen, values: Mapping[str, Any], photo:
     """
     fryer = kitchen.fryer(str(values.get("fryer", "")))
     told: dict[str, Any] = {name: str(values.get(name, "") or "").strip()[:80] for name in PLATE_TEXTS}
-    told |= dict(_number(values, name, str(kitchen.site.units)) for name in PLATE_NUMBERS)
+    told |= dict(_number(values, name, kitchen.site) for name in PLATE_NUMBERS)
     if not told["serial"]:
         raise InputError("serial", "empty", "the number on the plate: no plate, no program", where=fryer.name)
     survey(_plate(told), SiteFacts())
@@ -142,7 +137,7 @@ def keep_site(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Reco
     case = case_of(store, kitchen, str(values.get("fryer", "")))
     if case.plate is None:
         raise InputError("site", "without a plate", "measured against a plate: type the plate first", where=case.fryer.name)  # fmt: skip
-    told: dict[str, Any] = dict(_number(values, name, str(kitchen.site.units)) for name in SITE_NUMBERS)
+    told: dict[str, Any] = dict(_number(values, name, kitchen.site) for name in SITE_NUMBERS)
     for name in ("hood", "suppression"):
         word = str(values.get(name, "") or "")
         if word not in YES_NO:
@@ -208,7 +203,7 @@ def sign_step(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Reco
     Parameters
     ----------
     values : fryer, step, who, role, second, note; pass_name and pass_reason where a soft step goes early; heat_up, recovery, pressure_build, vent_down as ``m:ss``;
-        from_temp and to_temp of the heat-up; set_temp, mean_temp and swing of the control; full, half, back_to_back as probe readings with commas; reason to sign again
+        from_temp and to_temp of the heat-up; set_temp, mean_temp and swing of the control; full, half, back_to_back as probe readings with spaces; reason to sign again
 
     Raises
     ------
@@ -259,25 +254,24 @@ def _figures(kitchen: Kitchen, case: Case, step: Step, values: Mapping[str, Any]
         if not text:
             raise InputError(FIGURE_NAMES[figure], "empty", "timed as minutes:seconds", where=step.title)
         parse_clock(text)
-    unit = "F" if kitchen.site.units == "us" else "C"
+    site = kitchen.site
 
     def temp(name: str, default: float | None = None) -> float:
         text = str(values.get(name, "") or "").strip()
         if not text and default is not None:
             return default
-        return parse(text if text[-1:].isalpha() else text + unit, "temperature", name)
+        return site.read(text, "temperature", name)
 
     if step.key == "first_heat":
         found["marks_c"] = [temp("from_temp", kitchen.site.room_temp_c), temp("to_temp", 175.0)]
         if str(values.get("set_temp", "") or "").strip():
-            swing = parse(str(values.get("swing", "") or "0") + ("f_diff" if unit == "F" else "k"), "temperature_difference", "swing")  # fmt: skip
+            swing = site.read(str(values.get("swing", "") or "0"), "temperature_difference", "swing")
             found |= {"set_c": temp("set_temp"), "mean_c": temp("mean_temp"), "swing_k": swing}
     if step.key == "proof":
         for load in LOADS:
-            texts = str(values.get(load, "") or "").replace(";", ",").split(",")
-            found[f"{load}_c"] = [parse(t.strip() if t.strip()[-1:].isalpha() else t.strip() + unit, "temperature", load) for t in texts if t.strip()]  # fmt: skip
+            found[f"{load}_c"] = site.read_list(str(values.get(load, "") or ""), "temperature", LOAD_NAMES[load])
             if len(found[f"{load}_c"]) < 2:
-                raise InputError(LOAD_NAMES[load], len(found[f"{load}_c"]), "two or more readings of the coldest pieces, with commas", where=step.title)  # fmt: skip
+                raise InputError(LOAD_NAMES[load], len(found[f"{load}_c"]), "two or more readings of the coldest pieces, with spaces", where=step.title)  # fmt: skip
     return found
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
+import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
@@ -13,8 +14,8 @@ from frywright.model.entry import Entry, Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.fryer import Fryer
-from frywright.model.kitchen import Kitchen
-from frywright.model.units import LB, parse, show
+from frywright.model.kitchen import Kitchen, Site
+from frywright.model.units import LB, show
 from frywright.oil.ageing import share_for_ever
 from frywright.oil.outlook import LEAST_READINGS, Belief, Crossing, Vats, crossing, learn
 from frywright.records.store import Store
@@ -31,6 +32,7 @@ LOOKED_AT = {"acid": ("acid_n", 20.0), "colour": ("colour_n", 100.0)}
 """Acid value [mg KOH/g] and colour on the kitchen's own scale: kept and shown, most that is accepted; no limit of theirs is in the catalog."""
 HOUSE_LIMIT_PCT, FRESH_PCT, CARTON_KG = 24.0, 4.0, 35 * LB
 """House limit where no law is known, fresh oil, carton: common practice, no source; the kitchen's own words win."""
+CARTONS = re.compile(r"(.*?)\s*(?:cartons?|jugs?|cajas?)", re.IGNORECASE)
 READING_SD_PCT, STRIP_SD_PCT = 1.5, 2.5
 """Error of a meter and of a strip: 1 to 2 points by published comparisons, a strip more (estimate)."""
 LIKELY_READING_PCT = (0.0, 60.0)
@@ -109,7 +111,7 @@ def _read(kitchen: Kitchen, values: Mapping[str, Any]) -> dict[str, Any]:
         "how": str(values.get("how", "meter"))[:20],
     }
     if what == "top_up":
-        mass = _mass(text, str(kitchen.site.units))
+        mass = _mass(text, kitchen.site)
         if not 0 < mass <= fryer.oil_mass_kg:
             raise InputError(
                 "amount",
@@ -120,38 +122,35 @@ def _read(kitchen: Kitchen, values: Mapping[str, Any]) -> dict[str, Any]:
             )
         out["mass_kg"] = mass
     if what == "reading":
-        try:
-            value = float(text.replace(",", ".").removesuffix("%").strip())
-        except ValueError as error:
-            raise InputError(
-                "amount", repr(text), "polar compounds in per cent, such as 17.5", where=fryer.name
-            ) from error
+        value = _plain(kitchen.site, fryer, text.removesuffix("%"), "polar compounds in per cent, such as 17.5")
         low, high = LIKELY_READING_PCT
         if not low <= value <= high:
             raise InputError("amount", text, "0 to 60 % polar compounds; look at the meter again", where=fryer.name)
         out |= {"reading_pct": value, "peak": not values.get("after")}
     if what in LOOKED_AT:
         name, most = LOOKED_AT[what]
-        if not _plain(text) or not text or not 0 <= float(text.replace(",", ".")) <= most:
+        value = _plain(kitchen.site, fryer, text, "a number from 0 to {most}", {"most": most})
+        if not 0 <= value <= most:
             raise InputError("amount", repr(text), "a number from 0 to {most}", where=fryer.name, values={"most": most})
-        out[name] = float(text.replace(",", "."))
+        out[name] = value
     return out
 
 
-def _mass(text: str, system: str) -> float:
-    word = text.lower().replace(",", ".")
-    for name in ("cartons", "carton", "jugs", "jug", "cajas", "caja"):
-        if word.endswith(name):
-            return (
-                float(word.removesuffix(name).strip() or 1) * CARTON_KG
-                if _plain(word.removesuffix(name))
-                else parse(text, "mass", "amount")
-            )
-    return parse(f"{text} {'lb' if system == 'us' else 'kg'}" if _plain(text) else text, "mass", "amount")
+def _plain(site: Site, fryer: Fryer, text: str, allowed: str, values: dict[str, Any] | None = None) -> float:
+    """A number without a unit; a text that is none is told what is wanted, one with two readings both."""
+    try:
+        return site.number(text, "amount")
+    except InputError as error:
+        if error.values:
+            raise
+        raise InputError("amount", repr(text), allowed, where=fryer.name, values=values) from error
 
 
-def _plain(text: str) -> bool:
-    return text.strip().replace(",", ".").replace(".", "", 1).isdigit() or not text.strip()
+def _mass(text: str, site: Site) -> float:
+    found = CARTONS.fullmatch(text.strip())
+    if found:
+        return site.number(found[1] or "1", "amount") * CARTON_KG
+    return site.read(text, "mass", "amount")
 
 
 def limit_of(store: Store) -> tuple[float, str]:

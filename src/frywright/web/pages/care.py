@@ -12,7 +12,6 @@ from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.catalog import load as catalog
 from frywright.model.errors import FrywrightError, InputError
-from frywright.model.units import parse
 from frywright.web.app import Context
 from frywright.workbench import close, machines, power
 from frywright.workbench import oil_money as money
@@ -60,9 +59,8 @@ def _vats(context: Context, kitchen: Any, states: Any, tr: Any) -> list[dict[str
 def _bill(context: Context, kitchen: Any, request: Request, tr: Any) -> dict[str, Any]:
     """The oil bill, or why there is none."""
     try:
-        text = str(request.query_params.get("raw", "") or "").replace(",", ".")
-        unit = "lb" if kitchen.site.units == "us" else "kg"
-        raw = parse(f"{text} {unit}" if text else "0 kg", "mass", "raw")
+        text = str(request.query_params.get("raw", "") or "").strip()
+        raw = kitchen.site.read(text, "mass", "raw") if text else 0.0
         return money.cost_view(context.store, kitchen, raw, tr=tr) | {"problem": ""}
     except InputError as error:
         return {"problem": context.explain(request, error)}

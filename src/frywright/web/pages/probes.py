@@ -300,10 +300,8 @@ def _hold(place: Any, form: Mapping[str, str], translate: Any) -> dict[str, str]
 
 
 def _sample(place: Any, form: Mapping[str, str]) -> Any:
-    texts = form.get("readings", "").replace(";", " ").replace("\n", " ").split()
-    texts = [t for text in texts for t in text.split(",") if t] if "," in form.get("readings", "") else texts
-    if len(texts) > MOST_READINGS:
-        raise DataError([Problem(what=f"{len(texts)} readings", remedy=f"Give at most {MOST_READINGS} at a time.")])
-    values = [place.site.read(text, "temperature", "readings") for text in texts]
+    values = place.site.read_list(form.get("readings", ""), "temperature", "readings")
+    if len(values) > MOST_READINGS:
+        raise DataError([Problem(what=f"{len(values)} readings", remedy=f"Give at most {MOST_READINGS} at a time.")])
     level = place.site.read(form.get("limit", ""), "temperature", "limit")
     return prove_sample(values, SampleAim(limit_c=level), thermometer_checked=form.get("checked") == "yes")
