@@ -129,7 +129,7 @@ def test_a_carry_over_makes_a_program_of_that_place(client, store, monkeypatch):
     quick(monkeypatch)
     page = client.post("/cook/desk/transfer", data={"program": "tenders cedar", "fryer": "cedar", "altitude": "7,200"})
     page = finished(client, page)
-    assert "tenders cedar → Cedar, open fryer, 7,200 ft" in page.text
+    assert "tenders cedar → Tenders, Cedar, open fryer, 7,200 ft" in page.text
     assert 'value="tenders cedar, 7,200 ft"' in page.text
     assert "next version of" not in page.text
     saved = client.post(str(page.url) + "/save", data={"as": "", "name": "tenders cedar, 7,200 ft"})
