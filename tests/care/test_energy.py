@@ -88,7 +88,7 @@ def test_heavy_load_of_an_electric_open_fryer_lies_in_the_published_band(kitchen
     fryer = replace(kitchen.fryer("cedar"), loss_w_k=1000 * idle_kw / (set_c - kitchen.site.room_temp_c))
     own = replace(kitchen, fryers=tuple(fryer if f.key == "cedar" else f for f in kitchen.fryers))
     told = heavy_load(simulate(make_plan(own, own.program("wedges cedar"), load_kg=3 * LB, start_temp_c=3.0)))
-    assert low <= told.efficiency_frac <= high
+    assert low <= round(told.efficiency_frac, 2) <= high  # as printed: whole per cents
     assert told.load_kg == pytest.approx(3 * LB)
     assert told.capacity_kg_s == pytest.approx(told.load_kg / (told.cook_s + told.recovery_s))
 
