@@ -1,8 +1,8 @@
 """Effective half thickness of the bone-in cuts: the one that reaches 85 degC in the trade's times.
 
-Shape exponents are kept. Targets are common practice, no source: the same times that docs/theory/validation.md
-lists as developed on. Run ``python -m benchmarks.cut_geometry`` after a change of the engine and write what it
-prints into ``src/frywright/catalog/cuts``.
+Shape exponents are kept. Targets are common practice, no source: the same times that
+docs/theory/validation.md lists as developed on. Run ``python -m benchmarks.cut_geometry`` after a change of
+the engine and write what it prints into ``src/frywright/catalog/cuts``.
 """
 
 from __future__ import annotations
@@ -24,7 +24,9 @@ TARGETS_MIN = {
     "drum": (11.33, 14.28),
     "wing": (5.67, 7.11),
 }
-"""Minutes from the drop under 12 psig (four heads) and in the open (three heads), sea level, dredge, 3.3 degC start."""
+"""Minutes from the drop under 12 psig (four heads) and in the open (three heads), sea level, dredge, 3.3 degC
+start.
+"""
 
 KITCHEN = """
 [kitchen]

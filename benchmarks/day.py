@@ -1,7 +1,8 @@
 """Decision value and speed of the day engine: python -m benchmarks.day [days] [picture.svg]
 
-Invented banks of one to eight fryers (seeds below); the engine against the tuned order-up-to rule on paired days (common random
-numbers), the time of one "drop now", a thousand days of par, and the deterministic cases against a proven bound.
+Invented banks of one to eight fryers (seeds below); the engine against the tuned order-up-to rule on paired
+days (common random numbers), the time of one "drop now", a thousand days of par, and the deterministic cases
+against a proven bound.
 """
 
 from __future__ import annotations
@@ -37,16 +38,28 @@ def bank(fryers: int, seed: int, products: int | None = None, slots: int = 138) 
         cook, full, hold = int(rng.integers(2, 5)), int(rng.integers(12, 33)), int(rng.integers(9, 19))
         sizes = sorted({max(2, full // 4), full // 2, full})
         loads = tuple(
-            LoadSize(units_count=u, cook_slots_count=cook, recovery_slots_count=1, batch_money=1.5, fryers=tuple(range(fryers)))
+            LoadSize(
+                units_count=u,
+                cook_slots_count=cook,
+                recovery_slots_count=1,
+                batch_money=1.5,
+                fryers=tuple(range(fryers)),
+            )
             for u in sizes
-        )  # fmt: skip
+        )
         items.append(
-            Item(name=f"product {i + 1}", loads=loads, hold_slots_count=hold, short_money=1.6, waste_money=0.7)
+            Item(
+                name=f"product {i + 1}", loads=loads, hold_slots_count=hold, short_money=1.6, waste_money=0.7
+            )
         )
         whole = fryers / count * slots / (cook + 1.3) * full * 0.45 * rng.uniform(0.7, 1.2)
         mean.append(shape / shape.sum() * whole)
     return Day(
-        items=tuple(items), fryers_count=fryers, slots_count=slots, hands_count=max(2, fryers), mean_n=np.array(mean)
+        items=tuple(items),
+        fryers_count=fryers,
+        slots_count=slots,
+        hands_count=max(2, fryers),
+        mean_n=np.array(mean),
     )
 
 
@@ -75,7 +88,14 @@ def advice_ms(fryers: int, products: int) -> tuple[float, float]:
             t, min(138, t + look.horizon_slots_count), look.paths_count, belief, day.mean_n, rules, n
         )
         for f in range(fryers):
-            i, k, _, _ = engine.rollout((f, t, look.horizon_slots_count, 1.0), (dreams, engine.weighed(day.mean_n, day.spreads_n)), world, belief, rules, scratch)  # fmt: skip
+            i, k, _, _ = engine.rollout(
+                (f, t, look.horizon_slots_count, 1.0),
+                (dreams, engine.weighed(day.mean_n, day.spreads_n)),
+                world,
+                belief,
+                rules,
+                scratch,
+            )
             if i > engine.NOTHING:
                 engine.start(f, t, i, k, world, rules, np.zeros(6))
         times.append(1000.0 * (perf_counter() - start))
@@ -83,7 +103,9 @@ def advice_ms(fryers: int, products: int) -> tuple[float, float]:
 
 
 def deterministic(case: tuple[int, int, int, float]) -> str:
-    """One day whose demand is known (fryers, seed, slots, seconds for the solver): the search against the best HiGHS finds and what it proves."""
+    """One day whose demand is known (fryers, seed, slots, seconds for the solver): the search against the
+    best HiGHS finds and what it proves.
+    """
     fryers, seed, slots, seconds = case
     day = without_filters(bank(fryers, seed, slots=slots))
     demand = draw_days(day, 1, 3)[0]
@@ -93,8 +115,9 @@ def deterministic(case: tuple[int, int, int, float]) -> str:
     took, proven = perf_counter() - start, bound(day, demand, seconds)
     known = min(cost, proven.found_money)
     return (
-        f"known demand, {fryers} fryers, {slots} slots: {cost:.1f} in {took:.1f} s, {100 * (cost / known - 1):.1f} % over the best known; "
-        f"HiGHS {proven.found_money:.1f} after {seconds:.0f} s, proven bound {proven.least_money:.1f}"
+        f"known demand, {fryers} fryers, {slots} slots: {cost:.1f} in {took:.1f} s,"
+        f" {100 * (cost / known - 1):.1f} % over the best known; HiGHS {proven.found_money:.1f} after"
+        f" {seconds:.0f} s, proven bound {proven.least_money:.1f}"
     )
 
 
@@ -119,12 +142,21 @@ def picture(rows: list[tuple[int, float, float]], path: str) -> None:
         for what, v in (("gain over the tuned rule, %", -gain), ("seconds a simulated day", s))
     ]
     spec = {
-        "$schema": "https://vega.github.io/schema/vega-lite/v5.json", "background": "white", "data": {"values": values},
+        "$schema": "https://vega.github.io/schema/vega-lite/v5.json",
+        "background": "white",
+        "data": {"values": values},
         "facet": {"column": {"field": "what", "title": None}},
-        "spec": {"width": 300, "height": 200, "mark": {"type": "line", "point": True}, "encoding": {
-            "x": {"field": "fryers", "type": "ordinal", "title": "fryers"}, "y": {"field": "value", "type": "quantitative", "title": None, "aggregate": "mean"}}},
+        "spec": {
+            "width": 300,
+            "height": 200,
+            "mark": {"type": "line", "point": True},
+            "encoding": {
+                "x": {"field": "fryers", "type": "ordinal", "title": "fryers"},
+                "y": {"field": "value", "type": "quantitative", "title": None, "aggregate": "mean"},
+            },
+        },
         "resolve": {"scale": {"y": "independent"}},
-    }  # fmt: skip
+    }
     Path(path).write_text(svg(spec), "utf-8")
 
 
@@ -145,8 +177,8 @@ def main() -> None:
         told = f"{gain.mean():+.1f} % ± {1.96 * gain.std() / np.sqrt(len(gain)):.1f}"
         rows.append((fryers, float(gain.mean()), parts[0][2]))
         sys.stdout.write(
-            f"{fryers} fryers, {len(day.items)} products (seed {seed}): engine against tuned par {told} on {len(gain)} days, "
-            f"{parts[0][2]:.1f} s a day; 1000 days of par {perf_counter() - start:.2f} s\n"
+            f"{fryers} fryers, {len(day.items)} products (seed {seed}): engine against tuned par {told} on"
+            f" {len(gain)} days, {parts[0][2]:.1f} s a day; 1000 days of par {perf_counter() - start:.2f} s\n"
         )
         sys.stdout.flush()
     if len(sys.argv) > 2:
@@ -155,8 +187,8 @@ def main() -> None:
         usual, most = advice_ms(fryers, products)
         morning, again = plan_s(fryers)
         sys.stdout.write(
-            f"{fryers} fryers x {products} products: drop now {usual:.0f} ms, at most {most:.0f} ms; morning plan with bands {morning:.1f} s, "
-            f"re-plan after a failure {again:.2f} s\n"
+            f"{fryers} fryers x {products} products: drop now {usual:.0f} ms, at most {most:.0f} ms; morning"
+            f" plan with bands {morning:.1f} s, re-plan after a failure {again:.2f} s\n"
         )
     for case in ((1, 1, 36, 20.0), (1, 1, 72, 60.0), (2, 2, 72, 60.0)):
         sys.stdout.write(deterministic(case) + "\n")

@@ -77,7 +77,11 @@ def accuracy(cook) -> tuple[float, float, float]:
     gaps = []
     for curve in ("core_temp_c", "crust_m"):
         wanted = np.stack(
-            [np.interp(t[keep], known["time_s"], known[curve][:, i]) for i in range(got.core_temp_c.shape[1])], axis=1
+            [
+                np.interp(t[keep], known["time_s"], known[curve][:, i])
+                for i in range(got.core_temp_c.shape[1])
+            ],
+            axis=1,
         )
         gaps.append(float(np.max(np.abs(getattr(got, curve)[keep] - wanted))))
     mass = float(np.max(np.abs(got.evaporated_kg_m2[-1] / known["evaporated_kg_m2"][-1] - 1)))
@@ -108,7 +112,10 @@ def speed(opened, pressed) -> tuple[float, float]:
     switched = march_time(open_cook(900.0)), march_time(pressure_cook(780.0, 60.0))
     row("the same with on/off heating, every switch hit, ms", *pair([1e3 * v for v in switched], "{:.3f}"))
     whole = best_of(lambda: run(opened)), best_of(lambda: run(pressed))
-    row("one cook with packing the question and unpacking the answer, ms", *pair([1e3 * v for v in whole], "{:.3f}"))
+    row(
+        "one cook with packing the question and unpacking the answer, ms",
+        *pair([1e3 * v for v in whole], "{:.3f}"),
+    )
     four = march_time(opened, 4), march_time(pressed, 4)
     row("cooks a second a core, 16 lanes interleaved", *pair([1 / v for v in four], "{:.0f}"))
     many = [best_of(lambda c=c: run_many([c] * 40), 5) / 40 for c in (opened, pressed)]
@@ -131,7 +138,10 @@ def quality(opened, pressed) -> None:
 def others(opened, pressed, one: tuple[float, float]) -> None:
     """Rows on the named references, in the same run."""
     scipy = [best_of(lambda c=c: solve(c, n_core=64, n_crust=16), 1) for c in (opened, pressed)]
-    row("SciPy BDF, 64 + 16 cells a class", *[f"{t:.1f} s, ×{t / o:,.0f}" for t, o in zip(scipy, one, strict=True)])
+    row(
+        "SciPy BDF, 64 + 16 cells a class",
+        *[f"{t:.1f} s, ×{t / o:,.0f}" for t, o in zip(scipy, one, strict=True)],
+    )
     fipy = fipy_time() * len(four_classes())
     row("FiPy 4, conduction of four classes alone", *[f"{fipy:.1f} s, ×{fipy / o:,.0f}" for o in one])
 

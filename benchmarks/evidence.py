@@ -34,7 +34,8 @@ def long_log(hours: float, channels: int = 8) -> bytes:
         cells = ["----" if np.isnan(c[i]) else f"{c[i]:.2f}".replace(".", ",") for c in curves]
         day, second = divmod(i, 86400)
         lines.append(
-            f"2026-03-{2 + day:02d};{second // 3600:02d}:{second // 60 % 60:02d}:{second % 60:02d};" + ";".join(cells)
+            f"2026-03-{2 + day:02d};{second // 3600:02d}:{second // 60 % 60:02d}:{second % 60:02d};"
+            + ";".join(cells)
         )
     return ("\n".join(lines) + "\n").encode()
 
@@ -48,7 +49,8 @@ def timed(text: bytes, name: str) -> None:
     whole_s = perf_counter() - start
     peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
     sys.stdout.write(
-        f"{name}: {len(text) / 1e6:.0f} MB, {len(log.time_s)} rows, read {read_s:.2f} s, with analysis {whole_s:.2f} s, {len(found.loads)} loads, peak {peak:.0f} MB\n"
+        f"{name}: {len(text) / 1e6:.0f} MB, {len(log.time_s)} rows, read {read_s:.2f} s, with analysis"
+        f" {whole_s:.2f} s, {len(found.loads)} loads, peak {peak:.0f} MB\n"
     )
 
 
@@ -77,7 +79,8 @@ def main() -> None:
         for hard in (False, True):
             errors = np.concatenate(list(pool.map(events_of, [(s, hard) for s in range(100)])))
             sys.stdout.write(
-                f"{'hard' if hard else 'usual'} logs: {np.mean(np.abs(errors) <= 5.0):.2%} of {len(errors)} drops and lifts within 5 s\n"
+                f"{'hard' if hard else 'usual'} logs: {np.mean(np.abs(errors) <= 5.0):.2%} of {len(errors)}"
+                " drops and lifts within 5 s\n"
             )
 
 

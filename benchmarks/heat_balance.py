@@ -18,7 +18,9 @@ SHARES = (1.0, 0.5, 0.35, 0.05)  # all of it; a good gas fryer; a conventional o
 
 
 def by_hand_dip_k(full: Load, heater_w: float, scale: float = 1.0) -> tuple[float, float]:
-    """Largest dip of an oil whose heater runs from the drop on, and when; heat taken as the engine says, or scaled."""
+    """Largest dip of an oil whose heater runs from the drop on, and when; heat taken as the engine says, or
+    scaled.
+    """
     times = np.arange(5.0, 840.0, 5.0)
     debt = [scale * full.heat_j(t) - heater_w * t for t in times]
     worst = int(np.argmax(debt))
@@ -48,7 +50,8 @@ def reference(full: Load) -> None:
     taken = got["heat_in_j_m2"] @ np.array([p.area_m2 for p in pieces])
     for t in (60.0, 120.0):
         print(
-            f"  lines: {np.interp(t, got['time_s'], taken) / 1e6:.3f} MJ at {t:.0f} s, engine {full.heat_j(t) / 1e6:.3f}"
+            f"  lines: {np.interp(t, got['time_s'], taken) / 1e6:.3f} MJ at {t:.0f} s, engine"
+            f" {full.heat_j(t) / 1e6:.3f}"
         )
 
 
@@ -59,14 +62,21 @@ def replace_band(room):  # type: ignore[no-untyped-def]
 
 
 def dips(full: Load) -> None:
-    print(f"\nFull load, {full.plan.load_kg:.2f} kg in {full.plan.fryer.oil_mass_kg:.0f} kg of oil; dip below 165 degC")
+    print(
+        f"\nFull load, {full.plan.load_kg:.2f} kg in {full.plan.fryer.oil_mass_kg:.0f} kg of oil; dip below"
+        " 165 degC"
+    )
     print("heat into the oil | by hand, engine's demand | by hand, 1.5 times that | engine: lowest oil, at")
     for share in SHARES:
         kw = share * FULL_KW
-        one, more, got = by_hand_dip_k(full, 1e3 * kw), by_hand_dip_k(full, 1e3 * kw, 1.5), load(FULL_HEADS, kw).history
+        one, more, got = (
+            by_hand_dip_k(full, 1e3 * kw),
+            by_hand_dip_k(full, 1e3 * kw, 1.5),
+            load(FULL_HEADS, kw).history,
+        )
         print(
-            f"{kw:5.1f} kW ({share:4.0%}) | {one[0]:5.1f} K at {one[1]:3.0f} s | {more[0]:5.1f} K at {more[1]:3.0f} s"
-            f" | {got.lowest_oil_c:5.1f} degC at {got.lowest_oil_at_s:3.0f} s"
+            f"{kw:5.1f} kW ({share:4.0%}) | {one[0]:5.1f} K at {one[1]:3.0f} s | {more[0]:5.1f} K at"
+            f" {more[1]:3.0f} s | {got.lowest_oil_c:5.1f} degC at {got.lowest_oil_at_s:3.0f} s"
         )
 
 
@@ -75,18 +85,24 @@ def loads() -> None:
     for share in SHARES:
         for heads in (1, 2, 3, 5, 6):
             got = load(heads, share * FULL_KW)
-            breast = next(p for p in got.history.pieces if p.kind.cut.key == "breast_half" and not p.kind.heavy)
+            breast = next(
+                p for p in got.history.pieces if p.kind.cut.key == "breast_half" and not p.kind.heavy
+            )
             print(
-                f"{share * FULL_KW:5.1f} kW {heads} | {got.history.lowest_oil_c:5.1f} | {got.core_c('breast_half', 720.0):5.2f}"
-                f" {got.core_c('drum', 720.0):5.2f} | {1e3 * breast.crust_at_lift_m:4.2f} mm"
+                f"{share * FULL_KW:5.1f} kW {heads} | {got.history.lowest_oil_c:5.1f} |"
+                f" {got.core_c('breast_half', 720.0):5.2f} {got.core_c('drum', 720.0):5.2f} |"
+                f" {1e3 * breast.crust_at_lift_m:4.2f} mm"
             )
 
 
 def main() -> None:
     full = load(FULL_HEADS, FULL_KW)
-    print(f"area {full.area_m2 / full.plan.load_kg:.3f} m2/kg, oil and metal {full.capacity_j_k / 1e3:.0f} kJ/K")
     print(
-        "heat a kilogram raw [kJ]:", {t: round(full.heat_j(t) / full.plan.load_kg / 1e3) for t in (60, 120, 300, 840)}
+        f"area {full.area_m2 / full.plan.load_kg:.3f} m2/kg, oil and metal {full.capacity_j_k / 1e3:.0f} kJ/K"
+    )
+    print(
+        "heat a kilogram raw [kJ]:",
+        {t: round(full.heat_j(t) / full.plan.load_kg / 1e3) for t in (60, 120, 300, 840)},
     )
     fluxes(full)
     reference(full)

@@ -1,6 +1,7 @@
 """The oil outlook on simulated vats with hidden truth: python -m benchmarks.oil
 
-Coverage of the 90 % interval, cost and days over the limit against throwing away every seven days, and the time of ten years of a thousand vats.
+Coverage of the 90 % interval, cost and days over the limit against throwing away every seven days, and the
+time of ten years of a thousand vats.
 """
 
 from __future__ import annotations
@@ -14,7 +15,9 @@ from frywright.oil.outlook import Prior, Vats, crossing, learn
 
 LIMIT, FRESH, SHARE, NOISE, ALPHA, HORIZON = 24.0, 4.0, 0.05, 1.2, 0.05, 60
 VAT_MONEY, CHANGE_MONEY, OVER_MONEY = 70.0, 13.5, 40.0
-"""Invented: oil of a vat, labour of a change, and what a day over the limit is taken to cost in guests and fines."""
+"""Invented: oil of a vat, labour of a change, and what a day over the limit is taken to cost in guests and
+fines.
+"""
 
 
 def life(rng: np.random.Generator, prior: Prior, calendar: int | None) -> tuple[int, int]:
@@ -32,11 +35,20 @@ def life(rng: np.random.Generator, prior: Prior, calendar: int | None) -> tuple[
             continue
         shape = (1, day)
         vat = Vats(
-            heat_n=np.ones(shape), share_frac=np.full(shape, SHARE), discard=np.zeros(shape, dtype=bool), reading=np.array([readings]),
-            noise=np.full(shape, NOISE), fresh=np.array([FRESH]),
-        )  # fmt: skip
+            heat_n=np.ones(shape),
+            share_frac=np.full(shape, SHARE),
+            discard=np.zeros(shape, dtype=bool),
+            reading=np.array([readings]),
+            noise=np.full(shape, NOISE),
+            fresh=np.array([FRESH]),
+        )
         belief = learn(vat, prior)
-        if crossing(belief.mean[0], belief.cover[0], LIMIT, SHARE, FRESH, prior=prior, seed=day).tomorrow_frac > ALPHA:
+        if (
+            crossing(
+                belief.mean[0], belief.cover[0], LIMIT, SHARE, FRESH, prior=prior, seed=day
+            ).tomorrow_frac
+            > ALPHA
+        ):
             return day, over
     return HORIZON, over
 
@@ -44,18 +56,28 @@ def life(rng: np.random.Generator, prior: Prior, calendar: int | None) -> tuple[
 def main() -> None:
     """Print the table."""
     prior = Prior()
-    for title, calendar in (("outlook", None), ("every 7 days", 7), ("every 5 days", 5), ("every 10 days", 10)):
+    for title, calendar in (
+        ("outlook", None),
+        ("every 7 days", 7),
+        ("every 5 days", 5),
+        ("every 10 days", 10),
+    ):
         rng = np.random.default_rng(8)
         days, over = np.array([life(rng, prior, calendar) for _ in range(500)]).sum(axis=0)
         money = (500 * (VAT_MONEY + CHANGE_MONEY) + over * OVER_MONEY) / days
         sys.stdout.write(
-            f"{title}: {days / 500:.1f} days a filling, {100 * over / days:.1f} % of days over the limit, {money:.2f} a vat-day\n"
+            f"{title}: {days / 500:.1f} days a filling, {100 * over / days:.1f} % of days over the limit,"
+            f" {money:.2f} a vat-day\n"
         )
     shape, rng = (1000, 3650), np.random.default_rng(1)
     vats = Vats(
-        heat_n=np.ones(shape), share_frac=np.full(shape, SHARE), discard=rng.random(shape) < 0.08, fresh=np.full(1000, FRESH),
-        reading=np.where(rng.random(shape) < 0.3, np.clip(rng.normal(15, 4, shape), 0, 60), np.nan), noise=np.full(shape, 1.5),
-    )  # fmt: skip
+        heat_n=np.ones(shape),
+        share_frac=np.full(shape, SHARE),
+        discard=rng.random(shape) < 0.08,
+        fresh=np.full(1000, FRESH),
+        reading=np.where(rng.random(shape) < 0.3, np.clip(rng.normal(15, 4, shape), 0, 60), np.nan),
+        noise=np.full(shape, 1.5),
+    )
     start = perf_counter()
     learn(vats)
     sys.stdout.write(f"ten years of 1000 vats: {perf_counter() - start:.2f} s\n")

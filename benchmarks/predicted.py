@@ -3,9 +3,10 @@
     python -m benchmarks.predicted 20000        programs as they come
     python -m benchmarks.predicted 2000 aimed   each made so long that it stops close to its limit
 
-Every program is solved at ROUTINE and at CLOSE, and at FINE where CLOSE lies within NEAR_K of the limit; farther off CLOSE,
-which is within 0.1 K of FINE in every near one, is the reference. Predicted over: the coldest piece of the load at the earliest
-lift keeps its limit with the error of the setting (``Precision.error_k``) taken off and nothing for a thermometer.
+Every program is solved at ROUTINE and at CLOSE, and at FINE where CLOSE lies within NEAR_K of the limit;
+farther off CLOSE, which is within 0.1 K of FINE in every near one, is the reference. Predicted over: the
+coldest piece of the load at the earliest lift keeps its limit with the error of the setting
+(``Precision.error_k``) taken off and nothing for a thermometer.
 """
 
 from __future__ import annotations
@@ -39,12 +40,16 @@ def main(count: int, near: bool, seed: int = 1) -> None:
             over[name] += int(said.sum())
             wrong[name] += int((said & (known < 0.0)).sum())
             gaps[name] += list(told[name][close] - known[close])
-    print(f"{count} programs{' aimed at their limit' if near else ''}, {fine_n} of them near it and solved at FINE, {perf_counter() - begun:.0f} s")  # fmt: skip
+    print(
+        f"{count} programs{' aimed at their limit' if near else ''}, {fine_n} of them near it and solved at"
+        f" FINE, {perf_counter() - begun:.0f} s"
+    )
     for name in wrong:
         g = np.array(gaps[name]) if gaps[name] else np.zeros(1)
         print(
-            f"{name}: predicted over {over[name]}, of these short by the reference {wrong[name]}; "
-            f"above FINE by at most {g.max():.3f} K, below by {-g.min():.3f} K, p99 {np.quantile(np.abs(g), 0.99):.3f} K"
+            f"{name}: predicted over {over[name]}, of these short by the reference {wrong[name]}; above FINE"
+            f" by at most {g.max():.3f} K, below by {-g.min():.3f} K, p99"
+            f" {np.quantile(np.abs(g), 0.99):.3f} K"
         )
 
 

@@ -1,4 +1,5 @@
-"""Records at size: page, pack, verify and memory over many entries; tablets writing at once; a proof sweep on one and on two Dask workers.
+"""Records at size: page, pack, verify and memory over many entries; tablets writing at once; a proof sweep on
+one and on two Dask workers.
 
 python -m benchmarks.records [--entries 10000000] [--sites 1000]
 """
@@ -106,26 +107,35 @@ def at_size(count: int) -> None:
         start = time.perf_counter()
         fill(path, count)
         print(
-            f"{count:,} entries, {path.stat().st_size / 1e9:.1f} GB, filled in {time.perf_counter() - start:.0f} s",
+            f"{count:,} entries, {path.stat().st_size / 1e9:.1f} GB, filled in"
+            f" {time.perf_counter() - start:.0f} s",
             flush=True,
         )
         store = Store.file(path, now)
-        client = TestClient(make_app(store), base_url="http://127.0.0.1", headers={"origin": "http://127.0.0.1"})
+        client = TestClient(
+            make_app(store), base_url="http://127.0.0.1", headers={"origin": "http://127.0.0.1"}
+        )
         timed("page of the newest entries", lambda: client.get("/records").raise_for_status(), 5)
         timed("page of one kind", lambda: client.get("/records?kind=probe_reading").raise_for_status(), 5)
         kitchen = book.remembered_kitchen(store)
         day = dt.date(2026, 11, 24)
         loads = pack.pack_view(store, kitchen, day - dt.timedelta(days=29), day)
         print(
-            f"pack of 30 days: {sum(r['count'] for r in loads['loads']):,} loads, {loads['readings']:,} readings",
+            f"pack of 30 days: {sum(r['count'] for r in loads['loads']):,} loads, {loads['readings']:,}"
+            " readings",
             flush=True,
         )
-        timed("pack of 30 days as PDF", lambda: pack.pack_pdf(store, kitchen, day - dt.timedelta(days=29), day), 1)
+        timed(
+            "pack of 30 days as PDF",
+            lambda: pack.pack_pdf(store, kitchen, day - dt.timedelta(days=29), day),
+            1,
+        )
         start = time.perf_counter()
         store.verify()
         took = time.perf_counter() - start
         print(
-            f"verify: {took:.0f} s, {count / took:,.0f} entries/s; most memory {resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1e3:.0f} MB",
+            f"verify: {took:.0f} s, {count / took:,.0f} entries/s; most memory"
+            f" {resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1e3:.0f} MB",
             flush=True,
         )
 
@@ -157,7 +167,9 @@ def tablets() -> None:
             for k in range(TAPS):
                 body = urllib.parse.urlencode({"key": f"{n}-{k}", "vat": "alder", "what": "filter"}).encode()
                 asked = urllib.request.Request(
-                    f"{address}/care/oil", data=body, headers={"origin": address, "accept": "application/json"}
+                    f"{address}/care/oil",
+                    data=body,
+                    headers={"origin": address, "accept": "application/json"},
                 )
                 start = time.perf_counter()
                 opener.open(asked, timeout=60).close()
@@ -177,7 +189,8 @@ def tablets() -> None:
         times.sort()
         kept = sum(1 for _ in store.entries("oil_event"))
         print(
-            f"{TABLETS} tablets, a tap each five seconds: median {1000 * times[len(times) // 2]:.0f} ms, p99 {1000 * times[int(0.99 * len(times))]:.0f} ms; {kept} of {TABLETS * TAPS} kept",
+            f"{TABLETS} tablets, a tap each five seconds: median {1000 * times[len(times) // 2]:.0f} ms, p99"
+            f" {1000 * times[int(0.99 * len(times))]:.0f} ms; {kept} of {TABLETS * TAPS} kept",
             flush=True,
         )
         assert store.verify()[0] == before + kept
@@ -203,7 +216,10 @@ def sweeps(count: int) -> None:
             start = time.perf_counter()
             rows = fleet.sweep(sites, samples=64, address=cluster.scheduler_address)
             took[workers] = time.perf_counter() - start
-            print(f"proof of {count} sites, {len(rows)} programs, {workers} workers: {took[workers]:.0f} s", flush=True)
+            print(
+                f"proof of {count} sites, {len(rows)} programs, {workers} workers: {took[workers]:.0f} s",
+                flush=True,
+            )
     print(f"two workers are {took[1] / took[2]:.2f} times one", flush=True)
 
 

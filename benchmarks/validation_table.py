@@ -5,21 +5,31 @@ from __future__ import annotations
 from tests.reference.rows import inside, rows, value_of
 
 HEADS = {
-    "untouched": """## Untouched
+    "untouched": (
+        """## Untouched
 
-Rows that moved nothing: no constant, no equation and no choice was made with an eye on them.""",
-    "developed": """## Developed on
+Rows that moved nothing: no constant, no equation and no choice was made with an eye on them."""
+    ),
+    "developed": (
+        """## Developed on
 
-Rows that were looked at while the model was built, whose source gave one of its constants, or that changed sides when something was mended.
-They show what the model was made to do, not what it foresees. Where a constant was taken from a row, the row says so.""",
-    "tuned": """## Tuned to
+Rows that were looked at while the model was built, whose source gave one of its constants, or that changed
+sides when something was mended. They show what the model was made to do, not what it foresees. Where a
+constant was taken from a row, the row says so."""
+    ),
+    "tuned": (
+        """## Tuned to
 
-The effective geometry of breast, thigh, drum and wing was set so that these times come out (`python -m benchmarks.cut_geometry`). They prove nothing and are not counted.""",
+The effective geometry of breast, thigh, drum and wing was set so that these times come out
+(`python -m benchmarks.cut_geometry`). They prove nothing and are not counted."""
+    ),
 }
 KIND_WORDS = {
-    "analytic": "closed forms and identities", "textbook": "printed examples, tables and correlations",
-    "experiment": "published experiments", "practice": "trade practice and surveys",
-}  # fmt: skip
+    "analytic": "closed forms and identities",
+    "textbook": "printed examples, tables and correlations",
+    "experiment": "published experiments",
+    "practice": "trade practice and surveys",
+}
 
 
 def number(value: float) -> str:
@@ -29,14 +39,16 @@ def number(value: float) -> str:
 
 def table(chosen: list[dict]) -> None:
     print(
-        "\n| row | inputs | expected | band | engine | | source, place | why this band |\n|---|---|---|---|---|---|---|---|"
+        "\n| row | inputs | expected | band | engine | | source, place | why this band"
+        " |\n|---|---|---|---|---|---|---|---|"
     )
     for row in chosen:
         found = value_of(row)
         mark = "in" if inside(row, found) else "**misses**"
         print(
-            f"| {row['title']} | {row['inputs']} | {row['expected']} | {number(row['low'])} to {number(row['high'])} {row['unit']}"
-            f" | {number(found)} | {mark} | {row['source']}; {row['place']} | {row['why']} |"
+            f"| {row['title']} | {row['inputs']} | {row['expected']} | {number(row['low'])} to"
+            f" {number(row['high'])} {row['unit']} | {number(found)} | {mark} | {row['source']};"
+            f" {row['place']} | {row['why']} |"
         )
 
 
@@ -62,10 +74,12 @@ def main() -> None:
     every = rows()
     print("# Validation against outside figures\n")
     print(
-        f"Made by `make validation` from the {len(every)} rows of `tests/reference/rows`, each with its inputs, what is expected, the band and its reason,"
+        f"Made by `make validation` from the {len(every)} rows of `tests/reference/rows`, each with its"
+        " inputs, what is expected, the band and its reason,"
     )
     print(
-        "and the source with the place in it. All piece geometry is uncalibrated. What misses says so and is not tuned away;"
+        "and the source with the place in it. All piece geometry is uncalibrated. What misses says so and is"
+        " not tuned away;"
     )
     print("nothing was tuned to a row without the row saying so.\n")
     print("| | closed forms and tables | experiments | practice |\n|---|---|---|---|")
@@ -85,9 +99,10 @@ def main() -> None:
     print("""
 ## What no row can show
 
-No published measured dataset of bone-in pressure frying with full conditions was found. Until a kitchen calibrates with
-its own probe logs every result is a scouting estimate. Contact between pieces, true three-dimensional shape and shrinkage
-are not resolved; no surface coefficient for chicken under pressure was found.""")
+No published measured dataset of bone-in pressure frying with full conditions was found. Until a kitchen
+calibrates with its own probe logs every result is a scouting estimate. Contact between pieces, true
+three-dimensional shape and shrinkage are not resolved; no surface coefficient for chicken under pressure was
+found.""")
 
 
 if __name__ == "__main__":

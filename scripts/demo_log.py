@@ -1,4 +1,6 @@
-"""Writes the invented probe log of the demo kitchen: python scripts/demo_log.py > src/frywright/catalog/demo/probe-log.csv
+"""Writes the invented probe log of the demo kitchen.
+
+Run ``python scripts/demo_log.py > src/frywright/catalog/demo/probe-log.csv``.
 
 Three breast halves in a full load of the pressure vat, simulated with a geometry that differs a
 little from the catalog's, read by an invented logger with noise, gaps and a few faults.
@@ -48,18 +50,28 @@ def main() -> None:
         CLOSE,
     )
     cook = run(
-        Cook(vat=replace(fryer, oil_start_c=float(idle.oil_temp_c[-1])), pieces=[*tracers, *load], spans=[*low, back]),
+        Cook(
+            vat=replace(fryer, oil_start_c=float(idle.oil_temp_c[-1])),
+            pieces=[*tracers, *load],
+            spans=[*low, back],
+        ),
         CLOSE,
     )
     first = float(idle.time_s[-1])
     time = np.arange(0.0, first + float(cook.time_s[-1]), 1.0)
     before = time < first
     oil = np.where(
-        before, np.interp(time, idle.time_s, idle.oil_temp_c), np.interp(time - first, cook.time_s, cook.oil_temp_c)
+        before,
+        np.interp(time, idle.time_s, idle.oil_temp_c),
+        np.interp(time - first, cook.time_s, cook.oil_temp_c),
     )
-    gauge = np.where(before, 0.0, np.interp(time - first, cook.time_s, cook.pressure_pa) - plan.site.atmosphere_pa)
+    gauge = np.where(
+        before, 0.0, np.interp(time - first, cook.time_s, cook.pressure_pa) - plan.site.atmosphere_pa
+    )
     sys.stdout.write("Invented demo log, no real kitchen\nLogger: four thermocouples and a gauge\n\n")
-    sys.stdout.write("Date;Time;Oil (°F);Breast 1 (°F);Breast 2 (°F);Breast 3 (°F);Gauge (psi);Display (°F)\n")
+    sys.stdout.write(
+        "Date;Time;Oil (°F);Breast 1 (°F);Breast 2 (°F);Breast 3 (°F);Gauge (psi);Display (°F)\n"
+    )
     columns = [oil]
     for n, tracer in enumerate(tracers):
         core = np.where(

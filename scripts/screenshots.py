@@ -7,7 +7,13 @@ from pathlib import Path
 from playwright.sync_api import sync_playwright
 
 SIZES = {"phone": (390, 844), "tablet": (820, 1180), "desk": (1440, 900)}
-FLAGS = ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-sync"]
+FLAGS = [
+    "--no-sandbox",
+    "--disable-gpu",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-sync",
+]
 OUT = Path(__file__).parent.parent / "docs/start"
 
 with sync_playwright() as playwright:
@@ -43,7 +49,11 @@ with sync_playwright() as playwright:
         board.wait_for_timeout(1500)
         board.screenshot(path=OUT / f"board-{size}-{language}.png")
         board.close()
-    for size, language, path, name in (("phone", "es", "/care/close", "close"), ("tablet", "en", "/care/new", "new-fryer"), ("desk", "en", "/records/probing", "probing")):
+    for size, language, path, name in (
+        ("phone", "es", "/care/close", "close"),
+        ("tablet", "en", "/care/new", "new-fryer"),
+        ("desk", "en", "/records/probing", "probing"),
+    ):
         width, height = SIZES[size]
         page = browser.new_page(viewport={"width": width, "height": height})
         page.goto(f"{sys.argv[1]}{path}?lang={language}")

@@ -15,40 +15,61 @@ def kitchen() -> Kitchen:
     return demo_kitchen()
 
 
-def piece(name: str = "breast", mass_kg: float = 1.95, a: float = 0.0155, n: float = 0.4, **changes) -> PieceClass:
+def piece(
+    name: str = "breast", mass_kg: float = 1.95, a: float = 0.0155, n: float = 0.4, **changes
+) -> PieceClass:
     values = {
-        "name": name, "mass_kg": mass_kg, "half_thickness_m": a, "shape_n": n, "start_temp_c": 4.0,
-        "density_kg_m3": 1050.0, "conductivity_w_mk": (0.47, 0.0012), "heat_capacity_j_kgk": 3500.0,
-        "water_kg_m3": 650.0, "film_kg_m2": 0.3,
-    }  # fmt: skip
+        "name": name,
+        "mass_kg": mass_kg,
+        "half_thickness_m": a,
+        "shape_n": n,
+        "start_temp_c": 4.0,
+        "density_kg_m3": 1050.0,
+        "conductivity_w_mk": (0.47, 0.0012),
+        "heat_capacity_j_kgk": 3500.0,
+        "water_kg_m3": 650.0,
+        "film_kg_m2": 0.3,
+    }
     return PieceClass(**{**values, **changes})
 
 
 def four_classes() -> list[PieceClass]:
     """Breast, thigh, drum, wing of four 1.19 kg heads."""
     return [
-        piece(), piece("thigh", 1.45, 0.015, 0.5), piece("drum", 0.8, 0.019, 1.1), piece("wing", 0.56, 0.0125, 0.9),
-    ]  # fmt: skip
+        piece(),
+        piece("thigh", 1.45, 0.015, 0.5),
+        piece("drum", 0.8, 0.019, 1.1),
+        piece("wing", 0.56, 0.0125, 0.9),
+    ]
 
 
 def vat(**changes) -> Vat:
     values = {
-        "oil_mass_kg": 29.0, "oil_start_c": 170.0, "heater_w": 12500.0, "lid_ua_w_k": 60.0, "lid_heat_j_k": 5000.0,
-        "loss_w_k": 3.0, "metal_heat_j_k": 8000.0,
-    }  # fmt: skip
+        "oil_mass_kg": 29.0,
+        "oil_start_c": 170.0,
+        "heater_w": 12500.0,
+        "lid_ua_w_k": 60.0,
+        "lid_heat_j_k": 5000.0,
+        "loss_w_k": 3.0,
+        "metal_heat_j_k": 8000.0,
+    }
     return Vat(**{**values, **changes})
 
 
 def open_cook(seconds: float = 900.0, pieces=None, **changes) -> Cook:
-    return Cook(vat=vat(**changes), pieces=pieces or four_classes(), spans=[Span(duration_s=seconds, set_c=165.0)])
+    return Cook(
+        vat=vat(**changes), pieces=pieces or four_classes(), spans=[Span(duration_s=seconds, set_c=165.0)]
+    )
 
 
 def pressure_cook(seconds: float = 660.0, rest_s: float = 120.0, pieces=None, **changes) -> Cook:
     vent = Span(duration_s=300.0, set_c=165.0, lid=Lid.VENT, until=Until.GAUGE_BELOW, value=2000.0)
     return Cook(
-        vat=vat(**changes), pieces=pieces or four_classes(),
+        vat=vat(**changes),
+        pieces=pieces or four_classes(),
         spans=[
-            Span(duration_s=seconds, set_c=165.0, lid=Lid.PRESSURE), vent,
+            Span(duration_s=seconds, set_c=165.0, lid=Lid.PRESSURE),
+            vent,
             Span(duration_s=rest_s, set_c=165.0, lid=Lid.REST),
         ],
-    )  # fmt: skip
+    )

@@ -17,7 +17,9 @@ def pages(data: bytes) -> int:
 
 
 def words(data: bytes) -> str:
-    """All text of a PDF as Typst writes it, glyph by glyph through each font's own table, lines joined by spaces."""
+    """All text of a PDF as Typst writes it, glyph by glyph through each font's own table, lines joined by
+    spaces.
+    """
     objects = {int(m[1]): m[2] for m in OBJECT.finditer(data)}
     lines = []
     for body in objects.values():
@@ -51,7 +53,9 @@ def _fonts(objects: dict[int, bytes], page: bytes) -> dict[bytes, dict[bytes, st
     for name, number in re.findall(rb"/(f\d+) (\d+) 0 R", table[1]):
         cmap = _stream(objects[_number(objects[int(number)], b"ToUnicode")])
         pairs = re.findall(rb"<([0-9A-F]{4})> <([0-9A-F]+)>\n", cmap.split(b"endcodespacerange")[1])
-        found[name] = {bytes.fromhex(a.decode()): bytes.fromhex(b.decode()).decode("utf-16-be") for a, b in pairs}
+        found[name] = {
+            bytes.fromhex(a.decode()): bytes.fromhex(b.decode()).decode("utf-16-be") for a, b in pairs
+        }
     return found
 
 

@@ -25,7 +25,14 @@ from frywright.workbench.cook import CookRequest
 PSI_PA = 6894.757293168361
 AIM_ROUNDS = 5
 PLACES = ("us_food_code_2022", "us_food_code_2013", "uk")
-FOODS = (("chicken_8", "dredge"), ("chicken_10", "dredge"), ("tenders", "dredge"), ("wings", "bare"), ("wings", "batter"), ("chicken_8", "batter"))  # fmt: skip
+FOODS = (
+    ("chicken_8", "dredge"),
+    ("chicken_10", "dredge"),
+    ("tenders", "dredge"),
+    ("wings", "bare"),
+    ("wings", "batter"),
+    ("chicken_8", "batter"),
+)
 
 
 @dataclass(frozen=True)
@@ -101,7 +108,9 @@ def asked(chance: Chance) -> tuple[Kitchen, CookRequest]:
     """
     vat = fryer(chance)
     food, coating = chance.one_of(FOODS)
-    product = Product(key="food", name="food", cut_set=food, coating=coating, start_temp_c=chance.between(0.0, 8.0))
+    product = Product(
+        key="food", name="food", cut_set=food, coating=coating, start_temp_c=chance.between(0.0, 8.0)
+    )
     longest = 1300.0 if food.startswith("chicken") else 600.0
     told = stages(chance, vat.kind is FryerKind.PRESSURE, longest)
     program = Program(name="program", product="food", fryer="vat", stages=told)
@@ -135,7 +144,9 @@ def plan_of(kitchen: Kitchen, request: CookRequest) -> FryPlan:
 
 
 def lengthened(request: CookRequest, more_s: float) -> CookRequest:
-    """The question with its longest timed stage longer or shorter by some seconds, never below a second or over two hours."""
+    """The question with its longest timed stage longer or shorter by some seconds, never below a second or
+    over two hours.
+    """
     told = request.program.stages
     longest = max(range(len(told)), key=lambda i: told[i].duration_s or 0.0)
     length = min(max((told[longest].duration_s or 0.0) + more_s, 1.0), 7200.0)
@@ -151,12 +162,16 @@ def margins(plans: Sequence[FryPlan], precision: Precision) -> np.ndarray:
     for p, cook, raw in zip(short, cooks, run_many(cooks, precision), strict=True):
         end, limit = lift_of(p, cook, raw).earliest_s, cook_limit(p.site.jurisdiction)
         fat = [100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in p.kinds]
-        found.append(min(margin_k(raw.time_s, raw.core_temp_c[:, i], end, limit, 0.0, f) for i, f in enumerate(fat)))
+        found.append(
+            min(margin_k(raw.time_s, raw.core_temp_c[:, i], end, limit, 0.0, f) for i, f in enumerate(fat))
+        )
     return np.array(found)
 
 
 def aimed(cases: Sequence[tuple[Kitchen, CookRequest]], within_k: float) -> list[tuple[Kitchen, CookRequest]]:
-    """Questions made so long that their ROUTINE margin comes near a random place within some kelvin of the limit."""
+    """Questions made so long that their ROUTINE margin comes near a random place within some kelvin of the
+    limit.
+    """
     aim = np.random.default_rng(len(cases)).uniform(-within_k, within_k, len(cases))
     kitchens, now = [kitchen for kitchen, _ in cases], [request for _, request in cases]
 

@@ -15,7 +15,9 @@ pytestmark = pytest.mark.browser
 
 @pytest.fixture(scope="module")
 def address(tmp_path_factory):
-    """The demo without its rush, in which no oil may be moved, so that the close can be played at any hour."""
+    """The demo without its rush, in which no oil may be moved, so that the close can be played at any
+    hour.
+    """
     text = demo_text().replace('rush = ["11:30-13:15", "17:00-20:00"]', "rush = []")
     assert "rush = []" in text
     with served(tmp_path_factory.mktemp("care"), text) as found:
@@ -23,7 +25,9 @@ def address(tmp_path_factory):
 
 
 def test_a_closer_logs_with_one_hand(browser, address):  # noqa: F811
-    """Reading, top-up and filter turn of a vat on a phone: each one number and one tap, within ten seconds, on targets a glove can hit."""
+    """Reading, top-up and filter turn of a vat on a phone: each one number and one tap, within ten seconds,
+    on targets a glove can hit.
+    """
     page = open_page(browser, address, "phone", "/care")
     tile = ".tile:has(h2:text-is('Alder, three-head pressure vat'))"
     for amount, what in (("12.5", "reading"), ("5", "top_up"), ("", "filter")):
@@ -67,7 +71,9 @@ PAGES = (
 
 @pytest.mark.parametrize("size", SIZES)
 def test_every_page_of_the_room_reads_well(browser, address, size):  # noqa: F811
-    """No sideways scrolling in the longer language; nothing for the accessibility checker to find where room is scarcest."""
+    """No sideways scrolling in the longer language; nothing for the accessibility checker to find where room
+    is scarcest.
+    """
     for path in PAGES:
         page = open_page(browser, address, size, f"{path}?lang=es")
         assert page.evaluate("document.documentElement.scrollWidth") <= page.viewport_size["width"], path
@@ -77,7 +83,9 @@ def test_every_page_of_the_room_reads_well(browser, address, size):  # noqa: F81
 
 
 def test_the_close_of_a_day_on_a_phone(browser, address):  # noqa: F811
-    """Heat off, filter, reading and top-up of one vat with the name typed once; a second move of oil is shut until the first is done; nothing typed is lost."""
+    """Heat off, filter, reading and top-up of one vat with the name typed once; a second move of oil is shut
+    until the first is done; nothing typed is lost.
+    """
     page = open_page(browser, address, "phone", "/care/close?lang=en")
 
     def do(step, value=""):
@@ -109,7 +117,9 @@ def test_the_close_of_a_day_on_a_phone(browser, address):  # noqa: F811
 
 
 def test_a_new_fryer_from_the_photo_of_its_plate_to_its_pack(browser, address, tmp_path):  # noqa: F811
-    """Photo and figures typed beside it, site measured, steps signed in their order with two at the dry check, the pack downloaded."""
+    """Photo and figures typed beside it, site measured, steps signed in their order with two at the dry
+    check, the pack downloaded.
+    """
     from tests.workbench.test_commissioning import FIGURES, PLATE, SITE, png
 
     (tmp_path / "plate.png").write_bytes(png())
@@ -129,7 +139,24 @@ def test_a_new_fryer_from_the_photo_of_its_plate_to_its_pack(browser, address, t
             page.fill(f"{site} [name={name}]", value)
     page.click(f"{site} button")
     assert "GO" in page.inner_text(".headline").upper()
-    order = ("plate", "survey", "place", "connection", "fire", "clean", "dry", "settings", "fill", "first_heat", "calibration", "programs", "proof", "leak", "training", "handover")  # fmt: skip
+    order = (
+        "plate",
+        "survey",
+        "place",
+        "connection",
+        "fire",
+        "clean",
+        "dry",
+        "settings",
+        "fill",
+        "first_heat",
+        "calibration",
+        "programs",
+        "proof",
+        "leak",
+        "training",
+        "handover",
+    )
     assert page.locator("input[value=fill]").count() == 0  # shut until two signed dry
     for step in order:
         form = f"form:has(input[name=step][value={step}])"

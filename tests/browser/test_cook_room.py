@@ -19,9 +19,14 @@ from frywright.workbench.kitchens import demo_text
 pytestmark = pytest.mark.browser
 SIZES = {"phone": (390, 844), "tablet": (820, 1180), "desk": (1440, 900)}
 FLAGS = [
-    "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-    "--disable-component-update", "--disable-sync",
-]  # fmt: skip
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+]
 
 
 @contextmanager
@@ -76,7 +81,8 @@ def test_three_sizes_two_languages(browser, address, size, language):
     page.wait_for_selector("#curves svg path.core")
     assert page.evaluate("document.documentElement.scrollWidth") <= SIZES[size][0]
     small = page.evaluate(
-        "[...document.querySelectorAll('input,select,button:not([hidden]),nav a')].filter(e => e.offsetParent && e.getBoundingClientRect().height < 44).length"
+        "[...document.querySelectorAll('input,select,button:not([hidden]),nav a')].filter(e => e.offsetParent"
+        " && e.getBoundingClientRect().height < 44).length"
     )
     assert small == 0
     assert page.evaluate("document.documentElement.lang") == language
@@ -111,7 +117,9 @@ def edit(page, name, value):
 
 
 def test_an_edit_redraws_and_survives_reload(browser, address):
-    """Each key changes the curves and the verdict; the address keeps what was typed. Timed in benchmarks/page.py."""
+    """Each key changes the curves and the verdict; the address keeps what was typed. Timed in
+    benchmarks/page.py.
+    """
     page = open_page(browser, address)
     page.wait_for_selector("#curves svg path.core")
     before = page.inner_text("#headline")
@@ -138,13 +146,16 @@ BAD = {
 }
 """What is typed into a box of the demo, and words of its refusal."""
 IN_VIEW = (
-    "(e) => { const b = e.getBoundingClientRect(); return b.height > 0 && b.top >= 0 && b.bottom <= innerHeight; }"
+    "(e) => { const b = e.getBoundingClientRect(); return b.height > 0 && b.top >= 0 && b.bottom <="
+    " innerHeight; }"
 )
 
 
 @pytest.mark.parametrize("size", sorted(SIZES))
 def test_a_mistake_leaves_no_answer_that_could_be_read_as_its_own(browser, address, size):
-    """At every size each bad value hides the verdict, greys the curves, says why on screen wherever the page stands, and marks its box."""
+    """At every size each bad value hides the verdict, greys the curves, says why on screen wherever the page
+    stands, and marks its box.
+    """
     page = open_page(browser, address, size)
     page.wait_for_selector("#curves svg path.core")
     for name, (text, says) in BAD.items():
@@ -171,7 +182,9 @@ def test_a_mistake_leaves_no_answer_that_could_be_read_as_its_own(browser, addre
 
 
 def test_a_mistake_without_scripts_and_a_page_that_opens_with_one(browser, address):
-    """The server says it on top and at the box, without an old answer; with scripts the mended page gets its answer whole."""
+    """The server says it on top and at the box, without an old answer; with scripts the mended page gets its
+    answer whole.
+    """
     bad = "/cook?program=bone-in+alder&load=6"
     page = open_page(browser, address, "phone", bad, java_script_enabled=False)
     assert page.locator("#problem").evaluate(IN_VIEW)

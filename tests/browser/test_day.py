@@ -1,4 +1,6 @@
-"""Room Day in a browser: a simulated Friday whose fryer dies at 17:40, every size and both languages, a lost server, no clock while pressure is let go."""
+"""Room Day in a browser: a simulated Friday whose fryer dies at 17:40, every size and both languages, a lost
+server, no clock while pressure is let go.
+"""
 
 from __future__ import annotations
 
@@ -32,7 +34,9 @@ def until(page, clock, seconds=120):
 
 
 def test_a_friday_whose_fryer_dies(browser, day):  # noqa: F811
-    """Played fast by the advice; at 17:40 birch fails, the new plan is told, nothing more goes into it; at the close waste is explained."""
+    """Played fast by the advice; at 17:40 birch fails, the new plan is told, nothing more goes into it; at
+    the close waste is explained.
+    """
     page = open_page(browser, day, "tablet", f"/day/board?practice=7&{FRIDAY}")
     page.select_option("#speed", "1200")
     page.click("#auto")
@@ -99,7 +103,8 @@ def test_no_clock_runs_while_pressure_is_let_go(browser, day):  # noqa: F811
     key = "vent-test"
     page.evaluate(
         """([key, at]) => fetch('/day/tap', {method: 'POST', headers: {'Content-Type': 'application/json'},
-        body: JSON.stringify({key, what: 'drop', fryer: 'alder', product: 'bone_in', pieces: 16, practice: '41', date: '2026-11-27', at_s: at, now_s: at})})""",
+        body: JSON.stringify({key, what: 'drop', fryer: 'alder', product: 'bone_in', pieces: 16,
+        practice: '41', date: '2026-11-27', at_s: at, now_s: at})})""",
         [key, 34800],
     )
     tile = ".tile:has(h2:text-is('Alder, three-head pressure vat'))"
@@ -113,15 +118,20 @@ def test_no_clock_runs_while_pressure_is_let_go(browser, day):  # noqa: F811
 
 
 @pytest.mark.parametrize("size", SIZES)
-@pytest.mark.parametrize("path", ["/day", "/day/board?practice=7", "/day/pull", "/day/replay", "/day/close?practice=7"])
+@pytest.mark.parametrize(
+    "path", ["/day", "/day/board?practice=7", "/day/pull", "/day/replay", "/day/close?practice=7"]
+)
 def test_every_size_reads_well(browser, day, size, path):  # noqa: F811
-    """No sideways scrolling, targets large enough, nothing for the accessibility checker to find; the longer language where room is scarce."""
+    """No sideways scrolling, targets large enough, nothing for the accessibility checker to find; the longer
+    language where room is scarce.
+    """
     for language in ("en", "es") if path == "/day" else (("en",) if size == "desk" else ("es",)):
         mark = "&" if "?" in path else "?"
         page = open_page(browser, day, size, f"{path}{mark}{FRIDAY}&lang={language}")
         assert page.evaluate("document.documentElement.scrollWidth") <= page.viewport_size["width"]
         small = page.evaluate(
-            "[...document.querySelectorAll('.tap button')].filter(e => e.offsetParent && e.getBoundingClientRect().height < 44).length"
+            "[...document.querySelectorAll('.tap button')].filter(e => e.offsetParent &&"
+            " e.getBoundingClientRect().height < 44).length"
         )
         assert small == 0
         assert [v["id"] for v in Axe().run(page).response["violations"]] == []

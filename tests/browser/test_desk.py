@@ -85,7 +85,9 @@ def test_the_whole_path(browser, address):  # noqa: F811
 
 @pytest.mark.parametrize("size", sorted(SIZES))
 def test_one_at_a_time_shows_one_box(browser, address, size):  # noqa: F811
-    """One box fills the form; Enter goes on, an empty one means nothing held; after the last the form is whole and can be sent."""
+    """One box fills the form; Enter goes on, an empty one means nothing held; after the last the form is
+    whole and can be sent.
+    """
     page = open_page(browser, address, size, "/cook/readback?program=bone-in+birch")
     boxes = page.locator("#readback label:visible")
     whole = boxes.count()

@@ -1,4 +1,6 @@
-"""Room Probes in a browser: a file dropped in, events, verdict and calibration; the same on a phone, by keyboard and reader."""
+"""Room Probes in a browser: a file dropped in, events, verdict and calibration; the same on a phone, by
+keyboard and reader.
+"""
 
 from __future__ import annotations
 
@@ -12,7 +14,9 @@ pytestmark = pytest.mark.browser
 
 
 def test_a_technicians_afternoon(browser, address):  # noqa: F811
-    """Check the thermometer, drop the log in, see what happened, calibrate, keep it; the kept calibration moves what the Cook page predicts."""
+    """Check the thermometer, drop the log in, see what happened, calibrate, keep it; the kept calibration
+    moves what the Cook page predicts.
+    """
     page = open_page(browser, address, "desk", "/cook?program=bone-in+alder")
     before = page.inner_text("main")
     page.goto(f"{address}/cook/probes")
@@ -20,7 +24,9 @@ def test_a_technicians_afternoon(browser, address):  # noqa: F811
     page.fill("form[action$=check] [name=ice]", "32.4")
     page.click("form[action$=check] button")
     assert "within what is allowed" in page.inner_text("main")
-    page.set_input_files("input[type=file]", {"name": "log.csv", "mimeType": "text/csv", "buffer": demo_log()})
+    page.set_input_files(
+        "input[type=file]", {"name": "log.csv", "mimeType": "text/csv", "buffer": demo_log()}
+    )
     page.click("form[action$=upload] button")
     page.wait_for_url("**/cook/probes/*")
     told = page.inner_text("main")

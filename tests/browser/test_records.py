@@ -1,4 +1,6 @@
-"""Room Records in a browser: a raw piece on a phone, an auditor's visit, a tamper by hand found and located, every size and language."""
+"""Room Records in a browser: a raw piece on a phone, an auditor's visit, a tamper by hand found and located,
+every size and language.
+"""
 
 from __future__ import annotations
 
@@ -42,7 +44,9 @@ def signed_in(browser, address, size, name, path):  # noqa: F811
 
 
 def test_a_raw_piece_on_a_phone(browser, address):  # noqa: F811
-    """The lead probes 158 °F: the case opens, serving is not offered before a probe meets the limit, it closes when all is decided, and the name is on the entries."""
+    """The lead probes 158 °F: the case opens, serving is not offered before a probe meets the limit, it
+    closes when all is decided, and the name is on the entries.
+    """
     page = signed_in(browser, address, "phone", "Lee Lead", "/records/probing?lang=en")
     page.fill("form[action='/records/probing'] [name=temp]", "158")
     page.fill("form[action='/records/probing'] [name=thermometer]", "T1")
@@ -71,7 +75,9 @@ def test_a_raw_piece_on_a_phone(browser, address):  # noqa: F811
 
 
 def test_an_auditors_visit(browser, address, folder):  # noqa: F811
-    """Signs in, sees the pack with its gaps and its case, opens an entry, cannot write; then somebody edits the database by hand, and the room says where."""
+    """Signs in, sees the pack with its gaps and its case, opens an entry, cannot write; then somebody edits
+    the database by hand, and the room says where.
+    """
     page = signed_in(browser, address, "desk", "Ada Auditor", "/records/pack?lang=en")
     assert "1 below the limit" in page.inner_text(".headline")
     assert "1 readings by a thermometer without a valid check" in page.inner_text("main")
@@ -83,13 +89,16 @@ def test_an_auditors_visit(browser, address, folder):  # noqa: F811
     assert page.locator("a[href='/records/people']").count() == 0
     page.click("tbody a >> nth=0")
     assert "recorded" in page.inner_text("main")
-    refused = page.request.post(f"{address}/care/oil", form={"vat": "alder", "what": "filter"}, headers={"origin": address})  # fmt: skip
+    refused = page.request.post(
+        f"{address}/care/oil", form={"vat": "alder", "what": "filter"}, headers={"origin": address}
+    )
     assert refused.status == 403
     with sqlite3.connect(folder / "b.db") as raw:
         raw.execute("DROP TRIGGER entry_no_update")
         (number,) = raw.execute("SELECT min(number) FROM entry WHERE kind='probe_reading'").fetchone()
         raw.execute(
-            "UPDATE entry SET payload=replace(payload, '\"core_c\":70', '\"core_c\":77') WHERE number=?", (number,)
+            "UPDATE entry SET payload=replace(payload, '\"core_c\":70', '\"core_c\":77') WHERE number=?",
+            (number,),
         )
     raw.close()
     page.goto(f"{address}/records")
@@ -102,7 +111,14 @@ def test_an_auditors_visit(browser, address, folder):  # noqa: F811
 def test_every_page_reads_well(browser, address, size):  # noqa: F811
     """No sideways scrolling in the longer language; nothing for the accessibility checker on a phone."""
     page = signed_in(browser, address, size, "Olive Owner", "/records?lang=es")
-    for path in ("/records", "/records/probing", "/records/pack", "/records/people", "/records/entry/1", "/sign-in"):
+    for path in (
+        "/records",
+        "/records/probing",
+        "/records/pack",
+        "/records/people",
+        "/records/entry/1",
+        "/sign-in",
+    ):
         page.goto(f"{address}{path}?lang=es")
         assert page.evaluate("document.documentElement.scrollWidth") <= page.viewport_size["width"], path
         if size == "phone":

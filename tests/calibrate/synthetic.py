@@ -61,7 +61,9 @@ def piece(name: str, mass_kg: float, half_m: float, shape: float, start_c: float
     plan = plan_of(False)
     kind = next(k for k in plan.kinds if k.cut.key == CUT)
     base = piece_class(plan, kind)
-    return replace(base, name=name, mass_kg=mass_kg, half_thickness_m=half_m, shape_n=shape, start_temp_c=start_c)
+    return replace(
+        base, name=name, mass_kg=mass_kg, half_thickness_m=half_m, shape_n=shape, start_temp_c=start_c
+    )
 
 
 def make(seed: int, loads: int | None = None, hard: bool = False) -> Made:
@@ -76,9 +78,13 @@ def make(seed: int, loads: int | None = None, hard: bool = False) -> Made:
     offset = rng.uniform(-8.0, 8.0)
     set_c = rng.uniform(158.0, 178.0)
     fryer = replace(
-        vat(plan_of(True)), oil_mass_kg=mass, oil_start_c=set_c - offset, heater_w=mass * rng.uniform(380.0, 520.0),
-        swing_k=rng.uniform(3.0, 7.0), loss_w_k=rng.uniform(5.0, 8.0),
-    )  # fmt: skip
+        vat(plan_of(True)),
+        oil_mass_kg=mass,
+        oil_start_c=set_c - offset,
+        heater_w=mass * rng.uniform(380.0, 520.0),
+        swing_k=rng.uniform(3.0, 7.0),
+        loss_w_k=rng.uniform(5.0, 8.0),
+    )
     share = rng.uniform(0.4 if hard else 0.7, 1.0)
     half, shape = rng.uniform(0.0125, 0.0175), rng.uniform(0.3, 1.2)
     halves = (half, half * 1.048)
@@ -93,13 +99,24 @@ def make(seed: int, loads: int | None = None, hard: bool = False) -> Made:
     for _ in range(count):
         drops.append(state.now_s)
         spans = _program(rng, set_c - offset, half, pressure)
-        lift, vent = state.load(pieces, spans, float(rng.uniform(400.0, 800.0)), float(rng.uniform(10.0, 120.0)), hard)
+        lift, vent = state.load(
+            pieces, spans, float(rng.uniform(400.0, 800.0)), float(rng.uniform(10.0, 120.0)), hard
+        )
         lifts.append(lift)
         vents += vent
     truth = Truth(
-        drops_s=tuple(drops), lifts_s=tuple(lifts), vents_s=tuple(vents), offset_k=offset, half_thickness_m=halves,
-        mass_kg=(pieces[0].mass_kg, pieces[1].mass_kg), shape_n=shape, pressure=pressure, vat=fryer, pieces=pieces, set_c=set_c,
-    )  # fmt: skip
+        drops_s=tuple(drops),
+        lifts_s=tuple(lifts),
+        vents_s=tuple(vents),
+        offset_k=offset,
+        half_thickness_m=halves,
+        mass_kg=(pieces[0].mass_kg, pieces[1].mass_kg),
+        shape_n=shape,
+        pressure=pressure,
+        vat=fryer,
+        pieces=pieces,
+        set_c=set_c,
+    )
     return _sense(rng, state, truth, hard)
 
 
@@ -135,7 +152,9 @@ class _Chain:
         """Idle time after which the heater first cuts out, later than ``least_s``."""
         rest = Span(duration_s=least_s + 900.0, set_c=self.set_c, lid=Lid.REST)
         history = run(Cook(vat=self.vat, pieces=pieces, spans=[*spans, rest]), NEAR_TRUTH)
-        resting = history.time_s - history.time_s[np.flatnonzero(history.span < len(spans))[-1] if spans else 0]
+        resting = (
+            history.time_s - history.time_s[np.flatnonzero(history.span < len(spans))[-1] if spans else 0]
+        )
         heats = np.diff(history.heater_j) > 0.0
         outs = np.flatnonzero(heats[:-1] & ~heats[1:]) + 1
         return float(next((resting[k] for k in outs if resting[k] > least_s), least_s))
@@ -144,7 +163,9 @@ class _Chain:
         before = self.now_s
         if not at_random:
             least_s = self._ready(list(pieces), spans, least_s) + after_s
-        history = self._run(list(pieces), [*spans, Span(duration_s=least_s, set_c=self.set_c, lid=Lid.REST)], 1.0)
+        history = self._run(
+            list(pieces), [*spans, Span(duration_s=least_s, set_c=self.set_c, lid=Lid.REST)], 1.0
+        )
         at = [history.time_s[np.flatnonzero(history.span == k)[-1]] for k in range(len(spans))]
         vents = [before + float(at[k - 1]) for k, span in enumerate(spans) if span.lid is Lid.VENT]
         return before + float(at[-1]), vents
@@ -152,10 +173,15 @@ class _Chain:
     def _run(self, pieces, spans, core_gain):  # type: ignore[no-untyped-def]
         history = run(Cook(vat=self.vat, pieces=pieces, spans=spans), NEAR_TRUTH)
         cores = history.core_temp_c * core_gain
-        self.parts.append({
-            "time": self.now_s + history.time_s, "oil": history.oil_temp_c, "gauge": history.pressure_pa - self.vat.atmosphere_pa,
-            "core 1": cores[:, 0], "core 2": cores[:, -1],
-        })  # fmt: skip
+        self.parts.append(
+            {
+                "time": self.now_s + history.time_s,
+                "oil": history.oil_temp_c,
+                "gauge": history.pressure_pa - self.vat.atmosphere_pa,
+                "core 1": cores[:, 0],
+                "core 2": cores[:, -1],
+            }
+        )
         self.now_s += float(history.time_s[-1])
         self.vat = replace(self.vat, oil_start_c=float(history.oil_temp_c[-1]))
         return history
@@ -171,8 +197,16 @@ def _sense(rng: np.random.Generator, state: _Chain, truth: Truth, hard: bool) ->
     for name in ("oil", "core 1", "core 2", "gauge"):
         exact = _sample(state, name, time)
         scale = 300.0 if name == "gauge" else 1.0
-        drift = 0.0 if name in ("gauge", "oil") else rng.normal(0.0, 0.15) + rng.normal(0.0, 0.15) * time / time[-1]
-        read = np.round((exact + drift + noise * scale * rng.normal(size=len(time))) / (digit * scale)) * digit * scale
+        drift = (
+            0.0
+            if name in ("gauge", "oil")
+            else rng.normal(0.0, 0.15) + rng.normal(0.0, 0.15) * time / time[-1]
+        )
+        read = (
+            np.round((exact + drift + noise * scale * rng.normal(size=len(time))) / (digit * scale))
+            * digit
+            * scale
+        )
         curves[name] = (
             _in_and_out(time, read, truth, int(name[-1]) - 1, rng, noise) if name.startswith("core") else read
         )
@@ -190,7 +224,9 @@ def _in_and_out(time, read, truth, n, rng, noise):  # type: ignore[no-untyped-de
     out = np.where(np.isnan(read), 22.0, read)
     for drop in truth.drops_s:
         waiting = (time >= drop - 120.0) & (time < drop)
-        drift = float(read[min(int(np.searchsorted(time, drop)), len(read) - 1)] - truth.pieces[n].start_temp_c)
+        drift = float(
+            read[min(int(np.searchsorted(time, drop)), len(read) - 1)] - truth.pieces[n].start_temp_c
+        )
         out[waiting] = truth.pieces[n].start_temp_c + drift + noise * rng.normal(size=int(waiting.sum()))
     return out
 
@@ -211,13 +247,21 @@ def write(made: Made, seed: int) -> bytes:
     unit = str(rng.choice(["c", "f"]))
     style = int(rng.integers(0, 5))
     start = dt.datetime(2026, int(rng.integers(1, 13)), int(rng.integers(13, 28)), 7, 30, 0)
-    names = {"oil": "Oil", "core 1": "Breast A", "core 2": "Breast B", "gauge": "Gauge (psi)", "display": "Display"}
+    names = {
+        "oil": "Oil",
+        "core 1": "Breast A",
+        "core 2": "Breast B",
+        "gauge": "Gauge (psi)",
+        "display": "Display",
+    }
     mark = str(rng.choice(["----", "", "OPEN", "NaN"]))
     columns, titles = [], []
     for key, values in made.curves.items():
         fahrenheit = values * 9 / 5 + 32 if unit == "f" else values
         shown = values / 6894.757293168361 if key == "gauge" else fahrenheit
-        columns.append([mark if np.isnan(v) else f"{v:.2f}".replace(".", "," if comma else ".") for v in shown])
+        columns.append(
+            [mark if np.isnan(v) else f"{v:.2f}".replace(".", "," if comma else ".") for v in shown]
+        )
         titles.append(names[key] if key == "gauge" else f"{names[key]} (°{unit.upper()})")
     stamps = [_stamp(start + dt.timedelta(seconds=float(t)), float(t), style, sep) for t in made.time_s]
     rows = [sep.join([stamp, *cells]) for stamp, *cells in zip(stamps, *columns, strict=True)]

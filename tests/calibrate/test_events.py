@@ -52,7 +52,8 @@ def test_one_log_in_detail():
     found = analyse(read_log(io.BytesIO(write(made, 2)), "log"))
     vat = made.truth.vat
     per_kelvin = (
-        vat.oil_mass_kg * (vat.oil_cp_j_kgk[0] + vat.oil_cp_j_kgk[1] * found.control.mean_c) + vat.metal_heat_j_k
+        vat.oil_mass_kg * (vat.oil_cp_j_kgk[0] + vat.oil_cp_j_kgk[1] * found.control.mean_c)
+        + vat.metal_heat_j_k
     )
     assert found.heat.heater_k_s == pytest.approx(vat.heater_w / per_kelvin, rel=0.02)
     assert found.control.swing_k == pytest.approx(vat.swing_k, abs=0.4)
@@ -71,15 +72,29 @@ def test_mean_of_peaks_and_valleys():
 
 def held(cycles: int = 5, drift: float = 0.0) -> Control:
     return Control(
-        mean_c=165.0, swing_k=4.0, error_k=0.1, cycles_count=cycles, peaks_c=(), valleys_c=(), peak_times_s=(),
-        valley_times_s=(), drift_k=drift,
-    )  # fmt: skip
+        mean_c=165.0,
+        swing_k=4.0,
+        error_k=0.1,
+        cycles_count=cycles,
+        peaks_c=(),
+        valleys_c=(),
+        peak_times_s=(),
+        valley_times_s=(),
+        drift_k=drift,
+    )
 
 
 @pytest.mark.parametrize(
     ("offset_f", "advice"),
-    [(0.0, Advice.FINE), (4.9, Advice.FINE), (-5.1, Advice.ENTER_OFFSET), (9.9, Advice.ENTER_OFFSET), (10.2, Advice.SERVICE), (-30, Advice.SERVICE)],
-)  # fmt: skip
+    [
+        (0.0, Advice.FINE),
+        (4.9, Advice.FINE),
+        (-5.1, Advice.ENTER_OFFSET),
+        (9.9, Advice.ENTER_OFFSET),
+        (10.2, Advice.SERVICE),
+        (-30, Advice.SERVICE),
+    ],
+)
 def test_offset_advice(offset_f, advice):
     """Fine within 5 degF, an offset to 10, then service (common practice, no source)."""
     assert advise(held(), to_inside(offset_f, "f_diff"))[0] is advice
@@ -117,10 +132,19 @@ FIRST = HeatUp(from_c=60.0, to_c=160.0, duration_s=600.0, oil_mass_kg=29.0, star
 
 @pytest.mark.parametrize(
     ("ratio", "kind"),
-    [(1.0, "normal"), (1.2, "watch"), (1.33, "low_voltage"), (1.5, "element"), (2.0, "phase"), (3.5, "far_off")],
+    [
+        (1.0, "normal"),
+        (1.2, "watch"),
+        (1.33, "low_voltage"),
+        (1.5, "element"),
+        (2.0, "phase"),
+        (3.5, "far_off"),
+    ],
 )
 def test_heat_up_hints(ratio, kind):
-    """208 V on a 240 V heater takes (240/208)^2 = 1.33 as long, one of three elements out 1.5, a lost phase 2.0."""
+    """208 V on a 240 V heater takes (240/208)^2 = 1.33 as long, one of three elements out 1.5, a lost phase
+    2.0.
+    """
     now = HeatUp(from_c=60.0, to_c=160.0, duration_s=600.0 * ratio, oil_mass_kg=29.0, start_c=25.0)
     found, note = compare_heat_up(now, FIRST)
     assert found == pytest.approx(ratio)
@@ -131,7 +155,14 @@ def test_heat_up_hints(ratio, kind):
 def test_heat_up_is_void_at_another_level_or_start():
     """Another oil mass or a warm start is no comparison."""
     for change in ({"oil_mass_kg": 26.0}, {"start_c": 45.0}, {"to_c": 150.0}):
-        values = {"from_c": 60.0, "to_c": 160.0, "duration_s": 700.0, "oil_mass_kg": 29.0, "start_c": 25.0, **change}
+        values = {
+            "from_c": 60.0,
+            "to_c": 160.0,
+            "duration_s": 700.0,
+            "oil_mass_kg": 29.0,
+            "start_c": 25.0,
+            **change,
+        }
         with pytest.raises(InputError):
             compare_heat_up(HeatUp(**values), FIRST)
 
@@ -172,7 +203,9 @@ def test_a_log_without_oil_or_without_kinks_says_so():
     lines = ["s;Core °C", *(f"{i};{4 + 0.1 * i:.1f}" for i in range(200))]
     assert analyse(read_log(io.BytesIO("\n".join(lines).encode()), "log")).notes[0].kind == "no_oil"
     lines = ["s;Oil °C", *(f"{i};170,0" for i in range(400))]
-    assert "no_kinks" in {n.kind for n in analyse(read_log(io.BytesIO("\n".join(lines).encode()), "log")).notes}
+    assert "no_kinks" in {
+        n.kind for n in analyse(read_log(io.BytesIO("\n".join(lines).encode()), "log")).notes
+    }
 
 
 def test_a_shifted_channel_is_found():
@@ -184,7 +217,9 @@ def test_a_shifted_channel_is_found():
 
 
 def two_loads(gap_s: float) -> np.ndarray:
-    """Oil of a switching heater with two loads whose draws decay, the second ``gap_s`` after the first (explicit Euler)."""
+    """Oil of a switching heater with two loads whose draws decay, the second ``gap_s`` after the first
+    (explicit Euler).
+    """
     time = np.arange(0.0, 5200.0)
     draw = np.zeros(len(time))
     for start in (2000.0, 2000.0 + gap_s):
@@ -212,7 +247,9 @@ def test_overlapping_loads_are_marked():
 
 
 def test_core_curves_are_judged_without_an_oil_channel():
-    """A log of core probes only: each warming curve is taken from where it warms; a mis-scaled one is still named."""
+    """A log of core probes only: each warming curve is taken from where it warms; a mis-scaled one is still
+    named.
+    """
     made = make(5, loads=1)
     del made.curves["oil"], made.curves["display"]
     found = analyse(read_log(io.BytesIO(write(made, 5)), "log"), atmosphere_pa=made.truth.vat.atmosphere_pa)

@@ -12,7 +12,16 @@ import pytest
 from frywright.calibrate.analyse import analyse
 from frywright.calibrate.channels import Role
 from frywright.calibrate.core import curve_of, moves_in, scale_note, unbridged
-from frywright.calibrate.fit import FITTING, Headspace, Probed, Trial, engine_question, fit, headspace_of, tracer
+from frywright.calibrate.fit import (
+    FITTING,
+    Headspace,
+    Probed,
+    Trial,
+    engine_question,
+    fit,
+    headspace_of,
+    tracer,
+)
 from frywright.calibrate.gauge import Pressed
 from frywright.calibrate.placement import NODES, placement, profile
 from frywright.calibrate.readings import read_log
@@ -46,10 +55,17 @@ def trial_of(seed: int) -> tuple[Trial, object]:
     plan = plan_of(made.truth.pressure)
     mass = next(k.cut.reference_mass_kg for k in plan.kinds if k.cut.key == CUT)
     gauge = log.of(Role.GAUGE)
-    return Trial(
-        plan=plan, lift_s=lift - drop, probes=(Probed(cut=CUT, piece_mass_kg=mass, curve=found.curves[1]),),
-        oil=(time, log.of(Role.OIL)[0].values[inside]), gauge=(time, gauge[0].values[inside]) if pressed else None, pressed=pressed,
-    ), made.truth  # fmt: skip
+    return (
+        Trial(
+            plan=plan,
+            lift_s=lift - drop,
+            probes=(Probed(cut=CUT, piece_mass_kg=mass, curve=found.curves[1]),),
+            oil=(time, log.of(Role.OIL)[0].values[inside]),
+            gauge=(time, gauge[0].values[inside]) if pressed else None,
+            pressed=pressed,
+        ),
+        made.truth,
+    )
 
 
 def fitted(seed: int) -> tuple[float, bool]:
@@ -62,7 +78,9 @@ def fitted(seed: int) -> tuple[float, bool]:
 
 @pytest.mark.slow
 def test_size_and_interval_of_three_hundred_logs():
-    """From file to fit on 300 logs with shape free: the size within 2 %, its 95 % interval right in 93 to 97 %."""
+    """From file to fit on 300 logs with shape free: the size within 2 %, its 95 % interval right in 93 to 97
+    %.
+    """
     with ProcessPoolExecutor(2) as pool:
         rows = list(pool.map(fitted, SEEDS))
     errors, inside = np.array(rows, dtype=float).T
@@ -91,7 +109,9 @@ def test_parameters_that_look_alike_are_named():
 
 
 def test_fits_that_the_data_cannot_carry_are_refused():
-    """Too short a curve, no oil, no probe, no weight, no gauge, two cuts, and nonsense are each refused with a reason."""
+    """Too short a curve, no oil, no probe, no weight, no gauge, two cuts, and nonsense are each refused with
+    a reason.
+    """
     trial, _ = trial_of(1)
     probed = trial.probes[0]
     early = replace(
@@ -100,12 +120,18 @@ def test_fits_that_the_data_cannot_carry_are_refused():
     thigh = replace(probed, cut="thigh")
     upside = replace(probed, curve=replace(probed.curve, core_c=probed.curve.core_c[::-1].copy()))
     cases = {
-        "short": (replace(trial, probes=(early,)), GEOMETRY), "no_oil": (replace(trial, oil=None), GEOMETRY),
-        "no_probe": (replace(trial, probes=()), GEOMETRY), "no_weight": (trial, ("area_factor_n",)),
+        "short": (replace(trial, probes=(early,)), GEOMETRY),
+        "no_oil": (replace(trial, oil=None), GEOMETRY),
+        "no_probe": (replace(trial, probes=()), GEOMETRY),
+        "no_weight": (trial, ("area_factor_n",)),
         "no_gauge": (replace(trial, gauge=None, pressed=None), ("working_gauge_pa",)),
-        "implausible": (replace(trial, probes=(replace(probed, piece_mass_kg=10.0 * probed.piece_mass_kg),)), GEOMETRY),
-        "mixed": (replace(trial, probes=(probed, thigh)), GEOMETRY), "misfit": (replace(trial, probes=(upside,)), GEOMETRY),
-    }  # fmt: skip
+        "implausible": (
+            replace(trial, probes=(replace(probed, piece_mass_kg=10.0 * probed.piece_mass_kg),)),
+            GEOMETRY,
+        ),
+        "mixed": (replace(trial, probes=(probed, thigh)), GEOMETRY),
+        "misfit": (replace(trial, probes=(upside,)), GEOMETRY),
+    }
     for kind, (case, free) in cases.items():
         found = fit([case], free)
         assert kind in {n.kind for n in found.refused}, kind
@@ -119,7 +145,9 @@ def test_fits_that_the_data_cannot_carry_are_refused():
 def test_a_weight_finds_the_area_factor():
     """Moisture lost by an area factor of 1.3 leads back to it."""
     trial, _ = trial_of(1)
-    kinds = tuple(k if k.heavy else replace(k, cut=replace(k.cut, area_factor_n=1.3)) for k in trial.plan.kinds)
+    kinds = tuple(
+        k if k.heavy else replace(k, cut=replace(k.cut, area_factor_n=1.3)) for k in trial.plan.kinds
+    )
     from frywright.calibrate.fit import _usual
 
     plan = replace(trial.plan, kinds=kinds)
@@ -136,7 +164,8 @@ def test_weights_find_the_share_of_water_let_go():
     trial, true = trial_of(1)
     geometry = {"half_thickness_m": true.half_thickness_m[1], "shape_n": true.shape_n}
     kinds = tuple(
-        replace(k, cut=replace(k.cut, drip_frac=0.24, **geometry)) if k.cut.key == CUT else k for k in trial.plan.kinds
+        replace(k, cut=replace(k.cut, drip_frac=0.24, **geometry)) if k.cut.key == CUT else k
+        for k in trial.plan.kinds
     )
     from frywright.calibrate.fit import _usual
 
@@ -155,7 +184,9 @@ def test_weights_find_the_share_of_water_let_go():
 
 
 def test_a_shape_at_its_bound_with_a_misfit_warns():
-    """Shape at 0 with 0.9 K left over warns of another program; with 0.5 K, or away from the bound, it does not."""
+    """Shape at 0 with 0.9 K left over warns of another program; with 0.5 K, or away from the bound, it does
+    not.
+    """
     from frywright.calibrate.fit import Fitted, _Problem
 
     problem = _Problem([trial_of(1)[0]], GEOMETRY, SENSOR_SD_K)
@@ -185,7 +216,9 @@ def test_the_lid_from_a_gauge_curve(kitchen):
 
 
 def vented(plan):
-    """A full load of a pressure program solved at FINE: history, start and end of the vent, class of a wing."""
+    """A full load of a pressure program solved at FINE: history, start and end of the vent, class of a
+    wing.
+    """
     cook = question(plan)
     truth = run(cook, FINE)
     lids = np.array([span.lid for span in cook.spans])[np.minimum(truth.span, len(cook.spans) - 1)]
@@ -195,10 +228,12 @@ def vented(plan):
 
 
 def test_a_vent_is_stepped_as_a_vent(kitchen):
-    """A wing follows the truth within 0.15 K through the vent when the pressure is known, 0.35 K from a gauge each second.
+    """A wing follows the truth within 0.15 K through the vent when the pressure is known, 0.35 K from a gauge
+    each second.
 
-    The first half second, in which the boiling point breaks, is left out, and the second in which the lid opens; between
-    two readings of the gauge the boiling point falls by up to 3 K, so the first two seconds are left out with it.
+    The first half second, in which the boiling point breaks, is left out, and the second in which the lid
+    opens; between two readings of the gauge the boiling point falls by up to 3 K, so the first two seconds
+    are left out with it.
     """
     plan = make_plan(kitchen, kitchen.program("bone-in alder"))
     truth, vent, zero, wing = vented(plan)
@@ -220,7 +255,9 @@ def test_a_vent_is_stepped_as_a_vent(kitchen):
 
 
 def test_the_headspace_without_a_gauge_is_the_fryers_own(kitchen):
-    """Open programs have none; a pressure program without a gauge gets the model's curve with its lid: closed, vent, zero."""
+    """Open programs have none; a pressure program without a gauge gets the model's curve with its lid:
+    closed, vent, zero.
+    """
     oil = (np.array([0.0, 900.0]), np.array([165.0, 165.0]))
     opened = Trial(plan=make_plan(kitchen, kitchen.program("bone-in cedar")), lift_s=900.0, oil=oil)
     assert headspace_of(opened) == Headspace(None, None)
@@ -275,8 +312,13 @@ def test_a_lifted_probe_is_named_and_the_rest_unused():
 
 @pytest.mark.parametrize(
     ("low", "high", "words"),
-    [(39.0, 185.0, "°F read as °C"), (-15.6, 26.7, "°C read as °F"), (4.0, 150.0, "above boiling"), (60.0, 90.0, "no piece is dropped")],
-)  # fmt: skip
+    [
+        (39.0, 185.0, "°F read as °C"),
+        (-15.6, 26.7, "°C read as °F"),
+        (4.0, 150.0, "above boiling"),
+        (60.0, 90.0, "no piece is dropped"),
+    ],
+)
 def test_a_misscaled_probe_is_named(low, high, words):
     """Readings in the wrong unit, above boiling or from no cold piece are named."""
     note = scale_note(curve(np.linspace(low, high, 800)), 100.0)

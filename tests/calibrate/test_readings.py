@@ -39,7 +39,9 @@ def accounted(log) -> bool:
 
 @pytest.mark.parametrize("case", CASES, ids=lambda c: c["file"])
 def test_ugly_file(case):
-    """Each ugly file gives what its case says: kept lines, notes, questions, drops, start, units, or an error."""
+    """Each ugly file gives what its case says: kept lines, notes, questions, drops, start, units, or an
+    error.
+    """
     data = (UGLY / case["file"]).read_bytes()
     if "error" in case:
         with pytest.raises(DataError) as caught:
@@ -109,12 +111,19 @@ def test_nothing_is_invented():
 @pytest.mark.parametrize(
     ("dates", "separator", "choices"),
     [
-        ([("03", "25", "2026")], "/", ("mdy",)), ([("25", "03", "2026")], "/", ("dmy",)),
-        ([("03", "02", "2026")], "/", ("mdy", "dmy")), ([("2026", "03", "02")], "-", ("ymd",)),
-        ([("03", "02", "2026")], ".", ("dmy",)), ([("01", "02", "2026"), ("02", "02", "2026"), ("03", "02", "2026"), ("04", "02", "2026")], "/", ("dmy",)),
+        ([("03", "25", "2026")], "/", ("mdy",)),
+        ([("25", "03", "2026")], "/", ("dmy",)),
+        ([("03", "02", "2026")], "/", ("mdy", "dmy")),
+        ([("2026", "03", "02")], "-", ("ymd",)),
+        ([("03", "02", "2026")], ".", ("dmy",)),
+        (
+            [("01", "02", "2026"), ("02", "02", "2026"), ("03", "02", "2026"), ("04", "02", "2026")],
+            "/",
+            ("dmy",),
+        ),
         ([("26", "03", "02")], "-", ("dmy", "ymd")),
     ],
-)  # fmt: skip
+)
 def test_date_orders(dates, separator, choices):
     """Orders that are impossible or scatter a log over months fall out; the rest is asked."""
     assert date_order(dates, separator).choices == choices
@@ -160,7 +169,9 @@ def test_mangled_logs_never_crash_nor_lose_a_line(data):
 
 
 @settings(max_examples=150, deadline=None)
-@given(st.binary(max_size=3000) | st.text(alphabet='0123456789:;,.-/ \t\n°CF"abT', max_size=1500).map(str.encode))
+@given(
+    st.binary(max_size=3000) | st.text(alphabet='0123456789:;,.-/ \t\n°CF"abT', max_size=1500).map(str.encode)
+)
 @example(b'x","a"\n1;2;3\n' * 5)
 @example(b"0:00;1\n0:00;1\n")
 def test_any_bytes_never_crash(data):

@@ -1,4 +1,6 @@
-"""Whatever a log holds, it is analysed and told: walks, steps, noise, silence, few readings, coarse clocks."""
+"""Whatever a log holds, it is analysed and told: walks, steps, noise, silence, few readings, coarse
+clocks.
+"""
 
 from __future__ import annotations
 
@@ -19,10 +21,14 @@ def series(rng: np.random.Generator, count: int) -> np.ndarray:
     """One odd channel."""
     t = np.arange(count)
     choices = (
-        165 + np.cumsum(rng.normal(size=count)) * 0.3, np.full(count, 170.0), np.where((t // 40) % 2, 172.0, 168.0),
-        20 + 150 * (1 - np.exp(-t / 300)), rng.uniform(0, 200, count), 170 + 3 * np.sin(t / 60.0) + 0.5 * rng.normal(size=count),
+        165 + np.cumsum(rng.normal(size=count)) * 0.3,
+        np.full(count, 170.0),
+        np.where((t // 40) % 2, 172.0, 168.0),
+        20 + 150 * (1 - np.exp(-t / 300)),
+        rng.uniform(0, 200, count),
+        170 + 3 * np.sin(t / 60.0) + 0.5 * rng.normal(size=count),
         np.where(rng.random(count) < 0.02, 170.0, np.nan),
-    )  # fmt: skip
+    )
     values = np.clip(choices[int(rng.integers(len(choices)))], -40, 380)
     return np.where(rng.random(count) < rng.choice([0.0, 0.01, 0.5]), np.nan, values)
 

@@ -29,10 +29,21 @@ F = lambda value: to_inside(value, "f")  # noqa: E731
 
 @pytest.mark.parametrize(
     ("count", "coverage", "factor"),
-    [(20, 0.95, 2.396), (10, 0.95, 2.911), (5, 0.95, 4.203), (15, 0.95, 2.566), (30, 0.95, 2.220), (60, 0.95, 2.022), (20, 0.99, 3.295), (30, 0.99, 3.064)],
-)  # fmt: skip
+    [
+        (20, 0.95, 2.396),
+        (10, 0.95, 2.911),
+        (5, 0.95, 4.203),
+        (15, 0.95, 2.566),
+        (30, 0.95, 2.220),
+        (60, 0.95, 2.022),
+        (20, 0.99, 3.295),
+        (30, 0.99, 3.064),
+    ],
+)
 def test_tolerance_factors(count, coverage, factor):
-    """One-sided factors at 95 % confidence as tabulated (Lieberman 1958, Industrial Quality Control 14; from memory)."""
+    """One-sided factors at 95 % confidence as tabulated (Lieberman 1958, Industrial Quality Control 14; from
+    memory).
+    """
     assert tolerance_factor(count, coverage) == pytest.approx(factor, abs=6e-4)
 
 
@@ -87,7 +98,10 @@ def test_any_reading_below_the_limit_fails():
 
 def test_no_check_no_evidence():
     """Without a thermometer check nothing is shown."""
-    assert prove_sample(sample(185, 1.0, 60), AIM, thermometer_checked=False).outcome is SampleOutcome.NO_EVIDENCE
+    assert (
+        prove_sample(sample(185, 1.0, 60), AIM, thermometer_checked=False).outcome
+        is SampleOutcome.NO_EVIDENCE
+    )
 
 
 def test_impossible_readings_are_refused():
@@ -120,9 +134,12 @@ AT = dt.datetime(2026, 3, 2, 7, 40, tzinfo=dt.UTC)
 
 def check(ice_f=None, boil_f=None, altitude_m=0.0, days=0):
     return ThermometerCheck(
-        thermometer="P1", at=AT + dt.timedelta(days=days), ice_c=None if ice_f is None else F(ice_f),
-        boil_c=None if boil_f is None else F(boil_f), atmosphere_pa=pressure_at_pa(altitude_m),
-    )  # fmt: skip
+        thermometer="P1",
+        at=AT + dt.timedelta(days=days),
+        ice_c=None if ice_f is None else F(ice_f),
+        boil_c=None if boil_f is None else F(boil_f),
+        atmosphere_pa=pressure_at_pa(altitude_m),
+    )
 
 
 @pytest.mark.parametrize(("feet", "boils_f"), [(0, 212.0), (2000, 208.4), (5000, 203.0), (7500, 198.4)])
@@ -151,12 +168,17 @@ def test_correction_is_interpolated_between_points():
 
 
 def test_look_back_after_a_probe_found_six_degrees_high():
-    """Read 6 degF high: logged 168 becomes 162, in doubt; logged 172 becomes 166, clear; earlier than the last
-    good check or of another probe: not touched."""
+    """Read 6 degF high: logged 168 becomes 162, in doubt; logged 172 becomes 166, clear; earlier than the
+    last good check or of another probe: not touched."""
     good, bad = check(32, days=-3), check(38.0)
     read = [
         ProbeReading(
-            number=n, at=AT + dt.timedelta(days=d), thermometer=t, core_c=F(f), limit_c=F(165), load=f"load {n}"
+            number=n,
+            at=AT + dt.timedelta(days=d),
+            thermometer=t,
+            core_c=F(f),
+            limit_c=F(165),
+            load=f"load {n}",
         )
         for n, d, t, f in ((1, -4, "P1", 160), (2, -2, "P1", 168), (3, -1, "P1", 172), (4, -1, "P2", 150))
     ]
@@ -168,7 +190,10 @@ def test_look_back_after_a_probe_found_six_degrees_high():
 
 
 def hold(rows):
-    return [HoldReading(repeat=r, after_s=60.0 * m, core_c=c, scores={"crust": s, "juice": 8}) for r, m, c, s in rows]
+    return [
+        HoldReading(repeat=r, after_s=60.0 * m, core_c=c, scores={"crust": s, "juice": 8})
+        for r, m, c, s in rows
+    ]
 
 
 def test_hold_life_by_quality():

@@ -31,7 +31,9 @@ def words(plate, **site):
 
 
 def test_currents_and_power():
-    """13.5 kW at 208 V three-phase draws 37.5 A; 240 V heaters on 208 V give three quarters, a third longer."""
+    """13.5 kW at 208 V three-phase draws 37.5 A; 240 V heaters on 208 V give three quarters, a third
+    longer.
+    """
     assert amps(13_500, 208, 3) == pytest.approx(37.5, abs=0.05)
     assert power_share(240, 208) == pytest.approx(0.75, abs=0.005)
     assert 1 / power_share(240, 208) == pytest.approx(1.33, abs=0.01)
@@ -42,8 +44,14 @@ def test_currents_and_power():
 def test_a_ready_site_is_a_go_and_each_fault_a_no_go():
     """One fault at a time turns the whole into a no-go; what nobody looked at is unknown, never a go."""
     assert go(survey(ELECTRIC, SiteFacts(**READY))) is Outcome.MEETS
-    faults = {"voltage": {"volts_n": 240.0}, "phase": {"phases_count": 1}, "breaker": {"breaker_amps_n": 40.0}, "hood": {"hood_runs": False},
-              "suppression": {"suppression_covers": False}, "clearance": {"flame_distance_m": 0.3}}  # fmt: skip
+    faults = {
+        "voltage": {"volts_n": 240.0},
+        "phase": {"phases_count": 1},
+        "breaker": {"breaker_amps_n": 40.0},
+        "hood": {"hood_runs": False},
+        "suppression": {"suppression_covers": False},
+        "clearance": {"flame_distance_m": 0.3},
+    }
     for name, fault in faults.items():
         found = survey(ELECTRIC, SiteFacts(**{**READY, **fault}))
         assert {p.name: p.outcome for p in found}[name] is Outcome.FAILS
@@ -107,13 +115,18 @@ def test_the_calendar_is_an_icalendar_file():
     late = due(
         Task(
             key="seal",
-            title="Turn the lid seal, both sides; wipe it, and look for nicks along the whole of its length — twice",
+            title=(
+                "Turn the lid seal, both sides; wipe it, and look for nicks along the whole of its length —"
+                " twice"
+            ),
             who="crew",
             days_count=5,
         ),
         USE,
     )
-    text = calendar([("Alder, vat 1", late)], dt.date(2026, 11, 25), dt.datetime(2026, 11, 25, 12, tzinfo=dt.UTC))
+    text = calendar(
+        [("Alder, vat 1", late)], dt.date(2026, 11, 25), dt.datetime(2026, 11, 25, 12, tzinfo=dt.UTC)
+    )
     assert text.startswith("BEGIN:VCALENDAR\r\n")
     assert text.endswith("END:VCALENDAR\r\n")
     assert "DTSTART;VALUE=DATE:20261125" in text
@@ -123,7 +136,9 @@ def test_the_calendar_is_an_icalendar_file():
 
 
 def test_wear_against_the_first_day():
-    """A third over the first day is out whatever the trend; a steady rise tells when it would be; nothing is told without a first day."""
+    """A third over the first day is out whatever the trend; a steady rise tells when it would be; nothing is
+    told without a first day.
+    """
     from frywright.care.wear import wear
 
     out = wear("pressure_build", 40.0, [0, 7, 14], [50.0, 53.0, 54.0])

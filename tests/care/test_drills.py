@@ -1,4 +1,6 @@
-"""Drills: made from the kitchen's own programs, each answer by the simulation, every wrong one explained, in both languages."""
+"""Drills: made from the kitchen's own programs, each answer by the simulation, every wrong one explained, in
+both languages.
+"""
 
 from __future__ import annotations
 
@@ -30,7 +32,9 @@ def drills(kitchen):
 
 
 def test_there_are_enough_and_each_has_one_right_answer(kitchen, drills):
-    """Twenty or more simulated ones, all different; every answer says why; the right one does not always stand first."""
+    """Twenty or more simulated ones, all different; every answer says why; the right one does not always
+    stand first.
+    """
     assert len({d.key for d in drills}) == len(drills) >= 20
     for drill in drills:
         assert sum(c.right for c in drill.choices) == 1
@@ -48,7 +52,9 @@ def test_the_numbers_are_the_engines(kitchen, drills):
     bigger = replace(kitchen, products=tuple(product if p.key == "bone_in" else p for p in kitchen.products))
     program = kitchen.program("bone-in alder")
     usual = make_plan(kitchen, program)
-    history = simulate(make_plan(bigger, program, units_count=usual.units_count, oil_start_c=usual.oil_start_c))
+    history = simulate(
+        make_plan(bigger, program, units_count=usual.units_count, oil_start_c=usual.oil_start_c)
+    )
     right = next(c for c in drill.choices if c.right)
     assert right.values["core_c"] == pytest.approx(history.coldest.core_at_lift_c, abs=0.05)
     assert right.values["usual_c"] > right.values["core_c"]
@@ -96,7 +102,9 @@ def test_hazards_are_whole_in_both_languages(kitchen):
     for one, other in zip(english, spanish, strict=True):
         assert [c["right"] for c in one["choices"]] == [c["right"] for c in other["choices"]]
         assert one["question"] != other["question"]
-        assert not re.search(r"{\w+}", one["question"] + "".join(c["why"] + c["text"] for c in one["choices"]))
+        assert not re.search(
+            r"{\w+}", one["question"] + "".join(c["why"] + c["text"] for c in one["choices"])
+        )
 
 
 def test_a_new_version_gives_new_drills(kitchen, drills):

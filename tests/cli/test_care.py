@@ -8,7 +8,9 @@ from tests.cli.test_commands import frywright
 
 
 def test_site_and_energy_by_command():
-    """A 240 V unit on 208 V is a no-go with its three quarters; a day's energy adds up; exit codes tell go from no-go."""
+    """A 240 V unit on 208 V is a no-go with its three quarters; a day's energy adds up; exit codes tell go
+    from no-go.
+    """
     plate = ("care", "site", "--kw", "13.5", "--volts", "240", "--phases", "3")
     bad = frywright(
         *plate,
@@ -66,7 +68,17 @@ def test_care_that_is_due_by_command(tmp_path):
 def test_a_new_fryer_by_command(tmp_path):
     """Plate, site, a gate that holds, and the pack."""
     store = ("--store", str(tmp_path / "s.db"))
-    kept = frywright("care", "plate", "alder", "serial=A-1", "fuel=electric", "volts=208", "phases=3", "power=10 kW", *store)  # fmt: skip
+    kept = frywright(
+        "care",
+        "plate",
+        "alder",
+        "serial=A-1",
+        "fuel=electric",
+        "volts=208",
+        "phases=3",
+        "power=10 kW",
+        *store,
+    )
     assert kept.returncode == 0, kept.stderr
     told = json.loads(frywright("care", "measured", "alder", "volts=240", "--json", *store).stdout)
     assert told["go"] == "fails"

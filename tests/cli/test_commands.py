@@ -15,7 +15,9 @@ from tests.model.test_kitchen_files import GOOD
 
 def frywright(*words: str) -> subprocess.CompletedProcess[str]:
     program = "from frywright.cli.main import run; run()"
-    return subprocess.run([sys.executable, "-c", program, *words], capture_output=True, text=True, timeout=300)
+    return subprocess.run(
+        [sys.executable, "-c", program, *words], capture_output=True, text=True, timeout=300
+    )
 
 
 @pytest.fixture
@@ -36,8 +38,22 @@ def test_simulate_in_words(demo):
 def test_simulate_as_json_with_people_units(demo, tmp_path):
     """Options take people's units; JSON is in SI; the chart is an SVG with text in it."""
     chart = tmp_path / "out.svg"
-    got = frywright("cook", "simulate", demo, "--program", "bone-in alder", "--load", "6lb", "--start-temp", "45F",
-                    "--altitude", "1600m", "--json", "--chart", str(chart))  # fmt: skip
+    got = frywright(
+        "cook",
+        "simulate",
+        demo,
+        "--program",
+        "bone-in alder",
+        "--load",
+        "6lb",
+        "--start-temp",
+        "45F",
+        "--altitude",
+        "1600m",
+        "--json",
+        "--chart",
+        str(chart),
+    )
     assert got.returncode == 0, got.stderr
     answer = json.loads(got.stdout)
     assert answer["load_kg"] == pytest.approx(6 * 0.45359237)
@@ -71,7 +87,7 @@ def test_a_second_kitchen_written_by_hand(tmp_path):
         (["--program", "bone-in alder", "--oil-temp", "20C"], 2, "140 °F"),
         (["--program", "bone-in alder", "--chart", "x.png"], 2, ".svg"),
     ],
-)  # fmt: skip
+)
 def test_bad_options_give_words_and_a_code(demo, words, code, says):
     """Each bad option names what is allowed; nothing like a traceback."""
     got = frywright("cook", "simulate", demo, *words)
@@ -156,7 +172,9 @@ def test_card_and_readback(demo, tmp_path):
     assert "°F" in slipped.stdout
     assert "°C" not in slipped.stdout
     assert " K" not in slipped.stdout
-    scaled = frywright("cook", "readback", demo, "--program", "bone-in birch", *right, "--setting", "scale=°C")
+    scaled = frywright(
+        "cook", "readback", demo, "--program", "bone-in birch", *right, "--setting", "scale=°C"
+    )
     assert "Do not heat it" in scaled.stdout
     few = frywright("cook", "readback", demo, "--program", "bone-in birch", *right[:2])
     assert few.returncode == 2
@@ -174,23 +192,57 @@ def test_design_and_transfer(demo):
     for value in ("time", "set point"):
         assert f"stage 1, {value}" in made.stdout
     row = frywright(
-        "cook", "design", demo, "--product", "tenders", "--fryer", "cedar", "--stages", "1", "--row", "1", "--json"
+        "cook",
+        "design",
+        demo,
+        "--product",
+        "tenders",
+        "--fryer",
+        "cedar",
+        "--stages",
+        "1",
+        "--row",
+        "1",
+        "--json",
     )
     told = json.loads(row.stdout)
     assert told["proof"]["holds"]
     assert told["recommended"]["loss_frac"] == pytest.approx(told["front"][0]["loss_frac"], abs=0.02)
     barred = frywright(
-        "cook", "design", demo, "--product", "bone_in", "--fryer", "cedar", "--stages", "1", "--longest", "5:00"
+        "cook",
+        "design",
+        demo,
+        "--product",
+        "bone_in",
+        "--fryer",
+        "cedar",
+        "--stages",
+        "1",
+        "--longest",
+        "5:00",
     )
     assert barred.returncode == 2
     assert "What binds is" in barred.stderr
     assert "Nearest program found" in barred.stderr
-    refused = frywright("cook", "design", demo, "--product", "bone_in", "--fryer", "cedar", "--most-loss", "-3")
+    refused = frywright(
+        "cook", "design", demo, "--product", "bone_in", "--fryer", "cedar", "--most-loss", "-3"
+    )
     assert refused.returncode == 2
     assert "most moisture lost is -3.0 %" in refused.stderr
     carried = frywright("cook", "transfer", demo, "--program", "bone-in alder", "--fryer", "cedar", "--json")
     assert carried.returncode == 0, carried.stderr
     assert json.loads(carried.stdout)["unmatched"]
-    words = ("--program", "tenders cedar", "--fryer", "cedar", "--stages", "1", "--altitude", "7,200", "--bird", "2oz")
+    words = (
+        "--program",
+        "tenders cedar",
+        "--fryer",
+        "cedar",
+        "--stages",
+        "1",
+        "--altitude",
+        "7,200",
+        "--bird",
+        "2oz",
+    )
     away = frywright("cook", "transfer", demo, *words)
     assert away.stdout.startswith("tenders cedar, 7,200 ft, 2.0 oz, version 1"), away.stderr

@@ -1,4 +1,6 @@
-"""``frywright day`` as people run it: sales, forecast, pull, plan, replay, board, and a Friday whose fryer dies."""
+"""``frywright day`` as people run it: sales, forecast, pull, plan, replay, board, and a Friday whose fryer
+dies.
+"""
 
 from __future__ import annotations
 
@@ -37,7 +39,9 @@ def test_forecast_pull_and_replay(store):
 
 
 def test_plan_its_picture_and_a_plan_by_hand(store, tmp_path):
-    """The plan keeps its rules; a plan by hand with a filter turn in the rush fails with exit code 1 and says why."""
+    """The plan keeps its rules; a plan by hand with a filter turn in the rush fails with exit code 1 and says
+    why.
+    """
     picture, hand = tmp_path / "p.svg", tmp_path / "hand.json"
     assert answer("plan", "--store", store, "--date", "2026-11-27", "--picture", str(picture))["broken"] == []
     assert picture.read_text("utf-8").startswith("<svg")
@@ -50,7 +54,16 @@ def test_plan_its_picture_and_a_plan_by_hand(store, tmp_path):
 def test_a_friday_by_command(store):
     """Played with birch failing at 17:40; then the board of that moment says so."""
     told = answer(
-        "board", "--store", store, "--practice", "7", "--date", "2026-11-27", "--play", "--down", "birch@17:40"
+        "board",
+        "--store",
+        store,
+        "--practice",
+        "7",
+        "--date",
+        "2026-11-27",
+        "--play",
+        "--down",
+        "birch@17:40",
     )
     assert any(t["what"] == "down" and t["at"] == "17:40" for t in told["told"])
     assert told["drops_count"] > 50
@@ -61,8 +74,12 @@ def test_a_friday_by_command(store):
 
 def test_errors_say_what_to_do(store, tmp_path):
     """No sales, a day that is none, stock that cannot be read."""
-    for words in (("forecast", "--store", str(tmp_path / "empty.db")), ("plan", "--store", store, "--date", "soon"), ("pull", "--store", store, "--stock", "20"),
-                  ("board", "--store", store, "--play")):  # fmt: skip
+    for words in (
+        ("forecast", "--store", str(tmp_path / "empty.db")),
+        ("plan", "--store", store, "--date", "soon"),
+        ("pull", "--store", store, "--stock", "20"),
+        ("board", "--store", store, "--play"),
+    ):
         got = frywright("day", *words)
         assert got.returncode == 2
         assert "must be" in got.stderr

@@ -44,15 +44,24 @@ def test_every_demo_card_is_one_page_and_reproducible(kitchen, language):
 
 
 SLIPS = [
-    ("335", "353", "two digits swapped"), ("335", "325", "one digit"), ("335", "168", "unit"), ("335", "-335", "sign"),
-    ("335", "310", "another stage's value"), ("335", "35", "a digit left out"), ("335", "3355", "a digit too many"),
-    ("12:30", "13:20", "two digits swapped"), ("12:30", "12:39", "one digit"), ("335", "401", "another value, perhaps an old version"),
-]  # fmt: skip
+    ("335", "353", "two digits swapped"),
+    ("335", "325", "one digit"),
+    ("335", "168", "unit"),
+    ("335", "-335", "sign"),
+    ("335", "310", "another stage's value"),
+    ("335", "35", "a digit left out"),
+    ("335", "3355", "a digit too many"),
+    ("12:30", "13:20", "two digits swapped"),
+    ("12:30", "12:39", "one digit"),
+    ("335", "401", "another value, perhaps an old version"),
+]
 
 
 @pytest.mark.parametrize(("wanted", "found", "slip"), SLIPS)
 def test_each_slip_is_named(wanted, found, slip):
-    """Swapped digits, one digit, Celsius for Fahrenheit, sign, stage, missing and extra digit, old version."""
+    """Swapped digits, one digit, Celsius for Fahrenheit, sign, stage, missing and extra digit, old
+    version.
+    """
     assert likely_slip(wanted, found, ["335", "310"], Controller(shows=TempUnit.F)) == slip
 
 
@@ -65,10 +74,13 @@ def test_a_matching_machine_matches(kitchen):
 
 
 def test_a_wrong_digit_is_named_with_what_it_would_do(kitchen):
-    """Total 9:00 for 12:00: three minutes less; the coldest piece is predicted short, and the figure differs."""
+    """Total 9:00 for 12:00: three minutes less; the coldest piece is predicted short, and the figure
+    differs.
+    """
     program = kitchen.program("bone-in alder")
     values = [
-        v.text for v in value_names(kitchen, program, 2 if kitchen.fryer("alder").controller.slot_count > 1 else 1)
+        v.text
+        for v in value_names(kitchen, program, 2 if kitchen.fryer("alder").controller.slot_count > 1 else 1)
     ]
     assert values[0] == "12:00"
     result = read_back(kitchen, program, 1, ["10:00", *values[1:3], "9:20", values[4], "1:00", *values[6:]])
@@ -79,7 +91,9 @@ def test_a_wrong_digit_is_named_with_what_it_would_do(kitchen):
 
 
 def test_times_that_run_backwards_are_told(kitchen):
-    """A machine whose times run backwards is told at its worst, as not known, and short of values is refused."""
+    """A machine whose times run backwards is told at its worst, as not known, and short of values is
+    refused.
+    """
     program = kitchen.program("bone-in birch")
     values = [v.text for v in value_names(kitchen, program, 1)]
     result = read_back(kitchen, program, 1, [values[0], "14:00", *values[2:]])
@@ -93,7 +107,12 @@ def test_versions_are_compared_value_by_value(kitchen):
     """Only what changed is listed, in people's units."""
     old = kitchen.program("bone-in alder")
     new = edit_program(
-        old, [old.stages[0], Stage(set_c=old.stages[1].set_c, lid=old.stages[1].lid, duration_s=590.0), *old.stages[2:]]
+        old,
+        [
+            old.stages[0],
+            Stage(set_c=old.stages[1].set_c, lid=old.stages[1].lid, duration_s=590.0),
+            *old.stages[2:],
+        ],
     )
     told = changes(old, new, "us")
     assert [(c.stage, c.what, c.before, c.after) for c in told] == [(2, "duration", "10:20", "9:50")]
@@ -120,7 +139,9 @@ def test_an_old_version_and_another_slot_are_known(kitchen):
 
 
 def test_no_two_cards_of_a_fryer_share_a_slot_silently(kitchen):
-    """Each program gets the next free slot of its fryer, one told stays; where the controller has one slot only, the card says who else is in it."""
+    """Each program gets the next free slot of its fryer, one told stays; where the controller has one slot
+    only, the card says who else is in it.
+    """
     from dataclasses import replace
 
     from frywright.design.slots import sharing, slots_of

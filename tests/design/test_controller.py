@@ -20,11 +20,15 @@ from frywright.model.units import to_inside
 @st.composite
 def controllers(draw):
     return Controller(
-        stage_count=draw(st.integers(1, 10)), temp_step_k=draw(st.sampled_from([0.5, 1.0, 5 / 9, 25 / 9])),
-        time_step_s=draw(st.sampled_from([1.0, 5.0, 10.0, 15.0])), clock=draw(st.sampled_from(ClockStyle)),
-        lid_control=draw(st.booleans()), slot_count=12, shows=draw(st.sampled_from(TempUnit)),
+        stage_count=draw(st.integers(1, 10)),
+        temp_step_k=draw(st.sampled_from([0.5, 1.0, 5 / 9, 25 / 9])),
+        time_step_s=draw(st.sampled_from([1.0, 5.0, 10.0, 15.0])),
+        clock=draw(st.sampled_from(ClockStyle)),
+        lid_control=draw(st.booleans()),
+        slot_count=12,
+        shows=draw(st.sampled_from(TempUnit)),
         unused=draw(st.sampled_from(UnusedStage)),
-    )  # fmt: skip
+    )
 
 
 @st.composite
@@ -33,10 +37,13 @@ def programs(draw):
     first = draw(st.integers(0, count))
     last = draw(st.integers(first, count))
     stages = tuple(
-        Stage(set_c=draw(st.floats(100.0, 200.0)), duration_s=draw(st.floats(20.0, 400.0)),
-              lid=LidState.PRESSURE if first <= i < last else LidState.OPEN)
+        Stage(
+            set_c=draw(st.floats(100.0, 200.0)),
+            duration_s=draw(st.floats(20.0, 400.0)),
+            lid=LidState.PRESSURE if first <= i < last else LidState.OPEN,
+        )
         for i in range(count)
-    )  # fmt: skip
+    )
     return Program(name="p", product="x", fryer="y", stages=stages, version=draw(st.integers(1, 99)))
 
 
@@ -60,7 +67,9 @@ def test_render_and_held_give_the_same_program(program, controller):
 
 def test_rounding_shown():
     """325 F is 163 on a Celsius controller; 12:34 is 12:30 on one with 15 s steps."""
-    program = Program(name="p", product="x", fryer="y", stages=(Stage(set_c=to_inside(325, "f"), duration_s=754.0),))
+    program = Program(
+        name="p", product="x", fryer="y", stages=(Stage(set_c=to_inside(325, "f"), duration_s=754.0),)
+    )
     celsius = Controller(shows=TempUnit.C, time_step_s=15.0, clock=ClockStyle.ELAPSED)
     texts = [v.text for v in render(program, celsius).values if v.what != "lid"]
     assert texts == ["163", "12:30"]
@@ -70,11 +79,16 @@ def test_what_a_controller_cannot_hold_is_refused():
     """Too many stages, a condition, too long, too hot, no such slot."""
     stage = Stage(set_c=170.0, duration_s=100.0)
     two = Program(name="p", product="x", fryer="y", stages=(stage, stage))
-    waits = Program(name="p", product="x", fryer="y", stages=(Stage(set_c=170.0, until_core_c=80.0, at_most_s=900.0),))
+    waits = Program(
+        name="p", product="x", fryer="y", stages=(Stage(set_c=170.0, until_core_c=80.0, at_most_s=900.0),)
+    )
     for program, controller, slot in (
-        (two, Controller(), 1), (waits, Controller(), 1), (two, Controller(stage_count=2, longest_s=150.0), 1),
-        (two, Controller(stage_count=2, highest_c=160.0), 1), (two, Controller(stage_count=2), 2),
-    ):  # fmt: skip
+        (two, Controller(), 1),
+        (waits, Controller(), 1),
+        (two, Controller(stage_count=2, longest_s=150.0), 1),
+        (two, Controller(stage_count=2, highest_c=160.0), 1),
+        (two, Controller(stage_count=2), 2),
+    ):
         with pytest.raises(InputError):
             render(program, controller, slot)
 
@@ -134,4 +148,6 @@ def test_scouting_sums():
     assert 1.17 <= scouting_time(1.0, **{**base, "weight_ratio": 11.5 / 9.0}).time_s <= 1.18
     assert scouting_time(1.0, **{**base, "warmer_k": 12 / 1.8}).time_s == pytest.approx(0.95)
     assert scouting_time(1.0, **{**base, "higher_m": 1524.0}).time_s == pytest.approx(1.10)
-    assert scouting_time(1.0, **{**base, "higher_m": 1524.0, "kind": FryerKind.PRESSURE}).time_s == pytest.approx(1.04)
+    assert scouting_time(
+        1.0, **{**base, "higher_m": 1524.0, "kind": FryerKind.PRESSURE}
+    ).time_s == pytest.approx(1.04)

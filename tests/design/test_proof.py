@@ -47,8 +47,11 @@ def proof(plan):
 
 @settings(max_examples=60, deadline=None)
 @given(
-    st.floats(65.0, 95.0), st.floats(100.0, 900.0), st.floats(20.0, 400.0), st.sampled_from(["us_food_code_2013", "us_food_code_2022", "uk", "us_fsis_inspected"]),
-)  # fmt: skip
+    st.floats(65.0, 95.0),
+    st.floats(100.0, 900.0),
+    st.floats(20.0, 400.0),
+    st.sampled_from(["us_food_code_2013", "us_food_code_2022", "uk", "us_fsis_inspected"]),
+)
 def test_the_fast_margin_says_what_the_verdict_says(peak, rise_s, hold_s, place):
     """On one-summit curves the fast margin equals the verdict's to 0.01 K."""
     t = np.array([0.0, rise_s, rise_s + hold_s, rise_s + hold_s + 300.0])
@@ -112,8 +115,12 @@ def test_heavy_pieces_decide_and_the_worst_corner_is_heavy_and_cold(proof):
 def test_a_shorter_program_meets_less(kitchen, plan, proof):
     """Two and a half minutes off the pressure stage: the share falls and pieces fail."""
     old = kitchen.program("bone-in alder")
-    short = Stage(set_c=old.stages[1].set_c, lid=LidState.PRESSURE, duration_s=old.stages[1].duration_s - 150.0)
-    less = prove(make_plan(kitchen, edit_program(old, [old.stages[0], short, old.stages[2]])), LIMIT, 1.1, samples=256)
+    short = Stage(
+        set_c=old.stages[1].set_c, lid=LidState.PRESSURE, duration_s=old.stages[1].duration_s - 150.0
+    )
+    less = prove(
+        make_plan(kitchen, edit_program(old, [old.stages[0], short, old.stages[2]])), LIMIT, 1.1, samples=256
+    )
     assert less.meets_frac < proof.meets_frac - 0.2
     assert min(c.worst_margin_k for c in less.cuts) < 0
 
@@ -212,7 +219,9 @@ def test_a_proof_runs_from_the_smallest_load_to_the_full(kitchen, plan, proof):
 
 
 def test_back_to_back_loads_start_on_the_oil_that_the_load_before_left(kitchen):
-    """A program that ends 60 degF below its first set point leaves cool oil to the next drop; a long drain gives it back."""
+    """A program that ends 60 degF below its first set point leaves cool oil to the next drop; a long drain
+    gives it back.
+    """
     old = kitchen.program("bone-in alder")
     stages = (
         replace(old.stages[0], set_c=182.0),

@@ -1,4 +1,6 @@
-"""Read-back: what displays show is read as cards write it, and every single slip has a consequence and an order."""
+"""Read-back: what displays show is read as cards write it, and every single slip has a consequence and an
+order.
+"""
 
 from __future__ import annotations
 
@@ -74,7 +76,9 @@ def test_any_value_of_a_card_reads_as_itself(seconds, controller, degrees):
 
 
 def slips_of(value, names, controller):
-    """Every single slip of one value: digits dropped, doubled, changed, swapped; a step off; another stage's; the other scale; nothing."""
+    """Every single slip of one value: digits dropped, doubled, changed, swapped; a step off; another stage's;
+    the other scale; nothing.
+    """
     text, found = value.text, set()
     for i, c in enumerate(text):
         if c.isdigit():
@@ -82,7 +86,9 @@ def slips_of(value, names, controller):
             found |= {text[:i] + d + text[i + 1 :] for d in "0123456789"}
             found |= {text[:i] + d + text[i:] for d in "0123456789"}
             found |= {
-                text[:i] + text[i + 1] + c + text[i + 2 :] for _ in [0] if i + 1 < len(text) and text[i + 1].isdigit()
+                text[:i] + text[i + 1] + c + text[i + 2 :]
+                for _ in [0]
+                if i + 1 < len(text) and text[i + 1].isdigit()
             }
     found |= {v.text for v in names if v.what == value.what or {v.what, value.what} <= {"time", "total"}}
     if value.what == "set":
@@ -97,7 +103,9 @@ def slips_of(value, names, controller):
 
 
 def readable(value, slip, controller):
-    """Whether a person could have read it off a display: what asks or is no clock is refused before it is compared."""
+    """Whether a person could have read it off a display: what asks or is no clock is refused before it is
+    compared.
+    """
     try:
         return tidy(value, slip, controller) != value.text
     except InputError:
@@ -151,7 +159,9 @@ def test_every_single_slip_of_every_demo_program_has_its_consequence_and_its_ord
 
 @pytest.mark.parametrize("name", PROGRAMS)
 def test_settings_lids_swapped_stages_and_old_versions_too(kitchen, name):
-    """The display's scale, the clock's way, every lid, any two values swapped, an old version: each told whole."""
+    """The display's scale, the clock's way, every lid, any two values swapped, an old version: each told
+    whole.
+    """
     program = kitchen.program(name)
     right = [v.text for v in value_names(kitchen, program, 1)]
     for setting in settings_of(kitchen, program):
@@ -183,7 +193,9 @@ def effect(kitchen, name, place, text, **settings):
 
 
 def test_two_minutes_less_on_the_total_are_short(kitchen):
-    """Total 10:00 for 12:00: the first stage never comes, the food is short, and nothing is said to be sure."""
+    """Total 10:00 for 12:00: the first stage never comes, the food is short, and nothing is said to be
+    sure.
+    """
     told = effect(kitchen, "bone-in alder", (0, "total"), "10:00")
     assert told.held.lift_s == pytest.approx(600.0)
     assert told.held.margin_k < 0 < told.card.margin_k
@@ -201,7 +213,9 @@ def test_a_hundred_degrees_less_move_crust_colour_and_oil(kitchen):
 
 
 def test_oil_far_too_hot_is_warned_of(kitchen):
-    """392 comes near the smoke point, 3355 and a display in Celsius pass the fryer's limit; 358 for 310 is hotter than ever asked."""
+    """392 comes near the smoke point, 3355 and a display in Celsius pass the fryer's limit; 358 for 310 is
+    hotter than ever asked.
+    """
     kinds = {
         text: {n.kind for n in effect(kitchen, "bone-in alder", (2, "set"), text).warnings}
         for text in ("392", "3355", "358", "325")
@@ -223,7 +237,9 @@ def test_an_open_lid_for_a_closed_one_is_short_or_later(kitchen):
 
 
 def test_another_kitchen(kitchen):
-    """A Celsius fryer in Spanish, its clock counting up, unused stages blank, no lid to press: read, compared and told in its own units."""
+    """A Celsius fryer in Spanish, its clock counting up, unused stages blank, no lid to press: read, compared
+    and told in its own units.
+    """
     fryer = replace(
         kitchen.fryer("cedar"),
         key="roble",

@@ -63,7 +63,9 @@ def test_no_program_of_the_front_beats_another(found):
 
 
 def test_within_two_percent_of_an_exhaustive_search(kitchen):
-    """Single stage on the open fryer: every 5 F step sized to its margin; the search is at most 2 % above the best."""
+    """Single stage on the open fryer: every 5 F step sized to its margin; the search is at most 2 % above the
+    best.
+    """
     goals = Goals()
     got = design(kitchen, "bone_in", "cedar", LIMIT, goals, ONE).recommended
     base = Program(name="x", product="bone_in", fryer="cedar", stages=(Stage(set_c=160.0, duration_s=600.0),))
@@ -79,15 +81,28 @@ def test_every_pair_of_the_demo_gets_a_design_or_a_reason(kitchen):
     for product in kitchen.products:
         for fryer in kitchen.fryers:
             try:
-                assert binding(design(kitchen, product.key, fryer.key, LIMIT, effort=ONE).recommended, Goals()) == ""
+                assert (
+                    binding(design(kitchen, product.key, fryer.key, LIMIT, effort=ONE).recommended, Goals())
+                    == ""
+                )
             except InputError as error:
                 assert "What binds is" in str(error)
 
 
 @pytest.mark.parametrize(
     "goals",
-    [{"most_loss_frac": -0.03}, {"margin_k": float("nan")}, {"crust_low_m": -1e-3}, {"core_low_c": 90.0, "core_high_c": 80.0}, {"margin_k": 40.0}, {"margin_k": -1.0}, {"longest_s": 10.0}, {"colour_low_n": 9.0, "colour_high_n": 5.0}, {"hottest_c": 400.0}],
-)  # fmt: skip
+    [
+        {"most_loss_frac": -0.03},
+        {"margin_k": float("nan")},
+        {"crust_low_m": -1e-3},
+        {"core_low_c": 90.0, "core_high_c": 80.0},
+        {"margin_k": 40.0},
+        {"margin_k": -1.0},
+        {"longest_s": 10.0},
+        {"colour_low_n": 9.0, "colour_high_n": 5.0},
+        {"hottest_c": 400.0},
+    ],
+)
 def test_impossible_goals_are_refused(goals):
     """Wild margins, no time, an empty colour band, burning oil."""
     with pytest.raises(InputError):
@@ -110,7 +125,9 @@ def test_goals_are_refused_in_the_units_of_the_kitchen():
 
 
 def test_the_nearest_program_is_told_with_its_stages(kitchen):
-    """Out of reach: what binds, how near, the stages of the nearest, in the kitchen's units and both languages."""
+    """Out of reach: what binds, how near, the stages of the nearest, in the kitchen's units and both
+    languages.
+    """
     with pytest.raises(UnreachableError) as caught:
         design(kitchen, "bone_in", "cedar", LIMIT, Goals(most_loss_frac=0.03), ONE)
     told, spanish = str(caught.value), caught.value.say(translator("es"))
@@ -140,7 +157,9 @@ def margin_of_load(kitchen, program, heads, oil_start_k):
 
 
 def test_a_design_has_its_margin_over_every_load(kitchen):
-    """Alder may take one head: one head, half and full, each on sagged oil, all have the margin; the lowest is told."""
+    """Alder may take one head: one head, half and full, each on sagged oil, all have the margin; the lowest
+    is told.
+    """
     place = one_head(kitchen)
     goals = Goals(colour_low_n=0.0)
     found = design(place, "bone_in", "alder", LIMIT, goals, Effort(stages=1))
@@ -155,7 +174,9 @@ def test_a_design_has_its_margin_over_every_load(kitchen):
 
 
 def test_the_load_that_is_worst_decides(kitchen):
-    """A vat that loses its heat to the lid is worst with one head: the lowest margin over all loads is that load's."""
+    """A vat that loses its heat to the lid is worst with one head: the lowest margin over all loads is that
+    load's.
+    """
     place = one_head(kitchen)
     old = place.fryer("alder")
     cold = replace(old, lid_ua_w_k=3.0 * old.lid_ua_w_k, lid_heat_j_k=8.0 * old.lid_heat_j_k)
@@ -173,16 +194,22 @@ def test_the_load_that_is_worst_decides(kitchen):
 
 
 def test_a_design_has_a_proof_that_holds(kitchen, found):
-    """The proof of the recommended program, asked afresh with another seed, has no failing sample or corner either."""
+    """The proof of the recommended program, asked afresh with another seed, has no failing sample or corner
+    either.
+    """
     assert found.proof.holds
     plan = make_plan(kitchen, found.recommended.program)
     assert prove(plan, LIMIT, kitchen.site.thermometer_error_k, samples=256, seed=7).holds
 
 
 def test_a_failing_proof_makes_the_program_longer_or_refuses(kitchen):
-    """A program far too short for its proof is never offered: it grows until the proof holds, or a goal is named."""
+    """A program far too short for its proof is never offered: it grows until the proof holds, or a goal is
+    named.
+    """
     program = kitchen.program("bone-in cedar").timed()
-    short = replace(program, stages=(replace(program.stages[0], duration_s=program.stages[0].duration_s - 240.0),))
+    short = replace(
+        program, stages=(replace(program.stages[0], duration_s=program.stages[0].duration_s - 240.0),)
+    )
     goals = replace(WIDE, margin_k=0.0)
     sizer = Sizer(kitchen, short, LIMIT, goals)
     raw = sizer.judged(short)
@@ -199,11 +226,23 @@ def test_a_failing_proof_makes_the_program_longer_or_refuses(kitchen):
 
 def row(time_s, loss, colour, cost=1.0):
     """A made-up candidate of a trade-off."""
-    program = Program(name="x", product="bone_in", fryer="cedar", stages=(Stage(set_c=160.0, duration_s=600.0),))
+    program = Program(
+        name="x", product="bone_in", fryer="cedar", stages=(Stage(set_c=160.0, duration_s=600.0),)
+    )
     return Candidate(
-        program=program, margin_k=3.0, loads_k=(3.0,), time_s=time_s, loss_frac=loss, light_loss_frac=loss,
-        vent_s=0.0, colour_n=colour, yield_frac=0.9, core_c=85.0, crust_m=1e-3, cost_n=cost,
-    )  # fmt: skip
+        program=program,
+        margin_k=3.0,
+        loads_k=(3.0,),
+        time_s=time_s,
+        loss_frac=loss,
+        light_loss_frac=loss,
+        vent_s=0.0,
+        colour_n=colour,
+        yield_frac=0.9,
+        core_c=85.0,
+        crust_m=1e-3,
+        cost_n=cost,
+    )
 
 
 @settings(max_examples=100, deadline=None)
@@ -215,7 +254,9 @@ def row(time_s, loss, colour, cost=1.0):
     )
 )
 def test_no_row_of_a_trade_off_beats_another(found_rows):
-    """As shown: in seconds, tenths of a percent and closeness to the colour; chosen, quickest and juiciest are there."""
+    """As shown: in seconds, tenths of a percent and closeness to the colour; chosen, quickest and juiciest
+    are there.
+    """
     rows, goals = [row(*r) for r in found_rows], Goals()
     front = pareto(rows, goals)
     chosen = min(front, key=lambda c: c.cost_n)
@@ -232,7 +273,9 @@ def test_no_row_of_a_trade_off_beats_another(found_rows):
 
 
 def test_a_long_trade_off_keeps_the_chosen_and_the_juiciest():
-    """Of forty rows twelve at most are shown; wherever they stand, the chosen one and the juiciest are among them."""
+    """Of forty rows twelve at most are shown; wherever they stand, the chosen one and the juiciest are among
+    them.
+    """
     rows = [row(600.0 + i, 0.2 - 0.001 * i, 9.0) for i in range(40)]
     for at in range(40):
         front = [replace(r, loss_frac=0.1) if i == at else r for i, r in enumerate(rows)]
@@ -243,7 +286,9 @@ def test_a_long_trade_off_keeps_the_chosen_and_the_juiciest():
 
 
 def test_loads_are_sized_on_the_oil_that_a_full_load_left(kitchen):
-    """A program that ends far below its first set point: every load starts on the sagged oil, and has less to spare for it."""
+    """A program that ends far below its first set point: every load starts on the sagged oil, and has less to
+    spare for it.
+    """
     old = kitchen.program("bone-in alder").timed()
     stages = (replace(old.stages[0], set_c=182.0), *(replace(s, set_c=150.0) for s in old.stages[1:]))
     falling = replace(old, stages=stages, drain_s=0.0)
@@ -263,7 +308,9 @@ def test_a_row_worse_in_all_is_left_out():
 
 
 def test_equal_neighbours_are_one_stage(kitchen, found):
-    """Stages equal after rounding are one; stages of no time are gone; no program offered has equal neighbours."""
+    """Stages equal after rounding are one; stages of no time are gone; no program offered has equal
+    neighbours.
+    """
     one, other = Stage(set_c=150.0, duration_s=60.0), Stage(set_c=160.0, duration_s=30.0)
     program = Program(
         name="x", product="bone_in", fryer="cedar", stages=(one, one, replace(other, duration_s=0.0), other)
@@ -289,7 +336,9 @@ def test_set_points_stay_below_the_hottest_oil_allowed(kitchen):
     """A controller in steps of 5 degC and an odd ceiling: no stage is rounded above it."""
     alder = kitchen.fryer("alder")
     steps = replace(alder.controller, temp_step_k=5.0, shows=TempUnit.C)
-    program = build(kitchen.program("bone-in alder"), replace(alder, controller=steps), np.ones(7), 600.0, 183.0)
+    program = build(
+        kitchen.program("bone-in alder"), replace(alder, controller=steps), np.ones(7), 600.0, 183.0
+    )
     assert max(s.set_c for s in program.stages) == 180.0
 
 
@@ -321,7 +370,12 @@ def test_the_window_tells_how_much_less_still_meets(kitchen):
 
     def margin(by):
         return sizer.margins(
-            [replace(program, stages=(replace(program.stages[0], duration_s=program.stages[0].duration_s + by),))]
+            [
+                replace(
+                    program,
+                    stages=(replace(program.stages[0], duration_s=program.stages[0].duration_s + by),),
+                )
+            ]
         )[0]
 
     assert here.margin_k > 0
@@ -332,12 +386,17 @@ def test_the_window_tells_how_much_less_still_meets(kitchen):
 
 
 def test_the_window_speaks_of_every_value_both_ways(kitchen):
-    """Times and set points of each stage, less and more; the margin asked for is told apart from the limit."""
+    """Times and set points of each stage, less and more; the margin asked for is told apart from the
+    limit.
+    """
     program = kitchen.program("bone-in alder").timed()
     plain = Goals(margin_k=0.0, colour_low_n=0.0)
     here, edges = window(kitchen, program, LIMIT, plain)
     wanted = {
-        (n, what, sign) for n in range(1, len(program.stages) + 1) for what in ("time", "set point") for sign in (-1, 1)
+        (n, what, sign)
+        for n in range(1, len(program.stages) + 1)
+        for what in ("time", "set point")
+        for sign in (-1, 1)
     }
     assert {(e.stage, e.what, e.sign) for e in edges} == wanted
     assert len(edges) == len(wanted)
@@ -370,7 +429,10 @@ def test_a_heavier_bird_lengthens_one_stage(kitchen):
     found = transfer(place, old, Target(kitchen=place, fryer="alder", product="bone_in_heavy"), LIMIT)
     new = found.program
     assert [s.set_c for s in new.stages] == pytest.approx([s.set_c for s in old.stages], abs=0.3)
-    assert (new.stages[0].duration_s, new.stages[2].duration_s) == (old.stages[0].duration_s, old.stages[2].duration_s)
+    assert (new.stages[0].duration_s, new.stages[2].duration_s) == (
+        old.stages[0].duration_s,
+        old.stages[2].duration_s,
+    )
     assert new.stages[1].duration_s > old.stages[1].duration_s
     assert moved(old, new, 1) < 0.01
     assert found.proof.holds
@@ -381,7 +443,9 @@ def test_moves_count_by_the_metric_told(kitchen):
     old = kitchen.program("bone-in alder").timed()
     a, b, c = old.stages
     assert moved(old, replace(old, stages=(replace(a, set_c=a.set_c + 10.0), b, c)), 1) == pytest.approx(1.0)
-    assert moved(old, replace(old, stages=(a, b, replace(c, duration_s=c.duration_s + 60.0))), 1) == pytest.approx(1.0)
+    assert moved(
+        old, replace(old, stages=(a, b, replace(c, duration_s=c.duration_s + 60.0))), 1
+    ) == pytest.approx(1.0)
     assert moved(old, replace(old, stages=(a, replace(b, duration_s=1.0), c)), 1) == 0.0
     wanted = taste(simulate(make_plan(kitchen, old)))
     far = replace(old, stages=(replace(a, set_c=a.set_c + 10.0), b, c))
@@ -430,6 +494,8 @@ def test_differences_tell_the_effect(kitchen):
 
 def test_scouting_stands_beside(kitchen):
     """The rule of thumb is labelled as one and follows its factors."""
-    told = scouting_beside(kitchen, kitchen.program("bone-in cedar"), "bone_in", kitchen.site.altitude_m + 1524.0)
+    told = scouting_beside(
+        kitchen, kitchen.program("bone-in cedar"), "bone_in", kitchen.site.altitude_m + 1524.0
+    )
     assert told["altitude_n"] == pytest.approx(1.10)
     assert "not approved" in told["label"]

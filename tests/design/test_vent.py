@@ -14,7 +14,10 @@ from frywright.physics.plan import make_plan
 from frywright.verdicts.limits import cook_limit
 
 LIMIT = cook_limit("us_food_code_2022")
-WATCH = 'time the vent of a full load with a watch, from opening the valve until the gauge reads zero, and write vent = "0:25"'
+WATCH = (
+    "time the vent of a full load with a watch, from opening the valve until the gauge reads zero, and write"
+    ' vent = "0:25"'
+)
 NEVER = "never open a lid before the gauge reads zero"
 
 
@@ -24,14 +27,21 @@ def with_vent(kitchen, **vent):
     return replace(kitchen, fryers=tuple(replace(f, **new) for f in kitchen.fryers))
 
 
-@pytest.mark.parametrize(("vent", "says"), [({}, "vent is not known"), ({"vent_area_m2": 5e-6}, "at most 1:00"), ({"vent_s": 75.0}, "vent is 1:1")])  # fmt: skip
+@pytest.mark.parametrize(
+    ("vent", "says"),
+    [({}, "vent is not known"), ({"vent_area_m2": 5e-6}, "at most 1:00"), ({"vent_s": 75.0}, "vent is 1:1")],
+)
 def test_design_and_transfer_are_refused(kitchen, vent, says):
-    """Never told, an opening too small, a watch that said 1:15: each names the fryer, the watch and the lid."""
+    """Never told, an opening too small, a watch that said 1:15: each names the fryer, the watch and the
+    lid.
+    """
     unsure, open_program = with_vent(kitchen, **vent), kitchen.program("bone-in cedar")
     asked = [
         lambda: design(unsure, "bone_in", "alder", LIMIT),
         lambda: transfer(kitchen, open_program, Target(kitchen=unsure, fryer="alder"), LIMIT),
-        lambda: transfer(unsure, unsure.program("bone-in birch"), Target(kitchen=kitchen, fryer="cedar"), LIMIT),
+        lambda: transfer(
+            unsure, unsure.program("bone-in birch"), Target(kitchen=kitchen, fryer="cedar"), LIMIT
+        ),
     ]
     for ask in asked:
         with pytest.raises(InputError) as refused:
@@ -52,10 +62,13 @@ def test_a_vent_that_was_told_and_is_short_stops_nothing(kitchen):
 
 
 def test_a_controller_of_one_stage_hears_of_its_vent_too(kitchen):
-    """A pressure fryer without a vent told, whose controller holds one stage: the words are those of the vent."""
+    """A pressure fryer without a vent told, whose controller holds one stage: the words are those of the
+    vent.
+    """
     one = with_vent(kitchen)
     fryers = tuple(
-        replace(f, controller=replace(f.controller, stage_count=1)) if f.key == "alder" else f for f in one.fryers
+        replace(f, controller=replace(f.controller, stage_count=1)) if f.key == "alder" else f
+        for f in one.fryers
     )
     with pytest.raises(InputError) as refused:
         require_vent(replace(one, fryers=fryers, programs=()), "alder")

@@ -40,10 +40,18 @@ def blocks(language: str) -> list[tuple[str, str]]:
 
 def commands() -> list[tuple[str, str]]:
     """Every ``frywright`` command, in blocks and in running text: where and what."""
-    found = [(where, line) for where, text in blocks("") for line in text.splitlines() if line.startswith("frywright ")]
+    found = [
+        (where, line)
+        for where, text in blocks("")
+        for line in text.splitlines()
+        if line.startswith("frywright ")
+    ]
     for page in PAGES:
         text = re.sub(r"^```.*?^```", "", page.read_text("utf-8"), flags=re.S | re.M)
-        found += [(str(page.relative_to(ROOT)), " ".join(m.split())) for m in re.findall(r"`(frywright [^`]+)`", text)]
+        found += [
+            (str(page.relative_to(ROOT)), " ".join(m.split()))
+            for m in re.findall(r"`(frywright [^`]+)`", text)
+        ]
     return found
 
 
@@ -108,7 +116,10 @@ def leaf(words: list[str]) -> tuple[object, list[str]]:
 def plain(line: str) -> list[list[str]]:
     """Commands of a line in words, without comment, file to write to and dots that stand for more."""
     parts = [shlex.split(part, comments=True) for part in line.split("&&")]
-    return [[w for w in part[: part.index(">") if ">" in part else None] if w not in ("...", "…")] for part in parts]
+    return [
+        [w for w in part[: part.index(">") if ">" in part else None] if w not in ("...", "…")]
+        for part in parts
+    ]
 
 
 @pytest.mark.parametrize(("where", "line"), [c for c in commands() if "|" not in c[1]])
@@ -125,9 +136,19 @@ def test_commands_exist_with_their_options(where, line):
 
 
 QUICK = (
-    "kitchen demo", "kitchen check", "cook simulate", "cook card", "probe read", "probe sample", "probe check",
-    "oil log", "oil outlook", "care due", "records verify", "records pack",
-)  # fmt: skip
+    "kitchen demo",
+    "kitchen check",
+    "cook simulate",
+    "cook card",
+    "probe read",
+    "probe sample",
+    "probe check",
+    "oil log",
+    "oil outlook",
+    "care due",
+    "records verify",
+    "records pack",
+)
 
 
 @pytest.fixture

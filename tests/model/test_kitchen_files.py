@@ -52,12 +52,17 @@ until_left = "0:00"
 """
 
 BAD = {
-    "not toml": ("name = \"Test bench (invented)\"", "name = Test bench", 2, "not valid TOML"),
+    "not toml": ('name = "Test bench (invented)"', "name = Test bench", 2, "not valid TOML"),
     "no kitchen": ("[kitchen]\n", "[kitchens]\n", 0, "no [kitchen]"),
     "unknown table": ("[[product]]", "[[produce]]", 21, "unknown table"),
     "unknown key": ("altitude_m = 120", "altitud_m = 120", 3, "did you mean altitude_m"),
     "unit of another dimension": ("altitude_m = 120", "altitude_kg = 120", 3, "altitude_kg"),
-    "altitude too high": ("altitude_m = 120", "altitude_m = 12000", 3, "-500 m (-1640 ft) to 5000 m (16404 ft)"),
+    "altitude too high": (
+        "altitude_m = 120",
+        "altitude_m = 12000",
+        3,
+        "-500 m (-1640 ft) to 5000 m (16404 ft)",
+    ),
     "altitude as text": ("altitude_m = 120", 'altitude_m = "120"', 3, "a number without quotes"),
     "jurisdiction": ('"uk"', '"mars"', 4, "unknown jurisdiction"),
     "units": ('units = "metric"', 'units = "cubits"', 5, "one of: us, metric"),
@@ -73,7 +78,12 @@ BAD = {
     "capacity missing": ("capacity_heads = 4\n", "", 8, "capacity_heads or capacity_kg"),
     "capacity a fraction": ("capacity_heads = 4", "capacity_heads = 4.5", 12, "a whole number"),
     "pressure too high": ("working_gauge_psi = 12", "working_gauge_psi = 30", 15, "1.5 to 16 psi"),
-    "relief under working": ("relief_gauge_psi = 15", "relief_gauge_psi = 10", 16, "never set or test a relief valve"),
+    "relief under working": (
+        "relief_gauge_psi = 15",
+        "relief_gauge_psi = 10",
+        16,
+        "never set or test a relief valve",
+    ),
     "unknown oil": ('name = "One"', 'name = "One"\noil = "crude"', 11, "unknown oil"),
     "no stages held": ("stage_count = 3", "stage_count = 0", 19, "1 to 20"),
     "cut set": ('cut_set = "chicken_8"', 'cut_set = "chicken_7"', 24, "chicken_8"),
@@ -93,8 +103,16 @@ BAD = {
     "condition without longest wait": ('until_left = "10:00"', "until_core_c = 70", 34, "at_most"),
     "true for a number": ("set_c = 165", "set_c = true", 35, "a number without quotes"),
     "pressure in an open fryer": ('kind = "pressure"', 'kind = "open"', 28, "open fryer"),
-    "doubled key": ("[[product]]", '[[product]]\nkey = "bird"\nname = "B"\ncut_set = "fish"\ncoating = "bare"\nstart_temp_c = 3\n\n[[product]]', 0, "used once"),
-}  # fmt: skip
+    "doubled key": (
+        "[[product]]",
+        (
+            '[[product]]\nkey = "bird"\nname = "B"\ncut_set = "fish"\ncoating = "bare"\nstart_temp_c ='
+            " 3\n\n[[product]]"
+        ),
+        0,
+        "used once",
+    ),
+}
 
 
 def test_a_kitchen_written_by_hand():

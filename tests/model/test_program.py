@@ -35,9 +35,14 @@ def test_three_ways_to_say_the_same_times():
         lambda: program(Stage(set_c=170, until_elapsed_s=100), Stage(set_c=170, until_elapsed_s=50)),
         lambda: program(Stage(set_c=170, duration_s=0)),
         lambda: program(Stage(set_c=170, duration_s=10), version=0),
-        lambda: program(*(Stage(set_c=170, duration_s=9, lid=x) for x in (LidState.PRESSURE, LidState.OPEN, LidState.PRESSURE, LidState.OPEN))),
+        lambda: program(
+            *(
+                Stage(set_c=170, duration_s=9, lid=x)
+                for x in (LidState.PRESSURE, LidState.OPEN, LidState.PRESSURE, LidState.OPEN)
+            )
+        ),
     ],
-)  # fmt: skip
+)
 def test_contradictions_are_refused(build):
     """No stages, no or two ends, too hot, no longest wait, no total, backwards, no time, lid shut twice."""
     with pytest.raises(InputError):

@@ -8,23 +8,74 @@ from hypothesis import strategies as st
 
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Site, UnitSystem
-from frywright.model.units import BARE, UNITS, clock, parse, parse_clock, show, suffix_of, to_inside, to_people, write
+from frywright.model.units import (
+    BARE,
+    UNITS,
+    clock,
+    parse,
+    parse_clock,
+    show,
+    suffix_of,
+    to_inside,
+    to_people,
+    write,
+)
 
 PINT = {
-    "f": "degF", "c": "degC", "k": "delta_degC", "f_diff": "delta_degF", "s": "second", "min": "minute", "h": "hour",
-    "kg": "kilogram", "g": "gram", "lb": "pound", "oz": "ounce", "m": "meter", "cm": "centimeter",
-    "mm": "millimeter", "in": "inch", "ft": "foot", "pa": "pascal", "kpa": "kilopascal", "bar": "bar",
-    "psi": "psi", "mbar": "millibar", "inh2o": "inH2O", "w": "watt", "kw": "kilowatt", "btu_h": "Btu_it/hour", "j": "joule", "kwh": "kilowatt_hour",
-    "btu": "Btu_it", "m2": "meter**2", "mm2": "millimeter**2", "m3": "meter**3", "l": "liter", "gal": "gallon",
-    "w_mk": "watt/meter/delta_degC", "w_m2k": "watt/meter**2/delta_degC", "j_kgk": "joule/kilogram/delta_degC",
+    "f": "degF",
+    "c": "degC",
+    "k": "delta_degC",
+    "f_diff": "delta_degF",
+    "s": "second",
+    "min": "minute",
+    "h": "hour",
+    "kg": "kilogram",
+    "g": "gram",
+    "lb": "pound",
+    "oz": "ounce",
+    "m": "meter",
+    "cm": "centimeter",
+    "mm": "millimeter",
+    "in": "inch",
+    "ft": "foot",
+    "pa": "pascal",
+    "kpa": "kilopascal",
+    "bar": "bar",
+    "psi": "psi",
+    "mbar": "millibar",
+    "inh2o": "inH2O",
+    "w": "watt",
+    "kw": "kilowatt",
+    "btu_h": "Btu_it/hour",
+    "j": "joule",
+    "kwh": "kilowatt_hour",
+    "btu": "Btu_it",
+    "m2": "meter**2",
+    "mm2": "millimeter**2",
+    "m3": "meter**3",
+    "l": "liter",
+    "gal": "gallon",
+    "w_mk": "watt/meter/delta_degC",
+    "w_m2k": "watt/meter**2/delta_degC",
+    "j_kgk": "joule/kilogram/delta_degC",
     "kg_m3": "kilogram/meter**3",
-}  # fmt: skip
+}
 BASE = {
-    "temperature": "degC", "temperature_difference": "delta_degC", "time": "second", "mass": "kilogram", "length": "meter",
-    "pressure": "pascal", "power": "watt", "energy": "joule", "area": "meter**2", "volume": "meter**3",
-    "conductivity": "watt/meter/delta_degC", "surface_coefficient": "watt/meter**2/delta_degC",
-    "specific_heat": "joule/kilogram/delta_degC", "density": "kilogram/meter**3",
-}  # fmt: skip
+    "temperature": "degC",
+    "temperature_difference": "delta_degC",
+    "time": "second",
+    "mass": "kilogram",
+    "length": "meter",
+    "pressure": "pascal",
+    "power": "watt",
+    "energy": "joule",
+    "area": "meter**2",
+    "volume": "meter**3",
+    "conductivity": "watt/meter/delta_degC",
+    "surface_coefficient": "watt/meter**2/delta_degC",
+    "specific_heat": "joule/kilogram/delta_degC",
+    "density": "kilogram/meter**3",
+}
 
 
 @pytest.mark.parametrize("suffix", sorted(PINT))
@@ -46,10 +97,19 @@ def test_there_and_back(suffix, value):
 
 @pytest.mark.parametrize(
     ("text", "dimension", "value"),
-    [("4C", "temperature", 4.0), ("38 °F", "temperature", 10 / 3), ("2.75 lb", "mass", 1.2473790175),
-     ("5250ft", "length", 1600.2), ("12:30", "time", 750.0), ("1:02:03", "time", 3723.0), ("12 psi", "pressure", 82737.08751),
-     ("7,5 kg", "mass", 7.5), ("20 min", "time", 1200.0), ("10oz", "mass", 0.28349523125)],
-)  # fmt: skip
+    [
+        ("4C", "temperature", 4.0),
+        ("38 °F", "temperature", 10 / 3),
+        ("2.75 lb", "mass", 1.2473790175),
+        ("5250ft", "length", 1600.2),
+        ("12:30", "time", 750.0),
+        ("1:02:03", "time", 3723.0),
+        ("12 psi", "pressure", 82737.08751),
+        ("7,5 kg", "mass", 7.5),
+        ("20 min", "time", 1200.0),
+        ("10oz", "mass", 0.28349523125),
+    ],
+)
 def test_what_people_type(text, dimension, value):
     """Numbers with units, decimal commas, clock readings."""
     assert parse(text, dimension) == pytest.approx(value, rel=1e-9)
@@ -86,7 +146,12 @@ def test_clock_and_show():
 
 # ---------------------------------------------------------------- the one reader of typed values
 
-KITCHENS = {"us": ("us", "en"), "metric": ("metric", "en"), "metric es": ("metric", "es"), "us es": ("us", "es")}
+KITCHENS = {
+    "us": ("us", "en"),
+    "metric": ("metric", "en"),
+    "metric es": ("metric", "es"),
+    "us es": ("us", "es"),
+}
 
 
 def site(kind):
@@ -128,7 +193,9 @@ def site(kind):
     ],
 )
 def test_each_kitchen_reads_what_its_people_type(kind, text, dimension, value):
-    """Units of the kitchen for bare numbers; the mark that groups by three is the one that is not its decimal mark."""
+    """Units of the kitchen for bare numbers; the mark that groups by three is the one that is not its decimal
+    mark.
+    """
     assert site(kind).read(text, dimension) == pytest.approx(value, rel=1e-12)
 
 
@@ -184,7 +251,12 @@ def test_other_digits_and_half_numbers_are_refused_with_words(kind, text):
         site(kind).number(text)
 
 
-SPANS = {"temperature": (-40.0, 250.0), "mass": (0.001, 400.0), "length": (-500.0, 5000.0), "pressure": (0.0, 120e3)}
+SPANS = {
+    "temperature": (-40.0, 250.0),
+    "mass": (0.001, 400.0),
+    "length": (-500.0, 5000.0),
+    "pressure": (0.0, 120e3),
+}
 """What kitchens write, inside units."""
 
 
@@ -215,7 +287,9 @@ def test_a_clock_is_read_back(kind, seconds):
     st.data(),
 )
 def test_no_factor_of_ten_or_thousand(kind, dimension, whole, part, digits, data):
-    """A number as its own kitchen writes it, grouped or not, any decimals, is read as that number or asked about, never as another."""
+    """A number as its own kitchen writes it, grouped or not, any decimals, is read as that number or asked
+    about, never as another.
+    """
     decimal = site(kind).decimal_mark
     group = data.draw(st.sampled_from(["", "\u2009", " ", "." if decimal == "," else ","]))
     behind = f"{part:03d}"[:digits]

@@ -1,4 +1,6 @@
-"""Oil: closed forms, published regressions, filling by sourced densities, the bill by hand, and an outlook that covers what it says."""
+"""Oil: closed forms, published regressions, filling by sourced densities, the bill by hand, and an outlook
+that covers what it says.
+"""
 
 from __future__ import annotations
 
@@ -19,7 +21,9 @@ from frywright.oil.outlook import Prior, Vats, crossing, learn
 CANOLA = load.oils()["canola"]
 
 
-@pytest.mark.parametrize(("share", "days"), [(0.0, 8.0), (0.05, 10.7), (0.08, 14.3), (0.10, 20.9), (0.12, inf)])
+@pytest.mark.parametrize(
+    ("share", "days"), [(0.0, 8.0), (0.05, 10.7), (0.08, 14.3), (0.10, 20.9), (0.12, inf)]
+)
 def test_days_to_the_limit(share, days):
     """Growth 2.5 a day from 4 to 24 per cent: the closed form, and the recursion it stands for."""
     found = ageing.days_to(24.0, 4.0, 2.5, share, 4.0)
@@ -31,7 +35,9 @@ def test_days_to_the_limit(share, days):
 
 
 def test_where_it_settles_and_the_share_for_ever():
-    """Twelve per cent settles at 22.3; break-even is 11.1 %, and just below and above it the recursion agrees."""
+    """Twelve per cent settles at 22.3; break-even is 11.1 %, and just below and above it the recursion
+    agrees.
+    """
     assert ageing.settles_at(2.5, 0.12, 4.0) == pytest.approx(22.3, abs=0.05)
     even = ageing.share_for_ever(24.0, 2.5, 4.0)
     assert even == pytest.approx(0.111, abs=5e-4)
@@ -84,7 +90,9 @@ def test_filter_spacing_is_the_cheapest():
 
 
 def test_oil_swells_by_an_eighth():
-    """About 12 % from 20 to 175 °C for every oil of the catalog, so that 64 lb stand an inch higher in a foot of vat; cartons are whole."""
+    """About 12 % from 20 to 175 °C for every oil of the catalog, so that 64 lb stand an inch higher in a foot
+    of vat; cartons are whole.
+    """
     for oil in load.oils().values():
         assert swelling(oil, 20.0, 175.0) == pytest.approx(0.12, abs=0.015)
     four = fill(CANOLA, 64 * LB, area_m2=0.1, carton_kg=35 * LB, load_kg=10.4 * LB, foam_frac=0.1)
@@ -105,10 +113,16 @@ def test_the_most_oil_reaches_the_line_and_no_higher():
 
 
 def test_the_bill_by_hand():
-    """330 lb raw a day, 4 x 50 lb, 1.10 a lb, 19.8 lb top-up, 18 an hour, 45 min a change: 0.185 and 0.125 a raw lb at 7 and 14 days."""
+    """330 lb raw a day, 4 x 50 lb, 1.10 a lb, 19.8 lb top-up, 18 an hour, 45 min a change: 0.185 and 0.125 a
+    raw lb at 7 and 14 days.
+    """
     for days, wanted in ((7, 0.185), (14, 0.125)):
         found = bill(
-            330 * LB, (50 * LB,) * 4, 19.8 * LB, days, Rates(price_kg_money=1.10 / LB, change_h=0.75, hour_money=18.0)
+            330 * LB,
+            (50 * LB,) * 4,
+            19.8 * LB,
+            days,
+            Rates(price_kg_money=1.10 / LB, change_h=0.75, hour_money=18.0),
         )
         assert found.per_kg_money * LB == pytest.approx(wanted, abs=0.001)
         assert found.uptake_money == pytest.approx(21.78)
@@ -133,16 +147,22 @@ def hidden(count, days, seed, prior):
 
 @pytest.mark.slow
 def test_the_interval_covers_what_it_says():
-    """On 800 vats with hidden truth, a week of readings: the 90 % interval of the day of the limit holds it in 87 to 93 % of vats."""
+    """On 800 vats with hidden truth, a week of readings: the 90 % interval of the day of the limit holds it
+    in 87 to 93 % of vats.
+    """
     prior, known = Prior(), 7
     peaks, share, reading = hidden(800, 100, 3, prior)
     use = (peaks[:, :known].max(axis=1) < 24.0) & (
         reading[:, :known].min(axis=1, initial=99, where=np.isfinite(reading[:, :known])) >= 0
     )
     vats = Vats(
-        heat_n=np.ones((use.sum(), known)), share_frac=share[use, :known], discard=np.zeros((use.sum(), known), dtype=bool),
-        reading=reading[use, :known], noise=np.full((use.sum(), known), 1.2), fresh=np.full(use.sum(), 4.0),
-    )  # fmt: skip
+        heat_n=np.ones((use.sum(), known)),
+        share_frac=share[use, :known],
+        discard=np.zeros((use.sum(), known), dtype=bool),
+        reading=reading[use, :known],
+        noise=np.full((use.sum(), known), 1.2),
+        fresh=np.full(use.sum(), 4.0),
+    )
     belief, inside, short = learn(vats, prior), [], []
     for n, v in enumerate(np.flatnonzero(use)):
         found = crossing(belief.mean[n], belief.cover[n], 24.0, float(share[v, 0]), 4.0, prior=prior, seed=n)
@@ -161,11 +181,17 @@ def test_the_interval_covers_what_it_says():
 
 @pytest.mark.slow
 def test_the_outlook_beats_the_calendar():
-    """Discarding when the chance of passing the limit tomorrow exceeds one in twenty: longer life than seven fixed days, and fewer days over the limit."""
+    """Discarding when the chance of passing the limit tomorrow exceeds one in twenty: longer life than seven
+    fixed days, and fewer days over the limit.
+    """
     prior, rng = Prior(), np.random.default_rng(5)
     lives, over, fixed_over, days = [], 0, 0, 0
     for _ in range(150):
-        growth, level, share = max(prior.growth_pct + prior.growth_sd_pct * rng.standard_normal(), 0.4), 4.0, 0.05
+        growth, level, share = (
+            max(prior.growth_pct + prior.growth_sd_pct * rng.standard_normal(), 0.4),
+            4.0,
+            0.05,
+        )
         shares, readings, noise = [], [], []
         for day in range(1, 61):
             peak = level + growth + prior.level_drift_pct * rng.standard_normal()
@@ -177,11 +203,20 @@ def test_the_outlook_beats_the_calendar():
             noise.append(1.2)
             level = peak * (1 - share) + 4.0 * share
             vat = Vats(
-                heat_n=np.ones((1, day)), share_frac=np.array([shares]), discard=np.zeros((1, day), dtype=bool), reading=np.array([readings]),
-                noise=np.array([noise]), fresh=np.array([4.0]),
-            )  # fmt: skip
+                heat_n=np.ones((1, day)),
+                share_frac=np.array([shares]),
+                discard=np.zeros((1, day), dtype=bool),
+                reading=np.array([readings]),
+                noise=np.array([noise]),
+                fresh=np.array([4.0]),
+            )
             belief = learn(vat, prior)
-            if crossing(belief.mean[0], belief.cover[0], 24.0, share, 4.0, prior=prior, seed=day).tomorrow_frac > 0.05:
+            if (
+                crossing(
+                    belief.mean[0], belief.cover[0], 24.0, share, 4.0, prior=prior, seed=day
+                ).tomorrow_frac
+                > 0.05
+            ):
                 break
         lives.append(day)
     assert np.mean(lives) > 1.3 * 7

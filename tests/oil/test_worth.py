@@ -34,11 +34,15 @@ def test_a_share_that_keeps_it_below_never_ends_and_old_oil_is_over():
 
 
 def test_money_of_the_worked_example():
-    """Four 50 lb vats at $1.10/lb, 45 min a change at $18/h, 19.8 lb of top-up a day: a vat's change is $68.50; by days between changes the four cost $60.9 at 7, $41.4 at 14 (the trade's worked example)."""
+    """Four 50 lb vats at $1.10/lb, 45 min a change at $18/h, 19.8 lb of top-up a day: a vat's change is
+    $68.50; by days between changes the four cost $60.9 at 7, $41.4 at 14 (the trade's worked example).
+    """
     mass, share = 50 * LB, 19.8 / 200
     assert change_money(mass, RATES) == pytest.approx(50 * 1.10 + 13.5)
     for days, total in ((7, 60.9), (14, 41.4)):
-        assert 4 * (mass * share * RATES.price_kg_money + change_money(mass, RATES) / days) == pytest.approx(total, abs=0.1)  # fmt: skip
+        assert 4 * (mass * share * RATES.price_kg_money + change_money(mass, RATES) / days) == pytest.approx(
+            total, abs=0.1
+        )
     growth = next(g for g in np.arange(2.0, 6.0, 0.001) if life_days(4.0, float(g), share, 4.0, 24.0) <= 7.0)
     assert 4 * day_money(mass, float(growth), share, 4.0, 24.0, RATES) == pytest.approx(60.9, abs=0.2)
 
@@ -53,7 +57,9 @@ def test_what_is_left_is_thrown_away():
 
 
 def test_filter_turns_are_told_only_where_they_stand_out():
-    """Drawn logs: without an effect at most one in ten says there is one; with half a point a turn most do, and the figure is unbiased."""
+    """Drawn logs: without an effect at most one in ten says there is one; with half a point a turn most do,
+    and the figure is unbiased.
+    """
     rng = np.random.default_rng(5)
     turns = np.tile([0.0, 1.0, 2.0, 3.0], 12)
     none = [filter_effect(2.5 + 0.6 * rng.standard_normal(48), turns) for _ in range(300)]

@@ -25,12 +25,23 @@ HERE = Path(__file__).parent.parent / "reference"
 def conduction(n, a, k, c, h, start, source, seconds, precision=ROUTINE, **changes):
     """Pure conduction: pressure so high that nothing boils, oil temperature prescribed."""
     p = piece(
-        a=a, n=n, conductivity_w_mk=k, heat_capacity_j_kgk=c / 1000.0, density_kg_m3=1000.0, start_temp_c=start,
-        still_h_w_m2k=h, cap_h_w_m2k=h, gain_h_j_kgk=0.0, film_kg_m2=0.0, **changes,
-    )  # fmt: skip
+        a=a,
+        n=n,
+        conductivity_w_mk=k,
+        heat_capacity_j_kgk=c / 1000.0,
+        density_kg_m3=1000.0,
+        start_temp_c=start,
+        still_h_w_m2k=h,
+        cap_h_w_m2k=h,
+        gain_h_j_kgk=0.0,
+        film_kg_m2=0.0,
+        **changes,
+    )
     oil = source if isinstance(source, list) else [(0.0, source)]
     told = Prescribed(oil_temp_c=oil, pressure_pa=[(0.0, NO_BOILING_PA)])
-    return run(Cook(vat=vat(), pieces=[p], spans=[Span(duration_s=seconds, set_c=160.0)], prescribed=told), precision)
+    return run(
+        Cook(vat=vat(), pieces=[p], spans=[Span(duration_s=seconds, set_c=160.0)], prescribed=told), precision
+    )
 
 
 @pytest.mark.parametrize("n", [0, 1, 2])
@@ -39,8 +50,9 @@ def conduction(n, a, k, c, h, start, source, seconds, precision=ROUTINE, **chang
 def test_heat_taken_up_follows_the_series(n, biot, precision, allowed):
     """Heat taken up since the drop, from Fourier 0.02 (32 s here) to 1.8 (48 min).
 
-    Within 0.3 % of the exact series at the routine setting and 0.1 % at the close one, at every step; by Fourier 0.02
-    heat has come a fifth of the way in, over five of the routine cells. 400 terms of the series, whose tail there is nil.
+    Within 0.3 % of the exact series at the routine setting and 0.1 % at the close one, at every step; by
+    Fourier 0.02 heat has come a fifth of the way in, over five of the routine cells. 400 terms of the series,
+    whose tail there is nil.
     """
     a, k, c = 0.015, 0.5, 3.6e6
     got = conduction(n, a, k, c, biot * k / a, 4.0, 140.0, 2900.0, precision)
@@ -55,17 +67,28 @@ def test_heat_taken_up_follows_the_series(n, biot, precision, allowed):
 def test_two_phase_neumann_front_under_pressure(precision, kelvin, share):
     """A cold slab at 12 psig: crust depth 2 l sqrt(a t) and the temperatures behind the front, after 200 s.
 
-    Neumann's solution of the two-phase Stefan problem (Carslaw & Jaeger): error functions on both sides of the front,
-    whose root balances conduction in crust and meat with evaporation. Cells are compared with the exact mean over
-    each, by the integral of erfc; the slab is so thick that its centre has not felt the oil.
+    Neumann's solution of the two-phase Stefan problem (Carslaw & Jaeger): error functions on both sides of
+    the front, whose root balances conduction in crust and meat with evaporation. Cells are compared with the
+    exact mean over each, by the integral of erfc; the slab is so thick that its centre has not felt the oil.
     """
     half, start, oil, pressure, seconds = 0.03, 4.0, 160.0, 101325.0 + 82737.0, 200.0
     boiling, crust_k, crust_c, k, c, water = boiling_temp_c(pressure), 0.15, 1e6, 0.5, 3.6e6, 650.0
     p = piece(
-        a=half, n=0.0, start_temp_c=start, film_kg_m2=0.0, still_h_w_m2k=1e7, cap_h_w_m2k=1e7, gain_h_j_kgk=0.0,
-        density_kg_m3=1000.0, conductivity_w_mk=k, heat_capacity_j_kgk=c / 1000.0, vapour_cp_j_kgk=0.0,
-        crust_conductivity_w_mk=crust_k, crust_heat_j_m3k=crust_c, water_kg_m3=water,
-    )  # fmt: skip
+        a=half,
+        n=0.0,
+        start_temp_c=start,
+        film_kg_m2=0.0,
+        still_h_w_m2k=1e7,
+        cap_h_w_m2k=1e7,
+        gain_h_j_kgk=0.0,
+        density_kg_m3=1000.0,
+        conductivity_w_mk=k,
+        heat_capacity_j_kgk=c / 1000.0,
+        vapour_cp_j_kgk=0.0,
+        crust_conductivity_w_mk=crust_k,
+        crust_heat_j_m3k=crust_c,
+        water_kg_m3=water,
+    )
     told = Prescribed(oil_temp_c=[(0.0, oil)], pressure_pa=[(0.0, pressure)])
     spans = [Span(duration_s=seconds, set_c=oil)]
     got = run(Cook(vat=vat(), pieces=[p], spans=spans, prescribed=told), precision)
@@ -75,13 +98,18 @@ def test_two_phase_neumann_front_under_pressure(precision, kelvin, share):
     def left(x):
         crust = crust_k * (oil - boiling) * math.exp(-x * x) / (math.sqrt(math.pi * fast) * math.erf(x))
         meat = (
-            k * (boiling - start) * math.exp(-((x * ratio) ** 2)) / (math.sqrt(math.pi * slow) * math.erfc(x * ratio))
+            k
+            * (boiling - start)
+            * math.exp(-((x * ratio) ** 2))
+            / (math.sqrt(math.pi * slow) * math.erfc(x * ratio))
         )
         return crust - meat - latent_heat_j_kg(boiling) * water * x * math.sqrt(fast)
 
     root = brentq(left, 1e-6, 3.0)
     late = got.time_s > 30.0
-    assert np.max(np.abs(got.crust_m[late, 0] / (2.0 * root * np.sqrt(fast * got.time_s[late])) - 1.0)) < share
+    assert (
+        np.max(np.abs(got.crust_m[late, 0] / (2.0 * root * np.sqrt(fast * got.time_s[late])) - 1.0)) < share
+    )
     faces = half - np.r_[0.0, np.cumsum(got.final_core_share[:, 0])] * (half - got.crust_m[-1, 0])
     reach = 2.0 * math.sqrt(slow * seconds)
     integral = faces / reach * erfc(faces / reach) - np.exp(-((faces / reach) ** 2)) / math.sqrt(math.pi)
@@ -97,7 +125,8 @@ def test_two_phase_neumann_front_under_pressure(precision, kelvin, share):
 def test_convective_series(n, biot, precision, allowed):
     """Slab, cylinder and sphere follow the exact series from Fourier 0.05 on.
 
-    0.1 K at the close setting; at the routine one a sphere is 0.25 K off halfway, most of it by steps of up to 12 s.
+    0.1 K at the close setting; at the routine one a sphere is 0.25 K off halfway, most of it by steps of up
+    to 12 s.
     """
     a, k, c = 0.015, 0.5, 3.6e6
     h = biot * k / a
@@ -126,9 +155,18 @@ def test_neumann_moving_front_within_one_percent():
     boiling, oil = boiling_temp_c(101325.0), 180.0
     k, c, water = 0.15, 1.0e6, 650.0
     p = piece(
-        a=0.05, n=0.0, start_temp_c=boiling - 1e-4, film_kg_m2=0.0, still_h_w_m2k=1e7, cap_h_w_m2k=1e7, gain_h_j_kgk=0.0,
-        crust_conductivity_w_mk=k, crust_heat_j_m3k=c, vapour_cp_j_kgk=0.0, water_kg_m3=water,
-    )  # fmt: skip
+        a=0.05,
+        n=0.0,
+        start_temp_c=boiling - 1e-4,
+        film_kg_m2=0.0,
+        still_h_w_m2k=1e7,
+        cap_h_w_m2k=1e7,
+        gain_h_j_kgk=0.0,
+        crust_conductivity_w_mk=k,
+        crust_heat_j_m3k=c,
+        vapour_cp_j_kgk=0.0,
+        water_kg_m3=water,
+    )
     told = Prescribed(oil_temp_c=[(0.0, oil)], pressure_pa=[(0.0, 101325.0)])
     got = run(Cook(vat=vat(), pieces=[p], spans=[Span(duration_s=900.0, set_c=160.0)], prescribed=told))
     ste = c * (oil - boiling) / (latent_heat_j_kg(boiling) * water)
@@ -151,20 +189,32 @@ def test_quasi_steady_crust_thickness():
     """Without crust heat storage X = -k/h + sqrt((k/h)^2 + 2k(T_oil - T_b)t/(C L)): 0.78, 1.35, 2.00 mm."""
     boiling = boiling_temp_c(101325.0)
     p = piece(
-        a=0.05, n=0.0, start_temp_c=boiling - 1e-4, film_kg_m2=0.0, still_h_w_m2k=400.0, gain_h_j_kgk=0.0,
-        crust_conductivity_w_mk=0.10, crust_heat_j_m3k=10.0, vapour_cp_j_kgk=0.0, water_kg_m3=850.0,
-    )  # fmt: skip
+        a=0.05,
+        n=0.0,
+        start_temp_c=boiling - 1e-4,
+        film_kg_m2=0.0,
+        still_h_w_m2k=400.0,
+        gain_h_j_kgk=0.0,
+        crust_conductivity_w_mk=0.10,
+        crust_heat_j_m3k=10.0,
+        vapour_cp_j_kgk=0.0,
+        water_kg_m3=850.0,
+    )
     told = Prescribed(oil_temp_c=[(0.0, 180.0)], pressure_pa=[(0.0, 101325.0)])
     got = run(Cook(vat=vat(), pieces=[p], spans=[Span(duration_s=600.0, set_c=160.0)], prescribed=told))
     for seconds, printed_mm in ((120.0, 0.78), (300.0, 1.35), (600.0, 2.00)):
-        exact = -0.1 / 400 + math.sqrt((0.1 / 400) ** 2 + 2 * 0.1 * (180 - boiling) * seconds / (850 * latent_heat_j_kg(boiling)))  # fmt: skip
+        exact = -0.1 / 400 + math.sqrt(
+            (0.1 / 400) ** 2 + 2 * 0.1 * (180 - boiling) * seconds / (850 * latent_heat_j_kg(boiling))
+        )
         crust = np.interp(seconds, got.time_s, got.crust_m[:, 0])
         assert crust == pytest.approx(exact, rel=5e-3)
         assert 1e3 * crust == pytest.approx(printed_mm, abs=0.011)
 
 
 def test_boiling_temperature_and_latent_heat_against_coolprop():
-    """0 to 15 psig, 0 to 3000 m: boiling within 0.01 K, latent heat within 200 J/kg (IAPWS-95 in CoolProp)."""
+    """0 to 15 psig, 0 to 3000 m: boiling within 0.01 K, latent heat within 200 J/kg (IAPWS-95 in
+    CoolProp).
+    """
     from CoolProp.CoolProp import PropsSI
 
     from frywright.model.kitchen import pressure_at_pa
@@ -173,7 +223,9 @@ def test_boiling_temperature_and_latent_heat_against_coolprop():
     for altitude in np.linspace(0.0, 3000.0, 7):
         for psi in np.linspace(0.0, 15.0, 7):
             p = pressure_at_pa(altitude) + psi * PSI
-            assert boiling_temp_c(p) == pytest.approx(PropsSI("T", "P", p, "Q", 0, "Water") - 273.15, abs=0.01)
+            assert boiling_temp_c(p) == pytest.approx(
+                PropsSI("T", "P", p, "Q", 0, "Water") - 273.15, abs=0.01
+            )
             heat = PropsSI("H", "P", p, "Q", 1, "Water") - PropsSI("H", "P", p, "Q", 0, "Water")
             assert latent_heat_j_kg(boiling_temp_c(p)) == pytest.approx(heat, abs=200.0)
 
@@ -184,7 +236,9 @@ def test_standard_atmosphere_equals_the_iso_table():
 
     with (HERE / "standard_atmosphere.csv").open() as table:
         for row in csv.DictReader(table):
-            assert pressure_at_pa(float(row["altitude_m"])) == pytest.approx(float(row["pressure_pa"]), abs=0.2)
+            assert pressure_at_pa(float(row["altitude_m"])) == pytest.approx(
+                float(row["pressure_pa"]), abs=0.2
+            )
 
 
 @pytest.mark.slow
@@ -218,7 +272,9 @@ def test_second_order_in_space():
         p = piece(a=0.015, n=1.0, film_kg_m2=0.0)
         told = Prescribed(oil_temp_c=[(0.0, 165.0)], pressure_pa=[(0.0, 101325.0)])
         fine = replace(FINE, n_core=n_core, n_crust=n_crust, max_step_s=0.5, grading=1.1)
-        return run(Cook(vat=vat(), pieces=[p], spans=[Span(duration_s=400.0, set_c=165.0)], prescribed=told), fine)
+        return run(
+            Cook(vat=vat(), pieces=[p], spans=[Span(duration_s=400.0, set_c=165.0)], prescribed=told), fine
+        )
 
     best, coarse, middle = (solve(160, 40), solve(12, 3), solve(24, 6))
     for curve in ("core_temp_c", "crust_m"):
@@ -240,12 +296,22 @@ def test_second_order_in_time():
 
 
 def test_the_start_rule_refines():
-    """Halving the steps after the drop divides the error of heat and centre by three to five: it is part of Precision."""
+    """Halving the steps after the drop divides the error of heat and centre by three to five: it is part of
+    Precision.
+    """
 
     def errors(scale):
         start = {"first_step_s": 0.1 * scale, "early_step_s": scale, "early_frac": 0.06 * scale}
         got = conduction(
-            2, 0.015, 0.5, 3.6e6, 500.0, 4.0, 140.0, 240.0, replace(FINE, grading=1.6, max_step_s=60.0, **start)
+            2,
+            0.015,
+            0.5,
+            3.6e6,
+            500.0,
+            4.0,
+            140.0,
+            240.0,
+            replace(FINE, grading=1.6, max_step_s=60.0, **start),
         )
         fourier = 0.5 / 3.6e6 * got.time_s / 0.015**2
         late = fourier > 0.05
@@ -259,8 +325,19 @@ def test_the_start_rule_refines():
 
 def test_bone_slows_the_meat_beside_it_like_an_insulated_core():
     """A bone that neither conducts nor stores makes an annulus; the meat beside it is its insulated face."""
-    hollow = conduction(0, 0.015, 0.5, 3.6e6, 1e5, 4.0, 140.0, 600.0, bone_radius_m=0.005,
-                        bone_conductivity_w_mk=1e-6, bone_heat_j_m3k=1.0)  # fmt: skip
+    hollow = conduction(
+        0,
+        0.015,
+        0.5,
+        3.6e6,
+        1e5,
+        4.0,
+        140.0,
+        600.0,
+        bone_radius_m=0.005,
+        bone_conductivity_w_mk=1e-6,
+        bone_heat_j_m3k=1.0,
+    )
     slab = conduction(0, 0.010, 0.5, 3.6e6, 1e5, 4.0, 140.0, 600.0)
     at = np.array([120.0, 300.0, 590.0])
     a = np.interp(at, hollow.time_s, hollow.core_temp_c[:, 0])

@@ -31,7 +31,11 @@ def gap(got, reference, curve, guard_s=1.0):
     """
     ends = np.array(reference["ends_s"])
     t = got.time_s
-    keep = (t > 5.0) & (t < min(t[-1], reference["time_s"][-1])) & np.all(np.abs(t[:, None] - ends) > guard_s, axis=1)
+    keep = (
+        (t > 5.0)
+        & (t < min(t[-1], reference["time_s"][-1]))
+        & np.all(np.abs(t[:, None] - ends) > guard_s, axis=1)
+    )
     worst = 0.0
     for i in range(2):
         known = np.interp(t[keep], reference["time_s"], reference[curve][:, i])

@@ -15,9 +15,12 @@ from tests.reference.lines import solve
 
 pytestmark = pytest.mark.slow
 TERMS = {
-    "drip_frac": 0.30, "coat_thickness_m": 0.0010, "coat_heat_j_m2k": 1800.0, "still_reference_k": 65.0,
+    "drip_frac": 0.30,
+    "coat_thickness_m": 0.0010,
+    "coat_heat_j_m2k": 1800.0,
+    "still_reference_k": 65.0,
     "vapour_diffusivity_m2_s": 3e-6,
-}  # fmt: skip
+}
 VENT = Span(duration_s=300.0, set_c=165.0, lid=Lid.VENT, until=Until.GAUGE_BELOW, value=2000.0)
 
 
@@ -41,25 +44,35 @@ CASES = {
         spans=[fry(600.0)],
     ),
     "late lid, vent, drip and coat": Cook(
-        vat=vat(band_k=6.0), pieces=pieces(0, 3),
+        vat=vat(band_k=6.0),
+        pieces=pieces(0, 3),
         spans=[fry(40.0), Span(duration_s=440.0, set_c=165.0, lid=Lid.PRESSURE), VENT, rest(60.0)],
     ),
     "vent by the clock": Cook(
-        vat=vat(band_k=6.0, vent_area_m2=8e-6), pieces=pieces(0, 3, coat_heat_j_m2k=0.0),
+        vat=vat(band_k=6.0, vent_area_m2=8e-6),
+        pieces=pieces(0, 3, coat_heat_j_m2k=0.0),
         spans=[
-            Span(duration_s=420.0, set_c=165.0, lid=Lid.PRESSURE), replace(VENT, ends_at_s=470.0), rest(30.0),
+            Span(duration_s=420.0, set_c=165.0, lid=Lid.PRESSURE),
+            replace(VENT, ends_at_s=470.0),
+            rest(30.0),
         ],
     ),
     "thin, half dried": Cook(
         vat=vat(band_k=6.0),
         pieces=[
             replace(p, half_thickness_m=a, shape_n=0.0)
-            for p, a in zip(pieces(0, 3, coat_thickness_m=0.0, coat_heat_j_m2k=0.0, film_kg_m2=0.1), (0.005, 0.004), strict=True)
+            for p, a in zip(
+                pieces(0, 3, coat_thickness_m=0.0, coat_heat_j_m2k=0.0, film_kg_m2=0.1),
+                (0.005, 0.004),
+                strict=True,
+            )
         ],
         spans=[fry(240.0)],
     ),
-    "evaporation after the lift": Cook(vat=vat(band_k=6.0), pieces=pieces(0, 3), spans=[fry(420.0), rest(400.0)]),
-}  # fmt: skip
+    "evaporation after the lift": Cook(
+        vat=vat(band_k=6.0), pieces=pieces(0, 3), spans=[fry(420.0), rest(400.0)]
+    ),
+}
 
 
 @pytest.fixture(scope="module", params=sorted(CASES))
@@ -69,7 +82,9 @@ def pair(request):
 
 
 def test_core_crust_water_and_oil(pair):
-    """Centre within 0.2 K, crust 10 um, water given off 3e-3, oil 0.2 K, energy gap below 1e-4, all the way."""
+    """Centre within 0.2 K, crust 10 um, water given off 3e-3, oil 0.2 K, energy gap below 1e-4, all the
+    way.
+    """
     got, reference = pair
     assert gap(got, reference, "core_temp_c") < 0.2
     assert gap(got, reference, "crust_m") < 10e-6
@@ -100,9 +115,13 @@ def test_fine_precision_is_closer_still():
 @pytest.mark.parametrize("oil_c", [170.0, 190.0])
 @pytest.mark.parametrize("half_m", [0.001, 0.0015, 0.004])
 def test_no_piece_gives_off_more_water_than_it_has(half_m, oil_c, precision):
-    """A thin slab fried dry: water given off stays within its own (1e-5: where the last step ends), the crust never thins, free water never owes more than 1 µm."""
+    """A thin slab fried dry: water given off stays within its own (1e-5: where the last step ends), the crust
+    never thins, free water never owes more than 1 µm.
+    """
     thin = replace(
-        pieces(0, coat_thickness_m=0.0, coat_heat_j_m2k=0.0, film_kg_m2=0.0)[0], half_thickness_m=half_m, shape_n=0.0
+        pieces(0, coat_thickness_m=0.0, coat_heat_j_m2k=0.0, film_kg_m2=0.0)[0],
+        half_thickness_m=half_m,
+        shape_n=0.0,
     )
     told = Prescribed(oil_temp_c=[(0.0, oil_c)], pressure_pa=[(0.0, 101325.0)])
     got = run(Cook(vat=vat(), pieces=[thin], spans=[fry(900.0)], prescribed=told), precision)

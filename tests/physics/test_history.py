@@ -18,7 +18,8 @@ from tests.conftest import four_classes, open_cook, piece, vat
 
 
 def test_oil_balance_closes_with_the_heat_of_the_classes():
-    """Heater heat = heat of all classes + loss to the room + what warms oil and metal, within 1 % of the classes' heat.
+    """Heater heat = heat of all classes + loss to the room + what warms oil and metal, within 1 % of the
+    classes' heat.
 
     The loss is a trapezium over the printed oil temperatures, which is all an outsider has.
     """
@@ -40,7 +41,8 @@ def test_oil_balance_closes_with_the_heat_of_the_classes():
 def test_steam_of_a_closed_headspace_closes():
     """Steam over the oil = steam given off - condensed on the lid, while neither valve nor vent is open.
 
-    What condenses is read from the lid's own heat balance; 2 % for its trapezium over the printed temperatures.
+    What condenses is read from the lid's own heat balance; 2 % for its trapezium over the printed
+    temperatures.
     """
     p = piece(mass_kg=0.25, film_kg_m2=0.5)
     v = vat(relief_gauge_pa=200e3, lid_ua_w_k=20.0, leak_area_m2=0.0)
@@ -52,17 +54,25 @@ def test_steam_of_a_closed_headspace_closes():
     latent = np.array([latent_heat_j_kg(boiling_temp_c(s)) for s in steam])
     to_room = v.lid_room_ua_w_k * (lid - v.room_temp_c)
     warmed = v.lid_heat_j_k * np.diff(lid)
-    condensed = (warmed + 0.5 * (to_room[1:] + to_room[:-1]) * np.diff(got.time_s)) / (0.5 * (latent[1:] + latent[:-1]))
+    condensed = (warmed + 0.5 * (to_room[1:] + to_room[:-1]) * np.diff(got.time_s)) / (
+        0.5 * (latent[1:] + latent[:-1])
+    )
     condensed = np.maximum(condensed, 0.0)[first:].sum()
     given_off = (got.evaporated_kg_m2[-1, 0] - got.evaporated_kg_m2[first, 0]) * p.area_m2
-    held = v.head_volume_m3 * (got.steam_pa[-1] - got.steam_pa[first]) / (GAS_STEAM_J_KGK * (v.head_temp_c + 273.15))
+    held = (
+        v.head_volume_m3
+        * (got.steam_pa[-1] - got.steam_pa[first])
+        / (GAS_STEAM_J_KGK * (v.head_temp_c + 273.15))
+    )
     assert got.pressure_pa[-1] - v.atmosphere_pa > 20e3
     assert held == pytest.approx(given_off - condensed, rel=0.02)
     assert np.all(got.steam_pa <= got.pressure_pa)
 
 
 def test_crust_temperatures_of_a_quasi_steady_crust_are_a_straight_line():
-    """A crust that stores nothing, in a slab, conducts along a straight line from front to surface (0.05 K)."""
+    """A crust that stores nothing, in a slab, conducts along a straight line from front to surface (0.05
+    K).
+    """
     boiling = boiling_temp_c(101325.0)
     p = piece(
         a=0.05,
@@ -130,7 +140,9 @@ def test_steps_kept_by_force_are_counted_and_told(kitchen, monkeypatch):
 @pytest.mark.parametrize("n", [0.0, 0.5, 1.0, 2.0])
 @pytest.mark.parametrize("changes", [{}, {"bone_radius_m": 0.0012}, {"drip_frac": 0.3}])
 def test_a_piece_boils_off_its_last_water_before_it_heats_above_boiling(n, changes):
-    """A thin piece fried through: at boiling while a ten-thousandth of its water is left, dry once, then hot; books close."""
+    """A thin piece fried through: at boiling while a ten-thousandth of its water is left, dry once, then hot;
+    books close.
+    """
     p = piece(a=0.003, n=n, film_kg_m2=0.1, **changes)
     told = Prescribed(oil_temp_c=[(0.0, 170.0)])
     got = run(Cook(vat=vat(), pieces=[p], spans=[Span(duration_s=1200.0, set_c=170.0)], prescribed=told))
@@ -147,12 +159,22 @@ def test_a_piece_boils_off_its_last_water_before_it_heats_above_boiling(n, chang
 
 
 def test_a_slab_dries_through_nearly_as_fast_as_the_closed_form():
-    """Quasi-steady slab at boiling: t = L w (a^2/2k + a/h)/(T_oil - T_b); the standing front is at most a tenth faster."""
+    """Quasi-steady slab at boiling: t = L w (a^2/2k + a/h)/(T_oil - T_b); the standing front is at most a
+    tenth faster.
+    """
     boiling = boiling_temp_c(101325.0)
     p = piece(
-        a=0.004, n=0.0, start_temp_c=boiling - 1e-4, film_kg_m2=0.0, still_h_w_m2k=400.0, gain_h_j_kgk=0.0,
-        crust_conductivity_w_mk=0.10, crust_heat_j_m3k=10.0, vapour_cp_j_kgk=0.0, water_kg_m3=500.0,
-    )  # fmt: skip
+        a=0.004,
+        n=0.0,
+        start_temp_c=boiling - 1e-4,
+        film_kg_m2=0.0,
+        still_h_w_m2k=400.0,
+        gain_h_j_kgk=0.0,
+        crust_conductivity_w_mk=0.10,
+        crust_heat_j_m3k=10.0,
+        vapour_cp_j_kgk=0.0,
+        water_kg_m3=500.0,
+    )
     told = Prescribed(oil_temp_c=[(0.0, 180.0)], pressure_pa=[(0.0, 101325.0)])
     got = run(Cook(vat=vat(), pieces=[p], spans=[Span(duration_s=2400.0, set_c=160.0)], prescribed=told))
     exact = latent_heat_j_kg(boiling) * 500.0 * (0.004**2 / 0.2 + 0.004 / 400.0) / (180.0 - boiling)
@@ -161,7 +183,9 @@ def test_a_slab_dries_through_nearly_as_fast_as_the_closed_form():
 
 
 def test_a_crust_past_half_of_a_piece_is_told_with_its_share(kitchen):
-    """Tenders fried for half an hour: the note names the cut and the share; the usual program has no such note."""
+    """Tenders fried for half an hour: the note names the cut and the share; the usual program has no such
+    note.
+    """
     program = next(p for p in kitchen.programs if p.product == "tenders")
     usual, long = (
         make_plan(kitchen, replace(program, stages=(s,)))

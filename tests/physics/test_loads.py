@@ -1,4 +1,6 @@
-"""Loads against sense: small, full and overloaded, open and under pressure, by a heat balance done by hand."""
+"""Loads against sense: small, full and overloaded, open and under pressure, by a heat balance done by
+hand.
+"""
 
 from __future__ import annotations
 
@@ -10,16 +12,19 @@ from tests.reference.rows.loads import FULL_HEADS, load, most_heat_j_m2, slab_he
 from tests.reference.rows.meat import slab_moisture_ratio
 
 RICH_KW, GAS_KW, NONE_KW = 11.8, 4.1, 0.6
-"""Heat into the oil: 1.95 kW a kilogram of chicken; 35 % of that, a conventional gas fryer of the same plate; nearly none."""
+"""Heat into the oil: 1.95 kW a kilogram of chicken; 35 % of that, a conventional gas fryer of the same plate;
+nearly none.
+"""
 ALL = (1, 2, 3, FULL_HEADS, 6)
 LIFT_S = 720.0
 
 
 def test_first_minute_lies_between_measured_slabs_and_the_most_a_face_can_take():
-    """Heat of the first minute: under the closed-form bound, and the same surface laws give a bare slab its measured loss.
+    """Heat of the first minute: under the closed-form bound, and the same surface laws give a bare slab its
+    measured loss.
 
-    Slab: Kassama & Ngadi 2017, 3 mm breast at 170 degC, .65 of its water left after 60 s: 1.49 MJ/m2. The engine's
-    own slab must have taken up within 15 % of that, the scatter of a replayed diffusivity.
+    Slab: Kassama & Ngadi 2017, 3 mm breast at 170 degC, .65 of its water left after 60 s: 1.49 MJ/m2. The
+    engine's own slab must have taken up within 15 % of that, the scatter of a replayed diffusivity.
     """
     full = load(FULL_HEADS, RICH_KW)
     taken = full.heat_j(60.0) / full.area_m2
@@ -31,7 +36,9 @@ def test_first_minute_lies_between_measured_slabs_and_the_most_a_face_can_take()
 @pytest.mark.parametrize("heater_kw", [RICH_KW, GAS_KW, NONE_KW])
 @pytest.mark.parametrize("heads", [1, FULL_HEADS, 6])
 def test_oil_keeps_its_books(heads, heater_kw):
-    """Oil at any time = start + (heater - pieces - room) / capacity, done by hand, within 0.3 K (capacity at 165 degC)."""
+    """Oil at any time = start + (heater - pieces - room) / capacity, done by hand, within 0.3 K (capacity at
+    165 degC).
+    """
     got = load(heads, heater_kw)
     for seconds in (60.0, 180.0, 400.0):
         room = got.plan.fryer.loss_w_k * (160.0 - got.plan.site.room_temp_c) * seconds
@@ -40,7 +47,8 @@ def test_oil_keeps_its_books(heads, heater_kw):
 
 
 def test_the_dip_is_settled_by_heat_into_the_oil():
-    """Rich heater: a few kelvin; a conventional gas fryer of the same plate: tens of degrees F and minutes; by hand both.
+    """Rich heater: a few kelvin; a conventional gas fryer of the same plate: tens of degrees F and minutes;
+    by hand both.
 
     By hand: the most of (heat taken - heater x time) / capacity, the heater on from the drop.
     """
@@ -58,7 +66,9 @@ def test_the_dip_is_settled_by_heat_into_the_oil():
 @pytest.mark.parametrize("heater_kw", [RICH_KW, GAS_KW, NONE_KW])
 @pytest.mark.parametrize("cut", ["breast_half", "drum", "wing"])
 def test_open_more_load_never_cooks_better(cut, heater_kw):
-    """Core of the heavy piece and lowest oil fall or stand as the load grows (0.03 K: where a thermostat happens to be)."""
+    """Core of the heavy piece and lowest oil fall or stand as the load grows (0.03 K: where a thermostat
+    happens to be).
+    """
     cores = [load(heads, heater_kw).core_c(cut, LIFT_S) for heads in ALL]
     lows = [load(heads, heater_kw).history.lowest_oil_c for heads in ALL]
     assert np.all(np.diff(cores) < 0.03), cores
@@ -66,7 +76,9 @@ def test_open_more_load_never_cooks_better(cut, heater_kw):
 
 
 def test_open_weak_heat_is_seen():
-    """With little heat into the oil a full load is colder than one head, an overloaded vat colder still, and paler."""
+    """With little heat into the oil a full load is colder than one head, an overloaded vat colder still, and
+    paler.
+    """
     one, full, over = (load(heads, GAS_KW) for heads in (1, FULL_HEADS, 6))
     assert full.core_c("breast_half", LIFT_S) < one.core_c("breast_half", LIFT_S) - 0.5
     assert over.core_c("breast_half", LIFT_S) < full.core_c("breast_half", LIFT_S) - 0.2
@@ -78,21 +90,29 @@ def test_open_weak_heat_is_seen():
 
 
 def test_oil_reaches_the_core_only_through_the_crust():
-    """Ten kelvin of mean oil cost the heavy breast under 1 K while its face boils; the independent reference agrees.
+    """Ten kelvin of mean oil cost the heavy breast under 1 K while its face boils; the independent reference
+    agrees.
 
-    That is why one head and three read alike on a strong heater. It is a property of a boiling face, not of the engine.
+    That is why one head and three read alike on a strong heater. It is a property of a boiling face, not of
+    the engine.
     """
     rich, weak = load(FULL_HEADS, RICH_KW), load(FULL_HEADS, NONE_KW)
-    lower = [float(np.trapezoid(got.raw.oil_temp_c, got.raw.time_s) / got.raw.time_s[-1]) for got in (rich, weak)]
+    lower = [
+        float(np.trapezoid(got.raw.oil_temp_c, got.raw.time_s) / got.raw.time_s[-1]) for got in (rich, weak)
+    ]
     slope = (rich.core_c("breast_half", LIFT_S) - weak.core_c("breast_half", LIFT_S)) / (lower[0] - lower[1])
     assert 0.02 < slope < 0.1
 
 
 @pytest.mark.parametrize("heads", [1, FULL_HEADS])
 def test_pressure_small_loads_build_late(heads):
-    """One head takes half as long again to full pressure as a full load, half a head minutes; no core is hotter for it."""
+    """One head takes half as long again to full pressure as a full load, half a head minutes; no core is
+    hotter for it.
+    """
     half, one, full = (load(n, RICH_KW, "pressure") for n in (0.5, 1, FULL_HEADS))
-    closed_s = [got.history.full_pressure_s - 40.0 for got in (half, one, full) if got.history.full_pressure_s]
+    closed_s = [
+        got.history.full_pressure_s - 40.0 for got in (half, one, full) if got.history.full_pressure_s
+    ]
     assert len(closed_s) == 3
     assert closed_s[1] > 1.5 * closed_s[2]
     assert closed_s[0] > 240.0

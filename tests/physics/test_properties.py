@@ -6,7 +6,13 @@ import numpy as np
 import pytest
 
 from frywright.catalog import load
-from frywright.physics.properties import component, conductivity_w_mk, density_kg_m3, heat_capacity_j_kgk, meat
+from frywright.physics.properties import (
+    component,
+    conductivity_w_mk,
+    density_kg_m3,
+    heat_capacity_j_kgk,
+    meat,
+)
 
 NAMES = {
     "water": "Water",
@@ -30,7 +36,9 @@ def test_components_equal_coolprop(name):
 
 
 def test_mixture_table():
-    """Light meat at 5/40/80 degC: k .498/.545/.582, cp 3.58/3.59/3.62 (computed table of the reference notes)."""
+    """Light meat at 5/40/80 degC: k .498/.545/.582, cp 3.58/3.59/3.62 (computed table of the reference
+    notes).
+    """
     food = load.compositions()["chicken_light_meat"]
     t = np.array([5.0, 40.0, 80.0])
     assert conductivity_w_mk(food, t) == pytest.approx([0.498, 0.545, 0.582], abs=0.002)
@@ -47,7 +55,9 @@ def test_measured_white_meat_lies_below_the_parallel_model():
 
 
 def test_heat_capacity_near_handbook_values():
-    """Geankoplis A.4-1: poultry (74 % water) 3.31, potato (75 %) 3.52; ASHRAE list cod 3.77 kJ/(kg K), within 9 %."""
+    """Geankoplis A.4-1: poultry (74 % water) 3.31, potato (75 %) 3.52; ASHRAE list cod 3.77 kJ/(kg K), within
+    9 %.
+    """
     for key, value in (("chicken_light_meat", 3.31), ("potato", 3.52), ("cod", 3.77)):
         got = float(heat_capacity_j_kgk(load.compositions()[key], 20.0)) / 1e3
         assert got == pytest.approx(value, rel=0.09)

@@ -16,10 +16,20 @@ from tests.conftest import piece, vat
 KINDS = {
     "piece": (piece, ranges.PIECE, {"name", "conductivity_w_mk", "heat_capacity_j_kgk"}, PieceClass),
     "vat": (vat, ranges.VAT, {"oil_cp_j_kgk"}, Vat),
-    "span": (lambda **c: Span(**{"duration_s": 60.0, "set_c": 165.0, **c}), ranges.SPAN, {"lid", "until"}, Span),
+    "span": (
+        lambda **c: Span(**{"duration_s": 60.0, "set_c": 165.0, **c}),
+        ranges.SPAN,
+        {"lid", "until"},
+        Span,
+    ),
     "precision": (Precision, ranges.PRECISION, set(), Precision),
 }
-FIELDS = [(kind, f.name) for kind, (_, _, others, made) in KINDS.items() for f in fields(made) if f.name not in others]
+FIELDS = [
+    (kind, f.name)
+    for kind, (_, _, others, made) in KINDS.items()
+    for f in fields(made)
+    if f.name not in others
+]
 
 
 @pytest.mark.parametrize(("kind", "name"), FIELDS)
@@ -29,7 +39,17 @@ def test_every_number_has_a_range_and_refuses_what_lies_outside(kind, name):
     low, high, why = table[name]
     assert low < high and len(why) > 5
     step = max(abs(low), abs(high), 1.0)
-    for wrong in (math.nan, math.inf, -math.inf, "warm", low - step, high + step, low - 1e-3 * step, 1e12, -1e12):
+    for wrong in (
+        math.nan,
+        math.inf,
+        -math.inf,
+        "warm",
+        low - step,
+        high + step,
+        low - 1e-3 * step,
+        1e12,
+        -1e12,
+    ):
         with pytest.raises(InputError, match=name):
             make(**{name: wrong})
 
@@ -37,19 +57,33 @@ def test_every_number_has_a_range_and_refuses_what_lies_outside(kind, name):
 @pytest.mark.parametrize(
     ("make", "changes"),
     [
-        (piece, {"still_h_w_m2k": -300.0}), (piece, {"still_h_w_m2k": 1e12}), (piece, {"cap_h_w_m2k": 1e12}),
-        (piece, {"film_kg_m2": -1.0}), (piece, {"conductivity_w_mk": 0.0}), (piece, {"conductivity_w_mk": (0.5, -0.01)}),
-        (piece, {"conductivity_w_mk": math.nan}), (piece, {"conductivity_w_mk": "wood"}),
-        (piece, {"conductivity_w_mk": [(0.0, 0.5), (100.0, -0.5)]}), (piece, {"conductivity_w_mk": [(0.0, math.nan), (9.0, 1.0)]}),
-        (piece, {"heat_capacity_j_kgk": 0.0}), (piece, {"heat_capacity_j_kgk": (3500.0, math.inf)}),
-        (piece, {"water_kg_m3": 1e-6}), (piece, {"water_kg_m3": 990.0, "density_kg_m3": 700.0}),
-        (vat, {"oil_mass_kg": 0.0}), (vat, {"oil_cp_j_kgk": (0.0, 0.0)}), (vat, {"oil_cp_j_kgk": (2000.0, -30.0)}),
-        (vat, {"atmosphere_pa": 101.3}), (vat, {"atmosphere_pa": 0.0}), (vat, {"relief_gauge_pa": 12.0}),
+        (piece, {"still_h_w_m2k": -300.0}),
+        (piece, {"still_h_w_m2k": 1e12}),
+        (piece, {"cap_h_w_m2k": 1e12}),
+        (piece, {"film_kg_m2": -1.0}),
+        (piece, {"conductivity_w_mk": 0.0}),
+        (piece, {"conductivity_w_mk": (0.5, -0.01)}),
+        (piece, {"conductivity_w_mk": math.nan}),
+        (piece, {"conductivity_w_mk": "wood"}),
+        (piece, {"conductivity_w_mk": [(0.0, 0.5), (100.0, -0.5)]}),
+        (piece, {"conductivity_w_mk": [(0.0, math.nan), (9.0, 1.0)]}),
+        (piece, {"heat_capacity_j_kgk": 0.0}),
+        (piece, {"heat_capacity_j_kgk": (3500.0, math.inf)}),
+        (piece, {"water_kg_m3": 1e-6}),
+        (piece, {"water_kg_m3": 990.0, "density_kg_m3": 700.0}),
+        (vat, {"oil_mass_kg": 0.0}),
+        (vat, {"oil_cp_j_kgk": (0.0, 0.0)}),
+        (vat, {"oil_cp_j_kgk": (2000.0, -30.0)}),
+        (vat, {"atmosphere_pa": 101.3}),
+        (vat, {"atmosphere_pa": 0.0}),
+        (vat, {"relief_gauge_pa": 12.0}),
         (vat, {"vent_area_m2": 30.0}),
     ],
-)  # fmt: skip
+)
 def test_slips_of_unit_and_sign_are_refused(make, changes):
-    """Values that once passed silently, and slips of a unit (kPa for Pa, psi for Pa, mm2 for m2), name their field."""
+    """Values that once passed silently, and slips of a unit (kPa for Pa, psi for Pa, mm2 for m2), name their
+    field.
+    """
     with pytest.raises(InputError, match=next(iter(changes))):
         make(**changes)
 
@@ -57,10 +91,14 @@ def test_slips_of_unit_and_sign_are_refused(make, changes):
 @pytest.mark.parametrize(
     ("name", "curve"),
     [
-        ("oil_temp_c", [(0.0, 338.0)]), ("oil_temp_c", [(0.0, 160.0), (10.0, -270.0)]), ("pressure_pa", [(0.0, 12.0)]),
-        ("curve", [(0.0, math.nan)]), ("curve", [(math.nan, 160.0)]), ("curve", [(0.0, 160.0), (0.0, 161.0)]),
+        ("oil_temp_c", [(0.0, 338.0)]),
+        ("oil_temp_c", [(0.0, 160.0), (10.0, -270.0)]),
+        ("pressure_pa", [(0.0, 12.0)]),
+        ("curve", [(0.0, math.nan)]),
+        ("curve", [(math.nan, 160.0)]),
+        ("curve", [(0.0, 160.0), (0.0, 161.0)]),
     ],
-)  # fmt: skip
+)
 def test_prescribed_curves_are_checked(name, curve):
     """A curve in °F, in psi, with holes or with a time twice is refused."""
     key = "pressure_pa" if name == "pressure_pa" else "oil_temp_c"

@@ -20,28 +20,42 @@ QUIET = {"deadline": None, "suppress_health_check": list(HealthCheck), "derandom
 @st.composite
 def pieces(draw):
     return PieceClass(
-        name="p", mass_kg=draw(st.floats(0.05, 3.0)), half_thickness_m=draw(st.floats(0.005, 0.03)),
-        shape_n=draw(st.floats(0.0, 2.0)), start_temp_c=draw(st.floats(-1.0, 30.0)),
+        name="p",
+        mass_kg=draw(st.floats(0.05, 3.0)),
+        half_thickness_m=draw(st.floats(0.005, 0.03)),
+        shape_n=draw(st.floats(0.0, 2.0)),
+        start_temp_c=draw(st.floats(-1.0, 30.0)),
         density_kg_m3=draw(st.floats(950.0, 1100.0)),
         conductivity_w_mk=(draw(st.floats(0.35, 0.55)), draw(st.floats(0.0, 0.002))),
-        heat_capacity_j_kgk=draw(st.floats(2800.0, 3900.0)), water_kg_m3=draw(st.floats(400.0, 800.0)),
+        heat_capacity_j_kgk=draw(st.floats(2800.0, 3900.0)),
+        water_kg_m3=draw(st.floats(400.0, 800.0)),
         film_kg_m2=draw(st.sampled_from([0.0, 0.05, 0.35, 0.8])),
-        crust_conductivity_w_mk=draw(st.floats(0.08, 0.25)), cap_h_w_m2k=draw(st.floats(300.0, 1200.0)),
-        bone_radius_m=0.0, drip_frac=draw(st.sampled_from([0.0, 0.07, 0.33])),
-        coat_thickness_m=draw(st.sampled_from([0.0, 3e-4, 1.5e-3])), coat_heat_j_m2k=draw(st.sampled_from([0.0, 2400.0])),
-        still_reference_k=draw(st.sampled_from([0.0, 65.0])), vapour_diffusivity_m2_s=draw(st.sampled_from([0.0, 3.25e-6])),
-    )  # fmt: skip
+        crust_conductivity_w_mk=draw(st.floats(0.08, 0.25)),
+        cap_h_w_m2k=draw(st.floats(300.0, 1200.0)),
+        bone_radius_m=0.0,
+        drip_frac=draw(st.sampled_from([0.0, 0.07, 0.33])),
+        coat_thickness_m=draw(st.sampled_from([0.0, 3e-4, 1.5e-3])),
+        coat_heat_j_m2k=draw(st.sampled_from([0.0, 2400.0])),
+        still_reference_k=draw(st.sampled_from([0.0, 65.0])),
+        vapour_diffusivity_m2_s=draw(st.sampled_from([0.0, 3.25e-6])),
+    )
 
 
 @st.composite
 def cooks(draw):
     v = Vat(
-        oil_mass_kg=draw(st.floats(8.0, 60.0)), oil_start_c=draw(st.floats(130.0, 190.0)),
-        heater_w=draw(st.floats(3e3, 30e3)), swing_k=draw(st.floats(0.5, 12.0)),
-        band_k=draw(st.sampled_from([0.0, 5.0])), atmosphere_pa=draw(st.floats(70e3, 101325.0)),
-        relief_gauge_pa=draw(st.floats(55e3, 100e3)), vent_area_m2=draw(st.floats(1.5e-5, 8e-5)),
-        lid_ua_w_k=draw(st.floats(5.0, 120.0)), head_volume_m3=draw(st.floats(0.008, 0.05)), loss_w_k=3.0,
-    )  # fmt: skip
+        oil_mass_kg=draw(st.floats(8.0, 60.0)),
+        oil_start_c=draw(st.floats(130.0, 190.0)),
+        heater_w=draw(st.floats(3e3, 30e3)),
+        swing_k=draw(st.floats(0.5, 12.0)),
+        band_k=draw(st.sampled_from([0.0, 5.0])),
+        atmosphere_pa=draw(st.floats(70e3, 101325.0)),
+        relief_gauge_pa=draw(st.floats(55e3, 100e3)),
+        vent_area_m2=draw(st.floats(1.5e-5, 8e-5)),
+        lid_ua_w_k=draw(st.floats(5.0, 120.0)),
+        head_volume_m3=draw(st.floats(0.008, 0.05)),
+        loss_w_k=3.0,
+    )
     parts = draw(st.lists(pieces(), min_size=1, max_size=4))
     set_c = draw(st.floats(130.0, 185.0))
     spans = [Span(duration_s=draw(st.floats(5.0, 400.0)), set_c=set_c)]
@@ -138,7 +152,9 @@ def test_mixed_stages_and_conditions_end_where_they_should():
 
 
 def test_altitude_lowers_boiling_and_slows_open_cooks():
-    """At 1609 m an open cook takes longer to the same core; a pressure cook less so (about 2.0 and 0.4 min)."""
+    """At 1609 m an open cook takes longer to the same core; a pressure cook less so (about 2.0 and 0.4
+    min).
+    """
 
     def minutes(make, pa):
         got = run(make(1500.0, atmosphere_pa=pa))
@@ -164,9 +180,15 @@ def test_cost_is_linear_in_pieces_and_stages():
 
 @pytest.mark.parametrize(
     "changes",
-    [{"mass_kg": 0.0}, {"half_thickness_m": -0.01}, {"shape_n": 2.5}, {"bone_radius_m": 0.02}, {"water_kg_m3": 0.0},
-     {"mass_kg": float("nan")}],
-)  # fmt: skip
+    [
+        {"mass_kg": 0.0},
+        {"half_thickness_m": -0.01},
+        {"shape_n": 2.5},
+        {"bone_radius_m": 0.02},
+        {"water_kg_m3": 0.0},
+        {"mass_kg": float("nan")},
+    ],
+)
 def test_impossible_pieces_are_refused(changes):
     """The constructor names the field and what it must be."""
     with pytest.raises(InputError, match=next(iter(changes))):
@@ -183,4 +205,8 @@ def test_impossible_questions_are_refused():
     with pytest.raises(InputError, match="prescribed"):
         run(Cook(vat=vat(), pieces=[piece()], spans=[Span(duration_s=1.0, set_c=160.0)], prescribed=wrong))
     with pytest.raises(InputError, match="conductivity"):
-        run(open_cook(10.0, pieces=[piece(conductivity_w_mk=[(0.0, 0.5), (40.0, 0.1), (70.0, 0.9), (100.0, 0.2)])]))
+        run(
+            open_cook(
+                10.0, pieces=[piece(conductivity_w_mk=[(0.0, 0.5), (40.0, 0.1), (70.0, 0.9), (100.0, 0.2)])]
+            )
+        )

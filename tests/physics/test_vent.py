@@ -61,7 +61,8 @@ def test_a_vent_ends_at_what_a_person_reads_as_zero(kitchen):
     plan = plan_of(kitchen, "bone-in alder")
     assert plan.fryer.zero_gauge_pa == PSI
     usual, finer = (
-        simulate(plan_of(kitchen, "bone-in alder", vent_area_m2=2e-5, zero_gauge_pa=zero)) for zero in (PSI, 0.2 * PSI)
+        simulate(plan_of(kitchen, "bone-in alder", vent_area_m2=2e-5, zero_gauge_pa=zero))
+        for zero in (PSI, 0.2 * PSI)
     )
     end = usual.vent_start_s + usual.vent_s
     assert np.interp(end - 1e-3, usual.time_s, usual.gauge_pa) == pytest.approx(PSI, rel=0.05)
@@ -69,11 +70,14 @@ def test_a_vent_ends_at_what_a_person_reads_as_zero(kitchen):
 
 
 def test_without_pressure_all_clocks_give_the_same_history(kitchen):
-    """An open program, and a small load under a lid that leaks too much to build a pressure a person reads: the same to the last bit."""
+    """An open program, and a small load under a lid that leaks too much to build a pressure a person reads:
+    the same to the last bit.
+    """
     bit = 0.05  # of a head
     for name, count in (("bone-in cedar", None), ("bone-in alder", bit), ("bone-in birch", bit)):
         first, *others = (
-            simulate(plan_of(kitchen, name, style, count, zero_gauge_pa=3 * PSI, leak_area_m2=2e-3)) for style in STYLES
+            simulate(plan_of(kitchen, name, style, count, zero_gauge_pa=3 * PSI, leak_area_m2=2e-3))
+            for style in STYLES
         )
         assert first.vent_s == 0.0 and first.vent_start_s is None
         assert first.lift_s == pytest.approx(first.plan.program.clock_s)
@@ -95,7 +99,9 @@ def test_a_clock_that_runs_on_takes_the_vent_out_of_the_next_stage(kitchen):
 
 
 def test_the_set_point_during_the_vent(kitchen):
-    """The controller has gone on to the next stage where its clock runs, and stands in the last one where it waits."""
+    """The controller has gone on to the next stage where its clock runs, and stands in the last one where it
+    waits.
+    """
     stages = kitchen.program("bone-in alder").stages
     for style in STYLES:
         vent = next(s for s in spans(plan_of(kitchen, "bone-in alder", style)) if s.lid is Lid.VENT)
@@ -111,7 +117,9 @@ def test_a_vent_longer_than_what_is_left_decides_the_lift(kitchen):
     assert end > 607.0
     assert history.lift_s == pytest.approx(end)
     longer = simulate(
-        plan_of(kitchen, "bone-in alder", ClockStyle.LEFT, stages=(*stages[:2], replace(last[1], duration_s=60.0)))
+        plan_of(
+            kitchen, "bone-in alder", ClockStyle.LEFT, stages=(*stages[:2], replace(last[1], duration_s=60.0))
+        )
     )
     assert longer.lift_s == pytest.approx(663.0)
 
@@ -172,7 +180,9 @@ def test_a_span_that_ends_on_the_clock():
 
 
 def test_times_of_a_vent_are_read_from_the_march(kitchen):
-    """The stretch under a lid runs from the end of the span before to its own end; None where there is none."""
+    """The stretch under a lid runs from the end of the span before to its own end; None where there is
+    none.
+    """
     cook = question(plan_of(kitchen, "bone-in alder"))
     got = run(cook)
     start, end = stretch_of(got, cook, Lid.VENT)

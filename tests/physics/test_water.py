@@ -16,7 +16,13 @@ from frywright.physics.solve import Cook, Prescribed, prepare, run
 from frywright.physics.yields import yields_of
 from tests.conftest import four_classes, open_cook, piece, pressure_cook, vat
 
-WET = {"drip_frac": 0.3, "coat_thickness_m": 1e-3, "coat_heat_j_m2k": 1600.0, "still_reference_k": 65.0, "vapour_diffusivity_m2_s": 3e-6}  # fmt: skip
+WET = {
+    "drip_frac": 0.3,
+    "coat_thickness_m": 1e-3,
+    "coat_heat_j_m2k": 1600.0,
+    "still_reference_k": 65.0,
+    "vapour_diffusivity_m2_s": 3e-6,
+}
 
 
 SETTLED = replace(ROUTINE, passes=40, steady_m=1e-13)
@@ -28,7 +34,9 @@ def wet(cook: Cook, **changes) -> Cook:
     return replace(cook, pieces=[replace(p, **{**WET, **changes}) for p in cook.pieces])
 
 
-@pytest.mark.parametrize("cook", [wet(open_cook(600.0)), wet(pressure_cook(480.0, 60.0)), pressure_cook(480.0, 60.0)])
+@pytest.mark.parametrize(
+    "cook", [wet(open_cook(600.0)), wet(pressure_cook(480.0, 60.0)), pressure_cook(480.0, 60.0)]
+)
 def test_every_gram_is_in_the_book(cook):
     """Given off + free + held is the water at the drop; what is held is what the cells hold."""
     given, live, trace = prepare([cook], SETTLED)
@@ -44,9 +52,13 @@ def test_every_gram_is_in_the_book(cook):
 
 
 def test_flash_is_taken_from_the_piece():
-    """After a vent the dry crust holds no more water than is left: crust volume x water = given off less coating."""
+    """After a vent the dry crust holds no more water than is left: crust volume x water = given off less
+    coating.
+    """
     cook = pressure_cook(480.0, 60.0)
-    cook = replace(cook, pieces=[replace(p, shape_n=1.0) for p in cook.pieces])  # volumes are exact for whole n
+    cook = replace(
+        cook, pieces=[replace(p, shape_n=1.0) for p in cook.pieces]
+    )  # volumes are exact for whole n
     got = run(cook, SETTLED)
     for i, p in enumerate(cook.pieces):
         a, n = p.half_thickness_m, p.shape_n
@@ -56,10 +68,14 @@ def test_flash_is_taken_from_the_piece():
 
 
 def test_a_poached_piece_loses_its_drip_only():
-    """In oil at the boiling point nothing evaporates; after an hour the meat has let go of L(100 degC) of its water."""
+    """In oil at the boiling point nothing evaporates; after an hour the meat has let go of L(100 degC) of its
+    water.
+    """
     p = piece(film_kg_m2=0.0, drip_frac=0.3)
     told = Prescribed(oil_temp_c=[(0.0, 99.9)], pressure_pa=[(0.0, 101325.0)])
-    got = run(Cook(vat=vat(), pieces=[p], spans=[Span(duration_s=5400.0, set_c=99.9)], prescribed=told), CLOSE)
+    got = run(
+        Cook(vat=vat(), pieces=[p], spans=[Span(duration_s=5400.0, set_c=99.9)], prescribed=told), CLOSE
+    )
     water = p.water_kg_m3 * p.half_thickness_m / (p.shape_n + 1)
     share = 0.3 / (1.0 + np.exp(-0.205 * (got.core_temp_c[-1, 0] - 65.3)))
     assert got.evaporated_kg_m2[-1, 0] == 0.0
@@ -105,14 +121,19 @@ def test_a_small_load_needs_minutes_for_its_pressure():
 
 
 def test_what_evaporates_in_air_cools_the_piece():
-    """The core of a lifted piece rises less the wetter its way out is; none evaporates with the way closed."""
+    """The core of a lifted piece rises less the wetter its way out is; none evaporates with the way
+    closed.
+    """
     spans = [Span(duration_s=600.0, set_c=165.0), Span(duration_s=400.0, set_c=165.0, lid=Lid.REST)]
 
     def rise(diffusivity):
         cook = replace(wet(open_cook(600.0), vapour_diffusivity_m2_s=diffusivity), spans=spans)
         got = run(cook)
         lift = int(np.flatnonzero(got.span == 1)[0]) - 1
-        return got.core_temp_c[:, 0].max() - got.core_temp_c[lift, 0], got.evaporated_kg_m2[-1, 0] - got.evaporated_kg_m2[lift, 0]  # fmt: skip
+        return (
+            got.core_temp_c[:, 0].max() - got.core_temp_c[lift, 0],
+            got.evaporated_kg_m2[-1, 0] - got.evaporated_kg_m2[lift, 0],
+        )
 
     (dry, none), (damp, some), (moist, more) = (rise(d) for d in (0.0, 1e-6, 1e-5))
     assert dry > damp > moist
@@ -120,7 +141,9 @@ def test_what_evaporates_in_air_cools_the_piece():
 
 
 def test_bone_neither_gives_water_nor_counts_as_meat():
-    """Mixed by volume: a piece holds the meat's water only, and both heats; equal area a kilogram edible, equal loss."""
+    """Mixed by volume: a piece holds the meat's water only, and both heats; equal area a kilogram edible,
+    equal loss.
+    """
     cut = load.cuts()["thigh"]
     food = meat(load.compositions()[cut.composition])
     beta = cut.bone_mass_frac
@@ -140,7 +163,9 @@ def test_bone_neither_gives_water_nor_counts_as_meat():
 
 
 def test_the_books_of_weight_close():
-    """Raw edible part = what is left of it + water + fat; breaded weight in = breaded weight out + water + fat - oil."""
+    """Raw edible part = what is left of it + water + fat; breaded weight in = breaded weight out + water +
+    fat - oil.
+    """
     coating, cut = load.coatings()["dredge"], load.cuts()["thigh"]
     cores, share = np.array([50.0, 80.0]), np.array([0.25, 0.75])
     y = yields_of(cut, coating, area_m2_kg=0.11, evaporated_kg_m2=2.0, core_c=cores, core_share=share)

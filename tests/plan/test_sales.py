@@ -21,14 +21,35 @@ MENU = (
     MenuItem(item="Lemonade"),
 )
 LINES = {
-    "seconds": "Date,Time,Item,Qty\n2026-11-20,12:01:10,Plate dark,2\n2026-11-20,12:20:00,Bucket,1\n2026-11-21,18:05:30,Plate dark,3\n",
-    "one stamp, semicolons, decimal comma": "Fecha y hora;Artículo;Cantidad\n20/11/2026 12:01;Plate dark;2,0\n20/11/2026 12:20;Bucket;1,0\n21/11/2026 18:05;2pc  dark;3,0\n",
-    "twelve hours, tabs": "Order #\tOrder date\tTime\tMenu item\tQuantity\n1\t11/20/2026\t12:01 PM\tPlate dark\t2\n2\t11/20/2026\t12:20 PM\tBucket\t1\n3\t11/21/2026\t6:05 PM\tPlate dark\t3\n",
-    "intervals": "Date,Interval,Item,Sold\n2026-11-20,12:00-12:15,Plate dark,2\n2026-11-20,12:15-12:30,Bucket,1\n2026-11-21,18:00-18:15,Plate dark,3\n",
-    "one column an item": "Date,Time,Plate dark,Bucket,Lemonade\n2026-11-20,12:00,2,,4\n2026-11-20,12:15,,1,2\n2026-11-21,18:00,3,,1\n",
-    "preamble and totals": "Sales by item (made up)\n\nDate,Time,Item,Qty\n2026-11-20,12:01,Plate dark,2\n2026-11-20,12:20,Bucket,1\n2026-11-21,18:05,Plate dark,3\nTotal,,,6\n",
-    "one line a sale": "Date,Time,Item\n2026-11-20,12:01,Plate dark\n2026-11-20,12:02,Plate dark\n2026-11-20,12:20,Bucket\n" + "2026-11-21,18:05,Plate dark\n" * 3,
-}  # fmt: skip
+    "seconds": (
+        "Date,Time,Item,Qty\n2026-11-20,12:01:10,Plate"
+        " dark,2\n2026-11-20,12:20:00,Bucket,1\n2026-11-21,18:05:30,Plate dark,3\n"
+    ),
+    "one stamp, semicolons, decimal comma": (
+        "Fecha y hora;Artículo;Cantidad\n20/11/2026 12:01;Plate dark;2,0\n20/11/2026"
+        " 12:20;Bucket;1,0\n21/11/2026 18:05;2pc  dark;3,0\n"
+    ),
+    "twelve hours, tabs": (
+        "Order #\tOrder date\tTime\tMenu item\tQuantity\n1\t11/20/2026\t12:01 PM\tPlate"
+        " dark\t2\n2\t11/20/2026\t12:20 PM\tBucket\t1\n3\t11/21/2026\t6:05 PM\tPlate dark\t3\n"
+    ),
+    "intervals": (
+        "Date,Interval,Item,Sold\n2026-11-20,12:00-12:15,Plate"
+        " dark,2\n2026-11-20,12:15-12:30,Bucket,1\n2026-11-21,18:00-18:15,Plate dark,3\n"
+    ),
+    "one column an item": (
+        "Date,Time,Plate"
+        " dark,Bucket,Lemonade\n2026-11-20,12:00,2,,4\n2026-11-20,12:15,,1,2\n2026-11-21,18:00,3,,1\n"
+    ),
+    "preamble and totals": (
+        "Sales by item (made up)\n\nDate,Time,Item,Qty\n2026-11-20,12:01,Plate"
+        " dark,2\n2026-11-20,12:20,Bucket,1\n2026-11-21,18:05,Plate dark,3\nTotal,,,6\n"
+    ),
+    "one line a sale": (
+        "Date,Time,Item\n2026-11-20,12:01,Plate dark\n2026-11-20,12:02,Plate dark\n2026-11-20,12:20,Bucket\n"
+        + "2026-11-21,18:05,Plate dark\n" * 3
+    ),
+}
 
 
 def told(text: str, **options):
@@ -71,7 +92,9 @@ def test_late_sales_belong_to_the_day_before_and_refunds_are_taken_back():
 
 
 def test_silence_in_open_hours_is_missing_and_quiet_hours_are_zero():
-    """Two hours without any sale at a busy time are missing; an early quarter hour that is often empty stays zero."""
+    """Two hours without any sale at a busy time are missing; an early quarter hour that is often empty stays
+    zero.
+    """
     rng = np.random.default_rng(3)
     rows = ["Date,Time,Item,Qty"]
     for day in range(1, 22):
@@ -88,7 +111,9 @@ def test_silence_in_open_hours_is_missing_and_quiet_hours_are_zero():
 def test_catering_is_set_apart():
     """An order of sixty pieces, and a line that says catering, do not teach the usual day."""
     text = (
-        "Date,Time,Order no,Type,Item,Qty\n2026-11-20,12:00,7,Counter,Bucket,8\n2026-11-20,12:01,8,Counter,Bucket,1\n"
+        "Date,Time,Order no,Type,Item,Qty\n"
+        "2026-11-20,12:00,7,Counter,Bucket,8\n"
+        "2026-11-20,12:01,8,Counter,Bucket,1\n"
         "2026-11-20,12:02,9,Catering,Plate dark,2\n"
     )
     history = pieces([told(text)], TRADE, MENU)
@@ -99,7 +124,11 @@ def test_catering_is_set_apart():
 def test_hours_are_spread_over_their_quarters():
     """An export by the hour gives each quarter hour its part, and slots of the day keep the total."""
     history = pieces(
-        [told("Date,Hour,Item,Qty\n2026-11-20,12:00,Bucket,4\n2026-11-20,13:00,Bucket,8\n2026-11-20,18:00,Bucket,1\n")],
+        [
+            told(
+                "Date,Hour,Item,Qty\n2026-11-20,12:00,Bucket,4\n2026-11-20,13:00,Bucket,8\n2026-11-20,18:00,Bucket,1\n"
+            )
+        ],
         TRADE,
         MENU,
     )

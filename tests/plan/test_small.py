@@ -1,4 +1,6 @@
-"""Small days whose best answer is known: two periods by brute force, one fryer by dynamic programming, known demand by integer programming."""
+"""Small days whose best answer is known: two periods by brute force, one fryer by dynamic programming, known
+demand by integer programming.
+"""
 
 from __future__ import annotations
 
@@ -26,7 +28,9 @@ def law(mean):
 
 
 def two_periods(hold, most=14, mean=(4.0, 6.0)):
-    """Least expected cost of two periods: (static, adaptive), and the first quantity of each, by brute force over stock and demand."""
+    """Least expected cost of two periods: (static, adaptive), and the first quantity of each, by brute force
+    over stock and demand.
+    """
     p, q = law(mean[0]), law(mean[1])
 
     def second(left, made):
@@ -51,7 +55,9 @@ def two_periods(hold, most=14, mean=(4.0, 6.0)):
 
 
 def test_hold_of_one_period_is_two_newsvendors():
-    """Without a second life the periods part: brute force gives the two critical fractiles, static and adaptive alike."""
+    """Without a second life the periods part: brute force gives the two critical fractiles, static and
+    adaptive alike.
+    """
     static, adaptive = two_periods(hold=1)
     assert (static[1], static[2]) == (
         newsvendor(Demand(mean_n=4.0), SHORT, WASTE),
@@ -62,7 +68,9 @@ def test_hold_of_one_period_is_two_newsvendors():
 
 
 def test_two_periods_with_a_longer_hold_are_met_by_the_shelf():
-    """With a hold of two, adapting costs less than a fixed plan, and the shelf prices the fixed plan exactly as brute force does."""
+    """With a hold of two, adapting costs less than a fixed plan, and the shelf prices the fixed plan exactly
+    as brute force does.
+    """
     static, adaptive = two_periods(hold=2)
     assert adaptive[0] < static[0] - 1e-3
     p, q = law(4.0), law(6.0)
@@ -89,7 +97,9 @@ def toy() -> Day:
 
 
 def toy_optimum() -> float:
-    """Expected cost of the toy under the best adaptive rule: dynamic program over the ages on the shelf and the load in the oil."""
+    """Expected cost of the toy under the best adaptive rule: dynamic program over the ages on the shelf and
+    the load in the oil.
+    """
     p, last = law(1.3)[:9], 10
     p = p / p.sum()
 
@@ -117,7 +127,9 @@ def toy_optimum() -> float:
 
 @pytest.mark.slow
 def test_a_one_fryer_toy_comes_close_to_its_dynamic_program():
-    """The engine's mean cost lies between the optimum and 6 % above it (its look ahead is one decision deep), and beats the tuned rule."""
+    """The engine's mean cost lies between the optimum and 6 % above it (its look ahead is one decision deep),
+    and beats the tuned rule.
+    """
     day, least = toy(), toy_optimum()
     demand = draw_days(day, 3000, 5)
     rule = tuned(day, draw_days(day, 400, 6))

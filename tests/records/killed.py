@@ -1,4 +1,6 @@
-"""Writes entries in children that are killed at random instants; prints how many entries were acknowledged. Run by test_crash."""
+"""Writes entries in children that are killed at random instants; prints how many entries were acknowledged.
+Run by test_crash.
+"""
 
 from __future__ import annotations
 
@@ -22,7 +24,9 @@ def child(name: str, turn: int, pipe: int) -> None:
     while True:
         with store.writing() as writer:
             for _ in range(1 + n % 3):  # blocks of one to three entries
-                last = writer.add(Entry(kind="probe", happened_at=now(), author="k", payload={"turn": turn, "n": n}))
+                last = writer.add(
+                    Entry(kind="probe", happened_at=now(), author="k", payload={"turn": turn, "n": n})
+                )
         os.write(pipe, f"{last.number} {last.hash}\n".encode())
         n += 1
 

@@ -1,4 +1,6 @@
-"""Backups are whole and checked, come back on either database, and a damaged, forged or hostile one is refused at its place."""
+"""Backups are whole and checked, come back on either database, and a damaged, forged or hostile one is
+refused at its place.
+"""
 
 from __future__ import annotations
 
@@ -30,7 +32,9 @@ def full(tmp_path):
     with store.writing() as writer:
         for n in range(2100):
             writer.add(
-                Entry(kind="probe", happened_at=MOMENT, author="José", payload={"n": n, "text": 'ñ \u2028 \\ "'})
+                Entry(
+                    kind="probe", happened_at=MOMENT, author="José", payload={"n": n, "text": 'ñ \u2028 \\ "'}
+                )
             )
         writer.add(Entry(kind="probe", happened_at=MOMENT, author="kim", payload={}, replaces=7))
     for content in (b"one" * 100, bytes(range(256)) * 9):
@@ -95,23 +99,48 @@ def rewritten(path, out, change):
 
 def lines(change):
     """A change of the entries only."""
-    return lambda name, data: [(name, b"\n".join(change(data.split(b"\n"))) if name == "entries.jsonl" else data)]
+    return lambda name, data: [
+        (name, b"\n".join(change(data.split(b"\n"))) if name == "entries.jsonl" else data)
+    ]
 
 
-@pytest.mark.parametrize(("change", "words"), [
-    (lines(lambda ls: [*ls[:9], ls[9].replace(b'"n":9', b'"n":8'), *ls[10:]]), "changed|breaks at entry 10"),
-    (lines(lambda ls: [*ls[:5], *ls[6:]]), "does not follow entry 5|breaks at entry 7"),
-    (lines(lambda ls: ls[:40]), "ends at entry 40"),
-    (lines(lambda ls: [b"{", *ls]), "Line 1 is no entry"),
-    (lines(lambda ls: [b'{"number": "x"}', *ls]), "Line 1 is no entry"),
-    (lines(lambda ls: [b" " * 9_000_000, *ls]), "longer than any entry"),
-    (lambda name, data: [] if name == "manifest.json" else [(name, data)], "manifest cannot be read"),
-    (lambda name, data: [(name, json.dumps({"format": "other"}))] if name == "manifest.json" else [(name, data)], "format"),
-    (lambda name, data: [(name, data), ("files/../../evil", b"x")] if name == "manifest.json" else [(name, data)], "no hash"),
-    (lambda name, data: [(name, data), ("files/" + "a" * 64, b"x")] if name == "manifest.json" else [(name, data)], "does not fit its name"),
-])  # fmt: skip
+@pytest.mark.parametrize(
+    ("change", "words"),
+    [
+        (
+            lines(lambda ls: [*ls[:9], ls[9].replace(b'"n":9', b'"n":8'), *ls[10:]]),
+            "changed|breaks at entry 10",
+        ),
+        (lines(lambda ls: [*ls[:5], *ls[6:]]), "does not follow entry 5|breaks at entry 7"),
+        (lines(lambda ls: ls[:40]), "ends at entry 40"),
+        (lines(lambda ls: [b"{", *ls]), "Line 1 is no entry"),
+        (lines(lambda ls: [b'{"number": "x"}', *ls]), "Line 1 is no entry"),
+        (lines(lambda ls: [b" " * 9_000_000, *ls]), "longer than any entry"),
+        (lambda name, data: [] if name == "manifest.json" else [(name, data)], "manifest cannot be read"),
+        (
+            lambda name, data: (
+                [(name, json.dumps({"format": "other"}))] if name == "manifest.json" else [(name, data)]
+            ),
+            "format",
+        ),
+        (
+            lambda name, data: (
+                [(name, data), ("files/../../evil", b"x")] if name == "manifest.json" else [(name, data)]
+            ),
+            "no hash",
+        ),
+        (
+            lambda name, data: (
+                [(name, data), ("files/" + "a" * 64, b"x")] if name == "manifest.json" else [(name, data)]
+            ),
+            "does not fit its name",
+        ),
+    ],
+)
 def test_what_does_not_fit_is_refused_at_its_place(full, tmp_path, change, words):
-    """Changed, removed, cut short, hostile names: said what and where; nothing outside the folder is written."""
+    """Changed, removed, cut short, hostile names: said what and where; nothing outside the folder is
+    written.
+    """
     backup(full, tmp_path / "b.zip")
     bad = rewritten(tmp_path / "b.zip", tmp_path / "bad.zip", change)
     other = Store.file(tmp_path / "deep" / "c.db", now)
@@ -123,10 +152,17 @@ def test_what_does_not_fit_is_refused_at_its_place(full, tmp_path, change, words
 
 
 def test_a_bomb_stops_at_its_first_line(tmp_path):
-    """Gigabytes of zeros in a small archive are not read into memory: the first line that is longer than any entry ends it."""
+    """Gigabytes of zeros in a small archive are not read into memory: the first line that is longer than any
+    entry ends it.
+    """
     bomb = tmp_path / "bomb.zip"
     with zipfile.ZipFile(bomb, "w", zipfile.ZIP_DEFLATED) as archive:
-        archive.writestr("manifest.json", json.dumps({"format": "frywright-backup-1", "entries_count": 1, "last_hash": "0" * 64, "files_count": 0}))  # fmt: skip
+        archive.writestr(
+            "manifest.json",
+            json.dumps(
+                {"format": "frywright-backup-1", "entries_count": 1, "last_hash": "0" * 64, "files_count": 0}
+            ),
+        )
         with archive.open("entries.jsonl", "w", force_zip64=True) as stream:
             for _ in range(60):
                 stream.write(bytes(1 << 20))

@@ -35,7 +35,9 @@ def test_a_kitchen_is_kept_once_and_replaced_when_changed(store):
 
 
 def test_a_saved_program_is_the_next_version(store):
-    """Saving gives version 4 of 3; the same again is unchanged, another change of version 3 comes too late."""
+    """Saving gives version 4 of 3; the same again is unchanged, another change of version 3 comes too
+    late.
+    """
     kitchen = book.remembered_kitchen(store)
     old = kitchen.program("bone-in alder")
     new = edit_program(old, [*old.stages[:-1], Stage(set_c=160.0, duration_s=90.0)])
@@ -52,7 +54,9 @@ def test_a_saved_program_is_the_next_version(store):
 def test_a_kept_simulation_holds_its_question_and_editions(store):
     """Curves, verdicts, stages, and the versions of program, catalog and rule."""
     kitchen = book.remembered_kitchen(store)
-    recorded = book.keep_simulation(store, kitchen, ask(kitchen, CookRequest(program=kitchen.program("bone-in cedar"))))
+    recorded = book.keep_simulation(
+        store, kitchen, ask(kitchen, CookRequest(program=kitchen.program("bone-in cedar")))
+    )
     payload, versions = recorded.entry.payload, recorded.entry.versions
     assert len(payload["time_s"]) == len(payload["oil_c"])
     assert payload["stages"][0]["duration_s"] == 930.0
@@ -69,7 +73,9 @@ def test_an_empty_store_has_no_kitchen(tmp_path):
 
 
 def test_a_kitchen_of_ones_own_changes_its_limits_only_with_a_reason(store):
-    """The invented demo may give way; afterwards another place's rule or a smaller thermometer error needs one, and it stands on record."""
+    """The invented demo may give way; afterwards another place's rule or a smaller thermometer error needs
+    one, and it stands on record.
+    """
     own = demo_text().replace("invented = true\n", "")
     book.remember_kitchen(store, own, "own.toml")
     other = own.replace("us_food_code_2022", "uk")
@@ -77,7 +83,10 @@ def test_a_kitchen_of_ones_own_changes_its_limits_only_with_a_reason(store):
         with pytest.raises(InputError, match="moves the limit"):
             book.remember_kitchen(store, text, "own.toml")
     book.remember_kitchen(
-        store, own.replace("thermometer_error_f = 2", "thermometer_error_f = 3"), "own.toml", "a cheaper thermometer"
+        store,
+        own.replace("thermometer_error_f = 2", "thermometer_error_f = 3"),
+        "own.toml",
+        "a cheaper thermometer",
     )
     kept = book.remember_kitchen(store, other, "own.toml", "moved across the sea")
     assert kept.entry.payload["reason"] == "moved across the sea"

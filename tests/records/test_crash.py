@@ -1,4 +1,6 @@
-"""A crash at any instant loses nothing acknowledged: killed writers on both databases, and a power cut played on the file."""
+"""A crash at any instant loses nothing acknowledged: killed writers on both databases, and a power cut played
+on the file.
+"""
 
 from __future__ import annotations
 
@@ -26,14 +28,19 @@ def now():
 
 @pytest.mark.parametrize("database", ["sqlite", "postgres"])
 def test_two_hundred_kills_lose_nothing_acknowledged(database, tmp_path, request):
-    """Kill -9 at 200 random instants under write load: every acknowledged entry is there with its hash, and the chain verifies."""
+    """Kill -9 at 200 random instants under write load: every acknowledged entry is there with its hash, and
+    the chain verifies.
+    """
     if database == "sqlite":
         name = str(tmp_path / "k.db")
     else:
         name = new_database(request.getfixturevalue("postgres"), "killed")
     done = subprocess.run(
-        [sys.executable, str(Path(__file__).parent / "killed.py"), name, str(KILLS), "11"], capture_output=True, text=True, env=os.environ,
-    )  # fmt: skip
+        [sys.executable, str(Path(__file__).parent / "killed.py"), name, str(KILLS), "11"],
+        capture_output=True,
+        text=True,
+        env=os.environ,
+    )
     assert done.returncode == 0, done.stderr
     store = Store.named(name, now)
     count, _ = store.verify()
@@ -42,7 +49,9 @@ def test_two_hundred_kills_lose_nothing_acknowledged(database, tmp_path, request
 
 
 def test_a_power_cut_at_any_byte_keeps_what_was_acknowledged(tmp_path):
-    """The write-ahead file is cut at random bytes after the last acknowledged flush and filled with noise, as a disk may leave it: every entry acknowledged before is there."""
+    """The write-ahead file is cut at random bytes after the last acknowledged flush and filled with noise, as
+    a disk may leave it: every entry acknowledged before is there.
+    """
     path, draw = tmp_path / "p.db", random.Random(3)
     wal = tmp_path / "p.db-wal"
     store = Store.file(path, now)
@@ -53,7 +62,14 @@ def test_a_power_cut_at_any_byte_keeps_what_was_acknowledged(tmp_path):
     for n in range(120):
         with store.writing() as writer:
             for _ in range(1 + n % 4):
-                last = writer.add(Entry(kind="probe", happened_at=now(), author="k", payload={"n": n, "text": "x" * (n * 37 % 3000)}))  # fmt: skip
+                last = writer.add(
+                    Entry(
+                        kind="probe",
+                        happened_at=now(),
+                        author="k",
+                        payload={"n": n, "text": "x" * (n * 37 % 3000)},
+                    )
+                )
         sizes.append((wal.stat().st_size, last.number, last.hash))
     whole = wal.read_bytes()
     for turn in range(60):

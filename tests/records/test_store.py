@@ -22,7 +22,9 @@ MOMENT = dt.datetime(2026, 11, 25, 18, 10, tzinfo=dt.UTC)
 
 
 def entry(**changes) -> Entry:
-    return Entry(**{"kind": "program", "happened_at": MOMENT, "author": "kim", "payload": {"set_c": 165.0}, **changes})
+    return Entry(
+        **{"kind": "program", "happened_at": MOMENT, "author": "kim", "payload": {"set_c": 165.0}, **changes}
+    )
 
 
 def later():
@@ -106,12 +108,19 @@ def test_the_database_itself_refuses_changes(store):
 
 @pytest.mark.parametrize(
     ("sql", "at"),
-    [("UPDATE entry SET payload='{\"n\":99}' WHERE number=3", 3), ("DELETE FROM entry WHERE number=2", 3),
-     ("UPDATE entry SET payload='{\"n\": 2}' WHERE number=3", 3), ("UPDATE entry SET author='kim2' WHERE number=4", 4),
-     ("UPDATE entry SET hash='0' WHERE number=5", 5), ("UPDATE entry SET happened_at='2020-01-01T00:00:00.000000Z' WHERE number=1", 1)],
-)  # fmt: skip
+    [
+        ("UPDATE entry SET payload='{\"n\":99}' WHERE number=3", 3),
+        ("DELETE FROM entry WHERE number=2", 3),
+        ("UPDATE entry SET payload='{\"n\": 2}' WHERE number=3", 3),
+        ("UPDATE entry SET author='kim2' WHERE number=4", 4),
+        ("UPDATE entry SET hash='0' WHERE number=5", 5),
+        ("UPDATE entry SET happened_at='2020-01-01T00:00:00.000000Z' WHERE number=1", 1),
+    ],
+)
 def test_tampering_by_hand_is_found_and_located(store, sql, at):
-    """With the triggers out of the way, a change, a removal or a forged link breaks the chain at its place."""
+    """With the triggers out of the way, a change, a removal or a forged link breaks the chain at its
+    place.
+    """
     fill(store)
     by_hand(store, sql)
     with pytest.raises(RecordError, match=f"entry {at}"):
@@ -132,7 +141,9 @@ def test_a_piece_of_the_chain_is_checked_from_a_point(store):
 
 
 def test_spans_of_time_and_single_entries(store):
-    """Entries of a span come by when they happened, late ones in their place; single ones by number, with what replaced them."""
+    """Entries of a span come by when they happened, late ones in their place; single ones by number, with
+    what replaced them.
+    """
     for hours in (5, 1, 3):
         with store.writing() as writer:
             writer.add(entry(happened_at=MOMENT + dt.timedelta(hours=hours), payload={"h": hours}))
@@ -232,7 +243,9 @@ def test_numbers_that_are_none_are_refused(store):
 
 
 def test_a_store_of_the_first_schema_is_migrated(tmp_path):
-    """A file as the first release wrote it opens, keeps its entries and their chain, and has the new index."""
+    """A file as the first release wrote it opens, keeps its entries and their chain, and has the new
+    index.
+    """
     from alembic import command
     from alembic.config import Config
 

@@ -32,8 +32,8 @@ SEED = 2e-6
 def saturated_vapour_kg_m3(temp_c: float) -> float:
     """Density of saturated vapour as an ideal gas.
 
-    Vapour pressure: Wagner and Pruss 1993 (J Phys Chem Ref Data 22:783), eq. 1, coefficients from memory; within
-    0.03 % of the stored IAPWS saturation temperatures (tests/reference/test_lines.py).
+    Vapour pressure: Wagner and Pruss 1993 (J Phys Chem Ref Data 22:783), eq. 1, coefficients from memory;
+    within 0.03 % of the stored IAPWS saturation temperatures (tests/reference/test_lines.py).
     """
     kelvin = temp_c + 273.15
     v = 1.0 - kelvin / 647.096
@@ -123,7 +123,9 @@ class Lines:
         return y
 
     def sparsity(self):
-        """Pattern for the Jacobian; what the slow drip (a minute) adds to rows of the front is left to Newton."""
+        """Pattern for the Jacobian; what the slow drip (a minute) adds to rows of the front is left to
+        Newton.
+        """
         s = lil_matrix((self.size, self.size), dtype=int)
         shared = [self.oil, self.steam, self.air, self.lid]
         for part in self.parts:
@@ -250,11 +252,16 @@ class Lines:
         if crusted:
             z1, z2 = self.zeta[:2] * (p.half_thickness_m - s)
             into = p.crust_conductivity_w_mk * area
-            arrives = into * ((z2 / (z1 * (z2 - z1))) * y[part.crust][0] - (z1 / (z2 * (z2 - z1))) * y[part.crust][1])
+            arrives = into * (
+                (z2 / (z1 * (z2 - z1))) * y[part.crust][0] - (z1 / (z2 * (z2 - z1))) * y[part.crust][1]
+            )
             falls = into * (z1 + z2) / (z1 * z2)
         else:
             arrives, falls = h_eff * source, h_eff
-        spare, slope = arrives - gain * meat.known, falls + gain * meat.lead  # heat for water at T: spare - slope T
+        spare, slope = (
+            arrives - gain * meat.known,
+            falls + gain * meat.lead,
+        )  # heat for water at T: spare - slope T
         path = 0.0
         if rest and p.vapour_diffusivity_m2_s > 0:
             depth = p.half_thickness_m - s if crusted else 0.0
@@ -313,7 +320,9 @@ class Lines:
         slope[1:-1] = np.diff(crust) / np.diff(r)
         z1, z2 = r[0] - s, r[1] - s
         slope[0] = (
-            (z2 / (z1 * (z2 - z1))) * crust[0] - (z1 / (z2 * (z2 - z1))) * crust[1] - (z1 + z2) / (z1 * z2) * edge.temp
+            (z2 / (z1 * (z2 - z1))) * crust[0]
+            - (z1 / (z2 * (z2 - z1))) * crust[1]
+            - (z1 + z2) / (z1 * z2) * edge.temp
         )
         slope[-1] = (edge.outside - crust[-1]) / (a - r[-1])
         flow = (face / a) ** n * p.crust_conductivity_w_mk * slope
@@ -361,14 +370,19 @@ def _diffuses(temp: float, path: float, air_kg_m3: float) -> float:
 
 
 def _balance(spare, slope, path, air_kg_m3, latent, boiling) -> float:
-    """Temperature at which heat left for water meets what diffuses; boiling at most. Newton from the hot side."""
+    """Temperature at which heat left for water meets what diffuses; boiling at most. Newton from the hot
+    side.
+    """
     temp = min(spare / slope, boiling)
     for _ in range(12 if path > 0 else 0):
         step = 1e-3
         gap = spare - slope * temp - latent * _diffuses(temp, path, air_kg_m3)
         if temp == boiling and gap >= 0:
             break
-        drop = slope + latent * (_diffuses(temp + step, path, air_kg_m3) - _diffuses(temp, path, air_kg_m3)) / step
+        drop = (
+            slope
+            + latent * (_diffuses(temp + step, path, air_kg_m3) - _diffuses(temp, path, air_kg_m3)) / step
+        )
         temp += gap / drop
     return min(temp, boiling)
 
@@ -386,8 +400,18 @@ def solve(cook: Cook, n_core: int = 90, n_crust: int = 24, rtol: float = 1e-6):
         end = t + span.duration_s if span.ends_at_s is None else max(t, span.ends_at_s)
         while t < end - 1e-9:
             events = _events(lines, span)
-            got = solve_ivp(lines.rhs, (t, end), y, method="BDF", rtol=rtol, atol=1e-7, events=events,
-                            jac_sparsity=pattern, first_step=min(1e-3, end - t), max_step=10.0)  # fmt: skip
+            got = solve_ivp(
+                lines.rhs,
+                (t, end),
+                y,
+                method="BDF",
+                rtol=rtol,
+                atol=1e-7,
+                events=events,
+                jac_sparsity=pattern,
+                first_step=min(1e-3, end - t),
+                max_step=10.0,
+            )
             assert got.status >= 0, got.message
             times += list(got.t[1:])
             states += list(got.y.T[1:])
@@ -409,7 +433,9 @@ def solve(cook: Cook, n_core: int = 90, n_crust: int = 24, rtol: float = 1e-6):
 
 
 def _close(lines: Lines, y: np.ndarray) -> float:
-    """The lid closes: steam given off so far has pushed air out of the stirred headspace. Returns its share."""
+    """The lid closes: steam given off so far has pushed air out of the stirred headspace. Returns its
+    share.
+    """
     vat = lines.cook.vat
     made = sum(part.piece.area_m2 * y[part.out] for part in lines.parts)
     volume = made * R_STEAM * (vat.head_temp_c + 273.15) / vat.atmosphere_pa
@@ -444,17 +470,26 @@ def _curves(lines: Lines, time_s, table, skins, marks, head) -> dict:
 
     a = np.array([p.piece.half_thickness_m for p in lines.parts])
     return {
-        "time_s": time_s, "ends_s": marks, "steam_share_at_closing": head,
+        "time_s": time_s,
+        "ends_s": marks,
+        "steam_share_at_closing": head,
         "core_temp_c": np.stack([_centre(lines, table[:, p.core]) for p in lines.parts], axis=1),
-        "crust_m": a - of("front"), "evaporated_kg_m2": of("out"), "film_kg_m2": np.maximum(of("free"), 0.0),
-        "surface_temp_c": skins, "htc_w_m2k": of("h"), "oil_temp_c": table[:, lines.oil],
-        "pressure_pa": table[:, lines.steam] + table[:, lines.air], "dripped_kg_m2": of("dripped"),
+        "crust_m": a - of("front"),
+        "evaporated_kg_m2": of("out"),
+        "film_kg_m2": np.maximum(of("free"), 0.0),
+        "surface_temp_c": skins,
+        "htc_w_m2k": of("h"),
+        "oil_temp_c": table[:, lines.oil],
+        "pressure_pa": table[:, lines.steam] + table[:, lines.air],
+        "dripped_kg_m2": of("dripped"),
         **_books(lines, table, of),
-    }  # fmt: skip
+    }
 
 
 def _books(lines: Lines, table: np.ndarray, of) -> dict:
-    """Water and heat unexplained [kg/m2, J/m2], from quadrature over the nodes (not from the rates marched)."""
+    """Water and heat unexplained [kg/m2, J/m2], from quadrature over the nodes (not from the rates
+    marched).
+    """
     water, heat = [], []
     for part in lines.parts:
         p = part.piece
@@ -470,9 +505,10 @@ def _books(lines: Lines, table: np.ndarray, of) -> dict:
         stored += p.crust_heat_j_m3k * np.sum(table[:, part.crust] * crust, axis=1)
         heat.append(table[:, part.heat_in] - table[:, part.heat_out] - (stored - stored[0]))
     return {
-        "water_gap_kg_m2": np.stack(water, axis=1), "heat_gap_j_m2": np.stack(heat, axis=1),
+        "water_gap_kg_m2": np.stack(water, axis=1),
+        "heat_gap_j_m2": np.stack(heat, axis=1),
         "heat_in_j_m2": of("heat_in"),
-    }  # fmt: skip
+    }
 
 
 def _centre(lines: Lines, core: np.ndarray) -> np.ndarray:

@@ -47,7 +47,11 @@ def _weights(n: int, x: np.ndarray) -> np.ndarray:
 
 
 def mean(n: int, biot: float, fourier: np.ndarray, count: int = 400) -> np.ndarray:
-    """Unaccomplished change of the mean temperature over the volume; one minus it is the share of heat taken up."""
+    """Unaccomplished change of the mean temperature over the volume; one minus it is the share of heat taken
+    up.
+    """
     x = eigenvalues(n, biot, count)
     shape = (np.sin(x) / x, 2 * j1(x) / x, 3 * (np.sin(x) - x * np.cos(x)) / x**3)[n]
-    return ((_weights(n, x) * shape)[:, None] * np.exp(-(x[:, None] ** 2) * np.atleast_1d(fourier))).sum(axis=0)
+    return ((_weights(n, x) * shape)[:, None] * np.exp(-(x[:, None] ** 2) * np.atleast_1d(fourier))).sum(
+        axis=0
+    )

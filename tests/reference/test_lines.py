@@ -14,9 +14,12 @@ from tests.conftest import four_classes, pressure_cook, vat
 from tests.reference.lines import R_STEAM, saturated_vapour_kg_m3, solve
 
 NEW = {
-    "drip_frac": 0.30, "coat_thickness_m": 0.001, "coat_heat_j_m2k": 1800.0, "still_reference_k": 65.0,
+    "drip_frac": 0.30,
+    "coat_thickness_m": 0.001,
+    "coat_heat_j_m2k": 1800.0,
+    "still_reference_k": 65.0,
     "vapour_diffusivity_m2_s": 3e-6,
-}  # fmt: skip
+}
 
 
 def piece(**changes):
@@ -32,9 +35,10 @@ def calm(one):
     """Warm through at 90 degC in oil of 90 degC: nothing boils."""
     one = replace(one, start_temp_c=90.0, gain_h_j_kgk=0.0)
     cook = Cook(
-        vat=vat(oil_start_c=90.0, heater_w=0.0, loss_w_k=0.0, band_k=6.0), pieces=[one],
+        vat=vat(oil_start_c=90.0, heater_w=0.0, loss_w_k=0.0, band_k=6.0),
+        pieces=[one],
         spans=[Span(duration_s=90.0, set_c=0.0)],
-    )  # fmt: skip
+    )
     return cook, solve(cook, 16, 6)
 
 
@@ -49,7 +53,9 @@ def test_vapour_density_against_iapws_95():
 @pytest.mark.slow
 @pytest.mark.parametrize("lid", ["open and rest", "late lid, vent and rest"])
 def test_books_close_and_grid_converges(lid):
-    """All new terms at once: water to 2e-5 kg/m2, heat to 1e-4, half the cells move the core by 0.04 K at most."""
+    """All new terms at once: water to 2e-5 kg/m2, heat to 1e-4, half the cells move the core by 0.04 K at
+    most.
+    """
     cook = open_then_rest(420.0, 300.0, piece())
     if lid != "open and rest":
         spans = [Span(duration_s=40.0, set_c=165.0), *pressure_cook(300.0, 60.0).spans]
@@ -59,7 +65,9 @@ def test_books_close_and_grid_converges(lid):
     assert np.max(np.abs(fine["heat_gap_j_m2"])) < 1e-4 * np.max(fine["heat_in_j_m2"])
     t = np.linspace(5.0, min(fine["time_s"][-1], coarse["time_s"][-1]), 500)
     for curve, most in (("core_temp_c", 0.04), ("crust_m", 3e-6), ("evaporated_kg_m2", 5e-4)):
-        gap = np.interp(t, fine["time_s"], fine[curve][:, 0]) - np.interp(t, coarse["time_s"], coarse[curve][:, 0])
+        gap = np.interp(t, fine["time_s"], fine[curve][:, 0]) - np.interp(
+            t, coarse["time_s"], coarse[curve][:, 0]
+        )
         assert np.max(np.abs(gap)) < most, curve
 
 
@@ -92,7 +100,9 @@ def test_dry_coat_stands_in_series_with_the_surface():
 
 
 def test_wet_coat_warms_before_it_boils():
-    """Solids and water of the coat hold back the first boiling: heat stored is (C + 4180 film) times the rise."""
+    """Solids and water of the coat hold back the first boiling: heat stored is (C + 4180 film) times the
+    rise.
+    """
     plain = solve(open_then_rest(30.0, 1e-3, piece(coat_heat_j_m2k=0.0)), 24, 6)
     stored = solve(open_then_rest(30.0, 1e-3, piece()), 24, 6)
     first = [float(r["time_s"][np.argmax(r["evaporated_kg_m2"][:, 0] > 1e-3)]) for r in (plain, stored)]
@@ -124,8 +134,10 @@ def test_wet_piece_in_air_cools_to_its_wet_bulb():
 
 def test_steam_of_a_late_lid_stays():
     """Share of steam at closing by hand from the water given off; a lid closed at the drop starts on air."""
-    late = replace(open_then_rest(1.0, 1.0, piece()), spans=[
-        Span(duration_s=40.0, set_c=165.0), Span(duration_s=0.0, set_c=165.0, lid=Lid.PRESSURE)])  # fmt: skip
+    late = replace(
+        open_then_rest(1.0, 1.0, piece()),
+        spans=[Span(duration_s=40.0, set_c=165.0), Span(duration_s=0.0, set_c=165.0, lid=Lid.PRESSURE)],
+    )
     got = solve(late, 24, 6)
     kg = got["evaporated_kg_m2"][-1, 0] * late.pieces[0].area_m2
     volume = kg * R_STEAM * (115.0 + 273.15) / 101325.0
@@ -138,5 +150,8 @@ def test_steam_of_a_late_lid_stays():
 def test_a_span_can_end_by_the_clock():
     """ends_at_s counts from the drop, whatever the spans before took."""
     cook = open_then_rest(20.0, 1.0, piece())
-    spans = [replace(cook.spans[0], duration_s=20.0), replace(cook.spans[0], duration_s=999.0, ends_at_s=50.0)]
+    spans = [
+        replace(cook.spans[0], duration_s=20.0),
+        replace(cook.spans[0], duration_s=999.0, ends_at_s=50.0),
+    ]
     assert solve(replace(cook, spans=spans), 16, 6)["ends_s"] == [20.0, 50.0]

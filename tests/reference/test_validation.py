@@ -1,4 +1,6 @@
-"""Outside figures as bands. What misses is listed with its reason and must go on missing, or leave the list."""
+"""Outside figures as bands. What misses is listed with its reason and must go on missing, or leave the
+list.
+"""
 
 from __future__ import annotations
 
@@ -18,7 +20,9 @@ def test_row_lies_in_its_band(row):
     """The engine's figure lies in the band, or the row says why it misses and the docs repeat it."""
     found = value_of(row)
     if "miss" in row:
-        assert not inside(row, found), f"{found:.4g} is no longer a miss: take its reason off and tell the docs"
+        assert not inside(row, found), (
+            f"{found:.4g} is no longer a miss: take its reason off and tell the docs"
+        )
         assert row["miss"] in DOC
     else:
         assert inside(row, found), f"{found:.4g} {row['unit']} outside {row['low']:g} to {row['high']:g}"

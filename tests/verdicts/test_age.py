@@ -28,7 +28,9 @@ def test_the_sixteenth_birthday_decides(born, restricted, outcome):
 
 
 def test_advice_is_told_and_unknown_stays_unknown():
-    """Seventeen may by law, with the advice beside it; no birthday, no rule of the place, a day before the rules: unknown."""
+    """Seventeen may by law, with the advice beside it; no birthday, no rule of the place, a day before the
+    rules: unknown.
+    """
     young = judge_age("us", "hot_oil", dt.date(2009, 1, 1), DAY)
     assert young.keys == ("advice_hot_oil",)
     assert judge_age("us", "hot_oil", None, DAY).outcome is Outcome.UNKNOWN

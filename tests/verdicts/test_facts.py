@@ -1,4 +1,6 @@
-"""Two facts, never one word: the sign of the prediction, the evidence behind it, and which rule speaks of which food."""
+"""Two facts, never one word: the sign of the prediction, the evidence behind it, and which rule speaks of
+which food.
+"""
 
 from __future__ import annotations
 
@@ -19,7 +21,9 @@ SCOUTING, PROBE = Evidence(kind=EvidenceKind.SCOUTING), Evidence(kind=EvidenceKi
 
 def verdict(peak_c: float, limit, evidence=SCOUTING, hold_s: float = 120.0):
     t = np.array([0.0, 480.0, 480.0 + hold_s, 660.0])
-    return judge(CoreCurve(piece="x", time_s=t, core_c=[4.0, peak_c, peak_c, 40.0], lift_s=600.0), limit, evidence)
+    return judge(
+        CoreCurve(piece="x", time_s=t, core_c=[4.0, peak_c, peak_c, 40.0], lift_s=600.0), limit, evidence
+    )
 
 
 @pytest.mark.parametrize(("peak_c", "says"), [(70.0, Prediction.SHORT), (80.0, Prediction.OVER)])
@@ -56,7 +60,9 @@ def test_one_unproven_piece_leaves_the_load_unproven():
 
 def test_a_food_without_a_rule_is_its_own_state():
     """No rule: no margin, the reason; with a house target a signed margin, still told as no rule."""
-    bare = facts_of([judge(CoreCurve(piece="x", time_s=[0, 1], core_c=[4, 90], lift_s=1), None, SCOUTING, "because")])
+    bare = facts_of(
+        [judge(CoreCurve(piece="x", time_s=[0, 1], core_c=[4, 90], lift_s=1), None, SCOUTING, "because")]
+    )
     assert (bare.prediction, bare.margin_k, bare.why) == (Prediction.NO_RULE, None, "because")
     assert not bare.short
     for peak, short in ((80.0, True), (90.0, False)):
@@ -101,7 +107,9 @@ def test_every_cut_of_the_catalog_is_looked_up_in_every_place(place):
 
 @pytest.mark.parametrize("place", ["us_food_code_2013", "us_food_code_2017", "us_food_code_2022"])
 def test_fish_is_judged_by_63_degrees_for_15_seconds(place):
-    """Food Code 3-401.11(A)(1): 63 degC (145 degF) for 15 s, as adopters print it (South Dakota 44:02:07:28)."""
+    """Food Code 3-401.11(A)(1): 63 degC (145 degF) for 15 s, as adopters print it (South Dakota
+    44:02:07:28).
+    """
     limit = rule_for(place, Food.FISH)
     assert limit.level_c == pytest.approx((145.0 - 32.0) / 1.8)
     assert limit.hold_s == 15.0

@@ -21,7 +21,9 @@ LIMIT_C = (165.0 - 32.0) / 1.8
 
 def curve(peak: float, lift_s: float = 600.0, hold_s: float = 120.0, **changes) -> CoreCurve:
     t = np.array([0.0, lift_s - hold_s, lift_s, lift_s + 60.0])
-    return CoreCurve(piece="breast", time_s=t, core_c=np.array([4.0, peak, peak, peak - 3.0]), lift_s=lift_s, **changes)
+    return CoreCurve(
+        piece="breast", time_s=t, core_c=np.array([4.0, peak, peak, peak - 3.0]), lift_s=lift_s, **changes
+    )
 
 
 def test_meets_and_fails_by_the_guard_band():
@@ -57,7 +59,9 @@ def test_scouting_never_meets_and_says_what_is_missing():
 
 def test_an_unchecked_thermometer_is_no_evidence():
     """Readings of an unchecked probe give unknown."""
-    verdict = judge(curve(90.0), cook_limit("us_food_code_2022"), Evidence(kind=EvidenceKind.PROBE, checked=False))
+    verdict = judge(
+        curve(90.0), cook_limit("us_food_code_2022"), Evidence(kind=EvidenceKind.PROBE, checked=False)
+    )
     assert verdict.outcome is Outcome.UNKNOWN
     assert verdict.missing == ("thermometer check",)
 
@@ -92,7 +96,10 @@ def test_the_level_must_be_reached_by_the_lift():
     """Carry-over alone does not meet an instantaneous limit."""
     t = np.array([0.0, 600.0, 700.0])
     late = CoreCurve(piece="breast", time_s=t, core_c=np.array([4.0, 72.0, 80.0]), lift_s=600.0)
-    assert judge(late, cook_limit("us_food_code_2022"), Evidence(kind=EvidenceKind.PROBE)).outcome is Outcome.FAILS
+    assert (
+        judge(late, cook_limit("us_food_code_2022"), Evidence(kind=EvidenceKind.PROBE)).outcome
+        is Outcome.FAILS
+    )
 
 
 def test_editions_by_date():

@@ -36,7 +36,9 @@ def test_every_printed_cell_returns_its_own_time(species):
 
 
 def test_printed_excerpt():
-    """Cells typed again from the printed page: 136 F 63.3 min at 1 %, 150 F 3.5 min at 10 %, 160 F 14.8 s at 5 %."""
+    """Cells typed again from the printed page: 136 F 63.3 min at 1 %, 150 F 3.5 min at 10 %, 160 F 14.8 s at
+    5 %.
+    """
     for f, fat, seconds in ((136, 1, 63.3 * 60), (150, 10, 3.5 * 60), (160, 5, 14.8), (165, 12, 0.0)):
         assert fsis_poultry("chicken", fat).time_at((f - 32) / 1.8) == pytest.approx(seconds)
 

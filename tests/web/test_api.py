@@ -1,4 +1,6 @@
-"""The interface for programs: writes once whatever the line does, hostile input never breaks it, the client speaks it."""
+"""The interface for programs: writes once whatever the line does, hostile input never breaks it, the client
+speaks it.
+"""
 
 from __future__ import annotations
 
@@ -37,18 +39,26 @@ def client(shop):
 
 
 def test_the_same_key_writes_once(client, shop):
-    """Sent again it gives the first answer; with another body it is refused; without a key nothing is written."""
+    """Sent again it gives the first answer; with another body it is refused; without a key nothing is
+    written.
+    """
     store = shop[0]
     before = store.last().number
-    first = client.post("/api/v1/readings", json={**READING, "temp_c": 60.0}, headers={"idempotency-key": "a"}).json()
-    again = client.post("/api/v1/readings", json={**READING, "temp_c": 60.0}, headers={"idempotency-key": "a"}).json()
+    first = client.post(
+        "/api/v1/readings", json={**READING, "temp_c": 60.0}, headers={"idempotency-key": "a"}
+    ).json()
+    again = client.post(
+        "/api/v1/readings", json={**READING, "temp_c": 60.0}, headers={"idempotency-key": "a"}
+    ).json()
     assert first["new"]
     assert first["case"]
     assert again == {**first, "new": False}
     assert store.last().number == before + 2
     assert client.post("/api/v1/readings", json=READING, headers={"idempotency-key": "a"}).status_code == 422
     assert client.post("/api/v1/readings", json=READING).status_code == 422
-    assert client.post("/api/v1/oil", json={"vat": "alder", "what": "filter"}, headers={"idempotency-key": "a"}).json()["new"]  # fmt: skip
+    assert client.post(
+        "/api/v1/oil", json={"vat": "alder", "what": "filter"}, headers={"idempotency-key": "a"}
+    ).json()["new"]
     assert store.verify()[0] == before + 3
 
 
@@ -56,7 +66,9 @@ def test_a_refused_write_keeps_no_answer(client, shop):
     """Mended and sent with the same key it is written."""
     bad = client.post("/api/v1/oil", json={"vat": "elm", "what": "filter"}, headers={"idempotency-key": "b"})
     assert bad.status_code == 422
-    assert client.post("/api/v1/oil", json={"vat": "alder", "what": "filter"}, headers={"idempotency-key": "b"}).json()["new"]  # fmt: skip
+    assert client.post(
+        "/api/v1/oil", json={"vat": "alder", "what": "filter"}, headers={"idempotency-key": "b"}
+    ).json()["new"]
 
 
 def test_reads_and_their_description(client):
@@ -76,7 +88,9 @@ def test_reads_and_their_description(client):
 
 
 def test_a_read_back_by_a_program(client, shop):
-    """The values of the card match; one digit off does not, and both stay on record; one person is not two."""
+    """The values of the card match; one digit off does not, and both stay on record; one person is not
+    two.
+    """
     from frywright.design.controller import render
 
     kitchen = book.remembered_kitchen(shop[0])
@@ -85,7 +99,9 @@ def test_a_read_back_by_a_program(client, shop):
     body = {"program": "wedges dogwood", "slot": 1, "values": values, "read_by": "Ana", "checked_by": "Ben"}
     assert client.post("/api/v1/read-backs", json=body, headers={"idempotency-key": "c"}).json()["matches"]
     wrong = {**body, "values": [*values[:-1], "359"]}
-    assert not client.post("/api/v1/read-backs", json=wrong, headers={"idempotency-key": "d"}).json()["matches"]
+    assert not client.post("/api/v1/read-backs", json=wrong, headers={"idempotency-key": "d"}).json()[
+        "matches"
+    ]
     alone = {**body, "checked_by": "ana"}
     assert client.post("/api/v1/read-backs", json=alone, headers={"idempotency-key": "e"}).status_code == 422
 
@@ -122,7 +138,9 @@ def test_schemathesis_breaks_nothing(shop):
 
 @pytest.mark.slow
 def test_the_client_writes_once_over_a_line_that_breaks(shop):
-    """A real server; a wrong token is refused in words; the same key twice is one entry; entries come in blocks."""
+    """A real server; a wrong token is refused in words; the same key twice is one entry; entries come in
+    blocks.
+    """
     store, app, token = shop
     server = uvicorn.Server(uvicorn.Config(app, port=0, log_level="error"))
     thread = threading.Thread(target=server.run, daemon=True)

@@ -1,4 +1,6 @@
-"""Room Care without a browser: outlook in both languages, one tap to log, nonsense answered in words and kept."""
+"""Room Care without a browser: outlook in both languages, one tap to log, nonsense answered in words and
+kept.
+"""
 
 from __future__ import annotations
 
@@ -71,8 +73,12 @@ def test_the_limit_is_chosen(client, store):
 
 
 def test_stop_use_has_no_way_past(client, store):
-    """Stopped by one tap; a release without a finding is refused and the page stays red; with one it is released."""
-    assert "Stop-use" in client.post("/care/stop", data={"fryer": "alder", "reason": "oil_leak", "who": ""}).text
+    """Stopped by one tap; a release without a finding is refused and the page stays red; with one it is
+    released.
+    """
+    assert (
+        "Stop-use" in client.post("/care/stop", data={"fryer": "alder", "reason": "oil_leak", "who": ""}).text
+    )
     refused = client.post(
         "/care/reopen", data={"fryer": "alder", "who": "Kim", "role": "crew", "finding": "it is fine again"}
     )
@@ -81,7 +87,12 @@ def test_stop_use_has_no_way_past(client, store):
     assert (
         client.post(
             "/care/reopen",
-            data={"fryer": "alder", "who": "R. Ode", "role": "technician", "finding": "weld renewed, leak test dry"},
+            data={
+                "fryer": "alder",
+                "who": "R. Ode",
+                "role": "technician",
+                "finding": "weld renewed, leak test dry",
+            },
         ).status_code
         == 200
     )
@@ -91,6 +102,8 @@ def test_stop_use_has_no_way_past(client, store):
 def test_cards_print(client):
     """Each procedure is a PDF; a boil-out without its label's rate is refused in words."""
     assert client.get("/care/card/lid_seal.pdf").content.startswith(b"%PDF")
-    assert client.get("/care/card/boil_out.pdf", params={"water_gal": "8", "oz_gal": "1,5"}).content.startswith(b"%PDF")
+    assert client.get(
+        "/care/card/boil_out.pdf", params={"water_gal": "8", "oz_gal": "1,5"}
+    ).content.startswith(b"%PDF")
     for query in ({}, {"water_gal": "much", "oz_gal": "1"}):
         assert client.get("/care/card/boil_out.pdf", params=query).status_code == 422

@@ -1,4 +1,6 @@
-"""Room Day without a browser: every page in both languages, errors that keep what was typed, taps by form and JSON."""
+"""Room Day without a browser: every page in both languages, errors that keep what was typed, taps by form and
+JSON.
+"""
 
 from __future__ import annotations
 
@@ -28,18 +30,30 @@ def client(tmp_path_factory):
     return client
 
 
-@pytest.mark.parametrize("path", ["/day?date=2026-11-27", "/day/pull?date=2026-11-27", "/day/replay?date=2026-11-27&hold_bone_in=60", "/day/board",
-                                  "/day/board?practice=7&date=2026-11-27&now_s=43200", "/day/board/part?practice=7&date=2026-11-27&now_s=43200",
-                                  "/day/board/down?practice=7&date=2026-11-27&now_s=63600&fryer=birch", "/day/close?practice=7&date=2026-11-27&now_s=63600",
-                                  "/day/board/promise?practice=7&date=2026-11-27&now_s=43200&product=bone_in&pieces=40&at=17:00"])  # fmt: skip
+@pytest.mark.parametrize(
+    "path",
+    [
+        "/day?date=2026-11-27",
+        "/day/pull?date=2026-11-27",
+        "/day/replay?date=2026-11-27&hold_bone_in=60",
+        "/day/board",
+        "/day/board?practice=7&date=2026-11-27&now_s=43200",
+        "/day/board/part?practice=7&date=2026-11-27&now_s=43200",
+        "/day/board/down?practice=7&date=2026-11-27&now_s=63600&fryer=birch",
+        "/day/close?practice=7&date=2026-11-27&now_s=63600",
+        "/day/board/promise?practice=7&date=2026-11-27&now_s=43200&product=bone_in&pieces=40&at=17:00",
+    ],
+)
 def test_pages_in_both_languages(client, path):
     """Every page answers, says the language it is in, and loads nothing from elsewhere."""
     for language in ("en", "es"):
         page = client.get(
             path,
-            params=dict(p.split("=") for p in path.split("?")[1].split("&")) | {"lang": language}
-            if "?" in path
-            else {"lang": language},
+            params=(
+                dict(p.split("=") for p in path.split("?")[1].split("&")) | {"lang": language}
+                if "?" in path
+                else {"lang": language}
+            ),
         )
         assert page.status_code == 200, page.text[:500]
         assert "http://" not in page.text.replace(HOST, "").replace("http://testserver", "")
@@ -80,12 +94,21 @@ def test_taps_by_form_and_by_json(client):
     down = client.post("/day/tap", data={**tap, "key": "k3", "what": "down", "fryer": "birch"})
     assert "12:00" in down.text
     assert "birch" not in [
-        d["fryer"] for d in client.get("/day/board.json", params={**PRACTICE, "practice": "61"}).json()["advice"]
+        d["fryer"]
+        for d in client.get("/day/board.json", params={**PRACTICE, "practice": "61"}).json()["advice"]
     ]
 
 
 @settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
-@given(st.dictionaries(st.sampled_from(["key", "what", "fryer", "product", "pieces", "at_s", "practice", "date", "now_s", "reason"]), st.text(max_size=12) | st.integers() | st.none(), max_size=8))  # fmt: skip
+@given(
+    st.dictionaries(
+        st.sampled_from(
+            ["key", "what", "fryer", "product", "pieces", "at_s", "practice", "date", "now_s", "reason"]
+        ),
+        st.text(max_size=12) | st.integers() | st.none(),
+        max_size=8,
+    )
+)
 def test_any_tap_is_kept_or_refused_in_words(client, values):
     """No body makes the server stumble."""
     answer = client.post("/day/tap", json={"practice": 99, **values})
@@ -93,8 +116,17 @@ def test_any_tap_is_kept_or_refused_in_words(client, values):
     assert answer.json()["ok"] is (answer.status_code == 200)
 
 
-@pytest.mark.parametrize("path", ["/day?date=tomorrow", "/day/pull?date=2026-11-27&bone_in_thawed=many", "/day/replay?date=2026-11-27&hold_bone_in=long",
-                                  "/day/board?practice=x", "/day/board/down?practice=7&fryer=nobody", "/day/labels.pdf?practice=8&date=2026-11-27&now_s=43200"])  # fmt: skip
+@pytest.mark.parametrize(
+    "path",
+    [
+        "/day?date=tomorrow",
+        "/day/pull?date=2026-11-27&bone_in_thawed=many",
+        "/day/replay?date=2026-11-27&hold_bone_in=long",
+        "/day/board?practice=x",
+        "/day/board/down?practice=7&fryer=nobody",
+        "/day/labels.pdf?practice=8&date=2026-11-27&now_s=43200",
+    ],
+)
 def test_bad_questions_are_answered_in_words(client, path):
     """422 with a sentence, never a stumble."""
     answer = client.get(path, headers={"accept": "text/html"})

@@ -1,4 +1,6 @@
-"""Fryer care and new fryers without a browser: forms become entries, refusals keep what was typed, papers print."""
+"""Fryer care and new fryers without a browser: forms become entries, refusals keep what was typed, papers
+print.
+"""
 
 from __future__ import annotations
 
@@ -78,7 +80,9 @@ def test_only_kept_photos_are_served(client, name):
     assert client.get(f"/care/new/photo/{name}").status_code in (404, 409)
 
 
-@pytest.mark.parametrize("data", [b"", b"GIF8 nothing", b"<svg onload=alert(1)>", b"\x89PNG\r\n\x1a\n" + bytes(200)])
+@pytest.mark.parametrize(
+    "data", [b"", b"GIF8 nothing", b"<svg onload=alert(1)>", b"\x89PNG\r\n\x1a\n" + bytes(200)]
+)
 def test_what_is_no_picture_is_refused(client, data):
     """By its content, whatever it calls itself; what was typed stays in the form and nothing is kept."""
     found = client.post("/care/new/plate", data=PLATE, files={"photo": ("plate.png", data, "image/png")})
@@ -90,10 +94,14 @@ def test_what_is_no_picture_is_refused(client, data):
 def test_people_skills_and_a_drill(client, store):
     """A person, a refused self-observation, a drill answered: every answer is explained, none is scored."""
     assert client.post("/care/people/person", data={"name": "Kim Vale"}).status_code == 200
-    refused = client.post("/care/people/skill", data={"person": "Kim Vale", "skill": "probe", "observed_by": "kim vale"})  # fmt: skip
+    refused = client.post(
+        "/care/people/skill", data={"person": "Kim Vale", "skill": "probe", "observed_by": "kim vale"}
+    )
     assert refused.status_code == 422
     assert "another person, who saw it done" in refused.text
-    page = client.post("/care/people/skill", data={"person": "Kim Vale", "skill": "probe", "observed_by": "Ana"})
+    page = client.post(
+        "/care/people/skill", data={"person": "Kim Vale", "skill": "probe", "observed_by": "Ana"}
+    )
     assert "✔ holds" in page.text
     assert client.post("/care/people/dance", data={}).status_code == 422
     key = "bone-in_alder-v3-gauge"
@@ -108,7 +116,9 @@ def test_people_skills_and_a_drill(client, store):
 
 
 def test_a_card_is_edited_and_signed_on_its_page(client):
-    """The page shows the hazards; a lost one is refused with what was typed; a sign-off with a photo is listed."""
+    """The page shows the hazards; a lost one is refused with what was typed; a sign-off with a photo is
+    listed.
+    """
     page = client.get("/care/card/closing", params={"lang": "en"})
     assert page.text.count('class="hazard"') >= 2
     form = {"version": "0", "gear": "Shield", "tools": "Cloths", "steps": "Just wipe it.", "who": "Ana"}
@@ -118,14 +128,20 @@ def test_a_card_is_edited_and_signed_on_its_page(client):
     lines = client.get("/care/card/closing.json").json()["lines"]
     saved = client.post("/care/card/closing/save", data={**form, "steps": lines + "\nHang up the tag."})
     assert "Hang up the tag." in saved.text
-    signed = client.post("/care/card/closing/sign", data={"fryer": "alder", "who": "Ana", "second": "Ben"}, files={"photo": ("a.png", png(), "image/png")})  # fmt: skip
+    signed = client.post(
+        "/care/card/closing/sign",
+        data={"fryer": "alder", "who": "Ana", "second": "Ben"},
+        files={"photo": ("a.png", png(), "image/png")},
+    )
     assert "Ana, Ben" in signed.text
     assert client.get("/care/card/closing.pdf").content.startswith(b"%PDF")
     assert client.get("/care/card/dance").status_code == 422
 
 
 def test_the_close_on_its_page(client):
-    """A step done shows who; one too early is refused with the reason; the name is remembered for the next."""
+    """A step done shows who; one too early is refused with the reason; the name is remembered for the
+    next.
+    """
     page = client.post("/care/close", data={"fryer": "alder", "step": "heat_off", "who": "Ana Lund"})
     assert "Ana Lund" in page.text
     assert page.text.count('value="Ana Lund"') >= 3

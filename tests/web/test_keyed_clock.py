@@ -1,4 +1,6 @@
-"""One total everywhere: what the clock is keyed with, on page, card, read-back, versions and in JSON, and when the lift comes."""
+"""One total everywhere: what the clock is keyed with, on page, card, read-back, versions and in JSON, and
+when the lift comes.
+"""
 
 from __future__ import annotations
 
@@ -22,7 +24,9 @@ HOST = "http://127.0.0.1"
 ALDER = {
     "left": "Clock 12:00. It runs on during the vent. Lift when it has ended and the gauge reads zero.",
     "elapsed": "Clock 12:00. It runs on during the vent. Lift when it has ended and the gauge reads zero.",
-    "waits": "Clock 12:00, and the vent on top, about 0:20: the clock stands still meanwhile. Lift when it ends.",
+    "waits": (
+        "Clock 12:00, and the vent on top, about 0:20: the clock stands still meanwhile. Lift when it ends."
+    ),
 }
 BIRCH = "Clock 12:30, then the vent, about 0:18. Lift when the gauge reads zero."
 
@@ -40,9 +44,15 @@ def client_of(tmp_path, text: str) -> TestClient:
 
 @pytest.mark.parametrize("clock", ["left", "elapsed", "waits"])
 def test_card_view_and_json_say_the_same_total(clock):
-    """Every clock style: 12:00 keyed, 12:00 on the card, 12:00 in the view; the card repeats the view's sentence."""
+    """Every clock style: 12:00 keyed, 12:00 on the card, 12:00 in the view; the card repeats the view's
+    sentence.
+    """
     kitchen = parse_kitchen(text_of(clock))
-    for name, sentence in (("bone-in alder", ALDER[clock]), ("bone-in birch", BIRCH), ("bone-in cedar", "Clock 15:30. Lift when it ends.")):  # fmt: skip
+    for name, sentence in (
+        ("bone-in alder", ALDER[clock]),
+        ("bone-in birch", BIRCH),
+        ("bone-in cedar", "Clock 15:30. Lift when it ends."),
+    ):
         program = kitchen.program(name)
         answer = ask(kitchen, CookRequest(program=program))
         view, told = cook_view(answer, "us"), plain_json(answer)
@@ -57,7 +67,9 @@ def test_card_view_and_json_say_the_same_total(clock):
 
 
 def test_a_vent_nobody_timed_is_told_where_the_lift_is_told(tmp_path):
-    """Page and JSON carry the finding and its words; the card says that the vent is not timed; no seconds are made up."""
+    """Page and JSON carry the finding and its words; the card says that the vent is not timed; no seconds are
+    made up.
+    """
     kitchen = parse_kitchen(text_of("waits", untimed=True))
     for name in ("bone-in alder", "bone-in birch"):
         answer = ask(kitchen, CookRequest(program=kitchen.program(name)))
@@ -71,7 +83,10 @@ def test_a_vent_nobody_timed_is_told_where_the_lift_is_told(tmp_path):
     page = client.get("/cook", params={"program": "bone-in alder"}).text
     assert "Never open a lid before the gauge reads zero" in page
     assert 'id="vent-text" class="caution" hidden' not in page
-    assert 'id="vent-text" class="caution" hidden' in client.get("/cook", params={"program": "bone-in cedar"}).text
+    assert (
+        'id="vent-text" class="caution" hidden'
+        in client.get("/cook", params={"program": "bone-in cedar"}).text
+    )
 
 
 def test_the_pages_say_the_same_total(tmp_path, kitchen):
@@ -83,17 +98,27 @@ def test_the_pages_say_the_same_total(tmp_path, kitchen):
     assert ALDER["left"] in changes
     texts = [v.text for v in value_names(kitchen, kitchen.program("bone-in alder"), 1)]
     form = {"program": "bone-in alder", "slot": "1", "read_by": "Kim", "checked_by": "Ana"}
-    matched = client.post("/cook/readback", data={**form, **{f"v{i}": text for i, text in enumerate(texts)}}).text
+    matched = client.post(
+        "/cook/readback", data={**form, **{f"v{i}": text for i, text in enumerate(texts)}}
+    ).text
     assert ALDER["left"] in matched
     texts[0] = "12:40"
-    slipped = client.post("/cook/readback", data={**form, **{f"v{i}": text for i, text in enumerate(texts)}}).text
+    slipped = client.post(
+        "/cook/readback", data={**form, **{f"v{i}": text for i, text in enumerate(texts)}}
+    ).text
     assert ALDER["left"].replace("12:00", "12:40") in slipped
 
 
 def test_versions_tell_both_clocks(tmp_path):
     """A shorter version: the clock of both, and the sentence of the newest."""
     client = client_of(tmp_path, demo_text())
-    form = {"program": "bone-in cedar", "s0_set": "325", "s0_value": "15:00", "s0_lid": "open", "s0_end": "duration"}
+    form = {
+        "program": "bone-in cedar",
+        "s0_set": "325",
+        "s0_value": "15:00",
+        "s0_lid": "open",
+        "s0_end": "duration",
+    }
     client.post("/cook/save", data=form)
     page = client.get("/cook/changes?program=bone-in+cedar").text
     assert "Clock as keyed: 15:30 → 15:00" in page

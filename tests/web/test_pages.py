@@ -83,13 +83,19 @@ def test_security_headers_everywhere(client):
         ({"load": "-1"}, "boils over"),
         ({"start": "500"}, "30 °F to 104 °F"),
         ({"altitude": "90000"}, "-1640 ft to 16404 ft"),
-        ({"s0_set": "1000", "s0_value": "2:00"}, "set is 1000 °F (bone-in alder, stage 1); it must be 140 °F to 446 °F"),
+        (
+            {"s0_set": "1000", "s0_value": "2:00"},
+            "set is 1000 °F (bone-in alder, stage 1); it must be 140 °F to 446 °F",
+        ),
         ({"s0_set": "330", "s0_value": "2:99"}, "seconds up to 59"),
         ({"s0_set": "330", "s0_lid": "ajar", "s0_value": "2:00"}, "choices offered"),
         ({"s0_set": "330", "s0_end": "core_above", "s0_value": "165"}, "at_most"),
-        ({**{f"s{i}_set": "330" for i in range(6)}, **{f"s{i}_value": "1:00" for i in range(6)}}, "at most 4"),
+        (
+            {**{f"s{i}_set": "330" for i in range(6)}, **{f"s{i}_value": "1:00" for i in range(6)}},
+            "at most 4",
+        ),
     ],
-)  # fmt: skip
+)
 def test_bad_input_keeps_what_was_typed_and_says_what_to_do(client, params, says):
     """The page and the JSON refuse in words; what was typed is still in the form."""
     ask = {"program": "bone-in alder", **params}
@@ -113,7 +119,11 @@ def test_bad_input_keeps_what_was_typed_and_says_what_to_do(client, params, says
         ({"s0_set": "335", "s0_value": "10.20"}, "s0_value", "type 10:20 or type 10.2 min"),
         ({"load": "٣"}, "load", "digits 0 to 9"),
         ({"altitude": "7.200"}, "altitude", "type 7.2 or type 7200"),
-        ({"s0_set": "335", "s0_end": "oil_above", "s0_value": "330", "s0_most": "9:99"}, "s0_most", "seconds up to 59"),
+        (
+            {"s0_set": "335", "s0_end": "oil_above", "s0_value": "330", "s0_most": "9:99"},
+            "s0_most",
+            "seconds up to 59",
+        ),
         ({"oil": "999"}, "oil", "140 °F to 446 °F"),
     ],
 )
@@ -143,9 +153,9 @@ def test_a_stage_can_be_left_out_without_scripts(client):
     """The box to leave a stage out drops it; an emptied set point never does."""
     stages = {"s0_set": "335", "s0_value": "0:40", "s1_set": "310", "s1_lid": "pressure", "s1_value": "10:20"}
     whole, less = (
-        client.get("/cook/view.json", params={"program": "bone-in alder", **stages, **extra}).json()["curves"][
-            "time_s"
-        ][-1]
+        client.get("/cook/view.json", params={"program": "bone-in alder", **stages, **extra}).json()[
+            "curves"
+        ]["time_s"][-1]
         for extra in ({}, {"s0_out": "yes"})
     )
     assert whole - less == pytest.approx(40.0, abs=6.0)
@@ -157,7 +167,9 @@ def test_names_with_markup_stay_text(tmp_path):
     evil = "<script>alert(1)</script>"
     book.remember_kitchen(
         store,
-        demo_text().replace("Alder, three-head pressure vat", evil).replace("Juniper Ridge Chicken (invented)", evil),
+        demo_text()
+        .replace("Alder, three-head pressure vat", evil)
+        .replace("Juniper Ridge Chicken (invented)", evil),
         "d.toml",
     )
     page = TestClient(make_app(store), base_url=HOST).get("/cook", params={"program": "bone-in alder"})
@@ -167,7 +179,13 @@ def test_names_with_markup_stay_text(tmp_path):
 
 def test_editing_a_stage_changes_the_answer(client):
     """A stage shortened by five minutes gives a colder core; the condition ends work too."""
-    base = {"program": "bone-in alder", "s0_set": "335", "s0_value": "0:40", "s1_set": "310", "s1_lid": "pressure"}
+    base = {
+        "program": "bone-in alder",
+        "s0_set": "335",
+        "s0_value": "0:40",
+        "s1_set": "310",
+        "s1_lid": "pressure",
+    }
     long = client.get("/cook/view.json", params={**base, "s1_value": "10:20"}).json()
     short = client.get("/cook/view.json", params={**base, "s1_value": "5:20"}).json()
     assert short["headline"]["margin_k"] < long["headline"]["margin_k"] - 10
@@ -181,7 +199,13 @@ def test_editing_a_stage_changes_the_answer(client):
 
 def test_keep_and_save(client, store):
     """Keeping a simulation and saving a version write entries and lead to Records."""
-    form = {"program": "bone-in cedar", "s0_set": "325", "s0_value": "17:00", "s0_lid": "open", "s0_end": "duration"}
+    form = {
+        "program": "bone-in cedar",
+        "s0_set": "325",
+        "s0_value": "17:00",
+        "s0_lid": "open",
+        "s0_end": "duration",
+    }
     assert "Chain unbroken over 2 entries" in client.post("/cook/keep", data=form).text
     assert client.post("/cook/save", data=form).status_code == 200
     assert book.remembered_kitchen(store).program("bone-in cedar").version == 2
@@ -191,7 +215,10 @@ def test_keep_and_save(client, store):
 def test_foreign_and_oversized_writes_are_refused(client, store):
     """Another site, no origin, or a megabyte of form: refused, nothing written."""
     form = {"program": "bone-in cedar"}
-    assert client.post("/cook/keep", data=form, headers={"origin": "http://elsewhere.invalid"}).status_code == 403
+    assert (
+        client.post("/cook/keep", data=form, headers={"origin": "http://elsewhere.invalid"}).status_code
+        == 403
+    )
     assert client.post("/cook/keep", data=form, headers={"origin": ""}).status_code == 403
     big = {"program": "x" * (LARGEST_BODY_BYTES + 1)}
     assert client.post("/cook/keep", data=big).status_code == 413
@@ -221,7 +248,8 @@ def test_view_json_has_no_nan(client):
     """Strict JSON for every program."""
     for name in ("bone-in birch", "wedges cedar"):
         json.loads(
-            client.get("/cook/view.json", params={"program": name}).text, parse_constant=lambda c: pytest.fail(c)
+            client.get("/cook/view.json", params={"program": name}).text,
+            parse_constant=lambda c: pytest.fail(c),
         )
 
 
@@ -233,7 +261,9 @@ def test_mistakes_are_told_in_spanish_too(client):
 
 
 def test_a_product_and_fryer_can_be_chosen(client, store):
-    """A pair with a program leads to it; a pair without one tries the stages as a draft, or says what bars it."""
+    """A pair with a program leads to it; a pair without one tries the stages as a draft, or says what bars
+    it.
+    """
     known = client.get("/cook", params={"program": "bone-in alder", "product": "bone_in", "fryer": "birch"})
     assert "bone-in birch" in known.text.split("selected>")[1][:20]
     tried = client.get(
@@ -289,7 +319,9 @@ def test_a_refused_form_gets_a_page_not_data(client):
     ],
 )
 def test_the_desk_marks_the_box_that_is_wrong(client, path, typed, box, says):
-    """The forms of the desk read as Cook does; what was typed stays and its box is marked, in the kitchen's units."""
+    """The forms of the desk read as Cook does; what was typed stays and its box is marked, in the kitchen's
+    units.
+    """
     form = {"product": "bone_in", "fryer": "alder", "program": "bone-in alder", **typed}
     page = client.post(f"/cook/desk/{path}", data=form, headers={"accept": "text/html", "origin": HOST})
     assert page.status_code == 422
@@ -340,7 +372,9 @@ def finished(client, answer):
 
 @pytest.mark.slow
 def test_a_design_page_offers_rows_that_are_proved_before_they_are_saved(client, store):
-    """Trade-off with the chosen row marked, margins by load, window of every value, pieces; a row taken is proved, then saved."""
+    """Trade-off with the chosen row marked, margins by load, window of every value, pieces; a row taken is
+    proved, then saved.
+    """
     form = {"product": "tenders", "fryer": "cedar", "stages": "1"}
     begun = client.post("/cook/desk/design", data=form, follow_redirects=False)
     page = finished(client, begun)
@@ -372,7 +406,13 @@ def test_a_carry_over_takes_another_bird_and_load(client):
 
 def test_versions_page_tells_the_change_and_its_effect(client, store):
     """After saving a shorter program the versions page lists the value, the effect and the void cards."""
-    form = {"program": "bone-in cedar", "s0_set": "325", "s0_value": "15:00", "s0_lid": "open", "s0_end": "duration"}
+    form = {
+        "program": "bone-in cedar",
+        "s0_set": "325",
+        "s0_value": "15:00",
+        "s0_lid": "open",
+        "s0_end": "duration",
+    }
     client.post("/cook/save", data=form)
     page = client.get("/cook/changes?program=bone-in+cedar").text
     assert "15:30 → 15:00" in page
@@ -380,14 +420,37 @@ def test_versions_page_tells_the_change_and_its_effect(client, store):
 
 
 TYPED = st.one_of(
-    st.text(max_size=12), st.sampled_from(["nan", "inf", "-1", "9" * 400, "1e9", "0", "4", "330", "12:30", "9 lb", "165F", "½", "٣"]),
-)  # fmt: skip
+    st.text(max_size=12),
+    st.sampled_from(
+        ["nan", "inf", "-1", "9" * 400, "1e9", "0", "4", "330", "12:30", "9 lb", "165F", "½", "٣"]
+    ),
+)
 
 
 @settings(max_examples=250, deadline=None, suppress_health_check=list(HealthCheck), derandomize=True)
-@given(st.dictionaries(st.sampled_from(
-    ["load", "start", "oil", "altitude", "s0_set", "s0_value", "s0_end", "s0_lid", "s0_most", "s1_set", "s1_value", "product", "fryer", "lang"]
-), TYPED))  # fmt: skip
+@given(
+    st.dictionaries(
+        st.sampled_from(
+            [
+                "load",
+                "start",
+                "oil",
+                "altitude",
+                "s0_set",
+                "s0_value",
+                "s0_end",
+                "s0_lid",
+                "s0_most",
+                "s1_set",
+                "s1_value",
+                "product",
+                "fryer",
+                "lang",
+            ]
+        ),
+        TYPED,
+    )
+)
 def test_nothing_typed_breaks_the_server(fuzzed, params):
     """Whatever is typed, the answer is a view or words; never an error of ours."""
     answer = fuzzed.get("/cook/view.json", params={"program": "bone-in alder", **params})
@@ -405,8 +468,17 @@ def fuzzed(tmp_path_factory):
 
 def test_a_read_back_is_told_in_spanish_whole(client, store):
     """Piece, slip and consequence in Spanish; the entry names both people and the difference."""
-    form = {"program": "bone-in birch", "slot": "1", "v0": "330", "v1": "4:00", "v2": "310", "v3": "10:30", "read_by": "Kim",
-            "checked_by": "Ana", "started_at": "2026-11-25T12:00:00+00:00"}  # fmt: skip
+    form = {
+        "program": "bone-in birch",
+        "slot": "1",
+        "v0": "330",
+        "v1": "4:00",
+        "v2": "310",
+        "v3": "10:30",
+        "read_by": "Kim",
+        "checked_by": "Ana",
+        "started_at": "2026-11-25T12:00:00+00:00",
+    }
     page = client.post("/cook/readback?lang=es", data=form).text
     assert "una cifra" in page
     assert "Teclee otra vez el tiempo de la etapa 2: 12:30." in page
@@ -418,7 +490,9 @@ def test_a_read_back_is_told_in_spanish_whole(client, store):
 
 
 def test_a_slot_is_chosen_with_the_card_and_remembered(client, store):
-    """The page suggests a free slot; the one chosen is kept once, stands on the card, and the read-back asks for it."""
+    """The page suggests a free slot; the one chosen is kept once, stands on the card, and the read-back asks
+    for it.
+    """
     page = client.get("/cook/card?program=bone-in+alder").text
     assert '<option value="1" selected>' in page
     assert page.count("<option") == 10

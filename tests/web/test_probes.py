@@ -1,4 +1,6 @@
-"""Room Probes and its commands: file in, events, verdict and calibration out; thermometers; what is refused."""
+"""Room Probes and its commands: file in, events, verdict and calibration out; thermometers; what is
+refused.
+"""
 
 from __future__ import annotations
 
@@ -29,9 +31,11 @@ FIELDS = {"do": "calibrate", "program": "bone-in alder"} | {
     k: v for i, mass in enumerate(MASSES) for k, v in ((f"cut_{i}", "breast_half"), (f"mass_{i}", mass))
 }
 ASKED = ProbeAsk(
-    program="bone-in alder", cuts=dict.fromkeys(CHANNELS, "breast_half"), masses_kg=dict(zip(CHANNELS, (0.203, 0.22, 0.24), strict=True)),
+    program="bone-in alder",
+    cuts=dict.fromkeys(CHANNELS, "breast_half"),
+    masses_kg=dict(zip(CHANNELS, (0.203, 0.22, 0.24), strict=True)),
     thermometers={},
-)  # fmt: skip
+)
 
 
 @pytest.fixture
@@ -52,7 +56,9 @@ def log():
 
 
 def test_the_demo_log_gives_back_what_made_it(kitchen, log):
-    """Size 4 to 6 % over the catalog's, shape 0.5, offset 2.8 K, drop at 1655 s: what scripts/demo_log.py put in."""
+    """Size 4 to 6 % over the catalog's, shape 0.5, offset 2.8 K, drop at 1655 s: what scripts/demo_log.py put
+    in.
+    """
     told = tell(kitchen, log)
     made = calibrate(kitchen, told, ASKED, "breast_half")
     cut = kitchen.cut("breast_half")
@@ -65,13 +71,17 @@ def test_the_demo_log_gives_back_what_made_it(kitchen, log):
 
 
 def test_calibration_turns_an_estimate_into_evidence_within_its_range(kitchen, log, store):
-    """Scouting before; after keeping the calibration the probed cut is judged, inside its range and not outside."""
+    """Scouting before; after keeping the calibration the probed cut is judged, inside its range and not
+    outside.
+    """
     program = kitchen.program("bone-in alder")
 
     def outcome(start_c=None, heavy=False):
         answer = ask(book.remembered_kitchen(store), CookRequest(program=program, start_temp_c=start_c))
         return {
-            str(v.outcome) for p, v in answer.verdicts if p.kind.cut.key == "breast_half" and p.kind.heavy is heavy
+            str(v.outcome)
+            for p, v in answer.verdicts
+            if p.kind.cut.key == "breast_half" and p.kind.heavy is heavy
         }, answer
 
     assert outcome()[0] == {"unknown"}
@@ -84,12 +94,25 @@ def test_calibration_turns_an_estimate_into_evidence_within_its_range(kitchen, l
 
 
 def test_fewer_than_three_pieces_are_no_evidence():
-    """Two probed pieces calibrate, but stay scouting; so do a heavier piece, hotter oil and a warmer start."""
+    """Two probed pieces calibrate, but stay scouting; so do a heavier piece, hotter oil and a warmer
+    start.
+    """
     values = {
-        "cut": "breast_half", "coating": "dredge", "lid": "open", "half_thickness_m": 0.016, "shape_n": 0.5, "reference_mass_kg": 0.244,
-        "pieces_count": 3, "mass_low_kg": 0.22, "mass_high_kg": 0.26, "oil_low_c": 150.0, "oil_high_c": 165.0, "start_low_c": 3.0,
-        "start_high_c": 4.0, "error_k": 2.0,
-    }  # fmt: skip
+        "cut": "breast_half",
+        "coating": "dredge",
+        "lid": "open",
+        "half_thickness_m": 0.016,
+        "shape_n": 0.5,
+        "reference_mass_kg": 0.244,
+        "pieces_count": 3,
+        "mass_low_kg": 0.22,
+        "mass_high_kg": 0.26,
+        "oil_low_c": 150.0,
+        "oil_high_c": 165.0,
+        "start_low_c": 3.0,
+        "start_high_c": 4.0,
+        "error_k": 2.0,
+    }
     inside = ((150.0, 165.0), 4.0)
     assert Calibration(**values).outside(0.25, *inside) == ()
     assert len(Calibration(**{**values, "pieces_count": 2}).outside(0.25, *inside)) == 1
@@ -102,7 +125,9 @@ def test_fewer_than_three_pieces_are_no_evidence():
 
 @pytest.mark.slow
 def test_a_file_dropped_onto_the_page(client):
-    """Upload, events, verdicts, picture, calibration, report, and the calibration kept with its log's hash."""
+    """Upload, events, verdicts, picture, calibration, report, and the calibration kept with its log's
+    hash.
+    """
     page = client.post("/cook/probes/upload", files={"file": ("log.csv", demo_log())})
     assert page.status_code == 200
     address = str(page.url)
@@ -127,7 +152,9 @@ def test_a_checked_thermometer_makes_a_verdict(client):
 
 
 def test_a_probe_log_with_a_valid_check_meets_or_fails(kitchen, log, store, monkeypatch):
-    """The same curve: unknown unchecked, meets with a good check the day before, and fails for a rule it cannot reach."""
+    """The same curve: unknown unchecked, meets with a good check the day before, and fails for a rule it
+    cannot reach.
+    """
     import datetime as dt
     from dataclasses import replace
 
@@ -143,12 +170,16 @@ def test_a_probe_log_with_a_valid_check_meets_or_fails(kitchen, log, store, monk
     assert all(j.row is not None and j.logs_n > 7.0 for j in told.judged)
     uncorrected = tell(kitchen, log).judged[0].curve.core_c
     assert uncorrected - told.judged[0].curve.core_c == pytest.approx(0.2)
-    cold = replace(log, channels=tuple(replace(c, values=c.values - 25.0 * (c.name in CHANNELS)) for c in log.channels))
+    cold = replace(
+        log, channels=tuple(replace(c, values=c.values - 25.0 * (c.name in CHANNELS)) for c in log.channels)
+    )
     assert {str(j.verdict.outcome) for j in tell(kitchen, cold, asked, store).judged} == {"fails"}
 
 
 def test_a_card_is_for_service_only_on_evidence(kitchen, log):
-    """Every piece calibrated and inside: proven, by which evidence. One cut only estimated: not for service."""
+    """Every piece calibrated and inside: proven, by which evidence. One cut only estimated: not for
+    service.
+    """
     from dataclasses import replace
 
     from frywright.workbench.cards import NOT_FOR_SERVICE, card_data
@@ -162,7 +193,8 @@ def test_a_card_is_for_service_only_on_evidence(kitchen, log):
     every = replace(
         kitchen,
         calibrations=tuple(
-            replace(made, cut=cut, reference_mass_kg=kitchen.cut(cut).reference_mass_kg, **wide) for cut in cuts
+            replace(made, cut=cut, reference_mass_kg=kitchen.cut(cut).reference_mass_kg, **wide)
+            for cut in cuts
         ),
     )
     data = card_data(every, program, 1, "en", str)
@@ -181,11 +213,17 @@ def test_hold_study_on_the_page(client):
     assert "no number" in page.text
 
 
-@pytest.mark.parametrize(("path", "data", "words"), [
-    ("check", {"thermometer": "", "ice": "32"}, "unnamed probe"), ("check", {"thermometer": "P", "ice": "90"}, "ice"),
-    ("check", {"thermometer": "P"}, "an ice or a boiling reading"), ("reading", {"thermometer": "P", "core": "3500F"}, "core of a piece"),
-    ("sample", {"readings": "170", "limit": "165"}, "2 or more"), ("sample", {"readings": "170 x", "limit": "165"}, "a number"),
-])  # fmt: skip
+@pytest.mark.parametrize(
+    ("path", "data", "words"),
+    [
+        ("check", {"thermometer": "", "ice": "32"}, "unnamed probe"),
+        ("check", {"thermometer": "P", "ice": "90"}, "ice"),
+        ("check", {"thermometer": "P"}, "an ice or a boiling reading"),
+        ("reading", {"thermometer": "P", "core": "3500F"}, "core of a piece"),
+        ("sample", {"readings": "170", "limit": "165"}, "2 or more"),
+        ("sample", {"readings": "170 x", "limit": "165"}, "a number"),
+    ],
+)
 def test_bad_input_is_refused_with_its_reason(client, path, data, words):
     """What cannot be is refused on the page, by name."""
     page = client.post(f"/cook/probes/{path}", data=data)
@@ -272,9 +310,13 @@ def test_read_by_command(files):
 def test_calibrate_by_command_makes_a_kitchen_file(files):
     """The table printed goes into the kitchen file, and the kitchen reads it."""
     probed = [
-        w for c, m in zip(CHANNELS, ("203g", "220g", "240g"), strict=True) for w in ("--probed", f"{c}=breast_half:{m}")
+        w
+        for c, m in zip(CHANNELS, ("203g", "220g", "240g"), strict=True)
+        for w in ("--probed", f"{c}=breast_half:{m}")
     ]
-    text = run("probe", "calibrate", files / "kitchen.toml", files / "log.csv", "--program", "bone-in alder", *probed)
+    text = run(
+        "probe", "calibrate", files / "kitchen.toml", files / "log.csv", "--program", "bone-in alder", *probed
+    )
     table = text[text.index("[[calibration]]") :]
     (files / "kitchen.toml").write_text(demo_text() + "\n" + table, "utf-8")
     told = json.loads(run("cook", "simulate", files / "kitchen.toml", "--program", "bone-in alder", "--json"))
@@ -284,23 +326,45 @@ def test_calibrate_by_command_makes_a_kitchen_file(files):
 
 def test_sample_check_and_hold_by_command(files):
     """Sampling, a failed check and a hold study by command."""
-    told = json.loads(run("probe", "sample", "178F,176F,181F,179F,177F,180F,175F,183F", "--checked", "--json"))
+    told = json.loads(
+        run("probe", "sample", "178F,176F,181F,179F,177F,180F,175F,183F", "--checked", "--json")
+    )
     assert told["outcome"] == "passes"
-    check = ("probe", "check", files / "kitchen.toml", "--store", files / "s.db", "--thermometer", "P1", "--json")
+    check = (
+        "probe",
+        "check",
+        files / "kitchen.toml",
+        "--store",
+        files / "s.db",
+        "--thermometer",
+        "P1",
+        "--json",
+    )
     assert json.loads(run(*check, "--ice", "32F"))["outcome"] == "good"
     assert json.loads(run(*check, "--ice", "40F"))["outcome"] == "failed"
     (files / "hold.csv").write_text(
         "repeat;minute;core_f;crust\n"
         + "".join(f"r{i};{m};150;{9 - m // 30}\n" for i in range(5) for m in (15, 30, 60, 90))
     )
-    assert json.loads(run("probe", "hold", files / "kitchen.toml", files / "hold.csv", "--json"))["life_s"] == 3600.0
+    assert (
+        json.loads(run("probe", "hold", files / "kitchen.toml", files / "hold.csv", "--json"))["life_s"]
+        == 3600.0
+    )
 
 
 def test_lid_kettle_and_heat_up_by_command(files):
-    """Without probed pieces the lid and the heater come out: 12 psi, 10 kW and 6 W/K made the demo log. A heat-up
-    a third slower than the first day's hints at low voltage."""
+    """Without probed pieces the lid and the heater come out: 12 psi, 10 kW and 6 W/K made the demo log. A
+    heat-up a third slower than the first day's hints at low voltage."""
     told = json.loads(
-        run("probe", "calibrate", files / "kitchen.toml", files / "log.csv", "--program", "bone-in alder", "--json")
+        run(
+            "probe",
+            "calibrate",
+            files / "kitchen.toml",
+            files / "log.csv",
+            "--program",
+            "bone-in alder",
+            "--json",
+        )
     )
     assert told["parameters"][0]["value"] == pytest.approx(82737.0, abs=500.0)
     assert told["kettle"]["heater_w"] == pytest.approx(10000.0, rel=0.03)

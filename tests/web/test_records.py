@@ -1,4 +1,6 @@
-"""Room Records without a browser: entries with both versions, a break shown, a case from probe to close, a complaint, the pack."""
+"""Room Records without a browser: entries with both versions, a break shown, a case from probe to close, a
+complaint, the pack.
+"""
 
 from __future__ import annotations
 
@@ -14,7 +16,14 @@ from frywright.workbench.clock import now
 from frywright.workbench.kitchens import demo_text
 
 HOST = "http://127.0.0.1"
-PROBE = {"fryer": "alder", "product": "bone_in", "temp": "158", "thermometer": "T1", "pieces": "32", "who": "Ana Lund"}
+PROBE = {
+    "fryer": "alder",
+    "product": "bone_in",
+    "temp": "158",
+    "thermometer": "T1",
+    "pieces": "32",
+    "who": "Ana Lund",
+}
 
 
 @pytest.fixture
@@ -56,7 +65,9 @@ def test_a_case_from_probe_to_close(client):
 
 
 def test_entries_show_both_versions_and_pages_stay_short(client, store):
-    """What replaced what is shown with both texts; names in HTML stay text; older ones by page, kinds alone."""
+    """What replaced what is shown with both texts; names in HTML stay text; older ones by page, kinds
+    alone.
+    """
     first = book.record(store, "day_note", {"name": "<script>alert(1)</script>"}).number
     book.record(store, "day_note", {"name": "better"}, replaces=first)
     page = client.get(f"/records/entry/{first}", params={"lang": "en"})
@@ -72,7 +83,9 @@ def test_entries_show_both_versions_and_pages_stay_short(client, store):
 
 
 def test_a_tamper_by_hand_is_found_and_located(client, store, tmp_path):
-    """Somebody edits the database file: the page says at which entry, once the chain is checked from the start."""
+    """Somebody edits the database file: the page says at which entry, once the chain is checked from the
+    start.
+    """
     for n in range(5):
         book.record(store, "probe_log", {"name": f"n{n}"})
     assert "Chain unbroken over 6 entries" in client.get("/records", params={"lang": "en"}).text
@@ -86,7 +99,10 @@ def test_a_tamper_by_hand_is_found_and_located(client, store, tmp_path):
 
 def test_trace_and_pack_refuse_nonsense_in_words(client):
     """A product nobody sells, a time that is none, a range that runs backwards."""
-    assert client.get("/records/probing", params={"product": "pie", "bought": "2026-11-25T18:40"}).status_code == 422
+    assert (
+        client.get("/records/probing", params={"product": "pie", "bought": "2026-11-25T18:40"}).status_code
+        == 422
+    )
     assert client.get("/records/probing", params={"product": "tenders", "bought": "noon"}).status_code == 422
     told = client.get("/records/probing", params={"product": "tenders", "bought": "2026-11-25T18:40"})
     assert "No load on record" in told.text
@@ -94,4 +110,7 @@ def test_trace_and_pack_refuse_nonsense_in_words(client):
     assert client.get("/records/pack", params={"from": "x"}).status_code == 422
     assert client.get("/records/pack.pdf").content.startswith(b"%PDF")
     assert client.get("/records/pack.zip").content.startswith(b"PK")
-    assert client.post("/records/case", data={"what": "hold", "words": "too cold for an hour"}).status_code == 200
+    assert (
+        client.post("/records/case", data={"what": "hold", "words": "too cold for an hour"}).status_code
+        == 200
+    )

@@ -1,4 +1,6 @@
-"""Every route states its right; every role is tried on every route; sessions, PINs and tokens open no more than they should."""
+"""Every route states its right; every role is tried on every route; sessions, PINs and tokens open no more
+than they should.
+"""
 
 from __future__ import annotations
 
@@ -49,7 +51,9 @@ def session_for(store, role):
 
 def routes(app):
     """Method and template of every route there is."""
-    return [f"{method.upper()} {path}" for path, methods in app.openapi()["paths"].items() for method in methods]
+    return [
+        f"{method.upper()} {path}" for path, methods in app.openapi()["paths"].items() for method in methods
+    ]
 
 
 def test_every_route_has_a_rule_and_every_rule_a_route(shop):
@@ -62,7 +66,9 @@ def test_every_route_has_a_rule_and_every_rule_a_route(shop):
 
 @pytest.mark.parametrize("role", [*people.ROLES, "nobody"])
 def test_every_role_on_every_route(shop, role):
-    """Refused wherever the right is missing, before anything is written; an auditor reaches everything that is to be read."""
+    """Refused wherever the right is missing, before anything is written; an auditor reaches everything that
+    is to be read.
+    """
     store, app = shop
     client = client_of(app, session_for(store, role) if role != "nobody" else "")
     before = store.last().number
@@ -102,7 +108,9 @@ def test_entries_carry_the_name_of_whoever_is_signed_in(shop):
     assert next(store.entries("oil_event", newest_first=True)).entry.author == "the crew"
     token = people.add_device(store, "Till", "crew", "Olive Owner")
     body = {"vat": "alder", "what": "filter"}
-    told = client_of(app).post("/api/v1/oil", json=body, headers={"authorization": f"Bearer {token}", "idempotency-key": "n2"})  # fmt: skip
+    told = client_of(app).post(
+        "/api/v1/oil", json=body, headers={"authorization": f"Bearer {token}", "idempotency-key": "n2"}
+    )
     assert told.status_code == 200
     assert store.entry(told.json()["number"]).entry.author == "Till"
 
@@ -123,7 +131,9 @@ def test_a_pin_works_only_on_a_device_of_the_kitchen(shop):
 
 
 def test_wrong_tries_wait_where_they_come_from_and_lock_nobody_out_elsewhere(shop):
-    """Six wrong passwords from one place make that place wait; the owner signs in from another at once; what was wrong is not said."""
+    """Six wrong passwords from one place make that place wait; the owner signs in from another at once; what
+    was wrong is not said.
+    """
     store, _ = shop
     tries = people.Tries()
     for _ in range(5):
@@ -137,7 +147,9 @@ def test_wrong_tries_wait_where_they_come_from_and_lock_nobody_out_elsewhere(sho
 
 
 def test_a_flood_of_writes_waits_and_nobody_else_does(tmp_path):
-    """A bucket empties and fills again; one client's flood gets 429 with the seconds to wait, reading goes on, another client writes."""
+    """A bucket empties and fills again; one client's flood gets 429 with the seconds to wait, reading goes
+    on, another client writes.
+    """
     from frywright.web.rates import MOST_CLIENTS, Rates
 
     rates = Rates(burst=3, per_s=2.0)
@@ -156,7 +168,9 @@ def test_a_flood_of_writes_waits_and_nobody_else_does(tmp_path):
     told = [client.post("/care/oil", data={"vat": "alder", "what": "filter"}).status_code for _ in range(3)]
     assert told == [303, 303, 429]
     assert client.get("/care").status_code == 200
-    other = client.post("/care/oil", data={"vat": "alder", "what": "filter"}, headers={"authorization": "Bearer x"})
+    other = client.post(
+        "/care/oil", data={"vat": "alder", "what": "filter"}, headers={"authorization": "Bearer x"}
+    )
     assert other.status_code == 303
 
 
@@ -193,7 +207,13 @@ def test_changes_of_accounts_are_on_record_with_who_and_why(shop):
         people.sign_in(store, "Temp", PASSWORD, "t", people.Tries())
     with pytest.raises(people.InputError, match="last owner"):
         people.change_account(store, "Olive Owner", "Olive Owner", "testing it", role="crew")
-    for bad in (("x", "crew", PASSWORD, ""), ("Temp", "crew", PASSWORD, ""), ("New", "king", PASSWORD, ""), ("New", "crew", "short", ""), ("New", "crew", PASSWORD, "12")):  # fmt: skip
+    for bad in (
+        ("x", "crew", PASSWORD, ""),
+        ("Temp", "crew", PASSWORD, ""),
+        ("New", "king", PASSWORD, ""),
+        ("New", "crew", "short", ""),
+        ("New", "crew", PASSWORD, "12"),
+    ):
         with pytest.raises(people.InputError):
             people.add_account(store, *bad)
 
@@ -213,9 +233,19 @@ def test_before_accounts_this_machine_is_open_and_the_first_owner_closes_it(tmp_
     assert Accounts(store).owners() == ["Olive"]
 
 
-@pytest.mark.parametrize("headers", [{"host": "fry.example"}, {"x-forwarded-for": "203.0.113.9"}, {"forwarded": "for=203.0.113.9"}, {"host": "127.0.0.1.evil.example"}])  # fmt: skip
+@pytest.mark.parametrize(
+    "headers",
+    [
+        {"host": "fry.example"},
+        {"x-forwarded-for": "203.0.113.9"},
+        {"forwarded": "for=203.0.113.9"},
+        {"host": "127.0.0.1.evil.example"},
+    ],
+)
 def test_without_accounts_a_proxy_or_another_name_opens_nothing(tmp_path, headers):
-    """Before there is an owner only this machine's own address is open: a proxy in front, or a name that points here, is a stranger."""
+    """Before there is an owner only this machine's own address is open: a proxy in front, or a name that
+    points here, is a stranger.
+    """
     store = Store.file(tmp_path / "n.db", now)
     book.remember_kitchen(store, demo_text(), "demo.toml")
     client = client_of(make_app(store))

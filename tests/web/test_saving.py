@@ -1,4 +1,6 @@
-"""Saving and changing on pages: a name is asked, two tabs do not overwrite each other, a kitchen that changes asks why."""
+"""Saving and changing on pages: a name is asked, two tabs do not overwrite each other, a kitchen that changes
+asks why.
+"""
 
 from __future__ import annotations
 
@@ -71,12 +73,20 @@ def test_saving_stays_at_the_desk(client):
 
 
 def test_the_form_carries_the_version_it_was_begun_on(client):
-    """A page opened before another tab saved still says so after it is shown again; a page opened anew is up to date."""
-    assert 'name="based_on" value="1 bone-in cedar"' in client.get("/cook", params={"program": "bone-in cedar"}).text
+    """A page opened before another tab saved still says so after it is shown again; a page opened anew is up
+    to date.
+    """
+    assert (
+        'name="based_on" value="1 bone-in cedar"'
+        in client.get("/cook", params={"program": "bone-in cedar"}).text
+    )
     client.post("/cook/save", data=cedar("16:00"))
     assert 'value="1 bone-in cedar"' in client.get("/cook", params=cedar("17:00")).text
     assert 'value="2 bone-in cedar"' in client.get("/cook", params={"program": "bone-in cedar"}).text
-    assert 'value="3 bone-in alder"' in client.get("/cook", params={**cedar("17:00"), "program": "bone-in alder"}).text
+    assert (
+        'value="3 bone-in alder"'
+        in client.get("/cook", params={**cedar("17:00"), "program": "bone-in alder"}).text
+    )
 
 
 def test_the_second_of_two_tabs_is_refused_with_what_changed(client, store):
@@ -105,7 +115,9 @@ def test_an_unchanged_program_is_said_to_be_unchanged(client, store):
 
 
 def test_a_draft_for_another_pair_is_asked_its_name(client, store):
-    """The known program of that pair is proposed first, a new name beside it; a twin is refused on the same page."""
+    """The known program of that pair is proposed first, a new name beside it; a twin is refused on the same
+    page.
+    """
     draft = {**cedar("16:00"), "product": "bone_in", "fryer": "dogwood"}
     page = client.post("/cook/save", data=draft)
     assert 'value="bone-in dogwood"' in page.text
@@ -127,7 +139,9 @@ def quick(monkeypatch):
 def test_a_carry_over_makes_a_program_of_that_place(client, store, monkeypatch):
     """Named on the page, in the list and on the card; the home program keeps its version."""
     quick(monkeypatch)
-    page = client.post("/cook/desk/transfer", data={"program": "tenders cedar", "fryer": "cedar", "altitude": "7,200"})
+    page = client.post(
+        "/cook/desk/transfer", data={"program": "tenders cedar", "fryer": "cedar", "altitude": "7,200"}
+    )
     page = finished(client, page)
     assert "tenders cedar → Tenders, Cedar, open fryer, 7,200 ft" in page.text
     assert 'value="tenders cedar, 7,200 ft"' in page.text
@@ -137,7 +151,10 @@ def test_a_carry_over_makes_a_program_of_that_place(client, store, monkeypatch):
     kitchen = book.remembered_kitchen(store)
     assert kitchen.program("tenders cedar").version == 1
     assert kitchen.program("tenders cedar, 7,200 ft").altitude_m == pytest.approx(2194.56)
-    assert "tenders cedar, 7,200 ft" in client.get("/cook/changes", params={"program": "tenders cedar, 7,200 ft"}).text
+    assert (
+        "tenders cedar, 7,200 ft"
+        in client.get("/cook/changes", params={"program": "tenders cedar, 7,200 ft"}).text
+    )
     forced = client.post(str(page.url) + "/save", data={"as": "1 tenders cedar"})
     assert forced.status_code == 422
     assert "goes on unchanged" in forced.text
@@ -149,12 +166,16 @@ def test_a_design_proposes_the_known_program_of_the_pair(client, store, monkeypa
     page = finished(client, client.post("/cook/desk/design", data={"product": "wedges", "fryer": "cedar"}))
     assert "next version of wedges cedar (now version 1)" in page.text
     client.post(str(page.url) + "/save")
-    assert {p.name for p in book.remembered_kitchen(store).programs} == {p.name for p in demo_kitchen().programs}
+    assert {p.name for p in book.remembered_kitchen(store).programs} == {
+        p.name for p in demo_kitchen().programs
+    }
     assert book.remembered_kitchen(store).program("wedges cedar").version == 2
 
 
 def test_a_kitchen_change_asks_why_and_the_mark_stands_until_a_proof(client, store, monkeypatch):
-    """Refused with the text kept; then marked at the desk, on the read-back and in Spanish; a proof that holds ends it."""
+    """Refused with the text kept; then marked at the desk, on the read-back and in Spanish; a proof that
+    holds ends it.
+    """
     quick(monkeypatch)
     text = demo_text().replace("heater_kw = 10\n", "heater_kw = 7\n")
     refused = client.post("/cook/kitchen", data={"text": text, "reason": ""})
@@ -166,8 +187,13 @@ def test_a_kitchen_change_asks_why_and_the_mark_stands_until_a_proof(client, sto
     assert "Prove again: the kitchen has changed (one element burnt out)" in page.text
     assert page.text.count("Prove again:") == 1
     for language, words in (("en", "one element burnt out"), ("es", "Vuelva a probar")):
-        assert words in client.get("/cook/readback", params={"program": "bone-in alder", "lang": language}).text
-        assert words not in client.get("/cook/readback", params={"program": "bone-in birch", "lang": language}).text
+        assert (
+            words in client.get("/cook/readback", params={"program": "bone-in alder", "lang": language}).text
+        )
+        assert (
+            words
+            not in client.get("/cook/readback", params={"program": "bone-in birch", "lang": language}).text
+        )
     finished(client, client.post("/cook/desk/prove", data={"program": "bone-in alder"}))
     (proof,) = store.entries("program_proof")
     assert proof.entry.payload["holds"]
@@ -183,7 +209,8 @@ def test_a_metric_kitchen_in_spanish(tmp_path):
     assert page.status_code == 422
     assert "hay que volver a probar alas uno" in page.text
     page = client.post(
-        "/cook/kitchen", data={"text": OWN.replace("altitude_m = 40", "altitude_m = 1210"), "reason": "mudanza"}
+        "/cook/kitchen",
+        data={"text": OWN.replace("altitude_m = 40", "altitude_m = 1210"), "reason": "mudanza"},
     )
     told = re.search(r"Vuelva a probar: [^<]*", page.text)[0]
     assert "mudanza" in told

@@ -22,18 +22,31 @@ def calibrated(kitchen, lid: str, **changes):
     for kind in make_plan(kitchen, logged).kinds:
         if not kind.heavy:
             values = {
-                "cut": kind.cut.key, "coating": "dredge", "lid": lid, "half_thickness_m": 1.3 * kind.cut.half_thickness_m,
-                "shape_n": 0.5, "reference_mass_kg": kind.cut.reference_mass_kg, "pieces_count": 5, "mass_low_kg": 0.02,
-                "mass_high_kg": 0.9, "oil_low_c": 120.0, "oil_high_c": 200.0, "start_low_c": -1.0, "start_high_c": 12.0,
-                "error_k": 1.2, "program": logged_as(logged),
-            }  # fmt: skip
+                "cut": kind.cut.key,
+                "coating": "dredge",
+                "lid": lid,
+                "half_thickness_m": 1.3 * kind.cut.half_thickness_m,
+                "shape_n": 0.5,
+                "reference_mass_kg": kind.cut.reference_mass_kg,
+                "pieces_count": 5,
+                "mass_low_kg": 0.02,
+                "mass_high_kg": 0.9,
+                "oil_low_c": 120.0,
+                "oil_high_c": 200.0,
+                "start_low_c": -1.0,
+                "start_high_c": 12.0,
+                "error_k": 1.2,
+                "program": logged_as(logged),
+            }
             made.append(Calibration(**{**values, **changes}))
     return replace(kitchen, calibrations=tuple(made))
 
 
 @pytest.mark.parametrize(("lid", "other"), [("open", "bone-in alder"), ("pressure", "bone-in cedar")])
 def test_never_from_open_to_pressure_nor_back(kitchen, lid, other):
-    """Under the other lid nothing is left of a calibration: geometry, evidence, verdict, proof and notes are as without."""
+    """Under the other lid nothing is left of a calibration: geometry, evidence, verdict, proof and notes are
+    as without.
+    """
     had = calibrated(kitchen, lid)
     program = kitchen.program(other)
     bare, plan = make_plan(kitchen, program), make_plan(had, program)
@@ -51,7 +64,9 @@ def test_never_from_open_to_pressure_nor_back(kitchen, lid, other):
 
 @pytest.mark.parametrize("lid", ["open", "pressure"])
 def test_two_kelvin_are_taken_off_under_another_program(kitchen, lid):
-    """The logged program keeps the calibration's own error; a longer one, a renamed one and an old calibration get 2 K."""
+    """The logged program keeps the calibration's own error; a longer one, a renamed one and an old
+    calibration get 2 K.
+    """
     had = calibrated(kitchen, lid)
     logged = kitchen.program("bone-in alder" if lid == "pressure" else "bone-in cedar")
     long = edit_program(

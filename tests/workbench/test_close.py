@@ -1,4 +1,6 @@
-"""The close of a day: order by what each vat needs, gates without a way past, one move of oil at a time, never in the rush."""
+"""The close of a day: order by what each vat needs, gates without a way past, one move of oil at a time,
+never in the rush.
+"""
 
 from __future__ import annotations
 
@@ -56,7 +58,12 @@ def test_changes_come_first_and_what_is_out_of_use_is_left(store, kitchen):
     """Old oil is changed first, a due boil-out before it; a stopped fryer has no steps."""
     old_oil(store, kitchen, "cedar")
     machines.stop_use(store, kitchen, "birch", "oil_leak", "")
-    upkeep.tick(store, kitchen, {"fryer": "dogwood", "task": "boil_out", "who": "Ana", "role": "lead", "date": "2026-10-01"}, DAY)  # fmt: skip
+    upkeep.tick(
+        store,
+        kitchen,
+        {"fryer": "dogwood", "task": "boil_out", "who": "Ana", "role": "lead", "date": "2026-10-01"},
+        DAY,
+    )
     found = plans(store, kitchen)
     assert found[0] == ("dogwood", "boil_out")
     assert found[1] == ("cedar", "discard")
@@ -65,8 +72,15 @@ def test_changes_come_first_and_what_is_out_of_use_is_left(store, kitchen):
 
 
 def test_no_oil_before_two_people_signed_dry(store, kitchen):
-    """Through a boil-out: hot oil is not moved, pH outside is rinsed again, one person is not two, and oil comes last; all of it is in the logs."""
-    upkeep.tick(store, kitchen, {"fryer": "dogwood", "task": "boil_out", "who": "Ana", "role": "lead", "date": "2026-10-01"}, DAY)  # fmt: skip
+    """Through a boil-out: hot oil is not moved, pH outside is rinsed again, one person is not two, and oil
+    comes last; all of it is in the logs.
+    """
+    upkeep.tick(
+        store,
+        kitchen,
+        {"fryer": "dogwood", "task": "boil_out", "who": "Ana", "role": "lead", "date": "2026-10-01"},
+        DAY,
+    )
     order = [s["key"] for s in close.tonight(store, kitchen, today=DAY)[0].steps]
     assert order == ["heat_off", "cool", "drain", "boil", "rinse", "dry", "fill", "wipe"]
     for early in ("drain", "boil", "dry", "fill"):
@@ -99,7 +113,9 @@ def test_no_oil_before_two_people_signed_dry(store, kitchen):
 
 
 def test_one_move_of_oil_at_a_time_and_none_in_the_rush(store, kitchen):
-    """The second vat waits for the first; at half past six nothing is moved; the reading and top-up are told to the oil log."""
+    """The second vat waits for the first; at half past six nothing is moved; the reading and top-up are told
+    to the oil log.
+    """
     for fryer in ("alder", "birch"):
         sign(store, kitchen, fryer, "heat_off")
     with pytest.raises(InputError, match="one move of oil at a time"):
@@ -118,12 +134,23 @@ def test_one_move_of_oil_at_a_time_and_none_in_the_rush(store, kitchen):
     assert told == [("alder", "filter"), ("birch", "filter"), ("alder", "reading"), ("alder", "top_up")]
 
 
-@pytest.mark.parametrize("values", [{"fryer": "elm"}, {"step": "dance"}, {"who": ""}, {"fryer": "store", "step": "dance"}, {"step": "lid", "fryer": "cedar"}])  # fmt: skip
+@pytest.mark.parametrize(
+    "values",
+    [
+        {"fryer": "elm"},
+        {"step": "dance"},
+        {"who": ""},
+        {"fryer": "store", "step": "dance"},
+        {"step": "lid", "fryer": "cedar"},
+    ],
+)
 def test_nonsense_writes_nothing(store, kitchen, values):
     """An unknown fryer or step, nobody's name, a lid on an open fryer."""
     count = len(list(store.entries()))
     with pytest.raises(InputError):
-        close.sign_close(store, kitchen, {"fryer": "alder", "step": "heat_off", "who": "Ana", **values}, at(kitchen, 22))  # fmt: skip
+        close.sign_close(
+            store, kitchen, {"fryer": "alder", "step": "heat_off", "who": "Ana", **values}, at(kitchen, 22)
+        )
     assert len(list(store.entries())) == count
 
 

@@ -1,4 +1,6 @@
-"""A new fryer from the photo of its plate to its handover: gates that hold, two people at the dry check, figures kept for life."""
+"""A new fryer from the photo of its plate to its handover: gates that hold, two people at the dry check,
+figures kept for life.
+"""
 
 from __future__ import annotations
 
@@ -19,12 +21,43 @@ from frywright.workbench.kitchens import demo_text
 from frywright.workbench.language import translator
 from tests.paper import pages
 
-PLATE = {"fryer": "alder", "maker": "unnamed", "serial": "A-1", "fuel": "electric", "volts": "208", "phases": "3", "power": "10", "oil": "45"}  # fmt: skip
-SITE = {"fryer": "alder", "volts": "207", "phases": "3", "breaker_amps": "50", "flame": "20", "hood": "yes", "suppression": "yes"}  # fmt: skip
+PLATE = {
+    "fryer": "alder",
+    "maker": "unnamed",
+    "serial": "A-1",
+    "fuel": "electric",
+    "volts": "208",
+    "phases": "3",
+    "power": "10",
+    "oil": "45",
+}
+SITE = {
+    "fryer": "alder",
+    "volts": "207",
+    "phases": "3",
+    "breaker_amps": "50",
+    "flame": "20",
+    "hood": "yes",
+    "suppression": "yes",
+}
 FIGURES = {
-    "first_heat": {"heat_up": "15:10", "from_temp": "82", "to_temp": "347", "set_temp": "335", "mean_temp": "336", "swing": "8"},
-    "proof": {"recovery": "0:25", "pressure_build": "0:40", "vent_down": "0:18", "full": "171, 172, 175", "half": "173,174", "back_to_back": "161;170"},
-}  # fmt: skip
+    "first_heat": {
+        "heat_up": "15:10",
+        "from_temp": "82",
+        "to_temp": "347",
+        "set_temp": "335",
+        "mean_temp": "336",
+        "swing": "8",
+    },
+    "proof": {
+        "recovery": "0:25",
+        "pressure_build": "0:40",
+        "vent_down": "0:18",
+        "full": "171, 172, 175",
+        "half": "173,174",
+        "back_to_back": "161;170",
+    },
+}
 
 
 def png(width=40, height=30):
@@ -35,7 +68,12 @@ def png(width=40, height=30):
 
     rows = b"".join(b"\x00" + b"\x80" * width for _ in range(height))
     head = struct.pack(">IIBBBBB", width, height, 8, 0, 0, 0, 0)
-    return b"\x89PNG\r\n\x1a\n" + chunk(b"IHDR", head) + chunk(b"IDAT", zlib.compress(rows)) + chunk(b"IEND", b"")
+    return (
+        b"\x89PNG\r\n\x1a\n"
+        + chunk(b"IHDR", head)
+        + chunk(b"IDAT", zlib.compress(rows))
+        + chunk(b"IEND", b"")
+    )
 
 
 @pytest.fixture
@@ -52,7 +90,14 @@ def kitchen(store):
 
 def sign(store, kitchen, step, **more):
     """A step signed by a licensed person with a second one."""
-    values = {"fryer": "alder", "step": step, "who": "Ana Lund", "second": "Ben Roe", "role": "licensed", "note": "licence 4471"}  # fmt: skip
+    values = {
+        "fryer": "alder",
+        "step": step,
+        "who": "Ana Lund",
+        "second": "Ben Roe",
+        "role": "licensed",
+        "note": "licence 4471",
+    }
     return new.sign_step(store, kitchen, {**values, **FIGURES.get(step, {}), **more})
 
 
@@ -69,7 +114,14 @@ def test_no_plate_no_program(store, kitchen):
     for refused in (lambda: new.keep_site(store, kitchen, SITE), lambda: sign(store, kitchen, "plate")):
         with pytest.raises(InputError, match="plate"):
             refused()
-    for bad in ({"serial": ""}, {"volts": ""}, {"power": "0"}, {"fuel": "wood"}, {"phases": "2"}, {"volts": "many"}):
+    for bad in (
+        {"serial": ""},
+        {"volts": ""},
+        {"power": "0"},
+        {"fuel": "wood"},
+        {"phases": "2"},
+        {"volts": "many"},
+    ):
         with pytest.raises(InputError):
             new.keep_plate(store, kitchen, {**PLATE, **bad})
     for bad in (b"", b"%PDF-1.7", b"\xff\xd8\xffno picture", png()[:60]):
@@ -79,7 +131,9 @@ def test_no_plate_no_program(store, kitchen):
 
 
 def test_the_site_against_the_plate(store, kitchen):
-    """Half a volt short is a go; 240 V on a 208 V plate is not; what nobody looked at stays unknown; metric and printed units are read alike."""
+    """Half a volt short is a go; 240 V on a 208 V plate is not; what nobody looked at stays unknown; metric
+    and printed units are read alike.
+    """
     begun(store, kitchen)
     assert new.commissioning_view(store, kitchen, "alder")["go"] == "meets"
     new.keep_site(store, kitchen, {**SITE, "volts": "240"})
@@ -88,9 +142,19 @@ def test_the_site_against_the_plate(store, kitchen):
     assert new.commissioning_view(store, kitchen, "alder")["go"] == "unknown"
     new.keep_site(store, kitchen, {**SITE, "flame": "51 cm"})
     assert new.commissioning_view(store, kitchen, "alder")["go"] == "meets"
-    gas = {"fryer": "birch", "serial": "B-9", "fuel": "gas", "gas": "natural", "power": "80000 Btu/h", "gas_low": "4", "gas_high": "14"}  # fmt: skip
+    gas = {
+        "fryer": "birch",
+        "serial": "B-9",
+        "fuel": "gas",
+        "gas": "natural",
+        "power": "80000 Btu/h",
+        "gas_low": "4",
+        "gas_high": "14",
+    }
     new.keep_plate(store, kitchen, gas)
-    new.keep_site(store, kitchen, {"fryer": "birch", "gas": "propane", "gas_static": "11", "gas_flowing": "10"})
+    new.keep_site(
+        store, kitchen, {"fryer": "birch", "gas": "propane", "gas_static": "11", "gas_flowing": "10"}
+    )
     points = {p["name"]: p["outcome"] for p in new.commissioning_view(store, kitchen, "birch")["points"]}
     assert points["gas type"] == "fails"
     assert points["gas pressure"] == "meets"
@@ -98,7 +162,9 @@ def test_the_site_against_the_plate(store, kitchen):
 
 
 def test_hard_gates_have_no_way_past(store, kitchen):
-    """No oil before two people signed dry, no heat before fire, whatever name and reason are given; two means two."""
+    """No oil before two people signed dry, no heat before fire, whatever name and reason are given; two means
+    two.
+    """
     begun(store, kitchen, "plate", "survey", "place", "connection", "clean")
     reason = {"pass_name": "Rita Poe", "pass_reason": "we open tonight and cannot wait"}
     with pytest.raises(InputError, match="no way past"):
@@ -129,8 +195,12 @@ def test_a_soft_gate_opens_for_a_name_and_a_reason_that_print(store, kitchen):
 
 
 def test_figures_that_are_missing_write_nothing(store, kitchen):
-    """A step without its figures is refused whole; a step signed twice needs a reason, and the first stays on record."""
-    begun(store, kitchen, "plate", "survey", "place", "connection", "fire", "clean", "dry", "settings", "fill")
+    """A step without its figures is refused whole; a step signed twice needs a reason, and the first stays on
+    record.
+    """
+    begun(
+        store, kitchen, "plate", "survey", "place", "connection", "fire", "clean", "dry", "settings", "fill"
+    )
     count = len(list(store.entries()))
     for bad in ({"heat_up": ""}, {"heat_up": "soon"}, {"from_temp": "warm"}):
         with pytest.raises(InputError):
@@ -145,7 +215,9 @@ def test_figures_that_are_missing_write_nothing(store, kitchen):
 
 
 def test_from_plate_to_handover(store, kitchen):
-    """Everything signed in order; acceptance is reckoned by the engine, a raw piece fails its proof, and the pack prints in both languages."""
+    """Everything signed in order; acceptance is reckoned by the engine, a raw piece fails its proof, and the
+    pack prints in both languages.
+    """
     steps = [s.key for s in steps_for(kitchen.fryer("alder"))]
     begun(store, kitchen, *steps)
     view = new.commissioning_view(store, kitchen, "alder")

@@ -1,4 +1,6 @@
-"""A probe below the limit: back in the oil, probed again, disposition, cause, earlier loads; nothing closes before; complaints find their loads; the pack tells all of it."""
+"""A probe below the limit: back in the oil, probed again, disposition, cause, earlier loads; nothing closes
+before; complaints find their loads; the pack tells all of it.
+"""
 
 from __future__ import annotations
 
@@ -20,7 +22,14 @@ from frywright.workbench.kitchens import demo_text
 from frywright.workbench.language import translator
 
 DAY = dt.date(2026, 11, 20)
-FORM = {"fryer": "alder", "product": "bone_in", "temp": "158", "thermometer": "T1", "pieces": "32", "who": "Ana Lund"}
+FORM = {
+    "fryer": "alder",
+    "product": "bone_in",
+    "temp": "158",
+    "thermometer": "T1",
+    "pieces": "32",
+    "who": "Ana Lund",
+}
 
 
 @pytest.fixture
@@ -42,7 +51,18 @@ def at(kitchen, hour, day=DAY):
 
 def drop(store, kitchen, hour, fryer="alder", pieces=32, product="bone_in"):
     """A load as the board records it."""
-    payload = {"key": f"{fryer}{hour}", "date": DAY.isoformat(), "what": "drop", "at_s": hour * 3600.0, "fryer": fryer, "product": product, "pieces_count": pieces, "reason": "", "who": "", "practice_count": None}  # fmt: skip
+    payload = {
+        "key": f"{fryer}{hour}",
+        "date": DAY.isoformat(),
+        "what": "drop",
+        "at_s": hour * 3600.0,
+        "fryer": fryer,
+        "product": product,
+        "pieces_count": pieces,
+        "reason": "",
+        "who": "",
+        "practice_count": None,
+    }
     return book.record(store, EVENT, payload, at(kitchen, hour)).number
 
 
@@ -61,14 +81,18 @@ def test_the_limit_has_the_thermometers_error_on_top(store, kitchen):
 
 
 def test_a_case_closes_only_when_everything_is_decided(store, kitchen):
-    """No re-probe before the oil, nothing served before a probe meets the limit, no close without disposition, cause and earlier loads."""
+    """No re-probe before the oil, nothing served before a probe meets the limit, no close without
+    disposition, cause and earlier loads.
+    """
     corrective.tell_probe(store, kitchen, {**FORM, "temp": "175"}, at(kitchen, 11))
     drop(store, kitchen, 10.5)
     first, second = drop(store, kitchen, 11.5), drop(store, kitchen, 12.0)
     drop(store, kitchen, 11.7, fryer="cedar")
     _, opened = corrective.tell_probe(store, kitchen, FORM, at(kitchen, 12.25))
     case = opened.number
-    assert [x["number"] for x in corrective.earlier_loads(store, kitchen, corrective.case_of(store, case))] == [first, second]  # fmt: skip
+    assert [
+        x["number"] for x in corrective.earlier_loads(store, kitchen, corrective.case_of(store, case))
+    ] == [first, second]
     with pytest.raises(InputError, match="back in the oil"):
         step(store, kitchen, case, "reprobe", temp="180")
     step(store, kitchen, case, "recook")
@@ -95,7 +119,18 @@ def test_a_case_closes_only_when_everything_is_decided(store, kitchen):
     assert store.verify()[0] > 10
 
 
-@pytest.mark.parametrize("bad", [{"temp": "hot"}, {"temp": "400"}, {"thermometer": ""}, {"fryer": "elm"}, {"product": "pie"}, {"pieces": "-3"}, {"temp": ""}])  # fmt: skip
+@pytest.mark.parametrize(
+    "bad",
+    [
+        {"temp": "hot"},
+        {"temp": "400"},
+        {"thermometer": ""},
+        {"fryer": "elm"},
+        {"product": "pie"},
+        {"pieces": "-3"},
+        {"temp": ""},
+    ],
+)
 def test_what_cannot_be_is_refused(store, kitchen, bad):
     """And writes nothing."""
     count = store.last().number
@@ -106,7 +141,11 @@ def test_what_cannot_be_is_refused(store, kitchen, bad):
 
 def test_cases_by_hand(store, kitchen):
     """A hold failure and a complaint have no probe to meet; unknown kinds and wordless ones are refused."""
-    case = corrective.open_case(store, kitchen, {"what": "hold", "words": "cabinet at 120 F for an hour", "product": "bone_in", "pieces": "40"}).number  # fmt: skip
+    case = corrective.open_case(
+        store,
+        kitchen,
+        {"what": "hold", "words": "cabinet at 120 F for an hour", "product": "bone_in", "pieces": "40"},
+    ).number
     step(store, kitchen, case, "disposition", disposition="discarded")
     step(store, kitchen, case, "cause", cause="hold")
     step(store, kitchen, case, "closed")
@@ -118,7 +157,9 @@ def test_cases_by_hand(store, kitchen):
 
 
 def test_a_complaint_is_traced_to_its_loads(store, kitchen):
-    """Only loads on the shelf then, within their hold life; the oldest most likely; evidence and gaps named; chances sum to one."""
+    """Only loads on the shelf then, within their hold life; the oldest most likely; evidence and gaps named;
+    chances sum to one.
+    """
     drop(store, kitchen, 10.0)
     first, second = drop(store, kitchen, 12.0), drop(store, kitchen, 12.5, fryer="birch", pieces=48)
     drop(store, kitchen, 13.2)
@@ -133,21 +174,47 @@ def test_a_complaint_is_traced_to_its_loads(store, kitchen):
 
 
 def test_the_pack_of_a_month(store, kitchen):
-    """Gaps come first, cases and contractors are in it, formulas are disarmed, a range that runs backwards is refused; under ten seconds for a busy month."""
+    """Gaps come first, cases and contractors are in it, formulas are disarmed, a range that runs backwards is
+    refused; under ten seconds for a busy month.
+    """
     with store.writing() as writer:
         for n in range(9000):
             moment = at(kitchen, 10.0 + (n % 300) / 30.0, DAY - dt.timedelta(days=n // 300))
-            payload = {"key": f"b{n}", "date": (DAY - dt.timedelta(days=n // 300)).isoformat(), "what": "drop", "at_s": 0.0, "fryer": "alder", "product": "bone_in", "pieces_count": 32, "reason": "", "who": "=cmd", "practice_count": None}  # fmt: skip
+            payload = {
+                "key": f"b{n}",
+                "date": (DAY - dt.timedelta(days=n // 300)).isoformat(),
+                "what": "drop",
+                "at_s": 0.0,
+                "fryer": "alder",
+                "product": "bone_in",
+                "pieces_count": 32,
+                "reason": "",
+                "who": "=cmd",
+                "practice_count": None,
+            }
             writer.add(book.entry_of(EVENT, payload, moment))
     _, opened = corrective.tell_probe(store, kitchen, FORM, at(kitchen, 12.25))
-    upkeep.tick(store, kitchen, {"fryer": "alder", "task": "suppression", "who": "Cole", "role": "licensed", "note": "tag 5521", "date": "2026-11-19"})  # fmt: skip
+    upkeep.tick(
+        store,
+        kitchen,
+        {
+            "fryer": "alder",
+            "task": "suppression",
+            "who": "Cole",
+            "role": "licensed",
+            "note": "tag 5521",
+            "date": "2026-11-19",
+        },
+    )
     first, last = DAY - dt.timedelta(days=30), DAY
     start = time.time()
     data = pack.pack_pdf(store, kitchen, first, last, "es", translator("es"))
     assert time.time() - start < 10
     assert data.startswith(b"%PDF")
     view = pack.pack_view(store, kitchen, first, last)
-    assert view["loads"] == [{"product": "Bone-in chicken, 8-piece", "fryer": "Alder, three-head pressure vat", "count": 9000}]  # fmt: skip
+    assert view["loads"] == [
+        {"product": "Bone-in chicken, 8-piece", "fryer": "Alder, three-head pressure vat", "count": 9000}
+    ]
     assert view["below"] == 1
     assert any("no probe reading on 29 days" in g for g in view["gaps"])
     assert any("No entry of any kind on 1 days" in g for g in view["gaps"])

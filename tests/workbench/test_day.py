@@ -1,4 +1,6 @@
-"""The day of the demo kitchen through the workbench: sales kept, bench built, taps kept once, practice day to its end."""
+"""The day of the demo kitchen through the workbench: sales kept, bench built, taps kept once, practice day to
+its end.
+"""
 
 from __future__ import annotations
 
@@ -32,7 +34,9 @@ def store(tmp_path_factory):
     found = Store.file(tmp_path_factory.mktemp("day") / "d.db", now)
     book.remember_kitchen(found, demo_text(), "demo.toml")
     kitchen = book.remembered_kitchen(found)
-    day.keep_sales(found, kitchen, io.BytesIO(demo_sales(kitchen, FRIDAY - dt.timedelta(days=1))), "sales.csv")
+    day.keep_sales(
+        found, kitchen, io.BytesIO(demo_sales(kitchen, FRIDAY - dt.timedelta(days=1))), "sales.csv"
+    )
     return found
 
 
@@ -47,7 +51,9 @@ def bench(store, kitchen):
 
 
 def test_sales_are_kept_once_and_told(store, kitchen):
-    """The same file again is the same entry; what the menu lacks and the silence are listed; no file that is none is kept."""
+    """The same file again is the same entry; what the menu lacks and the silence are listed; no file that is
+    none is kept.
+    """
     again, _ = day.keep_sales(
         store, kitchen, io.BytesIO(demo_sales(kitchen, FRIDAY - dt.timedelta(days=1))), "sales.csv"
     )
@@ -63,7 +69,9 @@ def test_sales_are_kept_once_and_told(store, kitchen):
 
 
 def test_loads_come_from_the_cook_engine(bench, kitchen):
-    """Cook times are those of each fryer's own program; no load is under the fryer's least or over its most; the evidence goes with it."""
+    """Cook times are those of each fryer's own program; no load is under the fryer's least or over its most;
+    the evidence goes with it.
+    """
     for item, facts in zip(bench.day.items, bench.loads, strict=True):
         for load, fact in zip(item.loads, facts, strict=True):
             program, fryer = kitchen.program(fact.program), kitchen.fryer(fact.fryer)
@@ -75,7 +83,9 @@ def test_loads_come_from_the_cook_engine(bench, kitchen):
 
 
 def test_the_morning_plan_keeps_the_rules_and_fridays_are_busier(store, kitchen, bench):
-    """The plan passes the check, has bands, filter turns outside the rush, and more on a Friday than on a Monday."""
+    """The plan passes the check, has bands, filter turns outside the rush, and more on a Friday than on a
+    Monday.
+    """
     found = day.morning(bench)
     view = day_view.plan_view(bench, found, kitchen)
     assert view["broken"] == []
@@ -95,7 +105,9 @@ def test_a_plan_by_hand_is_checked_and_priced(bench):
     plan = day_view.hand_plan(bench, rows)
     if bench.day.window(0)[0] <= plan.drops[0].slot:
         assert broken_rules(bench.day, plan) == []
-    view = day_view.check_view(bench, day_view.hand_plan(bench, [*rows, {"fryer": "alder", "filter": "12:00"}]))
+    view = day_view.check_view(
+        bench, day_view.hand_plan(bench, [*rows, {"fryer": "alder", "filter": "12:00"}])
+    )
     assert any("rush" in b for b in view["broken"])
     assert view["price"]["total_money"] > view["engine"]["total_money"]
     with pytest.raises(InputError, match="row 1"):
@@ -103,7 +115,9 @@ def test_a_plan_by_hand_is_checked_and_priced(bench):
 
 
 def test_events_and_what_if(store, kitchen, bench):
-    """A factor told for a day raises its forecast; a shorter hold and a fryer off cost money on the same days."""
+    """A factor told for a day raises its forecast; a shorter hold and a fryer off cost money on the same
+    days.
+    """
     day.note_day(store, FRIDAY + dt.timedelta(days=1), "derby", 1.5)
     usual = day.bench_for(store, kitchen, FRIDAY + dt.timedelta(days=1), factor=1.0)
     raised = day.bench_for(store, kitchen, FRIDAY + dt.timedelta(days=1))
@@ -114,7 +128,10 @@ def test_events_and_what_if(store, kitchen, bench):
 
 def test_pull_sheet(store, kitchen):
     """Stock in date is taken off, out of date is not, and the sheet says when to pull."""
-    stock = [("bone_in", "thawed", 20.0, FRIDAY - dt.timedelta(days=1)), ("bone_in", "marinated", 30.0, FRIDAY)]
+    stock = [
+        ("bone_in", "thawed", 20.0, FRIDAY - dt.timedelta(days=1)),
+        ("bone_in", "marinated", 30.0, FRIDAY),
+    ]
     view = day_view.pull_view(store, kitchen, FRIDAY, stock)
     row = view["rows"][0]
     assert (row["on_hand_n"], row["expired_n"]) == (30, 20)
@@ -125,7 +142,9 @@ def test_pull_sheet(store, kitchen):
 
 
 def test_a_tap_is_kept_once_with_both_times(store, kitchen, bench):
-    """The same key sent again, as a tablet does that lost the server, is one entry; a late one keeps when it happened."""
+    """The same key sent again, as a tablet does that lost the server, is one entry; a late one keeps when it
+    happened.
+    """
     board = Board(store=store, kitchen=kitchen, bench=bench, practice=501)
     tap = Tap(key="once", what="drop", at_s=36000.0, fryer="alder", product="bone_in", pieces_count=16)
     first, second = board.tell(tap), board.tell(tap)
@@ -135,16 +154,25 @@ def test_a_tap_is_kept_once_with_both_times(store, kitchen, bench):
     assert len(board.taps()) == 1
     assert board_view(board, 36100.0)["fryers"][0]["state"] == "cooking"
     assert (
-        board_view(Board(store=store, kitchen=kitchen, bench=bench, practice=502), 36100.0)["fryers"][0]["state"]
+        board_view(Board(store=store, kitchen=kitchen, bench=bench, practice=502), 36100.0)["fryers"][0][
+            "state"
+        ]
         != "cooking"
     )
 
 
-@pytest.mark.parametrize("bad", [
-    {"what": "drop", "fryer": "nobody", "product": "bone_in"}, {"what": "drop", "fryer": "alder", "product": "tenders"}, {"what": "dance"},
-    {"what": "sold", "product": "x"}, {"what": "lift", "fryer": "alder", "at_s": "noon"}, {"what": "count", "product": "bone_in", "pieces": "1e9"},
-    {"what": "lift", "fryer": "alder", "key": ""},
-])  # fmt: skip
+@pytest.mark.parametrize(
+    "bad",
+    [
+        {"what": "drop", "fryer": "nobody", "product": "bone_in"},
+        {"what": "drop", "fryer": "alder", "product": "tenders"},
+        {"what": "dance"},
+        {"what": "sold", "product": "x"},
+        {"what": "lift", "fryer": "alder", "at_s": "noon"},
+        {"what": "count", "product": "bone_in", "pieces": "1e9"},
+        {"what": "lift", "fryer": "alder", "key": ""},
+    ],
+)
 def test_impossible_taps_are_refused_and_nothing_is_kept(store, kitchen, bench, bad):
     """Each with our own error."""
     board = Board(store=store, kitchen=kitchen, bench=bench, practice=503)
@@ -154,7 +182,9 @@ def test_impossible_taps_are_refused_and_nothing_is_kept(store, kitchen, bench, 
 
 
 def test_no_clock_while_pressure_is_let_go(store, kitchen, bench):
-    """A pressure load's timer ends where venting starts, and the words to wait for zero are there; an open fryer has none."""
+    """A pressure load's timer ends where venting starts, and the words to wait for zero are there; an open
+    fryer has none.
+    """
     board = Board(store=store, kitchen=kitchen, bench=bench, practice=504)
     board.tell(Tap(key="a", what="drop", at_s=40000.0, fryer="alder", product="bone_in", pieces_count=16))
     board.tell(Tap(key="b", what="drop", at_s=40000.0, fryer="cedar", product="wedges", pieces_count=26))
@@ -165,7 +195,9 @@ def test_no_clock_while_pressure_is_let_go(store, kitchen, bench):
 
 
 def test_a_practice_friday_with_a_fryer_that_fails(store, kitchen, bench):
-    """Played to its end by the advice: nothing goes into the dead fryer, hot-oil rules hold, waste is explained to the last piece."""
+    """Played to its end by the advice: nothing goes into the dead fryer, hot-oil rules hold, waste is
+    explained to the last piece.
+    """
     board = Board(store=store, kitchen=kitchen, bench=bench, practice=7)
     told = play_day(board, "birch@17:40")
     assert any("birch fails" in t["text"] for t in told)
@@ -193,15 +225,22 @@ def test_a_failed_fryer_is_compared(store, kitchen, bench):
 @settings(max_examples=4, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
 @given(st.integers(0, 10**6))
 def test_a_full_day_of_random_taps_loses_no_entry(store, kitchen, bench, seed):
-    """Two hundred taps in any order, some twice, some impossible: every good one is kept once, the rest refused, and the board can always be drawn."""
+    """Two hundred taps in any order, some twice, some impossible: every good one is kept once, the rest
+    refused, and the board can always be drawn.
+    """
     rng = np.random.default_rng(seed)
     board, good = Board(store=store, kitchen=kitchen, bench=bench, practice=1000 + seed), set()
     for n in range(200):
         key = f"r{rng.integers(0, 150)}"
         tap = Tap(
-            key=key, what=str(rng.choice([*What, "dance"])), at_s=float(rng.integers(34000, 80000)), fryer=str(rng.choice([*bench.fryers, "nobody"])),
-            product=str(rng.choice([*bench.products, ""])), pieces_count=int(rng.choice([0, 1, 8, 16, 40, 200])), reason="other",
-        )  # fmt: skip
+            key=key,
+            what=str(rng.choice([*What, "dance"])),
+            at_s=float(rng.integers(34000, 80000)),
+            fryer=str(rng.choice([*bench.fryers, "nobody"])),
+            product=str(rng.choice([*bench.products, ""])),
+            pieces_count=int(rng.choice([0, 1, 8, 16, 40, 200])),
+            reason="other",
+        )
         try:
             recorded, new = board.tell(tap)
         except InputError:
@@ -217,7 +256,9 @@ def test_a_full_day_of_random_taps_loses_no_entry(store, kitchen, bench, seed):
 
 
 def test_a_late_truck_takes_a_product_off(store, kitchen, bench):
-    """While a product is out nothing of it is advised or planned and the loss is told; when it is in again it is."""
+    """While a product is out nothing of it is advised or planned and the loss is told; when it is in again it
+    is.
+    """
     board = Board(store=store, kitchen=kitchen, bench=bench, practice=508)
     noon = 12 * 3600.0
     assert any(a["product"] == "tenders" for a in board_view(board, noon)["advice"])

@@ -1,4 +1,6 @@
-"""Many sites: the sweep says the same on a cluster, waves stop by their rule, unknown stays unknown, comparison by control limits."""
+"""Many sites: the sweep says the same on a cluster, waves stop by their rule, unknown stays unknown,
+comparison by control limits.
+"""
 
 from __future__ import annotations
 
@@ -57,7 +59,9 @@ def probe(store, kitchen, temp, count=1):
 
 
 def test_a_sweep_in_this_process():
-    """Every program of every site; a broken kitchen file is a row with its reason; a name twice is refused."""
+    """Every program of every site; a broken kitchen file is a row with its reason; a name twice is
+    refused.
+    """
     sites = [
         fleet.Site(name="low", text=site_text(0)),
         fleet.Site(name="bad", text="nonsense"),
@@ -75,7 +79,9 @@ def test_a_sweep_in_this_process():
 
 @pytest.mark.slow
 def test_a_cluster_says_the_same():
-    """Two Dask workers give the rows of one process, in the same order; an address that does not answer is said in words."""
+    """Two Dask workers give the rows of one process, in the same order; an address that does not answer is
+    said in words.
+    """
     from distributed import LocalCluster
 
     sites = [fleet.Site(name=f"n{k}", text=site_text(1000 * k)) for k in range(4)]
@@ -87,7 +93,9 @@ def test_a_cluster_says_the_same():
 
 
 def test_waves_begin_only_after_every_site_read_back(shops, office):
-    """One, two, the rest; the next wave waits for the read-backs; unknown is unknown; the last wave ends it."""
+    """One, two, the rest; the next wave waits for the read-backs; unknown is unknown; the last wave ends
+    it.
+    """
     store, kitchen = office
     number = release.open_release(store, kitchen, "tenders dogwood", [n for n, _, _ in shops], "Olive").number
     assert [len(w) for w in release.release_of(store, number).facts["waves"]] == [1, 2, 1, 2]
@@ -115,7 +123,9 @@ def held(shop, office_kitchen):
 
 
 def test_the_stop_rule_halts_by_itself_and_gives_the_card_to_go_back_to(shops, office):
-    """Two of twelve readings below the limit with a rule of two per cent: halted, nothing starts it again, the old version's card prints."""
+    """Two of twelve readings below the limit with a rule of two per cent: halted, nothing starts it again,
+    the old version's card prints.
+    """
     store, kitchen = office
     number = release.open_release(store, kitchen, "tenders dogwood", [n for n, _, _ in shops], "Olive").number
     sites = {name: s for name, s, _ in shops}
@@ -140,7 +150,9 @@ def test_the_stop_rule_halts_by_itself_and_gives_the_card_to_go_back_to(shops, o
 
 
 def test_a_release_stays_within_one_group(shops, office):
-    """A site at another altitude or on another voltage is refused with its group: it needs a program of its own."""
+    """A site at another altitude or on another voltage is refused with its group: it needs a program of its
+    own.
+    """
     store, kitchen = office
     book.remember_kitchen(
         shops[1][1], demo_text().replace("altitude_ft = 5420", "altitude_ft = 20"), "demo.toml", "at the sea"
@@ -151,7 +163,11 @@ def test_a_release_stays_within_one_group(shops, office):
     held(shops[0], kitchen)
     with pytest.raises(InputError, match=r"s1 \(electric\+gas, 0 to 500 m\)"):
         release.next_wave(store, number, sites, "Olive")
-    commissioning.keep_plate(shops[0][1], shops[0][2], {"fryer": "alder", "serial": "1", "fuel": "electric", "volts": "208", "phases": "3", "power": "12"})  # fmt: skip
+    commissioning.keep_plate(
+        shops[0][1],
+        shops[0][2],
+        {"fryer": "alder", "serial": "1", "fuel": "electric", "volts": "208", "phases": "3", "power": "12"},
+    )
     assert fleet.group_of(shops[0][1], shops[0][2]) == "electric+gas, 1500 to 2000 m, 208 V"
 
 
@@ -177,7 +193,9 @@ def test_read_backs_come_by_file_once(shops):
 
 
 def test_sites_are_compared_by_control_limits(shops):
-    """Five that agree and one that reads low: outside; a site with too little behind it is told as such; groups by fuel and altitude."""
+    """Five that agree and one that reads low: outside; a site with too little behind it is told as such;
+    groups by fuel and altitude.
+    """
     for n, (_, store, kitchen) in enumerate(shops):
         with store.writing():
             probe(store, kitchen, f"{176 + n}" if n < 5 else "168", 31 if n != 4 else 3)

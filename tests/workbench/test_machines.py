@@ -1,4 +1,6 @@
-"""Stop-use has no way past but a named qualified person; procedure cards carry the hazard at its step in both languages."""
+"""Stop-use has no way past but a named qualified person; procedure cards carry the hazard at its step in both
+languages.
+"""
 
 from __future__ import annotations
 
@@ -32,7 +34,9 @@ def kitchen(store):
 
 
 def test_only_a_named_qualified_person_releases(store, kitchen):
-    """Anyone stops it at once; crew, a blank name or an empty finding do not release it; a technician with a finding does, and both stay on record."""
+    """Anyone stops it at once; crew, a blank name or an empty finding do not release it; a technician with a
+    finding does, and both stay on record.
+    """
     machines.stop_use(store, kitchen, "alder", "lid_moves", "")
     assert set(machines.stopped(store)) == {"alder"}
     for who, role, finding in (
@@ -94,7 +98,16 @@ def test_the_dose_of_a_boil_out_is_the_labels(store, kitchen):
     from frywright.model.units import GALLON, LB
 
     assert machines.boil_out_dose(8 * GALLON, 1.5) == pytest.approx(12 * LB / 16)
-    assert procedures._dose_text("metric", machines.boil_out_dose(0.03, 10 / machines.OZ_GAL_G_L), 0.03, 10 / machines.OZ_GAL_G_L, str) == "300 g of cleaner into 30 L of cold water, by its label at 10 g/L."  # fmt: skip
+    assert (
+        procedures._dose_text(
+            "metric",
+            machines.boil_out_dose(0.03, 10 / machines.OZ_GAL_G_L),
+            0.03,
+            10 / machines.OZ_GAL_G_L,
+            str,
+        )
+        == "300 g of cleaner into 30 L of cold water, by its label at 10 g/L."
+    )
     assert pytest.approx(7.489, abs=0.001) == machines.OZ_GAL_G_L
     with pytest.raises(InputError):
         procedures.procedure_pdf(store, kitchen, "boil_out", "en")

@@ -1,4 +1,6 @@
-"""Programs belong to a place, a fryer and a bird; a kitchen that changes asks for a reason and marks what must be proved again."""
+"""Programs belong to a place, a fryer and a bird; a kitchen that changes asks for a reason and marks what
+must be proved again.
+"""
 
 from __future__ import annotations
 
@@ -78,10 +80,13 @@ def carried(kitchen, name="bone-in alder", **away):
 @pytest.mark.parametrize(
     ("one", "other"),
     [
-        ("bone-in alder", "bone_in alder"), ("bone-in alder", "Bone in  ALDER"), ("bone-in alder, 7,200 ft", "bone in alder 7200 ft"),
-        ("jamón uno", "jamon-uno"), ("bone\N{NON-BREAKING HYPHEN}in alder", "bone-in alder"),
+        ("bone-in alder", "bone_in alder"),
+        ("bone-in alder", "Bone in  ALDER"),
+        ("bone-in alder, 7,200 ft", "bone in alder 7200 ft"),
+        ("jamón uno", "jamon-uno"),
+        ("bone\N{NON-BREAKING HYPHEN}in alder", "bone-in alder"),
     ],
-)  # fmt: skip
+)
 def test_names_that_read_alike_have_one_key(one, other):
     """Dash, underscore, blanks, capitals, accents and thousands marks do not tell two names apart."""
     assert name_key(one) == name_key(other)
@@ -96,7 +101,9 @@ def test_names_that_differ_keep_their_own(one, other):
 
 
 def test_a_program_carried_up_gets_a_name_of_its_own(store, kitchen):
-    """It is simulated at its own place, starts at version 1 and leaves the home program where it was; its card says where it is for."""
+    """It is simulated at its own place, starts at version 1 and leaves the home program where it was; its
+    card says where it is for.
+    """
     up = carried(kitchen, altitude_m=SEVEN_M)
     assert (up.name, up.version) == ("bone-in alder, 7,200 ft", 1)
     assert make_plan(kitchen, up).site.altitude_m == pytest.approx(SEVEN_M)
@@ -130,7 +137,9 @@ def test_a_program_of_another_place_serves_neither_day_nor_site_cards(store, kit
 
 
 def test_another_bird_or_load_is_another_program(kitchen):
-    """Bird size and load are part of the name, and of what is simulated; the kitchen's own bird is no other bird."""
+    """Bird size and load are part of the name, and of what is simulated; the kitchen's own bird is no other
+    bird.
+    """
     heavy = carried(kitchen, unit_mass_kg=1.4)
     assert heavy.name == "bone-in alder, 3.09 lb"
     assert (
@@ -148,7 +157,9 @@ def test_another_bird_or_load_is_another_program(kitchen):
 
 
 def test_a_new_program_is_named_as_the_kitchen_says_it(own):
-    """The product's words come from its other programs, else from its key; metric altitudes; taken names count on."""
+    """The product's words come from its other programs, else from its key; metric altitudes; taken names
+    count on.
+    """
     kitchen = book.remembered_kitchen(own)
     up = carried(kitchen, "alas uno", altitude_m=1210.0)
     assert (up.name, up.version) == ("alas uno, 1210 m", 1)
@@ -184,7 +195,11 @@ def test_no_program_is_saved_as_next_version_of_another_use(store, kitchen):
     for away in ({"altitude_m": SEVEN_M}, {"fryer": "birch"}, {"unit_mass_kg": 1.4}, {"load_heads": 2.0}):
         with pytest.raises(InputError, match="goes on unchanged"):
             book.save_program(
-                store, kitchen, replace(home, version=4, drain_s=60.0, stages=home.stages[:2], **away), WHO, based_on=3
+                store,
+                kitchen,
+                replace(home, version=4, drain_s=60.0, stages=home.stages[:2], **away),
+                WHO,
+                based_on=3,
             )
     assert not list(store.entries("program"))
 
@@ -236,7 +251,9 @@ STILL = {
 
 @pytest.mark.parametrize("what", MOVES)
 def test_a_change_that_moves_a_prediction_needs_a_reason_and_marks_its_programs(store, what):
-    """Refused without one and nothing written; kept with one, the programs it touches and no others are marked."""
+    """Refused without one and nothing written; kept with one, the programs it touches and no others are
+    marked.
+    """
     old, new, count = MOVES[what]
     text = demo_text().replace(old, new)
     assert text != demo_text()
@@ -261,7 +278,9 @@ def test_a_change_that_moves_nothing_asks_and_simulates_nothing(store, what, mon
 
 
 def test_the_change_of_margin_is_what_the_cook_room_says(store, kitchen):
-    """Before and after on the mark are the lowest margins of the smallest and the full load under the old and the new kitchen."""
+    """Before and after on the mark are the lowest margins of the smallest and the full load under the old and
+    the new kitchen.
+    """
     text = demo_text().replace("unit_mass_lb = 2.3", "unit_mass_lb = 3.4")
     book.remember_kitchen(store, text, "demo.toml", "another supplier")
     after = book.remembered_kitchen(store)
@@ -273,14 +292,21 @@ def test_the_change_of_margin_is_what_the_cook_room_says(store, kitchen):
     assert f"{1.8 * -mark.margin_after_k:.1f} °F SHORT now" in told
     card = card_data(after, after.program("bone-in cedar"), 1, "es", translator("es"), WHO)
     assert "FALTAN" in card["again"]
-    assert card_pdf(after, after.program("bone-in cedar"), 1, "es", translator("es"), WHO).count(b"/Type/Page/") == 1
+    assert (
+        card_pdf(after, after.program("bone-in cedar"), 1, "es", translator("es"), WHO).count(b"/Type/Page/")
+        == 1
+    )
 
 
 def test_two_changes_in_a_row_are_told_from_before_the_first(store, kitchen):
-    """Until a proof comes between, the margin is compared with the one last relied on, and both reasons stand."""
+    """Until a proof comes between, the margin is compared with the one last relied on, and both reasons
+    stand.
+    """
     first = demo_text().replace("altitude_ft = 5420", "altitude_ft = 7200")
     book.remember_kitchen(store, first, "demo.toml", "first reason")
-    book.remember_kitchen(store, first.replace("heater_kw = 10\n", "heater_kw = 7\n"), "demo.toml", "second reason")
+    book.remember_kitchen(
+        store, first.replace("heater_kw = 10\n", "heater_kw = 7\n"), "demo.toml", "second reason"
+    )
     after = book.remembered_kitchen(store)
     mark = after.mark(after.program("bone-in alder"))
     assert mark.margin_before_k == pytest.approx(margin(kitchen, "bone-in alder"), abs=0.05)
@@ -289,12 +315,16 @@ def test_two_changes_in_a_row_are_told_from_before_the_first(store, kitchen):
 
 
 def test_a_mark_outlives_a_restart_and_ends_with_a_proof_or_a_new_version(tmp_path):
-    """A proof that holds, made for the kitchen in force, ends it; one that fails, or was made before the change, does not."""
+    """A proof that holds, made for the kitchen in force, ends it; one that fails, or was made before the
+    change, does not.
+    """
     path = tmp_path / "r.db"
     store = Store.file(path, now)
     book.remember_kitchen(store, OWN, "own.toml")
     before = book.kitchen_number(store)
-    book.remember_kitchen(store, OWN.replace("oil_mass_kg = 17", "oil_mass_kg = 14"), "own.toml", "vaciado menor")
+    book.remember_kitchen(
+        store, OWN.replace("oil_mass_kg = 17", "oil_mass_kg = 14"), "own.toml", "vaciado menor"
+    )
     store.close()
     store = Store.file(path, now)
     kitchen = book.remembered_kitchen(store)
@@ -308,7 +338,9 @@ def test_a_mark_outlives_a_restart_and_ends_with_a_proof_or_a_new_version(tmp_pa
         (book.kitchen_number(store), True, False),
     ):
         book.record(
-            store, "program_proof", {"name": "alas uno", "version": 1, "kitchen_number": number, "holds": holds}
+            store,
+            "program_proof",
+            {"name": "alas uno", "version": 1, "kitchen_number": number, "holds": holds},
         )
         assert bool(book.remembered_kitchen(store).mark(program)) is stands
     book.remember_kitchen(store, OWN, "own.toml", "otra vez como antes")
@@ -321,7 +353,9 @@ def test_a_mark_outlives_a_restart_and_ends_with_a_proof_or_a_new_version(tmp_pa
 
 
 def test_the_demo_gives_way_and_a_saved_program_of_a_lost_fryer_rests(store, kitchen):
-    """A kitchen of one's own replaces the demo without a reason; a program saved for a fryer it lacks breaks nothing."""
+    """A kitchen of one's own replaces the demo without a reason; a program saved for a fryer it lacks breaks
+    nothing.
+    """
     book.save_program(store, kitchen, carried(kitchen, "tenders dogwood", altitude_m=SEVEN_M))
     book.remember_kitchen(store, OWN, "own.toml")
     after = book.remembered_kitchen(store)
@@ -331,10 +365,12 @@ def test_the_demo_gives_way_and_a_saved_program_of_a_lost_fryer_rests(store, kit
 def test_a_program_file_may_name_its_place(own):
     """altitude_ft and unit_mass of a program are read in people's units; nonsense is refused."""
     text = (
-        OWN
-        + '\n[[program]]\nname = "alas arriba"\nproduct = "ala_entera"\nfryer = "uno"\naltitude_ft = 7200\n\n[[program.stage]]\nset_c = 175\nduration = "12:00"\n'
+        OWN + '\n[[program]]\nname = "alas arriba"\nproduct = "ala_entera"\nfryer = "uno"\naltitude_ft ='
+        ' 7200\n\n[[program.stage]]\nset_c = 175\nduration = "12:00"\n'
     )
     book.remember_kitchen(own, text, "own.toml")
     assert book.remembered_kitchen(own).program("alas arriba").altitude_m == pytest.approx(SEVEN_M)
     with pytest.raises(InputError, match="-500 to 5000 m"):
-        Program(name="x", product="y", fryer="z", stages=(Stage(set_c=170.0, duration_s=60.0),), altitude_m=9000.0)
+        Program(
+            name="x", product="y", fryer="z", stages=(Stage(set_c=170.0, duration_s=60.0),), altitude_m=9000.0
+        )

@@ -40,11 +40,23 @@ def planned(bench, *drops):
         load = next(n for n, fact in enumerate(bench.loads[0]) if fact.fryer == bench.fryers[fryer])
         found.append(Drop(fryer=fryer, item=0, load=load, slot=slot))
     empty = np.zeros((1, 1))
-    return Outlook(plan=Plan(drops=tuple(found)), shelf_n=empty, shares_frac=(), short_n=empty, waste_n=empty, fill_frac=1.0, rest_money=0.0, sd_money=0.0, last_drop=())  # fmt: skip
+    return Outlook(
+        plan=Plan(drops=tuple(found)),
+        shelf_n=empty,
+        shares_frac=(),
+        short_n=empty,
+        waste_n=empty,
+        fill_frac=1.0,
+        rest_money=0.0,
+        sd_money=0.0,
+        last_drop=(),
+    )
 
 
 def test_every_fryer_is_ready_by_its_first_drop_and_off_after_its_last(shop):
-    """Alder drops at 9:40 and three hours later: it is set back between, ready ten minutes early; a fryer without a drop stays off."""
+    """Alder drops at 9:40 and three hours later: it is set back between, ready ten minutes early; a fryer
+    without a drop stays off.
+    """
     kitchen, bench = shop
     view = power.energy_view(kitchen, bench, planned(bench, (0, 0), (0, 36), (2, 24)))
     rows = {r["fryer"]: r for r in view["rows"]}
@@ -57,22 +69,32 @@ def test_every_fryer_is_ready_by_its_first_drop_and_off_after_its_last(shop):
     assert pause["saved_kwh"] > 0
     assert time_of_day_s(pause["on_again"]) < time_of_day_s("12:40")
     assert time_of_day_s(alder["off"]) > time_of_day_s("12:50")
-    assert alder["total_kwh"] == pytest.approx(alder["preheat_kwh"] + alder["idle_kwh"] + alder["cook_kwh"], abs=0.02)
+    assert alder["total_kwh"] == pytest.approx(
+        alder["preheat_kwh"] + alder["idle_kwh"] + alder["cook_kwh"], abs=0.02
+    )
     facts = [f for f in bench.loads[0] if f.fryer == "alder"]
-    assert alder["cook_kwh"] == pytest.approx(2 * (facts[0].heat_kwh + facts[0].recovery_s * 10_000 / 3.6e6), abs=0.01)
+    assert alder["cook_kwh"] == pytest.approx(
+        2 * (facts[0].heat_kwh + facts[0].recovery_s * 10_000 / 3.6e6), abs=0.01
+    )
     assert rows["cedar"]["first_drop"] == "11:40"
     assert rows["cedar"]["start"] > "11:00"
 
 
 def test_a_cap_staggers_the_starts_or_says_that_it_cannot(shop):
-    """Two electric fryers do not heat together under 20 kW; under 12 kW one alone cannot, and that is said with what would do."""
+    """Two electric fryers do not heat together under 20 kW; under 12 kW one alone cannot, and that is said
+    with what would do.
+    """
     kitchen, bench = shop
     plan = planned(bench, (0, 0), (2, 0))
     free = {r["fryer"]: r for r in power.energy_view(kitchen, bench, plan)["rows"]}
     capped = replace(kitchen, trade=replace(kitchen.trade, cap_w=20_000.0))
     rows = {r["fryer"]: r for r in power.energy_view(capped, bench, plan)["rows"]}
-    assert min(rows["alder"]["start"], rows["cedar"]["start"]) < min(free["alder"]["start"], free["cedar"]["start"])
-    assert rows["alder"]["ready"] <= rows["cedar"]["start"] or rows["cedar"]["ready"] <= rows["alder"]["start"]
+    assert min(rows["alder"]["start"], rows["cedar"]["start"]) < min(
+        free["alder"]["start"], free["cedar"]["start"]
+    )
+    assert (
+        rows["alder"]["ready"] <= rows["cedar"]["start"] or rows["cedar"]["ready"] <= rows["alder"]["start"]
+    )
     tight = replace(kitchen, trade=replace(kitchen.trade, cap_w=12_000.0))
     assert "kW: one fryer heating" in power.energy_view(tight, bench, plan)["problem"]
 
@@ -87,10 +109,12 @@ def test_without_a_plan_the_opening_hours_are_taken(shop):
 
 
 def test_full_loads_have_their_quantities(shop):
-    """Every program has its row; an efficiency is a share; a pressure program's food takes what its water and its warming take.
+    """Every program has its row; an efficiency is a share; a pressure program's food takes what its water and
+    its warming take.
 
-    Water given off times the latent heat of saturated steam at 12 psig (2200 kJ/kg, IAPWS-IF97), and 3.2 kJ/(kg K) for
-    meat with its bone (Choi and Okos, bone from memory) up to about 90 degC; within 10 %, for the pieces end 80 to 100 degC.
+    Water given off times the latent heat of saturated steam at 12 psig (2200 kJ/kg, IAPWS-IF97), and 3.2
+    kJ/(kg K) for meat with its bone (Choi and Okos, bone from memory) up to about 90 degC; within 10 %, for
+    the pieces end 80 to 100 degC.
     """
     kitchen, _ = shop
     rows = power.full_load_rows(kitchen)
@@ -110,7 +134,9 @@ def test_full_loads_have_their_quantities(shop):
                 )
                 * 2200.0
             )
-            assert float(row["food"].split()[0]) * 2.326 == pytest.approx(steam_kj + 3.2 * (90.0 - 3.3), rel=0.10)
+            assert float(row["food"].split()[0]) * 2.326 == pytest.approx(
+                steam_kj + 3.2 * (90.0 - 3.3), rel=0.10
+            )
 
 
 def breaded(plan, kind):

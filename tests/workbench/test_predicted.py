@@ -1,4 +1,6 @@
-"""Predicted over is never said of a load that the fine reference finds short; verdicts rest on the close setting."""
+"""Predicted over is never said of a load that the fine reference finds short; verdicts rest on the close
+setting.
+"""
 
 from __future__ import annotations
 
@@ -18,11 +20,15 @@ from frywright.workbench.view import plain_json
 from tests.random_programs import Chance, aimed, asked, chance_of, margins, plan_of
 
 NEAR_K = 0.6
-"""Nearer to the limit FINE decides; farther off CLOSE does, which lies within 0.1 K of FINE in every near case below."""
+"""Nearer to the limit FINE decides; farther off CLOSE does, which lies within 0.1 K of FINE in every near
+case below.
+"""
 
 
 def predicted_over(kitchen, request) -> tuple[bool, float]:
-    """Whether the tool predicts every piece over its limit, and by how much before the engine's error is taken off."""
+    """Whether the tool predicts every piece over its limit, and by how much before the engine's error is
+    taken off.
+    """
     answer = ask(kitchen, request)
     lowest = min(verdict.margin_k for _, verdict in answer.verdicts)
     return lowest >= 0.0, lowest + CLOSE.error_k
@@ -31,7 +37,9 @@ def predicted_over(kitchen, request) -> tuple[bool, float]:
 @st.composite
 def cases(draw):
     return asked(
-        Chance(lambda low, high: draw(st.floats(low, high)), lambda options: draw(st.sampled_from(list(options))))
+        Chance(
+            lambda low, high: draw(st.floats(low, high)), lambda options: draw(st.sampled_from(list(options)))
+        )
     )
 
 
@@ -52,7 +60,8 @@ def test_no_random_program_is_predicted_over_and_short(case):
 
 @pytest.mark.slow
 def test_programs_that_stop_at_their_limit_are_not_predicted_over_and_short():
-    """40 random programs cut to stop within half a kelvin of their limit: nothing over is short, and both words occur.
+    """40 random programs cut to stop within half a kelvin of their limit: nothing over is short, and both
+    words occur.
 
     The error of each setting against FINE stays within what is taken off for it.
     """
@@ -71,7 +80,9 @@ def test_programs_that_stop_at_their_limit_are_not_predicted_over_and_short():
 
 
 def test_a_programs_verdict_is_solved_close(kitchen):
-    """What the page, the card and the JSON say is the close setting, its error taken off beside the thermometer's."""
+    """What the page, the card and the JSON say is the close setting, its error taken off beside the
+    thermometer's.
+    """
     for program in kitchen.programs[:3]:
         answer = ask(kitchen, CookRequest(program=program))
         close = simulate(make_plan(kitchen, program), CLOSE)

@@ -30,12 +30,22 @@ def kitchen(store):
 def edit(store, key="closing", language="en", **more):
     """The card saved as it stands, with changes."""
     card = procedures.card_of(store, key, language)
-    values = {"key": key, "language": language, "gear": card.gear, "tools": card.tools, "steps": procedures.lines_of(card), "who": "Ana Lund", "version": str(card.version)}  # fmt: skip
+    values = {
+        "key": key,
+        "language": language,
+        "gear": card.gear,
+        "tools": card.tools,
+        "steps": procedures.lines_of(card),
+        "who": "Ana Lund",
+        "version": str(card.version),
+    }
     return procedures.save_card(store, {**values, **more}, more.pop("photo", None))
 
 
 def test_a_card_becomes_the_kitchens_own(store, kitchen):
-    """A step added and the order changed: the next version, in that language only; older ones stay on record; it prints with its picture."""
+    """A step added and the order changed: the next version, in that language only; older ones stay on record;
+    it prints with its picture.
+    """
     lines = procedures.lines_of(procedures.card_of(store, "closing")).splitlines()
     edit(store, steps="\n".join(["Tell the lead that you begin.", *lines]))
     card = procedures.card_of(store, "closing")
@@ -50,13 +60,17 @@ def test_a_card_becomes_the_kitchens_own(store, kitchen):
 
 
 def test_no_hazard_is_lost(store):
-    """Dropping one is refused; moving it to another step is not; nor are empty cards, nameless editors or stale versions kept."""
+    """Dropping one is refused; moving it to another step is not; nor are empty cards, nameless editors or
+    stale versions kept.
+    """
     lines = procedures.lines_of(procedures.card_of(store, "boil_out"))
     assert procedures.HAZARD_MARK in lines
     bare = "\n".join(line.split(procedures.HAZARD_MARK)[0] for line in lines.splitlines())
     with pytest.raises(InputError, match="kept with a step"):
         edit(store, "boil_out", steps=bare)
-    hazards = " ".join(line.split(procedures.HAZARD_MARK)[1] for line in lines.splitlines() if procedures.HAZARD_MARK in line)  # fmt: skip
+    hazards = " ".join(
+        line.split(procedures.HAZARD_MARK)[1] for line in lines.splitlines() if procedures.HAZARD_MARK in line
+    )
     assert hazards
     for bad in (
         {"steps": ""},

@@ -1,4 +1,6 @@
-"""A program that is predicted short is red and locked at every door; wedges and fish say the same everywhere."""
+"""A program that is predicted short is red and locked at every door; wedges and fish say the same
+everywhere.
+"""
 
 from __future__ import annotations
 
@@ -107,7 +109,9 @@ def test_keeping_a_short_simulation_needs_a_name_and_a_reason(store, kitchen, ra
     """The simulation's entry carries both; a load that is short in itself is locked too."""
     with pytest.raises(InputError, match="somebody must answer"):
         book.keep_simulation(store, kitchen, ask(kitchen, CookRequest(program=raw)))
-    cold = ask(kitchen, CookRequest(program=kitchen.program("bone-in alder"), oil_start_c=60.0, start_temp_c=-1.0))
+    cold = ask(
+        kitchen, CookRequest(program=kitchen.program("bone-in alder"), oil_start_c=60.0, start_temp_c=-1.0)
+    )
     assert cold.facts.short
     with pytest.raises(InputError, match="somebody must answer"):
         book.keep_simulation(store, kitchen, cold)
@@ -118,7 +122,10 @@ def test_keeping_a_short_simulation_needs_a_name_and_a_reason(store, kitchen, ra
 def test_the_card_of_a_short_program_has_short_across_it(kitchen, with_raw, raw, language, stamp):
     """Only with a name; the word and the amount are on the sheet itself, one page, and not on a good card."""
     tr = translator(language)
-    for paper in (lambda: card_pdf(with_raw, raw, 1, language, tr), lambda: site_cards_pdf(with_raw, {language: tr})):
+    for paper in (
+        lambda: card_pdf(with_raw, raw, 1, language, tr),
+        lambda: site_cards_pdf(with_raw, {language: tr}),
+    ):
         with pytest.raises(InputError, match="somebody must answer"):
             paper()
     amount = show_facts(program_facts(kitchen, raw), "us").amount.lstrip("−")
@@ -146,7 +153,9 @@ def test_read_back_of_a_short_program_is_refused(store, kitchen, with_raw, raw):
 
 
 def test_the_pages_lock_a_short_program(client, store):
-    """Cook shows it red and asks who answers; one click saves nothing; the desk says short; print and read-back are shut."""
+    """Cook shows it red and asks who answers; one click saves nothing; the desk says short; print and
+    read-back are shut.
+    """
     page = client.get("/cook", params=FORM).text
     assert "▼" in page
     assert 'class="headline short short"' in page
@@ -158,7 +167,10 @@ def test_the_pages_lock_a_short_program(client, store):
         assert "somebody must answer" in refused.text
     assert book.remembered_kitchen(store).program("bone-in alder").version == 3
     assert client.post("/cook/save", data={**FORM, **SPOKEN}).status_code == 200
-    assert "unknown" not in client.get("/cook", params={"program": "bone-in alder"}).text.split('id="ask"')[0].lower()
+    assert (
+        "unknown"
+        not in client.get("/cook", params={"program": "bone-in alder"}).text.split('id="ask"')[0].lower()
+    )
     row = client.get("/cook/desk").text.split('<th scope="row">bone-in alder</th>')[1].split("</tr>")[0]
     assert "▼" in row
     assert "°F" in row
@@ -218,7 +230,9 @@ def _store(client):
 
 
 def test_without_a_house_target_there_is_nothing_to_prove_against(kitchen):
-    """Page, card and proof say no rule and why, with no margin; a design asks for the target instead of borrowing the poultry rule."""
+    """Page, card and proof say no rule and why, with no margin; a design asks for the target instead of
+    borrowing the poultry rule.
+    """
     bare = replace(kitchen, products=tuple(replace(p, house_core_c=None) for p in kitchen.products))
     card = card_data(bare, bare.program("wedges cedar"), 1, "en", str)
     assert card["banner"].startswith("No rule here for this food: the Food Code names raw animal foods only")
@@ -274,7 +288,9 @@ duration = "{time}"
     ],
 )
 def test_fish_is_judged_by_the_rule_of_its_place(place, title, state):
-    """Fresh metric kitchen: twenty seconds of frying are short, nine minutes over; where no rule speaks of fish it says so."""
+    """Fresh metric kitchen: twenty seconds of frying are short, nine minutes over; where no rule speaks of
+    fish it says so.
+    """
     for time, sign in (("0:20", "short"), ("9:00", "over")):
         kitchen = parse_kitchen(FISH.format(place=place, time=time))
         facts = program_facts(kitchen, kitchen.program("fish north"))

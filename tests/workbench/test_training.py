@@ -1,4 +1,6 @@
-"""Skills are performed and observed, expire, and bow to age rules; answers are kept, explained, never scored; wall cards print."""
+"""Skills are performed and observed, expire, and bow to age rules; answers are kept, explained, never scored;
+wall cards print.
+"""
 
 from __future__ import annotations
 
@@ -36,10 +38,19 @@ def standing(store, kitchen, name, skill, today=None):
 
 
 def test_performed_observed_dated_expiring(store, kitchen):
-    """Nobody signs for themselves; a quarter later it is listed 30 days ahead, then expired; signing anew holds again."""
+    """Nobody signs for themselves; a quarter later it is listed 30 days ahead, then expired; signing anew
+    holds again.
+    """
     training.keep_person(store, kitchen, {"name": "Kim Vale", "born": "1999-04-02"})
     form = {"person": "kim vale", "skill": "lid", "observed_by": "Ana Lund"}
-    for bad in ({"observed_by": "Kim Vale"}, {"observed_by": ""}, {"skill": "juggling"}, {"person": "Nobody"}, {"date": "2099-01-01"}, {"date": "soon"}):  # fmt: skip
+    for bad in (
+        {"observed_by": "Kim Vale"},
+        {"observed_by": ""},
+        {"skill": "juggling"},
+        {"person": "Nobody"},
+        {"date": "2099-01-01"},
+        {"date": "soon"},
+    ):
         with pytest.raises(InputError):
             training.sign_skill(store, kitchen, {**form, **bad})
     assert standing(store, kitchen, "Kim Vale", "lid")[0]["standing"] == "missing"
@@ -49,7 +60,9 @@ def test_performed_observed_dated_expiring(store, kitchen):
     found, view = standing(store, kitchen, "Kim Vale", "lid", today + dt.timedelta(days=62))
     assert found["standing"] == "expiring"
     assert [d["name"] for d in view["due"]] == ["Kim Vale"]
-    assert standing(store, kitchen, "Kim Vale", "lid", today + dt.timedelta(days=92))[0]["standing"] == "expired"
+    assert (
+        standing(store, kitchen, "Kim Vale", "lid", today + dt.timedelta(days=92))[0]["standing"] == "expired"
+    )
 
 
 def test_under_age_is_not_signed_for_the_lid(store, kitchen):

@@ -38,17 +38,33 @@ def done(store, kitchen, task, date, **more):
 
 def row(store, kitchen, task, fryer="alder", **more):
     """The row of a task."""
-    return next(r for r in upkeep.care_rows(store, kitchen, today=TODAY, **more) if (r["fryer"], r["task"]) == (fryer, task))  # fmt: skip
+    return next(
+        r
+        for r in upkeep.care_rows(store, kitchen, today=TODAY, **more)
+        if (r["fryer"], r["task"]) == (fryer, task)
+    )
 
 
 def drops(store, count, day):
     """Loads dropped in Alder on a day, as the board records them."""
     for n in range(count):
-        book.record(store, EVENT, {"key": f"{day}-{n}", "date": f"2026-11-{day:02d}", "what": "drop", "fryer": "alder", "practice_count": None})  # fmt: skip
+        book.record(
+            store,
+            EVENT,
+            {
+                "key": f"{day}-{n}",
+                "date": f"2026-11-{day:02d}",
+                "what": "drop",
+                "fryer": "alder",
+                "practice_count": None,
+            },
+        )
 
 
 def test_the_earliest_counter_decides(store, kitchen):
-    """450 loads or 30 days: forty loads a day make it ten days; without loads the calendar decides; no record is unknown, not due."""
+    """450 loads or 30 days: forty loads a day make it ten days; without loads the calendar decides; no record
+    is unknown, not due.
+    """
     assert row(store, kitchen, "lid_seal")["state"] == "unknown"
     done(store, kitchen, "lid_seal", "2026-11-21")
     assert row(store, kitchen, "lid_seal")["days"] == 26
@@ -63,7 +79,11 @@ def test_the_earliest_counter_decides(store, kitchen):
 
 def test_a_filter_turn_told_in_two_places_counts_once(store, kitchen):
     """The board's tap and the oil log's button on one day are one turn; two in the log are two."""
-    book.record(store, EVENT, {"key": "x", "date": "2026-11-24", "what": "filter", "fryer": "alder", "practice_count": None})  # fmt: skip
+    book.record(
+        store,
+        EVENT,
+        {"key": "x", "date": "2026-11-24", "what": "filter", "fryer": "alder", "practice_count": None},
+    )
     for n in range(2):
         moment = moment_of(kitchen.trade, dt.date(2026, 11, 24), 70_000.0 + n)
         vat.tell_oil(store, kitchen, {"vat": "alder", "what": "filter"}, at=moment)
@@ -71,7 +91,9 @@ def test_a_filter_turn_told_in_two_places_counts_once(store, kitchen):
 
 
 def test_tasks_fit_the_fryer_and_the_kitchens_own_stand_first(kitchen):
-    """An open electric fryer has neither lid nor gas; a kitchen's own interval replaces the calendar of common practice."""
+    """An open electric fryer has neither lid nor gas; a kitchen's own interval replaces the calendar of
+    common practice.
+    """
     cedar = {t.key: t for t in upkeep.tasks_for(kitchen, kitchen.fryer("cedar"))}
     birch = {t.key: t for t in upkeep.tasks_for(kitchen, kitchen.fryer("birch"))}
     assert not {"lid_seal", "yearly_relief", "yearly_gas"} & set(cedar)
@@ -118,9 +140,17 @@ def test_the_first_day_is_kept_for_life(store, kitchen):
     assert found["outcome"] == "fails"
     assert found["ratio_n"] == 1.33
     assert "208 V" in found["text"]
-    upkeep.tell_figure(store, kitchen, {**told, "time": "16:00", "who": "Ana", "reason": "wrong marks"}, first=True)
+    upkeep.tell_figure(
+        store, kitchen, {**told, "time": "16:00", "who": "Ana", "reason": "wrong marks"}, first=True
+    )
     assert len(list(store.entries(upkeep.FIRST))) == 2
     assert upkeep.wear_rows(store, kitchen)[0]["first"] == "16:00"
-    for bad in ({"time": "0:00"}, {"time": "5:00:00"}, {"time": "soon"}, {"figure": "mood"}, {"fryer": "elm"}):
+    for bad in (
+        {"time": "0:00"},
+        {"time": "5:00:00"},
+        {"time": "soon"},
+        {"figure": "mood"},
+        {"fryer": "elm"},
+    ):
         with pytest.raises(InputError):
             upkeep.tell_figure(store, kitchen, {**told, **bad})

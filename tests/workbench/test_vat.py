@@ -1,4 +1,6 @@
-"""A vat's oil through the workbench: events kept once, nonsense refused with its raw text, outlook, limits, cost, order, rotation."""
+"""A vat's oil through the workbench: events kept once, nonsense refused with its raw text, outlook, limits,
+cost, order, rotation.
+"""
 
 from __future__ import annotations
 
@@ -33,7 +35,10 @@ def kitchen(store):
 def tell(store, kitchen, day, **values):
     """One event at the close of a day of November."""
     return vat.tell_oil(
-        store, kitchen, {"vat": "alder", **values}, at=moment_of(kitchen.trade, dt.date(2026, 11, day), 79_000.0)
+        store,
+        kitchen,
+        {"vat": "alder", **values},
+        at=moment_of(kitchen.trade, dt.date(2026, 11, day), 79_000.0),
     )
 
 
@@ -46,14 +51,19 @@ def week(store, kitchen):
 
 
 def test_a_week_gives_a_dated_outlook(store, kitchen):
-    """Growth is learned, the date lies ahead with its interval, more top-up and cooler oil buy days, in both languages."""
+    """Growth is learned, the date lies ahead with its interval, more top-up and cooler oil buy days, in both
+    languages.
+    """
     week(store, kitchen)
     view = vat.vat_view(store, kitchen, "alder", TODAY)
     assert not view["default"]
     assert view["age_days_count"] == 9
     assert view["growth_pct"] == pytest.approx(2.6, abs=0.6)
     assert view["days_n"][0] <= view["days_n"][1] <= view["days_n"][2]
-    now_days, more, cooler, _ = (row["days_n"] for row in oil_money.changes_view(kitchen, vat.vat_states(store, kitchen, TODAY), "alder")["changes"])  # fmt: skip
+    now_days, more, cooler, _ = (
+        row["days_n"]
+        for row in oil_money.changes_view(kitchen, vat.vat_states(store, kitchen, TODAY), "alder")["changes"]
+    )
     assert more > now_days
     assert cooler > now_days
     assert "límite" in vat.vat_view(store, kitchen, "alder", TODAY, translator("es"))["text"]
@@ -89,10 +99,19 @@ def test_a_reading_after_the_top_up_is_put_back(store, kitchen):
     assert vat.vat_states(store, kitchen, TODAY)["alder"].belief.mean[0, 1] < after
 
 
-@pytest.mark.parametrize("bad", [
-    {"what": "reading", "amount": "140"}, {"what": "reading", "amount": "-3"}, {"what": "reading", "amount": "dark"}, {"what": "top_up", "amount": "-5 lb"},
-    {"what": "top_up", "amount": "3500 F"}, {"what": "top_up", "amount": "900 lb"}, {"what": "polish"}, {"what": "discard", "vat": "nobody"},
-])  # fmt: skip
+@pytest.mark.parametrize(
+    "bad",
+    [
+        {"what": "reading", "amount": "140"},
+        {"what": "reading", "amount": "-3"},
+        {"what": "reading", "amount": "dark"},
+        {"what": "top_up", "amount": "-5 lb"},
+        {"what": "top_up", "amount": "3500 F"},
+        {"what": "top_up", "amount": "900 lb"},
+        {"what": "polish"},
+        {"what": "discard", "vat": "nobody"},
+    ],
+)
 def test_nonsense_is_refused_and_its_text_is_kept(store, kitchen, bad):
     """Nothing is lost: raw text and reason stand in the records; the outlook does not move."""
     with pytest.raises(InputError):
@@ -109,9 +128,9 @@ def test_the_same_tap_is_kept_once_and_cartons_are_pounds(store, kitchen):
     first, again = vat.tell_oil(store, kitchen, values, "k1"), vat.tell_oil(store, kitchen, values, "k1")
     assert (first[1], again[1]) == (True, False)
     assert first[0].entry.payload["mass_kg"] == pytest.approx(35 * LB)
-    assert vat.tell_oil(store, kitchen, {**values, "amount": "5"}, "k2")[0].entry.payload["mass_kg"] == pytest.approx(
-        5 * LB
-    )
+    assert vat.tell_oil(store, kitchen, {**values, "amount": "5"}, "k2")[0].entry.payload[
+        "mass_kg"
+    ] == pytest.approx(5 * LB)
 
 
 def test_limits_tighten_freely_and_loosen_only_with_a_name(store):
@@ -127,7 +146,9 @@ def test_limits_tighten_freely_and_loosen_only_with_a_name(store):
 
 
 def test_cost_order_filling_and_rotation(store, kitchen):
-    """Log gaps come first, uptake stands apart, cartons cover changes and safety, older oil never goes into fresher."""
+    """Log gaps come first, uptake stands apart, cartons cover changes and safety, older oil never goes into
+    fresher.
+    """
     week(store, kitchen)
     told = oil_money.cost_view(store, kitchen, 150.0, TODAY)
     assert len(told["log_gaps"]) == 3
@@ -137,8 +158,12 @@ def test_cost_order_filling_and_rotation(store, kitchen):
     assert oil_money.order_view(store, kitchen, 7, 50.0, TODAY)["cartons"] == 0
     assert oil_money.fill_view(kitchen, "alder")["cartons"] == 2
     states = vat.vat_states(store, kitchen, TODAY)
-    assert any("Older oil" in note for note in oil_money.rotation_notes(kitchen, states["alder"], states["cedar"]))
-    assert not any("Older oil" in note for note in oil_money.rotation_notes(kitchen, states["cedar"], states["alder"]))
+    assert any(
+        "Older oil" in note for note in oil_money.rotation_notes(kitchen, states["alder"], states["cedar"])
+    )
+    assert not any(
+        "Older oil" in note for note in oil_money.rotation_notes(kitchen, states["cedar"], states["alder"])
+    )
 
 
 def states_of(store, kitchen):
@@ -147,7 +172,9 @@ def states_of(store, kitchen):
 
 
 def test_advice_in_money(store, kitchen):
-    """More top-up and a filter turn have their price, the filter's effect is not claimed before the log shows it, a change has its worth."""
+    """More top-up and a filter turn have their price, the filter's effect is not claimed before the log shows
+    it, a change has its worth.
+    """
     week(store, kitchen)
     view = oil_money.changes_view(kitchen, states_of(store, kitchen), "alder")
     now_row, more, cooler, turn = view["changes"]
@@ -156,7 +183,12 @@ def test_advice_in_money(store, kitchen):
     assert more["money"] != now_row["money"]
     assert cooler["saves_money"] > 0
     assert 0 <= view["left_money"] <= view["change_money"] == pytest.approx(45 * LB * 2.4, abs=0.01)
-    assert "no muestra" in oil_money.changes_view(kitchen, states_of(store, kitchen), "alder", translator("es"))["changes"][3]["what"]  # fmt: skip
+    assert (
+        "no muestra"
+        in oil_money.changes_view(kitchen, states_of(store, kitchen), "alder", translator("es"))["changes"][
+            3
+        ]["what"]
+    )
 
 
 def test_a_filter_effect_in_the_log_is_learned(store, kitchen):
@@ -166,7 +198,13 @@ def test_a_filter_effect_in_the_log_is_learned(store, kitchen):
     for n, day in enumerate(range(2, 14)):
         turns = 3 * (n % 2)
         for k in range(turns):
-            vat.tell_oil(store, kitchen, {"vat": "alder", "what": "filter"}, f"f{day}{k}", at=moment_of(kitchen.trade, dt.date(2026, 11, day), 60_000.0 + k))  # fmt: skip
+            vat.tell_oil(
+                store,
+                kitchen,
+                {"vat": "alder", "what": "filter"},
+                f"f{day}{k}",
+                at=moment_of(kitchen.trade, dt.date(2026, 11, day), 60_000.0 + k),
+            )
         level += 2.0 - 0.3 * turns
         tell(store, kitchen, day, what="reading", amount=f"{level:.2f}")
     state = vat.vat_states(store, kitchen, dt.date(2026, 11, 13))
@@ -181,13 +219,27 @@ def test_oil_that_stayed_cold_does_not_age(store, kitchen):
     week(store, kitchen)
     before = states_of(store, kitchen)["alder"].belief.mean[0, 1]
     for day in (22, 23):
-        book.record(store, "day_event", {"key": f"c{day}", "date": f"2026-11-{day}", "what": "drop", "fryer": "cedar", "product": "bone_in", "pieces_count": 24, "practice_count": None})  # fmt: skip
+        book.record(
+            store,
+            "day_event",
+            {
+                "key": f"c{day}",
+                "date": f"2026-11-{day}",
+                "what": "drop",
+                "fryer": "cedar",
+                "product": "bone_in",
+                "pieces_count": 24,
+                "practice_count": None,
+            },
+        )
     after = states_of(store, kitchen)["alder"].belief.mean[0, 1]
     assert after > before
 
 
 def test_the_bill_takes_the_board_and_names_causes(store, kitchen):
-    """Raw product from the drops; too much and too little top-up and an early change are named, after the gaps."""
+    """Raw product from the drops; too much and too little top-up and an early change are named, after the
+    gaps.
+    """
     with pytest.raises(InputError, match="empty"):
         oil_money.cost_view(store, kitchen, 150.0, TODAY)
     tell(store, kitchen, 24, what="top_up", amount="1 lb")
@@ -195,7 +247,19 @@ def test_the_bill_takes_the_board_and_names_causes(store, kitchen):
         oil_money.cost_view(store, kitchen, today=TODAY)
     for day in (24, 25):
         for n in range(10):
-            book.record(store, "day_event", {"key": f"d{day}{n}", "date": f"2026-11-{day}", "what": "drop", "fryer": "alder", "product": "bone_in", "pieces_count": 32, "practice_count": None})  # fmt: skip
+            book.record(
+                store,
+                "day_event",
+                {
+                    "key": f"d{day}{n}",
+                    "date": f"2026-11-{day}",
+                    "what": "drop",
+                    "fryer": "alder",
+                    "product": "bone_in",
+                    "pieces_count": 32,
+                    "practice_count": None,
+                },
+            )
     view = oil_money.cost_view(store, kitchen, today=TODAY)
     assert view["per_raw_lb_money"] == pytest.approx(view["day_money"] / (10 * 4 * 2.3), abs=5.1e-5)
     assert any("2026-11-25" in gap for gap in view["log_gaps"])
@@ -211,7 +275,9 @@ def test_the_bill_takes_the_board_and_names_causes(store, kitchen):
 
 
 def test_filling_heights_and_a_vat_that_is_overfilled(kitchen):
-    """With surface and upper line known the cold height is told; more oil than stays under the line is warned of; solid shortening has its melt."""
+    """With surface and upper line known the cold height is told; more oil than stays under the line is warned
+    of; solid shortening has its melt.
+    """
     from dataclasses import replace
 
     view = oil_money.fill_view(kitchen, "alder")
@@ -226,10 +292,17 @@ def test_filling_heights_and_a_vat_that_is_overfilled(kitchen):
 
 
 def test_worn_oil_moves_down_only_where_nothing_speaks_against_it(store, kitchen):
-    """Into a vat about to be changed with the same proteins it is worth money; into a fresher or another one it is not offered; the map prints."""
+    """Into a vat about to be changed with the same proteins it is worth money; into a fresher or another one
+    it is not offered; the map prints.
+    """
     week(store, kitchen)
     for day in range(12, 26):
-        vat.tell_oil(store, kitchen, {"vat": "birch", "what": "reading", "amount": f"{10 + day - 12}"}, at=moment_of(kitchen.trade, dt.date(2026, 11, day), 79_000.0))  # fmt: skip
+        vat.tell_oil(
+            store,
+            kitchen,
+            {"vat": "birch", "what": "reading", "amount": f"{10 + day - 12}"},
+            at=moment_of(kitchen.trade, dt.date(2026, 11, day), 79_000.0),
+        )
     view = oil_money.changes_view(kitchen, states_of(store, kitchen), "alder")
     old = float(states_of(store, kitchen)["alder"].belief.mean[0, 0])
     assert old < 24

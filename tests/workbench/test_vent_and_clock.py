@@ -86,7 +86,8 @@ def margin(kitchen, name, program=None, **conditions) -> float:
 
 @pytest.mark.parametrize("style", STYLES)
 def test_a_program_that_leaned_on_its_vent_is_short(style):
-    """A kitchen that tells nothing of its vent: 8:09 keyed is judged at 8:09, about 16 K short whatever the load.
+    """A kitchen that tells nothing of its vent: 8:09 keyed is judged at 8:09, about 16 K short whatever the
+    load.
 
     Counting a simulated vent of minutes the same program once read 5.5 K above the limit with a full load.
     """
@@ -162,7 +163,11 @@ def test_a_simulated_carry_over_meets_no_table(place):
 
     Its simulated carry-over once met both, with the thermometer's error at nought.
     """
-    text = demo_text().replace("us_food_code_2022", place).replace("thermometer_error_f = 2", "thermometer_error_f = 0")
+    text = (
+        demo_text()
+        .replace("us_food_code_2022", place)
+        .replace("thermometer_error_f = 2", "thermometer_error_f = 0")
+    )
     kitchen = parse_kitchen(text)
     program = kitchen.program("bone-in cedar")
     for minutes, met in ((10.0, False), (11.0, False), (16.5, True)):
@@ -176,13 +181,19 @@ def test_a_simulated_carry_over_meets_no_table(place):
 @pytest.mark.parametrize("place", ["us_food_code_2022", "us_food_code_2013", "us_fsis_inspected", "uk"])
 @pytest.mark.parametrize("name", ["bone-in alder", "bone-in birch", "bone-in cedar"])
 def test_a_proof_counts_what_the_verdict_counts(place, name):
-    """With every condition at the plan's own, the proof's margins of the heavy pieces are the verdict's (0.1 K: batches)."""
+    """With every condition at the plan's own, the proof's margins of the heavy pieces are the verdict's (0.1
+    K: batches).
+    """
     text = re.sub(r'clock = "\w+"', 'clock = "waits"', demo_text().replace("us_food_code_2022", place))
     kitchen = parse_kitchen(text)
     plan = make_plan(kitchen, kitchen.program(name))
     own = {
-        "weight_quantile_frac": 0.95, "load_frac": 1.0, "heater_frac": 1.0, "oil_level_frac": 1.0, "surface_frac": 1.0,
-    }  # fmt: skip
+        "weight_quantile_frac": 0.95,
+        "load_frac": 1.0,
+        "heater_frac": 1.0,
+        "oil_level_frac": 1.0,
+        "surface_frac": 1.0,
+    }
     spread = Spread(**{factor: (own.get(factor, 0.0),) * 2 for factor in FACTORS})
     proof = prove(plan, cook_limit(place), kitchen.site.thermometer_error_k, samples=1, spread=spread)
     told = {

@@ -57,8 +57,13 @@ class Analysis:
     notes: tuple[Note, ...]
 
 
-def analyse(log: Log, *, corrections: Mapping[str, Points] | None = None, display_c: float | None = None,
-            atmosphere_pa: float = 101325.0) -> Analysis:  # fmt: skip
+def analyse(
+    log: Log,
+    *,
+    corrections: Mapping[str, Points] | None = None,
+    display_c: float | None = None,
+    atmosphere_pa: float = 101325.0,
+) -> Analysis:
     """Find what happened.
 
     Parameters
@@ -73,22 +78,45 @@ def analyse(log: Log, *, corrections: Mapping[str, Points] | None = None, displa
     notes: list[Note] = []
     if not oils:
         notes.append(
-            Note(kind="no_oil", text="No channel reads like frying oil; drops and thermostat cannot be found.")
+            Note(
+                kind="no_oil", text="No channel reads like frying oil; drops and thermostat cannot be found."
+            )
         )
         found, more = _from_cores(log, given, atmosphere_pa)
         return Analysis(
-            log=log, oil=None, oil_channel="", heat=None, idle=(), control=None, display_mean_c=None, offset_k=None,
-            loads=found, out_of_oil=(), notes=(*notes, *more),
-        )  # fmt: skip
+            log=log,
+            oil=None,
+            oil_channel="",
+            heat=None,
+            idle=(),
+            control=None,
+            display_mean_c=None,
+            offset_k=None,
+            loads=found,
+            out_of_oil=(),
+            notes=(*notes, *more),
+        )
     channel = oils[0]
     oil = oil_of(log.time_s, corrected(channel.values, given.get(channel.name, ())), GAP_S)
     lifted = out_of_oil(oil)
     for a, b in lifted:
-        notes.append(Note(kind="out_of_oil", text="{channel} was out of the oil from {from_s} for {length_s}; that stretch is not used.", values={"channel": channel.name, "from_s": a, "length_s": b - a}))  # fmt: skip
+        notes.append(
+            Note(
+                kind="out_of_oil",
+                text="{channel} was out of the oil from {from_s} for {length_s}; that stretch is not used.",
+                values={"channel": channel.name, "from_s": a, "length_s": b - a},
+            )
+        )
     oil = _without(oil, lifted)
     seen = loads_in(oil)
     if seen is None:
-        notes.append(Note(kind="no_kinks", text="The heater leaves no clear cut-ins and cut-outs in {channel}: loads are not searched.", values={"channel": channel.name}))  # fmt: skip
+        notes.append(
+            Note(
+                kind="no_kinks",
+                text="The heater leaves no clear cut-ins and cut-outs in {channel}: loads are not searched.",
+                values={"channel": channel.name},
+            )
+        )
     loads = seen.loads if seen else ()
     idle = _idle(oil, seen.heat if seen else None, loads)
     held = control(oil, seen.heat, idle) if seen else None
@@ -104,12 +132,27 @@ def analyse(log: Log, *, corrections: Mapping[str, Points] | None = None, displa
     for load in found if loads else ():
         notes += _curve_notes(load, atmosphere_pa)
         if load.load.overlapping:
-            notes.append(Note(kind="overlap", text="The load dropped at {drop_s} overlaps another: its times are less sure.", values={"drop_s": load.load.drop_s}))  # fmt: skip
+            notes.append(
+                Note(
+                    kind="overlap",
+                    text="The load dropped at {drop_s} overlaps another: its times are less sure.",
+                    values={"drop_s": load.load.drop_s},
+                )
+            )
     notes += _shifts(log, oils)
     return Analysis(
-        log=log, oil=oil, oil_channel=channel.name, heat=seen.heat if seen else None, idle=tuple(idle), control=held,
-        display_mean_c=display, offset_k=offset, loads=found, out_of_oil=tuple(lifted), notes=tuple(notes),
-    )  # fmt: skip
+        log=log,
+        oil=oil,
+        oil_channel=channel.name,
+        heat=seen.heat if seen else None,
+        idle=tuple(idle),
+        control=held,
+        display_mean_c=display,
+        offset_k=offset,
+        loads=found,
+        out_of_oil=tuple(lifted),
+        notes=tuple(notes),
+    )
 
 
 def _curve_notes(load: LoadFound, atmosphere_pa: float) -> list[Note]:
@@ -158,7 +201,10 @@ def _from_cores(
     found = LoadFound(load=load, recovery=None, pressed=None, curves=tuple(curves))
     note = Note(
         kind="core_only",
-        text="No drop was found in the oil: core curves are judged by themselves, from where they warm to their end.",
+        text=(
+            "No drop was found in the oil: core curves are judged by themselves, from where they warm to"
+            " their end."
+        ),
     )
     return (found,), [note, *_curve_notes(found, atmosphere_pa)]
 
@@ -193,7 +239,9 @@ def _idle(oil: Oil, heat: HeatState | None, loads: Sequence[Load]) -> list[tuple
     return out
 
 
-def _load(log: Log, oil: Oil, loads: Sequence[Load], i: int, held: Control | None, given: Mapping[str, Points]) -> LoadFound:  # fmt: skip
+def _load(
+    log: Log, oil: Oil, loads: Sequence[Load], i: int, held: Control | None, given: Mapping[str, Points]
+) -> LoadFound:
     load = loads[i]
     following = loads[i + 1].drop_s if i + 1 < len(loads) else float(log.time_s[-1])
     back = recovery(oil, load, held.mean_c, following) if held and np.isfinite(held.mean_c) else None
@@ -207,7 +255,9 @@ def _load(log: Log, oil: Oil, loads: Sequence[Load], i: int, held: Control | Non
         curve_of(c.name, log.time_s, c.values, load.drop_s, lift, following, given.get(c.name, ()))
         for c in log.of(Role.CORE)
     ]
-    return LoadFound(load=load, recovery=back, pressed=pressed, curves=tuple(c for c in curves if c is not None))
+    return LoadFound(
+        load=load, recovery=back, pressed=pressed, curves=tuple(c for c in curves if c is not None)
+    )
 
 
 def _shifts(log: Log, oils: Sequence[Channel]) -> list[Note]:
@@ -223,12 +273,20 @@ def _shifts(log: Log, oils: Sequence[Channel]) -> list[Note]:
                 if shift > 0
                 else "{channel} runs {shift_s} ahead of {first}."
             )
-            notes.append(Note(kind="shift", text=text, values={"channel": other.name, "first": oils[0].name, "shift_s": abs(shift)}))  # fmt: skip
+            notes.append(
+                Note(
+                    kind="shift",
+                    text=text,
+                    values={"channel": other.name, "first": oils[0].name, "shift_s": abs(shift)},
+                )
+            )
     return notes
 
 
 def shift_between(first: Oil, second: Oil) -> float | None:
-    """Seconds by which the second curve follows the first, by correlation of their slopes; None if they are not alike."""
+    """Seconds by which the second curve follows the first, by correlation of their slopes; None if they are
+    not alike.
+    """
     count = min(len(first.temp_c), len(second.temp_c))
     most = max(1, round(MOST_SHIFT_S / first.step_s))
     enough = min(int(np.isfinite(o.temp_c[:count]).sum()) for o in (first, second))

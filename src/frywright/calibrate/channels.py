@@ -28,9 +28,20 @@ ROLE_WORDS = (
     (re.compile(r"displ|panel|pantalla|set\s?p|consigna", re.I), "display"),
     (re.compile(r"press|gauge|presi|psi|kpa|\bbar\b", re.I), "gauge"),
     (re.compile(r"oil|vat|aceite|cuba", re.I), "oil"),
-    (re.compile(r"core|meat|breast|thigh|drum|wing|tender|piece|pieza|pechuga|muslo|ala\b|centro|center|centre", re.I), "core"),
-    (re.compile(r"ambi|room|air|aire|lid|tapa|hood|cold.?junc|\bcj\b|board|battery|bat\b|volt|humid|%", re.I), "other"),
-)  # fmt: skip
+    (
+        re.compile(
+            r"core|meat|breast|thigh|drum|wing|tender|piece|pieza|pechuga|muslo|ala\b|centro|center|centre",
+            re.I,
+        ),
+        "core",
+    ),
+    (
+        re.compile(
+            r"ambi|room|air|aire|lid|tapa|hood|cold.?junc|\bcj\b|board|battery|bat\b|volt|humid|%", re.I
+        ),
+        "other",
+    ),
+)
 
 
 class Role(StrEnum):

@@ -1,4 +1,6 @@
-"""The core curve of a probe, made fit for a verdict: where it was lifted, what it misreads, where it has gaps."""
+"""The core curve of a probe, made fit for a verdict: where it was lifted, what it misreads, where it has
+gaps.
+"""
 
 from __future__ import annotations
 
@@ -47,7 +49,12 @@ def moves_in(time_s: Array, core_c: Array) -> list[float]:
         return []
     later = np.minimum(np.searchsorted(t, t + MOVE_WINDOW_S), len(t) - 1)
     span, change = t[later] - t, y[later] - y
-    fast = (np.abs(change) > FASTEST_CORE_K_S * np.maximum(span, 1e-9)) & (np.abs(change) > LEAST_MOVE_K) & (span > 0) & (span <= GAP_S)  # fmt: skip
+    fast = (
+        (np.abs(change) > FASTEST_CORE_K_S * np.maximum(span, 1e-9))
+        & (np.abs(change) > LEAST_MOVE_K)
+        & (span > 0)
+        & (span <= GAP_S)
+    )
     places = np.flatnonzero(fast)
     if not len(places):
         return []
@@ -56,9 +63,14 @@ def moves_in(time_s: Array, core_c: Array) -> list[float]:
 
 
 def curve_of(
-    channel: str, time_s: Array, core_c: Array, drop_s: float, lift_s: float,
-    until_s: float, correction: Sequence[tuple[float, float]] = (),
-) -> ProbeCurve | None:  # fmt: skip
+    channel: str,
+    time_s: Array,
+    core_c: Array,
+    drop_s: float,
+    lift_s: float,
+    until_s: float,
+    correction: Sequence[tuple[float, float]] = (),
+) -> ProbeCurve | None:
     """The curve of a probe over one load, correction first; None when it was in no cold piece at the drop.
 
     It ends when the probe leaves the meat, at ``until_s`` (the next drop) or after the carry-over.
@@ -89,8 +101,25 @@ def curve_of(
     wide = np.flatnonzero(np.diff(t) > GAP_S)
     gaps = tuple((float(t[i]), float(t[i + 1])) for i in wide)
     for a, b in gaps:
-        notes.append(Note(kind="gap", text="{channel}: no readings for {gap_s} from {from_s} after the drop; the gap is not bridged.", values={"channel": channel, "gap_s": b - a, "from_s": a}))  # fmt: skip
-    return ProbeCurve(channel=channel, time_s=t, core_c=y, start_c=start, lift_s=lift_s - drop_s, gaps=gaps, left_s=None if left is None else left - drop_s, notes=tuple(notes))  # fmt: skip
+        notes.append(
+            Note(
+                kind="gap",
+                text=(
+                    "{channel}: no readings for {gap_s} from {from_s} after the drop; the gap is not bridged."
+                ),
+                values={"channel": channel, "gap_s": b - a, "from_s": a},
+            )
+        )
+    return ProbeCurve(
+        channel=channel,
+        time_s=t,
+        core_c=y,
+        start_c=start,
+        lift_s=lift_s - drop_s,
+        gaps=gaps,
+        left_s=None if left is None else left - drop_s,
+        notes=tuple(notes),
+    )
 
 
 def unbridged(curve: ProbeCurve) -> tuple[Array, Array]:
@@ -111,10 +140,35 @@ def scale_note(curve: ProbeCurve, boiling_c: float) -> Note | None:
     values: dict[str, float | str] = {"channel": curve.channel, "start_c": start, "high_c": high}
     if high > boiling_c + ABOVE_BOILING_K:
         if COLD_C <= as_f[0] <= WARM_C and as_f[1] <= boiling_c + ABOVE_BOILING_K:
-            return Note(kind="scale", text="{channel} starts at {start_c} and reaches {high_c}, above boiling: these look like °F read as °C.", values=values)  # fmt: skip
-        return Note(kind="scale", text="{channel} reaches {high_c}, above boiling water at this pressure: the probe is not in the meat, or it is mis-scaled.", values=values)  # fmt: skip
+            return Note(
+                kind="scale",
+                text=(
+                    "{channel} starts at {start_c} and reaches {high_c}, above boiling: these look like °F"
+                    " read as °C."
+                ),
+                values=values,
+            )
+        return Note(
+            kind="scale",
+            text=(
+                "{channel} reaches {high_c}, above boiling water at this pressure: the probe is not in the"
+                " meat, or it is mis-scaled."
+            ),
+            values=values,
+        )
     if start < COLD_C and COLD_C <= as_c[0] <= WARM_C and as_c[1] <= boiling_c + ABOVE_BOILING_K:
-        return Note(kind="scale", text="{channel} starts at {start_c}, frozen: these look like °C read as °F.", values=values)  # fmt: skip
+        return Note(
+            kind="scale",
+            text="{channel} starts at {start_c}, frozen: these look like °C read as °F.",
+            values=values,
+        )
     if not COLD_C <= start <= WARM_C:
-        return Note(kind="scale", text="{channel} starts at {start_c}: no piece is dropped at that temperature. The probe is mis-scaled or was not in a piece.", values=values)  # fmt: skip
+        return Note(
+            kind="scale",
+            text=(
+                "{channel} starts at {start_c}: no piece is dropped at that temperature. The probe is"
+                " mis-scaled or was not in a piece."
+            ),
+            values=values,
+        )
     return None

@@ -20,7 +20,9 @@ LEAST_CYCLES = 3
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OffsetPolicy:
-    """When an offset is fine, entered, or a technician's work. Common practice, no source: 5, 10 and 2 degF."""
+    """When an offset is fine, entered, or a technician's work. Common practice, no source: 5, 10 and 2
+    degF.
+    """
 
     fine_k: float = to_inside(5.0, "f_diff")
     service_k: float = to_inside(10.0, "f_diff")
@@ -59,7 +61,8 @@ class Control:
 
 
 def control_mean(peaks: Sequence[float], valleys: Sequence[float]) -> float:
-    """Mean of the mean of the peaks and the mean of the valleys, in the unit given (common practice, no source).
+    """Mean of the mean of the peaks and the mean of the valleys, in the unit given (common practice, no
+    source).
 
     Raises
     ------
@@ -83,19 +86,37 @@ def control(oil: Oil, heat: HeatState, idle: Sequence[tuple[float, float]]) -> C
     if not peaks or not valleys:
         inside = _inside(oil, idle)
         mean = float(np.nanmean(inside)) if len(inside) else float("nan")
-        return Control(mean_c=mean, swing_k=0.0, error_k=float("nan"), cycles_count=0, peaks_c=(), valleys_c=(), peak_times_s=(), valley_times_s=(), drift_k=0.0)  # fmt: skip
+        return Control(
+            mean_c=mean,
+            swing_k=0.0,
+            error_k=float("nan"),
+            cycles_count=0,
+            peaks_c=(),
+            valleys_c=(),
+            peak_times_s=(),
+            valley_times_s=(),
+            drift_k=0.0,
+        )
     cycles = min(len(peaks), len(valleys))
     mean = control_mean(peaks, valleys)
     spread = (
-        np.sqrt(np.var(peaks, ddof=1) / len(peaks) + np.var(valleys, ddof=1) / len(valleys)) if cycles > 1 else np.nan
+        np.sqrt(np.var(peaks, ddof=1) / len(peaks) + np.var(valleys, ddof=1) / len(valleys))
+        if cycles > 1
+        else np.nan
     )
     third = max(1, len(peaks) // 3)
     drift = float(np.mean(peaks[-third:]) - np.mean(peaks[:third])) if len(peaks) >= 2 * LEAST_CYCLES else 0.0
     return Control(
-        mean_c=mean, swing_k=float(np.mean(peaks) - np.mean(valleys)), error_k=float(0.5 * spread), cycles_count=cycles,
-        peaks_c=peaks, valleys_c=valleys, peak_times_s=tuple(oil.step_s * k for k in places[-1]),
-        valley_times_s=tuple(oil.step_s * k for k in places[1]), drift_k=drift,
-    )  # fmt: skip
+        mean_c=mean,
+        swing_k=float(np.mean(peaks) - np.mean(valleys)),
+        error_k=float(0.5 * spread),
+        cycles_count=cycles,
+        peaks_c=peaks,
+        valleys_c=valleys,
+        peak_times_s=tuple(oil.step_s * k for k in places[-1]),
+        valley_times_s=tuple(oil.step_s * k for k in places[1]),
+        drift_k=drift,
+    )
 
 
 def _level(temp: Array, place: int) -> float:
@@ -132,11 +153,24 @@ def offset_note(offset_k: float) -> Note:
     if abs(offset_k) < 0.1:
         return Note(kind="offset", text="Display and reference agree.")
     if offset_k > 0:
-        return Note(kind="offset", text="The display reads {offset_k} high: the true oil is colder than shown.", values={"offset_k": offset_k})  # fmt: skip
-    return Note(kind="offset", text="The display reads {offset_k} low: the true oil is hotter than shown.", values={"offset_k": -offset_k})  # fmt: skip
+        return Note(
+            kind="offset",
+            text="The display reads {offset_k} high: the true oil is colder than shown.",
+            values={"offset_k": offset_k},
+        )
+    return Note(
+        kind="offset",
+        text="The display reads {offset_k} low: the true oil is hotter than shown.",
+        values={"offset_k": -offset_k},
+    )
 
 
-def advise(control_found: Control, offset_k: float, policy: OffsetPolicy | None = None, other_offset_k: float | None = None) -> tuple[Advice, Note]:  # fmt: skip
+def advise(
+    control_found: Control,
+    offset_k: float,
+    policy: OffsetPolicy | None = None,
+    other_offset_k: float | None = None,
+) -> tuple[Advice, Note]:
     """Fine, enter an offset and verify, or call service.
 
     ``other_offset_k`` is the offset found at a second set point; a difference is a slope error,
@@ -144,16 +178,47 @@ def advise(control_found: Control, offset_k: float, policy: OffsetPolicy | None 
     """
     policy = policy or OffsetPolicy()
     if not control_found.enough:
-        return Advice.NOT_ENOUGH, Note(kind="not_enough", text="Not enough: {count} full heat cycles of {least}. Log longer, without a load.", values={"count": control_found.cycles_count, "least": LEAST_CYCLES})  # fmt: skip
+        return Advice.NOT_ENOUGH, Note(
+            kind="not_enough",
+            text="Not enough: {count} full heat cycles of {least}. Log longer, without a load.",
+            values={"count": control_found.cycles_count, "least": LEAST_CYCLES},
+        )
     if other_offset_k is not None and abs(offset_k - other_offset_k) > policy.slope_k:
-        return Advice.SERVICE, Note(kind="slope", text="The offset changes by {change_k} between two set points: a failing sensor or control, not an offset. Call a licensed technician.", values={"change_k": abs(offset_k - other_offset_k)})  # fmt: skip
+        return Advice.SERVICE, Note(
+            kind="slope",
+            text=(
+                "The offset changes by {change_k} between two set points: a failing sensor or control, not an"
+                " offset. Call a licensed technician."
+            ),
+            values={"change_k": abs(offset_k - other_offset_k)},
+        )
     if abs(control_found.drift_k) > policy.drift_k:
-        return Advice.SERVICE, Note(kind="drift", text="The control mean drifts by {drift_k} within the log. Call a licensed technician.", values={"drift_k": control_found.drift_k})  # fmt: skip
+        return Advice.SERVICE, Note(
+            kind="drift",
+            text="The control mean drifts by {drift_k} within the log. Call a licensed technician.",
+            values={"drift_k": control_found.drift_k},
+        )
     if abs(offset_k) > policy.service_k:
-        return Advice.SERVICE, Note(kind="service", text="An offset of {offset_k} is too large to paper over: find the cause. Call a licensed technician.", values={"offset_k": abs(offset_k)})  # fmt: skip
+        return Advice.SERVICE, Note(
+            kind="service",
+            text=(
+                "An offset of {offset_k} is too large to paper over: find the cause. Call a licensed"
+                " technician."
+            ),
+            values={"offset_k": abs(offset_k)},
+        )
     if abs(offset_k) > policy.fine_k:
-        return Advice.ENTER_OFFSET, Note(kind="enter", text="Enter the offset as the maker's manual says, then log again: the mean must come within {verify_k} or this stays open.", values={"verify_k": policy.verify_k})  # fmt: skip
-    return Advice.FINE, Note(kind="fine", text="Within {fine_k}: leave it as it is.", values={"fine_k": policy.fine_k})
+        return Advice.ENTER_OFFSET, Note(
+            kind="enter",
+            text=(
+                "Enter the offset as the maker's manual says, then log again: the mean must come within"
+                " {verify_k} or this stays open."
+            ),
+            values={"verify_k": policy.verify_k},
+        )
+    return Advice.FINE, Note(
+        kind="fine", text="Within {fine_k}: leave it as it is.", values={"fine_k": policy.fine_k}
+    )
 
 
 def verified(offset_k: float, policy: OffsetPolicy | None = None) -> bool:

@@ -16,7 +16,9 @@ SHORTEST_LOAD_S = 60.0
 SHORTEST_TURN_S = 30.0
 """No crew lifts a load and drops the next sooner; common practice, no source."""
 AROUND_S, RUSH_S, ANOTHER_DRAW_K_S = 25.0, 150.0, 0.04
-"""A vent raises the draw of a full load by about 0.01 K/s, a half load dropped on top by 0.05 and more (engine)."""
+"""A vent raises the draw of a full load by about 0.01 K/s, a half load dropped on top by 0.05 and more
+(engine).
+"""
 SHORTEST_PROGRAM_S = 120.0
 """No fried product of the trade is done sooner; common practice, no source."""
 OUT_OF_OIL_K_S = 2.0
@@ -117,13 +119,16 @@ def _like_a_drop(oil: Oil, heat: HeatState, start: int, place: int) -> bool:
     if (place - start) * oil.step_s < RUSH_S or place + wide >= len(heat.drawn_k):
         return False
     before, after = (
-        float(heat.drawn_k[b] - heat.drawn_k[a]) / AROUND_S for a, b in ((place - wide, place), (place, place + wide))
+        float(heat.drawn_k[b] - heat.drawn_k[a]) / AROUND_S
+        for a, b in ((place - wide, place), (place, place + wide))
     )
     return after - before > ANOTHER_DRAW_K_S
 
 
 def _loads(oil: Oil, heat: HeatState, story: Story) -> list[Load]:
-    """Stretches with a load; a break that no crew could make is taken out, as are stretches too short to be one."""
+    """Stretches with a load; a break that no crew could make is taken out, as are stretches too short to be
+    one.
+    """
     spells: list[tuple[int, int, bool, bool]] = []  # first, last, overlapping, still in at the end
     start, overlapping = (0 if story.starts_loaded else None), False
     for place, kind in zip(story.places, story.kinds, strict=True):
@@ -151,6 +156,11 @@ def _loads(oil: Oil, heat: HeatState, story: Story) -> list[Load]:
         drawn = float(np.nanmax(heat.drawn_k[a : b + 1]) - heat.drawn_k[a])
         if drawn > LEAST_DRAW_K and (b - a) * oil.step_s > SHORTEST_LOAD_S:
             loads.append(
-                Load(drop_s=a * oil.step_s, lift_s=None if still else b * oil.step_s, overlapping=over, drawn_k=drawn)
+                Load(
+                    drop_s=a * oil.step_s,
+                    lift_s=None if still else b * oil.step_s,
+                    overlapping=over,
+                    drawn_k=drawn,
+                )
             )
     return loads

@@ -1,8 +1,9 @@
-"""Calibration: parameters of piece, coating, fryer and lid from logs and weights, by least squares on the engine.
+"""Calibration: parameters of piece, coating, fryer and lid from logs and weights, by least squares on the
+engine.
 
-A fit says what it found with its uncertainty, which parameters cannot be told apart, and refuses when
-the log cannot carry it. Intervals rest on the Jacobian at the best fit, with white noise and a misfit that hangs together over
-minutes; every probe has an offset and a drift of its own within its thermometer's error.
+A fit says what it found with its uncertainty, which parameters cannot be told apart, and refuses when the log
+cannot carry it. Intervals rest on the Jacobian at the best fit, with white noise and a misfit that hangs
+together over minutes; every probe has an offset and a drift of its own within its thermometer's error.
 """
 
 from __future__ import annotations
@@ -23,7 +24,16 @@ from frywright.model.findings import Note
 from frywright.model.food import Cut
 from frywright.physics.fry import pieces_of
 from frywright.physics.inputs import CLOSE, Lid, PieceClass, Span
-from frywright.physics.plan import BONE_SHARE, TRACER_SHARE, FryPlan, PieceKind, drip_of, piece_class, spans, vat
+from frywright.physics.plan import (
+    BONE_SHARE,
+    TRACER_SHARE,
+    FryPlan,
+    PieceKind,
+    drip_of,
+    piece_class,
+    spans,
+    vat,
+)
 from frywright.physics.solve import Cook, Prescribed, RawHistory, run
 
 Array = NDArray[np.float64]
@@ -31,9 +41,10 @@ FITTING = replace(
     CLOSE, n_core=60, n_crust=15, max_step_s=2.0, max_boiling_step_k=0.25, first_step_s=0.02, early_step_s=0.2
 )
 DROP_EARLY_S, DROP_SD_S = 0.33, 0.28
-"""How early a drop is found in an oil curve, and how surely, on logs of one reading a second. The mean is that of
-synthetic logs; their spread is 0.36 s, of which the core curve itself takes some away: 0.28 s and MISFIT_K were chosen so that
-intervals of seeds 0 to 399 are not too wide, and are judged on other seeds (tests/calibrate/test_fit.py)."""
+"""How early a drop is found in an oil curve, and how surely, on logs of one reading a second. The mean is
+that of synthetic logs; their spread is 0.36 s, of which the core curve itself takes some away: 0.28 s and
+MISFIT_K were chosen so that intervals of seeds 0 to 399 are not too wide, and are judged on other seeds
+(tests/calibrate/test_fit.py)."""
 NORMAL_95 = 1.959963984540054
 TOO_ALIKE = 0.9
 WEAK_SHARE = 0.25
@@ -41,16 +52,16 @@ LEAST_RISE_K = 25.0
 MOST_MISFIT_K, BOUND_MISFIT_K = 1.5, 0.7
 """When to warn and when to refuse. Estimates."""
 RAW_KG_M3, LEAST_OF_BALL, MOST_OF_BALL = 1050.0, 0.2, 1.0
-"""Raw meat's density (Choi-Okos, engine), and the half thickness of a piece over the radius of a ball of its volume: flat pieces
-of the catalog have 0.37 to 0.52, a ball 1."""
+"""Raw meat's density (Choi-Okos, engine), and the half thickness of a piece over the radius of a ball of its
+volume: flat pieces of the catalog have 0.37 to 0.52, a ball 1."""
 THIN_S, SHORTEST_SPAN_S = 5.0, 0.05
 STEEP_N = 40.0
 """A curve is steep where nine thinned readings differ by this many times the noise. Estimate."""
 STEP = 0.01
 LEAST_NOISE_K, GAUGE_NOISE_PA = 0.05, 1000.0
 MISFIT_K, MISFIT_S = 0.02, 120.0
-"""What engine, oil curve and start temperature leave unexplained at best: size, and how long it stays. Estimate
-from synthetic logs; a fit that is worse takes its own residuals instead."""
+"""What engine, oil curve and start temperature leave unexplained at best: size, and how long it stays.
+Estimate from synthetic logs; a fit that is worse takes its own residuals instead."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -71,7 +82,7 @@ PARAMETERS: dict[str, Parameter] = {
     "vent_area_m2": Parameter(place="fryer", low=2e-6, high=1e-3),
     "lid_ua_w_k": Parameter(place="fryer", low=1.0, high=500.0),
     "working_gauge_pa": Parameter(place="fryer", low=10e3, high=110e3),
-}  # fmt: skip
+}
 LID = ("vent_area_m2", "lid_ua_w_k", "working_gauge_pa")
 
 
@@ -93,7 +104,9 @@ class Trial:
     probes: tuple[Probed, ...] = ()
     oil: tuple[Array, Array] | None = None
     gauge: tuple[Array, Array] | None = None
-    loss: tuple[float, float] | None = None  # moisture lost of breaded weight by the probed cut, or the load; its error
+    loss: tuple[float, float] | None = (
+        None  # moisture lost of breaded weight by the probed cut, or the load; its error
+    )
     crust: tuple[float, float] | None = None  # crust of the usual load [m], and its error
     pressed: Pressed | None = None  # when the lid closed, vented and came to zero, from the drop
 
@@ -184,7 +197,15 @@ def fit(trials: Sequence[Trial], free: Sequence[str], *, sensor_sd_k: float = 0.
     problem = _Problem(trials, tuple(free), sensor_sd_k)
     refused = problem.refusals()
     if refused:
-        return Fit(parameters=(), correlations=(), residuals=(), rms_k=float("nan"), warnings=(), refused=tuple(refused), runs_count=0)  # fmt: skip
+        return Fit(
+            parameters=(),
+            correlations=(),
+            residuals=(),
+            rms_k=float("nan"),
+            warnings=(),
+            refused=tuple(refused),
+            runs_count=0,
+        )
     return problem.solve()
 
 
@@ -218,30 +239,61 @@ class _Problem:
         notes = []
         touched = [name for name in self.free if PARAMETERS[name].place == "cut"]
         if touched and len(self.cuts) > 1:
-            notes.append(Note(kind="mixed", text="Probes of more than one cut cannot be fitted together; calibrate one cut at a time."))  # fmt: skip
+            notes.append(
+                Note(
+                    kind="mixed",
+                    text=(
+                        "Probes of more than one cut cannot be fitted together; calibrate one cut at a time."
+                    ),
+                )
+            )
         if {"half_thickness_m", "shape_n"} & set(self.free) and not self.probes:
-            notes.append(Note(kind="no_probe", text="The shape of a piece needs the core curve of a probed piece; there is none."))  # fmt: skip
+            notes.append(
+                Note(
+                    kind="no_probe",
+                    text="The shape of a piece needs the core curve of a probed piece; there is none.",
+                )
+            )
         for trial in self.trials:
             for probed in trial.probes:
                 curve = probed.curve
                 rise = float(np.max(curve.core_c) - curve.start_c)
                 if rise < LEAST_RISE_K:
-                    notes.append(Note(kind="short", text="{channel} rises only {rise_k}: too little of the cook to fit.", values={"channel": curve.channel, "rise_k": rise}))  # fmt: skip
+                    notes.append(
+                        Note(
+                            kind="short",
+                            text="{channel} rises only {rise_k}: too little of the cook to fit.",
+                            values={"channel": curve.channel, "rise_k": rise},
+                        )
+                    )
                 hole = sum(b - a for a, b in curve.gaps)
                 if hole > 0.3 * float(curve.time_s[-1]):
-                    notes.append(Note(kind="holes", text="{channel} has gaps of {gap_s} in all: too many to fit.", values={"channel": curve.channel, "gap_s": hole}))  # fmt: skip
+                    notes.append(
+                        Note(
+                            kind="holes",
+                            text="{channel} has gaps of {gap_s} in all: too many to fit.",
+                            values={"channel": curve.channel, "gap_s": hole},
+                        )
+                    )
             if trial.oil is None:
-                notes.append(Note(kind="no_oil", text="A fit needs the oil curve of the load; there is none."))
+                notes.append(
+                    Note(kind="no_oil", text="A fit needs the oil curve of the load; there is none.")
+                )
             if self.lid and (trial.gauge is None or trial.pressed is None):
                 notes.append(
-                    Note(kind="no_gauge", text="The lid needs a gauge curve with a time under pressure; there is none.")
+                    Note(
+                        kind="no_gauge",
+                        text="The lid needs a gauge curve with a time under pressure; there is none.",
+                    )
                 )
         if self.lid and not set(self.free) <= set(LID):
             notes.append(Note(kind="apart", text="Calibrate the lid by itself, then the pieces."))
         if "area_factor_n" in self.free and all(t.loss is None for t in self.trials):
             notes.append(Note(kind="no_weight", text="The area factor needs weights before and after."))
         if "drip_frac" in self.free and all(t.loss is None for t in self.trials):
-            notes.append(Note(kind="no_weight", text="The share of water let go needs weights before and after."))
+            notes.append(
+                Note(kind="no_weight", text="The share of water let go needs weights before and after.")
+            )
         return notes
 
     def _parts(self, i: int, trial: Trial) -> list[_Part]:
@@ -254,20 +306,40 @@ class _Problem:
             sd = max(LEAST_NOISE_K, noise_of(probed.curve.core_c)) / np.sqrt(
                 max(1.0, len(probed.curve.time_s) / len(time))
             )
-            parts.append(_Part(probed.curve.channel, i, time, read, sd, MISFIT_K, _core_reader(n, time), first + n))
+            parts.append(
+                _Part(probed.curve.channel, i, time, read, sd, MISFIT_K, _core_reader(n, time), first + n)
+            )
         if self.lid and trial.gauge is not None:
             time, read = _thin(*trial.gauge)
             keep = (time >= 0) & (time <= trial.lift_s)
             parts.append(
-                _Part("gauge", i, time[keep], read[keep], GAUGE_NOISE_PA, GAUGE_NOISE_PA, _gauge_reader(time[keep]))
+                _Part(
+                    "gauge",
+                    i,
+                    time[keep],
+                    read[keep],
+                    GAUGE_NOISE_PA,
+                    GAUGE_NOISE_PA,
+                    _gauge_reader(time[keep]),
+                )
             )
         if trial.loss is not None:
             parts.append(
-                _Part("loss", i, np.zeros(1), np.array([trial.loss[0]]), trial.loss[1], 0.0, _loss_reader(self.cuts))
+                _Part(
+                    "loss",
+                    i,
+                    np.zeros(1),
+                    np.array([trial.loss[0]]),
+                    trial.loss[1],
+                    0.0,
+                    _loss_reader(self.cuts),
+                )
             )
         if trial.crust is not None:
             parts.append(
-                _Part("crust", i, np.zeros(1), np.array([trial.crust[0]]), trial.crust[1], 0.0, _crust_reader())
+                _Part(
+                    "crust", i, np.zeros(1), np.array([trial.crust[0]]), trial.crust[1], 0.0, _crust_reader()
+                )
             )
         return parts
 
@@ -344,10 +416,26 @@ class _Problem:
         self.bounds = (np.r_[low, np.full(self.nuisances, -6.0)], np.r_[high, np.full(self.nuisances, 6.0)])
         self.steps = np.r_[np.full(len(self.free), STEP), np.full(self.nuisances, 0.5)]
         try:
-            found = least_squares(self.residuals, start, jac=self.jacobian, bounds=self.bounds, xtol=2e-5, ftol=1e-5, gtol=1e-8, max_nfev=40)  # fmt: skip
+            found = least_squares(
+                self.residuals,
+                start,
+                jac=self.jacobian,
+                bounds=self.bounds,
+                xtol=2e-5,
+                ftol=1e-5,
+                gtol=1e-8,
+                max_nfev=40,
+            )
         except SolveError:
-            return Fit(parameters=(), correlations=(), residuals=(), rms_k=float("nan"), warnings=(), runs_count=self.runs_count,
-                       refused=(Note(kind="no_solution", text="No values in range explain the log."),))  # fmt: skip
+            return Fit(
+                parameters=(),
+                correlations=(),
+                residuals=(),
+                rms_k=float("nan"),
+                warnings=(),
+                runs_count=self.runs_count,
+                refused=(Note(kind="no_solution", text="No values in range explain the log."),),
+            )
         return self._report(found.x, found.jac, found.fun)
 
     def _report(self, x: Array, jacobian: Array, weighted: Array) -> Fit:
@@ -360,9 +448,16 @@ class _Problem:
         sd = np.sqrt(np.maximum(np.diag(covariance)[:count], 0.0)) * self.scale
         values = x[:count] * self.scale
         parameters = tuple(
-            Fitted(name=n, value=float(v), sd=float(s), low=float(v - NORMAL_95 * s), high=float(v + NORMAL_95 * s), before=float(b))
+            Fitted(
+                name=n,
+                value=float(v),
+                sd=float(s),
+                low=float(v - NORMAL_95 * s),
+                high=float(v + NORMAL_95 * s),
+                before=float(b),
+            )
             for n, v, s, b in zip(self.free, values, sd, self.before, strict=True)
-        )  # fmt: skip
+        )
         residuals = [
             Residual(name=part.name, time_s=part.time_s, left=left, rms=float(np.sqrt(np.mean(left**2))))
             for part, left in zip(self.parts, lefts, strict=True)
@@ -373,24 +468,60 @@ class _Problem:
         warnings = self._warnings(parameters, correlations, x, rms)
         refused = []
         if singular:
-            refused.append(Note(kind="blind", text="The log does not feel {names}; nothing can be said about them.", values={"names": ", ".join(self.free)}))  # fmt: skip
+            refused.append(
+                Note(
+                    kind="blind",
+                    text="The log does not feel {names}; nothing can be said about them.",
+                    values={"names": ", ".join(self.free)},
+                )
+            )
         refused += self._implausible({p.name: p.value for p in parameters})
         if rms > MOST_MISFIT_K:
-            refused.append(Note(kind="misfit", text="The model misses the log by {rms_k}: another cut, a moved probe or a wrong weight. Nothing is calibrated.", values={"rms_k": rms}))  # fmt: skip
+            refused.append(
+                Note(
+                    kind="misfit",
+                    text=(
+                        "The model misses the log by {rms_k}: another cut, a moved probe or a wrong weight."
+                        " Nothing is calibrated."
+                    ),
+                    values={"rms_k": rms},
+                )
+            )
         return Fit(
-            parameters=parameters, correlations=correlations, residuals=tuple(residuals), rms_k=rms, warnings=tuple(warnings),
-            refused=tuple(refused), runs_count=self.runs_count, core_sd_k=self._core_sd(jacobian, covariance, count),
-        )  # fmt: skip
+            parameters=parameters,
+            correlations=correlations,
+            residuals=tuple(residuals),
+            rms_k=rms,
+            warnings=tuple(warnings),
+            refused=tuple(refused),
+            runs_count=self.runs_count,
+            core_sd_k=self._core_sd(jacobian, covariance, count),
+        )
 
     def _implausible(self, values: dict[str, float]) -> list[Note]:
         """A size that cannot belong to the weight given: a weight in the wrong unit, or another piece."""
         for trial in self.trials if "half_thickness_m" in values else ():
             for probed in trial.probes:
                 cut = next(k.cut for k in trial.plan.kinds if k.cut.key == probed.cut)
-                size = values["half_thickness_m"] * (probed.piece_mass_kg / cut.reference_mass_kg) ** (1.0 / 3.0)
+                size = values["half_thickness_m"] * (probed.piece_mass_kg / cut.reference_mass_kg) ** (
+                    1.0 / 3.0
+                )
                 ball = (0.75 * probed.piece_mass_kg / (np.pi * RAW_KG_M3)) ** (1.0 / 3.0)
                 if not LEAST_OF_BALL < size / ball < MOST_OF_BALL:
-                    return [Note(kind="implausible", text="{channel}: a half thickness of {size_m} does not belong to a piece of {mass_kg}; check the weight and its unit.", values={"channel": probed.curve.channel, "size_m": size, "mass_kg": probed.piece_mass_kg})]  # fmt: skip
+                    return [
+                        Note(
+                            kind="implausible",
+                            text=(
+                                "{channel}: a half thickness of {size_m} does not belong to a piece of"
+                                " {mass_kg}; check the weight and its unit."
+                            ),
+                            values={
+                                "channel": probed.curve.channel,
+                                "size_m": size,
+                                "mass_kg": probed.piece_mass_kg,
+                            },
+                        )
+                    ]
         return []
 
     def lefts(self, weighted: Array) -> list[Array]:
@@ -417,7 +548,9 @@ class _Problem:
         for part in self.parts:
             if part.probe >= 0:
                 rows = np.linalg.solve(part.white, jacobian[place : place + len(part.read), :count])
-                row = rows[min(int(np.searchsorted(part.time_s, self.trials[part.trial].lift_s)), len(part.read) - 1)]
+                row = rows[
+                    min(int(np.searchsorted(part.time_s, self.trials[part.trial].lift_s)), len(part.read) - 1)
+                ]
                 worst = max(worst, float(np.sqrt(row @ covariance[:count, :count] @ row)))
             place += len(part.read)
         return worst
@@ -425,28 +558,68 @@ class _Problem:
     def _correlations(self, covariance: Array) -> tuple[tuple[str, str, float], ...]:
         sd = np.sqrt(np.maximum(np.diag(covariance), 1e-300))
         pairs = combinations(range(len(self.free)), 2)
-        return tuple((self.free[i], self.free[j], float(covariance[i, j] / (sd[i] * sd[j]))) for i, j in pairs)
+        return tuple(
+            (self.free[i], self.free[j], float(covariance[i, j] / (sd[i] * sd[j]))) for i, j in pairs
+        )
 
     def _warnings(
-        self, parameters: Sequence[Fitted], correlations: Sequence[tuple[str, str, float]], x: Array, rms: float
+        self,
+        parameters: Sequence[Fitted],
+        correlations: Sequence[tuple[str, str, float]],
+        x: Array,
+        rms: float,
     ) -> list[Note]:
         notes = []
         for a, b, share in correlations:
             if abs(share) > TOO_ALIKE:
-                notes.append(Note(kind="alike", text="{first} and {second} can hardly be told apart from this log (correlation {share}); only together do they mean something.", values={"first": a, "second": b, "share": round(share, 3)}))  # fmt: skip
+                notes.append(
+                    Note(
+                        kind="alike",
+                        text=(
+                            "{first} and {second} can hardly be told apart from this log (correlation"
+                            " {share}); only together do they mean something."
+                        ),
+                        values={"first": a, "second": b, "share": round(share, 3)},
+                    )
+                )
         for p in parameters:
             bound = PARAMETERS[p.name]
             if p.sd > WEAK_SHARE * max(abs(p.value), 0.02 * bound.high):
-                notes.append(Note(kind="weak", text="{name} is hardly felt in this log; its interval is wide.", values={"name": p.name}))  # fmt: skip
+                notes.append(
+                    Note(
+                        kind="weak",
+                        text="{name} is hardly felt in this log; its interval is wide.",
+                        values={"name": p.name},
+                    )
+                )
             if min(p.value - bound.low, bound.high - p.value) < 1e-4 * (bound.high - bound.low):
-                notes.append(Note(kind="at_bound", text="{name} ran to the end of its range; look at the log again.", values={"name": p.name}))  # fmt: skip
+                notes.append(
+                    Note(
+                        kind="at_bound",
+                        text="{name} ran to the end of its range; look at the log again.",
+                        values={"name": p.name},
+                    )
+                )
                 if p.name == "shape_n" and rms > BOUND_MISFIT_K:
-                    text = "The shape ran to the end of its range and the model still misses the log by {rms_k}: such meat conducts otherwise than the model's. Do not rely on it under another program."
+                    text = (
+                        "The shape ran to the end of its range and the model still misses the log by {rms_k}:"
+                        " such meat conducts otherwise than the model's. Do not rely on it under another"
+                        " program."
+                    )
                     notes.append(Note(kind="shape_at_bound", text=text, values={"rms_k": rms}))
         count = len(self.free)
         worst = float(np.max(np.abs(x[count : count + 2 * self.probes]), initial=0.0))
         if worst > 3.0:
-            notes.append(Note(kind="sensor", text="A probe would have to be {times} times further off than its thermometer's error; check it.", values={"times": round(worst, 1)}))  # fmt: skip
+            notes.append(
+                Note(
+                    kind="sensor",
+                    text=(
+                        "A probe would have to be {times} times further off than its thermometer's error;"
+                        " check it."
+                    ),
+                    values={"times": round(worst, 1)},
+                )
+            )
         return notes
 
 
@@ -483,8 +656,8 @@ def _whitener(time: Array, noise: float, misfit: float) -> Array:
 def _calm(time: Array, read: Array) -> list[tuple[float, float]]:
     """A measured curve as a table for the engine, its noise smoothed away where it is level.
 
-    Noise in pressure would make the engine boil at every peak and never condense, so it must go; where a curve rises
-    or falls by far more than the noise (a vent, a load dropped) every reading stays.
+    Noise in pressure would make the engine boil at every peak and never condense, so it must go; where a
+    curve rises or falls by far more than the noise (a vent, a load dropped) every reading stays.
     """
     t, y = _thin(time, read)
     noise = max(noise_of(y), 1e-9)
@@ -508,7 +681,12 @@ def tracer(plan: FryPlan, probed: Probed, start_c: float) -> PieceClass:
         raise InputError(
             "cut", probed.cut, "one of this product: " + ", ".join(sorted({k.cut.key for k in plan.kinds}))
         )
-    kind = PieceKind(cut=cut, heavy=True, piece_mass_kg=probed.piece_mass_kg, class_mass_kg=TRACER_SHARE * max(plan.load_kg, 0.1))  # fmt: skip
+    kind = PieceKind(
+        cut=cut,
+        heavy=True,
+        piece_mass_kg=probed.piece_mass_kg,
+        class_mass_kg=TRACER_SHARE * max(plan.load_kg, 0.1),
+    )
     return replace(piece_class(plan, kind), name=probed.curve.channel, start_temp_c=start_c)
 
 
@@ -547,8 +725,12 @@ def _modelled(raw: RawHistory, told: Sequence[Span]) -> Pressed | None:
     return Pressed(closed_s=times[0], full_s=None, vent_s=times[1], zero_s=times[2], plateau_pa=plateau)
 
 
-def engine_question(plan: FryPlan, trial: Trial, tracers: list[PieceClass], head: Headspace | None = None) -> Cook:
-    """The engine's question: measured oil, and measured pressure unless the lid itself is asked about (``head`` None)."""
+def engine_question(
+    plan: FryPlan, trial: Trial, tracers: list[PieceClass], head: Headspace | None = None
+) -> Cook:
+    """The engine's question: measured oil, and measured pressure unless the lid itself is asked about
+    (``head`` None).
+    """
     last = max([trial.lift_s + 1.0, *(float(p.curve.time_s[-1]) for p in trial.probes)])
     whole = trial.loss is not None or trial.crust is not None or head is None
     pieces = [*tracers, *([piece_class(plan, k) for k in plan.kinds if not k.heavy] if whole else [])]
@@ -561,14 +743,23 @@ def engine_question(plan: FryPlan, trial: Trial, tracers: list[PieceClass], head
 
 
 def _lid_spans(pressed: Pressed | None, lift_s: float, set_c: float) -> list[Span]:
-    """The time in the oil by the state of the lid: steps end where it changes, and a vent is stepped as a vent."""
+    """The time in the oil by the state of the lid: steps end where it changes, and a vent is stepped as a
+    vent.
+    """
     marks = [(0.0, Lid.OPEN)]
     if pressed is not None:
         zero = lift_s if pressed.zero_s is None else pressed.zero_s
         full = pressed.closed_s if pressed.full_s is None else pressed.full_s
-        marks += [(pressed.closed_s, Lid.PRESSURE), (full, Lid.PRESSURE), (pressed.vent_s, Lid.VENT), (zero, Lid.OPEN)]
+        marks += [
+            (pressed.closed_s, Lid.PRESSURE),
+            (full, Lid.PRESSURE),
+            (pressed.vent_s, Lid.VENT),
+            (zero, Lid.OPEN),
+        ]
     ends = [*(time for time, _ in marks[1:]), lift_s]
-    clipped = [(min(max(a, 0.0), lift_s), min(b, lift_s), lid) for (a, lid), b in zip(marks, ends, strict=True)]
+    clipped = [
+        (min(max(a, 0.0), lift_s), min(b, lift_s), lid) for (a, lid), b in zip(marks, ends, strict=True)
+    ]
     return [Span(duration_s=b - a, set_c=set_c, lid=lid) for a, b, lid in clipped if b - a > SHORTEST_SPAN_S]
 
 
@@ -577,7 +768,9 @@ def _core_reader(n: int, time: Array) -> Predict:
 
 
 def _gauge_reader(time: Array) -> Predict:
-    return lambda raw, plan, late: np.interp(time - late, raw.time_s, raw.pressure_pa - plan.site.atmosphere_pa)
+    return lambda raw, plan, late: np.interp(
+        time - late, raw.time_s, raw.pressure_pa - plan.site.atmosphere_pa
+    )
 
 
 def _loss_reader(cuts: set[str]) -> Predict:
@@ -589,7 +782,9 @@ def _crust_reader() -> Predict:
 
 
 def _usual(raw: RawHistory, plan: FryPlan, cuts: Collection[str] = ()) -> tuple[float, float]:
-    """Moisture lost of breaded weight and crust, means by mass over the usual load, or over some cuts of it."""
+    """Moisture lost of breaded weight and crust, means by mass over the usual load, or over some cuts of
+    it.
+    """
     usual = tuple(k for k in plan.kinds if not k.heavy)
     first = raw.core_temp_c.shape[1] - len(usual)
     lift = float(raw.time_s[np.flatnonzero(raw.span < raw.span.max())[-1]])

@@ -42,8 +42,13 @@ def pressed_in(time_s: Array, gauge_pa: Array) -> list[Pressed]:
         while start > 0 and p[start - 1] > ZERO_PA and p[start - 1] <= p[start] + ZERO_PA:
             start -= 1
         zero = np.flatnonzero(p[b:] < ZERO_PA)
-        found.append(Pressed(
-            closed_s=float(t[start]), full_s=float(t[a + full[0]]), vent_s=float(t[a + full[-1]]),
-            zero_s=float(t[b + zero[0]]) if len(zero) else None, plateau_pa=plateau,
-        ))  # fmt: skip
+        found.append(
+            Pressed(
+                closed_s=float(t[start]),
+                full_s=float(t[a + full[0]]),
+                vent_s=float(t[a + full[-1]]),
+                zero_s=float(t[b + zero[0]]) if len(zero) else None,
+                plateau_pa=plateau,
+            )
+        )
     return found

@@ -21,7 +21,9 @@ ENOUGH_STEPS = 6000
 SHORTEST_LOG_S = 120.0
 LEAST_KINK_SIGMA = 6.0
 OIL_CP_SHARE_K = 0.0011
-"""Growth of the heat capacity of frying oil near 165 degC, a share for each kelvin (catalog, canola: 2.55 of 2353)."""
+"""Growth of the heat capacity of frying oil near 165 degC, a share for each kelvin (catalog, canola: 2.55 of
+2353).
+"""
 ROOM_C = 25.0
 IDLE_WINDOW_S = 100.0
 IDLE_DRAW_SHARE = 0.025
@@ -33,7 +35,9 @@ LEAST_HEATER_K_S = 0.03
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Oil:
-    """Oil temperature on even steps; NaN where the log has none. Short gaps are bridged; ``read`` says where it was read."""
+    """Oil temperature on even steps; NaN where the log has none. Short gaps are bridged; ``read`` says where
+    it was read.
+    """
 
     step_s: float
     temp_c: Array
@@ -71,7 +75,9 @@ class HeatState:
 
 
 def oil_of(time_s: Array, values: Array, longest_gap_s: float) -> Oil:
-    """An oil curve on even steps; gaps up to ``longest_gap_s`` are bridged and marked, longer ones are NaN."""
+    """An oil curve on even steps; gaps up to ``longest_gap_s`` are bridged and marked, longer ones are
+    NaN.
+    """
     known = np.isfinite(values)
     time, temp = time_s[known], values[known]
     if len(time) < 3:
@@ -164,9 +170,12 @@ def heat_state(oil: Oil) -> HeatState | None:
         return None
     edges = [0, *rough.tolist(), len(temp) - 1]
     reach = round(25.0 / step)
-    places = sorted({
-        _refine(temp, k, max(edges[n], k - reach), min(edges[n + 2], k + reach)) for n, k in enumerate(rough.tolist())
-    })  # fmt: skip
+    places = sorted(
+        {
+            _refine(temp, k, max(edges[n], k - reach), min(edges[n + 2], k + reach))
+            for n, k in enumerate(rough.tolist())
+        }
+    )
     segments = _segments(temp, [0, *places, len(temp) - 1], step)
     rise = _heater_rise(segments)
     if rise is None:
@@ -211,7 +220,9 @@ def _segments(temp: Array, edges: list[int], step: float) -> list[_Segment]:
                 return float("nan")
             return float(np.polyfit(x[part][keep], y[part][keep], 1)[0])
 
-        found.append(_Segment(slope(slice(0, near)), slope(slice(-near, None)), slope(slice(None)), step * (b - a)))
+        found.append(
+            _Segment(slope(slice(0, near)), slope(slice(-near, None)), slope(slice(None)), step * (b - a))
+        )
     return found
 
 
@@ -221,7 +232,9 @@ def _heater_rise(segments: list[_Segment]) -> tuple[float, float] | None:
     Idle oil falls by the same slope again and again and rises by the same slope beside it; a load's
     slope changes all the time.
     """
-    falls = [s for s in segments if s.mean_k_s < 0 and s.length_s >= 60.0 and abs(s.first_k_s - s.last_k_s) < 0.02]
+    falls = [
+        s for s in segments if s.mean_k_s < 0 and s.length_s >= 60.0 and abs(s.first_k_s - s.last_k_s) < 0.02
+    ]
     idle_off = _densest(falls)
     if not idle_off:
         return None
@@ -237,7 +250,9 @@ def _densest(segments: list[_Segment]) -> list[_Segment]:
     """Segments around the slope on which most time is spent: idle slopes repeat, loaded ones do not."""
     best: list[_Segment] = []
     for middle in segments:
-        near = [s for s in segments if abs(s.mean_k_s - middle.mean_k_s) <= 0.1 * abs(middle.mean_k_s) + 0.0007]
+        near = [
+            s for s in segments if abs(s.mean_k_s - middle.mean_k_s) <= 0.1 * abs(middle.mean_k_s) + 0.0007
+        ]
         if sum(s.length_s for s in near) > sum(s.length_s for s in best):
             best = near
     return best
@@ -248,7 +263,9 @@ def _mean(segments: list[_Segment]) -> float:
     return float(sizes @ np.array([s.mean_k_s for s in segments]) / sizes.sum())
 
 
-def polish(oil: Oil, kinks: tuple[tuple[int, int], ...], idle: list[tuple[int, int]], heater: float, loss: float) -> tuple[float, float]:  # fmt: skip
+def polish(
+    oil: Oil, kinks: tuple[tuple[int, int], ...], idle: list[tuple[int, int]], heater: float, loss: float
+) -> tuple[float, float]:
     """Heater rise and idle loss by least squares over whole stretches without a load.
 
     Every switch may lie up to about a step beside its place, so that slopes count and not places.
@@ -264,7 +281,9 @@ def polish(oil: Oil, kinks: tuple[tuple[int, int], ...], idle: list[tuple[int, i
             continue
         state = np.zeros(b - a, dtype=float)
         on = own[0][1] < 0
-        for first, last, flag in zip([a, *(k for k, _ in own)], [*(k for k, _ in own), b], [on, *(g > 0 for _, g in own)], strict=True):  # fmt: skip
+        for first, last, flag in zip(
+            [a, *(k for k, _ in own)], [*(k for k, _ in own), b], [on, *(g > 0 for _, g in own)], strict=True
+        ):
             state[first - a : last - a] = flag
         x = np.arange(a, b + 1)
         basis = np.zeros((b - a + 1, 2 + len(inside)))

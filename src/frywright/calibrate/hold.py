@@ -1,4 +1,6 @@
-"""How long may it be held? Hold life from readings against minutes; the safety limit wins over every score."""
+"""How long may it be held? Hold life from readings against minutes; the safety limit wins over every
+score.
+"""
 
 from __future__ import annotations
 
@@ -55,7 +57,12 @@ def hold_life(readings: Sequence[HoldReading], aim: HoldAim) -> HoldLife:
     for reading in readings:
         missing = [name for name in aim.least_scores if name not in reading.scores]
         if missing:
-            raise InputError("score", missing[0], "given in every reading", where=f"{reading.repeat} {reading.after_s:.0f} s")  # fmt: skip
+            raise InputError(
+                "score",
+                missing[0],
+                "given in every reading",
+                where=f"{reading.repeat} {reading.after_s:.0f} s",
+            )
     rows, life, ended = [], 0.0, ""
     for time in sorted({r.after_s for r in readings}):
         now = [r for r in readings if r.after_s == time]
@@ -74,8 +81,19 @@ def hold_life(readings: Sequence[HoldReading], aim: HoldAim) -> HoldLife:
     repeats = len({r.repeat for r in readings})
     values = {"life_s": life, "hot_c": aim.hot_c, "share_frac": aim.share_frac, "repeats": float(repeats)}
     texts = {
-        "safety": "Hold life {life_s}: after that a piece falls below {hot_c}, whatever the scores say ({repeats} repeats).",
-        "quality": "Hold life {life_s}: after that fewer than {share_frac} of the repeats pass every score ({repeats} repeats).",
+        "safety": (
+            "Hold life {life_s}: after that a piece falls below {hot_c}, whatever the scores say ({repeats}"
+            " repeats)."
+        ),
+        "quality": (
+            "Hold life {life_s}: after that fewer than {share_frac} of the repeats pass every score"
+            " ({repeats} repeats)."
+        ),
         "": "Hold life at least {life_s}, the longest time studied ({repeats} repeats).",
     }
-    return HoldLife(life_s=life, ended_by=ended, rows=tuple(rows), note=Note(kind=ended or "longest", text=texts[ended], values=values))  # fmt: skip
+    return HoldLife(
+        life_s=life,
+        ended_by=ended,
+        rows=tuple(rows),
+        note=Note(kind=ended or "longest", text=texts[ended], values=values),
+    )

@@ -25,7 +25,9 @@ SIZES = np.geomspace(0.65, 1.6, 10)
 CLEARLY_N = 2.0
 LEAST_PLACE = 0.2
 LEAST_MISFIT_K = 0.5
-"""When a probe is named: this many times the misfit, this far out, this much misfit at least. Estimates from synthetic logs."""
+"""When a probe is named: this many times the misfit, this far out, this much misfit at least. Estimates from
+synthetic logs.
+"""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -106,16 +108,39 @@ def placement(trial: Trial, centre_rms_k: float, n: int = 0) -> Placement:
     least = [_lowest(rms[:, j]) for j in range(len(PLACES))]
     centre, best = min(centre_rms_k, least[0]), int(np.argmin(least))
     colder = float(lifts[int(np.argmin(rms[:, best])), best])
-    values: dict[str, float | str] = {"channel": probed.curve.channel, "place_frac": float(PLACES[best]), "rms_k": least[best], "centre_k": centre,
-              "colder_k": colder}  # fmt: skip
+    values: dict[str, float | str] = {
+        "channel": probed.curve.channel,
+        "place_frac": float(PLACES[best]),
+        "rms_k": least[best],
+        "centre_k": centre,
+        "colder_k": colder,
+    }
     if centre > max(LEAST_MISFIT_K, CLEARLY_N * least[best]) and PLACES[best] >= LEAST_PLACE:
-        text = "{channel} did not sit at the coldest spot: its curve fits a reading {place_frac} of the way to the surface, where it is {colder_k} hotter at the lift. Probe again; no verdict from it."
+        text = (
+            "{channel} did not sit at the coldest spot: its curve fits a reading {place_frac} of the way to"
+            " the surface, where it is {colder_k} hotter at the lift. Probe again; no verdict from it."
+        )
         note = Note(kind="off_centre", text=text, values=values)
     elif centre > 3.0 * LEAST_MISFIT_K:
-        note = Note(kind="odd_curve", text="{channel} fits no reading inside such a piece (misfit {centre_k}): look at the probe and the cut chosen.", values=values)  # fmt: skip
+        note = Note(
+            kind="odd_curve",
+            text=(
+                "{channel} fits no reading inside such a piece (misfit {centre_k}): look at the probe and the"
+                " cut chosen."
+            ),
+            values=values,
+        )
     else:
-        note = Note(kind="centre", text="{channel} fits a reading at the centre (misfit {centre_k}).", values=values)
-    return Placement(place_frac=float(PLACES[best]), centre_rms_k=centre, best_rms_k=least[best], colder_k=colder, note=note)  # fmt: skip
+        note = Note(
+            kind="centre", text="{channel} fits a reading at the centre (misfit {centre_k}).", values=values
+        )
+    return Placement(
+        place_frac=float(PLACES[best]),
+        centre_rms_k=centre,
+        best_rms_k=least[best],
+        colder_k=colder,
+        note=note,
+    )
 
 
 def _lowest(rms: Array) -> float:

@@ -90,7 +90,9 @@ class _Dropping:
             examples.append((line_number, text[:120]))
 
     def told(self) -> tuple[Dropped, ...]:
-        return tuple(Dropped(reason=r, count=n, examples=tuple(self.found[r])) for r, n in self.counts.items())
+        return tuple(
+            Dropped(reason=r, count=n, examples=tuple(self.found[r])) for r, n in self.counts.items()
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,9 +106,12 @@ class _Clock:
 
 
 def read_log(
-    stream: BinaryIO, name: str, answers: Mapping[str, str] | None = None,
-    progress: Callable[[float], None] | None = None, size_bytes: int = 0,
-) -> Log:  # fmt: skip
+    stream: BinaryIO,
+    name: str,
+    answers: Mapping[str, str] | None = None,
+    progress: Callable[[float], None] | None = None,
+    size_bytes: int = 0,
+) -> Log:
     """Read a logger's file.
 
     Parameters
@@ -131,11 +136,21 @@ def read_log(
     shape = table.shape_of(head[:cut] if cut > 0 else head, name)
     sample = _sample(head, shape)
     clock = _clock(sample, shape, told)
-    columns = [i for i in range(shape.width_count) if i not in clock.columns and not _is_index(i, sample, shape)]
+    columns = [
+        i for i in range(shape.width_count) if i not in clock.columns and not _is_index(i, sample, shape)
+    ]
     reader = _Reader(shape, clock, columns, told)
     reader.read(stream, progress, size_bytes)
     if not reader.rows_count:
-        raise DataError([Problem(what="no line has a time and a reading", remedy="Choose the file the logger wrote, or export it again.", file=name)])  # fmt: skip
+        raise DataError(
+            [
+                Problem(
+                    what="no line has a time and a reading",
+                    remedy="Choose the file the logger wrote, or export it again.",
+                    file=name,
+                )
+            ]
+        )
     return reader.log(name)
 
 
@@ -169,9 +184,15 @@ def _clock(rows: list[list[str]], shape: table.Shape, told: Mapping[str, str]) -
         return _Clock((both[0],), "moment")
     if clocks:
         columns = (dates[0], clocks[0]) if dates else (clocks[0],)
-        return _Clock(columns, "moment", short=not dates and _is_short(_column(rows, clocks[0]), _title(shape, clocks[0])))  # fmt: skip
+        return _Clock(
+            columns,
+            "moment",
+            short=not dates and _is_short(_column(rows, clocks[0]), _title(shape, clocks[0])),
+        )
     for i in range(shape.width_count):
-        if not _is_index(i, rows, shape) and (found_unit := _number_clock(_column(rows, i), _title(shape, i), i == 0)):
+        if not _is_index(i, rows, shape) and (
+            found_unit := _number_clock(_column(rows, i), _title(shape, i), i == 0)
+        ):
             return _Clock((i,), "number", found_unit)
     if "interval" in told:
         try:
@@ -236,7 +257,9 @@ def _number(cell: str) -> float | None:
 
 
 def _numbers(cells: Sequence[str]) -> tuple[Array, NDArray[np.int64], int]:
-    """Values of a column's cells, places of cells that are neither a number nor an open mark, and open marks."""
+    """Values of a column's cells, places of cells that are neither a number nor an open mark, and open
+    marks.
+    """
     try:
         joined = "\n".join(cells)
         if "_" in joined or joined.count("\n") != len(cells) - 1:
@@ -361,28 +384,59 @@ class _Reader:
             self.dropping.add("the date is impossible in this file's order", int(line), "")
         time, raw, place = time[usable], raw[usable], place[usable]
         if not len(time):
-            raise DataError([Problem(what="no line has a possible date", remedy="Say in which order day, month and year stand.", file=name)])  # fmt: skip
+            raise DataError(
+                [
+                    Problem(
+                        what="no line has a possible date",
+                        remedy="Say in which order day, month and year stand.",
+                        file=name,
+                    )
+                ]
+            )
         channels, ignored = self._channels(raw, notes, questions)
         line = timeline.mend(time, raw, dated=self._dated(time))
-        for lost, reason in ((line.same, "a repeat of another line"), (line.clash, "the same time as another line, other readings")):  # fmt: skip
+        for lost, reason in (
+            (line.same, "a repeat of another line"),
+            (line.clash, "the same time as another line, other readings"),
+        ):
             for row in lost:
                 self.dropping.add(reason, int(place[row]), "")
         _tell_timeline(line, place, notes)
         if self.short_count:
-            notes.append(Note(kind="short_lines", text="{count} lines are shorter than the table; what they lack is missing.", values={"count": self.short_count}))  # fmt: skip
+            notes.append(
+                Note(
+                    kind="short_lines",
+                    text="{count} lines are shorter than the table; what they lack is missing.",
+                    values={"count": self.short_count},
+                )
+            )
         kept = tuple(
             Channel(
-                name=c.name, role=c.role, unit=c.unit, reason=c.reason, values=c.values[line.keep],
-                open_count=c.open_count, impossible_count=c.impossible_count,
+                name=c.name,
+                role=c.role,
+                unit=c.unit,
+                reason=c.reason,
+                values=c.values[line.keep],
+                open_count=c.open_count,
+                impossible_count=c.impossible_count,
             )
             for c in channels
-        )  # fmt: skip
+        )
         return Log(
-            name=name, start_at=self._start(line.time_s), time_s=line.time_s - line.time_s[0], step_s=line.step_s,
-            channels=kept, shape=self.shape, questions=tuple(questions), notes=tuple(notes), dropped=self.dropping.told(),
+            name=name,
+            start_at=self._start(line.time_s),
+            time_s=line.time_s - line.time_s[0],
+            step_s=line.step_s,
+            channels=kept,
+            shape=self.shape,
+            questions=tuple(questions),
+            notes=tuple(notes),
+            dropped=self.dropping.told(),
             gaps=tuple((a - line.time_s[0], b - line.time_s[0]) for a, b in line.gaps),
-            lines_count=self.lines.read_count, blank_count=self.lines.blank_count, ignored=tuple(ignored),
-        )  # fmt: skip
+            lines_count=self.lines.read_count,
+            blank_count=self.lines.blank_count,
+            ignored=tuple(ignored),
+        )
 
     def _dated(self, time: Array) -> bool:
         return bool(self.dates) or self.clock.kind == "none" or float(time.max()) > 2 * timeline.DAY_S
@@ -402,7 +456,14 @@ class _Reader:
         seconds, number = np.concatenate(self.seconds), np.concatenate(self.days)
         if self.clock.kind == "none":
             if "interval" not in self.told:
-                questions.append(Question(key="interval", text="The file has no times. How many seconds lie between two lines?", choices=("1", "2", "5", "10"), guess="1"))  # fmt: skip
+                questions.append(
+                    Question(
+                        key="interval",
+                        text="The file has no times. How many seconds lie between two lines?",
+                        choices=("1", "2", "5", "10"),
+                        guess="1",
+                    )
+                )
             return seconds
         if not self.dates:
             return seconds
@@ -413,17 +474,37 @@ class _Reader:
             raise InputError("date_order", order, "one of ymd, dmy, mdy, ydm")
         if not order and len(found.choices) > 1:
             said = "/".join(dates[0])
-            questions.append(Question(key="date_order", text="Is {date} month first (mdy) or day first (dmy)?", choices=found.choices, guess=found.order, values={"date": said}))  # fmt: skip
+            questions.append(
+                Question(
+                    key="date_order",
+                    text="Is {date} month first (mdy) or day first (dmy)?",
+                    choices=found.choices,
+                    guess=found.order,
+                    values={"date": said},
+                )
+            )
         order = order or found.order
         if not order:
-            order = max(moments.ORDERS, key=lambda o: sum(moments.day_number(d, o) is not None for d in dates))
-            notes.append(Note(kind="date_mixed", text="The dates of this file fit no single order of day, month and year; lines that do not fit are left out."))  # fmt: skip
-        days = np.array([float(d) if (d := moments.day_number(date, order)) is not None else np.nan for date in dates])
+            order = max(
+                moments.ORDERS, key=lambda o: sum(moments.day_number(d, o) is not None for d in dates)
+            )
+            notes.append(
+                Note(
+                    kind="date_mixed",
+                    text=(
+                        "The dates of this file fit no single order of day, month and year; lines that do not"
+                        " fit are left out."
+                    ),
+                )
+            )
+        days = np.array(
+            [float(d) if (d := moments.day_number(date, order)) is not None else np.nan for date in dates]
+        )
         return np.where(number >= 0, days[np.maximum(number, 0)] * timeline.DAY_S, np.nan) + seconds
 
     def _channels(
         self, raw: Array, notes: list[Note], questions: list[Question]
-    ) -> tuple[list[Channel], list[str]]:  # fmt: skip
+    ) -> tuple[list[Channel], list[str]]:
         found: list[Channel] = []
         ignored = []
         preamble = " ".join(self.shape.preamble[: -1 if self.shape.header else None])
@@ -437,19 +518,44 @@ class _Reader:
                 continue
             channel = self._channel(name, title, preamble, raw[:, j], questions)
             if self.unread[j] or channel.impossible_count:
-                notes.append(Note(
-                    kind="bad_cells", text="{channel}: {unread} cells are no numbers and {impossible} readings are impossible; both are left out.",
-                    values={"channel": name, "unread": int(self.unread[j]), "impossible": channel.impossible_count},
-                ))  # fmt: skip
+                notes.append(
+                    Note(
+                        kind="bad_cells",
+                        text=(
+                            "{channel}: {unread} cells are no numbers and {impossible} readings are"
+                            " impossible; both are left out."
+                        ),
+                        values={
+                            "channel": name,
+                            "unread": int(self.unread[j]),
+                            "impossible": channel.impossible_count,
+                        },
+                    )
+                )
             if self.opened[j]:
-                notes.append(Note(kind="open", text="{channel}: {count} readings are marked as not there (open circuit or blank).", values={"channel": name, "count": int(self.opened[j])}))  # fmt: skip
-            found.append(Channel(
-                name=name, role=channel.role, unit=channel.unit, reason=channel.reason, values=channel.values,
-                open_count=int(self.opened[j]), impossible_count=channel.impossible_count,
-            ))  # fmt: skip
+                notes.append(
+                    Note(
+                        kind="open",
+                        text="{channel}: {count} readings are marked as not there (open circuit or blank).",
+                        values={"channel": name, "count": int(self.opened[j])},
+                    )
+                )
+            found.append(
+                Channel(
+                    name=name,
+                    role=channel.role,
+                    unit=channel.unit,
+                    reason=channel.reason,
+                    values=channel.values,
+                    open_count=int(self.opened[j]),
+                    impossible_count=channel.impossible_count,
+                )
+            )
         return found, ignored
 
-    def _channel(self, name: str, title: str, preamble: str, raw: Array, questions: list[Question]) -> Channel:
+    def _channel(
+        self, name: str, title: str, preamble: str, raw: Array, questions: list[Question]
+    ) -> Channel:
         unit = self.told.get(f"unit:{name}") or self.told.get("unit", "")
         if unit and (unit not in UNITS or UNITS[unit].dimension not in ("temperature", "pressure")):
             raise InputError("unit", unit, "c, f, psi, kpa or bar")
@@ -461,7 +567,15 @@ class _Reader:
             if not unit or role_hint is Role.GAUGE:
                 choices = ("psi", "kpa", "bar") if role_hint is Role.GAUGE else ("f", "c")
                 unit = unit or _likelier(raw)
-                questions.append(Question(key=f"unit:{name}", text="In which unit is {channel}?", choices=choices, guess=unit, values={"channel": name}))  # fmt: skip
+                questions.append(
+                    Question(
+                        key=f"unit:{name}",
+                        text="In which unit is {channel}?",
+                        choices=choices,
+                        guess=unit,
+                        values={"channel": name},
+                    )
+                )
         values, impossible = inside_values(raw, unit)
         role, why = guess_role(title, unit, values)
         asked = self.told.get(f"role:{name}", "")
@@ -482,15 +596,44 @@ def _likelier(raw: Array) -> str:
 
 def _tell_timeline(line: timeline.Timeline, place: NDArray[np.int64], notes: list[Note]) -> None:
     words = {
-        "daylight_saving": "The clock changed by {size_s} after line {line}: daylight saving. Times go on without the change.",
+        "daylight_saving": (
+            "The clock changed by {size_s} after line {line}: daylight saving. Times go on without the"
+            " change."
+        ),
         "midnight": "Midnight after line {line}; times go on.",
-        "clock_set": "The clock was set back by {size_s} after line {line}; times after it are counted on from there.",
+        "clock_set": (
+            "The clock was set back by {size_s} after line {line}; times after it are counted on from there."
+        ),
     }
     for jump in line.jumps:
-        notes.append(Note(kind=jump.kind, text=words[jump.kind], values={"size_s": abs(jump.size_s), "line": int(place[jump.row])}))  # fmt: skip
+        notes.append(
+            Note(
+                kind=jump.kind,
+                text=words[jump.kind],
+                values={"size_s": abs(jump.size_s), "line": int(place[jump.row])},
+            )
+        )
     if line.moved_count:
-        notes.append(Note(kind="order", text="Lines out of order were put in order at {count} places.", values={"count": line.moved_count}))  # fmt: skip
+        notes.append(
+            Note(
+                kind="order",
+                text="Lines out of order were put in order at {count} places.",
+                values={"count": line.moved_count},
+            )
+        )
     if line.spread_count:
-        notes.append(Note(kind="coarse_clock", text="The clock shows whole minutes; the {count} lines are set evenly inside their minutes.", values={"count": line.spread_count}))  # fmt: skip
+        notes.append(
+            Note(
+                kind="coarse_clock",
+                text="The clock shows whole minutes; the {count} lines are set evenly inside their minutes.",
+                values={"count": line.spread_count},
+            )
+        )
     for a, b in line.gaps[:EXAMPLES]:
-        notes.append(Note(kind="gap", text="No lines for {gap_s}, from {from_s} after the start.", values={"gap_s": b - a, "from_s": a - float(line.time_s[0])}))  # fmt: skip
+        notes.append(
+            Note(
+                kind="gap",
+                text="No lines for {gap_s}, from {from_s} after the start.",
+                values={"gap_s": b - a, "from_s": a - float(line.time_s[0])},
+            )
+        )

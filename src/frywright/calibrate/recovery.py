@@ -22,17 +22,26 @@ HINTS = (
     (
         1.25,
         "watch",
-        "Slower than on its first day: scale, old oil, a low level or a weak heater. A hint only: a licensed technician confirms.",
+        (
+            "Slower than on its first day: scale, old oil, a low level or a weak heater. A hint only: a"
+            " licensed technician confirms."
+        ),
     ),
     (
         1.42,
         "low_voltage",
-        "About a third slower: as if a 240 V heater ran on 208 V. A hint only: a licensed technician confirms.",
+        (
+            "About a third slower: as if a 240 V heater ran on 208 V. A hint only: a licensed technician"
+            " confirms."
+        ),
     ),
     (
         1.75,
         "element",
-        "About half as slow again: as if one of three elements were out. A hint only: a licensed technician confirms.",
+        (
+            "About half as slow again: as if one of three elements were out. A hint only: a licensed"
+            " technician confirms."
+        ),
     ),
     (
         2.60,
@@ -41,7 +50,9 @@ HINTS = (
     ),
 )
 FAR_OFF = "More than twice as slow: stop and have it looked at by a licensed technician."
-"""Ratio up to which each hint holds, between the ratios 1.33 = (240/208)^2, 1.5 = 3/2 and 2.0 of the arithmetic."""
+"""Ratio up to which each hint holds, between the ratios 1.33 = (240/208)^2, 1.5 = 3/2 and 2.0 of the
+arithmetic.
+"""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -69,11 +80,22 @@ def recovery(oil: Oil, load: Load, target_c: float, until_s: float) -> Recovery:
     start = float(before.mean()) if len(before) else float(y[0])
     low = int(np.argmin(y))
     back = np.flatnonzero(y[low:] >= target_c - READY_K)
-    recovered = float(t[low + back[0]]) if len(back) and y[low] < target_c - READY_K else (0.0 if y[low] >= target_c - READY_K else None)  # fmt: skip
+    recovered = (
+        float(t[low + back[0]])
+        if len(back) and y[low] < target_c - READY_K
+        else (0.0 if y[low] >= target_c - READY_K else None)
+    )
     end = len(t) if recovered is None else max(2, int(np.searchsorted(t, recovered)) + 1)
     short = np.maximum(target_c - y[:end], 0.0)
     debt = float(np.sum(0.5 * (short[1:] + short[:-1]) * np.diff(t[:end])))
-    return Recovery(dip_k=start - float(y[low]), lowest_c=float(y[low]), lowest_after_s=float(t[low]), recovered_s=recovered, debt_k_s=debt, target_c=target_c)  # fmt: skip
+    return Recovery(
+        dip_k=start - float(y[low]),
+        lowest_c=float(y[low]),
+        lowest_after_s=float(t[low]),
+        recovered_s=recovered,
+        debt_k_s=debt,
+        target_c=target_c,
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -88,7 +110,11 @@ class HeatUp:
 
     def __post_init__(self) -> None:
         if not self.to_c > self.from_c or not self.duration_s > 0 or not self.oil_mass_kg > 0:
-            raise InputError("heat-up", f"{self.from_c:.0f} to {self.to_c:.0f} °C in {self.duration_s:.0f} s", "a rise in a time, with oil")  # fmt: skip
+            raise InputError(
+                "heat-up",
+                f"{self.from_c:.0f} to {self.to_c:.0f} °C in {self.duration_s:.0f} s",
+                "a rise in a time, with oil",
+            )
 
 
 def heat_up_in(time_s: Array, oil_c: Array, from_c: float, to_c: float, oil_mass_kg: float) -> HeatUp | None:
@@ -108,9 +134,12 @@ def heat_up_in(time_s: Array, oil_c: Array, from_c: float, to_c: float, oil_mass
         return float(t[i] + (level - y[i]) / (y[i + 1] - y[i]) * (t[i + 1] - t[i]))
 
     return HeatUp(
-        from_c=from_c, to_c=to_c, duration_s=cross(int(last[0]) - 1, to_c) - cross(int(first), from_c),
-        oil_mass_kg=oil_mass_kg, start_c=float(y[0]),
-    )  # fmt: skip
+        from_c=from_c,
+        to_c=to_c,
+        duration_s=cross(int(last[0]) - 1, to_c) - cross(int(first), from_c),
+        oil_mass_kg=oil_mass_kg,
+        start_c=float(y[0]),
+    )
 
 
 def compare_heat_up(now: HeatUp, first_day: HeatUp) -> tuple[float, Note]:
@@ -122,11 +151,23 @@ def compare_heat_up(now: HeatUp, first_day: HeatUp) -> tuple[float, Note]:
         Level or start temperature differ too much: the test is void.
     """
     if abs(now.oil_mass_kg / first_day.oil_mass_kg - 1.0) > LEVEL_SHARE:
-        raise InputError("oil level", f"{now.oil_mass_kg:.1f} kg", f"within 5 % of the first day's {first_day.oil_mass_kg:.1f} kg: the test is void")  # fmt: skip
+        raise InputError(
+            "oil level",
+            f"{now.oil_mass_kg:.1f} kg",
+            f"within 5 % of the first day's {first_day.oil_mass_kg:.1f} kg: the test is void",
+        )
     if abs(now.from_c - first_day.from_c) > 0.5 or abs(now.to_c - first_day.to_c) > 0.5:
-        raise InputError("temperatures", f"{now.from_c:.0f} to {now.to_c:.0f} °C", f"the first day's {first_day.from_c:.0f} to {first_day.to_c:.0f} °C")  # fmt: skip
+        raise InputError(
+            "temperatures",
+            f"{now.from_c:.0f} to {now.to_c:.0f} °C",
+            f"the first day's {first_day.from_c:.0f} to {first_day.to_c:.0f} °C",
+        )
     if now.start_c > now.from_c + 0.5 or abs(now.start_c - first_day.start_c) > START_K:
-        raise InputError("start temperature", f"{now.start_c:.0f} °C", f"within {START_K:.0f} K of the first day's {first_day.start_c:.0f} °C: the test is void")  # fmt: skip
+        raise InputError(
+            "start temperature",
+            f"{now.start_c:.0f} °C",
+            f"within {START_K:.0f} K of the first day's {first_day.start_c:.0f} °C: the test is void",
+        )
     ratio = now.duration_s / first_day.duration_s
     for most, kind, text in HINTS:
         if ratio <= most:

@@ -50,7 +50,9 @@ def zero_failure_count(coverage: float = 0.95, confidence: float = 0.95) -> int:
     return math.ceil(math.log(1.0 - confidence) / math.log(coverage) - 1e-9)
 
 
-def count_needed(mean: float, sd: float, limit: float, coverage: float = 0.95, confidence: float = 0.95) -> int | None:
+def count_needed(
+    mean: float, sd: float, limit: float, coverage: float = 0.95, confidence: float = 0.95
+) -> int | None:
     """Readings needed for the bound to reach the limit if mean and spread stay as they are; None if never."""
     from scipy.stats import norm
 
@@ -61,7 +63,11 @@ def count_needed(mean: float, sd: float, limit: float, coverage: float = 0.95, c
         return None
     while low < high:
         middle = (low + high) // 2
-        low, high = (low, middle) if mean - tolerance_factor(middle, coverage, confidence) * sd >= limit else (middle + 1, high)  # fmt: skip
+        low, high = (
+            (low, middle)
+            if mean - tolerance_factor(middle, coverage, confidence) * sd >= limit
+            else (middle + 1, high)
+        )
     return low
 
 
@@ -131,33 +137,80 @@ def prove_sample(readings_c: Sequence[float], aim: SampleAim, *, thermometer_che
     below = int(np.sum(read < aim.limit_c))
     needed = count_needed(mean, sd, aim.limit_c, aim.coverage_frac, aim.confidence_frac)
     values = {
-        "count": float(count), "coverage_frac": aim.coverage_frac, "confidence_frac": aim.confidence_frac, "bound_c": bound,
-        "limit_c": aim.limit_c, "below": float(below), "needed": float(needed or 0),
-    }  # fmt: skip
+        "count": float(count),
+        "coverage_frac": aim.coverage_frac,
+        "confidence_frac": aim.confidence_frac,
+        "bound_c": bound,
+        "limit_c": aim.limit_c,
+        "below": float(below),
+        "needed": float(needed or 0),
+    }
     if not thermometer_checked:
         outcome, text = (
             SampleOutcome.NO_EVIDENCE,
             "No evidence: the thermometer had no valid check when these were read.",
         )
     elif below:
-        outcome, text = SampleOutcome.FAILS, "Fails: {below} of {count} pieces read below {limit_c}, whatever the bound says. Cook on, probe again, find the cause."  # fmt: skip
+        outcome, text = (
+            SampleOutcome.FAILS,
+            (
+                "Fails: {below} of {count} pieces read below {limit_c}, whatever the bound says. Cook on,"
+                " probe again, find the cause."
+            ),
+        )
     elif bound >= aim.limit_c:
-        outcome, text = SampleOutcome.PASSES, "Meets {limit_c}: with {confidence_frac} confidence at least {coverage_frac} of the pieces are above {bound_c}, on {count} readings."  # fmt: skip
+        outcome, text = (
+            SampleOutcome.PASSES,
+            (
+                "Meets {limit_c}: with {confidence_frac} confidence at least {coverage_frac} of the pieces"
+                " are above {bound_c}, on {count} readings."
+            ),
+        )
     elif needed:
-        outcome, text = SampleOutcome.FAILS, "Not shown: every piece read above {limit_c}, but the bound is {bound_c}. With this mean and spread {needed} readings would do."  # fmt: skip
+        outcome, text = (
+            SampleOutcome.FAILS,
+            (
+                "Not shown: every piece read above {limit_c}, but the bound is {bound_c}. With this mean and"
+                " spread {needed} readings would do."
+            ),
+        )
     else:
-        outcome, text = SampleOutcome.FAILS, "Not shown: the bound is {bound_c}, and with this mean and spread no number of readings would reach {limit_c}. Cook longer or make the pieces more alike."  # fmt: skip
+        outcome, text = (
+            SampleOutcome.FAILS,
+            (
+                "Not shown: the bound is {bound_c}, and with this mean and spread no number of readings would"
+                " reach {limit_c}. Cook longer or make the pieces more alike."
+            ),
+        )
     return SampleProof(
-        outcome=outcome, sentence=Note(kind=str(outcome), text=text, values=values), count=count, mean_c=mean, sd_k=sd,
-        factor_n=factor, bound_c=bound, limit_c=aim.limit_c, coverage_frac=aim.coverage_frac, confidence_frac=aim.confidence_frac,
-        needed_count=needed, zero_failure_frac=zero_failure_coverage(count, aim.confidence_frac) if not below else 0.0,
+        outcome=outcome,
+        sentence=Note(kind=str(outcome), text=text, values=values),
+        count=count,
+        mean_c=mean,
+        sd_k=sd,
+        factor_n=factor,
+        bound_c=bound,
+        limit_c=aim.limit_c,
+        coverage_frac=aim.coverage_frac,
+        confidence_frac=aim.confidence_frac,
+        needed_count=needed,
+        zero_failure_frac=zero_failure_coverage(count, aim.confidence_frac) if not below else 0.0,
         notes=tuple(_doubts(list(readings_c))),
-    )  # fmt: skip
+    )
 
 
 def _doubts(readings: list[float]) -> list[Note]:
     """Neutral remarks on readings that look alike."""
     same = max(readings.count(value) for value in readings)
     if same >= 4 and same > 0.5 * len(readings):
-        return [Note(kind="alike", text="{count} readings are the same number. Read to the tenth of a degree if the thermometer shows it.", values={"count": float(same)})]  # fmt: skip
+        return [
+            Note(
+                kind="alike",
+                text=(
+                    "{count} readings are the same number. Read to the tenth of a degree if the thermometer"
+                    " shows it."
+                ),
+                values={"count": float(same)},
+            )
+        ]
     return []

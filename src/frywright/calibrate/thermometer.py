@@ -1,4 +1,6 @@
-"""Is the thermometer right? Ice and boiling checks, due dates, corrections and the look-back after a failure."""
+"""Is the thermometer right? Ice and boiling checks, due dates, corrections and the look-back after a
+failure.
+"""
 
 from __future__ import annotations
 
@@ -17,9 +19,13 @@ from frywright.physics.kernels.steam import boiling_temp_c
 Array = NDArray[np.float64]
 ICE_C = 0.0
 ALLOWED_K = to_inside(2.0, "f_diff")
-"""Ice point within 2 degF (32 degF plus or minus 2), as US Food Code 4-203.11 asks of a thermometer; from memory."""
+"""Ice point within 2 degF (32 degF plus or minus 2), as US Food Code 4-203.11 asks of a thermometer; from
+memory.
+"""
 BOIL_ERROR_K = 0.6
-"""The boiling method itself is good to about 1 degF (university extension guidance on thermometer checks, from memory)."""
+"""The boiling method itself is good to about 1 degF (university extension guidance on thermometer checks,
+from memory).
+"""
 DUE_DAYS = 7
 """Weekly at least, and after a fall. Common practice, no source."""
 
@@ -43,7 +49,9 @@ class ThermometerCheck:
 
     def __post_init__(self) -> None:
         if self.ice_c is None and self.boil_c is None:
-            raise InputError("check", "without a reading", "an ice or a boiling reading", where=self.thermometer)
+            raise InputError(
+                "check", "without a reading", "an ice or a boiling reading", where=self.thermometer
+            )
         if not self.thermometer.strip():
             raise InputError(
                 "thermometer", "without a name", "the mark on the probe; an unnamed probe cannot be followed"
@@ -74,7 +82,9 @@ class ThermometerCheck:
     def outcome(self) -> CheckOutcome:
         """Good when every point is within what is allowed."""
         ice_ok = self.ice_c is None or abs(self.ice_c - ICE_C) <= ALLOWED_K + 1e-9
-        boil_ok = self.boil_c is None or abs(self.boil_c - self.boiling_point_c) <= ALLOWED_K + BOIL_ERROR_K + 1e-9
+        boil_ok = (
+            self.boil_c is None or abs(self.boil_c - self.boiling_point_c) <= ALLOWED_K + BOIL_ERROR_K + 1e-9
+        )
         return CheckOutcome.GOOD if ice_ok and boil_ok else CheckOutcome.FAILED
 
     @property
@@ -120,16 +130,26 @@ class Doubt:
     in_doubt: bool
 
 
-def look_back(readings: Sequence[ProbeReading], checks: Sequence[ThermometerCheck], failed: ThermometerCheck) -> list[Doubt]:  # fmt: skip
+def look_back(
+    readings: Sequence[ProbeReading], checks: Sequence[ThermometerCheck], failed: ThermometerCheck
+) -> list[Doubt]:
     """Every reading of a thermometer since its last good check, with the failed check's error removed.
 
     Without an earlier good check, every reading of it is re-read.
     """
-    good = [c.at for c in checks if c.thermometer == failed.thermometer and c.outcome is CheckOutcome.GOOD and c.at < failed.at]  # fmt: skip
+    good = [
+        c.at
+        for c in checks
+        if c.thermometer == failed.thermometer and c.outcome is CheckOutcome.GOOD and c.at < failed.at
+    ]
     since = max(good) if good else None
     out = []
     for reading in sorted(readings, key=lambda r: r.at):
-        if reading.thermometer != failed.thermometer or reading.at > failed.at or (since and reading.at <= since):
+        if (
+            reading.thermometer != failed.thermometer
+            or reading.at > failed.at
+            or (since and reading.at <= since)
+        ):
             continue
         value = float(corrected(reading.core_c, failed.correction))
         out.append(Doubt(reading=reading, corrected_c=value, in_doubt=value < reading.limit_c))

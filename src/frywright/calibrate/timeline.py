@@ -69,9 +69,16 @@ def mend(time_s: Array, values: Array, dated: bool) -> Timeline:
     wide = np.flatnonzero(np.diff(final) > max(GAP_S, 3.0 * step))
     gaps = tuple((float(final[i]), float(final[i + 1])) for i in wide)
     return Timeline(
-        keep=keep, time_s=final, step_s=step, jumps=tuple(jumps), gaps=gaps, moved_count=moved, spread_count=spread,
-        same=order[twin[alike]], clash=order[twin[~alike]],
-    )  # fmt: skip
+        keep=keep,
+        time_s=final,
+        step_s=step,
+        jumps=tuple(jumps),
+        gaps=gaps,
+        moved_count=moved,
+        spread_count=spread,
+        same=order[twin[alike]],
+        clash=order[twin[~alike]],
+    )
 
 
 def _spread_coarse(time: Array) -> tuple[Array, int]:
@@ -138,5 +145,7 @@ def _out_of_order(time: Array, values: Array, i: int, step: float) -> bool:
     taken = np.abs(past[near] - late) <= 0.25 * step
     if np.mean(taken) < 0.5:
         return True
-    alike = np.all((values[near] == values[block]) | (np.isnan(values[near]) & np.isnan(values[block])), axis=1)
+    alike = np.all(
+        (values[near] == values[block]) | (np.isnan(values[near]) & np.isnan(values[block])), axis=1
+    )
     return bool(np.mean(alike[taken]) > 0.8)

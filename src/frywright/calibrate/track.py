@@ -30,7 +30,9 @@ JUMP_K_S = 0.02
 LEAST_DRAW_K_S = 0.003
 MOST_SURPRISE = 30.0
 LOSS_ERROR_K_S = 7e-4
-"""Size of a jump of the draw, least draw of a load, most a single reading may count, error of the idle loss. Estimates."""
+"""Size of a jump of the draw, least draw of a load, most a single reading may count, error of the idle loss.
+Estimates.
+"""
 
 
 class Happened(IntEnum):
@@ -45,7 +47,9 @@ class Happened(IntEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Story:
-    """Events in order: place in the curve and kind; and whether the heater was on and a load in at the start."""
+    """Events in order: place in the curve and kind; and whether the heater was on and a load in at the
+    start.
+    """
 
     places: NDArray[np.int64]
     kinds: NDArray[np.int64]
@@ -53,7 +57,9 @@ class Story:
     starts_loaded: bool
 
 
-def story_of(heat_k: Array, step_s: float, noise_k: float, heater_k_s: float, loss_k_s: Array, peak_k: float) -> Story:
+def story_of(
+    heat_k: Array, step_s: float, noise_k: float, heater_k_s: float, loss_k_s: Array, peak_k: float
+) -> Story:
     """The most likely story.
 
     Parameters
@@ -65,10 +71,20 @@ def story_of(heat_k: Array, step_s: float, noise_k: float, heater_k_s: float, lo
     loss_k_s : (n,) fall of idle oil at every step [K/s]
     peak_k : heat at which the heater usually cuts out; a drop at that very moment is unlikely. NaN if unknown
     """
-    given = np.array([
-        step_s, max(noise_k, 0.02) ** 2, heater_k_s, *EVENT_COST, *DRAW_WANDER, JUMP_K_S, LEAST_DRAW_K_S, MOST_SURPRISE,
-        LOSS_ERROR_K_S, peak_k,
-    ])  # fmt: skip
+    given = np.array(
+        [
+            step_s,
+            max(noise_k, 0.02) ** 2,
+            heater_k_s,
+            *EVENT_COST,
+            *DRAW_WANDER,
+            JUMP_K_S,
+            LEAST_DRAW_K_S,
+            MOST_SURPRISE,
+            LOSS_ERROR_K_S,
+            peak_k,
+        ]
+    )
     places, kinds, first = _track(np.ascontiguousarray(heat_k), np.ascontiguousarray(loss_k_s), given, KEPT)
     return Story(places=places, kinds=kinds, starts_on=first % 2 == 1, starts_loaded=first >= 2)
 

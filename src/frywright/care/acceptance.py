@@ -1,4 +1,6 @@
-"""Acceptance of a fryer: what was timed and measured on its first day against what this fryer should do by the engine."""
+"""Acceptance of a fryer: what was timed and measured on its first day against what this fryer should do by
+the engine.
+"""
 
 from __future__ import annotations
 
@@ -12,9 +14,13 @@ from frywright.model.program import LidState
 from frywright.physics.fry import FryHistory
 
 SHORTEST_S, APART_S = 20.0, 30.0
-"""Below the first a stopwatch cannot tell a ratio; nearer than the second it is the hand and the load that differ (project's own rules)."""
+"""Below the first a stopwatch cannot tell a ratio; nearer than the second it is the hand and the load that
+differ (project's own rules).
+"""
 MEAN_K = 2.0
-"""Mean oil temperature this near the set point needs no offset (project's own rule, about a reference thermometer and a stirred vat)."""
+"""Mean oil temperature this near the set point needs no offset (project's own rule, about a reference
+thermometer and a stirred vat).
+"""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -29,8 +35,12 @@ class Test:
     note: Note
 
 
-def reckoned_s(fryer: Fryer, oil: Oil, history: FryHistory | None, marks_c: tuple[float, float], room_c: float) -> dict[str, float]:  # fmt: skip
-    """Times this fryer should take: heat-up between two marks; recovery, pressure build and vent of its full load where one is simulated."""
+def reckoned_s(
+    fryer: Fryer, oil: Oil, history: FryHistory | None, marks_c: tuple[float, float], room_c: float
+) -> dict[str, float]:
+    """Times this fryer should take: heat-up between two marks; recovery, pressure build and vent of its full
+    load where one is simulated.
+    """
     found = {"heat_up": heat_up(fryer, oil, *marks_c, room_c).duration_s}
     if history is None:
         return found
@@ -58,21 +68,54 @@ def timed(name: str, measured_s: float | None, expected_s: float | None, shown: 
         return Test(name=name, measured=shown[0], reckoned=shown[1], outcome=Outcome.UNKNOWN, note=note)
     ratio = measured_s / max(expected_s, SHORTEST_S)
     slow = ratio > LIMIT_N and measured_s - expected_s > APART_S
-    text = "{ratio} times what was reckoned: find the cause before service; a licensed technician confirms." if slow else "{ratio} times what was reckoned."  # fmt: skip
+    text = (
+        "{ratio} times what was reckoned: find the cause before service; a licensed technician confirms."
+        if slow
+        else "{ratio} times what was reckoned."
+    )
     note = Note(kind="slow" if slow else "fits", text=text, values={"ratio": round(ratio, 2)})
-    return Test(name=name, measured=shown[0], reckoned=shown[1], outcome=Outcome.FAILS if slow else Outcome.MEETS, note=note)  # fmt: skip
+    return Test(
+        name=name,
+        measured=shown[0],
+        reckoned=shown[1],
+        outcome=Outcome.FAILS if slow else Outcome.MEETS,
+        note=note,
+    )
 
 
-def control(set_c: float, mean_c: float, swing_k: float, fryer: Fryer, shown: tuple[str, str, str]) -> list[Test]:
+def control(
+    set_c: float, mean_c: float, swing_k: float, fryer: Fryer, shown: tuple[str, str, str]
+) -> list[Test]:
     """Mean over cycles against the set point, and the swing against what the programs were designed with."""
     near = abs(mean_c - set_c) <= MEAN_K
     mean = Test(
-        name="mean", measured=shown[0], reckoned=shown[1], outcome=Outcome.MEETS if near else Outcome.FAILS,
-        note=Note(kind="mean", text="The mean of five cycles is at the set point." if near else "An offset is to be entered and checked again."),
-    )  # fmt: skip
+        name="mean",
+        measured=shown[0],
+        reckoned=shown[1],
+        outcome=Outcome.MEETS if near else Outcome.FAILS,
+        note=Note(
+            kind="mean",
+            text=(
+                "The mean of five cycles is at the set point."
+                if near
+                else "An offset is to be entered and checked again."
+            ),
+        ),
+    )
     fits = swing_k <= fryer.swing_k * LIMIT_N + 0.5
     swing = Test(
-        name="swing", measured=shown[2], reckoned="", outcome=Outcome.MEETS if fits else Outcome.FAILS,
-        note=Note(kind="swing", text="The programs were designed with a swing of {swing_k}." if fits else "Wider than the {swing_k} the programs were designed with: design them anew.", values={"swing_k": fryer.swing_k}),
-    )  # fmt: skip
+        name="swing",
+        measured=shown[2],
+        reckoned="",
+        outcome=Outcome.MEETS if fits else Outcome.FAILS,
+        note=Note(
+            kind="swing",
+            text=(
+                "The programs were designed with a swing of {swing_k}."
+                if fits
+                else "Wider than the {swing_k} the programs were designed with: design them anew."
+            ),
+            values={"swing_k": fryer.swing_k},
+        ),
+    )
     return [mean, swing]

@@ -1,6 +1,8 @@
-"""Is a site ready for a fryer? The nameplate against what was measured; three words for each point, and the arithmetic beside it.
+"""Is a site ready for a fryer? The nameplate against what was measured; three words for each point, and the
+arithmetic beside it.
 
-It prepares the talk with the licensed electrician, gas fitter, hood and suppression contractors; it replaces none of them. The maker's plate and manual and local codes win.
+It prepares the talk with the licensed electrician, gas fitter, hood and suppression contractors; it replaces
+none of them. The maker's plate and manual and local codes win.
 """
 
 from __future__ import annotations
@@ -13,11 +15,15 @@ from frywright.model.findings import Note, Outcome
 from frywright.model.units import INCH
 
 VOLTS_LOW_FRAC, VOLTS_HIGH_FRAC = 0.95, 1.05
-"""Measured volts within 5 % of the plate (ANSI C84.1 range A, from memory) unless the maker's plate allows more."""
+"""Measured volts within 5 % of the plate (ANSI C84.1 range A, from memory) unless the maker's plate allows
+more.
+"""
 CONTINUOUS_FRAC = 1.25
 """A breaker carries a continuous load at 125 % (US electrical code 210.20, from memory)."""
 DERATE_FRAC_KM, DERATE_FROM_M = 0.04 / 0.3048, 610.0
-"""Gas input falls 4 % for each 1000 ft above 2000 ft (US fuel gas code, from memory); a licensed fitter changes orifices."""
+"""Gas input falls 4 % for each 1000 ft above 2000 ft (US fuel gas code, from memory); a licensed fitter
+changes orifices.
+"""
 FLAME_M, BAFFLED_M = 16 * INCH, 8 * INCH
 """16 in from an open flame, or an 8 in baffle (US fire code text, local rule wins)."""
 
@@ -63,7 +69,9 @@ class Point:
 def amps(power_w: float, volts: float, phases: int) -> float:
     """Current of a resistive load: P / V, three phases P / (V sqrt 3)."""
     if not power_w > 0 or not volts > 0 or phases not in (1, 3):
-        raise InputError("supply", f"{power_w:g} W, {volts:g} V, {phases} phases", "above 0, with 1 or 3 phases")
+        raise InputError(
+            "supply", f"{power_w:g} W, {volts:g} V, {phases} phases", "above 0, with 1 or 3 phases"
+        )
     return power_w / volts / (sqrt(3.0) if phases == 3 else 1.0)
 
 
@@ -75,7 +83,9 @@ def power_share(plate_volts: float, volts: float) -> float:
 
 
 def altitude_share(altitude_m: float) -> float:
-    """Share of its rated input a gas burner may give at an altitude before it is changed by a licensed fitter."""
+    """Share of its rated input a gas burner may give at an altitude before it is changed by a licensed
+    fitter.
+    """
     return max(0.0, 1.0 - DERATE_FRAC_KM * max(0.0, altitude_m - DERATE_FROM_M) / 1000.0)
 
 
@@ -137,23 +147,57 @@ def _electric(plate: Plate, site: SiteFacts) -> list[Point]:
         share = power_share(plate.volts_n, site.volts_n)
         inside = VOLTS_LOW_FRAC <= site.volts_n / plate.volts_n <= VOLTS_HIGH_FRAC
         text = (
-            "{volts} V measured, {plate} V on the plate: {share_frac} of rated power, heat-up takes {longer} times as long."
+            "{volts} V measured, {plate} V on the plate: {share_frac} of rated power, heat-up takes {longer}"
+            " times as long."
             if inside
-            else "{volts} V measured, {plate} V on the plate: {share_frac} of rated power, heat-up takes {longer} times as long; no-go unless the maker's plate allows it."
+            else (
+                "{volts} V measured, {plate} V on the plate: {share_frac} of rated power, heat-up takes"
+                " {longer} times as long; no-go unless the maker's plate allows it."
+            )
         )
-        found.append(Point(name="voltage", outcome=Outcome.MEETS if inside else Outcome.FAILS, note=Note(kind="voltage", text=text, values={
-            "volts": site.volts_n, "plate": plate.volts_n, "share_frac": share, "longer": round(1.0 / share, 2)})))  # fmt: skip
+        found.append(
+            Point(
+                name="voltage",
+                outcome=Outcome.MEETS if inside else Outcome.FAILS,
+                note=Note(
+                    kind="voltage",
+                    text=text,
+                    values={
+                        "volts": site.volts_n,
+                        "plate": plate.volts_n,
+                        "share_frac": share,
+                        "longer": round(1.0 / share, 2),
+                    },
+                ),
+            )
+        )
     same = None if site.phases_count is None else site.phases_count == plate.phases_count
     found.append(
         Point(
             name="phase",
             outcome=_word(same),
-            note=Note(kind="phase", text="{phases} phases on the plate.", values={"phases": float(plate.phases_count)}),
+            note=Note(
+                kind="phase",
+                text="{phases} phases on the plate.",
+                values={"phases": float(plate.phases_count)},
+            ),
         )
     )
     enough = None if site.breaker_amps_n is None else site.breaker_amps_n >= CONTINUOUS_FRAC * draws
-    found.append(Point(name="breaker", outcome=_word(enough), note=Note(kind="breaker", text="The fryer draws {amps} A; a breaker of at least {least} A, a licensed electrician confirms.", values={
-        "amps": round(draws, 1), "least": round(CONTINUOUS_FRAC * draws, 1)})))  # fmt: skip
+    found.append(
+        Point(
+            name="breaker",
+            outcome=_word(enough),
+            note=Note(
+                kind="breaker",
+                text=(
+                    "The fryer draws {amps} A; a breaker of at least {least} A, a licensed electrician"
+                    " confirms."
+                ),
+                values={"amps": round(draws, 1), "least": round(CONTINUOUS_FRAC * draws, 1)},
+            ),
+        )
+    )
     return found
 
 
@@ -180,7 +224,10 @@ def _gas(plate: Plate, site: SiteFacts) -> list[Point]:
             outcome=_word(inside),
             note=Note(
                 kind="pressure",
-                text="Static and flowing, with everything else running, within the plate's range; leak test by a licensed fitter, never by flame.",
+                text=(
+                    "Static and flowing, with everything else running, within the plate's range; leak test by"
+                    " a licensed fitter, never by flame."
+                ),
             ),
         )
     )

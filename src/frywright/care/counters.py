@@ -1,4 +1,6 @@
-"""Care that is due: by loads, hours at heat, filter turns or days, whichever comes first; and as a calendar."""
+"""Care that is due: by loads, hours at heat, filter turns or days, whichever comes first; and as a
+calendar.
+"""
 
 from __future__ import annotations
 
@@ -35,9 +37,11 @@ def due(task: Task, use: Use) -> Due:
     """When a task is due: the earliest of its counters."""
     found = []
     for counter, every, done, rate in (
-        ("loads", task.loads_count, use.loads_count, use.loads_a_day_n), ("hours at heat", task.heat_s, use.heat_s, use.heat_a_day_s),
-        ("filter turns", task.turns_count, use.turns_count, use.turns_a_day_n), ("days", task.days_count, use.days_count, 1.0),
-    ):  # fmt: skip
+        ("loads", task.loads_count, use.loads_count, use.loads_a_day_n),
+        ("hours at heat", task.heat_s, use.heat_s, use.heat_a_day_s),
+        ("filter turns", task.turns_count, use.turns_count, use.turns_a_day_n),
+        ("days", task.days_count, use.days_count, 1.0),
+    ):
         if every:
             left = every - done
             found.append((left / rate if rate > 0 else (float("inf") if left > 0 else left), counter))
@@ -46,16 +50,23 @@ def due(task: Task, use: Use) -> Due:
 
 
 def calendar(items: Sequence[tuple[str, Due]], today: dt.date, now: dt.datetime) -> str:
-    """Tasks as an iCalendar file (RFC 5545): one all-day event each, overdue ones today; lines folded at 75 octets."""
+    """Tasks as an iCalendar file (RFC 5545): one all-day event each, overdue ones today; lines folded at 75
+    octets.
+    """
     lines = ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//Frywright//care//EN"]
     for where, item in items:
         if item.days_n == float("inf"):
             continue
         day = today + dt.timedelta(days=max(0, int(item.days_n)))
         lines += [
-            "BEGIN:VEVENT", f"UID:{_plain(where)}-{item.task.key}-{day:%Y%m%d}@frywright", f"DTSTAMP:{now.astimezone(dt.UTC):%Y%m%dT%H%M%SZ}",
-            f"DTSTART;VALUE=DATE:{day:%Y%m%d}", f"SUMMARY:{_text(where)}: {_text(item.task.title)}", f"DESCRIPTION:{_text(f'Due by {item.counter}; to be done by: {item.task.who}.')}", "END:VEVENT",
-        ]  # fmt: skip
+            "BEGIN:VEVENT",
+            f"UID:{_plain(where)}-{item.task.key}-{day:%Y%m%d}@frywright",
+            f"DTSTAMP:{now.astimezone(dt.UTC):%Y%m%dT%H%M%SZ}",
+            f"DTSTART;VALUE=DATE:{day:%Y%m%d}",
+            f"SUMMARY:{_text(where)}: {_text(item.task.title)}",
+            f"DESCRIPTION:{_text(f'Due by {item.counter}; to be done by: {item.task.who}.')}",
+            "END:VEVENT",
+        ]
     return "\r\n".join(part for line in [*lines, "END:VCALENDAR"] for part in _folded(line)) + "\r\n"
 
 

@@ -1,4 +1,5 @@
-"""Drills from a kitchen's own fryers and programs: each is simulated, each wrong answer is explained by what happens in vat, lid or piece.
+"""Drills from a kitchen's own fryers and programs: each is simulated, each wrong answer is explained by what
+happens in vat, lid or piece.
 
 A drill belongs to a version of a program; a changed program gives other drills. Nothing is scored.
 """
@@ -18,7 +19,9 @@ from frywright.physics.plan import OVERLOAD_N, FryPlan, make_plan
 from frywright.verdicts.limits import cook_limit
 
 LEAST_K = 1.5
-"""A change that moves the coldest piece by less is no question of how much (project's own rule: a probe cannot tell it)."""
+"""A change that moves the coldest piece by less is no question of how much (project's own rule: a probe
+cannot tell it).
+"""
 LEAST_NOW_K = 0.5
 LATE_S, EARLY_S = 90.0, 120.0
 
@@ -40,41 +43,135 @@ class Change:
     trap: str = "hotter"
 
 
-COLD = "The oil gives heat in proportion to how much hotter it is than the boiling water at the crust: colder oil feeds the core later."
+COLD = (
+    "The oil gives heat in proportion to how much hotter it is than the boiling water at the crust: colder"
+    " oil feeds the core later."
+)
 BIG = "Time to the core grows with the square of thickness: a quarter more weight is about a sixth more time."
 CHILL = "Every degree colder at the drop must be heated first, and the core starts last."
 FULL = "More food boils off more water: the oil falls further and stays low while the crust still boils."
 SHORT = "The core is still climbing at the lift: the last minutes are the steepest."
-LATE = "Without the lid the water boils at the kitchen's own boiling point: the core is heated from a cooler front until pressure builds."
+LATE = (
+    "Without the lid the water boils at the kitchen's own boiling point: the core is heated from a cooler"
+    " front until pressure builds."
+)
 CHANGES = (
     Change(key="cold_oil", text="The oil stood at {oil_c} at the drop.", why=COLD, oil_k=-20.0),
-    Change(key="colder_oil", text="The oil stood at {oil_c} at the drop: it had just been filled up.", why=COLD, oil_k=-35.0),
-    Change(key="big", text="The supplier sent bigger birds: pieces a quarter heavier than the card's.", why=BIG, mass_n=1.25, trap="warmer"),
-    Change(key="chilled", text="The pieces came straight from the coldest shelf, at {start_c}.", why=CHILL, start_k=-4.0, trap="warmer"),
-    Change(key="overload", text="The load was a quarter above the card's.", why=FULL, load_n=OVERLOAD_N, trap="reach"),
-    Change(key="early", text="Somebody lifted two minutes early: guests were waiting.", why=SHORT, early_s=EARLY_S, trap="warmer"),
-    Change(key="late_lid", text="The lid was closed a minute and a half late; the timer ran on from the drop.", why=LATE, late_s=LATE_S, trap="peek"),
-    Change(key="open_lid", text="The lid was never closed; the timer ran on.", why=LATE, never_closed=True, trap="hotter"),
-    Change(key="cold_and_big", text="The oil stood at {oil_c} at the drop, and the pieces were a quarter heavier than the card's.", why=COLD, oil_k=-20.0, mass_n=1.25, trap="warmer"),
-)  # fmt: skip
+    Change(
+        key="colder_oil",
+        text="The oil stood at {oil_c} at the drop: it had just been filled up.",
+        why=COLD,
+        oil_k=-35.0,
+    ),
+    Change(
+        key="big",
+        text="The supplier sent bigger birds: pieces a quarter heavier than the card's.",
+        why=BIG,
+        mass_n=1.25,
+        trap="warmer",
+    ),
+    Change(
+        key="chilled",
+        text="The pieces came straight from the coldest shelf, at {start_c}.",
+        why=CHILL,
+        start_k=-4.0,
+        trap="warmer",
+    ),
+    Change(
+        key="overload",
+        text="The load was a quarter above the card's.",
+        why=FULL,
+        load_n=OVERLOAD_N,
+        trap="reach",
+    ),
+    Change(
+        key="early",
+        text="Somebody lifted two minutes early: guests were waiting.",
+        why=SHORT,
+        early_s=EARLY_S,
+        trap="warmer",
+    ),
+    Change(
+        key="late_lid",
+        text="The lid was closed a minute and a half late; the timer ran on from the drop.",
+        why=LATE,
+        late_s=LATE_S,
+        trap="peek",
+    ),
+    Change(
+        key="open_lid",
+        text="The lid was never closed; the timer ran on.",
+        why=LATE,
+        never_closed=True,
+        trap="hotter",
+    ),
+    Change(
+        key="cold_and_big",
+        text="The oil stood at {oil_c} at the drop, and the pieces were a quarter heavier than the card's.",
+        why=COLD,
+        oil_k=-20.0,
+        mass_n=1.25,
+        trap="warmer",
+    ),
+)
 """Sizes of the changes are this project's choice, about the worst a shift sees."""
 WHAT_NOW = "{situation} The timer of {program} on {fryer} ends. What now?"
 PROBE = "Probe the coldest piece; below its limit the whole load goes back in the oil and is probed again."
-PROBE_WHY = "Simulated: the coldest piece, {piece}, leaves the oil at {core_c}; on a usual day {usual_c}. {why} Only a probe tells the two apart."
+PROBE_WHY = (
+    "Simulated: the coldest piece, {piece}, leaves the oil at {core_c}; on a usual day {usual_c}. {why} Only"
+    " a probe tells the two apart."
+)
 TIMER = "Lift and rack it: the timer has ended."
 TIMER_WHY = "The timer counts minutes, not heat. The coldest piece, {piece}, would go out at {core_c}. {raw}"
 COLOUR = "Lift what is golden, leave what is pale."
-COLOUR_WHY = "Colour comes from the surface alone. Here the crust has browned to {brown_frac} of a usual day while the core is {less_k} colder. {raw}"
+COLOUR_WHY = (
+    "Colour comes from the surface alone. Here the crust has browned to {brown_frac} of a usual day while the"
+    " core is {less_k} colder. {raw}"
+)
 RAW = "That is below the limit of {limit_c}: germs live on in it and make guests ill."
-NEAR = "The simulation passes the limit of {limit_c} here, but it is an estimate of one load: the piece that fails is the one nobody probed."
+NEAR = (
+    "The simulation passes the limit of {limit_c} here, but it is an estimate of one load: the piece that"
+    " fails is the one nobody probed."
+)
 NO_LEVEL = "Whether that meets this place's rule needs the time at temperature: only a probe shows it."
-BURST = "At {half_pa} steam pushes on the lid with more than your weight; when it gives, steam and hot oil hit face and arms, and the food's own water flashes into more."
+BURST = (
+    "At {half_pa} steam pushes on the lid with more than your weight; when it gives, steam and hot oil hit"
+    " face and arms, and the food's own water flashes into more."
+)
 TRAPS = {
-    "hotter": ("Turn the oil up for the last minutes.", "The crust darkens at once, the core hardly notices: heat takes minutes through the meat. Probe, and cook on at the set point.", False),
-    "warmer": ("Rack it; the hold cabinet finishes what is short.", "A hold cabinet keeps heat, it does not cook: a core that is short stays short for an hour. This one went in at {core_c}. {raw}", False),
-    "reach": ("Fish part of it out by hand, so that the rest gets hot.", "Reaching over a boiling vat splashes hot oil on hands and face; a full basket lifted crooked tips. Let it cook, probe, and load less.", True),
-    "peek": ("Open the lid a crack while it cooks, to look.", "Under pressure the gauge reads {gauge_pa}: the lid flies, steam and oil at {oil_end_c} hit face and arms. Zero on the gauge and a silent vent first.", True),
-}  # fmt: skip
+    "hotter": (
+        "Turn the oil up for the last minutes.",
+        (
+            "The crust darkens at once, the core hardly notices: heat takes minutes through the meat. Probe,"
+            " and cook on at the set point."
+        ),
+        False,
+    ),
+    "warmer": (
+        "Rack it; the hold cabinet finishes what is short.",
+        (
+            "A hold cabinet keeps heat, it does not cook: a core that is short stays short for an hour. This"
+            " one went in at {core_c}. {raw}"
+        ),
+        False,
+    ),
+    "reach": (
+        "Fish part of it out by hand, so that the rest gets hot.",
+        (
+            "Reaching over a boiling vat splashes hot oil on hands and face; a full basket lifted crooked"
+            " tips. Let it cook, probe, and load less."
+        ),
+        True,
+    ),
+    "peek": (
+        "Open the lid a crack while it cooks, to look.",
+        (
+            "Under pressure the gauge reads {gauge_pa}: the lid flies, steam and oil at {oil_end_c} hit face"
+            " and arms. Zero on the gauge and a silent vent first."
+        ),
+        True,
+    ),
+}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -119,14 +216,24 @@ def drills_for(kitchen: Kitchen) -> tuple[Drill, ...]:
         The kitchen has no program to drill.
     """
     programs = [kitchen.program(name) for name in sorted({p.name for p in kitchen.programs})]
-    programs = [p for p in programs if any(kitchen.cut(part.cut).poultry for part in kitchen.cut_set(kitchen.product(p.product).cut_set).parts)]  # fmt: skip
+    programs = [
+        p
+        for p in programs
+        if any(
+            kitchen.cut(part.cut).poultry
+            for part in kitchen.cut_set(kitchen.product(p.product).cut_set).parts
+        )
+    ]
     if not programs:
         raise InputError("program", "none", "at least one for poultry", where=kitchen.site.name)
     asked = [(program, change) for program in programs for change in (None, *_changes(program))]
     plans = [_plan(kitchen, program, change) for program, change in asked]
     small = [make_plan(kitchen, p, units_count=1.0) for p in programs if p.under_pressure]
     histories = simulate_many([*plans, *small])
-    runs = [_Run(change=c, plan=plan, history=h, piece=_coldest(h)) for (_, c), plan, h in zip(asked, plans, histories, strict=False)]  # fmt: skip
+    runs = [
+        _Run(change=c, plan=plan, history=h, piece=_coldest(h))
+        for (_, c), plan, h in zip(asked, plans, histories, strict=False)
+    ]
     alone = {h.plan.program.name: h for h in histories[len(plans) :]}
     found: list[Drill] = []
     for program in programs:
@@ -140,7 +247,11 @@ def drills_for(kitchen: Kitchen) -> tuple[Drill, ...]:
 def _changes(program: Program) -> list[Change]:
     closed = program.under_pressure
     total = sum(program.durations_s())
-    return [c for c in CHANGES if (closed or not (c.late_s or c.never_closed)) and (not c.early_s or total > 2.5 * c.early_s)]  # fmt: skip
+    return [
+        c
+        for c in CHANGES
+        if (closed or not (c.late_s or c.never_closed)) and (not c.early_s or total > 2.5 * c.early_s)
+    ]
 
 
 def _plan(kitchen: Kitchen, program: Program, change: Change | None) -> FryPlan:
@@ -153,12 +264,18 @@ def _plan(kitchen: Kitchen, program: Program, change: Change | None) -> FryPlan:
     fryer = kitchen.fryer(program.fryer)
     roomy = replace(fryer, controller=replace(fryer.controller, stage_count=20))
     changed = replace(
-        kitchen, products=tuple(heavier if p.key == product.key else p for p in kitchen.products),
+        kitchen,
+        products=tuple(heavier if p.key == product.key else p for p in kitchen.products),
         fryers=tuple(roomy if f.key == fryer.key else f for f in kitchen.fryers),
-    )  # fmt: skip
+    )
     usual = make_plan(kitchen, program)
     edited = replace(program.timed(), stages=_stages(program, change))
-    return make_plan(changed, edited, units_count=usual.units_count * change.load_n, oil_start_c=usual.oil_start_c + change.oil_k)  # fmt: skip
+    return make_plan(
+        changed,
+        edited,
+        units_count=usual.units_count * change.load_n,
+        oil_start_c=usual.oil_start_c + change.oil_k,
+    )
 
 
 def _stages(program: Program, change: Change) -> tuple[Stage, ...]:
@@ -170,7 +287,10 @@ def _stages(program: Program, change: Change) -> tuple[Stage, ...]:
         at = next(n for n, s in enumerate(stages) if s.lid is LidState.PRESSURE)
         length = stages[at].duration_s or 0.0
         late = min(change.late_s, 0.5 * length)
-        split = (replace(stages[at], lid=LidState.OPEN, duration_s=late), replace(stages[at], duration_s=length - late))
+        split = (
+            replace(stages[at], lid=LidState.OPEN, duration_s=late),
+            replace(stages[at], duration_s=length - late),
+        )
         return (*stages[:at], *split, *stages[at + 1 :])
     left, kept = sum(program.durations_s()) - change.early_s, []
     for stage in stages:
@@ -210,11 +330,18 @@ def _values(usual: _Run, run: _Run) -> dict[str, float | str]:
     lift = run.history.lift_s
     end = int((run.history.time_s <= lift).sum()) - 1
     return {
-        "piece": run.piece.kind.cut.title, "core_c": run.piece.core_at_lift_c, "usual_c": usual.piece.core_at_lift_c, "less_k": max(less, 0.0),
-        "brown_frac": min(1.0, run.piece.browning_n / max(usual.piece.browning_n, 1e-9)), "gauge_pa": float(run.history.gauge_pa.max()),
-        "oil_end_c": float(run.history.oil_c[end]), "oil_c": run.plan.oil_start_c, "start_c": run.plan.product.start_temp_c,
-        "program": run.plan.program.name, "fryer": run.plan.fryer.name,
-    }  # fmt: skip
+        "piece": run.piece.kind.cut.title,
+        "core_c": run.piece.core_at_lift_c,
+        "usual_c": usual.piece.core_at_lift_c,
+        "less_k": max(less, 0.0),
+        "brown_frac": min(1.0, run.piece.browning_n / max(usual.piece.browning_n, 1e-9)),
+        "gauge_pa": float(run.history.gauge_pa.max()),
+        "oil_end_c": float(run.history.oil_c[end]),
+        "oil_c": run.plan.oil_start_c,
+        "start_c": run.plan.product.start_temp_c,
+        "program": run.plan.program.name,
+        "fryer": run.plan.fryer.name,
+    }
 
 
 def _now(program: Program, usual: _Run, run: _Run, limit_c: float | None) -> Drill:
@@ -230,15 +357,25 @@ def _now(program: Program, usual: _Run, run: _Run, limit_c: float | None) -> Dri
         Choice(text=trap, why=trap_why, hurts=hurts, values=values),
     )
     question = Note(kind="now", text=WHAT_NOW, values={**values, "situation": change.text})
-    return Drill(key=_key(program, f"now-{change.key}"), program=program.name, version=program.version, fryer=program.fryer, question=question, choices=choices)  # fmt: skip
+    return Drill(
+        key=_key(program, f"now-{change.key}"),
+        program=program.name,
+        version=program.version,
+        fryer=program.fryer,
+        question=question,
+        choices=choices,
+    )
 
 
 def _how_much(program: Program, run: _Run, less: float) -> Drill:
     change = run.change
     assert change is not None
     told: dict[str, float | str] = {
-        "oil_c": run.plan.oil_start_c, "start_c": run.plan.product.start_temp_c, "less_k": less, "why": change.why,
-    }  # fmt: skip
+        "oil_c": run.plan.oil_start_c,
+        "start_c": run.plan.product.start_temp_c,
+        "less_k": less,
+        "why": change.why,
+    }
     why = "Simulated: {less_k} colder. {why}"
     choices = (
         Choice(text="No colder: the time is the same.", why=why, values=told),
@@ -246,13 +383,25 @@ def _how_much(program: Program, run: _Run, less: float) -> Drill:
         Choice(text="About {guess_k} colder.", why=why, values={**told, "guess_k": 3.0 * less}),
     )
     text = "{situation} How much colder than usual is the coldest piece of {program} at the lift?"
-    question = Note(kind="how_much", text=text, values={**told, "situation": change.text, "program": program.name})
-    return Drill(key=_key(program, f"much-{change.key}"), program=program.name, version=program.version, fryer=program.fryer, question=question, choices=choices)  # fmt: skip
+    question = Note(
+        kind="how_much", text=text, values={**told, "situation": change.text, "program": program.name}
+    )
+    return Drill(
+        key=_key(program, f"much-{change.key}"),
+        program=program.name,
+        version=program.version,
+        fryer=program.fryer,
+        question=question,
+        choices=choices,
+    )
 
 
 def _worst(program: Program, changed: Sequence[_Run]) -> Drill | None:
     """Which of three leaves the coldest piece rawest; only where the simulation tells them well apart."""
-    single = sorted((r for r in changed if r.change and r.change.key != "cold_and_big"), key=lambda r: r.piece.core_at_lift_c)  # fmt: skip
+    single = sorted(
+        (r for r in changed if r.change and r.change.key != "cold_and_big"),
+        key=lambda r: r.piece.core_at_lift_c,
+    )
     kept = single[:1]
     for run in single[1:]:
         if run.piece.core_at_lift_c - kept[-1].piece.core_at_lift_c >= LEAST_K and len(kept) < 3:
@@ -260,58 +409,161 @@ def _worst(program: Program, changed: Sequence[_Run]) -> Drill | None:
     if len(kept) < 3:
         return None
     choices = tuple(
-        Choice(text=r.change.text, why="Simulated: it leaves the coldest piece at {core_c}. {why}", right=r is kept[0], values={
-            "core_c": r.piece.core_at_lift_c, "why": r.change.why, "oil_c": r.plan.oil_start_c, "start_c": r.plan.product.start_temp_c})
-        for r in kept if r.change
-    )  # fmt: skip
-    question = Note(kind="worst", text="Which of these leaves the coldest piece of {program} on {fryer} rawest?", values={"program": program.name, "fryer": kept[0].plan.fryer.name})  # fmt: skip
-    return Drill(key=_key(program, "worst"), program=program.name, version=program.version, fryer=program.fryer, question=question, choices=choices)  # fmt: skip
+        Choice(
+            text=r.change.text,
+            why="Simulated: it leaves the coldest piece at {core_c}. {why}",
+            right=r is kept[0],
+            values={
+                "core_c": r.piece.core_at_lift_c,
+                "why": r.change.why,
+                "oil_c": r.plan.oil_start_c,
+                "start_c": r.plan.product.start_temp_c,
+            },
+        )
+        for r in kept
+        if r.change
+    )
+    question = Note(
+        kind="worst",
+        text="Which of these leaves the coldest piece of {program} on {fryer} rawest?",
+        values={"program": program.name, "fryer": kept[0].plan.fryer.name},
+    )
+    return Drill(
+        key=_key(program, "worst"),
+        program=program.name,
+        version=program.version,
+        fryer=program.fryer,
+        question=question,
+        choices=choices,
+    )
 
 
-VENT_TIMED = "Simulated: a full load takes about {vent_s} from working pressure; clogged passages take longer. The timer is no proof."
+VENT_TIMED = (
+    "Simulated: a full load takes about {vent_s} from working pressure; clogged passages take longer. The"
+    " timer is no proof."
+)
 VENT_UNTIMED = "Nobody has timed this vent, and clogged passages take longer. The timer is no proof."
 STUCK_TIMED = (
-    "Four times the usual vent time of {vent_s} has passed on {fryer} and the gauge has not fallen to zero. What now?"
+    "Four times the usual vent time of {vent_s} has passed on {fryer} and the gauge has not fallen to zero."
+    " What now?"
 )
-STUCK_UNTIMED = "Four times the usual vent time has passed on {fryer} and the gauge has not fallen to zero. What now?"
+STUCK_UNTIMED = (
+    "Four times the usual vent time has passed on {fryer} and the gauge has not fallen to zero. What now?"
+)
 
 
 def _pressure(program: Program, usual: _Run, alone: FryHistory) -> list[Drill]:
     history, fryer = usual.history, usual.plan.fryer
     values: dict[str, float | str] = {
-        "program": program.name, "fryer": fryer.name, "vent_s": history.told_vent_s or 0.0, "gauge_pa": fryer.working_gauge_pa, "half_pa": 0.5 * fryer.working_gauge_pa,
-        "alone_pa": float(alone.gauge_pa.max()), "raw": BURST,
-    }  # fmt: skip
+        "program": program.name,
+        "fryer": fryer.name,
+        "vent_s": history.told_vent_s or 0.0,
+        "gauge_pa": fryer.working_gauge_pa,
+        "half_pa": 0.5 * fryer.working_gauge_pa,
+        "alone_pa": float(alone.gauge_pa.max()),
+        "raw": BURST,
+    }
     left = Drill(
-        key=_key(program, "gauge"), program=program.name, version=program.version, fryer=program.fryer,
-        question=Note(kind="gauge", text="The timer of {program} on {fryer} has ended, the vent is open, the gauge reads {half_pa}. Guests wait. What now?", values=values),
-        choices=(
-            Choice(text="Wait until the gauge reads zero and the vent is silent.", why=VENT_UNTIMED if history.told_vent_s is None else VENT_TIMED, right=True, values=values),
-            Choice(text="Turn the lid now; it is nearly down.", why=BURST, hurts=True, values=values),
-            Choice(text="Lever it with the basket handle to help it along.", why=BURST, hurts=True, values=values),
-            Choice(text="Reset the timer and open when it rings again.", why="A timer knows nothing of pressure. {raw}", hurts=True, values=values),
+        key=_key(program, "gauge"),
+        program=program.name,
+        version=program.version,
+        fryer=program.fryer,
+        question=Note(
+            kind="gauge",
+            text=(
+                "The timer of {program} on {fryer} has ended, the vent is open, the gauge reads {half_pa}."
+                " Guests wait. What now?"
+            ),
+            values=values,
         ),
-    )  # fmt: skip
-    stuck = Drill(
-        key=_key(program, "stuck"), program=program.name, version=program.version, fryer=program.fryer,
-        question=Note(kind="stuck", text=STUCK_UNTIMED if history.told_vent_s is None else STUCK_TIMED, values=values),
         choices=(
-            Choice(text="Leave it shut, heat off, keep people away, stop-use, call a qualified person.", why="A passage is blocked. Pressure that cannot leave through the vent leaves through the lid.", right=True, values=values),
-            Choice(text="Tap the vent or the relief valve until it goes.", why="A valve that lets go blows steam over whoever taps it; only a qualified person touches it.", hurts=True, values=values),
+            Choice(
+                text="Wait until the gauge reads zero and the vent is silent.",
+                why=VENT_UNTIMED if history.told_vent_s is None else VENT_TIMED,
+                right=True,
+                values=values,
+            ),
+            Choice(text="Turn the lid now; it is nearly down.", why=BURST, hurts=True, values=values),
+            Choice(
+                text="Lever it with the basket handle to help it along.", why=BURST, hurts=True, values=values
+            ),
+            Choice(
+                text="Reset the timer and open when it rings again.",
+                why="A timer knows nothing of pressure. {raw}",
+                hurts=True,
+                values=values,
+            ),
+        ),
+    )
+    stuck = Drill(
+        key=_key(program, "stuck"),
+        program=program.name,
+        version=program.version,
+        fryer=program.fryer,
+        question=Note(
+            kind="stuck", text=STUCK_UNTIMED if history.told_vent_s is None else STUCK_TIMED, values=values
+        ),
+        choices=(
+            Choice(
+                text="Leave it shut, heat off, keep people away, stop-use, call a qualified person.",
+                why=(
+                    "A passage is blocked. Pressure that cannot leave through the vent leaves through the"
+                    " lid."
+                ),
+                right=True,
+                values=values,
+            ),
+            Choice(
+                text="Tap the vent or the relief valve until it goes.",
+                why=(
+                    "A valve that lets go blows steam over whoever taps it; only a qualified person"
+                    " touches it."
+                ),
+                hurts=True,
+                values=values,
+            ),
             Choice(text="Open the lid slowly, it has had time enough.", why=BURST, hurts=True, values=values),
         ),
-    )  # fmt: skip
+    )
     found = [left, stuck]
     if float(alone.gauge_pa.max()) < 0.9 * fryer.working_gauge_pa:
-        found.append(Drill(
-            key=_key(program, "small"), program=program.name, version=program.version, fryer=program.fryer,
-            question=Note(kind="small", text="A single unit goes into {fryer} with {program}. What will the gauge show at most?", values=values),
-            choices=(
-                Choice(text="{alone_pa}: too little steam to fill the head.", why="Simulated. Water then boils cooler and the cook is another one: small loads need a program of their own.", right=True, values=values),
-                Choice(text="{gauge_pa}, as always.", why="Pressure comes from the food's own steam, not from the lid. Simulated: {alone_pa}.", values=values),
-                Choice(text="More: there is more room for steam.", why="More room and less steam mean less pressure. Simulated: {alone_pa}.", values=values),
-            ),
-        ))  # fmt: skip
+        found.append(
+            Drill(
+                key=_key(program, "small"),
+                program=program.name,
+                version=program.version,
+                fryer=program.fryer,
+                question=Note(
+                    kind="small",
+                    text="A single unit goes into {fryer} with {program}. What will the gauge show at most?",
+                    values=values,
+                ),
+                choices=(
+                    Choice(
+                        text="{alone_pa}: too little steam to fill the head.",
+                        why=(
+                            "Simulated. Water then boils cooler and the cook is another one: small loads need"
+                            " a program of their own."
+                        ),
+                        right=True,
+                        values=values,
+                    ),
+                    Choice(
+                        text="{gauge_pa}, as always.",
+                        why=(
+                            "Pressure comes from the food's own steam, not from the lid. Simulated:"
+                            " {alone_pa}."
+                        ),
+                        values=values,
+                    ),
+                    Choice(
+                        text="More: there is more room for steam.",
+                        why="More room and less steam mean less pressure. Simulated: {alone_pa}.",
+                        values=values,
+                    ),
+                ),
+            )
+        )
     return found
 
 
@@ -321,5 +573,7 @@ def _key(program: Program, name: str) -> str:
 
 def _mixed(drill: Drill) -> Drill:
     """Choices in an order fixed by the key, so that the right one is not always first."""
-    order = sorted(range(len(drill.choices)), key=lambda n: hashlib.sha256(f"{drill.key}{n}".encode()).hexdigest())
+    order = sorted(
+        range(len(drill.choices)), key=lambda n: hashlib.sha256(f"{drill.key}{n}".encode()).hexdigest()
+    )
     return replace(drill, choices=tuple(drill.choices[n] for n in order))

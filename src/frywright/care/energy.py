@@ -1,4 +1,6 @@
-"""Energy of a fryer: a day by parts, heat-up and melt, start times under a cap, setback, and the quantities of the test methods (ASTM F1361, F1964)."""
+"""Energy of a fryer: a day by parts, heat-up and melt, start times under a cap, setback, and the quantities
+of the test methods (ASTM F1361, F1964).
+"""
 
 from __future__ import annotations
 
@@ -29,8 +31,17 @@ class EnergyDay:
         return self.preheat_j + self.idle_j + self.cook_j
 
 
-def energy_day(on_s: float, food_kg: float, capacity_kg_s: float, idle_w: float, food_j_kg: float, efficiency_frac: float, preheat_j: float) -> EnergyDay:  # fmt: skip
-    """A day of one fryer; the time that the food needs at the production capacity is cooking, the rest is idle.
+def energy_day(
+    on_s: float,
+    food_kg: float,
+    capacity_kg_s: float,
+    idle_w: float,
+    food_j_kg: float,
+    efficiency_frac: float,
+    preheat_j: float,
+) -> EnergyDay:
+    """A day of one fryer; the time that the food needs at the production capacity is cooking, the rest is
+    idle.
 
     Raises
     ------
@@ -70,7 +81,9 @@ def cooking_efficiency(food_kg: float, food_j_kg: float, energy_j: float) -> flo
 
 STEPS_K = 1.0
 LOW_HEAT_FRAC = 0.25
-"""Mean share of full heat while solid shortening melts under low heat (estimate, no source; the control's own melt cycle wins)."""
+"""Mean share of full heat while solid shortening melts under low heat (estimate, no source; the control's own
+melt cycle wins).
+"""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -92,7 +105,8 @@ def idle_w(fryer: Fryer, set_c: float, room_c: float) -> float:
 
 
 def heat_up(fryer: Fryer, oil: Oil, from_c: float, to_c: float, room_c: float) -> Warming:
-    """Time and energy from one temperature to another at full heat, solid shortening melted first under low heat.
+    """Time and energy from one temperature to another at full heat, solid shortening melted first under low
+    heat.
 
     Raises
     ------
@@ -100,9 +114,16 @@ def heat_up(fryer: Fryer, oil: Oil, from_c: float, to_c: float, room_c: float) -
         A range that does not rise, or a fryer whose heat cannot reach it.
     """
     if not -10.0 <= from_c < to_c <= CEILING_C:
-        raise InputError("heat-up", f"{from_c:.0f} to {to_c:.0f} °C", "a rise, up to 230 °C", where=fryer.name)
+        raise InputError(
+            "heat-up", f"{from_c:.0f} to {to_c:.0f} °C", "a rise, up to 230 °C", where=fryer.name
+        )
     if fryer.heater_w <= idle_w(fryer, to_c, room_c) * 1.02:
-        raise InputError("heater", f"{fryer.heater_w:.0f} W", "more than the fryer loses at that temperature", where=fryer.name)  # fmt: skip
+        raise InputError(
+            "heater",
+            f"{fryer.heater_w:.0f} W",
+            "more than the fryer loses at that temperature",
+            where=fryer.name,
+        )
     seconds = energy = 0.0
     steps = max(1, ceil((to_c - from_c) / STEPS_K))
     width = (to_c - from_c) / steps
@@ -113,7 +134,9 @@ def heat_up(fryer: Fryer, oil: Oil, from_c: float, to_c: float, room_c: float) -
         seconds, energy = seconds + took, energy + took * fryer.heater_w
     if fryer.solid_fat and from_c < MELTED_C:
         melt = melt_j(fryer.oil_mass_kg, from_c, MELTED_C) - fryer.oil_mass_kg * 2000.0 * (MELTED_C - from_c)
-        seconds += melt / (LOW_HEAT_FRAC * fryer.heater_w) + (MELTED_C - from_c) * capacity_j_k(fryer, oil, MELTED_C) / fryer.heater_w * (1 / LOW_HEAT_FRAC - 1)  # fmt: skip
+        seconds += melt / (LOW_HEAT_FRAC * fryer.heater_w) + (MELTED_C - from_c) * capacity_j_k(
+            fryer, oil, MELTED_C
+        ) / fryer.heater_w * (1 / LOW_HEAT_FRAC - 1)
         energy += melt
     return Warming(duration_s=seconds, energy_j=energy)
 
@@ -132,7 +155,8 @@ class Start:
 
 
 def start_times(starts: Sequence[Start], cap_w: float = inf) -> list[float]:
-    """Latest start of every fryer so that each is ready in time and the heaters together stay under the cap; holding counts at its mean.
+    """Latest start of every fryer so that each is ready in time and the heaters together stay under the cap;
+    holding counts at its mean.
 
     Raises
     ------
@@ -145,9 +169,11 @@ def start_times(starts: Sequence[Start], cap_w: float = inf) -> list[float]:
         one = starts[n]
         if one.power_w - one.idle_w > spare + 1e-9:
             raise InputError(
-                "cap", f"{cap_w / 1000:.1f} kW", "at least {least} kW: one fryer heating while the others hold",
+                "cap",
+                f"{cap_w / 1000:.1f} kW",
+                "at least {least} kW: one fryer heating while the others hold",
                 values={"least": round((sum(s.idle_w for s in starts) + one.power_w - one.idle_w) / 1000, 1)},
-            )  # fmt: skip
+            )
         latest = one.ready_s - one.heat_up_s
         trials = [latest, *(t - one.heat_up_s for t in found.values() if t - one.heat_up_s < latest)]
         found[n] = max(t for t in trials if _peak(starts, found, n, t) <= spare + 1e-9)
@@ -161,7 +187,9 @@ def _peak(starts: Sequence[Start], found: dict[int, float], n: int, start: float
     extra = [starts[k].power_w - starts[k].idle_w for k in found]
     spans = [(t, t + starts[k].heat_up_s) for k, t in found.items()]
     own = starts[n].power_w - starts[n].idle_w
-    return max(own + sum(w for w, (a, b) in zip(extra, spans, strict=True) if a <= edge < b) for edge in edges)
+    return max(
+        own + sum(w for w, (a, b) in zip(extra, spans, strict=True) if a <= edge < b) for edge in edges
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -174,7 +202,8 @@ class Setback:
 
 
 def setback(fryer: Fryer, oil: Oil, set_c: float, lowest_c: float, pause_s: float, room_c: float) -> Setback:
-    """A pause with the heat set back to ``lowest_c`` and back at the set point by its end; loss follows the oil's temperature.
+    """A pause with the heat set back to ``lowest_c`` and back at the set point by its end; loss follows the
+    oil's temperature.
 
     Raises
     ------
@@ -182,7 +211,9 @@ def setback(fryer: Fryer, oil: Oil, set_c: float, lowest_c: float, pause_s: floa
         A setback that is not below the set point, or no pause.
     """
     if not room_c < lowest_c < set_c or not pause_s > 0:
-        raise InputError("setback", f"{lowest_c:.0f} °C", "between the room and the set point", where=fryer.name)
+        raise InputError(
+            "setback", f"{lowest_c:.0f} °C", "between the room and the set point", where=fryer.name
+        )
     heat, temp, t, lost, step = capacity_j_k(fryer, oil, set_c), set_c, 0.0, 0.0, 10.0
     while t < pause_s:
         back = heat * (set_c - temp) / (fryer.heater_w - idle_w(fryer, set_c, room_c))
@@ -203,7 +234,9 @@ RECOVERED_K = to_inside(10.0, "f_diff")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HeavyLoad:
-    """What a heavy-load cooking test reports, by the definitions of ASTM F1361 (open) and F1964 (pressure), from a simulation."""
+    """What a heavy-load cooking test reports, by the definitions of ASTM F1361 (open) and F1964 (pressure),
+    from a simulation.
+    """
 
     load_kg: float
     cook_s: float
@@ -218,8 +251,9 @@ class HeavyLoad:
 def heavy_load(history: FryHistory, input_share_frac: float = 1.0) -> HeavyLoad:
     """Cooking-energy efficiency, production capacity and recovery of a simulated load.
 
-    Energy into the food is what the oil gave it: heater less loss to the room and less what oil and metal gained. Energy in is counted until
-    the oil stands where it stood at the drop; capacity is the load over cook time and recovery.
+    Energy into the food is what the oil gave it: heater less loss to the room and less what oil and metal
+    gained. Energy in is counted until the oil stands where it stood at the drop; capacity is the load over
+    cook time and recovery.
 
     Parameters
     ----------
@@ -241,11 +275,21 @@ def heavy_load(history: FryHistory, input_share_frac: float = 1.0) -> HeavyLoad:
     gained = capacity_j_k(fryer, oil, 0.5 * (start + at_lift)) * (at_lift - start)
     heater = history.heat_kwh * 3.6e6
     food = heater - lost - gained
-    back = heat_up(fryer, oil, at_lift, start, room) if at_lift < start - 1e-6 else Warming(duration_s=0.0, energy_j=0.0)  # fmt: skip
+    back = (
+        heat_up(fryer, oil, at_lift, start, room)
+        if at_lift < start - 1e-6
+        else Warming(duration_s=0.0, energy_j=0.0)
+    )
     near = start - RECOVERED_K
     recovery = heat_up(fryer, oil, at_lift, near, room).duration_s if at_lift < near - 1e-6 else 0.0
     energy = (heater + back.energy_j - max(0.0, gained)) / input_share_frac
     return HeavyLoad(
-        load_kg=plan.load_kg, cook_s=lift, recovery_s=recovery, energy_j=energy, food_j=food, efficiency_frac=food / energy,
-        capacity_kg_s=plan.load_kg / (lift + recovery), cooking_rate_w=energy / (lift + back.duration_s),
-    )  # fmt: skip
+        load_kg=plan.load_kg,
+        cook_s=lift,
+        recovery_s=recovery,
+        energy_j=energy,
+        food_j=food,
+        efficiency_frac=food / energy,
+        capacity_kg_s=plan.load_kg / (lift + recovery),
+        cooking_rate_w=energy / (lift + back.duration_s),
+    )

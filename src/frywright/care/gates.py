@@ -1,4 +1,6 @@
-"""The order of a commissioning: what must be done before what, who may sign, and which steps have no way past."""
+"""The order of a commissioning: what must be done before what, who may sign, and which steps have no way
+past.
+"""
 
 from __future__ import annotations
 
@@ -14,7 +16,9 @@ from frywright.model.fryer import Fryer
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Step:
-    """One step. ``needs`` are done before it; of a hard step's needs none can be passed over, not even with a name and a reason."""
+    """One step. ``needs`` are done before it; of a hard step's needs none can be passed over, not even with a
+    name and a reason.
+    """
 
     key: str
     title: str
@@ -31,7 +35,9 @@ class Step:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Signed:
-    """Who signs a step, with whom and as what; a name and a reason where a soft step goes before what it needs."""
+    """Who signs a step, with whom and as what; a name and a reason where a soft step goes before what it
+    needs.
+    """
 
     who: str
     role: str
@@ -45,9 +51,15 @@ class Signed:
 def _steps() -> tuple[Step, ...]:
     names = ("key", "title", "title_es", "who", "why", "why_es", "hard")
     return tuple(
-        Step(needs=tuple(t["needs"]), people_count=t.get("people", 1), applies=t.get("applies", ""), figures=tuple(t.get("figures", ())), **{n: t[n] for n in names})
+        Step(
+            needs=tuple(t["needs"]),
+            people_count=t.get("people", 1),
+            applies=t.get("applies", ""),
+            figures=tuple(t.get("figures", ())),
+            **{n: t[n] for n in names},
+        )
         for t in catalog.table("care/commissioning.toml")["step"]
-    )  # fmt: skip
+    )
 
 
 def steps_for(fryer: Fryer) -> tuple[Step, ...]:
@@ -79,10 +91,18 @@ def check(step: Step, done: Collection[str], signed: Signed) -> tuple[str, ...]:
         A role that may not sign it, no second person where two must look, or a step before what it needs.
     """
     if signed.role not in ROLES or ROLES.index(signed.role) < ROLES.index(step.who):
-        raise InputError("role", repr(signed.role), "{who} or more: nobody else signs this step", where=step.title, values={"who": step.who})  # fmt: skip
+        raise InputError(
+            "role",
+            repr(signed.role),
+            "{who} or more: nobody else signs this step",
+            where=step.title,
+            values={"who": step.who},
+        )
     if len(signed.who.strip()) < 2:
         raise InputError("who", repr(signed.who), "the name of the person who did it", where=step.title)
-    if step.people_count > 1 and (len(signed.second.strip()) < 2 or signed.second.strip().lower() == signed.who.strip().lower()):  # fmt: skip
+    if step.people_count > 1 and (
+        len(signed.second.strip()) < 2 or signed.second.strip().lower() == signed.who.strip().lower()
+    ):
         raise InputError("second", repr(signed.second), "another person, who looked too", where=step.title)
     if step.who == "licensed" and len(signed.note.strip()) < 4:
         raise InputError("note", repr(signed.note), "the licence, report or tag number", where=step.title)
@@ -90,7 +110,19 @@ def check(step: Step, done: Collection[str], signed: Signed) -> tuple[str, ...]:
     if not open_needs:
         return ()
     if step.hard:
-        raise InputError("step", step.key, "after {needs}: this order has no way past", where=step.title, values={"needs": ", ".join(open_needs)})  # fmt: skip
+        raise InputError(
+            "step",
+            step.key,
+            "after {needs}: this order has no way past",
+            where=step.title,
+            values={"needs": ", ".join(open_needs)},
+        )
     if len(signed.pass_name.strip()) < 3 or len(signed.pass_reason.strip()) < 10:
-        raise InputError("step", step.key, "after {needs}, or with a name and a reason that stand on the handover", where=step.title, values={"needs": ", ".join(open_needs)})  # fmt: skip
+        raise InputError(
+            "step",
+            step.key,
+            "after {needs}, or with a name and a reason that stand on the handover",
+            where=step.title,
+            values={"needs": ", ".join(open_needs)},
+        )
     return open_needs

@@ -1,4 +1,6 @@
-"""Is a fryer wearing? Timed figures against its first day, their trend, and what usually lies behind a slow one."""
+"""Is a fryer wearing? Timed figures against its first day, their trend, and what usually lies behind a slow
+one.
+"""
 
 from __future__ import annotations
 
@@ -12,13 +14,20 @@ from frywright.model.errors import InputError
 from frywright.model.findings import Note, Outcome
 
 LIMIT_N, WATCH_N = 1.30, 1.15
-"""A figure 30 % above its first day is out (common practice for pressure build, no source; taken for the others by this project), half of that is watched."""
+"""A figure 30 % above its first day is out (common practice for pressure build, no source; taken for the
+others by this project), half of that is watched.
+"""
 LEAST_COUNT = 4
 """Readings below which no trend is told (project's own rule)."""
 FIGURES = {
-    "heat_up": "Slow heat: voltage, a lost phase or element, low gas, scale, low oil, a draught under the hood.",
+    "heat_up": (
+        "Slow heat: voltage, a lost phase or element, low gas, scale, low oil, a draught under the hood."
+    ),
     "pressure_build": "Slow pressure: the lid seal, a load smaller than usual, or a vent that leaks.",
-    "vent_down": "Slow vent: a passage that clogs. Clean it by the manual; where the gauge does not fall to zero it is stop-use.",
+    "vent_down": (
+        "Slow vent: a passage that clogs. Clean it by the manual; where the gauge does not fall to zero it is"
+        " stop-use."
+    ),
     "recovery": "Slow recovery: weak heat, a load larger than usual, low or old oil.",
 }
 """Timed figures, and their usual causes, most likely first (common practice, no source)."""
@@ -26,7 +35,9 @@ FIGURES = {
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Wear:
-    """Where a figure stands: ratio of the middle of its last three to the first day, and days until it would pass the limit."""
+    """Where a figure stands: ratio of the middle of its last three to the first day, and days until it would
+    pass the limit.
+    """
 
     figure: str
     first_s: float
@@ -52,12 +63,27 @@ def wear(figure: str, first_s: float | None, days: Sequence[float], values_s: Se
     """
     if figure not in FIGURES:
         raise InputError("figure", repr(figure), "one of: {known}", values={"known": ", ".join(FIGURES)})
-    if len(days) != len(values_s) or not values_s or min(values_s) <= 0 or (first_s is not None and first_s <= 0):
+    if (
+        len(days) != len(values_s)
+        or not values_s
+        or min(values_s) <= 0
+        or (first_s is not None and first_s <= 0)
+    ):
         raise InputError("readings", f"{len(values_s)}", "one or more times above 0")
     last = median(values_s[-3:])
     if first_s is None:
-        note = Note(kind="no_first_day", text="No figure of its first day is kept, so nothing can be said of wear.")
-        return Wear(figure=figure, first_s=0.0, last_s=last, ratio_n=0.0, reaches_days_n=inf, outcome=Outcome.UNKNOWN, note=note)  # fmt: skip
+        note = Note(
+            kind="no_first_day", text="No figure of its first day is kept, so nothing can be said of wear."
+        )
+        return Wear(
+            figure=figure,
+            first_s=0.0,
+            last_s=last,
+            ratio_n=0.0,
+            reaches_days_n=inf,
+            outcome=Outcome.UNKNOWN,
+            note=note,
+        )
     ratio = last / first_s
     reaches = _reaches(first_s * LIMIT_N, days, values_s) if ratio < LIMIT_N else 0.0
     if ratio >= LIMIT_N:
@@ -67,14 +93,24 @@ def wear(figure: str, first_s: float | None, days: Sequence[float], values_s: Se
     else:
         note = Note(kind="normal", text="As on its first day.")
     outcome = Outcome.FAILS if ratio >= LIMIT_N else Outcome.MEETS
-    return Wear(figure=figure, first_s=first_s, last_s=last, ratio_n=ratio, reaches_days_n=reaches, outcome=outcome, note=note)  # fmt: skip
+    return Wear(
+        figure=figure,
+        first_s=first_s,
+        last_s=last,
+        ratio_n=ratio,
+        reaches_days_n=reaches,
+        outcome=outcome,
+        note=note,
+    )
 
 
 def _reaches(limit: float, days: Sequence[float], values: Sequence[float]) -> float:
     """Days from the last reading until the line of middle slopes (Theil-Sen) passes the limit."""
     if len(values) < LEAST_COUNT:
         return inf
-    slopes = [(b - a) / (t - s) for (s, a), (t, b) in combinations(zip(days, values, strict=True), 2) if t > s]
+    slopes = [
+        (b - a) / (t - s) for (s, a), (t, b) in combinations(zip(days, values, strict=True), 2) if t > s
+    ]
     slope = median(slopes) if slopes else 0.0
     level = median([v + slope * (days[-1] - d) for d, v in zip(days, values, strict=True)])
     return max(0.0, (limit - level) / slope) if slope > 0 else inf

@@ -10,9 +10,13 @@ FOLDERS = ("foods", "oils", "coatings", "cuts", "kinetics", "standards", "proced
 ORIGINS = ("measured", "correlation", "standard", "estimate", "common practice", "recalled", "secondary")
 
 PLAUSIBLE = {
-    "density": (500.0, 2500.0), "cp": (500.0, 5000.0), "conductivity": (0.02, 3.0),
-    "half_thickness_m": (0.002, 0.08), "film_kg_m2": (0.0, 1.5), "temp_c": (-5.0, 260.0),
-}  # fmt: skip
+    "density": (500.0, 2500.0),
+    "cp": (500.0, 5000.0),
+    "conductivity": (0.02, 3.0),
+    "half_thickness_m": (0.002, 0.08),
+    "film_kg_m2": (0.0, 1.5),
+    "temp_c": (-5.0, 260.0),
+}
 """Magnitudes outside which a printed value is taken for a slip of unit."""
 
 

@@ -81,12 +81,16 @@ def parse_kitchen(text: str, file: str = "kitchen.toml") -> Kitchen:
     return replace(kitchen, care=_known_fryers(kitchen, care, source), emergency=emergency or Emergency())
 
 
-def _one_of(tables: Mapping[str, Any], name: str, source: Source, problems: list[Problem], kind: type[Any]) -> Any:
+def _one_of(
+    tables: Mapping[str, Any], name: str, source: Source, problems: list[Problem], kind: type[Any]
+) -> Any:
     """The single table of a name as its dataclass, None where the file has none."""
     if name not in tables:
         return None
     if not isinstance(tables[name], dict):
-        problems.append(source.problem(f"{name}[0]", "", f"[[{name}]] is a list", f"Write [{name}] with one bracket."))
+        problems.append(
+            source.problem(f"{name}[0]", "", f"[[{name}]] is a list", f"Write [{name}] with one bracket.")
+        )
         return None
     try:
         return read(kind, tables[name], source, name)
@@ -95,8 +99,12 @@ def _one_of(tables: Mapping[str, Any], name: str, source: Source, problems: list
         return None
 
 
-def _with_trade(kitchen: Kitchen, trade: Trade | None, menu: list[Any], sells: list[Any], source: Source) -> Kitchen:
-    """The kitchen with its day; every menu item and product of sale is tried alone so that a problem has its place."""
+def _with_trade(
+    kitchen: Kitchen, trade: Trade | None, menu: list[Any], sells: list[Any], source: Source
+) -> Kitchen:
+    """The kitchen with its day; every menu item and product of sale is tried alone so that a problem has its
+    place.
+    """
     problems = []
     for path, kind, item in [*((p, "menu", m) for p, m in menu), *((p, "sells", s) for p, s in sells)]:
         try:
@@ -125,19 +133,29 @@ def _site(tables: Mapping[str, Any], source: Source, problems: list[Problem]) ->
         return None
     known = [j["key"] for j in load.table("standards/jurisdictions.toml")["jurisdiction"]]
     if site.jurisdiction not in known:
-        problems.append(source.problem(
-            "kitchen", "jurisdiction", f"unknown jurisdiction {site.jurisdiction!r}", "Use one of: " + ", ".join(known)
-        ))  # fmt: skip
+        problems.append(
+            source.problem(
+                "kitchen",
+                "jurisdiction",
+                f"unknown jurisdiction {site.jurisdiction!r}",
+                "Use one of: " + ", ".join(known),
+            )
+        )
     return site
 
 
 def _each(
-    tables: Mapping[str, Any], name: str, source: Source, problems: list[Problem],
+    tables: Mapping[str, Any],
+    name: str,
+    source: Source,
+    problems: list[Problem],
     build: Callable[[Mapping[str, Any], Source, str], Any],
-) -> list[Any]:  # fmt: skip
+) -> list[Any]:
     found, items = [], tables.get(name, [])
     if not isinstance(items, list):
-        problems.append(source.problem(name, "", f"[{name}] is a single table", f"Write [[{name}]] with two brackets."))
+        problems.append(
+            source.problem(name, "", f"[{name}] is a single table", f"Write [[{name}]] with two brackets.")
+        )
         return []
     for number, table in enumerate(items):
         path = f"{name}[{number}]"
@@ -152,7 +170,13 @@ def _fryer(table: Mapping[str, Any], source: Source, path: str) -> Fryer:
     controller = read(Controller, table.get("controller", {}), source, f"{path}.controller")
     fryer = read(Fryer, table, source, path, controller=controller)
     if fryer.oil not in load.oils():
-        raise DataError([source.problem(path, "oil", f"unknown oil {fryer.oil!r}", "Use one of: " + ", ".join(load.oils()))])  # fmt: skip
+        raise DataError(
+            [
+                source.problem(
+                    path, "oil", f"unknown oil {fryer.oil!r}", "Use one of: " + ", ".join(load.oils())
+                )
+            ]
+        )
     return fryer
 
 
@@ -164,31 +188,50 @@ def _cut(table: Mapping[str, Any], source: Source, path: str) -> Cut:
     cut = read(Cut, table, source, path)
     if cut.composition not in load.compositions():
         known = ", ".join(load.compositions())
-        raise DataError([source.problem(path, "composition", f"unknown composition {cut.composition!r}", f"Use one of: {known}")])  # fmt: skip
+        raise DataError(
+            [
+                source.problem(
+                    path, "composition", f"unknown composition {cut.composition!r}", f"Use one of: {known}"
+                )
+            ]
+        )
     return cut
 
 
 def _cut_set(table: Mapping[str, Any], source: Source, path: str) -> CutSet:
-    parts = tuple(read(CutShare, part, source, f"{path}.part[{n}]") for n, part in enumerate(table.get("part", [])))
+    parts = tuple(
+        read(CutShare, part, source, f"{path}.part[{n}]") for n, part in enumerate(table.get("part", []))
+    )
     return read(CutSet, table, source, path, parts=parts)
 
 
 def _program(table: Mapping[str, Any], source: Source, path: str) -> Program:
-    stages = tuple(read(Stage, stage, source, f"{path}.stage[{n}]") for n, stage in enumerate(table.get("stage", [])))
+    stages = tuple(
+        read(Stage, stage, source, f"{path}.stage[{n}]") for n, stage in enumerate(table.get("stage", []))
+    )
     return read(Program, table, source, path, stages=stages)
 
 
 def _join(site: Site, parts: dict[str, list[Any]], programs: list[Any], source: Source) -> Kitchen:
-    bundled: dict[str, dict[str, Any]] = {"cuts": load.cuts(), "cut_sets": load.cut_sets(), "coatings": load.coatings()}
+    bundled: dict[str, dict[str, Any]] = {
+        "cuts": load.cuts(),
+        "cut_sets": load.cut_sets(),
+        "coatings": load.coatings(),
+    }
     items: dict[str, tuple[Any, ...]] = {}
     problems: list[Problem] = []
     for kind, found in parts.items():
         own = {item.key for _, item in found}
         for path, item in found:
             if item.key in bundled.get(kind, {}):
-                problems.append(source.problem(
-                    path, "key", f"{item.key!r} is already in the catalog", "Choose another key, so that nothing is shadowed."
-                ))  # fmt: skip
+                problems.append(
+                    source.problem(
+                        path,
+                        "key",
+                        f"{item.key!r} is already in the catalog",
+                        "Choose another key, so that nothing is shadowed.",
+                    )
+                )
         rest = [v for k, v in bundled.get(kind, {}).items() if k not in own]
         items[kind] = tuple(item for _, item in found) + tuple(rest)
     if problems:
@@ -218,7 +261,12 @@ def _known_fryers(kitchen: Kitchen, care: list[Any], source: Source) -> tuple[Ta
     known = [f.key for f in kitchen.fryers]
     wrong = [(path, task) for path, task in care if task.fryer and task.fryer not in known]
     if wrong:
-        raise DataError([source.problem(p, "fryer", f"unknown fryer {t.fryer!r}", "Use one of: " + ", ".join(known)) for p, t in wrong])  # fmt: skip
+        raise DataError(
+            [
+                source.problem(p, "fryer", f"unknown fryer {t.fryer!r}", "Use one of: " + ", ".join(known))
+                for p, t in wrong
+            ]
+        )
     return tuple(task for _, task in care)
 
 
@@ -232,7 +280,11 @@ def _checked(kitchen: Kitchen, programs: list[Any], source: Source) -> tuple[Pro
                 kitchen.cut(part.cut)
         except InputError as error:
             path = next(p for p in _paths("product", kitchen.products, product))
-            problems.append(source.problem(path, error.field, f"unknown {error.field} {error.value}", f"It must be {error.allowed}."))  # fmt: skip
+            problems.append(
+                source.problem(
+                    path, error.field, f"unknown {error.field} {error.value}", f"It must be {error.allowed}."
+                )
+            )
     for path, program in programs:
         try:
             kitchen.check(program)

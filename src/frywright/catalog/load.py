@@ -58,8 +58,19 @@ def compositions() -> dict[str, Composition]:
 @cache
 def cuts() -> dict[str, Cut]:
     """Cuts by key."""
-    names = ("key", "title", "composition", "reference_mass_kg", "half_thickness_m", "shape_n",
-             "heavy_ratio_n", "evaporable_frac", "bone_mass_frac", "drip", "geometry_origin")  # fmt: skip
+    names = (
+        "key",
+        "title",
+        "composition",
+        "reference_mass_kg",
+        "half_thickness_m",
+        "shape_n",
+        "heavy_ratio_n",
+        "evaporable_frac",
+        "bone_mass_frac",
+        "drip",
+        "geometry_origin",
+    )
     tables = (table(path) for path in files("cuts") if not path.startswith("cuts/set_"))
     return {t["key"]: Cut(food=Food(t["food"]), **{n: t[n] for n in names}) for t in tables}
 
@@ -97,8 +108,15 @@ def coatings() -> dict[str, Coating]:
 @cache
 def oils() -> dict[str, Oil]:
     """Oils by key."""
-    names = ("key", "title", "density_20c_kg_m3", "density_slope_kg_m3k", "cp_0c_j_kgk",
-             "cp_slope_j_kgk2", "smoke_low_c")  # fmt: skip
+    names = (
+        "key",
+        "title",
+        "density_20c_kg_m3",
+        "density_slope_kg_m3k",
+        "cp_0c_j_kgk",
+        "cp_slope_j_kgk2",
+        "smoke_low_c",
+    )
     return {t["key"]: Oil(**{n: t[n] for n in names}) for t in map(table, files("oils"))}
 
 

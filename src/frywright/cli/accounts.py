@@ -15,7 +15,13 @@ def _asked(password: str) -> str:
 
 
 @app.command()
-def owner(name: str = typer.Argument(help="Name."), password: str = SECRET, pin: str = typer.Option("", help="PIN for shared tablets."), store: str = STORE, as_json: bool = JSON) -> None:  # fmt: skip
+def owner(
+    name: str = typer.Argument(help="Name."),
+    password: str = SECRET,
+    pin: str = typer.Option("", help="PIN for shared tablets."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Make the first owner; from then on everybody signs in."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -40,19 +46,32 @@ def list_(store: str = STORE, as_json: bool = JSON) -> None:
         from frywright.records.accounts import Accounts
 
         accounts = Accounts(open_shop(store)[0])
-        rows = [{"name": a.name, "role": a.role, "active": a.active, "device": False} for a in accounts.accounts()]
-        rows += [{"name": d.name, "role": d.role, "active": d.active, "device": True} for d in accounts.devices()]
+        rows = [
+            {"name": a.name, "role": a.role, "active": a.active, "device": False} for a in accounts.accounts()
+        ]
+        rows += [
+            {"name": d.name, "role": d.role, "active": d.active, "device": True} for d in accounts.devices()
+        ]
         if as_json:
             emit_json({"ok": True, "accounts": rows})
             return
         for row in rows:
-            typer.echo(
-                f"{row['name']}: {row['role']}{', device' if row['device'] else ''}{'' if row['active'] else ', may not sign in'}"
-            )
+            words = [
+                row["role"],
+                "device" if row["device"] else "",
+                "" if row["active"] else "may not sign in",
+            ]
+            typer.echo(f"{row['name']}: {', '.join(str(w) for w in words if w)}")
 
 
 @app.command()
-def rescue(name: str = typer.Argument(help="Owner."), password: str = SECRET, reason: str = typer.Option(help="Why."), store: str = STORE, as_json: bool = JSON) -> None:  # fmt: skip
+def rescue(
+    name: str = typer.Argument(help="Owner."),
+    password: str = SECRET,
+    reason: str = typer.Option(help="Why."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Set an owner's password from this machine, for whoever holds the store itself; it is on record."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -62,4 +81,8 @@ def rescue(name: str = typer.Argument(help="Owner."), password: str = SECRET, re
         change_account(
             open_shop(store)[0], name, "at the machine itself", reason, password=_asked(password), active=True
         )
-        emit_json({"ok": True, "name": name}) if as_json else typer.echo(f"{name} may sign in with the new password.")
+        (
+            emit_json({"ok": True, "name": name})
+            if as_json
+            else typer.echo(f"{name} may sign in with the new password.")
+        )

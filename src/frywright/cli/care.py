@@ -14,13 +14,22 @@ YES_NO = {"": None, "yes": True, "no": False}
 
 @app.command()
 def site(
-    fuel: str = typer.Option("electric", help="electric or gas, from the plate."), kw: float = typer.Option(0.0, help="Input on the plate, kW."),
-    volts: float = typer.Option(0.0, help="Volts on the plate."), phases: int = typer.Option(0, help="Phases on the plate."), gas: str = typer.Option("", help="Gas on the plate."),
-    measured_volts: float = typer.Option(None, help="Volts measured between legs."), measured_phases: int = typer.Option(None, help="Phases found."),
-    breaker: float = typer.Option(None, help="Breaker, A."), site_gas: str = typer.Option(None, help="Gas at the site."), altitude: str = typer.Option("0 m", help="Altitude."),
-    hood: str = typer.Option("", help="Hood runs: yes or no."), suppression: str = typer.Option("", help="Suppression covers it, by a certified contractor: yes or no."),
-    flame_in: float = typer.Option(None, help="Distance to an open flame, in."), baffle: bool = typer.Option(False, help="A baffle stands between."), as_json: bool = JSON,
-) -> None:  # fmt: skip
+    fuel: str = typer.Option("electric", help="electric or gas, from the plate."),
+    kw: float = typer.Option(0.0, help="Input on the plate, kW."),
+    volts: float = typer.Option(0.0, help="Volts on the plate."),
+    phases: int = typer.Option(0, help="Phases on the plate."),
+    gas: str = typer.Option("", help="Gas on the plate."),
+    measured_volts: float = typer.Option(None, help="Volts measured between legs."),
+    measured_phases: int = typer.Option(None, help="Phases found."),
+    breaker: float = typer.Option(None, help="Breaker, A."),
+    site_gas: str = typer.Option(None, help="Gas at the site."),
+    altitude: str = typer.Option("0 m", help="Altitude."),
+    hood: str = typer.Option("", help="Hood runs: yes or no."),
+    suppression: str = typer.Option("", help="Suppression covers it, by a certified contractor: yes or no."),
+    flame_in: float = typer.Option(None, help="Distance to an open flame, in."),
+    baffle: bool = typer.Option(False, help="A baffle stands between."),
+    as_json: bool = JSON,
+) -> None:
     """Go, no-go or unknown for each point of a site, from the nameplate and what was measured."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -34,13 +43,23 @@ def site(
             if word not in YES_NO:
                 raise InputError(name, repr(word), "yes, no or left out")
         facts = SiteFacts(
-            volts_n=measured_volts, phases_count=measured_phases, breaker_amps_n=breaker, gas=site_gas, altitude_m=parse(altitude, "length", "altitude"),
-            hood_runs=YES_NO[hood], suppression_covers=YES_NO[suppression], flame_distance_m=None if flame_in is None else flame_in * INCH, baffle=baffle,
-        )  # fmt: skip
-        points = survey(Plate(fuel=fuel, power_w=kw * 1000.0, volts_n=volts, phases_count=phases, gas=gas), facts)
+            volts_n=measured_volts,
+            phases_count=measured_phases,
+            breaker_amps_n=breaker,
+            gas=site_gas,
+            altitude_m=parse(altitude, "length", "altitude"),
+            hood_runs=YES_NO[hood],
+            suppression_covers=YES_NO[suppression],
+            flame_distance_m=None if flame_in is None else flame_in * INCH,
+            baffle=baffle,
+        )
+        points = survey(
+            Plate(fuel=fuel, power_w=kw * 1000.0, volts_n=volts, phases_count=phases, gas=gas), facts
+        )
         whole = go(points)
         told = [
-            {"point": p.name, "outcome": str(p.outcome), "text": say(p.note.text, p.note.values, "us")} for p in points
+            {"point": p.name, "outcome": str(p.outcome), "text": say(p.note.text, p.note.values, "us")}
+            for p in points
         ]
         if as_json:
             emit_json({"ok": True, "outcome": str(whole), "points": told})
@@ -49,19 +68,29 @@ def site(
             for row in told:
                 typer.echo(f"{mark[row['outcome']]:<10} {row['point']}: {row['text']}")
             typer.echo(
-                f"The site: {mark[str(whole)]}. Licensed electrician, gas fitter, hood and suppression contractors decide; the plate and the manual win."
+                f"The site: {mark[str(whole)]}. Licensed electrician, gas fitter, hood and suppression"
+                " contractors decide; the plate and the manual win."
             )
         raise SystemExit(0 if str(whole) == "meets" else 1)
 
 
 @app.command()
 def card(
-    key: str = typer.Argument(help="Procedure: lid_seal, fill_vat, first_heat, between_loads, closing, boil_out."), out: Path = typer.Option(Path("card.pdf"), help="PDF to write."),
-    language: str = typer.Option("en", help="en or es."), water_gal: float = typer.Option(0.0, help="Boil-out: cold water."), oz_gal: float = typer.Option(0.0, help="Boil-out: rate on the cleaner's label."),
-    water_l: float = typer.Option(0.0, help="Boil-out: cold water, L."), g_l: float = typer.Option(0.0, help="Boil-out: rate on the label, g/L."),
-    store: str = STORE, as_json: bool = JSON,
-) -> None:  # fmt: skip
-    """Print a procedure card: gear first, one step a line, the hazard at its step; the kitchen's own where it has one."""
+    key: str = typer.Argument(
+        help="Procedure: lid_seal, fill_vat, first_heat, between_loads, closing, boil_out."
+    ),
+    out: Path = typer.Option(Path("card.pdf"), help="PDF to write."),
+    language: str = typer.Option("en", help="en or es."),
+    water_gal: float = typer.Option(0.0, help="Boil-out: cold water."),
+    oz_gal: float = typer.Option(0.0, help="Boil-out: rate on the cleaner's label."),
+    water_l: float = typer.Option(0.0, help="Boil-out: cold water, L."),
+    g_l: float = typer.Option(0.0, help="Boil-out: rate on the label, g/L."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
+    """Print a procedure card: gear first, one step a line, the hazard at its step; the kitchen's own where it
+    has one.
+    """
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
@@ -90,9 +119,12 @@ def card(
 
 @app.command()
 def stop(
-    fryer: str = typer.Argument(help="Fryer."), reason: str = typer.Argument(help="Such as lid_moves, oil_leak, gas_smell."), who: str = typer.Option("", help="Who stops it."),
-    store: str = STORE, as_json: bool = JSON,
-) -> None:  # fmt: skip
+    fryer: str = typer.Argument(help="Fryer."),
+    reason: str = typer.Argument(help="Such as lid_moves, oil_leak, gas_smell."),
+    who: str = typer.Option("", help="Who stops it."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Take a fryer out of use; the plan and the board leave it out until a qualified person releases it."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -105,15 +137,20 @@ def stop(
             emit_json({"ok": True, "number": kept.number})
         else:
             typer.echo(
-                f"{fryer} is out of use: {REASONS[reason]} Off at the breaker or gas stop, tag it, call a qualified person."
+                f"{fryer} is out of use: {REASONS[reason]} Off at the breaker or gas stop, tag it, call a"
+                " qualified person."
             )
 
 
 @app.command()
 def reopen(
-    fryer: str = typer.Argument(help="Fryer."), who: str = typer.Option(help="Name of the qualified person."), role: str = typer.Option(help="technician or licensed."),
-    finding: str = typer.Option(help="What was found and done."), store: str = STORE, as_json: bool = JSON,
-) -> None:  # fmt: skip
+    fryer: str = typer.Argument(help="Fryer."),
+    who: str = typer.Option(help="Name of the qualified person."),
+    role: str = typer.Option(help="technician or licensed."),
+    finding: str = typer.Option(help="What was found and done."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Release a fryer: a named qualified person, with what was found and done."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -130,10 +167,15 @@ def reopen(
 
 @app.command()
 def energy(
-    on_h: float = typer.Argument(help="Hours on."), food_lb: float = typer.Argument(help="Food a day, lb."), capacity_lb_h: float = typer.Argument(help="Production capacity, lb/h."),
-    idle_kw: float = typer.Option(1.0, help="Idle rate, kW."), food_btu_lb: float = typer.Option(258.0, help="Heat the food takes up, Btu/lb."),
-    efficiency: float = typer.Option(0.8, help="Cooking-energy efficiency, 0 to 1."), preheat_kwh: float = typer.Option(2.4, help="Preheat, kWh."), as_json: bool = JSON,
-) -> None:  # fmt: skip
+    on_h: float = typer.Argument(help="Hours on."),
+    food_lb: float = typer.Argument(help="Food a day, lb."),
+    capacity_lb_h: float = typer.Argument(help="Production capacity, lb/h."),
+    idle_kw: float = typer.Option(1.0, help="Idle rate, kW."),
+    food_btu_lb: float = typer.Option(258.0, help="Heat the food takes up, Btu/lb."),
+    efficiency: float = typer.Option(0.8, help="Cooking-energy efficiency, 0 to 1."),
+    preheat_kwh: float = typer.Option(2.4, help="Preheat, kWh."),
+    as_json: bool = JSON,
+) -> None:
     """Energy of a fryer's day: preheat, idle, cook."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -162,14 +204,20 @@ def energy(
         if as_json:
             emit_json({"ok": True, **parts})
         else:
-            typer.echo(", ".join(f"{name.removesuffix('_kwh')} {value:.2f} kWh" for name, value in parts.items()))
+            typer.echo(
+                ", ".join(f"{name.removesuffix('_kwh')} {value:.2f} kWh" for name, value in parts.items())
+            )
 
 
 @app.command()
 def power(
-    date: str = typer.Option("", help="Day, such as 2026-11-27; without it the opening hours are taken."), store: str = STORE, as_json: bool = JSON,
-) -> None:  # fmt: skip
-    """Start, setback and off of every fryer from the day's plan under the power cap; test-method quantities of full loads."""
+    date: str = typer.Option("", help="Day, such as 2026-11-27; without it the opening hours are taken."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
+    """Start, setback and off of every fryer from the day's plan under the power cap; test-method quantities
+    of full loads.
+    """
     import datetime as dt
 
     from frywright.cli.output import emit_json, preparing, speaking_errors
@@ -197,19 +245,36 @@ def power(
                 typer.echo(f"{row['name']}: stays off.")
                 continue
             pauses = "".join(f", set back {p['from']} to {p['on_again']}" for p in row["pauses"])
-            typer.echo(f"{row['name']}: start {row['start']}, at heat {row['ready']}, first drop {row['first_drop']}{pauses}, off {row['off']}; {row['total_kwh']} kWh")  # fmt: skip
-        typer.echo(f"{view['total_kwh']} kWh, {100 * view['idle_frac']:.0f} % of it idle; {view['currency']}{view['money']:.2f} for the electric ones.")  # fmt: skip
+            typer.echo(
+                f"{row['name']}: start {row['start']}, at heat {row['ready']}, first drop"
+                f" {row['first_drop']}{pauses}, off {row['off']}; {row['total_kwh']} kWh"
+            )
+        typer.echo(
+            f"{view['total_kwh']} kWh, {100 * view['idle_frac']:.0f} % of it idle;"
+            f" {view['currency']}{view['money']:.2f} for the electric ones."
+        )
         for row in full_load_rows(kitchen):
-            typer.echo(f"{row['program']}: {row['load']}, efficiency {100 * row['efficiency_frac']:.0f} %, {row['capacity']}, recovery {row['recovery_s']} s, food {row['food']}")  # fmt: skip
+            typer.echo(
+                f"{row['program']}: {row['load']}, efficiency {100 * row['efficiency_frac']:.0f} %,"
+                f" {row['capacity']}, recovery {row['recovery_s']} s, food {row['food']}"
+            )
 
 
 @app.command("card-edit")
 def card_edit(
-    key: str = typer.Argument(help="Procedure."), steps: Path = typer.Argument(None, help="Text file: one step a line, its hazard after !!; without it the lines as they are."),
-    who: str = typer.Option("", help="Who changes it."), gear: str = typer.Option("", help="What is worn first."), tools: str = typer.Option("", help="What is ready."),
-    picture: Path = typer.Option(None, help="Picture."), picture_step: int = typer.Option(1, help="Step of the picture, from 1."), language: str = typer.Option("en", help="en or es."),
-    store: str = STORE, as_json: bool = JSON,
-) -> None:  # fmt: skip
+    key: str = typer.Argument(help="Procedure."),
+    steps: Path = typer.Argument(
+        None, help="Text file: one step a line, its hazard after !!; without it the lines as they are."
+    ),
+    who: str = typer.Option("", help="Who changes it."),
+    gear: str = typer.Option("", help="What is worn first."),
+    tools: str = typer.Option("", help="What is ready."),
+    picture: Path = typer.Option(None, help="Picture."),
+    picture_step: int = typer.Option(1, help="Step of the picture, from 1."),
+    language: str = typer.Option("en", help="en or es."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Make a card the kitchen's own; a hazard may move to another step, never go."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -221,23 +286,39 @@ def card_edit(
         if steps is None and picture is None:
             emit_json({"ok": True, **view}) if as_json else typer.echo(view["lines"])
             return
-        told = {"key": key, "language": language, "gear": gear or view["gear"], "tools": tools or view["tools"], "who": who, "version": str(view["version"]),
-                "steps": steps.read_text("utf-8") if steps else view["lines"], "picture_step": str(picture_step)}  # fmt: skip
+        told = {
+            "key": key,
+            "language": language,
+            "gear": gear or view["gear"],
+            "tools": tools or view["tools"],
+            "who": who,
+            "version": str(view["version"]),
+            "steps": steps.read_text("utf-8") if steps else view["lines"],
+            "picture_step": str(picture_step),
+        }
         if picture is None:
             kept = save_card(opened, told)
         else:
             with picture.open("rb") as stream:
                 kept = save_card(opened, told, stream)
-        emit_json(
-            {"ok": True, "number": kept.number, "version": kept.entry.payload["version"]}
-        ) if as_json else typer.echo(f"Version {kept.entry.payload['version']} kept.")
+        (
+            emit_json({"ok": True, "number": kept.number, "version": kept.entry.payload["version"]})
+            if as_json
+            else typer.echo(f"Version {kept.entry.payload['version']} kept.")
+        )
 
 
 @app.command("card-sign")
 def card_sign(
-    key: str = typer.Argument(help="Procedure."), fryer: str = typer.Argument(help="Fryer."), who: str = typer.Option(help="Who did it."), second: str = typer.Option(help="Who checked."),
-    note: str = typer.Option("", help="Note."), photo: Path = typer.Option(None, help="Photo."), store: str = STORE, as_json: bool = JSON,
-) -> None:  # fmt: skip
+    key: str = typer.Argument(help="Procedure."),
+    fryer: str = typer.Argument(help="Fryer."),
+    who: str = typer.Option(help="Who did it."),
+    second: str = typer.Option(help="Who checked."),
+    note: str = typer.Option("", help="Note."),
+    photo: Path = typer.Option(None, help="Photo."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Sign a procedure as done by one and checked by another."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -250,4 +331,8 @@ def card_sign(
         else:
             with photo.open("rb") as stream:
                 kept = sign_card(*open_shop(store), told, stream)
-        emit_json({"ok": True, "number": kept.number}) if as_json else typer.echo(f"Entry {kept.number} kept.")
+        (
+            emit_json({"ok": True, "number": kept.number})
+            if as_json
+            else typer.echo(f"Entry {kept.number} kept.")
+        )

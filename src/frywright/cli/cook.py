@@ -42,13 +42,17 @@ def simulate(
         if load and load_kg is not None:
             raise InputError("load", "given twice", "either --load or --load-kg")
         place = open_kitchen(kitchen)
-        answer = ask(place, CookRequest(
-            program=place.program(program), units_count=heads,
-            load_kg=_value(place, load, "mass", "--load") if load else load_kg,
-            start_temp_c=_value(place, start_temp, "temperature", "--start-temp"),
-            oil_start_c=_value(place, oil_temp, "temperature", "--oil-temp"),
-            altitude_m=_value(place, altitude, "length", "--altitude"),
-        ))  # fmt: skip
+        answer = ask(
+            place,
+            CookRequest(
+                program=place.program(program),
+                units_count=heads,
+                load_kg=_value(place, load, "mass", "--load") if load else load_kg,
+                start_temp_c=_value(place, start_temp, "temperature", "--start-temp"),
+                oil_start_c=_value(place, oil_temp, "temperature", "--oil-temp"),
+                altitude_m=_value(place, altitude, "length", "--altitude"),
+            ),
+        )
         view = cook_view(answer, str(place.site.units))
         if chart is not None:
             write_chart(view, chart)
@@ -99,7 +103,9 @@ def print_view(view: dict[str, Any]) -> None:
     console = Console(highlight=False)
     head, load = view["program"], view["load"]
     console.print(f"[bold]{head['name']}[/bold] v{head['version']} · {head['fryer']}")
-    console.print(f"{head['product']} · {load['count']} × {load['unit']} ({load['mass']}) · {view['altitude']}\n")
+    console.print(
+        f"{head['product']} · {load['count']} × {load['unit']} ({load['mass']}) · {view['altitude']}\n"
+    )
     for line in facts_lines(view["facts"]):
         console.print(line)
     console.print(view["headline"]["sentence"])
@@ -111,7 +117,10 @@ def print_view(view: dict[str, Any]) -> None:
         table.add_column(name, justify="left" if name == "piece" else "right")
     for piece in view["pieces"]:
         table.add_row(
-            *(piece[k] for k in ("name", "mass", "core_at_lift", "core_peak", "crust", "colour", "logs", "yield"))
+            *(
+                piece[k]
+                for k in ("name", "mass", "core_at_lift", "core_peak", "crust", "colour", "logs", "yield")
+            )
         )
     console.print()
     console.print(table)
@@ -167,8 +176,8 @@ def print_proof(proof: dict[str, Any]) -> None:
     console.print(f"{proof['sentence']}\n")
     for cut in proof["cuts"]:
         console.print(
-            f"  {cut['cut']}: {100 * cut['meets_frac']:.1f} % meet, at least {100 * cut['bound_frac']:.1f} %, "
-            f"worst margin {cut['worst']}"
+            f"  {cut['cut']}: {100 * cut['meets_frac']:.1f} % meet, at least {100 * cut['bound_frac']:.1f} %,"
+            f" worst margin {cut['worst']}"
         )
     console.print("\nWhat moves the lowest margin (rank correlation):")
     for factor, value in proof["sensitivity"].items():
@@ -219,7 +228,19 @@ def card(
         except OSError as error:
             raise InputError("--out", str(out), f"a place that can be written ({error.strerror})") from error
         if as_json:
-            shown = ("title", "slot", "version", "figure", "header", "rows", "total", "banner", "stamp", "facts", "alt")
+            shown = (
+                "title",
+                "slot",
+                "version",
+                "figure",
+                "header",
+                "rows",
+                "total",
+                "banner",
+                "stamp",
+                "facts",
+                "alt",
+            )
             emit_json({k: data[k] for k in shown})
         else:
             typer.echo(f"{out}: {data['title']}, check figure {data['figure']}. {data['banner']}")
@@ -234,7 +255,9 @@ def keep_short_card(store: str, kitchen: Any, program: Any, who: Any) -> None:
     from frywright.workbench.clock import now
 
     if not store:
-        raise InputError("--store", "missing", "given: the card of a program that is predicted short is recorded")
+        raise InputError(
+            "--store", "missing", "given: the card of a program that is predicted short is recorded"
+        )
     keep_print(Store.named(store, now), kitchen, [program], who)
 
 
@@ -286,15 +309,19 @@ def readback_json(result: Any, system: str) -> dict[str, Any]:
 
     view = effect_view(result.effect, system) if result.effect else {"rows": [], "warnings": [], "orders": []}
     return {
-        "matches": result.matches, "figure_card": result.figure_card, "figure_read": result.figure_read,
+        "matches": result.matches,
+        "figure_card": result.figure_card,
+        "figure_read": result.figure_read,
         "mismatches": [
             {"stage": m.stage, "what": m.what, "card": m.wanted, "machine": m.found, "likely_slip": m.slip}
             for m in result.mismatches
         ],
         "clock_s": result.held.clock_s if result.held else None,
-        "as_keyed": view["rows"], "warnings": view["warnings"], "orders": view["orders"],
+        "as_keyed": view["rows"],
+        "warnings": view["warnings"],
+        "orders": view["orders"],
         "margin_k": result.effect.held.margin_k if result.effect and result.effect.held else None,
-    }  # fmt: skip
+    }
 
 
 def print_readback(result: dict[str, Any]) -> None:

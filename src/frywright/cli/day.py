@@ -10,7 +10,9 @@ import typer
 
 from frywright.cli.shop import JSON, STORE, open_shop
 
-app = typer.Typer(help="The day: sales, forecast, pull sheet, drop plan, replay, live board.", no_args_is_help=True)
+app = typer.Typer(
+    help="The day: sales, forecast, pull sheet, drop plan, replay, live board.", no_args_is_help=True
+)
 DATE = typer.Option("", "--date", help="Business day such as 2026-11-27; without it today.")
 
 
@@ -36,9 +38,13 @@ def _bench(store: str, date: str, tune: bool = True) -> tuple[Any, Any, Any]:
 
 @app.command()
 def sales(
-    file: Path = typer.Argument(None, help="The till's export; without it the invented sales of the demo kitchen."),
-    store: str = STORE, order: str = typer.Option("", help="Order of the date: mdy, dmy or ymd."), as_json: bool = JSON,
-) -> None:  # fmt: skip
+    file: Path = typer.Argument(
+        None, help="The till's export; without it the invented sales of the demo kitchen."
+    ),
+    store: str = STORE,
+    order: str = typer.Option("", help="Order of the date: mdy, dmy or ymd."),
+    as_json: bool = JSON,
+) -> None:
     """Read a till's export in; say what was taken, what not, and what the menu does not know."""
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
@@ -53,7 +59,9 @@ def sales(
         opened, kitchen = open_shop(store)
         if file is None:
             if not kitchen.site.invented:
-                raise InputError("file", "missing", "named: invented sales belong to the invented demo kitchen only")
+                raise InputError(
+                    "file", "missing", "named: invented sales belong to the invented demo kitchen only"
+                )
             data, name = demo_sales(kitchen, _day(kitchen, "") - dt.timedelta(days=1)), "invented-sales.csv"
         elif not file.is_file():
             raise InputError("file", str(file), "a file that exists")
@@ -66,7 +74,8 @@ def sales(
             emit_json({"ok": True, "file": name, "lines_count": read.lines_count, "refused": refused, **view})
             return
         typer.echo(
-            f"{name}: {read.lines_count} lines, {len(refused)} not used. In all {view['days_count']} days, {view['from']} to {view['to']}."
+            f"{name}: {read.lines_count} lines, {len(refused)} not used. In all {view['days_count']} days,"
+            f" {view['from']} to {view['to']}."
         )
         for item in refused[:10]:
             typer.echo(f"  line {item['line']}: {item['why']}: {item['text']}")
@@ -91,7 +100,8 @@ def forecast(store: str = STORE, date: str = DATE, as_json: bool = JSON) -> None
         typer.echo(f"{view['weekday']} {view['date']}")
         for product in view["products"]:
             typer.echo(
-                f"{product['name']}: {product['total_n']:.0f} ({product['low_n']:.0f} to {product['high_n']:.0f})"
+                f"{product['name']}: {product['total_n']:.0f} ({product['low_n']:.0f} to"
+                f" {product['high_n']:.0f})"
             )
             pairs = [f"{at} {n:.0f}" for at, n in zip(view["halves"], product["halves"], strict=True)]
             for low in range(0, len(pairs), 8):
@@ -100,9 +110,13 @@ def forecast(store: str = STORE, date: str = DATE, as_json: bool = JSON) -> None
 
 @app.command()
 def pull(
-    store: str = STORE, date: str = typer.Option("", "--date", help="Day of use; without it two days from today."),
-    stock: list[str] = typer.Option([], help="On hand: product=units@last day, such as bone_in=24@2026-11-28."), as_json: bool = JSON,
-) -> None:  # fmt: skip
+    store: str = STORE,
+    date: str = typer.Option("", "--date", help="Day of use; without it two days from today."),
+    stock: list[str] = typer.Option(
+        [], help="On hand: product=units@last day, such as bone_in=24@2026-11-28."
+    ),
+    as_json: bool = JSON,
+) -> None:
     """The pull and marinate sheet: whole cases, stock in date taken off, both risks."""
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
@@ -118,8 +132,9 @@ def pull(
         typer.echo(f"Pull on {view['pull_on']} for use on {view['use']}. {view['caution']}")
         for row in view["rows"]:
             typer.echo(
-                f"{row['name']}: needs {row['needed_n']:.0f} {row['unit']}, {row['on_hand_n']:.0f} in date, {row['expired_n']:.0f} out of date: "
-                f"pull {row['cases']} cases of {row['case_count']}; short {100 * row['short_frac']:.0f} %, a case left {100 * row['over_frac']:.0f} %"
+                f"{row['name']}: needs {row['needed_n']:.0f} {row['unit']}, {row['on_hand_n']:.0f} in date,"
+                f" {row['expired_n']:.0f} out of date: pull {row['cases']} cases of {row['case_count']};"
+                f" short {100 * row['short_frac']:.0f} %, a case left {100 * row['over_frac']:.0f} %"
             )
             if row["warning"]:
                 typer.echo(f"  {row['warning']}")
@@ -133,14 +148,19 @@ def _stock(text: str) -> tuple[str, str, float, dt.date]:
         units, last = rest.split("@")
         return product, "on hand", float(units), dt.date.fromisoformat(last)
     except ValueError as error:
-        raise InputError("--stock", repr(text), "product=units@last day, such as bone_in=24@2026-11-28") from error
+        raise InputError(
+            "--stock", repr(text), "product=units@last day, such as bone_in=24@2026-11-28"
+        ) from error
 
 
 @app.command()
 def plan(
-    store: str = STORE, date: str = DATE, check: Path = typer.Option(None, help="A plan by hand (JSON rows) to check and price instead."),
-    picture: Path = typer.Option(None, help="Write the fryers' picture to this SVG file."), as_json: bool = JSON,
-) -> None:  # fmt: skip
+    store: str = STORE,
+    date: str = DATE,
+    check: Path = typer.Option(None, help="A plan by hand (JSON rows) to check and price instead."),
+    picture: Path = typer.Option(None, help="Write the fryers' picture to this SVG file."),
+    as_json: bool = JSON,
+) -> None:
     """The drop plan of a day; or a plan by hand checked and priced by the same rules."""
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
@@ -157,7 +177,8 @@ def plan(
             else:
                 typer.echo("\n".join(view["broken"]) or "No rule is broken.")
                 typer.echo(
-                    f"By hand: {view['price']['total_money']:.2f} a day. The engine: {view['engine']['total_money']:.2f}."
+                    f"By hand: {view['price']['total_money']:.2f} a day. The engine:"
+                    f" {view['engine']['total_money']:.2f}."
                 )
             raise SystemExit(1 if view["broken"] else 0)
         view = plan_view(bench, morning(bench), kitchen)
@@ -170,11 +191,13 @@ def plan(
             typer.echo(note)
         for drop in view["drops"]:
             typer.echo(
-                f"{drop['drop']}  {drop['fryer_name']:<28} {drop['product_name']:<26} {drop['amount']:<22} lift {drop['lift']}  {drop['evidence']}"
+                f"{drop['drop']}  {drop['fryer_name']:<28} {drop['product_name']:<26} {drop['amount']:<22}"
+                f" lift {drop['lift']}  {drop['evidence']}"
             )
         for turn in view["filters"]:
             typer.echo(
-                f"{turn['at']}  {turn['fryer_name']:<28} filter turn (hot oil: gear on, heat as the manual says)"
+                f"{turn['at']}  {turn['fryer_name']:<28} filter turn (hot oil: gear on, heat as the manual"
+                " says)"
             )
         typer.echo("Last drops: " + ", ".join(f"{x['name']} {x['at']}" for x in view["last_drops"]))
 
@@ -195,12 +218,19 @@ def _rows(path: Path) -> list[dict[str, Any]]:
 
 @app.command()
 def replay(
-    store: str = STORE, date: str = DATE, days: int = typer.Option(200, help="Drawn days."), engine: int = typer.Option(0, help="Also this many days by the engine."),
-    hold: list[str] = typer.Option([], help="What if: product=minutes."), off: list[str] = typer.Option([], help="What if: a fryer that is off."),
-    filter_every: int = typer.Option(0, help="What if: loads between filter turns."), factor: float = typer.Option(None, help="What if: factor on the forecast."),
+    store: str = STORE,
+    date: str = DATE,
+    days: int = typer.Option(200, help="Drawn days."),
+    engine: int = typer.Option(0, help="Also this many days by the engine."),
+    hold: list[str] = typer.Option([], help="What if: product=minutes."),
+    off: list[str] = typer.Option([], help="What if: a fryer that is off."),
+    filter_every: int = typer.Option(0, help="What if: loads between filter turns."),
+    factor: float = typer.Option(None, help="What if: factor on the forecast."),
     as_json: bool = JSON,
-) -> None:  # fmt: skip
-    """Play drawn days: share served, share thrown away, money, with 95 % intervals; and what a change would cost."""
+) -> None:
+    """Play drawn days: share served, share thrown away, money, with 95 % intervals; and what a change would
+    cost.
+    """
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
@@ -229,24 +259,35 @@ def replay(
             if name in view:
                 told = view[name]
                 typer.echo(
-                    f"{title}: {100 * told['fill_frac']:.1f} % served (± {100 * told['fill_half_width_frac']:.1f}), {100 * told['waste_frac']:.1f} % thrown away "
-                    f"(± {100 * told['waste_half_width_frac']:.1f}), {told['total_money']:.2f} a day (± {told['half_width_money']:.2f}) over {told['days_count']} days"
+                    f"{title}: {100 * told['fill_frac']:.1f} % served (±"
+                    f" {100 * told['fill_half_width_frac']:.1f}), {100 * told['waste_frac']:.1f} % thrown"
+                    f" away (± {100 * told['waste_half_width_frac']:.1f}), {told['total_money']:.2f} a day (±"
+                    f" {told['half_width_money']:.2f}) over {told['days_count']} days"
                 )
         if "change" in view:
             typer.echo(
-                f"The change costs {view['change']['money']:.2f} a day (± {view['change']['half_width_money']:.2f}, 95 %)."
+                f"The change costs {view['change']['money']:.2f} a day (±"
+                f" {view['change']['half_width_money']:.2f}, 95 %)."
             )
 
 
 @app.command()
 def board(
-    store: str = STORE, at: str = typer.Option("", help="Time of day, such as 17:40; without it now."),
-    date: str = typer.Option("", "--date", help="Business day of a practice board."), practice: int = typer.Option(None, help="Seed of a practice day with invented guests."),
-    tell: str = typer.Option("", help="Tell the board first: drop, lift, filter, down, up, sold, count or discard."), fryer: str = typer.Option("", help="Fryer told of."),
-    product: str = typer.Option("", help="Product told of."), pieces: int = typer.Option(0, help="Pieces told of."), reason: str = typer.Option("", help="Why it was thrown away."),
-    play: bool = typer.Option(False, help="Play a practice day to its end, following the advice."), down: str = typer.Option("", help="While playing: fryer@time that fails, such as birch@17:40."),
+    store: str = STORE,
+    at: str = typer.Option("", help="Time of day, such as 17:40; without it now."),
+    date: str = typer.Option("", "--date", help="Business day of a practice board."),
+    practice: int = typer.Option(None, help="Seed of a practice day with invented guests."),
+    tell: str = typer.Option(
+        "", help="Tell the board first: drop, lift, filter, down, up, sold, count or discard."
+    ),
+    fryer: str = typer.Option("", help="Fryer told of."),
+    product: str = typer.Option("", help="Product told of."),
+    pieces: int = typer.Option(0, help="Pieces told of."),
+    reason: str = typer.Option("", help="Why it was thrown away."),
+    play: bool = typer.Option(False, help="Play a practice day to its end, following the advice."),
+    down: str = typer.Option("", help="While playing: fryer@time that fails, such as birch@17:40."),
     as_json: bool = JSON,
-) -> None:  # fmt: skip
+) -> None:
     """What to drop now; or tell the board something; or play a practice day."""
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
@@ -290,7 +331,8 @@ def board(
             typer.echo(f"  {item['headline']} ({item['start']}). {item['reason']} {item['caution']}")
         for item in view["fryers"]:
             typer.echo(
-                f"  {item['name']}: {item['text']}" + (f", lift {item['lift']}" if item["state"] == "cooking" else "")
+                f"  {item['name']}: {item['text']}"
+                + (f", lift {item['lift']}" if item["state"] == "cooking" else "")
             )
         for item in view["shelf"]:
             typer.echo(
@@ -315,6 +357,6 @@ def _play(live: Any, down: str, as_json: bool) -> None:
     for line in told:
         typer.echo(f"{line['at']}  {line['text']}")
     typer.echo(
-        f"{close['drops_count']} loads, {close['filters_count']} filter turns, {close['thrown_n']:.0f} pieces thrown away: "
-        + ", ".join(f"{c['cause']} {c['pieces_n']:.0f}" for c in close["causes"])
+        f"{close['drops_count']} loads, {close['filters_count']} filter turns, {close['thrown_n']:.0f} pieces"
+        " thrown away: " + ", ".join(f"{c['cause']} {c['pieces_n']:.0f}" for c in close["causes"])
     )

@@ -29,7 +29,10 @@ def design(
     fryer: str = typer.Option(..., help="Key of the fryer."),
     margin: str = typer.Option(
         "3K",
-        help="To spare over all loads in the worst case, for example 3K or 5F; a bare number is in the kitchen's degrees.",
+        help=(
+            "To spare over all loads in the worst case, for example 3K or 5F; a bare number is in the"
+            " kitchen's degrees."
+        ),
     ),
     longest: str = typer.Option("25:00", help="Longest time, drop to lift."),
     most_loss: float = typer.Option(35.0, help="Most moisture loss, % of breaded weight."),
@@ -52,20 +55,35 @@ def design(
         from frywright.cli.shop import open_kitchen
         from frywright.design.search import Effort, Goals
         from frywright.model.errors import InputError
-        from frywright.workbench.desk import design_json, design_program, row_json, take_row, window_of, window_rows
+        from frywright.workbench.desk import (
+            design_json,
+            design_program,
+            row_json,
+            take_row,
+            window_of,
+            window_rows,
+        )
 
         place = open_kitchen(kitchen)
         system = str(place.site.units)
-        core_low, core_high = (_value(place, part, "temperature", "--core") or 0.0 for part in _pair(core, "--core"))
+        core_low, core_high = (
+            _value(place, part, "temperature", "--core") or 0.0 for part in _pair(core, "--core")
+        )
         crust_low, crust_high = (
             _value(place, part + "mm", "length", "--crust") or 0.0 for part in _pair(crust, "--crust")
         )
         goals = Goals(
-            core_low_c=core_low, core_high_c=core_high, crust_low_m=crust_low, crust_high_m=crust_high,
-            margin_k=_value(place, margin, "temperature_difference", "--margin") or 0.0, most_loss_frac=most_loss / 100,
-            longest_s=_value(place, longest, "time", "--longest") or 0.0, colour_low_n=colour_low,
-            colour_high_n=colour_high, hottest_c=_value(place, hottest, "temperature", "--hottest") or 0.0,
-        )  # fmt: skip
+            core_low_c=core_low,
+            core_high_c=core_high,
+            crust_low_m=crust_low,
+            crust_high_m=crust_high,
+            margin_k=_value(place, margin, "temperature_difference", "--margin") or 0.0,
+            most_loss_frac=most_loss / 100,
+            longest_s=_value(place, longest, "time", "--longest") or 0.0,
+            colour_low_n=colour_low,
+            colour_high_n=colour_high,
+            hottest_c=_value(place, hottest, "temperature", "--hottest") or 0.0,
+        )
         with working("Designing", quiet=as_json) as progress:
             effort = Effort(stages=stages, seed=seed, progress=progress)
             found, proof = design_program(place, product, fryer, goals, effort)
@@ -96,7 +114,8 @@ def print_design(told: dict[str, Any]) -> None:
     for number, c in enumerate(told["front"], start=1):
         mark = "*" if c["chosen"] else " "
         typer.echo(
-            f"{mark}{number:>3}  {c['time']:>6}  {100 * c['loss_frac']:.1f} %  colour {c['colour_n']:.1f}  {'; '.join(c['stages'])}"
+            f"{mark}{number:>3}  {c['time']:>6}  {100 * c['loss_frac']:.1f} %  colour {c['colour_n']:.1f} "
+            f" {'; '.join(c['stages'])}"
         )
     typer.echo("\nWindow, each value alone over all loads:")
     for w in told["window"]:
@@ -114,7 +133,9 @@ def transfer(
     ),
     heads: float | None = typer.Option(None, help="Load of the target in heads or pieces; default is full."),
     altitude: str = typer.Option("", help="Altitude of the target, for example 1600m."),
-    stages: int | None = typer.Option(None, help="Stages of the target; default is what its controller holds."),
+    stages: int | None = typer.Option(
+        None, help="Stages of the target; default is what its controller holds."
+    ),
     seed: int = typer.Option(1, help="Same seed, same answer."),
     as_json: bool = typer.Option(False, "--json", help="Print JSON."),
 ) -> None:

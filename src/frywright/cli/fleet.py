@@ -19,14 +19,19 @@ def _shops(names: list[str]) -> list[tuple[str, Any, Any]]:
     for name in names:
         if "://" not in name and not Path(name).exists():
             raise InputError("store", name, "a file that exists")
-    return [(Path(name).stem if "://" not in name else name.rsplit("/", 1)[1].split("?")[0], *open_shop(name)) for name in names]  # fmt: skip
+    return [
+        (Path(name).stem if "://" not in name else name.rsplit("/", 1)[1].split("?")[0], *open_shop(name))
+        for name in names
+    ]
 
 
 @app.command()
 def sweep(
-    kitchens: list[Path] = typer.Argument(help="Kitchen files, one a site."), samples: int = typer.Option(128, help="Simulated loads a program."),
-    cluster: str = typer.Option("", help="Address of a Dask scheduler; without it this process."), as_json: bool = JSON,
-) -> None:  # fmt: skip
+    kitchens: list[Path] = typer.Argument(help="Kitchen files, one a site."),
+    samples: int = typer.Option(128, help="Simulated loads a program."),
+    cluster: str = typer.Option("", help="Address of a Dask scheduler; without it this process."),
+    as_json: bool = JSON,
+) -> None:
     """Prove every program of every site."""
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
@@ -46,7 +51,10 @@ def sweep(
 def _proved(row: dict[str, Any]) -> str:
     bound = f"at least {100 * row['bound_frac']:.1f} % at {100 * row['confidence_frac']:.0f} % confidence"
     failed = f"{row['failed_count'] or 'none'} of {row['samples_count']} failed ({bound})"
-    return f"{row['outcome']}: {failed}, worst {row['worst_cut']} {row['worst_margin_k']:+.1f} K, {row['breaks_first']}"
+    return (
+        f"{row['outcome']}: {failed}, worst {row['worst_cut']} {row['worst_margin_k']:+.1f} K,"
+        f" {row['breaks_first']}"
+    )
 
 
 @app.command()
@@ -62,7 +70,9 @@ def versions(stores: list[str] = STORES, as_json: bool = JSON) -> None:
             emit_json({"ok": True, "rows": rows})
             return
         for row in rows:
-            typer.echo(f"{row['site']} {row['program']}: newest {row['newest']}, held {row['held']} {row['read_at']}")
+            typer.echo(
+                f"{row['site']} {row['program']}: newest {row['newest']}, held {row['held']} {row['read_at']}"
+            )
 
 
 @app.command()
@@ -86,9 +96,13 @@ def compare(stores: list[str] = STORES, as_json: bool = JSON) -> None:
 
 @app.command()
 def release(
-    program: str = typer.Argument(help="Program of the office's kitchen."), sites: list[str] = typer.Argument(help="Names of the sites, in the order of the waves."),
-    who: str = typer.Option(help="Who releases it."), most_below: float = typer.Option(0.02, help="Share of readings below the limit that stops it."), store: str = STORE, as_json: bool = JSON,
-) -> None:  # fmt: skip
+    program: str = typer.Argument(help="Program of the office's kitchen."),
+    sites: list[str] = typer.Argument(help="Names of the sites, in the order of the waves."),
+    who: str = typer.Option(help="Who releases it."),
+    most_below: float = typer.Option(0.02, help="Share of readings below the limit that stops it."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Release a program's newest version to sites in waves."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -97,23 +111,47 @@ def release(
 
         kept = open_release(*open_shop(store), program, sites, who, most_below)
         waves = kept.entry.payload["waves"]
-        emit_json({"ok": True, "number": kept.number, "waves": waves}) if as_json else typer.echo(f"Release {kept.number}: {len(waves)} waves of {', '.join(str(len(w)) for w in waves)} sites.")  # fmt: skip
+        (
+            emit_json({"ok": True, "number": kept.number, "waves": waves})
+            if as_json
+            else typer.echo(
+                f"Release {kept.number}: {len(waves)} waves of {', '.join(str(len(w)) for w in waves)} sites."
+            )
+        )
 
 
 @app.command()
-def wave(number: int = typer.Argument(help="Release."), stores: list[str] = STORES, who: str = typer.Option(help="Who lets it go on."), store: str = STORE, as_json: bool = JSON) -> None:  # fmt: skip
+def wave(
+    number: int = typer.Argument(help="Release."),
+    stores: list[str] = STORES,
+    who: str = typer.Option(help="Who lets it go on."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Begin the next wave: the stop rule and the read-backs of the waves before are looked at first."""
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
         from frywright.workbench.release import next_wave
 
-        kept = next_wave(open_shop(store)[0], number, {name: opened for name, opened, _ in _shops(stores)}, who)
-        emit_json({"ok": True, "sites": kept.entry.payload["sites"]}) if as_json else typer.echo(f"Wave begun at {', '.join(kept.entry.payload['sites'])}.")  # fmt: skip
+        kept = next_wave(
+            open_shop(store)[0], number, {name: opened for name, opened, _ in _shops(stores)}, who
+        )
+        (
+            emit_json({"ok": True, "sites": kept.entry.payload["sites"]})
+            if as_json
+            else typer.echo(f"Wave begun at {', '.join(kept.entry.payload['sites'])}.")
+        )
 
 
 @app.command()
-def rollback(number: int = typer.Argument(help="Release."), out: Path = typer.Option(Path("rollback.pdf"), help="PDF to write."), language: str = typer.Option("en", help="en or es."), store: str = STORE, as_json: bool = JSON) -> None:  # fmt: skip
+def rollback(
+    number: int = typer.Argument(help="Release."),
+    out: Path = typer.Option(Path("rollback.pdf"), help="PDF to write."),
+    language: str = typer.Option("en", help="en or es."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Print the card of the version before."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -126,7 +164,11 @@ def rollback(number: int = typer.Argument(help="Release."), out: Path = typer.Op
 
 
 @app.command()
-def readbacks(file: Path = typer.Argument(help="JSON lines: program, slot, values, read_by, checked_by."), store: str = STORE, as_json: bool = JSON) -> None:  # fmt: skip
+def readbacks(
+    file: Path = typer.Argument(help="JSON lines: program, slot, values, read_by, checked_by."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Read in the read-backs a site sent as a file; a line read in before is not kept twice."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -142,8 +184,9 @@ def readbacks(file: Path = typer.Argument(help="JSON lines: program, slot, value
             emit_json({"ok": True, "rows": rows})
             return
         for row in rows:
+            known = "" if row["new"] else ", known before"
             told = (
                 row["problem"]
-                or f"entry {row['number']}, {'matches' if row['matches'] else 'DIFFERS'}{'' if row['new'] else ', known before'}"
+                or f"entry {row['number']}, {'matches' if row['matches'] else 'DIFFERS'}{known}"
             )
             typer.echo(f"line {row['line']}: {told}")

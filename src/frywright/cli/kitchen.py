@@ -29,10 +29,16 @@ def check(
         from frywright.workbench.kitchens import open_kitchen
 
         found = open_kitchen(file)
-        counts = {"fryers": len(found.fryers), "products": len(found.products), "programs": len(found.programs)}
+        counts = {
+            "fryers": len(found.fryers),
+            "products": len(found.products),
+            "programs": len(found.programs),
+        }
         if as_json:
             emit_json({"ok": True, "name": found.site.name, **counts})
         else:
             typer.echo(
-                f"{found.site.name}: " + ", ".join(f"{n} {what}" for what, n in counts.items()) + ". No problems."
+                f"{found.site.name}: "
+                + ", ".join(f"{n} {what}" for what, n in counts.items())
+                + ". No problems."
             )

@@ -9,10 +9,14 @@ import typer
 from frywright.cli import accounts, care, cook, day, desk, fleet, fryers, kitchen, oil, people, probe, records
 
 app = typer.Typer(
-    help="Workbench for the fryers of a fried-chicken kitchen. It plans, records and checks; it never "
-    "controls a fryer, and the maker's manual, local codes and licensed technicians come first.",
-    no_args_is_help=True, add_completion=False, pretty_exceptions_enable=False,
-)  # fmt: skip
+    help=(
+        "Workbench for the fryers of a fried-chicken kitchen. It plans, records and checks; it never "
+        "controls a fryer, and the maker's manual, local codes and licensed technicians come first."
+    ),
+    no_args_is_help=True,
+    add_completion=False,
+    pretty_exceptions_enable=False,
+)
 assert desk.app is cook.app  # the desk adds its commands to the cook group
 assert fryers.app is people.app is care.app  # fryers and people add theirs to the care group
 app.add_typer(cook.app, name="cook")
@@ -32,9 +36,13 @@ def serve(
     kitchen_file: str = typer.Option(
         "", "--kitchen", help="Kitchen file to load; without it the store's, or the demo."
     ),
-    reason: str = typer.Option("", help="Why the kitchen file changes; needed where it moves what is predicted."),
+    reason: str = typer.Option(
+        "", help="Why the kitchen file changes; needed where it moves what is predicted."
+    ),
     port: int = typer.Option(8377, help="Port."),
-    host: str = typer.Option("127.0.0.1", help="Address to listen on; any but this machine's own needs an owner."),
+    host: str = typer.Option(
+        "127.0.0.1", help="Address to listen on; any but this machine's own needs an owner."
+    ),
     open_page: bool = typer.Option(True, "--open/--no-open", help="Open the page in a browser."),
 ) -> None:
     """Serve the pages on this machine and open them."""

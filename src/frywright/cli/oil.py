@@ -24,9 +24,10 @@ def fill(vat: str = typer.Argument(help="Fryer."), store: str = STORE, as_json: 
             emit_json({"ok": True, **view})
             return
         typer.echo(
-            f"{view['name']}: {view['mass']}, {view['cartons']} cartons; {view['cold']} cold, {view['hot']} at heat ({100 * view['swells_frac']:.0f} % more).\n"
-            "Fill to the cold line, drains closed, heat off; check the level again at heat. Too little uncovers the heat surfaces and can ignite; "
-            "too much boils over with a wet load."
+            f"{view['name']}: {view['mass']}, {view['cartons']} cartons; {view['cold']} cold, {view['hot']}"
+            f" at heat ({100 * view['swells_frac']:.0f} % more).\nFill to the cold line, drains closed, heat"
+            " off; check the level again at heat. Too little uncovers the heat surfaces and can ignite; too"
+            " much boils over with a wet load."
         )
         for text in (
             view["heights"],
@@ -39,10 +40,15 @@ def fill(vat: str = typer.Argument(help="Fryer."), store: str = STORE, as_json: 
 
 @app.command()
 def log(
-    vat: str = typer.Argument(help="Fryer."), what: str = typer.Argument(help="top_up, reading, filter, discard, fill, acid or colour."),
-    amount: str = typer.Argument("", help="Such as '5 lb', '1 carton' or 17.5 (per cent polar)."), after: bool = typer.Option(False, help="The reading was after the top-up."),
-    strip: bool = typer.Option(False, help="Read with a strip."), who: str = typer.Option("", help="Who did it."), store: str = STORE, as_json: bool = JSON,
-) -> None:  # fmt: skip
+    vat: str = typer.Argument(help="Fryer."),
+    what: str = typer.Argument(help="top_up, reading, filter, discard, fill, acid or colour."),
+    amount: str = typer.Argument("", help="Such as '5 lb', '1 carton' or 17.5 (per cent polar)."),
+    after: bool = typer.Option(False, help="The reading was after the top-up."),
+    strip: bool = typer.Option(False, help="Read with a strip."),
+    who: str = typer.Option("", help="Who did it."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Record what was done to a vat's oil."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -84,23 +90,37 @@ def outlook(
             emit_json({"ok": True, "vats": views})
             return
         for view in views:
-            told = "default figures, fewer than 4 readings" if view["default"] else f"{view['readings_count']} readings"
+            told = (
+                "default figures, fewer than 4 readings"
+                if view["default"]
+                else f"{view['readings_count']} readings"
+            )
             typer.echo(
-                f"{view['name']}: {view['level_pct']} % polar, +{view['growth_pct']} a day ({told}); limit {view['limit_pct']:g} % ({view['limit_title']})."
+                f"{view['name']}: {view['level_pct']} % polar, +{view['growth_pct']} a day ({told}); limit"
+                f" {view['limit_pct']:g} % ({view['limit_title']})."
             )
             typer.echo(f"  {view['text']}")
             for row in view["changes"]:
-                typer.echo(f"  {row['what']}: {row['days_n']:g} days, {view['currency']}{row['money']:.2f} a day")
+                typer.echo(
+                    f"  {row['what']}: {row['days_n']:g} days, {view['currency']}{row['money']:.2f} a day"
+                )
             for move in view["moves"]:
                 typer.echo(f"  {move['text']}")
 
 
 @app.command()
 def cost(
-    raw_lb_day: float = typer.Argument(0.0, help="Raw breaded product a day, lb; without it what the board dropped."), change_min: float = typer.Option(None, help="Minutes a vat change."),
-    hour_money: float = typer.Option(None, help="Pay by hour."), store: str = STORE, as_json: bool = JSON,
-) -> None:  # fmt: skip
-    """The oil bill of the last four weeks; what the food takes up stands apart. Gaps in the log come first, then likely causes."""
+    raw_lb_day: float = typer.Argument(
+        0.0, help="Raw breaded product a day, lb; without it what the board dropped."
+    ),
+    change_min: float = typer.Option(None, help="Minutes a vat change."),
+    hour_money: float = typer.Option(None, help="Pay by hour."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
+    """The oil bill of the last four weeks; what the food takes up stands apart. Gaps in the log come first,
+    then likely causes.
+    """
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
@@ -123,12 +143,15 @@ def cost(
         for name in view["log_gaps"]:
             typer.echo(f"Log gap, before anything else: {name}.")
         typer.echo(
-            f"{view['day_money']:.2f} a day over {view['days_count']} days: taken up by the food {view['uptake_money']:.2f}, thrown away {view['discard_money']:.2f}, "
-            f"labour {view['labour_money']:.2f}; {view['per_raw_lb_money']:.3f} a raw lb; {view['per_hundred_n']:g} of oil by 100 of raw."
+            f"{view['day_money']:.2f} a day over {view['days_count']} days: taken up by the food"
+            f" {view['uptake_money']:.2f}, thrown away {view['discard_money']:.2f}, labour"
+            f" {view['labour_money']:.2f}; {view['per_raw_lb_money']:.3f} a raw lb; {view['per_hundred_n']:g}"
+            " of oil by 100 of raw."
         )
         if view["carried_off"]:
             typer.echo(
-                f"By the engine, a day: {view['carried_off']} of oil leaves with the food, {view['fat_in']} of chicken fat comes into the vats."
+                f"By the engine, a day: {view['carried_off']} of oil leaves with the food, {view['fat_in']}"
+                " of chicken fat comes into the vats."
             )
         for cause in view["causes"]:
             typer.echo(f"  {cause}")
@@ -136,7 +159,9 @@ def cost(
 
 @app.command()
 def sites(stores: list[Path] = typer.Argument(help="Files of several stores."), as_json: bool = JSON) -> None:
-    """Several stores side by side: oil by hundred of raw product, money by raw kilogram, log gaps first, then likely causes."""
+    """Several stores side by side: oil by hundred of raw product, money by raw kilogram, log gaps first, then
+    likely causes.
+    """
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
@@ -155,14 +180,20 @@ def sites(stores: list[Path] = typer.Argument(help="Files of several stores."), 
                 typer.echo(f"{row['place']} ({row['site']}): unknown. {row['unknown']}")
                 continue
             typer.echo(
-                f"{row['place']} ({row['site']}): {row['per_hundred_n']:g} of oil by 100 of raw, {row['per_raw_kg_money']:.3f} a raw kg"
+                f"{row['place']} ({row['site']}): {row['per_hundred_n']:g} of oil by 100 of raw,"
+                f" {row['per_raw_kg_money']:.3f} a raw kg"
             )
             for text in [*(f"log gap: {gap}" for gap in row["log_gaps"]), *row["causes"]]:
                 typer.echo(f"  {text}")
 
 
 @app.command()
-def moves(store: str = STORE, out: Path = typer.Option(None, help="PDF of the oil map to write."), language: str = typer.Option("en", help="en or es."), as_json: bool = JSON) -> None:  # fmt: skip
+def moves(
+    store: str = STORE,
+    out: Path = typer.Option(None, help="PDF of the oil map to write."),
+    language: str = typer.Option("en", help="en or es."),
+    as_json: bool = JSON,
+) -> None:
     """What each vat's oil carries, and what speaks against moving it into another."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -181,13 +212,19 @@ def moves(store: str = STORE, out: Path = typer.Option(None, help="PDF of the oi
         for one in view["vats"]:
             typer.echo(f"{one['name']}: {one['products']}; carries {one['carries'] or 'nothing listed'}")
         for move in view["moves"]:
-            typer.echo(f"{move['from']} into {move['into']}: {' '.join(move['notes']) or 'nothing speaks against it.'}")
+            typer.echo(
+                f"{move['from']} into {move['into']}:"
+                f" {' '.join(move['notes']) or 'nothing speaks against it.'}"
+            )
 
 
 @app.command()
 def order(
-    days: int = typer.Argument(help="Days to the next delivery."), on_hand: float = typer.Option(0.0, help="Cartons on hand."), store: str = STORE, as_json: bool = JSON,
-) -> None:  # fmt: skip
+    days: int = typer.Argument(help="Days to the next delivery."),
+    on_hand: float = typer.Option(0.0, help="Cartons on hand."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Cartons to order, planned changes and a vat's safety included."""
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
@@ -199,15 +236,20 @@ def order(
             emit_json({"ok": True, **view})
         else:
             typer.echo(
-                f"Order {view['cartons']} cartons: top-up {view['top_up_cartons']}, changes {view['change_cartons']}, safety {view['safety_cartons']}, less {on_hand:g} on hand."
+                f"Order {view['cartons']} cartons: top-up {view['top_up_cartons']}, changes"
+                f" {view['change_cartons']}, safety {view['safety_cartons']}, less {on_hand:g} on hand."
             )
 
 
 @app.command()
 def limit(
-    place: str = typer.Argument(help="Place, such as germany or us."), house: float = typer.Option(24.0, help="House limit, per cent polar."),
-    who: str = typer.Option("", help="Name, for a looser limit."), reason: str = typer.Option("", help="Reason, for a looser limit."), store: str = STORE, as_json: bool = JSON,
-) -> None:  # fmt: skip
+    place: str = typer.Argument(help="Place, such as germany or us."),
+    house: float = typer.Option(24.0, help="House limit, per cent polar."),
+    who: str = typer.Option("", help="Name, for a looser limit."),
+    reason: str = typer.Option("", help="Reason, for a looser limit."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Choose the limit: the place's, tightened by the house."""
     from frywright.cli.output import emit_json, speaking_errors
 

@@ -29,14 +29,19 @@ def people(language: str = LANGUAGE, store: str = STORE, as_json: bool = JSON) -
         for row in view["people"]:
             for held in row["skills"]:
                 age = "" if held["age"] == "meets" else f"; by age: {held['may']}"
-                typer.echo(f"{row['name']:<20} {held['words']:<16} {held['expires']:<10} {held['title']}{age}")
+                typer.echo(
+                    f"{row['name']:<20} {held['words']:<16} {held['expires']:<10} {held['title']}{age}"
+                )
 
 
 @app.command()
 def person(
-    name: str = typer.Argument(help="Name."), born: str = typer.Option("", help="Birthday, where age rules matter."), left: bool = typer.Option(False, help="Has left."),
-    store: str = STORE, as_json: bool = JSON,
-) -> None:  # fmt: skip
+    name: str = typer.Argument(help="Name."),
+    born: str = typer.Option("", help="Birthday, where age rules matter."),
+    left: bool = typer.Option(False, help="Has left."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Keep a person."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -44,29 +49,47 @@ def person(
         from frywright.workbench.training import keep_person
 
         kept = keep_person(*open_shop(store), {"name": name, "born": born, "left": "1" if left else ""})
-        emit_json({"ok": True, "number": kept.number}) if as_json else typer.echo(f"Entry {kept.number} kept.")
+        (
+            emit_json({"ok": True, "number": kept.number})
+            if as_json
+            else typer.echo(f"Entry {kept.number} kept.")
+        )
 
 
 @app.command()
 def skill(
-    person: str = typer.Argument(help="Who did it."), skill: str = typer.Argument(help="Skill, such as lid."), seen_by: str = typer.Option(help="Who saw it."),
-    on: str = typer.Option("", help="Day, if not today."), store: str = STORE, as_json: bool = JSON,
-) -> None:  # fmt: skip
+    person: str = typer.Argument(help="Who did it."),
+    skill: str = typer.Argument(help="Skill, such as lid."),
+    seen_by: str = typer.Option(help="Who saw it."),
+    on: str = typer.Option("", help="Day, if not today."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Sign a skill as performed by one and observed by another."""
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
         from frywright.workbench.training import sign_skill
 
-        kept = sign_skill(*open_shop(store), {"person": person, "skill": skill, "observed_by": seen_by, "date": on})
-        emit_json({"ok": True, "number": kept.number}) if as_json else typer.echo(f"Entry {kept.number} kept, until {kept.entry.payload['expires']}.")  # fmt: skip
+        kept = sign_skill(
+            *open_shop(store), {"person": person, "skill": skill, "observed_by": seen_by, "date": on}
+        )
+        (
+            emit_json({"ok": True, "number": kept.number})
+            if as_json
+            else typer.echo(f"Entry {kept.number} kept, until {kept.entry.payload['expires']}.")
+        )
 
 
 @app.command()
 def drill(
-    key: str = typer.Argument("", help="Drill; without it all are listed."), choice: int = typer.Option(-1, help="Answer, counted from 1."), who: str = typer.Option("", help="Name."),
-    language: str = LANGUAGE, store: str = STORE, as_json: bool = JSON,
-) -> None:  # fmt: skip
+    key: str = typer.Argument("", help="Drill; without it all are listed."),
+    choice: int = typer.Option(-1, help="Answer, counted from 1."),
+    who: str = typer.Option("", help="Name."),
+    language: str = LANGUAGE,
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Drills simulated on this kitchen's fryers and programs; an answer is explained, never scored."""
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
@@ -85,12 +108,19 @@ def drill(
         for one in found:
             typer.echo(f"{one['key']}: {one['question']}")
             for n, c in enumerate(one["choices"] if key else [], 1):
-                mark = ("right" if c["right"] else ("injures" if c["hurts"] else "wrong")) if choice > 0 else ""
+                mark = (
+                    ("right" if c["right"] else ("injures" if c["hurts"] else "wrong")) if choice > 0 else ""
+                )
                 typer.echo(f"  {n}. {c['text']}" + (f"\n     {mark}: {c['why']}" if choice > 0 else ""))
 
 
 @app.command()
-def wall(out: Path = typer.Option(Path("wall.pdf"), help="PDF to write."), language: str = LANGUAGE, store: str = STORE, as_json: bool = JSON) -> None:  # fmt: skip
+def wall(
+    out: Path = typer.Option(Path("wall.pdf"), help="PDF to write."),
+    language: str = LANGUAGE,
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Print wall cards of the store's own values, one page a fryer."""
     from frywright.cli.output import emit_json, preparing, speaking_errors
 

@@ -10,7 +10,10 @@ import typer
 from frywright.cli.cook import _value
 
 app = typer.Typer(help="Probe logs, calibration, sampling proof, thermometers.", no_args_is_help=True)
-ANSWERS = "Answer to a question of the file, key=value: date_order=dmy, unit=f, unit:CH3=c, role:CH2=core, interval=2."
+ANSWERS = (
+    "Answer to a question of the file, key=value: date_order=dmy, unit=f, unit:CH3=c, role:CH2=core,"
+    " interval=2."
+)
 PROBED = "What a channel was in, channel=cut:weight, for example 'CH2=breast_half:240g'."
 
 
@@ -34,12 +37,18 @@ def _asked(program: str, probed: list[str], thermometer: list[str], display: str
     for channel, value in _pairs(probed, "--probed").items():
         cut, _, weight = value.partition(":")
         if not weight:
-            raise InputError("--probed", repr(value), "cut:weight, for example breast_half:240g", where=channel)
+            raise InputError(
+                "--probed", repr(value), "cut:weight, for example breast_half:240g", where=channel
+            )
         cuts[channel], masses[channel] = cut, _value(None, weight, "mass", "--probed") or 0.0
     return ProbeAsk(
-        program=program, cuts=cuts, masses_kg=masses, thermometers=_pairs(thermometer, "--thermometer"),
-        display_c=_value(None, display, "temperature", "--display"), loss_frac=None if loss is None else loss / 100.0,
-    )  # fmt: skip
+        program=program,
+        cuts=cuts,
+        masses_kg=masses,
+        thermometers=_pairs(thermometer, "--thermometer"),
+        display_c=_value(None, display, "temperature", "--display"),
+        loss_frac=None if loss is None else loss / 100.0,
+    )
 
 
 def _open(kitchen: Path, file: Path, answer: list[str], quiet: bool) -> tuple[Any, Any]:
@@ -95,19 +104,23 @@ def _print(view: dict[str, Any]) -> None:
     read_ = view["read"]
     typer.echo(f"{view['name']}  {view['started']}  {view['length']}")
     typer.echo(
-        f"{read_['kept']} of {read_['lines']} lines kept, {read_['before']} before the table, {read_['blank']} blank, {read_['dropped_count']} dropped"
+        f"{read_['kept']} of {read_['lines']} lines kept, {read_['before']} before the table,"
+        f" {read_['blank']} blank, {read_['dropped_count']} dropped"
     )
     for lost in read_["dropped"]:
         typer.echo(
-            f"  dropped {lost['count']}: {lost['reason']} (lines {', '.join(str(x['line']) for x in lost['lines'][:6])})"
+            f"  dropped {lost['count']}: {lost['reason']} (lines"
+            f" {', '.join(str(x['line']) for x in lost['lines'][:6])})"
         )
     for question in view["questions"]:
         typer.echo(
-            f"  ? {question['text']} Taken as {question['guess']}; answer with --answer '{question['key']}={question['guess']}'"
+            f"  ? {question['text']} Taken as {question['guess']}; answer with --answer"
+            f" '{question['key']}={question['guess']}'"
         )
     for channel in view["channels"]:
         typer.echo(
-            f"  {channel['name']}: {channel['role_word']} ({channel['reason']}), {channel['low']} to {channel['high']}"
+            f"  {channel['name']}: {channel['role_word']} ({channel['reason']}), {channel['low']} to"
+            f" {channel['high']}"
         )
     held = view["thermostat"]
     if held:
@@ -116,7 +129,8 @@ def _print(view: dict[str, Any]) -> None:
             typer.echo(f"  {line}")
     for load in view["loads"]:
         typer.echo(
-            f"Load {load['number']}: drop {load['drop']}, lift {load['lift']} ({load['length']}), dip {load['dip']}, lowest {load['lowest']}, back at heat after {load['recovered']}"
+            f"Load {load['number']}: drop {load['drop']}, lift {load['lift']} ({load['length']}), dip"
+            f" {load['dip']}, lowest {load['lowest']}, back at heat after {load['recovered']}"
         )
     for verdict in view["verdicts"]:
         typer.echo(f"  load {verdict['load']} {verdict['channel']}: {verdict['sentence']}")
@@ -151,7 +165,10 @@ def calibrate(
         if not asked.cuts:
             _lid(place, told, asked, free, as_json)
             return
-        made = [fit_cut(place, told, asked, cut, tuple(free.split(","))) for cut in sorted(set(asked.cuts.values()))]
+        made = [
+            fit_cut(place, told, asked, cut, tuple(free.split(",")))
+            for cut in sorted(set(asked.cuts.values()))
+        ]
         if report:
             from frywright.workbench.probe_report import report_pdf
 
@@ -163,7 +180,9 @@ def calibrate(
             view = fit_view(m, str(place.site.units))
             typer.echo(f"{view['cut']}: misfit {view['rms']}")
             for p in view["parameters"]:
-                typer.echo(f"  {p['name']}: {p['value']} (95 %: {p['low']} to {p['high']}; was {p['before']})")
+                typer.echo(
+                    f"  {p['name']}: {p['value']} (95 %: {p['low']} to {p['high']}; was {p['before']})"
+                )
             for line in [*view["warnings"], *view["refused"], *(p["text"] for p in view["placements"])]:
                 typer.echo(f"  ! {line}")
             if m.draft:
@@ -178,7 +197,9 @@ def _lid(place: Any, told: Any, asked: Any, free: str, as_json: bool) -> None:
     from frywright.workbench.probes import Calibrated, calibrate_lid, kettle_found
 
     names = tuple(free.split(",")) if "shape_n" not in free else ("working_gauge_pa",)
-    lid = Calibrated(cut="lid", fit=calibrate_lid(place, told, asked, names), placements=(), draft=None, notes=())
+    lid = Calibrated(
+        cut="lid", fit=calibrate_lid(place, told, asked, names), placements=(), draft=None, notes=()
+    )
     kettle = kettle_found(place, told, asked.program)
     if as_json:
         values = {"heater_w": kettle.heater_w, "loss_w_k": kettle.loss_w_k} if kettle else None
@@ -212,7 +233,10 @@ def heat_up(
             place,
             fryer,
             (file, first_day),
-            (_value(place, low, "temperature", "--from") or 0.0, _value(place, high, "temperature", "--to") or 0.0),
+            (
+                _value(place, low, "temperature", "--from") or 0.0,
+                _value(place, high, "temperature", "--to") or 0.0,
+            ),
         )
         if as_json:
             emit_json({"ok": True, "ratio": ratio, "hint": text})
@@ -222,7 +246,9 @@ def heat_up(
 
 @app.command()
 def sample(
-    readings: str = typer.Argument(help="Readings of the coldest pieces with commas, for example '178F,176F,181F'."),
+    readings: str = typer.Argument(
+        help="Readings of the coldest pieces with commas, for example '178F,176F,181F'."
+    ),
     limit: str = typer.Option("165F", help="Limit."),
     coverage: float = typer.Option(95.0, help="Share of pieces, %."),
     confidence: float = typer.Option(95.0, help="Confidence, %."),
@@ -237,7 +263,9 @@ def sample(
         from frywright.model.findings import say
         from frywright.workbench.probe_json import sample_json
 
-        values = [_value(None, text.strip(), "temperature", "readings") or 0.0 for text in readings.split(",")]
+        values = [
+            _value(None, text.strip(), "temperature", "readings") or 0.0 for text in readings.split(",")
+        ]
         aim = SampleAim(
             limit_c=_value(None, limit, "temperature", "--limit") or 0.0,
             coverage_frac=coverage / 100,
@@ -250,7 +278,8 @@ def sample(
         system = "us" if "f" in limit.lower() else "metric"
         typer.echo(say(proof.sentence.text, proof.sentence.values, system))
         typer.echo(
-            f"n {proof.count}, k {proof.factor_n:.3f}; no failure among them would show at least {100 * proof.zero_failure_frac:.1f} %"
+            f"n {proof.count}, k {proof.factor_n:.3f}; no failure among them would show at least"
+            f" {100 * proof.zero_failure_frac:.1f} %"
         )
         for note in proof.notes:
             typer.echo(f"! {say(note.text, note.values, system)}")
@@ -283,19 +312,35 @@ def check(
         )
         system = str(place.site.units)
         if as_json:
-            emit_json({
-                "ok": True, "thermometer": made.thermometer, "outcome": str(made.outcome), "errors_k": list(made.errors_k),
-                "boiling_point_c": made.boiling_point_c, "due_at": made.due_at.isoformat(),
-                "doubts": [{"entry": d.reading.number, "corrected_c": d.corrected_c, "in_doubt": d.in_doubt, "load": d.reading.load} for d in doubts],
-            })  # fmt: skip
+            emit_json(
+                {
+                    "ok": True,
+                    "thermometer": made.thermometer,
+                    "outcome": str(made.outcome),
+                    "errors_k": list(made.errors_k),
+                    "boiling_point_c": made.boiling_point_c,
+                    "due_at": made.due_at.isoformat(),
+                    "doubts": [
+                        {
+                            "entry": d.reading.number,
+                            "corrected_c": d.corrected_c,
+                            "in_doubt": d.in_doubt,
+                            "load": d.reading.load,
+                        }
+                        for d in doubts
+                    ],
+                }
+            )
             return
         typer.echo(
-            f"{made.thermometer}: {made.outcome} (water boils here at {show(made.boiling_point_c, 'c', system)}), next check by {made.due_at:%Y-%m-%d}"
+            f"{made.thermometer}: {made.outcome} (water boils here at"
+            f" {show(made.boiling_point_c, 'c', system)}), next check by {made.due_at:%Y-%m-%d}"
         )
         for d in doubts:
             word = "IN DOUBT" if d.in_doubt else "clear"
             typer.echo(
-                f"  {word}: entry {d.reading.number}, {d.reading.load}, read {show(d.reading.core_c, 'c', system)}, true {show(d.corrected_c, 'c', system)}"
+                f"  {word}: entry {d.reading.number}, {d.reading.load}, read"
+                f" {show(d.reading.core_c, 'c', system)}, true {show(d.corrected_c, 'c', system)}"
             )
 
 
@@ -321,7 +366,12 @@ def hold(
         found = study(place, file.read_text("utf-8-sig"), file.name, least, share / 100.0)
         if as_json:
             emit_json(
-                {"ok": True, "life_s": found.life_s, "ended_by": found.ended_by, "rows": [list(r) for r in found.rows]}
+                {
+                    "ok": True,
+                    "life_s": found.life_s,
+                    "ended_by": found.ended_by,
+                    "rows": [list(r) for r in found.rows],
+                }
             )
         else:
             typer.echo(say(found.note.text, found.note.values, str(place.site.units)))

@@ -7,7 +7,9 @@ from pathlib import Path
 
 import typer
 
-app = typer.Typer(help="The append-only store: verify, export, import, backup, restore.", no_args_is_help=True)
+app = typer.Typer(
+    help="The append-only store: verify, export, import, backup, restore.", no_args_is_help=True
+)
 NAMED = typer.Argument("var/frywright.db", help="File of the store, or postgresql://user@host/database.")
 JSON = typer.Option(False, "--json", help="Print JSON.")
 
@@ -18,7 +20,9 @@ def _open(store: str, *, new: bool = False):  # type: ignore[no-untyped-def]
     from frywright.workbench.clock import now
 
     if not new and "://" not in store and not Path(store).exists():
-        raise RecordError(f"No store at {store}. Name the file, or make one with: frywright serve --store {store}")
+        raise RecordError(
+            f"No store at {store}. Name the file, or make one with: frywright serve --store {store}"
+        )
     return Store.named(store, now)
 
 
@@ -36,7 +40,9 @@ def verify(store: str = NAMED, as_json: bool = JSON) -> None:
 
 
 @app.command()
-def export(store: str = NAMED, csv: bool = typer.Option(False, "--csv", help="CSV instead of JSON lines.")) -> None:
+def export(
+    store: str = NAMED, csv: bool = typer.Option(False, "--csv", help="CSV instead of JSON lines.")
+) -> None:
     """Print every entry as JSON lines (or CSV)."""
     from frywright.cli.output import speaking_errors
 
@@ -47,7 +53,11 @@ def export(store: str = NAMED, csv: bool = typer.Option(False, "--csv", help="CS
 
 
 @app.command("import")
-def import_(file: Path = typer.Argument(help="Exported JSON lines."), store: str = typer.Option(help="New store to fill."), as_json: bool = JSON) -> None:  # fmt: skip
+def import_(
+    file: Path = typer.Argument(help="Exported JSON lines."),
+    store: str = typer.Option(help="New store to fill."),
+    as_json: bool = JSON,
+) -> None:
     """Fill a new store from exported JSON lines, against the chain."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -59,11 +69,19 @@ def import_(file: Path = typer.Argument(help="Exported JSON lines."), store: str
             raise RecordError(f"No file at {file}.")
         with file.open("rb") as stream:
             count = import_lines(stream, _open(store, new=True))
-        emit_json({"ok": True, "entries": count}) if as_json else typer.echo(f"{count} entries, chain unbroken.")
+        (
+            emit_json({"ok": True, "entries": count})
+            if as_json
+            else typer.echo(f"{count} entries, chain unbroken.")
+        )
 
 
 @app.command()
-def backup(out: Path = typer.Argument(help="File to write."), store: str = typer.Option("var/frywright.db", help="Store."), as_json: bool = JSON) -> None:  # fmt: skip
+def backup(
+    out: Path = typer.Argument(help="File to write."),
+    store: str = typer.Option("var/frywright.db", help="Store."),
+    as_json: bool = JSON,
+) -> None:
     """Copy every entry and original file into one checked file, while the store is in use."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -72,13 +90,27 @@ def backup(out: Path = typer.Argument(help="File to write."), store: str = typer
 
         told = copy(_open(store), out)
         if as_json:
-            emit_json({"ok": True, "entries": told.entries_count, "files": told.files_count, "last_hash": told.last_hash, "file": str(out)})  # fmt: skip
+            emit_json(
+                {
+                    "ok": True,
+                    "entries": told.entries_count,
+                    "files": told.files_count,
+                    "last_hash": told.last_hash,
+                    "file": str(out),
+                }
+            )
         else:
-            typer.echo(f"{out}: {told.entries_count} entries, {told.files_count} files, read back and checked.")
+            typer.echo(
+                f"{out}: {told.entries_count} entries, {told.files_count} files, read back and checked."
+            )
 
 
 @app.command()
-def restore(file: Path = typer.Argument(help="Backup."), store: str = typer.Option(help="New store to fill."), as_json: bool = JSON) -> None:  # fmt: skip
+def restore(
+    file: Path = typer.Argument(help="Backup."),
+    store: str = typer.Option(help="New store to fill."),
+    as_json: bool = JSON,
+) -> None:
     """Fill a new store from a backup, entry by entry against the chain."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -87,19 +119,33 @@ def restore(file: Path = typer.Argument(help="Backup."), store: str = typer.Opti
 
         told = bring_back(file, _open(store, new=True))
         if as_json:
-            emit_json({"ok": True, "entries": told.entries_count, "files": told.files_count, "last_hash": told.last_hash})  # fmt: skip
+            emit_json(
+                {
+                    "ok": True,
+                    "entries": told.entries_count,
+                    "files": told.files_count,
+                    "last_hash": told.last_hash,
+                }
+            )
         else:
             typer.echo(f"{store}: {told.entries_count} entries, {told.files_count} files, chain unbroken.")
 
 
-STORE = typer.Option("var/frywright.db", "--store", help="File of the store, or postgresql://user@host/database.")
+STORE = typer.Option(
+    "var/frywright.db", "--store", help="File of the store, or postgresql://user@host/database."
+)
 
 
 @app.command()
 def pack(
-    first: str = typer.Argument(help="First day."), last: str = typer.Argument(help="Last day."), out: Path = typer.Option(Path("pack.pdf"), help="PDF to write."),
-    tables: Path = typer.Option(None, help="Archive of CSV tables to write as well."), language: str = typer.Option("en", help="en or es."), store: str = STORE, as_json: bool = JSON,
-) -> None:  # fmt: skip
+    first: str = typer.Argument(help="First day."),
+    last: str = typer.Argument(help="Last day."),
+    out: Path = typer.Option(Path("pack.pdf"), help="PDF to write."),
+    tables: Path = typer.Option(None, help="Archive of CSV tables to write as well."),
+    language: str = typer.Option("en", help="en or es."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """The inspection pack of a range of days as one PDF, and its tables; gaps are shown."""
     import datetime as dt
 
@@ -130,10 +176,15 @@ def pack(
 
 @app.command()
 def probe(
-    fryer: str = typer.Argument(help="Fryer."), product: str = typer.Argument(help="Product."), temp: str = typer.Argument(help="Coldest piece, such as 172F."),
-    thermometer: str = typer.Option(help="Mark on the thermometer."), pieces: int = typer.Option(0, help="Pieces in the load."), who: str = typer.Option("", help="Name."),
-    store: str = STORE, as_json: bool = JSON,
-) -> None:  # fmt: skip
+    fryer: str = typer.Argument(help="Fryer."),
+    product: str = typer.Argument(help="Product."),
+    temp: str = typer.Argument(help="Coldest piece, such as 172F."),
+    thermometer: str = typer.Option(help="Mark on the thermometer."),
+    pieces: int = typer.Option(0, help="Pieces in the load."),
+    who: str = typer.Option("", help="Name."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Keep a probe reading of a load; below the limit a case opens."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -142,25 +193,40 @@ def probe(
         from frywright.workbench.corrective import tell_probe
 
         opened = _open(store)
-        told = {"fryer": fryer, "product": product, "temp": temp, "thermometer": thermometer, "pieces": str(pieces), "who": who}  # fmt: skip
+        told = {
+            "fryer": fryer,
+            "product": product,
+            "temp": temp,
+            "thermometer": thermometer,
+            "pieces": str(pieces),
+            "who": who,
+        }
         reading, case = tell_probe(opened, remembered_kitchen(opened), told)
         if as_json:
             emit_json({"ok": True, "number": reading.number, "case": case.number if case else None})
         elif case is None:
             typer.echo(
-                f"Entry {reading.number} kept: it meets the limit you set, with the thermometer's error taken off."
+                f"Entry {reading.number} kept: it meets the limit you set, with the thermometer's error taken"
+                " off."
             )
         else:
             typer.echo(
-                f"Below the limit: case {case.number} is open. The whole load back in the oil, then probe again."
+                f"Below the limit: case {case.number} is open. The whole load back in the oil, then probe"
+                " again."
             )
 
 
 @app.command()
 def case(
-    number: int = typer.Argument(0, help="Case; without it all are listed."), step: str = typer.Argument("", help="recook, reprobe, disposition, cause, earlier or closed."),
-    values: list[str] = typer.Argument(None, help="name=value, such as who=Ana temp=178F disposition=discarded cause=oil load=41 decision=held."), store: str = STORE, as_json: bool = JSON,
-) -> None:  # fmt: skip
+    number: int = typer.Argument(0, help="Case; without it all are listed."),
+    step: str = typer.Argument("", help="recook, reprobe, disposition, cause, earlier or closed."),
+    values: list[str] = typer.Argument(
+        None,
+        help="name=value, such as who=Ana temp=178F disposition=discarded cause=oil load=41 decision=held.",
+    ),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Corrective action: what is open, what was done, what is missing; or tell a step."""
     from frywright.cli.output import emit_json, speaking_errors
 
@@ -180,7 +246,8 @@ def case(
             return
         for view in views:
             typer.echo(
-                f"{view['number']} {'closed' if view['closed'] else 'OPEN'} {view['product']} {view['fryer']}: {view['found']}"
+                f"{view['number']} {'closed' if view['closed'] else 'OPEN'} {view['product']}"
+                f" {view['fryer']}: {view['found']}"
             )
             for done in view["steps"]:
                 typer.echo(f"  {done['at']} {done['step']} {done['detail']} ({done['who']}) {done['note']}")
@@ -189,7 +256,12 @@ def case(
 
 
 @app.command()
-def trace(product: str = typer.Argument(help="Product."), bought: str = typer.Argument(help="When, such as 2026-11-25T18:40-07:00."), store: str = STORE, as_json: bool = JSON) -> None:  # fmt: skip
+def trace(
+    product: str = typer.Argument(help="Product."),
+    bought: str = typer.Argument(help="When, such as 2026-11-25T18:40-07:00."),
+    store: str = STORE,
+    as_json: bool = JSON,
+) -> None:
     """Loads a guest's piece may have come from, with chances, evidence and gaps."""
     import datetime as dt
     from zoneinfo import ZoneInfo
@@ -208,14 +280,20 @@ def trace(product: str = typer.Argument(help="Product."), bought: str = typer.Ar
             moment = dt.datetime.fromisoformat(bought)
         except ValueError as error:
             raise InputError("bought", repr(bought), "a day and time such as 2026-11-25T18:40") from error
-        found = find(opened, kitchen, product, moment if moment.tzinfo else moment.replace(tzinfo=ZoneInfo(usual_trade(kitchen).zone)))  # fmt: skip
+        found = find(
+            opened,
+            kitchen,
+            product,
+            moment if moment.tzinfo else moment.replace(tzinfo=ZoneInfo(usual_trade(kitchen).zone)),
+        )
         if as_json:
             emit_json({"ok": True, **found})
             return
         for row in found["loads"]:
             readings = ", ".join(r["core"] for r in row["readings"]) or "no reading"
             typer.echo(
-                f"{100 * row['chance_frac']:.0f} % entry {row['number']}, lifted {row['lifted']}, {row['fryer']}, {row['program']}: {readings}"
+                f"{100 * row['chance_frac']:.0f} % entry {row['number']}, lifted {row['lifted']},"
+                f" {row['fryer']}, {row['program']}: {readings}"
             )
         for gap in found["gaps"]:
             typer.echo(f"  ? {gap}")

@@ -9,7 +9,9 @@ import typer
 
 from frywright.cli.output import UNITS_SPOKEN
 
-STORE = typer.Option("var/frywright.db", "--store", help="File of the store, or postgresql://user@host/database.")
+STORE = typer.Option(
+    "var/frywright.db", "--store", help="File of the store, or postgresql://user@host/database."
+)
 JSON = typer.Option(False, "--json", help="Print JSON.")
 
 

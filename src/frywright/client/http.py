@@ -1,4 +1,6 @@
-"""A small client of the interface, version 1: for scripts, tills and chain offices. It needs nothing but Python."""
+"""A small client of the interface, version 1: for scripts, tills and chain offices. It needs nothing but
+Python.
+"""
 
 from __future__ import annotations
 
@@ -22,7 +24,8 @@ TRIES_COUNT, FIRST_WAIT_S = 4, 0.5
 class Client:
     """A kitchen's server by its address, and the token of a device.
 
-    ``write`` sends the same key again when the line breaks, so that a write happens once whatever the line does.
+    ``write`` sends the same key again when the line breaks, so that a write happens once whatever the line
+    does.
     """
 
     address: str
@@ -55,7 +58,8 @@ class Client:
         Raises
         ------
         AccessError, InputError, RecordError
-            As the server says; a server that cannot be reached after several tries is a RecordError and may be tried again with the same key.
+            As the server says; a server that cannot be reached after several tries is a RecordError and may
+            be tried again with the same key.
         """
         found = self._call("POST", path, body, key or uuid.uuid4().hex)
         return dict(found)
@@ -78,7 +82,9 @@ class Client:
                     raise _told(error) from error
             except (urllib.error.URLError, TimeoutError, ConnectionError) as error:
                 if turn == TRIES_COUNT - 1:
-                    raise RecordError(f"{self.address} cannot be reached: {error}. Send it again with the key {key!r}.") from error  # fmt: skip
+                    raise RecordError(
+                        f"{self.address} cannot be reached: {error}. Send it again with the key {key!r}."
+                    ) from error
             time.sleep(FIRST_WAIT_S * 2**turn)
         raise RecordError(f"{self.address} is overloaded. Send it again with the key {key!r}.")
 

@@ -54,19 +54,39 @@ def rounded(program: Program, controller: Controller) -> Program:
     """
     plain = program.timed()
     if len(plain.stages) > controller.stage_count:
-        raise InputError("stage", len(plain.stages), "at most {most}: this controller holds no more", where=program.name, values={"most": controller.stage_count})  # fmt: skip
+        raise InputError(
+            "stage",
+            len(plain.stages),
+            "at most {most}: this controller holds no more",
+            where=program.name,
+            values={"most": controller.stage_count},
+        )
     if any(stage.end not in TIMED for stage in plain.stages):
-        raise InputError("stage end", "a condition", "a time; give the stage its own proven time", where=program.name)
+        raise InputError(
+            "stage end", "a condition", "a time; give the stage its own proven time", where=program.name
+        )
     step = controller.time_step_s
     ends = [round(end / step) * step for end in accumulate(plain.durations_s())]
     stages = []
     for stage, start, end in zip(plain.stages, [0.0, *ends], ends, strict=False):
         set_c = _round_temp(stage.set_c, controller)
         if not controller.lowest_c - 1e-6 <= set_c <= controller.highest_c + 1e-6:
-            raise InputError("set point", set_c, "{low_c} to {high_c} on this controller", where=program.name, unit="c",
-                             values={"low_c": controller.lowest_c, "high_c": controller.highest_c})  # fmt: skip
+            raise InputError(
+                "set point",
+                set_c,
+                "{low_c} to {high_c} on this controller",
+                where=program.name,
+                unit="c",
+                values={"low_c": controller.lowest_c, "high_c": controller.highest_c},
+            )
         if end > controller.longest_s:
-            raise InputError("time", clock(end), "at most {most} on this controller", where=program.name, values={"most": clock(controller.longest_s)})  # fmt: skip
+            raise InputError(
+                "time",
+                clock(end),
+                "at most {most} on this controller",
+                where=program.name,
+                values={"most": clock(controller.longest_s)},
+            )
         stages.append(Stage(set_c=set_c, lid=stage.lid, duration_s=end - start))
     return replace(plain, stages=tuple(stages))
 
@@ -98,7 +118,9 @@ def render(program: Program, controller: Controller, slot: int = 1) -> Rendered:
             values.append(Keyed(stage=number, what="time", text=clock(ends[number - 1])))
         elif number > 1:
             values.append(Keyed(stage=number, what="time", text=clock(ends[-1] - ends[number - 2])))
-        values.append(Keyed(stage=number, what="lid", text=str(stage.lid), by_crew=not controller.lid_control))
+        values.append(
+            Keyed(stage=number, what="lid", text=str(stage.lid), by_crew=not controller.lid_control)
+        )
     values += _unused(values, len(fitted.stages), controller)
     return Rendered(values=tuple(values), slot=slot, version=program.version)
 
@@ -111,8 +133,11 @@ def _unused(values: Sequence[Keyed], used: int, controller: Controller) -> list[
     last = {v.what: v.text for v in values if v.stage == used}
     if controller.clock.counts_down:
         last["time"] = "0:00"
-    mark = {UnusedStage.ZERO: {"set": "0", "time": "0:00"}, UnusedStage.BLANK: {"set": BLANK, "time": BLANK},
-            UnusedStage.REPEAT: last}[controller.unused]  # fmt: skip
+    mark = {
+        UnusedStage.ZERO: {"set": "0", "time": "0:00"},
+        UnusedStage.BLANK: {"set": BLANK, "time": BLANK},
+        UnusedStage.REPEAT: last,
+    }[controller.unused]
     return [
         Keyed(stage=number, what=what, text=mark[what])
         for number in range(used + 1, controller.stage_count + 1)

@@ -1,7 +1,8 @@
 """What a machine would run with the values it holds, right or wrong.
 
-A slip may leave values that no card would have: a stage that begins before the one before it, no time at all, oil no fryer
-reaches. What the machine does then is often not known, so there may be more than one reading; the worst one counts.
+A slip may leave values that no card would have: a stage that begins before the one before it, no time at all,
+oil no fryer reaches. What the machine does then is often not known, so there may be more than one reading;
+the worst one counts.
 """
 
 from __future__ import annotations
@@ -25,7 +26,9 @@ Span = tuple[float, float, int]
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Held:
-    """Readings of what is held; none where it cannot run. ``in_order`` when no time is missing or runs backwards."""
+    """Readings of what is held; none where it cannot run. ``in_order`` when no time is missing or runs
+    backwards.
+    """
 
     programs: tuple[Program, ...]
     sets_c: tuple[float, ...]
@@ -41,7 +44,9 @@ class _Row:
 
 
 def held_by(values: Sequence[Keyed], controller: Controller, like: Program) -> Held:
-    """Readings of values as :func:`frywright.design.controller.render` orders them; name and version are taken from ``like``."""
+    """Readings of values as :func:`frywright.design.controller.render` orders them; name and version are
+    taken from ``like``.
+    """
     found = {(v.stage, v.what): v.text for v in values}
     rows = [row for n in range(1, controller.stage_count + 1) if (row := _row(found, n, controller))]
     if not rows:
@@ -78,7 +83,9 @@ def _counting_down(rows: Sequence[_Row], total: float) -> list[list[Span]]:
     in_turn = [max(starts[: i + 1]) for i in range(len(starts))]
     one = list(zip(in_turn, [*in_turn[1:], total], numbers, strict=True))
     edges = sorted({*starts, total})
-    other = [(a, b, numbers[max(i for i, start in enumerate(starts) if start <= a)]) for a, b in pairwise(edges)]
+    other = [
+        (a, b, numbers[max(i for i, start in enumerate(starts) if start <= a)]) for a, b in pairwise(edges)
+    ]
     return [[(a, min(b, total), n) for a, b, n in spans if a < total] for spans in (one, other)]
 
 

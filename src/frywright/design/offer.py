@@ -1,4 +1,5 @@
-"""What a search may offer: undominated programs, the chosen one with a proof that holds, or a refusal that says why.
+"""What a search may offer: undominated programs, the chosen one with a proof that holds, or a refusal that
+says why.
 
 A program whose own proof fails is made longer until it holds; where a goal then breaks, nothing is offered.
 """
@@ -9,16 +10,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from frywright.design.proof import Proof, prove
-from frywright.design.search import (
-    Candidate,
-    Effort,
-    Goals,
-    Sizer,
-    binding,
-    lids_of,
-    off_colour,
-    search,
-)
+from frywright.design.search import Candidate, Effort, Goals, Sizer, binding, lids_of, off_colour, search
 from frywright.design.vent import require_vent, require_vent_of
 from frywright.model.errors import InputError
 from frywright.model.findings import Note, Values, say
@@ -44,7 +36,10 @@ REACHED = {
 ADVICE = {
     "margin": "Allow more time or hotter oil, or ask for less margin.",
     "time": "Allow more time or hotter oil, or ask for less margin.",
-    "vent": "This load still steams too much to be let down in a minute: a smaller load, more time or an open fryer.",
+    "vent": (
+        "This load still steams too much to be let down in a minute: a smaller load, more time or an open"
+        " fryer."
+    ),
     "moisture lost": "Allow more moisture lost, or ask for less margin.",
     "core": "Widen the core, or ask for less margin.",
     "crust": "Widen the crust, or allow more stages.",
@@ -54,7 +49,9 @@ SMALLEST = "Sized over all loads from {load}; a larger smallest load of the frye
 
 
 class UnreachableError(InputError):
-    """No program meets the goals and its own proof: which goal binds, how near the nearest comes, and its stages."""
+    """No program meets the goals and its own proof: which goal binds, how near the nearest comes, and its
+    stages.
+    """
 
     def __init__(self, sizer: Sizer, nearest: Candidate, goals: Goals) -> None:
         self.nearest, self.goals, self.system = nearest, goals, str(sizer.kitchen.site.units)
@@ -69,8 +66,10 @@ class UnreachableError(InputError):
         reached = say(REACHED[self.goal], _figures(self.nearest, self.goals), system, translate)
         told = say(
             "{place}: no program meets all goals. What binds is {goal}: {reached}.",
-            {"place": self.place, "goal": self.goal, "reached": reached}, system, translate,
-        )  # fmt: skip
+            {"place": self.place, "goal": self.goal, "reached": reached},
+            system,
+            translate,
+        )
         stages = "; ".join(stages_told(self.nearest.program, system, translate))
         near = say("Nearest program found: {stages}.", {"stages": stages}, system, translate)
         load = say(SMALLEST, {"load": f"{self.load[0]:.3g} × {translate(self.load[1])}"}, system, translate)
@@ -89,7 +88,9 @@ class Late:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Design:
-    """The chosen program with its proof, the trade-off (no row beats another; the chosen one is in it), and why."""
+    """The chosen program with its proof, the trade-off (no row beats another; the chosen one is in it), and
+    why.
+    """
 
     recommended: Candidate
     front: tuple[Candidate, ...]
@@ -104,21 +105,26 @@ class Design:
 def stages_told(program: Program, system: str, translate: Callable[[str], str] = str) -> list[str]:
     """Each stage of a program in words: set point, lid, length."""
     return [
-        f"{show(s.set_c, 'c', system)} · {translate(str(s.lid))} · {clock(s.end_value)}" for s in program.timed().stages
+        f"{show(s.set_c, 'c', system)} · {translate(str(s.lid))} · {clock(s.end_value)}"
+        for s in program.timed().stages
     ]
 
 
 def design(
-    kitchen: Kitchen, product: str, fryer: str, limit: CookLimit, goals: Goals | None = None,
+    kitchen: Kitchen,
+    product: str,
+    fryer: str,
+    limit: CookLimit,
+    goals: Goals | None = None,
     effort: Effort | None = None,
-) -> Design:  # fmt: skip
+) -> Design:
     """Search the best staged program of a product on a fryer, over all loads; its own proof holds.
 
     Raises
     ------
     InputError
-        No program meets the goals; the message names the goal that binds and the nearest found. Or the fryer's vent
-        was never told, or takes too long.
+        No program meets the goals; the message names the goal that binds and the nearest found. Or the
+        fryer's vent was never told, or takes too long.
     """
     goals, effort = goals or Goals(), effort or Effort()
     require_vent(kitchen, fryer)
@@ -129,22 +135,32 @@ def design(
         raise UnreachableError(sizer, best, goals)
     best, front, proof = offered(sizer, good, goals)
     return Design(
-        recommended=best, front=front, loads_n=sizer.loads, unit=sizer.plan.cut_set.unit, proof=proof,
-        late=late(kitchen, best.program), tried_count=len(tried), reason=_reason(best, front),
-    )  # fmt: skip
+        recommended=best,
+        front=front,
+        loads_n=sizer.loads,
+        unit=sizer.plan.cut_set.unit,
+        proof=proof,
+        late=late(kitchen, best.program),
+        tried_count=len(tried),
+        reason=_reason(best, front),
+    )
 
 
 def sizer_for(kitchen: Kitchen, product: str, fryer: str, limit: CookLimit, goals: Goals) -> Sizer:
     """Sizer of new programs of a product on a fryer."""
     found = kitchen.fryer(fryer)
     base = Program(
-        name=f"{product} {fryer}", product=kitchen.product(product).key, fryer=fryer,
+        name=f"{product} {fryer}",
+        product=kitchen.product(product).key,
+        fryer=fryer,
         stages=(Stage(set_c=165.0, lid=lids_of(found, 1)[0], duration_s=600.0),),
-    )  # fmt: skip
+    )
     return Sizer(kitchen, base, limit, goals)
 
 
-def offered(sizer: Sizer, good: Sequence[Candidate], goals: Goals) -> tuple[Candidate, tuple[Candidate, ...], Proof]:
+def offered(
+    sizer: Sizer, good: Sequence[Candidate], goals: Goals
+) -> tuple[Candidate, tuple[Candidate, ...], Proof]:
     """The cheapest undominated candidate whose proof holds, the trade-off it stands in, and the proof.
 
     While the proof fails, all candidates are made longer by what it lacked, and compared again.
@@ -170,7 +186,9 @@ def offered(sizer: Sizer, good: Sequence[Candidate], goals: Goals) -> tuple[Cand
 
 
 def pareto(candidates: Sequence[Candidate], goals: Goals) -> tuple[Candidate, ...]:
-    """Candidates that none beats, by time. Compared as they are shown: time, loss and closeness to the colour wanted."""
+    """Candidates that none beats, by time. Compared as they are shown: time, loss and closeness to the colour
+    wanted.
+    """
 
     def figures(c: Candidate) -> tuple[int, int, int]:
         return round(c.time_s), round(1000 * c.loss_frac), round(20 * off_colour(c.colour_n, goals))
@@ -197,32 +215,57 @@ def late(kitchen: Kitchen, program: Program) -> Late:
     """The usual full load lifted a minute late."""
     plain = program.timed()
     last = plain.stages[-1]
-    after = replace(plain, stages=(*plain.stages[:-1], replace(last, duration_s=(last.duration_s or 0.0) + LATE_S)))
+    after = replace(
+        plain, stages=(*plain.stages[:-1], replace(last, duration_s=(last.duration_s or 0.0) + LATE_S))
+    )
     told: FryHistory = simulate(make_plan(kitchen, after))
     usual = [p for p in told.pieces if not p.kind.heavy]
     return Late(
-        late_s=LATE_S, loss_frac=told.moisture_loss_frac, light_loss_frac=max(p.yields.moisture_loss_frac for p in usual),
+        late_s=LATE_S,
+        loss_frac=told.moisture_loss_frac,
+        light_loss_frac=max(p.yields.moisture_loss_frac for p in usual),
         core_c=max(p.core_at_lift_c for p in usual),
-    )  # fmt: skip
+    )
 
 
 def _figures(c: Candidate, goals: Goals) -> Values:
     return {
-        "margin_k": c.margin_k, "goal_k": goals.margin_k, "time_s": c.time_s, "goal_s": goals.longest_s,
-        "vent_s": c.vent_s, "most_s": MOST_VENT_S, "loss_frac": c.loss_frac, "goal_frac": goals.most_loss_frac, "core_c": c.core_c, "low_c": goals.core_low_c,
-        "high_c": goals.core_high_c, "crust_m": c.crust_m, "low_m": goals.crust_low_m, "high_m": goals.crust_high_m,
-        "colour": f"{c.colour_n:.1f}", "low": goals.colour_low_n, "high": goals.colour_high_n,
-    }  # fmt: skip
+        "margin_k": c.margin_k,
+        "goal_k": goals.margin_k,
+        "time_s": c.time_s,
+        "goal_s": goals.longest_s,
+        "vent_s": c.vent_s,
+        "most_s": MOST_VENT_S,
+        "loss_frac": c.loss_frac,
+        "goal_frac": goals.most_loss_frac,
+        "core_c": c.core_c,
+        "low_c": goals.core_low_c,
+        "high_c": goals.core_high_c,
+        "crust_m": c.crust_m,
+        "low_m": goals.crust_low_m,
+        "high_m": goals.crust_high_m,
+        "colour": f"{c.colour_n:.1f}",
+        "low": goals.colour_low_n,
+        "high": goals.colour_high_n,
+    }
 
 
 def _reason(chosen: Candidate, front: Sequence[Candidate]) -> Note:
     quickest, juiciest = min(front, key=lambda c: c.time_s), min(front, key=lambda c: c.loss_frac)
     return Note(
         kind="design_reason",
-        text="Takes {time_s} and loses {loss_frac} with {margin_k} to spare in the worst case; the quickest found takes {quick_s} and loses {quick_loss_frac}, the juiciest loses {juicy_loss_frac} in {juicy_s}.",
+        text=(
+            "Takes {time_s} and loses {loss_frac} with {margin_k} to spare in the worst case; the quickest"
+            " found takes {quick_s} and loses {quick_loss_frac}, the juiciest loses {juicy_loss_frac} in"
+            " {juicy_s}."
+        ),
         values={
-            "time_s": chosen.time_s, "loss_frac": chosen.loss_frac, "margin_k": chosen.margin_k,
-            "quick_s": quickest.time_s, "quick_loss_frac": quickest.loss_frac,
-            "juicy_loss_frac": juiciest.loss_frac, "juicy_s": juiciest.time_s,
+            "time_s": chosen.time_s,
+            "loss_frac": chosen.loss_frac,
+            "margin_k": chosen.margin_k,
+            "quick_s": quickest.time_s,
+            "quick_loss_frac": quickest.loss_frac,
+            "juicy_loss_frac": juiciest.loss_frac,
+            "juicy_s": juiciest.time_s,
         },
-    )  # fmt: skip
+    )

@@ -28,8 +28,9 @@ from frywright.verdicts.margin import margin_k
 Array = NDArray[np.float64]
 CHUNK = 200
 NEAR_K, LOWEST_COUNT = 1.0, 16
-"""Loads this near to the limit, and so many of the lowest of all, are solved again at ``CLOSE``: three times what ``ROUTINE`` may be
-off (``Precision.error_k``), so that no load whose side of the limit it could mistake is left."""
+"""Loads this near to the limit, and so many of the lowest of all, are solved again at ``CLOSE``: three times
+what ``ROUTINE`` may be off (``Precision.error_k``), so that no load whose side of the limit it could mistake
+is left."""
 FULL_PRESSURE_SHARE = 0.9
 WEAK_HEATER_FRAC, LOW_OIL_FRAC = 0.85, 0.95
 """Heater and oil level of the load that sags the oil for the next one (estimates, as the ends of Spread)."""
@@ -53,7 +54,14 @@ class Spread:
 
 
 FACTORS = tuple(f.name for f in fields(Spread))
-CORNER_FACTORS = ("weight_quantile_frac", "start_temp_k", "load_frac", "heater_frac", "oil_start_k", "late_lid_s")
+CORNER_FACTORS = (
+    "weight_quantile_frac",
+    "start_temp_k",
+    "load_frac",
+    "heater_frac",
+    "oil_start_k",
+    "late_lid_s",
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -99,7 +107,9 @@ class Proof:
     @property
     def bound_frac(self) -> float:
         """Lower bound of the share of loads in which every piece meets the limit."""
-        return clopper_pearson(self.samples_count - self.failed_count, self.samples_count, self.confidence_frac)
+        return clopper_pearson(
+            self.samples_count - self.failed_count, self.samples_count, self.confidence_frac
+        )
 
     @property
     def lowest_k(self) -> float:
@@ -130,9 +140,16 @@ def load_fractions(plan: FryPlan) -> tuple[float, ...]:
 
 
 def all_loads(plan: FryPlan) -> Spread:
-    """The usual spread, from the smallest load on, and down to the oil that a full load leaves to the next one."""
+    """The usual spread, from the smallest load on, and down to the oil that a full load leaves to the next
+    one.
+    """
     usual = Spread()
-    at = {"load_frac": 1.0, "heater_frac": WEAK_HEATER_FRAC, "oil_level_frac": LOW_OIL_FRAC, "surface_frac": 1.0}
+    at = {
+        "load_frac": 1.0,
+        "heater_frac": WEAK_HEATER_FRAC,
+        "oil_level_frac": LOW_OIL_FRAC,
+        "surface_frac": 1.0,
+    }
     row = np.array([at.get(name, 0.0) for name in FACTORS])
     cook = question(plan, row, np.ones(len(_tracers(plan))))
     low, high = usual.oil_start_k
@@ -158,7 +175,9 @@ def draw(spread: Spread, count: int, seed: int) -> Array:
 
     if count < 1:
         raise InputError("samples", count, "1 or more")
-    points = qmc.Sobol(len(FACTORS), rng=np.random.default_rng(seed)).random_base2(max(1, (count - 1).bit_length()))
+    points = qmc.Sobol(len(FACTORS), rng=np.random.default_rng(seed)).random_base2(
+        max(1, (count - 1).bit_length())
+    )
     low, high = (np.array([getattr(spread, name)[i] for name in FACTORS]) for i in (0, 1))
     return np.asarray(low + points[:count] * (high - low))
 
@@ -181,17 +200,24 @@ def question(plan: FryPlan, row: Array, weights: Array, base: Sequence[PieceClas
     """
     at = dict(zip(FACTORS, row, strict=True))
     fryer = replace(
-        plan.fryer, heater_w=plan.fryer.heater_w * at["heater_frac"],
-        oil_mass_kg=plan.fryer.oil_mass_kg * at["oil_level_frac"], offset_k=plan.fryer.offset_k + at["offset_k"],
-    )  # fmt: skip
+        plan.fryer,
+        heater_w=plan.fryer.heater_w * at["heater_frac"],
+        oil_mass_kg=plan.fryer.oil_mass_kg * at["oil_level_frac"],
+        offset_k=plan.fryer.offset_k + at["offset_k"],
+    )
     site = plan.site
     if at["altitude_m"]:
         site = replace(site, altitude_m=site.altitude_m + at["altitude_m"])
     varied = replace(
-        plan, fryer=fryer, site=site, oil_start_c=plan.oil_start_c + at["oil_start_k"],
+        plan,
+        fryer=fryer,
+        site=site,
+        oil_start_c=plan.oil_start_c + at["oil_start_k"],
         program=close_late(plan.program, at["late_lid_s"]),
-    )  # fmt: skip
-    return Cook(vat=vat(varied), pieces=_pieces(plan, at, weights, base or base_pieces(plan)), spans=spans(varied))
+    )
+    return Cook(
+        vat=vat(varied), pieces=_pieces(plan, at, weights, base or base_pieces(plan)), spans=spans(varied)
+    )
 
 
 def base_pieces(plan: FryPlan) -> list[PieceClass]:
@@ -199,17 +225,24 @@ def base_pieces(plan: FryPlan) -> list[PieceClass]:
     return [piece_class(plan, kind) for kind in plan.kinds]
 
 
-def _pieces(plan: FryPlan, at: dict[str, float], weights: Array, base: Sequence[PieceClass]) -> list[PieceClass]:
+def _pieces(
+    plan: FryPlan, at: dict[str, float], weights: Array, base: Sequence[PieceClass]
+) -> list[PieceClass]:
     tracers, found = iter(weights), []
     for kind, piece in zip(plan.kinds, base, strict=True):
         thick = piece.half_thickness_m
         if kind.heavy:
             thick *= (next(tracers) / kind.cut.heavy_ratio_n) ** (1.0 / 3.0)
-        found.append(replace(
-            piece, mass_kg=piece.mass_kg * at["load_frac"], half_thickness_m=float(thick),
-            start_temp_c=max(piece.start_temp_c + at["start_temp_k"], -1.0),
-            gain_h_j_kgk=piece.gain_h_j_kgk * at["surface_frac"], cap_h_w_m2k=piece.cap_h_w_m2k * at["surface_frac"],
-        ))  # fmt: skip
+        found.append(
+            replace(
+                piece,
+                mass_kg=piece.mass_kg * at["load_frac"],
+                half_thickness_m=float(thick),
+                start_temp_c=max(piece.start_temp_c + at["start_temp_k"], -1.0),
+                gain_h_j_kgk=piece.gain_h_j_kgk * at["surface_frac"],
+                cap_h_w_m2k=piece.cap_h_w_m2k * at["surface_frac"],
+            )
+        )
     return found
 
 
@@ -228,9 +261,16 @@ def close_late(program: Program, late_s: float) -> Program:
 
 
 def prove(
-    plan: FryPlan, limit: CookLimit, guard_k: float, *, spread: Spread | None = None, samples: int = 1024,
-    seed: int = 1, confidence: float = 0.95, progress: Callable[[float], None] | None = None,
-) -> Proof:  # fmt: skip
+    plan: FryPlan,
+    limit: CookLimit,
+    guard_k: float,
+    *,
+    spread: Spread | None = None,
+    samples: int = 1024,
+    seed: int = 1,
+    confidence: float = 0.95,
+    progress: Callable[[float], None] | None = None,
+) -> Proof:
     """Prove a plan over a spread of conditions.
 
     Parameters
@@ -264,13 +304,27 @@ def prove(
     reached = points[full[edge:], FACTORS.index("load_frac")]
     missed = points[~full[edge:], FACTORS.index("load_frac")]
     return Proof(
-        spread=spread, samples_count=samples, confidence_frac=confidence, conditions=points, margins_k=m,
-        cuts=tuple(_share(kind.cut.title, m[:, i], float(margins[:, i].min()), confidence) for i, kind in enumerate(_tracers(plan))),
-        full_pressure=full[edge:], sensitivity=ranked, breaks_first=ranked[0][0] if ranked else "",
-        corners=tuple((dict(zip(FACTORS, map(float, row), strict=True)), float(low)) for row, low in zip(corners, margins[:edge].min(axis=1), strict=True)),
-        smallest_full_pressure_frac=float(max(missed.max(), reached.min())) if len(missed) and len(reached) else None,
+        spread=spread,
+        samples_count=samples,
+        confidence_frac=confidence,
+        conditions=points,
+        margins_k=m,
+        cuts=tuple(
+            _share(kind.cut.title, m[:, i], float(margins[:, i].min()), confidence)
+            for i, kind in enumerate(_tracers(plan))
+        ),
+        full_pressure=full[edge:],
+        sensitivity=ranked,
+        breaks_first=ranked[0][0] if ranked else "",
+        corners=tuple(
+            (dict(zip(FACTORS, map(float, row), strict=True)), float(low))
+            for row, low in zip(corners, margins[:edge].min(axis=1), strict=True)
+        ),
+        smallest_full_pressure_frac=(
+            float(max(missed.max(), reached.min())) if len(missed) and len(reached) else None
+        ),
         close_count=len(again),
-    )  # fmt: skip
+    )
 
 
 def _tracers(plan: FryPlan) -> list:  # type: ignore[type-arg]
@@ -299,7 +353,9 @@ def weights_of(plan: FryPlan, rows: Array, seed: int) -> Array:
 
 
 def weight_at(cut: Cut, quantile_frac: float) -> float:
-    """Weight of a cut at a quantile of its distribution, as a multiple of the mean (without weighed pieces)."""
+    """Weight of a cut at a quantile of its distribution, as a multiple of the mean (without weighed
+    pieces).
+    """
     from scipy.special import ndtri
 
     return float(np.exp(np.log(cut.heavy_ratio_n) / HEAVY_QUANTILE_Z * ndtri(quantile_frac)))
@@ -311,7 +367,15 @@ def _uncertain(margins: Array) -> NDArray[np.int64]:
     return np.union1d(np.flatnonzero(np.abs(lowest) < NEAR_K), np.argsort(lowest)[:LOWEST_COUNT])
 
 
-def _run(plan, limit, guard_k, rows, weights, precision: Precision, progress) -> tuple[Array, NDArray[np.bool_]]:  # type: ignore[no-untyped-def]
+def _run(
+    plan: FryPlan,
+    limit: CookLimit,
+    guard_k: float,
+    rows: Array,
+    weights: Array,
+    precision: Precision,
+    progress: Callable[[float], None] | None,
+) -> tuple[Array, NDArray[np.bool_]]:
     guard_k += CLOSE.error_k  # loads that ROUTINE could mistake are solved again at CLOSE
     plan = replace(plan, rest_s=1.0)  # judged at the lift: carry-over does not count
     base = base_pieces(plan)
@@ -325,7 +389,10 @@ def _run(plan, limit, guard_k, rows, weights, precision: Precision, progress) ->
         for i, cook, raw in zip(part, cooks, run_many(cooks, precision), strict=True):
             lift = lift_of(plan, cook, raw).earliest_s
             first = raw.core_temp_c.shape[1] - len(fat)
-            margins[i] = [margin_k(raw.time_s, raw.core_temp_c[:, first + j], lift, limit, guard_k, f) for j, f in enumerate(fat)]  # fmt: skip
+            margins[i] = [
+                margin_k(raw.time_s, raw.core_temp_c[:, first + j], lift, limit, guard_k, f)
+                for j, f in enumerate(fat)
+            ]
             if plan.program.under_pressure:
                 full[i] = bool(np.max(raw.pressure_pa) - cook.vat.atmosphere_pa >= wanted)
         return part.stop

@@ -11,7 +11,23 @@ from frywright.model.errors import InputError
 from frywright.model.fryer import Controller, TempUnit
 from frywright.model.units import clock, parse, parse_clock, to_people
 
-UNUSED = {"", "0", "0:00", "00:00", "off", "apagado", "no", "-", "--", "---", "----", "--:--", "-:--", BLANK, "—"}
+UNUSED = {
+    "",
+    "0",
+    "0:00",
+    "00:00",
+    "off",
+    "apagado",
+    "no",
+    "-",
+    "--",
+    "---",
+    "----",
+    "--:--",
+    "-:--",
+    BLANK,
+    "—",
+}
 """How displays and people write a stage that holds nothing. Common practice, no source."""
 _POINTED = re.compile(r"([0-9]{1,2})[.,\s]([0-5][0-9])")
 
@@ -43,7 +59,8 @@ def degrees_c(text: str, controller: Controller) -> float:
 
 
 def tidy(value: Keyed, text: str, controller: Controller) -> str:
-    """What was read, written as a card writes it: ``03:40`` is 3:40, ``335.0°F`` is 335, ``OFF`` is nothing held.
+    """What was read, written as a card writes it: ``03:40`` is 3:40, ``335.0°F`` is 335, ``OFF`` is nothing
+    held.
 
     Raises
     ------
@@ -135,5 +152,7 @@ def compare(card: Sequence[Keyed], read: Sequence[str], controller: Controller) 
         if got != value.text:
             others = [v.text for v in card if v.what == value.what]
             slip = likely_slip(value.text, got, others, controller)
-            found.append(Mismatch(stage=value.stage, what=value.what, wanted=value.text, found=got, slip=slip))
+            found.append(
+                Mismatch(stage=value.stage, what=value.what, wanted=value.text, found=got, slip=slip)
+            )
     return tuple(found)

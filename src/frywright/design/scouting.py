@@ -7,10 +7,14 @@ from dataclasses import dataclass
 from frywright.model.fryer import FryerKind
 
 START_PER_K = 0.05 / (12.0 / 1.8)
-"""Share of the time per kelvin of start temperature: 38 to 50 degF takes 5 % off. Common practice, no source."""
+"""Share of the time per kelvin of start temperature: 38 to 50 degF takes 5 % off. Common practice, no
+source.
+"""
 
 ALTITUDE_PER_M = {FryerKind.OPEN: 0.10 / 1524.0, FryerKind.PRESSURE: 0.04 / 1524.0}
-"""Share of the time per metre: 5000 ft adds about 10 % open, 4 % under pressure. Common practice, no source."""
+"""Share of the time per metre: 5000 ft adds about 10 % open, 4 % under pressure. Common practice, no
+source.
+"""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -39,4 +43,6 @@ def scouting_time(
     weight = weight_ratio ** (2.0 / 3.0)
     start = 1.0 - START_PER_K * warmer_k
     altitude = 1.0 + ALTITUDE_PER_M[kind] * higher_m
-    return ScoutingSum(time_s=known_s * weight * start * altitude, weight_n=weight, start_n=start, altitude_n=altitude)
+    return ScoutingSum(
+        time_s=known_s * weight * start * altitude, weight_n=weight, start_n=start, altitude_n=altitude
+    )

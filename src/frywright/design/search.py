@@ -1,9 +1,11 @@
-"""Searches staged programs: every candidate just meets its margin over all loads, then time, moisture and colour decide.
+"""Searches staged programs: every candidate just meets its margin over all loads, then time, moisture and
+colour decide.
 
-A candidate is a set of set points and shares of time. Its main stage is lengthened until the coldest heavy piece
-of a cold, weakly heated load has the wanted margin, for the smallest load the fryer may take, half of it and the full
-one, each dropped straight after a full load on the oil that one left; so the search never compares programs that do not
-meet the limit. Sizing runs on the load that turned out worst; all loads confirm it. Same seed, same answer.
+A candidate is a set of set points and shares of time. Its main stage is lengthened until the coldest heavy
+piece of a cold, weakly heated load has the wanted margin, for the smallest load the fryer may take, half of
+it and the full one, each dropped straight after a full load on the oil that one left; so the search never
+compares programs that do not meet the limit. Sizing runs on the load that turned out worst; all loads confirm
+it. Same seed, same answer.
 """
 
 from __future__ import annotations
@@ -37,10 +39,20 @@ Array = NDArray[np.float64]
 Asked = TypeVar("Asked")
 Told = TypeVar("Told")
 WORST = {
-    "weight_quantile_frac": 0.98, "start_temp_k": -2.0, "load_frac": 1.0, "heater_frac": 0.85, "oil_level_frac": 0.95,
-    "offset_k": 2.0, "oil_start_k": -8.0, "late_lid_s": 30.0, "surface_frac": 0.8, "altitude_m": 0.0,
-}  # fmt: skip
-"""The corner every load is sized on; oil starts lower where the load before leaves it lower. The full proof follows (estimates)."""
+    "weight_quantile_frac": 0.98,
+    "start_temp_k": -2.0,
+    "load_frac": 1.0,
+    "heater_frac": 0.85,
+    "oil_level_frac": 0.95,
+    "offset_k": 2.0,
+    "oil_start_k": -8.0,
+    "late_lid_s": 30.0,
+    "surface_frac": 0.8,
+    "altitude_m": 0.0,
+}
+"""The corner every load is sized on; oil starts lower where the load before leaves it lower. The full proof
+follows (estimates).
+"""
 LOAD, OIL = FACTORS.index("load_frac"), FACTORS.index("oil_start_k")
 
 COOLEST_C, HOTTEST_C = 140.0, 185.0
@@ -88,7 +100,11 @@ class Goals:
             _within(name, high, 0.0, most, unit)
             if not low < high:
                 raise InputError(
-                    name, low, "below {high_" + (unit or "n") + "}", values={"high_" + (unit or "n"): high}, unit=unit
+                    name,
+                    low,
+                    "below {high_" + (unit or "n") + "}",
+                    values={"high_" + (unit or "n"): high},
+                    unit=unit,
                 )
 
 
@@ -96,7 +112,9 @@ def _within(name: str, value: float, low: float, high: float, unit: str) -> None
     if not low <= value <= high:
         ends = f"low_{unit}", f"high_{unit}"
         if not unit:
-            raise InputError(name, f"{value:g}", "{low} to {high}", values={"low": f"{low:g}", "high": f"{high:g}"})
+            raise InputError(
+                name, f"{value:g}", "{low} to {high}", values={"low": f"{low:g}", "high": f"{high:g}"}
+            )
         template = f"{{{ends[0]}}} to {{{ends[1]}}}"
         raise InputError(name, value, template, values=dict(zip(ends, (low, high), strict=True)), unit=unit)
 
@@ -118,7 +136,12 @@ class Effort:
         if self.stages is None:
             return min(MOST_STAGES, most)
         if not 1 <= self.stages <= most:
-            raise InputError("stages", self.stages, "1 to {most}: what {fryer} can hold", values={"most": most, "fryer": fryer.name})  # fmt: skip
+            raise InputError(
+                "stages",
+                self.stages,
+                "1 to {most}: what {fryer} can hold",
+                values={"most": most, "fryer": fryer.name},
+            )
         return self.stages
 
 
@@ -128,7 +151,9 @@ class Candidate:
 
     program: Program
     margin_k: float
-    loads_k: tuple[float, ...]  # margin of the smallest, half and full load, each back to back after a full one
+    loads_k: tuple[
+        float, ...
+    ]  # margin of the smallest, half and full load, each back to back after a full one
     time_s: float
     vent_s: float
     loss_frac: float
@@ -150,7 +175,9 @@ def lids_of(fryer: Fryer, stages: int) -> list[LidState]:
 
 
 def build(base: Program, fryer: Fryer, x: Array, main_s: float, hottest_c: float) -> Program:
-    """Program of a point ``x`` in [0, 1]^(2n+1): n set points, n shares, extra margin; the main part takes ``main_s``."""
+    """Program of a point ``x`` in [0, 1]^(2n+1): n set points, n shares, extra margin; the main part takes
+    ``main_s``.
+    """
     n, controller = len(x) // 2, fryer.controller
     lids = lids_of(fryer, n)
     low, high = max(COOLEST_C, controller.lowest_c), _hottest(hottest_c, controller)
@@ -162,7 +189,11 @@ def build(base: Program, fryer: Fryer, x: Array, main_s: float, hottest_c: float
         shares = np.where(np.isin(np.arange(n), inner), x[n : 2 * n] + 0.15, 0.0)
     main_s, stages = max(main_s, controller.time_step_s), []
     for i in range(n):
-        length = main_s * shares[i] / shares.sum() if i in inner else EDGE_STAGE_S[0] + x[n + i] * (EDGE_STAGE_S[1] - EDGE_STAGE_S[0])  # fmt: skip
+        length = (
+            main_s * shares[i] / shares.sum()
+            if i in inner
+            else EDGE_STAGE_S[0] + x[n + i] * (EDGE_STAGE_S[1] - EDGE_STAGE_S[0])
+        )
         stages.append(Stage(set_c=float(sets[i]), lid=lids[i], duration_s=float(length)))
     return merged(rounded(replace(base, stages=tuple(stages), total_s=None), controller))
 
@@ -189,7 +220,9 @@ def merged(program: Program) -> Program:
 
 def longer(program: Program, by_s: float) -> Program:
     """The program with its main stage (the longest, under pressure where there is one) longer by ``by_s``."""
-    closed = [i for i, s in enumerate(program.stages) if s.lid is LidState.PRESSURE] or range(len(program.stages))
+    closed = [i for i, s in enumerate(program.stages) if s.lid is LidState.PRESSURE] or range(
+        len(program.stages)
+    )
     main = max(closed, key=lambda i: program.stages[i].duration_s or 0.0)
     stages = list(program.stages)
     stages[main] = replace(stages[main], duration_s=(stages[main].duration_s or 0.0) + by_s)
@@ -236,13 +269,18 @@ class Sizer:
         return np.asarray(self.by_load(programs)[0].min(axis=(1, 2)))
 
     def by_load(self, programs: Sequence[Program]) -> tuple[Array, Array]:
-        """Margins of the heavy piece of every cut [K], (program, load, cut), and the oil each load starts on [K to the set point].
+        """Margins of the heavy piece of every cut [K], (program, load, cut), and the oil each load starts on
+        [K to the set point].
 
-        The load before is full; where it leaves the oil lower than the worst corner says, all loads start there.
+        The load before is full; where it leaves the oil lower than the worst corner says, all loads start
+        there.
         """
         left = self._at(programs, self._rows(np.full(len(programs), len(self.fractions) - 1), None))[1]
         oil = np.minimum(WORST["oil_start_k"], left)
-        found = [self._at(programs, self._rows(np.full(len(programs), n), oil))[0] for n in range(len(self.fractions))]
+        found = [
+            self._at(programs, self._rows(np.full(len(programs), n), oil))[0]
+            for n in range(len(self.fractions))
+        ]
         return np.stack(found, axis=1), oil
 
     def _rows(self, load: NDArray[np.int64], oil_k: Array | None) -> Array:
@@ -255,13 +293,20 @@ class Sizer:
     def _at(self, programs: Sequence[Program], rows: Array) -> tuple[Array, Array]:
         """Margin of every cut of each program under its own row, and the oil the next load would start on."""
         plans = [replace(self.plan_of(p), rest_s=1.0) for p in programs]  # judged by the earliest lift
-        cooks = [question(plan, row, self.weights, self.pieces) for plan, row in zip(plans, rows, strict=True)]
+        cooks = [
+            question(plan, row, self.weights, self.pieces) for plan, row in zip(plans, rows, strict=True)
+        ]
         found, left = [], []
         for plan, cook, raw in zip(plans, cooks, in_two(run_many, cooks), strict=True):
             lift = lift_of(plan, cook, raw).earliest_s
             first = raw.core_temp_c.shape[1] - len(self.fat)
             cores = raw.core_temp_c[:, first:].T
-            found.append([margin_k(raw.time_s, core, lift, self.limit, self.guard_k + ROUTINE.error_k, fat) for core, fat in zip(cores, self.fat, strict=True)])  # fmt: skip
+            found.append(
+                [
+                    margin_k(raw.time_s, core, lift, self.limit, self.guard_k + ROUTINE.error_k, fat)
+                    for core, fat in zip(cores, self.fat, strict=True)
+                ]
+            )
             left.append(oil_left_k(plan, cook, raw))
         return np.array(found), np.array(left)
 
@@ -272,7 +317,8 @@ class Sizer:
     def fit(self, points: Sequence[Array], sized: Array | None = None) -> tuple[list[Program], Array, Array]:
         """Programs whose main stage is just long enough, their margins by load, and how they were sized.
 
-        ``sized`` rows hold the main stage [s], the worst load and the oil it starts on; a child begins with its parent's.
+        ``sized`` rows hold the main stage [s], the worst load and the oil it starts on; a child begins with
+        its parent's.
         """
         goal = self.goals.margin_k + MOST_EXTRA_K * np.array([x[-1] for x in points]) ** 3
         if sized is None:
@@ -280,12 +326,21 @@ class Sizer:
             by, oil = self.by_load(self.build_all(points, length))
             worst = by.min(axis=2).argmin(axis=1)
         else:
-            length, passes, worst, oil = sized[:, 0].copy(), LATER_PASSES, sized[:, 1].astype(np.int64), sized[:, 2]
+            length, passes, worst, oil = (
+                sized[:, 0].copy(),
+                LATER_PASSES,
+                sized[:, 1].astype(np.int64),
+                sized[:, 2],
+            )
         length, slope = self._sized(points, goal, length, self._rows(worst, oil), passes)
         return self._confirmed(points, goal, length, slope)
 
-    def _sized(self, points: Sequence[Array], goal: Array, length: Array, rows: Array, passes: int) -> tuple[Array, Array]:  # fmt: skip
-        """Length of the main stage [s] that gives each program its margin under one row, and the margin's slope [K/s]."""
+    def _sized(
+        self, points: Sequence[Array], goal: Array, length: Array, rows: Array, passes: int
+    ) -> tuple[Array, Array]:
+        """Length of the main stage [s] that gives each program its margin under one row, and the margin's
+        slope [K/s].
+        """
         low, high = np.full(len(points), SHORTEST_S), np.full(len(points), self.longest_s)
         slope, last = np.full(len(points), 2.0 * USUAL_SLOPE_K_S), None
         for _ in range(passes):
@@ -300,8 +355,12 @@ class Sizer:
             length = np.where((trial <= low) | (trial >= high), 0.5 * (low + high), trial)
         return np.ceil(length / self.step_s) * self.step_s, slope
 
-    def _confirmed(self, points: Sequence[Array], goal: Array, length: Array, slope: Array) -> tuple[list[Program], Array, Array]:  # fmt: skip
-        """Programs long enough for every load: where another load is worse than the one sized on, the main stage grows."""
+    def _confirmed(
+        self, points: Sequence[Array], goal: Array, length: Array, slope: Array
+    ) -> tuple[list[Program], Array, Array]:
+        """Programs long enough for every load: where another load is worse than the one sized on, the main
+        stage grows.
+        """
         programs = self.build_all(points, length)
         by, oil = self.by_load(programs)
         for _ in range(CONFIRMS):
@@ -309,7 +368,9 @@ class Sizer:
             if not short:
                 break
             more = np.maximum((goal[short] - by[short].min(axis=(1, 2))) / slope[short], 2.0 * self.step_s)
-            length[short] = np.minimum(length[short] + np.ceil(more / self.step_s) * self.step_s, self.longest_s)
+            length[short] = np.minimum(
+                length[short] + np.ceil(more / self.step_s) * self.step_s, self.longest_s
+            )
             again = self.build_all([points[i] for i in short], length[short])
             by[short], oil[short] = self.by_load(again)
             for i, program in zip(short, again, strict=True):
@@ -317,7 +378,9 @@ class Sizer:
         return programs, by, np.column_stack([length, by.min(axis=2).argmin(axis=1), oil])
 
     def lengthen(self, candidates: Sequence[Candidate], extra_k: float) -> list[Candidate]:
-        """Each candidate with its main stage longer, until its margin over all loads is ``extra_k`` higher, and at least the one asked for."""
+        """Each candidate with its main stage longer, until its margin over all loads is ``extra_k`` higher,
+        and at least the one asked for.
+        """
         programs = [c.program for c in candidates]
         goal = np.maximum(np.array([c.margin_k for c in candidates]) + extra_k, self.goals.margin_k)
         by = np.array([c.loads_k for c in candidates])
@@ -327,7 +390,10 @@ class Sizer:
             if not len(short):
                 break
             was = by[short].min(axis=1)
-            more = np.ceil(np.maximum((goal[short] - was) / slope[short], self.step_s) / self.step_s) * self.step_s
+            more = (
+                np.ceil(np.maximum((goal[short] - was) / slope[short], self.step_s) / self.step_s)
+                * self.step_s
+            )
             for i, s in zip(short, more, strict=True):
                 programs[i] = longer(programs[i], float(s))
             by[short] = self.by_load([programs[i] for i in short])[0].min(axis=2)
@@ -336,7 +402,10 @@ class Sizer:
 
     def build_all(self, points: Sequence[Array], length: Array) -> list[Program]:
         """Programs of all points with their main stages."""
-        return [build(self.base, self.fryer, x, s, self.goals.hottest_c) for x, s in zip(points, length, strict=True)]
+        return [
+            build(self.base, self.fryer, x, s, self.goals.hottest_c)
+            for x, s in zip(points, length, strict=True)
+        ]
 
     def judge(self, programs: Sequence[Program], loads_k: Array) -> list[Candidate]:
         """Candidates with their margins by load, and the usual load's time, loss, colour and cost."""
@@ -361,32 +430,49 @@ class Sizer:
         cost += 10.0 * max(0.0, goals.margin_k - margin) + 20.0 * max(
             0.0, history.moisture_loss_frac - goals.most_loss_frac
         )
-        cost += 0.02 * max(0.0, history.lift_s - goals.longest_s) + 0.02 * max(0.0, history.vent_s - MOST_VENT_S)
+        cost += 0.02 * max(0.0, history.lift_s - goals.longest_s) + 0.02 * max(
+            0.0, history.vent_s - MOST_VENT_S
+        )
         cost += 0.5 * max(0.0, goals.core_low_c - core, core - goals.core_high_c)
         cost += 5e3 * max(0.0, goals.crust_low_m - crust, crust - goals.crust_high_m)
         return Candidate(
-            program=program, margin_k=margin, loads_k=tuple(map(float, loads_k)), time_s=history.lift_s, vent_s=history.vent_s,
-            loss_frac=history.moisture_loss_frac, light_loss_frac=light, colour_n=colour,
-            yield_frac=history.yield_frac, core_c=core, crust_m=crust, cost_n=float(cost),
-        )  # fmt: skip
+            program=program,
+            margin_k=margin,
+            loads_k=tuple(map(float, loads_k)),
+            time_s=history.lift_s,
+            vent_s=history.vent_s,
+            loss_frac=history.moisture_loss_frac,
+            light_loss_frac=light,
+            colour_n=colour,
+            yield_frac=history.yield_frac,
+            core_c=core,
+            crust_m=crust,
+            cost_n=float(cost),
+        )
 
 
 def off_colour(colour_n: float, goals: Goals) -> float:
     """Distance of a colour from the middle of the band wanted, in halves of the band."""
-    middle, half = 0.5 * (goals.colour_low_n + goals.colour_high_n), 0.5 * (goals.colour_high_n - goals.colour_low_n)
+    middle, half = (
+        0.5 * (goals.colour_low_n + goals.colour_high_n),
+        0.5 * (goals.colour_high_n - goals.colour_low_n),
+    )
     return abs(colour_n - middle) / half
 
 
 def _light_ends(plan: FryPlan) -> FryPlan:
     """The plan with its tracers at the light end of each cut: those dry out first."""
     kinds = tuple(
-        replace(k, piece_mass_kg=k.piece_mass_kg / k.cut.heavy_ratio_n**2) if k.heavy else k for k in plan.kinds
+        replace(k, piece_mass_kg=k.piece_mass_kg / k.cut.heavy_ratio_n**2) if k.heavy else k
+        for k in plan.kinds
     )
     return replace(plan, kinds=kinds)
 
 
 def binding(candidate: Candidate, goals: Goals) -> str:
-    """The first goal that a candidate misses: margin, time, vent, moisture lost, core, crust or colour; empty when none."""
+    """The first goal that a candidate misses: margin, time, vent, moisture lost, core, crust or colour; empty
+    when none.
+    """
     if candidate.margin_k < goals.margin_k - 0.05:
         return "margin"
     if candidate.time_s > goals.longest_s:
@@ -403,7 +489,9 @@ def binding(candidate: Candidate, goals: Goals) -> str:
 
 
 def search(sizer: Sizer, effort: Effort, start: Array | None = None) -> tuple[Candidate, list[Candidate]]:
-    """Differential evolution over set points and shares, one point at ``start`` if given; best candidate and all tried."""
+    """Differential evolution over set points and shares, one point at ``start`` if given; best candidate and
+    all tried.
+    """
     rng, stages = np.random.default_rng(effort.seed), effort.stage_count(sizer.fryer)
     points: list[Array] = [rng.uniform(size=2 * stages + 1) for _ in range(POPULATION)]
     if start is not None:

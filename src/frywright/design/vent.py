@@ -11,12 +11,22 @@ from frywright.model.units import clock
 from frywright.physics.fry import simulate, vent_finding
 from frywright.physics.plan import MOST_VENT_S, FryPlan, timed_load, vent_area_m2
 
-TIME_IT = 'timed first: time the vent of a full load with a watch, from opening the valve until the gauge reads zero, and write vent = "0:25" with your own time under the fryer in the kitchen file; never open a lid before the gauge reads zero'
-TOO_LONG = 'at most {most}: time the vent of a full load with a watch, from opening the valve until the gauge reads zero, and write vent = "0:25" with your own time under the fryer; if it is that slow, a passage may be clogged: clean it as the manual says; never open a lid before the gauge reads zero'
+TIME_IT = (
+    "timed first: time the vent of a full load with a watch, from opening the valve until the gauge reads"
+    ' zero, and write vent = "0:25" with your own time under the fryer in the kitchen file; never open a lid'
+    " before the gauge reads zero"
+)
+TOO_LONG = (
+    "at most {most}: time the vent of a full load with a watch, from opening the valve until the gauge reads"
+    ' zero, and write vent = "0:25" with your own time under the fryer; if it is that slow, a passage may be'
+    " clogged: clean it as the manual says; never open a lid before the gauge reads zero"
+)
 
 
 def require_vent(kitchen: Kitchen, fryer: str) -> None:
-    """Raise InputError when a pressure fryer's vent was never told, or a full load vents for more than a minute."""
+    """Raise InputError when a pressure fryer's vent was never told, or a full load vents for more than a
+    minute.
+    """
     found, site = kitchen.fryer(fryer), kitchen.site
     if found.kind is FryerKind.PRESSURE:
         known = replace(found, vent_area_m2=vent_area_m2(found, site))
@@ -33,4 +43,6 @@ def require_vent_of(plan: FryPlan) -> None:
     if finding.kind == "vent_unknown":
         raise InputError("vent", "not known", TIME_IT, where=plan.fryer.name)
     taken = float(finding.values["vent_s"])
-    raise InputError("vent", clock(taken), TOO_LONG, where=plan.fryer.name, values={"most": clock(MOST_VENT_S)})
+    raise InputError(
+        "vent", clock(taken), TOO_LONG, where=plan.fryer.name, values={"most": clock(MOST_VENT_S)}
+    )

@@ -14,15 +14,17 @@ from frywright.verdicts.limits import CookLimit
 
 SPAN_S, SPAN_K = 180.0, 25.0
 FINEST_S, FINEST_K = 5.0, 1.0
-"""Farthest change tried, and the finest: a controller with smaller steps is tried in multiples of them (own choice)."""
+"""Farthest change tried, and the finest: a controller with smaller steps is tried in multiples of them (own
+choice).
+"""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Edge:
     """How far one value may move one way with all goals met (``change``, signed), and what breaks beyond it.
 
-    ``breaks`` is *limit* where the cook limit itself is missed, *margin* where only the margin asked for is, or another
-    goal; empty where nothing breaks as far as was tried.
+    ``breaks`` is *limit* where the cook limit itself is missed, *margin* where only the margin asked for is,
+    or another goal; empty where nothing breaks as far as was tried.
     """
 
     stage: int
@@ -61,7 +63,9 @@ class _Walk:
         self.open = self.good != self.most and self.bad - self.good != 1
 
 
-def window(kitchen: Kitchen, program: Program, limit: CookLimit, goals: Goals | None = None) -> tuple[Candidate, tuple[Edge, ...]]:  # fmt: skip
+def window(
+    kitchen: Kitchen, program: Program, limit: CookLimit, goals: Goals | None = None
+) -> tuple[Candidate, tuple[Edge, ...]]:
     """The program's own figures, and for every value keyed the distance to its edge both ways.
 
     Goals that the program itself misses are left out; a program short of the limit has no window.
@@ -85,17 +89,24 @@ def window(kitchen: Kitchen, program: Program, limit: CookLimit, goals: Goals | 
 def _without(goals: Goals, name: str) -> Goals:
     """The goals with one of them as wide as can be."""
     return {
-        "margin": replace(goals, margin_k=0.0), "time": replace(goals, longest_s=7200.0),
-        "moisture lost": replace(goals, most_loss_frac=0.9), "core": replace(goals, core_low_c=0.0, core_high_c=120.0),
-        "crust": replace(goals, crust_low_m=0.0, crust_high_m=0.05), "colour": replace(goals, colour_low_n=0.0, colour_high_n=60.0),
-    }[name]  # fmt: skip
+        "margin": replace(goals, margin_k=0.0),
+        "time": replace(goals, longest_s=7200.0),
+        "moisture lost": replace(goals, most_loss_frac=0.9),
+        "core": replace(goals, core_low_c=0.0, core_high_c=120.0),
+        "crust": replace(goals, crust_low_m=0.0, crust_high_m=0.05),
+        "colour": replace(goals, colour_low_n=0.0, colour_high_n=60.0),
+    }[name]
 
 
 def _walks(sizer: Sizer, program: Program, number: int) -> list[_Walk]:
     """Both ways of both values of a stage, as far as controller and clock go."""
     stage, controller = program.stages[number], sizer.fryer.controller
     second = controller.time_step_s * ceil(FINEST_S / controller.time_step_s)
-    degree_step = controller.temp_step_k if str(controller.shows) == "c" else to_inside(controller.temp_step_k * 1.8, "f_diff")  # fmt: skip
+    degree_step = (
+        controller.temp_step_k
+        if str(controller.shows) == "c"
+        else to_inside(controller.temp_step_k * 1.8, "f_diff")
+    )
     degree = degree_step * ceil(FINEST_K / degree_step - 1e-9)
     length = stage.duration_s or 0.0
     room = controller.longest_s - sum(program.durations_s())
@@ -133,6 +144,11 @@ def _barred(sizer: Sizer, programs: Sequence[Program], goals: Goals) -> list[str
 def _edge(sizer: Sizer, program: Program, walk: _Walk) -> Edge:
     piece = sizer.weakest_cut(_changed(program, walk, walk.bad)) if walk.breaks in ("limit", "margin") else ""
     return Edge(
-        stage=walk.stage + 1, what=walk.what, sign=walk.sign, change=walk.sign * walk.good * walk.step_n,
-        unit="s" if walk.what == "time" else "K", breaks=walk.breaks, piece=piece,
-    )  # fmt: skip
+        stage=walk.stage + 1,
+        what=walk.what,
+        sign=walk.sign,
+        change=walk.sign * walk.good * walk.step_n,
+        unit="s" if walk.what == "time" else "K",
+        breaks=walk.breaks,
+        piece=piece,
+    )

@@ -9,14 +9,16 @@ from frywright.model.errors import InputError
 LEAST_PIECES = 3
 """Fewer probed pieces say nothing about how pieces differ. The project's own rule, no source."""
 MASS_SHARE, OIL_K, START_K = 0.10, 8.0, 3.0
-"""How far beyond what was logged a calibration still speaks. The project's own rule, no source: a tenth of the
-mass is 3 % of the size, and the engine carries oil and start temperature over that far with small error."""
+"""How far beyond what was logged a calibration still speaks. The project's own rule, no source: a tenth of
+the mass is 3 % of the size, and the engine carries oil and start temperature over that far with small error.
+"""
 
 
 OTHER_PROGRAM_K = 2.0
-"""Least error of a calibration under another program than the one logged, lid alike. Own computation: geometry fitted to
-three-dimensional pieces on one program predicts four others within -1.7 to +0.3 K, up to 1.6 K too hot where meat conducts 30 %
-less once cooked. A calibration made open says nothing about pressure, and the other way round (up to 3.7 K)."""
+"""Least error of a calibration under another program than the one logged, lid alike. Own computation:
+geometry fitted to three-dimensional pieces on one program predicts four others within -1.7 to +0.3 K, up to
+1.6 K too hot where meat conducts 30 % less once cooked. A calibration made open says nothing about pressure,
+and the other way round (up to 3.7 K)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,7 +53,12 @@ class Calibration:
         if self.lid not in ("open", "pressure"):
             raise InputError("lid", self.lid, "open or pressure", where=self.cut)
         if not 0.003 <= self.half_thickness_m <= 0.045 or not 0.0 <= self.shape_n <= 2.0:
-            raise InputError("half_thickness", f"{1e3 * self.half_thickness_m:.1f} mm", "3 to 45 mm, with a shape of 0 to 2", where=self.cut)  # fmt: skip
+            raise InputError(
+                "half_thickness",
+                f"{1e3 * self.half_thickness_m:.1f} mm",
+                "3 to 45 mm, with a shape of 0 to 2",
+                where=self.cut,
+            )
         if not 0.0 < self.mass_low_kg <= self.mass_high_kg or not self.reference_mass_kg > 0:
             raise InputError("mass_low and mass_high", "out of order", "above 0 and rising", where=self.cut)
         if not 0.0 <= self.error_k <= 10.0:

@@ -1,4 +1,6 @@
-"""Words of fryer care: who does what, tasks with their intervals, and a store's own facts for an emergency."""
+"""Words of fryer care: who does what, tasks with their intervals, and a store's own facts for an
+emergency.
+"""
 
 from __future__ import annotations
 
@@ -7,7 +9,9 @@ from dataclasses import dataclass
 from frywright.model.errors import InputError
 
 ROLES = ("crew", "lead", "technician", "licensed")
-"""Who may do a task, from least to most: trained crew, shift lead, technician of the house, licensed or certified contractor."""
+"""Who may do a task, from least to most: trained crew, shift lead, technician of the house, licensed or
+certified contractor.
+"""
 APPLIES = ("", "open", "pressure", "electric", "gas")
 
 
@@ -15,7 +19,8 @@ APPLIES = ("", "open", "pressure", "electric", "gas")
 class Task:
     """One care task. An interval of 0 does not count; of the others the earliest decides.
 
-    ``who`` is the least role that may do it; ``applies`` narrows it to a kind of fryer or fuel, ``fryer`` to one fryer.
+    ``who`` is the least role that may do it; ``applies`` narrows it to a kind of fryer or fuel, ``fryer`` to
+    one fryer.
     """
 
     key: str

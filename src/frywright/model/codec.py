@@ -82,10 +82,18 @@ class Source:
             column = int(found[2]) - 1 if found else 0
             line = self.lines[number - 1] if 0 < number <= len(self.lines) else ""
             what = str(error).split(" (at")[0]
-            raise DataError([Problem(
-                what=f"not valid TOML: {what}", remedy="Mend this line; text values need quotes, numbers don't.",
-                file=self.file, line_number=number, column_number=column, line=line,
-            )]) from error  # fmt: skip
+            raise DataError(
+                [
+                    Problem(
+                        what=f"not valid TOML: {what}",
+                        remedy="Mend this line; text values need quotes, numbers don't.",
+                        file=self.file,
+                        line_number=number,
+                        column_number=column,
+                        line=line,
+                    )
+                ]
+            ) from error
 
 
 def read(cls: type[T], table: Mapping[str, Any], source: Source, path: str, **given: Any) -> T:
@@ -111,7 +119,9 @@ def read(cls: type[T], table: Mapping[str, Any], source: Source, path: str, **gi
             continue
         if name in origin:
             problems.append(
-                source.problem(path, key, f"{key} and {origin[name]} give the same value", "Keep one of them.")
+                source.problem(
+                    path, key, f"{key} and {origin[name]} give the same value", "Keep one of them."
+                )
             )
             continue
         values[name], origin[name] = value, key
@@ -203,7 +213,13 @@ def _convert(key: str, raw: Any, hint: Any) -> Any:
 
 
 PREFERRED = {
-    "us": {"temperature": "f", "mass": "lb", "pressure": "psi", "length": "ft", "temperature_difference": "f_diff"},
+    "us": {
+        "temperature": "f",
+        "mass": "lb",
+        "pressure": "psi",
+        "length": "ft",
+        "temperature_difference": "f_diff",
+    },
     "metric": {},
 }
 

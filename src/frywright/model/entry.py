@@ -63,18 +63,32 @@ def canonical(value: Any) -> str:
 def chain_hash(previous: str, number: int, entry: Entry, recorded_at: dt.datetime) -> str:
     """Hash over the previous hash and everything an entry says."""
     texts = (canonical(dict(entry.payload)), canonical(dict(entry.versions)))
-    return row_hash(previous, number, (entry.kind, entry.author, entry.replaces), (stamp(entry.happened_at), stamp(recorded_at)), texts)  # fmt: skip
+    return row_hash(
+        previous,
+        number,
+        (entry.kind, entry.author, entry.replaces),
+        (stamp(entry.happened_at), stamp(recorded_at)),
+        texts,
+    )
 
 
-def row_hash(previous: str, number: int, who: tuple[str, str, int | None], stamps: tuple[str, str], texts: tuple[str, str]) -> str:  # fmt: skip
-    """The same hash from an entry's stored texts: payload and versions are canonical already, so nothing is parsed to verify them.
+def row_hash(
+    previous: str,
+    number: int,
+    who: tuple[str, str, int | None],
+    stamps: tuple[str, str],
+    texts: tuple[str, str],
+) -> str:
+    """The same hash from an entry's stored texts: payload and versions are canonical already, so nothing is
+    parsed to verify them.
 
     ``who`` is (kind, author, replaces), ``stamps`` (happened, recorded), ``texts`` (payload, versions).
     """
     kind, author, replaces = who
     text = (
-        f'{{"author":{_quoted(author)},"happened_at":"{stamps[0]}","kind":{_quoted(kind)},"number":{number},"payload":{texts[0]},'
-        f'"recorded_at":"{stamps[1]}","replaces":{"null" if replaces is None else replaces},"versions":{texts[1]}}}'
+        f'{{"author":{_quoted(author)},"happened_at":"{stamps[0]}","kind":{_quoted(kind)},"number":{number},'
+        f'"payload":{texts[0]},"recorded_at":"{stamps[1]}",'
+        f'"replaces":{"null" if replaces is None else replaces},"versions":{texts[1]}}}'
     )
     return hashlib.sha256(f"{previous}\n{text}".encode()).hexdigest()
 

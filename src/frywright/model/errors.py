@@ -19,8 +19,9 @@ class FrywrightError(Exception):
 class InputError(FrywrightError):
     """A value handed to a function lies outside what is possible.
 
-    ``allowed`` may be a template filled from ``values``, so that it can be said in any language. Numbers in ``values`` whose name ends
-    in a unit, and ``value`` where ``unit`` says its own, are told in the units of whoever reads it.
+    ``allowed`` may be a template filled from ``values``, so that it can be said in any language. Numbers in
+    ``values`` whose name ends in a unit, and ``value`` where ``unit`` says its own, are told in the units of
+    whoever reads it.
     """
 
     exit_code = 2
@@ -43,7 +44,9 @@ class InputError(FrywrightError):
 
     def at(self, where: str) -> InputError:
         """The same error with the place it was found at."""
-        return InputError(self.field, self.value, self.template, where=where, values=self.values, unit=self.unit)
+        return InputError(
+            self.field, self.value, self.template, where=where, values=self.values, unit=self.unit
+        )
 
     def say(self, translate: Callable[[str], str], system: str = "") -> str:
         """The message in a language and in a kitchen's units; without a kitchen in both systems' units."""
@@ -65,7 +68,11 @@ class InputError(FrywrightError):
         if not self.values:
             return translate(self.template)
         told = {
-            name: _shown(value, suffix, system) if isinstance(value, float) and (suffix := suffix_of(name)) else value
+            name: (
+                _shown(value, suffix, system)
+                if isinstance(value, float) and (suffix := suffix_of(name))
+                else value
+            )
             for name, value in self.values.items()
         }
         return translate(self.template).format(**told)

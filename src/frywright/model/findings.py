@@ -50,7 +50,11 @@ class Problem:
     line: str = ""
 
     def __str__(self) -> str:
-        place = f"{self.file}:{self.line_number}: " if self.line_number else (f"{self.file}: " if self.file else "")
+        place = (
+            f"{self.file}:{self.line_number}: "
+            if self.line_number
+            else (f"{self.file}: " if self.file else "")
+        )
         shown = f"\n    {self.line}\n    {' ' * self.column_number}^" if self.line else ""
         return f"{place}{self.what}{shown}\n  {self.remedy}"
 
@@ -67,8 +71,9 @@ class Outcome(StrEnum):
 class Verdict:
     """Judgement of one history by one rule in one edition.
 
-    ``sentence`` is a template; ``lead`` comes before it and says why the outcome is unknown. ``margin_k`` is signed:
-    below 0 the curve is short of the limit, whatever the outcome. ``evidence`` is the kind that stands behind it.
+    ``sentence`` is a template; ``lead`` comes before it and says why the outcome is unknown. ``margin_k`` is
+    signed: below 0 the curve is short of the limit, whatever the outcome. ``evidence`` is the kind that
+    stands behind it.
     """
 
     outcome: Outcome

@@ -12,7 +12,9 @@ DRIPS = ("light", "dark", "formed", "none")
 
 
 class Food(StrEnum):
-    """What a piece is, as cook rules speak of it; a mixed product is judged by the first of its foods that has a rule."""
+    """What a piece is, as cook rules speak of it; a mixed product is judged by the first of its foods that
+    has a rule.
+    """
 
     POULTRY = "poultry"
     FISH = "fish"
@@ -42,9 +44,12 @@ class Composition:
     def fractions(self) -> dict[str, float]:
         """Component fractions that sum to 1."""
         parts = {
-            "water": self.water_frac, "protein": self.protein_frac, "fat": self.fat_frac,
-            "carbohydrate": self.carbohydrate_frac, "ash": self.ash_frac,
-        }  # fmt: skip
+            "water": self.water_frac,
+            "protein": self.protein_frac,
+            "fat": self.fat_frac,
+            "carbohydrate": self.carbohydrate_frac,
+            "ash": self.ash_frac,
+        }
         total = sum(parts.values())
         return {name: share / total for name, share in parts.items()}
 
@@ -53,9 +58,9 @@ class Composition:
 class Cut:
     """One kind of piece and its effective geometry at a reference mass.
 
-    ``sample_kg`` holds weighed pieces; with it a proof draws weights from them instead of from
-    the heavy ratio. Size scales with mass to the power 1/3. Geometry is *effective*: it makes a one-dimensional
-    piece heat like the real one and is the first thing to calibrate from probe logs.
+    ``sample_kg`` holds weighed pieces; with it a proof draws weights from them instead of from the heavy
+    ratio. Size scales with mass to the power 1/3. Geometry is *effective*: it makes a one-dimensional piece
+    heat like the real one and is the first thing to calibrate from probe logs.
     """
 
     key: str
@@ -77,7 +82,9 @@ class Cut:
 
     def __post_init__(self) -> None:
         if not self.reference_mass_kg > 0 or not self.half_thickness_m > 0:
-            raise InputError("reference_mass_kg and half_thickness_m", "not positive", "above 0", where=self.key)
+            raise InputError(
+                "reference_mass_kg and half_thickness_m", "not positive", "above 0", where=self.key
+            )
         if not 1.0 <= self.heavy_ratio_n <= 3.0:
             raise InputError("heavy_ratio_n", self.heavy_ratio_n, "1 to 3", where=self.key)
         if not 0.0 <= self.bone_mass_frac < 0.7:
@@ -87,7 +94,9 @@ class Cut:
         if self.drip_frac is not None and not 0.0 <= self.drip_frac <= 0.6:
             raise InputError("drip", self.drip_frac, "0 to 0.6 of the water", where=self.key)
         if self.sample_kg and (len(self.sample_kg) < 5 or min(self.sample_kg) <= 0):
-            raise InputError("sample", f"{len(self.sample_kg)} weights", "5 or more weights above 0", where=self.key)
+            raise InputError(
+                "sample", f"{len(self.sample_kg)} weights", "5 or more weights above 0", where=self.key
+            )
 
     @property
     def poultry(self) -> bool:
@@ -122,7 +131,9 @@ class CutSet:
     def __post_init__(self) -> None:
         total = sum(p.count * p.mass_frac for p in self.parts)
         if abs(total - 1.0) > 0.005:
-            raise InputError("parts", f"shares that sum to {total:.3f}", "1 (count x mass_frac)", where=self.key)
+            raise InputError(
+                "parts", f"shares that sum to {total:.3f}", "1 (count x mass_frac)", where=self.key
+            )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -161,7 +172,9 @@ class Product:
 
     def __post_init__(self) -> None:
         if self.frozen:
-            raise InputError("frozen", "true", "false: thaw fully first; ice in hot oil boils over", where=self.key)
+            raise InputError(
+                "frozen", "true", "false: thaw fully first; ice in hot oil boils over", where=self.key
+            )
         if not -1.0 <= self.start_temp_c <= 40.0:
             raise InputError(
                 "start_temp",

@@ -136,9 +136,13 @@ class Fryer:
 
     def __post_init__(self) -> None:
         if not 2.0 <= self.oil_mass_kg <= 200.0:
-            raise InputError("oil_mass", f"{self.oil_mass_kg:.1f} kg", "2 to 200 kg (4 to 440 lb)", where=self.key)
+            raise InputError(
+                "oil_mass", f"{self.oil_mass_kg:.1f} kg", "2 to 200 kg (4 to 440 lb)", where=self.key
+            )
         if not 500.0 <= self.heater_w <= 200e3:
-            raise InputError("heater", f"{self.heater_w:.0f} W", "500 W to 200 kW into the oil", where=self.key)
+            raise InputError(
+                "heater", f"{self.heater_w:.0f} W", "500 W to 200 kW into the oil", where=self.key
+            )
         if self.capacity_heads <= 0 and self.capacity_kg <= 0:
             raise InputError("capacity", "missing", "given as capacity_heads or capacity_kg", where=self.key)
         if not 0.0 <= self.swing_k <= 30.0:
@@ -151,7 +155,12 @@ class Fryer:
                 values={"low_k": 0.0, "high_k": 30.0},
             )
         if not 0.0 <= self.oil_area_m2 <= 2.0 or not 0.0 <= self.upper_line_m <= 1.0:
-            raise InputError("oil_area, upper_line", f"{self.oil_area_m2:g} m2, {self.upper_line_m:g} m", "up to 2 m2 and 1 m, or left out", where=self.key)  # fmt: skip
+            raise InputError(
+                "oil_area, upper_line",
+                f"{self.oil_area_m2:g} m2, {self.upper_line_m:g} m",
+                "up to 2 m2 and 1 m, or left out",
+                where=self.key,
+            )
         if self.kind == FryerKind.PRESSURE:
             self._check_pressure()
 
@@ -162,7 +171,9 @@ class Fryer:
 
     def _check_pressure(self) -> None:
         if not 10e3 <= self.working_gauge_pa <= 110e3:
-            raise InputError("working_gauge", f"{self.working_gauge_pa / PSI:.1f} psi", "1.5 to 16 psi", where=self.key)
+            raise InputError(
+                "working_gauge", f"{self.working_gauge_pa / PSI:.1f} psi", "1.5 to 16 psi", where=self.key
+            )
         if self.relief_gauge_pa <= self.working_gauge_pa:
             raise InputError(
                 "relief_gauge",
@@ -172,15 +183,23 @@ class Fryer:
             )
         if self.vent_area_m2 is not None and not 0 < self.vent_area_m2 <= MOST_VENT_M2:
             raise InputError(
-                "vent_area", f"{1e6 * self.vent_area_m2:g} mm2", "above 0 and at most 1000 mm2", where=self.key
+                "vent_area",
+                f"{1e6 * self.vent_area_m2:g} mm2",
+                "above 0 and at most 1000 mm2",
+                where=self.key,
             )
         if self.vent_s is not None and not SHORTEST_VENT_S <= self.vent_s <= LONGEST_VENT_S:
             raise InputError(
-                "vent", f"{self.vent_s:g} s",
-                "2 s to 5 min, timed with a watch on a full load, from opening the valve until the gauge reads zero; never open a lid before the gauge reads zero",
+                "vent",
+                f"{self.vent_s:g} s",
+                "2 s to 5 min, timed with a watch on a full load, from opening the valve until the gauge"
+                " reads zero; never open a lid before the gauge reads zero",
                 where=self.key,
-            )  # fmt: skip
+            )
         if not 0 < self.zero_gauge_pa <= 3 * PSI:
             raise InputError(
-                "zero_gauge", f"{self.zero_gauge_pa / PSI:.2g} psi", "above 0 and at most 3 psi", where=self.key
+                "zero_gauge",
+                f"{self.zero_gauge_pa / PSI:.2g} psi",
+                "above 0 and at most 3 psi",
+                where=self.key,
             )

@@ -28,7 +28,9 @@ class UnitSystem(StrEnum):
 
 LANGUAGES = ("en", "es")
 SAME_PLACE_M, SAME_BIRD_FRAC = 15.0, 0.01
-"""Places and birds that count as one: 15 m move the boiling point by 0.05 K, a hundredth of a bird its time by a hundredth (own estimates)."""
+"""Places and birds that count as one: 15 m move the boiling point by 0.05 K, a hundredth of a bird its time
+by a hundredth (own estimates).
+"""
 SEA_LEVEL_PA, LAPSE_K_M, SEA_LEVEL_K, EXPONENT_N = 101325.0, 0.0065, 288.15, 5.255786
 """International standard atmosphere (ISO 2533), troposphere."""
 
@@ -90,7 +92,8 @@ class Site:
         return parse(text, dimension, name, bare=unit, decimal=self.decimal_mark)
 
     def read_list(self, text: str, dimension: str, name: str = "values") -> list[float]:
-        """Inside values of a list typed with spaces, lines or semicolons; with commas too where a comma is no decimal mark.
+        """Inside values of a list typed with spaces, lines or semicolons; with commas too where a comma is no
+        decimal mark.
 
         Raises
         ------
@@ -118,7 +121,9 @@ class Site:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ProveAgain:
-    """A change of the kitchen moved what is predicted of a program: why, and its margin before and after (None where no limit speaks)."""
+    """A change of the kitchen moved what is predicted of a program: why, and its margin before and after
+    (None where no limit speaks).
+    """
 
     name: str
     version: int
@@ -165,7 +170,13 @@ class Kitchen:
             for part in item.parts:
                 cuts = [p.cut for p in self.cut_set(self.product(part.product).cut_set).parts]
                 if part.cut and part.cut not in cuts:
-                    raise InputError("cut", repr(part.cut), "one of: {known}", where=item.item, values={"known": ", ".join(cuts)})  # fmt: skip
+                    raise InputError(
+                        "cut",
+                        repr(part.cut),
+                        "one of: {known}",
+                        where=item.item,
+                        values={"known": ", ".join(cuts)},
+                    )
         for sell in self.sells:
             self.product(sell.product)
 
@@ -175,14 +186,20 @@ class Kitchen:
         self.product(program.product)
         if program.under_pressure and fryer.kind is FryerKind.OPEN:
             raise InputError(
-                "lid", "pressure", "open: {fryer} is an open fryer", where=program.name, values={"fryer": fryer.name}
+                "lid",
+                "pressure",
+                "open: {fryer} is an open fryer",
+                where=program.name,
+                values={"fryer": fryer.name},
             )
         if len(program.stages) > fryer.controller.stage_count:
             raise InputError(
-                "stage", f"{len(program.stages)} stages",
+                "stage",
+                f"{len(program.stages)} stages",
                 "at most {most}, which is what {fryer} can hold",
-                where=program.name, values={"most": fryer.controller.stage_count, "fryer": fryer.name},
-            )  # fmt: skip
+                where=program.name,
+                values={"most": fryer.controller.stage_count, "fryer": fryer.name},
+            )
 
     def _one(self, kind: str, key: str):  # type: ignore[no-untyped-def]
         items = getattr(self, kind)
@@ -190,7 +207,11 @@ class Kitchen:
         if found is None:
             known = ", ".join(item.key for item in items) or "none"
             raise InputError(
-                kind.removesuffix("s"), repr(key), "one of: {known}", where=self.site.name, values={"known": known}
+                kind.removesuffix("s"),
+                repr(key),
+                "one of: {known}",
+                where=self.site.name,
+                values={"known": known},
             )
         return found
 
@@ -223,7 +244,9 @@ class Kitchen:
         """Whether a program is for this kitchen: its own altitude, and the bird it buys."""
         near = program.altitude_m is None or abs(program.altitude_m - self.site.altitude_m) < SAME_PLACE_M
         own_kg = self.unit_kg(program.product)
-        return near and (program.unit_mass_kg is None or abs(program.unit_mass_kg - own_kg) < SAME_BIRD_FRAC * own_kg)
+        return near and (
+            program.unit_mass_kg is None or abs(program.unit_mass_kg - own_kg) < SAME_BIRD_FRAC * own_kg
+        )
 
     @property
     def own_programs(self) -> tuple[Program, ...]:
@@ -248,5 +271,7 @@ class Kitchen:
         found = [p for p in self.programs if p.name == name]
         if not found:
             known = ", ".join(sorted({p.name for p in self.programs})) or "none"
-            raise InputError("program", repr(name), "one of: {known}", where=self.site.name, values={"known": known})
+            raise InputError(
+                "program", repr(name), "one of: {known}", where=self.site.name, values={"known": known}
+            )
         return max(found, key=lambda p: p.version)

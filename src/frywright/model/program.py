@@ -13,7 +13,9 @@ from frywright.model.fryer import CEILING_C
 
 
 def name_key(name: str) -> str:
-    """What a name says whatever its dashes, spaces, capitals and accents: two names with one key are taken for each other."""
+    """What a name says whatever its dashes, spaces, capitals and accents: two names with one key are taken
+    for each other.
+    """
     plain = "".join(c for c in unicodedata.normalize("NFKD", name.casefold()) if not unicodedata.combining(c))
     plain = re.sub(r"(?<=\d)[,.'\s](?=\d{3}(?!\d))", "", plain)
     return " ".join(re.findall(r"[^\W_]+", plain))
@@ -57,11 +59,17 @@ class Stage:
     def __post_init__(self) -> None:
         if not 60.0 <= self.set_c <= CEILING_C:
             raise InputError(
-                "set", self.set_c, "{low_c} to {high_c}", unit="c", values={"low_c": 60.0, "high_c": CEILING_C}
+                "set",
+                self.set_c,
+                "{low_c} to {high_c}",
+                unit="c",
+                values={"low_c": 60.0, "high_c": CEILING_C},
             )
         given = [value for value in self._ends().values() if value is not None]
         if len(given) != 1:
-            raise InputError("stage end", f"{len(given)} ends given", "exactly one of " + ", ".join(self._ends()))
+            raise InputError(
+                "stage end", f"{len(given)} ends given", "exactly one of " + ", ".join(self._ends())
+            )
         if self.end not in TIMED and not self.at_most_s:
             raise InputError("at_most", "missing", "given for a stage that waits for a condition")
         for name in ("duration_s", "until_elapsed_s", "until_left_s", "at_most_s"):
@@ -71,10 +79,13 @@ class Stage:
 
     def _ends(self) -> dict[str, float | None]:
         return {
-            "duration": self.duration_s, "until_elapsed": self.until_elapsed_s,
-            "until_left": self.until_left_s, "until_oil": self.until_oil_c,
-            "until_core": self.until_core_c, "until_gauge": self.until_gauge_pa,
-        }  # fmt: skip
+            "duration": self.duration_s,
+            "until_elapsed": self.until_elapsed_s,
+            "until_left": self.until_left_s,
+            "until_oil": self.until_oil_c,
+            "until_core": self.until_core_c,
+            "until_gauge": self.until_gauge_pa,
+        }
 
     @property
     def end(self) -> StageEnd:
@@ -119,7 +130,9 @@ class Program:
         lids = [stage.lid for stage in self.stages]
         changes = sum(a != b for a, b in pairwise(lids))
         if lids.count(LidState.PRESSURE) and changes > 2:
-            raise InputError("lid", "closed and opened more than once", "one span under pressure", where=self.name)
+            raise InputError(
+                "lid", "closed and opened more than once", "one span under pressure", where=self.name
+            )
         self.durations_s()
 
     def durations_s(self) -> tuple[float, ...]:
@@ -144,7 +157,9 @@ class Program:
             else:
                 length = stage.at_most_s or 0.0
             if length < 0:
-                raise InputError("stage end", f"{-length:.0f} s before its start", "after its start", where=where)
+                raise InputError(
+                    "stage end", f"{-length:.0f} s before its start", "after its start", where=where
+                )
             durations.append(length)
             clock += length
         if clock <= 0:
@@ -154,14 +169,20 @@ class Program:
     def timed(self) -> Program:
         """The same program with elapsed and time-left ends written as durations."""
         plain = [
-            replace(stage, duration_s=length, until_elapsed_s=None, until_left_s=None) if stage.end in TIMED else stage
+            (
+                replace(stage, duration_s=length, until_elapsed_s=None, until_left_s=None)
+                if stage.end in TIMED
+                else stage
+            )
             for stage, length in zip(self.stages, self.durations_s(), strict=True)
         ]
         return replace(self, stages=tuple(plain), total_s=None)
 
     @property
     def clock_s(self) -> float:
-        """What the machine's clock is keyed with from drop to end [s]; a vent may come on top (ClockStyle)."""
+        """What the machine's clock is keyed with from drop to end [s]; a vent may come on top
+        (ClockStyle).
+        """
         return sum(self.durations_s())
 
     @property

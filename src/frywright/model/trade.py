@@ -38,7 +38,8 @@ class Part:
 class MenuItem:
     """One item as the till calls it, and the pieces it takes; none for what is not fried.
 
-    ``pieces`` are texts such as ``"bone_in/thigh 1"`` or ``"tenders 3"``; ``also`` are other names of the same item.
+    ``pieces`` are texts such as ``"bone_in/thigh 1"`` or ``"tenders 3"``; ``also`` are other names of the
+    same item.
     """
 
     item: str
@@ -76,10 +77,11 @@ def plain(name: str) -> str:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Sell:
-    """Money, loads and stock of one product. ``margin_money`` is lost with a piece too few, ``cost_money`` with one too many.
+    """Money, loads and stock of one product. ``margin_money`` is lost with a piece too few, ``cost_money``
+    with one too many.
 
-    ``load_shares_frac`` are the loads a crew uses, as shares of a full vat. A case holds ``case_count`` units (heads or packs) and thaws in
-    ``thaw_s``; it may be used for ``keep_days_count`` days from the pull.
+    ``load_shares_frac`` are the loads a crew uses, as shares of a full vat. A case holds ``case_count`` units
+    (heads or packs) and thaws in ``thaw_s``; it may be used for ``keep_days_count`` days from the pull.
     """
 
     product: str
@@ -103,7 +105,9 @@ class Sell:
         if not shares or list(shares) != sorted(set(shares)) or not shares[0] > 0 or shares[-1] > 1:
             raise InputError("load_shares", list(shares), "rising, above 0 up to 1", where=self.product)
         if self.case_count < 1 or self.keep_days_count < 1 or not 0 <= self.thaw_s <= 7 * 86400:
-            raise InputError("case, keep and thaw", "out of range", "1 or more, and 0 to 7 days", where=self.product)
+            raise InputError(
+                "case, keep and thaw", "out of range", "1 or more, and 0 to 7 days", where=self.product
+            )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -138,7 +142,9 @@ class Trade:
         for name in ("opens", "closes", "first_drop", "rolls_over"):
             time_of_day_s(getattr(self, name), name)
         if not 60.0 <= self.slot_s <= 1800.0 or 86400.0 % self.slot_s:
-            raise InputError("slot", f"{self.slot_s:.0f} s", "1 to 30 minutes and a part of a day", where="day")
+            raise InputError(
+                "slot", f"{self.slot_s:.0f} s", "1 to 30 minutes and a part of a day", where="day"
+            )
         if not self.start_s < self.opens_s + 1 or not self.opens_s < self.closes_s:
             raise InputError(
                 "first_drop, opens, closes",
@@ -148,7 +154,13 @@ class Trade:
             )
         if self.hands_count < 1 or self.filter_every_count < 1 or self.catering_count < 1:
             raise InputError("hands, filter_every, catering", "below 1", "1 or more", where="day")
-        oil = (self.oil_change_s, self.hour_money, self.media_money, self.disposal_kg_money, self.rebate_kg_money)
+        oil = (
+            self.oil_change_s,
+            self.hour_money,
+            self.media_money,
+            self.disposal_kg_money,
+            self.rebate_kg_money,
+        )
         if min(self.kwh_money, self.oil_kg_money, self.handling_money, self.filter_money, *oil) < 0:
             raise InputError("money", "negative", "0 or more", where="day")
         _ = self.rush_s

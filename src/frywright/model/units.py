@@ -105,19 +105,67 @@ BARE = {
 """Unit that a number typed without one takes in each system."""
 
 _SPELLED = {
-    "°": "", "°c": "c", "ºc": "c", "degc": "c", "celsius": "c", "°f": "f", "ºf": "f", "degf": "f", "fahrenheit": "f", "lbs": "lb",
-    "pound": "lb", "pounds": "lb", "libra": "lb", "libras": "lb", "ounce": "oz", "ounces": "oz", "onza": "oz", "onzas": "oz",
-    "kilo": "kg", "kilos": "kg", "gram": "g", "grams": "g", "gramo": "g", "gramos": "g", "sec": "s", "secs": "s", "second": "s",
-    "seconds": "s", "seg": "s", "segundo": "s", "segundos": "s", "mins": "min", "minute": "min", "minutes": "min", "minuto": "min",
-    "minutos": "min", "hr": "h", "hour": "h", "hours": "h", "hora": "h", "horas": "h", "foot": "ft", "feet": "ft", "pie": "ft",
-    "pies": "ft", "'": "ft", "inch": "in", "inches": "in", '"': "in", "psig": "psi", "%": "pct", "btu/h": "btu_h",
-}  # fmt: skip
+    "°": "",
+    "°c": "c",
+    "ºc": "c",
+    "degc": "c",
+    "celsius": "c",
+    "°f": "f",
+    "ºf": "f",
+    "degf": "f",
+    "fahrenheit": "f",
+    "lbs": "lb",
+    "pound": "lb",
+    "pounds": "lb",
+    "libra": "lb",
+    "libras": "lb",
+    "ounce": "oz",
+    "ounces": "oz",
+    "onza": "oz",
+    "onzas": "oz",
+    "kilo": "kg",
+    "kilos": "kg",
+    "gram": "g",
+    "grams": "g",
+    "gramo": "g",
+    "gramos": "g",
+    "sec": "s",
+    "secs": "s",
+    "second": "s",
+    "seconds": "s",
+    "seg": "s",
+    "segundo": "s",
+    "segundos": "s",
+    "mins": "min",
+    "minute": "min",
+    "minutes": "min",
+    "minuto": "min",
+    "minutos": "min",
+    "hr": "h",
+    "hour": "h",
+    "hours": "h",
+    "hora": "h",
+    "horas": "h",
+    "foot": "ft",
+    "feet": "ft",
+    "pie": "ft",
+    "pies": "ft",
+    "'": "ft",
+    "inch": "in",
+    "inches": "in",
+    '"': "in",
+    "psig": "psi",
+    "%": "pct",
+    "btu/h": "btu_h",
+}
 _TYPED = re.compile(r"([-+−]?)\s*((?:[0-9]|[.,][0-9])[0-9.,\s]*?)\s*([^0-9\s.,].*)?")
 _CLOCK = re.compile(r"(?:([0-9]{1,4}):)?([0-9]{1,5}):([0-9]{2})")
 _MINUTES = re.compile(r"([0-9]{1,5})\s*min\s*([0-9]{1,2})\s*s", re.IGNORECASE)
 _SPACE = re.compile(r"(?<=[0-9])[ \u00a0\u2009\u202f](?=[0-9]{3}(?![0-9]))")
 EXACT = ("kg", "lb")
-"""Units read off a scale with three decimals, and never in thousands by a kitchen: 1.250 kg is no doubt, 1,250 kg is."""
+"""Units read off a scale with three decimals, and never in thousands by a kitchen: 1.250 kg is no doubt,
+1,250 kg is.
+"""
 LONGEST_NUMBER = 15
 
 
@@ -164,7 +212,8 @@ def clock(seconds: float) -> str:
 
 
 def parse(text: str, dimension: str, name: str = "value", *, bare: str = "", decimal: str = ".") -> float:
-    """Inside value of what a person typed: ``38F``, ``2.3 lb``, ``12:30``, ``7,200 ft``. The one reader of typed values.
+    """Inside value of what a person typed: ``38F``, ``2.3 lb``, ``12:30``, ``7,200 ft``. The one reader of
+    typed values.
 
     Parameters
     ----------
@@ -174,7 +223,8 @@ def parse(text: str, dimension: str, name: str = "value", *, bare: str = "", dec
     Raises
     ------
     InputError
-        No number, an unknown unit, a unit of another dimension, or a text with two readings: the message says how to type each.
+        No number, an unknown unit, a unit of another dimension, or a text with two readings: the message says
+        how to type each.
     """
     text = text.strip()
     if dimension == "time" and ":" in text:
@@ -223,19 +273,25 @@ def _no_unit(name: str, text: str, dimension: str) -> InputError:
     if not text:
         return InputError(name, "empty", "given")
     allowed = ", ".join(u.sign for u in UNITS.values() if u.dimension == dimension)
-    return InputError(name, repr(text), "a number with one of these units: {units}", values={"units": allowed})
+    return InputError(
+        name, repr(text), "a number with one of these units: {units}", values={"units": allowed}
+    )
 
 
 def _two_readings(name: str, text: str, one: str, other: str) -> InputError:
-    return InputError(name, repr(text), "clear: type {one} or type {other}", values={"one": one, "other": other})
+    return InputError(
+        name, repr(text), "clear: type {one} or type {other}", values={"one": one, "other": other}
+    )
 
 
 def _figure(digits: str, text: str, name: str, decimal: str, exact: bool = False) -> float:
-    """Value of digits with marks. Two marks: the last is the decimal one. One mark with three digits behind it groups
-    where it is not the kitchen's decimal mark, and has two readings where it is."""
+    """Value of digits with marks. Two marks: the last is the decimal one. One mark with three digits behind
+    it groups where it is not the kitchen's decimal mark, and has two readings where it is."""
     plain = _SPACE.sub("", digits)
     if len(plain) > LONGEST_NUMBER:
-        raise InputError(name, repr(text[:20]), "a number of at most {most} digits", values={"most": LONGEST_NUMBER})
+        raise InputError(
+            name, repr(text[:20]), "a number of at most {most} digits", values={"most": LONGEST_NUMBER}
+        )
     last = max(plain.rfind("."), plain.rfind(","))
     if last < 0 and plain.isdigit():
         return float(plain)
@@ -264,20 +320,26 @@ def _grouped(digits: str, mark: str) -> bool:
 
 
 def _ask_which_time(digits: str, text: str, name: str) -> None:
-    """A bare time with two readings: ``10.20`` may be a clock's or minutes, ``1200`` a clock's or seconds, ``90`` seconds or minutes."""
+    """A bare time with two readings: ``10.20`` may be a clock's or minutes, ``1200`` a clock's or seconds,
+    ``90`` seconds or minutes.
+    """
     whole, mark, rest = digits.replace(",", ".").partition(".")
     if mark and len(rest) == 2 and rest < "60":
         raise _two_readings(name, text, f"{whole or 0}:{rest}", f"{whole or 0}.{rest.rstrip('0') or 0} min")
     if not mark and whole.isdigit() and int(whole) >= 60:
         keyed = len(whole) > 2 and whole[-2:] < "60"
         one, other = (
-            (f"{int(whole[:-2])}:{whole[-2:]}", f"{whole} s") if keyed else (clock(float(whole)), f"{whole} min")
+            (f"{int(whole[:-2])}:{whole[-2:]}", f"{whole} s")
+            if keyed
+            else (clock(float(whole)), f"{whole} min")
         )
         raise _two_readings(name, text, one, other)
 
 
 def write(value: float, suffix: str) -> str:
-    """Inside value as :func:`parse` reads it back in unit ``suffix``, without the unit; never with three decimals, which could be thousands."""
+    """Inside value as :func:`parse` reads it back in unit ``suffix``, without the unit; never with three
+    decimals, which could be thousands.
+    """
     text = f"{to_people(value, suffix):.6g}"
     if "e" in text:
         text = f"{to_people(value, suffix):.6f}".rstrip("0").rstrip(".")
@@ -285,11 +347,23 @@ def write(value: float, suffix: str) -> str:
 
 
 SHOWN = {
-    "us": {"temperature": ("f", 0), "temperature_difference": ("f_diff", 1), "mass": ("lb", 2),
-           "pressure": ("psi", 1), "length": ("in", 3), "power": ("kw", 1)},
-    "metric": {"temperature": ("c", 1), "temperature_difference": ("k", 1), "mass": ("kg", 2),
-               "pressure": ("kpa", 1), "length": ("mm", 2), "power": ("kw", 1)},
-}  # fmt: skip
+    "us": {
+        "temperature": ("f", 0),
+        "temperature_difference": ("f_diff", 1),
+        "mass": ("lb", 2),
+        "pressure": ("psi", 1),
+        "length": ("in", 3),
+        "power": ("kw", 1),
+    },
+    "metric": {
+        "temperature": ("c", 1),
+        "temperature_difference": ("k", 1),
+        "mass": ("kg", 2),
+        "pressure": ("kpa", 1),
+        "length": ("mm", 2),
+        "power": ("kw", 1),
+    },
+}
 """Unit and digits in which each system shows a dimension."""
 
 

@@ -1,7 +1,8 @@
 """Polar compounds over days: growth, top-up, when the limit is reached, and when it never is.
 
-Each day the oil gains ``growth`` points while it is hot, is read at its peak, and a share is replaced by fresh oil. Published polar compounds
-grow close to linearly in time (palm and canola kinetics, JAOCS 2016: abstract), so growth does not depend on the level by default.
+Each day the oil gains ``growth`` points while it is hot, is read at its peak, and a share is replaced by
+fresh oil. Published polar compounds grow close to linearly in time (palm and canola kinetics, JAOCS 2016:
+abstract), so growth does not depend on the level by default.
 """
 
 from __future__ import annotations
@@ -11,7 +12,9 @@ from math import exp, floor, inf, log
 from frywright.model.errors import InputError
 
 EA_J_MOL, GAS_J_MOLK = 33e3, 8.314462618
-"""Apparent activation energy from three published discard times (22.1, 17.7, 13.0 h at 190, 205, 220 degC); weak, so growth is learned by vat."""
+"""Apparent activation energy from three published discard times (22.1, 17.7, 13.0 h at 190, 205, 220 degC);
+weak, so growth is learned by vat.
+"""
 
 
 def next_level(level: float, growth: float, share: float, fresh: float) -> float:
@@ -59,13 +62,17 @@ def whole_days(limit: float, growth: float, share: float, fresh: float) -> float
 
 
 def share_for_ever(limit: float, growth: float, fresh: float, *, at_peak: bool = False) -> float:
-    """Top-up share from which the oil never needs discarding for polar compounds: g / (limit - fresh + g), at the peak g / (limit - fresh)."""
+    """Top-up share from which the oil never needs discarding for polar compounds: g / (limit - fresh + g), at
+    the peak g / (limit - fresh).
+    """
     if not limit > fresh or growth < 0:
         raise InputError("limit", limit, "above the fresh oil's level, with a growth of 0 or more")
     return growth / (limit - fresh) if at_peak else growth / (limit - fresh + growth)
 
 
-def saturating_level(time_d: float, level: float, rate: float, most: float, share: float, fresh: float) -> float:
+def saturating_level(
+    time_d: float, level: float, rate: float, most: float, share: float, fresh: float
+) -> float:
     """Level after a time when growth slows towards ``most``: c_inf = (k c_m + r f0) / (k + r)."""
     if rate < 0 or share < 0 or rate + share <= 0:
         raise InputError("rate and share", f"{rate:g}, {share:g}", "0 or more, not both 0")

@@ -1,4 +1,6 @@
-"""What oil costs a day and a kilogram of raw product; what the food takes up stands apart from what is thrown away."""
+"""What oil costs a day and a kilogram of raw product; what the food takes up stands apart from what is thrown
+away.
+"""
 
 from __future__ import annotations
 
@@ -22,7 +24,14 @@ class OilBill:
     @property
     def day_money(self) -> float:
         """All parts of a day."""
-        return self.uptake_money + self.discard_money + self.labour_money + self.media_money + self.disposal_money - self.rebate_money  # fmt: skip
+        return (
+            self.uptake_money
+            + self.discard_money
+            + self.labour_money
+            + self.media_money
+            + self.disposal_money
+            - self.rebate_money
+        )
 
     @property
     def per_kg_money(self) -> float:
@@ -42,8 +51,11 @@ class Rates:
     rebate_kg_money: float = 0.0
 
 
-def bill(raw_kg: float, vats_kg: tuple[float, ...], top_up_kg: float, days_between: float, rates: Rates) -> OilBill:
-    """The bill of a day: top-up, vats thrown away every ``days_between`` days, labour of a change by vat, media, disposal, rebate.
+def bill(
+    raw_kg: float, vats_kg: tuple[float, ...], top_up_kg: float, days_between: float, rates: Rates
+) -> OilBill:
+    """The bill of a day: top-up, vats thrown away every ``days_between`` days, labour of a change by vat,
+    media, disposal, rebate.
 
     Raises
     ------
@@ -51,10 +63,18 @@ def bill(raw_kg: float, vats_kg: tuple[float, ...], top_up_kg: float, days_betwe
         Nothing cooked, negative amounts, or no days between changes.
     """
     if not raw_kg > 0 or not days_between > 0 or min((top_up_kg, *astuple(rates), *vats_kg)) < 0:
-        raise InputError("oil bill", f"{raw_kg:g} kg raw, {days_between:g} days", "raw product and days above 0, the rest 0 or more")  # fmt: skip
+        raise InputError(
+            "oil bill",
+            f"{raw_kg:g} kg raw, {days_between:g} days",
+            "raw product and days above 0, the rest 0 or more",
+        )
     thrown = sum(vats_kg) / days_between
     return OilBill(
-        uptake_money=top_up_kg * rates.price_kg_money, discard_money=thrown * rates.price_kg_money,
-        labour_money=len(vats_kg) * rates.change_h * rates.hour_money / days_between, media_money=rates.media_money,
-        disposal_money=thrown * rates.disposal_kg_money, rebate_money=thrown * rates.rebate_kg_money, raw_kg=raw_kg,
-    )  # fmt: skip
+        uptake_money=top_up_kg * rates.price_kg_money,
+        discard_money=thrown * rates.price_kg_money,
+        labour_money=len(vats_kg) * rates.change_h * rates.hour_money / days_between,
+        media_money=rates.media_money,
+        disposal_money=thrown * rates.disposal_kg_money,
+        rebate_money=thrown * rates.rebate_kg_money,
+        raw_kg=raw_kg,
+    )

@@ -1,6 +1,7 @@
 """Kernel of the oil outlook: a Kalman filter on (level, growth) of many vats, day by day.
 
-All of it lives in one file because compiled code is kept by file. A day is: growth while hot, a reading at the peak, a top-up or a discard.
+All of it lives in one file because compiled code is kept by file. A day is: growth while hot, a reading at
+the peak, a top-up or a discard.
 """
 
 from __future__ import annotations

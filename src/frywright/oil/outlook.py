@@ -1,4 +1,6 @@
-"""When will this vat's oil reach its limit? From noisy readings, known top-ups and heat, with an interval; and what to do about it."""
+"""When will this vat's oil reach its limit? From noisy readings, known top-ups and heat, with an interval;
+and what to do about it.
+"""
 
 from __future__ import annotations
 
@@ -18,7 +20,9 @@ HORIZON_DAYS, PATHS = 90, 2000
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Prior:
-    """What is believed of a vat before any reading, in points of polar compounds. Estimates; growth differs threefold between oils."""
+    """What is believed of a vat before any reading, in points of polar compounds. Estimates; growth differs
+    threefold between oils.
+    """
 
     fresh_sd_pct: float = 0.5
     growth_pct: float = 2.0
@@ -29,7 +33,9 @@ class Prior:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Vats:
-    """Days of many vats: arrays (vat, day). ``heat_n`` is heat-hours over the usual day's; a reading that is not there is NaN."""
+    """Days of many vats: arrays (vat, day). ``heat_n`` is heat-hours over the usual day's; a reading that is
+    not there is NaN.
+    """
 
     heat_n: Array
     share_frac: Array
@@ -40,9 +46,15 @@ class Vats:
 
     def __post_init__(self) -> None:
         shape = self.heat_n.shape
-        if len(shape) != 2 or any(a.shape != shape for a in (self.share_frac, self.discard, self.reading, self.noise)):
+        if len(shape) != 2 or any(
+            a.shape != shape for a in (self.share_frac, self.discard, self.reading, self.noise)
+        ):
             raise InputError("vats", shape, "arrays of vats by days, all of one shape")
-        if self.fresh.shape != (shape[0],) or not np.isfinite(self.heat_n).all() or self.heat_n.min(initial=0.0) < 0:
+        if (
+            self.fresh.shape != (shape[0],)
+            or not np.isfinite(self.heat_n).all()
+            or self.heat_n.min(initial=0.0) < 0
+        ):
             raise InputError("vats", "heat or fresh level", "heat 0 or more, a fresh level for each vat")
         if self.share_frac.min(initial=0.0) < 0 or self.share_frac.max(initial=0.0) > 1:
             raise InputError("top-up", "outside 0 to 1", "a share of the vat")
@@ -61,7 +73,9 @@ class Belief:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Crossing:
-    """Days from now until the peak passes the limit: quantiles (5, 50, 95 %), chance that it does so tomorrow, and that it never does in the horizon."""
+    """Days from now until the peak passes the limit: quantiles (5, 50, 95 %), chance that it does so
+    tomorrow, and that it never does in the horizon.
+    """
 
     days_n: tuple[float, float, float]
     tomorrow_frac: float
@@ -75,13 +89,26 @@ def learn(vats: Vats, prior: Prior | None = None) -> Belief:
     days = tuple(np.ascontiguousarray(a, dtype=float) for a in (vats.heat_n, vats.share_frac))
     seen = tuple(np.ascontiguousarray(a, dtype=float) for a in (vats.reading, vats.noise))
     filter_kernel.run(
-        (*days, np.ascontiguousarray(vats.discard), *seen), vats.fresh.astype(float), np.array((p.fresh_sd_pct, p.growth_pct, p.growth_sd_pct)),
-        np.array((p.level_drift_pct, p.growth_drift_pct)), (means, covers),
-    )  # fmt: skip
+        (*days, np.ascontiguousarray(vats.discard), *seen),
+        vats.fresh.astype(float),
+        np.array((p.fresh_sd_pct, p.growth_pct, p.growth_sd_pct)),
+        np.array((p.level_drift_pct, p.growth_drift_pct)),
+        (means, covers),
+    )
     return Belief(mean=means, cover=covers)
 
 
-def crossing(mean: ArrayLike, cover: ArrayLike, limit: float, share: float, fresh: float, *, heat: float = 1.0, prior: Prior | None = None, seed: int = 1) -> Crossing:  # fmt: skip
+def crossing(
+    mean: ArrayLike,
+    cover: ArrayLike,
+    limit: float,
+    share: float,
+    fresh: float,
+    *,
+    heat: float = 1.0,
+    prior: Prior | None = None,
+    seed: int = 1,
+) -> Crossing:
     """When one vat's peak passes its limit if it is topped up by ``share`` a day, by drawn futures.
 
     The crossing lies inside a day where the straight line between two peaks meets the limit.
@@ -96,7 +123,9 @@ def crossing(mean: ArrayLike, cover: ArrayLike, limit: float, share: float, fres
             "limit, share, heat", f"{limit:g}, {share:g}, {heat:g}", "a limit up to 100 %, a share below 1"
         )
     p, rng = prior or Prior(), np.random.default_rng(seed)
-    drawn = rng.multivariate_normal(np.asarray(mean, dtype=float), np.asarray(cover, dtype=float), PATHS, method="eigh")
+    drawn = rng.multivariate_normal(
+        np.asarray(mean, dtype=float), np.asarray(cover, dtype=float), PATHS, method="eigh"
+    )
     level, growth = drawn[:, 0], np.maximum(drawn[:, 1], 0.0)
     last, when = level.copy(), np.full(PATHS, np.inf)
     for day in range(1, HORIZON_DAYS + 1):

@@ -1,4 +1,6 @@
-"""What a vat's oil is worth and what a change of habit buys, in money a day; and what filter turns do in a kitchen's own log."""
+"""What a vat's oil is worth and what a change of habit buys, in money a day; and what filter turns do in a
+kitchen's own log.
+"""
 
 from __future__ import annotations
 
@@ -13,15 +15,21 @@ from frywright.oil.ageing import days_to, next_level
 from frywright.oil.cost import Rates
 
 BEST_POWDER_PCT = 0.2
-"""Polar points a treatment with 1 % powder takes out at most: about 200 mg/g by the best published adsorption; it slows, it does not reset."""
+"""Polar points a treatment with 1 % powder takes out at most: about 200 mg/g by the best published
+adsorption; it slows, it does not reset.
+"""
 LEAST_GAINS_COUNT, TOLD_APART_N = 8, 2.0
-"""Gains between readings, and standard errors, from which an effect of filter turns is told (project's own rule)."""
+"""Gains between readings, and standard errors, from which an effect of filter turns is told (project's own
+rule).
+"""
 
 
 def life_days(level: float, growth: float, share: float, fresh: float, limit: float) -> float:
-    """Days until the peak of a day passes the limit, from a level after top-up; infinite where it settles below.
+    """Days until the peak of a day passes the limit, from a level after top-up; infinite where it settles
+    below.
 
-    The peak is the level after a day's growth, so the level after top-up may come up to a day's growth below the limit.
+    The peak is the level after a day's growth, so the level after top-up may come up to a day's growth below
+    the limit.
     """
     if level + growth > limit:
         return 0.0
@@ -43,8 +51,12 @@ def day_money(mass_kg: float, growth: float, share: float, fresh: float, limit: 
     return mass_kg * share * rates.price_kg_money + changes
 
 
-def left_money(mass_kg: float, level: float, growth: float, share: float, fresh: float, limit: float, rates: Rates) -> float:  # fmt: skip
-    """What is thrown away with oil that could still be used: its share of life left, of the money of a change."""
+def left_money(
+    mass_kg: float, level: float, growth: float, share: float, fresh: float, limit: float, rates: Rates
+) -> float:
+    """What is thrown away with oil that could still be used: its share of life left, of the money of a
+    change.
+    """
     life, left = (life_days(at, growth, share, fresh, limit) for at in (fresh, level))
     if life == inf:
         return change_money(mass_kg, rates) if left > 0 else 0.0
@@ -53,7 +65,9 @@ def left_money(mass_kg: float, level: float, growth: float, share: float, fresh:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FilterEffect:
-    """Points a day that one more filter turn takes off the growth in this log, with its standard error; ``told`` where it stands out."""
+    """Points a day that one more filter turn takes off the growth in this log, with its standard error;
+    ``told`` where it stands out.
+    """
 
     turn_n: float
     sd: float

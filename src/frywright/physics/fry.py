@@ -20,8 +20,16 @@ from frywright.physics.yields import Yields, yields_of
 GAS_J_MOLK = 8.31446261815324  # CODATA 2018, exact
 FULL_PRESSURE_SHARE = 0.9
 DRY_SHARE = 0.5  # crust of the half thickness from which a note says so; own rule
-VENT_UNKNOWN = 'Nobody has told how long this fryer vents, so no second of its vent counts. Time the vent of a full load with a watch, from opening the valve until the gauge reads zero, and write vent = "0:25" with your own time under the fryer in the kitchen file. Never open a lid before the gauge reads zero.'
-VENT_LONG = "The vent takes {vent_s}; no more than {most_s} of it counts. Time the vent of a full load with a watch, from opening the valve until the gauge reads zero, and write your own time as vent under the fryer in the kitchen file. A slow vent may be a clogged passage. Never open a lid before the gauge reads zero."
+VENT_UNKNOWN = (
+    "Nobody has told how long this fryer vents, so no second of its vent counts. Time the vent of a full load"
+    ' with a watch, from opening the valve until the gauge reads zero, and write vent = "0:25" with your own'
+    " time under the fryer in the kitchen file. Never open a lid before the gauge reads zero."
+)
+VENT_LONG = (
+    "The vent takes {vent_s}; no more than {most_s} of it counts. Time the vent of a full load with a watch,"
+    " from opening the valve until the gauge reads zero, and write your own time as vent under the fryer in"
+    " the kitchen file. A slow vent may be a clogged passage. Never open a lid before the gauge reads zero."
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,7 +53,9 @@ class PieceHistory:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FryHistory:
-    """Everything one simulation says; it keeps its question. Verdicts look no further than ``earliest_lift_s``."""
+    """Everything one simulation says; it keeps its question. Verdicts look no further than
+    ``earliest_lift_s``.
+    """
 
     plan: FryPlan
     time_s: NDArray[np.float64]
@@ -71,7 +81,9 @@ class FryHistory:
 
     @property
     def told_vent_s(self) -> float | None:
-        """The vent to speak of [s]: by the watch, else simulated with the opening described; None where nobody told either."""
+        """The vent to speak of [s]: by the watch, else simulated with the opening described; None where
+        nobody told either.
+        """
         if not self.plan.vent_told:
             return None
         return self.vent_s if self.plan.fryer.vent_s is None else self.plan.fryer.vent_s
@@ -109,24 +121,42 @@ def _history(plan: FryPlan, raw: RawHistory, cook: Cook) -> FryHistory:
 
     full_s = float(raw.time_s[np.argmax(full)]) if full.any() else None
     return FryHistory(
-        plan=plan, time_s=raw.time_s, oil_c=raw.oil_temp_c, gauge_pa=gauge, pieces=pieces,
-        lift_s=lift, earliest_lift_s=times.earliest_s, vent_s=times.vent_s,
-        vent_start_s=times.vent_start_s, full_pressure_s=full_s,
-        lowest_oil_c=float(raw.oil_temp_c[low]), lowest_oil_at_s=float(raw.time_s[low]),
+        plan=plan,
+        time_s=raw.time_s,
+        oil_c=raw.oil_temp_c,
+        gauge_pa=gauge,
+        pieces=pieces,
+        lift_s=lift,
+        earliest_lift_s=times.earliest_s,
+        vent_s=times.vent_s,
+        vent_start_s=times.vent_start_s,
+        full_pressure_s=full_s,
+        lowest_oil_c=float(raw.oil_temp_c[low]),
+        lowest_oil_at_s=float(raw.time_s[low]),
         heat_kwh=float(np.interp(lift, raw.time_s, raw.heater_j)) / 3.6e6,
-        moisture_loss_frac=mean("moisture_loss_frac"), uptake_frac=mean("uptake_frac"),
-        yield_frac=mean("yield_frac"), uptake_kg=plan.load_kg * mean("uptake_raw_frac"),
-        rendered_kg=plan.load_kg * mean("rendered_raw_frac"), notes=_notes(plan, raw, full_s, times, pieces),
-        report=raw.report, catalog_version=catalog.VERSION,
-    )  # fmt: skip
+        moisture_loss_frac=mean("moisture_loss_frac"),
+        uptake_frac=mean("uptake_frac"),
+        yield_frac=mean("yield_frac"),
+        uptake_kg=plan.load_kg * mean("uptake_raw_frac"),
+        rendered_kg=plan.load_kg * mean("rendered_raw_frac"),
+        notes=_notes(plan, raw, full_s, times, pieces),
+        report=raw.report,
+        catalog_version=catalog.VERSION,
+    )
 
 
-def pieces_of(plan: FryPlan, raw: RawHistory, first: int, lift_s: float, earliest_s: float) -> tuple[PieceHistory, ...]:
+def pieces_of(
+    plan: FryPlan, raw: RawHistory, first: int, lift_s: float, earliest_s: float
+) -> tuple[PieceHistory, ...]:
     """Piece histories of a plan's kinds when they stand from lane ``first`` on in a raw history."""
-    return tuple(_piece(plan, raw, first + i, kind, (lift_s, earliest_s)) for i, kind in enumerate(plan.kinds))
+    return tuple(
+        _piece(plan, raw, first + i, kind, (lift_s, earliest_s)) for i, kind in enumerate(plan.kinds)
+    )
 
 
-def _piece(plan: FryPlan, raw: RawHistory, i: int, kind: PieceKind, lift_s: tuple[float, float]) -> PieceHistory:
+def _piece(
+    plan: FryPlan, raw: RawHistory, i: int, kind: PieceKind, lift_s: tuple[float, float]
+) -> PieceHistory:
     cut, piece = kind.cut, piece_class(plan, kind)
     area = piece.area_m2 / kind.class_mass_kg
     at_lift = np.searchsorted(raw.time_s, lift_s[0], side="right") - 1
@@ -157,7 +187,9 @@ def _piece(plan: FryPlan, raw: RawHistory, i: int, kind: PieceKind, lift_s: tupl
 
 
 def browning(time_s: NDArray[np.float64], surface_c: NDArray[np.float64]) -> float:
-    """Colour difference dE of the outer surface (first order, Arrhenius; Zanoni 1995); a surface past low_c is dry."""
+    """Colour difference dE of the outer surface (first order, Arrhenius; Zanoni 1995); a surface past low_c
+    is dry.
+    """
     t = catalog.table("kinetics/browning.toml")
     rate = t["rate_per_s"] * np.exp(-t["activation_j_mol"] / (GAS_J_MOLK * (surface_c + 273.15)))
     rate = np.where(surface_c >= t["low_c"], rate, 0.0)
@@ -166,7 +198,9 @@ def browning(time_s: NDArray[np.float64], surface_c: NDArray[np.float64]) -> flo
 
 
 def vent_finding(plan: FryPlan, vent_s: float) -> Note | None:
-    """What stands against counting on a vent: nobody described it, or it takes too long; None where nothing does."""
+    """What stands against counting on a vent: nobody described it, or it takes too long; None where nothing
+    does.
+    """
     if not plan.program.under_pressure:
         return None
     if not plan.vent_told:
@@ -180,31 +214,48 @@ def vent_finding(plan: FryPlan, vent_s: float) -> Note | None:
 def _notes(plan, raw, full_s, times: Lift, pieces) -> tuple[Note, ...]:  # type: ignore[no-untyped-def]
     found = []
     if any(k.cut.geometry_origin != "calibrated" for k in plan.kinds):
-        found.append(Note(
-            kind="scouting",
-            text="Scouting estimate: piece geometry is not calibrated from this kitchen's probe logs.",
-        ))  # fmt: skip
+        found.append(
+            Note(
+                kind="scouting",
+                text="Scouting estimate: piece geometry is not calibrated from this kitchen's probe logs.",
+            )
+        )
     if plan.fryer.kind is FryerKind.PRESSURE and plan.program.under_pressure:
         if full_s is None:
-            found.append(Note(
-                kind="no_full_pressure",
-                text="The load never builds full pressure; it peaks at {gauge_pa}. Small loads need a program of their own.",
-                values={"gauge_pa": float(raw.pressure_pa.max() - plan.site.atmosphere_pa)},
-            ))  # fmt: skip
+            found.append(
+                Note(
+                    kind="no_full_pressure",
+                    text=(
+                        "The load never builds full pressure; it peaks at {gauge_pa}. Small loads need a"
+                        " program of their own."
+                    ),
+                    values={"gauge_pa": float(raw.pressure_pa.max() - plan.site.atmosphere_pa)},
+                )
+            )
         unsure = vent_finding(plan, times.vent_s)
         found += [unsure] if unsure else []
         if raw.report.span_timed_out:
-            found.append(Note(
-                kind="vent_slow",
-                text="A waiting stage or the vent ran into its longest time. Never open a lid before the gauge reads zero and the vent is silent.",
-            ))  # fmt: skip
+            found.append(
+                Note(
+                    kind="vent_slow",
+                    text=(
+                        "A waiting stage or the vent ran into its longest time. Never open a lid before the"
+                        " gauge reads zero and the vent is silent."
+                    ),
+                )
+            )
     elif raw.report.span_timed_out:
-        found.append(Note(kind="wait_long", text="A stage that waits for a condition ran into its longest time."))
+        found.append(
+            Note(kind="wait_long", text="A stage that waits for a condition ran into its longest time.")
+        )
     if raw.report.forced:
         found.append(
             Note(
                 kind="forced_steps",
-                text="The calculation could not settle {moments} moments of this cook. Do not rely on it: change a value a little and ask again.",
+                text=(
+                    "The calculation could not settle {moments} moments of this cook. Do not rely on it:"
+                    " change a value a little and ask again."
+                ),
                 values={"moments": raw.report.forced},
             )
         )
@@ -212,26 +263,52 @@ def _notes(plan, raw, full_s, times: Lift, pieces) -> tuple[Note, ...]:  # type:
         found.append(
             Note(
                 kind="over_capacity",
-                text="The load is above this fryer's capacity: hot oil can boil over and burn. It is judged no better than a full load.",
+                text=(
+                    "The load is above this fryer's capacity: hot oil can boil over and burn. It is judged no"
+                    " better than a full load."
+                ),
             )
         )
     if plan.fryer.min_load_kg and plan.load_kg < plan.fryer.min_load_kg:
-        found.append(Note(kind="under_load", text="The load is below this fryer's smallest load of {load_kg}.", values={"load_kg": plan.fryer.min_load_kg}))  # fmt: skip
+        found.append(
+            Note(
+                kind="under_load",
+                text="The load is below this fryer's smallest load of {load_kg}.",
+                values={"load_kg": plan.fryer.min_load_kg},
+            )
+        )
     smoke, hottest = plan.oil.smoke_low_c, max(stage.set_c for stage in plan.program.stages)
     if smoke is not None and hottest > smoke - 20.0:
-        found.append(Note(kind="near_smoke", text="A set point of {set_c} is close to where this oil smokes fresh ({smoke_c}); used oil smokes earlier.", values={"set_c": hottest, "smoke_c": smoke}))  # fmt: skip
+        found.append(
+            Note(
+                kind="near_smoke",
+                text=(
+                    "A set point of {set_c} is close to where this oil smokes fresh ({smoke_c}); used oil"
+                    " smokes earlier."
+                ),
+                values={"set_c": hottest, "smoke_c": smoke},
+            )
+        )
     depth = {p.kind.cut.title: p.crust_at_lift_m / piece_class(plan, p.kind).half_thickness_m for p in pieces}
     driest = max(depth, key=lambda title: depth[title])
     if depth[driest] > DRY_SHARE:
         found.append(
             Note(
                 kind="dried_through",
-                text="The crust takes {crust_frac} of the half thickness of: {piece}. Past one half the model is a guess; past seven tenths it only lets the rest of the water boil off.",
+                text=(
+                    "The crust takes {crust_frac} of the half thickness of: {piece}. Past one half the model"
+                    " is a guess; past seven tenths it only lets the rest of the water boil off."
+                ),
                 values={"piece": driest, "crust_frac": depth[driest]},
             )
         )
-    found.append(Note(
-        kind="estimates",
-        text="Crust, juice, oil and colour rest on estimates: surface coefficient under pressure, crust conductivity, lag of the drip, oil uptake.",
-    ))  # fmt: skip
+    found.append(
+        Note(
+            kind="estimates",
+            text=(
+                "Crust, juice, oil and colour rest on estimates: surface coefficient under pressure, crust"
+                " conductivity, lag of the drip, oil uptake."
+            ),
+        )
+    )
     return tuple(found)

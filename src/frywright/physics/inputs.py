@@ -81,10 +81,15 @@ class PieceClass:
         ranges.check(self, ranges.PIECE, _PIECE_FIELDS, self.name)
         if not self.water_kg_m3 <= self.density_kg_m3:
             raise InputError("water_kg_m3", self.water_kg_m3, "no more than density_kg_m3", where=self.name)
-        for name, bounds in (("conductivity_w_mk", ranges.CONDUCTIVITY), ("heat_capacity_j_kgk", ranges.HEAT_CAPACITY)):
+        for name, bounds in (
+            ("conductivity_w_mk", ranges.CONDUCTIVITY),
+            ("heat_capacity_j_kgk", ranges.HEAT_CAPACITY),
+        ):
             ranges.check_curve(name, quadratic(getattr(self, name), name), bounds, self.name)
         if not 0 <= self.bone_radius_m < 0.8 * self.half_thickness_m:
-            raise InputError("bone_radius_m", self.bone_radius_m, "0 to 0.8 of half_thickness_m", where=self.name)
+            raise InputError(
+                "bone_radius_m", self.bone_radius_m, "0 to 0.8 of half_thickness_m", where=self.name
+            )
 
     @property
     def area_m2(self) -> float:
@@ -151,9 +156,9 @@ class Span:
 class Precision:
     """Grid and step limits.
 
-    ``ROUTINE`` is for everyday questions: heat within 0.3 % of the exact series, cells behind a front within 0.2 K.
-    ``CLOSE`` is for what people rely on: heat within 0.1 %, centre within 0.1 K in every geometry. ``FINE`` is for
-    references. tests/physics/test_against_closed_forms.py holds them to it.
+    ``ROUTINE`` is for everyday questions: heat within 0.3 % of the exact series, cells behind a front within
+    0.2 K. ``CLOSE`` is for what people rely on: heat within 0.1 %, centre within 0.1 K in every geometry.
+    ``FINE`` is for references. tests/physics/test_against_closed_forms.py holds them to it.
     """
 
     n_core: int = 26
@@ -214,20 +219,29 @@ def quadratic(curve: Curve, name: str) -> tuple[float, float, float]:
     try:
         points = np.asarray(curve, dtype=float)
     except (TypeError, ValueError):
-        raise InputError(name, curve, "a number, polynomial coefficients or a table of (degC, value)") from None
+        raise InputError(
+            name, curve, "a number, polynomial coefficients or a table of (degC, value)"
+        ) from None
     if points.ndim == 1:
         if not 1 <= len(points) <= 3:
             raise InputError(name, curve, "1 to 3 polynomial coefficients")
         c = np.zeros(3)
         c[: len(points)] = points
         return float(c[0]), float(c[1]), float(c[2])
-    if points.ndim != 2 or points.shape[1] != 2 or not np.all(np.isfinite(points)) or np.any(points[:, 1] <= 0):
+    if (
+        points.ndim != 2
+        or points.shape[1] != 2
+        or not np.all(np.isfinite(points))
+        or np.any(points[:, 1] <= 0)
+    ):
         raise InputError(name, "table", "rows of (degC, value) with values above 0")
     degree = min(2, len(points) - 1)
     fit = np.polyfit(points[:, 0], points[:, 1], degree)[::-1]
     gap = np.max(np.abs(np.polyval(fit[::-1], points[:, 0]) / points[:, 1] - 1))
     if gap > TABLE_FIT_SHARE:
-        raise InputError(name, f"table with a {gap:.1%} gap to its quadratic", f"within {TABLE_FIT_SHARE:.0%}")
+        raise InputError(
+            name, f"table with a {gap:.1%} gap to its quadratic", f"within {TABLE_FIT_SHARE:.0%}"
+        )
     c = np.zeros(3)
     c[: degree + 1] = fit
     return float(c[0]), float(c[1]), float(c[2])

@@ -19,11 +19,15 @@ from frywright.physics.solve import Cook
 from frywright.physics.vent import area_for
 
 NEVER_TOLD_M2 = 2e-4
-"""Opening of a vent nobody described: wide, so that its short vent cooks nothing (own choice; see FryPlan.vent_credit_s)."""
+"""Opening of a vent nobody described: wide, so that its short vent cooks nothing (own choice; see
+FryPlan.vent_credit_s).
+"""
 MOST_VENT_S = 60.0
 """No more of a vent is counted, and a longer one stops a design (own rule: a clear passage vents in less)."""
 TIMED_SET_C, TIMED_OPEN_S, TIMED_PRESSURE_S = 160.0, 30.0, 600.0
-"""The cook on which a timed vent is taken to have been timed: a full load of eight-piece chicken (own choice)."""
+"""The cook on which a timed vent is taken to have been timed: a full load of eight-piece chicken (own
+choice).
+"""
 REST_S = 180.0
 TRACER_SHARE = 1e-6
 OVERLOAD_N = 1.25
@@ -87,7 +91,9 @@ class FryPlan:
 
     @property
     def vent_credit_s(self) -> float:
-        """Longest time of a vent that a verdict may count [s]: nothing of one that nobody described or timed."""
+        """Longest time of a vent that a verdict may count [s]: nothing of one that nobody described or
+        timed.
+        """
         if not self.vent_told:
             return 0.0
         return min(MOST_VENT_S, self.fryer.vent_s or MOST_VENT_S)
@@ -136,21 +142,30 @@ def make_plan(
     most = OVERLOAD_N * capacity_units(fryer, cut_set, unit_kg)
     if not 0 < count <= most + 1e-9:
         raise InputError(
-            "load", f"{count:.3g} × {cut_set.unit}",
+            "load",
+            f"{count:.3g} × {cut_set.unit}",
             "above 0 and at most {most}: an overfull vat boils over and burns",
-            where=fryer.name, values={"most": f"{most:.3g}"},
-        )  # fmt: skip
+            where=fryer.name,
+            values={"most": f"{most:.3g}"},
+        )
     start = oil_start_c if oil_start_c is not None else program.stages[0].set_c
     if not 60.0 <= start <= 230.0:
         raise InputError(
             "oil temperature", start, "{low_c} to {high_c}", unit="c", values={"low_c": 60.0, "high_c": 230.0}
         )
     return FryPlan(
-        site=site, fryer=replace(fryer, vent_area_m2=vent_area_m2(fryer, kitchen.site)), vent_told=fryer.vent_told,
-        oil=catalog.oils()[fryer.oil], product=product,
-        coating=kitchen.coating(product.coating), cut_set=cut_set, program=program.timed(),
-        units_count=count, kinds=_kinds(kitchen, cut_set, unit_kg, count, product.coating, lid_of(program)), oil_start_c=start,
-    )  # fmt: skip
+        site=site,
+        fryer=replace(fryer, vent_area_m2=vent_area_m2(fryer, kitchen.site)),
+        vent_told=fryer.vent_told,
+        oil=catalog.oils()[fryer.oil],
+        product=product,
+        coating=kitchen.coating(product.coating),
+        cut_set=cut_set,
+        program=program.timed(),
+        units_count=count,
+        kinds=_kinds(kitchen, cut_set, unit_kg, count, product.coating, lid_of(program)),
+        oil_start_c=start,
+    )
 
 
 def lid_of(program: Program) -> str:
@@ -168,12 +183,19 @@ def calibrated_cut(cut: Cut, calibration: Calibration | None) -> Cut:
     area = cut.area_factor_n if calibration.area_factor_n is None else calibration.area_factor_n
     drip = cut.drip_frac if calibration.drip_frac is None else calibration.drip_frac
     return replace(
-        cut, half_thickness_m=half, shape_n=calibration.shape_n, bone_radius_m=bone, area_factor_n=area,
-        drip_frac=drip, geometry_origin="calibrated",
-    )  # fmt: skip
+        cut,
+        half_thickness_m=half,
+        shape_n=calibration.shape_n,
+        bone_radius_m=bone,
+        area_factor_n=area,
+        drip_frac=drip,
+        geometry_origin="calibrated",
+    )
 
 
-def _kinds(kitchen: Kitchen, cut_set: CutSet, unit_kg: float, count: float, coating: str, lid: str) -> tuple[PieceKind, ...]:  # fmt: skip
+def _kinds(
+    kitchen: Kitchen, cut_set: CutSet, unit_kg: float, count: float, coating: str, lid: str
+) -> tuple[PieceKind, ...]:
     usual, heavy = [], []
     for part in cut_set.parts:
         cut = calibrated_cut(kitchen.cut(part.cut), kitchen.calibration(part.cut, coating, lid))
@@ -182,10 +204,12 @@ def _kinds(kitchen: Kitchen, cut_set: CutSet, unit_kg: float, count: float, coat
         usual.append(PieceKind(cut=cut, heavy=False, piece_mass_kg=piece, class_mass_kg=whole))
         heavy.append(
             PieceKind(
-                cut=cut, heavy=True, piece_mass_kg=piece * cut.heavy_ratio_n,
+                cut=cut,
+                heavy=True,
+                piece_mass_kg=piece * cut.heavy_ratio_n,
                 class_mass_kg=TRACER_SHARE * whole,
             )
-        )  # fmt: skip
+        )
     return (*usual, *heavy)
 
 
@@ -257,19 +281,31 @@ def vat(plan: FryPlan) -> Vat:
     fryer, site = plan.fryer, plan.site
     surface = catalog.table("kinetics/surface.toml")
     return Vat(
-        oil_mass_kg=fryer.oil_mass_kg, oil_start_c=plan.oil_start_c - fryer.offset_k,
-        heater_w=fryer.heater_w, oil_cp_j_kgk=(plan.oil.cp_0c_j_kgk, plan.oil.cp_slope_j_kgk2),
-        metal_heat_j_k=fryer.metal_heat_j_k, swing_k=fryer.swing_k, band_k=fryer.proportional_k,
-        loss_w_k=fryer.loss_w_k, room_temp_c=site.room_temp_c, atmosphere_pa=site.atmosphere_pa,
-        head_volume_m3=fryer.head_volume_m3, relief_gauge_pa=fryer.working_gauge_pa,
-        relief_slope_kg_spa=fryer.relief_slope_kg_spa, leak_area_m2=fryer.leak_area_m2,
-        vent_area_m2=fryer.vent_area_m2 or NEVER_TOLD_M2, breather_area_m2=fryer.breather_area_m2,
-        lid_ua_w_k=fryer.lid_ua_w_k, lid_heat_j_k=fryer.lid_heat_j_k,
-        lid_room_ua_w_k=fryer.lid_room_ua_w_k, lid_start_c=min(80.0, plan.oil_start_c),
-        air_h_w_m2k=surface["air_w_m2k"], air_temp_c=site.room_temp_c,
+        oil_mass_kg=fryer.oil_mass_kg,
+        oil_start_c=plan.oil_start_c - fryer.offset_k,
+        heater_w=fryer.heater_w,
+        oil_cp_j_kgk=(plan.oil.cp_0c_j_kgk, plan.oil.cp_slope_j_kgk2),
+        metal_heat_j_k=fryer.metal_heat_j_k,
+        swing_k=fryer.swing_k,
+        band_k=fryer.proportional_k,
+        loss_w_k=fryer.loss_w_k,
+        room_temp_c=site.room_temp_c,
+        atmosphere_pa=site.atmosphere_pa,
+        head_volume_m3=fryer.head_volume_m3,
+        relief_gauge_pa=fryer.working_gauge_pa,
+        relief_slope_kg_spa=fryer.relief_slope_kg_spa,
+        leak_area_m2=fryer.leak_area_m2,
+        vent_area_m2=fryer.vent_area_m2 or NEVER_TOLD_M2,
+        breather_area_m2=fryer.breather_area_m2,
+        lid_ua_w_k=fryer.lid_ua_w_k,
+        lid_heat_j_k=fryer.lid_heat_j_k,
+        lid_room_ua_w_k=fryer.lid_room_ua_w_k,
+        lid_start_c=min(80.0, plan.oil_start_c),
+        air_h_w_m2k=surface["air_w_m2k"],
+        air_temp_c=site.room_temp_c,
         air_vapour_kg_m3=surface["air_vapour_kg_m3"],
         air_transfer_m_s=surface["air_w_m2k"] / surface["air_transfer_j_m3k"],
-    )  # fmt: skip
+    )
 
 
 def spans(plan: FryPlan) -> list[Span]:
@@ -288,10 +324,13 @@ def spans(plan: FryPlan) -> list[Span]:
             aim = following if following is not None and plan.runs_on else stage
             out.append(
                 Span(
-                    duration_s=LONGEST_VENT_S, set_c=aim.set_c - plan.fryer.offset_k, lid=Lid.VENT,
-                    until=Until.GAUGE_BELOW, value=plan.fryer.zero_gauge_pa,
+                    duration_s=LONGEST_VENT_S,
+                    set_c=aim.set_c - plan.fryer.offset_k,
+                    lid=Lid.VENT,
+                    until=Until.GAUGE_BELOW,
+                    value=plan.fryer.zero_gauge_pa,
                 )
-            )  # fmt: skip
+            )
             vented = True
     last = out[-1].set_c
     return [*out, Span(duration_s=plan.rest_s, set_c=last, lid=Lid.REST)]
@@ -301,11 +340,13 @@ def _span(plan: FryPlan, stage: Stage, length: float, ends_at_s: float | None = 
     closed = stage.lid is LidState.PRESSURE and plan.fryer.kind is FryerKind.PRESSURE
     timed = stage.end not in KERNEL_END
     return Span(
-        duration_s=length, set_c=stage.set_c - plan.fryer.offset_k,
+        duration_s=length,
+        set_c=stage.set_c - plan.fryer.offset_k,
         lid=Lid.PRESSURE if closed else Lid.OPEN,
-        until=Until.TIME if timed else KERNEL_END[stage.end], value=0.0 if timed else stage.end_value,
+        until=Until.TIME if timed else KERNEL_END[stage.end],
+        value=0.0 if timed else stage.end_value,
         ends_at_s=ends_at_s,
-    )  # fmt: skip
+    )
 
 
 def question(plan: FryPlan) -> Cook:
@@ -327,17 +368,35 @@ def timed_load(fryer: Fryer, site: Site) -> FryPlan:
     """The cook a timed vent was timed on: a full load of eight-piece chicken that ends under pressure."""
     bird = catalog.cut_sets()["chicken_8"]
     product = Product(key="timed", name="timed", cut_set=bird.key, coating="dredge", start_temp_c=4.0)
-    program = Program(name="timed", product=product.key, fryer=fryer.key, stages=(
-        Stage(set_c=TIMED_SET_C, duration_s=TIMED_OPEN_S),
-        Stage(set_c=TIMED_SET_C, lid=LidState.PRESSURE, duration_s=TIMED_PRESSURE_S),
-    ))  # fmt: skip
+    program = Program(
+        name="timed",
+        product=product.key,
+        fryer=fryer.key,
+        stages=(
+            Stage(set_c=TIMED_SET_C, duration_s=TIMED_OPEN_S),
+            Stage(set_c=TIMED_SET_C, lid=LidState.PRESSURE, duration_s=TIMED_PRESSURE_S),
+        ),
+    )
     kitchen = Kitchen(
-        site=site, fryers=(fryer,), products=(product,), programs=(), cuts=tuple(catalog.cuts().values()),
-        cut_sets=tuple(catalog.cut_sets().values()), coatings=tuple(catalog.coatings().values()),
-    )  # fmt: skip
+        site=site,
+        fryers=(fryer,),
+        products=(product,),
+        programs=(),
+        cuts=tuple(catalog.cuts().values()),
+        cut_sets=tuple(catalog.cut_sets().values()),
+        coatings=tuple(catalog.coatings().values()),
+    )
     count = capacity_units(fryer, bird, bird.unit_mass_kg)
     return FryPlan(
-        site=site, fryer=fryer, oil=catalog.oils()[fryer.oil], product=product, coating=kitchen.coating("dredge"),
-        cut_set=bird, program=program, units_count=count,
-        kinds=_kinds(kitchen, bird, bird.unit_mass_kg, count, "dredge", "pressure"), oil_start_c=TIMED_SET_C, rest_s=1.0,
-    )  # fmt: skip
+        site=site,
+        fryer=fryer,
+        oil=catalog.oils()[fryer.oil],
+        product=product,
+        coating=kitchen.coating("dredge"),
+        cut_set=bird,
+        program=program,
+        units_count=count,
+        kinds=_kinds(kitchen, bird, bird.unit_mass_kg, count, "dredge", "pressure"),
+        oil_start_c=TIMED_SET_C,
+        rest_s=1.0,
+    )

@@ -94,7 +94,9 @@ def meat(food: Composition) -> Meat:
 
 
 BONE_DENSITY_KG_M3, BONE_HEAT_J_M3K, BONE_CONDUCTIVITY_W_MK = 1300.0, 2.4e6, 0.4
-"""Bone of young birds with its marrow (from memory: 1300 to 1900 kg/m3, 1.3 to 1.9 kJ/(kg K), 0.3 to 0.6 W/(m K))."""
+"""Bone of young birds with its marrow (from memory: 1300 to 1900 kg/m3, 1.3 to 1.9 kJ/(kg K), 0.3 to 0.6 W/(m
+K)).
+"""
 
 
 @cache

@@ -1,8 +1,8 @@
 """What the engine takes: the range of every property, each with its reason.
 
-The ranges are wide. They let through every food, fryer and closed form that makes sense, and stop a slip of unit or sign,
-which the books of heat and water would not notice: they close for nonsense as well. All bounds are own estimates; the values
-named in the reasons are common figures of handbooks, from memory.
+The ranges are wide. They let through every food, fryer and closed form that makes sense, and stop a slip of
+unit or sign, which the books of heat and water would not notice: they close for nonsense as well. All bounds
+are own estimates; the values named in the reasons are common figures of handbooks, from memory.
 """
 
 from __future__ import annotations
@@ -97,7 +97,9 @@ OIL_CAPACITY = (200.0, 2e4, "oils have 1700 to 2700")
 OIL_CURVE = (-40.0, 260.0, "frying oils smoke below 260 °C")
 PRESSURE_CURVE = (1e3, 2e7, "what the steam equations hold for")
 WORKING_C = (0.0, 60.0, 120.0)
-"""Where the curves of food and oil are looked at [degC]: between them a quadratic has little room to go astray."""
+"""Where the curves of food and oil are looked at [degC]: between them a quadratic has little room to go
+astray.
+"""
 
 
 def outside(value: Any, low: float, high: float) -> bool:

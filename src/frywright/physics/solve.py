@@ -12,22 +12,16 @@ from frywright.model.errors import InputError, SolveError
 from frywright.physics import grid, ranges
 from frywright.physics.inputs import ROUTINE, Lid, PieceClass, Precision, Span, Vat, quadratic
 from frywright.physics.kernels import layout as at
-from frywright.physics.kernels.march import (
-    STAGE_TIMED_OUT,
-    TOO_MANY_STEPS,
-    Given,
-    Live,
-    Trace,
-    march,
-)
+from frywright.physics.kernels.march import STAGE_TIMED_OUT, TOO_MANY_STEPS, Given, Live, Trace, march
 from frywright.physics.kernels.steam import boiling_temp_c
 from frywright.physics.kernels.transport import make_cells
 
 Array = NDArray[np.float64]
 EVENT_STEPS, STEP_ROOM, MOST_STEPS = 4000, 2.5, 200_000
-"""Steps a march may take: a fixed number for upsets and events, and so many times those of the longest step, but never more
-than MOST_STEPS, which holds the trace of 16 lanes under 320 MB. Own estimates: the heater of the smallest vat drawn in the
-tests switches every 20 s and costs 4 short steps each time; a program of two hours at ``FINE`` takes about 30,000."""
+"""Steps a march may take: a fixed number for upsets and events, and so many times those of the longest step,
+but never more than MOST_STEPS, which holds the trace of 16 lanes under 320 MB. Own estimates: the heater of
+the smallest vat drawn in the tests switches every 20 s and costs 4 short steps each time; a program of two
+hours at ``FINE`` takes about 30,000."""
 LANES_TOGETHER = 16
 CURVES = (("oil_temp_c", ranges.OIL_CURVE), ("pressure_pa", ranges.PRESSURE_CURVE))
 
@@ -73,10 +67,11 @@ class SolveReport:
 class RawHistory:
     """Curves of one march. Lane arrays are (time, class).
 
-    ``front_temp_c`` is the outer edge of the wet meat, under a wet coat. ``steam_pa`` is the partial pressure of steam over the oil. ``heat_j_m2`` is the heat a class took up since the
-    drop, per square metre and, as ``heat_j``, in all. ``crust_temp_c`` (time, class, depth) are temperatures at
-    :data:`~frywright.physics.kernels.layout.CRUST_DEPTHS` of the crust's thickness, outermost first; the front's where
-    there is no crust yet.
+    ``front_temp_c`` is the outer edge of the wet meat, under a wet coat. ``steam_pa`` is the partial pressure
+    of steam over the oil. ``heat_j_m2`` is the heat a class took up since the drop, per square metre and, as
+    ``heat_j``, in all. ``crust_temp_c`` (time, class, depth) are temperatures at
+    :data:`~frywright.physics.kernels.layout.CRUST_DEPTHS` of the crust's thickness, outermost first; the
+    front's where there is no crust yet.
     """
 
     time_s: Array
@@ -146,9 +141,8 @@ def prepare(cooks: Sequence[Cook], precision: Precision) -> tuple[Given, Live, T
     )
     _start(lane, live, cooks, precision)
     given = Given(
-        lane, cook, stage, table, mesh.bone_dist,
-        precision.n_core, precision.passes, precision.steady_m,
-    )  # fmt: skip
+        lane, cook, stage, table, mesh.bone_dist, precision.n_core, precision.passes, precision.steady_m
+    )
     rows = max(most_steps(c, precision) for c in cooks)
     trace = Trace(np.empty((rows, at.N_TRACE, len(cooks))), np.empty((rows, at.N_LANE_TRACE, n_lane)))
     return given, live, trace
@@ -185,20 +179,33 @@ def _lane_column(piece: PieceClass, k: int, precision: Precision) -> Array:
     column[[at.C0, at.C1, at.C2]] = heat
     bone_cells = max(2, round(grid.BONE_SHARE * precision.n_core)) if piece.bone_radius_m > 0 else 0
     for row, value in (
-        (at.SHAPE, piece.shape_n), (at.RADIUS, piece.half_thickness_m), (at.AREA, piece.area_m2),
-        (at.BONE_RADIUS, piece.bone_radius_m), (at.K_BONE, piece.bone_conductivity_w_mk),
-        (at.C_BONE, piece.bone_heat_j_m3k), (at.K_CRUST, piece.crust_conductivity_w_mk),
-        (at.C_CRUST, piece.crust_heat_j_m3k), (at.WATER, piece.water_kg_m3),
-        (at.FILM, piece.film_kg_m2), (at.START_TEMP, piece.start_temp_c),
-        (at.H_STILL, piece.still_h_w_m2k), (at.H_GAIN, piece.gain_h_j_kgk),
-        (at.H_CAP, piece.cap_h_w_m2k), (at.H_LAG, piece.lag_h_s),
-        (at.VAPOUR_CP, piece.vapour_cp_j_kgk), (at.COOK, k), (at.BONE_CELLS, bone_cells),
-        (at.DRIP, piece.drip_frac), (at.DRIP_LAG, piece.drip_lag_s), (at.COAT, piece.coat_thickness_m),
+        (at.SHAPE, piece.shape_n),
+        (at.RADIUS, piece.half_thickness_m),
+        (at.AREA, piece.area_m2),
+        (at.BONE_RADIUS, piece.bone_radius_m),
+        (at.K_BONE, piece.bone_conductivity_w_mk),
+        (at.C_BONE, piece.bone_heat_j_m3k),
+        (at.K_CRUST, piece.crust_conductivity_w_mk),
+        (at.C_CRUST, piece.crust_heat_j_m3k),
+        (at.WATER, piece.water_kg_m3),
+        (at.FILM, piece.film_kg_m2),
+        (at.START_TEMP, piece.start_temp_c),
+        (at.H_STILL, piece.still_h_w_m2k),
+        (at.H_GAIN, piece.gain_h_j_kgk),
+        (at.H_CAP, piece.cap_h_w_m2k),
+        (at.H_LAG, piece.lag_h_s),
+        (at.VAPOUR_CP, piece.vapour_cp_j_kgk),
+        (at.COOK, k),
+        (at.BONE_CELLS, bone_cells),
+        (at.DRIP, piece.drip_frac),
+        (at.DRIP_LAG, piece.drip_lag_s),
+        (at.COAT, piece.coat_thickness_m),
         (at.COAT_DRY, piece.coat_thickness_m / piece.coat_conductivity_w_mk),
         (at.COAT_WET, piece.coat_thickness_m / piece.coat_wet_conductivity_w_mk),
-        (at.COAT_SOLIDS, piece.coat_heat_j_m2k), (at.STILL_REFERENCE, piece.still_reference_k),
+        (at.COAT_SOLIDS, piece.coat_heat_j_m2k),
+        (at.STILL_REFERENCE, piece.still_reference_k),
         (at.DIFFUSIVITY, piece.vapour_diffusivity_m2_s),
-    ):  # fmt: skip
+    ):
         column[row] = value
     return column
 
@@ -206,25 +213,41 @@ def _lane_column(piece: PieceClass, k: int, precision: Precision) -> Array:
 def _vat_column(cook: Cook, first: int, precision: Precision) -> Array:
     vat, column = cook.vat, np.zeros(at.N_COOK)
     for row, value in (
-        (at.OIL_MASS, vat.oil_mass_kg), (at.OIL_CP0, vat.oil_cp_j_kgk[0]),
-        (at.OIL_CP1, vat.oil_cp_j_kgk[1]), (at.METAL_HEAT, vat.metal_heat_j_k),
-        (at.HEATER, vat.heater_w), (at.SWING, vat.swing_k), (at.BAND, vat.band_k),
-        (at.LOSS_UA, vat.loss_w_k), (at.ROOM_TEMP, vat.room_temp_c),
-        (at.ATMOSPHERE, vat.atmosphere_pa), (at.HEAD_VOLUME, vat.head_volume_m3),
-        (at.HEAD_TEMP_K, vat.head_temp_c + 273.15), (at.RELIEF_GAUGE, vat.relief_gauge_pa),
-        (at.RELIEF_SLOPE, vat.relief_slope_kg_spa), (at.LEAK_AREA, vat.leak_area_m2),
-        (at.VENT_AREA, vat.vent_area_m2), (at.BREATHER_AREA, vat.breather_area_m2),
-        (at.LID_UA, vat.lid_ua_w_k), (at.LID_HEAT, vat.lid_heat_j_k),
-        (at.LID_ROOM_UA, vat.lid_room_ua_w_k), (at.AIR_H, vat.air_h_w_m2k),
-        (at.AIR_TEMP, vat.air_temp_c), (at.MAX_STEP, precision.max_step_s),
-        (at.MAX_TSAT_STEP, precision.max_boiling_step_k), (at.FIRST_LANE, first), (at.FIRST_STEP, precision.first_step_s),
-        (at.EARLY_STEP, precision.early_step_s), (at.EARLY_SHARE, precision.early_frac),
+        (at.OIL_MASS, vat.oil_mass_kg),
+        (at.OIL_CP0, vat.oil_cp_j_kgk[0]),
+        (at.OIL_CP1, vat.oil_cp_j_kgk[1]),
+        (at.METAL_HEAT, vat.metal_heat_j_k),
+        (at.HEATER, vat.heater_w),
+        (at.SWING, vat.swing_k),
+        (at.BAND, vat.band_k),
+        (at.LOSS_UA, vat.loss_w_k),
+        (at.ROOM_TEMP, vat.room_temp_c),
+        (at.ATMOSPHERE, vat.atmosphere_pa),
+        (at.HEAD_VOLUME, vat.head_volume_m3),
+        (at.HEAD_TEMP_K, vat.head_temp_c + 273.15),
+        (at.RELIEF_GAUGE, vat.relief_gauge_pa),
+        (at.RELIEF_SLOPE, vat.relief_slope_kg_spa),
+        (at.LEAK_AREA, vat.leak_area_m2),
+        (at.VENT_AREA, vat.vent_area_m2),
+        (at.BREATHER_AREA, vat.breather_area_m2),
+        (at.LID_UA, vat.lid_ua_w_k),
+        (at.LID_HEAT, vat.lid_heat_j_k),
+        (at.LID_ROOM_UA, vat.lid_room_ua_w_k),
+        (at.AIR_H, vat.air_h_w_m2k),
+        (at.AIR_TEMP, vat.air_temp_c),
+        (at.MAX_STEP, precision.max_step_s),
+        (at.MAX_TSAT_STEP, precision.max_boiling_step_k),
+        (at.FIRST_LANE, first),
+        (at.FIRST_STEP, precision.first_step_s),
+        (at.EARLY_STEP, precision.early_step_s),
+        (at.EARLY_SHARE, precision.early_frac),
         (at.LAST_LANE, first + len(cook.pieces)),
         (at.OIL_TABLE, cook.prescribed.oil_temp_c is not None),
         (at.PRESSURE_TABLE, cook.prescribed.pressure_pa is not None),
         (at.ATMOSPHERE_BOILING, boiling_temp_c(vat.atmosphere_pa)),
-        (at.AIR_VAPOUR, vat.air_vapour_kg_m3), (at.AIR_TRANSFER, vat.air_transfer_m_s),
-    ):  # fmt: skip
+        (at.AIR_VAPOUR, vat.air_vapour_kg_m3),
+        (at.AIR_TRANSFER, vat.air_transfer_m_s),
+    ):
         column[row] = value
     return column
 

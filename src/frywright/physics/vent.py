@@ -15,7 +15,9 @@ TRIALS, ROUNDS = 7, 4
 
 
 def stretch_of(raw: RawHistory, cook: Cook, lid: Lid) -> tuple[float, float] | None:
-    """Start and end [s] of the time a cook spent under a state of the lid, or None; a step carries the span it lies in."""
+    """Start and end [s] of the time a cook spent under a state of the lid, or None; a step carries the span
+    it lies in.
+    """
     wanted = [number for number, span in enumerate(cook.spans) if span.lid is lid]
     inside = np.flatnonzero(np.isin(raw.span, wanted))
     if not len(inside):

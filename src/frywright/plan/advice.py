@@ -21,7 +21,9 @@ Array = NDArray[np.float64]
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Advice:
-    """What to do in one fryer now. ``kind`` is drop, filter or wait; ``gain_money`` is expected over the order-up-to rule's own action."""
+    """What to do in one fryer now. ``kind`` is drop, filter or wait; ``gain_money`` is expected over the
+    order-up-to rule's own action.
+    """
 
     fryer: int
     kind: str
@@ -33,7 +35,9 @@ class Advice:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Outlook:
-    """The rest of the day: the plan along the expected path, and bands (share, item, slot) of the shelf; short and waste a product."""
+    """The rest of the day: the plan along the expected path, and bands (share, item, slot) of the shelf;
+    short and waste a product.
+    """
 
     plan: Plan
     shelf_n: Array
@@ -47,7 +51,9 @@ class Outlook:
 
 
 def bank_now(day: Day, state: State) -> Day:
-    """The day with the fryers as they are: what is down stays down, what comes back does so when it is at heat."""
+    """The day with the fryers as they are: what is down stays down, what comes back does so when it is at
+    heat.
+    """
     up = []
     for f in range(day.fryers_count):
         low, high = day.window(f)
@@ -122,7 +128,9 @@ def advise(day: Day, state: State, par: Par, look: Look | None = None) -> list[A
         low, high = today.window(f)
         if world[2][0, f] > t or not low <= t < high:
             continue
-        i, k, gain, _ = engine.rollout((f, t, look.horizon_slots_count, look.z_n), (dreams, weights), world, belief, rules, scratch)  # fmt: skip
+        i, k, gain, _ = engine.rollout(
+            (f, t, look.horizon_slots_count, look.z_n), (dreams, weights), world, belief, rules, scratch
+        )
         reason = _reason(today, state, world, (f, t, int(i), int(k)), level)
         if i > engine.NOTHING and not engine.start(f, t, i, k, world, rules, np.zeros(6)):
             i = engine.NOTHING
@@ -140,20 +148,34 @@ def advise(day: Day, state: State, par: Par, look: Look | None = None) -> list[A
     return sorted(found, key=lambda a: ("drop", "filter", "wait").index(a.kind))
 
 
-def _reason(day: Day, state: State, world: tuple[Array, ...], action: tuple[int, int, int, int], level: float) -> Note:
+def _reason(
+    day: Day, state: State, world: tuple[Array, ...], action: tuple[int, int, int, int], level: float
+) -> Note:
     f, t, i, k = action
     if i >= 0:
         load = day.items[i].loads[k]
         lift = t + load.cook_slots_count
         until = min(lift + day.items[i].hold_slots_count, day.slots_count)
         oil = float(world[1][3, i] - world[1][0, i])
-        return Note(kind="drop", text="{shelf} on the shelf, {oil} in the oil; about {wanted} will be asked for before this load's hold life ends.", values={
-            "shelf": state.shelf(i), "oil": oil, "wanted": round(level * float(day.mean_n[i, t:until].sum())),
-        })  # fmt: skip
+        return Note(
+            kind="drop",
+            text=(
+                "{shelf} on the shelf, {oil} in the oil; about {wanted} will be asked for before this load's"
+                " hold life ends."
+            ),
+            values={
+                "shelf": state.shelf(i),
+                "oil": oil,
+                "wanted": round(level * float(day.mean_n[i, t:until].sum())),
+            },
+        )
     if i == engine.FILTER:
         return Note(
             kind="filter",
-            text="{loads} loads since the last filter turn, and this is a quiet moment. Hot oil: gear on, heat as the manual says, one person at a time.",
+            text=(
+                "{loads} loads since the last filter turn, and this is a quiet moment. Hot oil: gear on, heat"
+                " as the manual says, one person at a time."
+            ),
             values={"loads": float(state.since[f])},
         )
     if state.since[f] >= day.filter_every_count:
@@ -170,12 +192,23 @@ def _reason(day: Day, state: State, world: tuple[Array, ...], action: tuple[int,
         return Note(kind="closed", text="Nothing that goes into this fryer would be lifted before the close.")
     return Note(
         kind="wait",
-        text="What is on the shelf and in the oil covers what will be asked for; waiting costs less than a load now.",
+        text=(
+            "What is on the shelf and in the oil covers what will be asked for; waiting costs less than a"
+            " load now."
+        ),
     )
 
 
-def outlook(day: Day, state: State | None, par: Par, look: Look | None = None, paths: int = 200, shares: tuple[float, ...] = (0.1, 0.5, 0.9)) -> Outlook:  # fmt: skip
-    """The rest of the day from a state (or from its start): the plan along the expected path, bands over imagined paths.
+def outlook(
+    day: Day,
+    state: State | None,
+    par: Par,
+    look: Look | None = None,
+    paths: int = 200,
+    shares: tuple[float, ...] = (0.1, 0.5, 0.9),
+) -> Outlook:
+    """The rest of the day from a state (or from its start): the plan along the expected path, bands over
+    imagined paths.
 
     The bands are played by the order-up-to rule, the plan by the engine.
     """
@@ -196,13 +229,28 @@ def outlook(day: Day, state: State | None, par: Par, look: Look | None = None, p
         np.full_like(rows, -1),
     )
     for n in range(paths):
-        engine.play(dreams[n], mean, (t, 0, 0, 0.0, 1), _twin(world), belief.copy(), rules, (spare, shelf[n]), parts[n])
+        engine.play(
+            dreams[n],
+            mean,
+            (t, 0, 0, 0.0, 1),
+            _twin(world),
+            belief.copy(),
+            rules,
+            (spare, shelf[n]),
+            parts[n],
+        )
     money = parts[:, :3].sum(axis=1)
     return Outlook(
-        plan=plan_of(rows), shelf_n=np.quantile(shelf[:, 0], shares, axis=0), shares_frac=shares, short_n=shelf[:, 1].mean(axis=0),
-        waste_n=shelf[:, 2].sum(axis=2).mean(axis=0), fill_frac=float(parts[:, 3].sum() / max(parts[:, 3:5].sum(), 1e-9)),
-        rest_money=float(money.mean()), sd_money=float(money.std()), last_drop=last_drops(today, level),
-    )  # fmt: skip
+        plan=plan_of(rows),
+        shelf_n=np.quantile(shelf[:, 0], shares, axis=0),
+        shares_frac=shares,
+        short_n=shelf[:, 1].mean(axis=0),
+        waste_n=shelf[:, 2].sum(axis=2).mean(axis=0),
+        fill_frac=float(parts[:, 3].sum() / max(parts[:, 3:5].sum(), 1e-9)),
+        rest_money=float(money.mean()),
+        sd_money=float(money.std()),
+        last_drop=last_drops(today, level),
+    )
 
 
 def _twin(world: tuple[Array, ...]) -> tuple[Array, ...]:
@@ -221,7 +269,9 @@ def _whole(mean: Array) -> NDArray[np.int64]:
 
 
 def last_drops(day: Day, level: float = 1.0) -> tuple[int, ...]:
-    """Last slot in which the smallest load of each product still sells by half before the close; -1 when there is none."""
+    """Last slot in which the smallest load of each product still sells by half before the close; -1 when
+    there is none.
+    """
     found = []
     for i, item in enumerate(day.items):
         load = item.loads[0]
@@ -237,7 +287,9 @@ def last_drops(day: Day, level: float = 1.0) -> tuple[int, ...]:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Promise:
-    """Whether an order can be promised: chance that all of it is there, largest order that keeps ``wanted`` chance, what it costs the others."""
+    """Whether an order can be promised: chance that all of it is there, largest order that keeps ``wanted``
+    chance, what it costs the others.
+    """
 
     chance_frac: float
     feasible: bool
@@ -250,7 +302,8 @@ class Promise:
 def promise(
     day: Day, state: State, par: Par, order: tuple[int, int, int], wanted: float = 0.9, paths: int = 100
 ) -> Promise:
-    """Can ``order`` (product, slot, units) be promised? Played by the order-up-to rule that knows of the order.
+    """Can ``order`` (product, slot, units) be promised? Played by the order-up-to rule that knows of the
+    order.
 
     Raises
     ------
@@ -258,8 +311,14 @@ def promise(
         A product, slot or size that cannot be.
     """
     item, slot, units = order
-    if not 0 <= item < len(day.items) or not int(state.now_n) < slot < day.slots_count or not 0 < units <= 10_000:
-        raise InputError("order", f"{units} at slot {slot}", "1 to 10,000 pieces after now and before the close")
+    if (
+        not 0 <= item < len(day.items)
+        or not int(state.now_n) < slot < day.slots_count
+        or not 0 < units <= 10_000
+    ):
+        raise InputError(
+            "order", f"{units} at slot {slot}", "1 to 10,000 pieces after now and before the close"
+        )
     base = _with_order(day, state, par, (item, slot, 0), paths)
     chance, others, rows = _with_order(day, state, par, order, paths)
     largest, low, high = 0, 0, units
@@ -273,12 +332,21 @@ def promise(
             else:
                 high = middle
         largest = low
-    own = [d for d in plan_of(rows).drops if d.item == item and d.slot + day.items[item].hold_slots_count >= slot - day.items[item].loads[-1].cook_slots_count]  # fmt: skip
+    own = [
+        d
+        for d in plan_of(rows).drops
+        if d.item == item
+        and d.slot + day.items[item].hold_slots_count >= slot - day.items[item].loads[-1].cook_slots_count
+    ]
     own = [d for d in own if d.slot < slot]
     return Promise(
-        chance_frac=chance, feasible=chance >= wanted, largest_n=largest, others_short_n=max(0.0, others - base[1]),
-        first_drop=min((d.slot for d in own), default=-1), fryers=tuple(sorted({d.fryer for d in own})),
-    )  # fmt: skip
+        chance_frac=chance,
+        feasible=chance >= wanted,
+        largest_n=largest,
+        others_short_n=max(0.0, others - base[1]),
+        first_drop=min((d.slot for d in own), default=-1),
+        fryers=tuple(sorted({d.fryer for d in own})),
+    )
 
 
 def _with_order(
@@ -299,7 +367,9 @@ def _with_order(
     for n in range(paths):
         rows[:] = -1
         shelf = np.zeros((3, *mean.shape), dtype=np.int64)
-        engine.play(dreams[n], mean, (t, 0, 0, 0.0, 1), _twin(world), belief.copy(), rules, (rows, shelf), np.zeros(6))
+        engine.play(
+            dreams[n], mean, (t, 0, 0, 0.0, 1), _twin(world), belief.copy(), rules, (rows, shelf), np.zeros(6)
+        )
         served += shelf[1, item, slot] == 0
         short += shelf[1].sum() - shelf[1, item, slot]
     return float(served / paths), float(short / paths), rows

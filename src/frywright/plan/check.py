@@ -61,7 +61,10 @@ def broken_rules(day: Day, plan: Plan) -> list[Problem]:
             continue
         load = item.loads[drop.load]
         if drop.fryer not in load.fryers:
-            tell(f"{place}: this load of {item.name} may not go into fryer {drop.fryer}", "Choose a fryer with its oil and program.")  # fmt: skip
+            tell(
+                f"{place}: this load of {item.name} may not go into fryer {drop.fryer}",
+                "Choose a fryer with its oil and program.",
+            )
         lift = drop.slot + load.cook_slots_count
         if drop.slot < 0 or lift >= day.slots_count:
             tell(f"{place}: {item.name} would be lifted after the close", "Drop earlier or not at all.")
@@ -79,13 +82,18 @@ def broken_rules(day: Day, plan: Plan) -> list[Problem]:
             tell(f"slot {slot} needs {count} actions of {day.hands_count}", "Stagger drops and lifts.")
     for slot, used in sorted(watts.items()):
         if used > day.cap_w:
-            tell(f"slot {slot} draws {used / 1000:.1f} kW of {day.cap_w / 1000:.1f} kW", "Heat fewer fryers at once.")
+            tell(
+                f"slot {slot} draws {used / 1000:.1f} kW of {day.cap_w / 1000:.1f} kW",
+                "Heat fewer fryers at once.",
+            )
     for fryer, times in busy.items():
         _one_fryer(day, fryer, sorted(times), tell)
     return problems
 
 
-def _filters(day: Day, plan: Plan, busy: dict[int, list[tuple[int, int, str]]], hands: Counter[int], tell: Tell) -> None:  # fmt: skip
+def _filters(
+    day: Day, plan: Plan, busy: dict[int, list[tuple[int, int, str]]], hands: Counter[int], tell: Tell
+) -> None:
     running: Counter[int] = Counter()
     for fryer, slot in plan.filters:
         if not 0 <= fryer < day.fryers_count or not 0 <= slot < day.slots_count:
@@ -93,13 +101,19 @@ def _filters(day: Day, plan: Plan, busy: dict[int, list[tuple[int, int, str]]], 
             continue
         span = range(slot, min(slot + day.filter_slots_count, day.slots_count))
         if any(day.in_rush(s) for s in span):
-            tell(f"filter turn in slot {slot} falls into a rush", "No hot-oil move in a rush: filter before or after.")
+            tell(
+                f"filter turn in slot {slot} falls into a rush",
+                "No hot-oil move in a rush: filter before or after.",
+            )
         busy[fryer].append((slot, slot + day.filter_slots_count, "filter"))
         hands[slot] += 1
         running.update(span)
     for slot, count in sorted(running.items()):
         if count > day.filters_at_once_count:
-            tell(f"slot {slot} has {count} filter turns at once", "One hot-oil move at a time for each pair of hands.")
+            tell(
+                f"slot {slot} has {count} filter turns at once",
+                "One hot-oil move at a time for each pair of hands.",
+            )
 
 
 def _one_fryer(day: Day, fryer: int, times: list[tuple[int, int, str]], tell: Tell) -> None:
@@ -128,6 +142,11 @@ def price(day: Day, plan: Plan, demand: ArrayLike) -> Price:
         parts += (item.short_money * short, item.waste_money * waste, sold, short, waste)
     short_money, waste_money, sold_n, short_n, waste_n = (float(x) for x in parts)
     return Price(
-        total_money=batches + short_money + waste_money, batches_money=batches, short_money=short_money, waste_money=waste_money,
-        sold_n=sold_n, short_n=short_n, waste_n=waste_n,
-    )  # fmt: skip
+        total_money=batches + short_money + waste_money,
+        batches_money=batches,
+        short_money=short_money,
+        waste_money=waste_money,
+        sold_n=sold_n,
+        short_n=short_n,
+        waste_n=waste_n,
+    )

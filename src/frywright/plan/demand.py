@@ -1,4 +1,6 @@
-"""How many will be asked for: over-dispersed counts, and the quantity that balances too few against too many."""
+"""How many will be asked for: over-dispersed counts, and the quantity that balances too few against too
+many.
+"""
 
 from __future__ import annotations
 
@@ -53,7 +55,9 @@ def newsvendor(demand: Demand, short_cost: float, waste_cost: float) -> int:
     short_cost, waste_cost : money lost for each unit too few, too many; above 0
     """
     if not short_cost > 0 or not waste_cost > 0:
-        raise InputError("costs", f"{short_cost} and {waste_cost}", "above 0 for a unit too few and a unit too many")
+        raise InputError(
+            "costs", f"{short_cost} and {waste_cost}", "above 0 for a unit too few and a unit too many"
+        )
     return demand.quantile(short_cost / (short_cost + waste_cost))
 
 
@@ -66,8 +70,8 @@ def expected_sold(demand: Demand, stock: int) -> float:
 def batches_worth(demand: Demand, unit: int, short_cost: float, waste_cost: float, batch_cost: float) -> int:
     """Batches of ``unit`` pieces worth cooking for one period.
 
-    The n-th pays iff (c_s + c_w) E[min(u, (D - u(n-1))+)] - c_w u > K; gains fall with n, so the first that does not
-    pay ends it.
+    The n-th pays iff (c_s + c_w) E[min(u, (D - u(n-1))+)] - c_w u > K; gains fall with n, so the first that
+    does not pay ends it.
     """
     if unit < 1:
         raise InputError("batch", unit, "1 piece or more")

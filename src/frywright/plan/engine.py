@@ -1,12 +1,15 @@
 """Kernels of the day: what a slot does to shelf and fryers, the order-up-to rule, and rollouts over it.
 
-All of it lives in one file because compiled code is kept by file. Arrays, with i items, k loads, f fryers, t slots:
+All of it lives in one file because compiled code is kept by file. Arrays, with i items, k loads, f fryers, t
+slots:
 
-* given: sizes (4, i, k: units, cook, recovery, allowed count), may (i, k, f), cost (i, k), holds (i), money (i, 5: short, waste,
-  spread, cover, z), ahead (i, t+1:
-  running sum of the mean), bank (hands, filter every, filter slots, filters at once), windows (f, 2), rush (t), power (f + 1, the last is the
-  cap), prior (shape of the day's level), turn (money of a filter turn).
-* world: made (i, t), stock (4, i: there, gone, expired, made in all), fryers (2, f: free from, loads since filter), slots (2, t: hands,
+* given: sizes (4, i, k: units, cook, recovery, allowed count), may (i, k, f), cost (i, k), holds (i), money
+  (i, 5: short, waste,
+  spread, cover, z), ahead (i, t+1: running sum of the mean), bank (hands, filter every, filter slots, filters
+  at once), windows (f, 2), rush (t), power (f + 1, the last is the cap), prior (shape of the day's level),
+  turn (money of a filter turn).
+* world: made (i, t), stock (4, i: there, gone, expired, made in all), fryers (2, f: free from, loads since
+  filter), slots (2, t: hands,
   filters), watts (t).
 """
 
@@ -20,7 +23,9 @@ from frywright.physics import kernels
 assert kernels.cache_folder()  # importing it sets the folder that keeps compiled code
 FILTER, NOTHING = -1, -2
 SALE_SHARE_FRAC, SALE_Z = 0.8, 1.6449
-"""A load must be able to sell within this share of its hold life (common practice, no source), at the 95 % end of demand."""
+"""A load must be able to sell within this share of its hold life (common practice, no source), at the 95 %
+end of demand.
+"""
 MOST_SLOTS = 72  # longest cook or hold: six hours in slots of five minutes
 FIRST_PATHS, KEPT_CANDIDATES, TRIED_PRODUCTS = 12, 5, 4
 
@@ -33,9 +38,12 @@ def fresh(given):  # type: ignore[no-untyped-def]
     fryers = np.zeros((2, n_fryer), dtype=np.int64)
     fryers[0] = windows[:, 0]
     return (
-        np.zeros((n_item, n_slot), dtype=np.int64), np.zeros((4, n_item), dtype=np.int64), fryers,
-        np.zeros((2, n_slot), dtype=np.int64), np.zeros(n_slot),
-    )  # fmt: skip
+        np.zeros((n_item, n_slot), dtype=np.int64),
+        np.zeros((4, n_item), dtype=np.int64),
+        fryers,
+        np.zeros((2, n_slot), dtype=np.int64),
+        np.zeros(n_slot),
+    )
 
 
 @njit(cache=True, nogil=True)
@@ -172,7 +180,9 @@ def _lack(i, t, lift, level, world, given):  # type: ignore[no-untyped-def]
 
 @njit(cache=True, nogil=True)
 def can_sell(i, k, t, level, world, given):  # type: ignore[no-untyped-def]
-    """Whether a load could still sell within a share of its hold life, behind all that is there and in the oil."""
+    """Whether a load could still sell within a share of its hold life, behind all that is there and in the
+    oil.
+    """
     sizes, stock, holds, ahead = given[0], world[1], given[3], given[5]
     lift = t + sizes[1, i, k]
     end = min(lift + max(1, int(SALE_SHARE_FRAC * holds[i])), ahead.shape[1] - 1)
@@ -219,7 +229,9 @@ def par_action(f, t, world, level, given):  # type: ignore[no-untyped-def]
 
 @njit(cache=True, nogil=True)
 def go_on(where, asked, mean_sum, world, belief, given, part):  # type: ignore[no-untyped-def]
-    """Play by par from slot ``where[0]``, fryer ``where[1]``, up to slot ``where[2]``; the shelf left at the close is waste."""
+    """Play by par from slot ``where[0]``, fryer ``where[1]``, up to slot ``where[2]``; the shelf left at the
+    close is waste.
+    """
     t0, f0, t1 = where
     prior, n_item = given[10], world[0].shape[0]
     for t in range(t0, t1):
@@ -270,7 +282,9 @@ def imagine(t0, t1, count, belief, mean, given, seed):  # type: ignore[no-untype
 
 @njit(cache=True, nogil=True)
 def _try(where, action, dream, mean_sum, worlds, beliefs, given, part):  # type: ignore[no-untyped-def]
-    """Cost of one action in ``where`` (fryer, slot, horizon's end) on one path, the rest by par; -1 when a rule forbids it."""
+    """Cost of one action in ``where`` (fryer, slot, horizon's end) on one path, the rest by par; -1 when a
+    rule forbids it.
+    """
     (f, t, t1), (world, scratch), (belief, known) = where, worlds, beliefs
     _copy(world, scratch, max(0, t - MOST_SLOTS), min(t1 + MOST_SLOTS, world[0].shape[1]))
     part[:] = 0.0
@@ -278,7 +292,8 @@ def _try(where, action, dream, mean_sum, worlds, beliefs, given, part):  # type:
         return -1.0
     known[0], known[1] = belief[0], belief[1]
     go_on((t, f + 1, t1), dream, mean_sum, scratch, known, given, part)
-    left = 0.0  # the shelf at a horizon before the close: what the batch that replaces it would cost, as a credit
+    # the shelf at a horizon before the close: what the batch that replaces it would cost, as a credit
+    left = 0.0
     if t1 < world[0].shape[1]:
         for i in range(world[0].shape[0]):
             last = given[0][3, i, 0] - 1
@@ -322,10 +337,11 @@ def _candidates(f, t, world, level, base, given, out):  # type: ignore[no-untype
 
 @njit(cache=True, nogil=True)
 def rollout(where, ahead, world, belief, given, scratch):  # type: ignore[no-untyped-def]
-    """The action for an idle fryer: par's own unless another is cheaper on imagined rests of the day by ``z`` standard errors.
+    """The action for an idle fryer: par's own unless another is cheaper on imagined rests of the day by ``z``
+    standard errors.
 
-    ``where`` is (fryer, slot, horizon, z), ``ahead`` (imagined paths, weighed means). Every candidate meets a few paths first; the best few meet
-    them all. Returns product, load, mean gain over par, its error.
+    ``where`` is (fryer, slot, horizon, z), ``ahead`` (imagined paths, weighed means). Every candidate meets a
+    few paths first; the best few meet them all. Returns product, load, mean gain over par, its error.
     """
     (f, t, horizon, z), (dreams, mean_sum) = where, ahead
     level = (given[10] + belief[0]) / (given[10] + belief[1])
@@ -377,10 +393,12 @@ def play_par(asked, mean_sum, given, parts):  # type: ignore[no-untyped-def]
 
 @njit(cache=True, nogil=True)
 def play(asked, mean, setting, world, belief, given, out, part):  # type: ignore[no-untyped-def]
-    """A day slot by slot from ``setting[0]``, logged; ``setting`` is (first slot, paths, horizon, z, seed); no paths means par.
+    """A day slot by slot from ``setting[0]``, logged; ``setting`` is (first slot, paths, horizon, z, seed);
+    no paths means par.
 
-    The world is aged to the first slot already. ``out`` is (log, shelf): ``log`` rows are fryer, product, load, slot; ``shelf`` (3, item, slot) is what stands there at the
-    end of a slot, what was asked for in vain, and what was thrown away.
+    The world is aged to the first slot already. ``out`` is (log, shelf): ``log`` rows are fryer, product,
+    load, slot; ``shelf`` (3, item, slot) is what stands there at the end of a slot, what was asked for in
+    vain, and what was thrown away.
     """
     (t0, paths, horizon, z, seed), (log, shelf) = setting, out
     mean_sum, row, scratch, gone = weighed(mean, given[4][:, 2]), 0, fresh(given), world[1][1]

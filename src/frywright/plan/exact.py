@@ -1,4 +1,6 @@
-"""Small plans with a proven best answer: constant demand, known demand with a shelf life, capacity of a bank."""
+"""Small plans with a proven best answer: constant demand, known demand with a shelf life, capacity of a
+bank.
+"""
 
 from __future__ import annotations
 
@@ -27,9 +29,11 @@ class Costs:
     waste_money: float
 
 
-def steady_batch(demand_per_s: float, hold_s: float, smallest: float, largest: float, costs: Costs) -> SteadyBatch:
-    """Constant demand d and hold life H: Q = min(Q_max, d H); a smallest batch above d H is cooked every H and partly
-    wasted, or not offered when d < (K + c_w Q_min) / (H (c_w + c_s)).
+def steady_batch(
+    demand_per_s: float, hold_s: float, smallest: float, largest: float, costs: Costs
+) -> SteadyBatch:
+    """Constant demand d and hold life H: Q = min(Q_max, d H); a smallest batch above d H is cooked every H
+    and partly wasted, or not offered when d < (K + c_w Q_min) / (H (c_w + c_s)).
     """
     if not demand_per_s > 0 or not hold_s > 0 or not 0 < smallest <= largest:
         raise InputError("demand, hold and batch sizes", "out of order", "above 0, smallest up to largest")
@@ -37,17 +41,21 @@ def steady_batch(demand_per_s: float, hold_s: float, smallest: float, largest: f
     if smallest <= sells:
         size = min(largest, sells)
         return SteadyBatch(size_n=size, every_s=size / demand_per_s, waste_frac=0.0, offered=True)
-    least = (costs.batch_money + costs.waste_money * smallest) / (hold_s * (costs.waste_money + costs.short_money))
+    least = (costs.batch_money + costs.waste_money * smallest) / (
+        hold_s * (costs.waste_money + costs.short_money)
+    )
     return SteadyBatch(
         size_n=smallest, every_s=hold_s, waste_frac=1.0 - sells / smallest, offered=demand_per_s >= least
     )
 
 
-def shelf_life_plan(demand: Sequence[int], hold: int, batch_cost: float) -> tuple[float, list[tuple[int, int]]]:
+def shelf_life_plan(
+    demand: Sequence[int], hold: int, batch_cost: float
+) -> tuple[float, list[tuple[int, int]]]:
     """Fewest batches for known demand when a batch made in a period serves it and the next ``hold`` - 1.
 
-    f_j = min over j - hold <= i < j of f_i + K [demand in (i, j] > 0] (Wagner and Whitin 1958 with a shelf life, from memory).
-    Returns the cost and batches as (period, units).
+    f_j = min over j - hold <= i < j of f_i + K [demand in (i, j] > 0] (Wagner and Whitin 1958 with a shelf
+    life, from memory). Returns the cost and batches as (period, units).
     """
     if hold < 1:
         raise InputError("hold", hold, "1 period or more")
@@ -71,15 +79,21 @@ def shelf_life_plan(demand: Sequence[int], hold: int, batch_cost: float) -> tupl
     return best[-1], batches[::-1]
 
 
-def bank_batches_per_s(fryers: int, cook_s: float, recovery_s: float, filter_every: int, filter_s: float) -> float:
+def bank_batches_per_s(
+    fryers: int, cook_s: float, recovery_s: float, filter_every: int, filter_s: float
+) -> float:
     """Sustained batches a second of a bank: fryers x N / (N (cook + recovery) + B)."""
     if fryers < 1 or filter_every < 1 or not cook_s > 0:
-        raise InputError("bank", f"{fryers} fryers, filter every {filter_every}", "1 or more of each, with a cook time")
+        raise InputError(
+            "bank", f"{fryers} fryers, filter every {filter_every}", "1 or more of each, with a cook time"
+        )
     return fryers * filter_every / (filter_every * (cook_s + recovery_s) + filter_s)
 
 
 def crew_batches_per_slot(actions_per_slot: float, filter_every: int) -> float:
-    """Most batches a slot that hands allow: each has a drop and a lift, and every N-th a filter turn: K / (2 + 1/N)."""
+    """Most batches a slot that hands allow: each has a drop and a lift, and every N-th a filter turn: K / (2
+    + 1/N).
+    """
     if not actions_per_slot > 0 or filter_every < 1:
         raise InputError("crew", actions_per_slot, "above 0 actions a slot")
     return actions_per_slot / (2.0 + 1.0 / filter_every)

@@ -1,7 +1,8 @@
 """Why every piece that was thrown away was thrown away; the parts add up to the whole.
 
-Causes are taken off a tray's thrown pieces in this order, each at most what is left: a slip of hands; the mix of cuts; a load larger than the forecast
-could sell; demand below the forecast; a drop earlier or later than the plan; and what remains was held too long or left at the close.
+Causes are taken off a tray's thrown pieces in this order, each at most what is left: a slip of hands; the mix
+of cuts; a load larger than the forecast could sell; demand below the forecast; a drop earlier or later than
+the plan; and what remains was held too long or left at the close.
 """
 
 from __future__ import annotations
@@ -46,7 +47,9 @@ def explain(day: Day, state: State, planned: Sequence[Drop] = (), mix: Sequence[
     if len(factors) != len(day.items) or min(factors) < 1.0:
         raise InputError("mix", factors, "one factor for each product, 1 or more")
     return [
-        _one(day, state, thrown, planned, factors[thrown.tray.item]) for thrown in state.thrown if thrown.units_n > 0
+        _one(day, state, thrown, planned, factors[thrown.tray.item])
+        for thrown in state.thrown
+        if thrown.units_n > 0
     ]
 
 

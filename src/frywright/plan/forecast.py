@@ -1,8 +1,9 @@
 """How many pieces will be asked for, by product and slot, with its spread.
 
-Weekday times slot: an exponentially weighted profile of each weekday, leant on the profile of all days where a weekday is young, smoothed over
-neighbouring slots; times an exponentially weighted level. Counts are negative binomial: variance is spread x mean inside a day, and whole
-days scatter about their level. On open data this ties a regression with the same law at a hundredth of its time (docs/theory/day.md).
+Weekday times slot: an exponentially weighted profile of each weekday, leant on the profile of all days where
+a weekday is young, smoothed over neighbouring slots; times an exponentially weighted level. Counts are
+negative binomial: variance is spread x mean inside a day, and whole days scatter about their level. On open
+data this ties a regression with the same law at a hundredth of its time (docs/theory/day.md).
 """
 
 from __future__ import annotations
@@ -18,8 +19,8 @@ from frywright.model.errors import InputError
 
 Array = NDArray[np.float64]
 PROFILE_KEEP, LEVEL_GAIN, LEAN_DAYS, SMOOTH_SLOTS = 0.90, 0.10, 8.0, 2.0
-"""A weekday's profile keeps this much a week; the level moves by this much a day; a profile leans on all days by this many
-weeks; and is smoothed by this many slots. Chosen on the first half of the open data."""
+"""A weekday's profile keeps this much a week; the level moves by this much a day; a profile leans on all days
+by this many weeks; and is smoothed by this many slots. Chosen on the first half of the open data."""
 LEAST_SPREAD, LEAST_CV = 1.0, 0.02
 
 
@@ -45,9 +46,11 @@ class Forecast:
         return np.asarray(self.spread_n[:, None] + self.level_cv_frac[:, None] ** 2 * self.mean_n)
 
     def interval(self, counts: ArrayLike, share: float) -> Array:
-        """Share of each count's probability that lies inside the central band; its mean is the band's coverage.
+        """Share of each count's probability that lies inside the central band; its mean is the band's
+        coverage.
 
-        A count has a mass, so a band's edge can cut through it; the part inside is counted. For a right law the mean is ``share``.
+        A count has a mass, so a band's edge can cut through it; the part inside is counted. For a right law
+        the mean is ``share``.
         """
         seen = np.asarray(counts, dtype=float)
         low, high = 0.5 - 0.5 * share, 0.5 + 0.5 * share
@@ -100,13 +103,18 @@ class Forecaster:
         own, weight = _divide(self.sums[weekday], self.weights[weekday]), self.weights[weekday]
         size = _total(own * (weight > 0)) / np.maximum(_total(whole * (weight > 0)), 1e-9)
         age = weight.max()
-        size = (age * size + LEAN_DAYS * 0.3) / (age + LEAN_DAYS * 0.3) if age > 0 else np.ones(self.series_count)
+        size = (
+            (age * size + LEAN_DAYS * 0.3) / (age + LEAN_DAYS * 0.3)
+            if age > 0
+            else np.ones(self.series_count)
+        )
         lent = whole * size[:, None]
         shape = (weight * own + LEAN_DAYS * lent) / (weight + LEAN_DAYS)
         return _smooth(shape)
 
     def learn(self, date: dt.date, counts: ArrayLike, event: str = "") -> None:
-        """Take in one day (series, slot); NaN is missing. A day with an event teaches the event's factor only.
+        """Take in one day (series, slot); NaN is missing. A day with an event teaches the event's factor
+        only.
 
         Raises
         ------
@@ -170,12 +178,15 @@ class Forecaster:
         own = self.factors.get(event, (1.0, 0))[0] if event else 1.0
         mean = factor * own * self.level[:, None] * self._shape(date.weekday())
         return Forecast(
-            mean_n=mean, spread_n=np.maximum(self.noise[0], LEAST_SPREAD),
+            mean_n=mean,
+            spread_n=np.maximum(self.noise[0], LEAST_SPREAD),
             level_cv_frac=np.sqrt(np.maximum(self.noise[1], LEAST_CV**2)),
-        )  # fmt: skip
+        )
 
 
-def learned(dates: Sequence[dt.date], counts: ArrayLike, events: Mapping[dt.date, str] | None = None) -> Forecaster:
+def learned(
+    dates: Sequence[dt.date], counts: ArrayLike, events: Mapping[dt.date, str] | None = None
+) -> Forecaster:
     """A forecaster that has seen a history (series, day, slot)."""
     seen = np.asarray(counts, dtype=float)
     known = Forecaster(series_count=seen.shape[0], slots_count=seen.shape[2])
@@ -205,4 +216,6 @@ def _smooth(shape: Array) -> Array:
     kernel /= kernel.sum()
     padded = np.pad(shape, ((0, 0), (3, 3)), mode="edge")
     smooth = sum(k * padded[:, n : n + shape.shape[1]] for n, k in enumerate(kernel))
-    return np.asarray(smooth * (shape.sum(axis=1) / np.maximum(np.asarray(smooth).sum(axis=1), 1e-12))[:, None])
+    return np.asarray(
+        smooth * (shape.sum(axis=1) / np.maximum(np.asarray(smooth).sum(axis=1), 1e-12))[:, None]
+    )

@@ -1,6 +1,7 @@
 """The best plan of a day whose demand is known, and a proven bound on it: what no rule can beat.
 
-Used to judge the engine, and at the close to say how much better a seer would have done. Filter turns are left out of both.
+Used to judge the engine, and at the close to say how much better a seer would have done. Filter turns are
+left out of both.
 """
 
 from __future__ import annotations
@@ -22,7 +23,9 @@ HEAT_MONEY = 4.0
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Bound:
-    """What is proven of a day with known demand: no plan costs less than ``least_money``; ``found_money`` is the best the solver saw."""
+    """What is proven of a day with known demand: no plan costs less than ``least_money``; ``found_money`` is
+    the best the solver saw.
+    """
 
     least_money: float
     found_money: float
@@ -39,7 +42,8 @@ def without_filters(day: Day) -> Day:
 
 
 def best_plan(day: Day, demand: ArrayLike, passes: int = 2_000_000, seeds: int = 4) -> tuple[Plan, float]:
-    """A plan for known demand (item, slot), by looking ahead with full knowledge and annealing from there; and its cost.
+    """A plan for known demand (item, slot), by looking ahead with full knowledge and annealing from there;
+    and its cost.
 
     Raises
     ------
@@ -51,7 +55,9 @@ def best_plan(day: Day, demand: ArrayLike, passes: int = 2_000_000, seeds: int =
         raise InputError("day", "windows or a power cap", "one without them")
     free, rules = without_filters(day), given(day, Par())
     seer = replace(free, mean_n=np.maximum(asked, 1e-6).astype(float), level_cv_frac=0.01)
-    start = replay(seer, asked[None], Par(), Look(paths_count=2, horizon_slots_count=day.slots_count, z_n=0.0)).plans[0]
+    start = replay(
+        seer, asked[None], Par(), Look(paths_count=2, horizon_slots_count=day.slots_count, z_n=0.0)
+    ).plans[0]
     rooms = max(2 * len(start.drops), day.slots_count * day.fryers_count // 3)
     best, least = Plan(), float("inf")
     for seed in range(seeds):
@@ -69,14 +75,17 @@ def best_plan(day: Day, demand: ArrayLike, passes: int = 2_000_000, seeds: int =
 def _known(day: Day, demand: ArrayLike) -> NDArray[np.int64]:
     asked = np.ascontiguousarray(demand, dtype=np.int64)
     if asked.shape != day.mean_n.shape or asked.min(initial=0) < 0:
-        raise InputError("demand", asked.shape, f"{len(day.items)} items by {day.slots_count} slots, 0 or more")
+        raise InputError(
+            "demand", asked.shape, f"{len(day.items)} items by {day.slots_count} slots, 0 or more"
+        )
     return asked
 
 
 def bound(day: Day, demand: ArrayLike, seconds: float = 60.0) -> Bound:
     """A proven bound for a bank of equal fryers and known demand, by mixed-integer programming (HiGHS).
 
-    Loads of a slot are counted, sales are flows from the slot of the lift to the slots of its hold life; a flow needs a load behind it.
+    Loads of a slot are counted, sales are flows from the slot of the lift to the slots of its hold life; a
+    flow needs a load behind it.
 
     Raises
     ------

@@ -1,7 +1,7 @@
 """The day as it is: what was dropped, lifted, sold and thrown away so far.
 
-Happenings are facts in order of time; the state is worked out from them anew, so that nothing can get out of step. What does not fit (a lift
-without a drop, more sold than there was) is told and kept.
+Happenings are facts in order of time; the state is worked out from them anew, so that nothing can get out of
+step. What does not fit (a lift without a drop, more sold than there was) is told and kept.
 """
 
 from __future__ import annotations
@@ -21,7 +21,9 @@ Array = NDArray[np.float64]
 
 
 class What(StrEnum):
-    """Kinds of happenings. A product is out while its raw pieces are not there (a late truck), and in again."""
+    """Kinds of happenings. A product is out while its raw pieces are not there (a late truck), and in
+    again.
+    """
 
     DROP = "drop"
     LIFT = "lift"
@@ -88,7 +90,9 @@ class Thrown:
 
 @dataclass(slots=True, kw_only=True)
 class State:
-    """Where the day stands at a moment. ``trays`` go out in order; ``expired`` are past their hold life and must be thrown away."""
+    """Where the day stands at a moment. ``trays`` go out in order; ``expired`` are past their hold life and
+    must be thrown away.
+    """
 
     now_n: float
     in_oil: list[InOil] = field(default_factory=list)
@@ -114,7 +118,11 @@ class State:
 
 
 def state_of(
-    day: Day, happened: Sequence[Happening], now_n: float, guests: NDArray[np.int64] | None = None, told: bool = True
+    day: Day,
+    happened: Sequence[Happening],
+    now_n: float,
+    guests: NDArray[np.int64] | None = None,
+    told: bool = True,
 ) -> State:
     """The day at ``now_n`` from what happened up to then; later happenings are left out.
 
@@ -131,7 +139,9 @@ def state_of(
     state = State(now_n=now_n, since=[0] * day.fryers_count)
     state.sold_n = np.full(day.mean_n.shape, np.nan)
     served = 0
-    for fact in sorted((h for h in happened if h.at_n <= now_n + 1e-9), key=lambda h: (h.at_n, h.entry_number)):
+    for fact in sorted(
+        (h for h in happened if h.at_n <= now_n + 1e-9), key=lambda h: (h.at_n, h.entry_number)
+    ):
         _known(day, fact)
         served = _serve(day, state, guests, (served, int(fact.at_n)), told)
         _apply(day, state, fact)
@@ -140,7 +150,9 @@ def state_of(
     return state
 
 
-def _serve(day: Day, state: State, guests: NDArray[np.int64] | None, slots: tuple[int, int], told: bool) -> int:
+def _serve(
+    day: Day, state: State, guests: NDArray[np.int64] | None, slots: tuple[int, int], told: bool
+) -> int:
     """Let guests of whole slots take what stands there; returns the slot up to which they were served."""
     low, high = slots
     if guests is None:
@@ -158,7 +170,9 @@ def _serve(day: Day, state: State, guests: NDArray[np.int64] | None, slots: tupl
 
 
 def _known(day: Day, fact: Happening) -> None:
-    needs = {What.DROP: "fil", What.LIFT: "f", What.FILTER: "f", What.DOWN: "f", What.UP: "f"}.get(fact.what, "i")
+    needs = {What.DROP: "fil", What.LIFT: "f", What.FILTER: "f", What.DOWN: "f", What.UP: "f"}.get(
+        fact.what, "i"
+    )
     if "f" in needs and not 0 <= fact.fryer < day.fryers_count:
         raise InputError("fryer", fact.fryer, f"0 to {day.fryers_count - 1}", where=str(fact.what))
     if "i" in needs and not 0 <= fact.item < len(day.items):
@@ -206,11 +220,20 @@ def _dropped(day: Day, state: State, fact: Happening) -> None:
         )
         return
     load = day.items[fact.item].loads[fact.load]
-    state.in_oil.append(InOil(
-        fryer=fact.fryer, item=fact.item, load=fact.load, drop_n=fact.at_n, lift_n=fact.at_n + load.cook_slots_count, entry_number=fact.entry_number,
-    ))  # fmt: skip
+    state.in_oil.append(
+        InOil(
+            fryer=fact.fryer,
+            item=fact.item,
+            load=fact.load,
+            drop_n=fact.at_n,
+            lift_n=fact.at_n + load.cook_slots_count,
+            entry_number=fact.entry_number,
+        )
+    )
     state.since[fact.fryer] += 1
-    state.drops.append((Drop(fryer=fact.fryer, item=fact.item, load=fact.load, slot=int(fact.at_n)), fact.at_n))
+    state.drops.append(
+        (Drop(fryer=fact.fryer, item=fact.item, load=fact.load, slot=int(fact.at_n)), fact.at_n)
+    )
 
 
 def _lifted(day: Day, state: State, fact: Happening) -> None:
@@ -227,10 +250,19 @@ def _lifted(day: Day, state: State, fact: Happening) -> None:
     state.in_oil.remove(load)
     item = day.items[load.item]
     units = fact.units_n or float(item.loads[load.load].units_count)
-    state.trays.append(Tray(
-        item=load.item, units_n=units, left_n=units, drop_n=load.drop_n, lift_n=fact.at_n, ends_n=fact.at_n + item.hold_slots_count, load=load.load,
-        fryer=load.fryer, entry_number=fact.entry_number,
-    ))  # fmt: skip
+    state.trays.append(
+        Tray(
+            item=load.item,
+            units_n=units,
+            left_n=units,
+            drop_n=load.drop_n,
+            lift_n=fact.at_n,
+            ends_n=fact.at_n + item.hold_slots_count,
+            load=load.load,
+            fryer=load.fryer,
+            entry_number=fact.entry_number,
+        )
+    )
 
 
 def _sold(day: Day, state: State, fact: Happening) -> None:
@@ -276,7 +308,9 @@ def _counted(state: State, fact: Happening) -> None:
 
 def _throw(state: State, fact: Happening) -> None:
     units = fact.units_n
-    for tray in sorted((t for t in state.trays if t.item == fact.item and t.left_n > 0), key=lambda t: t.ends_n):
+    for tray in sorted(
+        (t for t in state.trays if t.item == fact.item and t.left_n > 0), key=lambda t: t.ends_n
+    ):
         taken = min(units, tray.left_n)
         if taken > 0:
             state.thrown.append(Thrown(tray=replace(tray), units_n=taken, at_n=fact.at_n, reason=fact.reason))

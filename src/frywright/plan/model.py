@@ -1,4 +1,6 @@
-"""A day of drops in slots: fryers, products, hands, power, money; and a plan as a list of drops and filter turns."""
+"""A day of drops in slots: fryers, products, hands, power, money; and a plan as a list of drops and filter
+turns.
+"""
 
 from __future__ import annotations
 
@@ -17,7 +19,8 @@ LEVEL_CV_FRAC = 0.15
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LoadSize:
-    """One way to load a product: units that come out, slots from drop to lift and back to heat, and which fryers may.
+    """One way to load a product: units that come out, slots from drop to lift and back to heat, and which
+    fryers may.
 
     ``fryers`` are places in the day's bank with a program proven at this load and oil that suits the product.
     """
@@ -48,14 +51,25 @@ class Item:
         longest = max(
             self.hold_slots_count, *(load.cook_slots_count + load.recovery_slots_count for load in self.loads)
         )
-        if min(load.cook_slots_count for load in self.loads) < 1 or self.hold_slots_count < 1 or longest > MOST_SLOTS:
-            raise InputError("cook and hold", f"up to {longest} slots", f"1 to {MOST_SLOTS} slots", where=self.name)
+        if (
+            min(load.cook_slots_count for load in self.loads) < 1
+            or self.hold_slots_count < 1
+            or longest > MOST_SLOTS
+        ):
+            raise InputError(
+                "cook and hold", f"up to {longest} slots", f"1 to {MOST_SLOTS} slots", where=self.name
+            )
         if min(load.recovery_slots_count for load in self.loads) < 0:
             raise InputError("recovery", "below 0 slots", "0 or more", where=self.name)
         if not 1.0 <= self.spread_n <= 1000.0:
             raise InputError("spread", self.spread_n, "1 to 1000", where=self.name)
         if min(self.short_money, self.waste_money) <= 0 or min(load.batch_money for load in self.loads) < 0:
-            raise InputError("money", "not positive", "above 0 for a unit too few or too many, 0 or more for a batch", where=self.name)  # fmt: skip
+            raise InputError(
+                "money",
+                "not positive",
+                "above 0 for a unit too few or too many, 0 or more for a batch",
+                where=self.name,
+            )
 
     @property
     def fryers(self) -> tuple[int, ...]:
@@ -67,8 +81,8 @@ class Item:
 class Day:
     """Everything about a day but what will be asked for. Slot 0 is the first in which a crew may drop.
 
-    A crew action is a drop, a lift or the start of a filter turn. ``up`` gives each fryer's first slot at heat and the
-    slot by which it must be done; ``rush`` are spans of slots in which no filter turn may run.
+    A crew action is a drop, a lift or the start of a filter turn. ``up`` gives each fryer's first slot at
+    heat and the slot by which it must be done; ``rush`` are spans of slots in which no filter turn may run.
     """
 
     items: tuple[Item, ...]
@@ -89,21 +103,33 @@ class Day:
 
     def __post_init__(self) -> None:
         if self.mean_n.shape != (len(self.items), self.slots_count):
-            raise InputError("demand", self.mean_n.shape, f"{len(self.items)} items by {self.slots_count} slots")
+            raise InputError(
+                "demand", self.mean_n.shape, f"{len(self.items)} items by {self.slots_count} slots"
+            )
         if not np.isfinite(self.mean_n).all() or self.mean_n.min(initial=0.0) < 0:
             raise InputError("demand", "negative or not a number", "0 or more in every slot")
-        counts = (self.fryers_count, self.hands_count, self.filter_every_count, self.filter_slots_count, self.filters_at_once_count)  # fmt: skip
+        counts = (
+            self.fryers_count,
+            self.hands_count,
+            self.filter_every_count,
+            self.filter_slots_count,
+            self.filters_at_once_count,
+        )
         if min(counts) < 1:
             raise InputError("fryers, hands and filter", "0", "1 or more")
         if not 0.0 < self.level_cv_frac <= 2.0:
             raise InputError("level_cv", self.level_cv_frac, "above 0 to 2")
         for name in ("up", "power_w"):
             if getattr(self, name) and len(getattr(self, name)) != self.fryers_count:
-                raise InputError(name, len(getattr(self, name)), f"one for each of {self.fryers_count} fryers")
+                raise InputError(
+                    name, len(getattr(self, name)), f"one for each of {self.fryers_count} fryers"
+                )
         for item in self.items:
             for load in item.loads:
                 if not load.fryers or not all(0 <= f < self.fryers_count for f in load.fryers):
-                    raise InputError("fryers", load.fryers, f"places 0 to {self.fryers_count - 1}", where=item.name)
+                    raise InputError(
+                        "fryers", load.fryers, f"places 0 to {self.fryers_count - 1}", where=item.name
+                    )
 
     @property
     def spreads_n(self) -> Array:

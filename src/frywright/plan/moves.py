@@ -1,7 +1,8 @@
 """Kernel of the search for the best plan of a day whose demand is known: annealing over single loads.
 
-All of it lives in one file because compiled code is kept by file. A plan is an array of rows (fryer, product, load, slot); a row with fryer -1 is
-empty. Busy fryers and hands are kept as counts, so that a move that breaks a rule is never taken.
+All of it lives in one file because compiled code is kept by file. A plan is an array of rows (fryer, product,
+load, slot); a row with fryer -1 is empty. Busy fryers and hands are kept as counts, so that a move that
+breaks a rule is never taken.
 """
 
 from __future__ import annotations
@@ -85,7 +86,9 @@ def _change(row, given, n_fryer, n_slot):  # type: ignore[no-untyped-def]
 
 @njit(cache=True, nogil=True)
 def anneal(rows, asked, given, most, n_fryer, setting):  # type: ignore[no-untyped-def]
-    """Improve a plan in place by ``setting`` (moves, first temperature, seed); returns its cost, the best kept in ``rows``."""
+    """Improve a plan in place by ``setting`` (moves, first temperature, seed); returns its cost, the best
+    kept in ``rows``.
+    """
     moves, heat, seed = setting
     np.random.seed(seed)
     n_item, n_slot = asked.shape

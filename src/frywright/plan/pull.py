@@ -1,7 +1,9 @@
-"""What to pull from the freezer and marinate: heads that cover every cut, stock in date taken off, whole cases, both risks told.
+"""What to pull from the freezer and marinate: heads that cover every cut, stock in date taken off, whole
+cases, both risks told.
 
-``heads = max over cuts (pieces needed / pieces a head)``; the quantity balances a piece too few against one too many on the forecast's own
-distribution. Thawing has a physical minimum (Plank's equation, as in Singh and Heldman, Introduction to Food Engineering, freezing times: from memory).
+``heads = max over cuts (pieces needed / pieces a head)``; the quantity balances a piece too few against one
+too many on the forecast's own distribution. Thawing has a physical minimum (Plank's equation, as in Singh and
+Heldman, Introduction to Food Engineering, freezing times: from memory).
 """
 
 from __future__ import annotations
@@ -24,7 +26,9 @@ lean meat about 0.48 W/(m K), 1050 kg/m³: estimates from handbook ranges, from 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Stock:
-    """Units on hand and for how many days from the day of use they are in date (negative: out of date by then)."""
+    """Units on hand and for how many days from the day of use they are in date (negative: out of date by
+    then).
+    """
 
     units_n: float
     in_date_days_count: int
@@ -49,7 +53,9 @@ class Pull:
     """Cut, pieces needed, pieces that come with the heads needed."""
 
 
-def heads_for(pieces: Mapping[str, float], per_head: Mapping[str, int], any_cut: float = 0.0) -> tuple[float, str]:
+def heads_for(
+    pieces: Mapping[str, float], per_head: Mapping[str, int], any_cut: float = 0.0
+) -> tuple[float, str]:
     """Heads that cover every cut, and the cut that asks for most.
 
     Parameters
@@ -76,7 +82,12 @@ def heads_for(pieces: Mapping[str, float], per_head: Mapping[str, int], any_cut:
 
 
 def pull(
-    mean: float, spread: float, money: tuple[float, float], stock: Sequence[Stock], case: int, factor: float = 1.0
+    mean: float,
+    spread: float,
+    money: tuple[float, float],
+    stock: Sequence[Stock],
+    case: int,
+    factor: float = 1.0,
 ) -> Pull:
     """Units to pull for a day of use.
 
@@ -99,14 +110,27 @@ def pull(
     left = float(np.maximum(there - factor * np.arange(len(p)), 0.0) @ p)
     short = float(1.0 - law.cdf(there / factor)) if law is not None else 0.0
     return Pull(
-        needed_n=wanted, mean_n=mean * factor, on_hand_n=good, expired_n=sum(s.units_n for s in stock if s.in_date_days_count < 0),
-        cases_count=cases, units_n=float(cases * case), short_frac=short,
-        over_frac=float(law.cdf((there - case) / factor)) if law is not None and there >= case else 0.0, expected_over_n=left,
-    )  # fmt: skip
+        needed_n=wanted,
+        mean_n=mean * factor,
+        on_hand_n=good,
+        expired_n=sum(s.units_n for s in stock if s.in_date_days_count < 0),
+        cases_count=cases,
+        units_n=float(cases * case),
+        short_frac=short,
+        over_frac=float(law.cdf((there - case) / factor)) if law is not None and there >= case else 0.0,
+        expected_over_n=left,
+    )
 
 
-def thaw_s(thickness_m: float, water_frac: float, frozen_c: float = -18.0, room_c: float = 5.0, h_w_m2k: float = RACK_H_W_M2K) -> float:  # fmt: skip
-    """Shortest time in which a slab of frozen meat can thaw in a cold room [s] (Plank: t = rho L / dT (P a / h + R a^2 / k)).
+def thaw_s(
+    thickness_m: float,
+    water_frac: float,
+    frozen_c: float = -18.0,
+    room_c: float = 5.0,
+    h_w_m2k: float = RACK_H_W_M2K,
+) -> float:
+    """Shortest time in which a slab of frozen meat can thaw in a cold room [s] (Plank: t = rho L / dT (P a /
+    h + R a^2 / k)).
 
     The heat of warming the ice is added to that of melting it; a stack in a carton takes longer, never less.
 
@@ -121,7 +145,9 @@ def thaw_s(thickness_m: float, water_frac: float, frozen_c: float = -18.0, room_
         Out of range, or a room that does not thaw.
     """
     if not 0.005 <= thickness_m <= 0.4 or not 0.3 <= water_frac <= 0.9:
-        raise InputError("thickness and water", f"{thickness_m:g} m, {water_frac:g}", "0.005 to 0.4 m and 0.3 to 0.9")
+        raise InputError(
+            "thickness and water", f"{thickness_m:g} m, {water_frac:g}", "0.005 to 0.4 m and 0.3 to 0.9"
+        )
     if not room_c > FREEZING_C or not h_w_m2k > 0:
         raise InputError("room", f"{room_c:.1f} °C", f"above {FREEZING_C:.0f} °C")
     warming = 2000.0 * max(FREEZING_C - frozen_c, 0.0)  # frozen meat about 2 kJ/(kg K): estimate
@@ -133,4 +159,6 @@ def plank_s(
     thickness_m: float, heat_j_m3: float, difference_k: float, h_w_m2k: float, conductivity_w_mk: float
 ) -> float:
     """Plank's time for a slab cooled or warmed from both sides [s]: P = 1/2, R = 1/8."""
-    return float(heat_j_m3 / difference_k * (0.5 * thickness_m / h_w_m2k + 0.125 * thickness_m**2 / conductivity_w_mk))
+    return float(
+        heat_j_m3 / difference_k * (0.5 * thickness_m / h_w_m2k + 0.125 * thickness_m**2 / conductivity_w_mk)
+    )

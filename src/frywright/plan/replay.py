@@ -1,8 +1,10 @@
-"""Days played under a rule: the trade's order-up-to rule, tuned, and the engine that beats it by looking ahead.
+"""Days played under a rule: the trade's order-up-to rule, tuned, and the engine that beats it by looking
+ahead.
 
-The **par** rule drops, at every slot and idle fryer, the product that lacks most against its par: a quantile of the demand from the lift on over a
-cover time, with the day's level learned from what was asked for so far (Gamma prior). The **engine** tries each action on imagined
-rests of the day and leaves par only where another action is cheaper beyond doubt (planning rule of rollouts).
+The **par** rule drops, at every slot and idle fryer, the product that lacks most against its par: a quantile
+of the demand from the lift on over a cover time, with the day's level learned from what was asked for so far
+(Gamma prior). The **engine** tries each action on imagined rests of the day and leaves par only where another
+action is cheaper beyond doubt (planning rule of rollouts).
 """
 
 from __future__ import annotations
@@ -25,7 +27,9 @@ Z = 1.0
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Par:
-    """Order-up-to rule: slots to cover after the lift, and how many spreads above the mean; for each product, or one for all."""
+    """Order-up-to rule: slots to cover after the lift, and how many spreads above the mean; for each product,
+    or one for all.
+    """
 
     cover_slots: tuple[int, ...] = (6,)
     z_n: tuple[float, ...] = (0.5,)
@@ -57,14 +61,16 @@ class Look:
     def for_plan(cls, fryers: int) -> Look:
         """Less often, for a whole day at once: a morning plan within seconds."""
         return (
-            cls(paths_count=24, horizon_slots_count=40) if fryers <= 4 else cls(paths_count=8, horizon_slots_count=28)
+            cls(paths_count=24, horizon_slots_count=40)
+            if fryers <= 4
+            else cls(paths_count=8, horizon_slots_count=28)
         )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Replay:
-    """Days under a rule: cost of every day, its parts, the plans that came of it, and the shelf (day, 3, item, slot: left,
-    asked for in vain, thrown away)."""
+    """Days under a rule: cost of every day, its parts, the plans that came of it, and the shelf (day, 3,
+    item, slot: left, asked for in vain, thrown away)."""
 
     cost_money: NDArray[np.float64]
     parts_money: NDArray[np.float64]  # (day, 6): batches, short, waste money; sold, short, wasted units
@@ -101,7 +107,9 @@ def replay(day: Day, demand: ArrayLike, par: Par, look: Look | None = None) -> R
     parts, shelf = np.zeros((len(asked), 6)), np.zeros((len(asked), 3, *day.mean_n.shape), dtype=np.int64)
     for d, path in enumerate(asked):
         setting = (0, look.paths_count, look.horizon_slots_count, look.z_n, look.seed_count + 7919 * d)
-        engine.play(path, mean, setting, engine.fresh(rules), np.zeros(2), rules, (log[d], shelf[d]), parts[d])
+        engine.play(
+            path, mean, setting, engine.fresh(rules), np.zeros(2), rules, (log[d], shelf[d]), parts[d]
+        )
     return _replay(parts, tuple(plan_of(rows) for rows in log), shelf)
 
 
@@ -116,7 +124,9 @@ def replay_par(day: Day, demand: ArrayLike, par: Par) -> Replay:
 def _asked(day: Day, demand: ArrayLike) -> Counts:
     asked = np.ascontiguousarray(demand, dtype=np.int64)
     if asked.ndim != 3 or asked.shape[1:] != day.mean_n.shape or asked.min(initial=0) < 0:
-        raise InputError("demand", asked.shape, f"days by {len(day.items)} items by {day.slots_count} slots, 0 or more")
+        raise InputError(
+            "demand", asked.shape, f"days by {len(day.items)} items by {day.slots_count} slots, 0 or more"
+        )
     return asked
 
 
@@ -136,7 +146,10 @@ def given(day: Day, par: Par) -> tuple[Any, ...]:
         [(item.short_money, item.waste_money, item.spread_n, *par.of(n)) for n, item in enumerate(day.items)]
     )
     ahead = np.concatenate([np.zeros((len(day.items), 1)), np.cumsum(day.mean_n, axis=1)], axis=1)
-    bank = np.array((day.hands_count, day.filter_every_count, day.filter_slots_count, day.filters_at_once_count), dtype=np.int64)  # fmt: skip
+    bank = np.array(
+        (day.hands_count, day.filter_every_count, day.filter_slots_count, day.filters_at_once_count),
+        dtype=np.int64,
+    )
     windows = np.array([day.window(f) for f in range(day.fryers_count)], dtype=np.int64)
     rush = np.array([day.in_rush(t) for t in range(day.slots_count)])
     power = np.array([*(day.power_w or (0.0,) * day.fryers_count), day.cap_w])
@@ -159,17 +172,25 @@ def given(day: Day, par: Par) -> tuple[Any, ...]:
 def _replay(parts: NDArray[np.float64], plans: tuple[Plan, ...], shelf: Counts | None) -> Replay:
     mean = parts.mean(axis=0)
     told = Price(
-        total_money=float(mean[:3].sum()), batches_money=float(mean[0]), short_money=float(mean[1]), waste_money=float(mean[2]),
-        sold_n=float(mean[3]), short_n=float(mean[4]), waste_n=float(mean[5]),
-    )  # fmt: skip
-    return Replay(cost_money=parts[:, :3].sum(axis=1), parts_money=parts, price=told, plans=plans, shelf=shelf)
+        total_money=float(mean[:3].sum()),
+        batches_money=float(mean[0]),
+        short_money=float(mean[1]),
+        waste_money=float(mean[2]),
+        sold_n=float(mean[3]),
+        short_n=float(mean[4]),
+        waste_n=float(mean[5]),
+    )
+    return Replay(
+        cost_money=parts[:, :3].sum(axis=1), parts_money=parts, price=told, plans=plans, shelf=shelf
+    )
 
 
 COVERS, ZS = (1, 2, 3, 4, 5, 6, 8, 10, 12, 16), (-0.5, 0.0, 0.5, 1.0, 1.5)
 
 
 def tuned(day: Day, demand: ArrayLike, rounds: int = 2) -> Par:
-    """The par rule that costs least on given days: one cover and spread for all, then each product's own in ``rounds`` rounds.
+    """The par rule that costs least on given days: one cover and spread for all, then each product's own in
+    ``rounds`` rounds.
 
     Tune on other days than those it is judged on.
     """

@@ -1,8 +1,9 @@
 """Sales from a till's export in any common layout, turned into pieces by product, cut and slot.
 
-Columns are found by their words and by what stands in them: date, time, item, quantity, order, kind of order. One line an item, one line an
-interval and item, or one column an item are all read. What the menu does not know is listed with its quantity, never
-dropped; days without sales and long silences in open hours are missing, not zero; catering is set apart.
+Columns are found by their words and by what stands in them: date, time, item, quantity, order, kind of order.
+One line an item, one line an interval and item, or one column an item are all read. What the menu does not
+know is listed with its quantity, never dropped; days without sales and long silences in open hours are
+missing, not zero; catering is set apart.
 """
 
 from __future__ import annotations
@@ -42,7 +43,9 @@ EXAMPLES = 50
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SoldLine:
-    """One line of an export on its business day: seconds since that day's midnight, item as written, how many."""
+    """One line of an export on its business day: seconds since that day's midnight, item as written, how
+    many.
+    """
 
     date: dt.date
     second_s: float
@@ -66,7 +69,9 @@ class Sales:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class History:
-    """Pieces (series, day, quarter hour from ``start_s``) with NaN where nothing is known. ``series`` are (product, cut); cut "" is the product as a whole."""
+    """Pieces (series, day, quarter hour from ``start_s``) with NaN where nothing is known. ``series`` are
+    (product, cut); cut "" is the product as a whole.
+    """
 
     series: tuple[tuple[str, str], ...]
     dates: tuple[dt.date, ...]
@@ -102,7 +107,9 @@ class _Columns:
     wide: tuple[tuple[int, str], ...] = ()
 
 
-def read_sales(stream: BinaryIO, name: str, trade: Trade, menu: Sequence[MenuItem] = (), order: str = "") -> Sales:
+def read_sales(
+    stream: BinaryIO, name: str, trade: Trade, menu: Sequence[MenuItem] = (), order: str = ""
+) -> Sales:
     """Lines of a till's export.
 
     Parameters
@@ -129,7 +136,15 @@ def read_sales(stream: BinaryIO, name: str, trade: Trade, menu: Sequence[MenuIte
         if reason:
             refused.append((row.line_number, reason, row.text[:120]))
     if not lines:
-        raise DataError([Problem(what="no line has a time, an item and a quantity", remedy="Export sales by item with date, time and quantity as CSV.", file=name)])  # fmt: skip
+        raise DataError(
+            [
+                Problem(
+                    what="no line has a time, an item and a quantity",
+                    remedy="Export sales by item with date, time and quantity as CSV.",
+                    file=name,
+                )
+            ]
+        )
     return Sales(
         name=name,
         lines=tuple(lines),
@@ -141,18 +156,26 @@ def read_sales(stream: BinaryIO, name: str, trade: Trade, menu: Sequence[MenuIte
 
 
 def _step(lines: Sequence[SoldLine]) -> float:
-    """Seconds a line stands for: the coarsest of an hour and half an hour that every time is a multiple of."""
-    return next((step for step in (3600.0, 1800.0) if all(line.second_s % step == 0 for line in lines)), STEP_S)
+    """Seconds a line stands for: the coarsest of an hour and half an hour that every time is a multiple
+    of.
+    """
+    return next(
+        (step for step in (3600.0, 1800.0) if all(line.second_s % step == 0 for line in lines)), STEP_S
+    )
 
 
 def _columns(shape: table.Shape, rows: Sequence[table.Row], menu: Sequence[MenuItem], name: str) -> _Columns:
     header = [cell.strip() for cell in shape.header] or [""] * shape.width_count
-    sample = [row.cells for row in rows[:400] if len(row.cells) >= len(header) - 1 and not _is_total(row.cells)]
+    sample = [
+        row.cells for row in rows[:400] if len(row.cells) >= len(header) - 1 and not _is_total(row.cells)
+    ]
     body = [[cells[i].strip() if i < len(cells) else "" for cells in sample] for i in range(len(header))]
     known = {n for item in menu for n in item.names}
     found = _Columns()
     stamps = [
-        i for i, cells in enumerate(body) if cells and sum(_moment(c) is not None for c in cells) > 0.8 * len(cells)
+        i
+        for i, cells in enumerate(body)
+        if cells and sum(_moment(c) is not None for c in cells) > 0.8 * len(cells)
     ]
     for i in stamps:
         first = next(m for m in map(_moment, body[i]) if m is not None)
@@ -174,7 +197,9 @@ def _columns(shape: table.Shape, rows: Sequence[table.Row], menu: Sequence[MenuI
     in_menu = {i: sum(plain(c) in known for c in body[i]) for i in words if i not in taken}
     by_word = [i for i in words if i not in taken and ITEM_WORDS.search(header[i])]
     found.item = (
-        max(in_menu, key=lambda i: (in_menu[i], i in by_word, len(set(body[i]))), default=-1) if in_menu else -1
+        max(in_menu, key=lambda i: (in_menu[i], i in by_word, len(set(body[i]))), default=-1)
+        if in_menu
+        else -1
     )
     found.order = next(
         (i for i in (*numbers, *words) if ORDER_WORDS.search(header[i]) and i not in (*taken, found.item)), -1
@@ -183,9 +208,21 @@ def _columns(shape: table.Shape, rows: Sequence[table.Row], menu: Sequence[MenuI
     found.quantity = named[0] if named else -1
     columns_known = [i for i in numbers if plain(header[i]) in known]
     if found.item < 0 and numbers and header[numbers[0]]:
-        found.wide = tuple((i, header[i]) for i in (columns_known or numbers) if i not in (found.order, found.void))
+        found.wide = tuple(
+            (i, header[i]) for i in columns_known or numbers if i not in (found.order, found.void)
+        )
     if found.date < 0 or (found.item < 0 and not found.wide):
-        raise DataError([Problem(what="no column of " + ("dates" if found.date < 0 else "items") + " was found", remedy="Export with a date, a time, the item and how many were sold.", file=name, line_number=shape.first_line_number, line=rows[0].text[:120] if rows else "")])  # fmt: skip
+        raise DataError(
+            [
+                Problem(
+                    what="no column of " + ("dates" if found.date < 0 else "items") + " was found",
+                    remedy="Export with a date, a time, the item and how many were sold.",
+                    file=name,
+                    line_number=shape.first_line_number,
+                    line=rows[0].text[:120] if rows else "",
+                )
+            ]
+        )
     return found
 
 
@@ -211,7 +248,15 @@ def _order(rows: Sequence[table.Row], columns: _Columns, name: str, notes: list[
     mark = next((c for c in "/.-" if c in cell), "/")
     found = moments.date_order(list(dict.fromkeys(dates)), mark)
     if not found.order:
-        raise DataError([Problem(what="the dates fit no order of day, month and year", remedy="Export dates as 2026-11-25.", file=name)])  # fmt: skip
+        raise DataError(
+            [
+                Problem(
+                    what="the dates fit no order of day, month and year",
+                    remedy="Export dates as 2026-11-25.",
+                    file=name,
+                )
+            ]
+        )
     if len(found.choices) > 1:
         notes.append(
             Note(
@@ -281,7 +326,8 @@ def _count(text: str) -> float | None:
 def pieces(sales: Iterable[Sales], trade: Trade, menu: Sequence[MenuItem]) -> History:
     """Pieces by series, business day and quarter hour.
 
-    What was sold outside the day's hours counts to its first or last quarter hour. A refund takes its pieces back in its own quarter hour, never below zero.
+    What was sold outside the day's hours counts to its first or last quarter hour. A refund takes its pieces
+    back in its own quarter hour, never below zero.
     """
     exports = list(sales)
     lines = [(line, max(1, round(one.step_s / STEP_S))) for one in exports for line in one.lines]
@@ -318,10 +364,15 @@ def pieces(sales: Iterable[Sales], trade: Trade, menu: Sequence[MenuItem]) -> Hi
     for n, low, high in outages:
         grid[:, n, low:high] = np.nan
     return History(
-        series=tuple(series), dates=tuple(dates), start_s=start, pieces_n=grid, unmapped=tuple(sorted(unmapped.items(), key=lambda x: -x[1])),
+        series=tuple(series),
+        dates=tuple(dates),
+        start_s=start,
+        pieces_n=grid,
+        unmapped=tuple(sorted(unmapped.items(), key=lambda x: -x[1])),
         catering=tuple((*key, count) for key, count in sorted(catering.items())),
-        outages=tuple((dates[n], start + low * STEP_S, start + high * STEP_S) for n, low, high in outages), voided_n=voided,
-    )  # fmt: skip
+        outages=tuple((dates[n], start + low * STEP_S, start + high * STEP_S) for n, low, high in outages),
+        voided_n=voided,
+    )
 
 
 def _catering_orders(
@@ -336,7 +387,9 @@ def _catering_orders(
 
 
 def _outages(whole: Array, start: float, trade: Trade) -> list[tuple[int, int, int]]:
-    """Silences (day, first, end) in open hours that the usual sales of that time would leave less than once in SILENCE_CHANCE."""
+    """Silences (day, first, end) in open hours that the usual sales of that time would leave less than once
+    in SILENCE_CHANCE.
+    """
     usual = np.median(whole, axis=0) if len(whole) > 4 else whole.mean(axis=0)
     busy = usual > 0
     spread = (

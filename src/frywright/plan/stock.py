@@ -1,7 +1,7 @@
 """What is on the shelf: first out, a hold life, lost sales. Exact without following single pieces.
 
-With A_t the units made available up to slot t and o_t the units gone (sold or thrown away): at every slot what is older than the hold life
-goes first, ``o = max(o, A[t - hold])``, then ``sale = min(D_t, A_t - o)``.
+With A_t the units made available up to slot t and o_t the units gone (sold or thrown away): at every slot
+what is older than the hold life goes first, ``o = max(o, A[t - hold])``, then ``sale = min(D_t, A_t - o)``.
 """
 
 from __future__ import annotations
@@ -32,7 +32,8 @@ class Shelf:
 def first_out(made: ArrayLike, demand: ArrayLike, hold_slots: int) -> Shelf:
     """Serve demand from stock, oldest first; what is held ``hold_slots`` slots is thrown away.
 
-    Units made in slot t may be sold in slots t to t + hold_slots - 1. What is left after the last slot is waste.
+    Units made in slot t may be sold in slots t to t + hold_slots - 1. What is left after the last slot is
+    waste.
 
     Parameters
     ----------

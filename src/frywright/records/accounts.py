@@ -1,6 +1,8 @@
-"""Accounts, devices and sessions. Passwords and PINs are kept as Argon2id, tokens as SHA-256; none of it is in exports or backups.
+"""Accounts, devices and sessions. Passwords and PINs are kept as Argon2id, tokens as SHA-256; none of it is
+in exports or backups.
 
-They may change and are therefore no entries; :mod:`frywright.workbench.people` records what is done with them.
+They may change and are therefore no entries; :mod:`frywright.workbench.people` records what is done with
+them.
 """
 
 from __future__ import annotations
@@ -19,7 +21,9 @@ from frywright.records.tables import ACCOUNT, DEVICE, SESSION
 
 IDLE_S, LONGEST_S = 12 * 3600.0, 7 * 86400.0
 PIN_IDLE_S = 15 * 60.0
-"""A session by password ends after half a day unused or a week; one by PIN on a shared device after a quarter of an hour (project's own rules)."""
+"""A session by password ends after half a day unused or a week; one by PIN on a shared device after a quarter
+of an hour (project's own rules).
+"""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -91,13 +95,25 @@ class Accounts:
     def accounts(self) -> list[Account]:
         """Everybody, by name."""
         with self._engine.connect() as connection:
-            return [Account(**row._mapping) for row in connection.execute(sa.select(ACCOUNT).order_by(ACCOUNT.c.name))]
+            return [
+                Account(**row._mapping)
+                for row in connection.execute(sa.select(ACCOUNT).order_by(ACCOUNT.c.name))
+            ]
 
     def keep(self, account: Account) -> None:
         """Add or change an account; its sessions end."""
-        values = {"role": account.role, "password_hash": account.password_hash, "pin_hash": account.pin_hash, "active": account.active}  # fmt: skip
+        values = {
+            "role": account.role,
+            "password_hash": account.password_hash,
+            "pin_hash": account.pin_hash,
+            "active": account.active,
+        }
         known = self.account(account.name) is not None
-        change = ACCOUNT.update().where(ACCOUNT.c.name == account.name).values(**values) if known else ACCOUNT.insert().values(name=account.name, **values)  # fmt: skip
+        change = (
+            ACCOUNT.update().where(ACCOUNT.c.name == account.name).values(**values)
+            if known
+            else ACCOUNT.insert().values(name=account.name, **values)
+        )
         self._do(change, SESSION.delete().where(SESSION.c.name == account.name))
 
     def add_device(self, name: str, role: str) -> str:
@@ -108,26 +124,38 @@ class Accounts:
 
     def device(self, token: str) -> Device | None:
         """The active device of a token, or None."""
-        row = self._one(sa.select(DEVICE).where(DEVICE.c.token_hash == digest(token), DEVICE.c.active.is_(True)))
+        row = self._one(
+            sa.select(DEVICE).where(DEVICE.c.token_hash == digest(token), DEVICE.c.active.is_(True))
+        )
         return Device(**row._mapping) if row else None
 
     def devices(self) -> list[Device]:
         """Every device."""
         with self._engine.connect() as connection:
-            return [Device(**row._mapping) for row in connection.execute(sa.select(DEVICE).order_by(DEVICE.c.name))]
+            return [
+                Device(**row._mapping)
+                for row in connection.execute(sa.select(DEVICE).order_by(DEVICE.c.name))
+            ]
 
     def revoke_device(self, name: str) -> None:
         """Let a device in no more; sessions on it end."""
         hashes = [d.token_hash for d in self.devices() if d.name == name]
-        self._do(DEVICE.update().where(DEVICE.c.name == name).values(active=False), SESSION.delete().where(SESSION.c.device_hash.in_(hashes)))  # fmt: skip
+        self._do(
+            DEVICE.update().where(DEVICE.c.name == name).values(active=False),
+            SESSION.delete().where(SESSION.c.device_hash.in_(hashes)),
+        )
 
     def begin(self, name: str, now: dt.datetime, device_hash: str = "", old: str = "") -> str:
-        """A new session; its token. The one it takes the place of ends, so that no token outlives a sign-in."""
+        """A new session; its token. The one it takes the place of ends, so that no token outlives a
+        sign-in.
+        """
         token, moment = secrets.token_urlsafe(32), stamp(now)
         self._do(
             SESSION.delete().where(SESSION.c.token_hash == digest(old)),
-            SESSION.insert().values(token_hash=digest(token), name=name, device_hash=device_hash, begun_at=moment, seen_at=moment),
-        )  # fmt: skip
+            SESSION.insert().values(
+                token_hash=digest(token), name=name, device_hash=device_hash, begun_at=moment, seen_at=moment
+            ),
+        )
         return token
 
     def session(self, token: str, now: dt.datetime) -> Session | None:

@@ -1,7 +1,9 @@
-"""Copies of a store that are checked as they are made and as they are read: one file with every entry and every original file.
+"""Copies of a store that are checked as they are made and as they are read: one file with every entry and
+every original file.
 
-A backup is a zip archive: ``entries.jsonl`` (one entry a line, in order), ``files/<hash>`` (originals) and ``manifest.json``. It is read back
-entry by entry against the hash chain, so that a damaged or forged one is refused at its place; nothing in it decides where a file is written.
+A backup is a zip archive: ``entries.jsonl`` (one entry a line, in order), ``files/<hash>`` (originals) and
+``manifest.json``. It is read back entry by entry against the hash chain, so that a damaged or forged one is
+refused at its place; nothing in it decides where a file is written.
 """
 
 from __future__ import annotations
@@ -46,7 +48,8 @@ class _Text:
 
 
 def backup(store: Store, out: Path, progress: Callable[[int], None] = lambda n: None) -> Manifest:
-    """Write a backup while the store is in use: everything up to the newest entry at the start; checked before it takes its name.
+    """Write a backup while the store is in use: everything up to the newest entry at the start; checked
+    before it takes its name.
 
     Raises
     ------
@@ -60,9 +63,16 @@ def backup(store: Store, out: Path, progress: Callable[[int], None] = lambda n: 
         with zipfile.ZipFile(part, "w", zipfile.ZIP_DEFLATED, compresslevel=1) as archive:
             with archive.open("entries.jsonl", "w", force_zip64=True) as stream:
                 count = json_lines(_until(store.entries(), end, progress), _Text(stream))  # type: ignore[arg-type]
-            names = sorted(p.name for p in files.folder.iterdir() if len(p.name) == 64) if files.folder.exists() else []
+            names = (
+                sorted(p.name for p in files.folder.iterdir() if len(p.name) == 64)
+                if files.folder.exists()
+                else []
+            )
             for name in names:
-                with files.open(name) as source, archive.open(f"files/{name}", "w", force_zip64=True) as target:
+                with (
+                    files.open(name) as source,
+                    archive.open(f"files/{name}", "w", force_zip64=True) as target,
+                ):
                     while piece := source.read(1 << 20):
                         target.write(piece)
             last = _last_hash(store, end)
@@ -107,7 +117,11 @@ def check(path: Path) -> Manifest:
         count, previous = 0, GENESIS
         with archive.open("entries.jsonl") as stream:
             for item in read_lines(stream):
-                if item.number != count + 1 or item.previous_hash != previous or chain_hash(previous, item.number, item.entry, item.recorded_at) != item.hash:  # fmt: skip
+                if (
+                    item.number != count + 1
+                    or item.previous_hash != previous
+                    or chain_hash(previous, item.number, item.entry, item.recorded_at) != item.hash
+                ):
                     raise RecordError(f"The backup's chain breaks at entry {item.number}.")
                 count, previous = item.number, item.hash
         if (count, previous) != (told.entries_count, told.last_hash):
@@ -116,7 +130,8 @@ def check(path: Path) -> Manifest:
 
 
 def restore(path: Path, store: Store) -> Manifest:
-    """Put a backup into an empty store, entry by entry against the chain, and its original files by their content.
+    """Put a backup into an empty store, entry by entry against the chain, and its original files by their
+    content.
 
     Raises
     ------
@@ -150,7 +165,9 @@ def import_lines(stream: BinaryIO, store: Store) -> int:
 
 def _empty(store: Store) -> None:
     if store.last().number:
-        raise RecordError("The store holds entries already: restore into a new one, so that nothing is mixed.")
+        raise RecordError(
+            "The store holds entries already: restore into a new one, so that nothing is mixed."
+        )
 
 
 def _add(store: Store, items: Iterable[Recorded]) -> int:
@@ -178,7 +195,9 @@ def _restore_file(archive: zipfile.ZipFile, info: zipfile.ZipInfo, files: Attach
     if len(name) != 64 or not set(name) <= set("0123456789abcdef"):
         raise RecordError(f"The backup names a file {info.filename[:80]!r}, which is no hash.")
     if info.file_size > LARGEST_FILE_BYTES:
-        raise RecordError(f"File {name[:12]}… of the backup is larger than {LARGEST_FILE_BYTES // 1_000_000} MB.")
+        raise RecordError(
+            f"File {name[:12]}… of the backup is larger than {LARGEST_FILE_BYTES // 1_000_000} MB."
+        )
     with archive.open(info) as stream:
         kept, _ = files.keep(stream)  # type: ignore[arg-type]
     if kept != name:
@@ -201,8 +220,14 @@ def _manifest(archive: zipfile.ZipFile) -> Manifest:
         told = json.loads(archive.read(info))
         archive.getinfo("entries.jsonl")
         if told["format"] != FORMAT:
-            raise RecordError(f"The backup has format {str(told['format'])[:40]!r}; this program reads {FORMAT}.")
-        return Manifest(entries_count=int(told["entries_count"]), last_hash=str(told["last_hash"]), files_count=int(told["files_count"]))  # fmt: skip
+            raise RecordError(
+                f"The backup has format {str(told['format'])[:40]!r}; this program reads {FORMAT}."
+            )
+        return Manifest(
+            entries_count=int(told["entries_count"]),
+            last_hash=str(told["last_hash"]),
+            files_count=int(told["files_count"]),
+        )
     except (KeyError, ValueError, TypeError) as error:
         raise RecordError(f"The backup's manifest cannot be read: {error}") from error
 
@@ -225,9 +250,20 @@ def read_lines(stream: Any) -> Iterator[Recorded]:
         try:
             row = json.loads(line)
             entry = Entry(
-                kind=row["kind"], happened_at=unstamp(row["happened_at"]), author=row["author"], payload=row["payload"], replaces=row["replaces"], versions=row["versions"],
-            )  # fmt: skip
-            item = Recorded(number=int(row["number"]), entry=entry, recorded_at=unstamp(row["recorded_at"]), previous_hash=row["previous_hash"], hash=row["hash"])  # fmt: skip
+                kind=row["kind"],
+                happened_at=unstamp(row["happened_at"]),
+                author=row["author"],
+                payload=row["payload"],
+                replaces=row["replaces"],
+                versions=row["versions"],
+            )
+            item = Recorded(
+                number=int(row["number"]),
+                entry=entry,
+                recorded_at=unstamp(row["recorded_at"]),
+                previous_hash=row["previous_hash"],
+                hash=row["hash"],
+            )
         except (ValueError, KeyError, TypeError, AttributeError) as error:
             raise RecordError(f"Line {number} is no entry of ours: {error}") from error
         yield item

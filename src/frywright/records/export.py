@@ -26,11 +26,17 @@ RISKY = ("=", "+", "-", "@", "\t", "\r")
 def _row(item: Recorded) -> dict[str, object]:
     entry = item.entry
     return {
-        "number": item.number, "kind": entry.kind, "happened_at": stamp(entry.happened_at),
-        "recorded_at": stamp(item.recorded_at), "author": entry.author, "replaces": entry.replaces,
-        "payload": dict(entry.payload), "versions": dict(entry.versions),
-        "previous_hash": item.previous_hash, "hash": item.hash,
-    }  # fmt: skip
+        "number": item.number,
+        "kind": entry.kind,
+        "happened_at": stamp(entry.happened_at),
+        "recorded_at": stamp(item.recorded_at),
+        "author": entry.author,
+        "replaces": entry.replaces,
+        "payload": dict(entry.payload),
+        "versions": dict(entry.versions),
+        "previous_hash": item.previous_hash,
+        "hash": item.hash,
+    }
 
 
 def json_lines(entries: Iterable[Recorded], out: TextIO) -> int:
@@ -50,5 +56,7 @@ def csv_table(entries: Iterable[Recorded], out: TextIO) -> int:
     for item in entries:
         count += 1
         row = {k: canonical(v) if isinstance(v, dict) else v for k, v in _row(item).items()}
-        writer.writerow({k: "'" + v if isinstance(v, str) and v.startswith(RISKY) else v for k, v in row.items()})
+        writer.writerow(
+            {k: "'" + v if isinstance(v, str) and v.startswith(RISKY) else v for k, v in row.items()}
+        )
     return count

@@ -81,7 +81,10 @@ class Writer:
         """
         number = self._number + 1
         if item.number != number or item.previous_hash != self._hash:
-            raise RecordError(f"Entry {item.number} of the backup does not follow entry {self._number}; nothing of this block was written.")  # fmt: skip
+            raise RecordError(
+                f"Entry {item.number} of the backup does not follow entry {self._number}; nothing of this"
+                " block was written."
+            )
         if chain_hash(self._hash, number, item.entry, item.recorded_at) != item.hash:
             raise RecordError(f"Entry {number} of the backup was changed: its hash does not fit.")
         self._append(item.entry, item.recorded_at)
@@ -91,13 +94,23 @@ class Writer:
             self._check_replaced(entry.replaces)
         number = self._number + 1
         link = chain_hash(self._hash, number, entry, recorded_at)
-        self.connection.execute(ENTRY.insert().values(
-            number=number, kind=entry.kind, happened_at=stamp(entry.happened_at),
-            recorded_at=stamp(recorded_at), author=entry.author, payload=canonical(dict(entry.payload)),
-            replaces=entry.replaces, versions=canonical(dict(entry.versions)),
-            previous_hash=self._hash, hash=link,
-        ))  # fmt: skip
-        done = Recorded(number=number, entry=entry, recorded_at=recorded_at, previous_hash=self._hash, hash=link)
+        self.connection.execute(
+            ENTRY.insert().values(
+                number=number,
+                kind=entry.kind,
+                happened_at=stamp(entry.happened_at),
+                recorded_at=stamp(recorded_at),
+                author=entry.author,
+                payload=canonical(dict(entry.payload)),
+                replaces=entry.replaces,
+                versions=canonical(dict(entry.versions)),
+                previous_hash=self._hash,
+                hash=link,
+            )
+        )
+        done = Recorded(
+            number=number, entry=entry, recorded_at=recorded_at, previous_hash=self._hash, hash=link
+        )
         self._number, self._hash = number, link
         return done
 
@@ -107,7 +120,8 @@ class Writer:
         newer = self.connection.execute(sa.select(ENTRY.c.number).where(ENTRY.c.replaces == number)).scalar()
         if newer is not None:
             raise RecordError(
-                f"Entry {number} was already replaced by entry {newer}. Look at both and replace {newer} instead."
+                f"Entry {number} was already replaced by entry {newer}. Look at both and replace {newer}"
+                " instead."
             )
 
 
@@ -120,9 +134,15 @@ class Store:
         self.sqlite = sa.make_url(url).get_backend_name() == "sqlite"
         # A file is opened for each block and closed after it, so that nothing lingers.
         try:
-            self.engine = sa.create_engine(url, poolclass=sa.NullPool) if self.sqlite else sa.create_engine(url, pool_pre_ping=True)  # fmt: skip
+            self.engine = (
+                sa.create_engine(url, poolclass=sa.NullPool)
+                if self.sqlite
+                else sa.create_engine(url, pool_pre_ping=True)
+            )
         except ModuleNotFoundError as error:
-            raise RecordError("A PostgreSQL store needs the extra: pip install 'frywright[postgres]'.") from error
+            raise RecordError(
+                "A PostgreSQL store needs the extra: pip install 'frywright[postgres]'."
+            ) from error
         if self.sqlite:
             event.listen(self.engine, "connect", _prepare)
         self._upgrade()
@@ -141,7 +161,10 @@ class Store:
         if name.startswith(("postgresql://", "postgres://")):
             name = "postgresql+psycopg://" + name.split("://", 1)[1]
         if not name.startswith("postgresql+psycopg://"):
-            raise RecordError(f"{name.split('://')[0]} is no store we know: name a file, or postgresql://user@host/database.")  # fmt: skip
+            raise RecordError(
+                f"{name.split('://')[0]} is no store we know: name a file, or"
+                " postgresql://user@host/database."
+            )
         return cls(name, now)
 
     def close(self) -> None:
@@ -150,7 +173,9 @@ class Store:
 
     @property
     def files(self) -> Path:
-        """Folder of original files: beside an SQLite store; for PostgreSQL by ``FRYWRIGHT_FILES``, else ``var/<database>.files``."""
+        """Folder of original files: beside an SQLite store; for PostgreSQL by ``FRYWRIGHT_FILES``, else
+        ``var/<database>.files``.
+        """
         database = str(self.engine.url.database)
         if self.sqlite:
             return Path(f"{database}.files")
@@ -163,7 +188,10 @@ class Store:
         except sa.exc.DatabaseError as error:
             raise RecordError(f"{self.engine.url.database} is not a store of ours: {error.orig}") from error
         if found is not None and found > NEWEST_SCHEMA:
-            raise RecordError(f"The store has schema {found}, newer than this program knows ({NEWEST_SCHEMA}). Update the program; nothing was written.")  # fmt: skip
+            raise RecordError(
+                f"The store has schema {found}, newer than this program knows ({NEWEST_SCHEMA}). Update the"
+                " program; nothing was written."
+            )
         if found != NEWEST_SCHEMA:
             from alembic import command
             from alembic.config import Config
@@ -182,7 +210,9 @@ class Store:
 
     @contextmanager
     def writing(self) -> Iterator[Writer]:
-        """One transaction; kept when the block ends, undone when it raises. Writers take turns; a block inside a block belongs to the outer one."""
+        """One transaction; kept when the block ends, undone when it raises. Writers take turns; a block
+        inside a block belongs to the outer one.
+        """
         outer = self._open.get()
         if outer is not None:
             yield outer
@@ -203,8 +233,12 @@ class Store:
                 self._open.reset(mark)
             connection.commit()
 
-    def entries(self, kind: str | None = None, *, newest_first: bool = False, after: int | None = None) -> Iterator[Recorded]:  # fmt: skip
-        """Entries in order of number, read in blocks so that memory stays bounded; ``after`` a number, or before it when newest come first."""
+    def entries(
+        self, kind: str | None = None, *, newest_first: bool = False, after: int | None = None
+    ) -> Iterator[Recorded]:
+        """Entries in order of number, read in blocks so that memory stays bounded; ``after`` a number, or
+        before it when newest come first.
+        """
         while True:
             order = ENTRY.c.number.desc() if newest_first else ENTRY.c.number
             query = sa.select(ENTRY).order_by(order).limit(READ_BLOCK)
@@ -223,8 +257,12 @@ class Store:
         """Entries that happened in a span, by when they happened, read in blocks."""
         low, last = stamp(since), 0
         while True:
-            place = sa.or_(ENTRY.c.happened_at > low, sa.and_(ENTRY.c.happened_at == low, ENTRY.c.number > last))
-            query = sa.select(ENTRY).where(ENTRY.c.happened_at >= low, place, ENTRY.c.happened_at < stamp(until))
+            place = sa.or_(
+                ENTRY.c.happened_at > low, sa.and_(ENTRY.c.happened_at == low, ENTRY.c.number > last)
+            )
+            query = sa.select(ENTRY).where(
+                ENTRY.c.happened_at >= low, place, ENTRY.c.happened_at < stamp(until)
+            )
             if kind is not None:
                 query = query.where(ENTRY.c.kind == kind)
             query = query.order_by(ENTRY.c.happened_at, ENTRY.c.number).limit(READ_BLOCK)
@@ -267,7 +305,8 @@ class Store:
         return Point(number=row.number, hash=row.hash) if row else Point()
 
     def verify(self, since: Point | None = None) -> tuple[int, str]:
-        """Walk the chain from its start, or from a place already checked; number of entries and the last hash.
+        """Walk the chain from its start, or from a place already checked; number of entries and the last
+        hash.
 
         Raises
         ------
@@ -295,7 +334,10 @@ class Store:
                 who, stamps = (row.kind, row.author, row.replaces), (row.happened_at, row.recorded_at)
                 found = row_hash(previous, row.number, who, stamps, (row.payload, row.versions))
                 if row.number != count or row.previous_hash != previous or found != row.hash:
-                    raise RecordError(f"The chain breaks at entry {row.number}: it was changed, removed or added outside the program.")  # fmt: skip
+                    raise RecordError(
+                        f"The chain breaks at entry {row.number}: it was changed, removed or added outside"
+                        " the program."
+                    )
                 previous = row.hash
             if len(block) < READ_BLOCK:
                 break
@@ -304,10 +346,17 @@ class Store:
 
 def _recorded(row: Any) -> Recorded:
     entry = Entry(
-        kind=row.kind, happened_at=unstamp(row.happened_at), author=row.author, payload=json.loads(row.payload),
-        replaces=row.replaces, versions=json.loads(row.versions),
-    )  # fmt: skip
+        kind=row.kind,
+        happened_at=unstamp(row.happened_at),
+        author=row.author,
+        payload=json.loads(row.payload),
+        replaces=row.replaces,
+        versions=json.loads(row.versions),
+    )
     return Recorded(
-        number=row.number, entry=entry, recorded_at=unstamp(row.recorded_at),
-        previous_hash=row.previous_hash, hash=row.hash,
-    )  # fmt: skip
+        number=row.number,
+        entry=entry,
+        recorded_at=unstamp(row.recorded_at),
+        previous_hash=row.previous_hash,
+        hash=row.hash,
+    )

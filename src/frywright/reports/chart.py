@@ -18,34 +18,65 @@ def cook_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
     names = [words["oil"], *(p["name"] for p in curves["pieces"])]
     colours = [OIL, *(HEAT if p["heavy"] else INK for p in curves["pieces"])]
     temperature = {
-        "width": 640, "height": 300, "layer": [
-            {"data": {"values": rows}, "mark": {"type": "line", "strokeWidth": 1.8}, "encoding": {
-                "x": {"field": "t", "type": "quantitative", "title": words["minutes"]},
-                "y": {"field": "y", "type": "quantitative", "title": curves["degree"], "scale": {"zero": False}},
-                "color": {"field": "name", "type": "nominal", "title": None, "scale": {"domain": names, "range": colours}},
-                "strokeDash": {"field": "name", "type": "nominal", "title": None,
-                               "scale": {"domain": names, "range": [list(DASHES[i % len(DASHES)]) for i in range(len(names))]}},
-            }},
+        "width": 640,
+        "height": 300,
+        "layer": [
+            {
+                "data": {"values": rows},
+                "mark": {"type": "line", "strokeWidth": 1.8},
+                "encoding": {
+                    "x": {"field": "t", "type": "quantitative", "title": words["minutes"]},
+                    "y": {
+                        "field": "y",
+                        "type": "quantitative",
+                        "title": curves["degree"],
+                        "scale": {"zero": False},
+                    },
+                    "color": {
+                        "field": "name",
+                        "type": "nominal",
+                        "title": None,
+                        "scale": {"domain": names, "range": colours},
+                    },
+                    "strokeDash": {
+                        "field": "name",
+                        "type": "nominal",
+                        "title": None,
+                        "scale": {
+                            "domain": names,
+                            "range": [list(DASHES[i % len(DASHES)]) for i in range(len(names))],
+                        },
+                    },
+                },
+            },
             *_rules(view),
         ],
-    }  # fmt: skip
+    }
     pressure = {
-        "width": 640, "height": 90,
+        "width": 640,
+        "height": 90,
         "data": {"values": [{"t": t, "y": y} for t, y in zip(minutes, curves["gauge"], strict=True)]},
         "mark": {"type": "area", "color": OIL, "opacity": 0.35, "line": {"color": OIL}},
         "encoding": {
             "x": {"field": "t", "type": "quantitative", "title": words["minutes"]},
-            "y": {"field": "y", "type": "quantitative", "title": f"{words['pressure']} ({curves['pressure_unit']})"},
+            "y": {
+                "field": "y",
+                "type": "quantitative",
+                "title": f"{words['pressure']} ({curves['pressure_unit']})",
+            },
         },
-    }  # fmt: skip
+    }
     return {
         "$schema": "https://vega.github.io/schema/vega-lite/v5.json",
         "description": view["headline"]["sentence"],
         "background": "white",
         "vconcat": [temperature, pressure],
-        "config": {"font": "Atkinson Hyperlegible", "axis": {"labelFontSize": 12, "titleFontSize": 13},
-                   "legend": {"labelFontSize": 12, "labelLimit": 260}},
-    }  # fmt: skip
+        "config": {
+            "font": "Atkinson Hyperlegible",
+            "axis": {"labelFontSize": 12, "titleFontSize": 13},
+            "legend": {"labelFontSize": 12, "labelLimit": 260},
+        },
+    }
 
 
 def card_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
@@ -54,42 +85,75 @@ def card_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
     minutes = [t / 60 for t in curves["time_s"]]
     piece = next(p for p in curves["pieces"] if p["name"] == coldest)
     lines = ((words["oil"], curves["oil"]), (coldest, piece["core"]))
-    rows = [{"t": t, "y": y, "name": name} for name, values in lines for t, y in zip(minutes, values, strict=True)]
-    ends = [{"t": minutes[len(minutes) // 4], "y": values[len(minutes) // 4], "name": name} for name, values in lines]
-    axis = {"x": {"field": "t", "type": "quantitative", "title": words["minutes"]},
-            "y": {"field": "y", "type": "quantitative", "title": curves["degree"], "scale": {"zero": False}}}  # fmt: skip
+    rows = [
+        {"t": t, "y": y, "name": name} for name, values in lines for t, y in zip(minutes, values, strict=True)
+    ]
+    ends = [
+        {"t": minutes[len(minutes) // 4], "y": values[len(minutes) // 4], "name": name}
+        for name, values in lines
+    ]
+    axis = {
+        "x": {"field": "t", "type": "quantitative", "title": words["minutes"]},
+        "y": {"field": "y", "type": "quantitative", "title": curves["degree"], "scale": {"zero": False}},
+    }
     marks = [{"t": m["time_s"] / 60, "text": m["text"]} for m in view["marks"]]
     return {
-        "$schema": "https://vega.github.io/schema/vega-lite/v5.json", "description": view["headline"]["sentence"],
-        "background": "white", "width": 980, "height": 330,
+        "$schema": "https://vega.github.io/schema/vega-lite/v5.json",
+        "description": view["headline"]["sentence"],
+        "background": "white",
+        "width": 980,
+        "height": 330,
         "layer": [
-            {"data": {"values": rows}, "mark": {"type": "line", "strokeWidth": 3.5, "color": "black"},
-             "encoding": {**axis, "strokeDash": {"field": "name", "type": "nominal", "legend": None}}},
-            {"data": {"values": ends}, "mark": {"type": "text", "align": "left", "dy": -14, "fontSize": 26},
-             "encoding": {**axis, "text": {"field": "name"}}},
-            {"data": {"values": marks}, "mark": {"type": "rule", "strokeDash": [4, 4], "strokeWidth": 1.5},
-             "encoding": {"x": {"field": "t", "type": "quantitative"}}},
-            {"data": {"values": marks}, "mark": {"type": "text", "angle": 270, "align": "right", "dy": -8, "y": 6, "fontSize": 24},
-             "encoding": {"x": {"field": "t", "type": "quantitative"}, "text": {"field": "text"}}},
+            {
+                "data": {"values": rows},
+                "mark": {"type": "line", "strokeWidth": 3.5, "color": "black"},
+                "encoding": {**axis, "strokeDash": {"field": "name", "type": "nominal", "legend": None}},
+            },
+            {
+                "data": {"values": ends},
+                "mark": {"type": "text", "align": "left", "dy": -14, "fontSize": 26},
+                "encoding": {**axis, "text": {"field": "name"}},
+            },
+            {
+                "data": {"values": marks},
+                "mark": {"type": "rule", "strokeDash": [4, 4], "strokeWidth": 1.5},
+                "encoding": {"x": {"field": "t", "type": "quantitative"}},
+            },
+            {
+                "data": {"values": marks},
+                "mark": {"type": "text", "angle": 270, "align": "right", "dy": -8, "y": 6, "fontSize": 24},
+                "encoding": {"x": {"field": "t", "type": "quantitative"}, "text": {"field": "text"}},
+            },
         ],
-        "config": {"font": "Atkinson Hyperlegible", "axis": {"labelFontSize": 24, "titleFontSize": 26, "titleFontWeight": "normal"}},
-    }  # fmt: skip
+        "config": {
+            "font": "Atkinson Hyperlegible",
+            "axis": {"labelFontSize": 24, "titleFontSize": 26, "titleFontWeight": "normal"},
+        },
+    }
 
 
 def _rules(view: dict[str, Any]) -> list[dict[str, Any]]:
     marks = [{"t": m["time_s"] / 60, "text": m["text"]} for m in view["marks"]]
     out: list[dict[str, Any]] = [
-        {"data": {"values": marks}, "mark": {"type": "rule", "color": RULE, "strokeDash": [3, 3]},
-         "encoding": {"x": {"field": "t", "type": "quantitative"}}},
-        {"data": {"values": marks}, "mark": {"type": "text", "angle": 270, "align": "right", "dy": -6, "y": 4, "color": INK},
-         "encoding": {"x": {"field": "t", "type": "quantitative"}, "text": {"field": "text"}}},
-    ]  # fmt: skip
+        {
+            "data": {"values": marks},
+            "mark": {"type": "rule", "color": RULE, "strokeDash": [3, 3]},
+            "encoding": {"x": {"field": "t", "type": "quantitative"}},
+        },
+        {
+            "data": {"values": marks},
+            "mark": {"type": "text", "angle": 270, "align": "right", "dy": -6, "y": 4, "color": INK},
+            "encoding": {"x": {"field": "t", "type": "quantitative"}, "text": {"field": "text"}},
+        },
+    ]
     if view["limit"]:
-        out.append({
-            "data": {"values": [{"y": view["limit"]["value"]}]},
-            "mark": {"type": "rule", "color": HEAT, "strokeWidth": 1.5, "strokeDash": [2, 2]},
-            "encoding": {"y": {"field": "y", "type": "quantitative"}},
-        })  # fmt: skip
+        out.append(
+            {
+                "data": {"values": [{"y": view["limit"]["value"]}]},
+                "mark": {"type": "rule", "color": HEAT, "strokeWidth": 1.5, "strokeDash": [2, 2]},
+                "encoding": {"y": {"field": "y", "type": "quantitative"}},
+            }
+        )
     return out
 
 

@@ -18,7 +18,9 @@ SIGNS = {b"\xff\xd8\xff": "jpg", b"\x89PNG\r\n\x1a\n": "png", b"GIF8": "gif", b"
 
 
 def pdf(template: str, name: str, data: Any, pictures: Mapping[str, bytes] | None = None) -> bytes:
-    """Compile a template with its data to PDF; ``pictures`` are files it may show, by the name it knows them by."""
+    """Compile a template with its data to PDF; ``pictures`` are files it may show, by the name it knows them
+    by.
+    """
     import typst
 
     if not pictures:
@@ -32,9 +34,16 @@ def pdf(template: str, name: str, data: Any, pictures: Mapping[str, bytes] | Non
 
 
 def _compiled(typst: Any, path: Path, name: str, data: Any) -> bytes:
-    return bytes(typst.compile(
-        path, font_paths=[folder()], ignore_system_fonts=True, format="pdf", sys_inputs={name: json.dumps(data, ensure_ascii=False)}, timestamp=0,
-    ))  # fmt: skip
+    return bytes(
+        typst.compile(
+            path,
+            font_paths=[folder()],
+            ignore_system_fonts=True,
+            format="pdf",
+            sys_inputs={name: json.dumps(data, ensure_ascii=False)},
+            timestamp=0,
+        )
+    )
 
 
 def picture_type(content: bytes) -> str:

@@ -6,7 +6,11 @@ from typing import Any
 
 from frywright.reports.chart import DASHES, HEAT, INK, OIL, RULE
 
-LIGHT = {"font": "Atkinson Hyperlegible", "axis": {"labelFontSize": 12, "titleFontSize": 13}, "legend": {"labelFontSize": 12, "labelLimit": 260}}  # fmt: skip
+LIGHT = {
+    "font": "Atkinson Hyperlegible",
+    "axis": {"labelFontSize": 12, "titleFontSize": 13},
+    "legend": {"labelFontSize": 12, "labelLimit": 260},
+}
 SCHEMA = "https://vega.github.io/schema/vega-lite/v5.json"
 COLOURS = {"oil": OIL, "core": HEAT, "display": RULE}
 
@@ -16,35 +20,95 @@ def log_spec(curves: dict[str, Any], words: dict[str, str], width: int = 720) ->
     minutes = [t / 60 for t in curves["time_s"]]
     rows = [
         {"t": t, "y": y, "name": c["name"]}
-        for c in curves["channels"] for t, y in zip(minutes, c["values"], strict=True) if y is not None
-    ]  # fmt: skip
+        for c in curves["channels"]
+        for t, y in zip(minutes, c["values"], strict=True)
+        if y is not None
+    ]
     names = [c["name"] for c in curves["channels"]]
     marks = [{"t": m["time_s"] / 60, "text": words.get(m["kind"], m["kind"])} for m in curves["marks"]]
     axis = {"field": "t", "type": "quantitative", "title": words["minutes"]}
     return {
-        "$schema": SCHEMA, "description": words["title"], "background": "white", "width": width, "height": 300, "layer": [
-            {"data": {"values": rows}, "mark": {"type": "line", "strokeWidth": 1.6}, "encoding": {
-                "x": axis, "y": {"field": "y", "type": "quantitative", "title": curves["degree"], "scale": {"zero": False}},
-                "color": {"field": "name", "type": "nominal", "title": None, "scale": {"domain": names, "range": [COLOURS.get(c["role"], INK) for c in curves["channels"]]}},
-                "strokeDash": {"field": "name", "type": "nominal", "title": None,
-                               "scale": {"domain": names, "range": [list(DASHES[i % len(DASHES)]) for i in range(len(names))]}},
-            }},
-            {"data": {"values": marks}, "mark": {"type": "rule", "color": RULE, "strokeDash": [3, 3]}, "encoding": {"x": {"field": "t", "type": "quantitative"}}},
-            {"data": {"values": marks}, "mark": {"type": "text", "angle": 270, "align": "right", "dy": -6, "y": 4, "color": INK},
-             "encoding": {"x": {"field": "t", "type": "quantitative"}, "text": {"field": "text"}}},
-        ], "config": LIGHT,
-    }  # fmt: skip
+        "$schema": SCHEMA,
+        "description": words["title"],
+        "background": "white",
+        "width": width,
+        "height": 300,
+        "layer": [
+            {
+                "data": {"values": rows},
+                "mark": {"type": "line", "strokeWidth": 1.6},
+                "encoding": {
+                    "x": axis,
+                    "y": {
+                        "field": "y",
+                        "type": "quantitative",
+                        "title": curves["degree"],
+                        "scale": {"zero": False},
+                    },
+                    "color": {
+                        "field": "name",
+                        "type": "nominal",
+                        "title": None,
+                        "scale": {
+                            "domain": names,
+                            "range": [COLOURS.get(c["role"], INK) for c in curves["channels"]],
+                        },
+                    },
+                    "strokeDash": {
+                        "field": "name",
+                        "type": "nominal",
+                        "title": None,
+                        "scale": {
+                            "domain": names,
+                            "range": [list(DASHES[i % len(DASHES)]) for i in range(len(names))],
+                        },
+                    },
+                },
+            },
+            {
+                "data": {"values": marks},
+                "mark": {"type": "rule", "color": RULE, "strokeDash": [3, 3]},
+                "encoding": {"x": {"field": "t", "type": "quantitative"}},
+            },
+            {
+                "data": {"values": marks},
+                "mark": {"type": "text", "angle": 270, "align": "right", "dy": -6, "y": 4, "color": INK},
+                "encoding": {"x": {"field": "t", "type": "quantitative"}, "text": {"field": "text"}},
+            },
+        ],
+        "config": LIGHT,
+    }
 
 
 def residual_spec(residuals: list[dict[str, Any]], words: dict[str, str], width: int = 720) -> dict[str, Any]:
     """Measured minus model over time for every fitted curve [K]."""
-    rows = [{"t": t / 60, "y": y, "name": r["name"]} for r in residuals for t, y in zip(r["time_s"], r["left"], strict=True) if len(r["time_s"]) > 1]  # fmt: skip
+    rows = [
+        {"t": t / 60, "y": y, "name": r["name"]}
+        for r in residuals
+        for t, y in zip(r["time_s"], r["left"], strict=True)
+        if len(r["time_s"]) > 1
+    ]
     names = sorted({row["name"] for row in rows})
     return {
-        "$schema": SCHEMA, "description": words["residual"], "background": "white", "width": width, "height": 140,
-        "data": {"values": rows}, "mark": {"type": "line", "strokeWidth": 1.4, "color": INK},
+        "$schema": SCHEMA,
+        "description": words["residual"],
+        "background": "white",
+        "width": width,
+        "height": 140,
+        "data": {"values": rows},
+        "mark": {"type": "line", "strokeWidth": 1.4, "color": INK},
         "encoding": {
-            "x": {"field": "t", "type": "quantitative", "title": words["since_drop"]}, "y": {"field": "y", "type": "quantitative", "title": words["residual"]},
-            "strokeDash": {"field": "name", "type": "nominal", "title": None, "scale": {"domain": names, "range": [list(DASHES[i % len(DASHES)]) for i in range(len(names))]}},
-        }, "config": LIGHT,
-    }  # fmt: skip
+            "x": {"field": "t", "type": "quantitative", "title": words["since_drop"]},
+            "y": {"field": "y", "type": "quantitative", "title": words["residual"]},
+            "strokeDash": {
+                "field": "name",
+                "type": "nominal",
+                "title": None,
+                "scale": {
+                    "domain": names,
+                    "range": [list(DASHES[i % len(DASHES)]) for i in range(len(names))],
+                },
+            },
+        },
+        "config": LIGHT,
+    }

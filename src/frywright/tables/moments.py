@@ -13,11 +13,36 @@ MOMENT = re.compile(
     r"(?:(\d{1,4}):(\d{2})(?::(\d{2})(?:[.,:](\d{1,6}))?)?\s*([AaPp])?\.?\s?(?:[Mm]\.?)?\s*(Z|[+-]\d{2}:?\d{2})?)?\s*$"
 )
 MONTHS = {
-    name: i // 2 + 1 for i, name in enumerate((
-        "jan", "ene", "feb", "feb", "mar", "mar", "apr", "abr", "may", "may", "jun", "jun", "jul", "jul", "aug", "ago",
-        "sep", "sep", "oct", "oct", "nov", "nov", "dec", "dic",
-    ))
-}  # fmt: skip
+    name: i // 2 + 1
+    for i, name in enumerate(
+        (
+            "jan",
+            "ene",
+            "feb",
+            "feb",
+            "mar",
+            "mar",
+            "apr",
+            "abr",
+            "may",
+            "may",
+            "jun",
+            "jun",
+            "jul",
+            "jul",
+            "aug",
+            "ago",
+            "sep",
+            "sep",
+            "oct",
+            "oct",
+            "nov",
+            "nov",
+            "dec",
+            "dic",
+        )
+    )
+}
 ORDERS = ("ymd", "dmy", "mdy", "ydm")
 LIKELY_SPAN_DAYS = 62
 DateText = tuple[str, str, str]
@@ -127,5 +152,9 @@ def date_order(dates: Sequence[DateText], separator: str) -> OrderFound:
     if not possible:
         return OrderFound(order="", choices=(), reason="no order of day, month and year fits every date")
     choices = tuple(o for o in ("mdy", "dmy", "ymd") if o in possible)
-    reason = "only this order gives possible dates in a row" if len(choices) == 1 else "more than one order is possible"
+    reason = (
+        "only this order gives possible dates in a row"
+        if len(choices) == 1
+        else "more than one order is possible"
+    )
     return OrderFound(order=choices[0], choices=choices, reason=reason)

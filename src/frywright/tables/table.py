@@ -24,8 +24,37 @@ LONGEST_LINE = 20_000
 SEPARATORS = (";", "\t", ",", "|", " ")
 SAMPLE_ROWS = 60
 NUMBER = re.compile(r"^[-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][-+]?\d+)?\s*(?:°|deg|º)?\s*[CcFfKk]?$")
-OPEN_MARKS = {"", "-", "--", "---", "----", "-----", "open", "o.l", "o.l.", "ol", "oc", "err", "error", "fault", "nan", "n/a",
-              "na", "#n/a", "null", "none", "inf", "-inf", "no data", "nosensor", "no sensor", "over", "under", "*", "?"}  # fmt: skip
+OPEN_MARKS = {
+    "",
+    "-",
+    "--",
+    "---",
+    "----",
+    "-----",
+    "open",
+    "o.l",
+    "o.l.",
+    "ol",
+    "oc",
+    "err",
+    "error",
+    "fault",
+    "nan",
+    "n/a",
+    "na",
+    "#n/a",
+    "null",
+    "none",
+    "inf",
+    "-inf",
+    "no data",
+    "nosensor",
+    "no sensor",
+    "over",
+    "under",
+    "*",
+    "?",
+}
 """Marks for a reading that is not there. Common practice, no source."""
 
 
@@ -90,7 +119,8 @@ def encoding_of(head: bytes) -> str:
 
 
 def shape_of(head: bytes, name: str, words: bool = False) -> Shape:
-    """Layout from the first bytes of a file; with ``words`` a line needs a time and any other cell, not a number.
+    """Layout from the first bytes of a file; with ``words`` a line needs a time and any other cell, not a
+    number.
 
     Raises
     ------
@@ -104,11 +134,27 @@ def shape_of(head: bytes, name: str, words: bool = False) -> Shape:
         raise _refuse(name, "the file is empty", "Export the log again; the original is kept as it is.")
     odd = text.count("\ufffd") + sum(c < "\t" or "\r" < c < " " for c in text[:4096])
     if odd > 0.05 * min(len(text), 4096):
-        raise _refuse(name, "the file is not text", "Export the log as CSV or text from the logger's own program.")
-    best = max(((_score(lines, mark, words), -SEPARATORS.index(mark), mark) for mark in SEPARATORS), default=None)
+        raise _refuse(
+            name, "the file is not text", "Export the log as CSV or text from the logger's own program."
+        )
+    best = max(
+        ((_score(lines, mark, words), -SEPARATORS.index(mark), mark) for mark in SEPARATORS), default=None
+    )
     assert best is not None
     if best[0] <= 0:
-        raise _refuse(name, "no lines with a time and a reading were found" if not words else "no lines with a date and an item were found", "A log needs a column of times and a column of numbers." if not words else "Export sales by item with date, time and quantity as CSV.")  # fmt: skip
+        raise _refuse(
+            name,
+            (
+                "no lines with a time and a reading were found"
+                if not words
+                else "no lines with a date and an item were found"
+            ),
+            (
+                "A log needs a column of times and a column of numbers."
+                if not words
+                else "Export sales by item with date, time and quantity as CSV."
+            ),
+        )
     separator = best[2]
     rows = [split(line, separator) for line in lines]
     first = _first_data(rows, words)
@@ -116,15 +162,28 @@ def shape_of(head: bytes, name: str, words: bool = False) -> Shape:
     width = max({len(row) for row in body}, key=lambda n: sum(len(row) == n for row in body))
     header, units = _header(rows, first, width, words)
     if separator == "," and header and width == 2 * len(header) - 1 and len(header) > 1:
-        raise _refuse(name, "a comma stands both between the columns and in the numbers", "Export again with semicolons or tabs between the columns.", first + 1, lines[first])  # fmt: skip
+        raise _refuse(
+            name,
+            "a comma stands both between the columns and in the numbers",
+            "Export again with semicolons or tabs between the columns.",
+            first + 1,
+            lines[first],
+        )
     return Shape(
-        encoding=encoding, separator=separator, header=header, units=units, preamble=tuple(lines[:first]),
-        first_line_number=first + 1, width_count=width,
-    )  # fmt: skip
+        encoding=encoding,
+        separator=separator,
+        header=header,
+        units=units,
+        preamble=tuple(lines[:first]),
+        first_line_number=first + 1,
+        width_count=width,
+    )
 
 
 def _refuse(name: str, what: str, remedy: str, line: int = 0, text: str = "") -> DataError:
-    return DataError([Problem(what=what, remedy=remedy, file=name, line_number=line, column_number=0, line=text[:120])])
+    return DataError(
+        [Problem(what=what, remedy=remedy, file=name, line_number=line, column_number=0, line=text[:120])]
+    )
 
 
 def split(line: str, separator: str) -> list[str]:
@@ -134,7 +193,11 @@ def split(line: str, separator: str) -> list[str]:
         cells = next(csv.reader([line], delimiter=separator, skipinitialspace=spaced, strict='"' in line), [])
     except csv.Error:
         cells = next(csv.reader([line.replace('"', "")], delimiter=separator, skipinitialspace=spaced), [])
-    return cells[:-1] if len(cells) > 1 and not cells[-1].strip() and line.rstrip(" ").endswith(separator) else cells
+    return (
+        cells[:-1]
+        if len(cells) > 1 and not cells[-1].strip() and line.rstrip(" ").endswith(separator)
+        else cells
+    )
 
 
 def _is_data(row: list[str], words: bool = False) -> bool:
@@ -159,7 +222,9 @@ def _score(lines: list[str], separator: str, words: bool = False) -> float:
     usual = max(set(widths), key=widths.count)
     steady = widths.count(usual) / len(rows)
     spaced = 0.3 if separator == " " else 1.0
-    clean = sum(all(" " not in c.strip() or looks_like_moment(c.strip()) for c in row) for row in data) / len(data)
+    clean = sum(all(" " not in c.strip() or looks_like_moment(c.strip()) for c in row) for row in data) / len(
+        data
+    )
     return float(spaced * steady * (0.5 + 0.5 * clean) * min(usual, 3) ** 0.25)
 
 
@@ -167,7 +232,9 @@ def _first_data(rows: list[list[str]], words: bool = False) -> int:
     """First line from which most lines are data."""
     flags = [_is_data(row, words) for row in rows]
     for i, flag in enumerate(flags):
-        following = [f for f, row in zip(flags[i : i + 8], rows[i : i + 8], strict=True) if any(c.strip() for c in row)]
+        following = [
+            f for f, row in zip(flags[i : i + 8], rows[i : i + 8], strict=True) if any(c.strip() for c in row)
+        ]
         if flag and sum(following) >= 0.5 * len(following):
             return i
     return flags.index(True)

@@ -1,4 +1,6 @@
-"""May a person of this age do this work here, on this day? Dated rules by place; no rule known is unknown, never allowed."""
+"""May a person of this age do this work here, on this day? Dated rules by place; no rule known is unknown,
+never allowed.
+"""
 
 from __future__ import annotations
 
@@ -24,9 +26,11 @@ def years_on(born: dt.date, day: dt.date) -> int:
 
 
 def judge_age(place: str, restricted: str, born: dt.date | None, day: dt.date) -> AgeVerdict:
-    """Judge one kind of restricted work (``pressure_fryer``, ``fryer``, ``hot_oil``); an empty kind is open to all.
+    """Judge one kind of restricted work (``pressure_fryer``, ``fryer``, ``hot_oil``); an empty kind is open
+    to all.
 
-    A law broken fails; advice alone is told and does not fail. An unknown birthday, place or a day before the rules leaves it unknown.
+    A law broken fails; advice alone is told and does not fail. An unknown birthday, place or a day before the
+    rules leaves it unknown.
 
     Raises
     ------
@@ -35,7 +39,11 @@ def judge_age(place: str, restricted: str, born: dt.date | None, day: dt.date) -
     """
     if not restricted:
         return AgeVerdict(outcome=Outcome.MEETS)
-    rules = [r for r in catalog.table("standards/age_rules.toml")["rule"] if r["place"] == place and r["restricted"] == restricted and r["from"] <= day]  # fmt: skip
+    rules = [
+        r
+        for r in catalog.table("standards/age_rules.toml")["rule"]
+        if r["place"] == place and r["restricted"] == restricted and r["from"] <= day
+    ]
     if born is None or not rules:
         return AgeVerdict(outcome=Outcome.UNKNOWN)
     age = years_on(born, day)

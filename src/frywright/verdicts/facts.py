@@ -24,7 +24,8 @@ class Facts:
     """The lowest margin over all pieces, and what stands behind it.
 
     ``margin_k`` is signed (below 0 is short) and against the house target where no rule speaks of the food;
-    None without either. ``evidence`` is the kind of evidence where every piece is proven; ``missing`` what else is needed.
+    None without either. ``evidence`` is the kind of evidence where every piece is proven; ``missing`` what
+    else is needed.
     """
 
     prediction: Prediction

@@ -40,7 +40,8 @@ class CoreCurve:
 
 
 def judge(curve: CoreCurve, limit: CookLimit | None, evidence: Evidence, why: str = NO_RULE_KNOWN) -> Verdict:
-    """Verdict of one curve by the limit of its food. Missing rule or missing evidence gives *unknown*; ``why`` says why there is no rule.
+    """Verdict of one curve by the limit of its food. Missing rule or missing evidence gives *unknown*;
+    ``why`` says why there is no rule.
 
     The guard band is the thermometer's error: the curve must meet the limit with that much
     taken off every reading.
@@ -60,7 +61,12 @@ def judge(curve: CoreCurve, limit: CookLimit | None, evidence: Evidence, why: st
 
 def _no_rule(why: str) -> Verdict:
     return Verdict(
-        outcome=Outcome.UNKNOWN, rule="", edition="", sentence=NO_RULE_SENTENCE, values={"why": why}, missing=(NO_RULE,)
+        outcome=Outcome.UNKNOWN,
+        rule="",
+        edition="",
+        sentence=NO_RULE_SENTENCE,
+        values={"why": why},
+        missing=(NO_RULE,),
     )
 
 
@@ -74,16 +80,32 @@ def _instant(curve, limit, evidence, time, core) -> Verdict:  # type: ignore[no-
     margin_k = min(hottest - level, _margin_for_hold(time, core, level, limit.hold_s))
     margin_s = curve.lift_s - (reached + limit.hold_s) if reached is not None else None
     values = {
-        "piece": curve.piece, "core_c": at_lift, "peak_c": hottest, "limit_c": level, "level_c": level, "title": limit.title,
-        "hold_s": limit.hold_s, "margin_k": margin_k, "guard_k": evidence.error_k,
+        "piece": curve.piece,
+        "core_c": at_lift,
+        "peak_c": hottest,
+        "limit_c": level,
+        "level_c": level,
+        "title": limit.title,
+        "hold_s": limit.hold_s,
+        "margin_k": margin_k,
+        "guard_k": evidence.error_k,
         "spare_s": abs(margin_s) if margin_s is not None else 0.0,
-    }  # fmt: skip
+    }
     if met:
-        sentence = "{piece} passes {limit_c} at its coldest spot with {margin_k} to spare ({title}, guard band {guard_k} taken off)."
+        sentence = (
+            "{piece} passes {limit_c} at its coldest spot with {margin_k} to spare ({title}, guard band"
+            " {guard_k} taken off)."
+        )
     elif hottest < level:
-        sentence = "{piece} peaks at {peak_c} at its coldest spot by the lift, {margin_k} short of {limit_c} ({title}, guard band {guard_k} taken off)."
+        sentence = (
+            "{piece} peaks at {peak_c} at its coldest spot by the lift, {margin_k} short of {limit_c}"
+            " ({title}, guard band {guard_k} taken off)."
+        )
     else:
-        sentence = "{piece} reaches {limit_c} but does not hold it for {hold_s}: {margin_k} short ({title}, guard band {guard_k} taken off)."
+        sentence = (
+            "{piece} reaches {limit_c} but does not hold it for {hold_s}: {margin_k} short ({title}, guard"
+            " band {guard_k} taken off)."
+        )
     values["margin_k"] = abs(margin_k)
     return _conclude(met, sentence, values, limit, evidence, (margin_k, margin_s))
 
@@ -106,15 +128,23 @@ def _table(curve, limit, evidence, time, core) -> Verdict:  # type: ignore[no-un
     met = row is not None
     margin_k = _table_margin(table, time, core)
     values = {
-        "piece": curve.piece, "title": limit.title, "margin_k": abs(margin_k), "guard_k": evidence.error_k,
-        "share_frac": min(share, 99.0), "peak_c": float(core.max()),
-    }  # fmt: skip
+        "piece": curve.piece,
+        "title": limit.title,
+        "margin_k": abs(margin_k),
+        "guard_k": evidence.error_k,
+        "share_frac": min(share, 99.0),
+        "peak_c": float(core.max()),
+    }
     if row is not None:
         values |= {"limit_c": row[0], "hold_s": row[1]}
-        sentence = "{piece} stays above {limit_c} for {hold_s} or longer, with {margin_k} to spare ({title}, guard band {guard_k} taken off)."
+        sentence = (
+            "{piece} stays above {limit_c} for {hold_s} or longer, with {margin_k} to spare ({title}, guard"
+            " band {guard_k} taken off)."
+        )
     else:
         sentence = (
-            "{piece} reaches no row of {title}: it is {margin_k} short (peak {peak_c}, guard band {guard_k} taken off)."
+            "{piece} reaches no row of {title}: it is {margin_k} short (peak {peak_c}, guard band {guard_k}"
+            " taken off)."
         )
     return _conclude(met, sentence, values, limit, evidence, (margin_k, _spare_s(table, time, core)))
 
@@ -122,7 +152,9 @@ def _table(curve, limit, evidence, time, core) -> Verdict:  # type: ignore[no-un
 def salmonella_log(time: ArrayLike, core: ArrayLike) -> float:
     """Decimal reductions of Salmonella by D and z (Murphy 2004), without credit outside 55..74 degC."""
     t = load.table("kinetics/salmonella.toml")
-    return log_reduction(time, core, t["d_reference_s"], t["reference_c"], t["z_k"], t["low_c"], t["credit_ceiling_c"])
+    return log_reduction(
+        time, core, t["d_reference_s"], t["reference_c"], t["z_k"], t["low_c"], t["credit_ceiling_c"]
+    )
 
 
 def _reduction(curve, limit, evidence, time, core) -> Verdict:  # type: ignore[no-untyped-def]
@@ -133,13 +165,23 @@ def _reduction(curve, limit, evidence, time, core) -> Verdict:  # type: ignore[n
         middle = 0.5 * (low + high)
         low, high = (middle, high) if salmonella_log(time, core - middle) >= limit.log_n else (low, middle)
     values = {
-        "piece": curve.piece, "title": limit.title, "guard_k": evidence.error_k, "margin_k": abs(low),
-        "reached": round(min(reached, MOST_LOGS_SHOWN), 1), "needed": limit.log_n,
-    }  # fmt: skip
+        "piece": curve.piece,
+        "title": limit.title,
+        "guard_k": evidence.error_k,
+        "margin_k": abs(low),
+        "reached": round(min(reached, MOST_LOGS_SHOWN), 1),
+        "needed": limit.log_n,
+    }
     if met:
-        sentence = "{piece} collects {reached} log of {needed}, with {margin_k} to spare ({title}, guard band {guard_k} taken off)."
+        sentence = (
+            "{piece} collects {reached} log of {needed}, with {margin_k} to spare ({title}, guard band"
+            " {guard_k} taken off)."
+        )
     else:
-        sentence = "{piece} collects {reached} log of {needed}: it is {margin_k} short ({title}, guard band {guard_k} taken off)."
+        sentence = (
+            "{piece} collects {reached} log of {needed}: it is {margin_k} short ({title}, guard band"
+            " {guard_k} taken off)."
+        )
     return _conclude(met, sentence, values, limit, evidence, (low, None))
 
 
@@ -172,7 +214,15 @@ def _conclude(met, sentence, values, limit, evidence: Evidence, margins) -> Verd
     missing = evidence.missing()
     outcome = Outcome.UNKNOWN if missing else (Outcome.MEETS if met else Outcome.FAILS)
     return Verdict(
-        outcome=outcome, rule=limit.rule, edition=limit.edition, sentence=sentence, values=values,
-        lead=LEADS.get(evidence.kind, UNCHECKED) if missing else "", evidence=str(evidence.kind),
-        margin_k=margins[0], margin_s=margins[1], missing=missing, source=limit.source,
-    )  # fmt: skip
+        outcome=outcome,
+        rule=limit.rule,
+        edition=limit.edition,
+        sentence=sentence,
+        values=values,
+        lead=LEADS.get(evidence.kind, UNCHECKED) if missing else "",
+        evidence=str(evidence.kind),
+        margin_k=margins[0],
+        margin_s=margins[1],
+        missing=missing,
+        source=limit.source,
+    )

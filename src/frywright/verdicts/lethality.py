@@ -10,8 +10,14 @@ from frywright.verdicts.tables import log_mean
 Array = NDArray[np.float64]
 
 
-def equivalent_time_s(time_s: ArrayLike, temp_c: ArrayLike, reference_c: float, z_k: float,
-                      low_c: float = -np.inf, ceiling_c: float = np.inf) -> float:  # fmt: skip
+def equivalent_time_s(
+    time_s: ArrayLike,
+    temp_c: ArrayLike,
+    reference_c: float,
+    z_k: float,
+    low_c: float = -np.inf,
+    ceiling_c: float = np.inf,
+) -> float:
     """Integral of 10^((T - T_ref)/z) dt [s], exact for temperature linear between samples.
 
     Parameters
@@ -31,8 +37,15 @@ def equivalent_time_s(time_s: ArrayLike, temp_c: ArrayLike, reference_c: float, 
     return float(np.sum(gained[middle >= low_c]))
 
 
-def log_reduction(time_s: ArrayLike, temp_c: ArrayLike, d_s: float, reference_c: float, z_k: float,
-                  low_c: float = -np.inf, ceiling_c: float = np.inf) -> float:  # fmt: skip
+def log_reduction(
+    time_s: ArrayLike,
+    temp_c: ArrayLike,
+    d_s: float,
+    reference_c: float,
+    z_k: float,
+    low_c: float = -np.inf,
+    ceiling_c: float = np.inf,
+) -> float:
     """Decimal reductions collected: equivalent time over D at the reference temperature."""
     return equivalent_time_s(time_s, temp_c, reference_c, z_k, low_c, ceiling_c) / d_s
 

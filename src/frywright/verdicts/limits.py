@@ -82,7 +82,8 @@ HOUSE = "house"
 
 
 def limit_of(jurisdiction: str, foods: Iterable[Food], house_core_c: float | None = None) -> CookLimit | None:
-    """What judges a product of these foods: the strictest rule of the place, else the house target, else None.
+    """What judges a product of these foods: the strictest rule of the place, else the house target, else
+    None.
 
     Raises
     ------
@@ -108,7 +109,8 @@ def limit_of(jurisdiction: str, foods: Iterable[Food], house_core_c: float | Non
 
 
 def hand_level_c(jurisdiction: str) -> float:
-    """Level a single hand reading is judged by [degC]; where the place's rule needs a time with the temperature, the newest Food Code's instantaneous one.
+    """Level a single hand reading is judged by [degC]; where the place's rule needs a time with the
+    temperature, the newest Food Code's instantaneous one.
 
     Raises
     ------
@@ -129,10 +131,17 @@ def edition_on(rule: str, day: dt.date) -> CookLimit | None:
 def _limit(table: dict, edition: dict) -> CookLimit:  # type: ignore[type-arg]
     level = to_inside(edition["temp_f"], "f") if "temp_f" in edition else None
     return CookLimit(
-        rule=table["key"], kind=table["kind"], edition=edition["key"], title=edition["title"],
-        valid_from=edition["from"], applies_to=tuple(table.get("applies_to", ())),
-        source=table["source"], level_c=level, hold_s=edition.get("hold_s", 0.0), log_n=edition.get("log_n", 0.0),
-    )  # fmt: skip
+        rule=table["key"],
+        kind=table["kind"],
+        edition=edition["key"],
+        title=edition["title"],
+        valid_from=edition["from"],
+        applies_to=tuple(table.get("applies_to", ())),
+        source=table["source"],
+        level_c=level,
+        hold_s=edition.get("hold_s", 0.0),
+        log_n=edition.get("log_n", 0.0),
+    )
 
 
 def hot_hold_c(jurisdiction: str) -> float | None:
@@ -144,7 +153,8 @@ def hot_hold_c(jurisdiction: str) -> float | None:
 
 
 def oil_limit(place: str, house_pct: float) -> tuple[float, str]:
-    """Polar compounds [%] at which oil must go: the place's figure tightened by the house's, and what it rests on.
+    """Polar compounds [%] at which oil must go: the place's figure tightened by the house's, and what it
+    rests on.
 
     Raises
     ------

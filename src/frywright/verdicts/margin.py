@@ -40,7 +40,9 @@ def held_level_c(time_s: Array, core_c: Array, hold_s: float) -> float:
     return low
 
 
-def margin_k(time_s: Array, core_c: Array, lift_s: float, limit: CookLimit, guard_k: float, fat_pct: float = 12.0) -> float:  # fmt: skip
+def margin_k(
+    time_s: Array, core_c: Array, lift_s: float, limit: CookLimit, guard_k: float, fat_pct: float = 12.0
+) -> float:
     """Kelvin to spare (positive) or lacking (negative) by the lift after the guard band.
 
     Raises

@@ -1,4 +1,6 @@
-"""Patterns in a log that deserve a look: repeated readings, last digits, entries signed in a block, times that cannot be. Statistics, not accusations."""
+"""Patterns in a log that deserve a look: repeated readings, last digits, entries signed in a block, times
+that cannot be. Statistics, not accusations.
+"""
 
 from __future__ import annotations
 
@@ -11,11 +13,15 @@ from math import comb, exp, lgamma, log
 from frywright.model.findings import Note
 
 LEAST_COUNT, LEAST_SHARE = 20, 0.30
-"""Readings from which a pattern is told, and share of the same reading that is uncommon (project's own rules)."""
+"""Readings from which a pattern is told, and share of the same reading that is uncommon (project's own
+rules).
+"""
 ALPHA = 0.001
 """Chance below which honest readings would show such a pattern (project's own rule)."""
 BLOCK_COUNT, BLOCK_S, SPREAD_S = 5, 120.0, 3600.0
-"""So many entries recorded within the first span that claim to have happened over more than the second are a block (project's own rule)."""
+"""So many entries recorded within the first span that claim to have happened over more than the second are a
+block (project's own rule).
+"""
 LATE_S = 1800.0
 """An entry recorded this long after it happened is late (common practice, no source)."""
 
@@ -49,7 +55,13 @@ def binomial_tail(count: int, least: int, share: float) -> float:
         return sum(comb(count, k) * share**k * (1 - share) ** (count - k) for k in range(least, count + 1))
 
     def one(k: int) -> float:
-        return exp(lgamma(count + 1) - lgamma(k + 1) - lgamma(count - k + 1) + k * log(share) + (count - k) * log(1 - share))  # fmt: skip
+        return exp(
+            lgamma(count + 1)
+            - lgamma(k + 1)
+            - lgamma(count - k + 1)
+            + k * log(share)
+            + (count - k) * log(1 - share)
+        )
 
     return min(1.0, sum(one(k) for k in range(least, count + 1)))
 
@@ -62,12 +74,23 @@ def _repeats(entries: Sequence[Told]) -> list[Note]:
     value, times = Counter(values).most_common(1)[0]
     if times / len(values) < LEAST_SHARE:
         return []
-    text = "{times} of {count} readings are {value}. Readings of different pieces usually spread over several degrees."
-    return [Note(kind="repeats", text=text, values={"times": float(times), "count": float(len(values)), "value": value})]  # fmt: skip
+    text = (
+        "{times} of {count} readings are {value}. Readings of different pieces usually spread over several"
+        " degrees."
+    )
+    return [
+        Note(
+            kind="repeats",
+            text=text,
+            values={"times": float(times), "count": float(len(values)), "value": value},
+        )
+    ]
 
 
 def _digits(entries: Sequence[Told]) -> list[Note]:
-    """Last whole digits: among honest readings that spread over ten and more none comes in much more than a tenth."""
+    """Last whole digits: among honest readings that spread over ten and more none comes in much more than a
+    tenth.
+    """
     values = [e.reading_n for e in entries if e.reading_n is not None]
     if len(values) < LEAST_COUNT or max(values) - min(values) < 10:
         return []
@@ -76,7 +99,18 @@ def _digits(entries: Sequence[Told]) -> list[Note]:
     if chance > ALPHA:
         return []
     text = "{times} of {count} readings end in {digit}; by chance that many come about once in {once}."
-    return [Note(kind="digits", text=text, values={"times": float(times), "count": float(len(values)), "digit": float(digit), "once": round(1 / max(chance, 1e-12))})]  # fmt: skip
+    return [
+        Note(
+            kind="digits",
+            text=text,
+            values={
+                "times": float(times),
+                "count": float(len(values)),
+                "digit": float(digit),
+                "once": round(1 / max(chance, 1e-12)),
+            },
+        )
+    ]
 
 
 def _blocks(entries: Sequence[Told]) -> list[Note]:
@@ -89,15 +123,31 @@ def _blocks(entries: Sequence[Told]) -> list[Note]:
         start = 0
         while start < len(own):
             end = start
-            while end + 1 < len(own) and (own[end + 1].recorded_at - own[start].recorded_at).total_seconds() <= BLOCK_S:
+            while (
+                end + 1 < len(own)
+                and (own[end + 1].recorded_at - own[start].recorded_at).total_seconds() <= BLOCK_S
+            ):
                 end += 1
             block = own[start : end + 1]
             claimed = [e.happened_at for e in block]
             if len(block) >= BLOCK_COUNT and (max(claimed) - min(claimed)).total_seconds() > SPREAD_S:
-                text = "{count} entries of {who} were recorded within {within_s} of each other and tell of {hours} hours, from number {first} on."
-                found.append(Note(kind="block", text=text, values={
-                    "count": float(len(block)), "who": who or "nobody named", "within_s": (block[-1].recorded_at - block[0].recorded_at).total_seconds(),
-                    "hours": round((max(claimed) - min(claimed)).total_seconds() / 3600, 1), "first": float(block[0].number)}))  # fmt: skip
+                text = (
+                    "{count} entries of {who} were recorded within {within_s} of each other and tell of"
+                    " {hours} hours, from number {first} on."
+                )
+                found.append(
+                    Note(
+                        kind="block",
+                        text=text,
+                        values={
+                            "count": float(len(block)),
+                            "who": who or "nobody named",
+                            "within_s": (block[-1].recorded_at - block[0].recorded_at).total_seconds(),
+                            "hours": round((max(claimed) - min(claimed)).total_seconds() / 3600, 1),
+                            "first": float(block[0].number),
+                        },
+                    )
+                )
             start = end + 1
     return found
 
@@ -108,7 +158,25 @@ def _times(entries: Sequence[Told]) -> list[Note]:
     late = [e for e in entries if (e.recorded_at - e.happened_at).total_seconds() > LATE_S]
     found = []
     if early:
-        found.append(Note(kind="early", text="{count} entries were recorded before the time they tell of, first number {first}: a clock or a mistyped time.", values={"count": float(len(early)), "first": float(early[0].number)}))  # fmt: skip
+        found.append(
+            Note(
+                kind="early",
+                text=(
+                    "{count} entries were recorded before the time they tell of, first number {first}: a"
+                    " clock or a mistyped time."
+                ),
+                values={"count": float(len(early)), "first": float(early[0].number)},
+            )
+        )
     if late:
-        found.append(Note(kind="late", text="{count} of {all} entries were recorded more than half an hour after the time they tell of.", values={"count": float(len(late)), "all": float(len(entries))}))  # fmt: skip
+        found.append(
+            Note(
+                kind="late",
+                text=(
+                    "{count} of {all} entries were recorded more than half an hour after the time they"
+                    " tell of."
+                ),
+                values={"count": float(len(late)), "all": float(len(entries))},
+            )
+        )
     return found

@@ -17,11 +17,18 @@ def judge_opening(time_s: ArrayLike, gauge_pa: ArrayLike, lift_s: float, zero_pa
     gauge = float(np.interp(lift_s, np.asarray(time_s, dtype=float), np.asarray(gauge_pa, dtype=float)))
     met = gauge <= zero_pa * 1.05
     return Verdict(
-        outcome=Outcome.UNKNOWN if met else Outcome.FAILS, rule="lid_at_zero_gauge", edition="",
+        outcome=Outcome.UNKNOWN if met else Outcome.FAILS,
+        rule="lid_at_zero_gauge",
+        edition="",
         sentence=(
-            "The vent is predicted to reach zero before the lid opens. At the fryer only a gauge at zero and a silent vent count."
+            "The vent is predicted to reach zero before the lid opens. At the fryer only a gauge at zero and"
+            " a silent vent count."
             if met
-            else "The gauge still reads {gauge_pa} when the program ends: the lid must stay shut. Never force it."
+            else (
+                "The gauge still reads {gauge_pa} when the program ends: the lid must stay shut. Never"
+                " force it."
+            )
         ),
-        values={"gauge_pa": gauge}, missing=("gauge at zero and a silent vent, seen at the fryer",) if met else (),
-    )  # fmt: skip
+        values={"gauge_pa": gauge},
+        missing=("gauge at zero and a silent vent, seen at the fryer",) if met else (),
+    )

@@ -93,7 +93,9 @@ def fsis_poultry(species: str = "chicken", fat_pct: float = FAT_LIMIT_PCT) -> Ti
         raise InputError("species", species, "chicken or turkey")
     column = str(min(max(math.ceil(fat_pct), 1), FAT_LIMIT_PCT))
     wanted = [
-        r for r in load.rows("standards/fsis_poultry_7log.csv") if r["species"] == species and r["fat_pct"] == column
+        r
+        for r in load.rows("standards/fsis_poultry_7log.csv")
+        if r["species"] == species and r["fat_pct"] == column
     ]
     rows = sorted((to_inside(float(r["temperature_f"]), "f"), float(r["time_s"])) for r in wanted)
     temps, times = zip(*rows, strict=True)

@@ -35,8 +35,10 @@ LARGEST_PHOTO_BYTES = 13_000_000
 UPLOADS = ("/cook/probes/upload", "/day/sales")
 PHOTO_FORM = re.compile(r"/care/(new/plate|card/\w+/(save|sign))")
 HEADERS = {
-    "Content-Security-Policy": "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
-    "font-src 'self'; connect-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'",
+    "Content-Security-Policy": (
+        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self';"
+        " connect-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'"
+    ),
     "X-Content-Type-Options": "nosniff",
     "Referrer-Policy": "same-origin",
 }
@@ -84,7 +86,19 @@ class Context:
 
 def make_app(store: Store) -> FastAPI:
     """The application over an open store that holds a kitchen."""
-    from frywright.web.pages import accounts, api, cards, care, cook, day, desk, fryers, people, probes, records
+    from frywright.web.pages import (
+        accounts,
+        api,
+        cards,
+        care,
+        cook,
+        day,
+        desk,
+        fryers,
+        people,
+        probes,
+        records,
+    )
 
     context = Context(store)
     app = FastAPI(
@@ -124,7 +138,9 @@ def make_app(store: Store) -> FastAPI:
 
 
 def _at_this_machine(request: Request) -> bool:
-    """Whether a request came straight to this machine's own address: neither through a proxy nor by another name that points here."""
+    """Whether a request came straight to this machine's own address: neither through a proxy nor by another
+    name that points here.
+    """
     forwarded = any(name in request.headers for name in ("x-forwarded-for", "forwarded", "x-real-ip"))
     return not forwarded and (urlsplit(f"//{request.headers.get('host', '')}").hostname or "") in LOOPBACK
 
@@ -178,7 +194,9 @@ def _refusal(request: Request) -> Response | None:
         return _too_large(request)  # a token is no cookie: no page of others can send it
     origin = request.headers.get("origin") or request.headers.get("referer") or ""
     if urlsplit(origin).netloc != request.headers.get("host"):
-        return JSONResponse({"ok": False, "error": "Origin", "message": "Writes are taken from this page only."}, 403)
+        return JSONResponse(
+            {"ok": False, "error": "Origin", "message": "Writes are taken from this page only."}, 403
+        )
     return _too_large(request)
 
 

@@ -17,7 +17,9 @@ MARKS = ("kitchen", "program", "calibration", "sales_file", "day_note", "stop_us
 
 
 class Benches:
-    """Benches and morning plans lately asked for; anything new in the store that touches them makes a new one."""
+    """Benches and morning plans lately asked for; anything new in the store that touches them makes a new
+    one.
+    """
 
     def __init__(self, store: Store) -> None:
         self.store = store

@@ -14,15 +14,29 @@ from frywright.workbench.cook import CookRequest, carry_over, edit_program, prog
 from frywright.workbench.facts import Answerer
 
 END_DIMENSION = {
-    StageEnd.DURATION: "time", StageEnd.ELAPSED: "time", StageEnd.LEFT: "time",
-    StageEnd.OIL_ABOVE: "temperature", StageEnd.CORE_ABOVE: "temperature", StageEnd.GAUGE_ABOVE: "pressure",
-}  # fmt: skip
+    StageEnd.DURATION: "time",
+    StageEnd.ELAPSED: "time",
+    StageEnd.LEFT: "time",
+    StageEnd.OIL_ABOVE: "temperature",
+    StageEnd.CORE_ABOVE: "temperature",
+    StageEnd.GAUGE_ABOVE: "pressure",
+}
 END_FIELD = {
-    StageEnd.DURATION: "duration_s", StageEnd.ELAPSED: "until_elapsed_s", StageEnd.LEFT: "until_left_s",
-    StageEnd.OIL_ABOVE: "until_oil_c", StageEnd.CORE_ABOVE: "until_core_c", StageEnd.GAUGE_ABOVE: "until_gauge_pa",
-}  # fmt: skip
+    StageEnd.DURATION: "duration_s",
+    StageEnd.ELAPSED: "until_elapsed_s",
+    StageEnd.LEFT: "until_left_s",
+    StageEnd.OIL_ABOVE: "until_oil_c",
+    StageEnd.CORE_ABOVE: "until_core_c",
+    StageEnd.GAUGE_ABOVE: "until_gauge_pa",
+}
 MOST_STAGES = 20
-BOX = {"load": "load", "start_temp": "start", "oil temperature": "oil", "altitude": "altitude", "program": "program"}
+BOX = {
+    "load": "load",
+    "start_temp": "start",
+    "oil temperature": "oil",
+    "altitude": "altitude",
+    "program": "program",
+}
 """Box of the form that holds a value, by the name errors give the value."""
 STAGE_BOX = {"set": "set", "set point": "set", "lid": "lid", "at_most": "most"}
 STAGE_PLACE = re.compile(r"stage (\d+)$")
@@ -51,7 +65,9 @@ class CookForm:
                 self._values.pop(name, None)
         self.system = str(kitchen.site.units)
         self.names = sorted({p.name for p in kitchen.programs})
-        self._rows = [i for i in range(MOST_STAGES) if any(name.startswith(f"s{i}_") for name in self._values)]
+        self._rows = [
+            i for i in range(MOST_STAGES) if any(name.startswith(f"s{i}_") for name in self._values)
+        ]
         self.program_name = self._chosen_program()
         self.stages = self._typed_stages()
 
@@ -80,7 +96,11 @@ class CookForm:
     def base(self) -> str:
         """Version and name of the program that the stages typed were begun on."""
         typed = self.text("based_on")
-        return typed if typed.partition(" ")[2] == self.program_name else f"{self.program.version} {self.program.name}"
+        return (
+            typed
+            if typed.partition(" ")[2] == self.program_name
+            else f"{self.program.version} {self.program.name}"
+        )
 
     @property
     def stored(self) -> bool:
@@ -103,12 +123,18 @@ class CookForm:
             rows = [i for i in self._rows if not get(f"s{i}_out")] or self._rows[:1]
             return [
                 StageText(
-                    get(f"s{i}_set", ""), get(f"s{i}_lid", "open"), get(f"s{i}_end", "duration"),
-                    get(f"s{i}_value", ""), get(f"s{i}_most", ""),
-                ) for i in rows
-            ]  # fmt: skip
+                    get(f"s{i}_set", ""),
+                    get(f"s{i}_lid", "open"),
+                    get(f"s{i}_end", "duration"),
+                    get(f"s{i}_value", ""),
+                    get(f"s{i}_most", ""),
+                )
+                for i in rows
+            ]
         known = self.program_name in self.names
-        return [self._stored(stage) for stage in self.kitchen.program(self.program_name).stages] if known else []
+        return (
+            [self._stored(stage) for stage in self.kitchen.program(self.program_name).stages] if known else []
+        )
 
     def _stored(self, stage: Stage) -> StageText:
         kind = stage.end
@@ -155,7 +181,9 @@ class CookForm:
         if tuple(stages) == program.stages:
             return program
         known = program.name in self.names and program in self.kitchen.programs
-        return edit_program(program, stages) if known else replace(program, stages=tuple(stages), total_s=None)
+        return (
+            edit_program(program, stages) if known else replace(program, stages=tuple(stages), total_s=None)
+        )
 
     def _stage(self, typed: StageText) -> Stage:
         ends = {str(kind): kind for kind in StageEnd}
@@ -183,12 +211,13 @@ class CookForm:
             load = words[0]
         by_mass = any(c.isalpha() for c in load) and any(c.isdigit() for c in load)
         return CookRequest(
-            program=program, units_count=self._count(load) if load and not by_mass else None,
+            program=program,
+            units_count=self._count(load) if load and not by_mass else None,
             load_kg=self.kitchen.site.read(load, "mass", "load") if by_mass else None,
             start_temp_c=self._optional("start", "temperature", "start_temp"),
             oil_start_c=self._optional("oil", "temperature", "oil temperature"),
             altitude_m=self._optional("altitude", "length", "altitude"),
-        )  # fmt: skip
+        )
 
     def _count(self, load: str) -> float:
         try:

@@ -46,7 +46,9 @@ class Jobs:
         for old in list(self._jobs)[:-KEPT]:
             self._jobs[old].cancelled = True
             del self._jobs[old]
-        threading.Thread(target=contextvars.copy_context().run, args=(self._run, job, work), daemon=True).start()
+        threading.Thread(
+            target=contextvars.copy_context().run, args=(self._run, job, work), daemon=True
+        ).start()
         return job
 
     def _run(self, job: Job, work: Callable[[Callable[[float], None]], Any]) -> None:

@@ -1,11 +1,15 @@
-"""How many writes one client may send: a bucket that fills steadily, so that a runaway script or a flood stops itself and nobody else."""
+"""How many writes one client may send: a bucket that fills steadily, so that a runaway script or a flood
+stops itself and nobody else.
+"""
 
 from __future__ import annotations
 
 from time import monotonic
 
 BURST_COUNT, PER_S = 500, 100.0
-"""Writes at once, and writes a second in the long run (project's own rules): two hundred tablets behind one address stay far below."""
+"""Writes at once, and writes a second in the long run (project's own rules): two hundred tablets behind one
+address stay far below.
+"""
 MOST_CLIENTS = 10_000
 
 

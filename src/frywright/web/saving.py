@@ -24,7 +24,9 @@ ASKED = ("as", "name", "by", "reason")
 
 
 def save_choices(kitchen: Kitchen, program: Program, *seen: Facts) -> dict[str, Any]:
-    """What a page needs to ask for a name: the programs this may follow, a new name, where it belongs, whether somebody must answer for it."""
+    """What a page needs to ask for a name: the programs this may follow, a new name, where it belongs,
+    whether somebody must answer for it.
+    """
     short = any(facts.short for facts in (program_facts(kitchen, program), *seen))
     place = ", ".join(away_words(kitchen, program))
     return {
@@ -35,18 +37,42 @@ def save_choices(kitchen: Kitchen, program: Program, *seen: Facts) -> dict[str, 
     }
 
 
-def ask_name(context: Context, request: Request, kitchen: Kitchen, program: Program, form: Mapping[str, str], action: str, error: FrywrightError | None, *seen: Facts) -> Response:  # fmt: skip
-    """The page that asks how to save a program; with an error it says what stood in the way and what has changed since."""
+def ask_name(
+    context: Context,
+    request: Request,
+    kitchen: Kitchen,
+    program: Program,
+    form: Mapping[str, str],
+    action: str,
+    error: FrywrightError | None,
+    *seen: Facts,
+) -> Response:
+    """The page that asks how to save a program; with an error it says what stood in the way and what has
+    changed since.
+    """
     since: list[Any] = []
     if isinstance(error, book.Overtaken):
         since = list(changes(error.base, error.newest, str(kitchen.site.units)))
-    values = {"hidden": {k: v for k, v in form.items() if k not in ASKED}, "action": action, "since": since,
-              "overtaken": error if isinstance(error, book.Overtaken) else None,
-              "problem": context.explain(request, error) if error else "", "save": save_choices(kitchen, program, *seen)}  # fmt: skip
+    values = {
+        "hidden": {k: v for k, v in form.items() if k not in ASKED},
+        "action": action,
+        "since": since,
+        "overtaken": error if isinstance(error, book.Overtaken) else None,
+        "problem": context.explain(request, error) if error else "",
+        "save": save_choices(kitchen, program, *seen),
+    }
     return context.render(request, "save.html", error.http_status if error else 200, room="desk", **values)
 
 
-def save(context: Context, request: Request, kitchen: Kitchen, program: Program, form: Mapping[str, str], action: str, *seen: Facts) -> Response:  # fmt: skip
+def save(
+    context: Context,
+    request: Request,
+    kitchen: Kitchen,
+    program: Program,
+    form: Mapping[str, str],
+    action: str,
+    *seen: Facts,
+) -> Response:
     """Save as the form says and go back to the desk; what cannot be saved is asked about again."""
     who = Answerer(by=form.get("by", ""), reason=form.get("reason", ""))
     try:

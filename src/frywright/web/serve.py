@@ -1,4 +1,6 @@
-"""Starts the pages: on loopback for anybody at this machine, on any other host only for people with accounts."""
+"""Starts the pages: on loopback for anybody at this machine, on any other host only for people with
+accounts.
+"""
 
 from __future__ import annotations
 
@@ -27,7 +29,12 @@ def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST) -> N
     import uvicorn
 
     if host not in LOOPBACK and not Accounts(store).owners():
-        raise InputError("--host", host, "127.0.0.1 until this kitchen has an owner: frywright people owner NAME, then start again behind a proxy with TLS")  # fmt: skip
+        raise InputError(
+            "--host",
+            host,
+            "127.0.0.1 until this kitchen has an owner: frywright people owner NAME, then start again behind"
+            " a proxy with TLS",
+        )
     warm_up()
     listener = socket.socket(socket.AF_INET6 if ":" in host else socket.AF_INET, socket.SOCK_STREAM)
     listener.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)

@@ -1,7 +1,9 @@
-"""The live board: what happened today as entries, what to drop now, timers, shelf, and a new plan when the day changes.
+"""The live board: what happened today as entries, what to drop now, timers, shelf, and a new plan when the
+day changes.
 
-Every tap is one entry with an id given where it was tapped, so that a tablet which lost the server can send it again and it is kept once. A practice
-day has invented guests and its own kind of entries; it is never evidence.
+Every tap is one entry with an id given where it was tapped, so that a tablet which lost the server can send
+it again and it is kept once. A practice day has invented guests and its own kind of entries; it is never
+evidence.
 """
 
 from __future__ import annotations
@@ -18,7 +20,16 @@ from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import time_of_day
-from frywright.plan.advice import Advice, Outlook, advise, bank_now, expected_path, last_drops, level_of, outlook
+from frywright.plan.advice import (
+    Advice,
+    Outlook,
+    advise,
+    bank_now,
+    expected_path,
+    last_drops,
+    level_of,
+    outlook,
+)
 from frywright.plan.explain import Waste, explain, total
 from frywright.plan.live import Happening, State, What, state_of
 from frywright.records.store import Store
@@ -29,7 +40,9 @@ from frywright.workbench.practice import guests
 
 EVENT, PRACTICE = "day_event", "practice_event"
 LATE_S, STAGGER_S, LONGEST_WAIT_S = 60.0, 60.0, 240.0
-"""Entries recorded this much after they happened are late; lifts stand this far apart (common practice, no source)."""
+"""Entries recorded this much after they happened are late; lifts stand this far apart (common practice, no
+source).
+"""
 REASONS = ("expired", "close", "dropped on the floor", "burnt", "wrong product", "undercooked", "other")
 
 
@@ -68,7 +81,10 @@ class Board:
         found = []
         for item in self.store.entries(self.kind, newest_first=True):
             payload = item.entry.payload
-            if payload["date"] == self.bench.date.isoformat() and payload.get("practice_count") == self.practice:
+            if (
+                payload["date"] == self.bench.date.isoformat()
+                and payload.get("practice_count") == self.practice
+            ):
                 found.append(item)
             elif payload["date"] < (self.bench.date - dt.timedelta(days=2)).isoformat():
                 break
@@ -84,9 +100,17 @@ class Board:
         """
         self._check(tap)
         payload = {
-            "key": tap.key, "date": self.bench.date.isoformat(), "what": tap.what, "at_s": tap.at_s, "fryer": tap.fryer, "product": tap.product,
-            "pieces_count": tap.pieces_count, "reason": tap.reason, "who": tap.who, "practice_count": self.practice,
-        }  # fmt: skip
+            "key": tap.key,
+            "date": self.bench.date.isoformat(),
+            "what": tap.what,
+            "at_s": tap.at_s,
+            "fryer": tap.fryer,
+            "product": tap.product,
+            "pieces_count": tap.pieces_count,
+            "reason": tap.reason,
+            "who": tap.who,
+            "practice_count": self.practice,
+        }
         moment = moment_of(self.bench.trade, self.bench.date, tap.at_s)
         with self.store.writing() as writer:
             known = next((item for item in self.taps() if item.entry.payload["key"] == tap.key), None)
@@ -105,24 +129,41 @@ class Board:
             raise InputError("pieces", tap.pieces_count, "0 to 10,000")
         _ = self._fact(tap.what, tap.at_s, tap.fryer, tap.product, (tap.pieces_count, tap.reason, 0))
 
-    def _fact(self, what: str, at_s: float, fryer: str, product: str, rest: tuple[int, str, int]) -> Happening:
+    def _fact(
+        self, what: str, at_s: float, fryer: str, product: str, rest: tuple[int, str, int]
+    ) -> Happening:
         bench, (pieces, reason, number) = self.bench, rest
         f = bench.fryers.index(fryer) if fryer in bench.fryers else -1
         i = bench.products.index(product) if product in bench.products else -1
         if what in (What.DROP, What.LIFT, What.FILTER, What.DOWN, What.UP) and f < 0:
-            raise InputError("fryer", repr(fryer), "one of: {known}", values={"known": ", ".join(bench.fryers)})
+            raise InputError(
+                "fryer", repr(fryer), "one of: {known}", values={"known": ", ".join(bench.fryers)}
+            )
         if what in (What.DROP, What.SOLD, What.COUNT, What.DISCARD, What.OUT, What.IN) and i < 0:
-            raise InputError("product", repr(product), "one of: {known}", values={"known": ", ".join(bench.products)})
+            raise InputError(
+                "product", repr(product), "one of: {known}", values={"known": ", ".join(bench.products)}
+            )
         load = -1
         if what == What.DROP:
-            sizes = [(abs(x.pieces_count - pieces), n) for n, x in enumerate(bench.loads[i]) if x.fryer == fryer]
+            sizes = [
+                (abs(x.pieces_count - pieces), n) for n, x in enumerate(bench.loads[i]) if x.fryer == fryer
+            ]
             if not sizes:
-                raise InputError("product", repr(product), "one with a program for {fryer}", values={"fryer": fryer})
+                raise InputError(
+                    "product", repr(product), "one with a program for {fryer}", values={"fryer": fryer}
+                )
             load = min(sizes)[1]
         units = float(pieces) if what != What.UP else bench.trade.warm_up_s / bench.trade.slot_s
         at = (at_s - bench.trade.start_s) / bench.trade.slot_s
         return Happening(
-            what=What(what), at_n=at, fryer=f, item=i, load=load, units_n=units, reason=reason, entry_number=number
+            what=What(what),
+            at_n=at,
+            fryer=f,
+            item=i,
+            load=load,
+            units_n=units,
+            reason=reason,
+            entry_number=number,
         )
 
     # ------------------------------------------------------------ state
@@ -131,13 +172,18 @@ class Board:
         """The day at a time of the business day."""
         now = (now_s - self.bench.trade.start_s) / self.bench.trade.slot_s
         facts = [
-            self._fact(p["what"], p["at_s"], p["fryer"], p["product"], (p["pieces_count"], p["reason"], item.number))
-            for item in self.taps() for p in (item.entry.payload,)
-        ]  # fmt: skip
+            self._fact(
+                p["what"], p["at_s"], p["fryer"], p["product"], (p["pieces_count"], p["reason"], item.number)
+            )
+            for item in self.taps()
+            for p in (item.entry.payload,)
+        ]
         return self._held(self._played(facts, now))
 
     def _held(self, state: State) -> State:
-        """Fryers in stop-use are down whatever the board was told; only a qualified person's release takes them back."""
+        """Fryers in stop-use are down whatever the board was told; only a qualified person's release takes
+        them back.
+        """
         for key in stopped(self.store) if self.practice is None else ():
             if key in self.bench.fryers:
                 state.down[self.bench.fryers.index(key)] = state.now_n
@@ -168,7 +214,9 @@ class Board:
 
 
 def stagger(advice: Sequence[Advice], state: State, bench: Bench, now_s: float) -> list[float]:
-    """Seconds of the day at which to start each advised action, so that drops and lifts do not need the same hands."""
+    """Seconds of the day at which to start each advised action, so that drops and lifts do not need the same
+    hands.
+    """
     slot = bench.trade.slot_s
     lifts = [bench.trade.start_s + load.lift_n * slot for load in state.in_oil]
     found, clock = [], now_s
@@ -196,7 +244,9 @@ def amount(bench: Bench, fact: LoadFact, tr: Callable[[str], str]) -> str:
         return say("1 head ({pieces} pieces)", {"pieces": float(fact.pieces_count)}, translate=tr)
     if per_unit > 1:
         return say(
-            "{heads} heads ({pieces} pieces)", {"heads": fact.units_n, "pieces": float(fact.pieces_count)}, translate=tr
+            "{heads} heads ({pieces} pieces)",
+            {"heads": fact.units_n, "pieces": float(fact.pieces_count)},
+            translate=tr,
         )
     return say("{pieces} pieces", {"pieces": float(fact.pieces_count)}, translate=tr)
 
@@ -209,14 +259,24 @@ def board_view(board: Board, now_s: float, tr: Callable[[str], str] = str) -> di
     starts = stagger(advice, state, bench, now_s)
     names = {f.key: f.name for f in board.kitchen.fryers}
     return {
-        "date": bench.date.isoformat(), "now_s": now_s, "clock": time_of_day(now_s), "practice": board.practice, "open": open_now,
+        "date": bench.date.isoformat(),
+        "now_s": now_s,
+        "clock": time_of_day(now_s),
+        "practice": board.practice,
+        "open": open_now,
         "advice": [_advice(board, a, s, names, tr) for a, s in zip(advice, starts, strict=True)],
         "fryers": [_fryer(board, state, f, names[key], tr) for f, key in enumerate(bench.fryers)],
         "shelf": [_shelf(board, state, i, tr) for i in range(len(bench.products))],
-        "last_drops": _last(bench, level_of(bench.day, state)), "level_n": round(level_of(bench.day, state), 2), "notes": _notes(board, state, tr), "estimated": board.practice is None and not np.isfinite(state.sold_n).any(),
-        "loads": [[{"fryer": x.fryer, "pieces": x.pieces_count, "text": amount(bench, x, tr)} for x in loads] for loads in bench.loads],
+        "last_drops": _last(bench, level_of(bench.day, state)),
+        "level_n": round(level_of(bench.day, state), 2),
+        "notes": _notes(board, state, tr),
+        "estimated": board.practice is None and not np.isfinite(state.sold_n).any(),
+        "loads": [
+            [{"fryer": x.fryer, "pieces": x.pieces_count, "text": amount(bench, x, tr)} for x in loads]
+            for loads in bench.loads
+        ],
         "reasons": [{"value": r, "text": tr(r)} for r in REASONS],
-    }  # fmt: skip
+    }
 
 
 def _advice(
@@ -225,10 +285,17 @@ def _advice(
     bench = board.bench
     key = bench.fryers[advice.fryer]
     out: dict[str, Any] = {
-        "kind": advice.kind, "fryer": key, "fryer_name": names[key], "start_s": start_s, "start": time_of_day(start_s),
-        "reason": say(advice.reason.text, advice.reason.values, translate=tr), "gain_money": round(advice.gain_money, 2), "product": "", "pieces": 0,
+        "kind": advice.kind,
+        "fryer": key,
+        "fryer_name": names[key],
+        "start_s": start_s,
+        "start": time_of_day(start_s),
+        "reason": say(advice.reason.text, advice.reason.values, translate=tr),
+        "gain_money": round(advice.gain_money, 2),
+        "product": "",
+        "pieces": 0,
         "caution": "",
-    }  # fmt: skip
+    }
     if advice.kind == "drop":
         fact = bench.loads[advice.item][advice.load]
         name = tr(bench.day.items[advice.item].name)
@@ -239,12 +306,14 @@ def _advice(
             translate=tr,
         )
         out["caution"] = tr(
-            "Shake off ice and water, lower slowly, gloves and sleeves on: wet product makes hot oil boil over."
+            "Shake off ice and water, lower slowly, gloves and sleeves on: wet product makes hot oil boil"
+            " over."
         )
     elif advice.kind == "filter":
         out["headline"] = say("Filter turn: {fryer}", {"fryer": names[key]}, translate=tr)
         out["caution"] = tr(
-            "Hot oil burns: face shield, long gloves and apron on, heat off before draining, dry pan, one oil move at a time."
+            "Hot oil burns: face shield, long gloves and apron on, heat off before draining, dry pan, one oil"
+            " move at a time."
         )
     else:
         out["headline"] = say("Wait: {fryer}", {"fryer": names[key]}, translate=tr)
@@ -255,9 +324,14 @@ def _fryer(board: Board, state: State, f: int, name: str, tr: Callable[[str], st
     bench, slot = board.bench, board.bench.trade.slot_s
     key = bench.fryers[f]
     row: dict[str, Any] = {
-        "key": key, "name": name, "state": "idle", "since_filter": state.since[f], "filter_every": bench.day.filter_every_count,
-        "pressure": str(board.kitchen.fryer(key).kind) == "pressure", "text": tr("At heat, ready"),
-    }  # fmt: skip
+        "key": key,
+        "name": name,
+        "state": "idle",
+        "since_filter": state.since[f],
+        "filter_every": bench.day.filter_every_count,
+        "pressure": str(board.kitchen.fryer(key).kind) == "pressure",
+        "text": tr("At heat, ready"),
+    }
     load = next((x for x in state.in_oil if x.fryer == f), None)
     low, high = bank_now(bench.day, state).window(f)
     held = board.practice is None and key in stopped(board.store)
@@ -273,10 +347,19 @@ def _fryer(board: Board, state: State, f: int, name: str, tr: Callable[[str], st
         lift = drop + fact.cook_s
         vent = drop + fact.vent_start_s if fact.vent_start_s is not None else None
         row |= {
-            "state": "cooking", "product": tr(bench.day.items[load.item].name), "pieces": fact.pieces_count, "drop": time_of_day(drop), "lift_s": lift,
-            "lift": time_of_day(lift), "vent_s": vent, "text": amount(bench, fact, tr),
-            "vent_text": tr("Pressure is being let go. Stand back, wait for zero on the gauge and a silent vent, then open away from you. No clock runs here."),
-        }  # fmt: skip
+            "state": "cooking",
+            "product": tr(bench.day.items[load.item].name),
+            "pieces": fact.pieces_count,
+            "drop": time_of_day(drop),
+            "lift_s": lift,
+            "lift": time_of_day(lift),
+            "vent_s": vent,
+            "text": amount(bench, fact, tr),
+            "vent_text": tr(
+                "Pressure is being let go. Stand back, wait for zero on the gauge and a silent vent, then"
+                " open away from you. No clock runs here."
+            ),
+        }
     elif not low <= state.now_n < high:
         row |= {
             "state": "off",
@@ -287,7 +370,9 @@ def _fryer(board: Board, state: State, f: int, name: str, tr: Callable[[str], st
             ),
         }
     else:
-        running = [at for g, at in state.filters if g == f and at + bench.day.filter_slots_count > state.now_n]
+        running = [
+            at for g, at in state.filters if g == f and at + bench.day.filter_slots_count > state.now_n
+        ]
         if running:
             row |= {"state": "filter", "text": tr("Filter turn running: hot oil, keep clear")}
     return row
@@ -307,8 +392,14 @@ def _shelf(board: Board, state: State, i: int, tr: Callable[[str], str]) -> dict
                 "expired": tray.ends_n <= state.now_n,
             }
         )
-    return {"product": bench.products[i], "name": tr(bench.day.items[i].name), "out": i in state.out, "count": round(state.shelf(i)), "trays": trays,
-            "expired": round(sum(t.left_n for t in state.expired if t.item == i))}  # fmt: skip
+    return {
+        "product": bench.products[i],
+        "name": tr(bench.day.items[i].name),
+        "out": i in state.out,
+        "count": round(state.shelf(i)),
+        "trays": trays,
+        "expired": round(sum(t.left_n for t in state.expired if t.item == i)),
+    }
 
 
 def _last(bench: Bench, level: float) -> list[dict[str, str]]:
@@ -353,10 +444,14 @@ def compare_out(board: Board, now_s: float, product: str, tr: Callable[[str], st
     if product not in known:
         raise InputError("product", repr(product), "one of: {known}", values={"known": ", ".join(known)})
     i = known.index(product)
-    return _compare(board, replace(state, out=state.out - {i}), replace(state, out=state.out | {i}), product, tr)
+    return _compare(
+        board, replace(state, out=state.out - {i}), replace(state, out=state.out | {i}), product, tr
+    )
 
 
-def _compare(board: Board, old_state: State, new_state: State, what: str, tr: Callable[[str], str]) -> dict[str, Any]:
+def _compare(
+    board: Board, old_state: State, new_state: State, what: str, tr: Callable[[str], str]
+) -> dict[str, Any]:
     """Old and new plan: pieces asked for in vain by half hour, money, and which product to trim."""
     bench = board.bench
     old, new = board.rest_of_day(old_state), board.rest_of_day(new_state)
@@ -369,10 +464,17 @@ def _compare(board: Board, old_state: State, new_state: State, what: str, tr: Ca
     more = np.maximum(new.short_n.sum(axis=1) - old.short_n.sum(axis=1), 0.0)
     worst = int(np.argmax(more))
     return {
-        "what": what, "halves": halves, "old_money": round(old.rest_money, 2), "new_money": round(new.rest_money, 2),
-        "short_n": round(float(more.sum()), 1), "fill_old_frac": old.fill_frac, "fill_new_frac": new.fill_frac,
-        "trim": tr(bench.day.items[worst].name) if more[worst] >= 1 else "", "old_drops": len(old.plan.drops), "new_drops": len(new.plan.drops),
-    }  # fmt: skip
+        "what": what,
+        "halves": halves,
+        "old_money": round(old.rest_money, 2),
+        "new_money": round(new.rest_money, 2),
+        "short_n": round(float(more.sum()), 1),
+        "fill_old_frac": old.fill_frac,
+        "fill_new_frac": new.fill_frac,
+        "trim": tr(bench.day.items[worst].name) if more[worst] >= 1 else "",
+        "old_drops": len(old.plan.drops),
+        "new_drops": len(new.plan.drops),
+    }
 
 
 def tap_of(values: Mapping[str, Any]) -> Tap:
@@ -389,6 +491,7 @@ def tap_of(values: Mapping[str, Any]) -> Tap:
         return found
 
     words = {
-        name: str(values.get(name, "") or "")[:120] for name in ("key", "what", "fryer", "product", "reason", "who")
+        name: str(values.get(name, "") or "")[:120]
+        for name in ("key", "what", "fryer", "product", "reason", "who")
     }
     return Tap(at_s=number("at_s", "-1"), pieces_count=int(number("pieces")), **words)

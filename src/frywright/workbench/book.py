@@ -40,7 +40,9 @@ AUTHOR_NOW: ContextVar[str] = ContextVar("author", default="")
 
 
 def open_store(path: str, kitchen_file: str, reason: str = "") -> Store:
-    """Open the store, a file or a PostgreSQL URL; load the kitchen file given, or the demo into an empty store."""
+    """Open the store, a file or a PostgreSQL URL; load the kitchen file given, or the demo into an empty
+    store.
+    """
     store = Store.named(path, now)
     if kitchen_file:
         remember_kitchen(store, read_text(Path(kitchen_file)), kitchen_file, reason)
@@ -57,8 +59,8 @@ def remember_kitchen(store: Store, text: str, file: str, reason: str = "") -> Re
     DataError
         The text is not a sound kitchen file; nothing is written.
     InputError
-        No reason, and a limit that judges cooks changes (another place's rule, a smaller thermometer error), or what is
-        predicted of a program. Or a saved program does not go with the new kitchen.
+        No reason, and a limit that judges cooks changes (another place's rule, a smaller thermometer error),
+        or what is predicted of a program. Or a saved program does not go with the new kitchen.
     """
     new = parse_kitchen(text, file)
     last = store.current("kitchen")
@@ -71,13 +73,17 @@ def remember_kitchen(store: Store, text: str, file: str, reason: str = "") -> Re
         kept = writer.add(entry)
         if marks:
             writer.add(
-                _entry("prove_again", {"kitchen_number": kept.number, "programs": [as_payload(m) for m in marks]})
+                _entry(
+                    "prove_again", {"kitchen_number": kept.number, "programs": [as_payload(m) for m in marks]}
+                )
             )
         return kept
 
 
 def _marks_of_change(store: Store, last: Recorded, new: Kitchen, reason: str) -> list[ProveAgain]:
-    """What a change of the kitchen asks to be proved again; refused without a reason. The demo may give way to a kitchen of one's own."""
+    """What a change of the kitchen asks to be proved again; refused without a reason. The demo may give way
+    to a kitchen of one's own.
+    """
     old = _parsed(last.entry.payload["text"], last.entry.payload["file"])
     if old.site.invented and not new.site.invented:
         return []
@@ -89,12 +95,20 @@ def _marks_of_change(store: Store, last: Recorded, new: Kitchen, reason: str) ->
         return moved(before, after, reason[:200])
     names = touched(before, after)
     if names:
-        raise InputError("reason", "empty", "given where the kitchen changes what is predicted: {programs} must be proved again", where=new.site.name, values={"programs": ", ".join(names)})  # fmt: skip
+        raise InputError(
+            "reason",
+            "empty",
+            "given where the kitchen changes what is predicted: {programs} must be proved again",
+            where=new.site.name,
+            values={"programs": ", ".join(names)},
+        )
     return []
 
 
 def _no_limit_changed(old: Kitchen, new: Kitchen) -> None:
-    """The demo may give way to a kitchen of one's own; a kitchen of one's own changes its limits only with a reason."""
+    """The demo may give way to a kitchen of one's own; a kitchen of one's own changes its limits only with a
+    reason.
+    """
     if old.site.invented:
         return
     for name, changed in (
@@ -102,7 +116,13 @@ def _no_limit_changed(old: Kitchen, new: Kitchen) -> None:
         ("thermometer_error", new.site.thermometer_error_k < old.site.thermometer_error_k),
     ):
         if changed:
-            raise InputError("reason", "empty", "given where {what} changes: it moves the limit that cooks are judged by", where=new.site.name, values={"what": name})  # fmt: skip
+            raise InputError(
+                "reason",
+                "empty",
+                "given where {what} changes: it moves the limit that cooks are judged by",
+                where=new.site.name,
+                values={"what": name},
+            )
 
 
 def remembered_kitchen(store: Store) -> Kitchen:
@@ -117,7 +137,9 @@ def remembered_kitchen(store: Store) -> Kitchen:
     if not last:
         raise InputError("kitchen", "missing in this store", "loaded first")
     payload = last[-1].entry.payload
-    return replace(_with_saved(store, _parsed(payload["text"], payload["file"])), marks=_standing_marks(store))
+    return replace(
+        _with_saved(store, _parsed(payload["text"], payload["file"])), marks=_standing_marks(store)
+    )
 
 
 def _with_saved(store: Store, kitchen: Kitchen) -> Kitchen:
@@ -156,11 +178,18 @@ def kitchen_number(store: Store) -> int:
 
 
 def record_proof(store: Store, answer: ProofAnswer, kitchen_number: int) -> Recorded:
-    """Keep that a program was proved for a kitchen, and whether it held; one that held ends a call for a new proof."""
+    """Keep that a program was proved for a kitchen, and whether it held; one that held ends a call for a new
+    proof.
+    """
     payload = {
-        "name": answer.program.name, "version": answer.program.version, "kitchen_number": kitchen_number, "holds": answer.proof.holds,
-        "outcome": str(answer.outcome), "samples_count": answer.proof.samples_count, "lowest_k": answer.proof.lowest_k,
-    }  # fmt: skip
+        "name": answer.program.name,
+        "version": answer.program.version,
+        "kitchen_number": kitchen_number,
+        "holds": answer.proof.holds,
+        "outcome": str(answer.outcome),
+        "samples_count": answer.proof.samples_count,
+        "lowest_k": answer.proof.lowest_k,
+    }
     return record(store, "program_proof", payload)
 
 
@@ -175,10 +204,20 @@ class Overtaken(RecordError):
 
     def __init__(self, base: Program, newest: Program) -> None:
         self.base, self.newest = base, newest
-        super().__init__(f"{newest.name}: version {newest.version} was saved since version {base.version}; nothing was saved over it.")  # fmt: skip
+        super().__init__(
+            f"{newest.name}: version {newest.version} was saved since version {base.version}; nothing was"
+            " saved over it."
+        )
 
 
-def save_program(store: Store, kitchen: Kitchen, program: Program, who: Answerer = NOBODY, *seen: Facts, based_on: int | None = None) -> Recorded:  # fmt: skip
+def save_program(
+    store: Store,
+    kitchen: Kitchen,
+    program: Program,
+    who: Answerer = NOBODY,
+    *seen: Facts,
+    based_on: int | None = None,
+) -> Recorded:
     """Keep a program as the next version of its name, or as the first of a new one.
 
     Parameters
@@ -191,8 +230,8 @@ def save_program(store: Store, kitchen: Kitchen, program: Program, who: Answerer
     Raises
     ------
     InputError
-        The fryer cannot do it, the name reads like another or belongs to another use, nothing has changed, or it is
-        predicted short and nobody answers for it.
+        The fryer cannot do it, the name reads like another or belongs to another use, nothing has changed, or
+        it is predicted short and nobody answers for it.
     Overtaken
         Its version was taken in the meantime.
     """
@@ -204,12 +243,20 @@ def save_program(store: Store, kitchen: Kitchen, program: Program, who: Answerer
             newest = known.program(program.name)
             base = program.version - 1 if based_on is None else based_on
             if same_use(known, newest, program) and same_values(newest, program):
-                raise InputError("program", "unchanged", "changed in at least one value: version {version} holds the same, and nothing was saved", where=program.name, values={"version": newest.version})  # fmt: skip
+                raise InputError(
+                    "program",
+                    "unchanged",
+                    "changed in at least one value: version {version} holds the same, and nothing was saved",
+                    where=program.name,
+                    values={"version": newest.version},
+                )
             if base != newest.version:
                 older = [p for p in known.programs if p.name == newest.name and p.version == base]
                 raise Overtaken(older[0] if older else replace(newest, version=max(base, 1)), newest)
         program = called(known, program, program.name)
-        return writer.add(_entry("program", {**program_payload(program), **lock}, {"program": str(program.version)}))
+        return writer.add(
+            _entry("program", {**program_payload(program), **lock}, {"program": str(program.version)})
+        )
 
 
 def same_values(one: Program, other: Program) -> bool:
@@ -245,12 +292,18 @@ def keep_simulation(store: Store, kitchen: Kitchen, answer: CookAnswer, who: Ans
     lock = answered(kitchen, answer.plan.program, who, answer.facts)
     payload = {**plain_json(answer), "stages": program_payload(answer.plan.program)["stages"], **lock}
     editions = {v.rule: v.edition for _, v in answer.verdicts}
-    versions = {"program": str(answer.plan.program.version), "catalog": answer.history.catalog_version, **editions}
+    versions = {
+        "program": str(answer.plan.program.version),
+        "catalog": answer.history.catalog_version,
+        **editions,
+    }
     with store.writing() as writer:
         return writer.add(_entry("simulation", payload, versions))
 
 
-def record_readback(store: Store, program: Program, slot: int, result: ReadBack, people: tuple[str, str], started_at: str) -> Recorded:  # fmt: skip
+def record_readback(
+    store: Store, program: Program, slot: int, result: ReadBack, people: tuple[str, str], started_at: str
+) -> Recorded:
     """Keep a read-back: who read, who checked, what was found.
 
     Raises
@@ -261,31 +314,53 @@ def record_readback(store: Store, program: Program, slot: int, result: ReadBack,
     reader, checker = (p.strip() for p in people)
     if not reader or not checker or reader.lower() == checker.lower():
         raise InputError(
-            "people", f"{reader or 'nobody'} and {checker or 'nobody'}", "two different people: one reads, one compares"
+            "people",
+            f"{reader or 'nobody'} and {checker or 'nobody'}",
+            "two different people: one reads, one compares",
         )
     payload = {
-        "name": program.name, "version": program.version, "fryer": program.fryer, "slot": slot, "read_by": reader,
-        "checked_by": checker, "started_at": started_at, "matches": result.matches, "figure_card": result.figure_card,
+        "name": program.name,
+        "version": program.version,
+        "fryer": program.fryer,
+        "slot": slot,
+        "read_by": reader,
+        "checked_by": checker,
+        "started_at": started_at,
+        "matches": result.matches,
+        "figure_card": result.figure_card,
         "figure_read": result.figure_read,
-        "mismatches": [{"stage": m.stage, "what": m.what, "card": m.wanted, "machine": m.found, "slip": m.slip} for m in result.mismatches],
-    }  # fmt: skip
+        "mismatches": [
+            {"stage": m.stage, "what": m.what, "card": m.wanted, "machine": m.found, "slip": m.slip}
+            for m in result.mismatches
+        ],
+    }
     with store.writing() as writer:
         return writer.add(_entry("readback", payload, {"program": str(program.version)}))
 
 
-def record(store: Store, kind: str, payload: dict[str, Any], happened_at: dt.datetime | None = None, replaces: int | None = None) -> Recorded:  # fmt: skip
+def record(
+    store: Store,
+    kind: str,
+    payload: dict[str, Any],
+    happened_at: dt.datetime | None = None,
+    replaces: int | None = None,
+) -> Recorded:
     """Keep one entry of a kind, happening now or at a moment told."""
     with store.writing() as writer:
         return writer.add(entry_of(kind, payload, happened_at, replaces))
 
 
-def entry_of(kind: str, payload: dict[str, Any], happened_at: dt.datetime | None = None, replaces: int | None = None) -> Entry:  # fmt: skip
+def entry_of(
+    kind: str, payload: dict[str, Any], happened_at: dt.datetime | None = None, replaces: int | None = None
+) -> Entry:
     """An entry with this machine's author and catalog."""
     entry = _entry(kind, payload, replaces=replaces)
     return entry if happened_at is None else dataclasses.replace(entry, happened_at=happened_at)
 
 
-def held_status(store: Store, kitchen: Kitchen, translate: Callable[[str], str] = str) -> list[dict[str, str]]:
+def held_status(
+    store: Store, kitchen: Kitchen, translate: Callable[[str], str] = str
+) -> list[dict[str, str]]:
     """What each fryer is known to hold of each program: by its newest read-back, else unknown."""
     newest: dict[str, Recorded] = {item.entry.payload["name"]: item for item in store.entries("readback")}
     rows = []
@@ -298,12 +373,19 @@ def held_status(store: Store, kitchen: Kitchen, translate: Callable[[str], str] 
             state = "differs"
         else:
             state = "current" if item.entry.payload["version"] == program.version else "old version"
-        rows.append({
-            "name": name, "place": ", ".join(away_words(kitchen, program)), "again": again_line(kitchen, program, translate), "fryer": kitchen.fryer(program.fryer).name, "version": str(program.version), "state": state,
-            "clock": clock(program.clock_s),
-            "read_at": item.recorded_at.strftime("%Y-%m-%d %H:%M UTC") if item else "",
-            "read_version": str(item.entry.payload["version"]) if item else "",
-        })  # fmt: skip
+        rows.append(
+            {
+                "name": name,
+                "place": ", ".join(away_words(kitchen, program)),
+                "again": again_line(kitchen, program, translate),
+                "fryer": kitchen.fryer(program.fryer).name,
+                "version": str(program.version),
+                "state": state,
+                "clock": clock(program.clock_s),
+                "read_at": item.recorded_at.strftime("%Y-%m-%d %H:%M UTC") if item else "",
+                "read_version": str(item.entry.payload["version"]) if item else "",
+            }
+        )
     return rows
 
 
@@ -312,11 +394,17 @@ def kept_simulations(store: Store) -> list[Recorded]:
     return list(store.entries("simulation", newest_first=True))
 
 
-def _entry(kind: str, payload: dict[str, Any], versions: dict[str, str] | None = None, replaces: int | None = None) -> Entry:  # fmt: skip
+def _entry(
+    kind: str, payload: dict[str, Any], versions: dict[str, str] | None = None, replaces: int | None = None
+) -> Entry:
     return Entry(
-        kind=kind, happened_at=now(), author=AUTHOR_NOW.get() or AUTHOR, payload=payload, replaces=replaces,
+        kind=kind,
+        happened_at=now(),
+        author=AUTHOR_NOW.get() or AUTHOR,
+        payload=payload,
+        replaces=replaces,
         versions={"catalog": catalog.VERSION, **(versions or {})},
-    )  # fmt: skip
+    )
 
 
 def program_payload(program: Program) -> dict[str, Any]:

@@ -33,7 +33,10 @@ SHORT = "SHORT BY {amount}"
 SHORT_CARD = "SHORT: not for service. {predicted} Printed for {by}, who answers for it: {reason}"
 CAUTIONS = {
     "drop": "Thaw fully, shake off ice, lower slowly: wet or iced food makes hot oil boil over and burn.",
-    "lid": "Close and lock the lid as the maker says. Open only at zero on the gauge and a silent vent: steam scalds. The timer is no proof. Never force a lid.",
+    "lid": (
+        "Close and lock the lid as the maker says. Open only at zero on the gauge and a silent vent: steam"
+        " scalds. The timer is no proof. Never force a lid."
+    ),
     "lift": "Drain over the vat, sleeves and gloves on: hot oil burns. Probe the coldest piece.",
 }
 FOOT = "The maker's manual and local codes win. A changed program makes this card void: compare the version."
@@ -53,9 +56,11 @@ def card_data(
     who: Answerer = NOBODY,
     shared: Sequence[str] = (),
 ) -> dict[str, Any]:
-    """Everything on a card, in a language. The rounded program is what is simulated and drawn; ``shared`` are other programs of the slot.
+    """Everything on a card, in a language. The rounded program is what is simulated and drawn; ``shared`` are
+    other programs of the slot.
 
-    It carries what is predicted and what is proven; a program predicted short has SHORT across it and who answers for it.
+    It carries what is predicted and what is proven; a program predicted short has SHORT across it and who
+    answers for it.
 
     Raises
     ------
@@ -69,25 +74,55 @@ def card_data(
     system = str(kitchen.site.units)
     lock = answered(kitchen, program, who, answer.facts)
     view = cook_view(answer, system, translate)
-    words = {"oil": translate("oil"), "minutes": translate("minutes since the drop"), "pressure": translate("gauge")}
+    words = {
+        "oil": translate("oil"),
+        "minutes": translate("minutes since the drop"),
+        "pressure": translate("gauge"),
+    }
     sign = "°F" if str(fryer.controller.shows) == "f" else "°C"
     when = "time left" if fryer.controller.clock.counts_down else "time since the drop"
     version = program.version
     return {
-        "title": f"{program.name} v{version}", "paper": "us-letter" if str(kitchen.site.units) == "us" else "a4",
-        "language": language, "product": kitchen.product(program.product).name, "fryer": fryer.name,
-        "program": program.name, "place": place_line(kitchen, program, translate), "again": again_line(kitchen, program, translate),
-        "slot": str(slot), "version": str(version), "date": now().date().isoformat(),
-        "replaces": f"{translate('replaces version')} {version - 1}" if version > 1 else "", "figure": keyed.figure,
+        "title": f"{program.name} v{version}",
+        "paper": "us-letter" if str(kitchen.site.units) == "us" else "a4",
+        "language": language,
+        "product": kitchen.product(program.product).name,
+        "fryer": fryer.name,
+        "program": program.name,
+        "place": place_line(kitchen, program, translate),
+        "again": again_line(kitchen, program, translate),
+        "slot": str(slot),
+        "version": str(version),
+        "date": now().date().isoformat(),
+        "replaces": f"{translate('replaces version')} {version - 1}" if version > 1 else "",
+        "figure": keyed.figure,
         "shared": f"{translate(SHARED)} {', '.join(shared)}" if shared else "",
-        "words": {"check": translate("check figure"), "slot": translate("slot"), "version": translate("version"), "total": translate("total time")},
-        "header": [translate("stage"), f"{translate('set point')} ({sign})", translate(when), translate("lid")],
-        "rows": _rows(keyed, translate), "total": view["clock"]["total"], "lift": view["clock"]["sentence"],
-        "banner": _banner(answer.facts, lock, system, translate), "facts": view["facts"],
-        "stamp": say(SHORT, {"amount": amount_of(answer.facts, system)}, system, translate) if lock else "", "foot": translate(FOOT),
-        "cautions": {k: translate(v) if k != "lid" or program.under_pressure else "" for k, v in CAUTIONS.items()},
-        "curve": svg(card_spec(view, words)), "curve_mm": CURVE_MM[len(keyed.values) > MANY_VALUES], "alt": view["headline"]["sentence"],
-    }  # fmt: skip
+        "words": {
+            "check": translate("check figure"),
+            "slot": translate("slot"),
+            "version": translate("version"),
+            "total": translate("total time"),
+        },
+        "header": [
+            translate("stage"),
+            f"{translate('set point')} ({sign})",
+            translate(when),
+            translate("lid"),
+        ],
+        "rows": _rows(keyed, translate),
+        "total": view["clock"]["total"],
+        "lift": view["clock"]["sentence"],
+        "banner": _banner(answer.facts, lock, system, translate),
+        "facts": view["facts"],
+        "stamp": say(SHORT, {"amount": amount_of(answer.facts, system)}, system, translate) if lock else "",
+        "foot": translate(FOOT),
+        "cautions": {
+            k: translate(v) if k != "lid" or program.under_pressure else "" for k, v in CAUTIONS.items()
+        },
+        "curve": svg(card_spec(view, words)),
+        "curve_mm": CURVE_MM[len(keyed.values) > MANY_VALUES],
+        "alt": view["headline"]["sentence"],
+    }
 
 
 def _banner(facts: Facts, lock: dict[str, Any], system: str, translate: Translate) -> str:
@@ -139,9 +174,14 @@ def card_pdf(
 
 
 def site_cards_pdf(
-    kitchen: Kitchen, languages: dict[str, Translate], who: Answerer = NOBODY, told: Mapping[str, int] | None = None
+    kitchen: Kitchen,
+    languages: dict[str, Translate],
+    who: Answerer = NOBODY,
+    told: Mapping[str, int] | None = None,
 ) -> bytes:
-    """Cards of the newest version of every program for this kitchen, in each language given, as one PDF; each in its own slot where there is one."""
+    """Cards of the newest version of every program for this kitchen, in each language given, as one PDF; each
+    in its own slot where there is one.
+    """
     cards = []
     for name in sorted({p.name for p in kitchen.own_programs}):
         program = kitchen.program(name)
@@ -169,7 +209,11 @@ class ReadBack:
 
 
 def read_back(
-    kitchen: Kitchen, program: Program, slot: int, read: Sequence[str], settings: Mapping[str, str] | None = None
+    kitchen: Kitchen,
+    program: Program,
+    slot: int,
+    read: Sequence[str],
+    settings: Mapping[str, str] | None = None,
 ) -> ReadBack:
     """Compare values read from a machine, in keying order, with the card; simulate what it holds.
 
@@ -185,15 +229,21 @@ def read_back(
     card = render(program, fryer.controller, slot)
     keyed = [v for v in card.values if not v.by_crew]
     if len(read) != len(keyed):
-        raise InputError("values", len(read), "{count}: read every value, one by one", values={"count": len(keyed)})
+        raise InputError(
+            "values", len(read), "{count}: read every value, one by one", values={"count": len(keyed)}
+        )
     tidied = [tidy(value, text, fryer.controller) for value, text in zip(keyed, read, strict=True)]
     asked = {s.key: s for s in settings_of(kitchen, program)}
     told = {key: text for key, text in (settings or {}).items() if key in asked and text}
     for key, text in told.items():
         if text not in asked[key].choices:
-            raise InputError(key, repr(text), "one of: {known}", values={"known": ", ".join(asked[key].choices)})
+            raise InputError(
+                key, repr(text), "one of: {known}", values={"known": ", ".join(asked[key].choices)}
+            )
     mismatches = _known_slips(kitchen, program, compare(keyed, tidied, fryer.controller)) + tuple(
-        Mismatch(stage=asked[key].stage, what=asked[key].what, wanted=asked[key].card, found=text, slip="setting")
+        Mismatch(
+            stage=asked[key].stage, what=asked[key].what, wanted=asked[key].card, found=text, slip="setting"
+        )
         for key, text in told.items()
         if text != asked[key].card
     )
@@ -201,8 +251,12 @@ def read_back(
     as_read = tuple(v if v.by_crew else replace(v, text=next(texts)) for v in card.values)
     figure = replace(card, values=as_read).figure
     if not mismatches:
-        return ReadBack(mismatches=(), figure_read=figure, figure_card=card.figure, held=None, consequence=None)
-    lids = tuple(replace(v, text=told.get(f"lid{v.stage}", v.text)) if v.what == "lid" else v for v in as_read)
+        return ReadBack(
+            mismatches=(), figure_read=figure, figure_card=card.figure, held=None, consequence=None
+        )
+    lids = tuple(
+        replace(v, text=told.get(f"lid{v.stage}", v.text)) if v.what == "lid" else v for v in as_read
+    )
     counted = fryer.controller if told.get("clock", asked["clock"].card) == asked["clock"].card else None
     shows = replace(fryer.controller, shows=SCALES[told.get("scale", asked["scale"].card)])
     held = held_by(lids, shows, program) if counted else Held(programs=(), sets_c=(), in_order=False)
@@ -234,13 +288,19 @@ class Setting:
 
 
 def settings_of(kitchen: Kitchen, program: Program) -> tuple[Setting, ...]:
-    """What else is read back: the scale of the display, which way the clock counts, and the lid of each stage where a hand moves it."""
+    """What else is read back: the scale of the display, which way the clock counts, and the lid of each stage
+    where a hand moves it.
+    """
     fryer = kitchen.fryer(program.fryer)
     scale = next(sign for sign, unit in SCALES.items() if unit is fryer.controller.shows)
     found = [
         Setting(key="scale", what="scale", stage=0, choices=tuple(SCALES), card=scale),
         Setting(
-            key="clock", what="clock", stage=0, choices=("down", "up"), card=CLOCKS[fryer.controller.clock.counts_down]
+            key="clock",
+            what="clock",
+            stage=0,
+            choices=("down", "up"),
+            card=CLOCKS[fryer.controller.clock.counts_down],
         ),
     ]
     if fryer.kind is FryerKind.PRESSURE and not fryer.controller.lid_control:

@@ -1,4 +1,6 @@
-"""The close of a day: which vat is filtered, changed or boiled out tonight, in which order, and what may not be done before what."""
+"""The close of a day: which vat is filtered, changed or boiled out tonight, in which order, and what may not
+be done before what.
+"""
 
 from __future__ import annotations
 
@@ -24,7 +26,12 @@ from frywright.workbench.vat import keep_refused, oil_entry, vat_states, vat_vie
 
 Translate = Callable[[str], str]
 STEP = "close_step"
-PLANS = {"keep": "filter and keep", "discard": "change the oil", "boil_out": "change the oil, boil-out", "stopped": "out of use: leave it"}  # fmt: skip
+PLANS = {
+    "keep": "filter and keep",
+    "discard": "change the oil",
+    "boil_out": "change the oil, boil-out",
+    "stopped": "out of use: leave it",
+}
 STORE_KEY = "store"
 
 
@@ -38,16 +45,26 @@ class Tonight:
     steps: tuple[Mapping[str, Any], ...]
 
 
-def tonight(store: Store, kitchen: Kitchen, tr: Translate = str, today: dt.date | None = None) -> list[Tonight]:
+def tonight(
+    store: Store, kitchen: Kitchen, tr: Translate = str, today: dt.date | None = None
+) -> list[Tonight]:
     """Every fryer's plan for the night: changes first, so that there is time to cool, then the oldest oil."""
     day = today or today_of(kitchen)
     held, due = stopped(store), {(r["fryer"], r["task"]): r for r in care_rows(store, kitchen, tr, today=day)}
-    begun = {e.entry.payload["fryer"]: e.entry.payload["plan"] for e in _told(store, day) if e.entry.payload["fryer"] != STORE_KEY}  # fmt: skip
+    begun = {
+        e.entry.payload["fryer"]: e.entry.payload["plan"]
+        for e in _told(store, day)
+        if e.entry.payload["fryer"] != STORE_KEY
+    }
     rows, states = [], vat_states(store, kitchen, day)
     for fryer in kitchen.fryers:
         view = vat_view(store, kitchen, fryer.key, day, tr, states)
         boil = due[fryer.key, "boil_out"]["state"] in ("overdue", "today")
-        plan = "stopped" if fryer.key in held else ("boil_out" if boil else ("discard" if view["advice"] == "discard" else "keep"))  # fmt: skip
+        plan = (
+            "stopped"
+            if fryer.key in held
+            else ("boil_out" if boil else ("discard" if view["advice"] == "discard" else "keep"))
+        )
         plan = (
             begun.get(fryer.key, plan) if plan != "stopped" else plan
         )  # what was begun tonight is finished, whatever the log says since
@@ -62,7 +79,11 @@ def _steps(fryer: Fryer, plan: str) -> tuple[Mapping[str, Any], ...]:
     if plan == "stopped":
         return ()
     whens = {"keep": ("", "keep"), "discard": ("", "discard"), "boil_out": ("", "discard", "boil_out")}[plan]
-    steps = [s for s in catalog.table("care/closing.toml")["step"] if s.get("when", "") in whens and s.get("applies", "") in ("", str(fryer.kind))]  # fmt: skip
+    steps = [
+        s
+        for s in catalog.table("care/closing.toml")["step"]
+        if s.get("when", "") in whens and s.get("applies", "") in ("", str(fryer.kind))
+    ]
     keys = {s["key"] for s in steps}
     return tuple({**s, "needs": [n for n in s["needs"] if n in keys]} for s in steps)
 
@@ -78,17 +99,21 @@ def _told(store: Store, day: dt.date) -> list[Recorded]:
     return found[::-1]
 
 
-def sign_close(store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None) -> Recorded:
+def sign_close(
+    store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
+) -> Recorded:
     """Sign a step of the close; what it tells of the oil goes into the oil log in the same breath.
 
     Parameters
     ----------
-    values : fryer (or ``store``), step, who, second, value (oil temperature, pH, per cent polar, or how much was topped up)
+    values : fryer (or ``store``), step, who, second, value (oil temperature, pH, per cent polar, or how much
+        was topped up)
 
     Raises
     ------
     InputError
-        A step before what it needs, a second hot-oil move at once, one in a rush, hot oil moved by hand, a pH outside, no second person, no name.
+        A step before what it needs, a second hot-oil move at once, one in a rush, hot oil moved by hand, a pH
+        outside, no second person, no name.
     """
     moment = at or now()
     day, second_s = business_time(usual_trade(kitchen), moment)
@@ -102,7 +127,21 @@ def sign_close(store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt
     if where == STORE_KEY:
         if key not in {s["key"] for s in catalog.table("care/closing.toml")["store_step"]}:
             raise InputError("step", repr(key), "one of tonight's")
-        entries = [entry_of(STEP, {"date": day.isoformat(), "fryer": STORE_KEY, "step": key, "who": who[:80], "second": second[:80], "value": "", "plan": ""}, moment)]  # fmt: skip
+        entries = [
+            entry_of(
+                STEP,
+                {
+                    "date": day.isoformat(),
+                    "fryer": STORE_KEY,
+                    "step": key,
+                    "who": who[:80],
+                    "second": second[:80],
+                    "value": "",
+                    "plan": "",
+                },
+                moment,
+            )
+        ]
     else:
         kitchen.fryer(where)
         plans = tonight(store, kitchen, today=day)
@@ -112,36 +151,89 @@ def sign_close(store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt
             raise InputError("step", repr(key), "one of tonight's", where=mine.fryer.name)
         _gates(kitchen, plans, mine, step, done, second_s)
         if step.get("people", 1) > 1 and (len(second) < 2 or second.lower() == who.lower()):
-            raise InputError("second", repr(second), "another person, who did it or looked too", where=step["title"])
+            raise InputError(
+                "second", repr(second), "another person, who did it or looked too", where=step["title"]
+            )
         value = _value(kitchen, step, str(values.get("value", "") or "").strip())
-        payload = {"date": day.isoformat(), "fryer": where, "step": key, "who": who[:80], "second": second[:80], "value": value, "plan": mine.plan}  # fmt: skip
+        payload = {
+            "date": day.isoformat(),
+            "fryer": where,
+            "step": key,
+            "who": who[:80],
+            "second": second[:80],
+            "value": value,
+            "plan": mine.plan,
+        }
         entries = [entry_of(STEP, payload, moment)]
         what = step.get("logs") or {"reading": "reading", "mass": "top_up"}.get(step.get("asks", ""))
         if what and not (what == "top_up" and value == "0"):
-            told = {"vat": where, "what": what, "amount": value if step.get("asks") else "", "who": who, "after": ""}
+            told = {
+                "vat": where,
+                "what": what,
+                "amount": value if step.get("asks") else "",
+                "who": who,
+                "after": "",
+            }
             try:
                 entries.append(oil_entry(kitchen, told, f"close-{day}-{where}-{key}", moment))
             except InputError as error:
                 keep_refused(store, told, error)
                 raise
         if mine.plan == "boil_out" and key == "dry":
-            entries.append(entry_of(DONE, {"fryer": where, "task": "boil_out", "who": who[:80], "role": "crew", "note": second[:80], "date": day.isoformat()}, moment))  # fmt: skip
+            entries.append(
+                entry_of(
+                    DONE,
+                    {
+                        "fryer": where,
+                        "task": "boil_out",
+                        "who": who[:80],
+                        "role": "crew",
+                        "note": second[:80],
+                        "date": day.isoformat(),
+                    },
+                    moment,
+                )
+            )
     with store.writing() as writer:
         kept = [writer.add(entry) for entry in entries]
     return kept[0]
 
 
-def _gates(kitchen: Kitchen, plans: list[Tonight], mine: Tonight, step: Mapping[str, Any], done: set[tuple[str, str]], second_s: float) -> None:  # fmt: skip
+def _gates(
+    kitchen: Kitchen,
+    plans: list[Tonight],
+    mine: Tonight,
+    step: Mapping[str, Any],
+    done: set[tuple[str, str]],
+    second_s: float,
+) -> None:
     open_needs = [n for n in step["needs"] if (mine.fryer.key, n) not in done]
     if open_needs:
-        raise InputError("step", step["key"], "after {needs}: this order has no way past", where=mine.fryer.name, values={"needs": ", ".join(open_needs)})  # fmt: skip
+        raise InputError(
+            "step",
+            step["key"],
+            "after {needs}: this order has no way past",
+            where=mine.fryer.name,
+            values={"needs": ", ".join(open_needs)},
+        )
     if not step.get("hot"):
         return
     if any(a <= second_s < b for a, b in usual_trade(kitchen).rush_s):
-        raise InputError("step", step["key"], "outside the rush: no hot oil is moved while people run", where=mine.fryer.name)  # fmt: skip
+        raise InputError(
+            "step",
+            step["key"],
+            "outside the rush: no hot oil is moved while people run",
+            where=mine.fryer.name,
+        )
     first = _next_move(plans, done)
     if first is not None and first != mine.fryer.key:
-        raise InputError("step", step["key"], "after {fryer}: one move of oil at a time", where=mine.fryer.name, values={"fryer": kitchen.fryer(first).name})  # fmt: skip
+        raise InputError(
+            "step",
+            step["key"],
+            "after {fryer}: one move of oil at a time",
+            where=mine.fryer.name,
+            values={"fryer": kitchen.fryer(first).name},
+        )
 
 
 def _next_move(plans: list[Tonight], done: set[tuple[str, str]]) -> str | None:
@@ -158,24 +250,42 @@ def _value(kitchen: Kitchen, step: Mapping[str, Any], text: str) -> str:
     """The figure a step asks for, checked; the oil log checks its own."""
     asks, table, system = step.get("asks", ""), catalog.table("care/closing.toml"), str(kitchen.site.units)
     if asks in ("reading", "mass") and not text:
-        raise InputError("value", "empty", "what was read or topped up; 0 where nothing was", where=step["title"])
+        raise InputError(
+            "value", "empty", "what was read or topped up; 0 where nothing was", where=step["title"]
+        )
     if asks == "oil_temp":
         most = to_inside(table["coolest_move_f"], "f")
         found = kitchen.site.read(text, "temperature", "oil")
         if not -10.0 <= found <= most:
-            raise InputError("oil", show(found, "c", system), "{most} or cooler before anybody moves it", where=step["title"], values={"most": show(most, "c", system)})  # fmt: skip
+            raise InputError(
+                "oil",
+                show(found, "c", system),
+                "{most} or cooler before anybody moves it",
+                where=step["title"],
+                values={"most": show(most, "c", system)},
+            )
     if asks == "ph":
         try:
             number = float(text.replace(",", "."))
         except ValueError as error:
             raise InputError("pH", repr(text), "a number such as 7.0", where=step["title"]) from error
         if not table["ph_low"] <= number <= table["ph_high"]:
-            raise InputError("pH", f"{number:g}", "{low} to {high}: rinse again, test again", where=step["title"], values={"low": table["ph_low"], "high": table["ph_high"]})  # fmt: skip
+            raise InputError(
+                "pH",
+                f"{number:g}",
+                "{low} to {high}: rinse again, test again",
+                where=step["title"],
+                values={"low": table["ph_low"], "high": table["ph_high"]},
+            )
     return text[:40]
 
 
-def close_day_view(store: Store, kitchen: Kitchen, language: str = "en", tr: Translate = str, at: dt.datetime | None = None) -> dict[str, Any]:  # fmt: skip
-    """Tonight as a page shows it: fryers in order, each step signed, open or shut and why, and about how long the rest takes."""
+def close_day_view(
+    store: Store, kitchen: Kitchen, language: str = "en", tr: Translate = str, at: dt.datetime | None = None
+) -> dict[str, Any]:
+    """Tonight as a page shows it: fryers in order, each step signed, open or shut and why, and about how long
+    the rest takes.
+    """
     trade, moment = usual_trade(kitchen), at or now()
     day, second_s = business_time(trade, moment)
     told = {(e.entry.payload["fryer"], e.entry.payload["step"]): e for e in _told(store, day)}
@@ -193,15 +303,42 @@ def close_day_view(store: Store, kitchen: Kitchen, language: str = "en", tr: Tra
         elif step.get("hot") and move not in (None, where):
             shut = tr("one move of oil at a time; first") + ": " + kitchen.fryer(str(move)).name
         payload = entry.entry.payload if entry else {}
-        return {"key": step["key"], "title": step["title" + tail], "hazard": step.get("hazard" + tail, ""), "people": step.get("people", 1), "asks": step.get("asks", ""),
-                "minutes": step["takes_min"], "done": entry is not None, "shut": shut, "who": payload.get("who", ""), "second": payload.get("second", ""), "value": payload.get("value", ""),
-                "at": time_of_day(business_time(trade, entry.entry.happened_at)[1]) if entry else ""}  # fmt: skip
+        return {
+            "key": step["key"],
+            "title": step["title" + tail],
+            "hazard": step.get("hazard" + tail, ""),
+            "people": step.get("people", 1),
+            "asks": step.get("asks", ""),
+            "minutes": step["takes_min"],
+            "done": entry is not None,
+            "shut": shut,
+            "who": payload.get("who", ""),
+            "second": payload.get("second", ""),
+            "value": payload.get("value", ""),
+            "at": time_of_day(business_time(trade, entry.entry.happened_at)[1]) if entry else "",
+        }
 
     fryers: list[dict[str, Any]] = []
     for one in plans:
         titles = {s["key"]: s["title" + tail] for s in one.steps}
-        fryers.append({"key": one.fryer.key, "name": one.fryer.name, "plan": one.plan, "plan_words": tr(PLANS[one.plan]), "why": one.why, "steps": [row(one.fryer.key, s, titles) for s in one.steps]})  # fmt: skip
+        fryers.append(
+            {
+                "key": one.fryer.key,
+                "name": one.fryer.name,
+                "plan": one.plan,
+                "plan_words": tr(PLANS[one.plan]),
+                "why": one.why,
+                "steps": [row(one.fryer.key, s, titles) for s in one.steps],
+            }
+        )
     rest = [row(STORE_KEY, s, {}) for s in catalog.table("care/closing.toml")["store_step"]]
     steps = [s for f in fryers for s in f["steps"]] + rest
     left = sum(s["minutes"] for s in steps if not s["done"])
-    return {"date": day.isoformat(), "fryers": fryers, "store": rest, "minutes_left": left, "open_count": sum(not s["done"] for s in steps), "closes": time_of_day(trade.closes_s)}  # fmt: skip
+    return {
+        "date": day.isoformat(),
+        "fryers": fryers,
+        "store": rest,
+        "minutes_left": left,
+        "open_count": sum(not s["done"] for s in steps),
+        "closes": time_of_day(trade.closes_s),
+    }

@@ -67,15 +67,18 @@ def program_of(kitchen: Kitchen, product: str, fryer: str) -> str | None:
 
 def carry_over(kitchen: Kitchen, program: Program, product: Product, fryer: Fryer) -> Program:
     """A draft of a program's stages for another product or fryer; not matched, only tried."""
-    draft = replace(program, product=product.key, fryer=fryer.key, load_heads=None, altitude_m=None, unit_mass_kg=None)
+    draft = replace(
+        program, product=product.key, fryer=fryer.key, load_heads=None, altitude_m=None, unit_mass_kg=None
+    )
     return named(kitchen, draft)
 
 
 def ask(kitchen: Kitchen, request: CookRequest) -> CookAnswer:
     """Simulate a program under conditions and judge every class of piece.
 
-    Solved at ``CLOSE``, with what that setting may be off taken off every core beside the thermometer's error.
-    A load above the fryer's capacity is judged no better than a full one: each piece by the worse of both.
+    Solved at ``CLOSE``, with what that setting may be off taken off every core beside the thermometer's
+    error. A load above the fryer's capacity is judged no better than a full one: each piece by the worse of
+    both.
 
     Raises
     ------
@@ -91,7 +94,9 @@ def ask(kitchen: Kitchen, request: CookRequest) -> CookAnswer:
     for same in zip(*(h.pieces for h in histories), strict=True):
         evidence = evidence_for(kitchen, plan, same[0].kind)
         evidence = replace(evidence, error_k=evidence.error_k + CLOSE.error_k)
-        verdicts = [judge(_curve(h, piece), limit, evidence, why) for h, piece in zip(histories, same, strict=True)]
+        verdicts = [
+            judge(_curve(h, piece), limit, evidence, why) for h, piece in zip(histories, same, strict=True)
+        ]
         judged.append((same[0], min(verdicts, key=_spare_k)))
     judged.sort(key=lambda pair: (_spare_k(pair[1]), pair[0].core_at_lift_c))
     lid = None
@@ -140,15 +145,24 @@ def _house_notes(product: Product, limit: CookLimit | None) -> tuple[Note, ...]:
     if product.house_core_c is None or limit is None or limit.rule == HOUSE:
         return ()
     text = "The house target {house_c} of {product} is not used: {title} judges it."
-    values: dict[str, float | str] = {"house_c": product.house_core_c, "product": product.name, "title": limit.title}
+    values: dict[str, float | str] = {
+        "house_c": product.house_core_c,
+        "product": product.name,
+        "title": limit.title,
+    }
     return (Note(kind="house", text=text, values=values),)
 
 
 def _plan(kitchen: Kitchen, request: CookRequest) -> FryPlan:
     return make_plan(
-        kitchen, request.program, units_count=request.units_count, load_kg=request.load_kg,
-        start_temp_c=request.start_temp_c, altitude_m=request.altitude_m, oil_start_c=request.oil_start_c,
-    )  # fmt: skip
+        kitchen,
+        request.program,
+        units_count=request.units_count,
+        load_kg=request.load_kg,
+        start_temp_c=request.start_temp_c,
+        altitude_m=request.altitude_m,
+        oil_start_c=request.oil_start_c,
+    )
 
 
 def _spare_k(verdict: Verdict) -> float:
@@ -158,9 +172,12 @@ def _spare_k(verdict: Verdict) -> float:
 def _curve(history: FryHistory, piece: PieceHistory) -> CoreCurve:
     food = catalog.compositions()[piece.kind.cut.composition]
     return CoreCurve(
-        piece=piece_name(piece), time_s=history.time_s, core_c=piece.core_c, lift_s=history.earliest_lift_s,
+        piece=piece_name(piece),
+        time_s=history.time_s,
+        core_c=piece.core_c,
+        lift_s=history.earliest_lift_s,
         fat_pct=100.0 * food.fractions["fat"],
-    )  # fmt: skip
+    )
 
 
 def piece_name(piece: PieceHistory) -> str:
@@ -178,9 +195,16 @@ def warm_up() -> float:
 
     start = perf_counter()
     piece = PieceClass(
-        name="warm-up", mass_kg=1.0, half_thickness_m=0.01, shape_n=0.0, start_temp_c=5.0, density_kg_m3=1000.0,
-        conductivity_w_mk=0.5, heat_capacity_j_kgk=3500.0, water_kg_m3=600.0,
-    )  # fmt: skip
+        name="warm-up",
+        mass_kg=1.0,
+        half_thickness_m=0.01,
+        shape_n=0.0,
+        start_temp_c=5.0,
+        density_kg_m3=1000.0,
+        conductivity_w_mk=0.5,
+        heat_capacity_j_kgk=3500.0,
+        water_kg_m3=600.0,
+    )
     vat = Vat(oil_mass_kg=20.0, oil_start_c=170.0, heater_w=10e3)
     run(Cook(vat=vat, pieces=[piece], spans=[Span(duration_s=5.0, set_c=170.0)]))
     return perf_counter() - start

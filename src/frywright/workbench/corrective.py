@@ -1,4 +1,6 @@
-"""Corrective action: a probe below its limit opens a case that closes only with a disposition, a cause and every earlier load decided; complaints traced to loads."""
+"""Corrective action: a probe below its limit opens a case that closes only with a disposition, a cause and
+every earlier load decided; complaints traced to loads.
+"""
 
 from __future__ import annotations
 
@@ -26,11 +28,20 @@ KINDS = ("probe", "hold", "thermometer", "complaint")
 STEPS = ("recook", "reprobe", "disposition", "cause", "earlier", "closed")
 DISPOSITIONS = ("served", "discarded", "held")
 CAUSES = {
-    "load": "load too large", "oil": "oil too cool", "start": "pieces colder than usual", "size": "pieces larger than usual", "program": "wrong program or keyed wrong",
-    "lid": "lid closed late or no pressure", "probe": "probe or thermometer", "hold": "cabinet or hold time", "other": "other",
-}  # fmt: skip
+    "load": "load too large",
+    "oil": "oil too cool",
+    "start": "pieces colder than usual",
+    "size": "pieces larger than usual",
+    "program": "wrong program or keyed wrong",
+    "lid": "lid closed late or no pressure",
+    "probe": "probe or thermometer",
+    "hold": "cabinet or hold time",
+    "other": "other",
+}
 EARLIER_H = 8.0
-"""Loads of a fryer are looked back at over this long where no good reading stands nearer (project's own rule: a shift)."""
+"""Loads of a fryer are looked back at over this long where no good reading stands nearer (project's own rule:
+a shift).
+"""
 PACK_S, FIFO_FRAC = 300.0, 0.8
 """From shelf to guest, and how surely the oldest tray is taken first (project's own rules)."""
 
@@ -66,11 +77,19 @@ def level_of(kitchen: Kitchen) -> float:
 def _temp(kitchen: Kitchen, text: str, name: str) -> float:
     found = kitchen.site.read(text, "temperature", name)
     if not -5.0 <= found <= 130.0:
-        raise InputError(name, found, "{low_c} to {high_c} for the core of a piece", unit="c", values={"low_c": -5.0, "high_c": 130.0})  # fmt: skip
+        raise InputError(
+            name,
+            found,
+            "{low_c} to {high_c} for the core of a piece",
+            unit="c",
+            values={"low_c": -5.0, "high_c": 130.0},
+        )
     return found
 
 
-def tell_probe(store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None) -> tuple[Recorded, Recorded | None]:  # fmt: skip
+def tell_probe(
+    store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
+) -> tuple[Recorded, Recorded | None]:
     """Keep a reading of a load's coldest piece; below the limit a case opens in the same breath.
 
     Parameters
@@ -82,22 +101,47 @@ def tell_probe(store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt
     InputError
         An unknown fryer or product, an impossible reading, or no thermometer's name.
     """
-    fryer, product = kitchen.fryer(str(values.get("fryer", ""))), kitchen.product(str(values.get("product", "")))
+    fryer, product = (
+        kitchen.fryer(str(values.get("fryer", ""))),
+        kitchen.product(str(values.get("product", ""))),
+    )
     core = _temp(kitchen, str(values.get("temp", "")), "temp")
     thermometer, who = (str(values.get(n, "") or "").strip() for n in ("thermometer", "who"))
     if not thermometer:
-        raise InputError("thermometer", "empty", "the mark on the thermometer: a reading without it cannot be looked back at")  # fmt: skip
+        raise InputError(
+            "thermometer",
+            "empty",
+            "the mark on the thermometer: a reading without it cannot be looked back at",
+        )
     pieces = _count(values.get("pieces", ""))
     moment, level = at or now(), level_of(kitchen)
     payload = {
-        "name": f"{product.name}, {fryer.name}", "thermometer": thermometer[:60], "core_c": core, "limit_c": level - kitchen.site.thermometer_error_k, "load": f"{product.key} {fryer.key}",
-        "units_count": pieces, "fryer": fryer.key, "product": product.key, "who": who[:80], "checked": check_valid(store, thermometer, moment),
-    }  # fmt: skip
+        "name": f"{product.name}, {fryer.name}",
+        "thermometer": thermometer[:60],
+        "core_c": core,
+        "limit_c": level - kitchen.site.thermometer_error_k,
+        "load": f"{product.key} {fryer.key}",
+        "units_count": pieces,
+        "fryer": fryer.key,
+        "product": product.key,
+        "who": who[:80],
+        "checked": check_valid(store, thermometer, moment),
+    }
     with store.writing() as writer:
         reading = writer.add(entry_of(READING, payload, moment))
         if core >= level:
             return reading, None
-        facts = {"what": "probe", "reading_number": reading.number, "fryer": fryer.key, "product": product.key, "pieces_count": int(pieces), "core_c": core, "limit_c": level, "who": who[:80], "words": ""}  # fmt: skip
+        facts = {
+            "what": "probe",
+            "reading_number": reading.number,
+            "fryer": fryer.key,
+            "product": product.key,
+            "pieces_count": int(pieces),
+            "core_c": core,
+            "limit_c": level,
+            "who": who[:80],
+            "words": "",
+        }
         return reading, writer.add(entry_of(CASE, facts, moment))
 
 
@@ -108,7 +152,9 @@ def _count(text: Any) -> float:
     return float(word)
 
 
-def open_case(store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None) -> Recorded:
+def open_case(
+    store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
+) -> Recorded:
     """Open a case by hand: a hold failure, a failed thermometer, a complaint.
 
     Parameters
@@ -130,8 +176,17 @@ def open_case(store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.
         kitchen.fryer(fryer)
     if product:
         kitchen.product(product)
-    facts = {"what": what, "reading_number": 0, "fryer": fryer, "product": product, "pieces_count": int(_count(values.get("pieces", ""))), "core_c": None, "limit_c": None,
-             "who": str(values.get("who", "") or "")[:80], "words": words[:400]}  # fmt: skip
+    facts = {
+        "what": what,
+        "reading_number": 0,
+        "fryer": fryer,
+        "product": product,
+        "pieces_count": int(_count(values.get("pieces", ""))),
+        "core_c": None,
+        "limit_c": None,
+        "who": str(values.get("who", "") or "")[:80],
+        "words": words[:400],
+    }
     with store.writing() as writer:
         return writer.add(entry_of(CASE, facts, at))
 
@@ -141,7 +196,9 @@ def cases(store: Store) -> list[Case]:
     steps: dict[int, list[Recorded]] = {}
     for item in store.entries(STEP):
         steps.setdefault(item.entry.payload["case_number"], []).append(item)
-    return [Case(opened=e, steps=tuple(steps.get(e.number, ()))) for e in store.entries(CASE, newest_first=True)]
+    return [
+        Case(opened=e, steps=tuple(steps.get(e.number, ()))) for e in store.entries(CASE, newest_first=True)
+    ]
 
 
 def case_of(store: Store, number: int) -> Case:
@@ -155,7 +212,9 @@ def case_of(store: Store, number: int) -> Case:
     item = store.entry(number)
     if item is None or item.entry.kind != CASE:
         raise InputError("case", number, "the number of a case")
-    return Case(opened=item, steps=tuple(e for e in store.entries(STEP) if e.entry.payload["case_number"] == number))
+    return Case(
+        opened=item, steps=tuple(e for e in store.entries(STEP) if e.entry.payload["case_number"] == number)
+    )
 
 
 def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[dict[str, Any]]:
@@ -163,7 +222,12 @@ def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[dict[str, 
     facts, at = case.facts, case.opened.entry.happened_at
     if not facts["fryer"] or facts["what"] not in ("probe", "thermometer"):
         return []
-    good = [e for e in store.between(at - dt.timedelta(hours=EARLIER_H), at, READING) if e.entry.payload.get("fryer") == facts["fryer"] and e.entry.payload["core_c"] >= e.entry.payload["limit_c"] + kitchen.site.thermometer_error_k]  # fmt: skip
+    good = [
+        e
+        for e in store.between(at - dt.timedelta(hours=EARLIER_H), at, READING)
+        if e.entry.payload.get("fryer") == facts["fryer"]
+        and e.entry.payload["core_c"] >= e.entry.payload["limit_c"] + kitchen.site.thermometer_error_k
+    ]
     since = good[-1].entry.happened_at if good else at - dt.timedelta(hours=EARLIER_H)
     trade = usual_trade(kitchen)
     found = []
@@ -171,37 +235,59 @@ def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[dict[str, 
         payload = item.entry.payload
         if payload["what"] == "drop" and payload["fryer"] == facts["fryer"]:
             _, second = business_time(trade, item.entry.happened_at)
-            found.append({"number": item.number, "at": f"{int(second // 3600) % 24:02d}:{int(second // 60) % 60:02d}", "product": payload["product"], "pieces": payload["pieces_count"]})  # fmt: skip
+            found.append(
+                {
+                    "number": item.number,
+                    "at": f"{int(second // 3600) % 24:02d}:{int(second // 60) % 60:02d}",
+                    "product": payload["product"],
+                    "pieces": payload["pieces_count"],
+                }
+            )
     return found
 
 
-def tell_step(store: Store, kitchen: Kitchen, number: int, values: Mapping[str, Any], at: dt.datetime | None = None) -> Recorded:  # fmt: skip
+def tell_step(
+    store: Store, kitchen: Kitchen, number: int, values: Mapping[str, Any], at: dt.datetime | None = None
+) -> Recorded:
     """Tell what was done about a case.
 
     Parameters
     ----------
-    values : step (recook, reprobe, disposition, cause, earlier, closed), who; temp for a reprobe; disposition (served, discarded, held); cause and words;
+    values : step (recook, reprobe, disposition, cause, earlier, closed), who; temp for a reprobe; disposition
+        (served, discarded, held); cause and words;
         load (entry number) and decision (held, discarded, released) for an earlier load
 
     Raises
     ------
     InputError
-        A closed case, an unknown step, no name, served without a re-probe that meets the limit, or a close while something is undecided.
+        A closed case, an unknown step, no name, served without a re-probe that meets the limit, or a close
+        while something is undecided.
     """
-    case, step, who = case_of(store, number), str(values.get("step", "")), str(values.get("who", "") or "").strip()
+    case, step, who = (
+        case_of(store, number),
+        str(values.get("step", "")),
+        str(values.get("who", "") or "").strip(),
+    )
     if case.closed:
         raise InputError("case", number, "open: this one is closed")
     if step not in STEPS:
         raise InputError("step", repr(step), "one of: {known}", values={"known": ", ".join(STEPS)})
     if len(who) < 2:
         raise InputError("who", repr(who), "the name of the person who did it")
-    payload: dict[str, Any] = {"case_number": number, "step": step, "who": who[:80], "words": str(values.get("words", "") or "").strip()[:400]}  # fmt: skip
+    payload: dict[str, Any] = {
+        "case_number": number,
+        "step": step,
+        "who": who[:80],
+        "words": str(values.get("words", "") or "").strip()[:400],
+    }
     payload |= _step_facts(store, kitchen, case, step, values)
     with store.writing() as writer:
         return writer.add(entry_of(STEP, payload, at))
 
 
-def _step_facts(store: Store, kitchen: Kitchen, case: Case, step: str, values: Mapping[str, Any]) -> dict[str, Any]:
+def _step_facts(
+    store: Store, kitchen: Kitchen, case: Case, step: str, values: Mapping[str, Any]
+) -> dict[str, Any]:
     level = case.facts["limit_c"] or level_of(kitchen)
     if step == "reprobe":
         if case.last("recook") is None:
@@ -211,10 +297,18 @@ def _step_facts(store: Store, kitchen: Kitchen, case: Case, step: str, values: M
     if step == "disposition":
         word = str(values.get("disposition", ""))
         if word not in DISPOSITIONS:
-            raise InputError("disposition", repr(word), "one of: {known}", values={"known": ", ".join(DISPOSITIONS)})
+            raise InputError(
+                "disposition", repr(word), "one of: {known}", values={"known": ", ".join(DISPOSITIONS)}
+            )
         probe = case.last("reprobe")
-        if word == "served" and case.facts["what"] in ("probe", "thermometer") and not (probe and probe["meets"]):
-            raise InputError("disposition", word, "discarded or held: nothing is served before a probe meets the limit")
+        if (
+            word == "served"
+            and case.facts["what"] in ("probe", "thermometer")
+            and not (probe and probe["meets"])
+        ):
+            raise InputError(
+                "disposition", word, "discarded or held: nothing is served before a probe meets the limit"
+            )
         return {"disposition": word}
     if step == "cause":
         cause = str(values.get("cause", ""))
@@ -232,7 +326,12 @@ def _step_facts(store: Store, kitchen: Kitchen, case: Case, step: str, values: M
     if step == "closed":
         missing = undecided(store, kitchen, case)
         if missing:
-            raise InputError("case", case.opened.number, "closed only after: {missing}", values={"missing": "; ".join(missing)})  # fmt: skip
+            raise InputError(
+                "case",
+                case.opened.number,
+                "closed only after: {missing}",
+                values={"missing": "; ".join(missing)},
+            )
     return {}
 
 
@@ -246,8 +345,14 @@ def undecided(store: Store, kitchen: Kitchen, case: Case) -> list[str]:
         missing.append("what is held is served or discarded")
     if case.last("cause") is None:
         missing.append("a cause")
-    decided = {e.entry.payload["load_number"]: e.entry.payload["decision"] for e in case.steps if e.entry.payload["step"] == "earlier"}  # fmt: skip
-    open_loads = [load for load in earlier_loads(store, kitchen, case) if decided.get(load["number"], "held") == "held"]
+    decided = {
+        e.entry.payload["load_number"]: e.entry.payload["decision"]
+        for e in case.steps
+        if e.entry.payload["step"] == "earlier"
+    }
+    open_loads = [
+        load for load in earlier_loads(store, kitchen, case) if decided.get(load["number"], "held") == "held"
+    ]
     if open_loads:
         missing.append("every earlier load is released or discarded")
     return missing
@@ -256,31 +361,67 @@ def undecided(store: Store, kitchen: Kitchen, case: Case) -> list[str]:
 def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -> dict[str, Any]:
     """A case as people read it: what was found, what was done, what is next and what is missing."""
     system, facts = str(kitchen.site.units), case.facts
-    decided = {e.entry.payload["load_number"]: e.entry.payload["decision"] for e in case.steps if e.entry.payload["step"] == "earlier"}  # fmt: skip
+    decided = {
+        e.entry.payload["load_number"]: e.entry.payload["decision"]
+        for e in case.steps
+        if e.entry.payload["step"] == "earlier"
+    }
     told = []
     for item in case.steps:
         payload = item.entry.payload
-        detail = payload.get("disposition") or CAUSES.get(payload.get("cause", ""), "") or payload.get("decision", "")
+        detail = (
+            payload.get("disposition")
+            or CAUSES.get(payload.get("cause", ""), "")
+            or payload.get("decision", "")
+        )
         temp = show(payload["core_c"], "c", system) if payload.get("core_c") is not None else ""
-        told.append({"at": f"{item.recorded_at:%Y-%m-%d %H:%M} UTC", "step": payload["step"], "words": tr(payload["step"]), "who": payload["who"], "detail": tr(detail) if detail else temp, "note": payload["words"]})  # fmt: skip
+        told.append(
+            {
+                "at": f"{item.recorded_at:%Y-%m-%d %H:%M} UTC",
+                "step": payload["step"],
+                "words": tr(payload["step"]),
+                "who": payload["who"],
+                "detail": tr(detail) if detail else temp,
+                "note": payload["words"],
+            }
+        )
     found = facts["words"]
     if facts["core_c"] is not None:
-        found = say("The coldest piece read {core_c}; the limit with the thermometer's error is {limit_c}.", {"core_c": facts["core_c"], "limit_c": facts["limit_c"]}, system, tr)  # fmt: skip
+        found = say(
+            "The coldest piece read {core_c}; the limit with the thermometer's error is {limit_c}.",
+            {"core_c": facts["core_c"], "limit_c": facts["limit_c"]},
+            system,
+            tr,
+        )
     probe = case.last("reprobe")
     again = probe is not None and not probe["meets"]
     return {
-        "number": case.opened.number, "what": facts["what"], "fryer": kitchen.fryer(facts["fryer"]).name if facts["fryer"] else "", "product": kitchen.product(facts["product"]).name if facts["product"] else "",
-        "pieces": facts["pieces_count"], "found": found, "at": f"{case.opened.entry.happened_at:%Y-%m-%d %H:%M} UTC", "steps": told, "closed": case.closed, "missing": [tr(m) for m in undecided(store, kitchen, case)],
-        "earlier": [{**load, "decision": decided.get(load["number"], "")} for load in earlier_loads(store, kitchen, case)], "recooked": case.last("recook") is not None,
-        "again": again, "served_allowed": bool(probe and probe["meets"]) or facts["what"] not in ("probe", "thermometer"),
-    }  # fmt: skip
+        "number": case.opened.number,
+        "what": facts["what"],
+        "fryer": kitchen.fryer(facts["fryer"]).name if facts["fryer"] else "",
+        "product": kitchen.product(facts["product"]).name if facts["product"] else "",
+        "pieces": facts["pieces_count"],
+        "found": found,
+        "at": f"{case.opened.entry.happened_at:%Y-%m-%d %H:%M} UTC",
+        "steps": told,
+        "closed": case.closed,
+        "missing": [tr(m) for m in undecided(store, kitchen, case)],
+        "earlier": [
+            {**load, "decision": decided.get(load["number"], "")}
+            for load in earlier_loads(store, kitchen, case)
+        ],
+        "recooked": case.last("recook") is not None,
+        "again": again,
+        "served_allowed": bool(probe and probe["meets"]) or facts["what"] not in ("probe", "thermometer"),
+    }
 
 
 def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> dict[str, Any]:
     """Loads a guest's piece may have come from, with their chances, evidence and gaps.
 
-    A load counts when it lay on the shelf, within its hold life, when the guest's order was packed. The oldest tray is taken first with a chance of four in five; the
-    rest goes by the pieces of each tray. What was sold and thrown away meanwhile is not known by tray, so the chances are rough, and that is said.
+    A load counts when it lay on the shelf, within its hold life, when the guest's order was packed. The
+    oldest tray is taken first with a chance of four in five; the rest goes by the pieces of each tray. What
+    was sold and thrown away meanwhile is not known by tray, so the chances are rough, and that is said.
 
     Raises
     ------
@@ -289,7 +430,9 @@ def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> 
     """
     kitchen.product(product)
     packed = bought - dt.timedelta(seconds=PACK_S)
-    programs = [kitchen.program(n) for n in sorted({p.name for p in kitchen.programs if p.product == product})]
+    programs = [
+        kitchen.program(n) for n in sorted({p.name for p in kitchen.programs if p.product == product})
+    ]
     longest = max((sum(p.durations_s()) + p.hold_life_s for p in programs), default=0.0) + 600.0
     found = []
     for item in store.between(packed - dt.timedelta(seconds=longest), packed, EVENT):
@@ -306,15 +449,36 @@ def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> 
     for n, (lifted, item, program) in enumerate(found):
         pieces = item.entry.payload["pieces_count"]
         chance = (FIFO_FRAC if n == 0 else 0.0) + (1 - FIFO_FRAC) * pieces / total
-        readings = [e for e in store.between(lifted - dt.timedelta(minutes=15), lifted + dt.timedelta(minutes=15), READING) if e.entry.payload.get("fryer") == item.entry.payload["fryer"]]  # fmt: skip
-        rows.append({
-            "number": item.number, "fryer": kitchen.fryer(item.entry.payload["fryer"]).name, "program": f"{program.name} v{program.version}", "pieces": pieces, "lifted": f"{lifted:%Y-%m-%d %H:%M} UTC",
-            "chance_frac": round(chance, 3), "readings": [{"number": e.number, "core": show(e.entry.payload["core_c"], "c", str(kitchen.site.units)), "checked": e.entry.payload.get("checked", False)} for e in readings],
-        })  # fmt: skip
+        readings = [
+            e
+            for e in store.between(
+                lifted - dt.timedelta(minutes=15), lifted + dt.timedelta(minutes=15), READING
+            )
+            if e.entry.payload.get("fryer") == item.entry.payload["fryer"]
+        ]
+        rows.append(
+            {
+                "number": item.number,
+                "fryer": kitchen.fryer(item.entry.payload["fryer"]).name,
+                "program": f"{program.name} v{program.version}",
+                "pieces": pieces,
+                "lifted": f"{lifted:%Y-%m-%d %H:%M} UTC",
+                "chance_frac": round(chance, 3),
+                "readings": [
+                    {
+                        "number": e.number,
+                        "core": show(e.entry.payload["core_c"], "c", str(kitchen.site.units)),
+                        "checked": e.entry.payload.get("checked", False),
+                    }
+                    for e in readings
+                ],
+            }
+        )
     gaps = []
     if not rows:
         gaps.append(
-            "No load on record could have been on the shelf then: the board was not kept, or the time is wrong."
+            "No load on record could have been on the shelf then: the board was not kept, or the time is"
+            " wrong."
         )
     if any(not r["readings"] for r in rows):
         gaps.append("Loads without a reading stand among them.")

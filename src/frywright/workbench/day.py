@@ -56,7 +56,9 @@ class LoadFact:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Bench:
-    """A day ready to plan: the engine's day beside the kitchen's names. ``loads`` go with the items' loads."""
+    """A day ready to plan: the engine's day beside the kitchen's names. ``loads`` go with the items'
+    loads.
+    """
 
     date: dt.date
     trade: Trade
@@ -78,7 +80,12 @@ class Bench:
 def trade_of(kitchen: Kitchen) -> Trade:
     """The kitchen's day; InputError when the kitchen file has none."""
     if kitchen.trade is None or not kitchen.sells:
-        raise InputError("day", "missing in the kitchen file", "described by [day], [[sell]] and [[menu]] (see the how-to of the day)", where=kitchen.site.name)  # fmt: skip
+        raise InputError(
+            "day",
+            "missing in the kitchen file",
+            "described by [day], [[sell]] and [[menu]] (see the how-to of the day)",
+            where=kitchen.site.name,
+        )
     return kitchen.trade
 
 
@@ -92,7 +99,9 @@ def business_time(trade: Trade, moment: dt.datetime) -> tuple[dt.date, float]:
     try:
         local = moment.astimezone(ZoneInfo(trade.zone))
     except (ZoneInfoNotFoundError, ValueError) as error:
-        raise InputError("zone", repr(trade.zone), "a time zone such as America/Denver", where="day") from error
+        raise InputError(
+            "zone", repr(trade.zone), "a time zone such as America/Denver", where="day"
+        ) from error
     seconds = local.hour * 3600.0 + local.minute * 60.0 + local.second
     if seconds < time_of_day_s(trade.rolls_over):
         return local.date() - dt.timedelta(days=1), seconds + 86400.0
@@ -108,7 +117,9 @@ def moment_of(trade: Trade, date: dt.date, second_s: float) -> dt.datetime:
 # ---------------------------------------------------------------- sales
 
 
-def keep_sales(store: Store, kitchen: Kitchen, stream: BinaryIO, name: str, order: str = "") -> tuple[Recorded, Sales]:
+def keep_sales(
+    store: Store, kitchen: Kitchen, stream: BinaryIO, name: str, order: str = ""
+) -> tuple[Recorded, Sales]:
     """Keep a till's export byte for byte and record what it holds; a file that cannot be read is refused."""
     trade = trade_of(kitchen)
     sales = read_sales(stream, name, trade, kitchen.menu, order)
@@ -117,11 +128,19 @@ def keep_sales(store: Store, kitchen: Kitchen, stream: BinaryIO, name: str, orde
     known = [e for e in store.current("sales_file") if e.entry.payload["sha256"] == sha]
     dates = [line.date for line in sales.lines]
     payload = {
-        "name": name[:200], "sha256": sha, "size_bytes": size, "order": order, "from": min(dates).isoformat(), "to": max(dates).isoformat(),
-        "lines_count": sales.lines_count, "refused_count": len(sales.refused),
-    }  # fmt: skip
+        "name": name[:200],
+        "sha256": sha,
+        "size_bytes": size,
+        "order": order,
+        "from": min(dates).isoformat(),
+        "to": max(dates).isoformat(),
+        "lines_count": sales.lines_count,
+        "refused_count": len(sales.refused),
+    }
     return (
-        known[-1] if known and known[-1].entry.payload["order"] == order else record(store, "sales_file", payload)
+        known[-1]
+        if known and known[-1].entry.payload["order"] == order
+        else record(store, "sales_file", payload)
     ), sales
 
 
@@ -154,7 +173,9 @@ def history_of(store: Store, kitchen: Kitchen) -> History:
     sales = all_sales(store, kitchen)
     if not sales:
         raise InputError(
-            "sales", "none in this store", "read in first: frywright day sales FILE, or on the page of the day"
+            "sales",
+            "none in this store",
+            "read in first: frywright day sales FILE, or on the page of the day",
         )
     return _pieces(tuple(sales), trade_of(kitchen), kitchen.menu)
 
@@ -166,7 +187,13 @@ def _pieces(sales: tuple[Sales, ...], trade: Trade, menu: tuple) -> History:  # 
 
 def events_of(store: Store) -> dict[dt.date, tuple[str, float]]:
     """Events and factors told for days: name and factor (1 when only named)."""
-    return {dt.date.fromisoformat(e.entry.payload["date"]): (e.entry.payload["event"], e.entry.payload["factor_n"]) for e in store.current("day_note")}  # fmt: skip
+    return {
+        dt.date.fromisoformat(e.entry.payload["date"]): (
+            e.entry.payload["event"],
+            e.entry.payload["factor_n"],
+        )
+        for e in store.current("day_note")
+    }
 
 
 def note_day(store: Store, date: dt.date, event: str, factor: float) -> Recorded:
@@ -187,7 +214,10 @@ def forecaster_of(store: Store, kitchen: Kitchen, before: dt.date) -> tuple[Fore
     if not known:
         raise InputError("sales", f"none before {before.isoformat()}", "one day or more")
     counts = np.stack(
-        [history.of(p) if (p, "") in history.series else np.zeros(history.pieces_n.shape[1:]) for p in products]
+        [
+            history.of(p) if (p, "") in history.series else np.zeros(history.pieces_n.shape[1:])
+            for p in products
+        ]
     )
     return learned([history.dates[n] for n in known], counts[:, known], events), history
 
@@ -196,7 +226,9 @@ def forecaster_of(store: Store, kitchen: Kitchen, before: dt.date) -> tuple[Fore
 
 
 def load_facts(kitchen: Kitchen, sell: Sell) -> list[LoadFact]:
-    """Every load of a product on every fryer that has a program for it, simulated; those that fail the limit are told by the caller."""
+    """Every load of a product on every fryer that has a program for it, simulated; those that fail the limit
+    are told by the caller.
+    """
     found = []
     product = kitchen.product(sell.product)
     per_unit, names = (
@@ -208,7 +240,11 @@ def load_facts(kitchen: Kitchen, sell: Sell) -> list[LoadFact]:
         program = kitchen.program(name)
         fryer = kitchen.fryer(program.fryer)
         heads = kitchen.cut_set(product.cut_set).unit == "head" and fryer.capacity_heads > 0
-        full = float(fryer.capacity_heads) if heads else (fryer.capacity_kg or fryer.capacity_heads * 1.2) / unit_kg
+        full = (
+            float(fryer.capacity_heads)
+            if heads
+            else (fryer.capacity_kg or fryer.capacity_heads * 1.2) / unit_kg
+        )
         sizes = sorted({max(1, round(share * full)) for share in sell.load_shares_frac})
         for units in sizes:
             if units * unit_kg >= fryer.min_load_kg - 1e-9:
@@ -231,10 +267,21 @@ def _fact(kitchen: Kitchen, program: Program, fryer: Fryer, units: float, count:
         + max(history.uptake_kg - history.rendered_kg, 0.0) * trade.oil_kg_money
     )
     return LoadFact(
-        product=program.product, fryer=fryer.key, program=program.name, version=program.version, units_n=units, pieces_count=count,
-        load_kg=history.plan.load_kg, cook_s=history.lift_s + program.drain_s, vent_start_s=history.vent_start_s,
-        recovery_s=heat / max(spare, 100.0), heat_kwh=history.heat_kwh, batch_money=money, outcome=worst.outcome, margin_k=worst.margin_k,
-    )  # fmt: skip
+        product=program.product,
+        fryer=fryer.key,
+        program=program.name,
+        version=program.version,
+        units_n=units,
+        pieces_count=count,
+        load_kg=history.plan.load_kg,
+        cook_s=history.lift_s + program.drain_s,
+        vent_start_s=history.vent_start_s,
+        recovery_s=heat / max(spare, 100.0),
+        heat_kwh=history.heat_kwh,
+        batch_money=money,
+        outcome=worst.outcome,
+        margin_k=worst.margin_k,
+    )
 
 
 @lru_cache(maxsize=512)
@@ -253,7 +300,10 @@ def _item(
             notes.append(
                 Note(
                     kind="left_out",
-                    text="{program}: a load of {pieces} pieces does not reach the limit and is left out of the plan.",
+                    text=(
+                        "{program}: a load of {pieces} pieces does not reach the limit and is left out of the"
+                        " plan."
+                    ),
                     values=values,
                 )
             )
@@ -268,29 +318,51 @@ def _item(
         notes.append(
             Note(
                 kind="scouting",
-                text="Loads of {product} are planned on simulations that no probe log supports yet: unknown until probed.",
+                text=(
+                    "Loads of {product} are planned on simulations that no probe log supports yet: unknown"
+                    " until probed."
+                ),
                 values={"product": kitchen.product(sell.product).name},
             )
         )
-    loads = tuple(LoadSize(
-        units_count=f.pieces_count, cook_slots_count=ceil(f.cook_s / trade.slot_s),
-        recovery_slots_count=max(0, ceil((f.cook_s + f.recovery_s) / trade.slot_s) - ceil(f.cook_s / trade.slot_s)), batch_money=f.batch_money,
-        fryers=(places[f.fryer],),
-    ) for f in facts)  # fmt: skip
+    loads = tuple(
+        LoadSize(
+            units_count=f.pieces_count,
+            cook_slots_count=ceil(f.cook_s / trade.slot_s),
+            recovery_slots_count=max(
+                0, ceil((f.cook_s + f.recovery_s) / trade.slot_s) - ceil(f.cook_s / trade.slot_s)
+            ),
+            batch_money=f.batch_money,
+            fryers=(places[f.fryer],),
+        )
+        for f in facts
+    )
     hold = min(kitchen.program(f.program).hold_life_s for f in facts)
     name = kitchen.product(sell.product).name
-    return Item(name=name, loads=loads, hold_slots_count=max(1, int(hold // trade.slot_s)), short_money=sell.margin_money, waste_money=sell.cost_money), tuple(facts)  # fmt: skip
+    return Item(
+        name=name,
+        loads=loads,
+        hold_slots_count=max(1, int(hold // trade.slot_s)),
+        short_money=sell.margin_money,
+        waste_money=sell.cost_money,
+    ), tuple(facts)
 
 
-def mix_factor(kitchen: Kitchen, history: History, product: str) -> tuple[float, str, list[tuple[str, float, float]]]:
-    """Pieces cooked for one asked for (bird balance over the last weeks), the cut that asks for most, and needed against given."""
+def mix_factor(
+    kitchen: Kitchen, history: History, product: str
+) -> tuple[float, str, list[tuple[str, float, float]]]:
+    """Pieces cooked for one asked for (bird balance over the last weeks), the cut that asks for most, and
+    needed against given.
+    """
     parts = {part.cut: part.count for part in kitchen.cut_set(kitchen.product(product).cut_set).parts}
     if (product, "") not in history.series or len(parts) < 2:
         return 1.0, "", []
     recent = slice(max(0, len(history.dates) - MIX_DAYS), None)
     whole = float(np.nansum(history.of(product)[recent]))
     named = {
-        cut: float(np.nansum(history.of(product, cut)[recent])) for cut in parts if (product, cut) in history.series
+        cut: float(np.nansum(history.of(product, cut)[recent]))
+        for cut in parts
+        if (product, cut) in history.series
     }
     if whole <= 0:
         return 1.0, "", []
@@ -303,7 +375,16 @@ def mix_factor(kitchen: Kitchen, history: History, product: str) -> tuple[float,
 # ---------------------------------------------------------------- the bench
 
 
-def bench_for(store: Store, kitchen: Kitchen, date: dt.date, *, factor: float | None = None, hold_s: Mapping[str, float] | None = None, down: tuple[str, ...] = (), tune: bool = True) -> Bench:  # fmt: skip
+def bench_for(
+    store: Store,
+    kitchen: Kitchen,
+    date: dt.date,
+    *,
+    factor: float | None = None,
+    hold_s: Mapping[str, float] | None = None,
+    down: tuple[str, ...] = (),
+    tune: bool = True,
+) -> Bench:
     """A day ready to plan, from everything known before it.
 
     Parameters
@@ -336,19 +417,37 @@ def bench_for(store: Store, kitchen: Kitchen, date: dt.date, *, factor: float | 
     cv = float((forecast.level_cv_frac * weights).sum() / max(weights.sum(), 1e-9))
     mean = history.by_slot(forecast.mean_n, trade) * np.array(mix)[:, None]
     day = Day(
-        items=tuple(items), fryers_count=len(kitchen.fryers), slots_count=trade.slots_count, slot_s=trade.slot_s, hands_count=trade.hands_count,
-        filter_every_count=trade.filter_every_count, filter_slots_count=max(1, ceil(trade.filter_s / trade.slot_s)),
+        items=tuple(items),
+        fryers_count=len(kitchen.fryers),
+        slots_count=trade.slots_count,
+        slot_s=trade.slot_s,
+        hands_count=trade.hands_count,
+        filter_every_count=trade.filter_every_count,
+        filter_slots_count=max(1, ceil(trade.filter_s / trade.slot_s)),
         filter_money=trade.filter_money,
         rush=tuple((max(0, trade.slot_of(a)), max(0, trade.slot_of(b))) for a, b in trade.rush_s),
-        power_w=tuple(f.heater_w if f.fuel == "electric" else 0.0 for f in kitchen.fryers), cap_w=trade.cap_w,
-        up=tuple((0, trade.slots_count) if f.key in running else (trade.slots_count, trade.slots_count) for f in kitchen.fryers),
-        level_cv_frac=min(1.0, cv), mean_n=mean,
-    )  # fmt: skip
+        power_w=tuple(f.heater_w if f.fuel == "electric" else 0.0 for f in kitchen.fryers),
+        cap_w=trade.cap_w,
+        up=tuple(
+            (0, trade.slots_count) if f.key in running else (trade.slots_count, trade.slots_count)
+            for f in kitchen.fryers
+        ),
+        level_cv_frac=min(1.0, cv),
+        mean_n=mean,
+    )
     notes += _shared_oil(kitchen)
     bench = Bench(
-        date=date, trade=trade, day=day, products=tuple(s.product for s in kitchen.sells), fryers=tuple(f.key for f in kitchen.fryers),
-        loads=tuple(facts for _, facts in built), mix_n=mix, forecast=forecast, par=Par(), notes=tuple(notes),
-    )  # fmt: skip
+        date=date,
+        trade=trade,
+        day=day,
+        products=tuple(s.product for s in kitchen.sells),
+        fryers=tuple(f.key for f in kitchen.fryers),
+        loads=tuple(facts for _, facts in built),
+        mix_n=mix,
+        forecast=forecast,
+        par=Par(),
+        notes=tuple(notes),
+    )
     return _tuned_bench(bench, kitchen) if tune else bench
 
 
@@ -361,7 +460,9 @@ def _shared_oil(kitchen: Kitchen) -> list[Note]:
             for p in kitchen.programs
             if p.fryer == fryer.key and p.product in [s.product for s in kitchen.sells]
         }
-        carried = sorted({c for key in products for c in kitchen.coating(kitchen.product(key).coating).contains})
+        carried = sorted(
+            {c for key in products for c in kitchen.coating(kitchen.product(key).coating).contains}
+        )
         clean = [
             kitchen.product(key).name
             for key in sorted(products)
@@ -371,8 +472,15 @@ def _shared_oil(kitchen: Kitchen) -> list[Note]:
             notes.append(
                 Note(
                     kind="shared_oil",
-                    text="{fryer} shares its oil: {product} takes up {allergens} from the other coatings; claim nothing free of them.",
-                    values={"fryer": fryer.name, "product": ", ".join(clean), "allergens": ", ".join(carried)},
+                    text=(
+                        "{fryer} shares its oil: {product} takes up {allergens} from the other coatings;"
+                        " claim nothing free of them."
+                    ),
+                    values={
+                        "fryer": fryer.name,
+                        "product": ", ".join(clean),
+                        "allergens": ", ".join(carried),
+                    },
                 )
             )
     return notes
@@ -386,11 +494,18 @@ def _tuned_bench(bench: Bench, kitchen: Kitchen) -> Bench:
     return replace(bench, par=par, day=replace(bench.day, up=_windows(bench, kitchen, par, days)))
 
 
-def _windows(bench: Bench, kitchen: Kitchen, par: Par, days: NDArray[np.int64]) -> tuple[tuple[int, int], ...]:
-    """First slot at heat and last slot of every fryer: later starts and earlier ends are kept where a drawn day gets cheaper by them."""
+def _windows(
+    bench: Bench, kitchen: Kitchen, par: Par, days: NDArray[np.int64]
+) -> tuple[tuple[int, int], ...]:
+    """First slot at heat and last slot of every fryer: later starts and earlier ends are kept where a drawn
+    day gets cheaper by them.
+    """
     day, trade = bench.day, bench.trade
     hours = trade.slot_s / 3600.0
-    held = [max((p.stages[0].set_c for p in kitchen.programs if p.fryer == f.key), default=0.0) for f in kitchen.fryers]
+    held = [
+        max((p.stages[0].set_c for p in kitchen.programs if p.fryer == f.key), default=0.0)
+        for f in kitchen.fryers
+    ]
     idle = [
         f.loss_w_k * max(0.0, c - kitchen.site.room_temp_c) / 1000.0 * trade.kwh_money * hours
         for f, c in zip(kitchen.fryers, held, strict=True)

@@ -43,11 +43,15 @@ def design_program(
     InputError
         The goals cannot be met together; the message names what binds and the nearest program.
     """
-    found = search_design(kitchen, product, fryer, needed_limit(kitchen, kitchen.product(product)), goals, effort)
+    found = search_design(
+        kitchen, product, fryer, needed_limit(kitchen, kitchen.product(product)), goals, effort
+    )
     made = named(kitchen, found.recommended.program)
     chosen = replace(found.recommended, program=made)
     front = tuple(chosen if c == found.recommended else c for c in found.front)
-    return replace(found, recommended=chosen, front=front), answer(kitchen, make_plan(kitchen, made), found.proof)
+    return replace(found, recommended=chosen, front=front), answer(
+        kitchen, make_plan(kitchen, made), found.proof
+    )
 
 
 def take_row(kitchen: Kitchen, row: Candidate, goals: Goals) -> tuple[Candidate, ProofAnswer, Late]:
@@ -66,7 +70,9 @@ def take_row(kitchen: Kitchen, row: Candidate, goals: Goals) -> tuple[Candidate,
 
 
 def window_of(kitchen: Kitchen, program: Program, goals: Goals | None = None) -> tuple[Edge, ...]:
-    """Distance of each value of a program to the edge at which the limit over all loads, or another goal, fails; none without a limit."""
+    """Distance of each value of a program to the edge at which the limit over all loads, or another goal,
+    fails; none without a limit.
+    """
     limit = product_limit(kitchen, kitchen.product(program.product))
     if limit is None:
         return ()
@@ -76,7 +82,8 @@ def window_of(kitchen: Kitchen, program: Program, goals: Goals | None = None) ->
 def transfer_program(
     kitchen: Kitchen, program: Program, target: Target, effort: Effort | None = None
 ) -> tuple[Transfer, ProofAnswer]:
-    """The same food from another fryer, bird, load or place: a program of that place under a name of its own, with a proof that holds.
+    """The same food from another fryer, bird, load or place: a program of that place under a name of its own,
+    with a proof that holds.
 
     Raises
     ------
@@ -99,12 +106,20 @@ def check_load(target: Target) -> None:
     unit = target.unit_mass_kg or goods.unit_mass_kg or sets.unit_mass_kg
     most = capacity_units(kitchen.fryer(target.fryer), sets, unit)
     if target.load_heads is not None and not 0.0 < target.load_heads <= most:
-        raise InputError("load", f"{target.load_heads:g}", "above 0 and at most {most}", where=kitchen.fryer(target.fryer).name, values={"most": f"{most:.3g}"})  # fmt: skip
+        raise InputError(
+            "load",
+            f"{target.load_heads:g}",
+            "above 0 and at most {most}",
+            where=kitchen.fryer(target.fryer).name,
+            values={"most": f"{most:.3g}"},
+        )
 
 
 def at_altitude(kitchen: Kitchen, altitude_m: float | None) -> Kitchen:
     """The same kitchen at another altitude; None leaves it where it is."""
-    return kitchen if altitude_m is None else replace(kitchen, site=replace(kitchen.site, altitude_m=altitude_m))
+    return (
+        kitchen if altitude_m is None else replace(kitchen, site=replace(kitchen.site, altitude_m=altitude_m))
+    )
 
 
 def differences(kitchen: Kitchen, old: Program, new: Program, translate: Translate = str) -> dict[str, Any]:
@@ -112,16 +127,22 @@ def differences(kitchen: Kitchen, old: Program, new: Program, translate: Transla
     system = str(kitchen.site.units)
     before, after = (simulate(make_plan(kitchen, p)) for p in (old, new))
     return {
-        "name": new.name, "from_version": old.version, "to_version": new.version,
-        "changes": [{"stage": c.stage, "what": c.what, "before": c.before, "after": c.after} for c in changes(old, new, system)],
+        "name": new.name,
+        "from_version": old.version,
+        "to_version": new.version,
+        "changes": [
+            {"stage": c.stage, "what": c.what, "before": c.before, "after": c.after}
+            for c in changes(old, new, system)
+        ],
         "effect": {
             "core_at_lift_k": after.coldest.core_at_lift_c - before.coldest.core_at_lift_c,
-            "loss_frac": after.moisture_loss_frac - before.moisture_loss_frac, "time_s": after.lift_s - before.lift_s,
+            "loss_frac": after.moisture_loss_frac - before.moisture_loss_frac,
+            "time_s": after.lift_s - before.lift_s,
         },
         "clocks": [clock(p.clock_s) for p in (old, new)],
         "facts": [facts_json(program_facts(kitchen, p), system, translate) for p in (old, new)],
         "cards": f"Cards of version {old.version} are void.",
-    }  # fmt: skip
+    }
 
 
 def clock_sentence(kitchen: Kitchen, program: Program, translate: Translate = str) -> str:
@@ -137,11 +158,20 @@ def scouting_beside(kitchen: Kitchen, known: Program, product: str, altitude_m: 
     sets = kitchen.cut_set(old.cut_set), kitchen.cut_set(new.cut_set)
     ratio = (new.unit_mass_kg or sets[1].unit_mass_kg) / (old.unit_mass_kg or sets[0].unit_mass_kg)
     told = scouting_time(
-        sum(known.durations_s()), weight_ratio=ratio, warmer_k=new.start_temp_c - old.start_temp_c,
-        higher_m=altitude_m - kitchen.site.altitude_m, kind=kitchen.fryer(known.fryer).kind,
-    )  # fmt: skip
-    return {"time": clock(told.time_s), "time_s": told.time_s, "weight_n": told.weight_n, "start_n": told.start_n,
-            "altitude_n": told.altitude_n, "label": "rule of thumb, not approved"}  # fmt: skip
+        sum(known.durations_s()),
+        weight_ratio=ratio,
+        warmer_k=new.start_temp_c - old.start_temp_c,
+        higher_m=altitude_m - kitchen.site.altitude_m,
+        kind=kitchen.fryer(known.fryer).kind,
+    )
+    return {
+        "time": clock(told.time_s),
+        "time_s": told.time_s,
+        "weight_n": told.weight_n,
+        "start_n": told.start_n,
+        "altitude_n": told.altitude_n,
+        "label": "rule of thumb, not approved",
+    }
 
 
 def program_rows(store: Store, kitchen: Kitchen, translate: Translate = str) -> list[dict[str, Any]]:
@@ -156,12 +186,20 @@ def program_rows(store: Store, kitchen: Kitchen, translate: Translate = str) -> 
 def candidate_json(candidate: Candidate, system: str, translate: Translate = str) -> dict[str, Any]:
     """A candidate as plain values and in words."""
     return {
-        "program": program_payload(candidate.program), "margin_k": candidate.margin_k, "time_s": candidate.time_s,
-        "loads_k": list(candidate.loads_k), "loss_frac": candidate.loss_frac, "light_loss_frac": candidate.light_loss_frac,
-        "colour_n": candidate.colour_n, "yield_frac": candidate.yield_frac, "core_c": candidate.core_c,
-        "crust_m": candidate.crust_m, "time": clock(candidate.time_s), "margin": signed(candidate.margin_k, "k", system),
+        "program": program_payload(candidate.program),
+        "margin_k": candidate.margin_k,
+        "time_s": candidate.time_s,
+        "loads_k": list(candidate.loads_k),
+        "loss_frac": candidate.loss_frac,
+        "light_loss_frac": candidate.light_loss_frac,
+        "colour_n": candidate.colour_n,
+        "yield_frac": candidate.yield_frac,
+        "core_c": candidate.core_c,
+        "crust_m": candidate.crust_m,
+        "time": clock(candidate.time_s),
+        "margin": signed(candidate.margin_k, "k", system),
         "stages": stages_told(candidate.program, system, translate),
-    }  # fmt: skip
+    }
 
 
 BREAKS = {
@@ -175,20 +213,33 @@ BREAKS = {
     "colour": "the colour leaves what was asked for",
     "hottest oil": "the oil is hotter than asked for",
 }
-LATE = "Lifted {late_s} late, a full load loses {loss_frac}, its driest piece {light_loss_frac}, and its hottest core is {core_c}. Lifted early it may be raw: the time told is the least."
+LATE = (
+    "Lifted {late_s} late, a full load loses {loss_frac}, its driest piece {light_loss_frac}, and its hottest"
+    " core is {core_c}. Lifted early it may be raw: the time told is the least."
+)
 
 
-def window_rows(edges: Sequence[Edge], program: Program, system: str, translate: Translate = str) -> list[dict[str, Any]]:  # fmt: skip
+def window_rows(
+    edges: Sequence[Edge], program: Program, system: str, translate: Translate = str
+) -> list[dict[str, Any]]:
     """The window as a table: every value keyed, and how far it may move less and more before what breaks."""
     rows = []
     for less, more in zip(edges[::2], edges[1::2], strict=True):
         stage = program.timed().stages[less.stage - 1]
         keyed = clock(stage.end_value) if less.unit == "s" else show(stage.set_c, "c", system)
-        rows.append({
-            "stage": less.stage, "what": translate(less.what), "keyed": keyed,
-            "less": edge_words(less, system, translate), "more": edge_words(more, system, translate),
-            "less_change": less.change, "more_change": more.change, "less_breaks": less.breaks, "more_breaks": more.breaks,
-        })  # fmt: skip
+        rows.append(
+            {
+                "stage": less.stage,
+                "what": translate(less.what),
+                "keyed": keyed,
+                "less": edge_words(less, system, translate),
+                "more": edge_words(more, system, translate),
+                "less_change": less.change,
+                "more_change": more.change,
+                "less_breaks": less.breaks,
+                "more_breaks": more.breaks,
+            }
+        )
     return rows
 
 
@@ -217,51 +268,70 @@ def late_sentence(late: Late, system: str, translate: Translate = str) -> str:
     return say(LATE, values, system, translate)
 
 
-def loads_json(loads: Sequence[float], unit: str, margins_k: Sequence[float], system: str, translate: Translate = str) -> list[dict[str, Any]]:  # fmt: skip
+def loads_json(
+    loads: Sequence[float], unit: str, margins_k: Sequence[float], system: str, translate: Translate = str
+) -> list[dict[str, Any]]:
     """Margin of each load, each dropped straight after a full one."""
     return [
-        {"load_count": count, "load": f"{count:.3g} × {translate(unit)}", "margin_k": k, "margin": signed(k, "k", system)}
+        {
+            "load_count": count,
+            "load": f"{count:.3g} × {translate(unit)}",
+            "margin_k": k,
+            "margin": signed(k, "k", system),
+        }
         for count, k in zip(loads, margins_k, strict=True)
-    ]  # fmt: skip
+    ]
 
 
 def design_json(found: Design, proof: ProofAnswer, system: str, translate: Translate = str) -> dict[str, Any]:
     """A design with its trade-off and proof as plain values."""
     best = found.recommended
     return {
-        "recommended": candidate_json(best, system, translate), "tried_count": found.tried_count,
+        "recommended": candidate_json(best, system, translate),
+        "tried_count": found.tried_count,
         "reason": say(found.reason.text, found.reason.values, system, translate),
         "late": late_sentence(found.late, system, translate),
         "loads": loads_json(found.loads_n, found.unit, best.loads_k, system, translate),
         "front": [{**candidate_json(c, system, translate), "chosen": c == best} for c in found.front],
         "proof": proof_json(proof, system, translate),
-    }  # fmt: skip
+    }
 
 
-def row_json(taken: tuple[Candidate, ProofAnswer, Late], system: str, translate: Translate = str) -> dict[str, Any]:  # fmt: skip
+def row_json(
+    taken: tuple[Candidate, ProofAnswer, Late], system: str, translate: Translate = str
+) -> dict[str, Any]:
     """A row taken from a trade-off as plain values."""
     row, proof, late = taken
     return {
-        "recommended": candidate_json(row, system, translate), "late": late_sentence(late, system, translate),
+        "recommended": candidate_json(row, system, translate),
+        "late": late_sentence(late, system, translate),
         "proof": proof_json(proof, system, translate),
-    }  # fmt: skip
+    }
 
 
-def transfer_json(found: Transfer, proof: ProofAnswer, system: str, translate: Translate = str) -> dict[str, Any]:
+def transfer_json(
+    found: Transfer, proof: ProofAnswer, system: str, translate: Translate = str
+) -> dict[str, Any]:
     """A transfer with its proof as plain values."""
     return {
-        "program": program_payload(found.program), "margin_k": found.margin_k, "source": asdict(found.source),
-        "target": asdict(found.target), "unmatched": [_unlike(name, found, system, translate) for name in found.unmatched],
-        "proof": proof_json(proof, system, translate), "stages": stages_told(found.program, system, translate),
-    }  # fmt: skip
+        "program": program_payload(found.program),
+        "margin_k": found.margin_k,
+        "source": asdict(found.source),
+        "target": asdict(found.target),
+        "unmatched": [_unlike(name, found, system, translate) for name in found.unmatched],
+        "proof": proof_json(proof, system, translate),
+        "stages": stages_told(found.program, system, translate),
+    }
 
 
 def _unlike(name: str, found: Transfer, system: str, translate: Translate) -> str:
     def told(taste: Taste) -> str:
         return {
-            "core": show(taste.core_c, "c", system), "crust": show(taste.crust_m, "m", system),
-            "loss": show(taste.loss_frac, "frac", system), "colour": f"{taste.colour_n:.0f}",
-        }[name]  # fmt: skip
+            "core": show(taste.core_c, "c", system),
+            "crust": show(taste.crust_m, "m", system),
+            "loss": show(taste.loss_frac, "frac", system),
+            "colour": f"{taste.colour_n:.0f}",
+        }[name]
 
     words = {"core": "core", "crust": "crust", "loss": "moisture lost", "colour": "colour"}
     values = {"quality": words[name], "there": told(found.target), "here": told(found.source)}

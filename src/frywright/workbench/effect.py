@@ -1,4 +1,6 @@
-"""What a machine would do to the food with the values it holds, beside what the card does; and what to do now."""
+"""What a machine would do to the food with the values it holds, beside what the card does; and what to do
+now.
+"""
 
 from __future__ import annotations
 
@@ -19,7 +21,9 @@ from frywright.model.units import clock, show
 from frywright.workbench.cook import CookAnswer, CookRequest, ask
 
 NEAR_SMOKE_K = 20.0
-"""Distance to the fresh oil's smoke point from which on a set point is called hot (own estimate, as in the notes of a simulation)."""
+"""Distance to the fresh oil's smoke point from which on a set point is called hot (own estimate, as in the
+notes of a simulation).
+"""
 HOTTER_K = 10.0
 """Set above the card's hottest from which on the oil itself is the danger (own estimate)."""
 ORDERS = {
@@ -32,12 +36,17 @@ ORDERS = {
 }
 STOP = "Do not cook with this program until a new read-back matches the card."
 CANNOT_RUN = "This cannot run as a program. What the machine makes of it is not known."
-NOT_KNOWN = "Times are missing or run backwards. What the machine does with them is not known; the worst of it is told."
+NOT_KNOWN = (
+    "Times are missing or run backwards. What the machine does with them is not known; the worst of it is"
+    " told."
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Figures:
-    """What an answer says of the food: the lowest margin (None without a rule), crust and colour of the usual load, oil until the lift, time."""
+    """What an answer says of the food: the lowest margin (None without a rule), crust and colour of the usual
+    load, oil until the lift, time.
+    """
 
     margin_k: float | None
     core_c: float
@@ -50,7 +59,9 @@ class Figures:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Effect:
-    """The card's figures, those of what is held (None where it cannot run), warnings about the oil, and the orders."""
+    """The card's figures, those of what is held (None where it cannot run), warnings about the oil, and the
+    orders.
+    """
 
     card: Figures
     held: Figures | None
@@ -92,7 +103,10 @@ def effect_of(
         warnings.append(Note(kind="cannot_run", text=CANNOT_RUN))
     elif not held.in_order:
         warnings.append(Note(kind="not_known", text=NOT_KNOWN))
-    orders = [Note(kind=m.what, text=ORDERS[m.what], values={"stage": str(m.stage), "wanted": m.wanted}) for m in found]
+    orders = [
+        Note(kind=m.what, text=ORDERS[m.what], values={"stage": str(m.stage), "wanted": m.wanted})
+        for m in found
+    ]
     return Effect(
         card=card,
         held=figures_of(answer) if answer else None,
@@ -102,7 +116,9 @@ def effect_of(
 
 
 def _oil_warnings(kitchen: Kitchen, program: Program, held: Held) -> list[Note]:
-    """Oil far hotter than the card asks, near its smoke point, or past what the fryer may reach; oil too cold to fry."""
+    """Oil far hotter than the card asks, near its smoke point, or past what the fryer may reach; oil too cold
+    to fry.
+    """
     fryer = kitchen.fryer(program.fryer)
     smoke = catalog.oils()[fryer.oil].smoke_low_c
     hottest, usual = max(held.sets_c, default=0.0), max(stage.set_c for stage in program.stages)
@@ -120,7 +136,10 @@ def _oil_warnings(kitchen: Kitchen, program: Program, held: Held) -> list[Note]:
         found.append(
             Note(
                 kind="near_smoke",
-                text="Hot oil: at {set_c} this oil comes near its smoke point ({smoke_c} fresh, less when used). Smoke comes before fire. Do not heat it.",
+                text=(
+                    "Hot oil: at {set_c} this oil comes near its smoke point ({smoke_c} fresh, less when"
+                    " used). Smoke comes before fire. Do not heat it."
+                ),
                 values={"set_c": hottest, "smoke_c": smoke},
             )
         )
@@ -128,7 +147,10 @@ def _oil_warnings(kitchen: Kitchen, program: Program, held: Held) -> list[Note]:
         found.append(
             Note(
                 kind="hotter",
-                text="Hot oil: {set_c} is hotter than this program ever asks ({usual_c}). It burns worse and ages the oil.",
+                text=(
+                    "Hot oil: {set_c} is hotter than this program ever asks ({usual_c}). It burns worse and"
+                    " ages the oil."
+                ),
                 values={"set_c": hottest, "usual_c": usual},
             )
         )
@@ -144,7 +166,9 @@ def _oil_warnings(kitchen: Kitchen, program: Program, held: Held) -> list[Note]:
 
 
 def effect_view(effect: Effect, system: str, translate: Callable[[str], str] = str) -> dict[str, Any]:
-    """An effect as people read it: five rows of card beside machine, warnings and orders, in the kitchen's units and language."""
+    """An effect as people read it: five rows of card beside machine, warnings and orders, in the kitchen's
+    units and language.
+    """
     sides = [_told(side, system, translate) for side in (effect.card, effect.held)]
     rows = [
         {"name": translate(name), "card": sides[0][i], "held": sides[1][i]}

@@ -45,5 +45,11 @@ def range_notes(kitchen: Kitchen, plan: FryPlan) -> tuple[Note, ...]:
         if reasons and reasons != (NEVER,):
             title = f"{kind.cut.title} (heavy end)" if kind.heavy else kind.cut.title
             for reason in reasons:
-                notes.append(Note(kind="outside", text="{piece} is outside its calibration: {reason}. Scouting only.", values={"piece": title, "reason": reason}))  # fmt: skip
+                notes.append(
+                    Note(
+                        kind="outside",
+                        text="{piece} is outside its calibration: {reason}. Scouting only.",
+                        values={"piece": title, "reason": reason},
+                    )
+                )
     return tuple(notes)

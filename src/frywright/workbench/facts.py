@@ -33,7 +33,10 @@ PROVEN_BY = {
     str(EvidenceKind.PROBE): "readings of a checked thermometer",
 }
 LOCKED = "given: {name} is predicted {amount} short, so somebody must answer for it"
-REFUSED = "over its limit before a machine is keyed by it: lengthen the program until it is predicted over, save it, print its card, then read back"
+REFUSED = (
+    "over its limit before a machine is keyed by it: lengthen the program until it is predicted over, save"
+    " it, print its card, then read back"
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -93,7 +96,11 @@ def amount_of(facts: Facts, system: str) -> str:
 
 def facts_json(facts: Facts, system: str = "metric", translate: Translate = str) -> dict[str, Any]:
     """Facts for other programs: the signed margin in kelvin beside the words."""
-    return {**asdict(show_facts(facts, system, translate)), "margin_k": facts.margin_k, "missing": list(facts.missing)}
+    return {
+        **asdict(show_facts(facts, system, translate)),
+        "margin_k": facts.margin_k,
+        "missing": list(facts.missing),
+    }
 
 
 def as_keyed(kitchen: Kitchen, program: Program) -> Program:
@@ -147,7 +154,9 @@ def answered(kitchen: Kitchen, program: Program, who: Answerer, *seen: Facts) ->
     for field, text, least in (("name of who answers", who.by, 2), ("reason", who.reason, 4)):
         if len(text.strip()) < least:
             raise InputError(field, "empty", LOCKED, values=values)
-    return {"short": {"margin_k": worst.margin_k, "by": who.by.strip()[:80], "reason": who.reason.strip()[:200]}}
+    return {
+        "short": {"margin_k": worst.margin_k, "by": who.by.strip()[:80], "reason": who.reason.strip()[:200]}
+    }
 
 
 def refuse_short(kitchen: Kitchen, program: Program) -> None:

@@ -1,4 +1,6 @@
-"""Paper for a fryer and its place: the handover pack of a commissioning, the emergency card from the store's own facts."""
+"""Paper for a fryer and its place: the handover pack of a commissioning, the emergency card from the store's
+own facts.
+"""
 
 from __future__ import annotations
 
@@ -21,21 +23,45 @@ from frywright.workbench.upkeep import WHO
 Translate = Callable[[str], str]
 MARK = {"meets": "go", "fails": "NO-GO", "unknown": "look first"}
 PLATE_NAMES = {
-    "maker": "maker", "model": "model", "serial": "serial number", "year": "year", "fuel": "fuel", "volts": "volts", "phases": "phases", "hz": "hertz", "power": "input",
-    "gas": "gas", "gas_low": "gas pressure from", "gas_high": "gas pressure to", "oil": "oil",
-}  # fmt: skip
+    "maker": "maker",
+    "model": "model",
+    "serial": "serial number",
+    "year": "year",
+    "fuel": "fuel",
+    "volts": "volts",
+    "phases": "phases",
+    "hz": "hertz",
+    "power": "input",
+    "gas": "gas",
+    "gas_low": "gas pressure from",
+    "gas_high": "gas pressure to",
+    "oil": "oil",
+}
 FACT_NAMES = {
-    "address": "this address", "call": "call", "pull_station": "pull station", "extinguisher": "extinguisher", "fuel_stop": "gas stop and breakers",
-    "meeting_point": "meeting point", "first_aid": "first aid", "eyewash": "eyewash", "fire_contractor": "fire contractor", "service": "fryer service",
-}  # fmt: skip
+    "address": "this address",
+    "call": "call",
+    "pull_station": "pull station",
+    "extinguisher": "extinguisher",
+    "fuel_stop": "gas stop and breakers",
+    "meeting_point": "meeting point",
+    "first_aid": "first aid",
+    "eyewash": "eyewash",
+    "fire_contractor": "fire contractor",
+    "service": "fryer service",
+}
 
 
-def _section(title: str, header: list[str], columns: list[int], rows: list[list[str]], empty: str = "–") -> dict[str, Any]:  # fmt: skip
+def _section(
+    title: str, header: list[str], columns: list[int], rows: list[list[str]], empty: str = "–"
+) -> dict[str, Any]:
     return {"title": title, "header": header, "columns": columns, "rows": rows, "empty": empty}
 
 
-def handover_pack(store: Store, kitchen: Kitchen, fryer: str, language: str = "en", tr: Translate = str) -> bytes:
-    """The pack of a fryer as one PDF: plate with photo, site, steps with who signed and what was passed over, acceptance, programs, what is open, emergency.
+def handover_pack(
+    store: Store, kitchen: Kitchen, fryer: str, language: str = "en", tr: Translate = str
+) -> bytes:
+    """The pack of a fryer as one PDF: plate with photo, site, steps with who signed and what was passed over,
+    acceptance, programs, what is open, emergency.
 
     Raises
     ------
@@ -45,29 +71,99 @@ def handover_pack(store: Store, kitchen: Kitchen, fryer: str, language: str = "e
     view = commissioning_view(store, kitchen, fryer, language, tr)
     plate, steps = view["plate"], view["steps"]
     signs, typed = unit_signs(str(kitchen.site.units)), view["plate_typed"]
-    shown = [[tr(name), f"{typed[k]} {signs.get(k, '')}".strip()] for k, name in PLATE_NAMES.items() if k in typed]
-    passed = [[s["title"], ", ".join(s["passed_over"]), s["pass_name"], s["pass_reason"]] for s in steps if s["passed_over"]]  # fmt: skip
+    shown = [
+        [tr(name), f"{typed[k]} {signs.get(k, '')}".strip()] for k, name in PLATE_NAMES.items() if k in typed
+    ]
+    passed = [
+        [s["title"], ", ".join(s["passed_over"]), s["pass_name"], s["pass_reason"]]
+        for s in steps
+        if s["passed_over"]
+    ]
     titles = {s["key"]: s["title"] for s in steps}
     sections = [
-        _section(tr("Nameplate"), [tr("what"), tr("as printed")], [2, 3], shown, tr("No plate is on record: no program for this fryer.")),
-        _section(tr("Plate against the kitchen file"), [tr("note")], [1], [[t] for t in view["differences"]], tr("No difference found.")),
-        _section(tr("Site"), [tr("point"), tr("outcome"), tr("note")], [2, 2, 6], [[p["name"], tr(MARK[p["outcome"]]), p["text"]] for p in view["points"]]),
-        _section(tr("Steps"), [tr("step"), tr("when"), tr("signed by"), tr("number or note")], [6, 3, 3, 3],
-                 [[s["title"], s["at"] or "–", f"{s['by']} ({tr(WHO[s['role']])})" if s["done"] else "–", s["note"]] for s in steps]),
-        _section(tr("Passed over by name and reason"), [tr("step"), tr("before"), tr("name"), tr("reason")], [4, 3, 2, 4], passed, tr("Nothing.")),
-        _section(tr("First day and acceptance"), [tr("test"), tr("measured"), tr("reckoned"), tr("outcome"), tr("note")], [3, 3, 2, 2, 5],
-                 [[t["name"], t["measured"] or "–", t["reckoned"] or "–", t["word"], t["text"]] for t in view["tests"]]),
-        _section(tr("Programs"), [tr("program"), tr("version"), tr("check figure"), tr("held by the fryer")], [4, 2, 2, 4], _programs(store, kitchen, fryer, tr)),
-        _section(tr("Still open"), [tr("step")], [1], [[titles[key]] for key in view["open"]], tr("Nothing.")),
+        _section(
+            tr("Nameplate"),
+            [tr("what"), tr("as printed")],
+            [2, 3],
+            shown,
+            tr("No plate is on record: no program for this fryer."),
+        ),
+        _section(
+            tr("Plate against the kitchen file"),
+            [tr("note")],
+            [1],
+            [[t] for t in view["differences"]],
+            tr("No difference found."),
+        ),
+        _section(
+            tr("Site"),
+            [tr("point"), tr("outcome"), tr("note")],
+            [2, 2, 6],
+            [[p["name"], tr(MARK[p["outcome"]]), p["text"]] for p in view["points"]],
+        ),
+        _section(
+            tr("Steps"),
+            [tr("step"), tr("when"), tr("signed by"), tr("number or note")],
+            [6, 3, 3, 3],
+            [
+                [
+                    s["title"],
+                    s["at"] or "–",
+                    f"{s['by']} ({tr(WHO[s['role']])})" if s["done"] else "–",
+                    s["note"],
+                ]
+                for s in steps
+            ],
+        ),
+        _section(
+            tr("Passed over by name and reason"),
+            [tr("step"), tr("before"), tr("name"), tr("reason")],
+            [4, 3, 2, 4],
+            passed,
+            tr("Nothing."),
+        ),
+        _section(
+            tr("First day and acceptance"),
+            [tr("test"), tr("measured"), tr("reckoned"), tr("outcome"), tr("note")],
+            [3, 3, 2, 2, 5],
+            [
+                [t["name"], t["measured"] or "–", t["reckoned"] or "–", t["word"], t["text"]]
+                for t in view["tests"]
+            ],
+        ),
+        _section(
+            tr("Programs"),
+            [tr("program"), tr("version"), tr("check figure"), tr("held by the fryer")],
+            [4, 2, 2, 4],
+            _programs(store, kitchen, fryer, tr),
+        ),
+        _section(
+            tr("Still open"), [tr("step")], [1], [[titles[key]] for key in view["open"]], tr("Nothing.")
+        ),
         _section(tr("In an emergency"), [tr("what"), tr("here")], [2, 5], _facts(kitchen, tr)),
-    ]  # fmt: skip
+    ]
     pictures, files = _photo(store, plate, tr)
-    return pdf("handover.typ", "handover", {
-        "title": f"{tr('Handover')}: {view['name']}", "place": kitchen.site.name, "when": f"{now():%Y-%m-%d %H:%M} UTC", "language": language, "size_pt": 11,
-        "paper": PAPER[str(kitchen.site.units)], "sections": sections, "pictures": pictures, "signs": [tr("handed over by"), tr("taken over by")],
-        "caution": tr("Measured and signed as written here; nothing in it says that this fryer may be used against the maker's manual, local codes or a licensed technician's word."),
-        "foot": tr("The maker's manual, local codes and licensed technicians win."),
-    }, files)  # fmt: skip
+    return pdf(
+        "handover.typ",
+        "handover",
+        {
+            "title": f"{tr('Handover')}: {view['name']}",
+            "place": kitchen.site.name,
+            "when": f"{now():%Y-%m-%d %H:%M} UTC",
+            "language": language,
+            "size_pt": 11,
+            "paper": PAPER[str(kitchen.site.units)],
+            "sections": sections,
+            "pictures": pictures,
+            "signs": [tr("handed over by"), tr("taken over by")],
+            "caution": tr(
+                "Measured and signed as written here; nothing in it says that this fryer may be used against"
+                " the maker's manual, local codes or a licensed technician's word."
+            ),
+            "foot": tr("The maker's manual, local codes and licensed technicians win."),
+        },
+        files,
+    )
 
 
 def _programs(store: Store, kitchen: Kitchen, fryer: str, tr: Translate) -> list[list[str]]:
@@ -80,7 +176,9 @@ def _programs(store: Store, kitchen: Kitchen, fryer: str, tr: Translate) -> list
     return rows
 
 
-def _photo(store: Store, plate: Mapping[str, Any], tr: Translate) -> tuple[list[dict[str, str]], dict[str, bytes]]:
+def _photo(
+    store: Store, plate: Mapping[str, Any], tr: Translate
+) -> tuple[list[dict[str, str]], dict[str, bytes]]:
     """The plate's photo for the pack; one that was swapped or lost on disk is said, not hidden."""
     if not plate.get("photo"):
         return [], {}
@@ -102,9 +200,29 @@ def emergency_pdf(kitchen: Kitchen, language: str = "en", tr: Translate = str) -
     """The emergency card: what to do, and this store's own facts; what nobody told is a line to write on."""
     table = catalog.table("care/emergency.toml")
     tail = "_es" if language == "es" else ""
-    sections = [_section(part["title" + tail], [], [1], [[f"{n}. {line}"] for n, line in enumerate(part["lines" + tail], 1)]) for part in table["part"]]  # fmt: skip
+    sections = [
+        _section(
+            part["title" + tail],
+            [],
+            [1],
+            [[f"{n}. {line}"] for n, line in enumerate(part["lines" + tail], 1)],
+        )
+        for part in table["part"]
+    ]
     sections.append(_section(tr("Here"), [], [2, 5], _facts(kitchen, tr)))
-    return pdf("handover.typ", "handover", {
-        "title": tr("Emergency"), "place": kitchen.site.name, "when": "", "language": language, "paper": PAPER[str(kitchen.site.units)], "sections": sections,
-        "signs": [], "inset_pt": 2.2, "caution": tr("Never water on oil. Never carry a burning vat. When in doubt: out, and call."), "foot": tr("Local first-aid and fire guidance wins."),
-    })  # fmt: skip
+    return pdf(
+        "handover.typ",
+        "handover",
+        {
+            "title": tr("Emergency"),
+            "place": kitchen.site.name,
+            "when": "",
+            "language": language,
+            "paper": PAPER[str(kitchen.site.units)],
+            "sections": sections,
+            "signs": [],
+            "inset_pt": 2.2,
+            "caution": tr("Never water on oil. Never carry a burning vat. When in doubt: out, and call."),
+            "foot": tr("Local first-aid and fire guidance wins."),
+        },
+    )

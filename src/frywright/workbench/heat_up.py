@@ -11,7 +11,9 @@ from frywright.model.kitchen import Kitchen
 from frywright.workbench.probes import open_log
 
 
-def heat_up_check(kitchen: Kitchen, fryer: str, logs: tuple[Path, Path], marks_c: tuple[float, float]) -> tuple[float, str]:  # fmt: skip
+def heat_up_check(
+    kitchen: Kitchen, fryer: str, logs: tuple[Path, Path], marks_c: tuple[float, float]
+) -> tuple[float, str]:
     """Ratio of today's heat-up to the first day's, and a hint.
 
     Raises

@@ -30,24 +30,46 @@ def study(kitchen: Kitchen, text: str, file: str, least_score: float, share_frac
     names = [n.strip() for n in (rows[0].keys() if rows else ())]
     core = next((n for n in ("core_c", "core_f") if n in names), "")
     if not rows or "repeat" not in names or "minute" not in names or not core:
-        raise DataError([Problem(what="the table lacks repeat, minute and core_f (or core_c)", remedy="Name the columns in the first line.", file=file)])  # fmt: skip
+        raise DataError(
+            [
+                Problem(
+                    what="the table lacks repeat, minute and core_f (or core_c)",
+                    remedy="Name the columns in the first line.",
+                    file=file,
+                )
+            ]
+        )
     scores = [n for n in names if n not in FIXED]
     problems, readings = [], []
     for number, row in enumerate(rows, start=2):
         cells = {k.strip(): (v or "").strip().replace(",", ".") for k, v in row.items() if k}
         try:
-            readings.append(HoldReading(
-                repeat=cells["repeat"], after_s=60.0 * float(cells["minute"]), core_c=to_inside(float(cells[core]), core[-1]),
-                scores={n: float(cells[n]) for n in scores},
-            ))  # fmt: skip
+            readings.append(
+                HoldReading(
+                    repeat=cells["repeat"],
+                    after_s=60.0 * float(cells["minute"]),
+                    core_c=to_inside(float(cells[core]), core[-1]),
+                    scores={n: float(cells[n]) for n in scores},
+                )
+            )
         except ValueError:
-            problems.append(Problem(what="a cell is no number", remedy="Mend it or leave the line out.", file=file, line_number=number, line=", ".join(cells.values())))  # fmt: skip
+            problems.append(
+                Problem(
+                    what="a cell is no number",
+                    remedy="Mend it or leave the line out.",
+                    file=file,
+                    line_number=number,
+                    line=", ".join(cells.values()),
+                )
+            )
     if problems:
         raise DataError(problems)
     region = "uk" if kitchen.site.jurisdiction == "uk" else "us"
     limit = hot_hold_c(region)
     if limit is None:
-        raise InputError("hot holding limit", "unknown", "known for the place", where=kitchen.site.jurisdiction)
+        raise InputError(
+            "hot holding limit", "unknown", "known for the place", where=kitchen.site.jurisdiction
+        )
     return hold_life(
         readings, HoldAim(hot_c=limit, least_scores=dict.fromkeys(scores, least_score), share_frac=share_frac)
     )

@@ -1,4 +1,6 @@
-"""Writes that may be sent again: the first answer to a key is kept in the same transaction as what it wrote, and given again."""
+"""Writes that may be sent again: the first answer to a key is kept in the same transaction as what it wrote,
+and given again.
+"""
 
 from __future__ import annotations
 
@@ -15,7 +17,9 @@ from frywright.records.store import Store
 from frywright.records.tables import ANSWERED
 
 
-def once(store: Store, what: str, key: str, body: Any, write: Callable[[], dict[str, Any]]) -> tuple[dict[str, Any], bool]:  # fmt: skip
+def once(
+    store: Store, what: str, key: str, body: Any, write: Callable[[], dict[str, Any]]
+) -> tuple[dict[str, Any], bool]:
     """The answer to a write and whether it was made now; a crash leaves both or neither.
 
     Raises
@@ -37,10 +41,14 @@ def once(store: Store, what: str, key: str, body: Any, write: Callable[[], dict[
 
 
 def kept_once(store: Store, what: str, key: str, write: Callable[[], Recorded]) -> tuple[Recorded, bool]:
-    """The entry of a key, and whether it was written now: a tap sent again finds the first one, whatever it says."""
+    """The entry of a key, and whether it was written now: a tap sent again finds the first one, whatever it
+    says.
+    """
     mark = hashlib.sha256(f"entry {what}\n{key}".encode()).hexdigest()
     with store.writing() as writer:
-        known = writer.connection.execute(sa.select(ANSWERED.c.answer).where(ANSWERED.c.mark == mark)).scalar()
+        known = writer.connection.execute(
+            sa.select(ANSWERED.c.answer).where(ANSWERED.c.mark == mark)
+        ).scalar()
         if known is None:
             kept = write()
             writer.connection.execute(ANSWERED.insert().values(mark=mark, body="", answer=str(kept.number)))

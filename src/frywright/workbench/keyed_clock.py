@@ -1,4 +1,6 @@
-"""What the machine's clock is keyed with, and when the lift comes: the same words on card, page, read-back and versions."""
+"""What the machine's clock is keyed with, and when the lift comes: the same words on card, page, read-back
+and versions.
+"""
 
 from __future__ import annotations
 
@@ -10,7 +12,9 @@ from frywright.physics.fry import FryHistory
 
 PLAIN = "Clock {total}. Lift when it ends."
 RUNS_ON = "Clock {total}. It runs on during the vent. Lift when it has ended and the gauge reads zero."
-WAITS = "Clock {total}, and the vent on top, about {vent}: the clock stands still meanwhile. Lift when it ends."
+WAITS = (
+    "Clock {total}, and the vent on top, about {vent}: the clock stands still meanwhile. Lift when it ends."
+)
 WAITS_UNTIMED = (
     "Clock {total}, and the vent on top, not timed yet: the clock stands still meanwhile. Lift when it ends."
 )
@@ -20,10 +24,14 @@ NO_CLOCK = "A stage waits for what is measured: no clock tells the lift. At most
 
 
 def clock_note(fryer: Fryer, program: Program, vent_s: float | None = None) -> Note:
-    """The keyed total and when the lift comes. ``vent_s`` is the vent of a full load, None where nobody timed it."""
-    return Note(kind="clock", text=_text(fryer, program, vent_s is not None), values={
-        "total": clock(program.clock_s), "vent": clock(vent_s or 0.0),
-    })  # fmt: skip
+    """The keyed total and when the lift comes. ``vent_s`` is the vent of a full load, None where nobody timed
+    it.
+    """
+    return Note(
+        kind="clock",
+        text=_text(fryer, program, vent_s is not None),
+        values={"total": clock(program.clock_s), "vent": clock(vent_s or 0.0)},
+    )
 
 
 def clock_note_of(history: FryHistory) -> Note:

@@ -29,10 +29,14 @@ def read_text(path: Path) -> str:
         if path.is_dir():
             raise refuse("this is a folder", "Name the kitchen file itself, for example kitchen.toml.")
         if path.stat().st_size > LARGEST_FILE_BYTES:
-            raise refuse("the file is larger than 2 MB", "A kitchen file is a few pages of text; check the name.")
+            raise refuse(
+                "the file is larger than 2 MB", "A kitchen file is a few pages of text; check the name."
+            )
         return path.read_bytes().decode("utf-8-sig")
     except FileNotFoundError as error:
-        raise refuse("no such file", "Check the name, or copy the demo with: frywright kitchen demo > kitchen.toml") from error  # fmt: skip
+        raise refuse(
+            "no such file", "Check the name, or copy the demo with: frywright kitchen demo > kitchen.toml"
+        ) from error
     except UnicodeDecodeError as error:
         raise refuse(f"not UTF-8 text (byte {error.start})", "Save the file as UTF-8 text.") from error
     except OSError as error:

@@ -32,7 +32,9 @@ OZ_GAL_G_L = OZ_KG * 1000.0 / (GALLON * 1000.0)
 
 
 def stopped(store: Store) -> dict[str, Recorded]:
-    """Fryers in stop-use and the entry that stopped each; nothing but a qualified person's release takes one off."""
+    """Fryers in stop-use and the entry that stopped each; nothing but a qualified person's release takes one
+    off.
+    """
     found = {}
     for item in sorted([*store.entries(STOP), *store.entries(REOPEN)], key=lambda e: e.number):
         fryer = item.entry.payload["fryer"]
@@ -73,12 +75,20 @@ def reopen(store: Store, kitchen: Kitchen, fryer: str, who: str, role: str, find
         raise InputError("role", repr(role), "technician or licensed: nobody else may release it")
     if len(who.strip()) < 3 or len(finding.strip()) < 10:
         raise InputError(
-            "release", "without a name or a finding", "given with the person's name and what was found and done"
+            "release",
+            "without a name or a finding",
+            "given with the person's name and what was found and done",
         )
     return record(
         store,
         REOPEN,
-        {"fryer": fryer, "who": who[:80], "role": role, "finding": finding[:600], "releases_number": held.number},
+        {
+            "fryer": fryer,
+            "who": who[:80],
+            "role": role,
+            "finding": finding[:600],
+            "releases_number": held.number,
+        },
     )
 
 

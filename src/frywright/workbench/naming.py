@@ -1,4 +1,6 @@
-"""What a program is called: one name for a product on a fryer at a place, and no two names that read alike."""
+"""What a program is called: one name for a product on a fryer at a place, and no two names that read
+alike.
+"""
 
 from __future__ import annotations
 
@@ -33,12 +35,16 @@ def away_words(kitchen: Kitchen, program: Program) -> list[str]:
     if program.unit_mass_kg is not None and not kitchen.belongs(replace(program, altitude_m=None)):
         words.append(mass_words(program.unit_mass_kg, system))
     if program.load_heads is not None:
-        words.append(f"{program.load_heads:g} × {kitchen.cut_set(kitchen.product(program.product).cut_set).unit}")
+        words.append(
+            f"{program.load_heads:g} × {kitchen.cut_set(kitchen.product(program.product).cut_set).unit}"
+        )
     return words
 
 
 def same_use(kitchen: Kitchen, one: Program, other: Program) -> bool:
-    """Whether two programs are for the same product, fryer, place, bird and load, so that one may follow the other."""
+    """Whether two programs are for the same product, fryer, place, bird and load, so that one may follow the
+    other.
+    """
     if (one.product, one.fryer, one.load_heads) != (other.product, other.fryer, other.load_heads):
         return False
     here_m, own_kg = kitchen.site.altitude_m, kitchen.unit_kg(one.product)
@@ -54,7 +60,9 @@ def follows(kitchen: Kitchen, program: Program) -> list[Program]:
 
 
 def new_name(kitchen: Kitchen, program: Program) -> str:
-    """A name of its own for a program: product and fryer as this kitchen says them, and what sets it apart."""
+    """A name of its own for a program: product and fryer as this kitchen says them, and what sets it
+    apart.
+    """
     own = replace(program, altitude_m=None, unit_mass_kg=None, load_heads=None)
     home = follows(kitchen, own)
     stem = home[0].name if home else f"{_product_words(kitchen, program.product)} {program.fryer}"
@@ -77,7 +85,8 @@ def named(kitchen: Kitchen, program: Program) -> Program:
 def chosen(kitchen: Kitchen, program: Program, answer: str, name: str) -> tuple[Program, int | None]:
     """The program as a person wants it saved, and the version it was based on.
 
-    ``answer`` is a version and a name, such as ``3 bone-in alder``: the next version of that one. Empty, ``name`` is a new name.
+    ``answer`` is a version and a name, such as ``3 bone-in alder``: the next version of that one. Empty,
+    ``name`` is a new name.
 
     Raises
     ------
@@ -89,7 +98,12 @@ def chosen(kitchen: Kitchen, program: Program, answer: str, name: str) -> tuple[
         return replace(program, name=known, version=int(version) + 1), int(version)
     made = called(kitchen, program, name)
     if made.version > 1:
-        raise InputError("name", repr(name), "a new name: {known} is there already. Save as its next version, or choose another name", values={"known": made.name})  # fmt: skip
+        raise InputError(
+            "name",
+            repr(name),
+            "a new name: {known} is there already. Save as its next version, or choose another name",
+            values={"known": made.name},
+        )
     return made, None
 
 
@@ -109,15 +123,21 @@ def called(kitchen: Kitchen, program: Program, name: str) -> Program:
         return replace(program, name=name, version=1)
     if name not in spelled:
         raise InputError(
-            "name", repr(name), "a name of its own: it reads like {known}. Save as the next version of that one, or choose another name",
+            "name",
+            repr(name),
+            "a name of its own: it reads like {known}. Save as the next version of that one, or choose"
+            " another name",
             values={"known": spelled[0]},
-        )  # fmt: skip
+        )
     known = kitchen.program(name)
     if not same_use(kitchen, known, program):
         raise InputError(
-            "name", repr(name), "a name of its own: {known} is for another product, fryer, place, bird or load, and goes on unchanged",
+            "name",
+            repr(name),
+            "a name of its own: {known} is for another product, fryer, place, bird or load, and goes on"
+            " unchanged",
             values={"known": name},
-        )  # fmt: skip
+        )
     return replace(program, name=name, version=known.version + 1)
 
 

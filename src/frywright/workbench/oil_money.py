@@ -1,4 +1,6 @@
-"""Oil in money: what a change of habit buys a vat, discard or keep or move, the bill with its likely causes, filling, cartons, and moves between vats."""
+"""Oil in money: what a change of habit buys a vat, discard or keep or move, the bill with its likely causes,
+filling, cartons, and moves between vats.
+"""
 
 from __future__ import annotations
 
@@ -19,7 +21,14 @@ from frywright.oil.ageing import heat_factor
 from frywright.oil.cost import Rates, bill
 from frywright.oil.filling import fill, melt_j, most_oil_kg
 from frywright.oil.outlook import crossing
-from frywright.oil.worth import BEST_POWDER_PCT, FilterEffect, change_money, day_money, filter_effect, left_money
+from frywright.oil.worth import (
+    BEST_POWDER_PCT,
+    FilterEffect,
+    change_money,
+    day_money,
+    filter_effect,
+    left_money,
+)
 from frywright.physics.plan import capacity_units
 from frywright.records.store import Store
 from frywright.reports.paper import PAPER, pdf
@@ -32,27 +41,38 @@ from frywright.workbench.vat import CARTON_KG, FRESH_PCT, KIND, RISE_C, VatState
 Translate = Callable[[str], str]
 SPAN_DAYS, FOAM_FRAC = 28, 0.1
 EARLY_PCT = 4.0
-"""Oil thrown away this far below its limit, as read last, is early (project's own rule: twice a meter's error)."""
+"""Oil thrown away this far below its limit, as read last, is early (project's own rule: twice a meter's
+error).
+"""
 HIGH_N, LOW_N = 1.3, 0.7
-"""Top-up over what the loads should take up, above and below which a cause is looked for (project's own rule; uptake itself is an estimate)."""
+"""Top-up over what the loads should take up, above and below which a cause is looked for (project's own rule;
+uptake itself is an estimate).
+"""
 SOON_DAYS = 2.0
 
 
 def rates_of(trade: Trade) -> Rates:
     """Prices and pay of a kitchen's day."""
     return Rates(
-        price_kg_money=trade.oil_kg_money, change_h=trade.oil_change_s / 3600.0, hour_money=trade.hour_money, media_money=trade.media_money,
-        disposal_kg_money=trade.disposal_kg_money, rebate_kg_money=trade.rebate_kg_money,
-    )  # fmt: skip
+        price_kg_money=trade.oil_kg_money,
+        change_h=trade.oil_change_s / 3600.0,
+        hour_money=trade.hour_money,
+        media_money=trade.media_money,
+        disposal_kg_money=trade.disposal_kg_money,
+        rebate_kg_money=trade.rebate_kg_money,
+    )
 
 
 # ---------------------------------------------------------------- what a change buys
 
 
-def changes_view(kitchen: Kitchen, states: Mapping[str, VatState], vat: str, tr: Translate = str) -> dict[str, Any]:  # fmt: skip
+def changes_view(
+    kitchen: Kitchen, states: Mapping[str, VatState], vat: str, tr: Translate = str
+) -> dict[str, Any]:
     """Days to the limit and money a day for habits that could change; and discard, keep or move in money.
 
-    What one more filter turn does is learned from this vat's own log; until it stands out there, only the most that powder can do is told.
+    What one more filter turn does is learned from this vat's own log; until it stands out there, only the
+    most that powder can do is told.
     """
     state, trade, system = states[kitchen.fryer(vat).key], usual_trade(kitchen), str(kitchen.site.units)
     level, growth = (max(0.0, float(x)) for x in state.belief.mean[0])
@@ -61,33 +81,62 @@ def changes_view(kitchen: Kitchen, states: Mapping[str, VatState], vat: str, tr:
     extra = 5 * LB
     cooler = heat_factor(175.0 - RISE_C, 175.0)
     turns = (
-        say("one more filter turn a day, as learned from {count} gains of this vat", {"count": float(effect.gains_count)}, translate=tr)
+        say(
+            "one more filter turn a day, as learned from {count} gains of this vat",
+            {"count": float(effect.gains_count)},
+            translate=tr,
+        )
         if effect.told
         else tr("one more powder treatment a day, at its best; this log does not show yet what a turn does")
-    )  # fmt: skip
+    )
     gained = effect.turn_n if effect.told else BEST_POWDER_PCT
     rows = [
         (tr("as now"), share, growth, 0.0),
-        (say("{mass_kg} more top-up a day", {"mass_kg": extra}, system, tr), share + extra / mass, growth, 0.0),
-        (say("oil {cooler_k} cooler all day; cooks need a new proof", {"cooler_k": RISE_C}, system, tr), share, growth * cooler, 0.0),
+        (
+            say("{mass_kg} more top-up a day", {"mass_kg": extra}, system, tr),
+            share + extra / mass,
+            growth,
+            0.0,
+        ),
+        (
+            say("oil {cooler_k} cooler all day; cooks need a new proof", {"cooler_k": RISE_C}, system, tr),
+            share,
+            growth * cooler,
+            0.0,
+        ),
         (turns, share, max(0.0, growth - gained), trade.filter_money),
-    ]  # fmt: skip
+    ]
     usual = day_money(mass, growth, share, FRESH_PCT, state.limit_pct, rates)
     told = []
     for what, part, gain, cost in rows:
         part = min(max(part, 0.0), 0.95)
         days = _days(state, part, gain / growth if growth > 0 else 1.0)
         money = day_money(mass, gain, part, FRESH_PCT, state.limit_pct, rates) + cost
-        told.append({"what": what, "days_n": round(days, 1), "money": round(money, 2), "saves_money": round(usual - money, 2)})  # fmt: skip
+        told.append(
+            {
+                "what": what,
+                "days_n": round(days, 1),
+                "money": round(money, 2),
+                "saves_money": round(usual - money, 2),
+            }
+        )
     left = left_money(mass, level, growth, share, FRESH_PCT, state.limit_pct, rates)
     return {
-        "vat": vat, "changes": told, "currency": trade.currency, "change_money": round(change_money(mass, rates), 2), "left_money": round(left, 2) if state.readings_count else None,
-        "filter_told": effect.told, "filter_points": round(effect.turn_n, 2) if effect.told else None, "moves": _moves(kitchen, states, state, tr),
-    }  # fmt: skip
+        "vat": vat,
+        "changes": told,
+        "currency": trade.currency,
+        "change_money": round(change_money(mass, rates), 2),
+        "left_money": round(left, 2) if state.readings_count else None,
+        "filter_told": effect.told,
+        "filter_points": round(effect.turn_n, 2) if effect.told else None,
+        "moves": _moves(kitchen, states, state, tr),
+    }
 
 
 def _days(state: VatState, share: float, heat: float) -> float:
-    return crossing(state.belief.mean[0], state.belief.cover[0], state.limit_pct, share, FRESH_PCT, heat=heat).days_n[1]
+    return crossing(
+        state.belief.mean[0], state.belief.cover[0], state.limit_pct, share, FRESH_PCT, heat=heat
+    ).days_n[1]
 
 
 def filter_learned(state: VatState) -> FilterEffect:
@@ -114,8 +163,12 @@ def filter_learned(state: VatState) -> FilterEffect:
     return filter_effect(gains, counts)
 
 
-def _moves(kitchen: Kitchen, states: Mapping[str, VatState], state: VatState, tr: Translate) -> list[dict[str, Any]]:  # fmt: skip
-    """Vats whose oil goes within days and into which this oil may be moved instead of fresh; what that saves."""
+def _moves(
+    kitchen: Kitchen, states: Mapping[str, VatState], state: VatState, tr: Translate
+) -> list[dict[str, Any]]:
+    """Vats whose oil goes within days and into which this oil may be moved instead of fresh; what that
+    saves.
+    """
     rates = rates_of(usual_trade(kitchen))
     found: list[dict[str, Any]] = []
     if not state.readings_count:
@@ -124,11 +177,28 @@ def _moves(kitchen: Kitchen, states: Mapping[str, VatState], state: VatState, tr
         if other.key == state.fryer.key:
             continue
         target = states[other.key]
-        if not target.readings_count or target.crossing.days_n[1] > SOON_DAYS or rotation_notes(kitchen, state, target):  # fmt: skip
+        if (
+            not target.readings_count
+            or target.crossing.days_n[1] > SOON_DAYS
+            or rotation_notes(kitchen, state, target)
+        ):
             continue
         growth = max(0.0, float(target.belief.mean[0, 1]))
-        saved = left_money(other.oil_mass_kg, float(state.belief.mean[0, 0]), growth, target.share_frac, FRESH_PCT, state.limit_pct, rates)  # fmt: skip
-        text = say("Moved into {fryer} in place of fresh oil it is worth {money} more there; two people, cool enough, never fresh below old.", {"fryer": other.name, "money": round(saved, 2)}, translate=tr)  # fmt: skip
+        saved = left_money(
+            other.oil_mass_kg,
+            float(state.belief.mean[0, 0]),
+            growth,
+            target.share_frac,
+            FRESH_PCT,
+            state.limit_pct,
+            rates,
+        )
+        text = say(
+            "Moved into {fryer} in place of fresh oil it is worth {money} more there; two people, cool"
+            " enough, never fresh below old.",
+            {"fryer": other.name, "money": round(saved, 2)},
+            translate=tr,
+        )
         found.append({"into": other.key, "name": other.name, "saves_money": round(saved, 2), "text": text})
     return found
 
@@ -138,7 +208,9 @@ def _moves(kitchen: Kitchen, states: Mapping[str, VatState], state: VatState, tr
 
 @dataclass(slots=True)
 class Board:
-    """What the board dropped, all in kg: raw product by fryer, oil carried off, chicken fat that came; days by fryer."""
+    """What the board dropped, all in kg: raw product by fryer, oil carried off, chicken fat that came; days
+    by fryer.
+    """
 
     raw_kg: dict[str, float] = field(default_factory=lambda: defaultdict(float))
     uptake_kg: float = 0.0
@@ -170,8 +242,16 @@ def _board(store: Store, kitchen: Kitchen, since: str) -> Board:
     return found
 
 
-def cost_view(store: Store, kitchen: Kitchen, raw_kg_day: float = 0.0, today: dt.date | None = None, tr: Translate = str, rates: Rates | None = None) -> dict[str, Any]:  # fmt: skip
-    """The oil bill of the last four weeks by day and raw kilogram, with likely causes; gaps in the log come before anything else.
+def cost_view(
+    store: Store,
+    kitchen: Kitchen,
+    raw_kg_day: float = 0.0,
+    today: dt.date | None = None,
+    tr: Translate = str,
+    rates: Rates | None = None,
+) -> dict[str, Any]:
+    """The oil bill of the last four weeks by day and raw kilogram, with likely causes; gaps in the log come
+    before anything else.
 
     Parameters
     ----------
@@ -187,27 +267,47 @@ def cost_view(store: Store, kitchen: Kitchen, raw_kg_day: float = 0.0, today: dt
     since = (day - dt.timedelta(days=SPAN_DAYS - 1)).isoformat()
     events = [e.entry.payload for e in store.entries(KIND) if e.entry.payload["date"] >= since]
     if not events:
-        raise InputError("oil log", "empty", "told for four weeks first: top-ups, readings, changes", where=kitchen.site.name)  # fmt: skip
+        raise InputError(
+            "oil log",
+            "empty",
+            "told for four weeks first: top-ups, readings, changes",
+            where=kitchen.site.name,
+        )
     span = max(1, (day - dt.date.fromisoformat(min(e["date"] for e in events))).days + 1)
     board = _board(store, kitchen, since)
     daily = raw_kg_day or sum(board.raw_kg.values()) / span
     if not daily > 0:
-        raise InputError("raw product", "none", "told as raw product a day, or dropped on the board", where=kitchen.site.name)  # fmt: skip
+        raise InputError(
+            "raw product",
+            "none",
+            "told as raw product a day, or dropped on the board",
+            where=kitchen.site.name,
+        )
     top_up = sum(e["mass_kg"] for e in events if e["what"] == "top_up") / span
     thrown = [kitchen.fryer(e["vat"]).oil_mass_kg for e in events if e["what"] == "discard"]
     price = rates or rates_of(usual_trade(kitchen))
     told = bill(daily, tuple(thrown), top_up, float(span), price)
     return {
-        "days_count": span, "log_gaps": _gaps(kitchen, events, board.days), "uptake_money": round(told.uptake_money, 2), "discard_money": round(told.discard_money, 2),
-        "labour_money": round(told.labour_money, 2), "media_money": round(told.media_money, 2), "disposal_money": round(told.disposal_money, 2), "rebate_money": round(told.rebate_money, 2),
-        "day_money": round(told.day_money, 2), "per_raw_kg_money": round(told.per_kg_money, 4), "per_raw_lb_money": round(told.per_kg_money * LB, 4), "top_up_kg_day": round(top_up, 3),
-        "per_hundred_n": round(100.0 * (top_up + sum(thrown) / span) / daily, 2), "currency": usual_trade(kitchen).currency,
+        "days_count": span,
+        "log_gaps": _gaps(kitchen, events, board.days),
+        "uptake_money": round(told.uptake_money, 2),
+        "discard_money": round(told.discard_money, 2),
+        "labour_money": round(told.labour_money, 2),
+        "media_money": round(told.media_money, 2),
+        "disposal_money": round(told.disposal_money, 2),
+        "rebate_money": round(told.rebate_money, 2),
+        "day_money": round(told.day_money, 2),
+        "per_raw_kg_money": round(told.per_kg_money, 4),
+        "per_raw_lb_money": round(told.per_kg_money * LB, 4),
+        "top_up_kg_day": round(top_up, 3),
+        "per_hundred_n": round(100.0 * (top_up + sum(thrown) / span) / daily, 2),
+        "currency": usual_trade(kitchen).currency,
         "carried_off_kg_day": round(board.uptake_kg / span, 3),
         "fat_in_kg_day": round(board.rendered_kg / span, 3),
         "carried_off": show(board.uptake_kg / span, "kg", kitchen.site.units) if board.uptake_kg else "",
         "fat_in": show(board.rendered_kg / span, "kg", kitchen.site.units),
         "causes": _causes(store, kitchen, events, top_up, (board.uptake_kg - board.rendered_kg) / span, tr),
-    }  # fmt: skip
+    }
 
 
 def _gaps(kitchen: Kitchen, events: list[Any], days: set[tuple[str, str]]) -> list[str]:
@@ -224,7 +324,9 @@ def _gaps(kitchen: Kitchen, events: list[Any], days: set[tuple[str, str]]) -> li
     return found
 
 
-def _causes(store: Store, kitchen: Kitchen, events: list[Any], top_up: float, reckoned: float, tr: Translate) -> list[str]:  # fmt: skip
+def _causes(
+    store: Store, kitchen: Kitchen, events: list[Any], top_up: float, reckoned: float, tr: Translate
+) -> list[str]:
     """Likely causes, most certain first; none where nothing stands out."""
     found, limit = [], limit_of(store)[0]
     last: dict[str, float] = {}
@@ -234,19 +336,41 @@ def _causes(store: Store, kitchen: Kitchen, events: list[Any], top_up: float, re
         elif event["what"] == "discard" and event["vat"] in last:
             level = last.pop(event["vat"])
             if level < limit - EARLY_PCT:
-                found.append(say("{fryer} was thrown away at about {level} %, the limit is {limit} %: early.", {"fryer": kitchen.fryer(event["vat"]).name, "level": level, "limit": limit}, translate=tr))  # fmt: skip
+                found.append(
+                    say(
+                        "{fryer} was thrown away at about {level} %, the limit is {limit} %: early.",
+                        {"fryer": kitchen.fryer(event["vat"]).name, "level": level, "limit": limit},
+                        translate=tr,
+                    )
+                )
     if reckoned > 0:
         ratio = top_up / reckoned
         values = {"ratio": round(ratio, 2)}
         if ratio > HIGH_N:
-            found.append(say("Top-up is {ratio} times what the loads should take up: short draining, oil too cool or loads too large, crumbs, leaks, over-filling.", values, translate=tr))  # fmt: skip
+            found.append(
+                say(
+                    "Top-up is {ratio} times what the loads should take up: short draining, oil too cool or"
+                    " loads too large, crumbs, leaks, over-filling.",
+                    values,
+                    translate=tr,
+                )
+            )
         elif ratio < LOW_N:
-            found.append(say("Top-up is {ratio} times what the loads should take up: not all of it is told, or the level falls. Look at the line.", values, translate=tr))  # fmt: skip
+            found.append(
+                say(
+                    "Top-up is {ratio} times what the loads should take up: not all of it is told, or the"
+                    " level falls. Look at the line.",
+                    values,
+                    translate=tr,
+                )
+            )
     return found
 
 
 def site_rows(shops: list[tuple[str, Store, Kitchen]], today: dt.date | None = None) -> list[dict[str, Any]]:
-    """Several stores side by side on what survives their size: oil by hundred of raw product, money by raw kilogram, gaps first, then likely causes."""
+    """Several stores side by side on what survives their size: oil by hundred of raw product, money by raw
+    kilogram, gaps first, then likely causes.
+    """
     rows = []
     for name, store, kitchen in shops:
         try:
@@ -254,7 +378,24 @@ def site_rows(shops: list[tuple[str, Store, Kitchen]], today: dt.date | None = N
         except InputError as error:
             rows.append({"site": name, "place": kitchen.site.name, "unknown": str(error)})
             continue
-        rows.append({"site": name, "place": kitchen.site.name, "unknown": "", **{k: view[k] for k in ("per_hundred_n", "per_raw_kg_money", "day_money", "currency", "log_gaps", "causes")}})  # fmt: skip
+        rows.append(
+            {
+                "site": name,
+                "place": kitchen.site.name,
+                "unknown": "",
+                **{
+                    k: view[k]
+                    for k in (
+                        "per_hundred_n",
+                        "per_raw_kg_money",
+                        "day_money",
+                        "currency",
+                        "log_gaps",
+                        "causes",
+                    )
+                },
+            }
+        )
     return sorted(rows, key=lambda r: -r.get("per_hundred_n", -1.0))
 
 
@@ -262,26 +403,63 @@ def site_rows(shops: list[tuple[str, Store, Kitchen]], today: dt.date | None = N
 
 
 def fill_view(kitchen: Kitchen, vat: str, tr: Translate = str) -> dict[str, Any]:
-    """How a vat is filled: mass, cold and hot volume, cartons, heights where the vat's surface is known, and what too much and too little lead to."""
+    """How a vat is filled: mass, cold and hot volume, cartons, heights where the vat's surface is known, and
+    what too much and too little lead to.
+    """
     fryer, system = kitchen.fryer(vat), str(kitchen.site.units)
     oil, room = catalog.oils()[fryer.oil], min(kitchen.site.room_temp_c, 40.0)
     load = _largest_load(kitchen, vat)
-    found = fill(oil, fryer.oil_mass_kg, cold_c=room, carton_kg=CARTON_KG, area_m2=fryer.oil_area_m2, load_kg=load, foam_frac=FOAM_FRAC)  # fmt: skip
+    found = fill(
+        oil,
+        fryer.oil_mass_kg,
+        cold_c=room,
+        carton_kg=CARTON_KG,
+        area_m2=fryer.oil_area_m2,
+        load_kg=load,
+        foam_frac=FOAM_FRAC,
+    )
     litres = ("gal", 3.785411784) if system == "us" else ("L", 1.0)
     view: dict[str, Any] = {
-        "vat": vat, "name": fryer.name, "mass": show(fryer.oil_mass_kg, "kg", system), "cartons": found.cartons_count, "swells_frac": round(found.swells_frac, 3),
-        "cold": f"{found.cold_m3 * 1000 / litres[1]:.1f} {litres[0]}", "hot": f"{found.hot_m3 * 1000 / litres[1]:.1f} {litres[0]}", "heights": "", "warning": "",
+        "vat": vat,
+        "name": fryer.name,
+        "mass": show(fryer.oil_mass_kg, "kg", system),
+        "cartons": found.cartons_count,
+        "swells_frac": round(found.swells_frac, 3),
+        "cold": f"{found.cold_m3 * 1000 / litres[1]:.1f} {litres[0]}",
+        "hot": f"{found.hot_m3 * 1000 / litres[1]:.1f} {litres[0]}",
+        "heights": "",
+        "warning": "",
         "melt": show(melt_j(fryer.oil_mass_kg, room) / 3.6e6, "kwh", system) if fryer.solid_fat else "",
-    }  # fmt: skip
+    }
     if fryer.oil_area_m2:
-        heights = {"cold_m": found.cold_height_m, "hot_m": found.hot_height_m, "loaded_m": found.loaded_height_m}
-        view["heights"] = say("Stands {cold_m} cold, {hot_m} hot, {loaded_m} with the largest load and foam on it.", heights, system, tr)  # fmt: skip
+        heights = {
+            "cold_m": found.cold_height_m,
+            "hot_m": found.hot_height_m,
+            "loaded_m": found.loaded_height_m,
+        }
+        view["heights"] = say(
+            "Stands {cold_m} cold, {hot_m} hot, {loaded_m} with the largest load and foam on it.",
+            heights,
+            system,
+            tr,
+        )
     if fryer.oil_area_m2 and fryer.upper_line_m:
         most = most_oil_kg(oil, fryer.oil_area_m2, fryer.upper_line_m, load, foam_frac=FOAM_FRAC)
         cold = most / oil.density_kg_m3(room) / fryer.oil_area_m2
-        view["heights"] += " " + say("With all that under the upper line of {line_m} it may stand {most_m} cold at most.", {"line_m": fryer.upper_line_m, "most_m": cold}, system, tr)  # fmt: skip
+        view["heights"] += " " + say(
+            "With all that under the upper line of {line_m} it may stand {most_m} cold at most.",
+            {"line_m": fryer.upper_line_m, "most_m": cold},
+            system,
+            tr,
+        )
         if fryer.oil_mass_kg > most:
-            view["warning"] = say("{mass_kg} is more than the {most_kg} that stays under the upper line: it boils over with the largest load.", {"mass_kg": fryer.oil_mass_kg, "most_kg": most}, system, tr)  # fmt: skip
+            view["warning"] = say(
+                "{mass_kg} is more than the {most_kg} that stays under the upper line: it boils over with the"
+                " largest load.",
+                {"mass_kg": fryer.oil_mass_kg, "most_kg": most},
+                system,
+                tr,
+            )
     return view
 
 
@@ -295,25 +473,40 @@ def _largest_load(kitchen: Kitchen, vat: str) -> float:
     return found
 
 
-def order_view(store: Store, kitchen: Kitchen, days: int, on_hand_cartons: float, today: dt.date | None = None) -> dict[str, Any]:  # fmt: skip
-    """Cartons to order to the next delivery: top-up, planned changes, one vat as safety, less what is on hand."""
+def order_view(
+    store: Store, kitchen: Kitchen, days: int, on_hand_cartons: float, today: dt.date | None = None
+) -> dict[str, Any]:
+    """Cartons to order to the next delivery: top-up, planned changes, one vat as safety, less what is on
+    hand.
+    """
     if not 1 <= days <= 60 or on_hand_cartons < 0:
-        raise InputError("order", f"{days} days, {on_hand_cartons:g} cartons", "1 to 60 days, 0 or more cartons")
+        raise InputError(
+            "order", f"{days} days, {on_hand_cartons:g} cartons", "1 to 60 days, 0 or more cartons"
+        )
     states = vat_states(store, kitchen, today).values()
     top_up = sum(s.top_up_kg for s in states) * days
     changes = sum(s.fryer.oil_mass_kg for s in states if s.crossing.days_n[1] <= days)
     safety = max(s.fryer.oil_mass_kg for s in states)
     need = (top_up + changes + safety) / CARTON_KG
-    return {"cartons": max(0, ceil(need - on_hand_cartons - 1e-9)), "top_up_cartons": round(top_up / CARTON_KG, 1), "change_cartons": round(changes / CARTON_KG, 1),
-            "safety_cartons": round(safety / CARTON_KG, 1)}  # fmt: skip
+    return {
+        "cartons": max(0, ceil(need - on_hand_cartons - 1e-9)),
+        "top_up_cartons": round(top_up / CARTON_KG, 1),
+        "change_cartons": round(changes / CARTON_KG, 1),
+        "safety_cartons": round(safety / CARTON_KG, 1),
+    }
 
 
 def contains_of(kitchen: Kitchen, vat: str) -> set[str]:
     """What the coatings of a vat's products leave in its oil."""
-    return {c for p in kitchen.programs if p.fryer == vat for c in kitchen.coating(kitchen.product(p.product).coating).contains}  # fmt: skip
+    return {
+        c
+        for p in kitchen.programs
+        if p.fryer == vat
+        for c in kitchen.coating(kitchen.product(p.product).coating).contains
+    }
 
 
-def rotation_notes(kitchen: Kitchen, old: VatState, new: VatState, tr: Translate = str) -> list[str]:  # fmt: skip
+def rotation_notes(kitchen: Kitchen, old: VatState, new: VatState, tr: Translate = str) -> list[str]:
     """Why the oil of one vat may not go into another; empty when nothing speaks against it.
 
     Older oil never goes into fresher; oil that carried another coating carries its proteins along.
@@ -331,8 +524,19 @@ def rotation_notes(kitchen: Kitchen, old: VatState, new: VatState, tr: Translate
 
 
 def rotation_view(kitchen: Kitchen, states: Mapping[str, VatState], tr: Translate = str) -> dict[str, Any]:
-    """Every move between two vats with what speaks against it, and what each vat's oil carries; nothing fried in a shared vat is free of it."""
-    vats = [{"name": f.name, "carries": ", ".join(sorted(tr(c) for c in contains_of(kitchen, f.key))), "products": ", ".join(sorted({kitchen.product(p.product).name for p in kitchen.programs if p.fryer == f.key}))} for f in kitchen.fryers]  # fmt: skip
+    """Every move between two vats with what speaks against it, and what each vat's oil carries; nothing fried
+    in a shared vat is free of it.
+    """
+    vats = [
+        {
+            "name": f.name,
+            "carries": ", ".join(sorted(tr(c) for c in contains_of(kitchen, f.key))),
+            "products": ", ".join(
+                sorted({kitchen.product(p.product).name for p in kitchen.programs if p.fryer == f.key})
+            ),
+        }
+        for f in kitchen.fryers
+    ]
     moves = [
         {"from": a.name, "into": b.name, "notes": rotation_notes(kitchen, states[a.key], states[b.key], tr)}
         for a in kitchen.fryers
@@ -347,11 +551,35 @@ def oil_map_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Transl
     view = rotation_view(kitchen, vat_states(store, kitchen), tr)
     allowed = [[m["from"], m["into"]] for m in view["moves"] if not m["notes"]]
     sections = [
-        {"title": tr("What each oil carries"), "header": [tr("fryer"), tr("products"), tr("carries")], "columns": [4, 4, 3], "rows": [[v["name"], v["products"], v["carries"] or "–"] for v in view["vats"]], "empty": "–"},
-        {"title": tr("Moves that nothing speaks against today"), "header": [tr("from"), tr("into")], "columns": [1, 1], "rows": allowed, "empty": tr("None.")},
-    ]  # fmt: skip
-    return pdf("handover.typ", "handover", {
-        "title": tr("Oil map"), "place": kitchen.site.name, "when": business_time(usual_trade(kitchen), now())[0].isoformat(), "language": language, "paper": PAPER[str(kitchen.site.units)],
-        "sections": sections, "signs": [], "caution": tr("Fish, shellfish and gluten proteins stay in oil: claim nothing free of what the vat carries."),
-        "foot": tr("The maker's manual, local codes and licensed technicians win."),
-    })  # fmt: skip
+        {
+            "title": tr("What each oil carries"),
+            "header": [tr("fryer"), tr("products"), tr("carries")],
+            "columns": [4, 4, 3],
+            "rows": [[v["name"], v["products"], v["carries"] or "–"] for v in view["vats"]],
+            "empty": "–",
+        },
+        {
+            "title": tr("Moves that nothing speaks against today"),
+            "header": [tr("from"), tr("into")],
+            "columns": [1, 1],
+            "rows": allowed,
+            "empty": tr("None."),
+        },
+    ]
+    return pdf(
+        "handover.typ",
+        "handover",
+        {
+            "title": tr("Oil map"),
+            "place": kitchen.site.name,
+            "when": business_time(usual_trade(kitchen), now())[0].isoformat(),
+            "language": language,
+            "paper": PAPER[str(kitchen.site.units)],
+            "sections": sections,
+            "signs": [],
+            "caution": tr(
+                "Fish, shellfish and gluten proteins stay in oil: claim nothing free of what the vat carries."
+            ),
+            "foot": tr("The maker's manual, local codes and licensed technicians win."),
+        },
+    )

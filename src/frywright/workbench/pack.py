@@ -1,4 +1,6 @@
-"""The inspection pack: everything an inspector asks for over a range of days, gaps shown, as one PDF and as tables."""
+"""The inspection pack: everything an inspector asks for over a range of days, gaps shown, as one PDF and as
+tables.
+"""
 
 from __future__ import annotations
 
@@ -104,7 +106,9 @@ def gaps(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]:
     trade = usual_trade(kitchen)
 
     def days(kind: str, wanted: Callable[[Any], bool] = lambda p: True) -> set[dt.date]:
-        return {business_time(trade, e.entry.happened_at)[0] for e in told.of(kind) if wanted(e.entry.payload)}
+        return {
+            business_time(trade, e.entry.happened_at)[0] for e in told.of(kind) if wanted(e.entry.payload)
+        }
 
     dropped, read, checked = days(EVENT, lambda p: p["what"] == "drop"), days(READING), days(CHECK)
     anything = set().union(*(days(kind) for kind in told.items)) if told.items else set()
@@ -113,10 +117,20 @@ def gaps(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]:
         (sorted(dropped - read), "Loads dropped and no probe reading on {count} days: {which}."),
         (sorted(dropped - checked), "Loads dropped and no thermometer check on {count} days: {which}."),
     )
-    told_gaps = [say(text, {"count": float(len(found)), "which": _listed(found)}, translate=tr) for found, text in rows if found]  # fmt: skip
+    told_gaps = [
+        say(text, {"count": float(len(found)), "which": _listed(found)}, translate=tr)
+        for found, text in rows
+        if found
+    ]
     unchecked = sum(e.entry.payload.get("checked") is False for e in told.of(READING))
     if unchecked:
-        told_gaps.append(say("{count} readings by a thermometer without a valid check.", {"count": float(unchecked)}, translate=tr))  # fmt: skip
+        told_gaps.append(
+            say(
+                "{count} readings by a thermometer without a valid check.",
+                {"count": float(unchecked)},
+                translate=tr,
+            )
+        )
     return told_gaps
 
 
@@ -131,11 +145,18 @@ def notes_of(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]
     found = []
     for kind in (READING, CHECK, OIL):
         entries = [
-            Told(number=e.number, happened_at=e.entry.happened_at, recorded_at=e.recorded_at, who=str(e.entry.payload.get("who", "")),
-                 reading_n=to_people(e.entry.payload["core_c"], unit) if kind == READING else None)
+            Told(
+                number=e.number,
+                happened_at=e.entry.happened_at,
+                recorded_at=e.recorded_at,
+                who=str(e.entry.payload.get("who", "")),
+                reading_n=to_people(e.entry.payload["core_c"], unit) if kind == READING else None,
+            )
             for e in told.of(kind)
-        ]  # fmt: skip
-        found += [f"{tr(kind)}: {say(n.text, n.values, str(kitchen.site.units), tr)}" for n in patterns(entries)]
+        ]
+        found += [
+            f"{tr(kind)}: {say(n.text, n.values, str(kitchen.site.units), tr)}" for n in patterns(entries)
+        ]
     return found
 
 
@@ -151,31 +172,135 @@ def tables(store: Store, kitchen: Kitchen, told: Gathered) -> dict[str, tuple[li
     """Every table of the pack: its header and all rows, values as text."""
     system = str(kitchen.site.units)
 
-    def rows(kind: str, names: list[str], cells: Callable[[Any], list[Any]], wanted: Callable[[Any], bool] = lambda p: True) -> tuple[list[str], list[list[str]]]:  # fmt: skip
-        found = [[str(e.number), *_clock(kitchen, e), _late(e), *(_text(c) for c in cells(e.entry.payload))] for e in told.of(kind) if wanted(e.entry.payload)]  # fmt: skip
+    def rows(
+        kind: str,
+        names: list[str],
+        cells: Callable[[Any], list[Any]],
+        wanted: Callable[[Any], bool] = lambda p: True,
+    ) -> tuple[list[str], list[list[str]]]:
+        found = [
+            [str(e.number), *_clock(kitchen, e), _late(e), *(_text(c) for c in cells(e.entry.payload))]
+            for e in told.of(kind)
+            if wanted(e.entry.payload)
+        ]
         return ["number", "date", "time", "late", *names], found
 
     def temp(value: float | None) -> str:
         return show(value, "c", system) if value is not None else ""
 
     return {
-        "cooks": rows(EVENT, ["what", "fryer", "product", "pieces", "reason", "who"], lambda p: [p["what"], p["fryer"], p["product"], p["pieces_count"], p.get("reason", ""), p.get("who", "")], lambda p: p["what"] in ("drop", "lift")),
-        "discards": rows(EVENT, ["what", "product", "pieces", "reason", "who"], lambda p: [p["what"], p["product"], p["pieces_count"], p.get("reason", ""), p.get("who", "")], lambda p: p["what"] in ("discard", "count")),
-        "readings": rows(READING, ["load", "thermometer", "read", "limit", "checked", "who"], lambda p: [p["load"], p["thermometer"], temp(p["core_c"]), temp(p["limit_c"]), p.get("checked", ""), p.get("who", "")]),
-        "thermometers": rows(CHECK, ["thermometer", "ice", "boiling", "outcome"], lambda p: [p["thermometer"], temp(p.get("ice_c")), temp(p.get("boil_c")), p["outcome"]]),
-        "corrective": rows(CASE, ["what", "fryer", "product", "pieces", "found", "limit", "words"], lambda p: [p["what"], p["fryer"], p["product"], p["pieces_count"], temp(p["core_c"]), temp(p["limit_c"]), p["words"]]),
-        "corrective_steps": rows(STEP, ["case", "step", "detail", "words", "who"], lambda p: [p["case_number"], p["step"], p.get("disposition") or p.get("cause") or p.get("decision") or temp(p.get("core_c")), p["words"], p["who"]]),
-        "calibration": rows("calibration", ["what", "source"], lambda p: [f"{p.get('cut', '')} {p.get('coating', '')} {p.get('lid', '')}".strip(), p.get("source", "")]),
-        "read_backs": rows("readback", ["program", "version", "fryer", "matches", "read by", "checked by"], lambda p: [p["name"], p["version"], p["fryer"], p["matches"], p["read_by"], p["checked_by"]]),
-        "training": rows(SKILL, ["person", "skill", "seen by", "expires"], lambda p: [p["person"], p["skill"], p["observed_by"], p["expires"]]),
-        "care": rows(DONE, ["fryer", "task", "who", "role", "note", "done on"], lambda p: [p["fryer"], p["task"], p["who"], p["role"], p["note"], p["date"]]),
-        "procedures": rows(SIGNED, ["card", "version", "fryer", "who", "second", "note"], lambda p: [p["key"], p["version"], p["fryer"], p["who"], p["second"], p["note"]]),
-        "oil": rows(OIL, ["vat", "what", "as typed", "who"], lambda p: [p["vat"], p["what"], p["raw"], p["who"]]),
-        "refused": rows(REFUSED, ["as typed", "why"], lambda p: [" ".join(f"{k}={v}" for k, v in p["raw"].items() if v), p["reason"]]),
-        "stop_use": rows(STOP, ["fryer", "reason", "words", "who"], lambda p: [p["fryer"], p["reason"], p["words"], p["who"]]),
-        "releases": rows(REOPEN, ["fryer", "who", "role", "finding"], lambda p: [p["fryer"], p["who"], p["role"], p["finding"]]),
-        "commissioning": rows(COMMISSION_STEP, ["fryer", "step", "who", "second", "note", "passed over"], lambda p: [p["fryer"], p["step"], p["who"], p["second"], p["note"], ", ".join(p["passed_over"])]),
-    }  # fmt: skip
+        "cooks": rows(
+            EVENT,
+            ["what", "fryer", "product", "pieces", "reason", "who"],
+            lambda p: [
+                p["what"],
+                p["fryer"],
+                p["product"],
+                p["pieces_count"],
+                p.get("reason", ""),
+                p.get("who", ""),
+            ],
+            lambda p: p["what"] in ("drop", "lift"),
+        ),
+        "discards": rows(
+            EVENT,
+            ["what", "product", "pieces", "reason", "who"],
+            lambda p: [p["what"], p["product"], p["pieces_count"], p.get("reason", ""), p.get("who", "")],
+            lambda p: p["what"] in ("discard", "count"),
+        ),
+        "readings": rows(
+            READING,
+            ["load", "thermometer", "read", "limit", "checked", "who"],
+            lambda p: [
+                p["load"],
+                p["thermometer"],
+                temp(p["core_c"]),
+                temp(p["limit_c"]),
+                p.get("checked", ""),
+                p.get("who", ""),
+            ],
+        ),
+        "thermometers": rows(
+            CHECK,
+            ["thermometer", "ice", "boiling", "outcome"],
+            lambda p: [p["thermometer"], temp(p.get("ice_c")), temp(p.get("boil_c")), p["outcome"]],
+        ),
+        "corrective": rows(
+            CASE,
+            ["what", "fryer", "product", "pieces", "found", "limit", "words"],
+            lambda p: [
+                p["what"],
+                p["fryer"],
+                p["product"],
+                p["pieces_count"],
+                temp(p["core_c"]),
+                temp(p["limit_c"]),
+                p["words"],
+            ],
+        ),
+        "corrective_steps": rows(
+            STEP,
+            ["case", "step", "detail", "words", "who"],
+            lambda p: [
+                p["case_number"],
+                p["step"],
+                p.get("disposition") or p.get("cause") or p.get("decision") or temp(p.get("core_c")),
+                p["words"],
+                p["who"],
+            ],
+        ),
+        "calibration": rows(
+            "calibration",
+            ["what", "source"],
+            lambda p: [
+                f"{p.get('cut', '')} {p.get('coating', '')} {p.get('lid', '')}".strip(),
+                p.get("source", ""),
+            ],
+        ),
+        "read_backs": rows(
+            "readback",
+            ["program", "version", "fryer", "matches", "read by", "checked by"],
+            lambda p: [p["name"], p["version"], p["fryer"], p["matches"], p["read_by"], p["checked_by"]],
+        ),
+        "training": rows(
+            SKILL,
+            ["person", "skill", "seen by", "expires"],
+            lambda p: [p["person"], p["skill"], p["observed_by"], p["expires"]],
+        ),
+        "care": rows(
+            DONE,
+            ["fryer", "task", "who", "role", "note", "done on"],
+            lambda p: [p["fryer"], p["task"], p["who"], p["role"], p["note"], p["date"]],
+        ),
+        "procedures": rows(
+            SIGNED,
+            ["card", "version", "fryer", "who", "second", "note"],
+            lambda p: [p["key"], p["version"], p["fryer"], p["who"], p["second"], p["note"]],
+        ),
+        "oil": rows(
+            OIL, ["vat", "what", "as typed", "who"], lambda p: [p["vat"], p["what"], p["raw"], p["who"]]
+        ),
+        "refused": rows(
+            REFUSED,
+            ["as typed", "why"],
+            lambda p: [" ".join(f"{k}={v}" for k, v in p["raw"].items() if v), p["reason"]],
+        ),
+        "stop_use": rows(
+            STOP,
+            ["fryer", "reason", "words", "who"],
+            lambda p: [p["fryer"], p["reason"], p["words"], p["who"]],
+        ),
+        "releases": rows(
+            REOPEN,
+            ["fryer", "who", "role", "finding"],
+            lambda p: [p["fryer"], p["who"], p["role"], p["finding"]],
+        ),
+        "commissioning": rows(
+            COMMISSION_STEP,
+            ["fryer", "step", "who", "second", "note", "passed over"],
+            lambda p: [p["fryer"], p["step"], p["who"], p["second"], p["note"], ", ".join(p["passed_over"])],
+        ),
+    }
 
 
 def _late(item: Recorded) -> str:
@@ -188,7 +313,9 @@ def _text(value: Any) -> str:
 
 
 def csv_zip(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date) -> bytes:
-    """Every table as CSV in one archive; a text that a spreadsheet would run as a formula gets a leading quote."""
+    """Every table as CSV in one archive; a text that a spreadsheet would run as a formula gets a leading
+    quote.
+    """
     told, out = gather(store, kitchen, first, last), io.BytesIO()
     with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:
         for name, (header, rows) in tables(store, kitchen, told).items():
@@ -204,32 +331,69 @@ def csv_zip(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date) -> by
 # ---------------------------------------------------------------- paper
 
 
-def pack_view(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date, language: str = "en", tr: Translate = str) -> dict[str, Any]:  # fmt: skip
-    """The pack as a page and the PDF show it: sums, gaps, patterns, cases, dates of contractors, and where the chain stands."""
+def pack_view(
+    store: Store, kitchen: Kitchen, first: dt.date, last: dt.date, language: str = "en", tr: Translate = str
+) -> dict[str, Any]:
+    """The pack as a page and the PDF show it: sums, gaps, patterns, cases, dates of contractors, and where
+    the chain stands.
+    """
     told = gather(store, kitchen, first, last)
-    loads = Counter((e.entry.payload["product"], e.entry.payload["fryer"]) for e in told.of(EVENT) if e.entry.payload["what"] == "drop")  # fmt: skip
+    loads = Counter(
+        (e.entry.payload["product"], e.entry.payload["fryer"])
+        for e in told.of(EVENT)
+        if e.entry.payload["what"] == "drop"
+    )
     below = [e for e in told.of(READING) if e.entry.payload["core_c"] < e.entry.payload["limit_c"]]
-    outside = {"suppression", "hood_clean", "yearly_electric", "yearly_gas", "yearly_relief", "calibration_formal"}
+    outside = {
+        "suppression",
+        "hood_clean",
+        "yearly_electric",
+        "yearly_gas",
+        "yearly_relief",
+        "calibration_formal",
+    }
     contractors = [r for r in care_rows(store, kitchen, tr, language) if r["task"] in outside]
     every, numbers = cases(store), {e.number for e in told.of(CASE)}
     open_cases, within = [c for c in every if not c.closed], [c for c in every if c.opened.number in numbers]
     limit, title = limit_of(store)
     end = store.last()
     return {
-        "from": first.isoformat(), "to": last.isoformat(), "place": kitchen.site.name, "days": len(told.days),
-        "loads": [{"product": kitchen.product(p).name, "fryer": kitchen.fryer(f).name, "count": n} for (p, f), n in sorted(loads.items())],
-        "readings": len(told.of(READING)), "below": len(below), "checks": len(told.of(CHECK)), "gaps": gaps(kitchen, told, tr), "patterns": notes_of(kitchen, told, tr),
-        "cases": [case_view(store, kitchen, c, tr) for c in within], "open_cases": len(open_cases), "contractors": contractors, "oil_limit": f"{limit:g} %: {tr(title)}",
-        "counts": {kind: len(items) for kind, items in told.items.items()}, "entry": end.number, "hash": end.hash, "told": told,
-    }  # fmt: skip
+        "from": first.isoformat(),
+        "to": last.isoformat(),
+        "place": kitchen.site.name,
+        "days": len(told.days),
+        "loads": [
+            {"product": kitchen.product(p).name, "fryer": kitchen.fryer(f).name, "count": n}
+            for (p, f), n in sorted(loads.items())
+        ],
+        "readings": len(told.of(READING)),
+        "below": len(below),
+        "checks": len(told.of(CHECK)),
+        "gaps": gaps(kitchen, told, tr),
+        "patterns": notes_of(kitchen, told, tr),
+        "cases": [case_view(store, kitchen, c, tr) for c in within],
+        "open_cases": len(open_cases),
+        "contractors": contractors,
+        "oil_limit": f"{limit:g} %: {tr(title)}",
+        "counts": {kind: len(items) for kind, items in told.items.items()},
+        "entry": end.number,
+        "hash": end.hash,
+        "told": told,
+    }
 
 
-def pack_pdf(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date, language: str = "en", tr: Translate = str) -> bytes:  # fmt: skip
-    """The pack on paper: sums and gaps first, then the newest rows of each table; the archive of tables carries every row."""
+def pack_pdf(
+    store: Store, kitchen: Kitchen, first: dt.date, last: dt.date, language: str = "en", tr: Translate = str
+) -> bytes:
+    """The pack on paper: sums and gaps first, then the newest rows of each table; the archive of tables
+    carries every row.
+    """
     view = pack_view(store, kitchen, first, last, language, tr)
     all_tables = tables(store, kitchen, view["told"])
 
-    def section(title: str, header: list[str], columns: list[int], rows: Iterable[list[str]], empty: str = "") -> dict[str, Any]:  # fmt: skip
+    def section(
+        title: str, header: list[str], columns: list[int], rows: Iterable[list[str]], empty: str = ""
+    ) -> dict[str, Any]:
         return {
             "title": title,
             "header": header,
@@ -240,22 +404,74 @@ def pack_pdf(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date, lang
 
     sections = [
         section(tr("Gaps"), [], [1], [[g] for g in view["gaps"]], tr("No gap found.")),
-        section(tr("Loads dropped"), [tr("product"), tr("fryer"), tr("loads")], [4, 4, 1], [[r["product"], r["fryer"], str(r["count"])] for r in view["loads"]]),
-        section(tr("Patterns that deserve a look"), [], [1], [[n] for n in view["patterns"]], tr("Nothing stands out.")),
-        section(tr("Corrective actions"), [tr("number"), tr("found"), tr("done"), tr("state")], [1, 5, 6, 2], [
-            [str(c["number"]), f"{c['product']} {c['fryer']}: {c['found']}", "; ".join(f"{s['words']} {s['detail']} ({s['who']})" for s in c["steps"]), tr("closed") if c["closed"] else tr("open")] for c in view["cases"]]),
-        section(tr("Contractors and certified calibration"), [tr("fryer"), tr("task"), tr("last"), tr("due")], [3, 6, 2, 2], [[r["name"], r["title"], r["last_date"] or tr("no record"), r["date"] or "–"] for r in view["contractors"]]),
-    ]  # fmt: skip
+        section(
+            tr("Loads dropped"),
+            [tr("product"), tr("fryer"), tr("loads")],
+            [4, 4, 1],
+            [[r["product"], r["fryer"], str(r["count"])] for r in view["loads"]],
+        ),
+        section(
+            tr("Patterns that deserve a look"),
+            [],
+            [1],
+            [[n] for n in view["patterns"]],
+            tr("Nothing stands out."),
+        ),
+        section(
+            tr("Corrective actions"),
+            [tr("number"), tr("found"), tr("done"), tr("state")],
+            [1, 5, 6, 2],
+            [
+                [
+                    str(c["number"]),
+                    f"{c['product']} {c['fryer']}: {c['found']}",
+                    "; ".join(f"{s['words']} {s['detail']} ({s['who']})" for s in c["steps"]),
+                    tr("closed") if c["closed"] else tr("open"),
+                ]
+                for c in view["cases"]
+            ],
+        ),
+        section(
+            tr("Contractors and certified calibration"),
+            [tr("fryer"), tr("task"), tr("last"), tr("due")],
+            [3, 6, 2, 2],
+            [
+                [r["name"], r["title"], r["last_date"] or tr("no record"), r["date"] or "–"]
+                for r in view["contractors"]
+            ],
+        ),
+    ]
     for name, (header, rows) in all_tables.items():
         if name in ("corrective", "corrective_steps", "refused"):
             continue
         shown = rows[-MOST_ROWS:]
-        title = f"{tr(name)} ({len(rows)})" + (f", {tr('the newest')} {MOST_ROWS}" if len(rows) > MOST_ROWS else "")
+        title = f"{tr(name)} ({len(rows)})" + (
+            f", {tr('the newest')} {MOST_ROWS}" if len(rows) > MOST_ROWS else ""
+        )
         widths = [1, 2, 1, 1, *([2] * (len(header) - 4))]
         sections.append(section(title, [tr(h) for h in header], widths, shown))
-    return pdf("handover.typ", "handover", {
-        "title": tr("Inspection pack"), "place": kitchen.site.name, "when": f"{view['from']} – {view['to']} · {now():%Y-%m-%d %H:%M} UTC", "language": language, "size_pt": 8.5,
-        "paper": PAPER[str(kitchen.site.units)], "sections": sections, "signs": [tr("handed over by"), tr("received by")],
-        "caution": tr("What is recorded, with its gaps; nothing in it says that any food was free of risk. Oil limit here") + f": {view['oil_limit']}.",
-        "foot": f"{tr('Last entry')} {view['entry']}, {view['hash'][:16]}… · {tr('catalog')} {catalog.VERSION}",
-    })  # fmt: skip
+    return pdf(
+        "handover.typ",
+        "handover",
+        {
+            "title": tr("Inspection pack"),
+            "place": kitchen.site.name,
+            "when": f"{view['from']} – {view['to']} · {now():%Y-%m-%d %H:%M} UTC",
+            "language": language,
+            "size_pt": 8.5,
+            "paper": PAPER[str(kitchen.site.units)],
+            "sections": sections,
+            "signs": [tr("handed over by"), tr("received by")],
+            "caution": (
+                tr(
+                    "What is recorded, with its gaps; nothing in it says that any food was free of risk. Oil"
+                    " limit here"
+                )
+                + f": {view['oil_limit']}."
+            ),
+            "foot": (
+                f"{tr('Last entry')} {view['entry']}, {view['hash'][:16]}… · {tr('catalog')}"
+                f" {catalog.VERSION}"
+            ),
+        },
+    )

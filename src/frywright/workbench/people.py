@@ -24,10 +24,14 @@ ROLES = {
     "owner": ("read", "floor", "shift", "machine", "owner"),
     "auditor": ("read",),
 }
-"""Rights of each role: read, the floor's own work, running a shift, machines, and what only the owner changes."""
+"""Rights of each role: read, the floor's own work, running a shift, machines, and what only the owner
+changes.
+"""
 LEAST_PASSWORD, LEAST_PIN = 10, 4
 FREE_TRIES, FIRST_WAIT_S, LONGEST_WAIT_S = 5, 30.0, 900.0
-"""Wrong tries before a wait, the first wait, and the longest; each further try doubles it (project's own rules)."""
+"""Wrong tries before a wait, the first wait, and the longest; each further try doubles it (project's own
+rules).
+"""
 _HASHER = PasswordHasher()  # Argon2id with the library's defaults (RFC 9106, low memory)
 _NOBODY = _HASHER.hash("a password that nobody has")
 
@@ -63,7 +67,9 @@ def fits(kept: str, secret: str) -> bool:
 
 
 class Tries:
-    """Wrong tries by account and by where they come from, so that a stranger's guesses lock nobody out elsewhere."""
+    """Wrong tries by account and by where they come from, so that a stranger's guesses lock nobody out
+    elsewhere.
+    """
 
     def __init__(self) -> None:
         self._wrong: dict[tuple[str, str], tuple[int, dt.datetime]] = {}
@@ -96,7 +102,8 @@ def add_account(store: Store, name: str, role: str, password: str, pin: str = ""
     Raises
     ------
     InputError
-        A name taken or too short, an unknown role, a short password or PIN, or a first account that is no owner.
+        A name taken or too short, an unknown role, a short password or PIN, or a first account that is no
+        owner.
     """
     accounts, name = Accounts(store), name.strip()
     if not 2 <= len(name) <= 80:
@@ -108,7 +115,9 @@ def add_account(store: Store, name: str, role: str, password: str, pin: str = ""
     if not accounts.any() and role != "owner":
         raise InputError("role", repr(role), "owner: the first account owns the kitchen")
     _check_secrets(password, pin)
-    account = Account(name=name, role=role, password_hash=hashed(password), pin_hash=hashed(pin) if pin else "", active=True)  # fmt: skip
+    account = Account(
+        name=name, role=role, password_hash=hashed(password), pin_hash=hashed(pin) if pin else "", active=True
+    )
     accounts.keep(account)
     record(store, KIND, {"name": name, "what": "added", "role": role, "by": by or name, "reason": ""})
     return account
@@ -121,8 +130,19 @@ def _check_secrets(password: str, pin: str) -> None:
         raise InputError("pin", "unsuited", "4 to 12 digits, or none")
 
 
-def change_account(store: Store, name: str, by: str, reason: str, *, role: str = "", password: str = "", pin: str = "", active: bool | None = None) -> Account:  # fmt: skip
-    """Change a role, a secret or whether somebody may sign in; every change is on record with who and why, and ends their sessions.
+def change_account(
+    store: Store,
+    name: str,
+    by: str,
+    reason: str,
+    *,
+    role: str = "",
+    password: str = "",
+    pin: str = "",
+    active: bool | None = None,
+) -> Account:
+    """Change a role, a secret or whether somebody may sign in; every change is on record with who and why,
+    and ends their sessions.
 
     Raises
     ------
@@ -140,19 +160,40 @@ def change_account(store: Store, name: str, by: str, reason: str, *, role: str =
     if password or pin:
         _check_secrets(password or "x" * LEAST_PASSWORD, pin)
     new = replace(
-        old, role=role or old.role, active=old.active if active is None else active,
-        password_hash=hashed(password) if password else old.password_hash, pin_hash=hashed(pin) if pin else old.pin_hash,
-    )  # fmt: skip
+        old,
+        role=role or old.role,
+        active=old.active if active is None else active,
+        password_hash=hashed(password) if password else old.password_hash,
+        pin_hash=hashed(pin) if pin else old.pin_hash,
+    )
     if accounts.owners() == [name] and not (new.active and new.role == "owner"):
         raise InputError("name", repr(name), "not the last owner: make another one first")
     accounts.keep(new)
-    changed = [w for w, done in (("role", role), ("password", password), ("pin", pin), ("active", active is not None)) if done]  # fmt: skip
-    record(store, KIND, {"name": name, "what": ", ".join(changed), "role": new.role, "active": new.active, "by": by, "reason": reason.strip()[:200]})  # fmt: skip
+    changed = [
+        w
+        for w, done in (("role", role), ("password", password), ("pin", pin), ("active", active is not None))
+        if done
+    ]
+    record(
+        store,
+        KIND,
+        {
+            "name": name,
+            "what": ", ".join(changed),
+            "role": new.role,
+            "active": new.active,
+            "by": by,
+            "reason": reason.strip()[:200],
+        },
+    )
     return new
 
 
-def sign_in(store: Store, name: str, secret: str, place: str, tries: Tries, *, device_token: str = "", old: str = "") -> str:  # fmt: skip
-    """A session's token for a name and its password; on a known shared device the PIN will do, and only there.
+def sign_in(
+    store: Store, name: str, secret: str, place: str, tries: Tries, *, device_token: str = "", old: str = ""
+) -> str:
+    """A session's token for a name and its password; on a known shared device the PIN will do, and only
+    there.
 
     Raises
     ------
@@ -162,13 +203,22 @@ def sign_in(store: Store, name: str, secret: str, place: str, tries: Tries, *, d
     accounts, moment = Accounts(store), now()
     wait = tries.wait_s(name, place, moment)
     if wait > 0:
-        raise InputError("sign-in", "too many wrong tries", "tried again in {seconds} s", values={"seconds": round(wait)})  # fmt: skip
+        raise InputError(
+            "sign-in", "too many wrong tries", "tried again in {seconds} s", values={"seconds": round(wait)}
+        )
     account, device = accounts.account(name.strip()), accounts.device(device_token) if device_token else None
     by_password = fits(account.password_hash if account else "", secret)
-    by_pin = not by_password and device is not None and secret.isdigit() and fits(account.pin_hash if account else "", secret)  # fmt: skip
+    by_pin = (
+        not by_password
+        and device is not None
+        and secret.isdigit()
+        and fits(account.pin_hash if account else "", secret)
+    )
     if account is None or not account.active or not (by_password or by_pin):
         tries.wrong(name, place, moment)
-        raise InputError("sign-in", "not known", "a name and its password, or its PIN on a device of this kitchen")
+        raise InputError(
+            "sign-in", "not known", "a name and its password, or its PIN on a device of this kitchen"
+        )
     tries.right(name, place)
     return accounts.begin(account.name, moment, device.token_hash if device and by_pin else "", old)
 
@@ -203,11 +253,17 @@ def revoke_device(store: Store, name: str, by: str, reason: str) -> None:
     if len(reason.strip()) < 4:
         raise InputError("reason", repr(reason), "why, in words")
     Accounts(store).revoke_device(name)
-    record(store, KIND, {"name": name, "what": "device revoked", "role": "", "by": by, "reason": reason.strip()[:200]})
+    record(
+        store,
+        KIND,
+        {"name": name, "what": "device revoked", "role": "", "by": by, "reason": reason.strip()[:200]},
+    )
 
 
 def who_is(store: Store, session_token: str, device_token: str = "") -> Who | None:
-    """Who a request comes from: a session, else a device by its token, else nobody; before there is an account, this machine."""
+    """Who a request comes from: a session, else a device by its token, else nobody; before there is an
+    account, this machine.
+    """
     accounts = Accounts(store)
     if session_token:
         found: Session | None = accounts.session(session_token, now())

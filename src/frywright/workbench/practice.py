@@ -1,4 +1,6 @@
-"""Invented sales: the demo's history, and practice days whose guests are drawn from the forecast. Never evidence."""
+"""Invented sales: the demo's history, and practice days whose guests are drawn from the forecast. Never
+evidence.
+"""
 
 from __future__ import annotations
 
@@ -13,14 +15,26 @@ from frywright.model.trade import time_of_day
 from frywright.plan.model import Day
 from frywright.plan.replay import draw_days
 
-SHARE = {"Two-piece plate, dark": 52.0, "Two-piece plate, white": 40.0, "Three-piece plate": 46.0, "Family box, eight pieces": 17.0,
-         "Bucket of sixteen": 3.0, "Tender plate, four": 64.0, "Tender wrap": 60.0, "Wedges, side": 60.0, "Lemonade": 120.0, "Slaw, side": 80.0}  # fmt: skip
+SHARE = {
+    "Two-piece plate, dark": 52.0,
+    "Two-piece plate, white": 40.0,
+    "Three-piece plate": 46.0,
+    "Family box, eight pieces": 17.0,
+    "Bucket of sixteen": 3.0,
+    "Tender plate, four": 64.0,
+    "Tender wrap": 60.0,
+    "Wedges, side": 60.0,
+    "Lemonade": 120.0,
+    "Slaw, side": 80.0,
+}
 WEEKDAY = (0.86, 0.88, 0.93, 1.0, 1.32, 1.22, 1.05)
 UNKNOWN_ITEM = "Honey sauce, cup"
 
 
 def demo_sales(kitchen: Kitchen, last: dt.date, weeks: int = 8, seed: int = 4) -> bytes:
-    """A till's export of the invented demo: quarter hours, items, counts; one outage and one item the menu does not know."""
+    """A till's export of the invented demo: quarter hours, items, counts; one outage and one item the menu
+    does not know.
+    """
     rng, trade = np.random.default_rng(seed), kitchen.trade
     assert trade is not None
     low, high = trade.opens_s, trade.closes_s
@@ -38,7 +52,9 @@ def demo_sales(kitchen: Kitchen, last: dt.date, weeks: int = 8, seed: int = 4) -
                 mean = level * usual * shape[n]
                 count = rng.poisson(rng.gamma(max(mean / 0.6, 1e-9), 0.6))
                 if count:
-                    out.write(f"{date:%m/%d/%Y};{time_of_day(start)}-{time_of_day(start + 900)};{item};{count}\n")
+                    out.write(
+                        f"{date:%m/%d/%Y};{time_of_day(start)}-{time_of_day(start + 900)};{item};{count}\n"
+                    )
     return out.getvalue().encode()
 
 

@@ -42,7 +42,9 @@ GEOMETRY = ("half_thickness_m", "shape_n")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ProbeAsk:
-    """What a person says about a log: the program run, what was probed, how heavy, with which thermometers."""
+    """What a person says about a log: the program run, what was probed, how heavy, with which
+    thermometers.
+    """
 
     program: str
     cuts: Mapping[str, str]  # channel -> cut
@@ -50,7 +52,9 @@ class ProbeAsk:
     thermometers: Mapping[str, str]  # channel -> thermometer
     display_c: float | None = None
     units_count: float | None = None
-    loss_frac: float | None = None  # moisture lost of breaded weight by the probed pieces, weighed before and after
+    loss_frac: float | None = (
+        None  # moisture lost of breaded weight by the probed pieces, weighed before and after
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -80,7 +84,9 @@ class Answer:
         return self.analysis.log
 
 
-def open_log(path: Path, answers: Mapping[str, str] | None = None, progress: Callable[[float], None] | None = None) -> Log:  # fmt: skip
+def open_log(
+    path: Path, answers: Mapping[str, str] | None = None, progress: Callable[[float], None] | None = None
+) -> Log:
     """Read a logger's file from disk.
 
     Raises
@@ -95,7 +101,15 @@ def open_log(path: Path, answers: Mapping[str, str] | None = None, progress: Cal
         with path.open("rb") as stream:
             return read_log(stream, path.name, answers, progress, path.stat().st_size)
     except OSError as error:
-        raise DataError([Problem(what=f"{path} cannot be opened: {error.strerror}", remedy="Give the path of a logger's file.", file=str(path))]) from error  # fmt: skip
+        raise DataError(
+            [
+                Problem(
+                    what=f"{path} cannot be opened: {error.strerror}",
+                    remedy="Give the path of a logger's file.",
+                    file=str(path),
+                )
+            ]
+        ) from error
 
 
 def attachments_of(store: Store) -> Attachments:
@@ -114,12 +128,20 @@ def keep_log(store: Store, stream: BinaryIO, name: str) -> Recorded:
 def tell(kitchen: Kitchen, log: Log, asked: ProbeAsk | None = None, store: Store | None = None) -> Answer:
     """Events, thermostat, recovery, and a verdict for every core curve.
 
-    A thermometer's correction is applied first; a curve of a thermometer without a valid check is no evidence.
+    A thermometer's correction is applied first; a curve of a thermometer without a valid check is no
+    evidence.
     """
     used = asked.thermometers if asked else {}
     when = log.start_at or now().replace(tzinfo=None)
-    corrections = {channel: correction_of(store, name, when) for channel, name in used.items()} if store else {}
-    found = analyse(log, corrections=corrections, display_c=asked.display_c if asked else None, atmosphere_pa=kitchen.site.atmosphere_pa)  # fmt: skip
+    corrections = (
+        {channel: correction_of(store, name, when) for channel, name in used.items()} if store else {}
+    )
+    found = analyse(
+        log,
+        corrections=corrections,
+        display_c=asked.display_c if asked else None,
+        atmosphere_pa=kitchen.site.atmosphere_pa,
+    )
     judged = []
     for number, load in enumerate(found.loads, start=1):
         for curve in load.curves:
@@ -130,7 +152,9 @@ def tell(kitchen: Kitchen, log: Log, asked: ProbeAsk | None = None, store: Store
     return Answer(analysis=found, judged=tuple(judged), notes=(*first, *log.notes))
 
 
-def _judge(kitchen: Kitchen, number: int, curve: ProbeCurve, cut_key: str, valid: bool, program: str) -> JudgedCurve:
+def _judge(
+    kitchen: Kitchen, number: int, curve: ProbeCurve, cut_key: str, valid: bool, program: str
+) -> JudgedCurve:
     cut = kitchen.cut(cut_key) if cut_key else None
     food = cut.food if cut else Food.POULTRY
     limit, why = _rule_of(kitchen, food, program)
@@ -141,16 +165,25 @@ def _judge(kitchen: Kitchen, number: int, curve: ProbeCurve, cut_key: str, valid
     piece = f"{curve.channel} ({cut.title})" if cut else curve.channel
     told = CoreCurve(piece=piece, time_s=time, core_c=core, lift_s=lift, fat_pct=fat, carry_over_counts=True)
     verdict = judge(told, limit, evidence, why)
-    table = uk_equivalents() if limit is not None and limit.rule == "uk_core" else fsis_poultry("chicken", fat)
+    table = (
+        uk_equivalents() if limit is not None and limit.rule == "uk_core" else fsis_poultry("chicken", fat)
+    )
     guarded = core - evidence.error_k
     return JudgedCurve(
-        load_number=number, curve=curve, cut=cut_key, verdict=verdict, row=best_row(table, time, guarded) if food is Food.POULTRY else None,
-        logs_n=salmonella_log(time, guarded), checked=valid,
-    )  # fmt: skip
+        load_number=number,
+        curve=curve,
+        cut=cut_key,
+        verdict=verdict,
+        row=best_row(table, time, guarded) if food is Food.POULTRY else None,
+        logs_n=salmonella_log(time, guarded),
+        checked=valid,
+    )
 
 
 def _rule_of(kitchen: Kitchen, food: Food, program: str) -> tuple[CookLimit | None, str]:
-    """What judges a curve: its program's product (with its house target) where it is known, else the rule of its food."""
+    """What judges a curve: its program's product (with its house target) where it is known, else the rule of
+    its food.
+    """
     if program:
         product = kitchen.product(kitchen.program(program).product)
         return product_limit(kitchen, product), why_none(kitchen, product)
@@ -180,13 +213,17 @@ def calibrate(
     """
     trials = trials_of(kitchen, answer, asked, cut)
     if not trials:
-        raise InputError("cut", cut, "probed in this log: say which channel was in which cut", where=answer.log.name)
+        raise InputError(
+            "cut", cut, "probed in this log: say which channel was in which cut", where=answer.log.name
+        )
     sensor = 0.5 * kitchen.site.thermometer_error_k
     single = [replace(t, probes=(p,)) for t in trials for p in t.probes]
     found = fit(trials, free, sensor_sd_k=sensor)
     notes: list[Note] = []
     places = (
-        tuple(placement(t, _rms(fit([t], GEOMETRY, sensor_sd_k=sensor))) for t in single) if found.parameters else ()
+        tuple(placement(t, _rms(fit([t], GEOMETRY, sensor_sd_k=sensor))) for t in single)
+        if found.parameters
+        else ()
     )
     usable = found.usable and not any(p.off_centre for p in places)
     notes += [p.note for p in places]
@@ -206,7 +243,9 @@ def calibrate_lid(
     """
     trials = [t for t in trials_of(kitchen, answer, asked) if t.gauge is not None]
     if not trials:
-        raise InputError("gauge", "missing", "a channel with pressure and a load under pressure", where=answer.log.name)
+        raise InputError(
+            "gauge", "missing", "a channel with pressure and a load under pressure", where=answer.log.name
+        )
     return fit(trials, free)
 
 
@@ -216,7 +255,9 @@ def kettle_found(kitchen: Kitchen, answer: Answer, program: str) -> Kettle | Non
     if found.heat is None or found.control is None or not found.control.enough or not program:
         return None
     fryer = kitchen.fryer(kitchen.program(program).fryer)
-    return kettle_of(found.heat, found.control.mean_c, fryer, catalog.oils()[fryer.oil], kitchen.site.room_temp_c)
+    return kettle_of(
+        found.heat, found.control.mean_c, fryer, catalog.oils()[fryer.oil], kitchen.site.room_temp_c
+    )
 
 
 def _rms(found: Fit) -> float:
@@ -241,7 +282,10 @@ def trials_of(kitchen: Kitchen, answer: Answer, asked: ProbeAsk, cut: str = "") 
                 continue
             if curve.channel not in asked.masses_kg:
                 raise InputError(
-                    "weight", "missing", "the weight of the probed piece, for example 210g", where=curve.channel
+                    "weight",
+                    "missing",
+                    "the weight of the probed piece, for example 210g",
+                    where=curve.channel,
                 )
             probes.append(Probed(cut=cut, piece_mass_kg=asked.masses_kg[curve.channel], curve=curve))
         if cut and not probes:
@@ -262,37 +306,70 @@ def _trial(kitchen, log, load: LoadFound, oil, probes, program, asked: ProbeAsk)
     pressed = load.pressed
     if pressed is not None:
         zero = None if pressed.zero_s is None else pressed.zero_s - drop
-        pressed = replace(pressed, closed_s=pressed.closed_s - drop, full_s=None if pressed.full_s is None else pressed.full_s - drop, vent_s=pressed.vent_s - drop, zero_s=zero)  # fmt: skip
+        pressed = replace(
+            pressed,
+            closed_s=pressed.closed_s - drop,
+            full_s=None if pressed.full_s is None else pressed.full_s - drop,
+            vent_s=pressed.vent_s - drop,
+            zero_s=zero,
+        )
     return Trial(
-        plan=plan, lift_s=lift - drop, probes=probes, oil=(time, oil[inside]),
-        gauge=(time, gauges[0].values[inside]) if gauges and pressed is not None else None, pressed=pressed,
+        plan=plan,
+        lift_s=lift - drop,
+        probes=probes,
+        oil=(time, oil[inside]),
+        gauge=(time, gauges[0].values[inside]) if gauges and pressed is not None else None,
+        pressed=pressed,
         loss=(asked.loss_frac, 0.01) if asked.loss_frac is not None else None,
-    )  # fmt: skip
+    )
 
 
 def _draft(
     kitchen: Kitchen, trials: Sequence[Trial], found: Fit, single: Sequence[Trial], sensor: float
 ) -> Calibration:
-    """The calibration to keep: range of the logs, error from the fit, the thermometer and how pieces differ."""
+    """The calibration to keep: range of the logs, error from the fit, the thermometer and how pieces
+    differ.
+    """
     plan = trials[0].plan
     cut = next(k.cut for k in plan.kinds if k.cut.key == single[0].probes[0].cut)
     names = {p.name: p.value for p in found.parameters}
     masses = [t.probes[0].piece_mass_kg for t in single]
     starts = [t.probes[0].curve.start_c for t in single]
     oils = [np.asarray(t.oil[1])[np.asarray(t.oil[0]) <= t.lift_s] for t in trials if t.oil is not None]
-    each = _sizes(single, sensor) if len(single) > 1 else [names.get("half_thickness_m", cut.half_thickness_m)]
+    each = (
+        _sizes(single, sensor) if len(single) > 1 else [names.get("half_thickness_m", cut.half_thickness_m)]
+    )
     spread = float(np.std(each, ddof=1)) if len(each) > 1 else 0.0
     size = names.get("half_thickness_m", cut.half_thickness_m)
     per_size = _core_per_size(trials[0], size)
-    error = float(np.sqrt(kitchen.site.thermometer_error_k**2 + (2 * found.rms_k) ** 2 + (2 * found.core_sd_k) ** 2 + (2 * per_size * spread) ** 2))  # fmt: skip
+    error = float(
+        np.sqrt(
+            kitchen.site.thermometer_error_k**2
+            + (2 * found.rms_k) ** 2
+            + (2 * found.core_sd_k) ** 2
+            + (2 * per_size * spread) ** 2
+        )
+    )
     return Calibration(
-        cut=cut.key, coating=plan.coating.key, lid=lid_of(plan.program), half_thickness_m=size,
-        shape_n=names.get("shape_n", cut.shape_n), area_factor_n=names.get("area_factor_n"), drip_frac=names.get("drip_frac"),
+        cut=cut.key,
+        coating=plan.coating.key,
+        lid=lid_of(plan.program),
+        half_thickness_m=size,
+        shape_n=names.get("shape_n", cut.shape_n),
+        area_factor_n=names.get("area_factor_n"),
+        drip_frac=names.get("drip_frac"),
         program=logged_as(plan.program),
-        reference_mass_kg=cut.reference_mass_kg, pieces_count=len(single), mass_low_kg=min(masses), mass_high_kg=max(masses),
-        oil_low_c=float(min(np.nanmin(o) for o in oils)), oil_high_c=float(max(np.nanmax(o) for o in oils)),
-        start_low_c=min(starts), start_high_c=max(starts), error_k=min(error, 10.0), made_on=now().date().isoformat(),
-    )  # fmt: skip
+        reference_mass_kg=cut.reference_mass_kg,
+        pieces_count=len(single),
+        mass_low_kg=min(masses),
+        mass_high_kg=max(masses),
+        oil_low_c=float(min(np.nanmin(o) for o in oils)),
+        oil_high_c=float(max(np.nanmax(o) for o in oils)),
+        start_low_c=min(starts),
+        start_high_c=max(starts),
+        error_k=min(error, 10.0),
+        made_on=now().date().isoformat(),
+    )
 
 
 def _sizes(single: Sequence[Trial], sensor: float) -> list[float]:
@@ -308,7 +385,9 @@ def _core_per_size(trial: Trial, size_m: float) -> float:
     """
     curve = trial.probes[0].curve
     time = min(trial.lift_s, float(curve.time_s[-1]))
-    slope = (np.interp(time, curve.time_s, curve.core_c) - np.interp(time - 60.0, curve.time_s, curve.core_c)) / 60.0
+    slope = (
+        np.interp(time, curve.time_s, curve.core_c) - np.interp(time - 60.0, curve.time_s, curve.core_c)
+    ) / 60.0
     return float(2.0 * time / size_m * max(slope, 0.0))
 
 
@@ -324,8 +403,13 @@ def keep_calibration(store: Store, made: Calibrated, log_sha: str, residual_rms_
 
     if made.draft is None:
         raise InputError("calibration", "refused", "one that the log supports; see its notes")
-    payload = {**asdict(replace(made.draft, log=log_sha)), "name": made.cut, "rms_k": residual_rms_k,
-               "fitted": [asdict(p) for p in made.fit.parameters], "runs_count": made.fit.runs_count}  # fmt: skip
+    payload = {
+        **asdict(replace(made.draft, log=log_sha)),
+        "name": made.cut,
+        "rms_k": residual_rms_k,
+        "fitted": [asdict(p) for p in made.fit.parameters],
+        "runs_count": made.fit.runs_count,
+    }
     return record(store, "calibration", payload)
 
 

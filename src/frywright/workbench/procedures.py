@@ -1,4 +1,6 @@
-"""Procedure cards: the kitchen's own step lists over general practice, with pictures, printed and signed off."""
+"""Procedure cards: the kitchen's own step lists over general practice, with pictures, printed and signed
+off.
+"""
 
 from __future__ import annotations
 
@@ -28,7 +30,9 @@ HAZARD_MARK = "!!"
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Card:
-    """A card in one language as it holds here: version 0 is general practice, others are the kitchen's own."""
+    """A card in one language as it holds here: version 0 is general practice, others are the kitchen's
+    own.
+    """
 
     key: str
     language: str
@@ -58,16 +62,40 @@ def card_of(store: Store, key: str, language: str = "en") -> Card:
     if key not in procedures():
         raise InputError("procedure", repr(key), "one of: {known}", values={"known": ", ".join(procedures())})
     table, tail = catalog.table(f"procedures/{key}.toml"), "_es" if language == "es" else ""
-    own = [e.entry.payload for e in store.current(CARD) if (e.entry.payload["key"], e.entry.payload["language"]) == (key, language)]  # fmt: skip
+    own = [
+        e.entry.payload
+        for e in store.current(CARD)
+        if (e.entry.payload["key"], e.entry.payload["language"]) == (key, language)
+    ]
     usual = tuple((s["text" + tail], s.get("hazard" + tail, "")) for s in table["step"])
     if not own:
-        return Card(key=key, language=language, title=table["title" + tail], gear=table["gear" + tail], tools=table["tools" + tail], steps=usual, pictures={}, version=0,
-                    who=table["who"], takes_min=float(table["takes_min"]))  # fmt: skip
+        return Card(
+            key=key,
+            language=language,
+            title=table["title" + tail],
+            gear=table["gear" + tail],
+            tools=table["tools" + tail],
+            steps=usual,
+            pictures={},
+            version=0,
+            who=table["who"],
+            takes_min=float(table["takes_min"]),
+        )
     mine = own[-1]
     steps = tuple((text, hazard) for text, hazard in mine["steps"])
     pictures = {int(n): sha for n, sha in mine["pictures"].items() if int(n) < len(steps)}
-    return Card(key=key, language=language, title=table["title" + tail], gear=mine["gear"], tools=mine["tools"], steps=steps, pictures=pictures, version=mine["version"],
-                who=table["who"], takes_min=float(table["takes_min"]))  # fmt: skip
+    return Card(
+        key=key,
+        language=language,
+        title=table["title" + tail],
+        gear=mine["gear"],
+        tools=mine["tools"],
+        steps=steps,
+        pictures=pictures,
+        version=mine["version"],
+        who=table["who"],
+        takes_min=float(table["takes_min"]),
+    )
 
 
 def lines_of(card: Card) -> str:
@@ -76,16 +104,19 @@ def lines_of(card: Card) -> str:
 
 
 def save_card(store: Store, values: Mapping[str, Any], photo: BinaryIO | None = None) -> Recorded:
-    """Keep the kitchen's own card as its next version; a hazard of general practice may be moved to another step, never dropped.
+    """Keep the kitchen's own card as its next version; a hazard of general practice may be moved to another
+    step, never dropped.
 
     Parameters
     ----------
-    values : key, language, gear, tools, steps (one a line, hazard after ``!!``), who, version (the one that was edited), picture_step (from 1, with a photo)
+    values : key, language, gear, tools, steps (one a line, hazard after ``!!``), who, version (the one that
+        was edited), picture_step (from 1, with a photo)
 
     Raises
     ------
     InputError
-        No steps, too many or too long ones, no name, a hazard lost, a version saved meanwhile, or a picture that is none.
+        No steps, too many or too long ones, no name, a hazard lost, a version saved meanwhile, or a picture
+        that is none.
     """
     key, language = str(values.get("key", "")), str(values.get("language", "en"))
     now_card = card_of(store, key, language)
@@ -97,17 +128,44 @@ def save_card(store: Store, values: Mapping[str, Any], photo: BinaryIO | None = 
         raise InputError("gear", repr(gear), "what is worn first", where=now_card.title)
     lost = _lost_hazards(key, language, steps)
     if lost:
-        raise InputError("hazard", lost[0], "kept with a step: {mark} and the hazard after it", where=now_card.title, values={"mark": HAZARD_MARK})  # fmt: skip
+        raise InputError(
+            "hazard",
+            lost[0],
+            "kept with a step: {mark} and the hazard after it",
+            where=now_card.title,
+            values={"mark": HAZARD_MARK},
+        )
     if str(values.get("version", now_card.version)) != str(now_card.version):
-        raise InputError("version", str(values.get("version")), "{newest}: someone saved it meanwhile; compare both", where=now_card.title, values={"newest": now_card.version})  # fmt: skip
+        raise InputError(
+            "version",
+            str(values.get("version")),
+            "{newest}: someone saved it meanwhile; compare both",
+            where=now_card.title,
+            values={"newest": now_card.version},
+        )
     pictures = {str(n): sha for n, sha in now_card.pictures.items()}
     if photo is not None:
         text = str(values.get("picture_step", ""))
         if not text.isdigit() or not 1 <= int(text) <= len(steps):
-            raise InputError("picture_step", repr(text), "1 to {most}", where=now_card.title, values={"most": len(steps)})  # fmt: skip
+            raise InputError(
+                "picture_step", repr(text), "1 to {most}", where=now_card.title, values={"most": len(steps)}
+            )
         pictures[str(int(text) - 1)] = keep_photo(store, photo)
-    old = [e for e in store.current(CARD) if (e.entry.payload["key"], e.entry.payload["language"]) == (key, language)]
-    payload = {"key": key, "language": language, "gear": gear[:300], "tools": tools[:300], "steps": [list(s) for s in steps], "pictures": pictures, "version": now_card.version + 1, "who": who[:80]}  # fmt: skip
+    old = [
+        e
+        for e in store.current(CARD)
+        if (e.entry.payload["key"], e.entry.payload["language"]) == (key, language)
+    ]
+    payload = {
+        "key": key,
+        "language": language,
+        "gear": gear[:300],
+        "tools": tools[:300],
+        "steps": [list(s) for s in steps],
+        "pictures": pictures,
+        "version": now_card.version + 1,
+        "who": who[:80],
+    }
     return record(store, CARD, payload, replaces=old[-1].number if old else None)
 
 
@@ -117,7 +175,9 @@ def _steps(text: str) -> list[tuple[str, str]]:
         told, _, hazard = (part.strip() for part in line.partition(HAZARD_MARK))
         if told:
             steps.append((told, hazard))
-    if not 1 <= len(steps) <= MOST_STEPS or any(len(t) > LONGEST_LINE or len(h) > LONGEST_LINE for t, h in steps):
+    if not 1 <= len(steps) <= MOST_STEPS or any(
+        len(t) > LONGEST_LINE or len(h) > LONGEST_LINE for t, h in steps
+    ):
         raise InputError("steps", len(steps), "1 to 20 lines of up to 200 letters")
     return steps
 
@@ -129,8 +189,11 @@ def _lost_hazards(key: str, language: str, steps: list[tuple[str, str]]) -> list
     return [h for h in usual if h.lower() not in kept]
 
 
-def sign_card(store: Store, kitchen: Kitchen, values: Mapping[str, Any], photo: BinaryIO | None = None) -> Recorded:
-    """Sign a procedure as done on a fryer, by one person and checked by another, with a photo where one was taken.
+def sign_card(
+    store: Store, kitchen: Kitchen, values: Mapping[str, Any], photo: BinaryIO | None = None
+) -> Recorded:
+    """Sign a procedure as done on a fryer, by one person and checked by another, with a photo where one was
+    taken.
 
     Parameters
     ----------
@@ -145,25 +208,64 @@ def sign_card(store: Store, kitchen: Kitchen, values: Mapping[str, Any], photo: 
     fryer = kitchen.fryer(str(values.get("fryer", "")))
     who, second, note = (str(values.get(n, "") or "").strip() for n in ("who", "second", "note"))
     if len(who) < 2 or len(second) < 2 or who.lower() == second.lower():
-        raise InputError("people", f"{who or 'nobody'} and {second or 'nobody'}", "two different people: one does it, one checks", where=card.title)  # fmt: skip
+        raise InputError(
+            "people",
+            f"{who or 'nobody'} and {second or 'nobody'}",
+            "two different people: one does it, one checks",
+            where=card.title,
+        )
     sha = keep_photo(store, photo) if photo is not None else ""
-    payload = {"key": card.key, "version": card.version, "language": card.language, "fryer": fryer.key, "who": who[:80], "second": second[:80], "note": note[:300], "photo": sha}  # fmt: skip
+    payload = {
+        "key": card.key,
+        "version": card.version,
+        "language": card.language,
+        "fryer": fryer.key,
+        "who": who[:80],
+        "second": second[:80],
+        "note": note[:300],
+        "photo": sha,
+    }
     return record(store, SIGNED, payload)
 
 
 def card_view(store: Store, key: str, language: str = "en") -> dict[str, Any]:
     """A card as a page shows it: steps with hazards and pictures, its text to edit, who signed it lately."""
     card = card_of(store, key, language)
-    signed = [e for _, e in zip(range(10), (e for e in store.entries(SIGNED, newest_first=True) if e.entry.payload["key"] == key), strict=False)]  # fmt: skip
+    signed = [
+        e
+        for _, e in zip(
+            range(10),
+            (e for e in store.entries(SIGNED, newest_first=True) if e.entry.payload["key"] == key),
+            strict=False,
+        )
+    ]
     return {
-        "key": key, "title": card.title, "gear": card.gear, "tools": card.tools, "version": card.version, "lines": lines_of(card),
-        "steps": [{"text": t, "hazard": h, "picture": card.pictures.get(n, "")} for n, (t, h) in enumerate(card.steps)],
+        "key": key,
+        "title": card.title,
+        "gear": card.gear,
+        "tools": card.tools,
+        "version": card.version,
+        "lines": lines_of(card),
+        "steps": [
+            {"text": t, "hazard": h, "picture": card.pictures.get(n, "")}
+            for n, (t, h) in enumerate(card.steps)
+        ],
         "signed": [{"at": f"{e.recorded_at:%Y-%m-%d %H:%M} UTC", **e.entry.payload} for e in signed],
-    }  # fmt: skip
+    }
 
 
-def procedure_pdf(store: Store, kitchen: Kitchen, key: str, language: str, tr: Translate = str, *, water_m3: float = 0.0, label_oz_gal: float = 0.0) -> bytes:  # fmt: skip
-    """A procedure as one page, the kitchen's own where it has one. A boil-out needs the water and the rate from the cleaner's label.
+def procedure_pdf(
+    store: Store,
+    kitchen: Kitchen,
+    key: str,
+    language: str,
+    tr: Translate = str,
+    *,
+    water_m3: float = 0.0,
+    label_oz_gal: float = 0.0,
+) -> bytes:
+    """A procedure as one page, the kitchen's own where it has one. A boil-out needs the water and the rate
+    from the cleaner's label.
 
     Raises
     ------
@@ -175,29 +277,71 @@ def procedure_pdf(store: Store, kitchen: Kitchen, key: str, language: str, tr: T
         mass = boil_out_dose(water_m3, label_oz_gal)
         dose = _dose_text(str(kitchen.site.units), mass, water_m3, label_oz_gal, tr)
     files: dict[str, bytes] = {}
-    steps = [{"text": text, "hazard": hazard, "picture": _file(store, card.pictures.get(n, ""), files)} for n, (text, hazard) in enumerate(card.steps)]  # fmt: skip
+    steps = [
+        {"text": text, "hazard": hazard, "picture": _file(store, card.pictures.get(n, ""), files)}
+        for n, (text, hazard) in enumerate(card.steps)
+    ]
     words = {
-        "minutes": say("{minutes} minutes", {"minutes": card.takes_min}, translate=tr), "who": tr({"crew": "trained crew, age rules apply", "lead": "shift lead"}[card.who]),
-        "gear": tr("Wear first"), "tools": tr("Have ready"), "signs": [tr("done by"), tr("checked by a second person")],
-        "version": say("version {version}, this kitchen's own", {"version": float(card.version)}, translate=tr) if card.version else "",
-        "foot": tr("Written from general practice. The maker's manual for this fryer, local codes and licensed technicians win."),
-    }  # fmt: skip
-    return pdf("procedure.typ", "procedure", {
-        "title": card.title, "paper": PAPER[str(kitchen.site.units)], "language": language, "place": kitchen.site.name, "gear": card.gear,
-        "tools": card.tools, "dose": dose, "steps": steps, "words": words,
-    }, files)  # fmt: skip
+        "minutes": say("{minutes} minutes", {"minutes": card.takes_min}, translate=tr),
+        "who": tr({"crew": "trained crew, age rules apply", "lead": "shift lead"}[card.who]),
+        "gear": tr("Wear first"),
+        "tools": tr("Have ready"),
+        "signs": [tr("done by"), tr("checked by a second person")],
+        "version": (
+            say("version {version}, this kitchen's own", {"version": float(card.version)}, translate=tr)
+            if card.version
+            else ""
+        ),
+        "foot": tr(
+            "Written from general practice. The maker's manual for this fryer, local codes and licensed"
+            " technicians win."
+        ),
+    }
+    return pdf(
+        "procedure.typ",
+        "procedure",
+        {
+            "title": card.title,
+            "paper": PAPER[str(kitchen.site.units)],
+            "language": language,
+            "place": kitchen.site.name,
+            "gear": card.gear,
+            "tools": card.tools,
+            "dose": dose,
+            "steps": steps,
+            "words": words,
+        },
+        files,
+    )
 
 
 def _dose_text(system: str, mass_kg: float, water_m3: float, label_oz_gal: float, tr: Translate) -> str:
     if system == "us":
-        return say("{oz} oz of cleaner ({grams} g) into {gal} gal of cold water, by its label at {rate} oz/gal.", {
-            "oz": round(mass_kg / OZ_KG, 1), "grams": round(1000 * mass_kg), "gal": round(water_m3 / GALLON, 1), "rate": round(label_oz_gal, 2)}, translate=tr)  # fmt: skip
-    return say("{grams} g of cleaner into {litres} L of cold water, by its label at {rate} g/L.", {
-        "grams": round(1000 * mass_kg), "litres": round(1000 * water_m3, 1), "rate": round(label_oz_gal * OZ_GAL_G_L, 1)}, translate=tr)  # fmt: skip
+        return say(
+            "{oz} oz of cleaner ({grams} g) into {gal} gal of cold water, by its label at {rate} oz/gal.",
+            {
+                "oz": round(mass_kg / OZ_KG, 1),
+                "grams": round(1000 * mass_kg),
+                "gal": round(water_m3 / GALLON, 1),
+                "rate": round(label_oz_gal, 2),
+            },
+            translate=tr,
+        )
+    return say(
+        "{grams} g of cleaner into {litres} L of cold water, by its label at {rate} g/L.",
+        {
+            "grams": round(1000 * mass_kg),
+            "litres": round(1000 * water_m3, 1),
+            "rate": round(label_oz_gal * OZ_GAL_G_L, 1),
+        },
+        translate=tr,
+    )
 
 
 def _file(store: Store, sha: str, files: dict[str, bytes]) -> str:
-    """Name of a step's picture for the page, read into ``files``; a slot stays empty where the file is lost or was swapped."""
+    """Name of a step's picture for the page, read into ``files``; a slot stays empty where the file is lost
+    or was swapped.
+    """
     if not sha:
         return ""
     try:

@@ -23,30 +23,42 @@ from frywright.workbench.facts import facts_json
 
 SCOUTING, CALIBRATED = "Predicted, not proven.", "Calibrated proof, the calibration's error taken off."
 NONE_FAILED = (
-    "None of {samples} loads failed {title} (at least {bound_frac} of loads pass, at {confidence} confidence)."
+    "None of {samples} loads failed {title} (at least {bound_frac} of loads pass, at {confidence}"
+    " confidence)."
 )
 SOME_FAILED = (
-    "{failed} of {samples} loads failed {title} (at least {bound_frac} of loads pass, at {confidence} confidence)."
+    "{failed} of {samples} loads failed {title} (at least {bound_frac} of loads pass, at {confidence}"
+    " confidence)."
 )
 ABOVE = "The worst, {cut}, is {margin_k} above it; {factor} moves it most."
 SHORT = "The worst, {cut}, is {margin_k} short of it; {factor} moves it most."
 CORNER_SHORT = (
-    "Only in a corner where everything is bad at once, {cut} is {margin_k} short of it; {factor} moves it most."
+    "Only in a corner where everything is bad at once, {cut} is {margin_k} short of it; {factor} moves it"
+    " most."
 )
 SMALL_LOADS = (
-    "Loads below {load_frac} of the full load do not always build full pressure: give them a program of their own."
+    "Loads below {load_frac} of the full load do not always build full pressure: give them a program of their"
+    " own."
 )
 FACTOR_WORDS = {
-    "weight_quantile_frac": "piece weight", "start_temp_k": "start temperature", "load_frac": "load",
-    "heater_frac": "heater strength", "oil_level_frac": "oil level", "offset_k": "thermostat offset",
-    "oil_start_k": "oil not back at heat", "late_lid_s": "lid closed late", "surface_frac": "oil age and surface",
+    "weight_quantile_frac": "piece weight",
+    "start_temp_k": "start temperature",
+    "load_frac": "load",
+    "heater_frac": "heater strength",
+    "oil_level_frac": "oil level",
+    "offset_k": "thermostat offset",
+    "oil_start_k": "oil not back at heat",
+    "late_lid_s": "lid closed late",
+    "surface_frac": "oil age and surface",
     "altitude_m": "altitude",
-}  # fmt: skip
+}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ProofAnswer:
-    """A proof and what it means here. Pieces not calibrated over the whole spread make it a scouting proof: *unknown*."""
+    """A proof and what it means here. Pieces not calibrated over the whole spread make it a scouting proof:
+    *unknown*.
+    """
 
     program: Program
     proof: Proof
@@ -57,9 +69,14 @@ class ProofAnswer:
 
 
 def prove_program(
-    kitchen: Kitchen, program: Program, *, samples: int = 1024, seed: int = 1,
-    spread: Spread | None = None, progress: Callable[[float], None] | None = None,
-) -> ProofAnswer:  # fmt: skip
+    kitchen: Kitchen,
+    program: Program,
+    *,
+    samples: int = 1024,
+    seed: int = 1,
+    spread: Spread | None = None,
+    progress: Callable[[float], None] | None = None,
+) -> ProofAnswer:
     """Simulate the worst cases of a program and say what breaks first.
 
     Raises
@@ -82,15 +99,25 @@ def answer(kitchen: Kitchen, plan: FryPlan, proof: Proof) -> ProofAnswer:
         facts = no_rule(why_none(kitchen, plan.product))
         note = Note(kind="proof", text=NO_RULE_SENTENCE, values={"why": facts.why})
         return ProofAnswer(
-            program=plan.program, proof=proof, outcome=Outcome.UNKNOWN, notes=(note,), facts=facts, ruled=False
+            program=plan.program,
+            proof=proof,
+            outcome=Outcome.UNKNOWN,
+            notes=(note,),
+            facts=facts,
+            ruled=False,
         )
     reasons = _outside(kitchen, plan, proof.spread)
     worst = min(proof.cuts, key=lambda cut: cut.worst_margin_k)
     values: dict[str, float | str] = {
-        "samples": float(proof.samples_count), "failed": float(proof.failed_count), "bound_frac": proof.bound_frac,
-        "title": limit.title, "confidence": f"{100 * proof.confidence_frac:g} %", "cut": worst.cut,
-        "margin_k": abs(worst.worst_margin_k), "factor": FACTOR_WORDS.get(proof.breaks_first, "nothing"),
-    }  # fmt: skip
+        "samples": float(proof.samples_count),
+        "failed": float(proof.failed_count),
+        "bound_frac": proof.bound_frac,
+        "title": limit.title,
+        "confidence": f"{100 * proof.confidence_frac:g} %",
+        "cut": worst.cut,
+        "margin_k": abs(worst.worst_margin_k),
+        "factor": FACTOR_WORDS.get(proof.breaks_first, "nothing"),
+    }
     short = SHORT if proof.failed_count else CORNER_SHORT
     texts = (
         SCOUTING if reasons else CALIBRATED,
@@ -129,26 +156,52 @@ def _outside(kitchen: Kitchen, plan: FryPlan, spread: Spread) -> tuple[str, ...]
     return tuple(found)
 
 
-def proof_json(answer: ProofAnswer, system: str = "metric", translate: Callable[[str], str] = str) -> dict[str, Any]:
+def proof_json(
+    answer: ProofAnswer, system: str = "metric", translate: Callable[[str], str] = str
+) -> dict[str, Any]:
     """The proof with unit-suffixed keys; its sentence in people's units and language."""
     proof = answer.proof
     lowest = sorted(proof.corners, key=lambda corner: corner[1])[:5]
     return {
-        "program": answer.program.name, "version": answer.program.version, "outcome": str(answer.outcome),
+        "program": answer.program.name,
+        "version": answer.program.version,
+        "outcome": str(answer.outcome),
         "facts": facts_json(answer.facts, system, translate),
         "sentence": " ".join(say(n.text, n.values, system, translate) for n in answer.notes),
-        "samples_count": proof.samples_count, "solved_close_count": proof.close_count,
-        "close_error_k": CLOSE.error_k, "routine_error_k": ROUTINE.error_k, "failed_count": proof.failed_count, "bound_frac": proof.bound_frac,
-        "confidence_frac": proof.confidence_frac, "holds": proof.holds, "ruled": answer.ruled,
+        "samples_count": proof.samples_count,
+        "solved_close_count": proof.close_count,
+        "close_error_k": CLOSE.error_k,
+        "routine_error_k": ROUTINE.error_k,
+        "failed_count": proof.failed_count,
+        "bound_frac": proof.bound_frac,
+        "confidence_frac": proof.confidence_frac,
+        "holds": proof.holds,
+        "ruled": answer.ruled,
         "loads_meeting_frac": proof.meets_frac,
-        "cuts": [
-            {"cut": c.cut, "name": translate(c.cut), "meets_frac": c.meets_frac, "bound_frac": c.bound_frac,
-             "worst_margin_k": c.worst_margin_k, "worst": signed(c.worst_margin_k, "k", system)}
-            for c in proof.cuts
-        ] if answer.ruled else [],
-        "breaks_first": proof.breaks_first, "sensitivity": dict(proof.sensitivity),
-        "lowest_corners": [{"margin_k": margin, "margin": signed(margin, "k", system), **conditions} for conditions, margin in lowest],
+        "cuts": (
+            [
+                {
+                    "cut": c.cut,
+                    "name": translate(c.cut),
+                    "meets_frac": c.meets_frac,
+                    "bound_frac": c.bound_frac,
+                    "worst_margin_k": c.worst_margin_k,
+                    "worst": signed(c.worst_margin_k, "k", system),
+                }
+                for c in proof.cuts
+            ]
+            if answer.ruled
+            else []
+        ),
+        "breaks_first": proof.breaks_first,
+        "sensitivity": dict(proof.sensitivity),
+        "lowest_corners": [
+            {"margin_k": margin, "margin": signed(margin, "k", system), **conditions}
+            for conditions, margin in lowest
+        ],
         "full_pressure_frac": float(proof.full_pressure.mean()),
         "smallest_full_pressure_load_frac": proof.smallest_full_pressure_frac,
-        "small_loads": say(SMALL_LOADS, {"load_frac": proof.smallest_full_pressure_frac or 0.0}, system, translate),
-    }  # fmt: skip
+        "small_loads": say(
+            SMALL_LOADS, {"load_frac": proof.smallest_full_pressure_frac or 0.0}, system, translate
+        ),
+    }

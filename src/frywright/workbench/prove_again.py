@@ -1,4 +1,6 @@
-"""A change of the kitchen that moves a prediction: which programs it touches, and by how much their margin moves."""
+"""A change of the kitchen that moves a prediction: which programs it touches, and by how much their margin
+moves.
+"""
 
 from __future__ import annotations
 
@@ -18,11 +20,23 @@ from frywright.workbench.facts import as_keyed
 
 AGAIN = "Prove again: the kitchen has changed ({reason})."
 AGAIN_TEXTS = {
-    (True, True): "Prove again: the kitchen has changed ({reason}). Predicted {before_k} over before, {after_k} over now.",
-    (True, False): "Prove again: the kitchen has changed ({reason}). Predicted {before_k} over before, {after_k} SHORT now: do not cook by this program.",
-    (False, True): "Prove again: the kitchen has changed ({reason}). Predicted {before_k} short before, {after_k} over now.",
-    (False, False): "Prove again: the kitchen has changed ({reason}). Predicted {before_k} short before, {after_k} SHORT now: do not cook by this program.",
-}  # fmt: skip
+    (True, True): (
+        "Prove again: the kitchen has changed ({reason}). Predicted {before_k} over before, {after_k} over"
+        " now."
+    ),
+    (True, False): (
+        "Prove again: the kitchen has changed ({reason}). Predicted {before_k} over before, {after_k} SHORT"
+        " now: do not cook by this program."
+    ),
+    (False, True): (
+        "Prove again: the kitchen has changed ({reason}). Predicted {before_k} short before, {after_k} over"
+        " now."
+    ),
+    (False, False): (
+        "Prove again: the kitchen has changed ({reason}). Predicted {before_k} short before, {after_k} SHORT"
+        " now: do not cook by this program."
+    ),
+}
 
 
 def again_text(mark: ProveAgain) -> str:
@@ -39,7 +53,9 @@ def again_values(mark: ProveAgain) -> dict[str, float | str]:
 
 
 def again_line(kitchen: Kitchen, program: Program, translate: Callable[[str], str] = str) -> str:
-    """That a program must be proved again, why, and by how much its margin has moved; empty where nothing asks for it."""
+    """That a program must be proved again, why, and by how much its margin has moved; empty where nothing
+    asks for it.
+    """
     mark = kitchen.mark(program)
     return say(again_text(mark), again_values(mark), str(kitchen.site.units), translate) if mark else ""
 
@@ -49,19 +65,30 @@ def moved(old: Kitchen, new: Kitchen, reason: str) -> list[ProveAgain]:
     found = []
     for name in touched(old, new):
         before, after = lowest_margin_k(old, old.program(name)), lowest_margin_k(new, new.program(name))
-        found.append(ProveAgain(name=name, version=new.program(name).version, reason=reason, margin_before_k=before, margin_after_k=after))  # fmt: skip
+        found.append(
+            ProveAgain(
+                name=name,
+                version=new.program(name).version,
+                reason=reason,
+                margin_before_k=before,
+                margin_after_k=after,
+            )
+        )
     return found
 
 
 def touched(old: Kitchen, new: Kitchen) -> list[str]:
-    """Names of the programs for which the engine, the limit or the evidence is asked something else; nothing is simulated."""
+    """Names of the programs for which the engine, the limit or the evidence is asked something else; nothing
+    is simulated.
+    """
     common = sorted({p.name for p in old.programs} & {p.name for p in new.programs})
     same = [n for n in common if old.program(n).version == new.program(n).version]
     return [n for n in same if _inputs(old, old.program(n)) != _inputs(new, new.program(n))]
 
 
 def lowest_margin_k(kitchen: Kitchen, program: Program) -> float | None:
-    """Lowest predicted margin of a program as its fryer holds it, from the smallest load to the full one; None where no limit speaks.
+    """Lowest predicted margin of a program as its fryer holds it, from the smallest load to the full one;
+    None where no limit speaks.
 
     A fryer that cannot be asked, such as one without a load it takes, has no margin either.
     """
@@ -78,11 +105,19 @@ def lowest_margin_k(kitchen: Kitchen, program: Program) -> float | None:
 
 def as_payload(mark: ProveAgain) -> dict[str, Any]:
     """A mark as plain values."""
-    return {"name": mark.name, "version": mark.version, "reason": mark.reason, "margin_before_k": mark.margin_before_k, "margin_after_k": mark.margin_after_k}  # fmt: skip
+    return {
+        "name": mark.name,
+        "version": mark.version,
+        "reason": mark.reason,
+        "margin_before_k": mark.margin_before_k,
+        "margin_after_k": mark.margin_after_k,
+    }
 
 
 def joined(first: ProveAgain | None, then: ProveAgain) -> ProveAgain:
-    """Two changes in a row without a proof between: the margin from before the first to after the last, both reasons."""
+    """Two changes in a row without a proof between: the margin from before the first to after the last, both
+    reasons.
+    """
     if first is None:
         return then
     return replace(then, margin_before_k=first.margin_before_k, reason=f"{first.reason}; {then.reason}")
@@ -95,7 +130,9 @@ def _loads(kitchen: Kitchen, program: Program) -> tuple[float, ...]:
 
 
 def _inputs(kitchen: Kitchen, program: Program) -> tuple[Any, ...]:
-    """Everything a prediction and its verdict are made of: the engine's questions, what of a vent may count, the limit, the evidence."""
+    """Everything a prediction and its verdict are made of: the engine's questions, what of a vent may count,
+    the limit, the evidence.
+    """
     held = as_keyed(kitchen, program)
     plans = [make_plan(kitchen, held, units_count=units) for units in _loads(kitchen, program)]
     evidence = [evidence_for(kitchen, plan, kind) for plan in plans for kind in plan.kinds]

@@ -28,7 +28,8 @@ def tell_readback(
 ) -> tuple[Recorded, bool]:
     """Keep what a machine really holds and say whether it is what the card says.
 
-    ``settings`` are answers by the keys of :func:`frywright.workbench.cards.settings_of`: scale, clock, lid1, lid2 and so on.
+    ``settings`` are answers by the keys of :func:`frywright.workbench.cards.settings_of`: scale, clock, lid1,
+    lid2 and so on.
 
     Raises
     ------
@@ -41,9 +42,11 @@ def tell_readback(
 
 
 def readbacks_from(store: Store, kitchen: Kitchen, lines: Iterable[str]) -> list[dict[str, Any]]:
-    """Read-backs of a file, one JSON object a line: program, slot, values, read_by, checked_by, and settings if read. A line read in before is not kept twice.
+    """Read-backs of a file, one JSON object a line: program, slot, values, read_by, checked_by, and settings
+    if read. A line read in before is not kept twice.
 
-    Returns a row for each line: its number, entry, whether it matches and is new, or what is wrong with it; good lines are kept whatever the others say.
+    Returns a row for each line: its number, entry, whether it matches and is new, or what is wrong with it;
+    good lines are kept whatever the others say.
     """
     rows: list[dict[str, Any]] = []
     for number, line in enumerate(lines, 1):
@@ -51,13 +54,29 @@ def readbacks_from(store: Store, kitchen: Kitchen, lines: Iterable[str]) -> list
             continue
         try:
             told = json.loads(line)
-            if not isinstance(told, dict) or not {"program", "values", "read_by", "checked_by"} <= told.keys() or not isinstance(told["values"], list):  # fmt: skip
-                raise InputError("line", number, "an object with program, slot, values, read_by and checked_by")
+            if (
+                not isinstance(told, dict)
+                or not {"program", "values", "read_by", "checked_by"} <= told.keys()
+                or not isinstance(told["values"], list)
+            ):
+                raise InputError(
+                    "line", number, "an object with program, slot, values, read_by and checked_by"
+                )
             key = hashlib.sha256(canonical(told).encode()).hexdigest()
             kept, new = kept_once(store, "readback", key, lambda told=told: _told(store, kitchen, told))  # type: ignore[misc]
-            rows.append({"line": number, "number": kept.number, "matches": kept.entry.payload["matches"], "new": new, "problem": ""})  # fmt: skip
+            rows.append(
+                {
+                    "line": number,
+                    "number": kept.number,
+                    "matches": kept.entry.payload["matches"],
+                    "new": new,
+                    "problem": "",
+                }
+            )
         except (ValueError, TypeError, FrywrightError) as error:
-            rows.append({"line": number, "number": None, "matches": None, "new": False, "problem": str(error)[:200]})
+            rows.append(
+                {"line": number, "number": None, "matches": None, "new": False, "problem": str(error)[:200]}
+            )
     return rows
 
 
@@ -65,4 +84,6 @@ def _told(store: Store, kitchen: Kitchen, told: dict[str, Any]) -> Recorded:
     values = [str(v) for v in told["values"]]
     people = (str(told["read_by"]), str(told["checked_by"]))
     settings = {str(k): str(v) for k, v in dict(told.get("settings", {})).items()}
-    return tell_readback(store, kitchen, str(told["program"]), int(told.get("slot", 1)), values, people, settings)[0]
+    return tell_readback(
+        store, kitchen, str(told["program"]), int(told.get("slot", 1)), values, people, settings
+    )[0]

@@ -56,13 +56,16 @@ def waves_of(sites: Sequence[str]) -> list[list[str]]:
     return found
 
 
-def open_release(store: Store, kitchen: Kitchen, name: str, sites: Sequence[str], who: str, most_below_frac: float = 0.02) -> Recorded:  # fmt: skip
+def open_release(
+    store: Store, kitchen: Kitchen, name: str, sites: Sequence[str], who: str, most_below_frac: float = 0.02
+) -> Recorded:
     """Release the newest version of a program to sites in waves.
 
     Raises
     ------
     InputError
-        An unknown program or one predicted short, no sites or one twice, no name, or a rule outside 0 to 20 %.
+        An unknown program or one predicted short, no sites or one twice, no name, or a rule outside 0 to 20
+        %.
     """
     program = kitchen.program(name)
     refuse_short(kitchen, program)
@@ -72,7 +75,14 @@ def open_release(store: Store, kitchen: Kitchen, name: str, sites: Sequence[str]
         raise InputError("who", repr(who), "the name of the person who releases it")
     if not 0.0 <= most_below_frac <= 0.2:
         raise InputError("stop rule", most_below_frac, "0 to 0.2 of the readings below the limit")
-    payload = {"program": program.name, "version": program.version, "payload": program_payload(program), "waves": waves_of(sites), "most_below_frac": most_below_frac, "who": who.strip()[:80]}  # fmt: skip
+    payload = {
+        "program": program.name,
+        "version": program.version,
+        "payload": program_payload(program),
+        "waves": waves_of(sites),
+        "most_below_frac": most_below_frac,
+        "who": who.strip()[:80],
+    }
     return record(store, RELEASE, payload)
 
 
@@ -87,12 +97,22 @@ def release_of(store: Store, number: int) -> Release:
     item = store.entry(number)
     if item is None or item.entry.kind != RELEASE:
         raise InputError("release", number, "the number of a release")
-    return Release(opened=item, waves=tuple(e for e in store.entries(WAVE) if e.entry.payload["release_number"] == number))  # fmt: skip
+    return Release(
+        opened=item,
+        waves=tuple(e for e in store.entries(WAVE) if e.entry.payload["release_number"] == number),
+    )
 
 
 def results(release: Release, sites: Mapping[str, Store]) -> dict[str, Any]:
-    """What the sites of the waves begun so far read back and probed since: readings, share below, who holds the version, who is silent."""
-    begun = {site: w.entry for w in release.waves if w.entry.payload["what"] == "started" for site in w.entry.payload["sites"]}  # fmt: skip
+    """What the sites of the waves begun so far read back and probed since: readings, share below, who holds
+    the version, who is silent.
+    """
+    begun = {
+        site: w.entry
+        for w in release.waves
+        if w.entry.payload["what"] == "started"
+        for site in w.entry.payload["sites"]
+    }
     count = below = 0
     held: list[str] = []
     silent: list[str] = []
@@ -103,13 +123,32 @@ def results(release: Release, sites: Mapping[str, Store]) -> dict[str, Any]:
             silent.append(site)
             continue
         since, until = entry.happened_at, entry.happened_at + dt.timedelta(days=3650)
-        read = [e.entry.payload for e in store.between(since, until, READING) if e.entry.payload.get("product") == product and e.entry.payload.get("fryer") == fryer]  # fmt: skip
+        read = [
+            e.entry.payload
+            for e in store.between(since, until, READING)
+            if e.entry.payload.get("product") == product and e.entry.payload.get("fryer") == fryer
+        ]
         count, below = count + len(read), below + sum(p["core_c"] < p["limit_c"] for p in read)
-        backs = [e.entry.payload for e in store.entries("readback", newest_first=True) if e.entry.payload["name"] == release.facts["program"]]  # fmt: skip
-        (held if backs and backs[0]["matches"] and backs[0]["version"] == release.facts["version"] else silent).append(site)  # fmt: skip
+        backs = [
+            e.entry.payload
+            for e in store.entries("readback", newest_first=True)
+            if e.entry.payload["name"] == release.facts["program"]
+        ]
+        (
+            held
+            if backs and backs[0]["matches"] and backs[0]["version"] == release.facts["version"]
+            else silent
+        ).append(site)
     share = below / count if count else None
     trips = count >= LEAST_READINGS and share is not None and share > release.facts["most_below_frac"]
-    return {"readings": count, "below": below, "below_frac": share, "held": held, "unknown": silent, "trips": trips}
+    return {
+        "readings": count,
+        "below": below,
+        "below_frac": share,
+        "held": held,
+        "unknown": silent,
+        "trips": trips,
+    }
 
 
 def next_wave(store: Store, number: int, sites: Mapping[str, Store], who: str) -> Recorded:
@@ -123,29 +162,54 @@ def next_wave(store: Store, number: int, sites: Mapping[str, Store], who: str) -
     release = release_of(store, number)
     told = results(release, sites)
     if told["trips"] and not release.halted:
-        halt(store, number, who or "the stop rule", f"{told['below']} of {told['readings']} readings below the limit")
+        halt(
+            store,
+            number,
+            who or "the stop rule",
+            f"{told['below']} of {told['readings']} readings below the limit",
+        )
         release = release_of(store, number)
     if release.halted:
         raise InputError("release", number, "going on: this one is halted; print the card to go back to")
     if release.started >= len(release.facts["waves"]):
         raise InputError("release", number, "one with a wave left")
     if told["unknown"]:
-        raise InputError("release", number, "read back by every site of the waves before: {sites}", values={"sites": ", ".join(told["unknown"][:8])})  # fmt: skip
+        raise InputError(
+            "release",
+            number,
+            "read back by every site of the waves before: {sites}",
+            values={"sites": ", ".join(told["unknown"][:8])},
+        )
     if len(who.strip()) < 2:
         raise InputError("who", repr(who), "the name of the person who lets it go on")
     wave = release.facts["waves"][release.started]
     _one_group(release, wave, sites)
-    return record(store, WAVE, {"release_number": number, "what": "started", "sites": wave, "who": who.strip()[:80], "reason": ""})  # fmt: skip
+    return record(
+        store,
+        WAVE,
+        {"release_number": number, "what": "started", "sites": wave, "who": who.strip()[:80], "reason": ""},
+    )
 
 
 def _one_group(release: Release, wave: Sequence[str], sites: Mapping[str, Store]) -> None:
-    """A program is released within one group of sites; another altitude, fuel or voltage needs a program of its own."""
+    """A program is released within one group of sites; another altitude, fuel or voltage needs a program of
+    its own.
+    """
     begun = [site for w in release.waves for site in w.entry.payload["sites"]]
-    groups = {site: group_of(sites[site], remembered_kitchen(sites[site])) for site in (*begun, *wave) if site in sites}
+    groups = {
+        site: group_of(sites[site], remembered_kitchen(sites[site]))
+        for site in (*begun, *wave)
+        if site in sites
+    }
     if len(set(groups.values())) > 1:
         first = next(iter(groups.values()))
         odd = ", ".join(f"{site} ({group})" for site, group in groups.items() if group != first)
-        raise InputError("sites", odd, "of the group {group}: carry the program over for others and release that", values={"group": first})  # fmt: skip
+        raise InputError(
+            "sites",
+            odd,
+            "of the group {group}: carry the program over for others and release that",
+            values={"group": first},
+        )
 
 
 def halt(store: Store, number: int, who: str, reason: str) -> Recorded:
@@ -159,10 +223,22 @@ def halt(store: Store, number: int, who: str, reason: str) -> Recorded:
     release_of(store, number)
     if len(reason.strip()) < 4:
         raise InputError("reason", repr(reason), "why, in words")
-    return record(store, WAVE, {"release_number": number, "what": "halted", "sites": [], "who": who.strip()[:80], "reason": reason.strip()[:200]})  # fmt: skip
+    return record(
+        store,
+        WAVE,
+        {
+            "release_number": number,
+            "what": "halted",
+            "sites": [],
+            "who": who.strip()[:80],
+            "reason": reason.strip()[:200],
+        },
+    )
 
 
-def rollback_card(store: Store, kitchen: Kitchen, number: int, language: str, tr: Callable[[str], str] = str) -> bytes:
+def rollback_card(
+    store: Store, kitchen: Kitchen, number: int, language: str, tr: Callable[[str], str] = str
+) -> bytes:
     """The card of the version before, for every site of a halted release.
 
     Raises

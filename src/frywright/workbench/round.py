@@ -30,7 +30,9 @@ def play_day(board: Board, down: str = "") -> list[dict[str, Any]]:
     def tell(what: str, text: str, **values: Any) -> None:
         nonlocal number
         number += 1
-        board.tell(Tap(key=f"round-{board.bench.date}-{board.practice}-{number}", what=what, at_s=second, **values))
+        board.tell(
+            Tap(key=f"round-{board.bench.date}-{board.practice}-{number}", what=what, at_s=second, **values)
+        )
         told.append({"at": time_of_day(second), "what": what, "text": text, **values})
 
     while second < trade.closes_s:
@@ -38,7 +40,8 @@ def play_day(board: Board, down: str = "") -> list[dict[str, Any]]:
             shown = compare_down(board, second, fails)
             tell(
                 What.DOWN,
-                f"{fails} fails: about {shown['short_n']:.0f} more pieces will be missing; trim {shown['trim'] or 'nothing'}",
+                f"{fails} fails: about {shown['short_n']:.0f} more pieces will be missing; trim"
+                f" {shown['trim'] or 'nothing'}",
                 fryer=fails,
             )
             fails_s = float("inf")

@@ -25,10 +25,18 @@ def checks_in(store: Store) -> list[ThermometerCheck]:
 
 def _check(item: Recorded) -> ThermometerCheck:
     p = item.entry.payload
-    return ThermometerCheck(thermometer=p["thermometer"], at=item.entry.happened_at, ice_c=p.get("ice_c"), boil_c=p.get("boil_c"), atmosphere_pa=p["atmosphere_pa"])  # fmt: skip
+    return ThermometerCheck(
+        thermometer=p["thermometer"],
+        at=item.entry.happened_at,
+        ice_c=p.get("ice_c"),
+        boil_c=p.get("boil_c"),
+        atmosphere_pa=p["atmosphere_pa"],
+    )
 
 
-def record_check(store: Store, kitchen: Kitchen, thermometer: str, ice_c: float | None, boil_c: float | None) -> tuple[ThermometerCheck, list[Doubt]]:  # fmt: skip
+def record_check(
+    store: Store, kitchen: Kitchen, thermometer: str, ice_c: float | None, boil_c: float | None
+) -> tuple[ThermometerCheck, list[Doubt]]:
     """Keep a check made now; a failed one opens a look-back at once and returns what is in doubt.
 
     Raises
@@ -36,27 +44,49 @@ def record_check(store: Store, kitchen: Kitchen, thermometer: str, ice_c: float 
     InputError
         No reading, no name, or a reading that neither ice nor boiling water gives.
     """
-    check = ThermometerCheck(thermometer=thermometer.strip(), at=now(), ice_c=ice_c, boil_c=boil_c, atmosphere_pa=kitchen.site.atmosphere_pa)  # fmt: skip
+    check = ThermometerCheck(
+        thermometer=thermometer.strip(),
+        at=now(),
+        ice_c=ice_c,
+        boil_c=boil_c,
+        atmosphere_pa=kitchen.site.atmosphere_pa,
+    )
     before = checks_in(store)
-    payload: dict[str, Any] = {"name": check.thermometer, "thermometer": check.thermometer, "atmosphere_pa": check.atmosphere_pa, "boiling_point_c": check.boiling_point_c, "outcome": str(check.outcome)}  # fmt: skip
+    payload: dict[str, Any] = {
+        "name": check.thermometer,
+        "thermometer": check.thermometer,
+        "atmosphere_pa": check.atmosphere_pa,
+        "boiling_point_c": check.boiling_point_c,
+        "outcome": str(check.outcome),
+    }
     payload |= {k: v for k, v in (("ice_c", ice_c), ("boil_c", boil_c)) if v is not None}
     record(store, CHECK, payload)
     if check.outcome is CheckOutcome.GOOD:
         return check, []
     doubts = look_back(readings_in(store), before, check)
     told = {
-        "name": check.thermometer, "thermometer": check.thermometer,
+        "name": check.thermometer,
+        "thermometer": check.thermometer,
         "doubts": [
-            {"entry": d.reading.number, "read_c": d.reading.core_c, "corrected_c": d.corrected_c, "limit_c": d.reading.limit_c,
-             "in_doubt": d.in_doubt, "load": d.reading.load, "units_count": d.reading.units_count}
+            {
+                "entry": d.reading.number,
+                "read_c": d.reading.core_c,
+                "corrected_c": d.corrected_c,
+                "limit_c": d.reading.limit_c,
+                "in_doubt": d.in_doubt,
+                "load": d.reading.load,
+                "units_count": d.reading.units_count,
+            }
             for d in doubts
         ],
-    }  # fmt: skip
+    }
     record(store, LOOKED, told)
     return check, doubts
 
 
-def record_reading(store: Store, kitchen: Kitchen, thermometer: str, core_c: float, load: str = "", units_count: float = 0.0) -> Recorded:  # fmt: skip
+def record_reading(
+    store: Store, kitchen: Kitchen, thermometer: str, core_c: float, load: str = "", units_count: float = 0.0
+) -> Recorded:
     """Keep a hand reading with the limit it stood for.
 
     Raises
@@ -73,7 +103,14 @@ def record_reading(store: Store, kitchen: Kitchen, thermometer: str, core_c: flo
             values={"low_c": -5.0, "high_c": 130.0},
         )
     level = hand_level_c(kitchen.site.jurisdiction)
-    payload = {"name": load, "thermometer": thermometer.strip(), "core_c": core_c, "limit_c": level, "load": load, "units_count": units_count}  # fmt: skip
+    payload = {
+        "name": load,
+        "thermometer": thermometer.strip(),
+        "core_c": core_c,
+        "limit_c": level,
+        "load": load,
+        "units_count": units_count,
+    }
     return record(store, READING, payload)
 
 
@@ -82,7 +119,17 @@ def readings_in(store: Store) -> list[ProbeReading]:
     out = []
     for item in store.current(READING):
         p = item.entry.payload
-        out.append(ProbeReading(number=item.number, at=item.entry.happened_at, thermometer=p["thermometer"], core_c=p["core_c"], limit_c=p["limit_c"], load=p.get("load", ""), units_count=p.get("units_count", 0.0)))  # fmt: skip
+        out.append(
+            ProbeReading(
+                number=item.number,
+                at=item.entry.happened_at,
+                thermometer=p["thermometer"],
+                core_c=p["core_c"],
+                limit_c=p["limit_c"],
+                load=p.get("load", ""),
+                units_count=p.get("units_count", 0.0),
+            )
+        )
     return out
 
 
@@ -114,9 +161,16 @@ def due_list(store: Store) -> list[dict[str, Any]]:
     """Every thermometer with its newest check, its errors and when the next is due."""
     newest = {check.thermometer: check for check in checks_in(store)}
     return [
-        {"thermometer": name, "at": c.at, "outcome": str(c.outcome), "errors_k": c.errors_k, "due_at": c.due_at, "overdue": c.due_at < now()}
+        {
+            "thermometer": name,
+            "at": c.at,
+            "outcome": str(c.outcome),
+            "errors_k": c.errors_k,
+            "due_at": c.due_at,
+            "overdue": c.due_at < now(),
+        }
         for name, c in sorted(newest.items())
-    ]  # fmt: skip
+    ]
 
 
 def open_doubts(store: Store) -> list[dict[str, Any]]:
@@ -125,5 +179,7 @@ def open_doubts(store: Store) -> list[dict[str, Any]]:
     for item in reversed(store.current(LOOKED)):
         for doubt in item.entry.payload["doubts"]:
             if doubt["in_doubt"]:
-                out.append({"thermometer": item.entry.payload["thermometer"], "looked_at": item.recorded_at, **doubt})
+                out.append(
+                    {"thermometer": item.entry.payload["thermometer"], "looked_at": item.recorded_at, **doubt}
+                )
     return out

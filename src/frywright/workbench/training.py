@@ -1,4 +1,6 @@
-"""People at the fryers: skills performed and observed, expiring; age rules; drills run on the simulator; wall cards."""
+"""People at the fryers: skills performed and observed, expiring; age rules; drills run on the simulator; wall
+cards.
+"""
 
 from __future__ import annotations
 
@@ -37,7 +39,8 @@ def place_of(kitchen: Kitchen) -> str:
 
 
 def keep_person(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Recorded:
-    """Keep a person by name; the birthday only where age rules matter. A second entry of the same name replaces the first.
+    """Keep a person by name; the birthday only where age rules matter. A second entry of the same name
+    replaces the first.
 
     Raises
     ------
@@ -82,7 +85,8 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Rec
     Raises
     ------
     InputError
-        An unknown person or skill, nobody else as observer, a day to come, or an age for which the law forbids the work.
+        An unknown person or skill, nobody else as observer, a day to come, or an age for which the law
+        forbids the work.
     """
     today, known = today_of(kitchen), {s["key"]: s for s in skills_of(kitchen)}
     who, key, seen = (str(values.get(n, "") or "").strip() for n in ("person", "skill", "observed_by"))
@@ -98,9 +102,20 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Rec
         raise InputError("date", date.isoformat(), "today or earlier")
     verdict = judge_age(place_of(kitchen), known[key].get("restricted", ""), _born(person), date)
     if verdict.outcome is Outcome.FAILS:
-        raise InputError("person", who, "older: the law of this place forbids this work at that age", where=known[key]["title"])  # fmt: skip
+        raise InputError(
+            "person",
+            who,
+            "older: the law of this place forbids this work at that age",
+            where=known[key]["title"],
+        )
     expires = date + dt.timedelta(days=known[key]["expires_days"])
-    payload = {"person": person.entry.payload["name"], "skill": key, "observed_by": seen[:80], "date": date.isoformat(), "expires": expires.isoformat()}  # fmt: skip
+    payload = {
+        "person": person.entry.payload["name"],
+        "skill": key,
+        "observed_by": seen[:80],
+        "date": date.isoformat(),
+        "expires": expires.isoformat(),
+    }
     return record(store, SKILL, payload)
 
 
@@ -109,7 +124,9 @@ def _born(person: Recorded) -> dt.date | None:
     return dt.date.fromisoformat(text) if text else None
 
 
-def people_view(store: Store, kitchen: Kitchen, language: str = "en", tr: Translate = str, today: dt.date | None = None) -> dict[str, Any]:  # fmt: skip
+def people_view(
+    store: Store, kitchen: Kitchen, language: str = "en", tr: Translate = str, today: dt.date | None = None
+) -> dict[str, Any]:
     """Everybody with every skill: holds, expires soon, expired or never shown; and what age rules say."""
     day, tail = today or today_of(kitchen), "_es" if language == "es" else ""
     newest: dict[tuple[str, str], Mapping[str, Any]] = {}
@@ -128,13 +145,37 @@ def people_view(store: Store, kitchen: Kitchen, language: str = "en", tr: Transl
             told = newest.get((name, skill["key"]))
             verdict = judge_age(place_of(kitchen), skill.get("restricted", ""), _born(person), day)
             standing = _standing(told, day)
-            held.append({"skill": skill["key"], "title": skill["title" + tail], "standing": standing, "words": tr(STANDING[standing]), "expires": told["expires"] if told else "",
-                         "observed_by": told["observed_by"] if told else "", "age": str(verdict.outcome), "may": tr(MAY[str(verdict.outcome)]), "rules": [rules[k] for k in verdict.keys]})  # fmt: skip
+            held.append(
+                {
+                    "skill": skill["key"],
+                    "title": skill["title" + tail],
+                    "standing": standing,
+                    "words": tr(STANDING[standing]),
+                    "expires": told["expires"] if told else "",
+                    "observed_by": told["observed_by"] if told else "",
+                    "age": str(verdict.outcome),
+                    "may": tr(MAY[str(verdict.outcome)]),
+                    "rules": [rules[k] for k in verdict.keys],
+                }
+            )
         rows.append({"name": person.entry.payload["name"], "skills": held})
-    due = sorted((h["expires"], r["name"], h["title"]) for r in rows for h in r["skills"] if h["standing"] in ("expiring", "expired"))  # fmt: skip
-    work = [{"title": w["title" + tail], "who": tr(WHO[w["who"]])} for w in catalog.table("care/skills.toml")["work"]]
-    return {"people": rows, "due": [{"date": d, "name": n, "title": t} for d, n, t in due], "work": work, "rules": list(rules.values()) if place_of(kitchen) == "us" else [],
-            "skills": [{"key": s["key"], "title": s["title" + tail]} for s in skills_of(kitchen)]}  # fmt: skip
+    due = sorted(
+        (h["expires"], r["name"], h["title"])
+        for r in rows
+        for h in r["skills"]
+        if h["standing"] in ("expiring", "expired")
+    )
+    work = [
+        {"title": w["title" + tail], "who": tr(WHO[w["who"]])}
+        for w in catalog.table("care/skills.toml")["work"]
+    ]
+    return {
+        "people": rows,
+        "due": [{"date": d, "name": n, "title": t} for d, n, t in due],
+        "work": work,
+        "rules": list(rules.values()) if place_of(kitchen) == "us" else [],
+        "skills": [{"key": s["key"], "title": s["title" + tail]} for s in skills_of(kitchen)],
+    }
 
 
 def _standing(told: Mapping[str, Any] | None, day: dt.date) -> str:
@@ -168,18 +209,43 @@ def drill_views(kitchen: Kitchen, language: str = "en", tr: Translate = str) -> 
     """Every drill in words: simulated ones by program, then hazards at this store's fryers."""
     system = str(kitchen.site.units)
     found = [
-        {"key": d.key, "about": f"{d.program} v{d.version}", "question": _filled(d.question.text, d.question.values, system, tr), "simulated": True,
-         "choices": [{"text": _filled(c.text, c.values, system, tr), "why": _filled(c.why, c.values, system, tr), "right": c.right, "hurts": c.hurts} for c in d.choices]}
+        {
+            "key": d.key,
+            "about": f"{d.program} v{d.version}",
+            "question": _filled(d.question.text, d.question.values, system, tr),
+            "simulated": True,
+            "choices": [
+                {
+                    "text": _filled(c.text, c.values, system, tr),
+                    "why": _filled(c.why, c.values, system, tr),
+                    "right": c.right,
+                    "hurts": c.hurts,
+                }
+                for c in d.choices
+            ],
+        }
         for d in _simulated(kitchen)
-    ]  # fmt: skip
+    ]
     tail = "_es" if language == "es" else ""
     for n, table in enumerate(catalog.table("care/hazard_drills.toml")["drill"]):
         fryer = kitchen.fryers[n % len(kitchen.fryers)]
         marks = [c[2] for c in table["choices"]]
-        choices = [{"text": c[0], "why": c[1], "right": k == 0, "hurts": marks[k] == "hurts"} for k, c in enumerate(table["choices" + tail])]  # fmt: skip
-        order = sorted(range(len(choices)), key=lambda k: hashlib.sha256(f"{table['key']}{k}".encode()).hexdigest())
-        found.append({"key": f"hazard-{table['key']}", "about": fryer.name, "question": table["question" + tail].format(fryer=fryer.name), "simulated": False,
-                      "choices": [choices[k] for k in order]})  # fmt: skip
+        choices = [
+            {"text": c[0], "why": c[1], "right": k == 0, "hurts": marks[k] == "hurts"}
+            for k, c in enumerate(table["choices" + tail])
+        ]
+        order = sorted(
+            range(len(choices)), key=lambda k: hashlib.sha256(f"{table['key']}{k}".encode()).hexdigest()
+        )
+        found.append(
+            {
+                "key": f"hazard-{table['key']}",
+                "about": fryer.name,
+                "question": table["question" + tail].format(fryer=fryer.name),
+                "simulated": False,
+                "choices": [choices[k] for k in order],
+            }
+        )
     return found
 
 
@@ -209,24 +275,54 @@ def answer_drill(store: Store, kitchen: Kitchen, key: str, choice: int, who: str
     if not 0 <= choice < len(drill["choices"]):
         raise InputError("choice", choice, "one of the answers shown")
     picked = drill["choices"][choice]
-    return record(store, ANSWER, {"drill": key, "who": who.strip()[:80], "choice_number": choice, "right": picked["right"], "hurts": picked["hurts"]})  # fmt: skip
+    return record(
+        store,
+        ANSWER,
+        {
+            "drill": key,
+            "who": who.strip()[:80],
+            "choice_number": choice,
+            "right": picked["right"],
+            "hurts": picked["hurts"],
+        },
+    )
 
 
 # ---------------------------------------------------------------- wall cards
 
 
 def wall_card_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Translate = str) -> bytes:
-    """Wall cards of a store's own values, one page a fryer: programs with version and check figure, loads, vent time, hold, oil limit, what never to do."""
+    """Wall cards of a store's own values, one page a fryer: programs with version and check figure, loads,
+    vent time, hold, oil limit, what never to do.
+    """
     system, limit = str(kitchen.site.units), limit_of(store)[0]
     pages = []
     for fryer in kitchen.fryers:
-        programs = [kitchen.program(n) for n in sorted({p.name for p in kitchen.own_programs if p.fryer == fryer.key})]
-        rows = [[p.name, str(p.version), render(p, fryer.controller, 1).figure, clock(sum(p.durations_s())), clock(p.hold_life_s)] for p in programs]  # fmt: skip
-        facts = [[tr("oil to the line"), show(fryer.oil_mass_kg, "kg", system)], [tr("oil goes at"), f"{limit:g} %"]]
+        programs = [
+            kitchen.program(n) for n in sorted({p.name for p in kitchen.own_programs if p.fryer == fryer.key})
+        ]
+        rows = [
+            [
+                p.name,
+                str(p.version),
+                render(p, fryer.controller, 1).figure,
+                clock(sum(p.durations_s())),
+                clock(p.hold_life_s),
+            ]
+            for p in programs
+        ]
+        facts = [
+            [tr("oil to the line"), show(fryer.oil_mass_kg, "kg", system)],
+            [tr("oil goes at"), f"{limit:g} %"],
+        ]
         if fryer.min_load_kg:
             facts.append([tr("smallest load"), show(fryer.min_load_kg, "kg", system)])
         if fryer.capacity_heads or fryer.capacity_kg:
-            most = f"{fryer.capacity_heads} {tr('heads')}" if fryer.capacity_heads else show(fryer.capacity_kg, "kg", system)  # fmt: skip
+            most = (
+                f"{fryer.capacity_heads} {tr('heads')}"
+                if fryer.capacity_heads
+                else show(fryer.capacity_kg, "kg", system)
+            )
             facts.append([tr("largest load"), most])
         closed = next((p for p in programs if p.under_pressure), None)
         if closed is not None:
@@ -235,16 +331,45 @@ def wall_card_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Tran
             if vent is not None:
                 text = tr("about {time}; gauge at zero and vent silent decide").format(time=clock(vent))
             facts.append([tr("vent to zero, full load"), text])
-        never = [tr("Never water or ice near hot oil."), tr("Never move, filter or top up hot oil alone or in a rush."), tr("Never serve by colour: probe the coldest piece.")]  # fmt: skip
+        never = [
+            tr("Never water or ice near hot oil."),
+            tr("Never move, filter or top up hot oil alone or in a rush."),
+            tr("Never serve by colour: probe the coldest piece."),
+        ]
         if fryer.kind == "pressure":
-            never.insert(0, tr("Never force, lever or hit a lid. Zero on the gauge and a silent vent, then open."))
+            never.insert(
+                0, tr("Never force, lever or hit a lid. Zero on the gauge and a silent vent, then open.")
+            )
         section = [
-            {"title": tr("Programs"), "header": [tr("program"), tr("version"), tr("check figure"), tr("time"), tr("hold")], "columns": [5, 2, 2, 2, 2], "rows": rows, "empty": "–"},
+            {
+                "title": tr("Programs"),
+                "header": [tr("program"), tr("version"), tr("check figure"), tr("time"), tr("hold")],
+                "columns": [5, 2, 2, 2, 2],
+                "rows": rows,
+                "empty": "–",
+            },
             {"title": tr("This fryer"), "header": [], "columns": [3, 4], "rows": facts, "empty": "–"},
-            {"title": tr("Never"), "header": [], "columns": [1], "rows": [[f"⚠ {line}"] for line in never], "empty": "–"},
-        ]  # fmt: skip
+            {
+                "title": tr("Never"),
+                "header": [],
+                "columns": [1],
+                "rows": [[f"⚠ {line}"] for line in never],
+                "empty": "–",
+            },
+        ]
         pages.append({"title": fryer.name, "sections": section})
-    return pdf("wall.typ", "wall", {
-        "place": kitchen.site.name, "language": language, "paper": PAPER[system], "pages": pages, "date": today_of(kitchen).isoformat(),
-        "foot": tr("A changed program makes this card void: compare version and check figure. The maker's manual and local codes win."),
-    })  # fmt: skip
+    return pdf(
+        "wall.typ",
+        "wall",
+        {
+            "place": kitchen.site.name,
+            "language": language,
+            "paper": PAPER[system],
+            "pages": pages,
+            "date": today_of(kitchen).isoformat(),
+            "foot": tr(
+                "A changed program makes this card void: compare version and check figure. The maker's manual"
+                " and local codes win."
+            ),
+        },
+    )

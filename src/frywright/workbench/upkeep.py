@@ -1,4 +1,6 @@
-"""Care of the fryers: what is due by loads, hours at heat, filter turns or days, who may tick it off, and how timed figures drift."""
+"""Care of the fryers: what is due by loads, hours at heat, filter turns or days, who may tick it off, and how
+timed figures drift.
+"""
 
 from __future__ import annotations
 
@@ -78,7 +80,9 @@ def tasks_for(kitchen: Kitchen, fryer: Fryer) -> list[Task]:
 
 
 def worked(store: Store, since: dt.date) -> Worked:
-    """What the fryers did since a day, from the board and the oil log; practice days do not count, a turn told in both places counts once."""
+    """What the fryers did since a day, from the board and the oil log; practice days do not count, a turn
+    told in both places counts once.
+    """
     loads: list[tuple[str, dt.date]] = []
     turns: dict[str, Counter[tuple[str, dt.date]]] = {EVENT: Counter(), OIL_EVENT: Counter()}
     for kind in (EVENT, OIL_EVENT):
@@ -109,12 +113,24 @@ def today_of(kitchen: Kitchen) -> dt.date:
     return business_time(usual_trade(kitchen), now())[0]
 
 
-def due_list(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> list[tuple[Fryer, Task, Due | None, Recorded | None]]:  # fmt: skip
-    """Every task of every fryer with when it is due; None where no record says when it was last done. Earliest first, no record before all."""
+def due_list(
+    store: Store, kitchen: Kitchen, today: dt.date | None = None
+) -> list[tuple[Fryer, Task, Due | None, Recorded | None]]:
+    """Every task of every fryer with when it is due; None where no record says when it was last done.
+    Earliest first, no record before all.
+    """
     day, trade = today or today_of(kitchen), usual_trade(kitchen)
     done = last_done(store)
-    counted = {(f.key, t.key) for f in kitchen.fryers for t in tasks_for(kitchen, f) if t.loads_count or t.heat_s or t.turns_count}  # fmt: skip
-    since = min((dt.date.fromisoformat(e.entry.payload["date"]) for key, e in done.items() if key in counted), default=day)  # fmt: skip
+    counted = {
+        (f.key, t.key)
+        for f in kitchen.fryers
+        for t in tasks_for(kitchen, f)
+        if t.loads_count or t.heat_s or t.turns_count
+    }
+    since = min(
+        (dt.date.fromisoformat(e.entry.payload["date"]) for key, e in done.items() if key in counted),
+        default=day,
+    )
     history = worked(store, max(min(since, day - dt.timedelta(days=RATE_DAYS)), day - dt.timedelta(days=400)))
     rows: list[tuple[Fryer, Task, Due | None, Recorded | None]] = []
     for fryer in kitchen.fryers:
@@ -129,7 +145,9 @@ def due_list(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> li
 
 
 def _use(history: Worked, fryer: str, since: dt.date, today: dt.date, trade: Trade) -> Use:
-    """Counters of a fryer since a day. Hours at heat are the kitchen's hours on days with a drop, until somebody meters them."""
+    """Counters of a fryer since a day. Hours at heat are the kitchen's hours on days with a drop, until
+    somebody meters them.
+    """
     recent = today - dt.timedelta(days=RATE_DAYS)
     hours = trade.closes_s - trade.start_s + trade.warm_up_s
 
@@ -141,12 +159,19 @@ def _use(history: Worked, fryer: str, since: dt.date, today: dt.date, trade: Tra
     span = float(min(RATE_DAYS, max(1, (today - min(seen, default=today)).days + 1)))
     lately, filtered = counted(history.loads, recent), counted(history.turns, recent)
     return Use(
-        loads_count=len(loads), heat_s=hours * len(set(loads)), turns_count=len(turns), days_count=(today - since).days,
-        loads_a_day_n=len(lately) / span, heat_a_day_s=hours * len(set(lately)) / span, turns_a_day_n=len(filtered) / span,
-    )  # fmt: skip
+        loads_count=len(loads),
+        heat_s=hours * len(set(loads)),
+        turns_count=len(turns),
+        days_count=(today - since).days,
+        loads_a_day_n=len(lately) / span,
+        heat_a_day_s=hours * len(set(lately)) / span,
+        turns_a_day_n=len(filtered) / span,
+    )
 
 
-def care_rows(store: Store, kitchen: Kitchen, tr: Translate = str, language: str = "en", today: dt.date | None = None) -> list[dict[str, Any]]:  # fmt: skip
+def care_rows(
+    store: Store, kitchen: Kitchen, tr: Translate = str, language: str = "en", today: dt.date | None = None
+) -> list[dict[str, Any]]:
     """The due list in people's words."""
     day = today or today_of(kitchen)
     rows = []
@@ -154,12 +179,26 @@ def care_rows(store: Store, kitchen: Kitchen, tr: Translate = str, language: str
         days = floor(found.days_n) if found and found.days_n != inf else None
         state = _state(found)
         payload = last.entry.payload if last else {}
-        rows.append({
-            "fryer": fryer.key, "name": fryer.name, "task": task.key, "title": _told(task.title, task.title_es, language), "who": task.who, "who_words": tr(WHO[task.who]),
-            "takes_min": round(task.takes_s / 60), "parts": _told(task.parts, task.parts_es, language), "state": state, "state_words": tr(STATES[state]), "days": days,
-            "date": (day + dt.timedelta(days=max(0, days))).isoformat() if days is not None else "", "counter": tr(COUNTERS[found.counter]) if found else "",
-            "last_date": payload.get("date", ""), "last_who": payload.get("who", ""), "last_note": payload.get("note", ""),
-        })  # fmt: skip
+        rows.append(
+            {
+                "fryer": fryer.key,
+                "name": fryer.name,
+                "task": task.key,
+                "title": _told(task.title, task.title_es, language),
+                "who": task.who,
+                "who_words": tr(WHO[task.who]),
+                "takes_min": round(task.takes_s / 60),
+                "parts": _told(task.parts, task.parts_es, language),
+                "state": state,
+                "state_words": tr(STATES[state]),
+                "days": days,
+                "date": (day + dt.timedelta(days=max(0, days))).isoformat() if days is not None else "",
+                "counter": tr(COUNTERS[found.counter]) if found else "",
+                "last_date": payload.get("date", ""),
+                "last_who": payload.get("who", ""),
+                "last_note": payload.get("note", ""),
+            }
+        )
     return rows
 
 
@@ -180,27 +219,44 @@ def tick(store: Store, kitchen: Kitchen, values: Mapping[str, Any], today: dt.da
 
     Parameters
     ----------
-    values : fryer, task, who, role, note (what was found; for contractors the number of their report or tag), date (ISO, today where empty)
+    values : fryer, task, who, role, note (what was found; for contractors the number of their report or tag),
+        date (ISO, today where empty)
 
     Raises
     ------
     InputError
-        An unknown task, no name, a role that may not do it, a contractor's task without its report, or a day to come.
+        An unknown task, no name, a role that may not do it, a contractor's task without its report, or a day
+        to come.
     """
     fryer = kitchen.fryer(str(values.get("fryer", "")))
     known = {task.key: task for task in tasks_for(kitchen, fryer)}
     key, who, role = (str(values.get(name, "") or "").strip() for name in ("task", "who", "role"))
     if key not in known:
-        raise InputError("task", repr(key), "one of: {known}", where=fryer.name, values={"known": ", ".join(known)})
+        raise InputError(
+            "task", repr(key), "one of: {known}", where=fryer.name, values={"known": ", ".join(known)}
+        )
     task, note = known[key], str(values.get("note", "") or "").strip()
     if role not in ROLES or ROLES.index(role) < ROLES.index(task.who):
-        raise InputError("role", repr(role), "{who}: nobody else may tick it off", where=task.title, values={"who": WHO[task.who]})  # fmt: skip
+        raise InputError(
+            "role",
+            repr(role),
+            "{who}: nobody else may tick it off",
+            where=task.title,
+            values={"who": WHO[task.who]},
+        )
     if len(who) < 2:
         raise InputError("who", repr(who), "the name of the person who did it", where=task.title)
     if task.who == "licensed" and len(note) < 4:
         raise InputError("note", repr(note), "the contractor's report or tag number", where=task.title)
     date = _date(str(values.get("date", "") or ""), today or today_of(kitchen))
-    payload = {"fryer": fryer.key, "task": key, "who": who[:80], "role": role, "note": note[:300], "date": date.isoformat()}  # fmt: skip
+    payload = {
+        "fryer": fryer.key,
+        "task": key,
+        "who": who[:80],
+        "role": role,
+        "note": note[:300],
+        "date": date.isoformat(),
+    }
     return record(store, DONE, payload)
 
 
@@ -225,8 +281,11 @@ def calendar_text(store: Store, kitchen: Kitchen, today: dt.date | None = None) 
 # ---------------------------------------------------------------- timed figures
 
 
-def tell_figure(store: Store, kitchen: Kitchen, values: Mapping[str, Any], *, first: bool = False) -> Recorded:
-    """Keep a timed figure of a fryer; the first day's is kept for life and superseded only with a name and a reason.
+def tell_figure(
+    store: Store, kitchen: Kitchen, values: Mapping[str, Any], *, first: bool = False
+) -> Recorded:
+    """Keep a timed figure of a fryer; the first day's is kept for life and superseded only with a name and a
+    reason.
 
     Parameters
     ----------
@@ -235,7 +294,8 @@ def tell_figure(store: Store, kitchen: Kitchen, values: Mapping[str, Any], *, fi
     Raises
     ------
     InputError
-        An unknown figure, a time that is none or longer than four hours, or a first day changed without name and reason.
+        An unknown figure, a time that is none or longer than four hours, or a first day changed without name
+        and reason.
     """
     entry = figure_entry(store, kitchen, values, first=first)
     with store.writing() as writer:
@@ -253,9 +313,18 @@ def figure_entry(store: Store, kitchen: Kitchen, values: Mapping[str, Any], *, f
     who, note, reason = (str(values.get(name, "") or "").strip() for name in ("who", "note", "reason"))
     old = first_day(store).get((fryer.key, figure)) if first else None
     if old is not None and not (who and reason):
-        raise InputError("first day", "kept for life", "changed only with a name and a reason", where=fryer.name)
-    payload = {"fryer": fryer.key, "figure": figure, "value_s": seconds, "who": who[:80], "note": note[:200], "reason": reason[:200],
-               "date": today_of(kitchen).isoformat()}  # fmt: skip
+        raise InputError(
+            "first day", "kept for life", "changed only with a name and a reason", where=fryer.name
+        )
+    payload = {
+        "fryer": fryer.key,
+        "figure": figure,
+        "value_s": seconds,
+        "who": who[:80],
+        "note": note[:200],
+        "reason": reason[:200],
+        "date": today_of(kitchen).isoformat(),
+    }
     return entry_of(FIRST if first else FIGURE, payload, replaces=old.number if old else None)
 
 
@@ -270,17 +339,41 @@ def wear_rows(store: Store, kitchen: Kitchen, tr: Translate = str) -> list[dict[
     rows = []
     for fryer in kitchen.fryers:
         for figure in FIGURES:
-            told = [e.entry.payload for e in read if (e.entry.payload["fryer"], e.entry.payload["figure"]) == (fryer.key, figure)]  # fmt: skip
+            told = [
+                e.entry.payload
+                for e in read
+                if (e.entry.payload["fryer"], e.entry.payload["figure"]) == (fryer.key, figure)
+            ]
             first = firsts.get((fryer.key, figure))
             if not told and first is None:
                 continue
-            row: dict[str, Any] = {"fryer": fryer.key, "name": fryer.name, "figure": figure, "title": tr(FIGURE_NAMES[figure]), "first": clock(first.entry.payload["value_s"]) if first else "",
-                   "last": "", "ratio_n": None, "outcome": "unknown", "text": tr("Not read since its first day."), "out_in_days": None}  # fmt: skip
+            row: dict[str, Any] = {
+                "fryer": fryer.key,
+                "name": fryer.name,
+                "figure": figure,
+                "title": tr(FIGURE_NAMES[figure]),
+                "first": clock(first.entry.payload["value_s"]) if first else "",
+                "last": "",
+                "ratio_n": None,
+                "outcome": "unknown",
+                "text": tr("Not read since its first day."),
+                "out_in_days": None,
+            }
             if told:
                 days = [float(dt.date.fromisoformat(t["date"]).toordinal()) for t in told]
-                found = wear(figure, first.entry.payload["value_s"] if first else None, days, [t["value_s"] for t in told])  # fmt: skip
-                row |= {"last": clock(found.last_s), "ratio_n": round(found.ratio_n, 2) if first else None, "outcome": str(found.outcome), "text": _wear_text(figure, found, tr),
-                        "out_in_days": round(found.reaches_days_n) if found.reaches_days_n < 3650 else None}  # fmt: skip
+                found = wear(
+                    figure,
+                    first.entry.payload["value_s"] if first else None,
+                    days,
+                    [t["value_s"] for t in told],
+                )
+                row |= {
+                    "last": clock(found.last_s),
+                    "ratio_n": round(found.ratio_n, 2) if first else None,
+                    "outcome": str(found.outcome),
+                    "text": _wear_text(figure, found, tr),
+                    "out_in_days": round(found.reaches_days_n) if found.reaches_days_n < 3650 else None,
+                }
             rows.append(row)
     return rows
 

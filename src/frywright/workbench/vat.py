@@ -29,9 +29,13 @@ from frywright.workbench.idempotent import kept_once
 KIND, REFUSED, SETTING = "oil_event", "oil_refused", "oil_setting"
 EVENTS = ("top_up", "reading", "filter", "discard", "fill", "acid", "colour")
 LOOKED_AT = {"acid": ("acid_n", 20.0), "colour": ("colour_n", 100.0)}
-"""Acid value [mg KOH/g] and colour on the kitchen's own scale: kept and shown, most that is accepted; no limit of theirs is in the catalog."""
+"""Acid value [mg KOH/g] and colour on the kitchen's own scale: kept and shown, most that is accepted; no
+limit of theirs is in the catalog.
+"""
 HOUSE_LIMIT_PCT, FRESH_PCT, CARTON_KG = 24.0, 4.0, 35 * LB
-"""House limit where no law is known, fresh oil, carton: common practice, no source; the kitchen's own words win."""
+"""House limit where no law is known, fresh oil, carton: common practice, no source; the kitchen's own words
+win.
+"""
 CARTONS = re.compile(r"(.*?)\s*(?:cartons?|jugs?|cajas?)", re.IGNORECASE)
 READING_SD_PCT, STRIP_SD_PCT = 1.5, 2.5
 """Error of a meter and of a strip: 1 to 2 points by published comparisons, a strip more (estimate)."""
@@ -65,7 +69,8 @@ def tell_oil(
 
     Parameters
     ----------
-    values : vat, what (top_up, reading, filter, discard, fill), amount as typed (``5 lb``, ``1 carton``, ``17.5``), after (the reading followed the top-up), who, how
+    values : vat, what (top_up, reading, filter, discard, fill), amount as typed (``5 lb``, ``1 carton``,
+        ``17.5``), after (the reading followed the top-up), who, how
 
     Raises
     ------
@@ -122,16 +127,22 @@ def _read(kitchen: Kitchen, values: Mapping[str, Any]) -> dict[str, Any]:
             )
         out["mass_kg"] = mass
     if what == "reading":
-        value = _plain(kitchen.site, fryer, text.removesuffix("%"), "polar compounds in per cent, such as 17.5")
+        value = _plain(
+            kitchen.site, fryer, text.removesuffix("%"), "polar compounds in per cent, such as 17.5"
+        )
         low, high = LIKELY_READING_PCT
         if not low <= value <= high:
-            raise InputError("amount", text, "0 to 60 % polar compounds; look at the meter again", where=fryer.name)
+            raise InputError(
+                "amount", text, "0 to 60 % polar compounds; look at the meter again", where=fryer.name
+            )
         out |= {"reading_pct": value, "peak": not values.get("after")}
     if what in LOOKED_AT:
         name, most = LOOKED_AT[what]
         value = _plain(kitchen.site, fryer, text, "a number from 0 to {most}", {"most": most})
         if not 0 <= value <= most:
-            raise InputError("amount", repr(text), "a number from 0 to {most}", where=fryer.name, values={"most": most})
+            raise InputError(
+                "amount", repr(text), "a number from 0 to {most}", where=fryer.name, values={"most": most}
+            )
         out[name] = value
     return out
 
@@ -154,14 +165,19 @@ def _mass(text: str, site: Site) -> float:
 
 
 def limit_of(store: Store) -> tuple[float, str]:
-    """The limit that holds here: the place's where one is chosen, tightened by the house where it says so; else the house limit."""
+    """The limit that holds here: the place's where one is chosen, tightened by the house where it says so;
+    else the house limit.
+    """
     chosen = store.current(SETTING)
-    payload: Mapping[str, Any] = chosen[-1].entry.payload if chosen else {"place": "us", "house_pct": HOUSE_LIMIT_PCT}
+    payload: Mapping[str, Any] = (
+        chosen[-1].entry.payload if chosen else {"place": "us", "house_pct": HOUSE_LIMIT_PCT}
+    )
     return oil_limit(payload["place"], float(payload["house_pct"]))
 
 
 def set_limit(store: Store, place: str, house_pct: float, who: str, reason: str) -> Recorded:
-    """Choose the place and a house limit; a looser house limit than before needs a name and a reason, and never passes the place's.
+    """Choose the place and a house limit; a looser house limit than before needs a name and a reason, and
+    never passes the place's.
 
     Raises
     ------
@@ -211,7 +227,9 @@ def _used(store: Store, since: dt.date) -> dict[dt.date, set[str]]:
     return used
 
 
-def _state(fryer: Fryer, events: list[Any], day: dt.date, used: Mapping[dt.date, set[str]], limit: tuple[float, str]) -> VatState:  # fmt: skip
+def _state(
+    fryer: Fryer, events: list[Any], day: dt.date, used: Mapping[dt.date, set[str]], limit: tuple[float, str]
+) -> VatState:
     first = dt.date.fromisoformat(events[0]["date"]) if events else day
     count = max(1, (day - first).days + 1)
     vats, fresh = _days(events, fryer, first, count), (_filled_on(events, day) - first).days
@@ -223,10 +241,19 @@ def _state(fryer: Fryer, events: list[Any], day: dt.date, used: Mapping[dt.date,
     share = float(min(recent.mean(), 0.95))
     readings = [e["reading_pct"] for e in events if e["what"] == "reading"]
     return VatState(
-        fryer=fryer, belief=belief, crossing=crossing(belief.mean[0], belief.cover[0], limit[0], share, FRESH_PCT), limit_pct=limit[0], limit_title=limit[1],
-        share_frac=share, readings_count=len(readings), age_days_count=count - 1 - (fresh if any(e["what"] in ("discard", "fill") for e in events) else 0), days_count=count,
-        top_up_kg=float(recent.mean()) * fryer.oil_mass_kg, last_reading_pct=readings[-1] if readings else None, events=tuple(events),
-    )  # fmt: skip
+        fryer=fryer,
+        belief=belief,
+        crossing=crossing(belief.mean[0], belief.cover[0], limit[0], share, FRESH_PCT),
+        limit_pct=limit[0],
+        limit_title=limit[1],
+        share_frac=share,
+        readings_count=len(readings),
+        age_days_count=count - 1 - (fresh if any(e["what"] in ("discard", "fill") for e in events) else 0),
+        days_count=count,
+        top_up_kg=float(recent.mean()) * fryer.oil_mass_kg,
+        last_reading_pct=readings[-1] if readings else None,
+        events=tuple(events),
+    )
 
 
 def _days(events: list[Any], fryer: Fryer, first: dt.date, count: int) -> Vats:
@@ -264,7 +291,14 @@ def _days(events: list[Any], fryer: Fryer, first: dt.date, count: int) -> Vats:
     )
 
 
-def vat_view(store: Store, kitchen: Kitchen, vat: str, today: dt.date | None = None, tr: Callable[[str], str] = str, states: Mapping[str, VatState] | None = None) -> dict[str, Any]:  # fmt: skip
+def vat_view(
+    store: Store,
+    kitchen: Kitchen,
+    vat: str,
+    today: dt.date | None = None,
+    tr: Callable[[str], str] = str,
+    states: Mapping[str, VatState] | None = None,
+) -> dict[str, Any]:
     """A vat's outlook in words and figures: keep or discard, by when, and what changes would buy."""
     day = today or business_time(usual_trade(kitchen), now())[0]
     fryer = kitchen.fryer(vat)
@@ -281,26 +315,46 @@ def vat_view(store: Store, kitchen: Kitchen, vat: str, today: dt.date | None = N
     elif state.readings_count < LEAST_READINGS:
         advice = "unknown"
         text = say(
-            "Unknown: fewer than four readings of this vat. By default figures the limit would be reached about {when}; read it.",
+            "Unknown: fewer than four readings of this vat. By default figures the limit would be reached"
+            " about {when}; read it.",
             {"when": _on(day, middle)},
             translate=tr,
         )
     elif state.crossing.never_frac > 0.5:
-        text = tr("Keep: at this top-up the oil settles below the limit. Taste, colour, smoke and foam still decide.")
+        text = tr(
+            "Keep: at this top-up the oil settles below the limit. Taste, colour, smoke and foam still"
+            " decide."
+        )
     else:
-        text = say("Keep: the limit is reached about {when}, most likely between {first} and {last}.", {
-            "when": _on(day, middle), "first": _on(day, low), "last": _on(day, high)}, translate=tr)  # fmt: skip
+        text = say(
+            "Keep: the limit is reached about {when}, most likely between {first} and {last}.",
+            {"when": _on(day, middle), "first": _on(day, low), "last": _on(day, high)},
+            translate=tr,
+        )
     ever = share_for_ever(state.limit_pct, max(growth, 0.0), FRESH_PCT, at_peak=True)
     return {
-        "vat": vat, "name": state.fryer.name, "advice": advice, "text": text, "level_pct": round(level, 1), "growth_pct": round(growth, 2),
-        "growth_sd_pct": round(float(np.sqrt(state.belief.cover[0, 1, 1])), 2), "limit_pct": state.limit_pct, "limit_title": tr(state.limit_title),
-        "days_n": [round(d, 1) for d in state.crossing.days_n], "tomorrow_frac": state.crossing.tomorrow_frac, "never_frac": state.crossing.never_frac,
-        "readings_count": state.readings_count, "default": state.readings_count < LEAST_READINGS, "age_days_count": state.age_days_count,
-        "top_up": show(state.top_up_kg, "kg", system), "for_ever": show(min(ever, 1.0) * state.fryer.oil_mass_kg, "kg", system) if ever < 1 else "",
+        "vat": vat,
+        "name": state.fryer.name,
+        "advice": advice,
+        "text": text,
+        "level_pct": round(level, 1),
+        "growth_pct": round(growth, 2),
+        "growth_sd_pct": round(float(np.sqrt(state.belief.cover[0, 1, 1])), 2),
+        "limit_pct": state.limit_pct,
+        "limit_title": tr(state.limit_title),
+        "days_n": [round(d, 1) for d in state.crossing.days_n],
+        "tomorrow_frac": state.crossing.tomorrow_frac,
+        "never_frac": state.crossing.never_frac,
+        "readings_count": state.readings_count,
+        "default": state.readings_count < LEAST_READINGS,
+        "age_days_count": state.age_days_count,
+        "top_up": show(state.top_up_kg, "kg", system),
+        "for_ever": show(min(ever, 1.0) * state.fryer.oil_mass_kg, "kg", system) if ever < 1 else "",
         "acid_n": next((e["acid_n"] for e in reversed(state.events) if e["what"] == "acid"), None),
         "colour_n": next((e["colour_n"] for e in reversed(state.events) if e["what"] == "colour"), None),
-        "last_reading_pct": state.last_reading_pct, "oil": state.fryer.oil,
-    }  # fmt: skip
+        "last_reading_pct": state.last_reading_pct,
+        "oil": state.fryer.oil,
+    }
 
 
 def _on(day: dt.date, days: float) -> str:

@@ -1,4 +1,5 @@
-"""Outside figures the engine is compared with: one row a figure, computed by one function. Used by tests and docs.
+"""Outside figures the engine is compared with: one row a figure, computed by one function. Used by tests and
+docs.
 
 Rows live in the TOML files beside this one. ``use`` says what a row may prove:
 ``untouched`` was never looked at while the model was built, ``developed`` was, ``tuned`` is a figure

@@ -27,11 +27,21 @@ def conduct(
 ) -> RawHistory:
     """Conduction alone: pressure so high that nothing boils, oil at a steady temperature."""
     body = piece(
-        a=a, n=n, conductivity_w_mk=k, density_kg_m3=1000.0, heat_capacity_j_kgk=k / alpha / 1000.0, start_temp_c=start,
-        still_h_w_m2k=h, cap_h_w_m2k=h, gain_h_j_kgk=0.0, film_kg_m2=0.0,
-    )  # fmt: skip
+        a=a,
+        n=n,
+        conductivity_w_mk=k,
+        density_kg_m3=1000.0,
+        heat_capacity_j_kgk=k / alpha / 1000.0,
+        start_temp_c=start,
+        still_h_w_m2k=h,
+        cap_h_w_m2k=h,
+        gain_h_j_kgk=0.0,
+        film_kg_m2=0.0,
+    )
     told = Prescribed(oil_temp_c=[(0.0, source)], pressure_pa=[(0.0, NO_BOILING_PA)])
-    return run(Cook(vat=vat(), pieces=[body], spans=[Span(duration_s=seconds, set_c=source)], prescribed=told), CLOSE)
+    return run(
+        Cook(vat=vat(), pieces=[body], spans=[Span(duration_s=seconds, set_c=source)], prescribed=told), CLOSE
+    )
 
 
 def _series(n: float, biot: float, fourier: float) -> RawHistory:
@@ -56,7 +66,9 @@ def heat_share(n: float, biot: float, fourier: float) -> float:
     return (mean - COLD_C) / (HOT_C - COLD_C)
 
 
-def egg(diameter_m: float, k: float, alpha: float, h: float, start: float, source: float, reaches: float) -> float:
+def egg(
+    diameter_m: float, k: float, alpha: float, h: float, start: float, source: float, reaches: float
+) -> float:
     """Seconds until the centre of a sphere reaches a temperature."""
     got = conduct(2.0, 0.5 * diameter_m, k, alpha, h, start, source, 1500.0)
     return float(np.interp(reaches, got.core_temp_c[:, 0], got.time_s))
@@ -76,11 +88,22 @@ def crust(oil_c: float, k: float, heat: float, water: float, h: float, seconds: 
     """A slab that starts at boiling and dries inward."""
     temp = boiling_temp_c(SEA_LEVEL_PA)
     body = piece(
-        a=0.05, n=0.0, start_temp_c=temp - 1e-4, film_kg_m2=0.0, still_h_w_m2k=h, cap_h_w_m2k=h, gain_h_j_kgk=0.0,
-        crust_conductivity_w_mk=k, crust_heat_j_m3k=heat, vapour_cp_j_kgk=0.0, water_kg_m3=water,
-    )  # fmt: skip
+        a=0.05,
+        n=0.0,
+        start_temp_c=temp - 1e-4,
+        film_kg_m2=0.0,
+        still_h_w_m2k=h,
+        cap_h_w_m2k=h,
+        gain_h_j_kgk=0.0,
+        crust_conductivity_w_mk=k,
+        crust_heat_j_m3k=heat,
+        vapour_cp_j_kgk=0.0,
+        water_kg_m3=water,
+    )
     told = Prescribed(oil_temp_c=[(0.0, oil_c)], pressure_pa=[(0.0, SEA_LEVEL_PA)])
-    return run(Cook(vat=vat(), pieces=[body], spans=[Span(duration_s=seconds, set_c=oil_c)], prescribed=told), CLOSE)
+    return run(
+        Cook(vat=vat(), pieces=[body], spans=[Span(duration_s=seconds, set_c=oil_c)], prescribed=told), CLOSE
+    )
 
 
 def front_number(stefan: float) -> float:
@@ -117,8 +140,12 @@ def wet_bulb() -> float:
     table = catalog.table("kinetics/surface.toml")
     transfer = table["air_w_m2k"] / table["air_transfer_j_m3k"]
     body = piece(a=0.004, n=0.0, start_temp_c=20.0, film_kg_m2=4.0, vapour_diffusivity_m2_s=1e-6)
-    room = vat(air_temp_c=25.0, air_vapour_kg_m3=0.010, air_transfer_m_s=transfer, air_h_w_m2k=table["air_w_m2k"])
-    got = run(Cook(vat=room, pieces=[body], spans=[Span(duration_s=3600.0, set_c=100.0, lid=Lid.REST)]), CLOSE)
+    room = vat(
+        air_temp_c=25.0, air_vapour_kg_m3=0.010, air_transfer_m_s=transfer, air_h_w_m2k=table["air_w_m2k"]
+    )
+    got = run(
+        Cook(vat=room, pieces=[body], spans=[Span(duration_s=3600.0, set_c=100.0, lid=Lid.REST)]), CLOSE
+    )
     return float(got.surface_temp_c[-1, 0])
 
 
@@ -167,25 +194,39 @@ def natural_convection(diameter_m: float, oil_c: float, surface_c: float) -> flo
     return float(still / (nusselt * k / diameter_m))
 
 
-def flat(food: str, a: float, n: float, oil: float, seconds: float, **changes) -> tuple[RawHistory, PieceClass]:
+def flat(
+    food: str, a: float, n: float, oil: float, seconds: float, **changes
+) -> tuple[RawHistory, PieceClass]:
     """One class of a bundled food, bare unless told, in oil at a steady temperature and pressure."""
     pressure, rest = changes.pop("pressure_pa", SEA_LEVEL_PA), changes.pop("rest_s", 0.0)
     m, table = properties.meat(catalog.compositions()[food]), catalog.table("kinetics/surface.toml")
     values = {
-        "name": food, "mass_kg": 0.1, "half_thickness_m": a, "shape_n": n, "start_temp_c": 4.0,
-        "density_kg_m3": m.density_kg_m3, "conductivity_w_mk": m.conductivity_w_mk,
-        "heat_capacity_j_kgk": m.heat_capacity_j_kgk, "water_kg_m3": 0.9 * m.water_frac * m.density_kg_m3,
-        "film_kg_m2": 0.1, "still_h_w_m2k": table["still_w_m2k"], "still_reference_k": table["still_reference_k"],
-        "gain_h_j_kgk": table["gain_j_kgk"], "cap_h_w_m2k": table["cap_w_m2k"], "lag_h_s": table["lag_s"],
-        "vapour_diffusivity_m2_s": table["vapour_diffusivity_m2_s"], **changes,
-    }  # fmt: skip
+        "name": food,
+        "mass_kg": 0.1,
+        "half_thickness_m": a,
+        "shape_n": n,
+        "start_temp_c": 4.0,
+        "density_kg_m3": m.density_kg_m3,
+        "conductivity_w_mk": m.conductivity_w_mk,
+        "heat_capacity_j_kgk": m.heat_capacity_j_kgk,
+        "water_kg_m3": 0.9 * m.water_frac * m.density_kg_m3,
+        "film_kg_m2": 0.1,
+        "still_h_w_m2k": table["still_w_m2k"],
+        "still_reference_k": table["still_reference_k"],
+        "gain_h_j_kgk": table["gain_j_kgk"],
+        "cap_h_w_m2k": table["cap_w_m2k"],
+        "lag_h_s": table["lag_s"],
+        "vapour_diffusivity_m2_s": table["vapour_diffusivity_m2_s"],
+        **changes,
+    }
     body = PieceClass(**values)
     told = Prescribed(oil_temp_c=[(0.0, oil)], pressure_pa=[(0.0, pressure)])
     spans = [Span(duration_s=seconds, set_c=oil)]
     if rest_s := rest:
         spans.append(Span(duration_s=rest_s, set_c=oil, lid=Lid.REST))
     room = vat(
-        air_vapour_kg_m3=table["air_vapour_kg_m3"], air_h_w_m2k=table["air_w_m2k"],
+        air_vapour_kg_m3=table["air_vapour_kg_m3"],
+        air_h_w_m2k=table["air_w_m2k"],
         air_transfer_m_s=table["air_w_m2k"] / table["air_transfer_j_m3k"],
-    )  # fmt: skip
+    )
     return run(Cook(vat=room, pieces=[body], spans=spans, prescribed=told), CLOSE), body

@@ -109,7 +109,7 @@ def minutes(program: str, cut: str, core_c: float, altitude_m: float = 0.0) -> f
     return float(np.interp(core_c, piece(history, cut).core_c, history.time_s)) / 60.0
 
 
-# --- USDA pairs: eight floured pieces, one basket, lifted in the middle of the trade's 12 to 18 min -------------------
+# USDA pairs: eight floured pieces, one basket, lifted in the middle of the trade's 12 to 18 min
 
 USDA_LIFT_S = 900.0
 
@@ -155,7 +155,7 @@ def fat_left(cut: str) -> float:
     return fat / raw
 
 
-# --- trade ------------------------------------------------------------------------------------------------------------
+# trade
 
 
 def full_pressure_minutes() -> float:
@@ -186,7 +186,7 @@ def idle_w(oil_c: float) -> float:
     return fryer.loss_w_k * (oil_c - 25.0)
 
 
-# --- heat -------------------------------------------------------------------------------------------------------------
+# heat
 
 
 @cache
@@ -208,7 +208,9 @@ def heat_identity() -> float:
 
 
 def _by_hand(plan: FryPlan, kind: PieceKind, raw: RawHistory, lane: int) -> float:
-    """Water lost is brought to 100 degC and boiled (4.19 and 2257 kJ/kg); the rest warms at printed heat capacities."""
+    """Water lost is brought to 100 degC and boiled (4.19 and 2257 kJ/kg); the rest warms at printed heat
+    capacities.
+    """
     body = piece_class(plan, kind)
     area, start = body.area_m2, plan.product.start_temp_c
     lost = float(raw.evaporated_kg_m2[-1, lane]) * area
@@ -219,7 +221,10 @@ def _by_hand(plan: FryPlan, kind: PieceKind, raw: RawHistory, lane: int) -> floa
     dry = 1.0 - (1.0 - crust / a) ** (n + 1.0)
     edge = 0.5 * (100.0 + float(raw.surface_temp_c[-1, lane]))
     mean = (1.0 - dry) * core + dry * edge
-    edible, bone = kind.class_mass_kg * (1.0 - kind.cut.bone_mass_frac), kind.class_mass_kg * kind.cut.bone_mass_frac
+    edible, bone = (
+        kind.class_mass_kg * (1.0 - kind.cut.bone_mass_frac),
+        kind.class_mass_kg * kind.cut.bone_mass_frac,
+    )
     warm = (edible * 3450.0 - (lost - film) * 4190.0 + bone * 2.4e6 / 1300.0) * (mean - start)
     return lost * (4190.0 * (100.0 - start) + 2257e3) + warm + solids * 1600.0 * (edge - start)
 

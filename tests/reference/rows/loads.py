@@ -107,7 +107,9 @@ class Load:
 def load(heads: float, heater_kw: float, lid: str = "open") -> Load:
     """A load of so many heads in a vat with so much heat into the oil."""
     text = KITCHEN.replace("LID", lid).replace("HEATER", f"{heater_kw:.2f}")
-    text = text.replace("VALVES", VALVES if lid == "pressure" else "") + (CLOSED if lid == "pressure" else OPEN)
+    text = text.replace("VALVES", VALVES if lid == "pressure" else "") + (
+        CLOSED if lid == "pressure" else OPEN
+    )
     kitchen = parse_kitchen(text)
     plan = make_plan(kitchen, kitchen.program("fry"), units_count=heads)
     return Load(plan, simulate(plan, CLOSE), run(question(plan), CLOSE))
@@ -121,13 +123,17 @@ RISE_K, BOILS_J_KG = 100.0 - 3.3, 2257e3 + 4190.0 * 96.7  # steam tables
 
 
 def most_heat_j_m2(seconds: float, plan: FryPlan) -> float:
-    """The most a square metre can take up: the meat's face at boiling from the drop on, coat warmed and boiled dry."""
+    """The most a square metre can take up: the meat's face at boiling from the drop on, coat warmed and
+    boiled dry.
+    """
     meat = 2.0 * CONDUCTIVITY * RISE_K * math.sqrt(seconds / (math.pi * DIFFUSIVITY))
     coat = plan.coating.film_kg_m2 * BOILS_J_KG + solids_kg_m2(plan.coating) * 1600.0 * RISE_K
     return meat + coat
 
 
 def slab_heat_j_m2(ratio_left: float) -> float:
-    """Heat a 3 mm breast slab must have taken up a face when so much of its water is left and it stands at boiling."""
+    """Heat a 3 mm breast slab must have taken up a face when so much of its water is left and it stands at
+    boiling.
+    """
     mass = 1063.0 * 0.0015  # light meat, kg/m2
     return mass * 3600.0 * RISE_K + mass * 0.739 * (1.0 - ratio_left) * 2257e3

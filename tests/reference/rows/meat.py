@@ -23,9 +23,11 @@ def drip(kind: str) -> dict[str, float]:
     table = catalog.table("kinetics/drip.toml")
     row = table[kind]
     return {
-        "drip_frac": row["most_frac"] / EVAPORABLE, "drip_mid_c": row["mid_c"], "drip_steep_per_k": row["steep_per_k"],
+        "drip_frac": row["most_frac"] / EVAPORABLE,
+        "drip_mid_c": row["mid_c"],
+        "drip_steep_per_k": row["steep_per_k"],
         "drip_lag_s": table["lag_s"],
-    }  # fmt: skip
+    }
 
 
 def coat(key: str) -> dict[str, float]:
@@ -33,22 +35,34 @@ def coat(key: str) -> dict[str, float]:
     what, table = catalog.coatings()[key], catalog.table("kinetics/coat.toml")
     solids = solids_kg_m2(what)
     return {
-        "film_kg_m2": what.film_kg_m2, "coat_thickness_m": solids / table["solids_density_kg_m3"],
-        "coat_conductivity_w_mk": what.crust_conductivity_w_mk, "coat_heat_j_m2k": solids * table["solids_heat_j_kgk"],
+        "film_kg_m2": what.film_kg_m2,
+        "coat_thickness_m": solids / table["solids_density_kg_m3"],
+        "coat_conductivity_w_mk": what.crust_conductivity_w_mk,
+        "coat_heat_j_m2k": solids * table["solids_heat_j_kgk"],
         "coat_wet_conductivity_w_mk": table["wet_conductivity_w_mk"],
-        "crust_conductivity_w_mk": what.crust_conductivity_w_mk, "crust_heat_j_m3k": what.crust_heat_j_m3k,
-    }  # fmt: skip
+        "crust_conductivity_w_mk": what.crust_conductivity_w_mk,
+        "crust_heat_j_m3k": what.crust_heat_j_m3k,
+    }
 
 
-# --- drip ---------------------------------------------------------------------------------------------------------
+# drip
 
 
 def _held(food: str, kind: str, temp_c: float, seconds: float, start: float) -> float:
     """Water let go in liquid of one temperature, of the food's own water; nothing may evaporate."""
     got, body = flat(
-        food, 0.012, 0.3, temp_c, seconds, start_temp_c=start, still_h_w_m2k=400.0, film_kg_m2=0.0,
-        still_reference_k=0.0, gain_h_j_kgk=0.0, **drip(kind),
-    )  # fmt: skip
+        food,
+        0.012,
+        0.3,
+        temp_c,
+        seconds,
+        start_temp_c=start,
+        still_h_w_m2k=400.0,
+        film_kg_m2=0.0,
+        still_reference_k=0.0,
+        gain_h_j_kgk=0.0,
+        **drip(kind),
+    )
     whole = body.water_kg_m3 / EVAPORABLE * body.half_thickness_m / (body.shape_n + 1.0)
     assert got.evaporated_kg_m2[-1, 0] < 1e-9
     return float(got.film_kg_m2[-1, 0]) / whole
@@ -88,17 +102,31 @@ def fillet_loss_pct(half_thickness_m: float, oven_c: float, core_c: float) -> fl
 def _warmed(a: float, n: float, source_c: float, core_c: float, kind: str) -> float:
     def bath(seconds: float, rest_s: float) -> tuple[RawHistory, PieceClass]:
         return flat(
-            "chicken_breast_meat", a, n, source_c, seconds, rest_s=rest_s, still_h_w_m2k=100.0, film_kg_m2=0.0,
-            still_reference_k=0.0, gain_h_j_kgk=0.0, vapour_diffusivity_m2_s=0.0, **drip(kind),
-        )  # fmt: skip
+            "chicken_breast_meat",
+            a,
+            n,
+            source_c,
+            seconds,
+            rest_s=rest_s,
+            still_h_w_m2k=100.0,
+            film_kg_m2=0.0,
+            still_reference_k=0.0,
+            gain_h_j_kgk=0.0,
+            vapour_diffusivity_m2_s=0.0,
+            **drip(kind),
+        )
 
     first, _ = bath(7200.0, 0.0)
     got, body = bath(float(np.interp(core_c, first.core_temp_c[:, 0], first.time_s)), 1200.0)
     assert got.evaporated_kg_m2[-1, 0] < 1e-9
-    return 100.0 * float(got.film_kg_m2[-1, 0]) / (body.density_kg_m3 * body.half_thickness_m / (body.shape_n + 1.0))
+    return (
+        100.0
+        * float(got.film_kg_m2[-1, 0])
+        / (body.density_kg_m3 * body.half_thickness_m / (body.shape_n + 1.0))
+    )
 
 
-# --- slabs and potato ----------------------------------------------------------------------------------------------
+# slabs and potato
 
 
 @cache
@@ -140,15 +168,22 @@ def potato_plateau_c() -> float:
     return float(_potato(170.0, 0.004, 420.0).core_temp_c[-1, 0])
 
 
-# --- nuggets and patties -------------------------------------------------------------------------------------------
+# nuggets and patties
 
 
 @cache
 def _nugget(oil_c: float, gauge_psi: float) -> RawHistory:
     return flat(
-        "chicken_breast_meat", 0.00635, 0.3, oil_c, 240.0, start_temp_c=20.0,
-        pressure_pa=SEA_LEVEL_PA + gauge_psi * PSI, **drip("formed"), **coat("dredge"),
-    )[0]  # fmt: skip
+        "chicken_breast_meat",
+        0.00635,
+        0.3,
+        oil_c,
+        240.0,
+        start_temp_c=20.0,
+        pressure_pa=SEA_LEVEL_PA + gauge_psi * PSI,
+        **drip("formed"),
+        **coat("dredge"),
+    )[0]
 
 
 def nugget_passes_100c() -> float:
@@ -243,14 +278,25 @@ def carry_over_spread_k() -> float:
     return max(abs(_carry_over(oil, core) - 11.1) for oil, core in CARRY_OVER)
 
 
-# --- meatball ------------------------------------------------------------------------------------------------------
+# meatball
 
 
 def meatball_logs(minutes: float, start_c: float) -> float:
     """Decimal reductions of Salmonella at the centre of a 25 g meatball, boiled and then left in room air."""
     radius = (3 * 0.025 / (4 * np.pi * 1060.0)) ** (1 / 3)
     got, _ = flat(
-        "chicken_breast_meat", float(radius), 2.0, 99.9, 60.0 * minutes, rest_s=900.0, start_temp_c=start_c, film_kg_m2=0.0,
-        still_h_w_m2k=1500.0, cap_h_w_m2k=1500.0, still_reference_k=0.0, gain_h_j_kgk=0.0, **drip("formed"),
-    )  # fmt: skip
+        "chicken_breast_meat",
+        float(radius),
+        2.0,
+        99.9,
+        60.0 * minutes,
+        rest_s=900.0,
+        start_temp_c=start_c,
+        film_kg_m2=0.0,
+        still_h_w_m2k=1500.0,
+        cap_h_w_m2k=1500.0,
+        still_reference_k=0.0,
+        gain_h_j_kgk=0.0,
+        **drip("formed"),
+    )
     return min(salmonella_log(got.time_s, got.core_temp_c[:, 0]), 99.0)

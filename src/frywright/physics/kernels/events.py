@@ -55,7 +55,11 @@ def accept(given, live, k):
         if work[SPENT, i] == 0.0 and after < floor * (1.0 - FLOOR_TOLERANCE) and control[STEP, k] > 1e-4:
             return shorter(control, k, (before - floor) / (before - after))
         water = lane[WATER_START, i]
-        if work[SPENT, i] == 1.0 and scalar[0, EVAPORATED, i] > water * (1.0 + DRY_SHARE) and control[STEP, k] > 1e-4:
+        if (
+            work[SPENT, i] == 1.0
+            and scalar[0, EVAPORATED, i] > water * (1.0 + DRY_SHARE)
+            and control[STEP, k] > 1e-4
+        ):
             left = water - scalar[1, EVAPORATED, i]
             return shorter(control, k, left / (scalar[0, EVAPORATED, i] - scalar[1, EVAPORATED, i]))
     if cook[OIL_TABLE, k] == 0.0 and cook[BAND, k] == 0.0:

@@ -147,7 +147,9 @@ def solve_pressure(lane, cook, control, state, work, cells, k, n_core):
         density = (steam / GAS_STEAM_J_KGK + air / GAS_AIR_J_KGK) / kelvin_gas
         mean_gas = p / (density * kelvin_gas)
         out, d_out = outflow(cook, k, p, density, vent_open)
-        drawn, d_drawn = orifice(cook[BREATHER_AREA, k], atmosphere / (GAS_AIR_J_KGK * kelvin_gas), atmosphere - p)
+        drawn, d_drawn = orifice(
+            cook[BREATHER_AREA, k], atmosphere / (GAS_AIR_J_KGK * kelvin_gas), atmosphere - p
+        )
         lost, d_lost, lid = condense(cook, control, state, k, steam)
         state[0, LID_TEMP, k] = lid
         kelvin = boiling + KELVIN
@@ -167,7 +169,9 @@ def solve_pressure(lane, cook, control, state, work, cells, k, n_core):
         p = trial
         if moved < 0.05:
             break
-    air_hist = control[CG_OLD, k] * state[1, AIR_PRESSURE, k] + control[CG_OLDER, k] * state[2, AIR_PRESSURE, k]
+    air_hist = (
+        control[CG_OLD, k] * state[1, AIR_PRESSURE, k] + control[CG_OLDER, k] * state[2, AIR_PRESSURE, k]
+    )
     drawn, _ = orifice(cook[BREATHER_AREA, k], atmosphere / (GAS_AIR_J_KGK * kelvin_gas), atmosphere - p)
     inflow = GAS_AIR_J_KGK * drawn / store
     swept = out / (density * cook[HEAD_VOLUME, k])

@@ -25,7 +25,15 @@ def router(context: Context) -> APIRouter:
 
 
 def _cookie(response: Response, request: Request, name: str, value: str, age_s: int | None = None) -> None:
-    response.set_cookie(name, value, httponly=True, samesite="strict", secure=request.url.scheme == "https", max_age=age_s, path="/")  # fmt: skip
+    response.set_cookie(
+        name,
+        value,
+        httponly=True,
+        samesite="strict",
+        secure=request.url.scheme == "https",
+        max_age=age_s,
+        path="/",
+    )
 
 
 def _place(request: Request) -> str:
@@ -36,7 +44,16 @@ def _place(request: Request) -> str:
 def _add_sign_in(routes: APIRouter, context: Context, tries: people.Tries) -> None:
     def shown(request: Request, problem: str = "", status: int = 200, typed: Any = None) -> Response:
         shared = Accounts(context.store).device(request.cookies.get(DEVICE_COOKIE, "")) is not None
-        return context.render(request, "sign_in.html", status, room="", problem=problem, typed=typed or {}, shared=shared, next=_inside(request.query_params.get("next", "/")))  # fmt: skip
+        return context.render(
+            request,
+            "sign_in.html",
+            status,
+            room="",
+            problem=problem,
+            typed=typed or {},
+            shared=shared,
+            next=_inside(request.query_params.get("next", "/")),
+        )
 
     @routes.get("/sign-in")
     def page(request: Request) -> Response:
@@ -47,9 +64,14 @@ def _add_sign_in(routes: APIRouter, context: Context, tries: people.Tries) -> No
         form = {k: str(v) for k, v in (await request.form()).items()}
         try:
             token = people.sign_in(
-                context.store, form.get("name", "")[:80], form.get("secret", "")[:200], _place(request), tries,
-                device_token=request.cookies.get(DEVICE_COOKIE, ""), old=request.cookies.get(SESSION_COOKIE, ""),
-            )  # fmt: skip
+                context.store,
+                form.get("name", "")[:80],
+                form.get("secret", "")[:200],
+                _place(request),
+                tries,
+                device_token=request.cookies.get(DEVICE_COOKIE, ""),
+                old=request.cookies.get(SESSION_COOKIE, ""),
+            )
         except InputError as error:
             return shown(request, context.explain(request, error), 422, {"name": form.get("name", "")})
         back = RedirectResponse(_inside(form.get("next", "/")), 303)
@@ -65,7 +87,9 @@ def _add_sign_in(routes: APIRouter, context: Context, tries: people.Tries) -> No
 
     @routes.get("/first-owner")
     def first(request: Request) -> Response:
-        return context.render(request, "first_owner.html", room="", problem="", typed={}, taken=Accounts(context.store).any())  # fmt: skip
+        return context.render(
+            request, "first_owner.html", room="", problem="", typed={}, taken=Accounts(context.store).any()
+        )
 
     @routes.post("/first-owner")
     async def make_first(request: Request) -> Response:
@@ -75,9 +99,19 @@ def _add_sign_in(routes: APIRouter, context: Context, tries: people.Tries) -> No
         if request.state.who is None:
             raise AccessError("The first owner is made at the machine itself.")
         try:
-            people.add_account(context.store, form.get("name", ""), "owner", form.get("password", ""), form.get("pin", ""))  # fmt: skip
+            people.add_account(
+                context.store, form.get("name", ""), "owner", form.get("password", ""), form.get("pin", "")
+            )
         except InputError as error:
-            return context.render(request, "first_owner.html", 422, room="", problem=context.explain(request, error), typed={"name": form.get("name", "")}, taken=False)  # fmt: skip
+            return context.render(
+                request,
+                "first_owner.html",
+                422,
+                room="",
+                problem=context.explain(request, error),
+                typed={"name": form.get("name", "")},
+                taken=False,
+            )
         return RedirectResponse("/sign-in?next=/records/people", 303)
 
 
@@ -87,12 +121,24 @@ def _inside(path: str) -> str:
 
 
 def _add_owner(routes: APIRouter, context: Context) -> None:
-    def shown(request: Request, problem: str = "", status: int = 200, typed: Any = None, token: str = "") -> Response:
+    def shown(
+        request: Request, problem: str = "", status: int = 200, typed: Any = None, token: str = ""
+    ) -> Response:
         accounts = Accounts(context.store)
         return context.render(
-            request, "accounts.html", status, room="records", part="people", kitchen=remembered_kitchen(context.store), accounts=accounts.accounts(), devices=accounts.devices(),
-            roles=people.ROLES, problem=problem, typed=typed or {}, token=token,
-        )  # fmt: skip
+            request,
+            "accounts.html",
+            status,
+            room="records",
+            part="people",
+            kitchen=remembered_kitchen(context.store),
+            accounts=accounts.accounts(),
+            devices=accounts.devices(),
+            roles=people.ROLES,
+            problem=problem,
+            typed=typed or {},
+            token=token,
+        )
 
     @routes.get("/records/people")
     def page(request: Request) -> Response:
@@ -114,20 +160,44 @@ def _add_owner(routes: APIRouter, context: Context) -> None:
 
     @routes.post("/records/people/account")
     async def add(request: Request) -> Response:
-        return await done(request, lambda f, by: people.add_account(context.store, f.get("name", ""), f.get("role", ""), f.get("password", ""), f.get("pin", ""), by))  # fmt: skip
+        return await done(
+            request,
+            lambda f, by: people.add_account(
+                context.store,
+                f.get("name", ""),
+                f.get("role", ""),
+                f.get("password", ""),
+                f.get("pin", ""),
+                by,
+            ),
+        )
 
     @routes.post("/records/people/change")
     async def change(request: Request) -> Response:
         def do(f: dict[str, str], by: str) -> Any:
             active = {"": None, "yes": True, "no": False}.get(f.get("active", ""))
-            return people.change_account(context.store, f.get("name", ""), by, f.get("reason", ""), role=f.get("role", ""), password=f.get("password", ""), pin=f.get("pin", ""), active=active)  # fmt: skip
+            return people.change_account(
+                context.store,
+                f.get("name", ""),
+                by,
+                f.get("reason", ""),
+                role=f.get("role", ""),
+                password=f.get("password", ""),
+                pin=f.get("pin", ""),
+                active=active,
+            )
 
         return await done(request, do)
 
     @routes.post("/records/people/device")
     async def device(request: Request) -> Response:
-        return await done(request, lambda f, by: people.add_device(context.store, f.get("name", ""), f.get("role", ""), by))  # fmt: skip
+        return await done(
+            request, lambda f, by: people.add_device(context.store, f.get("name", ""), f.get("role", ""), by)
+        )
 
     @routes.post("/records/people/revoke")
     async def revoke(request: Request) -> Response:
-        return await done(request, lambda f, by: people.revoke_device(context.store, f.get("name", ""), by, f.get("reason", "")))  # fmt: skip
+        return await done(
+            request,
+            lambda f, by: people.revoke_device(context.store, f.get("name", ""), by, f.get("reason", "")),
+        )

@@ -1,4 +1,5 @@
-"""The interface for programs, version 1: JSON in and out, described by OpenAPI, a token for each device, writes that may be sent again.
+"""The interface for programs, version 1: JSON in and out, described by OpenAPI, a token for each device,
+writes that may be sent again.
 
 Every write takes an ``Idempotency-Key``; the same key again gives the first answer and writes nothing.
 """
@@ -24,7 +25,16 @@ from frywright.workbench.readbacks import tell_readback
 from frywright.workbench.upkeep import care_rows
 
 MOST = 500
-Key = Annotated[str, Header(alias="Idempotency-Key", min_length=1, max_length=80, pattern=r"^[\x21-\x7e]+$", description="Unique to this write; sending it again writes nothing.")]  # fmt: skip
+Key = Annotated[
+    str,
+    Header(
+        alias="Idempotency-Key",
+        min_length=1,
+        max_length=80,
+        pattern=r"^[\x21-\x7e]+$",
+        description="Unique to this write; sending it again writes nothing.",
+    ),
+]
 Text = Annotated[str, Field(max_length=200)]
 
 
@@ -62,7 +72,9 @@ class ReadBackIn(_Body):
     program: Text
     slot: int = Field(default=1, ge=1, le=1000)
     values: list[Text] = Field(max_length=100)
-    settings: dict[Text, Text] = Field(default_factory=dict, max_length=30, description="scale, clock, lid1, lid2 …")
+    settings: dict[Text, Text] = Field(
+        default_factory=dict, max_length=30, description="scale, clock, lid1, lid2 …"
+    )
     read_by: Text
     checked_by: Text
 
@@ -101,9 +113,16 @@ def router(context: Context) -> APIRouter:
 def _entry(item: Recorded) -> EntryOut:
     entry = item.entry
     return EntryOut(
-        number=item.number, kind=entry.kind, happened_at=stamp(entry.happened_at), recorded_at=stamp(item.recorded_at), author=entry.author, payload=dict(entry.payload),
-        replaces=entry.replaces, versions=dict(entry.versions), hash=item.hash,
-    )  # fmt: skip
+        number=item.number,
+        kind=entry.kind,
+        happened_at=stamp(entry.happened_at),
+        recorded_at=stamp(item.recorded_at),
+        author=entry.author,
+        payload=dict(entry.payload),
+        replaces=entry.replaces,
+        versions=dict(entry.versions),
+        hash=item.hash,
+    )
 
 
 def _add_reads(routes: APIRouter, context: Context) -> None:
@@ -114,8 +133,10 @@ def _add_reads(routes: APIRouter, context: Context) -> None:
 
     @routes.get("/entries")
     def entries(
-        kind: Annotated[str, Query(max_length=60)] = "", after: Annotated[int, Query(ge=0, le=2**53)] = 0, limit: Annotated[int, Query(ge=1, le=MOST)] = 100,
-    ) -> list[EntryOut]:  # fmt: skip
+        kind: Annotated[str, Query(max_length=60)] = "",
+        after: Annotated[int, Query(ge=0, le=2**53)] = 0,
+        limit: Annotated[int, Query(ge=1, le=MOST)] = 100,
+    ) -> list[EntryOut]:
         """Entries in order, from after a number on; ask again from the last one for more."""
         return [_entry(item) for item in islice(context.store.entries(kind or None, after=after), limit)]
 
@@ -124,18 +145,24 @@ def _add_reads(routes: APIRouter, context: Context) -> None:
         """One entry."""
         item = context.store.entry(number)
         if item is None:
-            raise InputError("entry", number, "a number up to {last}", values={"last": context.store.last().number})
+            raise InputError(
+                "entry", number, "a number up to {last}", values={"last": context.store.last().number}
+            )
         return _entry(item)
 
     @routes.get("/chain")
     def chain() -> dict[str, Any]:
-        """The newest entry and its hash: keep it elsewhere, and nobody can shorten or rewrite the chain unseen."""
+        """The newest entry and its hash: keep it elsewhere, and nobody can shorten or rewrite the chain
+        unseen.
+        """
         end = context.store.last()
         return {"number": end.number, "hash": end.hash}
 
     @routes.get("/programs")
     def programs() -> list[dict[str, Any]]:
-        """Every program, its version, what its fryer is known to hold, what is predicted and what is proven of it."""
+        """Every program, its version, what its fryer is known to hold, what is predicted and what is proven
+        of it.
+        """
         return program_rows(context.store, remembered_kitchen(context.store))
 
     @routes.get("/oil")
@@ -154,12 +181,16 @@ def _add_reads(routes: APIRouter, context: Context) -> None:
     def open_cases(limit: Annotated[int, Query(ge=1, le=MOST)] = 100) -> list[dict[str, Any]]:
         """Corrective actions, newest first."""
         kitchen = remembered_kitchen(context.store)
-        return [corrective.case_view(context.store, kitchen, c) for c in corrective.cases(context.store)[:limit]]
+        return [
+            corrective.case_view(context.store, kitchen, c) for c in corrective.cases(context.store)[:limit]
+        ]
 
 
 def _when(moment: dt.datetime | None) -> dt.datetime | None:
     if moment is not None and moment.tzinfo is None:
-        raise InputError("happened_at", moment.isoformat(), "a time with its zone, such as 2026-11-25T18:40:00-07:00")
+        raise InputError(
+            "happened_at", moment.isoformat(), "a time with its zone, such as 2026-11-25T18:40:00-07:00"
+        )
     if moment is not None and not 2000 <= moment.year <= 2100:
         raise InputError("happened_at", moment.isoformat(), "a time between 2000 and 2100")
     return moment
@@ -169,10 +200,19 @@ def _add_writes(routes: APIRouter, context: Context) -> None:
     @routes.post("/readings")
     def reading(body: ReadingIn, key: Key) -> Written:
         """Keep a probe reading; below the limit a case opens."""
-        told = {"fryer": body.fryer, "product": body.product, "temp": f"{body.temp_c} C", "thermometer": body.thermometer, "pieces": str(body.pieces), "who": body.who}  # fmt: skip
+        told = {
+            "fryer": body.fryer,
+            "product": body.product,
+            "temp": f"{body.temp_c} C",
+            "thermometer": body.thermometer,
+            "pieces": str(body.pieces),
+            "who": body.who,
+        }
 
         def write() -> dict[str, Any]:
-            kept, case = corrective.tell_probe(context.store, remembered_kitchen(context.store), told, _when(body.happened_at))  # fmt: skip
+            kept, case = corrective.tell_probe(
+                context.store, remembered_kitchen(context.store), told, _when(body.happened_at)
+            )
             return {"number": kept.number, "case": case.number if case else None}
 
         answer, new = once(context.store, "readings", key, body.model_dump(mode="json"), write)
@@ -184,7 +224,9 @@ def _add_writes(routes: APIRouter, context: Context) -> None:
         told = {**body.model_dump(exclude={"happened_at", "after"}), "after": "1" if body.after else ""}
 
         def write() -> dict[str, Any]:
-            kept, _ = oil.tell_oil(context.store, remembered_kitchen(context.store), told, at=_when(body.happened_at))
+            kept, _ = oil.tell_oil(
+                context.store, remembered_kitchen(context.store), told, at=_when(body.happened_at)
+            )
             return {"number": kept.number}
 
         answer, new = once(context.store, "oil", key, body.model_dump(mode="json"), write)
@@ -195,7 +237,15 @@ def _add_writes(routes: APIRouter, context: Context) -> None:
         """Keep a read-back and compare it with the card."""
 
         def write() -> dict[str, Any]:
-            kept, matches = tell_readback(context.store, remembered_kitchen(context.store), body.program, body.slot, body.values, (body.read_by, body.checked_by), body.settings)  # fmt: skip
+            kept, matches = tell_readback(
+                context.store,
+                remembered_kitchen(context.store),
+                body.program,
+                body.slot,
+                body.values,
+                (body.read_by, body.checked_by),
+                body.settings,
+            )
             return {"number": kept.number, "matches": matches}
 
         answer, new = once(context.store, "read-backs", key, body.model_dump(mode="json"), write)

@@ -30,31 +30,61 @@ def _add_paper(routes: APIRouter, context: Context) -> None:
     def paper(request: Request, key: str) -> Response:
         language, asked = context.language(request), request.query_params
         try:
-            gal, oz_gal, litres, g_l = (float(str(asked.get(name, "0") or 0).replace(",", ".")) for name in ("water_gal", "oz_gal", "water_l", "g_l"))  # fmt: skip
+            gal, oz_gal, litres, g_l = (
+                float(str(asked.get(name, "0") or 0).replace(",", "."))
+                for name in ("water_gal", "oz_gal", "water_l", "g_l")
+            )
         except ValueError as error:
             raise InputError("water and rate", "not numbers", "numbers") from error
         water, rate = gal * GALLON or litres / 1000.0, oz_gal or g_l / OZ_GAL_G_L
         data = procedures.procedure_pdf(
-            context.store, remembered_kitchen(context.store), key, language, translator(language), water_m3=water, label_oz_gal=rate,
-        )  # fmt: skip
+            context.store,
+            remembered_kitchen(context.store),
+            key,
+            language,
+            translator(language),
+            water_m3=water,
+            label_oz_gal=rate,
+        )
         return Response(data, media_type="application/pdf")
 
     @routes.get("/care/card/{key}.json")
     def as_json(request: Request, key: str) -> Response:
-        return JSONResponse({"ok": True, **procedures.card_view(context.store, key, context.language(request))})
+        return JSONResponse(
+            {"ok": True, **procedures.card_view(context.store, key, context.language(request))}
+        )
 
 
 def _add_forms(routes: APIRouter, context: Context) -> None:
-    def shown(request: Request, key: str, problem: str = "", status: int = 200, typed: Any = None) -> Response:
-        kitchen, view = remembered_kitchen(context.store), procedures.card_view(context.store, key, context.language(request))  # fmt: skip
-        return context.render(request, "card.html", status, room="care", part="oil", kitchen=kitchen, view=view, problem=problem, typed=typed or {})  # fmt: skip
+    def shown(
+        request: Request, key: str, problem: str = "", status: int = 200, typed: Any = None
+    ) -> Response:
+        kitchen, view = (
+            remembered_kitchen(context.store),
+            procedures.card_view(context.store, key, context.language(request)),
+        )
+        return context.render(
+            request,
+            "card.html",
+            status,
+            room="care",
+            part="oil",
+            kitchen=kitchen,
+            view=view,
+            problem=problem,
+            typed=typed or {},
+        )
 
-    async def posted(request: Request, key: str, form_name: str, do: Callable[[dict[str, str], BinaryIO | None], Any]) -> Response:  # fmt: skip
+    async def posted(
+        request: Request, key: str, form_name: str, do: Callable[[dict[str, str], BinaryIO | None], Any]
+    ) -> Response:
         async with request.form() as form:
             texts = {k: v for k, v in form.items() if isinstance(v, str)}
             texts |= {"key": key, "language": context.language(request), "form": form_name}
             photo = form.get("photo")
-            stream = photo.file if photo is not None and not isinstance(photo, str) and photo.filename else None
+            stream = (
+                photo.file if photo is not None and not isinstance(photo, str) and photo.filename else None
+            )
             try:
                 do(texts, stream)
             except FrywrightError as error:
@@ -67,8 +97,17 @@ def _add_forms(routes: APIRouter, context: Context) -> None:
 
     @routes.post("/care/card/{key}/save")
     async def save(request: Request, key: str) -> Response:
-        return await posted(request, key, "save", lambda texts, photo: procedures.save_card(context.store, texts, photo))  # fmt: skip
+        return await posted(
+            request, key, "save", lambda texts, photo: procedures.save_card(context.store, texts, photo)
+        )
 
     @routes.post("/care/card/{key}/sign")
     async def sign(request: Request, key: str) -> Response:
-        return await posted(request, key, "sign", lambda texts, photo: procedures.sign_card(context.store, remembered_kitchen(context.store), texts, photo))  # fmt: skip
+        return await posted(
+            request,
+            key,
+            "sign",
+            lambda texts, photo: procedures.sign_card(
+                context.store, remembered_kitchen(context.store), texts, photo
+            ),
+        )

@@ -31,20 +31,47 @@ def router(context: Context) -> APIRouter:
     return routes
 
 
-def _shown(context: Context, request: Request, problem: str = "", status: int = 200, typed: Any = None) -> Response:
+def _shown(
+    context: Context, request: Request, problem: str = "", status: int = 200, typed: Any = None
+) -> Response:
     kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
     states = oil.vat_states(context.store, kitchen)
     vats = [v | {"fill": money.fill_view(kitchen, v["vat"], tr)} for v in _vats(context, kitchen, states, tr)]
     recent = [
-        {**e.entry.payload, "number": e.number} for _, e in zip(range(12), context.store.entries(oil.KIND, newest_first=True), strict=False)
-    ]  # fmt: skip
+        {**e.entry.payload, "number": e.number}
+        for _, e in zip(range(12), context.store.entries(oil.KIND, newest_first=True), strict=False)
+    ]
     limit, title = oil.limit_of(context.store)
     places = catalog.table("standards/oil_limits.toml")["limit"]
     return context.render(
-        request, "care.html", status, room="care", part="oil", vats=vats, recent=recent, problem=problem, typed=typed or {}, kitchen=kitchen, fresh=lambda: uuid.uuid4().hex,
-        limit=limit, limit_title=title, rotation=money.rotation_view(kitchen, states, tr), bill=_bill(context, kitchen, request, tr), places=places, held={k: e.entry.payload for k, e in machines.stopped(context.store).items()}, reasons=machines.REASONS,
-        cards=[(key, catalog.table(f"procedures/{key}.toml")["title_es" if context.language(request) == "es" else "title"]) for key in cards.procedures()],
-    )  # fmt: skip
+        request,
+        "care.html",
+        status,
+        room="care",
+        part="oil",
+        vats=vats,
+        recent=recent,
+        problem=problem,
+        typed=typed or {},
+        kitchen=kitchen,
+        fresh=lambda: uuid.uuid4().hex,
+        limit=limit,
+        limit_title=title,
+        rotation=money.rotation_view(kitchen, states, tr),
+        bill=_bill(context, kitchen, request, tr),
+        places=places,
+        held={k: e.entry.payload for k, e in machines.stopped(context.store).items()},
+        reasons=machines.REASONS,
+        cards=[
+            (
+                key,
+                catalog.table(f"procedures/{key}.toml")[
+                    "title_es" if context.language(request) == "es" else "title"
+                ],
+            )
+            for key in cards.procedures()
+        ],
+    )
 
 
 def _vats(context: Context, kitchen: Any, states: Any, tr: Any) -> list[dict[str, Any]]:
@@ -80,14 +107,18 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
     @routes.get("/care/oil-map.pdf")
     def oil_map(request: Request) -> Response:
         language = context.language(request)
-        data = money.oil_map_pdf(context.store, remembered_kitchen(context.store), language, translator(language))
+        data = money.oil_map_pdf(
+            context.store, remembered_kitchen(context.store), language, translator(language)
+        )
         return Response(data, media_type="application/pdf")
 
     @routes.post("/care/oil")
     async def tell(request: Request) -> Response:
         form = await request.form()
         try:
-            oil.tell_oil(context.store, remembered_kitchen(context.store), dict(form), str(form.get("key", ""))[:80])
+            oil.tell_oil(
+                context.store, remembered_kitchen(context.store), dict(form), str(form.get("key", ""))[:80]
+            )
         except InputError as error:
             return _shown(context, request, context.explain(request, error), 422, dict(form))
         return RedirectResponse("/care", 303)
@@ -98,11 +129,19 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
         try:
             house = float(str(form.get("house", "")).replace(",", "."))
             oil.set_limit(
-                context.store, str(form.get("place", "")), house, str(form.get("who", "")), str(form.get("reason", ""))
+                context.store,
+                str(form.get("place", "")),
+                house,
+                str(form.get("who", "")),
+                str(form.get("reason", "")),
             )
         except ValueError:
             return _shown(
-                context, request, translator(context.language(request))("Write numbers only."), 422, dict(form)
+                context,
+                request,
+                translator(context.language(request))("Write numbers only."),
+                422,
+                dict(form),
             )
         except FrywrightError as error:
             return _shown(context, request, context.explain(request, error), 422, dict(form))
@@ -141,10 +180,23 @@ def _add_machines(routes: APIRouter, context: Context) -> None:
 
 
 def _add_close(routes: APIRouter, context: Context) -> None:
-    def shown(request: Request, problem: str = "", status: int = 200, typed: Any = None, who: str = "") -> Response:
+    def shown(
+        request: Request, problem: str = "", status: int = 200, typed: Any = None, who: str = ""
+    ) -> Response:
         kitchen, language = remembered_kitchen(context.store), context.language(request)
         view = close.close_day_view(context.store, kitchen, language, translator(language))
-        return context.render(request, "close_day.html", status, room="care", part="close", kitchen=kitchen, view=view, problem=problem, typed=typed or {}, who=who)  # fmt: skip
+        return context.render(
+            request,
+            "close_day.html",
+            status,
+            room="care",
+            part="close",
+            kitchen=kitchen,
+            view=view,
+            problem=problem,
+            typed=typed or {},
+            who=who,
+        )
 
     @routes.get("/care/close")
     def page(request: Request) -> Response:
@@ -153,7 +205,9 @@ def _add_close(routes: APIRouter, context: Context) -> None:
     @routes.get("/care/close.json")
     def as_json(request: Request) -> Response:
         kitchen, language = remembered_kitchen(context.store), context.language(request)
-        return JSONResponse({"ok": True, **close.close_day_view(context.store, kitchen, language, translator(language))})  # fmt: skip
+        return JSONResponse(
+            {"ok": True, **close.close_day_view(context.store, kitchen, language, translator(language))}
+        )
 
     @routes.post("/care/close")
     async def sign(request: Request) -> Response:
@@ -163,7 +217,9 @@ def _add_close(routes: APIRouter, context: Context) -> None:
         except FrywrightError as error:
             return shown(request, context.explain(request, error), error.http_status, form)
         back = RedirectResponse(f"/care/close#c-{form.get('fryer', '')}", 303)
-        back.set_cookie("closer", quote(form.get("who", "")[:80]), samesite="strict", httponly=True, max_age=6 * 3600)
+        back.set_cookie(
+            "closer", quote(form.get("who", "")[:80]), samesite="strict", httponly=True, max_age=6 * 3600
+        )
         return back
 
 
@@ -185,9 +241,27 @@ def _add_energy(routes: APIRouter, context: Context) -> None:
     def page(request: Request) -> Response:
         view, date, problem = told(request)
         kitchen = remembered_kitchen(context.store)
-        return context.render(request, "energy.html", room="care", part="energy", kitchen=kitchen, view=view, date=date, problem=problem, loads=power.full_load_rows(kitchen))  # fmt: skip
+        return context.render(
+            request,
+            "energy.html",
+            room="care",
+            part="energy",
+            kitchen=kitchen,
+            view=view,
+            date=date,
+            problem=problem,
+            loads=power.full_load_rows(kitchen),
+        )
 
     @routes.get("/care/energy.json")
     def as_json(request: Request) -> Response:
         view, date, problem = told(request)
-        return JSONResponse({"ok": True, "date": date, "no_plan": problem, **view, "loads": power.full_load_rows(remembered_kitchen(context.store))})  # fmt: skip
+        return JSONResponse(
+            {
+                "ok": True,
+                "date": date,
+                "no_plan": problem,
+                **view,
+                "loads": power.full_load_rows(remembered_kitchen(context.store)),
+            }
+        )

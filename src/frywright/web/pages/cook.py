@@ -28,7 +28,11 @@ def router(context: Context) -> APIRouter:
         kitchen, asked = form.kitchen, form.request()
         answer = ask(kitchen, asked)
         view = cook_view(answer, str(kitchen.site.units), translator(context.language(request)))
-        own = answer.facts if asked == CookRequest(program=asked.program) else program_facts(kitchen, asked.program)
+        own = (
+            answer.facts
+            if asked == CookRequest(program=asked.program)
+            else program_facts(kitchen, asked.program)
+        )
         return {**view, "locked": answer.facts.short or own.short}
 
     @routes.get("/")
@@ -78,6 +82,8 @@ def router(context: Context) -> APIRouter:
         seen = ask(form.kitchen, form.request()).facts
         if "as" not in typed and not form.stored:
             return ask_name(context, request, form.kitchen, program, typed, "/cook/save", None, seen)
-        return save_as(context, request, form.kitchen, program, {"as": form.base, **typed}, "/cook/save", seen)
+        return save_as(
+            context, request, form.kitchen, program, {"as": form.base, **typed}, "/cook/save", seen
+        )
 
     return routes

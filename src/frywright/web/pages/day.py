@@ -80,7 +80,9 @@ def _add_plan(routes: APIRouter, context: Context, benches: Benches) -> None:
         return JSONResponse(
             {
                 "ok": True,
-                **views.plan_view(bench, benches.plan(bench), benches.kitchen(), translator(context.language(request))),
+                **views.plan_view(
+                    bench, benches.plan(bench), benches.kitchen(), translator(context.language(request))
+                ),
             }
         )
 
@@ -117,10 +119,14 @@ def _add_sales(routes: APIRouter, context: Context, benches: Benches) -> None:
         kitchen = benches.kitchen()
         if not kitchen.site.invented:
             raise InputError(
-                "kitchen", kitchen.site.name, "the invented demo for invented sales; read in your own till's export"
+                "kitchen",
+                kitchen.site.name,
+                "the invented demo for invented sales; read in your own till's export",
             )
         last = benches.today() - dt.timedelta(days=1)
-        work.keep_sales(context.store, kitchen, io.BytesIO(demo_sales(kitchen, last)), "invented-sales.csv", "mdy")
+        work.keep_sales(
+            context.store, kitchen, io.BytesIO(demo_sales(kitchen, last)), "invented-sales.csv", "mdy"
+        )
         return RedirectResponse("/day", 303)
 
     @routes.post("/day/note")
@@ -150,7 +156,9 @@ def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> Non
                         stock.append((sell.product, what, _units(units), dt.date.fromisoformat(last)))
             view = views.pull_view(context.store, kitchen, use, stock, translator(context.language(request)))
         except ValueError:
-            problem = translator(context.language(request))("Write amounts as numbers and days as 2026-11-27.")
+            problem = translator(context.language(request))(
+                "Write amounts as numbers and days as 2026-11-27."
+            )
         except FrywrightError as error:
             problem = context.explain(request, error)
         return context.render(
@@ -173,8 +181,12 @@ def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> Non
             bench = benches.get(date)
             holds = {p: float(query[f"hold_{p}"]) for p in bench.products if query.get(f"hold_{p}")}
             off = [f for f in bench.fryers if query.get(f"off_{f}")]
-            asked = {"hold_min": holds, "off": off, "factor": float(query["factor"]) if query.get("factor") else None,
-                     "filter_every_count": int(query["filter_every"]) if query.get("filter_every") else 0}  # fmt: skip
+            asked = {
+                "hold_min": holds,
+                "off": off,
+                "factor": float(query["factor"]) if query.get("factor") else None,
+                "filter_every_count": int(query["filter_every"]) if query.get("filter_every") else 0,
+            }
             view = views.what_if(context.store, kitchen, bench, asked)
         except ValueError:
             problem = translator(context.language(request))("Write numbers only.")
@@ -201,7 +213,9 @@ def _units(text: str) -> float:
 
 
 def _board(request_values: Mapping[str, Any], benches: Benches) -> tuple[Board, float]:
-    """The board asked for and its time: a practice day's clock comes from the page, a real day's from here."""
+    """The board asked for and its time: a practice day's clock comes from the page, a real day's from
+    here.
+    """
     kitchen = benches.kitchen()
     trade = work.trade_of(kitchen)
     text = str(request_values.get("practice", "") or "")
@@ -232,7 +246,13 @@ def _add_board(routes: APIRouter, context: Context, benches: Benches) -> None:
             return RedirectResponse("/day", 303)
         view = board_view(board, second, translator(context.language(request)))
         return context.render(
-            request, "board.html", room="day", view=view, board=board, fresh=_fresh, open_s=board.bench.trade.start_s
+            request,
+            "board.html",
+            room="day",
+            view=view,
+            board=board,
+            fresh=_fresh,
+            open_s=board.bench.trade.start_s,
         )
 
     @routes.get("/day/board/part")
@@ -315,7 +335,12 @@ def _add_board_questions(routes: APIRouter, context: Context, benches: Benches) 
         board, second = _board(request.query_params, benches)
         view = views.close_view(board, second, translator(context.language(request)))
         return context.render(
-            request, "close.html", room="day", view=view, board=board, back=_same(request.query_params, second)
+            request,
+            "close.html",
+            room="day",
+            view=view,
+            board=board,
+            back=_same(request.query_params, second),
         )
 
     @routes.get("/day/worker.js")
@@ -348,10 +373,14 @@ def _add_paper(routes: APIRouter, context: Context, benches: Benches) -> None:
     def labels(request: Request) -> Response:
         board, second = _board(request.query_params, benches)
         language = context.language(request)
-        return Response(views.labels_pdf(board, second, language, translator(language)), media_type="application/pdf")
+        return Response(
+            views.labels_pdf(board, second, language, translator(language)), media_type="application/pdf"
+        )
 
     @routes.get("/day/handover.pdf")
     def handover(request: Request) -> Response:
         board, second = _board(request.query_params, benches)
         language = context.language(request)
-        return Response(views.handover_pdf(board, second, language, translator(language)), media_type="application/pdf")
+        return Response(
+            views.handover_pdf(board, second, language, translator(language)), media_type="application/pdf"
+        )

@@ -119,22 +119,31 @@ def _add_transfer(routes: APIRouter, jobs: Jobs, kitchen: Callable[[], Any], ref
         program, fryer = place.program(form.get("program", "")), place.fryer(form.get("fryer", ""))
         product = place.product(form.get("product") or program.product)
         try:
-            altitude = place.site.read(form["altitude"], "length", "altitude") if form.get("altitude") else None
+            altitude = (
+                place.site.read(form["altitude"], "length", "altitude") if form.get("altitude") else None
+            )
             mass = place.site.read(form["bird"], "mass", "bird") if form.get("bird") else None
             heads = place.site.number(form["load"], "load") if form.get("load") else None
             target = Target(
-                kitchen=at_altitude(place, altitude), fryer=fryer.key, product=product.key, load_heads=heads,
+                kitchen=at_altitude(place, altitude),
+                fryer=fryer.key,
+                product=product.key,
+                load_heads=heads,
                 unit_mass_kg=mass,
-            )  # fmt: skip
+            )
             check_load(target)
         except InputError as error:
             return refused(request, form, error)
         there = replace(program, altitude_m=altitude, unit_mass_kg=mass, load_heads=heads)
         words = [product.name, fryer.name, *away_words(place, there)]
-        return _begin(jobs, f"{program.name} → {', '.join(words)}", "transfer", _carrying(place, program, target))
+        return _begin(
+            jobs, f"{program.name} → {', '.join(words)}", "transfer", _carrying(place, program, target)
+        )
 
 
-def _add_work(routes: APIRouter, jobs: Jobs, store: Store, kitchen: Callable[[], Any], refused: Refused) -> None:
+def _add_work(
+    routes: APIRouter, jobs: Jobs, store: Store, kitchen: Callable[[], Any], refused: Refused
+) -> None:
     @routes.post("/cook/desk/design")
     async def design(request: Request) -> Response:
         form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
@@ -163,17 +172,23 @@ def _add_work(routes: APIRouter, jobs: Jobs, store: Store, kitchen: Callable[[],
         return _begin(jobs, program.name, "proof", work)
 
 
-def _designing(place: Kitchen, product: str, fryer: str, goals: Goals, stages: int | None) -> Callable[..., Any]:
+def _designing(
+    place: Kitchen, product: str, fryer: str, goals: Goals, stages: int | None
+) -> Callable[..., Any]:
     def work(progress: Callable[[float], None]) -> dict[str, Any]:
         found, proof = design_program(place, product, fryer, goals, Effort(stages=stages, progress=progress))
         rows, system = _window(place, found.recommended.program, goals), str(place.site.units)
         return {
             "tell": lambda tr: {
-                **design_json(found, proof, system, tr), "window": rows(tr),
+                **design_json(found, proof, system, tr),
+                "window": rows(tr),
                 "clock": clock_sentence(place, found.recommended.program, tr),
             },
-            "made": found.recommended.program, "facts": proof.facts, "rows": found.front, "goals": goals,
-        }  # fmt: skip
+            "made": found.recommended.program,
+            "facts": proof.facts,
+            "rows": found.front,
+            "goals": goals,
+        }
 
     return work
 
@@ -224,7 +239,9 @@ def _proving(place: Kitchen, program: Program, record: Callable[[ProofAnswer], A
     return work
 
 
-def _window(place: Kitchen, program: Program, goals: Goals | None) -> Callable[[Translate], list[dict[str, Any]]]:
+def _window(
+    place: Kitchen, program: Program, goals: Goals | None
+) -> Callable[[Translate], list[dict[str, Any]]]:
     edges = window_of(place, program, goals)
     return lambda tr: window_rows(edges, program, str(place.site.units), tr)
 
@@ -234,13 +251,21 @@ def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable
     def job(request: Request, number: int) -> Response:
         found = jobs.get(number)
         if found is None:
-            return context.render(request, "job.html", 404, job=Job(number=0, title="", kind=""), told="", room="desk")
-        found = replace(found, done=found.done)  # as it stands now, done read first: it may end while the page is made
+            return context.render(
+                request, "job.html", 404, job=Job(number=0, title="", kind=""), told="", room="desk"
+            )
+        found = replace(
+            found, done=found.done
+        )  # as it stands now, done read first: it may end while the page is made
         told = context.explain(request, found.error) if found.error else ""
         result = found.result["tell"](translator(context.language(request))) if found.result else None
         saving: dict[str, Any] = {}
         if found.result and "made" in found.result:
-            saving = {"save": save_choices(kitchen(), found.result["made"], found.result["facts"]), "hidden": {}, "action": f"/cook/desk/job/{number}/save"}  # fmt: skip
+            saving = {
+                "save": save_choices(kitchen(), found.result["made"], found.result["facts"]),
+                "hidden": {},
+                "action": f"/cook/desk/job/{number}/save",
+            }
         return context.render(request, "job.html", job=found, told=told, result=result, room="desk", **saving)
 
     @routes.post("/cook/desk/job/{number}/cancel")
@@ -260,7 +285,9 @@ def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable
         ways = save_choices(place, made)["follows"]
         default = f"{ways[0].version} {ways[0].name}" if ways else ""
         form = {"as": default, "name": made.name, **form}
-        return save_program(context, request, place, made, form, f"/cook/desk/job/{number}/save", found.result["facts"])
+        return save_program(
+            context, request, place, made, form, f"/cook/desk/job/{number}/save", found.result["facts"]
+        )
 
 
 def _add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
@@ -287,7 +314,9 @@ def _add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) 
         tr = translator(language)
         slot = slot or slots.slot_of(context.store, kitchen(), found)
         shared = sharing(kitchen(), found, slot, slots.told_slots(context.store))
-        return paper(request, [found], lambda place, who: card_pdf(place, found, slot, language, tr, who, shared), who)
+        return paper(
+            request, [found], lambda place, who: card_pdf(place, found, slot, language, tr, who, shared), who
+        )
 
     def every(request: Request, both: bool, who: Answerer) -> Response:
         place = kitchen()
@@ -317,11 +346,19 @@ def _add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) 
     @routes.get("/cook/changes")
     def versions(request: Request, program: str) -> Response:
         place = kitchen()
-        found = sorted((p for p in place.programs if p.name == place.program(program).name), key=lambda p: p.version)
+        found = sorted(
+            (p for p in place.programs if p.name == place.program(program).name), key=lambda p: p.version
+        )
         tr, system = translator(context.language(request)), str(place.site.units)
         told = [differences(place, a, b, tr) for a, b in pairwise(found)]
         now_held = show_facts(program_facts(place, found[-1]), system, tr)
-        values = {"title": program, "told": told, "newest": found[-1].version, "facts_now": now_held, "system": system}
+        values = {
+            "title": program,
+            "told": told,
+            "newest": found[-1].version,
+            "facts_now": now_held,
+            "system": system,
+        }
         values["clock"] = clock_sentence(place, found[-1], tr)
         return context.render(request, "changes.html", room="desk", **values)
 
@@ -377,12 +414,17 @@ def _goals(site: Site, form: dict[str, str]) -> Goals:
         return site.read(typed.get(name, default), dimension, GOAL_NAMES[name], bare)
 
     return Goals(
-        margin_k=read("margin", "temperature_difference", "3 K", degrees), longest_s=read("longest", "time", "25:00"),
-        most_loss_frac=read("loss", "fraction", "35 %", "pct"), colour_low_n=number("colour_low", 4.0),
-        colour_high_n=number("colour_high", 14.0), crust_low_m=read("crust_low", "length", "0", depth),
-        crust_high_m=read("crust_high", "length", "10 mm", depth), core_low_c=read("core_low", "temperature", "74 C"),
-        core_high_c=read("core_high", "temperature", "99 C"), hottest_c=read("hottest", "temperature", "185 C"),
-    )  # fmt: skip
+        margin_k=read("margin", "temperature_difference", "3 K", degrees),
+        longest_s=read("longest", "time", "25:00"),
+        most_loss_frac=read("loss", "fraction", "35 %", "pct"),
+        colour_low_n=number("colour_low", 4.0),
+        colour_high_n=number("colour_high", 14.0),
+        crust_low_m=read("crust_low", "length", "0", depth),
+        crust_high_m=read("crust_high", "length", "10 mm", depth),
+        core_low_c=read("core_low", "temperature", "74 C"),
+        core_high_c=read("core_high", "temperature", "99 C"),
+        hottest_c=read("hottest", "temperature", "185 C"),
+    )
 
 
 def _wrong_goal(form: Mapping[str, str], error: InputError) -> str:
@@ -469,7 +511,9 @@ def _add_kitchen(routes: APIRouter, context: Context) -> None:
             await run_in_threadpool(book.remember_kitchen, context.store, text, "kitchen.toml", reason)
         except InputError as error:
             said = context.explain(request, error)
-            return context.render(request, "kitchen.html", 422, text=text, reason=reason, problems=[said], room="desk")
+            return context.render(
+                request, "kitchen.html", 422, text=text, reason=reason, problems=[said], room="desk"
+            )
         except DataError as error:
             return context.render(
                 request, "kitchen.html", 422, text=text, reason=reason, problems=error.problems, room="desk"

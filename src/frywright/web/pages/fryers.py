@@ -1,4 +1,6 @@
-"""Room Care, fryers: what is due and who ticks it off, timed figures, and a new fryer from its plate to its handover."""
+"""Room Care, fryers: what is due and who ticks it off, timed figures, and a new fryer from its plate to its
+handover.
+"""
 
 from __future__ import annotations
 
@@ -18,9 +20,15 @@ from frywright.workbench.language import translator
 from frywright.workbench.probes import attachments_of
 
 SITE_NAMES = {
-    "volts": "volts between legs", "phases": "phases found", "breaker_amps": "breaker, A", "gas": "gas at the site", "gas_static": "gas pressure at rest",
-    "gas_flowing": "gas pressure with all burners on", "altitude": "altitude", "flame": "distance to an open flame",
-}  # fmt: skip
+    "volts": "volts between legs",
+    "phases": "phases found",
+    "breaker_amps": "breaker, A",
+    "gas": "gas at the site",
+    "gas_static": "gas pressure at rest",
+    "gas_flowing": "gas pressure with all burners on",
+    "altitude": "altitude",
+    "flame": "distance to an open flame",
+}
 
 
 def router(context: Context) -> APIRouter:
@@ -32,13 +40,26 @@ def router(context: Context) -> APIRouter:
     return routes
 
 
-def _care_page(context: Context, request: Request, problem: str = "", status: int = 200, typed: Any = None) -> Response:
+def _care_page(
+    context: Context, request: Request, problem: str = "", status: int = 200, typed: Any = None
+) -> Response:
     kitchen, language = remembered_kitchen(context.store), context.language(request)
     tr = translator(language)
     return context.render(
-        request, "fryers.html", status, room="care", part="fryers", kitchen=kitchen, rows=upkeep.care_rows(context.store, kitchen, tr, language), problem=problem,
-        wear=upkeep.wear_rows(context.store, kitchen, tr), who={r: upkeep.WHO[r] for r in ROLES}, figures=upkeep.FIGURE_NAMES, typed=typed or {}, today=upkeep.today_of(kitchen).isoformat(),
-    )  # fmt: skip
+        request,
+        "fryers.html",
+        status,
+        room="care",
+        part="fryers",
+        kitchen=kitchen,
+        rows=upkeep.care_rows(context.store, kitchen, tr, language),
+        problem=problem,
+        wear=upkeep.wear_rows(context.store, kitchen, tr),
+        who={r: upkeep.WHO[r] for r in ROLES},
+        figures=upkeep.FIGURE_NAMES,
+        typed=typed or {},
+        today=upkeep.today_of(kitchen).isoformat(),
+    )
 
 
 def _add_care(routes: APIRouter, context: Context) -> None:
@@ -50,7 +71,13 @@ def _add_care(routes: APIRouter, context: Context) -> None:
     def as_json(request: Request) -> Response:
         kitchen, language = remembered_kitchen(context.store), context.language(request)
         tr = translator(language)
-        return JSONResponse({"ok": True, "due": upkeep.care_rows(context.store, kitchen, tr, language), "wear": upkeep.wear_rows(context.store, kitchen, tr)})  # fmt: skip
+        return JSONResponse(
+            {
+                "ok": True,
+                "due": upkeep.care_rows(context.store, kitchen, tr, language),
+                "wear": upkeep.wear_rows(context.store, kitchen, tr),
+            }
+        )
 
     @routes.post("/care/fryers/done")
     async def done(request: Request) -> Response:
@@ -73,17 +100,38 @@ def _add_care(routes: APIRouter, context: Context) -> None:
     @routes.get("/care/calendar.ics")
     def calendar() -> Response:
         text = upkeep.calendar_text(context.store, remembered_kitchen(context.store))
-        return Response(text, media_type="text/calendar", headers={"Content-Disposition": 'attachment; filename="fryer-care.ics"'})  # fmt: skip
+        return Response(
+            text,
+            media_type="text/calendar",
+            headers={"Content-Disposition": 'attachment; filename="fryer-care.ics"'},
+        )
 
 
-def _new_page(context: Context, request: Request, fryer: str, problem: str = "", status: int = 200, typed: Any = None) -> Response:  # fmt: skip
+def _new_page(
+    context: Context, request: Request, fryer: str, problem: str = "", status: int = 200, typed: Any = None
+) -> Response:
     kitchen, language = remembered_kitchen(context.store), context.language(request)
-    view = commissioning.commissioning_view(context.store, kitchen, fryer or kitchen.fryers[0].key, language, translator(language))  # fmt: skip
+    view = commissioning.commissioning_view(
+        context.store, kitchen, fryer or kitchen.fryers[0].key, language, translator(language)
+    )
     names = {s["key"]: s["title"] for s in view["steps"]}
     return context.render(
-        request, "new_fryer.html", status, room="care", part="new", kitchen=kitchen, view=view, problem=problem, typed=typed or {}, who={r: upkeep.WHO[r] for r in ROLES},
-        plate_names=PLATE_NAMES, site_names=SITE_NAMES, loads=commissioning.LOAD_NAMES, signs=commissioning.unit_signs(str(kitchen.site.units)), titles=lambda keys: "; ".join(names.get(k, k) for k in keys),
-    )  # fmt: skip
+        request,
+        "new_fryer.html",
+        status,
+        room="care",
+        part="new",
+        kitchen=kitchen,
+        view=view,
+        problem=problem,
+        typed=typed or {},
+        who={r: upkeep.WHO[r] for r in ROLES},
+        plate_names=PLATE_NAMES,
+        site_names=SITE_NAMES,
+        loads=commissioning.LOAD_NAMES,
+        signs=commissioning.unit_signs(str(kitchen.site.units)),
+        titles=lambda keys: "; ".join(names.get(k, k) for k in keys),
+    )
 
 
 def _add_new(routes: APIRouter, context: Context) -> None:
@@ -94,32 +142,57 @@ def _add_new(routes: APIRouter, context: Context) -> None:
     @routes.get("/care/new/{fryer}.json")
     def as_json(request: Request, fryer: str) -> Response:
         kitchen, language = remembered_kitchen(context.store), context.language(request)
-        return JSONResponse({"ok": True, **commissioning.commissioning_view(context.store, kitchen, fryer, language, translator(language))})  # fmt: skip
+        return JSONResponse(
+            {
+                "ok": True,
+                **commissioning.commissioning_view(
+                    context.store, kitchen, fryer, language, translator(language)
+                ),
+            }
+        )
 
     @routes.post("/care/new/plate")
     async def plate(request: Request) -> Response:
         async with request.form() as form:
             texts = {k: v for k, v in form.items() if isinstance(v, str)}
             photo = form.get("photo")
-            stream = photo.file if photo is not None and not isinstance(photo, str) and photo.filename else None
-            return _try(request, texts, lambda: commissioning.keep_plate(context.store, remembered_kitchen(context.store), texts, stream))  # fmt: skip
+            stream = (
+                photo.file if photo is not None and not isinstance(photo, str) and photo.filename else None
+            )
+            return _try(
+                request,
+                texts,
+                lambda: commissioning.keep_plate(
+                    context.store, remembered_kitchen(context.store), texts, stream
+                ),
+            )
 
     @routes.post("/care/new/site")
     async def site(request: Request) -> Response:
         texts = {k: str(v) for k, v in (await request.form()).items()}
-        return _try(request, texts, lambda: commissioning.keep_site(context.store, remembered_kitchen(context.store), texts))  # fmt: skip
+        return _try(
+            request,
+            texts,
+            lambda: commissioning.keep_site(context.store, remembered_kitchen(context.store), texts),
+        )
 
     @routes.post("/care/new/step")
     async def step(request: Request) -> Response:
         texts = {k: str(v) for k, v in (await request.form()).items()}
-        return _try(request, texts, lambda: commissioning.sign_step(context.store, remembered_kitchen(context.store), texts))  # fmt: skip
+        return _try(
+            request,
+            texts,
+            lambda: commissioning.sign_step(context.store, remembered_kitchen(context.store), texts),
+        )
 
     def _try(request: Request, texts: dict[str, str], do: Any) -> Response:
         fryer = remembered_kitchen(context.store).fryer(texts.get("fryer", "")).key
         try:
             do()
         except FrywrightError as error:
-            return _new_page(context, request, fryer, context.explain(request, error), error.http_status, texts)  # fmt: skip
+            return _new_page(
+                context, request, fryer, context.explain(request, error), error.http_status, texts
+            )
         return RedirectResponse(f"/care/new?fryer={fryer}", 303)
 
 
@@ -127,7 +200,9 @@ def _add_paper(routes: APIRouter, context: Context) -> None:
     @routes.get("/care/new/{fryer}.pdf")
     def pack(request: Request, fryer: str) -> Response:
         language = context.language(request)
-        data = handover_pack(context.store, remembered_kitchen(context.store), fryer, language, translator(language))
+        data = handover_pack(
+            context.store, remembered_kitchen(context.store), fryer, language, translator(language)
+        )
         return Response(data, media_type="application/pdf")
 
     @routes.get("/care/new/photo/{name}")
@@ -135,7 +210,11 @@ def _add_paper(routes: APIRouter, context: Context) -> None:
         with attachments_of(context.store).open(name) as stream:
             content = stream.read()
         kind = picture_type(content)
-        return Response(content, media_type=f"image/{'jpeg' if kind == 'jpg' else kind}") if kind else Response(status_code=404)  # fmt: skip
+        return (
+            Response(content, media_type=f"image/{'jpeg' if kind == 'jpg' else kind}")
+            if kind
+            else Response(status_code=404)
+        )
 
     @routes.get("/care/emergency.pdf")
     def emergency(request: Request) -> Response:

@@ -22,13 +22,23 @@ def router(context: Context) -> APIRouter:
     return routes
 
 
-def _page(context: Context, request: Request, problem: str = "", status: int = 200, typed: Any = None) -> Response:
+def _page(
+    context: Context, request: Request, problem: str = "", status: int = 200, typed: Any = None
+) -> Response:
     kitchen, language = remembered_kitchen(context.store), context.language(request)
     tr = translator(language)
     return context.render(
-        request, "people.html", status, room="care", part="people", kitchen=kitchen, view=training.people_view(context.store, kitchen, language, tr),
-        drills=training.drill_views(kitchen, language, tr), problem=problem, typed=typed or {},
-    )  # fmt: skip
+        request,
+        "people.html",
+        status,
+        room="care",
+        part="people",
+        kitchen=kitchen,
+        view=training.people_view(context.store, kitchen, language, tr),
+        drills=training.drill_views(kitchen, language, tr),
+        problem=problem,
+        typed=typed or {},
+    )
 
 
 def _add_people(routes: APIRouter, context: Context) -> None:
@@ -39,7 +49,9 @@ def _add_people(routes: APIRouter, context: Context) -> None:
     @routes.get("/care/people.json")
     def as_json(request: Request) -> Response:
         kitchen, language = remembered_kitchen(context.store), context.language(request)
-        return JSONResponse({"ok": True, **training.people_view(context.store, kitchen, language, translator(language))})  # fmt: skip
+        return JSONResponse(
+            {"ok": True, **training.people_view(context.store, kitchen, language, translator(language))}
+        )
 
     @routes.post("/care/people/{what}")
     async def keep(request: Request, what: str) -> Response:
@@ -56,7 +68,9 @@ def _add_people(routes: APIRouter, context: Context) -> None:
     @routes.get("/care/wall.pdf")
     def wall(request: Request) -> Response:
         language = context.language(request)
-        data = training.wall_card_pdf(context.store, remembered_kitchen(context.store), language, translator(language))
+        data = training.wall_card_pdf(
+            context.store, remembered_kitchen(context.store), language, translator(language)
+        )
         return Response(data, media_type="application/pdf")
 
 
@@ -67,7 +81,9 @@ def _add_drills(routes: APIRouter, context: Context) -> None:
         drill = training.drill_view(kitchen, key, language, translator(language))
         keys = [d["key"] for d in drills]
         following = keys[(keys.index(key) + 1) % len(keys)]
-        return context.render(request, "drill.html", room="care", part="people", drill=drill, picked=picked, following=following)  # fmt: skip
+        return context.render(
+            request, "drill.html", room="care", part="people", drill=drill, picked=picked, following=following
+        )
 
     @routes.get("/care/drill/{key}")
     def drill(request: Request, key: str) -> Response:
@@ -79,5 +95,7 @@ def _add_drills(routes: APIRouter, context: Context) -> None:
         text = str(form.get("choice", ""))
         if not text.isdigit():
             raise InputError("choice", repr(text), "one of the answers shown")
-        training.answer_drill(context.store, remembered_kitchen(context.store), key, int(text), str(form.get("who", "")))  # fmt: skip
+        training.answer_drill(
+            context.store, remembered_kitchen(context.store), key, int(text), str(form.get("who", ""))
+        )
         return shown(request, key, int(text))

@@ -102,17 +102,35 @@ def router(context: Context) -> APIRouter:
 
 def _overview(context: Context, place: Any, **values: Any) -> dict[str, Any]:
     store, system = context.store, str(place.site.units)
-    due = [{**row, "errors": [show(e, "k", system) for e in row["errors_k"]]} for row in thermometers.due_list(store)]
+    due = [
+        {**row, "errors": [show(e, "k", system) for e in row["errors_k"]]}
+        for row in thermometers.due_list(store)
+    ]
     doubts = [
-        {**d, "read": show(d["read_c"], "c", system), "corrected": show(d["corrected_c"], "c", system), "limit": show(d["limit_c"], "c", system)}
+        {
+            **d,
+            "read": show(d["read_c"], "c", system),
+            "corrected": show(d["corrected_c"], "c", system),
+            "limit": show(d["limit_c"], "c", system),
+        }
         for d in thermometers.open_doubts(store)
-    ]  # fmt: skip
+    ]
     limit = cook_limit(place.site.jurisdiction)
     level = show(limit.level_c, "c", system) if limit is not None and limit.level_c is not None else ""
     return {
-        "kitchen": place, "logs": list(store.entries("probe_log", newest_first=True))[:50], "due": due, "doubts": doubts,
-        "limit": level, "sample": None, "hold": None, "problem": "", "typed": {}, "check": None, "room": "probes", **values,
-    }  # fmt: skip
+        "kitchen": place,
+        "logs": list(store.entries("probe_log", newest_first=True))[:50],
+        "due": due,
+        "doubts": doubts,
+        "limit": level,
+        "sample": None,
+        "hold": None,
+        "problem": "",
+        "typed": {},
+        "check": None,
+        "room": "probes",
+        **values,
+    }
 
 
 def _add_list(routes: APIRouter, context: Context, kitchen: Any) -> None:
@@ -126,7 +144,9 @@ def _add_list(routes: APIRouter, context: Context, kitchen: Any) -> None:
             file = form.get("file")
             if not isinstance(file, UploadFile) or not file.filename:
                 problem = translator(context.language(request))("Choose the file that the logger wrote.")
-                return context.render(request, "probes.html", 422, **_overview(context, kitchen(), problem=problem))
+                return context.render(
+                    request, "probes.html", 422, **_overview(context, kitchen(), problem=problem)
+                )
             kept = keep_log(context.store, file.file, file.filename)
         return RedirectResponse(f"/cook/probes/{kept.number}", 303)
 
@@ -147,7 +167,16 @@ def _add_log(routes: APIRouter, context: Context, kitchen: Any, logs: Logs) -> N
     @routes.get("/cook/probes/{number}")
     def show_log(request: Request, number: int) -> Response:
         item, place, form = _entry(context, number), kitchen(), dict(request.query_params)
-        values: dict[str, Any] = {"kitchen": place, "number": number, "item": item, "typed": form, "room": "probes", "problem": "", "fits": [], "query": request.url.query}  # fmt: skip
+        values: dict[str, Any] = {
+            "kitchen": place,
+            "number": number,
+            "item": item,
+            "typed": form,
+            "room": "probes",
+            "problem": "",
+            "fits": [],
+            "query": request.url.query,
+        }
         try:
             log = logs.get(item, _answers(form))
             if isinstance(log, Job):
@@ -167,7 +196,9 @@ def _add_log(routes: APIRouter, context: Context, kitchen: Any, logs: Logs) -> N
         asked = _asked(place, log, form)
         told = tell(place, log, asked, context.store)
         made = (
-            [calibrate(place, told, asked, cut) for cut in sorted(set(asked.cuts.values()))] if asked.masses_kg else []
+            [calibrate(place, told, asked, cut) for cut in sorted(set(asked.cuts.values()))]
+            if asked.masses_kg
+            else []
         )
         language = context.language(request)
         data = report_pdf(place, told, made, language, translator(language), item.entry.payload["sha256"])
@@ -199,7 +230,11 @@ def _told(context: Context, request: Request, place: Any, log: Log, form: dict[s
             cuts = sorted(set(asked.cuts.values()))
             if form.get("lid") == "yes":
                 lid = Calibrated(
-                    cut=translate("lid"), fit=calibrate_lid(place, told, asked), placements=(), draft=None, notes=()
+                    cut=translate("lid"),
+                    fit=calibrate_lid(place, told, asked),
+                    placements=(),
+                    draft=None,
+                    notes=(),
                 )
                 fits.append({**fit_view(lid, system, translate), "usable": False, "lid": True})
             elif not cuts:
@@ -208,7 +243,16 @@ def _told(context: Context, request: Request, place: Any, log: Log, form: dict[s
             fits = [{**f, "picture": residual_picture(f, translate)} for f in fits]
         except FrywrightError as error:
             problem = context.explain(request, error)
-    return {"view": probe_view(told, system, translate), "fits": fits, "problem": problem, "kettle": said, "gauges": bool(log.of(Role.GAUGE)), "channels": [c.name for c in log.of(Role.CORE)], "roles": [str(r) for r in Role], "picture": log_picture(told, system, translate)}  # fmt: skip
+    return {
+        "view": probe_view(told, system, translate),
+        "fits": fits,
+        "problem": problem,
+        "kettle": said,
+        "gauges": bool(log.of(Role.GAUGE)),
+        "channels": [c.name for c in log.of(Role.CORE)],
+        "roles": [str(r) for r in Role],
+        "picture": log_picture(told, system, translate),
+    }
 
 
 def _answers(form: Mapping[str, str]) -> dict[str, str]:
@@ -228,9 +272,12 @@ def _asked(place: Any, log: Log, form: Mapping[str, str]) -> ProbeAsk:
     display = form.get("display", "").strip()
     program = form.get("program", "").strip() or (place.programs[0].name if place.programs else "")
     return ProbeAsk(
-        program=program, cuts=cuts, masses_kg=masses, thermometers=used,
+        program=program,
+        cuts=cuts,
+        masses_kg=masses,
+        thermometers=used,
         display_c=place.site.read(display, "temperature", "display") if display else None,
-    )  # fmt: skip
+    )
 
 
 def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
@@ -238,11 +285,24 @@ def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
     async def check(request: Request) -> Response:
         form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
         try:
-            ice, boil = (place.site.read(form[n], "temperature", n) if form.get(n, "").strip() else None for n in ("ice", "boil"))  # fmt: skip
+            ice, boil = (
+                place.site.read(form[n], "temperature", n) if form.get(n, "").strip() else None
+                for n in ("ice", "boil")
+            )
             made, _ = thermometers.record_check(context.store, place, form.get("thermometer", ""), ice, boil)
         except FrywrightError as error:
-            return context.render(request, "probes.html", error.http_status, **_overview(context, place, problem=context.explain(request, error), typed=form))  # fmt: skip
-        told = {"name": made.thermometer, "outcome": str(made.outcome), "boils": show(made.boiling_point_c, "c", str(place.site.units)), "due": made.due_at}  # fmt: skip
+            return context.render(
+                request,
+                "probes.html",
+                error.http_status,
+                **_overview(context, place, problem=context.explain(request, error), typed=form),
+            )
+        told = {
+            "name": made.thermometer,
+            "outcome": str(made.outcome),
+            "boils": show(made.boiling_point_c, "c", str(place.site.units)),
+            "due": made.due_at,
+        }
         return context.render(request, "probes.html", **_overview(context, place, check=told))
 
     @routes.post("/cook/probes/reading")
@@ -251,12 +311,21 @@ def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
         try:
             if not form.get("thermometer", "").strip():
                 raise InputError(
-                    "thermometer", "without a name", "the mark on the probe; an unnamed probe cannot be followed"
+                    "thermometer",
+                    "without a name",
+                    "the mark on the probe; an unnamed probe cannot be followed",
                 )
             core = place.site.read(form.get("core", ""), "temperature", "reading")
-            kept = thermometers.record_reading(context.store, place, form["thermometer"], core, form.get("load", ""))
+            kept = thermometers.record_reading(
+                context.store, place, form["thermometer"], core, form.get("load", "")
+            )
         except FrywrightError as error:
-            return context.render(request, "probes.html", error.http_status, **_overview(context, place, problem=context.explain(request, error), typed=form))  # fmt: skip
+            return context.render(
+                request,
+                "probes.html",
+                error.http_status,
+                **_overview(context, place, problem=context.explain(request, error), typed=form),
+            )
         return RedirectResponse(f"/records?new={kept.number}", 303)
 
     @routes.post("/cook/probes/hold")
@@ -265,8 +334,17 @@ def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
         try:
             told = _hold(place, form, translator(context.language(request)))
         except FrywrightError as error:
-            return context.render(request, "probes.html", error.http_status, **_overview(context, place, problem=context.explain(request, error), typed=form))  # fmt: skip
-        book.record(context.store, "hold_study", {"name": form.get("product", ""), "table": form.get("table", "")[:20000], "result": told["text"]})  # fmt: skip
+            return context.render(
+                request,
+                "probes.html",
+                error.http_status,
+                **_overview(context, place, problem=context.explain(request, error), typed=form),
+            )
+        book.record(
+            context.store,
+            "hold_study",
+            {"name": form.get("product", ""), "table": form.get("table", "")[:20000], "result": told["text"]},
+        )
         return context.render(request, "probes.html", **_overview(context, place, hold=told, typed=form))
 
     @routes.post("/cook/probes/sample")
@@ -276,14 +354,36 @@ def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
         try:
             proof = _sample(place, form)
         except FrywrightError as error:
-            return context.render(request, "probes.html", error.http_status, **_overview(context, place, problem=context.explain(request, error), typed=form))  # fmt: skip
+            return context.render(
+                request,
+                "probes.html",
+                error.http_status,
+                **_overview(context, place, problem=context.explain(request, error), typed=form),
+            )
         told = {
-            "outcome": str(proof.outcome), "sentence": say(proof.sentence.text, proof.sentence.values, system, translate), "count": proof.count,
-            "factor": f"{proof.factor_n:.3f}", "mean": show(proof.mean_c, "c", system), "sd": show(proof.sd_k, "k", system),
-            "bound": show(proof.bound_c, "c", system), "zero": show(proof.zero_failure_frac, "frac", system),
+            "outcome": str(proof.outcome),
+            "sentence": say(proof.sentence.text, proof.sentence.values, system, translate),
+            "count": proof.count,
+            "factor": f"{proof.factor_n:.3f}",
+            "mean": show(proof.mean_c, "c", system),
+            "sd": show(proof.sd_k, "k", system),
+            "bound": show(proof.bound_c, "c", system),
+            "zero": show(proof.zero_failure_frac, "frac", system),
             "notes": [say(n.text, n.values, system, translate) for n in proof.notes],
-        }  # fmt: skip
-        book.record(context.store, "sample_proof", {"name": form.get("load", ""), "readings": form.get("readings", "")[:4000], "outcome": str(proof.outcome), "bound_c": proof.bound_c, "limit_c": proof.limit_c, "count": proof.count, "checked": form.get("checked") == "yes"})  # fmt: skip
+        }
+        book.record(
+            context.store,
+            "sample_proof",
+            {
+                "name": form.get("load", ""),
+                "readings": form.get("readings", "")[:4000],
+                "outcome": str(proof.outcome),
+                "bound_c": proof.bound_c,
+                "limit_c": proof.limit_c,
+                "count": proof.count,
+                "checked": form.get("checked") == "yes",
+            },
+        )
         return context.render(request, "probes.html", **_overview(context, place, sample=told, typed=form))
 
 
@@ -302,6 +402,8 @@ def _hold(place: Any, form: Mapping[str, str], translate: Any) -> dict[str, str]
 def _sample(place: Any, form: Mapping[str, str]) -> Any:
     values = place.site.read_list(form.get("readings", ""), "temperature", "readings")
     if len(values) > MOST_READINGS:
-        raise DataError([Problem(what=f"{len(values)} readings", remedy=f"Give at most {MOST_READINGS} at a time.")])
+        raise DataError(
+            [Problem(what=f"{len(values)} readings", remedy=f"Give at most {MOST_READINGS} at a time.")]
+        )
     level = place.site.read(form.get("limit", ""), "temperature", "limit")
     return prove_sample(values, SampleAim(limit_c=level), thermometer_checked=form.get("checked") == "yes")

@@ -1,4 +1,6 @@
-"""Room Records: entries and their chain, probing a load with its corrective action, complaints traced, the inspection pack."""
+"""Room Records: entries and their chain, probing a load with its corrective action, complaints traced, the
+inspection pack.
+"""
 
 from __future__ import annotations
 
@@ -25,7 +27,9 @@ SHOWN, CHECKED_AT_ONCE, PACK_DAYS = 100, 20_000, 30
 
 
 class Chain:
-    """How far the chain was checked since the start of this program; a page checks on a piece, the button starts again."""
+    """How far the chain was checked since the start of this program; a page checks on a piece, the button
+    starts again.
+    """
 
     def __init__(self, context: Context) -> None:
         self.context, self.point, self.broken = context, Point(), ""
@@ -63,9 +67,19 @@ def _add_entries(routes: APIRouter, context: Context, chain: Chain) -> None:
         items = list(islice(context.store.entries(kind or None, newest_first=True, after=after), SHOWN))
         end = context.store.last().number
         return context.render(
-            request, "records.html", room="records", part="entries", rows=[_row(i) for i in items], chain=chain.point.number, broken=chain.broken, end=end, kind=kind,
-            new=asked.get("new", ""), older=items[-1].number if len(items) == SHOWN else 0, kitchen=remembered_kitchen(context.store),
-        )  # fmt: skip
+            request,
+            "records.html",
+            room="records",
+            part="entries",
+            rows=[_row(i) for i in items],
+            chain=chain.point.number,
+            broken=chain.broken,
+            end=end,
+            kind=kind,
+            new=asked.get("new", ""),
+            older=items[-1].number if len(items) == SHOWN else 0,
+            kitchen=remembered_kitchen(context.store),
+        )
 
     @routes.post("/records/check")
     def again() -> Response:
@@ -76,33 +90,83 @@ def _add_entries(routes: APIRouter, context: Context, chain: Chain) -> None:
     def entry(request: Request, number: int) -> Response:
         item = context.store.entry(number)
         if item is None:
-            raise InputError("entry", number, "a number between 1 and {last}", values={"last": context.store.last().number})  # fmt: skip
+            raise InputError(
+                "entry", number, "a number between 1 and {last}", values={"last": context.store.last().number}
+            )
         older = context.store.entry(item.entry.replaces) if item.entry.replaces else None
         both = [("entry", item), ("replaces", older), ("replaced by", context.store.replaced_by(number))]
-        shown = [{"title": title, **_row(i), "happened": f"{i.entry.happened_at:%Y-%m-%d %H:%M:%S} UTC", "text": json.dumps(dict(i.entry.payload), indent=2, ensure_ascii=False), "versions": dict(i.entry.versions)} for title, i in both if i]  # fmt: skip
-        return context.render(request, "entry.html", room="records", part="entries", shown=shown, kitchen=remembered_kitchen(context.store))  # fmt: skip
+        shown = [
+            {
+                "title": title,
+                **_row(i),
+                "happened": f"{i.entry.happened_at:%Y-%m-%d %H:%M:%S} UTC",
+                "text": json.dumps(dict(i.entry.payload), indent=2, ensure_ascii=False),
+                "versions": dict(i.entry.versions),
+            }
+            for title, i in both
+            if i
+        ]
+        return context.render(
+            request,
+            "entry.html",
+            room="records",
+            part="entries",
+            shown=shown,
+            kitchen=remembered_kitchen(context.store),
+        )
 
 
 def _row(item: Recorded) -> dict[str, Any]:
     payload = item.entry.payload
-    name = payload.get("name") or payload.get("program") or payload.get("file") or payload.get("fryer") or payload.get("vat") or ""  # fmt: skip
+    name = (
+        payload.get("name")
+        or payload.get("program")
+        or payload.get("file")
+        or payload.get("fryer")
+        or payload.get("vat")
+        or ""
+    )
     late = (item.recorded_at - item.entry.happened_at).total_seconds() > 1800
     return {
-        "number": item.number, "kind": item.entry.kind, "name": str(name), "version": payload.get("version", ""), "late": late,
-        "at": item.recorded_at.strftime("%Y-%m-%d %H:%M UTC"), "author": item.entry.author, "hash": item.hash[:12], "replaces": item.entry.replaces or "",
-    }  # fmt: skip
+        "number": item.number,
+        "kind": item.entry.kind,
+        "name": str(name),
+        "version": payload.get("version", ""),
+        "late": late,
+        "at": item.recorded_at.strftime("%Y-%m-%d %H:%M UTC"),
+        "author": item.entry.author,
+        "hash": item.hash[:12],
+        "replaces": item.entry.replaces or "",
+    }
 
 
 # ---------------------------------------------------------------- probing and cases
 
 
-def _probe_page(context: Context, request: Request, problem: str = "", status: int = 200, typed: Any = None, told: Any = None, traced: Any = None) -> Response:  # fmt: skip
+def _probe_page(
+    context: Context,
+    request: Request,
+    problem: str = "",
+    status: int = 200,
+    typed: Any = None,
+    told: Any = None,
+    traced: Any = None,
+) -> Response:
     kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
     found = list(islice(iter(corrective.cases(context.store)), 40))
     return context.render(
-        request, "probing.html", status, room="records", part="probing", kitchen=kitchen, problem=problem, typed=typed or {}, told=told, traced=traced,
+        request,
+        "probing.html",
+        status,
+        room="records",
+        part="probing",
+        kitchen=kitchen,
+        problem=problem,
+        typed=typed or {},
+        told=told,
+        traced=traced,
         cases=[corrective.case_view(context.store, kitchen, c, tr) for c in found],
-    )  # fmt: skip
+    )
 
 
 def _add_cases(routes: APIRouter, context: Context) -> None:
@@ -112,9 +176,13 @@ def _add_cases(routes: APIRouter, context: Context) -> None:
         if asked.get("bought"):
             try:
                 kitchen = remembered_kitchen(context.store)
-                traced = corrective.trace(context.store, kitchen, asked.get("product", ""), _moment(context, asked["bought"]))  # fmt: skip
+                traced = corrective.trace(
+                    context.store, kitchen, asked.get("product", ""), _moment(context, asked["bought"])
+                )
             except FrywrightError as error:
-                return _probe_page(context, request, context.explain(request, error), error.http_status, asked)  # fmt: skip
+                return _probe_page(
+                    context, request, context.explain(request, error), error.http_status, asked
+                )
         done = asked.get("done", "")
         told = context.store.entry(int(done)) if done.isdigit() else None
         return _probe_page(context, request, typed=asked, told=told, traced=traced)
@@ -126,7 +194,9 @@ def _add_cases(routes: APIRouter, context: Context) -> None:
             reading, case = corrective.tell_probe(context.store, remembered_kitchen(context.store), form)
         except FrywrightError as error:
             return _probe_page(context, request, context.explain(request, error), error.http_status, form)
-        return RedirectResponse(f"/records/case/{case.number}" if case else f"/records/probing?done={reading.number}", 303)  # fmt: skip
+        return RedirectResponse(
+            f"/records/case/{case.number}" if case else f"/records/probing?done={reading.number}", 303
+        )
 
     @routes.post("/records/case")
     async def begin(request: Request) -> Response:
@@ -137,10 +207,23 @@ def _add_cases(routes: APIRouter, context: Context) -> None:
             return _probe_page(context, request, context.explain(request, error), error.http_status, form)
         return RedirectResponse(f"/records/case/{case.number}", 303)
 
-    def shown(request: Request, number: int, problem: str = "", status: int = 200, typed: Any = None) -> Response:
+    def shown(
+        request: Request, number: int, problem: str = "", status: int = 200, typed: Any = None
+    ) -> Response:
         kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
         view = corrective.case_view(context.store, kitchen, corrective.case_of(context.store, number), tr)
-        return context.render(request, "case.html", status, room="records", part="probing", kitchen=kitchen, case=view, problem=problem, typed=typed or {}, causes=corrective.CAUSES)  # fmt: skip
+        return context.render(
+            request,
+            "case.html",
+            status,
+            room="records",
+            part="probing",
+            kitchen=kitchen,
+            case=view,
+            problem=problem,
+            typed=typed or {},
+            causes=corrective.CAUSES,
+        )
 
     @routes.get("/records/case/{number}")
     def case(request: Request, number: int) -> Response:
@@ -162,7 +245,11 @@ def _moment(context: Context, text: str) -> dt.datetime:
         found = dt.datetime.fromisoformat(text)
     except ValueError as error:
         raise InputError("bought", repr(text), "a day and time such as 2026-11-25 18:40") from error
-    return found if found.tzinfo else found.replace(tzinfo=ZoneInfo(usual_trade(remembered_kitchen(context.store)).zone))  # fmt: skip
+    return (
+        found
+        if found.tzinfo
+        else found.replace(tzinfo=ZoneInfo(usual_trade(remembered_kitchen(context.store)).zone))
+    )
 
 
 # ---------------------------------------------------------------- inspection pack
@@ -173,9 +260,13 @@ def _add_pack(routes: APIRouter, context: Context) -> None:
         today, texts = today_of(remembered_kitchen(context.store)), request.query_params
         try:
             last = dt.date.fromisoformat(texts.get("to", "") or today.isoformat())
-            first = dt.date.fromisoformat(texts.get("from", "") or (last - dt.timedelta(days=PACK_DAYS - 1)).isoformat())  # fmt: skip
+            first = dt.date.fromisoformat(
+                texts.get("from", "") or (last - dt.timedelta(days=PACK_DAYS - 1)).isoformat()
+            )
         except ValueError as error:
-            raise InputError("range", f"{texts.get('from', '')} to {texts.get('to', '')}", "days such as 2026-11-01") from error  # fmt: skip
+            raise InputError(
+                "range", f"{texts.get('from', '')} to {texts.get('to', '')}", "days such as 2026-11-01"
+            ) from error
         return first, last
 
     @routes.get("/records/pack")
@@ -188,17 +279,25 @@ def _add_pack(routes: APIRouter, context: Context) -> None:
     @routes.get("/records/pack.json")
     def as_json(request: Request) -> Response:
         language = context.language(request)
-        view = pack.pack_view(context.store, remembered_kitchen(context.store), *asked(request), language, translator(language))  # fmt: skip
+        view = pack.pack_view(
+            context.store, remembered_kitchen(context.store), *asked(request), language, translator(language)
+        )
         view.pop("told")
         return JSONResponse({"ok": True, **view})
 
     @routes.get("/records/pack.pdf")
     def paper(request: Request) -> Response:
         language = context.language(request)
-        data = pack.pack_pdf(context.store, remembered_kitchen(context.store), *asked(request), language, translator(language))  # fmt: skip
+        data = pack.pack_pdf(
+            context.store, remembered_kitchen(context.store), *asked(request), language, translator(language)
+        )
         return Response(data, media_type="application/pdf")
 
     @routes.get("/records/pack.zip")
     def archive(request: Request) -> Response:
         data = pack.csv_zip(context.store, remembered_kitchen(context.store), *asked(request))
-        return Response(data, media_type="application/zip", headers={"Content-Disposition": 'attachment; filename="inspection-pack.zip"'})  # fmt: skip
+        return Response(
+            data,
+            media_type="application/zip",
+            headers={"Content-Disposition": 'attachment; filename="inspection-pack.zip"'},
+        )

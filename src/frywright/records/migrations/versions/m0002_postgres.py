@@ -1,4 +1,6 @@
-"""PostgreSQL refuses changes too; entries of a kind are found in order and by time; numbers may pass two thousand million."""
+"""PostgreSQL refuses changes too; entries of a kind are found in order and by time; numbers may pass two
+thousand million.
+"""
 
 import sqlalchemy as sa
 from alembic import op
@@ -10,7 +12,9 @@ depends_on = None
 
 
 def upgrade() -> None:
-    """Indexes by kind and number and by kind and time in place of the one by kind; on PostgreSQL triggers and wide numbers."""
+    """Indexes by kind and number and by kind and time in place of the one by kind; on PostgreSQL triggers and
+    wide numbers.
+    """
     op.create_index("ix_entry_kind_number", "entry", ["kind", "number"])
     op.create_index("ix_entry_kind_happened", "entry", ["kind", "happened_at"])
     op.drop_index("ix_entry_kind", "entry")
@@ -23,6 +27,7 @@ def upgrade() -> None:
         "$$ BEGIN RAISE EXCEPTION 'entries are never altered, only superseded'; END $$"
     )
     op.execute(
-        "CREATE TRIGGER entry_no_change BEFORE UPDATE OR DELETE ON entry FOR EACH ROW EXECUTE FUNCTION entry_kept()"
+        "CREATE TRIGGER entry_no_change BEFORE UPDATE OR DELETE ON entry FOR EACH ROW EXECUTE FUNCTION"
+        " entry_kept()"
     )
     op.execute("CREATE TRIGGER entry_no_truncate BEFORE TRUNCATE ON entry EXECUTE FUNCTION entry_kept()")

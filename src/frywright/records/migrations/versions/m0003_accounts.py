@@ -1,4 +1,6 @@
-"""Accounts, sessions, devices and answers to repeated writes: they may change and are no entries; what is done with them is."""
+"""Accounts, sessions, devices and answers to repeated writes: they may change and are no entries; what is
+done with them is.
+"""
 
 import sqlalchemy as sa
 from alembic import op
