@@ -14,6 +14,7 @@ from time import perf_counter
 
 import numpy as np
 
+from frywright.paper.chart import svg
 from frywright.plan import engine
 from frywright.plan.advice import outlook
 from frywright.plan.check import broken_rules
@@ -21,7 +22,6 @@ from frywright.plan.hindsight import best_plan, bound, without_filters
 from frywright.plan.live import State
 from frywright.plan.model import Day, Item, LoadSize
 from frywright.plan.replay import Look, draw_days, given, replay, replay_par, tuned
-from frywright.reports.chart import svg
 
 TUNE_SEED, PLAY_SEED = 11, 99
 INSTANCES = ((1, 1), (1, 101), (2, 2), (2, 102), (4, 4), (8, 8))

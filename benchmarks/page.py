@@ -13,7 +13,7 @@ import uvicorn
 from playwright.sync_api import sync_playwright
 from tests.browser.test_cook_room import FLAGS, edit, open_page
 
-from frywright.records.store import Store
+from frywright.ledger.store import Store
 from frywright.web.app import make_app
 from frywright.workbench import book
 from frywright.workbench.clock import now

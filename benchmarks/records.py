@@ -20,8 +20,8 @@ import urllib.parse
 import urllib.request
 from pathlib import Path
 
+from frywright.ledger.store import Store
 from frywright.model.entry import canonical, row_hash, stamp
-from frywright.records.store import Store
 from frywright.web.app import make_app
 from frywright.workbench import book, fleet, pack
 from frywright.workbench.clock import now

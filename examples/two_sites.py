@@ -14,8 +14,8 @@ sys.path.insert(0, str(Path(__file__).parent.parent))
 
 from examples.postgres import cluster, new_database
 
-from frywright.records.backup import backup, restore
-from frywright.records.store import Store
+from frywright.ledger.backup import backup, restore
+from frywright.ledger.store import Store
 from frywright.workbench import book, corrective, fleet, vat
 from frywright.workbench.clock import now
 from frywright.workbench.kitchens import demo_text

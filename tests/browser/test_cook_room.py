@@ -10,7 +10,7 @@ from contextlib import contextmanager
 import pytest
 import uvicorn
 
-from frywright.records.store import Store
+from frywright.ledger.store import Store
 from frywright.web.app import make_app
 from frywright.workbench import book
 from frywright.workbench.clock import now

@@ -117,7 +117,7 @@ def test_records_commands(tmp_path, demo):
     """Verify and export speak about the store; a missing one is refused."""
     from pathlib import Path
 
-    from frywright.records.store import Store
+    from frywright.ledger.store import Store
     from frywright.workbench import book
     from frywright.workbench.clock import now
 

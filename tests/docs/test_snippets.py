@@ -16,7 +16,7 @@ from fastapi.testclient import TestClient
 from typer.testing import CliRunner
 
 from frywright.cli.main import app
-from frywright.records.store import Store
+from frywright.ledger.store import Store
 from frywright.web.app import make_app
 from frywright.workbench import book, people
 from frywright.workbench.clock import now

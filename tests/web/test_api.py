@@ -12,8 +12,8 @@ import uvicorn
 from fastapi.testclient import TestClient
 
 from frywright.client.http import Client
+from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, FrywrightError, RecordError
-from frywright.records.store import Store
 from frywright.web.app import make_app
 from frywright.workbench import book, people
 from frywright.workbench.clock import now

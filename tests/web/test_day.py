@@ -9,7 +9,7 @@ from fastapi.testclient import TestClient
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from frywright.records.store import Store
+from frywright.ledger.store import Store
 from frywright.web.app import make_app
 from frywright.workbench import book
 from frywright.workbench.clock import now

@@ -7,7 +7,7 @@ from __future__ import annotations
 import pytest
 from fastapi.testclient import TestClient
 
-from frywright.records.store import Store
+from frywright.ledger.store import Store
 from frywright.web.app import make_app
 from frywright.workbench import book, upkeep
 from frywright.workbench.clock import now

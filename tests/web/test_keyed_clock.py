@@ -10,7 +10,7 @@ import pytest
 from fastapi.testclient import TestClient
 
 from frywright.catalog.kitchen import parse_kitchen
-from frywright.records.store import Store
+from frywright.ledger.store import Store
 from frywright.web.app import make_app
 from frywright.workbench import book
 from frywright.workbench.cards import card_data, value_names

@@ -11,7 +11,7 @@ from fastapi.testclient import TestClient
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from frywright.records.store import Store
+from frywright.ledger.store import Store
 from frywright.web.app import LARGEST_BODY_BYTES, make_app
 from frywright.workbench import book
 from frywright.workbench.clock import now

@@ -13,10 +13,10 @@ from typer.testing import CliRunner
 
 from frywright.calibrate.readings import read_log
 from frywright.cli.main import app
+from frywright.ledger.attachments import Attachments
+from frywright.ledger.store import Store
 from frywright.model.calibration import Calibration
 from frywright.model.errors import InputError, RecordError
-from frywright.records.attachments import Attachments
-from frywright.records.store import Store
 from frywright.web.app import make_app
 from frywright.workbench import book
 from frywright.workbench.clock import now

@@ -9,8 +9,8 @@ import re
 import pytest
 from fastapi.testclient import TestClient
 
-from frywright.records.accounts import Accounts, digest
-from frywright.records.store import Store
+from frywright.ledger.accounts import Accounts, digest
+from frywright.ledger.store import Store
 from frywright.web.app import make_app
 from frywright.web.rights import OPEN, RIGHTS, right_for
 from frywright.workbench import book, people
@@ -180,7 +180,7 @@ def test_secrets_are_kept_as_argon2id_and_leave_in_no_export(shop, tmp_path):
     account = Accounts(store).account("Olive Owner")
     assert account.password_hash.startswith("$argon2id$")
     token = session_for(store, "owner")
-    from frywright.records.backup import backup
+    from frywright.ledger.backup import backup
 
     backup(store, tmp_path / "b.zip")
     import zipfile

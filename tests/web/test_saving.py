@@ -12,7 +12,7 @@ import pytest
 from fastapi.testclient import TestClient
 
 from frywright.design.search import Effort
-from frywright.records.store import Store
+from frywright.ledger.store import Store
 from frywright.web.app import make_app
 from frywright.web.pages import desk
 from frywright.workbench import book

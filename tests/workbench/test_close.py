@@ -8,8 +8,8 @@ import datetime as dt
 
 import pytest
 
+from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.records.store import Store
 from frywright.workbench import book, close, machines, upkeep, vat
 from frywright.workbench.clock import now
 from frywright.workbench.day import moment_of

@@ -11,8 +11,8 @@ import zlib
 import pytest
 
 from frywright.care.gates import steps_for
+from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.records.store import Store
 from frywright.workbench import book, upkeep
 from frywright.workbench import commissioning as new
 from frywright.workbench.clock import now

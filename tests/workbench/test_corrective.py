@@ -12,8 +12,8 @@ import zipfile
 
 import pytest
 
+from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.records.store import Store
 from frywright.workbench import book, corrective, pack, upkeep
 from frywright.workbench.board import EVENT
 from frywright.workbench.clock import now

@@ -13,11 +13,11 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from frywright.ledger.store import Store
 from frywright.model.errors import DataError, InputError
 from frywright.plan.check import broken_rules
 from frywright.plan.live import What
 from frywright.plan.model import Plan
-from frywright.records.store import Store
 from frywright.workbench import book, day, day_view
 from frywright.workbench.board import Board, Tap, board_view, compare_down, compare_out, tap_of
 from frywright.workbench.clock import now

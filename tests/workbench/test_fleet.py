@@ -8,8 +8,8 @@ import json
 
 import pytest
 
+from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.records.store import Store
 from frywright.workbench import book, commissioning, corrective, fleet, release
 from frywright.workbench.cards import value_names
 from frywright.workbench.clock import now

@@ -10,8 +10,8 @@ import io
 import pytest
 
 from frywright.catalog import load as catalog
+from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.records.store import Store
 from frywright.workbench import book, day, machines, procedures
 from frywright.workbench.board import Board, Tap, board_view
 from frywright.workbench.clock import now

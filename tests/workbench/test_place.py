@@ -8,11 +8,11 @@ from dataclasses import replace
 
 import pytest
 
+from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.program import Program, Stage, name_key
 from frywright.model.units import to_inside
 from frywright.physics.plan import make_plan
-from frywright.records.store import Store
 from frywright.workbench import book, prove_again
 from frywright.workbench.cards import card_data, card_pdf, site_cards_pdf
 from frywright.workbench.clock import now

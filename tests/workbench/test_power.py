@@ -9,12 +9,12 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
+from frywright.ledger.store import Store
 from frywright.model.trade import time_of_day_s
 from frywright.physics.fry import simulate
 from frywright.physics.plan import make_plan, piece_class
 from frywright.plan.advice import Outlook
 from frywright.plan.model import Drop, Plan
-from frywright.records.store import Store
 from frywright.workbench import book, day, power
 from frywright.workbench.clock import now
 from frywright.workbench.kitchens import demo_text

@@ -6,8 +6,8 @@ import io
 
 import pytest
 
+from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.records.store import Store
 from frywright.workbench import book, procedures
 from frywright.workbench.clock import now
 from frywright.workbench.kitchens import demo_text

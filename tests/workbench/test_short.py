@@ -11,8 +11,8 @@ import pytest
 from fastapi.testclient import TestClient
 
 from frywright.catalog.kitchen import parse_kitchen
+from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.records.store import Store
 from frywright.web.app import make_app
 from frywright.workbench import book, release
 from frywright.workbench.cards import card_data, card_pdf, read_back, site_cards_pdf

@@ -6,8 +6,8 @@ import datetime as dt
 
 import pytest
 
+from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.records.store import Store
 from frywright.workbench import book, upkeep, vat
 from frywright.workbench.board import EVENT
 from frywright.workbench.clock import now

@@ -8,9 +8,9 @@ import datetime as dt
 
 import pytest
 
+from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.units import LB
-from frywright.records.store import Store
 from frywright.workbench import book, oil_money, vat
 from frywright.workbench.clock import now
 from frywright.workbench.day import moment_of

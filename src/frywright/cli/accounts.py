@@ -26,8 +26,8 @@ def owner(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
+        from frywright.ledger.accounts import Accounts
         from frywright.model.errors import AccessError
-        from frywright.records.accounts import Accounts
         from frywright.workbench.people import add_account
 
         opened, _ = open_shop(store)
@@ -43,7 +43,7 @@ def list_(store: str = STORE, as_json: bool = JSON) -> None:
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.records.accounts import Accounts
+        from frywright.ledger.accounts import Accounts
 
         accounts = Accounts(open_shop(store)[0])
         rows = [

@@ -84,7 +84,7 @@ def facts_lines(facts: dict[str, Any]) -> list[str]:
 def write_chart(view: dict[str, Any], path: Path) -> None:
     """Write the curves of a view to an SVG file."""
     from frywright.model.errors import InputError
-    from frywright.reports.chart import cook_spec, svg
+    from frywright.paper.chart import cook_spec, svg
 
     words = {"oil": "oil", "minutes": "minutes since the drop", "pressure": "gauge"}
     if path.suffix.lower() != ".svg":
@@ -249,8 +249,8 @@ def card(
 
 def keep_short_card(store: str, kitchen: Any, program: Any, who: Any) -> None:
     """Keep who answers for the card of a program that is predicted short."""
+    from frywright.ledger.store import Store
     from frywright.model.errors import InputError
-    from frywright.records.store import Store
     from frywright.workbench.book import keep_print
     from frywright.workbench.clock import now
 

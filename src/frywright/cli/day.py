@@ -165,7 +165,7 @@ def plan(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
-        from frywright.reports.chart import svg
+        from frywright.paper.chart import svg
         from frywright.workbench.day import morning
         from frywright.workbench.day_view import check_view, gantt, hand_plan, plan_view
 

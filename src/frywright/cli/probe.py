@@ -94,7 +94,7 @@ def read(
 
 
 def _store(path: Path) -> Any:
-    from frywright.records.store import Store
+    from frywright.ledger.store import Store
     from frywright.workbench.clock import now
 
     return Store.file(path, now)

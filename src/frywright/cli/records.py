@@ -15,8 +15,8 @@ JSON = typer.Option(False, "--json", help="Print JSON.")
 
 
 def _open(store: str, *, new: bool = False):  # type: ignore[no-untyped-def]
+    from frywright.ledger.store import Store
     from frywright.model.errors import RecordError
-    from frywright.records.store import Store
     from frywright.workbench.clock import now
 
     if not new and "://" not in store and not Path(store).exists():
@@ -47,7 +47,7 @@ def export(
     from frywright.cli.output import speaking_errors
 
     with speaking_errors():
-        from frywright.records.export import csv_table, json_lines
+        from frywright.ledger.export import csv_table, json_lines
 
         (csv_table if csv else json_lines)(_open(store).entries(), sys.stdout)
 
@@ -62,8 +62,8 @@ def import_(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
+        from frywright.ledger.backup import import_lines
         from frywright.model.errors import RecordError
-        from frywright.records.backup import import_lines
 
         if not file.exists():
             raise RecordError(f"No file at {file}.")
@@ -86,7 +86,7 @@ def backup(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.records.backup import backup as copy
+        from frywright.ledger.backup import backup as copy
 
         told = copy(_open(store), out)
         if as_json:
@@ -115,7 +115,7 @@ def restore(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.records.backup import restore as bring_back
+        from frywright.ledger.backup import restore as bring_back
 
         told = bring_back(file, _open(store, new=True))
         if as_json:

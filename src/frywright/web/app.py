@@ -15,9 +15,9 @@ from fastapi.responses import JSONResponse, RedirectResponse
 from fastapi.staticfiles import StaticFiles
 from fastapi.templating import Jinja2Templates
 
+from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, FrywrightError
-from frywright.records.store import Store
-from frywright.reports.fonts import folder as font_folder
+from frywright.paper.fonts import folder as font_folder
 from frywright.web.benches import Benches
 from frywright.web.rates import Rates
 from frywright.web.rights import OPEN, right_for

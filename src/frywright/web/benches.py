@@ -5,7 +5,7 @@ from __future__ import annotations
 import datetime as dt
 from typing import Any
 
-from frywright.records.store import Store
+from frywright.ledger.store import Store
 from frywright.workbench import day as work
 from frywright.workbench.book import remembered_kitchen
 from frywright.workbench.clock import now

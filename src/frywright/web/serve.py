@@ -9,9 +9,9 @@ import sys
 import threading
 import webbrowser
 
+from frywright.ledger.accounts import Accounts
+from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.records.accounts import Accounts
-from frywright.records.store import Store
 from frywright.web.app import LOOPBACK, make_app
 from frywright.workbench.warm import warm_up
 

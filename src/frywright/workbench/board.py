@@ -15,6 +15,7 @@ from typing import Any
 
 import numpy as np
 
+from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import say
@@ -32,7 +33,6 @@ from frywright.plan.advice import (
 )
 from frywright.plan.explain import Waste, explain, total
 from frywright.plan.live import Happening, State, What, state_of
-from frywright.records.store import Store
 from frywright.workbench.book import entry_of
 from frywright.workbench.day import Bench, LoadFact, moment_of
 from frywright.workbench.machines import stopped

@@ -13,13 +13,13 @@ from typing import Any
 
 from frywright.catalog import load as catalog
 from frywright.catalog.kitchen import parse_kitchen
+from frywright.ledger.store import Store
 from frywright.model.calibration import Calibration
 from frywright.model.entry import Entry, Recorded
 from frywright.model.errors import InputError, RecordError
 from frywright.model.kitchen import Kitchen, ProveAgain
 from frywright.model.program import LidState, Program, Stage
 from frywright.model.units import clock
-from frywright.records.store import Store
 from frywright.verdicts.facts import Facts
 from frywright.workbench.cards import ReadBack
 from frywright.workbench.clock import now

@@ -15,8 +15,8 @@ from frywright.model.findings import say
 from frywright.model.fryer import FryerKind, TempUnit
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
-from frywright.reports.chart import card_spec, svg
-from frywright.reports.paper import pdf
+from frywright.paper.chart import card_spec, svg
+from frywright.paper.paper import pdf
 from frywright.verdicts.facts import Facts, Prediction
 from frywright.workbench.clock import now
 from frywright.workbench.cook import CookAnswer, CookRequest, ask

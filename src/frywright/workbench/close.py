@@ -10,13 +10,13 @@ from dataclasses import dataclass
 from typing import Any
 
 from frywright.catalog import load as catalog
+from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import time_of_day
 from frywright.model.units import show, to_inside
-from frywright.records.store import Store
 from frywright.workbench.book import entry_of
 from frywright.workbench.clock import now
 from frywright.workbench.day import business_time, usual_trade

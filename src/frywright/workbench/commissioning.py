@@ -13,6 +13,7 @@ from frywright.care.acceptance import Test, control, reckoned_s, timed
 from frywright.care.commissioning import Plate, Point, SiteFacts, amps, go, survey
 from frywright.care.gates import Signed, Step, check, missing, steps_for
 from frywright.catalog import load as catalog
+from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import Note, Outcome, say
@@ -20,7 +21,6 @@ from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.units import UNITS, clock, parse_clock, show, to_people
 from frywright.physics.fry import FryHistory
-from frywright.records.store import Store
 from frywright.verdicts.limits import cook_limit
 from frywright.workbench.book import entry_of, record
 from frywright.workbench.cook import CookRequest, ask

@@ -9,12 +9,12 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
+from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import show
-from frywright.records.store import Store
 from frywright.verdicts.limits import hand_level_c
 from frywright.workbench.board import EVENT
 from frywright.workbench.book import entry_of

@@ -13,6 +13,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 import numpy as np
 from numpy.typing import NDArray
 
+from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import Note, Outcome
@@ -26,7 +27,6 @@ from frywright.plan.model import Day, Item, LoadSize
 from frywright.plan.pull import heads_for
 from frywright.plan.replay import Look, Par, draw_days, replay_par, tuned
 from frywright.plan.sales import History, Sales, pieces, read_sales
-from frywright.records.store import Store
 from frywright.workbench.book import record
 from frywright.workbench.cook import CookRequest, ask
 from frywright.workbench.probes import attachments_of

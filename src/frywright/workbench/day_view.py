@@ -9,19 +9,19 @@ from typing import Any
 
 import numpy as np
 
+from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import time_of_day, time_of_day_s
+from frywright.paper.day_chart import gantt_spec, shelf_spec
+from frywright.paper.paper import PAPER, pdf
 from frywright.plan.advice import Outlook, promise
 from frywright.plan.check import Price, broken_rules, price
 from frywright.plan.live import State
 from frywright.plan.model import Drop, Plan
 from frywright.plan.pull import Stock, pull, thaw_s
 from frywright.plan.replay import Look, Replay, draw_days, replay, replay_par
-from frywright.records.store import Store
-from frywright.reports.day_chart import gantt_spec, shelf_spec
-from frywright.reports.paper import PAPER, pdf
 from frywright.workbench.board import Board, amount, board_view
 from frywright.workbench.day import Bench, bench_for, forecaster_of, history_of, mix_factor
 

@@ -15,6 +15,7 @@ from frywright.design.search import Candidate, Effort, Goals, Sizer
 from frywright.design.transfer import Target, Taste, Transfer
 from frywright.design.transfer import transfer as search_transfer
 from frywright.design.window import Edge, window
+from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
@@ -22,7 +23,6 @@ from frywright.model.program import Program
 from frywright.model.units import clock, show, signed
 from frywright.physics.fry import simulate
 from frywright.physics.plan import capacity_units, make_plan
-from frywright.records.store import Store
 from frywright.workbench.book import held_status, program_payload
 from frywright.workbench.cook import needed_limit, product_limit
 from frywright.workbench.facts import facts_json, program_facts

@@ -11,9 +11,9 @@ from statistics import median
 from typing import Any
 
 from frywright.catalog.kitchen import parse_kitchen
+from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
-from frywright.records.store import Store
 from frywright.workbench.board import EVENT
 from frywright.workbench.book import held_status
 from frywright.workbench.commissioning import PLATE

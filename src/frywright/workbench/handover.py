@@ -10,10 +10,10 @@ from typing import Any
 
 from frywright.catalog import load as catalog
 from frywright.design.controller import render
+from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError
 from frywright.model.kitchen import Kitchen
-from frywright.records.store import Store
-from frywright.reports.paper import PAPER, pdf, picture_type
+from frywright.paper.paper import PAPER, pdf, picture_type
 from frywright.workbench.book import held_status
 from frywright.workbench.clock import now
 from frywright.workbench.commissioning import commissioning_view, unit_signs

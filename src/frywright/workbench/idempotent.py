@@ -11,10 +11,10 @@ from typing import Any
 
 import sqlalchemy as sa
 
+from frywright.ledger.store import Store
+from frywright.ledger.tables import ANSWERED
 from frywright.model.entry import Recorded, canonical
 from frywright.model.errors import InputError, RecordError
-from frywright.records.store import Store
-from frywright.records.tables import ANSWERED
 
 
 def once(

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
+from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import GALLON
-from frywright.records.store import Store
 from frywright.workbench.book import record
 
 STOP, REOPEN = "stop_use", "reopen"

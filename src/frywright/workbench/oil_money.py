@@ -12,6 +12,7 @@ from math import ceil
 from typing import Any
 
 from frywright.catalog import load as catalog
+from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
@@ -29,9 +30,8 @@ from frywright.oil.worth import (
     filter_effect,
     left_money,
 )
+from frywright.paper.paper import PAPER, pdf
 from frywright.physics.plan import capacity_units
-from frywright.records.store import Store
-from frywright.reports.paper import PAPER, pdf
 from frywright.workbench.board import EVENT
 from frywright.workbench.clock import now
 from frywright.workbench.cook import CookRequest, ask

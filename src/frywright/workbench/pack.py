@@ -14,14 +14,14 @@ from dataclasses import dataclass
 from typing import Any
 
 from frywright.catalog import load as catalog
+from frywright.ledger.export import RISKY
+from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import show, to_people
-from frywright.records.export import RISKY
-from frywright.records.store import Store
-from frywright.reports.paper import PAPER, pdf
+from frywright.paper.paper import PAPER, pdf
 from frywright.verdicts.patterns import Told, patterns
 from frywright.workbench.board import EVENT
 from frywright.workbench.clock import now

@@ -10,9 +10,9 @@ from dataclasses import dataclass, replace
 from argon2 import PasswordHasher
 from argon2.exceptions import Argon2Error
 
+from frywright.ledger.accounts import Account, Accounts, Session
+from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.records.accounts import Account, Accounts, Session
-from frywright.records.store import Store
 from frywright.workbench.book import AUTHOR_NOW, record
 from frywright.workbench.clock import now
 

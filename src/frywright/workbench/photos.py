@@ -5,9 +5,9 @@ from __future__ import annotations
 import io
 from typing import BinaryIO
 
+from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.records.store import Store
-from frywright.reports.paper import is_picture
+from frywright.paper.paper import is_picture
 from frywright.workbench.probes import attachments_of
 
 LARGEST_PHOTO_BYTES = 12_000_000

@@ -6,9 +6,9 @@ from collections.abc import Callable, Sequence
 from typing import Any
 
 from frywright.model.kitchen import Kitchen
-from frywright.reports.chart import svg
-from frywright.reports.paper import pdf
-from frywright.reports.probe_chart import log_spec, residual_spec
+from frywright.paper.chart import svg
+from frywright.paper.paper import pdf
+from frywright.paper.probe_chart import log_spec, residual_spec
 from frywright.workbench.probe_view import curves_json, fit_view, probe_view
 from frywright.workbench.probes import Answer, Calibrated
 

@@ -18,6 +18,8 @@ from frywright.calibrate.kettle import Kettle, kettle_of
 from frywright.calibrate.placement import Placement, placement
 from frywright.calibrate.readings import Log, read_log
 from frywright.catalog import load as catalog
+from frywright.ledger.attachments import Attachments
+from frywright.ledger.store import Store
 from frywright.model.calibration import Calibration
 from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
@@ -25,8 +27,6 @@ from frywright.model.findings import Note, Verdict
 from frywright.model.food import Food
 from frywright.model.kitchen import Kitchen
 from frywright.physics.plan import lid_of, make_plan
-from frywright.records.attachments import Attachments
-from frywright.records.store import Store
 from frywright.verdicts.evidence import Evidence, EvidenceKind
 from frywright.verdicts.judge import CoreCurve, best_row, judge, salmonella_log
 from frywright.verdicts.limits import CookLimit, rule_for, why_no_rule

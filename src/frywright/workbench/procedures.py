@@ -9,13 +9,13 @@ from dataclasses import dataclass
 from typing import Any, BinaryIO
 
 from frywright.catalog import load as catalog
+from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import GALLON
-from frywright.records.store import Store
-from frywright.reports.paper import PAPER, pdf, picture_type
+from frywright.paper.paper import PAPER, pdf, picture_type
 from frywright.workbench.book import record
 from frywright.workbench.machines import OZ_GAL_G_L, OZ_KG, boil_out_dose
 from frywright.workbench.photos import keep_photo

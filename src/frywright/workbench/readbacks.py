@@ -7,10 +7,10 @@ import json
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
+from frywright.ledger.store import Store
 from frywright.model.entry import Recorded, canonical
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
-from frywright.records.store import Store
 from frywright.workbench.book import record_readback
 from frywright.workbench.cards import read_back
 from frywright.workbench.clock import now

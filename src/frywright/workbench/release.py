@@ -7,10 +7,10 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
-from frywright.records.store import Store
 from frywright.workbench.book import program_payload, record, remembered_kitchen
 from frywright.workbench.cards import card_pdf
 from frywright.workbench.facts import refuse_short

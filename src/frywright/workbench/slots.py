@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from frywright.design.slots import slots_of
+from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
-from frywright.records.store import Store
 from frywright.workbench.book import record
 
 KIND = "slot"

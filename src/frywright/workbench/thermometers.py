@@ -7,10 +7,10 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from frywright.calibrate.thermometer import CheckOutcome, Doubt, ProbeReading, ThermometerCheck, look_back
+from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
-from frywright.records.store import Store
 from frywright.verdicts.limits import hand_level_c
 from frywright.workbench.book import record
 from frywright.workbench.clock import now

@@ -13,13 +13,13 @@ from typing import Any
 from frywright.care.drills import NESTED, Drill, drills_for
 from frywright.catalog import load as catalog
 from frywright.design.controller import render
+from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import Outcome, say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import clock, show
-from frywright.records.store import Store
-from frywright.reports.paper import PAPER, pdf
+from frywright.paper.paper import PAPER, pdf
 from frywright.verdicts.age import judge_age
 from frywright.workbench.book import record
 from frywright.workbench.cook import CookRequest, ask

@@ -15,6 +15,7 @@ from frywright.calibrate.recovery import HINTS
 from frywright.care.counters import Due, Use, calendar, due
 from frywright.care.wear import FIGURES, wear
 from frywright.catalog import load as catalog
+from frywright.ledger.store import Store
 from frywright.model.care import ROLES, Task
 from frywright.model.entry import Entry, Recorded
 from frywright.model.errors import InputError
@@ -23,7 +24,6 @@ from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import Trade
 from frywright.model.units import clock, parse_clock
-from frywright.records.store import Store
 from frywright.workbench.board import EVENT
 from frywright.workbench.book import entry_of, record
 from frywright.workbench.clock import now

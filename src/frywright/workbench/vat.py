@@ -10,6 +10,7 @@ from typing import Any
 
 import numpy as np
 
+from frywright.ledger.store import Store
 from frywright.model.entry import Entry, Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import say
@@ -18,7 +19,6 @@ from frywright.model.kitchen import Kitchen, Site
 from frywright.model.units import LB, show
 from frywright.oil.ageing import share_for_ever
 from frywright.oil.outlook import LEAST_READINGS, Belief, Crossing, Vats, crossing, learn
-from frywright.records.store import Store
 from frywright.verdicts.limits import oil_limit
 from frywright.workbench.board import EVENT
 from frywright.workbench.book import entry_of, record

@@ -7,8 +7,8 @@ from typing import Any
 from fastapi import APIRouter, Request, Response
 from fastapi.responses import RedirectResponse
 
+from frywright.ledger.accounts import Accounts
 from frywright.model.errors import AccessError, FrywrightError, InputError
-from frywright.records.accounts import Accounts
 from frywright.web.app import DEVICE_COOKIE, SESSION_COOKIE, Context
 from frywright.workbench import people
 from frywright.workbench.book import remembered_kitchen

@@ -8,7 +8,7 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.errors import FrywrightError, InputError
-from frywright.reports.chart import cook_spec, svg
+from frywright.paper.chart import cook_spec, svg
 from frywright.web.app import Context
 from frywright.web.forms import CookForm
 from frywright.web.saving import ask_name

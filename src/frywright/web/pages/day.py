@@ -14,7 +14,7 @@ from starlette.datastructures import UploadFile
 
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.trade import time_of_day, time_of_day_s
-from frywright.reports.chart import svg
+from frywright.paper.chart import svg
 from frywright.web.app import HERE, Context
 from frywright.web.benches import Benches
 from frywright.workbench import day as work

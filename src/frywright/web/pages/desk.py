@@ -16,10 +16,10 @@ from frywright.design.controller import Keyed
 from frywright.design.search import Candidate, Effort, Goals
 from frywright.design.slots import sharing, slots_of
 from frywright.design.transfer import Target
+from frywright.ledger.store import Store
 from frywright.model.errors import DataError, FrywrightError, InputError
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import Program
-from frywright.records.store import Store
 from frywright.web.app import Context
 from frywright.web.jobs import Job, Jobs
 from frywright.web.saving import save as save_program

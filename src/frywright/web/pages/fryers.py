@@ -11,7 +11,7 @@ from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.care import ROLES
 from frywright.model.errors import FrywrightError
-from frywright.reports.paper import picture_type
+from frywright.paper.paper import picture_type
 from frywright.web.app import Context
 from frywright.workbench import commissioning, upkeep
 from frywright.workbench.book import remembered_kitchen

@@ -13,9 +13,9 @@ from zoneinfo import ZoneInfo
 from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
+from frywright.ledger.store import Point
 from frywright.model.entry import Recorded
 from frywright.model.errors import FrywrightError, InputError, RecordError
-from frywright.records.store import Point
 from frywright.web.app import Context
 from frywright.workbench import corrective, pack
 from frywright.workbench.book import remembered_kitchen

@@ -13,10 +13,10 @@ import pytest
 import sqlalchemy as sa
 from examples.postgres import new_database
 
+from frywright.ledger.export import csv_table, json_lines
+from frywright.ledger.store import Point, Store
 from frywright.model.entry import Entry
 from frywright.model.errors import InputError, RecordError
-from frywright.records.export import csv_table, json_lines
-from frywright.records.store import Point, Store
 
 MOMENT = dt.datetime(2026, 11, 25, 18, 10, tzinfo=dt.UTC)
 
@@ -249,7 +249,7 @@ def test_a_store_of_the_first_schema_is_migrated(tmp_path):
     from alembic import command
     from alembic.config import Config
 
-    import frywright.records.store as module
+    import frywright.ledger.store as module
 
     path = tmp_path / "old.db"
     config = Config()

@@ -16,11 +16,11 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, BinaryIO
 
+from frywright.ledger.attachments import Attachments, sync_folder
+from frywright.ledger.export import json_lines
+from frywright.ledger.store import Store
 from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, unstamp
 from frywright.model.errors import RecordError
-from frywright.records.attachments import Attachments, sync_folder
-from frywright.records.export import json_lines
-from frywright.records.store import Store
 
 FORMAT = "frywright-backup-1"
 LONGEST_LINE_BYTES = 8_000_000

@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
-from frywright.reports.fonts import folder
+from frywright.paper.fonts import folder
 
 TEMPLATES = Path(__file__).parent / "templates"
 PAPER = {"us": "us-letter", "metric": "a4"}

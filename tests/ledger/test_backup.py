@@ -11,12 +11,12 @@ import zipfile
 
 import pytest
 
+from frywright.ledger.attachments import Attachments
+from frywright.ledger.backup import backup, check, import_lines, restore
+from frywright.ledger.export import json_lines
+from frywright.ledger.store import Store
 from frywright.model.entry import Entry
 from frywright.model.errors import RecordError
-from frywright.records.attachments import Attachments
-from frywright.records.backup import backup, check, import_lines, restore
-from frywright.records.export import json_lines
-from frywright.records.store import Store
 
 MOMENT = dt.datetime(2026, 11, 25, 18, 10, tzinfo=dt.UTC)
 

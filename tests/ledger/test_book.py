@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import pytest
 
+from frywright.ledger.store import Store
 from frywright.model.errors import DataError, InputError
 from frywright.model.program import Stage
-from frywright.records.store import Store
 from frywright.workbench import book
 from frywright.workbench.clock import now
 from frywright.workbench.cook import CookRequest, ask, edit_program

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from frywright.reports.chart import HEAT, INK, OIL, RULE
+from frywright.paper.chart import HEAT, INK, OIL, RULE
 
 TONES = (HEAT, OIL, INK, "#8a6d1f", "#5b4a8a", "#3f6b3a")
 CONFIG = {

@@ -15,8 +15,8 @@ from pathlib import Path
 import pytest
 from examples.postgres import new_database
 
+from frywright.ledger.store import Store
 from frywright.model.entry import Entry
-from frywright.records.store import Store
 
 pytestmark = pytest.mark.slow
 KILLS = 200

@@ -2,7 +2,7 @@
 
 from alembic import context
 
-from frywright.records.tables import METADATA
+from frywright.ledger.tables import METADATA
 
 context.configure(
     connection=context.config.attributes["connection"],

@@ -161,7 +161,7 @@ def svg(spec: dict[str, Any]) -> str:
     """The picture of a specification. Rendered without network; fonts from the package."""
     import vl_convert
 
-    from frywright.reports.fonts import folder
+    from frywright.paper.fonts import folder
 
     vl_convert.register_font_directory(str(folder()))
     return str(vl_convert.vegalite_to_svg(spec))

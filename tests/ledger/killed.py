@@ -11,8 +11,8 @@ import signal
 import sys
 import time
 
+from frywright.ledger.store import Store
 from frywright.model.entry import Entry
-from frywright.records.store import Store
 
 
 def now():

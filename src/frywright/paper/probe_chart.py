@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from frywright.reports.chart import DASHES, HEAT, INK, OIL, RULE
+from frywright.paper.chart import DASHES, HEAT, INK, OIL, RULE
 
 LIGHT = {
     "font": "Atkinson Hyperlegible",

@@ -21,9 +21,9 @@ from typing import Any
 import sqlalchemy as sa
 from sqlalchemy import event
 
+from frywright.ledger.tables import ENTRY
 from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, row_hash, stamp, unstamp
 from frywright.model.errors import RecordError
-from frywright.records.tables import ENTRY
 
 NEWEST_SCHEMA = "0003"
 READ_BLOCK = 2000

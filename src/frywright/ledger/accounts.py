@@ -15,9 +15,9 @@ from typing import Any
 
 import sqlalchemy as sa
 
+from frywright.ledger.store import Store
+from frywright.ledger.tables import ACCOUNT, DEVICE, SESSION
 from frywright.model.entry import stamp, unstamp
-from frywright.records.store import Store
-from frywright.records.tables import ACCOUNT, DEVICE, SESSION
 
 IDLE_S, LONGEST_S = 12 * 3600.0, 7 * 86400.0
 PIN_IDLE_S = 15 * 60.0
