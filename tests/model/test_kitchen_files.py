@@ -103,6 +103,13 @@ BAD = {
     "condition without longest wait": ('until_left = "10:00"', "until_core_c = 70", 34, "at_most"),
     "true for a number": ("set_c = 165", "set_c = true", 35, "a number without quotes"),
     "pressure in an open fryer": ('kind = "pressure"', 'kind = "open"', 28, "open fryer"),
+    "load above the fryer": (
+        'total = "11:00"',
+        'total = "11:00"\nload_heads = 5',
+        33,
+        "at most 4, which is what One",
+    ),
+    "load of nothing": ('total = "11:00"', 'total = "11:00"\nload_heads = 0', 33, "above 0"),
     "doubled key": (
         "[[product]]",
         (

@@ -8,6 +8,7 @@ from dataclasses import replace
 
 import pytest
 
+from frywright.design.transfer import Target
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.program import Program, Stage, name_key
@@ -18,10 +19,12 @@ from frywright.workbench.cards import card_data, card_pdf, site_cards_pdf
 from frywright.workbench.clock import now
 from frywright.workbench.cook import CookRequest, ask, program_of
 from frywright.workbench.day import load_facts
+from frywright.workbench.desk import transfer_program
 from frywright.workbench.facts import Answerer
 from frywright.workbench.kitchens import demo_text
 from frywright.workbench.language import translator
 from frywright.workbench.naming import away_words, called, chosen, follows, named, new_name
+from frywright.workbench.proof import prove_program
 
 OWN = """[kitchen]
 name = "Valley bench (invented)"
@@ -154,6 +157,27 @@ def test_another_bird_or_load_is_another_program(kitchen):
     assert carried(kitchen, altitude_m=kitchen.site.altitude_m + 3.0).version == 4
     with pytest.raises(InputError, match="bird size"):
         carried(kitchen, unit_mass_kg=40.0)
+
+
+@pytest.mark.parametrize(
+    ("name", "heads", "most"),
+    [("bone-in alder", 3.5, "3"), ("tenders dogwood", 400.0, "80"), ("bone-in alder", 0.0, "3")],
+)
+def test_a_load_above_the_fryer_is_refused_at_saving_and_proof(store, kitchen, name, heads, most):
+    """A program's own load is at most what the fryer takes, counted or by mass."""
+    draft = replace(carried(kitchen, name, load_heads=2.0), load_heads=heads)
+    for act in (
+        lambda: book.save_program(store, kitchen, draft),
+        lambda: prove_program(kitchen, draft, samples=16),
+        lambda: transfer_program(
+            kitchen,
+            kitchen.program(name),
+            Target(kitchen=kitchen, fryer=draft.fryer, product=draft.product, load_heads=heads),
+        ),
+    ):
+        with pytest.raises(InputError, match=f"at most {most}.* which is what .* takes: give a smaller load"):
+            act()
+    assert store.current("program") == []
 
 
 def test_a_new_program_is_named_as_the_kitchen_says_it(own):

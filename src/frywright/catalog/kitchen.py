@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import Any, cast
 
 from frywright.catalog import load
+from frywright.catalog.capacity import check_load
 from frywright.model.calibration import Calibration
 from frywright.model.care import Emergency, Task
 from frywright.model.codec import Source, read
@@ -288,8 +289,10 @@ def _checked(kitchen: Kitchen, programs: list[Any], source: Source) -> tuple[Pro
     for path, program in programs:
         try:
             kitchen.check(program)
+            check_load(kitchen, program)
         except InputError as error:
-            problems.append(source.problem(path, error.field, str(error), "Mend the program or the fryer."))
+            key = "load_heads" if error.field == "load" else error.field
+            problems.append(source.problem(path, key, str(error), "Mend the program or the fryer."))
     if problems:
         raise DataError(problems)
     return tuple(program for _, program in programs)

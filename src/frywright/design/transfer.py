@@ -15,6 +15,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
+from frywright.catalog.capacity import check_load
 from frywright.design.controller import rounded
 from frywright.design.offer import offered
 from frywright.design.proof import Proof
@@ -197,6 +198,7 @@ def transfer(
         altitude_m=None,
         unit_mass_kg=target.unit_mass_kg,
     )
+    check_load(kitchen, base)
     goals = replace(WIDE, margin_k=goal)
     fryer = kitchen.fryer(target.fryer)
     if _kept(fryer, base, source.fryer(program.fryer).kind, effort):

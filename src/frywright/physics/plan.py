@@ -7,6 +7,7 @@ from functools import lru_cache
 from itertools import accumulate
 
 from frywright.catalog import load as catalog
+from frywright.catalog.capacity import capacity_units, most_units
 from frywright.model.calibration import Calibration
 from frywright.model.errors import InputError
 from frywright.model.food import Coating, Cut, CutSet, Product
@@ -75,9 +76,7 @@ class FryPlan:
     @property
     def most_units(self) -> float:
         """Most units the fryer takes by its plate, by count and by mass."""
-        unit_kg = self.load_kg / self.units_count
-        by_mass = self.fryer.capacity_kg / unit_kg if self.fryer.capacity_kg else float("inf")
-        return min(capacity_units(self.fryer, self.cut_set, unit_kg), by_mass)
+        return most_units(self.fryer, self.cut_set, self.load_kg / self.units_count)
 
     @property
     def overloaded(self) -> bool:
@@ -97,14 +96,6 @@ class FryPlan:
         if not self.vent_told:
             return 0.0
         return min(MOST_VENT_S, self.fryer.vent_s or MOST_VENT_S)
-
-
-def capacity_units(fryer: Fryer, cut_set: CutSet, unit_mass_kg: float) -> float:
-    """Most units (heads or pieces) the fryer takes."""
-    if cut_set.unit == "head" and fryer.capacity_heads:
-        return float(fryer.capacity_heads)
-    limit_kg = fryer.capacity_kg or fryer.capacity_heads * catalog.cut_sets()["chicken_8"].unit_mass_kg
-    return limit_kg / unit_mass_kg
 
 
 def make_plan(

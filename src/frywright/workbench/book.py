@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import Any
 
 from frywright.catalog import load as catalog
+from frywright.catalog.capacity import check_load
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.ledger.store import Store
 from frywright.model.calibration import Calibration
@@ -236,6 +237,7 @@ def save_program(
         Its version was taken in the meantime.
     """
     kitchen.check(program)
+    check_load(kitchen, program)
     lock = answered(kitchen, program, who, *seen)
     with store.writing() as writer:
         known = remembered_kitchen(store)

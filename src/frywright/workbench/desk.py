@@ -16,13 +16,12 @@ from frywright.design.transfer import Target, Taste, Transfer
 from frywright.design.transfer import transfer as search_transfer
 from frywright.design.window import Edge, window
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.units import clock, show, signed
 from frywright.physics.fry import simulate
-from frywright.physics.plan import capacity_units, make_plan
+from frywright.physics.plan import make_plan
 from frywright.workbench.book import held_status, program_payload
 from frywright.workbench.cook import needed_limit, product_limit
 from frywright.workbench.facts import facts_json, program_facts
@@ -96,23 +95,6 @@ def transfer_program(
     if kitchen.belongs(replace(made, unit_mass_kg=None)):
         made = replace(made, altitude_m=None)
     return replace(found, program=made), answer(target.kitchen, make_plan(target.kitchen, made), found.proof)
-
-
-def check_load(target: Target) -> None:
-    """InputError where the target's fryer does not take the load named."""
-    kitchen = target.kitchen
-    goods = kitchen.product(target.product or "")
-    sets = kitchen.cut_set(goods.cut_set)
-    unit = target.unit_mass_kg or goods.unit_mass_kg or sets.unit_mass_kg
-    most = capacity_units(kitchen.fryer(target.fryer), sets, unit)
-    if target.load_heads is not None and not 0.0 < target.load_heads <= most:
-        raise InputError(
-            "load",
-            f"{target.load_heads:g}",
-            "above 0 and at most {most}",
-            where=kitchen.fryer(target.fryer).name,
-            values={"most": f"{most:.3g}"},
-        )
 
 
 def at_altitude(kitchen: Kitchen, altitude_m: float | None) -> Kitchen:

@@ -12,6 +12,7 @@ from math import ceil
 from typing import Any
 
 from frywright.catalog import load as catalog
+from frywright.catalog.capacity import capacity_units
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.findings import say
@@ -31,7 +32,6 @@ from frywright.oil.worth import (
     left_money,
 )
 from frywright.paper.paper import PAPER, pdf
-from frywright.physics.plan import capacity_units
 from frywright.workbench.board import EVENT
 from frywright.workbench.clock import now
 from frywright.workbench.cook import CookRequest, ask

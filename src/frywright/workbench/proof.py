@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
+from frywright.catalog.capacity import check_load
 from frywright.design.proof import Proof, Spread, all_loads, prove, weight_at
 from frywright.model.findings import Note, Outcome, say
 from frywright.model.kitchen import Kitchen
@@ -84,6 +85,7 @@ def prove_program(
     InputError
         The program, the samples or the spread are impossible.
     """
+    check_load(kitchen, program)
     plan = make_plan(kitchen, program)
     limit = product_limit(kitchen, plan.product) or cook_limit(kitchen.site.jurisdiction)
     spread = spread or all_loads(plan)

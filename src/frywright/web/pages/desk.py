@@ -12,6 +12,7 @@ from fastapi import APIRouter, Request, Response
 from fastapi.concurrency import run_in_threadpool
 from fastapi.responses import RedirectResponse
 
+from frywright.catalog.capacity import check_load
 from frywright.design.controller import Keyed
 from frywright.design.search import Candidate, Effort, Goals
 from frywright.design.slots import sharing, slots_of
@@ -29,7 +30,6 @@ from frywright.workbench.cards import card_pdf, read_back, settings_of, site_car
 from frywright.workbench.clock import now
 from frywright.workbench.desk import (
     at_altitude,
-    check_load,
     clock_sentence,
     design_json,
     design_program,
@@ -131,10 +131,17 @@ def _add_transfer(routes: APIRouter, jobs: Jobs, kitchen: Callable[[], Any], ref
                 load_heads=heads,
                 unit_mass_kg=mass,
             )
-            check_load(target)
+            there = replace(
+                program,
+                fryer=fryer.key,
+                product=product.key,
+                altitude_m=altitude,
+                unit_mass_kg=mass,
+                load_heads=heads,
+            )
+            check_load(target.kitchen, there)
         except InputError as error:
             return refused(request, form, error)
-        there = replace(program, altitude_m=altitude, unit_mass_kg=mass, load_heads=heads)
         words = [product.name, fryer.name, *away_words(place, there)]
         return _begin(
             jobs, f"{program.name} → {', '.join(words)}", "transfer", _carrying(place, program, target)
