@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from frywright.catalog.kitchen import parse_kitchen
+from frywright.design.controller import render
 from frywright.model.errors import DataError
 from frywright.model.units import LB, PSI
 
@@ -85,6 +86,7 @@ BAD = {
         "never set or test a relief valve",
     ),
     "unknown oil": ('name = "One"', 'name = "One"\noil = "crude"', 11, "unknown oil"),
+    "display": ("stage_count = 3", 'stage_count = 3\nshows = "k"', 20, "one of: f, c"),
     "no stages held": ("stage_count = 3", "stage_count = 0", 19, "1 to 20"),
     "cut set": ('cut_set = "chicken_8"', 'cut_set = "chicken_7"', 24, "chicken_8"),
     "coating": ('coating = "dredge"', 'coating = "gold"', 25, "dredge"),
@@ -130,6 +132,23 @@ def test_a_kitchen_written_by_hand():
     assert fryer.working_gauge_pa == pytest.approx(12 * PSI)
     assert kitchen.program("bird one").durations_s() == (60.0, 600.0)
     assert kitchen.site.language == "es"
+
+
+@pytest.mark.parametrize(
+    ("units", "controller", "shown"),
+    [
+        ("metric", "stage_count = 3", "165"),
+        ("metric", 'stage_count = 3\nshows = "f"', "329"),
+        ("us", "stage_count = 3", "329"),
+        ("us", 'stage_count = 3\nshows = "c"', "165"),
+    ],
+)
+def test_a_display_shows_the_kitchens_unit_where_the_file_names_none(units, controller, shown):
+    """165 degC is keyed as 165 in a metric kitchen, 329 degF in the other; what the file says comes first."""
+    text = GOOD.replace('units = "metric"', f'units = "{units}"').replace("stage_count = 3", controller)
+    fryer = parse_kitchen(text).fryer("one")
+    keyed = render(parse_kitchen(text).program("bird one"), fryer.controller)
+    assert next(v.text for v in keyed.values if v.what == "set") == shown
 
 
 def test_people_units_fill_the_same_field(kitchen):

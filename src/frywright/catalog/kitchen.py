@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import replace
+from functools import partial
 from typing import Any, cast
 
 from frywright.catalog import load
@@ -14,8 +15,8 @@ from frywright.model.codec import Source, read
 from frywright.model.errors import DataError, InputError
 from frywright.model.findings import Problem
 from frywright.model.food import Coating, Cut, CutSet, CutShare, Product
-from frywright.model.fryer import Controller, Fryer
-from frywright.model.kitchen import Kitchen, Site
+from frywright.model.fryer import Controller, Fryer, TempUnit
+from frywright.model.kitchen import Kitchen, Site, UnitSystem
 from frywright.model.program import Program, Stage
 from frywright.model.trade import MenuItem, Sell, Trade
 
@@ -59,7 +60,7 @@ def parse_kitchen(text: str, file: str = "kitchen.toml") -> Kitchen:
             )
     site = _site(tables, source, problems)
     parts = {
-        "fryers": _each(tables, "fryer", source, problems, _fryer),
+        "fryers": _each(tables, "fryer", source, problems, partial(_fryer, shows=_display(tables))),
         "products": _each(tables, "product", source, problems, _product),
         "cuts": _each(tables, "cut", source, problems, _cut),
         "cut_sets": _each(tables, "cut_set", source, problems, _cut_set),
@@ -167,8 +168,18 @@ def _each(
     return found
 
 
-def _fryer(table: Mapping[str, Any], source: Source, path: str) -> Fryer:
-    controller = read(Controller, table.get("controller", {}), source, f"{path}.controller")
+def _display(tables: Mapping[str, Any]) -> str:
+    """Unit of a controller that does not say which it shows: the kitchen's own."""
+    kitchen = tables.get("kitchen")
+    metric = isinstance(kitchen, dict) and kitchen.get("units") == str(UnitSystem.METRIC)
+    return str(TempUnit.C if metric else TempUnit.F)
+
+
+def _fryer(table: Mapping[str, Any], source: Source, path: str, shows: str) -> Fryer:
+    told = {"shows": shows, **table.get("controller", {})}
+    if not any(key.startswith("temp_step") for key in told):
+        told["temp_step_c" if told["shows"] == TempUnit.C else "temp_step_f"] = 1  # a degree of its display
+    controller = read(Controller, told, source, f"{path}.controller")
     fryer = read(Fryer, table, source, path, controller=controller)
     if fryer.oil not in load.oils():
         raise DataError(
