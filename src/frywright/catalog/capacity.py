@@ -40,8 +40,8 @@ def check_load(kitchen: Kitchen, program: Program) -> None:
         raise InputError(
             "load",
             f"{program.load_heads:g} × {cut_set.unit}",
-            "above 0 and at most {most}, which is what {fryer} takes: give a smaller load, or leave it out for"
-            " a full one",
+            "above 0 and at most {most}, which is what {fryer} takes: give a smaller load, or leave it out"
+            " for a full one",
             where=program.name,
             values={"most": f"{most:.3g}", "fryer": fryer.name},
         )
