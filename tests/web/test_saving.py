@@ -72,6 +72,28 @@ def test_saving_stays_at_the_desk(client):
     assert "void" in page.text
 
 
+@pytest.mark.parametrize(
+    ("language", "says"),
+    [("en", "broke off on a fault of Frywright (ZeroDivisionError)"), ("es", "se interrumpió")],
+)
+def test_work_that_dies_ends_with_a_message_and_a_way_on(client, monkeypatch, caplog, language, says):
+    """A fault nobody foresaw ends the wait, is told in the reader's language and logged; the next runs."""
+
+    def dies(*_, **__):
+        raise ZeroDivisionError
+
+    monkeypatch.setattr(desk, "prove_program", dies)
+    page = finished(client, client.post("/cook/desk/prove", data={"program": "tenders cedar"}))
+    assert "broke off" in page.text
+    page = client.get(f"{page.url.path}?lang={language}")
+    assert says in page.text
+    assert 'href="/cook/desk"' in page.text
+    assert "ZeroDivisionError" in caplog.text
+    monkeypatch.setattr(desk, "prove_program", lambda *a, **k: prove_program(*a, **{**k, "samples": 16}))
+    again = finished(client, client.post("/cook/desk/prove", data={"program": "tenders cedar"}))
+    assert 'class="problem"' not in again.text
+
+
 def test_the_form_carries_the_version_it_was_begun_on(client):
     """A page opened before another tab saved still says so after it is shown again; a page opened anew is up
     to date.

@@ -110,6 +110,26 @@ class SolveError(FrywrightError):
         super().__init__(message)
 
 
+class BrokenOffError(FrywrightError):
+    """Long work died of something nobody foresaw; the cause is in the program's own log."""
+
+    exit_code = 70
+    http_status = 500
+    TEXT: ClassVar[str] = (
+        "This work broke off on a fault of Frywright ({cause}), not on what you typed. No program was saved."
+        " Start it again. If it breaks off again, report the fault with the text in the window where"
+        " Frywright runs."
+    )
+
+    def __init__(self, cause: Exception) -> None:
+        self.cause = type(cause).__name__
+        super().__init__(self.say(str))
+
+    def say(self, translate: Callable[[str], str], system: str = "") -> str:
+        """The message in a language."""
+        return translate(self.TEXT).format(cause=self.cause)
+
+
 class RecordError(FrywrightError):
     """The store refuses: wrong file, newer schema, broken chain, or a clash of two writers."""
 

@@ -4,13 +4,15 @@ from __future__ import annotations
 
 import contextvars
 import itertools
+import logging
 import threading
 from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
-from frywright.model.errors import FrywrightError
+from frywright.model.errors import BrokenOffError, FrywrightError
 
+LOG = logging.getLogger(__name__)
 KEPT = 20
 
 
@@ -65,7 +67,11 @@ class Jobs:
             job.cancelled = True
         except FrywrightError as error:
             job.error = error
-        job.done = True
+        except Exception as error:  # whatever it is, a page that waits must hear of it
+            LOG.exception("Work %d (%s, %s) broke off", job.number, job.kind, job.title)
+            job.error = BrokenOffError(error)
+        finally:
+            job.done = True
 
     def get(self, number: int) -> Job | None:
         """A job by number, or None when it is gone."""

@@ -8,7 +8,7 @@ from collections.abc import Callable
 from functools import cache
 from importlib import resources
 
-from frywright.model.errors import FrywrightError, InputError
+from frywright.model.errors import BrokenOffError, FrywrightError, InputError
 
 LANGUAGES = {"en": "English", "es": "Español"}
 
@@ -30,4 +30,6 @@ def translator(language: str) -> Callable[[str], str]:
 
 def explain(error: FrywrightError, language: str, system: str = "") -> str:
     """An error in a language and a kitchen's units; kinds without a template stay in English."""
-    return error.say(translator(language), system) if isinstance(error, InputError) else str(error)
+    if isinstance(error, InputError | BrokenOffError):
+        return error.say(translator(language), system)
+    return str(error)
