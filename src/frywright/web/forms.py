@@ -43,6 +43,20 @@ STAGE_PLACE = re.compile(r"stage (\d+)$")
 COUNT_WORDS = ("heads", "head", "pieces", "piece", "packs", "pack", "cabezas", "cabeza", "piezas", "pieza")
 
 
+def whole_number(text: str, name: str) -> int | None:
+    """A small count as typed, None for an empty box.
+
+    Raises
+    ------
+    InputError
+        Anything but up to three digits.
+    """
+    text = text.strip()
+    if text and not (text.isascii() and text.isdigit() and len(text) < 4):
+        raise InputError(name, repr(text), "a small whole number")
+    return int(text) if text else None
+
+
 @dataclass(frozen=True, slots=True)
 class StageText:
     """One stage as typed."""

@@ -2,38 +2,33 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Mapping
 from dataclasses import replace
-from itertools import pairwise
 from typing import Any
-from urllib.parse import quote
 
 from fastapi import APIRouter, Request, Response
 from fastapi.concurrency import run_in_threadpool
 from fastapi.responses import RedirectResponse
 
 from frywright.catalog.capacity import check_load
-from frywright.design.controller import Keyed
 from frywright.design.search import Candidate, Effort, Goals
-from frywright.design.slots import sharing, slots_of
 from frywright.design.transfer import Target
 from frywright.ledger.store import Store
-from frywright.model.errors import DataError, FrywrightError, InputError
+from frywright.model.errors import DataError, InputError
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import Program
 from frywright.web.app import Context
+from frywright.web.forms import whole_number
 from frywright.web.jobs import Job, Jobs
+from frywright.web.pages.paper import add_paper, add_readback
 from frywright.web.saving import save as save_program
 from frywright.web.saving import save_choices
-from frywright.workbench import book, slots
-from frywright.workbench.cards import card_pdf, read_back, settings_of, site_cards_pdf, value_names
-from frywright.workbench.clock import now
+from frywright.workbench import book
 from frywright.workbench.desk import (
     at_altitude,
     clock_sentence,
     design_json,
     design_program,
-    differences,
     program_rows,
     row_json,
     scouting_beside,
@@ -43,15 +38,10 @@ from frywright.workbench.desk import (
     window_of,
     window_rows,
 )
-from frywright.workbench.effect import effect_view
-from frywright.workbench.facts import NOBODY, Answerer, program_facts, refuse_short, show_facts
-from frywright.workbench.language import LANGUAGES, translator
+from frywright.workbench.language import translator
 from frywright.workbench.naming import away_words
 from frywright.workbench.proof import ProofAnswer, proof_json, prove_program
-from frywright.workbench.prove_again import again_line
-from frywright.workbench.view import cook_view
 
-PDF = "application/pdf"
 Translate = Callable[[str], str]
 GOAL_NAMES = {
     "margin": "margin",
@@ -99,8 +89,8 @@ def router(context: Context) -> APIRouter:
     _add_work(routes, jobs, context.store, kitchen, refused)
     _add_transfer(routes, jobs, kitchen, refused)
     _add_jobs(routes, jobs, context, kitchen)
-    _add_paper(routes, context, kitchen)
-    _add_readback(routes, context, kitchen)
+    add_paper(routes, context, kitchen)
+    add_readback(routes, context, kitchen)
     _add_kitchen(routes, context)
     return routes
 
@@ -156,7 +146,7 @@ def _add_work(
         form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
         product, fryer = place.product(form.get("product", "")), place.fryer(form.get("fryer", ""))
         try:
-            goals, stages = _goals(place.site, form), _whole(form.get("stages", ""), "stages")
+            goals, stages = _goals(place.site, form), whole_number(form.get("stages", ""), "stages")
             Effort(stages=stages).stage_count(fryer)
         except InputError as error:
             return refused(request, form, error)
@@ -297,118 +287,6 @@ def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable
         )
 
 
-def _add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
-    def paper(
-        request: Request, programs: list[Program], make: Callable[[Kitchen, Answerer], bytes], who: Answerer
-    ) -> Response:
-        """The paper; where something on it is predicted short, the page that asks who answers for it."""
-        place, language = kitchen(), context.language(request)
-        system, tr = str(place.site.units), translator(language)
-        told = [(p, show_facts(program_facts(place, p), system, tr)) for p in programs]
-        short = [(p, facts) for p, facts in told if facts.short]
-        try:
-            data = make(place, who)
-            book.keep_print(context.store, place, programs, who)
-        except InputError as error:
-            if not short:
-                raise
-            values = {"short": short, "who": who, "problem": context.explain(request, error)}
-            return context.render(request, "short.html", error.http_status, room="desk", **values)
-        return Response(data, media_type=PDF)
-
-    def one(request: Request, program: str, slot: int, who: Answerer) -> Response:
-        language, found = context.language(request), kitchen().program(program)
-        tr = translator(language)
-        slot = slot or slots.slot_of(context.store, kitchen(), found)
-        shared = sharing(kitchen(), found, slot, slots.told_slots(context.store))
-        return paper(
-            request, [found], lambda place, who: card_pdf(place, found, slot, language, tr, who, shared), who
-        )
-
-    def every(request: Request, both: bool, who: Answerer) -> Response:
-        place = kitchen()
-        tongues = {n: translator(n) for n in (LANGUAGES if both else [context.language(request)])}
-        programs = [place.program(name) for name in sorted({p.name for p in place.own_programs})]
-        held = slots.told_slots(context.store)
-        return paper(request, programs, lambda place, who: site_cards_pdf(place, tongues, who, held), who)
-
-    @routes.get("/cook/card.pdf")
-    def card(request: Request, program: str, slot: int = 0) -> Response:
-        return one(request, program, slot, NOBODY)
-
-    @routes.post("/cook/card.pdf")
-    async def short_card(request: Request, program: str, slot: int = 0) -> Response:
-        return one(request, program, slot, _answerer(await request.form()))
-
-    @routes.get("/cook/cards.pdf")
-    def cards(request: Request, both: bool = False) -> Response:
-        return every(request, both, NOBODY)
-
-    @routes.post("/cook/cards.pdf")
-    async def short_cards(request: Request, both: bool = False) -> Response:
-        return every(request, both, _answerer(await request.form()))
-
-    _add_slots(routes, context, kitchen)
-
-    @routes.get("/cook/changes")
-    def versions(request: Request, program: str) -> Response:
-        place = kitchen()
-        found = sorted(
-            (p for p in place.programs if p.name == place.program(program).name), key=lambda p: p.version
-        )
-        tr, system = translator(context.language(request)), str(place.site.units)
-        told = [differences(place, a, b, tr) for a, b in pairwise(found)]
-        now_held = show_facts(program_facts(place, found[-1]), system, tr)
-        values = {
-            "title": program,
-            "told": told,
-            "newest": found[-1].version,
-            "facts_now": now_held,
-            "system": system,
-        }
-        values["clock"] = clock_sentence(place, found[-1], tr)
-        return context.render(request, "changes.html", room="desk", **values)
-
-
-def _add_slots(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
-    @routes.get("/cook/card")
-    def choose(request: Request, program: str) -> Response:
-        place = kitchen()
-        found = place.program(program)
-        told = slots.told_slots(context.store)
-        fryer, held = place.fryer(found.fryer), slots_of(place, found.fryer, told)
-        rows = [
-            {"slot": n, "names": [name for name, slot in held.items() if slot == n and name != found.name]}
-            for n in range(1, fryer.controller.slot_count + 1)
-        ]
-        slot = held[found.name]
-        values = {"program": found, "fryer": fryer, "rows": rows, "slot": slot}
-        shared = sharing(place, found, slot, told)
-        return context.render(request, "print_card.html", room="desk", shared=shared, **values)
-
-    @routes.post("/cook/card")
-    async def tell(request: Request) -> Response:
-        form, place = await request.form(), kitchen()
-        found, slot = place.program(str(form.get("program", ""))), _slot(str(form.get("slot", "")))
-        slots.tell_slot(context.store, place, found, slot)
-        return RedirectResponse(f"/cook/card.pdf?program={quote(found.name)}&slot={slot}", 303)
-
-
-def _answerer(form: Mapping[str, Any]) -> Answerer:
-    return Answerer(by=str(form.get("by", "")), reason=str(form.get("reason", "")))
-
-
-def _slot(text: str) -> int:
-    return _whole(text, "slot") or 1
-
-
-def _whole(text: str, name: str) -> int | None:
-    text = text.strip()
-    if text and not (text.isascii() and text.isdigit() and len(text) < 4):
-        raise InputError(name, repr(text), "a small whole number")
-    return int(text) if text else None
-
-
 def _goals(site: Site, form: dict[str, str]) -> Goals:
     """Goals typed; a box left empty takes the default of the desk."""
     typed = {name: text.strip() for name, text in form.items() if text.strip()}
@@ -439,69 +317,6 @@ def _wrong_goal(form: Mapping[str, str], error: InputError) -> str:
     boxes = [box for box, name in (*GOAL_NAMES.items(), *OTHER_BOXES) if name in error.field and box in form]
     typed = [box for box in boxes if repr(form[box].strip()) == error.value]
     return next(iter(typed or boxes), "")
-
-
-def _add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
-    def shown(
-        request: Request, found: Program, slot: int, typed: Mapping[str, Any], status: int = 200, **more: Any
-    ) -> Response:
-        place = kitchen()
-        refused, fields = "", []
-        try:
-            refuse_short(place, found)
-            fields = [{"stage": v.stage, "what": v.what} for v in value_names(place, found, slot)]
-        except InputError as error:
-            refused, status = context.explain(request, error), 422
-        values = {
-            "program": found,
-            "slot": slot,
-            "fields": fields,
-            "settings": settings_of(place, found),
-            "typed": typed,
-            "started_at": str(typed.get("started_at", "")) or now().isoformat(),
-            "result": None,
-            "problem": refused,
-            "again": again_line(place, found, translator(context.language(request))),
-            "wrong": "",
-            **more,
-        }
-        return context.render(request, "readback.html", status, room="desk", **values)
-
-    @routes.get("/cook/readback")
-    def ask(request: Request, program: str, slot: str = "") -> Response:
-        place = kitchen()
-        found = place.program(program)
-        return shown(request, found, _slot(slot) if slot else slots.slot_of(context.store, place, found), {})
-
-    @routes.post("/cook/readback")
-    async def compare(request: Request) -> Response:
-        form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
-        found, slot = place.program(form.get("program", "")), _slot(form.get("slot", ""))
-        names = value_names(place, found, slot)
-        try:
-            read = [form.get(f"v{i}", "") for i in range(len(names))]
-            settings = {s.key: form.get(s.key, "") for s in settings_of(place, found)}
-            result = read_back(place, found, slot, read, settings)
-            people = (form.get("read_by", ""), form.get("checked_by", ""))
-            book.record_readback(context.store, found, slot, result, people, form.get("started_at", ""))
-        except FrywrightError as error:
-            wrong = _wrong_box(error, names) if isinstance(error, InputError) else ""
-            said = context.explain(request, error)
-            return shown(request, found, slot, form, problem=said, wrong=wrong, status=error.http_status)
-        tr = translator(context.language(request))
-        effect = effect_view(result.effect, str(place.site.units), tr) if result.effect else None
-        keyed = ""
-        if result.consequence:
-            keyed = cook_view(result.consequence, str(place.site.units), tr)["clock"]["sentence"]
-        elif result.matches:
-            keyed = clock_sentence(place, found, tr)
-        return shown(request, found, slot, form, result=result, effect=effect, keyed=keyed)
-
-
-def _wrong_box(error: InputError, names: Sequence[Keyed]) -> str:
-    """Box of the read-back that an error speaks of; empty where it is none of them."""
-    places = {(v.what, f"stage {v.stage}" if v.stage else ""): f"v{i}" for i, v in enumerate(names)}
-    return "checked_by" if error.field == "people" else places.get((error.field, error.where), "")
 
 
 def _add_kitchen(routes: APIRouter, context: Context) -> None:
