@@ -219,7 +219,6 @@ def test_hold_study_on_the_page(client):
         ("check", {"thermometer": "", "ice": "32"}, "unnamed probe"),
         ("check", {"thermometer": "P", "ice": "90"}, "ice"),
         ("check", {"thermometer": "P"}, "an ice or a boiling reading"),
-        ("reading", {"thermometer": "P", "core": "3500F"}, "core of a piece"),
         ("sample", {"readings": "170", "limit": "165"}, "2 or more"),
         ("sample", {"readings": "170 x", "limit": "165"}, "a number"),
     ],
@@ -234,11 +233,23 @@ def test_bad_input_is_refused_with_its_reason(client, path, data, words):
 def test_a_failed_thermometer_lists_the_loads_in_doubt(client):
     """A probe found 6 degF high: the load read at 168 is in doubt, the one at 172 is not."""
     client.post("/cook/probes/check", data={"thermometer": "P1", "ice": "32F"})
-    client.post("/cook/probes/reading", data={"thermometer": "P1", "core": "168F", "load": "alder 11:04"})
-    client.post("/cook/probes/reading", data={"thermometer": "P1", "core": "172F", "load": "alder 11:31"})
+    form = {"thermometer": "P1", "fryer": "alder", "product": "bone_in", "pieces": "24"}
+    client.post("/records/probing", data={**form, "temp": "168F"})
+    client.post("/records/probing", data={**form, "fryer": "birch", "temp": "172F"})
     page = client.post("/cook/probes/check", data={"thermometer": "P1", "ice": "38F"}).text
-    assert "alder 11:04" in page
-    assert "alder 11:31" not in page
+    assert "bone_in alder" in page
+    assert "bone_in birch" not in page
+
+
+def test_the_reading_form_opens_a_case_and_a_gap(client):
+    """The form on the probes page is the one of room Records: a short reading, unchecked, is seen as both."""
+    page = client.get("/cook/probes").text
+    assert 'action="/records/probing"' in page
+    form = {"thermometer": "T9", "fryer": "alder", "product": "bone_in", "pieces": "24", "temp": "120F"}
+    answer = client.post("/records/probing", data=form, follow_redirects=False)
+    assert answer.headers["location"].startswith("/records/case/")
+    gaps = client.get("/records/pack.json").json()["gaps"]
+    assert any("without a valid check" in gap for gap in gaps)
 
 
 def test_sampling_on_the_page(client):

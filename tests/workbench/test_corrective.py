@@ -77,7 +77,7 @@ def test_the_limit_has_the_thermometers_error_on_top(store, kitchen):
     assert case is not None
     reading, case = corrective.tell_probe(store, kitchen, {**FORM, "temp": "168"}, at(kitchen, 12))
     assert case is None
-    assert reading.entry.payload["checked"] is False
+    assert reading.fact.checked is False
 
 
 def test_a_case_closes_only_when_everything_is_decided(store, kitchen):

@@ -21,6 +21,7 @@ from typing import Any
 import sqlalchemy as sa
 from sqlalchemy import event
 
+from frywright.ledger.facts.fact import F, Kept, kept
 from frywright.ledger.tables import ENTRY
 from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, row_hash, stamp, unstamp
 from frywright.model.errors import RecordError
@@ -290,6 +291,25 @@ class Store:
         with self.engine.connect() as connection:
             row = connection.execute(sa.select(ENTRY).where(ENTRY.c.number == number)).first()
         return _recorded(row) if row else None
+
+    def facts(
+        self, cls: type[F], *, newest_first: bool = False, after: int | None = None
+    ) -> Iterator[Kept[F]]:
+        """Facts of a class, as :meth:`entries`."""
+        return (kept(item, cls) for item in self.entries(cls.KIND, newest_first=newest_first, after=after))
+
+    def facts_between(self, since: dt.datetime, until: dt.datetime, cls: type[F]) -> Iterator[Kept[F]]:
+        """Facts of a class that happened in a span, as :meth:`between`."""
+        return (kept(item, cls) for item in self.between(since, until, cls.KIND))
+
+    def current_facts(self, cls: type[F]) -> list[Kept[F]]:
+        """Facts of a class that nothing has replaced, oldest first."""
+        return [kept(item, cls) for item in self.current(cls.KIND)]
+
+    def fact(self, number: int, cls: type[F]) -> Kept[F] | None:
+        """The fact of a number, or None where there is none of its class."""
+        item = self.entry(number)
+        return kept(item, cls) if item is not None and item.entry.kind == cls.KIND else None
 
     def replaced_by(self, number: int) -> Recorded | None:
         """The entry that replaced another, or None."""

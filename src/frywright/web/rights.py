@@ -96,7 +96,6 @@ _BY_RIGHT = {
         "POST /records/case/{number}",
         "POST /cook/readback",
         "POST /cook/probes/check",
-        "POST /cook/probes/reading",
         "POST /cook/probes/hold",
         "POST /cook/probes/sample",
         "POST /api/v1/readings",

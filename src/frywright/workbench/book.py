@@ -14,6 +14,7 @@ from typing import Any
 from frywright.catalog import load as catalog
 from frywright.catalog.capacity import check_load
 from frywright.catalog.kitchen import parse_kitchen
+from frywright.ledger.facts.fact import F, Kept, kept
 from frywright.ledger.store import Store
 from frywright.model.calibration import Calibration
 from frywright.model.entry import Entry, Recorded
@@ -338,6 +339,14 @@ def record_readback(
     }
     with store.writing() as writer:
         return writer.add(_entry("readback", payload, {"program": str(program.version)}))
+
+
+def write(
+    store: Store, fact: F, happened_at: dt.datetime | None = None, replaces: int | None = None
+) -> Kept[F]:
+    """Keep a fact, happening now or at a moment given."""
+    with store.writing() as writer:
+        return kept(writer.add(entry_of(fact.KIND, fact.payload(), happened_at, replaces)), type(fact))
 
 
 def record(

@@ -6,27 +6,28 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
-from typing import Any
+from dataclasses import dataclass, replace
+from typing import Any, Literal, TypeVar, get_args
 
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.probing import CaseOpened, CaseStep, Decision, Disposition, Reading, Step
 from frywright.ledger.store import Store
-from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import show
 from frywright.verdicts.limits import hand_level_c
 from frywright.workbench.board import EVENT
-from frywright.workbench.book import entry_of
+from frywright.workbench.book import write
 from frywright.workbench.clock import now
 from frywright.workbench.day import business_time, usual_trade
-from frywright.workbench.thermometers import READING, check_valid
+from frywright.workbench.thermometers import check_valid
 
 Translate = Callable[[str], str]
-CASE, STEP = "deviation", "deviation_step"
-KINDS = ("probe", "hold", "thermometer", "complaint")
-STEPS = ("recook", "reprobe", "disposition", "cause", "earlier", "closed")
-DISPOSITIONS = ("served", "discarded", "held")
+BY_HAND: tuple[Literal["hold", "thermometer", "complaint"], ...] = ("hold", "thermometer", "complaint")
+STEPS: tuple[Step, ...] = get_args(Step)
+DISPOSITIONS: tuple[Disposition, ...] = get_args(Disposition)
+DECISIONS: tuple[Decision, ...] = get_args(Decision)
 CAUSES = {
     "load": "load too large",
     "oil": "oil too cool",
@@ -42,6 +43,8 @@ EARLIER_H = 8.0
 """Loads of a fryer are looked back at over this long where no good reading stands nearer (project's own rule:
 a shift).
 """
+NEAR_LIFT = dt.timedelta(minutes=15)
+"""A reading belongs to a load lifted this near (project's own rule)."""
 PACK_S, FIFO_FRAC = 300.0, 0.8
 """From shelf to guest, and how surely the oldest tray is taken first (project's own rules)."""
 
@@ -50,18 +53,22 @@ PACK_S, FIFO_FRAC = 300.0, 0.8
 class Case:
     """One deviation with what was done about it."""
 
-    opened: Recorded
-    steps: tuple[Recorded, ...]
+    opened: Kept[CaseOpened]
+    steps: tuple[Kept[CaseStep], ...]
 
     @property
-    def facts(self) -> Mapping[str, Any]:
+    def found(self) -> CaseOpened:
         """What was found."""
-        return self.opened.entry.payload
+        return self.opened.fact
 
-    def last(self, step: str) -> Mapping[str, Any] | None:
-        """The newest entry of a step, or None."""
-        found = [e.entry.payload for e in self.steps if e.entry.payload["step"] == step]
-        return found[-1] if found else None
+    def last(self, step: str) -> CaseStep | None:
+        """The newest step of a kind, or None."""
+        return next((e.fact for e in reversed(self.steps) if e.fact.step == step), None)
+
+    @property
+    def decided(self) -> dict[int | None, str | None]:
+        """What was decided of the earlier loads, by their entry."""
+        return {e.fact.load_number: e.fact.decision for e in self.steps if e.fact.step == "earlier"}
 
     @property
     def closed(self) -> bool:
@@ -89,7 +96,7 @@ def _temp(kitchen: Kitchen, text: str, name: str) -> float:
 
 def tell_probe(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
-) -> tuple[Recorded, Recorded | None]:
+) -> tuple[Kept[Reading], Kept[CaseOpened] | None]:
     """Keep a reading of a load's coldest piece; below the limit a case opens in the same breath.
 
     Parameters
@@ -115,34 +122,51 @@ def tell_probe(
         )
     pieces = _count(values.get("pieces", ""))
     moment, level = at or now(), level_of(kitchen)
-    payload = {
-        "name": f"{product.name}, {fryer.name}",
-        "thermometer": thermometer[:60],
-        "core_c": core,
-        "limit_c": level - kitchen.site.thermometer_error_k,
-        "load": f"{product.key} {fryer.key}",
-        "units_count": pieces,
-        "fryer": fryer.key,
-        "product": product.key,
-        "who": who[:80],
-        "checked": check_valid(store, thermometer, moment),
-    }
-    with store.writing() as writer:
-        reading = writer.add(entry_of(READING, payload, moment))
+    fact = Reading(
+        name=f"{product.name}, {fryer.name}",
+        thermometer=thermometer[:60],
+        core_c=core,
+        limit_c=level - kitchen.site.thermometer_error_k,
+        load=f"{product.key} {fryer.key}",
+        units_count=pieces,
+        fryer=fryer.key,
+        product=product.key,
+        who=who[:80],
+        checked=check_valid(store, thermometer, moment),
+    )
+    with store.writing():
+        reading = write(store, fact, moment)
         if core >= level:
             return reading, None
-        facts = {
-            "what": "probe",
-            "reading_number": reading.number,
-            "fryer": fryer.key,
-            "product": product.key,
-            "pieces_count": int(pieces),
-            "core_c": core,
-            "limit_c": level,
-            "who": who[:80],
-            "words": "",
-        }
-        return reading, writer.add(entry_of(CASE, facts, moment))
+        short = CaseOpened(
+            what="probe",
+            reading_number=reading.number,
+            fryer=fryer.key,
+            product=product.key,
+            pieces_count=int(pieces),
+            core_c=core,
+            limit_c=level,
+            who=who[:80],
+            words="",
+        )
+        return reading, write(store, short, moment)
+
+
+Word = TypeVar("Word", bound=str)
+
+
+def one_of(known: tuple[Word, ...], text: Any, name: str) -> Word:
+    """The word of a closed list that was chosen.
+
+    Raises
+    ------
+    InputError
+        Another word; the message lists those known.
+    """
+    found = next((word for word in known if word == str(text or "")), None)
+    if found is None:
+        raise InputError(name, repr(text or ""), "one of: {known}", values={"known": ", ".join(known)})
+    return found
 
 
 def _count(text: Any) -> float:
@@ -154,7 +178,7 @@ def _count(text: Any) -> float:
 
 def open_case(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
-) -> Recorded:
+) -> Kept[CaseOpened]:
     """Open a case by hand: a hold failure, a failed thermometer, a complaint.
 
     Parameters
@@ -166,9 +190,8 @@ def open_case(
     InputError
         An unknown kind, nothing said of it, or an unknown fryer or product.
     """
-    what, words = str(values.get("what", "")), str(values.get("words", "") or "").strip()
-    if what not in KINDS[1:]:
-        raise InputError("what", repr(what), "one of: {known}", values={"known": ", ".join(KINDS[1:])})
+    words = str(values.get("words", "") or "").strip()
+    what = one_of(BY_HAND, values.get("what"), "what")
     if len(words) < 5:
         raise InputError("words", repr(words), "what was found, in words")
     fryer, product = str(values.get("fryer", "") or ""), str(values.get("product", "") or "")
@@ -176,28 +199,28 @@ def open_case(
         kitchen.fryer(fryer)
     if product:
         kitchen.product(product)
-    facts = {
-        "what": what,
-        "reading_number": 0,
-        "fryer": fryer,
-        "product": product,
-        "pieces_count": int(_count(values.get("pieces", ""))),
-        "core_c": None,
-        "limit_c": None,
-        "who": str(values.get("who", "") or "")[:80],
-        "words": words[:400],
-    }
-    with store.writing() as writer:
-        return writer.add(entry_of(CASE, facts, at))
+    fact = CaseOpened(
+        what=what,
+        reading_number=0,
+        fryer=fryer,
+        product=product,
+        pieces_count=int(_count(values.get("pieces", ""))),
+        core_c=None,
+        limit_c=None,
+        who=str(values.get("who", "") or "")[:80],
+        words=words[:400],
+    )
+    return write(store, fact, at)
 
 
 def cases(store: Store) -> list[Case]:
     """Every case, newest first."""
-    steps: dict[int, list[Recorded]] = {}
-    for item in store.entries(STEP):
-        steps.setdefault(item.entry.payload["case_number"], []).append(item)
+    steps: dict[int, list[Kept[CaseStep]]] = {}
+    for item in store.facts(CaseStep):
+        steps.setdefault(item.fact.case_number, []).append(item)
     return [
-        Case(opened=e, steps=tuple(steps.get(e.number, ()))) for e in store.entries(CASE, newest_first=True)
+        Case(opened=e, steps=tuple(steps.get(e.number, ())))
+        for e in store.facts(CaseOpened, newest_first=True)
     ]
 
 
@@ -209,33 +232,32 @@ def case_of(store: Store, number: int) -> Case:
     InputError
         No case has the number.
     """
-    item = store.entry(number)
-    if item is None or item.entry.kind != CASE:
+    item = store.fact(number, CaseOpened)
+    if item is None:
         raise InputError("case", number, "the number of a case")
-    return Case(
-        opened=item, steps=tuple(e for e in store.entries(STEP) if e.entry.payload["case_number"] == number)
-    )
+    steps = store.facts(CaseStep, after=number)
+    return Case(opened=item, steps=tuple(e for e in steps if e.fact.case_number == number))
 
 
 def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[dict[str, Any]]:
     """Loads of the case's fryer since its last good reading before it: each must be decided."""
-    facts, at = case.facts, case.opened.entry.happened_at
-    if not facts["fryer"] or facts["what"] not in ("probe", "thermometer"):
+    found, at = case.found, case.opened.happened_at
+    if not found.fryer or found.what not in ("probe", "thermometer"):
         return []
+    error_k = kitchen.site.thermometer_error_k
     good = [
         e
-        for e in store.between(at - dt.timedelta(hours=EARLIER_H), at, READING)
-        if e.entry.payload.get("fryer") == facts["fryer"]
-        and e.entry.payload["core_c"] >= e.entry.payload["limit_c"] + kitchen.site.thermometer_error_k
+        for e in store.facts_between(at - dt.timedelta(hours=EARLIER_H), at, Reading)
+        if e.fact.fryer == found.fryer and e.fact.core_c >= e.fact.limit_c + error_k
     ]
-    since = good[-1].entry.happened_at if good else at - dt.timedelta(hours=EARLIER_H)
+    since = good[-1].happened_at if good else at - dt.timedelta(hours=EARLIER_H)
     trade = usual_trade(kitchen)
-    found = []
+    loads = []
     for item in store.between(since, at, EVENT):
         payload = item.entry.payload
-        if payload["what"] == "drop" and payload["fryer"] == facts["fryer"]:
+        if payload["what"] == "drop" and payload["fryer"] == found.fryer:
             _, second = business_time(trade, item.entry.happened_at)
-            found.append(
+            loads.append(
                 {
                     "number": item.number,
                     "at": f"{int(second // 3600) % 24:02d}:{int(second // 60) % 60:02d}",
@@ -243,13 +265,13 @@ def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[dict[str, 
                     "pieces": payload["pieces_count"],
                 }
             )
-    return found
+    return loads
 
 
 def tell_step(
     store: Store, kitchen: Kitchen, number: int, values: Mapping[str, Any], at: dt.datetime | None = None
-) -> Recorded:
-    """Tell what was done about a case.
+) -> Kept[CaseStep]:
+    """Keep what was done about a case.
 
     Parameters
     ----------
@@ -263,67 +285,45 @@ def tell_step(
         A closed case, an unknown step, no name, served without a re-probe that meets the limit, or a close
         while something is undecided.
     """
-    case, step, who = (
-        case_of(store, number),
-        str(values.get("step", "")),
-        str(values.get("who", "") or "").strip(),
-    )
+    case, who = case_of(store, number), str(values.get("who", "") or "").strip()
     if case.closed:
         raise InputError("case", number, "open: this one is closed")
-    if step not in STEPS:
-        raise InputError("step", repr(step), "one of: {known}", values={"known": ", ".join(STEPS)})
+    step = one_of(STEPS, values.get("step"), "step")
     if len(who) < 2:
         raise InputError("who", repr(who), "the name of the person who did it")
-    payload: dict[str, Any] = {
-        "case_number": number,
-        "step": step,
-        "who": who[:80],
-        "words": str(values.get("words", "") or "").strip()[:400],
-    }
-    payload |= _step_facts(store, kitchen, case, step, values)
-    with store.writing() as writer:
-        return writer.add(entry_of(STEP, payload, at))
+    words = str(values.get("words", "") or "").strip()[:400]
+    fact = CaseStep(case_number=number, step=step, who=who[:80], words=words)
+    return write(store, _with_what_was_done(store, kitchen, case, fact, values), at)
 
 
-def _step_facts(
-    store: Store, kitchen: Kitchen, case: Case, step: str, values: Mapping[str, Any]
-) -> dict[str, Any]:
-    level = case.facts["limit_c"] or level_of(kitchen)
-    if step == "reprobe":
+def _with_what_was_done(
+    store: Store, kitchen: Kitchen, case: Case, fact: CaseStep, values: Mapping[str, Any]
+) -> CaseStep:
+    level = case.found.limit_c or level_of(kitchen)
+    if fact.step == "reprobe":
         if case.last("recook") is None:
-            raise InputError("step", step, "after the load went back in the oil")
+            raise InputError("step", fact.step, "after the load went back in the oil")
         core = _temp(kitchen, str(values.get("temp", "")), "temp")
-        return {"core_c": core, "limit_c": level, "meets": core >= level}
-    if step == "disposition":
-        word = str(values.get("disposition", ""))
-        if word not in DISPOSITIONS:
-            raise InputError(
-                "disposition", repr(word), "one of: {known}", values={"known": ", ".join(DISPOSITIONS)}
-            )
+        return replace(fact, core_c=core, limit_c=level, meets=core >= level)
+    if fact.step == "disposition":
+        word = one_of(DISPOSITIONS, values.get("disposition"), "disposition")
         probe = case.last("reprobe")
-        if (
-            word == "served"
-            and case.facts["what"] in ("probe", "thermometer")
-            and not (probe and probe["meets"])
-        ):
+        unproven = case.found.what in ("probe", "thermometer") and not (probe and probe.meets)
+        if word == "served" and unproven:
             raise InputError(
                 "disposition", word, "discarded or held: nothing is served before a probe meets the limit"
             )
-        return {"disposition": word}
-    if step == "cause":
-        cause = str(values.get("cause", ""))
-        if cause not in CAUSES:
-            raise InputError("cause", repr(cause), "one of: {known}", values={"known": ", ".join(CAUSES)})
-        return {"cause": cause}
-    if step == "earlier":
+        return replace(fact, disposition=word)
+    if fact.step == "cause":
+        return replace(fact, cause=one_of(tuple(CAUSES), values.get("cause"), "cause"))
+    if fact.step == "earlier":
         loads = [load["number"] for load in earlier_loads(store, kitchen, case)]
-        text, decision = str(values.get("load", "")), str(values.get("decision", ""))
+        text = str(values.get("load", ""))
         if not text.isdigit() or int(text) not in loads:
             raise InputError("load", repr(text), "one of the earlier loads")
-        if decision not in ("held", "discarded", "released"):
-            raise InputError("decision", repr(decision), "held, discarded or released")
-        return {"load_number": int(text), "decision": decision}
-    if step == "closed":
+        decision = one_of(DECISIONS, values.get("decision"), "decision")
+        return replace(fact, load_number=int(text), decision=decision)
+    if fact.step == "closed":
         missing = undecided(store, kitchen, case)
         if missing:
             raise InputError(
@@ -332,7 +332,7 @@ def _step_facts(
                 "closed only after: {missing}",
                 values={"missing": "; ".join(missing)},
             )
-    return {}
+    return fact
 
 
 def undecided(store: Store, kitchen: Kitchen, case: Case) -> list[str]:
@@ -341,15 +341,11 @@ def undecided(store: Store, kitchen: Kitchen, case: Case) -> list[str]:
     disposition = case.last("disposition")
     if disposition is None:
         missing.append("a disposition")
-    elif disposition["disposition"] == "held":
+    elif disposition.disposition == "held":
         missing.append("what is held is served or discarded")
     if case.last("cause") is None:
         missing.append("a cause")
-    decided = {
-        e.entry.payload["load_number"]: e.entry.payload["decision"]
-        for e in case.steps
-        if e.entry.payload["step"] == "earlier"
-    }
+    decided = case.decided
     open_loads = [
         load for load in earlier_loads(store, kitchen, case) if decided.get(load["number"], "held") == "held"
     ]
@@ -360,50 +356,25 @@ def undecided(store: Store, kitchen: Kitchen, case: Case) -> list[str]:
 
 def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -> dict[str, Any]:
     """A case as people read it: what was found, what was done, what is next and what is missing."""
-    system, facts = str(kitchen.site.units), case.facts
-    decided = {
-        e.entry.payload["load_number"]: e.entry.payload["decision"]
-        for e in case.steps
-        if e.entry.payload["step"] == "earlier"
-    }
-    told = []
-    for item in case.steps:
-        payload = item.entry.payload
-        detail = (
-            payload.get("disposition")
-            or CAUSES.get(payload.get("cause", ""), "")
-            or payload.get("decision", "")
-        )
-        temp = show(payload["core_c"], "c", system) if payload.get("core_c") is not None else ""
-        told.append(
-            {
-                "at": f"{item.recorded_at:%Y-%m-%d %H:%M} UTC",
-                "step": payload["step"],
-                "words": tr(payload["step"]),
-                "who": payload["who"],
-                "detail": tr(detail) if detail else temp,
-                "note": payload["words"],
-            }
-        )
-    found = facts["words"]
-    if facts["core_c"] is not None:
-        found = say(
+    system, found, decided = str(kitchen.site.units), case.found, case.decided
+    words = found.words
+    if found.core_c is not None and found.limit_c is not None:
+        words = say(
             "The coldest piece read {core_c}; the limit with the thermometer's error is {limit_c}.",
-            {"core_c": facts["core_c"], "limit_c": facts["limit_c"]},
+            {"core_c": found.core_c, "limit_c": found.limit_c},
             system,
             tr,
         )
     probe = case.last("reprobe")
-    again = probe is not None and not probe["meets"]
     return {
         "number": case.opened.number,
-        "what": facts["what"],
-        "fryer": kitchen.fryer(facts["fryer"]).name if facts["fryer"] else "",
-        "product": kitchen.product(facts["product"]).name if facts["product"] else "",
-        "pieces": facts["pieces_count"],
-        "found": found,
-        "at": f"{case.opened.entry.happened_at:%Y-%m-%d %H:%M} UTC",
-        "steps": told,
+        "what": found.what,
+        "fryer": kitchen.fryer(found.fryer).name if found.fryer else "",
+        "product": kitchen.product(found.product).name if found.product else "",
+        "pieces": found.pieces_count,
+        "found": words,
+        "at": f"{case.opened.happened_at:%Y-%m-%d %H:%M} UTC",
+        "steps": [_step_view(item, system, tr) for item in case.steps],
         "closed": case.closed,
         "missing": [tr(m) for m in undecided(store, kitchen, case)],
         "earlier": [
@@ -411,8 +382,22 @@ def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -
             for load in earlier_loads(store, kitchen, case)
         ],
         "recooked": case.last("recook") is not None,
-        "again": again,
-        "served_allowed": bool(probe and probe["meets"]) or facts["what"] not in ("probe", "thermometer"),
+        "again": probe is not None and not probe.meets,
+        "served_allowed": bool(probe and probe.meets) or found.what not in ("probe", "thermometer"),
+    }
+
+
+def _step_view(item: Kept[CaseStep], system: str, tr: Translate) -> dict[str, Any]:
+    fact = item.fact
+    detail = fact.disposition or CAUSES.get(fact.cause or "", "") or fact.decision or ""
+    temp = show(fact.core_c, "c", system) if fact.core_c is not None else ""
+    return {
+        "at": f"{item.recorded_at:%Y-%m-%d %H:%M} UTC",
+        "step": fact.step,
+        "words": tr(fact.step),
+        "who": fact.who,
+        "detail": tr(detail) if detail else temp,
+        "note": fact.words,
     }
 
 
@@ -451,10 +436,8 @@ def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> 
         chance = (FIFO_FRAC if n == 0 else 0.0) + (1 - FIFO_FRAC) * pieces / total
         readings = [
             e
-            for e in store.between(
-                lifted - dt.timedelta(minutes=15), lifted + dt.timedelta(minutes=15), READING
-            )
-            if e.entry.payload.get("fryer") == item.entry.payload["fryer"]
+            for e in store.facts_between(lifted - NEAR_LIFT, lifted + NEAR_LIFT, Reading)
+            if e.fact.fryer == item.entry.payload["fryer"]
         ]
         rows.append(
             {
@@ -467,8 +450,8 @@ def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> 
                 "readings": [
                     {
                         "number": e.number,
-                        "core": show(e.entry.payload["core_c"], "c", str(kitchen.site.units)),
-                        "checked": e.entry.payload.get("checked", False),
+                        "core": show(e.fact.core_c, "c", str(kitchen.site.units)),
+                        "checked": bool(e.fact.checked),
                     }
                     for e in readings
                 ],

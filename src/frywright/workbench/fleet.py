@@ -11,6 +11,7 @@ from statistics import median
 from typing import Any
 
 from frywright.catalog.kitchen import parse_kitchen
+from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
@@ -19,7 +20,6 @@ from frywright.workbench.book import held_status
 from frywright.workbench.commissioning import PLATE
 from frywright.workbench.oil_money import site_rows
 from frywright.workbench.proof import ProofAnswer, proof_json, prove_program
-from frywright.workbench.thermometers import READING
 from frywright.workbench.vat import KIND as OIL
 
 SWEEP_SAMPLES = 128
@@ -181,7 +181,7 @@ def ratios_of(
     """What survives a site's size, each with how much stands behind it; None where nothing does."""
     until = dt.datetime.combine(today + dt.timedelta(days=1), dt.time(12), tzinfo=dt.UTC)
     since = until - dt.timedelta(days=days)
-    readings = [e.entry.payload for e in store.between(since, until, READING)]
+    readings = [e.fact for e in store.facts_between(since, until, Reading)]
     taps = [e.entry.payload for e in store.between(since, until, EVENT)]
     drops = [p for p in taps if p["what"] == "drop"]
     thrown = sum(p["pieces_count"] for p in taps if p["what"] == "discard")
@@ -191,8 +191,8 @@ def ratios_of(
     (oil,) = site_rows([("x", store, kitchen)], today)
     count, pieces = len(readings), sum(p["pieces_count"] for p in drops)
     return {
-        "below_frac": (sum(p["core_c"] < p["limit_c"] for p in readings) / count if count else None, count),
-        "lift_core_c": (sum(p["core_c"] for p in readings) / count if count else None, count),
+        "below_frac": (sum(r.core_c < r.limit_c for r in readings) / count if count else None, count),
+        "lift_core_c": (sum(r.core_c for r in readings) / count if count else None, count),
         "oil_by_hundred_n": (None if oil["unknown"] else oil["per_hundred_n"], len(drops)),
         "filters_by_ten_n": (10.0 * filters / len(drops) if drops else None, len(drops)),
         "waste_frac": (thrown / pieces if pieces else None, len(drops)),

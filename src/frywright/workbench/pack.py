@@ -15,6 +15,8 @@ from typing import Any
 
 from frywright.catalog import load as catalog
 from frywright.ledger.export import RISKY
+from frywright.ledger.facts.fact import facts_of
+from frywright.ledger.facts.probing import CaseOpened, CaseStep, LookedBack, Reading, ThermometerChecked
 from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
@@ -26,11 +28,10 @@ from frywright.verdicts.patterns import Told, patterns
 from frywright.workbench.board import EVENT
 from frywright.workbench.clock import now
 from frywright.workbench.commissioning import STEP as COMMISSION_STEP
-from frywright.workbench.corrective import CASE, STEP, case_view, cases
+from frywright.workbench.corrective import case_view, cases
 from frywright.workbench.day import business_time, moment_of, usual_trade
 from frywright.workbench.machines import REOPEN, STOP
 from frywright.workbench.procedures import SIGNED
-from frywright.workbench.thermometers import CHECK, LOOKED, READING
 from frywright.workbench.training import SKILL
 from frywright.workbench.upkeep import DONE, care_rows
 from frywright.workbench.vat import KIND as OIL
@@ -42,11 +43,11 @@ MOST_ROWS = 60
 """Rows of a table on paper; the tables carry every row."""
 KINDS = (
     EVENT,
-    READING,
-    CHECK,
-    LOOKED,
-    CASE,
-    STEP,
+    Reading.KIND,
+    ThermometerChecked.KIND,
+    LookedBack.KIND,
+    CaseOpened.KIND,
+    CaseStep.KIND,
     "calibration",
     "readback",
     SKILL,
@@ -110,7 +111,11 @@ def gaps(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]:
             business_time(trade, e.entry.happened_at)[0] for e in told.of(kind) if wanted(e.entry.payload)
         }
 
-    dropped, read, checked = days(EVENT, lambda p: p["what"] == "drop"), days(READING), days(CHECK)
+    dropped, read, checked = (
+        days(EVENT, lambda p: p["what"] == "drop"),
+        days(Reading.KIND),
+        days(ThermometerChecked.KIND),
+    )
     anything = set().union(*(days(kind) for kind in told.items)) if told.items else set()
     rows = (
         (sorted(set(told.days) - anything), "No entry of any kind on {count} days: {which}."),
@@ -122,7 +127,7 @@ def gaps(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]:
         for found, text in rows
         if found
     ]
-    unchecked = sum(e.entry.payload.get("checked") is False for e in told.of(READING))
+    unchecked = sum(not e.fact.checked for e in facts_of(told.of(Reading.KIND), Reading))
     if unchecked:
         told_gaps.append(
             say(
@@ -143,14 +148,14 @@ def notes_of(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]
     """Patterns that deserve a look, with their figures, in neutral words."""
     unit = "f" if kitchen.site.units == "us" else "c"
     found = []
-    for kind in (READING, CHECK, OIL):
+    for kind in (Reading.KIND, ThermometerChecked.KIND, OIL):
         entries = [
             Told(
                 number=e.number,
                 happened_at=e.entry.happened_at,
                 recorded_at=e.recorded_at,
                 who=str(e.entry.payload.get("who", "")),
-                reading_n=to_people(e.entry.payload["core_c"], unit) if kind == READING else None,
+                reading_n=to_people(e.entry.payload["core_c"], unit) if kind == Reading.KIND else None,
             )
             for e in told.of(kind)
         ]
@@ -209,7 +214,7 @@ def tables(store: Store, kitchen: Kitchen, told: Gathered) -> dict[str, tuple[li
             lambda p: p["what"] in ("discard", "count"),
         ),
         "readings": rows(
-            READING,
+            Reading.KIND,
             ["load", "thermometer", "read", "limit", "checked", "who"],
             lambda p: [
                 p["load"],
@@ -221,12 +226,12 @@ def tables(store: Store, kitchen: Kitchen, told: Gathered) -> dict[str, tuple[li
             ],
         ),
         "thermometers": rows(
-            CHECK,
+            ThermometerChecked.KIND,
             ["thermometer", "ice", "boiling", "outcome"],
             lambda p: [p["thermometer"], temp(p.get("ice_c")), temp(p.get("boil_c")), p["outcome"]],
         ),
         "corrective": rows(
-            CASE,
+            CaseOpened.KIND,
             ["what", "fryer", "product", "pieces", "found", "limit", "words"],
             lambda p: [
                 p["what"],
@@ -239,7 +244,7 @@ def tables(store: Store, kitchen: Kitchen, told: Gathered) -> dict[str, tuple[li
             ],
         ),
         "corrective_steps": rows(
-            STEP,
+            CaseStep.KIND,
             ["case", "step", "detail", "words", "who"],
             lambda p: [
                 p["case_number"],
@@ -343,7 +348,7 @@ def pack_view(
         for e in told.of(EVENT)
         if e.entry.payload["what"] == "drop"
     )
-    below = [e for e in told.of(READING) if e.entry.payload["core_c"] < e.entry.payload["limit_c"]]
+    below = [e for e in told.of(Reading.KIND) if e.entry.payload["core_c"] < e.entry.payload["limit_c"]]
     outside = {
         "suppression",
         "hood_clean",
@@ -353,7 +358,7 @@ def pack_view(
         "calibration_formal",
     }
     contractors = [r for r in care_rows(store, kitchen, tr, language) if r["task"] in outside]
-    every, numbers = cases(store), {e.number for e in told.of(CASE)}
+    every, numbers = cases(store), {e.number for e in told.of(CaseOpened.KIND)}
     open_cases, within = [c for c in every if not c.closed], [c for c in every if c.opened.number in numbers]
     limit, title = limit_of(store)
     end = store.last()
@@ -366,9 +371,9 @@ def pack_view(
             {"product": kitchen.product(p).name, "fryer": kitchen.fryer(f).name, "count": n}
             for (p, f), n in sorted(loads.items())
         ],
-        "readings": len(told.of(READING)),
+        "readings": len(told.of(Reading.KIND)),
         "below": len(below),
-        "checks": len(told.of(CHECK)),
+        "checks": len(told.of(ThermometerChecked.KIND)),
         "gaps": gaps(kitchen, told, tr),
         "patterns": notes_of(kitchen, told, tr),
         "cases": [case_view(store, kitchen, c, tr) for c in within],

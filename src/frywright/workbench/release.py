@@ -7,6 +7,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
@@ -16,7 +17,6 @@ from frywright.workbench.cards import card_pdf
 from frywright.workbench.facts import refuse_short
 from frywright.workbench.fleet import group_of
 from frywright.workbench.slots import slot_of
-from frywright.workbench.thermometers import READING
 
 RELEASE, WAVE = "release", "release_wave"
 LEAST_READINGS = 10
@@ -124,11 +124,11 @@ def results(release: Release, sites: Mapping[str, Store]) -> dict[str, Any]:
             continue
         since, until = entry.happened_at, entry.happened_at + dt.timedelta(days=3650)
         read = [
-            e.entry.payload
-            for e in store.between(since, until, READING)
-            if e.entry.payload.get("product") == product and e.entry.payload.get("fryer") == fryer
+            e.fact
+            for e in store.facts_between(since, until, Reading)
+            if e.fact.product == product and e.fact.fryer == fryer
         ]
-        count, below = count + len(read), below + sum(p["core_c"] < p["limit_c"] for p in read)
+        count, below = count + len(read), below + sum(r.core_c < r.limit_c for r in read)
         backs = [
             e.entry.payload
             for e in store.entries("readback", newest_first=True)

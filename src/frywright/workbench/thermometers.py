@@ -3,34 +3,32 @@
 from __future__ import annotations
 
 import datetime as dt
+from dataclasses import asdict
 from typing import Any
 from zoneinfo import ZoneInfo
 
 from frywright.calibrate.thermometer import CheckOutcome, Doubt, ProbeReading, ThermometerCheck, look_back
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.probing import Doubted, LookedBack, Reading, ThermometerChecked
 from frywright.ledger.store import Store
-from frywright.model.entry import Recorded
-from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
-from frywright.verdicts.limits import hand_level_c
-from frywright.workbench.book import record
+from frywright.workbench.book import write
 from frywright.workbench.clock import now
-
-CHECK, READING, LOOKED = "thermometer_check", "probe_reading", "look_back"
 
 
 def checks_in(store: Store) -> list[ThermometerCheck]:
     """All checks that nothing has replaced, oldest first."""
-    return [_check(item) for item in store.current(CHECK)]
+    return [_check(item) for item in store.current_facts(ThermometerChecked)]
 
 
-def _check(item: Recorded) -> ThermometerCheck:
-    p = item.entry.payload
+def _check(item: Kept[ThermometerChecked]) -> ThermometerCheck:
+    fact = item.fact
     return ThermometerCheck(
-        thermometer=p["thermometer"],
-        at=item.entry.happened_at,
-        ice_c=p.get("ice_c"),
-        boil_c=p.get("boil_c"),
-        atmosphere_pa=p["atmosphere_pa"],
+        thermometer=fact.thermometer,
+        at=item.happened_at,
+        ice_c=fact.ice_c,
+        boil_c=fact.boil_c,
+        atmosphere_pa=fact.atmosphere_pa,
     )
 
 
@@ -52,85 +50,49 @@ def record_check(
         atmosphere_pa=kitchen.site.atmosphere_pa,
     )
     before = checks_in(store)
-    payload: dict[str, Any] = {
-        "name": check.thermometer,
-        "thermometer": check.thermometer,
-        "atmosphere_pa": check.atmosphere_pa,
-        "boiling_point_c": check.boiling_point_c,
-        "outcome": str(check.outcome),
-    }
-    payload |= {k: v for k, v in (("ice_c", ice_c), ("boil_c", boil_c)) if v is not None}
-    record(store, CHECK, payload)
+    fact = ThermometerChecked(
+        name=check.thermometer,
+        thermometer=check.thermometer,
+        atmosphere_pa=check.atmosphere_pa,
+        boiling_point_c=check.boiling_point_c,
+        outcome=str(check.outcome),
+        ice_c=ice_c,
+        boil_c=boil_c,
+    )
+    write(store, fact)
     if check.outcome is CheckOutcome.GOOD:
         return check, []
     doubts = look_back(readings_in(store), before, check)
-    told = {
-        "name": check.thermometer,
-        "thermometer": check.thermometer,
-        "doubts": [
-            {
-                "entry": d.reading.number,
-                "read_c": d.reading.core_c,
-                "corrected_c": d.corrected_c,
-                "limit_c": d.reading.limit_c,
-                "in_doubt": d.in_doubt,
-                "load": d.reading.load,
-                "units_count": d.reading.units_count,
-            }
-            for d in doubts
-        ],
-    }
-    record(store, LOOKED, told)
-    return check, doubts
-
-
-def record_reading(
-    store: Store, kitchen: Kitchen, thermometer: str, core_c: float, load: str = "", units_count: float = 0.0
-) -> Recorded:
-    """Keep a hand reading with the limit it stood for.
-
-    Raises
-    ------
-    InputError
-        The reading is impossible.
-    """
-    if not -5.0 <= core_c <= 130.0:
-        raise InputError(
-            "reading",
-            core_c,
-            "{low_c} to {high_c} for the core of a piece",
-            unit="c",
-            values={"low_c": -5.0, "high_c": 130.0},
+    looked = tuple(
+        Doubted(
+            entry=d.reading.number,
+            read_c=d.reading.core_c,
+            corrected_c=d.corrected_c,
+            limit_c=d.reading.limit_c,
+            in_doubt=d.in_doubt,
+            load=d.reading.load,
+            units_count=d.reading.units_count,
         )
-    level = hand_level_c(kitchen.site.jurisdiction)
-    payload = {
-        "name": load,
-        "thermometer": thermometer.strip(),
-        "core_c": core_c,
-        "limit_c": level,
-        "load": load,
-        "units_count": units_count,
-    }
-    return record(store, READING, payload)
+        for d in doubts
+    )
+    write(store, LookedBack(name=check.thermometer, thermometer=check.thermometer, doubts=looked))
+    return check, doubts
 
 
 def readings_in(store: Store) -> list[ProbeReading]:
     """All hand readings that nothing has replaced, oldest first."""
-    out = []
-    for item in store.current(READING):
-        p = item.entry.payload
-        out.append(
-            ProbeReading(
-                number=item.number,
-                at=item.entry.happened_at,
-                thermometer=p["thermometer"],
-                core_c=p["core_c"],
-                limit_c=p["limit_c"],
-                load=p.get("load", ""),
-                units_count=p.get("units_count", 0.0),
-            )
+    return [
+        ProbeReading(
+            number=item.number,
+            at=item.happened_at,
+            thermometer=item.fact.thermometer,
+            core_c=item.fact.core_c,
+            limit_c=item.fact.limit_c,
+            load=item.fact.load,
+            units_count=item.fact.units_count,
         )
-    return out
+        for item in store.current_facts(Reading)
+    ]
 
 
 def _utc(moment: dt.datetime) -> dt.datetime:
@@ -175,11 +137,9 @@ def due_list(store: Store) -> list[dict[str, Any]]:
 
 def open_doubts(store: Store) -> list[dict[str, Any]]:
     """Loads in doubt from every look-back, newest first."""
-    out = []
-    for item in reversed(store.current(LOOKED)):
-        for doubt in item.entry.payload["doubts"]:
-            if doubt["in_doubt"]:
-                out.append(
-                    {"thermometer": item.entry.payload["thermometer"], "looked_at": item.recorded_at, **doubt}
-                )
-    return out
+    return [
+        {"thermometer": item.fact.thermometer, "looked_at": item.recorded_at, **asdict(doubt)}
+        for item in reversed(store.current_facts(LookedBack))
+        for doubt in item.fact.doubts
+        if doubt.in_doubt
+    ]

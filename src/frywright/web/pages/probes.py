@@ -305,29 +305,6 @@ def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
         }
         return context.render(request, "probes.html", **_overview(context, place, check=told))
 
-    @routes.post("/cook/probes/reading")
-    async def reading(request: Request) -> Response:
-        form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
-        try:
-            if not form.get("thermometer", "").strip():
-                raise InputError(
-                    "thermometer",
-                    "without a name",
-                    "the mark on the probe; an unnamed probe cannot be followed",
-                )
-            core = place.site.read(form.get("core", ""), "temperature", "reading")
-            kept = thermometers.record_reading(
-                context.store, place, form["thermometer"], core, form.get("load", "")
-            )
-        except FrywrightError as error:
-            return context.render(
-                request,
-                "probes.html",
-                error.http_status,
-                **_overview(context, place, problem=context.explain(request, error), typed=form),
-            )
-        return RedirectResponse(f"/records?new={kept.number}", 303)
-
     @routes.post("/cook/probes/hold")
     async def hold(request: Request) -> Response:
         form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()

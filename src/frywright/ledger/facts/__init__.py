@@ -1,0 +1,1 @@
+"""What may be written into the ledger: one frozen dataclass for each kind of entry."""

@@ -1,0 +1,117 @@
+"""The base of every fact: its kind, its payload, and the readers of older versions.
+
+A fact's fields are the keys of its payload, in the units their names say. Only here is a payload a dict: an
+extra or missing field fails when a fact is made or read.
+
+* A field with the default ``None`` is newer than version 1; when None it stays out of the payload.
+* Any other field is always written, with ``None`` as null.
+
+Stored entries are hashed as they were written, so a reader never rewrites them: :meth:`Fact.older` says how
+an older payload is understood.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+import datetime as dt
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from typing import Any, ClassVar, Generic, Self, TypeVar
+
+from pydantic import ConfigDict, TypeAdapter, ValidationError
+
+from frywright.model.entry import Recorded
+from frywright.model.errors import RecordError
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fact:
+    """Something that happened, as the ledger keeps it."""
+
+    __pydantic_config__: ClassVar[ConfigDict] = ConfigDict(extra="forbid")
+    KIND: ClassVar[str]
+    """The kind of its entries."""
+    VERSION: ClassVar[int] = 1
+    """Rises when a field is added, taken off or changes its meaning."""
+    LABELS: ClassVar[Mapping[str, str]] = {}
+    """Column names for people where the field's own name without its unit does not say it."""
+
+    def payload(self) -> dict[str, Any]:
+        """Plain values to store."""
+        written = _adapter(type(self)).dump_python(self, mode="json", warnings="error")
+        late = {f.name for f in dataclasses.fields(self) if f.default is None}
+        return {k: v for k, v in written.items() if not (v is None and k in late)}
+
+    @classmethod
+    def read(cls, payload: Mapping[str, Any]) -> Self:
+        """The fact of a stored payload, of this version or an older one.
+
+        Raises
+        ------
+        RecordError
+            A field is missing, unknown or of another type: the entry is not of this kind.
+        """
+        try:
+            fact: Self = _adapter(cls).validate_python(cls.older(payload))
+        except ValidationError as error:
+            first = error.errors()[0]
+            place = ".".join(str(part) for part in first["loc"]) or "payload"
+            raise RecordError(
+                f"An entry of kind {cls.KIND} does not fit: {place}: {first['msg']}."
+            ) from error
+        return fact
+
+    @classmethod
+    def older(cls, payload: Mapping[str, Any]) -> Mapping[str, Any]:
+        """A payload of an older version with today's fields; as it is where nothing changed."""
+        return payload
+
+
+F = TypeVar("F", bound=Fact)
+_ADAPTERS: dict[type[Fact], TypeAdapter[Any]] = {}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Kept(Generic[F]):
+    """A fact with what the ledger knows of its entry."""
+
+    number: int
+    fact: F
+    happened_at: dt.datetime
+    recorded_at: dt.datetime
+    author: str
+    replaces: int | None
+    versions: Mapping[str, str]
+
+
+def kept(item: Recorded, cls: type[F]) -> Kept[F]:
+    """An entry as a fact of a class.
+
+    Raises
+    ------
+    RecordError
+        The entry is of another kind, or does not fit.
+    """
+    if item.entry.kind != cls.KIND:
+        raise RecordError(f"Entry {item.number} is a {item.entry.kind}, not a {cls.KIND}.")
+    return Kept(
+        number=item.number,
+        fact=cls.read(item.entry.payload),
+        happened_at=item.entry.happened_at,
+        recorded_at=item.recorded_at,
+        author=item.entry.author,
+        replaces=item.entry.replaces,
+        versions=item.entry.versions,
+    )
+
+
+def facts_of(items: Iterable[Recorded], cls: type[F]) -> Iterator[Kept[F]]:
+    """Entries as facts of a class, in their order."""
+    return (kept(item, cls) for item in items)
+
+
+def _adapter(cls: type[Fact]) -> TypeAdapter[Any]:
+    found = _ADAPTERS.get(cls)
+    if found is None:
+        found = _ADAPTERS[cls] = TypeAdapter(cls)
+    return found
