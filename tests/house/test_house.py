@@ -93,7 +93,7 @@ def test_every_number_of_a_dataclass_names_its_unit():
         for name, cls in inspect.getmembers(module, dataclasses.is_dataclass):
             if cls.__module__ != module.__name__:
                 continue
-            hints = typing.get_type_hints(cls, vars(module))
+            hints = typing.get_type_hints(cls)
             for field in dataclasses.fields(cls):
                 kinds = typing.get_args(hints[field.name]) or (hints[field.name],)
                 named = suffix_of(field.name) or field.name.endswith(COUNTS) or field.name in PURE_NUMBERS
