@@ -14,7 +14,7 @@ from frywright.catalog import load
 from frywright.model.errors import InputError
 from frywright.physics.fry import simulate
 from frywright.physics.plan import make_plan
-from frywright.workbench.language import translator
+from frywright.voice.tongue import translator
 from frywright.workbench.training import drill_views
 
 
@@ -92,11 +92,10 @@ def test_every_template_has_spanish(drills):
 def test_hazards_are_whole_in_both_languages(kitchen):
     """Same number of answers, the first right, every other one injures or is explained."""
     for table in load.table("care/hazard_drills.toml")["drill"]:
-        assert len(table["choices"]) == len(table["choices_es"]) >= 3
+        assert len(table["choices"]) >= 3
         assert table["choices"][0][2] == ""
         assert all(len(c) == 3 and c[1] for c in table["choices"])
         assert "{fryer}" in table["question"]
-        assert "{fryer}" in table["question_es"]
     english, spanish = (drill_views(kitchen, code, translator(code)) for code in ("en", "es"))
     assert [d["key"] for d in english] == [d["key"] for d in spanish]
     for one, other in zip(english, spanish, strict=True):

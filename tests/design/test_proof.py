@@ -28,8 +28,8 @@ from frywright.verdicts.evidence import Evidence, EvidenceKind
 from frywright.verdicts.judge import CoreCurve, judge
 from frywright.verdicts.limits import cook_limit
 from frywright.verdicts.margin import held_level_c, margin_k
+from frywright.voice.tongue import translator
 from frywright.workbench.cook import CookRequest, ask, edit_program
-from frywright.workbench.language import translator
 from frywright.workbench.proof import proof_json, prove_program
 
 LIMIT = cook_limit("us_food_code_2022")

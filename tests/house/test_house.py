@@ -16,6 +16,7 @@ import pytest
 
 import frywright
 from frywright.catalog import check, load
+from frywright.model.tongues import SOURCE, tongues
 from frywright.model.units import COUNTS, LB, suffix_of
 from frywright.workbench.kitchens import demo_kitchen
 
@@ -244,6 +245,30 @@ def told_sentences(tree: ast.Module) -> set[str]:
     }
 
 
+def translations(language):
+    """What a language's file says for each text."""
+    from babel.messages.pofile import read_po
+
+    with (ROOT / f"voice/locales/{language}/frywright.po").open("rb") as file:
+        return {m.id: m.string for m in read_po(file, locale=language) if m.id}
+
+
+SAID = ("title", "why", "text", "hazard", "question", "lines", "parts", "tools", "gear")
+
+
+def texts_of(table):
+    """What a table of the catalog says to people: texts, and of a choice its answer and its reason."""
+    for key, value in table.items():
+        if key == "choices":
+            yield from (text for choice in value for text in choice[:2])
+        elif isinstance(value, list):
+            yield from (x for x in value if key in SAID and isinstance(x, str))
+            for inner in value:
+                yield from texts_of(inner) if isinstance(inner, dict) else ()
+        elif key in SAID:
+            yield value
+
+
 def source_strings() -> set[str]:
     """Everything shown to people that must have a translation."""
     found: set[str] = set()
@@ -266,30 +291,33 @@ def source_strings() -> set[str]:
         if path.name != "table.py":  # its refusals are data errors, which stay in English
             found |= told_sentences(ast.parse(path.read_text("utf-8")))
     found |= {cut.title for cut in load.cuts().values()}
+    for folder in ("care", "procedures"):
+        for path in load.files(folder):
+            found |= set(texts_of(load.table(path)))
+    found |= {rule["text"] for rule in load.table("standards/age_rules.toml")["rule"]}
     return {s for s in found if re.search(r"[a-z]{2}", s)}
 
 
-def test_spanish_is_whole():
-    """Every string shown to people has a Spanish translation with the same placeholders."""
-    from babel.messages.pofile import read_po
+LANGUAGES = [key for key in tongues() if key != SOURCE]
 
-    with (ROOT / "locales/es/frywright.po").open("rb") as file:
-        known = {m.id: m.string for m in read_po(file, locale="es") if m.id}
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_language_is_whole(language):
+    """Every string shown to people has a translation with the same placeholders."""
+    known = translations(language)
     missing = sorted(s for s in source_strings() if not known.get(s))
     assert missing == []
-    for text, spanish in known.items():
-        assert set(re.findall(r"{(\w+)}", text)) == set(re.findall(r"{(\w+)}", spanish)), text
+    for text, said in known.items():
+        assert set(re.findall(r"{(\w+)}", text)) == set(re.findall(r"{(\w+)}", said)), text
 
 
-def test_shown_strings_are_translated_as_well_when_built_at_run_time(kitchen):
-    """Whatever the view translates for the demo's programs is in the catalogue."""
-    from babel.messages.pofile import read_po
-
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_shown_strings_are_translated_as_well_when_built_at_run_time(kitchen, language):
+    """Whatever the view translates for the demo's programs is in the language's file."""
     from frywright.workbench.cook import CookRequest, ask
     from frywright.workbench.view import cook_view
 
-    with (ROOT / "locales/es/frywright.po").open("rb") as file:
-        known = {m.id for m in read_po(file, locale="es")}
+    known = translations(language)
     asked: set[str] = set()
 
     def note(text: str) -> str:

@@ -11,13 +11,13 @@ from fastapi.testclient import TestClient
 
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.ledger.store import Store
+from frywright.voice.tongue import translator
 from frywright.web.app import make_app
 from frywright.workbench import book
 from frywright.workbench.cards import card_data, value_names
 from frywright.workbench.clock import now
 from frywright.workbench.cook import CookRequest, ask
 from frywright.workbench.kitchens import demo_text
-from frywright.workbench.language import translator
 from frywright.workbench.view import cook_view, plain_json
 
 HOST = "http://127.0.0.1"

@@ -13,12 +13,12 @@ import pytest
 from frywright.care.gates import steps_for
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
+from frywright.voice.tongue import translator
 from frywright.workbench import book, upkeep
 from frywright.workbench import commissioning as new
 from frywright.workbench.clock import now
 from frywright.workbench.handover import emergency_pdf, handover_pack
 from frywright.workbench.kitchens import demo_text
-from frywright.workbench.language import translator
 from tests.paper import pages
 
 PLATE = {

@@ -14,12 +14,12 @@ import pytest
 
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
+from frywright.voice.tongue import translator
 from frywright.workbench import book, corrective, pack, upkeep
 from frywright.workbench.board import EVENT
 from frywright.workbench.clock import now
 from frywright.workbench.day import moment_of
 from frywright.workbench.kitchens import demo_text
-from frywright.workbench.language import translator
 
 DAY = dt.date(2026, 11, 20)
 FORM = {

@@ -299,7 +299,7 @@ def test_a_jump_in_sales_moves_the_day(store, kitchen, bench):
 
 def test_labels_and_handover(store, kitchen, bench):
     """Both are PDFs in both languages; no tray, no label."""
-    from frywright.workbench.language import translator
+    from frywright.voice.tongue import translator
 
     board = Board(store=store, kitchen=kitchen, bench=bench, practice=506)
     with pytest.raises(InputError):

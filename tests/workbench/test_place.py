@@ -14,6 +14,7 @@ from frywright.model.errors import InputError
 from frywright.model.program import Program, Stage, name_key
 from frywright.model.units import to_inside
 from frywright.physics.plan import make_plan
+from frywright.voice.tongue import translator
 from frywright.workbench import book, prove_again
 from frywright.workbench.cards import card_data, card_pdf, site_cards_pdf
 from frywright.workbench.clock import now
@@ -22,7 +23,6 @@ from frywright.workbench.day import load_facts
 from frywright.workbench.desk import transfer_program
 from frywright.workbench.facts import Answerer
 from frywright.workbench.kitchens import demo_text
-from frywright.workbench.language import translator
 from frywright.workbench.naming import away_words, called, chosen, follows, named, new_name
 from frywright.workbench.proof import prove_program
 

@@ -8,10 +8,10 @@ import pytest
 
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
+from frywright.voice.tongue import translator
 from frywright.workbench import book, procedures
 from frywright.workbench.clock import now
 from frywright.workbench.kitchens import demo_text
-from frywright.workbench.language import translator
 from tests.workbench.test_commissioning import png
 
 

@@ -13,6 +13,7 @@ from fastapi.testclient import TestClient
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
+from frywright.voice.tongue import translator
 from frywright.web.app import make_app
 from frywright.workbench import book, release
 from frywright.workbench.cards import card_data, card_pdf, read_back, site_cards_pdf
@@ -21,7 +22,6 @@ from frywright.workbench.cook import CookRequest, ask, edit_program
 from frywright.workbench.desk import design_program, program_rows
 from frywright.workbench.facts import Answerer, facts_json, program_facts, show_facts
 from frywright.workbench.kitchens import demo_text
-from frywright.workbench.language import translator
 from frywright.workbench.proof import proof_json, prove_program
 from frywright.workbench.readbacks import tell_readback
 from frywright.workbench.view import cook_view, plain_json

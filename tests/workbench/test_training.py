@@ -10,10 +10,10 @@ import pytest
 
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
+from frywright.voice.tongue import translator
 from frywright.workbench import book, training
 from frywright.workbench.clock import now
 from frywright.workbench.kitchens import demo_text
-from frywright.workbench.language import translator
 from frywright.workbench.upkeep import today_of
 from tests.paper import pages
 

@@ -8,12 +8,12 @@ import pytest
 
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
+from frywright.voice.tongue import translator
 from frywright.workbench import book, upkeep, vat
 from frywright.workbench.board import EVENT
 from frywright.workbench.clock import now
 from frywright.workbench.day import moment_of
 from frywright.workbench.kitchens import demo_text
-from frywright.workbench.language import translator
 
 TODAY = dt.date(2026, 11, 25)
 

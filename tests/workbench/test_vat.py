@@ -11,11 +11,11 @@ import pytest
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.units import LB
+from frywright.voice.tongue import translator
 from frywright.workbench import book, oil_money, vat
 from frywright.workbench.clock import now
 from frywright.workbench.day import moment_of
 from frywright.workbench.kitchens import demo_text
-from frywright.workbench.language import translator
 
 TODAY = dt.date(2026, 11, 25)
 

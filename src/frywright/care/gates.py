@@ -22,10 +22,8 @@ class Step:
 
     key: str
     title: str
-    title_es: str
     who: str
     why: str
-    why_es: str
     needs: tuple[str, ...] = ()
     hard: bool = False
     people_count: int = 1
@@ -49,7 +47,7 @@ class Signed:
 
 @cache
 def _steps() -> tuple[Step, ...]:
-    names = ("key", "title", "title_es", "who", "why", "why_es", "hard")
+    names = ("key", "title", "who", "why", "hard")
     return tuple(
         Step(
             needs=tuple(t["needs"]),

@@ -18,6 +18,7 @@ from frywright.model.food import Coating, Cut, CutSet, CutShare, Product
 from frywright.model.fryer import Controller, Fryer, TempUnit
 from frywright.model.kitchen import Kitchen, Site, UnitSystem
 from frywright.model.program import Program, Stage
+from frywright.model.tongues import tongues
 from frywright.model.trade import MenuItem, Sell, Trade
 
 TABLES = (
@@ -71,7 +72,7 @@ def parse_kitchen(text: str, file: str = "kitchen.toml") -> Kitchen:
     trade = _one_of(tables, "day", source, problems, Trade)
     menu = _each(tables, "menu", source, problems, lambda *a: read(MenuItem, *a))
     sells = _each(tables, "sell", source, problems, lambda *a: read(Sell, *a))
-    care = _each(tables, "care", source, problems, lambda *a: read(Task, *a))
+    care = _each(tables, "care", source, problems, _task)
     emergency = _one_of(tables, "emergency", source, problems, Emergency)
     if not parts["fryers"] and not problems:
         problems.append(source.problem("", "", "the file has no [[fryer]]", "Describe at least one fryer."))
@@ -267,6 +268,14 @@ def _known_cuts(kitchen: Kitchen, calibrations: list[Any], source: Source) -> tu
     if problems:
         raise DataError(problems)
     return tuple(calibration for _, calibration in calibrations)
+
+
+def _task(table: Mapping[str, Any], source: Source, path: str) -> Task:
+    """A task; its title and parts may be given in other languages too: ``title_es``, ``parts_es``."""
+    foreign = {f"{field}_{language}" for field in ("title", "parts") for language in tongues()}
+    told = tuple((k, str(v)) for k, v in table.items() if k in foreign)
+    own = {k: v for k, v in table.items() if k not in foreign}
+    return read(Task, own, source, path, in_languages=told)
 
 
 def _known_fryers(kitchen: Kitchen, care: list[Any], source: Source) -> tuple[Task, ...]:

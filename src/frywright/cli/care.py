@@ -80,7 +80,7 @@ def card(
         help="Procedure: lid_seal, fill_vat, first_heat, between_loads, closing, boil_out."
     ),
     out: Path = typer.Option(Path("card.pdf"), help="PDF to write."),
-    language: str = typer.Option("en", help="en or es."),
+    language: str = typer.Option("en", help="Language, such as es."),
     water_gal: float = typer.Option(0.0, help="Boil-out: cold water."),
     oz_gal: float = typer.Option(0.0, help="Boil-out: rate on the cleaner's label."),
     water_l: float = typer.Option(0.0, help="Boil-out: cold water, L."),
@@ -100,7 +100,7 @@ def card(
             emit_json({"ok": True, **card_view(open_shop(store)[0], key, language)})
             return
         from frywright.model.units import GALLON
-        from frywright.workbench.language import translator
+        from frywright.voice.tongue import translator
         from frywright.workbench.machines import OZ_GAL_G_L
         from frywright.workbench.procedures import procedure_pdf
 
@@ -271,7 +271,7 @@ def card_edit(
     tools: str = typer.Option("", help="What is ready."),
     picture: Path = typer.Option(None, help="Picture."),
     picture_step: int = typer.Option(1, help="Step of the picture, from 1."),
-    language: str = typer.Option("en", help="en or es."),
+    language: str = typer.Option("en", help="Language, such as es."),
     store: str = STORE,
     as_json: bool = JSON,
 ) -> None:

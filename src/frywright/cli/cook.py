@@ -195,7 +195,7 @@ def card(
     program: str = typer.Option(..., help="Name of the program."),
     out: Path = typer.Option(..., help="PDF to write."),
     slot: int = typer.Option(0, help="Slot of the controller; default is the next free one of its fryer."),
-    language: str = typer.Option("", help="en or es; default is the kitchen's."),
+    language: str = typer.Option("", help="Language, such as es; default is the kitchen's."),
     by: str = typer.Option("", help="Name of who answers for a program that is predicted short."),
     reason: str = typer.Option("", help="Why it is printed all the same."),
     store: str = typer.Option("", help="Store in which that name and reason are kept."),
@@ -208,15 +208,15 @@ def card(
         from frywright.cli.shop import open_kitchen
         from frywright.design.slots import sharing, slots_of
         from frywright.model.errors import InputError
-        from frywright.model.kitchen import LANGUAGES
+        from frywright.model.tongues import tongues
+        from frywright.voice.tongue import translator
         from frywright.workbench.cards import card_data, card_pdf
         from frywright.workbench.facts import Answerer
-        from frywright.workbench.language import translator
 
         place = open_kitchen(kitchen)
         chosen = language or place.site.language
-        if chosen not in LANGUAGES:
-            raise InputError("language", chosen, "one of: " + ", ".join(LANGUAGES))
+        if chosen not in tongues():
+            raise InputError("language", chosen, "one of: " + ", ".join(tongues()))
         found, who = place.program(program), Answerer(by=by, reason=reason)
         slot = slot or slots_of(place, found.fryer)[found.name]
         shared = sharing(place, found, slot)

@@ -148,7 +148,7 @@ def wave(
 def rollback(
     number: int = typer.Argument(help="Release."),
     out: Path = typer.Option(Path("rollback.pdf"), help="PDF to write."),
-    language: str = typer.Option("en", help="en or es."),
+    language: str = typer.Option("en", help="Language, such as es."),
     store: str = STORE,
     as_json: bool = JSON,
 ) -> None:
@@ -156,7 +156,7 @@ def rollback(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.language import translator
+        from frywright.voice.tongue import translator
         from frywright.workbench.release import rollback_card
 
         out.write_bytes(rollback_card(*open_shop(store), number, language, translator(language)))

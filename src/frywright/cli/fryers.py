@@ -30,7 +30,7 @@ def read_values(pairs: Sequence[str] | None, **fixed: str) -> dict[str, str]:
 
 @app.command()
 def due(
-    language: str = typer.Option("en", help="en or es."),
+    language: str = typer.Option("en", help="Language, such as es."),
     soon: bool = typer.Option(False, help="Only what is due within a week."),
     store: str = STORE,
     as_json: bool = JSON,
@@ -41,7 +41,7 @@ def due(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.language import translator
+        from frywright.voice.tongue import translator
         from frywright.workbench.upkeep import care_rows, wear_rows
 
         opened, kitchen = open_shop(store)
@@ -219,7 +219,7 @@ def sign(
 def handover(
     fryer: str = FRYER,
     out: Path = typer.Option(Path("handover.pdf"), help="PDF to write."),
-    language: str = typer.Option("en", help="en or es."),
+    language: str = typer.Option("en", help="Language, such as es."),
     store: str = STORE,
     as_json: bool = JSON,
 ) -> None:
@@ -227,9 +227,9 @@ def handover(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
+        from frywright.voice.tongue import translator
         from frywright.workbench.commissioning import commissioning_view
         from frywright.workbench.handover import handover_pack
-        from frywright.workbench.language import translator
 
         opened, kitchen = open_shop(store)
         if as_json:
@@ -244,7 +244,7 @@ def handover(
 @app.command()
 def emergency(
     out: Path = typer.Option(Path("emergency.pdf"), help="PDF to write."),
-    language: str = typer.Option("en", help="en or es."),
+    language: str = typer.Option("en", help="Language, such as es."),
     store: str = STORE,
     as_json: bool = JSON,
 ) -> None:
@@ -252,8 +252,8 @@ def emergency(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
+        from frywright.voice.tongue import translator
         from frywright.workbench.handover import emergency_pdf
-        from frywright.workbench.language import translator
 
         out.write_bytes(emergency_pdf(open_shop(store)[1], language, translator(language)))
         emit_json({"ok": True, "file": str(out)}) if as_json else typer.echo(f"{out} written.")
@@ -266,7 +266,7 @@ def close(
     who: str = typer.Option("", help="Who did it."),
     second: str = typer.Option("", help="Second person."),
     value: str = typer.Option("", help="Oil temperature, pH, per cent polar or how much."),
-    language: str = typer.Option("en", help="en or es."),
+    language: str = typer.Option("en", help="Language, such as es."),
     store: str = STORE,
     as_json: bool = JSON,
 ) -> None:
@@ -276,8 +276,8 @@ def close(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
+        from frywright.voice.tongue import translator
         from frywright.workbench.close import close_day_view, sign_close
-        from frywright.workbench.language import translator
 
         opened, kitchen = open_shop(store)
         if step:

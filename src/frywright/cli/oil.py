@@ -191,14 +191,14 @@ def sites(stores: list[Path] = typer.Argument(help="Files of several stores."), 
 def moves(
     store: str = STORE,
     out: Path = typer.Option(None, help="PDF of the oil map to write."),
-    language: str = typer.Option("en", help="en or es."),
+    language: str = typer.Option("en", help="Language, such as es."),
     as_json: bool = JSON,
 ) -> None:
     """What each vat's oil carries, and what speaks against moving it into another."""
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.language import translator
+        from frywright.voice.tongue import translator
         from frywright.workbench.oil_money import oil_map_pdf, rotation_view
         from frywright.workbench.vat import vat_states
 

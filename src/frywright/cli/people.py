@@ -10,7 +10,7 @@ from frywright.cli.care import app
 from frywright.cli.shop import JSON, STORE, open_shop
 
 __all__ = ["app"]
-LANGUAGE = typer.Option("en", help="en or es.")
+LANGUAGE = typer.Option("en", help="Language, such as es.")
 
 
 @app.command()
@@ -19,7 +19,7 @@ def people(language: str = LANGUAGE, store: str = STORE, as_json: bool = JSON) -
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.language import translator
+        from frywright.voice.tongue import translator
         from frywright.workbench.training import people_view
 
         view = people_view(*open_shop(store), language, translator(language))
@@ -94,7 +94,7 @@ def drill(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
-        from frywright.workbench.language import translator
+        from frywright.voice.tongue import translator
         from frywright.workbench.training import answer_drill, drill_view, drill_views
 
         opened, kitchen = open_shop(store)
@@ -125,7 +125,7 @@ def wall(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
-        from frywright.workbench.language import translator
+        from frywright.voice.tongue import translator
         from frywright.workbench.training import wall_card_pdf
 
         out.write_bytes(wall_card_pdf(*open_shop(store), language, translator(language)))

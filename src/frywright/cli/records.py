@@ -142,7 +142,7 @@ def pack(
     last: str = typer.Argument(help="Last day."),
     out: Path = typer.Option(Path("pack.pdf"), help="PDF to write."),
     tables: Path = typer.Option(None, help="Archive of CSV tables to write as well."),
-    language: str = typer.Option("en", help="en or es."),
+    language: str = typer.Option("en", help="Language, such as es."),
     store: str = STORE,
     as_json: bool = JSON,
 ) -> None:
@@ -153,9 +153,9 @@ def pack(
 
     with speaking_errors(as_json):
         from frywright.model.errors import InputError
+        from frywright.voice.tongue import translator
         from frywright.workbench import pack as packs
         from frywright.workbench.book import remembered_kitchen
-        from frywright.workbench.language import translator
 
         try:
             days = dt.date.fromisoformat(first), dt.date.fromisoformat(last)

@@ -26,16 +26,19 @@ class Task:
     key: str
     title: str
     who: str
-    title_es: str = ""
     applies: str = ""
     fryer: str = ""
     parts: str = ""
-    parts_es: str = ""
     loads_count: int = 0
     heat_s: float = 0.0
     turns_count: int = 0
     days_count: int = 0
     takes_s: float = 0.0
+    in_languages: tuple[tuple[str, str], ...] = ()
+
+    def said(self, field: str, language: str) -> str:
+        """A text in a language where the kitchen's file gives it, such as ``title_es``; else its own."""
+        return dict(self.in_languages).get(f"{field}_{language}") or str(getattr(self, field))
 
     def __post_init__(self) -> None:
         if self.who not in ROLES:

@@ -12,6 +12,7 @@ from frywright.model.errors import InputError
 from frywright.model.food import Coating, Cut, CutSet, Product
 from frywright.model.fryer import Fryer, FryerKind
 from frywright.model.program import Program
+from frywright.model.tongues import tongues
 from frywright.model.trade import MenuItem, Sell, Trade
 from frywright.model.units import BARE, parse, read_number
 
@@ -26,7 +27,6 @@ class UnitSystem(StrEnum):
     METRIC = "metric"
 
 
-LANGUAGES = ("en", "es")
 SAME_PLACE_M, SAME_BIRD_FRAC = 15.0, 0.01
 """Places and birds that count as one: 15 m move the boiling point by 0.05 K, a hundredth of a bird its time
 by a hundredth (own estimates).
@@ -63,8 +63,8 @@ class Site:
                 unit="m",
                 values={"low_m": -500.0, "high_m": 5000.0},
             )
-        if self.language not in LANGUAGES:
-            raise InputError("language", self.language, "one of " + ", ".join(LANGUAGES), where=self.name)
+        if self.language not in tongues():
+            raise InputError("language", self.language, "one of " + ", ".join(tongues()), where=self.name)
         if not 0.0 <= self.thermometer_error_k <= 5.0:
             raise InputError(
                 "thermometer_error",
@@ -78,7 +78,7 @@ class Site:
     @property
     def decimal_mark(self) -> str:
         """How numbers are written here: a comma in a metric kitchen that speaks Spanish, else a point."""
-        return "," if self.language == "es" and self.units is UnitSystem.METRIC else "."
+        return tongues()[self.language].decimal if self.units is UnitSystem.METRIC else "."
 
     def read(self, text: str, dimension: str, name: str = "value", bare: str = "") -> float:
         """Inside value of what a person here typed; a bare number takes the kitchen's unit, or ``bare``.

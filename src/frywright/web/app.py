@@ -17,12 +17,13 @@ from fastapi.templating import Jinja2Templates
 
 from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, FrywrightError
+from frywright.model.tongues import tongues
 from frywright.paper.fonts import folder as font_folder
+from frywright.voice.tongue import explain, translator
 from frywright.web.benches import Benches
 from frywright.web.rates import Rates
 from frywright.web.rights import OPEN, right_for
 from frywright.workbench.book import AUTHOR_NOW, remembered_kitchen
-from frywright.workbench.language import LANGUAGES, explain, translator
 from frywright.workbench.people import NOBODY_HERE, Who, who_is
 from frywright.workbench.proof import FACTOR_WORDS
 
@@ -55,7 +56,7 @@ class Context:
     def language(self, request: Request) -> str:
         """Language asked for in the address, else the last one chosen, else the kitchen's."""
         asked = request.query_params.get("lang") or request.cookies.get("lang") or ""
-        return asked if asked in LANGUAGES else remembered_kitchen(self.store).site.language
+        return asked if asked in tongues() else remembered_kitchen(self.store).site.language
 
     def explain(self, request: Request, error: FrywrightError) -> str:
         """An error in the visitor's language and the kitchen's units."""
@@ -75,7 +76,7 @@ class Context:
             "who_acts": request.state.who,
             "_": translator(language),
             "language": language,
-            "languages": LANGUAGES,
+            "languages": {key: t.name for key, t in tongues().items()},
             "words": FACTOR_WORDS,
         }
         page = self.templates.TemplateResponse(request, name, values, status_code=status)

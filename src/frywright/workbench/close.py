@@ -289,7 +289,7 @@ def close_day_view(
     trade, moment = usual_trade(kitchen), at or now()
     day, second_s = business_time(trade, moment)
     told = {(e.entry.payload["fryer"], e.entry.payload["step"]): e for e in _told(store, day)}
-    plans, done, tail = tonight(store, kitchen, tr, day), set(told), "_es" if language == "es" else ""
+    plans, done = tonight(store, kitchen, tr, day), set(told)
     move, rush = _next_move(plans, done), any(a <= second_s < b for a, b in trade.rush_s)
 
     def row(where: str, step: Mapping[str, Any], titles: Mapping[str, str]) -> dict[str, Any]:
@@ -305,8 +305,8 @@ def close_day_view(
         payload = entry.entry.payload if entry else {}
         return {
             "key": step["key"],
-            "title": step["title" + tail],
-            "hazard": step.get("hazard" + tail, ""),
+            "title": tr(step["title"]),
+            "hazard": tr(step["hazard"]) if "hazard" in step else "",
             "people": step.get("people", 1),
             "asks": step.get("asks", ""),
             "minutes": step["takes_min"],
@@ -320,7 +320,7 @@ def close_day_view(
 
     fryers: list[dict[str, Any]] = []
     for one in plans:
-        titles = {s["key"]: s["title" + tail] for s in one.steps}
+        titles = {s["key"]: tr(s["title"]) for s in one.steps}
         fryers.append(
             {
                 "key": one.fryer.key,

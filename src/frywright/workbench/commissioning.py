@@ -515,7 +515,6 @@ def commissioning_view(
 ) -> dict[str, Any]:
     """A commissioning as a page, JSON and the handover pack show it."""
     case, system = case_of(store, kitchen, fryer), str(kitchen.site.units)
-    spanish = language == "es"
     steps = []
     for step in steps_for(case.fryer):
         done = case.done | ({"plate"} if case.plate else set())
@@ -524,8 +523,8 @@ def commissioning_view(
         steps.append(
             {
                 "key": step.key,
-                "title": step.title_es if spanish else step.title,
-                "why": step.why_es if spanish else step.why,
+                "title": tr(step.title),
+                "why": tr(step.why),
                 "who": step.who,
                 "hard": step.hard,
                 "people": step.people_count,

@@ -199,13 +199,12 @@ def _facts(kitchen: Kitchen, tr: Translate) -> list[list[str]]:
 def emergency_pdf(kitchen: Kitchen, language: str = "en", tr: Translate = str) -> bytes:
     """The emergency card: what to do, and this store's own facts; what nobody told is a line to write on."""
     table = catalog.table("care/emergency.toml")
-    tail = "_es" if language == "es" else ""
     sections = [
         _section(
-            part["title" + tail],
+            tr(part["title"]),
             [],
             [1],
-            [[f"{n}. {line}"] for n, line in enumerate(part["lines" + tail], 1)],
+            [[f"{n}. {tr(line)}"] for n, line in enumerate(part["lines"], 1)],
         )
         for part in table["part"]
     ]

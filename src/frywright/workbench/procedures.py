@@ -16,6 +16,7 @@ from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import GALLON
 from frywright.paper.paper import PAPER, pdf, picture_type
+from frywright.voice.tongue import translator
 from frywright.workbench.book import record
 from frywright.workbench.machines import OZ_GAL_G_L, OZ_KG, boil_out_dose
 from frywright.workbench.photos import keep_photo
@@ -61,20 +62,20 @@ def card_of(store: Store, key: str, language: str = "en") -> Card:
     """
     if key not in procedures():
         raise InputError("procedure", repr(key), "one of: {known}", values={"known": ", ".join(procedures())})
-    table, tail = catalog.table(f"procedures/{key}.toml"), "_es" if language == "es" else ""
+    table, tr = catalog.table(f"procedures/{key}.toml"), translator(language)
     own = [
         e.entry.payload
         for e in store.current(CARD)
         if (e.entry.payload["key"], e.entry.payload["language"]) == (key, language)
     ]
-    usual = tuple((s["text" + tail], s.get("hazard" + tail, "")) for s in table["step"])
+    usual = tuple((tr(s["text"]), _said(s.get("hazard"), tr)) for s in table["step"])
     if not own:
         return Card(
             key=key,
             language=language,
-            title=table["title" + tail],
-            gear=table["gear" + tail],
-            tools=table["tools" + tail],
+            title=tr(table["title"]),
+            gear=tr(table["gear"]),
+            tools=tr(table["tools"]),
             steps=usual,
             pictures={},
             version=0,
@@ -87,7 +88,7 @@ def card_of(store: Store, key: str, language: str = "en") -> Card:
     return Card(
         key=key,
         language=language,
-        title=table["title" + tail],
+        title=tr(table["title"]),
         gear=mine["gear"],
         tools=mine["tools"],
         steps=steps,
@@ -96,6 +97,10 @@ def card_of(store: Store, key: str, language: str = "en") -> Card:
         who=table["who"],
         takes_min=float(table["takes_min"]),
     )
+
+
+def _said(text: str | None, tr: Callable[[str], str]) -> str:
+    return tr(text) if text else ""
 
 
 def lines_of(card: Card) -> str:
@@ -183,9 +188,9 @@ def _steps(text: str) -> list[tuple[str, str]]:
 
 
 def _lost_hazards(key: str, language: str, steps: list[tuple[str, str]]) -> list[str]:
-    tail = "_es" if language == "es" else ""
+    tr = translator(language)
     kept = {hazard.lower() for _, hazard in steps}
-    usual = [s["hazard" + tail] for s in catalog.table(f"procedures/{key}.toml")["step"] if "hazard" in s]
+    usual = [tr(s["hazard"]) for s in catalog.table(f"procedures/{key}.toml")["step"] if "hazard" in s]
     return [h for h in usual if h.lower() not in kept]
 
 

@@ -128,14 +128,14 @@ def people_view(
     store: Store, kitchen: Kitchen, language: str = "en", tr: Translate = str, today: dt.date | None = None
 ) -> dict[str, Any]:
     """Everybody with every skill: holds, expires soon, expired or never shown; and what age rules say."""
-    day, tail = today or today_of(kitchen), "_es" if language == "es" else ""
+    day = today or today_of(kitchen)
     newest: dict[tuple[str, str], Mapping[str, Any]] = {}
     for item in store.current(SKILL):
         payload = item.entry.payload
         key = (payload["person"].lower(), payload["skill"])
         if key not in newest or payload["date"] >= newest[key]["date"]:
             newest[key] = payload
-    rules = {r["key"]: r["text" + tail] for r in catalog.table("standards/age_rules.toml")["rule"]}
+    rules = {r["key"]: tr(r["text"]) for r in catalog.table("standards/age_rules.toml")["rule"]}
     rows = []
     for name, person in sorted(people(store).items()):
         if person.entry.payload["left"]:
@@ -148,7 +148,7 @@ def people_view(
             held.append(
                 {
                     "skill": skill["key"],
-                    "title": skill["title" + tail],
+                    "title": tr(skill["title"]),
                     "standing": standing,
                     "words": tr(STANDING[standing]),
                     "expires": told["expires"] if told else "",
@@ -166,15 +166,14 @@ def people_view(
         if h["standing"] in ("expiring", "expired")
     )
     work = [
-        {"title": w["title" + tail], "who": tr(WHO[w["who"]])}
-        for w in catalog.table("care/skills.toml")["work"]
+        {"title": tr(w["title"]), "who": tr(WHO[w["who"]])} for w in catalog.table("care/skills.toml")["work"]
     ]
     return {
         "people": rows,
         "due": [{"date": d, "name": n, "title": t} for d, n, t in due],
         "work": work,
         "rules": list(rules.values()) if place_of(kitchen) == "us" else [],
-        "skills": [{"key": s["key"], "title": s["title" + tail]} for s in skills_of(kitchen)],
+        "skills": [{"key": s["key"], "title": tr(s["title"])} for s in skills_of(kitchen)],
     }
 
 
@@ -226,13 +225,12 @@ def drill_views(kitchen: Kitchen, language: str = "en", tr: Translate = str) -> 
         }
         for d in _simulated(kitchen)
     ]
-    tail = "_es" if language == "es" else ""
     for n, table in enumerate(catalog.table("care/hazard_drills.toml")["drill"]):
         fryer = kitchen.fryers[n % len(kitchen.fryers)]
         marks = [c[2] for c in table["choices"]]
         choices = [
-            {"text": c[0], "why": c[1], "right": k == 0, "hurts": marks[k] == "hurts"}
-            for k, c in enumerate(table["choices" + tail])
+            {"text": tr(c[0]), "why": tr(c[1]), "right": k == 0, "hurts": marks[k] == "hurts"}
+            for k, c in enumerate(table["choices"])
         ]
         order = sorted(
             range(len(choices)), key=lambda k: hashlib.sha256(f"{table['key']}{k}".encode()).hexdigest()
@@ -241,7 +239,7 @@ def drill_views(kitchen: Kitchen, language: str = "en", tr: Translate = str) -> 
             {
                 "key": f"hazard-{table['key']}",
                 "about": fryer.name,
-                "question": table["question" + tail].format(fryer=fryer.name),
+                "question": tr(table["question"]).format(fryer=fryer.name),
                 "simulated": False,
                 "choices": [choices[k] for k in order],
             }

@@ -184,11 +184,11 @@ def care_rows(
                 "fryer": fryer.key,
                 "name": fryer.name,
                 "task": task.key,
-                "title": _told(task.title, task.title_es, language),
+                "title": tr(task.said("title", language)),
                 "who": task.who,
                 "who_words": tr(WHO[task.who]),
                 "takes_min": round(task.takes_s / 60),
-                "parts": _told(task.parts, task.parts_es, language),
+                "parts": tr(task.said("parts", language)),
                 "state": state,
                 "state_words": tr(STATES[state]),
                 "days": days,
@@ -208,10 +208,6 @@ def _state(found: Due | None) -> str:
     if found.days_n < 0:
         return "overdue"
     return "today" if found.days_n < 1 else ("soon" if found.days_n <= SOON_DAYS else "later")
-
-
-def _told(text: str, spanish: str, language: str) -> str:
-    return spanish if language == "es" and spanish else text
 
 
 def tick(store: Store, kitchen: Kitchen, values: Mapping[str, Any], today: dt.date | None = None) -> Recorded:

@@ -10,10 +10,10 @@ from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.units import GALLON
+from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.workbench import procedures
 from frywright.workbench.book import remembered_kitchen
-from frywright.workbench.language import translator
 from frywright.workbench.machines import OZ_GAL_G_L
 
 

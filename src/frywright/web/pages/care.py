@@ -12,13 +12,13 @@ from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.catalog import load as catalog
 from frywright.model.errors import FrywrightError, InputError
+from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.workbench import close, machines, power
 from frywright.workbench import oil_money as money
 from frywright.workbench import procedures as cards
 from frywright.workbench import vat as oil
 from frywright.workbench.book import remembered_kitchen
-from frywright.workbench.language import translator
 
 
 def router(context: Context) -> APIRouter:
@@ -65,9 +65,7 @@ def _shown(
         cards=[
             (
                 key,
-                catalog.table(f"procedures/{key}.toml")[
-                    "title_es" if context.language(request) == "es" else "title"
-                ],
+                tr(catalog.table(f"procedures/{key}.toml")["title"]),
             )
             for key in cards.procedures()
         ],

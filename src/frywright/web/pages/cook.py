@@ -9,6 +9,7 @@ from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.errors import FrywrightError, InputError
 from frywright.paper.chart import cook_spec, svg
+from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.forms import CookForm
 from frywright.web.saving import ask_name
@@ -16,7 +17,6 @@ from frywright.web.saving import save as save_as
 from frywright.workbench.book import keep_simulation, remembered_kitchen
 from frywright.workbench.cook import CookRequest, ask
 from frywright.workbench.facts import program_facts
-from frywright.workbench.language import translator
 from frywright.workbench.view import cook_view
 
 

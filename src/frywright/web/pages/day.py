@@ -15,13 +15,13 @@ from starlette.datastructures import UploadFile
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.trade import time_of_day, time_of_day_s
 from frywright.paper.chart import svg
+from frywright.voice.tongue import translator
 from frywright.web.app import HERE, Context
 from frywright.web.benches import Benches
 from frywright.workbench import day as work
 from frywright.workbench import day_view as views
 from frywright.workbench.board import Board, board_view, compare_down, tap_of
 from frywright.workbench.clock import now
-from frywright.workbench.language import translator
 from frywright.workbench.practice import demo_sales
 
 PRACTICE_SEED = 7

@@ -17,6 +17,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import DataError, InputError
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import Program
+from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.forms import whole_number
 from frywright.web.jobs import Job, Jobs
@@ -38,7 +39,6 @@ from frywright.workbench.desk import (
     window_of,
     window_rows,
 )
-from frywright.workbench.language import translator
 from frywright.workbench.naming import away_words
 from frywright.workbench.proof import ProofAnswer, proof_json, prove_program
 

@@ -12,11 +12,11 @@ from fastapi.responses import JSONResponse, RedirectResponse
 from frywright.model.care import ROLES
 from frywright.model.errors import FrywrightError
 from frywright.paper.paper import picture_type
+from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.workbench import commissioning, upkeep
 from frywright.workbench.book import remembered_kitchen
 from frywright.workbench.handover import PLATE_NAMES, emergency_pdf, handover_pack
-from frywright.workbench.language import translator
 from frywright.workbench.probes import attachments_of
 
 SITE_NAMES = {

@@ -15,6 +15,8 @@ from frywright.design.slots import sharing, slots_of
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.model.tongues import tongues
+from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.forms import whole_number
 from frywright.workbench import book, slots
@@ -23,7 +25,6 @@ from frywright.workbench.clock import now
 from frywright.workbench.desk import clock_sentence, differences
 from frywright.workbench.effect import effect_view
 from frywright.workbench.facts import NOBODY, Answerer, program_facts, refuse_short, show_facts
-from frywright.workbench.language import LANGUAGES, translator
 from frywright.workbench.prove_again import again_line
 from frywright.workbench.view import cook_view
 
@@ -48,11 +49,11 @@ def add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -
 
     def every(request: Request, both: bool, who: Answerer) -> Response:
         place = kitchen()
-        tongues = {n: translator(n) for n in (LANGUAGES if both else [context.language(request)])}
+        translators = {n: translator(n) for n in (tongues() if both else [context.language(request)])}
         programs = [place.program(name) for name in sorted({p.name for p in place.own_programs})]
         held = slots.told_slots(context.store)
         return _paper(
-            context, request, programs, lambda place, who: site_cards_pdf(place, tongues, who, held), who
+            context, request, programs, lambda place, who: site_cards_pdf(place, translators, who, held), who
         )
 
     @routes.get("/cook/card.pdf")

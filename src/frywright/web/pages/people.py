@@ -8,10 +8,10 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.errors import FrywrightError, InputError
+from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.workbench import training
 from frywright.workbench.book import remembered_kitchen
-from frywright.workbench.language import translator
 
 
 def router(context: Context) -> APIRouter:

@@ -18,12 +18,12 @@ from frywright.model.errors import DataError, FrywrightError, InputError
 from frywright.model.findings import Problem, say
 from frywright.model.units import show
 from frywright.verdicts.limits import cook_limit
+from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.jobs import Job, Jobs
 from frywright.workbench import book, thermometers
 from frywright.workbench.hold_study import study
 from frywright.workbench.kitchens import demo_log
-from frywright.workbench.language import translator
 from frywright.workbench.probe_report import log_picture, report_pdf, residual_picture
 from frywright.workbench.probe_view import fit_view, kettle_lines, probe_view
 from frywright.workbench.probes import (

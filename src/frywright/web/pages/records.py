@@ -16,11 +16,11 @@ from fastapi.responses import JSONResponse, RedirectResponse
 from frywright.ledger.store import Point
 from frywright.model.entry import Recorded
 from frywright.model.errors import FrywrightError, InputError, RecordError
+from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.workbench import corrective, pack
 from frywright.workbench.book import remembered_kitchen
 from frywright.workbench.day import usual_trade
-from frywright.workbench.language import translator
 from frywright.workbench.upkeep import today_of
 
 SHOWN, CHECKED_AT_ONCE, PACK_DAYS = 100, 20_000, 30

@@ -9,19 +9,18 @@ from functools import cache
 from importlib import resources
 
 from frywright.model.errors import BrokenOffError, FrywrightError, InputError
-
-LANGUAGES = {"en": "English", "es": "Español"}
+from frywright.model.tongues import SOURCE
 
 
 @cache
 def translator(language: str) -> Callable[[str], str]:
     """Translation function of a language; English is the source text."""
-    if language == "en":
+    if language == SOURCE:
         return str
     from babel.messages.mofile import write_mo
     from babel.messages.pofile import read_po
 
-    text = resources.files("frywright").joinpath(f"locales/{language}/frywright.po").read_text("utf-8")
+    text = resources.files("frywright").joinpath(f"voice/locales/{language}/frywright.po").read_text("utf-8")
     packed = io.BytesIO()
     write_mo(packed, read_po(io.StringIO(text), locale=language))
     packed.seek(0)

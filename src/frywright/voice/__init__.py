@@ -1,0 +1,1 @@
+"""What is said to people, in their language and units, and what they type."""
