@@ -50,6 +50,7 @@ def fill(path: Path, count: int) -> None:
                 kind, payload = (
                     "probe_reading",
                     {
+                        "name": "bone_in alder",
                         "load": "bone_in alder",
                         "thermometer": "T1",
                         "core_c": 76.0 + n % 9,

@@ -10,6 +10,7 @@ import pytest
 from fastapi.testclient import TestClient
 
 from frywright.ledger.accounts import Accounts, digest
+from frywright.ledger.facts.people import AccountChanged
 from frywright.ledger.store import Store
 from frywright.web.app import make_app
 from frywright.web.rights import OPEN, RIGHTS, right_for
@@ -200,8 +201,8 @@ def test_changes_of_accounts_are_on_record_with_who_and_why(shop):
         people.change_account(store, "Temp", "Olive Owner", "", role="lead")
     people.change_account(store, "Temp", "Olive Owner", "runs the late shift", role="lead")
     assert client_of(app, token).get("/care").status_code == 403
-    told = next(store.entries(people.KIND, newest_first=True)).entry.payload
-    assert (told["by"], told["reason"], told["role"]) == ("Olive Owner", "runs the late shift", "lead")
+    told = next(store.facts(AccountChanged, newest_first=True)).fact
+    assert (told.by, told.reason, told.role) == ("Olive Owner", "runs the late shift", "lead")
     people.change_account(store, "Temp", "Olive Owner", "left the company", active=False)
     with pytest.raises(people.InputError):
         people.sign_in(store, "Temp", PASSWORD, "t", people.Tries())

@@ -85,8 +85,8 @@ def test_an_answer_is_kept_and_an_old_drill_refused(store, kitchen):
     """What was picked, whether it injures; a key of another version is refused with the reason."""
     drill = next(d for d in training.drill_views(kitchen) if d["key"].endswith("gauge"))
     wrong = next(n for n, c in enumerate(drill["choices"]) if c["hurts"])
-    kept = training.answer_drill(store, kitchen, drill["key"], wrong, "Kim").entry.payload
-    assert (kept["right"], kept["hurts"]) == (False, True)
+    kept = training.answer_drill(store, kitchen, drill["key"], wrong, "Kim").fact
+    assert (kept.right, kept.hurts) == (False, True)
     with pytest.raises(InputError, match="changed program"):
         training.answer_drill(store, kitchen, drill["key"].replace("v3", "v2"), 0, "")
     with pytest.raises(InputError):

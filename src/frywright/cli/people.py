@@ -77,7 +77,7 @@ def skill(
         (
             emit_json({"ok": True, "number": kept.number})
             if as_json
-            else typer.echo(f"Entry {kept.number} kept, until {kept.entry.payload['expires']}.")
+            else typer.echo(f"Entry {kept.number} kept, until {kept.fact.expires.isoformat()}.")
         )
 
 

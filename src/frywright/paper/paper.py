@@ -46,6 +46,13 @@ def _compiled(typst: Any, path: Path, name: str, data: Any) -> bytes:
     )
 
 
+def section(
+    title: str, header: list[str], columns: list[int], rows: list[list[str]], empty: str = "–"
+) -> dict[str, Any]:
+    """A titled table as the templates take it; ``columns`` are widths against each other."""
+    return {"title": title, "header": header, "columns": columns, "rows": rows, "empty": empty}
+
+
 def picture_type(content: bytes) -> str:
     """File ending of a picture by its first bytes; empty for anything else."""
     return next((kind for sign, kind in SIGNS.items() if content.startswith(sign)), "")

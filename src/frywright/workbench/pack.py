@@ -16,6 +16,7 @@ from typing import Any
 from frywright.catalog import load as catalog
 from frywright.ledger.export import RISKY
 from frywright.ledger.facts.fact import facts_of
+from frywright.ledger.facts.people import SkillShown
 from frywright.ledger.facts.probing import CaseOpened, CaseStep, LookedBack, Reading, ThermometerChecked
 from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
@@ -32,7 +33,6 @@ from frywright.workbench.corrective import case_view, cases
 from frywright.workbench.day import business_time, moment_of, usual_trade
 from frywright.workbench.machines import REOPEN, STOP
 from frywright.workbench.procedures import SIGNED
-from frywright.workbench.training import SKILL
 from frywright.workbench.upkeep import DONE, care_rows
 from frywright.workbench.vat import KIND as OIL
 from frywright.workbench.vat import REFUSED, limit_of
@@ -50,7 +50,7 @@ KINDS = (
     CaseStep.KIND,
     "calibration",
     "readback",
-    SKILL,
+    SkillShown.KIND,
     DONE,
     SIGNED,
     OIL,
@@ -268,7 +268,7 @@ def tables(store: Store, kitchen: Kitchen, told: Gathered) -> dict[str, tuple[li
             lambda p: [p["name"], p["version"], p["fryer"], p["matches"], p["read_by"], p["checked_by"]],
         ),
         "training": rows(
-            SKILL,
+            SkillShown.KIND,
             ["person", "skill", "seen by", "expires"],
             lambda p: [p["person"], p["skill"], p["observed_by"], p["expires"]],
         ),

@@ -11,12 +11,12 @@ from argon2 import PasswordHasher
 from argon2.exceptions import Argon2Error
 
 from frywright.ledger.accounts import Account, Accounts, Session
+from frywright.ledger.facts.people import AccountChanged
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.workbench.book import AUTHOR_NOW, record
+from frywright.workbench.book import AUTHOR_NOW, write
 from frywright.workbench.clock import now
 
-KIND = "account_change"
 ROLES = {
     "crew": ("read", "floor"),
     "lead": ("read", "floor", "shift"),
@@ -119,7 +119,7 @@ def add_account(store: Store, name: str, role: str, password: str, pin: str = ""
         name=name, role=role, password_hash=hashed(password), pin_hash=hashed(pin) if pin else "", active=True
     )
     accounts.keep(account)
-    record(store, KIND, {"name": name, "what": "added", "role": role, "by": by or name, "reason": ""})
+    write(store, AccountChanged(name=name, what="added", role=role, by=by or name, reason=""))
     return account
 
 
@@ -174,17 +174,16 @@ def change_account(
         for w, done in (("role", role), ("password", password), ("pin", pin), ("active", active is not None))
         if done
     ]
-    record(
+    write(
         store,
-        KIND,
-        {
-            "name": name,
-            "what": ", ".join(changed),
-            "role": new.role,
-            "active": new.active,
-            "by": by,
-            "reason": reason.strip()[:200],
-        },
+        AccountChanged(
+            name=name,
+            what=", ".join(changed),
+            role=new.role,
+            active=new.active,
+            by=by,
+            reason=reason.strip()[:200],
+        ),
     )
     return new
 
@@ -236,7 +235,7 @@ def add_device(store: Store, name: str, role: str, by: str) -> str:
     if role not in ("crew", "lead", "auditor"):
         raise InputError("role", repr(role), "crew, lead or auditor: a device owns nothing")
     token = Accounts(store).add_device(name.strip(), role)
-    record(store, KIND, {"name": name.strip(), "what": "device added", "role": role, "by": by, "reason": ""})
+    write(store, AccountChanged(name=name.strip(), what="device added", role=role, by=by, reason=""))
     return token
 
 
@@ -253,11 +252,8 @@ def revoke_device(store: Store, name: str, by: str, reason: str) -> None:
     if len(reason.strip()) < 4:
         raise InputError("reason", repr(reason), "why, in words")
     Accounts(store).revoke_device(name)
-    record(
-        store,
-        KIND,
-        {"name": name, "what": "device revoked", "role": "", "by": by, "reason": reason.strip()[:200]},
-    )
+    revoked = AccountChanged(name=name, what="device revoked", role="", by=by, reason=reason.strip()[:200])
+    write(store, revoked)
 
 
 def who_is(store: Store, session_token: str, device_token: str = "") -> Who | None:

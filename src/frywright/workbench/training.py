@@ -6,28 +6,30 @@ from __future__ import annotations
 
 import datetime as dt
 import hashlib
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from functools import lru_cache
 from typing import Any
 
 from frywright.care.drills import NESTED, Drill, drills_for
 from frywright.catalog import load as catalog
 from frywright.design.controller import render
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.people import DrillAnswered, PersonListed, SkillShown
 from frywright.ledger.store import Store
-from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import Outcome, say
+from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
+from frywright.model.program import Program
 from frywright.model.units import clock, show
-from frywright.paper.paper import PAPER, pdf
+from frywright.paper.paper import PAPER, pdf, section
 from frywright.verdicts.age import judge_age
-from frywright.workbench.book import record
+from frywright.workbench.book import write
 from frywright.workbench.cook import CookRequest, ask
 from frywright.workbench.upkeep import WHO, today_of
 from frywright.workbench.vat import limit_of
 
 Translate = Callable[[str], str]
-PERSON, SKILL, ANSWER = "person", "skill", "drill_answer"
 AHEAD_DAYS = 30
 STANDING = {"holds": "holds", "expiring": "expires soon", "expired": "expired", "missing": "not shown yet"}
 MAY = {"meets": "may", "fails": "may not", "unknown": "not known"}
@@ -38,7 +40,7 @@ def place_of(kitchen: Kitchen) -> str:
     return kitchen.site.jurisdiction.split("_")[0]
 
 
-def keep_person(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Recorded:
+def keep_person(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kept[PersonListed]:
     """Keep a person by name; the birthday only where age rules matter. A second entry of the same name
     replaces the first.
 
@@ -53,8 +55,8 @@ def keep_person(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Re
     if born:
         judge_age("us", "hot_oil", _day(born, "born"), today_of(kitchen))
     old = people(store).get(name.lower())
-    payload = {"name": name, "born": born, "left": bool(values.get("left"))}
-    return record(store, PERSON, payload, replaces=old.number if old else None)
+    person = PersonListed(name=name, born=born, left=bool(values.get("left")))
+    return write(store, person, replaces=old.number if old else None)
 
 
 def _day(text: str, field: str) -> dt.date:
@@ -64,9 +66,9 @@ def _day(text: str, field: str) -> dt.date:
         raise InputError(field, repr(text), "a day such as 2026-11-26") from error
 
 
-def people(store: Store) -> dict[str, Recorded]:
-    """People by lower-case name; those who left are not among them for new work."""
-    return {e.entry.payload["name"].lower(): e for e in store.current(PERSON)}
+def people(store: Store) -> dict[str, Kept[PersonListed]]:
+    """People by lower-case name, those who left among them."""
+    return {e.fact.name.lower(): e for e in store.current_facts(PersonListed)}
 
 
 def skills_of(kitchen: Kitchen) -> list[dict[str, Any]]:
@@ -75,7 +77,7 @@ def skills_of(kitchen: Kitchen) -> list[dict[str, Any]]:
     return [s for s in catalog.table("care/skills.toml")["skill"] if s.get("applies", "") in kinds]
 
 
-def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Recorded:
+def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kept[SkillShown]:
     """Sign a skill as performed by one person and observed by another.
 
     Parameters
@@ -100,7 +102,7 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Rec
     date = _day(str(values.get("date", "") or "") or today.isoformat(), "date")
     if date > today:
         raise InputError("date", date.isoformat(), "today or earlier")
-    verdict = judge_age(place_of(kitchen), known[key].get("restricted", ""), _born(person), date)
+    verdict = judge_age(place_of(kitchen), known[key].get("restricted", ""), person.fact.born_on, date)
     if verdict.outcome is Outcome.FAILS:
         raise InputError(
             "person",
@@ -109,19 +111,8 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Rec
             where=known[key]["title"],
         )
     expires = date + dt.timedelta(days=known[key]["expires_days"])
-    payload = {
-        "person": person.entry.payload["name"],
-        "skill": key,
-        "observed_by": seen[:80],
-        "date": date.isoformat(),
-        "expires": expires.isoformat(),
-    }
-    return record(store, SKILL, payload)
-
-
-def _born(person: Recorded) -> dt.date | None:
-    text = person.entry.payload["born"]
-    return dt.date.fromisoformat(text) if text else None
+    shown = SkillShown(person=person.fact.name, skill=key, observed_by=seen[:80], date=date, expires=expires)
+    return write(store, shown)
 
 
 def people_view(
@@ -129,21 +120,20 @@ def people_view(
 ) -> dict[str, Any]:
     """Everybody with every skill: holds, expires soon, expired or never shown; and what age rules say."""
     day = today or today_of(kitchen)
-    newest: dict[tuple[str, str], Mapping[str, Any]] = {}
-    for item in store.current(SKILL):
-        payload = item.entry.payload
-        key = (payload["person"].lower(), payload["skill"])
-        if key not in newest or payload["date"] >= newest[key]["date"]:
-            newest[key] = payload
+    newest: dict[tuple[str, str], SkillShown] = {}
+    for item in store.current_facts(SkillShown):
+        key = (item.fact.person.lower(), item.fact.skill)
+        if key not in newest or item.fact.date >= newest[key].date:
+            newest[key] = item.fact
     rules = {r["key"]: tr(r["text"]) for r in catalog.table("standards/age_rules.toml")["rule"]}
-    rows = []
+    rows: list[dict[str, Any]] = []
     for name, person in sorted(people(store).items()):
-        if person.entry.payload["left"]:
+        if person.fact.left:
             continue
         held = []
         for skill in skills_of(kitchen):
             told = newest.get((name, skill["key"]))
-            verdict = judge_age(place_of(kitchen), skill.get("restricted", ""), _born(person), day)
+            verdict = judge_age(place_of(kitchen), skill.get("restricted", ""), person.fact.born_on, day)
             standing = _standing(told, day)
             held.append(
                 {
@@ -151,14 +141,14 @@ def people_view(
                     "title": tr(skill["title"]),
                     "standing": standing,
                     "words": tr(STANDING[standing]),
-                    "expires": told["expires"] if told else "",
-                    "observed_by": told["observed_by"] if told else "",
+                    "expires": told.expires.isoformat() if told else "",
+                    "observed_by": told.observed_by if told else "",
                     "age": str(verdict.outcome),
                     "may": tr(MAY[str(verdict.outcome)]),
                     "rules": [rules[k] for k in verdict.keys],
                 }
             )
-        rows.append({"name": person.entry.payload["name"], "skills": held})
+        rows.append({"name": person.fact.name, "skills": held})
     due = sorted(
         (h["expires"], r["name"], h["title"])
         for r in rows
@@ -177,10 +167,10 @@ def people_view(
     }
 
 
-def _standing(told: Mapping[str, Any] | None, day: dt.date) -> str:
+def _standing(told: SkillShown | None, day: dt.date) -> str:
     if told is None:
         return "missing"
-    left = (dt.date.fromisoformat(told["expires"]) - day).days
+    left = (told.expires - day).days
     return "expired" if left < 0 else ("expiring" if left <= AHEAD_DAYS else "holds")
 
 
@@ -261,7 +251,7 @@ def drill_view(kitchen: Kitchen, key: str, language: str = "en", tr: Translate =
     return found
 
 
-def answer_drill(store: Store, kitchen: Kitchen, key: str, choice: int, who: str) -> Recorded:
+def answer_drill(store: Store, kitchen: Kitchen, key: str, choice: int, who: str) -> Kept[DrillAnswered]:
     """Keep an answer; it is explained, never scored.
 
     Raises
@@ -273,17 +263,14 @@ def answer_drill(store: Store, kitchen: Kitchen, key: str, choice: int, who: str
     if not 0 <= choice < len(drill["choices"]):
         raise InputError("choice", choice, "one of the answers shown")
     picked = drill["choices"][choice]
-    return record(
-        store,
-        ANSWER,
-        {
-            "drill": key,
-            "who": who.strip()[:80],
-            "choice_number": choice,
-            "right": picked["right"],
-            "hurts": picked["hurts"],
-        },
+    answer = DrillAnswered(
+        drill=key,
+        who=who.strip()[:80],
+        choice_number=choice,
+        right=picked["right"],
+        hurts=picked["hurts"],
     )
+    return write(store, answer)
 
 
 # ---------------------------------------------------------------- wall cards
@@ -293,76 +280,18 @@ def wall_card_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Tran
     """Wall cards of a store's own values, one page a fryer: programs with version and check figure, loads,
     vent time, hold, oil limit, what never to do.
     """
-    system, limit = str(kitchen.site.units), limit_of(store)[0]
-    pages = []
-    for fryer in kitchen.fryers:
-        programs = [
-            kitchen.program(n) for n in sorted({p.name for p in kitchen.own_programs if p.fryer == fryer.key})
-        ]
-        rows = [
-            [
-                p.name,
-                str(p.version),
-                render(p, fryer.controller, 1).figure,
-                clock(sum(p.durations_s())),
-                clock(p.hold_life_s),
-            ]
-            for p in programs
-        ]
-        facts = [
-            [tr("oil to the line"), show(fryer.oil_mass_kg, "kg", system)],
-            [tr("oil goes at"), f"{limit:g} %"],
-        ]
-        if fryer.min_load_kg:
-            facts.append([tr("smallest load"), show(fryer.min_load_kg, "kg", system)])
-        if fryer.capacity_heads or fryer.capacity_kg:
-            most = (
-                f"{fryer.capacity_heads} {tr('heads')}"
-                if fryer.capacity_heads
-                else show(fryer.capacity_kg, "kg", system)
-            )
-            facts.append([tr("largest load"), most])
-        closed = next((p for p in programs if p.under_pressure), None)
-        if closed is not None:
-            vent = ask(kitchen, CookRequest(program=closed)).history.told_vent_s
-            text = tr("not timed yet; gauge at zero and vent silent decide")
-            if vent is not None:
-                text = tr("about {time}; gauge at zero and vent silent decide").format(time=clock(vent))
-            facts.append([tr("vent to zero, full load"), text])
-        never = [
-            tr("Never water or ice near hot oil."),
-            tr("Never move, filter or top up hot oil alone or in a rush."),
-            tr("Never serve by colour: probe the coldest piece."),
-        ]
-        if fryer.kind == "pressure":
-            never.insert(
-                0, tr("Never force, lever or hit a lid. Zero on the gauge and a silent vent, then open.")
-            )
-        section = [
-            {
-                "title": tr("Programs"),
-                "header": [tr("program"), tr("version"), tr("check figure"), tr("time"), tr("hold")],
-                "columns": [5, 2, 2, 2, 2],
-                "rows": rows,
-                "empty": "–",
-            },
-            {"title": tr("This fryer"), "header": [], "columns": [3, 4], "rows": facts, "empty": "–"},
-            {
-                "title": tr("Never"),
-                "header": [],
-                "columns": [1],
-                "rows": [[f"⚠ {line}"] for line in never],
-                "empty": "–",
-            },
-        ]
-        pages.append({"title": fryer.name, "sections": section})
+    limit = limit_of(store)[0]
+    pages = [
+        {"title": fryer.name, "sections": _wall_sections(kitchen, fryer, limit, tr)}
+        for fryer in kitchen.fryers
+    ]
     return pdf(
         "wall.typ",
         "wall",
         {
             "place": kitchen.site.name,
             "language": language,
-            "paper": PAPER[system],
+            "paper": PAPER[str(kitchen.site.units)],
             "pages": pages,
             "date": today_of(kitchen).isoformat(),
             "foot": tr(
@@ -371,3 +300,61 @@ def wall_card_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Tran
             ),
         },
     )
+
+
+def _wall_sections(kitchen: Kitchen, fryer: Fryer, limit_pct: float, tr: Translate) -> list[dict[str, Any]]:
+    """What hangs beside one fryer."""
+    programs = [
+        kitchen.program(n) for n in sorted({p.name for p in kitchen.own_programs if p.fryer == fryer.key})
+    ]
+    rows = [
+        [
+            p.name,
+            str(p.version),
+            render(p, fryer.controller, 1).figure,
+            clock(sum(p.durations_s())),
+            clock(p.hold_life_s),
+        ]
+        for p in programs
+    ]
+    never = [
+        tr("Never water or ice near hot oil."),
+        tr("Never move, filter or top up hot oil alone or in a rush."),
+        tr("Never serve by colour: probe the coldest piece."),
+    ]
+    if fryer.kind == "pressure":
+        never.insert(
+            0, tr("Never force, lever or hit a lid. Zero on the gauge and a silent vent, then open.")
+        )
+    header = [tr("program"), tr("version"), tr("check figure"), tr("time"), tr("hold")]
+    facts = _wall_facts(kitchen, fryer, programs, limit_pct, tr)
+    return [
+        section(tr("Programs"), header, [5, 2, 2, 2, 2], rows),
+        section(tr("This fryer"), [], [3, 4], facts),
+        section(tr("Never"), [], [1], [[f"⚠ {line}"] for line in never]),
+    ]
+
+
+def _wall_facts(
+    kitchen: Kitchen, fryer: Fryer, programs: Sequence[Program], limit_pct: float, tr: Translate
+) -> list[list[str]]:
+    """Oil, loads and vent of a fryer, in its kitchen's units."""
+    system = str(kitchen.site.units)
+    facts = [
+        [tr("oil to the line"), show(fryer.oil_mass_kg, "kg", system)],
+        [tr("oil goes at"), f"{limit_pct:g} %"],
+    ]
+    if fryer.min_load_kg:
+        facts.append([tr("smallest load"), show(fryer.min_load_kg, "kg", system)])
+    if fryer.capacity_heads:
+        facts.append([tr("largest load"), f"{fryer.capacity_heads} {tr('heads')}"])
+    elif fryer.capacity_kg:
+        facts.append([tr("largest load"), show(fryer.capacity_kg, "kg", system)])
+    closed = next((p for p in programs if p.under_pressure), None)
+    if closed is not None:
+        vent = ask(kitchen, CookRequest(program=closed)).history.told_vent_s
+        text = tr("not timed yet; gauge at zero and vent silent decide")
+        if vent is not None:
+            text = tr("about {time}; gauge at zero and vent silent decide").format(time=clock(vent))
+        facts.append([tr("vent to zero, full load"), text])
+    return facts

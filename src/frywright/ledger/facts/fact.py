@@ -35,10 +35,12 @@ class Fact:
     """Rises when a field is added, taken off or changes its meaning."""
     LABELS: ClassVar[Mapping[str, str]] = {}
     """Column names for people where the field's own name without its unit does not say it."""
+    WORDS: ClassVar[frozenset[str]] = frozenset()
+    """Fields that hold a word of ours, which is translated where people see it."""
 
     def payload(self) -> dict[str, Any]:
         """Plain values to store."""
-        written = _adapter(type(self)).dump_python(self, mode="json", warnings="error")
+        written = _adapter(type(self)).dump_python(self, mode="json", by_alias=True, warnings="error")
         late = {f.name for f in dataclasses.fields(self) if f.default is None}
         return {k: v for k, v in written.items() if not (v is None and k in late)}
 

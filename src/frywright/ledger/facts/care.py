@@ -1,0 +1,173 @@
+"""Facts of care: fryers out of use, tasks done, timed figures, procedure cards, a fryer commissioned."""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import ClassVar, Literal
+
+from frywright.ledger.facts.fact import Fact
+
+YesNo = Literal["", "yes", "no"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StopUse(Fact):
+    """A fryer taken out of use; anyone may."""
+
+    KIND: ClassVar[str] = "stop_use"
+    fryer: str
+    reason: str
+    words: str
+    who: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Reopened(Fact):
+    """A fryer released by a qualified person."""
+
+    KIND: ClassVar[str] = "reopen"
+    WORDS: ClassVar[frozenset[str]] = frozenset({"role"})
+    fryer: str
+    who: str
+    role: str
+    finding: str
+    releases_number: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CareDone(Fact):
+    """A task of care done on a day."""
+
+    KIND: ClassVar[str] = "care_done"
+    LABELS: ClassVar[Mapping[str, str]] = {"date": "done on"}
+    WORDS: ClassVar[frozenset[str]] = frozenset({"role"})
+    fryer: str
+    task: str
+    who: str
+    role: str
+    note: str
+    date: dt.date
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FigureTimed(Fact):
+    """A figure of a fryer, timed: heat-up, pressure build, vent, recovery."""
+
+    KIND: ClassVar[str] = "care_figure"
+    fryer: str
+    figure: str
+    value_s: float
+    who: str
+    note: str
+    reason: str
+    date: dt.date
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FirstDayTimed(FigureTimed):
+    """A figure of a fryer's first day, kept for life."""
+
+    KIND: ClassVar[str] = "first_day"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CardWritten(Fact):
+    """The kitchen's own version of a procedure card: steps with their hazards, pictures by step."""
+
+    KIND: ClassVar[str] = "procedure"
+    key: str
+    language: str
+    gear: str
+    tools: str
+    steps: tuple[tuple[str, str], ...]
+    pictures: Mapping[str, str]
+    version: int
+    who: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CardSigned(Fact):
+    """A procedure signed as done on a fryer by one person and checked by another."""
+
+    KIND: ClassVar[str] = "procedure_signed"
+    LABELS: ClassVar[Mapping[str, str]] = {"key": "card"}
+    key: str
+    version: int
+    language: str
+    fryer: str
+    who: str
+    second: str
+    note: str
+    photo: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlateTyped(Fact):
+    """What a fryer's nameplate says; what it does not print is null."""
+
+    KIND: ClassVar[str] = "nameplate"
+    fryer: str
+    case_number: int
+    maker: str
+    model: str
+    serial: str
+    fuel: str
+    gas: str
+    year: str
+    volts_n: float | None
+    phases_count: float | None
+    hz_n: float | None
+    power_w: float | None
+    gas_low_pa: float | None
+    gas_high_pa: float | None
+    oil_mass_kg: float | None
+    photo: str
+    reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SiteMeasured(Fact):
+    """What was measured where a fryer stands; what nobody measured is null."""
+
+    KIND: ClassVar[str] = "site_survey"
+    fryer: str
+    case_number: int
+    volts_n: float | None
+    phases_count: float | None
+    breaker_amps_n: float | None
+    gas_static_pa: float | None
+    gas_flowing_pa: float | None
+    altitude_m: float | None
+    flame_distance_m: float | None
+    hood: YesNo
+    suppression: YesNo
+    gas: str
+    baffle: bool
+    who: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StepSigned(Fact):
+    """A step of a commissioning, signed, with what was passed over and the figures the step asks for."""
+
+    KIND: ClassVar[str] = "commission_step"
+    fryer: str
+    step: str
+    case_number: int
+    who: str
+    role: str
+    second: str
+    note: str
+    passed_over: tuple[str, ...]
+    pass_name: str
+    pass_reason: str
+    reason: str
+    marks_c: tuple[float, float] | None = None
+    set_c: float | None = None
+    mean_c: float | None = None
+    swing_k: float | None = None
+    full_c: tuple[float, ...] | None = None
+    half_c: tuple[float, ...] | None = None
+    back_to_back_c: tuple[float, ...] | None = None

@@ -1,0 +1,75 @@
+"""Facts of the day: what the board was told, sales read in, days unlike others, the close signed off."""
+
+from __future__ import annotations
+
+import datetime as dt
+from dataclasses import dataclass
+from typing import Annotated, ClassVar
+
+from pydantic import Field
+
+from frywright.ledger.facts.fact import Fact
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BoardTap(Fact):
+    """One thing told at the board: a drop, a lift, a sale, pieces thrown away, a fryer down."""
+
+    KIND: ClassVar[str] = "day_event"
+    WORDS: ClassVar[frozenset[str]] = frozenset({"what", "reason"})
+    key: str
+    date: dt.date
+    what: str
+    at_s: float
+    fryer: str
+    product: str
+    pieces_count: int
+    reason: str
+    who: str
+    practice_count: int | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PracticeTap(BoardTap):
+    """A tap of a practice day, whose guests are invented: never evidence."""
+
+    KIND: ClassVar[str] = "practice_event"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SalesRead(Fact):
+    """A till's export that was read in; its bytes are kept beside the store."""
+
+    KIND: ClassVar[str] = "sales_file"
+    name: str
+    sha256: str
+    size_bytes: int
+    order: str
+    first: Annotated[dt.date, Field(alias="from")]
+    last: Annotated[dt.date, Field(alias="to")]
+    lines_count: int
+    refused_count: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DayNoted(Fact):
+    """A day said to be unlike others."""
+
+    KIND: ClassVar[str] = "day_note"
+    date: dt.date
+    event: str
+    factor_n: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CloseStepSigned(Fact):
+    """A step of the close, signed; ``plan`` is what the night held for its fryer, empty for the store's."""
+
+    KIND: ClassVar[str] = "close_step"
+    date: dt.date
+    fryer: str
+    step: str
+    who: str
+    second: str
+    value: str
+    plan: str
