@@ -13,12 +13,12 @@ from pathlib import Path
 from time import perf_counter
 
 import numpy as np
+from tests.reference.best_day import best_plan, bound, without_filters
 
 from frywright.paper.chart import svg
 from frywright.plan import engine
 from frywright.plan.advice import outlook
 from frywright.plan.check import broken_rules
-from frywright.plan.hindsight import best_plan, bound, without_filters
 from frywright.plan.live import State
 from frywright.plan.model import Day, Item, LoadSize
 from frywright.plan.replay import Look, draw_days, given, replay, replay_par, tuned

@@ -16,7 +16,6 @@ from frywright.calibrate.sampling import (
     count_needed,
     prove_sample,
     tolerance_factor,
-    zero_failure_count,
     zero_failure_coverage,
 )
 from frywright.calibrate.thermometer import CheckOutcome, ProbeReading, ThermometerCheck, corrected, look_back
@@ -58,7 +57,6 @@ def test_tolerance_factor_by_simulation():
 def test_zero_failures():
     """30 without a failure show 90 %, 59 show 95 % (ln 0.05 / ln 0.95 = 58.4)."""
     assert zero_failure_coverage(30) == pytest.approx(0.905, abs=1e-3)
-    assert zero_failure_count(0.95) == 59
     assert zero_failure_coverage(59) >= 0.95 > zero_failure_coverage(58)
 
 

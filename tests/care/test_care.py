@@ -8,7 +8,7 @@ import pytest
 
 from frywright.care.commissioning import Plate, SiteFacts, altitude_share, amps, go, power_share, survey
 from frywright.care.counters import Use, calendar, due
-from frywright.care.energy import cooking_efficiency, energy_day
+from frywright.care.energy import energy_day
 from frywright.model.care import Task
 from frywright.model.errors import InputError
 from frywright.model.findings import Outcome
@@ -82,7 +82,6 @@ def test_energy_of_a_day_by_hand():
     """13 h on, 80 lb at 40 lb/h, idle 1.0 kW, 258 Btu/lb, 0.80, preheat 2.4 kWh: 20.96 kWh."""
     day = energy_day(13 * 3600.0, 80 * LB, 40 * LB / 3600, 1000.0, 258 * BTU / LB, 0.80, 2.4 * 3.6e6)
     assert day.total_j / 3.6e6 == pytest.approx(20.96, abs=0.01)
-    assert cooking_efficiency(80 * LB, 258 * BTU / LB, day.cook_j) == pytest.approx(0.80)
     with pytest.raises(InputError):
         energy_day(3600.0, 80 * LB, 40 * LB / 3600, 1000.0, 258 * BTU / LB, 0.80, 0.0)
 

@@ -45,23 +45,6 @@ def test_where_it_settles_and_the_share_for_ever():
     assert ageing.days_to(24.0, 4.0, 2.5, even - 1e-3, 4.0) < inf
 
 
-@pytest.mark.parametrize("share", [0.0, 0.03, 0.07, 0.1])
-def test_whole_days_by_recursion(share):
-    """Whole days with the peak within the limit, counted one by one."""
-    level, count = 4.0, 0
-    while level + 2.5 <= 24.0 + 1e-9:
-        level, count = ageing.next_level(level, 2.5, share, 4.0), count + 1
-    assert ageing.whole_days(24.0, 2.5, share, 4.0) == count
-
-
-def test_saturating_growth_solves_its_equation():
-    """dc/dt = k (c_m - c) - r (c - f0), by small steps."""
-    level, step = 4.0, 1e-3
-    for _ in range(20_000):
-        level += step * (0.08 * (60.0 - level) - 0.05 * (level - 4.0))
-    assert ageing.saturating_level(20.0, 4.0, 0.08, 60.0, 0.05, 4.0) == pytest.approx(level, rel=1e-3)
-
-
 def test_published_discard_times_fall_with_temperature():
     """22.1, 17.7 and 13.0 h at 190, 205 and 220 °C: the ratio of ageing is met within a tenth."""
     for hours, temp in ((17.7, 205.0), (13.0, 220.0)):
@@ -77,16 +60,6 @@ def test_published_acid_values():
         (0.0147, 0.9003, 109),
     ):
         assert int(ageing.days_to(2.5, start, slope, 0.0, start) + 0.5) in (printed, printed + 1)
-
-
-def test_filter_spacing_is_the_cheapest():
-    """No other spacing costs less a load: turn / s + point x growth x (1 + crumb s / 2)."""
-    best = ageing.filter_spacing(3.0, 0.8, 0.06, 0.1)
-
-    def cost(s):
-        return 3.0 / s + 0.8 * 0.06 * (1 + 0.1 * s / 2)
-
-    assert all(cost(best) <= cost(best * k) for k in (0.7, 0.9, 1.1, 1.4))
 
 
 def test_oil_swells_by_an_eighth():

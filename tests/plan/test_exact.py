@@ -10,15 +10,18 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from frywright.model.errors import InputError
-from frywright.plan.demand import Demand, batches_worth, expected_sold, newsvendor
-from frywright.plan.exact import (
+from frywright.plan.demand import Demand
+from frywright.plan.stock import first_out
+from tests.reference.exact_plan import (
     Costs,
     bank_batches_per_s,
+    batches_worth,
     crew_batches_per_slot,
+    expected_sold,
+    newsvendor,
     shelf_life_plan,
     steady_batch,
 )
-from frywright.plan.stock import first_out
 
 DEMANDS = [Demand(mean_n=m, spread_n=s) for m in (0.4, 3.0, 12.5, 40.0) for s in (1.0, 1.8, 4.0)]
 

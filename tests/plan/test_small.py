@@ -11,12 +11,13 @@ import numpy as np
 import pytest
 
 from frywright.plan.check import broken_rules, price
-from frywright.plan.demand import Demand, newsvendor
-from frywright.plan.hindsight import best_plan, bound, without_filters
+from frywright.plan.demand import Demand
 from frywright.plan.model import Day, Item, LoadSize
 from frywright.plan.replay import Look, Par, draw_days, replay, replay_par, tuned
 from frywright.plan.stock import first_out
 from tests.plan.test_replay import kitchen_day
+from tests.reference.best_day import best_plan, bound, without_filters
+from tests.reference.exact_plan import newsvendor
 
 SHORT, WASTE = 2.0, 0.8
 

@@ -19,7 +19,7 @@ from frywright.plan.check import broken_rules
 from frywright.plan.live import What
 from frywright.plan.model import Plan
 from frywright.workbench import book, day, day_view
-from frywright.workbench.board import Board, Tap, board_view, compare_down, compare_out, tap_of
+from frywright.workbench.board import Board, Tap, board_view, compare_down, tap_of
 from frywright.workbench.clock import now
 from frywright.workbench.kitchens import demo_text
 from frywright.workbench.practice import demo_sales
@@ -266,8 +266,6 @@ def test_a_late_truck_takes_a_product_off(store, kitchen, bench):
     view = board_view(board, noon)
     assert not any(a["product"] == "tenders" for a in view["advice"])
     assert [s["out"] for s in view["shelf"]] == [False, True, False]
-    lost = compare_out(board, noon, "tenders")
-    assert lost["short_n"] > 100
     assert not [d for d in board.rest_of_day(board.state(noon)).plan.drops if d.item == 1]
     board.tell(Tap(key="in", what="in", at_s=noon + 60, product="tenders"))
     assert any(a["product"] == "tenders" for a in board_view(board, noon + 120)["advice"])

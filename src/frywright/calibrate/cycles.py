@@ -219,8 +219,3 @@ def advise(
     return Advice.FINE, Note(
         kind="fine", text="Within {fine_k}: leave it as it is.", values={"fine_k": policy.fine_k}
     )
-
-
-def verified(offset_k: float, policy: OffsetPolicy | None = None) -> bool:
-    """Whether a second log closes the task: its offset is within the verify band."""
-    return abs(offset_k) <= (policy or OffsetPolicy()).verify_k

@@ -45,11 +45,6 @@ def zero_failure_coverage(count: int, confidence: float = 0.95) -> float:
     return float((1.0 - confidence) ** (1.0 / count))
 
 
-def zero_failure_count(coverage: float = 0.95, confidence: float = 0.95) -> int:
-    """Readings without a failure that are needed for a claim."""
-    return math.ceil(math.log(1.0 - confidence) / math.log(coverage) - 1e-9)
-
-
 def count_needed(
     mean: float, sd: float, limit: float, coverage: float = 0.95, confidence: float = 0.95
 ) -> int | None:

@@ -70,13 +70,6 @@ def energy_day(
     )
 
 
-def cooking_efficiency(food_kg: float, food_j_kg: float, energy_j: float) -> float:
-    """Cooking-energy efficiency: heat that went into the food over energy that went into the fryer."""
-    if not energy_j > 0 or not food_kg > 0 or food_j_kg < 0:
-        raise InputError("efficiency", f"{food_kg:g} kg, {energy_j:g} J", "above 0")
-    return food_kg * food_j_kg / energy_j
-
-
 # ---------------------------------------------------------------- heat-up
 
 STEPS_K = 1.0

@@ -7,7 +7,7 @@ abstract), so growth does not depend on the level by default.
 
 from __future__ import annotations
 
-from math import exp, floor, inf, log
+from math import exp, inf, log
 
 from frywright.model.errors import InputError
 
@@ -29,11 +29,6 @@ def settles_at(growth: float, share: float, fresh: float) -> float:
     return fresh + growth * (1.0 - share) / share if share > 0 else inf
 
 
-def peak_settles_at(growth: float, share: float, fresh: float) -> float:
-    """Level before top-up in the long run."""
-    return settles_at(growth, share, fresh) + growth
-
-
 def days_to(limit: float, level: float, growth: float, share: float, fresh: float) -> float:
     """Days of operation until the level after top-up reaches a limit; infinite where it settles below.
 
@@ -52,15 +47,6 @@ def days_to(limit: float, level: float, growth: float, share: float, fresh: floa
     return log((limit - rest) / (level - rest)) / log(1.0 - share)
 
 
-def whole_days(limit: float, growth: float, share: float, fresh: float) -> float:
-    """Whole days from fresh oil on which the peak stays within the limit; infinite where it always does."""
-    _checked(growth, share)
-    if share == 0:
-        return floor((limit - fresh) / growth + 1e-9) if growth > 0 else inf
-    inside = 1.0 - share * (limit - fresh) / growth if growth > 0 else 0.0
-    return inf if inside <= 0 else floor(log(inside) / log(1.0 - share) + 1e-9)
-
-
 def share_for_ever(limit: float, growth: float, fresh: float, *, at_peak: bool = False) -> float:
     """Top-up share from which the oil never needs discarding for polar compounds: g / (limit - fresh + g), at
     the peak g / (limit - fresh).
@@ -70,35 +56,12 @@ def share_for_ever(limit: float, growth: float, fresh: float, *, at_peak: bool =
     return growth / (limit - fresh) if at_peak else growth / (limit - fresh + growth)
 
 
-def saturating_level(
-    time_d: float, level: float, rate: float, most: float, share: float, fresh: float
-) -> float:
-    """Level after a time when growth slows towards ``most``: c_inf = (k c_m + r f0) / (k + r)."""
-    if rate < 0 or share < 0 or rate + share <= 0:
-        raise InputError("rate and share", f"{rate:g}, {share:g}", "0 or more, not both 0")
-    rest = (rate * most + share * fresh) / (rate + share)
-    return rest + (level - rest) * exp(-(rate + share) * time_d)
-
-
 def heat_factor(oil_c: float, usual_c: float) -> float:
     """How much faster oil ages at one temperature than at another (Arrhenius)."""
     for value in (oil_c, usual_c):
         if not 100.0 <= value <= 230.0:
             raise InputError("oil", f"{value:.0f} °C", "100 to 230 °C")
     return exp(EA_J_MOL / GAS_J_MOLK * (1.0 / (usual_c + 273.15) - 1.0 / (oil_c + 273.15)))
-
-
-def filter_spacing(turn_money: float, point_money: float, growth: float, crumb: float) -> float:
-    """Loads between filter turns that cost least: s* = sqrt(2 c_F / (v g0 gamma)).
-
-    Parameters
-    ----------
-    turn_money, point_money : a filter turn; a point of polar compounds in this vat
-    growth, crumb : points a load just after a turn, and the share by which crumbs raise it with every load
-    """
-    if min(turn_money, point_money, growth, crumb) <= 0:
-        raise InputError("filter", "not positive", "money, growth and crumb effect above 0")
-    return float((2.0 * turn_money / (point_money * growth * crumb)) ** 0.5)
 
 
 def _checked(growth: float, share: float) -> None:

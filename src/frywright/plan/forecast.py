@@ -195,12 +195,6 @@ def learned(
     return known
 
 
-def pinball(counts: ArrayLike, quantile: ArrayLike, share: float) -> float:
-    """Mean pinball loss of a quantile; what is missing does not count."""
-    gap = np.asarray(counts, dtype=float) - np.asarray(quantile, dtype=float)
-    return float(np.nanmean(np.maximum(share * gap, (share - 1.0) * gap)))
-
-
 def _divide(top: Array, bottom: Array) -> Array:
     return np.asarray(np.where(bottom > 0, top / np.maximum(bottom, 1e-12), 0.0))
 

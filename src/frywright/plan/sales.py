@@ -24,7 +24,6 @@ from frywright.model.trade import MenuItem, Trade, plain, time_of_day_s
 from frywright.tables import moments, table
 
 Array = NDArray[np.float64]
-DATE_WORDS = re.compile(r"date|fecha|\bday\b|d[ií]a", re.I)
 TIME_WORDS = re.compile(r"time|hora|hour|interval|period|start|from|moment", re.I)
 ITEM_WORDS = re.compile(r"item|product|menu|art[ií]culo|plu|descri|name|nombre|sku", re.I)
 QUANTITY_WORDS = re.compile(r"qty|quant|count|sold|units?\b|cant|pieces|number of|^n$", re.I)

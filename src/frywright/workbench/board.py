@@ -438,17 +438,6 @@ def compare_down(board: Board, now_s: float, fryer: str, tr: Callable[[str], str
     return _compare(board, with_it, replace(state, down={**state.down, f: state.now_n}), fryer, tr)
 
 
-def compare_out(board: Board, now_s: float, product: str, tr: Callable[[str], str] = str) -> dict[str, Any]:
-    """The rest of the day with a product and without it (its raw pieces have not come)."""
-    state, known = board.state(now_s), board.bench.products
-    if product not in known:
-        raise InputError("product", repr(product), "one of: {known}", values={"known": ", ".join(known)})
-    i = known.index(product)
-    return _compare(
-        board, replace(state, out=state.out - {i}), replace(state, out=state.out | {i}), product, tr
-    )
-
-
 def _compare(
     board: Board, old_state: State, new_state: State, what: str, tr: Callable[[str], str]
 ) -> dict[str, Any]:

@@ -400,11 +400,6 @@ def held_status(
     return rows
 
 
-def kept_simulations(store: Store) -> list[Recorded]:
-    """Simulations kept, newest first."""
-    return list(store.entries("simulation", newest_first=True))
-
-
 def _entry(
     kind: str, payload: dict[str, Any], versions: dict[str, str] | None = None, replaces: int | None = None
 ) -> Entry:

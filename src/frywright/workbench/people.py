@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Iterator
-from contextlib import contextmanager
 from dataclasses import dataclass, replace
 
 from argon2 import PasswordHasher
@@ -14,7 +12,7 @@ from frywright.ledger.accounts import Account, Accounts, Session
 from frywright.ledger.facts.people import AccountChanged
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.workbench.book import AUTHOR_NOW, write
+from frywright.workbench.book import write
 from frywright.workbench.clock import now
 
 ROLES = {
@@ -270,13 +268,3 @@ def who_is(store: Store, session_token: str, device_token: str = "") -> Who | No
         if device is not None:
             return Who(name=device.name, role=device.role, device_hash=device.token_hash)
     return None if accounts.any() else NOBODY_HERE
-
-
-@contextmanager
-def acting(who: Who) -> Iterator[None]:
-    """Entries written inside carry this author."""
-    mark = AUTHOR_NOW.set(who.name)
-    try:
-        yield
-    finally:
-        AUTHOR_NOW.reset(mark)

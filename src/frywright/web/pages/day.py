@@ -24,8 +24,6 @@ from frywright.workbench.board import Board, board_view, compare_down, tap_of
 from frywright.workbench.clock import now
 from frywright.workbench.practice import demo_sales
 
-PRACTICE_SEED = 7
-
 
 def router(context: Context) -> APIRouter:
     """Routes of the room."""

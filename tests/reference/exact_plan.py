@@ -7,7 +7,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+import numpy as np
+
 from frywright.model.errors import InputError
+from frywright.plan.demand import Demand
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -97,3 +100,40 @@ def crew_batches_per_slot(actions_per_slot: float, filter_every: int) -> float:
     if not actions_per_slot > 0 or filter_every < 1:
         raise InputError("crew", actions_per_slot, "above 0 actions a slot")
     return actions_per_slot / (2.0 + 1.0 / filter_every)
+
+
+def newsvendor(demand: Demand, short_cost: float, waste_cost: float) -> int:
+    """Smallest q with F(q) >= c_s / (c_s + c_w): the best quantity for one period without a batch cost.
+
+    Parameters
+    ----------
+    short_cost, waste_cost : money lost for each unit too few, too many; above 0
+    """
+    if not short_cost > 0 or not waste_cost > 0:
+        raise InputError(
+            "costs", f"{short_cost} and {waste_cost}", "above 0 for a unit too few and a unit too many"
+        )
+    return demand.quantile(short_cost / (short_cost + waste_cost))
+
+
+def expected_sold(demand: Demand, stock: int) -> float:
+    """E[min(D, stock)]."""
+    p = demand.probabilities()
+    return float(np.minimum(np.arange(len(p)), stock) @ p)
+
+
+def batches_worth(demand: Demand, unit: int, short_cost: float, waste_cost: float, batch_cost: float) -> int:
+    """Batches of ``unit`` pieces worth cooking for one period.
+
+    The n-th pays iff (c_s + c_w) E[min(u, (D - u(n-1))+)] - c_w u > K; gains fall with n, so the first that
+    does not pay ends it.
+    """
+    if unit < 1:
+        raise InputError("batch", unit, "1 piece or more")
+    p = demand.probabilities()
+    counts, batches = np.arange(len(p)), 0
+    while True:
+        extra = np.minimum(unit, np.maximum(counts - unit * batches, 0)) @ p
+        if (short_cost + waste_cost) * float(extra) - waste_cost * unit <= batch_cost:
+            return batches
+        batches += 1
