@@ -4,7 +4,7 @@ VENV := .venv
 BIN := $(VENV)/bin
 STORE ?= var/demo.db
 
-.PHONY: run test check bench validation lock clean
+.PHONY: run test check bench mutants validation lock clean
 
 run: $(VENV)/.runtime  ## load the demo kitchen, serve on loopback, open the page, print its address
 	$(BIN)/frywright serve --store $(STORE)
@@ -31,6 +31,9 @@ bench: $(VENV)/.dev  ## timings and accuracy against SciPy and FiPy in the same 
 	$(BIN)/python -m benchmarks.records
 	sh scripts/install-browser.sh
 	$(BIN)/python -m benchmarks.page
+
+mutants: $(VENV)/.dev  ## break the program in 60 places and see whether a test fails
+	$(BIN)/python scripts/mutants.py > docs/reference/quality.md
 
 validation: $(VENV)/.dev  ## rewrite docs/theory/validation.md from the engine
 	$(BIN)/python -m benchmarks.validation_table > docs/theory/validation.md
