@@ -20,6 +20,10 @@ import urllib.parse
 import urllib.request
 from pathlib import Path
 
+from frywright.ledger.facts.day import BoardTap
+from frywright.ledger.facts.fact import Fact
+from frywright.ledger.facts.oil import OilDone
+from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Store
 from frywright.model.entry import canonical, row_hash, stamp
 from frywright.web.app import make_app
@@ -46,37 +50,33 @@ def fill(path: Path, count: int) -> None:
         nonlocal previous
         for n in range(end.number + 1, count + 1):
             at = last - dt.timedelta(seconds=(count - n) * step)
+            fact: Fact
             if n % 20 == 0:
-                kind, payload = (
-                    "probe_reading",
-                    {
-                        "name": "bone_in alder",
-                        "load": "bone_in alder",
-                        "thermometer": "T1",
-                        "core_c": 76.0 + n % 9,
-                        "limit_c": 73.9,
-                        "units_count": 32.0,
-                        "fryer": "alder",
-                        "product": "bone_in",
-                        "who": "Ana",
-                    },
+                fact = Reading(
+                    name="bone_in alder",
+                    load="bone_in alder",
+                    thermometer="T1",
+                    core_c=76.0 + n % 9,
+                    limit_c=73.9,
+                    units_count=32.0,
+                    fryer="alder",
+                    product="bone_in",
+                    who="Ana",
                 )
             else:
-                kind, payload = (
-                    "day_event",
-                    {
-                        "key": str(n),
-                        "date": at.date().isoformat(),
-                        "what": "drop" if n % 3 else "sold",
-                        "at_s": 43200.0,
-                        "fryer": "alder",
-                        "product": products[n % 3],
-                        "pieces_count": 32,
-                        "reason": "",
-                        "who": "",
-                        "practice_count": None,
-                    },
+                fact = BoardTap(
+                    key=str(n),
+                    date=at.date(),
+                    what="drop" if n % 3 else "sold",
+                    at_s=43200.0,
+                    fryer="alder",
+                    product=products[n % 3],
+                    pieces_count=32,
+                    reason="",
+                    who="",
+                    practice_count=None,
                 )
+            kind, payload = fact.KIND, fact.payload()
             text, moment = canonical(payload), stamp(at)
             link = row_hash(previous, n, (kind, "Ana", None), (moment, moment), (text, "{}"))
             yield n, kind, moment, moment, "Ana", text, None, "{}", previous, link
@@ -188,7 +188,7 @@ def tablets() -> None:
         for worker in workers:
             worker.join()
         times.sort()
-        kept = sum(1 for _ in store.entries("oil_event"))
+        kept = sum(1 for _ in store.entries(OilDone.KIND))
         print(
             f"{TABLETS} tablets, a tap each five seconds: median {1000 * times[len(times) // 2]:.0f} ms, p99"
             f" {1000 * times[int(0.99 * len(times))]:.0f} ms; {kept} of {TABLETS * TAPS} kept",

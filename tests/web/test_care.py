@@ -7,6 +7,7 @@ from __future__ import annotations
 import pytest
 from fastapi.testclient import TestClient
 
+from frywright.ledger.facts.oil import OilDone, OilRefused
 from frywright.ledger.store import Store
 from frywright.web.app import make_app
 from frywright.workbench import book, vat
@@ -14,6 +15,9 @@ from frywright.workbench.clock import now
 from frywright.workbench.kitchens import demo_text
 
 HOST = "http://127.0.0.1"
+
+
+KEPT = "kept in the records as refused"
 
 
 @pytest.fixture
@@ -44,7 +48,7 @@ def test_one_tap_logs_and_a_second_of_the_same_key_does_not(client, store):
     form = {"key": "a1", "vat": "alder", "what": "top_up", "amount": "5"}
     assert client.post("/care/oil", data=form).status_code == 200
     client.post("/care/oil", data=form)
-    assert len(list(store.entries(vat.KIND))) == 1
+    assert len(list(store.facts(OilDone))) == 1
 
 
 @pytest.mark.parametrize(
@@ -61,7 +65,26 @@ def test_nonsense_is_answered_and_kept(client, store, form):
     assert page.status_code == 422
     assert 'role="alert"' in page.text
     assert "<b>140" not in page.text
-    assert len(list(store.entries(vat.REFUSED))) == 1
+    assert len(list(store.facts(OilRefused))) == 1
+    assert KEPT in page.text
+
+
+@pytest.mark.parametrize(
+    ("path", "form"),
+    [
+        ("/care/limit", {"place": "us", "house": "31", "who": "", "reason": ""}),
+        ("/care/limit", {"place": "us", "house": "much"}),
+        ("/care/reopen", {"fryer": "alder", "who": "Kim", "role": "licensed", "finding": "looks well"}),
+    ],
+)
+def test_what_is_not_kept_is_not_said_to_be(client, store, path, form):
+    """Only the oil log keeps what it refuses; the limit and a release say nothing of the records."""
+    before = store.last().number
+    page = client.post(path, data=form)
+    assert page.status_code == 422
+    assert 'role="alert"' in page.text
+    assert KEPT not in page.text
+    assert store.last().number == before
 
 
 def test_the_limit_is_chosen(client, store):

@@ -7,9 +7,10 @@ from __future__ import annotations
 import pytest
 from fastapi.testclient import TestClient
 
+from frywright.ledger.facts.care import CareDone
 from frywright.ledger.store import Store
 from frywright.web.app import make_app
-from frywright.workbench import book, upkeep
+from frywright.workbench import book
 from frywright.workbench.clock import now
 from frywright.workbench.kitchens import demo_text
 from tests.workbench.test_commissioning import PLATE, SITE, png
@@ -41,7 +42,7 @@ def test_a_task_is_ticked_off_and_stands_in_the_calendar(client, store):
     assert 'value="tag 5521"' in refused.text
     assert "nadie más" in client.post("/care/fryers/done?lang=es", data=form).text
     assert client.post("/care/fryers/done", data={**form, "role": "licensed"}).url.path == "/care/fryers"
-    assert len(store.current(upkeep.DONE)) == 1
+    assert len(store.current_facts(CareDone)) == 1
     calendar = client.get("/care/calendar.ics")
     assert calendar.headers["content-type"].startswith("text/calendar")
     assert calendar.text.count("BEGIN:VEVENT") == 1

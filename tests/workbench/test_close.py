@@ -8,6 +8,7 @@ import datetime as dt
 
 import pytest
 
+from frywright.ledger.facts.oil import OilDone, OilRefused
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.voice.tongue import translator
@@ -107,8 +108,8 @@ def test_no_oil_before_two_people_signed_dry(store, kitchen):
     sign(store, kitchen, "dogwood", "fill")
     with pytest.raises(InputError, match="not signed yet"):
         sign(store, kitchen, "dogwood", "fill")
-    assert [e.entry.payload["what"] for e in store.entries(vat.KIND)] == ["discard", "fill"]
-    assert upkeep.last_done(store)["dogwood", "boil_out"].entry.payload["date"] == "2026-11-25"
+    assert [e.fact.what for e in store.facts(OilDone)] == ["discard", "fill"]
+    assert upkeep.last_done(store)["dogwood", "boil_out"].date == dt.date(2026, 11, 25)
     assert dict(plans(store, kitchen))["dogwood"] == "boil_out"
 
 
@@ -126,11 +127,11 @@ def test_one_move_of_oil_at_a_time_and_none_in_the_rush(store, kitchen):
     sign(store, kitchen, "birch", "filter")
     with pytest.raises(InputError, match="look at the meter"):
         sign(store, kitchen, "alder", "reading", value="140")
-    assert len(list(store.entries(vat.REFUSED))) == 1
+    assert len(list(store.facts(OilRefused))) == 1
     sign(store, kitchen, "alder", "reading", value="14.5")
     sign(store, kitchen, "alder", "top_up", value="5 lb")
     sign(store, kitchen, "birch", "top_up", value="0")
-    told = [(e.entry.payload["vat"], e.entry.payload["what"]) for e in store.entries(vat.KIND)]
+    told = [(e.fact.vat, e.fact.what) for e in store.facts(OilDone)]
     assert told == [("alder", "filter"), ("birch", "filter"), ("alder", "reading"), ("alder", "top_up")]
 
 

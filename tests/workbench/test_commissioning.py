@@ -11,10 +11,11 @@ import zlib
 import pytest
 
 from frywright.care.gates import steps_for
+from frywright.ledger.facts.care import PlateTyped, StepSigned
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.voice.tongue import translator
-from frywright.workbench import book, upkeep
+from frywright.workbench import book, nameplate, upkeep
 from frywright.workbench import commissioning as new
 from frywright.workbench.clock import now
 from frywright.workbench.handover import emergency_pdf, handover_pack
@@ -103,15 +104,15 @@ def sign(store, kitchen, step, **more):
 
 def begun(store, kitchen, *steps):
     """Plate and site kept, some steps signed."""
-    new.keep_plate(store, kitchen, PLATE, io.BytesIO(png()))
-    new.keep_site(store, kitchen, SITE)
+    nameplate.keep_plate(store, kitchen, PLATE, io.BytesIO(png()))
+    nameplate.keep_site(store, kitchen, SITE)
     for step in steps:
         sign(store, kitchen, step)
 
 
 def test_no_plate_no_program(store, kitchen):
     """Nothing is measured or signed before the plate, and a plate without its serial or figures is none."""
-    for refused in (lambda: new.keep_site(store, kitchen, SITE), lambda: sign(store, kitchen, "plate")):
+    for refused in (lambda: nameplate.keep_site(store, kitchen, SITE), lambda: sign(store, kitchen, "plate")):
         with pytest.raises(InputError, match="plate"):
             refused()
     for bad in (
@@ -123,11 +124,11 @@ def test_no_plate_no_program(store, kitchen):
         {"volts": "many"},
     ):
         with pytest.raises(InputError):
-            new.keep_plate(store, kitchen, {**PLATE, **bad})
+            nameplate.keep_plate(store, kitchen, {**PLATE, **bad})
     for bad in (b"", b"%PDF-1.7", b"\xff\xd8\xffno picture", png()[:60]):
         with pytest.raises(InputError, match="picture"):
-            new.keep_plate(store, kitchen, PLATE, io.BytesIO(bad))
-    assert not list(store.entries(new.PLATE))
+            nameplate.keep_plate(store, kitchen, PLATE, io.BytesIO(bad))
+    assert not list(store.facts(PlateTyped))
 
 
 def test_the_site_against_the_plate(store, kitchen):
@@ -136,11 +137,11 @@ def test_the_site_against_the_plate(store, kitchen):
     """
     begun(store, kitchen)
     assert new.commissioning_view(store, kitchen, "alder")["go"] == "meets"
-    new.keep_site(store, kitchen, {**SITE, "volts": "240"})
+    nameplate.keep_site(store, kitchen, {**SITE, "volts": "240"})
     assert new.commissioning_view(store, kitchen, "alder")["go"] == "fails"
-    new.keep_site(store, kitchen, {**SITE, "hood": ""})
+    nameplate.keep_site(store, kitchen, {**SITE, "hood": ""})
     assert new.commissioning_view(store, kitchen, "alder")["go"] == "unknown"
-    new.keep_site(store, kitchen, {**SITE, "flame": "51 cm"})
+    nameplate.keep_site(store, kitchen, {**SITE, "flame": "51 cm"})
     assert new.commissioning_view(store, kitchen, "alder")["go"] == "meets"
     gas = {
         "fryer": "birch",
@@ -151,8 +152,8 @@ def test_the_site_against_the_plate(store, kitchen):
         "gas_low": "4",
         "gas_high": "14",
     }
-    new.keep_plate(store, kitchen, gas)
-    new.keep_site(
+    nameplate.keep_plate(store, kitchen, gas)
+    nameplate.keep_site(
         store, kitchen, {"fryer": "birch", "gas": "propane", "gas_static": "11", "gas_flowing": "10"}
     )
     points = {p["name"]: p["outcome"] for p in new.commissioning_view(store, kitchen, "birch")["points"]}
@@ -185,7 +186,7 @@ def test_hard_gates_have_no_way_past(store, kitchen):
 def test_a_soft_gate_opens_for_a_name_and_a_reason_that_print(store, kitchen):
     """Without both it stays shut; with both it stands in the view and so on the handover."""
     begun(store, kitchen, "plate")
-    new.keep_site(store, kitchen, {**SITE, "breaker_amps": "30"})
+    nameplate.keep_site(store, kitchen, {**SITE, "breaker_amps": "30"})
     with pytest.raises(InputError, match="go at every point"):
         sign(store, kitchen, "survey")
     sign(store, kitchen, "survey", pass_name="Rita Poe", pass_reason="electrician changes it on Monday")
@@ -210,8 +211,8 @@ def test_figures_that_are_missing_write_nothing(store, kitchen):
     with pytest.raises(InputError, match="say why"):
         sign(store, kitchen, "first_heat", heat_up="16:00")
     sign(store, kitchen, "first_heat", heat_up="16:00", reason="watch started late")
-    assert len(list(store.entries(new.STEP))) == 11
-    assert upkeep.first_day(store)["alder", "heat_up"].entry.payload["value_s"] == 960.0
+    assert len(list(store.facts(StepSigned))) == 11
+    assert upkeep.first_day(store)["alder", "heat_up"].fact.value_s == 960.0
 
 
 def test_from_plate_to_handover(store, kitchen):
@@ -234,7 +235,7 @@ def test_from_plate_to_handover(store, kitchen):
         assert b"/Subtype /Image" in data or b"/Subtype/Image" in data
         card = emergency_pdf(kitchen, language, translator(language))
         assert pages(card) == 1
-    new.keep_plate(store, kitchen, {**PLATE, "serial": "A-2"})
+    nameplate.keep_plate(store, kitchen, {**PLATE, "serial": "A-2"})
     fresh = new.commissioning_view(store, kitchen, "alder")
     assert len(fresh["open"]) == len(steps)
     assert store.verify()[0] == len(list(store.entries()))
@@ -244,8 +245,8 @@ def test_a_plate_is_corrected_with_a_reason(store, kitchen):
     """The same serial typed anew needs one and goes on with the same steps and photo."""
     begun(store, kitchen, "plate")
     with pytest.raises(InputError, match="typed anew"):
-        new.keep_plate(store, kitchen, {**PLATE, "power": "13.5"})
-    new.keep_plate(store, kitchen, {**PLATE, "power": "13.5", "reason": "misread the plate"})
+        nameplate.keep_plate(store, kitchen, {**PLATE, "power": "13.5"})
+    nameplate.keep_plate(store, kitchen, {**PLATE, "power": "13.5", "reason": "misread the plate"})
     view = new.commissioning_view(store, kitchen, "alder")
     assert view["plate"]["photo"]
     assert next(s for s in view["steps"] if s["key"] == "plate")["done"]

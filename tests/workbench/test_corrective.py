@@ -16,10 +16,10 @@ from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.voice.tongue import translator
 from frywright.workbench import book, corrective, pack, upkeep
-from frywright.workbench.board import EVENT
 from frywright.workbench.clock import now
 from frywright.workbench.day import moment_of
 from frywright.workbench.kitchens import demo_text
+from tests.workbench.taps import tap
 
 DAY = dt.date(2026, 11, 20)
 FORM = {
@@ -51,19 +51,8 @@ def at(kitchen, hour, day=DAY):
 
 def drop(store, kitchen, hour, fryer="alder", pieces=32, product="bone_in"):
     """A load as the board records it."""
-    payload = {
-        "key": f"{fryer}{hour}",
-        "date": DAY.isoformat(),
-        "what": "drop",
-        "at_s": hour * 3600.0,
-        "fryer": fryer,
-        "product": product,
-        "pieces_count": pieces,
-        "reason": "",
-        "who": "",
-        "practice_count": None,
-    }
-    return book.record(store, EVENT, payload, at(kitchen, hour)).number
+    fact = tap(DAY, f"{fryer}{hour}", at_s=hour * 3600.0, fryer=fryer, product=product, pieces_count=pieces)
+    return book.write(store, fact, at(kitchen, hour)).number
 
 
 def step(store, kitchen, case, name, **more):
@@ -177,22 +166,11 @@ def test_the_pack_of_a_month(store, kitchen):
     """Gaps come first, cases and contractors are in it, formulas are disarmed, a range that runs backwards is
     refused; under ten seconds for a busy month.
     """
-    with store.writing() as writer:
+    with store.writing():
         for n in range(9000):
             moment = at(kitchen, 10.0 + (n % 300) / 30.0, DAY - dt.timedelta(days=n // 300))
-            payload = {
-                "key": f"b{n}",
-                "date": (DAY - dt.timedelta(days=n // 300)).isoformat(),
-                "what": "drop",
-                "at_s": 0.0,
-                "fryer": "alder",
-                "product": "bone_in",
-                "pieces_count": 32,
-                "reason": "",
-                "who": "=cmd",
-                "practice_count": None,
-            }
-            writer.add(book.entry_of(EVENT, payload, moment))
+            fact = tap(DAY - dt.timedelta(days=n // 300), f"b{n}", at_s=0.0, who="=cmd")
+            book.write(store, fact, moment)
     _, opened = corrective.tell_probe(store, kitchen, FORM, at(kitchen, 12.25))
     upkeep.tick(
         store,

@@ -150,7 +150,7 @@ def test_a_tap_is_kept_once_with_both_times(store, kitchen, bench):
     first, second = board.tell(tap), board.tell(tap)
     assert (first[1], second[1]) == (True, False)
     assert first[0].number == second[0].number
-    assert first[0].entry.happened_at == day.moment_of(bench.trade, FRIDAY, 36000.0)
+    assert first[0].happened_at == day.moment_of(bench.trade, FRIDAY, 36000.0)
     assert len(board.taps()) == 1
     assert board_view(board, 36100.0)["fryers"][0]["state"] == "cooking"
     assert (
@@ -246,12 +246,12 @@ def test_a_full_day_of_random_taps_loses_no_entry(store, kitchen, bench, seed):
         except InputError:
             continue
         assert new == (key not in good)
-        assert recorded.entry.payload["key"] == key
+        assert recorded.fact.key == key
         good.add(key)
         if n % 50 == 49:
             view = board_view(board, float(rng.integers(34000, 80000)))
             assert all(s["count"] >= 0 for s in view["shelf"])
-    assert sorted(e.entry.payload["key"] for e in board.taps()) == sorted(good)
+    assert sorted(e.fact.key for e in board.taps()) == sorted(good)
     assert store.verify()[0] >= len(good)
 
 

@@ -10,7 +10,7 @@ import pytest
 
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.workbench import book, commissioning, corrective, fleet, release
+from frywright.workbench import book, corrective, fleet, nameplate, release
 from frywright.workbench.cards import value_names
 from frywright.workbench.clock import now
 from frywright.workbench.kitchens import demo_text
@@ -163,7 +163,7 @@ def test_a_release_stays_within_one_group(shops, office):
     held(shops[0], kitchen)
     with pytest.raises(InputError, match=r"s1 \(electric\+gas, 0 to 500 m\)"):
         release.next_wave(store, number, sites, "Olive")
-    commissioning.keep_plate(
+    nameplate.keep_plate(
         shops[0][1],
         shops[0][2],
         {"fryer": "alder", "serial": "1", "fuel": "electric", "volts": "208", "phases": "3", "power": "12"},

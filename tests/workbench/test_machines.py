@@ -10,6 +10,7 @@ import io
 import pytest
 
 from frywright.catalog import load as catalog
+from frywright.ledger.facts.care import Reopened, StopUse
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.voice.tongue import translator
@@ -49,7 +50,7 @@ def test_only_a_named_qualified_person_releases(store, kitchen):
     assert set(machines.stopped(store)) == {"alder"}
     machines.reopen(store, kitchen, "alder", "R. Ode", "licensed", "latch pin replaced, pressure test passed")
     assert machines.stopped(store) == {}
-    assert [e.entry.kind for e in store.entries() if e.entry.kind in (machines.STOP, machines.REOPEN)] == [
+    assert [e.entry.kind for e in store.entries() if e.entry.kind in (StopUse.KIND, Reopened.KIND)] == [
         "stop_use",
         "reopen",
     ]

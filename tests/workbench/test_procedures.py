@@ -6,6 +6,7 @@ import io
 
 import pytest
 
+from frywright.ledger.facts.care import CardWritten
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.voice.tongue import translator
@@ -56,7 +57,7 @@ def test_a_card_becomes_the_kitchens_own(store, kitchen):
     assert procedures.card_of(store, "closing").pictures.keys() == {1}
     data = procedures.procedure_pdf(store, kitchen, "closing", "en", translator("en"))
     assert b"/Image" in data
-    assert len(list(store.entries(procedures.CARD))) == 2
+    assert len(list(store.facts(CardWritten))) == 2
 
 
 def test_no_hazard_is_lost(store):
@@ -86,7 +87,7 @@ def test_no_hazard_is_lost(store):
         edit(store, photo=io.BytesIO(png()), picture_step="99")
     with pytest.raises(InputError):
         edit(store, photo=io.BytesIO(b"no picture"), picture_step="1")
-    assert not store.current(procedures.CARD)
+    assert not store.current_facts(CardWritten)
 
 
 def test_sign_off_takes_two_and_carries_its_evidence(store, kitchen):
@@ -95,9 +96,8 @@ def test_sign_off_takes_two_and_carries_its_evidence(store, kitchen):
     for bad in ({"second": "ana lund"}, {"who": ""}, {"fryer": "elm"}, {"key": "dancing"}):
         with pytest.raises(InputError):
             procedures.sign_card(store, kitchen, {**told, **bad})
-    kept = procedures.sign_card(store, kitchen, told, io.BytesIO(png())).entry.payload
-    assert kept["version"] == 0
-    assert len(kept["photo"]) == 64
+    kept = procedures.sign_card(store, kitchen, told, io.BytesIO(png())).fact
+    assert (kept.key, kept.version, kept.fryer, len(kept.photo)) == ("lid_seal", 0, "alder", 64)
     assert procedures.card_view(store, "lid_seal")["signed"][0]["second"] == "Ben Roe"
 
 

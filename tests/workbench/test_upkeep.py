@@ -6,14 +6,15 @@ import datetime as dt
 
 import pytest
 
+from frywright.ledger.facts.care import CareDone, FirstDayTimed
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.voice.tongue import translator
 from frywright.workbench import book, upkeep, vat
-from frywright.workbench.board import EVENT
 from frywright.workbench.clock import now
 from frywright.workbench.day import moment_of
 from frywright.workbench.kitchens import demo_text
+from tests.workbench.taps import tap
 
 TODAY = dt.date(2026, 11, 25)
 
@@ -48,17 +49,7 @@ def row(store, kitchen, task, fryer="alder", **more):
 def drops(store, count, day):
     """Loads dropped in Alder on a day, as the board records them."""
     for n in range(count):
-        book.record(
-            store,
-            EVENT,
-            {
-                "key": f"{day}-{n}",
-                "date": f"2026-11-{day:02d}",
-                "what": "drop",
-                "fryer": "alder",
-                "practice_count": None,
-            },
-        )
+        book.write(store, tap(dt.date(2026, 11, day), f"{day}-{n}"))
 
 
 def test_the_earliest_counter_decides(store, kitchen):
@@ -79,11 +70,7 @@ def test_the_earliest_counter_decides(store, kitchen):
 
 def test_a_filter_turn_told_in_two_places_counts_once(store, kitchen):
     """The board's tap and the oil log's button on one day are one turn; two in the log are two."""
-    book.record(
-        store,
-        EVENT,
-        {"key": "x", "date": "2026-11-24", "what": "filter", "fryer": "alder", "practice_count": None},
-    )
+    book.write(store, tap(dt.date(2026, 11, 24), "x", what="filter"))
     for n in range(2):
         moment = moment_of(kitchen.trade, dt.date(2026, 11, 24), 70_000.0 + n)
         vat.tell_oil(store, kitchen, {"vat": "alder", "what": "filter"}, at=moment)
@@ -117,7 +104,7 @@ def test_what_is_refused(store, kitchen, values, words):
     """Contractors' work is not ticked off by crew, nor without its report; nobody unnamed, no day to come."""
     with pytest.raises(InputError, match=words):
         done(store, kitchen, values.pop("task"), values.pop("date", "2026-11-25"), **values)
-    assert not store.current(upkeep.DONE)
+    assert not store.current_facts(CareDone)
 
 
 def test_the_calendar_holds_what_has_a_day(store, kitchen):
@@ -143,7 +130,7 @@ def test_the_first_day_is_kept_for_life(store, kitchen):
     upkeep.tell_figure(
         store, kitchen, {**told, "time": "16:00", "who": "Ana", "reason": "wrong marks"}, first=True
     )
-    assert len(list(store.entries(upkeep.FIRST))) == 2
+    assert len(list(store.facts(FirstDayTimed))) == 2
     assert upkeep.wear_rows(store, kitchen)[0]["first"] == "16:00"
     for bad in (
         {"time": "0:00"},

@@ -8,6 +8,7 @@ import datetime as dt
 
 import pytest
 
+from frywright.ledger.facts.oil import OilDone, OilRefused
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.units import LB
@@ -16,6 +17,7 @@ from frywright.workbench import book, oil_money, vat
 from frywright.workbench.clock import now
 from frywright.workbench.day import moment_of
 from frywright.workbench.kitchens import demo_text
+from tests.workbench.taps import tap
 
 TODAY = dt.date(2026, 11, 25)
 
@@ -116,10 +118,10 @@ def test_nonsense_is_refused_and_its_text_is_kept(store, kitchen, bad):
     """Nothing is lost: raw text and reason stand in the records; the outlook does not move."""
     with pytest.raises(InputError):
         tell(store, kitchen, 25, **bad)
-    kept = list(store.entries(vat.REFUSED))
-    assert kept[-1].entry.payload["raw"]["what"] == bad["what"]
-    assert kept[-1].entry.payload["reason"]
-    assert not list(store.entries(vat.KIND))
+    kept = list(store.facts(OilRefused))
+    assert kept[-1].fact.raw["what"] == bad["what"]
+    assert kept[-1].fact.reason
+    assert not list(store.facts(OilDone))
 
 
 def test_the_same_tap_is_kept_once_and_cartons_are_pounds(store, kitchen):
@@ -127,10 +129,10 @@ def test_the_same_tap_is_kept_once_and_cartons_are_pounds(store, kitchen):
     values = {"vat": "alder", "what": "top_up", "amount": "1 carton"}
     first, again = vat.tell_oil(store, kitchen, values, "k1"), vat.tell_oil(store, kitchen, values, "k1")
     assert (first[1], again[1]) == (True, False)
-    assert first[0].entry.payload["mass_kg"] == pytest.approx(35 * LB)
-    assert vat.tell_oil(store, kitchen, {**values, "amount": "5"}, "k2")[0].entry.payload[
-        "mass_kg"
-    ] == pytest.approx(5 * LB)
+    assert first[0].fact.mass_kg == pytest.approx(35 * LB)
+    assert vat.tell_oil(store, kitchen, {**values, "amount": "5"}, "k2")[0].fact.mass_kg == pytest.approx(
+        5 * LB
+    )
 
 
 def test_limits_tighten_freely_and_loosen_only_with_a_name(store):
@@ -219,19 +221,7 @@ def test_oil_that_stayed_cold_does_not_age(store, kitchen):
     week(store, kitchen)
     before = states_of(store, kitchen)["alder"].belief.mean[0, 1]
     for day in (22, 23):
-        book.record(
-            store,
-            "day_event",
-            {
-                "key": f"c{day}",
-                "date": f"2026-11-{day}",
-                "what": "drop",
-                "fryer": "cedar",
-                "product": "bone_in",
-                "pieces_count": 24,
-                "practice_count": None,
-            },
-        )
+        book.write(store, tap(dt.date(2026, 11, day), f"c{day}", fryer="cedar", pieces_count=24))
     after = states_of(store, kitchen)["alder"].belief.mean[0, 1]
     assert after > before
 
@@ -247,19 +237,7 @@ def test_the_bill_takes_the_board_and_names_causes(store, kitchen):
         oil_money.cost_view(store, kitchen, today=TODAY)
     for day in (24, 25):
         for n in range(10):
-            book.record(
-                store,
-                "day_event",
-                {
-                    "key": f"d{day}{n}",
-                    "date": f"2026-11-{day}",
-                    "what": "drop",
-                    "fryer": "alder",
-                    "product": "bone_in",
-                    "pieces_count": 32,
-                    "practice_count": None,
-                },
-            )
+            book.write(store, tap(dt.date(2026, 11, day), f"d{day}{n}"))
     view = oil_money.cost_view(store, kitchen, today=TODAY)
     assert view["per_raw_lb_money"] == pytest.approx(view["day_money"] / (10 * 4 * 2.3), abs=5.1e-5)
     assert any("2026-11-25" in gap for gap in view["log_gaps"])

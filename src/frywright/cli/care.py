@@ -302,9 +302,9 @@ def card_edit(
             with picture.open("rb") as stream:
                 kept = save_card(opened, told, stream)
         (
-            emit_json({"ok": True, "number": kept.number, "version": kept.entry.payload["version"]})
+            emit_json({"ok": True, "number": kept.number, "version": kept.fact.version})
             if as_json
-            else typer.echo(f"Version {kept.entry.payload['version']} kept.")
+            else typer.echo(f"Version {kept.fact.version} kept.")
         )
 
 

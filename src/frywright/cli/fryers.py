@@ -154,7 +154,7 @@ def plate(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.commissioning import keep_plate
+        from frywright.workbench.nameplate import keep_plate
 
         opened, kitchen = open_shop(store)
         told = read_values(values, fryer=fryer)
@@ -180,7 +180,8 @@ def measured(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.commissioning import commissioning_view, keep_site
+        from frywright.workbench.commissioning import commissioning_view
+        from frywright.workbench.nameplate import keep_site
 
         opened, kitchen = open_shop(store)
         keep_site(opened, kitchen, read_values(values, fryer=fryer))

@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import TYPE_CHECKING, Any, ClassVar
+from typing import TYPE_CHECKING, Any, ClassVar, TypeVar
 
 if TYPE_CHECKING:
     from frywright.model.findings import Problem
+
+
+Word = TypeVar("Word", bound=str)
 
 
 class FrywrightError(Exception):
@@ -76,6 +79,20 @@ class InputError(FrywrightError):
             for name, value in self.values.items()
         }
         return translate(self.template).format(**told)
+
+
+def one_of(known: tuple[Word, ...], text: Any, name: str) -> Word:
+    """The word of a closed list that was chosen.
+
+    Raises
+    ------
+    InputError
+        Another word; the message lists those known.
+    """
+    found = next((word for word in known if word == str(text or "")), None)
+    if found is None:
+        raise InputError(name, repr(text or ""), "one of: {known}", values={"known": ", ".join(known)})
+    return found
 
 
 def _shown(value: float, suffix: str, system: str) -> str:

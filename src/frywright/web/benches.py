@@ -5,6 +5,8 @@ from __future__ import annotations
 import datetime as dt
 from typing import Any
 
+from frywright.ledger.facts.care import Reopened, StopUse
+from frywright.ledger.facts.day import DayNoted, SalesRead
 from frywright.ledger.store import Store
 from frywright.workbench import day as work
 from frywright.workbench.book import remembered_kitchen
@@ -12,7 +14,15 @@ from frywright.workbench.clock import now
 from frywright.workbench.machines import stopped
 
 KEPT = 6
-MARKS = ("kitchen", "program", "calibration", "sales_file", "day_note", "stop_use", "reopen")
+MARKS = (
+    "kitchen",
+    "program",
+    "calibration",
+    SalesRead.KIND,
+    DayNoted.KIND,
+    StopUse.KIND,
+    Reopened.KIND,
+)
 """Kinds of entries that change a plan."""
 
 

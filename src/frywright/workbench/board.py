@@ -10,13 +10,14 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import asdict, dataclass, replace
 from typing import Any
 
 import numpy as np
 
+from frywright.ledger.facts.day import BoardTap, PracticeTap
+from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
-from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
@@ -33,12 +34,11 @@ from frywright.plan.advice import (
 )
 from frywright.plan.explain import Waste, explain, total
 from frywright.plan.live import Happening, State, What, state_of
-from frywright.workbench.book import entry_of
+from frywright.workbench.book import write
 from frywright.workbench.day import Bench, LoadFact, moment_of
 from frywright.workbench.machines import stopped
 from frywright.workbench.practice import guests
 
-EVENT, PRACTICE = "day_event", "practice_event"
 LATE_S, STAGGER_S, LONGEST_WAIT_S = 60.0, 60.0, 240.0
 """Entries recorded this much after they happened are late; lifts stand this far apart (common practice, no
 source).
@@ -70,27 +70,23 @@ class Board:
     practice: int | None = None
 
     @property
-    def kind(self) -> str:
-        """Kind of the board's entries."""
-        return EVENT if self.practice is None else PRACTICE
+    def told_as(self) -> type[BoardTap]:
+        """The fact its taps become."""
+        return BoardTap if self.practice is None else PracticeTap
 
     # ------------------------------------------------------------ entries
 
-    def taps(self) -> list[Recorded]:
+    def taps(self) -> list[Kept[BoardTap]]:
         """Today's entries, oldest first."""
         found = []
-        for item in self.store.entries(self.kind, newest_first=True):
-            payload = item.entry.payload
-            if (
-                payload["date"] == self.bench.date.isoformat()
-                and payload.get("practice_count") == self.practice
-            ):
+        for item in self.store.facts(self.told_as, newest_first=True):
+            if item.fact.date == self.bench.date and item.fact.practice_count == self.practice:
                 found.append(item)
-            elif payload["date"] < (self.bench.date - dt.timedelta(days=2)).isoformat():
+            elif item.fact.date < self.bench.date - dt.timedelta(days=2):
                 break
         return found[::-1]
 
-    def tell(self, tap: Tap) -> tuple[Recorded, bool]:
+    def tell(self, tap: Tap) -> tuple[Kept[BoardTap], bool]:
         """Keep a tap once; the entry, and whether it is new.
 
         Raises
@@ -99,24 +95,13 @@ class Board:
             A fryer, product, load or time that the day does not have.
         """
         self._check(tap)
-        payload = {
-            "key": tap.key,
-            "date": self.bench.date.isoformat(),
-            "what": tap.what,
-            "at_s": tap.at_s,
-            "fryer": tap.fryer,
-            "product": tap.product,
-            "pieces_count": tap.pieces_count,
-            "reason": tap.reason,
-            "who": tap.who,
-            "practice_count": self.practice,
-        }
+        fact = self.told_as(**asdict(tap), date=self.bench.date, practice_count=self.practice)
         moment = moment_of(self.bench.trade, self.bench.date, tap.at_s)
-        with self.store.writing() as writer:
-            known = next((item for item in self.taps() if item.entry.payload["key"] == tap.key), None)
+        with self.store.writing():
+            known = next((item for item in self.taps() if item.fact.key == tap.key), None)
             if known is not None:
                 return known, False
-            return writer.add(entry_of(self.kind, payload, moment)), True
+            return write(self.store, fact, moment), True
 
     def _check(self, tap: Tap) -> None:
         if not tap.key or len(tap.key) > 80:
@@ -173,10 +158,10 @@ class Board:
         now = (now_s - self.bench.trade.start_s) / self.bench.trade.slot_s
         facts = [
             self._fact(
-                p["what"], p["at_s"], p["fryer"], p["product"], (p["pieces_count"], p["reason"], item.number)
+                tap.what, tap.at_s, tap.fryer, tap.product, (tap.pieces_count, tap.reason, item.number)
             )
             for item in self.taps()
-            for p in (item.entry.payload,)
+            for tap in (item.fact,)
         ]
         return self._held(self._played(facts, now))
 

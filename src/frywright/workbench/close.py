@@ -6,26 +6,28 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from frywright.catalog import load as catalog
+from frywright.ledger.facts.care import CareDone
+from frywright.ledger.facts.day import CloseStepSigned
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.store import Store
-from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import time_of_day
 from frywright.model.units import show, to_inside
-from frywright.workbench.book import entry_of
+from frywright.workbench.book import write
 from frywright.workbench.clock import now
 from frywright.workbench.day import business_time, usual_trade
 from frywright.workbench.machines import stopped
-from frywright.workbench.upkeep import DONE, care_rows, today_of
-from frywright.workbench.vat import keep_refused, oil_entry, vat_states, vat_view
+from frywright.workbench.upkeep import care_rows, today_of
+from frywright.workbench.vat import keep_refused, oil_fact, vat_states, vat_view
 
 Translate = Callable[[str], str]
-STEP = "close_step"
 PLANS = {
     "keep": "filter and keep",
     "discard": "change the oil",
@@ -51,11 +53,7 @@ def tonight(
     """Every fryer's plan for the night: changes first, so that there is time to cool, then the oldest oil."""
     day = today or today_of(kitchen)
     held, due = stopped(store), {(r["fryer"], r["task"]): r for r in care_rows(store, kitchen, tr, today=day)}
-    begun = {
-        e.entry.payload["fryer"]: e.entry.payload["plan"]
-        for e in _told(store, day)
-        if e.entry.payload["fryer"] != STORE_KEY
-    }
+    begun = {e.fact.fryer: e.fact.plan for e in _told(store, day) if e.fact.fryer != STORE_KEY}
     rows, states = [], vat_states(store, kitchen, day)
     for fryer in kitchen.fryers:
         view = vat_view(store, kitchen, fryer.key, day, tr, states)
@@ -88,20 +86,20 @@ def _steps(fryer: Fryer, plan: str) -> tuple[Mapping[str, Any], ...]:
     return tuple({**s, "needs": [n for n in s["needs"] if n in keys]} for s in steps)
 
 
-def _told(store: Store, day: dt.date) -> list[Recorded]:
+def _told(store: Store, day: dt.date) -> list[Kept[CloseStepSigned]]:
     """Tonight's signed steps, oldest first."""
     found = []
-    for item in store.entries(STEP, newest_first=True):
-        if item.entry.payload["date"] == day.isoformat():
+    for item in store.facts(CloseStepSigned, newest_first=True):
+        if item.fact.date == day:
             found.append(item)
-        elif item.entry.payload["date"] < day.isoformat():
+        elif item.fact.date < day:
             break
     return found[::-1]
 
 
 def sign_close(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
-) -> Recorded:
+) -> Kept[CloseStepSigned]:
     """Sign a step of the close; what it tells of the oil goes into the oil log in the same breath.
 
     Parameters
@@ -119,84 +117,72 @@ def sign_close(
     day, second_s = business_time(usual_trade(kitchen), moment)
     key, who, second = (str(values.get(n, "") or "").strip() for n in ("step", "who", "second"))
     where = str(values.get("fryer", ""))
-    done = {(e.entry.payload["fryer"], e.entry.payload["step"]) for e in _told(store, day)}
+    done = {(e.fact.fryer, e.fact.step) for e in _told(store, day)}
     if len(who) < 2:
         raise InputError("who", repr(who), "the name of the person who did it")
     if (where, key) in done:
         raise InputError("step", key, "one that is not signed yet tonight")
+    signed = CloseStepSigned(
+        date=day, fryer=where, step=key, who=who[:80], second=second[:80], value="", plan=""
+    )
     if where == STORE_KEY:
         if key not in {s["key"] for s in catalog.table("care/closing.toml")["store_step"]}:
             raise InputError("step", repr(key), "one of tonight's")
-        entries = [
-            entry_of(
-                STEP,
-                {
-                    "date": day.isoformat(),
-                    "fryer": STORE_KEY,
-                    "step": key,
-                    "who": who[:80],
-                    "second": second[:80],
-                    "value": "",
-                    "plan": "",
-                },
-                moment,
-            )
-        ]
-    else:
-        kitchen.fryer(where)
-        plans = tonight(store, kitchen, today=day)
-        mine = next(t for t in plans if t.fryer.key == where)
-        step = next((s for s in mine.steps if s["key"] == key), None)
-        if step is None:
-            raise InputError("step", repr(key), "one of tonight's", where=mine.fryer.name)
-        _gates(kitchen, plans, mine, step, done, second_s)
-        if step.get("people", 1) > 1 and (len(second) < 2 or second.lower() == who.lower()):
-            raise InputError(
-                "second", repr(second), "another person, who did it or looked too", where=step["title"]
-            )
-        value = _value(kitchen, step, str(values.get("value", "") or "").strip())
-        payload = {
-            "date": day.isoformat(),
-            "fryer": where,
-            "step": key,
-            "who": who[:80],
-            "second": second[:80],
-            "value": value,
-            "plan": mine.plan,
-        }
-        entries = [entry_of(STEP, payload, moment)]
-        what = step.get("logs") or {"reading": "reading", "mass": "top_up"}.get(step.get("asks", ""))
-        if what and not (what == "top_up" and value == "0"):
-            told = {
-                "vat": where,
-                "what": what,
-                "amount": value if step.get("asks") else "",
-                "who": who,
-                "after": "",
-            }
-            try:
-                entries.append(oil_entry(kitchen, told, f"close-{day}-{where}-{key}", moment))
-            except InputError as error:
-                keep_refused(store, told, error)
-                raise
+        return write(store, signed, moment)
+    kitchen.fryer(where)
+    plans = tonight(store, kitchen, today=day)
+    mine = next(t for t in plans if t.fryer.key == where)
+    step = next((s for s in mine.steps if s["key"] == key), None)
+    if step is None:
+        raise InputError("step", repr(key), "one of tonight's", where=mine.fryer.name)
+    _gates(kitchen, plans, mine, step, done, second_s)
+    if step.get("people", 1) > 1 and (len(second) < 2 or second.lower() == who.lower()):
+        raise InputError(
+            "second", repr(second), "another person, who did it or looked too", where=step["title"]
+        )
+    value = _value(kitchen, step, str(values.get("value", "") or "").strip())
+    signed = replace(signed, value=value, plan=mine.plan)
+    oil = _oil_told(store, kitchen, step, signed, moment)
+    with store.writing():
+        kept = write(store, signed, moment)
+        if oil is not None:
+            write(store, oil, moment)
         if mine.plan == "boil_out" and key == "dry":
-            entries.append(
-                entry_of(
-                    DONE,
-                    {
-                        "fryer": where,
-                        "task": "boil_out",
-                        "who": who[:80],
-                        "role": "crew",
-                        "note": second[:80],
-                        "date": day.isoformat(),
-                    },
-                    moment,
-                )
-            )
-    with store.writing() as writer:
-        kept = [writer.add(entry) for entry in entries]
-    return kept[0]
+            write(store, _boiled_out(signed), moment)
+    return kept
+
+
+def _oil_told(
+    store: Store, kitchen: Kitchen, step: Mapping[str, Any], signed: CloseStepSigned, moment: dt.datetime
+) -> OilDone | None:
+    """What a step tells the oil log, or None; one that is refused there is kept as it was typed."""
+    what = step.get("logs") or {"reading": "reading", "mass": "top_up"}.get(step.get("asks", ""))
+    if not what or (what == "top_up" and signed.value == "0"):
+        return None
+    told = {
+        "vat": signed.fryer,
+        "what": what,
+        "amount": signed.value if step.get("asks") else "",
+        "who": signed.who,
+        "after": "",
+    }
+    try:
+        return oil_fact(kitchen, told, f"close-{signed.date}-{signed.fryer}-{signed.step}", moment)
+    except InputError as error:
+        keep_refused(store, told, error)
+        raise
+
+
+def _boiled_out(signed: CloseStepSigned) -> CareDone:
+    """The boil-out that the close's last step of it finishes, as a task of care."""
+    return CareDone(
+        fryer=signed.fryer,
+        task="boil_out",
+        who=signed.who,
+        role="crew",
+        note=signed.second,
+        date=signed.date,
+    )
 
 
 def _gates(
@@ -288,7 +274,7 @@ def close_day_view(
     """
     trade, moment = usual_trade(kitchen), at or now()
     day, second_s = business_time(trade, moment)
-    told = {(e.entry.payload["fryer"], e.entry.payload["step"]): e for e in _told(store, day)}
+    told = {(e.fact.fryer, e.fact.step): e for e in _told(store, day)}
     plans, done = tonight(store, kitchen, tr, day), set(told)
     move, rush = _next_move(plans, done), any(a <= second_s < b for a, b in trade.rush_s)
 
@@ -302,7 +288,6 @@ def close_day_view(
             shut = tr("not in the rush: no hot oil is moved while people run")
         elif step.get("hot") and move not in (None, where):
             shut = tr("one move of oil at a time; first") + ": " + kitchen.fryer(str(move)).name
-        payload = entry.entry.payload if entry else {}
         return {
             "key": step["key"],
             "title": tr(step["title"]),
@@ -312,10 +297,10 @@ def close_day_view(
             "minutes": step["takes_min"],
             "done": entry is not None,
             "shut": shut,
-            "who": payload.get("who", ""),
-            "second": payload.get("second", ""),
-            "value": payload.get("value", ""),
-            "at": time_of_day(business_time(trade, entry.entry.happened_at)[1]) if entry else "",
+            "who": entry.fact.who if entry else "",
+            "second": entry.fact.second if entry else "",
+            "value": entry.fact.value if entry else "",
+            "at": time_of_day(business_time(trade, entry.happened_at)[1]) if entry else "",
         }
 
     fryers: list[dict[str, Any]] = []

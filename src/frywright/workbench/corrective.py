@@ -7,17 +7,17 @@ from __future__ import annotations
 import datetime as dt
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
-from typing import Any, Literal, TypeVar, get_args
+from typing import Any, Literal, get_args
 
+from frywright.ledger.facts.day import BoardTap
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.probing import CaseOpened, CaseStep, Decision, Disposition, Reading, Step
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, one_of
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import show
 from frywright.verdicts.limits import hand_level_c
-from frywright.workbench.board import EVENT
 from frywright.workbench.book import write
 from frywright.workbench.clock import now
 from frywright.workbench.day import business_time, usual_trade
@@ -152,23 +152,6 @@ def tell_probe(
         return reading, write(store, short, moment)
 
 
-Word = TypeVar("Word", bound=str)
-
-
-def one_of(known: tuple[Word, ...], text: Any, name: str) -> Word:
-    """The word of a closed list that was chosen.
-
-    Raises
-    ------
-    InputError
-        Another word; the message lists those known.
-    """
-    found = next((word for word in known if word == str(text or "")), None)
-    if found is None:
-        raise InputError(name, repr(text or ""), "one of: {known}", values={"known": ", ".join(known)})
-    return found
-
-
 def _count(text: Any) -> float:
     word = str(text or "0").strip()
     if not word.isdigit() or int(word) > 10_000:
@@ -253,16 +236,15 @@ def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[dict[str, 
     since = good[-1].happened_at if good else at - dt.timedelta(hours=EARLIER_H)
     trade = usual_trade(kitchen)
     loads = []
-    for item in store.between(since, at, EVENT):
-        payload = item.entry.payload
-        if payload["what"] == "drop" and payload["fryer"] == found.fryer:
-            _, second = business_time(trade, item.entry.happened_at)
+    for item in store.facts_between(since, at, BoardTap):
+        if item.fact.what == "drop" and item.fact.fryer == found.fryer:
+            _, second = business_time(trade, item.happened_at)
             loads.append(
                 {
                     "number": item.number,
                     "at": f"{int(second // 3600) % 24:02d}:{int(second // 60) % 60:02d}",
-                    "product": payload["product"],
-                    "pieces": payload["pieces_count"],
+                    "product": item.fact.product,
+                    "pieces": item.fact.pieces_count,
                 }
             )
     return loads
@@ -420,29 +402,28 @@ def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> 
     ]
     longest = max((sum(p.durations_s()) + p.hold_life_s for p in programs), default=0.0) + 600.0
     found = []
-    for item in store.between(packed - dt.timedelta(seconds=longest), packed, EVENT):
-        payload = item.entry.payload
-        program = next((p for p in programs if p.fryer == payload["fryer"]), None)
-        if payload["what"] != "drop" or payload["product"] != product or program is None:
+    for item in store.facts_between(packed - dt.timedelta(seconds=longest), packed, BoardTap):
+        program = next((p for p in programs if p.fryer == item.fact.fryer), None)
+        if item.fact.what != "drop" or item.fact.product != product or program is None:
             continue
-        lifted = item.entry.happened_at + dt.timedelta(seconds=sum(program.durations_s()) + program.drain_s)
+        lifted = item.happened_at + dt.timedelta(seconds=sum(program.durations_s()) + program.drain_s)
         if lifted <= packed <= lifted + dt.timedelta(seconds=program.hold_life_s):
             found.append((lifted, item, program))
     found.sort(key=lambda row: row[0])
-    total = sum(item.entry.payload["pieces_count"] for _, item, _ in found)
-    rows = []
+    total = sum(item.fact.pieces_count for _, item, _ in found)
+    rows: list[dict[str, Any]] = []
     for n, (lifted, item, program) in enumerate(found):
-        pieces = item.entry.payload["pieces_count"]
+        pieces = item.fact.pieces_count
         chance = (FIFO_FRAC if n == 0 else 0.0) + (1 - FIFO_FRAC) * pieces / total
         readings = [
             e
             for e in store.facts_between(lifted - NEAR_LIFT, lifted + NEAR_LIFT, Reading)
-            if e.fact.fryer == item.entry.payload["fryer"]
+            if e.fact.fryer == item.fact.fryer
         ]
         rows.append(
             {
                 "number": item.number,
-                "fryer": kitchen.fryer(item.entry.payload["fryer"]).name,
+                "fryer": kitchen.fryer(item.fact.fryer).name,
                 "program": f"{program.name} v{program.version}",
                 "pieces": pieces,
                 "lifted": f"{lifted:%Y-%m-%d %H:%M} UTC",
@@ -457,7 +438,7 @@ def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> 
                 ],
             }
         )
-    gaps = []
+    gaps: list[str] = []
     if not rows:
         gaps.append(
             "No load on record could have been on the shelf then: the board was not kept, or the time is"

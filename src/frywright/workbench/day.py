@@ -13,8 +13,9 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 import numpy as np
 from numpy.typing import NDArray
 
+from frywright.ledger.facts.day import DayNoted, SalesRead
+from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
-from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import Note, Outcome
 from frywright.model.fryer import Fryer
@@ -27,7 +28,7 @@ from frywright.plan.model import Day, Item, LoadSize
 from frywright.plan.pull import heads_for
 from frywright.plan.replay import Look, Par, draw_days, replay_par, tuned
 from frywright.plan.sales import History, Sales, pieces, read_sales
-from frywright.workbench.book import record
+from frywright.workbench.book import write
 from frywright.workbench.cook import CookRequest, ask
 from frywright.workbench.probes import attachments_of
 
@@ -119,37 +120,34 @@ def moment_of(trade: Trade, date: dt.date, second_s: float) -> dt.datetime:
 
 def keep_sales(
     store: Store, kitchen: Kitchen, stream: BinaryIO, name: str, order: str = ""
-) -> tuple[Recorded, Sales]:
+) -> tuple[Kept[SalesRead], Sales]:
     """Keep a till's export byte for byte and record what it holds; a file that cannot be read is refused."""
     trade = trade_of(kitchen)
     sales = read_sales(stream, name, trade, kitchen.menu, order)
     stream.seek(0)
     sha, size = attachments_of(store).keep(stream)
-    known = [e for e in store.current("sales_file") if e.entry.payload["sha256"] == sha]
+    known = [e for e in store.current_facts(SalesRead) if e.fact.sha256 == sha]
+    if known and known[-1].fact.order == order:
+        return known[-1], sales
     dates = [line.date for line in sales.lines]
-    payload = {
-        "name": name[:200],
-        "sha256": sha,
-        "size_bytes": size,
-        "order": order,
-        "from": min(dates).isoformat(),
-        "to": max(dates).isoformat(),
-        "lines_count": sales.lines_count,
-        "refused_count": len(sales.refused),
-    }
-    return (
-        known[-1]
-        if known and known[-1].entry.payload["order"] == order
-        else record(store, "sales_file", payload)
-    ), sales
+    fact = SalesRead(
+        name=name[:200],
+        sha256=sha,
+        size_bytes=size,
+        order=order,
+        first=min(dates),
+        last=max(dates),
+        lines_count=sales.lines_count,
+        refused_count=len(sales.refused),
+    )
+    return write(store, fact), sales
 
 
 def all_sales(store: Store, kitchen: Kitchen) -> list[Sales]:
     """Every kept export, read again; a day that two exports hold is taken from the newer one."""
     trade, taken, found = trade_of(kitchen), set(), []
-    for item in reversed(store.current("sales_file")):
-        payload = item.entry.payload
-        sales = _read_kept(store, payload["sha256"], payload["name"], payload["order"], trade, kitchen.menu)
+    for item in reversed(store.current_facts(SalesRead)):
+        sales = _read_kept(store, item.fact, trade, kitchen.menu)
         lines = tuple(line for line in sales.lines if line.date not in taken)
         taken |= {line.date for line in sales.lines}
         found.append(replace(sales, lines=lines))
@@ -163,9 +161,9 @@ def _parsed(data: bytes, name: str, order: str, trade: Trade, menu: tuple) -> Sa
     return read_sales(io.BytesIO(data), name, trade, menu, order)
 
 
-def _read_kept(store: Store, sha: str, name: str, order: str, trade: Trade, menu: tuple) -> Sales:  # type: ignore[type-arg]
-    with attachments_of(store).open(sha) as stream:
-        return _parsed(stream.read(), name, order, trade, menu)
+def _read_kept(store: Store, file: SalesRead, trade: Trade, menu: tuple) -> Sales:  # type: ignore[type-arg]
+    with attachments_of(store).open(file.sha256) as stream:
+        return _parsed(stream.read(), file.name, file.order, trade, menu)
 
 
 def history_of(store: Store, kitchen: Kitchen) -> History:
@@ -187,22 +185,16 @@ def _pieces(sales: tuple[Sales, ...], trade: Trade, menu: tuple) -> History:  # 
 
 def events_of(store: Store) -> dict[dt.date, tuple[str, float]]:
     """Events and factors told for days: name and factor (1 when only named)."""
-    return {
-        dt.date.fromisoformat(e.entry.payload["date"]): (
-            e.entry.payload["event"],
-            e.entry.payload["factor_n"],
-        )
-        for e in store.current("day_note")
-    }
+    return {e.fact.date: (e.fact.event, e.fact.factor_n) for e in store.current_facts(DayNoted)}
 
 
-def note_day(store: Store, date: dt.date, event: str, factor: float) -> Recorded:
+def note_day(store: Store, date: dt.date, event: str, factor: float) -> Kept[DayNoted]:
     """Say that a day is unlike others: a name (learned for the next time) and a factor on the forecast."""
     if not 0.05 <= factor <= 20:
         raise InputError("factor", factor, "0.05 to 20")
-    old = [e for e in store.current("day_note") if e.entry.payload["date"] == date.isoformat()]
-    payload = {"date": date.isoformat(), "event": event.strip()[:80], "factor_n": factor}
-    return record(store, "day_note", payload, replaces=old[-1].number if old else None)
+    old = [e for e in store.current_facts(DayNoted) if e.fact.date == date]
+    note = DayNoted(date=date, event=event.strip()[:80], factor_n=factor)
+    return write(store, note, replaces=old[-1].number if old else None)
 
 
 def forecaster_of(store: Store, kitchen: Kitchen, before: dt.date) -> tuple[Forecaster, History]:

@@ -11,16 +11,16 @@ from statistics import median
 from typing import Any
 
 from frywright.catalog.kitchen import parse_kitchen
+from frywright.ledger.facts.care import PlateTyped
+from frywright.ledger.facts.day import BoardTap
+from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
-from frywright.workbench.board import EVENT
 from frywright.workbench.book import held_status
-from frywright.workbench.commissioning import PLATE
 from frywright.workbench.oil_money import site_rows
 from frywright.workbench.proof import ProofAnswer, proof_json, prove_program
-from frywright.workbench.vat import KIND as OIL
 
 SWEEP_SAMPLES = 128
 LEAST_SITES, LEAST_READINGS = 5, 30
@@ -169,9 +169,7 @@ def group_of(store: Store, kitchen: Kitchen) -> str:
     """
     fuels = "+".join(sorted({f.fuel for f in kitchen.fryers}))
     low = int(kitchen.site.altitude_m // 500 * 500)
-    volts = sorted(
-        {round(e.entry.payload["volts_n"]) for e in store.current(PLATE) if e.entry.payload["volts_n"]}
-    )
+    volts = sorted({round(e.fact.volts_n) for e in store.current_facts(PlateTyped) if e.fact.volts_n})
     return f"{fuels}, {low} to {low + 500} m" + (f", {'/'.join(map(str, volts))} V" if volts else "")
 
 
@@ -182,14 +180,14 @@ def ratios_of(
     until = dt.datetime.combine(today + dt.timedelta(days=1), dt.time(12), tzinfo=dt.UTC)
     since = until - dt.timedelta(days=days)
     readings = [e.fact for e in store.facts_between(since, until, Reading)]
-    taps = [e.entry.payload for e in store.between(since, until, EVENT)]
-    drops = [p for p in taps if p["what"] == "drop"]
-    thrown = sum(p["pieces_count"] for p in taps if p["what"] == "discard")
-    filters = sum(p["what"] == "filter" for p in taps) or sum(
-        e.entry.payload["what"] == "filter" for e in store.between(since, until, OIL)
+    taps = [e.fact for e in store.facts_between(since, until, BoardTap)]
+    drops = [tap for tap in taps if tap.what == "drop"]
+    thrown = sum(tap.pieces_count for tap in taps if tap.what == "discard")
+    filters = sum(tap.what == "filter" for tap in taps) or sum(
+        e.fact.what == "filter" for e in store.facts_between(since, until, OilDone)
     )
     (oil,) = site_rows([("x", store, kitchen)], today)
-    count, pieces = len(readings), sum(p["pieces_count"] for p in drops)
+    count, pieces = len(readings), sum(tap.pieces_count for tap in drops)
     return {
         "below_frac": (sum(r.core_c < r.limit_c for r in readings) / count if count else None, count),
         "lift_core_c": (sum(r.core_c for r in readings) / count if count else None, count),

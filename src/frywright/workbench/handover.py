@@ -16,7 +16,8 @@ from frywright.model.kitchen import Kitchen
 from frywright.paper.paper import PAPER, pdf, picture_type
 from frywright.workbench.book import held_status
 from frywright.workbench.clock import now
-from frywright.workbench.commissioning import commissioning_view, unit_signs
+from frywright.workbench.commissioning import commissioning_view
+from frywright.workbench.nameplate import unit_signs
 from frywright.workbench.probes import attachments_of
 from frywright.workbench.upkeep import WHO
 

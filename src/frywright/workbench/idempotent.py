@@ -7,13 +7,13 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Callable
-from typing import Any
+from typing import Any, Protocol, TypeVar
 
 import sqlalchemy as sa
 
 from frywright.ledger.store import Store
 from frywright.ledger.tables import ANSWERED
-from frywright.model.entry import Recorded, canonical
+from frywright.model.entry import canonical
 from frywright.model.errors import InputError, RecordError
 
 
@@ -40,9 +40,22 @@ def once(
         return answer, True
 
 
-def kept_once(store: Store, what: str, key: str, write: Callable[[], Recorded]) -> tuple[Recorded, bool]:
+class Numbered(Protocol):
+    """An entry, as it stands in the ledger or as a fact."""
+
+    @property
+    def number(self) -> int:
+        """Its number."""
+
+
+N = TypeVar("N", bound=Numbered)
+
+
+def kept_once(
+    store: Store, what: str, key: str, write: Callable[[], N], find: Callable[[int], N | None]
+) -> tuple[N, bool]:
     """The entry of a key, and whether it was written now: a tap sent again finds the first one, whatever it
-    says.
+    says. ``find`` reads the entry of a number.
     """
     mark = hashlib.sha256(f"entry {what}\n{key}".encode()).hexdigest()
     with store.writing() as writer:
@@ -53,7 +66,7 @@ def kept_once(store: Store, what: str, key: str, write: Callable[[], Recorded]) 
             kept = write()
             writer.connection.execute(ANSWERED.insert().values(mark=mark, body="", answer=str(kept.number)))
             return kept, True
-    found = store.entry(int(known))
+    found = find(int(known))
     if found is None:
         raise RecordError(f"Entry {known}, which this key stands for, is missing: check the chain.")
     return found, False

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
+from frywright.ledger.facts.care import Reopened, StopUse
+from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
-from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import GALLON
-from frywright.workbench.book import record
+from frywright.workbench.book import write
 
-STOP, REOPEN = "stop_use", "reopen"
 REASONS = {
     "lid_moves": "The lid opens or its latch moves while there is pressure.",
     "relief": "The relief passage is blocked, or its valve weeps or was tampered with.",
@@ -31,21 +31,17 @@ OZ_GAL_G_L = OZ_KG * 1000.0 / (GALLON * 1000.0)
 """Grams a litre in an ounce a gallon."""
 
 
-def stopped(store: Store) -> dict[str, Recorded]:
+def stopped(store: Store) -> dict[str, Kept[StopUse]]:
     """Fryers in stop-use and the entry that stopped each; nothing but a qualified person's release takes one
     off.
     """
-    found = {}
-    for item in sorted([*store.entries(STOP), *store.entries(REOPEN)], key=lambda e: e.number):
-        fryer = item.entry.payload["fryer"]
-        if item.entry.kind == STOP:
-            found[fryer] = item
-        else:
-            found.pop(fryer, None)
-    return found
+    released = {e.fact.fryer: e.number for e in store.facts(Reopened)}
+    return {e.fact.fryer: e for e in store.facts(StopUse) if e.number > released.get(e.fact.fryer, 0)}
 
 
-def stop_use(store: Store, kitchen: Kitchen, fryer: str, reason: str, who: str, words: str = "") -> Recorded:
+def stop_use(
+    store: Store, kitchen: Kitchen, fryer: str, reason: str, who: str, words: str = ""
+) -> Kept[StopUse]:
     """Take a fryer out of use. Anyone may; nobody is asked twice.
 
     Raises
@@ -56,10 +52,10 @@ def stop_use(store: Store, kitchen: Kitchen, fryer: str, reason: str, who: str, 
     kitchen.fryer(fryer)
     if reason not in REASONS and not words.strip():
         raise InputError("reason", repr(reason), "one of: {known}", values={"known": ", ".join(REASONS)})
-    return record(store, STOP, {"fryer": fryer, "reason": reason, "words": words[:300], "who": who[:80]})
+    return write(store, StopUse(fryer=fryer, reason=reason, words=words[:300], who=who[:80]))
 
 
-def reopen(store: Store, kitchen: Kitchen, fryer: str, who: str, role: str, finding: str) -> Recorded:
+def reopen(store: Store, kitchen: Kitchen, fryer: str, who: str, role: str, finding: str) -> Kept[Reopened]:
     """Release a fryer: only a named qualified person who says what was found and done.
 
     Raises
@@ -79,17 +75,10 @@ def reopen(store: Store, kitchen: Kitchen, fryer: str, who: str, role: str, find
             "without a name or a finding",
             "given with the person's name and what was found and done",
         )
-    return record(
-        store,
-        REOPEN,
-        {
-            "fryer": fryer,
-            "who": who[:80],
-            "role": role,
-            "finding": finding[:600],
-            "releases_number": held.number,
-        },
+    release = Reopened(
+        fryer=fryer, who=who[:80], role=role, finding=finding[:600], releases_number=held.number
     )
+    return write(store, release)
 
 
 def boil_out_dose(water_m3: float, label_oz_gal: float) -> float:

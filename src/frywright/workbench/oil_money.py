@@ -13,6 +13,8 @@ from typing import Any
 
 from frywright.catalog import load as catalog
 from frywright.catalog.capacity import capacity_units
+from frywright.ledger.facts.day import BoardTap
+from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.findings import say
@@ -32,11 +34,10 @@ from frywright.oil.worth import (
     left_money,
 )
 from frywright.paper.paper import PAPER, pdf
-from frywright.workbench.board import EVENT
 from frywright.workbench.clock import now
 from frywright.workbench.cook import CookRequest, ask
 from frywright.workbench.day import business_time, usual_trade
-from frywright.workbench.vat import CARTON_KG, FRESH_PCT, KIND, RISE_C, VatState, limit_of, vat_states
+from frywright.workbench.vat import CARTON_KG, FRESH_PCT, RISE_C, VatState, limit_of, vat_states
 
 Translate = Callable[[str], str]
 SPAN_DAYS, FOAM_FRAC = 28, 0.1
@@ -141,14 +142,13 @@ def _days(state: VatState, share: float, heat: float) -> float:
 
 def filter_learned(state: VatState) -> FilterEffect:
     """Growth a day between readings of this vat against the filter turns of those days."""
-    since: dict[str, list[Mapping[str, Any]]] = defaultdict(list)
+    since: dict[dt.date, list[OilDone]] = defaultdict(list)
     for event in state.events:
-        since[event["date"]].append(event)
+        since[event.date].append(event)
     gains, counts, last, turns, level = [], [], None, 0.0, 0.0
-    for date in sorted(since):
-        told, day = since[date], dt.date.fromisoformat(date)
-        turns += sum(e["what"] == "filter" for e in told)
-        readings = [e["reading_pct"] for e in told if e["what"] == "reading"]
+    for day, told in sorted(since.items()):
+        turns += sum(e.what == "filter" for e in told)
+        readings = [e.reading_pct for e in told if e.reading_pct is not None]
         if readings and last is not None:
             days = (day - last).days
             if 0 < days <= 3:
@@ -156,9 +156,9 @@ def filter_learned(state: VatState) -> FilterEffect:
                 counts.append(turns / days)
         if readings:
             level, last, turns = readings[-1], day, 0.0
-        added = sum(e["mass_kg"] for e in told if e["what"] == "top_up") / state.fryer.oil_mass_kg
+        added = sum(e.mass_kg for e in told if e.mass_kg is not None) / state.fryer.oil_mass_kg
         level += (FRESH_PCT - level) * min(added, 1.0)
-        if any(e["what"] in ("discard", "fill") for e in told):
+        if any(e.what in ("discard", "fill") for e in told):
             level, last, turns = FRESH_PCT, day, 0.0
     return filter_effect(gains, counts)
 
@@ -215,20 +215,20 @@ class Board:
     raw_kg: dict[str, float] = field(default_factory=lambda: defaultdict(float))
     uptake_kg: float = 0.0
     rendered_kg: float = 0.0
-    days: set[tuple[str, str]] = field(default_factory=set)
+    days: set[tuple[str, dt.date]] = field(default_factory=set)
 
 
-def _board(store: Store, kitchen: Kitchen, since: str) -> Board:
+def _board(store: Store, kitchen: Kitchen, since: dt.date) -> Board:
     """Product dropped since a day, and the oil it carried off and the fat it gave by the engine."""
     found = Board()
     loads: Counter[tuple[str, str, int]] = Counter()
-    for item in store.entries(EVENT, newest_first=True):
-        payload = item.entry.payload
-        if payload["date"] < since:
+    for item in store.facts(BoardTap, newest_first=True):
+        tap = item.fact
+        if tap.date < since:
             break
-        if payload["what"] == "drop":
-            loads[payload["fryer"], payload["product"], payload["pieces_count"]] += 1
-            found.days.add((payload["fryer"], payload["date"]))
+        if tap.what == "drop":
+            loads[tap.fryer, tap.product, tap.pieces_count] += 1
+            found.days.add((tap.fryer, tap.date))
     for (fryer, key, pieces), count in loads.items():
         product, cuts = kitchen.product(key), kitchen.cut_set(kitchen.product(key).cut_set)
         unit = product.unit_mass_kg or cuts.unit_mass_kg
@@ -264,8 +264,8 @@ def cost_view(
         No raw product, neither told nor on the board.
     """
     day = today or business_time(usual_trade(kitchen), now())[0]
-    since = (day - dt.timedelta(days=SPAN_DAYS - 1)).isoformat()
-    events = [e.entry.payload for e in store.entries(KIND) if e.entry.payload["date"] >= since]
+    since = day - dt.timedelta(days=SPAN_DAYS - 1)
+    events = [e.fact for e in store.facts(OilDone) if e.fact.date >= since]
     if not events:
         raise InputError(
             "oil log",
@@ -273,7 +273,7 @@ def cost_view(
             "told for four weeks first: top-ups, readings, changes",
             where=kitchen.site.name,
         )
-    span = max(1, (day - dt.date.fromisoformat(min(e["date"] for e in events))).days + 1)
+    span = max(1, (day - min(e.date for e in events)).days + 1)
     board = _board(store, kitchen, since)
     daily = raw_kg_day or sum(board.raw_kg.values()) / span
     if not daily > 0:
@@ -283,8 +283,8 @@ def cost_view(
             "told as raw product a day, or dropped on the board",
             where=kitchen.site.name,
         )
-    top_up = sum(e["mass_kg"] for e in events if e["what"] == "top_up") / span
-    thrown = [kitchen.fryer(e["vat"]).oil_mass_kg for e in events if e["what"] == "discard"]
+    top_up = sum(e.mass_kg for e in events if e.mass_kg is not None) / span
+    thrown = [kitchen.fryer(e.vat).oil_mass_kg for e in events if e.what == "discard"]
     price = rates or rates_of(usual_trade(kitchen))
     told = bill(daily, tuple(thrown), top_up, float(span), price)
     return {
@@ -310,9 +310,9 @@ def cost_view(
     }
 
 
-def _gaps(kitchen: Kitchen, events: list[Any], days: set[tuple[str, str]]) -> list[str]:
+def _gaps(kitchen: Kitchen, events: list[OilDone], days: set[tuple[str, dt.date]]) -> list[str]:
     """Vats without entries, and vats that dropped loads on days without any entry."""
-    logged = {(e["vat"], e["date"]) for e in events}
+    logged = {(e.vat, e.date) for e in events}
     found = []
     for fryer in kitchen.fryers:
         used = {d for f, d in days if f == fryer.key}
@@ -325,21 +325,21 @@ def _gaps(kitchen: Kitchen, events: list[Any], days: set[tuple[str, str]]) -> li
 
 
 def _causes(
-    store: Store, kitchen: Kitchen, events: list[Any], top_up: float, reckoned: float, tr: Translate
+    store: Store, kitchen: Kitchen, events: list[OilDone], top_up: float, reckoned: float, tr: Translate
 ) -> list[str]:
     """Likely causes, most certain first; none where nothing stands out."""
     found, limit = [], limit_of(store)[0]
     last: dict[str, float] = {}
     for event in events:
-        if event["what"] == "reading":
-            last[event["vat"]] = event["reading_pct"]
-        elif event["what"] == "discard" and event["vat"] in last:
-            level = last.pop(event["vat"])
+        if event.reading_pct is not None:
+            last[event.vat] = event.reading_pct
+        elif event.what == "discard" and event.vat in last:
+            level = last.pop(event.vat)
             if level < limit - EARLY_PCT:
                 found.append(
                     say(
                         "{fryer} was thrown away at about {level} %, the limit is {limit} %: early.",
-                        {"fryer": kitchen.fryer(event["vat"]).name, "level": level, "limit": limit},
+                        {"fryer": kitchen.fryer(event.vat).name, "level": level, "limit": limit},
                         translate=tr,
                     )
                 )

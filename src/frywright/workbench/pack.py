@@ -15,7 +15,10 @@ from typing import Any
 
 from frywright.catalog import load as catalog
 from frywright.ledger.export import RISKY
+from frywright.ledger.facts.care import CardSigned, CareDone, Reopened, StepSigned, StopUse
+from frywright.ledger.facts.day import BoardTap
 from frywright.ledger.facts.fact import facts_of
+from frywright.ledger.facts.oil import OilDone, OilRefused
 from frywright.ledger.facts.people import SkillShown
 from frywright.ledger.facts.probing import CaseOpened, CaseStep, LookedBack, Reading, ThermometerChecked
 from frywright.ledger.store import Store
@@ -26,23 +29,18 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.units import show, to_people
 from frywright.paper.paper import PAPER, pdf
 from frywright.verdicts.patterns import Told, patterns
-from frywright.workbench.board import EVENT
 from frywright.workbench.clock import now
-from frywright.workbench.commissioning import STEP as COMMISSION_STEP
 from frywright.workbench.corrective import case_view, cases
 from frywright.workbench.day import business_time, moment_of, usual_trade
-from frywright.workbench.machines import REOPEN, STOP
-from frywright.workbench.procedures import SIGNED
-from frywright.workbench.upkeep import DONE, care_rows
-from frywright.workbench.vat import KIND as OIL
-from frywright.workbench.vat import REFUSED, limit_of
+from frywright.workbench.upkeep import care_rows
+from frywright.workbench.vat import limit_of
 
 Translate = Callable[[str], str]
 LONGEST_DAYS = 400
 MOST_ROWS = 60
 """Rows of a table on paper; the tables carry every row."""
 KINDS = (
-    EVENT,
+    BoardTap.KIND,
     Reading.KIND,
     ThermometerChecked.KIND,
     LookedBack.KIND,
@@ -51,13 +49,13 @@ KINDS = (
     "calibration",
     "readback",
     SkillShown.KIND,
-    DONE,
-    SIGNED,
-    OIL,
-    REFUSED,
-    STOP,
-    REOPEN,
-    COMMISSION_STEP,
+    CareDone.KIND,
+    CardSigned.KIND,
+    OilDone.KIND,
+    OilRefused.KIND,
+    StopUse.KIND,
+    Reopened.KIND,
+    StepSigned.KIND,
 )
 
 
@@ -112,7 +110,7 @@ def gaps(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]:
         }
 
     dropped, read, checked = (
-        days(EVENT, lambda p: p["what"] == "drop"),
+        days(BoardTap.KIND, lambda p: p["what"] == "drop"),
         days(Reading.KIND),
         days(ThermometerChecked.KIND),
     )
@@ -148,7 +146,7 @@ def notes_of(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]
     """Patterns that deserve a look, with their figures, in neutral words."""
     unit = "f" if kitchen.site.units == "us" else "c"
     found = []
-    for kind in (Reading.KIND, ThermometerChecked.KIND, OIL):
+    for kind in (Reading.KIND, ThermometerChecked.KIND, OilDone.KIND):
         entries = [
             Told(
                 number=e.number,
@@ -195,20 +193,13 @@ def tables(store: Store, kitchen: Kitchen, told: Gathered) -> dict[str, tuple[li
 
     return {
         "cooks": rows(
-            EVENT,
+            BoardTap.KIND,
             ["what", "fryer", "product", "pieces", "reason", "who"],
-            lambda p: [
-                p["what"],
-                p["fryer"],
-                p["product"],
-                p["pieces_count"],
-                p.get("reason", ""),
-                p.get("who", ""),
-            ],
+            lambda p: [p[k] for k in ("what", "fryer", "product", "pieces_count", "reason", "who")],
             lambda p: p["what"] in ("drop", "lift"),
         ),
         "discards": rows(
-            EVENT,
+            BoardTap.KIND,
             ["what", "product", "pieces", "reason", "who"],
             lambda p: [p["what"], p["product"], p["pieces_count"], p.get("reason", ""), p.get("who", "")],
             lambda p: p["what"] in ("discard", "count"),
@@ -273,35 +264,37 @@ def tables(store: Store, kitchen: Kitchen, told: Gathered) -> dict[str, tuple[li
             lambda p: [p["person"], p["skill"], p["observed_by"], p["expires"]],
         ),
         "care": rows(
-            DONE,
+            CareDone.KIND,
             ["fryer", "task", "who", "role", "note", "done on"],
             lambda p: [p["fryer"], p["task"], p["who"], p["role"], p["note"], p["date"]],
         ),
         "procedures": rows(
-            SIGNED,
+            CardSigned.KIND,
             ["card", "version", "fryer", "who", "second", "note"],
             lambda p: [p["key"], p["version"], p["fryer"], p["who"], p["second"], p["note"]],
         ),
         "oil": rows(
-            OIL, ["vat", "what", "as typed", "who"], lambda p: [p["vat"], p["what"], p["raw"], p["who"]]
+            OilDone.KIND,
+            ["vat", "what", "as typed", "who"],
+            lambda p: [p["vat"], p["what"], p["raw"], p["who"]],
         ),
         "refused": rows(
-            REFUSED,
+            OilRefused.KIND,
             ["as typed", "why"],
             lambda p: [" ".join(f"{k}={v}" for k, v in p["raw"].items() if v), p["reason"]],
         ),
         "stop_use": rows(
-            STOP,
+            StopUse.KIND,
             ["fryer", "reason", "words", "who"],
             lambda p: [p["fryer"], p["reason"], p["words"], p["who"]],
         ),
         "releases": rows(
-            REOPEN,
+            Reopened.KIND,
             ["fryer", "who", "role", "finding"],
             lambda p: [p["fryer"], p["who"], p["role"], p["finding"]],
         ),
         "commissioning": rows(
-            COMMISSION_STEP,
+            StepSigned.KIND,
             ["fryer", "step", "who", "second", "note", "passed over"],
             lambda p: [p["fryer"], p["step"], p["who"], p["second"], p["note"], ", ".join(p["passed_over"])],
         ),
@@ -345,7 +338,7 @@ def pack_view(
     told = gather(store, kitchen, first, last)
     loads = Counter(
         (e.entry.payload["product"], e.entry.payload["fryer"])
-        for e in told.of(EVENT)
+        for e in told.of(BoardTap.KIND)
         if e.entry.payload["what"] == "drop"
     )
     below = [e for e in told.of(Reading.KIND) if e.entry.payload["core_c"] < e.entry.payload["limit_c"]]

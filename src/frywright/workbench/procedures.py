@@ -5,25 +5,26 @@ off.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass, replace
+from itertools import islice
 from typing import Any, BinaryIO
 
 from frywright.catalog import load as catalog
+from frywright.ledger.facts.care import CardSigned, CardWritten
+from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
-from frywright.model.entry import Recorded
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import GALLON
 from frywright.paper.paper import PAPER, pdf, picture_type
 from frywright.voice.tongue import translator
-from frywright.workbench.book import record
+from frywright.workbench.book import write
 from frywright.workbench.machines import OZ_GAL_G_L, OZ_KG, boil_out_dose
 from frywright.workbench.photos import keep_photo
 from frywright.workbench.probes import attachments_of
 
 Translate = Callable[[str], str]
-CARD, SIGNED = "procedure", "procedure_signed"
 MOST_STEPS, LONGEST_LINE = 20, 200
 HAZARD_MARK = "!!"
 """What parts a step from its hazard in a line typed by people."""
@@ -63,40 +64,37 @@ def card_of(store: Store, key: str, language: str = "en") -> Card:
     if key not in procedures():
         raise InputError("procedure", repr(key), "one of: {known}", values={"known": ", ".join(procedures())})
     table, tr = catalog.table(f"procedures/{key}.toml"), translator(language)
-    own = [
-        e.entry.payload
-        for e in store.current(CARD)
-        if (e.entry.payload["key"], e.entry.payload["language"]) == (key, language)
-    ]
-    usual = tuple((tr(s["text"]), _said(s.get("hazard"), tr)) for s in table["step"])
-    if not own:
-        return Card(
-            key=key,
-            language=language,
-            title=tr(table["title"]),
-            gear=tr(table["gear"]),
-            tools=tr(table["tools"]),
-            steps=usual,
-            pictures={},
-            version=0,
-            who=table["who"],
-            takes_min=float(table["takes_min"]),
-        )
-    mine = own[-1]
-    steps = tuple((text, hazard) for text, hazard in mine["steps"])
-    pictures = {int(n): sha for n, sha in mine["pictures"].items() if int(n) < len(steps)}
-    return Card(
+    usual = Card(
         key=key,
         language=language,
         title=tr(table["title"]),
-        gear=mine["gear"],
-        tools=mine["tools"],
-        steps=steps,
-        pictures=pictures,
-        version=mine["version"],
+        gear=tr(table["gear"]),
+        tools=tr(table["tools"]),
+        steps=tuple((tr(s["text"]), _said(s.get("hazard"), tr)) for s in table["step"]),
+        pictures={},
+        version=0,
         who=table["who"],
         takes_min=float(table["takes_min"]),
     )
+    own = _own(store, key, language)
+    if own is None:
+        return usual
+    mine = own.fact
+    pictures = {int(n): sha for n, sha in mine.pictures.items() if int(n) < len(mine.steps)}
+    return replace(
+        usual,
+        gear=mine.gear,
+        tools=mine.tools,
+        steps=mine.steps,
+        pictures=pictures,
+        version=mine.version,
+    )
+
+
+def _own(store: Store, key: str, language: str) -> Kept[CardWritten] | None:
+    """The kitchen's own newest version of a card, or None."""
+    found = [e for e in store.current_facts(CardWritten) if (e.fact.key, e.fact.language) == (key, language)]
+    return found[-1] if found else None
 
 
 def _said(text: str | None, tr: Callable[[str], str]) -> str:
@@ -108,7 +106,7 @@ def lines_of(card: Card) -> str:
     return "\n".join(f"{text} {HAZARD_MARK} {hazard}" if hazard else text for text, hazard in card.steps)
 
 
-def save_card(store: Store, values: Mapping[str, Any], photo: BinaryIO | None = None) -> Recorded:
+def save_card(store: Store, values: Mapping[str, Any], photo: BinaryIO | None = None) -> Kept[CardWritten]:
     """Keep the kitchen's own card as its next version; a hazard of general practice may be moved to another
     step, never dropped.
 
@@ -156,22 +154,18 @@ def save_card(store: Store, values: Mapping[str, Any], photo: BinaryIO | None = 
                 "picture_step", repr(text), "1 to {most}", where=now_card.title, values={"most": len(steps)}
             )
         pictures[str(int(text) - 1)] = keep_photo(store, photo)
-    old = [
-        e
-        for e in store.current(CARD)
-        if (e.entry.payload["key"], e.entry.payload["language"]) == (key, language)
-    ]
-    payload = {
-        "key": key,
-        "language": language,
-        "gear": gear[:300],
-        "tools": tools[:300],
-        "steps": [list(s) for s in steps],
-        "pictures": pictures,
-        "version": now_card.version + 1,
-        "who": who[:80],
-    }
-    return record(store, CARD, payload, replaces=old[-1].number if old else None)
+    old = _own(store, key, language)
+    card = CardWritten(
+        key=key,
+        language=language,
+        gear=gear[:300],
+        tools=tools[:300],
+        steps=tuple(steps),
+        pictures=pictures,
+        version=now_card.version + 1,
+        who=who[:80],
+    )
+    return write(store, card, replaces=old.number if old else None)
 
 
 def _steps(text: str) -> list[tuple[str, str]]:
@@ -196,7 +190,7 @@ def _lost_hazards(key: str, language: str, steps: list[tuple[str, str]]) -> list
 
 def sign_card(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], photo: BinaryIO | None = None
-) -> Recorded:
+) -> Kept[CardSigned]:
     """Sign a procedure as done on a fryer, by one person and checked by another, with a photo where one was
     taken.
 
@@ -220,30 +214,23 @@ def sign_card(
             where=card.title,
         )
     sha = keep_photo(store, photo) if photo is not None else ""
-    payload = {
-        "key": card.key,
-        "version": card.version,
-        "language": card.language,
-        "fryer": fryer.key,
-        "who": who[:80],
-        "second": second[:80],
-        "note": note[:300],
-        "photo": sha,
-    }
-    return record(store, SIGNED, payload)
+    signed = CardSigned(
+        key=card.key,
+        version=card.version,
+        language=card.language,
+        fryer=fryer.key,
+        who=who[:80],
+        second=second[:80],
+        note=note[:300],
+        photo=sha,
+    )
+    return write(store, signed)
 
 
 def card_view(store: Store, key: str, language: str = "en") -> dict[str, Any]:
     """A card as a page shows it: steps with hazards and pictures, its text to edit, who signed it lately."""
     card = card_of(store, key, language)
-    signed = [
-        e
-        for _, e in zip(
-            range(10),
-            (e for e in store.entries(SIGNED, newest_first=True) if e.entry.payload["key"] == key),
-            strict=False,
-        )
-    ]
+    signed = islice((e for e in store.facts(CardSigned, newest_first=True) if e.fact.key == key), 10)
     return {
         "key": key,
         "title": card.title,
@@ -255,7 +242,7 @@ def card_view(store: Store, key: str, language: str = "en") -> dict[str, Any]:
             {"text": t, "hazard": h, "picture": card.pictures.get(n, "")}
             for n, (t, h) in enumerate(card.steps)
         ],
-        "signed": [{"at": f"{e.recorded_at:%Y-%m-%d %H:%M} UTC", **e.entry.payload} for e in signed],
+        "signed": [{"at": f"{e.recorded_at:%Y-%m-%d %H:%M} UTC", **asdict(e.fact)} for e in signed],
     }
 
 

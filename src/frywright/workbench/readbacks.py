@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Iterable, Mapping, Sequence
+from functools import partial
 from typing import Any
 
 from frywright.ledger.store import Store
@@ -63,7 +64,7 @@ def readbacks_from(store: Store, kitchen: Kitchen, lines: Iterable[str]) -> list
                     "line", number, "an object with program, slot, values, read_by and checked_by"
                 )
             key = hashlib.sha256(canonical(told).encode()).hexdigest()
-            kept, new = kept_once(store, "readback", key, lambda told=told: _told(store, kitchen, told))  # type: ignore[misc]
+            kept, new = kept_once(store, "readback", key, partial(_told, store, kitchen, told), store.entry)
             rows.append(
                 {
                     "line": number,

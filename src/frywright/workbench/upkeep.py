@@ -8,6 +8,7 @@ import datetime as dt
 from collections import Counter
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from itertools import takewhile
 from math import floor, inf
 from typing import Any
 
@@ -15,23 +16,23 @@ from frywright.calibrate.recovery import HINTS
 from frywright.care.counters import Due, Use, calendar, due
 from frywright.care.wear import FIGURES, wear
 from frywright.catalog import load as catalog
+from frywright.ledger.facts.care import CareDone, FigureTimed, FirstDayTimed
+from frywright.ledger.facts.day import BoardTap
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.store import Store
 from frywright.model.care import ROLES, Task
-from frywright.model.entry import Entry, Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import Trade
 from frywright.model.units import clock, parse_clock
-from frywright.workbench.board import EVENT
-from frywright.workbench.book import entry_of, record
+from frywright.workbench.book import write
 from frywright.workbench.clock import now
 from frywright.workbench.day import business_time, usual_trade
-from frywright.workbench.vat import KIND as OIL_EVENT
 
 Translate = Callable[[str], str]
-DONE, FIGURE, FIRST = "care_done", "care_figure", "first_day"
 RATE_DAYS, SOON_DAYS = 28, 7
 LONGEST_FIGURE_S = 4 * 3600.0
 WHO = {
@@ -84,27 +85,27 @@ def worked(store: Store, since: dt.date) -> Worked:
     told in both places counts once.
     """
     loads: list[tuple[str, dt.date]] = []
-    turns: dict[str, Counter[tuple[str, dt.date]]] = {EVENT: Counter(), OIL_EVENT: Counter()}
-    for kind in (EVENT, OIL_EVENT):
-        for item in store.entries(kind, newest_first=True):
-            payload = item.entry.payload
-            date = dt.date.fromisoformat(payload["date"])
-            if date < since - dt.timedelta(days=2):
-                break
-            if date >= since and payload["what"] == "drop":
-                loads.append((payload["fryer"], date))
-            elif date >= since and payload["what"] == "filter":
-                turns[kind][payload["fryer" if kind == EVENT else "vat"], date] += 1
-    return Worked(loads=tuple(loads), turns=tuple((turns[EVENT] | turns[OIL_EVENT]).elements()))
+    at_board: Counter[tuple[str, dt.date]] = Counter()
+    in_log: Counter[tuple[str, dt.date]] = Counter()
+    early = since - dt.timedelta(days=2)
+    for tap in takewhile(lambda e: e.fact.date >= early, store.facts(BoardTap, newest_first=True)):
+        if tap.fact.date >= since and tap.fact.what == "drop":
+            loads.append((tap.fact.fryer, tap.fact.date))
+        elif tap.fact.date >= since and tap.fact.what == "filter":
+            at_board[tap.fact.fryer, tap.fact.date] += 1
+    for act in takewhile(lambda e: e.fact.date >= early, store.facts(OilDone, newest_first=True)):
+        if act.fact.date >= since and act.fact.what == "filter":
+            in_log[act.fact.vat, act.fact.date] += 1
+    return Worked(loads=tuple(loads), turns=tuple((at_board | in_log).elements()))
 
 
-def last_done(store: Store) -> dict[tuple[str, str], Recorded]:
+def last_done(store: Store) -> dict[tuple[str, str], CareDone]:
     """Newest record of every task, by fryer and key."""
-    found: dict[tuple[str, str], Recorded] = {}
-    for item in store.current(DONE):
-        key = (item.entry.payload["fryer"], item.entry.payload["task"])
-        if key not in found or item.entry.payload["date"] >= found[key].entry.payload["date"]:
-            found[key] = item
+    found: dict[tuple[str, str], CareDone] = {}
+    for item in store.current_facts(CareDone):
+        key = (item.fact.fryer, item.fact.task)
+        if key not in found or item.fact.date >= found[key].date:
+            found[key] = item.fact
     return found
 
 
@@ -115,7 +116,7 @@ def today_of(kitchen: Kitchen) -> dt.date:
 
 def due_list(
     store: Store, kitchen: Kitchen, today: dt.date | None = None
-) -> list[tuple[Fryer, Task, Due | None, Recorded | None]]:
+) -> list[tuple[Fryer, Task, Due | None, CareDone | None]]:
     """Every task of every fryer with when it is due; None where no record says when it was last done.
     Earliest first, no record before all.
     """
@@ -127,19 +128,15 @@ def due_list(
         for t in tasks_for(kitchen, f)
         if t.loads_count or t.heat_s or t.turns_count
     }
-    since = min(
-        (dt.date.fromisoformat(e.entry.payload["date"]) for key, e in done.items() if key in counted),
-        default=day,
-    )
+    since = min((last.date for key, last in done.items() if key in counted), default=day)
     history = worked(store, max(min(since, day - dt.timedelta(days=RATE_DAYS)), day - dt.timedelta(days=400)))
-    rows: list[tuple[Fryer, Task, Due | None, Recorded | None]] = []
+    rows: list[tuple[Fryer, Task, Due | None, CareDone | None]] = []
     for fryer in kitchen.fryers:
         for task in tasks_for(kitchen, fryer):
             last = done.get((fryer.key, task.key))
             found = None
             if last is not None:
-                start = dt.date.fromisoformat(last.entry.payload["date"])
-                found = due(task, _use(history, fryer.key, start, day, trade))
+                found = due(task, _use(history, fryer.key, last.date, day, trade))
             rows.append((fryer, task, found, last))
     return sorted(rows, key=lambda row: (row[2].days_n if row[2] else -inf, row[0].key, row[1].key))
 
@@ -178,7 +175,6 @@ def care_rows(
     for fryer, task, found, last in due_list(store, kitchen, day):
         days = floor(found.days_n) if found and found.days_n != inf else None
         state = _state(found)
-        payload = last.entry.payload if last else {}
         rows.append(
             {
                 "fryer": fryer.key,
@@ -194,9 +190,9 @@ def care_rows(
                 "days": days,
                 "date": (day + dt.timedelta(days=max(0, days))).isoformat() if days is not None else "",
                 "counter": tr(COUNTERS[found.counter]) if found else "",
-                "last_date": payload.get("date", ""),
-                "last_who": payload.get("who", ""),
-                "last_note": payload.get("note", ""),
+                "last_date": last.date.isoformat() if last else "",
+                "last_who": last.who if last else "",
+                "last_note": last.note if last else "",
             }
         )
     return rows
@@ -210,7 +206,9 @@ def _state(found: Due | None) -> str:
     return "today" if found.days_n < 1 else ("soon" if found.days_n <= SOON_DAYS else "later")
 
 
-def tick(store: Store, kitchen: Kitchen, values: Mapping[str, Any], today: dt.date | None = None) -> Recorded:
+def tick(
+    store: Store, kitchen: Kitchen, values: Mapping[str, Any], today: dt.date | None = None
+) -> Kept[CareDone]:
     """Record a task as done.
 
     Parameters
@@ -245,15 +243,8 @@ def tick(store: Store, kitchen: Kitchen, values: Mapping[str, Any], today: dt.da
     if task.who == "licensed" and len(note) < 4:
         raise InputError("note", repr(note), "the contractor's report or tag number", where=task.title)
     date = _date(str(values.get("date", "") or ""), today or today_of(kitchen))
-    payload = {
-        "fryer": fryer.key,
-        "task": key,
-        "who": who[:80],
-        "role": role,
-        "note": note[:300],
-        "date": date.isoformat(),
-    }
-    return record(store, DONE, payload)
+    done = CareDone(fryer=fryer.key, task=key, who=who[:80], role=role, note=note[:300], date=date)
+    return write(store, done)
 
 
 def _date(text: str, today: dt.date) -> dt.date:
@@ -279,7 +270,7 @@ def calendar_text(store: Store, kitchen: Kitchen, today: dt.date | None = None) 
 
 def tell_figure(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], *, first: bool = False
-) -> Recorded:
+) -> Kept[FigureTimed]:
     """Keep a timed figure of a fryer; the first day's is kept for life and superseded only with a name and a
     reason.
 
@@ -293,13 +284,16 @@ def tell_figure(
         An unknown figure, a time that is none or longer than four hours, or a first day changed without name
         and reason.
     """
-    entry = figure_entry(store, kitchen, values, first=first)
-    with store.writing() as writer:
-        return writer.add(entry)
+    fact, replaces = figure_fact(store, kitchen, values, first=first)
+    return write(store, fact, replaces=replaces)
 
 
-def figure_entry(store: Store, kitchen: Kitchen, values: Mapping[str, Any], *, first: bool = False) -> Entry:
-    """The entry of :func:`tell_figure`, for whoever writes it together with others."""
+def figure_fact(
+    store: Store, kitchen: Kitchen, values: Mapping[str, Any], *, first: bool = False
+) -> tuple[FigureTimed, int | None]:
+    """The fact of :func:`tell_figure` and the entry it replaces, for whoever writes it together with
+    others.
+    """
     fryer, figure = kitchen.fryer(str(values.get("fryer", ""))), str(values.get("figure", ""))
     if figure not in FIGURES:
         raise InputError("figure", repr(figure), "one of: {known}", values={"known": ", ".join(FIGURES)})
@@ -312,34 +306,30 @@ def figure_entry(store: Store, kitchen: Kitchen, values: Mapping[str, Any], *, f
         raise InputError(
             "first day", "kept for life", "changed only with a name and a reason", where=fryer.name
         )
-    payload = {
-        "fryer": fryer.key,
-        "figure": figure,
-        "value_s": seconds,
-        "who": who[:80],
-        "note": note[:200],
-        "reason": reason[:200],
-        "date": today_of(kitchen).isoformat(),
-    }
-    return entry_of(FIRST if first else FIGURE, payload, replaces=old.number if old else None)
+    fact = (FirstDayTimed if first else FigureTimed)(
+        fryer=fryer.key,
+        figure=figure,
+        value_s=seconds,
+        who=who[:80],
+        note=note[:200],
+        reason=reason[:200],
+        date=today_of(kitchen),
+    )
+    return fact, old.number if old else None
 
 
-def first_day(store: Store) -> dict[tuple[str, str], Recorded]:
+def first_day(store: Store) -> dict[tuple[str, str], Kept[FirstDayTimed]]:
     """The first day's figures that hold, by fryer and figure."""
-    return {(e.entry.payload["fryer"], e.entry.payload["figure"]): e for e in store.current(FIRST)}
+    return {(e.fact.fryer, e.fact.figure): e for e in store.current_facts(FirstDayTimed)}
 
 
 def wear_rows(store: Store, kitchen: Kitchen, tr: Translate = str) -> list[dict[str, Any]]:
     """Every figure that was ever read: first day, now, ratio, when it would be out, usual causes."""
-    firsts, read = first_day(store), list(store.current(FIGURE))
+    firsts, read = first_day(store), store.current_facts(FigureTimed)
     rows = []
     for fryer in kitchen.fryers:
         for figure in FIGURES:
-            told = [
-                e.entry.payload
-                for e in read
-                if (e.entry.payload["fryer"], e.entry.payload["figure"]) == (fryer.key, figure)
-            ]
+            told = [e.fact for e in read if (e.fact.fryer, e.fact.figure) == (fryer.key, figure)]
             first = firsts.get((fryer.key, figure))
             if not told and first is None:
                 continue
@@ -348,7 +338,7 @@ def wear_rows(store: Store, kitchen: Kitchen, tr: Translate = str) -> list[dict[
                 "name": fryer.name,
                 "figure": figure,
                 "title": tr(FIGURE_NAMES[figure]),
-                "first": clock(first.entry.payload["value_s"]) if first else "",
+                "first": clock(first.fact.value_s) if first else "",
                 "last": "",
                 "ratio_n": None,
                 "outcome": "unknown",
@@ -356,13 +346,8 @@ def wear_rows(store: Store, kitchen: Kitchen, tr: Translate = str) -> list[dict[
                 "out_in_days": None,
             }
             if told:
-                days = [float(dt.date.fromisoformat(t["date"]).toordinal()) for t in told]
-                found = wear(
-                    figure,
-                    first.entry.payload["value_s"] if first else None,
-                    days,
-                    [t["value_s"] for t in told],
-                )
+                days = [float(t.date.toordinal()) for t in told]
+                found = wear(figure, first.fact.value_s if first else None, days, [t.value_s for t in told])
                 row |= {
                     "last": clock(found.last_s),
                     "ratio_n": round(found.ratio_n, 2) if first else None,

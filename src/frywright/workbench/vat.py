@@ -5,14 +5,16 @@ from __future__ import annotations
 import datetime as dt
 import re
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
-from typing import Any
+from dataclasses import dataclass, replace
+from typing import Any, get_args
 
 import numpy as np
 
+from frywright.ledger.facts.day import BoardTap
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.oil import OilAct, OilDone, OilLimitSet, OilRefused
 from frywright.ledger.store import Store
-from frywright.model.entry import Entry, Recorded
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, one_of
 from frywright.model.findings import say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen, Site
@@ -20,14 +22,12 @@ from frywright.model.units import LB, show
 from frywright.oil.ageing import share_for_ever
 from frywright.oil.outlook import LEAST_READINGS, Belief, Crossing, Vats, crossing, learn
 from frywright.verdicts.limits import oil_limit
-from frywright.workbench.board import EVENT
-from frywright.workbench.book import entry_of, record
+from frywright.workbench.book import write
 from frywright.workbench.clock import now
 from frywright.workbench.day import business_time, usual_trade
 from frywright.workbench.idempotent import kept_once
 
-KIND, REFUSED, SETTING = "oil_event", "oil_refused", "oil_setting"
-EVENTS = ("top_up", "reading", "filter", "discard", "fill", "acid", "colour")
+ACTS: tuple[OilAct, ...] = get_args(OilAct)
 LOOKED_AT = {"acid": ("acid_n", 20.0), "colour": ("colour_n", 100.0)}
 """Acid value [mg KOH/g] and colour on the kitchen's own scale: kept and shown, most that is accepted; no
 limit of theirs is in the catalog.
@@ -59,12 +59,12 @@ class VatState:
     days_count: int
     top_up_kg: float
     last_reading_pct: float | None
-    events: tuple[Mapping[str, Any], ...] = ()
+    events: tuple[OilDone, ...] = ()
 
 
 def tell_oil(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], key: str = "", at: dt.datetime | None = None
-) -> tuple[Recorded, bool]:
+) -> tuple[Kept[OilDone], bool]:
     """Keep what was told of a vat's oil, once for each key.
 
     Parameters
@@ -77,44 +77,49 @@ def tell_oil(
     InputError
         Impossible amounts; the raw text is kept with the reason, so that nothing is lost.
     """
+    moment = at or now()
     try:
-        payload = _read(kitchen, values)
+        fact = oil_fact(kitchen, values, key, moment)
     except InputError as error:
         keep_refused(store, values, error)
         raise
-    moment = at or now()
-    told = {**payload, "key": key, "date": _date_of(kitchen, moment)}
     if not key:
-        return record(store, KIND, told, moment), True
-    return kept_once(store, KIND, key, lambda: record(store, KIND, told, moment))
+        return write(store, fact, moment), True
+    return kept_once(
+        store, OilDone.KIND, key, lambda: write(store, fact, moment), lambda n: store.fact(n, OilDone)
+    )
 
 
 def keep_refused(store: Store, values: Mapping[str, Any], error: InputError) -> None:
     """Keep what was refused as it was typed, with the reason."""
-    record(store, REFUSED, {"raw": {k: str(v)[:200] for k, v in values.items()}, "reason": str(error)})
+    typed = {k: str(v)[:200] for k, v in values.items()}
+    write(store, OilRefused(raw=typed, reason=str(error)))
 
 
-def oil_entry(kitchen: Kitchen, values: Mapping[str, Any], key: str, moment: dt.datetime) -> Entry:
-    """The entry of an oil event, for whoever writes it together with others."""
-    return entry_of(KIND, {**_read(kitchen, values), "key": key, "date": _date_of(kitchen, moment)}, moment)
+def oil_fact(kitchen: Kitchen, values: Mapping[str, Any], key: str, moment: dt.datetime) -> OilDone:
+    """What was told of a vat's oil, for whoever writes it, alone or together with others.
 
-
-def _date_of(kitchen: Kitchen, moment: dt.datetime) -> str:
-    return business_time(usual_trade(kitchen), moment)[0].isoformat()
-
-
-def _read(kitchen: Kitchen, values: Mapping[str, Any]) -> dict[str, Any]:
+    Raises
+    ------
+    InputError
+        As :func:`tell_oil`.
+    """
     fryer = kitchen.fryer(str(values.get("vat", "")))
-    what, text = str(values.get("what", "")), str(values.get("amount", "") or "").strip()
-    if what not in EVENTS:
-        raise InputError("what", repr(what), "one of: {known}", values={"known": ", ".join(EVENTS)})
-    out: dict[str, Any] = {
-        "vat": fryer.key,
-        "what": what,
-        "raw": text[:80],
-        "who": str(values.get("who", ""))[:80],
-        "how": str(values.get("how", "meter"))[:20],
-    }
+    text, what = str(values.get("amount", "") or "").strip(), one_of(ACTS, values.get("what"), "what")
+    fact = OilDone(
+        vat=fryer.key,
+        what=what,
+        raw=text[:80],
+        who=str(values.get("who", ""))[:80],
+        how=str(values.get("how", "meter"))[:20],
+        key=key,
+        date=business_time(usual_trade(kitchen), moment)[0],
+    )
+    return replace(fact, **_figures(kitchen, fryer, what, text, bool(values.get("after"))))
+
+
+def _figures(kitchen: Kitchen, fryer: Fryer, what: str, text: str, after: bool) -> dict[str, Any]:
+    """Figures of an act by the fact's fields; an impossible one is refused."""
     if what == "top_up":
         mass = _mass(text, kitchen.site)
         if not 0 < mass <= fryer.oil_mass_kg:
@@ -125,7 +130,7 @@ def _read(kitchen: Kitchen, values: Mapping[str, Any]) -> dict[str, Any]:
                 where=fryer.name,
                 values={"most": show(fryer.oil_mass_kg, "kg", str(kitchen.site.units))},
             )
-        out["mass_kg"] = mass
+        return {"mass_kg": mass}
     if what == "reading":
         value = _plain(
             kitchen.site, fryer, text.removesuffix("%"), "polar compounds in per cent, such as 17.5"
@@ -135,7 +140,7 @@ def _read(kitchen: Kitchen, values: Mapping[str, Any]) -> dict[str, Any]:
             raise InputError(
                 "amount", text, "0 to 60 % polar compounds; look at the meter again", where=fryer.name
             )
-        out |= {"reading_pct": value, "peak": not values.get("after")}
+        return {"reading_pct": value, "peak": not after}
     if what in LOOKED_AT:
         name, most = LOOKED_AT[what]
         value = _plain(kitchen.site, fryer, text, "a number from 0 to {most}", {"most": most})
@@ -143,8 +148,8 @@ def _read(kitchen: Kitchen, values: Mapping[str, Any]) -> dict[str, Any]:
             raise InputError(
                 "amount", repr(text), "a number from 0 to {most}", where=fryer.name, values={"most": most}
             )
-        out[name] = value
-    return out
+        return {name: value}
+    return {}
 
 
 def _plain(site: Site, fryer: Fryer, text: str, allowed: str, values: dict[str, Any] | None = None) -> float:
@@ -168,14 +173,13 @@ def limit_of(store: Store) -> tuple[float, str]:
     """The limit that holds here: the place's where one is chosen, tightened by the house where it says so;
     else the house limit.
     """
-    chosen = store.current(SETTING)
-    payload: Mapping[str, Any] = (
-        chosen[-1].entry.payload if chosen else {"place": "us", "house_pct": HOUSE_LIMIT_PCT}
-    )
-    return oil_limit(payload["place"], float(payload["house_pct"]))
+    chosen = store.current_facts(OilLimitSet)
+    if not chosen:
+        return oil_limit("us", HOUSE_LIMIT_PCT)
+    return oil_limit(chosen[-1].fact.place, chosen[-1].fact.house_pct)
 
 
-def set_limit(store: Store, place: str, house_pct: float, who: str, reason: str) -> Recorded:
+def set_limit(store: Store, place: str, house_pct: float, who: str, reason: str) -> Kept[OilLimitSet]:
     """Choose the place and a house limit; a looser house limit than before needs a name and a reason, and
     never passes the place's.
 
@@ -189,48 +193,47 @@ def set_limit(store: Store, place: str, house_pct: float, who: str, reason: str)
         raise InputError("house limit", house_pct, "5 to 30 % polar compounds")
     if house_pct > limit_of(store)[0] and not (who.strip() and reason.strip()):
         raise InputError("house limit", house_pct, "tighter than before, or given with a name and a reason")
-    old = store.current(SETTING)
-    return record(
-        store,
-        SETTING,
-        {"place": place, "house_pct": house_pct, "who": who[:80], "reason": reason[:200]},
-        replaces=old[-1].number if old else None,
-    )
+    old = store.current_facts(OilLimitSet)
+    chosen = OilLimitSet(place=place, house_pct=house_pct, who=who[:80], reason=reason[:200])
+    return write(store, chosen, replaces=old[-1].number if old else None)
 
 
 def vat_states(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> dict[str, VatState]:
     """Every vat's oil today, by fryer; the logs are read once."""
     day = today or business_time(usual_trade(kitchen), now())[0]
-    told: dict[str, list[Any]] = {f.key: [] for f in kitchen.fryers}
-    for item in store.entries(KIND):
-        told.setdefault(item.entry.payload["vat"], []).append(item.entry.payload)
+    told: dict[str, list[OilDone]] = {f.key: [] for f in kitchen.fryers}
+    for item in store.facts(OilDone):
+        told.setdefault(item.fact.vat, []).append(item.fact)
     ages = {key: _filled_on(events, day) for key, events in told.items()}
     used, limit = _used(store, min(ages.values())), limit_of(store)
     return {f.key: _state(f, told[f.key], day, used, limit) for f in kitchen.fryers}
 
 
-def _filled_on(events: list[Any], day: dt.date) -> dt.date:
+def _filled_on(events: list[OilDone], day: dt.date) -> dt.date:
     """Day from which a vat's oil counts: its last change, else its first entry."""
-    changes = [e["date"] for e in events if e["what"] in ("discard", "fill")]
-    return dt.date.fromisoformat(changes[-1] if changes else events[0]["date"]) if events else day
+    changes = [e.date for e in events if e.what in ("discard", "fill")]
+    return (changes[-1] if changes else events[0].date) if events else day
 
 
 def _used(store: Store, since: dt.date) -> dict[dt.date, set[str]]:
     """Fryers that dropped a load, by day of the board."""
     used: dict[dt.date, set[str]] = {}
-    for item in store.entries(EVENT, newest_first=True):
-        payload = item.entry.payload
-        if payload["date"] < since.isoformat():
+    for item in store.facts(BoardTap, newest_first=True):
+        if item.fact.date < since:
             break
-        if payload["what"] == "drop":
-            used.setdefault(dt.date.fromisoformat(payload["date"]), set()).add(payload["fryer"])
+        if item.fact.what == "drop":
+            used.setdefault(item.fact.date, set()).add(item.fact.fryer)
     return used
 
 
 def _state(
-    fryer: Fryer, events: list[Any], day: dt.date, used: Mapping[dt.date, set[str]], limit: tuple[float, str]
+    fryer: Fryer,
+    events: list[OilDone],
+    day: dt.date,
+    used: Mapping[dt.date, set[str]],
+    limit: tuple[float, str],
 ) -> VatState:
-    first = dt.date.fromisoformat(events[0]["date"]) if events else day
+    first = events[0].date if events else day
     count = max(1, (day - first).days + 1)
     vats, fresh = _days(events, fryer, first, count), (_filled_on(events, day) - first).days
     for date, fryers in used.items():  # its oil stayed cold and did not age on a day when only others dropped
@@ -239,7 +242,7 @@ def _state(
     belief = learn(vats)
     recent = vats.share_frac[0, -RECENT_DAYS:]
     share = float(min(recent.mean(), 0.95))
-    readings = [e["reading_pct"] for e in events if e["what"] == "reading"]
+    readings = [e.reading_pct for e in events if e.reading_pct is not None]
     return VatState(
         fryer=fryer,
         belief=belief,
@@ -248,7 +251,7 @@ def _state(
         limit_title=limit[1],
         share_frac=share,
         readings_count=len(readings),
-        age_days_count=count - 1 - (fresh if any(e["what"] in ("discard", "fill") for e in events) else 0),
+        age_days_count=count - 1 - (fresh if any(e.what in ("discard", "fill") for e in events) else 0),
         days_count=count,
         top_up_kg=float(recent.mean()) * fryer.oil_mass_kg,
         last_reading_pct=readings[-1] if readings else None,
@@ -256,7 +259,7 @@ def _state(
     )
 
 
-def _days(events: list[Any], fryer: Fryer, first: dt.date, count: int) -> Vats:
+def _days(events: list[OilDone], fryer: Fryer, first: dt.date, count: int) -> Vats:
     """Entries as days; a reading after the top-up is put back to the peak by that day's share."""
     shape = (1, count)
     share, discard, reading, noise = (
@@ -266,21 +269,21 @@ def _days(events: list[Any], fryer: Fryer, first: dt.date, count: int) -> Vats:
         np.full(shape, READING_SD_PCT),
     )
     for event in events:
-        n = (dt.date.fromisoformat(event["date"]) - first).days
+        n = (event.date - first).days
         if not 0 <= n < count:
             continue
-        if event["what"] == "top_up":
-            share[0, n] = min(1.0, share[0, n] + event["mass_kg"] / fryer.oil_mass_kg)
-        elif event["what"] in ("discard", "fill"):
+        if event.mass_kg is not None:
+            share[0, n] = min(1.0, share[0, n] + event.mass_kg / fryer.oil_mass_kg)
+        elif event.what in ("discard", "fill"):
             discard[0, n] = True
-        elif event["what"] == "reading":
-            value = event["reading_pct"]
+        elif event.reading_pct is not None:
+            value = event.reading_pct
             reading[0, n] = (
                 value
-                if event["peak"] or share[0, n] >= 1
+                if event.peak or share[0, n] >= 1
                 else min(100.0, max(0.0, (value - share[0, n] * FRESH_PCT) / (1.0 - share[0, n])))
             )
-            noise[0, n] = STRIP_SD_PCT if event["how"] == "strip" else READING_SD_PCT
+            noise[0, n] = STRIP_SD_PCT if event.how == "strip" else READING_SD_PCT
     return Vats(
         heat_n=np.ones(shape),
         share_frac=share,
@@ -350,8 +353,8 @@ def vat_view(
         "age_days_count": state.age_days_count,
         "top_up": show(state.top_up_kg, "kg", system),
         "for_ever": show(min(ever, 1.0) * state.fryer.oil_mass_kg, "kg", system) if ever < 1 else "",
-        "acid_n": next((e["acid_n"] for e in reversed(state.events) if e["what"] == "acid"), None),
-        "colour_n": next((e["colour_n"] for e in reversed(state.events) if e["what"] == "colour"), None),
+        "acid_n": next((e.acid_n for e in reversed(state.events) if e.acid_n is not None), None),
+        "colour_n": next((e.colour_n for e in reversed(state.events) if e.colour_n is not None), None),
         "last_reading_pct": state.last_reading_pct,
         "oil": state.fryer.oil,
     }

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 import uuid
+from itertools import islice
 from typing import Any
 from urllib.parse import quote, unquote
 
@@ -11,6 +12,7 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.catalog import load as catalog
+from frywright.ledger.facts.oil import OilDone
 from frywright.model.errors import FrywrightError, InputError
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
@@ -32,15 +34,19 @@ def router(context: Context) -> APIRouter:
 
 
 def _shown(
-    context: Context, request: Request, problem: str = "", status: int = 200, typed: Any = None
+    context: Context,
+    request: Request,
+    problem: str = "",
+    status: int = 200,
+    typed: Any = None,
+    *,
+    refused: bool = False,
 ) -> Response:
+    """The room's page; ``refused`` says that what was typed is kept as refused."""
     kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
     states = oil.vat_states(context.store, kitchen)
     vats = [v | {"fill": money.fill_view(kitchen, v["vat"], tr)} for v in _vats(context, kitchen, states, tr)]
-    recent = [
-        {**e.entry.payload, "number": e.number}
-        for _, e in zip(range(12), context.store.entries(oil.KIND, newest_first=True), strict=False)
-    ]
+    recent = [e.fact for e in islice(context.store.facts(OilDone, newest_first=True), 12)]
     limit, title = oil.limit_of(context.store)
     places = catalog.table("standards/oil_limits.toml")["limit"]
     return context.render(
@@ -52,6 +58,7 @@ def _shown(
         vats=vats,
         recent=recent,
         problem=problem,
+        refused=refused,
         typed=typed or {},
         kitchen=kitchen,
         fresh=lambda: uuid.uuid4().hex,
@@ -60,7 +67,7 @@ def _shown(
         rotation=money.rotation_view(kitchen, states, tr),
         bill=_bill(context, kitchen, request, tr),
         places=places,
-        held={k: e.entry.payload for k, e in machines.stopped(context.store).items()},
+        held={k: e.fact for k, e in machines.stopped(context.store).items()},
         reasons=machines.REASONS,
         cards=[
             (
@@ -118,7 +125,7 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
                 context.store, remembered_kitchen(context.store), dict(form), str(form.get("key", ""))[:80]
             )
         except InputError as error:
-            return _shown(context, request, context.explain(request, error), 422, dict(form))
+            return _shown(context, request, context.explain(request, error), 422, dict(form), refused=True)
         return RedirectResponse("/care", 303)
 
     @routes.post("/care/limit")

@@ -14,7 +14,7 @@ from frywright.model.errors import FrywrightError
 from frywright.paper.paper import picture_type
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
-from frywright.workbench import commissioning, upkeep
+from frywright.workbench import commissioning, nameplate, upkeep
 from frywright.workbench.book import remembered_kitchen
 from frywright.workbench.handover import PLATE_NAMES, emergency_pdf, handover_pack
 from frywright.workbench.probes import attachments_of
@@ -129,7 +129,7 @@ def _new_page(
         plate_names=PLATE_NAMES,
         site_names=SITE_NAMES,
         loads=commissioning.LOAD_NAMES,
-        signs=commissioning.unit_signs(str(kitchen.site.units)),
+        signs=nameplate.unit_signs(str(kitchen.site.units)),
         titles=lambda keys: "; ".join(names.get(k, k) for k in keys),
     )
 
@@ -162,9 +162,7 @@ def _add_new(routes: APIRouter, context: Context) -> None:
             return _try(
                 request,
                 texts,
-                lambda: commissioning.keep_plate(
-                    context.store, remembered_kitchen(context.store), texts, stream
-                ),
+                lambda: nameplate.keep_plate(context.store, remembered_kitchen(context.store), texts, stream),
             )
 
     @routes.post("/care/new/site")
@@ -173,7 +171,7 @@ def _add_new(routes: APIRouter, context: Context) -> None:
         return _try(
             request,
             texts,
-            lambda: commissioning.keep_site(context.store, remembered_kitchen(context.store), texts),
+            lambda: nameplate.keep_site(context.store, remembered_kitchen(context.store), texts),
         )
 
     @routes.post("/care/new/step")
