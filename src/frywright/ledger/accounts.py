@@ -65,14 +65,14 @@ class Accounts:
     """The three tables of a store."""
 
     def __init__(self, store: Store) -> None:
-        self._engine = store.engine
+        self._store = store
 
     def _one(self, query: Any) -> Any:
-        with self._engine.connect() as connection:
+        with self._store.looking() as connection:
             return connection.execute(query).first()
 
     def _do(self, *statements: Any) -> None:
-        with self._engine.connect() as connection:
+        with self._store.engine.connect() as connection:
             for statement in statements:
                 connection.execute(statement)
             connection.commit()
@@ -83,7 +83,7 @@ class Accounts:
 
     def owners(self) -> list[str]:
         """Names of active owners."""
-        with self._engine.connect() as connection:
+        with self._store.looking() as connection:
             query = sa.select(ACCOUNT.c.name).where(ACCOUNT.c.role == "owner", ACCOUNT.c.active.is_(True))
             return [row.name for row in connection.execute(query)]
 
@@ -94,7 +94,7 @@ class Accounts:
 
     def accounts(self) -> list[Account]:
         """Everybody, by name."""
-        with self._engine.connect() as connection:
+        with self._store.looking() as connection:
             return [
                 Account(**row._mapping)
                 for row in connection.execute(sa.select(ACCOUNT).order_by(ACCOUNT.c.name))
@@ -131,7 +131,7 @@ class Accounts:
 
     def devices(self) -> list[Device]:
         """Every device."""
-        with self._engine.connect() as connection:
+        with self._store.looking() as connection:
             return [
                 Device(**row._mapping)
                 for row in connection.execute(sa.select(DEVICE).order_by(DEVICE.c.name))

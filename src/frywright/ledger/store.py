@@ -14,8 +14,9 @@ import os
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from contextvars import ContextVar
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
+from threading import RLock
 from typing import Any
 
 import sqlalchemy as sa
@@ -48,6 +49,15 @@ class Point:
 
     number: int = 0
     hash: str = GENESIS
+
+
+@dataclass(slots=True)
+class _Look:
+    """The connection that reads share."""
+
+    lock: RLock = field(default_factory=RLock)
+    connection: sa.Connection | None = None
+    over: bool = False
 
 
 class Writer:
@@ -132,11 +142,12 @@ class Store:
     def __init__(self, url: str, now: Callable[[], dt.datetime]) -> None:
         self._now = now
         self._open: ContextVar[Writer | None] = ContextVar("writer", default=None)
+        self._held: ContextVar[_Look | None] = ContextVar("look", default=None)
         self.sqlite = sa.make_url(url).get_backend_name() == "sqlite"
         # A file is opened for each block and closed after it, so that nothing lingers.
         try:
             self.engine = (
-                sa.create_engine(url, poolclass=sa.NullPool)
+                sa.create_engine(url, poolclass=sa.NullPool, connect_args={"check_same_thread": False})
                 if self.sqlite
                 else sa.create_engine(url, pool_pre_ping=True)
             )
@@ -234,6 +245,45 @@ class Store:
                 self._open.reset(mark)
             connection.commit()
 
+    @contextmanager
+    def reading(self) -> Iterator[None]:
+        """All reads inside share one connection, opened by the first; what is written meanwhile is seen."""
+        if self._held.get() is not None:
+            yield
+            return
+        look = _Look()
+        mark = self._held.set(look)
+        try:
+            yield
+        finally:
+            self._held.reset(mark)
+            with look.lock:
+                look.over = True
+                if look.connection is not None:
+                    look.connection.close()
+
+    @contextmanager
+    def looking(self) -> Iterator[sa.Connection]:
+        """A connection to read with: the one of :meth:`reading`, else one of its own."""
+        look = self._held.get()
+        if look is None or look.over:  # an answer that is sent in pieces reads on after its request
+            with self.engine.connect() as connection:
+                yield connection
+            return
+        with look.lock:
+            if look.connection is None:
+                look.connection = self.engine.connect()
+            try:
+                yield look.connection
+            finally:
+                look.connection.rollback()  # nothing is held between two reads
+
+    def newest(self, *kinds: str) -> int:
+        """Number of the newest entry of any of these kinds, 0 where there is none."""
+        query = sa.select(sa.func.max(ENTRY.c.number)).where(ENTRY.c.kind.in_(kinds))
+        with self.looking() as connection:
+            return connection.execute(query).scalar() or 0
+
     def entries(
         self, kind: str | None = None, *, newest_first: bool = False, after: int | None = None
     ) -> Iterator[Recorded]:
@@ -247,7 +297,7 @@ class Store:
                 query = query.where(ENTRY.c.kind == kind)
             if after is not None:
                 query = query.where(ENTRY.c.number < after if newest_first else ENTRY.c.number > after)
-            with self.engine.connect() as connection:
+            with self.looking() as connection:
                 block = connection.execute(query).all()
             yield from (_recorded(row) for row in block)
             if len(block) < READ_BLOCK:
@@ -267,7 +317,7 @@ class Store:
             if kind is not None:
                 query = query.where(ENTRY.c.kind == kind)
             query = query.order_by(ENTRY.c.happened_at, ENTRY.c.number).limit(READ_BLOCK)
-            with self.engine.connect() as connection:
+            with self.looking() as connection:
                 block = connection.execute(query).all()
             yield from (_recorded(row) for row in block)
             if len(block) < READ_BLOCK:
@@ -283,12 +333,12 @@ class Store:
             .where(ENTRY.c.kind == kind, newer.c.number.is_(None))
             .order_by(ENTRY.c.number)
         )
-        with self.engine.connect() as connection:
+        with self.looking() as connection:
             return [_recorded(row) for row in connection.execute(query)]
 
     def entry(self, number: int) -> Recorded | None:
         """The entry of a number, or None."""
-        with self.engine.connect() as connection:
+        with self.looking() as connection:
             row = connection.execute(sa.select(ENTRY).where(ENTRY.c.number == number)).first()
         return _recorded(row) if row else None
 
@@ -313,14 +363,14 @@ class Store:
 
     def replaced_by(self, number: int) -> Recorded | None:
         """The entry that replaced another, or None."""
-        with self.engine.connect() as connection:
+        with self.looking() as connection:
             row = connection.execute(sa.select(ENTRY).where(ENTRY.c.replaces == number)).first()
         return _recorded(row) if row else None
 
     def last(self) -> Point:
         """Number and hash of the newest entry, unchecked."""
         query = sa.select(ENTRY.c.number, ENTRY.c.hash).order_by(ENTRY.c.number.desc()).limit(1)
-        with self.engine.connect() as connection:
+        with self.looking() as connection:
             row = connection.execute(query).first()
         return Point(number=row.number, hash=row.hash) if row else Point()
 
@@ -347,7 +397,7 @@ class Store:
         count, previous = point.number, point.hash
         while most is None or count < point.number + most:
             query = sa.select(ENTRY).where(ENTRY.c.number > count).order_by(ENTRY.c.number).limit(READ_BLOCK)
-            with self.engine.connect() as connection:
+            with self.looking() as connection:
                 block = connection.execute(query).all()
             for row in block:
                 count += 1

@@ -160,9 +160,12 @@ async def _authorise(request: Request) -> None:
 
 async def _guard(request: Request, call_next: Callable[[Request], Awaitable[Response]]) -> Response:
     refused = _refusal(request) or _too_many(request)
-    request.state.who = None if refused else await run_in_threadpool(request.app.state.context.who, request)
-    AUTHOR_NOW.set(request.state.who.name if request.state.who else "")
-    response = refused or await call_next(request)
+    with request.app.state.context.store.reading():
+        request.state.who = (
+            None if refused else await run_in_threadpool(request.app.state.context.who, request)
+        )
+        AUTHOR_NOW.set(request.state.who.name if request.state.who else "")
+        response = refused or await call_next(request)
     for name, value in HEADERS.items():
         response.headers[name] = value
     return response

@@ -47,8 +47,7 @@ class Benches:
     def get(self, date: dt.date) -> work.Bench:
         """The bench of a date."""
         store = self.store
-        marks = [next((e.number for e in store.entries(kind, newest_first=True)), 0) for kind in MARKS]
-        key = (date, *marks)
+        key = (date, store.newest(*MARKS))
         if key not in self._kept:
             held = tuple(stopped(store)) if date >= self.today() else ()
             self._kept[key] = work.bench_for(store, self.kitchen(), date, down=held)

@@ -10,6 +10,7 @@ from dataclasses import replace
 from functools import lru_cache
 from pathlib import Path
 from typing import Any
+from weakref import WeakKeyDictionary
 
 from frywright.catalog import load as catalog
 from frywright.catalog.capacity import check_load
@@ -127,6 +128,11 @@ def _no_limit_changed(old: Kitchen, new: Kitchen) -> None:
             )
 
 
+_BUILT: WeakKeyDictionary[Store, tuple[int, Kitchen]] = WeakKeyDictionary()
+OF_KITCHEN = ("kitchen", "program", "calibration", "program_proof", "prove_again")
+"""Kinds of entry that a kitchen is made of; it is built anew when one of them is added."""
+
+
 def remembered_kitchen(store: Store) -> Kitchen:
     """The kitchen in the store, with programs saved since its file was read.
 
@@ -135,6 +141,14 @@ def remembered_kitchen(store: Store) -> Kitchen:
     InputError
         The store holds no kitchen yet.
     """
+    mark = store.newest(*OF_KITCHEN)
+    built = _BUILT.get(store)
+    if built is None or built[0] != mark:
+        built = _BUILT[store] = (mark, _kitchen_of(store))
+    return built[1]
+
+
+def _kitchen_of(store: Store) -> Kitchen:
     last = store.current("kitchen")
     if not last:
         raise InputError("kitchen", "missing in this store", "loaded first")
