@@ -12,19 +12,22 @@ import pytest
 from frywright.calibrate.analyse import analyse
 from frywright.calibrate.channels import Role
 from frywright.calibrate.core import curve_of, moves_in, scale_note, unbridged
-from frywright.calibrate.fit import (
+from frywright.calibrate.doubts import warnings
+from frywright.calibrate.fit import fit
+from frywright.calibrate.gauge import Pressed
+from frywright.calibrate.parameters import Fitted
+from frywright.calibrate.parts import usual_loss
+from frywright.calibrate.placement import NODES, placement, profile
+from frywright.calibrate.readings import read_log
+from frywright.calibrate.trial import (
     FITTING,
     Headspace,
     Probed,
     Trial,
     engine_question,
-    fit,
     headspace_of,
     tracer,
 )
-from frywright.calibrate.gauge import Pressed
-from frywright.calibrate.placement import NODES, placement, profile
-from frywright.calibrate.readings import read_log
 from frywright.model.errors import InputError
 from frywright.physics.inputs import FINE, Lid
 from frywright.physics.plan import make_plan, piece_class, question
@@ -148,12 +151,10 @@ def test_a_weight_finds_the_area_factor():
     kinds = tuple(
         k if k.heavy else replace(k, cut=replace(k.cut, area_factor_n=1.3)) for k in trial.plan.kinds
     )
-    from frywright.calibrate.fit import _usual
-
     plan = replace(trial.plan, kinds=kinds)
     weighed = replace(trial, probes=(), loss=(0.0, 0.005), pressed=None)
     raw = run(engine_question(plan, weighed, [], headspace_of(trial)), FITTING)
-    loss = _usual(raw, plan)[0]
+    loss = usual_loss(raw, plan)
     found = fit([replace(weighed, loss=(loss, 0.005))], ("area_factor_n",))
     assert found["area_factor_n"].value == pytest.approx(1.3, rel=0.02)
     assert found["area_factor_n"].low < 1.3 < found["area_factor_n"].high
@@ -167,13 +168,11 @@ def test_weights_find_the_share_of_water_let_go():
         replace(k, cut=replace(k.cut, drip_frac=0.24, **geometry)) if k.cut.key == CUT else k
         for k in trial.plan.kinds
     )
-    from frywright.calibrate.fit import _usual
-
     plan = replace(trial.plan, kinds=kinds)
     truth = replace(trial, loss=(0.0, 0.005))
     raw = run(engine_question(plan, truth, [], headspace_of(trial)), FITTING)
-    loss = _usual(raw, plan, {CUT})[0]
-    assert abs(loss - _usual(raw, plan)[0]) > 0.01
+    loss = usual_loss(raw, plan, {CUT})
+    assert abs(loss - usual_loss(raw, plan)) > 0.01
     found = fit([replace(trial, probes=(), loss=(loss, 0.005))], ("drip_frac",))
     assert "no_weight" in {n.kind for n in fit([trial], ("drip_frac",)).refused}
     both = fit([replace(trial, loss=(loss, 0.005))], (*GEOMETRY, "drip_frac"), sensor_sd_k=SENSOR_SD_K)
@@ -187,14 +186,10 @@ def test_a_shape_at_its_bound_with_a_misfit_warns():
     """Shape at 0 with 0.9 K left over warns of another program; with 0.5 K, or away from the bound, it does
     not.
     """
-    from frywright.calibrate.fit import Fitted, _Problem
-
-    problem = _Problem([trial_of(1)[0]], GEOMETRY, SENSOR_SD_K)
-    x = np.zeros(2 + problem.nuisances)
 
     def kinds(shape, rms):
         told = Fitted(name="shape_n", value=shape, sd=0.01, low=0.0, high=0.1, before=0.5)
-        return {n.kind for n in problem._warnings([told], (), x, rms)}
+        return {n.kind for n in warnings([told], (), np.zeros(2), rms)}
 
     assert {"shape_at_bound", "at_bound"} <= kinds(0.0, 0.9)
     assert "shape_at_bound" not in kinds(0.0, 0.5)

@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from frywright.calibrate.fit import FITTING, Trial, engine_question, headspace_of, tracer
+from frywright.calibrate.trial import FITTING, Trial, engine_question, headspace_of, tracer
 from frywright.model.findings import Note
 from frywright.physics.inputs import PieceClass, quadratic
 from frywright.physics.solve import RawHistory, run

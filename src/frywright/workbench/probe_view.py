@@ -10,8 +10,9 @@ import numpy as np
 from frywright.calibrate.analyse import Analysis, LoadFound
 from frywright.calibrate.channels import Role
 from frywright.calibrate.cycles import advise, offset_note
-from frywright.calibrate.fit import Fit, Fitted
+from frywright.calibrate.fit import Fit
 from frywright.calibrate.kettle import Kettle
+from frywright.calibrate.parameters import Fitted
 from frywright.calibrate.readings import Log
 from frywright.model.findings import Note, say
 from frywright.model.units import SHOWN, UNITS, show, suffix_of

@@ -13,10 +13,11 @@ import numpy as np
 from frywright.calibrate.analyse import Analysis, LoadFound, analyse
 from frywright.calibrate.channels import Role
 from frywright.calibrate.core import ProbeCurve, unbridged
-from frywright.calibrate.fit import Fit, Probed, Trial, fit
+from frywright.calibrate.fit import Fit, fit
 from frywright.calibrate.kettle import Kettle, kettle_of
 from frywright.calibrate.placement import Placement, placement
 from frywright.calibrate.readings import Log, read_log
+from frywright.calibrate.trial import Probed, Trial
 from frywright.catalog import load as catalog
 from frywright.ledger.attachments import Attachments
 from frywright.ledger.store import Store
