@@ -91,6 +91,31 @@ def test_size_and_interval_of_three_hundred_logs():
     assert 0.93 <= inside.mean() <= 0.97
 
 
+def test_a_lid_opened_with_pressure_left_is_not_read_as_size():
+    """Meat keeps up the last 1.0 kPa for a minute after a gauge reads zero: the core that falls when the lid
+    opens is left out, and the interval holds the truth.
+    """
+    trial, truth = trial_of(237)
+    vent, rest = headspace_of(trial).let_go()
+    assert vent == trial.pressed.vent_s
+    assert rest > trial.pressed.zero_s + 45.0
+    time, gauge = trial.gauge
+    assert gauge[(time > rest - 10.0) & (time < rest - 3.0)].min() > 900.0
+    assert abs(gauge[(time > rest + 3.0) & (time < trial.lift_s)]).max() < 100.0
+    size = fit([trial], GEOMETRY, sensor_sd_k=SENSOR_SD_K)["half_thickness_m"]
+    assert size.low <= truth.half_thickness_m[1] <= size.high
+    none = Headspace(None, None)
+    assert none.let_go() is None
+
+
+def test_a_lift_found_late_is_not_read_as_size():
+    """The lift five seconds later moves the size by less than a tenth of its standard deviation."""
+    trial, _ = trial_of(6)
+    late = replace(trial, lift_s=trial.lift_s + 5.0)
+    first, second = (fit([t], GEOMETRY, sensor_sd_k=SENSOR_SD_K)["half_thickness_m"] for t in (trial, late))
+    assert abs(second.value - first.value) < 0.1 * first.sd
+
+
 def test_one_fit_in_detail():
     """A pressure log: size and shape near the truth, few engine runs, residuals at the noise."""
     trial, truth = trial_of(3)

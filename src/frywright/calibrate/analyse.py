@@ -75,49 +75,15 @@ def analyse(
     """
     given = dict(corrections or {})
     oils = log.of(Role.OIL)
-    notes: list[Note] = []
     if not oils:
-        notes.append(
-            Note(
-                kind="no_oil", text="No channel reads like frying oil; drops and thermostat cannot be found."
-            )
-        )
-        found, more = _from_cores(log, given, atmosphere_pa)
-        return Analysis(
-            log=log,
-            oil=None,
-            oil_channel="",
-            heat=None,
-            idle=(),
-            control=None,
-            display_mean_c=None,
-            offset_k=None,
-            loads=found,
-            out_of_oil=(),
-            notes=(*notes, *more),
-        )
+        return _without_oil(log, given, atmosphere_pa)
     channel = oils[0]
     oil = oil_of(log.time_s, corrected(channel.values, given.get(channel.name, ())), GAP_S)
     lifted = out_of_oil(oil)
-    for a, b in lifted:
-        notes.append(
-            Note(
-                kind="out_of_oil",
-                text="{channel} was out of the oil from {from_s} for {length_s}; that stretch is not used.",
-                values={"channel": channel.name, "from_s": a, "length_s": b - a},
-            )
-        )
     oil = _without(oil, lifted)
     seen = loads_in(oil)
-    if seen is None:
-        notes.append(
-            Note(
-                kind="no_kinks",
-                text="The heater leaves no clear cut-ins and cut-outs in {channel}: loads are not searched.",
-                values={"channel": channel.name},
-            )
-        )
     loads = seen.loads if seen else ()
+    notes = _oil_notes(channel.name, lifted, seen is not None)
     idle = _idle(oil, seen.heat if seen else None, loads)
     held = control(oil, seen.heat, idle) if seen else None
     shown = log.of(Role.DISPLAY)
@@ -130,15 +96,7 @@ def analyse(
         found, more = _from_cores(log, given, atmosphere_pa)
         notes += more
     for load in found if loads else ():
-        notes += _curve_notes(load, atmosphere_pa)
-        if load.load.overlapping:
-            notes.append(
-                Note(
-                    kind="overlap",
-                    text="The load dropped at {drop_s} overlaps another: its times are less sure.",
-                    values={"drop_s": load.load.drop_s},
-                )
-            )
+        notes += _load_notes(load, atmosphere_pa)
     notes += _shifts(log, oils)
     return Analysis(
         log=log,
@@ -153,6 +111,46 @@ def analyse(
         out_of_oil=tuple(lifted),
         notes=tuple(notes),
     )
+
+
+def _without_oil(log: Log, given: Mapping[str, Points], atmosphere_pa: float) -> Analysis:
+    """A log without a channel in the oil: core curves by themselves."""
+    text = "No channel reads like frying oil; drops and thermostat cannot be found."
+    found, more = _from_cores(log, given, atmosphere_pa)
+    return Analysis(
+        log=log,
+        oil=None,
+        oil_channel="",
+        heat=None,
+        idle=(),
+        control=None,
+        display_mean_c=None,
+        offset_k=None,
+        loads=found,
+        out_of_oil=(),
+        notes=(Note(kind="no_oil", text=text), *more),
+    )
+
+
+def _oil_notes(channel: str, lifted: Sequence[tuple[float, float]], kinks: bool) -> list[Note]:
+    """Stretches out of the oil, and a heater that leaves no trace in it."""
+    text = "{channel} was out of the oil from {from_s} for {length_s}; that stretch is not used."
+    notes = [
+        Note(kind="out_of_oil", text=text, values={"channel": channel, "from_s": a, "length_s": b - a})
+        for a, b in lifted
+    ]
+    if not kinks:
+        text = "The heater leaves no clear cut-ins and cut-outs in {channel}: loads are not searched."
+        notes.append(Note(kind="no_kinks", text=text, values={"channel": channel}))
+    return notes
+
+
+def _load_notes(load: LoadFound, atmosphere_pa: float) -> list[Note]:
+    notes = _curve_notes(load, atmosphere_pa)
+    if load.load.overlapping:
+        text = "The load dropped at {drop_s} overlaps another: its times are less sure."
+        notes.append(Note(kind="overlap", text=text, values={"drop_s": load.load.drop_s}))
+    return notes
 
 
 def _curve_notes(load: LoadFound, atmosphere_pa: float) -> list[Note]:

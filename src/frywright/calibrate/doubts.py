@@ -21,15 +21,13 @@ MOST_SENSOR_N = 3.0
 RAW_KG_M3, LEAST_OF_BALL, MOST_OF_BALL = 1050.0, 0.2, 1.0
 """Raw meat's density (Choi-Okos, engine), and the half thickness of a piece over the radius of a ball of its
 volume: flat pieces of the catalog have 0.37 to 0.52, a ball 1."""
-SAID = {
-    "mixed": "Probes of more than one cut cannot be fitted together; calibrate one cut at a time.",
-    "no_probe": "The shape of a piece needs the core curve of a probed piece; there is none.",
-    "no_oil": "A fit needs the oil curve of the load; there is none.",
-    "no_gauge": "The lid needs a gauge curve with a time under pressure; there is none.",
-    "apart": "Calibrate the lid by itself, then the pieces.",
-    "no_weight": "The area factor needs weights before and after.",
-    "no_weight_drip": "The share of water let go needs weights before and after.",
-}
+MIXED = "Probes of more than one cut cannot be fitted together; calibrate one cut at a time."
+NO_PROBE = "The shape of a piece needs the core curve of a probed piece; there is none."
+NO_OIL = "A fit needs the oil curve of the load; there is none."
+NO_GAUGE = "The lid needs a gauge curve with a time under pressure; there is none."
+APART = "Calibrate the lid by itself, then the pieces."
+NO_WEIGHT = "The area factor needs weights before and after."
+NO_WEIGHT_DRIP = "The share of water let go needs weights before and after."
 
 
 def refusals(trials: Sequence[Trial], free: Sequence[str]) -> list[Note]:
@@ -39,22 +37,22 @@ def refusals(trials: Sequence[Trial], free: Sequence[str]) -> list[Note]:
     cuts = {probed.cut for _, probed in probes}
     notes = []
     if len(cuts) > 1 and any(PARAMETERS[name].place == "cut" for name in free):
-        notes.append(Note(kind="mixed", text=SAID["mixed"]))
+        notes.append(Note(kind="mixed", text=MIXED))
     if {"half_thickness_m", "shape_n"} & set(free) and not probes:
-        notes.append(Note(kind="no_probe", text=SAID["no_probe"]))
+        notes.append(Note(kind="no_probe", text=NO_PROBE))
     for trial, probed in probes:
         notes += _holes(trial, probed)
     if any(trial.oil is None for trial in trials):
-        notes.append(Note(kind="no_oil", text=SAID["no_oil"]))
+        notes.append(Note(kind="no_oil", text=NO_OIL))
     if lid and any(trial.gauge is None or trial.pressed is None for trial in trials):
-        notes.append(Note(kind="no_gauge", text=SAID["no_gauge"]))
+        notes.append(Note(kind="no_gauge", text=NO_GAUGE))
     if lid and not set(free) <= set(LID):
-        notes.append(Note(kind="apart", text=SAID["apart"]))
+        notes.append(Note(kind="apart", text=APART))
     weighed = any(trial.loss is not None for trial in trials)
     if "area_factor_n" in free and not weighed:
-        notes.append(Note(kind="no_weight", text=SAID["no_weight"]))
+        notes.append(Note(kind="no_weight", text=NO_WEIGHT))
     if "drip_frac" in free and not weighed:
-        notes.append(Note(kind="no_weight", text=SAID["no_weight_drip"]))
+        notes.append(Note(kind="no_weight", text=NO_WEIGHT_DRIP))
     return notes
 
 

@@ -8,8 +8,8 @@ from __future__ import annotations
 
 import datetime as dt
 import re
-from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field, replace
 from typing import BinaryIO
 
 import numpy as np
@@ -17,6 +17,7 @@ from numpy.typing import NDArray
 
 from frywright.calibrate import timeline
 from frywright.calibrate.channels import Channel, Role, guess_role, guess_unit, inside_values, unit_in
+from frywright.calibrate.columns import Clock, clock_of, is_index, number_of, numbers_of, title_of
 from frywright.model.errors import DataError, InputError
 from frywright.model.findings import Note, Problem
 from frywright.model.units import UNITS
@@ -25,12 +26,6 @@ from frywright.tables import moments, table
 Array = NDArray[np.float64]
 BLOCK_ROWS = 20_000
 EXAMPLES = 20
-LEADING = re.compile(
-    r"^\s*([-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][-+]?\d+)?)\s*(?:°|º|deg)?\s*(?:[CcFf]|psi|kPa|bar)?\s*$"
-)
-TIME_WORDS = re.compile(r"time|sec|elapsed|min|hora|tiempo|segund|date|fecha|\bs\b|\bt\b|hour", re.I)
-CLOCK_WORDS = re.compile(r"mm:ss|elapsed|dura|transcurr", re.I)
-INDEX_WORDS = re.compile(r"^(no\.?|nr\.?|#|n|id|index|record|scan|sample|row|item|núm.*)$", re.I)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -95,16 +90,6 @@ class _Dropping:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class _Clock:
-    """Where the time stands: columns, how to read it, seconds for each unit."""
-
-    columns: tuple[int, ...]
-    kind: str  # moment, number, none
-    unit_s: float = 1.0
-    short: bool = False  # two groups are minutes and seconds
-
-
 def read_log(
     stream: BinaryIO,
     name: str,
@@ -135,9 +120,9 @@ def read_log(
     cut = max(head.rfind(b"\n"), head.rfind(b"\r")) + 1 if len(head) == table.HEAD_BYTES else 0
     shape = table.shape_of(head[:cut] if cut > 0 else head, name)
     sample = _sample(head, shape)
-    clock = _clock(sample, shape, told)
+    clock = clock_of(sample, shape, told)
     columns = [
-        i for i in range(shape.width_count) if i not in clock.columns and not _is_index(i, sample, shape)
+        i for i in range(shape.width_count) if i not in clock.columns and not is_index(i, sample, shape)
     ]
     reader = _Reader(shape, clock, columns, told)
     reader.read(stream, progress, size_bytes)
@@ -161,129 +146,10 @@ def _sample(head: bytes, shape: table.Shape) -> list[list[str]]:
     return [row for row in rows if len(row) == shape.width_count] or rows
 
 
-def _column(rows: Sequence[Sequence[str]], i: int) -> list[str]:
-    return [row[i].strip() if i < len(row) else "" for row in rows]
-
-
-def _clock(rows: list[list[str]], shape: table.Shape, told: Mapping[str, str]) -> _Clock:
-    both: list[int] = []
-    dates: list[int] = []
-    clocks: list[int] = []
-    for i in range(shape.width_count):
-        found = [moments.read_moment(cell) for cell in _column(rows, i) if cell]
-        known = [m for m in found if m is not None]
-        if not found or len(known) < 0.6 * len(found):
-            continue
-        dated = sum(m.date is not None for m in known)
-        timed = sum(m.second_s is not None for m in known)
-        if dated > 0.5 * len(known) and timed > 0.5 * len(known):
-            both.append(i)
-        else:
-            (dates if dated > timed else clocks).append(i)
-    if both:
-        return _Clock((both[0],), "moment")
-    if clocks:
-        columns = (dates[0], clocks[0]) if dates else (clocks[0],)
-        return _Clock(
-            columns,
-            "moment",
-            short=not dates and _is_short(_column(rows, clocks[0]), _title(shape, clocks[0])),
-        )
-    for i in range(shape.width_count):
-        if not _is_index(i, rows, shape) and (
-            found_unit := _number_clock(_column(rows, i), _title(shape, i), i == 0)
-        ):
-            return _Clock((i,), "number", found_unit)
-    if "interval" in told:
-        try:
-            interval = float(told["interval"].replace(",", "."))
-        except ValueError:
-            interval = 0.0
-        if not 0.01 <= interval <= 3600:
-            raise InputError("interval", told["interval"], "seconds between two lines, 0.01 to 3600")
-        return _Clock((), "none", interval)
-    return _Clock((), "none", 1.0)
-
-
-def _title(shape: table.Shape, i: int) -> str:
-    name = shape.header[i] if i < len(shape.header) else ""
-    unit = shape.units[i] if i < len(shape.units) else ""
-    return f"{name} {unit}".strip()
-
-
-def _is_short(cells: list[str], title: str) -> bool:
-    """Whether ``a:bb`` means minutes and seconds: said so, or more than a day of hours."""
-    parts = [cell.split(":") for cell in cells if cell]
-    if any(len(p) != 2 or not p[0].strip().isdigit() for p in parts):
-        return False
-    return bool(CLOCK_WORDS.search(title)) or any(int(p[0]) > 23 for p in parts)
-
-
-def _number_clock(cells: list[str], title: str, first: bool) -> float:
-    """Seconds for each unit of a numeric time column, or 0 when it is none."""
-    values = [_number(cell) for cell in cells if table.is_number(cell)]
-    known = np.array([v for v in values if v is not None])
-    if len(known) < max(2, 0.8 * len(cells)) or not (TIME_WORDS.search(title) or (first and not title)):
-        return 0.0
-    rising = np.diff(known)
-    if np.mean(rising >= 0) < 0.8 or known[-1] <= known[0]:
-        return 0.0
-    if 1e12 <= known[0] < 2.5e12:
-        return 1e-3
-    if 30_000 < known[0] < 80_000 and float(np.median(rising)) < 0.05:
-        return timeline.DAY_S
-    words = title.lower()
-    if re.search(r"\bms\b|milli", words):
-        return 1e-3
-    if re.search(r"\bmin", words):
-        return 60.0
-    return 3600.0 if re.search(r"\bh\b|\bhours?\b|\bhoras?\b", words) else 1.0
-
-
-def _is_index(i: int, rows: list[list[str]], shape: table.Shape) -> bool:
-    """A column that only counts the lines."""
-    cells = _column(rows, i)
-    if not cells or not all(cell.isdigit() for cell in cells):
-        return False
-    steps = np.diff([int(cell) for cell in cells])
-    counts = len(steps) > 2 and bool(np.all(steps == 1))
-    title = shape.header[i] if i < len(shape.header) else ""
-    return bool(INDEX_WORDS.match(title)) if title else counts and i == 0 and shape.width_count > 2
-
-
-def _number(cell: str) -> float | None:
-    found = LEADING.match(cell)
-    return float(found[1].replace(",", ".")) if found else None
-
-
-def _numbers(cells: Sequence[str]) -> tuple[Array, NDArray[np.int64], int]:
-    """Values of a column's cells, places of cells that are neither a number nor an open mark, and open
-    marks.
-    """
-    try:
-        joined = "\n".join(cells)
-        if "_" in joined or joined.count("\n") != len(cells) - 1:
-            raise ValueError
-        values = np.array([float(cell) for cell in joined.replace(",", ".").split("\n")])
-        lost = ~np.isfinite(values)
-        return np.where(lost, np.nan, values), np.empty(0, dtype=np.int64), int(lost.sum())
-    except ValueError:
-        values, bad, opened = np.full(len(cells), np.nan), [], 0
-        for i, cell in enumerate(cells):
-            number = _number(cell)
-            if number is not None and np.isfinite(number):
-                values[i] = number
-            elif table.is_open_mark(cell):
-                opened += 1
-            else:
-                bad.append(i)
-        return values, np.array(bad, dtype=np.int64), opened
-
-
 class _Reader:
     """Gathers blocks of rows into arrays and makes the log of them."""
 
-    def __init__(self, shape: table.Shape, clock: _Clock, columns: list[int], told: dict[str, str]) -> None:
+    def __init__(self, shape: table.Shape, clock: Clock, columns: list[int], told: dict[str, str]) -> None:
         self.shape, self.clock, self.columns, self.told = shape, clock, columns, told
         self.lines, self.dropping = table.Lines(), _Dropping()
         self.seconds: list[Array] = []
@@ -344,7 +210,7 @@ class _Reader:
         if any(i >= len(row.cells) for i in clock.columns):
             return None
         if clock.kind == "number":
-            number = _number(row.cells[clock.columns[0]])
+            number = number_of(row.cells[clock.columns[0]])
             return None if number is None else (clock.unit_s * number, -1)
         cells = [row.cells[i].strip() for i in clock.columns]
         moment = moments.read_moment(" ".join(cells))
@@ -363,7 +229,7 @@ class _Reader:
         columns = list(zip(*(row.cells for row in rows), strict=True))
         block = np.full((len(rows), len(self.columns)), np.nan)
         for j, i in enumerate(self.columns):
-            block[:, j], bad, opened = _numbers(columns[i])
+            block[:, j], bad, opened = numbers_of(columns[i])
             self.opened[j] += opened
             self.unread[j] += len(bad)
         if self.clock.kind != "none":
@@ -401,7 +267,7 @@ class _Reader:
         ):
             for row in lost:
                 self.dropping.add(reason, int(place[row]), "")
-        _tell_timeline(line, place, notes)
+        notes += timeline.told(line, place)
         if self.short_count:
             notes.append(
                 Note(
@@ -410,24 +276,12 @@ class _Reader:
                     values={"count": self.short_count},
                 )
             )
-        kept = tuple(
-            Channel(
-                name=c.name,
-                role=c.role,
-                unit=c.unit,
-                reason=c.reason,
-                values=c.values[line.keep],
-                open_count=c.open_count,
-                impossible_count=c.impossible_count,
-            )
-            for c in channels
-        )
         return Log(
             name=name,
             start_at=self._start(line.time_s),
             time_s=line.time_s - line.time_s[0],
             step_s=line.step_s,
-            channels=kept,
+            channels=tuple(replace(c, values=c.values[line.keep]) for c in channels),
             shape=self.shape,
             questions=tuple(questions),
             notes=tuple(notes),
@@ -510,7 +364,7 @@ class _Reader:
         preamble = " ".join(self.shape.preamble[: -1 if self.shape.header else None])
         names: set[str] = set()
         for j, i in enumerate(self.columns):
-            title = _title(self.shape, i) or f"column {i + 1}"
+            title = title_of(self.shape, i) or f"column {i + 1}"
             name = next(n for n in (title, *(f"{title} ({k})" for k in range(2, 99))) if n not in names)
             names.add(name)
             if not np.isfinite(raw[:, j]).any():
@@ -592,48 +446,3 @@ def _likelier(raw: Array) -> str:
     """A guess where both units are possible: a piece starts between freezing and room temperature."""
     first = raw[np.isfinite(raw)][:30]
     return "f" if len(first) and float(np.median(first)) > 28.0 else "c"
-
-
-def _tell_timeline(line: timeline.Timeline, place: NDArray[np.int64], notes: list[Note]) -> None:
-    words = {
-        "daylight_saving": (
-            "The clock changed by {size_s} after line {line}: daylight saving. Times go on without the"
-            " change."
-        ),
-        "midnight": "Midnight after line {line}; times go on.",
-        "clock_set": (
-            "The clock was set back by {size_s} after line {line}; times after it are counted on from there."
-        ),
-    }
-    for jump in line.jumps:
-        notes.append(
-            Note(
-                kind=jump.kind,
-                text=words[jump.kind],
-                values={"size_s": abs(jump.size_s), "line": int(place[jump.row])},
-            )
-        )
-    if line.moved_count:
-        notes.append(
-            Note(
-                kind="order",
-                text="Lines out of order were put in order at {count} places.",
-                values={"count": line.moved_count},
-            )
-        )
-    if line.spread_count:
-        notes.append(
-            Note(
-                kind="coarse_clock",
-                text="The clock shows whole minutes; the {count} lines are set evenly inside their minutes.",
-                values={"count": line.spread_count},
-            )
-        )
-    for a, b in line.gaps[:EXAMPLES]:
-        notes.append(
-            Note(
-                kind="gap",
-                text="No lines for {gap_s}, from {from_s} after the start.",
-                values={"gap_s": b - a, "from_s": a - float(line.time_s[0])},
-            )
-        )

@@ -114,17 +114,7 @@ def prove_sample(readings_c: Sequence[float], aim: SampleAim, *, thermometer_che
     InputError
         Fewer than 2 readings, or one that no thermometer in a piece can show.
     """
-    if len(readings_c) < 2:
-        raise InputError("readings", len(readings_c), "2 or more")
-    for value in readings_c:
-        if not -5.0 <= value <= 130.0:
-            raise InputError(
-                "reading",
-                value,
-                "{low_c} to {high_c} for the core of a piece",
-                unit="c",
-                values={"low_c": -5.0, "high_c": 130.0},
-            )
+    _check(readings_c)
     read = np.asarray(readings_c, dtype=float) - aim.guard_k
     mean, sd, count = float(read.mean()), float(read.std(ddof=1)), len(read)
     factor = tolerance_factor(count, aim.coverage_frac, aim.confidence_frac)
@@ -140,43 +130,7 @@ def prove_sample(readings_c: Sequence[float], aim: SampleAim, *, thermometer_che
         "below": float(below),
         "needed": float(needed or 0),
     }
-    if not thermometer_checked:
-        outcome, text = (
-            SampleOutcome.NO_EVIDENCE,
-            "No evidence: the thermometer had no valid check when these were read.",
-        )
-    elif below:
-        outcome, text = (
-            SampleOutcome.FAILS,
-            (
-                "Fails: {below} of {count} pieces read below {limit_c}, whatever the bound says. Cook on,"
-                " probe again, find the cause."
-            ),
-        )
-    elif bound >= aim.limit_c:
-        outcome, text = (
-            SampleOutcome.PASSES,
-            (
-                "Meets {limit_c}: with {confidence_frac} confidence at least {coverage_frac} of the pieces"
-                " are above {bound_c}, on {count} readings."
-            ),
-        )
-    elif needed:
-        outcome, text = (
-            SampleOutcome.FAILS,
-            (
-                "Not shown: every piece read above {limit_c}, but the bound is {bound_c}. With this mean and"
-                " spread {needed} readings would do."
-            ),
-        )
-    else:
-        outcome, text = (
-            SampleOutcome.FAILS,
-            (
-                "Not shown: the bound is {bound_c}, and with this mean and spread no number of readings would"
-                " reach {limit_c}. Cook longer or make the pieces more alike."
-            ),
-        )
+    outcome, text = _judged(thermometer_checked, below > 0, bound >= aim.limit_c, needed is not None)
     return SampleProof(
         outcome=outcome,
         sentence=Note(kind=str(outcome), text=text, values=values),
@@ -192,6 +146,51 @@ def prove_sample(readings_c: Sequence[float], aim: SampleAim, *, thermometer_che
         zero_failure_frac=zero_failure_coverage(count, aim.confidence_frac) if not below else 0.0,
         notes=tuple(_doubts(list(readings_c))),
     )
+
+
+def _check(readings_c: Sequence[float]) -> None:
+    if len(readings_c) < 2:
+        raise InputError("readings", len(readings_c), "2 or more")
+    for value in readings_c:
+        if not -5.0 <= value <= 130.0:
+            raise InputError(
+                "reading",
+                value,
+                "{low_c} to {high_c} for the core of a piece",
+                unit="c",
+                values={"low_c": -5.0, "high_c": 130.0},
+            )
+
+
+def _judged(
+    checked: bool, any_below: bool, bound_holds: bool, more_would_do: bool
+) -> tuple[SampleOutcome, str]:
+    """Outcome and its template; the first reason that speaks decides."""
+    if not checked:
+        text = "No evidence: the thermometer had no valid check when these were read."
+        return SampleOutcome.NO_EVIDENCE, text
+    if any_below:
+        text = (
+            "Fails: {below} of {count} pieces read below {limit_c}, whatever the bound says. Cook on, probe"
+            " again, find the cause."
+        )
+    elif bound_holds:
+        text = (
+            "Meets {limit_c}: with {confidence_frac} confidence at least {coverage_frac} of the pieces are"
+            " above {bound_c}, on {count} readings."
+        )
+    elif more_would_do:
+        text = (
+            "Not shown: every piece read above {limit_c}, but the bound is {bound_c}. With this mean and"
+            " spread {needed} readings would do."
+        )
+    else:
+        text = (
+            "Not shown: the bound is {bound_c}, and with this mean and spread no number of readings would"
+            " reach {limit_c}. Cook longer or make the pieces more alike."
+        )
+    passes = bound_holds and not any_below
+    return SampleOutcome.PASSES if passes else SampleOutcome.FAILS, text
 
 
 def _doubts(readings: list[float]) -> list[Note]:

@@ -7,12 +7,15 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from frywright.model.findings import Note
+
 Array = NDArray[np.float64]
 Places = NDArray[np.int64]
 HOUR_S, DAY_S = 3600.0, 86400.0
 GAP_S = 15.0
 """Gaps longer than this are never bridged: the longest hold of an instant cook limit in force."""
 NIGHT_H = (0.0, 4.5)
+MOST_GAPS_TOLD = 20
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -149,3 +152,51 @@ def _out_of_order(time: Array, values: Array, i: int, step: float) -> bool:
         (values[near] == values[block]) | (np.isnan(values[near]) & np.isnan(values[block])), axis=1
     )
     return bool(np.mean(alike[taken]) > 0.8)
+
+
+def told(line: Timeline, place: NDArray[np.int64]) -> list[Note]:
+    """What was mended, by the lines of the file."""
+    notes: list[Note] = []
+    words = {
+        "daylight_saving": (
+            "The clock changed by {size_s} after line {line}: daylight saving. Times go on without the"
+            " change."
+        ),
+        "midnight": "Midnight after line {line}; times go on.",
+        "clock_set": (
+            "The clock was set back by {size_s} after line {line}; times after it are counted on from there."
+        ),
+    }
+    for jump in line.jumps:
+        notes.append(
+            Note(
+                kind=jump.kind,
+                text=words[jump.kind],
+                values={"size_s": abs(jump.size_s), "line": int(place[jump.row])},
+            )
+        )
+    if line.moved_count:
+        notes.append(
+            Note(
+                kind="order",
+                text="Lines out of order were put in order at {count} places.",
+                values={"count": line.moved_count},
+            )
+        )
+    if line.spread_count:
+        notes.append(
+            Note(
+                kind="coarse_clock",
+                text="The clock shows whole minutes; the {count} lines are set evenly inside their minutes.",
+                values={"count": line.spread_count},
+            )
+        )
+    for a, b in line.gaps[:MOST_GAPS_TOLD]:
+        notes.append(
+            Note(
+                kind="gap",
+                text="No lines for {gap_s}, from {from_s} after the start.",
+                values={"gap_s": b - a, "from_s": a - float(line.time_s[0])},
+            )
+        )
+    return notes
