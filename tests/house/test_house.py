@@ -336,3 +336,18 @@ def test_every_locked_package_is_pinned_and_hashed(name):
         assert re.fullmatch(r"[A-Za-z0-9._\[\],-]+==[A-Za-z0-9.+!-]+", head), head
         assert "--hash=sha256:" in block, head
     assert not re.search(r"https?://|file:|/home|/opt|@ ", text)
+
+
+READS_PAYLOADS = {"workbench/pack.py", "web/pages/records.py"}
+"""What still takes an entry's payload apart: may only shrink. An entry shown or sent whole is not meant."""
+
+
+def test_a_payload_is_taken_apart_only_in_the_facts_of_the_ledger():
+    """A fact is what everything above the ledger reads and writes; templates too."""
+    apart = re.compile(r"\bpayload(\)?\[|\.)")
+    found = {
+        str(path.relative_to(ROOT))
+        for path in (*FILES, *ROOT.rglob("*.html"))
+        if "ledger/facts" not in path.as_posix() and apart.search(path.read_text("utf-8"))
+    }
+    assert found == READS_PAYLOADS

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from frywright.ledger.facts.cook import SimulationKept
 from frywright.ledger.store import Store
 from frywright.model.errors import DataError, InputError
 from frywright.model.program import Stage
@@ -57,12 +58,12 @@ def test_a_kept_simulation_holds_its_question_and_editions(store):
     recorded = book.keep_simulation(
         store, kitchen, ask(kitchen, CookRequest(program=kitchen.program("bone-in cedar")))
     )
-    payload, versions = recorded.entry.payload, recorded.entry.versions
-    assert len(payload["time_s"]) == len(payload["oil_c"])
-    assert payload["stages"][0]["duration_s"] == 930.0
-    assert {v["outcome"] for v in payload["verdicts"]} == {"unknown"}
+    fact, versions = recorded.fact, recorded.versions
+    assert len(fact.time_s) == len(fact.oil_c)
+    assert fact.stages[0].duration_s == 930.0
+    assert {v.outcome for v in fact.verdicts} == {"unknown"}
     assert versions["us_food_code"] == "us_food_code_2022"
-    assert [e.number for e in store.entries("simulation")] == [recorded.number]
+    assert store.fact(recorded.number, SimulationKept) == recorded
     assert store.verify()[0] == 2
 
 
@@ -89,5 +90,5 @@ def test_a_kitchen_of_ones_own_changes_its_limits_only_with_a_reason(store):
         "a cheaper thermometer",
     )
     kept = book.remember_kitchen(store, other, "own.toml", "moved across the sea")
-    assert kept.entry.payload["reason"] == "moved across the sea"
+    assert kept.fact.reason == "moved across the sea"
     assert book.remembered_kitchen(store).site.jurisdiction == "uk"

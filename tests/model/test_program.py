@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import pytest
 
+from frywright.ledger.facts.cook import ProgramSaved
 from frywright.model.errors import InputError
 from frywright.model.program import LidState, Program, Stage
-from frywright.workbench.book import program_from, program_payload
 
 
 def program(*stages: Stage, **changes) -> Program:
@@ -57,4 +57,4 @@ def test_payload_round_trip():
         version=4,
         hold_life_s=100.0,
     )
-    assert program_from(program_payload(p)) == p
+    assert ProgramSaved.read(ProgramSaved.of(p).payload()).program == p

@@ -11,6 +11,7 @@ from fastapi.testclient import TestClient
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from frywright.ledger.facts.cook import ReadBackTaken, SlotChosen
 from frywright.ledger.store import Store
 from frywright.web.app import LARGEST_BODY_BYTES, make_app
 from frywright.workbench import book
@@ -484,9 +485,9 @@ def test_a_read_back_is_told_in_spanish_whole(client, store):
     assert "Teclee otra vez el tiempo de la etapa 2: 12:30." in page
     assert "pieza más fría" in page
     assert "Key the" not in page
-    kept = next(iter(store.entries("readback"))).entry.payload
-    assert (kept["read_by"], kept["checked_by"], kept["matches"]) == ("Kim", "Ana", False)
-    assert kept["mismatches"][0]["slip"] == "one digit"
+    kept = next(store.facts(ReadBackTaken)).fact
+    assert (kept.read_by, kept.checked_by, kept.matches) == ("Kim", "Ana", False)
+    assert kept.mismatches[0].slip == "one digit"
 
 
 def test_a_slot_is_chosen_with_the_card_and_remembered(client, store):
@@ -500,7 +501,7 @@ def test_a_slot_is_chosen_with_the_card_and_remembered(client, store):
         card = client.post("/cook/card", data={"program": "bone-in alder", "slot": "7"})
         assert card.content.startswith(b"%PDF")
         assert "slot=7" in str(card.url)
-    assert [e.entry.payload["slot"] for e in store.entries("slot")] == [7]
+    assert [e.fact.slot for e in store.facts(SlotChosen)] == [7]
     assert '<option value="7" selected>' in client.get("/cook/card?program=bone-in+alder").text
     assert 'name="slot" value="7"' in client.get("/cook/readback?program=bone-in+alder").text
     assert client.post("/cook/card", data={"program": "bone-in alder", "slot": "11"}).status_code == 422

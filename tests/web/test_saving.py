@@ -12,6 +12,7 @@ import pytest
 from fastapi.testclient import TestClient
 
 from frywright.design.search import Effort
+from frywright.ledger.facts.cook import ProgramProved
 from frywright.ledger.store import Store
 from frywright.web.app import make_app
 from frywright.web.pages import desk
@@ -217,8 +218,8 @@ def test_a_kitchen_change_asks_why_and_the_mark_stands_until_a_proof(client, sto
             not in client.get("/cook/readback", params={"program": "bone-in birch", "lang": language}).text
         )
     finished(client, client.post("/cook/desk/prove", data={"program": "bone-in alder"}))
-    (proof,) = store.entries("program_proof")
-    assert proof.entry.payload["holds"]
+    (proof,) = store.facts(ProgramProved)
+    assert proof.fact.holds
     assert "Prove again" not in client.get("/cook/desk?lang=en").text
 
 

@@ -98,7 +98,7 @@ def test_waves_begin_only_after_every_site_read_back(shops, office):
     """
     store, kitchen = office
     number = release.open_release(store, kitchen, "tenders dogwood", [n for n, _, _ in shops], "Olive").number
-    assert [len(w) for w in release.release_of(store, number).facts["waves"]] == [1, 2, 1, 2]
+    assert [len(w) for w in release.release_of(store, number).told.waves] == [1, 2, 1, 2]
     sites = {name: s for name, s, _ in shops}
     release.next_wave(store, number, sites, "Olive")
     with pytest.raises(InputError, match="read back by every site of the waves before: s0"):
@@ -106,7 +106,7 @@ def test_waves_begin_only_after_every_site_read_back(shops, office):
     assert release.results(release.release_of(store, number), {})["unknown"] == ["s0"]
     held(shops[0], kitchen)
     probe(shops[0][1], shops[0][2], "180", 12)
-    assert release.next_wave(store, number, sites, "Olive").entry.payload["sites"] == ["s1", "s2"]
+    assert release.next_wave(store, number, sites, "Olive").fact.sites == ("s1", "s2")
     rows = fleet.versions(shops[:2])
     assert {r["state"] for r in rows if r["site"] == "s1"} == {"unknown"}
     assert [r["held"] for r in rows if (r["site"], r["program"]) == ("s0", "tenders dogwood")] == ["2"]

@@ -9,7 +9,9 @@ from dataclasses import replace
 import pytest
 
 from frywright.design.transfer import Target
+from frywright.ledger.facts.cook import ProgramProved
 from frywright.ledger.store import Store
+from frywright.model.entry import Entry
 from frywright.model.errors import InputError
 from frywright.model.program import Program, Stage, name_key
 from frywright.model.units import to_inside
@@ -230,10 +232,11 @@ def test_no_program_is_saved_as_next_version_of_another_use(store, kitchen):
 
 def test_old_entries_without_a_place_still_load(store, kitchen):
     """What was saved before places were kept is for the kitchen's own altitude and bird."""
-    payload = book.program_payload(replace(kitchen.program("bone-in cedar"), version=2))
+    payload = book.program_json(replace(kitchen.program("bone-in cedar"), version=2))
     for key in ("altitude_m", "unit_mass_kg"):
         del payload[key]
-    book.record(store, "program", payload)
+    with store.writing() as writer:
+        writer.add(Entry(kind="program", happened_at=now(), author="x", payload=payload))
     after = book.remembered_kitchen(store)
     assert after.belongs(after.program("bone-in cedar"))
     assert after.program("bone-in cedar").version == 2
@@ -361,11 +364,16 @@ def test_a_mark_outlives_a_restart_and_ends_with_a_proof_or_a_new_version(tmp_pa
         (book.kitchen_number(store), False, True),
         (book.kitchen_number(store), True, False),
     ):
-        book.record(
-            store,
-            "program_proof",
-            {"name": "alas uno", "version": 1, "kitchen_number": number, "holds": holds},
+        proof = ProgramProved(
+            name="alas uno",
+            version=1,
+            kitchen_number=number,
+            holds=holds,
+            outcome="unknown",
+            samples_count=128,
+            lowest_k=1.0 if holds else -1.0,
         )
+        book.write(store, proof)
         assert bool(book.remembered_kitchen(store).mark(program)) is stands
     book.remember_kitchen(store, OWN, "own.toml", "otra vez como antes")
     kitchen = book.remembered_kitchen(store)

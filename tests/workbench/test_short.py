@@ -11,6 +11,7 @@ import pytest
 from fastapi.testclient import TestClient
 
 from frywright.catalog.kitchen import parse_kitchen
+from frywright.ledger.facts.cook import ShortCardPrinted
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.voice.tongue import translator
@@ -89,13 +90,15 @@ def test_saving_a_short_program_needs_a_name_and_a_reason(store, kitchen, raw):
     ):
         with pytest.raises(InputError, match="somebody must answer"):
             book.save_program(store, kitchen, raw, who)
-    kept = book.save_program(store, kitchen, raw, WHO).entry.payload["short"]
-    assert (kept["by"], kept["reason"]) == (WHO.by, WHO.reason)
-    assert kept["margin_k"] == program_facts(kitchen, raw).margin_k
+    kept = book.save_program(store, kitchen, raw, WHO).fact.short
+    assert (kept.by, kept.reason) == (WHO.by, WHO.reason)
+    assert kept.margin_k == program_facts(kitchen, raw).margin_k
     assert book.remembered_kitchen(store).program("bone-in alder") == raw
     cedar = kitchen.program("bone-in cedar")
     longer = edit_program(cedar, [replace(cedar.stages[0], duration_s=cedar.stages[0].duration_s + 30.0)])
-    assert "short" not in book.save_program(store, kitchen, longer).entry.payload
+    saved = book.save_program(store, kitchen, longer)
+    assert saved.fact.short is None
+    assert "short" not in saved.fact.payload()
 
 
 def test_a_proof_that_is_short_locks_a_program_whose_full_load_is_over(store, kitchen, raw):
@@ -115,7 +118,7 @@ def test_keeping_a_short_simulation_needs_a_name_and_a_reason(store, kitchen, ra
     assert cold.facts.short
     with pytest.raises(InputError, match="somebody must answer"):
         book.keep_simulation(store, kitchen, cold)
-    assert book.keep_simulation(store, kitchen, cold, WHO).entry.payload["short"]["by"] == WHO.by
+    assert book.keep_simulation(store, kitchen, cold, WHO).fact.short.by == WHO.by
 
 
 @pytest.mark.parametrize(("language", "stamp"), [("en", "SHORT BY "), ("es", "NO LLEGA: FALTAN ")])
@@ -198,8 +201,8 @@ def test_the_pages_print_a_short_program_only_for_somebody(client, store, kitche
     for path in ("/cook/card.pdf?program=bone-in+alder", "/cook/cards.pdf"):
         sheet = client.post(path, data=SPOKEN)
         assert "SHORT BY" in words(sheet.content)
-    kept = [e.entry.payload for e in store.entries("short_card")]
-    assert [(p["name"], p["version"], p["short"]["by"]) for p in kept] == [("bone-in alder", 4, WHO.by)] * 2
+    kept = [e.fact for e in store.facts(ShortCardPrinted)]
+    assert [(p.name, p.version, p.short.by) for p in kept] == [("bone-in alder", 4, WHO.by)] * 2
 
 
 WEDGES = "No rule here for this food. House target 185 °F: predicted"

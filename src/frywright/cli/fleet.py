@@ -110,7 +110,7 @@ def release(
         from frywright.workbench.release import open_release
 
         kept = open_release(*open_shop(store), program, sites, who, most_below)
-        waves = kept.entry.payload["waves"]
+        waves = kept.fact.waves
         (
             emit_json({"ok": True, "number": kept.number, "waves": waves})
             if as_json
@@ -138,9 +138,9 @@ def wave(
             open_shop(store)[0], number, {name: opened for name, opened, _ in _shops(stores)}, who
         )
         (
-            emit_json({"ok": True, "sites": kept.entry.payload["sites"]})
+            emit_json({"ok": True, "sites": kept.fact.sites})
             if as_json
-            else typer.echo(f"Wave begun at {', '.join(kept.entry.payload['sites'])}.")
+            else typer.echo(f"Wave begun at {', '.join(kept.fact.sites)}.")
         )
 
 

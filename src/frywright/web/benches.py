@@ -6,7 +6,9 @@ import datetime as dt
 from typing import Any
 
 from frywright.ledger.facts.care import Reopened, StopUse
+from frywright.ledger.facts.cook import KitchenSet, ProgramSaved
 from frywright.ledger.facts.day import DayNoted, SalesRead
+from frywright.ledger.facts.probing import CalibrationKept
 from frywright.ledger.store import Store
 from frywright.workbench import day as work
 from frywright.workbench.book import remembered_kitchen
@@ -15,9 +17,9 @@ from frywright.workbench.machines import stopped
 
 KEPT = 6
 MARKS = (
-    "kitchen",
-    "program",
-    "calibration",
+    KitchenSet.KIND,
+    ProgramSaved.KIND,
+    CalibrationKept.KIND,
     SalesRead.KIND,
     DayNoted.KIND,
     StopUse.KIND,

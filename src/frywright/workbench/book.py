@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-import dataclasses
 import datetime as dt
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from contextvars import ContextVar
 from dataclasses import replace
 from functools import lru_cache
@@ -15,13 +14,23 @@ from weakref import WeakKeyDictionary
 from frywright.catalog import load as catalog
 from frywright.catalog.capacity import check_load
 from frywright.catalog.kitchen import parse_kitchen
+from frywright.ledger.facts.cook import (
+    KitchenSet,
+    ProgramProved,
+    ProgramSaved,
+    ProofsAsked,
+    ReadBackTaken,
+    ShortCardPrinted,
+    SimulationKept,
+    ValueDiffers,
+)
 from frywright.ledger.facts.fact import F, Kept, kept
+from frywright.ledger.facts.probing import CalibrationKept
 from frywright.ledger.store import Store
-from frywright.model.calibration import Calibration
-from frywright.model.entry import Entry, Recorded
+from frywright.model.entry import Entry
 from frywright.model.errors import InputError, RecordError
 from frywright.model.kitchen import Kitchen, ProveAgain
-from frywright.model.program import LidState, Program, Stage
+from frywright.model.program import Program
 from frywright.model.units import clock
 from frywright.verdicts.facts import Facts
 from frywright.workbench.cards import ReadBack
@@ -31,7 +40,7 @@ from frywright.workbench.facts import NOBODY, Answerer, answered
 from frywright.workbench.kitchens import demo_text, read_text
 from frywright.workbench.naming import away_words, called, same_use
 from frywright.workbench.proof import ProofAnswer
-from frywright.workbench.prove_again import again_line, as_payload, joined, moved, touched
+from frywright.workbench.prove_again import again_line, joined, moved, touched
 from frywright.workbench.view import plain_json
 
 AUTHOR = "unnamed on this machine"
@@ -49,12 +58,12 @@ def open_store(path: str, kitchen_file: str, reason: str = "") -> Store:
     store = Store.named(path, now)
     if kitchen_file:
         remember_kitchen(store, read_text(Path(kitchen_file)), kitchen_file, reason)
-    elif not store.current("kitchen"):
+    elif not store.current(KitchenSet.KIND):
         remember_kitchen(store, demo_text(), "demo/kitchen.toml")
     return store
 
 
-def remember_kitchen(store: Store, text: str, file: str, reason: str = "") -> Recorded:
+def remember_kitchen(store: Store, text: str, file: str, reason: str = "") -> Kept[KitchenSet]:
     """Keep a kitchen file's text; a changed one replaces the last, the same one is not doubled.
 
     Raises
@@ -66,30 +75,31 @@ def remember_kitchen(store: Store, text: str, file: str, reason: str = "") -> Re
         or what is predicted of a program. Or a saved program does not go with the new kitchen.
     """
     new = parse_kitchen(text, file)
-    last = store.current("kitchen")
-    if last and last[-1].entry.payload.get("text") == text:
-        return last[-1]
-    marks = _marks_of_change(store, last[-1], new, reason.strip()) if last else []
-    payload = {"file": file, "text": text, "reason": reason.strip()[:200]}
-    entry = _entry("kitchen", payload, replaces=last[-1].number if last else None)
-    with store.writing() as writer:
-        kept = writer.add(entry)
+    last = _kitchen_set(store)
+    if last and last.fact.text == text:
+        return last
+    marks = _marks_of_change(store, last.fact, new, reason.strip()) if last else ()
+    fact = KitchenSet(file=file, text=text, reason=reason.strip()[:200])
+    with store.writing():
+        made = write(store, fact, replaces=last.number if last else None)
         if marks:
-            writer.add(
-                _entry(
-                    "prove_again", {"kitchen_number": kept.number, "programs": [as_payload(m) for m in marks]}
-                )
-            )
-        return kept
+            write(store, ProofsAsked(kitchen_number=made.number, programs=tuple(marks)))
+        return made
 
 
-def _marks_of_change(store: Store, last: Recorded, new: Kitchen, reason: str) -> list[ProveAgain]:
+def _kitchen_set(store: Store) -> Kept[KitchenSet] | None:
+    """The kitchen file in force."""
+    found = store.current_facts(KitchenSet)
+    return found[-1] if found else None
+
+
+def _marks_of_change(store: Store, last: KitchenSet, new: Kitchen, reason: str) -> Sequence[ProveAgain]:
     """What a change of the kitchen asks to be proved again; refused without a reason. The demo may give way
     to a kitchen of one's own.
     """
-    old = _parsed(last.entry.payload["text"], last.entry.payload["file"])
+    old = _parsed(last.text, last.file)
     if old.site.invented and not new.site.invented:
-        return []
+        return ()
     given = len(reason) >= SHORTEST_REASON
     if not given:
         _no_limit_changed(old, new)
@@ -105,7 +115,7 @@ def _marks_of_change(store: Store, last: Recorded, new: Kitchen, reason: str) ->
             where=new.site.name,
             values={"programs": ", ".join(names)},
         )
-    return []
+    return ()
 
 
 def _no_limit_changed(old: Kitchen, new: Kitchen) -> None:
@@ -129,7 +139,7 @@ def _no_limit_changed(old: Kitchen, new: Kitchen) -> None:
 
 
 _BUILT: WeakKeyDictionary[Store, tuple[int, Kitchen]] = WeakKeyDictionary()
-OF_KITCHEN = ("kitchen", "program", "calibration", "program_proof", "prove_again")
+OF_KITCHEN = tuple(f.KIND for f in (KitchenSet, ProgramSaved, CalibrationKept, ProgramProved, ProofsAsked))
 """Kinds of entry that a kitchen is made of; it is built anew when one of them is added."""
 
 
@@ -149,64 +159,65 @@ def remembered_kitchen(store: Store) -> Kitchen:
 
 
 def _kitchen_of(store: Store) -> Kitchen:
-    last = store.current("kitchen")
-    if not last:
+    fact = _in_force(store).fact
+    return replace(_with_saved(store, _parsed(fact.text, fact.file)), marks=_standing_marks(store))
+
+
+def _in_force(store: Store) -> Kept[KitchenSet]:
+    last = _kitchen_set(store)
+    if last is None:
         raise InputError("kitchen", "missing in this store", "loaded first")
-    payload = last[-1].entry.payload
-    return replace(
-        _with_saved(store, _parsed(payload["text"], payload["file"])), marks=_standing_marks(store)
-    )
+    return last
 
 
 def _with_saved(store: Store, kitchen: Kitchen) -> Kitchen:
     """A kitchen with the programs saved for its fryers and products, and its calibrations."""
     keys = {item.key for item in kitchen.fryers}, {item.key for item in kitchen.products}
-    saved = tuple(program_from(item.entry.payload) for item in store.entries("program"))
+    saved = tuple(item.fact.program for item in store.facts(ProgramSaved))
     saved = tuple(p for p in saved if p.fryer in keys[0] and p.product in keys[1])
-    names = {f.name for f in dataclasses.fields(Calibration)}
-    fitted = tuple(
-        Calibration(**{k: v for k, v in item.entry.payload.items() if k in names})
-        for item in store.current("calibration")
-    )
+    fitted = tuple(item.fact.calibration for item in store.current_facts(CalibrationKept))
     return replace(kitchen, programs=kitchen.programs + saved, calibrations=kitchen.calibrations + fitted)
 
 
 def _standing_marks(store: Store) -> tuple[ProveAgain, ...]:
     """What still asks for a new proof: changes of the kitchen that no proof of that version has followed."""
     proven: dict[tuple[str, int], int] = {}
-    for item in store.entries("program_proof"):
-        told = item.entry.payload
-        if told["holds"]:
-            proven[told["name"], told["version"]] = told["kitchen_number"]
+    for proof in store.facts(ProgramProved):
+        if proof.fact.holds:
+            proven[proof.fact.name, proof.fact.version] = proof.fact.kitchen_number
     found: dict[tuple[str, int], ProveAgain] = {}
-    for item in store.entries("prove_again"):
-        for row in item.entry.payload["programs"]:
-            mark = ProveAgain(**row)
+    for item in store.facts(ProofsAsked):
+        for mark in item.fact.programs:
             key = mark.name, mark.version
-            if proven.get(key, 0) < item.entry.payload["kitchen_number"]:
+            if proven.get(key, 0) < item.fact.kitchen_number:
                 found[key] = joined(found.get(key), mark)
     return tuple(found.values())
 
 
 def kitchen_number(store: Store) -> int:
     """Number of the kitchen in force, so that a proof can say which it was made for."""
-    return store.current("kitchen")[-1].number
+    return _in_force(store).number
 
 
-def record_proof(store: Store, answer: ProofAnswer, kitchen_number: int) -> Recorded:
+def kitchen_text(store: Store) -> str:
+    """Text of the kitchen file in force."""
+    return _in_force(store).fact.text
+
+
+def record_proof(store: Store, answer: ProofAnswer, kitchen_number: int) -> Kept[ProgramProved]:
     """Keep that a program was proved for a kitchen, and whether it held; one that held ends a call for a new
     proof.
     """
-    payload = {
-        "name": answer.program.name,
-        "version": answer.program.version,
-        "kitchen_number": kitchen_number,
-        "holds": answer.proof.holds,
-        "outcome": str(answer.outcome),
-        "samples_count": answer.proof.samples_count,
-        "lowest_k": answer.proof.lowest_k,
-    }
-    return record(store, "program_proof", payload)
+    fact = ProgramProved(
+        name=answer.program.name,
+        version=answer.program.version,
+        kitchen_number=kitchen_number,
+        holds=answer.proof.holds,
+        outcome=str(answer.outcome),
+        samples_count=answer.proof.samples_count,
+        lowest_k=answer.proof.lowest_k,
+    )
+    return write(store, fact)
 
 
 @lru_cache(maxsize=16)
@@ -233,7 +244,7 @@ def save_program(
     who: Answerer = NOBODY,
     *seen: Facts,
     based_on: int | None = None,
-) -> Recorded:
+) -> Kept[ProgramSaved]:
     """Keep a program as the next version of its name, or as the first of a new one.
 
     Parameters
@@ -254,7 +265,7 @@ def save_program(
     kitchen.check(program)
     check_load(kitchen, program)
     lock = answered(kitchen, program, who, *seen)
-    with store.writing() as writer:
+    with store.writing():
         known = remembered_kitchen(store)
         if any(p.name == program.name for p in known.programs):
             newest = known.program(program.name)
@@ -271,9 +282,7 @@ def save_program(
                 older = [p for p in known.programs if p.name == newest.name and p.version == base]
                 raise Overtaken(older[0] if older else replace(newest, version=max(base, 1)), newest)
         program = called(known, program, program.name)
-        return writer.add(
-            _entry("program", {**program_payload(program), **lock}, {"program": str(program.version)})
-        )
+        return write(store, ProgramSaved.of(program, short=lock), versions={"program": str(program.version)})
 
 
 def same_values(one: Program, other: Program) -> bool:
@@ -291,14 +300,18 @@ def keep_print(store: Store, kitchen: Kitchen, programs: Iterable[Program], who:
         One is predicted short and nobody answers for it.
     """
     locks = [(program, answered(kitchen, program, who)) for program in programs]
-    with store.writing() as writer:
+    with store.writing():
         for program, lock in locks:
             if lock:
-                payload = {"name": program.name, "version": program.version, "fryer": program.fryer, **lock}
-                writer.add(_entry("short_card", payload, {"program": str(program.version)}))
+                fact = ShortCardPrinted(
+                    name=program.name, version=program.version, fryer=program.fryer, short=lock
+                )
+                write(store, fact, versions={"program": str(program.version)})
 
 
-def keep_simulation(store: Store, kitchen: Kitchen, answer: CookAnswer, who: Answerer = NOBODY) -> Recorded:
+def keep_simulation(
+    store: Store, kitchen: Kitchen, answer: CookAnswer, who: Answerer = NOBODY
+) -> Kept[SimulationKept]:
     """Keep a simulation with its question, verdicts and curves.
 
     Raises
@@ -307,20 +320,19 @@ def keep_simulation(store: Store, kitchen: Kitchen, answer: CookAnswer, who: Ans
         Its program is predicted short and nobody answers for it.
     """
     lock = answered(kitchen, answer.plan.program, who, answer.facts)
-    payload = {**plain_json(answer), "stages": program_payload(answer.plan.program)["stages"], **lock}
+    told = SimulationKept.read({**plain_json(answer), "stages": answer.plan.program.stages})
     editions = {v.rule: v.edition for _, v in answer.verdicts}
     versions = {
         "program": str(answer.plan.program.version),
         "catalog": answer.history.catalog_version,
         **editions,
     }
-    with store.writing() as writer:
-        return writer.add(_entry("simulation", payload, versions))
+    return write(store, replace(told, short=lock), versions=versions)
 
 
 def record_readback(
     store: Store, program: Program, slot: int, result: ReadBack, people: tuple[str, str], started_at: str
-) -> Recorded:
+) -> Kept[ReadBackTaken]:
     """Keep a read-back: who read, who checked, what was found.
 
     Raises
@@ -335,69 +347,60 @@ def record_readback(
             f"{reader or 'nobody'} and {checker or 'nobody'}",
             "two different people: one reads, one compares",
         )
-    payload = {
-        "name": program.name,
-        "version": program.version,
-        "fryer": program.fryer,
-        "slot": slot,
-        "read_by": reader,
-        "checked_by": checker,
-        "started_at": started_at,
-        "matches": result.matches,
-        "figure_card": result.figure_card,
-        "figure_read": result.figure_read,
-        "mismatches": [
-            {"stage": m.stage, "what": m.what, "card": m.wanted, "machine": m.found, "slip": m.slip}
+    fact = ReadBackTaken(
+        name=program.name,
+        version=program.version,
+        fryer=program.fryer,
+        slot=slot,
+        read_by=reader,
+        checked_by=checker,
+        started_at=started_at,
+        matches=result.matches,
+        figure_card=result.figure_card,
+        figure_read=result.figure_read,
+        mismatches=tuple(
+            ValueDiffers(stage=m.stage, what=m.what, card=m.wanted, machine=m.found, slip=m.slip)
             for m in result.mismatches
-        ],
-    }
-    with store.writing() as writer:
-        return writer.add(_entry("readback", payload, {"program": str(program.version)}))
+        ),
+    )
+    return write(store, fact, versions={"program": str(program.version)})
 
 
 def write(
-    store: Store, fact: F, happened_at: dt.datetime | None = None, replaces: int | None = None
-) -> Kept[F]:
-    """Keep a fact, happening now or at a moment given."""
-    with store.writing() as writer:
-        return kept(writer.add(entry_of(fact.KIND, fact.payload(), happened_at, replaces)), type(fact))
-
-
-def record(
     store: Store,
-    kind: str,
-    payload: dict[str, Any],
+    fact: F,
     happened_at: dt.datetime | None = None,
     replaces: int | None = None,
-) -> Recorded:
-    """Keep one entry of a kind, happening now or at a moment told."""
+    versions: Mapping[str, str] | None = None,
+) -> Kept[F]:
+    """Keep a fact, happening now or at a moment given."""
+    entry = Entry(
+        kind=fact.KIND,
+        happened_at=happened_at or now(),
+        author=AUTHOR_NOW.get() or AUTHOR,
+        payload=fact.payload(),
+        replaces=replaces,
+        versions={"catalog": catalog.VERSION, **(versions or {})},
+    )
     with store.writing() as writer:
-        return writer.add(entry_of(kind, payload, happened_at, replaces))
-
-
-def entry_of(
-    kind: str, payload: dict[str, Any], happened_at: dt.datetime | None = None, replaces: int | None = None
-) -> Entry:
-    """An entry with this machine's author and catalog."""
-    entry = _entry(kind, payload, replaces=replaces)
-    return entry if happened_at is None else dataclasses.replace(entry, happened_at=happened_at)
+        return kept(writer.add(entry), type(fact))
 
 
 def held_status(
     store: Store, kitchen: Kitchen, translate: Callable[[str], str] = str
 ) -> list[dict[str, str]]:
     """What each fryer is known to hold of each program: by its newest read-back, else unknown."""
-    newest: dict[str, Recorded] = {item.entry.payload["name"]: item for item in store.entries("readback")}
+    newest = {item.fact.name: item for item in store.facts(ReadBackTaken)}
     rows = []
     for name in sorted({p.name for p in kitchen.programs}):
         program = kitchen.program(name)
         item = newest.get(name)
         if item is None:
             state = "unknown"
-        elif not item.entry.payload["matches"]:
+        elif not item.fact.matches:
             state = "differs"
         else:
-            state = "current" if item.entry.payload["version"] == program.version else "old version"
+            state = "current" if item.fact.version == program.version else "old version"
         rows.append(
             {
                 "name": name,
@@ -408,37 +411,12 @@ def held_status(
                 "state": state,
                 "clock": clock(program.clock_s),
                 "read_at": item.recorded_at.strftime("%Y-%m-%d %H:%M UTC") if item else "",
-                "read_version": str(item.entry.payload["version"]) if item else "",
+                "read_version": str(item.fact.version) if item else "",
             }
         )
     return rows
 
 
-def _entry(
-    kind: str, payload: dict[str, Any], versions: dict[str, str] | None = None, replaces: int | None = None
-) -> Entry:
-    return Entry(
-        kind=kind,
-        happened_at=now(),
-        author=AUTHOR_NOW.get() or AUTHOR,
-        payload=payload,
-        replaces=replaces,
-        versions={"catalog": catalog.VERSION, **(versions or {})},
-    )
-
-
-def program_payload(program: Program) -> dict[str, Any]:
-    """A program as plain values with unit-suffixed keys."""
-    fields = {f.name: getattr(program, f.name) for f in dataclasses.fields(program) if f.name != "stages"}
-    stages = [
-        {k: str(v) if k == "lid" else v for k, v in dataclasses.asdict(stage).items() if v is not None}
-        for stage in program.stages
-    ]
-    return {**fields, "stages": stages}
-
-
-def program_from(payload: Any) -> Program:
-    """The program written down by :func:`program_payload`."""
-    values = {k: v for k, v in payload.items() if k != "short"}
-    stages = tuple(Stage(**{**s, "lid": LidState(s["lid"])}) for s in values.pop("stages"))
-    return Program(stages=stages, **values)
+def program_json(program: Program) -> dict[str, Any]:
+    """A program as plain values with unit-suffixed keys, as it is stored."""
+    return ProgramSaved.of(program).payload()

@@ -10,6 +10,7 @@ from frywright.design.controller import Keyed, Rendered, render, rounded
 from frywright.design.held import Held, held_by
 from frywright.design.readback import Mismatch, compare, tidy
 from frywright.design.slots import sharing, slots_of
+from frywright.ledger.facts.cook import Answered
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.fryer import FryerKind, TempUnit
@@ -125,11 +126,11 @@ def card_data(
     }
 
 
-def _banner(facts: Facts, lock: dict[str, Any], system: str, translate: Translate) -> str:
+def _banner(facts: Facts, lock: Answered | None, system: str, translate: Translate) -> str:
     """One of three states, predicted but not proven, no rule here, proven; or the lock of a short one."""
     told = show_facts(facts, system, translate)
     if lock:
-        values = {"predicted": told.predicted, "by": lock["short"]["by"], "reason": lock["short"]["reason"]}
+        values = {"predicted": told.predicted, "by": lock.by, "reason": lock.reason}
         return say(SHORT_CARD, values, system, translate)
     if facts.prediction is Prediction.NO_RULE or facts.proven:
         return f"{told.predicted} {told.evidence}" if facts.proven else told.predicted

@@ -22,7 +22,7 @@ from frywright.model.program import Program
 from frywright.model.units import clock, show, signed
 from frywright.physics.fry import simulate
 from frywright.physics.plan import make_plan
-from frywright.workbench.book import held_status, program_payload
+from frywright.workbench.book import held_status, program_json
 from frywright.workbench.cook import needed_limit, product_limit
 from frywright.workbench.facts import facts_json, program_facts
 from frywright.workbench.keyed_clock import clock_note_of
@@ -168,7 +168,7 @@ def program_rows(store: Store, kitchen: Kitchen, translate: Translate = str) -> 
 def candidate_json(candidate: Candidate, system: str, translate: Translate = str) -> dict[str, Any]:
     """A candidate as plain values and in words."""
     return {
-        "program": program_payload(candidate.program),
+        "program": program_json(candidate.program),
         "margin_k": candidate.margin_k,
         "time_s": candidate.time_s,
         "loads_k": list(candidate.loads_k),
@@ -296,7 +296,7 @@ def transfer_json(
 ) -> dict[str, Any]:
     """A transfer with its proof as plain values."""
     return {
-        "program": program_payload(found.program),
+        "program": program_json(found.program),
         "margin_k": found.margin_k,
         "source": asdict(found.source),
         "target": asdict(found.target),

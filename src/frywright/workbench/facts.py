@@ -8,6 +8,7 @@ from functools import lru_cache
 from typing import Any
 
 from frywright.design.controller import rounded
+from frywright.ledger.facts.cook import Answered
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
@@ -134,8 +135,8 @@ class Answerer:
 NOBODY = Answerer()
 
 
-def answered(kitchen: Kitchen, program: Program, who: Answerer, *seen: Facts) -> dict[str, Any]:
-    """What an entry keeps of the lock: nothing for a program over its limit, else amount, name and reason.
+def answered(kitchen: Kitchen, program: Program, who: Answerer, *seen: Facts) -> Answered | None:
+    """What an entry keeps of the lock: None for a program over its limit, else amount, name and reason.
 
     Parameters
     ----------
@@ -148,15 +149,13 @@ def answered(kitchen: Kitchen, program: Program, who: Answerer, *seen: Facts) ->
     """
     short = [facts for facts in (program_facts(kitchen, program), *seen) if facts.short]
     if not short:
-        return {}
+        return None
     worst = min(short, key=lambda facts: facts.margin_k or 0.0)
     values = {"name": program.name, "amount": amount_of(worst, str(kitchen.site.units))}
     for field, text, least in (("name of who answers", who.by, 2), ("reason", who.reason, 4)):
         if len(text.strip()) < least:
             raise InputError(field, "empty", LOCKED, values=values)
-    return {
-        "short": {"margin_k": worst.margin_k, "by": who.by.strip()[:80], "reason": who.reason.strip()[:200]}
-    }
+    return Answered(margin_k=worst.margin_k or 0.0, by=who.by.strip()[:80], reason=who.reason.strip()[:200])
 
 
 def refuse_short(kitchen: Kitchen, program: Program) -> None:

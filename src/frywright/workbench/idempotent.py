@@ -7,10 +7,11 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Callable
-from typing import Any, Protocol, TypeVar
+from typing import Any
 
 import sqlalchemy as sa
 
+from frywright.ledger.facts.fact import F, Kept
 from frywright.ledger.store import Store
 from frywright.ledger.tables import ANSWERED
 from frywright.model.entry import canonical
@@ -40,33 +41,18 @@ def once(
         return answer, True
 
 
-class Numbered(Protocol):
-    """An entry, as it stands in the ledger or as a fact."""
-
-    @property
-    def number(self) -> int:
-        """Its number."""
-
-
-N = TypeVar("N", bound=Numbered)
-
-
-def kept_once(
-    store: Store, what: str, key: str, write: Callable[[], N], find: Callable[[int], N | None]
-) -> tuple[N, bool]:
-    """The entry of a key, and whether it was written now: a tap sent again finds the first one, whatever it
-    says. ``find`` reads the entry of a number.
-    """
-    mark = hashlib.sha256(f"entry {what}\n{key}".encode()).hexdigest()
+def kept_once(store: Store, cls: type[F], key: str, write: Callable[[], Kept[F]]) -> tuple[Kept[F], bool]:
+    """The fact of a key, and whether it was written now: one sent again finds the first, whatever it says."""
+    mark = hashlib.sha256(f"entry {cls.KIND}\n{key}".encode()).hexdigest()
     with store.writing() as writer:
         known = writer.connection.execute(
             sa.select(ANSWERED.c.answer).where(ANSWERED.c.mark == mark)
         ).scalar()
         if known is None:
-            kept = write()
-            writer.connection.execute(ANSWERED.insert().values(mark=mark, body="", answer=str(kept.number)))
-            return kept, True
-    found = find(int(known))
+            made = write()
+            writer.connection.execute(ANSWERED.insert().values(mark=mark, body="", answer=str(made.number)))
+            return made, True
+    found = store.fact(int(known), cls)
     if found is None:
         raise RecordError(f"Entry {known}, which this key stands for, is missing: check the chain.")
     return found, False

@@ -20,9 +20,10 @@ from frywright.calibrate.readings import Log, read_log
 from frywright.calibrate.trial import Probed, Trial
 from frywright.catalog import load as catalog
 from frywright.ledger.attachments import Attachments
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.probing import CalibrationKept, FittedValue, LogKept
 from frywright.ledger.store import Store
 from frywright.model.calibration import Calibration
-from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.findings import Note, Verdict
 from frywright.model.food import Food
@@ -118,12 +119,12 @@ def attachments_of(store: Store) -> Attachments:
     return Attachments(store.files)
 
 
-def keep_log(store: Store, stream: BinaryIO, name: str) -> Recorded:
+def keep_log(store: Store, stream: BinaryIO, name: str) -> Kept[LogKept]:
     """Keep a logger's file byte for byte and record that it was read."""
-    from frywright.workbench.book import record
+    from frywright.workbench.book import write
 
     sha, size = attachments_of(store).keep(stream)
-    return record(store, "probe_log", {"name": name[:200], "sha256": sha, "size_bytes": size})
+    return write(store, LogKept(name=name[:200], sha256=sha, size_bytes=size))
 
 
 def tell(kitchen: Kitchen, log: Log, asked: ProbeAsk | None = None, store: Store | None = None) -> Answer:
@@ -392,7 +393,9 @@ def _core_per_size(trial: Trial, size_m: float) -> float:
     return float(2.0 * time / size_m * max(slope, 0.0))
 
 
-def keep_calibration(store: Store, made: Calibrated, log_sha: str, residual_rms_k: float) -> Recorded:
+def keep_calibration(
+    store: Store, made: Calibrated, log_sha: str, residual_rms_k: float
+) -> Kept[CalibrationKept]:
     """Keep a calibration; from now on the kitchen's simulations use it.
 
     Raises
@@ -400,18 +403,17 @@ def keep_calibration(store: Store, made: Calibrated, log_sha: str, residual_rms_
     InputError
         The fit was refused or a probe sat off the coldest spot.
     """
-    from frywright.workbench.book import record
+    from frywright.workbench.book import write
 
     if made.draft is None:
         raise InputError("calibration", "refused", "one that the log supports; see its notes")
-    payload = {
-        **asdict(replace(made.draft, log=log_sha)),
-        "name": made.cut,
-        "rms_k": residual_rms_k,
-        "fitted": [asdict(p) for p in made.fit.parameters],
-        "runs_count": made.fit.runs_count,
-    }
-    return record(store, "calibration", payload)
+    fact = CalibrationKept.of(
+        replace(made.draft, log=log_sha),
+        rms_k=residual_rms_k,
+        fitted=tuple(FittedValue(**asdict(p)) for p in made.fit.parameters),
+        runs_count=made.fit.runs_count,
+    )
+    return write(store, fact)
 
 
 def calibration_toml(draft: Calibration) -> str:

@@ -103,17 +103,6 @@ def lowest_margin_k(kitchen: Kitchen, program: Program) -> float | None:
     return min(found, default=None)
 
 
-def as_payload(mark: ProveAgain) -> dict[str, Any]:
-    """A mark as plain values."""
-    return {
-        "name": mark.name,
-        "version": mark.version,
-        "reason": mark.reason,
-        "margin_before_k": mark.margin_before_k,
-        "margin_after_k": mark.margin_after_k,
-    }
-
-
 def joined(first: ProveAgain | None, then: ProveAgain) -> ProveAgain:
     """Two changes in a row without a proof between: the margin from before the first to after the last, both
     reasons.

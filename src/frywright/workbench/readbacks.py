@@ -8,8 +8,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from functools import partial
 from typing import Any
 
+from frywright.ledger.facts.cook import ReadBackTaken
+from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
-from frywright.model.entry import Recorded, canonical
+from frywright.model.entry import canonical
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
 from frywright.workbench.book import record_readback
@@ -26,7 +28,7 @@ def tell_readback(
     values: Sequence[str],
     people: tuple[str, str],
     settings: Mapping[str, str] | None = None,
-) -> tuple[Recorded, bool]:
+) -> tuple[Kept[ReadBackTaken], bool]:
     """Keep what a machine really holds and say whether it is what the card says.
 
     ``settings`` are answers by the keys of :func:`frywright.workbench.cards.settings_of`: scale, clock, lid1,
@@ -64,12 +66,12 @@ def readbacks_from(store: Store, kitchen: Kitchen, lines: Iterable[str]) -> list
                     "line", number, "an object with program, slot, values, read_by and checked_by"
                 )
             key = hashlib.sha256(canonical(told).encode()).hexdigest()
-            kept, new = kept_once(store, "readback", key, partial(_told, store, kitchen, told), store.entry)
+            kept, new = kept_once(store, ReadBackTaken, key, partial(_told, store, kitchen, told))
             rows.append(
                 {
                     "line": number,
                     "number": kept.number,
-                    "matches": kept.entry.payload["matches"],
+                    "matches": kept.fact.matches,
                     "new": new,
                     "problem": "",
                 }
@@ -81,7 +83,7 @@ def readbacks_from(store: Store, kitchen: Kitchen, lines: Iterable[str]) -> list
     return rows
 
 
-def _told(store: Store, kitchen: Kitchen, told: dict[str, Any]) -> Recorded:
+def _told(store: Store, kitchen: Kitchen, told: dict[str, Any]) -> Kept[ReadBackTaken]:
     values = [str(v) for v in told["values"]]
     people = (str(told["read_by"]), str(told["checked_by"]))
     settings = {str(k): str(v) for k, v in dict(told.get("settings", {})).items()}

@@ -7,18 +7,19 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from frywright.ledger.facts.cook import ProgramText, ReadBackTaken
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.fleet import ProgramReleased, WaveTold
 from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Store
-from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
-from frywright.workbench.book import program_payload, record, remembered_kitchen
+from frywright.workbench.book import remembered_kitchen, write
 from frywright.workbench.cards import card_pdf
 from frywright.workbench.facts import refuse_short
 from frywright.workbench.fleet import group_of
 from frywright.workbench.slots import slot_of
 
-RELEASE, WAVE = "release", "release_wave"
 LEAST_READINGS = 10
 """Readings of a wave from which its share below the limit is judged (project's own rule)."""
 
@@ -27,38 +28,38 @@ LEAST_READINGS = 10
 class Release:
     """A release as the office's store holds it."""
 
-    opened: Recorded
-    waves: tuple[Recorded, ...]
+    opened: Kept[ProgramReleased]
+    waves: tuple[Kept[WaveTold], ...]
 
     @property
-    def facts(self) -> Mapping[str, Any]:
+    def told(self) -> ProgramReleased:
         """Program, waves of sites and the stop rule."""
-        return self.opened.entry.payload
+        return self.opened.fact
 
     @property
     def started(self) -> int:
         """Waves begun so far."""
-        return sum(w.entry.payload["what"] == "started" for w in self.waves)
+        return sum(w.fact.what == "started" for w in self.waves)
 
     @property
     def halted(self) -> bool:
         """Whether the stop rule tripped or somebody halted it."""
-        return any(w.entry.payload["what"] == "halted" for w in self.waves)
+        return any(w.fact.what == "halted" for w in self.waves)
 
 
-def waves_of(sites: Sequence[str]) -> list[list[str]]:
+def waves_of(sites: Sequence[str]) -> tuple[tuple[str, ...], ...]:
     """The usual waves: one, two, a tenth, the rest (common practice of the trade, no source)."""
-    left, found = list(sites), []
+    left, found = tuple(sites), []
     for size in (1, 2, max(1, len(sites) // 10), len(sites)):
         if left:
             found.append(left[:size])
             left = left[size:]
-    return found
+    return tuple(found)
 
 
 def open_release(
     store: Store, kitchen: Kitchen, name: str, sites: Sequence[str], who: str, most_below_frac: float = 0.02
-) -> Recorded:
+) -> Kept[ProgramReleased]:
     """Release the newest version of a program to sites in waves.
 
     Raises
@@ -75,15 +76,15 @@ def open_release(
         raise InputError("who", repr(who), "the name of the person who releases it")
     if not 0.0 <= most_below_frac <= 0.2:
         raise InputError("stop rule", most_below_frac, "0 to 0.2 of the readings below the limit")
-    payload = {
-        "program": program.name,
-        "version": program.version,
-        "payload": program_payload(program),
-        "waves": waves_of(sites),
-        "most_below_frac": most_below_frac,
-        "who": who.strip()[:80],
-    }
-    return record(store, RELEASE, payload)
+    fact = ProgramReleased(
+        program=program.name,
+        version=program.version,
+        text=ProgramText.of(program),
+        waves=waves_of(sites),
+        most_below_frac=most_below_frac,
+        who=who.strip()[:80],
+    )
+    return write(store, fact)
 
 
 def release_of(store: Store, number: int) -> Release:
@@ -94,12 +95,12 @@ def release_of(store: Store, number: int) -> Release:
     InputError
         No release has the number.
     """
-    item = store.entry(number)
-    if item is None or item.entry.kind != RELEASE:
+    item = store.fact(number, ProgramReleased)
+    if item is None:
         raise InputError("release", number, "the number of a release")
     return Release(
         opened=item,
-        waves=tuple(e for e in store.entries(WAVE) if e.entry.payload["release_number"] == number),
+        waves=tuple(w for w in store.facts(WaveTold) if w.fact.release_number == number),
     )
 
 
@@ -107,40 +108,28 @@ def results(release: Release, sites: Mapping[str, Store]) -> dict[str, Any]:
     """What the sites of the waves begun so far read back and probed since: readings, share below, who holds
     the version, who is silent.
     """
-    begun = {
-        site: w.entry
-        for w in release.waves
-        if w.entry.payload["what"] == "started"
-        for site in w.entry.payload["sites"]
-    }
+    told = release.told
+    begun = {site: w.happened_at for w in release.waves if w.fact.what == "started" for site in w.fact.sites}
     count = below = 0
     held: list[str] = []
     silent: list[str] = []
-    product, fryer = release.facts["payload"]["product"], release.facts["payload"]["fryer"]
-    for site, entry in begun.items():
+    for site, since in begun.items():
         store = sites.get(site)
         if store is None:
             silent.append(site)
             continue
-        since, until = entry.happened_at, entry.happened_at + dt.timedelta(days=3650)
         read = [
             e.fact
-            for e in store.facts_between(since, until, Reading)
-            if e.fact.product == product and e.fact.fryer == fryer
+            for e in store.facts_between(since, since + dt.timedelta(days=3650), Reading)
+            if e.fact.product == told.text.product and e.fact.fryer == told.text.fryer
         ]
         count, below = count + len(read), below + sum(r.core_c < r.limit_c for r in read)
-        backs = [
-            e.entry.payload
-            for e in store.entries("readback", newest_first=True)
-            if e.entry.payload["name"] == release.facts["program"]
-        ]
-        (
-            held
-            if backs and backs[0]["matches"] and backs[0]["version"] == release.facts["version"]
-            else silent
-        ).append(site)
+        backs = (e.fact for e in store.facts(ReadBackTaken, newest_first=True))
+        newest = next((back for back in backs if back.name == told.program), None)
+        holds = newest is not None and newest.matches and newest.version == told.version
+        (held if holds else silent).append(site)
     share = below / count if count else None
-    trips = count >= LEAST_READINGS and share is not None and share > release.facts["most_below_frac"]
+    trips = count >= LEAST_READINGS and share is not None and share > told.most_below_frac
     return {
         "readings": count,
         "below": below,
@@ -151,7 +140,7 @@ def results(release: Release, sites: Mapping[str, Store]) -> dict[str, Any]:
     }
 
 
-def next_wave(store: Store, number: int, sites: Mapping[str, Store], who: str) -> Recorded:
+def next_wave(store: Store, number: int, sites: Mapping[str, Store], who: str) -> Kept[WaveTold]:
     """Begin the next wave; the stop rule is looked at first and halts the release by itself.
 
     Raises
@@ -171,7 +160,7 @@ def next_wave(store: Store, number: int, sites: Mapping[str, Store], who: str) -
         release = release_of(store, number)
     if release.halted:
         raise InputError("release", number, "going on: this one is halted; print the card to go back to")
-    if release.started >= len(release.facts["waves"]):
+    if release.started >= len(release.told.waves):
         raise InputError("release", number, "one with a wave left")
     if told["unknown"]:
         raise InputError(
@@ -182,12 +171,11 @@ def next_wave(store: Store, number: int, sites: Mapping[str, Store], who: str) -
         )
     if len(who.strip()) < 2:
         raise InputError("who", repr(who), "the name of the person who lets it go on")
-    wave = release.facts["waves"][release.started]
+    wave = release.told.waves[release.started]
     _one_group(release, wave, sites)
-    return record(
+    return write(
         store,
-        WAVE,
-        {"release_number": number, "what": "started", "sites": wave, "who": who.strip()[:80], "reason": ""},
+        WaveTold(release_number=number, what="started", sites=wave, who=who.strip()[:80], reason=""),
     )
 
 
@@ -195,7 +183,7 @@ def _one_group(release: Release, wave: Sequence[str], sites: Mapping[str, Store]
     """A program is released within one group of sites; another altitude, fuel or voltage needs a program of
     its own.
     """
-    begun = [site for w in release.waves for site in w.entry.payload["sites"]]
+    begun = [site for w in release.waves for site in w.fact.sites]
     groups = {
         site: group_of(sites[site], remembered_kitchen(sites[site]))
         for site in (*begun, *wave)
@@ -212,7 +200,7 @@ def _one_group(release: Release, wave: Sequence[str], sites: Mapping[str, Store]
         )
 
 
-def halt(store: Store, number: int, who: str, reason: str) -> Recorded:
+def halt(store: Store, number: int, who: str, reason: str) -> Kept[WaveTold]:
     """Stop a release; nothing starts it again, a new version is released instead.
 
     Raises
@@ -223,16 +211,15 @@ def halt(store: Store, number: int, who: str, reason: str) -> Recorded:
     release_of(store, number)
     if len(reason.strip()) < 4:
         raise InputError("reason", repr(reason), "why, in words")
-    return record(
+    return write(
         store,
-        WAVE,
-        {
-            "release_number": number,
-            "what": "halted",
-            "sites": [],
-            "who": who.strip()[:80],
-            "reason": reason.strip()[:200],
-        },
+        WaveTold(
+            release_number=number,
+            what="halted",
+            sites=(),
+            who=who.strip()[:80],
+            reason=reason.strip()[:200],
+        ),
     )
 
 
@@ -246,8 +233,8 @@ def rollback_card(
     InputError
         A release without a version before it.
     """
-    facts = release_of(store, number).facts
-    older = [p for p in kitchen.programs if p.name == facts["program"] and p.version < facts["version"]]
+    told = release_of(store, number).told
+    older = [p for p in kitchen.programs if p.name == told.program and p.version < told.version]
     if not older:
         raise InputError("release", number, "one with a version before it to go back to")
     program = max(older, key=lambda p: p.version)

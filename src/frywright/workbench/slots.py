@@ -3,19 +3,18 @@
 from __future__ import annotations
 
 from frywright.design.slots import slots_of
+from frywright.ledger.facts.cook import SlotChosen
+from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
-from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
-from frywright.workbench.book import record
-
-KIND = "slot"
+from frywright.workbench.book import write
 
 
 def told_slots(store: Store) -> dict[str, int]:
     """Slots told with a card, newest last, by program."""
-    return {e.entry.payload["name"]: int(e.entry.payload["slot"]) for e in store.entries(KIND)}
+    return {e.fact.name: e.fact.slot for e in store.facts(SlotChosen)}
 
 
 def slot_of(store: Store, kitchen: Kitchen, program: Program) -> int:
@@ -23,7 +22,7 @@ def slot_of(store: Store, kitchen: Kitchen, program: Program) -> int:
     return slots_of(kitchen, program.fryer, told_slots(store))[program.name]
 
 
-def tell_slot(store: Store, kitchen: Kitchen, program: Program, slot: int) -> Recorded | None:
+def tell_slot(store: Store, kitchen: Kitchen, program: Program, slot: int) -> Kept[SlotChosen] | None:
     """Keep the slot chosen for a program; nothing is written where it is known already.
 
     Raises
@@ -36,4 +35,4 @@ def tell_slot(store: Store, kitchen: Kitchen, program: Program, slot: int) -> Re
         raise InputError("slot", slot, "1 to {most}", values={"most": most})
     if told_slots(store).get(program.name) == slot:
         return None
-    return record(store, KIND, {"name": program.name, "fryer": program.fryer, "slot": slot})
+    return write(store, SlotChosen(name=program.name, fryer=program.fryer, slot=slot))

@@ -85,9 +85,7 @@ def tell_oil(
         raise
     if not key:
         return write(store, fact, moment), True
-    return kept_once(
-        store, OilDone.KIND, key, lambda: write(store, fact, moment), lambda n: store.fact(n, OilDone)
-    )
+    return kept_once(store, OilDone, key, lambda: write(store, fact, moment))
 
 
 def keep_refused(store: Store, values: Mapping[str, Any], error: InputError) -> None:

@@ -3,7 +3,8 @@
 A fact's fields are the keys of its payload, in the units their names say. Only here is a payload a dict: an
 extra or missing field fails when a fact is made or read.
 
-* A field with the default ``None`` is newer than version 1; when None it stays out of the payload.
+* A field with the default ``None`` is newer than version 1; when None it stays out of the payload. So it is
+  in a fact's parts, which may be dataclasses of the model.
 * Any other field is always written, with ``None`` as null.
 
 Stored entries are hashed as they were written, so a reader never rewrites them: :meth:`Fact.older` says how
@@ -21,7 +22,7 @@ from typing import Any, ClassVar, Generic, Self, TypeVar
 from pydantic import ConfigDict, TypeAdapter, ValidationError
 
 from frywright.model.entry import Recorded
-from frywright.model.errors import RecordError
+from frywright.model.errors import InputError, RecordError
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,9 +41,10 @@ class Fact:
 
     def payload(self) -> dict[str, Any]:
         """Plain values to store."""
-        written = _adapter(type(self)).dump_python(self, mode="json", by_alias=True, warnings="error")
-        late = {f.name for f in dataclasses.fields(self) if f.default is None}
-        return {k: v for k, v in written.items() if not (v is None and k in late)}
+        written: dict[str, Any] = _adapter(type(self)).dump_python(
+            self, mode="json", by_alias=True, warnings="error"
+        )
+        return dict(_without_late(self, written))
 
     @classmethod
     def read(cls, payload: Mapping[str, Any]) -> Self:
@@ -55,6 +57,8 @@ class Fact:
         """
         try:
             fact: Self = _adapter(cls).validate_python(cls.older(payload))
+        except InputError as error:
+            raise RecordError(f"An entry of kind {cls.KIND} does not fit: {error}") from error
         except ValidationError as error:
             first = error.errors()[0]
             place = ".".join(str(part) for part in first["loc"]) or "payload"
@@ -110,6 +114,20 @@ def kept(item: Recorded, cls: type[F]) -> Kept[F]:
 def facts_of(items: Iterable[Recorded], cls: type[F]) -> Iterator[Kept[F]]:
     """Entries as facts of a class, in their order."""
     return (kept(item, cls) for item in items)
+
+
+def _without_late(value: Any, written: Any) -> Any:
+    """What was written of a value without the newer fields that say nothing, in its parts as well."""
+    if dataclasses.is_dataclass(value):
+        told = zip(dataclasses.fields(value), written.items(), strict=True)
+        return {
+            key: _without_late(getattr(value, f.name), part)
+            for f, (key, part) in told
+            if part is not None or f.default is not None
+        }
+    if isinstance(value, tuple) and value and dataclasses.is_dataclass(value[0]):
+        return [_without_late(*pair) for pair in zip(value, written, strict=True)]
+    return written
 
 
 def _adapter(cls: type[Fact]) -> TypeAdapter[Any]:

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import dataclasses
+from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import ClassVar, Literal
+from typing import Any, ClassVar, Literal, Self
 
 from frywright.ledger.facts.fact import Fact
+from frywright.model.calibration import Calibration
 
 Step = Literal["recook", "reprobe", "disposition", "cause", "earlier", "closed"]
 Disposition = Literal["served", "discarded", "held"]
@@ -101,3 +104,95 @@ class CaseStep(Fact):
     cause: str | None = None
     load_number: int | None = None
     decision: Decision | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LogKept(Fact):
+    """A logger's file kept byte for byte beside the store."""
+
+    KIND: ClassVar[str] = "probe_log"
+    name: str
+    sha256: str
+    size_bytes: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FittedValue:
+    """One parameter found from logs; ``low`` and ``high`` bound 95 %."""
+
+    name: str
+    value: float
+    sd: float
+    low: float
+    high: float
+    before: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CalibrationKept(Fact):
+    """A cut fitted to a log. Version 1 knew no drip and not the program that was logged."""
+
+    KIND: ClassVar[str] = "calibration"
+    VERSION: ClassVar[int] = 2
+    name: str
+    cut: str
+    coating: str
+    lid: Literal["open", "pressure"]
+    half_thickness_m: float
+    shape_n: float
+    reference_mass_kg: float
+    pieces_count: int
+    mass_low_kg: float
+    mass_high_kg: float
+    oil_low_c: float
+    oil_high_c: float
+    start_low_c: float
+    start_high_c: float
+    error_k: float
+    area_factor_n: float | None
+    drip_frac: float | None
+    program: str
+    made_on: str
+    log: str
+    rms_k: float
+    fitted: tuple[FittedValue, ...]
+    runs_count: int
+
+    @classmethod
+    def of(cls, made: Calibration, **more: Any) -> Self:
+        """A calibration with what is kept of its fit."""
+        return cls(name=made.cut, **dataclasses.asdict(made), **more)
+
+    @property
+    def calibration(self) -> Calibration:
+        """What the kitchen's simulations use."""
+        return Calibration(**{f.name: getattr(self, f.name) for f in dataclasses.fields(Calibration)})
+
+    @classmethod
+    def older(cls, payload: Mapping[str, Any]) -> Mapping[str, Any]:
+        """Version 1 said nothing of drip and of no program."""
+        return {"drip_frac": None, "program": "", **payload}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HoldStudied(Fact):
+    """A table of holding scores and what it says of the hold life."""
+
+    KIND: ClassVar[str] = "hold_study"
+    name: str
+    table: str
+    result: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SampleProved(Fact):
+    """Readings of one load as typed, and what they say of every piece of such loads."""
+
+    KIND: ClassVar[str] = "sample_proof"
+    name: str
+    readings: str
+    outcome: str
+    bound_c: float
+    limit_c: float
+    count: int
+    checked: bool

@@ -322,7 +322,7 @@ def _wrong_goal(form: Mapping[str, str], error: InputError) -> str:
 def _add_kitchen(routes: APIRouter, context: Context) -> None:
     @routes.get("/cook/kitchen")
     def show(request: Request) -> Response:
-        text = context.store.current("kitchen")[-1].entry.payload["text"]
+        text = book.kitchen_text(context.store)
         return context.render(request, "kitchen.html", text=text, problems=[], room="desk")
 
     @routes.post("/cook/kitchen")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 from collections.abc import Mapping
+from itertools import islice
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
@@ -13,7 +14,8 @@ from starlette.datastructures import UploadFile
 from frywright.calibrate.channels import Role
 from frywright.calibrate.readings import Log, read_log
 from frywright.calibrate.sampling import SampleAim, prove_sample
-from frywright.model.entry import Recorded
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.probing import HoldStudied, LogKept, SampleProved
 from frywright.model.errors import DataError, FrywrightError, InputError
 from frywright.model.findings import Problem, say
 from frywright.model.units import show
@@ -51,7 +53,7 @@ class Logs:
         self.context, self.jobs = context, Jobs()
         self._read: dict[tuple[Any, ...], Log | Job] = {}
 
-    def get(self, item: Recorded, answers: Mapping[str, str]) -> Log | Job:
+    def get(self, item: Kept[LogKept], answers: Mapping[str, str]) -> Log | Job:
         """The log, or the job that is reading it.
 
         Raises
@@ -59,8 +61,7 @@ class Logs:
         DataError
             The file is no log.
         """
-        payload = item.entry.payload
-        key = (payload["sha256"], tuple(sorted(answers.items())))
+        key = (item.fact.sha256, tuple(sorted(answers.items())))
         found = self._read.get(key)
         if isinstance(found, Job) and found.done:
             if found.error:
@@ -68,23 +69,23 @@ class Logs:
                 raise found.error
             found = found.result if found.result is not None else None
         if found is None:
-            found = self._start(payload, answers)
+            found = self._start(item.fact, answers)
         self._read[key] = found
         for old in list(self._read)[:-KEPT_LOGS]:
             del self._read[old]
         return found
 
-    def _start(self, payload: Mapping[str, Any], answers: Mapping[str, str]) -> Log | Job:
-        attachments, name, size = attachments_of(self.context.store), payload["name"], payload["size_bytes"]
-        if size <= INLINE_BYTES:
-            with attachments.open(payload["sha256"]) as stream:
-                return read_log(stream, name, answers)
+    def _start(self, kept: LogKept, answers: Mapping[str, str]) -> Log | Job:
+        attachments = attachments_of(self.context.store)
+        if kept.size_bytes <= INLINE_BYTES:
+            with attachments.open(kept.sha256) as stream:
+                return read_log(stream, kept.name, answers)
 
         def work(progress: Any) -> Log:
-            with attachments.open(payload["sha256"]) as stream:
-                return read_log(stream, name, answers, progress, size)
+            with attachments.open(kept.sha256) as stream:
+                return read_log(stream, kept.name, answers, progress, kept.size_bytes)
 
-        return self.jobs.start(name, "read", work)
+        return self.jobs.start(kept.name, "read", work)
 
 
 def router(context: Context) -> APIRouter:
@@ -119,7 +120,7 @@ def _overview(context: Context, place: Any, **values: Any) -> dict[str, Any]:
     level = show(limit.level_c, "c", system) if limit is not None and limit.level_c is not None else ""
     return {
         "kitchen": place,
-        "logs": list(store.entries("probe_log", newest_first=True))[:50],
+        "logs": list(islice(store.facts(LogKept, newest_first=True), 50)),
         "due": due,
         "doubts": doubts,
         "limit": level,
@@ -156,8 +157,8 @@ def _add_list(routes: APIRouter, context: Context, kitchen: Any) -> None:
         return RedirectResponse(f"/cook/probes/{kept.number}", 303)
 
 
-def _entry(context: Context, number: int) -> Recorded:
-    found = next((item for item in context.store.entries("probe_log") if item.number == number), None)
+def _log(context: Context, number: int) -> Kept[LogKept]:
+    found = context.store.fact(number, LogKept)
     if found is None:
         raise InputError("log", number, "one of the logs kept here")
     return found
@@ -166,7 +167,7 @@ def _entry(context: Context, number: int) -> Recorded:
 def _add_log(routes: APIRouter, context: Context, kitchen: Any, logs: Logs) -> None:
     @routes.get("/cook/probes/{number}")
     def show_log(request: Request, number: int) -> Response:
-        item, place, form = _entry(context, number), kitchen(), dict(request.query_params)
+        item, place, form = _log(context, number), kitchen(), dict(request.query_params)
         values: dict[str, Any] = {
             "kitchen": place,
             "number": number,
@@ -189,7 +190,7 @@ def _add_log(routes: APIRouter, context: Context, kitchen: Any, logs: Logs) -> N
 
     @routes.get("/cook/probes/{number}/report.pdf")
     def report(request: Request, number: int) -> Response:
-        item, place, form = _entry(context, number), kitchen(), dict(request.query_params)
+        item, place, form = _log(context, number), kitchen(), dict(request.query_params)
         log = logs.get(item, _answers(form))
         if isinstance(log, Job):
             raise InputError("log", number, "read to its end first")
@@ -201,12 +202,12 @@ def _add_log(routes: APIRouter, context: Context, kitchen: Any, logs: Logs) -> N
             else []
         )
         language = context.language(request)
-        data = report_pdf(place, told, made, language, translator(language), item.entry.payload["sha256"])
+        data = report_pdf(place, told, made, language, translator(language), item.fact.sha256)
         return Response(data, media_type="application/pdf")
 
     @routes.post("/cook/probes/{number}/keep")
     async def keep(request: Request, number: int) -> Response:
-        item, place = _entry(context, number), kitchen()
+        item, place = _log(context, number), kitchen()
         form = {k: str(v) for k, v in (await request.form()).items()}
         log = logs.get(item, _answers(form))
         if isinstance(log, Job):
@@ -214,7 +215,7 @@ def _add_log(routes: APIRouter, context: Context, kitchen: Any, logs: Logs) -> N
         asked = _asked(place, log, form)
         told = tell(place, log, asked, context.store)
         made = calibrate(place, told, asked, form.get("cut", ""))
-        kept = keep_calibration(context.store, made, item.entry.payload["sha256"], made.fit.rms_k)
+        kept = keep_calibration(context.store, made, item.fact.sha256, made.fit.rms_k)
         return RedirectResponse(f"/records?new={kept.number}", 303)
 
 
@@ -317,11 +318,10 @@ def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
                 error.http_status,
                 **_overview(context, place, problem=context.explain(request, error), typed=form),
             )
-        book.record(
-            context.store,
-            "hold_study",
-            {"name": form.get("product", ""), "table": form.get("table", "")[:20000], "result": told["text"]},
+        fact = HoldStudied(
+            name=form.get("product", ""), table=form.get("table", "")[:20000], result=told["text"]
         )
+        book.write(context.store, fact)
         return context.render(request, "probes.html", **_overview(context, place, hold=told, typed=form))
 
     @routes.post("/cook/probes/sample")
@@ -348,19 +348,16 @@ def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
             "zero": show(proof.zero_failure_frac, "frac", system),
             "notes": [say(n.text, n.values, system, translate) for n in proof.notes],
         }
-        book.record(
-            context.store,
-            "sample_proof",
-            {
-                "name": form.get("load", ""),
-                "readings": form.get("readings", "")[:4000],
-                "outcome": str(proof.outcome),
-                "bound_c": proof.bound_c,
-                "limit_c": proof.limit_c,
-                "count": proof.count,
-                "checked": form.get("checked") == "yes",
-            },
+        fact = SampleProved(
+            name=form.get("load", ""),
+            readings=form.get("readings", "")[:4000],
+            outcome=str(proof.outcome),
+            bound_c=proof.bound_c,
+            limit_c=proof.limit_c,
+            count=proof.count,
+            checked=form.get("checked") == "yes",
         )
+        book.write(context.store, fact)
         return context.render(request, "probes.html", **_overview(context, place, sample=told, typed=form))
 
 

@@ -1,0 +1,48 @@
+"""Facts of many sites: a program released in waves, each wave and what stopped it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Annotated, Any, ClassVar, Literal
+
+from pydantic import Field
+
+from frywright.ledger.facts.cook import PLACE_OF_A_PROGRAM, ProgramText
+from frywright.ledger.facts.fact import Fact
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ProgramReleased(Fact):
+    """A version of a program, the sites it goes to in waves, and the rule that stops it. Version 1 knew no
+    altitude and no bird size of a program.
+    """
+
+    KIND: ClassVar[str] = "release"
+    VERSION: ClassVar[int] = 2
+    program: str
+    version: int
+    text: Annotated[ProgramText, Field(alias="payload")]
+    waves: tuple[tuple[str, ...], ...]
+    most_below_frac: float
+    who: str
+
+    @classmethod
+    def older(cls, payload: Mapping[str, Any]) -> Mapping[str, Any]:
+        """A program of version 1 is for the kitchen's own altitude and bird."""
+        text = payload.get("payload")
+        return (
+            {**payload, "payload": {**PLACE_OF_A_PROGRAM, **text}} if isinstance(text, Mapping) else payload
+        )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WaveTold(Fact):
+    """A wave of a release begun, or the release halted."""
+
+    KIND: ClassVar[str] = "release_wave"
+    release_number: int
+    what: Literal["started", "halted"]
+    sites: tuple[str, ...]
+    who: str
+    reason: str
