@@ -14,10 +14,14 @@ from frywright.ledger.facts.cook import (
     SimulationKept,
     SlotChosen,
 )
+from frywright.ledger.facts.fact import about
 from frywright.ledger.facts.fleet import ProgramReleased, WaveTold
 from frywright.ledger.facts.probing import CalibrationKept, HoldStudied, LogKept, SampleProved
+from frywright.ledger.store import Store
 from frywright.model.entry import canonical
 from frywright.model.errors import RecordError
+from frywright.workbench import book
+from frywright.workbench.clock import now
 from frywright.workbench.cook import CookRequest, ask
 from frywright.workbench.view import plain_json
 
@@ -200,3 +204,20 @@ def test_a_simulation_keeps_every_byte(kitchen):
     stages = PROGRAM["stages"][:1]
     told = {**plain_json(answer), "stages": stages}
     assert canonical(SimulationKept.read(told).payload()) == canonical(told)
+
+
+@pytest.mark.parametrize(
+    ("fact", "said"),
+    [
+        (KitchenSet(file="own.toml", text=""), ("own.toml", "")),
+        (SlotChosen(name="wings", fryer="birch", slot=7), ("wings", "")),
+        (ProgramSaved.read(PROGRAM), ("bone-in alder", "5")),
+        (WaveTold(release_number=1, what="halted", sites=(), who="", reason="smoke"), ("", "")),
+    ],
+)
+def test_a_list_of_entries_says_what_each_is_about(tmp_path, fact, said):
+    """Its name where it has one, and its version."""
+    store = Store.file(tmp_path / "a.db", now)
+    book.write(store, fact)
+    assert about(store.entry(1)) == said
+    store.close()

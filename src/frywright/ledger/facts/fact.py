@@ -116,6 +116,17 @@ def facts_of(items: Iterable[Recorded], cls: type[F]) -> Iterator[Kept[F]]:
     return (kept(item, cls) for item in items)
 
 
+NAMES = ("name", "program", "file", "fryer", "vat")
+"""Fields that say what an entry is about, the first that is there."""
+
+
+def about(item: Recorded) -> tuple[str, str]:
+    """What an entry is about and its version, whatever its kind: for a list of entries."""
+    payload = item.entry.payload
+    name = next((str(payload[key]) for key in NAMES if payload.get(key)), "")
+    return name, str(payload.get("version", ""))
+
+
 def _without_late(value: Any, written: Any) -> Any:
     """What was written of a value without the newer fields that say nothing, in its parts as well."""
     if dataclasses.is_dataclass(value):

@@ -13,6 +13,7 @@ from zoneinfo import ZoneInfo
 from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
+from frywright.ledger.facts.fact import about
 from frywright.ledger.store import Point
 from frywright.model.entry import Recorded
 from frywright.model.errors import FrywrightError, InputError, RecordError
@@ -117,21 +118,13 @@ def _add_entries(routes: APIRouter, context: Context, chain: Chain) -> None:
 
 
 def _row(item: Recorded) -> dict[str, Any]:
-    payload = item.entry.payload
-    name = (
-        payload.get("name")
-        or payload.get("program")
-        or payload.get("file")
-        or payload.get("fryer")
-        or payload.get("vat")
-        or ""
-    )
+    name, version = about(item)
     late = (item.recorded_at - item.entry.happened_at).total_seconds() > 1800
     return {
         "number": item.number,
         "kind": item.entry.kind,
-        "name": str(name),
-        "version": payload.get("version", ""),
+        "name": name,
+        "version": version,
         "late": late,
         "at": item.recorded_at.strftime("%Y-%m-%d %H:%M UTC"),
         "author": item.entry.author,
