@@ -38,7 +38,6 @@ LONG_FUNCTIONS = {
     "paper/probe_chart.py:log_spec": 61,
     "web/pages/accounts.py:_add_sign_in": 71,
     "web/pages/accounts.py:_add_owner": 80,
-    "web/pages/cook.py:router": 65,
     "web/pages/day.py:_add_board_questions": 61,
     "web/pages/probes.py:_add_checks": 103,
     "web/pages/records.py:_add_cases": 66,

@@ -135,9 +135,45 @@ def test_the_box_that_is_wrong_is_marked(client, params, box, says):
     assert (told.status_code, told.json()["box"]) == (422, box)
     assert says in told.json()["message"]
     page = client.get("/cook", params=ask).text
-    assert re.search(rf'name="{box}"[^>]*aria-invalid="true"[^>]*aria-describedby="wrong"', page)
+    assert re.search(rf'name="{box}"[^>]*aria-invalid="true"[^>]*aria-describedby="wrong-{box}"', page)
     assert page.count("aria-invalid") == 1
     assert 'id="headline"' not in page
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_every_wrong_box_is_marked_with_its_own_words(client, language):
+    """Each wrong box says what is wrong with it alone, out of range or unreadable; good ones say nothing."""
+    typed = {
+        "load": "12",
+        "start": "x",
+        "oil": "999",
+        "altitude": "7.200",
+        "s0_set": "900",
+        "s0_value": "9:99",
+        "s1_set": "",
+        "s1_value": "10:20",
+        "s2_set": "310",
+        "s2_value": "9:00:00",
+    }
+    says = {
+        "load": "3.75",
+        "start": "°F",
+        "oil": "140 °F",
+        "altitude": "7.2",
+        "s0_set": "900 °F",
+        "s0_value": "59",
+        "s1_set": {"en": "a temperature", "es": "una temperatura"}[language],
+        "s2_value": "2 h",
+    }
+    ask = {"program": "bone-in alder", "lang": language, **typed}
+    boxes = client.get("/cook/view.json", params=ask).json()["boxes"]
+    assert {box for box in boxes if box not in says} == set()
+    assert {box: words for box, words in says.items() if words not in boxes.get(box, "")} == {}
+    page = client.get("/cook", params=ask).text
+    for box in says:
+        assert re.search(rf'name="{box}"[^>]*aria-describedby="wrong-{box}"', page), box
+        assert f'id="wrong-{box}"' in page
+    assert page.count("aria-invalid") == len(says)
 
 
 def test_altitudes_and_loads_are_read_as_people_write_them(client):

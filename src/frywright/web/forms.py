@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState, Program, Stage, StageEnd
 from frywright.model.units import BARE, clock, write
+from frywright.physics.plan import make_plan
 from frywright.workbench.cook import CookRequest, carry_over, edit_program, program_of
 from frywright.workbench.facts import Answerer
 
@@ -66,6 +67,10 @@ class StageText:
     end: str
     value: str
     most: str
+
+
+GOOD_STAGE = StageText("170 C", "open", "duration", "5:00", "")
+"""Values beside which one box of a stage is tried alone."""
 
 
 class CookForm:
@@ -175,6 +180,53 @@ class CookForm:
             return "s0_lid"
         return BOX.get(error.field, "")
 
+    def wrong(self, told: InputError) -> dict[str, InputError]:
+        """Every box with a wrong value and its own error; ``told`` is the one that stopped the answer."""
+        found = {self.box_of(told): told}
+        for read in (*self._conditions().values(), *self._stage_reads()):
+            try:
+                read()
+            except InputError as error:
+                found.setdefault(self.box_of(error), error)
+        found.pop("", None)
+        return found
+
+    def _conditions(self) -> dict[str, Callable[[], object]]:
+        """How each box beside the stages is read and tried alone."""
+
+        def tried(read: Callable[[], Mapping[str, float | None]]) -> Callable[[], object]:
+            return lambda: make_plan(self.kitchen, self.program, **read())
+
+        reads = {
+            "load": self._load,
+            "start": lambda: {"start_temp_c": self._optional("start", "temperature", "start_temp")},
+            "oil": lambda: {"oil_start_c": self._optional("oil", "temperature", "oil temperature")},
+            "altitude": lambda: {"altitude_m": self._optional("altitude", "length", "altitude")},
+        }
+        return {box: tried(read) for box, read in reads.items()}
+
+    def _stage_reads(self) -> list[Callable[[], object]]:
+        """How each box of each stage is read and tried alone, beside good values in the others."""
+
+        def at(number: int, typed: StageText) -> Callable[[], object]:
+            def read() -> object:
+                try:
+                    return self._stage(typed)
+                except InputError as error:
+                    raise error.at(f"{self.program_name}, stage {number}") from error
+
+            return read
+
+        found = []
+        for number, typed in enumerate(self.stages, start=1):
+            alone = (
+                replace(GOOD_STAGE, set=typed.set or ""),
+                replace(GOOD_STAGE, end=typed.end, value=typed.value, most=GOOD_STAGE.value),
+                replace(GOOD_STAGE, most=typed.most),
+            )
+            found += [at(number, one) for one in alone]
+        return found
+
     def edited(self) -> Program:
         """The program with the stages typed.
 
@@ -218,20 +270,25 @@ class CookForm:
 
     def request(self) -> CookRequest:
         """The request typed; InputError names what cannot be read."""
-        program = self.edited()
+        return CookRequest(
+            program=self.edited(),
+            **self._load(),
+            start_temp_c=self._optional("start", "temperature", "start_temp"),
+            oil_start_c=self._optional("oil", "temperature", "oil temperature"),
+            altitude_m=self._optional("altitude", "length", "altitude"),
+        )
+
+    def _load(self) -> dict[str, float | None]:
+        """The load typed, as a count or a mass."""
         load = self.text("load")
         words = load.rsplit(None, 1)
         if len(words) == 2 and words[1].lower() in COUNT_WORDS:
             load = words[0]
         by_mass = any(c.isalpha() for c in load) and any(c.isdigit() for c in load)
-        return CookRequest(
-            program=program,
-            units_count=self._count(load) if load and not by_mass else None,
-            load_kg=self.kitchen.site.read(load, "mass", "load") if by_mass else None,
-            start_temp_c=self._optional("start", "temperature", "start_temp"),
-            oil_start_c=self._optional("oil", "temperature", "oil temperature"),
-            altitude_m=self._optional("altitude", "length", "altitude"),
-        )
+        return {
+            "units_count": self._count(load) if load and not by_mass else None,
+            "load_kg": self.kitchen.site.read(load, "mass", "load") if by_mass else None,
+        }
 
     def _count(self, load: str) -> float:
         try:

@@ -23,18 +23,29 @@ from frywright.workbench.view import cook_view
 def router(context: Context) -> APIRouter:
     """Routes of the room."""
     routes = APIRouter()
+    _add_answers(routes, context)
+    _add_keeping(routes, context)
+    return routes
 
-    def view_of(form: CookForm, request: Request) -> dict[str, Any]:
-        kitchen, asked = form.kitchen, form.request()
-        answer = ask(kitchen, asked)
-        view = cook_view(answer, str(kitchen.site.units), translator(context.language(request)))
-        own = (
-            answer.facts
-            if asked == CookRequest(program=asked.program)
-            else program_facts(kitchen, asked.program)
-        )
-        return {**view, "locked": answer.facts.short or own.short}
 
+def _view(context: Context, request: Request, form: CookForm) -> dict[str, Any]:
+    """The answer to what is typed, and whether somebody must answer for the program."""
+    kitchen, asked = form.kitchen, form.request()
+    answer = ask(kitchen, asked)
+    view = cook_view(answer, str(kitchen.site.units), translator(context.language(request)))
+    own = (
+        answer.facts if asked == CookRequest(program=asked.program) else program_facts(kitchen, asked.program)
+    )
+    return {**view, "locked": answer.facts.short or own.short}
+
+
+def _marks(context: Context, request: Request, form: CookForm, error: FrywrightError) -> dict[str, str]:
+    """What is wrong in each box, by its name."""
+    wrong = form.wrong(error) if isinstance(error, InputError) else {}
+    return {box: context.explain(request, said) for box, said in wrong.items()}
+
+
+def _add_answers(routes: APIRouter, context: Context) -> None:
     @routes.get("/")
     def home() -> Response:
         return RedirectResponse("/cook", 307)
@@ -42,12 +53,12 @@ def router(context: Context) -> APIRouter:
     @routes.get("/cook")
     def page(request: Request) -> Response:
         form = CookForm(remembered_kitchen(context.store), request.query_params)
-        view, problem, wrong, status = None, "", "", 200
+        view, problem, wrong, status = None, "", {}, 200
         try:
-            view = view_of(form, request)
+            view = _view(context, request, form)
         except FrywrightError as error:
             problem, status = context.explain(request, error), error.http_status
-            wrong = form.box_of(error) if isinstance(error, InputError) else ""
+            wrong = _marks(context, request, form, error)
         values = {"form": form, "view": view, "problem": problem, "wrong": wrong, "room": "cook"}
         return context.render(request, "cook.html", status, **values)
 
@@ -55,18 +66,23 @@ def router(context: Context) -> APIRouter:
     def live(request: Request) -> Response:
         form = CookForm(remembered_kitchen(context.store), request.query_params)
         try:
-            return JSONResponse({"ok": True, **view_of(form, request)})
+            return JSONResponse({"ok": True, **_view(context, request, form)})
         except InputError as error:
             told = {"ok": False, "error": "InputError", "message": context.explain(request, error)}
-            return JSONResponse({**told, "box": form.box_of(error)}, status_code=error.http_status)
+            marks = _marks(context, request, form, error)
+            return JSONResponse(
+                {**told, "box": form.box_of(error), "boxes": marks}, status_code=error.http_status
+            )
 
     @routes.get("/cook/chart.svg")
     def chart(request: Request) -> Response:
         form = CookForm(remembered_kitchen(context.store), request.query_params)
         tr = translator(context.language(request))
         words = {"oil": tr("oil"), "minutes": tr("minutes since the drop"), "pressure": tr("gauge")}
-        return Response(svg(cook_spec(view_of(form, request), words)), media_type="image/svg+xml")
+        return Response(svg(cook_spec(_view(context, request, form), words)), media_type="image/svg+xml")
 
+
+def _add_keeping(routes: APIRouter, context: Context) -> None:
     @routes.post("/cook/keep")
     async def keep(request: Request) -> Response:
         form = CookForm(remembered_kitchen(context.store), await request.form())
@@ -85,5 +101,3 @@ def router(context: Context) -> APIRouter:
         return save_as(
             context, request, form.kitchen, program, {"as": form.base, **typed}, "/cook/save", seen
         )
-
-    return routes

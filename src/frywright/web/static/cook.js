@@ -84,17 +84,20 @@ function show(view) {
   curves.draw(view);
 }
 
-// While what is typed has no answer, the last one must not be read as its own: no verdict, grey curves, a mark at the box.
-function refuse(message, box) {
+// While what is typed has no answer, the last one must not be read as its own: no verdict, grey curves, a mark at every wrong box.
+function refuse(message, boxes) {
   clearMark();
   problem.hidden = false;
   problem.querySelector(".said").textContent = message;
   setStale(true);
-  const field = box && form.elements[box];
-  if (!field) return;
-  field.setAttribute("aria-invalid", "true");
-  field.setAttribute("aria-describedby", "wrong");
-  field.closest("label").append(Object.assign(document.createElement("span"), { className: "wrong", id: "wrong", textContent: message }));
+  for (const [box, said] of Object.entries(boxes ?? {})) {
+    const field = form.elements[box];
+    if (!field) continue;
+    const id = `wrong-${box}`;
+    field.setAttribute("aria-invalid", "true");
+    field.setAttribute("aria-describedby", id);
+    field.closest("label").append(Object.assign(document.createElement("span"), { className: "wrong", id, textContent: said }));
+  }
 }
 
 function clearMark() {
@@ -126,7 +129,7 @@ async function ask() {
   }
   if (turn !== asked) return;
   document.getElementById("headline")?.removeAttribute("aria-busy");
-  if (!reply.ok) return refuse(reply.message, reply.box);
+  if (!reply.ok) return refuse(reply.message, reply.boxes);
   clearMark();
   problem.hidden = true;
   if (!curves) return location.replace(`/cook?${values}`); // the page came without an answer: get it whole
