@@ -113,6 +113,20 @@ def test_bad_files_exit_with_the_data_code(tmp_path):
     assert json.loads(as_json.stdout)["error"] == "DataError"
 
 
+def test_check_names_a_program_that_is_short(tmp_path, demo):
+    """The file reads well, and the program cut in it is named with what is locked; the demo has none."""
+    from tests.workbench.test_short import short_file
+
+    assert "No problems" in frywright("kitchen", "check", demo).stdout
+    path = tmp_path / "short.toml"
+    path.write_text(short_file(), "utf-8")
+    got = frywright("kitchen", "check", str(path))
+    assert "bone-in alder, version 3: predicted" in got.stdout
+    assert "No problems" not in got.stdout
+    told = json.loads(frywright("kitchen", "check", str(path), "--json").stdout)["short"]
+    assert [(row["name"], row["margin_k"] < 0) for row in told] == [("bone-in alder", True)]
+
+
 def test_records_commands(tmp_path, demo):
     """Verify and export speak about the store; a missing one is refused."""
     from pathlib import Path

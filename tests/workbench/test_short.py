@@ -101,6 +101,45 @@ def test_saving_a_short_program_needs_a_name_and_a_reason(store, kitchen, raw):
     assert "short" not in saved.fact.payload()
 
 
+def short_file():
+    """The demo's file with a program cut in the file itself."""
+    good = 'duration = "10:20"'
+    text = demo_text()
+    assert good in text
+    return text.replace(good, 'duration = "2:00"', 1)
+
+
+def test_a_short_program_of_the_kitchen_file_is_named_and_locked(tmp_path):
+    """The desk names it until somebody answers for its card; no card without, no read-back at all."""
+    store = Store.file(tmp_path / "f.db", now)
+    book.remember_kitchen(store, short_file(), "k.toml")
+    page = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    name = "bone-in alder"
+    desk = page.get("/cook/desk").text
+    assert f"▼ {name}, version 3: predicted" in desk
+    assert "nobody answers for it" in desk
+    assert "nadie responde por él" in page.get("/cook/desk?lang=es").text
+    page.get("/cook/desk?lang=en")
+    assert page.get("/cook/card.pdf", params={"program": name}).status_code == 422
+    read = page.get("/cook/readback", params={"program": name})
+    assert (read.status_code, 'name="v0"' in read.text) == (422, False)
+    printed = page.post(f"/cook/card.pdf?program={name}", data={"by": WHO.by, "reason": WHO.reason})
+    assert printed.headers["content-type"] == "application/pdf"
+    assert "nobody answers for it" not in page.get("/cook/desk").text
+    assert page.get("/cook/readback", params={"program": name}).status_code == 422
+
+
+def test_a_sound_kitchen_has_nothing_to_answer_for(store, kitchen, raw):
+    """The demo names none; a short version saved with name and reason is answered for, one without is not."""
+    assert book.unanswered(store, kitchen) == []
+    book.save_program(store, kitchen, raw, WHO)
+    assert book.unanswered(store, book.remembered_kitchen(store)) == []
+    assert (
+        len(book.unanswered(store, replace(kitchen, programs=(*kitchen.programs, replace(raw, version=9)))))
+        == 1
+    )
+
+
 def test_a_proof_that_is_short_locks_a_program_whose_full_load_is_over(store, kitchen, raw):
     """The shortest of what was seen speaks."""
     good = replace(kitchen.program("bone-in cedar"), version=2)

@@ -23,9 +23,10 @@ def check(
     as_json: bool = typer.Option(False, "--json", help="Print JSON."),
 ) -> None:
     """Say what a kitchen file holds, or what is wrong with it and where."""
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.cli.output import emit_json, preparing, speaking_errors
 
-    with speaking_errors(as_json):
+    with speaking_errors(as_json), preparing():
+        from frywright.workbench.facts import short_programs, unanswered_line
         from frywright.workbench.kitchens import open_kitchen
 
         found = open_kitchen(file)
@@ -34,11 +35,15 @@ def check(
             "products": len(found.products),
             "programs": len(found.programs),
         }
+        short = short_programs(found)
         if as_json:
-            emit_json({"ok": True, "name": found.site.name, **counts})
+            told = [{"name": p.name, "version": p.version, "margin_k": facts.margin_k} for p, facts in short]
+            emit_json({"ok": True, "name": found.site.name, **counts, "short": told})
         else:
             typer.echo(
                 f"{found.site.name}: "
                 + ", ".join(f"{n} {what}" for what, n in counts.items())
-                + ". No problems."
+                + (". The file reads well." if short else ". No problems.")
             )
+            for program, facts in short:
+                typer.echo(unanswered_line(found, program, facts))

@@ -36,7 +36,7 @@ from frywright.verdicts.facts import Facts
 from frywright.workbench.cards import ReadBack
 from frywright.workbench.clock import now
 from frywright.workbench.cook import CookAnswer
-from frywright.workbench.facts import NOBODY, Answerer, answered
+from frywright.workbench.facts import NOBODY, Answerer, answered, short_programs, unanswered_line
 from frywright.workbench.kitchens import demo_text, read_text
 from frywright.workbench.naming import away_words, called, same_use
 from frywright.workbench.proof import ProofAnswer
@@ -307,6 +307,20 @@ def keep_print(store: Store, kitchen: Kitchen, programs: Iterable[Program], who:
                     name=program.name, version=program.version, fryer=program.fryer, short=lock
                 )
                 write(store, fact, versions={"program": str(program.version)})
+
+
+def unanswered(store: Store, kitchen: Kitchen, translate: Callable[[str], str] = str) -> list[str]:
+    """A line for each program that is predicted short and that nobody has answered for with name and reason,
+    such as one written straight into the kitchen file.
+    """
+    answers = {
+        (item.entry.payload["name"], item.entry.payload["version"])
+        for kind in ("program", "short_card")
+        for item in store.entries(kind)
+        if item.entry.payload.get("short")
+    }
+    found = [row for row in short_programs(kitchen) if (row[0].name, row[0].version) not in answers]
+    return [unanswered_line(kitchen, program, facts, translate) for program, facts in found]
 
 
 def keep_simulation(

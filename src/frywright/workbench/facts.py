@@ -33,6 +33,10 @@ PROVEN_BY = {
     str(EvidenceKind.CALIBRATED): "calibration from probe logs, inside its range",
     str(EvidenceKind.PROBE): "readings of a checked thermometer",
 }
+UNANSWERED = (
+    "{name}, version {version}: predicted {amount} short, and nobody answers for it. No card is printed"
+    " without a name and a reason, and no machine is read back by it. Lengthen it until it is predicted over."
+)
 LOCKED = "given: {name} is predicted {amount} short, so somebody must answer for it"
 REFUSED = (
     "over its limit before a machine is keyed by it: lengthen the program until it is predicted over, save"
@@ -122,6 +126,24 @@ def program_facts(kitchen: Kitchen, program: Program) -> Facts:
         The kitchen cannot run it.
     """
     return ask(kitchen, CookRequest(program=as_keyed(kitchen, program))).facts
+
+
+def short_programs(kitchen: Kitchen) -> list[tuple[Program, Facts]]:
+    """The newest version of every program that is predicted short, wherever it came from."""
+    names = sorted({p.name for p in kitchen.programs})
+    found = [(p, program_facts(kitchen, p)) for p in map(kitchen.program, names)]
+    return [(program, facts) for program, facts in found if facts.short]
+
+
+def unanswered_line(kitchen: Kitchen, program: Program, facts: Facts, translate: Translate = str) -> str:
+    """That a program is predicted short and nobody answers for it."""
+    system = str(kitchen.site.units)
+    values = {
+        "name": program.name,
+        "version": f"{program.version}",
+        "amount": amount_of(facts, system),
+    }
+    return say(UNANSWERED, values, system, translate)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

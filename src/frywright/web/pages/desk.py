@@ -71,7 +71,9 @@ def router(context: Context) -> APIRouter:
         held = program_rows(context.store, place, translator(context.language(request)))
         name = request.query_params.get("saved", "")
         saved = next((s for s in held if s["name"] == name), None)
+        tr = translator(context.language(request))
         values = {"kitchen": place, "held": held, "saved": saved}
+        values["unanswered"] = book.unanswered(context.store, place, tr)
         values |= {"typed": {}, "wrong": "", "problem": "", **more}
         return context.render(request, "desk.html", status, room="desk", **values)
 
