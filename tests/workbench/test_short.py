@@ -147,6 +147,32 @@ def test_a_proof_that_is_short_locks_a_program_whose_full_load_is_over(store, ki
         book.save_program(store, kitchen, good, Answerer(), program_facts(kitchen, raw))
 
 
+def test_a_proof_that_failed_locks_its_version_until_one_holds(store, client, kitchen):
+    """Over at a full load and short in the worst case: red on the desk, no card without a name, no read-back;
+    the next version is free, and a proof that holds frees this one.
+    """
+    name = "bone-in alder"
+    good = kitchen.program(name)
+    failed = replace(prove_program(kitchen, good, samples=16), program=good)
+    proof = failed.proof
+    low = replace(proof, cuts=tuple(replace(c, worst_margin_k=-4.0) for c in proof.cuts))
+    book.record_proof(store, replace(failed, proof=low), book.kitchen_number(store))
+    place = book.remembered_kitchen(store)
+    told = show_facts(program_facts(place, good), "us")
+    assert (told.word, told.amount) == ("short", "−7.2 °F")
+    assert "worst case simulated" in told.predicted
+    with pytest.raises(InputError, match="somebody must answer"):
+        card_data(place, good, 1, "en", str)
+    assert card_data(place, good, 1, "en", str, WHO)["stamp"] == "SHORT BY 7.2 °F"
+    assert client.get("/cook/readback", params={"program": name}).status_code == 422
+    assert "nobody answers for it" in client.get("/cook/desk").text
+    assert not program_facts(place, replace(good, version=good.version + 1)).short
+    held = replace(proof, cuts=tuple(replace(c, worst_margin_k=1.0) for c in proof.cuts))
+    book.record_proof(store, replace(failed, proof=held), book.kitchen_number(store))
+    assert not program_facts(book.remembered_kitchen(store), good).short
+    assert client.get("/cook/readback", params={"program": name}).status_code == 200
+
+
 def test_keeping_a_short_simulation_needs_a_name_and_a_reason(store, kitchen, raw):
     """The simulation's entry carries both; a load that is short in itself is locked too."""
     with pytest.raises(InputError, match="somebody must answer"):

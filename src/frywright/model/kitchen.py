@@ -133,6 +133,15 @@ class ProveAgain:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class FailedProof:
+    """The newest proof of this version of a program failed: its lowest margin, below 0."""
+
+    name: str
+    version: int
+    margin_k: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Kitchen:
     """Everything a kitchen file holds. Cuts, cut sets and coatings include the catalog's."""
 
@@ -150,6 +159,7 @@ class Kitchen:
     care: tuple[Task, ...] = ()
     emergency: Emergency = field(default_factory=Emergency)
     marks: tuple[ProveAgain, ...] = ()
+    failed: tuple[FailedProof, ...] = ()
 
     def __post_init__(self) -> None:
         for kind in ("fryers", "products", "cuts", "cut_sets", "coatings"):
@@ -256,6 +266,10 @@ class Kitchen:
     def mark(self, program: Program) -> ProveAgain | None:
         """What asks for a new proof of this version of a program, or None."""
         return next((m for m in self.marks if (m.name, m.version) == (program.name, program.version)), None)
+
+    def failed_proof(self, program: Program) -> FailedProof | None:
+        """The failed proof of this version of a program, or None."""
+        return next((f for f in self.failed if (f.name, f.version) == (program.name, program.version)), None)
 
     def unit_kg(self, product: str) -> float:
         """Mass of one head (or piece) of a product as this kitchen buys it."""

@@ -29,7 +29,7 @@ from frywright.ledger.facts.probing import CalibrationKept
 from frywright.ledger.store import Store
 from frywright.model.entry import Entry
 from frywright.model.errors import InputError, RecordError
-from frywright.model.kitchen import Kitchen, ProveAgain
+from frywright.model.kitchen import FailedProof, Kitchen, ProveAgain
 from frywright.model.program import Program
 from frywright.model.units import clock
 from frywright.verdicts.facts import Facts
@@ -160,7 +160,8 @@ def remembered_kitchen(store: Store) -> Kitchen:
 
 def _kitchen_of(store: Store) -> Kitchen:
     fact = _in_force(store).fact
-    return replace(_with_saved(store, _parsed(fact.text, fact.file)), marks=_standing_marks(store))
+    known = _with_saved(store, _parsed(fact.text, fact.file))
+    return replace(known, marks=_standing_marks(store), failed=_failed_proofs(store))
 
 
 def _in_force(store: Store) -> Kept[KitchenSet]:
@@ -192,6 +193,18 @@ def _standing_marks(store: Store) -> tuple[ProveAgain, ...]:
             if proven.get(key, 0) < item.fact.kitchen_number:
                 found[key] = joined(found.get(key), mark)
     return tuple(found.values())
+
+
+def _failed_proofs(store: Store) -> tuple[FailedProof, ...]:
+    """Versions whose newest proof failed; whatever changes since, only a proof that holds ends it."""
+    newest = {
+        (i.entry.payload["name"], i.entry.payload["version"]): i for i in store.entries("program_proof")
+    }
+    return tuple(
+        FailedProof(name=name, version=version, margin_k=item.entry.payload["lowest_k"])
+        for (name, version), item in newest.items()
+        if not item.entry.payload["holds"]
+    )
 
 
 def kitchen_number(store: Store) -> int:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import asdict, dataclass, replace
 from typing import Any
 
 from frywright.design.controller import Keyed, Rendered, render, rounded
@@ -22,7 +22,15 @@ from frywright.verdicts.facts import Facts, Prediction
 from frywright.workbench.clock import now
 from frywright.workbench.cook import CookAnswer, CookRequest, ask
 from frywright.workbench.effect import Effect, effect_of, worst_answer
-from frywright.workbench.facts import NOBODY, Answerer, amount_of, answered, refuse_short, show_facts
+from frywright.workbench.facts import (
+    NOBODY,
+    Answerer,
+    amount_of,
+    answered,
+    refuse_short,
+    show_facts,
+    with_failed_proof,
+)
 from frywright.workbench.naming import altitude_words, away_words
 from frywright.workbench.prove_again import again_line
 from frywright.workbench.view import cook_view
@@ -73,7 +81,8 @@ def card_data(
     fitted = rounded(program, fryer.controller)
     answer = ask(kitchen, CookRequest(program=fitted))
     system = str(kitchen.site.units)
-    lock = answered(kitchen, program, who, answer.facts)
+    facts = with_failed_proof(kitchen, program, answer.facts)
+    lock = answered(kitchen, program, who, facts)
     view = cook_view(answer, system, translate)
     words = {
         "oil": translate("oil"),
@@ -113,9 +122,9 @@ def card_data(
         "rows": _rows(keyed, translate),
         "total": view["clock"]["total"],
         "lift": view["clock"]["sentence"],
-        "banner": _banner(answer.facts, lock, system, translate),
-        "facts": view["facts"],
-        "stamp": say(SHORT, {"amount": amount_of(answer.facts, system)}, system, translate) if lock else "",
+        "banner": _banner(facts, lock, system, translate),
+        "facts": asdict(show_facts(facts, system, translate)),
+        "stamp": say(SHORT, {"amount": amount_of(facts, system)}, system, translate) if lock else "",
         "foot": translate(FOOT),
         "cautions": {
             k: translate(v) if k != "lid" or program.under_pressure else "" for k, v in CAUTIONS.items()

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, dataclass, replace
 from functools import lru_cache
 from typing import Any
 
@@ -116,15 +116,29 @@ def as_keyed(kitchen: Kitchen, program: Program) -> Program:
         return program
 
 
-@lru_cache(maxsize=256)
 def program_facts(kitchen: Kitchen, program: Program) -> Facts:
-    """What is predicted and proven of a program as keyed, at its full load in its own kitchen.
+    """What is predicted and proven of a program as keyed, at its full load in its own kitchen; a proof of
+    this version that failed speaks too.
 
     Raises
     ------
     InputError
         The kitchen cannot run it.
     """
+    return with_failed_proof(kitchen, program, _full_load(replace(kitchen, marks=(), failed=()), program))
+
+
+def with_failed_proof(kitchen: Kitchen, program: Program, facts: Facts) -> Facts:
+    """Facts of a program, short by its newest proof where that one failed and is the shorter."""
+    failed = kitchen.failed_proof(program)
+    if failed is None or facts.margin_k is None or facts.margin_k <= failed.margin_k:
+        return facts
+    short = Prediction.SHORT if facts.prediction is Prediction.OVER else facts.prediction
+    return replace(facts, prediction=short, margin_k=failed.margin_k, worst=True)
+
+
+@lru_cache(maxsize=256)
+def _full_load(kitchen: Kitchen, program: Program) -> Facts:
     return ask(kitchen, CookRequest(program=as_keyed(kitchen, program))).facts
 
 
