@@ -270,6 +270,12 @@ def test_what_is_written_is_read_back(kind, dimension, data):
     assert to_people(back, unit) == pytest.approx(to_people(value, unit), rel=5.001e-6, abs=1e-6)
 
 
+def test_a_time_of_many_digits_is_an_error_not_a_crash():
+    """400 nines are no time; nothing overflows."""
+    with pytest.raises(InputError, match="at most 15 digits"):
+        site(sorted(KITCHENS)[0]).read("9" * 400, "time")
+
+
 @given(st.sampled_from(sorted(KITCHENS)), st.integers(0, 7200))
 def test_a_clock_is_read_back(kind, seconds):
     """Every whole second up to two hours, with and without a leading zero."""

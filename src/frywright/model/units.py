@@ -238,9 +238,9 @@ def parse(text: str, dimension: str, name: str = "value", *, bare: str = "", dec
     suffix = word or bare
     if suffix not in UNITS or UNITS[suffix].dimension != dimension:
         raise _no_unit(name, text, dimension)
+    value = _figure(digits, text, name, decimal, exact=suffix in EXACT)
     if dimension == "time" and not word:
         _ask_which_time(digits, text, name)
-    value = _figure(digits, text, name, decimal, exact=suffix in EXACT)
     return to_inside(-value if sign in ("-", "−") else value, suffix)
 
 
