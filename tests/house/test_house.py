@@ -39,7 +39,6 @@ LONG_FUNCTIONS = {
     "web/pages/accounts.py:_add_sign_in": 71,
     "web/pages/accounts.py:_add_owner": 80,
     "web/pages/day.py:_add_board_questions": 61,
-    "web/pages/probes.py:_add_checks": 103,
     "web/pages/records.py:_add_cases": 66,
     "workbench/day_view.py:plan_view": 70,
     "workbench/day_view.py:pull_view": 72,

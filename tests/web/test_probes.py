@@ -17,6 +17,8 @@ from frywright.ledger.attachments import Attachments
 from frywright.ledger.store import Store
 from frywright.model.calibration import Calibration
 from frywright.model.errors import InputError, RecordError
+from frywright.model.food import Food
+from frywright.verdicts.limits import hand_level_c
 from frywright.web.app import make_app
 from frywright.workbench import book
 from frywright.workbench.clock import now
@@ -36,6 +38,85 @@ ASKED = ProbeAsk(
     masses_kg=dict(zip(CHANNELS, (0.203, 0.22, 0.24), strict=True)),
     thermometers={},
 )
+
+
+FISH_AND_WEDGES = """[kitchen]
+name = "Quay bench (invented)"
+units = "metric"
+
+[[fryer]]
+key = "uno"
+name = "Uno"
+kind = "open"
+capacity_kg = 3
+oil_mass_kg = 17
+heater_kw = 11
+
+[[product]]
+key = "fish"
+name = "fish"
+cut_set = "fish"
+coating = "bare"
+start_temp_c = 4
+
+[[program]]
+name = "fish uno"
+product = "fish"
+fryer = "uno"
+
+[[program.stage]]
+set_c = 175
+duration = "9:00"
+
+[[product]]
+key = "wedges"
+name = "wedges"
+cut_set = "wedges"
+coating = "bare"
+start_temp_c = 4
+
+[[program]]
+name = "wedges uno"
+product = "wedges"
+fryer = "uno"
+
+[[program.stage]]
+set_c = 175
+duration = "9:00"
+
+[[product]]
+key = "house"
+name = "house"
+cut_set = "wedges"
+coating = "bare"
+start_temp_c = 4
+house_core_c = 70
+
+[[program]]
+name = "house uno"
+product = "house"
+fryer = "uno"
+
+[[program.stage]]
+set_c = 175
+duration = "9:00"
+
+[[product]]
+key = "bird"
+name = "bird"
+cut_set = "wings"
+coating = "bare"
+start_temp_c = 4
+
+[[program]]
+name = "bird uno"
+product = "bird"
+fryer = "uno"
+
+[[program.stage]]
+set_c = 175
+duration = "9:00"
+"""
 
 
 @pytest.fixture
@@ -219,8 +300,9 @@ def test_hold_study_on_the_page(client):
         ("check", {"thermometer": "", "ice": "32"}, "unnamed probe"),
         ("check", {"thermometer": "P", "ice": "90"}, "ice"),
         ("check", {"thermometer": "P"}, "an ice or a boiling reading"),
-        ("sample", {"readings": "170", "limit": "165"}, "2 or more"),
-        ("sample", {"readings": "170 x", "limit": "165"}, "a number"),
+        ("sample", {"readings": "170", "program": "bone-in alder"}, "2 or more"),
+        ("sample", {"readings": "170 x", "program": "bone-in alder"}, "a number"),
+        ("sample", {"readings": "170 171", "program": "nobody's"}, "one of:"),
     ],
 )
 def test_bad_input_is_refused_with_its_reason(client, path, data, words):
@@ -252,11 +334,64 @@ def test_the_reading_form_opens_a_case_and_a_gap(client):
     assert any("without a valid check" in gap for gap in gaps)
 
 
-def test_sampling_on_the_page(client):
+def test_sampling_on_the_page(client, store):
     """Readings become a bound, recorded; unchecked thermometers give no evidence."""
-    data = {"readings": "178 176 181 179 177 180 175 183", "limit": "165"}
+    data = {"readings": "178 176 181 179 177 180 175 183", "program": "bone-in alder"}
     assert "No evidence" in client.post("/cook/probes/sample", data=data).text
-    assert "Meets 165" in client.post("/cook/probes/sample", data={**data, "checked": "yes"}).text
+    page = client.post("/cook/probes/sample", data={**data, "checked": "yes"}).text
+    assert "Meets 165" in page
+    assert "bone-in alder, version 3, Alder" in page
+    kept = [e.entry.payload for e in store.entries("sample_proof")][-1]
+    assert (kept["name"], kept["version"], kept["fryer"]) == ("bone-in alder", 3, "alder")
+    assert kept["limit_c"] == pytest.approx(73.89, abs=0.01)
+    assert len(kept["readings"].split()) == 8
+
+
+def test_each_food_is_sampled_and_read_by_its_own_rule(tmp_path):
+    """Fish at 66 °C meets the Food Code's 63 °C where poultry would open a case; wedges have no rule, and a
+    house target where one is set.
+    """
+    store = Store.file(tmp_path / "f.db", now)
+    book.remember_kitchen(store, FISH_AND_WEDGES, "k.toml")
+    web = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    read = {"readings": "66 66.2 65.9 66.1 66 66.3", "checked": "yes"}
+
+    def sampled(program):
+        return web.post("/cook/probes/sample", data={**read, "program": program}).text
+
+    assert "Meets 62.8 °C" in sampled("fish uno")
+    wedges = sampled("wedges uno")
+    assert "No rule here for this food: the Food Code names raw animal foods only" in wedges
+    assert 'class="headline no_rule"' in wedges
+    assert "6 of 6 pieces read below 70.0 °C" in sampled("house uno")
+    probe = {"thermometer": "T1", "fryer": "uno", "pieces": "9", "temp": "66"}
+    for product, opens in (("fish", False), ("wedges", False), ("house", True), ("bird", True)):
+        answer = web.post("/records/probing", data={**probe, "product": product}, follow_redirects=False)
+        assert answer.headers["location"].startswith("/records/case/") is opens, product
+    limits = [e.entry.payload["limit_c"] for e in store.entries("probe_reading")]
+    assert limits == [pytest.approx(62.78, abs=0.01), None, 70.0, pytest.approx(73.89, abs=0.01)]
+    assert web.get("/records/pack.json").status_code == 200
+    assert web.post("/cook/probes/check", data={"thermometer": "T1", "ice": "5"}).status_code == 200
+
+
+@pytest.mark.parametrize(
+    ("place", "foods", "level_c"),
+    [
+        ("us_food_code_2022", [Food.FISH], 62.78),
+        ("us_food_code_2022", [Food.PLANT], None),
+        ("us_food_code_2022", [Food.FISH, Food.POULTRY], 73.89),
+        ("uk", [Food.FISH], 73.89),
+        ("uk", [Food.PLANT], 73.89),
+        ("us_fsis_inspected", [Food.POULTRY], 73.89),
+        ("us_fsis_inspected", [Food.FISH], None),
+    ],
+)
+def test_hand_levels_by_place_and_food(place, foods, level_c):
+    """Food Code 3-401.11: 63 °C (145 °F) fish, 74 °C (165 °F) poultry; a rule with a time takes the poultry
+    level for a reading of an instant; no rule, no level, and then the house target.
+    """
+    assert hand_level_c(place, foods) == (level_c and pytest.approx(level_c, abs=0.01))
+    assert hand_level_c(place, foods, 71.0) == (pytest.approx(level_c, abs=0.01) if level_c else 71.0)
 
 
 @pytest.mark.parametrize(
@@ -338,9 +473,18 @@ def test_calibrate_by_command_makes_a_kitchen_file(files):
 def test_sample_check_and_hold_by_command(files):
     """Sampling, a failed check and a hold study by command."""
     told = json.loads(
-        run("probe", "sample", "178F,176F,181F,179F,177F,180F,175F,183F", "--checked", "--json")
+        run(
+            "probe",
+            "sample",
+            files / "kitchen.toml",
+            "178F 176F,181F,179 177 180 175 183",
+            "--program",
+            "bone-in alder",
+            "--checked",
+            "--json",
+        )
     )
-    assert told["outcome"] == "passes"
+    assert (told["outcome"], told["program"], told["version"]) == ("passes", "bone-in alder", 3)
     check = (
         "probe",
         "check",

@@ -246,43 +246,44 @@ def heat_up(
 
 @app.command()
 def sample(
-    readings: str = typer.Argument(
-        help="Readings of the coldest pieces with commas, for example '178F,176F,181F'."
-    ),
-    limit: str = typer.Option("165F", help="Limit."),
+    kitchen: Path = typer.Argument(help="Kitchen file (TOML)."),
+    readings: str = typer.Argument(help="Readings of the coldest pieces, for example '178F 176F 181F'."),
+    program: str = typer.Option(..., help="Program they were read under; its food's rule judges them."),
     coverage: float = typer.Option(95.0, help="Share of pieces, %."),
     confidence: float = typer.Option(95.0, help="Confidence, %."),
     checked: bool = typer.Option(False, "--checked/--unchecked", help="The thermometer had a valid check."),
     as_json: bool = typer.Option(False, "--json", help="Print JSON."),
 ) -> None:
-    """Tolerance bound and zero-failure claim from probe readings."""
+    """Tolerance bound and zero-failure claim of a program from probe readings."""
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.calibrate.sampling import SampleAim, prove_sample
-        from frywright.model.findings import say
+        from frywright.cli.shop import open_kitchen
         from frywright.workbench.probe_json import sample_json
+        from frywright.workbench.sampling import sample_program, sampled_view
 
-        values = [
-            _value(None, text.strip(), "temperature", "readings") or 0.0 for text in readings.split(",")
-        ]
-        aim = SampleAim(
-            limit_c=_value(None, limit, "temperature", "--limit") or 0.0,
+        place = open_kitchen(kitchen)
+        found = sample_program(
+            place,
+            program,
+            place.site.read_list(readings, "temperature", "readings"),
+            checked=checked,
             coverage_frac=coverage / 100,
             confidence_frac=confidence / 100,
         )
-        proof = prove_sample(values, aim, thermometer_checked=checked)
         if as_json:
-            emit_json(sample_json(proof))
+            emit_json(sample_json(found))
             return
-        system = "us" if "f" in limit.lower() else "metric"
-        typer.echo(say(proof.sentence.text, proof.sentence.values, system))
-        typer.echo(
-            f"n {proof.count}, k {proof.factor_n:.3f}; no failure among them would show at least"
-            f" {100 * proof.zero_failure_frac:.1f} %"
-        )
-        for note in proof.notes:
-            typer.echo(f"! {say(note.text, note.values, system)}")
+        told = sampled_view(place, found)
+        typer.echo(f"{told['program']}, version {told['version']}, {told['fryer']}")
+        typer.echo(told["sentence"])
+        if found.proof is not None:
+            typer.echo(
+                f"{told['figures']}; no failure among them would show at least"
+                f" {100 * found.proof.zero_failure_frac:.1f} %"
+            )
+        for note in told["notes"]:
+            typer.echo(f"! {note}")
 
 
 @app.command()

@@ -108,17 +108,24 @@ def limit_of(jurisdiction: str, foods: Iterable[Food], house_core_c: float | Non
     )
 
 
-def hand_level_c(jurisdiction: str) -> float:
-    """Level a single hand reading is judged by [degC]; where the place's rule needs a time with the
-    temperature, the newest Food Code's instantaneous one.
+def hand_level_c(
+    jurisdiction: str, foods: Iterable[Food] = (Food.POULTRY,), house_core_c: float | None = None
+) -> float | None:
+    """Level a single hand reading of a product of these foods is judged by [degC]: that of the rule of the
+    place, else the house target, else None.
+
+    Where the rule needs a time with the temperature, the newest Food Code's level for poultry stands in: no
+    rule of the catalog asks more of a piece in an instant.
 
     Raises
     ------
     InputError
         The jurisdiction is not in the catalog.
     """
-    level = cook_limit(jurisdiction).level_c
-    return level if level is not None else hand_level_c(HAND_RULE)
+    limit = limit_of(jurisdiction, foods, house_core_c)
+    if limit is None or limit.level_c is not None:
+        return limit.level_c if limit else None
+    return cook_limit(HAND_RULE).level_c
 
 
 def edition_on(rule: str, day: dt.date) -> CookLimit | None:

@@ -18,11 +18,12 @@ from frywright.model.errors import InputError
 from frywright.model.findings import Note, Outcome, say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
+from frywright.model.program import Program
 from frywright.model.units import clock, parse_clock, show
 from frywright.physics.fry import FryHistory
 from frywright.verdicts.limits import cook_limit
 from frywright.workbench.book import write
-from frywright.workbench.cook import CookRequest, ask
+from frywright.workbench.cook import CookRequest, ask, product_limit
 from frywright.workbench.nameplate import Case, case_of, differences, points_of, typed_back
 from frywright.workbench.upkeep import FIGURE_NAMES, figure_fact, first_day
 
@@ -184,11 +185,20 @@ def _control(heat: StepSigned | None, fryer: Fryer, system: str) -> list[Test]:
     return control(heat.set_c, heat.mean_c, heat.swing_k, fryer, shown)
 
 
-def _full_load(kitchen: Kitchen, fryer: Fryer) -> FryHistory | None:
+def _program(kitchen: Kitchen, fryer: Fryer) -> Program | None:
+    """The program a fryer is tried with: one under pressure, else its first."""
     names = sorted({p.name for p in kitchen.programs if p.fryer == fryer.key})
     programs = [kitchen.program(name) for name in names]
-    chosen = next((p for p in programs if p.under_pressure), programs[0] if programs else None)
+    return next((p for p in programs if p.under_pressure), programs[0] if programs else None)
+
+
+def _full_load(kitchen: Kitchen, fryer: Fryer) -> FryHistory | None:
+    chosen = _program(kitchen, fryer)
     return ask(kitchen, CookRequest(program=chosen)).history if chosen else None
+
+
+NO_RULE_HERE = "No rule here for this food, and no house target: nothing judges these readings."
+NEEDS_TIME = "This place's rule needs a time with the temperature: judge it from a probe log."
 
 
 def _proofs(kitchen: Kitchen, case: Case, system: str) -> list[Test]:
@@ -198,16 +208,15 @@ def _proofs(kitchen: Kitchen, case: Case, system: str) -> list[Test]:
         if proof_step
         else {}
     )
-    limit, tests = cook_limit(kitchen.site.jurisdiction), []
+    tried, tests = _program(kitchen, case.fryer), []
+    goods = kitchen.product(tried.product) if tried else None
+    limit = product_limit(kitchen, goods) if goods else cook_limit(kitchen.site.jurisdiction)
     for load in LOADS:
         readings = told.get(load) or ()
         shown = ", ".join(show(c, "c", system) for c in readings)
-        if not readings or limit.level_c is None:
-            text = (
-                "Not measured."
-                if not readings
-                else "This place's rule needs a time with the temperature: judge it from a probe log."
-            )
+        if not readings or limit is None or limit.level_c is None:
+            unjudged = NO_RULE_HERE if limit is None else NEEDS_TIME
+            text = unjudged if readings else "Not measured."
             tests.append(
                 Test(
                     name=LOAD_NAMES[load],

@@ -17,7 +17,7 @@ from frywright.physics.inputs import CLOSE
 from frywright.physics.plan import FryPlan, make_plan
 from frywright.verdicts.facts import Facts, facts_of
 from frywright.verdicts.judge import NO_RULE_KNOWN, CoreCurve, judge
-from frywright.verdicts.limits import HOUSE, CookLimit, limit_of, why_no_rule
+from frywright.verdicts.limits import HOUSE, CookLimit, hand_level_c, limit_of, why_no_rule
 from frywright.verdicts.pressure import judge_opening
 from frywright.workbench.evidence import evidence_for, range_notes
 from frywright.workbench.naming import named
@@ -115,6 +115,11 @@ def foods_of(kitchen: Kitchen, product: Product) -> list[Food]:
 def product_limit(kitchen: Kitchen, product: Product) -> CookLimit | None:
     """What judges a product here: a rule of the place, else its house target, else None."""
     return limit_of(kitchen.site.jurisdiction, foods_of(kitchen, product), product.house_core_c)
+
+
+def hand_limit_c(kitchen: Kitchen, product: Product) -> float | None:
+    """What a hand reading of a product is judged by here [degC]; None where neither rule nor house speaks."""
+    return hand_level_c(kitchen.site.jurisdiction, foods_of(kitchen, product), product.house_core_c)
 
 
 def why_none(kitchen: Kitchen, product: Product) -> str:

@@ -20,6 +20,7 @@ from frywright.model.units import show
 from frywright.verdicts.limits import hand_level_c
 from frywright.workbench.book import write
 from frywright.workbench.clock import now
+from frywright.workbench.cook import hand_limit_c
 from frywright.workbench.day import business_time, usual_trade
 from frywright.workbench.thermometers import check_valid
 
@@ -76,9 +77,14 @@ class Case:
         return self.last("closed") is not None
 
 
-def level_of(kitchen: Kitchen) -> float:
-    """Level of a hand reading here with the thermometer's error on top [degC]."""
-    return hand_level_c(kitchen.site.jurisdiction) + kitchen.site.thermometer_error_k
+def level_of(kitchen: Kitchen, product: str) -> float | None:
+    """Level of a hand reading of a product here with the thermometer's error on top [degC]; None where
+    neither a rule nor the house speaks of it. A product nobody named is judged as poultry.
+    """
+    limit_c = hand_level_c(kitchen.site.jurisdiction)
+    if product:
+        limit_c = hand_limit_c(kitchen, kitchen.product(product))
+    return None if limit_c is None else limit_c + kitchen.site.thermometer_error_k
 
 
 def _temp(kitchen: Kitchen, text: str, name: str) -> float:
@@ -121,12 +127,12 @@ def tell_probe(
             "the mark on the thermometer: a reading without it cannot be looked back at",
         )
     pieces = _count(values.get("pieces", ""))
-    moment, level = at or now(), level_of(kitchen)
+    moment, level = at or now(), level_of(kitchen, product.key)
     fact = Reading(
         name=f"{product.name}, {fryer.name}",
         thermometer=thermometer[:60],
         core_c=core,
-        limit_c=level - kitchen.site.thermometer_error_k,
+        limit_c=None if level is None else level - kitchen.site.thermometer_error_k,
         load=f"{product.key} {fryer.key}",
         units_count=pieces,
         fryer=fryer.key,
@@ -136,7 +142,7 @@ def tell_probe(
     )
     with store.writing():
         reading = write(store, fact, moment)
-        if core >= level:
+        if level is None or core >= level:
             return reading, None
         short = CaseOpened(
             what="probe",
@@ -222,6 +228,10 @@ def case_of(store: Store, number: int) -> Case:
     return Case(opened=item, steps=tuple(e for e in steps if e.fact.case_number == number))
 
 
+def _meets(reading: Reading, error_k: float) -> bool:
+    return reading.limit_c is not None and reading.core_c >= reading.limit_c + error_k
+
+
 def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[dict[str, Any]]:
     """Loads of the case's fryer since its last good reading before it: each must be decided."""
     found, at = case.found, case.opened.happened_at
@@ -231,7 +241,7 @@ def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[dict[str, 
     good = [
         e
         for e in store.facts_between(at - dt.timedelta(hours=EARLIER_H), at, Reading)
-        if e.fact.fryer == found.fryer and e.fact.core_c >= e.fact.limit_c + error_k
+        if e.fact.fryer == found.fryer and _meets(e.fact, error_k)
     ]
     since = good[-1].happened_at if good else at - dt.timedelta(hours=EARLIER_H)
     trade = usual_trade(kitchen)
@@ -281,12 +291,12 @@ def tell_step(
 def _with_what_was_done(
     store: Store, kitchen: Kitchen, case: Case, fact: CaseStep, values: Mapping[str, Any]
 ) -> CaseStep:
-    level = case.found.limit_c or level_of(kitchen)
+    level = case.found.limit_c or level_of(kitchen, case.found.product)
     if fact.step == "reprobe":
         if case.last("recook") is None:
             raise InputError("step", fact.step, "after the load went back in the oil")
         core = _temp(kitchen, str(values.get("temp", "")), "temp")
-        return replace(fact, core_c=core, limit_c=level, meets=core >= level)
+        return replace(fact, core_c=core, limit_c=level, meets=None if level is None else core >= level)
     if fact.step == "disposition":
         word = one_of(DISPOSITIONS, values.get("disposition"), "disposition")
         probe = case.last("reprobe")

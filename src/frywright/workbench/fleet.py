@@ -189,7 +189,7 @@ def ratios_of(
     (oil,) = site_rows([("x", store, kitchen)], today)
     count, pieces = len(readings), sum(tap.pieces_count for tap in drops)
     return {
-        "below_frac": (sum(r.core_c < r.limit_c for r in readings) / count if count else None, count),
+        "below_frac": (sum(r.below for r in readings) / count if count else None, count),
         "lift_core_c": (sum(r.core_c for r in readings) / count if count else None, count),
         "oil_by_hundred_n": (None if oil["unknown"] else oil["per_hundred_n"], len(drops)),
         "filters_by_ten_n": (10.0 * filters / len(drops) if drops else None, len(drops)),

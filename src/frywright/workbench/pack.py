@@ -341,7 +341,7 @@ def pack_view(
         for e in told.of(BoardTap.KIND)
         if e.entry.payload["what"] == "drop"
     )
-    below = [e for e in told.of(Reading.KIND) if e.entry.payload["core_c"] < e.entry.payload["limit_c"]]
+    below = [e for e in told.of(Reading.KIND) if Reading.read(e.entry.payload).below]
     outside = {
         "suppression",
         "hood_clean",

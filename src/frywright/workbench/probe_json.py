@@ -6,9 +6,9 @@ from dataclasses import asdict
 from math import isfinite
 from typing import Any
 
-from frywright.calibrate.sampling import SampleProof
 from frywright.model.findings import say
 from frywright.workbench.probes import Answer, Calibrated
+from frywright.workbench.sampling import Sampled
 
 
 def probe_json(answer: Answer) -> dict[str, Any]:
@@ -91,11 +91,20 @@ def calibrated_json(made: Calibrated) -> dict[str, Any]:
     }
 
 
-def sample_json(proof: SampleProof) -> dict[str, Any]:
-    """A sampling proof."""
-    return {
+def sample_json(found: Sampled) -> dict[str, Any]:
+    """A sampling proof with the program it is of; outcome and why where no rule speaks of the food."""
+    program, proof = found.program, found.proof
+    told = {
         "ok": True,
-        "outcome": str(proof.outcome),
+        "program": program.name,
+        "version": program.version,
+        "fryer": program.fryer,
+        "outcome": found.outcome,
+    }
+    if proof is None:
+        return {**told, "why": found.why, "count": len(found.readings_c), "limit_c": None}
+    return {
+        **told,
         "sentence": say(proof.sentence.text, proof.sentence.values),
         "count": proof.count,
         "mean_c": proof.mean_c,

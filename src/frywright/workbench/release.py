@@ -123,7 +123,7 @@ def results(release: Release, sites: Mapping[str, Store]) -> dict[str, Any]:
             for e in store.facts_between(since, since + dt.timedelta(days=3650), Reading)
             if e.fact.product == told.text.product and e.fact.fryer == told.text.fryer
         ]
-        count, below = count + len(read), below + sum(r.core_c < r.limit_c for r in read)
+        count, below = count + len(read), below + sum(r.below for r in read)
         backs = (e.fact for e in store.facts(ReadBackTaken, newest_first=True))
         newest = next((back for back in backs if back.name == told.program), None)
         holds = newest is not None and newest.matches and newest.version == told.version

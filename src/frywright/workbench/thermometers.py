@@ -80,7 +80,7 @@ def record_check(
 
 
 def readings_in(store: Store) -> list[ProbeReading]:
-    """All hand readings that nothing has replaced, oldest first."""
+    """All hand readings with a limit that nothing has replaced, oldest first."""
     return [
         ProbeReading(
             number=item.number,
@@ -92,6 +92,7 @@ def readings_in(store: Store) -> list[ProbeReading]:
             units_count=item.fact.units_count,
         )
         for item in store.current_facts(Reading)
+        if item.fact.limit_c is not None
     ]
 
 

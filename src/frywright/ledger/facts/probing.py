@@ -31,21 +31,28 @@ class ThermometerChecked(Fact):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Reading(Fact):
-    """A piece probed by hand at the lift. Version 1 knew no fryer, product, person or thermometer check."""
+    """A piece probed by hand at the lift. Version 1 knew no fryer, product, person or thermometer check;
+    version 2 had a limit for every food, and judged all by that of poultry.
+    """
 
     KIND: ClassVar[str] = "probe_reading"
-    VERSION: ClassVar[int] = 2
+    VERSION: ClassVar[int] = 3
     LABELS: ClassVar[dict[str, str]] = {"core_c": "read"}
     name: str
     thermometer: str
     core_c: float
-    limit_c: float
+    limit_c: float | None  # None: neither a rule here nor the house speaks of the food
     load: str
     units_count: float
     fryer: str | None = None
     product: str | None = None
     who: str | None = None
     checked: bool | None = None
+
+    @property
+    def below(self) -> bool:
+        """Whether it is below the limit it was judged by."""
+        return self.limit_c is not None and self.core_c < self.limit_c
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -186,13 +193,19 @@ class HoldStudied(Fact):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SampleProved(Fact):
-    """Readings of one load as typed, and what they say of every piece of such loads."""
+    """Readings of one program's loads, and what they say of every piece of such loads. Version 1 was of a load
+    that was only named, and always had a limit.
+    """
 
     KIND: ClassVar[str] = "sample_proof"
+    VERSION: ClassVar[int] = 2
     name: str
     readings: str
     outcome: str
-    bound_c: float
-    limit_c: float
+    bound_c: float | None
+    limit_c: float | None
     count: int
     checked: bool
+    version: int | None = None
+    fryer: str | None = None
+    product: str | None = None

@@ -13,13 +13,12 @@ from starlette.datastructures import UploadFile
 
 from frywright.calibrate.channels import Role
 from frywright.calibrate.readings import Log, read_log
-from frywright.calibrate.sampling import SampleAim, prove_sample
 from frywright.ledger.facts.fact import Kept
-from frywright.ledger.facts.probing import HoldStudied, LogKept, SampleProved
-from frywright.model.errors import DataError, FrywrightError, InputError
-from frywright.model.findings import Problem, say
+from frywright.ledger.facts.probing import HoldStudied, LogKept
+from frywright.model.errors import FrywrightError, InputError
+from frywright.model.findings import say
+from frywright.model.kitchen import Kitchen
 from frywright.model.units import show
-from frywright.verdicts.limits import cook_limit
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.jobs import Job, Jobs
@@ -39,11 +38,11 @@ from frywright.workbench.probes import (
     kettle_found,
     tell,
 )
+from frywright.workbench.sampling import keep_sample, sample_program, sampled_view
 
 KEPT_LOGS = 4
 INLINE_BYTES = 8_000_000
 """Larger files are read in the background with a progress bar."""
-MOST_READINGS = 500
 
 
 class Logs:
@@ -98,6 +97,8 @@ def router(context: Context) -> APIRouter:
     _add_list(routes, context, kitchen)
     _add_log(routes, context, kitchen, logs)
     _add_checks(routes, context, kitchen)
+    _add_hold(routes, context, kitchen)
+    _add_sample(routes, context, kitchen)
     return routes
 
 
@@ -116,14 +117,12 @@ def _overview(context: Context, place: Any, **values: Any) -> dict[str, Any]:
         }
         for d in thermometers.open_doubts(store)
     ]
-    limit = cook_limit(place.site.jurisdiction)
-    level = show(limit.level_c, "c", system) if limit is not None and limit.level_c is not None else ""
     return {
         "kitchen": place,
+        "programs": sorted({p.name for p in place.programs}),
         "logs": list(islice(store.facts(LogKept, newest_first=True), 50)),
         "due": due,
         "doubts": doubts,
-        "limit": level,
         "sample": None,
         "hold": None,
         "problem": "",
@@ -281,6 +280,14 @@ def _asked(place: Any, log: Log, form: Mapping[str, str]) -> ProbeAsk:
     )
 
 
+def _refused(
+    context: Context, request: Request, place: Kitchen, form: Mapping[str, str], error: FrywrightError
+) -> Response:
+    """The page with what was typed and what stood in the way."""
+    told = _overview(context, place, problem=context.explain(request, error), typed=form)
+    return context.render(request, "probes.html", error.http_status, **told)
+
+
 def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
     @routes.post("/cook/probes/check")
     async def check(request: Request) -> Response:
@@ -292,12 +299,7 @@ def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
             )
             made, _ = thermometers.record_check(context.store, place, form.get("thermometer", ""), ice, boil)
         except FrywrightError as error:
-            return context.render(
-                request,
-                "probes.html",
-                error.http_status,
-                **_overview(context, place, problem=context.explain(request, error), typed=form),
-            )
+            return _refused(context, request, place, form, error)
         told = {
             "name": made.thermometer,
             "outcome": str(made.outcome),
@@ -306,58 +308,34 @@ def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
         }
         return context.render(request, "probes.html", **_overview(context, place, check=told))
 
+
+def _add_hold(routes: APIRouter, context: Context, kitchen: Any) -> None:
     @routes.post("/cook/probes/hold")
     async def hold(request: Request) -> Response:
         form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
         try:
             told = _hold(place, form, translator(context.language(request)))
         except FrywrightError as error:
-            return context.render(
-                request,
-                "probes.html",
-                error.http_status,
-                **_overview(context, place, problem=context.explain(request, error), typed=form),
-            )
+            return _refused(context, request, place, form, error)
         fact = HoldStudied(
             name=form.get("product", ""), table=form.get("table", "")[:20000], result=told["text"]
         )
         book.write(context.store, fact)
         return context.render(request, "probes.html", **_overview(context, place, hold=told, typed=form))
 
+
+def _add_sample(routes: APIRouter, context: Context, kitchen: Any) -> None:
     @routes.post("/cook/probes/sample")
     async def sample(request: Request) -> Response:
         form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
-        system, translate = str(place.site.units), translator(context.language(request))
         try:
-            proof = _sample(place, form)
+            readings = place.site.read_list(form.get("readings", ""), "temperature", "readings")
+            checked = form.get("checked") == "yes"
+            found = sample_program(place, form.get("program", ""), readings, checked=checked)
         except FrywrightError as error:
-            return context.render(
-                request,
-                "probes.html",
-                error.http_status,
-                **_overview(context, place, problem=context.explain(request, error), typed=form),
-            )
-        told = {
-            "outcome": str(proof.outcome),
-            "sentence": say(proof.sentence.text, proof.sentence.values, system, translate),
-            "count": proof.count,
-            "factor": f"{proof.factor_n:.3f}",
-            "mean": show(proof.mean_c, "c", system),
-            "sd": show(proof.sd_k, "k", system),
-            "bound": show(proof.bound_c, "c", system),
-            "zero": show(proof.zero_failure_frac, "frac", system),
-            "notes": [say(n.text, n.values, system, translate) for n in proof.notes],
-        }
-        fact = SampleProved(
-            name=form.get("load", ""),
-            readings=form.get("readings", "")[:4000],
-            outcome=str(proof.outcome),
-            bound_c=proof.bound_c,
-            limit_c=proof.limit_c,
-            count=proof.count,
-            checked=form.get("checked") == "yes",
-        )
-        book.write(context.store, fact)
+            return _refused(context, request, place, form, error)
+        keep_sample(context.store, place, found)
+        told = sampled_view(place, found, translator(context.language(request)))
         return context.render(request, "probes.html", **_overview(context, place, sample=told, typed=form))
 
 
@@ -371,13 +349,3 @@ def _hold(place: Any, form: Mapping[str, str], translate: Any) -> dict[str, str]
         "text": say(found.note.text, found.note.values, str(place.site.units), translate),
         "ended_by": found.ended_by,
     }
-
-
-def _sample(place: Any, form: Mapping[str, str]) -> Any:
-    values = place.site.read_list(form.get("readings", ""), "temperature", "readings")
-    if len(values) > MOST_READINGS:
-        raise DataError(
-            [Problem(what=f"{len(values)} readings", remedy=f"Give at most {MOST_READINGS} at a time.")]
-        )
-    level = place.site.read(form.get("limit", ""), "temperature", "limit")
-    return prove_sample(values, SampleAim(limit_c=level), thermometer_checked=form.get("checked") == "yes")
