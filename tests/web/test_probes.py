@@ -19,11 +19,13 @@ from frywright.model.calibration import Calibration
 from frywright.model.errors import InputError, RecordError
 from frywright.model.food import Food
 from frywright.verdicts.limits import hand_level_c
+from frywright.voice.tongue import translator
 from frywright.web.app import make_app
 from frywright.workbench import book
 from frywright.workbench.clock import now
 from frywright.workbench.cook import CookRequest, ask
 from frywright.workbench.kitchens import demo_log, demo_text
+from frywright.workbench.probe_view import probe_view
 from frywright.workbench.probes import ProbeAsk, calibrate, keep_calibration, tell
 
 HOST = "http://127.0.0.1"
@@ -224,11 +226,11 @@ def test_a_file_dropped_onto_the_page(client):
 
 
 def test_a_checked_thermometer_makes_a_verdict(client):
-    """With a good check of the thermometers the same log meets the limit; with none it is unknown."""
+    """With a good check of the thermometers the same log meets the limit; with none it is not proven."""
     address = str(client.post("/cook/probes/upload", files={"file": ("log.csv", demo_log())}).url)
     client.post("/cook/probes/check", data={"thermometer": "K1", "ice": "32.4F", "boil": "202F"})
     page = client.get(address, params={"thermo_0": "K1"})
-    assert page.text.count('class="headline unknown"') == 3  # the log is older than the check's week
+    assert page.text.count("○</span> not proven yet") == 3  # the log is older than the check's week
     assert "thermometer was not checked" in page.text
 
 
@@ -255,6 +257,18 @@ def test_a_probe_log_with_a_valid_check_meets_or_fails(kitchen, log, store, monk
         log, channels=tuple(replace(c, values=c.values - 25.0 * (c.name in CHANNELS)) for c in log.channels)
     )
     assert {str(j.verdict.outcome) for j in tell(kitchen, cold, asked, store).judged} == {"fails"}
+    views = [probe_view(tell(kitchen, *how), "us")["verdicts"][0] for how in ((log, asked, store), (log,))]
+    views.append(probe_view(tell(kitchen, cold, asked, store), "us", translator("es"))["verdicts"][0])
+    assert [(v["state"], v["proven_word"]) for v in views] == [
+        ("over", "proven"),
+        ("over", "not proven yet"),
+        ("short", "probado: no llega"),
+    ]
+    assert views[0]["predicted"].startswith("Measured ")
+    assert "over 165 °F" in views[0]["predicted"]
+    assert views[0]["evidence"] == "Proven by readings of a checked thermometer."
+    assert "thermometer" in views[1]["evidence"]
+    assert views[2]["predicted"].startswith("Medido: faltan ")
 
 
 def test_a_card_is_for_service_only_on_evidence(kitchen, log):

@@ -153,7 +153,10 @@ def test_another_bird_or_load_is_another_program(kitchen):
     )
     assert not kitchen.belongs(heavy)
     assert carried(kitchen, "tenders cedar", unit_mass_kg=0.0567).name == "tenders cedar, 2.0 oz"
-    assert carried(kitchen, load_heads=2.0).name == "bone-in alder, 2 × head"
+    two = carried(kitchen, load_heads=2.0)
+    assert two.name == "bone-in alder, 2 × head"
+    assert away_words(kitchen, two, translator("es")) == ["2 × pollo"]
+    assert card_data(kitchen, two, 1, "es", translator("es"))["place"].endswith("2 × pollo")
     same = carried(kitchen, unit_mass_kg=kitchen.unit_kg("bone_in"))
     assert (same.name, same.version) == ("bone-in alder", 4)
     assert carried(kitchen, altitude_m=kitchen.site.altitude_m + 3.0).version == 4

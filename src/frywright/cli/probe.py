@@ -133,7 +133,8 @@ def _print(view: dict[str, Any]) -> None:
             f" {load['dip']}, lowest {load['lowest']}, back at heat after {load['recovered']}"
         )
     for verdict in view["verdicts"]:
-        typer.echo(f"  load {verdict['load']} {verdict['channel']}: {verdict['sentence']}")
+        typer.echo(f"  load {verdict['load']} {verdict['channel']}: {verdict['word']} {verdict['amount']}")
+        typer.echo(f"    {verdict['proven_word']}. {verdict['sentence']}")
     for note in view["notes"]:
         typer.echo(f"  ! {note['text']}")
 

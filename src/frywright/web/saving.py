@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from typing import Any
 from urllib.parse import quote
 
@@ -14,6 +14,7 @@ from frywright.model.errors import FrywrightError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.verdicts.facts import Facts
+from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.workbench import book
 from frywright.workbench.facts import Answerer, program_facts
@@ -23,12 +24,14 @@ ASKED = ("as", "name", "by", "reason")
 """Boxes of the form that saves; everything else typed is sent along."""
 
 
-def save_choices(kitchen: Kitchen, program: Program, *seen: Facts) -> dict[str, Any]:
+def save_choices(
+    kitchen: Kitchen, program: Program, *seen: Facts, translate: Callable[[str], str] = str
+) -> dict[str, Any]:
     """What a page needs to ask for a name: the programs this may follow, a new name, where it belongs,
     whether somebody must answer for it.
     """
     short = any(facts.short for facts in (program_facts(kitchen, program), *seen))
-    place = ", ".join(away_words(kitchen, program))
+    place = ", ".join(away_words(kitchen, program, translate))
     return {
         "follows": follows(kitchen, program),
         "new_name": new_name(kitchen, program),
@@ -59,7 +62,7 @@ def ask_name(
         "since": since,
         "overtaken": error if isinstance(error, book.Overtaken) else None,
         "problem": context.explain(request, error) if error else "",
-        "save": save_choices(kitchen, program, *seen),
+        "save": save_choices(kitchen, program, *seen, translate=translator(context.language(request))),
     }
     return context.render(request, "save.html", error.http_status if error else 200, room="desk", **values)
 

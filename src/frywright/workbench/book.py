@@ -431,7 +431,7 @@ def held_status(
         rows.append(
             {
                 "name": name,
-                "place": ", ".join(away_words(kitchen, program)),
+                "place": ", ".join(away_words(kitchen, program, translate)),
                 "again": again_line(kitchen, program, translate),
                 "fryer": kitchen.fryer(program.fryer).name,
                 "version": str(program.version),

@@ -149,7 +149,7 @@ def _banner(facts: Facts, lock: Answered | None, system: str, translate: Transla
 def place_line(kitchen: Kitchen, program: Program, translate: Translate) -> str:
     """Which kitchen, altitude, bird and load a program is for, in words."""
     home = f"{kitchen.site.name}, {altitude_words(kitchen.site.altitude_m, str(kitchen.site.units))}"
-    away = ", ".join(away_words(kitchen, program))
+    away = ", ".join(away_words(kitchen, program, translate))
     if not away:
         return home
     if kitchen.belongs(program):

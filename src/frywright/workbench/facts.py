@@ -29,6 +29,16 @@ PREDICTED = {
 HOUSE_OVER = "No rule here for this food. House target {level_c}: predicted {amount} over it."
 HOUSE_SHORT = "No rule here for this food. House target {level_c}: predicted {amount} short of it."
 NO_TARGET = "No rule here for this food: {why}. No house target is set."
+MEASURED = {
+    PREDICTED[Prediction.OVER, True]: "Measured {amount} over {level_c} ({title}).",
+    PREDICTED[Prediction.OVER, False]: "Measured {amount} over {title}.",
+    PREDICTED[Prediction.SHORT, True]: "Measured {amount} short of {level_c} ({title}).",
+    PREDICTED[Prediction.SHORT, False]: "Measured {amount} short of {title}.",
+    HOUSE_OVER: "No rule here for this food. House target {level_c}: measured {amount} over it.",
+    HOUSE_SHORT: "No rule here for this food. House target {level_c}: measured {amount} short of it.",
+    NO_TARGET: NO_TARGET,
+}
+"""What a log's probe says in place of a prediction."""
 PROVEN_BY = {
     str(EvidenceKind.CALIBRATED): "calibration from probe logs, inside its range",
     str(EvidenceKind.PROBE): "readings of a checked thermometer",
@@ -58,8 +68,10 @@ class FactsShown:
     evidence: str
 
 
-def show_facts(facts: Facts, system: str, translate: Translate = str) -> FactsShown:
-    """Facts in words."""
+def show_facts(
+    facts: Facts, system: str, translate: Translate = str, *, measured: bool = False
+) -> FactsShown:
+    """Facts in words; ``measured`` where the curve is a probe's."""
     amount = amount_of(facts, system)
     values = {"amount": amount, "title": facts.title, "why": facts.why}
     known = {"level_c": facts.level_c} if facts.level_c is not None else {}
@@ -69,6 +81,7 @@ def show_facts(facts: Facts, system: str, translate: Translate = str) -> FactsSh
         text = HOUSE_SHORT if facts.short else HOUSE_OVER
     else:
         text = PREDICTED[facts.prediction, bool(known)]
+    text = MEASURED[text] if measured else text
     missing = "; ".join(translate(m) for m in facts.missing)
     if facts.proven:
         evidence = say("Proven by {by}.", {"by": PROVEN_BY[facts.evidence]}, system, translate)

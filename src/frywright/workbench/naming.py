@@ -4,6 +4,7 @@ alike.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 
 from frywright.model.errors import InputError
@@ -26,7 +27,7 @@ def mass_words(mass_kg: float, system: str) -> str:
     return f"{to_people(mass_kg, 'oz'):.1f} oz" if system == "us" else f"{1e3 * mass_kg:.0f} g"
 
 
-def away_words(kitchen: Kitchen, program: Program) -> list[str]:
+def away_words(kitchen: Kitchen, program: Program, translate: Callable[[str], str] = str) -> list[str]:
     """In what a program's place, bird and load differ from this kitchen's own."""
     system = str(kitchen.site.units)
     words = []
@@ -35,9 +36,8 @@ def away_words(kitchen: Kitchen, program: Program) -> list[str]:
     if program.unit_mass_kg is not None and not kitchen.belongs(replace(program, altitude_m=None)):
         words.append(mass_words(program.unit_mass_kg, system))
     if program.load_heads is not None:
-        words.append(
-            f"{program.load_heads:g} × {kitchen.cut_set(kitchen.product(program.product).cut_set).unit}"
-        )
+        unit = kitchen.cut_set(kitchen.product(program.product).cut_set).unit
+        words.append(f"{program.load_heads:g} × {translate(unit)}")
     return words
 
 

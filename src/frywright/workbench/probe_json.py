@@ -7,6 +7,8 @@ from math import isfinite
 from typing import Any
 
 from frywright.model.findings import say
+from frywright.verdicts.facts import facts_of
+from frywright.workbench.facts import show_facts
 from frywright.workbench.probes import Answer, Calibrated
 from frywright.workbench.sampling import Sampled
 
@@ -65,6 +67,7 @@ def probe_json(answer: Answer) -> dict[str, Any]:
                 "salmonella_log_n": j.logs_n,
                 "row": list(j.row) if j.row else None,
                 "missing": list(j.verdict.missing),
+                "facts": asdict(show_facts(facts_of([j.verdict]), "metric", measured=True)),
             }
             for j in answer.judged
         ],

@@ -104,7 +104,7 @@ def _tables(view: dict[str, Any], translate: Translate) -> list[dict[str, Any]]:
                 [
                     str(v["load"]),
                     v["channel"],
-                    v["sentence"] if v["outcome"] == "unknown" else f"{v['word']}: {v['sentence']}",
+                    f"{v['predicted']} {v['evidence']}",
                     v["row"],
                     v["logs"],
                 ]

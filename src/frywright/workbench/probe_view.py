@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import asdict
 from typing import Any
 
 import numpy as np
@@ -16,11 +17,12 @@ from frywright.calibrate.parameters import Fitted
 from frywright.calibrate.readings import Log
 from frywright.model.findings import Note, say
 from frywright.model.units import SHOWN, UNITS, show, suffix_of
+from frywright.verdicts.facts import facts_of
+from frywright.workbench.facts import show_facts
 from frywright.workbench.probes import Answer, Calibrated, JudgedCurve, log_time
 
 Translate = Callable[[str], str]
 MOST_POINTS = 900
-WORDS = {"meets": "meets", "fails": "fails", "unknown": "unknown"}
 PARAMETER_WORDS = {
     "half_thickness_m": "half thickness",
     "shape_n": "shape",
@@ -170,8 +172,7 @@ def _verdict(log: Log, judged: JudgedCurve, system: str, translate: Translate) -
         "load": judged.load_number,
         "channel": judged.curve.channel,
         "cut": judged.cut,
-        "outcome": str(verdict.outcome),
-        "word": translate(WORDS[str(verdict.outcome)]),
+        **asdict(show_facts(facts_of([verdict]), system, translate, measured=True)),
         "sentence": verdict.say(system, translate),
         "row": f"{show(row[0], 'c', system)} · {show(row[1], 's', system)}" if row else translate("none"),
         "logs": "> 12" if judged.logs_n > 12 else f"{judged.logs_n:.1f}",

@@ -193,8 +193,8 @@ class HoldStudied(Fact):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SampleProved(Fact):
-    """Readings of one program's loads, and what they say of every piece of such loads. Version 1 was of a load
-    that was only named, and always had a limit.
+    """Readings of one program's loads, and what they say of every piece of such loads. Version 1 was of a
+    load that was only named, and always had a limit.
     """
 
     KIND: ClassVar[str] = "sample_proof"

@@ -89,7 +89,7 @@ def router(context: Context) -> APIRouter:
         return shown(request)
 
     _add_work(routes, jobs, context.store, kitchen, refused)
-    _add_transfer(routes, jobs, kitchen, refused)
+    _add_transfer(routes, jobs, context, kitchen, refused)
     _add_jobs(routes, jobs, context, kitchen)
     add_paper(routes, context, kitchen)
     add_readback(routes, context, kitchen)
@@ -104,7 +104,9 @@ def _begin(jobs: Jobs, title: str, kind: str, work: Callable[..., Any]) -> Respo
     return RedirectResponse(f"/cook/desk/job/{jobs.start(title, kind, work).number}", 303)
 
 
-def _add_transfer(routes: APIRouter, jobs: Jobs, kitchen: Callable[[], Any], refused: Refused) -> None:
+def _add_transfer(
+    routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable[[], Any], refused: Refused
+) -> None:
     @routes.post("/cook/desk/transfer")
     async def transfer(request: Request) -> Response:
         form, place = {k: str(v).strip() for k, v in (await request.form()).items()}, kitchen()
@@ -134,7 +136,7 @@ def _add_transfer(routes: APIRouter, jobs: Jobs, kitchen: Callable[[], Any], ref
             check_load(target.kitchen, there)
         except InputError as error:
             return refused(request, form, error)
-        words = [product.name, fryer.name, *away_words(place, there)]
+        words = [product.name, fryer.name, *away_words(place, there, translator(context.language(request)))]
         return _begin(
             jobs, f"{program.name} → {', '.join(words)}", "transfer", _carrying(place, program, target)
         )
@@ -257,11 +259,12 @@ def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable
             found, done=found.done
         )  # as it stands now, done read first: it may end while the page is made
         told = context.explain(request, found.error) if found.error else ""
-        result = found.result["tell"](translator(context.language(request))) if found.result else None
+        tr = translator(context.language(request))
+        result = found.result["tell"](tr) if found.result else None
         saving: dict[str, Any] = {}
         if found.result and "made" in found.result:
             saving = {
-                "save": save_choices(kitchen(), found.result["made"], found.result["facts"]),
+                "save": save_choices(kitchen(), found.result["made"], found.result["facts"], translate=tr),
                 "hidden": {},
                 "action": f"/cook/desk/job/{number}/save",
             }
