@@ -86,6 +86,13 @@ BAD = {
         "never set or test a relief valve",
     ),
     "unknown oil": ('name = "One"', 'name = "One"\noil = "crude"', 11, "unknown oil"),
+    "vent without a unit": (
+        "oil_mass_kg = 29",
+        "oil_mass_kg = 29\nvent = 25",
+        14,
+        'vent_s = 25 or vent = "25 s"',
+    ),
+    "oil without a unit": ("oil_mass_kg = 29", "oil_mass = 29", 13, 'oil_mass_kg = 29 or oil_mass = "29 kg"'),
     "display": ("stage_count = 3", 'stage_count = 3\nshows = "k"', 20, "one of: f, c"),
     "no stages held": ("stage_count = 3", "stage_count = 0", 19, "1 to 20"),
     "cut set": ('cut_set = "chicken_8"', 'cut_set = "chicken_7"', 24, "chicken_8"),

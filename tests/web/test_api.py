@@ -102,6 +102,8 @@ def test_a_read_back_by_a_program(client, shop):
     assert not client.post("/api/v1/read-backs", json=wrong, headers={"idempotency-key": "d"}).json()[
         "matches"
     ]
+    unsaid = {k: v for k, v in body.items() if k != "slot"}
+    assert client.post("/api/v1/read-backs", json=unsaid, headers={"idempotency-key": "s"}).status_code == 422
     alone = {**body, "checked_by": "ana"}
     assert client.post("/api/v1/read-backs", json=alone, headers={"idempotency-key": "e"}).status_code == 422
 

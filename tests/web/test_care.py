@@ -93,6 +93,9 @@ def test_the_limit_is_chosen(client, store):
     assert vat.limit_of(store)[0] == 23.0
     assert client.post("/care/limit", data={"place": "germany", "house": "26"}).status_code == 422
     assert client.post("/care/limit", data={"place": "germany", "house": "much"}).status_code == 422
+    assert client.post("/care/limit", data={"place": "germany", "house": "22,5 %"}).status_code == 200
+    page = client.post("/care/limit", data={"place": "germany", "house": "2.200"})
+    assert (page.status_code, "type 2.2 or type 2200" in page.text) == (422, True)
 
 
 def test_stop_use_has_no_way_past(client, store):
@@ -128,5 +131,5 @@ def test_cards_print(client):
     assert client.get(
         "/care/card/boil_out.pdf", params={"water_gal": "8", "oz_gal": "1,5"}
     ).content.startswith(b"%PDF")
-    for query in ({}, {"water_gal": "much", "oz_gal": "1"}):
+    for query in ({}, {"water_gal": "much", "oz_gal": "1"}, {"water_gal": "1.200", "oz_gal": "1"}):
         assert client.get("/care/card/boil_out.pdf", params=query).status_code == 422

@@ -142,7 +142,8 @@ def test_files_and_notes(client):
     page = client.post("/day/note", data={"date": "2026-12-24", "event": "<b>eve</b>", "factor": "1,4"})
     assert "1.4" in page.text
     assert "<b>eve</b>" not in page.text
-    assert client.post("/day/note", data={"date": "2026-12-24", "factor": "lots"}).status_code == 422
+    for wrong in ("lots", "1.200"):
+        assert client.post("/day/note", data={"date": "2026-12-24", "factor": wrong}).status_code == 422
 
 
 def test_papers(client):

@@ -303,9 +303,12 @@ def test_hold_study_on_the_page(client):
         f"r{i},{m},{150 if m < 90 else 130},9\n" for i in range(3) for m in (30, 60, 90)
     )
     assert "Hold life 60:00" in client.post("/cook/probes/hold", data={"table": table}).text
-    page = client.post("/cook/probes/hold", data={"table": table + "r1,x,150,9\n"})
-    assert page.status_code == 422
-    assert "no number" in page.text
+    for wrong, says in (("r1,x,150,9", "no number"), ("r1,30,1.500,9", "type 1.5 or type 1500")):
+        page = client.post("/cook/probes/hold", data={"table": f"{table}{wrong}\n"})
+        assert page.status_code == 422
+        assert says in page.text
+    comma = table.replace(",", ";").replace("130;9", "130,5;9")
+    assert "Hold life 60:00" in client.post("/cook/probes/hold", data={"table": comma}).text
 
 
 @pytest.mark.parametrize(

@@ -20,6 +20,8 @@ from frywright.workbench import commissioning as new
 from frywright.workbench.clock import now
 from frywright.workbench.handover import emergency_pdf, handover_pack
 from frywright.workbench.kitchens import demo_text
+from frywright.workbench.vent_time import take_vent, vent_offer, with_vent
+from tests.model.test_kitchen_files import GOOD
 from tests.paper import pages
 
 PLATE = {
@@ -259,3 +261,35 @@ def test_an_open_fryer_has_no_pressure_test(kitchen):
     assert "pressure" not in steps
     assert steps["proof"].figures == ("recovery",)
     assert steps["proof"].needs == ("programs",)
+
+
+def test_the_first_days_vent_time_is_offered_to_the_kitchen(store, kitchen):
+    """0:18 by a watch against 0:20 in the file: offered, taken with a reason, other lines kept, programs
+    marked, and not offered again.
+    """
+    assert vent_offer(store, kitchen, "alder") is None
+    begun(store, kitchen, *[step.key for step in steps_for(kitchen.fryer("alder"))])
+    offer = vent_offer(store, kitchen, "alder")
+    assert (offer.measured_s, offer.told_s) == (18.0, 20.0)
+    with pytest.raises(InputError, match="reason"):
+        take_vent(store, kitchen, "alder", "")
+    take_vent(store, kitchen, "alder", "timed at commissioning")
+    after = book.remembered_kitchen(store)
+    assert after.fryer("alder").vent_s == 18.0
+    assert after.fryer("birch").vent_s == kitchen.fryer("birch").vent_s
+    text = store.current("kitchen")[-1].entry.payload["text"]
+    assert len(set(text.splitlines()) ^ set(demo_text().splitlines())) <= 2
+    assert after.mark(after.program("bone-in alder")).reason == "timed at commissioning"
+    assert vent_offer(store, after, "alder") is None
+    with pytest.raises(InputError, match="other than the kitchen's"):
+        take_vent(store, after, "alder", "once more")
+
+
+def test_a_vent_time_finds_its_own_fryer_in_the_file():
+    """Where the file says nothing, the line goes under the fryer's key."""
+    text = GOOD.replace(
+        "[[product]]", '[[fryer]]\nname = "Two"\nkey = "two"\nkind = "open"\n\n[[product]]', 1
+    )
+    lines = with_vent(text, "two", 31.0).splitlines()
+    assert lines[lines.index('key = "two"') + 1] == 'vent = "0:31"'
+    assert len(lines) == len(text.splitlines()) + 1

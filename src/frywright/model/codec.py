@@ -58,6 +58,10 @@ class Source:
                 path = f"{path}[{counts[path]}]"
         return path
 
+    def line_of(self, table: str, key: str) -> int:
+        """Index of the line of a key of a table; -1 where it has none."""
+        return self._places.get((table, key), (-1, 0))[0]
+
     def problem(self, table: str, key: str, what: str, remedy: str) -> Problem:
         """A problem at a key of a table, or at the table's header."""
         number, column = self._places.get((table, key)) or self._places.get((table, "")) or (-1, 0)
@@ -154,11 +158,12 @@ def _remedy(error: InputError) -> str:
 def _fit(key: str, raw: Any, fields: Mapping[str, Any], hints: Mapping[str, Any]) -> tuple[str, Any]:
     if key in fields:
         return key, _convert(key, raw, hints[key])
-    if isinstance(raw, str):
-        for name in fields:
-            inside = suffix_of(name)
-            if inside and name == f"{key}_{inside}":
+    for name in fields:
+        inside = suffix_of(name)
+        if inside and name == f"{key}_{inside}":
+            if isinstance(raw, str):
                 return name, parse(raw, UNITS[inside].dimension, key)
+            raise _no_unit(key, raw, inside)
     suffix = suffix_of(key)
     if suffix:
         base = key[: -len(suffix) - 1]
@@ -177,6 +182,16 @@ def _fit(key: str, raw: Any, fields: Mapping[str, Any], hints: Mapping[str, Any]
     near = difflib.get_close_matches(key, list(fields), n=1)
     hint = f"a known key; did you mean {near[0]}?" if near else "one of: " + ", ".join(sorted(fields))
     raise InputError("key", repr(key), hint)
+
+
+def _no_unit(key: str, raw: Any, inside: str) -> InputError:
+    """A bare number under a key without a unit: how to write it."""
+    sign = UNITS[inside].sign
+    told = raw if isinstance(raw, int | float) and not isinstance(raw, bool) else 10
+    values = {"one": f"{key}_{inside} = {told}", "other": f'{key} = "{told} {sign}"'}
+    return InputError(
+        key, f"{raw} without a unit", "written with one, such as {one} or {other}", values=values
+    )
 
 
 def _number(key: str, raw: Any) -> float:

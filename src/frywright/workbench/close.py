@@ -251,10 +251,7 @@ def _value(kitchen: Kitchen, step: Mapping[str, Any], text: str) -> str:
                 values={"most": show(most, "c", system)},
             )
     if asks == "ph":
-        try:
-            number = float(text.replace(",", "."))
-        except ValueError as error:
-            raise InputError("pH", repr(text), "a number such as 7.0", where=step["title"]) from error
+        number = kitchen.site.number(text, "pH")
         if not table["ph_low"] <= number <= table["ph_high"]:
             raise InputError(
                 "pH",

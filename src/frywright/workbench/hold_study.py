@@ -40,25 +40,26 @@ def study(kitchen: Kitchen, text: str, file: str, least_score: float, share_frac
             ]
         )
     scores = [n for n in names if n not in FIXED]
+    number = kitchen.site.number
     problems, readings = [], []
-    for number, row in enumerate(rows, start=2):
-        cells = {k.strip(): (v or "").strip().replace(",", ".") for k, v in row.items() if k}
+    for line, row in enumerate(rows, start=2):
+        cells = {k.strip(): (v or "").strip() for k, v in row.items() if k}
         try:
             readings.append(
                 HoldReading(
                     repeat=cells["repeat"],
-                    after_s=60.0 * float(cells["minute"]),
-                    core_c=to_inside(float(cells[core]), core[-1]),
-                    scores={n: float(cells[n]) for n in scores},
+                    after_s=60.0 * number(cells["minute"], "minute"),
+                    core_c=to_inside(number(cells[core], core), core[-1]),
+                    scores={n: number(cells[n], n) for n in scores},
                 )
             )
-        except ValueError:
+        except InputError as error:
             problems.append(
                 Problem(
-                    what="a cell is no number",
+                    what=f"a cell is no number: {error}",
                     remedy="Mend it or leave the line out.",
                     file=file,
-                    line_number=number,
+                    line_number=line,
                     line=", ".join(cells.values()),
                 )
             )

@@ -59,7 +59,8 @@ def readbacks_from(store: Store, kitchen: Kitchen, lines: Iterable[str]) -> list
             told = json.loads(line)
             if (
                 not isinstance(told, dict)
-                or not {"program", "values", "read_by", "checked_by"} <= told.keys()
+                or not {"program", "slot", "values", "read_by", "checked_by"} <= told.keys()
+                or not isinstance(told["slot"], int)
                 or not isinstance(told["values"], list)
             ):
                 raise InputError(
@@ -87,6 +88,4 @@ def _told(store: Store, kitchen: Kitchen, told: dict[str, Any]) -> Kept[ReadBack
     values = [str(v) for v in told["values"]]
     people = (str(told["read_by"]), str(told["checked_by"]))
     settings = {str(k): str(v) for k, v in dict(told.get("settings", {})).items()}
-    return tell_readback(
-        store, kitchen, str(told["program"]), int(told.get("slot", 1)), values, people, settings
-    )[0]
+    return tell_readback(store, kitchen, str(told["program"]), told["slot"], values, people, settings)[0]

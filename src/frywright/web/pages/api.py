@@ -70,7 +70,7 @@ class ReadBackIn(_Body):
     """What a machine really holds, read by one and compared by another."""
 
     program: Text
-    slot: int = Field(default=1, ge=1, le=1000)
+    slot: int = Field(ge=1, le=1000, description="the slot that was read; none is assumed")
     values: list[Text] = Field(max_length=100)
     settings: dict[Text, Text] = Field(
         default_factory=dict, max_length=30, description="scale, clock, lid1, lid2 …"

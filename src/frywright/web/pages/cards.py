@@ -8,7 +8,7 @@ from typing import Any, BinaryIO
 from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
-from frywright.model.errors import FrywrightError, InputError
+from frywright.model.errors import FrywrightError
 from frywright.model.units import GALLON
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
@@ -29,17 +29,15 @@ def _add_paper(routes: APIRouter, context: Context) -> None:
     @routes.get("/care/card/{key}.pdf")
     def paper(request: Request, key: str) -> Response:
         language, asked = context.language(request), request.query_params
-        try:
-            gal, oz_gal, litres, g_l = (
-                float(str(asked.get(name, "0") or 0).replace(",", "."))
-                for name in ("water_gal", "oz_gal", "water_l", "g_l")
-            )
-        except ValueError as error:
-            raise InputError("water and rate", "not numbers", "numbers") from error
+        kitchen = remembered_kitchen(context.store)
+        boxes = {"water_gal": "water", "oz_gal": "rate", "water_l": "water", "g_l": "rate"}
+        gal, oz_gal, litres, g_l = (
+            kitchen.site.number(asked.get(box, "").strip() or "0", name) for box, name in boxes.items()
+        )
         water, rate = gal * GALLON or litres / 1000.0, oz_gal or g_l / OZ_GAL_G_L
         data = procedures.procedure_pdf(
             context.store,
-            remembered_kitchen(context.store),
+            kitchen,
             key,
             language,
             translator(language),

@@ -132,21 +132,14 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
     async def limit(request: Request) -> Response:
         form = await request.form()
         try:
-            house = float(str(form.get("house", "")).replace(",", "."))
+            site, typed = remembered_kitchen(context.store).site, str(form.get("house", ""))
+            house = round(100.0 * site.read(typed, "fraction", "house limit", "pct"), 6)
             oil.set_limit(
                 context.store,
                 str(form.get("place", "")),
                 house,
                 str(form.get("who", "")),
                 str(form.get("reason", "")),
-            )
-        except ValueError:
-            return _shown(
-                context,
-                request,
-                translator(context.language(request))("Write numbers only."),
-                422,
-                dict(form),
             )
         except FrywrightError as error:
             return _shown(context, request, context.explain(request, error), 422, dict(form))

@@ -13,11 +13,13 @@ from fastapi.responses import FileResponse, JSONResponse, RedirectResponse
 from starlette.datastructures import UploadFile
 
 from frywright.model.errors import FrywrightError, InputError
+from frywright.model.kitchen import Kitchen
 from frywright.model.trade import time_of_day, time_of_day_s
 from frywright.paper.chart import svg
 from frywright.voice.tongue import translator
 from frywright.web.app import HERE, Context
 from frywright.web.benches import Benches
+from frywright.web.forms import whole_number
 from frywright.workbench import day as work
 from frywright.workbench import day_view as views
 from frywright.workbench.board import Board, board_view, compare_down, tap_of
@@ -131,10 +133,7 @@ def _add_sales(routes: APIRouter, context: Context, benches: Benches) -> None:
     async def note(request: Request) -> Response:
         form = await request.form()
         date = _date(form, benches)
-        try:
-            factor = float(str(form.get("factor", "1") or "1").replace(",", "."))
-        except ValueError as error:
-            raise InputError("factor", repr(form.get("factor")), "a number such as 1.2") from error
+        factor = benches.kitchen().site.number(str(form.get("factor", "")).strip() or "1", "factor")
         work.note_day(context.store, date, str(form.get("event", "")), factor)
         return RedirectResponse(f"/day?date={date.isoformat()}", 303)
 
@@ -148,10 +147,11 @@ def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> Non
         try:
             for sell in kitchen.sells:
                 for what in ("thawed", "marinated"):
-                    units = str(query.get(f"{sell.product}_{what}", "") or "").replace(",", ".")
+                    units = str(query.get(f"{sell.product}_{what}", "") or "").strip()
                     last = str(query.get(f"{sell.product}_{what}_until", "") or use.isoformat())
                     if units:
-                        stock.append((sell.product, what, _units(units), dt.date.fromisoformat(last)))
+                        count = _units(kitchen, units)
+                        stock.append((sell.product, what, count, dt.date.fromisoformat(last)))
             view = views.pull_view(context.store, kitchen, use, stock, translator(context.language(request)))
         except ValueError:
             problem = translator(context.language(request))(
@@ -177,17 +177,21 @@ def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> Non
         date, problem, view = _date(query, benches), "", None
         try:
             bench = benches.get(date)
-            holds = {p: float(query[f"hold_{p}"]) for p in bench.products if query.get(f"hold_{p}")}
+            number = kitchen.site.number
+            holds = {
+                p: number(query[f"hold_{p}"], "hold life") for p in bench.products if query.get(f"hold_{p}")
+            }
             off = [f for f in bench.fryers if query.get(f"off_{f}")]
             asked = {
                 "hold_min": holds,
                 "off": off,
-                "factor": float(query["factor"]) if query.get("factor") else None,
-                "filter_every_count": int(query["filter_every"]) if query.get("filter_every") else 0,
+                "factor": number(query["factor"], "factor") if query.get("factor") else None,
+                "filter_every_count": whole_number(
+                    query.get("filter_every", ""), "loads between filter turns"
+                )
+                or 0,
             }
             view = views.what_if(context.store, kitchen, bench, asked)
-        except ValueError:
-            problem = translator(context.language(request))("Write numbers only.")
         except FrywrightError as error:
             problem = context.explain(request, error)
         return context.render(
@@ -203,8 +207,8 @@ def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> Non
         )
 
 
-def _units(text: str) -> float:
-    value = float(text)
+def _units(kitchen: Kitchen, text: str) -> float:
+    value = kitchen.site.number(text, "stock")
     if not 0 <= value <= 1e6:
         raise InputError("stock", text, "0 to 1,000,000")
     return value

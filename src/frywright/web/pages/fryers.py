@@ -11,6 +11,7 @@ from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.care import ROLES
 from frywright.model.errors import FrywrightError
+from frywright.model.units import clock
 from frywright.paper.paper import picture_type
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
@@ -18,6 +19,7 @@ from frywright.workbench import commissioning, nameplate, upkeep
 from frywright.workbench.book import remembered_kitchen
 from frywright.workbench.handover import PLATE_NAMES, emergency_pdf, handover_pack
 from frywright.workbench.probes import attachments_of
+from frywright.workbench.vent_time import take_vent, vent_offer
 
 SITE_NAMES = {
     "volts": "volts between legs",
@@ -123,6 +125,8 @@ def _new_page(
         part="new",
         kitchen=kitchen,
         view=view,
+        vent=vent_offer(context.store, kitchen, view["fryer"]),
+        clock=clock,
         problem=problem,
         typed=typed or {},
         who={r: upkeep.WHO[r] for r in ROLES},
@@ -182,6 +186,13 @@ def _add_new(routes: APIRouter, context: Context) -> None:
             texts,
             lambda: commissioning.sign_step(context.store, remembered_kitchen(context.store), texts),
         )
+
+    @routes.post("/care/new/vent")
+    async def vent(request: Request) -> Response:
+        texts = {k: str(v) for k, v in (await request.form()).items()}
+        kitchen = remembered_kitchen(context.store)
+        reason = texts.get("vent_reason", "")
+        return _try(request, texts, lambda: take_vent(context.store, kitchen, texts["fryer"], reason))
 
     def _try(request: Request, texts: dict[str, str], do: Any) -> Response:
         fryer = remembered_kitchen(context.store).fryer(texts.get("fryer", "")).key
