@@ -12,7 +12,8 @@ from hypothesis import strategies as st
 
 from frywright.design.offer import UnreachableError, design, offered, pareto, shown, sizer_for
 from frywright.design.proof import FACTORS, prove, question
-from frywright.design.search import WORST, Candidate, Effort, Goals, Sizer, binding, build, merged, off_colour
+from frywright.design.search import WORST, Candidate, Effort, Goals, Sizer, binding, off_colour
+from frywright.design.shape import build, merged
 from frywright.design.transfer import WIDE, Matcher, Shaped, Target, mismatch, moved, taste, transfer
 from frywright.design.window import window
 from frywright.model.errors import InputError

@@ -10,7 +10,8 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from frywright.design.proof import Proof, prove
-from frywright.design.search import Candidate, Effort, Goals, Sizer, binding, lids_of, off_colour, search
+from frywright.design.search import Candidate, Effort, Goals, Sizer, binding, off_colour, search
+from frywright.design.shape import lids_of
 from frywright.design.vent import require_vent, require_vent_of
 from frywright.model.errors import InputError
 from frywright.model.findings import Note, Values, say

@@ -20,13 +20,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from frywright.catalog import load as catalog
-from frywright.design.controller import rounded
 from frywright.design.proof import FACTORS, base_pieces, load_fractions, oil_left_k, question
+from frywright.design.shape import COOLEST_C, EDGE_STAGE_S, build, longer
 from frywright.model.errors import InputError
-from frywright.model.fryer import Controller, Fryer, FryerKind
+from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
-from frywright.model.program import LidState, Program, Stage
-from frywright.model.units import to_inside, to_people
+from frywright.model.program import Program
 from frywright.physics.fry import FryHistory, simulate_many
 from frywright.physics.inputs import ROUTINE
 from frywright.physics.lift import lift_of
@@ -55,9 +54,8 @@ follows (estimates).
 """
 LOAD, OIL = FACTORS.index("load_frac"), FACTORS.index("oil_start_k")
 
-COOLEST_C, HOTTEST_C = 140.0, 185.0
+HOTTEST_C = 185.0
 SHORTEST_S, LONGEST_S = 30.0, 2400.0
-EDGE_STAGE_S = (20.0, 150.0)
 MOST_STAGES = 6
 """Stages searched where nothing else is asked: more change little and double the search (own trials)."""
 POPULATION, GENERATIONS = 32, 10
@@ -163,70 +161,6 @@ class Candidate:
     core_c: float  # coldest usual piece at the lift
     crust_m: float  # mean of the usual pieces
     cost_n: float
-
-
-def lids_of(fryer: Fryer, stages: int) -> list[LidState]:
-    """Lid of each stage: open to set the crust, pressure in the middle, open to finish."""
-    if fryer.kind is FryerKind.OPEN:
-        return [LidState.OPEN] * stages
-    if stages <= 2:
-        return [LidState.PRESSURE] * stages
-    return [LidState.OPEN, *[LidState.PRESSURE] * (stages - 2), LidState.OPEN]
-
-
-def build(base: Program, fryer: Fryer, x: Array, main_s: float, hottest_c: float) -> Program:
-    """Program of a point ``x`` in [0, 1]^(2n+1): n set points, n shares, extra margin; the main part takes
-    ``main_s``.
-    """
-    n, controller = len(x) // 2, fryer.controller
-    lids = lids_of(fryer, n)
-    low, high = max(COOLEST_C, controller.lowest_c), _hottest(hottest_c, controller)
-    sets = low + x[:n] * max(high - low, 0.0)
-    inner = [i for i, lid in enumerate(lids) if lid is LidState.PRESSURE] or list(range(n))
-    if len(inner) == n and n > 1:
-        shares = x[n : 2 * n] + 0.15
-    else:
-        shares = np.where(np.isin(np.arange(n), inner), x[n : 2 * n] + 0.15, 0.0)
-    main_s, stages = max(main_s, controller.time_step_s), []
-    for i in range(n):
-        length = (
-            main_s * shares[i] / shares.sum()
-            if i in inner
-            else EDGE_STAGE_S[0] + x[n + i] * (EDGE_STAGE_S[1] - EDGE_STAGE_S[0])
-        )
-        stages.append(Stage(set_c=float(sets[i]), lid=lids[i], duration_s=float(length)))
-    return merged(rounded(replace(base, stages=tuple(stages), total_s=None), controller))
-
-
-def _hottest(hottest_c: float, controller: Controller) -> float:
-    """Hottest set point the controller can hold that is not above the one allowed."""
-    unit = str(controller.shows)
-    step = controller.temp_step_k * (9 / 5 if unit == "f" else 1.0)
-    most = min(hottest_c, controller.highest_c)
-    return to_inside(np.floor(to_people(most, unit) / step + 1e-6) * step, unit)
-
-
-def merged(program: Program) -> Program:
-    """The program without stages of no time, and with neighbours of one set point and lid as one stage."""
-    kept: list[Stage] = []
-    for stage in program.stages:
-        length = stage.duration_s or 0.0
-        if kept and (kept[-1].lid, kept[-1].set_c) == (stage.lid, stage.set_c):
-            kept[-1] = replace(stage, duration_s=(kept[-1].duration_s or 0.0) + length)
-        elif length > 0.0:
-            kept.append(stage)
-    return replace(program, stages=tuple(kept))
-
-
-def longer(program: Program, by_s: float) -> Program:
-    """The program with its main stage (the longest, under pressure where there is one) longer by ``by_s``."""
-    closed = [i for i, s in enumerate(program.stages) if s.lid is LidState.PRESSURE] or range(
-        len(program.stages)
-    )
-    main = max(closed, key=lambda i: program.stages[i].duration_s or 0.0)
-    stages = list(program.stages)
-    stages[main] = replace(stages[main], duration_s=(stages[main].duration_s or 0.0) + by_s)
-    return replace(program, stages=tuple(stages))
 
 
 def in_two(work: Callable[[Sequence[Asked]], list[Told]], items: Sequence[Asked]) -> list[Told]:

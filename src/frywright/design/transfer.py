@@ -19,7 +19,8 @@ from frywright.catalog.capacity import check_load
 from frywright.design.controller import rounded
 from frywright.design.offer import offered
 from frywright.design.proof import Proof
-from frywright.design.search import Candidate, Effort, Goals, Sizer, lids_of, merged, search
+from frywright.design.search import Candidate, Effort, Goals, Sizer, search
+from frywright.design.shape import lids_of, merged
 from frywright.design.vent import require_vent, require_vent_of
 from frywright.model.fryer import Fryer, FryerKind
 from frywright.model.kitchen import Kitchen

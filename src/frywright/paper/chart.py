@@ -52,10 +52,27 @@ def cook_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
             *_rules(view),
         ],
     }
-    pressure = {
+    return {
+        "$schema": "https://vega.github.io/schema/vega-lite/v5.json",
+        "description": view["headline"]["sentence"],
+        "background": "white",
+        "vconcat": [temperature, _gauge(view, words)],
+        "config": {
+            "font": "Atkinson Hyperlegible",
+            "axis": {"labelFontSize": 12, "titleFontSize": 13},
+            "legend": {"labelFontSize": 12, "labelLimit": 260},
+        },
+    }
+
+
+def _gauge(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
+    """The pressure below the temperatures."""
+    curves = view["curves"]
+    pairs = zip(curves["time_s"], curves["gauge"], strict=True)
+    return {
         "width": 640,
         "height": 90,
-        "data": {"values": [{"t": t, "y": y} for t, y in zip(minutes, curves["gauge"], strict=True)]},
+        "data": {"values": [{"t": t / 60, "y": y} for t, y in pairs]},
         "mark": {"type": "area", "color": OIL, "opacity": 0.35, "line": {"color": OIL}},
         "encoding": {
             "x": {"field": "t", "type": "quantitative", "title": words["minutes"]},
@@ -64,17 +81,6 @@ def cook_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
                 "type": "quantitative",
                 "title": f"{words['pressure']} ({curves['pressure_unit']})",
             },
-        },
-    }
-    return {
-        "$schema": "https://vega.github.io/schema/vega-lite/v5.json",
-        "description": view["headline"]["sentence"],
-        "background": "white",
-        "vconcat": [temperature, pressure],
-        "config": {
-            "font": "Atkinson Hyperlegible",
-            "axis": {"labelFontSize": 12, "titleFontSize": 13},
-            "legend": {"labelFontSize": 12, "labelLimit": 260},
         },
     }
 

@@ -65,19 +65,22 @@ def log_spec(curves: dict[str, Any], words: dict[str, str], width: int = 720) ->
                     },
                 },
             },
-            {
-                "data": {"values": marks},
-                "mark": {"type": "rule", "color": RULE, "strokeDash": [3, 3]},
-                "encoding": {"x": {"field": "t", "type": "quantitative"}},
-            },
-            {
-                "data": {"values": marks},
-                "mark": {"type": "text", "angle": 270, "align": "right", "dy": -6, "y": 4, "color": INK},
-                "encoding": {"x": {"field": "t", "type": "quantitative"}, "text": {"field": "text"}},
-            },
+            *_events(marks),
         ],
         "config": LIGHT,
     }
+
+
+def _events(marks: list[dict[str, Any]]) -> list[dict[str, Any]]:
+    """A rule and a word at every event."""
+    at = {"x": {"field": "t", "type": "quantitative"}}
+    data = {"values": marks}
+    rule = {"type": "rule", "color": RULE, "strokeDash": [3, 3]}
+    word = {"type": "text", "angle": 270, "align": "right", "dy": -6, "y": 4, "color": INK}
+    return [
+        {"data": data, "mark": rule, "encoding": at},
+        {"data": data, "mark": word, "encoding": {**at, "text": {"field": "text"}}},
+    ]
 
 
 def residual_spec(residuals: list[dict[str, Any]], words: dict[str, str], width: int = 720) -> dict[str, Any]:

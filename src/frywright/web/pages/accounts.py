@@ -20,6 +20,7 @@ def router(context: Context) -> APIRouter:
     """Routes of the pages."""
     routes, tries = APIRouter(), people.Tries()
     _add_sign_in(routes, context, tries)
+    _add_first_owner(routes, context)
     _add_owner(routes, context)
     return routes
 
@@ -85,6 +86,8 @@ def _add_sign_in(routes: APIRouter, context: Context, tries: people.Tries) -> No
         back.delete_cookie(SESSION_COOKIE, path="/")
         return back
 
+
+def _add_first_owner(routes: APIRouter, context: Context) -> None:
     @routes.get("/first-owner")
     def first(request: Request) -> Response:
         return context.render(
@@ -120,47 +123,55 @@ def _inside(path: str) -> str:
     return path if path.startswith("/") and not path.startswith("//") and "\\" not in path else "/"
 
 
-def _add_owner(routes: APIRouter, context: Context) -> None:
-    def shown(
-        request: Request, problem: str = "", status: int = 200, typed: Any = None, token: str = ""
-    ) -> Response:
-        accounts = Accounts(context.store)
-        return context.render(
-            request,
-            "accounts.html",
-            status,
-            room="records",
-            part="people",
-            kitchen=remembered_kitchen(context.store),
-            accounts=accounts.accounts(),
-            devices=accounts.devices(),
-            roles=people.ROLES,
-            problem=problem,
-            typed=typed or {},
-            token=token,
-        )
+def _owner_page(
+    context: Context,
+    request: Request,
+    problem: str = "",
+    status: int = 200,
+    typed: Any = None,
+    token: str = "",
+) -> Response:
+    accounts = Accounts(context.store)
+    return context.render(
+        request,
+        "accounts.html",
+        status,
+        room="records",
+        part="people",
+        kitchen=remembered_kitchen(context.store),
+        accounts=accounts.accounts(),
+        devices=accounts.devices(),
+        roles=people.ROLES,
+        problem=problem,
+        typed=typed or {},
+        token=token,
+    )
 
+
+async def _done(context: Context, request: Request, do: Any) -> Response:
+    form = {k: str(v) for k, v in (await request.form()).items()}
+    try:
+        token = do(form, request.state.who.name)
+    except FrywrightError as error:
+        kept = {k: v for k, v in form.items() if k not in ("password", "pin")}
+        return _owner_page(context, request, context.explain(request, error), error.http_status, kept)
+    if not isinstance(token, str):
+        return RedirectResponse("/records/people", 303)
+    page = _owner_page(context, request, token=token)
+    if form.get("here"):
+        _cookie(page, request, DEVICE_COOKIE, token, YEAR_S)
+    return page
+
+
+def _add_owner(routes: APIRouter, context: Context) -> None:
     @routes.get("/records/people")
     def page(request: Request) -> Response:
-        return shown(request)
-
-    async def done(request: Request, do: Any) -> Response:
-        form = {k: str(v) for k, v in (await request.form()).items()}
-        try:
-            token = do(form, request.state.who.name)
-        except FrywrightError as error:
-            kept = {k: v for k, v in form.items() if k not in ("password", "pin")}
-            return shown(request, context.explain(request, error), error.http_status, kept)
-        if not isinstance(token, str):
-            return RedirectResponse("/records/people", 303)
-        page = shown(request, token=token)
-        if form.get("here"):
-            _cookie(page, request, DEVICE_COOKIE, token, YEAR_S)
-        return page
+        return _owner_page(context, request)
 
     @routes.post("/records/people/account")
     async def add(request: Request) -> Response:
-        return await done(
+        return await _done(
+            context,
             request,
             lambda f, by: people.add_account(
                 context.store,
@@ -187,17 +198,20 @@ def _add_owner(routes: APIRouter, context: Context) -> None:
                 active=active,
             )
 
-        return await done(request, do)
+        return await _done(context, request, do)
 
     @routes.post("/records/people/device")
     async def device(request: Request) -> Response:
-        return await done(
-            request, lambda f, by: people.add_device(context.store, f.get("name", ""), f.get("role", ""), by)
+        return await _done(
+            context,
+            request,
+            lambda f, by: people.add_device(context.store, f.get("name", ""), f.get("role", ""), by),
         )
 
     @routes.post("/records/people/revoke")
     async def revoke(request: Request) -> Response:
-        return await done(
+        return await _done(
+            context,
             request,
             lambda f, by: people.revoke_device(context.store, f.get("name", ""), by, f.get("reason", "")),
         )

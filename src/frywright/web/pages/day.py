@@ -143,15 +143,9 @@ def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> Non
     def pull(request: Request) -> Response:
         query, kitchen = request.query_params, benches.kitchen()
         use = _date(query, benches) + dt.timedelta(days=0 if query.get("date") else 2)
-        stock, typed, problem, view = [], dict(query), "", None
+        typed, problem, view = dict(query), "", None
         try:
-            for sell in kitchen.sells:
-                for what in ("thawed", "marinated"):
-                    units = str(query.get(f"{sell.product}_{what}", "") or "").strip()
-                    last = str(query.get(f"{sell.product}_{what}_until", "") or use.isoformat())
-                    if units:
-                        count = _units(kitchen, units)
-                        stock.append((sell.product, what, count, dt.date.fromisoformat(last)))
+            stock = _stock(kitchen, query, use)
             view = views.pull_view(context.store, kitchen, use, stock, translator(context.language(request)))
         except ValueError:
             problem = translator(context.language(request))(
@@ -205,6 +199,18 @@ def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> Non
             date=date.isoformat(),
             typed=dict(query),
         )
+
+
+def _stock(kitchen: Kitchen, query: Mapping[str, str], use: dt.date) -> list[tuple[str, str, float, dt.date]]:
+    """Stock typed: product, state, units and the last day it may be used."""
+    stock = []
+    for sell in kitchen.sells:
+        for what in ("thawed", "marinated"):
+            units = query.get(f"{sell.product}_{what}", "").strip()
+            last = query.get(f"{sell.product}_{what}_until", "") or use.isoformat()
+            if units:
+                stock.append((sell.product, what, _units(kitchen, units), dt.date.fromisoformat(last)))
+    return stock
 
 
 def _units(kitchen: Kitchen, text: str) -> float:

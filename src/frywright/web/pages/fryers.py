@@ -138,6 +138,15 @@ def _new_page(
     )
 
 
+def _try(context: Context, request: Request, texts: dict[str, str], do: Any) -> Response:
+    fryer = remembered_kitchen(context.store).fryer(texts.get("fryer", "")).key
+    try:
+        do()
+    except FrywrightError as error:
+        return _new_page(context, request, fryer, context.explain(request, error), error.http_status, texts)
+    return RedirectResponse(f"/care/new?fryer={fryer}", 303)
+
+
 def _add_new(routes: APIRouter, context: Context) -> None:
     @routes.get("/care/new")
     def page(request: Request) -> Response:
@@ -164,6 +173,7 @@ def _add_new(routes: APIRouter, context: Context) -> None:
                 photo.file if photo is not None and not isinstance(photo, str) and photo.filename else None
             )
             return _try(
+                context,
                 request,
                 texts,
                 lambda: nameplate.keep_plate(context.store, remembered_kitchen(context.store), texts, stream),
@@ -173,6 +183,7 @@ def _add_new(routes: APIRouter, context: Context) -> None:
     async def site(request: Request) -> Response:
         texts = {k: str(v) for k, v in (await request.form()).items()}
         return _try(
+            context,
             request,
             texts,
             lambda: nameplate.keep_site(context.store, remembered_kitchen(context.store), texts),
@@ -182,6 +193,7 @@ def _add_new(routes: APIRouter, context: Context) -> None:
     async def step(request: Request) -> Response:
         texts = {k: str(v) for k, v in (await request.form()).items()}
         return _try(
+            context,
             request,
             texts,
             lambda: commissioning.sign_step(context.store, remembered_kitchen(context.store), texts),
@@ -192,17 +204,9 @@ def _add_new(routes: APIRouter, context: Context) -> None:
         texts = {k: str(v) for k, v in (await request.form()).items()}
         kitchen = remembered_kitchen(context.store)
         reason = texts.get("vent_reason", "")
-        return _try(request, texts, lambda: take_vent(context.store, kitchen, texts["fryer"], reason))
-
-    def _try(request: Request, texts: dict[str, str], do: Any) -> Response:
-        fryer = remembered_kitchen(context.store).fryer(texts.get("fryer", "")).key
-        try:
-            do()
-        except FrywrightError as error:
-            return _new_page(
-                context, request, fryer, context.explain(request, error), error.http_status, texts
-            )
-        return RedirectResponse(f"/care/new?fryer={fryer}", 303)
+        return _try(
+            context, request, texts, lambda: take_vent(context.store, kitchen, texts["fryer"], reason)
+        )
 
 
 def _add_paper(routes: APIRouter, context: Context) -> None:
