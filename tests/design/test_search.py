@@ -10,13 +10,14 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from frywright.design.offer import UnreachableError, design, offered, pareto, shown, sizer_for
+from frywright.design.offer import UnreachableError, _reason, design, offered, pareto, shown, sizer_for
 from frywright.design.proof import FACTORS, prove, question
 from frywright.design.search import WORST, Candidate, Effort, Goals, Sizer, binding, off_colour
 from frywright.design.shape import build, merged
 from frywright.design.transfer import WIDE, Matcher, Shaped, Target, mismatch, moved, taste, transfer
 from frywright.design.window import window
 from frywright.model.errors import InputError
+from frywright.model.findings import say
 from frywright.model.fryer import TempUnit
 from frywright.model.program import Program, Stage
 from frywright.physics.fry import simulate
@@ -244,6 +245,19 @@ def row(time_s, loss, colour, cost=1.0):
         crust_m=1e-3,
         cost_n=cost,
     )
+
+
+@pytest.mark.parametrize(
+    ("vent_s", "margin_k", "says"), [(58.0, 12.0, True), (58.0, 4.0, False), (20.0, 12.0, False)]
+)
+def test_a_program_long_for_its_vent_says_so_and_what_to_do(vent_s, margin_k, says):
+    """Much more to spare than asked and a vent near a minute: the words say why and what helps."""
+    chosen = replace(row(900.0, 0.3, 8.0), vent_s=vent_s, margin_k=margin_k)
+    note = _reason(chosen, [chosen], Goals())
+    for language, words in (("en", "because of the vent"), ("es", "por la descarga")):
+        told = say(note.text, note.values, "us", translator(language))
+        assert (words in told) is says
+        assert ("0:58" in told or "58 s" in told) is says
 
 
 @settings(max_examples=100, deadline=None)
