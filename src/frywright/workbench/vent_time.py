@@ -32,7 +32,7 @@ def vent_offer(store: Store, kitchen: Kitchen, fryer: str) -> VentOffer | None:
     found, told = first_day(store).get((fryer, "vent_down")), kitchen.fryer(fryer)
     if found is None or told.vent_area_m2 is not None:
         return None
-    measured_s = float(found.entry.payload["value_s"])
+    measured_s = found.fact.value_s
     if told.vent_s is not None and abs(told.vent_s - measured_s) < SAME_S:
         return None
     return VentOffer(measured_s=measured_s, told_s=told.vent_s)
