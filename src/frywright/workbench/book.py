@@ -197,13 +197,11 @@ def _standing_marks(store: Store) -> tuple[ProveAgain, ...]:
 
 def _failed_proofs(store: Store) -> tuple[FailedProof, ...]:
     """Versions whose newest proof failed; whatever changes since, only a proof that holds ends it."""
-    newest = {
-        (i.entry.payload["name"], i.entry.payload["version"]): i for i in store.entries("program_proof")
-    }
+    newest = {(e.fact.name, e.fact.version): e.fact for e in store.facts(ProgramProved)}
     return tuple(
-        FailedProof(name=name, version=version, margin_k=item.entry.payload["lowest_k"])
-        for (name, version), item in newest.items()
-        if not item.entry.payload["holds"]
+        FailedProof(name=proof.name, version=proof.version, margin_k=proof.lowest_k)
+        for proof in newest.values()
+        if not proof.holds
     )
 
 
@@ -326,12 +324,8 @@ def unanswered(store: Store, kitchen: Kitchen, translate: Callable[[str], str] =
     """A line for each program that is predicted short and that nobody has answered for with name and reason,
     such as one written straight into the kitchen file.
     """
-    answers = {
-        (item.entry.payload["name"], item.entry.payload["version"])
-        for kind in ("program", "short_card")
-        for item in store.entries(kind)
-        if item.entry.payload.get("short")
-    }
+    answers = {(e.fact.name, e.fact.version) for e in store.facts(ProgramSaved) if e.fact.short}
+    answers |= {(e.fact.name, e.fact.version) for e in store.facts(ShortCardPrinted)}
     found = [row for row in short_programs(kitchen) if (row[0].name, row[0].version) not in answers]
     return [unanswered_line(kitchen, program, facts, translate) for program, facts in found]
 

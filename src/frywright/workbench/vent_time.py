@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from frywright.ledger.facts.cook import KitchenSet
+from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
 from frywright.model.codec import Source
-from frywright.model.entry import Recorded
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import clock
-from frywright.workbench.book import remember_kitchen
+from frywright.workbench.book import kitchen_text, remember_kitchen
 from frywright.workbench.upkeep import first_day
 
 SAME_S = 0.5
@@ -38,7 +39,7 @@ def vent_offer(store: Store, kitchen: Kitchen, fryer: str) -> VentOffer | None:
     return VentOffer(measured_s=measured_s, told_s=told.vent_s)
 
 
-def take_vent(store: Store, kitchen: Kitchen, fryer: str, reason: str) -> Recorded:
+def take_vent(store: Store, kitchen: Kitchen, fryer: str, reason: str) -> Kept[KitchenSet]:
     """Write the measured vent time into the kitchen file.
 
     Raises
@@ -49,9 +50,8 @@ def take_vent(store: Store, kitchen: Kitchen, fryer: str, reason: str) -> Record
     offer = vent_offer(store, kitchen, fryer)
     if offer is None:
         raise InputError("vent", "none to take over", "timed on the first day and other than the kitchen's")
-    payload = store.current("kitchen")[-1].entry.payload
-    text = with_vent(payload["text"], fryer, offer.measured_s)
-    return remember_kitchen(store, text, payload["file"], reason)
+    text = with_vent(kitchen_text(store), fryer, offer.measured_s)
+    return remember_kitchen(store, text, "kitchen.toml", reason)
 
 
 def with_vent(text: str, fryer: str, vent_s: float) -> str:
