@@ -13,8 +13,8 @@ from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.voice.tongue import translator
 from frywright.workbench import book, close, machines, upkeep, vat
+from frywright.workbench.business_day import moment_of
 from frywright.workbench.clock import now
-from frywright.workbench.day import moment_of
 from frywright.workbench.kitchens import demo_text
 
 DAY = dt.date(2026, 11, 25)

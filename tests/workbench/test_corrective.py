@@ -16,8 +16,8 @@ from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.voice.tongue import translator
 from frywright.workbench import book, corrective, pack, upkeep
+from frywright.workbench.business_day import moment_of
 from frywright.workbench.clock import now
-from frywright.workbench.day import moment_of
 from frywright.workbench.kitchens import demo_text
 from tests.workbench.taps import tap
 

@@ -18,7 +18,7 @@ from frywright.model.errors import DataError, InputError
 from frywright.plan.check import broken_rules
 from frywright.plan.live import What
 from frywright.plan.model import Plan
-from frywright.workbench import book, day, day_view
+from frywright.workbench import book, business_day, day, day_paper, day_view
 from frywright.workbench.board import Board, Tap, board_view, compare_down, tap_of
 from frywright.workbench.clock import now
 from frywright.workbench.kitchens import demo_text
@@ -150,7 +150,7 @@ def test_a_tap_is_kept_once_with_both_times(store, kitchen, bench):
     first, second = board.tell(tap), board.tell(tap)
     assert (first[1], second[1]) == (True, False)
     assert first[0].number == second[0].number
-    assert first[0].happened_at == day.moment_of(bench.trade, FRIDAY, 36000.0)
+    assert first[0].happened_at == business_day.moment_of(bench.trade, FRIDAY, 36000.0)
     assert len(board.taps()) == 1
     assert board_view(board, 36100.0)["fryers"][0]["state"] == "cooking"
     assert (
@@ -301,13 +301,13 @@ def test_labels_and_handover(store, kitchen, bench):
 
     board = Board(store=store, kitchen=kitchen, bench=bench, practice=506)
     with pytest.raises(InputError):
-        day_view.labels_pdf(board, 40000.0, "en")
+        day_paper.labels_pdf(board, 40000.0, "en")
     board.tell(Tap(key="a", what="drop", at_s=39000.0, fryer="alder", product="bone_in", pieces_count=16))
     board.tell(Tap(key="b", what="lift", at_s=39800.0, fryer="alder"))
     for language in ("en", "es"):
         tr = translator(language)
-        assert day_view.labels_pdf(board, 40000.0, language, tr).startswith(b"%PDF")
-        assert day_view.handover_pdf(board, 40000.0, language, tr).startswith(b"%PDF")
+        assert day_paper.labels_pdf(board, 40000.0, language, tr).startswith(b"%PDF")
+        assert day_paper.handover_pdf(board, 40000.0, language, tr).startswith(b"%PDF")
 
 
 def test_promises(store, kitchen, bench):

@@ -13,9 +13,9 @@ from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.units import LB
 from frywright.voice.tongue import translator
-from frywright.workbench import book, oil_money, vat
+from frywright.workbench import book, oil_money, oil_moves, vat
+from frywright.workbench.business_day import moment_of
 from frywright.workbench.clock import now
-from frywright.workbench.day import moment_of
 from frywright.workbench.kitchens import demo_text
 from tests.workbench.taps import tap
 
@@ -155,16 +155,16 @@ def test_cost_order_filling_and_rotation(store, kitchen):
     told = oil_money.cost_view(store, kitchen, 150.0, TODAY)
     assert len(told["log_gaps"]) == 3
     assert told["uptake_money"] == pytest.approx(27 * LB / 10 * 2.4, abs=0.01)
-    order = oil_money.order_view(store, kitchen, 7, 1.0, TODAY)
+    order = oil_moves.order_view(store, kitchen, 7, 1.0, TODAY)
     assert order["cartons"] >= order["safety_cartons"] - 1
-    assert oil_money.order_view(store, kitchen, 7, 50.0, TODAY)["cartons"] == 0
-    assert oil_money.fill_view(kitchen, "alder")["cartons"] == 2
+    assert oil_moves.order_view(store, kitchen, 7, 50.0, TODAY)["cartons"] == 0
+    assert oil_moves.fill_view(kitchen, "alder")["cartons"] == 2
     states = vat.vat_states(store, kitchen, TODAY)
     assert any(
-        "Older oil" in note for note in oil_money.rotation_notes(kitchen, states["alder"], states["cedar"])
+        "Older oil" in note for note in oil_moves.rotation_notes(kitchen, states["alder"], states["cedar"])
     )
     assert not any(
-        "Older oil" in note for note in oil_money.rotation_notes(kitchen, states["cedar"], states["alder"])
+        "Older oil" in note for note in oil_moves.rotation_notes(kitchen, states["cedar"], states["alder"])
     )
 
 
@@ -258,15 +258,15 @@ def test_filling_heights_and_a_vat_that_is_overfilled(kitchen):
     """
     from dataclasses import replace
 
-    view = oil_money.fill_view(kitchen, "alder")
+    view = oil_moves.fill_view(kitchen, "alder")
     assert "cold" in view["heights"]
     assert not view["warning"]
     low = replace(kitchen.fryer("alder"), upper_line_m=0.2, solid_fat=True)
     other = replace(kitchen, fryers=tuple(low if f.key == "alder" else f for f in kitchen.fryers))
-    view = oil_money.fill_view(other, "alder")
+    view = oil_moves.fill_view(other, "alder")
     assert "boils over" in view["warning"]
     assert "kWh" in view["melt"]
-    assert oil_money.fill_view(kitchen, "cedar")["heights"] == ""
+    assert oil_moves.fill_view(kitchen, "cedar")["heights"] == ""
 
 
 def test_worn_oil_moves_down_only_where_nothing_speaks_against_it(store, kitchen):
@@ -286,10 +286,10 @@ def test_worn_oil_moves_down_only_where_nothing_speaks_against_it(store, kitchen
     assert old < 24
     assert [m["into"] for m in view["moves"]] == ["birch"]
     assert view["moves"][0]["saves_money"] >= 0
-    rotation = oil_money.rotation_view(kitchen, states_of(store, kitchen), translator("es"))
+    rotation = oil_moves.rotation_view(kitchen, states_of(store, kitchen), translator("es"))
     assert len(rotation["moves"]) == 12
     assert any("proteínas" in n or "aceite" in n for m in rotation["moves"] for n in m["notes"])
-    assert oil_money.oil_map_pdf(store, kitchen, "es", translator("es")).startswith(b"%PDF")
+    assert oil_moves.oil_map_pdf(store, kitchen, "es", translator("es")).startswith(b"%PDF")
 
 
 def test_acid_value_and_colour_are_kept_beside(store, kitchen):

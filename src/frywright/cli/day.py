@@ -18,8 +18,8 @@ DATE = typer.Option("", "--date", help="Business day such as 2026-11-27; without
 
 def _day(kitchen: Any, text: str) -> dt.date:
     from frywright.model.errors import InputError
+    from frywright.workbench.business_day import business_time, trade_of
     from frywright.workbench.clock import now
-    from frywright.workbench.day import business_time, trade_of
 
     if not text:
         return business_time(trade_of(kitchen), now())[0]
@@ -295,8 +295,8 @@ def board(
         from frywright.model.errors import InputError
         from frywright.model.trade import time_of_day_s
         from frywright.workbench.board import Board, Tap, board_view, compare_down
+        from frywright.workbench.business_day import business_time
         from frywright.workbench.clock import now
-        from frywright.workbench.day import business_time
 
         if play and practice is None:
             raise InputError("--play", "a real day", "a practice day: add --practice 7")

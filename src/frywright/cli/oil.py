@@ -17,7 +17,7 @@ def fill(vat: str = typer.Argument(help="Fryer."), store: str = STORE, as_json: 
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.oil_money import fill_view
+        from frywright.workbench.oil_moves import fill_view
 
         view = fill_view(open_shop(store)[1], vat)
         if as_json:
@@ -127,7 +127,7 @@ def cost(
         from dataclasses import replace
 
         from frywright.model.units import LB
-        from frywright.workbench.day import usual_trade
+        from frywright.workbench.business_day import usual_trade
         from frywright.workbench.oil_money import cost_view, rates_of
 
         opened, kitchen = open_shop(store)
@@ -199,7 +199,7 @@ def moves(
 
     with speaking_errors(as_json):
         from frywright.voice.tongue import translator
-        from frywright.workbench.oil_money import oil_map_pdf, rotation_view
+        from frywright.workbench.oil_moves import oil_map_pdf, rotation_view
         from frywright.workbench.vat import vat_states
 
         opened, kitchen = open_shop(store)
@@ -229,7 +229,7 @@ def order(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
-        from frywright.workbench.oil_money import order_view
+        from frywright.workbench.oil_moves import order_view
 
         view = order_view(*open_shop(store), days, on_hand)
         if as_json:

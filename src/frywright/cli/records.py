@@ -271,8 +271,8 @@ def trace(
     with speaking_errors(as_json):
         from frywright.model.errors import InputError
         from frywright.workbench.book import remembered_kitchen
+        from frywright.workbench.business_day import usual_trade
         from frywright.workbench.corrective import trace as find
-        from frywright.workbench.day import usual_trade
 
         opened = _open(store)
         kitchen = remembered_kitchen(opened)

@@ -10,6 +10,7 @@ from frywright.ledger.facts.cook import KitchenSet, ProgramSaved
 from frywright.ledger.facts.day import DayNoted, SalesRead
 from frywright.ledger.facts.probing import CalibrationKept
 from frywright.ledger.store import Store
+from frywright.workbench import business_day
 from frywright.workbench import day as work
 from frywright.workbench.book import remembered_kitchen
 from frywright.workbench.clock import now
@@ -44,7 +45,7 @@ class Benches:
 
     def today(self) -> dt.date:
         """The business day of this moment."""
-        return work.business_time(work.trade_of(self.kitchen()), now())[0]
+        return business_day.business_time(business_day.trade_of(self.kitchen()), now())[0]
 
     def get(self, date: dt.date) -> work.Bench:
         """The bench of a date."""

@@ -35,7 +35,8 @@ from frywright.plan.advice import (
 from frywright.plan.explain import Waste, explain, total
 from frywright.plan.live import Happening, State, What, state_of
 from frywright.workbench.book import write
-from frywright.workbench.day import Bench, LoadFact, moment_of
+from frywright.workbench.business_day import moment_of
+from frywright.workbench.day import Bench, LoadFact
 from frywright.workbench.machines import stopped
 from frywright.workbench.practice import guests
 

@@ -21,8 +21,8 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.trade import time_of_day
 from frywright.model.units import show, to_inside
 from frywright.workbench.book import write
+from frywright.workbench.business_day import business_time, usual_trade
 from frywright.workbench.clock import now
-from frywright.workbench.day import business_time, usual_trade
 from frywright.workbench.machines import stopped
 from frywright.workbench.upkeep import care_rows, today_of
 from frywright.workbench.vat import keep_refused, oil_fact, vat_states, vat_view

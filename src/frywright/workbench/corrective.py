@@ -19,9 +19,9 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.units import show
 from frywright.verdicts.limits import hand_level_c
 from frywright.workbench.book import write
+from frywright.workbench.business_day import business_time, usual_trade
 from frywright.workbench.clock import now
 from frywright.workbench.cook import hand_limit_c
-from frywright.workbench.day import business_time, usual_trade
 from frywright.workbench.thermometers import check_valid
 
 Translate = Callable[[str], str]

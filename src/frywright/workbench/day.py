@@ -8,7 +8,6 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 from math import ceil
 from typing import BinaryIO
-from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 import numpy as np
 from numpy.typing import NDArray
@@ -21,7 +20,7 @@ from frywright.model.findings import Note, Outcome
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
-from frywright.model.trade import Sell, Trade, time_of_day_s
+from frywright.model.trade import Sell, Trade
 from frywright.plan.advice import Outlook, outlook
 from frywright.plan.forecast import Forecast, Forecaster, learned
 from frywright.plan.model import Day, Item, LoadSize
@@ -29,6 +28,7 @@ from frywright.plan.pull import heads_for
 from frywright.plan.replay import Look, Par, draw_days, replay_par, tuned
 from frywright.plan.sales import History, Sales, pieces, read_sales
 from frywright.workbench.book import write
+from frywright.workbench.business_day import trade_of
 from frywright.workbench.cook import CookRequest, ask
 from frywright.workbench.probes import attachments_of
 
@@ -76,43 +76,6 @@ class Bench:
     def look(self) -> Look:
         """How far the engine looks for a bank of this size."""
         return Look.for_bank(len(self.fryers))
-
-
-def trade_of(kitchen: Kitchen) -> Trade:
-    """The kitchen's day; InputError when the kitchen file has none."""
-    if kitchen.trade is None or not kitchen.sells:
-        raise InputError(
-            "day",
-            "missing in the kitchen file",
-            "described by [day], [[sell]] and [[menu]] (see the how-to of the day)",
-            where=kitchen.site.name,
-        )
-    return kitchen.trade
-
-
-def usual_trade(kitchen: Kitchen) -> Trade:
-    """The kitchen's day, or the usual one where its file has none: care and oil need no menu."""
-    return kitchen.trade or Trade()
-
-
-def business_time(trade: Trade, moment: dt.datetime) -> tuple[dt.date, float]:
-    """Business day of a moment, and seconds since that day's midnight in the store's zone."""
-    try:
-        local = moment.astimezone(ZoneInfo(trade.zone))
-    except (ZoneInfoNotFoundError, ValueError) as error:
-        raise InputError(
-            "zone", repr(trade.zone), "a time zone such as America/Denver", where="day"
-        ) from error
-    seconds = local.hour * 3600.0 + local.minute * 60.0 + local.second
-    if seconds < time_of_day_s(trade.rolls_over):
-        return local.date() - dt.timedelta(days=1), seconds + 86400.0
-    return local.date(), seconds
-
-
-def moment_of(trade: Trade, date: dt.date, second_s: float) -> dt.datetime:
-    """The aware moment of a time of a business day."""
-    midnight = dt.datetime.combine(date, dt.time(), tzinfo=ZoneInfo(trade.zone))
-    return (midnight + dt.timedelta(seconds=second_s)).astimezone(dt.UTC)
 
 
 # ---------------------------------------------------------------- sales

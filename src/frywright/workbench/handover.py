@@ -13,7 +13,7 @@ from frywright.design.controller import render
 from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError
 from frywright.model.kitchen import Kitchen
-from frywright.paper.paper import PAPER, pdf, picture_type
+from frywright.paper.paper import PAPER, pdf, picture_type, section
 from frywright.workbench.book import held_status
 from frywright.workbench.clock import now
 from frywright.workbench.commissioning import commissioning_view
@@ -52,12 +52,6 @@ FACT_NAMES = {
 }
 
 
-def _section(
-    title: str, header: list[str], columns: list[int], rows: list[list[str]], empty: str = "–"
-) -> dict[str, Any]:
-    return {"title": title, "header": header, "columns": columns, "rows": rows, "empty": empty}
-
-
 def handover_pack(
     store: Store, kitchen: Kitchen, fryer: str, language: str = "en", tr: Translate = str
 ) -> bytes:
@@ -70,80 +64,7 @@ def handover_pack(
         An unknown fryer.
     """
     view = commissioning_view(store, kitchen, fryer, language, tr)
-    plate, steps = view["plate"], view["steps"]
-    signs, typed = unit_signs(str(kitchen.site.units)), view["plate_typed"]
-    shown = [
-        [tr(name), f"{typed[k]} {signs.get(k, '')}".strip()] for k, name in PLATE_NAMES.items() if k in typed
-    ]
-    passed = [
-        [s["title"], ", ".join(s["passed_over"]), s["pass_name"], s["pass_reason"]]
-        for s in steps
-        if s["passed_over"]
-    ]
-    titles = {s["key"]: s["title"] for s in steps}
-    sections = [
-        _section(
-            tr("Nameplate"),
-            [tr("what"), tr("as printed")],
-            [2, 3],
-            shown,
-            tr("No plate is on record: no program for this fryer."),
-        ),
-        _section(
-            tr("Plate against the kitchen file"),
-            [tr("note")],
-            [1],
-            [[t] for t in view["differences"]],
-            tr("No difference found."),
-        ),
-        _section(
-            tr("Site"),
-            [tr("point"), tr("outcome"), tr("note")],
-            [2, 2, 6],
-            [[p["name"], tr(MARK[p["outcome"]]), p["text"]] for p in view["points"]],
-        ),
-        _section(
-            tr("Steps"),
-            [tr("step"), tr("when"), tr("signed by"), tr("number or note")],
-            [6, 3, 3, 3],
-            [
-                [
-                    s["title"],
-                    s["at"] or "–",
-                    f"{s['by']} ({tr(WHO[s['role']])})" if s["done"] else "–",
-                    s["note"],
-                ]
-                for s in steps
-            ],
-        ),
-        _section(
-            tr("Passed over by name and reason"),
-            [tr("step"), tr("before"), tr("name"), tr("reason")],
-            [4, 3, 2, 4],
-            passed,
-            tr("Nothing."),
-        ),
-        _section(
-            tr("First day and acceptance"),
-            [tr("test"), tr("measured"), tr("reckoned"), tr("outcome"), tr("note")],
-            [3, 3, 2, 2, 5],
-            [
-                [t["name"], t["measured"] or "–", t["reckoned"] or "–", t["word"], t["text"]]
-                for t in view["tests"]
-            ],
-        ),
-        _section(
-            tr("Programs"),
-            [tr("program"), tr("version"), tr("check figure"), tr("held by the fryer")],
-            [4, 2, 2, 4],
-            _programs(store, kitchen, fryer, tr),
-        ),
-        _section(
-            tr("Still open"), [tr("step")], [1], [[titles[key]] for key in view["open"]], tr("Nothing.")
-        ),
-        _section(tr("In an emergency"), [tr("what"), tr("here")], [2, 5], _facts(kitchen, tr)),
-    ]
-    pictures, files = _photo(store, plate, tr)
+    pictures, files = _photo(store, view["plate"], tr)
     return pdf(
         "handover.typ",
         "handover",
@@ -154,7 +75,7 @@ def handover_pack(
             "language": language,
             "size_pt": 11,
             "paper": PAPER[str(kitchen.site.units)],
-            "sections": sections,
+            "sections": _sections(store, kitchen, view, tr),
             "pictures": pictures,
             "signs": [tr("handed over by"), tr("taken over by")],
             "caution": tr(
@@ -165,6 +86,84 @@ def handover_pack(
         },
         files,
     )
+
+
+def _sections(store: Store, kitchen: Kitchen, view: Mapping[str, Any], tr: Translate) -> list[dict[str, Any]]:
+    """Every table of the pack, in the order of the work."""
+    steps, none = view["steps"], tr("Nothing.")
+    passed = [
+        [s["title"], ", ".join(s["passed_over"]), s["pass_name"], s["pass_reason"]]
+        for s in steps
+        if s["passed_over"]
+    ]
+    signed = [
+        [s["title"], s["at"] or "–", f"{s['by']} ({tr(WHO[s['role']])})" if s["done"] else "–", s["note"]]
+        for s in steps
+    ]
+    tests = [
+        [t["name"], t["measured"] or "–", t["reckoned"] or "–", t["word"], t["text"]] for t in view["tests"]
+    ]
+    titles = {s["key"]: s["title"] for s in steps}
+    return [
+        *_plate_and_site(kitchen, view, tr),
+        section(
+            tr("Steps"),
+            [tr("step"), tr("when"), tr("signed by"), tr("number or note")],
+            [6, 3, 3, 3],
+            signed,
+        ),
+        section(
+            tr("Passed over by name and reason"),
+            [tr("step"), tr("before"), tr("name"), tr("reason")],
+            [4, 3, 2, 4],
+            passed,
+            none,
+        ),
+        section(
+            tr("First day and acceptance"),
+            [tr("test"), tr("measured"), tr("reckoned"), tr("outcome"), tr("note")],
+            [3, 3, 2, 2, 5],
+            tests,
+        ),
+        section(
+            tr("Programs"),
+            [tr("program"), tr("version"), tr("check figure"), tr("held by the fryer")],
+            [4, 2, 2, 4],
+            _programs(store, kitchen, view["fryer"], tr),
+        ),
+        section(tr("Still open"), [tr("step")], [1], [[titles[key]] for key in view["open"]], none),
+        section(tr("In an emergency"), [tr("what"), tr("here")], [2, 5], _facts(kitchen, tr)),
+    ]
+
+
+def _plate_and_site(kitchen: Kitchen, view: Mapping[str, Any], tr: Translate) -> list[dict[str, Any]]:
+    """The plate as printed, what of it differs from the kitchen file, and the site against it."""
+    signs, typed = unit_signs(str(kitchen.site.units)), view["plate_typed"]
+    shown = [
+        [tr(name), f"{typed[k]} {signs.get(k, '')}".strip()] for k, name in PLATE_NAMES.items() if k in typed
+    ]
+    return [
+        section(
+            tr("Nameplate"),
+            [tr("what"), tr("as printed")],
+            [2, 3],
+            shown,
+            tr("No plate is on record: no program for this fryer."),
+        ),
+        section(
+            tr("Plate against the kitchen file"),
+            [tr("note")],
+            [1],
+            [[t] for t in view["differences"]],
+            tr("No difference found."),
+        ),
+        section(
+            tr("Site"),
+            [tr("point"), tr("outcome"), tr("note")],
+            [2, 2, 6],
+            [[p["name"], tr(MARK[p["outcome"]]), p["text"]] for p in view["points"]],
+        ),
+    ]
 
 
 def _programs(store: Store, kitchen: Kitchen, fryer: str, tr: Translate) -> list[list[str]]:
@@ -201,7 +200,7 @@ def emergency_pdf(kitchen: Kitchen, language: str = "en", tr: Translate = str) -
     """The emergency card: what to do, and this store's own facts; what nobody told is a line to write on."""
     table = catalog.table("care/emergency.toml")
     sections = [
-        _section(
+        section(
             tr(part["title"]),
             [],
             [1],
@@ -209,7 +208,7 @@ def emergency_pdf(kitchen: Kitchen, language: str = "en", tr: Translate = str) -
         )
         for part in table["part"]
     ]
-    sections.append(_section(tr("Here"), [], [2, 5], _facts(kitchen, tr)))
+    sections.append(section(tr("Here"), [], [2, 5], _facts(kitchen, tr)))
     return pdf(
         "handover.typ",
         "handover",

@@ -16,8 +16,9 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.trade import time_of_day
 from frywright.model.units import BTU, LB, show, to_inside
 from frywright.plan.advice import Outlook
+from frywright.workbench.business_day import usual_trade
 from frywright.workbench.cook import CookRequest, ask
-from frywright.workbench.day import Bench, usual_trade
+from frywright.workbench.day import Bench
 
 Translate = Callable[[str], str]
 MARGIN_S = 600.0

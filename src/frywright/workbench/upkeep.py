@@ -29,8 +29,8 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.trade import Trade
 from frywright.model.units import clock, parse_clock
 from frywright.workbench.book import write
+from frywright.workbench.business_day import business_time, usual_trade
 from frywright.workbench.clock import now
-from frywright.workbench.day import business_time, usual_trade
 
 Translate = Callable[[str], str]
 RATE_DAYS, SOON_DAYS = 28, 7

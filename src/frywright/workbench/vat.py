@@ -23,8 +23,8 @@ from frywright.oil.ageing import share_for_ever
 from frywright.oil.outlook import LEAST_READINGS, Belief, Crossing, Vats, crossing, learn
 from frywright.verdicts.limits import oil_limit
 from frywright.workbench.book import write
+from frywright.workbench.business_day import business_time, usual_trade
 from frywright.workbench.clock import now
-from frywright.workbench.day import business_time, usual_trade
 from frywright.workbench.idempotent import kept_once
 
 ACTS: tuple[OilAct, ...] = get_args(OilAct)

@@ -20,6 +20,7 @@ class ThermometerChecked(Fact):
     """A thermometer put into ice water, boiling water or both."""
 
     KIND: ClassVar[str] = "thermometer_check"
+    WORDS: ClassVar[frozenset[str]] = frozenset({"outcome"})
     name: str
     thermometer: str
     atmosphere_pa: float
@@ -83,6 +84,7 @@ class CaseOpened(Fact):
     """A reading below its limit, a hold failure, a failed thermometer or a complaint."""
 
     KIND: ClassVar[str] = "deviation"
+    WORDS: ClassVar[frozenset[str]] = frozenset({"what"})
     LABELS: ClassVar[dict[str, str]] = {"core_c": "found"}
     what: Literal["probe", "hold", "thermometer", "complaint"]
     reading_number: int
@@ -100,6 +102,7 @@ class CaseStep(Fact):
     """What was done about a case; each kind of step has fields of its own."""
 
     KIND: ClassVar[str] = "deviation_step"
+    WORDS: ClassVar[frozenset[str]] = frozenset({"step", "disposition", "cause", "decision"})
     case_number: int
     step: Step
     who: str

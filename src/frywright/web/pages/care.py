@@ -16,7 +16,7 @@ from frywright.ledger.facts.oil import OilDone
 from frywright.model.errors import FrywrightError, InputError
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
-from frywright.workbench import close, machines, power
+from frywright.workbench import close, machines, oil_moves, power
 from frywright.workbench import oil_money as money
 from frywright.workbench import procedures as cards
 from frywright.workbench import vat as oil
@@ -45,7 +45,9 @@ def _shown(
     """The room's page; ``refused`` says that what was typed is kept as refused."""
     kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
     states = oil.vat_states(context.store, kitchen)
-    vats = [v | {"fill": money.fill_view(kitchen, v["vat"], tr)} for v in _vats(context, kitchen, states, tr)]
+    vats = [
+        v | {"fill": oil_moves.fill_view(kitchen, v["vat"], tr)} for v in _vats(context, kitchen, states, tr)
+    ]
     recent = [e.fact for e in islice(context.store.facts(OilDone, newest_first=True), 12)]
     limit, title = oil.limit_of(context.store)
     places = catalog.table("standards/oil_limits.toml")["limit"]
@@ -64,7 +66,7 @@ def _shown(
         fresh=lambda: uuid.uuid4().hex,
         limit=limit,
         limit_title=title,
-        rotation=money.rotation_view(kitchen, states, tr),
+        rotation=oil_moves.rotation_view(kitchen, states, tr),
         bill=_bill(context, kitchen, request, tr),
         places=places,
         held={k: e.fact for k, e in machines.stopped(context.store).items()},
@@ -112,7 +114,7 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
     @routes.get("/care/oil-map.pdf")
     def oil_map(request: Request) -> Response:
         language = context.language(request)
-        data = money.oil_map_pdf(
+        data = oil_moves.oil_map_pdf(
             context.store, remembered_kitchen(context.store), language, translator(language)
         )
         return Response(data, media_type="application/pdf")

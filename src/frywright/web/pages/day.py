@@ -20,6 +20,7 @@ from frywright.voice.tongue import translator
 from frywright.web.app import HERE, Context
 from frywright.web.benches import Benches
 from frywright.web.forms import whole_number
+from frywright.workbench import business_day, day_paper
 from frywright.workbench import day as work
 from frywright.workbench import day_view as views
 from frywright.workbench.board import Board, board_view, compare_down, tap_of
@@ -225,9 +226,9 @@ def _board(request_values: Mapping[str, Any], benches: Benches) -> tuple[Board, 
     here.
     """
     kitchen = benches.kitchen()
-    trade = work.trade_of(kitchen)
+    trade = business_day.trade_of(kitchen)
     text = str(request_values.get("practice", "") or "")
-    today, second = work.business_time(trade, now())
+    today, second = business_day.business_time(trade, now())
     practice = None
     if text:
         if not text.isdigit() or int(text) > 10**6:
@@ -382,7 +383,7 @@ def _add_paper(routes: APIRouter, context: Context, benches: Benches) -> None:
         board, second = _board(request.query_params, benches)
         language = context.language(request)
         return Response(
-            views.labels_pdf(board, second, language, translator(language)), media_type="application/pdf"
+            day_paper.labels_pdf(board, second, language, translator(language)), media_type="application/pdf"
         )
 
     @routes.get("/day/handover.pdf")
@@ -390,5 +391,6 @@ def _add_paper(routes: APIRouter, context: Context, benches: Benches) -> None:
         board, second = _board(request.query_params, benches)
         language = context.language(request)
         return Response(
-            views.handover_pdf(board, second, language, translator(language)), media_type="application/pdf"
+            day_paper.handover_pdf(board, second, language, translator(language)),
+            media_type="application/pdf",
         )

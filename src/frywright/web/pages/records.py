@@ -21,7 +21,7 @@ from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.workbench import corrective, pack
 from frywright.workbench.book import remembered_kitchen
-from frywright.workbench.day import usual_trade
+from frywright.workbench.business_day import usual_trade
 from frywright.workbench.upkeep import today_of
 
 SHOWN, CHECKED_AT_ONCE, PACK_DAYS = 100, 20_000, 30
@@ -288,7 +288,8 @@ def _add_pack(routes: APIRouter, context: Context) -> None:
 
     @routes.get("/records/pack.zip")
     def archive(request: Request) -> Response:
-        data = pack.csv_zip(context.store, remembered_kitchen(context.store), *asked(request))
+        tr = translator(context.language(request))
+        data = pack.csv_zip(context.store, remembered_kitchen(context.store), *asked(request), tr)
         return Response(
             data,
             media_type="application/zip",

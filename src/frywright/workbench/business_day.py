@@ -1,0 +1,47 @@
+"""The business day of a kitchen: its hours, and the moments of its clock."""
+
+from __future__ import annotations
+
+import datetime as dt
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+
+from frywright.model.errors import InputError
+from frywright.model.kitchen import Kitchen
+from frywright.model.trade import Trade, time_of_day_s
+
+
+def trade_of(kitchen: Kitchen) -> Trade:
+    """The kitchen's day; InputError when the kitchen file has none."""
+    if kitchen.trade is None or not kitchen.sells:
+        raise InputError(
+            "day",
+            "missing in the kitchen file",
+            "described by [day], [[sell]] and [[menu]] (see the how-to of the day)",
+            where=kitchen.site.name,
+        )
+    return kitchen.trade
+
+
+def usual_trade(kitchen: Kitchen) -> Trade:
+    """The kitchen's day, or the usual one where its file has none: care and oil need no menu."""
+    return kitchen.trade or Trade()
+
+
+def business_time(trade: Trade, moment: dt.datetime) -> tuple[dt.date, float]:
+    """Business day of a moment, and seconds since that day's midnight in the store's zone."""
+    try:
+        local = moment.astimezone(ZoneInfo(trade.zone))
+    except (ZoneInfoNotFoundError, ValueError) as error:
+        raise InputError(
+            "zone", repr(trade.zone), "a time zone such as America/Denver", where="day"
+        ) from error
+    seconds = local.hour * 3600.0 + local.minute * 60.0 + local.second
+    if seconds < time_of_day_s(trade.rolls_over):
+        return local.date() - dt.timedelta(days=1), seconds + 86400.0
+    return local.date(), seconds
+
+
+def moment_of(trade: Trade, date: dt.date, second_s: float) -> dt.datetime:
+    """The aware moment of a time of a business day."""
+    midnight = dt.datetime.combine(date, dt.time(), tzinfo=ZoneInfo(trade.zone))
+    return (midnight + dt.timedelta(seconds=second_s)).astimezone(dt.UTC)
