@@ -46,7 +46,9 @@ def test_a_technicians_afternoon(browser, address):  # noqa: F811
     now = page.inner_text("main")
     assert "Breast half (heavy end) passes" in now and "guard band" in now
     assert now.split("Predicted ")[1][:12] != before.split("Predicted ")[1][:12]
-    assert "NOT PROVEN YET" in now  # the other cuts of the bird are not calibrated
+    assert "NOT PROVEN YET" in now  # three cuts of the bird were not probed
+    assert "Calibrated: Breast half. Only estimated, least to spare first: Drumstick, Thigh, Wing" in now
+    assert "Prove again: the kitchen has changed (a piece was calibrated from a probe log)" in now
 
 
 @pytest.mark.parametrize("size", SIZES)

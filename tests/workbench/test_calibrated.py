@@ -6,13 +6,24 @@ from dataclasses import replace
 
 import pytest
 
+from frywright.ledger.facts.cook import ProgramProved
+from frywright.ledger.facts.probing import CalibrationKept
 from frywright.model.calibration import OTHER_PROGRAM_K, Calibration
 from frywright.model.findings import Outcome
 from frywright.physics.plan import make_plan
 from frywright.verdicts.evidence import EvidenceKind
+from frywright.workbench.book import (
+    kitchen_number,
+    open_store,
+    remember_calibration,
+    remembered_kitchen,
+    write,
+)
 from frywright.workbench.cook import CookRequest, ask, edit_program
 from frywright.workbench.evidence import evidence_for, logged_as, range_notes
+from frywright.workbench.facts import show_facts
 from frywright.workbench.proof import prove_program
+from frywright.workbench.prove_again import again_line, lowest_margin_k
 
 
 def calibrated(kitchen, lid: str, **changes):
@@ -93,3 +104,56 @@ def test_two_kelvin_are_taken_off_under_another_program(kitchen, lid):
     wide = calibrated(kitchen, lid, error_k=3.1)
     plan = make_plan(wide, long)
     assert evidence_for(wide, plan, plan.kinds[0]).error_k == pytest.approx(3.1)
+
+
+def breast_only(kitchen):
+    """The breast of the pressure program calibrated, the other cuts of the bird not."""
+    return next(c for c in calibrated(kitchen, "pressure").calibrations if c.cut == "breast_half")
+
+
+def test_a_kept_calibration_asks_for_new_proofs(kitchen, tmp_path):
+    """Programs under pressure carry the mark with their margin before and after, open ones none; a proof made
+    before it does not end the call, one made after it does.
+    """
+    store = open_store(str(tmp_path / "store.db"), "")
+    program = remembered_kitchen(store).program("bone-in alder")
+    before = kitchen_number(store)
+    assert remembered_kitchen(store).marks == ()
+    remember_calibration(store, CalibrationKept.of(breast_only(kitchen), rms_k=0.1, fitted=(), runs_count=1))
+    now = remembered_kitchen(store)
+    mark = now.mark(program)
+    assert mark.margin_after_k < mark.margin_before_k - 1.0
+    assert mark.margin_after_k == pytest.approx(lowest_margin_k(now, program))
+    assert now.mark(now.program("bone-in cedar")) is None
+    assert again_line(now, program).startswith(
+        "Prove again: the kitchen has changed (a piece was calibrated from a probe log)."
+    )
+
+    def prove(number):
+        told = {"holds": True, "outcome": "meets", "samples_count": 1, "lowest_k": 1.0}
+        write(
+            store,
+            ProgramProved(name=program.name, version=program.version, kitchen_number=number, **told),
+        )
+
+    prove(before)
+    assert remembered_kitchen(store).mark(program) is not None
+    prove(kitchen_number(store))
+    assert remembered_kitchen(store).mark(program) is None
+
+
+def test_the_page_names_what_is_calibrated_and_what_to_probe_next(kitchen):
+    """With the breast calibrated alone the program is not proven: the other cuts are named, least margin
+    first; with every cut calibrated it is, and nothing is named.
+    """
+    program = kitchen.program("bone-in alder")
+    partly = ask(replace(kitchen, calibrations=(breast_only(kitchen),)), CookRequest(program=program)).facts
+    shown = show_facts(partly, "us")
+    assert not shown.proven
+    assert shown.evidence.startswith(
+        "Calibrated: Breast half. Only estimated, least to spare first: Drumstick, Thigh, Wing."
+    )
+    whole = ask(calibrated(kitchen, "pressure"), CookRequest(program=program)).facts
+    assert whole.to_probe == () and "Calibrated:" not in show_facts(whole, "us").evidence
+    none = show_facts(ask(kitchen, CookRequest(program=program)).facts, "us")
+    assert none.evidence == "Missing: probe log of the coldest piece, or a calibrated piece."

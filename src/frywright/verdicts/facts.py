@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from frywright.model.findings import Verdict
-from frywright.verdicts.evidence import NO_RULE
+from frywright.verdicts.evidence import NO_RULE, EvidenceKind
 from frywright.verdicts.limits import HOUSE
 
 
@@ -36,6 +36,8 @@ class Facts:
     evidence: str = ""
     missing: tuple[str, ...] = ()
     why: str = ""
+    calibrated: tuple[str, ...] = ()  # pieces whose calibration speaks, where others still lack one
+    to_probe: tuple[str, ...] = ()  # pieces that are only estimated beside them, lowest margin first
     worst: bool = False  # the worst case of a proof, not one load
 
     @property
@@ -54,7 +56,10 @@ def facts_of(verdicts: Iterable[Verdict]) -> Facts:
     lowest = min(judged, key=lambda v: v.margin_k or 0.0)
     missing = tuple(dict.fromkeys(m for v in judged for m in v.missing))
     level = lowest.values.get("level_c")
-    return facts_from(
+    judged.sort(key=lambda v: v.margin_k or 0.0)
+    known = [str(v.values["piece"]) for v in judged if v.evidence == EvidenceKind.CALIBRATED]
+    open_ = [str(v.values["piece"]) for v in judged if v.evidence == EvidenceKind.SCOUTING]
+    facts = facts_from(
         lowest.margin_k or 0.0,
         house=lowest.rule == HOUSE,
         title=str(lowest.values.get("title", "")),
@@ -62,6 +67,7 @@ def facts_of(verdicts: Iterable[Verdict]) -> Facts:
         evidence="" if missing else lowest.evidence,
         missing=missing,
     )
+    return replace(facts, calibrated=tuple(known), to_probe=tuple(open_)) if known and open_ else facts
 
 
 def no_rule(why: str) -> Facts:

@@ -40,7 +40,7 @@ from frywright.workbench.facts import NOBODY, Answerer, answered, short_programs
 from frywright.workbench.kitchens import demo_text, read_text
 from frywright.workbench.naming import away_words, called, same_use
 from frywright.workbench.proof import ProofAnswer
-from frywright.workbench.prove_again import again_line, joined, moved, touched
+from frywright.workbench.prove_again import CALIBRATED, again_line, joined, moved, touched
 from frywright.workbench.view import plain_json
 
 AUTHOR = "unnamed on this machine"
@@ -80,8 +80,20 @@ def remember_kitchen(store: Store, text: str, file: str, reason: str = "") -> Ke
         return last
     marks = _marks_of_change(store, last.fact, new, reason.strip()) if last else ()
     fact = KitchenSet(file=file, text=text, reason=reason.strip()[:200])
+    return _changed(store, fact, marks, replaces=last.number if last else None)
+
+
+def remember_calibration(store: Store, fact: CalibrationKept) -> Kept[CalibrationKept]:
+    """Keep a calibration; programs it moves are marked *prove again* with their margin before and after."""
+    before = remembered_kitchen(store)
+    after = replace(before, calibrations=(*before.calibrations, fact.calibration))
+    return _changed(store, fact, moved(before, after, CALIBRATED))
+
+
+def _changed(store: Store, fact: F, marks: Sequence[ProveAgain], replaces: int | None = None) -> Kept[F]:
+    """Keep what changes predictions, and the marks on the programs it moves."""
     with store.writing():
-        made = write(store, fact, replaces=last.number if last else None)
+        made = write(store, fact, replaces=replaces)
         if marks:
             write(store, ProofsAsked(kitchen_number=made.number, programs=tuple(marks)))
         return made
@@ -206,8 +218,9 @@ def _failed_proofs(store: Store) -> tuple[FailedProof, ...]:
 
 
 def kitchen_number(store: Store) -> int:
-    """Number of the kitchen in force, so that a proof can say which it was made for."""
-    return _in_force(store).number
+    """Number of the newest change of the kitchen or its calibrations: what a proof was made for."""
+    fitted = store.current_facts(CalibrationKept)
+    return max(_in_force(store).number, *(item.number for item in fitted), 0)
 
 
 def kitchen_text(store: Store) -> str:

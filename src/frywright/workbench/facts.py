@@ -43,6 +43,10 @@ PROVEN_BY = {
     str(EvidenceKind.CALIBRATED): "calibration from probe logs, inside its range",
     str(EvidenceKind.PROBE): "readings of a checked thermometer",
 }
+PARTLY = (
+    "Calibrated: {known}. Only estimated, least to spare first: {open}. Probe these next, heaviest pieces"
+    " first: a program is proven when every piece is."
+)
 UNANSWERED = (
     "{name}, version {version}: predicted {amount} short, and nobody answers for it. No card is printed"
     " without a name and a reason, and no machine is read back by it. Lengthen it until it is predicted over."
@@ -87,6 +91,12 @@ def show_facts(
         evidence = say("Proven by {by}.", {"by": PROVEN_BY[facts.evidence]}, system, translate)
     else:
         evidence = say("Missing: {missing}.", {"missing": missing}, system, translate)
+    if facts.to_probe:
+        open_, known_cuts = _cuts(facts.to_probe), _cuts(facts.calibrated)
+        named = [c for c in known_cuts if c not in open_] or known_cuts
+        pieces = {"known": named, "open": open_}
+        told = {key: ", ".join(translate(cut) for cut in cuts) for key, cuts in pieces.items()}
+        evidence = say(PARTLY, told, system, translate)
     proven_word = ("proven short" if facts.short else "proven") if facts.proven else "not proven yet"
     signed = f"{'−' if facts.short else '+'}{amount}" if amount else ""
     predicted = say(text, {**values, **known}, system, translate)
@@ -102,6 +112,11 @@ def show_facts(
         proven_word=translate(proven_word),
         evidence=evidence,
     )
+
+
+def _cuts(pieces: tuple[str, ...]) -> list[str]:
+    """Cuts of pieces, each once, heavy end or not."""
+    return list(dict.fromkeys(piece.removesuffix(" (heavy end)") for piece in pieces))
 
 
 def amount_of(facts: Facts, system: str) -> str:

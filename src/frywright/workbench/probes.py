@@ -396,14 +396,14 @@ def _core_per_size(trial: Trial, size_m: float) -> float:
 def keep_calibration(
     store: Store, made: Calibrated, log_sha: str, residual_rms_k: float
 ) -> Kept[CalibrationKept]:
-    """Keep a calibration; from now on the kitchen's simulations use it.
+    """Keep a calibration; from now on simulations use it, and programs it moves are to be proved again.
 
     Raises
     ------
     InputError
         The fit was refused or a probe sat off the coldest spot.
     """
-    from frywright.workbench.book import write
+    from frywright.workbench.book import remember_calibration
 
     if made.draft is None:
         raise InputError("calibration", "refused", "one that the log supports; see its notes")
@@ -413,7 +413,7 @@ def keep_calibration(
         fitted=tuple(FittedValue(**asdict(p)) for p in made.fit.parameters),
         runs_count=made.fit.runs_count,
     )
-    return write(store, fact)
+    return remember_calibration(store, fact)
 
 
 def calibration_toml(draft: Calibration) -> str:

@@ -18,6 +18,7 @@ from frywright.workbench.cook import CookRequest, ask, product_limit
 from frywright.workbench.evidence import evidence_for
 from frywright.workbench.facts import as_keyed
 
+CALIBRATED = "a piece was calibrated from a probe log"
 AGAIN = "Prove again: the kitchen has changed ({reason})."
 AGAIN_TEXTS = {
     (True, True): (
@@ -57,7 +58,11 @@ def again_line(kitchen: Kitchen, program: Program, translate: Callable[[str], st
     asks for it.
     """
     mark = kitchen.mark(program)
-    return say(again_text(mark), again_values(mark), str(kitchen.site.units), translate) if mark else ""
+    if mark is None:
+        return ""
+    reasons = "; ".join(translate(reason) for reason in mark.reason.split("; "))
+    values = {**again_values(mark), "reason": reasons}
+    return say(again_text(mark), values, str(kitchen.site.units), translate)
 
 
 def moved(old: Kitchen, new: Kitchen, reason: str) -> list[ProveAgain]:

@@ -17,7 +17,16 @@ from frywright.web.saving import save as save_as
 from frywright.workbench.book import keep_simulation, remembered_kitchen
 from frywright.workbench.cook import CookRequest, ask
 from frywright.workbench.facts import program_facts
+from frywright.workbench.prove_again import again_line
 from frywright.workbench.view import cook_view
+
+
+def _again(context: Context, form: CookForm, request: Request) -> str:
+    """That the saved program must be proved again, if it must."""
+    if form.program_name not in form.names:
+        return ""
+    translate = translator(context.language(request))
+    return again_line(form.kitchen, form.kitchen.program(form.program_name), translate)
 
 
 def router(context: Context) -> APIRouter:
@@ -60,7 +69,7 @@ def _add_answers(routes: APIRouter, context: Context) -> None:
             problem, status = context.explain(request, error), error.http_status
             wrong = _marks(context, request, form, error)
         values = {"form": form, "view": view, "problem": problem, "wrong": wrong, "room": "cook"}
-        return context.render(request, "cook.html", status, **values)
+        return context.render(request, "cook.html", status, again=_again(context, form, request), **values)
 
     @routes.get("/cook/view.json")
     def live(request: Request) -> Response:
