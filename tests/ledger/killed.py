@@ -31,6 +31,20 @@ def child(name: str, turn: int, pipe: int) -> None:
         n += 1
 
 
+def awaited(receive: int, draw: random.Random) -> bytes:
+    """Wait for some acknowledgements, then for a random part of the time the next one would take.
+
+    Counted by events, so that a slow machine kills in the middle of a write as often as a fast one.
+    """
+    told, wanted, gap_s = b"", draw.randint(1, 6), 0.0
+    while told.count(b"\n") < wanted:
+        before = time.monotonic()
+        told += os.read(receive, 4096)
+        gap_s = time.monotonic() - before
+    time.sleep(draw.uniform(0.0, 1.5) * gap_s)
+    return told
+
+
 def main(name: str, kills: int, seed: int) -> None:
     draw, acknowledged = random.Random(seed), 0
     Store.named(name, now).close()
@@ -41,10 +55,9 @@ def main(name: str, kills: int, seed: int) -> None:
             os.close(receive)
             child(name, turn, send)
         os.close(send)
-        time.sleep(draw.uniform(0.02, 0.09))
+        told = awaited(receive, draw)
         os.kill(pid, signal.SIGKILL)
         os.waitpid(pid, 0)
-        told = b""
         while piece := os.read(receive, 1 << 16):
             told += piece
         os.close(receive)
