@@ -129,6 +129,7 @@ _BY_RIGHT = {
     "owner": [
         "POST /cook/save",
         "POST /cook/desk/job/{number}/save",
+        "POST /care/new/vent",
         "POST /cook/kitchen",
         "POST /care/limit",
         "POST /care/card/{key}/save",
