@@ -16,8 +16,8 @@ test: $(VENV)/.dev check  ## everything, installing what the tests need
 	$(BIN)/python -m pytest -q -m browser
 
 check: $(VENV)/.dev  ## lint, types, contracts, quick tests
-	$(BIN)/ruff format --check src tests benchmarks scripts
-	$(BIN)/ruff check src tests benchmarks scripts
+	$(BIN)/ruff format --check src tests benchmarks scripts examples
+	$(BIN)/ruff check src tests benchmarks scripts examples
 	$(BIN)/mypy
 	$(BIN)/lint-imports
 	$(BIN)/python -m pytest -q -n 2 -m "not slow and not browser"

@@ -13,10 +13,10 @@ from frywright.design.proof import prove
 from frywright.design.search import Effort, Goals, Sizer
 from frywright.model.program import Program, Stage
 from frywright.physics.plan import make_plan
+from frywright.rooms.cook.desk import design_program
+from frywright.trial.ask import warm_up
+from frywright.trial.kitchens import demo_kitchen
 from frywright.verdicts.limits import cook_limit
-from frywright.workbench.cook import warm_up
-from frywright.workbench.desk import design_program
-from frywright.workbench.kitchens import demo_kitchen
 
 LIMIT = cook_limit("us_food_code_2022")
 

@@ -20,7 +20,7 @@ from tests.reference.lines import solve
 from frywright.physics.inputs import ROUTINE
 from frywright.physics.kernels.march import march
 from frywright.physics.solve import prepare, run, run_many
-from frywright.workbench.kitchens import demo_text
+from frywright.trial.kitchens import demo_text
 
 
 def best_of(action, repeats: int = 40) -> float:

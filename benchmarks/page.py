@@ -14,11 +14,11 @@ from playwright.sync_api import sync_playwright
 from tests.browser.test_cook_room import FLAGS, edit, open_page
 
 from frywright.ledger.store import Store
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen
+from frywright.trial.ask import warm_up
+from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
-from frywright.workbench import book
-from frywright.workbench.clock import now
-from frywright.workbench.cook import warm_up
-from frywright.workbench.kitchens import demo_text
 
 
 def main() -> None:
@@ -26,7 +26,7 @@ def main() -> None:
     warm_up()
     with TemporaryDirectory() as folder, sync_playwright() as playwright:
         store = Store.file(Path(folder) / "p.db", now)
-        book.remember_kitchen(store, demo_text(), "demo.toml")
+        remember_kitchen(store, demo_text(), "demo.toml")
         server = uvicorn.Server(uvicorn.Config(make_app(store), port=0, log_level="error"))
         threading.Thread(target=server.run, daemon=True).start()
         while not server.started:

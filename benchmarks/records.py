@@ -26,10 +26,12 @@ from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Store
 from frywright.model.entry import canonical, row_hash, stamp
+from frywright.rooms.clock import now
+from frywright.rooms.fleet import fleet
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.records import pack
+from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
-from frywright.workbench import book, fleet, pack
-from frywright.workbench.clock import now
-from frywright.workbench.kitchens import demo_text
 
 YEARS = 5
 TABLETS, TAPS = 200, 10
@@ -38,7 +40,7 @@ TABLETS, TAPS = 200, 10
 def fill(path: Path, count: int) -> None:
     """Append many board taps and readings over five years in bulk, chained as the store chains them."""
     store = Store.file(path, now)
-    book.remember_kitchen(store, demo_text(), "demo.toml")
+    remember_kitchen(store, demo_text(), "demo.toml")
     end = store.last()
     raw = sqlite3.connect(path)
     raw.execute("PRAGMA synchronous=OFF")
@@ -118,7 +120,7 @@ def at_size(count: int) -> None:
         )
         timed("page of the newest entries", lambda: client.get("/records").raise_for_status(), 5)
         timed("page of one kind", lambda: client.get("/records?kind=probe_reading").raise_for_status(), 5)
-        kitchen = book.remembered_kitchen(store)
+        kitchen = remembered_kitchen(store)
         day = dt.date(2026, 11, 24)
         loads = pack.pack_view(store, kitchen, day - dt.timedelta(days=29), day)
         print(
@@ -146,7 +148,7 @@ def tablets() -> None:
     with tempfile.TemporaryDirectory() as folder:
         path = Path(folder) / "t.db"
         store = Store.file(path, now)
-        book.remember_kitchen(store, demo_text(), "demo.toml")
+        remember_kitchen(store, demo_text(), "demo.toml")
         before = store.last().number
         command = [
             sys.executable,

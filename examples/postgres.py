@@ -1,4 +1,6 @@
-"""A PostgreSQL cluster of one's own without a container: made with initdb, on a socket in a temporary folder, stopped at the end."""
+"""A PostgreSQL cluster of one's own without a container: made with initdb, on a socket in a temporary folder,
+stopped at the end.
+"""
 
 from __future__ import annotations
 
@@ -31,10 +33,30 @@ def cluster() -> Iterator[str]:
     data = folder / "data"
 
     def run(*command: str) -> None:
-        done = subprocess.run(command, user=user, group=user, cwd="/", capture_output=True, text=True, env={**os.environ, "HOME": str(folder)})  # fmt: skip
+        done = subprocess.run(
+            command,
+            user=user,
+            group=user,
+            cwd="/",
+            capture_output=True,
+            text=True,
+            env={**os.environ, "HOME": str(folder)},
+        )
         assert done.returncode == 0, done.stdout + done.stderr
 
-    run(str(place / "initdb"), "-D", str(data), "-U", "fry", "-A", "trust", "--no-sync", "-E", "UTF8", "--locale=C")
+    run(
+        str(place / "initdb"),
+        "-D",
+        str(data),
+        "-U",
+        "fry",
+        "-A",
+        "trust",
+        "--no-sync",
+        "-E",
+        "UTF8",
+        "--locale=C",
+    )
     options = f"-k {folder} -c listen_addresses='' -c max_connections=300"
     run(str(place / "pg_ctl"), "-D", str(data), "-w", "-l", str(folder / "log"), "-o", options, "start")
     try:

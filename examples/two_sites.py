@@ -1,7 +1,8 @@
 """Two sites on one PostgreSQL server, from one script and without a container: python examples/two_sites.py
 
-Each site has its own database and chain. They cook, probe and tell their oil; the office compares them, sees who runs which version,
-backs one up and brings it back into a plain file. Everything is invented; the server is stopped and removed at the end.
+Each site has its own database and chain. They cook, probe and tell their oil; the office compares them, sees
+who runs which version, backs one up and brings it back into a plain file. Everything is invented; the server
+is stopped and removed at the end.
 """
 
 from __future__ import annotations
@@ -16,10 +17,13 @@ from examples.postgres import cluster, new_database
 
 from frywright.ledger.backup import backup, restore
 from frywright.ledger.store import Store
-from frywright.workbench import book, corrective, fleet, vat
-from frywright.workbench.clock import now
-from frywright.workbench.kitchens import demo_text
-from frywright.workbench.upkeep import today_of
+from frywright.rooms.care import vat
+from frywright.rooms.care.upkeep import today_of
+from frywright.rooms.clock import now
+from frywright.rooms.fleet import fleet
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.records import corrective
+from frywright.trial.kitchens import demo_text
 
 
 def main() -> None:
@@ -28,10 +32,10 @@ def main() -> None:
         shops = []
         for name, altitude, temps in (("juniper", 5420, (176, 178, 181)), ("saltmarsh", 12, (172, 158, 180))):
             store = Store.named(new_database(server, name), now)
-            book.remember_kitchen(
+            remember_kitchen(
                 store, demo_text().replace("altitude_ft = 5420", f"altitude_ft = {altitude}"), f"{name}.toml"
             )
-            kitchen = book.remembered_kitchen(store)
+            kitchen = remembered_kitchen(store)
             for temp in temps:
                 told = {
                     "fryer": "alder",
@@ -48,9 +52,8 @@ def main() -> None:
             shops.append((name, store, kitchen))
         for row in fleet.compare(shops, today_of(shops[0][2])):
             if row["ratio"] == "lift_core_c":
-                print(
-                    f"{row['site']} ({row['group']}): {row['title']} {row['value']:.1f} °C from {row['count']} readings, {row['state']}"
-                )
+                read = f"{row['value']:.1f} °C from {row['count']} readings, {row['state']}"
+                print(f"{row['site']} ({row['group']}): {row['title']} {read}")
         print(f"held by read-back: {sorted({row['held'] for row in fleet.versions(shops)})}")
         copy = Path(folder) / "saltmarsh.zip"
         told = backup(shops[1][1], copy)

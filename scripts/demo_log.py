@@ -17,7 +17,7 @@ import numpy as np
 from frywright.physics.inputs import CLOSE, Lid, Span
 from frywright.physics.plan import TRACER_SHARE, PieceKind, make_plan, piece_class, spans, vat
 from frywright.physics.solve import Cook, run
-from frywright.workbench.kitchens import demo_kitchen
+from frywright.trial.kitchens import demo_kitchen
 
 MASSES_KG = (0.203, 0.220, 0.240)
 SCALE = (1.05, 1.04, 1.06)

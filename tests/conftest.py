@@ -7,7 +7,7 @@ import pytest
 from frywright.model.kitchen import Kitchen
 from frywright.physics.inputs import Lid, PieceClass, Span, Until, Vat
 from frywright.physics.solve import Cook
-from frywright.workbench.kitchens import demo_kitchen
+from frywright.trial.kitchens import demo_kitchen
 
 
 @pytest.fixture(scope="session")

@@ -18,9 +18,9 @@ from frywright.physics.inputs import ROUTINE, Precision
 from frywright.physics.lift import lift_of
 from frywright.physics.plan import FryPlan, make_plan, question
 from frywright.physics.solve import run_many
+from frywright.trial.ask import CookRequest
 from frywright.verdicts.limits import cook_limit
 from frywright.verdicts.margin import margin_k
-from frywright.workbench.cook import CookRequest
 
 PSI_PA = 6894.757293168361
 AIM_ROUNDS = 5

@@ -7,7 +7,7 @@ import time
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 
-from frywright.workbench.kitchens import demo_text
+from frywright.trial.kitchens import demo_text
 from tests.browser.test_cook_room import SIZES, browser, open_page, served  # noqa: F401
 
 pytestmark = pytest.mark.browser
@@ -120,7 +120,7 @@ def test_a_new_fryer_from_the_photo_of_its_plate_to_its_pack(browser, address, t
     """Photo and figures typed beside it, site measured, steps signed in their order with two at the dry
     check, the pack downloaded.
     """
-    from tests.workbench.test_commissioning import FIGURES, PLATE, SITE, png
+    from tests.rooms.test_commissioning import FIGURES, PLATE, SITE, png
 
     (tmp_path / "plate.png").write_bytes(png())
     page = open_page(browser, address, "tablet", "/care/new?fryer=dogwood&lang=en")

@@ -11,10 +11,10 @@ import pytest
 import uvicorn
 
 from frywright.ledger.store import Store
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen
+from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
-from frywright.workbench import book
-from frywright.workbench.clock import now
-from frywright.workbench.kitchens import demo_text
 
 pytestmark = pytest.mark.browser
 SIZES = {"phone": (390, 844), "tablet": (820, 1180), "desk": (1440, 900)}
@@ -33,7 +33,7 @@ FLAGS = [
 def served(folder, text, prepare=lambda store: None):
     """The application over a new store with a kitchen file's text; its address."""
     store = Store.file(folder / "b.db", now)
-    book.remember_kitchen(store, text, "demo.toml")
+    remember_kitchen(store, text, "demo.toml")
     prepare(store)
     server = uvicorn.Server(uvicorn.Config(make_app(store), port=0, log_level="error"))
     thread = threading.Thread(target=server.run, daemon=True)

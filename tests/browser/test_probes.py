@@ -7,7 +7,7 @@ from __future__ import annotations
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 
-from frywright.workbench.kitchens import demo_log
+from frywright.trial.kitchens import demo_log
 from tests.browser.test_cook_room import SIZES, address, browser, open_page  # noqa: F401
 
 pytestmark = pytest.mark.browser

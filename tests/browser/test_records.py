@@ -9,8 +9,8 @@ import sqlite3
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 
-from frywright.workbench import people
-from frywright.workbench.kitchens import demo_text
+from frywright.rooms.records import people
+from frywright.trial.kitchens import demo_text
 from tests.browser.test_cook_room import SIZES, browser, open_page, served  # noqa: F401
 
 pytestmark = pytest.mark.browser

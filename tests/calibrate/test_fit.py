@@ -223,8 +223,8 @@ def test_a_shape_at_its_bound_with_a_misfit_warns():
 
 def test_the_lid_from_a_gauge_curve(kitchen):
     """Working pressure of the demo log, from a wrong start: the demo vat's own within 0.5 kPa."""
-    from frywright.workbench.kitchens import demo_log
-    from frywright.workbench.probes import ProbeAsk, tell, trials_of
+    from frywright.rooms.cook.probes import ProbeAsk, tell, trials_of
+    from frywright.trial.kitchens import demo_log
 
     log = read_log(io.BytesIO(demo_log()), "demo")
     asked = ProbeAsk(program="bone-in alder", cuts={}, masses_kg={}, thermometers={})

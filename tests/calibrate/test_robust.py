@@ -12,9 +12,9 @@ import pytest
 
 from frywright.calibrate.readings import read_log
 from frywright.model.errors import DataError
-from frywright.workbench.probe_json import probe_json
-from frywright.workbench.probe_view import curves_json, probe_view
-from frywright.workbench.probes import tell
+from frywright.rooms.cook.probe_json import probe_json
+from frywright.rooms.cook.probe_view import curves_json, probe_view
+from frywright.rooms.cook.probes import tell
 
 
 def series(rng: np.random.Generator, count: int) -> np.ndarray:

@@ -14,14 +14,14 @@ from frywright.catalog import load
 from frywright.model.errors import InputError
 from frywright.physics.fry import simulate
 from frywright.physics.plan import make_plan
+from frywright.rooms.care.training import drill_views
 from frywright.voice.tongue import translator
-from frywright.workbench.training import drill_views
 
 
 @pytest.fixture(scope="module")
 def kitchen():
     from frywright.catalog.kitchen import parse_kitchen
-    from frywright.workbench.kitchens import demo_text
+    from frywright.trial.kitchens import demo_text
 
     return parse_kitchen(demo_text())
 

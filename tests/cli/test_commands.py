@@ -9,7 +9,7 @@ import xml.etree.ElementTree as ElementTree
 
 import pytest
 
-from frywright.workbench.kitchens import demo_text
+from frywright.trial.kitchens import demo_text
 from tests.model.test_kitchen_files import GOOD
 
 
@@ -115,7 +115,7 @@ def test_bad_files_exit_with_the_data_code(tmp_path):
 
 def test_check_names_a_program_that_is_short(tmp_path, demo):
     """The file reads well, and the program cut in it is named with what is locked; the demo has none."""
-    from tests.workbench.test_short import short_file
+    from tests.rooms.test_short import short_file
 
     assert "No problems" in frywright("kitchen", "check", demo).stdout
     path = tmp_path / "short.toml"
@@ -132,11 +132,11 @@ def test_records_commands(tmp_path, demo):
     from pathlib import Path
 
     from frywright.ledger.store import Store
-    from frywright.workbench import book
-    from frywright.workbench.clock import now
+    from frywright.rooms.clock import now
+    from frywright.rooms.kitchen import remember_kitchen
 
     path = tmp_path / "s.db"
-    book.remember_kitchen(Store.file(path, now), Path(demo).read_text("utf-8"), "k.toml")
+    remember_kitchen(Store.file(path, now), Path(demo).read_text("utf-8"), "k.toml")
     assert json.loads(frywright("records", "verify", str(path), "--json").stdout)["entries"] == 1
     assert json.loads(frywright("records", "export", str(path)).stdout)["kind"] == "kitchen"
     missing = frywright("records", "verify", str(tmp_path / "no.db"))

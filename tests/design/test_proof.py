@@ -24,13 +24,13 @@ from frywright.design.proof import (
 from frywright.model.errors import InputError
 from frywright.model.program import LidState, Stage
 from frywright.physics.plan import make_plan
+from frywright.trial.ask import CookRequest, ask, edit_program
+from frywright.trial.proof import proof_json, prove_program
 from frywright.verdicts.evidence import Evidence, EvidenceKind
 from frywright.verdicts.judge import CoreCurve, judge
 from frywright.verdicts.limits import cook_limit
 from frywright.verdicts.margin import held_level_c, margin_k
 from frywright.voice.tongue import translator
-from frywright.workbench.cook import CookRequest, ask, edit_program
-from frywright.workbench.proof import proof_json, prove_program
 
 LIMIT = cook_limit("us_food_code_2022")
 
@@ -171,7 +171,7 @@ def test_impossible_confidence(plan):
 def test_weighed_pieces_win_over_the_ratio(kitchen):
     """A cut with weighed pieces draws its weights from them, whatever their unit in the file."""
     from frywright.catalog.kitchen import parse_kitchen
-    from frywright.workbench.kitchens import demo_text
+    from frywright.trial.kitchens import demo_text
 
     text = (
         demo_text()

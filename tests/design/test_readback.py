@@ -15,11 +15,11 @@ from frywright.design.readback import UNUSED, tidy
 from frywright.model.errors import InputError
 from frywright.model.fryer import ClockStyle, Controller, TempUnit
 from frywright.model.units import clock, parse_clock
+from frywright.rooms.cook.cards import read_back, settings_of, value_names
+from frywright.trial.ask import edit_program
+from frywright.trial.effect import CANNOT_RUN, ORDERS, STOP, effect_view
+from frywright.trial.kitchens import demo_kitchen
 from frywright.voice.tongue import translator
-from frywright.workbench.cards import read_back, settings_of, value_names
-from frywright.workbench.cook import edit_program
-from frywright.workbench.effect import CANNOT_RUN, ORDERS, STOP, effect_view
-from frywright.workbench.kitchens import demo_kitchen
 
 F, C = Controller(shows=TempUnit.F), Controller(shows=TempUnit.C)
 PROGRAMS = sorted({p.name for p in demo_kitchen().programs})

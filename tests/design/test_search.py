@@ -24,11 +24,11 @@ from frywright.physics.fry import simulate
 from frywright.physics.lift import lift_of
 from frywright.physics.plan import make_plan
 from frywright.physics.solve import run
+from frywright.rooms.cook.desk import differences, scouting_beside
+from frywright.trial.ask import edit_program
 from frywright.verdicts.limits import cook_limit
 from frywright.verdicts.margin import margin_k
 from frywright.voice.tongue import translator
-from frywright.workbench.cook import edit_program
-from frywright.workbench.desk import differences, scouting_beside
 
 LIMIT = cook_limit("us_food_code_2022")
 pytestmark = pytest.mark.slow

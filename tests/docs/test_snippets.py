@@ -17,10 +17,11 @@ from typer.testing import CliRunner
 
 from frywright.cli.main import app
 from frywright.ledger.store import Store
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen
+from frywright.rooms.records import people
+from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
-from frywright.workbench import book, people
-from frywright.workbench.clock import now
-from frywright.workbench.kitchens import demo_text
 
 ROOT = Path(__file__).parents[2]
 PAGES = [ROOT / "README.md", *sorted((ROOT / "docs").rglob("*.md"))]
@@ -66,7 +67,7 @@ class Answered(io.BytesIO):
 def address(tmp_path, monkeypatch):
     """Whatever address and token a snippet prints, a kitchen's server with a till answers."""
     store = Store.file(tmp_path / "a.db", now)
-    book.remember_kitchen(store, demo_text(), "demo.toml")
+    remember_kitchen(store, demo_text(), "demo.toml")
     people.add_account(store, "Olive", "owner", "oak leaf river stone")
     token = people.add_device(store, "Till", "crew", "Olive")
     client = TestClient(make_app(store), base_url="http://127.0.0.1")
@@ -157,7 +158,7 @@ def desk(tmp_path, monkeypatch):
     monkeypatch.chdir(tmp_path)
     Path("var").mkdir()
     store = Store.file(Path("var/demo.db"), now)
-    book.remember_kitchen(store, demo_text(), "demo.toml")
+    remember_kitchen(store, demo_text(), "demo.toml")
     shutil.copy("var/demo.db", "var/frywright.db")
     shutil.copy(DEMO_LOG, "log.csv")
     Path("kitchen.toml").write_text(demo_text(), "utf-8")

@@ -18,7 +18,7 @@ import frywright
 from frywright.catalog import check, load
 from frywright.model.tongues import SOURCE, tongues
 from frywright.model.units import COUNTS, LB, suffix_of
-from frywright.workbench.kitchens import demo_kitchen
+from frywright.trial.kitchens import demo_kitchen
 
 ROOT = Path(frywright.__file__).parent
 FILES = sorted(p for p in ROOT.rglob("*.py"))
@@ -32,10 +32,10 @@ LONG_FUNCTIONS = {
     "physics/fry.py:_notes": 100,
     "web/pages/day.py:_add_board_questions": 61,
     "web/pages/records.py:_add_cases": 66,
-    "workbench/day_view.py:plan_view": 70,
-    "workbench/day_view.py:pull_view": 72,
-    "workbench/probe_report.py:_tables": 81,
-    "workbench/round.py:play_day": 62,
+    "rooms/day/views.py:plan_view": 70,
+    "rooms/day/views.py:pull_view": 72,
+    "rooms/cook/probe_report.py:_tables": 81,
+    "rooms/day/round.py:play_day": 62,
 }
 """What was longer when sizes were first counted after formatting: may only shrink, leaves when it fits."""
 PURE_NUMBERS = {"value", "change", "unmatched", "passes", "grading", "factor", "offset", "steps", "rejected"}
@@ -112,7 +112,7 @@ def test_functions_stay_short_and_narrow():
 
 def test_the_formatter_is_never_switched_off():
     """Sizes are honest only where the formatter lays out every line."""
-    homes = [ROOT, *(ROOT.parent.parent / name for name in ("tests", "benchmarks", "scripts"))]
+    homes = [ROOT, *(ROOT.parent.parent / name for name in ("tests", "benchmarks", "scripts", "examples"))]
     off = re.compile(r"#\s*fmt:\s*(skip|off)")
     assert [str(p) for home in homes for p in home.rglob("*.py") if off.search(p.read_text("utf-8"))] == []
 
@@ -291,8 +291,8 @@ def test_every_language_is_whole(language):
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_shown_strings_are_translated_as_well_when_built_at_run_time(kitchen, language):
     """Whatever the view translates for the demo's programs is in the language's file."""
-    from frywright.workbench.cook import CookRequest, ask
-    from frywright.workbench.view import cook_view
+    from frywright.rooms.cook.view import cook_view
+    from frywright.trial.ask import CookRequest, ask
 
     known = translations(language)
     asked: set[str] = set()

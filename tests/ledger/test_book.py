@@ -8,30 +8,31 @@ from frywright.ledger.facts.cook import SimulationKept
 from frywright.ledger.store import Store
 from frywright.model.errors import DataError, InputError
 from frywright.model.program import Stage
-from frywright.workbench import book
-from frywright.workbench.clock import now
-from frywright.workbench.cook import CookRequest, ask, edit_program
-from frywright.workbench.kitchens import demo_text
+from frywright.rooms.clock import now
+from frywright.rooms.cook.programs import Overtaken, keep_simulation, save_program
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.trial.ask import CookRequest, ask, edit_program
+from frywright.trial.kitchens import demo_text
 
 
 @pytest.fixture
 def store(tmp_path):
     store = Store.file(tmp_path / "a.db", now)
-    book.remember_kitchen(store, demo_text(), "demo.toml")
+    remember_kitchen(store, demo_text(), "demo.toml")
     return store
 
 
 def test_a_kitchen_is_kept_once_and_replaced_when_changed(store):
     """The same text is not doubled; a changed one supersedes; a broken one writes nothing."""
-    book.remember_kitchen(store, demo_text(), "demo.toml")
+    remember_kitchen(store, demo_text(), "demo.toml")
     assert len(list(store.entries("kitchen"))) == 1
-    book.remember_kitchen(
+    remember_kitchen(
         store, demo_text().replace("altitude_ft = 5420", "altitude_ft = 10"), "demo.toml", "moved to the sea"
     )
     assert len(store.current("kitchen")) == 1
-    assert book.remembered_kitchen(store).site.altitude_m < 5
+    assert remembered_kitchen(store).site.altitude_m < 5
     with pytest.raises(DataError):
-        book.remember_kitchen(store, "[kitchen]", "demo.toml")
+        remember_kitchen(store, "[kitchen]", "demo.toml")
     assert len(list(store.entries("kitchen"))) == 2
 
 
@@ -39,23 +40,23 @@ def test_a_saved_program_is_the_next_version(store):
     """Saving gives version 4 of 3; the same again is unchanged, another change of version 3 comes too
     late.
     """
-    kitchen = book.remembered_kitchen(store)
+    kitchen = remembered_kitchen(store)
     old = kitchen.program("bone-in alder")
     new = edit_program(old, [*old.stages[:-1], Stage(set_c=160.0, duration_s=90.0)])
-    book.save_program(store, kitchen, new)
-    assert book.remembered_kitchen(store).program("bone-in alder") == new
+    save_program(store, kitchen, new)
+    assert remembered_kitchen(store).program("bone-in alder") == new
     with pytest.raises(InputError, match="version 4 holds the same"):
-        book.save_program(store, kitchen, new)
+        save_program(store, kitchen, new)
     late = edit_program(old, [*old.stages[:-1], Stage(set_c=160.0, duration_s=80.0)])
-    with pytest.raises(book.Overtaken, match="version 4 was saved since version 3"):
-        book.save_program(store, kitchen, late)
-    assert book.remembered_kitchen(store).program("bone-in alder") == new
+    with pytest.raises(Overtaken, match="version 4 was saved since version 3"):
+        save_program(store, kitchen, late)
+    assert remembered_kitchen(store).program("bone-in alder") == new
 
 
 def test_a_kept_simulation_holds_its_question_and_editions(store):
     """Curves, verdicts, stages, and the versions of program, catalog and rule."""
-    kitchen = book.remembered_kitchen(store)
-    recorded = book.keep_simulation(
+    kitchen = remembered_kitchen(store)
+    recorded = keep_simulation(
         store, kitchen, ask(kitchen, CookRequest(program=kitchen.program("bone-in cedar")))
     )
     fact, versions = recorded.fact, recorded.versions
@@ -70,7 +71,7 @@ def test_a_kept_simulation_holds_its_question_and_editions(store):
 def test_an_empty_store_has_no_kitchen(tmp_path):
     """Asked before anything was loaded, it says so."""
     with pytest.raises(InputError, match="loaded first"):
-        book.remembered_kitchen(Store.file(tmp_path / "b.db", now))
+        remembered_kitchen(Store.file(tmp_path / "b.db", now))
 
 
 def test_a_kitchen_of_ones_own_changes_its_limits_only_with_a_reason(store):
@@ -78,17 +79,17 @@ def test_a_kitchen_of_ones_own_changes_its_limits_only_with_a_reason(store):
     one, and it stands on record.
     """
     own = demo_text().replace("invented = true\n", "")
-    book.remember_kitchen(store, own, "own.toml")
+    remember_kitchen(store, own, "own.toml")
     other = own.replace("us_food_code_2022", "uk")
     for text in (other, own.replace("thermometer_error_f = 2", "thermometer_error_f = 1")):
         with pytest.raises(InputError, match="moves the limit"):
-            book.remember_kitchen(store, text, "own.toml")
-    book.remember_kitchen(
+            remember_kitchen(store, text, "own.toml")
+    remember_kitchen(
         store,
         own.replace("thermometer_error_f = 2", "thermometer_error_f = 3"),
         "own.toml",
         "a cheaper thermometer",
     )
-    kept = book.remember_kitchen(store, other, "own.toml", "moved across the sea")
+    kept = remember_kitchen(store, other, "own.toml", "moved across the sea")
     assert kept.fact.reason == "moved across the sea"
-    assert book.remembered_kitchen(store).site.jurisdiction == "uk"
+    assert remembered_kitchen(store).site.jurisdiction == "uk"

@@ -15,9 +15,9 @@ from frywright.ledger.facts.probing import CaseStep, Reading
 from frywright.ledger.store import Store
 from frywright.model.entry import Entry
 from frywright.model.errors import RecordError
-from frywright.workbench import book
-from frywright.workbench.clock import now
-from frywright.workbench.pack import gaps, gather
+from frywright.rooms import hall
+from frywright.rooms.clock import now
+from frywright.rooms.records.pack import gaps, gather
 
 MOMENT = dt.datetime(2026, 11, 2, 12, tzinfo=dt.UTC)
 OLD_READING = {
@@ -38,7 +38,7 @@ def store(tmp_path):
 def test_a_fact_comes_back_as_it_was_written(store):
     """Written, stored, read: the same fact, and the payload has its fields and no others."""
     step = CaseStep(case_number=3, step="reprobe", who="Ana", words="", core_c=80.0, limit_c=75.0, meets=True)
-    book.write(store, step, MOMENT)
+    hall.write(store, step, MOMENT)
     (item,) = store.entries()
     assert set(item.entry.payload) == {"case_number", "step", "who", "words", "core_c", "limit_c", "meets"}
     (found,) = store.facts(CaseStep)
@@ -91,7 +91,7 @@ def test_a_missing_field_is_refused():
 
 def test_an_entry_of_another_kind_is_refused(store):
     """A reading is not a case."""
-    book.write(store, Reading(**OLD_READING), MOMENT)
+    hall.write(store, Reading(**OLD_READING), MOMENT)
     with pytest.raises(RecordError, match="Entry 1 is a probe_reading, not a deviation_step"):
         kept(store.entry(1), CaseStep)
 
@@ -99,7 +99,7 @@ def test_an_entry_of_another_kind_is_refused(store):
 def test_a_fact_of_wrong_types_is_not_written(store):
     """What a reader would refuse is not stored either."""
     with pytest.raises(Exception, match=r"core_c|float"):
-        book.write(store, dataclasses.replace(Reading(**OLD_READING), core_c="hot"))
+        hall.write(store, dataclasses.replace(Reading(**OLD_READING), core_c="hot"))
     assert list(store.entries()) == []
 
 

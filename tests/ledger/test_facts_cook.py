@@ -20,10 +20,10 @@ from frywright.ledger.facts.probing import CalibrationKept, HoldStudied, LogKept
 from frywright.ledger.store import Store
 from frywright.model.entry import canonical
 from frywright.model.errors import RecordError
-from frywright.workbench import book
-from frywright.workbench.clock import now
-from frywright.workbench.cook import CookRequest, ask
-from frywright.workbench.view import plain_json
+from frywright.rooms import hall
+from frywright.rooms.clock import now
+from frywright.rooms.cook.view import plain_json
+from frywright.trial.ask import CookRequest, ask
 
 PROGRAM = {
     "name": "bone-in alder",
@@ -218,6 +218,6 @@ def test_a_simulation_keeps_every_byte(kitchen):
 def test_a_list_of_entries_says_what_each_is_about(tmp_path, fact, said):
     """Its name where it has one, and its version."""
     store = Store.file(tmp_path / "a.db", now)
-    book.write(store, fact)
+    hall.write(store, fact)
     assert about(store.entry(1)) == said
     store.close()

@@ -11,8 +11,9 @@ import pytest
 from frywright.ledger.facts.fact import kept
 from frywright.ledger.store import Store
 from frywright.model.errors import RecordError
-from frywright.workbench import book
-from frywright.workbench.clock import now
+from frywright.rooms.clock import now
+from frywright.rooms.cook.programs import held_status
+from frywright.rooms.kitchen import kitchen_text, remember_kitchen, remembered_kitchen
 from tests.ledger.test_facts import FACTS
 
 STORES = Path(__file__).parent / "stores"
@@ -78,10 +79,10 @@ def test_a_kitchen_of_an_old_store_cooks_on(old):
     """Its kitchen, programs and read-backs are in force, and a new entry follows the old ones."""
     commit, path = old
     store = Store.file(path, now)
-    kitchen = book.remembered_kitchen(store)
+    kitchen = remembered_kitchen(store)
     assert max(p.version for p in kitchen.programs if p.name == "wedges dogwood") == 2
-    assert all(row["state"] for row in book.held_status(store, kitchen))
-    book.remember_kitchen(store, book.kitchen_text(store) + "\n# seen\n", "demo.toml", "looked through")
+    assert all(row["state"] for row in held_status(store, kitchen))
+    remember_kitchen(store, kitchen_text(store) + "\n# seen\n", "demo.toml", "looked through")
     assert store.verify()[0] == HEADS[commit][0] + 1
     store.close()
 

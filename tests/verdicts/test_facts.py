@@ -45,7 +45,7 @@ def test_the_sign_of_the_prediction_does_not_hang_on_the_evidence(peak_c, says, 
 
 def test_evidence_of_a_short_piece_is_never_read_as_praise():
     """Proven and short stand in one word."""
-    from frywright.workbench.facts import show_facts
+    from frywright.trial.predicted import show_facts
 
     limit = cook_limit("us_food_code_2022")
     assert show_facts(facts_of([verdict(70.0, limit, PROBE)]), "us").proven_word == "proven short"
@@ -130,7 +130,7 @@ def test_a_mixed_product_is_judged_by_its_strictest_food():
 def test_a_house_target_out_of_reach_is_refused():
     """Water boils at 100 degC: no core of a fried piece passes it."""
     from frywright.catalog.kitchen import parse_kitchen
-    from frywright.workbench.kitchens import demo_text
+    from frywright.trial.kitchens import demo_text
 
     with pytest.raises(DataError, match="house_core"):
         parse_kitchen(demo_text().replace("house_core_f = 185", "house_core_f = 285"))

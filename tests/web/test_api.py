@@ -14,10 +14,11 @@ from fastapi.testclient import TestClient
 from frywright.client.http import Client
 from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, FrywrightError, RecordError
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.records import people
+from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
-from frywright.workbench import book, people
-from frywright.workbench.clock import now
-from frywright.workbench.kitchens import demo_text
 
 HOST = "http://127.0.0.1"
 READING = {"fryer": "alder", "product": "bone_in", "temp_c": 78.0, "thermometer": "T1", "pieces": 32}
@@ -27,7 +28,7 @@ READING = {"fryer": "alder", "product": "bone_in", "temp_c": 78.0, "thermometer"
 def shop(tmp_path):
     """A kitchen with an owner and a till's token."""
     store = Store.file(tmp_path / "a.db", now)
-    book.remember_kitchen(store, demo_text(), "demo.toml")
+    remember_kitchen(store, demo_text(), "demo.toml")
     people.add_account(store, "Olive", "owner", "oak leaf river stone")
     return store, make_app(store), people.add_device(store, "Till", "crew", "Olive")
 
@@ -93,7 +94,7 @@ def test_a_read_back_by_a_program(client, shop):
     """
     from frywright.design.controller import render
 
-    kitchen = book.remembered_kitchen(shop[0])
+    kitchen = remembered_kitchen(shop[0])
     program = kitchen.program("wedges dogwood")
     values = [v.text for v in render(program, kitchen.fryer("dogwood").controller, 1).values if not v.by_crew]
     body = {"program": "wedges dogwood", "slot": 1, "values": values, "read_by": "Ana", "checked_by": "Ben"}

@@ -9,10 +9,11 @@ from fastapi.testclient import TestClient
 
 from frywright.ledger.facts.oil import OilDone, OilRefused
 from frywright.ledger.store import Store
+from frywright.rooms.care import vat
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen
+from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
-from frywright.workbench import book, vat
-from frywright.workbench.clock import now
-from frywright.workbench.kitchens import demo_text
 
 HOST = "http://127.0.0.1"
 
@@ -23,7 +24,7 @@ KEPT = "kept in the records as refused"
 @pytest.fixture
 def store(tmp_path):
     found = Store.file(tmp_path / "c.db", now)
-    book.remember_kitchen(found, demo_text(), "demo.toml")
+    remember_kitchen(found, demo_text(), "demo.toml")
     return found
 
 

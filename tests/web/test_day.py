@@ -10,10 +10,10 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from frywright.ledger.store import Store
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen
+from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
-from frywright.workbench import book
-from frywright.workbench.clock import now
-from frywright.workbench.kitchens import demo_text
 
 pytestmark = pytest.mark.slow
 HOST = "http://127.0.0.1"
@@ -23,7 +23,7 @@ PRACTICE = {"practice": "7", "date": "2026-11-27", "now_s": "43200"}
 @pytest.fixture(scope="module")
 def client(tmp_path_factory):
     store = Store.file(tmp_path_factory.mktemp("web") / "w.db", now)
-    book.remember_kitchen(store, demo_text(), "demo.toml")
+    remember_kitchen(store, demo_text(), "demo.toml")
     client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
     assert "none in this store" in client.get("/day").text
     assert client.post("/day/sales/demo").status_code == 200

@@ -9,11 +9,11 @@ from fastapi.testclient import TestClient
 
 from frywright.ledger.facts.care import CareDone
 from frywright.ledger.store import Store
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen
+from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
-from frywright.workbench import book
-from frywright.workbench.clock import now
-from frywright.workbench.kitchens import demo_text
-from tests.workbench.test_commissioning import PLATE, SITE, png
+from tests.rooms.test_commissioning import PLATE, SITE, png
 
 HOST = "http://127.0.0.1"
 
@@ -21,7 +21,7 @@ HOST = "http://127.0.0.1"
 @pytest.fixture
 def store(tmp_path):
     found = Store.file(tmp_path / "f.db", now)
-    book.remember_kitchen(found, demo_text(), "demo.toml")
+    remember_kitchen(found, demo_text(), "demo.toml")
     return found
 
 

@@ -11,14 +11,14 @@ from fastapi.testclient import TestClient
 
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.ledger.store import Store
+from frywright.rooms.clock import now
+from frywright.rooms.cook.cards import card_data, value_names
+from frywright.rooms.cook.view import cook_view, plain_json
+from frywright.rooms.kitchen import remember_kitchen
+from frywright.trial.ask import CookRequest, ask
+from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
 from frywright.web.app import make_app
-from frywright.workbench import book
-from frywright.workbench.cards import card_data, value_names
-from frywright.workbench.clock import now
-from frywright.workbench.cook import CookRequest, ask
-from frywright.workbench.kitchens import demo_text
-from frywright.workbench.view import cook_view, plain_json
 
 HOST = "http://127.0.0.1"
 ALDER = {
@@ -38,7 +38,7 @@ def text_of(clock: str, untimed: bool = False) -> str:
 
 def client_of(tmp_path, text: str) -> TestClient:
     store = Store.file(tmp_path / "w.db", now)
-    book.remember_kitchen(store, text, "demo.toml")
+    remember_kitchen(store, text, "demo.toml")
     return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
 
 

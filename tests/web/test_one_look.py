@@ -7,11 +7,12 @@ import sqlalchemy as sa
 from fastapi.testclient import TestClient
 
 from frywright.ledger.store import Store
+from frywright.rooms import kitchen as kitchens_kept
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 from frywright.web.rights import RIGHTS
-from frywright.workbench import book
-from frywright.workbench.clock import now
-from frywright.workbench.kitchens import demo_text
 
 PAGES = sorted(
     route.removeprefix("GET ")
@@ -24,7 +25,7 @@ MOST_CONNECTIONS = 2
 @pytest.fixture(scope="module")
 def store(tmp_path_factory):
     found = Store.file(tmp_path_factory.mktemp("look") / "l.db", now)
-    book.remember_kitchen(found, demo_text(), "demo.toml")
+    remember_kitchen(found, demo_text(), "demo.toml")
     return found
 
 
@@ -37,9 +38,9 @@ def client(store):
 def test_a_page_opens_two_connections_at_most_and_builds_the_kitchen_once(store, client, monkeypatch, path):
     """Counted on the engine and on the one place that builds a kitchen from the ledger, on a cold start."""
     opened, built = [], []
-    build = book._kitchen_of
-    monkeypatch.setattr(book, "_kitchen_of", lambda s: built.append(s) or build(s))
-    monkeypatch.setattr(book, "_BUILT", type(book._BUILT)())
+    build = kitchens_kept._kitchen_of
+    monkeypatch.setattr(kitchens_kept, "_kitchen_of", lambda s: built.append(s) or build(s))
+    monkeypatch.setattr(kitchens_kept, "_BUILT", type(kitchens_kept._BUILT)())
 
     def count(*_):
         opened.append(path)
@@ -56,13 +57,13 @@ def test_a_page_opens_two_connections_at_most_and_builds_the_kitchen_once(store,
 
 def test_what_is_written_during_a_request_is_seen(store):
     """No snapshot is held: a read after a write sees it, and the kitchen is built anew."""
-    kitchen = book.remembered_kitchen(store)
+    kitchen = remembered_kitchen(store)
     with store.reading():
         before = store.newest("kitchen")
         changed = demo_text().replace("Juniper", "Larch")
-        book.remember_kitchen(store, changed, "demo.toml", "another name")
+        remember_kitchen(store, changed, "demo.toml", "another name")
         assert store.newest("kitchen") > before
-        assert book.remembered_kitchen(store).site.name != kitchen.site.name
+        assert remembered_kitchen(store).site.name != kitchen.site.name
 
 
 def test_an_answer_sent_in_pieces_reads_on(store):

@@ -13,10 +13,10 @@ from hypothesis import strategies as st
 
 from frywright.ledger.facts.cook import ReadBackTaken, SlotChosen
 from frywright.ledger.store import Store
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.trial.kitchens import demo_text
 from frywright.web.app import LARGEST_BODY_BYTES, make_app
-from frywright.workbench import book
-from frywright.workbench.clock import now
-from frywright.workbench.kitchens import demo_text
 
 HOST = "http://127.0.0.1"
 
@@ -24,7 +24,7 @@ HOST = "http://127.0.0.1"
 @pytest.fixture
 def store(tmp_path):
     store = Store.file(tmp_path / "w.db", now)
-    book.remember_kitchen(store, demo_text(), "demo.toml")
+    remember_kitchen(store, demo_text(), "demo.toml")
     return store
 
 
@@ -202,7 +202,7 @@ def test_names_with_markup_stay_text(tmp_path):
     """A product named like a script is shown as text."""
     store = Store.file(tmp_path / "x.db", now)
     evil = "<script>alert(1)</script>"
-    book.remember_kitchen(
+    remember_kitchen(
         store,
         demo_text()
         .replace("Alder, three-head pressure vat", evil)
@@ -245,7 +245,7 @@ def test_keep_and_save(client, store):
     }
     assert "Chain unbroken over 2 entries" in client.post("/cook/keep", data=form).text
     assert client.post("/cook/save", data=form).status_code == 200
-    assert book.remembered_kitchen(store).program("bone-in cedar").version == 2
+    assert remembered_kitchen(store).program("bone-in cedar").version == 2
     assert store.verify()[0] == 3
 
 
@@ -329,7 +329,7 @@ def test_a_product_and_fryer_can_be_chosen(client, store):
     assert 'value="wedges alder"' in asked.text
     assert len(list(store.entries("program"))) == 0
     client.post("/cook/save", data={**form, "as": "", "name": "wedges alder"})
-    assert book.remembered_kitchen(store).program("wedges alder").version == 1
+    assert remembered_kitchen(store).program("wedges alder").version == 1
 
 
 def test_a_refused_form_gets_a_page_not_data(client):
@@ -427,9 +427,9 @@ def test_a_design_page_offers_rows_that_are_proved_before_they_are_saved(client,
     taken = client.post(f"{job}/row/{rows[0]}", follow_redirects=False)
     proved = finished(client, taken)
     assert "None of 256 loads failed" in proved
-    before = len(book.remembered_kitchen(store).programs)
+    before = len(remembered_kitchen(store).programs)
     assert client.post(taken.headers["location"] + "/save", follow_redirects=False).status_code == 303
-    assert len(book.remembered_kitchen(store).programs) == before + 1
+    assert len(remembered_kitchen(store).programs) == before + 1
 
 
 @pytest.mark.slow
@@ -499,7 +499,7 @@ def test_nothing_typed_breaks_the_server(fuzzed, params):
 @pytest.fixture(scope="module")
 def fuzzed(tmp_path_factory):
     store = Store.file(tmp_path_factory.mktemp("fuzz") / "f.db", now)
-    book.remember_kitchen(store, demo_text(), "demo.toml")
+    remember_kitchen(store, demo_text(), "demo.toml")
     return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
 
 

@@ -18,15 +18,16 @@ from frywright.ledger.store import Store
 from frywright.model.calibration import Calibration
 from frywright.model.errors import InputError, RecordError
 from frywright.model.food import Food
+from frywright.rooms import hall
+from frywright.rooms.clock import now
+from frywright.rooms.cook.probe_view import probe_view
+from frywright.rooms.cook.probes import ProbeAsk, calibrate, keep_calibration, tell
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.trial.ask import CookRequest, ask
+from frywright.trial.kitchens import demo_log, demo_text
 from frywright.verdicts.limits import hand_level_c
 from frywright.voice.tongue import translator
 from frywright.web.app import make_app
-from frywright.workbench import book
-from frywright.workbench.clock import now
-from frywright.workbench.cook import CookRequest, ask
-from frywright.workbench.kitchens import demo_log, demo_text
-from frywright.workbench.probe_view import probe_view
-from frywright.workbench.probes import ProbeAsk, calibrate, keep_calibration, tell
 
 HOST = "http://127.0.0.1"
 CHANNELS = ("Breast 1 (°F)", "Breast 2 (°F)", "Breast 3 (°F)")
@@ -124,7 +125,7 @@ duration = "9:00"
 @pytest.fixture
 def store(tmp_path):
     store = Store.file(tmp_path / "w.db", now)
-    book.remember_kitchen(store, demo_text(), "demo.toml")
+    remember_kitchen(store, demo_text(), "demo.toml")
     return store
 
 
@@ -160,7 +161,7 @@ def test_calibration_turns_an_estimate_into_evidence_within_its_range(kitchen, l
     program = kitchen.program("bone-in alder")
 
     def outcome(start_c=None, heavy=False):
-        answer = ask(book.remembered_kitchen(store), CookRequest(program=program, start_temp_c=start_c))
+        answer = ask(remembered_kitchen(store), CookRequest(program=program, start_temp_c=start_c))
         return {
             str(v.outcome)
             for p, v in answer.verdicts
@@ -241,11 +242,11 @@ def test_a_probe_log_with_a_valid_check_meets_or_fails(kitchen, log, store, monk
     import datetime as dt
     from dataclasses import replace
 
-    from frywright.workbench import thermometers
+    from frywright.rooms import thermometers
 
     before = dt.datetime(2026, 3, 1, 12, tzinfo=dt.UTC)
     monkeypatch.setattr(thermometers, "now", lambda: before)
-    monkeypatch.setattr(book, "now", lambda: before)
+    monkeypatch.setattr(hall, "now", lambda: before)
     thermometers.record_check(store, kitchen, "K1", 0.2, None)
     asked = replace(ASKED, thermometers=dict.fromkeys(CHANNELS, "K1"))
     told = tell(kitchen, log, asked, store)
@@ -277,7 +278,7 @@ def test_a_card_is_for_service_only_on_evidence(kitchen, log):
     """
     from dataclasses import replace
 
-    from frywright.workbench.cards import NOT_FOR_SERVICE, card_data
+    from frywright.rooms.cook.cards import NOT_FOR_SERVICE, card_data
 
     made = calibrate(kitchen, tell(kitchen, log), ASKED, "breast_half").draft
     program = kitchen.program("bone-in alder")
@@ -369,7 +370,7 @@ def test_each_food_is_sampled_and_read_by_its_own_rule(tmp_path):
     house target where one is set.
     """
     store = Store.file(tmp_path / "f.db", now)
-    book.remember_kitchen(store, FISH_AND_WEDGES, "k.toml")
+    remember_kitchen(store, FISH_AND_WEDGES, "k.toml")
     web = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
     read = {"readings": "66 66.2 65.9 66.1 66 66.3", "checked": "yes"}
 

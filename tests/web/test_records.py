@@ -13,10 +13,11 @@ from fastapi.testclient import TestClient
 from frywright.ledger.facts.day import DayNoted
 from frywright.ledger.facts.probing import LogKept
 from frywright.ledger.store import Store
+from frywright.rooms import hall
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen
+from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
-from frywright.workbench import book
-from frywright.workbench.clock import now
-from frywright.workbench.kitchens import demo_text
 
 HOST = "http://127.0.0.1"
 PROBE = {
@@ -32,7 +33,7 @@ PROBE = {
 @pytest.fixture
 def store(tmp_path):
     found = Store.file(tmp_path / "r.db", now)
-    book.remember_kitchen(found, demo_text(), "demo.toml")
+    remember_kitchen(found, demo_text(), "demo.toml")
     return found
 
 
@@ -71,16 +72,16 @@ def test_entries_show_both_versions_and_pages_stay_short(client, store):
     """What replaced what is shown with both texts; names in HTML stay text; older ones by page, kinds
     alone.
     """
-    first = book.write(
+    first = hall.write(
         store, DayNoted(date=dt.date(2026, 11, 27), event="<script>alert(1)</script>", factor_n=1.0)
     ).number
-    book.write(store, DayNoted(date=dt.date(2026, 11, 27), event="better", factor_n=1.0), replaces=first)
+    hall.write(store, DayNoted(date=dt.date(2026, 11, 27), event="better", factor_n=1.0), replaces=first)
     page = client.get(f"/records/entry/{first}", params={"lang": "en"})
     assert "replaced by" in page.text
     assert "better" in page.text
     assert "<script>alert" not in client.get("/records").text + page.text
     for n in range(120):
-        book.write(store, LogKept(name=f"n{n}", sha256="0" * 64, size_bytes=1))
+        hall.write(store, LogKept(name=f"n{n}", sha256="0" * 64, size_bytes=1))
     listing = client.get("/records", params={"kind": "probe_log"})
     assert listing.text.count("/records/entry/") == 100
     assert "before=" in listing.text
@@ -92,7 +93,7 @@ def test_a_tamper_by_hand_is_found_and_located(client, store, tmp_path):
     start.
     """
     for n in range(5):
-        book.write(store, LogKept(name=f"n{n}", sha256="0" * 64, size_bytes=1))
+        hall.write(store, LogKept(name=f"n{n}", sha256="0" * 64, size_bytes=1))
     assert "Chain unbroken over 6 entries" in client.get("/records", params={"lang": "en"}).text
     with sqlite3.connect(tmp_path / "r.db") as raw:
         raw.execute("DROP TRIGGER entry_no_update")

@@ -12,11 +12,12 @@ from fastapi.testclient import TestClient
 from frywright.ledger.accounts import Accounts, digest
 from frywright.ledger.facts.people import AccountChanged
 from frywright.ledger.store import Store
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen
+from frywright.rooms.records import people
+from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 from frywright.web.rights import OPEN, RIGHTS, right_for
-from frywright.workbench import book, people
-from frywright.workbench.clock import now
-from frywright.workbench.kitchens import demo_text
 
 HOST = "http://127.0.0.1"
 PASSWORD = "oak leaf river stone"
@@ -26,7 +27,7 @@ PASSWORD = "oak leaf river stone"
 def shop(tmp_path_factory):
     """A kitchen with one account of each role, and its application."""
     store = Store.file(tmp_path_factory.mktemp("r") / "r.db", now)
-    book.remember_kitchen(store, demo_text(), "demo.toml")
+    remember_kitchen(store, demo_text(), "demo.toml")
     people.add_account(store, "Olive Owner", "owner", PASSWORD, "246810")
     for role in people.ROLES:
         if role != "owner":
@@ -162,7 +163,7 @@ def test_a_flood_of_writes_waits_and_nobody_else_does(tmp_path):
         rates.wait_s(f"c{n}", 1.0)
     assert len(rates._left) <= MOST_CLIENTS
     store = Store.file(tmp_path / "n.db", now)
-    book.remember_kitchen(store, demo_text(), "demo.toml")
+    remember_kitchen(store, demo_text(), "demo.toml")
     app = make_app(store)
     app.state.rates = Rates(burst=2, per_s=0.01)
     client = client_of(app)
@@ -222,7 +223,7 @@ def test_changes_of_accounts_are_on_record_with_who_and_why(shop):
 def test_before_accounts_this_machine_is_open_and_the_first_owner_closes_it(tmp_path):
     """The first account must own; afterwards nobody makes another first one."""
     store = Store.file(tmp_path / "n.db", now)
-    book.remember_kitchen(store, demo_text(), "demo.toml")
+    remember_kitchen(store, demo_text(), "demo.toml")
     client = client_of(make_app(store))
     assert client.get("/records/people").status_code == 200
     with pytest.raises(people.InputError, match="first account"):
@@ -248,7 +249,7 @@ def test_without_accounts_a_proxy_or_another_name_opens_nothing(tmp_path, header
     points here, is a stranger.
     """
     store = Store.file(tmp_path / "n.db", now)
-    book.remember_kitchen(store, demo_text(), "demo.toml")
+    remember_kitchen(store, demo_text(), "demo.toml")
     client = client_of(make_app(store))
     assert client.get("/records", headers=headers).status_code == 403
     origin = f"http://{headers.get('host', '127.0.0.1')}"
@@ -262,8 +263,8 @@ def test_without_accounts_a_proxy_or_another_name_opens_nothing(tmp_path, header
 
 def test_a_host_that_others_reach_needs_an_owner(tmp_path):
     """It refuses to start and says how."""
+    from frywright.rooms.kitchen import open_store
     from frywright.web.serve import serve_pages
-    from frywright.workbench.book import open_store
 
     store = open_store(str(tmp_path / "s.db"), "")
     with pytest.raises(people.InputError, match="frywright people owner"):

@@ -14,13 +14,13 @@ from fastapi.testclient import TestClient
 from frywright.design.search import Effort
 from frywright.ledger.facts.cook import ProgramProved
 from frywright.ledger.store import Store
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.trial.kitchens import demo_kitchen, demo_text
+from frywright.trial.proof import prove_program
 from frywright.web.app import make_app
 from frywright.web.pages import desk
-from frywright.workbench import book
-from frywright.workbench.clock import now
-from frywright.workbench.kitchens import demo_kitchen, demo_text
-from frywright.workbench.proof import prove_program
-from tests.workbench.test_place import OWN
+from tests.rooms.test_place import OWN
 
 HOST = "http://127.0.0.1"
 PAGE = {"accept": "text/html"}
@@ -33,7 +33,7 @@ def client_of(store):
 @pytest.fixture
 def store(tmp_path):
     store = Store.file(tmp_path / "w.db", now)
-    book.remember_kitchen(store, demo_text(), "demo.toml")
+    remember_kitchen(store, demo_text(), "demo.toml")
     return store
 
 
@@ -119,12 +119,12 @@ def test_the_second_of_two_tabs_is_refused_with_what_changed(client, store):
     assert page.status_code == 409
     assert "Somebody saved version 2 of bone-in cedar while you worked on version 1" in page.text
     assert "15:30 → 16:00" in page.text
-    assert book.remembered_kitchen(store).program("bone-in cedar").version == 2
+    assert remembered_kitchen(store).program("bone-in cedar").version == 2
     again = re.search(r'name="as" value="(2 bone-in cedar)"', page.text)
     hidden = dict(re.findall(r'type="hidden" name="(\w+)" value="([^"]*)"', page.text))
     assert hidden["s0_value"] == "17:00"
     client.post("/cook/save", data={**hidden, "as": again[1]})
-    assert book.remembered_kitchen(store).program("bone-in cedar").stages[0].duration_s == 1020.0
+    assert remembered_kitchen(store).program("bone-in cedar").stages[0].duration_s == 1020.0
     spanish = client.post("/cook/save?lang=es", data=cedar("17:30"))
     assert "Alguien guardó la versión 3" in spanish.text
 
@@ -150,7 +150,7 @@ def test_a_draft_for_another_pair_is_asked_its_name(client, store):
     assert "reads like bone-in cedar" in twin.text
     assert not list(store.entries("program"))
     client.post("/cook/save", data={**draft, "as": "", "name": "bone-in dogwood"})
-    assert book.remembered_kitchen(store).program("bone-in dogwood").version == 1
+    assert remembered_kitchen(store).program("bone-in dogwood").version == 1
 
 
 def quick(monkeypatch):
@@ -171,7 +171,7 @@ def test_a_carry_over_makes_a_program_of_that_place(client, store, monkeypatch):
     assert "next version of" not in page.text
     saved = client.post(str(page.url) + "/save", data={"as": "", "name": "tenders cedar, 7,200 ft"})
     assert "Saved: tenders cedar, 7,200 ft, version 1" in saved.text
-    kitchen = book.remembered_kitchen(store)
+    kitchen = remembered_kitchen(store)
     assert kitchen.program("tenders cedar").version == 1
     assert kitchen.program("tenders cedar, 7,200 ft").altitude_m == pytest.approx(2194.56)
     assert (
@@ -189,10 +189,8 @@ def test_a_design_proposes_the_known_program_of_the_pair(client, store, monkeypa
     page = finished(client, client.post("/cook/desk/design", data={"product": "wedges", "fryer": "cedar"}))
     assert "next version of wedges cedar (now version 1)" in page.text
     client.post(str(page.url) + "/save")
-    assert {p.name for p in book.remembered_kitchen(store).programs} == {
-        p.name for p in demo_kitchen().programs
-    }
-    assert book.remembered_kitchen(store).program("wedges cedar").version == 2
+    assert {p.name for p in remembered_kitchen(store).programs} == {p.name for p in demo_kitchen().programs}
+    assert remembered_kitchen(store).program("wedges cedar").version == 2
 
 
 def test_a_kitchen_change_asks_why_and_the_mark_stands_until_a_proof(client, store, monkeypatch):
@@ -226,7 +224,7 @@ def test_a_kitchen_change_asks_why_and_the_mark_stands_until_a_proof(client, sto
 def test_a_metric_kitchen_in_spanish(tmp_path):
     """Another kitchen: metres and kelvins, its own words, the same rules."""
     store = Store.file(tmp_path / "o.db", now)
-    book.remember_kitchen(store, OWN, "own.toml")
+    remember_kitchen(store, OWN, "own.toml")
     client = client_of(store)
     page = client.post("/cook/kitchen", data={"text": OWN.replace("altitude_m = 40", "altitude_m = 1210")})
     assert page.status_code == 422

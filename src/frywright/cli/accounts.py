@@ -28,7 +28,7 @@ def owner(
     with speaking_errors(as_json):
         from frywright.ledger.accounts import Accounts
         from frywright.model.errors import AccessError
-        from frywright.workbench.people import add_account
+        from frywright.rooms.records.people import add_account
 
         opened, _ = open_shop(store)
         if Accounts(opened).any():
@@ -76,7 +76,7 @@ def rescue(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.people import change_account
+        from frywright.rooms.records.people import change_account
 
         change_account(
             open_shop(store)[0], name, "at the machine itself", reason, password=_asked(password), active=True

@@ -95,14 +95,14 @@ def card(
 
     with speaking_errors(as_json):
         if as_json:
-            from frywright.workbench.procedures import card_view
+            from frywright.rooms.care.procedures import card_view
 
             emit_json({"ok": True, **card_view(open_shop(store)[0], key, language)})
             return
         from frywright.model.units import GALLON
+        from frywright.rooms.care.machines import OZ_GAL_G_L
+        from frywright.rooms.care.procedures import procedure_pdf
         from frywright.voice.tongue import translator
-        from frywright.workbench.machines import OZ_GAL_G_L
-        from frywright.workbench.procedures import procedure_pdf
 
         out.write_bytes(
             procedure_pdf(
@@ -129,7 +129,7 @@ def stop(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.machines import REASONS, stop_use
+        from frywright.rooms.care.machines import REASONS, stop_use
 
         opened, kitchen = open_shop(store)
         kept = stop_use(opened, kitchen, fryer, reason, who)
@@ -155,7 +155,7 @@ def reopen(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.machines import reopen as release
+        from frywright.rooms.care.machines import reopen as release
 
         opened, kitchen = open_shop(store)
         kept = release(opened, kitchen, fryer, who, role, finding)
@@ -224,9 +224,9 @@ def power(
 
     with speaking_errors(as_json), preparing():
         from frywright.model.errors import InputError
-        from frywright.workbench.day import bench_for, morning
-        from frywright.workbench.machines import stopped
-        from frywright.workbench.power import energy_view, full_load_rows
+        from frywright.rooms.care.machines import stopped
+        from frywright.rooms.day.day import bench_for, morning
+        from frywright.rooms.day.power import energy_view, full_load_rows
 
         opened, kitchen = open_shop(store)
         try:
@@ -279,7 +279,7 @@ def card_edit(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.procedures import card_view, save_card
+        from frywright.rooms.care.procedures import card_view, save_card
 
         opened, _ = open_shop(store)
         view = card_view(opened, key, language)
@@ -323,7 +323,7 @@ def card_sign(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.procedures import sign_card
+        from frywright.rooms.care.procedures import sign_card
 
         told = {"key": key, "fryer": fryer, "who": who, "second": second, "note": note}
         if photo is None:

@@ -36,8 +36,8 @@ def simulate(
     with speaking_errors(as_json), preparing():
         from frywright.cli.shop import open_kitchen
         from frywright.model.errors import InputError
-        from frywright.workbench.cook import CookRequest, ask
-        from frywright.workbench.view import cook_view, plain_json
+        from frywright.rooms.cook.view import cook_view, plain_json
+        from frywright.trial.ask import CookRequest, ask
 
         if load and load_kg is not None:
             raise InputError("load", "given twice", "either --load or --load-kg")
@@ -150,7 +150,7 @@ def prove(
         from dataclasses import replace
 
         from frywright.cli.shop import open_kitchen
-        from frywright.workbench.proof import proof_json, prove_program
+        from frywright.trial.proof import proof_json, prove_program
 
         place = open_kitchen(kitchen)
         found = place.program(program)
@@ -168,7 +168,7 @@ def print_proof(proof: dict[str, Any]) -> None:
     """A proof on the terminal: sentence, cuts, what moves it, lowest corners."""
     from rich.console import Console
 
-    from frywright.workbench.proof import FACTOR_WORDS
+    from frywright.trial.proof import FACTOR_WORDS
 
     console = Console(highlight=False)
     for line in facts_lines(proof["facts"]):
@@ -209,9 +209,9 @@ def card(
         from frywright.design.slots import sharing, slots_of
         from frywright.model.errors import InputError
         from frywright.model.tongues import tongues
+        from frywright.rooms.cook.cards import card_data, card_pdf
+        from frywright.trial.predicted import Answerer
         from frywright.voice.tongue import translator
-        from frywright.workbench.cards import card_data, card_pdf
-        from frywright.workbench.facts import Answerer
 
         place = open_kitchen(kitchen)
         chosen = language or place.site.language
@@ -251,8 +251,8 @@ def keep_short_card(store: str, kitchen: Any, program: Any, who: Any) -> None:
     """Keep who answers for the card of a program that is predicted short."""
     from frywright.ledger.store import Store
     from frywright.model.errors import InputError
-    from frywright.workbench.book import keep_print
-    from frywright.workbench.clock import now
+    from frywright.rooms.clock import now
+    from frywright.rooms.cook.programs import keep_print
 
     if not store:
         raise InputError(
@@ -280,7 +280,7 @@ def readback(
     with speaking_errors(as_json), preparing():
         from frywright.cli.shop import open_kitchen
         from frywright.design.slots import slots_of
-        from frywright.workbench.cards import read_back, settings_of, value_names
+        from frywright.rooms.cook.cards import read_back, settings_of, value_names
 
         place = open_kitchen(kitchen)
         found = place.program(program)
@@ -305,7 +305,7 @@ def readback(
 
 def readback_json(result: Any, system: str) -> dict[str, Any]:
     """A read-back as plain values; sentences in the kitchen's units, ``margin_k`` in kelvin."""
-    from frywright.workbench.effect import effect_view
+    from frywright.trial.effect import effect_view
 
     view = effect_view(result.effect, system) if result.effect else {"rows": [], "warnings": [], "orders": []}
     return {

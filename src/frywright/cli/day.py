@@ -17,9 +17,9 @@ DATE = typer.Option("", "--date", help="Business day such as 2026-11-27; without
 
 
 def _day(kitchen: Any, text: str) -> dt.date:
+    from frywright.model.business_day import business_time, trade_of
     from frywright.model.errors import InputError
-    from frywright.workbench.business_day import business_time, trade_of
-    from frywright.workbench.clock import now
+    from frywright.rooms.clock import now
 
     if not text:
         return business_time(trade_of(kitchen), now())[0]
@@ -30,7 +30,7 @@ def _day(kitchen: Any, text: str) -> dt.date:
 
 
 def _bench(store: str, date: str, tune: bool = True) -> tuple[Any, Any, Any]:
-    from frywright.workbench.day import bench_for
+    from frywright.rooms.day.day import bench_for
 
     opened, kitchen = open_shop(store)
     return opened, kitchen, bench_for(opened, kitchen, _day(kitchen, date), tune=tune)
@@ -52,9 +52,9 @@ def sales(
         import io
 
         from frywright.model.errors import InputError
-        from frywright.workbench import day as work
-        from frywright.workbench.day_view import sales_view
-        from frywright.workbench.practice import demo_sales
+        from frywright.rooms.day import day as work
+        from frywright.rooms.day.practice import demo_sales
+        from frywright.rooms.day.views import sales_view
 
         opened, kitchen = open_shop(store)
         if file is None:
@@ -91,7 +91,7 @@ def forecast(store: str = STORE, date: str = DATE, as_json: bool = JSON) -> None
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
-        from frywright.workbench.day_view import forecast_view
+        from frywright.rooms.day.views import forecast_view
 
         view = forecast_view(_bench(store, date, tune=False)[2])
         if as_json:
@@ -121,7 +121,7 @@ def pull(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
-        from frywright.workbench.day_view import pull_view
+        from frywright.rooms.day.views import pull_view
 
         opened, kitchen = open_shop(store)
         use = _day(kitchen, date) if date else _day(kitchen, "") + dt.timedelta(days=2)
@@ -166,8 +166,8 @@ def plan(
 
     with speaking_errors(as_json), preparing():
         from frywright.paper.chart import svg
-        from frywright.workbench.day import morning
-        from frywright.workbench.day_view import check_view, gantt, hand_plan, plan_view
+        from frywright.rooms.day.day import morning
+        from frywright.rooms.day.views import check_view, gantt, hand_plan, plan_view
 
         _, kitchen, bench = _bench(store, date)
         if check is not None:
@@ -235,7 +235,7 @@ def replay(
 
     with speaking_errors(as_json), preparing():
         from frywright.model.errors import InputError
-        from frywright.workbench.day_view import replay_view, what_if
+        from frywright.rooms.day.views import replay_view, what_if
 
         opened, kitchen, bench = _bench(store, date)
         try:
@@ -292,11 +292,11 @@ def board(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
+        from frywright.model.business_day import business_time
         from frywright.model.errors import InputError
         from frywright.model.trade import time_of_day_s
-        from frywright.workbench.board import Board, Tap, board_view, compare_down
-        from frywright.workbench.business_day import business_time
-        from frywright.workbench.clock import now
+        from frywright.rooms.clock import now
+        from frywright.rooms.day.board import Board, Tap, board_view, compare_down
 
         if play and practice is None:
             raise InputError("--play", "a real day", "a practice day: add --practice 7")
@@ -346,8 +346,8 @@ def board(
 def _play(live: Any, down: str, as_json: bool) -> None:
     """Play a practice day to its end and tell how it went."""
     from frywright.cli.output import emit_json
-    from frywright.workbench.day_view import close_view
-    from frywright.workbench.round import play_day
+    from frywright.rooms.day.round import play_day
+    from frywright.rooms.day.views import close_view
 
     told = play_day(live, down)
     close = close_view(live, live.bench.trade.closes_s)

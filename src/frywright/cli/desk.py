@@ -55,7 +55,7 @@ def design(
         from frywright.cli.shop import open_kitchen
         from frywright.design.search import Effort, Goals
         from frywright.model.errors import InputError
-        from frywright.workbench.desk import (
+        from frywright.rooms.cook.desk import (
             design_json,
             design_program,
             row_json,
@@ -146,7 +146,7 @@ def transfer(
         from frywright.cli.shop import open_kitchen
         from frywright.design.search import Effort
         from frywright.design.transfer import Target
-        from frywright.workbench.desk import at_altitude, transfer_json, transfer_program
+        from frywright.rooms.cook.desk import at_altitude, transfer_json, transfer_program
 
         place = open_kitchen(kitchen)
         with working("Carrying over", quiet=as_json) as progress:

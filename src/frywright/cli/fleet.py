@@ -36,9 +36,9 @@ def sweep(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
-        from frywright.workbench.fleet import Site
-        from frywright.workbench.fleet import sweep as run
-        from frywright.workbench.kitchens import read_text
+        from frywright.rooms.fleet.fleet import Site
+        from frywright.rooms.fleet.fleet import sweep as run
+        from frywright.trial.kitchens import read_text
 
         rows = run([Site(name=p.stem, text=read_text(p)) for p in kitchens], samples=samples, address=cluster)
         if as_json:
@@ -63,7 +63,7 @@ def versions(stores: list[str] = STORES, as_json: bool = JSON) -> None:
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.fleet import versions as told
+        from frywright.rooms.fleet.fleet import versions as told
 
         rows = told(_shops(stores))
         if as_json:
@@ -83,7 +83,7 @@ def compare(stores: list[str] = STORES, as_json: bool = JSON) -> None:
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.fleet import compare as told
+        from frywright.rooms.fleet.fleet import compare as told
 
         rows = told(_shops(stores), dt.datetime.now(dt.UTC).date())
         if as_json:
@@ -107,7 +107,7 @@ def release(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.release import open_release
+        from frywright.rooms.fleet.release import open_release
 
         kept = open_release(*open_shop(store), program, sites, who, most_below)
         waves = kept.fact.waves
@@ -132,7 +132,7 @@ def wave(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.release import next_wave
+        from frywright.rooms.fleet.release import next_wave
 
         kept = next_wave(
             open_shop(store)[0], number, {name: opened for name, opened, _ in _shops(stores)}, who
@@ -156,8 +156,8 @@ def rollback(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
+        from frywright.rooms.fleet.release import rollback_card
         from frywright.voice.tongue import translator
-        from frywright.workbench.release import rollback_card
 
         out.write_bytes(rollback_card(*open_shop(store), number, language, translator(language)))
         emit_json({"ok": True, "file": str(out)}) if as_json else typer.echo(f"{out} written.")
@@ -174,7 +174,7 @@ def readbacks(
 
     with speaking_errors(as_json):
         from frywright.model.errors import InputError
-        from frywright.workbench.readbacks import readbacks_from
+        from frywright.rooms.cook.readbacks import readbacks_from
 
         if not file.exists():
             raise InputError("file", str(file), "a file that exists")

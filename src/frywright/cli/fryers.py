@@ -41,8 +41,8 @@ def due(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
+        from frywright.rooms.care.upkeep import care_rows, wear_rows
         from frywright.voice.tongue import translator
-        from frywright.workbench.upkeep import care_rows, wear_rows
 
         opened, kitchen = open_shop(store)
         tr = translator(language)
@@ -83,7 +83,7 @@ def done(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.upkeep import tick
+        from frywright.rooms.care.upkeep import tick
 
         kept = tick(
             *open_shop(store),
@@ -110,7 +110,7 @@ def figure(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.upkeep import tell_figure, wear_rows
+        from frywright.rooms.care.upkeep import tell_figure, wear_rows
 
         opened, kitchen = open_shop(store)
         kept = tell_figure(
@@ -134,7 +134,7 @@ def calendar(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.upkeep import calendar_text
+        from frywright.rooms.care.upkeep import calendar_text
 
         out.write_text(calendar_text(*open_shop(store)), encoding="utf-8", newline="")
         emit_json({"ok": True, "file": str(out)}) if as_json else typer.echo(f"{out} written.")
@@ -154,7 +154,7 @@ def plate(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.nameplate import keep_plate
+        from frywright.rooms.care.nameplate import keep_plate
 
         opened, kitchen = open_shop(store)
         told = read_values(values, fryer=fryer)
@@ -180,8 +180,8 @@ def measured(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.commissioning import commissioning_view
-        from frywright.workbench.nameplate import keep_site
+        from frywright.rooms.care.commissioning import commissioning_view
+        from frywright.rooms.care.nameplate import keep_site
 
         opened, kitchen = open_shop(store)
         keep_site(opened, kitchen, read_values(values, fryer=fryer))
@@ -205,7 +205,7 @@ def sign(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.commissioning import commissioning_view, sign_step
+        from frywright.rooms.care.commissioning import commissioning_view, sign_step
 
         opened, kitchen = open_shop(store)
         sign_step(opened, kitchen, read_values(values, fryer=fryer, step=step))
@@ -228,9 +228,9 @@ def handover(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
+        from frywright.rooms.care.commissioning import commissioning_view
+        from frywright.rooms.care.handover import handover_pack
         from frywright.voice.tongue import translator
-        from frywright.workbench.commissioning import commissioning_view
-        from frywright.workbench.handover import handover_pack
 
         opened, kitchen = open_shop(store)
         if as_json:
@@ -253,8 +253,8 @@ def emergency(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
+        from frywright.rooms.care.handover import emergency_pdf
         from frywright.voice.tongue import translator
-        from frywright.workbench.handover import emergency_pdf
 
         out.write_bytes(emergency_pdf(open_shop(store)[1], language, translator(language)))
         emit_json({"ok": True, "file": str(out)}) if as_json else typer.echo(f"{out} written.")
@@ -277,8 +277,8 @@ def close(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
+        from frywright.rooms.care.close import close_day_view, sign_close
         from frywright.voice.tongue import translator
-        from frywright.workbench.close import close_day_view, sign_close
 
         opened, kitchen = open_shop(store)
         if step:

@@ -12,7 +12,7 @@ app = typer.Typer(help="Kitchen files.", no_args_is_help=True)
 @app.command()
 def demo() -> None:
     """Print the invented demo kitchen's file, to start your own from."""
-    from frywright.workbench.kitchens import demo_text
+    from frywright.trial.kitchens import demo_text
 
     typer.echo(demo_text(), nl=False)
 
@@ -26,8 +26,8 @@ def check(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
-        from frywright.workbench.facts import short_programs, unanswered_line
-        from frywright.workbench.kitchens import open_kitchen
+        from frywright.trial.kitchens import open_kitchen
+        from frywright.trial.predicted import short_programs, unanswered_line
 
         found = open_kitchen(file)
         counts = {

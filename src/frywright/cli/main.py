@@ -49,8 +49,8 @@ def serve(
     from frywright.cli.output import preparing, speaking_errors
 
     with speaking_errors(), preparing():
+        from frywright.rooms.kitchen import open_store
         from frywright.web.serve import serve_pages
-        from frywright.workbench.book import open_store
 
         serve_pages(open_store(store, kitchen_file, reason), port, open_page, host)
 
@@ -61,7 +61,7 @@ def prepare() -> None:
     from frywright.cli.output import preparing, speaking_errors
 
     with speaking_errors(), preparing():
-        from frywright.workbench.warm import warm_up
+        from frywright.web.warm import warm_up
 
         typer.echo(f"Engines ready after {warm_up():.1f} s.")
 

@@ -17,7 +17,7 @@ def fill(vat: str = typer.Argument(help="Fryer."), store: str = STORE, as_json: 
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.oil_moves import fill_view
+        from frywright.rooms.care.oil_moves import fill_view
 
         view = fill_view(open_shop(store)[1], vat)
         if as_json:
@@ -53,7 +53,7 @@ def log(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.vat import tell_oil
+        from frywright.rooms.care.vat import tell_oil
 
         opened, kitchen = open_shop(store)
         values = {
@@ -79,8 +79,8 @@ def outlook(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
-        from frywright.workbench.oil_money import changes_view
-        from frywright.workbench.vat import vat_states, vat_view
+        from frywright.rooms.care.oil_money import changes_view
+        from frywright.rooms.care.vat import vat_states, vat_view
 
         opened, kitchen = open_shop(store)
         keys = [vat] if vat else [f.key for f in kitchen.fryers]
@@ -126,9 +126,9 @@ def cost(
     with speaking_errors(as_json), preparing():
         from dataclasses import replace
 
+        from frywright.model.business_day import usual_trade
         from frywright.model.units import LB
-        from frywright.workbench.business_day import usual_trade
-        from frywright.workbench.oil_money import cost_view, rates_of
+        from frywright.rooms.care.oil_money import cost_view, rates_of
 
         opened, kitchen = open_shop(store)
         rates = rates_of(usual_trade(kitchen))
@@ -166,7 +166,7 @@ def sites(stores: list[Path] = typer.Argument(help="Files of several stores."), 
 
     with speaking_errors(as_json), preparing():
         from frywright.model.errors import InputError
-        from frywright.workbench.oil_money import site_rows
+        from frywright.rooms.care.oil_money import site_rows
 
         lost = next((path for path in stores if not path.exists()), None)
         if lost is not None:
@@ -198,9 +198,9 @@ def moves(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
+        from frywright.rooms.care.oil_moves import oil_map_pdf, rotation_view
+        from frywright.rooms.care.vat import vat_states
         from frywright.voice.tongue import translator
-        from frywright.workbench.oil_moves import oil_map_pdf, rotation_view
-        from frywright.workbench.vat import vat_states
 
         opened, kitchen = open_shop(store)
         if out is not None:
@@ -229,7 +229,7 @@ def order(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
-        from frywright.workbench.oil_moves import order_view
+        from frywright.rooms.care.oil_moves import order_view
 
         view = order_view(*open_shop(store), days, on_hand)
         if as_json:
@@ -254,7 +254,7 @@ def limit(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.vat import limit_of, set_limit
+        from frywright.rooms.care.vat import limit_of, set_limit
 
         opened, _ = open_shop(store)
         set_limit(opened, place, house, who, reason)

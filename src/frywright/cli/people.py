@@ -19,8 +19,8 @@ def people(language: str = LANGUAGE, store: str = STORE, as_json: bool = JSON) -
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
+        from frywright.rooms.care.training import people_view
         from frywright.voice.tongue import translator
-        from frywright.workbench.training import people_view
 
         view = people_view(*open_shop(store), language, translator(language))
         if as_json:
@@ -46,7 +46,7 @@ def person(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.training import keep_person
+        from frywright.rooms.care.training import keep_person
 
         kept = keep_person(*open_shop(store), {"name": name, "born": born, "left": "1" if left else ""})
         (
@@ -69,7 +69,7 @@ def skill(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.training import sign_skill
+        from frywright.rooms.care.training import sign_skill
 
         kept = sign_skill(
             *open_shop(store), {"person": person, "skill": skill, "observed_by": seen_by, "date": on}
@@ -94,8 +94,8 @@ def drill(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
+        from frywright.rooms.care.training import answer_drill, drill_view, drill_views
         from frywright.voice.tongue import translator
-        from frywright.workbench.training import answer_drill, drill_view, drill_views
 
         opened, kitchen = open_shop(store)
         tr = translator(language)
@@ -125,8 +125,8 @@ def wall(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
+        from frywright.rooms.care.training import wall_card_pdf
         from frywright.voice.tongue import translator
-        from frywright.workbench.training import wall_card_pdf
 
         out.write_bytes(wall_card_pdf(*open_shop(store), language, translator(language)))
         emit_json({"ok": True, "file": str(out)}) if as_json else typer.echo(f"{out} written.")

@@ -31,7 +31,7 @@ def _pairs(texts: list[str], option: str) -> dict[str, str]:
 
 def _asked(program: str, probed: list[str], thermometer: list[str], display: str, loss: float | None) -> Any:
     from frywright.model.errors import InputError
-    from frywright.workbench.probes import ProbeAsk
+    from frywright.rooms.cook.probes import ProbeAsk
 
     cuts, masses = {}, {}
     for channel, value in _pairs(probed, "--probed").items():
@@ -54,7 +54,7 @@ def _asked(program: str, probed: list[str], thermometer: list[str], display: str
 def _open(kitchen: Path, file: Path, answer: list[str], quiet: bool) -> tuple[Any, Any]:
     from frywright.cli.output import working
     from frywright.cli.shop import open_kitchen
-    from frywright.workbench.probes import open_log
+    from frywright.rooms.cook.probes import open_log
 
     place = open_kitchen(kitchen)
     with working("Reading", quiet=quiet) as progress:
@@ -77,14 +77,14 @@ def read(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
-        from frywright.workbench.probe_json import probe_json
-        from frywright.workbench.probe_view import probe_view
-        from frywright.workbench.probes import tell
+        from frywright.rooms.cook.probe_json import probe_json
+        from frywright.rooms.cook.probe_view import probe_view
+        from frywright.rooms.cook.probes import tell
 
         place, log = _open(kitchen, file, answer, as_json)
         told = tell(place, log, _asked("", [], thermometer, display, None), _store(store) if store else None)
         if report:
-            from frywright.workbench.probe_report import report_pdf
+            from frywright.rooms.cook.probe_report import report_pdf
 
             report.write_bytes(report_pdf(place, told, None))
         if as_json:
@@ -95,7 +95,7 @@ def read(
 
 def _store(path: Path) -> Any:
     from frywright.ledger.store import Store
-    from frywright.workbench.clock import now
+    from frywright.rooms.clock import now
 
     return Store.file(path, now)
 
@@ -155,10 +155,10 @@ def calibrate(
     from frywright.cli.output import emit_json, preparing, speaking_errors
 
     with speaking_errors(as_json), preparing():
-        from frywright.workbench.probe_json import calibrated_json
-        from frywright.workbench.probe_view import fit_view
-        from frywright.workbench.probes import calibrate as fit_cut
-        from frywright.workbench.probes import calibration_toml, tell
+        from frywright.rooms.cook.probe_json import calibrated_json
+        from frywright.rooms.cook.probe_view import fit_view
+        from frywright.rooms.cook.probes import calibrate as fit_cut
+        from frywright.rooms.cook.probes import calibration_toml, tell
 
         place, log = _open(kitchen, file, answer, as_json)
         asked = _asked(program, probed, [], "", loss)
@@ -171,7 +171,7 @@ def calibrate(
             for cut in sorted(set(asked.cuts.values()))
         ]
         if report:
-            from frywright.workbench.probe_report import report_pdf
+            from frywright.rooms.cook.probe_report import report_pdf
 
             report.write_bytes(report_pdf(place, told, made))
         if as_json:
@@ -193,9 +193,9 @@ def calibrate(
 def _lid(place: Any, told: Any, asked: Any, free: str, as_json: bool) -> None:
     """Without probed pieces: lid and kettle of the fryer."""
     from frywright.cli.output import emit_json
-    from frywright.workbench.probe_json import calibrated_json
-    from frywright.workbench.probe_view import fit_view, kettle_lines
-    from frywright.workbench.probes import Calibrated, calibrate_lid, kettle_found
+    from frywright.rooms.cook.probe_json import calibrated_json
+    from frywright.rooms.cook.probe_view import fit_view, kettle_lines
+    from frywright.rooms.cook.probes import Calibrated, calibrate_lid, kettle_found
 
     names = tuple(free.split(",")) if "shape_n" not in free else ("working_gauge_pa",)
     lid = Calibrated(
@@ -227,7 +227,7 @@ def heat_up(
 
     with speaking_errors(as_json):
         from frywright.cli.shop import open_kitchen
-        from frywright.workbench.heat_up import heat_up_check
+        from frywright.rooms.day.heat_up import heat_up_check
 
         place = open_kitchen(kitchen)
         ratio, text = heat_up_check(
@@ -260,8 +260,8 @@ def sample(
 
     with speaking_errors(as_json):
         from frywright.cli.shop import open_kitchen
-        from frywright.workbench.probe_json import sample_json
-        from frywright.workbench.sampling import sample_program, sampled_view
+        from frywright.rooms.cook.probe_json import sample_json
+        from frywright.rooms.cook.sampling import sample_program, sampled_view
 
         place = open_kitchen(kitchen)
         found = sample_program(
@@ -302,7 +302,7 @@ def check(
     with speaking_errors(as_json):
         from frywright.cli.shop import open_kitchen
         from frywright.model.units import show
-        from frywright.workbench.thermometers import record_check
+        from frywright.rooms.thermometers import record_check
 
         place = open_kitchen(kitchen)
         made, doubts = record_check(
@@ -362,7 +362,7 @@ def hold(
     with speaking_errors(as_json):
         from frywright.cli.shop import open_kitchen
         from frywright.model.findings import say
-        from frywright.workbench.hold_study import study
+        from frywright.trial.hold_study import study
 
         place = open_kitchen(kitchen)
         found = study(place, file.read_text("utf-8-sig"), file.name, least, share / 100.0)

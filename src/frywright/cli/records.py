@@ -17,7 +17,7 @@ JSON = typer.Option(False, "--json", help="Print JSON.")
 def _open(store: str, *, new: bool = False):  # type: ignore[no-untyped-def]
     from frywright.ledger.store import Store
     from frywright.model.errors import RecordError
-    from frywright.workbench.clock import now
+    from frywright.rooms.clock import now
 
     if not new and "://" not in store and not Path(store).exists():
         raise RecordError(
@@ -153,9 +153,9 @@ def pack(
 
     with speaking_errors(as_json):
         from frywright.model.errors import InputError
+        from frywright.rooms.kitchen import remembered_kitchen
+        from frywright.rooms.records import pack as packs
         from frywright.voice.tongue import translator
-        from frywright.workbench import pack as packs
-        from frywright.workbench.book import remembered_kitchen
 
         try:
             days = dt.date.fromisoformat(first), dt.date.fromisoformat(last)
@@ -189,8 +189,8 @@ def probe(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.workbench.book import remembered_kitchen
-        from frywright.workbench.corrective import tell_probe
+        from frywright.rooms.kitchen import remembered_kitchen
+        from frywright.rooms.records.corrective import tell_probe
 
         opened = _open(store)
         told = {
@@ -232,8 +232,8 @@ def case(
 
     with speaking_errors(as_json):
         from frywright.cli.fryers import read_values
-        from frywright.workbench.book import remembered_kitchen
-        from frywright.workbench.corrective import case_of, case_view, cases, tell_step
+        from frywright.rooms.kitchen import remembered_kitchen
+        from frywright.rooms.records.corrective import case_of, case_view, cases, tell_step
 
         opened = _open(store)
         kitchen = remembered_kitchen(opened)
@@ -269,10 +269,10 @@ def trace(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
+        from frywright.model.business_day import usual_trade
         from frywright.model.errors import InputError
-        from frywright.workbench.book import remembered_kitchen
-        from frywright.workbench.business_day import usual_trade
-        from frywright.workbench.corrective import trace as find
+        from frywright.rooms.kitchen import remembered_kitchen
+        from frywright.rooms.records.corrective import trace as find
 
         opened = _open(store)
         kitchen = remembered_kitchen(opened)

@@ -17,7 +17,7 @@ JSON = typer.Option(False, "--json", help="Print JSON.")
 
 def open_shop(store: str) -> tuple[Any, Any]:
     """The store, made with the demo kitchen where there is none, and its kitchen."""
-    from frywright.workbench.book import open_store, remembered_kitchen
+    from frywright.rooms.kitchen import open_store, remembered_kitchen
 
     opened = open_store(store, "")
     kitchen = remembered_kitchen(opened)
@@ -27,7 +27,7 @@ def open_shop(store: str) -> tuple[Any, Any]:
 
 def open_kitchen(path: Path) -> Any:
     """The kitchen of a file; from here on errors are told in its units."""
-    from frywright.workbench.kitchens import open_kitchen
+    from frywright.trial.kitchens import open_kitchen
 
     kitchen = open_kitchen(path)
     UNITS_SPOKEN.set(str(kitchen.site.units))

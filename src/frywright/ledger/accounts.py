@@ -1,7 +1,7 @@
 """Accounts, devices and sessions. Passwords and PINs are kept as Argon2id, tokens as SHA-256; none of it is
 in exports or backups.
 
-They may change and are therefore no entries; :mod:`frywright.workbench.people` records what is done with
+They may change and are therefore no entries; :mod:`frywright.rooms.records.people` records what is done with
 them.
 """
 

@@ -194,3 +194,12 @@ class Program:
     def under_pressure(self) -> bool:
         """Whether any stage runs under pressure."""
         return any(stage.lid is LidState.PRESSURE for stage in self.stages)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Answered:
+    """Who answers for a program that is predicted short, by how much it is, and why it is wanted."""
+
+    margin_k: float
+    by: str
+    reason: str

@@ -19,13 +19,14 @@ from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, FrywrightError
 from frywright.model.tongues import tongues
 from frywright.paper.fonts import folder as font_folder
+from frywright.rooms.hall import AUTHOR_NOW
+from frywright.rooms.kitchen import remembered_kitchen
+from frywright.rooms.records.people import NOBODY_HERE, Who, who_is
+from frywright.trial.proof import FACTOR_WORDS
 from frywright.voice.tongue import explain, translator
 from frywright.web.benches import Benches
 from frywright.web.rates import Rates
 from frywright.web.rights import OPEN, right_for
-from frywright.workbench.book import AUTHOR_NOW, remembered_kitchen
-from frywright.workbench.people import NOBODY_HERE, Who, who_is
-from frywright.workbench.proof import FACTOR_WORDS
 
 HERE = Path(__file__).parent
 SESSION_COOKIE, DEVICE_COOKIE = "session", "device"

@@ -10,11 +10,11 @@ from frywright.ledger.facts.cook import KitchenSet, ProgramSaved
 from frywright.ledger.facts.day import DayNoted, SalesRead
 from frywright.ledger.facts.probing import CalibrationKept
 from frywright.ledger.store import Store
-from frywright.workbench import business_day
-from frywright.workbench import day as work
-from frywright.workbench.book import remembered_kitchen
-from frywright.workbench.clock import now
-from frywright.workbench.machines import stopped
+from frywright.model import business_day
+from frywright.rooms.care.machines import stopped
+from frywright.rooms.clock import now
+from frywright.rooms.day import day as work
+from frywright.rooms.kitchen import remembered_kitchen
 
 KEPT = 6
 MARKS = (

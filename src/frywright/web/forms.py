@@ -11,8 +11,8 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState, Program, Stage, StageEnd
 from frywright.model.units import BARE, clock, write
 from frywright.physics.plan import make_plan
-from frywright.workbench.cook import CookRequest, carry_over, edit_program, program_of
-from frywright.workbench.facts import Answerer
+from frywright.trial.ask import CookRequest, carry_over, edit_program, program_of
+from frywright.trial.predicted import Answerer
 
 END_DIMENSION = {
     StageEnd.DURATION: "time",

@@ -13,12 +13,12 @@ from frywright.design.difference import changes
 from frywright.model.errors import FrywrightError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.rooms.cook.programs import Overtaken, save_program
+from frywright.trial.naming import away_words, chosen, follows, new_name
+from frywright.trial.predicted import Answerer, program_facts
 from frywright.verdicts.facts import Facts
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
-from frywright.workbench import book
-from frywright.workbench.facts import Answerer, program_facts
-from frywright.workbench.naming import away_words, chosen, follows, new_name
 
 ASKED = ("as", "name", "by", "reason")
 """Boxes of the form that saves; everything else typed is sent along."""
@@ -54,13 +54,13 @@ def ask_name(
     changed since.
     """
     since: list[Any] = []
-    if isinstance(error, book.Overtaken):
+    if isinstance(error, Overtaken):
         since = list(changes(error.base, error.newest, str(kitchen.site.units)))
     values = {
         "hidden": {k: v for k, v in form.items() if k not in ASKED},
         "action": action,
         "since": since,
-        "overtaken": error if isinstance(error, book.Overtaken) else None,
+        "overtaken": error if isinstance(error, Overtaken) else None,
         "problem": context.explain(request, error) if error else "",
         "save": save_choices(kitchen, program, *seen, translate=translator(context.language(request))),
     }
@@ -80,7 +80,7 @@ def save(
     who = Answerer(by=form.get("by", ""), reason=form.get("reason", ""))
     try:
         made, based_on = chosen(kitchen, program, form.get("as", ""), form.get("name", ""))
-        book.save_program(context.store, kitchen, made, who, *seen, based_on=based_on)
+        save_program(context.store, kitchen, made, who, *seen, based_on=based_on)
     except FrywrightError as error:
         return ask_name(context, request, kitchen, program, form, action, error, *seen)
     return RedirectResponse(f"/cook/desk?saved={quote(made.name)}", 303)

@@ -9,7 +9,7 @@ from typing import Any, ClassVar, Self
 
 from frywright.ledger.facts.fact import Fact
 from frywright.model.kitchen import ProveAgain
-from frywright.model.program import Program, Stage
+from frywright.model.program import Answered, Program, Stage
 
 PLACE_OF_A_PROGRAM = {"altitude_m": None, "unit_mass_kg": None}
 """What a program of version 1 did not say: it was for the kitchen's own altitude and bird."""
@@ -33,15 +33,6 @@ class ProofsAsked(Fact):
     KIND: ClassVar[str] = "prove_again"
     kitchen_number: int
     programs: tuple[ProveAgain, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Answered:
-    """Who answers for a program that is predicted short, by how much it is, and why it is wanted."""
-
-    margin_k: float
-    by: str
-    reason: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

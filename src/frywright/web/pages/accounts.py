@@ -9,9 +9,9 @@ from fastapi.responses import RedirectResponse
 
 from frywright.ledger.accounts import Accounts
 from frywright.model.errors import AccessError, FrywrightError, InputError
+from frywright.rooms.kitchen import remembered_kitchen
+from frywright.rooms.records import people
 from frywright.web.app import DEVICE_COOKIE, SESSION_COOKIE, Context
-from frywright.workbench import people
-from frywright.workbench.book import remembered_kitchen
 
 YEAR_S = 366 * 86400
 

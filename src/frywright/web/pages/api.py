@@ -13,16 +13,16 @@ from typing import Annotated, Any
 from fastapi import APIRouter, Header, Path, Query, Request
 from pydantic import BaseModel, ConfigDict, Field
 
+from frywright.ledger.once import once
 from frywright.model.entry import Recorded, stamp
 from frywright.model.errors import InputError
+from frywright.rooms.care import vat as oil
+from frywright.rooms.care.upkeep import care_rows
+from frywright.rooms.cook.desk import program_rows
+from frywright.rooms.cook.readbacks import tell_readback
+from frywright.rooms.kitchen import remembered_kitchen
+from frywright.rooms.records import corrective
 from frywright.web.app import Context
-from frywright.workbench import corrective
-from frywright.workbench import vat as oil
-from frywright.workbench.book import remembered_kitchen
-from frywright.workbench.desk import program_rows
-from frywright.workbench.idempotent import once
-from frywright.workbench.readbacks import tell_readback
-from frywright.workbench.upkeep import care_rows
 
 MOST = 500
 Key = Annotated[

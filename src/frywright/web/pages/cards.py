@@ -10,11 +10,11 @@ from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.errors import FrywrightError
 from frywright.model.units import GALLON
+from frywright.rooms.care import procedures
+from frywright.rooms.care.machines import OZ_GAL_G_L
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
-from frywright.workbench import procedures
-from frywright.workbench.book import remembered_kitchen
-from frywright.workbench.machines import OZ_GAL_G_L
 
 
 def router(context: Context) -> APIRouter:

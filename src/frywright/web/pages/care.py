@@ -14,13 +14,14 @@ from fastapi.responses import JSONResponse, RedirectResponse
 from frywright.catalog import load as catalog
 from frywright.ledger.facts.oil import OilDone
 from frywright.model.errors import FrywrightError, InputError
+from frywright.rooms.care import close, machines, oil_moves
+from frywright.rooms.care import oil_money as money
+from frywright.rooms.care import procedures as cards
+from frywright.rooms.care import vat as oil
+from frywright.rooms.day import power
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
-from frywright.workbench import close, machines, oil_moves, power
-from frywright.workbench import oil_money as money
-from frywright.workbench import procedures as cards
-from frywright.workbench import vat as oil
-from frywright.workbench.book import remembered_kitchen
 
 
 def router(context: Context) -> APIRouter:

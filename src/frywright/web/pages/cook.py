@@ -9,16 +9,17 @@ from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.errors import FrywrightError, InputError
 from frywright.paper.chart import cook_spec, svg
+from frywright.rooms.cook.programs import keep_simulation
+from frywright.rooms.cook.view import cook_view
+from frywright.rooms.kitchen import remembered_kitchen
+from frywright.trial.ask import CookRequest, ask
+from frywright.trial.predicted import program_facts
+from frywright.trial.prove_again import again_line
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.forms import CookForm
 from frywright.web.saving import ask_name
 from frywright.web.saving import save as save_as
-from frywright.workbench.book import keep_simulation, remembered_kitchen
-from frywright.workbench.cook import CookRequest, ask
-from frywright.workbench.facts import program_facts
-from frywright.workbench.prove_again import again_line
-from frywright.workbench.view import cook_view
 
 
 def _again(context: Context, form: CookForm, request: Request) -> str:

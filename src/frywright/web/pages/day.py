@@ -12,20 +12,21 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import FileResponse, JSONResponse, RedirectResponse
 from starlette.datastructures import UploadFile
 
+from frywright.model import business_day
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import time_of_day, time_of_day_s
 from frywright.paper.chart import svg
+from frywright.rooms.clock import now
+from frywright.rooms.day import day as work
+from frywright.rooms.day import paper as day_paper
+from frywright.rooms.day import views
+from frywright.rooms.day.board import Board, board_view, compare_down, tap_of
+from frywright.rooms.day.practice import demo_sales
 from frywright.voice.tongue import translator
 from frywright.web.app import HERE, Context
 from frywright.web.benches import Benches
 from frywright.web.forms import whole_number
-from frywright.workbench import business_day, day_paper
-from frywright.workbench import day as work
-from frywright.workbench import day_view as views
-from frywright.workbench.board import Board, board_view, compare_down, tap_of
-from frywright.workbench.clock import now
-from frywright.workbench.practice import demo_sales
 
 
 def router(context: Context) -> APIRouter:

@@ -17,15 +17,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import DataError, InputError
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import Program
-from frywright.voice.tongue import translator
-from frywright.web.app import Context
-from frywright.web.forms import whole_number
-from frywright.web.jobs import Job, Jobs
-from frywright.web.pages.paper import add_paper, add_readback
-from frywright.web.saving import save as save_program
-from frywright.web.saving import save_choices
-from frywright.workbench import book
-from frywright.workbench.desk import (
+from frywright.rooms.cook.desk import (
     at_altitude,
     clock_sentence,
     design_json,
@@ -39,8 +31,17 @@ from frywright.workbench.desk import (
     window_of,
     window_rows,
 )
-from frywright.workbench.naming import away_words
-from frywright.workbench.proof import ProofAnswer, proof_json, prove_program
+from frywright.rooms.cook.programs import record_proof, unanswered
+from frywright.rooms.kitchen import kitchen_number, kitchen_text, remember_kitchen, remembered_kitchen
+from frywright.trial.naming import away_words
+from frywright.trial.proof import ProofAnswer, proof_json, prove_program
+from frywright.voice.tongue import translator
+from frywright.web.app import Context
+from frywright.web.forms import whole_number
+from frywright.web.jobs import Job, Jobs
+from frywright.web.pages.paper import add_paper, add_readback
+from frywright.web.saving import save as save_program
+from frywright.web.saving import save_choices
 
 Translate = Callable[[str], str]
 GOAL_NAMES = {
@@ -64,7 +65,7 @@ def router(context: Context) -> APIRouter:
     routes, jobs = APIRouter(), Jobs()
 
     def kitchen() -> Any:
-        return book.remembered_kitchen(context.store)
+        return remembered_kitchen(context.store)
 
     def shown(request: Request, status: int = 200, **more: Any) -> Response:
         place = kitchen()
@@ -73,7 +74,7 @@ def router(context: Context) -> APIRouter:
         saved = next((s for s in held if s["name"] == name), None)
         tr = translator(context.language(request))
         values = {"kitchen": place, "held": held, "saved": saved}
-        values["unanswered"] = book.unanswered(context.store, place, tr)
+        values["unanswered"] = unanswered(context.store, place, tr)
         values |= {"typed": {}, "wrong": "", "problem": "", **more}
         return context.render(request, "desk.html", status, room="desk", **values)
 
@@ -168,8 +169,8 @@ def _add_work(
     @routes.post("/cook/desk/prove")
     async def prove(request: Request) -> Response:
         form, place = await request.form(), kitchen()
-        program, number = place.program(str(form.get("program", ""))), book.kitchen_number(store)
-        work = _proving(place, program, lambda told: book.record_proof(store, told, number))
+        program, number = place.program(str(form.get("program", ""))), kitchen_number(store)
+        work = _proving(place, program, lambda told: record_proof(store, told, number))
         return _begin(jobs, program.name, "proof", work)
 
 
@@ -327,7 +328,7 @@ def _wrong_goal(form: Mapping[str, str], error: InputError) -> str:
 def _add_kitchen(routes: APIRouter, context: Context) -> None:
     @routes.get("/cook/kitchen")
     def show(request: Request) -> Response:
-        text = book.kitchen_text(context.store)
+        text = kitchen_text(context.store)
         return context.render(request, "kitchen.html", text=text, problems=[], room="desk")
 
     @routes.post("/cook/kitchen")
@@ -335,7 +336,7 @@ def _add_kitchen(routes: APIRouter, context: Context) -> None:
         form = await request.form()
         text, reason = str(form.get("text", "")).replace("\r\n", "\n"), str(form.get("reason", ""))
         try:
-            await run_in_threadpool(book.remember_kitchen, context.store, text, "kitchen.toml", reason)
+            await run_in_threadpool(remember_kitchen, context.store, text, "kitchen.toml", reason)
         except InputError as error:
             said = context.explain(request, error)
             return context.render(

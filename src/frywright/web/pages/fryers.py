@@ -13,13 +13,13 @@ from frywright.model.care import ROLES
 from frywright.model.errors import FrywrightError
 from frywright.model.units import clock
 from frywright.paper.paper import picture_type
+from frywright.rooms.care import commissioning, nameplate, upkeep
+from frywright.rooms.care.handover import PLATE_NAMES, emergency_pdf, handover_pack
+from frywright.rooms.care.vent_time import take_vent, vent_offer
+from frywright.rooms.cook.probes import attachments_of
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
-from frywright.workbench import commissioning, nameplate, upkeep
-from frywright.workbench.book import remembered_kitchen
-from frywright.workbench.handover import PLATE_NAMES, emergency_pdf, handover_pack
-from frywright.workbench.probes import attachments_of
-from frywright.workbench.vent_time import take_vent, vent_offer
 
 SITE_NAMES = {
     "volts": "volts between legs",

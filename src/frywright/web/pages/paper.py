@@ -16,17 +16,19 @@ from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.tongues import tongues
+from frywright.rooms.clock import now
+from frywright.rooms.cook import slots
+from frywright.rooms.cook.cards import card_pdf, read_back, settings_of, site_cards_pdf, value_names
+from frywright.rooms.cook.desk import clock_sentence, differences
+from frywright.rooms.cook.programs import keep_print, record_readback
+from frywright.rooms.cook.view import cook_view
+from frywright.rooms.kitchen import remembered_kitchen
+from frywright.trial.effect import effect_view
+from frywright.trial.predicted import NOBODY, Answerer, program_facts, refuse_short, show_facts
+from frywright.trial.prove_again import again_line
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.forms import whole_number
-from frywright.workbench import book, slots
-from frywright.workbench.cards import card_pdf, read_back, settings_of, site_cards_pdf, value_names
-from frywright.workbench.clock import now
-from frywright.workbench.desk import clock_sentence, differences
-from frywright.workbench.effect import effect_view
-from frywright.workbench.facts import NOBODY, Answerer, program_facts, refuse_short, show_facts
-from frywright.workbench.prove_again import again_line
-from frywright.workbench.view import cook_view
 
 PDF = "application/pdf"
 
@@ -108,13 +110,13 @@ def _paper(
     who: Answerer,
 ) -> Response:
     """The paper; where something on it is predicted short, the page that asks who answers for it."""
-    place, language = book.remembered_kitchen(context.store), context.language(request)
+    place, language = remembered_kitchen(context.store), context.language(request)
     system, tr = str(place.site.units), translator(language)
     told = [(p, show_facts(program_facts(place, p), system, tr)) for p in programs]
     short = [(p, facts) for p, facts in told if facts.short]
     try:
         data = make(place, who)
-        book.keep_print(context.store, place, programs, who)
+        keep_print(context.store, place, programs, who)
     except InputError as error:
         if not short:
             raise
@@ -196,7 +198,7 @@ def add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any]
             settings = {s.key: form.get(s.key, "") for s in settings_of(place, found)}
             result = read_back(place, found, slot, read, settings)
             people = (form.get("read_by", ""), form.get("checked_by", ""))
-            book.record_readback(context.store, found, slot, result, people, form.get("started_at", ""))
+            record_readback(context.store, found, slot, result, people, form.get("started_at", ""))
         except FrywrightError as error:
             wrong = _wrong_box(error, names) if isinstance(error, InputError) else ""
             said = context.explain(request, error)

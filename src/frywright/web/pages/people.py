@@ -8,10 +8,10 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.errors import FrywrightError, InputError
+from frywright.rooms.care import training
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
-from frywright.workbench import training
-from frywright.workbench.book import remembered_kitchen
 
 
 def router(context: Context) -> APIRouter:

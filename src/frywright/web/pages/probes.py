@@ -19,15 +19,10 @@ from frywright.model.errors import FrywrightError, InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import show
-from frywright.voice.tongue import translator
-from frywright.web.app import Context
-from frywright.web.jobs import Job, Jobs
-from frywright.workbench import book, thermometers
-from frywright.workbench.hold_study import study
-from frywright.workbench.kitchens import demo_log
-from frywright.workbench.probe_report import log_picture, report_pdf, residual_picture
-from frywright.workbench.probe_view import fit_view, kettle_lines, probe_view
-from frywright.workbench.probes import (
+from frywright.rooms import hall, thermometers
+from frywright.rooms.cook.probe_report import log_picture, report_pdf, residual_picture
+from frywright.rooms.cook.probe_view import fit_view, kettle_lines, probe_view
+from frywright.rooms.cook.probes import (
     Calibrated,
     ProbeAsk,
     attachments_of,
@@ -38,7 +33,13 @@ from frywright.workbench.probes import (
     kettle_found,
     tell,
 )
-from frywright.workbench.sampling import keep_sample, sample_program, sampled_view
+from frywright.rooms.cook.sampling import keep_sample, sample_program, sampled_view
+from frywright.rooms.kitchen import remembered_kitchen
+from frywright.trial.hold_study import study
+from frywright.trial.kitchens import demo_log
+from frywright.voice.tongue import translator
+from frywright.web.app import Context
+from frywright.web.jobs import Job, Jobs
 
 KEPT_LOGS = 4
 INLINE_BYTES = 8_000_000
@@ -92,7 +93,7 @@ def router(context: Context) -> APIRouter:
     routes, logs = APIRouter(), Logs(context)
 
     def kitchen() -> Any:
-        return book.remembered_kitchen(context.store)
+        return remembered_kitchen(context.store)
 
     _add_list(routes, context, kitchen)
     _add_log(routes, context, kitchen, logs)
@@ -320,7 +321,7 @@ def _add_hold(routes: APIRouter, context: Context, kitchen: Any) -> None:
         fact = HoldStudied(
             name=form.get("product", ""), table=form.get("table", "")[:20000], result=told["text"]
         )
-        book.write(context.store, fact)
+        hall.write(context.store, fact)
         return context.render(request, "probes.html", **_overview(context, place, hold=told, typed=form))
 
 

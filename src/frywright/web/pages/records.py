@@ -15,14 +15,14 @@ from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.ledger.facts.fact import about
 from frywright.ledger.store import Point
+from frywright.model.business_day import usual_trade
 from frywright.model.entry import Recorded
 from frywright.model.errors import FrywrightError, InputError, RecordError
+from frywright.rooms.care.upkeep import today_of
+from frywright.rooms.kitchen import remembered_kitchen
+from frywright.rooms.records import corrective, pack
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
-from frywright.workbench import corrective, pack
-from frywright.workbench.book import remembered_kitchen
-from frywright.workbench.business_day import usual_trade
-from frywright.workbench.upkeep import today_of
 
 SHOWN, CHECKED_AT_ONCE, PACK_DAYS = 100, 20_000, 30
 

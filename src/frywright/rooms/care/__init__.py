@@ -1,0 +1,1 @@
+"""Care: oil, close, cleaning, commissioning, training."""

@@ -1,0 +1,317 @@
+"""Commissioning a fryer: steps signed in a gated order, first-day figures, acceptance."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import asdict
+from typing import Any
+
+from frywright.calibrate.sampling import SampleAim, SampleOutcome, prove_sample
+from frywright.care.acceptance import Test, control, reckoned_s, timed
+from frywright.care.commissioning import amps, go
+from frywright.care.gates import Signed, Step, check, missing, steps_for
+from frywright.catalog import load as catalog
+from frywright.ledger.facts.care import FigureTimed, StepSigned
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.store import Store
+from frywright.model.errors import InputError
+from frywright.model.findings import Note, Outcome, say
+from frywright.model.fryer import Fryer
+from frywright.model.kitchen import Kitchen
+from frywright.model.program import Program
+from frywright.model.units import clock, parse_clock, show
+from frywright.physics.fry import FryHistory
+from frywright.rooms.care.nameplate import Case, case_of, differences, points_of, typed_back
+from frywright.rooms.care.upkeep import FIGURE_NAMES, figure_fact, first_day
+from frywright.rooms.hall import write
+from frywright.trial.ask import CookRequest, ask, product_limit
+from frywright.verdicts.limits import cook_limit
+
+Translate = Callable[[str], str]
+LOADS = ("full", "half", "back_to_back")
+LOAD_NAMES = {"full": "full load", "half": "half load", "back_to_back": "back to back"}
+
+
+def sign_step(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kept[StepSigned]:
+    """Sign a step of the gated order, with its figures.
+
+    Parameters
+    ----------
+    values : fryer, step, who, role, second, note; pass_name and pass_reason where a soft step goes early;
+        heat_up, recovery, pressure_build, vent_down as ``m:ss``;
+        from_temp and to_temp of the heat-up; set_temp, mean_temp and swing of the control; full, half,
+        back_to_back as probe readings with spaces; reason to sign again
+
+    Raises
+    ------
+    InputError
+        What :func:`frywright.care.gates.check` refuses, a survey that is not a go, figures that are missing,
+        a step signed twice without a reason.
+    """
+    case, key = case_of(store, kitchen, str(values.get("fryer", ""))), str(values.get("step", ""))
+    known = {step.key: step for step in steps_for(case.fryer)}
+    if key not in known:
+        raise InputError("step", repr(key), "one of: {known}", values={"known": ", ".join(known)})
+    if case.plate is None:
+        raise InputError(
+            "step", key, "after the plate was typed: no plate, no program", where=case.fryer.name
+        )
+    names = ("who", "role", "second", "note", "pass_name", "pass_reason")
+    signed = Signed(**{name: str(values.get(name, "") or "").strip()[:300] for name in names})
+    step, done = known[key], case.done | ({"plate"} if case.plate else set())
+    needs = check(step, done, signed)
+    whole = go(points_of(case, kitchen))
+    if key == "survey" and whole is not Outcome.MEETS:
+        if len(signed.pass_name) < 3 or len(signed.pass_reason) < 10:
+            raise InputError(
+                "survey",
+                str(whole),
+                "a go at every point, or a deviation owned by name and reason",
+                where=case.fryer.name,
+            )
+        needs = (*needs, "site go")
+    reason = str(values.get("reason", "") or "").strip()
+    if key in case.steps and len(reason) < 4:
+        raise InputError("step", key, "signed once; to sign again say why", where=step.title)
+    told = StepSigned(
+        fryer=case.fryer.key,
+        step=key,
+        case_number=case.plate.fact.case_number,
+        who=signed.who[:80],
+        role=signed.role,
+        second=signed.second[:80],
+        note=signed.note,
+        passed_over=tuple(needs),
+        pass_name=signed.pass_name if needs else "",
+        pass_reason=signed.pass_reason if needs else "",
+        reason=reason[:200],
+        **_figures(kitchen, step, values),
+    )
+    figures = [_first_figure(store, kitchen, told, figure, values) for figure in step.figures]
+    old = case.steps.get(key)
+    with store.writing():
+        for figure, replaces in figures:
+            write(store, figure, replaces=replaces)
+        return write(store, told, replaces=old.number if old else None)
+
+
+def _first_figure(
+    store: Store, kitchen: Kitchen, step: StepSigned, figure: str, values: Mapping[str, Any]
+) -> tuple[FigureTimed, int | None]:
+    """A figure timed in a step, as the fryer's first day, and the entry it replaces."""
+    told = {
+        "fryer": step.fryer,
+        "figure": figure,
+        "time": values.get(figure),
+        "who": step.who,
+        "note": str(list(step.marks_c)) if step.marks_c else "",
+        "reason": step.reason or "new commissioning",
+    }
+    return figure_fact(store, kitchen, told, first=True)
+
+
+def _figures(kitchen: Kitchen, step: Step, values: Mapping[str, Any]) -> dict[str, Any]:
+    """Figures a step must bring, read whole before anything is written."""
+    found: dict[str, Any] = {}
+    for figure in step.figures:
+        text = str(values.get(figure, "") or "").strip()
+        if not text:
+            raise InputError(FIGURE_NAMES[figure], "empty", "timed as minutes:seconds", where=step.title)
+        parse_clock(text)
+    site = kitchen.site
+
+    def temp(name: str, default: float | None = None) -> float:
+        text = str(values.get(name, "") or "").strip()
+        if not text and default is not None:
+            return default
+        return site.read(text, "temperature", name)
+
+    if step.key == "first_heat":
+        found["marks_c"] = (temp("from_temp", kitchen.site.room_temp_c), temp("to_temp", 175.0))
+        if str(values.get("set_temp", "") or "").strip():
+            swing = site.read(str(values.get("swing", "") or "0"), "temperature_difference", "swing")
+            found |= {"set_c": temp("set_temp"), "mean_c": temp("mean_temp"), "swing_k": swing}
+    if step.key == "proof":
+        for load in LOADS:
+            read = site.read_list(str(values.get(load, "") or ""), "temperature", LOAD_NAMES[load])
+            found[f"{load}_c"] = tuple(read)
+            if len(read) < 2:
+                raise InputError(
+                    LOAD_NAMES[load],
+                    len(read),
+                    "two or more readings of the coldest pieces, with spaces",
+                    where=step.title,
+                )
+    return found
+
+
+# ---------------------------------------------------------------- acceptance
+
+
+def acceptance(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -> list[dict[str, str]]:
+    """Every acceptance test of a commissioning in words."""
+    system, fryer = str(kitchen.site.units), case.fryer
+    firsts = {figure: e.fact.value_s for (key, figure), e in first_day(store).items() if key == fryer.key}
+    heat = case.steps["first_heat"].fact if "first_heat" in case.steps else None
+    marks = (heat.marks_c if heat else None) or (kitchen.site.room_temp_c, 175.0)
+    oil = catalog.oils()[fryer.oil]
+    expected = reckoned_s(fryer, oil, _full_load(kitchen, fryer), marks, kitchen.site.room_temp_c)
+    wanted = [f for step in steps_for(fryer) for f in step.figures]
+    tests = []
+    for figure in wanted:
+        measured = firsts.get(figure)
+        shown = (clock(measured) if measured else "", clock(expected[figure]) if figure in expected else "")
+        tests.append(timed(FIGURE_NAMES[figure], measured, expected.get(figure), shown))
+    tests += _control(heat, fryer, system)
+    tests += _proofs(kitchen, case, system)
+    return [
+        {
+            "name": tr(t.name),
+            "measured": t.measured,
+            "reckoned": t.reckoned,
+            "outcome": str(t.outcome),
+            "word": tr(str(t.outcome)),
+            "text": say(t.note.text, t.note.values, system, tr),
+        }
+        for t in tests
+    ]
+
+
+def _control(heat: StepSigned | None, fryer: Fryer, system: str) -> list[Test]:
+    """How the first heat's control held its set point; empty where it was not read."""
+    if heat is None or heat.set_c is None or heat.mean_c is None or heat.swing_k is None:
+        return []
+    shown = show(heat.mean_c, "c", system), show(heat.set_c, "c", system), show(heat.swing_k, "k", system)
+    return control(heat.set_c, heat.mean_c, heat.swing_k, fryer, shown)
+
+
+def _program(kitchen: Kitchen, fryer: Fryer) -> Program | None:
+    """The program a fryer is tried with: one under pressure, else its first."""
+    names = sorted({p.name for p in kitchen.programs if p.fryer == fryer.key})
+    programs = [kitchen.program(name) for name in names]
+    return next((p for p in programs if p.under_pressure), programs[0] if programs else None)
+
+
+def _full_load(kitchen: Kitchen, fryer: Fryer) -> FryHistory | None:
+    chosen = _program(kitchen, fryer)
+    return ask(kitchen, CookRequest(program=chosen)).history if chosen else None
+
+
+NO_RULE_HERE = "No rule here for this food, and no house target: nothing judges these readings."
+NEEDS_TIME = "This place's rule needs a time with the temperature: judge it from a probe log."
+
+
+def _proofs(kitchen: Kitchen, case: Case, system: str) -> list[Test]:
+    proof_step = case.steps["proof"].fact if "proof" in case.steps else None
+    told = (
+        {"full": proof_step.full_c, "half": proof_step.half_c, "back_to_back": proof_step.back_to_back_c}
+        if proof_step
+        else {}
+    )
+    tried, tests = _program(kitchen, case.fryer), []
+    goods = kitchen.product(tried.product) if tried else None
+    limit = product_limit(kitchen, goods) if goods else cook_limit(kitchen.site.jurisdiction)
+    for load in LOADS:
+        readings = told.get(load) or ()
+        shown = ", ".join(show(c, "c", system) for c in readings)
+        if not readings or limit is None or limit.level_c is None:
+            unjudged = NO_RULE_HERE if limit is None else NEEDS_TIME
+            text = unjudged if readings else "Not measured."
+            tests.append(
+                Test(
+                    name=LOAD_NAMES[load],
+                    measured=shown,
+                    reckoned="",
+                    outcome=Outcome.UNKNOWN,
+                    note=Note(kind="proof", text=text),
+                )
+            )
+            continue
+        guard = kitchen.site.thermometer_error_k
+        proof = prove_sample(
+            readings, SampleAim(limit_c=limit.level_c, guard_k=guard), thermometer_checked=True
+        )
+        below = min(readings) - guard < limit.level_c
+        outcome = (
+            Outcome.FAILS
+            if below
+            else (Outcome.MEETS if proof.outcome is SampleOutcome.PASSES else Outcome.UNKNOWN)
+        )
+        note = Note(
+            kind="proof",
+            text=(
+                "Lowest reading {lowest_c}, thermometer error {guard_k} taken off, limit {limit_c}; {count}"
+                " readings are a start, the proof by sampling stands in room Cook."
+            ),
+            values={
+                "lowest_c": min(readings),
+                "guard_k": guard,
+                "limit_c": limit.level_c,
+                "count": float(len(readings)),
+            },
+        )
+        tests.append(Test(name=LOAD_NAMES[load], measured=shown, reckoned="", outcome=outcome, note=note))
+    return tests
+
+
+# ---------------------------------------------------------------- view
+
+
+def commissioning_view(
+    store: Store, kitchen: Kitchen, fryer: str, language: str = "en", tr: Translate = str
+) -> dict[str, Any]:
+    """A commissioning as a page, JSON and the handover pack show it."""
+    case, system = case_of(store, kitchen, fryer), str(kitchen.site.units)
+    steps = []
+    for step in steps_for(case.fryer):
+        done = case.done | ({"plate"} if case.plate else set())
+        entry = case.steps.get(step.key)
+        signed = entry.fact if entry else None
+        steps.append(
+            {
+                "key": step.key,
+                "title": tr(step.title),
+                "why": tr(step.why),
+                "who": step.who,
+                "hard": step.hard,
+                "people": step.people_count,
+                "figures": [{"key": f, "title": tr(FIGURE_NAMES[f])} for f in step.figures],
+                "missing": list(missing(step, done)),
+                "done": bool(entry),
+                "ready": bool(case.plate) and not missing(step, done),
+                "at": f"{entry.recorded_at:%Y-%m-%d %H:%M} UTC" if entry else "",
+                "by": ", ".join(x for x in (signed.who, signed.second) if x) if signed else "",
+                "role": signed.role if signed else "",
+                "note": signed.note if signed else "",
+                "passed_over": list(signed.passed_over) if signed else [],
+                "pass_name": signed.pass_name if signed else "",
+                "pass_reason": signed.pass_reason if signed else "",
+            }
+        )
+    points = points_of(case, kitchen)
+    plate, site = case.plate.fact if case.plate else None, case.site.fact if case.site else None
+    draws = ""
+    if plate and plate.power_w and plate.volts_n and plate.phases_count and plate.fuel == "electric":
+        draws = f"{amps(plate.power_w, plate.volts_n, int(plate.phases_count)):.1f} A"
+    return {
+        "fryer": case.fryer.key,
+        "name": case.fryer.name,
+        "plate": asdict(plate) if plate else {},
+        "draws": draws,
+        "plate_typed": typed_back(plate, system),
+        "site_typed": typed_back(site, system),
+        "site": asdict(site) if site else {},
+        "steps": steps,
+        "points": [
+            {
+                "name": tr(p.name),
+                "outcome": str(p.outcome),
+                "text": say(p.note.text, p.note.values, system, tr),
+            }
+            for p in points
+        ],
+        "go": str(go(points)) if points else "unknown",
+        "differences": [say(n.text, n.values, system, tr) for n in differences(case)],
+        "tests": acceptance(store, kitchen, case, tr) if case.plate else [],
+        "open": [s["key"] for s in steps if not s["done"]],
+    }

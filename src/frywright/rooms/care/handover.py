@@ -1,0 +1,227 @@
+"""Paper for a fryer and its place: the handover pack of a commissioning, the emergency card from the store's
+own facts.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import fields
+from typing import Any
+
+from frywright.catalog import load as catalog
+from frywright.design.controller import render
+from frywright.ledger.store import Store
+from frywright.model.errors import FrywrightError
+from frywright.model.kitchen import Kitchen
+from frywright.paper.paper import PAPER, pdf, picture_type, section
+from frywright.rooms.care.commissioning import commissioning_view
+from frywright.rooms.care.nameplate import unit_signs
+from frywright.rooms.care.upkeep import WHO
+from frywright.rooms.clock import now
+from frywright.rooms.cook.probes import attachments_of
+from frywright.rooms.cook.programs import held_status
+
+Translate = Callable[[str], str]
+MARK = {"meets": "go", "fails": "NO-GO", "unknown": "look first"}
+PLATE_NAMES = {
+    "maker": "maker",
+    "model": "model",
+    "serial": "serial number",
+    "year": "year",
+    "fuel": "fuel",
+    "volts": "volts",
+    "phases": "phases",
+    "hz": "hertz",
+    "power": "input",
+    "gas": "gas",
+    "gas_low": "gas pressure from",
+    "gas_high": "gas pressure to",
+    "oil": "oil",
+}
+FACT_NAMES = {
+    "address": "this address",
+    "call": "call",
+    "pull_station": "pull station",
+    "extinguisher": "extinguisher",
+    "fuel_stop": "gas stop and breakers",
+    "meeting_point": "meeting point",
+    "first_aid": "first aid",
+    "eyewash": "eyewash",
+    "fire_contractor": "fire contractor",
+    "service": "fryer service",
+}
+
+
+def handover_pack(
+    store: Store, kitchen: Kitchen, fryer: str, language: str = "en", tr: Translate = str
+) -> bytes:
+    """The pack of a fryer as one PDF: plate with photo, site, steps with who signed and what was passed over,
+    acceptance, programs, what is open, emergency.
+
+    Raises
+    ------
+    InputError
+        An unknown fryer.
+    """
+    view = commissioning_view(store, kitchen, fryer, language, tr)
+    pictures, files = _photo(store, view["plate"], tr)
+    return pdf(
+        "handover.typ",
+        "handover",
+        {
+            "title": f"{tr('Handover')}: {view['name']}",
+            "place": kitchen.site.name,
+            "when": f"{now():%Y-%m-%d %H:%M} UTC",
+            "language": language,
+            "size_pt": 11,
+            "paper": PAPER[str(kitchen.site.units)],
+            "sections": _sections(store, kitchen, view, tr),
+            "pictures": pictures,
+            "signs": [tr("handed over by"), tr("taken over by")],
+            "caution": tr(
+                "Measured and signed as written here; nothing in it says that this fryer may be used against"
+                " the maker's manual, local codes or a licensed technician's word."
+            ),
+            "foot": tr("The maker's manual, local codes and licensed technicians win."),
+        },
+        files,
+    )
+
+
+def _sections(store: Store, kitchen: Kitchen, view: Mapping[str, Any], tr: Translate) -> list[dict[str, Any]]:
+    """Every table of the pack, in the order of the work."""
+    steps, none = view["steps"], tr("Nothing.")
+    passed = [
+        [s["title"], ", ".join(s["passed_over"]), s["pass_name"], s["pass_reason"]]
+        for s in steps
+        if s["passed_over"]
+    ]
+    signed = [
+        [s["title"], s["at"] or "–", f"{s['by']} ({tr(WHO[s['role']])})" if s["done"] else "–", s["note"]]
+        for s in steps
+    ]
+    tests = [
+        [t["name"], t["measured"] or "–", t["reckoned"] or "–", t["word"], t["text"]] for t in view["tests"]
+    ]
+    titles = {s["key"]: s["title"] for s in steps}
+    return [
+        *_plate_and_site(kitchen, view, tr),
+        section(
+            tr("Steps"),
+            [tr("step"), tr("when"), tr("signed by"), tr("number or note")],
+            [6, 3, 3, 3],
+            signed,
+        ),
+        section(
+            tr("Passed over by name and reason"),
+            [tr("step"), tr("before"), tr("name"), tr("reason")],
+            [4, 3, 2, 4],
+            passed,
+            none,
+        ),
+        section(
+            tr("First day and acceptance"),
+            [tr("test"), tr("measured"), tr("reckoned"), tr("outcome"), tr("note")],
+            [3, 3, 2, 2, 5],
+            tests,
+        ),
+        section(
+            tr("Programs"),
+            [tr("program"), tr("version"), tr("check figure"), tr("held by the fryer")],
+            [4, 2, 2, 4],
+            _programs(store, kitchen, view["fryer"], tr),
+        ),
+        section(tr("Still open"), [tr("step")], [1], [[titles[key]] for key in view["open"]], none),
+        section(tr("In an emergency"), [tr("what"), tr("here")], [2, 5], _facts(kitchen, tr)),
+    ]
+
+
+def _plate_and_site(kitchen: Kitchen, view: Mapping[str, Any], tr: Translate) -> list[dict[str, Any]]:
+    """The plate as printed, what of it differs from the kitchen file, and the site against it."""
+    signs, typed = unit_signs(str(kitchen.site.units)), view["plate_typed"]
+    shown = [
+        [tr(name), f"{typed[k]} {signs.get(k, '')}".strip()] for k, name in PLATE_NAMES.items() if k in typed
+    ]
+    return [
+        section(
+            tr("Nameplate"),
+            [tr("what"), tr("as printed")],
+            [2, 3],
+            shown,
+            tr("No plate is on record: no program for this fryer."),
+        ),
+        section(
+            tr("Plate against the kitchen file"),
+            [tr("note")],
+            [1],
+            [[t] for t in view["differences"]],
+            tr("No difference found."),
+        ),
+        section(
+            tr("Site"),
+            [tr("point"), tr("outcome"), tr("note")],
+            [2, 2, 6],
+            [[p["name"], tr(MARK[p["outcome"]]), p["text"]] for p in view["points"]],
+        ),
+    ]
+
+
+def _programs(store: Store, kitchen: Kitchen, fryer: str, tr: Translate) -> list[list[str]]:
+    held = {row["name"]: row for row in held_status(store, kitchen)}
+    rows = []
+    for name in sorted({p.name for p in kitchen.programs if p.fryer == fryer}):
+        program = kitchen.program(name)
+        figure = render(program, kitchen.fryer(fryer).controller, 1).figure
+        rows.append([name, str(program.version), figure, tr(held[name]["state"])])
+    return rows
+
+
+def _photo(
+    store: Store, plate: Mapping[str, Any], tr: Translate
+) -> tuple[list[dict[str, str]], dict[str, bytes]]:
+    """The plate's photo for the pack; one that was swapped or lost on disk is said, not hidden."""
+    if not plate.get("photo"):
+        return [], {}
+    try:
+        with attachments_of(store).open(plate["photo"]) as stream:
+            content = stream.read()
+    except FrywrightError:
+        return [], {}
+    name = f"plate.{picture_type(content)}"
+    return [{"file": name, "caption": f"{tr('Nameplate')} · {plate['photo'][:12]}"}], {name: content}
+
+
+def _facts(kitchen: Kitchen, tr: Translate) -> list[list[str]]:
+    told = {f.name: getattr(kitchen.emergency, f.name) for f in fields(kitchen.emergency)}
+    return [[tr(FACT_NAMES[name]), value or "______________"] for name, value in told.items()]
+
+
+def emergency_pdf(kitchen: Kitchen, language: str = "en", tr: Translate = str) -> bytes:
+    """The emergency card: what to do, and this store's own facts; what nobody told is a line to write on."""
+    table = catalog.table("care/emergency.toml")
+    sections = [
+        section(
+            tr(part["title"]),
+            [],
+            [1],
+            [[f"{n}. {tr(line)}"] for n, line in enumerate(part["lines"], 1)],
+        )
+        for part in table["part"]
+    ]
+    sections.append(section(tr("Here"), [], [2, 5], _facts(kitchen, tr)))
+    return pdf(
+        "handover.typ",
+        "handover",
+        {
+            "title": tr("Emergency"),
+            "place": kitchen.site.name,
+            "when": "",
+            "language": language,
+            "paper": PAPER[str(kitchen.site.units)],
+            "sections": sections,
+            "signs": [],
+            "inset_pt": 2.2,
+            "caution": tr("Never water on oil. Never carry a burning vat. When in doubt: out, and call."),
+            "foot": tr("Local first-aid and fire guidance wins."),
+        },
+    )

@@ -1,0 +1,98 @@
+"""Fryers as machines: stop-use and who may reopen, procedure cards, the dose of a boil-out."""
+
+from __future__ import annotations
+
+from frywright.ledger.facts.care import Reopened, StopUse
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.store import Store
+from frywright.model.errors import InputError
+from frywright.model.kitchen import Kitchen
+from frywright.model.units import GALLON
+from frywright.rooms.hall import write
+
+REASONS = {
+    "lid_moves": "The lid opens or its latch moves while there is pressure.",
+    "relief": "The relief passage is blocked, or its valve weeps or was tampered with.",
+    "high_limit": "The high limit tripped twice.",
+    "oil_leak": "Oil leaks, or stands under the vat.",
+    "gas_smell": "It smells of gas.",
+    "flame": "The flame lifts, is yellow or rolls out.",
+    "cord": "Sparks, a hot cord or a damaged plug.",
+    "runaway": "The oil goes on heating past its set point.",
+    "suppression": "The fire suppression is missing, out of date or does not cover it.",
+    "smoke": "It smokes while idle.",
+    "low_oil": "The heat was on with the oil below its line.",
+    "lid_falls": "The lid does not stay up.",
+}
+"""Conditions under which a fryer is not used: common practice, no source; a maker's list adds to it."""
+QUALIFIED = ("technician", "licensed")
+OZ_KG = 0.028349523125
+OZ_GAL_G_L = OZ_KG * 1000.0 / (GALLON * 1000.0)
+"""Grams a litre in an ounce a gallon."""
+
+
+def stopped(store: Store) -> dict[str, Kept[StopUse]]:
+    """Fryers in stop-use and the entry that stopped each; nothing but a qualified person's release takes one
+    off.
+    """
+    released = {e.fact.fryer: e.number for e in store.facts(Reopened)}
+    return {e.fact.fryer: e for e in store.facts(StopUse) if e.number > released.get(e.fact.fryer, 0)}
+
+
+def stop_use(
+    store: Store, kitchen: Kitchen, fryer: str, reason: str, who: str, words: str = ""
+) -> Kept[StopUse]:
+    """Take a fryer out of use. Anyone may; nobody is asked twice.
+
+    Raises
+    ------
+    InputError
+        An unknown fryer or reason.
+    """
+    kitchen.fryer(fryer)
+    if reason not in REASONS and not words.strip():
+        raise InputError("reason", repr(reason), "one of: {known}", values={"known": ", ".join(REASONS)})
+    return write(store, StopUse(fryer=fryer, reason=reason, words=words[:300], who=who[:80]))
+
+
+def reopen(store: Store, kitchen: Kitchen, fryer: str, who: str, role: str, finding: str) -> Kept[Reopened]:
+    """Release a fryer: only a named qualified person who says what was found and done.
+
+    Raises
+    ------
+    InputError
+        The fryer is in use, or name, qualification or finding are missing.
+    """
+    kitchen.fryer(fryer)
+    held = stopped(store).get(fryer)
+    if held is None:
+        raise InputError("fryer", repr(fryer), "one that is out of use")
+    if role not in QUALIFIED:
+        raise InputError("role", repr(role), "technician or licensed: nobody else may release it")
+    if len(who.strip()) < 3 or len(finding.strip()) < 10:
+        raise InputError(
+            "release",
+            "without a name or a finding",
+            "given with the person's name and what was found and done",
+        )
+    release = Reopened(
+        fryer=fryer, who=who[:80], role=role, finding=finding[:600], releases_number=held.number
+    )
+    return write(store, release)
+
+
+def boil_out_dose(water_m3: float, label_oz_gal: float) -> float:
+    """Cleaner for a boil-out [kg]: water times the rate on the label.
+
+    Raises
+    ------
+    InputError
+        No water, or a rate no label prints.
+    """
+    if not 0.001 <= water_m3 <= 0.5 or not 0.1 <= label_oz_gal <= 16.0:
+        raise InputError(
+            "boil-out",
+            f"{water_m3 * 1000:.1f} L, {label_oz_gal:g} oz/gal",
+            "1 to 500 L of water and the rate from the cleaner's label, 0.1 to 16 oz/gal",
+        )
+    return water_m3 / GALLON * label_oz_gal * OZ_KG

@@ -1,0 +1,204 @@
+"""Filling a vat, cartons to order, and moves of oil between vats."""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Callable, Mapping
+from math import ceil
+from typing import Any
+
+from frywright.catalog import load as catalog
+from frywright.catalog.capacity import capacity_units
+from frywright.ledger.store import Store
+from frywright.model.business_day import business_time, usual_trade
+from frywright.model.errors import InputError
+from frywright.model.findings import say
+from frywright.model.kitchen import Kitchen
+from frywright.model.units import show
+from frywright.oil.filling import fill, melt_j, most_oil_kg
+from frywright.paper.paper import PAPER, pdf, section
+from frywright.rooms.care.vat import CARTON_KG, VatState, vat_states
+from frywright.rooms.clock import now
+
+Translate = Callable[[str], str]
+FOAM_FRAC = 0.1
+
+
+def fill_view(kitchen: Kitchen, vat: str, tr: Translate = str) -> dict[str, Any]:
+    """How a vat is filled: mass, cold and hot volume, cartons, heights where the vat's surface is known, and
+    what too much and too little lead to.
+    """
+    fryer, system = kitchen.fryer(vat), str(kitchen.site.units)
+    oil, room = catalog.oils()[fryer.oil], min(kitchen.site.room_temp_c, 40.0)
+    load = _largest_load(kitchen, vat)
+    found = fill(
+        oil,
+        fryer.oil_mass_kg,
+        cold_c=room,
+        carton_kg=CARTON_KG,
+        area_m2=fryer.oil_area_m2,
+        load_kg=load,
+        foam_frac=FOAM_FRAC,
+    )
+    litres = ("gal", 3.785411784) if system == "us" else ("L", 1.0)
+    view: dict[str, Any] = {
+        "vat": vat,
+        "name": fryer.name,
+        "mass": show(fryer.oil_mass_kg, "kg", system),
+        "cartons": found.cartons_count,
+        "swells_frac": round(found.swells_frac, 3),
+        "cold": f"{found.cold_m3 * 1000 / litres[1]:.1f} {litres[0]}",
+        "hot": f"{found.hot_m3 * 1000 / litres[1]:.1f} {litres[0]}",
+        "heights": "",
+        "warning": "",
+        "melt": show(melt_j(fryer.oil_mass_kg, room) / 3.6e6, "kwh", system) if fryer.solid_fat else "",
+    }
+    if fryer.oil_area_m2:
+        heights = {
+            "cold_m": found.cold_height_m,
+            "hot_m": found.hot_height_m,
+            "loaded_m": found.loaded_height_m,
+        }
+        view["heights"] = say(
+            "Stands {cold_m} cold, {hot_m} hot, {loaded_m} with the largest load and foam on it.",
+            heights,
+            system,
+            tr,
+        )
+    if fryer.oil_area_m2 and fryer.upper_line_m:
+        most = most_oil_kg(oil, fryer.oil_area_m2, fryer.upper_line_m, load, foam_frac=FOAM_FRAC)
+        cold = most / oil.density_kg_m3(room) / fryer.oil_area_m2
+        view["heights"] += " " + say(
+            "With all that under the upper line of {line_m} it may stand {most_m} cold at most.",
+            {"line_m": fryer.upper_line_m, "most_m": cold},
+            system,
+            tr,
+        )
+        if fryer.oil_mass_kg > most:
+            view["warning"] = say(
+                "{mass_kg} is more than the {most_kg} that stays under the upper line: it boils over with the"
+                " largest load.",
+                {"mass_kg": fryer.oil_mass_kg, "most_kg": most},
+                system,
+                tr,
+            )
+    return view
+
+
+def _largest_load(kitchen: Kitchen, vat: str) -> float:
+    fryer, found = kitchen.fryer(vat), 0.0
+    for program in (p for p in kitchen.programs if p.fryer == vat):
+        product = kitchen.product(program.product)
+        cuts = kitchen.cut_set(product.cut_set)
+        unit = product.unit_mass_kg or cuts.unit_mass_kg
+        found = max(found, capacity_units(fryer, cuts, unit) * unit)
+    return found
+
+
+def order_view(
+    store: Store, kitchen: Kitchen, days: int, on_hand_cartons: float, today: dt.date | None = None
+) -> dict[str, Any]:
+    """Cartons to order to the next delivery: top-up, planned changes, one vat as safety, less what is on
+    hand.
+    """
+    if not 1 <= days <= 60 or on_hand_cartons < 0:
+        raise InputError(
+            "order", f"{days} days, {on_hand_cartons:g} cartons", "1 to 60 days, 0 or more cartons"
+        )
+    states = vat_states(store, kitchen, today).values()
+    top_up = sum(s.top_up_kg for s in states) * days
+    changes = sum(s.fryer.oil_mass_kg for s in states if s.crossing.days_n[1] <= days)
+    safety = max(s.fryer.oil_mass_kg for s in states)
+    need = (top_up + changes + safety) / CARTON_KG
+    return {
+        "cartons": max(0, ceil(need - on_hand_cartons - 1e-9)),
+        "top_up_cartons": round(top_up / CARTON_KG, 1),
+        "change_cartons": round(changes / CARTON_KG, 1),
+        "safety_cartons": round(safety / CARTON_KG, 1),
+    }
+
+
+def contains_of(kitchen: Kitchen, vat: str) -> set[str]:
+    """What the coatings of a vat's products leave in its oil."""
+    return {
+        c
+        for p in kitchen.programs
+        if p.fryer == vat
+        for c in kitchen.coating(kitchen.product(p.product).coating).contains
+    }
+
+
+def rotation_notes(kitchen: Kitchen, old: VatState, new: VatState, tr: Translate = str) -> list[str]:
+    """Why the oil of one vat may not go into another; empty when nothing speaks against it.
+
+    Older oil never goes into fresher; oil that carried another coating carries its proteins along.
+    """
+    found = []
+    if float(old.belief.mean[0, 0]) > float(new.belief.mean[0, 0]):
+        found.append(tr("Older oil never goes into fresher: the fresh oil would age at once."))
+    carried = contains_of(kitchen, old.fryer.key) - contains_of(kitchen, new.fryer.key)
+    if carried:
+        text = "The oil carries {what} into a vat that had none; claim nothing free of them."
+        found.append(tr(text).format(what=", ".join(sorted(tr(c) for c in carried))))
+    if old.fryer.oil != new.fryer.oil:
+        found.append(tr("The two vats hold different oils."))
+    return found
+
+
+def rotation_view(kitchen: Kitchen, states: Mapping[str, VatState], tr: Translate = str) -> dict[str, Any]:
+    """Every move between two vats with what speaks against it, and what each vat's oil carries; nothing fried
+    in a shared vat is free of it.
+    """
+    vats = [
+        {
+            "name": f.name,
+            "carries": ", ".join(sorted(tr(c) for c in contains_of(kitchen, f.key))),
+            "products": ", ".join(
+                sorted({kitchen.product(p.product).name for p in kitchen.programs if p.fryer == f.key})
+            ),
+        }
+        for f in kitchen.fryers
+    ]
+    moves = [
+        {"from": a.name, "into": b.name, "notes": rotation_notes(kitchen, states[a.key], states[b.key], tr)}
+        for a in kitchen.fryers
+        for b in kitchen.fryers
+        if a.key != b.key
+    ]
+    return {"vats": vats, "moves": moves}
+
+
+def oil_map_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Translate = str) -> bytes:
+    """The map of oils, products and proteins on paper, with the moves that nothing speaks against."""
+    view = rotation_view(kitchen, vat_states(store, kitchen), tr)
+    allowed = [[m["from"], m["into"]] for m in view["moves"] if not m["notes"]]
+    carries = [[v["name"], v["products"], v["carries"] or "–"] for v in view["vats"]]
+    sections = [
+        section(
+            tr("What each oil carries"), [tr("fryer"), tr("products"), tr("carries")], [4, 4, 3], carries
+        ),
+        section(
+            tr("Moves that nothing speaks against today"),
+            [tr("from"), tr("into")],
+            [1, 1],
+            allowed,
+            tr("None."),
+        ),
+    ]
+    return pdf(
+        "handover.typ",
+        "handover",
+        {
+            "title": tr("Oil map"),
+            "place": kitchen.site.name,
+            "when": business_time(usual_trade(kitchen), now())[0].isoformat(),
+            "language": language,
+            "paper": PAPER[str(kitchen.site.units)],
+            "sections": sections,
+            "signs": [],
+            "caution": tr(
+                "Fish, shellfish and gluten proteins stay in oil: claim nothing free of what the vat carries."
+            ),
+            "foot": tr("The maker's manual, local codes and licensed technicians win."),
+        },
+    )

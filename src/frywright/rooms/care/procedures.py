@@ -1,0 +1,346 @@
+"""Procedure cards: the kitchen's own step lists over general practice, with pictures, printed and signed
+off.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import asdict, dataclass, replace
+from itertools import islice
+from typing import Any, BinaryIO
+
+from frywright.catalog import load as catalog
+from frywright.ledger.facts.care import CardSigned, CardWritten
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.store import Store
+from frywright.model.errors import FrywrightError, InputError
+from frywright.model.findings import say
+from frywright.model.kitchen import Kitchen
+from frywright.model.units import GALLON
+from frywright.paper.paper import PAPER, pdf, picture_type
+from frywright.rooms.care.machines import OZ_GAL_G_L, OZ_KG, boil_out_dose
+from frywright.rooms.care.photos import keep_photo
+from frywright.rooms.cook.probes import attachments_of
+from frywright.rooms.hall import write
+from frywright.voice.tongue import translator
+
+Translate = Callable[[str], str]
+MOST_STEPS, LONGEST_LINE = 20, 200
+HAZARD_MARK = "!!"
+"""What parts a step from its hazard in a line typed by people."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Card:
+    """A card in one language as it holds here: version 0 is general practice, others are the kitchen's
+    own.
+    """
+
+    key: str
+    language: str
+    title: str
+    gear: str
+    tools: str
+    steps: tuple[tuple[str, str], ...]
+    pictures: Mapping[int, str]
+    version: int
+    who: str
+    takes_min: float
+
+
+def procedures() -> list[str]:
+    """Keys of the cards."""
+    return [path.split("/")[1].removesuffix(".toml") for path in catalog.files("procedures")]
+
+
+def card_of(store: Store, key: str, language: str = "en") -> Card:
+    """The card that holds here in a language.
+
+    Raises
+    ------
+    InputError
+        An unknown procedure.
+    """
+    if key not in procedures():
+        raise InputError("procedure", repr(key), "one of: {known}", values={"known": ", ".join(procedures())})
+    table, tr = catalog.table(f"procedures/{key}.toml"), translator(language)
+    usual = Card(
+        key=key,
+        language=language,
+        title=tr(table["title"]),
+        gear=tr(table["gear"]),
+        tools=tr(table["tools"]),
+        steps=tuple((tr(s["text"]), _said(s.get("hazard"), tr)) for s in table["step"]),
+        pictures={},
+        version=0,
+        who=table["who"],
+        takes_min=float(table["takes_min"]),
+    )
+    own = _own(store, key, language)
+    if own is None:
+        return usual
+    mine = own.fact
+    pictures = {int(n): sha for n, sha in mine.pictures.items() if int(n) < len(mine.steps)}
+    return replace(
+        usual,
+        gear=mine.gear,
+        tools=mine.tools,
+        steps=mine.steps,
+        pictures=pictures,
+        version=mine.version,
+    )
+
+
+def _own(store: Store, key: str, language: str) -> Kept[CardWritten] | None:
+    """The kitchen's own newest version of a card, or None."""
+    found = [e for e in store.current_facts(CardWritten) if (e.fact.key, e.fact.language) == (key, language)]
+    return found[-1] if found else None
+
+
+def _said(text: str | None, tr: Callable[[str], str]) -> str:
+    return tr(text) if text else ""
+
+
+def lines_of(card: Card) -> str:
+    """A card's steps as people edit them: one a line, its hazard after two exclamation marks."""
+    return "\n".join(f"{text} {HAZARD_MARK} {hazard}" if hazard else text for text, hazard in card.steps)
+
+
+def save_card(store: Store, values: Mapping[str, Any], photo: BinaryIO | None = None) -> Kept[CardWritten]:
+    """Keep the kitchen's own card as its next version; a hazard of general practice may be moved to another
+    step, never dropped.
+
+    Parameters
+    ----------
+    values : key, language, gear, tools, steps (one a line, hazard after ``!!``), who, version (the one that
+        was edited), picture_step (from 1, with a photo)
+
+    Raises
+    ------
+    InputError
+        No steps, too many or too long ones, no name, a hazard lost, a version saved meanwhile, or a picture
+        that is none.
+    """
+    key, language = str(values.get("key", "")), str(values.get("language", "en"))
+    now_card = card_of(store, key, language)
+    who, gear, tools = (str(values.get(n, "") or "").strip() for n in ("who", "gear", "tools"))
+    steps = _steps(str(values.get("steps", "")))
+    if len(who) < 2:
+        raise InputError("who", repr(who), "the name of the person who changes it", where=now_card.title)
+    if len(gear) < 3:
+        raise InputError("gear", repr(gear), "what is worn first", where=now_card.title)
+    lost = _lost_hazards(key, language, steps)
+    if lost:
+        raise InputError(
+            "hazard",
+            lost[0],
+            "kept with a step: {mark} and the hazard after it",
+            where=now_card.title,
+            values={"mark": HAZARD_MARK},
+        )
+    if str(values.get("version", now_card.version)) != str(now_card.version):
+        raise InputError(
+            "version",
+            str(values.get("version")),
+            "{newest}: someone saved it meanwhile; compare both",
+            where=now_card.title,
+            values={"newest": now_card.version},
+        )
+    pictures = {str(n): sha for n, sha in now_card.pictures.items()}
+    if photo is not None:
+        text = str(values.get("picture_step", ""))
+        if not text.isdigit() or not 1 <= int(text) <= len(steps):
+            raise InputError(
+                "picture_step", repr(text), "1 to {most}", where=now_card.title, values={"most": len(steps)}
+            )
+        pictures[str(int(text) - 1)] = keep_photo(store, photo)
+    old = _own(store, key, language)
+    card = CardWritten(
+        key=key,
+        language=language,
+        gear=gear[:300],
+        tools=tools[:300],
+        steps=tuple(steps),
+        pictures=pictures,
+        version=now_card.version + 1,
+        who=who[:80],
+    )
+    return write(store, card, replaces=old.number if old else None)
+
+
+def _steps(text: str) -> list[tuple[str, str]]:
+    steps = []
+    for line in text.splitlines():
+        told, _, hazard = (part.strip() for part in line.partition(HAZARD_MARK))
+        if told:
+            steps.append((told, hazard))
+    if not 1 <= len(steps) <= MOST_STEPS or any(
+        len(t) > LONGEST_LINE or len(h) > LONGEST_LINE for t, h in steps
+    ):
+        raise InputError("steps", len(steps), "1 to 20 lines of up to 200 letters")
+    return steps
+
+
+def _lost_hazards(key: str, language: str, steps: list[tuple[str, str]]) -> list[str]:
+    tr = translator(language)
+    kept = {hazard.lower() for _, hazard in steps}
+    usual = [tr(s["hazard"]) for s in catalog.table(f"procedures/{key}.toml")["step"] if "hazard" in s]
+    return [h for h in usual if h.lower() not in kept]
+
+
+def sign_card(
+    store: Store, kitchen: Kitchen, values: Mapping[str, Any], photo: BinaryIO | None = None
+) -> Kept[CardSigned]:
+    """Sign a procedure as done on a fryer, by one person and checked by another, with a photo where one was
+    taken.
+
+    Parameters
+    ----------
+    values : key, language, fryer, who, second, note
+
+    Raises
+    ------
+    InputError
+        An unknown card or fryer, not two people, or a picture that is none.
+    """
+    card = card_of(store, str(values.get("key", "")), str(values.get("language", "en")))
+    fryer = kitchen.fryer(str(values.get("fryer", "")))
+    who, second, note = (str(values.get(n, "") or "").strip() for n in ("who", "second", "note"))
+    if len(who) < 2 or len(second) < 2 or who.lower() == second.lower():
+        raise InputError(
+            "people",
+            f"{who or 'nobody'} and {second or 'nobody'}",
+            "two different people: one does it, one checks",
+            where=card.title,
+        )
+    sha = keep_photo(store, photo) if photo is not None else ""
+    signed = CardSigned(
+        key=card.key,
+        version=card.version,
+        language=card.language,
+        fryer=fryer.key,
+        who=who[:80],
+        second=second[:80],
+        note=note[:300],
+        photo=sha,
+    )
+    return write(store, signed)
+
+
+def card_view(store: Store, key: str, language: str = "en") -> dict[str, Any]:
+    """A card as a page shows it: steps with hazards and pictures, its text to edit, who signed it lately."""
+    card = card_of(store, key, language)
+    signed = islice((e for e in store.facts(CardSigned, newest_first=True) if e.fact.key == key), 10)
+    return {
+        "key": key,
+        "title": card.title,
+        "gear": card.gear,
+        "tools": card.tools,
+        "version": card.version,
+        "lines": lines_of(card),
+        "steps": [
+            {"text": t, "hazard": h, "picture": card.pictures.get(n, "")}
+            for n, (t, h) in enumerate(card.steps)
+        ],
+        "signed": [{"at": f"{e.recorded_at:%Y-%m-%d %H:%M} UTC", **asdict(e.fact)} for e in signed],
+    }
+
+
+def procedure_pdf(
+    store: Store,
+    kitchen: Kitchen,
+    key: str,
+    language: str,
+    tr: Translate = str,
+    *,
+    water_m3: float = 0.0,
+    label_oz_gal: float = 0.0,
+) -> bytes:
+    """A procedure as one page, the kitchen's own where it has one. A boil-out needs the water and the rate
+    from the cleaner's label.
+
+    Raises
+    ------
+    InputError
+        An unknown procedure, or a boil-out without its dose.
+    """
+    card, dose = card_of(store, key, language), ""
+    if key == "boil_out":
+        mass = boil_out_dose(water_m3, label_oz_gal)
+        dose = _dose_text(str(kitchen.site.units), mass, water_m3, label_oz_gal, tr)
+    files: dict[str, bytes] = {}
+    steps = [
+        {"text": text, "hazard": hazard, "picture": _file(store, card.pictures.get(n, ""), files)}
+        for n, (text, hazard) in enumerate(card.steps)
+    ]
+    words = {
+        "minutes": say("{minutes} minutes", {"minutes": card.takes_min}, translate=tr),
+        "who": tr({"crew": "trained crew, age rules apply", "lead": "shift lead"}[card.who]),
+        "gear": tr("Wear first"),
+        "tools": tr("Have ready"),
+        "signs": [tr("done by"), tr("checked by a second person")],
+        "version": (
+            say("version {version}, this kitchen's own", {"version": float(card.version)}, translate=tr)
+            if card.version
+            else ""
+        ),
+        "foot": tr(
+            "Written from general practice. The maker's manual for this fryer, local codes and licensed"
+            " technicians win."
+        ),
+    }
+    return pdf(
+        "procedure.typ",
+        "procedure",
+        {
+            "title": card.title,
+            "paper": PAPER[str(kitchen.site.units)],
+            "language": language,
+            "place": kitchen.site.name,
+            "gear": card.gear,
+            "tools": card.tools,
+            "dose": dose,
+            "steps": steps,
+            "words": words,
+        },
+        files,
+    )
+
+
+def _dose_text(system: str, mass_kg: float, water_m3: float, label_oz_gal: float, tr: Translate) -> str:
+    if system == "us":
+        return say(
+            "{oz} oz of cleaner ({grams} g) into {gal} gal of cold water, by its label at {rate} oz/gal.",
+            {
+                "oz": round(mass_kg / OZ_KG, 1),
+                "grams": round(1000 * mass_kg),
+                "gal": round(water_m3 / GALLON, 1),
+                "rate": round(label_oz_gal, 2),
+            },
+            translate=tr,
+        )
+    return say(
+        "{grams} g of cleaner into {litres} L of cold water, by its label at {rate} g/L.",
+        {
+            "grams": round(1000 * mass_kg),
+            "litres": round(1000 * water_m3, 1),
+            "rate": round(label_oz_gal * OZ_GAL_G_L, 1),
+        },
+        translate=tr,
+    )
+
+
+def _file(store: Store, sha: str, files: dict[str, bytes]) -> str:
+    """Name of a step's picture for the page, read into ``files``; a slot stays empty where the file is lost
+    or was swapped.
+    """
+    if not sha:
+        return ""
+    try:
+        with attachments_of(store).open(sha) as stream:
+            content = stream.read()
+    except FrywrightError:
+        return ""
+    name = f"{sha[:16]}.{picture_type(content)}"
+    files[name] = content
+    return name

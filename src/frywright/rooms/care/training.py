@@ -1,0 +1,360 @@
+"""People at the fryers: skills performed and observed, expiring; age rules; drills run on the simulator; wall
+cards.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+import hashlib
+from collections.abc import Callable, Mapping, Sequence
+from functools import lru_cache
+from typing import Any
+
+from frywright.care.drills import NESTED, Drill, drills_for
+from frywright.catalog import load as catalog
+from frywright.design.controller import render
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.people import DrillAnswered, PersonListed, SkillShown
+from frywright.ledger.store import Store
+from frywright.model.errors import InputError
+from frywright.model.findings import Outcome, say
+from frywright.model.fryer import Fryer
+from frywright.model.kitchen import Kitchen
+from frywright.model.program import Program
+from frywright.model.units import clock, show
+from frywright.paper.paper import PAPER, pdf, section
+from frywright.rooms.care.upkeep import WHO, today_of
+from frywright.rooms.care.vat import limit_of
+from frywright.rooms.hall import write
+from frywright.trial.ask import CookRequest, ask
+from frywright.verdicts.age import judge_age
+
+Translate = Callable[[str], str]
+AHEAD_DAYS = 30
+STANDING = {"holds": "holds", "expiring": "expires soon", "expired": "expired", "missing": "not shown yet"}
+MAY = {"meets": "may", "fails": "may not", "unknown": "not known"}
+
+
+def place_of(kitchen: Kitchen) -> str:
+    """Country of a kitchen, by its cook rule."""
+    return kitchen.site.jurisdiction.split("_")[0]
+
+
+def keep_person(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kept[PersonListed]:
+    """Keep a person by name; the birthday only where age rules matter. A second entry of the same name
+    replaces the first.
+
+    Raises
+    ------
+    InputError
+        No name, or a birthday that cannot be.
+    """
+    name, born = str(values.get("name", "") or "").strip(), str(values.get("born", "") or "").strip()
+    if not 2 <= len(name) <= 80:
+        raise InputError("name", repr(name), "2 to 80 letters")
+    if born:
+        judge_age("us", "hot_oil", _day(born, "born"), today_of(kitchen))
+    old = people(store).get(name.lower())
+    person = PersonListed(name=name, born=born, left=bool(values.get("left")))
+    return write(store, person, replaces=old.number if old else None)
+
+
+def _day(text: str, field: str) -> dt.date:
+    try:
+        return dt.date.fromisoformat(text)
+    except ValueError as error:
+        raise InputError(field, repr(text), "a day such as 2026-11-26") from error
+
+
+def people(store: Store) -> dict[str, Kept[PersonListed]]:
+    """People by lower-case name, those who left among them."""
+    return {e.fact.name.lower(): e for e in store.current_facts(PersonListed)}
+
+
+def skills_of(kitchen: Kitchen) -> list[dict[str, Any]]:
+    """Skills this kitchen's fryers need."""
+    kinds = {"", *(str(f.kind) for f in kitchen.fryers)}
+    return [s for s in catalog.table("care/skills.toml")["skill"] if s.get("applies", "") in kinds]
+
+
+def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kept[SkillShown]:
+    """Sign a skill as performed by one person and observed by another.
+
+    Parameters
+    ----------
+    values : person, skill, observed_by, date (ISO, today where empty)
+
+    Raises
+    ------
+    InputError
+        An unknown person or skill, nobody else as observer, a day to come, or an age for which the law
+        forbids the work.
+    """
+    today, known = today_of(kitchen), {s["key"]: s for s in skills_of(kitchen)}
+    who, key, seen = (str(values.get(n, "") or "").strip() for n in ("person", "skill", "observed_by"))
+    person = people(store).get(who.lower())
+    if person is None:
+        raise InputError("person", repr(who), "one who is on the list: add the person first")
+    if key not in known:
+        raise InputError("skill", repr(key), "one of: {known}", values={"known": ", ".join(known)})
+    if len(seen) < 2 or seen.lower() == who.lower():
+        raise InputError("observed_by", repr(seen), "another person, who saw it done")
+    date = _day(str(values.get("date", "") or "") or today.isoformat(), "date")
+    if date > today:
+        raise InputError("date", date.isoformat(), "today or earlier")
+    verdict = judge_age(place_of(kitchen), known[key].get("restricted", ""), person.fact.born_on, date)
+    if verdict.outcome is Outcome.FAILS:
+        raise InputError(
+            "person",
+            who,
+            "older: the law of this place forbids this work at that age",
+            where=known[key]["title"],
+        )
+    expires = date + dt.timedelta(days=known[key]["expires_days"])
+    shown = SkillShown(person=person.fact.name, skill=key, observed_by=seen[:80], date=date, expires=expires)
+    return write(store, shown)
+
+
+def people_view(
+    store: Store, kitchen: Kitchen, language: str = "en", tr: Translate = str, today: dt.date | None = None
+) -> dict[str, Any]:
+    """Everybody with every skill: holds, expires soon, expired or never shown; and what age rules say."""
+    day = today or today_of(kitchen)
+    newest: dict[tuple[str, str], SkillShown] = {}
+    for item in store.current_facts(SkillShown):
+        key = (item.fact.person.lower(), item.fact.skill)
+        if key not in newest or item.fact.date >= newest[key].date:
+            newest[key] = item.fact
+    rules = {r["key"]: tr(r["text"]) for r in catalog.table("standards/age_rules.toml")["rule"]}
+    rows: list[dict[str, Any]] = []
+    for name, person in sorted(people(store).items()):
+        if person.fact.left:
+            continue
+        held = []
+        for skill in skills_of(kitchen):
+            told = newest.get((name, skill["key"]))
+            verdict = judge_age(place_of(kitchen), skill.get("restricted", ""), person.fact.born_on, day)
+            standing = _standing(told, day)
+            held.append(
+                {
+                    "skill": skill["key"],
+                    "title": tr(skill["title"]),
+                    "standing": standing,
+                    "words": tr(STANDING[standing]),
+                    "expires": told.expires.isoformat() if told else "",
+                    "observed_by": told.observed_by if told else "",
+                    "age": str(verdict.outcome),
+                    "may": tr(MAY[str(verdict.outcome)]),
+                    "rules": [rules[k] for k in verdict.keys],
+                }
+            )
+        rows.append({"name": person.fact.name, "skills": held})
+    due = sorted(
+        (h["expires"], r["name"], h["title"])
+        for r in rows
+        for h in r["skills"]
+        if h["standing"] in ("expiring", "expired")
+    )
+    work = [
+        {"title": tr(w["title"]), "who": tr(WHO[w["who"]])} for w in catalog.table("care/skills.toml")["work"]
+    ]
+    return {
+        "people": rows,
+        "due": [{"date": d, "name": n, "title": t} for d, n, t in due],
+        "work": work,
+        "rules": list(rules.values()) if place_of(kitchen) == "us" else [],
+        "skills": [{"key": s["key"], "title": tr(s["title"])} for s in skills_of(kitchen)],
+    }
+
+
+def _standing(told: SkillShown | None, day: dt.date) -> str:
+    if told is None:
+        return "missing"
+    left = (told.expires - day).days
+    return "expired" if left < 0 else ("expiring" if left <= AHEAD_DAYS else "holds")
+
+
+# ---------------------------------------------------------------- drills
+
+
+@lru_cache(maxsize=8)
+def _simulated(kitchen: Kitchen) -> tuple[Drill, ...]:
+    try:
+        return drills_for(kitchen)
+    except InputError:
+        return ()  # a kitchen without a poultry program still has its hazards
+
+
+def _filled(template: str, values: Mapping[str, Any], system: str, tr: Translate) -> str:
+    """A template whose nested templates are filled first."""
+    whole = dict(values)
+    for name in NESTED:
+        if isinstance(whole.get(name), str):
+            whole[name] = say(whole[name], values, system, tr)
+    return say(template, whole, system, lambda text: tr(text))
+
+
+def drill_views(kitchen: Kitchen, language: str = "en", tr: Translate = str) -> list[dict[str, Any]]:
+    """Every drill in words: simulated ones by program, then hazards at this store's fryers."""
+    system = str(kitchen.site.units)
+    found = [
+        {
+            "key": d.key,
+            "about": f"{d.program} v{d.version}",
+            "question": _filled(d.question.text, d.question.values, system, tr),
+            "simulated": True,
+            "choices": [
+                {
+                    "text": _filled(c.text, c.values, system, tr),
+                    "why": _filled(c.why, c.values, system, tr),
+                    "right": c.right,
+                    "hurts": c.hurts,
+                }
+                for c in d.choices
+            ],
+        }
+        for d in _simulated(kitchen)
+    ]
+    for n, table in enumerate(catalog.table("care/hazard_drills.toml")["drill"]):
+        fryer = kitchen.fryers[n % len(kitchen.fryers)]
+        marks = [c[2] for c in table["choices"]]
+        choices = [
+            {"text": tr(c[0]), "why": tr(c[1]), "right": k == 0, "hurts": marks[k] == "hurts"}
+            for k, c in enumerate(table["choices"])
+        ]
+        order = sorted(
+            range(len(choices)), key=lambda k: hashlib.sha256(f"{table['key']}{k}".encode()).hexdigest()
+        )
+        found.append(
+            {
+                "key": f"hazard-{table['key']}",
+                "about": fryer.name,
+                "question": tr(table["question"]).format(fryer=fryer.name),
+                "simulated": False,
+                "choices": [choices[k] for k in order],
+            }
+        )
+    return found
+
+
+def drill_view(kitchen: Kitchen, key: str, language: str = "en", tr: Translate = str) -> dict[str, Any]:
+    """One drill.
+
+    Raises
+    ------
+    InputError
+        A key no drill has; its program may have changed since.
+    """
+    found = next((d for d in drill_views(kitchen, language, tr) if d["key"] == key), None)
+    if found is None:
+        raise InputError("drill", repr(key), "one of today's: a changed program gives other drills")
+    return found
+
+
+def answer_drill(store: Store, kitchen: Kitchen, key: str, choice: int, who: str) -> Kept[DrillAnswered]:
+    """Keep an answer; it is explained, never scored.
+
+    Raises
+    ------
+    InputError
+        An unknown drill or choice.
+    """
+    drill = drill_view(kitchen, key)
+    if not 0 <= choice < len(drill["choices"]):
+        raise InputError("choice", choice, "one of the answers shown")
+    picked = drill["choices"][choice]
+    answer = DrillAnswered(
+        drill=key,
+        who=who.strip()[:80],
+        choice_number=choice,
+        right=picked["right"],
+        hurts=picked["hurts"],
+    )
+    return write(store, answer)
+
+
+# ---------------------------------------------------------------- wall cards
+
+
+def wall_card_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Translate = str) -> bytes:
+    """Wall cards of a store's own values, one page a fryer: programs with version and check figure, loads,
+    vent time, hold, oil limit, what never to do.
+    """
+    limit = limit_of(store)[0]
+    pages = [
+        {"title": fryer.name, "sections": _wall_sections(kitchen, fryer, limit, tr)}
+        for fryer in kitchen.fryers
+    ]
+    return pdf(
+        "wall.typ",
+        "wall",
+        {
+            "place": kitchen.site.name,
+            "language": language,
+            "paper": PAPER[str(kitchen.site.units)],
+            "pages": pages,
+            "date": today_of(kitchen).isoformat(),
+            "foot": tr(
+                "A changed program makes this card void: compare version and check figure. The maker's manual"
+                " and local codes win."
+            ),
+        },
+    )
+
+
+def _wall_sections(kitchen: Kitchen, fryer: Fryer, limit_pct: float, tr: Translate) -> list[dict[str, Any]]:
+    """What hangs beside one fryer."""
+    programs = [
+        kitchen.program(n) for n in sorted({p.name for p in kitchen.own_programs if p.fryer == fryer.key})
+    ]
+    rows = [
+        [
+            p.name,
+            str(p.version),
+            render(p, fryer.controller, 1).figure,
+            clock(sum(p.durations_s())),
+            clock(p.hold_life_s),
+        ]
+        for p in programs
+    ]
+    never = [
+        tr("Never water or ice near hot oil."),
+        tr("Never move, filter or top up hot oil alone or in a rush."),
+        tr("Never serve by colour: probe the coldest piece."),
+    ]
+    if fryer.kind == "pressure":
+        never.insert(
+            0, tr("Never force, lever or hit a lid. Zero on the gauge and a silent vent, then open.")
+        )
+    header = [tr("program"), tr("version"), tr("check figure"), tr("time"), tr("hold")]
+    facts = _wall_facts(kitchen, fryer, programs, limit_pct, tr)
+    return [
+        section(tr("Programs"), header, [5, 2, 2, 2, 2], rows),
+        section(tr("This fryer"), [], [3, 4], facts),
+        section(tr("Never"), [], [1], [[f"⚠ {line}"] for line in never]),
+    ]
+
+
+def _wall_facts(
+    kitchen: Kitchen, fryer: Fryer, programs: Sequence[Program], limit_pct: float, tr: Translate
+) -> list[list[str]]:
+    """Oil, loads and vent of a fryer, in its kitchen's units."""
+    system = str(kitchen.site.units)
+    facts = [
+        [tr("oil to the line"), show(fryer.oil_mass_kg, "kg", system)],
+        [tr("oil goes at"), f"{limit_pct:g} %"],
+    ]
+    if fryer.min_load_kg:
+        facts.append([tr("smallest load"), show(fryer.min_load_kg, "kg", system)])
+    if fryer.capacity_heads:
+        facts.append([tr("largest load"), f"{fryer.capacity_heads} {tr('heads')}"])
+    elif fryer.capacity_kg:
+        facts.append([tr("largest load"), show(fryer.capacity_kg, "kg", system)])
+    closed = next((p for p in programs if p.under_pressure), None)
+    if closed is not None:
+        vent = ask(kitchen, CookRequest(program=closed)).history.told_vent_s
+        text = tr("not timed yet; gauge at zero and vent silent decide")
+        if vent is not None:
+            text = tr("about {time}; gauge at zero and vent silent decide").format(time=clock(vent))
+        facts.append([tr("vent to zero, full load"), text])
+    return facts

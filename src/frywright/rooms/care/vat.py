@@ -1,0 +1,362 @@
+"""One vat's oil: what was told of it, when it must go, what it costs, and what a change would buy."""
+
+from __future__ import annotations
+
+import datetime as dt
+import re
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+from typing import Any, get_args
+
+import numpy as np
+
+from frywright.ledger.facts.day import BoardTap
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.oil import OilAct, OilDone, OilLimitSet, OilRefused
+from frywright.ledger.once import kept_once
+from frywright.ledger.store import Store
+from frywright.model.business_day import business_time, usual_trade
+from frywright.model.errors import InputError, one_of
+from frywright.model.findings import say
+from frywright.model.fryer import Fryer
+from frywright.model.kitchen import Kitchen, Site
+from frywright.model.units import LB, show
+from frywright.oil.ageing import share_for_ever
+from frywright.oil.outlook import LEAST_READINGS, Belief, Crossing, Vats, crossing, learn
+from frywright.rooms.clock import now
+from frywright.rooms.hall import write
+from frywright.verdicts.limits import oil_limit
+
+ACTS: tuple[OilAct, ...] = get_args(OilAct)
+LOOKED_AT = {"acid": ("acid_n", 20.0), "colour": ("colour_n", 100.0)}
+"""Acid value [mg KOH/g] and colour on the kitchen's own scale: kept and shown, most that is accepted; no
+limit of theirs is in the catalog.
+"""
+HOUSE_LIMIT_PCT, FRESH_PCT, CARTON_KG = 24.0, 4.0, 35 * LB
+"""House limit where no law is known, fresh oil, carton: common practice, no source; the kitchen's own words
+win.
+"""
+CARTONS = re.compile(r"(.*?)\s*(?:cartons?|jugs?|cajas?)", re.IGNORECASE)
+READING_SD_PCT, STRIP_SD_PCT = 1.5, 2.5
+"""Error of a meter and of a strip: 1 to 2 points by published comparisons, a strip more (estimate)."""
+LIKELY_READING_PCT = (0.0, 60.0)
+DISCARD_CHANCE_FRAC, RECENT_DAYS = 0.05, 14
+RISE_C = 5.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class VatState:
+    """A vat today: belief of its oil, when it passes the limit, and the figures behind it."""
+
+    fryer: Fryer
+    belief: Belief
+    crossing: Crossing
+    limit_pct: float
+    limit_title: str
+    share_frac: float
+    readings_count: int
+    age_days_count: int
+    days_count: int
+    top_up_kg: float
+    last_reading_pct: float | None
+    events: tuple[OilDone, ...] = ()
+
+
+def tell_oil(
+    store: Store, kitchen: Kitchen, values: Mapping[str, Any], key: str = "", at: dt.datetime | None = None
+) -> tuple[Kept[OilDone], bool]:
+    """Keep what was told of a vat's oil, once for each key.
+
+    Parameters
+    ----------
+    values : vat, what (top_up, reading, filter, discard, fill), amount as typed (``5 lb``, ``1 carton``,
+        ``17.5``), after (the reading followed the top-up), who, how
+
+    Raises
+    ------
+    InputError
+        Impossible amounts; the raw text is kept with the reason, so that nothing is lost.
+    """
+    moment = at or now()
+    try:
+        fact = oil_fact(kitchen, values, key, moment)
+    except InputError as error:
+        keep_refused(store, values, error)
+        raise
+    if not key:
+        return write(store, fact, moment), True
+    return kept_once(store, OilDone, key, lambda: write(store, fact, moment))
+
+
+def keep_refused(store: Store, values: Mapping[str, Any], error: InputError) -> None:
+    """Keep what was refused as it was typed, with the reason."""
+    typed = {k: str(v)[:200] for k, v in values.items()}
+    write(store, OilRefused(raw=typed, reason=str(error)))
+
+
+def oil_fact(kitchen: Kitchen, values: Mapping[str, Any], key: str, moment: dt.datetime) -> OilDone:
+    """What was told of a vat's oil, for whoever writes it, alone or together with others.
+
+    Raises
+    ------
+    InputError
+        As :func:`tell_oil`.
+    """
+    fryer = kitchen.fryer(str(values.get("vat", "")))
+    text, what = str(values.get("amount", "") or "").strip(), one_of(ACTS, values.get("what"), "what")
+    fact = OilDone(
+        vat=fryer.key,
+        what=what,
+        raw=text[:80],
+        who=str(values.get("who", ""))[:80],
+        how=str(values.get("how", "meter"))[:20],
+        key=key,
+        date=business_time(usual_trade(kitchen), moment)[0],
+    )
+    return replace(fact, **_figures(kitchen, fryer, what, text, bool(values.get("after"))))
+
+
+def _figures(kitchen: Kitchen, fryer: Fryer, what: str, text: str, after: bool) -> dict[str, Any]:
+    """Figures of an act by the fact's fields; an impossible one is refused."""
+    if what == "top_up":
+        mass = _mass(text, kitchen.site)
+        if not 0 < mass <= fryer.oil_mass_kg:
+            raise InputError(
+                "amount",
+                text,
+                "above 0, up to the oil of the vat: {most}",
+                where=fryer.name,
+                values={"most": show(fryer.oil_mass_kg, "kg", str(kitchen.site.units))},
+            )
+        return {"mass_kg": mass}
+    if what == "reading":
+        value = _plain(
+            kitchen.site, fryer, text.removesuffix("%"), "polar compounds in per cent, such as 17.5"
+        )
+        low, high = LIKELY_READING_PCT
+        if not low <= value <= high:
+            raise InputError(
+                "amount", text, "0 to 60 % polar compounds; look at the meter again", where=fryer.name
+            )
+        return {"reading_pct": value, "peak": not after}
+    if what in LOOKED_AT:
+        name, most = LOOKED_AT[what]
+        value = _plain(kitchen.site, fryer, text, "a number from 0 to {most}", {"most": most})
+        if not 0 <= value <= most:
+            raise InputError(
+                "amount", repr(text), "a number from 0 to {most}", where=fryer.name, values={"most": most}
+            )
+        return {name: value}
+    return {}
+
+
+def _plain(site: Site, fryer: Fryer, text: str, allowed: str, values: dict[str, Any] | None = None) -> float:
+    """A number without a unit; a text that is none is told what is wanted, one with two readings both."""
+    try:
+        return site.number(text, "amount")
+    except InputError as error:
+        if error.values:
+            raise
+        raise InputError("amount", repr(text), allowed, where=fryer.name, values=values) from error
+
+
+def _mass(text: str, site: Site) -> float:
+    found = CARTONS.fullmatch(text.strip())
+    if found:
+        return site.number(found[1] or "1", "amount") * CARTON_KG
+    return site.read(text, "mass", "amount")
+
+
+def limit_of(store: Store) -> tuple[float, str]:
+    """The limit that holds here: the place's where one is chosen, tightened by the house where it says so;
+    else the house limit.
+    """
+    chosen = store.current_facts(OilLimitSet)
+    if not chosen:
+        return oil_limit("us", HOUSE_LIMIT_PCT)
+    return oil_limit(chosen[-1].fact.place, chosen[-1].fact.house_pct)
+
+
+def set_limit(store: Store, place: str, house_pct: float, who: str, reason: str) -> Kept[OilLimitSet]:
+    """Choose the place and a house limit; a looser house limit than before needs a name and a reason, and
+    never passes the place's.
+
+    Raises
+    ------
+    InputError
+        An unknown place, a limit out of range, or looser without name and reason.
+    """
+    oil_limit(place, house_pct)
+    if not 5.0 <= house_pct <= 30.0:
+        raise InputError("house limit", house_pct, "5 to 30 % polar compounds")
+    if house_pct > limit_of(store)[0] and not (who.strip() and reason.strip()):
+        raise InputError("house limit", house_pct, "tighter than before, or given with a name and a reason")
+    old = store.current_facts(OilLimitSet)
+    chosen = OilLimitSet(place=place, house_pct=house_pct, who=who[:80], reason=reason[:200])
+    return write(store, chosen, replaces=old[-1].number if old else None)
+
+
+def vat_states(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> dict[str, VatState]:
+    """Every vat's oil today, by fryer; the logs are read once."""
+    day = today or business_time(usual_trade(kitchen), now())[0]
+    told: dict[str, list[OilDone]] = {f.key: [] for f in kitchen.fryers}
+    for item in store.facts(OilDone):
+        told.setdefault(item.fact.vat, []).append(item.fact)
+    ages = {key: _filled_on(events, day) for key, events in told.items()}
+    used, limit = _used(store, min(ages.values())), limit_of(store)
+    return {f.key: _state(f, told[f.key], day, used, limit) for f in kitchen.fryers}
+
+
+def _filled_on(events: list[OilDone], day: dt.date) -> dt.date:
+    """Day from which a vat's oil counts: its last change, else its first entry."""
+    changes = [e.date for e in events if e.what in ("discard", "fill")]
+    return (changes[-1] if changes else events[0].date) if events else day
+
+
+def _used(store: Store, since: dt.date) -> dict[dt.date, set[str]]:
+    """Fryers that dropped a load, by day of the board."""
+    used: dict[dt.date, set[str]] = {}
+    for item in store.facts(BoardTap, newest_first=True):
+        if item.fact.date < since:
+            break
+        if item.fact.what == "drop":
+            used.setdefault(item.fact.date, set()).add(item.fact.fryer)
+    return used
+
+
+def _state(
+    fryer: Fryer,
+    events: list[OilDone],
+    day: dt.date,
+    used: Mapping[dt.date, set[str]],
+    limit: tuple[float, str],
+) -> VatState:
+    first = events[0].date if events else day
+    count = max(1, (day - first).days + 1)
+    vats, fresh = _days(events, fryer, first, count), (_filled_on(events, day) - first).days
+    for date, fryers in used.items():  # its oil stayed cold and did not age on a day when only others dropped
+        if fryer.key not in fryers and fresh <= (date - first).days < count:
+            vats.heat_n[0, (date - first).days] = 0.0
+    belief = learn(vats)
+    recent = vats.share_frac[0, -RECENT_DAYS:]
+    share = float(min(recent.mean(), 0.95))
+    readings = [e.reading_pct for e in events if e.reading_pct is not None]
+    return VatState(
+        fryer=fryer,
+        belief=belief,
+        crossing=crossing(belief.mean[0], belief.cover[0], limit[0], share, FRESH_PCT),
+        limit_pct=limit[0],
+        limit_title=limit[1],
+        share_frac=share,
+        readings_count=len(readings),
+        age_days_count=count - 1 - (fresh if any(e.what in ("discard", "fill") for e in events) else 0),
+        days_count=count,
+        top_up_kg=float(recent.mean()) * fryer.oil_mass_kg,
+        last_reading_pct=readings[-1] if readings else None,
+        events=tuple(events),
+    )
+
+
+def _days(events: list[OilDone], fryer: Fryer, first: dt.date, count: int) -> Vats:
+    """Entries as days; a reading after the top-up is put back to the peak by that day's share."""
+    shape = (1, count)
+    share, discard, reading, noise = (
+        np.zeros(shape),
+        np.zeros(shape, dtype=bool),
+        np.full(shape, np.nan),
+        np.full(shape, READING_SD_PCT),
+    )
+    for event in events:
+        n = (event.date - first).days
+        if not 0 <= n < count:
+            continue
+        if event.mass_kg is not None:
+            share[0, n] = min(1.0, share[0, n] + event.mass_kg / fryer.oil_mass_kg)
+        elif event.what in ("discard", "fill"):
+            discard[0, n] = True
+        elif event.reading_pct is not None:
+            value = event.reading_pct
+            reading[0, n] = (
+                value
+                if event.peak or share[0, n] >= 1
+                else min(100.0, max(0.0, (value - share[0, n] * FRESH_PCT) / (1.0 - share[0, n])))
+            )
+            noise[0, n] = STRIP_SD_PCT if event.how == "strip" else READING_SD_PCT
+    return Vats(
+        heat_n=np.ones(shape),
+        share_frac=share,
+        discard=discard,
+        reading=reading,
+        noise=noise,
+        fresh=np.array([FRESH_PCT]),
+    )
+
+
+def vat_view(
+    store: Store,
+    kitchen: Kitchen,
+    vat: str,
+    today: dt.date | None = None,
+    tr: Callable[[str], str] = str,
+    states: Mapping[str, VatState] | None = None,
+) -> dict[str, Any]:
+    """A vat's outlook in words and figures: keep or discard, by when, and what changes would buy."""
+    day = today or business_time(usual_trade(kitchen), now())[0]
+    fryer = kitchen.fryer(vat)
+    state, system = (states or vat_states(store, kitchen, day))[fryer.key], str(kitchen.site.units)
+    level, growth = (float(x) for x in state.belief.mean[0])
+    low, middle, high = state.crossing.days_n
+    advice = "discard" if state.crossing.tomorrow_frac > DISCARD_CHANCE_FRAC else "keep"
+    if advice == "discard":
+        text = say(
+            "Discard tonight: the chance that tomorrow's peak passes {limit} % is {chance_frac}.",
+            {"limit": state.limit_pct, "chance_frac": state.crossing.tomorrow_frac},
+            translate=tr,
+        )
+    elif state.readings_count < LEAST_READINGS:
+        advice = "unknown"
+        text = say(
+            "Unknown: fewer than four readings of this vat. By default figures the limit would be reached"
+            " about {when}; read it.",
+            {"when": _on(day, middle)},
+            translate=tr,
+        )
+    elif state.crossing.never_frac > 0.5:
+        text = tr(
+            "Keep: at this top-up the oil settles below the limit. Taste, colour, smoke and foam still"
+            " decide."
+        )
+    else:
+        text = say(
+            "Keep: the limit is reached about {when}, most likely between {first} and {last}.",
+            {"when": _on(day, middle), "first": _on(day, low), "last": _on(day, high)},
+            translate=tr,
+        )
+    ever = share_for_ever(state.limit_pct, max(growth, 0.0), FRESH_PCT, at_peak=True)
+    return {
+        "vat": vat,
+        "name": state.fryer.name,
+        "advice": advice,
+        "text": text,
+        "level_pct": round(level, 1),
+        "growth_pct": round(growth, 2),
+        "growth_sd_pct": round(float(np.sqrt(state.belief.cover[0, 1, 1])), 2),
+        "limit_pct": state.limit_pct,
+        "limit_title": tr(state.limit_title),
+        "days_n": [round(d, 1) for d in state.crossing.days_n],
+        "tomorrow_frac": state.crossing.tomorrow_frac,
+        "never_frac": state.crossing.never_frac,
+        "readings_count": state.readings_count,
+        "default": state.readings_count < LEAST_READINGS,
+        "age_days_count": state.age_days_count,
+        "top_up": show(state.top_up_kg, "kg", system),
+        "for_ever": show(min(ever, 1.0) * state.fryer.oil_mass_kg, "kg", system) if ever < 1 else "",
+        "acid_n": next((e.acid_n for e in reversed(state.events) if e.acid_n is not None), None),
+        "colour_n": next((e.colour_n for e in reversed(state.events) if e.colour_n is not None), None),
+        "last_reading_pct": state.last_reading_pct,
+        "oil": state.fryer.oil,
+    }
+
+
+def _on(day: dt.date, days: float) -> str:
+    return (day + dt.timedelta(days=int(days))).isoformat() if days <= 90 else "later than 90 days"

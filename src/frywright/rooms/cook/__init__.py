@@ -1,0 +1,1 @@
+"""Cook: programs, cards, read-backs, probing."""

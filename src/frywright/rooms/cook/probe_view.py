@@ -1,0 +1,293 @@
+"""A log's answer as people read it: page, terminal, JSON and paper share it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import asdict
+from typing import Any
+
+import numpy as np
+
+from frywright.calibrate.analyse import Analysis, LoadFound
+from frywright.calibrate.channels import Role
+from frywright.calibrate.cycles import advise, offset_note
+from frywright.calibrate.fit import Fit
+from frywright.calibrate.kettle import Kettle
+from frywright.calibrate.parameters import Fitted
+from frywright.calibrate.readings import Log
+from frywright.model.findings import Note, say
+from frywright.model.units import SHOWN, UNITS, show, suffix_of
+from frywright.rooms.cook.probes import Answer, Calibrated, JudgedCurve, log_time
+from frywright.trial.predicted import show_facts
+from frywright.verdicts.facts import facts_of
+
+Translate = Callable[[str], str]
+MOST_POINTS = 900
+PARAMETER_WORDS = {
+    "half_thickness_m": "half thickness",
+    "shape_n": "shape",
+    "area_factor_n": "area factor",
+    "drip_frac": "share of water let go",
+    "vent_area_m2": "vent opening",
+    "lid_ua_w_k": "heat into the lid",
+    "working_gauge_pa": "working pressure",
+}
+
+
+def probe_view(answer: Answer, system: str, translate: Translate = str) -> dict[str, Any]:
+    """Everything a screen shows of a log."""
+    found, log = answer.analysis, answer.log
+    told = [{"kind": n.kind, "text": say(n.text, n.values, system, translate)} for n in answer.notes]
+    return {
+        "name": log.name,
+        "started": log.start_at.strftime("%Y-%m-%d %H:%M:%S") if log.start_at else "",
+        "length": show(float(log.time_s[-1]), "s", system),
+        "read": _read(log, system, translate),
+        "questions": [_question(q, system, translate) for q in log.questions],
+        "channels": [_channel(c, system, translate) for c in log.channels],
+        "thermostat": _thermostat(found, system, translate),
+        "loads": [
+            _load(log, load, number, system, translate) for number, load in enumerate(found.loads, start=1)
+        ],
+        "verdicts": [_verdict(log, judged, system, translate) for judged in answer.judged],
+        "notes": told,
+    }
+
+
+def _question(question: Any, system: str, translate: Translate) -> dict[str, Any]:
+    text = say(question.text, question.values, system, translate)
+    return {"key": question.key, "text": text, "choices": list(question.choices), "guess": question.guess}
+
+
+def _read(log: Log, system: str, translate: Translate) -> dict[str, Any]:
+    shape = log.shape
+    lost = [
+        {
+            "reason": translate(d.reason),
+            "count": d.count,
+            "lines": [{"line": n, "text": t} for n, t in d.examples],
+        }
+        for d in log.dropped
+    ]
+    return {
+        "lines": log.lines_count,
+        "kept": len(log.time_s),
+        "before": shape.first_line_number - 1,
+        "blank": log.blank_count,
+        "dropped": lost,
+        "dropped_count": sum(d.count for d in log.dropped),
+        "step": f"{log.step_s:g} s",
+        "encoding": shape.encoding,
+        "separator": {"\t": "tab", " ": "space"}.get(shape.separator, shape.separator),
+        "ignored": list(log.ignored),
+    }
+
+
+def _channel(channel: Any, system: str, translate: Translate) -> dict[str, str]:
+    known = channel.values[np.isfinite(channel.values)]
+    unit = "pa" if channel.role is Role.GAUGE else "c"
+    return {
+        "name": channel.name,
+        "role": str(channel.role),
+        "role_word": translate(str(channel.role)),
+        "unit": UNITS[channel.unit].sign,
+        "reason": translate(channel.reason),
+        "low": show(float(known.min()), unit, system) if len(known) else "–",
+        "high": show(float(known.max()), unit, system) if len(known) else "–",
+        "missing": str(int(len(channel.values) - len(known))),
+    }
+
+
+def _thermostat(found: Analysis, system: str, translate: Translate) -> dict[str, Any] | None:
+    held = found.control
+    if held is None or not np.isfinite(held.mean_c):
+        return None
+    lines, advice = [], ""
+    if found.offset_k is not None:
+        note = offset_note(found.offset_k)
+        lines.append(say(note.text, note.values, system, translate))
+        advice_kind, note = advise(held, found.offset_k)
+        advice = str(advice_kind)
+        lines.append(say(note.text, note.values, system, translate))
+    return {
+        "mean": show(held.mean_c, "c", system),
+        "swing": show(held.swing_k, "k", system),
+        "cycles": held.cycles_count,
+        "error": show(held.error_k, "k", system) if np.isfinite(held.error_k) else "–",
+        "enough": held.enough,
+        "display": show(found.display_mean_c, "c", system) if found.display_mean_c is not None else "",
+        "advice": advice,
+        "lines": lines,
+    }
+
+
+def _load(log: Log, load: LoadFound, number: int, system: str, translate: Translate) -> dict[str, Any]:
+    back, lift = load.recovery, load.load.lift_s
+    row = {
+        "number": number,
+        "drop": log_time(log, load.load.drop_s),
+        "drop_s": load.load.drop_s,
+        "lift_s": lift,
+        "lift": log_time(log, lift) if lift is not None else translate("not in the log"),
+        "length": show(lift - load.load.drop_s, "s", system) if lift is not None else "–",
+        "overlapping": load.load.overlapping,
+        "dip": "–",
+        "lowest": "–",
+        "recovered": "–",
+        "debt": "–",
+        "full": "–",
+        "vent": "–",
+        "zero": "–",
+    }
+    if back is not None:
+        row |= {
+            "dip": show(back.dip_k, "k", system),
+            "lowest": f"{show(back.lowest_c, 'c', system)} ({show(back.lowest_after_s, 's', system)})",
+            "recovered": (
+                show(back.recovered_s, "s", system)
+                if back.recovered_s is not None
+                else translate("not before the next drop")
+            ),
+            "debt": (
+                f"{back.debt_k_s / 60 * (1.8 if system == 'us' else 1.0):.0f}"
+                f" {'°F' if system == 'us' else 'K'} min"
+            ),
+        }
+    if load.pressed is not None:
+        p = load.pressed
+        row |= {
+            "vent": log_time(log, p.vent_s),
+            "vent_s": p.vent_s,
+            "full": show((p.full_s or p.vent_s) - load.load.drop_s, "s", system),
+            "zero": log_time(log, p.zero_s) if p.zero_s is not None else translate("not in the log"),
+            "gauge": show(p.plateau_pa, "pa", system),
+        }
+    return row
+
+
+def _verdict(log: Log, judged: JudgedCurve, system: str, translate: Translate) -> dict[str, Any]:
+    verdict = judged.verdict
+    row = judged.row
+    return {
+        "load": judged.load_number,
+        "channel": judged.curve.channel,
+        "cut": judged.cut,
+        **asdict(show_facts(facts_of([verdict]), system, translate, measured=True)),
+        "sentence": verdict.say(system, translate),
+        "row": f"{show(row[0], 'c', system)} · {show(row[1], 's', system)}" if row else translate("none"),
+        "logs": "> 12" if judged.logs_n > 12 else f"{judged.logs_n:.1f}",
+        "at_lift": show(
+            float(np.interp(judged.curve.lift_s, judged.curve.time_s, judged.curve.core_c)), "c", system
+        ),
+        "start": show(judged.curve.start_c, "c", system),
+    }
+
+
+def shown(fitted: Fitted, value: float, system: str) -> str:
+    """A fitted value in people's units."""
+    suffix = suffix_of(fitted.name)
+    return f"{value:.3f}" if suffix in (None, "frac") else _close(value, suffix or "", system)
+
+
+def _close(value: float, suffix: str, system: str) -> str:
+    unit, digits = SHOWN[system].get(UNITS[suffix].dimension, (suffix, 3))
+    if suffix == "m":
+        unit, digits = "mm", 2
+    if suffix == "m2":
+        unit, digits = "mm2", 1
+    return f"{value / UNITS[unit].factor - UNITS[unit].offset:.{digits}f} {UNITS[unit].sign}"
+
+
+def kettle_lines(kettle: Kettle | None, system: str, translate: Translate = str) -> list[str]:
+    """Heater and idle loss in words; nothing when the log did not show them."""
+    if kettle is None:
+        return []
+    heater = (
+        f"{translate('Heat into the oil')}: {kettle.heater_w / 1e3:.1f} ±"
+        f" {kettle.heater_error_w / 1e3:.1f} kW"
+    )
+    loss = f"{translate('idle loss')}: {kettle.loss_w_k:.1f} ± {kettle.loss_error_w_k:.1f} W/K"
+    return [f"{heater} · {loss}", say(kettle.note.text, kettle.note.values, system, translate)]
+
+
+def fit_view(made: Calibrated, system: str, translate: Translate = str) -> dict[str, Any]:
+    """A calibration on a screen: values with intervals, warnings, refusals, residuals."""
+    found: Fit = made.fit
+
+    def told(notes: tuple[Note, ...]) -> list[str]:
+        return [say(n.text, _named(n, translate), system, translate) for n in notes]
+
+    return {
+        "cut": made.cut,
+        "usable": made.draft is not None,
+        "parameters": [
+            {
+                "name": translate(PARAMETER_WORDS.get(p.name, p.name)),
+                "key": p.name,
+                "value": shown(p, p.value, system),
+                "low": shown(p, p.low, system),
+                "high": shown(p, p.high, system),
+                "before": shown(p, p.before, system),
+            }
+            for p in found.parameters
+        ],
+        "rms": show(found.rms_k, "k", system) if found.parameters else "–",
+        "error": show(made.draft.error_k, "k", system) if made.draft else "–",
+        "pieces": made.draft.pieces_count if made.draft else 0,
+        "warnings": told(found.warnings),
+        "refused": told(found.refused),
+        "placements": [
+            {"kind": p.note.kind, "text": say(p.note.text, p.note.values, system, translate)}
+            for p in made.placements
+        ],
+        "residuals": [
+            {
+                "name": r.name,
+                "time_s": [round(float(t), 1) for t in r.time_s],
+                "left": [round(float(v), 4) for v in r.left],
+                "rms": r.rms,
+            }
+            for r in found.residuals
+        ],
+    }
+
+
+def _named(note: Note, translate: Translate) -> dict[str, float | str]:
+    return {
+        k: translate(PARAMETER_WORDS.get(v, v)) if isinstance(v, str) else v for k, v in note.values.items()
+    }
+
+
+def curves_json(answer: Answer, system: str) -> dict[str, Any]:
+    """Curves for a picture, thinned evenly to what a screen can show; marks of what was found."""
+    log, found = answer.log, answer.analysis
+    every = max(1, len(log.time_s) // MOST_POINTS)
+    unit = UNITS[SHOWN[system]["temperature"][0]]
+    names = []
+    for c in log.channels:
+        if c.role in (Role.OTHER, Role.GAUGE):
+            continue
+        names.append(
+            {
+                "name": c.name,
+                "role": str(c.role),
+                "values": [
+                    None if np.isnan(v) else round(float(v / unit.factor - unit.offset), 2)
+                    for v in c.values[::every]
+                ],
+            }
+        )
+    marks = []
+    for load in found.loads:
+        marks.append({"time_s": load.load.drop_s, "kind": "drop"})
+        if load.load.lift_s is not None:
+            marks.append({"time_s": load.load.lift_s, "kind": "lift"})
+        if load.pressed is not None:
+            marks.append({"time_s": load.pressed.vent_s, "kind": "vent"})
+    marks += [{"time_s": a, "kind": "probe out of the oil"} for a, _ in found.out_of_oil]
+    return {
+        "time_s": [round(float(t), 1) for t in log.time_s[::every]],
+        "degree": unit.sign,
+        "channels": names,
+        "marks": marks,
+    }

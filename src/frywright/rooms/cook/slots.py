@@ -1,0 +1,38 @@
+"""Slots as a kitchen has told them: kept when a card is printed."""
+
+from __future__ import annotations
+
+from frywright.design.slots import slots_of
+from frywright.ledger.facts.cook import SlotChosen
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.store import Store
+from frywright.model.errors import InputError
+from frywright.model.kitchen import Kitchen
+from frywright.model.program import Program
+from frywright.rooms.hall import write
+
+
+def told_slots(store: Store) -> dict[str, int]:
+    """Slots told with a card, newest last, by program."""
+    return {e.fact.name: e.fact.slot for e in store.facts(SlotChosen)}
+
+
+def slot_of(store: Store, kitchen: Kitchen, program: Program) -> int:
+    """Slot of a program here."""
+    return slots_of(kitchen, program.fryer, told_slots(store))[program.name]
+
+
+def tell_slot(store: Store, kitchen: Kitchen, program: Program, slot: int) -> Kept[SlotChosen] | None:
+    """Keep the slot chosen for a program; nothing is written where it is known already.
+
+    Raises
+    ------
+    InputError
+        The controller has no such slot.
+    """
+    most = kitchen.fryer(program.fryer).controller.slot_count
+    if not 1 <= slot <= most:
+        raise InputError("slot", slot, "1 to {most}", values={"most": most})
+    if told_slots(store).get(program.name) == slot:
+        return None
+    return write(store, SlotChosen(name=program.name, fryer=program.fryer, slot=slot))

@@ -1,0 +1,1 @@
+"""Day: sales, forecast, drops, the live board."""

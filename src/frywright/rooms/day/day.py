@@ -1,0 +1,491 @@
+"""The day of a kitchen: sales in, forecast, loads with their evidence, and the plan."""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from functools import lru_cache
+from math import ceil
+from typing import BinaryIO
+
+import numpy as np
+from numpy.typing import NDArray
+
+from frywright.ledger.facts.day import DayNoted, SalesRead
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.store import Store
+from frywright.model.business_day import trade_of
+from frywright.model.errors import InputError
+from frywright.model.findings import Note, Outcome
+from frywright.model.fryer import Fryer
+from frywright.model.kitchen import Kitchen
+from frywright.model.program import Program
+from frywright.model.trade import Sell, Trade
+from frywright.plan.advice import Outlook, outlook
+from frywright.plan.forecast import Forecast, Forecaster, learned
+from frywright.plan.model import Day, Item, LoadSize
+from frywright.plan.pull import heads_for
+from frywright.plan.replay import Look, Par, draw_days, replay_par, tuned
+from frywright.plan.sales import History, Sales, pieces, read_sales
+from frywright.rooms.cook.probes import attachments_of
+from frywright.rooms.hall import write
+from frywright.trial.ask import CookRequest, ask
+
+MIX_DAYS, TUNE_DAYS, TUNE_DAYS_LARGE = 28, 60, 15
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LoadFact:
+    """One load as the cook engine sees it: times, energy, and what the evidence says of it."""
+
+    product: str
+    fryer: str
+    program: str
+    version: int
+    units_n: float
+    pieces_count: int
+    load_kg: float
+    cook_s: float
+    vent_start_s: float | None
+    recovery_s: float
+    heat_kwh: float
+    batch_money: float
+    outcome: Outcome
+    margin_k: float | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Bench:
+    """A day ready to plan: the engine's day beside the kitchen's names. ``loads`` go with the items'
+    loads.
+    """
+
+    date: dt.date
+    trade: Trade
+    day: Day
+    products: tuple[str, ...]
+    fryers: tuple[str, ...]
+    loads: tuple[tuple[LoadFact, ...], ...]
+    mix_n: tuple[float, ...]
+    forecast: Forecast
+    par: Par
+    notes: tuple[Note, ...]
+
+    @property
+    def look(self) -> Look:
+        """How far the engine looks for a bank of this size."""
+        return Look.for_bank(len(self.fryers))
+
+
+# ---------------------------------------------------------------- sales
+
+
+def keep_sales(
+    store: Store, kitchen: Kitchen, stream: BinaryIO, name: str, order: str = ""
+) -> tuple[Kept[SalesRead], Sales]:
+    """Keep a till's export byte for byte and record what it holds; a file that cannot be read is refused."""
+    trade = trade_of(kitchen)
+    sales = read_sales(stream, name, trade, kitchen.menu, order)
+    stream.seek(0)
+    sha, size = attachments_of(store).keep(stream)
+    known = [e for e in store.current_facts(SalesRead) if e.fact.sha256 == sha]
+    if known and known[-1].fact.order == order:
+        return known[-1], sales
+    dates = [line.date for line in sales.lines]
+    fact = SalesRead(
+        name=name[:200],
+        sha256=sha,
+        size_bytes=size,
+        order=order,
+        first=min(dates),
+        last=max(dates),
+        lines_count=sales.lines_count,
+        refused_count=len(sales.refused),
+    )
+    return write(store, fact), sales
+
+
+def all_sales(store: Store, kitchen: Kitchen) -> list[Sales]:
+    """Every kept export, read again; a day that two exports hold is taken from the newer one."""
+    trade, taken, found = trade_of(kitchen), set(), []
+    for item in reversed(store.current_facts(SalesRead)):
+        sales = _read_kept(store, item.fact, trade, kitchen.menu)
+        lines = tuple(line for line in sales.lines if line.date not in taken)
+        taken |= {line.date for line in sales.lines}
+        found.append(replace(sales, lines=lines))
+    return found[::-1]
+
+
+@lru_cache(maxsize=16)
+def _parsed(data: bytes, name: str, order: str, trade: Trade, menu: tuple) -> Sales:  # type: ignore[type-arg]
+    import io
+
+    return read_sales(io.BytesIO(data), name, trade, menu, order)
+
+
+def _read_kept(store: Store, file: SalesRead, trade: Trade, menu: tuple) -> Sales:  # type: ignore[type-arg]
+    with attachments_of(store).open(file.sha256) as stream:
+        return _parsed(stream.read(), file.name, file.order, trade, menu)
+
+
+def history_of(store: Store, kitchen: Kitchen) -> History:
+    """Pieces sold so far; InputError when no sales were read in yet."""
+    sales = all_sales(store, kitchen)
+    if not sales:
+        raise InputError(
+            "sales",
+            "none in this store",
+            "read in first: frywright day sales FILE, or on the page of the day",
+        )
+    return _pieces(tuple(sales), trade_of(kitchen), kitchen.menu)
+
+
+@lru_cache(maxsize=8)
+def _pieces(sales: tuple[Sales, ...], trade: Trade, menu: tuple) -> History:  # type: ignore[type-arg]
+    return pieces(sales, trade, menu)
+
+
+def events_of(store: Store) -> dict[dt.date, tuple[str, float]]:
+    """Events and factors told for days: name and factor (1 when only named)."""
+    return {e.fact.date: (e.fact.event, e.fact.factor_n) for e in store.current_facts(DayNoted)}
+
+
+def note_day(store: Store, date: dt.date, event: str, factor: float) -> Kept[DayNoted]:
+    """Say that a day is unlike others: a name (learned for the next time) and a factor on the forecast."""
+    if not 0.05 <= factor <= 20:
+        raise InputError("factor", factor, "0.05 to 20")
+    old = [e for e in store.current_facts(DayNoted) if e.fact.date == date]
+    note = DayNoted(date=date, event=event.strip()[:80], factor_n=factor)
+    return write(store, note, replaces=old[-1].number if old else None)
+
+
+def forecaster_of(store: Store, kitchen: Kitchen, before: dt.date) -> tuple[Forecaster, History]:
+    """What the sales before a day have taught, and those sales."""
+    history = history_of(store, kitchen)
+    events = {date: event for date, (event, _) in events_of(store).items()}
+    products = [sell.product for sell in kitchen.sells]
+    known = [n for n, date in enumerate(history.dates) if date < before]
+    if not known:
+        raise InputError("sales", f"none before {before.isoformat()}", "one day or more")
+    counts = np.stack(
+        [
+            history.of(p) if (p, "") in history.series else np.zeros(history.pieces_n.shape[1:])
+            for p in products
+        ]
+    )
+    return learned([history.dates[n] for n in known], counts[:, known], events), history
+
+
+# ---------------------------------------------------------------- loads
+
+
+def load_facts(kitchen: Kitchen, sell: Sell) -> list[LoadFact]:
+    """Every load of a product on every fryer that has a program for it, simulated; those that fail the limit
+    are told by the caller.
+    """
+    found = []
+    product = kitchen.product(sell.product)
+    per_unit, names = (
+        kitchen.pieces_per_unit(sell.product),
+        {p.name for p in kitchen.own_programs if p.product == sell.product},
+    )
+    unit_kg = product.unit_mass_kg or kitchen.cut_set(product.cut_set).unit_mass_kg
+    for name in sorted(names):
+        program = kitchen.program(name)
+        fryer = kitchen.fryer(program.fryer)
+        heads = kitchen.cut_set(product.cut_set).unit == "head" and fryer.capacity_heads > 0
+        full = (
+            float(fryer.capacity_heads)
+            if heads
+            else (fryer.capacity_kg or fryer.capacity_heads * 1.2) / unit_kg
+        )
+        sizes = sorted({max(1, round(share * full)) for share in sell.load_shares_frac})
+        for units in sizes:
+            if units * unit_kg >= fryer.min_load_kg - 1e-9:
+                found.append(_fact(kitchen, program, fryer, float(units), units * per_unit))
+    return found
+
+
+def _fact(kitchen: Kitchen, program: Program, fryer: Fryer, units: float, count: int) -> LoadFact:
+    answer = _asked(kitchen, program, units)
+    history, trade = answer.history, trade_of(kitchen)
+    worst = answer.verdicts[0][1]
+    oil = float(np.interp(history.lift_s, history.time_s, history.oil_c))
+    first = program.stages[0].set_c - fryer.offset_k
+    spare = fryer.heater_w - fryer.loss_w_k * (first - kitchen.site.room_temp_c)
+    cp = history.plan.oil.cp_0c_j_kgk + history.plan.oil.cp_slope_j_kgk2 * first
+    heat = (fryer.oil_mass_kg * cp + fryer.metal_heat_j_k) * max(first - oil, 0.0)
+    money = (
+        trade.handling_money
+        + history.heat_kwh * trade.kwh_money
+        + max(history.uptake_kg - history.rendered_kg, 0.0) * trade.oil_kg_money
+    )
+    return LoadFact(
+        product=program.product,
+        fryer=fryer.key,
+        program=program.name,
+        version=program.version,
+        units_n=units,
+        pieces_count=count,
+        load_kg=history.plan.load_kg,
+        cook_s=history.lift_s + program.drain_s,
+        vent_start_s=history.vent_start_s,
+        recovery_s=heat / max(spare, 100.0),
+        heat_kwh=history.heat_kwh,
+        batch_money=money,
+        outcome=worst.outcome,
+        margin_k=worst.margin_k,
+    )
+
+
+@lru_cache(maxsize=512)
+def _asked(kitchen: Kitchen, program: Program, units: float):  # type: ignore[no-untyped-def]
+    return ask(kitchen, CookRequest(program=program, units_count=units))
+
+
+def _item(
+    kitchen: Kitchen, sell: Sell, trade: Trade, places: Mapping[str, int], notes: list[Note]
+) -> tuple[Item, tuple[LoadFact, ...]]:
+    facts = []
+    for fact in load_facts(kitchen, sell):
+        short = fact.outcome is Outcome.FAILS or (fact.margin_k is not None and fact.margin_k < 0)
+        values: dict[str, float | str] = {"program": fact.program, "pieces": float(fact.pieces_count)}
+        if short:
+            notes.append(
+                Note(
+                    kind="left_out",
+                    text=(
+                        "{program}: a load of {pieces} pieces does not reach the limit and is left out of the"
+                        " plan."
+                    ),
+                    values=values,
+                )
+            )
+        else:
+            facts.append(fact)
+    if not facts:
+        raise InputError(
+            "program", f"none for {sell.product}", "one whose loads reach the limit", where=kitchen.site.name
+        )
+    facts.sort(key=lambda f: (f.pieces_count, f.cook_s))
+    if any(f.outcome is Outcome.UNKNOWN for f in facts):
+        notes.append(
+            Note(
+                kind="scouting",
+                text=(
+                    "Loads of {product} are planned on simulations that no probe log supports yet: unknown"
+                    " until probed."
+                ),
+                values={"product": kitchen.product(sell.product).name},
+            )
+        )
+    loads = tuple(
+        LoadSize(
+            units_count=f.pieces_count,
+            cook_slots_count=ceil(f.cook_s / trade.slot_s),
+            recovery_slots_count=max(
+                0, ceil((f.cook_s + f.recovery_s) / trade.slot_s) - ceil(f.cook_s / trade.slot_s)
+            ),
+            batch_money=f.batch_money,
+            fryers=(places[f.fryer],),
+        )
+        for f in facts
+    )
+    hold = min(kitchen.program(f.program).hold_life_s for f in facts)
+    name = kitchen.product(sell.product).name
+    return Item(
+        name=name,
+        loads=loads,
+        hold_slots_count=max(1, int(hold // trade.slot_s)),
+        short_money=sell.margin_money,
+        waste_money=sell.cost_money,
+    ), tuple(facts)
+
+
+def mix_factor(
+    kitchen: Kitchen, history: History, product: str
+) -> tuple[float, str, list[tuple[str, float, float]]]:
+    """Pieces cooked for one asked for (bird balance over the last weeks), the cut that asks for most, and
+    needed against given.
+    """
+    parts = {part.cut: part.count for part in kitchen.cut_set(kitchen.product(product).cut_set).parts}
+    if (product, "") not in history.series or len(parts) < 2:
+        return 1.0, "", []
+    recent = slice(max(0, len(history.dates) - MIX_DAYS), None)
+    whole = float(np.nansum(history.of(product)[recent]))
+    named = {
+        cut: float(np.nansum(history.of(product, cut)[recent]))
+        for cut in parts
+        if (product, cut) in history.series
+    }
+    if whole <= 0:
+        return 1.0, "", []
+    heads, worst = heads_for(named, parts, max(0.0, whole - sum(named.values())))
+    days = max(1, len(history.dates[recent]))
+    balance = [(cut, named.get(cut, 0.0) / days, heads * count / days) for cut, count in parts.items()]
+    return max(1.0, heads * sum(parts.values()) / whole), worst, balance
+
+
+# ---------------------------------------------------------------- the bench
+
+
+def bench_for(
+    store: Store,
+    kitchen: Kitchen,
+    date: dt.date,
+    *,
+    factor: float | None = None,
+    hold_s: Mapping[str, float] | None = None,
+    down: tuple[str, ...] = (),
+    tune: bool = True,
+) -> Bench:
+    """A day ready to plan, from everything known before it.
+
+    Parameters
+    ----------
+    factor : on the forecast, in place of the one told for the day
+    hold_s : hold lives to try instead of the programs' (product: seconds)
+    down : fryers that are off all day
+    tune : tune the rule and the fryers' hours; a forecast alone needs neither
+
+    Raises
+    ------
+    InputError
+        No sales yet, no day in the kitchen file, or a product without a load that reaches the limit.
+    """
+    trade, notes = trade_of(kitchen), []  # type: ignore[var-annotated]
+    forecaster, history = forecaster_of(store, kitchen, date)
+    event, told = events_of(store).get(date, ("", 1.0))
+    forecast = forecaster.forecast(date, told if factor is None else factor, event)
+    running = [f.key for f in kitchen.fryers if f.key not in down]
+    for key in down:
+        kitchen.fryer(key)
+    places = {f.key: n for n, f in enumerate(kitchen.fryers)}
+    built = [_item(kitchen, sell, trade, places, notes) for sell in kitchen.sells]
+    mix = tuple(mix_factor(kitchen, history, sell.product)[0] for sell in kitchen.sells)
+    items = [replace(item, spread_n=float(s)) for (item, _), s in zip(built, forecast.spread_n, strict=True)]
+    for n, sell in enumerate(kitchen.sells):
+        if hold_s and sell.product in hold_s:
+            items[n] = replace(items[n], hold_slots_count=max(1, int(hold_s[sell.product] // trade.slot_s)))
+    weights = forecast.mean_n.sum(axis=1)
+    cv = float((forecast.level_cv_frac * weights).sum() / max(weights.sum(), 1e-9))
+    mean = history.by_slot(forecast.mean_n, trade) * np.array(mix)[:, None]
+    day = Day(
+        items=tuple(items),
+        fryers_count=len(kitchen.fryers),
+        slots_count=trade.slots_count,
+        slot_s=trade.slot_s,
+        hands_count=trade.hands_count,
+        filter_every_count=trade.filter_every_count,
+        filter_slots_count=max(1, ceil(trade.filter_s / trade.slot_s)),
+        filter_money=trade.filter_money,
+        rush=tuple((max(0, trade.slot_of(a)), max(0, trade.slot_of(b))) for a, b in trade.rush_s),
+        power_w=tuple(f.heater_w if f.fuel == "electric" else 0.0 for f in kitchen.fryers),
+        cap_w=trade.cap_w,
+        up=tuple(
+            (0, trade.slots_count) if f.key in running else (trade.slots_count, trade.slots_count)
+            for f in kitchen.fryers
+        ),
+        level_cv_frac=min(1.0, cv),
+        mean_n=mean,
+    )
+    notes += _shared_oil(kitchen)
+    bench = Bench(
+        date=date,
+        trade=trade,
+        day=day,
+        products=tuple(s.product for s in kitchen.sells),
+        fryers=tuple(f.key for f in kitchen.fryers),
+        loads=tuple(facts for _, facts in built),
+        mix_n=mix,
+        forecast=forecast,
+        par=Par(),
+        notes=tuple(notes),
+    )
+    return _tuned_bench(bench, kitchen) if tune else bench
+
+
+def _shared_oil(kitchen: Kitchen) -> list[Note]:
+    """What each oil carries from coatings: proteins stay in the oil, so nothing from it is free of them."""
+    notes = []
+    for fryer in kitchen.fryers:
+        products = {
+            p.product
+            for p in kitchen.programs
+            if p.fryer == fryer.key and p.product in [s.product for s in kitchen.sells]
+        }
+        carried = sorted(
+            {c for key in products for c in kitchen.coating(kitchen.product(key).coating).contains}
+        )
+        clean = [
+            kitchen.product(key).name
+            for key in sorted(products)
+            if not kitchen.coating(kitchen.product(key).coating).contains
+        ]
+        if carried and clean:
+            notes.append(
+                Note(
+                    kind="shared_oil",
+                    text=(
+                        "{fryer} shares its oil: {product} takes up {allergens} from the other coatings;"
+                        " claim nothing free of them."
+                    ),
+                    values={
+                        "fryer": fryer.name,
+                        "product": ", ".join(clean),
+                        "allergens": ", ".join(carried),
+                    },
+                )
+            )
+    return notes
+
+
+def _tuned_bench(bench: Bench, kitchen: Kitchen) -> Bench:
+    """Tune the order-up-to rule on drawn days, then see when each fryer pays for its heat."""
+    large = len(bench.fryers) > 4
+    days = draw_days(bench.day, TUNE_DAYS_LARGE if large else TUNE_DAYS, 17)
+    par = tuned(bench.day, days, 0 if large else 2)
+    return replace(bench, par=par, day=replace(bench.day, up=_windows(bench, kitchen, par, days)))
+
+
+def _windows(
+    bench: Bench, kitchen: Kitchen, par: Par, days: NDArray[np.int64]
+) -> tuple[tuple[int, int], ...]:
+    """First slot at heat and last slot of every fryer: later starts and earlier ends are kept where a drawn
+    day gets cheaper by them.
+    """
+    day, trade = bench.day, bench.trade
+    hours = trade.slot_s / 3600.0
+    held = [
+        max((p.stages[0].set_c for p in kitchen.programs if p.fryer == f.key), default=0.0)
+        for f in kitchen.fryers
+    ]
+    idle = [
+        f.loss_w_k * max(0.0, c - kitchen.site.room_temp_c) / 1000.0 * trade.kwh_money * hours
+        for f, c in zip(kitchen.fryers, held, strict=True)
+    ]
+    marks = [max(0, trade.slot_of(a) - 6) for a, _ in trade.rush_s]
+    ends = [trade.slot_of(b) for _, b in trade.rush_s]
+    up = list(day.up)
+
+    def cost(windows: list[tuple[int, int]]) -> float:
+        heat = sum(c * max(0, b - a) for c, (a, b) in zip(idle, windows, strict=True))
+        return float(replay_par(replace(day, up=tuple(windows)), days, par).cost_money.mean()) + heat
+
+    best = cost(up)
+    for f in sorted(range(len(up)), key=lambda f: -idle[f]):
+        low, high = up[f]
+        if low >= high:
+            continue
+        for window in [(a, b) for a in (low, *marks) for b in (high, *ends) if low <= a < b <= high]:
+            tried = [window if n == f else w for n, w in enumerate(up)]
+            found = cost(tried)
+            if found < best - 1e-9:
+                best, up = found, tried
+    return tuple(up)
+
+
+def morning(bench: Bench) -> Outlook:
+    """The plan of the whole day along the expected path, with bands."""
+    return outlook(bench.day, None, bench.par)

@@ -1,0 +1,121 @@
+"""The day on paper: labels for trays, and the hand-over of a shift."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from functools import partial
+from typing import Any
+
+from frywright.model.errors import InputError
+from frywright.model.findings import say
+from frywright.model.trade import time_of_day
+from frywright.paper.paper import PAPER, pdf, section
+from frywright.plan.live import State
+from frywright.rooms.day.board import Board, board_view
+from frywright.rooms.day.views import Translate
+
+
+def labels_pdf(board: Board, now_s: float, language: str, tr: Translate = str) -> bytes:
+    """Labels for every tray on the shelf."""
+    state, bench = board.state(now_s), board.bench
+    trays = sorted((t for t in state.trays if t.ends_n > state.now_n), key=lambda t: (t.lift_n, t.item))
+    if not trays:
+        raise InputError("labels", "no tray on the shelf", "printed after a lift")
+    slot, start = bench.trade.slot_s, bench.trade.start_s
+    labels = [
+        {
+            "product": tr(bench.day.items[t.item].name),
+            "pieces": f"{t.units_n:.0f}",
+            "lift": time_of_day(start + t.lift_n * slot),
+            "ends": time_of_day(start + t.ends_n * slot),
+            "note": say(
+                "{fryer}, dropped {drop}",
+                {
+                    "fryer": board.kitchen.fryer(bench.fryers[t.fryer]).name,
+                    "drop": time_of_day(start + t.drop_n * slot),
+                },
+                translate=tr,
+            ),
+        }
+        for t in trays
+    ]
+    words = {"lifted": tr("lifted"), "discard": tr("throw away at")}
+    data = {
+        "title": tr("Tray labels"),
+        "paper": PAPER[str(board.kitchen.site.units)],
+        "language": language,
+        "labels": labels,
+        "words": words,
+    }
+    return pdf("labels.typ", "labels", data)
+
+
+def handover_pdf(board: Board, now_s: float, language: str, tr: Translate = str) -> bytes:
+    """The shift hand-over page."""
+    view = board_view(board, now_s, tr)
+    practice = tr("Practice day with invented guests. Never evidence.") if board.practice is not None else ""
+    return pdf(
+        "handover.typ",
+        "handover",
+        {
+            "title": tr("Shift hand-over"),
+            "place": board.kitchen.site.name,
+            "when": f"{view['date']} {view['clock']} {practice}",
+            "language": language,
+            "paper": PAPER[str(board.kitchen.site.units)],
+            "sections": _shift(board, view, board.state(now_s), tr),
+            "signs": [tr("handed over by"), tr("taken over by")],
+            "caution": tr(
+                "Never move, filter or top up hot oil in a rush or alone; a lid opens only at zero on the"
+                " gauge and a silent vent."
+            ),
+            "foot": tr("The maker's manual, local codes and licensed technicians win."),
+        },
+    )
+
+
+def _shift(board: Board, view: Mapping[str, Any], state: State, tr: Translate) -> list[dict[str, Any]]:
+    """What the next shift must know."""
+    turns = {f["key"]: f"{f['since_filter']}/{f['filter_every']}" for f in view["fryers"]}
+
+    table = partial(section, empty=tr("Nothing."))
+    return [
+        table(
+            tr("Fryers"),
+            [tr("fryer"), tr("state"), tr("loads since filter")],
+            [3, 4, 2],
+            [
+                [
+                    f["name"],
+                    f["text"] if f["state"] != "cooking" else f"{f['product']} · {f['text']} · {f['lift']}",
+                    turns[f["key"]],
+                ]
+                for f in view["fryers"]
+            ],
+        ),
+        table(
+            tr("Shelf"),
+            [tr("product"), tr("pieces"), tr("first to throw away")],
+            [4, 2, 3],
+            [
+                [s["name"], str(s["count"]), s["trays"][0]["ends"] if s["trays"] else ""]
+                for s in view["shelf"]
+            ],
+        ),
+        table(
+            tr("Last drops"),
+            [tr("product"), tr("last drop")],
+            [4, 2],
+            [[x["name"], x["at"]] for x in view["last_drops"]],
+        ),
+        table(
+            tr("Thrown away so far"),
+            [tr("product"), tr("pieces"), tr("reason")],
+            [4, 2, 3],
+            [
+                [tr(board.bench.day.items[t.tray.item].name), f"{t.units_n:.0f}", tr(t.reason or "other")]
+                for t in state.thrown[-12:]
+            ],
+        ),
+        table(tr("To look at"), [tr("note")], [1], [[note] for note in view["notes"]]),
+    ]

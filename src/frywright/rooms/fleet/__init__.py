@@ -1,0 +1,1 @@
+"""Fleet: many sites, releases."""

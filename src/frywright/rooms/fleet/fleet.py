@@ -1,0 +1,246 @@
+"""Many sites: proofs swept over all of them, who runs which version, and what survives their size compared
+with control limits.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from statistics import median
+from typing import Any
+
+from frywright.catalog.kitchen import parse_kitchen
+from frywright.ledger.facts.care import PlateTyped
+from frywright.ledger.facts.day import BoardTap
+from frywright.ledger.facts.oil import OilDone
+from frywright.ledger.facts.probing import Reading
+from frywright.ledger.store import Store
+from frywright.model.errors import FrywrightError, InputError
+from frywright.model.kitchen import Kitchen
+from frywright.rooms.care.oil_money import site_rows
+from frywright.rooms.cook.programs import held_status
+from frywright.trial.proof import ProofAnswer, proof_json, prove_program
+
+SWEEP_SAMPLES = 128
+LEAST_SITES, LEAST_READINGS = 5, 30
+"""Sites from which limits are drawn, and readings from which a share is compared (project's own rules)."""
+LIMIT_SIGMA, ROBUST = 3.0, 1.4826
+"""Control limits: three standard deviations about the middle, the deviation from the median of absolute
+deviations (normal consistency).
+"""
+RATIOS = {
+    "below_frac": "probe readings below the limit",
+    "lift_core_c": "mean core of probe readings",
+    "oil_by_hundred_n": "oil by 100 of raw product",
+    "filters_by_ten_n": "filter turns by ten loads",
+    "waste_frac": "pieces thrown away by pieces dropped",
+}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Site:
+    """One site of a sweep: its name and its kitchen file's text."""
+
+    name: str
+    text: str
+
+
+def prove_site(name: str, text: str, samples: int = SWEEP_SAMPLES) -> list[dict[str, Any]]:
+    """Proof of every program of one site; what cannot be proved says why. Plain values, so that another
+    machine can send them back.
+    """
+    try:
+        kitchen = parse_kitchen(text, f"{name}.toml")
+    except FrywrightError as error:
+        return [{"site": name, "program": "", "problem": str(error)}]
+    rows = []
+    for program in (kitchen.program(n) for n in sorted({p.name for p in kitchen.programs})):
+        row: dict[str, Any] = {
+            "site": name,
+            "program": program.name,
+            "version": program.version,
+            "fryer": program.fryer,
+            "altitude_m": round(kitchen.site.altitude_m),
+            "problem": "",
+        }
+        try:
+            told = prove_program(kitchen, program, samples=samples)
+            row |= (
+                _proved(told)
+                if told.ruled
+                else {"outcome": str(told.outcome), "problem": proof_json(told)["sentence"]}
+            )
+        except FrywrightError as error:
+            row["problem"] = str(error)
+        rows.append(row)
+    return rows
+
+
+def _proved(told: ProofAnswer) -> dict[str, Any]:
+    """A proof as plain values of a row."""
+    proof = told.proof
+    worst = min(proof.cuts, key=lambda cut: cut.worst_margin_k)
+    return {
+        "outcome": str(told.outcome),
+        "meets_frac": proof.meets_frac,
+        "failed_count": proof.failed_count,
+        "samples_count": proof.samples_count,
+        "bound_frac": proof.bound_frac,
+        "confidence_frac": proof.confidence_frac,
+        "worst_cut": worst.cut,
+        "worst_margin_k": round(worst.worst_margin_k, 2),
+        "breaks_first": proof.breaks_first,
+    }
+
+
+def sweep(
+    sites: Sequence[Site],
+    *,
+    samples: int = SWEEP_SAMPLES,
+    address: str = "",
+    progress: Callable[[float], None] = lambda share: None,
+) -> list[dict[str, Any]]:
+    """Proofs of all programs of all sites, in this process or on a Dask cluster by its address; the same rows
+    in the same order.
+
+    Raises
+    ------
+    InputError
+        Two sites of one name, or a cluster that does not answer.
+    """
+    names = [s.name for s in sites]
+    if len(set(names)) != len(names):
+        raise InputError("sites", "a name twice", "named once each")
+    if not address:
+        rows = []
+        for n, site in enumerate(sites):
+            rows += prove_site(site.name, site.text, samples)
+            progress((n + 1) / len(sites))
+        return rows
+    try:
+        from distributed import Client
+    except ModuleNotFoundError as error:
+        raise InputError(
+            "--cluster", address, "used with the extra: pip install 'frywright[fleet]'"
+        ) from error
+    try:
+        client = Client(address, timeout="10s", set_as_default=False)
+    except OSError as error:
+        raise InputError("--cluster", address, "the address of a Dask scheduler that answers") from error
+    with client:
+        futures = client.map(
+            prove_site, names, [s.text for s in sites], [samples] * len(sites), pure=False, batch_size=16
+        )
+        rows = []
+        for n, future in enumerate(futures):
+            rows += future.result()
+            progress((n + 1) / len(sites))
+        return rows
+
+
+def versions(shops: Sequence[tuple[str, Store, Kitchen]]) -> list[dict[str, str]]:
+    """Which version of which program each site is known to hold, by its newest read-back; what nobody read
+    back is unknown.
+    """
+    rows = []
+    for name, store, kitchen in shops:
+        for row in held_status(store, kitchen):
+            known = {"current": row["version"], "old version": row["read_version"]}
+            rows.append(
+                {
+                    "site": name,
+                    "place": kitchen.site.name,
+                    "program": row["name"],
+                    "newest": row["version"],
+                    "held": known.get(row["state"], "unknown" if row["state"] == "unknown" else "differs"),
+                    "state": row["state"],
+                    "read_at": row["read_at"],
+                }
+            )
+    return rows
+
+
+def group_of(store: Store, kitchen: Kitchen) -> str:
+    """Group of a site: its fuels, its altitude by 500 m and the volts of its fryers' plates, where plates are
+    kept.
+
+    Programs travel within a group as they are, between groups by a transfer.
+    """
+    fuels = "+".join(sorted({f.fuel for f in kitchen.fryers}))
+    low = int(kitchen.site.altitude_m // 500 * 500)
+    volts = sorted({round(e.fact.volts_n) for e in store.current_facts(PlateTyped) if e.fact.volts_n})
+    return f"{fuels}, {low} to {low + 500} m" + (f", {'/'.join(map(str, volts))} V" if volts else "")
+
+
+def ratios_of(
+    store: Store, kitchen: Kitchen, today: dt.date, days: int = 28
+) -> dict[str, tuple[float | None, int]]:
+    """What survives a site's size, each with how much stands behind it; None where nothing does."""
+    until = dt.datetime.combine(today + dt.timedelta(days=1), dt.time(12), tzinfo=dt.UTC)
+    since = until - dt.timedelta(days=days)
+    readings = [e.fact for e in store.facts_between(since, until, Reading)]
+    taps = [e.fact for e in store.facts_between(since, until, BoardTap)]
+    drops = [tap for tap in taps if tap.what == "drop"]
+    thrown = sum(tap.pieces_count for tap in taps if tap.what == "discard")
+    filters = sum(tap.what == "filter" for tap in taps) or sum(
+        e.fact.what == "filter" for e in store.facts_between(since, until, OilDone)
+    )
+    (oil,) = site_rows([("x", store, kitchen)], today)
+    count, pieces = len(readings), sum(tap.pieces_count for tap in drops)
+    return {
+        "below_frac": (sum(r.below for r in readings) / count if count else None, count),
+        "lift_core_c": (sum(r.core_c for r in readings) / count if count else None, count),
+        "oil_by_hundred_n": (None if oil["unknown"] else oil["per_hundred_n"], len(drops)),
+        "filters_by_ten_n": (10.0 * filters / len(drops) if drops else None, len(drops)),
+        "waste_frac": (thrown / pieces if pieces else None, len(drops)),
+    }
+
+
+def compare(shops: Sequence[tuple[str, Store, Kitchen]], today: dt.date) -> list[dict[str, Any]]:
+    """Every ratio of every site against robust control limits of all; a site with too little behind it is
+    told as such and draws no limits.
+    """
+    told, stores = (
+        {name: ratios_of(store, kitchen, today) for name, store, kitchen in shops},
+        {name: s for name, s, _ in shops},
+    )
+    rows = []
+    for ratio in RATIOS:
+        known = [v for v, n in (told[name][ratio] for name in told) if v is not None and n >= LEAST_READINGS]
+        limits = _limits(known)
+        for name, _, kitchen in shops:
+            value, count = told[name][ratio]
+            state = "unknown"
+            if value is not None:
+                state = (
+                    "too few"
+                    if count < LEAST_READINGS
+                    else (
+                        "no limits"
+                        if limits is None
+                        else ("within" if limits[0] <= value <= limits[1] else "outside")
+                    )
+                )
+            rows.append(
+                {
+                    "site": name,
+                    "group": group_of(stores[name], kitchen),
+                    "ratio": ratio,
+                    "title": RATIOS[ratio],
+                    "value": value,
+                    "count": count,
+                    "low": limits[0] if limits else None,
+                    "high": limits[1] if limits else None,
+                    "state": state,
+                }
+            )
+    return rows
+
+
+def _limits(values: Sequence[float]) -> tuple[float, float] | None:
+    if len(values) < LEAST_SITES:
+        return None
+    middle = median(values)
+    spread = ROBUST * median(abs(v - middle) for v in values)
+    return middle - LIMIT_SIGMA * spread, middle + LIMIT_SIGMA * spread

@@ -1,0 +1,38 @@
+"""What every act stands on: who acts, and how a fact is kept."""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Mapping
+from contextvars import ContextVar
+
+from frywright.catalog import load as catalog
+from frywright.ledger.facts.fact import F, Kept, kept
+from frywright.ledger.store import Store
+from frywright.model.entry import Entry
+from frywright.rooms.clock import now
+
+AUTHOR = "unnamed on this machine"
+"""Author until people have accounts."""
+AUTHOR_NOW: ContextVar[str] = ContextVar("author", default="")
+"""Name of whoever is signed in while something is done for them."""
+
+
+def write(
+    store: Store,
+    fact: F,
+    happened_at: dt.datetime | None = None,
+    replaces: int | None = None,
+    versions: Mapping[str, str] | None = None,
+) -> Kept[F]:
+    """Keep a fact, happening now or at a moment given."""
+    entry = Entry(
+        kind=fact.KIND,
+        happened_at=happened_at or now(),
+        author=AUTHOR_NOW.get() or AUTHOR,
+        payload=fact.payload(),
+        replaces=replaces,
+        versions={"catalog": catalog.VERSION, **(versions or {})},
+    )
+    with store.writing() as writer:
+        return kept(writer.add(entry), type(fact))

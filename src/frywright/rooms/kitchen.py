@@ -1,0 +1,212 @@
+"""The kitchen as the ledger knows it: its file, saved programs, calibrations, what must be proved again."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from functools import lru_cache
+from pathlib import Path
+from weakref import WeakKeyDictionary
+
+from frywright.catalog.kitchen import parse_kitchen
+from frywright.ledger.facts.cook import (
+    KitchenSet,
+    ProgramProved,
+    ProgramSaved,
+    ProofsAsked,
+)
+from frywright.ledger.facts.fact import F, Kept
+from frywright.ledger.facts.probing import CalibrationKept
+from frywright.ledger.store import Store
+from frywright.model.errors import InputError
+from frywright.model.kitchen import FailedProof, Kitchen, ProveAgain
+from frywright.rooms.clock import now
+from frywright.rooms.hall import write
+from frywright.trial.kitchens import demo_text, read_text
+from frywright.trial.prove_again import CALIBRATED, joined, moved, touched
+
+SHORTEST_REASON = 4
+"""Letters of the shortest reason taken."""
+
+
+def open_store(path: str, kitchen_file: str, reason: str = "") -> Store:
+    """Open the store, a file or a PostgreSQL URL; load the kitchen file given, or the demo into an empty
+    store.
+    """
+    store = Store.named(path, now)
+    if kitchen_file:
+        remember_kitchen(store, read_text(Path(kitchen_file)), kitchen_file, reason)
+    elif not store.current(KitchenSet.KIND):
+        remember_kitchen(store, demo_text(), "demo/kitchen.toml")
+    return store
+
+
+def remember_kitchen(store: Store, text: str, file: str, reason: str = "") -> Kept[KitchenSet]:
+    """Keep a kitchen file's text; a changed one replaces the last, the same one is not doubled.
+
+    Raises
+    ------
+    DataError
+        The text is not a sound kitchen file; nothing is written.
+    InputError
+        No reason, and a limit that judges cooks changes (another place's rule, a smaller thermometer error),
+        or what is predicted of a program. Or a saved program does not go with the new kitchen.
+    """
+    new = parse_kitchen(text, file)
+    last = _kitchen_set(store)
+    if last and last.fact.text == text:
+        return last
+    marks = _marks_of_change(store, last.fact, new, reason.strip()) if last else ()
+    fact = KitchenSet(file=file, text=text, reason=reason.strip()[:200])
+    return _changed(store, fact, marks, replaces=last.number if last else None)
+
+
+def remember_calibration(store: Store, fact: CalibrationKept) -> Kept[CalibrationKept]:
+    """Keep a calibration; programs it moves are marked *prove again* with their margin before and after."""
+    before = remembered_kitchen(store)
+    after = replace(before, calibrations=(*before.calibrations, fact.calibration))
+    return _changed(store, fact, moved(before, after, CALIBRATED))
+
+
+def _changed(store: Store, fact: F, marks: Sequence[ProveAgain], replaces: int | None = None) -> Kept[F]:
+    """Keep what changes predictions, and the marks on the programs it moves."""
+    with store.writing():
+        made = write(store, fact, replaces=replaces)
+        if marks:
+            write(store, ProofsAsked(kitchen_number=made.number, programs=tuple(marks)))
+        return made
+
+
+def _kitchen_set(store: Store) -> Kept[KitchenSet] | None:
+    """The kitchen file in force."""
+    found = store.current_facts(KitchenSet)
+    return found[-1] if found else None
+
+
+def _marks_of_change(store: Store, last: KitchenSet, new: Kitchen, reason: str) -> Sequence[ProveAgain]:
+    """What a change of the kitchen asks to be proved again; refused without a reason. The demo may give way
+    to a kitchen of one's own.
+    """
+    old = _parsed(last.text, last.file)
+    if old.site.invented and not new.site.invented:
+        return ()
+    given = len(reason) >= SHORTEST_REASON
+    if not given:
+        _no_limit_changed(old, new)
+    before, after = _with_saved(store, old), _with_saved(store, new)
+    if given:
+        return moved(before, after, reason[:200])
+    names = touched(before, after)
+    if names:
+        raise InputError(
+            "reason",
+            "empty",
+            "given where the kitchen changes what is predicted: {programs} must be proved again",
+            where=new.site.name,
+            values={"programs": ", ".join(names)},
+        )
+    return ()
+
+
+def _no_limit_changed(old: Kitchen, new: Kitchen) -> None:
+    """The demo may give way to a kitchen of one's own; a kitchen of one's own changes its limits only with a
+    reason.
+    """
+    if old.site.invented:
+        return
+    for name, changed in (
+        ("jurisdiction", old.site.jurisdiction != new.site.jurisdiction),
+        ("thermometer_error", new.site.thermometer_error_k < old.site.thermometer_error_k),
+    ):
+        if changed:
+            raise InputError(
+                "reason",
+                "empty",
+                "given where {what} changes: it moves the limit that cooks are judged by",
+                where=new.site.name,
+                values={"what": name},
+            )
+
+
+_BUILT: WeakKeyDictionary[Store, tuple[int, Kitchen]] = WeakKeyDictionary()
+OF_KITCHEN = tuple(f.KIND for f in (KitchenSet, ProgramSaved, CalibrationKept, ProgramProved, ProofsAsked))
+"""Kinds of entry that a kitchen is made of; it is built anew when one of them is added."""
+
+
+def remembered_kitchen(store: Store) -> Kitchen:
+    """The kitchen in the store, with programs saved since its file was read.
+
+    Raises
+    ------
+    InputError
+        The store holds no kitchen yet.
+    """
+    mark = store.newest(*OF_KITCHEN)
+    built = _BUILT.get(store)
+    if built is None or built[0] != mark:
+        built = _BUILT[store] = (mark, _kitchen_of(store))
+    return built[1]
+
+
+def _kitchen_of(store: Store) -> Kitchen:
+    fact = _in_force(store).fact
+    known = _with_saved(store, _parsed(fact.text, fact.file))
+    return replace(known, marks=_standing_marks(store), failed=_failed_proofs(store))
+
+
+def _in_force(store: Store) -> Kept[KitchenSet]:
+    last = _kitchen_set(store)
+    if last is None:
+        raise InputError("kitchen", "missing in this store", "loaded first")
+    return last
+
+
+def _with_saved(store: Store, kitchen: Kitchen) -> Kitchen:
+    """A kitchen with the programs saved for its fryers and products, and its calibrations."""
+    keys = {item.key for item in kitchen.fryers}, {item.key for item in kitchen.products}
+    saved = tuple(item.fact.program for item in store.facts(ProgramSaved))
+    saved = tuple(p for p in saved if p.fryer in keys[0] and p.product in keys[1])
+    fitted = tuple(item.fact.calibration for item in store.current_facts(CalibrationKept))
+    return replace(kitchen, programs=kitchen.programs + saved, calibrations=kitchen.calibrations + fitted)
+
+
+def _standing_marks(store: Store) -> tuple[ProveAgain, ...]:
+    """What still asks for a new proof: changes of the kitchen that no proof of that version has followed."""
+    proven: dict[tuple[str, int], int] = {}
+    for proof in store.facts(ProgramProved):
+        if proof.fact.holds:
+            proven[proof.fact.name, proof.fact.version] = proof.fact.kitchen_number
+    found: dict[tuple[str, int], ProveAgain] = {}
+    for item in store.facts(ProofsAsked):
+        for mark in item.fact.programs:
+            key = mark.name, mark.version
+            if proven.get(key, 0) < item.fact.kitchen_number:
+                found[key] = joined(found.get(key), mark)
+    return tuple(found.values())
+
+
+def _failed_proofs(store: Store) -> tuple[FailedProof, ...]:
+    """Versions whose newest proof failed; whatever changes since, only a proof that holds ends it."""
+    newest = {(e.fact.name, e.fact.version): e.fact for e in store.facts(ProgramProved)}
+    return tuple(
+        FailedProof(name=proof.name, version=proof.version, margin_k=proof.lowest_k)
+        for proof in newest.values()
+        if not proof.holds
+    )
+
+
+def kitchen_number(store: Store) -> int:
+    """Number of the newest change of the kitchen or its calibrations: what a proof was made for."""
+    fitted = store.current_facts(CalibrationKept)
+    return max(_in_force(store).number, *(item.number for item in fitted), 0)
+
+
+def kitchen_text(store: Store) -> str:
+    """Text of the kitchen file in force."""
+    return _in_force(store).fact.text
+
+
+@lru_cache(maxsize=16)
+def _parsed(text: str, file: str) -> Kitchen:
+    """A kitchen file is read once while it stays the same."""
+    return parse_kitchen(text, file)

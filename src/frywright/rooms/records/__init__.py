@@ -1,0 +1,1 @@
+"""Records: cases, the inspector's pack, people."""

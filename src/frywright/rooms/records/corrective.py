@@ -1,0 +1,462 @@
+"""Corrective action: a probe below its limit opens a case that closes only with a disposition, a cause and
+every earlier load decided; complaints traced to loads.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+from typing import Any, Literal, get_args
+
+from frywright.ledger.facts.day import BoardTap
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.probing import CaseOpened, CaseStep, Decision, Disposition, Reading, Step
+from frywright.ledger.store import Store
+from frywright.model.business_day import business_time, usual_trade
+from frywright.model.errors import InputError, one_of
+from frywright.model.findings import say
+from frywright.model.kitchen import Kitchen
+from frywright.model.units import show
+from frywright.rooms.clock import now
+from frywright.rooms.hall import write
+from frywright.rooms.thermometers import check_valid
+from frywright.trial.ask import hand_limit_c
+from frywright.verdicts.limits import hand_level_c
+
+Translate = Callable[[str], str]
+BY_HAND: tuple[Literal["hold", "thermometer", "complaint"], ...] = ("hold", "thermometer", "complaint")
+STEPS: tuple[Step, ...] = get_args(Step)
+DISPOSITIONS: tuple[Disposition, ...] = get_args(Disposition)
+DECISIONS: tuple[Decision, ...] = get_args(Decision)
+CAUSES = {
+    "load": "load too large",
+    "oil": "oil too cool",
+    "start": "pieces colder than usual",
+    "size": "pieces larger than usual",
+    "program": "wrong program or keyed wrong",
+    "lid": "lid closed late or no pressure",
+    "probe": "probe or thermometer",
+    "hold": "cabinet or hold time",
+    "other": "other",
+}
+EARLIER_H = 8.0
+"""Loads of a fryer are looked back at over this long where no good reading stands nearer (project's own rule:
+a shift).
+"""
+NEAR_LIFT = dt.timedelta(minutes=15)
+"""A reading belongs to a load lifted this near (project's own rule)."""
+PACK_S, FIFO_FRAC = 300.0, 0.8
+"""From shelf to guest, and how surely the oldest tray is taken first (project's own rules)."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Case:
+    """One deviation with what was done about it."""
+
+    opened: Kept[CaseOpened]
+    steps: tuple[Kept[CaseStep], ...]
+
+    @property
+    def found(self) -> CaseOpened:
+        """What was found."""
+        return self.opened.fact
+
+    def last(self, step: str) -> CaseStep | None:
+        """The newest step of a kind, or None."""
+        return next((e.fact for e in reversed(self.steps) if e.fact.step == step), None)
+
+    @property
+    def decided(self) -> dict[int | None, str | None]:
+        """What was decided of the earlier loads, by their entry."""
+        return {e.fact.load_number: e.fact.decision for e in self.steps if e.fact.step == "earlier"}
+
+    @property
+    def closed(self) -> bool:
+        """Whether it was closed."""
+        return self.last("closed") is not None
+
+
+def level_of(kitchen: Kitchen, product: str) -> float | None:
+    """Level of a hand reading of a product here with the thermometer's error on top [degC]; None where
+    neither a rule nor the house speaks of it. A product nobody named is judged as poultry.
+    """
+    limit_c = hand_level_c(kitchen.site.jurisdiction)
+    if product:
+        limit_c = hand_limit_c(kitchen, kitchen.product(product))
+    return None if limit_c is None else limit_c + kitchen.site.thermometer_error_k
+
+
+def _temp(kitchen: Kitchen, text: str, name: str) -> float:
+    found = kitchen.site.read(text, "temperature", name)
+    if not -5.0 <= found <= 130.0:
+        raise InputError(
+            name,
+            found,
+            "{low_c} to {high_c} for the core of a piece",
+            unit="c",
+            values={"low_c": -5.0, "high_c": 130.0},
+        )
+    return found
+
+
+def tell_probe(
+    store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
+) -> tuple[Kept[Reading], Kept[CaseOpened] | None]:
+    """Keep a reading of a load's coldest piece; below the limit a case opens in the same breath.
+
+    Parameters
+    ----------
+    values : fryer, product, temp, thermometer, pieces, who
+
+    Raises
+    ------
+    InputError
+        An unknown fryer or product, an impossible reading, or no thermometer's name.
+    """
+    fryer, product = (
+        kitchen.fryer(str(values.get("fryer", ""))),
+        kitchen.product(str(values.get("product", ""))),
+    )
+    core = _temp(kitchen, str(values.get("temp", "")), "temp")
+    thermometer, who = (str(values.get(n, "") or "").strip() for n in ("thermometer", "who"))
+    if not thermometer:
+        raise InputError(
+            "thermometer",
+            "empty",
+            "the mark on the thermometer: a reading without it cannot be looked back at",
+        )
+    pieces = _count(values.get("pieces", ""))
+    moment, level = at or now(), level_of(kitchen, product.key)
+    fact = Reading(
+        name=f"{product.name}, {fryer.name}",
+        thermometer=thermometer[:60],
+        core_c=core,
+        limit_c=None if level is None else level - kitchen.site.thermometer_error_k,
+        load=f"{product.key} {fryer.key}",
+        units_count=pieces,
+        fryer=fryer.key,
+        product=product.key,
+        who=who[:80],
+        checked=check_valid(store, thermometer, moment),
+    )
+    with store.writing():
+        reading = write(store, fact, moment)
+        if level is None or core >= level:
+            return reading, None
+        short = CaseOpened(
+            what="probe",
+            reading_number=reading.number,
+            fryer=fryer.key,
+            product=product.key,
+            pieces_count=int(pieces),
+            core_c=core,
+            limit_c=level,
+            who=who[:80],
+            words="",
+        )
+        return reading, write(store, short, moment)
+
+
+def _count(text: Any) -> float:
+    word = str(text or "0").strip()
+    if not word.isdigit() or int(word) > 10_000:
+        raise InputError("pieces", repr(word), "a whole number up to 10,000")
+    return float(word)
+
+
+def open_case(
+    store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
+) -> Kept[CaseOpened]:
+    """Open a case by hand: a hold failure, a failed thermometer, a complaint.
+
+    Parameters
+    ----------
+    values : what (hold, thermometer, complaint), words, fryer and product where known, pieces, who
+
+    Raises
+    ------
+    InputError
+        An unknown kind, nothing said of it, or an unknown fryer or product.
+    """
+    words = str(values.get("words", "") or "").strip()
+    what = one_of(BY_HAND, values.get("what"), "what")
+    if len(words) < 5:
+        raise InputError("words", repr(words), "what was found, in words")
+    fryer, product = str(values.get("fryer", "") or ""), str(values.get("product", "") or "")
+    if fryer:
+        kitchen.fryer(fryer)
+    if product:
+        kitchen.product(product)
+    fact = CaseOpened(
+        what=what,
+        reading_number=0,
+        fryer=fryer,
+        product=product,
+        pieces_count=int(_count(values.get("pieces", ""))),
+        core_c=None,
+        limit_c=None,
+        who=str(values.get("who", "") or "")[:80],
+        words=words[:400],
+    )
+    return write(store, fact, at)
+
+
+def cases(store: Store) -> list[Case]:
+    """Every case, newest first."""
+    steps: dict[int, list[Kept[CaseStep]]] = {}
+    for item in store.facts(CaseStep):
+        steps.setdefault(item.fact.case_number, []).append(item)
+    return [
+        Case(opened=e, steps=tuple(steps.get(e.number, ())))
+        for e in store.facts(CaseOpened, newest_first=True)
+    ]
+
+
+def case_of(store: Store, number: int) -> Case:
+    """One case.
+
+    Raises
+    ------
+    InputError
+        No case has the number.
+    """
+    item = store.fact(number, CaseOpened)
+    if item is None:
+        raise InputError("case", number, "the number of a case")
+    steps = store.facts(CaseStep, after=number)
+    return Case(opened=item, steps=tuple(e for e in steps if e.fact.case_number == number))
+
+
+def _meets(reading: Reading, error_k: float) -> bool:
+    return reading.limit_c is not None and reading.core_c >= reading.limit_c + error_k
+
+
+def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[dict[str, Any]]:
+    """Loads of the case's fryer since its last good reading before it: each must be decided."""
+    found, at = case.found, case.opened.happened_at
+    if not found.fryer or found.what not in ("probe", "thermometer"):
+        return []
+    error_k = kitchen.site.thermometer_error_k
+    good = [
+        e
+        for e in store.facts_between(at - dt.timedelta(hours=EARLIER_H), at, Reading)
+        if e.fact.fryer == found.fryer and _meets(e.fact, error_k)
+    ]
+    since = good[-1].happened_at if good else at - dt.timedelta(hours=EARLIER_H)
+    trade = usual_trade(kitchen)
+    loads = []
+    for item in store.facts_between(since, at, BoardTap):
+        if item.fact.what == "drop" and item.fact.fryer == found.fryer:
+            _, second = business_time(trade, item.happened_at)
+            loads.append(
+                {
+                    "number": item.number,
+                    "at": f"{int(second // 3600) % 24:02d}:{int(second // 60) % 60:02d}",
+                    "product": item.fact.product,
+                    "pieces": item.fact.pieces_count,
+                }
+            )
+    return loads
+
+
+def tell_step(
+    store: Store, kitchen: Kitchen, number: int, values: Mapping[str, Any], at: dt.datetime | None = None
+) -> Kept[CaseStep]:
+    """Keep what was done about a case.
+
+    Parameters
+    ----------
+    values : step (recook, reprobe, disposition, cause, earlier, closed), who; temp for a reprobe; disposition
+        (served, discarded, held); cause and words;
+        load (entry number) and decision (held, discarded, released) for an earlier load
+
+    Raises
+    ------
+    InputError
+        A closed case, an unknown step, no name, served without a re-probe that meets the limit, or a close
+        while something is undecided.
+    """
+    case, who = case_of(store, number), str(values.get("who", "") or "").strip()
+    if case.closed:
+        raise InputError("case", number, "open: this one is closed")
+    step = one_of(STEPS, values.get("step"), "step")
+    if len(who) < 2:
+        raise InputError("who", repr(who), "the name of the person who did it")
+    words = str(values.get("words", "") or "").strip()[:400]
+    fact = CaseStep(case_number=number, step=step, who=who[:80], words=words)
+    return write(store, _with_what_was_done(store, kitchen, case, fact, values), at)
+
+
+def _with_what_was_done(
+    store: Store, kitchen: Kitchen, case: Case, fact: CaseStep, values: Mapping[str, Any]
+) -> CaseStep:
+    level = case.found.limit_c or level_of(kitchen, case.found.product)
+    if fact.step == "reprobe":
+        if case.last("recook") is None:
+            raise InputError("step", fact.step, "after the load went back in the oil")
+        core = _temp(kitchen, str(values.get("temp", "")), "temp")
+        return replace(fact, core_c=core, limit_c=level, meets=None if level is None else core >= level)
+    if fact.step == "disposition":
+        word = one_of(DISPOSITIONS, values.get("disposition"), "disposition")
+        probe = case.last("reprobe")
+        unproven = case.found.what in ("probe", "thermometer") and not (probe and probe.meets)
+        if word == "served" and unproven:
+            raise InputError(
+                "disposition", word, "discarded or held: nothing is served before a probe meets the limit"
+            )
+        return replace(fact, disposition=word)
+    if fact.step == "cause":
+        return replace(fact, cause=one_of(tuple(CAUSES), values.get("cause"), "cause"))
+    if fact.step == "earlier":
+        loads = [load["number"] for load in earlier_loads(store, kitchen, case)]
+        text = str(values.get("load", ""))
+        if not text.isdigit() or int(text) not in loads:
+            raise InputError("load", repr(text), "one of the earlier loads")
+        decision = one_of(DECISIONS, values.get("decision"), "decision")
+        return replace(fact, load_number=int(text), decision=decision)
+    if fact.step == "closed":
+        missing = undecided(store, kitchen, case)
+        if missing:
+            raise InputError(
+                "case",
+                case.opened.number,
+                "closed only after: {missing}",
+                values={"missing": "; ".join(missing)},
+            )
+    return fact
+
+
+def undecided(store: Store, kitchen: Kitchen, case: Case) -> list[str]:
+    """What stands between a case and its close, in words of the steps."""
+    missing = []
+    disposition = case.last("disposition")
+    if disposition is None:
+        missing.append("a disposition")
+    elif disposition.disposition == "held":
+        missing.append("what is held is served or discarded")
+    if case.last("cause") is None:
+        missing.append("a cause")
+    decided = case.decided
+    open_loads = [
+        load for load in earlier_loads(store, kitchen, case) if decided.get(load["number"], "held") == "held"
+    ]
+    if open_loads:
+        missing.append("every earlier load is released or discarded")
+    return missing
+
+
+def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -> dict[str, Any]:
+    """A case as people read it: what was found, what was done, what is next and what is missing."""
+    system, found, decided = str(kitchen.site.units), case.found, case.decided
+    words = found.words
+    if found.core_c is not None and found.limit_c is not None:
+        words = say(
+            "The coldest piece read {core_c}; the limit with the thermometer's error is {limit_c}.",
+            {"core_c": found.core_c, "limit_c": found.limit_c},
+            system,
+            tr,
+        )
+    probe = case.last("reprobe")
+    return {
+        "number": case.opened.number,
+        "what": found.what,
+        "fryer": kitchen.fryer(found.fryer).name if found.fryer else "",
+        "product": kitchen.product(found.product).name if found.product else "",
+        "pieces": found.pieces_count,
+        "found": words,
+        "at": f"{case.opened.happened_at:%Y-%m-%d %H:%M} UTC",
+        "steps": [_step_view(item, system, tr) for item in case.steps],
+        "closed": case.closed,
+        "missing": [tr(m) for m in undecided(store, kitchen, case)],
+        "earlier": [
+            {**load, "decision": decided.get(load["number"], "")}
+            for load in earlier_loads(store, kitchen, case)
+        ],
+        "recooked": case.last("recook") is not None,
+        "again": probe is not None and not probe.meets,
+        "served_allowed": bool(probe and probe.meets) or found.what not in ("probe", "thermometer"),
+    }
+
+
+def _step_view(item: Kept[CaseStep], system: str, tr: Translate) -> dict[str, Any]:
+    fact = item.fact
+    detail = fact.disposition or CAUSES.get(fact.cause or "", "") or fact.decision or ""
+    temp = show(fact.core_c, "c", system) if fact.core_c is not None else ""
+    return {
+        "at": f"{item.recorded_at:%Y-%m-%d %H:%M} UTC",
+        "step": fact.step,
+        "words": tr(fact.step),
+        "who": fact.who,
+        "detail": tr(detail) if detail else temp,
+        "note": fact.words,
+    }
+
+
+def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> dict[str, Any]:
+    """Loads a guest's piece may have come from, with their chances, evidence and gaps.
+
+    A load counts when it lay on the shelf, within its hold life, when the guest's order was packed. The
+    oldest tray is taken first with a chance of four in five; the rest goes by the pieces of each tray. What
+    was sold and thrown away meanwhile is not known by tray, so the chances are rough, and that is said.
+
+    Raises
+    ------
+    InputError
+        An unknown product.
+    """
+    kitchen.product(product)
+    packed = bought - dt.timedelta(seconds=PACK_S)
+    programs = [
+        kitchen.program(n) for n in sorted({p.name for p in kitchen.programs if p.product == product})
+    ]
+    longest = max((sum(p.durations_s()) + p.hold_life_s for p in programs), default=0.0) + 600.0
+    found = []
+    for item in store.facts_between(packed - dt.timedelta(seconds=longest), packed, BoardTap):
+        program = next((p for p in programs if p.fryer == item.fact.fryer), None)
+        if item.fact.what != "drop" or item.fact.product != product or program is None:
+            continue
+        lifted = item.happened_at + dt.timedelta(seconds=sum(program.durations_s()) + program.drain_s)
+        if lifted <= packed <= lifted + dt.timedelta(seconds=program.hold_life_s):
+            found.append((lifted, item, program))
+    found.sort(key=lambda row: row[0])
+    total = sum(item.fact.pieces_count for _, item, _ in found)
+    rows: list[dict[str, Any]] = []
+    for n, (lifted, item, program) in enumerate(found):
+        pieces = item.fact.pieces_count
+        chance = (FIFO_FRAC if n == 0 else 0.0) + (1 - FIFO_FRAC) * pieces / total
+        readings = [
+            e
+            for e in store.facts_between(lifted - NEAR_LIFT, lifted + NEAR_LIFT, Reading)
+            if e.fact.fryer == item.fact.fryer
+        ]
+        rows.append(
+            {
+                "number": item.number,
+                "fryer": kitchen.fryer(item.fact.fryer).name,
+                "program": f"{program.name} v{program.version}",
+                "pieces": pieces,
+                "lifted": f"{lifted:%Y-%m-%d %H:%M} UTC",
+                "chance_frac": round(chance, 3),
+                "readings": [
+                    {
+                        "number": e.number,
+                        "core": show(e.fact.core_c, "c", str(kitchen.site.units)),
+                        "checked": bool(e.fact.checked),
+                    }
+                    for e in readings
+                ],
+            }
+        )
+    gaps: list[str] = []
+    if not rows:
+        gaps.append(
+            "No load on record could have been on the shelf then: the board was not kept, or the time is"
+            " wrong."
+        )
+    if any(not r["readings"] for r in rows):
+        gaps.append("Loads without a reading stand among them.")
+    if any(not x["checked"] for r in rows for x in r["readings"]):
+        gaps.append("A thermometer had no valid check when it was read.")
+    gaps.append("Which tray a piece came from is not recorded; the chances rest on first in, first out.")
+    return {"product": product, "bought": f"{bought:%Y-%m-%d %H:%M} UTC", "loads": rows, "gaps": gaps}

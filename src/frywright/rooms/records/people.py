@@ -1,0 +1,270 @@
+"""Accounts of people and devices: who may do what, signing in, and a record of every change."""
+
+from __future__ import annotations
+
+import datetime as dt
+from dataclasses import dataclass, replace
+
+from argon2 import PasswordHasher
+from argon2.exceptions import Argon2Error
+
+from frywright.ledger.accounts import Account, Accounts, Session
+from frywright.ledger.facts.people import AccountChanged
+from frywright.ledger.store import Store
+from frywright.model.errors import InputError
+from frywright.rooms.clock import now
+from frywright.rooms.hall import write
+
+ROLES = {
+    "crew": ("read", "floor"),
+    "lead": ("read", "floor", "shift"),
+    "technician": ("read", "floor", "shift", "machine"),
+    "owner": ("read", "floor", "shift", "machine", "owner"),
+    "auditor": ("read",),
+}
+"""Rights of each role: read, the floor's own work, running a shift, machines, and what only the owner
+changes.
+"""
+LEAST_PASSWORD, LEAST_PIN = 10, 4
+FREE_TRIES, FIRST_WAIT_S, LONGEST_WAIT_S = 5, 30.0, 900.0
+"""Wrong tries before a wait, the first wait, and the longest; each further try doubles it (project's own
+rules).
+"""
+_HASHER = PasswordHasher()  # Argon2id with the library's defaults (RFC 9106, low memory)
+_NOBODY = _HASHER.hash("a password that nobody has")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Who:
+    """Who acts: a name, a role, and the shared device it happens on, if any."""
+
+    name: str
+    role: str
+    device_hash: str = ""
+
+    def may(self, right: str) -> bool:
+        """Whether the role has a right."""
+        return right in ROLES[self.role]
+
+
+NOBODY_HERE = Who(name="", role="owner")
+"""This machine before it has accounts: everything is open on loopback only."""
+
+
+def hashed(secret: str) -> str:
+    """Argon2id of a password or PIN."""
+    return _HASHER.hash(secret)
+
+
+def fits(kept: str, secret: str) -> bool:
+    """Whether a secret is the one kept; takes as long for an empty one."""
+    try:
+        return bool(_HASHER.verify(kept or _NOBODY, secret)) and bool(kept)
+    except Argon2Error:
+        return False
+
+
+class Tries:
+    """Wrong tries by account and by where they come from, so that a stranger's guesses lock nobody out
+    elsewhere.
+    """
+
+    def __init__(self) -> None:
+        self._wrong: dict[tuple[str, str], tuple[int, dt.datetime]] = {}
+
+    def wait_s(self, name: str, place: str, moment: dt.datetime) -> float:
+        """Seconds to wait before the next try."""
+        count, last = self._wrong.get((name, place), (0, moment))
+        if count < FREE_TRIES:
+            return 0.0
+        wait = min(LONGEST_WAIT_S, FIRST_WAIT_S * 2.0 ** (count - FREE_TRIES))
+        return max(0.0, wait - (moment - last).total_seconds())
+
+    def wrong(self, name: str, place: str, moment: dt.datetime) -> None:
+        """Count a wrong try; old ones of others are forgotten so that memory stays bounded."""
+        count, _ = self._wrong.get((name, place), (0, moment))
+        self._wrong[name, place] = (count + 1, moment)
+        if len(self._wrong) > 10_000:
+            old = sorted(self._wrong, key=lambda k: self._wrong[k][1])[:5000]
+            for key in old:
+                del self._wrong[key]
+
+    def right(self, name: str, place: str) -> None:
+        """Forget the wrong tries of a place."""
+        self._wrong.pop((name, place), None)
+
+
+def add_account(store: Store, name: str, role: str, password: str, pin: str = "", by: str = "") -> Account:
+    """Add an account; the first must be an owner's.
+
+    Raises
+    ------
+    InputError
+        A name taken or too short, an unknown role, a short password or PIN, or a first account that is no
+        owner.
+    """
+    accounts, name = Accounts(store), name.strip()
+    if not 2 <= len(name) <= 80:
+        raise InputError("name", repr(name), "2 to 80 letters")
+    if accounts.account(name) is not None:
+        raise InputError("name", repr(name), "one that is not taken")
+    if role not in ROLES:
+        raise InputError("role", repr(role), "one of: {known}", values={"known": ", ".join(ROLES)})
+    if not accounts.any() and role != "owner":
+        raise InputError("role", repr(role), "owner: the first account owns the kitchen")
+    _check_secrets(password, pin)
+    account = Account(
+        name=name, role=role, password_hash=hashed(password), pin_hash=hashed(pin) if pin else "", active=True
+    )
+    accounts.keep(account)
+    write(store, AccountChanged(name=name, what="added", role=role, by=by or name, reason=""))
+    return account
+
+
+def _check_secrets(password: str, pin: str) -> None:
+    if len(password) < LEAST_PASSWORD:
+        raise InputError("password", f"{len(password)} letters", "at least 10 letters: a few words do")
+    if pin and (not pin.isdigit() or not LEAST_PIN <= len(pin) <= 12):
+        raise InputError("pin", "unsuited", "4 to 12 digits, or none")
+
+
+def change_account(
+    store: Store,
+    name: str,
+    by: str,
+    reason: str,
+    *,
+    role: str = "",
+    password: str = "",
+    pin: str = "",
+    active: bool | None = None,
+) -> Account:
+    """Change a role, a secret or whether somebody may sign in; every change is on record with who and why,
+    and ends their sessions.
+
+    Raises
+    ------
+    InputError
+        An unknown account, no reason, or the last owner taken away.
+    """
+    accounts = Accounts(store)
+    old = accounts.account(name)
+    if old is None:
+        raise InputError("name", repr(name), "an account that exists")
+    if len(reason.strip()) < 4:
+        raise InputError("reason", repr(reason), "why, in words")
+    if role and role not in ROLES:
+        raise InputError("role", repr(role), "one of: {known}", values={"known": ", ".join(ROLES)})
+    if password or pin:
+        _check_secrets(password or "x" * LEAST_PASSWORD, pin)
+    new = replace(
+        old,
+        role=role or old.role,
+        active=old.active if active is None else active,
+        password_hash=hashed(password) if password else old.password_hash,
+        pin_hash=hashed(pin) if pin else old.pin_hash,
+    )
+    if accounts.owners() == [name] and not (new.active and new.role == "owner"):
+        raise InputError("name", repr(name), "not the last owner: make another one first")
+    accounts.keep(new)
+    changed = [
+        w
+        for w, done in (("role", role), ("password", password), ("pin", pin), ("active", active is not None))
+        if done
+    ]
+    write(
+        store,
+        AccountChanged(
+            name=name,
+            what=", ".join(changed),
+            role=new.role,
+            active=new.active,
+            by=by,
+            reason=reason.strip()[:200],
+        ),
+    )
+    return new
+
+
+def sign_in(
+    store: Store, name: str, secret: str, place: str, tries: Tries, *, device_token: str = "", old: str = ""
+) -> str:
+    """A session's token for a name and its password; on a known shared device the PIN will do, and only
+    there.
+
+    Raises
+    ------
+    InputError
+        Wrong name or secret (which of both is not said), or too many wrong tries from this place.
+    """
+    accounts, moment = Accounts(store), now()
+    wait = tries.wait_s(name, place, moment)
+    if wait > 0:
+        raise InputError(
+            "sign-in", "too many wrong tries", "tried again in {seconds} s", values={"seconds": round(wait)}
+        )
+    account, device = accounts.account(name.strip()), accounts.device(device_token) if device_token else None
+    by_password = fits(account.password_hash if account else "", secret)
+    by_pin = (
+        not by_password
+        and device is not None
+        and secret.isdigit()
+        and fits(account.pin_hash if account else "", secret)
+    )
+    if account is None or not account.active or not (by_password or by_pin):
+        tries.wrong(name, place, moment)
+        raise InputError(
+            "sign-in", "not known", "a name and its password, or its PIN on a device of this kitchen"
+        )
+    tries.right(name, place)
+    return accounts.begin(account.name, moment, device.token_hash if device and by_pin else "", old)
+
+
+def add_device(store: Store, name: str, role: str, by: str) -> str:
+    """A shared tablet or a program that uses the interface; its token, told once.
+
+    Raises
+    ------
+    InputError
+        No name, or rights no device may have.
+    """
+    if not 2 <= len(name.strip()) <= 80:
+        raise InputError("name", repr(name), "2 to 80 letters")
+    if role not in ("crew", "lead", "auditor"):
+        raise InputError("role", repr(role), "crew, lead or auditor: a device owns nothing")
+    token = Accounts(store).add_device(name.strip(), role)
+    write(store, AccountChanged(name=name.strip(), what="device added", role=role, by=by, reason=""))
+    return token
+
+
+def revoke_device(store: Store, name: str, by: str, reason: str) -> None:
+    """Let a device in no more.
+
+    Raises
+    ------
+    InputError
+        An unknown device, or no reason.
+    """
+    if name not in [d.name for d in Accounts(store).devices()]:
+        raise InputError("device", repr(name), "one that exists")
+    if len(reason.strip()) < 4:
+        raise InputError("reason", repr(reason), "why, in words")
+    Accounts(store).revoke_device(name)
+    revoked = AccountChanged(name=name, what="device revoked", role="", by=by, reason=reason.strip()[:200])
+    write(store, revoked)
+
+
+def who_is(store: Store, session_token: str, device_token: str = "") -> Who | None:
+    """Who a request comes from: a session, else a device by its token, else nobody; before there is an
+    account, this machine.
+    """
+    accounts = Accounts(store)
+    if session_token:
+        found: Session | None = accounts.session(session_token, now())
+        if found is not None:
+            return Who(name=found.name, role=found.role, device_hash=found.device_hash)
+    if device_token:
+        device = accounts.device(device_token)
+        if device is not None:
+            return Who(name=device.name, role=device.role, device_hash=device.token_hash)
+    return None if accounts.any() else NOBODY_HERE

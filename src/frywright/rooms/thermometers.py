@@ -1,0 +1,146 @@
+"""Thermometers by name: checks, due dates, corrections, and the look-back after a failed one."""
+
+from __future__ import annotations
+
+import datetime as dt
+from dataclasses import asdict
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from frywright.calibrate.thermometer import CheckOutcome, Doubt, ProbeReading, ThermometerCheck, look_back
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.probing import Doubted, LookedBack, Reading, ThermometerChecked
+from frywright.ledger.store import Store
+from frywright.model.kitchen import Kitchen
+from frywright.rooms.clock import now
+from frywright.rooms.hall import write
+
+
+def checks_in(store: Store) -> list[ThermometerCheck]:
+    """All checks that nothing has replaced, oldest first."""
+    return [_check(item) for item in store.current_facts(ThermometerChecked)]
+
+
+def _check(item: Kept[ThermometerChecked]) -> ThermometerCheck:
+    fact = item.fact
+    return ThermometerCheck(
+        thermometer=fact.thermometer,
+        at=item.happened_at,
+        ice_c=fact.ice_c,
+        boil_c=fact.boil_c,
+        atmosphere_pa=fact.atmosphere_pa,
+    )
+
+
+def record_check(
+    store: Store, kitchen: Kitchen, thermometer: str, ice_c: float | None, boil_c: float | None
+) -> tuple[ThermometerCheck, list[Doubt]]:
+    """Keep a check made now; a failed one opens a look-back at once and returns what is in doubt.
+
+    Raises
+    ------
+    InputError
+        No reading, no name, or a reading that neither ice nor boiling water gives.
+    """
+    check = ThermometerCheck(
+        thermometer=thermometer.strip(),
+        at=now(),
+        ice_c=ice_c,
+        boil_c=boil_c,
+        atmosphere_pa=kitchen.site.atmosphere_pa,
+    )
+    before = checks_in(store)
+    fact = ThermometerChecked(
+        name=check.thermometer,
+        thermometer=check.thermometer,
+        atmosphere_pa=check.atmosphere_pa,
+        boiling_point_c=check.boiling_point_c,
+        outcome=str(check.outcome),
+        ice_c=ice_c,
+        boil_c=boil_c,
+    )
+    write(store, fact)
+    if check.outcome is CheckOutcome.GOOD:
+        return check, []
+    doubts = look_back(readings_in(store), before, check)
+    looked = tuple(
+        Doubted(
+            entry=d.reading.number,
+            read_c=d.reading.core_c,
+            corrected_c=d.corrected_c,
+            limit_c=d.reading.limit_c,
+            in_doubt=d.in_doubt,
+            load=d.reading.load,
+            units_count=d.reading.units_count,
+        )
+        for d in doubts
+    )
+    write(store, LookedBack(name=check.thermometer, thermometer=check.thermometer, doubts=looked))
+    return check, doubts
+
+
+def readings_in(store: Store) -> list[ProbeReading]:
+    """All hand readings with a limit that nothing has replaced, oldest first."""
+    return [
+        ProbeReading(
+            number=item.number,
+            at=item.happened_at,
+            thermometer=item.fact.thermometer,
+            core_c=item.fact.core_c,
+            limit_c=item.fact.limit_c,
+            load=item.fact.load,
+            units_count=item.fact.units_count,
+        )
+        for item in store.current_facts(Reading)
+        if item.fact.limit_c is not None
+    ]
+
+
+def _utc(moment: dt.datetime) -> dt.datetime:
+    """A log's local time as an instant; without a zone it is taken as this machine's."""
+    return moment if moment.tzinfo else moment.astimezone(ZoneInfo("UTC"))
+
+
+def last_check(store: Store, thermometer: str, at: dt.datetime) -> ThermometerCheck | None:
+    """The newest check of a thermometer before a moment, or within a day after it."""
+    moment = _utc(at) + dt.timedelta(days=1)
+    found = [c for c in checks_in(store) if c.thermometer == thermometer.strip() and c.at <= moment]
+    return found[-1] if found else None
+
+
+def check_valid(store: Store, thermometer: str, at: dt.datetime) -> bool:
+    """Whether a thermometer had a good check that was not overdue at a moment."""
+    check = last_check(store, thermometer, at)
+    return check is not None and check.outcome is CheckOutcome.GOOD and _utc(at) <= check.due_at
+
+
+def correction_of(store: Store, thermometer: str, at: dt.datetime) -> tuple[tuple[float, float], ...]:
+    """Correction points of a thermometer from its newest check; none without a check."""
+    check = last_check(store, thermometer, at)
+    return check.correction if check is not None else ()
+
+
+def due_list(store: Store) -> list[dict[str, Any]]:
+    """Every thermometer with its newest check, its errors and when the next is due."""
+    newest = {check.thermometer: check for check in checks_in(store)}
+    return [
+        {
+            "thermometer": name,
+            "at": c.at,
+            "outcome": str(c.outcome),
+            "errors_k": c.errors_k,
+            "due_at": c.due_at,
+            "overdue": c.due_at < now(),
+        }
+        for name, c in sorted(newest.items())
+    ]
+
+
+def open_doubts(store: Store) -> list[dict[str, Any]]:
+    """Loads in doubt from every look-back, newest first."""
+    return [
+        {"thermometer": item.fact.thermometer, "looked_at": item.recorded_at, **asdict(doubt)}
+        for item in reversed(store.current_facts(LookedBack))
+        for doubt in item.fact.doubts
+        if doubt.in_doubt
+    ]

@@ -1,0 +1,171 @@
+"""The close of a day: order by what each vat needs, gates without a way past, one move of oil at a time,
+never in the rush.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+
+import pytest
+
+from frywright.ledger.facts.oil import OilDone, OilRefused
+from frywright.ledger.store import Store
+from frywright.model.business_day import moment_of
+from frywright.model.errors import InputError
+from frywright.rooms.care import close, machines, upkeep, vat
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.trial.kitchens import demo_text
+from frywright.voice.tongue import translator
+
+DAY = dt.date(2026, 11, 25)
+
+
+@pytest.fixture
+def store(tmp_path):
+    found = Store.file(tmp_path / "c.db", now)
+    remember_kitchen(found, demo_text(), "demo.toml")
+    return found
+
+
+@pytest.fixture
+def kitchen(store):
+    return remembered_kitchen(store)
+
+
+def at(kitchen, hour, day=DAY):
+    """A moment of the business day."""
+    return moment_of(kitchen.trade, day, hour * 3600.0)
+
+
+def sign(store, kitchen, fryer, step, hour=22.0, **more):
+    """A step signed by two people."""
+    values = {"fryer": fryer, "step": step, "who": "Ana Lund", "second": "Ben Roe", **more}
+    return close.sign_close(store, kitchen, values, at(kitchen, hour))
+
+
+def old_oil(store, kitchen, fryer):
+    """A vat whose readings are past the limit."""
+    for day in range(14, 26):
+        told = {"vat": fryer, "what": "reading", "amount": str(13 + day - 14)}
+        vat.tell_oil(store, kitchen, told, at=at(kitchen, 21.5, dt.date(2026, 11, day)))
+
+
+def plans(store, kitchen):
+    """Fryer and plan in the order of the night."""
+    return [(t.fryer.key, t.plan) for t in close.tonight(store, kitchen, today=DAY)]
+
+
+def test_changes_come_first_and_what_is_out_of_use_is_left(store, kitchen):
+    """Old oil is changed first, a due boil-out before it; a stopped fryer has no steps."""
+    old_oil(store, kitchen, "cedar")
+    machines.stop_use(store, kitchen, "birch", "oil_leak", "")
+    upkeep.tick(
+        store,
+        kitchen,
+        {"fryer": "dogwood", "task": "boil_out", "who": "Ana", "role": "lead", "date": "2026-10-01"},
+        DAY,
+    )
+    found = plans(store, kitchen)
+    assert found[0] == ("dogwood", "boil_out")
+    assert found[1] == ("cedar", "discard")
+    assert found[-1] == ("birch", "stopped")
+    assert close.tonight(store, kitchen, today=DAY)[-1].steps == ()
+
+
+def test_no_oil_before_two_people_signed_dry(store, kitchen):
+    """Through a boil-out: hot oil is not moved, pH outside is rinsed again, one person is not two, and oil
+    comes last; all of it is in the logs.
+    """
+    upkeep.tick(
+        store,
+        kitchen,
+        {"fryer": "dogwood", "task": "boil_out", "who": "Ana", "role": "lead", "date": "2026-10-01"},
+        DAY,
+    )
+    order = [s["key"] for s in close.tonight(store, kitchen, today=DAY)[0].steps]
+    assert order == ["heat_off", "cool", "drain", "boil", "rinse", "dry", "fill", "wipe"]
+    for early in ("drain", "boil", "dry", "fill"):
+        with pytest.raises(InputError, match="no way past"):
+            sign(store, kitchen, "dogwood", early)
+    sign(store, kitchen, "dogwood", "heat_off")
+    for hot in ("180", "60 C", "warm", ""):
+        with pytest.raises(InputError):
+            sign(store, kitchen, "dogwood", "cool", value=hot)
+    sign(store, kitchen, "dogwood", "cool", value="110")
+    with pytest.raises(InputError, match="another person"):
+        sign(store, kitchen, "dogwood", "drain", second="Ana Lund")
+    sign(store, kitchen, "dogwood", "drain")
+    sign(store, kitchen, "dogwood", "boil")
+    for ph in ("9.0", "5", "soapy"):
+        with pytest.raises(InputError):
+            sign(store, kitchen, "dogwood", "rinse", value=ph)
+    sign(store, kitchen, "dogwood", "rinse", value="7,0")
+    with pytest.raises(InputError, match="dry"):
+        sign(store, kitchen, "dogwood", "fill")
+    with pytest.raises(InputError):
+        sign(store, kitchen, "dogwood", "dry", second="")
+    sign(store, kitchen, "dogwood", "dry")
+    sign(store, kitchen, "dogwood", "fill")
+    with pytest.raises(InputError, match="not signed yet"):
+        sign(store, kitchen, "dogwood", "fill")
+    assert [e.fact.what for e in store.facts(OilDone)] == ["discard", "fill"]
+    assert upkeep.last_done(store)["dogwood", "boil_out"].date == dt.date(2026, 11, 25)
+    assert dict(plans(store, kitchen))["dogwood"] == "boil_out"
+
+
+def test_one_move_of_oil_at_a_time_and_none_in_the_rush(store, kitchen):
+    """The second vat waits for the first; at half past six nothing is moved; the reading and top-up are told
+    to the oil log.
+    """
+    for fryer in ("alder", "birch"):
+        sign(store, kitchen, fryer, "heat_off")
+    with pytest.raises(InputError, match="one move of oil at a time"):
+        sign(store, kitchen, "birch", "filter")
+    with pytest.raises(InputError, match="rush"):
+        sign(store, kitchen, "alder", "filter", hour=18.5)
+    sign(store, kitchen, "alder", "filter")
+    sign(store, kitchen, "birch", "filter")
+    with pytest.raises(InputError, match="look at the meter"):
+        sign(store, kitchen, "alder", "reading", value="140")
+    assert len(list(store.facts(OilRefused))) == 1
+    sign(store, kitchen, "alder", "reading", value="14.5")
+    sign(store, kitchen, "alder", "top_up", value="5 lb")
+    sign(store, kitchen, "birch", "top_up", value="0")
+    told = [(e.fact.vat, e.fact.what) for e in store.facts(OilDone)]
+    assert told == [("alder", "filter"), ("birch", "filter"), ("alder", "reading"), ("alder", "top_up")]
+
+
+@pytest.mark.parametrize(
+    "values",
+    [
+        {"fryer": "elm"},
+        {"step": "dance"},
+        {"who": ""},
+        {"fryer": "store", "step": "dance"},
+        {"step": "lid", "fryer": "cedar"},
+    ],
+)
+def test_nonsense_writes_nothing(store, kitchen, values):
+    """An unknown fryer or step, nobody's name, a lid on an open fryer."""
+    count = len(list(store.entries()))
+    with pytest.raises(InputError):
+        close.sign_close(
+            store, kitchen, {"fryer": "alder", "step": "heat_off", "who": "Ana", **values}, at(kitchen, 22)
+        )
+    assert len(list(store.entries())) == count
+
+
+def test_the_page_shows_what_is_shut_and_why(store, kitchen):
+    """In both languages; a night after midnight belongs to its business day; the next day starts fresh."""
+    sign(store, kitchen, "store", "waste")
+    view = close.close_day_view(store, kitchen, at=at(kitchen, 25.5))
+    assert view["date"] == "2026-11-25"
+    assert next(s["done"] for s in view["store"])
+    shut = [s for f in view["fryers"] for s in f["steps"] if s["shut"]]
+    assert shut
+    assert all(s["shut"].startswith("after") for s in shut)
+    spanish = close.close_day_view(store, kitchen, "es", translator("es"), at=at(kitchen, 22))
+    assert "Última carga fuera" in spanish["fryers"][0]["steps"][0]["title"]
+    tomorrow = close.close_day_view(store, kitchen, at=at(kitchen, 22, DAY + dt.timedelta(days=1)))
+    assert not any(s["done"] for s in tomorrow["store"])

@@ -1,0 +1,211 @@
+"""A probe below the limit: back in the oil, probed again, disposition, cause, earlier loads; nothing closes
+before; complaints find their loads; the pack tells all of it.
+"""
+
+from __future__ import annotations
+
+import csv
+import datetime as dt
+import io
+import time
+import zipfile
+
+import pytest
+
+from frywright.ledger.store import Store
+from frywright.model.business_day import moment_of
+from frywright.model.errors import InputError
+from frywright.rooms import hall
+from frywright.rooms.care import upkeep
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.records import corrective, pack
+from frywright.trial.kitchens import demo_text
+from frywright.voice.tongue import translator
+from tests.rooms.taps import tap
+
+DAY = dt.date(2026, 11, 20)
+FORM = {
+    "fryer": "alder",
+    "product": "bone_in",
+    "temp": "158",
+    "thermometer": "T1",
+    "pieces": "32",
+    "who": "Ana Lund",
+}
+
+
+@pytest.fixture
+def store(tmp_path):
+    found = Store.file(tmp_path / "c.db", now)
+    remember_kitchen(found, demo_text(), "demo.toml")
+    return found
+
+
+@pytest.fixture
+def kitchen(store):
+    return remembered_kitchen(store)
+
+
+def at(kitchen, hour, day=DAY):
+    """A moment of the business day."""
+    return moment_of(kitchen.trade, day, hour * 3600.0)
+
+
+def drop(store, kitchen, hour, fryer="alder", pieces=32, product="bone_in"):
+    """A load as the board records it."""
+    fact = tap(DAY, f"{fryer}{hour}", at_s=hour * 3600.0, fryer=fryer, product=product, pieces_count=pieces)
+    return hall.write(store, fact, at(kitchen, hour)).number
+
+
+def step(store, kitchen, case, name, **more):
+    """A step of a case."""
+    return corrective.tell_step(store, kitchen, case, {"step": name, "who": "Ana Lund", **more})
+
+
+def test_the_limit_has_the_thermometers_error_on_top(store, kitchen):
+    """166 °F on a thermometer good to 2 °F does not meet 165; 168 does and opens nothing."""
+    _, case = corrective.tell_probe(store, kitchen, {**FORM, "temp": "166"}, at(kitchen, 12))
+    assert case is not None
+    reading, case = corrective.tell_probe(store, kitchen, {**FORM, "temp": "168"}, at(kitchen, 12))
+    assert case is None
+    assert reading.fact.checked is False
+
+
+def test_a_case_closes_only_when_everything_is_decided(store, kitchen):
+    """No re-probe before the oil, nothing served before a probe meets the limit, no close without
+    disposition, cause and earlier loads.
+    """
+    corrective.tell_probe(store, kitchen, {**FORM, "temp": "175"}, at(kitchen, 11))
+    drop(store, kitchen, 10.5)
+    first, second = drop(store, kitchen, 11.5), drop(store, kitchen, 12.0)
+    drop(store, kitchen, 11.7, fryer="cedar")
+    _, opened = corrective.tell_probe(store, kitchen, FORM, at(kitchen, 12.25))
+    case = opened.number
+    assert [
+        x["number"] for x in corrective.earlier_loads(store, kitchen, corrective.case_of(store, case))
+    ] == [first, second]
+    with pytest.raises(InputError, match="back in the oil"):
+        step(store, kitchen, case, "reprobe", temp="180")
+    step(store, kitchen, case, "recook")
+    step(store, kitchen, case, "reprobe", temp="160")
+    with pytest.raises(InputError, match="nothing is served"):
+        step(store, kitchen, case, "disposition", disposition="served")
+    step(store, kitchen, case, "reprobe", temp="181")
+    with pytest.raises(InputError, match="a disposition; a cause; every earlier load"):
+        step(store, kitchen, case, "closed")
+    step(store, kitchen, case, "disposition", disposition="held")
+    step(store, kitchen, case, "cause", cause="oil", words="oil stood at 300")
+    step(store, kitchen, case, "earlier", load=str(first), decision="discarded")
+    step(store, kitchen, case, "earlier", load=str(second), decision="held")
+    with pytest.raises(InputError, match=r"held is served or discarded; every earlier"):
+        step(store, kitchen, case, "closed")
+    step(store, kitchen, case, "disposition", disposition="served")
+    step(store, kitchen, case, "earlier", load=str(second), decision="released")
+    step(store, kitchen, case, "closed")
+    with pytest.raises(InputError, match="closed"):
+        step(store, kitchen, case, "cause", cause="oil")
+    view = corrective.case_view(store, kitchen, corrective.case_of(store, case), translator("es"))
+    assert view["closed"]
+    assert "límite" in view["found"]
+    assert store.verify()[0] > 10
+
+
+@pytest.mark.parametrize(
+    "bad",
+    [
+        {"temp": "hot"},
+        {"temp": "400"},
+        {"thermometer": ""},
+        {"fryer": "elm"},
+        {"product": "pie"},
+        {"pieces": "-3"},
+        {"temp": ""},
+    ],
+)
+def test_what_cannot_be_is_refused(store, kitchen, bad):
+    """And writes nothing."""
+    count = store.last().number
+    with pytest.raises(InputError):
+        corrective.tell_probe(store, kitchen, {**FORM, **bad})
+    assert store.last().number == count
+
+
+def test_cases_by_hand(store, kitchen):
+    """A hold failure and a complaint have no probe to meet; unknown kinds and wordless ones are refused."""
+    case = corrective.open_case(
+        store,
+        kitchen,
+        {"what": "hold", "words": "cabinet at 120 F for an hour", "product": "bone_in", "pieces": "40"},
+    ).number
+    step(store, kitchen, case, "disposition", disposition="discarded")
+    step(store, kitchen, case, "cause", cause="hold")
+    step(store, kitchen, case, "closed")
+    for bad in ({"what": "mood"}, {"words": ""}, {"fryer": "elm"}):
+        with pytest.raises(InputError):
+            corrective.open_case(store, kitchen, {"what": "complaint", "words": "pink at the bone", **bad})
+    with pytest.raises(InputError, match="number of a case"):
+        step(store, kitchen, 1, "recook")
+
+
+def test_a_complaint_is_traced_to_its_loads(store, kitchen):
+    """Only loads on the shelf then, within their hold life; the oldest most likely; evidence and gaps named;
+    chances sum to one.
+    """
+    drop(store, kitchen, 10.0)
+    first, second = drop(store, kitchen, 12.0), drop(store, kitchen, 12.5, fryer="birch", pieces=48)
+    drop(store, kitchen, 13.2)
+    corrective.tell_probe(store, kitchen, {**FORM, "temp": "178"}, at(kitchen, 12.25))
+    found = corrective.trace(store, kitchen, "bone_in", at(kitchen, 13.1))
+    assert [row["number"] for row in found["loads"]] == [first, second]
+    assert sum(row["chance_frac"] for row in found["loads"]) == pytest.approx(1.0, abs=0.002)
+    assert found["loads"][0]["chance_frac"] > 0.8
+    assert found["loads"][0]["readings"][0]["core"] == "178 °F"
+    assert "Loads without a reading" in " ".join(found["gaps"])
+    assert "No load on record" in corrective.trace(store, kitchen, "tenders", at(kitchen, 13.1))["gaps"][0]
+
+
+def test_the_pack_of_a_month(store, kitchen):
+    """Gaps come first, cases and contractors are in it, formulas are disarmed, a range that runs backwards is
+    refused; under ten seconds for a busy month.
+    """
+    with store.writing():
+        for n in range(9000):
+            moment = at(kitchen, 10.0 + (n % 300) / 30.0, DAY - dt.timedelta(days=n // 300))
+            fact = tap(DAY - dt.timedelta(days=n // 300), f"b{n}", at_s=0.0, who="=cmd")
+            hall.write(store, fact, moment)
+    _, opened = corrective.tell_probe(store, kitchen, FORM, at(kitchen, 12.25))
+    upkeep.tick(
+        store,
+        kitchen,
+        {
+            "fryer": "alder",
+            "task": "suppression",
+            "who": "Cole",
+            "role": "licensed",
+            "note": "tag 5521",
+            "date": "2026-11-19",
+        },
+    )
+    first, last = DAY - dt.timedelta(days=30), DAY
+    start = time.time()
+    data = pack.pack_pdf(store, kitchen, first, last, "es", translator("es"))
+    assert time.time() - start < 10
+    assert data.startswith(b"%PDF")
+    view = pack.pack_view(store, kitchen, first, last)
+    assert view["loads"] == [
+        {"product": "Bone-in chicken, 8-piece", "fryer": "Alder, three-head pressure vat", "count": 9000}
+    ]
+    assert view["below"] == 1
+    assert any("no probe reading on 29 days" in g for g in view["gaps"])
+    assert any("No entry of any kind on 1 days" in g for g in view["gaps"])
+    assert view["cases"][0]["number"] == opened.number
+    assert any(r["last_date"] == "2026-11-19" for r in view["contractors"])
+    with zipfile.ZipFile(io.BytesIO(pack.csv_zip(store, kitchen, first, last))) as archive:
+        rows = list(csv.DictReader(io.StringIO(archive.read("cooks.csv").decode())))
+        assert len(rows) == 9000
+        assert rows[0]["who"] == "'=cmd"
+        assert "readings.csv" in archive.namelist()
+    for low, high in ((last, first), (dt.date(2020, 1, 1), last)):
+        with pytest.raises(InputError):
+            pack.gather(store, kitchen, low, high)

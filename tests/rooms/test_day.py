@@ -1,0 +1,332 @@
+"""The day of the demo kitchen through its acts: sales kept, bench built, taps kept once, practice day to
+its end.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+import io
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from frywright.ledger.store import Store
+from frywright.model import business_day
+from frywright.model.errors import DataError, InputError
+from frywright.plan.check import broken_rules
+from frywright.plan.live import What
+from frywright.plan.model import Plan
+from frywright.rooms.clock import now
+from frywright.rooms.day import day
+from frywright.rooms.day import paper as day_paper
+from frywright.rooms.day import views as day_view
+from frywright.rooms.day.board import Board, Tap, board_view, compare_down, tap_of
+from frywright.rooms.day.practice import demo_sales
+from frywright.rooms.day.round import play_day
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.trial.kitchens import demo_text
+
+pytestmark = pytest.mark.slow
+FRIDAY = dt.date(2026, 11, 27)
+
+
+@pytest.fixture(scope="module")
+def store(tmp_path_factory):
+    found = Store.file(tmp_path_factory.mktemp("day") / "d.db", now)
+    remember_kitchen(found, demo_text(), "demo.toml")
+    kitchen = remembered_kitchen(found)
+    day.keep_sales(
+        found, kitchen, io.BytesIO(demo_sales(kitchen, FRIDAY - dt.timedelta(days=1))), "sales.csv"
+    )
+    return found
+
+
+@pytest.fixture(scope="module")
+def kitchen(store):
+    return remembered_kitchen(store)
+
+
+@pytest.fixture(scope="module")
+def bench(store, kitchen):
+    return day.bench_for(store, kitchen, FRIDAY)
+
+
+def test_sales_are_kept_once_and_told(store, kitchen):
+    """The same file again is the same entry; what the menu lacks and the silence are listed; no file that is
+    none is kept.
+    """
+    again, _ = day.keep_sales(
+        store, kitchen, io.BytesIO(demo_sales(kitchen, FRIDAY - dt.timedelta(days=1))), "sales.csv"
+    )
+    assert len(store.current("sales_file")) == 1
+    assert again.number == store.current("sales_file")[0].number
+    view = day_view.sales_view(store, kitchen)
+    assert view["days_count"] == 56
+    assert [u["item"] for u in view["unmapped"]] == ["Honey sauce, cup"]
+    assert len(view["outages"]) == 1
+    with pytest.raises(DataError):
+        day.keep_sales(store, kitchen, io.BytesIO(b"nothing"), "x.csv")
+    assert len(store.current("sales_file")) == 1
+
+
+def test_loads_come_from_the_cook_engine(bench, kitchen):
+    """Cook times are those of each fryer's own program; no load is under the fryer's least or over its most;
+    the evidence goes with it.
+    """
+    for item, facts in zip(bench.day.items, bench.loads, strict=True):
+        for load, fact in zip(item.loads, facts, strict=True):
+            program, fryer = kitchen.program(fact.program), kitchen.fryer(fact.fryer)
+            assert fact.cook_s >= sum(program.durations_s())
+            assert load.cook_slots_count * bench.day.slot_s >= fact.cook_s
+            assert fact.load_kg >= fryer.min_load_kg - 1e-9
+            assert fact.outcome in ("unknown", "meets")
+    assert {n.kind for n in bench.notes} == {"scouting", "shared_oil"}
+
+
+def test_the_morning_plan_keeps_the_rules_and_fridays_are_busier(store, kitchen, bench):
+    """The plan passes the check, has bands, filter turns outside the rush, and more on a Friday than on a
+    Monday.
+    """
+    found = day.morning(bench)
+    view = day_view.plan_view(bench, found, kitchen)
+    assert view["broken"] == []
+    assert len(view["drops"]) > 40
+    assert view["filters"]
+    monday = day.forecaster_of(store, kitchen, FRIDAY)[0].forecast(FRIDAY + dt.timedelta(days=3))
+    assert bench.forecast.mean_n.sum() > 1.2 * monday.mean_n.sum()
+    told = day_view.forecast_view(bench)
+    assert all(p["low_n"] < p["total_n"] < p["high_n"] for p in told["products"])
+    assert sum(told["products"][0]["halves"]) == pytest.approx(bench.day.mean_n[0].sum(), abs=3)
+
+
+def test_a_plan_by_hand_is_checked_and_priced(bench):
+    """Good rows pass, a filter turn in the rush is told, unknown loads are refused by row."""
+    alder = next(x for x in bench.loads[0] if x.fryer == "alder")
+    rows = [{"drop": "10:00", "fryer": "alder", "product": "bone_in", "pieces": alder.pieces_count}]
+    plan = day_view.hand_plan(bench, rows)
+    if bench.day.window(0)[0] <= plan.drops[0].slot:
+        assert broken_rules(bench.day, plan) == []
+    view = day_view.check_view(
+        bench, day_view.hand_plan(bench, [*rows, {"fryer": "alder", "filter": "12:00"}])
+    )
+    assert any("rush" in b for b in view["broken"])
+    assert view["price"]["total_money"] > view["engine"]["total_money"]
+    with pytest.raises(InputError, match="row 1"):
+        day_view.hand_plan(bench, [{"drop": "10:00", "fryer": "alder", "product": "bone_in", "pieces": 7}])
+
+
+def test_events_and_what_if(store, kitchen, bench):
+    """A factor told for a day raises its forecast; a shorter hold and a fryer off cost money on the same
+    days.
+    """
+    day.note_day(store, FRIDAY + dt.timedelta(days=1), "derby", 1.5)
+    usual = day.bench_for(store, kitchen, FRIDAY + dt.timedelta(days=1), factor=1.0)
+    raised = day.bench_for(store, kitchen, FRIDAY + dt.timedelta(days=1))
+    assert raised.day.mean_n.sum() == pytest.approx(1.5 * usual.day.mean_n.sum())
+    changed = day_view.what_if(store, kitchen, bench, {"hold_min": {"bone_in": 30}, "off": ["dogwood"]}, 60)
+    assert changed["change"]["money"] > changed["change"]["half_width_money"] > 0
+
+
+def test_pull_sheet(store, kitchen):
+    """Stock in date is taken off, out of date is not, and the sheet says when to pull."""
+    stock = [
+        ("bone_in", "thawed", 20.0, FRIDAY - dt.timedelta(days=1)),
+        ("bone_in", "marinated", 30.0, FRIDAY),
+    ]
+    view = day_view.pull_view(store, kitchen, FRIDAY, stock)
+    row = view["rows"][0]
+    assert (row["on_hand_n"], row["expired_n"]) == (30, 20)
+    assert row["pull_n"] == row["cases"] * 14 >= row["needed_n"] - 30
+    assert view["pull_on"] == "2026-11-25"
+    thick = replace(kitchen, sells=(replace(kitchen.sells[0], case_thickness_m=0.15), *kitchen.sells[1:]))
+    assert "needs at least" in day_view.pull_view(store, thick, FRIDAY, [])["rows"][0]["warning"]
+
+
+def test_a_tap_is_kept_once_with_both_times(store, kitchen, bench):
+    """The same key sent again, as a tablet does that lost the server, is one entry; a late one keeps when it
+    happened.
+    """
+    board = Board(store=store, kitchen=kitchen, bench=bench, practice=501)
+    tap = Tap(key="once", what="drop", at_s=36000.0, fryer="alder", product="bone_in", pieces_count=16)
+    first, second = board.tell(tap), board.tell(tap)
+    assert (first[1], second[1]) == (True, False)
+    assert first[0].number == second[0].number
+    assert first[0].happened_at == business_day.moment_of(bench.trade, FRIDAY, 36000.0)
+    assert len(board.taps()) == 1
+    assert board_view(board, 36100.0)["fryers"][0]["state"] == "cooking"
+    assert (
+        board_view(Board(store=store, kitchen=kitchen, bench=bench, practice=502), 36100.0)["fryers"][0][
+            "state"
+        ]
+        != "cooking"
+    )
+
+
+@pytest.mark.parametrize(
+    "bad",
+    [
+        {"what": "drop", "fryer": "nobody", "product": "bone_in"},
+        {"what": "drop", "fryer": "alder", "product": "tenders"},
+        {"what": "dance"},
+        {"what": "sold", "product": "x"},
+        {"what": "lift", "fryer": "alder", "at_s": "noon"},
+        {"what": "count", "product": "bone_in", "pieces": "1e9"},
+        {"what": "lift", "fryer": "alder", "key": ""},
+    ],
+)
+def test_impossible_taps_are_refused_and_nothing_is_kept(store, kitchen, bench, bad):
+    """Each with our own error."""
+    board = Board(store=store, kitchen=kitchen, bench=bench, practice=503)
+    with pytest.raises(InputError):
+        board.tell(tap_of({"key": "k", "at_s": 36000, **bad}))
+    assert board.taps() == []
+
+
+def test_no_clock_while_pressure_is_let_go(store, kitchen, bench):
+    """A pressure load's timer ends where venting starts, and the words to wait for zero are there; an open
+    fryer has none.
+    """
+    board = Board(store=store, kitchen=kitchen, bench=bench, practice=504)
+    board.tell(Tap(key="a", what="drop", at_s=40000.0, fryer="alder", product="bone_in", pieces_count=16))
+    board.tell(Tap(key="b", what="drop", at_s=40000.0, fryer="cedar", product="wedges", pieces_count=26))
+    alder, _, cedar, _ = board_view(board, 40100.0)["fryers"]
+    assert 40000 < alder["vent_s"] < alder["lift_s"]
+    assert "zero on the gauge" in alder["vent_text"]
+    assert cedar["vent_s"] is None
+
+
+def test_a_practice_friday_with_a_fryer_that_fails(store, kitchen, bench):
+    """Played to its end by the advice: nothing goes into the dead fryer, hot-oil rules hold, waste is
+    explained to the last piece.
+    """
+    board = Board(store=store, kitchen=kitchen, bench=bench, practice=7)
+    told = play_day(board, "birch@17:40")
+    assert any("birch fails" in t["text"] for t in told)
+    assert not [t for t in told if t["at"] > "17:40" and t["what"] == "drop" and t["fryer"] == "birch"]
+    state = board.state(bench.trade.closes_s)
+    assert broken_rules(bench.day, Plan(filters=tuple((f, int(t)) for f, t in state.filters))) == []
+    close = day_view.close_view(board, bench.trade.closes_s)
+    assert sum(c["pieces_n"] for c in close["causes"]) == pytest.approx(close["thrown_n"], abs=1.0)
+    assert len(board.taps()) == len(told)
+    assert np.nansum(state.sold_n) > 0.6 * bench.day.mean_n.sum()
+    with pytest.raises(InputError):
+        play_day(replace(board, practice=None))
+
+
+def test_a_failed_fryer_is_compared(store, kitchen, bench):
+    """Old and new plan side by side by half hour."""
+    board = Board(store=store, kitchen=kitchen, bench=bench, practice=505)
+    view = compare_down(board, 17 * 3600 + 2400.0, "alder")
+    assert view["halves"][0]["from"] == "17:40"
+    assert view["fill_new_frac"] < view["fill_old_frac"]
+    assert view["short_n"] > 0
+    assert view["trim"]
+
+
+@settings(max_examples=4, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(st.integers(0, 10**6))
+def test_a_full_day_of_random_taps_loses_no_entry(store, kitchen, bench, seed):
+    """Two hundred taps in any order, some twice, some impossible: every good one is kept once, the rest
+    refused, and the board can always be drawn.
+    """
+    rng = np.random.default_rng(seed)
+    board, good = Board(store=store, kitchen=kitchen, bench=bench, practice=1000 + seed), set()
+    for n in range(200):
+        key = f"r{rng.integers(0, 150)}"
+        tap = Tap(
+            key=key,
+            what=str(rng.choice([*What, "dance"])),
+            at_s=float(rng.integers(34000, 80000)),
+            fryer=str(rng.choice([*bench.fryers, "nobody"])),
+            product=str(rng.choice([*bench.products, ""])),
+            pieces_count=int(rng.choice([0, 1, 8, 16, 40, 200])),
+            reason="other",
+        )
+        try:
+            recorded, new = board.tell(tap)
+        except InputError:
+            continue
+        assert new == (key not in good)
+        assert recorded.fact.key == key
+        good.add(key)
+        if n % 50 == 49:
+            view = board_view(board, float(rng.integers(34000, 80000)))
+            assert all(s["count"] >= 0 for s in view["shelf"])
+    assert sorted(e.fact.key for e in board.taps()) == sorted(good)
+    assert store.verify()[0] >= len(good)
+
+
+def test_a_late_truck_takes_a_product_off(store, kitchen, bench):
+    """While a product is out nothing of it is advised or planned and the loss is told; when it is in again it
+    is.
+    """
+    board = Board(store=store, kitchen=kitchen, bench=bench, practice=508)
+    noon = 12 * 3600.0
+    assert any(a["product"] == "tenders" for a in board_view(board, noon)["advice"])
+    board.tell(Tap(key="out", what="out", at_s=noon - 60, product="tenders"))
+    view = board_view(board, noon)
+    assert not any(a["product"] == "tenders" for a in view["advice"])
+    assert [s["out"] for s in view["shelf"]] == [False, True, False]
+    assert not [d for d in board.rest_of_day(board.state(noon)).plan.drops if d.item == 1]
+    board.tell(Tap(key="in", what="in", at_s=noon + 60, product="tenders"))
+    assert any(a["product"] == "tenders" for a in board_view(board, noon + 120)["advice"])
+
+
+def test_a_jump_in_sales_moves_the_day(store, kitchen, bench):
+    """Half as much again sold by noon raises the level and the loads to come."""
+    board = Board(store=store, kitchen=kitchen, bench=bench)
+    usual = board.rest_of_day(board.state(12 * 3600.0))
+    for slot in range(0, 28):
+        for i, product in enumerate(bench.products):
+            sold = round(1.6 * bench.day.mean_n[i, slot])
+            if sold:
+                board.tell(
+                    Tap(
+                        key=f"s{slot}{i}",
+                        what="sold",
+                        at_s=bench.trade.start_s + slot * 300.0 + 10,
+                        product=product,
+                        pieces_count=sold,
+                    )
+                )
+    state = board.state(12 * 3600.0)
+    assert board_view(board, 12 * 3600.0)["level_n"] > 1.1
+    assert sum(
+        board.bench.day.items[d.item].loads[d.load].units_count for d in board.rest_of_day(state).plan.drops
+    ) > sum(board.bench.day.items[d.item].loads[d.load].units_count for d in usual.plan.drops)
+
+
+def test_labels_and_handover(store, kitchen, bench):
+    """Both are PDFs in both languages; no tray, no label."""
+    from frywright.voice.tongue import translator
+
+    board = Board(store=store, kitchen=kitchen, bench=bench, practice=506)
+    with pytest.raises(InputError):
+        day_paper.labels_pdf(board, 40000.0, "en")
+    board.tell(Tap(key="a", what="drop", at_s=39000.0, fryer="alder", product="bone_in", pieces_count=16))
+    board.tell(Tap(key="b", what="lift", at_s=39800.0, fryer="alder"))
+    for language in ("en", "es"):
+        tr = translator(language)
+        assert day_paper.labels_pdf(board, 40000.0, language, tr).startswith(b"%PDF")
+        assert day_paper.handover_pdf(board, 40000.0, language, tr).startswith(b"%PDF")
+
+
+def test_promises(store, kitchen, bench):
+    """A small order can be promised, a huge one is answered with the largest."""
+    board = Board(store=store, kitchen=kitchen, bench=bench, practice=507)
+    assert day_view.promise_view(board, bench.trade.start_s, "bone_in", 15 * 3600.0, 16)["feasible"]
+    refused = day_view.promise_view(board, bench.trade.start_s, "bone_in", 17 * 3600.0, 2000)
+    assert not refused["feasible"]
+    assert 0 < refused["largest_n"] < 2000
+
+
+def test_a_kitchen_without_a_day_says_what_to_add(tmp_path):
+    """The error names the tables."""
+    text = demo_text().split("# The day: hours")[0]
+    empty = Store.file(tmp_path / "x.db", now)
+    remember_kitchen(empty, text, "k.toml")
+    with pytest.raises(InputError, match=r"\[day\]"):
+        day.bench_for(empty, remembered_kitchen(empty), FRIDAY)

@@ -1,0 +1,124 @@
+"""Stop-use has no way past but a named qualified person; procedure cards carry the hazard at its step in both
+languages.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+import io
+
+import pytest
+
+from frywright.catalog import load as catalog
+from frywright.ledger.facts.care import Reopened, StopUse
+from frywright.ledger.store import Store
+from frywright.model.errors import InputError
+from frywright.rooms.care import machines, procedures
+from frywright.rooms.clock import now
+from frywright.rooms.day import day
+from frywright.rooms.day.board import Board, Tap, board_view
+from frywright.rooms.day.practice import demo_sales
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.trial.kitchens import demo_text
+from frywright.voice.tongue import translator
+from tests.paper import pages
+
+
+@pytest.fixture
+def store(tmp_path):
+    found = Store.file(tmp_path / "m.db", now)
+    remember_kitchen(found, demo_text(), "demo.toml")
+    return found
+
+
+@pytest.fixture
+def kitchen(store):
+    return remembered_kitchen(store)
+
+
+def test_only_a_named_qualified_person_releases(store, kitchen):
+    """Anyone stops it at once; crew, a blank name or an empty finding do not release it; a technician with a
+    finding does, and both stay on record.
+    """
+    machines.stop_use(store, kitchen, "alder", "lid_moves", "")
+    assert set(machines.stopped(store)) == {"alder"}
+    for who, role, finding in (
+        ("Kim", "crew", "all looks well now"),
+        ("", "licensed", "latch pin replaced, tested"),
+        ("Kim", "licensed", "ok"),
+    ):
+        with pytest.raises(InputError):
+            machines.reopen(store, kitchen, "alder", who, role, finding)
+    assert set(machines.stopped(store)) == {"alder"}
+    machines.reopen(store, kitchen, "alder", "R. Ode", "licensed", "latch pin replaced, pressure test passed")
+    assert machines.stopped(store) == {}
+    assert [e.entry.kind for e in store.entries() if e.entry.kind in (StopUse.KIND, Reopened.KIND)] == [
+        "stop_use",
+        "reopen",
+    ]
+    with pytest.raises(InputError):
+        machines.reopen(store, kitchen, "alder", "R. Ode", "licensed", "nothing was wrong with it")
+    with pytest.raises(InputError):
+        machines.stop_use(store, kitchen, "alder", "mood", "")
+
+
+@pytest.mark.slow
+def test_the_plan_and_the_board_leave_it_out(store, kitchen):
+    """A fryer in stop-use gets no drop and cannot be tapped back into use."""
+    friday = dt.date(2026, 11, 27)
+    day.keep_sales(store, kitchen, io.BytesIO(demo_sales(kitchen, friday - dt.timedelta(days=1))), "s.csv")
+    board = Board(store=store, kitchen=kitchen, bench=day.bench_for(store, kitchen, friday))
+    noon = 12 * 3600.0
+    assert any(a["fryer"] == "alder" for a in board_view(board, noon)["advice"])
+    machines.stop_use(store, kitchen, "alder", "oil_leak", "")
+    board.tell(Tap(key="up", what="up", at_s=noon - 4000, fryer="alder"))
+    view = board_view(board, noon)
+    assert not any(a["fryer"] == "alder" for a in view["advice"])
+    assert view["fryers"][0]["held"]
+    held = day.bench_for(store, kitchen, friday, down=tuple(machines.stopped(store)))
+    assert not [d for d in day.morning(held).plan.drops if d.fryer == 0]
+
+
+@pytest.mark.parametrize("key", procedures.procedures())
+def test_every_card_prints_in_both_languages(store, kitchen, key):
+    """Every step has both languages, every hazard too, and gear comes with the card."""
+    table = catalog.table(f"procedures/{key}.toml")
+    spanish = translator("es")
+    assert table["gear"] and spanish(table["gear"]) != table["gear"]
+    for step in table["step"]:
+        assert spanish(step["text"]) != step["text"]
+        assert "hazard" not in step or spanish(step["hazard"]) != step["hazard"]
+    assert any("hazard" in step for step in table["step"])
+    for language in ("en", "es"):
+        data = procedures.procedure_pdf(
+            store, kitchen, key, language, translator(language), water_m3=0.03, label_oz_gal=1.5
+        )
+        assert data.startswith(b"%PDF")
+        assert pages(data) == 1
+
+
+def test_the_dose_of_a_boil_out_is_the_labels(store, kitchen):
+    """Eight gallons at 1.5 oz a gallon are 12 oz; without a label there is no card."""
+    from frywright.model.units import GALLON, LB
+
+    assert machines.boil_out_dose(8 * GALLON, 1.5) == pytest.approx(12 * LB / 16)
+    assert (
+        procedures._dose_text(
+            "metric",
+            machines.boil_out_dose(0.03, 10 / machines.OZ_GAL_G_L),
+            0.03,
+            10 / machines.OZ_GAL_G_L,
+            str,
+        )
+        == "300 g of cleaner into 30 L of cold water, by its label at 10 g/L."
+    )
+    assert pytest.approx(7.489, abs=0.001) == machines.OZ_GAL_G_L
+    with pytest.raises(InputError):
+        procedures.procedure_pdf(store, kitchen, "boil_out", "en")
+    with pytest.raises(InputError):
+        procedures.procedure_pdf(store, kitchen, "dancing", "en")
+    steps = [s["text"] for s in catalog.table("procedures/boil_out.toml")["step"]]
+    cold = next(n for n, s in enumerate(steps) if "cold water, well below" in s)
+    cleaner = next(n for n, s in enumerate(steps) if "cleaner to the cold water" in s)
+    dry = next(n for n, s in enumerate(steps) if s.startswith("Dry vat"))
+    assert cold < cleaner < dry == len(steps) - 1

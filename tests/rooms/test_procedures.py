@@ -1,0 +1,110 @@
+"""Procedure cards become the kitchen's own without losing a hazard, carry pictures, and are signed by two."""
+
+from __future__ import annotations
+
+import io
+
+import pytest
+
+from frywright.ledger.facts.care import CardWritten
+from frywright.ledger.store import Store
+from frywright.model.errors import InputError
+from frywright.rooms.care import procedures
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.trial.kitchens import demo_text
+from frywright.voice.tongue import translator
+from tests.rooms.test_commissioning import png
+
+
+@pytest.fixture
+def store(tmp_path):
+    found = Store.file(tmp_path / "p.db", now)
+    remember_kitchen(found, demo_text(), "demo.toml")
+    return found
+
+
+@pytest.fixture
+def kitchen(store):
+    return remembered_kitchen(store)
+
+
+def edit(store, key="closing", language="en", **more):
+    """The card saved as it stands, with changes."""
+    card = procedures.card_of(store, key, language)
+    values = {
+        "key": key,
+        "language": language,
+        "gear": card.gear,
+        "tools": card.tools,
+        "steps": procedures.lines_of(card),
+        "who": "Ana Lund",
+        "version": str(card.version),
+    }
+    return procedures.save_card(store, {**values, **more}, more.pop("photo", None))
+
+
+def test_a_card_becomes_the_kitchens_own(store, kitchen):
+    """A step added and the order changed: the next version, in that language only; older ones stay on record;
+    it prints with its picture.
+    """
+    lines = procedures.lines_of(procedures.card_of(store, "closing")).splitlines()
+    edit(store, steps="\n".join(["Tell the lead that you begin.", *lines]))
+    card = procedures.card_of(store, "closing")
+    assert card.version == 1
+    assert card.steps[0] == ("Tell the lead that you begin.", "")
+    assert procedures.card_of(store, "closing", "es").version == 0
+    edit(store, photo=io.BytesIO(png()), picture_step="2")
+    assert procedures.card_of(store, "closing").pictures.keys() == {1}
+    data = procedures.procedure_pdf(store, kitchen, "closing", "en", translator("en"))
+    assert b"/Image" in data
+    assert len(list(store.facts(CardWritten))) == 2
+
+
+def test_no_hazard_is_lost(store):
+    """Dropping one is refused; moving it to another step is not; nor are empty cards, nameless editors or
+    stale versions kept.
+    """
+    lines = procedures.lines_of(procedures.card_of(store, "boil_out"))
+    assert procedures.HAZARD_MARK in lines
+    bare = "\n".join(line.split(procedures.HAZARD_MARK)[0] for line in lines.splitlines())
+    with pytest.raises(InputError, match="kept with a step"):
+        edit(store, "boil_out", steps=bare)
+    hazards = " ".join(
+        line.split(procedures.HAZARD_MARK)[1] for line in lines.splitlines() if procedures.HAZARD_MARK in line
+    )
+    assert hazards
+    for bad in (
+        {"steps": ""},
+        {"steps": "x\n" * 21},
+        {"who": ""},
+        {"gear": ""},
+        {"version": "7"},
+        {"steps": "y" * 201},
+    ):
+        with pytest.raises(InputError):
+            edit(store, "closing", **bad)
+    with pytest.raises(InputError):
+        edit(store, photo=io.BytesIO(png()), picture_step="99")
+    with pytest.raises(InputError):
+        edit(store, photo=io.BytesIO(b"no picture"), picture_step="1")
+    assert not store.current_facts(CardWritten)
+
+
+def test_sign_off_takes_two_and_carries_its_evidence(store, kitchen):
+    """One person is not two; the entry names card, version, fryer and photo; the view lists it."""
+    told = {"key": "lid_seal", "fryer": "alder", "who": "Ana Lund", "second": "Ben Roe"}
+    for bad in ({"second": "ana lund"}, {"who": ""}, {"fryer": "elm"}, {"key": "dancing"}):
+        with pytest.raises(InputError):
+            procedures.sign_card(store, kitchen, {**told, **bad})
+    kept = procedures.sign_card(store, kitchen, told, io.BytesIO(png())).fact
+    assert (kept.key, kept.version, kept.fryer, len(kept.photo)) == ("lid_seal", 0, "alder", 64)
+    assert procedures.card_view(store, "lid_seal")["signed"][0]["second"] == "Ben Roe"
+
+
+def test_a_lost_picture_leaves_its_slot_empty(store, kitchen, tmp_path):
+    """The file deleted beside the store: the card still prints."""
+    edit(store, photo=io.BytesIO(png()), picture_step="1")
+    for file in (tmp_path / "p.db.files").iterdir():
+        file.unlink()
+    assert procedures.procedure_pdf(store, kitchen, "closing", "en").startswith(b"%PDF")

@@ -1,0 +1,306 @@
+"""A vat's oil through its acts: events kept once, nonsense refused with its raw text, outlook, limits,
+cost, order, rotation.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+
+import pytest
+
+from frywright.ledger.facts.oil import OilDone, OilRefused
+from frywright.ledger.store import Store
+from frywright.model.business_day import moment_of
+from frywright.model.errors import InputError
+from frywright.model.units import LB
+from frywright.rooms import hall
+from frywright.rooms.care import oil_money, oil_moves, vat
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.trial.kitchens import demo_text
+from frywright.voice.tongue import translator
+from tests.rooms.taps import tap
+
+TODAY = dt.date(2026, 11, 25)
+
+
+@pytest.fixture
+def store(tmp_path):
+    found = Store.file(tmp_path / "v.db", now)
+    remember_kitchen(found, demo_text(), "demo.toml")
+    return found
+
+
+@pytest.fixture
+def kitchen(store):
+    return remembered_kitchen(store)
+
+
+def tell(store, kitchen, day, **values):
+    """One event at the close of a day of November."""
+    return vat.tell_oil(
+        store,
+        kitchen,
+        {"vat": "alder", **values},
+        at=moment_of(kitchen.trade, dt.date(2026, 11, day), 79_000.0),
+    )
+
+
+def week(store, kitchen):
+    """Fresh oil on the 16th, readings that rise by two points a day, top-ups of three pounds."""
+    tell(store, kitchen, 16, what="discard")
+    for n, day in enumerate(range(17, 26)):
+        tell(store, kitchen, day, what="reading", amount=f"{6 + 1.8 * n:.1f}")
+        tell(store, kitchen, day, what="top_up", amount="3 lb")
+
+
+def test_a_week_gives_a_dated_outlook(store, kitchen):
+    """Growth is learned, the date lies ahead with its interval, more top-up and cooler oil buy days, in both
+    languages.
+    """
+    week(store, kitchen)
+    view = vat.vat_view(store, kitchen, "alder", TODAY)
+    assert not view["default"]
+    assert view["age_days_count"] == 9
+    assert view["growth_pct"] == pytest.approx(2.6, abs=0.6)
+    assert view["days_n"][0] <= view["days_n"][1] <= view["days_n"][2]
+    now_days, more, cooler, _ = (
+        row["days_n"]
+        for row in oil_money.changes_view(kitchen, vat.vat_states(store, kitchen, TODAY), "alder")["changes"]
+    )
+    assert more > now_days
+    assert cooler > now_days
+    assert "límite" in vat.vat_view(store, kitchen, "alder", TODAY, translator("es"))["text"]
+
+
+def test_oil_over_its_limit_is_to_be_discarded(store, kitchen):
+    """Readings near the limit advise a discard tonight; after it the oil is fresh again."""
+    tell(store, kitchen, 10, what="discard")
+    for day in range(12, 26):
+        tell(store, kitchen, day, what="reading", amount=f"{4 + 1.35 * (day - 10):.1f}")
+    assert vat.vat_view(store, kitchen, "alder", TODAY)["advice"] == "discard"
+    tell(store, kitchen, 25, what="discard")
+    view = vat.vat_view(store, kitchen, "alder", TODAY)
+    assert view["advice"] == "keep"
+    assert view["level_pct"] == pytest.approx(4.0, abs=0.1)
+
+
+def test_a_vat_nobody_told_of_says_default(store, kitchen):
+    """No readings: default figures, the advice is unknown, in words too."""
+    view = vat.vat_view(store, kitchen, "cedar", TODAY)
+    assert (view["default"], view["advice"]) == (True, "unknown")
+    assert view["text"].startswith("Unknown")
+
+
+def test_a_reading_after_the_top_up_is_put_back(store, kitchen):
+    """Told as after, the same number stands for a higher peak."""
+    tell(store, kitchen, 24, what="discard")
+    tell(store, kitchen, 25, what="top_up", amount="16 lb")
+    for other in (store,):
+        tell(other, kitchen, 25, what="reading", amount="12", after="1")
+    after = vat.vat_states(store, kitchen, TODAY)["alder"].belief.mean[0, 1]
+    tell(store, kitchen, 25, what="reading", amount="12")
+    assert vat.vat_states(store, kitchen, TODAY)["alder"].belief.mean[0, 1] < after
+
+
+@pytest.mark.parametrize(
+    "bad",
+    [
+        {"what": "reading", "amount": "140"},
+        {"what": "reading", "amount": "-3"},
+        {"what": "reading", "amount": "dark"},
+        {"what": "top_up", "amount": "-5 lb"},
+        {"what": "top_up", "amount": "3500 F"},
+        {"what": "top_up", "amount": "900 lb"},
+        {"what": "polish"},
+        {"what": "discard", "vat": "nobody"},
+    ],
+)
+def test_nonsense_is_refused_and_its_text_is_kept(store, kitchen, bad):
+    """Nothing is lost: raw text and reason stand in the records; the outlook does not move."""
+    with pytest.raises(InputError):
+        tell(store, kitchen, 25, **bad)
+    kept = list(store.facts(OilRefused))
+    assert kept[-1].fact.raw["what"] == bad["what"]
+    assert kept[-1].fact.reason
+    assert not list(store.facts(OilDone))
+
+
+def test_the_same_tap_is_kept_once_and_cartons_are_pounds(store, kitchen):
+    """A key sent again is one entry; a carton is 35 lb; a bare number is in the kitchen's unit."""
+    values = {"vat": "alder", "what": "top_up", "amount": "1 carton"}
+    first, again = vat.tell_oil(store, kitchen, values, "k1"), vat.tell_oil(store, kitchen, values, "k1")
+    assert (first[1], again[1]) == (True, False)
+    assert first[0].fact.mass_kg == pytest.approx(35 * LB)
+    assert vat.tell_oil(store, kitchen, {**values, "amount": "5"}, "k2")[0].fact.mass_kg == pytest.approx(
+        5 * LB
+    )
+
+
+def test_limits_tighten_freely_and_loosen_only_with_a_name(store):
+    """The place's figure holds; looser without name and reason is refused; never above the place's."""
+    assert vat.limit_of(store)[0] == 24.0
+    vat.set_limit(store, "us", 22.0, "", "")
+    with pytest.raises(InputError):
+        vat.set_limit(store, "us", 25.0, "", "")
+    vat.set_limit(store, "germany", 27.0, "R. Ode", "new oil, trial of a month")
+    assert vat.limit_of(store)[0] == 24.0
+    with pytest.raises(InputError):
+        vat.set_limit(store, "atlantis", 20.0, "", "")
+
+
+def test_cost_order_filling_and_rotation(store, kitchen):
+    """Log gaps come first, uptake stands apart, cartons cover changes and safety, older oil never goes into
+    fresher.
+    """
+    week(store, kitchen)
+    told = oil_money.cost_view(store, kitchen, 150.0, TODAY)
+    assert len(told["log_gaps"]) == 3
+    assert told["uptake_money"] == pytest.approx(27 * LB / 10 * 2.4, abs=0.01)
+    order = oil_moves.order_view(store, kitchen, 7, 1.0, TODAY)
+    assert order["cartons"] >= order["safety_cartons"] - 1
+    assert oil_moves.order_view(store, kitchen, 7, 50.0, TODAY)["cartons"] == 0
+    assert oil_moves.fill_view(kitchen, "alder")["cartons"] == 2
+    states = vat.vat_states(store, kitchen, TODAY)
+    assert any(
+        "Older oil" in note for note in oil_moves.rotation_notes(kitchen, states["alder"], states["cedar"])
+    )
+    assert not any(
+        "Older oil" in note for note in oil_moves.rotation_notes(kitchen, states["cedar"], states["alder"])
+    )
+
+
+def states_of(store, kitchen):
+    """Every vat today."""
+    return vat.vat_states(store, kitchen, TODAY)
+
+
+def test_advice_in_money(store, kitchen):
+    """More top-up and a filter turn have their price, the filter's effect is not claimed before the log shows
+    it, a change has its worth.
+    """
+    week(store, kitchen)
+    view = oil_money.changes_view(kitchen, states_of(store, kitchen), "alder")
+    now_row, more, cooler, turn = view["changes"]
+    assert not view["filter_told"]
+    assert "does not show yet" in turn["what"]
+    assert more["money"] != now_row["money"]
+    assert cooler["saves_money"] > 0
+    assert 0 <= view["left_money"] <= view["change_money"] == pytest.approx(45 * LB * 2.4, abs=0.01)
+    assert (
+        "no muestra"
+        in oil_money.changes_view(kitchen, states_of(store, kitchen), "alder", translator("es"))["changes"][
+            3
+        ]["what"]
+    )
+
+
+def test_a_filter_effect_in_the_log_is_learned(store, kitchen):
+    """Days with three turns gain half of what days with none gain: the log says so and the row uses it."""
+    level = 4.0
+    tell(store, kitchen, 1, what="discard")
+    for n, day in enumerate(range(2, 14)):
+        turns = 3 * (n % 2)
+        for k in range(turns):
+            vat.tell_oil(
+                store,
+                kitchen,
+                {"vat": "alder", "what": "filter"},
+                f"f{day}{k}",
+                at=moment_of(kitchen.trade, dt.date(2026, 11, day), 60_000.0 + k),
+            )
+        level += 2.0 - 0.3 * turns
+        tell(store, kitchen, day, what="reading", amount=f"{level:.2f}")
+    state = vat.vat_states(store, kitchen, dt.date(2026, 11, 13))
+    view = oil_money.changes_view(kitchen, state, "alder")
+    assert view["filter_told"]
+    assert view["filter_points"] == pytest.approx(0.3, abs=0.05)
+    assert view["changes"][3]["days_n"] > view["changes"][0]["days_n"]
+
+
+def test_oil_that_stayed_cold_does_not_age(store, kitchen):
+    """A day on which the board dropped only in another fryer adds nothing to this vat's outlook."""
+    week(store, kitchen)
+    before = states_of(store, kitchen)["alder"].belief.mean[0, 1]
+    for day in (22, 23):
+        hall.write(store, tap(dt.date(2026, 11, day), f"c{day}", fryer="cedar", pieces_count=24))
+    after = states_of(store, kitchen)["alder"].belief.mean[0, 1]
+    assert after > before
+
+
+def test_the_bill_takes_the_board_and_names_causes(store, kitchen):
+    """Raw product from the drops; too much and too little top-up and an early change are named, after the
+    gaps.
+    """
+    with pytest.raises(InputError, match="empty"):
+        oil_money.cost_view(store, kitchen, 150.0, TODAY)
+    tell(store, kitchen, 24, what="top_up", amount="1 lb")
+    with pytest.raises(InputError, match="dropped on the board"):
+        oil_money.cost_view(store, kitchen, today=TODAY)
+    for day in (24, 25):
+        for n in range(10):
+            hall.write(store, tap(dt.date(2026, 11, day), f"d{day}{n}"))
+    view = oil_money.cost_view(store, kitchen, today=TODAY)
+    assert view["per_raw_lb_money"] == pytest.approx(view["day_money"] / (10 * 4 * 2.3), abs=5.1e-5)
+    assert any("2026-11-25" in gap for gap in view["log_gaps"])
+    assert any("not all of it is told" in cause for cause in view["causes"])
+    tell(store, kitchen, 25, what="top_up", amount="40 lb")
+    tell(store, kitchen, 25, what="reading", amount="12")
+    tell(store, kitchen, 25, what="discard")
+    view = oil_money.cost_view(store, kitchen, today=TODAY)
+    assert "early" in view["causes"][0]
+    assert "short draining" in view["causes"][1]
+    (row,) = oil_money.site_rows([("a", store, kitchen)], TODAY)
+    assert row["per_hundred_n"] == view["per_hundred_n"]
+
+
+def test_filling_heights_and_a_vat_that_is_overfilled(kitchen):
+    """With surface and upper line known the cold height is told; more oil than stays under the line is warned
+    of; solid shortening has its melt.
+    """
+    from dataclasses import replace
+
+    view = oil_moves.fill_view(kitchen, "alder")
+    assert "cold" in view["heights"]
+    assert not view["warning"]
+    low = replace(kitchen.fryer("alder"), upper_line_m=0.2, solid_fat=True)
+    other = replace(kitchen, fryers=tuple(low if f.key == "alder" else f for f in kitchen.fryers))
+    view = oil_moves.fill_view(other, "alder")
+    assert "boils over" in view["warning"]
+    assert "kWh" in view["melt"]
+    assert oil_moves.fill_view(kitchen, "cedar")["heights"] == ""
+
+
+def test_worn_oil_moves_down_only_where_nothing_speaks_against_it(store, kitchen):
+    """Into a vat about to be changed with the same proteins it is worth money; into a fresher or another one
+    it is not offered; the map prints.
+    """
+    week(store, kitchen)
+    for day in range(12, 26):
+        vat.tell_oil(
+            store,
+            kitchen,
+            {"vat": "birch", "what": "reading", "amount": f"{10 + day - 12}"},
+            at=moment_of(kitchen.trade, dt.date(2026, 11, day), 79_000.0),
+        )
+    view = oil_money.changes_view(kitchen, states_of(store, kitchen), "alder")
+    old = float(states_of(store, kitchen)["alder"].belief.mean[0, 0])
+    assert old < 24
+    assert [m["into"] for m in view["moves"]] == ["birch"]
+    assert view["moves"][0]["saves_money"] >= 0
+    rotation = oil_moves.rotation_view(kitchen, states_of(store, kitchen), translator("es"))
+    assert len(rotation["moves"]) == 12
+    assert any("proteínas" in n or "aceite" in n for m in rotation["moves"] for n in m["notes"])
+    assert oil_moves.oil_map_pdf(store, kitchen, "es", translator("es")).startswith(b"%PDF")
+
+
+def test_acid_value_and_colour_are_kept_beside(store, kitchen):
+    """Shown as last told; they do not move the outlook; nonsense is refused."""
+    tell(store, kitchen, 24, what="acid", amount="1,8")
+    tell(store, kitchen, 25, what="colour", amount="6")
+    view = vat.vat_view(store, kitchen, "alder", TODAY)
+    assert (view["acid_n"], view["colour_n"]) == (1.8, 6.0)
+    assert view["readings_count"] == 0
+    for amount in ("-1", "acid", "", "900"):
+        with pytest.raises(InputError):
+            tell(store, kitchen, 25, what="acid", amount=amount)
