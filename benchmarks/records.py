@@ -130,7 +130,7 @@ def at_size(count: int) -> None:
         )
         timed(
             "pack of 30 days as PDF",
-            lambda: pack.pack_pdf(store, kitchen, day - dt.timedelta(days=29), day),
+            lambda: pack.pack_pdf(kitchen, pack.pack_view(store, kitchen, day - dt.timedelta(days=29), day)),
             1,
         )
         start = time.perf_counter()

@@ -12,8 +12,8 @@ from frywright.ledger.facts.fact import kept
 from frywright.ledger.store import Store
 from frywright.model.errors import RecordError
 from frywright.rooms.clock import now
-from frywright.rooms.cook.programs import held_status
 from frywright.rooms.kitchen import kitchen_text, remember_kitchen, remembered_kitchen
+from frywright.rooms.standing import held_status
 from tests.ledger.test_facts import FACTS
 
 STORES = Path(__file__).parent / "stores"

@@ -19,6 +19,7 @@ from frywright.rooms.day import day
 from frywright.rooms.day.board import Board, Tap, board_view
 from frywright.rooms.day.practice import demo_sales
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.standing import stopped
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
 from tests.paper import pages
@@ -41,7 +42,7 @@ def test_only_a_named_qualified_person_releases(store, kitchen):
     finding does, and both stay on record.
     """
     machines.stop_use(store, kitchen, "alder", "lid_moves", "")
-    assert set(machines.stopped(store)) == {"alder"}
+    assert set(stopped(store)) == {"alder"}
     for who, role, finding in (
         ("Kim", "crew", "all looks well now"),
         ("", "licensed", "latch pin replaced, tested"),
@@ -49,9 +50,9 @@ def test_only_a_named_qualified_person_releases(store, kitchen):
     ):
         with pytest.raises(InputError):
             machines.reopen(store, kitchen, "alder", who, role, finding)
-    assert set(machines.stopped(store)) == {"alder"}
+    assert set(stopped(store)) == {"alder"}
     machines.reopen(store, kitchen, "alder", "R. Ode", "licensed", "latch pin replaced, pressure test passed")
-    assert machines.stopped(store) == {}
+    assert stopped(store) == {}
     assert [e.entry.kind for e in store.entries() if e.entry.kind in (StopUse.KIND, Reopened.KIND)] == [
         "stop_use",
         "reopen",
@@ -75,7 +76,7 @@ def test_the_plan_and_the_board_leave_it_out(store, kitchen):
     view = board_view(board, noon)
     assert not any(a["fryer"] == "alder" for a in view["advice"])
     assert view["fryers"][0]["held"]
-    held = day.bench_for(store, kitchen, friday, down=tuple(machines.stopped(store)))
+    held = day.bench_for(store, kitchen, friday, down=tuple(stopped(store)))
     assert not [d for d in day.morning(held).plan.drops if d.fryer == 0]
 
 

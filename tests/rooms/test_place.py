@@ -20,9 +20,10 @@ from frywright.rooms import hall
 from frywright.rooms.clock import now
 from frywright.rooms.cook.cards import card_data, card_pdf, site_cards_pdf
 from frywright.rooms.cook.desk import transfer_program
-from frywright.rooms.cook.programs import held_status, program_json, save_program
+from frywright.rooms.cook.programs import program_json, save_program
 from frywright.rooms.day.day import load_facts
 from frywright.rooms.kitchen import kitchen_number, remember_kitchen, remembered_kitchen
+from frywright.rooms.standing import held_status
 from frywright.trial import prove_again
 from frywright.trial.ask import CookRequest, ask, program_of
 from frywright.trial.kitchens import demo_text

@@ -224,9 +224,9 @@ def power(
 
     with speaking_errors(as_json), preparing():
         from frywright.model.errors import InputError
-        from frywright.rooms.care.machines import stopped
         from frywright.rooms.day.day import bench_for, morning
         from frywright.rooms.day.power import energy_view, full_load_rows
+        from frywright.rooms.standing import stopped
 
         opened, kitchen = open_shop(store)
         try:

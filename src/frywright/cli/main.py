@@ -61,7 +61,7 @@ def prepare() -> None:
     from frywright.cli.output import preparing, speaking_errors
 
     with speaking_errors(), preparing():
-        from frywright.web.warm import warm_up
+        from frywright.trial.warm import warm_up
 
         typer.echo(f"Engines ready after {warm_up():.1f} s.")
 

@@ -254,11 +254,12 @@ def limit(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.rooms.care.vat import limit_of, set_limit
+        from frywright.rooms.care.vat import set_limit
+        from frywright.rooms.standing import oil_limit_here
 
         opened, _ = open_shop(store)
         set_limit(opened, place, house, who, reason)
-        value, title = limit_of(opened)
+        value, title = oil_limit_here(opened)
         if as_json:
             emit_json({"ok": True, "limit_pct": value, "title": title})
         else:

@@ -40,9 +40,9 @@ def speaking_errors(as_json: bool = False) -> Iterator[None]:
 @contextmanager
 def preparing() -> Iterator[None]:
     """Say so while kernels compile for the first time, which takes up to a minute."""
-    from frywright.physics.kernels import cache_folder
+    from frywright.trial.warm import prepared
 
-    if not cache_folder().exists():
+    if not prepared():
         sys.stderr.write("Preparing the cook engine for this machine (once, up to a minute) …\n")
     yield
 

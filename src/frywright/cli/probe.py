@@ -227,7 +227,7 @@ def heat_up(
 
     with speaking_errors(as_json):
         from frywright.cli.shop import open_kitchen
-        from frywright.rooms.day.heat_up import heat_up_check
+        from frywright.rooms.cook.heat_up import heat_up_check
 
         place = open_kitchen(kitchen)
         ratio, text = heat_up_check(

@@ -153,6 +153,7 @@ def pack(
 
     with speaking_errors(as_json):
         from frywright.model.errors import InputError
+        from frywright.rooms.care.upkeep import care_rows
         from frywright.rooms.kitchen import remembered_kitchen
         from frywright.rooms.records import pack as packs
         from frywright.voice.tongue import translator
@@ -163,14 +164,14 @@ def pack(
             raise InputError("range", f"{first} to {last}", "days such as 2026-11-01") from error
         opened = _open(store)
         kitchen, tr = remembered_kitchen(opened), translator(language)
+        view = packs.pack_view(opened, kitchen, *days, tr, care_rows(opened, kitchen, tr, language))
         if as_json:
-            view = packs.pack_view(opened, kitchen, *days, language, tr)
             view.pop("told")
             emit_json({"ok": True, **view})
             return
-        out.write_bytes(packs.pack_pdf(opened, kitchen, *days, language, tr))
+        out.write_bytes(packs.pack_pdf(kitchen, view, language, tr))
         if tables is not None:
-            tables.write_bytes(packs.csv_zip(opened, kitchen, *days))
+            tables.write_bytes(packs.csv_zip(opened, kitchen, *days, tr))
         typer.echo(f"{out} written.")
 
 

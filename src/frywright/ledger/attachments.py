@@ -8,6 +8,7 @@ import tempfile
 from pathlib import Path
 from typing import BinaryIO
 
+from frywright.ledger.store import Store
 from frywright.model.errors import RecordError
 
 BLOCK_BYTES = 1 << 20
@@ -70,3 +71,8 @@ def sync_folder(folder: Path) -> None:
         os.fsync(handle)
     finally:
         os.close(handle)
+
+
+def attachments_of(store: Store) -> Attachments:
+    """The folder of original files beside a store."""
+    return Attachments(store.files)

@@ -11,10 +11,10 @@ from frywright.ledger.facts.day import DayNoted, SalesRead
 from frywright.ledger.facts.probing import CalibrationKept
 from frywright.ledger.store import Store
 from frywright.model import business_day
-from frywright.rooms.care.machines import stopped
 from frywright.rooms.clock import now
 from frywright.rooms.day import day as work
 from frywright.rooms.kitchen import remembered_kitchen
+from frywright.rooms.standing import stopped
 
 KEPT = 6
 MARKS = (

@@ -13,7 +13,7 @@ from frywright.ledger.accounts import Accounts
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.web.app import LOOPBACK, make_app
-from frywright.web.warm import warm_up
+from frywright.trial.warm import warm_up
 
 HOST = "127.0.0.1"
 

@@ -10,6 +10,7 @@ from typing import Any
 
 from frywright.catalog import load as catalog
 from frywright.design.controller import render
+from frywright.ledger.attachments import attachments_of
 from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError
 from frywright.model.kitchen import Kitchen
@@ -18,8 +19,7 @@ from frywright.rooms.care.commissioning import commissioning_view
 from frywright.rooms.care.nameplate import unit_signs
 from frywright.rooms.care.upkeep import WHO
 from frywright.rooms.clock import now
-from frywright.rooms.cook.probes import attachments_of
-from frywright.rooms.cook.programs import held_status
+from frywright.rooms.standing import held_status
 
 Translate = Callable[[str], str]
 MARK = {"meets": "go", "fails": "NO-GO", "unknown": "look first"}

@@ -9,6 +9,7 @@ from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import GALLON
 from frywright.rooms.hall import write
+from frywright.rooms.standing import stopped
 
 REASONS = {
     "lid_moves": "The lid opens or its latch moves while there is pressure.",
@@ -29,14 +30,6 @@ QUALIFIED = ("technician", "licensed")
 OZ_KG = 0.028349523125
 OZ_GAL_G_L = OZ_KG * 1000.0 / (GALLON * 1000.0)
 """Grams a litre in an ounce a gallon."""
-
-
-def stopped(store: Store) -> dict[str, Kept[StopUse]]:
-    """Fryers in stop-use and the entry that stopped each; nothing but a qualified person's release takes one
-    off.
-    """
-    released = {e.fact.fryer: e.number for e in store.facts(Reopened)}
-    return {e.fact.fryer: e for e in store.facts(StopUse) if e.number > released.get(e.fact.fryer, 0)}
 
 
 def stop_use(

@@ -29,8 +29,9 @@ from frywright.oil.worth import (
     left_money,
 )
 from frywright.rooms.care.oil_moves import rotation_notes
-from frywright.rooms.care.vat import FRESH_PCT, RISE_C, VatState, limit_of
+from frywright.rooms.care.vat import FRESH_PCT, RISE_C, VatState
 from frywright.rooms.clock import now
+from frywright.rooms.standing import oil_limit_here
 from frywright.trial.ask import CookRequest, ask
 
 Translate = Callable[[str], str]
@@ -322,7 +323,7 @@ def _causes(
     store: Store, kitchen: Kitchen, events: list[OilDone], top_up: float, reckoned: float, tr: Translate
 ) -> list[str]:
     """Likely causes, most certain first; none where nothing stands out."""
-    found, limit = [], limit_of(store)[0]
+    found, limit = [], oil_limit_here(store)[0]
     last: dict[str, float] = {}
     for event in events:
         if event.reading_pct is not None:

@@ -5,10 +5,10 @@ from __future__ import annotations
 import io
 from typing import BinaryIO
 
+from frywright.ledger.attachments import attachments_of
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.paper.paper import is_picture
-from frywright.rooms.cook.probes import attachments_of
 
 LARGEST_PHOTO_BYTES = 12_000_000
 

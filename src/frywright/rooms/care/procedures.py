@@ -10,6 +10,7 @@ from itertools import islice
 from typing import Any, BinaryIO
 
 from frywright.catalog import load as catalog
+from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.care import CardSigned, CardWritten
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
@@ -20,7 +21,6 @@ from frywright.model.units import GALLON
 from frywright.paper.paper import PAPER, pdf, picture_type
 from frywright.rooms.care.machines import OZ_GAL_G_L, OZ_KG, boil_out_dose
 from frywright.rooms.care.photos import keep_photo
-from frywright.rooms.cook.probes import attachments_of
 from frywright.rooms.hall import write
 from frywright.voice.tongue import translator
 

@@ -24,8 +24,8 @@ from frywright.model.program import Program
 from frywright.model.units import clock, show
 from frywright.paper.paper import PAPER, pdf, section
 from frywright.rooms.care.upkeep import WHO, today_of
-from frywright.rooms.care.vat import limit_of
 from frywright.rooms.hall import write
+from frywright.rooms.standing import oil_limit_here
 from frywright.trial.ask import CookRequest, ask
 from frywright.verdicts.age import judge_age
 
@@ -280,7 +280,7 @@ def wall_card_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Tran
     """Wall cards of a store's own values, one page a fryer: programs with version and check figure, loads,
     vent time, hold, oil limit, what never to do.
     """
-    limit = limit_of(store)[0]
+    limit = oil_limit_here(store)[0]
     pages = [
         {"title": fryer.name, "sections": _wall_sections(kitchen, fryer, limit, tr)}
         for fryer in kitchen.fryers

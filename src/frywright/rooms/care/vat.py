@@ -25,6 +25,7 @@ from frywright.oil.ageing import share_for_ever
 from frywright.oil.outlook import LEAST_READINGS, Belief, Crossing, Vats, crossing, learn
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
+from frywright.rooms.standing import oil_limit_here
 from frywright.verdicts.limits import oil_limit
 
 ACTS: tuple[OilAct, ...] = get_args(OilAct)
@@ -32,8 +33,8 @@ LOOKED_AT = {"acid": ("acid_n", 20.0), "colour": ("colour_n", 100.0)}
 """Acid value [mg KOH/g] and colour on the kitchen's own scale: kept and shown, most that is accepted; no
 limit of theirs is in the catalog.
 """
-HOUSE_LIMIT_PCT, FRESH_PCT, CARTON_KG = 24.0, 4.0, 35 * LB
-"""House limit where no law is known, fresh oil, carton: common practice, no source; the kitchen's own words
+FRESH_PCT, CARTON_KG = 4.0, 35 * LB
+"""Fresh oil and a carton: common practice, no source; the kitchen's own words
 win.
 """
 CARTONS = re.compile(r"(.*?)\s*(?:cartons?|jugs?|cajas?)", re.IGNORECASE)
@@ -167,16 +168,6 @@ def _mass(text: str, site: Site) -> float:
     return site.read(text, "mass", "amount")
 
 
-def limit_of(store: Store) -> tuple[float, str]:
-    """The limit that holds here: the place's where one is chosen, tightened by the house where it says so;
-    else the house limit.
-    """
-    chosen = store.current_facts(OilLimitSet)
-    if not chosen:
-        return oil_limit("us", HOUSE_LIMIT_PCT)
-    return oil_limit(chosen[-1].fact.place, chosen[-1].fact.house_pct)
-
-
 def set_limit(store: Store, place: str, house_pct: float, who: str, reason: str) -> Kept[OilLimitSet]:
     """Choose the place and a house limit; a looser house limit than before needs a name and a reason, and
     never passes the place's.
@@ -189,7 +180,7 @@ def set_limit(store: Store, place: str, house_pct: float, who: str, reason: str)
     oil_limit(place, house_pct)
     if not 5.0 <= house_pct <= 30.0:
         raise InputError("house limit", house_pct, "5 to 30 % polar compounds")
-    if house_pct > limit_of(store)[0] and not (who.strip() and reason.strip()):
+    if house_pct > oil_limit_here(store)[0] and not (who.strip() and reason.strip()):
         raise InputError("house limit", house_pct, "tighter than before, or given with a name and a reason")
     old = store.current_facts(OilLimitSet)
     chosen = OilLimitSet(place=place, house_pct=house_pct, who=who[:80], reason=reason[:200])
@@ -203,7 +194,7 @@ def vat_states(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> 
     for item in store.facts(OilDone):
         told.setdefault(item.fact.vat, []).append(item.fact)
     ages = {key: _filled_on(events, day) for key, events in told.items()}
-    used, limit = _used(store, min(ages.values())), limit_of(store)
+    used, limit = _used(store, min(ages.values())), oil_limit_here(store)
     return {f.key: _state(f, told[f.key], day, used, limit) for f in kitchen.fryers}
 
 

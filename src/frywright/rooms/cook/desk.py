@@ -22,7 +22,8 @@ from frywright.model.program import Program
 from frywright.model.units import clock, show, signed
 from frywright.physics.fry import simulate
 from frywright.physics.plan import make_plan
-from frywright.rooms.cook.programs import held_status, program_json
+from frywright.rooms.cook.programs import program_json
+from frywright.rooms.standing import held_status
 from frywright.trial.ask import needed_limit, product_limit
 from frywright.trial.keyed_clock import clock_note_of
 from frywright.trial.naming import named

@@ -19,7 +19,7 @@ from frywright.calibrate.placement import Placement, placement
 from frywright.calibrate.readings import Log, read_log
 from frywright.calibrate.trial import Probed, Trial
 from frywright.catalog import load as catalog
-from frywright.ledger.attachments import Attachments
+from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.probing import CalibrationKept, FittedValue, LogKept
 from frywright.ledger.store import Store
@@ -112,11 +112,6 @@ def open_log(
                 )
             ]
         ) from error
-
-
-def attachments_of(store: Store) -> Attachments:
-    """The folder of original files beside a store."""
-    return Attachments(store.files)
 
 
 def keep_log(store: Store, stream: BinaryIO, name: str) -> Kept[LogKept]:

@@ -20,16 +20,14 @@ from frywright.ledger.store import Store
 from frywright.model.errors import InputError, RecordError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
-from frywright.model.units import clock
 from frywright.rooms.cook.cards import ReadBack
 from frywright.rooms.cook.view import plain_json
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.ask import CookAnswer
-from frywright.trial.naming import away_words, called, same_use
+from frywright.trial.naming import called, same_use
 from frywright.trial.predicted import NOBODY, Answerer, answered, short_programs, unanswered_line
 from frywright.trial.proof import ProofAnswer
-from frywright.trial.prove_again import again_line
 from frywright.verdicts.facts import Facts
 
 
@@ -197,37 +195,6 @@ def record_readback(
         ),
     )
     return write(store, fact, versions={"program": str(program.version)})
-
-
-def held_status(
-    store: Store, kitchen: Kitchen, translate: Callable[[str], str] = str
-) -> list[dict[str, str]]:
-    """What each fryer is known to hold of each program: by its newest read-back, else unknown."""
-    newest = {item.fact.name: item for item in store.facts(ReadBackTaken)}
-    rows = []
-    for name in sorted({p.name for p in kitchen.programs}):
-        program = kitchen.program(name)
-        item = newest.get(name)
-        if item is None:
-            state = "unknown"
-        elif not item.fact.matches:
-            state = "differs"
-        else:
-            state = "current" if item.fact.version == program.version else "old version"
-        rows.append(
-            {
-                "name": name,
-                "place": ", ".join(away_words(kitchen, program, translate)),
-                "again": again_line(kitchen, program, translate),
-                "fryer": kitchen.fryer(program.fryer).name,
-                "version": str(program.version),
-                "state": state,
-                "clock": clock(program.clock_s),
-                "read_at": item.recorded_at.strftime("%Y-%m-%d %H:%M UTC") if item else "",
-                "read_version": str(item.fact.version) if item else "",
-            }
-        )
-    return rows
 
 
 def program_json(program: Program) -> dict[str, Any]:

@@ -35,10 +35,10 @@ from frywright.plan.advice import (
 )
 from frywright.plan.explain import Waste, explain, total
 from frywright.plan.live import Happening, State, What, state_of
-from frywright.rooms.care.machines import stopped
 from frywright.rooms.day.day import Bench, LoadFact
 from frywright.rooms.day.practice import guests
 from frywright.rooms.hall import write
+from frywright.rooms.standing import stopped
 
 LATE_S, STAGGER_S, LONGEST_WAIT_S = 60.0, 60.0, 240.0
 """Entries recorded this much after they happened are late; lifts stand this far apart (common practice, no

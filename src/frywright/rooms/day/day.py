@@ -12,6 +12,7 @@ from typing import BinaryIO
 import numpy as np
 from numpy.typing import NDArray
 
+from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.day import DayNoted, SalesRead
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
@@ -28,7 +29,6 @@ from frywright.plan.model import Day, Item, LoadSize
 from frywright.plan.pull import heads_for
 from frywright.plan.replay import Look, Par, draw_days, replay_par, tuned
 from frywright.plan.sales import History, Sales, pieces, read_sales
-from frywright.rooms.cook.probes import attachments_of
 from frywright.rooms.hall import write
 from frywright.trial.ask import CookRequest, ask
 

@@ -19,7 +19,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
 from frywright.rooms.care.oil_money import site_rows
-from frywright.rooms.cook.programs import held_status
+from frywright.rooms.standing import held_status
 from frywright.trial.proof import ProofAnswer, proof_json, prove_program
 
 SWEEP_SAMPLES = 128

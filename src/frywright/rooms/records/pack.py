@@ -9,7 +9,7 @@ import datetime as dt
 import io
 import zipfile
 from collections import Counter
-from collections.abc import Callable
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, TypeVar, cast
 
@@ -37,10 +37,9 @@ from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import to_people
 from frywright.paper.paper import PAPER, pdf, section
-from frywright.rooms.care.upkeep import care_rows
-from frywright.rooms.care.vat import limit_of
 from frywright.rooms.clock import now
 from frywright.rooms.records.corrective import case_view, cases
+from frywright.rooms.standing import oil_limit_here
 from frywright.verdicts.patterns import Told, patterns
 
 Translate = Callable[[str], str]
@@ -290,18 +289,27 @@ def csv_zip(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date, tr: T
 
 
 def pack_view(
-    store: Store, kitchen: Kitchen, first: dt.date, last: dt.date, language: str = "en", tr: Translate = str
+    store: Store,
+    kitchen: Kitchen,
+    first: dt.date,
+    last: dt.date,
+    tr: Translate = str,
+    care: Sequence[Mapping[str, Any]] = (),
 ) -> dict[str, Any]:
     """The pack as a page and the PDF show it: sums, gaps, patterns, cases, dates of contractors, and where
     the chain stands.
+
+    Parameters
+    ----------
+    care : rows of room Care; those that contractors do go into the pack
     """
     told = gather(store, kitchen, first, last)
     loads = Counter((e.fact.product, e.fact.fryer) for e in told.of(BoardTap) if e.fact.what == "drop")
     readings = told.of(Reading)
-    contractors = [r for r in care_rows(store, kitchen, tr, language) if r["task"] in OUTSIDE]
+    contractors = [r for r in care if r["task"] in OUTSIDE]
     every, numbers = cases(store), {e.number for e in told.of(CaseOpened)}
     open_cases, within = [c for c in every if not c.closed], [c for c in every if c.opened.number in numbers]
-    limit, title = limit_of(store)
+    limit, title = oil_limit_here(store)
     end = store.last()
     return {
         "from": first.isoformat(),
@@ -328,13 +336,10 @@ def pack_view(
     }
 
 
-def pack_pdf(
-    store: Store, kitchen: Kitchen, first: dt.date, last: dt.date, language: str = "en", tr: Translate = str
-) -> bytes:
+def pack_pdf(kitchen: Kitchen, view: Mapping[str, Any], language: str = "en", tr: Translate = str) -> bytes:
     """The pack on paper: sums and gaps first, then the newest rows of each table; the archive of tables
     carries every row.
     """
-    view = pack_view(store, kitchen, first, last, language, tr)
     caution = tr(
         "What is recorded, with its gaps; nothing in it says that any food was free of risk. Oil limit here"
     )
@@ -359,7 +364,7 @@ def pack_pdf(
     )
 
 
-def _sums(view: dict[str, Any], tr: Translate) -> list[dict[str, Any]]:
+def _sums(view: Mapping[str, Any], tr: Translate) -> list[dict[str, Any]]:
     """What stands first on paper: gaps, loads, patterns, cases, dates of contractors."""
     none = tr("None on record.")
     cases = [

@@ -20,6 +20,7 @@ from frywright.rooms.care import procedures as cards
 from frywright.rooms.care import vat as oil
 from frywright.rooms.day import power
 from frywright.rooms.kitchen import remembered_kitchen
+from frywright.rooms.standing import oil_limit_here, stopped
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 
@@ -50,7 +51,7 @@ def _shown(
         v | {"fill": oil_moves.fill_view(kitchen, v["vat"], tr)} for v in _vats(context, kitchen, states, tr)
     ]
     recent = [e.fact for e in islice(context.store.facts(OilDone, newest_first=True), 12)]
-    limit, title = oil.limit_of(context.store)
+    limit, title = oil_limit_here(context.store)
     places = catalog.table("standards/oil_limits.toml")["limit"]
     return context.render(
         request,
@@ -70,7 +71,7 @@ def _shown(
         rotation=oil_moves.rotation_view(kitchen, states, tr),
         bill=_bill(context, kitchen, request, tr),
         places=places,
-        held={k: e.fact for k, e in machines.stopped(context.store).items()},
+        held={k: e.fact for k, e in stopped(context.store).items()},
         reasons=machines.REASONS,
         cards=[
             (

@@ -9,6 +9,7 @@ from typing import Any
 from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
+from frywright.ledger.attachments import attachments_of
 from frywright.model.care import ROLES
 from frywright.model.errors import FrywrightError
 from frywright.model.units import clock
@@ -16,7 +17,6 @@ from frywright.paper.paper import picture_type
 from frywright.rooms.care import commissioning, nameplate, upkeep
 from frywright.rooms.care.handover import PLATE_NAMES, emergency_pdf, handover_pack
 from frywright.rooms.care.vent_time import take_vent, vent_offer
-from frywright.rooms.cook.probes import attachments_of
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context

@@ -13,6 +13,7 @@ from starlette.datastructures import UploadFile
 
 from frywright.calibrate.channels import Role
 from frywright.calibrate.readings import Log, read_log
+from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.probing import HoldStudied, LogKept
 from frywright.model.errors import FrywrightError, InputError
@@ -25,7 +26,6 @@ from frywright.rooms.cook.probe_view import fit_view, kettle_lines, probe_view
 from frywright.rooms.cook.probes import (
     Calibrated,
     ProbeAsk,
-    attachments_of,
     calibrate,
     calibrate_lid,
     keep_calibration,

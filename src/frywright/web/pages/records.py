@@ -18,7 +18,7 @@ from frywright.ledger.store import Point
 from frywright.model.business_day import usual_trade
 from frywright.model.entry import Recorded
 from frywright.model.errors import FrywrightError, InputError, RecordError
-from frywright.rooms.care.upkeep import today_of
+from frywright.rooms.care.upkeep import care_rows, today_of
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import corrective, pack
 from frywright.voice.tongue import translator
@@ -262,28 +262,27 @@ def _add_pack(routes: APIRouter, context: Context) -> None:
             ) from error
         return first, last
 
+    def packed(request: Request) -> tuple[Any, dict[str, Any]]:
+        kitchen, language = remembered_kitchen(context.store), context.language(request)
+        tr = translator(language)
+        care = care_rows(context.store, kitchen, tr, language)
+        return kitchen, pack.pack_view(context.store, kitchen, *asked(request), tr, care)
+
     @routes.get("/records/pack")
     def page(request: Request) -> Response:
-        kitchen, language = remembered_kitchen(context.store), context.language(request)
-        first, last = asked(request)
-        view = pack.pack_view(context.store, kitchen, first, last, language, translator(language))
+        kitchen, view = packed(request)
         return context.render(request, "pack.html", room="records", part="pack", kitchen=kitchen, view=view)
 
     @routes.get("/records/pack.json")
     def as_json(request: Request) -> Response:
-        language = context.language(request)
-        view = pack.pack_view(
-            context.store, remembered_kitchen(context.store), *asked(request), language, translator(language)
-        )
+        _, view = packed(request)
         view.pop("told")
         return JSONResponse({"ok": True, **view})
 
     @routes.get("/records/pack.pdf")
     def paper(request: Request) -> Response:
-        language = context.language(request)
-        data = pack.pack_pdf(
-            context.store, remembered_kitchen(context.store), *asked(request), language, translator(language)
-        )
+        language, (kitchen, view) = context.language(request), packed(request)
+        data = pack.pack_pdf(kitchen, view, language, translator(language))
         return Response(data, media_type="application/pdf")
 
     @routes.get("/records/pack.zip")
