@@ -17,8 +17,10 @@ import numpy as np
 from tests.conftest import four_classes, open_cook, pressure_cook
 from tests.reference.lines import solve
 
+from frywright.catalog.kitchen import parse_kitchen
 from frywright.physics.inputs import ROUTINE
 from frywright.physics.kernels.march import march
+from frywright.physics.plan import make_plan, question
 from frywright.physics.solve import prepare, run, run_many
 from frywright.trial.kitchens import demo_text
 
@@ -111,6 +113,9 @@ def speed(opened, pressed) -> tuple[float, float]:
     row("one cook, warm, one thread, ms", *pair([1e3 * v for v in one], "{:.3f}"))
     switched = march_time(open_cook(900.0)), march_time(pressure_cook(780.0, 60.0))
     row("the same with on/off heating, every switch hit, ms", *pair([1e3 * v for v in switched], "{:.3f}"))
+    kitchen = parse_kitchen(demo_text())
+    demo = [question(make_plan(kitchen, kitchen.program(f"bone-in {name}"))) for name in ("cedar", "alder")]
+    row("the demo's Cedar and Alder, eight classes, ms", *pair([1e3 * march_time(c) for c in demo], "{:.3f}"))
     whole = best_of(lambda: run(opened)), best_of(lambda: run(pressed))
     row(
         "one cook with packing the question and unpacking the answer, ms",

@@ -85,10 +85,14 @@ def build(lane: np.ndarray, n_core: int, n_crust: int, grading: float) -> Grid:
     return Grid(geo.reshape(8, -1), bone_dist)
 
 
-def properties(lane: np.ndarray, n_core: int) -> np.ndarray:
-    """Conductivity (rows 0..2) and heat (rows 3..5) polynomials of every core cell."""
+def properties(lane: np.ndarray, n_core: int, n_crust: int) -> np.ndarray:
+    """Conductivity (rows 0..2, of meat alone) and heat (rows 3..5) polynomials of every cell."""
     rows = [at.K0, at.K1, at.K2, at.C0, at.C1, at.C2]
-    return np.ascontiguousarray(np.tile(lane[rows], n_core))
+    found = np.repeat(lane[rows][:, None], n_core + n_crust, axis=1)
+    found[3, n_core:], found[4:, n_core:] = lane[at.C_CRUST], 0.0
+    for i, bone in enumerate(lane[at.BONE_CELLS].astype(int)):
+        found[3, :bone, i], found[4:, :bone, i] = lane[at.C_BONE, i], 0.0
+    return found.reshape(len(rows), -1)
 
 
 def _measure_centre(lane, base, slope):

@@ -137,7 +137,7 @@ def prepare(cooks: Sequence[Cook], precision: Precision) -> tuple[Given, Live, T
         state=np.zeros((3, at.N_COOK_SCALAR, len(cooks))),
         control=np.zeros((at.N_CONTROL, len(cooks))),
         work=np.zeros((at.N_WORK, n_lane)),
-        cells=make_cells(mesh.geo, grid.properties(lane, precision.n_core), n_lane),
+        cells=make_cells(mesh.geo, grid.properties(lane, precision.n_core, precision.n_crust), n_lane),
     )
     _start(lane, live, cooks, precision)
     given = Given(

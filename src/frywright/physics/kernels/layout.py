@@ -100,8 +100,9 @@ they say otherwise.
     FACE_TEMP,  # outer face of the crust, under the coat [degC]
     MEAT_SHARE,  # share of the last half cell in the path from there to the front
     VAPOUR_PATH,  # resistance of crust and dry coat to vapour [s/m]
+    FLASH_FROM,  # first of the cells next to the front that boil inside
     N_WORK,
-) = range(35)
+) = range(36)
 
 # cook parameters --------------------------------------------------------------------------
 (

@@ -169,7 +169,6 @@ def weigh_history(live):
         c.t[x] = c.t_old[x] + c.ratio[x] * (c.t_old[x] - c.t_older[x])
     for x in range(c.v.shape[0]):
         c.past[x] = c.rate_old[x] * c.v_old[x] + c.rate_older[x] * c.v_older[x]
-    for x in range(c.stored.shape[0]):
         c.hist[x] = c.rate_old[x] * c.stored[x] + c.rate_older[x] * c.stored_older[x]
 
 
@@ -268,8 +267,7 @@ def shift(every, keep, new, old, older):
 @inlined
 def store_cells(given, live):
     """Make the new level the old one in the cells of all lanes marked KEEP."""
-    c, lane, n_core = live.cells, given.lane, given.n_core
-    n_lane = lane.shape[1]
+    c, n_lane = live.cells, given.lane.shape[1]
     kept = 0
     for i in range(n_lane):
         kept += int(live.work[KEEP, i])
@@ -280,19 +278,11 @@ def store_cells(given, live):
     keep_held(given, live, kept)
     shift(kept == n_lane, c.keep, c.v, c.v_old, c.v_older)
     shift(kept == n_lane, c.keep, c.t, c.t_old, c.t_older)
-    for x in range(n_core * n_lane):
+    for x in range(c.v_old_up.shape[0]):
         t = c.t_old[x]
-        c.rhs[x] = t * (c.c0[x] + t * (0.5 * c.c1[x] + t * c.c2[x] * (1.0 / 3.0)))
-    for x in range(n_core * n_lane):
-        c.rhs[x] *= c.v_old_up[x] - c.v_old[x]
+        heat = t * (c.c0[x] + t * (0.5 * c.c1[x] + t * c.c2[x] * (1.0 / 3.0)))
+        c.rhs[x] = heat * (c.v_old_up[x] - c.v_old[x])
     shift(kept == n_lane, c.keep, c.rhs, c.stored, c.stored_older)
-    for i in range(n_lane):
-        if live.work[KEEP, i] > 0.0:
-            for j in range(int(lane[BONE_CELLS, i])):
-                x = j * n_lane + i
-                c.stored[x] = lane[C_BONE, i] * c.t_old[x] * (c.v_old_up[x] - c.v_old[x])
-            for x in range(n_core * n_lane + i, c.v_old_up.shape[0], n_lane):
-                c.stored[x] = lane[C_CRUST, i] * c.t_old[x] * (c.v_old_up[x] - c.v_old[x])
 
 
 @inlined

@@ -153,9 +153,9 @@ def place_faces(c, scalar):
     spread(scalar[0], FRONT, c.front)
     for x in range(c.v.shape[0]):
         s = c.front[x]
-        c.v[x] = c.v0[x] + s * (c.v1[x] + s * (c.v2[x] + s * c.v3[x]))
-    for x in range(c.v.shape[0]):
-        c.sweep[x] = 0.5 * (c.rate[x] * c.v[x] + c.past[x])
+        v = c.v0[x] + s * (c.v1[x] + s * (c.v2[x] + s * c.v3[x]))
+        c.v[x] = v
+        c.sweep[x] = 0.5 * (c.rate[x] * v + c.past[x])
     for x in range(c.v.shape[0]):
         s = c.front[x]
         c.area[x] = c.a0[x] + s * (c.a1[x] + s * (c.a2[x] + s * c.a3[x]))
@@ -176,19 +176,15 @@ def core_properties(c, lane, scalar, work, n_core):
     for x in range(wet):
         t = c.t[x]
         c.heat[x] = c.c0[x] + t * (c.c1[x] + t * c.c2[x])
-    for x in range(wet):
-        t = c.t[x]
         c.rest[x] = -t * t * (0.5 * c.c1[x] + t * (2.0 / 3.0) * c.c2[x])
     for x in range(wet - n_lane):
         t = 0.5 * (c.t[x] + c.t_up[x])
-        c.g_up[x] = c.k0[x] + t * (c.k1[x] + t * c.k2[x])
-    for x in range(wet):
-        c.g[x] *= c.area[x] * c.span[x]
+        c.g_up[x] = (c.k0[x] + t * (c.k1[x] + t * c.k2[x])) * (c.area_up[x] * c.span[x])
 
 
 @inlined
 def set_bone(c, bone_dist, scalar, lane):
-    """Heat and conductances inside a bone, and of bone and meat in series at its surface."""
+    """Conductances inside a bone, and of bone and meat in series at its surface."""
     n_lane = lane.shape[1]
     for i in range(n_lane):
         bone = int(lane[BONE_CELLS, i])
@@ -196,7 +192,6 @@ def set_bone(c, bone_dist, scalar, lane):
             continue
         for j in range(bone):
             x = j * n_lane + i
-            c.heat[x], c.rest[x] = lane[C_BONE, i], 0.0
             c.g[x] = lane[K_BONE, i] * c.area[x]
         x = bone * n_lane + i
         t, s = c.t[x], scalar[0, FRONT, i]
@@ -212,7 +207,6 @@ def sweep_faces(c, lane, work, n_core):
     inner = (n_core - 1) * n_lane
     for x in range(inner):
         c.alpha_up[x] = c.g_up[x] - c.sweep_up[x] * c.heat[x]
-    for x in range(inner):
         c.beta_up[x] = c.g_up[x] + c.sweep_up[x] * c.heat_up[x]
     for x in range(inner):
         c.eps_up[x] = c.sweep_up[x] * (c.rest[x] + c.rest_up[x])
@@ -268,10 +262,29 @@ def eliminate_core(c, n_lane, n_core):
     for i in range(n_lane):
         inv = 1.0 / c.diag[i]
         c.p[i], c.q[i] = c.rhs[i] * inv, c.beta_up[i] * inv
-    for x in range(wet - n_lane):
+    if n_lane == 8:
+        eliminate_outward(c, 8, wet)
+    elif n_lane == 16:
+        eliminate_outward(c, 16, wet)
+    else:
+        eliminate_outward(c, n_lane, wet)
+
+
+@inlined
+def eliminate_outward(c, lanes, end):
+    """The recursion of :func:`eliminate_core`; told ``lanes`` as a number it runs on vectors."""
+    for x in range(end - lanes):
+        c.q[x + lanes] = c.beta_up2[x] / (c.diag_up[x] - c.alpha_up[x] * c.q[x])
+    for x in range(end - lanes):
         inv = 1.0 / (c.diag_up[x] - c.alpha_up[x] * c.q[x])
-        c.q_up[x] = c.beta_up2[x] * inv
-        c.p_up[x] = (c.rhs_up[x] + c.alpha_up[x] * c.p[x]) * inv
+        c.p[x + lanes] = (c.rhs_up[x] + c.alpha_up[x] * c.p[x]) * inv
+
+
+@inlined
+def substitute_inward(c, lanes, end):
+    """T_j = P_j + Q_j T_(j+1) from the cells before ``end`` to the centre."""
+    for x in range(end - 1, -1, -1):
+        c.t[x] = c.p[x] + c.q[x] * c.t[x + lanes]
 
 
 @inlined
@@ -288,14 +301,26 @@ def eliminate_crust(c, lane, work, n_core):
         x = n_core * n_lane + i  # the front seen from the crust
         swept = 2.0 * c.sweep[x] * lane[C_CRUST, i]
         c.alpha[x], c.beta[x] = work[CRUST_G, i] - swept + steam, work[CRUST_G, i]
-    for j in range(n_cell - 1, n_core - 1, -1):
-        for i in range(n_lane):
-            x = j * n_lane + i
-            beta = c.beta_up[x]
-            diag = c.size[x] * lane[C_CRUST, i] + c.alpha_up[x] + c.beta[x]
-            inv = 1.0 / (diag - beta * c.q_up[x])
-            c.p[x] = (beta * c.p_up[x] - c.hist[x]) * inv
-            c.q[x] = c.alpha[x] * inv
+    for x in range(n_core * n_lane, n_cell * n_lane):
+        c.diag[x] = c.size[x] * c.c0[x] + c.alpha_up[x] + c.beta[x]
+    if n_lane == 8:
+        eliminate_inward(c, 8, n_core * 8, n_cell * 8)
+    elif n_lane == 16:
+        eliminate_inward(c, 16, n_core * 16, n_cell * 16)
+    else:
+        eliminate_inward(c, n_lane, n_core * n_lane, n_cell * n_lane)
+
+
+@inlined
+def eliminate_inward(c, lanes, start, end):
+    """The recursion of :func:`eliminate_crust`."""
+    p, q, alpha, beta_up = c.p[start:], c.q[start:], c.alpha[start:], c.beta_up[start:]
+    diag, hist = c.diag[start:], c.hist[start:]
+    for x in range(end - start - 1, -1, -1):
+        q[x] = alpha[x] / (diag[x] - beta_up[x] * q[x + lanes])
+    for x in range(end - start - 1, -1, -1):
+        inv = 1.0 / (diag[x] - beta_up[x] * q[x + lanes])
+        p[x] = (beta_up[x] * p[x + lanes] - hist[x]) * inv
 
 
 @inlined
@@ -334,9 +359,12 @@ def substitute(c, scalar, lane, work, n_core):
         front, x = work[FRONT_TEMP, i], first + i
         c.t[x - n_lane] = c.p[x - n_lane] + c.q[x - n_lane] * front
         c.t[x] = c.p[x] + c.q[x] * front
-    for back in range(first - n_lane):
-        x = first - n_lane - 1 - back
-        c.t[x] = c.p[x] + c.q[x] * c.t_up[x]
+    if n_lane == 8:
+        substitute_inward(c, 8, first - 8)
+    elif n_lane == 16:
+        substitute_inward(c, 16, first - 16)
+    else:
+        substitute_inward(c, n_lane, first - n_lane)
     for x in range(first, size - n_lane):
         c.t_up[x] = c.p_up[x] + c.q_up[x] * c.t[x]
     for i in range(n_lane):
@@ -352,14 +380,13 @@ def substitute(c, scalar, lane, work, n_core):
         work[SURFACE_FLUX, i] = work[SURFACE_U, i] * (work[SOURCE_TEMP, i] - outer)
         work[SURFACE_TEMP, i] = work[SOURCE_TEMP, i] - work[SURFACE_FLUX, i] / scalar[0, H_NOW, i]
         if work[FLASH, i] > 0.0:
-            clamp_core(c, lane, i, front, n_core)
+            clamp_core(c, work, i, front, n_core)
 
 
 @inlined
-def clamp_core(c, lane, i, boiling, n_core):
+def clamp_core(c, work, i, boiling, n_core):
     """Hold the flashing cells of lane i at the boiling temperature, then substitute inward."""
-    n_lane = lane.shape[1]
-    first = flash_start(c, lane, i, boiling, n_core)
+    n_lane, first = work.shape[1], int(work[FLASH_FROM, i])
     for j in range(first, n_core):
         c.t[j * n_lane + i] = boiling
     for j in range(first - 1, -1, -1):

@@ -39,6 +39,7 @@ def lane_evaporation(lane, work, cells, i, boiling, latent, n_core, damp):
     if work[SPENT, i] > 1.0:
         return 0.0, 0.0, work[BALANCE_A, i] / work[BALANCE_B, i], 0.0
     first = flash_start(cells, lane, i, boiling, n_core)
+    work[FLASH_FROM, i] = first
     if first < n_core:
         heat, slope = flash_rate(cells, work, i, first, boiling, n_core)
         crust_g = work[CRUST_G, i]

@@ -17,6 +17,7 @@ from frywright.physics.kernels.layout import *
 from frywright.physics.kernels.steam import latent_heat_j_kg
 from frywright.physics.kernels.transport import enthalpy, spread
 
+SETTLED = 1e-9  # of the half thickness
 WATER_HEAT_J_KGK = 4180.0  # liquid water between 20 and 60 degC, IAPWS-95
 
 
@@ -35,20 +36,19 @@ def let_go(given, live):
         work[DRIPPED, i] = 0.0
     if drips == 0.0:
         return
+    before, relaxed = 0.0, 0.0
     for i in range(n_lane):
-        step = live.control[STEP, int(lane[COOK, i])]
-        work[RELAXED, i] = 1.0 - math.exp(-step / lane[DRIP_LAG, i])
+        share = live.control[STEP, int(lane[COOK, i])] / lane[DRIP_LAG, i]
+        if i == 0 or share != before:
+            before, relaxed = share, 1.0 - math.exp(-share)
+        work[RELAXED, i] = relaxed
     spread(work, RELAXED, c.relaxed)
     for x in range(wet):
         u = (0.5 * (c.t_old[x] + c.t[x]) - c.drip_mid[x]) * c.drip_half_steep[x]
-        c.fall[x] = min(max(u, -5.0), 5.0)
-    for x in range(wet):
-        u = c.fall[x]
+        u = min(max(u, -5.0), 5.0)
         s = u * u
         top = u * (135135.0 + s * (17325.0 + s * (378.0 + s)))
-        c.fall[x] = top / (135135.0 + s * (62370.0 + s * (3150.0 + 28.0 * s)))
-    for x in range(wet):
-        loose = c.drip_half[x] * (1.0 + c.fall[x])
+        loose = c.drip_half[x] * (1.0 + top / (135135.0 + s * (62370.0 + s * (3150.0 + 28.0 * s))))
         c.fall[x] = c.relaxed[x] * max(c.phi_old[x] - 1.0 + loose, 0.0)
     for x in range(wet):
         c.phi[x] = c.phi_old[x] - c.fall[x]
@@ -57,36 +57,62 @@ def let_go(given, live):
     for j in range(given.n_core):
         for i in range(n_lane):
             work[DRIPPED, i] += c.fall[j * n_lane + i]
-    for i in range(n_lane):
-        work[DRIPPED, i] *= lane[WATER, i]
+    for i in range(n_lane):  # the last cell's water ends at the front itself
+        x = wet - n_lane + i
+        rest = live.scalar[1, FRONT_VOLUME, i] - c.v_old_up[x]
+        work[DRIPPED, i] = lane[WATER, i] * (work[DRIPPED, i] + (c.phi_old[x] - c.phi[x]) * rest)
 
 
 @inlined
 def keep_held(given, live, kept):
-    """Carry the holding shares onto the grid of the accepted steps; each cell hands a slice outward.
+    """Carry the holding shares onto the grid of the accepted steps, so that they add up to HELD.
 
-    A step that moves a face past its whole cell hands that cell the share of the one inside it, no more.
+    Each cell hands a slice outward. Cells are finest at the front, so a step that moves no front past its
+    last cell moves no face past its cell.
     """
-    lane, c = given.lane, live.cells
+    lane, c, scalar = given.lane, live.cells, live.scalar
     n_lane, drips = lane.shape[1], 0.0
     for i in range(n_lane):
         drips = max(drips, lane[DRIP, i])
     if drips == 0.0:
         return
-    inner = (given.n_core - 1) * n_lane
-    if kept == n_lane:
-        for x in range(inner):
-            share = min((c.v_old_up[x] - c.v_up[x]) / (c.v_up2[x] - c.v_up[x]), 1.0)
+    last = (given.n_core - 1) * n_lane
+    plain = kept == n_lane
+    for i in range(n_lane):
+        plain = plain and c.v_old[last + i] <= scalar[0, FRONT_VOLUME, i] and live.work[SPENT, i] == 0.0
+    if plain:
+        for x in range(last):
+            share = (c.v_old_up[x] - c.v_up[x]) / (c.v_up2[x] - c.v_up[x])
             c.phi_old_up[x] = c.phi_up[x] + (c.phi[x] - c.phi_up[x]) * share
         for i in range(n_lane):
             c.phi_old[i] = c.phi[i]
+            share = (c.v_old[last + i] - c.v[last + i]) / (scalar[0, FRONT_VOLUME, i] - c.v[last + i])
+            c.phi_old[last + i] = c.phi[last + i] + (c.phi[last + i - n_lane] - c.phi[last + i]) * share
         return
     for i in range(n_lane):
         if live.work[KEEP, i] > 0.0:
-            for x in range(i, inner, n_lane):
-                share = min((c.v_old_up[x] - c.v_up[x]) / (c.v_up2[x] - c.v_up[x]), 1.0)
-                c.phi_old_up[x] = c.phi_up[x] + (c.phi[x] - c.phi_up[x]) * share
-            c.phi_old[i] = c.phi[i]
+            _carry(given, live, i, last)
+
+
+@inlined
+def _carry(given, live, i, last):
+    """:func:`keep_held` of lane i for a step of any length, and where the front stands at its floor."""
+    lane, c, n_lane = given.lane, live.cells, given.lane.shape[1]
+    first = int(lane[BONE_CELLS, i]) * n_lane + i
+    end, total = live.scalar[0, FRONT_VOLUME, i], 0.0
+    for x in range(last + i, first - 1, -n_lane):
+        high = end if x == last + i else c.v[x + n_lane]
+        y = x if x == last + i or c.v_old[x + n_lane] >= high else x + n_lane
+        low, outer, got = c.v[x], high, 0.0
+        while y > first and c.v_old[y] > low:  # from old cell y, then from the ones inside it
+            got += c.phi[y] * max(outer - c.v_old[y], 0.0)
+            outer, y = min(outer, c.v_old[y]), y - n_lane
+        got += c.phi[y] * (outer - low)
+        c.phi_old[x] = got / (high - low)
+        total += got
+    if live.work[SPENT, i] > 0.0 and total > 0.0:  # the front stands: what boils off leaves every cell
+        for x in range(first, last + i + 1, n_lane):
+            c.phi_old[x] *= live.scalar[0, HELD, i] / (lane[WATER, i] * total)
 
 
 @inlined
@@ -124,10 +150,10 @@ def move_front(given, live, k):
         steam = work[STEAM_FLUX, i] * lane[VAPOUR_CP, i] * (work[FACE_TEMP, i] - t)
         out = latent * left + steam
         if work[CRUSTED, i] > 0.0:
-            density = lane[WATER, i] * c.phi[x - n_lane]
-            before = scalar[1, FRONT_VOLUME, i]
-            volume = before - max(held - water, 0.0) / density if work[SPENT, i] == 0.0 else before
-            held = min(held - density * (before - volume), water if work[SPENT, i] > 0.0 else held)
+            volume = scalar[1, FRONT_VOLUME, i]
+            if held > water and work[SPENT, i] == 0.0:
+                volume = _recede(c, x - n_lane, n_lane, volume, (held - water) / lane[WATER, i])
+            held = min(held, water)
             s = _front_at(c, x, volume, scalar[0, FRONT, i], lane[RADIUS, i])
             change = max(change, abs(s - scalar[0, FRONT, i]))
             scalar[0, FRONT, i], scalar[0, FRONT_VOLUME, i] = s, volume
@@ -145,6 +171,16 @@ def move_front(given, live, k):
 
 
 @inlined
+def _recede(c, x, n_lane, volume, dried):
+    """Volume inside the front once it has passed water of ``dried`` [m], cell by cell from cell x inward."""
+    while x >= n_lane and c.phi[x] * (volume - c.v_old[x]) < dried:
+        dried -= c.phi[x] * (volume - c.v_old[x])
+        volume = c.v_old[x]
+        x -= n_lane
+    return volume - dried / c.phi[x]
+
+
+@inlined
 def _front_at(c, x, volume, guess, radius):
     """Position of the front [m] that encloses a volume [m]."""
     s = guess
@@ -152,5 +188,8 @@ def _front_at(c, x, volume, guess, radius):
         v0, v1, v2, v3 = c.v0[x], c.v1[x], c.v2[x], c.v3[x]
         here = v0 + s * (v1 + s * (v2 + s * v3))
         slope = v1 + s * (2.0 * v2 + 3.0 * s * v3)
-        s -= (here - volume) / slope
+        moved = (here - volume) / slope
+        s -= moved
+        if abs(moved) < SETTLED * radius:  # Newton: the next would move by rounding
+            break
     return min(max(s, 0.28 * radius), radius)
