@@ -10,14 +10,14 @@ from __future__ import annotations
 from dataclasses import replace
 
 import numpy as np
+from tests.reference.rows.fry import bench
 
-from frywright.catalog.kitchen import parse_kitchen
 from frywright.model.kitchen import Kitchen
 from frywright.physics.fry import simulate_many
 from frywright.physics.inputs import CLOSE
 from frywright.physics.plan import make_plan
 
-CORE_C = 85.0
+CORE_C, SECONDS = 85.0, 1500.0
 TARGETS_MIN = {
     "breast_half": (11.46, 14.55),
     "thigh": (10.15, 12.83),
@@ -26,60 +26,6 @@ TARGETS_MIN = {
 }
 """Minutes from the drop under 12 psig (four heads) and in the open (three heads), sea level, dredge, 3.3 degC
 start.
-"""
-
-KITCHEN = """
-[kitchen]
-name = "Invented bench"
-invented = true
-altitude_m = 0
-jurisdiction = "us_food_code_2022"
-[[fryer]]
-key = "closed"
-name = "Closed"
-kind = "pressure"
-capacity_heads = 4
-oil_mass_kg = 29
-heater_kw = 12.2
-working_gauge_psi = 12
-vent_area_mm2 = 45
-head_volume_l = 18
-[fryer.controller]
-stage_count = 4
-[[fryer]]
-key = "open"
-name = "Open"
-kind = "open"
-capacity_heads = 3
-oil_mass_kg = 22.7
-heater_kw = 14
-[[product]]
-key = "bird"
-name = "Bird"
-cut_set = "chicken_8"
-coating = "dredge"
-unit_mass_kg = 1.18
-start_temp_c = 3.3
-[[program]]
-name = "closed"
-product = "bird"
-fryer = "closed"
-[[program.stage]]
-set_c = 168
-lid = "open"
-duration_s = 40
-[[program.stage]]
-set_c = 154
-lid = "pressure"
-duration_s = 1500
-[[program]]
-name = "open"
-product = "bird"
-fryer = "open"
-[[program.stage]]
-set_c = 163
-lid = "open"
-duration_s = 1500
 """
 
 
@@ -97,7 +43,7 @@ def minutes(kitchen: Kitchen) -> dict[str, list[float]]:
 
 def fitted() -> dict[str, float]:
     """Half thickness [m] by cut at which the mean log ratio of both times to their targets is zero."""
-    kitchen = parse_kitchen(KITCHEN)
+    kitchen = bench(SECONDS)
     for _ in range(6):
         got = minutes(kitchen)
         cuts = []
