@@ -29,7 +29,6 @@ LONG_MODULES = {
 LONG_FUNCTIONS = {
     "care/commissioning.py:_electric": 70,
     "care/drills.py:_pressure": 112,
-    "physics/fry.py:_notes": 100,
     "web/pages/day.py:_add_board_questions": 61,
     "web/pages/records.py:_add_cases": 66,
     "rooms/day/views.py:plan_view": 70,

@@ -212,14 +212,32 @@ def vent_finding(plan: FryPlan, vent_s: float) -> Note | None:
 
 
 def _notes(plan, raw, full_s, times: Lift, pieces) -> tuple[Note, ...]:  # type: ignore[no-untyped-def]
+    scouting = Note(
+        kind="scouting",
+        text="Scouting estimate: piece geometry is not calibrated from this kitchen's probe logs.",
+    )
+    estimates = Note(
+        kind="estimates",
+        text=(
+            "Crust, juice, oil and colour rest on estimates: surface coefficient under pressure, crust"
+            " conductivity, lag of the drip, oil uptake."
+        ),
+    )
+    calibrated = all(k.cut.geometry_origin == "calibrated" for k in plan.kinds)
+    return (
+        *(() if calibrated else (scouting,)),
+        *_pressure_notes(plan, raw, full_s, times),
+        *_forced_notes(raw),
+        *_load_notes(plan),
+        *_smoke_notes(plan),
+        *_crust_notes(plan, pieces),
+        estimates,
+    )
+
+
+def _pressure_notes(plan: FryPlan, raw: RawHistory, full_s: float | None, times: Lift) -> list[Note]:
+    """Pressure never reached, a vent that cannot be counted on, stages that waited too long."""
     found = []
-    if any(k.cut.geometry_origin != "calibrated" for k in plan.kinds):
-        found.append(
-            Note(
-                kind="scouting",
-                text="Scouting estimate: piece geometry is not calibrated from this kitchen's probe logs.",
-            )
-        )
     if plan.fryer.kind is FryerKind.PRESSURE and plan.program.under_pressure:
         if full_s is None:
             found.append(
@@ -248,6 +266,12 @@ def _notes(plan, raw, full_s, times: Lift, pieces) -> tuple[Note, ...]:  # type:
         found.append(
             Note(kind="wait_long", text="A stage that waits for a condition ran into its longest time.")
         )
+    return found
+
+
+def _forced_notes(raw: RawHistory) -> list[Note]:
+    """Moments the engine could not settle."""
+    found = []
     if raw.report.forced:
         found.append(
             Note(
@@ -259,6 +283,12 @@ def _notes(plan, raw, full_s, times: Lift, pieces) -> tuple[Note, ...]:  # type:
                 values={"moments": raw.report.forced},
             )
         )
+    return found
+
+
+def _load_notes(plan: FryPlan) -> list[Note]:
+    """A load above or below what the fryer takes."""
+    found = []
     if plan.overloaded:
         found.append(
             Note(
@@ -277,6 +307,12 @@ def _notes(plan, raw, full_s, times: Lift, pieces) -> tuple[Note, ...]:  # type:
                 values={"load_kg": plan.fryer.min_load_kg},
             )
         )
+    return found
+
+
+def _smoke_notes(plan: FryPlan) -> list[Note]:
+    """A set point close to where the oil smokes."""
+    found = []
     smoke, hottest = plan.oil.smoke_low_c, max(stage.set_c for stage in plan.program.stages)
     if smoke is not None and hottest > smoke - 20.0:
         found.append(
@@ -289,6 +325,12 @@ def _notes(plan, raw, full_s, times: Lift, pieces) -> tuple[Note, ...]:  # type:
                 values={"set_c": hottest, "smoke_c": smoke},
             )
         )
+    return found
+
+
+def _crust_notes(plan: FryPlan, pieces: Sequence[PieceHistory]) -> list[Note]:
+    """A crust deeper than the model is good for."""
+    found = []
     depth = {p.kind.cut.title: p.crust_at_lift_m / piece_class(plan, p.kind).half_thickness_m for p in pieces}
     driest = max(depth, key=lambda title: depth[title])
     if depth[driest] > DRY_SHARE:
@@ -302,13 +344,4 @@ def _notes(plan, raw, full_s, times: Lift, pieces) -> tuple[Note, ...]:  # type:
                 values={"piece": driest, "crust_frac": depth[driest]},
             )
         )
-    found.append(
-        Note(
-            kind="estimates",
-            text=(
-                "Crust, juice, oil and colour rest on estimates: surface coefficient under pressure, crust"
-                " conductivity, lag of the drip, oil uptake."
-            ),
-        )
-    )
-    return tuple(found)
+    return found
