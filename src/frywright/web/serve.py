@@ -12,8 +12,8 @@ import webbrowser
 from frywright.ledger.accounts import Accounts
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.web.app import LOOPBACK, make_app
 from frywright.trial.warm import warm_up
+from frywright.web.app import LOOPBACK, make_app
 
 HOST = "127.0.0.1"
 

@@ -7,13 +7,16 @@ from functools import cache
 
 import numpy as np
 
+from frywright.care.energy import heavy_load
 from frywright.catalog import load as catalog
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.model.kitchen import Kitchen
+from frywright.model.units import BTU, LB
 from frywright.physics.fry import FryHistory, simulate
 from frywright.physics.inputs import CLOSE
 from frywright.physics.plan import FryPlan, PieceKind, make_plan, piece_class, question, solids_kg_m2
 from frywright.physics.solve import RawHistory, run
+from frywright.trial.kitchens import demo_text
 
 BENCH = """
 [kitchen]
@@ -235,3 +238,10 @@ def heat_per_edible_kg() -> float:
     usual = [(lane, k) for lane, k in enumerate(plan.kinds) if not k.heavy]
     edible = sum(k.class_mass_kg * (1.0 - k.cut.bone_mass_frac) for _, k in usual)
     return 1e-3 * sum(float(raw.heat_j[-1, lane]) for lane, _ in usual) / edible
+
+
+def pressure_heat_btu_lb(program: str) -> float:
+    """Heat into a pound of a full load of the demo kitchen, as the energy page says it."""
+    kitchen = parse_kitchen(demo_text())
+    full = heavy_load(simulate(make_plan(kitchen, kitchen.program(program)), CLOSE))
+    return full.food_j / full.load_kg / (BTU / LB)
