@@ -92,7 +92,7 @@ def test_a_missing_field_is_refused():
 def test_an_entry_of_another_kind_is_refused(store):
     """A reading is not a case."""
     hall.write(store, Reading(**OLD_READING), MOMENT)
-    with pytest.raises(RecordError, match="Entry 1 is a probe_reading, not a deviation_step"):
+    with pytest.raises(RecordError, match="Entry 1 is of kind probe_reading, not deviation_step"):
         kept(store.entry(1), CaseStep)
 
 

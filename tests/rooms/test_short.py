@@ -309,7 +309,7 @@ def test_without_a_house_target_there_is_nothing_to_prove_against(kitchen):
     proof = proof_json(prove_program(bare, bare.program("wedges cedar"), samples=16), "us")
     assert proof["facts"] == facts_json(program_facts(bare, bare.program("wedges cedar")), "us")
     assert proof["facts"]["amount"] == ""
-    with pytest.raises(InputError, match="house_core is missing"):
+    with pytest.raises(InputError, match="house core is missing"):
         design_program(bare, "wedges", "cedar")
 
 

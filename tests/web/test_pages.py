@@ -90,7 +90,7 @@ def test_security_headers_everywhere(client):
         ),
         ({"s0_set": "330", "s0_value": "2:99"}, "seconds up to 59"),
         ({"s0_set": "330", "s0_lid": "ajar", "s0_value": "2:00"}, "choices offered"),
-        ({"s0_set": "330", "s0_end": "core_above", "s0_value": "165"}, "at_most"),
+        ({"s0_set": "330", "s0_end": "core_above", "s0_value": "165"}, "at most is"),
         (
             {**{f"s{i}_set": "330" for i in range(6)}, **{f"s{i}_value": "1:00" for i in range(6)}},
             "at most 4",

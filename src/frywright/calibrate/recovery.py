@@ -9,7 +9,7 @@ from numpy.typing import NDArray
 
 from frywright.calibrate.events import Load
 from frywright.calibrate.heat import Oil
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 from frywright.model.findings import Note
 from frywright.model.units import to_inside
 
@@ -112,7 +112,14 @@ class HeatUp:
         if not self.to_c > self.from_c or not self.duration_s > 0 or not self.oil_mass_kg > 0:
             raise InputError(
                 "heat-up",
-                f"{self.from_c:.0f} to {self.to_c:.0f} °C in {self.duration_s:.0f} s",
+                Phrase(
+                    "{from_c} to {to_c} in {duration_s}",
+                    {
+                        "from_c": self.from_c,
+                        "to_c": self.to_c,
+                        "duration_s": self.duration_s,
+                    },
+                ),
                 "a rise in a time, with oil",
             )
 
@@ -153,20 +160,25 @@ def compare_heat_up(now: HeatUp, first_day: HeatUp) -> tuple[float, Note]:
     if abs(now.oil_mass_kg / first_day.oil_mass_kg - 1.0) > LEVEL_SHARE:
         raise InputError(
             "oil level",
-            f"{now.oil_mass_kg:.1f} kg",
-            f"within 5 % of the first day's {first_day.oil_mass_kg:.1f} kg: the test is void",
+            now.oil_mass_kg,
+            "within 5 % of the first day's {oil_mass_kg}: the test is void",
+            values={"oil_mass_kg": first_day.oil_mass_kg},
+            unit="kg",
         )
     if abs(now.from_c - first_day.from_c) > 0.5 or abs(now.to_c - first_day.to_c) > 0.5:
         raise InputError(
             "temperatures",
-            f"{now.from_c:.0f} to {now.to_c:.0f} °C",
-            f"the first day's {first_day.from_c:.0f} to {first_day.to_c:.0f} °C",
+            Phrase("{from_c} to {to_c}", {"from_c": now.from_c, "to_c": now.to_c}),
+            "the first day's {from_c} to {to_c}",
+            values={"from_c": first_day.from_c, "to_c": first_day.to_c},
         )
     if now.start_c > now.from_c + 0.5 or abs(now.start_c - first_day.start_c) > START_K:
         raise InputError(
             "start temperature",
-            f"{now.start_c:.0f} °C",
-            f"within {START_K:.0f} K of the first day's {first_day.start_c:.0f} °C: the test is void",
+            now.start_c,
+            "within {start_k} of the first day's {start_c}: the test is void",
+            values={"start_k": START_K, "start_c": first_day.start_c},
+            unit="c",
         )
     ratio = now.duration_s / first_day.duration_s
     for most, kind, text in HINTS:

@@ -88,9 +88,8 @@ def tracer(plan: FryPlan, probed: Probed, start_c: float) -> PieceClass:
     """The probed piece as a class of next to no mass, so that it follows the load without changing it."""
     cut = next((k.cut for k in plan.kinds if k.cut.key == probed.cut), None)
     if cut is None:
-        raise InputError(
-            "cut", probed.cut, "one of this product: " + ", ".join(sorted({k.cut.key for k in plan.kinds}))
-        )
+        known = ", ".join(sorted({k.cut.key for k in plan.kinds}))
+        raise InputError("cut", probed.cut, "one of: {known}", values={"known": known})
     kind = PieceKind(
         cut=cut,
         heavy=True,

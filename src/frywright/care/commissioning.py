@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import sqrt
 
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 from frywright.model.findings import Note, Outcome
 from frywright.model.units import INCH
 
@@ -70,7 +70,12 @@ def amps(power_w: float, volts: float, phases: int) -> float:
     """Current of a resistive load: P / V, three phases P / (V sqrt 3)."""
     if not power_w > 0 or not volts > 0 or phases not in (1, 3):
         raise InputError(
-            "supply", f"{power_w:g} W, {volts:g} V, {phases} phases", "above 0, with 1 or 3 phases"
+            "supply",
+            Phrase(
+                "{watts} W, {volts} V, {phases} phases",
+                {"watts": f"{power_w:g}", "volts": f"{volts:g}", "phases": phases},
+            ),
+            "above 0, with 1 or 3 phases",
         )
     return power_w / volts / (sqrt(3.0) if phases == 3 else 1.0)
 
@@ -78,7 +83,11 @@ def amps(power_w: float, volts: float, phases: int) -> float:
 def power_share(plate_volts: float, volts: float) -> float:
     """Share of its rated power a heater gives at another voltage: (V / V plate) squared."""
     if not plate_volts > 0 or not volts > 0:
-        raise InputError("volts", f"{plate_volts:g} and {volts:g}", "above 0")
+        raise InputError(
+            "volts",
+            Phrase("{low} and {high}", {"low": f"{plate_volts:g}", "high": f"{volts:g}"}),
+            "above 0",
+        )
     return (volts / plate_volts) ** 2
 
 
@@ -131,7 +140,7 @@ def survey(plate: Plate, site: SiteFacts) -> list[Point]:
 def _electric(plate: Plate, site: SiteFacts) -> list[Point]:
     if not plate.volts_n > 0 or plate.phases_count not in (1, 3):
         raise InputError(
-            "plate", f"{plate.volts_n:g} V, {plate.phases_count} phases", "volts and 1 or 3 phases as printed"
+            "plate", f"{plate.volts_n:g} V, {plate.phases_count}", "volts and 1 or 3 phases as printed"
         )
     draws = amps(plate.power_w, plate.volts_n, plate.phases_count)
     found = []

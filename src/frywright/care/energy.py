@@ -10,7 +10,7 @@ from math import ceil, inf
 
 import numpy as np
 
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 from frywright.model.fryer import CEILING_C, Fryer, Oil
 from frywright.model.units import to_inside
 from frywright.oil.filling import MELTED_C, melt_j
@@ -62,8 +62,8 @@ def energy_day(
         raise InputError(
             "food",
             f"{food_kg:.1f} kg",
-            "what the fryer can cook in its hours: {most:.1f} kg",
-            values={"most": capacity_kg_s * on_s},
+            "what the fryer can cook in its hours: {most_kg}",
+            values={"most_kg": capacity_kg_s * on_s},
         )
     return EnergyDay(
         preheat_j=preheat_j, idle_j=idle_w * (on_s - cooking), cook_j=food_kg * food_j_kg / efficiency_frac
@@ -108,7 +108,11 @@ def heat_up(fryer: Fryer, oil: Oil, from_c: float, to_c: float, room_c: float) -
     """
     if not -10.0 <= from_c < to_c <= CEILING_C:
         raise InputError(
-            "heat-up", f"{from_c:.0f} to {to_c:.0f} °C", "a rise, up to 230 °C", where=fryer.name
+            "heat-up",
+            Phrase("{from_c} to {to_c}", {"from_c": from_c, "to_c": to_c}),
+            "a rise, up to {most_c}",
+            values={"most_c": 230.0},
+            where=fryer.name,
         )
     if fryer.heater_w <= idle_w(fryer, to_c, room_c) * 1.02:
         raise InputError(
@@ -163,9 +167,10 @@ def start_times(starts: Sequence[Start], cap_w: float = inf) -> list[float]:
         if one.power_w - one.idle_w > spare + 1e-9:
             raise InputError(
                 "cap",
-                f"{cap_w / 1000:.1f} kW",
-                "at least {least} kW: one fryer heating while the others hold",
-                values={"least": round((sum(s.idle_w for s in starts) + one.power_w - one.idle_w) / 1000, 1)},
+                cap_w,
+                "at least {least_w}: one fryer heating while the others hold",
+                values={"least_w": float(sum(s.idle_w for s in starts) + one.power_w - one.idle_w)},
+                unit="w",
             )
         latest = one.ready_s - one.heat_up_s
         trials = [latest, *(t - one.heat_up_s for t in found.values() if t - one.heat_up_s < latest)]

@@ -12,7 +12,7 @@ from frywright.catalog.capacity import check_load
 from frywright.model.calibration import Calibration
 from frywright.model.care import Emergency, Task
 from frywright.model.codec import Source, read
-from frywright.model.errors import DataError, InputError
+from frywright.model.errors import DataError, InputError, spoken
 from frywright.model.findings import Problem
 from frywright.model.food import Coating, Cut, CutSet, CutShare, Product
 from frywright.model.fryer import Controller, Fryer, TempUnit
@@ -55,8 +55,10 @@ def parse_kitchen(text: str, file: str = "kitchen.toml") -> Kitchen:
                 source.problem(
                     f"{name}[0]" if isinstance(tables[name], list) else name,
                     "",
-                    f"unknown table [{name}]",
-                    "Known: " + ", ".join(TABLES),
+                    "unknown table [{name}]",
+                    "Known: {known}",
+                    known=", ".join(TABLES),
+                    name=name,
                 )
             )
     site = _site(tables, source, problems)
@@ -92,7 +94,9 @@ def _one_of(
         return None
     if not isinstance(tables[name], dict):
         problems.append(
-            source.problem(f"{name}[0]", "", f"[[{name}]] is a list", f"Write [{name}] with one bracket.")
+            source.problem(
+                f"{name}[0]", "", "[[{name}]] is a list", "Write [{name}] with one bracket.", name=name
+            )
         )
         return None
     try:
@@ -113,13 +117,17 @@ def _with_trade(
         try:
             replace(kitchen, menu=(item,)) if kind == "menu" else replace(kitchen, sells=(item,))
         except InputError as error:
-            problems.append(source.problem(path, error.field, str(error), "Mend the entry named."))
+            problems.append(
+                source.problem(path, error.field, "{cause}", "Mend the entry named.", cause=error)
+            )
     if problems:
         raise DataError(problems)
     try:
         return replace(kitchen, trade=trade, menu=tuple(m for _, m in menu), sells=tuple(s for _, s in sells))
     except InputError as error:
-        raise DataError([source.problem("menu[0]", "", str(error), "Mend the entry named.")]) from error
+        raise DataError(
+            [source.problem("menu[0]", "", "{cause}", "Mend the entry named.", cause=error)]
+        ) from error
 
 
 def _site(tables: Mapping[str, Any], source: Source, problems: list[Problem]) -> Site | None:
@@ -140,8 +148,11 @@ def _site(tables: Mapping[str, Any], source: Source, problems: list[Problem]) ->
             source.problem(
                 "kitchen",
                 "jurisdiction",
-                f"unknown jurisdiction {site.jurisdiction!r}",
-                "Use one of: " + ", ".join(known),
+                "unknown {kind} {key}",
+                "Use one of: {known}",
+                known=", ".join(known),
+                kind="jurisdiction",
+                key=repr(site.jurisdiction),
             )
         )
     return site
@@ -157,7 +168,9 @@ def _each(
     found, items = [], tables.get(name, [])
     if not isinstance(items, list):
         problems.append(
-            source.problem(name, "", f"[{name}] is a single table", f"Write [[{name}]] with two brackets.")
+            source.problem(
+                name, "", "[{name}] is a single table", "Write [[{name}]] with two brackets.", name=name
+            )
         )
         return []
     for number, table in enumerate(items):
@@ -186,7 +199,13 @@ def _fryer(table: Mapping[str, Any], source: Source, path: str, shows: str) -> F
         raise DataError(
             [
                 source.problem(
-                    path, "oil", f"unknown oil {fryer.oil!r}", "Use one of: " + ", ".join(load.oils())
+                    path,
+                    "oil",
+                    "unknown {kind} {key}",
+                    "Use one of: {known}",
+                    known=", ".join(load.oils()),
+                    kind="oil",
+                    key=repr(fryer.oil),
                 )
             ]
         )
@@ -204,7 +223,13 @@ def _cut(table: Mapping[str, Any], source: Source, path: str) -> Cut:
         raise DataError(
             [
                 source.problem(
-                    path, "composition", f"unknown composition {cut.composition!r}", f"Use one of: {known}"
+                    path,
+                    "composition",
+                    "unknown {kind} {key}",
+                    "Use one of: {known}",
+                    kind="composition",
+                    key=repr(cut.composition),
+                    known=known,
                 )
             ]
         )
@@ -241,8 +266,9 @@ def _join(site: Site, parts: dict[str, list[Any]], programs: list[Any], source: 
                     source.problem(
                         path,
                         "key",
-                        f"{item.key!r} is already in the catalog",
+                        "{key} is already in the catalog",
                         "Choose another key, so that nothing is shadowed.",
+                        key=repr(item.key),
                     )
                 )
         rest = [v for k, v in bundled.get(kind, {}).items() if k not in own]
@@ -252,7 +278,9 @@ def _join(site: Site, parts: dict[str, list[Any]], programs: list[Any], source: 
     try:
         kitchen = Kitchen(site=site, programs=(), **cast(Any, items))
     except InputError as error:
-        raise DataError([source.problem("kitchen", "", str(error), "Mend the entry named.")]) from error
+        raise DataError(
+            [source.problem("kitchen", "", "{cause}", "Mend the entry named.", cause=error)]
+        ) from error
     return replace(kitchen, programs=_checked(kitchen, programs, source))
 
 
@@ -263,7 +291,15 @@ def _known_cuts(kitchen: Kitchen, calibrations: list[Any], source: Source) -> tu
             known = [item.key for item in getattr(kitchen, f"{kind}s")]
             if key not in known:
                 problems.append(
-                    source.problem(path, kind, f"unknown {kind} {key!r}", "Use one of: " + ", ".join(known))
+                    source.problem(
+                        path,
+                        kind,
+                        "unknown {kind} {key}",
+                        "Use one of: {known}",
+                        known=", ".join(known),
+                        kind=spoken(kind),
+                        key=repr(key),
+                    )
                 )
     if problems:
         raise DataError(problems)
@@ -284,7 +320,15 @@ def _known_fryers(kitchen: Kitchen, care: list[Any], source: Source) -> tuple[Ta
     if wrong:
         raise DataError(
             [
-                source.problem(p, "fryer", f"unknown fryer {t.fryer!r}", "Use one of: " + ", ".join(known))
+                source.problem(
+                    p,
+                    "fryer",
+                    "unknown {kind} {key}",
+                    "Use one of: {known}",
+                    known=", ".join(known),
+                    kind="fryer",
+                    key=repr(t.fryer),
+                )
                 for p, t in wrong
             ]
         )
@@ -303,7 +347,13 @@ def _checked(kitchen: Kitchen, programs: list[Any], source: Source) -> tuple[Pro
             path = next(p for p in _paths("product", kitchen.products, product))
             problems.append(
                 source.problem(
-                    path, error.field, f"unknown {error.field} {error.value}", f"It must be {error.allowed}."
+                    path,
+                    error.field,
+                    "unknown {kind} {key}",
+                    "It must be {allowed}.",
+                    kind=spoken(error.field),
+                    key=error.value,
+                    allowed=error.allowed,
                 )
             )
     for path, program in programs:
@@ -312,7 +362,9 @@ def _checked(kitchen: Kitchen, programs: list[Any], source: Source) -> tuple[Pro
             check_load(kitchen, program)
         except InputError as error:
             key = "load_heads" if error.field == "load" else error.field
-            problems.append(source.problem(path, key, str(error), "Mend the program or the fryer."))
+            problems.append(
+                source.problem(path, key, "{cause}", "Mend the program or the fryer.", cause=error)
+            )
     if problems:
         raise DataError(problems)
     return tuple(program for _, program in programs)

@@ -92,7 +92,9 @@ def write_chart(view: dict[str, Any], path: Path) -> None:
     try:
         path.write_text(svg(cook_spec(view, words)), "utf-8")
     except OSError as error:
-        raise InputError("--chart", str(path), f"a place that can be written ({error.strerror})") from error
+        raise InputError(
+            "--chart", str(path), "a place that can be written ({cause})", values={"cause": error.strerror}
+        ) from error
 
 
 def print_view(view: dict[str, Any]) -> None:
@@ -216,7 +218,7 @@ def card(
         place = open_kitchen(kitchen)
         chosen = language or place.site.language
         if chosen not in tongues():
-            raise InputError("language", chosen, "one of: " + ", ".join(tongues()))
+            raise InputError("language", chosen, "one of: {known}", values={"known": ", ".join(tongues())})
         found, who = place.program(program), Answerer(by=by, reason=reason)
         slot = slot or slots_of(place, found.fryer)[found.name]
         shared = sharing(place, found, slot)
@@ -226,7 +228,9 @@ def card(
         try:
             out.write_bytes(card_pdf(place, found, slot, chosen, translator(chosen), who, shared))
         except OSError as error:
-            raise InputError("--out", str(out), f"a place that can be written ({error.strerror})") from error
+            raise InputError(
+                "--out", str(out), "a place that can be written ({cause})", values={"cause": error.strerror}
+            ) from error
         if as_json:
             shown = (
                 "title",

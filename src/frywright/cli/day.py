@@ -210,7 +210,9 @@ def _rows(path: Path) -> list[dict[str, Any]]:
     try:
         rows = json.loads(path.read_text("utf-8"))
     except (OSError, ValueError) as error:
-        raise InputError("--check", str(path), f"a JSON file with a list of rows ({error})") from error
+        raise InputError(
+            "--check", str(path), "a JSON file with a list of rows ({cause})", values={"cause": error}
+        ) from error
     if not isinstance(rows, list) or not all(isinstance(row, dict) for row in rows):
         raise InputError("--check", str(path), "a JSON list of rows")
     return rows

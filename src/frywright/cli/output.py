@@ -9,7 +9,7 @@ from contextlib import contextmanager
 from contextvars import ContextVar
 from typing import Any
 
-from frywright.model.errors import DataError, FrywrightError, InputError
+from frywright.model.errors import DataError, FrywrightError
 
 
 def emit_json(value: Any) -> None:
@@ -27,7 +27,7 @@ def speaking_errors(as_json: bool = False) -> Iterator[None]:
     try:
         yield
     except FrywrightError as error:
-        message = error.say(str, UNITS_SPOKEN.get()) if isinstance(error, InputError) else str(error)
+        message = error.say(str, UNITS_SPOKEN.get())
         if as_json:
             kind = type(error).__name__
             problems = [str(p) for p in error.problems] if isinstance(error, DataError) else []

@@ -21,7 +21,8 @@ def _open(store: str, *, new: bool = False):  # type: ignore[no-untyped-def]
 
     if not new and "://" not in store and not Path(store).exists():
         raise RecordError(
-            f"No store at {store}. Name the file, or make one with: frywright serve --store {store}"
+            "No store at {store}. Name the file, or make one with: frywright serve --store {store}",
+            store=store,
         )
     return Store.named(store, now)
 
@@ -66,7 +67,7 @@ def import_(
         from frywright.model.errors import RecordError
 
         if not file.exists():
-            raise RecordError(f"No file at {file}.")
+            raise RecordError("No file at {file}.", file=file)
         with file.open("rb") as stream:
             count = import_lines(stream, _open(store, new=True))
         (
@@ -152,7 +153,7 @@ def pack(
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
-        from frywright.model.errors import InputError
+        from frywright.model.errors import InputError, Phrase
         from frywright.rooms.care.upkeep import care_rows
         from frywright.rooms.kitchen import remembered_kitchen
         from frywright.rooms.records import pack as packs
@@ -161,7 +162,11 @@ def pack(
         try:
             days = dt.date.fromisoformat(first), dt.date.fromisoformat(last)
         except ValueError as error:
-            raise InputError("range", f"{first} to {last}", "days such as 2026-11-01") from error
+            raise InputError(
+                "range",
+                Phrase("{first} to {last}", {"first": first, "last": last}),
+                "days such as 2026-11-01",
+            ) from error
         opened = _open(store)
         kitchen, tr = remembered_kitchen(opened), translator(language)
         view = packs.pack_view(opened, kitchen, *days, tr, care_rows(opened, kitchen, tr, language))

@@ -83,10 +83,15 @@ class Client:
             except (urllib.error.URLError, TimeoutError, ConnectionError) as error:
                 if turn == TRIES_COUNT - 1:
                     raise RecordError(
-                        f"{self.address} cannot be reached: {error}. Send it again with the key {key!r}."
+                        "{address} cannot be reached: {cause}. Send it again with the key {key}.",
+                        address=self.address,
+                        cause=error,
+                        key=repr(key),
                     ) from error
             time.sleep(FIRST_WAIT_S * 2**turn)
-        raise RecordError(f"{self.address} is overloaded. Send it again with the key {key!r}.")
+        raise RecordError(
+            "{address} is overloaded. Send it again with the key {key}.", address=self.address, key=repr(key)
+        )
 
 
 def _told(error: urllib.error.HTTPError) -> FrywrightError:

@@ -22,7 +22,7 @@ from numpy.typing import NDArray
 from frywright.catalog import load as catalog
 from frywright.design.proof import FACTORS, base_pieces, load_fractions, oil_left_k, question
 from frywright.design.shape import COOLEST_C, EDGE_STAGE_S, build, longer
-from frywright.model.errors import InputError
+from frywright.model.errors import Amount, InputError
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
@@ -97,24 +97,13 @@ class Goals:
             _within(name, low, 0.0, most, unit)
             _within(name, high, 0.0, most, unit)
             if not low < high:
-                raise InputError(
-                    name,
-                    low,
-                    "below {high_" + (unit or "n") + "}",
-                    values={"high_" + (unit or "n"): high},
-                    unit=unit,
-                )
+                raise InputError(name, Amount(low, unit), "below {high}", values={"high": Amount(high, unit)})
 
 
 def _within(name: str, value: float, low: float, high: float, unit: str) -> None:
     if not low <= value <= high:
-        ends = f"low_{unit}", f"high_{unit}"
-        if not unit:
-            raise InputError(
-                name, f"{value:g}", "{low} to {high}", values={"low": f"{low:g}", "high": f"{high:g}"}
-            )
-        template = f"{{{ends[0]}}} to {{{ends[1]}}}"
-        raise InputError(name, value, template, values=dict(zip(ends, (low, high), strict=True)), unit=unit)
+        ends = {"low": Amount(low, unit), "high": Amount(high, unit)}
+        raise InputError(name, Amount(value, unit), "{low} to {high}", values=ends)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

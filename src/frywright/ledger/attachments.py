@@ -48,16 +48,18 @@ class Attachments:
             The file is missing or its content is not what its name says.
         """
         if len(name) != 64 or not all(c in "0123456789abcdef" for c in name):
-            raise RecordError(f"{name!r} is not the name of a kept file.")
+            raise RecordError("{name} is not the name of a kept file.", name=repr(name))
         path = self.folder / name
         if not path.exists():
-            raise RecordError(f"The kept file {name[:12]}… is missing from {self.folder}.")
+            raise RecordError(
+                "The kept file {name}… is missing from {folder}.", name=name[:12], folder=self.folder
+            )
         digest = hashlib.sha256()
         with path.open("rb") as stream:
             while block := stream.read(BLOCK_BYTES):
                 digest.update(block)
         if digest.hexdigest() != name:
-            raise RecordError(f"The kept file {name[:12]}… was changed outside the program.")
+            raise RecordError("The kept file {name}… was changed outside the program.", name=name[:12])
         return path.open("rb")
 
 

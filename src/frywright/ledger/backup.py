@@ -122,10 +122,14 @@ def check(path: Path) -> Manifest:
                     or item.previous_hash != previous
                     or chain_hash(previous, item.number, item.entry, item.recorded_at) != item.hash
                 ):
-                    raise RecordError(f"The backup's chain breaks at entry {item.number}.")
+                    raise RecordError("The backup's chain breaks at entry {number}.", number=item.number)
                 count, previous = item.number, item.hash
         if (count, previous) != (told.entries_count, told.last_hash):
-            raise RecordError(f"The backup ends at entry {count}, its manifest says {told.entries_count}.")
+            raise RecordError(
+                "The backup ends at entry {count}, its manifest says {told}.",
+                count=count,
+                told=told.entries_count,
+            )
         return told
 
 
@@ -147,7 +151,11 @@ def restore(path: Path, store: Store) -> Manifest:
         with archive.open("entries.jsonl") as stream:
             count = _add(store, read_lines(stream))
         if count != told.entries_count or store.last().hash != told.last_hash:
-            raise RecordError(f"The backup ends at entry {count}, its manifest says {told.entries_count}.")
+            raise RecordError(
+                "The backup ends at entry {count}, its manifest says {told}.",
+                count=count,
+                told=told.entries_count,
+            )
         return told
 
 
@@ -193,23 +201,27 @@ def _add(store: Store, items: Iterable[Recorded]) -> int:
 def _restore_file(archive: zipfile.ZipFile, info: zipfile.ZipInfo, files: Attachments) -> None:
     name = info.filename.removeprefix("files/")
     if len(name) != 64 or not set(name) <= set("0123456789abcdef"):
-        raise RecordError(f"The backup names a file {info.filename[:80]!r}, which is no hash.")
+        raise RecordError("The backup names a file {name}, which is no hash.", name=repr(info.filename[:80]))
     if info.file_size > LARGEST_FILE_BYTES:
         raise RecordError(
-            f"File {name[:12]}… of the backup is larger than {LARGEST_FILE_BYTES // 1_000_000} MB."
+            "File {name}… of the backup is larger than {most} MB.",
+            name=name[:12],
+            most=LARGEST_FILE_BYTES // 1000000,
         )
     with archive.open(info) as stream:
         kept, _ = files.keep(stream)  # type: ignore[arg-type]
     if kept != name:
         (files.folder / kept).unlink(missing_ok=True)
-        raise RecordError(f"File {name[:12]}… of the backup was changed: its content does not fit its name.")
+        raise RecordError(
+            "File {name}… of the backup was changed: its content does not fit its name.", name=name[:12]
+        )
 
 
 def _opened(path: Path) -> zipfile.ZipFile:
     try:
         return zipfile.ZipFile(path)
     except (OSError, zipfile.BadZipFile) as error:
-        raise RecordError(f"{path} is not a backup of ours: {error}") from error
+        raise RecordError("{path} is not a backup of ours: {cause}", path=path, cause=error) from error
 
 
 def _manifest(archive: zipfile.ZipFile) -> Manifest:
@@ -221,7 +233,9 @@ def _manifest(archive: zipfile.ZipFile) -> Manifest:
         archive.getinfo("entries.jsonl")
         if told["format"] != FORMAT:
             raise RecordError(
-                f"The backup has format {str(told['format'])[:40]!r}; this program reads {FORMAT}."
+                "The backup has format {found}; this program reads {known}.",
+                found=repr(str(told["format"])[:40]),
+                known=FORMAT,
             )
         return Manifest(
             entries_count=int(told["entries_count"]),
@@ -229,7 +243,7 @@ def _manifest(archive: zipfile.ZipFile) -> Manifest:
             files_count=int(told["files_count"]),
         )
     except (KeyError, ValueError, TypeError) as error:
-        raise RecordError(f"The backup's manifest cannot be read: {error}") from error
+        raise RecordError("The backup's manifest cannot be read: {cause}", cause=error) from error
 
 
 def read_lines(stream: Any) -> Iterator[Recorded]:
@@ -244,7 +258,7 @@ def read_lines(stream: Any) -> Iterator[Recorded]:
     while line := stream.readline(LONGEST_LINE_BYTES + 1):
         number += 1
         if len(line) > LONGEST_LINE_BYTES:
-            raise RecordError(f"Line {number} is longer than any entry.")
+            raise RecordError("Line {number} is longer than any entry.", number=number)
         if not line.strip():
             continue
         try:
@@ -265,5 +279,7 @@ def read_lines(stream: Any) -> Iterator[Recorded]:
                 hash=row["hash"],
             )
         except (ValueError, KeyError, TypeError, AttributeError) as error:
-            raise RecordError(f"Line {number} is no entry of ours: {error}") from error
+            raise RecordError(
+                "Line {number} is no entry of ours: {cause}", number=number, cause=error
+            ) from error
         yield item

@@ -54,5 +54,7 @@ def kept_once(store: Store, cls: type[F], key: str, write: Callable[[], Kept[F]]
             return made, True
     found = store.fact(int(known), cls)
     if found is None:
-        raise RecordError(f"Entry {known}, which this key stands for, is missing: check the chain.")
+        raise RecordError(
+            "Entry {known}, which this key stands for, is missing: check the chain.", known=known
+        )
     return found, False

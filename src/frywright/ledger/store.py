@@ -93,11 +93,15 @@ class Writer:
         number = self._number + 1
         if item.number != number or item.previous_hash != self._hash:
             raise RecordError(
-                f"Entry {item.number} of the backup does not follow entry {self._number}; nothing of this"
-                " block was written."
+                "Entry {number} of the backup does not follow entry {last}; nothing of this block was"
+                " written.",
+                number=item.number,
+                last=self._number,
             )
         if chain_hash(self._hash, number, item.entry, item.recorded_at) != item.hash:
-            raise RecordError(f"Entry {number} of the backup was changed: its hash does not fit.")
+            raise RecordError(
+                "Entry {number} of the backup was changed: its hash does not fit.", number=number
+            )
         self._append(item.entry, item.recorded_at)
 
     def _append(self, entry: Entry, recorded_at: dt.datetime) -> Recorded:
@@ -127,12 +131,14 @@ class Writer:
 
     def _check_replaced(self, number: int) -> None:
         if number > self._number or number < 1:
-            raise RecordError(f"Entry {number} does not exist; nothing was written.")
+            raise RecordError("Entry {number} does not exist; nothing was written.", number=number)
         newer = self.connection.execute(sa.select(ENTRY.c.number).where(ENTRY.c.replaces == number)).scalar()
         if newer is not None:
             raise RecordError(
-                f"Entry {number} was already replaced by entry {newer}. Look at both and replace {newer}"
-                " instead."
+                "Entry {number} was already replaced by entry {newer}. Look at both and replace {newer}"
+                " instead.",
+                number=number,
+                newer=newer,
             )
 
 
@@ -174,8 +180,8 @@ class Store:
             name = "postgresql+psycopg://" + name.split("://", 1)[1]
         if not name.startswith("postgresql+psycopg://"):
             raise RecordError(
-                f"{name.split('://')[0]} is no store we know: name a file, or"
-                " postgresql://user@host/database."
+                "{kind} is no store we know: name a file, or postgresql://user@host/database.",
+                kind=name.split("://")[0],
             )
         return cls(name, now)
 
@@ -198,11 +204,17 @@ class Store:
             with self.engine.connect() as connection:
                 found = self._schema(connection)
         except sa.exc.DatabaseError as error:
-            raise RecordError(f"{self.engine.url.database} is not a store of ours: {error.orig}") from error
+            raise RecordError(
+                "{database} is not a store of ours: {cause}",
+                database=self.engine.url.database,
+                cause=error.orig,
+            ) from error
         if found is not None and found > NEWEST_SCHEMA:
             raise RecordError(
-                f"The store has schema {found}, newer than this program knows ({NEWEST_SCHEMA}). Update the"
-                " program; nothing was written."
+                "The store has schema {found}, newer than this program knows ({known}). Update the"
+                " program; nothing was written.",
+                found=found,
+                known=NEWEST_SCHEMA,
             )
         if found != NEWEST_SCHEMA:
             from alembic import command
@@ -405,8 +417,9 @@ class Store:
                 found = row_hash(previous, row.number, who, stamps, (row.payload, row.versions))
                 if row.number != count or row.previous_hash != previous or found != row.hash:
                     raise RecordError(
-                        f"The chain breaks at entry {row.number}: it was changed, removed or added outside"
-                        " the program."
+                        "The chain breaks at entry {number}: it was changed, removed or added outside the"
+                        " program.",
+                        number=row.number,
                     )
                 previous = row.hash
             if len(block) < READ_BLOCK:

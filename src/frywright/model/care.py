@@ -42,9 +42,17 @@ class Task:
 
     def __post_init__(self) -> None:
         if self.who not in ROLES:
-            raise InputError("who", repr(self.who), ", ".join(ROLES), where=self.key)
+            raise InputError(
+                "who", repr(self.who), "one of: {known}", where=self.key, values={"known": ", ".join(ROLES)}
+            )
         if self.applies not in APPLIES:
-            raise InputError("applies", repr(self.applies), ", ".join(APPLIES[1:]), where=self.key)
+            raise InputError(
+                "applies",
+                repr(self.applies),
+                "one of: {known}",
+                where=self.key,
+                values={"known": ", ".join(APPLIES[1:])},
+            )
         if min(self.loads_count, self.heat_s, self.turns_count, self.days_count, self.takes_s) < 0:
             raise InputError("interval", "negative", "0 or more", where=self.key)
         if not any((self.loads_count, self.heat_s, self.turns_count, self.days_count)):

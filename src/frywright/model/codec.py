@@ -16,7 +16,7 @@ import typing
 from collections.abc import Mapping
 from typing import Any, TypeVar
 
-from frywright.model.errors import DataError, InputError
+from frywright.model.errors import DataError, InputError, Phrase, spoken
 from frywright.model.findings import Problem
 from frywright.model.units import UNITS, parse, suffix_of, to_inside, to_people
 
@@ -62,12 +62,18 @@ class Source:
         """Index of the line of a key of a table; -1 where it has none."""
         return self._places.get((table, key), (-1, 0))[0]
 
-    def problem(self, table: str, key: str, what: str, remedy: str) -> Problem:
+    def problem(self, table: str, key: str, what: str, remedy: str, /, **values: Any) -> Problem:
         """A problem at a key of a table, or at the table's header."""
         number, column = self._places.get((table, key)) or self._places.get((table, "")) or (-1, 0)
         line = self.lines[number] if number >= 0 else ""
         return Problem(
-            what=what, remedy=remedy, file=self.file, line_number=number + 1, column_number=column, line=line
+            what=what,
+            remedy=remedy,
+            values=values,
+            file=self.file,
+            line_number=number + 1,
+            column_number=column,
+            line=line,
         )
 
     def load(self) -> dict[str, Any]:
@@ -85,16 +91,17 @@ class Source:
             number = int(found[1]) if found else 0
             column = int(found[2]) - 1 if found else 0
             line = self.lines[number - 1] if 0 < number <= len(self.lines) else ""
-            what = str(error).split(" (at")[0]
+            cause = str(error).split(" (at")[0]
             raise DataError(
                 [
                     Problem(
-                        what=f"not valid TOML: {what}",
+                        what="not valid TOML: {cause}",
                         remedy="Mend this line; text values need quotes, numbers don't.",
                         file=self.file,
                         line_number=number,
                         column_number=column,
                         line=line,
+                        values={"cause": cause},
                     )
                 ]
             ) from error
@@ -119,12 +126,17 @@ def read(cls: type[T], table: Mapping[str, Any], source: Source, path: str, **gi
         try:
             name, value = _fit(key, raw, fields, hints)
         except InputError as error:
-            problems.append(source.problem(path, key, _say(error), _remedy(error)))
+            problems.append(refused(source, path, key, error))
             continue
         if name in origin:
             problems.append(
                 source.problem(
-                    path, key, f"{key} and {origin[name]} give the same value", "Keep one of them."
+                    path,
+                    key,
+                    "{one} and {other} give the same value",
+                    "Keep one of them.",
+                    one=key,
+                    other=origin[name],
                 )
             )
             continue
@@ -132,7 +144,11 @@ def read(cls: type[T], table: Mapping[str, Any], source: Source, path: str, **gi
     for name, spec in fields.items():
         bare = spec.default is dataclasses.MISSING and spec.default_factory is dataclasses.MISSING
         if bare and name not in values and not problems:
-            problems.append(source.problem(path, "", f"{path or 'file'} lacks {name}", f"Add {name} = …"))
+            problems.append(
+                source.problem(
+                    path, "", "{file} lacks {name}", "Add {name} = …", file=path or "file", name=name
+                )
+            )
     if problems:
         raise DataError(problems)
     try:
@@ -144,15 +160,14 @@ def read(cls: type[T], table: Mapping[str, Any], source: Source, path: str, **gi
 def at_field(error: InputError, source: Source, path: str, origin: Mapping[str, str]) -> Problem:
     """Place of an impossible value: the key that gave the field, else the table."""
     key = next((k for name, k in origin.items() if name.startswith(error.field)), "")
-    return source.problem(path, key, _say(error), _remedy(error))
+    return refused(source, path, key, error)
 
 
-def _say(error: InputError) -> str:
-    return f"{error.field} is {error.told_value(str)}" + (f" ({error.where})" if error.where else "")
-
-
-def _remedy(error: InputError) -> str:
-    return f"It must be {error.allowed}."
+def refused(source: Source, path: str, key: str, error: InputError) -> Problem:
+    """A refused value at its key, named as the file names it."""
+    place = f" ({error.where})" if error.where else ""
+    told = {"field": error.field, "value": error.shown, "place": place, "allowed": error.allowed}
+    return source.problem(path, key, "{field} is {value}{place}", "It must be {allowed}.", **told)
 
 
 def _fit(key: str, raw: Any, fields: Mapping[str, Any], hints: Mapping[str, Any]) -> tuple[str, Any]:
@@ -178,10 +193,16 @@ def _fit(key: str, raw: Any, fields: Mapping[str, Any], hints: Mapping[str, Any]
                     return name, _number(key, raw) * 5 / 9
                 if UNITS[inside].dimension == "temperature_difference" and suffix == "c":
                     return name, _number(key, raw)
-                raise InputError(key, f"in {suffix}", f"a {UNITS[inside].dimension} such as {name}")
+                raise InputError(
+                    key,
+                    Phrase("in {suffix}", {"suffix": suffix}),
+                    "a {dimension} such as {name}",
+                    values={"dimension": spoken(UNITS[inside].dimension), "name": name},
+                )
     near = difflib.get_close_matches(key, list(fields), n=1)
-    hint = f"a known key; did you mean {near[0]}?" if near else "one of: " + ", ".join(sorted(fields))
-    raise InputError("key", repr(key), hint)
+    if near:
+        raise InputError("key", repr(key), "a known key; did you mean {known}?", values={"known": near[0]})
+    raise InputError("key", repr(key), "one of: {known}", values={"known": ", ".join(sorted(fields))})
 
 
 def _no_unit(key: str, raw: Any, inside: str) -> InputError:
@@ -190,7 +211,10 @@ def _no_unit(key: str, raw: Any, inside: str) -> InputError:
     told = raw if isinstance(raw, int | float) and not isinstance(raw, bool) else 10
     values = {"one": f"{key}_{inside} = {told}", "other": f'{key} = "{told} {sign}"'}
     return InputError(
-        key, f"{raw} without a unit", "written with one, such as {one} or {other}", values=values
+        key,
+        Phrase("{raw} without a unit", {"raw": raw}),
+        "written with one, such as {one} or {other}",
+        values=values,
     )
 
 
@@ -212,7 +236,7 @@ def _convert(key: str, raw: Any, hint: Any) -> Any:
     if isinstance(hint, type) and issubclass(hint, enum.StrEnum):
         words = [str(member) for member in hint]
         if raw not in words:
-            raise InputError(key, repr(raw), "one of: " + ", ".join(words))
+            raise InputError(key, repr(raw), "one of: {known}", values={"known": ", ".join(words)})
         return hint(raw)
     if hint is float:
         return _number(key, raw)

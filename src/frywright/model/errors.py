@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any, ClassVar, TypeVar
 
 if TYPE_CHECKING:
@@ -12,11 +13,64 @@ if TYPE_CHECKING:
 Word = TypeVar("Word", bound=str)
 
 
+@dataclass(frozen=True, slots=True)
+class Phrase:
+    """A template and its values, said in any language: a cause, a value or a bound within a message."""
+
+    template: str
+    values: Mapping[str, Any] = field(default_factory=dict)
+
+    def say(self, translate: Callable[[str], str], system: str = "") -> str:
+        """The phrase in a language and in a kitchen's units; without a kitchen in both systems' units.
+
+        Numbers whose name ends in a unit are shown in it, texts are translated, phrases and errors are said.
+        """
+        from frywright.model.units import suffix_of  # units raise errors of this module
+
+        told: dict[str, Any] = {}
+        for name, value in self.values.items():
+            if isinstance(value, Phrase | Amount | FrywrightError):
+                told[name] = value.say(translate, system)
+            elif isinstance(value, float) and (suffix := suffix_of(name)):
+                told[name] = Amount(value, suffix).say(translate, system)
+            else:
+                told[name] = translate(value) if isinstance(value, str) and value else value
+        text = translate(self.template) if self.template else ""
+        return text.format(**told) if self.values else text
+
+
+@dataclass(frozen=True, slots=True)
+class Amount:
+    """A number and the unit it stands in, for values whose name does not say it."""
+
+    value: float
+    unit: str = ""
+
+    def say(self, translate: Callable[[str], str], system: str = "") -> str:
+        """The number as people read it; in both systems' units where no system is known and they differ."""
+        from frywright.model.units import show
+
+        if not self.unit:
+            return f"{self.value:g}"
+        if system:
+            return show(self.value, self.unit, system)
+        metric, us = show(self.value, self.unit, "metric"), show(self.value, self.unit, "us")
+        return metric if metric == us else f"{metric} ({us})"
+
+
 class FrywrightError(Exception):
-    """Root of all errors raised on purpose; never raised itself."""
+    """Root of all errors raised on purpose: a template and its values. As text it is English."""
 
     exit_code: ClassVar[int] = 2
     http_status: ClassVar[int] = 400
+
+    def __init__(self, template: str, /, **values: Any) -> None:
+        self.template, self.values = template, values
+        super().__init__(self.say(str))
+
+    def say(self, translate: Callable[[str], str], system: str = "") -> str:
+        """The message in a language and in a kitchen's units."""
+        return Phrase(self.template, self.values).say(translate, system)
 
 
 class InputError(FrywrightError):
@@ -24,7 +78,7 @@ class InputError(FrywrightError):
 
     ``allowed`` may be a template filled from ``values``, so that it can be said in any language. Numbers in
     ``values`` whose name ends in a unit, and ``value`` where ``unit`` says its own, are told in the units of
-    whoever reads it.
+    whoever reads it. ``value`` may be a :class:`Phrase` where it has words in it.
     """
 
     exit_code = 2
@@ -41,9 +95,7 @@ class InputError(FrywrightError):
         unit: str = "",
     ) -> None:
         self.field, self.value, self.where, self.unit = field, value, where, unit
-        self.template, self.values = allowed, values or {}
-        self.allowed = self.told_allowed(str)
-        super().__init__(self.say(str))
+        super().__init__(allowed, **(values or {}))
 
     def at(self, where: str) -> InputError:
         """The same error with the place it was found at."""
@@ -51,34 +103,29 @@ class InputError(FrywrightError):
             self.field, self.value, self.template, where=where, values=self.values, unit=self.unit
         )
 
+    @property
+    def allowed(self) -> Phrase:
+        """What is allowed."""
+        return Phrase(self.template, self.values)
+
     def say(self, translate: Callable[[str], str], system: str = "") -> str:
         """The message in a language and in a kitchen's units; without a kitchen in both systems' units."""
-        place = f" ({self.where})" if self.where else ""
+        place = f" ({translate(self.where)})" if self.where else ""
         shape = translate("{field} is {value}{place}; it must be {allowed}.")
-        value, allowed = self.told_value(translate, system), self.told_allowed(translate, system)
-        return shape.format(field=translate(self.field), value=value, place=place, allowed=allowed)
+        value, allowed = (part.say(translate, system) for part in (self.shown, self.allowed))
+        return shape.format(field=translate(spoken(self.field)), value=value, place=place, allowed=allowed)
 
-    def told_value(self, translate: Callable[[str], str], system: str = "") -> str:
+    @property
+    def shown(self) -> Phrase | Amount:
         """The value as people read it."""
-        if self.unit:
-            return _shown(self.value, self.unit, system)
-        return translate(self.value) if isinstance(self.value, str) and self.value else str(self.value)
+        if isinstance(self.value, Phrase | Amount):
+            return self.value
+        return Amount(self.value, self.unit) if self.unit else Phrase("{value}", {"value": self.value})
 
-    def told_allowed(self, translate: Callable[[str], str], system: str = "") -> str:
-        """What is allowed, as people read it."""
-        from frywright.model.units import suffix_of  # units raise errors of this module
 
-        if not self.values:
-            return translate(self.template)
-        told = {
-            name: (
-                _shown(value, suffix, system)
-                if isinstance(value, float) and (suffix := suffix_of(name))
-                else value
-            )
-            for name, value in self.values.items()
-        }
-        return translate(self.template).format(**told)
+def spoken(name: str) -> str:
+    """The words of a field's name: ``oil_mass`` is oil mass; an option such as ``--store`` stays."""
+    return name if name.startswith("-") else name.replace("_", " ")
 
 
 def one_of(known: tuple[Word, ...], text: Any, name: str) -> Word:
@@ -95,16 +142,6 @@ def one_of(known: tuple[Word, ...], text: Any, name: str) -> Word:
     return found
 
 
-def _shown(value: float, suffix: str, system: str) -> str:
-    """A value in a system's units; in both where no system is known and they differ."""
-    from frywright.model.units import show
-
-    if system:
-        return show(value, suffix, system)
-    metric, us = show(value, suffix, "metric"), show(value, suffix, "us")
-    return metric if metric == us else f"{metric} ({us})"
-
-
 class DataError(FrywrightError):
     """A file cannot be read as meant. Carries one or more problems with their places."""
 
@@ -113,7 +150,11 @@ class DataError(FrywrightError):
 
     def __init__(self, problems: list[Problem]) -> None:
         self.problems = problems
-        super().__init__("\n".join(str(p) for p in problems))
+        super().__init__("")
+
+    def say(self, translate: Callable[[str], str], system: str = "") -> str:
+        """Every problem in a language and in a kitchen's units, one below the other."""
+        return "\n".join(problem.say(translate, system) for problem in self.problems)
 
 
 class SolveError(FrywrightError):
@@ -122,9 +163,9 @@ class SolveError(FrywrightError):
     exit_code = 4
     http_status = 500
 
-    def __init__(self, message: str, report: Any) -> None:
+    def __init__(self, template: str, report: Any, /, **values: Any) -> None:
         self.report = report
-        super().__init__(message)
+        super().__init__(template, **values)
 
 
 class BrokenOffError(FrywrightError):
@@ -139,12 +180,7 @@ class BrokenOffError(FrywrightError):
     )
 
     def __init__(self, cause: Exception) -> None:
-        self.cause = type(cause).__name__
-        super().__init__(self.say(str))
-
-    def say(self, translate: Callable[[str], str], system: str = "") -> str:
-        """The message in a language."""
-        return translate(self.TEXT).format(cause=self.cause)
+        super().__init__(self.TEXT, cause=type(cause).__name__)
 
 
 class RecordError(FrywrightError):

@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
+from typing import Any
 
+from frywright.model.errors import Phrase
 from frywright.model.units import show, suffix_of
 
 Values = Mapping[str, float | str]
@@ -40,23 +42,32 @@ class Note:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Problem:
-    """Something wrong in a user's file or entry, with its place and the remedy."""
+    """Something wrong in a user's file or entry, with its place and the remedy.
+
+    ``what`` and ``remedy`` are templates, both filled from ``values``.
+    """
 
     what: str
     remedy: str
+    values: Mapping[str, Any] = field(default_factory=dict)
     file: str = ""
     line_number: int = 0
     column_number: int = 0
     line: str = ""
 
-    def __str__(self) -> str:
+    def say(self, translate: Callable[[str], str] = str, system: str = "") -> str:
+        """The problem in a language and in a kitchen's units; its line with a caret under the place."""
         place = (
             f"{self.file}:{self.line_number}: "
             if self.line_number
             else (f"{self.file}: " if self.file else "")
         )
         shown = f"\n    {self.line}\n    {' ' * self.column_number}^" if self.line else ""
-        return f"{place}{self.what}{shown}\n  {self.remedy}"
+        what, remedy = (Phrase(t, self.values).say(translate, system) for t in (self.what, self.remedy))
+        return f"{place}{what}{shown}\n  {remedy}"
+
+    def __str__(self) -> str:
+        return self.say()
 
 
 class Outcome(StrEnum):

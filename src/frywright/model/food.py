@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 
 DRIPS = ("light", "dark", "formed", "none")
 """Whose water loss a cut follows (catalog/kinetics/drip.toml); none: not meat, or no figure found."""
@@ -38,7 +38,12 @@ class Composition:
     def __post_init__(self) -> None:
         total = self.water_frac + self.protein_frac + self.fat_frac + self.carbohydrate_frac + self.ash_frac
         if not 0.97 <= total <= 1.03:
-            raise InputError("composition", f"a sum of {total:.3f}", "0.97 to 1.03", where=self.key)
+            raise InputError(
+                "composition",
+                Phrase("a sum of {total}", {"total": f"{total:.3f}"}),
+                "0.97 to 1.03",
+                where=self.key,
+            )
 
     @property
     def fractions(self) -> dict[str, float]:
@@ -90,12 +95,17 @@ class Cut:
         if not 0.0 <= self.bone_mass_frac < 0.7:
             raise InputError("bone_mass", self.bone_mass_frac, "0 to 0.7 of the piece", where=self.key)
         if self.drip not in (None, *DRIPS):
-            raise InputError("drip", self.drip, "one of " + ", ".join(DRIPS), where=self.key)
+            raise InputError(
+                "drip", self.drip, "one of: {known}", where=self.key, values={"known": ", ".join(DRIPS)}
+            )
         if self.drip_frac is not None and not 0.0 <= self.drip_frac <= 0.6:
             raise InputError("drip", self.drip_frac, "0 to 0.6 of the water", where=self.key)
         if self.sample_kg and (len(self.sample_kg) < 5 or min(self.sample_kg) <= 0):
             raise InputError(
-                "sample", f"{len(self.sample_kg)} weights", "5 or more weights above 0", where=self.key
+                "sample",
+                Phrase("{count} weights", {"count": len(self.sample_kg)}),
+                "5 or more weights above 0",
+                where=self.key,
             )
 
     @property
@@ -132,7 +142,10 @@ class CutSet:
         total = sum(p.count * p.mass_frac for p in self.parts)
         if abs(total - 1.0) > 0.005:
             raise InputError(
-                "parts", f"shares that sum to {total:.3f}", "1 (count x mass_frac)", where=self.key
+                "parts",
+                Phrase("shares that sum to {total}", {"total": f"{total:.3f}"}),
+                "1 (count x mass_frac)",
+                where=self.key,
             )
 
 
@@ -185,8 +198,18 @@ class Product:
                 values={"low_c": -1.0, "high_c": 40.0},
             )
         if self.unit_mass_kg is not None and not 0.005 <= self.unit_mass_kg <= 5.0:
-            raise InputError("unit_mass", f"{self.unit_mass_kg:.3f} kg", "0.005 to 5 kg", where=self.key)
+            raise InputError(
+                "unit_mass",
+                f"{self.unit_mass_kg:.3f} kg",
+                "5 g to 5 kg (0.2 oz to 11 lb)",
+                where=self.key,
+            )
         if self.house_core_c is not None and not 40.0 <= self.house_core_c <= 100.0:
             raise InputError(
-                "house_core", f"{self.house_core_c:.1f} °C", "40 to 100 °C (104 to 212 °F)", where=self.key
+                "house_core",
+                self.house_core_c,
+                "{low_c} to {high_c}",
+                where=self.key,
+                unit="c",
+                values={"low_c": 40.0, "high_c": 100.0},
             )

@@ -137,11 +137,21 @@ class Fryer:
     def __post_init__(self) -> None:
         if not 2.0 <= self.oil_mass_kg <= 200.0:
             raise InputError(
-                "oil_mass", f"{self.oil_mass_kg:.1f} kg", "2 to 200 kg (4 to 440 lb)", where=self.key
+                "oil_mass",
+                self.oil_mass_kg,
+                "{low_kg} to {high_kg}",
+                where=self.key,
+                unit="kg",
+                values={"low_kg": 2.0, "high_kg": 200.0},
             )
         if not 500.0 <= self.heater_w <= 200e3:
             raise InputError(
-                "heater", f"{self.heater_w:.0f} W", "500 W to 200 kW into the oil", where=self.key
+                "heater",
+                self.heater_w,
+                "{low_w} to {high_w} into the oil",
+                where=self.key,
+                unit="w",
+                values={"low_w": 500.0, "high_w": 200e3},
             )
         if self.capacity_heads <= 0 and self.capacity_kg <= 0:
             raise InputError("capacity", "missing", "given as capacity_heads or capacity_kg", where=self.key)
@@ -172,14 +182,20 @@ class Fryer:
     def _check_pressure(self) -> None:
         if not 10e3 <= self.working_gauge_pa <= 110e3:
             raise InputError(
-                "working_gauge", f"{self.working_gauge_pa / PSI:.1f} psi", "1.5 to 16 psi", where=self.key
+                "working_gauge",
+                self.working_gauge_pa,
+                "{low_pa} to {high_pa}",
+                where=self.key,
+                unit="pa",
+                values={"low_pa": 10e3, "high_pa": 110e3},
             )
         if self.relief_gauge_pa <= self.working_gauge_pa:
             raise InputError(
                 "relief_gauge",
-                f"{self.relief_gauge_pa / PSI:.1f} psi",
-                "above working_gauge; never set or test a relief valve yourself, read the plate",
+                self.relief_gauge_pa,
+                "above the working gauge; never set or test a relief valve yourself, read the plate",
                 where=self.key,
+                unit="pa",
             )
         if self.vent_area_m2 is not None and not 0 < self.vent_area_m2 <= MOST_VENT_M2:
             raise InputError(
@@ -199,7 +215,9 @@ class Fryer:
         if not 0 < self.zero_gauge_pa <= 3 * PSI:
             raise InputError(
                 "zero_gauge",
-                f"{self.zero_gauge_pa / PSI:.2g} psi",
-                "above 0 and at most 3 psi",
+                self.zero_gauge_pa,
+                "above 0 and at most {most_pa}",
                 where=self.key,
+                unit="pa",
+                values={"most_pa": 3 * PSI},
             )

@@ -8,7 +8,7 @@ from enum import StrEnum
 
 from frywright.model.calibration import Calibration
 from frywright.model.care import Emergency, Task
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase, spoken
 from frywright.model.food import Coating, Cut, CutSet, Product
 from frywright.model.fryer import Fryer, FryerKind
 from frywright.model.program import Program
@@ -64,7 +64,13 @@ class Site:
                 values={"low_m": -500.0, "high_m": 5000.0},
             )
         if self.language not in tongues():
-            raise InputError("language", self.language, "one of " + ", ".join(tongues()), where=self.name)
+            raise InputError(
+                "language",
+                self.language,
+                "one of: {known}",
+                where=self.name,
+                values={"known": ", ".join(tongues())},
+            )
         if not 0.0 <= self.thermometer_error_k <= 5.0:
             raise InputError(
                 "thermometer_error",
@@ -166,7 +172,13 @@ class Kitchen:
             keys = [item.key for item in getattr(self, kind)]
             double = next((k for k in keys if keys.count(k) > 1), None)
             if double:
-                raise InputError("key", double, f"used once among {kind}", where=self.site.name)
+                raise InputError(
+                    "key",
+                    double,
+                    "used once among {kind}",
+                    where=self.site.name,
+                    values={"kind": spoken(kind)},
+                )
         for program in self.programs:
             self.check(program)
         self._check_menu()
@@ -205,7 +217,7 @@ class Kitchen:
         if len(program.stages) > fryer.controller.stage_count:
             raise InputError(
                 "stage",
-                f"{len(program.stages)} stages",
+                Phrase("{count} stages", {"count": len(program.stages)}),
                 "at most {most}, which is what {fryer} can hold",
                 where=program.name,
                 values={"most": fryer.controller.stage_count, "fryer": fryer.name},

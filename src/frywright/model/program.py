@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 from itertools import pairwise
 
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 from frywright.model.fryer import CEILING_C
 
 
@@ -68,14 +68,23 @@ class Stage:
         given = [value for value in self._ends().values() if value is not None]
         if len(given) != 1:
             raise InputError(
-                "stage end", f"{len(given)} ends given", "exactly one of " + ", ".join(self._ends())
+                "stage end",
+                Phrase("{count} ends given", {"count": len(given)}),
+                "exactly one of: {known}",
+                values={"known": ", ".join(self._ends())},
             )
         if self.end not in TIMED and not self.at_most_s:
             raise InputError("at_most", "missing", "given for a stage that waits for a condition")
         for name in ("duration_s", "until_elapsed_s", "until_left_s", "at_most_s"):
             value = getattr(self, name)
             if value is not None and not 0.0 <= value <= 7200.0:
-                raise InputError(name.removesuffix("_s"), value, "0 s to 2 h", unit="s")
+                raise InputError(
+                    name.removesuffix("_s"),
+                    value,
+                    "{low_s} to {high_s}",
+                    unit="s",
+                    values={"low_s": 0.0, "high_s": 7200.0},
+                )
 
     def _ends(self) -> dict[str, float | None]:
         return {
@@ -124,9 +133,18 @@ class Program:
         if self.version < 1:
             raise InputError("version", self.version, "1 or more", where=self.name)
         if self.altitude_m is not None and not -500.0 <= self.altitude_m <= 5000.0:
-            raise InputError("altitude", f"{self.altitude_m:.0f} m", "-500 to 5000 m", where=self.name)
+            raise InputError(
+                "altitude",
+                self.altitude_m,
+                "{low_m} to {high_m}",
+                where=self.name,
+                unit="m",
+                values={"low_m": -500.0, "high_m": 5000.0},
+            )
         if self.unit_mass_kg is not None and not 0.005 <= self.unit_mass_kg <= 10.0:
-            raise InputError("bird size", f"{self.unit_mass_kg:.3f} kg", "5 g to 10 kg", where=self.name)
+            raise InputError(
+                "bird size", f"{self.unit_mass_kg:.3f} kg", "5 g to 10 kg (0.2 oz to 22 lb)", where=self.name
+            )
         lids = [stage.lid for stage in self.stages]
         changes = sum(a != b for a, b in pairwise(lids))
         if lids.count(LidState.PRESSURE) and changes > 2:
@@ -158,7 +176,10 @@ class Program:
                 length = stage.at_most_s or 0.0
             if length < 0:
                 raise InputError(
-                    "stage end", f"{-length:.0f} s before its start", "after its start", where=where
+                    "stage end",
+                    Phrase("{length_s} before its start", {"length_s": float(-length)}),
+                    "after its start",
+                    where=where,
                 )
             durations.append(length)
             clock += length

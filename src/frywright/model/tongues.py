@@ -6,6 +6,7 @@ import tomllib
 from dataclasses import dataclass
 from functools import cache
 from importlib import resources
+from importlib.resources.abc import Traversable
 
 SOURCE = "en"
 """Language of the texts in code and catalog."""
@@ -20,11 +21,16 @@ class Tongue:
     decimal: str
 
 
+def home() -> Traversable:
+    """The folder of the languages: each is a folder of its own, named by its key."""
+    return resources.files("frywright").joinpath("voice/locales")
+
+
 @cache
 def tongues() -> dict[str, Tongue]:
     """Every language by its key, the source language first."""
     found = {}
-    for folder in resources.files("frywright").joinpath("voice/locales").iterdir():
+    for folder in home().iterdir():
         about = folder.joinpath("language.toml")
         if about.is_file():
             told = tomllib.loads(about.read_text("utf-8"))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 
 CLOCK = re.compile(r"^([01]?\d|2[0-3]):([0-5]\d)$")
 PIECES = re.compile(r"^(?P<product>[\w-]+)(?:/(?P<cut>[\w-]+))?\s+(?P<count>\d+(?:\.\d+)?)$")
@@ -97,7 +97,10 @@ class Sell:
         if not self.margin_money > 0 or not self.cost_money > 0:
             raise InputError(
                 "margin and cost",
-                f"{self.margin_money:g} and {self.cost_money:g}",
+                Phrase(
+                    "{low} and {high}",
+                    {"low": f"{self.margin_money:g}", "high": f"{self.cost_money:g}"},
+                ),
                 "above 0 for one piece",
                 where=self.product,
             )

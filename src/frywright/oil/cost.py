@@ -6,7 +6,7 @@ from __future__ import annotations
 
 from dataclasses import astuple, dataclass
 
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -65,7 +65,10 @@ def bill(
     if not raw_kg > 0 or not days_between > 0 or min((top_up_kg, *astuple(rates), *vats_kg)) < 0:
         raise InputError(
             "oil bill",
-            f"{raw_kg:g} kg raw, {days_between:g} days",
+            Phrase(
+                "{raw_kg} raw, {days} days",
+                {"raw_kg": raw_kg, "days": f"{days_between:g}"},
+            ),
             "raw product and days above 0, the rest 0 or more",
         )
     thrown = sum(vats_kg) / days_between

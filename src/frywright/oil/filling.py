@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import ceil
 
-from frywright.model.errors import InputError
+from frywright.model.errors import Amount, InputError, Phrase
 from frywright.model.fryer import Oil
 
 FOOD_KG_M3 = 1050.0
@@ -42,7 +42,11 @@ class Filling:
 def swelling(oil: Oil, cold_c: float, hot_c: float) -> float:
     """Share by which a mass of oil grows in volume from cold to hot."""
     if not -10.0 <= cold_c < hot_c <= 230.0:
-        raise InputError("temperatures", f"{cold_c:.0f} and {hot_c:.0f} °C", "cold below hot, -10 to 230 °C")
+        raise InputError(
+            "temperatures",
+            Phrase("{low} and {high}", {"low": Amount(cold_c, "c"), "high": Amount(hot_c, "c")}),
+            "cold below hot, -10 to 230 °C",
+        )
     return oil.density_kg_m3(cold_c) / oil.density_kg_m3(hot_c) - 1.0
 
 

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 from frywright.oil import filter_kernel
 
 Array = NDArray[np.float64]
@@ -60,7 +60,11 @@ class Vats:
             raise InputError("top-up", "outside 0 to 1", "a share of the vat")
         seen = self.reading[np.isfinite(self.reading)]
         if seen.size and not (seen.min() >= 0 and seen.max() <= 100):
-            raise InputError("reading", f"{seen.min():g} to {seen.max():g} %", "0 to 100 % polar compounds")
+            raise InputError(
+                "reading",
+                Phrase("{low} to {high} %", {"low": f"{seen.min():g}", "high": f"{seen.max():g}"}),
+                "0 to 100 % polar compounds",
+            )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

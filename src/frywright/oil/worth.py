@@ -10,7 +10,7 @@ from math import inf
 import numpy as np
 from numpy.typing import ArrayLike
 
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 from frywright.oil.ageing import days_to, next_level
 from frywright.oil.cost import Rates
 
@@ -85,7 +85,11 @@ def filter_effect(gains: ArrayLike, turns: ArrayLike) -> FilterEffect:
     """
     y, x = np.asarray(gains, dtype=float), np.asarray(turns, dtype=float)
     if y.shape != x.shape or y.ndim != 1:
-        raise InputError("gains and turns", f"{y.shape} and {x.shape}", "one turn count for each gain")
+        raise InputError(
+            "gains and turns",
+            Phrase("{low} and {high}", {"low": y.shape, "high": x.shape}),
+            "one turn count for each gain",
+        )
     if len(y) < LEAST_GAINS_COUNT or np.ptp(x) == 0:
         return FilterEffect(turn_n=0.0, sd=inf, gains_count=len(y), told=False)
     spread = float(((x - x.mean()) ** 2).sum())

@@ -13,7 +13,7 @@ from enum import IntEnum
 
 import numpy as np
 
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 from frywright.physics import ranges
 
 Curve = float | Sequence[float] | Sequence[tuple[float, float]]
@@ -240,7 +240,10 @@ def quadratic(curve: Curve, name: str) -> tuple[float, float, float]:
     gap = np.max(np.abs(np.polyval(fit[::-1], points[:, 0]) / points[:, 1] - 1))
     if gap > TABLE_FIT_SHARE:
         raise InputError(
-            name, f"table with a {gap:.1%} gap to its quadratic", f"within {TABLE_FIT_SHARE:.0%}"
+            name,
+            Phrase("table with a {gap} gap to its quadratic", {"gap": f"{gap:.1%}"}),
+            "within {most}",
+            values={"most": f"{TABLE_FIT_SHARE:.0%}"},
         )
     c = np.zeros(3)
     c[: degree + 1] = fit

@@ -120,7 +120,13 @@ def refuse(name: str, value: Any, bounds: tuple[float, float, str], where: str =
     """
     low, high, why = bounds
     if outside(value, low, high):
-        raise InputError(name, value, f"{low:g} to {high:g} ({why})", where=where)
+        raise InputError(
+            name,
+            value,
+            "{low} to {high} ({why})",
+            where=where,
+            values={"low": f"{low:g}", "high": f"{high:g}", "why": why},
+        )
 
 
 def check(thing: Any, ranges: Ranges, names: Iterable[str], where: str = "") -> None:
@@ -136,4 +142,4 @@ def check_curve(name: str, c: tuple[float, ...], bounds: tuple[float, float, str
     for t in WORKING_C:
         value = sum(float(x) * t**i for i, x in enumerate(c))
         if not math.isfinite(value) or outside(value, bounds[0], bounds[1]):
-            refuse(f"{name} at {t:g} °C", value, bounds, where)
+            refuse(name, value, bounds, f"{where}, {t:g} °C" if where else f"{t:g} °C")

@@ -9,7 +9,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 from frywright.model.findings import Note
 from frywright.plan import engine
 from frywright.plan.live import State
@@ -317,7 +317,9 @@ def promise(
         or not 0 < units <= 10_000
     ):
         raise InputError(
-            "order", f"{units} at slot {slot}", "1 to 10,000 pieces after now and before the close"
+            "order",
+            Phrase("{count} at slot {slot}", {"count": units, "slot": slot}),
+            "1 to 10,000 pieces after now and before the close",
         )
     base = _with_order(day, state, par, (item, slot, 0), paths)
     chance, others, rows = _with_order(day, state, par, order, paths)

@@ -5,12 +5,14 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from numpy.typing import ArrayLike
 
+from frywright.model.errors import Phrase
 from frywright.model.findings import Problem
-from frywright.plan.model import Day, Plan
+from frywright.plan.model import Day, Drop, LoadSize, Plan
 from frywright.plan.stock import first_out
 
 
@@ -37,40 +39,24 @@ class Price:
         return self.waste_n / max(self.sold_n + self.waste_n, 1e-9)
 
 
-Tell = Callable[[str, str], None]
+Tell = Callable[..., None]
 
 
 def broken_rules(day: Day, plan: Plan) -> list[Problem]:
     """Every rule a plan breaks; empty when it keeps them all."""
     problems: list[Problem] = []
 
-    def tell(what: str, remedy: str) -> None:
-        problems.append(Problem(what=what, remedy=remedy))
+    def tell(what: str, remedy: str, /, **values: Any) -> None:
+        problems.append(Problem(what=what, remedy=remedy, values=values))
 
     busy: dict[int, list[tuple[int, int, str]]] = {f: [] for f in range(day.fryers_count)}
     hands: Counter[int] = Counter()
     watts: Counter[int] = Counter()
     for drop in plan.drops:
-        place = f"drop in slot {drop.slot}"
-        if not 0 <= drop.fryer < day.fryers_count or not 0 <= drop.item < len(day.items):
-            tell(f"{place}: no such fryer or product", "Name one of the day.")
+        load = _load(day, drop, tell)
+        if load is None:
             continue
-        item = day.items[drop.item]
-        if not 0 <= drop.load < len(item.loads):
-            tell(f"{place}: {item.name} has no such load", "Choose a load proven for it.")
-            continue
-        load = item.loads[drop.load]
-        if drop.fryer not in load.fryers:
-            tell(
-                f"{place}: this load of {item.name} may not go into fryer {drop.fryer}",
-                "Choose a fryer with its oil and program.",
-            )
         lift = drop.slot + load.cook_slots_count
-        if drop.slot < 0 or lift >= day.slots_count:
-            tell(f"{place}: {item.name} would be lifted after the close", "Drop earlier or not at all.")
-        start, end = day.window(drop.fryer)
-        if drop.slot < start or lift >= end:
-            tell(f"{place}: fryer {drop.fryer} is not at heat", f"Use it in slots {start} to {end - 1}.")
         busy[drop.fryer].append((drop.slot, lift + load.recovery_slots_count, "drop"))
         hands.update((drop.slot, lift))
         if day.power_w:
@@ -79,16 +65,70 @@ def broken_rules(day: Day, plan: Plan) -> list[Problem]:
     _filters(day, plan, busy, hands, tell)
     for slot, count in sorted(hands.items()):
         if count > day.hands_count:
-            tell(f"slot {slot} needs {count} actions of {day.hands_count}", "Stagger drops and lifts.")
+            tell(
+                "slot {slot} needs {count} actions of {most}",
+                "Stagger drops and lifts.",
+                slot=slot,
+                count=count,
+                most=day.hands_count,
+            )
     for slot, used in sorted(watts.items()):
         if used > day.cap_w:
             tell(
-                f"slot {slot} draws {used / 1000:.1f} kW of {day.cap_w / 1000:.1f} kW",
+                "slot {slot} draws {used_w} of {most_w}",
                 "Heat fewer fryers at once.",
+                slot=slot,
+                used_w=float(used),
+                most_w=float(day.cap_w),
             )
     for fryer, times in busy.items():
         _one_fryer(day, fryer, sorted(times), tell)
     return problems
+
+
+def _load(day: Day, drop: Drop, tell: Tell) -> LoadSize | None:
+    """The load of a drop, its own rules checked; None where there is no such fryer, product or load."""
+    place = Phrase("drop in slot {slot}", {"slot": drop.slot})
+    if not 0 <= drop.fryer < day.fryers_count or not 0 <= drop.item < len(day.items):
+        tell("{place}: no such fryer or product", "Name one of the day.", place=place)
+        return None
+    item = day.items[drop.item]
+    if not 0 <= drop.load < len(item.loads):
+        tell(
+            "{place}: {name} has no such load",
+            "Choose a load proven for it.",
+            place=place,
+            name=item.name,
+        )
+        return None
+    load = item.loads[drop.load]
+    if drop.fryer not in load.fryers:
+        tell(
+            "{place}: this load of {name} may not go into fryer {fryer}",
+            "Choose a fryer with its oil and program.",
+            place=place,
+            name=item.name,
+            fryer=drop.fryer,
+        )
+    lift = drop.slot + load.cook_slots_count
+    if drop.slot < 0 or lift >= day.slots_count:
+        tell(
+            "{place}: {name} would be lifted after the close",
+            "Drop earlier or not at all.",
+            place=place,
+            name=item.name,
+        )
+    start, end = day.window(drop.fryer)
+    if drop.slot < start or lift >= end:
+        tell(
+            "{place}: fryer {fryer} is not at heat",
+            "Use it in slots {start} to {end}.",
+            place=place,
+            fryer=drop.fryer,
+            start=start,
+            end=end - 1,
+        )
+    return load
 
 
 def _filters(
@@ -97,13 +137,14 @@ def _filters(
     running: Counter[int] = Counter()
     for fryer, slot in plan.filters:
         if not 0 <= fryer < day.fryers_count or not 0 <= slot < day.slots_count:
-            tell(f"filter turn in slot {slot}: no such fryer or slot", "Name one of the day.")
+            tell("filter turn in slot {slot}: no such fryer or slot", "Name one of the day.", slot=slot)
             continue
         span = range(slot, min(slot + day.filter_slots_count, day.slots_count))
         if any(day.in_rush(s) for s in span):
             tell(
-                f"filter turn in slot {slot} falls into a rush",
+                "filter turn in slot {slot} falls into a rush",
                 "No hot-oil move in a rush: filter before or after.",
+                slot=slot,
             )
         busy[fryer].append((slot, slot + day.filter_slots_count, "filter"))
         hands[slot] += 1
@@ -111,8 +152,10 @@ def _filters(
     for slot, count in sorted(running.items()):
         if count > day.filters_at_once_count:
             tell(
-                f"slot {slot} has {count} filter turns at once",
+                "slot {slot} has {count} filter turns at once",
                 "One hot-oil move at a time for each pair of hands.",
+                slot=slot,
+                count=count,
             )
 
 
@@ -120,10 +163,21 @@ def _one_fryer(day: Day, fryer: int, times: list[tuple[int, int, str]], tell: Te
     since = 0
     for n, (start, _, kind) in enumerate(times):
         if n and start < times[n - 1][1]:
-            tell(f"fryer {fryer} is still busy in slot {start}", "Wait until it is back at heat.")
+            tell(
+                "fryer {fryer} is still busy in slot {start}",
+                "Wait until it is back at heat.",
+                fryer=fryer,
+                start=start,
+            )
         since = 0 if kind == "filter" else since + 1
         if since > day.filter_every_count:
-            tell(f"fryer {fryer} has {since} loads without a filter turn by slot {start}", "Filter first.")
+            tell(
+                "fryer {fryer} has {since} loads without a filter turn by slot {start}",
+                "Filter first.",
+                fryer=fryer,
+                since=since,
+                start=start,
+            )
 
 
 def price(day: Day, plan: Plan, demand: ArrayLike) -> Price:

@@ -15,7 +15,7 @@ from dataclasses import dataclass, field
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 
 Array = NDArray[np.float64]
 PROFILE_KEEP, LEVEL_GAIN, LEAN_DAYS, SMOOTH_SLOTS = 0.90, 0.10, 8.0, 2.0
@@ -92,7 +92,14 @@ class Forecaster:
 
     def __post_init__(self) -> None:
         if self.series_count < 1 or self.slots_count < 1:
-            raise InputError("series and slots", f"{self.series_count} by {self.slots_count}", "1 or more")
+            raise InputError(
+                "series and slots",
+                Phrase(
+                    "{low} by {high}",
+                    {"low": self.series_count, "high": self.slots_count},
+                ),
+                "1 or more",
+            )
         shape = (8, self.series_count, self.slots_count)
         self.sums, self.weights = np.zeros(shape), np.zeros(shape)
         self.level = np.ones(self.series_count)
@@ -123,9 +130,14 @@ class Forecaster:
         """
         seen = np.asarray(counts, dtype=float)
         if seen.shape != (self.series_count, self.slots_count):
-            raise InputError("day", seen.shape, f"{self.series_count} series by {self.slots_count} slots")
+            raise InputError(
+                "day",
+                seen.shape,
+                "{series} series by {slots} slots",
+                values={"series": self.series_count, "slots": self.slots_count},
+            )
         if self.last is not None and date <= self.last:
-            raise InputError("date", date.isoformat(), f"after {self.last.isoformat()}")
+            raise InputError("date", date.isoformat(), "after {date}", values={"date": self.last.isoformat()})
         self.last = date
         there = np.isfinite(seen)
         if not there.any():

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 
 Array = NDArray[np.float64]
 MOST_SLOTS = 72
@@ -57,7 +57,11 @@ class Item:
             or longest > MOST_SLOTS
         ):
             raise InputError(
-                "cook and hold", f"up to {longest} slots", f"1 to {MOST_SLOTS} slots", where=self.name
+                "cook and hold",
+                Phrase("up to {longest} slots", {"longest": longest}),
+                "1 to {most} slots",
+                where=self.name,
+                values={"most": MOST_SLOTS},
             )
         if min(load.recovery_slots_count for load in self.loads) < 0:
             raise InputError("recovery", "below 0 slots", "0 or more", where=self.name)
@@ -104,7 +108,10 @@ class Day:
     def __post_init__(self) -> None:
         if self.mean_n.shape != (len(self.items), self.slots_count):
             raise InputError(
-                "demand", self.mean_n.shape, f"{len(self.items)} items by {self.slots_count} slots"
+                "demand",
+                self.mean_n.shape,
+                "{items} items by {slots} slots",
+                values={"items": len(self.items), "slots": self.slots_count},
             )
         if not np.isfinite(self.mean_n).all() or self.mean_n.min(initial=0.0) < 0:
             raise InputError("demand", "negative or not a number", "0 or more in every slot")
@@ -122,13 +129,20 @@ class Day:
         for name in ("up", "power_w"):
             if getattr(self, name) and len(getattr(self, name)) != self.fryers_count:
                 raise InputError(
-                    name, len(getattr(self, name)), f"one for each of {self.fryers_count} fryers"
+                    name,
+                    len(getattr(self, name)),
+                    "one for each of {count} fryers",
+                    values={"count": self.fryers_count},
                 )
         for item in self.items:
             for load in item.loads:
                 if not load.fryers or not all(0 <= f < self.fryers_count for f in load.fryers):
                     raise InputError(
-                        "fryers", load.fryers, f"places 0 to {self.fryers_count - 1}", where=item.name
+                        "fryers",
+                        load.fryers,
+                        "places 0 to {most}",
+                        where=item.name,
+                        values={"most": self.fryers_count - 1},
                     )
 
     @property

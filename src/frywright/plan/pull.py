@@ -149,7 +149,7 @@ def thaw_s(
             "thickness and water", f"{thickness_m:g} m, {water_frac:g}", "0.005 to 0.4 m and 0.3 to 0.9"
         )
     if not room_c > FREEZING_C or not h_w_m2k > 0:
-        raise InputError("room", f"{room_c:.1f} °C", f"above {FREEZING_C:.0f} °C")
+        raise InputError("room", room_c, "above {freezing_c}", values={"freezing_c": FREEZING_C}, unit="c")
     warming = 2000.0 * max(FREEZING_C - frozen_c, 0.0)  # frozen meat about 2 kJ/(kg K): estimate
     heat = RAW_KG_M3 * (water_frac * ICE_J_KG + warming)
     return plank_s(thickness_m, heat, room_c - FREEZING_C, h_w_m2k, UNFROZEN_W_MK)

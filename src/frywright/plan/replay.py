@@ -125,7 +125,10 @@ def _asked(day: Day, demand: ArrayLike) -> Counts:
     asked = np.ascontiguousarray(demand, dtype=np.int64)
     if asked.ndim != 3 or asked.shape[1:] != day.mean_n.shape or asked.min(initial=0) < 0:
         raise InputError(
-            "demand", asked.shape, f"days by {len(day.items)} items by {day.slots_count} slots, 0 or more"
+            "demand",
+            asked.shape,
+            "days by {items} items by {slots} slots, 0 or more",
+            values={"items": len(day.items), "slots": day.slots_count},
         )
     return asked
 

@@ -214,7 +214,7 @@ def _columns(shape: table.Shape, rows: Sequence[table.Row], menu: Sequence[MenuI
         raise DataError(
             [
                 Problem(
-                    what="no column of " + ("dates" if found.date < 0 else "items") + " was found",
+                    what="no column of dates was found" if found.date < 0 else "no column of items was found",
                     remedy="Export with a date, a time, the item and how many were sold.",
                     file=name,
                     line_number=shape.first_line_number,

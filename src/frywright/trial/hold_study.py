@@ -56,11 +56,12 @@ def study(kitchen: Kitchen, text: str, file: str, least_score: float, share_frac
         except InputError as error:
             problems.append(
                 Problem(
-                    what=f"a cell is no number: {error}",
+                    what="a cell is no number: {cause}",
                     remedy="Mend it or leave the line out.",
                     file=file,
                     line_number=line,
                     line=", ".join(cells.values()),
+                    values={"cause": error},
                 )
             )
     if problems:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from importlib import resources
 from pathlib import Path
+from typing import Any
 
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.model.errors import DataError
@@ -22,8 +23,8 @@ def read_text(path: Path) -> str:
         The file is missing, a folder, too large, or not UTF-8 text.
     """
 
-    def refuse(what: str, remedy: str) -> DataError:
-        return DataError([Problem(what=what, remedy=remedy, file=str(path))])
+    def refuse(what: str, remedy: str, /, **values: Any) -> DataError:
+        return DataError([Problem(what=what, remedy=remedy, values=values, file=str(path))])
 
     try:
         if path.is_dir():
@@ -38,9 +39,13 @@ def read_text(path: Path) -> str:
             "no such file", "Check the name, or copy the demo with: frywright kitchen demo > kitchen.toml"
         ) from error
     except UnicodeDecodeError as error:
-        raise refuse(f"not UTF-8 text (byte {error.start})", "Save the file as UTF-8 text.") from error
+        raise refuse(
+            "not UTF-8 text (byte {start})", "Save the file as UTF-8 text.", start=error.start
+        ) from error
     except OSError as error:
-        raise refuse(f"cannot be read: {error.strerror}", "Check the permissions of the file.") from error
+        raise refuse(
+            "cannot be read: {cause}", "Check the permissions of the file.", cause=error.strerror
+        ) from error
 
 
 def open_kitchen(path: Path) -> Kitchen:

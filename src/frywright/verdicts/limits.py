@@ -38,7 +38,9 @@ def _place(jurisdiction: str) -> dict[str, Any]:
         j["key"]: j for j in load.table("standards/jurisdictions.toml")["jurisdiction"]
     }
     if jurisdiction not in places:
-        raise InputError("jurisdiction", repr(jurisdiction), "one of: " + ", ".join(places))
+        raise InputError(
+            "jurisdiction", repr(jurisdiction), "one of: {known}", values={"known": ", ".join(places)}
+        )
     return places[jurisdiction]
 
 

@@ -6,29 +6,29 @@ import gettext
 import io
 from collections.abc import Callable
 from functools import cache
-from importlib import resources
 
-from frywright.model.errors import BrokenOffError, FrywrightError, InputError
-from frywright.model.tongues import SOURCE
+from frywright.model import tongues
+from frywright.model.errors import FrywrightError
 
 
 @cache
 def translator(language: str) -> Callable[[str], str]:
-    """Translation function of a language; English is the source text."""
-    if language == SOURCE:
+    """Translation function of a language; English is the source text. No text stays none, since a catalogue
+    keeps its own head under it.
+    """
+    if language == tongues.SOURCE:
         return str
     from babel.messages.mofile import write_mo
     from babel.messages.pofile import read_po
 
-    text = resources.files("frywright").joinpath(f"voice/locales/{language}/frywright.po").read_text("utf-8")
+    text = tongues.home().joinpath(f"{language}/frywright.po").read_text("utf-8")
     packed = io.BytesIO()
-    write_mo(packed, read_po(io.StringIO(text), locale=language))
+    write_mo(packed, read_po(io.StringIO(text)))
     packed.seek(0)
-    return gettext.GNUTranslations(packed).gettext
+    said = gettext.GNUTranslations(packed).gettext
+    return lambda text: said(text) if text else text
 
 
 def explain(error: FrywrightError, language: str, system: str = "") -> str:
-    """An error in a language and a kitchen's units; kinds without a template stay in English."""
-    if isinstance(error, InputError | BrokenOffError):
-        return error.say(translator(language), system)
-    return str(error)
+    """An error in a language and a kitchen's units."""
+    return error.say(translator(language), system)

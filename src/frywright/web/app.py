@@ -156,7 +156,7 @@ async def _authorise(request: Request) -> None:
     if who is None:
         raise AccessError("Sign in first.")
     if right is None or not who.may(right):
-        raise AccessError(f"{who.name} as {who.role} may not do this.")
+        raise AccessError("{name} as {role} may not do this.", name=who.name, role=who.role)
 
 
 async def _guard(request: Request, call_next: Callable[[Request], Awaitable[Response]]) -> Response:

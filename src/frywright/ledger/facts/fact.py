@@ -58,12 +58,17 @@ class Fact:
         try:
             fact: Self = _adapter(cls).validate_python(cls.older(payload))
         except InputError as error:
-            raise RecordError(f"An entry of kind {cls.KIND} does not fit: {error}") from error
+            raise RecordError(
+                "An entry of kind {kind} does not fit: {cause}", kind=cls.KIND, cause=error
+            ) from error
         except ValidationError as error:
             first = error.errors()[0]
             place = ".".join(str(part) for part in first["loc"]) or "payload"
             raise RecordError(
-                f"An entry of kind {cls.KIND} does not fit: {place}: {first['msg']}."
+                "An entry of kind {kind} does not fit: {place}: {cause}.",
+                kind=cls.KIND,
+                place=place,
+                cause=first["msg"],
             ) from error
         return fact
 
@@ -99,7 +104,12 @@ def kept(item: Recorded, cls: type[F]) -> Kept[F]:
         The entry is of another kind, or does not fit.
     """
     if item.entry.kind != cls.KIND:
-        raise RecordError(f"Entry {item.number} is a {item.entry.kind}, not a {cls.KIND}.")
+        raise RecordError(
+            "Entry {number} is of kind {kind}, not {wanted}.",
+            number=item.number,
+            kind=item.entry.kind,
+            wanted=cls.KIND,
+        )
     return Kept(
         number=item.number,
         fact=cls.read(item.entry.payload),

@@ -102,9 +102,7 @@ def order_view(
     hand.
     """
     if not 1 <= days <= 60 or on_hand_cartons < 0:
-        raise InputError(
-            "order", f"{days} days, {on_hand_cartons:g} cartons", "1 to 60 days, 0 or more cartons"
-        )
+        raise InputError("order", f"{days}, {on_hand_cartons:g}", "1 to 60 days, 0 or more cartons")
     states = vat_states(store, kitchen, today).values()
     top_up = sum(s.top_up_kg for s in states) * days
     changes = sum(s.fryer.oil_mass_kg for s in states if s.crossing.days_n[1] <= days)

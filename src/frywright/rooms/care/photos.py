@@ -7,7 +7,7 @@ from typing import BinaryIO
 
 from frywright.ledger.attachments import attachments_of
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 from frywright.paper.paper import is_picture
 
 LARGEST_PHOTO_BYTES = 12_000_000
@@ -23,5 +23,9 @@ def keep_photo(store: Store, photo: BinaryIO) -> str:
     """
     data = photo.read(LARGEST_PHOTO_BYTES + 1)
     if len(data) > LARGEST_PHOTO_BYTES or not is_picture(data):
-        raise InputError("photo", f"{len(data)} bytes", "a JPEG, PNG, GIF or WebP picture of up to 12 MB")
+        raise InputError(
+            "photo",
+            Phrase("{count} bytes", {"count": len(data)}),
+            "a JPEG, PNG, GIF or WebP picture of up to 12 MB",
+        )
     return attachments_of(store).keep(io.BytesIO(data))[0]

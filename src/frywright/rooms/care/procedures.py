@@ -14,7 +14,7 @@ from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.care import CardSigned, CardWritten
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
-from frywright.model.errors import FrywrightError, InputError
+from frywright.model.errors import FrywrightError, InputError, Phrase
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import GALLON
@@ -209,7 +209,7 @@ def sign_card(
     if len(who) < 2 or len(second) < 2 or who.lower() == second.lower():
         raise InputError(
             "people",
-            f"{who or 'nobody'} and {second or 'nobody'}",
+            Phrase("{one} and {other}", {"one": who or "nobody", "other": second or "nobody"}),
             "two different people: one does it, one checks",
             where=card.title,
         )

@@ -106,9 +106,10 @@ def open_log(
         raise DataError(
             [
                 Problem(
-                    what=f"{path} cannot be opened: {error.strerror}",
+                    what="{path} cannot be opened: {cause}",
                     remedy="Give the path of a logger's file.",
                     file=str(path),
+                    values={"path": path, "cause": error.strerror},
                 )
             ]
         ) from error

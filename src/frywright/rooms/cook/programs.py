@@ -17,7 +17,7 @@ from frywright.ledger.facts.cook import (
 )
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError, RecordError
+from frywright.model.errors import InputError, Phrase, RecordError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.rooms.cook.cards import ReadBack
@@ -53,8 +53,10 @@ class Overtaken(RecordError):
     def __init__(self, base: Program, newest: Program) -> None:
         self.base, self.newest = base, newest
         super().__init__(
-            f"{newest.name}: version {newest.version} was saved since version {base.version}; nothing was"
-            " saved over it."
+            "{name}: version {newest} was saved since version {base}; nothing was saved over it.",
+            name=newest.name,
+            newest=newest.version,
+            base=base.version,
         )
 
 
@@ -175,7 +177,7 @@ def record_readback(
     if not reader or not checker or reader.lower() == checker.lower():
         raise InputError(
             "people",
-            f"{reader or 'nobody'} and {checker or 'nobody'}",
+            Phrase("{one} and {other}", {"one": reader or "nobody", "other": checker or "nobody"}),
             "two different people: one reads, one compares",
         )
     fact = ReadBackTaken(

@@ -17,7 +17,7 @@ from frywright.ledger.facts.day import DayNoted, SalesRead
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
 from frywright.model.business_day import trade_of
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 from frywright.model.findings import Note, Outcome
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
@@ -167,7 +167,9 @@ def forecaster_of(store: Store, kitchen: Kitchen, before: dt.date) -> tuple[Fore
     products = [sell.product for sell in kitchen.sells]
     known = [n for n, date in enumerate(history.dates) if date < before]
     if not known:
-        raise InputError("sales", f"none before {before.isoformat()}", "one day or more")
+        raise InputError(
+            "sales", Phrase("none before {date}", {"date": before.isoformat()}), "one day or more"
+        )
     counts = np.stack(
         [
             history.of(p) if (p, "") in history.series else np.zeros(history.pieces_n.shape[1:])
@@ -266,7 +268,10 @@ def _item(
             facts.append(fact)
     if not facts:
         raise InputError(
-            "program", f"none for {sell.product}", "one whose loads reach the limit", where=kitchen.site.name
+            "program",
+            Phrase("none for {product}", {"product": sell.product}),
+            "one whose loads reach the limit",
+            where=kitchen.site.name,
         )
     facts.sort(key=lambda f: (f.pieces_count, f.cook_s))
     if any(f.outcome is Outcome.UNKNOWN for f in facts):

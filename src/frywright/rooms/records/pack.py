@@ -32,7 +32,7 @@ from frywright.ledger.facts.probing import (
 )
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, moment_of, usual_trade
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import to_people
@@ -164,7 +164,9 @@ def gather(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date) -> Gat
         A range that runs backwards or is longer than 400 days.
     """
     if not 0 <= (last - first).days < LONGEST_DAYS:
-        raise InputError("range", f"{first} to {last}", "forward, up to 400 days")
+        raise InputError(
+            "range", Phrase("{first} to {last}", {"first": first, "last": last}), "forward, up to 400 days"
+        )
     trade = usual_trade(kitchen)
     since, until = (
         moment_of(trade, first, 0.0),

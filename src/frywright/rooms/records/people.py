@@ -11,7 +11,7 @@ from argon2.exceptions import Argon2Error
 from frywright.ledger.accounts import Account, Accounts, Session
 from frywright.ledger.facts.people import AccountChanged
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
 
@@ -123,7 +123,11 @@ def add_account(store: Store, name: str, role: str, password: str, pin: str = ""
 
 def _check_secrets(password: str, pin: str) -> None:
     if len(password) < LEAST_PASSWORD:
-        raise InputError("password", f"{len(password)} letters", "at least 10 letters: a few words do")
+        raise InputError(
+            "password",
+            Phrase("{count} letters", {"count": len(password)}),
+            "at least 10 letters: a few words do",
+        )
     if pin and (not pin.isdigit() or not LEAST_PIN <= len(pin) <= 12):
         raise InputError("pin", "unsuited", "4 to 12 digits, or none")
 

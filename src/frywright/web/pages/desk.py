@@ -14,7 +14,7 @@ from frywright.catalog.capacity import check_load
 from frywright.design.search import Candidate, Effort, Goals
 from frywright.design.transfer import Target
 from frywright.ledger.store import Store
-from frywright.model.errors import DataError, InputError
+from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import Program
 from frywright.rooms.cook.desk import (
@@ -329,7 +329,7 @@ def _add_kitchen(routes: APIRouter, context: Context) -> None:
     @routes.get("/cook/kitchen")
     def show(request: Request) -> Response:
         text = kitchen_text(context.store)
-        return context.render(request, "kitchen.html", text=text, problems=[], room="desk")
+        return context.render(request, "kitchen.html", text=text, problem="", room="desk")
 
     @routes.post("/cook/kitchen")
     async def keep(request: Request) -> Response:
@@ -340,10 +340,6 @@ def _add_kitchen(routes: APIRouter, context: Context) -> None:
         except InputError as error:
             said = context.explain(request, error)
             return context.render(
-                request, "kitchen.html", 422, text=text, reason=reason, problems=[said], room="desk"
-            )
-        except DataError as error:
-            return context.render(
-                request, "kitchen.html", 422, text=text, reason=reason, problems=error.problems, room="desk"
+                request, "kitchen.html", 422, text=text, reason=reason, problem=said, room="desk"
             )
         return RedirectResponse("/cook/desk", 303)

@@ -17,7 +17,7 @@ from frywright.ledger.facts.fact import about
 from frywright.ledger.store import Point
 from frywright.model.business_day import usual_trade
 from frywright.model.entry import Recorded
-from frywright.model.errors import FrywrightError, InputError, RecordError
+from frywright.model.errors import FrywrightError, InputError, Phrase, RecordError
 from frywright.rooms.care.upkeep import care_rows, today_of
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import corrective, pack
@@ -258,7 +258,9 @@ def _add_pack(routes: APIRouter, context: Context) -> None:
             )
         except ValueError as error:
             raise InputError(
-                "range", f"{texts.get('from', '')} to {texts.get('to', '')}", "days such as 2026-11-01"
+                "range",
+                Phrase("{first} to {last}", {"first": texts.get("from", ""), "last": texts.get("to", "")}),
+                "days such as 2026-11-01",
             ) from error
         return first, last
 

@@ -1,0 +1,137 @@
+"""Every word of an error has its translation, and none is put together where no catalogue can hold it."""
+
+from __future__ import annotations
+
+import ast
+import re
+
+import pytest
+
+from frywright.model import errors
+from frywright.model.errors import FrywrightError, spoken
+from frywright.physics import ranges
+from tests.house.test_house import FILES, LANGUAGES, ROOT, translations
+
+TEMPLATES: dict[str, tuple[int | str, ...]] = {
+    "InputError": (2, "allowed"),
+    "Phrase": (0,),
+    "Problem": ("what", "remedy"),
+    "problem": (2, 3),
+    **{
+        name: (0,)
+        for name, kind in vars(errors).items()
+        if isinstance(kind, type)
+        and issubclass(kind, FrywrightError)
+        and name not in ("InputError", "DataError")
+    },
+}
+"""Where each call takes a template."""
+HAND_ON: dict[str, dict[str, tuple[int | str, ...]]] = {
+    "plan/check.py": {"tell": (0, 1)},
+    "tables/table.py": {"_refuse": (1, 2)},
+    "kitchens.py": {"refuse": (0, 1)},
+    "vat.py": {"_plain": (3,)},
+}
+"""Functions of a module that hand a template on to an error or a problem."""
+FIELDS = {
+    "fryer",
+    "product",
+    "cut",
+    "cut set",
+    "coating",
+    "duration",
+    "until elapsed",
+    "until left",
+    "at most",
+}
+"""Names of fields that are made from a key where the error is raised."""
+UNITS_AND_SIGNS = {"kg", "mm", "psi", "ft", "mm2", "m2", "oz", "gal", "min"}
+WORD = re.compile(r"[A-Za-z]{2}")
+
+
+def arguments(call: ast.Call, places: tuple[int | str, ...]):
+    """The arguments of a call at some places."""
+    for place in places:
+        if isinstance(place, int) and len(call.args) > place:
+            yield call.args[place]
+        yield from (k.value for k in call.keywords if k.arg == place)
+
+
+def constants(tree: ast.Module) -> dict[str, str]:
+    """Texts that stand under a name in a module or in one of its classes."""
+    return {
+        target.id: node.value.value
+        for node in ast.walk(tree)
+        if isinstance(node, ast.Assign | ast.AnnAssign)
+        and isinstance(node.value, ast.Constant)
+        and isinstance(node.value.value, str)
+        for target in (node.targets if isinstance(node, ast.Assign) else [node.target])
+        if isinstance(target, ast.Name)
+    }
+
+
+def texts(node: ast.expr, named: dict[str, str]):
+    """Texts an argument may be, and None where it is put together."""
+    if isinstance(node, ast.Constant):
+        yield from [node.value] if isinstance(node.value, str) else []
+    elif isinstance(node, ast.IfExp):
+        yield from texts(node.body, named)
+        yield from texts(node.orelse, named)
+    elif isinstance(node, ast.Name):
+        yield from [named[node.id]] if node.id in named else []
+    elif isinstance(node, ast.JoinedStr | ast.BinOp | ast.Call):
+        yield None
+
+
+def worded(node: ast.expr) -> bool:
+    """Whether a text put together has words of its own in it."""
+    return any(
+        isinstance(part, ast.Constant) and set(re.findall(r"[A-Za-z]\w+", str(part.value))) - UNITS_AND_SIGNS
+        for part in (node.values if isinstance(node, ast.JoinedStr) else [])
+    )
+
+
+def error_texts():
+    """Every text of an error and its place; None where it is put together."""
+    for path in FILES:
+        tree = ast.parse(path.read_text("utf-8"))
+        named = constants(tree)
+        here = next((calls for end, calls in HAND_ON.items() if str(path).endswith(end)), {})
+        for call in (n for n in ast.walk(tree) if isinstance(n, ast.Call)):
+            name = getattr(call.func, "id", "") or getattr(call.func, "attr", "")
+            place = f"{path.relative_to(ROOT)}:{call.lineno}"
+            for node in arguments(call, (TEMPLATES | here).get(name, ())):
+                yield from ((place, text) for text in texts(node, named))
+            if name == "__init__":
+                parts = [node for node in call.args if not isinstance(node, ast.Call)]
+                yield from ((place, text) for node in parts for text in texts(node, named))
+            if name != "InputError":
+                continue
+            for node in arguments(call, (0, "field")):
+                if isinstance(node, ast.Call):
+                    continue
+                yield from (
+                    (place, t and spoken(t)) for t in texts(node, named) if not (t or "").startswith("-")
+                )
+            for node in arguments(call, (1, "value")):
+                found = [] if isinstance(node, ast.Call | ast.BinOp | ast.JoinedStr) else texts(node, named)
+                yield from ((place, text) for text in found)
+                if worded(node):
+                    yield place, None
+    yield from (("model/kitchen.py", name) for name in FIELDS)
+    for rows in (value for value in vars(ranges).values() if isinstance(value, dict)):
+        yield from (("physics/ranges.py", row[2]) for row in rows.values() if isinstance(row, tuple))
+
+
+def test_no_error_is_put_together_of_pieces():
+    """A text built where it is raised could be said in one language only."""
+    assert sorted({place for place, text in error_texts() if text is None}) == []
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_error_is_translated(language):
+    """Templates, names of fields and words for a value."""
+    known = translations(language)
+    found = {text for _, text in error_texts() if text and WORD.search(re.sub(r"{\w+}", "", text))}
+    assert len(found) > 500
+    assert sorted(text for text in found if not known.get(text)) == []
