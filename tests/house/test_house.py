@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import dataclasses
 import importlib
+import importlib.util
 import inspect
 import pkgutil
 import re
@@ -107,6 +108,16 @@ def test_functions_stay_short_and_narrow():
             wrong.append(f"{path}:{node.name} {lines} lines, {count} parameters")
     assert wrong == []
     assert still_long == set(LONG_FUNCTIONS), "those that fit now leave the list"
+
+
+def test_the_plan_of_the_house_is_drawn_from_its_contracts():
+    """The picture of the docs says what import-linter holds, and every package says what it is for."""
+    folder = ROOT.parent.parent / "scripts"
+    spec = importlib.util.spec_from_file_location("architecture", folder / "architecture.py")
+    drawing = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(drawing)
+    assert drawing.PICTURE.read_text("utf-8") == drawing.drawn()
+    assert all(drawing.sentence(f"frywright.{n}") for row in drawing.layers("frywright") for n in row)
 
 
 def test_the_formatter_is_never_switched_off():

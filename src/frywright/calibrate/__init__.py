@@ -1,0 +1,1 @@
+"""Probe logs: events, curves, fits, thermometers, sampling."""

@@ -1,0 +1,1 @@
+"""Care of a fryer: counters, gates, commissioning, energy, drills."""

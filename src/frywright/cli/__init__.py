@@ -1,0 +1,1 @@
+"""Terminal: parse options, ask a room, print."""

@@ -1,0 +1,1 @@
+"""A small HTTP client of the pages' API, by itself."""

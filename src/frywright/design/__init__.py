@@ -1,0 +1,1 @@
+"""Search, proof, window and transfer of programs; cards as values."""

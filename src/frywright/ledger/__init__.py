@@ -1,0 +1,1 @@
+"""The append-only store, its facts, accounts, originals and backups."""

@@ -1,0 +1,1 @@
+"""Ageing, filling and worth of frying oil."""

@@ -1,0 +1,1 @@
+"""What happens in piece, vat and lid: histories of a cook; knows no rule."""

@@ -1,0 +1,1 @@
+"""Forecast, drops and the live day."""

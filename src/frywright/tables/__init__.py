@@ -1,0 +1,1 @@
+"""Columns of figures out of files that people and loggers write."""

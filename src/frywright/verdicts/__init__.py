@@ -1,0 +1,1 @@
+"""Is it allowed: rules by place and date, judged on any history."""

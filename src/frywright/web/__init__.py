@@ -1,0 +1,1 @@
+"""Pages: parse a form, ask a room, render."""
