@@ -16,9 +16,9 @@ from frywright.physics.plan import make_plan
 from frywright.rooms.cook.desk import design_program
 from frywright.trial.ask import warm_up
 from frywright.trial.kitchens import demo_kitchen
-from frywright.verdicts.limits import cook_limit
+from frywright.verdicts.place import place_named
 
-LIMIT = cook_limit("us_food_code_2022")
+LIMIT = place_named("us_food_code_2022").cook_limit()
 
 
 def seconds(action) -> tuple[float, object]:

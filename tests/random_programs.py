@@ -19,8 +19,8 @@ from frywright.physics.lift import lift_of
 from frywright.physics.plan import FryPlan, make_plan, question
 from frywright.physics.solve import run_many
 from frywright.trial.ask import CookRequest
-from frywright.verdicts.limits import cook_limit
 from frywright.verdicts.margin import margin_k
+from frywright.verdicts.place import place_named
 
 PSI_PA = 6894.757293168361
 AIM_ROUNDS = 5
@@ -160,7 +160,7 @@ def margins(plans: Sequence[FryPlan], precision: Precision) -> np.ndarray:
     short = [replace(p, rest_s=1.0) for p in plans]
     cooks, found = [question(p) for p in short], []
     for p, cook, raw in zip(short, cooks, run_many(cooks, precision), strict=True):
-        end, limit = lift_of(p, cook, raw).earliest_s, cook_limit(p.site.jurisdiction)
+        end, limit = lift_of(p, cook, raw).earliest_s, place_named(p.site.jurisdiction).cook_limit()
         fat = [100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in p.kinds]
         found.append(
             min(margin_k(raw.time_s, raw.core_temp_c[:, i], end, limit, 0.0, f) for i, f in enumerate(fat))

@@ -28,11 +28,11 @@ from frywright.trial.ask import CookRequest, ask, edit_program
 from frywright.trial.proof import proof_json, prove_program
 from frywright.verdicts.evidence import Evidence, EvidenceKind
 from frywright.verdicts.judge import CoreCurve, judge
-from frywright.verdicts.limits import cook_limit
 from frywright.verdicts.margin import held_level_c, margin_k
+from frywright.verdicts.place import place_named
 from frywright.voice.tongue import translator
 
-LIMIT = cook_limit("us_food_code_2022")
+LIMIT = place_named("us_food_code_2022").cook_limit()
 
 
 @pytest.fixture(scope="module")
@@ -56,7 +56,7 @@ def test_the_fast_margin_says_what_the_verdict_says(peak, rise_s, hold_s, place)
     """On one-summit curves the fast margin equals the verdict's to 0.01 K."""
     t = np.array([0.0, rise_s, rise_s + hold_s, rise_s + hold_s + 300.0])
     core = np.array([4.0, peak - 2.0, peak, 40.0])
-    limit = cook_limit(place)
+    limit = place_named(place).cook_limit()
     lift = rise_s + hold_s
     told = judge(
         CoreCurve(piece="x", time_s=t, core_c=core, lift_s=lift, fat_pct=9.0),

@@ -26,11 +26,11 @@ from frywright.physics.plan import make_plan
 from frywright.physics.solve import run
 from frywright.rooms.cook.desk import differences, scouting_beside
 from frywright.trial.ask import edit_program
-from frywright.verdicts.limits import cook_limit
 from frywright.verdicts.margin import margin_k
+from frywright.verdicts.place import place_named
 from frywright.voice.tongue import translator
 
-LIMIT = cook_limit("us_food_code_2022")
+LIMIT = place_named("us_food_code_2022").cook_limit()
 pytestmark = pytest.mark.slow
 ONE = Effort(stages=1)
 

@@ -11,9 +11,9 @@ from frywright.design.transfer import Target, transfer
 from frywright.design.vent import require_vent, require_vent_of
 from frywright.model.errors import InputError
 from frywright.physics.plan import make_plan
-from frywright.verdicts.limits import cook_limit
+from frywright.verdicts.place import place_named
 
-LIMIT = cook_limit("us_food_code_2022")
+LIMIT = place_named("us_food_code_2022").cook_limit()
 WATCH = (
     "time the vent of a full load with a watch, from opening the valve until the gauge reads zero, and write"
     ' vent = "0:25"'

@@ -34,7 +34,6 @@ KNOWN = {
     "OIL_GAP": "a row of the layout, written by kernels through its neighbours",
     "TL_CRUST_MIDDLE": "a row of the layout, read by number",
     "time_at": "a row of a published table, which the checks against the standard read",
-    "edition_on": "the edition of a rule in force on a day",
 }
 
 

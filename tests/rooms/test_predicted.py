@@ -16,7 +16,7 @@ from frywright.physics.plan import make_plan
 from frywright.rooms.cook.view import plain_json
 from frywright.trial.ask import CookRequest, ask
 from frywright.trial.proof import proof_json, prove_program
-from frywright.verdicts.limits import cook_limit
+from frywright.verdicts.place import place_named
 from tests.random_programs import Chance, aimed, asked, chance_of, margins, plan_of
 
 NEAR_K = 0.6
@@ -98,7 +98,7 @@ def test_worst_cases_of_a_proof_are_solved_close(kitchen):
     Loads solved together share their inner passes, which is worth up to 0.01 K.
     """
     program = kitchen.program("bone-in alder")
-    plan, limit = make_plan(kitchen, program), cook_limit(kitchen.site.jurisdiction)
+    plan, limit = make_plan(kitchen, program), place_named(kitchen.site.jurisdiction).cook_limit()
     answer = prove_program(kitchen, program, samples=64)
     told, proof = proof_json(answer), answer.proof
     assert told["solved_close_count"] == proof.close_count >= proofs.LOWEST_COUNT

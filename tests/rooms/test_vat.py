@@ -5,10 +5,11 @@ cost, order, rotation.
 from __future__ import annotations
 
 import datetime as dt
+from dataclasses import replace
 
 import pytest
 
-from frywright.ledger.facts.oil import OilDone, OilRefused
+from frywright.ledger.facts.oil import OilDone, OilLimitSet, OilRefused
 from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
@@ -16,7 +17,9 @@ from frywright.model.units import LB
 from frywright.rooms import hall
 from frywright.rooms.care import oil_money, oil_moves, vat
 from frywright.rooms.clock import now
+from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.standing import oil_limit_here
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
 from tests.rooms.taps import tap
@@ -137,16 +140,21 @@ def test_the_same_tap_is_kept_once_and_cartons_are_pounds(store, kitchen):
     )
 
 
-def test_limits_tighten_freely_and_loosen_only_with_a_name(store):
+def test_limits_tighten_freely_and_loosen_only_with_a_name(store, kitchen):
     """The place's figure holds; looser without name and reason is refused; never above the place's."""
-    assert vat.limit_of(store)[0] == 24.0
-    vat.set_limit(store, "us", 22.0, "", "")
+    assert oil_limit_here(store, kitchen)[0] == 24.0
+    vat.set_limit(store, kitchen, 22.0, "", "")
     with pytest.raises(InputError):
-        vat.set_limit(store, "us", 25.0, "", "")
-    vat.set_limit(store, "germany", 27.0, "R. Ode", "new oil, trial of a month")
-    assert vat.limit_of(store)[0] == 24.0
-    with pytest.raises(InputError):
-        vat.set_limit(store, "atlantis", 20.0, "", "")
+        vat.set_limit(store, kitchen, 25.0, "", "")
+    vat.set_limit(store, kitchen, 27.0, "R. Ode", "new oil, trial of a month")
+    assert oil_limit_here(store, kitchen)[0] == 27.0
+    there = replace(kitchen, site=replace(kitchen.site, jurisdiction="spain"))
+    assert oil_limit_here(store, there)[0] == 25.0
+    write(store, OilLimitSet(place="germany", house_pct=30.0, who="R. Ode", reason="as older stores have it"))
+    assert oil_limit_here(store, kitchen)[0] == 24.0
+    yesterday = now().date() - dt.timedelta(days=2)
+    assert oil_limit_here(store, kitchen, yesterday)[0] == 24.0
+    assert oil_limit_here(store, kitchen, yesterday)[1].startswith("no national figure")
 
 
 def test_cost_order_filling_and_rotation(store, kitchen):

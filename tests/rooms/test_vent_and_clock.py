@@ -16,7 +16,7 @@ from frywright.model.program import LidState, Stage
 from frywright.physics.plan import make_plan
 from frywright.trial.ask import CookRequest, ask
 from frywright.trial.kitchens import demo_text
-from frywright.verdicts.limits import cook_limit
+from frywright.verdicts.place import place_named
 
 WAYSIDE = """
 [kitchen]
@@ -193,7 +193,9 @@ def test_a_proof_counts_what_the_verdict_counts(place, name):
         "surface_frac": 1.0,
     }
     spread = Spread(**{factor: (own.get(factor, 0.0),) * 2 for factor in FACTORS})
-    proof = prove(plan, cook_limit(place), kitchen.site.thermometer_error_k, samples=1, spread=spread)
+    proof = prove(
+        plan, place_named(place).cook_limit(), kitchen.site.thermometer_error_k, samples=1, spread=spread
+    )
     told = {
         p.kind.cut.title: v.margin_k
         for p, v in ask(kitchen, CookRequest(program=plan.program)).verdicts

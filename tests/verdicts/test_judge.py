@@ -11,11 +11,13 @@ from frywright.model.errors import InputError
 from frywright.model.findings import Outcome
 from frywright.verdicts.evidence import Evidence, EvidenceKind
 from frywright.verdicts.judge import CoreCurve, best_row, judge
-from frywright.verdicts.limits import cook_limit, edition_on, hot_hold_c
+from frywright.verdicts.limits import edition_on
+from frywright.verdicts.place import place_named
 from frywright.verdicts.pressure import judge_opening
 from frywright.verdicts.tables import fsis_poultry
 
 PROBE = Evidence(kind=EvidenceKind.PROBE, error_k=1.0)
+US = place_named("us_food_code_2022")
 LIMIT_C = (165.0 - 32.0) / 1.8
 
 
@@ -28,7 +30,7 @@ def curve(peak: float, lift_s: float = 600.0, hold_s: float = 120.0, **changes) 
 
 def test_meets_and_fails_by_the_guard_band():
     """74.9 degC read with 1 K of possible error fails 73.9; 75.0 meets it."""
-    limit = cook_limit("us_food_code_2022")
+    limit = US.cook_limit()
     assert judge(curve(LIMIT_C + 1.01), limit, PROBE).outcome is Outcome.MEETS
     verdict = judge(curve(LIMIT_C + 0.99), limit, PROBE)
     assert verdict.outcome is Outcome.FAILS
@@ -40,8 +42,8 @@ def test_fifteen_seconds_were_needed_until_2013():
     t = np.array([0.0, 595.0, 597.5, 600.0, 700.0])
     core = np.array([4.0, LIMIT_C + 1.0, LIMIT_C + 1.2, LIMIT_C + 1.0, 60.0])
     touched = CoreCurve(piece="wing", time_s=t, core_c=core, lift_s=600.0)
-    assert judge(touched, cook_limit("us_food_code_2017"), PROBE).outcome is Outcome.MEETS
-    late = judge(touched, cook_limit("us_food_code_2013"), PROBE)
+    assert judge(touched, place_named("us_food_code_2017").cook_limit(), PROBE).outcome is Outcome.MEETS
+    late = judge(touched, place_named("us_food_code_2013").cook_limit(), PROBE)
     assert late.outcome is Outcome.FAILS
     assert "does not hold" in late.say()
 
@@ -50,7 +52,7 @@ def test_scouting_never_meets_and_says_what_is_missing():
     """An uncalibrated simulation yields unknown with its predicted margin, high or low."""
     scouting = Evidence(kind=EvidenceKind.SCOUTING, error_k=1.0)
     for peak in (60.0, 74.0, 95.0):
-        verdict = judge(curve(peak), cook_limit("us_food_code_2022"), scouting)
+        verdict = judge(curve(peak), US.cook_limit(), scouting)
         assert verdict.outcome is Outcome.UNKNOWN
         assert verdict.missing
         assert verdict.margin_k == pytest.approx(peak - 1.0 - LIMIT_C, abs=1e-6)
@@ -59,9 +61,7 @@ def test_scouting_never_meets_and_says_what_is_missing():
 
 def test_an_unchecked_thermometer_is_no_evidence():
     """Readings of an unchecked probe give unknown."""
-    verdict = judge(
-        curve(90.0), cook_limit("us_food_code_2022"), Evidence(kind=EvidenceKind.PROBE, checked=False)
-    )
+    verdict = judge(curve(90.0), US.cook_limit(), Evidence(kind=EvidenceKind.PROBE, checked=False))
     assert verdict.outcome is Outcome.UNKNOWN
     assert verdict.missing == ("thermometer check",)
 
@@ -73,12 +73,12 @@ def test_a_missing_rule_is_unknown_never_meets():
     assert verdict.margin_k is None
     assert verdict.say() == "No rule here for this food: nobody wrote one."
     with pytest.raises(InputError, match="jurisdiction"):
-        cook_limit("atlantis")
+        place_named("atlantis").cook_limit()
 
 
 def test_uk_row_reached():
     """120 s at 71 degC minus 1 K of error just reaches the 70 degC row; 110 s does not."""
-    limit = cook_limit("uk")
+    limit = place_named("uk").cook_limit()
     assert judge(curve(71.01, hold_s=125.0), limit, PROBE).outcome is Outcome.MEETS
     assert judge(curve(71.01, hold_s=60.0), limit, PROBE).outcome is Outcome.FAILS
 
@@ -96,10 +96,7 @@ def test_the_level_must_be_reached_by_the_lift():
     """Carry-over alone does not meet an instantaneous limit."""
     t = np.array([0.0, 600.0, 700.0])
     late = CoreCurve(piece="breast", time_s=t, core_c=np.array([4.0, 72.0, 80.0]), lift_s=600.0)
-    assert (
-        judge(late, cook_limit("us_food_code_2022"), Evidence(kind=EvidenceKind.PROBE)).outcome
-        is Outcome.FAILS
-    )
+    assert judge(late, US.cook_limit(), Evidence(kind=EvidenceKind.PROBE)).outcome is Outcome.FAILS
 
 
 def test_editions_by_date():
@@ -111,11 +108,11 @@ def test_editions_by_date():
 
 def test_hot_hold_limits():
     """135 F in the US, 140 F in New York City, 63 degC in the UK, 60 degC in Australia; else unknown."""
-    assert hot_hold_c("us") == pytest.approx(57.2, abs=0.03)
-    assert hot_hold_c("us_nyc") == pytest.approx(60.0, abs=0.01)
-    assert hot_hold_c("uk") == 63.0
-    assert hot_hold_c("australia") == 60.0
-    assert hot_hold_c("elsewhere") is None
+    assert US.hot_hold_c() == pytest.approx(57.2, abs=0.03)
+    assert place_named("us_nyc").hot_hold_c() == pytest.approx(60.0, abs=0.01)
+    assert place_named("uk").hot_hold_c() == 63.0
+    assert place_named("australia").hot_hold_c() == 60.0
+    assert place_named("spain").hot_hold_c() is None
 
 
 def test_a_lid_is_never_called_openable():
@@ -138,7 +135,7 @@ def test_log_reduction_by_d_and_z():
 
 def test_the_inspected_establishment_is_judged_by_the_table():
     """FSIS table by fat: 66.7 degC (152 F) for a minute and a half fails, for four minutes meets."""
-    limit = cook_limit("us_fsis_inspected")
+    limit = place_named("us_fsis_inspected").cook_limit()
     for hold, outcome in ((60.0, Outcome.FAILS), (300.0, Outcome.MEETS)):
         verdict = judge(curve(66.7, hold_s=hold, fat_pct=3.0), limit, Evidence(kind=EvidenceKind.PROBE))
         assert verdict.outcome is outcome

@@ -10,7 +10,7 @@ from fastapi.testclient import TestClient
 from frywright.ledger.facts.oil import OilDone, OilRefused
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.rooms.standing import oil_limit_here
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
@@ -90,12 +90,12 @@ def test_what_is_not_kept_is_not_said_to_be(client, store, path, form):
 
 def test_the_limit_is_chosen(client, store):
     """A place and a house limit; a looser one without a name is refused."""
-    assert client.post("/care/limit", data={"place": "germany", "house": "23"}).status_code == 200
-    assert oil_limit_here(store)[0] == 23.0
-    assert client.post("/care/limit", data={"place": "germany", "house": "26"}).status_code == 422
-    assert client.post("/care/limit", data={"place": "germany", "house": "much"}).status_code == 422
-    assert client.post("/care/limit", data={"place": "germany", "house": "22,5 %"}).status_code == 200
-    page = client.post("/care/limit", data={"place": "germany", "house": "2.200"})
+    assert client.post("/care/limit", data={"house": "23"}).status_code == 200
+    assert oil_limit_here(store, remembered_kitchen(store))[0] == 23.0
+    assert client.post("/care/limit", data={"house": "26"}).status_code == 422
+    assert client.post("/care/limit", data={"house": "much"}).status_code == 422
+    assert client.post("/care/limit", data={"house": "22,5 %"}).status_code == 200
+    page = client.post("/care/limit", data={"house": "2.200"})
     assert (page.status_code, "type 2.2 or type 2200" in page.text) == (422, True)
 
 

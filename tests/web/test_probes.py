@@ -25,7 +25,7 @@ from frywright.rooms.cook.probes import ProbeAsk, calibrate, keep_calibration, t
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.ask import CookRequest, ask
 from frywright.trial.kitchens import demo_log, demo_text
-from frywright.verdicts.limits import hand_level_c
+from frywright.verdicts.place import place_named
 from frywright.voice.tongue import translator
 from frywright.web.app import make_app
 
@@ -408,8 +408,10 @@ def test_hand_levels_by_place_and_food(place, foods, level_c):
     """Food Code 3-401.11: 63 °C (145 °F) fish, 74 °C (165 °F) poultry; a rule with a time takes the poultry
     level for a reading of an instant; no rule, no level, and then the house target.
     """
-    assert hand_level_c(place, foods) == (level_c and pytest.approx(level_c, abs=0.01))
-    assert hand_level_c(place, foods, 71.0) == (pytest.approx(level_c, abs=0.01) if level_c else 71.0)
+    assert place_named(place).hand_level_c(foods) == (level_c and pytest.approx(level_c, abs=0.01))
+    assert place_named(place).hand_level_c(foods, 71.0) == (
+        pytest.approx(level_c, abs=0.01) if level_c else 71.0
+    )
 
 
 @pytest.mark.parametrize(

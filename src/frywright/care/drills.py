@@ -16,7 +16,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState, Program, Stage
 from frywright.physics.fry import FryHistory, PieceHistory, simulate_many
 from frywright.physics.plan import OVERLOAD_N, FryPlan, make_plan
-from frywright.verdicts.limits import cook_limit
+from frywright.verdicts.place import place_of
 
 LEAST_K = 1.5
 """A change that moves the coldest piece by less is no question of how much (project's own rule: a probe
@@ -238,7 +238,7 @@ def drills_for(kitchen: Kitchen) -> tuple[Drill, ...]:
     found: list[Drill] = []
     for program in programs:
         own = [run for run in runs if run.plan.program.name == program.name]
-        found += _about(program, own[0], own[1:], cook_limit(kitchen.site.jurisdiction).level_c)
+        found += _about(program, own[0], own[1:], getattr(place_of(kitchen).cook_limit(), "level_c", None))
         if program.under_pressure:
             found += _pressure(program, own[0], alone[program.name])
     return tuple(_mixed(drill) for drill in found)

@@ -243,23 +243,23 @@ def order(
 
 @app.command()
 def limit(
-    place: str = typer.Argument(help="Place, such as germany or us."),
-    house: float = typer.Option(24.0, help="House limit, per cent polar."),
+    house: float | None = typer.Option(None, help="House limit to set, per cent polar."),
     who: str = typer.Option("", help="Name, for a looser limit."),
     reason: str = typer.Option("", help="Reason, for a looser limit."),
     store: str = STORE,
     as_json: bool = JSON,
 ) -> None:
-    """Choose the limit: the place's, tightened by the house."""
+    """The limit of the oil: the place's, tightened by the house's; without --house as it stands."""
     from frywright.cli.output import emit_json, speaking_errors
 
     with speaking_errors(as_json):
         from frywright.rooms.care.vat import set_limit
         from frywright.rooms.standing import oil_limit_here
 
-        opened, _ = open_shop(store)
-        set_limit(opened, place, house, who, reason)
-        value, title = oil_limit_here(opened)
+        opened, kitchen = open_shop(store)
+        if house is not None:
+            set_limit(opened, kitchen, house, who, reason)
+        value, title = oil_limit_here(opened, kitchen)
         if as_json:
             emit_json({"ok": True, "limit_pct": value, "title": title})
         else:

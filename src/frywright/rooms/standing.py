@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime as dt
 from collections.abc import Callable
 
 from frywright.ledger.facts.care import Reopened, StopUse
@@ -9,14 +10,12 @@ from frywright.ledger.facts.cook import ReadBackTaken
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.oil import OilLimitSet
 from frywright.ledger.store import Store
+from frywright.model.business_day import business_time, usual_trade
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import clock
 from frywright.trial.naming import away_words
 from frywright.trial.prove_again import again_line
-from frywright.verdicts.limits import oil_limit
-
-HOUSE_LIMIT_PCT = 24.0
-"""House limit of polar compounds where no law is known: common practice, no source."""
+from frywright.verdicts.place import place_of
 
 
 def stopped(store: Store) -> dict[str, Kept[StopUse]]:
@@ -58,11 +57,13 @@ def held_status(
     return rows
 
 
-def oil_limit_here(store: Store) -> tuple[float, str]:
-    """The limit that holds here: the place's where one is chosen, tightened by the house where it says so;
-    else the house limit.
+def oil_limit_here(store: Store, kitchen: Kitchen, day: dt.date | None = None) -> tuple[float, str]:
+    """The oil limit that holds here, now or at the end of a day: the place's, tightened by what the house had
+    set by then; without a figure of the place the house's. A place chosen for the oil alone, as older stores
+    have it, holds too where it is stricter.
     """
-    chosen = store.current_facts(OilLimitSet)
-    if not chosen:
-        return oil_limit("us", HOUSE_LIMIT_PCT)
-    return oil_limit(chosen[-1].fact.place, chosen[-1].fact.house_pct)
+    place, trade = place_of(kitchen), usual_trade(kitchen)
+    for item in store.facts(OilLimitSet, newest_first=True):
+        if day is None or business_time(trade, item.recorded_at)[0] <= day:
+            return place.oil_limit(item.fact.house_pct, item.fact.place)
+    return place.oil_limit()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime as dt
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
@@ -19,7 +20,8 @@ from frywright.trial.evidence import evidence_for, range_notes
 from frywright.trial.naming import named
 from frywright.verdicts.facts import Facts, facts_of
 from frywright.verdicts.judge import NO_RULE_KNOWN, CoreCurve, judge
-from frywright.verdicts.limits import HOUSE, CookLimit, hand_level_c, limit_of, why_no_rule
+from frywright.verdicts.limits import HOUSE, CookLimit
+from frywright.verdicts.place import place_of
 from frywright.verdicts.pressure import judge_opening
 
 
@@ -113,19 +115,21 @@ def foods_of(kitchen: Kitchen, product: Product) -> list[Food]:
     return [food for food in Food if food in found]
 
 
-def product_limit(kitchen: Kitchen, product: Product) -> CookLimit | None:
-    """What judges a product here: a rule of the place, else its house target, else None."""
-    return limit_of(kitchen.site.jurisdiction, foods_of(kitchen, product), product.house_core_c)
+def product_limit(kitchen: Kitchen, product: Product, day: dt.date | None = None) -> CookLimit | None:
+    """What judges a product here, now or on a day: a rule of the place, else its house target, else None."""
+    return place_of(kitchen).limit_of(foods_of(kitchen, product), product.house_core_c, day)
 
 
-def hand_limit_c(kitchen: Kitchen, product: Product) -> float | None:
-    """What a hand reading of a product is judged by here [degC]; None where neither rule nor house speaks."""
-    return hand_level_c(kitchen.site.jurisdiction, foods_of(kitchen, product), product.house_core_c)
+def hand_limit_c(kitchen: Kitchen, product: Product, day: dt.date | None = None) -> float | None:
+    """What a hand reading of a product is judged by here, now or on a day [degC]; None where neither rule nor
+    house speaks.
+    """
+    return place_of(kitchen).hand_level_c(foods_of(kitchen, product), product.house_core_c, day)
 
 
 def why_none(kitchen: Kitchen, product: Product) -> str:
     """Why no rule of the place speaks of a product."""
-    return why_no_rule(kitchen.site.jurisdiction, foods_of(kitchen, product)[0]) or NO_RULE_KNOWN
+    return place_of(kitchen).why_no_rule(foods_of(kitchen, product)[0]) or NO_RULE_KNOWN
 
 
 def needed_limit(kitchen: Kitchen, product: Product) -> CookLimit:

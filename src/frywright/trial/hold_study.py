@@ -9,7 +9,7 @@ from frywright.model.errors import DataError, InputError
 from frywright.model.findings import Problem
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import to_inside
-from frywright.verdicts.limits import hot_hold_c
+from frywright.verdicts.place import place_of
 
 FIXED = ("repeat", "minute", "core_f", "core_c")
 
@@ -66,8 +66,7 @@ def study(kitchen: Kitchen, text: str, file: str, least_score: float, share_frac
             )
     if problems:
         raise DataError(problems)
-    region = "uk" if kitchen.site.jurisdiction == "uk" else "us"
-    limit = hot_hold_c(region)
+    limit = place_of(kitchen).hot_hold_c()
     if limit is None:
         raise InputError(
             "hot holding limit", "unknown", "known for the place", where=kitchen.site.jurisdiction

@@ -20,7 +20,7 @@ from frywright.trial.predicted import facts_json
 from frywright.verdicts.evidence import SCOUTING_MISSING, EvidenceKind
 from frywright.verdicts.facts import Facts, facts_from, no_rule
 from frywright.verdicts.judge import NO_RULE_SENTENCE
-from frywright.verdicts.limits import HOUSE, cook_limit
+from frywright.verdicts.limits import HOUSE, stand_in
 
 SCOUTING, CALIBRATED = "Predicted, not proven.", "Calibrated proof, the calibration's error taken off."
 NONE_FAILED = (
@@ -87,7 +87,7 @@ def prove_program(
     """
     check_load(kitchen, program)
     plan = make_plan(kitchen, program)
-    limit = product_limit(kitchen, plan.product) or cook_limit(kitchen.site.jurisdiction)
+    limit = product_limit(kitchen, plan.product) or stand_in()
     spread = spread or all_loads(plan)
     guard = max(evidence_for(kitchen, plan, kind).error_k for kind in plan.kinds)
     proof = prove(plan, limit, guard, samples=samples, seed=seed, spread=spread, progress=progress)

@@ -21,8 +21,17 @@ class AgeVerdict:
 
 
 def years_on(born: dt.date, day: dt.date) -> int:
-    """Full years of age on a day."""
-    return day.year - born.year - ((day.month, day.day) < (born.month, born.day))
+    """Full years of age on a day.
+
+    Raises
+    ------
+    InputError
+        Born after the day, or a hundred years before.
+    """
+    age = day.year - born.year - ((day.month, day.day) < (born.month, born.day))
+    if not 0 <= age <= 100:
+        raise InputError("born", born.isoformat(), "a birthday that fits a working person")
+    return age
 
 
 def judge_age(place: str, restricted: str, born: dt.date | None, day: dt.date) -> AgeVerdict:
@@ -47,8 +56,6 @@ def judge_age(place: str, restricted: str, born: dt.date | None, day: dt.date) -
     if born is None or not rules:
         return AgeVerdict(outcome=Outcome.UNKNOWN)
     age = years_on(born, day)
-    if not 0 <= age <= 100:
-        raise InputError("born", born.isoformat(), "a birthday that fits a working person")
     broken = [r for r in rules if age < r["under_years"]]
     outcome = Outcome.FAILS if any(r["law"] for r in broken) else Outcome.MEETS
     return AgeVerdict(outcome=outcome, keys=tuple(r["key"] for r in broken))

@@ -25,7 +25,7 @@ from frywright.rooms.care.nameplate import Case, case_of, differences, points_of
 from frywright.rooms.care.upkeep import FIGURE_NAMES, figure_fact, first_day
 from frywright.rooms.hall import write
 from frywright.trial.ask import CookRequest, ask, product_limit
-from frywright.verdicts.limits import cook_limit
+from frywright.verdicts.place import place_of
 
 Translate = Callable[[str], str]
 LOADS = ("full", "half", "back_to_back")
@@ -210,7 +210,7 @@ def _proofs(kitchen: Kitchen, case: Case, system: str) -> list[Test]:
     )
     tried, tests = _program(kitchen, case.fryer), []
     goods = kitchen.product(tried.product) if tried else None
-    limit = product_limit(kitchen, goods) if goods else cook_limit(kitchen.site.jurisdiction)
+    limit = product_limit(kitchen, goods) if goods else place_of(kitchen).cook_limit()
     for load in LOADS:
         readings = told.get(load) or ()
         shown = ", ".join(show(c, "c", system) for c in readings)

@@ -323,7 +323,7 @@ def _causes(
     store: Store, kitchen: Kitchen, events: list[OilDone], top_up: float, reckoned: float, tr: Translate
 ) -> list[str]:
     """Likely causes, most certain first; none where nothing stands out."""
-    found, limit = [], oil_limit_here(store)[0]
+    found, limit = [], oil_limit_here(store, kitchen)[0]
     last: dict[str, float] = {}
     for event in events:
         if event.reading_pct is not None:

@@ -27,17 +27,13 @@ from frywright.rooms.care.upkeep import WHO, today_of
 from frywright.rooms.hall import write
 from frywright.rooms.standing import oil_limit_here
 from frywright.trial.ask import CookRequest, ask
-from frywright.verdicts.age import judge_age
+from frywright.verdicts.age import years_on
+from frywright.verdicts.place import place_of
 
 Translate = Callable[[str], str]
 AHEAD_DAYS = 30
 STANDING = {"holds": "holds", "expiring": "expires soon", "expired": "expired", "missing": "not shown yet"}
 MAY = {"meets": "may", "fails": "may not", "unknown": "not known"}
-
-
-def place_of(kitchen: Kitchen) -> str:
-    """Country of a kitchen, by its cook rule."""
-    return kitchen.site.jurisdiction.split("_")[0]
 
 
 def keep_person(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kept[PersonListed]:
@@ -53,7 +49,7 @@ def keep_person(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Ke
     if not 2 <= len(name) <= 80:
         raise InputError("name", repr(name), "2 to 80 letters")
     if born:
-        judge_age("us", "hot_oil", _day(born, "born"), today_of(kitchen))
+        years_on(_day(born, "born"), today_of(kitchen))
     old = people(store).get(name.lower())
     person = PersonListed(name=name, born=born, left=bool(values.get("left")))
     return write(store, person, replaces=old.number if old else None)
@@ -102,7 +98,7 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kep
     date = _day(str(values.get("date", "") or "") or today.isoformat(), "date")
     if date > today:
         raise InputError("date", date.isoformat(), "today or earlier")
-    verdict = judge_age(place_of(kitchen), known[key].get("restricted", ""), person.fact.born_on, date)
+    verdict = place_of(kitchen).judge_age(known[key].get("restricted", ""), person.fact.born_on, date)
     if verdict.outcome is Outcome.FAILS:
         raise InputError(
             "person",
@@ -125,7 +121,12 @@ def people_view(
         key = (item.fact.person.lower(), item.fact.skill)
         if key not in newest or item.fact.date >= newest[key].date:
             newest[key] = item.fact
-    rules = {r["key"]: tr(r["text"]) for r in catalog.table("standards/age_rules.toml")["rule"]}
+    place = place_of(kitchen)
+    rules = {
+        r["key"]: tr(r["text"])
+        for r in catalog.table("standards/age_rules.toml")["rule"]
+        if r["place"] == place.age
+    }
     rows: list[dict[str, Any]] = []
     for name, person in sorted(people(store).items()):
         if person.fact.left:
@@ -133,7 +134,7 @@ def people_view(
         held = []
         for skill in skills_of(kitchen):
             told = newest.get((name, skill["key"]))
-            verdict = judge_age(place_of(kitchen), skill.get("restricted", ""), person.fact.born_on, day)
+            verdict = place.judge_age(skill.get("restricted", ""), person.fact.born_on, day)
             standing = _standing(told, day)
             held.append(
                 {
@@ -162,7 +163,7 @@ def people_view(
         "people": rows,
         "due": [{"date": d, "name": n, "title": t} for d, n, t in due],
         "work": work,
-        "rules": list(rules.values()) if place_of(kitchen) == "us" else [],
+        "rules": list(rules.values()),
         "skills": [{"key": s["key"], "title": tr(s["title"])} for s in skills_of(kitchen)],
     }
 
@@ -280,7 +281,7 @@ def wall_card_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Tran
     """Wall cards of a store's own values, one page a fryer: programs with version and check figure, loads,
     vent time, hold, oil limit, what never to do.
     """
-    limit = oil_limit_here(store)[0]
+    limit = oil_limit_here(store, kitchen)[0]
     pages = [
         {"title": fryer.name, "sections": _wall_sections(kitchen, fryer, limit, tr)}
         for fryer in kitchen.fryers

@@ -26,7 +26,7 @@ from frywright.oil.outlook import LEAST_READINGS, Belief, Crossing, Vats, crossi
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
 from frywright.rooms.standing import oil_limit_here
-from frywright.verdicts.limits import oil_limit
+from frywright.verdicts.place import place_of
 
 ACTS: tuple[OilAct, ...] = get_args(OilAct)
 LOOKED_AT = {"acid": ("acid_n", 20.0), "colour": ("colour_n", 100.0)}
@@ -168,22 +168,20 @@ def _mass(text: str, site: Site) -> float:
     return site.read(text, "mass", "amount")
 
 
-def set_limit(store: Store, place: str, house_pct: float, who: str, reason: str) -> Kept[OilLimitSet]:
-    """Choose the place and a house limit; a looser house limit than before needs a name and a reason, and
-    never passes the place's.
+def set_limit(store: Store, kitchen: Kitchen, house_pct: float, who: str, reason: str) -> Kept[OilLimitSet]:
+    """Set a house limit; a looser one than before needs a name and a reason, and never passes the place's.
 
     Raises
     ------
     InputError
-        An unknown place, a limit out of range, or looser without name and reason.
+        A limit out of range, or looser without name and reason.
     """
-    oil_limit(place, house_pct)
     if not 5.0 <= house_pct <= 30.0:
         raise InputError("house limit", house_pct, "5 to 30 % polar compounds")
-    if house_pct > oil_limit_here(store)[0] and not (who.strip() and reason.strip()):
+    if house_pct > oil_limit_here(store, kitchen)[0] and not (who.strip() and reason.strip()):
         raise InputError("house limit", house_pct, "tighter than before, or given with a name and a reason")
     old = store.current_facts(OilLimitSet)
-    chosen = OilLimitSet(place=place, house_pct=house_pct, who=who[:80], reason=reason[:200])
+    chosen = OilLimitSet(place=place_of(kitchen).oil, house_pct=house_pct, who=who[:80], reason=reason[:200])
     return write(store, chosen, replaces=old[-1].number if old else None)
 
 
@@ -194,7 +192,7 @@ def vat_states(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> 
     for item in store.facts(OilDone):
         told.setdefault(item.fact.vat, []).append(item.fact)
     ages = {key: _filled_on(events, day) for key, events in told.items()}
-    used, limit = _used(store, min(ages.values())), oil_limit_here(store)
+    used, limit = _used(store, min(ages.values())), oil_limit_here(store, kitchen)
     return {f.key: _state(f, told[f.key], day, used, limit) for f in kitchen.fryers}
 
 

@@ -34,8 +34,9 @@ from frywright.rooms.thermometers import check_valid, correction_of
 from frywright.trial.ask import product_limit, why_none
 from frywright.trial.evidence import logged_as
 from frywright.verdicts.evidence import Evidence, EvidenceKind
-from frywright.verdicts.judge import CoreCurve, best_row, judge, salmonella_log
-from frywright.verdicts.limits import CookLimit, rule_for, why_no_rule
+from frywright.verdicts.judge import NO_RULE_KNOWN, CoreCurve, best_row, judge, salmonella_log
+from frywright.verdicts.limits import CookLimit
+from frywright.verdicts.place import place_of
 from frywright.verdicts.tables import fsis_poultry, uk_equivalents
 
 FIRST_KINDS = ("scale", "lifted", "out_of_oil")
@@ -145,17 +146,19 @@ def tell(kitchen: Kitchen, log: Log, asked: ProbeAsk | None = None, store: Store
         for curve in load.curves:
             valid = bool(store and used.get(curve.channel) and check_valid(store, used[curve.channel], when))
             cut = (asked.cuts.get(curve.channel) if asked else None) or ""
-            judged.append(_judge(kitchen, number, curve, cut, valid, asked.program if asked else ""))
+            judged.append(
+                _judge(kitchen, number, curve, cut, valid, asked.program if asked else "", when.date())
+            )
     first = sorted(found.notes, key=lambda note: note.kind not in FIRST_KINDS)
     return Answer(analysis=found, judged=tuple(judged), notes=(*first, *log.notes))
 
 
 def _judge(
-    kitchen: Kitchen, number: int, curve: ProbeCurve, cut_key: str, valid: bool, program: str
+    kitchen: Kitchen, number: int, curve: ProbeCurve, cut_key: str, valid: bool, program: str, day: dt.date
 ) -> JudgedCurve:
     cut = kitchen.cut(cut_key) if cut_key else None
     food = cut.food if cut else Food.POULTRY
-    limit, why = _rule_of(kitchen, food, program)
+    limit, why = _rule_of(kitchen, food, program, day)
     fat = 100.0 * catalog.compositions()[cut.composition].fractions["fat"] if cut else 12.0
     time, core = unbridged(curve)
     evidence = Evidence(kind=EvidenceKind.PROBE, error_k=kitchen.site.thermometer_error_k, checked=valid)
@@ -178,14 +181,15 @@ def _judge(
     )
 
 
-def _rule_of(kitchen: Kitchen, food: Food, program: str) -> tuple[CookLimit | None, str]:
-    """What judges a curve: its program's product (with its house target) where it is known, else the rule of
-    its food.
+def _rule_of(kitchen: Kitchen, food: Food, program: str, day: dt.date) -> tuple[CookLimit | None, str]:
+    """What judges a curve on its day: its program's product (with its house target) where it is known, else
+    the rule of its food.
     """
     if program:
         product = kitchen.product(kitchen.program(program).product)
-        return product_limit(kitchen, product), why_none(kitchen, product)
-    return rule_for(kitchen.site.jurisdiction, food), why_no_rule(kitchen.site.jurisdiction, food)
+        return product_limit(kitchen, product, day), why_none(kitchen, product)
+    place = place_of(kitchen)
+    return place.cook_limit(food, day), place.why_no_rule(food) or NO_RULE_KNOWN
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

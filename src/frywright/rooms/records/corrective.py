@@ -22,7 +22,7 @@ from frywright.rooms.clock import now
 from frywright.rooms.hall import write
 from frywright.rooms.thermometers import check_valid
 from frywright.trial.ask import hand_limit_c
-from frywright.verdicts.limits import hand_level_c
+from frywright.verdicts.place import place_of
 
 Translate = Callable[[str], str]
 BY_HAND: tuple[Literal["hold", "thermometer", "complaint"], ...] = ("hold", "thermometer", "complaint")
@@ -77,13 +77,14 @@ class Case:
         return self.last("closed") is not None
 
 
-def level_of(kitchen: Kitchen, product: str) -> float | None:
-    """Level of a hand reading of a product here with the thermometer's error on top [degC]; None where
-    neither a rule nor the house speaks of it. A product nobody named is judged as poultry.
+def level_of(kitchen: Kitchen, product: str, at: dt.datetime) -> float | None:
+    """Level of a hand reading of a product here on the day of a moment with the thermometer's error on top
+    [degC]; None where neither a rule nor the house speaks of it. A product nobody named is judged as poultry.
     """
-    limit_c = hand_level_c(kitchen.site.jurisdiction)
+    day = business_time(usual_trade(kitchen), at)[0]
+    limit_c = place_of(kitchen).hand_level_c(day=day)
     if product:
-        limit_c = hand_limit_c(kitchen, kitchen.product(product))
+        limit_c = hand_limit_c(kitchen, kitchen.product(product), day)
     return None if limit_c is None else limit_c + kitchen.site.thermometer_error_k
 
 
@@ -127,7 +128,7 @@ def tell_probe(
             "the mark on the thermometer: a reading without it cannot be looked back at",
         )
     pieces = _count(values.get("pieces", ""))
-    moment, level = at or now(), level_of(kitchen, product.key)
+    moment, level = at or now(), level_of(kitchen, product.key, at or now())
     fact = Reading(
         name=f"{product.name}, {fryer.name}",
         thermometer=thermometer[:60],
@@ -291,7 +292,7 @@ def tell_step(
 def _with_what_was_done(
     store: Store, kitchen: Kitchen, case: Case, fact: CaseStep, values: Mapping[str, Any]
 ) -> CaseStep:
-    level = case.found.limit_c or level_of(kitchen, case.found.product)
+    level = case.found.limit_c or level_of(kitchen, case.found.product, now())
     if fact.step == "reprobe":
         if case.last("recook") is None:
             raise InputError("step", fact.step, "after the load went back in the oil")

@@ -311,7 +311,7 @@ def pack_view(
     contractors = [r for r in care if r["task"] in OUTSIDE]
     every, numbers = cases(store), {e.number for e in told.of(CaseOpened)}
     open_cases, within = [c for c in every if not c.closed], [c for c in every if c.opened.number in numbers]
-    limit, title = oil_limit_here(store)
+    limit, title = oil_limit_here(store, kitchen, last)
     end = store.last()
     return {
         "from": first.isoformat(),

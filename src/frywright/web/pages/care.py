@@ -51,8 +51,7 @@ def _shown(
         v | {"fill": oil_moves.fill_view(kitchen, v["vat"], tr)} for v in _vats(context, kitchen, states, tr)
     ]
     recent = [e.fact for e in islice(context.store.facts(OilDone, newest_first=True), 12)]
-    limit, title = oil_limit_here(context.store)
-    places = catalog.table("standards/oil_limits.toml")["limit"]
+    limit, title = oil_limit_here(context.store, kitchen)
     return context.render(
         request,
         "care.html",
@@ -70,7 +69,6 @@ def _shown(
         limit_title=title,
         rotation=oil_moves.rotation_view(kitchen, states, tr),
         bill=_bill(context, kitchen, request, tr),
-        places=places,
         held={k: e.fact for k, e in stopped(context.store).items()},
         reasons=machines.REASONS,
         cards=[
@@ -136,11 +134,11 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
     async def limit(request: Request) -> Response:
         form = await request.form()
         try:
-            site, typed = remembered_kitchen(context.store).site, str(form.get("house", ""))
-            house = round(100.0 * site.read(typed, "fraction", "house limit", "pct"), 6)
+            kitchen, typed = remembered_kitchen(context.store), str(form.get("house", ""))
+            house = round(100.0 * kitchen.site.read(typed, "fraction", "house limit", "pct"), 6)
             oil.set_limit(
                 context.store,
-                str(form.get("place", "")),
+                kitchen,
                 house,
                 str(form.get("who", "")),
                 str(form.get("reason", "")),
