@@ -31,6 +31,7 @@ HAND_ON: dict[str, dict[str, tuple[int | str, ...]]] = {
     "tables/table.py": {"_refuse": (1, 2)},
     "kitchens.py": {"refuse": (0, 1)},
     "vat.py": {"_plain": (3,)},
+    "web/app.py": {"_turned_away": (3,)},
 }
 """Functions of a module that hand a template on to an error or a problem."""
 FIELDS = {
@@ -83,6 +84,17 @@ def texts(node: ast.expr, named: dict[str, str]):
         yield None
 
 
+def fillings(call: ast.Call):
+    """Words that fill a place of a template: constants, and what stands where a value is missing."""
+    filled = [
+        k.value for k in call.keywords if k.arg not in ("field", "value", "allowed", "where", "unit", "file")
+    ]
+    tables = [node for node in [*call.args, *filled] if isinstance(node, ast.Dict)]
+    for node in [*filled, *(value for table in tables for value in table.values)]:
+        parts = node.values if isinstance(node, ast.BoolOp) else [node]
+        yield from (p.value for p in parts if isinstance(p, ast.Constant) and isinstance(p.value, str))
+
+
 def worded(node: ast.expr) -> bool:
     """Whether a text put together has words of its own in it."""
     return any(
@@ -102,6 +114,7 @@ def error_texts():
             place = f"{path.relative_to(ROOT)}:{call.lineno}"
             for node in arguments(call, (TEMPLATES | here).get(name, ())):
                 yield from ((place, text) for text in texts(node, named))
+            yield from ((place, text) for text in fillings(call) if name in TEMPLATES)
             if name == "__init__":
                 parts = [node for node in call.args if not isinstance(node, ast.Call)]
                 yield from ((place, text) for node in parts for text in texts(node, named))

@@ -10,20 +10,22 @@ from typing import Any
 from frywright.model.errors import Phrase
 from frywright.model.units import show, suffix_of
 
-Values = Mapping[str, float | str]
+Values = Mapping[str, Any]
 
 
 def say(template: str, values: Values, system: str = "metric", translate: Callable[[str], str] = str) -> str:
     """A template such as ``"{piece} reaches {core_c}"`` in words, in people's units.
 
     Numbers whose name ends in a unit are shown with that unit in ``system``; text values are
-    translated too, so a template never needs to know the language.
+    translated too, so a template never needs to know the language; of a list each text alone.
     """
     shown: dict[str, str] = {}
     for name, value in values.items():
         suffix = suffix_of(name)
         if isinstance(value, str):
             shown[name] = translate(value)
+        elif isinstance(value, tuple):
+            shown[name] = ", ".join(translate(text) for text in value)
         elif suffix:
             shown[name] = show(value, suffix, system)
         else:

@@ -164,10 +164,12 @@ def _rules(view: dict[str, Any]) -> list[dict[str, Any]]:
 
 
 def svg(spec: dict[str, Any]) -> str:
-    """The picture of a specification. Rendered without network; fonts from the package."""
+    """The picture of a specification. Rendered without network; fonts from the package. Its description is
+    what a reader of screens says; the library's own labels are in English only.
+    """
     import vl_convert
 
     from frywright.paper.fonts import folder
 
     vl_convert.register_font_directory(str(folder()))
-    return str(vl_convert.vegalite_to_svg(spec))
+    return str(vl_convert.vegalite_to_svg(spec | {"config": spec["config"] | {"aria": False}}))

@@ -11,12 +11,14 @@ from urllib.parse import quote, urlsplit
 
 from fastapi import Depends, FastAPI, Request, Response
 from fastapi.concurrency import run_in_threadpool
+from fastapi.exception_handlers import request_validation_exception_handler
+from fastapi.exceptions import RequestValidationError
 from fastapi.responses import JSONResponse, RedirectResponse
 from fastapi.staticfiles import StaticFiles
 from fastapi.templating import Jinja2Templates
 
 from frywright.ledger.store import Store
-from frywright.model.errors import AccessError, FrywrightError
+from frywright.model.errors import AccessError, FrywrightError, InputError
 from frywright.model.tongues import tongues
 from frywright.paper.fonts import folder as font_folder
 from frywright.rooms.hall import AUTHOR_NOW
@@ -136,6 +138,16 @@ def make_app(store: Store) -> FastAPI:
         body = {"ok": False, "error": type(error).__name__, "message": message}
         return JSONResponse(body, status_code=error.http_status)
 
+    @app.exception_handler(RequestValidationError)
+    async def refuse(request: Request, error: RequestValidationError) -> Response:
+        if "text/html" not in request.headers.get("accept", ""):
+            return await request_validation_exception_handler(request, error)
+        first = error.errors()[0]
+        name = str(first["loc"][-1])
+        if first["type"] == "missing":
+            return await tell(request, InputError(name, "missing", "given"))
+        return await tell(request, InputError(name, repr(first["input"]), "a number"))
+
     return app
 
 
@@ -184,11 +196,9 @@ def _too_many(request: Request) -> Response | None:
     wait = request.app.state.rates.wait_s(client)
     if wait <= 0:
         return None
-    return JSONResponse(
-        {"ok": False, "error": "Rate", "message": "Too many writes at once; send it again."},
-        429,
-        headers={"Retry-After": str(ceil(wait))},
-    )
+    answer = _turned_away(request, 429, "Rate", "Too many writes at once; send it again.")
+    answer.headers["Retry-After"] = str(ceil(wait))
+    return answer
 
 
 def _refusal(request: Request) -> Response | None:
@@ -199,9 +209,7 @@ def _refusal(request: Request) -> Response | None:
         return _too_large(request)  # a token is no cookie: no page of others can send it
     origin = request.headers.get("origin") or request.headers.get("referer") or ""
     if urlsplit(origin).netloc != request.headers.get("host"):
-        return JSONResponse(
-            {"ok": False, "error": "Origin", "message": "Writes are taken from this page only."}, 403
-        )
+        return _turned_away(request, 403, "Origin", "Writes are taken from this page only.")
     return _too_large(request)
 
 
@@ -214,6 +222,12 @@ def _too_large(request: Request) -> Response | None:
         else (LARGEST_PHOTO_BYTES if PHOTO_FORM.fullmatch(path) else LARGEST_BODY_BYTES)
     )
     if not length.isdigit() or int(length) > most:
-        message = f"The request is larger than {most // 1_000_000} MB."
-        return JSONResponse({"ok": False, "error": "Size", "message": message}, 413)
+        megabytes = most // 1_000_000
+        return _turned_away(request, 413, "Size", "The request is larger than {most} MB.", most=megabytes)
     return None
+
+
+def _turned_away(request: Request, status: int, kind: str, template: str, **values: Any) -> Response:
+    """A request that no page answers, in words all the same."""
+    message = request.app.state.context.explain(request, FrywrightError(template, **values))
+    return JSONResponse({"ok": False, "error": kind, "message": message}, status)

@@ -439,7 +439,7 @@ def _shared_oil(kitchen: Kitchen) -> list[Note]:
                     values={
                         "fryer": fryer.name,
                         "product": ", ".join(clean),
-                        "allergens": ", ".join(carried),
+                        "allergens": tuple(carried),
                     },
                 )
             )

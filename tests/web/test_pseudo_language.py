@@ -1,0 +1,322 @@
+"""A third language is one folder and no change of code: made by machine, it leaves no English word on a page,
+in an error or on paper.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+import json
+import re
+import shutil
+import time
+from html.parser import HTMLParser
+from pathlib import Path
+
+import pytest
+from fastapi.testclient import TestClient
+
+import frywright
+from frywright.ledger.store import Store
+from frywright.model import tongues
+from frywright.model.errors import AccessError, BrokenOffError, DataError, FrywrightError, InputError
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.trial.kitchens import demo_text
+from frywright.voice.tongue import explain, translator
+from frywright.web.app import make_app
+from frywright.web.rights import RIGHTS
+from tests import paper
+from tests.house.test_house import source_strings
+from tests.house.test_words import error_texts
+from tests.pseudo import KEY, pseudo, write_language
+
+pytestmark = pytest.mark.slow
+HOST = "http://127.0.0.1"
+DAY = "date=2026-11-27&practice=7&now_s=43200"
+READ = {
+    "/": [""],
+    "/sign-in": [""],
+    "/first-owner": [""],
+    "/cook": ["?program=bone-in+alder", "?program=bone-in+alder&start=500", "?program=zz"],
+    "/cook/chart.svg": ["?program=bone-in+alder"],
+    "/cook/desk": [""],
+    "/cook/card": ["?program=bone-in+alder", ""],
+    "/cook/card.pdf": ["?program=bone-in+alder"],
+    "/cook/cards.pdf": [""],
+    "/cook/changes": ["?program=bone-in+alder"],
+    "/cook/readback": ["?program=bone-in+alder"],
+    "/cook/kitchen": [""],
+    "/cook/probes": [""],
+    "/day": ["?date=2026-11-27", "?date=zz"],
+    "/day/{picture}.svg": [],
+    "/day/pull": ["?date=2026-11-27"],
+    "/day/replay": ["?date=2026-11-27&hold_bone_in=60"],
+    "/day/board": ["", f"?{DAY}"],
+    "/day/board/part": [f"?{DAY}"],
+    "/day/board/down": [f"?{DAY}&fryer=birch", f"?{DAY}&fryer=zz"],
+    "/day/board/promise": [f"?{DAY}&product=bone_in&pieces=40&at=17:00"],
+    "/day/close": [f"?{DAY}"],
+    "/day/handover.pdf": [f"?{DAY}"],
+    "/day/labels.pdf": [f"?{DAY}"],
+    "/care": [""],
+    "/care/oil-map.pdf": [""],
+    "/care/close": [""],
+    "/care/energy": [""],
+    "/care/fryers": [""],
+    "/care/new": ["", "?fryer=alder"],
+    "/care/emergency.pdf": [""],
+    "/care/people": [""],
+    "/care/wall.pdf": [""],
+    "/records": [""],
+    "/records/probing": [""],
+    "/records/pack": [""],
+    "/records/pack.pdf": [""],
+    "/records/people": [""],
+    "/care/new/{fryer}.pdf": ["alder"],
+    "/care/card/{key}": ["boil_out", "closing", "zz"],
+    "/care/card/{key}.pdf": ["fill_vat", "lid_seal"],
+    "/records/entry/{number}": ["1", "99999"],
+}
+"""Addresses of each page and paper: what follows the path, or what stands in its place."""
+NOT_READ = {
+    "/cook/desk/job/{number}": "a search of minutes",
+    "/cook/probes/{number}": "read below, with a log",
+    "/cook/probes/{number}/report.pdf": "read below, with a log",
+    "/records/case/{number}": "read below, with a case",
+    "/care/drill/{key}": "read below, each drill of today",
+    "/care/new/photo/{name}": "a picture",
+    "/day/worker.js": "a program of the browser",
+    "/care/calendar.ics": "read below, line by line",
+    "/records/pack.zip": "the tables and the paper read as pack.pdf",
+}
+"""Pages that are read elsewhere, or hold no words; JSON is for programs, with keys in English."""
+REFUSED = re.compile(r"zz|99999|start=500|/cook/card$|labels")
+"""Addresses with something wrong in them; nothing is on the shelf at noon for a label."""
+OWN = {"frywright", "english", "closing"}
+"""The program's name and command, a language in its own words, a code of a kind in addresses."""
+TILL = {"honey", "sauce"}
+"""What the invented till sells and the menu does not know."""
+CHANNELS = {"breast", "display", "gauge"}
+"""Names of channels in the invented logger's file."""
+CODES = re.compile(rf"(?:{pseudo('one of')}|{pseudo('Known')}): .*|{pseudo('not valid TOML')}: .*")
+"""Codes of a closed list as a file or the API names them, and what Python's reader of TOML says of a line."""
+FILES = re.compile(r"[\w./-]*\.(?:toml|csv|pdf|svg|zip|json|png|html)\b|\b\w+=\S+|--[a-z-]+|https?://\S+")
+
+
+class Shown(HTMLParser):
+    """Every text of a page that a person sees or hears."""
+
+    HEARD = ("title", "aria-label", "aria-description", "alt", "placeholder")
+    DEAF = ("script", "style", "textarea", "code")
+    """What no person reads as words; a text area holds what was typed."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.texts: list[str] = []
+        self.deaf, self.kept = 0, False
+
+    def handle_starttag(self, tag, attrs):
+        kept = tag == "pre" and dict(attrs).get("class") == "kept"  # an entry as it was written
+        self.kept |= kept
+        self.deaf += kept or tag in self.DEAF
+        for name, value in attrs:
+            if name in self.HEARD and value:
+                self.texts.append(value)
+            if name == "value" and value and dict(attrs).get("type") in ("submit", "button", "reset"):
+                self.texts.append(value)
+            if name.startswith("data-") and value:
+                self.texts += words_of(value)
+
+    def handle_endtag(self, tag):
+        self.deaf -= tag in self.DEAF or (self.kept and tag == "pre")
+        self.kept &= tag != "pre"
+
+    def handle_data(self, data):
+        if not self.deaf and data.strip():
+            self.texts.append(data.strip())
+
+
+def words_of(value: str) -> list[str]:
+    """Texts in an attribute for the page's program: a sentence, or the values of a JSON object."""
+    try:
+        found = json.loads(value)
+    except ValueError:
+        return [value] if " " in value else []
+    return [v for v in found.values() if isinstance(v, str)] if isinstance(found, dict) else []
+
+
+def own_words(kitchen) -> set[str]:
+    """Words of the kitchen's own names, which no language changes."""
+    things = (kitchen.fryers, kitchen.products, kitchen.cut_sets, kitchen.cuts, kitchen.coatings)
+    names = [kitchen.site.name, *(p.name for p in kitchen.programs), *(m.item for m in kitchen.menu)]
+    names += [text for group in things for thing in group for text in (thing.key, getattr(thing, "name", ""))]
+    names += [t for task in kitchen.care for t in (task.title, task.parts)]
+    names += [str(getattr(kitchen.emergency, f.name)) for f in dataclasses.fields(kitchen.emergency)]
+    return OWN | TILL | CHANNELS | set(re.findall(r"[a-z]+", " ".join(names).lower()))
+
+
+def english(texts, own) -> dict[str, list[str]]:
+    """Texts with a plain word of four letters or more that is not the kitchen's own."""
+    found = {}
+    for text in texts:
+        bare = re.sub(r"(?<=[a-z])(?=[A-Z])", " ", CODES.sub(" ", FILES.sub(" ", text)))
+        plain = [w for w in re.findall(r"\w+", bare) if re.fullmatch(r"[A-Za-z]{4,}", w)]
+        left = sorted({w for w in plain if w.lower() not in own})
+        if left:
+            found[text[:160]] = left
+    return found
+
+
+@pytest.fixture(scope="module")
+def home(tmp_path_factory):
+    """The folder of the languages with one more in it; nothing else is told of it."""
+    place = tmp_path_factory.mktemp("languages") / "locales"
+    shutil.copytree(Path(frywright.__file__).parent / "voice/locales", place)
+    texts = source_strings() | {text for _, text in error_texts() if text}
+    from tests.house.test_house import translations
+
+    write_language(place, sorted(texts | set(translations("es"))))
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(tongues, "home", lambda: place)
+        tongues.tongues.cache_clear()
+        translator.cache_clear()
+        yield place
+    tongues.tongues.cache_clear()
+    translator.cache_clear()
+
+
+@pytest.fixture(scope="module")
+def client(home, tmp_path_factory):
+    """The demo kitchen with eight weeks of sales, seen by somebody who chose the language."""
+    store = Store.file(tmp_path_factory.mktemp("pseudo") / "p.db", now)
+    remember_kitchen(store, demo_text(), "demo.toml")
+    found = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    found.cookies.set("lang", KEY)
+    found.post("/day/sales/demo")
+    found.own = own_words(remembered_kitchen(store))
+    return found
+
+
+def read(client, address: str) -> dict[str, list[str]]:
+    """English words of what stands at an address."""
+    answer = client.get(address)
+    assert answer.status_code == (422 if REFUSED.search(address) else 200), answer.text[:300]
+    kind = answer.headers["content-type"]
+    if "pdf" in kind:
+        assert answer.content[:4] == b"%PDF"
+        return english([paper.words(answer.content)], client.own)
+    assert "json" not in kind, "a page answers a person in words"
+    page = Shown()
+    page.feed(answer.text)
+    assert len(page.texts) > 3
+    return english(page.texts, client.own)
+
+
+def test_every_page_is_read_here_or_says_why_not():
+    """A new page joins the list."""
+    pages = {r.removeprefix("GET ") for r in RIGHTS if r.startswith("GET ")}
+    pages -= {p for p in pages if p.endswith(".json") or p.startswith("/api/")}
+    assert pages == set(READ) | set(NOT_READ)
+
+
+ADDRESSES = [
+    re.sub(r"{\w+}", rest, path) if "{" in path else path + rest
+    for path, rests in READ.items()
+    for rest in rests
+]
+
+
+@pytest.mark.parametrize("address", ADDRESSES)
+def test_no_english_word_is_left(client, address):
+    """On a page, its errors or its paper."""
+    assert read(client, address) == {}
+
+
+def test_a_log_its_report_and_a_case_are_read(client):
+    """What a person makes here is told in the language as well: probes, papers, a case and its steps."""
+    log = str(client.post("/cook/probes/demo").url).removeprefix(HOST)
+    deadline = time.monotonic() + 300
+    while client.get(log).text.count("http-equiv") and time.monotonic() < deadline:
+        time.sleep(0.5)
+    assert "/report.pdf" in client.get(log).text
+    assert read(client, log) == {}
+    assert read(client, f"{log}/report.pdf?program=bone-in+alder") == {}
+    typed = {"fryer": "alder", "product": "bone_in", "temp": "158", "thermometer": "T1", "pieces": "32"}
+    case = str(client.post("/records/probing", data={**typed, "who": "Ana"}).url).removeprefix(HOST)
+    assert "/records/case/" in case
+    assert read(client, case) == {}
+    drills = re.findall(r'href="(/care/drill/[^"]+)"', client.get("/care/people").text)
+    assert drills
+    for drill in drills:
+        assert read(client, drill) == {}
+    for line in client.get("/care/calendar.ics").text.splitlines():
+        if line.startswith(("SUMMARY", "DESCRIPTION")):
+            assert english([line.partition(":")[2]], client.own) == {}, line
+
+
+FORMS = [
+    ("/cook/save", {"program": "bone-in alder"}),
+    ("/cook/keep", {"program": "bone-in alder", "start": "hot"}),
+    ("/cook/readback", {"program": "bone-in alder"}),
+    ("/cook/kitchen", {"text": "zz = 1"}),
+    ("/cook/kitchen", {"text": "zz"}),
+    ("/cook/desk/design", {"product": "bone_in", "fryer": "alder", "margin": "99"}),
+    ("/cook/probes/check", {"thermometer": "", "ice": "9"}),
+    ("/cook/probes/sample", {"readings": "1 2"}),
+    ("/day/note", {"date": "zz"}),
+    ("/day/tap", {"what": "zz"}),
+    ("/care/oil", {"vat": "alder", "what": "reading", "amount": "99"}),
+    ("/care/limit", {"limit": "99"}),
+    ("/care/close", {"step": "zz"}),
+    ("/care/fryers/done", {"fryer": "alder", "task": "zz"}),
+    ("/care/fryers/figure", {"fryer": "alder", "figure": "zz"}),
+    ("/care/stop", {"fryer": "alder", "reason": "zz"}),
+    ("/care/reopen", {"fryer": "alder"}),
+    ("/care/new/plate", {"fryer": "alder"}),
+    ("/care/new/step", {"fryer": "alder", "step": "zz"}),
+    ("/care/people/person", {"name": ""}),
+    ("/care/people/skill", {"person": "zz", "skill": "zz"}),
+    ("/records/probing", {"fryer": "alder", "temp": "zz"}),
+    ("/records/people/account", {"name": "", "role": "zz"}),
+    ("/records/people/device", {"name": ""}),
+    ("/first-owner", {"name": "", "password": "short"}),
+    ("/sign-in", {"name": "zz", "password": "zz"}),
+]
+"""A form of each room with something wrong in it."""
+
+
+@pytest.mark.parametrize(("address", "form"), FORMS)
+def test_a_refused_form_says_so_in_the_language(client, address, form):
+    """The page that comes back, its message and its marked boxes."""
+    answer = client.post(address, data=form)
+    assert 400 <= answer.status_code < 500
+    page = Shown()
+    page.feed(answer.text)
+    assert english(page.texts, client.own) == {}
+
+
+def test_every_class_of_error_speaks_the_language(home):
+    """Each template of the source, filled with figures, by whoever raises it."""
+    for kind in (InputError, AccessError, BrokenOffError, DataError):
+        assert issubclass(kind, FrywrightError)
+    said = translator(KEY)
+    texts = sorted({text for _, text in error_texts() if text and re.search("[a-z]{4}", text)})
+    assert len(texts) > 400
+    assert english([re.sub(r"{\w+}", "1", said(text)) for text in texts], OWN) == {}
+    error = InputError(
+        "oil_mass", 1.0, "{low_kg} to {high_kg}", values={"low_kg": 2.0, "high_kg": 9.0}, unit="kg"
+    )
+    assert english([explain(error, KEY, "us"), explain(AccessError("Sign in first."), KEY)], OWN) == {}
+    assert english([explain(BrokenOffError(ValueError()), KEY)], OWN | {"value", "error"}) == {}
+
+
+def test_a_word_left_in_english_is_found():
+    """The reader itself can fail: text, attribute, the page's program, and a name kept."""
+    page = Shown()
+    page.feed(
+        '<p title="Open the lid">áß</p><script>Hidden word</script>'
+        '<b data-words=\'{"k": "more oil"}\'>Alder</b><a data-say="drop it now">kitchen.toml</a>'
+    )
+    found = english(page.texts, {"alder"})
+    assert found == {"Open the lid": ["Open"], "more oil": ["more"], "drop it now": ["drop"]}
+    assert pseudo("Oil {most_c} <b>hot</b>") == "Óíļ {most_c} <b>ĥóť</b>"
