@@ -137,49 +137,45 @@ def survey(plate: Plate, site: SiteFacts) -> list[Point]:
     return points
 
 
+def _voltage(plate: Plate, site: SiteFacts) -> Point:
+    """Measured volts against the plate's."""
+    if site.volts_n is None:
+        return Point(
+            name="voltage",
+            outcome=Outcome.UNKNOWN,
+            note=Note(kind="voltage", text="Volts between every pair of legs were not measured."),
+        )
+    share = power_share(plate.volts_n, site.volts_n)
+    inside = VOLTS_LOW_FRAC <= site.volts_n / plate.volts_n <= VOLTS_HIGH_FRAC
+    text = (
+        "{volts} V measured, {plate} V on the plate: {share_frac} of rated power, heat-up takes {longer}"
+        " times as long."
+        if inside
+        else (
+            "{volts} V measured, {plate} V on the plate: {share_frac} of rated power, heat-up takes"
+            " {longer} times as long; no-go unless the maker's plate allows it."
+        )
+    )
+    values = {
+        "volts": site.volts_n,
+        "plate": plate.volts_n,
+        "share_frac": share,
+        "longer": round(1.0 / share, 2),
+    }
+    return Point(
+        name="voltage",
+        outcome=Outcome.MEETS if inside else Outcome.FAILS,
+        note=Note(kind="voltage", text=text, values=values),
+    )
+
+
 def _electric(plate: Plate, site: SiteFacts) -> list[Point]:
     if not plate.volts_n > 0 or plate.phases_count not in (1, 3):
         raise InputError(
             "plate", f"{plate.volts_n:g} V, {plate.phases_count}", "volts and 1 or 3 phases as printed"
         )
     draws = amps(plate.power_w, plate.volts_n, plate.phases_count)
-    found = []
-    if site.volts_n is None:
-        found.append(
-            Point(
-                name="voltage",
-                outcome=Outcome.UNKNOWN,
-                note=Note(kind="voltage", text="Volts between every pair of legs were not measured."),
-            )
-        )
-    else:
-        share = power_share(plate.volts_n, site.volts_n)
-        inside = VOLTS_LOW_FRAC <= site.volts_n / plate.volts_n <= VOLTS_HIGH_FRAC
-        text = (
-            "{volts} V measured, {plate} V on the plate: {share_frac} of rated power, heat-up takes {longer}"
-            " times as long."
-            if inside
-            else (
-                "{volts} V measured, {plate} V on the plate: {share_frac} of rated power, heat-up takes"
-                " {longer} times as long; no-go unless the maker's plate allows it."
-            )
-        )
-        found.append(
-            Point(
-                name="voltage",
-                outcome=Outcome.MEETS if inside else Outcome.FAILS,
-                note=Note(
-                    kind="voltage",
-                    text=text,
-                    values={
-                        "volts": site.volts_n,
-                        "plate": plate.volts_n,
-                        "share_frac": share,
-                        "longer": round(1.0 / share, 2),
-                    },
-                ),
-            )
-        )
+    found = [_voltage(plate, site)]
     same = None if site.phases_count is None else site.phases_count == plate.phases_count
     found.append(
         Point(

@@ -8,10 +8,11 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 
+from frywright.care.lid_drills import Choice, Drill, drill_key, lid_drills
 from frywright.model.errors import InputError
-from frywright.model.findings import Note, Values
+from frywright.model.findings import Note
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState, Program, Stage
 from frywright.physics.fry import FryHistory, PieceHistory, simulate_many
@@ -134,10 +135,6 @@ NEAR = (
     " fails is the one nobody probed."
 )
 NO_LEVEL = "Whether that meets this place's rule needs the time at temperature: only a probe shows it."
-BURST = (
-    "At {half_pa} steam pushes on the lid with more than your weight; when it gives, steam and hot oil hit"
-    " face and arms, and the food's own water flashes into more."
-)
 TRAPS = {
     "hotter": (
         "Turn the oil up for the last minutes.",
@@ -172,29 +169,6 @@ TRAPS = {
         True,
     ),
 }
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Choice:
-    """One answer; ``hurts`` marks one that injures a person."""
-
-    text: str
-    why: str
-    right: bool = False
-    hurts: bool = False
-    values: Values = field(default_factory=dict)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Drill:
-    """One question with its choices; the order of the choices is fixed by the key."""
-
-    key: str
-    program: str
-    version: int
-    fryer: str
-    question: Note
-    choices: tuple[Choice, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -240,7 +214,7 @@ def drills_for(kitchen: Kitchen) -> tuple[Drill, ...]:
         own = [run for run in runs if run.plan.program.name == program.name]
         found += _about(program, own[0], own[1:], getattr(place_of(kitchen).cook_limit(), "level_c", None))
         if program.under_pressure:
-            found += _pressure(program, own[0], alone[program.name])
+            found += lid_drills(program, own[0].plan, own[0].history, alone[program.name])
     return tuple(_mixed(drill) for drill in found)
 
 
@@ -358,7 +332,7 @@ def _now(program: Program, usual: _Run, run: _Run, limit_c: float | None) -> Dri
     )
     question = Note(kind="now", text=WHAT_NOW, values={**values, "situation": change.text})
     return Drill(
-        key=_key(program, f"now-{change.key}"),
+        key=drill_key(program, f"now-{change.key}"),
         program=program.name,
         version=program.version,
         fryer=program.fryer,
@@ -387,7 +361,7 @@ def _how_much(program: Program, run: _Run, less: float) -> Drill:
         kind="how_much", text=text, values={**told, "situation": change.text, "program": program.name}
     )
     return Drill(
-        key=_key(program, f"much-{change.key}"),
+        key=drill_key(program, f"much-{change.key}"),
         program=program.name,
         version=program.version,
         fryer=program.fryer,
@@ -429,146 +403,13 @@ def _worst(program: Program, changed: Sequence[_Run]) -> Drill | None:
         values={"program": program.name, "fryer": kept[0].plan.fryer.name},
     )
     return Drill(
-        key=_key(program, "worst"),
+        key=drill_key(program, "worst"),
         program=program.name,
         version=program.version,
         fryer=program.fryer,
         question=question,
         choices=choices,
     )
-
-
-VENT_TIMED = (
-    "Simulated: a full load takes about {vent_s} from working pressure; clogged passages take longer. The"
-    " timer is no proof."
-)
-VENT_UNTIMED = "Nobody has timed this vent, and clogged passages take longer. The timer is no proof."
-STUCK_TIMED = (
-    "Four times the usual vent time of {vent_s} has passed on {fryer} and the gauge has not fallen to zero."
-    " What now?"
-)
-STUCK_UNTIMED = (
-    "Four times the usual vent time has passed on {fryer} and the gauge has not fallen to zero. What now?"
-)
-
-
-def _pressure(program: Program, usual: _Run, alone: FryHistory) -> list[Drill]:
-    history, fryer = usual.history, usual.plan.fryer
-    values: dict[str, float | str] = {
-        "program": program.name,
-        "fryer": fryer.name,
-        "vent_s": history.told_vent_s or 0.0,
-        "gauge_pa": fryer.working_gauge_pa,
-        "half_pa": 0.5 * fryer.working_gauge_pa,
-        "alone_pa": float(alone.gauge_pa.max()),
-        "raw": BURST,
-    }
-    left = Drill(
-        key=_key(program, "gauge"),
-        program=program.name,
-        version=program.version,
-        fryer=program.fryer,
-        question=Note(
-            kind="gauge",
-            text=(
-                "The timer of {program} on {fryer} has ended, the vent is open, the gauge reads {half_pa}."
-                " Guests wait. What now?"
-            ),
-            values=values,
-        ),
-        choices=(
-            Choice(
-                text="Wait until the gauge reads zero and the vent is silent.",
-                why=VENT_UNTIMED if history.told_vent_s is None else VENT_TIMED,
-                right=True,
-                values=values,
-            ),
-            Choice(text="Turn the lid now; it is nearly down.", why=BURST, hurts=True, values=values),
-            Choice(
-                text="Lever it with the basket handle to help it along.", why=BURST, hurts=True, values=values
-            ),
-            Choice(
-                text="Reset the timer and open when it rings again.",
-                why="A timer knows nothing of pressure. {raw}",
-                hurts=True,
-                values=values,
-            ),
-        ),
-    )
-    stuck = Drill(
-        key=_key(program, "stuck"),
-        program=program.name,
-        version=program.version,
-        fryer=program.fryer,
-        question=Note(
-            kind="stuck", text=STUCK_UNTIMED if history.told_vent_s is None else STUCK_TIMED, values=values
-        ),
-        choices=(
-            Choice(
-                text="Leave it shut, heat off, keep people away, stop-use, call a qualified person.",
-                why=(
-                    "A passage is blocked. Pressure that cannot leave through the vent leaves through the"
-                    " lid."
-                ),
-                right=True,
-                values=values,
-            ),
-            Choice(
-                text="Tap the vent or the relief valve until it goes.",
-                why=(
-                    "A valve that lets go blows steam over whoever taps it; only a qualified person"
-                    " touches it."
-                ),
-                hurts=True,
-                values=values,
-            ),
-            Choice(text="Open the lid slowly, it has had time enough.", why=BURST, hurts=True, values=values),
-        ),
-    )
-    found = [left, stuck]
-    if float(alone.gauge_pa.max()) < 0.9 * fryer.working_gauge_pa:
-        found.append(
-            Drill(
-                key=_key(program, "small"),
-                program=program.name,
-                version=program.version,
-                fryer=program.fryer,
-                question=Note(
-                    kind="small",
-                    text="A single unit goes into {fryer} with {program}. What will the gauge show at most?",
-                    values=values,
-                ),
-                choices=(
-                    Choice(
-                        text="{alone_pa}: too little steam to fill the head.",
-                        why=(
-                            "Simulated. Water then boils cooler and the cook is another one: small loads need"
-                            " a program of their own."
-                        ),
-                        right=True,
-                        values=values,
-                    ),
-                    Choice(
-                        text="{gauge_pa}, as always.",
-                        why=(
-                            "Pressure comes from the food's own steam, not from the lid. Simulated:"
-                            " {alone_pa}."
-                        ),
-                        values=values,
-                    ),
-                    Choice(
-                        text="More: there is more room for steam.",
-                        why="More room and less steam mean less pressure. Simulated: {alone_pa}.",
-                        values=values,
-                    ),
-                ),
-            )
-        )
-    return found
-
-
-def _key(program: Program, name: str) -> str:
-    return f"{program.name.replace(' ', '_')}-v{program.version}-{name}"
 
 
 def _mixed(drill: Drill) -> Drill:

@@ -10,7 +10,8 @@ from collections.abc import Callable, Mapping, Sequence
 from functools import lru_cache
 from typing import Any
 
-from frywright.care.drills import NESTED, Drill, drills_for
+from frywright.care.drills import NESTED, drills_for
+from frywright.care.lid_drills import Drill
 from frywright.catalog import load as catalog
 from frywright.design.controller import render
 from frywright.ledger.facts.fact import Kept

@@ -69,31 +69,9 @@ def report_pdf(
     return pdf("probe.typ", "probe", data)
 
 
-def _tables(view: dict[str, Any], translate: Translate) -> list[dict[str, Any]]:
-    read, held = view["read"], view["thermostat"]
-    lost = [
-        f"{d['count']} × {d['reason']}: {', '.join(str(x['line']) for x in d['lines'])}"
-        for d in read["dropped"]
-    ]
-    counts = translate(
-        "{kept} of {lines} lines kept, {before} before the table, {blank} blank, {dropped} dropped"
-    ).format(
-        kept=read["kept"],
-        lines=read["lines"],
-        before=read["before"],
-        blank=read["blank"],
-        dropped=read["dropped_count"],
-    )
-    tables = [
-        {
-            "title": translate("Read"),
-            "header": [translate(w) for w in ("channel", "part", "unit", "lowest", "highest", "missing")],
-            "rows": [
-                [c["name"], c["role_word"], c["unit"], c["low"], c["high"], c["missing"]]
-                for c in view["channels"]
-            ],
-            "lines": [counts, *lost],
-        },
+def _judged(view: dict[str, Any], translate: Translate) -> list[dict[str, Any]]:
+    """Verdicts, and the loads they are about."""
+    return [
         {
             "title": translate("Verdicts"),
             "header": [
@@ -133,6 +111,35 @@ def _tables(view: dict[str, Any], translate: Translate) -> list[dict[str, Any]]:
             ],
             "lines": [],
         },
+    ]
+
+
+def _tables(view: dict[str, Any], translate: Translate) -> list[dict[str, Any]]:
+    read, held = view["read"], view["thermostat"]
+    lost = [
+        f"{d['count']} × {d['reason']}: {', '.join(str(x['line']) for x in d['lines'])}"
+        for d in read["dropped"]
+    ]
+    counts = translate(
+        "{kept} of {lines} lines kept, {before} before the table, {blank} blank, {dropped} dropped"
+    ).format(
+        kept=read["kept"],
+        lines=read["lines"],
+        before=read["before"],
+        blank=read["blank"],
+        dropped=read["dropped_count"],
+    )
+    tables = [
+        {
+            "title": translate("Read"),
+            "header": [translate(w) for w in ("channel", "part", "unit", "lowest", "highest", "missing")],
+            "rows": [
+                [c["name"], c["role_word"], c["unit"], c["low"], c["high"], c["missing"]]
+                for c in view["channels"]
+            ],
+            "lines": [counts, *lost],
+        },
+        *_judged(view, translate),
     ]
     if held:
         line = (

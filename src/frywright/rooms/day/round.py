@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Any
 
 from frywright.model.errors import InputError
@@ -35,6 +36,11 @@ def play_day(board: Board, down: str = "") -> list[dict[str, Any]]:
         )
         told.append({"at": time_of_day(second), "what": what, "text": text, **values})
 
+    def throw(shelf: Mapping[str, Any], count: int, when: str, reason: str) -> None:
+        if count:
+            text = f"throw away {count} {shelf['name']}{when}"
+            tell(What.DISCARD, text, product=shelf["product"], pieces_count=count, reason=reason)
+
     while second < trade.closes_s:
         if second >= fails_s:
             shown = compare_down(board, second, fails)
@@ -50,14 +56,7 @@ def play_day(board: Board, down: str = "") -> list[dict[str, Any]]:
             if fryer["state"] == "cooking" and fryer["lift_s"] <= second + trade.slot_s / 2:
                 tell(What.LIFT, f"lift {fryer['product']} from {fryer['name']}", fryer=fryer["key"])
         for shelf in view["shelf"]:
-            if shelf["expired"]:
-                tell(
-                    What.DISCARD,
-                    f"throw away {shelf['expired']} {shelf['name']}",
-                    product=shelf["product"],
-                    pieces_count=shelf["expired"],
-                    reason="expired",
-                )
+            throw(shelf, shelf["expired"], "", "expired")
         for advice in board_view(board, second)["advice"]:
             if advice["kind"] != "wait":
                 tell(
@@ -70,13 +69,5 @@ def play_day(board: Board, down: str = "") -> list[dict[str, Any]]:
         second += trade.slot_s
     second = trade.closes_s
     for shelf in board_view(board, second)["shelf"]:
-        left = shelf["count"] + shelf["expired"]
-        if left:
-            tell(
-                What.DISCARD,
-                f"throw away {left} {shelf['name']} at the close",
-                product=shelf["product"],
-                pieces_count=left,
-                reason="close",
-            )
+        throw(shelf, shelf["count"] + shelf["expired"], " at the close", "close")
     return told

@@ -9,11 +9,12 @@ from typing import Any
 
 import numpy as np
 
+from frywright.catalog import load as catalog
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
-from frywright.model.trade import time_of_day, time_of_day_s
+from frywright.model.trade import Sell, time_of_day, time_of_day_s
 from frywright.paper.day_chart import gantt_spec, shelf_spec
 from frywright.plan.advice import Outlook, promise
 from frywright.plan.check import Price, broken_rules, price
@@ -24,6 +25,8 @@ from frywright.rooms.day.board import Board, amount
 from frywright.rooms.day.day import Bench, bench_for, forecaster_of, history_of, mix_factor
 
 Translate = Callable[[str], str]
+THIN_CASE_M = 0.005
+"""A case thinner than this is no block: loose pieces thaw as fast as the room allows (estimate)."""
 HALF_HOUR_S = 1800.0
 PLAY_SEED, WHAT_IF_DAYS = 23, 100
 
@@ -78,13 +81,9 @@ def forecast_view(bench: Bench) -> dict[str, Any]:
     }
 
 
-def plan_view(bench: Bench, found: Outlook, kitchen: Kitchen, tr: Translate = str) -> dict[str, Any]:
-    """The plan: loads in order, filter turns, fryers' hours, shelf with its band, last drops, what it costs,
-    what is not proven.
-    """
-    trade, day = bench.trade, bench.day
-    names = [kitchen.fryer(key).name for key in bench.fryers]
-    drops = []
+def _drop_rows(bench: Bench, found: Outlook, names: Sequence[str], tr: Translate) -> list[dict[str, Any]]:
+    """Loads of a plan in the order of their drops."""
+    trade, drops = bench.trade, []
     for drop in sorted(found.plan.drops, key=lambda d: (d.slot, d.fryer)):
         fact = bench.loads[drop.item][drop.load]
         start = trade.start_s + drop.slot * trade.slot_s
@@ -97,7 +96,7 @@ def plan_view(bench: Bench, found: Outlook, kitchen: Kitchen, tr: Translate = st
                 "fryer": fact.fryer,
                 "fryer_name": names[drop.fryer],
                 "product": fact.product,
-                "product_name": tr(day.items[drop.item].name),
+                "product_name": tr(bench.day.items[drop.item].name),
                 "pieces": fact.pieces_count,
                 "amount": amount(bench, fact, tr),
                 "program": fact.program,
@@ -105,6 +104,15 @@ def plan_view(bench: Bench, found: Outlook, kitchen: Kitchen, tr: Translate = st
                 "evidence": str(fact.outcome),
             }
         )
+    return drops
+
+
+def plan_view(bench: Bench, found: Outlook, kitchen: Kitchen, tr: Translate = str) -> dict[str, Any]:
+    """The plan: loads in order, filter turns, fryers' hours, shelf with its band, last drops, what it costs,
+    what is not proven.
+    """
+    trade, day = bench.trade, bench.day
+    names = [kitchen.fryer(key).name for key in bench.fryers]
     hours = [(trade.start_s + t * trade.slot_s) / 3600 for t in range(day.slots_count)]
     filters = [
         {
@@ -118,7 +126,7 @@ def plan_view(bench: Bench, found: Outlook, kitchen: Kitchen, tr: Translate = st
     ]
     return {
         "date": bench.date.isoformat(),
-        "drops": drops,
+        "drops": _drop_rows(bench, found, names, tr),
         "filters": filters,
         "hours": hours,
         "fryers": [
@@ -339,6 +347,23 @@ def promise_view(board: Board, now_s: float, product: str, at_s: float, pieces: 
     }
 
 
+def _least_thaw_s(kitchen: Kitchen, sell: Sell) -> float:
+    """Shortest thaw of a product's case in the cold room; 0 where it is not frozen or too thin to matter."""
+    if sell.thaw_s <= 0 or sell.case_thickness_m < THIN_CASE_M:
+        return 0.0
+    first = kitchen.cut_set(kitchen.product(sell.product).cut_set).parts[0]
+    water = catalog.compositions()[kitchen.cut(first.cut).composition].water_frac
+    return thaw_s(sell.case_thickness_m, water)
+
+
+def _called(kitchen: Kitchen, sell: Sell, tr: Translate) -> dict[str, str]:
+    """A product as the sheet names it, and what it is counted in."""
+    product = kitchen.product(sell.product)
+    unit = kitchen.cut_set(product.cut_set).unit
+    named = tr("heads" if unit == "head" else "pieces")
+    return {"product": sell.product, "name": tr(product.name), "unit": named}
+
+
 def pull_view(
     store: Store,
     kitchen: Kitchen,
@@ -352,12 +377,9 @@ def pull_view(
     ----------
     stock : product, what (thawed, marinated), units and the last day they may be used
     """
-    from frywright.catalog import load as catalog
-
     forecaster, history = forecaster_of(store, kitchen, use)
     forecast, rows = forecaster.forecast(use), []
     for n, sell in enumerate(kitchen.sells):
-        product = kitchen.product(sell.product)
         per_unit = kitchen.pieces_per_unit(sell.product)
         factor, worst, balance = mix_factor(kitchen, history, sell.product)
         mean = float(forecast.mean_n[n].sum()) / per_unit
@@ -375,19 +397,9 @@ def pull_view(
             sell.case_count,
             factor,
         )
-        water = catalog.compositions()[
-            kitchen.cut(kitchen.cut_set(product.cut_set).parts[0].cut).composition
-        ].water_frac
-        least = (
-            thaw_s(sell.case_thickness_m, water)
-            if sell.thaw_s > 0 and sell.case_thickness_m >= 0.005
-            else 0.0
-        )
-        unit = kitchen.cut_set(product.cut_set).unit
+        least = _least_thaw_s(kitchen, sell)
         row = {
-            "product": sell.product,
-            "name": tr(product.name),
-            "unit": tr("heads" if unit == "head" else "pieces"),
+            **_called(kitchen, sell, tr),
             "mean_n": round(found.mean_n, 1),
             "needed_n": round(found.needed_n, 1),
             "on_hand_n": found.on_hand_n,

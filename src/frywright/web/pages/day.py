@@ -37,6 +37,7 @@ def router(context: Context) -> APIRouter:
     _add_questions(routes, context, benches)
     _add_board(routes, context, benches)
     _add_board_questions(routes, context, benches)
+    _add_worker(routes)
     _add_paper(routes, context, benches)
     return routes
 
@@ -293,6 +294,12 @@ def _add_board(routes: APIRouter, context: Context, benches: Benches) -> None:
         return RedirectResponse(f"/day/board?{_same(values, told.at_s)}", 303)
 
 
+def _add_worker(routes: APIRouter) -> None:
+    @routes.get("/day/worker.js")
+    def worker() -> Response:
+        return FileResponse(HERE / "static" / "worker.js", media_type="text/javascript")
+
+
 def _add_board_questions(routes: APIRouter, context: Context, benches: Benches) -> None:
     @routes.get("/day/board/down")
     def down(request: Request) -> Response:
@@ -352,10 +359,6 @@ def _add_board_questions(routes: APIRouter, context: Context, benches: Benches) 
             board=board,
             back=_same(request.query_params, second),
         )
-
-    @routes.get("/day/worker.js")
-    def worker() -> Response:
-        return FileResponse(HERE / "static" / "worker.js", media_type="text/javascript")
 
 
 def _fresh() -> str:

@@ -54,6 +54,7 @@ def router(context: Context) -> APIRouter:
     routes, chain = APIRouter(), Chain(context)
     _add_entries(routes, context, chain)
     _add_cases(routes, context)
+    _add_case(routes, context)
     _add_pack(routes, context)
     return routes
 
@@ -200,6 +201,8 @@ def _add_cases(routes: APIRouter, context: Context) -> None:
             return _probe_page(context, request, context.explain(request, error), error.http_status, form)
         return RedirectResponse(f"/records/case/{case.number}", 303)
 
+
+def _add_case(routes: APIRouter, context: Context) -> None:
     def shown(
         request: Request, number: int, problem: str = "", status: int = 200, typed: Any = None
     ) -> Response:
