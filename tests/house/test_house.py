@@ -261,6 +261,8 @@ def source_strings() -> set[str]:
         for path in load.files(folder):
             found |= set(texts_of(load.table(path)))
     found |= {rule["text"] for rule in load.table("standards/age_rules.toml")["rule"]}
+    limits = load.table("standards/oil_limits.toml")["limit"]
+    found |= {row[key] for row in limits for key in ("title", "status")}
     return {s for s in found if re.search(r"[a-z]{2}", s)}
 
 

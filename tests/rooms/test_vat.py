@@ -154,7 +154,7 @@ def test_limits_tighten_freely_and_loosen_only_with_a_name(store, kitchen):
     assert oil_limit_here(store, kitchen)[0] == 24.0
     yesterday = now().date() - dt.timedelta(days=2)
     assert oil_limit_here(store, kitchen, yesterday)[0] == 24.0
-    assert oil_limit_here(store, kitchen, yesterday)[1].startswith("no national figure")
+    assert oil_limit_here(store, kitchen, yesterday)[1].say(str).startswith("no national figure")
 
 
 def test_cost_order_filling_and_rotation(store, kitchen):

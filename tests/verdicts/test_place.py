@@ -43,7 +43,7 @@ def test_oil_goes_by_the_kitchens_place(key, pct, word):
     place = place_named(key)
     found, title = place.oil_limit()
     assert found == pct
-    assert title.startswith(word)
+    assert title.say(str).startswith(word)
     assert place.oil_limit(21.0)[0] == 21.0
     assert place.oil_limit(30.0)[0] == (30.0 if word == "no national figure" else pct)
 

@@ -29,6 +29,7 @@ from tests import paper
 from tests.house.test_house import source_strings
 from tests.house.test_words import error_texts
 from tests.pseudo import KEY, pseudo, write_language
+from tests.web.test_probes import FISH_AND_WEDGES
 
 pytestmark = pytest.mark.slow
 HOST = "http://127.0.0.1"
@@ -252,6 +253,35 @@ def test_a_log_its_report_and_a_case_are_read(client):
     for line in client.get("/care/calendar.ics").text.splitlines():
         if line.startswith(("SUMMARY", "DESCRIPTION")):
             assert english([line.partition(":")[2]], client.own) == {}, line
+
+
+def test_a_second_kitchen_with_rules_of_another_place_is_read(home, tmp_path):
+    """Metric, high up, fish and wedges, a national limit for the oil."""
+    text = FISH_AND_WEDGES.replace(
+        'units = "metric"',
+        f'units = "metric"\njurisdiction = "germany"\nlanguage = "{KEY}"\naltitude_m = 1600',
+    )
+    store = Store.file(tmp_path / "s.db", now)
+    remember_kitchen(store, text, "mine.toml")
+    found = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    found.own = own_words(remembered_kitchen(store)) | {"mbar"}
+    assert pseudo("Germany") in found.get("/care").text
+    pages = (
+        "/",
+        "/cook/desk",
+        "/care",
+        "/care/new?fryer=uno",
+        "/care/people",
+        "/records",
+        "/records/pack.pdf",
+    )
+    for address in (
+        *pages,
+        "/care/card/boil_out.pdf?water_l=12&g_l=20",
+        "/care/oil-map.pdf",
+        "/care/wall.pdf",
+    ):
+        assert read(found, address) == {}, address
 
 
 FORMS = [

@@ -11,6 +11,7 @@ from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.oil import OilLimitSet
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
+from frywright.model.errors import Phrase
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import clock
 from frywright.trial.naming import away_words
@@ -57,7 +58,7 @@ def held_status(
     return rows
 
 
-def oil_limit_here(store: Store, kitchen: Kitchen, day: dt.date | None = None) -> tuple[float, str]:
+def oil_limit_here(store: Store, kitchen: Kitchen, day: dt.date | None = None) -> tuple[float, Phrase]:
     """The oil limit that holds here, now or at the end of a day: the place's, tightened by what the house had
     set by then; without a figure of the place the house's. A place chosen for the oil alone, as older stores
     have it, holds too where it is stricter.

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from functools import cache
 
 from frywright.catalog import load
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 from frywright.model.food import Food
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import to_inside
@@ -91,7 +91,7 @@ class Place:
                 return float(row["temp_c"]) if "temp_c" in row else to_inside(row["temp_f"], "f")
         return None
 
-    def oil_limit(self, house_pct: float | None = None, also: str = "") -> tuple[float, str]:
+    def oil_limit(self, house_pct: float | None = None, also: str = "") -> tuple[float, Phrase]:
         """Polar compounds [%] at which oil goes, and what that rests on: the place's figure, which a house
         limit may tighten; where none is known the house's. ``also`` names a place that an older store chose
         for its oil: the stricter of both holds.
@@ -102,10 +102,11 @@ class Place:
             if row["place"] in (self.oil, also) and "polar_pct" in row
         ]
         if not known:
-            return house_pct or HOUSE_OIL_PCT, "no national figure; a house limit holds"
+            return house_pct or HOUSE_OIL_PCT, Phrase("no national figure; a house limit holds")
         row = min(known, key=lambda row: (row["polar_pct"], row["place"] != self.oil))
         pct = float(row["polar_pct"])
-        return min(house_pct or pct, pct), f"{row['title']}: {row['polar_pct']} % ({row['status']})"
+        told = {"place": row["title"], "pct": row["polar_pct"], "status": row["status"]}
+        return min(house_pct or pct, pct), Phrase("{place}: {pct} % ({status})", told)
 
     def judge_age(self, restricted: str, born: dt.date | None, day: dt.date) -> AgeVerdict:
         """May a person of this age do this work here on a day?"""

@@ -16,7 +16,7 @@ from frywright.ledger.facts.oil import OilAct, OilDone, OilLimitSet, OilRefused
 from frywright.ledger.once import kept_once
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
-from frywright.model.errors import InputError, one_of
+from frywright.model.errors import InputError, Phrase, one_of
 from frywright.model.findings import say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen, Site
@@ -53,7 +53,7 @@ class VatState:
     belief: Belief
     crossing: Crossing
     limit_pct: float
-    limit_title: str
+    limit_title: Phrase
     share_frac: float
     readings_count: int
     age_days_count: int
@@ -218,7 +218,7 @@ def _state(
     events: list[OilDone],
     day: dt.date,
     used: Mapping[dt.date, set[str]],
-    limit: tuple[float, str],
+    limit: tuple[float, Phrase],
 ) -> VatState:
     first = events[0].date if events else day
     count = max(1, (day - first).days + 1)
@@ -331,7 +331,7 @@ def vat_view(
         "growth_pct": round(growth, 2),
         "growth_sd_pct": round(float(np.sqrt(state.belief.cover[0, 1, 1])), 2),
         "limit_pct": state.limit_pct,
-        "limit_title": tr(state.limit_title),
+        "limit_title": state.limit_title.say(tr),
         "days_n": [round(d, 1) for d in state.crossing.days_n],
         "tomorrow_frac": state.crossing.tomorrow_frac,
         "never_frac": state.crossing.never_frac,

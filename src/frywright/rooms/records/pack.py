@@ -330,7 +330,7 @@ def pack_view(
         "cases": [case_view(store, kitchen, c, tr) for c in within],
         "open_cases": len(open_cases),
         "contractors": contractors,
-        "oil_limit": f"{limit:g} %: {tr(title)}",
+        "oil_limit": f"{limit:g} %: {title.say(tr)}",
         "counts": {cls.KIND: len(items) for cls, items in told.items.items() if items},
         "entry": end.number,
         "hash": end.hash,

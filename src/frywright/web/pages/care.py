@@ -66,7 +66,7 @@ def _shown(
         kitchen=kitchen,
         fresh=lambda: uuid.uuid4().hex,
         limit=limit,
-        limit_title=title,
+        limit_title=title.say(tr),
         rotation=oil_moves.rotation_view(kitchen, states, tr),
         bill=_bill(context, kitchen, request, tr),
         held={k: e.fact for k, e in stopped(context.store).items()},
