@@ -260,3 +260,14 @@ def test_design_and_transfer(demo):
     )
     away = frywright("cook", "transfer", demo, *words)
     assert away.stdout.startswith("tenders cedar, 7,200 ft, 2.0 oz, version 1"), away.stderr
+
+
+def test_an_error_is_told_in_the_language_of_the_kitchen(tmp_path):
+    """A Spanish kitchen reads Spanish, in words and in JSON."""
+    path = tmp_path / "cocina.toml"
+    path.write_text(demo_text().replace('language = "en"', 'language = "es"'), "utf-8")
+    ask = ("cook", "simulate", str(path), "--program", "bone-in alder", "--start-temp", "60C")
+    said = "debe ser de 30 °F a 104 °F"
+    got = frywright(*ask)
+    assert (got.returncode, said in got.stderr) == (2, True), got.stderr
+    assert said in json.loads(frywright(*ask, "--json").stdout)["message"]

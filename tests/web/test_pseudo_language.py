@@ -58,7 +58,6 @@ READ = {
     "/day/board/promise": [f"?{DAY}&product=bone_in&pieces=40&at=17:00"],
     "/day/close": [f"?{DAY}"],
     "/day/handover.pdf": [f"?{DAY}"],
-    "/day/labels.pdf": [f"?{DAY}"],
     "/care": [""],
     "/care/oil-map.pdf": [""],
     "/care/close": [""],
@@ -84,6 +83,7 @@ NOT_READ = {
     "/cook/probes/{number}": "read below, with a log",
     "/cook/probes/{number}/report.pdf": "read below, with a log",
     "/records/case/{number}": "read below, with a case",
+    "/day/labels.pdf": "read below, with a tray on the shelf",
     "/care/drill/{key}": "read below, each drill of today",
     "/care/new/photo/{name}": "a picture",
     "/day/worker.js": "a program of the browser",
@@ -91,8 +91,8 @@ NOT_READ = {
     "/records/pack.zip": "the tables and the paper read as pack.pdf",
 }
 """Pages that are read elsewhere, or hold no words; JSON is for programs, with keys in English."""
-REFUSED = re.compile(r"zz|99999|start=500|/cook/card$|labels")
-"""Addresses with something wrong in them; nothing is on the shelf at noon for a label."""
+REFUSED = re.compile(r"zz|99999|start=500|/cook/card$")
+"""Addresses with something wrong in them."""
 OWN = {"frywright", "english", "closing"}
 """The program's name and command, a language in its own words, a code of a kind in addresses."""
 TILL = {"honey", "sauce"}
@@ -246,6 +246,10 @@ def test_a_log_its_report_and_a_case_are_read(client):
     case = str(client.post("/records/probing", data={**typed, "who": "Ana"}).url).removeprefix(HOST)
     assert "/records/case/" in case
     assert read(client, case) == {}
+    tap = {"date": "2026-11-27", "practice": "62", "fryer": "alder", "product": "bone_in", "pieces": "16"}
+    for what, at in (("drop", "42000"), ("lift", "42900")):
+        client.post("/day/tap", json={**tap, "key": what, "what": what, "at_s": at})
+    assert read(client, "/day/labels.pdf?date=2026-11-27&practice=62&now_s=43200") == {}
     drills = re.findall(r'href="(/care/drill/[^"]+)"', client.get("/care/people").text)
     assert drills
     for drill in drills:

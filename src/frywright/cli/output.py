@@ -10,6 +10,8 @@ from contextvars import ContextVar
 from typing import Any
 
 from frywright.model.errors import DataError, FrywrightError
+from frywright.model.tongues import SOURCE
+from frywright.voice.tongue import explain, translator
 
 
 def emit_json(value: Any) -> None:
@@ -17,8 +19,8 @@ def emit_json(value: Any) -> None:
     sys.stdout.write(json.dumps(value, ensure_ascii=False, allow_nan=False) + "\n")
 
 
-UNITS_SPOKEN: ContextVar[str] = ContextVar("units", default="")
-"""Units of the kitchen a command opened; errors are told in them."""
+SPOKEN: ContextVar[tuple[str, str]] = ContextVar("spoken", default=(SOURCE, ""))
+"""Language and units of the kitchen a command opened; errors are told in them."""
 
 
 @contextmanager
@@ -27,10 +29,14 @@ def speaking_errors(as_json: bool = False) -> Iterator[None]:
     try:
         yield
     except FrywrightError as error:
-        message = error.say(str, UNITS_SPOKEN.get())
+        message = explain(error, *SPOKEN.get())
         if as_json:
             kind = type(error).__name__
-            problems = [str(p) for p in error.problems] if isinstance(error, DataError) else []
+            problems = (
+                [p.say(translator(SPOKEN.get()[0])) for p in error.problems]
+                if isinstance(error, DataError)
+                else []
+            )
             emit_json({"ok": False, "error": kind, "message": message, "problems": problems})
         else:
             sys.stderr.write(f"{message}\n")

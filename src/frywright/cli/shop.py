@@ -7,7 +7,7 @@ from typing import Any
 
 import typer
 
-from frywright.cli.output import UNITS_SPOKEN
+from frywright.cli.output import SPOKEN
 
 STORE = typer.Option(
     "var/frywright.db", "--store", help="File of the store, or postgresql://user@host/database."
@@ -21,14 +21,14 @@ def open_shop(store: str) -> tuple[Any, Any]:
 
     opened = open_store(store, "")
     kitchen = remembered_kitchen(opened)
-    UNITS_SPOKEN.set(str(kitchen.site.units))
+    SPOKEN.set((kitchen.site.language, str(kitchen.site.units)))
     return opened, kitchen
 
 
 def open_kitchen(path: Path) -> Any:
-    """The kitchen of a file; from here on errors are told in its units."""
+    """The kitchen of a file; from here on errors are told in its language and units."""
     from frywright.trial.kitchens import open_kitchen
 
     kitchen = open_kitchen(path)
-    UNITS_SPOKEN.set(str(kitchen.site.units))
+    SPOKEN.set((kitchen.site.language, str(kitchen.site.units)))
     return kitchen
