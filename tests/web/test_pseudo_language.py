@@ -79,7 +79,7 @@ READ = {
 }
 """Addresses of each page and paper: what follows the path, or what stands in its place."""
 NOT_READ = {
-    "/cook/desk/job/{number}": "a search of minutes",
+    "/cook/desk/job/{number}": "read below, a proof and a transfer",
     "/cook/probes/{number}": "read below, with a log",
     "/cook/probes/{number}/report.pdf": "read below, with a log",
     "/records/case/{number}": "read below, with a case",
@@ -235,10 +235,7 @@ def test_no_english_word_is_left(client, address):
 
 def test_a_log_its_report_and_a_case_are_read(client):
     """What a person makes here is told in the language as well: probes, papers, a case and its steps."""
-    log = str(client.post("/cook/probes/demo").url).removeprefix(HOST)
-    deadline = time.monotonic() + 300
-    while client.get(log).text.count("http-equiv") and time.monotonic() < deadline:
-        time.sleep(0.5)
+    log = finished(client, "/cook/probes/demo")
     assert "/report.pdf" in client.get(log).text
     assert read(client, log) == {}
     assert read(client, f"{log}/report.pdf?program=bone-in+alder") == {}
@@ -286,6 +283,27 @@ def test_a_second_kitchen_with_rules_of_another_place_is_read(home, tmp_path):
         "/care/wall.pdf",
     ):
         assert read(found, address) == {}, address
+
+
+def finished(client, path: str, **form: str) -> str:
+    """Address of work that a form began, once it is done."""
+    address = str(client.post(path, data=form).url).removeprefix(HOST)
+    deadline = time.monotonic() + 300
+    while "http-equiv" in client.get(address).text and time.monotonic() < deadline:
+        time.sleep(0.5)
+    assert "http-equiv" not in client.get(address).text
+    return address
+
+
+@pytest.mark.parametrize(
+    ("path", "form"),
+    [("/cook/desk/prove", {}), ("/cook/desk/transfer", {"fryer": "dogwood"})],
+)
+def test_work_of_the_desk_is_read_when_it_is_done(client, path, form):
+    """A proof and a transfer; a design, which searches for minutes, has the same page."""
+    job = finished(client, path, program="wedges cedar", **form)
+    assert "/cook/desk/job/" in job
+    assert read(client, job) == {}
 
 
 FORMS = [
