@@ -103,6 +103,15 @@ def test_times_that_run_backwards_are_told(kitchen):
         read_back(kitchen, program, 1, values[:-1])
 
 
+def test_what_was_typed_around_a_value_is_no_mismatch_and_one_value_too_many_is_refused(kitchen):
+    """Blanks around every value read; then the card's values with one more, which the machine cannot hold."""
+    program = kitchen.program("bone-in birch")
+    values = [v.text for v in value_names(kitchen, program, 1)]
+    assert read_back(kitchen, program, 1, [f"  {v} " for v in values]).matches
+    with pytest.raises(InputError, match=f"values .*{len(values)}: read every value"):
+        read_back(kitchen, program, 1, [*values, values[-1]])
+
+
 def test_versions_are_compared_value_by_value(kitchen):
     """Only what changed is listed, in people's units."""
     old = kitchen.program("bone-in alder")

@@ -8,14 +8,15 @@ import datetime as dt
 import io
 import json
 import zipfile
+from dataclasses import replace
 
 import pytest
 
 from frywright.ledger.attachments import Attachments
-from frywright.ledger.backup import backup, check, import_lines, restore
+from frywright.ledger.backup import FORMAT, backup, check, import_lines, read_lines, restore
 from frywright.ledger.export import json_lines
 from frywright.ledger.store import Store
-from frywright.model.entry import Entry
+from frywright.model.entry import GENESIS, Entry, canonical, chain_hash
 from frywright.model.errors import RecordError
 
 MOMENT = dt.datetime(2026, 11, 25, 18, 10, tzinfo=dt.UTC)
@@ -185,3 +186,57 @@ def test_two_sites_on_one_server_by_one_script():
     assert done.returncode == 0, done.stderr
     assert "saltmarsh: 158 °F is below the limit" in done.stdout
     assert "into a plain file, the same chain" in done.stdout
+
+
+def forged(path, out, *, number=1, last_hash=None, previous_hash=None):
+    """A backup of one entry that says of itself what is asked; its own hash is always right."""
+    with zipfile.ZipFile(path) as old:
+        first = next(read_lines(old.open("entries.jsonl")))
+    again = replace(first, number=number, hash=chain_hash(GENESIS, number, first.entry, first.recorded_at))
+    again = replace(again, previous_hash=previous_hash or again.previous_hash)
+    text = io.StringIO()
+    json_lines([again], text)
+    told = {
+        "format": FORMAT,
+        "entries_count": number,
+        "last_hash": last_hash or again.hash,
+        "files_count": 0,
+    }
+    with zipfile.ZipFile(out, "w") as new:
+        new.writestr("entries.jsonl", text.getvalue())
+        new.writestr("manifest.json", canonical(told))
+    return out
+
+
+@pytest.mark.parametrize(
+    ("lie", "words"),
+    [
+        ({"number": 2}, "breaks at entry 2"),
+        ({"previous_hash": "f" * 64}, "breaks at entry 1"),
+        ({"last_hash": "f" * 64}, "ends at entry 1"),
+    ],
+)
+def test_reading_a_backup_back_finds_each_lie_by_itself(full, tmp_path, lie, words):
+    """A number left out, a link to another entry, a manifest that ends elsewhere: each alone is found by the
+    check that writes nothing, and the same backup without a lie passes.
+    """
+    backup(full, tmp_path / "b.zip")
+    assert check(forged(tmp_path / "b.zip", tmp_path / "good.zip")).entries_count == 1
+    with pytest.raises(RecordError, match=words):
+        check(forged(tmp_path / "b.zip", tmp_path / "bad.zip", **lie))
+
+
+def test_reading_a_backup_back_finds_a_changed_entry_and_a_missing_one(full, tmp_path):
+    """A digit changed in entry 10; the last entries cut off; the manifest told of one entry more."""
+    backup(full, tmp_path / "b.zip")
+    changes = (
+        (lines(lambda ls: [*ls[:9], ls[9].replace(b'"n":9', b'"n":8'), *ls[10:]]), "breaks at entry 10"),
+        (lines(lambda ls: ls[:40]), "ends at entry 40, its manifest says 2101"),
+        (
+            lambda name, data: [(name, data.replace(b"2101", b"2102") if name == "manifest.json" else data)],
+            "ends at entry 2101, its manifest says 2102",
+        ),
+    )
+    for change, words in changes:
+        with pytest.raises(RecordError, match=words):
+            check(rewritten(tmp_path / "b.zip", tmp_path / "bad.zip", change))

@@ -190,6 +190,25 @@ def test_bad_files_say_what_where_and_what_to_do(name):
         assert "^" in text
 
 
+@pytest.mark.parametrize(
+    ("old", "new", "under"),
+    [
+        ("altitude_m = 120", "    altitude_m = 12000", "altitude_m"),
+        ("oil_mass_kg = 29", '\t"oil_mass_kg" = 0', '"oil_mass_kg"'),
+        ("[[fryer]]\n", "   [[fryer]]\nlid = 4\n", "lid"),
+        ("oil_mass_kg = 29\n", "", "[[fryer]]"),
+        ("heater_kw = 12", "heater_kw = 12 kW", "kW"),
+    ],
+)
+def test_the_caret_stands_under_what_is_wrong(old, new, under):
+    """Under an indented key, a key in quotes, the header of a table that lacks one, and where TOML stops."""
+    with pytest.raises(DataError) as caught:
+        parse_kitchen(GOOD.replace(old, new, 1), "k.toml")
+    shown = str(caught.value).split("\n")
+    at = next(i for i, line in enumerate(shown) if line.strip() == "^")
+    assert shown[at - 1][shown[at].index("^") :].startswith(under), "\n".join(shown)
+
+
 def test_all_problems_are_told_at_once():
     """Three mistakes in three tables give three problems."""
     text = (

@@ -104,6 +104,10 @@ def test_waves_begin_only_after_every_site_read_back(shops, office):
     number = release.open_release(store, kitchen, "tenders dogwood", [n for n, _, _ in shops], "Olive").number
     assert [len(w) for w in release.release_of(store, number).told.waves] == [1, 2, 1, 2]
     sites = {name: s for name, s, _ in shops}
+    for nobody in ("", "  ", " O "):
+        with pytest.raises(InputError, match="the name of the person"):
+            release.next_wave(store, number, sites, nobody)
+    assert release.release_of(store, number).started == 0
     release.next_wave(store, number, sites, "Olive")
     with pytest.raises(InputError, match="read back by every site of the waves before: s0"):
         release.next_wave(store, number, sites, "Olive")

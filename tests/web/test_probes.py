@@ -6,6 +6,8 @@ from __future__ import annotations
 
 import io
 import json
+import threading
+from types import SimpleNamespace
 
 import pytest
 from fastapi.testclient import TestClient
@@ -16,18 +18,20 @@ from frywright.cli.main import app
 from frywright.ledger.attachments import Attachments
 from frywright.ledger.store import Store
 from frywright.model.calibration import Calibration
-from frywright.model.errors import InputError, RecordError
+from frywright.model.errors import DataError, InputError, RecordError
 from frywright.model.food import Food
 from frywright.rooms import hall
 from frywright.rooms.clock import now
 from frywright.rooms.cook.probe_view import probe_view
-from frywright.rooms.cook.probes import ProbeAsk, calibrate, keep_calibration, tell
+from frywright.rooms.cook.probes import ProbeAsk, calibrate, keep_calibration, keep_log, tell
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.ask import CookRequest, ask
 from frywright.trial.kitchens import demo_log, demo_text
 from frywright.verdicts.place import place_named
 from frywright.voice.tongue import translator
 from frywright.web.app import make_app
+from frywright.web.jobs import Job
+from frywright.web.pages import probes
 
 HOST = "http://127.0.0.1"
 CHANNELS = ("Breast 1 (°F)", "Breast 2 (°F)", "Breast 3 (°F)")
@@ -562,3 +566,60 @@ def test_lid_kettle_and_heat_up_by_command(files):
     )
     assert told["ratio"] == pytest.approx(4 / 3, rel=0.01)
     assert "208 V" in told["hint"]
+
+
+def kept_log(store, text):
+    """A log of oil readings without a unit, kept beside the store."""
+    return keep_log(store, io.BytesIO(text), "oil.csv")
+
+
+@pytest.fixture
+def logs(store):
+    return probes.Logs(SimpleNamespace(store=store))
+
+
+PLAIN = b"s;Oil\n" + b"".join(b"%d;150.0\n" % t for t in range(0, 4000, 2))
+
+
+def test_a_small_log_is_read_at_once_and_a_large_one_in_the_background(store, logs, monkeypatch):
+    """Both with the answers given: 150 said to be °F is 65.6 °C. The large one hands back a job whose work
+    goes on after the answer, with its progress, and is then the log.
+    """
+    item, told = kept_log(store, PLAIN), {"unit": "f"}
+    small = logs.get(item, told)
+    assert small.channels[0].values[0] == pytest.approx(65.56, abs=0.01)
+    assert logs.get(item, {}).channels[0].values[0] == 150.0
+
+    go, shares = threading.Event(), []
+
+    def reading(stream, name, answers, progress, size_bytes):
+        assert go.wait(60)
+        return read_log(stream, name, answers, lambda s: (shares.append(s), progress(s)), size_bytes)
+
+    monkeypatch.setattr(probes, "read_log", reading)
+    monkeypatch.setattr(probes, "INLINE_BYTES", len(PLAIN) - 1)
+    large = probes.Logs(logs.context)
+    job = large.get(item, told)
+    assert isinstance(job, Job)
+    assert not job.done
+    assert large.get(item, told) is job
+    go.set()
+    while not job.done:
+        threading.Event().wait(0.01)
+    assert job.error is None
+    assert shares and max(shares) == pytest.approx(1.0)
+    found = large.get(item, told)
+    assert found.channels[0].values[0] == pytest.approx(65.56, abs=0.01)
+    assert large.get(item, told) is found
+
+
+def test_a_large_log_that_is_none_is_said_on_every_try(store, logs, monkeypatch):
+    """The background reading ends in the reader's own words, and the next try reads again."""
+    monkeypatch.setattr(probes, "INLINE_BYTES", 0)
+    item = kept_log(store, b"only words\nand no reading\n")
+    for _ in range(2):
+        job = logs.get(item, {})
+        while not job.done:
+            threading.Event().wait(0.01)
+        with pytest.raises(DataError):
+            logs.get(item, {})

@@ -269,3 +269,34 @@ def test_a_host_that_others_reach_needs_an_owner(tmp_path):
     store = open_store(str(tmp_path / "s.db"), "")
     with pytest.raises(people.InputError, match="frywright people owner"):
         serve_pages(store, 0, False, "0.0.0.0")
+
+
+def test_a_port_that_is_taken_is_said_and_kernels_are_warm_before_the_address(tmp_path, monkeypatch, capsys):
+    """Whoever opens the address at once waits for no compiler; a port in use names the option to change."""
+    import socket
+
+    import uvicorn
+
+    from frywright.rooms.kitchen import open_store
+    from frywright.web import serve
+
+    seen = []
+
+    def run(_, sockets):
+        seen.append(("run", sockets[0].getsockname()[1]))
+        sockets[0].close()
+
+    monkeypatch.setattr(serve, "warm_up", lambda: seen.append(("warm", capsys.readouterr().out)))
+    monkeypatch.setattr(uvicorn.Server, "run", run)
+    store = open_store(str(tmp_path / "s.db"), "")
+    with socket.socket() as taken:
+        taken.bind(("127.0.0.1", 0))
+        taken.listen()
+        port = taken.getsockname()[1]
+        with pytest.raises(people.InputError, match=f"port.*{port}.*free"):
+            serve.serve_pages(store, port, False)
+    assert [what for what, _ in seen] == ["warm"]
+    serve.serve_pages(store, 0, False)
+    assert [what for what, _ in seen] == ["warm", "warm", "run"]
+    assert seen[1][1] == ""
+    assert f"http://127.0.0.1:{seen[2][1]}/" in capsys.readouterr().out

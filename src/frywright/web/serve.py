@@ -42,6 +42,7 @@ def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST) -> N
         listener.bind((host, port))
         listener.listen(2048)  # whoever follows the address at once waits instead of being refused
     except OSError as error:
+        listener.close()
         raise InputError("--port", port, "free; something else uses it, name another one") from error
     address = f"http://{host}:{listener.getsockname()[1]}/"
     sys.stdout.write(f"Frywright is at {address} (Ctrl+C stops it)\n")
