@@ -235,6 +235,12 @@ def texts_of(table):
             yield value
 
 
+def said_by(node) -> set[str]:
+    """Texts the terminal says: one, or one of two."""
+    parts = [node.body, node.orelse] if isinstance(node, ast.IfExp) else [node]
+    return {n.value for n in parts if isinstance(n, ast.Constant)}
+
+
 def source_strings() -> set[str]:
     """Everything shown to people that must have a translation."""
     found: set[str] = set()
@@ -253,6 +259,8 @@ def source_strings() -> set[str]:
                 }
             if isinstance(node, ast.Call) and getattr(node.func, "id", "") in ("translate", "tr"):
                 found |= {a.value for a in node.args if isinstance(a, ast.Constant)}
+            if isinstance(node, ast.Call) and ast.unparse(node.func) in ("shop.say", "shop.tr"):
+                found |= said_by(node.args[0])
     for path in (ROOT / "calibrate").glob("*.py"):
         if path.name != "table.py":  # its refusals are data errors, which stay in English
             found |= told_sentences(ast.parse(path.read_text("utf-8")))

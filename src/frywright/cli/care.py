@@ -6,14 +6,15 @@ from pathlib import Path
 
 import typer
 
-from frywright.cli.shop import JSON, STORE, open_shop
+from frywright.cli.shop import Shop, command
 
 app = typer.Typer(help="Care: site survey, energy of a day, procedure cards, stop-use.", no_args_is_help=True)
 YES_NO = {"": None, "yes": True, "no": False}
 
 
-@app.command()
+@command(app)
 def site(
+    shop: Shop,
     fuel: str = typer.Option("electric", help="electric or gas, from the plate."),
     kw: float = typer.Option(0.0, help="Input on the plate, kW."),
     volts: float = typer.Option(0.0, help="Volts on the plate."),
@@ -28,145 +29,123 @@ def site(
     suppression: str = typer.Option("", help="Suppression covers it, by a certified contractor: yes or no."),
     flame_in: float = typer.Option(None, help="Distance to an open flame, in."),
     baffle: bool = typer.Option(False, help="A baffle stands between."),
-    as_json: bool = JSON,
 ) -> None:
     """Go, no-go or unknown for each point of a site, from the nameplate and what was measured."""
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.care.commissioning import Plate, SiteFacts, go, survey
+    from frywright.model.errors import InputError
+    from frywright.model.findings import say
+    from frywright.model.units import INCH, parse
 
-    with speaking_errors(as_json):
-        from frywright.care.commissioning import Plate, SiteFacts, go, survey
-        from frywright.model.errors import InputError
-        from frywright.model.findings import say
-        from frywright.model.units import INCH, parse
-
-        for name, word in (("--hood", hood), ("--suppression", suppression)):
-            if word not in YES_NO:
-                raise InputError(name, repr(word), "yes, no or left out")
-        facts = SiteFacts(
-            volts_n=measured_volts,
-            phases_count=measured_phases,
-            breaker_amps_n=breaker,
-            gas=site_gas,
-            altitude_m=parse(altitude, "length", "altitude"),
-            hood_runs=YES_NO[hood],
-            suppression_covers=YES_NO[suppression],
-            flame_distance_m=None if flame_in is None else flame_in * INCH,
-            baffle=baffle,
+    for name, word in (("--hood", hood), ("--suppression", suppression)):
+        if word not in YES_NO:
+            raise InputError(name, repr(word), "yes, no or left out")
+    facts = SiteFacts(
+        volts_n=measured_volts,
+        phases_count=measured_phases,
+        breaker_amps_n=breaker,
+        gas=site_gas,
+        altitude_m=parse(altitude, "length", "altitude"),
+        hood_runs=YES_NO[hood],
+        suppression_covers=YES_NO[suppression],
+        flame_distance_m=None if flame_in is None else flame_in * INCH,
+        baffle=baffle,
+    )
+    points = survey(Plate(fuel=fuel, power_w=kw * 1000.0, volts_n=volts, phases_count=phases, gas=gas), facts)
+    whole, system = go(points), str(shop.site.units) if shop.site else "metric"
+    told = [
+        {"point": p.name, "outcome": str(p.outcome), "text": say(p.note.text, p.note.values, system, shop.tr)}
+        for p in points
+    ]
+    if not shop.json({"outcome": str(whole), "points": told}):
+        mark = {
+            "meets": shop.tr("go"),
+            "fails": shop.tr("NO-GO"),
+            "unknown": shop.tr("look first"),
+        }
+        for row in told:
+            typer.echo(f"{mark[row['outcome']]:<10} {row['point']}: {row['text']}")
+        shop.say(
+            "The site: {mark}. Licensed electrician, gas fitter, hood and suppression contractors decide;"
+            " the plate and the manual win.",
+            mark=mark[str(whole)],
         )
-        points = survey(
-            Plate(fuel=fuel, power_w=kw * 1000.0, volts_n=volts, phases_count=phases, gas=gas), facts
-        )
-        whole = go(points)
-        told = [
-            {"point": p.name, "outcome": str(p.outcome), "text": say(p.note.text, p.note.values, "us")}
-            for p in points
-        ]
-        if as_json:
-            emit_json({"ok": True, "outcome": str(whole), "points": told})
-        else:
-            mark = {"meets": "go", "fails": "NO-GO", "unknown": "look first"}
-            for row in told:
-                typer.echo(f"{mark[row['outcome']]:<10} {row['point']}: {row['text']}")
-            typer.echo(
-                f"The site: {mark[str(whole)]}. Licensed electrician, gas fitter, hood and suppression"
-                " contractors decide; the plate and the manual win."
-            )
-        raise SystemExit(0 if str(whole) == "meets" else 1)
+    raise SystemExit(0 if str(whole) == "meets" else 1)
 
 
-@app.command()
+@command(app)
 def card(
+    shop: Shop,
     key: str = typer.Argument(
         help="Procedure: lid_seal, fill_vat, first_heat, between_loads, closing, boil_out."
     ),
     out: Path = typer.Option(Path("card.pdf"), help="PDF to write."),
-    language: str = typer.Option("en", help="Language, such as es."),
     water_gal: float = typer.Option(0.0, help="Boil-out: cold water."),
     oz_gal: float = typer.Option(0.0, help="Boil-out: rate on the cleaner's label."),
     water_l: float = typer.Option(0.0, help="Boil-out: cold water, L."),
     g_l: float = typer.Option(0.0, help="Boil-out: rate on the label, g/L."),
-    store: str = STORE,
-    as_json: bool = JSON,
 ) -> None:
     """Print a procedure card: gear first, one step a line, the hazard at its step; the kitchen's own where it
     has one.
     """
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.model.units import GALLON
+    from frywright.rooms.care.machines import OZ_GAL_G_L
+    from frywright.rooms.care.procedures import card_view, procedure_pdf
 
-    with speaking_errors(as_json):
-        if as_json:
-            from frywright.rooms.care.procedures import card_view
-
-            emit_json({"ok": True, **card_view(open_shop(store)[0], key, language)})
-            return
-        from frywright.model.units import GALLON
-        from frywright.rooms.care.machines import OZ_GAL_G_L
-        from frywright.rooms.care.procedures import procedure_pdf
-        from frywright.voice.tongue import translator
-
-        out.write_bytes(
-            procedure_pdf(
-                *open_shop(store),
-                key,
-                language,
-                translator(language),
-                water_m3=water_gal * GALLON or water_l / 1000.0,
-                label_oz_gal=oz_gal or g_l / OZ_GAL_G_L,
-            )
-        )
-        typer.echo(f"{out} written.")
+    if shop.json(card_view(shop.store, key, shop.language) if shop.as_json else {}):
+        return
+    shop.written(
+        out,
+        procedure_pdf(
+            *shop.both,
+            key,
+            shop.language,
+            shop.tr,
+            water_m3=water_gal * GALLON or water_l / 1000.0,
+            label_oz_gal=oz_gal or g_l / OZ_GAL_G_L,
+        ),
+    )
 
 
-@app.command()
+@command(app)
 def stop(
+    shop: Shop,
     fryer: str = typer.Argument(help="Fryer."),
     reason: str = typer.Argument(help="Such as lid_moves, oil_leak, gas_smell."),
     who: str = typer.Option("", help="Who stops it."),
-    store: str = STORE,
-    as_json: bool = JSON,
 ) -> None:
     """Take a fryer out of use; the plan and the board leave it out until a qualified person releases it."""
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.rooms.care.machines import REASONS, stop_use
 
-    with speaking_errors(as_json):
-        from frywright.rooms.care.machines import REASONS, stop_use
-
-        opened, kitchen = open_shop(store)
-        kept = stop_use(opened, kitchen, fryer, reason, who)
-        if as_json:
-            emit_json({"ok": True, "number": kept.number})
-        else:
-            typer.echo(
-                f"{fryer} is out of use: {REASONS[reason]} Off at the breaker or gas stop, tag it, call a"
-                " qualified person."
-            )
+    opened, kitchen = shop.both
+    kept = stop_use(opened, kitchen, fryer, reason, who)
+    if not shop.json({"number": kept.number}):
+        shop.say(
+            "{fryer} is out of use: {why} Off at the breaker or gas stop, tag it, call a qualified person.",
+            fryer=fryer,
+            why=shop.tr(REASONS[reason]),
+        )
 
 
-@app.command()
+@command(app)
 def reopen(
+    shop: Shop,
     fryer: str = typer.Argument(help="Fryer."),
     who: str = typer.Option(help="Name of the qualified person."),
     role: str = typer.Option(help="technician or licensed."),
     finding: str = typer.Option(help="What was found and done."),
-    store: str = STORE,
-    as_json: bool = JSON,
 ) -> None:
     """Release a fryer: a named qualified person, with what was found and done."""
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.rooms.care.machines import reopen as release
 
-    with speaking_errors(as_json):
-        from frywright.rooms.care.machines import reopen as release
-
-        opened, kitchen = open_shop(store)
-        kept = release(opened, kitchen, fryer, who, role, finding)
-        if as_json:
-            emit_json({"ok": True, "number": kept.number})
-        else:
-            typer.echo(f"{fryer} is released by {who}.")
+    opened, kitchen = shop.both
+    kept = release(opened, kitchen, fryer, who, role, finding)
+    if not shop.json({"number": kept.number}):
+        shop.say("{fryer} is released by {who}.", fryer=fryer, who=who)
 
 
-@app.command()
+@command(app)
 def energy(
+    shop: Shop,
     on_h: float = typer.Argument(help="Hours on."),
     food_lb: float = typer.Argument(help="Food a day, lb."),
     capacity_lb_h: float = typer.Argument(help="Production capacity, lb/h."),
@@ -174,94 +153,91 @@ def energy(
     food_btu_lb: float = typer.Option(258.0, help="Heat the food takes up, Btu/lb."),
     efficiency: float = typer.Option(0.8, help="Cooking-energy efficiency, 0 to 1."),
     preheat_kwh: float = typer.Option(2.4, help="Preheat, kWh."),
-    as_json: bool = JSON,
 ) -> None:
     """Energy of a fryer's day: preheat, idle, cook."""
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.care.energy import energy_day
+    from frywright.model.units import BTU, LB
 
-    with speaking_errors(as_json):
-        from frywright.care.energy import energy_day
-        from frywright.model.units import BTU, LB
-
-        day = energy_day(
-            on_h * 3600.0,
-            food_lb * LB,
-            capacity_lb_h * LB / 3600.0,
-            idle_kw * 1000.0,
-            food_btu_lb * BTU / LB,
-            efficiency,
-            preheat_kwh * 3.6e6,
+    day = energy_day(
+        on_h * 3600.0,
+        food_lb * LB,
+        capacity_lb_h * LB / 3600.0,
+        idle_kw * 1000.0,
+        food_btu_lb * BTU / LB,
+        efficiency,
+        preheat_kwh * 3600000.0,
+    )
+    parts = {
+        f"{name}_kwh": round(value / 3600000.0, 3)
+        for name, value in (
+            ("preheat", day.preheat_j),
+            ("idle", day.idle_j),
+            ("cook", day.cook_j),
+            ("total", day.total_j),
         )
-        parts = {
-            f"{name}_kwh": round(value / 3.6e6, 3)
-            for name, value in (
-                ("preheat", day.preheat_j),
-                ("idle", day.idle_j),
-                ("cook", day.cook_j),
-                ("total", day.total_j),
-            )
-        }
-        if as_json:
-            emit_json({"ok": True, **parts})
-        else:
-            typer.echo(
-                ", ".join(f"{name.removesuffix('_kwh')} {value:.2f} kWh" for name, value in parts.items())
-            )
+    }
+    if not shop.json(parts):
+        shop.say(
+            "preheat {preheat_kwh} kWh, idle {idle_kwh} kWh, cook {cook_kwh} kWh, total {total_kwh} kWh",
+            {name: f"{value:.2f}" for name, value in parts.items()},
+        )
 
 
-@app.command()
+@command(app, engine=True)
 def power(
+    shop: Shop,
     date: str = typer.Option("", help="Day, such as 2026-11-27; without it the opening hours are taken."),
-    store: str = STORE,
-    as_json: bool = JSON,
 ) -> None:
     """Start, setback and off of every fryer from the day's plan under the power cap; test-method quantities
     of full loads.
     """
     import datetime as dt
 
-    from frywright.cli.output import emit_json, preparing, speaking_errors
+    from frywright.model.errors import InputError
+    from frywright.rooms.day.day import bench_for, morning
+    from frywright.rooms.day.power import energy_view, full_load_rows
+    from frywright.rooms.standing import stopped
 
-    with speaking_errors(as_json), preparing():
-        from frywright.model.errors import InputError
-        from frywright.rooms.day.day import bench_for, morning
-        from frywright.rooms.day.power import energy_view, full_load_rows
-        from frywright.rooms.standing import stopped
-
-        opened, kitchen = open_shop(store)
-        try:
-            day = dt.date.fromisoformat(date) if date else None
-        except ValueError as error:
-            raise InputError("date", repr(date), "a day such as 2026-11-27") from error
-        bench = bench_for(opened, kitchen, day, down=tuple(stopped(opened))) if day else None
-        view = energy_view(kitchen, bench, morning(bench) if bench else None)
-        if as_json:
-            emit_json({"ok": True, **view, "loads": full_load_rows(kitchen)})
-            return
-        if view["problem"]:
-            typer.echo(view["problem"])
-        for row in view["rows"]:
-            if not row["used"]:
-                typer.echo(f"{row['name']}: stays off.")
-                continue
-            pauses = "".join(f", set back {p['from']} to {p['on_again']}" for p in row["pauses"])
-            typer.echo(
-                f"{row['name']}: start {row['start']}, at heat {row['ready']}, first drop"
-                f" {row['first_drop']}{pauses}, off {row['off']}; {row['total_kwh']} kWh"
-            )
-        typer.echo(
-            f"{view['total_kwh']} kWh, {100 * view['idle_frac']:.0f} % of it idle;"
-            f" {view['currency']}{view['money']:.2f} for the electric ones."
+    opened, kitchen = shop.both
+    try:
+        day = dt.date.fromisoformat(date) if date else None
+    except ValueError as error:
+        raise InputError("date", repr(date), "a day such as 2026-11-27") from error
+    bench = bench_for(opened, kitchen, day, down=tuple(stopped(opened))) if day else None
+    view = energy_view(kitchen, bench, morning(bench) if bench else None, shop.tr)
+    if shop.json({**view, "loads": full_load_rows(kitchen)}):
+        return
+    if view["problem"]:
+        typer.echo(view["problem"])
+    for row in view["rows"]:
+        if not row["used"]:
+            shop.say("{name}: stays off.", row)
+            continue
+        pauses = "".join(shop.tr(", set back {from} to {on_again}").format(**p) for p in row["pauses"])
+        shop.say(
+            "{name}: start {start}, at heat {ready}, first drop {first_drop}{pauses}, off {off};"
+            " {total_kwh} kWh",
+            row,
+            pauses=pauses,
         )
-        for row in full_load_rows(kitchen):
-            typer.echo(
-                f"{row['program']}: {row['load']}, efficiency {100 * row['efficiency_frac']:.0f} %,"
-                f" {row['capacity']}, recovery {row['recovery_s']} s, food {row['food']}"
-            )
+    shop.say(
+        "{total_kwh} kWh, {idle} % of it idle; {currency}{money} for the electric ones.",
+        view,
+        idle=f"{100 * view['idle_frac']:.0f}",
+        money=f"{view['money']:.2f}",
+    )
+    for row in full_load_rows(kitchen):
+        shop.say(
+            "{program}: {load}, efficiency {efficiency} %, {capacity}, recovery {recovery} s, food {food}",
+            row,
+            efficiency=f"{100 * row['efficiency_frac']:.0f}",
+            recovery=row["recovery_s"],
+        )
 
 
-@app.command("card-edit")
+@command(app, "card-edit")
 def card_edit(
+    shop: Shop,
     key: str = typer.Argument(help="Procedure."),
     steps: Path = typer.Argument(
         None, help="Text file: one step a line, its hazard after !!; without it the lines as they are."
@@ -271,68 +247,52 @@ def card_edit(
     tools: str = typer.Option("", help="What is ready."),
     picture: Path = typer.Option(None, help="Picture."),
     picture_step: int = typer.Option(1, help="Step of the picture, from 1."),
-    language: str = typer.Option("en", help="Language, such as es."),
-    store: str = STORE,
-    as_json: bool = JSON,
 ) -> None:
     """Make a card the kitchen's own; a hazard may move to another step, never go."""
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.rooms.care.procedures import card_view, save_card
 
-    with speaking_errors(as_json):
-        from frywright.rooms.care.procedures import card_view, save_card
-
-        opened, _ = open_shop(store)
-        view = card_view(opened, key, language)
-        if steps is None and picture is None:
-            emit_json({"ok": True, **view}) if as_json else typer.echo(view["lines"])
-            return
-        told = {
-            "key": key,
-            "language": language,
-            "gear": gear or view["gear"],
-            "tools": tools or view["tools"],
-            "who": who,
-            "version": str(view["version"]),
-            "steps": steps.read_text("utf-8") if steps else view["lines"],
-            "picture_step": str(picture_step),
-        }
-        if picture is None:
-            kept = save_card(opened, told)
-        else:
-            with picture.open("rb") as stream:
-                kept = save_card(opened, told, stream)
-        (
-            emit_json({"ok": True, "number": kept.number, "version": kept.fact.version})
-            if as_json
-            else typer.echo(f"Version {kept.fact.version} kept.")
-        )
+    opened, _ = shop.both
+    view = card_view(opened, key, shop.language)
+    if steps is None and picture is None:
+        if not shop.json(view):
+            typer.echo(view["lines"])
+        return
+    told = {
+        "key": key,
+        "language": shop.language,
+        "gear": gear or view["gear"],
+        "tools": tools or view["tools"],
+        "who": who,
+        "version": str(view["version"]),
+        "steps": steps.read_text("utf-8") if steps else view["lines"],
+        "picture_step": str(picture_step),
+    }
+    if picture is None:
+        kept = save_card(opened, told)
+    else:
+        with picture.open("rb") as stream:
+            kept = save_card(opened, told, stream)
+    if not shop.json({"number": kept.number, "version": kept.fact.version}):
+        shop.say("Version {version} kept.", version=kept.fact.version)
 
 
-@app.command("card-sign")
+@command(app, "card-sign")
 def card_sign(
+    shop: Shop,
     key: str = typer.Argument(help="Procedure."),
     fryer: str = typer.Argument(help="Fryer."),
     who: str = typer.Option(help="Who did it."),
     second: str = typer.Option(help="Who checked."),
     note: str = typer.Option("", help="Note."),
     photo: Path = typer.Option(None, help="Photo."),
-    store: str = STORE,
-    as_json: bool = JSON,
 ) -> None:
     """Sign a procedure as done by one and checked by another."""
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.rooms.care.procedures import sign_card
 
-    with speaking_errors(as_json):
-        from frywright.rooms.care.procedures import sign_card
-
-        told = {"key": key, "fryer": fryer, "who": who, "second": second, "note": note}
-        if photo is None:
-            kept = sign_card(*open_shop(store), told)
-        else:
-            with photo.open("rb") as stream:
-                kept = sign_card(*open_shop(store), told, stream)
-        (
-            emit_json({"ok": True, "number": kept.number})
-            if as_json
-            else typer.echo(f"Entry {kept.number} kept.")
-        )
+    told = {"key": key, "fryer": fryer, "who": who, "second": second, "note": note}
+    if photo is None:
+        kept = sign_card(*shop.both, told)
+    else:
+        with photo.open("rb") as stream:
+            kept = sign_card(*shop.both, told, stream)
+    shop.kept(kept.number)

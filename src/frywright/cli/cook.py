@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
 import typer
+
+from frywright.cli.output import emit_json, working
+from frywright.cli.shop import Shop, command, write_file
 
 app = typer.Typer(help="Cook programs: simulate and judge.", no_args_is_help=True)
 
@@ -15,9 +19,9 @@ def main() -> None:
     """Cook programs: simulate and judge."""
 
 
-@app.command()
+@command(app, kitchen=True, engine=True)
 def simulate(
-    kitchen: Path = typer.Argument(help="Kitchen file (TOML)."),
+    shop: Shop,
     program: str = typer.Option(..., help="Name of the program."),
     heads: float | None = typer.Option(None, help="Load in heads (or pieces); default is the full load."),
     load: str = typer.Option("", help="Load by mass, for example 12lb or 5.4kg."),
@@ -27,47 +31,34 @@ def simulate(
         "", help="Oil temperature at the drop, for example 335F; default is the first set point."
     ),
     altitude: str = typer.Option("", help="Altitude, for example 1600m or 5250ft; default is the kitchen's."),
-    as_json: bool = typer.Option(False, "--json", help="Print JSON in SI units."),
     chart: Path | None = typer.Option(None, help="Write the curves as a picture (SVG)."),
 ) -> None:
     """Simulate a program on a load and judge the coldest spot of every piece."""
-    from frywright.cli.output import emit_json, preparing, speaking_errors
+    from frywright.model.errors import InputError
+    from frywright.rooms.cook.view import cook_view, plain_json
+    from frywright.trial.ask import CookRequest, ask
 
-    with speaking_errors(as_json), preparing():
-        from frywright.cli.shop import open_kitchen
-        from frywright.model.errors import InputError
-        from frywright.rooms.cook.view import cook_view, plain_json
-        from frywright.trial.ask import CookRequest, ask
-
-        if load and load_kg is not None:
-            raise InputError("load", "given twice", "either --load or --load-kg")
-        place = open_kitchen(kitchen)
-        answer = ask(
-            place,
-            CookRequest(
-                program=place.program(program),
-                units_count=heads,
-                load_kg=_value(place, load, "mass", "--load") if load else load_kg,
-                start_temp_c=_value(place, start_temp, "temperature", "--start-temp"),
-                oil_start_c=_value(place, oil_temp, "temperature", "--oil-temp"),
-                altitude_m=_value(place, altitude, "length", "--altitude"),
-            ),
-        )
-        view = cook_view(answer, str(place.site.units))
-        if chart is not None:
-            write_chart(view, chart)
-        if as_json:
-            emit_json(plain_json(answer))
-        else:
-            print_view(view)
-
-
-def _value(place: Any, text: str, dimension: str, name: str) -> float | None:
-    """Inside value typed; without a kitchen it needs its unit."""
-    from frywright.model.units import parse
-
-    read = place.site.read if place else parse
-    return read(text, dimension, name) if text else None  # type: ignore[no-any-return]
+    if load and load_kg is not None:
+        raise InputError("load", "given twice", "either --load or --load-kg")
+    place = shop.kitchen
+    answer = ask(
+        place,
+        CookRequest(
+            program=place.program(program),
+            units_count=heads,
+            load_kg=shop.read(load, "mass", "--load") if load else load_kg,
+            start_temp_c=shop.read(start_temp, "temperature", "--start-temp"),
+            oil_start_c=shop.read(oil_temp, "temperature", "--oil-temp"),
+            altitude_m=shop.read(altitude, "length", "--altitude"),
+        ),
+    )
+    view = cook_view(answer, shop.units, shop.tr)
+    if chart is not None:
+        write_chart(shop, view, chart)
+    if shop.as_json:
+        emit_json(plain_json(answer))
+    else:
+        print_view(shop, view)
 
 
 def facts_lines(facts: dict[str, Any]) -> list[str]:
@@ -81,23 +72,22 @@ def facts_lines(facts: dict[str, Any]) -> list[str]:
     ]
 
 
-def write_chart(view: dict[str, Any], path: Path) -> None:
+def write_chart(shop: Shop, view: dict[str, Any], path: Path) -> None:
     """Write the curves of a view to an SVG file."""
     from frywright.model.errors import InputError
     from frywright.paper.chart import cook_spec, svg
 
-    words = {"oil": "oil", "minutes": "minutes since the drop", "pressure": "gauge"}
+    words = {
+        "oil": shop.tr("oil"),
+        "minutes": shop.tr("minutes since the drop"),
+        "pressure": shop.tr("gauge"),
+    }
     if path.suffix.lower() != ".svg":
         raise InputError("--chart", str(path), "a file name that ends in .svg")
-    try:
-        path.write_text(svg(cook_spec(view, words)), "utf-8")
-    except OSError as error:
-        raise InputError(
-            "--chart", str(path), "a place that can be written ({cause})", values={"cause": error.strerror}
-        ) from error
+    write_file(path, svg(cook_spec(view, words)).encode(), "--chart")
 
 
-def print_view(view: dict[str, Any]) -> None:
+def print_view(shop: Shop, view: dict[str, Any]) -> None:
     """A view on the terminal: verdict first, then pieces, sums and notes."""
     from rich.console import Console
     from rich.table import Table
@@ -112,11 +102,13 @@ def print_view(view: dict[str, Any]) -> None:
         console.print(line)
     console.print(view["headline"]["sentence"])
     if view["lid"]:
-        console.print(f"[bold]LID {view['lid']['word'].upper()}[/bold]  {view['lid']['sentence']}")
+        console.print(
+            f"[bold]{shop.tr('LID')} {view['lid']['word'].upper()}[/bold]  {view['lid']['sentence']}"
+        )
     console.print(view["clock"]["sentence"])
     table = Table(box=None, pad_edge=False, header_style="bold")
     for name in ("piece", "mass", "core at lift", "peak, not counted", "crust", "colour dE", "log", "yield"):
-        table.add_column(name, justify="left" if name == "piece" else "right")
+        table.add_column(shop.tr(name), justify="left" if name == "piece" else "right")
     for piece in view["pieces"]:
         table.add_row(
             *(
@@ -131,42 +123,37 @@ def print_view(view: dict[str, Any]) -> None:
         console.print(f"  {row['name']}: {row['value']}")
     console.print()
     for note in view["notes"]:
-        console.print(f"[dim]note[/dim] {note['text']}")
+        console.print(f"[dim]{shop.tr('note')}[/dim] {note['text']}")
 
 
-@app.command()
+@command(app, kitchen=True, engine=True)
 def prove(
-    kitchen: Path = typer.Argument(help="Kitchen file (TOML)."),
+    shop: Shop,
     program: str = typer.Option(..., help="Name of the program."),
     heads: float | None = typer.Option(
         None, help="Largest load of the program in heads (or pieces); default is the full load."
     ),
     samples: int = typer.Option(1024, help="Simulated loads."),
     seed: int = typer.Option(1, help="Same seed, same answer."),
-    as_json: bool = typer.Option(False, "--json", help="Print JSON in SI units."),
 ) -> None:
     """Prove a program over the worst cases a store meets; Ctrl+C cancels."""
-    from frywright.cli.output import emit_json, preparing, speaking_errors, working
+    from dataclasses import replace
 
-    with speaking_errors(as_json), preparing():
-        from dataclasses import replace
+    from frywright.trial.proof import proof_json, prove_program
 
-        from frywright.cli.shop import open_kitchen
-        from frywright.trial.proof import proof_json, prove_program
-
-        place = open_kitchen(kitchen)
-        found = place.program(program)
-        if heads is not None:
-            found = replace(found, load_heads=heads)
-        with working("Proving", quiet=as_json) as progress:
-            answer = prove_program(place, found, samples=samples, seed=seed, progress=progress)
-        if as_json:
-            emit_json(proof_json(answer))
-        else:
-            print_proof(proof_json(answer, str(place.site.units)))
+    place = shop.kitchen
+    found = place.program(program)
+    if heads is not None:
+        found = replace(found, load_heads=heads)
+    with working(shop.tr("Proving"), quiet=shop.as_json) as progress:
+        answer = prove_program(place, found, samples=samples, seed=seed, progress=progress)
+    if shop.as_json:
+        emit_json(proof_json(answer))
+    else:
+        print_proof(shop, proof_json(answer, shop.units, shop.tr))
 
 
-def print_proof(proof: dict[str, Any]) -> None:
+def print_proof(shop: Shop, proof: dict[str, Any]) -> None:
     """A proof on the terminal: sentence, cuts, what moves it, lowest corners."""
     from rich.console import Console
 
@@ -177,97 +164,81 @@ def print_proof(proof: dict[str, Any]) -> None:
         console.print(line)
     console.print(f"{proof['sentence']}\n")
     for cut in proof["cuts"]:
-        console.print(
-            f"  {cut['cut']}: {100 * cut['meets_frac']:.1f} % meet, at least {100 * cut['bound_frac']:.1f} %,"
-            f" worst margin {cut['worst']}"
+        shop.say(
+            "  {cut}: {meets} % meet, at least {bound} %, worst margin {worst}",
+            cut,
+            meets=f"{100 * cut['meets_frac']:.1f}",
+            bound=f"{100 * cut['bound_frac']:.1f}",
         )
-    console.print("\nWhat moves the lowest margin (rank correlation):")
+    typer.echo()
+    shop.say("What moves the lowest margin (rank correlation):")
     for factor, value in proof["sensitivity"].items():
         bar = "█" * round(20 * abs(value))
-        console.print(f"  {FACTOR_WORDS[factor]:<22} {value:+.2f} {bar}")
+        console.print(f"  {shop.tr(FACTOR_WORDS[factor]):<22} {value:+.2f} {bar}")
     if proof["smallest_full_pressure_load_frac"] is not None:
         console.print(f"\n{proof['small_loads']}")
     if proof["ruled"]:
-        console.print(f"\nLowest corner: {proof['lowest_corners'][0]['margin']}")
+        typer.echo()
+        shop.say("Lowest corner: {margin}", proof["lowest_corners"][0])
 
 
-@app.command()
+@command(app, kitchen=True, engine=True)
 def card(
-    kitchen: Path = typer.Argument(help="Kitchen file (TOML)."),
+    shop: Shop,
     program: str = typer.Option(..., help="Name of the program."),
     out: Path = typer.Option(..., help="PDF to write."),
     slot: int = typer.Option(0, help="Slot of the controller; default is the next free one of its fryer."),
-    language: str = typer.Option("", help="Language, such as es; default is the kitchen's."),
     by: str = typer.Option("", help="Name of who answers for a program that is predicted short."),
     reason: str = typer.Option("", help="Why it is printed all the same."),
-    store: str = typer.Option("", help="Store in which that name and reason are kept."),
-    as_json: bool = typer.Option(False, "--json", help="Print the values and the check figure as JSON."),
 ) -> None:
     """Print a program as a one-page card with its check figure."""
-    from frywright.cli.output import emit_json, preparing, speaking_errors
+    from frywright.design.slots import sharing, slots_of
+    from frywright.rooms.cook.cards import card_data, card_pdf
+    from frywright.trial.predicted import Answerer
 
-    with speaking_errors(as_json), preparing():
-        from frywright.cli.shop import open_kitchen
-        from frywright.design.slots import sharing, slots_of
-        from frywright.model.errors import InputError
-        from frywright.model.tongues import tongues
-        from frywright.rooms.cook.cards import card_data, card_pdf
-        from frywright.trial.predicted import Answerer
-        from frywright.voice.tongue import translator
-
-        place = open_kitchen(kitchen)
-        chosen = language or place.site.language
-        if chosen not in tongues():
-            raise InputError("language", chosen, "one of: {known}", values={"known": ", ".join(tongues())})
-        found, who = place.program(program), Answerer(by=by, reason=reason)
-        slot = slot or slots_of(place, found.fryer)[found.name]
-        shared = sharing(place, found, slot)
-        data = card_data(place, found, slot, chosen, translator(chosen), who, shared)
-        if data["stamp"]:
-            keep_short_card(store, place, found, who)
-        try:
-            out.write_bytes(card_pdf(place, found, slot, chosen, translator(chosen), who, shared))
-        except OSError as error:
-            raise InputError(
-                "--out", str(out), "a place that can be written ({cause})", values={"cause": error.strerror}
-            ) from error
-        if as_json:
-            shown = (
-                "title",
-                "slot",
-                "version",
-                "figure",
-                "header",
-                "rows",
-                "total",
-                "banner",
-                "stamp",
-                "facts",
-                "alt",
-            )
-            emit_json({k: data[k] for k in shown})
-        else:
-            typer.echo(f"{out}: {data['title']}, check figure {data['figure']}. {data['banner']}")
-            typer.echo(f"As rounded for this controller: {data['alt']}")
+    place = shop.kitchen
+    found, who = (place.program(program), Answerer(by=by, reason=reason))
+    slot = slot or slots_of(place, found.fryer)[found.name]
+    shared = sharing(place, found, slot)
+    data = card_data(place, found, slot, shop.language, shop.tr, who, shared)
+    if data["stamp"]:
+        keep_short_card(shop, found, who)
+    write_file(out, card_pdf(place, found, slot, shop.language, shop.tr, who, shared))
+    if shop.as_json:
+        shown = (
+            "title",
+            "slot",
+            "version",
+            "figure",
+            "header",
+            "rows",
+            "total",
+            "banner",
+            "stamp",
+            "facts",
+            "alt",
+        )
+        emit_json({k: data[k] for k in shown})
+    else:
+        shop.say("{out}: {title}, check figure {figure}. {banner}", data, out=out)
+        shop.say("As rounded for this controller: {alt}", data)
 
 
-def keep_short_card(store: str, kitchen: Any, program: Any, who: Any) -> None:
+def keep_short_card(shop: Shop, program: Any, who: Any) -> None:
     """Keep who answers for the card of a program that is predicted short."""
-    from frywright.ledger.store import Store
     from frywright.model.errors import InputError
-    from frywright.rooms.clock import now
     from frywright.rooms.cook.programs import keep_print
 
-    if not store:
+    if shop.store.sealed:
         raise InputError(
             "--store", "missing", "given: the card of a program that is predicted short is recorded"
         )
-    keep_print(Store.named(store, now), kitchen, [program], who)
+    keep_print(shop.store, shop.kitchen, [program], who)
 
 
-@app.command()
+@command(app, kitchen=True, engine=True)
 def readback(
-    kitchen: Path = typer.Argument(help="Kitchen file (TOML)."),
+    shop: Shop,
     program: str = typer.Option(..., help="Name of the program."),
     values: list[str] = typer.Option(
         [], "--value", help="A value read from the machine, in order; without any you are asked one by one."
@@ -276,48 +247,63 @@ def readback(
         [], help="scale=°F, clock=down, lid1=open and so on, as the machine or the crew has it."
     ),
     slot: int = typer.Option(0, help="Slot of the controller; default is the next free one of its fryer."),
-    as_json: bool = typer.Option(False, "--json", help="Print JSON."),
 ) -> None:
     """Compare what a machine holds with the card, the card hidden, and say what a slip would do."""
-    from frywright.cli.output import emit_json, preparing, speaking_errors
+    from frywright.design.slots import slots_of
+    from frywright.rooms.cook.cards import read_back, settings_of, value_names
 
-    with speaking_errors(as_json), preparing():
-        from frywright.cli.shop import open_kitchen
-        from frywright.design.slots import slots_of
-        from frywright.rooms.cook.cards import read_back, settings_of, value_names
+    place = shop.kitchen
+    found = place.program(program)
+    slot = slot or slots_of(place, found.fryer)[found.name]
+    told = dict(pair.split("=", 1) for pair in setting if "=" in pair)
+    if not values:
+        for s in settings_of(place, found):
+            name = (
+                shop.tr("stage {stage}, {what}").format(stage=s.stage, what=shop.tr(s.what))
+                if s.stage
+                else shop.tr(s.what)
+            )
+            told[s.key] = typer.prompt(f"{name} ({' / '.join(s.choices)})")
+    read = values or [
+        typer.prompt(
+            shop.tr("stage {stage}, {what}").format(stage=v.stage, what=shop.tr(v.what))
+            if v.stage
+            else shop.tr(v.what),
+            default="",
+            show_default=False,
+        )
+        for v in value_names(place, found, slot)
+    ]
+    result = read_back(place, found, slot, read, told)
+    if shop.as_json:
+        emit_json(readback_json(result, "metric"))
+    else:
+        print_readback(shop, readback_json(result, shop.units, shop.tr))
+    if not result.matches:
+        raise SystemExit(1)
 
-        place = open_kitchen(kitchen)
-        found = place.program(program)
-        slot = slot or slots_of(place, found.fryer)[found.name]
-        told = dict(pair.split("=", 1) for pair in setting if "=" in pair)
-        if not values:
-            for s in settings_of(place, found):
-                name = f"stage {s.stage}, {s.what}" if s.stage else s.what
-                told[s.key] = typer.prompt(f"{name} ({' / '.join(s.choices)})")
-        read = values or [
-            typer.prompt(f"stage {v.stage}, {v.what}" if v.stage else v.what, default="", show_default=False)
-            for v in value_names(place, found, slot)
-        ]
-        result = read_back(place, found, slot, read, told)
-        if as_json:
-            emit_json(readback_json(result, "metric"))
-        else:
-            print_readback(readback_json(result, str(place.site.units)))
-        if not result.matches:
-            raise SystemExit(1)
 
-
-def readback_json(result: Any, system: str) -> dict[str, Any]:
+def readback_json(result: Any, system: str, translate: Callable[[str], str] = str) -> dict[str, Any]:
     """A read-back as plain values; sentences in the kitchen's units, ``margin_k`` in kelvin."""
     from frywright.trial.effect import effect_view
 
-    view = effect_view(result.effect, system) if result.effect else {"rows": [], "warnings": [], "orders": []}
+    view = (
+        effect_view(result.effect, system, translate)
+        if result.effect
+        else {"rows": [], "warnings": [], "orders": []}
+    )
     return {
         "matches": result.matches,
         "figure_card": result.figure_card,
         "figure_read": result.figure_read,
         "mismatches": [
-            {"stage": m.stage, "what": m.what, "card": m.wanted, "machine": m.found, "likely_slip": m.slip}
+            {
+                "stage": m.stage,
+                "what": translate(m.what),
+                "card": m.wanted,
+                "machine": m.found,
+                "likely_slip": translate(m.slip),
+            }
             for m in result.mismatches
         ],
         "clock_s": result.held.clock_s if result.held else None,
@@ -328,17 +314,17 @@ def readback_json(result: Any, system: str) -> dict[str, Any]:
     }
 
 
-def print_readback(result: dict[str, Any]) -> None:
+def print_readback(shop: Shop, result: dict[str, Any]) -> None:
     """A read-back in words: what to do now, each mismatch, its likely slip, and what it would do."""
     if result["matches"]:
-        typer.echo(f"The machine holds what the card says (check figure {result['figure_card']}).")
+        shop.say("The machine holds what the card says (check figure {figure_card}).", result)
         return
     for line in (*result["orders"], *result["warnings"]):
         typer.echo(line)
     for m in result["mismatches"]:
-        place = f"stage {m['stage']}, " if m["stage"] else ""
-        typer.echo(f"✖ {place}{m['what']}: card {m['card']}, machine {m['machine']} ({m['likely_slip']})")
-    typer.echo(f"Check figure of the machine {result['figure_read']}, of the card {result['figure_card']}.")
-    typer.echo("As keyed, predicted:")
+        place = shop.tr("stage {stage}, ").format(**m) if m["stage"] else ""
+        shop.say("✖ {place}{what}: card {card}, machine {machine} ({likely_slip})", m, place=place)
+    shop.say("Check figure of the machine {figure_read}, of the card {figure_card}.", result)
+    shop.say("As keyed, predicted:")
     for row in result["as_keyed"]:
-        typer.echo(f"  {row['name']}: {row['held']} (card {row['card']})")
+        shop.say("  {name}: {held} (card {card})", row)

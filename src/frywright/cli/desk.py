@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from pathlib import Path
 from typing import Any
 
 import typer
 
 from frywright.cli import cook
-from frywright.cli.cook import _value
+from frywright.cli.output import emit_json, working
+from frywright.cli.shop import Shop, command
 
 app = cook.app
 
@@ -22,9 +22,9 @@ def _pair(text: str, name: str) -> list[str]:
     return parts
 
 
-@app.command()
+@command(app, kitchen=True, engine=True)
 def design(
-    kitchen: Path = typer.Argument(help="Kitchen file (TOML)."),
+    shop: Shop,
     product: str = typer.Option(..., help="Key of the product."),
     fryer: str = typer.Option(..., help="Key of the fryer."),
     margin: str = typer.Option(
@@ -46,85 +46,85 @@ def design(
         None, help="Row of the trade-off to take instead of the chosen one; it is proved first."
     ),
     seed: int = typer.Option(1, help="Same seed, same answer."),
-    as_json: bool = typer.Option(False, "--json", help="Print JSON."),
 ) -> None:
     """Design a staged program for a product on a fryer; Ctrl+C cancels."""
-    from frywright.cli.output import emit_json, preparing, speaking_errors, working
+    from frywright.design.search import Effort, Goals
+    from frywright.model.errors import InputError
+    from frywright.rooms.cook.desk import (
+        design_json,
+        design_program,
+        row_json,
+        take_row,
+        window_of,
+        window_rows,
+    )
 
-    with speaking_errors(as_json), preparing():
-        from frywright.cli.shop import open_kitchen
-        from frywright.design.search import Effort, Goals
-        from frywright.model.errors import InputError
-        from frywright.rooms.cook.desk import (
-            design_json,
-            design_program,
-            row_json,
-            take_row,
-            window_of,
-            window_rows,
-        )
-
-        place = open_kitchen(kitchen)
-        system = str(place.site.units)
-        core_low, core_high = (
-            _value(place, part, "temperature", "--core") or 0.0 for part in _pair(core, "--core")
-        )
-        crust_low, crust_high = (
-            _value(place, part + "mm", "length", "--crust") or 0.0 for part in _pair(crust, "--crust")
-        )
-        goals = Goals(
-            core_low_c=core_low,
-            core_high_c=core_high,
-            crust_low_m=crust_low,
-            crust_high_m=crust_high,
-            margin_k=_value(place, margin, "temperature_difference", "--margin") or 0.0,
-            most_loss_frac=most_loss / 100,
-            longest_s=_value(place, longest, "time", "--longest") or 0.0,
-            colour_low_n=colour_low,
-            colour_high_n=colour_high,
-            hottest_c=_value(place, hottest, "temperature", "--hottest") or 0.0,
-        )
-        with working("Designing", quiet=as_json) as progress:
-            effort = Effort(stages=stages, seed=seed, progress=progress)
-            found, proof = design_program(place, product, fryer, goals, effort)
-            made, told = found.recommended.program, design_json(found, proof, system)
-            if row is not None:
-                if not 1 <= row <= len(found.front):
-                    raise InputError("--row", row, "1 to {most}", values={"most": len(found.front)})
-                taken = take_row(place, found.front[row - 1], goals)
-                made, told = taken[0].program, {**row_json(taken, system), "front": told["front"]}
-        told["window"] = window_rows(window_of(place, made, goals), made, system)
-        if as_json:
-            emit_json(told)
-        else:
-            print_design(told)
+    place = shop.kitchen
+    system = str(place.site.units)
+    core_low, core_high = (shop.read(part, "temperature", "--core") or 0.0 for part in _pair(core, "--core"))
+    crust_low, crust_high = (
+        shop.read(part + "mm", "length", "--crust") or 0.0 for part in _pair(crust, "--crust")
+    )
+    goals = Goals(
+        core_low_c=core_low,
+        core_high_c=core_high,
+        crust_low_m=crust_low,
+        crust_high_m=crust_high,
+        margin_k=shop.read(margin, "temperature_difference", "--margin") or 0.0,
+        most_loss_frac=most_loss / 100,
+        longest_s=shop.read(longest, "time", "--longest") or 0.0,
+        colour_low_n=colour_low,
+        colour_high_n=colour_high,
+        hottest_c=shop.read(hottest, "temperature", "--hottest") or 0.0,
+    )
+    with working(shop.tr("Designing"), quiet=shop.as_json) as progress:
+        effort = Effort(stages=stages, seed=seed, progress=progress)
+        found, proof = design_program(place, product, fryer, goals, effort)
+        made, told = (found.recommended.program, design_json(found, proof, system, shop.tr))
+        if row is not None:
+            if not 1 <= row <= len(found.front):
+                raise InputError("--row", row, "1 to {most}", values={"most": len(found.front)})
+            taken = take_row(place, found.front[row - 1], goals)
+            made, told = (taken[0].program, {**row_json(taken, system, shop.tr), "front": told["front"]})
+    told["window"] = window_rows(window_of(place, made, goals), made, system, shop.tr)
+    if shop.as_json:
+        emit_json(told)
+    else:
+        print_design(shop, told)
 
 
-def print_design(told: dict[str, Any]) -> None:
+def print_design(shop: Shop, told: dict[str, Any]) -> None:
     """A design on the terminal: stages, why, margins by load, trade-off, window."""
     made = told["recommended"]["program"]
-    typer.echo(f"{made['name']}, version {made['version']}")
+    shop.say("{name}, version {version}", made)
     typer.echo("\n".join(told["recommended"]["stages"]))
     for line in ("", told.get("reason"), told["late"], told["proof"]["sentence"]):
         if line is not None:
             typer.echo(line)
     for load in told.get("loads", ()):
-        typer.echo(f"  {load['load']}: {load['margin']} in the worst case, straight after a full load")
-    typer.echo("\nTrade-off (take one with --row):")
+        shop.say("  {load}: {margin} in the worst case, straight after a full load", load)
+    typer.echo()
+    shop.say("Trade-off (take one with --row):")
     for number, c in enumerate(told["front"], start=1):
         mark = "*" if c["chosen"] else " "
-        typer.echo(
-            f"{mark}{number:>3}  {c['time']:>6}  {100 * c['loss_frac']:.1f} %  colour {c['colour_n']:.1f} "
-            f" {'; '.join(c['stages'])}"
+        shop.say(
+            "{mark}{number}  {time}  {loss} %  colour {colour}  {stages}",
+            mark=mark,
+            number=f"{number:>3}",
+            time=f"{c['time']:>6}",
+            loss=f"{100 * c['loss_frac']:.1f}",
+            colour=f"{c['colour_n']:.1f}",
+            stages="; ".join(c["stages"]),
         )
-    typer.echo("\nWindow, each value alone over all loads:")
+    typer.echo()
+    shop.say("Window, each value alone over all loads:")
     for w in told["window"]:
-        typer.echo(f"  stage {w['stage']}, {w['what']} {w['keyed']}: less: {w['less']}; more: {w['more']}")
+        shop.say("  stage {stage}, {what} {keyed}: less: {less}; more: {more}", w)
 
 
-@app.command()
+@command(app, kitchen=True, engine=True)
 def transfer(
-    kitchen: Path = typer.Argument(help="Kitchen file (TOML)."),
+    shop: Shop,
     program: str = typer.Option(..., help="Name of the program to carry."),
     fryer: str = typer.Option(..., help="Key of the target fryer."),
     product: str = typer.Option("", help="Key of another product, for another bird size."),
@@ -137,35 +137,30 @@ def transfer(
         None, help="Stages of the target; default is what its controller holds."
     ),
     seed: int = typer.Option(1, help="Same seed, same answer."),
-    as_json: bool = typer.Option(False, "--json", help="Print JSON."),
 ) -> None:
     """Carry a program to another fryer, bird or place with the same core, crust and loss."""
-    from frywright.cli.output import emit_json, preparing, speaking_errors, working
+    from frywright.design.search import Effort
+    from frywright.design.transfer import Target
+    from frywright.rooms.cook.desk import at_altitude, transfer_json, transfer_program
 
-    with speaking_errors(as_json), preparing():
-        from frywright.cli.shop import open_kitchen
-        from frywright.design.search import Effort
-        from frywright.design.transfer import Target
-        from frywright.rooms.cook.desk import at_altitude, transfer_json, transfer_program
-
-        place = open_kitchen(kitchen)
-        with working("Carrying over", quiet=as_json) as progress:
-            there = at_altitude(place, _value(place, altitude, "length", "--altitude"))
-            target = Target(
-                kitchen=there,
-                fryer=fryer,
-                product=product or None,
-                load_heads=heads,
-                unit_mass_kg=_value(place, bird, "mass", "--bird"),
-            )
-            effort = Effort(stages=stages, seed=seed, progress=progress)
-            found, proof = transfer_program(place, place.program(program), target, effort)
-        told = transfer_json(found, proof, str(place.site.units))
-        if as_json:
-            emit_json(told)
-            return
-        typer.echo(f"{told['program']['name']}, version {told['program']['version']}")
-        typer.echo("\n".join(told["stages"]))
-        for line in told["unmatched"] or ["core, crust, loss and colour match"]:
-            typer.echo(f"  {line}")
-        typer.echo(told["proof"]["sentence"])
+    place = shop.kitchen
+    with working(shop.tr("Carrying over"), quiet=shop.as_json) as progress:
+        there = at_altitude(place, shop.read(altitude, "length", "--altitude"))
+        target = Target(
+            kitchen=there,
+            fryer=fryer,
+            product=product or None,
+            load_heads=heads,
+            unit_mass_kg=shop.read(bird, "mass", "--bird"),
+        )
+        effort = Effort(stages=stages, seed=seed, progress=progress)
+        found, proof = transfer_program(place, place.program(program), target, effort)
+    told = transfer_json(found, proof, shop.units, shop.tr)
+    if shop.as_json:
+        emit_json(told)
+        return
+    shop.say("{name}, version {version}", name=told["program"]["name"], version=told["program"]["version"])
+    typer.echo("\n".join(told["stages"]))
+    for line in told["unmatched"] or [shop.tr("core, crust, loss and colour match")]:
+        typer.echo(f"  {line}")
+    typer.echo(told["proof"]["sentence"])

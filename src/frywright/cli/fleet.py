@@ -7,186 +7,153 @@ from typing import Any
 
 import typer
 
-from frywright.cli.shop import JSON, STORE, open_shop
+from frywright.cli.shop import Shop, command
 
 app = typer.Typer(help="Many sites: sweep, versions, compare, release in waves.", no_args_is_help=True)
 STORES = typer.Argument(help="Stores of the sites: files, or postgresql:// URLs.")
 
 
-def _shops(names: list[str]) -> list[tuple[str, Any, Any]]:
+def _shops(shop: Shop, names: list[str]) -> list[tuple[str, Any, Any]]:
     from frywright.model.errors import InputError
 
     for name in names:
         if "://" not in name and not Path(name).exists():
             raise InputError("store", name, "a file that exists")
     return [
-        (Path(name).stem if "://" not in name else name.rsplit("/", 1)[1].split("?")[0], *open_shop(name))
+        (
+            Path(name).stem if "://" not in name else name.rsplit("/", 1)[1].split("?")[0],
+            *shop.beside(name).both,
+        )
         for name in names
     ]
 
 
-@app.command()
+@command(app, engine=True)
 def sweep(
+    shop: Shop,
     kitchens: list[Path] = typer.Argument(help="Kitchen files, one a site."),
     samples: int = typer.Option(128, help="Simulated loads a program."),
     cluster: str = typer.Option("", help="Address of a Dask scheduler; without it this process."),
-    as_json: bool = JSON,
 ) -> None:
     """Prove every program of every site."""
-    from frywright.cli.output import emit_json, preparing, speaking_errors
+    from frywright.rooms.fleet.fleet import Site
+    from frywright.rooms.fleet.fleet import sweep as run
+    from frywright.trial.kitchens import read_text
 
-    with speaking_errors(as_json), preparing():
-        from frywright.rooms.fleet.fleet import Site
-        from frywright.rooms.fleet.fleet import sweep as run
-        from frywright.trial.kitchens import read_text
-
-        rows = run([Site(name=p.stem, text=read_text(p)) for p in kitchens], samples=samples, address=cluster)
-        if as_json:
-            emit_json({"ok": True, "rows": rows})
-            return
-        for row in rows:
-            typer.echo(f"{row['site']} {row['program']}: {row['problem'] or _proved(row)}")
+    rows = run([Site(name=p.stem, text=read_text(p)) for p in kitchens], samples=samples, address=cluster)
+    if shop.json({"rows": rows}):
+        return
+    for row in rows:
+        typer.echo(f"{row['site']} {row['program']}: {row['problem'] or _proved(shop, row)}")
 
 
-def _proved(row: dict[str, Any]) -> str:
-    bound = f"at least {100 * row['bound_frac']:.1f} % at {100 * row['confidence_frac']:.0f} % confidence"
-    failed = f"{row['failed_count'] or 'none'} of {row['samples_count']} failed ({bound})"
-    return (
-        f"{row['outcome']}: {failed}, worst {row['worst_cut']} {row['worst_margin_k']:+.1f} K,"
-        f" {row['breaks_first']}"
+def _proved(shop: Shop, row: dict[str, Any]) -> str:
+    text = shop.tr(
+        "{outcome}: {failed} of {samples_count} failed (at least {bound} % at {confidence} % confidence),"
+        " worst {worst_cut} {margin} K, {breaks_first}"
+    )
+    return text.format(
+        **row,
+        failed=row["failed_count"] or shop.tr("none"),
+        bound=f"{100 * row['bound_frac']:.1f}",
+        confidence=f"{100 * row['confidence_frac']:.0f}",
+        margin=f"{row['worst_margin_k']:+.1f}",
     )
 
 
-@app.command()
-def versions(stores: list[str] = STORES, as_json: bool = JSON) -> None:
+@command(app)
+def versions(shop: Shop, stores: list[str] = STORES) -> None:
     """Which version each site is known to hold, by its newest read-back; unknown is unknown."""
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.rooms.fleet.fleet import versions as told
 
-    with speaking_errors(as_json):
-        from frywright.rooms.fleet.fleet import versions as told
-
-        rows = told(_shops(stores))
-        if as_json:
-            emit_json({"ok": True, "rows": rows})
-            return
-        for row in rows:
-            typer.echo(
-                f"{row['site']} {row['program']}: newest {row['newest']}, held {row['held']} {row['read_at']}"
-            )
+    rows = told(_shops(shop, stores))
+    if shop.json({"rows": rows}):
+        return
+    for row in rows:
+        shop.say("{site} {program}: newest {newest}, held {held} {read_at}", row)
 
 
-@app.command()
-def compare(stores: list[str] = STORES, as_json: bool = JSON) -> None:
+@command(app)
+def compare(shop: Shop, stores: list[str] = STORES) -> None:
     """Ratios that survive a site's size against control limits of all; too few is said."""
     import datetime as dt
 
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.rooms.fleet.fleet import compare as told
 
-    with speaking_errors(as_json):
-        from frywright.rooms.fleet.fleet import compare as told
-
-        rows = told(_shops(stores), dt.datetime.now(dt.UTC).date())
-        if as_json:
-            emit_json({"ok": True, "rows": rows})
-            return
-        for row in rows:
-            value = "unknown" if row["value"] is None else f"{row['value']:.3g}"
-            typer.echo(f"{row['site']}: {row['title']} {value} ({row['count']}), {row['state']}")
+    rows = told(_shops(shop, stores), dt.datetime.now(dt.UTC).date())
+    if shop.json({"rows": rows}):
+        return
+    for row in rows:
+        value = shop.tr("unknown") if row["value"] is None else f"{row['value']:.3g}"
+        typer.echo(
+            f"{row['site']}: {shop.tr(row['title'])} {value} ({row['count']}), {shop.tr(row['state'])}"
+        )
 
 
-@app.command()
+@command(app)
 def release(
+    shop: Shop,
     program: str = typer.Argument(help="Program of the office's kitchen."),
     sites: list[str] = typer.Argument(help="Names of the sites, in the order of the waves."),
     who: str = typer.Option(help="Who releases it."),
     most_below: float = typer.Option(0.02, help="Share of readings below the limit that stops it."),
-    store: str = STORE,
-    as_json: bool = JSON,
 ) -> None:
     """Release a program's newest version to sites in waves."""
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.rooms.fleet.release import open_release
 
-    with speaking_errors(as_json):
-        from frywright.rooms.fleet.release import open_release
-
-        kept = open_release(*open_shop(store), program, sites, who, most_below)
-        waves = kept.fact.waves
-        (
-            emit_json({"ok": True, "number": kept.number, "waves": waves})
-            if as_json
-            else typer.echo(
-                f"Release {kept.number}: {len(waves)} waves of {', '.join(str(len(w)) for w in waves)} sites."
-            )
+    kept = open_release(*shop.both, program, sites, who, most_below)
+    waves = kept.fact.waves
+    if not shop.json({"number": kept.number, "waves": waves}):
+        shop.say(
+            "Release {number}: {count} waves of {sizes} sites.",
+            number=kept.number,
+            count=len(waves),
+            sizes=", ".join(str(len(w)) for w in waves),
         )
 
 
-@app.command()
+@command(app)
 def wave(
+    shop: Shop,
     number: int = typer.Argument(help="Release."),
     stores: list[str] = STORES,
     who: str = typer.Option(help="Who lets it go on."),
-    store: str = STORE,
-    as_json: bool = JSON,
 ) -> None:
     """Begin the next wave: the stop rule and the read-backs of the waves before are looked at first."""
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.rooms.fleet.release import next_wave
 
-    with speaking_errors(as_json):
-        from frywright.rooms.fleet.release import next_wave
-
-        kept = next_wave(
-            open_shop(store)[0], number, {name: opened for name, opened, _ in _shops(stores)}, who
-        )
-        (
-            emit_json({"ok": True, "sites": kept.fact.sites})
-            if as_json
-            else typer.echo(f"Wave begun at {', '.join(kept.fact.sites)}.")
-        )
+    kept = next_wave(shop.store, number, {name: opened for name, opened, _ in _shops(shop, stores)}, who)
+    if not shop.json({"sites": kept.fact.sites}):
+        shop.say("Wave begun at {sites}.", sites=", ".join(kept.fact.sites))
 
 
-@app.command()
+@command(app)
 def rollback(
+    shop: Shop,
     number: int = typer.Argument(help="Release."),
     out: Path = typer.Option(Path("rollback.pdf"), help="PDF to write."),
-    language: str = typer.Option("en", help="Language, such as es."),
-    store: str = STORE,
-    as_json: bool = JSON,
 ) -> None:
     """Print the card of the version before."""
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.rooms.fleet.release import rollback_card
 
-    with speaking_errors(as_json):
-        from frywright.rooms.fleet.release import rollback_card
-        from frywright.voice.tongue import translator
-
-        out.write_bytes(rollback_card(*open_shop(store), number, language, translator(language)))
-        emit_json({"ok": True, "file": str(out)}) if as_json else typer.echo(f"{out} written.")
+    shop.written(out, rollback_card(*shop.both, number, shop.language, shop.tr))
 
 
-@app.command()
+@command(app)
 def readbacks(
-    file: Path = typer.Argument(help="JSON lines: program, slot, values, read_by, checked_by."),
-    store: str = STORE,
-    as_json: bool = JSON,
+    shop: Shop, file: Path = typer.Argument(help="JSON lines: program, slot, values, read_by, checked_by.")
 ) -> None:
     """Read in the read-backs a site sent as a file; a line read in before is not kept twice."""
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.model.errors import InputError
+    from frywright.rooms.cook.readbacks import readbacks_from
 
-    with speaking_errors(as_json):
-        from frywright.model.errors import InputError
-        from frywright.rooms.cook.readbacks import readbacks_from
-
-        if not file.exists():
-            raise InputError("file", str(file), "a file that exists")
-        with file.open(encoding="utf-8", errors="replace") as stream:
-            rows = readbacks_from(*open_shop(store), stream)
-        if as_json:
-            emit_json({"ok": True, "rows": rows})
-            return
-        for row in rows:
-            known = "" if row["new"] else ", known before"
-            told = (
-                row["problem"]
-                or f"entry {row['number']}, {'matches' if row['matches'] else 'DIFFERS'}{known}"
-            )
-            typer.echo(f"line {row['line']}: {told}")
+    if not file.exists():
+        raise InputError("file", str(file), "a file that exists")
+    with file.open(encoding="utf-8", errors="replace") as stream:
+        rows = readbacks_from(*shop.both, stream)
+    if shop.json({"rows": rows}):
+        return
+    for row in rows:
+        told = shop.tr("entry {number}, matches" if row["matches"] else "entry {number}, DIFFERS")
+        known = "" if row["new"] else shop.tr(", known before")
+        shop.say("line {line}: {told}", row, told=row["problem"] or told.format(**row) + known)

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from pathlib import Path
-
 import typer
+
+from frywright.cli.shop import Shop, command
 
 app = typer.Typer(help="Kitchen files.", no_args_is_help=True)
 
@@ -17,33 +17,23 @@ def demo() -> None:
     typer.echo(demo_text(), nl=False)
 
 
-@app.command()
-def check(
-    file: Path = typer.Argument(help="Kitchen file (TOML)."),
-    as_json: bool = typer.Option(False, "--json", help="Print JSON."),
-) -> None:
+@command(app, kitchen=True, engine=True)
+def check(shop: Shop) -> None:
     """Say what a kitchen file holds, or what is wrong with it and where."""
-    from frywright.cli.output import emit_json, preparing, speaking_errors
+    from frywright.trial.predicted import short_programs, unanswered_line
 
-    with speaking_errors(as_json), preparing():
-        from frywright.trial.kitchens import open_kitchen
-        from frywright.trial.predicted import short_programs, unanswered_line
-
-        found = open_kitchen(file)
-        counts = {
-            "fryers": len(found.fryers),
-            "products": len(found.products),
-            "programs": len(found.programs),
-        }
-        short = short_programs(found)
-        if as_json:
-            told = [{"name": p.name, "version": p.version, "margin_k": facts.margin_k} for p, facts in short]
-            emit_json({"ok": True, "name": found.site.name, **counts, "short": told})
-        else:
-            typer.echo(
-                f"{found.site.name}: "
-                + ", ".join(f"{n} {what}" for what, n in counts.items())
-                + (". The file reads well." if short else ". No problems.")
-            )
-            for program, facts in short:
-                typer.echo(unanswered_line(found, program, facts))
+    found = shop.kitchen
+    counts = {"fryers": len(found.fryers), "products": len(found.products), "programs": len(found.programs)}
+    short = short_programs(found)
+    told = [{"name": p.name, "version": p.version, "margin_k": facts.margin_k} for p, facts in short]
+    if shop.json({"name": found.site.name, **counts, "short": told}):
+        return
+    end = shop.tr("The file reads well." if short else "No problems.")
+    shop.say(
+        "{name}: {fryers} fryers, {products} products, {programs} programs. {end}",
+        counts,
+        name=found.site.name,
+        end=end,
+    )
+    for program, facts in short:
+        typer.echo(unanswered_line(found, program, facts, shop.tr))

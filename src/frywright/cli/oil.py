@@ -6,261 +6,241 @@ from pathlib import Path
 
 import typer
 
-from frywright.cli.shop import JSON, STORE, open_shop
+from frywright.cli.shop import Shop, command
 
 app = typer.Typer(help="Oil: filling, log, outlook, cost, cartons.", no_args_is_help=True)
 
 
-@app.command()
-def fill(vat: str = typer.Argument(help="Fryer."), store: str = STORE, as_json: bool = JSON) -> None:
+@command(app)
+def fill(shop: Shop, vat: str = typer.Argument(help="Fryer.")) -> None:
     """How much oil a vat takes, cold and hot."""
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.rooms.care.oil_moves import fill_view
 
-    with speaking_errors(as_json):
-        from frywright.rooms.care.oil_moves import fill_view
+    view = fill_view(shop.kitchen, vat, shop.tr)
+    if shop.json(view):
+        return
+    shop.say(
+        "{name}: {mass}, {cartons} cartons; {cold} cold, {hot} at heat ({swells} % more).\nFill to the"
+        " cold line, drains closed, heat off; check the level again at heat. Too little uncovers the heat"
+        " surfaces and can ignite; too much boils over with a wet load.",
+        view,
+        swells=f"{100 * view['swells_frac']:.0f}",
+    )
+    for text in (
+        view["heights"],
+        view["warning"],
+        shop.tr("Solid shortening: {melt} to melt, low heat, attended.").format(**view)
+        if view["melt"]
+        else "",
+    ):
+        if text:
+            typer.echo(text)
 
-        view = fill_view(open_shop(store)[1], vat)
-        if as_json:
-            emit_json({"ok": True, **view})
-            return
-        typer.echo(
-            f"{view['name']}: {view['mass']}, {view['cartons']} cartons; {view['cold']} cold, {view['hot']}"
-            f" at heat ({100 * view['swells_frac']:.0f} % more).\nFill to the cold line, drains closed, heat"
-            " off; check the level again at heat. Too little uncovers the heat surfaces and can ignite; too"
-            " much boils over with a wet load."
-        )
-        for text in (
-            view["heights"],
-            view["warning"],
-            f"Solid shortening: {view['melt']} to melt, low heat, attended." if view["melt"] else "",
-        ):
-            if text:
-                typer.echo(text)
 
-
-@app.command()
+@command(app)
 def log(
+    shop: Shop,
     vat: str = typer.Argument(help="Fryer."),
     what: str = typer.Argument(help="top_up, reading, filter, discard, fill, acid or colour."),
     amount: str = typer.Argument("", help="Such as '5 lb', '1 carton' or 17.5 (per cent polar)."),
     after: bool = typer.Option(False, help="The reading was after the top-up."),
     strip: bool = typer.Option(False, help="Read with a strip."),
     who: str = typer.Option("", help="Who did it."),
-    store: str = STORE,
-    as_json: bool = JSON,
 ) -> None:
     """Record what was done to a vat's oil."""
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.rooms.care.vat import tell_oil
 
-    with speaking_errors(as_json):
-        from frywright.rooms.care.vat import tell_oil
-
-        opened, kitchen = open_shop(store)
-        values = {
-            "vat": vat,
-            "what": what,
-            "amount": amount,
-            "after": "1" if after else "",
-            "how": "strip" if strip else "meter",
-            "who": who,
-        }
-        kept, _ = tell_oil(opened, kitchen, values)
-        if as_json:
-            emit_json({"ok": True, "number": kept.number})
-        else:
-            typer.echo(f"Entry {kept.number} kept.")
+    opened, kitchen = shop.both
+    values = {
+        "vat": vat,
+        "what": what,
+        "amount": amount,
+        "after": "1" if after else "",
+        "how": "strip" if strip else "meter",
+        "who": who,
+    }
+    kept, _ = tell_oil(opened, kitchen, values)
+    shop.kept(kept.number)
 
 
-@app.command()
-def outlook(
-    vat: str = typer.Argument("", help="Fryer; without it all."), store: str = STORE, as_json: bool = JSON
-) -> None:
+@command(app, engine=True)
+def outlook(shop: Shop, vat: str = typer.Argument("", help="Fryer; without it all.")) -> None:
     """When each vat's oil reaches its limit, with an interval, and what a change would buy."""
-    from frywright.cli.output import emit_json, preparing, speaking_errors
+    from frywright.rooms.care.oil_money import changes_view
+    from frywright.rooms.care.vat import vat_states, vat_view
 
-    with speaking_errors(as_json), preparing():
-        from frywright.rooms.care.oil_money import changes_view
-        from frywright.rooms.care.vat import vat_states, vat_view
-
-        opened, kitchen = open_shop(store)
-        keys = [vat] if vat else [f.key for f in kitchen.fryers]
-        states = vat_states(opened, kitchen)
-        views = [vat_view(opened, kitchen, k, states=states) | changes_view(kitchen, states, k) for k in keys]
-        if as_json:
-            emit_json({"ok": True, "vats": views})
-            return
-        for view in views:
-            told = (
-                "default figures, fewer than 4 readings"
-                if view["default"]
-                else f"{view['readings_count']} readings"
+    opened, kitchen = shop.both
+    keys = [vat] if vat else [f.key for f in kitchen.fryers]
+    states = vat_states(opened, kitchen)
+    views = [
+        vat_view(opened, kitchen, k, tr=shop.tr, states=states) | changes_view(kitchen, states, k, shop.tr)
+        for k in keys
+    ]
+    if shop.json({"vats": views}):
+        return
+    for view in views:
+        told = shop.tr(
+            "default figures, fewer than 4 readings" if view["default"] else "{readings_count} readings"
+        )
+        shop.say(
+            "{name}: {level} % polar, +{growth} a day ({told}); limit {limit} % ({limit_title}).",
+            view,
+            level=view["level_pct"],
+            growth=view["growth_pct"],
+            told=told.format(**view),
+            limit=f"{view['limit_pct']:g}",
+            limit_title=shop.tr(view["limit_title"]),
+        )
+        typer.echo(f"  {view['text']}")
+        for row in view["changes"]:
+            shop.say(
+                "  {what}: {days} days, {currency}{money} a day",
+                row,
+                days=f"{row['days_n']:g}",
+                currency=view["currency"],
+                money=f"{row['money']:.2f}",
             )
-            typer.echo(
-                f"{view['name']}: {view['level_pct']} % polar, +{view['growth_pct']} a day ({told}); limit"
-                f" {view['limit_pct']:g} % ({view['limit_title']})."
-            )
-            typer.echo(f"  {view['text']}")
-            for row in view["changes"]:
-                typer.echo(
-                    f"  {row['what']}: {row['days_n']:g} days, {view['currency']}{row['money']:.2f} a day"
-                )
-            for move in view["moves"]:
-                typer.echo(f"  {move['text']}")
+        for move in view["moves"]:
+            typer.echo(f"  {move['text']}")
 
 
-@app.command()
+@command(app, engine=True)
 def cost(
+    shop: Shop,
     raw_lb_day: float = typer.Argument(
         0.0, help="Raw breaded product a day, lb; without it what the board dropped."
     ),
     change_min: float = typer.Option(None, help="Minutes a vat change."),
     hour_money: float = typer.Option(None, help="Pay by hour."),
-    store: str = STORE,
-    as_json: bool = JSON,
 ) -> None:
     """The oil bill of the last four weeks; what the food takes up stands apart. Gaps in the log come first,
     then likely causes.
     """
-    from frywright.cli.output import emit_json, preparing, speaking_errors
+    from dataclasses import replace
 
-    with speaking_errors(as_json), preparing():
-        from dataclasses import replace
+    from frywright.model.business_day import usual_trade
+    from frywright.model.units import LB
+    from frywright.rooms.care.oil_money import cost_view, rates_of
 
-        from frywright.model.business_day import usual_trade
-        from frywright.model.units import LB
-        from frywright.rooms.care.oil_money import cost_view, rates_of
-
-        opened, kitchen = open_shop(store)
-        rates = rates_of(usual_trade(kitchen))
-        if change_min is not None:
-            rates = replace(rates, change_h=change_min / 60.0)
-        if hour_money is not None:
-            rates = replace(rates, hour_money=hour_money)
-        view = cost_view(opened, kitchen, raw_lb_day * LB, rates=rates)
-        if as_json:
-            emit_json({"ok": True, **view})
-            return
-        for name in view["log_gaps"]:
-            typer.echo(f"Log gap, before anything else: {name}.")
-        typer.echo(
-            f"{view['day_money']:.2f} a day over {view['days_count']} days: taken up by the food"
-            f" {view['uptake_money']:.2f}, thrown away {view['discard_money']:.2f}, labour"
-            f" {view['labour_money']:.2f}; {view['per_raw_lb_money']:.3f} a raw lb; {view['per_hundred_n']:g}"
-            " of oil by 100 of raw."
+    opened, kitchen = shop.both
+    rates = rates_of(usual_trade(kitchen))
+    if change_min is not None:
+        rates = replace(rates, change_h=change_min / 60.0)
+    if hour_money is not None:
+        rates = replace(rates, hour_money=hour_money)
+    view = cost_view(opened, kitchen, raw_lb_day * LB, rates=rates, tr=shop.tr)
+    if shop.json(view):
+        return
+    for name in view["log_gaps"]:
+        shop.say("Log gap, before anything else: {name}.", name=name)
+    shop.say(
+        "{day} a day over {days_count} days: taken up by the food {uptake}, thrown away {discard}, labour"
+        " {labour}; {per_raw_lb} a raw lb; {per_hundred} of oil by 100 of raw.",
+        view,
+        day=f"{view['day_money']:.2f}",
+        uptake=f"{view['uptake_money']:.2f}",
+        discard=f"{view['discard_money']:.2f}",
+        labour=f"{view['labour_money']:.2f}",
+        per_raw_lb=f"{view['per_raw_lb_money']:.3f}",
+        per_hundred=f"{view['per_hundred_n']:g}",
+    )
+    if view["carried_off"]:
+        shop.say(
+            "By the engine, a day: {carried_off} of oil leaves with the food, {fat_in} of chicken fat"
+            " comes into the vats.",
+            view,
         )
-        if view["carried_off"]:
-            typer.echo(
-                f"By the engine, a day: {view['carried_off']} of oil leaves with the food, {view['fat_in']}"
-                " of chicken fat comes into the vats."
-            )
-        for cause in view["causes"]:
-            typer.echo(f"  {cause}")
+    for cause in view["causes"]:
+        typer.echo(f"  {cause}")
 
 
-@app.command()
-def sites(stores: list[Path] = typer.Argument(help="Files of several stores."), as_json: bool = JSON) -> None:
+@command(app, engine=True)
+def sites(shop: Shop, stores: list[Path] = typer.Argument(help="Files of several stores.")) -> None:
     """Several stores side by side: oil by hundred of raw product, money by raw kilogram, log gaps first, then
     likely causes.
     """
-    from frywright.cli.output import emit_json, preparing, speaking_errors
+    from frywright.model.errors import InputError
+    from frywright.rooms.care.oil_money import site_rows
 
-    with speaking_errors(as_json), preparing():
-        from frywright.model.errors import InputError
-        from frywright.rooms.care.oil_money import site_rows
-
-        lost = next((path for path in stores if not path.exists()), None)
-        if lost is not None:
-            raise InputError("store", str(lost), "a file that exists")
-        rows = site_rows([(str(path), *open_shop(str(path))) for path in stores])
-        if as_json:
-            emit_json({"ok": True, "sites": rows})
-            return
-        for row in rows:
-            if row["unknown"]:
-                typer.echo(f"{row['place']} ({row['site']}): unknown. {row['unknown']}")
-                continue
-            typer.echo(
-                f"{row['place']} ({row['site']}): {row['per_hundred_n']:g} of oil by 100 of raw,"
-                f" {row['per_raw_kg_money']:.3f} a raw kg"
-            )
-            for text in [*(f"log gap: {gap}" for gap in row["log_gaps"]), *row["causes"]]:
-                typer.echo(f"  {text}")
+    lost = next((path for path in stores if not path.exists()), None)
+    if lost is not None:
+        raise InputError("store", str(lost), "a file that exists")
+    rows = site_rows([(str(path), *shop.beside(str(path)).both) for path in stores])
+    if shop.json({"sites": rows}):
+        return
+    for row in rows:
+        if row["unknown"]:
+            shop.say("{place} ({site}): unknown. {unknown}", row)
+            continue
+        shop.say(
+            "{place} ({site}): {per_hundred} of oil by 100 of raw, {per_raw_kg} a raw kg",
+            row,
+            per_hundred=f"{row['per_hundred_n']:g}",
+            per_raw_kg=f"{row['per_raw_kg_money']:.3f}",
+        )
+        for text in [*(shop.tr("log gap: {gap}").format(gap=gap) for gap in row["log_gaps"]), *row["causes"]]:
+            typer.echo(f"  {text}")
 
 
-@app.command()
-def moves(
-    store: str = STORE,
-    out: Path = typer.Option(None, help="PDF of the oil map to write."),
-    language: str = typer.Option("en", help="Language, such as es."),
-    as_json: bool = JSON,
-) -> None:
+@command(app)
+def moves(shop: Shop, out: Path = typer.Option(None, help="PDF of the oil map to write.")) -> None:
     """What each vat's oil carries, and what speaks against moving it into another."""
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.rooms.care.oil_moves import oil_map_pdf, rotation_view
+    from frywright.rooms.care.vat import vat_states
 
-    with speaking_errors(as_json):
-        from frywright.rooms.care.oil_moves import oil_map_pdf, rotation_view
-        from frywright.rooms.care.vat import vat_states
-        from frywright.voice.tongue import translator
-
-        opened, kitchen = open_shop(store)
-        if out is not None:
-            out.write_bytes(oil_map_pdf(opened, kitchen, language, translator(language)))
-        view = rotation_view(kitchen, vat_states(opened, kitchen), translator(language))
-        if as_json:
-            emit_json({"ok": True, **view})
-            return
-        for one in view["vats"]:
-            typer.echo(f"{one['name']}: {one['products']}; carries {one['carries'] or 'nothing listed'}")
-        for move in view["moves"]:
-            typer.echo(
-                f"{move['from']} into {move['into']}:"
-                f" {' '.join(move['notes']) or 'nothing speaks against it.'}"
-            )
+    opened, kitchen = shop.both
+    if out is not None:
+        out.write_bytes(oil_map_pdf(opened, kitchen, shop.language, shop.tr))
+    view = rotation_view(kitchen, vat_states(opened, kitchen), shop.tr)
+    if shop.json(view):
+        return
+    for one in view["vats"]:
+        shop.say(
+            "{name}: {products}; carries {carries}", one, carries=one["carries"] or shop.tr("nothing listed")
+        )
+    for move in view["moves"]:
+        shop.say(
+            "{start} into {into}: {notes}",
+            move,
+            start=move["from"],
+            notes=" ".join(move["notes"]) or shop.tr("nothing speaks against it."),
+        )
 
 
-@app.command()
+@command(app, engine=True)
 def order(
+    shop: Shop,
     days: int = typer.Argument(help="Days to the next delivery."),
     on_hand: float = typer.Option(0.0, help="Cartons on hand."),
-    store: str = STORE,
-    as_json: bool = JSON,
 ) -> None:
     """Cartons to order, planned changes and a vat's safety included."""
-    from frywright.cli.output import emit_json, preparing, speaking_errors
+    from frywright.rooms.care.oil_moves import order_view
 
-    with speaking_errors(as_json), preparing():
-        from frywright.rooms.care.oil_moves import order_view
-
-        view = order_view(*open_shop(store), days, on_hand)
-        if as_json:
-            emit_json({"ok": True, **view})
-        else:
-            typer.echo(
-                f"Order {view['cartons']} cartons: top-up {view['top_up_cartons']}, changes"
-                f" {view['change_cartons']}, safety {view['safety_cartons']}, less {on_hand:g} on hand."
-            )
+    view = order_view(*shop.both, days, on_hand)
+    if not shop.json(view):
+        shop.say(
+            "Order {cartons} cartons: top-up {top_up_cartons}, changes {change_cartons}, safety"
+            " {safety_cartons}, less {on_hand} on hand.",
+            view,
+            on_hand=f"{on_hand:g}",
+        )
 
 
-@app.command()
+@command(app)
 def limit(
+    shop: Shop,
     house: float | None = typer.Option(None, help="House limit to set, per cent polar."),
     who: str = typer.Option("", help="Name, for a looser limit."),
     reason: str = typer.Option("", help="Reason, for a looser limit."),
-    store: str = STORE,
-    as_json: bool = JSON,
 ) -> None:
     """The limit of the oil: the place's, tightened by the house's; without --house as it stands."""
-    from frywright.cli.output import emit_json, speaking_errors
+    from frywright.rooms.care.vat import set_limit
+    from frywright.rooms.standing import oil_limit_here
 
-    with speaking_errors(as_json):
-        from frywright.rooms.care.vat import set_limit
-        from frywright.rooms.standing import oil_limit_here
-
-        opened, kitchen = open_shop(store)
-        if house is not None:
-            set_limit(opened, kitchen, house, who, reason)
-        value, title = oil_limit_here(opened, kitchen)
-        if as_json:
-            emit_json({"ok": True, "limit_pct": value, "title": title})
-        else:
-            typer.echo(f"Oil goes at {value:g} % polar compounds. {title}.")
+    opened, kitchen = shop.both
+    if house is not None:
+        set_limit(opened, kitchen, house, who, reason)
+    value, place = oil_limit_here(opened, kitchen)
+    title = place.say(shop.tr)
+    if not shop.json({"limit_pct": value, "title": title}):
+        shop.say("Oil goes at {value} % polar compounds. {title}.", value=f"{value:g}", title=title)

@@ -6,12 +6,12 @@ import json
 import sys
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from contextvars import ContextVar
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from frywright.model.errors import DataError, FrywrightError
-from frywright.model.tongues import SOURCE
-from frywright.voice.tongue import explain, translator
+
+if TYPE_CHECKING:
+    from frywright.cli.shop import Shop
 
 
 def emit_json(value: Any) -> None:
@@ -19,24 +19,17 @@ def emit_json(value: Any) -> None:
     sys.stdout.write(json.dumps(value, ensure_ascii=False, allow_nan=False) + "\n")
 
 
-SPOKEN: ContextVar[tuple[str, str]] = ContextVar("spoken", default=(SOURCE, ""))
-"""Language and units of the kitchen a command opened; errors are told in them."""
-
-
 @contextmanager
-def speaking_errors(as_json: bool = False) -> Iterator[None]:
-    """Turn an error of ours into words on standard error and its exit code."""
+def speaking_errors(shop: Shop | None = None) -> Iterator[None]:
+    """Turn an error of ours into words and its exit code, in a shop's language and units."""
     try:
         yield
     except FrywrightError as error:
-        message = explain(error, *SPOKEN.get())
-        if as_json:
+        tell, system = (shop.tr, str(getattr(shop.site, "units", ""))) if shop else (str, "")
+        message = error.say(tell, system)
+        if shop and shop.as_json:
             kind = type(error).__name__
-            problems = (
-                [p.say(translator(SPOKEN.get()[0])) for p in error.problems]
-                if isinstance(error, DataError)
-                else []
-            )
+            problems = [p.say(tell, system) for p in error.problems] if isinstance(error, DataError) else []
             emit_json({"ok": False, "error": kind, "message": message, "problems": problems})
         else:
             sys.stderr.write(f"{message}\n")

@@ -1,34 +1,206 @@
-"""What every command over a store begins with."""
+"""What every command stands on: a store and its kitchen, whose language and units it speaks; and the one way
+to make a command of a function.
+"""
 
 from __future__ import annotations
 
+import inspect
+from collections.abc import Callable, Mapping
+from contextlib import ExitStack, nullcontext
+from functools import cached_property, wraps
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import typer
 
-from frywright.cli.output import SPOKEN
+from frywright.cli.output import emit_json, preparing, speaking_errors
+from frywright.model.errors import FrywrightError, InputError
 
-STORE = typer.Option(
-    "var/frywright.db", "--store", help="File of the store, or postgresql://user@host/database."
-)
-JSON = typer.Option(False, "--json", help="Print JSON.")
+if TYPE_CHECKING:
+    from frywright.ledger.store import Store
+    from frywright.model.kitchen import Kitchen, Site
+
+USUAL = "var/frywright.db"
+WHERE = "a store (its file, or postgresql://user@host/database) or a kitchen file (TOML)"
+OPTIONS: dict[str, tuple[type, Any]] = {
+    "kitchen": (str, typer.Argument(help=f"Kitchen: {WHERE}.")),
+    "store": (str, typer.Option("", "--store", help=f"Where it is kept: {WHERE}; without it {USUAL}.")),
+    "language": (str, typer.Option("", "--language", help="Language, such as es; without it the kitchen's.")),
+    "as_json": (bool, typer.Option(False, "--json", help="Print JSON.")),
+}
+"""What the program adds to every command, ``kitchen`` only where it is asked for."""
+EMPTY: Mapping[str, Any] = {}
+SQLITE = b"SQLite format 3\0"
 
 
-def open_shop(store: str) -> tuple[Any, Any]:
-    """The store, made with the demo kitchen where there is none, and its kitchen."""
-    from frywright.rooms.kitchen import open_store, remembered_kitchen
+class Shop:
+    """A store and its kitchen, opened when first asked for. Where a kitchen file and a store are both named,
+    the kitchen is the file's and what is kept goes into the store.
+    """
 
-    opened = open_store(store, "")
-    kitchen = remembered_kitchen(opened)
-    SPOKEN.set((kitchen.site.language, str(kitchen.site.units)))
-    return opened, kitchen
+    def __init__(self, kitchen: str = "", store: str = "", language: str = "", as_json: bool = False) -> None:
+        self._kitchen, self.named, self.where = kitchen, store, store or kitchen or USUAL
+        self._language = language
+        self.as_json, self.held = as_json, ExitStack()
+
+    @property
+    def both(self) -> tuple[Store, Kitchen]:
+        """Store and kitchen."""
+        return self.store, self.kitchen
+
+    @cached_property
+    def store(self) -> Store:
+        """Where records are kept."""
+        return self.open(self.where)
+
+    @cached_property
+    def kitchen(self) -> Kitchen:
+        """The kitchen as its store knows it, with the programs saved there."""
+        from frywright.rooms.kitchen import remembered_kitchen
+
+        own = self._kitchen and self._kitchen != self.where
+        return remembered_kitchen(self.open(self._kitchen) if own else self.store)
+
+    def open(self, where: str) -> Store:
+        """The store of that name, with the demo kitchen where it is new; a kitchen file is opened into a
+        passing store that keeps nothing.
+        """
+        from frywright.ledger.store import Store
+        from frywright.rooms.clock import now
+        from frywright.rooms.kitchen import open_store, remember_kitchen
+        from frywright.trial.kitchens import read_text
+
+        if is_store(where):
+            return open_store(where, "")
+        made = self.held.enter_context(Store.passing(now))
+        remember_kitchen(made, read_text(Path(where)), where)
+        made.sealed = True
+        return made
+
+    @property
+    def site(self) -> Site | None:
+        """The site of a kitchen that is there to be read: errors are told in its language and units."""
+        named = self._kitchen or self.where
+        try:
+            known = "kitchen" in self.__dict__ or "://" in named or Path(named).exists()
+            return self.kitchen.site if known else None
+        except FrywrightError:
+            return None
+
+    def beside(self, where: str) -> Shop:
+        """Another shop, closed with this one."""
+        other = Shop(store=where)
+        other.held = self.held
+        return other
+
+    def check_language(self) -> None:
+        """Refuse a language nobody knows; from then on the kitchen's is spoken."""
+        from frywright.model.tongues import tongues
+
+        if self._language and self._language not in tongues():
+            wrong, self._language = self._language, ""
+            raise InputError("--language", wrong, "one of: {known}", values={"known": ", ".join(tongues())})
+
+    @property
+    def language(self) -> str:
+        """The language asked for, else the kitchen's."""
+        from frywright.model.tongues import SOURCE
+
+        return self._language or (self.site.language if self.site else SOURCE)
+
+    @property
+    def units(self) -> str:
+        """The kitchen's system of units."""
+        return str(self.kitchen.site.units)
+
+    @cached_property
+    def tr(self) -> Callable[[str], str]:
+        """Says a text in the language."""
+        from frywright.voice.tongue import translator
+
+        return translator(self.language)
+
+    def read(self, text: str, dimension: str, name: str) -> float | None:
+        """A value typed, read as on a page; a bare number is in the kitchen's unit. None where empty."""
+        return self.kitchen.site.read(text, dimension, name) if text else None
+
+    def say(self, text: str, row: Mapping[str, Any] = EMPTY, /, **values: Any) -> None:
+        """Print a text in the language, filled from a row and from values."""
+        typer.echo(self.tr(text).format(**{**row, **values}))
+
+    def json(self, view: Any) -> bool:
+        """Whether JSON was asked for; then it is printed, a success unless it says otherwise."""
+        if self.as_json:
+            emit_json({"ok": True, **view})
+        return self.as_json
+
+    def kept(self, number: int, **more: Any) -> None:
+        """Say which entry was kept."""
+        if not self.json({"number": number, **more}):
+            self.say("Entry {number} kept.", number=number)
+
+    def written(self, out: Path, data: bytes) -> None:
+        """Write a file and say so."""
+        write_file(out, data)
+        if not self.json({"file": str(out)}):
+            self.say("{file} written.", file=out)
 
 
-def open_kitchen(path: Path) -> Any:
-    """The kitchen of a file; from here on errors are told in its language and units."""
-    from frywright.trial.kitchens import open_kitchen
+def is_store(where: str) -> bool:
+    """Whether a name is a store's: a database's URL, an SQLite file, or a new file that is not TOML."""
+    path = Path(where)
+    if "://" in where or path.is_dir():
+        return "://" in where
+    if not path.exists() or path.suffix.lower() in (".db", ".toml"):
+        return path.suffix.lower() != ".toml"
+    with path.open("rb") as stream:
+        return stream.read(len(SQLITE)) == SQLITE
 
-    kitchen = open_kitchen(path)
-    SPOKEN.set((kitchen.site.language, str(kitchen.site.units)))
-    return kitchen
+
+def write_file(out: Path, data: bytes, option: str = "--out") -> None:
+    """Write a file somebody named.
+
+    Raises
+    ------
+    InputError
+        It cannot be written there.
+    """
+    try:
+        out.write_bytes(data)
+    except OSError as error:
+        raise InputError(
+            option, str(out), "a place that can be written ({why})", values={"why": str(error.strerror)}
+        ) from error
+
+
+def command(
+    app: typer.Typer, name: str | None = None, *, kitchen: bool = False, engine: bool = False
+) -> Callable[[Callable[..., None]], Callable[..., None]]:
+    """Make a command of a function whose first parameter is its shop: ``--store``, ``--language`` and
+    ``--json`` are added, with ``kitchen`` also the kitchen it begins with; errors are told in the shop's
+    language and units; ``engine`` says that kernels may have to be compiled first.
+    """
+    added = {
+        key: inspect.Parameter(key, inspect.Parameter.KEYWORD_ONLY, default=default, annotation=kind)
+        for key, (kind, default) in OPTIONS.items()
+        if kitchen or key != "kitchen"
+    }
+
+    def mark(function: Callable[..., None]) -> Callable[..., None]:
+        @wraps(function)
+        def run(**given: Any) -> None:
+            shop = Shop(**{key: given.pop(key) for key in added})
+            with shop.held, speaking_errors(shop), preparing() if engine else nullcontext():
+                shop.check_language()
+                function(shop, **given)
+
+        own = list(inspect.signature(function).parameters.values())[1:]
+        first = [added["kitchen"]] if kitchen else []
+        last = [p for key, p in added.items() if key != "kitchen"]
+        params = [*first, *(p.replace(kind=inspect.Parameter.KEYWORD_ONLY) for p in own), *last]
+        run.__dict__["__signature__"] = inspect.Signature(params)
+        run.__annotations__ = {p.name: p.annotation for p in params}
+        app.command(name)(run)
+        return function
+
+    return mark

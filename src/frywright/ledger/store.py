@@ -16,6 +16,7 @@ from contextlib import contextmanager
 from contextvars import ContextVar
 from dataclasses import dataclass, field
 from pathlib import Path
+from tempfile import TemporaryDirectory
 from threading import RLock
 from typing import Any
 
@@ -146,7 +147,7 @@ class Store:
     """A file or database of entries."""
 
     def __init__(self, url: str, now: Callable[[], dt.datetime]) -> None:
-        self._now = now
+        self._now, self.sealed = now, False
         self._open: ContextVar[Writer | None] = ContextVar("writer", default=None)
         self._held: ContextVar[_Look | None] = ContextVar("look", default=None)
         self.sqlite = sa.make_url(url).get_backend_name() == "sqlite"
@@ -170,6 +171,13 @@ class Store:
         """Open or create an SQLite store at ``path``."""
         path.parent.mkdir(parents=True, exist_ok=True)
         return cls(f"sqlite:///{path}", now)
+
+    @classmethod
+    @contextmanager
+    def passing(cls, now: Callable[[], dt.datetime]) -> Iterator[Store]:
+        """A store that is gone when its block ends."""
+        with TemporaryDirectory(prefix="frywright-", ignore_cleanup_errors=True) as folder:
+            yield cls(f"sqlite:///{folder}/passing.db", now)
 
     @classmethod
     def named(cls, name: str, now: Callable[[], dt.datetime]) -> Store:
@@ -235,8 +243,12 @@ class Store:
     @contextmanager
     def writing(self) -> Iterator[Writer]:
         """One transaction; kept when the block ends, undone when it raises. Writers take turns; a block
-        inside a block belongs to the outer one.
+        inside a block belongs to the outer one. A sealed store takes nothing.
         """
+        if self.sealed:
+            raise RecordError(
+                "A kitchen file keeps no records; nothing was written. Name a store with --store."
+            )
         outer = self._open.get()
         if outer is not None:
             yield outer

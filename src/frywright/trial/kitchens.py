@@ -48,11 +48,6 @@ def read_text(path: Path) -> str:
         ) from error
 
 
-def open_kitchen(path: Path) -> Kitchen:
-    """The kitchen described by the file at ``path``; DataError with every problem otherwise."""
-    return parse_kitchen(read_text(path), str(path))
-
-
 def demo_text() -> str:
     """Text of the invented demo kitchen's file."""
     return resources.files("frywright.catalog").joinpath("demo/kitchen.toml").read_text("utf-8")
