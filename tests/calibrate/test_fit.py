@@ -11,16 +11,17 @@ import pytest
 
 from frywright.calibrate.analyse import analyse
 from frywright.calibrate.channels import Role
-from frywright.calibrate.core import curve_of, moves_in, scale_note, unbridged
+from frywright.calibrate.core import ProbeCurve, curve_of, moves_in, scale_note, unbridged
 from frywright.calibrate.doubts import warnings
 from frywright.calibrate.fit import fit
 from frywright.calibrate.gauge import Pressed
 from frywright.calibrate.parameters import Fitted
-from frywright.calibrate.parts import usual_loss
+from frywright.calibrate.parts import parts_of, usual_loss
 from frywright.calibrate.placement import NODES, placement, profile
 from frywright.calibrate.readings import read_log
 from frywright.calibrate.trial import (
     FITTING,
+    THIN_S,
     Headspace,
     Probed,
     Trial,
@@ -225,6 +226,40 @@ def test_a_shape_at_its_bound_with_a_misfit_warns():
     assert {"shape_at_bound", "at_bound"} <= kinds(0.0, 0.9)
     assert "shape_at_bound" not in kinds(0.0, 0.5)
     assert "shape_at_bound" not in kinds(0.4, 0.9)
+
+
+def test_only_what_moves_together_is_said_to_look_alike():
+    """A correlation of 0.99 either way is named with its figure; one of a half is not."""
+    for share, said in ((0.99, True), (-0.99, True), (0.5, False), (-0.5, False)):
+        found = warnings([], (("half_thickness_m", "shape_n", share),), np.zeros(2), 0.1)
+        alike = [n for n in found if n.kind == "alike"]
+        assert bool(alike) is said
+        assert all(n.values["share"] == share for n in alike)
+
+
+def test_a_reading_every_second_counts_for_more_than_one_every_five():
+    """The mean of n readings is known sqrt(n) times as well: five times the readings, 1/sqrt(5) of the error.
+
+    The noise is white, so that both curves have the same for one reading.
+    """
+    noise = 0.3 * np.random.default_rng(5).normal(size=4000)
+    sds = []
+    for step in (1.0, 5.0):
+        time = step * np.arange(len(noise))
+        curve = ProbeCurve(
+            channel="Core",
+            time_s=time,
+            core_c=60.0 + noise,
+            start_c=4.0,
+            lift_s=float(time[-1]),
+            gaps=(),
+            left_s=None,
+            notes=(),
+        )
+        trial = replace(trial_of(6)[0], probes=(Probed(cut=CUT, piece_mass_kg=0.2, curve=curve),))
+        sds.append(parts_of(0, trial, Headspace(), (CUT,), 0)[0].sd)
+    assert sds[1] == pytest.approx(0.3, rel=0.1)
+    assert sds[1] / sds[0] == pytest.approx(np.sqrt(THIN_S / 1.0), rel=0.1)
 
 
 def test_the_lid_from_a_gauge_curve(kitchen):

@@ -11,6 +11,8 @@ import pytest
 from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 
+from frywright.calibrate.channels import guess_unit
+from frywright.calibrate.core import MOVE_WINDOW_S, curve_of
 from frywright.calibrate.readings import read_log
 from frywright.model.errors import DataError, FrywrightError, InputError
 from frywright.tables.moments import date_order, day_number
@@ -182,3 +184,29 @@ def test_any_bytes_never_crash(data):
         assert str(error)
         return
     assert accounted(log)
+
+
+@pytest.mark.parametrize(
+    ("low", "high", "unit"),
+    [
+        (4.0, 80.0, "c"),  # from the refrigerator to cooked
+        (4.0, 70.0, ""),  # a cold start that ends where either unit is possible
+        (40.0, 80.0, ""),  # no cold start
+        (120.0, 170.0, "c"),  # frying oil
+        (70.0, 350.0, "f"),  # oil that would burn if this were degC
+    ],
+)
+def test_a_unit_is_guessed_only_where_the_other_cannot_be(low, high, unit):
+    """By what is physically possible in the readings; open where both are."""
+    assert guess_unit(np.linspace(low, high, 500))[0] == unit
+
+
+def test_a_probe_that_leaves_the_meat_is_timed_from_the_drop():
+    """Dropped at 100 s, pulled out at 500 s into air at 25 degC: left at 400 s after the drop, at most the
+    window of the search before, and nothing after that is used.
+    """
+    time = np.arange(0.0, 1000.0)
+    core = np.interp(time, [0.0, 100.0, 499.0, 501.0, 1000.0], [4.0, 4.0, 70.0, 25.0, 25.0])
+    curve = curve_of("Core", time, core, 100.0, 700.0, 1000.0)
+    assert 400.0 - MOVE_WINDOW_S <= curve.left_s <= 400.0
+    assert curve.time_s[-1] <= curve.left_s

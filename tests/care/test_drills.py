@@ -57,6 +57,7 @@ def test_the_numbers_are_the_engines(kitchen, drills):
     )
     right = next(c for c in drill.choices if c.right)
     assert right.values["core_c"] == pytest.approx(history.coldest.core_at_lift_c, abs=0.05)
+    assert right.values["usual_c"] == pytest.approx(simulate(usual).coldest.core_at_lift_c, abs=0.05)
     assert right.values["usual_c"] > right.values["core_c"]
 
 

@@ -139,6 +139,11 @@ def test_records_commands(tmp_path, demo):
     remember_kitchen(Store.file(path, now), Path(demo).read_text("utf-8"), "k.toml")
     assert json.loads(frywright("records", "verify", str(path), "--json").stdout)["entries"] == 1
     assert json.loads(frywright("records", "export", str(path)).stdout)["kind"] == "kitchen"
+    (tmp_path / "e.jsonl").write_text(frywright("records", "export", str(path)).stdout, "utf-8")
+    again = ("records", "import", str(tmp_path / "e.jsonl"), "--store")
+    told = frywright(*again, str(tmp_path / "t.db"), "--json")
+    assert json.loads(told.stdout) == {"ok": True, "entries": 1}
+    assert frywright(*again, str(tmp_path / "u.db")).stdout == "1 entries, chain unbroken.\n"
     missing = frywright("records", "verify", str(tmp_path / "no.db"))
     assert missing.returncode == 5
     assert "No store" in missing.stderr

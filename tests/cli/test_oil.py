@@ -14,7 +14,8 @@ def test_oil_by_command(tmp_path):
     """Log, outlook, filling, bill, cartons and limit; nonsense is refused with exit code 2."""
     store = ("--store", str(tmp_path / "o.db"))
     assert "kept" in frywright("oil", "log", "alder", "reading", "12.5", *store).stdout
-    assert frywright("oil", "log", "alder", "top_up", "5 lb", *store).returncode == 0
+    told = json.loads(frywright("oil", "log", "alder", "top_up", "5 lb", "--json", *store).stdout)
+    assert told["ok"] and told["number"] > 1
     refused = frywright("oil", "log", "alder", "reading", "140", *store)
     assert refused.returncode == 2
     assert "0 to 60" in refused.stderr

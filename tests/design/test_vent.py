@@ -61,6 +61,17 @@ def test_a_vent_that_was_told_and_is_short_stops_nothing(kitchen):
     require_vent_of(make_plan(untold, untold.program("bone-in cedar")))
 
 
+def test_a_program_is_carried_with_its_own_product_unless_another_is_named(kitchen):
+    """No product named: the program's own, so that only the load is too large. A product nobody knows is said
+    by its name.
+    """
+    program = kitchen.program("bone-in cedar")
+    for product, says in ((None, "load"), ("nothing", "nothing")):
+        target = Target(kitchen=kitchen, fryer="cedar", product=product, load_heads=99.0)
+        with pytest.raises(InputError, match=says):
+            transfer(kitchen, program, target, LIMIT)
+
+
 def test_a_controller_of_one_stage_hears_of_its_vent_too(kitchen):
     """A pressure fryer without a vent told, whose controller holds one stage: the words are those of the
     vent.

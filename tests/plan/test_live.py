@@ -148,6 +148,9 @@ def test_waste_adds_up_to_every_piece():
     assert total(wastes)["mix"] > 0
     if left:
         assert total(wastes)["error"] == pytest.approx(left[0].units_n)
+    without = total(explain(day, state))
+    assert without["mix"] == 0.0
+    assert sum(without.values()) == pytest.approx(sum(total(wastes).values()))
 
 
 def test_first_out_and_count_and_hold():

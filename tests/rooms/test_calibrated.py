@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -10,6 +11,7 @@ from frywright.ledger.facts.cook import ProgramProved
 from frywright.ledger.facts.probing import CalibrationKept
 from frywright.model.calibration import OTHER_PROGRAM_K, Calibration
 from frywright.model.findings import Outcome
+from frywright.model.kitchen import ProveAgain
 from frywright.physics.plan import make_plan
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import kitchen_number, open_store, remember_calibration, remembered_kitchen
@@ -17,7 +19,7 @@ from frywright.trial.ask import CookRequest, ask, edit_program
 from frywright.trial.evidence import evidence_for, logged_as, range_notes
 from frywright.trial.predicted import show_facts
 from frywright.trial.proof import prove_program
-from frywright.trial.prove_again import again_line, lowest_margin_k
+from frywright.trial.prove_again import again_line, again_text, again_values, lowest_margin_k
 from frywright.verdicts.evidence import EvidenceKind
 
 
@@ -152,3 +154,19 @@ def test_the_page_names_what_is_calibrated_and_what_to_probe_next(kitchen):
     assert whole.to_probe == () and "Calibrated:" not in show_facts(whole, "us").evidence
     none = show_facts(ask(kitchen, CookRequest(program=program)).facts, "us")
     assert none.evidence == "Missing: probe log of the coldest piece, or a calibrated piece."
+
+
+@pytest.mark.parametrize(
+    ("before", "after", "values"),
+    [
+        (2.5, -1.5, {"before_k": 2.5, "after_k": 1.5}),
+        (None, -1.5, {}),
+        (2.5, None, {}),
+        (None, None, {}),
+    ],
+)
+def test_a_mark_speaks_of_margins_only_when_it_knows_both(before, after, values):
+    """Without one of them it says that the kitchen has changed and why, and every word has its value."""
+    mark = ProveAgain(name="p", version=1, reason="new oil", margin_before_k=before, margin_after_k=after)
+    assert again_values(mark) == {"reason": "new oil", **values}
+    assert set(re.findall(r"{(\w+)}", again_text(mark))) == {"reason", *values}

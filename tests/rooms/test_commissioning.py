@@ -11,11 +11,12 @@ import zlib
 import pytest
 
 from frywright.care.gates import steps_for
+from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.care import PlateTyped, StepSigned
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.rooms.care import commissioning as new
-from frywright.rooms.care import nameplate, upkeep
+from frywright.rooms.care import nameplate, photos, upkeep
 from frywright.rooms.care.handover import emergency_pdf, handover_pack
 from frywright.rooms.care.vent_time import take_vent, vent_offer, with_vent
 from frywright.rooms.clock import now
@@ -23,7 +24,7 @@ from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
 from tests.model.test_kitchen_files import GOOD
-from tests.paper import pages
+from tests.paper import pages, words
 
 PLATE = {
     "fryer": "alder",
@@ -294,3 +295,22 @@ def test_a_vent_time_finds_its_own_fryer_in_the_file():
     lines = with_vent(text, "two", 31.0).splitlines()
     assert lines[lines.index('key = "two"') + 1] == 'vent = "0:31"'
     assert len(lines) == len(text.splitlines()) + 1
+
+
+def test_a_photo_too_large_is_refused_not_cut(store, monkeypatch):
+    """A picture of exactly the most is kept byte for byte; one byte more is refused and nothing is kept."""
+    data = png()
+    monkeypatch.setattr(photos, "LARGEST_PHOTO_BYTES", len(data) - 1)
+    with pytest.raises(InputError, match=f"{len(data)} bytes"):
+        photos.keep_photo(store, io.BytesIO(data))
+    monkeypatch.setattr(photos, "LARGEST_PHOTO_BYTES", len(data))
+    with attachments_of(store).open(photos.keep_photo(store, io.BytesIO(data))) as kept:
+        assert kept.read() == data
+
+
+def test_the_pack_lists_the_programs_of_its_own_fryer(store, kitchen):
+    """Every program of Alder, none of another fryer."""
+    begun(store, kitchen, *(s.key for s in steps_for(kitchen.fryer("alder"))))
+    text = words(handover_pack(store, kitchen, "alder", "en", str))
+    for program in kitchen.programs:
+        assert (program.name in text) is (program.fryer == "alder"), program.name

@@ -143,3 +143,9 @@ def test_the_first_day_is_kept_for_life(store, kitchen):
     ):
         with pytest.raises(InputError):
             upkeep.tell_figure(store, kitchen, {**told, **bad})
+
+
+def test_a_task_takes_as_long_as_its_calendar_says(store, kitchen):
+    """Half an hour to time a heat-up, ten minutes to look over the hoses: the minutes of the calendar."""
+    minutes = {r["task"]: r["takes_min"] for r in upkeep.care_rows(store, kitchen, today=TODAY)}
+    assert (minutes["heat_up"], minutes["hoses"]) == (30, 10)
