@@ -12,6 +12,7 @@ from fastapi.testclient import TestClient
 from frywright.ledger.accounts import Accounts, digest
 from frywright.ledger.facts.people import AccountChanged
 from frywright.ledger.store import Store
+from frywright.model import roles
 from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen
 from frywright.rooms.records import people
@@ -29,7 +30,7 @@ def shop(tmp_path_factory):
     store = Store.file(tmp_path_factory.mktemp("r") / "r.db", now)
     remember_kitchen(store, demo_text(), "demo.toml")
     people.add_account(store, "Olive Owner", "owner", PASSWORD, "246810")
-    for role in people.ROLES:
+    for role in roles.RIGHTS:
         if role != "owner":
             people.add_account(store, f"the {role}", role, PASSWORD, "1357")
     return store, make_app(store)
@@ -66,7 +67,7 @@ def test_every_route_has_a_rule_and_every_rule_a_route(shop):
     assert right_for("POST", "/new/route") is None
 
 
-@pytest.mark.parametrize("role", [*people.ROLES, "nobody"])
+@pytest.mark.parametrize("role", [*roles.RIGHTS, "nobody"])
 def test_every_role_on_every_route(shop, role):
     """Refused wherever the right is missing, before anything is written; an auditor reaches everything that
     is to be read.
@@ -77,7 +78,7 @@ def test_every_role_on_every_route(shop, role):
     for route in routes(app):
         method, path = route.split(" ", 1)
         right = RIGHTS[route]
-        allowed = role != "nobody" and right in people.ROLES[role]
+        allowed = role != "nobody" and right in roles.RIGHTS[role]
         if right == OPEN or (allowed and (role != "auditor" or route == "POST /records/check")):
             continue
         answer = client.request(method, re.sub(r"{\w+}", "1", path), data={} if method == "POST" else None)

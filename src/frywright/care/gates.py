@@ -9,9 +9,9 @@ from dataclasses import dataclass, replace
 from functools import cache
 
 from frywright.catalog import load as catalog
-from frywright.model.care import ROLES
 from frywright.model.errors import InputError
 from frywright.model.fryer import Fryer
+from frywright.model.roles import may_sign
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -88,7 +88,7 @@ def check(step: Step, done: Collection[str], signed: Signed) -> tuple[str, ...]:
     InputError
         A role that may not sign it, no second person where two must look, or a step before what it needs.
     """
-    if signed.role not in ROLES or ROLES.index(signed.role) < ROLES.index(step.who):
+    if not may_sign(signed.role, step.who):
         raise InputError(
             "role",
             repr(signed.role),

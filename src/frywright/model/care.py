@@ -7,11 +7,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from frywright.model.errors import InputError
+from frywright.model.roles import SIGNERS
 
-ROLES = ("crew", "lead", "technician", "licensed")
-"""Who may do a task, from least to most: trained crew, shift lead, technician of the house, licensed or
-certified contractor.
-"""
 APPLIES = ("", "open", "pressure", "electric", "gas")
 
 
@@ -41,9 +38,9 @@ class Task:
         return dict(self.in_languages).get(f"{field}_{language}") or str(getattr(self, field))
 
     def __post_init__(self) -> None:
-        if self.who not in ROLES:
+        if self.who not in SIGNERS:
             raise InputError(
-                "who", repr(self.who), "one of: {known}", where=self.key, values={"known": ", ".join(ROLES)}
+                "who", repr(self.who), "one of: {known}", where=self.key, values={"known": ", ".join(SIGNERS)}
             )
         if self.applies not in APPLIES:
             raise InputError(

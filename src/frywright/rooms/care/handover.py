@@ -14,10 +14,10 @@ from frywright.ledger.attachments import attachments_of
 from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError
 from frywright.model.kitchen import Kitchen
+from frywright.model.roles import SIGNERS
 from frywright.paper.paper import PAPER, pdf, picture_type, section
 from frywright.rooms.care.commissioning import commissioning_view
 from frywright.rooms.care.nameplate import unit_signs
-from frywright.rooms.care.upkeep import WHO
 from frywright.rooms.clock import now
 from frywright.rooms.standing import held_status
 
@@ -97,7 +97,7 @@ def _sections(store: Store, kitchen: Kitchen, view: Mapping[str, Any], tr: Trans
         if s["passed_over"]
     ]
     signed = [
-        [s["title"], s["at"] or "–", f"{s['by']} ({tr(WHO[s['role']])})" if s["done"] else "–", s["note"]]
+        [s["title"], s["at"] or "–", f"{s['by']} ({tr(SIGNERS[s['role']])})" if s["done"] else "–", s["note"]]
         for s in steps
     ]
     tests = [

@@ -7,6 +7,7 @@ from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
+from frywright.model.roles import QUALIFIED
 from frywright.model.units import GALLON
 from frywright.rooms.hall import write
 from frywright.rooms.standing import stopped
@@ -26,7 +27,6 @@ REASONS = {
     "lid_falls": "The lid does not stay up.",
 }
 """Conditions under which a fryer is not used: common practice, no source; a maker's list adds to it."""
-QUALIFIED = ("technician", "licensed")
 OZ_KG = 0.028349523125
 OZ_GAL_G_L = OZ_KG * 1000.0 / (GALLON * 1000.0)
 """Grams a litre in an ounce a gallon."""

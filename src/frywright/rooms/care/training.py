@@ -22,9 +22,10 @@ from frywright.model.findings import Outcome, say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.model.roles import SIGNERS
 from frywright.model.units import clock, show
 from frywright.paper.paper import PAPER, pdf, section
-from frywright.rooms.care.upkeep import WHO, today_of
+from frywright.rooms.care.upkeep import today_of
 from frywright.rooms.hall import write
 from frywright.rooms.standing import oil_limit_here
 from frywright.trial.ask import CookRequest, ask
@@ -158,7 +159,8 @@ def people_view(
         if h["standing"] in ("expiring", "expired")
     )
     work = [
-        {"title": tr(w["title"]), "who": tr(WHO[w["who"]])} for w in catalog.table("care/skills.toml")["work"]
+        {"title": tr(w["title"]), "who": tr(SIGNERS[w["who"]])}
+        for w in catalog.table("care/skills.toml")["work"]
     ]
     return {
         "people": rows,

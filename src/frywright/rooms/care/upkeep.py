@@ -22,11 +22,12 @@ from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
-from frywright.model.care import ROLES, Task
+from frywright.model.care import Task
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
+from frywright.model.roles import SIGNERS, may_sign
 from frywright.model.trade import Trade
 from frywright.model.units import clock, parse_clock
 from frywright.rooms.clock import now
@@ -35,12 +36,6 @@ from frywright.rooms.hall import write
 Translate = Callable[[str], str]
 RATE_DAYS, SOON_DAYS = 28, 7
 LONGEST_FIGURE_S = 4 * 3600.0
-WHO = {
-    "crew": "trained crew, age rules apply",
-    "lead": "shift lead",
-    "technician": "technician of the house",
-    "licensed": "licensed or certified contractor",
-}
 FIGURE_NAMES = {
     "heat_up": "heat-up",
     "pressure_build": "pressure build",
@@ -182,7 +177,7 @@ def care_rows(
                 "task": task.key,
                 "title": tr(task.said("title", language)),
                 "who": task.who,
-                "who_words": tr(WHO[task.who]),
+                "who_words": tr(SIGNERS[task.who]),
                 "takes_min": round(task.takes_s / 60),
                 "parts": tr(task.said("parts", language)),
                 "state": state,
@@ -230,13 +225,13 @@ def tick(
             "task", repr(key), "one of: {known}", where=fryer.name, values={"known": ", ".join(known)}
         )
     task, note = known[key], str(values.get("note", "") or "").strip()
-    if role not in ROLES or ROLES.index(role) < ROLES.index(task.who):
+    if not may_sign(role, task.who):
         raise InputError(
             "role",
             repr(role),
             "{who}: nobody else may tick it off",
             where=task.title,
-            values={"who": WHO[task.who]},
+            values={"who": SIGNERS[task.who]},
         )
     if len(who) < 2:
         raise InputError("who", repr(who), "the name of the person who did it", where=task.title)

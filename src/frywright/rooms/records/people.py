@@ -12,19 +12,10 @@ from frywright.ledger.accounts import Account, Accounts, Session
 from frywright.ledger.facts.people import AccountChanged
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError, Phrase
+from frywright.model.roles import RIGHTS
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
 
-ROLES = {
-    "crew": ("read", "floor"),
-    "lead": ("read", "floor", "shift"),
-    "technician": ("read", "floor", "shift", "machine"),
-    "owner": ("read", "floor", "shift", "machine", "owner"),
-    "auditor": ("read",),
-}
-"""Rights of each role: read, the floor's own work, running a shift, machines, and what only the owner
-changes.
-"""
 LEAST_PASSWORD, LEAST_PIN = 10, 4
 FREE_TRIES, FIRST_WAIT_S, LONGEST_WAIT_S = 5, 30.0, 900.0
 """Wrong tries before a wait, the first wait, and the longest; each further try doubles it (project's own
@@ -44,7 +35,7 @@ class Who:
 
     def may(self, right: str) -> bool:
         """Whether the role has a right."""
-        return right in ROLES[self.role]
+        return right in RIGHTS[self.role]
 
 
 NOBODY_HERE = Who(name="", role="owner")
@@ -108,8 +99,8 @@ def add_account(store: Store, name: str, role: str, password: str, pin: str = ""
         raise InputError("name", repr(name), "2 to 80 letters")
     if accounts.account(name) is not None:
         raise InputError("name", repr(name), "one that is not taken")
-    if role not in ROLES:
-        raise InputError("role", repr(role), "one of: {known}", values={"known": ", ".join(ROLES)})
+    if role not in RIGHTS:
+        raise InputError("role", repr(role), "one of: {known}", values={"known": ", ".join(RIGHTS)})
     if not accounts.any() and role != "owner":
         raise InputError("role", repr(role), "owner: the first account owns the kitchen")
     _check_secrets(password, pin)
@@ -157,8 +148,8 @@ def change_account(
         raise InputError("name", repr(name), "an account that exists")
     if len(reason.strip()) < 4:
         raise InputError("reason", repr(reason), "why, in words")
-    if role and role not in ROLES:
-        raise InputError("role", repr(role), "one of: {known}", values={"known": ", ".join(ROLES)})
+    if role and role not in RIGHTS:
+        raise InputError("role", repr(role), "one of: {known}", values={"known": ", ".join(RIGHTS)})
     if password or pin:
         _check_secrets(password or "x" * LEAST_PASSWORD, pin)
     new = replace(

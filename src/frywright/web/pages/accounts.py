@@ -9,6 +9,7 @@ from fastapi.responses import RedirectResponse
 
 from frywright.ledger.accounts import Accounts
 from frywright.model.errors import AccessError, FrywrightError, InputError
+from frywright.model.roles import RIGHTS
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import people
 from frywright.web.app import DEVICE_COOKIE, SESSION_COOKIE, Context
@@ -141,7 +142,7 @@ def _owner_page(
         kitchen=remembered_kitchen(context.store),
         accounts=accounts.accounts(),
         devices=accounts.devices(),
-        roles=people.ROLES,
+        roles=RIGHTS,
         problem=problem,
         typed=typed or {},
         token=token,

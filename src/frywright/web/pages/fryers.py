@@ -10,8 +10,8 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.ledger.attachments import attachments_of
-from frywright.model.care import ROLES
 from frywright.model.errors import FrywrightError
+from frywright.model.roles import SIGNERS
 from frywright.model.units import clock
 from frywright.paper.paper import picture_type
 from frywright.rooms.care import commissioning, nameplate, upkeep
@@ -57,7 +57,7 @@ def _care_page(
         rows=upkeep.care_rows(context.store, kitchen, tr, language),
         problem=problem,
         wear=upkeep.wear_rows(context.store, kitchen, tr),
-        who={r: upkeep.WHO[r] for r in ROLES},
+        who=SIGNERS,
         figures=upkeep.FIGURE_NAMES,
         typed=typed or {},
         today=upkeep.today_of(kitchen).isoformat(),
@@ -129,7 +129,7 @@ def _new_page(
         clock=clock,
         problem=problem,
         typed=typed or {},
-        who={r: upkeep.WHO[r] for r in ROLES},
+        who=SIGNERS,
         plate_names=PLATE_NAMES,
         site_names=SITE_NAMES,
         loads=commissioning.LOAD_NAMES,

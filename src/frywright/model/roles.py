@@ -1,0 +1,31 @@
+"""Who may do what: one list of roles, what each may do in the program, and what each may sign and certify."""
+
+from __future__ import annotations
+
+SIGNERS = {
+    "crew": "trained crew, age rules apply",
+    "lead": "shift lead",
+    "technician": "technician of the house",
+    "licensed": "licensed or certified contractor",
+}
+"""Who may sign care work, from least to most, with its words; each signs what those before it may. What a
+licence or certificate covers, and nothing else, only ``licensed`` certifies, with a report or tag number.
+"""
+QUALIFIED = ("technician", "licensed")
+"""Who may release a fryer that was stopped."""
+RIGHTS = {
+    "crew": ("read", "floor"),
+    "lead": ("read", "floor", "shift"),
+    "technician": ("read", "floor", "shift", "machine"),
+    "owner": ("read", "floor", "shift", "machine", "owner"),
+    "auditor": ("read",),
+}
+"""Rights of each account: read, the floor's own work, running a shift, machines, and what only the owner
+changes. A contractor has no account: somebody of the house types the name and the number.
+"""
+
+
+def may_sign(role: str, least: str) -> bool:
+    """Whether a role may sign what asks for at least another."""
+    order = tuple(SIGNERS)
+    return role in order and order.index(role) >= order.index(least)
