@@ -82,6 +82,10 @@ def test_a_new_fryer_by_command(tmp_path):
     assert kept.returncode == 0, kept.stderr
     told = json.loads(frywright("care", "measured", "alder", "volts=240", "--json", *store).stdout)
     assert told["go"] == "fails"
+    who = ("who=Ana", "role=technician", "pass_name=Olive", "pass_reason=electrician comes on Monday")
+    signed = json.loads(frywright("care", "sign", "alder", "survey", *who, "--json", *store).stdout)
+    assert "survey" not in signed["open"]
+    assert "place" in signed["open"]
     refused = frywright("care", "sign", "alder", "fill", "who=Ana", "role=lead", *store)
     assert refused.returncode == 2
     assert "no way past" in refused.stderr

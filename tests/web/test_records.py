@@ -79,6 +79,7 @@ def test_entries_show_both_versions_and_pages_stay_short(client, store):
     page = client.get(f"/records/entry/{first}", params={"lang": "en"})
     assert "replaced by" in page.text
     assert "better" in page.text
+    assert "\n  &#34;event&#34;: " in page.text  # one value a line, two spaces in
     assert "<script>alert" not in client.get("/records").text + page.text
     for n in range(120):
         hall.write(store, LogKept(name=f"n{n}", sha256="0" * 64, size_bytes=1))

@@ -221,6 +221,20 @@ def test_changes_of_accounts_are_on_record_with_who_and_why(shop):
             people.add_account(store, *bad)
 
 
+def test_an_owner_adds_somebody_on_the_page(shop):
+    """The form leads back to the list, which names the new account; a wrong one is shown with its reason."""
+    store, app = shop
+    client = client_of(app, session_for(store, "owner"))
+    form = {"name": "Rae Moss", "role": "crew", "password": PASSWORD, "pin": ""}
+    answer = client.post("/records/people/account", data=form)
+    assert (answer.status_code, answer.headers.get("location")) == (303, "/records/people")
+    assert "Rae Moss" in client.get("/records/people").text
+    assert client.post("/records/people/account", data=form).status_code == 422
+    change = {"name": "Rae Moss", "role": "lead", "reason": "runs the late shift"}
+    assert client.post("/records/people/change", data=change).status_code == 303
+    assert Accounts(store).account("Rae Moss").role == "lead"
+
+
 def test_before_accounts_this_machine_is_open_and_the_first_owner_closes_it(tmp_path):
     """The first account must own; afterwards nobody makes another first one."""
     store = Store.file(tmp_path / "n.db", now)

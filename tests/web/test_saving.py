@@ -142,6 +142,7 @@ def test_a_draft_for_another_pair_is_asked_its_name(client, store):
     """
     draft = {**cedar("16:00"), "product": "bone_in", "fryer": "dogwood"}
     page = client.post("/cook/save", data=draft)
+    assert page.status_code == 200
     assert 'value="bone-in dogwood"' in page.text
     assert "next version of" not in page.text
     twin = client.post("/cook/save", data={**draft, "as": "", "name": "Bone_in CEDAR"})
