@@ -163,7 +163,7 @@ def test_every_wrong_box_is_marked_with_its_own_words(client, language):
         "s0_set": "900 °F",
         "s0_value": "59",
         "s1_set": {"en": "a temperature", "es": "una temperatura"}[language],
-        "s2_value": "2 h",
+        "s2_value": "120:00",
     }
     ask = {"program": "bone-in alder", "lang": language, **typed}
     boxes = client.get("/cook/view.json", params=ask).json()["boxes"]
