@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import json
 
+import pytest
+
 from tests.cli.test_commands import frywright
 
 
@@ -93,6 +95,7 @@ def test_a_new_fryer_by_command(tmp_path):
     assert (tmp_path / "h.pdf").read_bytes().startswith(b"%PDF")
 
 
+@pytest.mark.slow
 def test_people_and_drills_by_command(tmp_path):
     """A person, a signed skill, and drills with an explained answer."""
     store = ("--store", str(tmp_path / "s.db"))

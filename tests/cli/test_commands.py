@@ -170,6 +170,7 @@ def test_prove_in_words_and_json(demo):
     assert frywright(*words, "--heads", "9").returncode == 2
 
 
+@pytest.mark.slow
 def test_card_and_readback(demo, tmp_path):
     """A card is written as PDF; a wrong digit is named with its slip and its consequence; a match is said."""
     card = tmp_path / "c.pdf"

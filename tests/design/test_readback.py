@@ -137,6 +137,7 @@ def told_whole(result, system="us"):
         assert (effect.held.margin_k < 0) == ("short" in core)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", PROGRAMS)
 def test_every_single_slip_of_every_demo_program_has_its_consequence_and_its_order(kitchen, name):
     """Exhaustive over the values keyed; what cannot be a reading is refused and counted too."""

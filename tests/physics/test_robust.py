@@ -67,6 +67,7 @@ def cooks(draw):
     return Cook(vat=v, pieces=parts, spans=[*spans, Span(duration_s=90.0, set_c=set_c, lid=Lid.REST)])
 
 
+@pytest.mark.slow
 @settings(max_examples=3000, **QUIET)
 @given(cooks())
 def test_nothing_breaks(cook):

@@ -40,6 +40,7 @@ def units(day, load):
     return day.items[load.item].loads[load.load].units_count
 
 
+@pytest.mark.slow
 @settings(max_examples=60, deadline=None)
 @given(EVENTS, st.floats(0, 95), st.integers(0, 50))
 def test_any_happenings_keep_the_books(events, now, seed):

@@ -165,6 +165,7 @@ def test_a_complaint_is_traced_to_its_loads(store, kitchen):
     assert "No load on record" in corrective.trace(store, kitchen, "tenders", at(kitchen, 13.1))["gaps"][0]
 
 
+@pytest.mark.slow
 def test_the_pack_of_a_month(store, kitchen):
     """Gaps come first, cases and contractors are in it, formulas are disarmed, a range that runs backwards is
     refused; under ten seconds for a busy month.

@@ -143,6 +143,7 @@ def log():
     return read_log(io.BytesIO(demo_log()), "probe-log.csv")
 
 
+@pytest.mark.slow
 def test_the_demo_log_gives_back_what_made_it(kitchen, log):
     """Size 4 to 6 % over the catalog's, shape 0.5, offset 2.8 K, drop at 1655 s: what scripts/demo_log.py put
     in.
@@ -158,6 +159,7 @@ def test_the_demo_log_gives_back_what_made_it(kitchen, log):
     assert made.draft.pieces_count == 3
 
 
+@pytest.mark.slow
 def test_calibration_turns_an_estimate_into_evidence_within_its_range(kitchen, log, store):
     """Scouting before; after keeping the calibration the probed cut is judged, inside its range and not
     outside.
