@@ -13,7 +13,7 @@ test: $(VENV)/.dev check  ## everything, installing what the tests need
 	sh scripts/install-browser.sh
 	sh scripts/install-postgres.sh
 	$(BIN)/python -m pytest -q -n 2 -m "slow and not browser"
-	$(BIN)/python -m pytest -q -m browser
+	$(BIN)/python -m pytest -q -n 2 --dist loadfile -m browser
 
 check: $(VENV)/.dev  ## lint, types, contracts, quick tests
 	$(BIN)/ruff format --check src tests benchmarks scripts examples

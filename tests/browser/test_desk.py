@@ -25,7 +25,7 @@ def test_the_whole_path(browser, address):  # noqa: F811
     text = page.input_value("textarea")
     page.fill("textarea", text.replace("heater_kw = 10", "heater_kw = 1000"))
     page.click("button.main")
-    assert "500 W to 200 kW" in page.inner_text("main")
+    assert "0.5 kW to 200.0 kW" in page.inner_text("main")
     page.fill("textarea", text.replace("heater_kw = 10", "heater_kw = 9.7"))
     page.click("button.main")
     assert "must be proved again" in page.inner_text("main")

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from html import escape
 from typing import Any
 
 INK, HEAT, OIL, RULE = "#1d1a16", "#b3401f", "#1f6f78", "#8b8478"
@@ -163,6 +165,10 @@ def _rules(view: dict[str, Any]) -> list[dict[str, Any]]:
     return out
 
 
+MARKS_OF_READERS = re.compile(r' (?:role|aria-[a-z]+)="[^"]*"')
+"""What the chart library says to readers of screens, piece by piece and in English only."""
+
+
 def svg(spec: dict[str, Any]) -> str:
     """The picture of a specification. Rendered without network; fonts from the package. Its description is
     what a reader of screens says; the library's own labels are in English only.
@@ -172,4 +178,7 @@ def svg(spec: dict[str, Any]) -> str:
     from frywright.paper.fonts import folder
 
     vl_convert.register_font_directory(str(folder()))
-    return str(vl_convert.vegalite_to_svg(spec | {"config": spec["config"] | {"aria": False}}))
+    drawn = MARKS_OF_READERS.sub("", vl_convert.vegalite_to_svg(spec))
+    words = spec.get("description")
+    named = f'role="img" aria-label="{escape(words)}"' if words else 'aria-hidden="true"'
+    return drawn.replace("<svg ", f"<svg {named} ", 1)
