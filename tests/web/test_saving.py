@@ -236,3 +236,13 @@ def test_a_metric_kitchen_in_spanish(tmp_path):
     told = re.search(r"Vuelva a probar: [^<]*", page.text)[0]
     assert "mudanza" in told
     assert "K" in told and "°F" not in told
+
+
+def test_a_kitchen_file_that_cannot_be_read_stays_in_its_box(client):
+    """The line and the reason stand above the text as it was typed; nothing is lost."""
+    text = demo_text().replace("heater_kw = 10", "heater_kw = 1000")
+    page = client.post("/cook/kitchen", data={"text": text, "reason": "a bigger one"})
+    assert page.status_code == 422
+    assert "heater_kw = 1000" in page.text.split("<textarea")[0]
+    assert "heater_kw = 1000" in page.text.split("<textarea")[1]
+    assert 'value="a bigger one"' in page.text

@@ -14,7 +14,7 @@ from frywright.catalog.capacity import check_load
 from frywright.design.search import Candidate, Effort, Goals
 from frywright.design.transfer import Target
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError
+from frywright.model.errors import DataError, InputError
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import Program
 from frywright.rooms.cook.desk import (
@@ -337,7 +337,7 @@ def _add_kitchen(routes: APIRouter, context: Context) -> None:
         text, reason = str(form.get("text", "")).replace("\r\n", "\n"), str(form.get("reason", ""))
         try:
             await run_in_threadpool(remember_kitchen, context.store, text, "kitchen.toml", reason)
-        except InputError as error:
+        except (InputError, DataError) as error:
             said = context.explain(request, error)
             return context.render(
                 request, "kitchen.html", 422, text=text, reason=reason, problem=said, room="desk"
