@@ -371,6 +371,21 @@ def test_sampling_on_the_page(client, store):
     assert len(kept["readings"].split()) == 8
 
 
+def test_the_thermometers_error_is_taken_off_a_sample(client, store):
+    """The demo's thermometers may read 2 °F high: readings whose bound was 166.5 °F show
+    164.5 °F, and one of 166 °F fails.
+    """
+    near = {"readings": "170 168.5 171.5 170 168.8 171.2 170.5 169.5", "program": "bone-in alder"}
+    page = client.post("/cook/probes/sample", data={**near, "checked": "yes"}).text
+    assert "Not shown: every piece read above 165 °F, but the bound is 165 °F with the" in page
+    assert "error of 2.0 °F taken off" in page
+    short = {**near, "readings": "178 176 181 179 177 180 175 166"}
+    page = client.post("/cook/probes/sample", data={**short, "checked": "yes"}).text
+    assert "Fails: 1 of 8 pieces read below 165 °F" in page
+    outcomes = [e.entry.payload["outcome"] for e in store.entries("sample_proof")]
+    assert outcomes == ["fails", "fails"]
+
+
 def test_each_food_is_sampled_and_read_by_its_own_rule(tmp_path):
     """Fish at 66 °C meets the Food Code's 63 °C where poultry would open a case; wedges have no rule, and a
     house target where one is set.

@@ -127,6 +127,7 @@ def prove_sample(readings_c: Sequence[float], aim: SampleAim, *, thermometer_che
         "confidence_frac": aim.confidence_frac,
         "bound_c": bound,
         "limit_c": aim.limit_c,
+        "guard_k": aim.guard_k,
         "below": float(below),
         "needed": float(needed or 0),
     }
@@ -171,23 +172,24 @@ def _judged(
         return SampleOutcome.NO_EVIDENCE, text
     if any_below:
         text = (
-            "Fails: {below} of {count} pieces read below {limit_c}, whatever the bound says. Cook on, probe"
-            " again, find the cause."
+            "Fails: {below} of {count} pieces read below {limit_c} with the thermometer's error of {guard_k}"
+            " taken off, whatever the bound says. Cook on, probe again, find the cause."
         )
     elif bound_holds:
         text = (
             "Meets {limit_c}: with {confidence_frac} confidence at least {coverage_frac} of the pieces are"
-            " above {bound_c}, on {count} readings."
+            " above {bound_c}, on {count} readings with the thermometer's error of {guard_k} taken off."
         )
     elif more_would_do:
         text = (
-            "Not shown: every piece read above {limit_c}, but the bound is {bound_c}. With this mean and"
-            " spread {needed} readings would do."
+            "Not shown: every piece read above {limit_c}, but the bound is {bound_c} with the thermometer's"
+            " error of {guard_k} taken off. With this mean and spread {needed} readings would do."
         )
     else:
         text = (
-            "Not shown: the bound is {bound_c}, and with this mean and spread no number of readings would"
-            " reach {limit_c}. Cook longer or make the pieces more alike."
+            "Not shown: the bound is {bound_c} with the thermometer's error of {guard_k} taken off, and with"
+            " this mean and spread no number of readings would reach {limit_c}. Cook longer or make the"
+            " pieces more alike."
         )
     passes = bound_holds and not any_below
     return SampleOutcome.PASSES if passes else SampleOutcome.FAILS, text

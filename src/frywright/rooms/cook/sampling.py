@@ -51,7 +51,7 @@ def sample_program(
     coverage_frac: float = 0.95,
     confidence_frac: float = 0.95,
 ) -> Sampled:
-    """Judge readings of the coldest pieces of a program.
+    """Judge readings of the coldest pieces of a program, the kitchen's thermometer error taken off each.
 
     Raises
     ------
@@ -68,7 +68,12 @@ def sample_program(
     if limit_c is None:
         why = why_none(kitchen, product)
         return Sampled(program=program, readings_c=readings, checked=checked, proof=None, why=why)
-    aim = SampleAim(limit_c=limit_c, coverage_frac=coverage_frac, confidence_frac=confidence_frac)
+    aim = SampleAim(
+        limit_c=limit_c,
+        coverage_frac=coverage_frac,
+        confidence_frac=confidence_frac,
+        guard_k=kitchen.site.thermometer_error_k,
+    )
     proof = prove_sample(readings, aim, thermometer_checked=checked)
     return Sampled(program=program, readings_c=readings, checked=checked, proof=proof)
 
