@@ -224,6 +224,48 @@ def test_stages_can_be_added_and_removed_up_to_what_the_fryer_holds(browser, add
     page.close()
 
 
+def test_an_edit_stands_before_the_version_saved(browser, address):
+    """Set points and stages are drawn; an edit puts the saved version behind it, and saving becomes the loudest
+    button; undone, both go.
+    """
+    page = open_page(browser, address)
+    page.wait_for_selector("#curves svg path.core")
+    assert page.locator("#curves .set-point").count() == 1
+    assert page.locator("#curves .stage-block").count() == 4
+    assert "310 °F · under pressure" in page.locator("#curves .stage-block.pressure").text_content()
+    assert "11:20 left" in page.locator("#curves .stage-block.pressure").text_content()
+    assert page.locator("#curves .ghost").count() == 0
+    assert page.locator("#pieces .swatch").count() == 8
+    saved = page.inner_text("#headline .amount")
+    edit(page, "s1_value", "8:20")
+    assert page.locator("#curves .ghost").count() == 5
+    assert page.inner_text("#saved-text") == f"Dotted behind it: version 3 as saved, {saved}."
+    assert page.inner_text("#headline .amount") != saved
+    assert "main" in page.get_attribute("#save", "class")
+    assert page.locator("#pieces .swatch").count() == 8
+    page.reload()
+    page.wait_for_selector("#curves svg path.ghost")
+    edit(page, "s1_value", "10:20")
+    assert page.locator("#curves .ghost").count() == 0
+    assert page.is_hidden("#saved-text")
+    assert "main" not in page.get_attribute("#save", "class")
+    page.close()
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_a_phone_shows_the_curves_first_and_the_rooms_on_one_line(browser, address, language):
+    """The picture stands above the form, and the rooms do not wrap."""
+    page = open_page(browser, address, "phone", f"/cook?program=bone-in+alder&lang={language}")
+    page.wait_for_selector("#curves svg path.core")
+    tops = [page.locator(name).bounding_box()["y"] for name in ("#headline", "#curves", "#ask", "#pieces")]
+    assert tops == sorted(tops)
+    rooms = page.locator(".top nav:not(.tongues) a")
+    boxes = [rooms.nth(i).bounding_box() for i in range(rooms.count())]
+    assert len({box["y"] for box in boxes}) == 1
+    assert all(box["x"] >= 0 and box["x"] + box["width"] <= 390 for box in boxes)
+    page.close()
+
+
 def test_readout_follows_the_finger(browser, address):
     """Moving over the curves changes the readout line."""
     page = open_page(browser, address)
@@ -240,7 +282,7 @@ def test_it_works_without_scripts(browser, address):
     """With scripts off the form asks the server, and the picture, verdict and tables are there."""
     page = open_page(browser, address, java_script_enabled=False)
     page.fill("[name=load]", "2")
-    page.click("button.main")
+    page.click("button.show")
     assert "load=2" in page.url
     assert "2 ×" in page.inner_text("#load-text")
     assert page.locator("#curves img").count() == 1

@@ -54,7 +54,7 @@ class PieceHistory:
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FryHistory:
     """Everything one simulation says; it keeps its question. Verdicts look no further than
-    ``earliest_lift_s``.
+    ``earliest_lift_s``. ``span_ends_s`` are the ends of the plan's spans, vent and rest among them.
     """
 
     plan: FryPlan
@@ -66,6 +66,7 @@ class FryHistory:
     earliest_lift_s: float
     vent_s: float
     vent_start_s: float | None
+    span_ends_s: tuple[float, ...]
     full_pressure_s: float | None
     lowest_oil_c: float
     lowest_oil_at_s: float
@@ -130,6 +131,7 @@ def _history(plan: FryPlan, raw: RawHistory, cook: Cook) -> FryHistory:
         earliest_lift_s=times.earliest_s,
         vent_s=times.vent_s,
         vent_start_s=times.vent_start_s,
+        span_ends_s=tuple(float(raw.time_s[raw.span <= i].max()) for i in range(len(cook.spans))),
         full_pressure_s=full_s,
         lowest_oil_c=float(raw.oil_temp_c[low]),
         lowest_oil_at_s=float(raw.time_s[low]),

@@ -4,13 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import asdict, replace
+from itertools import accumulate
 from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
+from frywright.catalog import load as catalog
 from frywright.model.findings import Note, Outcome, Verdict, say
+from frywright.model.program import LidState
 from frywright.model.units import SHOWN, UNITS, clock, show
+from frywright.physics.colour import crust_hex
 from frywright.physics.fry import FryHistory, PieceHistory, vent_finding
 from frywright.physics.inputs import CLOSE, Lid
 from frywright.physics.plan import spans
@@ -23,6 +27,7 @@ from frywright.verdicts.judge import MOST_LOGS_SHOWN, salmonella_log
 from frywright.verdicts.margin import until
 
 Translate = Callable[[str], str]
+LID_STATES = {LidState.OPEN: "open", LidState.PRESSURE: "under pressure"}
 LID_WORDS = {Outcome.FAILS: "not at zero", Outcome.UNKNOWN: "predicted at zero"}
 
 
@@ -51,7 +56,7 @@ def cook_view(answer: CookAnswer, system: str, translate: Translate = str) -> di
         "system": system,
         "curves": _curves(history, system, translate),
         "marks": _marks(history, translate),
-        "spans": _spans(history, system),
+        "strip": _strip(history, system, translate),
         "limit": _limit(answer, system),
         "facts": asdict(show_facts(answer.facts, system, translate)),
         "headline": _verdict(*answer.verdicts[0], system, translate),
@@ -61,6 +66,7 @@ def cook_view(answer: CookAnswer, system: str, translate: Translate = str) -> di
         "vent": _said(vent_finding(plan, history.vent_s), system, translate),
         "summary": _summary(history, system, translate),
         "pieces": [_piece(history, p, system, translate) for p in history.pieces],
+        "darkest": f"{catalog.table('kinetics/browning.toml')['end_n']:.0f}",
         "notes": [
             {"kind": n.kind, "text": say(n.text, n.values, system, translate)}
             for n in (*history.notes, *answer.notes)
@@ -82,7 +88,7 @@ def _said(note: Note | None, system: str, translate: Translate) -> dict[str, str
 def _people(values: NDArray[np.float64], suffix: str, system: str) -> tuple[list[float], str]:
     wanted, _ = SHOWN[system].get(UNITS[suffix].dimension, (suffix, 0))
     unit = UNITS[wanted]
-    return [round(float(v), 3) for v in values / unit.factor - unit.offset], unit.sign
+    return np.round(values / unit.factor - unit.offset, 3).tolist(), unit.sign
 
 
 def _curves(history: FryHistory, system: str, translate: Translate) -> dict[str, Any]:
@@ -97,12 +103,12 @@ def _curves(history: FryHistory, system: str, translate: Translate) -> dict[str,
                 "heavy": piece.kind.heavy,
                 "core": _people(piece.core_c, "c", system)[0],
                 "surface": _people(piece.surface_c, "c", system)[0],
-                "crust_mm": [round(1e3 * float(v), 4) for v in piece.crust_m],
-                "loss_pct": [round(100 * float(v), 3) for v in piece.water_lost_frac],
+                "crust_mm": np.round(1e3 * piece.crust_m, 4).tolist(),
+                "loss_pct": np.round(100 * piece.water_lost_frac, 3).tolist(),
             }
         )
     return {
-        "time_s": [round(float(t), 2) for t in history.time_s],
+        "time_s": np.round(history.time_s, 2).tolist(),
         "degree": degree,
         "pressure_unit": pressure,
         "oil": oil,
@@ -120,9 +126,49 @@ def _marks(history: FryHistory, translate: Translate) -> list[dict[str, Any]]:
     return [*marks, {"time_s": history.lift_s, "text": translate("lift")}]
 
 
-def _spans(history: FryHistory, system: str) -> list[dict[str, Any]]:
-    names = {Lid.OPEN: "open", Lid.PRESSURE: "pressure", Lid.VENT: "vent", Lid.REST: "rest"}
-    return [{"lid": names[span.lid], "set": show(span.set_c, "c", system)} for span in spans(history.plan)]
+def _strip(history: FryHistory, system: str, translate: Translate) -> list[dict[str, Any]]:
+    """Stages and vents in the order of the clock, with what is left on a clock keyed with the total."""
+    program, out = history.plan.program, []
+    stages = zip(program.stages, accumulate(program.durations_s(), initial=0.0), strict=False)
+    start = 0.0
+    for span, end in zip(spans(history.plan), history.span_ends_s, strict=True):
+        if span.lid is Lid.REST:
+            break
+        when = {"start_s": start, "end_s": end}
+        if span.lid is Lid.VENT:
+            out.append({**when, "lid": "vent", "number": "", "words": translate("vent"), "left": ""})
+        else:
+            stage, gone = next(stages)
+            left = "" if program.has_condition else clock(program.clock_s - gone)
+            words = f"{show(stage.set_c, 'c', system)} · {translate(LID_STATES[stage.lid])}"
+            set_point = _people(np.array([stage.set_c]), "c", system)[0][0]
+            number = str(len([row for row in out if row["number"]]) + 1)
+            out.append(
+                {
+                    **when,
+                    "lid": str(stage.lid),
+                    "number": number,
+                    "words": words,
+                    "set": set_point,
+                    "left": left and translate("{time} left").format(time=left),
+                }
+            )
+        start = end
+    return out
+
+
+def saved_view(answer: CookAnswer, system: str, translate: Translate = str) -> dict[str, Any]:
+    """The saved version under what is typed, to draw behind it: its curves, its margin."""
+    history, program = answer.history, answer.plan.program
+    text = translate("Dotted behind it: version {version} as saved, {amount}.")
+    return {
+        "time_s": np.round(history.time_s, 2).tolist(),
+        "oil": _people(history.oil_c, "c", system)[0],
+        "cores": [_people(p.core_c, "c", system)[0] for p in history.pieces if p.kind.heavy],
+        "sentence": text.format(
+            version=program.version, amount=show_facts(answer.facts, system, translate).amount
+        ),
+    }
 
 
 def _limit(answer: CookAnswer, system: str) -> dict[str, Any] | None:
@@ -196,6 +242,7 @@ def _piece(history: FryHistory, piece: PieceHistory, system: str, translate: Tra
         "core_peak": show(piece.core_peak_c, "c", system),
         "crust": f"{1e3 * piece.crust_at_lift_m:.1f} mm",
         "colour": f"{piece.browning_n:.0f}",
+        "swatch": crust_hex(piece.browning_n),
         "logs": _logs(history, piece),
         "yield": show(piece.yields.yield_frac, "frac", system),
     }

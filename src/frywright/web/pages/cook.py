@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
@@ -10,7 +11,7 @@ from fastapi.responses import JSONResponse, RedirectResponse
 from frywright.model.errors import FrywrightError, InputError
 from frywright.paper.chart import cook_spec, svg
 from frywright.rooms.cook.programs import keep_simulation
-from frywright.rooms.cook.view import cook_view
+from frywright.rooms.cook.view import cook_view, saved_view
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.ask import CookRequest, ask
 from frywright.trial.predicted import program_facts
@@ -46,7 +47,19 @@ def _view(context: Context, request: Request, form: CookForm) -> dict[str, Any]:
     own = (
         answer.facts if asked == CookRequest(program=asked.program) else program_facts(kitchen, asked.program)
     )
-    return {**view, "locked": answer.facts.short or own.short}
+    return {**view, "locked": answer.facts.short or own.short, "saved": _saved(context, request, form)}
+
+
+def _saved(context: Context, request: Request, form: CookForm) -> dict[str, Any] | None:
+    """The version saved under the stages typed, on the same load, where they differ and it can run."""
+    asked = form.request()
+    if not form.stored or asked.program.stages == form.program.stages:
+        return None
+    try:
+        answer = ask(form.kitchen, replace(asked, program=form.program))
+    except InputError:
+        return None
+    return saved_view(answer, form.system, translator(context.language(request)))
 
 
 def _marks(context: Context, request: Request, form: CookForm, error: FrywrightError) -> dict[str, str]:

@@ -5,12 +5,17 @@ const form = document.getElementById("ask");
 const answer = document.getElementById("answer");
 const problem = document.getElementById("problem");
 const figure = document.getElementById("curves");
+const picture = document.getElementById("picture");
+const save = document.getElementById("save");
 const TIMED = ["duration", "elapsed", "left"];
 let curves = null, asked = 0;
 
 if (figure) {
   curves = new Curves(figure);
-  curves.draw(JSON.parse(document.getElementById("first-view").textContent));
+  const first = JSON.parse(document.getElementById("first-view").textContent);
+  curves.draw(first);
+  save.classList.toggle("main", Boolean(first.saved));
+  form.querySelector(".show").classList.add("unseen"); // every edit shows itself; the button stays for the Enter key
 }
 
 function query() {
@@ -47,13 +52,18 @@ function twoFacts(facts) {
   return [predicted, proof];
 }
 
-function row(cells) {
+function row(cells, swatch) {
   const line = document.createElement("tr");
   cells.forEach((text, i) => {
     const cell = Object.assign(document.createElement(i ? "td" : "th"), { textContent: text });
     if (!i) cell.scope = "row";
     line.append(cell);
   });
+  if (swatch) {
+    const patch = document.querySelector("#pieces .swatch").cloneNode(true);
+    patch.firstElementChild.setAttribute("fill", swatch);
+    line.children[5].prepend(patch);
+  }
   return line;
 }
 
@@ -62,7 +72,7 @@ function show(view) {
   head.className = `headline ${view.facts.state}${view.facts.short ? " short" : ""}`;
   head.replaceChildren(...twoFacts(view.facts), tag("p", "sentence", view.headline.sentence));
   document.getElementById("lock").hidden = !view.locked;
-  const lid = answer.querySelector(".lid");
+  const lid = picture.querySelector(".lid");
   if (lid && view.lid) {
     lid.querySelector("b span").textContent = view.lid.word;
     lid.lastElementChild.textContent = view.lid.sentence;
@@ -72,7 +82,7 @@ function show(view) {
   const vent = document.getElementById("vent-text");
   vent.hidden = !view.vent.sentence;
   vent.lastElementChild.textContent = view.vent.sentence;
-  document.querySelector("#pieces tbody").replaceChildren(...view.pieces.map((p) => row([p.name, p.mass, p.core_at_lift, p.core_peak, p.crust, p.colour, p.logs, p.yield])));
+  document.querySelector("#pieces tbody").replaceChildren(...view.pieces.map((p) => row([p.name, p.mass, p.core_at_lift, p.core_peak, p.crust, p.colour, p.logs, p.yield], p.swatch)));
   document.querySelector("#summary tbody").replaceChildren(...view.summary.map((s) => row([s.name, s.value])));
   document.getElementById("load-text").textContent = `${view.load.count} × ${view.load.unit} (${view.load.mass}), ${view.altitude}`;
   document.getElementById("verdicts").replaceChildren(...view.verdicts.map((v) => {
@@ -80,6 +90,9 @@ function show(view) {
     item.append(mark(v), ` ${v.sentence}`);
     return item;
   }));
+  document.getElementById("saved-text").hidden = !view.saved;
+  document.getElementById("saved-text").textContent = view.saved?.sentence ?? "";
+  save.classList.toggle("main", Boolean(view.saved));
   document.getElementById("notes").replaceChildren(...view.notes.map((n) => Object.assign(document.createElement("li"), { textContent: n.text })));
   curves.draw(view);
 }
@@ -111,9 +124,11 @@ function clearMark() {
 function setStale(stale) {
   const head = document.getElementById("headline");
   if (head) head.hidden = stale;
-  answer.classList.toggle("stale", stale);
-  answer.inert = stale;
-  answer.querySelector(".stale-note").hidden = !stale;
+  for (const part of [picture, answer]) {
+    part.classList.toggle("stale", stale);
+    part.inert = stale;
+  }
+  picture.querySelector(".stale-note").hidden = !stale;
 }
 
 async function ask() {

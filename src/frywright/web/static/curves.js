@@ -4,10 +4,11 @@ const DASHES = ["", "7 4", "2 3", "10 3 2 3", "5 5", "12 3"];
 const LEFT = 44, RIGHT = 10;
 const PANELS = [
   { key: "temperature", top: 26, height: 300 },
-  { key: "pressure", top: 364, height: 70 },
-  { key: "crust", top: 472, height: 70 },
-  { key: "loss", top: 580, height: 70 },
+  { key: "pressure", top: 424, height: 70 },
+  { key: "crust", top: 532, height: 70 },
+  { key: "loss", top: 640, height: 70 },
 ];
+const STRIP = { top: 336, height: 48 };
 const LAST = PANELS.at(-1), BOTTOM = LAST.top + LAST.height;
 const H = BOTTOM + 42;
 
@@ -92,7 +93,7 @@ export class Curves {
     this.svg.replaceChildren(make("title", {}, view.headline.sentence));
     const pieces = c.pieces.filter((p) => p.heavy || this.showUsual);
     const cuts = [...new Set(c.pieces.map((p) => p.cut))];
-    const lines = [c.oil, ...pieces.map((p) => p.core)];
+    const lines = [c.oil, ...pieces.map((p) => p.core), view.strip.map((s) => s.set ?? c.oil[0])];
     const high = Math.max(...lines.flat()), low = Math.min(...lines.flat());
     const temp = this.axes(0, Math.floor(low / 10) * 10, Math.ceil(high / 10) * 10, c.degree, 6);
     if (view.limit) {
@@ -100,6 +101,8 @@ export class Curves {
       this.svg.append(make("path", { class: "limit", d: `M${LEFT} ${y}H${this.width - RIGHT}` }));
       this.svg.append(make("text", { x: LEFT + 6, y: y - 5 }, `${this.words.limit} ${view.limit.text}`));
     }
+    this.setPoints(view, temp);
+    if (view.saved) this.ghost(view.saved, temp);
     this.svg.append(make("path", { class: "oil", d: this.path(times, c.oil, temp) }));
     const rows = [[this.words.oil, "oil", "", `${c.oil.at(-1).toFixed(0)} ${c.degree}`]];
     for (const p of pieces) {
@@ -121,6 +124,7 @@ export class Curves {
         this.svg.append(make("path", { class: `core ${p.heavy ? "heavy" : "usual"}`, d: this.path(times, p[field], scale), "stroke-dasharray": dash }));
       }
     }
+    this.strip(view);
     this.moments(view);
     this.legend.replaceChildren(...rows.map(([name, kind, dash]) => {
       const item = document.createElement("li"), sample = make("svg", { viewBox: "0 0 42 10", "aria-hidden": "true" });
@@ -133,6 +137,33 @@ export class Curves {
     this.say(view.marks.at(-1).time_s);
   }
 
+  // What the thermostat is set to, stage by stage.
+  setPoints(view, scale) {
+    const held = view.strip.filter((s) => s.set !== undefined);
+    const d = held.map((s, i) => `${i ? "L" : "M"}${this.x(s.start_s)} ${scale(s.set)}H${this.x(s.end_s)}`).join("");
+    this.svg.append(make("path", { class: "set-point", d }));
+  }
+
+  // The version saved, behind what is typed; what lasts longer than the picture is cut off.
+  ghost(saved, scale) {
+    const times = saved.time_s.filter((t) => t <= this.span);
+    for (const values of [saved.oil, ...saved.cores]) this.svg.append(make("path", { class: "ghost", d: this.path(times, values, scale) }));
+  }
+
+  // The stages under the curves: set point, lid, and what the clock has left when each begins.
+  strip(view) {
+    for (const s of view.strip) {
+      const x = this.x(s.start_s), width = this.x(s.end_s) - x, middle = x + width / 2;
+      const block = make("g", { class: `stage-block ${s.lid}` });
+      block.append(make("title", {}, [s.number, s.words, s.left].filter(Boolean).join(" · ")));
+      block.append(make("rect", { x, y: STRIP.top, width: Math.max(width, 1), height: STRIP.height }));
+      const roomy = s.number && width > 8 * Math.max(s.words.length, s.left.length);
+      const rows = roomy ? [`${s.number} · ${s.words}`, s.left] : [s.number, ""];
+      rows.forEach((text, i) => block.append(make("text", { x: middle, y: STRIP.top + 20 + 18 * i, "text-anchor": "middle" }, text)));
+      this.svg.append(block);
+    }
+  }
+
   moments(view) {
     const bottom = BOTTOM;
     for (const v of ticks(0, this.span / 60, this.width < 600 ? 5 : 8)) {
@@ -142,7 +173,7 @@ export class Curves {
     for (const m of view.marks) {
       const x = this.x(m.time_s);
       this.svg.append(make("path", { class: "moment", d: `M${x} ${PANELS[0].top}V${bottom}` }));
-      const side = m === view.marks.at(-1) ? 13 : -4; // the lift stands right of its line, the others left
+      const side = m === view.marks.at(-1) && this.width - x > 30 ? 13 : -4; // the lift stands right of its line where there is room
       this.svg.append(make("text", { "text-anchor": "end", transform: `translate(${x + side} ${PANELS[0].top + 2}) rotate(-90)` }, m.text));
     }
   }
@@ -157,8 +188,10 @@ export class Curves {
     const c = this.view.curves, times = c.time_s;
     this.cursor.setAttribute("d", `M${this.x(t)} ${PANELS[0].top}V${BOTTOM}`);
     const clock = `${Math.floor(t / 60)}:${String(Math.round(t % 60)).padStart(2, "0")}`;
+    const stage = this.view.strip.find((s) => s.number && t < s.end_s);
+    const under = stage ? ` · ${this.words.stage} ${stage.number}: ${stage.words}` : "";
     const shown = c.pieces.filter((p) => p.heavy || this.showUsual);
     const parts = shown.map((p) => `${p.name} ${at(times, p.core, t).toFixed(0)} ${c.degree}, ${at(times, p.crust_mm, t).toFixed(1)} mm, −${at(times, p.loss_pct, t).toFixed(1)} %`);
-    this.readout.textContent = `${clock} · ${this.words.oil} ${at(times, c.oil, t).toFixed(0)} ${c.degree} · ${at(times, c.gauge, t).toFixed(1)} ${c.pressure_unit} · ${parts.join(" · ")}`;
+    this.readout.textContent = `${clock}${under} · ${this.words.oil} ${at(times, c.oil, t).toFixed(0)} ${c.degree} · ${at(times, c.gauge, t).toFixed(1)} ${c.pressure_unit} · ${parts.join(" · ")}`;
   }
 }
