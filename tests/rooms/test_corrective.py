@@ -19,6 +19,7 @@ from frywright.rooms.care import upkeep
 from frywright.rooms.care.upkeep import care_rows
 from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective, pack
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
@@ -65,9 +66,9 @@ def step(store, kitchen, case, name, **more):
 
 def test_the_limit_has_the_thermometers_error_on_top(store, kitchen):
     """166 °F on a thermometer good to 2 °F does not meet 165; 168 does and opens nothing."""
-    _, case = corrective.tell_probe(store, kitchen, {**FORM, "temp": "166"}, at(kitchen, 12))
+    _, case = tell_probe(store, kitchen, {**FORM, "temp": "166"}, at(kitchen, 12))
     assert case is not None
-    reading, case = corrective.tell_probe(store, kitchen, {**FORM, "temp": "168"}, at(kitchen, 12))
+    reading, case = tell_probe(store, kitchen, {**FORM, "temp": "168"}, at(kitchen, 12))
     assert case is None
     assert reading.fact.checked is False
 
@@ -76,11 +77,11 @@ def test_a_case_closes_only_when_everything_is_decided(store, kitchen):
     """No re-probe before the oil, nothing served before a probe meets the limit, no close without
     disposition, cause and earlier loads.
     """
-    corrective.tell_probe(store, kitchen, {**FORM, "temp": "175"}, at(kitchen, 11))
+    tell_probe(store, kitchen, {**FORM, "temp": "175"}, at(kitchen, 11))
     drop(store, kitchen, 10.5)
     first, second = drop(store, kitchen, 11.5), drop(store, kitchen, 12.0)
     drop(store, kitchen, 11.7, fryer="cedar")
-    _, opened = corrective.tell_probe(store, kitchen, FORM, at(kitchen, 12.25))
+    _, opened = tell_probe(store, kitchen, FORM, at(kitchen, 12.25))
     case = opened.number
     assert [
         x["number"] for x in corrective.earlier_loads(store, kitchen, corrective.case_of(store, case))
@@ -127,7 +128,7 @@ def test_what_cannot_be_is_refused(store, kitchen, bad):
     """And writes nothing."""
     count = store.last().number
     with pytest.raises(InputError):
-        corrective.tell_probe(store, kitchen, {**FORM, **bad})
+        tell_probe(store, kitchen, {**FORM, **bad})
     assert store.last().number == count
 
 
@@ -155,7 +156,7 @@ def test_a_complaint_is_traced_to_its_loads(store, kitchen):
     drop(store, kitchen, 10.0)
     first, second = drop(store, kitchen, 12.0), drop(store, kitchen, 12.5, fryer="birch", pieces=48)
     drop(store, kitchen, 13.2)
-    corrective.tell_probe(store, kitchen, {**FORM, "temp": "178"}, at(kitchen, 12.25))
+    tell_probe(store, kitchen, {**FORM, "temp": "178"}, at(kitchen, 12.25))
     found = corrective.trace(store, kitchen, "bone_in", at(kitchen, 13.1))
     assert [row["number"] for row in found["loads"]] == [first, second]
     assert sum(row["chance_frac"] for row in found["loads"]) == pytest.approx(1.0, abs=0.002)
@@ -175,7 +176,7 @@ def test_the_pack_of_a_month(store, kitchen):
             moment = at(kitchen, 10.0 + (n % 300) / 30.0, DAY - dt.timedelta(days=n // 300))
             fact = tap(DAY - dt.timedelta(days=n // 300), f"b{n}", at_s=0.0, who="=cmd")
             hall.write(store, fact, moment)
-    _, opened = corrective.tell_probe(store, kitchen, FORM, at(kitchen, 12.25))
+    _, opened = tell_probe(store, kitchen, FORM, at(kitchen, 12.25))
     upkeep.tick(
         store,
         kitchen,

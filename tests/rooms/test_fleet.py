@@ -18,7 +18,7 @@ from frywright.rooms.cook.programs import save_program
 from frywright.rooms.cook.readbacks import readbacks_from, tell_readback
 from frywright.rooms.fleet import fleet, release
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.rooms.records import corrective
+from frywright.rooms.readings import tell_probe
 from frywright.trial.kitchens import demo_text
 
 
@@ -57,7 +57,7 @@ def office(tmp_path):
 def probe(store, kitchen, temp, count=1):
     """Readings of tenders in Dogwood."""
     for _ in range(count):
-        corrective.tell_probe(
+        tell_probe(
             store, kitchen, {"fryer": "dogwood", "product": "tenders", "temp": temp, "thermometer": "T"}
         )
 

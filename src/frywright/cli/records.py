@@ -168,7 +168,7 @@ def probe(
     who: str = typer.Option("", help="Name."),
 ) -> None:
     """Keep a probe reading of a load; below the limit a case opens."""
-    from frywright.rooms.records.corrective import tell_probe
+    from frywright.rooms.readings import tell_probe
 
     opened, kitchen = _there(shop).both
     told = {

@@ -20,9 +20,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.units import show
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
-from frywright.rooms.thermometers import check_valid
-from frywright.trial.ask import hand_limit_c
-from frywright.verdicts.place import place_of
+from frywright.rooms.readings import level_of, pieces_count, read_core
 
 Translate = Callable[[str], str]
 BY_HAND: tuple[Literal["hold", "thermometer", "complaint"], ...] = ("hold", "thermometer", "complaint")
@@ -77,95 +75,6 @@ class Case:
         return self.last("closed") is not None
 
 
-def level_of(kitchen: Kitchen, product: str, at: dt.datetime) -> float | None:
-    """Level of a hand reading of a product here on the day of a moment with the thermometer's error on top
-    [degC]; None where neither a rule nor the house speaks of it. A product nobody named is judged as poultry.
-    """
-    day = business_time(usual_trade(kitchen), at)[0]
-    limit_c = place_of(kitchen).hand_level_c(day=day)
-    if product:
-        limit_c = hand_limit_c(kitchen, kitchen.product(product), day)
-    return None if limit_c is None else limit_c + kitchen.site.thermometer_error_k
-
-
-def _temp(kitchen: Kitchen, text: str, name: str) -> float:
-    found = kitchen.site.read(text, "temperature", name)
-    if not -5.0 <= found <= 130.0:
-        raise InputError(
-            name,
-            found,
-            "{low_c} to {high_c} for the core of a piece",
-            unit="c",
-            values={"low_c": -5.0, "high_c": 130.0},
-        )
-    return found
-
-
-def tell_probe(
-    store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
-) -> tuple[Kept[Reading], Kept[CaseOpened] | None]:
-    """Keep a reading of a load's coldest piece; below the limit a case opens in the same breath.
-
-    Parameters
-    ----------
-    values : fryer, product, temp, thermometer, pieces, who
-
-    Raises
-    ------
-    InputError
-        An unknown fryer or product, an impossible reading, or no thermometer's name.
-    """
-    fryer, product = (
-        kitchen.fryer(str(values.get("fryer", ""))),
-        kitchen.product(str(values.get("product", ""))),
-    )
-    core = _temp(kitchen, str(values.get("temp", "")), "temp")
-    thermometer, who = (str(values.get(n, "") or "").strip() for n in ("thermometer", "who"))
-    if not thermometer:
-        raise InputError(
-            "thermometer",
-            "empty",
-            "the mark on the thermometer: a reading without it cannot be looked back at",
-        )
-    pieces = _count(values.get("pieces", ""))
-    moment, level = at or now(), level_of(kitchen, product.key, at or now())
-    fact = Reading(
-        name=f"{product.name}, {fryer.name}",
-        thermometer=thermometer[:60],
-        core_c=core,
-        limit_c=None if level is None else level - kitchen.site.thermometer_error_k,
-        load=f"{product.key} {fryer.key}",
-        units_count=pieces,
-        fryer=fryer.key,
-        product=product.key,
-        who=who[:80],
-        checked=check_valid(store, thermometer, moment),
-    )
-    with store.writing():
-        reading = write(store, fact, moment)
-        if level is None or core >= level:
-            return reading, None
-        short = CaseOpened(
-            what="probe",
-            reading_number=reading.number,
-            fryer=fryer.key,
-            product=product.key,
-            pieces_count=int(pieces),
-            core_c=core,
-            limit_c=level,
-            who=who[:80],
-            words="",
-        )
-        return reading, write(store, short, moment)
-
-
-def _count(text: Any) -> float:
-    word = str(text or "0").strip()
-    if not word.isdigit() or int(word) > 10_000:
-        raise InputError("pieces", repr(word), "a whole number up to 10,000")
-    return float(word)
-
-
 def open_case(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
 ) -> Kept[CaseOpened]:
@@ -194,7 +103,7 @@ def open_case(
         reading_number=0,
         fryer=fryer,
         product=product,
-        pieces_count=int(_count(values.get("pieces", ""))),
+        pieces_count=int(pieces_count(values.get("pieces", ""))),
         core_c=None,
         limit_c=None,
         who=str(values.get("who", "") or "")[:80],
@@ -296,7 +205,7 @@ def _with_what_was_done(
     if fact.step == "reprobe":
         if case.last("recook") is None:
             raise InputError("step", fact.step, "after the load went back in the oil")
-        core = _temp(kitchen, str(values.get("temp", "")), "temp")
+        core = read_core(kitchen, str(values.get("temp", "")), "temp")
         return replace(fact, core_c=core, limit_c=level, meets=None if level is None else core >= level)
     if fact.step == "disposition":
         word = one_of(DISPOSITIONS, values.get("disposition"), "disposition")

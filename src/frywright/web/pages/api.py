@@ -21,6 +21,7 @@ from frywright.rooms.care.upkeep import care_rows
 from frywright.rooms.cook.desk import program_rows
 from frywright.rooms.cook.readbacks import tell_readback
 from frywright.rooms.kitchen import remembered_kitchen
+from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective
 from frywright.web.app import Context
 
@@ -210,7 +211,7 @@ def _add_writes(routes: APIRouter, context: Context) -> None:
         }
 
         def write() -> dict[str, Any]:
-            kept, case = corrective.tell_probe(
+            kept, case = tell_probe(
                 context.store, remembered_kitchen(context.store), told, _when(body.happened_at)
             )
             return {"number": kept.number, "case": case.number if case else None}

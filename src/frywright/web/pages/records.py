@@ -20,6 +20,7 @@ from frywright.model.entry import Recorded
 from frywright.model.errors import FrywrightError, InputError, Phrase, RecordError
 from frywright.rooms.care.upkeep import care_rows, today_of
 from frywright.rooms.kitchen import remembered_kitchen
+from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective, pack
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
@@ -185,7 +186,7 @@ def _add_cases(routes: APIRouter, context: Context) -> None:
     async def probe(request: Request) -> Response:
         form = {k: str(v) for k, v in (await request.form()).items()}
         try:
-            reading, case = corrective.tell_probe(context.store, remembered_kitchen(context.store), form)
+            reading, case = tell_probe(context.store, remembered_kitchen(context.store), form)
         except FrywrightError as error:
             return _probe_page(context, request, context.explain(request, error), error.http_status, form)
         return RedirectResponse(

@@ -1,0 +1,109 @@
+"""Hand readings: kept with the limit of their food, and a case opened in the same breath where one is below it."""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Mapping
+from typing import Any
+
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.probing import CaseOpened, Reading
+from frywright.ledger.store import Store
+from frywright.model.business_day import business_time, usual_trade
+from frywright.model.errors import InputError
+from frywright.model.kitchen import Kitchen
+from frywright.rooms.clock import now
+from frywright.rooms.hall import write
+from frywright.rooms.thermometers import check_valid
+from frywright.trial.ask import hand_limit_c
+from frywright.verdicts.place import place_of
+
+
+def level_of(kitchen: Kitchen, product: str, at: dt.datetime) -> float | None:
+    """Level of a hand reading of a product here on the day of a moment with the thermometer's error on top
+    [degC]; None where neither a rule nor the house speaks of it. A product nobody named is judged as poultry.
+    """
+    day = business_time(usual_trade(kitchen), at)[0]
+    limit_c = place_of(kitchen).hand_level_c(day=day)
+    if product:
+        limit_c = hand_limit_c(kitchen, kitchen.product(product), day)
+    return None if limit_c is None else limit_c + kitchen.site.thermometer_error_k
+
+
+def read_core(kitchen: Kitchen, text: str, name: str) -> float:
+    found = kitchen.site.read(text, "temperature", name)
+    if not -5.0 <= found <= 130.0:
+        raise InputError(
+            name,
+            found,
+            "{low_c} to {high_c} for the core of a piece",
+            unit="c",
+            values={"low_c": -5.0, "high_c": 130.0},
+        )
+    return found
+
+
+def tell_probe(
+    store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
+) -> tuple[Kept[Reading], Kept[CaseOpened] | None]:
+    """Keep a reading of a load's coldest piece; below the limit a case opens in the same breath.
+
+    Parameters
+    ----------
+    values : fryer, product, temp, thermometer, pieces, who
+
+    Raises
+    ------
+    InputError
+        An unknown fryer or product, an impossible reading, or no thermometer's name.
+    """
+    fryer, product = (
+        kitchen.fryer(str(values.get("fryer", ""))),
+        kitchen.product(str(values.get("product", ""))),
+    )
+    core = read_core(kitchen, str(values.get("temp", "")), "temp")
+    thermometer, who = (str(values.get(n, "") or "").strip() for n in ("thermometer", "who"))
+    if not thermometer:
+        raise InputError(
+            "thermometer",
+            "empty",
+            "the mark on the thermometer: a reading without it cannot be looked back at",
+        )
+    pieces = pieces_count(values.get("pieces", ""))
+    moment, level = at or now(), level_of(kitchen, product.key, at or now())
+    fact = Reading(
+        name=f"{product.name}, {fryer.name}",
+        thermometer=thermometer[:60],
+        core_c=core,
+        limit_c=None if level is None else level - kitchen.site.thermometer_error_k,
+        load=f"{product.key} {fryer.key}",
+        units_count=pieces,
+        fryer=fryer.key,
+        product=product.key,
+        who=who[:80],
+        checked=check_valid(store, thermometer, moment),
+    )
+    with store.writing():
+        reading = write(store, fact, moment)
+        if level is None or core >= level:
+            return reading, None
+        short = CaseOpened(
+            what="probe",
+            reading_number=reading.number,
+            fryer=fryer.key,
+            product=product.key,
+            pieces_count=int(pieces),
+            core_c=core,
+            limit_c=level,
+            who=who[:80],
+            words="",
+        )
+        return reading, write(store, short, moment)
+
+
+def pieces_count(text: Any) -> float:
+    """Pieces as typed; an empty box is none."""
+    word = str(text or "0").strip()
+    if not word.isdigit() or int(word) > 10_000:
+        raise InputError("pieces", repr(word), "a whole number up to 10,000")
+    return float(word)
