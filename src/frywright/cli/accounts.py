@@ -22,14 +22,11 @@ def owner(
     pin: str = typer.Option("", help="PIN for shared tablets."),
 ) -> None:
     """Make the first owner; from then on everybody signs in."""
-    from frywright.ledger.accounts import Accounts
-    from frywright.model.errors import AccessError
-    from frywright.rooms.records.people import add_account
+    from frywright.rooms.records.people import first_owner, not_owned
 
     opened, _ = shop.both
-    if Accounts(opened).any():
-        raise AccessError("This kitchen has an owner already; sign in on the page to add people.")
-    add_account(opened, name, "owner", _asked(shop, password), pin)
+    not_owned(opened)
+    first_owner(opened, name, _asked(shop, password), pin)
     if not shop.json({"name": name}):
         shop.say("{name} owns this kitchen.", name=name)
 

@@ -72,10 +72,9 @@ class Accounts:
             return connection.execute(query).first()
 
     def _do(self, *statements: Any) -> None:
-        with self._store.engine.connect() as connection:
+        with self._store.writing() as writer:
             for statement in statements:
-                connection.execute(statement)
-            connection.commit()
+                writer.connection.execute(statement)
 
     def any(self) -> bool:
         """Whether there is an account at all."""

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from contextvars import ContextVar
+from functools import wraps
+from typing import Concatenate, ParamSpec, TypeVar
 
 from frywright.catalog import load as catalog
 from frywright.ledger.facts.fact import F, Kept, kept
@@ -16,6 +18,20 @@ AUTHOR = "unnamed on this machine"
 """Author until people have accounts."""
 AUTHOR_NOW: ContextVar[str] = ContextVar("author", default="")
 """Name of whoever is signed in while something is done for them."""
+
+P = ParamSpec("P")
+R = TypeVar("R")
+
+
+def in_turn(act: Callable[Concatenate[Store, P], R]) -> Callable[Concatenate[Store, P], R]:
+    """An act that looks at the record and then writes: nothing is written between the two."""
+
+    @wraps(act)
+    def alone(store: Store, /, *args: P.args, **kwargs: P.kwargs) -> R:
+        with store.writing():
+            return act(store, *args, **kwargs)
+
+    return alone
 
 
 def write(

@@ -117,11 +117,9 @@ def sign_close(
     day, second_s = business_time(usual_trade(kitchen), moment)
     key, who, second = (str(values.get(n, "") or "").strip() for n in ("step", "who", "second"))
     where = str(values.get("fryer", ""))
-    done = {(e.fact.fryer, e.fact.step) for e in _told(store, day)}
+    done = _signed(store, day, where, key)
     if len(who) < 2:
         raise InputError("who", repr(who), "the name of the person who did it")
-    if (where, key) in done:
-        raise InputError("step", key, "one that is not signed yet tonight")
     signed = CloseStepSigned(
         date=day, fryer=where, step=key, who=who[:80], second=second[:80], value="", plan=""
     )
@@ -144,12 +142,21 @@ def sign_close(
     signed = replace(signed, value=value, plan=mine.plan)
     oil = _oil_told(store, kitchen, step, signed, moment)
     with store.writing():
+        _signed(store, day, where, key)
         kept = write(store, signed, moment)
         if oil is not None:
             write(store, oil, moment)
         if mine.plan == "boil_out" and key == "dry":
             write(store, _boiled_out(signed), moment)
     return kept
+
+
+def _signed(store: Store, day: dt.date, where: str, key: str) -> set[tuple[str, str]]:
+    """What is signed tonight; the step to sign must not be among it."""
+    done = {(e.fact.fryer, e.fact.step) for e in _told(store, day)}
+    if (where, key) in done:
+        raise InputError("step", key, "one that is not signed yet tonight")
+    return done
 
 
 def _oil_told(

@@ -9,7 +9,7 @@ from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.roles import QUALIFIED
 from frywright.model.units import GALLON
-from frywright.rooms.hall import write
+from frywright.rooms.hall import in_turn, write
 from frywright.rooms.standing import stopped
 
 REASONS = {
@@ -48,6 +48,7 @@ def stop_use(
     return write(store, StopUse(fryer=fryer, reason=reason, words=words[:300], who=who[:80]))
 
 
+@in_turn
 def reopen(store: Store, kitchen: Kitchen, fryer: str, who: str, role: str, finding: str) -> Kept[Reopened]:
     """Release a fryer: only a named qualified person who says what was found and done.
 

@@ -19,7 +19,7 @@ from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import show
 from frywright.rooms.clock import now
-from frywright.rooms.hall import write
+from frywright.rooms.hall import in_turn, write
 from frywright.rooms.readings import level_of, pieces_count, read_core
 
 Translate = Callable[[str], str]
@@ -170,6 +170,7 @@ def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[dict[str, 
     return loads
 
 
+@in_turn
 def tell_step(
     store: Store, kitchen: Kitchen, number: int, values: Mapping[str, Any], at: dt.datetime | None = None
 ) -> Kept[CaseStep]:

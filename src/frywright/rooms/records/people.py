@@ -11,10 +11,10 @@ from argon2.exceptions import Argon2Error
 from frywright.ledger.accounts import Account, Accounts, Session
 from frywright.ledger.facts.people import AccountChanged
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError, Phrase
+from frywright.model.errors import AccessError, InputError, Phrase
 from frywright.model.roles import RIGHTS
 from frywright.rooms.clock import now
-from frywright.rooms.hall import write
+from frywright.rooms.hall import in_turn, write
 
 LEAST_PASSWORD, LEAST_PIN = 10, 4
 FREE_TRIES, FIRST_WAIT_S, LONGEST_WAIT_S = 5, 30.0, 900.0
@@ -85,6 +85,7 @@ class Tries:
         self._wrong.pop((name, place), None)
 
 
+@in_turn
 def add_account(store: Store, name: str, role: str, password: str, pin: str = "", by: str = "") -> Account:
     """Add an account; the first must be an owner's.
 
@@ -112,6 +113,27 @@ def add_account(store: Store, name: str, role: str, password: str, pin: str = ""
     return account
 
 
+@in_turn
+def first_owner(store: Store, name: str, password: str, pin: str = "") -> Account:
+    """The account that owns a kitchen which has none.
+
+    Raises
+    ------
+    AccessError
+        Somebody has one already.
+    InputError
+        As :func:`add_account`.
+    """
+    not_owned(store)
+    return add_account(store, name, "owner", password, pin)
+
+
+def not_owned(store: Store) -> None:
+    """AccessError where the kitchen has an owner already."""
+    if Accounts(store).any():
+        raise AccessError("This kitchen has an owner already; sign in.")
+
+
 def _check_secrets(password: str, pin: str) -> None:
     if len(password) < LEAST_PASSWORD:
         raise InputError(
@@ -123,6 +145,7 @@ def _check_secrets(password: str, pin: str) -> None:
         raise InputError("pin", "unsuited", "4 to 12 digits, or none")
 
 
+@in_turn
 def change_account(
     store: Store,
     name: str,
@@ -215,6 +238,7 @@ def sign_in(
     return accounts.begin(account.name, moment, device.token_hash if device and by_pin else "", old)
 
 
+@in_turn
 def add_device(store: Store, name: str, role: str, by: str) -> str:
     """A shared tablet or a program that uses the interface; its token, told once.
 
@@ -232,6 +256,7 @@ def add_device(store: Store, name: str, role: str, by: str) -> str:
     return token
 
 
+@in_turn
 def revoke_device(store: Store, name: str, by: str, reason: str) -> None:
     """Let a device in no more.
 

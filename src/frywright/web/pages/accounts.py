@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
@@ -13,6 +14,7 @@ from frywright.model.roles import RIGHTS
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import people
 from frywright.web.app import DEVICE_COOKIE, SESSION_COOKIE, Context
+from frywright.web.posted import Typed
 
 YEAR_S = 366 * 86400
 
@@ -62,8 +64,7 @@ def _add_sign_in(routes: APIRouter, context: Context, tries: people.Tries) -> No
         return shown(request)
 
     @routes.post("/sign-in")
-    async def sign_in(request: Request) -> Response:
-        form = {k: str(v) for k, v in (await request.form()).items()}
+    def sign_in(request: Request, form: Typed) -> Response:
         try:
             token = people.sign_in(
                 context.store,
@@ -96,15 +97,12 @@ def _add_first_owner(routes: APIRouter, context: Context) -> None:
         )
 
     @routes.post("/first-owner")
-    async def make_first(request: Request) -> Response:
-        form = {k: str(v) for k, v in (await request.form()).items()}
-        if Accounts(context.store).any():
-            raise AccessError("This kitchen has an owner already; sign in.")
-        if request.state.who is None:
+    def make_first(request: Request, form: Typed) -> Response:
+        if request.state.who is None and not Accounts(context.store).any():
             raise AccessError("The first owner is made at the machine itself.")
         try:
-            people.add_account(
-                context.store, form.get("name", ""), "owner", form.get("password", ""), form.get("pin", "")
+            people.first_owner(
+                context.store, form.get("name", ""), form.get("password", ""), form.get("pin", "")
             )
         except InputError as error:
             return context.render(
@@ -149,8 +147,7 @@ def _owner_page(
     )
 
 
-async def _done(context: Context, request: Request, do: Any) -> Response:
-    form = {k: str(v) for k, v in (await request.form()).items()}
+def _done(context: Context, request: Request, form: Mapping[str, str], do: Any) -> Response:
     try:
         token = do(form, request.state.who.name)
     except FrywrightError as error:
@@ -170,10 +167,11 @@ def _add_owner(routes: APIRouter, context: Context) -> None:
         return _owner_page(context, request)
 
     @routes.post("/records/people/account")
-    async def add(request: Request) -> Response:
-        return await _done(
+    def add(request: Request, form: Typed) -> Response:
+        return _done(
             context,
             request,
+            form,
             lambda f, by: people.add_account(
                 context.store,
                 f.get("name", ""),
@@ -185,7 +183,7 @@ def _add_owner(routes: APIRouter, context: Context) -> None:
         )
 
     @routes.post("/records/people/change")
-    async def change(request: Request) -> Response:
+    def change(request: Request, form: Typed) -> Response:
         def do(f: dict[str, str], by: str) -> Any:
             active = {"": None, "yes": True, "no": False}.get(f.get("active", ""))
             return people.change_account(
@@ -199,20 +197,22 @@ def _add_owner(routes: APIRouter, context: Context) -> None:
                 active=active,
             )
 
-        return await _done(context, request, do)
+        return _done(context, request, form, do)
 
     @routes.post("/records/people/device")
-    async def device(request: Request) -> Response:
-        return await _done(
+    def device(request: Request, form: Typed) -> Response:
+        return _done(
             context,
             request,
+            form,
             lambda f, by: people.add_device(context.store, f.get("name", ""), f.get("role", ""), by),
         )
 
     @routes.post("/records/people/revoke")
-    async def revoke(request: Request) -> Response:
-        return await _done(
+    def revoke(request: Request, form: Typed) -> Response:
+        return _done(
             context,
             request,
+            form,
             lambda f, by: people.revoke_device(context.store, f.get("name", ""), by, f.get("reason", "")),
         )

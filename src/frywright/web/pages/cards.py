@@ -7,6 +7,7 @@ from typing import Any, BinaryIO
 
 from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
+from starlette.datastructures import FormData
 
 from frywright.model.errors import FrywrightError
 from frywright.model.units import GALLON
@@ -15,6 +16,7 @@ from frywright.rooms.care.machines import OZ_GAL_G_L
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
+from frywright.web.posted import Sent, photo_of, texts_of
 
 
 def router(context: Context) -> APIRouter:
@@ -73,20 +75,18 @@ def _add_forms(routes: APIRouter, context: Context) -> None:
             typed=typed or {},
         )
 
-    async def posted(
-        request: Request, key: str, form_name: str, do: Callable[[dict[str, str], BinaryIO | None], Any]
+    def posted(
+        request: Request,
+        key: str,
+        form: FormData,
+        form_name: str,
+        do: Callable[[dict[str, str], BinaryIO | None], Any],
     ) -> Response:
-        async with request.form() as form:
-            texts = {k: v for k, v in form.items() if isinstance(v, str)}
-            texts |= {"key": key, "language": context.language(request), "form": form_name}
-            photo = form.get("photo")
-            stream = (
-                photo.file if photo is not None and not isinstance(photo, str) and photo.filename else None
-            )
-            try:
-                do(texts, stream)
-            except FrywrightError as error:
-                return shown(request, key, context.explain(request, error), error.http_status, texts)
+        texts = texts_of(form) | {"key": key, "language": context.language(request), "form": form_name}
+        try:
+            do(texts, photo_of(form))
+        except FrywrightError as error:
+            return shown(request, key, context.explain(request, error), error.http_status, texts)
         return RedirectResponse(f"/care/card/{key}", 303)
 
     @routes.get("/care/card/{key}")
@@ -94,16 +94,17 @@ def _add_forms(routes: APIRouter, context: Context) -> None:
         return shown(request, key)
 
     @routes.post("/care/card/{key}/save")
-    async def save(request: Request, key: str) -> Response:
-        return await posted(
-            request, key, "save", lambda texts, photo: procedures.save_card(context.store, texts, photo)
+    def save(request: Request, key: str, form: Sent) -> Response:
+        return posted(
+            request, key, form, "save", lambda texts, photo: procedures.save_card(context.store, texts, photo)
         )
 
     @routes.post("/care/card/{key}/sign")
-    async def sign(request: Request, key: str) -> Response:
-        return await posted(
+    def sign(request: Request, key: str, form: Sent) -> Response:
+        return posted(
             request,
             key,
+            form,
             "sign",
             lambda texts, photo: procedures.sign_card(
                 context.store, remembered_kitchen(context.store), texts, photo

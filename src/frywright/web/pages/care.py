@@ -23,6 +23,7 @@ from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import oil_limit_here, stopped
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
+from frywright.web.posted import Typed
 
 
 def router(context: Context) -> APIRouter:
@@ -120,8 +121,7 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
         return Response(data, media_type="application/pdf")
 
     @routes.post("/care/oil")
-    async def tell(request: Request) -> Response:
-        form = await request.form()
+    def tell(request: Request, form: Typed) -> Response:
         try:
             oil.tell_oil(
                 context.store, remembered_kitchen(context.store), dict(form), str(form.get("key", ""))[:80]
@@ -131,8 +131,7 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
         return RedirectResponse("/care", 303)
 
     @routes.post("/care/limit")
-    async def limit(request: Request) -> Response:
-        form = await request.form()
+    def limit(request: Request, form: Typed) -> Response:
         try:
             kitchen, typed = remembered_kitchen(context.store), str(form.get("house", ""))
             house = round(100.0 * kitchen.site.read(typed, "fraction", "house limit", "pct"), 6)
@@ -150,8 +149,7 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
 
 def _add_machines(routes: APIRouter, context: Context) -> None:
     @routes.post("/care/stop")
-    async def stop(request: Request) -> Response:
-        form = {k: str(v) for k, v in (await request.form()).items()}
+    def stop(request: Request, form: Typed) -> Response:
         machines.stop_use(
             context.store,
             remembered_kitchen(context.store),
@@ -163,8 +161,7 @@ def _add_machines(routes: APIRouter, context: Context) -> None:
         return RedirectResponse("/care", 303)
 
     @routes.post("/care/reopen")
-    async def reopen(request: Request) -> Response:
-        form = {k: str(v) for k, v in (await request.form()).items()}
+    def reopen(request: Request, form: Typed) -> Response:
         try:
             machines.reopen(
                 context.store,
@@ -210,8 +207,7 @@ def _add_close(routes: APIRouter, context: Context) -> None:
         )
 
     @routes.post("/care/close")
-    async def sign(request: Request) -> Response:
-        form = {k: str(v) for k, v in (await request.form()).items()}
+    def sign(request: Request, form: Typed) -> Response:
         try:
             close.sign_close(context.store, remembered_kitchen(context.store), form)
         except FrywrightError as error:

@@ -19,6 +19,7 @@ from frywright.trial.prove_again import again_line
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.forms import CookForm
+from frywright.web.posted import Typed
 from frywright.web.saving import ask_name
 from frywright.web.saving import save as save_as
 
@@ -107,15 +108,14 @@ def _add_answers(routes: APIRouter, context: Context) -> None:
 
 def _add_keeping(routes: APIRouter, context: Context) -> None:
     @routes.post("/cook/keep")
-    async def keep(request: Request) -> Response:
-        form = CookForm(remembered_kitchen(context.store), await request.form())
+    def keep(typed: Typed) -> Response:
+        form = CookForm(remembered_kitchen(context.store), typed)
         answer = ask(form.kitchen, form.request())
         recorded = keep_simulation(context.store, form.kitchen, answer, form.answerer())
         return RedirectResponse(f"/records?new={recorded.number}", 303)
 
     @routes.post("/cook/save")
-    async def save(request: Request) -> Response:
-        typed = {k: str(v) for k, v in (await request.form()).items()}
+    def save(request: Request, typed: Typed) -> Response:
         form = CookForm(remembered_kitchen(context.store), typed)
         program = form.edited()
         seen = ask(form.kitchen, form.request()).facts

@@ -27,6 +27,7 @@ from frywright.voice.tongue import translator
 from frywright.web.app import HERE, Context
 from frywright.web.benches import Benches
 from frywright.web.forms import whole_number
+from frywright.web.posted import Sent, Told, Typed
 
 
 def router(context: Context) -> APIRouter:
@@ -103,18 +104,13 @@ def _add_plan(routes: APIRouter, context: Context, benches: Benches) -> None:
 
 def _add_sales(routes: APIRouter, context: Context, benches: Benches) -> None:
     @routes.post("/day/sales")
-    async def upload(request: Request) -> Response:
-        async with request.form() as form:
-            file = form.get("file")
-            if not isinstance(file, UploadFile) or not file.filename:
-                raise InputError("file", "missing", "the till's export")
-            work.keep_sales(
-                context.store,
-                benches.kitchen(),
-                io.BytesIO(await file.read()),
-                file.filename,
-                str(form.get("order", "")),
-            )
+    def upload(form: Sent) -> Response:
+        file = form.get("file")
+        if not isinstance(file, UploadFile) or not file.filename:
+            raise InputError("file", "missing", "the till's export")
+        work.keep_sales(
+            context.store, benches.kitchen(), file.file, file.filename, str(form.get("order", ""))
+        )
         return RedirectResponse("/day", 303)
 
     @routes.post("/day/sales/demo")
@@ -133,8 +129,7 @@ def _add_sales(routes: APIRouter, context: Context, benches: Benches) -> None:
         return RedirectResponse("/day", 303)
 
     @routes.post("/day/note")
-    async def note(request: Request) -> Response:
-        form = await request.form()
+    def note(request: Request, form: Typed) -> Response:
         date = _date(form, benches)
         factor = benches.kitchen().site.number(str(form.get("factor", "")).strip() or "1", "factor")
         work.note_day(context.store, date, str(form.get("event", "")), factor)
@@ -278,9 +273,8 @@ def _add_board(routes: APIRouter, context: Context, benches: Benches) -> None:
         return JSONResponse({"ok": True, **board_view(board, second, translator(context.language(request)))})
 
     @routes.post("/day/tap")
-    async def tap(request: Request) -> Response:
+    def tap(request: Request, values: Told) -> Response:
         as_json = request.headers.get("content-type", "").startswith("application/json")
-        values: Mapping[str, Any] = await _json(request) if as_json else await request.form()
         board, second = _board(values, benches)
         told = tap_of(values)
         if told.at_s < 0:
@@ -369,16 +363,6 @@ def _same(values: Mapping[str, Any], second: float) -> str:
     """Query of the same board."""
     practice, date = str(values.get("practice", "") or ""), str(values.get("date", "") or "")
     return f"practice={practice}&date={date}&now_s={second:.0f}" if practice else ""
-
-
-async def _json(request: Request) -> Mapping[str, Any]:
-    try:
-        found = await request.json()
-    except ValueError as error:
-        raise InputError("body", "not JSON", "a JSON object") from error
-    if not isinstance(found, dict):
-        raise InputError("body", type(found).__name__, "a JSON object")
-    return found
 
 
 def _add_paper(routes: APIRouter, context: Context, benches: Benches) -> None:

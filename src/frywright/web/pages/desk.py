@@ -7,7 +7,6 @@ from dataclasses import replace
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
-from fastapi.concurrency import run_in_threadpool
 from fastapi.responses import RedirectResponse
 
 from frywright.catalog.capacity import check_load
@@ -40,6 +39,7 @@ from frywright.web.app import Context
 from frywright.web.forms import whole_number
 from frywright.web.jobs import Job, Jobs
 from frywright.web.pages.paper import add_paper, add_readback
+from frywright.web.posted import Typed
 from frywright.web.saving import save as save_program
 from frywright.web.saving import save_choices
 
@@ -109,8 +109,8 @@ def _add_transfer(
     routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable[[], Any], refused: Refused
 ) -> None:
     @routes.post("/cook/desk/transfer")
-    async def transfer(request: Request) -> Response:
-        form, place = {k: str(v).strip() for k, v in (await request.form()).items()}, kitchen()
+    def transfer(request: Request, typed: Typed) -> Response:
+        form, place = {name: text.strip() for name, text in typed.items()}, kitchen()
         program, fryer = place.program(form.get("program", "")), place.fryer(form.get("fryer", ""))
         product = place.product(form.get("product") or program.product)
         try:
@@ -147,8 +147,8 @@ def _add_work(
     routes: APIRouter, jobs: Jobs, store: Store, kitchen: Callable[[], Any], refused: Refused
 ) -> None:
     @routes.post("/cook/desk/design")
-    async def design(request: Request) -> Response:
-        form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
+    def design(request: Request, form: Typed) -> Response:
+        place = kitchen()
         product, fryer = place.product(form.get("product", "")), place.fryer(form.get("fryer", ""))
         try:
             goals, stages = _goals(place.site, form), whole_number(form.get("stages", ""), "stages")
@@ -167,8 +167,8 @@ def _add_work(
         return _begin(jobs, found.title, "row", _taking(place, rows[row], found.result["goals"]))
 
     @routes.post("/cook/desk/prove")
-    async def prove(request: Request) -> Response:
-        form, place = await request.form(), kitchen()
+    def prove(request: Request, form: Typed) -> Response:
+        place = kitchen()
         program, number = place.program(str(form.get("program", ""))), kitchen_number(store)
         work = _proving(place, program, lambda told: record_proof(store, told, number))
         return _begin(jobs, program.name, "proof", work)
@@ -279,8 +279,7 @@ def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable
         return RedirectResponse(f"/cook/desk/job/{number}", 303)
 
     @routes.post("/cook/desk/job/{number}/save")
-    async def save(request: Request, number: int) -> Response:
-        form = {k: str(v) for k, v in (await request.form()).items()}
+    def save(request: Request, number: int, form: Typed) -> Response:
         found = jobs.get(number)
         if found is None or not found.result or "made" not in found.result:
             raise InputError("job", number, "a finished design or transfer")
@@ -332,11 +331,10 @@ def _add_kitchen(routes: APIRouter, context: Context) -> None:
         return context.render(request, "kitchen.html", text=text, problem="", room="desk")
 
     @routes.post("/cook/kitchen")
-    async def keep(request: Request) -> Response:
-        form = await request.form()
+    def keep(request: Request, form: Typed) -> Response:
         text, reason = str(form.get("text", "")).replace("\r\n", "\n"), str(form.get("reason", ""))
         try:
-            await run_in_threadpool(remember_kitchen, context.store, text, "kitchen.toml", reason)
+            remember_kitchen(context.store, text, "kitchen.toml", reason)
         except (InputError, DataError) as error:
             said = context.explain(request, error)
             return context.render(

@@ -20,6 +20,7 @@ from frywright.rooms.care.vent_time import take_vent, vent_offer
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
+from frywright.web.posted import Sent, Typed, photo_of, texts_of
 
 SITE_NAMES = {
     "volts": "volts between legs",
@@ -82,8 +83,7 @@ def _add_care(routes: APIRouter, context: Context) -> None:
         )
 
     @routes.post("/care/fryers/done")
-    async def done(request: Request) -> Response:
-        form = {k: str(v) for k, v in (await request.form()).items()}
+    def done(request: Request, form: Typed) -> Response:
         try:
             upkeep.tick(context.store, remembered_kitchen(context.store), form)
         except FrywrightError as error:
@@ -91,8 +91,7 @@ def _add_care(routes: APIRouter, context: Context) -> None:
         return RedirectResponse(f"/care/fryers#f-{form['fryer']}", 303)
 
     @routes.post("/care/fryers/figure")
-    async def figure(request: Request) -> Response:
-        form = {k: str(v) for k, v in (await request.form()).items()}
+    def figure(request: Request, form: Typed) -> Response:
         try:
             upkeep.tell_figure(context.store, remembered_kitchen(context.store), form)
         except FrywrightError as error:
@@ -165,23 +164,17 @@ def _add_new(routes: APIRouter, context: Context) -> None:
         )
 
     @routes.post("/care/new/plate")
-    async def plate(request: Request) -> Response:
-        async with request.form() as form:
-            texts = {k: v for k, v in form.items() if isinstance(v, str)}
-            photo = form.get("photo")
-            stream = (
-                photo.file if photo is not None and not isinstance(photo, str) and photo.filename else None
-            )
-            return _try(
-                context,
-                request,
-                texts,
-                lambda: nameplate.keep_plate(context.store, remembered_kitchen(context.store), texts, stream),
-            )
+    def plate(request: Request, form: Sent) -> Response:
+        texts, photo = texts_of(form), photo_of(form)
+        return _try(
+            context,
+            request,
+            texts,
+            lambda: nameplate.keep_plate(context.store, remembered_kitchen(context.store), texts, photo),
+        )
 
     @routes.post("/care/new/site")
-    async def site(request: Request) -> Response:
-        texts = {k: str(v) for k, v in (await request.form()).items()}
+    def site(request: Request, texts: Typed) -> Response:
         return _try(
             context,
             request,
@@ -190,8 +183,7 @@ def _add_new(routes: APIRouter, context: Context) -> None:
         )
 
     @routes.post("/care/new/step")
-    async def step(request: Request) -> Response:
-        texts = {k: str(v) for k, v in (await request.form()).items()}
+    def step(request: Request, texts: Typed) -> Response:
         return _try(
             context,
             request,
@@ -200,8 +192,7 @@ def _add_new(routes: APIRouter, context: Context) -> None:
         )
 
     @routes.post("/care/new/vent")
-    async def vent(request: Request) -> Response:
-        texts = {k: str(v) for k, v in (await request.form()).items()}
+    def vent(request: Request, texts: Typed) -> Response:
         kitchen = remembered_kitchen(context.store)
         reason = texts.get("vent_reason", "")
         return _try(

@@ -29,6 +29,7 @@ from frywright.trial.prove_again import again_line
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.forms import whole_number
+from frywright.web.posted import Typed
 
 PDF = "application/pdf"
 
@@ -63,16 +64,16 @@ def add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -
         return one(request, program, slot, NOBODY)
 
     @routes.post("/cook/card.pdf")
-    async def short_card(request: Request, program: str, slot: int = 0) -> Response:
-        return one(request, program, slot, _answerer(await request.form()))
+    def short_card(request: Request, form: Typed, program: str, slot: int = 0) -> Response:
+        return one(request, program, slot, _answerer(form))
 
     @routes.get("/cook/cards.pdf")
     def cards(request: Request, both: bool = False) -> Response:
         return every(request, both, NOBODY)
 
     @routes.post("/cook/cards.pdf")
-    async def short_cards(request: Request, both: bool = False) -> Response:
-        return every(request, both, _answerer(await request.form()))
+    def short_cards(request: Request, form: Typed, both: bool = False) -> Response:
+        return every(request, both, _answerer(form))
 
     _add_slots(routes, context, kitchen)
     _add_versions(routes, context, kitchen)
@@ -95,8 +96,8 @@ def _add_slots(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) 
         return context.render(request, "print_card.html", room="desk", shared=shared, **values)
 
     @routes.post("/cook/card")
-    async def tell(request: Request) -> Response:
-        form, place = await request.form(), kitchen()
+    def tell(request: Request, form: Typed) -> Response:
+        place = kitchen()
         found, slot = place.program(str(form.get("program", ""))), _slot(str(form.get("slot", "")))
         slots.tell_slot(context.store, place, found, slot)
         return RedirectResponse(f"/cook/card.pdf?program={quote(found.name)}&slot={slot}", 303)
@@ -189,8 +190,8 @@ def add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any]
         return shown(request, found, _slot(slot) if slot else slots.slot_of(context.store, place, found), {})
 
     @routes.post("/cook/readback")
-    async def compare(request: Request) -> Response:
-        form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
+    def compare(request: Request, form: Typed) -> Response:
+        place = kitchen()
         found, slot = place.program(form.get("program", "")), _slot(form.get("slot", ""))
         names = value_names(place, found, slot)
         try:

@@ -12,6 +12,7 @@ from frywright.rooms.care import training
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
+from frywright.web.posted import Typed
 
 
 def router(context: Context) -> APIRouter:
@@ -54,8 +55,7 @@ def _add_people(routes: APIRouter, context: Context) -> None:
         )
 
     @routes.post("/care/people/{what}")
-    async def keep(request: Request, what: str) -> Response:
-        form = {k: str(v) for k, v in (await request.form()).items()}
+    def keep(request: Request, what: str, form: Typed) -> Response:
         do = {"person": training.keep_person, "skill": training.sign_skill}.get(what)
         try:
             if do is None:
@@ -90,8 +90,7 @@ def _add_drills(routes: APIRouter, context: Context) -> None:
         return shown(request, key, None)
 
     @routes.post("/care/drill/{key}")
-    async def answer(request: Request, key: str) -> Response:
-        form = await request.form()
+    def answer(request: Request, key: str, form: Typed) -> Response:
         text = str(form.get("choice", ""))
         if not text.isdigit():
             raise InputError("choice", repr(text), "one of the answers shown")

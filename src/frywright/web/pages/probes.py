@@ -40,6 +40,7 @@ from frywright.trial.kitchens import demo_log
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.jobs import Job, Jobs
+from frywright.web.posted import Sent, Typed
 
 KEPT_LOGS = 4
 INLINE_BYTES = 8_000_000
@@ -140,15 +141,14 @@ def _add_list(routes: APIRouter, context: Context, kitchen: Any) -> None:
         return context.render(request, "probes.html", **_overview(context, kitchen()))
 
     @routes.post("/cook/probes/upload")
-    async def upload(request: Request) -> Response:
-        async with request.form() as form:
-            file = form.get("file")
-            if not isinstance(file, UploadFile) or not file.filename:
-                problem = translator(context.language(request))("Choose the file that the logger wrote.")
-                return context.render(
-                    request, "probes.html", 422, **_overview(context, kitchen(), problem=problem)
-                )
-            kept = keep_log(context.store, file.file, file.filename)
+    def upload(request: Request, form: Sent) -> Response:
+        file = form.get("file")
+        if not isinstance(file, UploadFile) or not file.filename:
+            problem = translator(context.language(request))("Choose the file that the logger wrote.")
+            return context.render(
+                request, "probes.html", 422, **_overview(context, kitchen(), problem=problem)
+            )
+        kept = keep_log(context.store, file.file, file.filename)
         return RedirectResponse(f"/cook/probes/{kept.number}", 303)
 
     @routes.post("/cook/probes/demo")
@@ -206,9 +206,8 @@ def _add_log(routes: APIRouter, context: Context, kitchen: Any, logs: Logs) -> N
         return Response(data, media_type="application/pdf")
 
     @routes.post("/cook/probes/{number}/keep")
-    async def keep(request: Request, number: int) -> Response:
+    def keep(request: Request, number: int, form: Typed) -> Response:
         item, place = _log(context, number), kitchen()
-        form = {k: str(v) for k, v in (await request.form()).items()}
         log = logs.get(item, _answers(form))
         if isinstance(log, Job):
             raise InputError("log", number, "read to its end first")
@@ -291,8 +290,8 @@ def _refused(
 
 def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
     @routes.post("/cook/probes/check")
-    async def check(request: Request) -> Response:
-        form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
+    def check(request: Request, form: Typed) -> Response:
+        place = kitchen()
         try:
             ice, boil = (
                 place.site.read(form[n], "temperature", n) if form.get(n, "").strip() else None
@@ -312,8 +311,8 @@ def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
 
 def _add_hold(routes: APIRouter, context: Context, kitchen: Any) -> None:
     @routes.post("/cook/probes/hold")
-    async def hold(request: Request) -> Response:
-        form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
+    def hold(request: Request, form: Typed) -> Response:
+        place = kitchen()
         try:
             told = _hold(place, form, translator(context.language(request)))
         except FrywrightError as error:
@@ -327,8 +326,8 @@ def _add_hold(routes: APIRouter, context: Context, kitchen: Any) -> None:
 
 def _add_sample(routes: APIRouter, context: Context, kitchen: Any) -> None:
     @routes.post("/cook/probes/sample")
-    async def sample(request: Request) -> Response:
-        form, place = {k: str(v) for k, v in (await request.form()).items()}, kitchen()
+    def sample(request: Request, form: Typed) -> Response:
+        place = kitchen()
         try:
             readings = place.site.read_list(form.get("readings", ""), "temperature", "readings")
             checked = form.get("checked") == "yes"

@@ -24,6 +24,7 @@ from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective, pack
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
+from frywright.web.posted import Typed
 
 SHOWN, CHECKED_AT_ONCE, PACK_DAYS = 100, 20_000, 30
 
@@ -183,8 +184,7 @@ def _add_cases(routes: APIRouter, context: Context) -> None:
         return _probe_page(context, request, typed=asked, told=told, traced=traced)
 
     @routes.post("/records/probing")
-    async def probe(request: Request) -> Response:
-        form = {k: str(v) for k, v in (await request.form()).items()}
+    def probe(request: Request, form: Typed) -> Response:
         try:
             reading, case = tell_probe(context.store, remembered_kitchen(context.store), form)
         except FrywrightError as error:
@@ -194,8 +194,7 @@ def _add_cases(routes: APIRouter, context: Context) -> None:
         )
 
     @routes.post("/records/case")
-    async def begin(request: Request) -> Response:
-        form = {k: str(v) for k, v in (await request.form()).items()}
+    def begin(request: Request, form: Typed) -> Response:
         try:
             case = corrective.open_case(context.store, remembered_kitchen(context.store), form)
         except FrywrightError as error:
@@ -227,8 +226,7 @@ def _add_case(routes: APIRouter, context: Context) -> None:
         return shown(request, number)
 
     @routes.post("/records/case/{number}")
-    async def step(request: Request, number: int) -> Response:
-        form = {k: str(v) for k, v in (await request.form()).items()}
+    def step(request: Request, number: int, form: Typed) -> Response:
         try:
             corrective.tell_step(context.store, remembered_kitchen(context.store), number, form)
         except FrywrightError as error:

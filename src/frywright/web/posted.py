@@ -1,0 +1,53 @@
+"""What a page posts, read before its route runs: routes are plain functions and run in a thread of their own,
+so that a write that waits for the store, a file or a password keeps nobody else waiting.
+"""
+
+from __future__ import annotations
+
+from collections.abc import AsyncIterator, Mapping
+from typing import Annotated, Any, BinaryIO
+
+from fastapi import Depends, Request
+from starlette.datastructures import FormData, UploadFile
+
+from frywright.model.errors import InputError
+
+
+async def _typed(request: Request) -> dict[str, str]:
+    return {name: str(value) for name, value in (await request.form()).items()}
+
+
+async def _sent(request: Request) -> AsyncIterator[FormData]:
+    async with request.form() as form:
+        yield form
+
+
+async def _told(request: Request) -> Mapping[str, Any]:
+    if not request.headers.get("content-type", "").startswith("application/json"):
+        return await _typed(request)
+    try:
+        found = await request.json()
+    except (ValueError, RecursionError) as error:
+        raise InputError("body", "not JSON", "a JSON object") from error
+    if not isinstance(found, dict):
+        raise InputError("body", type(found).__name__, "a JSON object")
+    return found
+
+
+Typed = Annotated[dict[str, str], Depends(_typed)]
+"""The texts of a form."""
+Sent = Annotated[FormData, Depends(_sent)]
+"""A form with its files, which are closed when it is answered."""
+Told = Annotated[Mapping[str, Any], Depends(_told)]
+"""A form or a JSON object."""
+
+
+def texts_of(form: FormData) -> dict[str, str]:
+    """What was typed into a form that may carry files."""
+    return {name: value for name, value in form.items() if isinstance(value, str)}
+
+
+def photo_of(form: FormData) -> BinaryIO | None:
+    """The photo of a form, if one was chosen."""
+    photo = form.get("photo")
+    return photo.file if isinstance(photo, UploadFile) and photo.filename else None

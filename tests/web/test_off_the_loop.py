@@ -1,0 +1,101 @@
+"""Routes run in threads of their own: a write that waits keeps nobody else waiting, and two at once take
+turns.
+"""
+
+from __future__ import annotations
+
+import inspect
+import threading
+from concurrent.futures import ThreadPoolExecutor
+
+import pytest
+from fastapi.testclient import TestClient
+
+from frywright.ledger.accounts import Accounts
+from frywright.ledger.store import Store
+from frywright.model.errors import AccessError, InputError
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.records import corrective, people
+from frywright.trial.kitchens import demo_text
+from frywright.web.app import make_app
+
+HOST = "http://127.0.0.1"
+
+
+@pytest.fixture
+def store(tmp_path):
+    found = Store.file(tmp_path / "t.db", now)
+    remember_kitchen(found, demo_text(), "demo.toml")
+    return found
+
+
+def test_no_route_runs_on_the_loop_that_answers_everybody(store):
+    """A coroutine would; the one that signs in hands its work to a thread itself."""
+    found = [
+        route.path
+        for route in make_app(store).routes
+        if inspect.iscoroutinefunction(getattr(route, "endpoint", None))
+    ]
+    assert found == []
+
+
+def test_reading_goes_on_while_a_write_waits_for_the_store(store):
+    """A writer elsewhere holds the store; pages are read meanwhile, and the write is done when it is free."""
+    with TestClient(make_app(store), base_url=HOST, headers={"origin": HOST}) as client:
+        held, free, posted = threading.Event(), threading.Event(), []
+
+        def hold():
+            with store.writing():
+                held.set()
+                free.wait(20)
+
+        def post():
+            posted.append(client.post("/care/oil", data={"vat": "alder", "what": "filter"}).status_code)
+
+        with ThreadPoolExecutor(2) as pool:
+            pool.submit(hold)
+            held.wait(5)
+            waiting = pool.submit(post)
+            assert client.get("/api/v1/chain").status_code == 200
+            assert posted == []
+            free.set()
+            waiting.result(30)
+    assert posted == [200]
+
+
+def test_of_many_who_close_a_case_at_once_one_does(store):
+    """The look and the write are one."""
+    kitchen = remembered_kitchen(store)
+    short = {"fryer": "alder", "product": "bone_in", "temp": "150 F", "thermometer": "T1", "who": "Ana"}
+    _, case = corrective.tell_probe(store, kitchen, short)
+    for step in (
+        {"step": "disposition", "disposition": "discarded"},
+        {"step": "cause", "cause": "oil"},
+    ):
+        corrective.tell_step(store, kitchen, case.number, {**step, "who": "Ana"})
+
+    def close(_):
+        try:
+            corrective.tell_step(store, kitchen, case.number, {"step": "closed", "who": "Ana"})
+        except InputError:
+            return 0
+        return 1
+
+    with ThreadPoolExecutor(8) as pool:
+        assert sum(pool.map(close, range(8))) == 1
+
+
+def test_of_many_first_owners_at_once_there_is_one(store):
+    """Whoever comes second finds the kitchen owned."""
+
+    def own(n):
+        try:
+            people.first_owner(store, f"Owner {n}", "oak leaf river stone")
+        except AccessError:
+            return 0
+        return 1
+
+    with ThreadPoolExecutor(6) as pool:
+        assert sum(pool.map(own, range(6))) == 1
+    assert len(Accounts(store).accounts()) == 1
