@@ -16,6 +16,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, InputError
 from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective, people
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
@@ -68,7 +69,7 @@ def test_of_many_who_close_a_case_at_once_one_does(store):
     """The look and the write are one."""
     kitchen = remembered_kitchen(store)
     short = {"fryer": "alder", "product": "bone_in", "temp": "150 F", "thermometer": "T1", "who": "Ana"}
-    _, case = corrective.tell_probe(store, kitchen, short)
+    _, case = tell_probe(store, kitchen, short)
     for step in (
         {"step": "disposition", "disposition": "discarded"},
         {"step": "cause", "cause": "oil"},
