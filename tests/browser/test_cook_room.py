@@ -225,7 +225,7 @@ def test_stages_can_be_added_and_removed_up_to_what_the_fryer_holds(browser, add
 
 
 def test_an_edit_stands_before_the_version_saved(browser, address):
-    """Set points and stages are drawn; an edit puts the saved version behind it, and saving becomes the loudest
+    """Set points and stages are drawn; an edit puts the saved version behind it, and saving is the loudest
     button; undone, both go.
     """
     page = open_page(browser, address)
