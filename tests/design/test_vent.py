@@ -15,7 +15,7 @@ from frywright.verdicts.place import place_named
 
 LIMIT = place_named("us_food_code_2022").cook_limit()
 WATCH = (
-    "time the vent of a full load with a watch, from opening the valve until the gauge reads zero, and write"
+    "time the vent of a full load with a watch, from opening the valve until the gauge reads zero; write"
     ' vent = "0:25"'
 )
 NEVER = "never open a lid before the gauge reads zero"

@@ -148,3 +148,24 @@ def test_every_error_is_translated(language):
     found = {text for _, text in error_texts() if text and WORD.search(re.sub(r"{\w+}", "", text))}
     assert len(found) > 500
     assert sorted(text for text in found if not known.get(text)) == []
+
+
+DIALECT = re.compile(r"\b(reckon\w*|told|speaks? (of|against)|held)\b", re.IGNORECASE)
+NOT_DIALECT = re.compile(
+    r"told apart|hand-held|oil held at|the shelf held|having been told|were told but never|^held$"
+    r"|what is held is served|discarded or held|^held, discarded"
+)
+"""Told of people, and held of heat, stock and food put on hold, are plain words."""
+LONGEST_WORDS = 26
+
+
+def test_sentences_are_short_and_free_of_house_dialect():
+    """No sentence shown to people is longer than the style allows, or uses a word it forbids
+    (docs/style-of-words.md).
+    """
+    shown = [re.sub(r"{\w+}", "it", text) for text in translations("es")]
+    assert len(shown) > 2000
+    found = [text for text in shown if DIALECT.search(text) and not NOT_DIALECT.search(text)]
+    assert found == []
+    sentences = [part for text in shown for part in re.split(r"(?<=[.?!:;])\s+", text)]
+    assert [part for part in sentences if len(part.split()) > LONGEST_WORDS] == []

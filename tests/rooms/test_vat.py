@@ -251,7 +251,7 @@ def test_the_bill_takes_the_board_and_names_causes(store, kitchen):
     view = oil_money.cost_view(store, kitchen, today=TODAY)
     assert view["per_raw_lb_money"] == pytest.approx(view["day_money"] / (10 * 4 * 2.3), abs=5.1e-5)
     assert any("2026-11-25" in gap for gap in view["log_gaps"])
-    assert any("not all of it is told" in cause for cause in view["causes"])
+    assert any("not all of it is entered" in cause for cause in view["causes"])
     tell(store, kitchen, 25, what="top_up", amount="40 lb")
     tell(store, kitchen, 25, what="reading", amount="12")
     tell(store, kitchen, 25, what="discard")

@@ -70,7 +70,7 @@ def versions(shop: Shop, stores: list[str] = STORES) -> None:
     if shop.json({"rows": rows}):
         return
     for row in rows:
-        shop.say("{site} {program}: newest {newest}, held {held} {read_at}", row)
+        shop.say("{site} {program}: newest {newest}, in the fryer {held} {read_at}", row)
 
 
 @command(app)

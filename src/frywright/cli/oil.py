@@ -203,7 +203,7 @@ def moves(shop: Shop, out: Path = typer.Option(None, help="PDF of the oil map to
             "{start} into {into}: {notes}",
             move,
             start=move["from"],
-            notes=" ".join(move["notes"]) or shop.tr("nothing speaks against it."),
+            notes=" ".join(move["notes"]) or shop.tr("nothing is against it."),
         )
 
 

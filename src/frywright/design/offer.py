@@ -55,7 +55,7 @@ REASON_BY_VENT = (
     " takes {quick_s} and loses {quick_loss_frac}, the juiciest loses {juicy_loss_frac} in {juicy_s}. It is"
     " long because of the vent, not of the core: a full load still steams, its vent takes {vent_s}, and"
     " {most_s} is the most. To shorten it: time the vent again with a watch and correct it in the kitchen"
-    " file, clean the passages as the manual says, carry it over to a smaller load, or fry it open."
+    " file; clean the passages as the manual says; carry it over to a smaller load; or fry it open."
 )
 VENT_NEAR_FRAC, SPARE_BEYOND_K = 0.9, 3.0
 """A vent this near its longest, with this much more to spare than asked, is what makes a program long (own

@@ -13,12 +13,12 @@ from frywright.physics.plan import MOST_VENT_S, FryPlan, timed_load, vent_area_m
 
 TIME_IT = (
     "timed first: time the vent of a full load with a watch, from opening the valve until the gauge reads"
-    ' zero, and write vent = "0:25" with your own time under the fryer in the kitchen file; never open a lid'
+    ' zero; write vent = "0:25" with your own time under the fryer in the kitchen file; never open a lid'
     " before the gauge reads zero"
 )
 TOO_LONG = (
     "at most {most}: time the vent of a full load with a watch, from opening the valve until the gauge reads"
-    ' zero, and write vent = "0:25" with your own time under the fryer; if it is that slow, a passage may be'
+    ' zero; write vent = "0:25" with your own time under the fryer; if it is that slow, a passage may be'
     " clogged: clean it as the manual says; never open a lid before the gauge reads zero"
 )
 

@@ -21,13 +21,13 @@ GAS_J_MOLK = 8.31446261815324  # CODATA 2018, exact
 FULL_PRESSURE_SHARE = 0.9
 DRY_SHARE = 0.5  # crust of the half thickness from which a note says so; own rule
 VENT_UNKNOWN = (
-    "Nobody has told how long this fryer vents, so no second of its vent counts. Time the vent of a full load"
-    ' with a watch, from opening the valve until the gauge reads zero, and write vent = "0:25" with your own'
-    " time under the fryer in the kitchen file. Never open a lid before the gauge reads zero."
+    "Nobody has timed how long this fryer vents, so no second of its vent counts. Time the vent of a full"
+    ' load with a watch, from opening the valve until the gauge reads zero; write vent = "0:25" with your'
+    " own time under the fryer in the kitchen file. Never open a lid before the gauge reads zero."
 )
 VENT_LONG = (
     "The vent takes {vent_s}; no more than {most_s} of it counts. Time the vent of a full load with a watch,"
-    " from opening the valve until the gauge reads zero, and write your own time as vent under the fryer in"
+    " from opening the valve until the gauge reads zero; write your own time as vent under the fryer in"
     " the kitchen file. A slow vent may be a clogged passage. Never open a lid before the gauge reads zero."
 )
 

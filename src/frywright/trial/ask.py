@@ -145,7 +145,7 @@ def needed_limit(kitchen: Kitchen, product: Product) -> CookLimit:
         raise InputError(
             "house_core",
             "missing",
-            "given in the kitchen file: no rule here speaks of this food, so the core you want is the target",
+            "given in the kitchen file: no rule here covers this food, so the core you want is the target",
             where=product.name,
         )
     return limit

@@ -38,7 +38,7 @@ STOP = "Do not cook with this program until a new read-back matches the card."
 CANNOT_RUN = "This cannot run as a program. What the machine makes of it is not known."
 NOT_KNOWN = (
     "Times are missing or run backwards. What the machine does with them is not known; the worst of it is"
-    " told."
+    " shown."
 )
 
 

@@ -132,7 +132,7 @@ def _blocks(entries: Sequence[Told]) -> list[Note]:
             claimed = [e.happened_at for e in block]
             if len(block) >= BLOCK_COUNT and (max(claimed) - min(claimed)).total_seconds() > SPREAD_S:
                 text = (
-                    "{count} entries of {who} were recorded within {within_s} of each other and tell of"
+                    "{count} entries of {who} were recorded within {within_s} of each other and cover"
                     " {hours} hours, from number {first} on."
                 )
                 found.append(
@@ -162,7 +162,7 @@ def _times(entries: Sequence[Told]) -> list[Note]:
             Note(
                 kind="early",
                 text=(
-                    "{count} entries were recorded before the time they tell of, first number {first}: a"
+                    "{count} entries were recorded before the time they give, first number {first}: a"
                     " clock or a mistyped time."
                 ),
                 values={"count": float(len(early)), "first": float(early[0].number)},
@@ -173,8 +173,7 @@ def _times(entries: Sequence[Told]) -> list[Note]:
             Note(
                 kind="late",
                 text=(
-                    "{count} of {all} entries were recorded more than half an hour after the time they"
-                    " tell of."
+                    "{count} of {all} entries were recorded more than half an hour after the time they give."
                 ),
                 values={"count": float(len(late)), "all": float(len(entries))},
             )

@@ -168,7 +168,7 @@ def acceptance(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) 
         {
             "name": tr(t.name),
             "measured": t.measured,
-            "reckoned": t.reckoned,
+            "worked out": t.reckoned,
             "outcome": str(t.outcome),
             "word": tr(str(t.outcome)),
             "text": say(t.note.text, t.note.values, system, tr),

@@ -101,7 +101,7 @@ def _sections(store: Store, kitchen: Kitchen, view: Mapping[str, Any], tr: Trans
         for s in steps
     ]
     tests = [
-        [t["name"], t["measured"] or "–", t["reckoned"] or "–", t["word"], t["text"]] for t in view["tests"]
+        [t["name"], t["measured"] or "–", t["worked out"] or "–", t["word"], t["text"]] for t in view["tests"]
     ]
     titles = {s["key"]: s["title"] for s in steps}
     return [
@@ -121,13 +121,13 @@ def _sections(store: Store, kitchen: Kitchen, view: Mapping[str, Any], tr: Trans
         ),
         section(
             tr("First day and acceptance"),
-            [tr("test"), tr("measured"), tr("reckoned"), tr("outcome"), tr("note")],
+            [tr("test"), tr("measured"), tr("worked out"), tr("outcome"), tr("note")],
             [3, 3, 2, 2, 5],
             tests,
         ),
         section(
             tr("Programs"),
-            [tr("program"), tr("version"), tr("check figure"), tr("held by the fryer")],
+            [tr("program"), tr("version"), tr("check figure"), tr("in the fryer now")],
             [4, 2, 2, 4],
             _programs(store, kitchen, view["fryer"], tr),
         ),

@@ -250,7 +250,7 @@ def differences(case: Case) -> list[Note]:
             Note(
                 kind="power",
                 text=(
-                    "The kitchen file says {power} kW into the oil: programs and proofs were reckoned"
+                    "The kitchen file says {power} kW into the oil: programs and proofs were worked out"
                     " with it."
                 ),
                 values={"power": fryer.heater_w / 1000},

@@ -265,7 +265,7 @@ def cost_view(
         raise InputError(
             "oil log",
             "empty",
-            "told for four weeks first: top-ups, readings, changes",
+            "kept for four weeks first: top-ups, readings, changes",
             where=kitchen.site.name,
         )
     span = max(1, (day - min(e.date for e in events)).days + 1)
@@ -275,7 +275,7 @@ def cost_view(
         raise InputError(
             "raw product",
             "none",
-            "told as raw product a day, or dropped on the board",
+            "given as raw product a day, or dropped on the board",
             where=kitchen.site.name,
         )
     top_up = sum(e.mass_kg for e in events if e.mass_kg is not None) / span
@@ -353,7 +353,7 @@ def _causes(
         elif ratio < LOW_N:
             found.append(
                 say(
-                    "Top-up is {ratio} times what the loads should take up: not all of it is told, or the"
+                    "Top-up is {ratio} times what the loads should take up: not all of it is entered, or the"
                     " level falls. Look at the line.",
                     values,
                     translate=tr,

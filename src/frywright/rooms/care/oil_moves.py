@@ -127,7 +127,7 @@ def contains_of(kitchen: Kitchen, vat: str) -> set[str]:
 
 
 def rotation_notes(kitchen: Kitchen, old: VatState, new: VatState, tr: Translate = str) -> list[str]:
-    """Why the oil of one vat may not go into another; empty when nothing speaks against it.
+    """Why the oil of one vat may not go into another; empty when nothing is against it.
 
     Older oil never goes into fresher; oil that carried another coating carries its proteins along.
     """
@@ -176,7 +176,7 @@ def oil_map_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Transl
             tr("What each oil carries"), [tr("fryer"), tr("products"), tr("carries")], [4, 4, 3], carries
         ),
         section(
-            tr("Moves that nothing speaks against today"),
+            tr("Moves with nothing against them today"),
             [tr("from"), tr("into")],
             [1, 1],
             allowed,

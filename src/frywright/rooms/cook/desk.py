@@ -198,7 +198,7 @@ BREAKS = {
 }
 LATE = (
     "Lifted {late_s} late, a full load loses {loss_frac}, its driest piece {light_loss_frac}, and its hottest"
-    " core is {core_c}. Lifted early it may be raw: the time told is the least."
+    " core is {core_c}. Lifted early it may be raw: the time shown is the least."
 )
 
 

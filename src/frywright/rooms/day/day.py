@@ -135,8 +135,8 @@ def history_of(store: Store, kitchen: Kitchen) -> History:
     if not sales:
         raise InputError(
             "sales",
-            "none in this store",
-            "read in first: frywright day sales FILE, or on the page of the day",
+            "missing",
+            "read in first: on the page of the day, or with frywright day sales FILE",
         )
     return _pieces(tuple(sales), trade_of(kitchen), kitchen.menu)
 

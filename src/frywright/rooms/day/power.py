@@ -70,8 +70,8 @@ def energy_view(
     """Each fryer's start, setbacks and off with its energy by part; without a plan the opening hours are
     taken, and that is said.
 
-    Cold oil is taken at room temperature. Gas is told as heat into the oil: what the burner takes for it is
-    on no record.
+    Cold oil is taken at room temperature. Gas is counted as heat into the oil: what the burner takes for it
+    is on no record.
     """
     trade, room, uses = usual_trade(kitchen), kitchen.site.room_temp_c, _uses(kitchen, bench, found)
     oils, used = catalog.oils(), [u for u in uses if u.busy]
