@@ -31,6 +31,13 @@ def level_of(kitchen: Kitchen, product: str, at: dt.datetime) -> float | None:
 
 
 def read_core(kitchen: Kitchen, text: str, name: str) -> float:
+    """The core of a piece as typed, in the kitchen's units [degC].
+
+    Raises
+    ------
+    InputError
+        It is no temperature, or none that a core in the kitchen can have.
+    """
     found = kitchen.site.read(text, "temperature", name)
     if not -5.0 <= found <= 130.0:
         raise InputError(
