@@ -9,7 +9,8 @@ from frywright.design.readback import likely_slip
 from frywright.model.errors import InputError
 from frywright.model.fryer import Controller, TempUnit
 from frywright.model.program import Stage
-from frywright.rooms.cook.cards import card_data, card_pdf, read_back, value_names
+from frywright.rooms.cook.cards import card_data, card_pdf
+from frywright.rooms.cook.compare import read_back, value_names
 from frywright.trial.ask import edit_program
 from frywright.voice.tongue import translator
 

@@ -15,10 +15,11 @@ from frywright.design.readback import UNUSED, tidy
 from frywright.model.errors import InputError
 from frywright.model.fryer import ClockStyle, Controller, TempUnit
 from frywright.model.units import clock, parse_clock
-from frywright.rooms.cook.cards import read_back, settings_of, value_names
+from frywright.rooms.cook.compare import read_back, value_names
 from frywright.trial.ask import edit_program
 from frywright.trial.effect import CANNOT_RUN, ORDERS, STOP, effect_view
 from frywright.trial.kitchens import demo_kitchen
+from frywright.trial.machine import settings_of
 from frywright.voice.tongue import translator
 
 F, C = Controller(shows=TempUnit.F), Controller(shows=TempUnit.C)
@@ -158,6 +159,21 @@ def test_every_single_slip_of_every_demo_program_has_its_consequence_and_its_ord
     assert tried > 40 * sum(v.what == "set" and v.text != "0" for v in names), (tried, refused)
 
 
+def setting_slips(setting):
+    """Every single slip of a setting that is typed as it reads: digits dropped, changed and swapped, nothing
+    like it, the same in words.
+    """
+    if setting.choices:
+        return []
+    text, found = setting.card, {"high", "0 ft", "OFF"}
+    for i, c in enumerate(text):
+        if c.isdigit():
+            found |= {text[:i] + text[i + 1 :], text[:i] + ("9" if c != "9" else "1") + text[i + 1 :]}
+            if text[i + 1].isdigit():
+                found.add(text[:i] + text[i + 1] + c + text[i + 2 :])
+    return sorted(found - {text})
+
+
 @pytest.mark.parametrize("name", PROGRAMS)
 def test_settings_lids_swapped_stages_and_old_versions_too(kitchen, name):
     """The display's scale, the clock's way, every lid, any two values swapped, an old version: each told
@@ -166,7 +182,7 @@ def test_settings_lids_swapped_stages_and_old_versions_too(kitchen, name):
     program = kitchen.program(name)
     right = [v.text for v in value_names(kitchen, program, 1)]
     for setting in settings_of(kitchen, program):
-        for choice in setting.choices:
+        for choice in (*setting.choices, *setting_slips(setting)):
             result = read_back(kitchen, program, 1, right, {setting.key: choice})
             assert result.matches == (choice == setting.card)
             if not result.matches:
@@ -235,6 +251,103 @@ def test_an_open_lid_for_a_closed_one_is_short_or_later(kitchen):
     told = effect(kitchen, "bone-in alder", (9, "none"), "", lid2="open")
     assert told.held.margin_k < told.card.margin_k - 5.0
     assert effect_view(told, "us")["orders"][0] == "Set the lid of stage 2 again: pressure."
+
+
+def test_an_altitude_setting_too_low_heats_the_oil_and_too_high_cools_it(kitchen):
+    """A control that takes 3 degF off for each 1,000 ft: left at 0 for 5,420 ft the oil is 16.3 degF hotter,
+    set to 9,000 ft 10.7 degF cooler; core, crust and colour follow.
+    """
+    low = effect(kitchen, "bone-in alder", (9, "none"), "", own0="0 ft")
+    high = effect(kitchen, "bone-in alder", (9, "none"), "", own0="9,000 ft")
+    assert low.held.margin_k > low.card.margin_k + 0.2 > high.held.margin_k + 0.4
+    assert low.held.crust_m > low.card.crust_m > high.held.crust_m
+    assert low.held.colour_n > low.card.colour_n > high.held.colour_n
+    for told, moved_f in ((low, 16.26), (high, -10.74)):
+        assert (told.held.oil_high_c - told.card.oil_high_c) * 1.8 == pytest.approx(moved_f, abs=0.6)
+    assert "hotter" in {
+        n.kind for n in effect(kitchen, "bone-in alder", (9, "none"), "", own0="-2,000 ft").warnings
+    }
+    assert effect_view(high, "us")["orders"] == ["Set Height above the sea again: 5,420 ft.", STOP]
+    assert (
+        effect_view(high, "us", translator("es"))["orders"][0]
+        == "Ponga otra vez Height above the sea: 5,420 ft."
+    )
+
+
+def test_the_same_height_in_other_words_is_no_slip(kitchen):
+    """Bare, in metres, with capitals and blanks; a foot off is a slip."""
+    program = kitchen.program("bone-in alder")
+    right = [v.text for v in value_names(kitchen, program, 1)]
+    for typed, same in (
+        ("5420", True),
+        ("1652 m", True),
+        (" 5,420  FT ", True),
+        ("5419 ft", True),
+        ("5410 ft", False),
+    ):
+        assert read_back(kitchen, program, 1, right, {"own0": typed}).matches is same, typed
+    by_name = read_back(kitchen, program, 1, right, {"Height above the sea": "900 ft", "End bell": "ON"})
+    assert [(m.name, m.found) for m in by_name.mismatches] == [("Height above the sea", "900 ft")]
+    assert {(s.key, s.name, s.value) for s in by_name.settings} == {
+        ("own0", "Height above the sea", "900 ft"),
+        ("own2", "End bell", "on"),
+    }
+
+
+def test_a_kitchen_that_moved_asks_for_its_own_height(kitchen):
+    """Sheet of 5,420 ft, kitchen at 7,200 ft: what the old sheet says no longer matches. 300 ft is near."""
+    program = kitchen.program("bone-in alder")
+    right = [v.text for v in value_names(kitchen, program, 1)]
+    for height_m, orders in ((2194.6, ["Set Height above the sea again: 7,200 ft.", STOP]), (1743.0, [])):
+        there = replace(kitchen, site=replace(kitchen.site, altitude_m=height_m))
+        result = read_back(there, program, 1, right, {"own0": "5,420 ft"})
+        assert result.matches is (orders == [])
+        if orders:
+            assert effect_view(result.effect, "us")["orders"] == orders
+            assert result.effect.held.oil_high_c > result.effect.card.oil_high_c + 2.0
+            assert read_back(there, program, 1, right, {"own0": "7,200 ft"}).matches
+
+
+def test_what_no_simulation_knows_is_said_not_to_be_counted(kitchen):
+    """Birch's kitchen does not know what its height does: figures stay the card's, and a warning says so."""
+    told = effect(kitchen, "bone-in birch", (9, "none"), "", own0="0 ft")
+    assert told.held == told.card
+    (said,) = effect_view(told, "us")["warnings"]
+    assert said == (
+        "Place height reads 0 ft: the machine may change its oil or its time."
+        " The figures below do not count it."
+    )
+    bell = effect(kitchen, "bone-in alder", (9, "none"), "", own2="off")
+    assert "an alarm may stay silent" in effect_view(bell, "us")["warnings"][0]
+
+
+def test_a_clock_that_stops_for_the_vent_lifts_later_and_one_that_runs_on_earlier(kitchen):
+    """Demo: the clock runs on. One that stands still adds the load's vent, never more than the 20 s
+    timed: later, hotter. The other way round it is short of its time.
+    """
+    program = kitchen.program("bone-in alder")
+    later = effect(kitchen, "bone-in alder", (9, "none"), "", vent="stands still")
+    added_s = later.held.lift_s - later.card.lift_s
+    assert 10.0 < added_s <= 20.0
+    assert later.held.margin_k > later.card.margin_k
+    assert effect_view(later, "us")["orders"][0] == "Set the clock again: during the vent it runs on."
+    alder = kitchen.fryer("alder")
+    waits = replace(alder, controller=replace(alder.controller, clock=ClockStyle.WAITS))
+    there = replace(kitchen, fryers=tuple(waits if f.key == "alder" else f for f in kitchen.fryers))
+    sooner = effect(there, "bone-in alder", (9, "none"), "", vent="runs on")
+    assert sooner.card.lift_s - sooner.held.lift_s == pytest.approx(added_s)
+    assert sooner.held.margin_k < sooner.card.margin_k
+    assert "vent" not in {s.key for s in settings_of(kitchen, kitchen.program("bone-in cedar"))}
+    assert "vent" in {s.key for s in settings_of(kitchen, program)}
+
+
+def test_a_load_setting_cuts_every_time(kitchen):
+    """Set to one head the control runs every time at 85 %: 12:00 becomes 10:12, and the margin falls."""
+    told = effect(kitchen, "bone-in alder", (9, "none"), "", own1="one head")
+    assert told.held.lift_s == pytest.approx(0.85 * 720.0, abs=1.0)
+    assert told.held.margin_k < told.card.margin_k - 2.0
+    unknown = effect(kitchen, "bone-in alder", (9, "none"), "", own1="something else")
+    assert unknown.held == unknown.card and unknown.warnings[0].kind == "setting"
 
 
 def test_another_kitchen(kitchen):

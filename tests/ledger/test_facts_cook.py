@@ -122,6 +122,36 @@ WRITTEN = [
         },
     ),
     (
+        ReadBackTaken,
+        {
+            "name": "wings",
+            "version": 2,
+            "fryer": "birch",
+            "slot": 7,
+            "read_by": "Kim",
+            "checked_by": "Ana",
+            "started_at": "2026-11-25T12:00:00+00:00",
+            "matches": False,
+            "figure_card": "K4T",
+            "figure_read": "K5T",
+            "mismatches": [
+                {"stage": 2, "what": "time", "card": "12:30", "machine": "12:03", "slip": "two digits"},
+                {
+                    "stage": 0,
+                    "what": "setting",
+                    "card": "900 ft",
+                    "machine": "0 ft",
+                    "slip": "setting",
+                    "name": "Height",
+                },
+            ],
+            "settings": [
+                {"key": "vent", "name": "", "value": "runs on"},
+                {"key": "own0", "name": "Height", "value": "0 ft"},
+            ],
+        },
+    ),
+    (
         ProgramReleased,
         {
             "program": "bone-in alder",

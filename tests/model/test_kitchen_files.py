@@ -209,6 +209,79 @@ def test_the_caret_stands_under_what_is_wrong(old, new, under):
     assert shown[at - 1][shown[at].index("^") :].startswith(under), "\n".join(shown)
 
 
+SHEET = GOOD.replace(
+    "[[product]]",
+    """[[fryer.setting]]
+name = "Höhe über Meer"
+kind = "altitude"
+value = "120 m"
+lowers_k = 1.5
+each_m = 300
+
+[[fryer.setting]]
+name = "Timer at the vent"
+kind = "clock"
+value = "goes on"
+
+[[fryer.setting.wrong]]
+reads = "halts"
+clock = "waits"
+
+[[product]]""",
+)
+BAD_SETTINGS = {
+    "kind": (
+        'kind = "clock"',
+        'kind = "timer"',
+        30,
+        "one of: scale, lid, load, clock, altitude, alarm, other",
+    ),
+    "no value": ('value = "goes on"\n', "", 28, "lacks value"),
+    "value of blanks": ('value = "goes on"', 'value = "  "', 31, "1 to 40 letters on one line"),
+    "turned letters": ('name = "Timer at', 'name = "\\u202eTimer at', 29, "1 to 60 letters on one line"),
+    "name twice": ('name = "Timer at the vent"', 'name = "höhe  über MEER"', 0, "used once"),
+    "no height": ('value = "120 m"', 'value = "high"', 24, "is no height"),
+    "half a correction": ("each_m = 300\n", "", 21, "both given, or neither"),
+    "correction upwards": ("lowers_k = 1.5", "lowers_k = -1.5", 25, "above 0 and at most 20.0 K"),
+    "correction of a clock": ('kind = "altitude"', 'kind = "clock"', 25, "only an altitude setting has it"),
+    "the right one as a wrong one": ('reads = "halts"', 'reads = "Goes  on"', 0, "another reading"),
+    "a wrong clock that is right": ('clock = "waits"', 'clock = "left"', 0, "other than what the controller"),
+    "scale of a clock": ('clock = "waits"', 'shows = "f"', 0, "only a setting of kind scale"),
+    "oil far away": ('clock = "waits"', "set_change_k = 300", 35, "-60.0 K"),
+    "no time at all": ('clock = "waits"', "time_frac = 0", 35, "10 % to 500 %"),
+    "unknown key": ('clock = "waits"', "colour = 1", 35, "one of: clock, does"),
+    "one bracket": ("[[fryer.setting.wrong]]", "[fryer.setting.wrong]", 33, "Write [[fryer.setting.wrong]]"),
+}
+
+
+def test_machine_settings_are_the_kitchens_own():
+    """As many as are written, in their words; none where none are."""
+    first, second = parse_kitchen(SHEET).fryer("one").settings
+    assert (first.name, first.value, first.lowers_k, first.each_m) == ("Höhe über Meer", "120 m", 1.5, 300.0)
+    assert (second.wrong[0].reads, str(second.wrong[0].clock)) == ("halts", "waits")
+    assert parse_kitchen(GOOD).fryer("one").settings == ()
+
+
+@pytest.mark.parametrize("name", sorted(BAD_SETTINGS))
+def test_a_setting_that_cannot_be_says_what_where_and_what_to_do(name):
+    """Each with its line and a caret."""
+    old, new, line, words = BAD_SETTINGS[name]
+    assert SHEET.count(old) >= 1
+    with pytest.raises(DataError) as caught:
+        parse_kitchen(SHEET.replace(old, new, 1), "k.toml")
+    (problem,) = caught.value.problems
+    assert words in str(problem) and "^" in str(problem)
+    assert problem.remedy
+    assert line in (0, problem.line_number), str(problem)
+
+
+def test_more_settings_than_a_sheet_holds_are_refused():
+    """One and twenty."""
+    more = "".join(f'[[fryer.setting]]\nname = "s{n}"\nkind = "other"\nvalue = "1"\n\n' for n in range(21))
+    with pytest.raises(DataError, match="at most 20"):
+        parse_kitchen(GOOD.replace("[[product]]", more + "[[product]]"))
+
+
 def test_all_problems_are_told_at_once():
     """Three mistakes in three tables give three problems."""
     text = (

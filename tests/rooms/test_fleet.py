@@ -13,7 +13,7 @@ from frywright.model.errors import InputError
 from frywright.rooms.care import nameplate
 from frywright.rooms.care.upkeep import today_of
 from frywright.rooms.clock import now
-from frywright.rooms.cook.cards import value_names
+from frywright.rooms.cook.compare import value_names
 from frywright.rooms.cook.programs import save_program
 from frywright.rooms.cook.readbacks import readbacks_from, tell_readback
 from frywright.rooms.fleet import fleet, release

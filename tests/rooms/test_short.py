@@ -15,7 +15,8 @@ from frywright.ledger.facts.cook import ShortCardPrinted
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.rooms.clock import now
-from frywright.rooms.cook.cards import card_data, card_pdf, read_back, site_cards_pdf
+from frywright.rooms.cook.cards import card_data, card_pdf, site_cards_pdf
+from frywright.rooms.cook.compare import read_back
 from frywright.rooms.cook.desk import design_program, program_rows
 from frywright.rooms.cook.programs import keep_simulation, record_proof, save_program, unanswered
 from frywright.rooms.cook.readbacks import tell_readback

@@ -12,7 +12,8 @@ from fastapi.testclient import TestClient
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
-from frywright.rooms.cook.cards import card_data, value_names
+from frywright.rooms.cook.cards import card_data
+from frywright.rooms.cook.compare import value_names
 from frywright.rooms.cook.view import cook_view, plain_json
 from frywright.rooms.kitchen import remember_kitchen
 from frywright.trial.ask import CookRequest, ask

@@ -151,6 +151,13 @@ def own_words(kitchen) -> set[str]:
     things = (kitchen.fryers, kitchen.products, kitchen.cut_sets, kitchen.cuts, kitchen.coatings)
     names = [kitchen.site.name, *(p.name for p in kitchen.programs), *(m.item for m in kitchen.menu)]
     names += [text for group in things for thing in group for text in (thing.key, getattr(thing, "name", ""))]
+    for setting in (s for fryer in kitchen.fryers for s in fryer.settings):
+        names += [
+            setting.name,
+            setting.value,
+            *(w.reads for w in setting.wrong),
+            *(w.does for w in setting.wrong),
+        ]
     names += [t for task in kitchen.care for t in (task.title, task.parts)]
     names += [str(getattr(kitchen.emergency, f.name)) for f in dataclasses.fields(kitchen.emergency)]
     return OWN | TILL | CHANNELS | set(re.findall(r"[a-z]+", " ".join(names).lower()))

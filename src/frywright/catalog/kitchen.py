@@ -9,6 +9,7 @@ from typing import Any, cast
 
 from frywright.catalog import load
 from frywright.catalog.capacity import check_load
+from frywright.catalog.settings import no_heights, read_settings
 from frywright.model.calibration import Calibration
 from frywright.model.care import Emergency, Task
 from frywright.model.codec import Source, read
@@ -194,7 +195,8 @@ def _fryer(table: Mapping[str, Any], source: Source, path: str, shows: str) -> F
     if not any(key.startswith("temp_step") for key in told):
         told["temp_step_c" if told["shows"] == TempUnit.C else "temp_step_f"] = 1  # a degree of its display
     controller = read(Controller, told, source, f"{path}.controller")
-    fryer = read(Fryer, table, source, path, controller=controller)
+    settings = read_settings(table, source, path)
+    fryer = read(Fryer, table, source, path, controller=controller, settings=settings)
     if fryer.oil not in load.oils():
         raise DataError(
             [
@@ -281,6 +283,9 @@ def _join(site: Site, parts: dict[str, list[Any]], programs: list[Any], source: 
         raise DataError(
             [source.problem("kitchen", "", "{cause}", "Mend the entry named.", cause=error)]
         ) from error
+    problems = no_heights(kitchen, source)
+    if problems:
+        raise DataError(problems)
     return replace(kitchen, programs=_checked(kitchen, programs, source))
 
 

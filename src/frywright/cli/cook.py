@@ -244,13 +244,15 @@ def readback(
         [], "--value", help="A value read from the machine, in order; without any you are asked one by one."
     ),
     setting: list[str] = typer.Option(
-        [], help="scale=°F, clock=down, lid1=open and so on, as the machine or the crew has it."
+        [],
+        help="scale=°F, clock=down, vent=runs on, lid1=open or NAME=VALUE, as the machine has it.",
     ),
     slot: int = typer.Option(0, help="Slot of the controller; default is the next free one of its fryer."),
 ) -> None:
     """Compare what a machine holds with the card, the card hidden, and say what a slip would do."""
     from frywright.design.slots import slots_of
-    from frywright.rooms.cook.cards import read_back, settings_of, value_names
+    from frywright.rooms.cook.compare import read_back, value_names
+    from frywright.trial.machine import settings_of
 
     place = shop.kitchen
     found = place.program(program)
@@ -261,9 +263,9 @@ def readback(
             name = (
                 shop.tr("stage {stage}, {what}").format(stage=s.stage, what=shop.tr(s.what))
                 if s.stage
-                else shop.tr(s.what)
+                else s.name or shop.tr(s.what)
             )
-            told[s.key] = typer.prompt(f"{name} ({' / '.join(s.choices)})")
+            told[s.key] = typer.prompt(f"{name} ({' / '.join(s.choices)})" if s.choices else name)
     read = values or [
         typer.prompt(
             shop.tr("stage {stage}, {what}").format(stage=v.stage, what=shop.tr(v.what))
@@ -299,7 +301,7 @@ def readback_json(result: Any, system: str, translate: Callable[[str], str] = st
         "mismatches": [
             {
                 "stage": m.stage,
-                "what": translate(m.what),
+                "what": m.name or translate(m.what),
                 "card": m.wanted,
                 "machine": m.found,
                 "likely_slip": translate(m.slip),

@@ -34,13 +34,16 @@ _POINTED = re.compile(r"([0-9]{1,2})[.,\s]([0-5][0-9])")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Mismatch:
-    """One value that differs: where, what it should be, what it is, the likely slip."""
+    """One value that differs: where, what it should be, what it is, the likely slip; ``name`` is the
+    kitchen's own of a machine setting.
+    """
 
     stage: int
     what: str
     wanted: str
     found: str
     slip: str
+    name: str = ""
 
 
 def is_unused(text: str) -> bool:

@@ -58,6 +58,151 @@ class TempUnit(StrEnum):
     C = "c"
 
 
+class SettingKind(StrEnum):
+    """What a standing setting of a machine is about, in general."""
+
+    SCALE = "scale"
+    LID = "lid"
+    LOAD = "load"
+    CLOCK = "clock"
+    ALTITUDE = "altitude"
+    ALARM = "alarm"
+    OTHER = "other"
+
+
+MOST_SETTING_SHIFT_K = 60.0
+"""Largest shift of the oil that a setting is taken to make (own rule)."""
+MOST_SETTINGS = 20
+"""Most standing settings of one fryer: one sheet of paper (own rule)."""
+LONGEST_NAME, LONGEST_READING, LONGEST_WORDS = 60, 40, 200
+"""Letters of a setting's name, of what it reads, and of what a wrong one does: they fit a card (own rule)."""
+OWN_FIELDS = {"shows": SettingKind.SCALE, "clock": SettingKind.CLOCK, "lid_open": SettingKind.LID}
+"""What only a wrong value of one kind can do."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WrongValue:
+    """Another value a setting may show, and what the machine then does, as far as the kitchen knows it.
+
+    ``set_change_k`` is added to the oil of every set point keyed, ``time_frac`` is the share of each time
+    keyed that runs; ``shows`` and ``clock`` are what the control then is; ``lid_open`` when stages under
+    pressure run open.
+    """
+
+    reads: str
+    does: str = ""
+    set_change_k: float = 0.0
+    time_frac: float = 1.0
+    shows: TempUnit | None = None
+    clock: ClockStyle | None = None
+    lid_open: bool = False
+
+    def __post_init__(self) -> None:
+        _check_text("reads", self.reads, LONGEST_READING, "wrong")
+        if self.does:
+            _check_text("does", self.does, LONGEST_WORDS, self.reads)
+        if not abs(self.set_change_k) <= MOST_SETTING_SHIFT_K:
+            raise InputError(
+                "set_change",
+                self.set_change_k,
+                "{low_k} to {high_k}",
+                where=self.reads,
+                unit="k",
+                values={"low_k": -MOST_SETTING_SHIFT_K, "high_k": MOST_SETTING_SHIFT_K},
+            )
+        if not 0.1 <= self.time_frac <= 5.0:
+            raise InputError("time", f"{100 * self.time_frac:g} %", "10 % to 500 %", where=self.reads)
+
+    @property
+    def known(self) -> bool:
+        """Whether what it does can be simulated."""
+        moves = self.set_change_k != 0.0 or self.time_frac != 1.0
+        return moves or self.shows is not None or self.clock is not None or self.lid_open
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MachineSetting:
+    """A standing setting of one machine that must match machine and place, in the kitchen's own words.
+
+    ``value`` is what it must read. A control that corrects its oil by an altitude setting ``lowers_k`` it for
+    each ``each_m``; set points are meant with the setting right, so only a difference counts.
+    """
+
+    name: str
+    kind: SettingKind
+    value: str
+    lowers_k: float | None = None
+    each_m: float | None = None
+    wrong: tuple[WrongValue, ...] = ()
+
+    def __post_init__(self) -> None:
+        _check_text("name", self.name, LONGEST_NAME, "setting")
+        _check_text("value", self.value, LONGEST_READING, self.name)
+        self._check_correction()
+        read = [plain_reading(self.value), *(plain_reading(w.reads) for w in self.wrong)]
+        double = next((w.reads for w in self.wrong if read.count(plain_reading(w.reads)) > 1), None)
+        if double is not None:
+            raise InputError("reads", repr(double), "another reading than the right one", where=self.name)
+        for wrong in self.wrong:
+            for field_name, kind in OWN_FIELDS.items():
+                if getattr(wrong, field_name) and self.kind is not kind:
+                    raise InputError(
+                        field_name,
+                        "given",
+                        "left out: only a setting of kind {kind} can do that",
+                        where=self.name,
+                        values={"kind": str(kind)},
+                    )
+
+    def _check_correction(self) -> None:
+        if self.lowers_k is None and self.each_m is None:
+            return
+        if self.kind is not SettingKind.ALTITUDE:
+            raise InputError("lowers", "given", "left out: only an altitude setting has it", where=self.name)
+        if self.lowers_k is None or self.each_m is None:
+            raise InputError("lowers, each", "one of them", "both given, or neither", where=self.name)
+        if not 0 < self.lowers_k <= 20.0:
+            raise InputError(
+                "lowers",
+                self.lowers_k,
+                "above 0 and at most {most_k}",
+                where=self.name,
+                unit="k",
+                values={"most_k": 20.0},
+            )
+        if not 50.0 <= self.each_m <= 3000.0:
+            raise InputError(
+                "each",
+                self.each_m,
+                "{low_m} to {high_m}",
+                where=self.name,
+                unit="m",
+                values={"low_m": 50.0, "high_m": 3000.0},
+            )
+
+    @property
+    def tells_scale(self) -> bool:
+        """Whether it is the setting of the scale that the display shows."""
+        return any(wrong.shows is not None for wrong in self.wrong)
+
+    @property
+    def tells_clock(self) -> bool:
+        """Whether it is the setting of how the clock counts."""
+        return any(wrong.clock is not None for wrong in self.wrong)
+
+
+def plain_reading(text: str) -> str:
+    """What a setting reads whatever its capitals and blanks."""
+    return " ".join(text.casefold().split())
+
+
+def _check_text(name: str, text: str, most: int, where: str) -> None:
+    if not plain_reading(text) or len(text) > most or not text.isprintable():
+        raise InputError(
+            name, repr(text[:20]), "1 to {most} letters on one line", where=where, values={"most": most}
+        )
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Controller:
     """What a controller can hold, in general terms."""
@@ -133,8 +278,10 @@ class Fryer:
     loss_w_k: float = 3.0
     offset_k: float = 0.0
     controller: Controller = field(default_factory=Controller)
+    settings: tuple[MachineSetting, ...] = ()
 
     def __post_init__(self) -> None:
+        self._check_settings()
         if not 2.0 <= self.oil_mass_kg <= 200.0:
             raise InputError(
                 "oil_mass",
@@ -178,6 +325,25 @@ class Fryer:
     def vent_told(self) -> bool:
         """Whether anybody described the vent: its opening, or its time by a watch."""
         return self.vent_area_m2 is not None or self.vent_s is not None
+
+    def _check_settings(self) -> None:
+        names = [plain_reading(s.name) for s in self.settings]
+        if len(names) > MOST_SETTINGS:
+            raise InputError(
+                "setting", len(names), "at most {most}", where=self.key, values={"most": MOST_SETTINGS}
+            )
+        double = next((n for n in names if names.count(n) > 1), None)
+        if double:
+            raise InputError("name", repr(double), "used once among a fryer's settings", where=self.key)
+        for setting in self.settings:
+            for wrong in setting.wrong:
+                if wrong.shows is self.controller.shows or wrong.clock is self.controller.clock:
+                    raise InputError(
+                        "shows" if wrong.shows else "clock",
+                        str(wrong.shows or wrong.clock),
+                        "other than what the controller of this fryer does when it is set right",
+                        where=setting.name,
+                    )
 
     def _check_pressure(self) -> None:
         if not 10e3 <= self.working_gauge_pa <= 110e3:

@@ -33,6 +33,8 @@ ORDERS = {
     "lid": "Set the lid of stage {stage} again: {wanted}.",
     "scale": "Set the display to {wanted} again.",
     "clock": "Set the clock to count {wanted} again.",
+    "clock during the vent": "Set the clock again: during the vent it {wanted}.",
+    "setting": "Set {name} again: {wanted}.",
 }
 STOP = "Do not cook with this program until a new read-back matches the card."
 CANNOT_RUN = "This cannot run as a program. What the machine makes of it is not known."
@@ -94,17 +96,28 @@ def worst_answer(kitchen: Kitchen, programs: Sequence[Program]) -> CookAnswer | 
 
 
 def effect_of(
-    kitchen: Kitchen, program: Program, held: Held, answer: CookAnswer | None, found: Sequence[Mismatch]
+    kitchen: Kitchen,
+    program: Program,
+    held: Held,
+    answer: CookAnswer | None,
+    found: Sequence[Mismatch],
+    notes: Sequence[Note] = (),
 ) -> Effect:
-    """Consequence of what is held against the card's program, and what to do now."""
+    """Consequence of what is held against the card's program, and what to do now; ``notes`` are what wrong
+    settings do.
+    """
     card = figures_of(ask(kitchen, CookRequest(program=program)))
-    warnings = list(_oil_warnings(kitchen, program, held))
+    warnings = [*_oil_warnings(kitchen, program, held), *notes]
     if answer is None:
         warnings.append(Note(kind="cannot_run", text=CANNOT_RUN))
     elif not held.in_order:
         warnings.append(Note(kind="not_known", text=NOT_KNOWN))
     orders = [
-        Note(kind=m.what, text=ORDERS[m.what], values={"stage": str(m.stage), "wanted": m.wanted})
+        Note(
+            kind=m.what,
+            text=ORDERS[m.what],
+            values={"stage": str(m.stage), "wanted": m.wanted, "name": m.name},
+        )
         for m in found
     ]
     return Effect(

@@ -113,20 +113,35 @@ class SlotChosen(Fact):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ValueDiffers:
-    """One value that a machine holds and its card does not say."""
+    """One value that a machine holds and its card does not say; ``name`` is a setting's own."""
 
     stage: int
     what: str
     card: str
     machine: str
     slip: str
+    name: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SettingRead:
+    """A standing setting of a machine as it was read; ``name`` is the kitchen's own, empty for what every
+    control has.
+    """
+
+    key: str
+    name: str
+    value: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ReadBackTaken(Fact):
-    """A machine's values read by one person and compared with its card by another."""
+    """A machine's values read by one person and compared with its card by another. Version 1 kept no
+    settings.
+    """
 
     KIND: ClassVar[str] = "readback"
+    VERSION: ClassVar[int] = 2
     LABELS: ClassVar[dict[str, str]] = {"read_by": "read by", "checked_by": "checked by"}
     name: str
     version: int
@@ -139,6 +154,7 @@ class ReadBackTaken(Fact):
     figure_card: str
     figure_read: str
     mismatches: tuple[ValueDiffers, ...]
+    settings: tuple[SettingRead, ...] | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,33 +1,27 @@
-"""Programs on paper, and what a machine really holds: cards and read-backs."""
+"""Programs on paper: cards."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import asdict, dataclass, replace
+from dataclasses import asdict
 from typing import Any
 
-from frywright.design.controller import Keyed, Rendered, render, rounded
-from frywright.design.held import Held, held_by
-from frywright.design.readback import Mismatch, compare, tidy
+from frywright.design.controller import Rendered, render, rounded
 from frywright.design.slots import sharing, slots_of
-from frywright.model.errors import InputError
 from frywright.model.findings import say
-from frywright.model.fryer import FryerKind, TempUnit
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Answered, Program
 from frywright.paper.chart import card_spec, svg
 from frywright.paper.paper import pdf
 from frywright.rooms.clock import now
 from frywright.rooms.cook.view import cook_view
-from frywright.trial.ask import CookAnswer, CookRequest, ask
-from frywright.trial.effect import Effect, effect_of, worst_answer
+from frywright.trial.ask import CookRequest, ask
 from frywright.trial.naming import altitude_words, away_words
 from frywright.trial.predicted import (
     NOBODY,
     Answerer,
     amount_of,
     answered,
-    refuse_short,
     show_facts,
     with_failed_proof,
 )
@@ -198,145 +192,3 @@ def site_cards_pdf(
         shared = sharing(kitchen, program, slot, told)
         cards += [card_data(kitchen, program, slot, lang, tr, who, shared) for lang, tr in languages.items()]
     return pdf("card.typ", "cards", cards)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class ReadBack:
-    """Result of comparing a machine with its card, and what a mismatch would do to the food."""
-
-    mismatches: tuple[Mismatch, ...]
-    figure_read: str
-    figure_card: str
-    held: Program | None
-    consequence: CookAnswer | None
-    effect: Effect | None = None
-
-    @property
-    def matches(self) -> bool:
-        """Whether the machine holds what the card says."""
-        return not self.mismatches
-
-
-def read_back(
-    kitchen: Kitchen,
-    program: Program,
-    slot: int,
-    read: Sequence[str],
-    settings: Mapping[str, str] | None = None,
-) -> ReadBack:
-    """Compare values read from a machine, in keying order, with the card; simulate what it holds.
-
-    ``settings`` are answers to :func:`settings_of` by their key; those not given are not compared.
-
-    Raises
-    ------
-    InputError
-        The program is predicted short, more or fewer values than the card has, or one that cannot be read.
-    """
-    refuse_short(kitchen, program)
-    fryer = kitchen.fryer(program.fryer)
-    card = render(program, fryer.controller, slot)
-    keyed = [v for v in card.values if not v.by_crew]
-    if len(read) != len(keyed):
-        raise InputError(
-            "values", len(read), "{count}: read every value, one by one", values={"count": len(keyed)}
-        )
-    tidied = [tidy(value, text, fryer.controller) for value, text in zip(keyed, read, strict=True)]
-    asked = {s.key: s for s in settings_of(kitchen, program)}
-    told = {key: text for key, text in (settings or {}).items() if key in asked and text}
-    for key, text in told.items():
-        if text not in asked[key].choices:
-            raise InputError(
-                key, repr(text), "one of: {known}", values={"known": ", ".join(asked[key].choices)}
-            )
-    mismatches = _known_slips(kitchen, program, compare(keyed, tidied, fryer.controller)) + tuple(
-        Mismatch(
-            stage=asked[key].stage, what=asked[key].what, wanted=asked[key].card, found=text, slip="setting"
-        )
-        for key, text in told.items()
-        if text != asked[key].card
-    )
-    texts = iter(tidied)
-    as_read = tuple(v if v.by_crew else replace(v, text=next(texts)) for v in card.values)
-    figure = replace(card, values=as_read).figure
-    if not mismatches:
-        return ReadBack(
-            mismatches=(), figure_read=figure, figure_card=card.figure, held=None, consequence=None
-        )
-    lids = tuple(
-        replace(v, text=told.get(f"lid{v.stage}", v.text)) if v.what == "lid" else v for v in as_read
-    )
-    counted = fryer.controller if told.get("clock", asked["clock"].card) == asked["clock"].card else None
-    shows = replace(fryer.controller, shows=SCALES[told.get("scale", asked["scale"].card)])
-    held = held_by(lids, shows, program) if counted else Held(programs=(), sets_c=(), in_order=False)
-    answer = worst_answer(kitchen, held.programs)
-    effect = effect_of(kitchen, rounded(program, fryer.controller), held, answer, mismatches)
-    return ReadBack(
-        mismatches=mismatches,
-        figure_read=figure,
-        figure_card=card.figure,
-        held=answer.plan.program if answer else None,
-        consequence=answer,
-        effect=effect,
-    )
-
-
-SCALES = {"°F": TempUnit.F, "°C": TempUnit.C}
-CLOCKS = {True: "down", False: "up"}
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Setting:
-    """Something of the machine, or of the crew's hands, that is read back besides the values keyed."""
-
-    key: str
-    what: str
-    stage: int
-    choices: tuple[str, ...]
-    card: str
-
-
-def settings_of(kitchen: Kitchen, program: Program) -> tuple[Setting, ...]:
-    """What else is read back: the scale of the display, which way the clock counts, and the lid of each stage
-    where a hand moves it.
-    """
-    fryer = kitchen.fryer(program.fryer)
-    scale = next(sign for sign, unit in SCALES.items() if unit is fryer.controller.shows)
-    found = [
-        Setting(key="scale", what="scale", stage=0, choices=tuple(SCALES), card=scale),
-        Setting(
-            key="clock",
-            what="clock",
-            stage=0,
-            choices=("down", "up"),
-            card=CLOCKS[fryer.controller.clock.counts_down],
-        ),
-    ]
-    if fryer.kind is FryerKind.PRESSURE and not fryer.controller.lid_control:
-        found += [
-            Setting(key=f"lid{v.stage}", what="lid", stage=v.stage, choices=("open", "pressure"), card=v.text)
-            for v in render(program, fryer.controller).values
-            if v.what == "lid"
-        ]
-    return tuple(found)
-
-
-def _known_slips(kitchen: Kitchen, program: Program, found: tuple[Mismatch, ...]) -> tuple[Mismatch, ...]:
-    """Values of an older version, or of another program on the same fryer, are named as such."""
-    told = []
-    for m in found:
-        slip = m.slip
-        for other in kitchen.programs:
-            if other == program or other.fryer != program.fryer:
-                continue
-            values = render(other, kitchen.fryer(other.fryer).controller).values
-            if any((v.stage, v.what, v.text) == (m.stage, m.what, m.found) for v in values):
-                slip = "old version" if other.name == program.name else "another slot"
-        told.append(replace(m, slip=slip))
-    return tuple(told)
-
-
-def value_names(kitchen: Kitchen, program: Program, slot: int) -> list[Keyed]:
-    """The values to read from the machine, in order (their texts are the card's: hide them)."""
-    fryer = kitchen.fryer(program.fryer)
-    return [v for v in render(program, fryer.controller, slot).values if not v.by_crew]

@@ -20,7 +20,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import InputError, Phrase, RecordError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
-from frywright.rooms.cook.cards import ReadBack
+from frywright.rooms.cook.compare import ReadBack
 from frywright.rooms.cook.view import plain_json
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
@@ -192,9 +192,12 @@ def record_readback(
         figure_card=result.figure_card,
         figure_read=result.figure_read,
         mismatches=tuple(
-            ValueDiffers(stage=m.stage, what=m.what, card=m.wanted, machine=m.found, slip=m.slip)
+            ValueDiffers(
+                stage=m.stage, what=m.what, card=m.wanted, machine=m.found, slip=m.slip, name=m.name or None
+            )
             for m in result.mismatches
         ),
+        settings=result.settings,
     )
     return write(store, fact, versions={"program": str(program.version)})
 

@@ -16,7 +16,7 @@ from frywright.model.entry import canonical
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
 from frywright.rooms.clock import now
-from frywright.rooms.cook.cards import read_back
+from frywright.rooms.cook.compare import read_back
 from frywright.rooms.cook.programs import record_readback
 
 
@@ -31,7 +31,7 @@ def tell_readback(
 ) -> tuple[Kept[ReadBackTaken], bool]:
     """Keep what a machine really holds and say whether it is what the card says.
 
-    ``settings`` are answers by the keys of :func:`frywright.rooms.cook.cards.settings_of`: scale, clock,
+    ``settings`` are answers by the keys of :func:`frywright.trial.machine.settings_of`: scale, clock,
     lid1, lid2 and so on.
 
     Raises

@@ -18,12 +18,14 @@ from frywright.model.program import Program
 from frywright.model.tongues import tongues
 from frywright.rooms.clock import now
 from frywright.rooms.cook import slots
-from frywright.rooms.cook.cards import card_pdf, read_back, settings_of, site_cards_pdf, value_names
+from frywright.rooms.cook.cards import card_pdf, site_cards_pdf
+from frywright.rooms.cook.compare import read_back, value_names
 from frywright.rooms.cook.desk import clock_sentence, differences
 from frywright.rooms.cook.programs import keep_print, record_readback
 from frywright.rooms.cook.view import cook_view
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.effect import effect_view
+from frywright.trial.machine import settings_of
 from frywright.trial.predicted import NOBODY, Answerer, program_facts, refuse_short, show_facts
 from frywright.trial.prove_again import again_line
 from frywright.voice.tongue import translator
@@ -32,6 +34,12 @@ from frywright.web.forms import whole_number
 from frywright.web.posted import Typed
 
 PDF = "application/pdf"
+ASKED = {
+    "scale": "The display shows",
+    "clock": "The clock counts",
+    "clock during the vent": "During the vent the clock",
+}
+"""How the read-back asks for what every control has."""
 
 
 def add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
@@ -173,6 +181,7 @@ def add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any]
             "slot": slot,
             "fields": fields,
             "settings": settings_of(place, found),
+            "asked": ASKED,
             "typed": typed,
             "started_at": str(typed.get("started_at", "")) or now().isoformat(),
             "result": None,
@@ -201,7 +210,7 @@ def add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any]
             people = (form.get("read_by", ""), form.get("checked_by", ""))
             record_readback(context.store, found, slot, result, people, form.get("started_at", ""))
         except FrywrightError as error:
-            wrong = _wrong_box(error, names) if isinstance(error, InputError) else ""
+            wrong = _wrong_box(error, names, form) if isinstance(error, InputError) else ""
             said = context.explain(request, error)
             return shown(request, found, slot, form, problem=said, wrong=wrong, status=error.http_status)
         tr = translator(context.language(request))
@@ -214,7 +223,9 @@ def add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any]
         return shown(request, found, slot, form, result=result, effect=effect, keyed=keyed)
 
 
-def _wrong_box(error: InputError, names: Sequence[Keyed]) -> str:
+def _wrong_box(error: InputError, names: Sequence[Keyed], form: Mapping[str, str]) -> str:
     """Box of the read-back that an error speaks of; empty where it is none of them."""
+    if error.field in form:
+        return error.field
     places = {(v.what, f"stage {v.stage}" if v.stage else ""): f"v{i}" for i, v in enumerate(names)}
     return "checked_by" if error.field == "people" else places.get((error.field, error.where), "")
