@@ -38,6 +38,7 @@ READ = {
     "/": [""],
     "/sign-in": [""],
     "/first-owner": [""],
+    "/code": ["", "?code=zz"],
     "/cook": ["?program=bone-in+alder", "?program=bone-in+alder&start=500", "?program=zz"],
     "/cook/chart.svg": ["?program=bone-in+alder"],
     "/cook/desk": [""],
@@ -339,6 +340,7 @@ FORMS = [
     ("/records/people/account", {"name": "", "role": "zz"}),
     ("/records/people/device", {"name": ""}),
     ("/first-owner", {"name": "", "password": "short"}),
+    ("/code", {"code": "zz"}),
     ("/sign-in", {"name": "zz", "password": "zz"}),
 ]
 """A form of each room with something wrong in it."""

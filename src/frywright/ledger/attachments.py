@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import BinaryIO
 
 from frywright.ledger.store import Store
-from frywright.model.errors import RecordError
+from frywright.model.errors import NotKeptError, RecordError
 
 BLOCK_BYTES = 1 << 20
 
@@ -22,6 +22,12 @@ class Attachments:
 
     def keep(self, stream: BinaryIO) -> tuple[str, int]:
         """Copy a stream in; its hash and size. The same content is kept once."""
+        try:
+            return self._keep(stream)
+        except OSError as error:
+            raise NotKeptError(error.strerror or error) from error
+
+    def _keep(self, stream: BinaryIO) -> tuple[str, int]:
         self.folder.mkdir(parents=True, exist_ok=True)
         digest, size = hashlib.sha256(), 0
         with tempfile.NamedTemporaryFile(dir=self.folder, delete=False) as part:

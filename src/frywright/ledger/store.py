@@ -26,7 +26,7 @@ from sqlalchemy import event
 from frywright.ledger.facts.fact import F, Kept, kept
 from frywright.ledger.tables import ENTRY
 from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, row_hash, stamp, unstamp
-from frywright.model.errors import RecordError
+from frywright.model.errors import NotKeptError, RecordError
 
 NEWEST_SCHEMA = "0003"
 READ_BLOCK = 2000
@@ -34,6 +34,21 @@ WRITER_LOCK = 7_310_221
 """Number of the advisory lock under which PostgreSQL writers take turns."""
 FILES_SETTING = "FRYWRIGHT_FILES"
 """Environment variable: folder of original files beside a PostgreSQL store."""
+
+
+@contextmanager
+def _in_words(*, writing: bool) -> Iterator[None]:
+    """A database that is away, full, locked or cannot be written is told in words. What is wrong with a
+    statement stays a fault of ours.
+    """
+    try:
+        yield
+    except (sa.exc.IntegrityError, sa.exc.DataError, sa.exc.ProgrammingError, sa.exc.NotSupportedError):
+        raise
+    except sa.exc.DBAPIError as error:
+        raise NotKeptError(error.orig or error, writing=writing) from error
+    except sa.exc.TimeoutError as error:
+        raise NotKeptError(error, writing=writing) from error
 
 
 def _prepare(connection: Any, _record: Any) -> None:
@@ -253,7 +268,7 @@ class Store:
         if outer is not None:
             yield outer
             return
-        with self.engine.connect() as connection:
+        with _in_words(writing=True), self.engine.connect() as connection:
             if self.sqlite:
                 connection.exec_driver_sql("BEGIN IMMEDIATE")
             else:
@@ -291,10 +306,10 @@ class Store:
         """A connection to read with: the one of :meth:`reading`, else one of its own."""
         look = self._held.get()
         if look is None or look.over:  # an answer that is sent in pieces reads on after its request
-            with self.engine.connect() as connection:
+            with _in_words(writing=False), self.engine.connect() as connection:
                 yield connection
             return
-        with look.lock:
+        with _in_words(writing=False), look.lock:
             if look.connection is None:
                 look.connection = self.engine.connect()
             try:

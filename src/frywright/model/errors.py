@@ -195,3 +195,26 @@ class AccessError(FrywrightError):
 
     exit_code = 6
     http_status = 403
+
+
+class NotKeptError(FrywrightError):
+    """The store or the disk under it cannot be used now. Whatever was to be written was not."""
+
+    exit_code = 74
+    http_status = 503
+    WRITING: ClassVar[str] = (
+        "NOT kept: the record cannot be used now ({cause}). What you sent is not on record. Write it on"
+        " paper, then send it again."
+    )
+    READING: ClassVar[str] = "The record cannot be read now ({cause}). Try again in a moment."
+
+    def __init__(self, cause: object, *, writing: bool = True) -> None:
+        self.cause = str(cause).splitlines()[0][:200]
+        super().__init__(self.WRITING if writing else self.READING, cause=self.cause)
+
+
+class BusyError(FrywrightError):
+    """More at once than the machine takes; the same again in a moment."""
+
+    exit_code = 75
+    http_status = 503

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Awaitable, Callable
+from contextlib import suppress
 from math import ceil
 from pathlib import Path
-from typing import Any
+from typing import Any, cast
 from urllib.parse import quote, urlsplit
 
 from fastapi import Depends, FastAPI, Request, Response
@@ -17,8 +18,10 @@ from fastapi.responses import JSONResponse, RedirectResponse
 from fastapi.staticfiles import StaticFiles
 from fastapi.templating import Jinja2Templates
 
+from frywright.ledger.accounts import Accounts
 from frywright.ledger.store import Store
-from frywright.model.errors import AccessError, FrywrightError, InputError
+from frywright.model.errors import AccessError, BrokenOffError, FrywrightError, InputError, NotKeptError
+from frywright.model.kitchen import Site
 from frywright.model.tongues import tongues
 from frywright.paper.fonts import folder as font_folder
 from frywright.rooms.hall import AUTHOR_NOW
@@ -27,12 +30,14 @@ from frywright.rooms.records.people import NOBODY_HERE, Who, who_is
 from frywright.trial.proof import FACTOR_WORDS
 from frywright.voice.tongue import explain, translator
 from frywright.web.benches import Benches
-from frywright.web.rates import Rates
+from frywright.web.door import Door
+from frywright.web.rates import KNOCKS_COUNT, KNOCKS_PER_S, Rates
 from frywright.web.rights import OPEN, right_for
 
 HERE = Path(__file__).parent
-SESSION_COOKIE, DEVICE_COOKIE = "session", "device"
-LOOPBACK = ("127.0.0.1", "localhost", "::1")
+SESSION_COOKIE, DEVICE_COOKIE, PASS_COOKIE = "session", "device", "pass"
+KNOCKS = ("/sign-in", "/code", "/first-owner")
+"""Where strangers try to come in."""
 LARGEST_BODY_BYTES = 1_000_000
 LARGEST_LOG_BYTES = 150_000_000
 LARGEST_PHOTO_BYTES = 13_000_000
@@ -51,26 +56,35 @@ HEADERS = {
 class Context:
     """What a page needs besides its request: the store, the templates, the days lately planned."""
 
-    def __init__(self, store: Store) -> None:
-        self.store = store
+    def __init__(self, store: Store, door: Door | None = None) -> None:
+        self.store, self.door = store, door
         self.templates = Jinja2Templates(directory=HERE / "templates")
         self.benches = Benches(store)
+        self._seen: Site | None = None
 
     def language(self, request: Request) -> str:
         """Language asked for in the address, else the last one chosen, else the kitchen's."""
         asked = request.query_params.get("lang") or request.cookies.get("lang") or ""
-        return asked if asked in tongues() else remembered_kitchen(self.store).site.language
+        return asked if asked in tongues() else getattr(self._site(), "language", "en")
 
     def explain(self, request: Request, error: FrywrightError) -> str:
         """An error in the visitor's language and the kitchen's units."""
-        return explain(error, self.language(request), str(remembered_kitchen(self.store).site.units))
+        return explain(error, self.language(request), str(getattr(self._site(), "units", "")))
+
+    def _site(self) -> Site | None:
+        """The kitchen's place; as last seen while the store is away."""
+        with suppress(NotKeptError):
+            self._seen = remembered_kitchen(self.store).site
+        return self._seen
 
     def who(self, request: Request) -> Who | None:
         """Who a request comes from, by its session, its shared device or its bearer token."""
         bearer = request.headers.get("authorization", "").removeprefix("Bearer ").strip()
         device = bearer or request.cookies.get(DEVICE_COOKIE, "")
         found = who_is(self.store, request.cookies.get(SESSION_COOKIE, ""), device)
-        return None if found is NOBODY_HERE and not _at_this_machine(request) else found
+        if found is NOBODY_HERE and self.door and not self.door.passed(request.cookies.get(PASS_COOKIE, "")):
+            return None
+        return found
 
     def render(self, request: Request, name: str, status: int = 200, **values: Any) -> Response:
         """A page in the visitor's language."""
@@ -88,8 +102,13 @@ class Context:
         return page
 
 
-def make_app(store: Store) -> FastAPI:
-    """The application over an open store that holds a kitchen."""
+def make_app(store: Store, door: Door | None = None) -> FastAPI:
+    """The application over an open store that holds a kitchen.
+
+    Parameters
+    ----------
+    door : asks for its code while the kitchen has no owner; without one whoever reaches the application acts
+    """
     from frywright.web.pages import (
         accounts,
         api,
@@ -104,11 +123,12 @@ def make_app(store: Store) -> FastAPI:
         records,
     )
 
-    context = Context(store)
+    context = Context(store, door)
     app = FastAPI(
         title="Frywright", docs_url=None, redoc_url=None, openapi_url=None, dependencies=[Depends(_authorise)]
     )
     app.state.context, app.state.rates = context, Rates()
+    app.state.knocks = Rates(KNOCKS_COUNT, KNOCKS_PER_S)
     app.mount("/static", StaticFiles(directory=HERE / "static"), name="static")
     app.mount("/fonts", StaticFiles(directory=font_folder()), name="fonts")
     app.include_router(cook.router(context))
@@ -124,16 +144,23 @@ def make_app(store: Store) -> FastAPI:
     app.include_router(api.router(context))
     app.middleware("http")(_guard)
 
+    _tell_errors(app, context)
+    return app
+
+
+def _tell_errors(app: FastAPI, context: Context) -> None:
+    """Every error in words, in a page or in JSON; none of them waits on the loop."""
+
     @app.exception_handler(FrywrightError)
-    async def tell(request: Request, error: FrywrightError) -> Response:
-        if (
-            isinstance(error, AccessError)
-            and request.state.who is None
-            and "text/html" in request.headers.get("accept", "")
-        ):
-            return RedirectResponse(f"/sign-in?next={quote(request.url.path)}", 303)
+    def tell(request: Request, error: FrywrightError) -> Response:
+        if isinstance(error, NotKeptError):
+            error = NotKeptError(error.cause, writing=request.method not in ("GET", "HEAD"))
+        page = "text/html" in request.headers.get("accept", "")
+        if isinstance(error, AccessError) and getattr(request.state, "who", None) is None and page:
+            way = "/sign-in" if context.door is None or Accounts(context.store).any() else "/code"
+            return RedirectResponse(f"{way}?next={quote(request.url.path)}", 303)
         message = context.explain(request, error)
-        if "text/html" in request.headers.get("accept", ""):
+        if page:
             return context.render(request, "error.html", error.http_status, message=message, room="")
         body = {"ok": False, "error": type(error).__name__, "message": message}
         return JSONResponse(body, status_code=error.http_status)
@@ -145,18 +172,14 @@ def make_app(store: Store) -> FastAPI:
         first = error.errors()[0]
         name = str(first["loc"][-1])
         if first["type"] == "missing":
-            return await tell(request, InputError(name, "missing", "given"))
-        return await tell(request, InputError(name, repr(first["input"]), "a number"))
+            return await run_in_threadpool(tell, request, InputError(name, "missing", "given"))
+        return await run_in_threadpool(tell, request, InputError(name, repr(first["input"]), "a number"))
 
-    return app
-
-
-def _at_this_machine(request: Request) -> bool:
-    """Whether a request came straight to this machine's own address: neither through a proxy nor by another
-    name that points here.
-    """
-    forwarded = any(name in request.headers for name in ("x-forwarded-for", "forwarded", "x-real-ip"))
-    return not forwarded and (urlsplit(f"//{request.headers.get('host', '')}").hostname or "") in LOOPBACK
+    @app.exception_handler(Exception)
+    def broke_off(request: Request, error: Exception) -> Response:
+        answer: Response = tell(request, BrokenOffError(error))
+        answer.headers.update(HEADERS)
+        return answer
 
 
 async def _authorise(request: Request) -> None:
@@ -167,33 +190,47 @@ async def _authorise(request: Request) -> None:
     who = request.state.who
     if who is None:
         raise AccessError("Sign in first.")
+    if right == "owner" and who.by_pin and who.role == "owner":
+        raise AccessError("Sign in with your password for this: a PIN does not open what only the owner may.")
     if right is None or not who.may(right):
         raise AccessError("{name} as {role} may not do this.", name=who.name, role=who.role)
 
 
 async def _guard(request: Request, call_next: Callable[[Request], Awaitable[Response]]) -> Response:
-    refused = _refusal(request) or _too_many(request)
+    request.state.who = None
     with request.app.state.context.store.reading():
-        request.state.who = (
-            None if refused else await run_in_threadpool(request.app.state.context.who, request)
-        )
-        AUTHOR_NOW.set(request.state.who.name if request.state.who else "")
-        response = refused or await call_next(request)
+        response = await run_in_threadpool(_turned_back, request)
+        if response is None:
+            AUTHOR_NOW.set(request.state.who.name if request.state.who else "")
+            response = await call_next(request)
     for name, value in HEADERS.items():
         response.headers[name] = value
     return response
 
 
+def _turned_back(request: Request) -> Response | None:
+    """The answer to a request that no page sees; else who it comes from is found."""
+    if refused := _refusal(request):
+        return refused
+    try:
+        request.state.who = request.app.state.context.who(request)
+    except NotKeptError as error:
+        tell = request.app.exception_handlers[FrywrightError]
+        return cast(Response, tell(request, error))
+    return _too_many(request)
+
+
 def _too_many(request: Request) -> Response | None:
-    """Writes of one client beyond what a kitchen needs wait."""
+    """Writes of one client beyond what a kitchen needs wait. A client is whoever is signed in, else an
+    address; what a stranger sends along as a cookie or a token makes no new one.
+    """
     if request.method in ("GET", "HEAD"):
         return None
-    client = (
-        request.cookies.get(SESSION_COOKIE)
-        or request.headers.get("authorization")
-        or (request.client.host if request.client else "")
-    )
-    wait = request.app.state.rates.wait_s(client)
+    state, who = request.app.state, request.state.who
+    place = request.client.host if request.client else ""
+    wait = state.rates.wait_s(f"{who.name}\n{who.device_hash}" if who and who.name else place)
+    if request.url.path in KNOCKS:
+        wait = max(wait, state.knocks.wait_s(place))
     if wait <= 0:
         return None
     answer = _turned_away(request, 429, "Rate", "Too many writes at once; send it again.")

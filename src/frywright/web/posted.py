@@ -4,6 +4,7 @@ so that a write that waits for the store, a file or a password keeps nobody else
 
 from __future__ import annotations
 
+import json
 from collections.abc import AsyncIterator, Mapping
 from typing import Annotated, Any, BinaryIO
 
@@ -13,12 +14,26 @@ from starlette.datastructures import FormData, UploadFile
 from frywright.model.errors import InputError
 
 
+def _sound(value: Any) -> None:
+    """Nothing that a store cannot keep: no number without an end, no half a letter, no empty byte."""
+    try:
+        text = json.dumps(value, ensure_ascii=False, allow_nan=False)
+        text.encode()
+    except (ValueError, RecursionError) as error:
+        raise InputError("body", "unsuited", "plain text and numbers") from error
+    if "\\u0000" in text:
+        raise InputError("body", "unsuited", "plain text and numbers")
+
+
 async def _typed(request: Request) -> dict[str, str]:
-    return {name: str(value) for name, value in (await request.form()).items()}
+    found = {name: str(value) for name, value in (await request.form()).items()}
+    _sound(found)
+    return found
 
 
 async def _sent(request: Request) -> AsyncIterator[FormData]:
     async with request.form() as form:
+        _sound(texts_of(form))
         yield form
 
 
@@ -31,6 +46,7 @@ async def _told(request: Request) -> Mapping[str, Any]:
         raise InputError("body", "not JSON", "a JSON object") from error
     if not isinstance(found, dict):
         raise InputError("body", type(found).__name__, "a JSON object")
+    _sound(found)
     return found
 
 

@@ -4,13 +4,27 @@ stops itself and nobody else.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from time import monotonic
+from typing import TypeVar
+
+import anyio
+
+from frywright.model.errors import BusyError
+
+R = TypeVar("R")
 
 BURST_COUNT, PER_S = 500, 100.0
 """Writes at once, and writes a second in the long run (project's own rules): two hundred tablets behind one
 address stay far below.
 """
+KNOCKS_COUNT, KNOCKS_PER_S = 40, 1.0
+"""Tries to come in, at once and in the long run, from one address (project's own rules): a shift that signs
+in together, and no more than one password a second hashed for a stranger.
+"""
 MOST_CLIENTS = 10_000
+WAITING_COUNT = 12
+"""Tries to come in that wait for their turn; more are sent away at once (project's own rule)."""
 
 
 class Rates:
@@ -30,3 +44,26 @@ class Rates:
         if len(self._left) > MOST_CLIENTS:
             self._left.pop(next(iter(self._left)))
         return 0.0 if taken else (1.0 - left) / self._per_s
+
+
+class OneByOne:
+    """Costly work for strangers, one piece at a time and in a thread; while it waits it takes none."""
+
+    def __init__(self, waiting: int = WAITING_COUNT) -> None:
+        self._most, self._here, self._turn = waiting, 0, anyio.CapacityLimiter(1)
+
+    async def run(self, work: Callable[[], R]) -> R:
+        """What the work gives, in its turn.
+
+        Raises
+        ------
+        BusyError
+            Too many wait.
+        """
+        if self._here >= self._most:
+            raise BusyError("Too many sign-ins at once; try again in a few seconds.")
+        self._here += 1
+        try:
+            return await anyio.to_thread.run_sync(work, limiter=self._turn)
+        finally:
+            self._here -= 1

@@ -9,6 +9,8 @@ _BY_RIGHT = {
         "GET /sign-in",
         "POST /sign-in",
         "POST /sign-out",
+        "GET /code",
+        "POST /code",
         "GET /first-owner",
         "POST /first-owner",
         "GET /api/v1/openapi.json",

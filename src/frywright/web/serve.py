@@ -13,9 +13,11 @@ from frywright.ledger.accounts import Accounts
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.trial.warm import warm_up
-from frywright.web.app import LOOPBACK, make_app
+from frywright.web.app import make_app
+from frywright.web.door import Door
 
 HOST = "127.0.0.1"
+LOOPBACK = ("127.0.0.1", "localhost", "::1")
 
 
 def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST) -> None:
@@ -46,10 +48,14 @@ def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST) -> N
         raise InputError("--port", port, "free; something else uses it, name another one") from error
     address = f"http://{host}:{listener.getsockname()[1]}/"
     sys.stdout.write(f"Frywright is at {address} (Ctrl+C stops it)\n")
+    door, first = Door(), address
+    if not Accounts(store).any():
+        first = f"{address}code?code={door.code}"
+        sys.stdout.write(f"This kitchen has no owner yet. Open it here: {first}\n")
     sys.stdout.flush()
     if open_page:
-        threading.Timer(0.5, webbrowser.open, (address,)).start()
+        threading.Timer(0.5, webbrowser.open, (first,)).start()
     server = uvicorn.Server(
-        uvicorn.Config(make_app(store), log_level="warning")
+        uvicorn.Config(make_app(store, door), log_level="warning")
     )  # forwarded headers are believed from 127.0.0.1 only
     server.run(sockets=[listener])

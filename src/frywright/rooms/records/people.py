@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import datetime as dt
+import unicodedata
 from dataclasses import dataclass, replace
+from math import ceil
+from threading import BoundedSemaphore
 
 from argon2 import PasswordHasher
 from argon2.exceptions import Argon2Error
 
-from frywright.ledger.accounts import Account, Accounts, Session
+from frywright.ledger.accounts import Account, Accounts, Session, digest
 from frywright.ledger.facts.people import AccountChanged
 from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, InputError, Phrase
@@ -16,11 +19,17 @@ from frywright.model.roles import RIGHTS
 from frywright.rooms.clock import now
 from frywright.rooms.hall import in_turn, write
 
-LEAST_PASSWORD, LEAST_PIN = 10, 4
+LEAST_PASSWORD, MOST_PASSWORD, LEAST_PIN = 10, 200, 4
 FREE_TRIES, FIRST_WAIT_S, LONGEST_WAIT_S = 5, 30.0, 900.0
 """Wrong tries before a wait, the first wait, and the longest; each further try doubles it (project's own
 rules).
 """
+FREE_ON_DEVICE = 20
+"""Wrong tries on one shared device, whoever is named, before it waits (project's own rule)."""
+ALIKE = {"LATIN", "CYRILLIC", "GREEK"}
+"""Alphabets with letters that look alike."""
+AT_ONCE = BoundedSemaphore(2)
+"""Hashes at once: each takes 64 MiB by the library's defaults."""
 _HASHER = PasswordHasher()  # Argon2id with the library's defaults (RFC 9106, low memory)
 _NOBODY = _HASHER.hash("a password that nobody has")
 
@@ -32,10 +41,13 @@ class Who:
     name: str
     role: str
     device_hash: str = ""
+    by_pin: bool = False
+    person: bool = False
+    """Somebody signed in, not a device by itself."""
 
     def may(self, right: str) -> bool:
-        """Whether the role has a right."""
-        return right in RIGHTS[self.role]
+        """Whether the role has a right. What only the owner may is never opened by a PIN."""
+        return right in RIGHTS[self.role] and not (self.by_pin and right == "owner")
 
 
 NOBODY_HERE = Who(name="", role="owner")
@@ -44,20 +56,43 @@ NOBODY_HERE = Who(name="", role="owner")
 
 def hashed(secret: str) -> str:
     """Argon2id of a password or PIN."""
-    return _HASHER.hash(secret)
+    with AT_ONCE:
+        return _HASHER.hash(secret)
 
 
 def fits(kept: str, secret: str) -> bool:
     """Whether a secret is the one kept; takes as long for an empty one."""
     try:
-        return bool(_HASHER.verify(kept or _NOBODY, secret)) and bool(kept)
+        with AT_ONCE:
+            return bool(_HASHER.verify(kept or _NOBODY, secret[:MOST_PASSWORD])) and bool(kept)
     except Argon2Error:
         return False
 
 
+def plain(name: str) -> str:
+    """A name as it is kept: composed letters, single spaces."""
+    return " ".join(unicodedata.normalize("NFC", name).split())
+
+
+def folded(name: str) -> str:
+    """What two names that people take for the same have in common."""
+    return unicodedata.normalize("NFKC", plain(name)).casefold()
+
+
+def _check_name(name: str) -> None:
+    """A name that people can tell from another: no unseen letters, one alphabet a word."""
+    if not 2 <= len(name) <= 80:
+        raise InputError("name", repr(name), "2 to 80 letters")
+    if any(unicodedata.category(c)[0] == "C" for c in name):
+        raise InputError("name", ascii(name), "without letters that cannot be seen")
+    for word in name.split():
+        if len(ALIKE & {unicodedata.name(c, "?").split()[0] for c in word}) > 1:
+            raise InputError("name", repr(name), "written in one alphabet: letters of two look alike")
+
+
 class Tries:
     """Wrong tries by account and by where they come from, so that a stranger's guesses lock nobody out
-    elsewhere.
+    elsewhere. A name is counted as people read it; one that is empty stands for everybody on a device.
     """
 
     def __init__(self) -> None:
@@ -65,24 +100,26 @@ class Tries:
 
     def wait_s(self, name: str, place: str, moment: dt.datetime) -> float:
         """Seconds to wait before the next try."""
-        count, last = self._wrong.get((name, place), (0, moment))
-        if count < FREE_TRIES:
+        count, last = self._wrong.get((folded(name), place), (0, moment))
+        free = FREE_TRIES if name else FREE_ON_DEVICE
+        if count < free:
             return 0.0
-        wait = min(LONGEST_WAIT_S, FIRST_WAIT_S * 2.0 ** (count - FREE_TRIES))
+        wait = min(LONGEST_WAIT_S, FIRST_WAIT_S * 2.0 ** min(count - free, 20))
         return max(0.0, wait - (moment - last).total_seconds())
 
     def wrong(self, name: str, place: str, moment: dt.datetime) -> None:
         """Count a wrong try; old ones of others are forgotten so that memory stays bounded."""
-        count, _ = self._wrong.get((name, place), (0, moment))
-        self._wrong[name, place] = (count + 1, moment)
+        key = folded(name), place
+        count, _ = self._wrong.get(key, (0, moment))
+        self._wrong[key] = (count + 1, moment)
         if len(self._wrong) > 10_000:
             old = sorted(self._wrong, key=lambda k: self._wrong[k][1])[:5000]
             for key in old:
                 del self._wrong[key]
 
     def right(self, name: str, place: str) -> None:
-        """Forget the wrong tries of a place."""
-        self._wrong.pop((name, place), None)
+        """Forget the wrong tries of a name at a place."""
+        self._wrong.pop((folded(name), place), None)
 
 
 @in_turn
@@ -95,10 +132,9 @@ def add_account(store: Store, name: str, role: str, password: str, pin: str = ""
         A name taken or too short, an unknown role, a short password or PIN, or a first account that is no
         owner.
     """
-    accounts, name = Accounts(store), name.strip()
-    if not 2 <= len(name) <= 80:
-        raise InputError("name", repr(name), "2 to 80 letters")
-    if accounts.account(name) is not None:
+    accounts, name = Accounts(store), plain(name)
+    _check_name(name)
+    if folded(name) in {folded(a.name) for a in accounts.accounts()}:
         raise InputError("name", repr(name), "one that is not taken")
     if role not in RIGHTS:
         raise InputError("role", repr(role), "one of: {known}", values={"known": ", ".join(RIGHTS)})
@@ -141,7 +177,14 @@ def _check_secrets(password: str, pin: str) -> None:
             Phrase("{count} letters", {"count": len(password)}),
             "at least 10 letters: a few words do",
         )
-    if pin and (not pin.isdigit() or not LEAST_PIN <= len(pin) <= 12):
+    if len(password) > MOST_PASSWORD:
+        raise InputError(
+            "password",
+            Phrase("{count} letters", {"count": len(password)}),
+            "{most} letters at most",
+            values={"most": MOST_PASSWORD},
+        )
+    if pin and (not (pin.isascii() and pin.isdigit()) or not LEAST_PIN <= len(pin) <= 12):
         raise InputError("pin", "unsuited", "4 to 12 digits, or none")
 
 
@@ -216,12 +259,15 @@ def sign_in(
         Wrong name or secret (which of both is not said), or too many wrong tries from this place.
     """
     accounts, moment = Accounts(store), now()
-    wait = tries.wait_s(name, place, moment)
+    device = accounts.device(device_token) if device_token else None
+    at = device.token_hash if device else place
+    counted = [name, *([""] if device else [])]
+    wait = max(tries.wait_s(one, at, moment) for one in counted)
     if wait > 0:
         raise InputError(
-            "sign-in", "too many wrong tries", "tried again in {seconds} s", values={"seconds": round(wait)}
+            "sign-in", "too many wrong tries", "tried again in {seconds} s", values={"seconds": ceil(wait)}
         )
-    account, device = accounts.account(name.strip()), accounts.device(device_token) if device_token else None
+    account = accounts.account(name.strip()) or accounts.account(plain(name))
     by_password = fits(account.password_hash if account else "", secret)
     by_pin = (
         not by_password
@@ -230,11 +276,12 @@ def sign_in(
         and fits(account.pin_hash if account else "", secret)
     )
     if account is None or not account.active or not (by_password or by_pin):
-        tries.wrong(name, place, moment)
+        for one in counted:
+            tries.wrong(one, at, moment)
         raise InputError(
             "sign-in", "not known", "a name and its password, or its PIN on a device of this kitchen"
         )
-    tries.right(name, place)
+    tries.right(name, at)
     return accounts.begin(account.name, moment, device.token_hash if device and by_pin else "", old)
 
 
@@ -247,12 +294,14 @@ def add_device(store: Store, name: str, role: str, by: str) -> str:
     InputError
         No name, or rights no device may have.
     """
-    if not 2 <= len(name.strip()) <= 80:
-        raise InputError("name", repr(name), "2 to 80 letters")
+    name = plain(name)
+    _check_name(name)
+    if folded(name) in {folded(d.name) for d in Accounts(store).devices() if d.active}:
+        raise InputError("name", repr(name), "one that is not taken")
     if role not in ("crew", "lead", "auditor"):
         raise InputError("role", repr(role), "crew, lead or auditor: a device owns nothing")
-    token = Accounts(store).add_device(name.strip(), role)
-    write(store, AccountChanged(name=name.strip(), what="device added", role=role, by=by, reason=""))
+    token = Accounts(store).add_device(name, role)
+    write(store, AccountChanged(name=name, what="device added", role=role, by=by, reason=""))
     return token
 
 
@@ -281,8 +330,11 @@ def who_is(store: Store, session_token: str, device_token: str = "") -> Who | No
     accounts = Accounts(store)
     if session_token:
         found: Session | None = accounts.session(session_token, now())
-        if found is not None:
-            return Who(name=found.name, role=found.role, device_hash=found.device_hash)
+        pin = bool(found and found.device_hash)
+        if found is not None and (not pin or found.device_hash == digest(device_token)):
+            return Who(
+                name=found.name, role=found.role, device_hash=found.device_hash, by_pin=pin, person=True
+            )
     if device_token:
         device = accounts.device(device_token)
         if device is not None:

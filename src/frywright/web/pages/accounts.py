@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from ipaddress import IPv6Network
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
@@ -13,8 +14,9 @@ from frywright.model.errors import AccessError, FrywrightError, InputError
 from frywright.model.roles import RIGHTS
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import people
-from frywright.web.app import DEVICE_COOKIE, SESSION_COOKIE, Context
+from frywright.web.app import DEVICE_COOKIE, PASS_COOKIE, SESSION_COOKIE, Context
 from frywright.web.posted import Typed
+from frywright.web.rates import OneByOne
 
 YEAR_S = 366 * 86400
 
@@ -23,6 +25,7 @@ def router(context: Context) -> APIRouter:
     """Routes of the pages."""
     routes, tries = APIRouter(), people.Tries()
     _add_sign_in(routes, context, tries)
+    _add_code(routes, context)
     _add_first_owner(routes, context)
     _add_owner(routes, context)
     return routes
@@ -41,11 +44,14 @@ def _cookie(response: Response, request: Request, name: str, value: str, age_s: 
 
 
 def _place(request: Request) -> str:
-    """Where a try comes from: the shared device, else the address."""
-    return request.cookies.get(DEVICE_COOKIE, "") or (request.client.host if request.client else "")
+    """Address a try comes from; of an IPv6 network, which is one household's, the network."""
+    host = request.client.host if request.client else ""
+    return str(IPv6Network(f"{host}/64", strict=False)) if ":" in host else host
 
 
 def _add_sign_in(routes: APIRouter, context: Context, tries: people.Tries) -> None:
+    turns = OneByOne()
+
     def shown(request: Request, problem: str = "", status: int = 200, typed: Any = None) -> Response:
         shared = Accounts(context.store).device(request.cookies.get(DEVICE_COOKIE, "")) is not None
         return context.render(
@@ -64,12 +70,15 @@ def _add_sign_in(routes: APIRouter, context: Context, tries: people.Tries) -> No
         return shown(request)
 
     @routes.post("/sign-in")
-    def sign_in(request: Request, form: Typed) -> Response:
+    async def sign_in(request: Request, form: Typed) -> Response:
+        return await turns.run(lambda: signed_in(request, form))
+
+    def signed_in(request: Request, form: Mapping[str, str]) -> Response:
         try:
             token = people.sign_in(
                 context.store,
-                form.get("name", "")[:80],
-                form.get("secret", "")[:200],
+                form.get("name", ""),
+                form.get("secret", ""),
                 _place(request),
                 tries,
                 device_token=request.cookies.get(DEVICE_COOKIE, ""),
@@ -89,6 +98,33 @@ def _add_sign_in(routes: APIRouter, context: Context, tries: people.Tries) -> No
         return back
 
 
+def _add_code(routes: APIRouter, context: Context) -> None:
+    def answer(request: Request, code: str, following: str) -> Response:
+        opened = context.door.open_with(code) if context.door else ""
+        if opened:
+            back = RedirectResponse(_inside(following), 303)
+            _cookie(back, request, PASS_COOKIE, opened)
+            return back
+        wrong = InputError("code", "not the one printed", "as it stands in the window where Frywright runs")
+        problem = context.explain(request, wrong) if code else ""
+        return context.render(
+            request,
+            "code.html",
+            422 if code else 200,
+            room="",
+            problem=problem,
+            next=_inside(following),
+        )
+
+    @routes.get("/code")
+    def page(request: Request, code: str = "", next: str = "/") -> Response:
+        return answer(request, code, next)
+
+    @routes.post("/code")
+    def typed(request: Request, form: Typed) -> Response:
+        return answer(request, form.get("code", ""), form.get("next", "/"))
+
+
 def _add_first_owner(routes: APIRouter, context: Context) -> None:
     @routes.get("/first-owner")
     def first(request: Request) -> Response:
@@ -99,7 +135,7 @@ def _add_first_owner(routes: APIRouter, context: Context) -> None:
     @routes.post("/first-owner")
     def make_first(request: Request, form: Typed) -> Response:
         if request.state.who is None and not Accounts(context.store).any():
-            raise AccessError("The first owner is made at the machine itself.")
+            raise AccessError("Show the code that Frywright printed first.")
         try:
             people.first_owner(
                 context.store, form.get("name", ""), form.get("password", ""), form.get("pin", "")
