@@ -1,4 +1,4 @@
-"""Hand readings: kept with the limit of their food, and a case opened in the same breath where one is below it."""
+"""Hand readings: kept with the limit of their food, and a case opened at once where one is below it."""
 
 from __future__ import annotations
 

@@ -18,6 +18,7 @@ from frywright.rooms.care import close, machines, oil_moves
 from frywright.rooms.care import oil_money as money
 from frywright.rooms.care import procedures as cards
 from frywright.rooms.care import vat as oil
+from frywright.rooms.care.oil_picture import oil_pictures
 from frywright.rooms.day import power
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import oil_limit_here, stopped
@@ -51,6 +52,7 @@ def _shown(
     vats = [
         v | {"fill": oil_moves.fill_view(kitchen, v["vat"], tr)} for v in _vats(context, kitchen, states, tr)
     ]
+    pictures = oil_pictures(kitchen, states, {v["vat"]: v["text"] for v in vats}, tr)
     recent = [e.fact for e in islice(context.store.facts(OilDone, newest_first=True), 12)]
     limit, title = oil_limit_here(context.store, kitchen)
     return context.render(
@@ -60,6 +62,7 @@ def _shown(
         room="care",
         part="oil",
         vats=vats,
+        pictures=pictures,
         recent=recent,
         problem=problem,
         refused=refused,

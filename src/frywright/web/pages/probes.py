@@ -21,6 +21,7 @@ from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import show
 from frywright.rooms import hall, thermometers
+from frywright.rooms.cook.hold_picture import hold_picture
 from frywright.rooms.cook.probe_report import log_picture, report_pdf, residual_picture
 from frywright.rooms.cook.probe_view import fit_view, kettle_lines, probe_view
 from frywright.rooms.cook.probes import (
@@ -345,7 +346,9 @@ def _hold(place: Any, form: Mapping[str, str], translate: Any) -> dict[str, str]
         for name, default in (("least", "7"), ("share", "90"))
     )
     found = study(place, form.get("table", ""), "hold", least, share / 100.0)
+    text = say(found.note.text, found.note.values, str(place.site.units), translate)
     return {
-        "text": say(found.note.text, found.note.values, str(place.site.units), translate),
+        "text": text,
         "ended_by": found.ended_by,
+        "picture": hold_picture(found, share / 100.0, text, translate),
     }
