@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import datetime as dt
 import io
+from dataclasses import replace
 
 import pytest
 
@@ -61,6 +62,28 @@ def test_only_a_named_qualified_person_releases(store, kitchen):
         machines.reopen(store, kitchen, "alder", "R. Ode", "licensed", "nothing was wrong with it")
     with pytest.raises(InputError):
         machines.stop_use(store, kitchen, "alder", "mood", "")
+
+
+def test_what_to_do_first_follows_the_hazard(kitchen):
+    """A smell of gas switches nothing and says what the emergency card says; bare heat surfaces get no oil; a
+    moving lid is not touched; only fryers with a flame offer the flame.
+    """
+    (card,) = next(
+        part["lines"]
+        for part in catalog.table("care/emergency.toml")["part"]
+        if part["title"] == "Smell of gas"
+    )
+    assert machines.first_act("gas_smell") == card
+    assert "breaker" not in card
+    assert "No switch" in card
+    assert "Add no oil" in machines.first_act("low_oil")
+    assert "Touch neither lid nor latch" in machines.first_act("lid_moves")
+    assert machines.first_act("a reason of their own") == machines.ANY_HAZARD
+    electric = kitchen.fryer("alder")
+    assert electric.fuel == "electric"
+    assert "flame" not in machines.hazards(electric)
+    assert "flame" in machines.hazards(replace(electric, fuel="gas"))
+    assert "gas_smell" in machines.hazards(electric), "the kitchen may have gas"
 
 
 @pytest.mark.slow

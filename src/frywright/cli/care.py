@@ -114,15 +114,16 @@ def stop(
     who: str = typer.Option("", help="Who stops it."),
 ) -> None:
     """Take a fryer out of use; the plan and the board leave it out until a qualified person releases it."""
-    from frywright.rooms.care.machines import REASONS, stop_use
+    from frywright.rooms.care.machines import first_act, hazards, stop_use
 
     opened, kitchen = shop.both
     kept = stop_use(opened, kitchen, fryer, reason, who)
     if not shop.json({"number": kept.number}):
         shop.say(
-            "{fryer} is out of use: {why} Off at the breaker or gas stop, tag it, call a qualified person.",
+            "{fryer} is out of use: {why} {act} Tag it, and call a qualified person.",
             fryer=fryer,
-            why=shop.tr(REASONS[reason]),
+            why=shop.tr(hazards()[reason].why),
+            act=shop.tr(first_act(reason)),
         )
 
 

@@ -2,34 +2,50 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
+from frywright.catalog import load as catalog
 from frywright.ledger.facts.care import Reopened, StopUse
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
+from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.roles import QUALIFIED
 from frywright.model.units import GALLON
 from frywright.rooms.hall import in_turn, write
 from frywright.rooms.standing import stopped
 
-REASONS = {
-    "lid_moves": "The lid opens or its latch moves while there is pressure.",
-    "relief": "The relief passage is blocked, or its valve weeps or was tampered with.",
-    "high_limit": "The high limit tripped twice.",
-    "oil_leak": "Oil leaks, or stands under the vat.",
-    "gas_smell": "It smells of gas.",
-    "flame": "The flame lifts, is yellow or rolls out.",
-    "cord": "Sparks, a hot cord or a damaged plug.",
-    "runaway": "The oil goes on heating past its set point.",
-    "suppression": "The fire suppression is missing, out of date or does not cover it.",
-    "smoke": "It smokes while idle.",
-    "low_oil": "The heat was on with the oil below its line.",
-    "lid_falls": "The lid does not stay up.",
-}
-"""Conditions under which a fryer is not used: common practice, no source; a maker's list adds to it."""
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Hazard:
+    """A condition under which a fryer is not used: why, and what to do first. ``fuel`` limits it to fryers of
+    that fuel.
+    """
+
+    key: str
+    why: str
+    act: str
+    fuel: str = ""
+
+
 OZ_KG = 0.028349523125
 OZ_GAL_G_L = OZ_KG * 1000.0 / (GALLON * 1000.0)
 """Grams a litre in an ounce a gallon."""
+ANY_HAZARD = "Turn it off at the breaker or gas stop, tag it, and call a qualified person."
+"""What to do where somebody wrote a reason of their own."""
+
+
+def hazards(fryer: Fryer | None = None) -> dict[str, Hazard]:
+    """Conditions of stop-use by their keys, those that this fryer can have where one is named."""
+    known = (Hazard(**row) for row in catalog.table("care/stop_use.toml")["hazard"])
+    return {h.key: h for h in known if fryer is None or h.fuel in ("", fryer.fuel)}
+
+
+def first_act(reason: str) -> str:
+    """What to do first at a hazard."""
+    found = hazards().get(reason)
+    return found.act if found else ANY_HAZARD
 
 
 def stop_use(
@@ -43,8 +59,9 @@ def stop_use(
         An unknown fryer or reason.
     """
     kitchen.fryer(fryer)
-    if reason not in REASONS and not words.strip():
-        raise InputError("reason", repr(reason), "one of: {known}", values={"known": ", ".join(REASONS)})
+    known = hazards()
+    if reason not in known and not words.strip():
+        raise InputError("reason", repr(reason), "one of: {known}", values={"known": ", ".join(known)})
     return write(store, StopUse(fryer=fryer, reason=reason, words=words[:300], who=who[:80]))
 
 

@@ -74,7 +74,9 @@ def _shown(
         rotation=oil_moves.rotation_view(kitchen, states, tr),
         bill=_bill(context, kitchen, request, tr),
         held={k: e.fact for k, e in stopped(context.store).items()},
-        reasons=machines.REASONS,
+        hazards={f.key: machines.hazards(f) for f in kitchen.fryers},
+        first_act=machines.first_act,
+        hazard_known=machines.hazards(),
         cards=[
             (
                 key,
