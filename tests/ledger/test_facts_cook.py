@@ -14,8 +14,10 @@ from frywright.ledger.facts.cook import (
     SimulationKept,
     SlotChosen,
 )
+from frywright.ledger.facts.day import GapExplained
 from frywright.ledger.facts.fact import about
 from frywright.ledger.facts.fleet import ProgramReleased, WaveTold
+from frywright.ledger.facts.life import CardPrinted, ProgramKeyed, ProgramRetired, ServiceBegun
 from frywright.ledger.facts.probing import CalibrationKept, HoldStudied, LogKept, SampleProved
 from frywright.ledger.store import Store
 from frywright.model.entry import canonical
@@ -89,6 +91,29 @@ WRITTEN = [
     ),
     (ProgramSaved, PROGRAM),
     (ProgramSaved, {**PROGRAM, "short": SHORT}),
+    (ProgramSaved, {**PROGRAM, "origin": "designed"}),
+    (CardPrinted, {"name": "wings", "version": 2, "fryer": "birch", "slot": 7}),
+    (ProgramKeyed, {"name": "wings", "version": 2, "fryer": "birch", "slot": 7, "who": "Kim"}),
+    (
+        ServiceBegun,
+        {
+            "name": "wings",
+            "version": 2,
+            "fryer": "birch",
+            "who": "Ana Vale",
+            "proof_number": 12,
+            "readback_number": 31,
+            "evidence": "Readings of its coldest pieces meet the limit.",
+        },
+    ),
+    (
+        ProgramRetired,
+        {"name": "wings", "version": 2, "fryer": "birch", "who": "Ana Vale", "reason": "off the menu"},
+    ),
+    (
+        GapExplained,
+        {"date": "2026-11-25", "lack": "readings", "words": "the probe was broken", "who": "Kim"},
+    ),
     (
         ProgramProved,
         {
@@ -200,6 +225,8 @@ def test_an_entry_is_written_as_it_was(cls, payload):
         (ProgramSaved, {**PROGRAM, "stages": [{**PROGRAM["stages"][0], "colour": 1}]}, "stages.0"),
         (ProgramSaved, {**PROGRAM, "stages": [{**PROGRAM["stages"][0], "set_c": 500.0}]}, "set is 500"),
         (ProgramSaved, {**PROGRAM, "short": {**SHORT, "margin_k": None}}, "short.margin_k"),
+        (ProgramSaved, {**PROGRAM, "origin": "guessed"}, "origin"),
+        (GapExplained, {"date": "2026-11-25", "lack": "salt", "words": "none left", "who": "Kim"}, "lack"),
         (CalibrationKept, {**CALIBRATION, "lid": "ajar"}, "lid"),
         (WaveTold, {"release_number": 1, "what": "begun", "sites": [], "who": "", "reason": ""}, "what"),
     ],

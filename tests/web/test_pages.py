@@ -33,11 +33,10 @@ def client(store):
     return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
 
 
-def test_the_root_leads_to_the_cook_room(client):
-    """A newcomer lands in Cook, in the kitchen's language, with a verdict."""
-    page = client.get("/")
+def test_cook_says_where_it_is_and_what_is_predicted(client):
+    """A newcomer who opens Cook sees an invented kitchen, and a verdict."""
+    page = client.get("/cook")
     assert page.status_code == 200
-    assert str(page.url).endswith("/cook")
     assert "an invented kitchen" in page.text
     assert "Predicted " in page.text
     assert "not proven yet" in page.text

@@ -166,6 +166,7 @@ class Kitchen:
     emergency: Emergency = field(default_factory=Emergency)
     marks: tuple[ProveAgain, ...] = ()
     failed: tuple[FailedProof, ...] = ()
+    retired: tuple[tuple[str, int], ...] = ()
 
     def __post_init__(self) -> None:
         for kind in ("fryers", "products", "cuts", "cut_sets", "coatings"):
@@ -272,8 +273,11 @@ class Kitchen:
 
     @property
     def own_programs(self) -> tuple[Program, ...]:
-        """The programs for this kitchen; those carried to another place or bird are left out."""
-        return tuple(p for p in self.programs if self.belongs(p))
+        """The programs for this kitchen; those carried to another place or bird, and all versions of one
+        whose newest is retired, are left out.
+        """
+        gone = {name for name, version in self.retired if self.program(name).version == version}
+        return tuple(p for p in self.programs if self.belongs(p) and p.name not in gone)
 
     def mark(self, program: Program) -> ProveAgain | None:
         """What asks for a new proof of this version of a program, or None."""

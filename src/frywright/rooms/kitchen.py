@@ -16,6 +16,7 @@ from frywright.ledger.facts.cook import (
     ProofsAsked,
 )
 from frywright.ledger.facts.fact import F, Kept
+from frywright.ledger.facts.life import ProgramRetired, ServiceBegun
 from frywright.ledger.facts.probing import CalibrationKept
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
@@ -129,7 +130,16 @@ def _no_limit_changed(old: Kitchen, new: Kitchen) -> None:
 
 
 _BUILT: WeakKeyDictionary[Store, tuple[int, Kitchen]] = WeakKeyDictionary()
-OF_KITCHEN = tuple(f.KIND for f in (KitchenSet, ProgramSaved, CalibrationKept, ProgramProved, ProofsAsked))
+_PARTS = (
+    KitchenSet,
+    ProgramSaved,
+    CalibrationKept,
+    ProgramProved,
+    ProofsAsked,
+    ProgramRetired,
+    ServiceBegun,
+)
+OF_KITCHEN = tuple(f.KIND for f in _PARTS)
 """Kinds of entry that a kitchen is made of; it is built anew when one of them is added."""
 
 
@@ -151,7 +161,8 @@ def remembered_kitchen(store: Store) -> Kitchen:
 def _kitchen_of(store: Store) -> Kitchen:
     fact = _in_force(store).fact
     known = _with_saved(store, _parsed(fact.text, fact.file))
-    return replace(known, marks=_standing_marks(store), failed=_failed_proofs(store))
+    marks, failed, retired = _standing_marks(store), _failed_proofs(store), _retired(store, known)
+    return replace(known, marks=marks, failed=failed, retired=retired)
 
 
 def _in_force(store: Store) -> Kept[KitchenSet]:
@@ -193,6 +204,14 @@ def _failed_proofs(store: Store) -> tuple[FailedProof, ...]:
         for proof in newest.values()
         if not proof.holds
     )
+
+
+def _retired(store: Store, kitchen: Kitchen) -> tuple[tuple[str, int], ...]:
+    """Versions that were taken out of use for good and not put in service since."""
+    served = {(e.fact.name, e.fact.version): e.number for e in store.facts(ServiceBegun)}
+    gone = {(e.fact.name, e.fact.version): e.number for e in store.facts(ProgramRetired)}
+    known = {p.name for p in kitchen.programs}
+    return tuple(key for key, number in gone.items() if key[0] in known and number > served.get(key, 0))
 
 
 def kitchen_number(store: Store) -> int:

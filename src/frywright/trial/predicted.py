@@ -152,7 +152,9 @@ def program_facts(kitchen: Kitchen, program: Program) -> Facts:
     InputError
         The kitchen cannot run it.
     """
-    return with_failed_proof(kitchen, program, _full_load(replace(kitchen, marks=(), failed=()), program))
+    return with_failed_proof(
+        kitchen, program, _full_load(replace(kitchen, marks=(), failed=(), retired=()), program)
+    )
 
 
 def with_failed_proof(kitchen: Kitchen, program: Program, facts: Facts) -> Facts:

@@ -32,7 +32,7 @@ from frywright.voice.tongue import explain, translator
 from frywright.web.benches import Benches
 from frywright.web.door import Door
 from frywright.web.rates import KNOCKS_COUNT, KNOCKS_PER_S, Rates
-from frywright.web.rights import OPEN, right_for
+from frywright.web.rights import OPEN, RIGHTS, right_for
 
 HERE = Path(__file__).parent
 SESSION_COOKIE, DEVICE_COOKIE, PASS_COOKIE = "session", "device", "pass"
@@ -91,6 +91,7 @@ class Context:
         language = self.language(request)
         values |= {
             "who_acts": request.state.who,
+            "may": lambda path: _may(request.state.who, f"POST {path}"),
             "_": translator(language),
             "language": language,
             "languages": {key: t.name for key, t in tongues().items()},
@@ -118,6 +119,8 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
         day,
         desk,
         fryers,
+        life,
+        now,
         people,
         probes,
         records,
@@ -131,17 +134,8 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
     app.state.knocks = Rates(KNOCKS_COUNT, KNOCKS_PER_S)
     app.mount("/static", StaticFiles(directory=HERE / "static"), name="static")
     app.mount("/fonts", StaticFiles(directory=font_folder()), name="fonts")
-    app.include_router(cook.router(context))
-    app.include_router(desk.router(context))
-    app.include_router(probes.router(context))
-    app.include_router(day.router(context))
-    app.include_router(care.router(context))
-    app.include_router(fryers.router(context))
-    app.include_router(cards.router(context))
-    app.include_router(people.router(context))
-    app.include_router(records.router(context))
-    app.include_router(accounts.router(context))
-    app.include_router(api.router(context))
+    for page in (now, cook, desk, life, probes, day, care, fryers, cards, people, records, accounts, api):
+        app.include_router(page.router(context))
     app.middleware("http")(_guard)
 
     _tell_errors(app, context)
@@ -180,6 +174,11 @@ def _tell_errors(app: FastAPI, context: Context) -> None:
         answer: Response = tell(request, BrokenOffError(error))
         answer.headers.update(HEADERS)
         return answer
+
+
+def _may(who: Who | None, route: str) -> bool:
+    """Whether somebody has the right that a route asks for."""
+    return who is not None and who.may(RIGHTS[route])
 
 
 async def _authorise(request: Request) -> None:

@@ -70,6 +70,7 @@ _BY_RIGHT = {
         "GET /records",
         "POST /records/check",
         "GET /records/entry/{number}",
+        "GET /records/gaps",
         "GET /records/probing",
         "GET /records/case/{number}",
         "GET /records/pack",
@@ -97,6 +98,7 @@ _BY_RIGHT = {
         "POST /records/case",
         "POST /records/case/{number}",
         "POST /cook/readback",
+        "POST /cook/keyed",
         "POST /cook/probes/check",
         "POST /cook/probes/hold",
         "POST /cook/probes/sample",
@@ -105,6 +107,7 @@ _BY_RIGHT = {
         "POST /api/v1/read-backs",
     ],
     "shift": [
+        "POST /records/gaps",
         "POST /cook/keep",
         "POST /cook/card",
         "POST /cook/card.pdf",
@@ -130,6 +133,8 @@ _BY_RIGHT = {
     ],
     "owner": [
         "POST /cook/save",
+        "POST /cook/service",
+        "POST /cook/retire",
         "POST /cook/desk/job/{number}/save",
         "POST /care/new/vent",
         "POST /cook/kitchen",

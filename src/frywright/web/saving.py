@@ -10,6 +10,7 @@ from fastapi import Request, Response
 from fastapi.responses import RedirectResponse
 
 from frywright.design.difference import changes
+from frywright.ledger.facts.cook import Origin
 from frywright.model.errors import FrywrightError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
@@ -75,12 +76,13 @@ def save(
     form: Mapping[str, str],
     action: str,
     *seen: Facts,
+    origin: Origin | None = None,
 ) -> Response:
     """Save as the form says and go back to the desk; what cannot be saved is asked about again."""
     who = Answerer(by=form.get("by", ""), reason=form.get("reason", ""))
     try:
         made, based_on = chosen(kitchen, program, form.get("as", ""), form.get("name", ""))
-        save_program(context.store, kitchen, made, who, *seen, based_on=based_on)
+        save_program(context.store, kitchen, made, who, *seen, based_on=based_on, origin=origin)
     except FrywrightError as error:
         return ask_name(context, request, kitchen, program, form, action, error, *seen)
     return RedirectResponse(f"/cook/desk?saved={quote(made.name)}", 303)

@@ -5,12 +5,13 @@ from __future__ import annotations
 import dataclasses
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any, ClassVar, Self
+from typing import Any, ClassVar, Literal, Self
 
 from frywright.ledger.facts.fact import Fact
 from frywright.model.kitchen import ProveAgain
 from frywright.model.program import Answered, Program, Stage
 
+Origin = Literal["designed", "carried"]
 PLACE_OF_A_PROGRAM = {"altitude_m": None, "unit_mass_kg": None}
 """What a program of version 1 did not say: it was for the kitchen's own altitude and bird."""
 
@@ -64,11 +65,14 @@ class ProgramText:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ProgramSaved(ProgramText, Fact):
-    """A version of a program. Version 1 knew no altitude and no bird size of its own."""
+    """A version of a program. Version 1 knew no altitude and no bird size of its own, version 2 not where its
+    stages came from: the search (``designed``), another program (``carried``), or a person's hand (None).
+    """
 
     KIND: ClassVar[str] = "program"
-    VERSION: ClassVar[int] = 2
+    VERSION: ClassVar[int] = 3
     short: Answered | None = None
+    origin: Origin | None = None
 
     @classmethod
     def older(cls, payload: Mapping[str, Any]) -> Mapping[str, Any]:

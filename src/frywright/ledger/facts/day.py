@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import datetime as dt
+from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Annotated, ClassVar
+from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
 from frywright.ledger.facts.fact import Fact
+
+Lack = Literal["readings", "checks", "close"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -73,3 +76,16 @@ class CloseStepSigned(Fact):
     second: str
     value: str
     plan: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GapExplained(Fact):
+    """Why the records of a day lack readings, thermometer checks or the close."""
+
+    KIND: ClassVar[str] = "gap_explained"
+    WORDS: ClassVar[frozenset[str]] = frozenset({"lack"})
+    LABELS: ClassVar[Mapping[str, str]] = {"lack": "what is missing", "words": "why"}
+    date: dt.date
+    lack: Lack
+    words: str
+    who: str

@@ -22,6 +22,7 @@ from frywright.model.program import Program
 from frywright.model.units import clock, show, signed
 from frywright.physics.fry import simulate
 from frywright.physics.plan import make_plan
+from frywright.rooms.cook.life import lives_shown
 from frywright.rooms.cook.programs import program_json
 from frywright.rooms.standing import held_status
 from frywright.trial.ask import needed_limit, product_limit
@@ -158,12 +159,19 @@ def scouting_beside(kitchen: Kitchen, known: Program, product: str, altitude_m: 
 
 
 def program_rows(store: Store, kitchen: Kitchen, translate: Translate = str) -> list[dict[str, Any]]:
-    """Every program: what its fryer is known to hold, what is predicted and what is proven of it."""
-    system = str(kitchen.site.units)
-    return [
-        {**row, "facts": facts_json(program_facts(kitchen, kitchen.program(row["name"])), system, translate)}
+    """Every program: what its fryer is known to hold, what is predicted and what is proven of it, and where
+    its life stands; the retired last.
+    """
+    system, lives = str(kitchen.site.units), lives_shown(store, kitchen, translate)
+    rows = [
+        {
+            **row,
+            "facts": facts_json(program_facts(kitchen, kitchen.program(row["name"])), system, translate),
+            "life": lives[row["name"]],
+        }
         for row in held_status(store, kitchen, translate)
     ]
+    return sorted(rows, key=lambda row: row["life"].end == "retired")
 
 
 def candidate_json(candidate: Candidate, system: str, translate: Translate = str) -> dict[str, Any]:

@@ -8,6 +8,7 @@ from typing import Any
 
 from frywright.catalog.capacity import check_load
 from frywright.ledger.facts.cook import (
+    Origin,
     ProgramProved,
     ProgramSaved,
     ReadBackTaken,
@@ -67,6 +68,7 @@ def save_program(
     who: Answerer = NOBODY,
     *seen: Facts,
     based_on: int | None = None,
+    origin: Origin | None = None,
 ) -> Kept[ProgramSaved]:
     """Keep a program as the next version of its name, or as the first of a new one.
 
@@ -76,6 +78,7 @@ def save_program(
     seen : facts of it besides its full load's, such as its proof's
     based_on
         Version the change was made on, as the form carried it; None takes the one before the program's own.
+    origin : where its stages came from; None is a person's hand
 
     Raises
     ------
@@ -105,7 +108,8 @@ def save_program(
                 older = [p for p in known.programs if p.name == newest.name and p.version == base]
                 raise Overtaken(older[0] if older else replace(newest, version=max(base, 1)), newest)
         program = called(known, program, program.name)
-        return write(store, ProgramSaved.of(program, short=lock), versions={"program": str(program.version)})
+        fact = ProgramSaved.of(program, short=lock, origin=origin)
+        return write(store, fact, versions={"program": str(program.version)})
 
 
 def same_values(one: Program, other: Program) -> bool:

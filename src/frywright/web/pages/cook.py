@@ -10,6 +10,7 @@ from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.errors import FrywrightError, InputError
 from frywright.paper.chart import cook_spec, svg
+from frywright.rooms.cook.life import LifeShown, life_of_program, life_shown
 from frywright.rooms.cook.programs import keep_simulation
 from frywright.rooms.cook.view import cook_view, saved_view
 from frywright.rooms.kitchen import remembered_kitchen
@@ -30,6 +31,15 @@ def _again(context: Context, form: CookForm, request: Request) -> str:
         return ""
     translate = translator(context.language(request))
     return again_line(form.kitchen, form.kitchen.program(form.program_name), translate)
+
+
+def _life(context: Context, form: CookForm, request: Request) -> LifeShown | None:
+    """Where the saved program stands."""
+    if form.program_name not in form.names:
+        return None
+    program = form.kitchen.program(form.program_name)
+    life = life_of_program(context.store, form.kitchen, program)
+    return life_shown(form.kitchen, program, life, translator(context.language(request)))
 
 
 def router(context: Context) -> APIRouter:
@@ -70,21 +80,26 @@ def _marks(context: Context, request: Request, form: CookForm, error: FrywrightE
 
 
 def _add_answers(routes: APIRouter, context: Context) -> None:
-    @routes.get("/")
-    def home() -> Response:
-        return RedirectResponse("/cook", 307)
-
     @routes.get("/cook")
     def page(request: Request) -> Response:
         form = CookForm(remembered_kitchen(context.store), request.query_params)
+        if not form.names:
+            return RedirectResponse("/cook/desk", 303)
         view, problem, wrong, status = None, "", {}, 200
         try:
             view = _view(context, request, form)
         except FrywrightError as error:
             problem, status = context.explain(request, error), error.http_status
             wrong = _marks(context, request, form, error)
-        values = {"form": form, "view": view, "problem": problem, "wrong": wrong, "room": "cook"}
-        return context.render(request, "cook.html", status, again=_again(context, form, request), **values)
+        values: dict[str, Any] = {
+            "form": form,
+            "view": view,
+            "problem": problem,
+            "wrong": wrong,
+            "room": "cook",
+        }
+        values |= {"again": _again(context, form, request), "life": _life(context, form, request)}
+        return context.render(request, "cook.html", status, **values)
 
     @routes.get("/cook/view.json")
     def live(request: Request) -> Response:

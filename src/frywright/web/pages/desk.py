@@ -187,6 +187,7 @@ def _designing(
                 "clock": clock_sentence(place, found.recommended.program, tr),
             },
             "made": found.recommended.program,
+            "origin": "designed",
             "facts": proof.facts,
             "rows": found.front,
             "goals": goals,
@@ -207,6 +208,7 @@ def _taking(place: Kitchen, row: Candidate, goals: Goals) -> Callable[..., Any]:
                 "clock": clock_sentence(place, taken[0].program, tr),
             },
             "made": taken[0].program,
+            "origin": "designed",
             "facts": taken[1].facts,
         }
 
@@ -225,6 +227,7 @@ def _carrying(place: Kitchen, program: Program, target: Target) -> Callable[...,
                 "clock": clock_sentence(target.kitchen, found.program, tr),
             },
             "made": found.program,
+            "origin": "carried",
             "facts": proof.facts,
         }
 
@@ -287,9 +290,9 @@ def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable
         ways = save_choices(place, made)["follows"]
         default = f"{ways[0].version} {ways[0].name}" if ways else ""
         form = {"as": default, "name": made.name, **form}
-        return save_program(
-            context, request, place, made, form, f"/cook/desk/job/{number}/save", found.result["facts"]
-        )
+        action = f"/cook/desk/job/{number}/save"
+        origin = found.result["origin"]
+        return save_program(context, request, place, made, form, action, found.result["facts"], origin=origin)
 
 
 def _goals(site: Site, form: dict[str, str]) -> Goals:

@@ -1,9 +1,8 @@
-"""The desk's paper and what is checked by it: cards, slots, versions, read-back."""
+"""The desk's paper and what is checked by it: cards, slots, read-back."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from itertools import pairwise
 from typing import Any
 from urllib.parse import quote
 
@@ -20,7 +19,8 @@ from frywright.rooms.clock import now
 from frywright.rooms.cook import slots
 from frywright.rooms.cook.cards import card_pdf, site_cards_pdf
 from frywright.rooms.cook.compare import read_back, value_names
-from frywright.rooms.cook.desk import clock_sentence, differences
+from frywright.rooms.cook.desk import clock_sentence
+from frywright.rooms.cook.life import keep_card, keep_cards
 from frywright.rooms.cook.programs import keep_print, record_readback
 from frywright.rooms.cook.view import cook_view
 from frywright.rooms.kitchen import remembered_kitchen
@@ -43,7 +43,7 @@ ASKED = {
 
 
 def add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
-    """Cards, one or all, and what changed between versions."""
+    """Cards, one or all."""
 
     def one(request: Request, program: str, slot: int, who: Answerer) -> Response:
         language, found = context.language(request), kitchen().program(program)
@@ -80,11 +80,14 @@ def add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -
         return every(request, both, NOBODY)
 
     @routes.post("/cook/cards.pdf")
-    def short_cards(request: Request, form: Typed, both: bool = False) -> Response:
-        return every(request, both, _answerer(form))
+    def every_card(request: Request, form: Typed, both: bool = False) -> Response:
+        answer = every(request, both, _answerer(form))
+        if answer.status_code == 200:
+            place = kitchen()
+            keep_cards(context.store, place, {p.name for p in place.own_programs})
+        return answer
 
     _add_slots(routes, context, kitchen)
-    _add_versions(routes, context, kitchen)
 
 
 def _add_slots(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
@@ -107,7 +110,9 @@ def _add_slots(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) 
     def tell(request: Request, form: Typed) -> Response:
         place = kitchen()
         found, slot = place.program(str(form.get("program", ""))), _slot(str(form.get("slot", "")))
-        slots.tell_slot(context.store, place, found, slot)
+        with context.store.writing():
+            slots.tell_slot(context.store, place, found, slot)
+            keep_card(context.store, found, slot)
         return RedirectResponse(f"/cook/card.pdf?program={quote(found.name)}&slot={slot}", 303)
 
 
@@ -132,27 +137,6 @@ def _paper(
         values = {"short": short, "who": who, "problem": context.explain(request, error)}
         return context.render(request, "short.html", error.http_status, room="desk", **values)
     return Response(data, media_type=PDF)
-
-
-def _add_versions(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
-    @routes.get("/cook/changes")
-    def versions(request: Request, program: str) -> Response:
-        place = kitchen()
-        found = sorted(
-            (p for p in place.programs if p.name == place.program(program).name), key=lambda p: p.version
-        )
-        tr, system = translator(context.language(request)), str(place.site.units)
-        told = [differences(place, a, b, tr) for a, b in pairwise(found)]
-        now_held = show_facts(program_facts(place, found[-1]), system, tr)
-        values = {
-            "title": program,
-            "told": told,
-            "newest": found[-1].version,
-            "facts_now": now_held,
-            "system": system,
-        }
-        values["clock"] = clock_sentence(place, found[-1], tr)
-        return context.render(request, "changes.html", room="desk", **values)
 
 
 def _answerer(form: Mapping[str, Any]) -> Answerer:

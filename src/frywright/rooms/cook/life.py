@@ -1,0 +1,317 @@
+"""The life of programs as the ledger tells it, and the acts that carry a version on: keyed, in service,
+retired.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from typing import Any
+
+from frywright.ledger.facts.cook import (
+    ProgramProved,
+    ProgramSaved,
+    ProofsAsked,
+    ReadBackTaken,
+    ShortCardPrinted,
+)
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.life import CardPrinted, ProgramKeyed, ProgramRetired, ServiceBegun
+from frywright.ledger.facts.probing import SampleProved
+from frywright.ledger.store import Store
+from frywright.model.business_day import business_time, usual_trade
+from frywright.model.errors import InputError
+from frywright.model.findings import say
+from frywright.model.kitchen import Kitchen
+from frywright.model.program import Program
+from frywright.rooms.cook.slots import slot_of, told_slots
+from frywright.rooms.hall import in_turn, write
+from frywright.trial.life import Life, Mark, Standing, State, Step, Traces, life_of
+from frywright.trial.predicted import program_facts
+
+Translate = Callable[[str], str]
+LEAST_REASON = 4
+PROBED = "passes"
+"""Outcome of a sampling proof that meets its limit."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StepShown:
+    """A step as people read it."""
+
+    key: str
+    name: str
+    state: str
+    state_word: str
+    text: str
+    who: str
+    when: str
+    act: str
+    next: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LifeShown:
+    """A life as people read it: its steps, the next one, how it ended."""
+
+    program: str
+    version: int
+    steps: tuple[StepShown, ...]
+    next: StepShown | None
+    serving: bool
+    end: str
+    ended: str
+
+
+def lives(store: Store, kitchen: Kitchen) -> dict[str, Life]:
+    """The life of the newest version of every program, by name."""
+    told = _Told(store)
+    return {
+        name: life_of(told.traces(kitchen, kitchen.program(name)))
+        for name in sorted({p.name for p in kitchen.programs})
+    }
+
+
+def life_of_program(store: Store, kitchen: Kitchen, program: Program) -> Life:
+    """The life of one version of a program."""
+    return life_of(_Told(store).traces(kitchen, program))
+
+
+class _Told:
+    """What the ledger says of all programs, read once."""
+
+    def __init__(self, store: Store) -> None:
+        self.saved = _newest(store.facts(ProgramSaved))
+        self.proofs = _newest(store.facts(ProgramProved))
+        self.failed = _newest(e for e in store.facts(ProgramProved) if not e.fact.holds)
+        self.probed = _newest(
+            e for e in store.facts(SampleProved) if e.fact.outcome == PROBED and e.fact.checked
+        )
+        cards: tuple[Kept[Any], ...] = (*store.facts(CardPrinted), *store.facts(ShortCardPrinted))
+        self.cards = _newest(sorted(cards, key=lambda e: e.number))
+        self.keyed = _newest(store.facts(ProgramKeyed))
+        self.read = {e.fact.name: e for e in store.facts(ReadBackTaken)}
+        self.differed = _newest(e for e in store.facts(ReadBackTaken) if not e.fact.matches)
+        self.service = _newest(store.facts(ServiceBegun))
+        self.retired = _newest(store.facts(ProgramRetired))
+        self.slots = told_slots(store)
+        self.changed: dict[tuple[str, int], int] = {}
+        for item in store.facts(ProofsAsked):
+            self.changed |= {(mark.name, mark.version): item.number for mark in item.fact.programs}
+
+    def traces(self, kitchen: Kitchen, program: Program) -> Traces:
+        """What is known of one version."""
+        key = program.name, program.version
+        facts, proof, read = program_facts(kitchen, program), self.proofs.get(key), self.read.get(key[0])
+        card, retired, newest = self.cards.get(key), self.retired.get(key), kitchen.program(program.name)
+        saved = self.saved.get(key)
+        later = self.saved.get((newest.name, newest.version))
+        back = [found[key].number for found in (self.failed, self.differed, self.retired) if key in found]
+        if read is not None and read.fact.version != program.version:
+            back.append(read.number)
+        return Traces(
+            saved=_mark(saved) or Mark(),
+            origin=(saved.fact.origin or "") if saved else "",
+            ruled=facts.margin_k is not None,
+            short=facts.short,
+            again=kitchen.mark(program) is not None,
+            proof=_mark(proof),
+            proof_holds=bool(proof and proof.fact.holds),
+            samples_count=proof.fact.samples_count if proof else 0,
+            measured=facts.proven and not facts.short,
+            probed=_mark(self.probed.get(key)),
+            card=_mark(card),
+            card_slot=_slot(card, self.slots),
+            keyed=_mark(self.keyed.get(key), "who"),
+            read=_mark(read, "read_by"),
+            read_version=read.fact.version if read else 0,
+            matches=bool(read and read.fact.matches),
+            service=_mark(self.service.get(key), "who"),
+            retired=_mark(retired, "who"),
+            reason=retired.fact.reason if retired else "",
+            changed_number=self.changed.get(key, 0),
+            undone_number=max([self.changed.get(key, 0), *back]),
+            version=program.version,
+            newer=(_mark(later) or Mark()) if newest.version > program.version else None,
+        )
+
+
+def _newest(items: Iterable[Kept[Any]]) -> dict[tuple[str, int], Kept[Any]]:
+    """The newest fact of each version."""
+    return {(e.fact.name, e.fact.version): e for e in items if e.fact.version is not None}
+
+
+def _mark(item: Kept[Any] | None, who: str = "") -> Mark | None:
+    if item is None:
+        return None
+    return Mark(
+        number=item.number,
+        at=item.happened_at,
+        who=str(getattr(item.fact, who, "") or "") if who else item.author,
+    )
+
+
+def _slot(card: Kept[Any] | None, told: dict[str, int]) -> int:
+    if card is None:
+        return 0
+    return int(getattr(card.fact, "slot", 0)) or told.get(card.fact.name, 1)
+
+
+# ---------------------------------------------------------------- acts
+
+
+def keep_card(store: Store, program: Program, slot: int) -> Kept[CardPrinted]:
+    """Keep that the card of a program was printed for a slot."""
+    fact = CardPrinted(name=program.name, version=program.version, fryer=program.fryer, slot=slot)
+    return write(store, fact, versions={"program": str(program.version)})
+
+
+def keep_cards(store: Store, kitchen: Kitchen, names: Iterable[str]) -> None:
+    """Keep that the newest cards of programs were printed, each for the slot it has here."""
+    found = [
+        (kitchen.program(name), slot_of(store, kitchen, kitchen.program(name))) for name in sorted(names)
+    ]
+    with store.writing():
+        for program, slot in found:
+            keep_card(store, program, slot)
+
+
+@in_turn
+def tell_keyed(store: Store, kitchen: Kitchen, name: str, who: str) -> Kept[ProgramKeyed]:
+    """Keep that the newest version of a program was keyed into its fryer.
+
+    Raises
+    ------
+    InputError
+        No such program, no name, or no card of it: nothing is keyed from memory.
+    """
+    program, who = kitchen.program(name), _named(who)
+    life = life_of_program(store, kitchen, program)
+    if _standing(life, Step.CARD).state is not State.DONE:
+        raise InputError("card", "not printed", "printed first: a program is keyed from its card", where=name)
+    fact = ProgramKeyed(
+        name=program.name,
+        version=program.version,
+        fryer=program.fryer,
+        slot=slot_of(store, kitchen, program),
+        who=who,
+    )
+    return write(store, fact, versions={"program": str(program.version)})
+
+
+@in_turn
+def put_in_service(
+    store: Store, kitchen: Kitchen, name: str, who: str, translate: Translate = str
+) -> Kept[ServiceBegun]:
+    """Decide that guests' food is cooked by the newest version of a program.
+
+    Raises
+    ------
+    InputError
+        No such program, no name, or a step before that does not stand; the message names them all.
+    """
+    program, who = kitchen.program(name), _named(who)
+    life = life_of_program(store, kitchen, program)
+    if life.missing:
+        missing = "; ".join(translate(s.step) for s in life.missing)
+        raise InputError(
+            "program", "not ready", "put in service after: {missing}", where=name, values={"missing": missing}
+        )
+    proof, probed = _standing(life, Step.PROVEN), _standing(life, Step.PROBED)
+    read = _standing(life, Step.READ_BACK)
+    fact = ServiceBegun(
+        name=program.name,
+        version=program.version,
+        fryer=program.fryer,
+        who=who,
+        proof_number=proof.mark.number if proof.mark else 0,
+        readback_number=read.mark.number if read.mark else 0,
+        evidence=probed.text,
+    )
+    return write(store, fact, versions={"program": str(program.version)})
+
+
+@in_turn
+def retire(store: Store, kitchen: Kitchen, name: str, who: str, reason: str) -> Kept[ProgramRetired]:
+    """Take the newest version of a program out of use for good.
+
+    Raises
+    ------
+    InputError
+        No such program, it is retired already, no name or no reason.
+    """
+    program, who, reason = kitchen.program(name), _named(who), reason.strip()
+    if len(reason) < LEAST_REASON:
+        raise InputError("reason", repr(reason), "a few words: why it is not used any more", where=name)
+    if life_of_program(store, kitchen, program).end == "retired":
+        raise InputError("program", "retired", "one that is in use", where=name)
+    fact = ProgramRetired(
+        name=program.name, version=program.version, fryer=program.fryer, who=who, reason=reason[:200]
+    )
+    return write(store, fact, versions={"program": str(program.version)})
+
+
+def _named(who: str) -> str:
+    who = who.strip()
+    if len(who) < 2:
+        raise InputError("who", repr(who), "the name of the person who did it")
+    return who[:80]
+
+
+def _standing(life: Life, step: Step) -> Standing:
+    return next(s for s in life.steps if s.step is step)
+
+
+# ---------------------------------------------------------------- views
+
+
+def life_shown(kitchen: Kitchen, program: Program, life: Life, tr: Translate = str) -> LifeShown:
+    """A life in people's words."""
+    steps = tuple(_shown(kitchen, s, s is life.next, tr) for s in life.steps)
+    ended = ""
+    if life.end == "retired":
+        values = {"reason": life.reason, "who": _who(life.ended), "when": _when(kitchen, life.ended)}
+        ended = tr("Retired by {who} on {when}: {reason}").format(**values)
+    elif life.end == "changed":
+        ended = tr("A later version took its place.")
+    return LifeShown(
+        program=program.name,
+        version=program.version,
+        steps=steps,
+        next=next((s for s in steps if s.next), None),
+        serving=life.serving,
+        end=life.end,
+        ended=ended,
+    )
+
+
+def lives_shown(store: Store, kitchen: Kitchen, tr: Translate = str) -> dict[str, LifeShown]:
+    """The lives of the newest versions in people's words, by name."""
+    return {
+        name: life_shown(kitchen, kitchen.program(name), life, tr)
+        for name, life in lives(store, kitchen).items()
+    }
+
+
+def _shown(kitchen: Kitchen, standing: Standing, is_next: bool, tr: Translate) -> StepShown:
+    return StepShown(
+        key=standing.step.name.lower(),
+        name=tr(standing.step),
+        state=str(standing.state).replace(" ", "_"),
+        state_word=tr(standing.state),
+        text=say(standing.text, standing.values, str(kitchen.site.units), tr),
+        who=tr(_who(standing.mark)) if standing.mark else "",
+        when=_when(kitchen, standing.mark),
+        act=standing.act,
+        next=is_next,
+    )
+
+
+def _who(mark: Mark | None) -> str:
+    return mark.who if mark else ""
+
+
+def _when(kitchen: Kitchen, mark: Mark | None) -> str:
+    if mark is None or mark.at is None:
+        return ""
+    return business_time(usual_trade(kitchen), mark.at)[0].isoformat()

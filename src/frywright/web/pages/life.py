@@ -1,0 +1,96 @@
+"""The life of a program: its steps with the next one as a button, its versions, service and retirement."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from itertools import pairwise
+from typing import Any
+from urllib.parse import quote
+
+from fastapi import APIRouter, Request, Response
+from fastapi.responses import RedirectResponse
+
+from frywright.model.errors import InputError
+from frywright.rooms.cook.desk import clock_sentence, differences
+from frywright.rooms.cook.life import life_of_program, life_shown, put_in_service, retire, tell_keyed
+from frywright.rooms.kitchen import remembered_kitchen
+from frywright.trial.predicted import program_facts, show_facts
+from frywright.trial.prove_again import again_line
+from frywright.voice.tongue import translator
+from frywright.web.app import Context
+from frywright.web.posted import Typed
+
+Act = Callable[[Mapping[str, str], Callable[[str], str]], Any]
+
+
+def router(context: Context) -> APIRouter:
+    """Routes of the page."""
+    routes = APIRouter()
+
+    @routes.get("/cook/changes")
+    def versions(request: Request, program: str) -> Response:
+        return _shown(context, request, program)
+
+    def act(path: str, do: Act) -> None:
+        @routes.post(path)
+        def told(request: Request, form: Typed) -> Response:
+            tr = translator(context.language(request))
+            try:
+                do(form, tr)
+            except InputError as error:
+                name = form.get("program", "")
+                if error.field == "program" and error.where != name:
+                    raise
+                said = context.explain(request, error)
+                told = {"problem": said, "typed": form, "wrong": error.field, "asked": path}
+                return _shown(context, request, name, error.http_status, **told)
+            return RedirectResponse(f"/cook/changes?program={quote(form['program'])}", 303)
+
+    store = context.store
+    act(
+        "/cook/keyed",
+        lambda form, _: tell_keyed(
+            store, remembered_kitchen(store), form.get("program", ""), form.get("who", "")
+        ),
+    )
+    act(
+        "/cook/service",
+        lambda form, tr: put_in_service(
+            store, remembered_kitchen(store), form.get("program", ""), form.get("who", ""), tr
+        ),
+    )
+    act(
+        "/cook/retire",
+        lambda form, _: retire(
+            store,
+            remembered_kitchen(store),
+            form.get("program", ""),
+            form.get("who", ""),
+            form.get("reason", ""),
+        ),
+    )
+    return routes
+
+
+def _shown(context: Context, request: Request, name: str, status: int = 200, **more: Any) -> Response:
+    """The page of one program; ``more`` is what was typed and what is wrong with it."""
+    place, tr = remembered_kitchen(context.store), translator(context.language(request))
+    system, newest = str(place.site.units), place.program(name)
+    found = sorted((p for p in place.programs if p.name == name), key=lambda p: p.version)
+    values = {
+        "title": name,
+        "fryer": place.fryer(newest.fryer).name,
+        "life": life_shown(place, newest, life_of_program(context.store, place, newest), tr),
+        "again": again_line(place, newest, tr),
+        "told": [differences(place, a, b, tr) for a, b in pairwise(found)],
+        "newest": newest.version,
+        "facts_now": show_facts(program_facts(place, newest), system, tr),
+        "system": system,
+        "clock": clock_sentence(place, newest, tr),
+        "problem": "",
+        "typed": {},
+        "wrong": "",
+        "asked": "",
+        **more,
+    }
+    return context.render(request, "changes.html", status, room="desk", kitchen=place, **values)

@@ -1,0 +1,188 @@
+"""The first page: what should be done now, by whoever looks. Every room says what it wants; here it is put in
+order, and each line gets the one button that leads to the act.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from typing import Any
+from urllib.parse import quote
+from zoneinfo import ZoneInfo
+
+from fastapi import APIRouter, Request, Response
+from fastapi.responses import RedirectResponse
+
+from frywright.ledger.store import Store
+from frywright.model.business_day import usual_trade
+from frywright.model.errors import InputError
+from frywright.model.findings import say
+from frywright.model.kitchen import Kitchen
+from frywright.model.now import Harm, NowLine
+from frywright.model.roles import RIGHTS as ROLES
+from frywright.rooms.care import now as care
+from frywright.rooms.clock import now
+from frywright.rooms.cook import now as cook
+from frywright.rooms.kitchen import remembered_kitchen
+from frywright.rooms.records import now as records
+from frywright.rooms.records.gaps import LOOKED_BACK_DAYS, TEXTS, explain_gap, gaps_of, yesterday
+from frywright.rooms.records.people import Who
+from frywright.voice.tongue import translator
+from frywright.web.app import Context
+from frywright.web.posted import Typed
+from frywright.web.rights import RIGHTS
+
+Translate = Callable[[str], str]
+
+
+@dataclass(frozen=True, slots=True)
+class Act:
+    """Where an act is done, the route that does it, whose right is asked, and the words of its button."""
+
+    address: str
+    route: str
+    button: str
+
+
+PROGRAM = "/cook/changes?program={about}#next"
+ACTS = {
+    "first_program": Act("/cook/desk", "/cook/desk/design", "Design it"),
+    "lengthen": Act("/cook?program={about}", "/cook/save", "Lengthen it"),
+    "prove": Act(PROGRAM, "/cook/desk/prove", "Prove it"),
+    "probe": Act("/cook/probes", "/cook/probes/sample", "Probe it"),
+    "card": Act("/cook/card?program={about}", "/cook/card", "Print the card"),
+    "key": Act(PROGRAM, "/cook/keyed", "Key it in"),
+    "life": Act(PROGRAM, "/cook/keyed", "See what to do"),
+    "read_back": Act("/cook/readback?program={about}", "/cook/readback", "Read it back"),
+    "serve": Act(PROGRAM, "/cook/service", "Decide"),
+    "reopen": Act("/care#vat-{about}", "/care/reopen", "See why"),
+    "oil": Act("/care#vat-{about}", "/care/oil", "Change the oil"),
+    "oil_reading": Act("/care#vat-{about}", "/care/oil", "Read the oil"),
+    "care": Act("/care/fryers#f-{about}", "/care/fryers/done", "Sign it"),
+    "case": Act("/records/case/{about}", "/records/case/{number}", "Open the case"),
+    "open_case": Act("/records/probing", "/records/case", "Open a case"),
+    "reading": Act("/records/probing", "/records/probing", "Probe a piece"),
+    "check": Act("/cook/probes", "/cook/probes/check", "Check it"),
+    "gap": Act("/records/gaps", "/records/gaps", "Say why"),
+}
+GROUPS = (("stop", "Stop", Harm.WRONG), ("today", "Today", Harm.GAP), ("next", "Next", Harm.RECORD))
+"""Parts of the page, each up to a harm."""
+FOR_ALL = Harm.CASE
+"""Up to this harm everybody sees a line, whoever may act on it."""
+
+
+def router(context: Context) -> APIRouter:
+    """Routes of the page, and of the gaps it leads to."""
+    routes = APIRouter()
+
+    @routes.get("/")
+    def page(request: Request) -> Response:
+        kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
+        lines = gather(context.store, kitchen, context.language(request))
+        seen = sorted((x for x in lines if _sees(request.state.who, x)), key=_order)
+        due = [x for x in seen if x.due_at is None or x.due_at <= now()]
+        later = [x for x in seen if x.due_at is not None and x.due_at > now()]
+        values: dict[str, Any] = {
+            "kitchen": kitchen,
+            "groups": [
+                (key, tr(title), [_shown(kitchen, request.state.who, x, tr) for x in group])
+                for (key, title, _), group in zip(GROUPS, _grouped(due), strict=True)
+                if group
+            ],
+            "until": _until(kitchen, later, tr),
+        }
+        return context.render(request, "now.html", room="now", **values)
+
+    _add_gaps(routes, context)
+    return routes
+
+
+def gather(store: Store, kitchen: Kitchen, language: str = "en") -> list[NowLine]:
+    """What every room wants done, in no order."""
+    return [
+        *cook.now_lines(store, kitchen),
+        *care.now_lines(store, kitchen, language),
+        *records.now_lines(store, kitchen),
+    ]
+
+
+def _order(line: NowLine) -> tuple[Any, ...]:
+    return line.harm, line.due_at is not None, line.due_at or now(), line.act, line.about
+
+
+def _grouped(lines: Iterable[NowLine]) -> list[list[NowLine]]:
+    """Lines of each part of the page."""
+    found: list[list[NowLine]] = [[] for _ in GROUPS]
+    for line in lines:
+        found[next(i for i, (_, _, most) in enumerate(GROUPS) if line.harm <= most)].append(line)
+    return found
+
+
+def _may(who: Who | None, line: NowLine) -> bool:
+    return who is not None and who.may(RIGHTS[f"POST {ACTS[line.act].route}"])
+
+
+def _sees(who: Who | None, line: NowLine) -> bool:
+    """Who may act on a line sees it; what can hurt, everybody does; an auditor reads all."""
+    return _may(who, line) or line.harm <= FOR_ALL or (who is not None and who.role == "auditor")
+
+
+def _shown(kitchen: Kitchen, who: Who | None, line: NowLine, tr: Translate) -> dict[str, Any]:
+    act, may = ACTS[line.act], _may(who, line)
+    right = RIGHTS[f"POST {act.route}"]
+    return {
+        "text": _text(kitchen, line, tr),
+        "address": act.address.format(about=quote(line.about, safe="")),
+        "button": tr(act.button) if may else tr("Look at it"),
+        "who": "" if may else tr(next(role for role, rights in ROLES.items() if right in rights)),
+        "act": line.act,
+    }
+
+
+def _text(kitchen: Kitchen, line: NowLine, tr: Translate) -> str:
+    system = str(kitchen.site.units)
+    return " ".join(say(text, line.values, system, tr) for text in (line.text, line.then) if text)
+
+
+def _until(kitchen: Kitchen, later: list[NowLine], tr: Translate) -> str:
+    """Until when nothing is due, and what is due then; empty where nothing is known to come."""
+    if not later:
+        return ""
+    first = min(later, key=lambda x: x.due_at or dt.datetime.max.replace(tzinfo=dt.UTC))
+    at = (first.due_at or now()).astimezone(ZoneInfo(usual_trade(kitchen).zone))
+    when = at.date().isoformat() + (f"{at:, %H:%M}" if (at.hour, at.minute) != (0, 0) else "")
+    return tr("All is well until {when}. Then: {what}").format(when=when, what=_text(kitchen, first, tr))
+
+
+def _add_gaps(routes: APIRouter, context: Context) -> None:
+    def shown(request: Request, status: int = 200, **more: Any) -> Response:
+        kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
+        last = yesterday(kitchen)
+        found = gaps_of(context.store, kitchen, last - dt.timedelta(days=LOOKED_BACK_DAYS), last)
+        rows = [
+            {
+                "date": g.date.isoformat(),
+                "lack": g.lack,
+                "text": tr(TEXTS[g.lack]).format(date=g.date.isoformat()),
+                "why": g.explained.fact.words if g.explained else "",
+                "who": g.explained.fact.who if g.explained else "",
+            }
+            for g in found
+        ]
+        values = {"kitchen": kitchen, "rows": rows, "days": LOOKED_BACK_DAYS, "typed": {}, "problem": ""}
+        values |= {"wrong": "", **more}
+        return context.render(request, "gaps.html", status, room="records", part="gaps", **values)
+
+    @routes.get("/records/gaps")
+    def gaps(request: Request) -> Response:
+        return shown(request)
+
+    @routes.post("/records/gaps")
+    def explain(request: Request, form: Typed) -> Response:
+        try:
+            explain_gap(context.store, remembered_kitchen(context.store), form)
+        except InputError as error:
+            told = {"typed": form, "wrong": error.field, "problem": context.explain(request, error)}
+            return shown(request, error.http_status, **told)
+        return RedirectResponse("/records/gaps", 303)
