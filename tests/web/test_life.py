@@ -13,13 +13,14 @@ from frywright.ledger.facts.life import CardPrinted, ProgramKeyed, ProgramRetire
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.rooms.clock import now
-from frywright.rooms.cook.cards import settings_of, value_names
+from frywright.rooms.cook.compare import value_names
 from frywright.rooms.cook.life import lives, put_in_service, retire, tell_keyed
 from frywright.rooms.cook.programs import record_proof, save_program
 from frywright.rooms.cook.sampling import keep_sample, sample_program
 from frywright.rooms.kitchen import kitchen_number, kitchen_text, remember_kitchen, remembered_kitchen
 from frywright.rooms.records import people
 from frywright.trial.life import Step
+from frywright.trial.machine import settings_of
 from frywright.trial.proof import prove_program
 from frywright.web.app import make_app
 

@@ -26,8 +26,8 @@ from frywright.rooms.care.vat import tell_oil
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.rooms.records import people
 from frywright.rooms.readings import tell_probe
+from frywright.rooms.records import people
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
 from frywright.web.app import make_app

@@ -69,6 +69,7 @@ READ = {
     "/care/people": [""],
     "/care/wall.pdf": [""],
     "/records": [""],
+    "/records/gaps": [""],
     "/records/probing": [""],
     "/records/pack": [""],
     "/records/pack.pdf": [""],
