@@ -10,7 +10,7 @@ from frywright.model.business_day import moment_of, usual_trade
 from frywright.model.kitchen import Kitchen
 from frywright.model.now import Harm, NowLine
 from frywright.oil.outlook import LEAST_READINGS
-from frywright.rooms.care.machines import REASONS
+from frywright.rooms.care.machines import first_act
 from frywright.rooms.care.upkeep import due_list, today_of
 from frywright.rooms.care.vat import DISCARD_CHANCE_FRAC, VatState, vat_states
 from frywright.rooms.standing import stopped
@@ -41,7 +41,7 @@ def _stopped(store: Store, kitchen: Kitchen) -> list[NowLine]:
             act="reopen",
             about=key,
             text=STOPPED,
-            then=REASONS.get(item.fact.reason, ""),
+            then=first_act(item.fact.reason),
             values={"fryer": known[key]},
         )
         for key, item in stopped(store).items()
