@@ -167,6 +167,7 @@ def test_desk_pages_fit_and_pass_axe(browser, address, size, language):  # noqa:
         "/",
         "/records/gaps",
         "/cook/desk",
+        "/cook/settings?fryer=alder",
         "/cook/readback?program=bone-in+alder",
         "/cook/changes?program=bone-in+alder",
         "/cook/kitchen",

@@ -13,7 +13,9 @@ from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import Phrase
 from frywright.model.kitchen import Kitchen
+from frywright.model.program import Program
 from frywright.model.units import clock
+from frywright.trial.machine import settings_of
 from frywright.trial.naming import away_words
 from frywright.trial.prove_again import again_line
 from frywright.verdicts.place import place_of
@@ -40,8 +42,10 @@ def held_status(
             state = "unknown"
         elif not item.fact.matches:
             state = "differs"
+        elif item.fact.version != program.version:
+            state = "old version"
         else:
-            state = "current" if item.fact.version == program.version else "old version"
+            state = "current" if settings_read(kitchen, program, item.fact) else "settings not read"
         rows.append(
             {
                 "name": name,
@@ -56,6 +60,13 @@ def held_status(
             }
         )
     return rows
+
+
+def settings_read(kitchen: Kitchen, program: Program, taken: ReadBackTaken) -> bool:
+    """Whether a read-back holds every machine setting of the fryer's sheet as it is today."""
+    read = {(s.name, s.value) for s in taken.settings or () if s.name}
+    wanted = {(s.name, s.card) for s in settings_of(kitchen, program) if s.own}
+    return wanted <= read
 
 
 def oil_limit_here(store: Store, kitchen: Kitchen, day: dt.date | None = None) -> tuple[float, Phrase]:

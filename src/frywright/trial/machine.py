@@ -185,11 +185,11 @@ class Machine:
     notes: tuple[Note, ...] = ()
 
     def in_kitchen(self, kitchen: Kitchen, fryer: Fryer) -> Kitchen:
-        """The kitchen with this machine's clock, stopping for the vent or not."""
+        """The kitchen with this machine's clock, stopping for the vent or not; without a sheet."""
         if self.runs_on == fryer.controller.clock.runs_on:
             return kitchen
         style = ClockStyle.LEFT if self.runs_on else ClockStyle.WAITS
-        there = replace(fryer, controller=replace(fryer.controller, clock=style))
+        there = replace(fryer, controller=replace(fryer.controller, clock=style), settings=())
         return replace(kitchen, fryers=tuple(there if f.key == fryer.key else f for f in kitchen.fryers))
 
     def holds(self, values: Sequence[Keyed], like: Program) -> Held:

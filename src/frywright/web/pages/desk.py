@@ -38,6 +38,7 @@ from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.forms import whole_number
 from frywright.web.jobs import Job, Jobs
+from frywright.web.pages import settings
 from frywright.web.pages.paper import add_paper, add_readback
 from frywright.web.posted import Typed
 from frywright.web.saving import save as save_program
@@ -94,6 +95,7 @@ def router(context: Context) -> APIRouter:
     _add_jobs(routes, jobs, context, kitchen)
     add_paper(routes, context, kitchen)
     add_readback(routes, context, kitchen)
+    routes.include_router(settings.router(context))
     _add_kitchen(routes, context)
     return routes
 
