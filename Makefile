@@ -7,11 +7,12 @@ STORE ?= var/demo.db
 .PHONY: run test check bench mutants validation lock clean
 
 run: $(VENV)/.runtime  ## load the demo kitchen, serve on loopback, open the page, print its address
-	$(BIN)/frywright serve --store $(STORE)
+	$(BIN)/frywright serve --demo --store $(STORE)
 
 test: $(VENV)/.dev check  ## everything, installing what the tests need
 	sh scripts/install-browser.sh
 	sh scripts/install-postgres.sh
+	sh scripts/install-tesseract.sh
 	$(BIN)/python -m pytest -q -n 2 -m "slow and not browser"
 	$(BIN)/python -m pytest -q -n 2 --dist loadfile -m browser
 

@@ -241,6 +241,21 @@ def said_by(node) -> set[str]:
     return {n.value for n in parts if isinstance(n, ast.Constant)}
 
 
+def setup_words() -> set[str]:
+    """Titles that the set-up offers, and the words of its answers."""
+    from frywright.rooms.cook import setup_read, setup_view
+
+    offered = [text for rows in setup_view.offered(str).values() for _, text in rows]
+    tables = (
+        setup_view.ORIGIN,
+        setup_view.ESTIMATE_WORDS,
+        setup_view.MEASURE,
+        setup_view.WHAT,
+        setup_read.NAMES,
+    )
+    return {*offered, *(text for table in (*tables, setup_view.CLOCKS) for text in table.values())}
+
+
 def source_strings() -> set[str]:
     """Everything shown to people that must have a translation."""
     found: set[str] = set()
@@ -264,7 +279,7 @@ def source_strings() -> set[str]:
     for path in (ROOT / "calibrate").glob("*.py"):
         if path.name != "table.py":  # its refusals are data errors, which stay in English
             found |= told_sentences(ast.parse(path.read_text("utf-8")))
-    found |= {cut.title for cut in load.cuts().values()}
+    found |= {cut.title for cut in load.cuts().values()} | setup_words()
     for folder in ("care", "procedures"):
         for path in load.files(folder):
             found |= set(texts_of(load.table(path)))

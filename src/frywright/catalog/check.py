@@ -6,7 +6,7 @@ from typing import Any
 
 from frywright.catalog import load
 
-FOLDERS = ("foods", "oils", "coatings", "cuts", "kinetics", "standards", "procedures", "care")
+FOLDERS = ("foods", "oils", "coatings", "cuts", "kinetics", "standards", "procedures", "care", "setup")
 ORIGINS = ("measured", "correlation", "standard", "estimate", "common practice", "recalled", "secondary")
 
 PLAUSIBLE = {

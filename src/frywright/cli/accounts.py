@@ -24,7 +24,7 @@ def owner(
     """Make the first owner; from then on everybody signs in."""
     from frywright.rooms.records.people import first_owner, not_owned
 
-    opened, _ = shop.both
+    opened = shop.store
     not_owned(opened)
     first_owner(opened, name, _asked(shop, password), pin)
     if not shop.json({"name": name}):

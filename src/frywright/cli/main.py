@@ -34,8 +34,9 @@ app.add_typer(fleet.app, name="fleet")
 def serve(
     store: str = typer.Option("var/frywright.db", help="File that remembers everything."),
     kitchen_file: str = typer.Option(
-        "", "--kitchen", help="Kitchen file to load; without it the store's, or the demo."
+        "", "--kitchen", help="Kitchen file to load; without it the store's, or its set-up begins."
     ),
+    demo: bool = typer.Option(False, "--demo", help="Load the invented demo kitchen into a new store."),
     reason: str = typer.Option(
         "", help="Why the kitchen file changes; needed where it moves what is predicted."
     ),
@@ -49,10 +50,13 @@ def serve(
     from frywright.cli.output import preparing, speaking_errors
 
     with speaking_errors(), preparing():
-        from frywright.rooms.kitchen import open_store
+        from frywright.rooms.kitchen import open_store, remember_demo
         from frywright.web.serve import serve_pages
 
-        serve_pages(open_store(store, kitchen_file, reason), port, open_page, host)
+        opened = open_store(store, kitchen_file, reason)
+        if demo:
+            remember_demo(opened)
+        serve_pages(opened, port, open_page, host)
 
 
 @app.command()

@@ -55,23 +55,29 @@ class Shop:
 
     @cached_property
     def kitchen(self) -> Kitchen:
-        """The kitchen as its store knows it, with the programs saved there."""
-        from frywright.rooms.kitchen import remembered_kitchen
+        """The kitchen as its store knows it, with the programs saved there; the demo where the store has
+        none.
+        """
+        from frywright.rooms.kitchen import remember_demo, remembered_kitchen
 
+        remember_demo(self._home)
+        return remembered_kitchen(self._home)
+
+    @cached_property
+    def _home(self) -> Store:
+        """Where the kitchen is read."""
         own = self._kitchen and self._kitchen != self.where
-        return remembered_kitchen(self.open(self._kitchen) if own else self.store)
+        return self.open(self._kitchen) if own else self.store
 
     def open(self, where: str) -> Store:
-        """The store of that name, with the demo kitchen where it is new; a kitchen file is opened into a
-        passing store that keeps nothing.
-        """
+        """The store of that name; a kitchen file is opened into a passing store that keeps nothing."""
         from frywright.ledger.store import Store
         from frywright.rooms.clock import now
         from frywright.rooms.kitchen import open_store, remember_kitchen
         from frywright.trial.kitchens import read_text
 
         if is_store(where):
-            return open_store(where, "")
+            return open_store(where)
         made = self.held.enter_context(Store.passing(now))
         remember_kitchen(made, read_text(Path(where)), where)
         made.sealed = True
@@ -80,10 +86,12 @@ class Shop:
     @property
     def site(self) -> Site | None:
         """The site of a kitchen that is there to be read: errors are told in its language and units."""
+        from frywright.rooms.kitchen import has_kitchen
+
         named = self._kitchen or self.where
         try:
             known = "kitchen" in self.__dict__ or "://" in named or Path(named).exists()
-            return self.kitchen.site if known else None
+            return self.kitchen.site if known and has_kitchen(self._home) else None
         except FrywrightError:
             return None
 

@@ -28,7 +28,7 @@ from frywright.ledger.tables import ENTRY
 from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, row_hash, stamp, unstamp
 from frywright.model.errors import NotKeptError, RecordError
 
-NEWEST_SCHEMA = "0003"
+NEWEST_SCHEMA = "0004"
 READ_BLOCK = 2000
 WRITER_LOCK = 7_310_221
 """Number of the advisory lock under which PostgreSQL writers take turns."""

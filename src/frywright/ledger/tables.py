@@ -61,3 +61,12 @@ ANSWERED = sa.Table(
     sa.Column("answer", sa.Text, nullable=False),
 )
 """Answers to writes by their idempotency key."""
+
+DRAFT = sa.Table(
+    "draft",
+    METADATA,
+    sa.Column("name", sa.String(40), primary_key=True),
+    sa.Column("revision", sa.Integer, nullable=False),
+    sa.Column("body", sa.Text, nullable=False),
+)
+"""What somebody is still filling in; it may change, and what it becomes is an entry."""

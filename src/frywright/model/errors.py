@@ -183,6 +183,20 @@ class BrokenOffError(FrywrightError):
         super().__init__(self.TEXT, cause=type(cause).__name__)
 
 
+class NoKitchenError(FrywrightError):
+    """The store holds no kitchen yet."""
+
+    exit_code = 2
+    http_status = 409
+    TEXT: ClassVar[str] = (
+        "There is no kitchen here yet. Describe it on the page Set-up, or start with a kitchen file:"
+        " --kitchen kitchen.toml."
+    )
+
+    def __init__(self) -> None:
+        super().__init__(self.TEXT)
+
+
 class RecordError(FrywrightError):
     """The store refuses: wrong file, newer schema, broken chain, or a clash of two writers."""
 

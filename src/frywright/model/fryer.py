@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, one_of
 from frywright.model.units import PSI
 
 CEILING_C = 230.0
@@ -203,6 +203,10 @@ def _check_text(name: str, text: str, most: int, where: str) -> None:
         )
 
 
+ESTIMATES = ("vent", "head_volume", "swing", "heater", "relief_gauge")
+"""Values of a fryer that nobody can read off it; each is an estimate until it is measured."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Controller:
     """What a controller can hold, in general terms."""
@@ -277,6 +281,7 @@ class Fryer:
     metal_heat_j_k: float = 8000.0
     loss_w_k: float = 3.0
     offset_k: float = 0.0
+    estimates: tuple[str, ...] = ()  # which of its values are estimates still, of ESTIMATES
     controller: Controller = field(default_factory=Controller)
     settings: tuple[MachineSetting, ...] = ()
 
@@ -318,6 +323,8 @@ class Fryer:
                 "up to 2 m2 and 1 m, or left out",
                 where=self.key,
             )
+        for name in self.estimates:
+            one_of(ESTIMATES, name, "estimates")
         if self.kind == FryerKind.PRESSURE:
             self._check_pressure()
 

@@ -40,6 +40,11 @@ def pressure_at_pa(altitude_m: float) -> float:
     return float(SEA_LEVEL_PA * (1.0 - LAPSE_K_M * altitude_m / SEA_LEVEL_K) ** EXPONENT_N)
 
 
+def altitude_at_m(pressure_pa: float) -> float:
+    """Altitude [m] at which the standard atmosphere (ISO 2533) has an air pressure [Pa]."""
+    return float(SEA_LEVEL_K / LAPSE_K_M * (1.0 - (pressure_pa / SEA_LEVEL_PA) ** (1.0 / EXPONENT_N)))
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Site:
     """Place and habits of a kitchen."""

@@ -19,7 +19,7 @@ from frywright.ledger.facts.fact import F, Kept
 from frywright.ledger.facts.life import ProgramRetired, ServiceBegun
 from frywright.ledger.facts.probing import CalibrationKept
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, NoKitchenError
 from frywright.model.kitchen import FailedProof, Kitchen, ProveAgain
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
@@ -30,16 +30,25 @@ SHORTEST_REASON = 4
 """Letters of the shortest reason taken."""
 
 
-def open_store(path: str, kitchen_file: str, reason: str = "") -> Store:
-    """Open the store, a file or a PostgreSQL URL; load the kitchen file given, or the demo into an empty
-    store.
+def open_store(path: str, kitchen_file: str = "", reason: str = "") -> Store:
+    """Open the store, a file or a PostgreSQL URL, and load the kitchen file given; a new store has no kitchen
+    until its set-up is done.
     """
     store = Store.named(path, now)
     if kitchen_file:
         remember_kitchen(store, read_text(Path(kitchen_file)), kitchen_file, reason)
-    elif not store.current(KitchenSet.KIND):
-        remember_kitchen(store, demo_text(), "demo/kitchen.toml")
     return store
+
+
+def remember_demo(store: Store) -> None:
+    """Load the invented demo kitchen into a store that has none."""
+    if not has_kitchen(store):
+        remember_kitchen(store, demo_text(), "demo/kitchen.toml")
+
+
+def has_kitchen(store: Store) -> bool:
+    """Whether a kitchen was described here."""
+    return store.newest(KitchenSet.KIND) > 0
 
 
 def remember_kitchen(store: Store, text: str, file: str, reason: str = "") -> Kept[KitchenSet]:
@@ -148,7 +157,7 @@ def remembered_kitchen(store: Store) -> Kitchen:
 
     Raises
     ------
-    InputError
+    NoKitchenError
         The store holds no kitchen yet.
     """
     mark = store.newest(*OF_KITCHEN)
@@ -168,7 +177,7 @@ def _kitchen_of(store: Store) -> Kitchen:
 def _in_force(store: Store) -> Kept[KitchenSet]:
     last = _kitchen_set(store)
     if last is None:
-        raise InputError("kitchen", "missing in this store", "loaded first")
+        raise NoKitchenError
     return last
 
 

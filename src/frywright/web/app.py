@@ -20,9 +20,16 @@ from fastapi.templating import Jinja2Templates
 
 from frywright.ledger.accounts import Accounts
 from frywright.ledger.store import Store
-from frywright.model.errors import AccessError, BrokenOffError, FrywrightError, InputError, NotKeptError
+from frywright.model.errors import (
+    AccessError,
+    BrokenOffError,
+    FrywrightError,
+    InputError,
+    NoKitchenError,
+    NotKeptError,
+)
 from frywright.model.kitchen import Site
-from frywright.model.tongues import tongues
+from frywright.model.tongues import SOURCE, tongues
 from frywright.paper.fonts import folder as font_folder
 from frywright.rooms.hall import AUTHOR_NOW
 from frywright.rooms.kitchen import remembered_kitchen
@@ -42,7 +49,7 @@ LARGEST_BODY_BYTES = 1_000_000
 LARGEST_LOG_BYTES = 150_000_000
 LARGEST_PHOTO_BYTES = 13_000_000
 UPLOADS = ("/cook/probes/upload", "/day/sales")
-PHOTO_FORM = re.compile(r"/care/(new/plate|card/\w+/(save|sign))")
+PHOTO_FORM = re.compile(r"/care/(new/plate|card/\w+/(save|sign))|/setup/\w+/plate")
 HEADERS = {
     "Content-Security-Policy": (
         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self';"
@@ -63,17 +70,23 @@ class Context:
         self._seen: Site | None = None
 
     def language(self, request: Request) -> str:
-        """Language asked for in the address, else the last one chosen, else the kitchen's."""
+        """Language asked for in the address, else the last one chosen, else the kitchen's; before there is
+        one, the browser's.
+        """
         asked = request.query_params.get("lang") or request.cookies.get("lang") or ""
-        return asked if asked in tongues() else getattr(self._site(), "language", "en")
+        if asked in tongues():
+            return asked
+        wanted = re.findall(r"[a-z]{2}", request.headers.get("accept-language", "").lower())
+        site = self._site()
+        return site.language if site else next((key for key in wanted if key in tongues()), SOURCE)
 
     def explain(self, request: Request, error: FrywrightError) -> str:
         """An error in the visitor's language and the kitchen's units."""
         return explain(error, self.language(request), str(getattr(self._site(), "units", "")))
 
     def _site(self) -> Site | None:
-        """The kitchen's place; as last seen while the store is away."""
-        with suppress(NotKeptError):
+        """The kitchen's place, None before there is one; as last seen while the store is away."""
+        with suppress(NotKeptError, NoKitchenError):
             self._seen = remembered_kitchen(self.store).site
         return self._seen
 
@@ -104,7 +117,7 @@ class Context:
 
 
 def make_app(store: Store, door: Door | None = None) -> FastAPI:
-    """The application over an open store that holds a kitchen.
+    """The application over an open store; one without a kitchen begins with its set-up.
 
     Parameters
     ----------
@@ -124,6 +137,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
         people,
         probes,
         records,
+        setup,
     )
 
     context = Context(store, door)
@@ -134,7 +148,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
     app.state.knocks = Rates(KNOCKS_COUNT, KNOCKS_PER_S)
     app.mount("/static", StaticFiles(directory=HERE / "static"), name="static")
     app.mount("/fonts", StaticFiles(directory=font_folder()), name="fonts")
-    for page in (now, cook, desk, life, probes, day, care, fryers, cards, people, records, accounts, api):
+    for page in (now, cook, desk, setup, life, probes, day, care, fryers, cards, people, records, accounts, api):
         app.include_router(page.router(context))
     app.middleware("http")(_guard)
 
@@ -153,6 +167,8 @@ def _tell_errors(app: FastAPI, context: Context) -> None:
         if isinstance(error, AccessError) and getattr(request.state, "who", None) is None and page:
             way = "/sign-in" if context.door is None or Accounts(context.store).any() else "/code"
             return RedirectResponse(f"{way}?next={quote(request.url.path)}", 303)
+        if isinstance(error, NoKitchenError) and page:
+            return RedirectResponse("/setup", 303)
         message = context.explain(request, error)
         if page:
             return context.render(request, "error.html", error.http_status, message=message, room="")

@@ -17,8 +17,8 @@ from frywright.model.findings import Note
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.units import UNITS, to_people
-from frywright.rooms.care.photos import keep_photo
 from frywright.rooms.hall import write
+from frywright.rooms.photos import keep_photo
 
 PLATE_TEXTS = ("maker", "model", "serial", "fuel", "gas", "year")
 COUNTED = {"volts": "volts_n", "phases": "phases_count", "hz": "hz_n", "breaker_amps": "breaker_amps_n"}

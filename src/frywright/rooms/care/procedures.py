@@ -20,8 +20,8 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.units import GALLON
 from frywright.paper.paper import PAPER, pdf, picture_type
 from frywright.rooms.care.machines import OZ_GAL_G_L, OZ_KG, boil_out_dose
-from frywright.rooms.care.photos import keep_photo
 from frywright.rooms.hall import write
+from frywright.rooms.photos import keep_photo
 from frywright.voice.tongue import translator
 
 Translate = Callable[[str], str]

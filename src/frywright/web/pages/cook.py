@@ -84,7 +84,7 @@ def _add_answers(routes: APIRouter, context: Context) -> None:
     def page(request: Request) -> Response:
         form = CookForm(remembered_kitchen(context.store), request.query_params)
         if not form.names:
-            return RedirectResponse("/cook/desk", 303)
+            return RedirectResponse("/setup/first", 303)
         view, problem, wrong, status = None, "", {}, 200
         try:
             view = _view(context, request, form)

@@ -13,7 +13,7 @@ from frywright.catalog.capacity import check_load
 from frywright.design.search import Candidate, Effort, Goals
 from frywright.design.transfer import Target
 from frywright.ledger.store import Store
-from frywright.model.errors import DataError, InputError
+from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import Program
 from frywright.rooms.cook.desk import (
@@ -31,7 +31,7 @@ from frywright.rooms.cook.desk import (
     window_rows,
 )
 from frywright.rooms.cook.programs import record_proof, unanswered
-from frywright.rooms.kitchen import kitchen_number, kitchen_text, remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import kitchen_number, remembered_kitchen
 from frywright.trial.naming import away_words
 from frywright.trial.proof import ProofAnswer, proof_json, prove_program
 from frywright.voice.tongue import translator
@@ -96,7 +96,6 @@ def router(context: Context) -> APIRouter:
     add_paper(routes, context, kitchen)
     add_readback(routes, context, kitchen)
     routes.include_router(settings.router(context))
-    _add_kitchen(routes, context)
     return routes
 
 
@@ -327,22 +326,3 @@ def _wrong_goal(form: Mapping[str, str], error: InputError) -> str:
     boxes = [box for box, name in (*GOAL_NAMES.items(), *OTHER_BOXES) if name in error.field and box in form]
     typed = [box for box in boxes if repr(form[box].strip()) == error.value]
     return next(iter(typed or boxes), "")
-
-
-def _add_kitchen(routes: APIRouter, context: Context) -> None:
-    @routes.get("/cook/kitchen")
-    def show(request: Request) -> Response:
-        text = kitchen_text(context.store)
-        return context.render(request, "kitchen.html", text=text, problem="", room="desk")
-
-    @routes.post("/cook/kitchen")
-    def keep(request: Request, form: Typed) -> Response:
-        text, reason = str(form.get("text", "")).replace("\r\n", "\n"), str(form.get("reason", ""))
-        try:
-            remember_kitchen(context.store, text, "kitchen.toml", reason)
-        except (InputError, DataError) as error:
-            said = context.explain(request, error)
-            return context.render(
-                request, "kitchen.html", 422, text=text, reason=reason, problem=said, room="desk"
-            )
-        return RedirectResponse("/cook/desk", 303)

@@ -1,0 +1,242 @@
+"""The set-up: from an empty store to the first card, one subject a screen."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any, BinaryIO
+from urllib.parse import quote
+
+from fastapi import APIRouter, Request, Response
+from fastapi.responses import JSONResponse, RedirectResponse
+
+from frywright.ledger.store import Store
+from frywright.model.errors import DataError, FrywrightError, InputError
+from frywright.rooms.cook import setup as work
+from frywright.rooms.cook import setup_view as view
+from frywright.rooms.kitchen import (
+    has_kitchen,
+    kitchen_text,
+    remember_demo,
+    remember_kitchen,
+    remembered_kitchen,
+)
+from frywright.voice.tongue import explain, translator
+from frywright.web.app import Context
+from frywright.web.forms import whole_number
+from frywright.web.posted import Sent, Typed, photo_of, texts_of
+
+
+def router(context: Context) -> APIRouter:
+    """Routes of the set-up."""
+    routes = APIRouter()
+    _add_kitchen(routes, context)
+    _add_start(routes, context)
+    _add_first(routes, context)
+    _add_screens(routes, context)
+    _add_keeping(routes, context)
+    return routes
+
+
+def _add_kitchen(routes: APIRouter, context: Context) -> None:
+    @routes.get("/cook/kitchen")
+    def show(request: Request) -> Response:
+        return _kitchen_page(
+            context, request, kitchen_text(context.store) if has_kitchen(context.store) else ""
+        )
+
+    @routes.post("/cook/kitchen")
+    def keep(request: Request, form: Typed) -> Response:
+        text, reason = form.get("text", "").replace("\r\n", "\n"), form.get("reason", "")
+        try:
+            remember_kitchen(context.store, text, "kitchen.toml", reason)
+        except (InputError, DataError) as error:
+            return _kitchen_page(
+                context, request, text, 422, reason=reason, problem=context.explain(request, error)
+            )
+        return RedirectResponse("/cook/desk", 303)
+
+
+def _kitchen_page(context: Context, request: Request, text: str, status: int = 200, **more: Any) -> Response:
+    """What the kitchen has, what to add, and its file."""
+    tr, place = translator(context.language(request)), None
+    if has_kitchen(context.store):
+        place = remembered_kitchen(context.store)
+    found = view.pairs(place) if place else []
+    fryers = [
+        {
+            "fryer": f,
+            "pairs": [p for p in found if p.fryer == f.key],
+            "estimates": view.estimates_of(f, tr),
+        }
+        for f in (place.fryers if place else ())
+    ]
+    values = {"kitchen": place, "fryers": fryers, "text": text, "begun": work.unfinished(context.store)}
+    return context.render(
+        request, "kitchen.html", status, room="desk", **{"problem": "", "reason": "", **values, **more}
+    )
+
+
+def _add_start(routes: APIRouter, context: Context) -> None:
+    @routes.get("/setup")
+    def start(request: Request) -> Response:
+        if has_kitchen(context.store):
+            return RedirectResponse("/cook/kitchen", 303)
+        setup = work.setup_of(context.store, "kitchen", context.language(request))
+        return context.render(request, "setup.html", room="desk", setup=setup)
+
+    @routes.post("/setup/demo")
+    def demo() -> Response:
+        remember_demo(context.store)
+        return RedirectResponse("/", 303)
+
+
+def _add_first(routes: APIRouter, context: Context) -> None:
+    @routes.get("/setup/first")
+    def first(request: Request, fryer: str = "", product: str = "") -> Response:
+        place = remembered_kitchen(context.store)
+        found = [
+            p
+            for p in view.pairs(place)
+            if p.fryer == (fryer or p.fryer) and p.product == (product or p.product)
+        ]
+        open_ones = [p for p in found if not p.programs]
+        return context.render(request, "setup_first.html", room="desk", kitchen=place, pairs=open_ones)
+
+
+def _shown(
+    context: Context,
+    request: Request,
+    setup: work.Setup,
+    key: str,
+    status: int = 200,
+    **more: Any,
+) -> Response:
+    """A screen, with what is typed and what is wrong with it."""
+    language, tr = context.language(request), translator(context.language(request))
+    screen = setup.screen(key)
+    keys = [s.key for s in setup.screens]
+    found = {box: text for box, text in setup.found.items() if box in work.BOXES[key]}
+    values = {
+        "setup": setup,
+        "screen": screen,
+        "key": key,
+        "at": keys.index(key) + 1,
+        "before": keys[keys.index(key) - 1] if keys.index(key) else "",
+        "typed": {**found, **screen.typed},
+        "from_photo": bool(found),
+        "offered": view.offered(tr),
+        "usual": view.usual_words(setup.site, tr),
+        "us": str(setup.site.units) == "us",
+        "limits": view.limits_here(setup.site.jurisdiction, setup.site, tr)
+        if setup.site.jurisdiction
+        else (),
+        "asks_core": view.asks_core(setup),
+        "goods_title": next(
+            (t for k, t in view.offered(tr)["cut_set"] if k == setup.typed("food", "cut_set")), ""
+        ),
+        "page_language": language,
+        "wrong": {},
+        "problem": "",
+        **more,
+    }
+    return context.render(request, "setup_screen.html", status, room="desk", **values)
+
+
+def _marks(request: Request, context: Context, setup: work.Setup, key: str) -> dict[str, str]:
+    """What is wrong in each box, in the visitor's language and the units of the draft."""
+    language, system = context.language(request), str(setup.site.units)
+    return {box: explain(error, language, system) for box, error in work.checked(setup, key).items()}
+
+
+def _add_screens(routes: APIRouter, context: Context) -> None:
+    @routes.get("/setup/{what}/check")
+    def check(request: Request, what: str) -> Response:
+        return _check_page(context, request, work.setup_of(context.store, what, context.language(request)))
+
+    @routes.get("/setup/{what}/{key}")
+    def screen(request: Request, what: str, key: str) -> Response:
+        return _shown(context, request, work.setup_of(context.store, what, context.language(request)), key)
+
+    @routes.post("/setup/{what}/keep")
+    def keep(request: Request, form: Typed, what: str) -> Response:
+        seen = whole_number(form.get("revision", ""), "revision") or 0
+        try:
+            made = work.keep(context.store, what, seen)
+        except (InputError, DataError, work.Overtaken) as error:
+            setup = work.setup_of(context.store, what, context.language(request))
+            said = explain(error, context.language(request), str(setup.site.units))
+            return _check_page(context, request, setup, error.http_status, said)
+        return RedirectResponse(f"/setup/first?fryer={quote(made.fryer)}&product={quote(made.product)}", 303)
+
+
+def _check_page(
+    context: Context, request: Request, setup: work.Setup, status: int = 200, problem: str = ""
+) -> Response:
+    tr = translator(context.language(request))
+    values = {
+        "setup": setup,
+        "lines": view.summary(setup, tr),
+        "boiling": view.boiling_words(setup, tr) if setup.what == "kitchen" else "",
+        "limits": view.limits_here(setup.site.jurisdiction, setup.site, tr)
+        if setup.site.jurisdiction
+        else (),
+        "problem": problem,
+    }
+    return context.render(request, "setup_check.html", status, room="desk", **values)
+
+
+def _add_keeping(routes: APIRouter, context: Context) -> None:
+    @routes.post("/setup/{what}/{key}")
+    def keep(request: Request, sent: Sent, what: str, key: str) -> Response:
+        form, photo = texts_of(sent), photo_of(sent)
+        how = form.get("how", "next")
+        seen = whole_number(form.get("revision", ""), "revision") or 0
+        language = context.language(request)
+        try:
+            setup = _answer(context.store, what, key, form, seen, how)
+        except work.Overtaken as error:
+            return _overtaken(
+                context, request, work.setup_of(context.store, what, language), key, form, error
+            )
+        if how == "photo" and photo is not None:
+            return _photo(context, request, setup, photo)
+        if how == "stay":
+            return JSONResponse({"ok": True, "revision": setup.revision})
+        if how != "skip" and not setup.screen(key).done:
+            return _shown(context, request, setup, key, 422, wrong=_marks(request, context, setup, key))
+        return RedirectResponse(f"/setup/{what}/{setup.after(key)}", 303)
+
+
+def _photo(context: Context, request: Request, setup: work.Setup, photo: BinaryIO) -> Response:
+    """Keep the photo of a plate and show the screen with what was read."""
+    try:
+        work.keep_plate_photo(context.store, setup.what, photo)
+    except InputError as error:
+        said = context.explain(request, error)
+        return _shown(context, request, setup, "plate", error.http_status, problem=said)
+    return RedirectResponse(f"/setup/{setup.what}/plate", 303)
+
+
+def _answer(store: Store, what: str, key: str, form: Mapping[str, str], seen: int, how: str) -> work.Setup:
+    """Keep what was typed; before a photo is read it stays as it is typed."""
+    return work.answer(
+        store, what, key, form, seen, how={"photo": "stay", "stay": "stay", "skip": "skip"}.get(how, "next")
+    )
+
+
+def _overtaken(
+    context: Context,
+    request: Request,
+    setup: work.Setup,
+    key: str,
+    form: Mapping[str, str],
+    error: FrywrightError,
+) -> Response:
+    """The screen with what was typed here; what stands there now is said, and nothing is lost."""
+    said = context.explain(request, error)
+    if form.get("how") == "stay":
+        return JSONResponse({"ok": False, "message": said}, status_code=error.http_status)
+    there = {box: text for box, text in setup.screen(key).typed.items() if text != form.get(box, "")}
+    return _shown(
+        context, request, setup, key, error.http_status, typed=dict(form), problem=said, there=there
+    )

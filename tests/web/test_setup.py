@@ -1,0 +1,249 @@
+"""The pages of the set-up: an empty store leads there, every screen goes on, nothing typed is lost."""
+
+from __future__ import annotations
+
+import io
+import json
+import re
+import shutil
+
+import pytest
+from fastapi.testclient import TestClient
+
+from frywright.ledger.store import Store
+from frywright.rooms.clock import now
+from frywright.rooms.cook import plate_photo
+from frywright.rooms.kitchen import remember_demo, remembered_kitchen
+from frywright.web.app import make_app
+from tests.rooms.test_setup import METRIC, US, told
+
+HOST = "http://127.0.0.1"
+
+
+def client_of(store, **headers):
+    return TestClient(
+        make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html", **headers}
+    )
+
+
+@pytest.fixture
+def store(tmp_path):
+    return Store.file(tmp_path / "s.db", now)
+
+
+def revision(page: str) -> str:
+    return re.search(r'name="revision" value="(\d+)"', page)[1]
+
+
+def send(client, what, key, typed, **more):
+    page = client.get(f"/setup/{what}/{key}").text
+    return client.post(f"/setup/{what}/{key}", data={**typed, "revision": revision(page), **more})
+
+
+@pytest.mark.parametrize(
+    "path",
+    ["/", "/cook", "/cook/desk", "/day", "/day/board", "/care", "/records", "/records/pack", "/setup/first"],
+)
+def test_an_empty_store_leads_to_the_set_up(store, path):
+    """A page no error; a program is told so in words."""
+    client = client_of(store)
+    found = client.get(path)
+    assert (found.status_code, found.url.path) == (200, "/setup")
+    assert "Set up your kitchen" in found.text
+    told = client.get("/cook/view.json", headers={"accept": "application/json"})
+    assert told.status_code == 409
+    assert "no kitchen here yet" in told.json()["message"]
+
+
+def test_the_browsers_language_is_spoken_before_there_is_a_kitchen(store):
+    """Spanish is asked for and spoken; an unknown one is English."""
+    assert "Prepare su cocina" in client_of(store, **{"accept-language": "fr-FR,es;q=0.8"}).get("/setup").text
+    assert "Set up your kitchen" in client_of(store, **{"accept-language": "fr"}).get("/setup").text
+
+
+@pytest.mark.parametrize("answers", [US, METRIC], ids=["us", "metric"])
+def test_from_nothing_to_a_kitchen_screen_by_screen(store, answers):
+    """Each screen leads to the next, the last to the check and the kept kitchen to its first program."""
+    client = client_of(store)
+    for key, typed in answers.items():
+        page = send(client, "kitchen", key, typed)
+        assert page.status_code == 200, key
+        assert 'class="wrong"' not in page.text, key
+    assert page.url.path == "/setup/kitchen/check"
+    done = client.post("/setup/kitchen/keep", data={"revision": revision(page.text)})
+    assert (done.status_code, done.url.path) == (200, "/setup/first")
+    kitchen = remembered_kitchen(store)
+    assert kitchen.site.name == answers["place"]["name"]
+    assert f'name="fryer" value="{kitchen.fryers[0].key}"' in done.text
+    listed = client.get("/cook/kitchen").text
+    assert kitchen.fryers[0].name in listed
+    assert client.get("/cook").url.path == "/setup/first", "a kitchen without programs is no error"
+
+
+def test_a_wrong_answer_stays_on_its_screen(store):
+    """Marked for eyes and screen readers, with everything typed still there."""
+    client = client_of(store)
+    told(store, "kitchen", {k: US[k] for k in ("place", "altitude", "kind")})
+    page = send(client, "kitchen", "plate", {**US["plate"], "oil_mass": "45 psi"})
+    assert page.status_code == 422
+    assert re.search(
+        r'name="oil_mass" value="45 psi"[^>]*aria-invalid="true" aria-describedby="wrong-oil_mass"', page.text
+    )
+    assert "kg, g, lb, oz" in page.text
+    assert 'name="name" value="Left"' in page.text
+
+
+def test_two_tabs_on_one_screen(store):
+    """The later one sees both answers, and nothing is written until it goes on knowingly."""
+    client = client_of(store)
+    told(store, "kitchen", {"place": US["place"]})
+    old = revision(client.get("/setup/kitchen/altitude").text)
+    assert send(client, "kitchen", "altitude", {"altitude": "900"}).status_code == 200
+    late = client.post("/setup/kitchen/altitude", data={"altitude": "7200", "revision": old})
+    assert late.status_code == 409
+    assert "Another page changed this screen" in late.text
+    assert 'name="altitude" value="7200"' in late.text
+    assert "The other page says: 900" in late.text
+    stay = client.post("/setup/kitchen/altitude", data={"altitude": "7200", "revision": old, "how": "stay"})
+    assert stay.status_code == 409
+    assert not stay.json()["ok"]
+    again = {"altitude": "7200", "revision": revision(late.text)}
+    assert client.post("/setup/kitchen/altitude", data=again).url.path == "/setup/kitchen/kind"
+
+
+def test_a_screen_can_wait(store):
+    """Left for later it is listed as open, and the kitchen is not kept without it."""
+    client = client_of(store)
+    assert (
+        send(client, "kitchen", "place", {"name": "Half"}, how="skip").url.path == "/setup/kitchen/altitude"
+    )
+    check = client.get("/setup/kitchen/check").text
+    assert "Still to answer" in check
+    assert "Yes, keep it" not in check
+    refused = client.post(
+        "/setup/kitchen/keep", data={"revision": revision(client.get("/setup/kitchen/place").text)}
+    )
+    assert refused.status_code == 422
+    assert 'value="Half"' in client.get("/setup/kitchen/place").text
+
+
+def test_unknown_screens_and_subjects_are_said(store):
+    """A wrong address is an answer in words."""
+    client = client_of(store)
+    for path in ("/setup/moon/place", "/setup/kitchen/moon", "/setup/kitchen/lid"):
+        assert client.get(path).status_code == 422, path
+    assert client.get("/setup/fryer/kind").url.path == "/setup"
+
+
+def test_the_demo_can_be_looked_at_and_gives_way(store):
+    """One button loads it; its page offers one's own kitchen, which takes its place."""
+    client = client_of(store)
+    client.post("/setup/demo")
+    assert remembered_kitchen(store).site.invented
+    assert "/setup/kitchen/place" in client.get("/cook/kitchen").text
+    page = told(store, "kitchen", US)
+    client.post("/setup/kitchen/keep", data={"revision": str(page.revision)})
+    assert not remembered_kitchen(store).site.invented
+
+
+PLATE_LINES = (
+    "MODEL NONE-1",
+    "SERIAL NO. QX-10482",
+    "480 V  3 PH  60 HZ",
+    "9.5 KW",
+    "OIL CAPACITY 44 LBS",
+    "RELIEF VALVE 14.5 PSI",
+)
+
+
+def test_what_a_plate_says_goes_into_its_boxes():
+    """Text as it comes off a picture: figures with their units; what is not there stays empty."""
+    found = plate_photo.figures("\n".join(PLATE_LINES))
+    assert found == {
+        "power": "9.5 kW",
+        "oil_mass": "44 lb",
+        "relief_gauge": "14.5 psi",
+        "fuel": "electric",
+        "serial": "QX-10482",
+    }
+    gas = plate_photo.figures("INPUT 52,000 BTU/HR  Natural gas\nShortening cap. 20,5 kg operating 12 psi")
+    assert gas == {"power": "52000 Btu/h", "fuel": "gas", "oil_mass": "20,5 kg", "working_gauge": "12 psi"}
+    assert plate_photo.figures("♥ nothing 12") == {}
+
+
+def picture() -> bytes:
+    """A made-up plate as a picture."""
+    import vl_convert
+
+    marks = [
+        {
+            "mark": {"type": "text", "fontSize": 34, "align": "left", "font": "DejaVu Sans"},
+            "encoding": {"text": {"value": line}, "x": {"value": 30}, "y": {"value": 50 + 60 * n}},
+        }
+        for n, line in enumerate(PLATE_LINES)
+    ]
+    spec = {"width": 900, "height": 420, "data": {"values": [{}]}, "layer": marks, "background": "white"}
+    return bytes(vl_convert.vegalite_to_png(json.dumps(spec), scale=2))
+
+
+@pytest.mark.slow
+def test_a_photo_of_a_plate_is_read_kept_and_compared_by_eye(store):
+    """With Tesseract, installed by scripts/install-tesseract.sh: the boxes fill, and count only once ticked."""
+    assert shutil.which("tesseract"), "run scripts/install-tesseract.sh"
+    client = client_of(store)
+    told(store, "kitchen", {k: US[k] for k in ("place", "altitude", "kind")})
+    rev = revision(client.get("/setup/kitchen/plate").text)
+    page = client.post(
+        "/setup/kitchen/plate",
+        data={"revision": rev, "how": "photo", "name": "Left"},
+        files={"photo": ("p.png", io.BytesIO(picture()), "image/png")},
+    )
+    assert page.status_code == 200
+    assert 'name="name" value="Left"' in page.text
+    for value in ("9.5 kW", "44 lb", "QX-10482"):
+        assert f'value="{value}"' in page.text
+    shown = re.search(r'src="(/care/new/photo/\w+)"', page.text)[1]
+    assert client.get(shown).content == picture()
+    plate = {**US["plate"], "power": "9.5 kW", "from_photo": "1"}
+    assert send(client, "kitchen", "plate", plate).status_code == 422
+    assert send(client, "kitchen", "plate", {**plate, "seen": "1"}).url.path == "/setup/kitchen/lid"
+
+
+def test_without_tesseract_the_same_form_works(store, monkeypatch):
+    """The photo is kept, nothing is read, nothing asks for a tick; a file that is no picture is refused."""
+    monkeypatch.setattr(plate_photo, "reader", lambda: "")
+    client = client_of(store)
+    told(store, "kitchen", {k: US[k] for k in ("place", "altitude", "kind")})
+
+    def photo(content):
+        rev = revision(client.get("/setup/kitchen/plate").text)
+        return client.post(
+            "/setup/kitchen/plate",
+            data={"revision": rev, "how": "photo"},
+            files={"photo": ("p.png", io.BytesIO(content), "image/png")},
+        )
+
+    assert photo(b"#!/bin/sh\nrm -rf /").status_code == 422
+    page = photo(picture())
+    assert "/care/new/photo/" in page.text
+    assert "from_photo" not in page.text
+
+
+def test_a_reader_that_hangs_or_breaks_reads_nothing(monkeypatch, tmp_path):
+    """Time is up after its limit; a failed program is no text."""
+    slow = tmp_path / "tesseract"
+    slow.write_text("#!/bin/sh\nsleep 30\n")
+    slow.chmod(0o755)
+    monkeypatch.setattr(plate_photo, "reader", lambda: str(slow))
+    monkeypatch.setattr(plate_photo, "READ_S", 1)
+    assert plate_photo.text_of(b"x") == ""
+    slow.write_text("#!/bin/sh\necho 9.5 KW\nexit 3\n")
+    assert plate_photo.text_of(b"x") == ""
+
+
+def test_the_kitchen_page_lists_and_offers(store):
+    """On the demo: every fryer, its products and programs, what to add, and the file."""
+    remember_demo(store)
+    page = client_of(store).get("/cook/kitchen").text
+    for words in ("Alder", "Add a fryer", "Add a product", "no program yet: look for one", "[[fryer]]"):
+        assert words in page
