@@ -253,7 +253,10 @@ def setup_words() -> set[str]:
         setup_view.WHAT,
         setup_read.NAMES,
     )
-    return {*offered, *(text for table in (*tables, setup_view.CLOCKS) for text in table.values())}
+    return {
+        *offered,
+        *(text for table in (*tables, setup_view.CLOCKS, setup_view.UNITS) for text in table.values()),
+    }
 
 
 def source_strings() -> set[str]:

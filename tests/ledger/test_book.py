@@ -6,7 +6,7 @@ import pytest
 
 from frywright.ledger.facts.cook import SimulationKept
 from frywright.ledger.store import Store
-from frywright.model.errors import DataError, InputError
+from frywright.model.errors import DataError, InputError, NoKitchenError
 from frywright.model.program import Stage
 from frywright.rooms.clock import now
 from frywright.rooms.cook.programs import Overtaken, keep_simulation, save_program
@@ -70,7 +70,7 @@ def test_a_kept_simulation_holds_its_question_and_editions(store):
 
 def test_an_empty_store_has_no_kitchen(tmp_path):
     """Asked before anything was loaded, it says so."""
-    with pytest.raises(InputError, match="loaded first"):
+    with pytest.raises(NoKitchenError, match="no kitchen here yet"):
         remembered_kitchen(Store.file(tmp_path / "b.db", now))
 
 

@@ -14,7 +14,13 @@ from frywright.model.findings import Outcome
 from frywright.model.kitchen import ProveAgain
 from frywright.physics.plan import make_plan
 from frywright.rooms.hall import write
-from frywright.rooms.kitchen import kitchen_number, open_store, remember_calibration, remembered_kitchen
+from frywright.rooms.kitchen import (
+    kitchen_number,
+    open_store,
+    remember_calibration,
+    remember_demo,
+    remembered_kitchen,
+)
 from frywright.trial.ask import CookRequest, ask, edit_program
 from frywright.trial.evidence import evidence_for, logged_as, range_notes
 from frywright.trial.predicted import show_facts
@@ -112,7 +118,8 @@ def test_a_kept_calibration_asks_for_new_proofs(kitchen, tmp_path):
     """Programs under pressure carry the mark with their margin before and after, open ones none; a proof made
     before it does not end the call, one made after it does.
     """
-    store = open_store(str(tmp_path / "store.db"), "")
+    store = open_store(str(tmp_path / "store.db"))
+    remember_demo(store)
     program = remembered_kitchen(store).program("bone-in alder")
     before = kitchen_number(store)
     assert remembered_kitchen(store).marks == ()

@@ -29,6 +29,7 @@ from tests import paper
 from tests.house.test_house import source_strings
 from tests.house.test_words import error_texts
 from tests.pseudo import KEY, pseudo, write_language
+from tests.rooms.test_setup import US
 from tests.web.test_probes import FISH_AND_WEDGES
 
 pytestmark = pytest.mark.slow
@@ -50,6 +51,8 @@ READ = {
     "/cook/settings": ["", "?fryer=birch", "?fryer=dogwood", "?fryer=zz"],
     "/cook/settings.pdf": ["?fryer=alder"],
     "/cook/kitchen": [""],
+    "/setup": [""],
+    "/setup/first": [""],
     "/cook/probes": [""],
     "/day": ["?date=2026-11-27", "?date=zz"],
     "/day/{picture}.svg": [],
@@ -83,6 +86,8 @@ READ = {
 }
 """Addresses of each page and paper: what follows the path, or what stands in its place."""
 NOT_READ = {
+    "/setup/{what}/check": "read below, on an empty store",
+    "/setup/{what}/{key}": "read below, on an empty store",
     "/cook/desk/job/{number}": "read below, a proof and a transfer",
     "/cook/probes/{number}": "read below, with a log",
     "/cook/probes/{number}/report.pdf": "read below, with a log",
@@ -293,6 +298,31 @@ def test_a_second_kitchen_with_rules_of_another_place_is_read(home, tmp_path):
         "/care/oil-map.pdf",
         "/care/wall.pdf",
     ):
+        assert read(found, address) == {}, address
+
+
+def test_the_set_up_is_read_screen_by_screen(home, tmp_path):
+    """From an empty store: each screen empty, wrong and answered, the check, and the way to the first
+    program.
+    """
+    store = Store.file(tmp_path / "e.db", now)
+    found = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    found.cookies.set("lang", KEY)
+    typed = {word.lower() for answers in US.values() for text in answers.values() for word in text.split()}
+    found.own = OWN | typed | {"ford", "left", "bone"}
+    assert read(found, "/setup") == {}
+    for key, answers in US.items():
+        address = f"/setup/kitchen/{key}"
+        assert read(found, address) == {}, key
+        wrong = Shown()
+        wrong.feed(found.post(address, data={"revision": "0"}).text)
+        assert english(wrong.texts, found.own) == {}, key
+        seen = re.search(r'name="revision" value="(\d+)"', found.get(address).text)[1]
+        found.post(address, data={**answers, "revision": seen})
+    assert read(found, "/setup/kitchen/check") == {}
+    seen = re.search(r'name="revision" value="(\d+)"', found.get("/setup/kitchen/check").text)[1]
+    assert found.post("/setup/kitchen/keep", data={"revision": seen}).url.path == "/setup/first"
+    for address in ("/setup/first", "/cook/kitchen", "/setup/fryer/kind"):
         assert read(found, address) == {}, address
 
 

@@ -261,7 +261,7 @@ def test_a_host_that_others_reach_needs_an_owner(tmp_path):
     from frywright.rooms.kitchen import open_store
     from frywright.web.serve import serve_pages
 
-    store = open_store(str(tmp_path / "s.db"), "")
+    store = open_store(str(tmp_path / "s.db"))
     with pytest.raises(people.InputError, match="frywright people owner"):
         serve_pages(store, 0, False, "0.0.0.0")
 
@@ -283,7 +283,7 @@ def test_a_port_that_is_taken_is_said_and_kernels_are_warm_before_the_address(tm
 
     monkeypatch.setattr(serve, "warm_up", lambda: seen.append(("warm", capsys.readouterr().out)))
     monkeypatch.setattr(uvicorn.Server, "run", run)
-    store = open_store(str(tmp_path / "s.db"), "")
+    store = open_store(str(tmp_path / "s.db"))
     with socket.socket() as taken:
         taken.bind(("127.0.0.1", 0))
         taken.listen()

@@ -188,7 +188,7 @@ def picture() -> bytes:
 
 @pytest.mark.slow
 def test_a_photo_of_a_plate_is_read_kept_and_compared_by_eye(store):
-    """With Tesseract, installed by scripts/install-tesseract.sh: the boxes fill, and count only once ticked."""
+    """With Tesseract (scripts/install-tesseract.sh): the boxes fill, and count only once ticked."""
     assert shutil.which("tesseract"), "run scripts/install-tesseract.sh"
     client = client_of(store)
     told(store, "kitchen", {k: US[k] for k in ("place", "altitude", "kind")})

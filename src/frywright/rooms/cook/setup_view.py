@@ -162,6 +162,7 @@ WHAT = {
     "start_temp_c": "temperature at the drop",
     "house_core_c": "core asked for",
 }
+UNITS = {"us": "US units", "metric": "metric units"}
 CLOCKS = {
     "left": "counts down, and runs on during the vent",
     "waits": "counts down, and stands still during the vent",
@@ -177,7 +178,7 @@ def _told(name: str, value: Any, site: Site, translate: Translate) -> str:
     titles: Mapping[str, Callable[[Any], str]] = {
         "jurisdiction": lambda v: translate(place_named(v).title),
         "language": str,
-        "units": lambda v: translate({"us": "US units", "metric": "metric"}[v]),
+        "units": lambda v: translate(UNITS[v]),
         "oil": lambda v: translate(load.oils()[v].title),
         "cut_set": lambda v: translate(load.cut_sets()[v].title),
         "coating": lambda v: translate(load.coatings()[v].title),

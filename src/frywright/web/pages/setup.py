@@ -82,7 +82,7 @@ def _add_start(routes: APIRouter, context: Context) -> None:
         if has_kitchen(context.store):
             return RedirectResponse("/cook/kitchen", 303)
         setup = work.setup_of(context.store, "kitchen", context.language(request))
-        return context.render(request, "setup.html", room="desk", setup=setup)
+        return context.render(request, "setup.html", room="setup", setup=setup)
 
     @routes.post("/setup/demo")
     def demo() -> Response:
@@ -100,7 +100,7 @@ def _add_first(routes: APIRouter, context: Context) -> None:
             if p.fryer == (fryer or p.fryer) and p.product == (product or p.product)
         ]
         open_ones = [p for p in found if not p.programs]
-        return context.render(request, "setup_first.html", room="desk", kitchen=place, pairs=open_ones)
+        return context.render(request, "setup_first.html", room="setup", kitchen=place, pairs=open_ones)
 
 
 def _shown(
@@ -139,7 +139,7 @@ def _shown(
         "problem": "",
         **more,
     }
-    return context.render(request, "setup_screen.html", status, room="desk", **values)
+    return context.render(request, "setup_screen.html", status, room="setup", **values)
 
 
 def _marks(request: Request, context: Context, setup: work.Setup, key: str) -> dict[str, str]:
@@ -182,7 +182,7 @@ def _check_page(
         else (),
         "problem": problem,
     }
-    return context.render(request, "setup_check.html", status, room="desk", **values)
+    return context.render(request, "setup_check.html", status, room="setup", **values)
 
 
 def _add_keeping(routes: APIRouter, context: Context) -> None:
