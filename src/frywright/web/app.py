@@ -148,7 +148,22 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
     app.state.knocks = Rates(KNOCKS_COUNT, KNOCKS_PER_S)
     app.mount("/static", StaticFiles(directory=HERE / "static"), name="static")
     app.mount("/fonts", StaticFiles(directory=font_folder()), name="fonts")
-    for page in (now, cook, desk, setup, life, probes, day, care, fryers, cards, people, records, accounts, api):
+    for page in (
+        now,
+        cook,
+        desk,
+        setup,
+        life,
+        probes,
+        day,
+        care,
+        fryers,
+        cards,
+        people,
+        records,
+        accounts,
+        api,
+    ):
         app.include_router(page.router(context))
     app.middleware("http")(_guard)
 
