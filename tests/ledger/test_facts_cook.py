@@ -18,7 +18,14 @@ from frywright.ledger.facts.day import GapExplained
 from frywright.ledger.facts.fact import about
 from frywright.ledger.facts.fleet import ProgramReleased, WaveTold
 from frywright.ledger.facts.life import CardPrinted, ProgramKeyed, ProgramRetired, ServiceBegun
-from frywright.ledger.facts.probing import CalibrationKept, HoldStudied, LogKept, SampleProved
+from frywright.ledger.facts.probing import (
+    CalibrationKept,
+    HoldStudied,
+    LogKept,
+    ProgramProbed,
+    Reading,
+    SampleProved,
+)
 from frywright.ledger.store import Store
 from frywright.model.entry import canonical
 from frywright.model.errors import RecordError
@@ -195,6 +202,49 @@ WRITTEN = [
         WaveTold,
         {"release_number": 12, "what": "halted", "sites": [], "who": "Ana Vale", "reason": "oil smoked"},
     ),
+    (
+        Reading,
+        {
+            "name": "Bone-in, Alder",
+            "thermometer": "K1",
+            "core_c": 82.0,
+            "limit_c": 73.9,
+            "load": "bone_in alder",
+            "units_count": 0.0,
+            "fryer": "alder",
+            "product": "bone_in",
+            "who": "Kim",
+            "checked": True,
+            "program": "bone-in alder",
+            "version": 3,
+            "stages": "0123456789ab",
+            "cut": "drum",
+            "place": "wall",
+            "load_kind": "half",
+            "load_number": 2,
+            "mass_kg": 0.11,
+            "rest_core_c": 85.5,
+            "rest_s": 180.0,
+        },
+    ),
+    (
+        ProgramProbed,
+        {
+            "name": "bone-in alder",
+            "version": 3,
+            "stages": "0123456789ab",
+            "fryer": "alder",
+            "product": "bone_in",
+            "outcome": "meets",
+            "chance_frac": 0.984,
+            "coverage_frac": 0.95,
+            "risk_frac": 0.05,
+            "limit_c": 73.9,
+            "low_k": 2.5,
+            "readings": [4, 5, 9],
+        },
+    ),
+    (CalibrationKept, {**CALIBRATION, "road": "lift"}),
     (LogKept, {"name": "log.csv", "sha256": "0" * 64, "size_bytes": 4711}),
     (CalibrationKept, CALIBRATION),
     (HoldStudied, {"name": "wings", "table": "repeat,minute,core_c\n", "result": "20 min"}),

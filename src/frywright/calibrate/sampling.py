@@ -45,6 +45,11 @@ def zero_failure_coverage(count: int, confidence: float = 0.95) -> float:
     return float((1.0 - confidence) ** (1.0 / count))
 
 
+def count_without_failure(coverage: float = 0.95, confidence: float = 0.95) -> int:
+    """Readings, none of them below, that show a share of pieces: the smallest n with coverage^n <= 1 - C."""
+    return math.ceil(math.log(1.0 - confidence) / math.log(coverage))
+
+
 def count_needed(
     mean: float, sd: float, limit: float, coverage: float = 0.95, confidence: float = 0.95
 ) -> int | None:

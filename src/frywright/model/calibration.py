@@ -48,6 +48,7 @@ class Calibration:
     program: str = ""  # name and stages of the program that was logged
     made_on: str = ""
     log: str = ""
+    road: str | None = None  # None: core curves; lift: readings at the lift
 
     def __post_init__(self) -> None:
         if self.lid not in ("open", "pressure"):

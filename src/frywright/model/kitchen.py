@@ -153,6 +153,20 @@ class FailedProof:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class ProbedProgram:
+    """Readings decided these stages of a version of a program: the outcome (``meets``, ``fails``, ``not
+    shown``), by how much its slowest pieces are over the limit, and how many were read.
+    """
+
+    name: str
+    version: int
+    stages: str
+    outcome: str
+    low_k: float
+    readings_count: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Kitchen:
     """Everything a kitchen file holds. Cuts, cut sets and coatings include the catalog's."""
 
@@ -172,6 +186,7 @@ class Kitchen:
     marks: tuple[ProveAgain, ...] = ()
     failed: tuple[FailedProof, ...] = ()
     retired: tuple[tuple[str, int], ...] = ()
+    probed: tuple[ProbedProgram, ...] = ()
 
     def __post_init__(self) -> None:
         for kind in ("fryers", "products", "cuts", "cut_sets", "coatings"):
@@ -291,6 +306,11 @@ class Kitchen:
     def failed_proof(self, program: Program) -> FailedProof | None:
         """The failed proof of this version of a program, or None."""
         return next((f for f in self.failed if (f.name, f.version) == (program.name, program.version)), None)
+
+    def probed_as(self, program: Program, stages: str) -> ProbedProgram | None:
+        """What readings have decided of these stages of a version of a program, or None."""
+        key = program.name, program.version, stages
+        return next((p for p in self.probed if (p.name, p.version, p.stages) == key), None)
 
     def unit_kg(self, product: str) -> float:
         """Mass of one head (or piece) of a product as this kitchen buys it."""

@@ -17,10 +17,10 @@ from frywright.ledger.facts.cook import (
 )
 from frywright.ledger.facts.fact import F, Kept
 from frywright.ledger.facts.life import ProgramRetired, ServiceBegun
-from frywright.ledger.facts.probing import CalibrationKept
+from frywright.ledger.facts.probing import CalibrationKept, LookedBack, ProgramProbed, Reading
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError, NoKitchenError
-from frywright.model.kitchen import FailedProof, Kitchen, ProveAgain
+from frywright.model.kitchen import FailedProof, Kitchen, ProbedProgram, ProveAgain
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
 from frywright.trial.kitchens import demo_text, read_text
@@ -147,6 +147,8 @@ _PARTS = (
     ProofsAsked,
     ProgramRetired,
     ServiceBegun,
+    ProgramProbed,
+    LookedBack,
 )
 OF_KITCHEN = tuple(f.KIND for f in _PARTS)
 """Kinds of entry that a kitchen is made of; it is built anew when one of them is added."""
@@ -171,7 +173,7 @@ def _kitchen_of(store: Store) -> Kitchen:
     fact = _in_force(store).fact
     known = _with_saved(store, _parsed(fact.text, fact.file))
     marks, failed, retired = _standing_marks(store), _failed_proofs(store), _retired(store, known)
-    return replace(known, marks=marks, failed=failed, retired=retired)
+    return replace(known, marks=marks, failed=failed, retired=retired, probed=_probed(store))
 
 
 def _in_force(store: Store) -> Kept[KitchenSet]:
@@ -221,6 +223,58 @@ def _retired(store: Store, kitchen: Kitchen) -> tuple[tuple[str, int], ...]:
     gone = {(e.fact.name, e.fact.version): e.number for e in store.facts(ProgramRetired)}
     known = {p.name for p in kitchen.programs}
     return tuple(key for key, number in gone.items() if key[0] in known and number > served.get(key, 0))
+
+
+def since_change(store: Store, name: str, version: int) -> int:
+    """Number of the newest entry that changed what this version of a program cooks: its pieces read before
+    it count no more. What is only known better, by a calibration, changes no piece.
+    """
+    found = [_own_since(store)]
+    for item in store.facts(ProofsAsked):
+        for mark in item.fact.programs:
+            if (mark.name, mark.version) == (name, version) and mark.reason != CALIBRATED:
+                found.append(item.number)
+    return max(found)
+
+
+def _own_since(store: Store) -> int:
+    """Number of the entry with which the demo gave way to a kitchen of one's own, or 0."""
+    found, invented = 0, None
+    for item in store.facts(KitchenSet):
+        now_invented = _parsed(item.fact.text, item.fact.file).site.invented
+        if invented and not now_invented:
+            found = item.number
+        invented = now_invented
+    return found
+
+
+def doubted_readings(store: Store) -> set[int]:
+    """Numbers of readings that a failed check of their thermometer threw doubt on."""
+    return {doubt.entry for look in store.facts(LookedBack) for doubt in look.fact.doubts}
+
+
+def _probed(store: Store) -> tuple[ProbedProgram, ...]:
+    """What readings have decided of programs, while the readings stand and nothing has changed since."""
+    decided = list(store.facts(ProgramProbed))
+    if not decided:
+        return ()
+    standing = {item.number for item in store.current_facts(Reading)} - doubted_readings(store)
+    newest: dict[tuple[str, int, str], ProbedProgram] = {}
+    for item in decided:
+        fact = item.fact
+        key = fact.name, fact.version, fact.stages
+        newest.pop(key, None)
+        since = since_change(store, fact.name, fact.version)
+        if standing.issuperset(fact.readings) and min(fact.readings, default=0) > since:
+            newest[key] = ProbedProgram(
+                name=fact.name,
+                version=fact.version,
+                stages=fact.stages,
+                outcome=fact.outcome,
+                low_k=fact.low_k,
+                readings_count=len(fact.readings),
+            )
+    return tuple(newest.values())
 
 
 def kitchen_number(store: Store) -> int:

@@ -51,13 +51,18 @@ def read_core(kitchen: Kitchen, text: str, name: str) -> float:
 
 
 def tell_probe(
-    store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
+    store: Store,
+    kitchen: Kitchen,
+    values: Mapping[str, Any],
+    at: dt.datetime | None = None,
+    bound: Mapping[str, Any] | None = None,
 ) -> tuple[Kept[Reading], Kept[CaseOpened] | None]:
     """Keep a reading of a load's coldest piece; below the limit a case opens in the same breath.
 
     Parameters
     ----------
     values : fryer, product, temp, thermometer, pieces, who
+    bound : further fields of the reading: the program and the piece it is of
 
     Raises
     ------
@@ -89,6 +94,7 @@ def tell_probe(
         product=product.key,
         who=who[:80],
         checked=check_valid(store, thermometer, moment),
+        **(bound or {}),
     )
     with store.writing():
         reading = write(store, fact, moment)

@@ -24,7 +24,12 @@ def reasons_for(kitchen: Kitchen, plan: FryPlan, kind: PieceKind) -> tuple[str, 
 
 def logged_as(program: Program) -> str:
     """What a calibration keeps of the program that was logged: its name and a hash of its stages."""
-    return f"{program.name} {hashlib.sha256(repr(program.timed().stages).encode()).hexdigest()[:12]}"
+    return f"{program.name} {stages_mark(program)}"
+
+
+def stages_mark(program: Program) -> str:
+    """A hash of a program's stages: what was cooked when a piece was read."""
+    return hashlib.sha256(repr(program.timed().stages).encode()).hexdigest()[:12]
 
 
 def evidence_for(kitchen: Kitchen, plan: FryPlan, kind: PieceKind) -> Evidence:

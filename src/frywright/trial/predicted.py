@@ -14,6 +14,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.program import Answered, Program
 from frywright.model.units import show, to_inside
 from frywright.trial.ask import CookRequest, ask
+from frywright.trial.evidence import stages_mark
 from frywright.verdicts.evidence import EvidenceKind
 from frywright.verdicts.facts import Facts, Prediction
 
@@ -145,16 +146,15 @@ def as_keyed(kitchen: Kitchen, program: Program) -> Program:
 
 def program_facts(kitchen: Kitchen, program: Program) -> Facts:
     """What is predicted and proven of a program as keyed, at its full load in its own kitchen; a proof of
-    this version that failed speaks too.
+    this version that failed speaks too, and readings that decided it.
 
     Raises
     ------
     InputError
         The kitchen cannot run it.
     """
-    return with_failed_proof(
-        kitchen, program, _full_load(replace(kitchen, marks=(), failed=(), retired=()), program)
-    )
+    facts = _full_load(replace(kitchen, marks=(), failed=(), retired=(), probed=()), program)
+    return with_probing(kitchen, program, with_failed_proof(kitchen, program, facts))
 
 
 def with_failed_proof(kitchen: Kitchen, program: Program, facts: Facts) -> Facts:
@@ -164,6 +164,24 @@ def with_failed_proof(kitchen: Kitchen, program: Program, facts: Facts) -> Facts
         return facts
     short = Prediction.SHORT if facts.prediction is Prediction.OVER else facts.prediction
     return replace(facts, prediction=short, margin_k=failed.margin_k, worst=True)
+
+
+def with_probing(kitchen: Kitchen, program: Program, facts: Facts) -> Facts:
+    """Facts of a program with what readings of its pieces have decided: proven over its limit, or short of it
+    whatever is predicted.
+    """
+    probed = kitchen.probed_as(program, stages_mark(program))
+    if probed is None or facts.margin_k is None:
+        return facts
+    known = replace(
+        facts, proven=True, evidence=str(EvidenceKind.PROBE), missing=(), calibrated=(), to_probe=()
+    )
+    if probed.outcome == "meets":
+        return facts if facts.short else known
+    if probed.outcome == "fails":
+        sign = Prediction.SHORT if facts.prediction is Prediction.OVER else facts.prediction
+        return replace(known, prediction=sign, margin_k=min(facts.margin_k, probed.low_k), worst=False)
+    return facts
 
 
 @lru_cache(maxsize=256)

@@ -136,6 +136,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
         now,
         people,
         probes,
+        probing,
         records,
         setup,
     )
@@ -155,6 +156,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
         setup,
         life,
         probes,
+        probing,
         day,
         care,
         fryers,

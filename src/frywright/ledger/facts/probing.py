@@ -33,12 +33,17 @@ class ThermometerChecked(Fact):
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Reading(Fact):
     """A piece probed by hand at the lift. Version 1 knew no fryer, product, person or thermometer check;
-    version 2 had a limit for every food, and judged all by that of poultry.
+    version 2 had a limit for every food, and judged all by that of poultry; version 3 knew no program and no
+    piece.
+
+    ``stages`` marks the stages of the program as they were when the piece was cooked, ``load_number`` the
+    load of the probing it came from, ``rest_core_c`` the highest core after the lift and ``rest_s`` when.
     """
 
     KIND: ClassVar[str] = "probe_reading"
-    VERSION: ClassVar[int] = 3
-    LABELS: ClassVar[dict[str, str]] = {"core_c": "read"}
+    VERSION: ClassVar[int] = 4
+    LABELS: ClassVar[dict[str, str]] = {"core_c": "read", "rest_core_c": "highest after the lift"}
+    WORDS: ClassVar[frozenset[str]] = frozenset({"place", "load_kind"})
     name: str
     thermometer: str
     core_c: float
@@ -49,11 +54,43 @@ class Reading(Fact):
     product: str | None = None
     who: str | None = None
     checked: bool | None = None
+    program: str | None = None
+    version: int | None = None
+    stages: str | None = None
+    cut: str | None = None
+    place: str | None = None
+    load_kind: str | None = None
+    load_number: int | None = None
+    mass_kg: float | None = None
+    rest_core_c: float | None = None
+    rest_s: float | None = None
 
     @property
     def below(self) -> bool:
         """Whether it is below the limit it was judged by."""
         return self.limit_c is not None and self.core_c < self.limit_c
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ProgramProbed(Fact):
+    """Readings of a program's pieces decided it: at least ``coverage_frac`` of the slowest pieces are over
+    the limit, one was read below it, or so many readings did not show it.
+    """
+
+    KIND: ClassVar[str] = "program_probed"
+    WORDS: ClassVar[frozenset[str]] = frozenset({"outcome"})
+    name: str
+    version: int
+    stages: str
+    fryer: str
+    product: str
+    outcome: Literal["meets", "fails", "not shown"]
+    chance_frac: float
+    coverage_frac: float
+    risk_frac: float
+    limit_c: float
+    low_k: float
+    readings: tuple[int, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -140,10 +177,12 @@ class FittedValue:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CalibrationKept(Fact):
-    """A cut fitted to a log. Version 1 knew no drip and not the program that was logged."""
+    """A cut fitted to a log, or (``road`` is lift) to readings at the lift. Version 1 knew no drip and not
+    the program that was logged, version 2 logs only.
+    """
 
     KIND: ClassVar[str] = "calibration"
-    VERSION: ClassVar[int] = 2
+    VERSION: ClassVar[int] = 3
     name: str
     cut: str
     coating: str
@@ -167,6 +206,7 @@ class CalibrationKept(Fact):
     rms_k: float
     fitted: tuple[FittedValue, ...]
     runs_count: int
+    road: Literal["lift"] | None = None
 
     @classmethod
     def of(cls, made: Calibration, **more: Any) -> Self:

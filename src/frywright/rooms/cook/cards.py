@@ -24,6 +24,7 @@ from frywright.trial.predicted import (
     answered,
     show_facts,
     with_failed_proof,
+    with_probing,
 )
 from frywright.trial.prove_again import again_line
 from frywright.verdicts.facts import Facts, Prediction
@@ -74,7 +75,7 @@ def card_data(
     fitted = rounded(program, fryer.controller)
     answer = ask(kitchen, CookRequest(program=fitted))
     system = str(kitchen.site.units)
-    facts = with_failed_proof(kitchen, program, answer.facts)
+    facts = with_probing(kitchen, program, with_failed_proof(kitchen, program, answer.facts))
     lock = answered(kitchen, program, who, facts)
     view = cook_view(answer, system, translate)
     words = {

@@ -17,7 +17,7 @@ from frywright.ledger.facts.cook import (
 )
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.life import CardPrinted, ProgramKeyed, ProgramRetired, ServiceBegun
-from frywright.ledger.facts.probing import SampleProved
+from frywright.ledger.facts.probing import ProgramProbed, SampleProved
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import InputError
@@ -28,6 +28,7 @@ from frywright.rooms.cook.slots import slot_of, told_slots
 from frywright.rooms.hall import in_turn, write
 from frywright.trial.life import Life, Mark, Standing, State, Step, Traces, life_of
 from frywright.trial.predicted import program_facts
+from frywright.verdicts.evidence import EvidenceKind
 
 Translate = Callable[[str], str]
 LEAST_REASON = 4
@@ -87,6 +88,7 @@ class _Told:
         self.probed = _newest(
             e for e in store.facts(SampleProved) if e.fact.outcome == PROBED and e.fact.checked
         )
+        self.decided = _newest(e for e in store.facts(ProgramProbed) if e.fact.outcome == "meets")
         cards: tuple[Kept[Any], ...] = (*store.facts(CardPrinted), *store.facts(ShortCardPrinted))
         self.cards = _newest(sorted(cards, key=lambda e: e.number))
         self.keyed = _newest(store.facts(ProgramKeyed))
@@ -105,6 +107,7 @@ class _Told:
         facts, proof, read = program_facts(kitchen, program), self.proofs.get(key), self.read.get(key[0])
         card, retired, newest = self.cards.get(key), self.retired.get(key), kitchen.program(program.name)
         saved = self.saved.get(key)
+        by_plan = facts.proven and facts.evidence == EvidenceKind.PROBE
         later = self.saved.get((newest.name, newest.version))
         back = [found[key].number for found in (self.failed, self.differed, self.retired) if key in found]
         if read is not None and read.fact.version != program.version:
@@ -118,8 +121,8 @@ class _Told:
             proof=_mark(proof),
             proof_holds=bool(proof and proof.fact.holds),
             samples_count=proof.fact.samples_count if proof else 0,
-            measured=facts.proven and not facts.short,
-            probed=_mark(self.probed.get(key)),
+            measured=facts.proven and not facts.short and not by_plan,
+            probed=_mark((self.decided if by_plan else self.probed).get(key)),
             card=_mark(card),
             card_slot=_slot(card, self.slots),
             keyed=_mark(self.keyed.get(key), "who"),
