@@ -97,6 +97,38 @@ def test_a_lost_server_loses_no_tap(browser, day):  # noqa: F811
     context.close()
 
 
+def test_a_lift_much_too_early_is_asked_about_over_a_reload(browser, day):  # noqa: F811
+    """The question stands big on the board, survives a reload, and its answer is what is kept."""
+    page = open_page(browser, day, "phone", f"/day/board?practice=43&{FRIDAY}&now_s=43200")
+    page.wait_for_selector(".tile")
+    page.click("summary")
+    form = "form:has(input[value=drop]):has(legend)"
+    page.select_option(f"{form} [name=fryer]", "alder")
+    page.select_option(f"{form} [name=product]", "bone_in")
+    page.fill(f"{form} [name=pieces]", "8")
+    page.click(f"{form} button")
+    tile = ".tile:has(h2:text-is('Alder, three-head pressure vat'))"
+    page.click(f"{tile} button:text-is('Lifted')", timeout=15_000)
+    page.wait_for_selector("#questions .asked")
+    assert "Alder, three-head pressure vat: This load has had" in page.inner_text("#questions")
+    assert page.locator("#questions button").count() == 3
+    assert page.evaluate("document.querySelector('#questions button').getBoundingClientRect().height") >= 68
+    page.reload()
+    page.wait_for_selector("#questions .asked")
+    assert page.locator(f"{tile}.cooking, {tile}.due").count() == 1
+    assert page.evaluate("document.documentElement.scrollWidth") <= 390
+    page.click("#questions button[data-answer='thrown away']")
+    page.wait_for_selector(f"{tile}:not(.cooking):not(.due)", timeout=15_000)
+    assert page.locator("#questions .asked").count() == 0
+    assert (
+        page.inner_text(
+            ".tile:has(h2:text-is('Bone-in chicken')) .timer, .tile:has(h2:has-text('one-in')) .timer"
+        )
+        == "0"
+    )
+    page.close()
+
+
 def test_no_clock_runs_while_pressure_is_let_go(browser, day):  # noqa: F811
     """A pressure load counts down to the vent and no further; then only the words stand there."""
     page = open_page(browser, day, "phone", f"/day/board?practice=41&{FRIDAY}&now_s=43200")

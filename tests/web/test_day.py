@@ -99,6 +99,30 @@ def test_taps_by_form_and_by_json(client):
     ]
 
 
+def test_an_early_lift_is_asked_about_by_json_and_by_form(client):
+    """The script gets question and choices; the form a page whose buttons answer, in the page's language.
+    Nothing is kept before.
+    """
+    tap = {**PRACTICE, "practice": "63", "fryer": "alder", "product": "bone_in", "pieces": "16"}
+    client.post("/day/tap", json={**tap, "key": "a", "what": "drop", "at_s": "42000"})
+    early = {**PRACTICE, "practice": "63", "fryer": "alder", "key": "b", "what": "lift", "at_s": "42360"}
+    asked = client.post("/day/tap?lang=en", json=early)
+    assert asked.status_code == 409
+    assert asked.json()["message"].startswith("This load has had 6:00 of 12:00. It may be raw inside.")
+    assert [c["answer"] for c in asked.json()["choices"]] == ["back in the oil", "thrown away", "probed"]
+    page = client.post("/day/tap?lang=es", data=early)
+    assert page.status_code == 409
+    assert "Puede estar cruda por dentro" in page.text
+    assert client.get("/day/board.json", params={**PRACTICE, "practice": "63"}).json()["fryers"][0][
+        "state"
+    ] == ("cooking")
+    client.post("/day/tap", data={**early, "reason": "thrown away"})
+    board = client.get("/day/board.json", params={**PRACTICE, "practice": "63"}).json()
+    assert board["fryers"][0]["state"] != "cooking"
+    assert next(s for s in board["shelf"] if s["product"] == "bone_in")["count"] == 0
+    client.get("/day?lang=en")
+
+
 @settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
 @given(
     st.dictionaries(
@@ -151,5 +175,5 @@ def test_papers(client):
     assert client.get("/day/handover.pdf", params=PRACTICE).content.startswith(b"%PDF")
     tap = {**PRACTICE, "practice": "62", "fryer": "alder", "product": "bone_in", "pieces": "16"}
     client.post("/day/tap", json={**tap, "key": "a", "what": "drop", "at_s": "42000"})
-    client.post("/day/tap", json={**tap, "key": "b", "what": "lift", "at_s": "42900"})
+    client.post("/day/tap", json={**tap, "key": "b", "what": "lift", "at_s": "42720"})
     assert client.get("/day/labels.pdf", params={**PRACTICE, "practice": "62"}).content.startswith(b"%PDF")

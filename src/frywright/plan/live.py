@@ -68,11 +68,12 @@ class Tray:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class InOil:
-    """A load in the oil."""
+    """A load in the oil. ``units_n`` are the pieces dropped, whatever the load's usual size."""
 
     fryer: int
     item: int
     load: int
+    units_n: float
     drop_n: float
     lift_n: float
     entry_number: int = 0
@@ -233,6 +234,7 @@ def _dropped(day: Day, state: State, fact: Happening) -> None:
             fryer=fact.fryer,
             item=fact.item,
             load=fact.load,
+            units_n=fact.units_n or float(load.units_count),
             drop_n=fact.at_n,
             lift_n=fact.at_n + load.cook_slots_count,
             entry_number=fact.entry_number,
@@ -257,7 +259,7 @@ def _lifted(day: Day, state: State, fact: Happening) -> None:
         return
     state.in_oil.remove(load)
     item = day.items[load.item]
-    units = fact.units_n or float(item.loads[load.load].units_count)
+    units = fact.units_n or load.units_n
     state.trays.append(
         Tray(
             item=load.item,

@@ -36,6 +36,7 @@ from frywright.plan.advice import (
 from frywright.plan.explain import Waste, explain, total
 from frywright.plan.live import Happening, State, What, state_of
 from frywright.rooms.day.day import Bench, LoadFact
+from frywright.rooms.day.lifting import lifts_of, same_drop
 from frywright.rooms.day.practice import guests
 from frywright.rooms.hall import write
 from frywright.rooms.standing import stopped
@@ -94,15 +95,24 @@ class Board:
         ------
         InputError
             A fryer, product, load or time that the day does not have.
+        LiftAskedError
+            A lift that came early or late, and nothing is said of it.
         """
         self._check(tap)
-        fact = self.told_as(**asdict(tap), date=self.bench.date, practice_count=self.practice)
-        moment = moment_of(self.bench.trade, self.bench.date, tap.at_s)
         with self.store.writing():
             known = next((item for item in self.taps() if item.fact.key == tap.key), None)
+            if known is None and tap.what == What.DROP:
+                twin = same_drop(self, tap)
+                known = next((i for i in self.taps() if twin and i.number == twin.entry_number), None)
             if known is not None:
                 return known, False
-            return write(self.store, fact, moment), True
+            taps = lifts_of(self, tap) if tap.what == What.LIFT else [tap]
+            kept = [self._keep(one) for one in taps]
+            return kept[0], True
+
+    def _keep(self, tap: Tap) -> Kept[BoardTap]:
+        fact = self.told_as(**asdict(tap), date=self.bench.date, practice_count=self.practice)
+        return write(self.store, fact, moment_of(self.bench.trade, self.bench.date, tap.at_s))
 
     def _check(self, tap: Tap) -> None:
         if not tap.key or len(tap.key) > 80:
@@ -113,7 +123,23 @@ class Board:
             raise InputError("at", tap.at_s, "a time of the business day")
         if not 0 <= tap.pieces_count <= 10_000:
             raise InputError("pieces", tap.pieces_count, "0 to 10,000")
+        if tap.what == What.DROP:
+            self._check_amount(tap)
         _ = self._fact(tap.what, tap.at_s, tap.fryer, tap.product, (tap.pieces_count, tap.reason, 0))
+
+    def _check_amount(self, tap: Tap) -> None:
+        """A drop of no piece, or of more than the fryer's largest load, is none."""
+        bench = self.bench
+        i = bench.products.index(tap.product) if tap.product in bench.products else -1
+        sizes = [x.pieces_count for x in bench.loads[i] if x.fryer == tap.fryer] if i >= 0 else []
+        if sizes and not 1 <= tap.pieces_count <= max(sizes):
+            raise InputError(
+                "pieces",
+                tap.pieces_count,
+                "1 to {most}, the largest load of this fryer",
+                where=self.kitchen.fryer(tap.fryer).name,
+                values={"most": max(sizes)},
+            )
 
     def _fact(
         self, what: str, at_s: float, fryer: str, product: str, rest: tuple[int, str, int]
@@ -330,17 +356,19 @@ def _fryer(board: Board, state: State, f: int, name: str, tr: Callable[[str], st
     elif load is not None:
         fact = bench.loads[load.item][load.load]
         drop = bench.trade.start_s + load.drop_n * slot
-        lift = drop + fact.cook_s
+        lift = drop + fact.lift_s
         vent = drop + fact.vent_start_s if fact.vent_start_s is not None else None
         row |= {
             "state": "cooking",
             "product": tr(bench.day.items[load.item].name),
-            "pieces": fact.pieces_count,
+            "pieces": round(load.units_n),
             "drop": time_of_day(drop),
             "lift_s": lift,
             "lift": time_of_day(lift),
             "vent_s": vent,
-            "text": amount(bench, fact, tr),
+            "text": amount(bench, fact, tr)
+            if round(load.units_n) == fact.pieces_count
+            else say("{pieces} pieces", {"pieces": load.units_n}, translate=tr),
             "vent_text": tr(
                 "Pressure is being let go. Stand back, wait for zero on the gauge and a silent vent, then"
                 " open away from you. No clock runs here."

@@ -37,7 +37,9 @@ MIX_DAYS, TUNE_DAYS, TUNE_DAYS_LARGE = 28, 60, 15
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LoadFact:
-    """One load as the cook engine sees it: times, energy, and what the evidence says of it."""
+    """One load as the cook engine sees it: times, energy, and what the evidence says of it. ``lift_s`` is
+    from drop to lift, as the card says; ``cook_s`` keeps the fryer until the load has drained.
+    """
 
     product: str
     fryer: str
@@ -46,6 +48,7 @@ class LoadFact:
     units_n: float
     pieces_count: int
     load_kg: float
+    lift_s: float
     cook_s: float
     vent_start_s: float | None
     recovery_s: float
@@ -231,6 +234,7 @@ def _fact(kitchen: Kitchen, program: Program, fryer: Fryer, units: float, count:
         units_n=units,
         pieces_count=count,
         load_kg=history.plan.load_kg,
+        lift_s=history.lift_s,
         cook_s=history.lift_s + program.drain_s,
         vent_start_s=history.vent_start_s,
         recovery_s=heat / max(spare, 100.0),

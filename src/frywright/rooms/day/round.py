@@ -28,13 +28,14 @@ def play_day(board: Board, down: str = "") -> list[dict[str, Any]]:
         fails_s = time_of_day_s(at, "down")
     trade, told, second, number = board.bench.trade, [], board.bench.trade.start_s, 0
 
-    def tell(what: str, text: str, **values: Any) -> None:
+    def tell(what: str, text: str, at_s: float | None = None, **values: Any) -> None:
         nonlocal number
         number += 1
+        at = second if at_s is None else at_s
         board.tell(
-            Tap(key=f"round-{board.bench.date}-{board.practice}-{number}", what=what, at_s=second, **values)
+            Tap(key=f"round-{board.bench.date}-{board.practice}-{number}", what=what, at_s=at, **values)
         )
-        told.append({"at": time_of_day(second), "what": what, "text": text, **values})
+        told.append({"at": time_of_day(at), "what": what, "text": text, **values})
 
     def throw(shelf: Mapping[str, Any], count: int, when: str, reason: str) -> None:
         if count:
@@ -53,8 +54,9 @@ def play_day(board: Board, down: str = "") -> list[dict[str, Any]]:
             fails_s = float("inf")
         view = board_view(board, second)
         for fryer in view["fryers"]:
-            if fryer["state"] == "cooking" and fryer["lift_s"] <= second + trade.slot_s / 2:
-                tell(What.LIFT, f"lift {fryer['product']} from {fryer['name']}", fryer=fryer["key"])
+            if fryer["state"] == "cooking" and fryer["lift_s"] < second + trade.slot_s:
+                text = f"lift {fryer['product']} from {fryer['name']}"
+                tell(What.LIFT, text, fryer["lift_s"], fryer=fryer["key"])
         for shelf in view["shelf"]:
             throw(shelf, shelf["expired"], "", "expired")
         for advice in board_view(board, second)["advice"]:

@@ -90,7 +90,7 @@ def _drop_rows(bench: Bench, found: Outlook, names: Sequence[str], tr: Translate
         drops.append(
             {
                 "drop": time_of_day(start),
-                "lift": time_of_day(start + fact.cook_s),
+                "lift": time_of_day(start + fact.lift_s),
                 "drop_h": start / 3600,
                 "lift_h": (start + fact.cook_s) / 3600,
                 "fryer": fact.fryer,

@@ -6,6 +6,7 @@ import datetime as dt
 import io
 import uuid
 from collections.abc import Mapping
+from dataclasses import asdict
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
@@ -21,7 +22,8 @@ from frywright.rooms.clock import now
 from frywright.rooms.day import day as work
 from frywright.rooms.day import paper as day_paper
 from frywright.rooms.day import views
-from frywright.rooms.day.board import Board, board_view, compare_down, tap_of
+from frywright.rooms.day.board import Board, Tap, board_view, compare_down, tap_of
+from frywright.rooms.day.lifting import LiftAskedError
 from frywright.rooms.day.practice import demo_sales
 from frywright.voice.tongue import translator
 from frywright.web.app import HERE, Context
@@ -279,13 +281,44 @@ def _add_board(routes: APIRouter, context: Context, benches: Benches) -> None:
         told = tap_of(values)
         if told.at_s < 0:
             told = tap_of({**dict(values), "at_s": second})
-        kept, new = board.tell(told)
+        try:
+            kept, new = board.tell(told)
+        except LiftAskedError as asked:
+            return _lift_asked(context, request, board, told, asked, dict(values) if not as_json else None)
         if as_json:
             return JSONResponse({"ok": True, "number": kept.number, "new": new})
         if told.what in ("down", "out"):
             what = f"fryer={told.fryer}" if told.what == "down" else f"product={told.product}"
             return RedirectResponse(f"/day/board/down?{what}&{_same(values, told.at_s)}", 303)
         return RedirectResponse(f"/day/board?{_same(values, told.at_s)}", 303)
+
+
+def _lift_asked(
+    context: Context,
+    request: Request,
+    board: Board,
+    tap: Tap,
+    asked: LiftAskedError,
+    typed: dict[str, object] | None,
+) -> Response:
+    """The question about an early or late lift, with its answers: for the script, or as a page."""
+    tr = translator(context.language(request))
+    question, choices = asked.question(tr), [asdict(choice) for choice in asked.choices(tr)]
+    if typed is None:
+        told = {"ok": False, "error": "LiftAskedError", "message": question, "choices": choices}
+        return JSONResponse(told, status_code=asked.http_status)
+    return context.render(
+        request,
+        "lift_ask.html",
+        asked.http_status,
+        room="day",
+        fryer=board.kitchen.fryer(tap.fryer).name,
+        question=question,
+        choices=choices,
+        tap={k: v for k, v in typed.items() if k not in ("at_s", "reason")},
+        at_s=tap.at_s,
+        back=_same(typed, tap.at_s),
+    )
 
 
 def _add_worker(routes: APIRouter) -> None:

@@ -4,6 +4,8 @@ const { practice, date, language } = root.dataset;
 const clock = document.querySelector("#clock");
 const link = document.querySelector("#link");
 const QUEUE = `frywright.taps.${date}.${practice}`;
+const ASKED = `frywright.asked.${date}.${practice}`;
+const questions = document.querySelector("#questions");
 const SIM = `frywright.clock.${date}.${practice}`;
 const EVERY_MS = practice ? 400 : 4000;
 
@@ -64,9 +66,42 @@ async function deliver() {
     if (answer.ok) show("");
     else {
       const told = await answer.json().catch(() => ({ message: answer.status }));
-      show(`${link.dataset.refused} ${told.message}`);
+      if (told.choices) ask(tap, told);
+      else show(`${link.dataset.refused} ${told.message}`);
     }
   }
+}
+
+// ---- a lift that came early or late: asked here, kept over a reload, sent once somebody has answered
+const asked = () => JSON.parse(localStorage.getItem(ASKED) || "[]");
+
+function keepAsked(list) {
+  localStorage.setItem(ASKED, JSON.stringify(list));
+  drawAsked();
+}
+
+function ask(tap, { message, choices }) {
+  keepAsked([...asked().filter((other) => other.tap.fryer !== tap.fryer), { tap, message, choices }]);
+}
+
+function drawAsked() {
+  questions.replaceChildren(...asked().map(({ tap, message, choices }) => {
+    const box = Object.assign(document.createElement("div"), { className: "problem stop asked" });
+    box.setAttribute("role", "alert");
+    const name = root.querySelector(`[data-fryer="${CSS.escape(tap.fryer)}"]`)?.textContent ?? tap.fryer;
+    box.append(Object.assign(document.createElement("p"), { textContent: `${name}: ${message}` }));
+    for (const choice of choices) {
+      const button = Object.assign(document.createElement("button"), { type: "button", textContent: choice.text });
+      button.dataset.answer = choice.answer;
+      button.addEventListener("click", () => {
+        keepAsked(asked().filter((other) => other.tap.key !== tap.key));
+        if (choice.answer !== "back in the oil") keep([...waiting(), { ...tap, at_s: choice.at_s ?? tap.at_s, reason: choice.answer }]);
+        refresh();
+      });
+      box.append(button);
+    }
+    return box;
+  }));
 }
 
 function show(text) {
@@ -168,6 +203,7 @@ for (const anchorLink of document.querySelectorAll("a[data-now]")) {
 }
 
 tick();
+drawAsked();
 setInterval(tick, 250);
 for (const [name, on] of [["pointerdown", true], ["pointerup", false], ["pointercancel", false]]) {
   window.addEventListener(name, () => { if (on) pressing = true; else setTimeout(() => { pressing = false; }, 60); }, true);

@@ -1,0 +1,191 @@
+"""What the board believes: a lift too early or too late is asked about, amounts stand as typed, and one drop
+pressed on two tablets is one.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+import io
+
+import pytest
+
+from frywright.ledger.facts.probing import Reading
+from frywright.ledger.store import Store
+from frywright.model.business_day import moment_of
+from frywright.model.errors import InputError
+from frywright.rooms.clock import now
+from frywright.rooms.day import day
+from frywright.rooms.day.board import Board, Tap, board_view
+from frywright.rooms.day.lifting import Answer, LiftAskedError
+from frywright.rooms.day.practice import demo_sales
+from frywright.rooms.hall import write
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.trial.kitchens import demo_text
+
+pytestmark = pytest.mark.slow
+FRIDAY = dt.date(2026, 11, 27)
+NOON = 12 * 3600.0
+
+
+@pytest.fixture(scope="module")
+def bench_and_kitchen(tmp_path_factory):
+    store = Store.file(tmp_path_factory.mktemp("lift") / "d.db", now)
+    remember_kitchen(store, demo_text(), "demo.toml")
+    kitchen = remembered_kitchen(store)
+    day.keep_sales(store, kitchen, io.BytesIO(demo_sales(kitchen, FRIDAY - dt.timedelta(days=1))), "s.csv")
+    return day.bench_for(store, kitchen, FRIDAY), kitchen
+
+
+@pytest.fixture
+def board(bench_and_kitchen, tmp_path):
+    bench, kitchen = bench_and_kitchen
+    return Board(store=Store.file(tmp_path / "b.db", now), kitchen=kitchen, bench=bench)
+
+
+def drop(board, pieces=16, at=NOON, key="drop", **other):
+    return board.tell(
+        Tap(key=key, what="drop", at_s=at, fryer="alder", product="bone_in", pieces_count=pieces, **other)
+    )
+
+
+def lift(board, after_s, key="lift", reason="", at=NOON):
+    return board.tell(Tap(key=key, what="lift", at_s=at + after_s, fryer="alder", reason=reason))
+
+
+def shelf(board, after_s):
+    """Pieces of bone-in that may be sold, and trays, some time after the drop."""
+    view = board_view(board, NOON + after_s)
+    row = next(s for s in view["shelf"] if s["product"] == "bone_in")
+    return row["count"], row["trays"]
+
+
+def program_time(board):
+    return next(
+        x.lift_s
+        for loads in board.bench.loads
+        for x in loads
+        if (x.fryer, x.product, x.pieces_count) == ("alder", "bone_in", 16)
+    )
+
+
+def test_the_countdown_is_the_cards_time(board):
+    """The board counts to the lift of the card: 12:00, not the half minute of draining after it."""
+    drop(board)
+    row = board_view(board, NOON + 60)["fryers"][0]
+    assert row["lift_s"] - NOON == program_time(board) == pytest.approx(720.0, abs=1.0)
+
+
+@pytest.mark.parametrize("share", [0.1, 0.5, 0.89])
+def test_an_early_lift_is_no_good_food(board, share):
+    """Nothing stands on the shelf and the load stays in the oil until somebody says what happened."""
+    drop(board)
+    early = share * program_time(board)
+    with pytest.raises(LiftAskedError) as asked:
+        lift(board, early)
+    assert "may be raw" in asked.value.question(str)
+    assert [c.answer for c in asked.value.choices(str)] == [Answer.BACK, Answer.THROWN, Answer.PROBED]
+    assert shelf(board, early + 5)[0] == 0
+    assert board_view(board, NOON + early + 5)["fryers"][0]["state"] == "cooking"
+    lift(board, early, reason=Answer.THROWN)
+    assert shelf(board, early + 5)[0] == 0
+    assert [e.fact.what for e in board.taps()] == ["drop", "lift", "discard"]
+    assert board.taps()[-1].fact.pieces_count == 16
+
+
+def test_probed_counts_only_with_a_reading_since_the_drop(board):
+    """Of this fryer and product, at or above its limit, after the drop; a bad newest reading beats a good
+    older one.
+    """
+    drop(board)
+    early = 0.8 * program_time(board)
+
+    def read(core_c, after_s, fryer="alder"):
+        fact = Reading(
+            name="bone_in",
+            thermometer="T1",
+            core_c=core_c,
+            limit_c=73.9,
+            load="",
+            units_count=16.0,
+            fryer=fryer,
+            product="bone_in",
+        )
+        write(board.store, fact, moment_of(board.bench.trade, FRIDAY, NOON + after_s))
+
+    read(80.0, -60.0)
+    read(80.0, early - 5, fryer="birch")
+    with pytest.raises(InputError, match="entered first"):
+        lift(board, early, reason=Answer.PROBED)
+    read(80.0, early - 4)
+    read(60.0, early - 3)
+    with pytest.raises(InputError, match="entered first"):
+        lift(board, early, reason=Answer.PROBED)
+    read(79.0, early - 2)
+    lift(board, early, reason=Answer.PROBED)
+    assert shelf(board, early + 5)[0] == 16
+
+
+def test_a_late_lift_starts_its_hold_when_it_was_lifted(board):
+    """Ninety minutes late: asked; said to be in time, its hold starts at the card's time."""
+    drop(board)
+    late = program_time(board) + 90 * 60
+    with pytest.raises(LiftAskedError) as asked:
+        lift(board, late)
+    assert "When was it lifted" in asked.value.question(str)
+    assert "PROBED" not in [c.answer.name for c in asked.value.choices(str)]
+    lift(board, late, reason=Answer.IN_TIME)
+    count, trays = shelf(board, program_time(board) + 60)
+    assert count == 16
+    assert trays[0]["lift"] == "12:12"
+
+
+def test_a_late_load_may_be_kept_or_thrown(board):
+    """Kept just now: its hold starts now. An answer that does not fit is asked again."""
+    drop(board)
+    late = program_time(board) + 600
+    with pytest.raises(LiftAskedError):
+        lift(board, late, reason=Answer.PROBED)
+    with pytest.raises(LiftAskedError):
+        lift(board, 60.0, reason=Answer.KEPT)
+    lift(board, late, reason=Answer.KEPT)
+    assert shelf(board, late + 5)[1][0]["lift"] == "12:22"
+
+
+def test_in_time_asks_nothing(board):
+    """Two minutes late or a tenth early is how hands are."""
+    for n, after in enumerate((0.91 * program_time(board), program_time(board) + 119)):
+        at = NOON + 3600 * n
+        drop(board, key=f"d{n}", at=at)
+        lift(board, after, key=f"l{n}", at=at)
+    assert len(board.taps()) == 4
+
+
+@pytest.mark.parametrize("pieces", [1, 8, 13])
+def test_amounts_stand_as_typed(board, pieces):
+    """Pieces between the usual sizes stay what was typed, in the oil and on the shelf."""
+    drop(board, pieces=pieces)
+    row = board_view(board, NOON + 60)["fryers"][0]
+    assert row["pieces"] == pieces
+    assert str(pieces) in row["text"]
+    lift(board, program_time(board))
+    assert shelf(board, program_time(board) + 5)[0] == pieces
+
+
+@pytest.mark.parametrize("pieces", [0, 25, 500])
+def test_an_impossible_amount_is_refused(board, pieces):
+    """None, or more than the fryer's largest load: nothing is kept."""
+    with pytest.raises(InputError, match="the largest load of this fryer"):
+        drop(board, pieces=pieces)
+    assert board.taps() == []
+
+
+def test_two_tablets_press_one_done(board):
+    """The second tap within a minute is the first one's entry; another product or a later load is its own."""
+    first, new = drop(board)
+    again, renewed = drop(board, key="other tablet", at=NOON + 20)
+    assert (new, renewed) == (True, False)
+    assert again.number == first.number
+    assert board_view(board, NOON + 60)["notes"] == []
+    lift(board, program_time(board))
+    _, third = drop(board, key="next", at=NOON + 1000)
+    assert third
