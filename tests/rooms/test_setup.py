@@ -89,7 +89,7 @@ def store(tmp_path):
 def told(store, what, answers):
     for key, typed in answers.items():
         here = setup.setup_of(store, what)
-        here = setup.answer(store, what, key, typed, here.revision, how="next")
+        here = setup.answer(store, what, key, typed, setup.Seen(revision=here.revision))
         assert here.screen(key).done, (key, {b: str(e) for b, e in setup.checked(here, key).items()})
     return here
 
@@ -181,7 +181,9 @@ def test_a_wrong_answer_is_marked_in_its_box_and_kept(store, key, box, text, say
     """Nothing typed is lost, nothing is done, and the box says what, in the kitchen's units."""
     told(store, "kitchen", US)
     before = setup.setup_of(store, "kitchen")
-    after = setup.answer(store, "kitchen", key, {**US[key], box: text}, before.revision, how="next")
+    after = setup.answer(
+        store, "kitchen", key, {**US[key], box: text}, setup.Seen(revision=before.revision), "next"
+    )
     assert after.screen(key).typed.get(box, "").strip() == text.strip()
     assert not after.screen(key).done
     assert says in setup.checked(after, key)[box].say(str, "us")
@@ -218,13 +220,20 @@ def test_two_tabs_never_overwrite_silently(store):
     """
     told(store, "kitchen", US)
     seen = setup.setup_of(store, "kitchen").revision
-    setup.answer(store, "kitchen", "altitude", {"altitude": "900"}, seen, how="next")
+    setup.answer(store, "kitchen", "altitude", {"altitude": "900"}, setup.Seen(revision=seen), "next")
     with pytest.raises(setup.Overtaken):
-        setup.answer(store, "kitchen", "altitude", {"altitude": "5000"}, seen, how="stay")
+        setup.answer(store, "kitchen", "altitude", {"altitude": "5000"}, setup.Seen(revision=seen), "stay")
     assert setup.setup_of(store, "kitchen").typed("altitude", "altitude") == "900"
-    setup.answer(store, "kitchen", "kind", {"kind": "open"}, seen, how="next")
+    setup.answer(store, "kitchen", "kind", {"kind": "open"}, setup.Seen(revision=seen), "next")
+    own = setup.Seen(revision=seen, page="tab two", turn_count=4)
+    setup.answer(store, "kitchen", "control", {"stages": "2"}, own, "stay")
+    setup.answer(
+        store, "kitchen", "control", {"stages": "3"}, setup.Seen(revision=seen, page="tab two", turn_count=5)
+    )
+    setup.answer(store, "kitchen", "control", {"stages": "1"}, own, "stay")
+    assert setup.setup_of(store, "kitchen").typed("control", "stages") == "3", "what comes late is older"
     now_seen = setup.setup_of(store, "kitchen").revision
-    setup.answer(store, "kitchen", "altitude", {"altitude": "5000"}, now_seen, how="next")
+    setup.answer(store, "kitchen", "altitude", {"altitude": "5000"}, setup.Seen(revision=now_seen), "next")
     assert setup.setup_of(store, "kitchen").typed("altitude", "altitude") == "5000"
     with pytest.raises(setup.Overtaken):
         setup.keep(store, "kitchen", seen)
@@ -233,7 +242,7 @@ def test_two_tabs_never_overwrite_silently(store):
 def test_half_a_screen_survives(store, tmp_path):
     """What is typed stays as it is typed, wrong or not, in a store opened anew; it is not taken for done."""
     here = setup.setup_of(store, "kitchen")
-    setup.answer(store, "kitchen", "place", {"name": "Half"}, here.revision, how="stay")
+    setup.answer(store, "kitchen", "place", {"name": "Half"}, setup.Seen(revision=here.revision), "stay")
     again = setup.setup_of(Store.file(tmp_path / "s.db", now), "kitchen")
     assert again.typed("place", "name") == "Half"
     assert again.next == "place"
@@ -243,7 +252,7 @@ def test_another_unit_asks_again_what_was_typed_without_one(store):
     """45 was pounds; after the change to metric it must be looked at, and keeps standing there."""
     here = told(store, "kitchen", US)
     place = {**US["place"], "units": "metric"}
-    here = setup.answer(store, "kitchen", "place", place, here.revision, how="next")
+    here = setup.answer(store, "kitchen", "place", place, setup.Seen(revision=here.revision), "next")
     assert here.typed("plate", "oil_mass") == "45"
     assert {"plate", "altitude", "control"} <= set(here.missing)
 
@@ -287,7 +296,9 @@ def test_what_may_be_described_when(store):
 def test_a_product_may_wait(store):
     """A kitchen without a product is kept; what was typed of one goes on as a draft of its own."""
     here = told(store, "kitchen", {k: v for k, v in US.items() if k != "birds"})
-    here = setup.answer(store, "kitchen", "birds", {"mean": "2.4 kg"}, here.revision, how="skip")
+    here = setup.answer(
+        store, "kitchen", "birds", {"mean": "2.4 kg"}, setup.Seen(revision=here.revision), "skip"
+    )
     assert here.missing == ()
     setup.keep(store, "kitchen", here.revision)
     assert remembered_kitchen(store).products == ()

@@ -185,7 +185,20 @@ def _site(typed: Mapping[str, str], language: str) -> Site:
     )
 
 
-def answer(store: Store, what: str, key: str, typed: Mapping[str, str], seen: int, *, how: str) -> Setup:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Seen:
+    """What a page had seen when it sent something: the draft's revision, which page it is, its how manieth
+    sending this is.
+    """
+
+    revision: int
+    page: str = ""
+    turn_count: int = 0
+
+
+def answer(
+    store: Store, what: str, key: str, typed: Mapping[str, str], seen: Seen, how: str = "next"
+) -> Setup:
     """Keep what was typed on a screen. ``how`` is ``next``, ``skip`` or ``stay`` (keep it as it is typed).
 
     Raises
@@ -198,12 +211,17 @@ def answer(store: Store, what: str, key: str, typed: Mapping[str, str], seen: in
     before = setup_of(store, what)
     before.screen(key)
     told = {box: typed[box][:LONGEST_ANSWER] for box in BOXES[key] if typed.get(box)}
+    if how == "stay" and before.screen(key).typed == told:
+        return before
     right = how == "next" and not _wrong(before, key, told)
 
     def change(draft: Draft) -> Mapping[str, Any]:
         screens = dict(draft.body.get("screens", {}))
         old = screens.get(key, {})
-        if old.get("revision", 0) > seen and old.get("typed", {}) != told:
+        mine = bool(seen.page) and old.get("page") == seen.page
+        if mine and how == "stay" and seen.turn_count <= old.get("turn", 0):
+            return draft.body  # sent before what is kept already, and come later
+        if not mine and old.get("revision", 0) > seen.revision and old.get("typed", {}) != told:
             raise Overtaken
         for other in _shaken(key, old.get("typed", {}), told):
             if other in screens:
@@ -213,6 +231,8 @@ def answer(store: Store, what: str, key: str, typed: Mapping[str, str], seen: in
             "done": right or (how == "stay" and bool(old.get("done")) and old.get("typed") == told),
             "skipped": how == "skip",
             "revision": draft.revision + 1,
+            "page": seen.page,
+            "turn": seen.turn_count,
         }
         return {**draft.body, "screens": screens}
 

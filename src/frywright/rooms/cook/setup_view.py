@@ -12,6 +12,7 @@ from frywright.model.food import Food
 from frywright.model.fryer import Fryer, FryerKind
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import Program
+from frywright.model.tongues import tongues
 from frywright.model.units import PSI, clock, show
 from frywright.rooms.cook.setup import Setup, described
 from frywright.rooms.cook.setup_read import BOIL_METHOD_K, boiling_doubt_m, no_rule, usual
@@ -177,7 +178,7 @@ def _told(name: str, value: Any, site: Site, translate: Translate) -> str:
     system = str(site.units)
     titles: Mapping[str, Callable[[Any], str]] = {
         "jurisdiction": lambda v: translate(place_named(v).title),
-        "language": str,
+        "language": lambda v: tongues()[v].name,
         "units": lambda v: translate(UNITS[v]),
         "oil": lambda v: translate(load.oils()[v].title),
         "cut_set": lambda v: translate(load.cut_sets()[v].title),
@@ -240,6 +241,12 @@ def asks_core(setup: Setup) -> bool:
     return found is not None and no_rule(found, setup.site.jurisdiction)
 
 
+def _usual_first(key: str) -> tuple[bool, int, str]:
+    """Birds by their pieces, then the rest by name."""
+    number = key.rpartition("_")[2]
+    return not number.isdigit(), int(number) if number.isdigit() else 0, key
+
+
 def offered(translate: Translate) -> dict[str, list[tuple[str, str]]]:
     """The choices of the screens: key and title."""
     places = load.table("standards/jurisdictions.toml")["jurisdiction"]
@@ -247,5 +254,7 @@ def offered(translate: Translate) -> dict[str, list[tuple[str, str]]]:
         "jurisdiction": [(j["key"], translate(j["title"])) for j in places],
         "oil": [(key, translate(oil.title)) for key, oil in load.oils().items()],
         "coating": [(key, translate(coat.title)) for key, coat in load.coatings().items()],
-        "cut_set": [(key, translate(goods.title)) for key, goods in load.cut_sets().items()],
+        "cut_set": [
+            (key, translate(load.cut_sets()[key].title)) for key in sorted(load.cut_sets(), key=_usual_first)
+        ],
     }

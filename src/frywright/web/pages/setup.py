@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from secrets import token_urlsafe
 from typing import Any, BinaryIO
 from urllib.parse import quote
 
@@ -22,7 +23,6 @@ from frywright.rooms.kitchen import (
 )
 from frywright.voice.tongue import explain, translator
 from frywright.web.app import Context
-from frywright.web.forms import whole_number
 from frywright.web.posted import Sent, Typed, photo_of, texts_of
 
 
@@ -135,6 +135,7 @@ def _shown(
             (t for k, t in view.offered(tr)["cut_set"] if k == setup.typed("food", "cut_set")), ""
         ),
         "page_language": language,
+        "page": token_urlsafe(9),
         "wrong": {},
         "problem": "",
         **more,
@@ -159,9 +160,8 @@ def _add_screens(routes: APIRouter, context: Context) -> None:
 
     @routes.post("/setup/{what}/keep")
     def keep(request: Request, form: Typed, what: str) -> Response:
-        seen = whole_number(form.get("revision", ""), "revision") or 0
         try:
-            made = work.keep(context.store, what, seen)
+            made = work.keep(context.store, what, _count(form, "revision"))
         except (InputError, DataError, work.Overtaken) as error:
             setup = work.setup_of(context.store, what, context.language(request))
             said = explain(error, context.language(request), str(setup.site.units))
@@ -190,7 +190,9 @@ def _add_keeping(routes: APIRouter, context: Context) -> None:
     def keep(request: Request, sent: Sent, what: str, key: str) -> Response:
         form, photo = texts_of(sent), photo_of(sent)
         how = form.get("how", "next")
-        seen = whole_number(form.get("revision", ""), "revision") or 0
+        seen = work.Seen(
+            revision=_count(form, "revision"), page=form.get("page", "")[:40], turn_count=_count(form, "turn")
+        )
         language = context.language(request)
         try:
             setup = _answer(context.store, what, key, form, seen, how)
@@ -217,7 +219,15 @@ def _photo(context: Context, request: Request, setup: work.Setup, photo: BinaryI
     return RedirectResponse(f"/setup/{setup.what}/plate", 303)
 
 
-def _answer(store: Store, what: str, key: str, form: Mapping[str, str], seen: int, how: str) -> work.Setup:
+def _count(form: Mapping[str, str], name: str) -> int:
+    """A number of the page's own; nonsense is 0, which has seen nothing."""
+    text = form.get(name, "")
+    return int(text) if text.isascii() and text.isdigit() and len(text) < 10 else 0
+
+
+def _answer(
+    store: Store, what: str, key: str, form: Mapping[str, str], seen: work.Seen, how: str
+) -> work.Setup:
     """Keep what was typed; before a photo is read it stays as it is typed."""
     return work.answer(
         store, what, key, form, seen, how={"photo": "stay", "stay": "stay", "skip": "skip"}.get(how, "next")

@@ -1,11 +1,11 @@
 // Keeps a screen of the set-up as it is typed, so that a closed browser loses nothing.
 const form = document.querySelector("form[data-keep]");
 const told = form?.querySelector("[data-kept]");
-let wait = 0, busy = false, again = false;
+let wait = 0, sent = false;
 
 async function keep() {
-  if (busy) { again = true; return; }
-  busy = true;
+  wait = 0;
+  form.elements.turn.value = Number(form.elements.turn.value) + 1;
   const body = new URLSearchParams([...new FormData(form)].filter(([, value]) => typeof value === "string"));
   body.set("how", "stay");
   try {
@@ -15,10 +15,9 @@ async function keep() {
     told.hidden = said.ok;
     told.textContent = said.message ?? "";
   } catch { /* no connection: the next change tries again */ }
-  busy = false;
-  if (again) { again = false; keep(); }
 }
 
 form?.addEventListener("input", () => { clearTimeout(wait); wait = setTimeout(keep, 400); });
-form?.addEventListener("submit", () => clearTimeout(wait));
-addEventListener("pagehide", () => { if (wait) keep(); });
+form?.addEventListener("submit", () => { clearTimeout(wait); sent = true; form.elements.turn.value = Number(form.elements.turn.value) + 1; });
+addEventListener("pagehide", () => { if (wait && !sent) { clearTimeout(wait); keep(); } });
+addEventListener("pageshow", () => { sent = false; });
