@@ -325,3 +325,18 @@ def test_the_demo_says_nothing_of_estimates():
     with pytest.raises(DataError, match="vent, head_volume"):
         parse_kitchen(text)
     assert all(not f.estimates for f in parse_kitchen(demo_text()).fryers)
+
+
+def test_a_first_program_is_called_as_people_say_it(store):
+    """By the names that were typed where the keys are made of them; the demo keeps its short keys."""
+    from frywright.model.program import Program, Stage
+    from frywright.trial.kitchens import demo_kitchen
+    from frywright.trial.naming import new_name
+
+    plate = {**US["plate"], "name": "Left vat"}
+    made = kept(store, "kitchen", {**US, "plate": plate, "birds": {**US["birds"], "name": "8-piece bird"}})
+    stages = (Stage(set_c=165.0, duration_s=600.0),)
+    first = Program(name="x", product=made.product, fryer=made.fryer, stages=stages)
+    assert new_name(remembered_kitchen(store), first) == "8-piece bird Left vat"
+    demo = Program(name="x", product="bone_in", fryer="dogwood", stages=stages)
+    assert new_name(demo_kitchen(), demo) == "bone-in dogwood"

@@ -65,7 +65,11 @@ def new_name(kitchen: Kitchen, program: Program) -> str:
     """
     own = replace(program, altitude_m=None, unit_mass_kg=None, load_heads=None)
     home = follows(kitchen, own)
-    stem = home[0].name if home else f"{_product_words(kitchen, program.product)} {program.fryer}"
+    stem = (
+        home[0].name
+        if home
+        else f"{_product_words(kitchen, program.product)} {_fryer_words(kitchen, program.fryer)}"
+    )
     wanted = ", ".join([stem, *away_words(kitchen, program)])
     taken = {name_key(p.name) for p in kitchen.programs}
     name, count = wanted, 2
@@ -145,4 +149,13 @@ def _product_words(kitchen: Kitchen, product: str) -> str:
     for p in kitchen.programs:
         if p.product == product and p.name.endswith(f" {p.fryer}"):
             return p.name.removesuffix(f" {p.fryer}")
-    return product.replace("_", "-")
+    return _said(kitchen.product(product).name, product) or product.replace("_", "-")
+
+
+def _fryer_words(kitchen: Kitchen, fryer: str) -> str:
+    return _said(kitchen.fryer(fryer).name, fryer) or fryer
+
+
+def _said(name: str, key: str) -> str:
+    """The name where the key is the same in small letters, as the set-up makes it; else nothing."""
+    return name if key and "".join(c if c.isalnum() else "_" for c in name.lower()).strip("_") == key else ""
