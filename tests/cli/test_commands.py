@@ -178,8 +178,8 @@ def test_card_and_readback(demo, tmp_path):
     assert made.returncode == 0, made.stderr
     assert card.read_bytes().startswith(b"%PDF")
     told = json.loads(made.stdout)
-    assert [r[1:3] for r in told["rows"]] == [["330", "4:00"], ["310", "12:30"]]
-    right = [w for r in told["rows"] for v in r[1:3] for w in ("--value", v)]
+    assert [r[1:4] for r in told["rows"]] == [["330", "0:00", "4:00"], ["310", "4:00", "12:30"]]
+    right = [w for r in told["rows"] for v in (r[1], r[3]) for w in ("--value", v)]
     same = frywright("cook", "readback", demo, "--program", "bone-in birch", *right)
     assert same.returncode == 0, same.stderr
     assert told["figure"] in same.stdout

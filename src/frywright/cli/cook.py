@@ -192,18 +192,22 @@ def card(
     reason: str = typer.Option("", help="Why it is printed all the same."),
 ) -> None:
     """Print a program as a one-page card with its check figure."""
-    from frywright.design.slots import sharing, slots_of
-    from frywright.rooms.cook.cards import card_data, card_pdf
+    from frywright.design.slots import sharing
+    from frywright.paper.paper import pdf
+    from frywright.rooms.cook.cards import card_data
+    from frywright.rooms.cook.life import approvals
+    from frywright.rooms.cook.slots import slot_of, told_slots
     from frywright.trial.predicted import Answerer
 
     place = shop.kitchen
     found, who = (place.program(program), Answerer(by=by, reason=reason))
-    slot = slot or slots_of(place, found.fryer)[found.name]
-    shared = sharing(place, found, slot)
-    data = card_data(place, found, slot, shop.language, shop.tr, who, shared)
+    slot = slot or slot_of(shop.store, place, found)
+    shared = sharing(place, found, slot, told_slots(shop.store))
+    approved = approvals(shop.store, place).get(found.name)
+    data = card_data(place, found, slot, shop.language, shop.tr, who, shared, approved)
     if data["stamp"]:
         keep_short_card(shop, found, who)
-    write_file(out, card_pdf(place, found, slot, shop.language, shop.tr, who, shared))
+    write_file(out, pdf("card.typ", "cards", [data]))
     if shop.as_json:
         shown = (
             "title",
@@ -212,6 +216,11 @@ def card(
             "figure",
             "header",
             "rows",
+            "rule",
+            "load",
+            "after",
+            "approved",
+            "shared",
             "total",
             "banner",
             "stamp",
@@ -222,6 +231,8 @@ def card(
     else:
         shop.say("{out}: {title}, check figure {figure}. {banner}", data, out=out)
         shop.say("As rounded for this controller: {alt}", data)
+        if shared:
+            typer.echo(f"⚠ {data['shared']}")
 
 
 def keep_short_card(shop: Shop, program: Any, who: Any) -> None:
@@ -250,13 +261,13 @@ def readback(
     slot: int = typer.Option(0, help="Slot of the controller; default is the next free one of its fryer."),
 ) -> None:
     """Compare what a machine holds with the card, the card hidden, and say what a slip would do."""
-    from frywright.design.slots import slots_of
     from frywright.rooms.cook.compare import read_back, value_names
+    from frywright.rooms.cook.slots import slot_of
     from frywright.trial.machine import settings_of
 
     place = shop.kitchen
     found = place.program(program)
-    slot = slot or slots_of(place, found.fryer)[found.name]
+    slot = slot or slot_of(shop.store, place, found)
     told = dict(pair.split("=", 1) for pair in setting if "=" in pair)
     if not values:
         for s in settings_of(place, found):

@@ -239,7 +239,10 @@ def _read_back(traces: Traces) -> Standing:
     if traces.read_version != traces.version:
         return standing(State.UNDONE, "The fryer still holds version {version}: key this one.")
     if not traces.matches:
-        return standing(State.UNDONE, "The fryer holds other values than the card: do not cook by it.")
+        return standing(
+            State.UNDONE,
+            "The fryer holds other values or settings than the card and the sheet: do not cook by it.",
+        )
     return standing(State.DONE, "The fryer holds what the card says.")
 
 

@@ -3,20 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import asdict
+from dataclasses import asdict, dataclass
 from typing import Any
 
-from frywright.design.controller import Rendered, render, rounded
+from frywright.design.controller import BLANK, Rendered, render, rounded
 from frywright.design.slots import sharing, slots_of
 from frywright.model.findings import say
+from frywright.model.fryer import Controller, TempUnit
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Answered, Program
+from frywright.model.units import clock, show
 from frywright.paper.chart import card_spec, svg
 from frywright.paper.paper import pdf
 from frywright.rooms.clock import now
 from frywright.rooms.cook.view import cook_view
-from frywright.trial.ask import CookRequest, ask
-from frywright.trial.naming import altitude_words, away_words
+from frywright.trial.ask import CookAnswer, CookRequest, ask
+from frywright.trial.naming import altitude_words, away_words, mass_words
 from frywright.trial.predicted import (
     NOBODY,
     Answerer,
@@ -42,12 +44,31 @@ CAUTIONS = {
     ),
     "lift": "Drain over the vat, sleeves and gloves on: hot oil burns. Probe the coldest piece.",
 }
+LOAD = "Load at most {count} × {unit} ({mass}), each {each}, {start_c} at the drop."
+AFTER = "Drain {drain}. Hold at most {hold} min."
+MANY = 10
+"""From so many on a load is said in whole heads or pieces, rounded down."""
+RULES = {
+    True: "A row starts when the clock shows its time left. Key the total, then these times.",
+    False: "A row starts when the time since the drop is as shown. Key the time at which it ends.",
+}
+"""The one rule for rows, by whether the clock counts down: each begins at its time."""
+MINUTES = "Times are minutes:seconds."
+APPROVED = "Approved by {by}, {at}."
+SAVED = "Saved by {by}, {at}. Approved by ____________"
+UNSIGNED = "Approved by ____________ on ____________"
 FOOT = "The maker's manual and local codes win. A changed program makes this card void: compare the version."
 
 SHARED = "The same slot also has:"
-MANY_VALUES = 8
-CURVE_MM = {False: 72, True: 58}
-"""Height of the curve, smaller where many values are to be keyed, so that a card stays one page."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Approved:
+    """Who stands behind a version of a program and since when: put it in service, or else saved it."""
+
+    by: str
+    at: str
+    in_service: bool
 
 
 def card_data(
@@ -58,9 +79,10 @@ def card_data(
     translate: Translate,
     who: Answerer = NOBODY,
     shared: Sequence[str] = (),
+    approved: Approved | None = None,
 ) -> dict[str, Any]:
     """Everything on a card, in a language. The rounded program is what is simulated and drawn; ``shared`` are
-    other programs of the slot.
+    other programs of the slot, ``approved`` who stands behind this version.
 
     It carries what is predicted and what is proven; a program predicted short has SHORT across it and who
     answers for it.
@@ -83,8 +105,6 @@ def card_data(
         "minutes": translate("minutes since the drop"),
         "pressure": translate("gauge"),
     }
-    sign = "°F" if str(fryer.controller.shows) == "f" else "°C"
-    when = "time left" if fryer.controller.clock.counts_down else "time since the drop"
     version = program.version
     return {
         "title": f"{program.name} v{version}",
@@ -107,13 +127,14 @@ def card_data(
             "version": translate("version"),
             "total": translate("total time"),
         },
-        "header": [
-            translate("stage"),
-            f"{translate('set point')} ({sign})",
-            translate(when),
-            translate("lid"),
-        ],
-        "rows": _rows(keyed, translate),
+        "header": _header(fryer.controller, translate),
+        "rows": _rows(keyed, fryer.controller.clock.counts_down, translate),
+        "rule": f"{translate(RULES[fryer.controller.clock.counts_down])} {translate(MINUTES)}",
+        "load": load_line(kitchen, answer, translate),
+        "after": translate(AFTER).format(
+            drain=clock(program.drain_s), hold=f"{program.hold_life_s / 60.0:.4g}"
+        ),
+        "approved": _approved(approved, translate),
         "total": view["clock"]["total"],
         "lift": view["clock"]["sentence"],
         "banner": _banner(facts, lock, system, translate),
@@ -124,7 +145,6 @@ def card_data(
             k: translate(v) if k != "lid" or program.under_pressure else "" for k, v in CAUTIONS.items()
         },
         "curve": svg(card_spec(view, words)),
-        "curve_mm": CURVE_MM[len(keyed.values) > MANY_VALUES],
         "alt": view["headline"]["sentence"],
     }
 
@@ -151,16 +171,53 @@ def place_line(kitchen: Kitchen, program: Program, translate: Translate) -> str:
     return translate("For {place}. Not for {home}.").format(place=away, home=home)
 
 
-def _rows(keyed: Rendered, translate: Translate) -> list[list[str]]:
-    rows = []
+def load_line(kitchen: Kitchen, answer: CookAnswer, translate: Translate) -> str:
+    """The load a card is for: how many at most, their mass, the mass of one, how cold."""
+    plan, system = answer.plan, str(kitchen.site.units)
+    values = {
+        "count": f"{plan.units_count:.4g}" if plan.units_count < MANY else str(int(plan.units_count + 1e-9)),
+        "unit": plan.cut_set.unit,
+        "mass": show(plan.load_kg, "kg", system),
+        "each": mass_words(plan.program.unit_mass_kg or kitchen.unit_kg(plan.program.product), system),
+        "start_c": plan.product.start_temp_c,
+    }
+    return say(LOAD, values, system, translate)
+
+
+def _approved(approved: Approved | None, translate: Translate) -> str:
+    """Who stands behind a version and since when; a line to sign where nobody does yet."""
+    if approved is None:
+        return translate(UNSIGNED)
+    text = APPROVED if approved.in_service else SAVED
+    return translate(text).format(by=approved.by, at=approved.at)
+
+
+def _header(controller: Controller, translate: Translate) -> list[str]:
+    sign = "°F" if controller.shows is TempUnit.F else "°C"
+    times = ["time left"] if controller.clock.counts_down else ["time since the drop", "key: it ends at"]
+    return [
+        translate("stage"),
+        f"{translate('set point')} ({sign})",
+        *(translate(text) for text in times),
+        translate("lid"),
+    ]
+
+
+def _rows(keyed: Rendered, counts_down: bool, translate: Translate) -> list[list[str]]:
+    """A row for each stage with the time at which it begins; counting up, also the time keyed."""
+    rows, starts = [], "0:00"
+    total = next((v.text for v in keyed.values if v.what == "total"), "")
     for stage in sorted({v.stage for v in keyed.values if v.stage}):
         cells = {v.what: v for v in keyed.values if v.stage == stage}
+        time = cells["time"].text if "time" in cells else total
+        times = [time] if counts_down else [starts if cells.get("lid") else BLANK, time]
+        starts = time
         lid = cells.get("lid")
         text = ""
         if lid:
             word = translate("open" if lid.text == "open" else "under pressure")
             text = f"{word} ({translate('by hand')})" if lid.by_crew and lid.text == "pressure" else word
-        rows.append([str(stage), cells["set"].text, cells["time"].text if "time" in cells else "", text])
+        rows.append([str(stage), cells["set"].text, *times, text])
     return rows
 
 
@@ -172,9 +229,11 @@ def card_pdf(
     translate: Translate,
     who: Answerer = NOBODY,
     shared: Sequence[str] = (),
+    approved: Approved | None = None,
 ) -> bytes:
     """The card as a one-page PDF."""
-    return pdf("card.typ", "cards", [card_data(kitchen, program, slot, language, translate, who, shared)])
+    data = card_data(kitchen, program, slot, language, translate, who, shared, approved)
+    return pdf("card.typ", "cards", [data])
 
 
 def site_cards_pdf(
@@ -182,6 +241,7 @@ def site_cards_pdf(
     languages: dict[str, Translate],
     who: Answerer = NOBODY,
     told: Mapping[str, int] | None = None,
+    approved: Mapping[str, Approved] | None = None,
 ) -> bytes:
     """Cards of the newest version of every program for this kitchen, in each language given, as one PDF; each
     in its own slot where there is one.
@@ -191,5 +251,8 @@ def site_cards_pdf(
         program = kitchen.program(name)
         slot = slots_of(kitchen, program.fryer, told)[name]
         shared = sharing(kitchen, program, slot, told)
-        cards += [card_data(kitchen, program, slot, lang, tr, who, shared) for lang, tr in languages.items()]
+        by = (approved or {}).get(name)
+        cards += [
+            card_data(kitchen, program, slot, lang, tr, who, shared, by) for lang, tr in languages.items()
+        ]
     return pdf("card.typ", "cards", cards)

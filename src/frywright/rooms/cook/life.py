@@ -24,8 +24,10 @@ from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.rooms.cook.cards import Approved
 from frywright.rooms.cook.slots import slot_of, told_slots
-from frywright.rooms.hall import in_turn, write
+from frywright.rooms.hall import AUTHOR, in_turn, write
+from frywright.rooms.standing import settings_read
 from frywright.trial.life import Life, Mark, Standing, State, Step, Traces, life_of
 from frywright.trial.predicted import program_facts
 from frywright.verdicts.evidence import EvidenceKind
@@ -128,7 +130,7 @@ class _Told:
             keyed=_mark(self.keyed.get(key), "who"),
             read=_mark(read, "read_by"),
             read_version=read.fact.version if read else 0,
-            matches=bool(read and read.fact.matches),
+            matches=bool(read and read.fact.matches and settings_read(kitchen, program, read.fact)),
             service=_mark(self.service.get(key), "who"),
             retired=_mark(retired, "who"),
             reason=retired.fact.reason if retired else "",
@@ -158,6 +160,24 @@ def _slot(card: Kept[Any] | None, told: dict[str, int]) -> int:
     if card is None:
         return 0
     return int(getattr(card.fact, "slot", 0)) or told.get(card.fact.name, 1)
+
+
+def approvals(store: Store, kitchen: Kitchen) -> dict[str, Approved]:
+    """Who stands behind the newest version of each program, by name: who put it in service, else who saved it
+    under a name; programs nobody did are left out.
+    """
+    trade = usual_trade(kitchen)
+    served, saved = _newest(store.facts(ServiceBegun)), _newest(store.facts(ProgramSaved))
+    found = {}
+    for name in {p.name for p in kitchen.programs}:
+        key = name, kitchen.program(name).version
+        item: Kept[Any] | None = served.get(key) or saved.get(key)
+        by = served[key].fact.who if key in served else item.author if item else AUTHOR
+        if item is None or by == AUTHOR:
+            continue
+        at = business_time(trade, item.happened_at)[0].isoformat()
+        found[name] = Approved(by=by, at=at, in_service=key in served)
+    return found
 
 
 # ---------------------------------------------------------------- acts

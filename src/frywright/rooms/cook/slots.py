@@ -5,6 +5,7 @@ from __future__ import annotations
 from frywright.design.slots import slots_of
 from frywright.ledger.facts.cook import SlotChosen
 from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.life import CardPrinted
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
@@ -13,8 +14,16 @@ from frywright.rooms.hall import write
 
 
 def told_slots(store: Store) -> dict[str, int]:
-    """Slots told with a card, newest last, by program."""
-    return {e.fact.name: e.fact.slot for e in store.facts(SlotChosen)}
+    """Slots chosen or printed on a card, newest last, by program."""
+    told = [(e.number, e.fact.name, e.fact.slot) for e in store.facts(SlotChosen)]
+    told += [(e.number, e.fact.name, e.fact.slot) for e in store.facts(CardPrinted)]
+    return {name: slot for _, name, slot in sorted(told)}
+
+
+def held_in(store: Store, kitchen: Kitchen, program: Program, slot: int) -> tuple[str, ...]:
+    """Other programs that are in a slot of a program's fryer now."""
+    there = slots_of(kitchen, program.fryer, told_slots(store))
+    return tuple(name for name, held in there.items() if held == slot and name != program.name)
 
 
 def slot_of(store: Store, kitchen: Kitchen, program: Program) -> int:

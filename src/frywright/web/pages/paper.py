@@ -20,7 +20,7 @@ from frywright.rooms.cook import slots
 from frywright.rooms.cook.cards import card_pdf, site_cards_pdf
 from frywright.rooms.cook.compare import read_back, value_names
 from frywright.rooms.cook.desk import clock_sentence
-from frywright.rooms.cook.life import keep_card, keep_cards
+from frywright.rooms.cook.life import approvals, keep_card, keep_cards
 from frywright.rooms.cook.programs import keep_print, record_readback
 from frywright.rooms.cook.view import cook_view
 from frywright.rooms.kitchen import remembered_kitchen
@@ -50,11 +50,12 @@ def add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -
         tr = translator(language)
         slot = slot or slots.slot_of(context.store, kitchen(), found)
         shared = sharing(kitchen(), found, slot, slots.told_slots(context.store))
+        approved = approvals(context.store, kitchen()).get(found.name)
         return _paper(
             context,
             request,
             [found],
-            lambda place, who: card_pdf(place, found, slot, language, tr, who, shared),
+            lambda place, who: card_pdf(place, found, slot, language, tr, who, shared, approved),
             who,
         )
 
@@ -62,9 +63,13 @@ def add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -
         place = kitchen()
         translators = {n: translator(n) for n in (tongues() if both else [context.language(request)])}
         programs = [place.program(name) for name in sorted({p.name for p in place.own_programs})]
-        held = slots.told_slots(context.store)
+        held, approved = slots.told_slots(context.store), approvals(context.store, place)
         return _paper(
-            context, request, programs, lambda place, who: site_cards_pdf(place, translators, who, held), who
+            context,
+            request,
+            programs,
+            lambda place, who: site_cards_pdf(place, translators, who, held, approved),
+            who,
         )
 
     @routes.get("/cook/card.pdf")
@@ -91,11 +96,11 @@ def add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -
 
 
 def _add_slots(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
-    @routes.get("/cook/card")
-    def choose(request: Request, program: str) -> Response:
+    def asked(request: Request, program: str, wanted: int = 0, status: int = 200) -> Response:
         place = kitchen()
         found = place.program(program)
         told = slots.told_slots(context.store)
+        told = {**told, found.name: wanted} if wanted else told
         fryer, held = place.fryer(found.fryer), slots_of(place, found.fryer, told)
         rows = [
             {"slot": n, "names": [name for name, slot in held.items() if slot == n and name != found.name]}
@@ -103,13 +108,25 @@ def _add_slots(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) 
         ]
         slot = held[found.name]
         values = {"program": found, "fryer": fryer, "rows": rows, "slot": slot}
-        shared = sharing(place, found, slot, told)
-        return context.render(request, "print_card.html", room="desk", shared=shared, **values)
+        shared = (
+            slots.held_in(context.store, place, found, slot) if wanted else sharing(place, found, slot, told)
+        )
+        confirm = bool(wanted)
+        return context.render(
+            request, "print_card.html", status, room="desk", shared=shared, confirm=confirm, **values
+        )
+
+    @routes.get("/cook/card")
+    def choose(request: Request, program: str) -> Response:
+        return asked(request, program)
 
     @routes.post("/cook/card")
     def tell(request: Request, form: Typed) -> Response:
         place = kitchen()
         found, slot = place.program(str(form.get("program", ""))), _slot(str(form.get("slot", "")))
+        others = slots.held_in(context.store, place, found, slot)
+        if others and place.fryer(found.fryer).controller.slot_count > 1 and not form.get("overwrite"):
+            return asked(request, found.name, slot, 409)
         with context.store.writing():
             slots.tell_slot(context.store, place, found, slot)
             keep_card(context.store, found, slot)
