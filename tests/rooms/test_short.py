@@ -241,7 +241,7 @@ def test_the_pages_lock_a_short_program(client, store):
         "unknown"
         not in client.get("/cook", params={"program": "bone-in alder"}).text.split('id="ask"')[0].lower()
     )
-    row = client.get("/cook/desk").text.split('<th scope="row">bone-in alder</th>')[1].split("</tr>")[0]
+    row = client.get("/cook/desk").text.split('aria-label="bone-in alder"')[1].split("</article>")[0]
     assert "▼" in row
     assert "°F" in row
     assert "−" in client.get("/cook/changes", params={"program": "bone-in alder"}).text
