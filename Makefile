@@ -27,6 +27,7 @@ bench: $(VENV)/.dev  ## timings and accuracy against SciPy and FiPy in the same 
 	$(BIN)/python -m benchmarks.engine
 	$(BIN)/python -m benchmarks.desk
 	$(BIN)/python -m benchmarks.evidence
+	$(BIN)/python -m benchmarks.live
 	$(BIN)/python -m benchmarks.day
 	$(BIN)/python -m benchmarks.oil
 	$(BIN)/python -m benchmarks.records

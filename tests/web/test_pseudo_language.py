@@ -53,6 +53,7 @@ READ = {
     "/cook/kitchen": [""],
     "/setup": [""],
     "/setup/first": [""],
+    "/cook/live": [""],
     "/cook/probes": [""],
     "/cook/probing": ["", "?program=wedges+cedar", "?program=zz"],
     "/cook/probing/sheet.pdf": ["?program=bone-in+alder"],
@@ -91,6 +92,7 @@ NOT_READ = {
     "/setup/{what}/check": "read below, on an empty store",
     "/setup/{what}/{key}": "read below, on an empty store",
     "/cook/desk/job/{number}": "read below, a proof and a transfer",
+    "/cook/live/part": "a part of /cook/live",
     "/cook/probes/{number}": "read below, with a log",
     "/cook/probes/{number}/report.pdf": "read below, with a log",
     "/records/case/{number}": "read below, with a case",
@@ -274,6 +276,22 @@ def test_a_log_its_report_and_a_case_are_read(client):
             assert english([line.partition(":")[2]], client.own) == {}, line
 
 
+def test_a_load_that_is_followed_is_read(client):
+    """Readings of a clock that is wrong, one of them impossible; a load that waits, one that cooks."""
+    for second in range(3):
+        samples = [
+            {"channel": name, "temp": temp, "unit": "F", "at": 1000.0 + second}
+            for name, temp in (("1", 40.0), ("2", 335.0), ("3", 9999.0))
+        ]
+        assert client.post("/api/v1/live", json={"source": "7", "samples": samples}).status_code == 200
+    form = {"program": "bone-in alder", "drop": "oil", "channel_0": "7/1", "channel_1": "7/2"}
+    form |= {"where_0": "breast_half", "where_1": "oil"}
+    assert client.post("/cook/live/start", data=form).url.query == b"load=1"
+    assert read(client, "/cook/live?load=1") == {}
+    assert client.post("/cook/live/start", data={**form, "drop": "now", "ago": "1:00"}).url.query == b"load=2"
+    assert read(client, "/cook/live?load=2") == {}
+
+
 def test_a_second_kitchen_with_rules_of_another_place_is_read(home, tmp_path):
     """Metric, high up, fish and wedges, a national limit for the oil."""
     text = FISH_AND_WEDGES.replace(
@@ -357,6 +375,9 @@ FORMS = [
     ("/cook/kitchen", {"text": "zz = 1"}),
     ("/cook/kitchen", {"text": "zz"}),
     ("/cook/desk/design", {"product": "bone_in", "fryer": "alder", "margin": "99"}),
+    ("/cook/live/start", {"program": "bone-in alder"}),
+    ("/cook/live/9/drop", {"ago": "zz"}),
+    ("/cook/live/9/keep", {}),
     ("/cook/probes/check", {"thermometer": "", "ice": "9"}),
     ("/cook/probes/sample", {"readings": "1 2"}),
     (

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Awaitable, Callable
 from contextlib import suppress
-from math import ceil
+from math import ceil, isfinite
 from pathlib import Path
 from typing import Any, cast
 from urllib.parse import quote, urlsplit
@@ -133,6 +133,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
         desk,
         fryers,
         life,
+        live,
         now,
         people,
         probes,
@@ -155,6 +156,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
         desk,
         setup,
         life,
+        live,
         probes,
         probing,
         day,
@@ -195,7 +197,10 @@ def _tell_errors(app: FastAPI, context: Context) -> None:
     @app.exception_handler(RequestValidationError)
     async def refuse(request: Request, error: RequestValidationError) -> Response:
         if "text/html" not in request.headers.get("accept", ""):
-            return await request_validation_exception_handler(request, error)
+            said = [
+                {**e, "input": repr(e["input"])} if _no_number(e.get("input")) else e for e in error.errors()
+            ]
+            return await request_validation_exception_handler(request, RequestValidationError(said))
         first = error.errors()[0]
         name = str(first["loc"][-1])
         if first["type"] == "missing":
@@ -212,6 +217,11 @@ def _tell_errors(app: FastAPI, context: Context) -> None:
 def _may(who: Who | None, route: str) -> bool:
     """Whether somebody has the right that a route asks for."""
     return who is not None and who.may(RIGHTS[route])
+
+
+def _no_number(value: Any) -> bool:
+    """Whether a value is a float that JSON cannot say."""
+    return isinstance(value, float) and not isfinite(value)
 
 
 async def _authorise(request: Request) -> None:
