@@ -97,6 +97,85 @@ def test_a_lost_server_loses_no_tap(browser, day):  # noqa: F811
     context.close()
 
 
+def test_without_the_server_clocks_go_on_and_it_is_loud(browser, day):  # noqa: F811
+    """A real day's board, the line cut: the copy the tablet kept is never taken for an answer. The clock
+    goes on steadily, also after a reload; a drop tapped meanwhile counts down; the line says since when.
+    """
+    context = browser.new_context(viewport={"width": 820, "height": 1180})
+    page = context.new_page()
+    page.goto(f"{day}/day/board")
+    page.wait_for_selector(".tile")
+    page.evaluate("navigator.serviceWorker.ready")
+    page.reload()
+    page.wait_for_timeout(4500)  # one more answer, so that the worker has a copy
+    context.set_offline(True)
+    page.wait_for_selector("#link:not([hidden])", timeout=15_000)
+    assert "No connection since" in page.inner_text("#link")
+    assert page.locator("#link").bounding_box()["y"] >= 0
+    assert page.evaluate("getComputedStyle(document.querySelector('#link')).position") == "sticky"
+    page.click("summary")
+    form = "form:has(input[value=drop]):has(legend)"
+    page.select_option(f"{form} [name=fryer]", "cedar")
+    page.select_option(f"{form} [name=product]", "wedges")
+    page.fill(f"{form} [name=pieces]", "10")
+    page.click(f"{form} button")
+    page.wait_for_selector(".tile .unsent")
+    read = (
+        "() => document.querySelector('.tile .unsent').textContent.match(/([0-9]+):([0-9]+)/).slice(1)"
+        ".map(Number)"
+    )
+    left = []
+    for _ in range(6):
+        minutes, seconds = page.evaluate(read)
+        left.append(60 * minutes + seconds)
+        page.wait_for_timeout(1500)
+    assert left == sorted(left, reverse=True), "the countdown never goes back up"
+    assert left[0] - left[-1] >= 6
+    page.reload()
+    page.wait_for_selector(".tile .unsent", timeout=15_000)
+    minutes, seconds = page.evaluate(read)
+    assert 0 <= left[-1] - (60 * minutes + seconds) <= 20, "a reload carries the clock on"
+    context.set_offline(False)
+    page.wait_for_selector("#link", state="hidden", timeout=20_000)
+    context.close()
+
+
+def test_a_lift_that_is_due_is_seen_and_heard(browser, day):  # noqa: F811
+    """The tile turns dark, the title calls, and a tone is started that rises; it ends with the lift."""
+    page = open_page(browser, day, "tablet", f"/day/board?practice=44&{FRIDAY}&now_s=43200")
+    page.evaluate(
+        """() => {
+          window.tones = [];
+          const make = AudioContext.prototype.createOscillator;
+          AudioContext.prototype.createOscillator = function () {
+            const tone = make.call(this), start = tone.start;
+            tone.start = function (...at) {
+              window.tones.push(tone.frequency.value);
+              return start.apply(this, at);
+            };
+            return tone;
+          };
+        }"""
+    )
+    page.evaluate(
+        """() => fetch('/day/tap', {method: 'POST', headers: {'Content-Type': 'application/json'},
+        body: JSON.stringify({key: 'due', what: 'drop', fryer: 'cedar', product: 'wedges', pieces: 10,
+        practice: '44', date: '2026-11-27', at_s: 34200, now_s: 34200})})"""
+    )
+    page.mouse.click(5, 5)
+    page.select_option("#speed", "120")
+    page.wait_for_selector(".tile.due", timeout=20_000)
+    page.select_option("#speed", "1")
+    page.wait_for_function("() => window.tones.length >= 2", timeout=30_000)
+    assert page.evaluate("window.tones[1] > window.tones[0]")
+    assert page.title().startswith("▲ Lift (1)")
+    page.click(".tile.due button:text-is('Lifted')")
+    page.wait_for_function(
+        "() => !document.title.startsWith('▲') || document.querySelector('#questions .asked')"
+    )
+    page.close()
+
+
 def test_a_lift_much_too_early_is_asked_about_over_a_reload(browser, day):  # noqa: F811
     """The question stands big on the board, survives a reload, and its answer is what is kept."""
     page = open_page(browser, day, "phone", f"/day/board?practice=43&{FRIDAY}&now_s=43200")

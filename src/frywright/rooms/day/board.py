@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import asdict, dataclass, replace
+from dataclasses import asdict, dataclass
 from typing import Any
 
 import numpy as np
@@ -287,6 +287,11 @@ def board_view(board: Board, now_s: float, tr: Callable[[str], str] = str) -> di
             [{"fryer": x.fryer, "pieces": x.pieces_count, "text": amount(bench, x, tr)} for x in loads]
             for loads in bench.loads
         ],
+        "times": [
+            {"fryer": x.fryer, "product": x.product, "pieces": x.pieces_count, "lift_s": x.lift_s}
+            for loads in bench.loads
+            for x in loads
+        ],
         "reasons": [{"value": r, "text": tr(r)} for r in REASONS],
     }
 
@@ -441,43 +446,6 @@ def _notes(board: Board, state: State, tr: Callable[[str], str]) -> list[str]:
             )
         )
     return found
-
-
-def compare_down(board: Board, now_s: float, fryer: str, tr: Callable[[str], str] = str) -> dict[str, Any]:
-    """The rest of the day with a fryer and without it."""
-    state = board.state(now_s)
-    board.kitchen.fryer(fryer)
-    f = board.bench.fryers.index(fryer)
-    with_it = replace(state, down={k: v for k, v in state.down.items() if k != f})
-    return _compare(board, with_it, replace(state, down={**state.down, f: state.now_n}), fryer, tr)
-
-
-def _compare(
-    board: Board, old_state: State, new_state: State, what: str, tr: Callable[[str], str]
-) -> dict[str, Any]:
-    """Old and new plan: pieces asked for in vain by half hour, money, and which product to trim."""
-    bench = board.bench
-    old, new = board.rest_of_day(old_state), board.rest_of_day(new_state)
-    t = max(int(old_state.now_n), 0)
-    width = max(1, round(1800.0 / bench.trade.slot_s))
-    halves = []
-    for low in range(t, bench.day.slots_count, width):
-        a, b = (float(x.short_n[:, low : low + width].sum()) for x in (old, new))
-        halves.append({"from": bench.trade.clock_of(low), "old_n": round(a, 1), "new_n": round(b, 1)})
-    more = np.maximum(new.short_n.sum(axis=1) - old.short_n.sum(axis=1), 0.0)
-    worst = int(np.argmax(more))
-    return {
-        "what": what,
-        "halves": halves,
-        "old_money": round(old.rest_money, 2),
-        "new_money": round(new.rest_money, 2),
-        "short_n": round(float(more.sum()), 1),
-        "fill_old_frac": old.fill_frac,
-        "fill_new_frac": new.fill_frac,
-        "trim": tr(bench.day.items[worst].name) if more[worst] >= 1 else "",
-        "old_drops": len(old.plan.drops),
-        "new_drops": len(new.plan.drops),
-    }
 
 
 def tap_of(values: Mapping[str, Any]) -> Tap:

@@ -22,7 +22,8 @@ from frywright.rooms.clock import now
 from frywright.rooms.day import day as work
 from frywright.rooms.day import paper as day_paper
 from frywright.rooms.day import views
-from frywright.rooms.day.board import Board, Tap, board_view, compare_down, tap_of
+from frywright.rooms.day.board import Board, Tap, board_view, tap_of
+from frywright.rooms.day.compare import compare_down
 from frywright.rooms.day.lifting import LiftAskedError
 from frywright.rooms.day.practice import demo_sales
 from frywright.voice.tongue import translator

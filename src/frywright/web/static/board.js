@@ -6,17 +6,27 @@ const link = document.querySelector("#link");
 const QUEUE = `frywright.taps.${date}.${practice}`;
 const ASKED = `frywright.asked.${date}.${practice}`;
 const questions = document.querySelector("#questions");
+const TITLE = document.title;
 const SIM = `frywright.clock.${date}.${practice}`;
 const EVERY_MS = practice ? 400 : 4000;
 
-// ---- time: a real day follows the server's clock, a practice day its own
-let anchor = { second: Number(root.dataset.now), at: Date.now() };
+// ---- time: a real day follows the server's clock, carried on by the tablet's steady clock; a practice day its own.
+// The last time the server gave is kept beside the wall clock, for a page that is loaded again without the server.
+const TIME = `frywright.time.${date}`;
+const last = JSON.parse(localStorage.getItem(TIME) || "null");
+let anchor = { second: Math.max(Number(root.dataset.now), last ? last.second + (Date.now() - last.wall) / 1000 : 0), at: performance.now() };
+
+function setTime(second) {
+  anchor = { second, at: performance.now() };
+  localStorage.setItem(TIME, JSON.stringify({ second, wall: Date.now() }));
+}
+
 let sim = practice ? JSON.parse(localStorage.getItem(SIM) || "null") : null;
 if (practice && !sim) sim = { second: Number(root.dataset.start), at: Date.now(), speed: 1 };
 
 function nowS() {
   if (sim) return sim.second + ((Date.now() - sim.at) / 1000) * sim.speed;
-  return anchor.second + (Date.now() - anchor.at) / 1000;
+  return anchor.second + (performance.now() - anchor.at) / 1000;
 }
 
 function keepSim(speed) {
@@ -104,6 +114,13 @@ function drawAsked() {
   }));
 }
 
+let lostAt = null;
+
+function lost() {
+  lostAt ??= hhmm(nowS());
+  show(link.dataset.lost.replace("{at}", lostAt).replace("{n}", waiting().length));
+}
+
 function show(text) {
   link.hidden = !text;
   if (text && link.textContent !== text) link.textContent = text;
@@ -119,7 +136,7 @@ async function refresh() {
     const query = new URLSearchParams({ lang: language });
     if (practice) for (const [k, v] of Object.entries({ practice, date, now_s: nowS().toFixed(0) })) query.set(k, v);
     const answer = await fetch(`/day/board/part?${query}`);
-    if (!answer.ok) throw new Error(answer.status);
+    if (!answer.ok || answer.headers.has("x-kept-copy")) throw new Error(answer.status);
     const html = await answer.text();
     // Never under a finger: a button replaced between press and release would swallow the tap.
     if (!pressing && (!root.contains(document.activeElement) || document.activeElement.tagName === "BUTTON")) {
@@ -130,18 +147,37 @@ async function refresh() {
     }
     if (!waiting().length && !link.textContent.startsWith(link.dataset.refused)) show("");
     const stamp = root.querySelector("#stamp");
-    if (!practice && stamp) anchor = { second: Number(stamp.dataset.now), at: Date.now() };
+    if (!practice && stamp) setTime(Number(stamp.dataset.now));
+    lostAt = null;
   } catch {
-    show(`${link.dataset.lost} ${waiting().length}`);
+    lost();
   } finally {
     drawing = false;
     tick();
   }
 }
 
+const clockOf = (left) => (left >= 0 ? `${two(left / 60)}:${two(left % 60)}` : `+${two(-left / 60)}:${two(-left % 60)}`);
+
+// What was tapped here and the server does not have yet: a drop counts down all the same, a lift stops its clock.
+function drawWaiting(now) {
+  for (const old of root.querySelectorAll(".unsent")) old.remove();
+  for (const tap of waiting()) {
+    const tile = root.querySelector(`[data-fryer="${CSS.escape(tap.fryer ?? "")}"]`)?.closest(".tile");
+    if (!tile || !["drop", "lift"].includes(tap.what)) continue;
+    const line = Object.assign(document.createElement("p"), { className: "unsent" });
+    const times = JSON.parse(root.querySelector("#times").textContent);
+    const time = times.find((t) => t.fryer === tap.fryer && t.product === tap.product && t.pieces >= Number(tap.pieces));
+    if (tap.what === "lift") line.textContent = `${link.dataset.lifted} ${hhmm(tap.at_s)}`;
+    else line.textContent = time ? `${link.dataset.dropped} ${clockOf(tap.at_s + time.lift_s - now)}` : `${link.dataset.dropped} ${hhmm(tap.at_s)}`;
+    tile.querySelector("h2").after(line);
+  }
+}
+
 function tick() {
   const now = nowS();
   clock.textContent = hhmm(now);
+  drawWaiting(now);
   for (const timer of root.querySelectorAll("[data-lift]")) {
     const vent = timer.dataset.vent ? Number(timer.dataset.vent) : null;
     const caution = timer.parentElement.querySelector(".vent");
@@ -149,9 +185,36 @@ function tick() {
     if (caution) caution.hidden = !venting;
     timer.hidden = venting; // no countdown while pressure is let go
     const left = (vent ?? Number(timer.dataset.lift)) - now;
-    timer.querySelector(".left").textContent = left >= 0 ? `${two(left / 60)}:${two(left % 60)}` : `+${two(-left / 60)}:${two(-left % 60)}`;
+    timer.querySelector(".left").textContent = clockOf(left);
     timer.parentElement.classList.toggle("due", !venting && left <= 0);
   }
+  alarm();
+}
+
+// ---- a lift that is due is heard: a tone that rises with every call, and the phone shakes; the first tap lets it sound
+let sound = null, called = 0, calls = 0;
+window.addEventListener("pointerdown", () => { sound ??= new AudioContext(); }, { once: true });
+
+function alarm() {
+  const due = root.querySelectorAll(".tile.due").length;
+  document.title = due ? `▲ ${link.dataset.due} (${due})` : TITLE;
+  if (!due) { calls = 0; return; }
+  if (performance.now() - called < 10_000 || (sim && sim.speed > 1)) return;
+  called = performance.now();
+  calls += 1;
+  navigator.vibrate?.([300, 100, 300]);
+  if (!sound) return;
+  const tone = sound.createOscillator(), loud = sound.createGain();
+  tone.frequency.value = Math.min(520 + 90 * calls, 1400); // Hz, within what small loudspeakers carry (own choice)
+  loud.gain.value = Math.min(0.2 + 0.1 * calls, 0.9);
+  tone.connect(loud).connect(sound.destination);
+  tone.start();
+  tone.stop(sound.currentTime + 0.6);
+}
+
+// The screen stays on while the board is looked at.
+async function stayAwake() {
+  try { if (!document.hidden) await navigator.wakeLock?.request("screen"); } catch { /* the tablet decides */ }
 }
 
 root.parentElement.addEventListener("submit", (event) => {
@@ -169,7 +232,7 @@ root.parentElement.addEventListener("submit", (event) => {
       const query = new URLSearchParams({ [lost]: which, ...(practice ? { practice, date, now_s: at.toFixed(0) } : {}) });
       window.location.assign(`/day/board/down?${query}`);
     }
-  }).catch(() => show(`${link.dataset.lost} ${waiting().length}`));
+  }).catch(lost);
 });
 
 // ---- practice: speed, and following the advice by itself
@@ -213,6 +276,7 @@ for (const [name, on] of [["pointerdown", true], ["pointerup", false], ["pointer
   await refresh();
   setTimeout(loop, EVERY_MS);
 })();
-document.addEventListener("visibilitychange", () => document.hidden || refresh());
+stayAwake();
+document.addEventListener("visibilitychange", () => { if (!document.hidden) { stayAwake(); refresh(); } });
 window.addEventListener("online", refresh);
 if ("serviceWorker" in navigator) navigator.serviceWorker.register("/day/worker.js", { scope: "/day/" }).catch(() => {});

@@ -15,8 +15,10 @@ self.addEventListener("fetch", (event) => {
       return answer;
     } catch (lost) {
       const kept = await cache.match(plain.href);
-      if (kept) return kept;
-      throw lost;
+      if (!kept) throw lost;
+      const headers = new Headers(kept.headers);
+      headers.set("x-kept-copy", "yes"); // so that nobody takes an old copy for an answer
+      return new Response(kept.body, { status: kept.status, headers });
     }
   })());
 });
