@@ -11,11 +11,13 @@ from numpy.typing import NDArray
 
 from frywright.calibrate import timeline
 from frywright.model.errors import InputError
+from frywright.model.units import is_count
 from frywright.tables import moments, table
 
 Array = NDArray[np.float64]
 LEADING = re.compile(
-    r"^\s*([-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][-+]?\d+)?)\s*(?:°|º|deg)?\s*(?:[CcFf]|psi|kPa|bar)?\s*$"
+    r"^\s*+([-+]?(?:\d++(?:[.,]\d*+)?|[.,]\d++)(?:[eE][-+]?\d++)?)"
+    r"\s*+(?:°|º|deg)?\s*+(?:[CcFf]|psi|kPa|bar)?\s*+$"
 )
 TIME_WORDS = re.compile(r"time|sec|elapsed|min|hora|tiempo|segund|date|fecha|\bs\b|\bt\b|hour", re.I)
 CLOCK_WORDS = re.compile(r"mm:ss|elapsed|dura|transcurr", re.I)
@@ -93,7 +95,7 @@ def title_of(shape: table.Shape, i: int) -> str:
 def _is_short(cells: list[str], title: str) -> bool:
     """Whether ``a:bb`` means minutes and seconds: said so, or more than a day of hours."""
     parts = [cell.split(":") for cell in cells if cell]
-    if any(len(p) != 2 or not p[0].strip().isdigit() for p in parts):
+    if any(len(p) != 2 or not is_count(p[0].strip()) for p in parts):
         return False
     return bool(CLOCK_WORDS.search(title)) or any(int(p[0]) > 23 for p in parts)
 
@@ -122,7 +124,7 @@ def _number_clock(cells: list[str], title: str, first: bool) -> float:
 def is_index(i: int, rows: list[list[str]], shape: table.Shape) -> bool:
     """A column that only counts the lines."""
     cells = _column(rows, i)
-    if not cells or not all(cell.isdigit() for cell in cells):
+    if not cells or not all(is_count(cell) for cell in cells):
         return False
     steps = np.diff([int(cell) for cell in cells])
     counts = len(steps) > 2 and bool(np.all(steps == 1))

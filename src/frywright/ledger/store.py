@@ -29,7 +29,7 @@ from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_has
 from frywright.model.errors import NotKeptError, RecordError
 
 NEWEST_SCHEMA = "0004"
-READ_BLOCK = 2000
+READ_BLOCK, LARGEST_NUMBER = 2000, 2**53
 WRITER_LOCK = 7_310_221
 """Number of the advisory lock under which PostgreSQL writers take turns."""
 FILES_SETTING = "FRYWRIGHT_FILES"
@@ -377,6 +377,8 @@ class Store:
 
     def entry(self, number: int) -> Recorded | None:
         """The entry of a number, or None."""
+        if not 0 < number <= LARGEST_NUMBER:
+            return None
         with self.looking() as connection:
             row = connection.execute(sa.select(ENTRY).where(ENTRY.c.number == number)).first()
         return _recorded(row) if row else None
@@ -402,6 +404,8 @@ class Store:
 
     def replaced_by(self, number: int) -> Recorded | None:
         """The entry that replaced another, or None."""
+        if not 0 < number <= LARGEST_NUMBER:
+            return None
         with self.looking() as connection:
             row = connection.execute(sa.select(ENTRY).where(ENTRY.c.replaces == number)).first()
         return _recorded(row) if row else None

@@ -21,8 +21,11 @@ from frywright.model.findings import Problem
 from frywright.model.units import UNITS, parse, suffix_of, to_inside, to_people
 
 T = TypeVar("T")
-_HEADER = re.compile(r"^\s*(\[\[?)\s*([^\]]+?)\s*\]\]?")
+_HEADER = re.compile(r"^\s*+(\[\[?)([^\]]++)\]\]?")
 _KEY = re.compile(r"^(\s*)(\"[^\"]*\"|[A-Za-z0-9_-]+)\s*=")
+
+LONGEST_TEXT, LONGEST_LINE = 300_000, 2_000
+"""Letters of a kitchen file and of one of its lines: forty times the demo (project's own rules)."""
 
 
 class Source:
@@ -40,7 +43,7 @@ class Source:
         for number, line in enumerate(self.lines):
             header = _HEADER.match(line)
             if header:
-                table = self._full_name(header[2], counts, header[1] == "[[")
+                table = self._full_name(header[2].strip(), counts, header[1] == "[[")
                 self._places.setdefault((table, ""), (number, line.index("[")))
                 continue
             key = _KEY.match(line)
@@ -84,27 +87,37 @@ class Source:
         DataError
             The text is not TOML; the problem names the line.
         """
+        self._bounded()
         try:
             return tomllib.loads(self.text)
-        except tomllib.TOMLDecodeError as error:
+        except RecursionError as error:
+            raise DataError([self._unread(0, 0, "nested too deep")]) from error
+        except ValueError as error:
             found = re.search(r"line (\d+), column (\d+)", str(error))
             number = int(found[1]) if found else 0
             column = int(found[2]) - 1 if found else 0
-            line = self.lines[number - 1] if 0 < number <= len(self.lines) else ""
             cause = str(error).split(" (at")[0]
-            raise DataError(
-                [
-                    Problem(
-                        what="not valid TOML: {cause}",
-                        remedy="Mend this line; text values need quotes, numbers don't.",
-                        file=self.file,
-                        line_number=number,
-                        column_number=column,
-                        line=line,
-                        values={"cause": cause},
-                    )
-                ]
-            ) from error
+            raise DataError([self._unread(number, column, cause)]) from error
+
+    def _bounded(self) -> None:
+        """Refuse what no kitchen is: reading it would take minutes."""
+        if len(self.text) > LONGEST_TEXT:
+            raise DataError([self._unread(0, 0, "longer than a kitchen file")])
+        for number, line in enumerate(self.lines, start=1):
+            if len(line) > LONGEST_LINE:
+                raise DataError([self._unread(number, 0, "a line longer than a page")])
+
+    def _unread(self, number: int, column: int, cause: str) -> Problem:
+        """A problem with the text itself."""
+        return Problem(
+            what="not valid TOML: {cause}",
+            remedy="Mend this line; text values need quotes, numbers don't.",
+            file=self.file,
+            line_number=number,
+            column_number=column,
+            line=self.lines[number - 1][:LONGEST_LINE] if 0 < number <= len(self.lines) else "",
+            values={"cause": cause},
+        )
 
 
 def read(cls: type[T], table: Mapping[str, Any], source: Source, path: str, **given: Any) -> T:

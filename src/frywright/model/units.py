@@ -158,7 +158,7 @@ _SPELLED = {
     "%": "pct",
     "btu/h": "btu_h",
 }
-_TYPED = re.compile(r"([-+−]?)\s*((?:[0-9]|[.,][0-9])[0-9.,\s]*?)\s*([^0-9\s.,].*)?")
+_TYPED = re.compile(r"([-+−]?)\s*+((?:[0-9]|[.,][0-9])[0-9.,]*+(?:\s++[0-9.,]++)*+)\s*+([^0-9\s.,].*+)?")
 _CLOCK = re.compile(r"(?:([0-9]{1,4}):)?([0-9]{1,5}):([0-9]{2})")
 _MINUTES = re.compile(r"([0-9]{1,5})\s*min\s*([0-9]{1,2})\s*s", re.IGNORECASE)
 _SPACE = re.compile(r"(?<=[0-9])[ \u00a0\u2009\u202f](?=[0-9]{3}(?![0-9]))")
@@ -166,7 +166,12 @@ EXACT = ("kg", "lb")
 """Units read off a scale with three decimals, and never in thousands by a kitchen: 1.250 kg is no doubt,
 1,250 kg is.
 """
-LONGEST_NUMBER = 15
+LONGEST_NUMBER, LONGEST_COUNT = 15, 9
+
+
+def is_count(text: str) -> bool:
+    """Whether a text is a whole number in the digits 0 to 9, of a length that people mean."""
+    return text.isascii() and text.isdigit() and len(text) <= LONGEST_COUNT
 
 
 def suffix_of(name: str) -> str | None:

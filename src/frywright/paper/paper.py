@@ -6,15 +6,19 @@ import json
 import tempfile
 from collections.abc import Mapping
 from pathlib import Path
+from threading import Lock
 from typing import Any
 
 from frywright.paper.fonts import folder
+from frywright.paper.pixels import MOST_PIXELS, pixels
 
 TEMPLATES = Path(__file__).parent / "templates"
 PAPER = {"us": "us-letter", "metric": "a4"}
 """Sheet by the kitchen's units."""
 SIGNS = {b"\xff\xd8\xff": "jpg", b"\x89PNG\r\n\x1a\n": "png", b"GIF8": "gif", b"RIFF": "webp"}
 """First bytes of the pictures that can be printed."""
+ONE_PICTURE = Lock()
+"""Pictures are tried one at a time: each may take its decoded size in memory."""
 
 
 def pdf(template: str, name: str, data: Any, pictures: Mapping[str, bytes] | None = None) -> bytes:
@@ -59,9 +63,11 @@ def picture_type(content: bytes) -> str:
 
 
 def is_picture(content: bytes) -> bool:
-    """Whether a picture can really be printed: its first bytes say so and it decodes."""
-    kind = picture_type(content)
-    if not kind:
+    """Whether a picture can really be printed: its first bytes say so, it is of a size to be decoded, and it
+    decodes.
+    """
+    kind, size = picture_type(content), pixels(content)
+    if not kind or size is None or size > MOST_PIXELS:
         return False
     import typst
 
@@ -70,7 +76,8 @@ def is_picture(content: bytes) -> bool:
         (root / f"p.{kind}").write_bytes(content)
         (root / "p.typ").write_text(f'#image("p.{kind}", width: 20mm)', "utf-8")
         try:
-            typst.compile(root / "p.typ", format="pdf")
+            with ONE_PICTURE:
+                typst.compile(root / "p.typ", format="pdf")
         except (typst.TypstError, RuntimeError):
             return False
     return True

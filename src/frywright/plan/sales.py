@@ -234,7 +234,7 @@ def _moment(cell: str) -> moments.Moment | None:
     whole = moments.read_moment(cell)
     if whole is not None or "-" not in cell.strip("-"):
         return whole
-    return moments.read_moment(re.split(r"\s*[-–]\s*", cell.strip())[0]) if cell.count(":") >= 2 else None
+    return moments.read_moment(re.split("[-–]", cell.strip())[0].rstrip()) if cell.count(":") >= 2 else None
 
 
 def _order(rows: Sequence[table.Row], columns: _Columns, name: str, notes: list[Note]) -> str:

@@ -26,6 +26,6 @@ def keep_photo(store: Store, photo: BinaryIO) -> str:
         raise InputError(
             "photo",
             Phrase("{count} bytes", {"count": len(data)}),
-            "a JPEG, PNG, GIF or WebP picture of up to 12 MB",
+            "a JPEG, PNG, GIF or WebP picture of up to 12 MB and 40 million pixels",
         )
     return attachments_of(store).keep(io.BytesIO(data))[0]

@@ -12,6 +12,7 @@ from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
+from frywright.model.units import is_count
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
 from frywright.rooms.thermometers import check_valid
@@ -117,6 +118,6 @@ def tell_probe(
 def pieces_count(text: Any) -> float:
     """Pieces as typed; an empty box is none."""
     word = str(text or "0").strip()
-    if not word.isdigit() or int(word) > 10_000:
+    if not is_count(word) or int(word) > 10_000:
         raise InputError("pieces", repr(word), "a whole number up to 10,000")
     return float(word)

@@ -23,7 +23,7 @@ HEAD_LINES = 400
 LONGEST_LINE = 20_000
 SEPARATORS = (";", "\t", ",", "|", " ")
 SAMPLE_ROWS = 60
-NUMBER = re.compile(r"^[-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][-+]?\d+)?\s*(?:°|deg|º)?\s*[CcFfKk]?$")
+NUMBER = re.compile(r"^[-+]?(?:\d++(?:[.,]\d*+)?|[.,]\d++)(?:[eE][-+]?\d++)?\s*+(?:°|deg|º)?\s*+[CcFfKk]?$")
 OPEN_MARKS = {
     "",
     "-",

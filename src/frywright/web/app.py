@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Awaitable, Callable
+from collections.abc import Awaitable, Callable, Mapping
 from contextlib import suppress
-from math import ceil, isfinite
+from math import ceil
 from pathlib import Path
 from typing import Any, cast
 from urllib.parse import quote, urlsplit
 
 from fastapi import Depends, FastAPI, Request, Response
 from fastapi.concurrency import run_in_threadpool
-from fastapi.exception_handlers import request_validation_exception_handler
 from fastapi.exceptions import RequestValidationError
 from fastapi.responses import JSONResponse, RedirectResponse
 from fastapi.staticfiles import StaticFiles
@@ -197,15 +196,13 @@ def _tell_errors(app: FastAPI, context: Context) -> None:
     @app.exception_handler(RequestValidationError)
     async def refuse(request: Request, error: RequestValidationError) -> Response:
         if "text/html" not in request.headers.get("accept", ""):
-            said = [
-                {**e, "input": repr(e["input"])} if _no_number(e.get("input")) else e for e in error.errors()
-            ]
-            return await request_validation_exception_handler(request, RequestValidationError(said))
+            return JSONResponse({"detail": [_wrong(e) for e in error.errors()]}, 422)
         first = error.errors()[0]
         name = str(first["loc"][-1])
         if first["type"] == "missing":
             return await run_in_threadpool(tell, request, InputError(name, "missing", "given"))
-        return await run_in_threadpool(tell, request, InputError(name, repr(first["input"]), "a number"))
+        typed = ascii(first["input"])[:80]
+        return await run_in_threadpool(tell, request, InputError(name, typed, "a number"))
 
     @app.exception_handler(Exception)
     def broke_off(request: Request, error: Exception) -> Response:
@@ -219,9 +216,10 @@ def _may(who: Who | None, route: str) -> bool:
     return who is not None and who.may(RIGHTS[route])
 
 
-def _no_number(value: Any) -> bool:
-    """Whether a value is a float that JSON cannot say."""
-    return isinstance(value, float) and not isfinite(value)
+def _wrong(error: Mapping[str, Any]) -> dict[str, Any]:
+    """What is wrong with a body, in letters that any answer can carry, and nothing that was sent."""
+    place = [ascii(part).strip("'") for part in error["loc"]]
+    return {"type": error["type"], "loc": place, "msg": ascii(error["msg"])[1:-1]}
 
 
 async def _authorise(request: Request) -> None:

@@ -17,7 +17,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError, InputError, Phrase
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
-from frywright.model.units import GALLON
+from frywright.model.units import GALLON, is_count
 from frywright.paper.paper import PAPER, pdf, picture_type
 from frywright.rooms.care.machines import OZ_GAL_G_L, OZ_KG, boil_out_dose
 from frywright.rooms.hall import write
@@ -149,7 +149,7 @@ def save_card(store: Store, values: Mapping[str, Any], photo: BinaryIO | None = 
     pictures = {str(n): sha for n, sha in now_card.pictures.items()}
     if photo is not None:
         text = str(values.get("picture_step", ""))
-        if not text.isdigit() or not 1 <= int(text) <= len(steps):
+        if not is_count(text) or not 1 <= int(text) <= len(steps):
             raise InputError(
                 "picture_step", repr(text), "1 to {most}", where=now_card.title, values={"most": len(steps)}
             )

@@ -37,7 +37,7 @@ FRESH_PCT, CARTON_KG = 4.0, 35 * LB
 """Fresh oil and a carton: common practice, no source; the kitchen's own words
 win.
 """
-CARTONS = re.compile(r"(.*?)\s*(?:cartons?|jugs?|cajas?)", re.IGNORECASE)
+CARTONS = re.compile(r"(.*)(?:cartons?|jugs?|cajas?)", re.IGNORECASE)
 READING_SD_PCT, STRIP_SD_PCT = 1.5, 2.5
 """Error of a meter and of a strip: 1 to 2 points by published comparisons, a strip more (estimate)."""
 LIKELY_READING_PCT = (0.0, 60.0)
@@ -164,7 +164,7 @@ def _plain(site: Site, fryer: Fryer, text: str, allowed: str, values: dict[str, 
 def _mass(text: str, site: Site) -> float:
     found = CARTONS.fullmatch(text.strip())
     if found:
-        return site.number(found[1] or "1", "amount") * CARTON_KG
+        return site.number(found[1].strip() or "1", "amount") * CARTON_KG
     return site.read(text, "mass", "amount")
 
 

@@ -17,7 +17,7 @@ from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import InputError, one_of
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
-from frywright.model.units import show
+from frywright.model.units import is_count, show
 from frywright.rooms.clock import now
 from frywright.rooms.hall import in_turn, write
 from frywright.rooms.readings import level_of, pieces_count, read_core
@@ -44,6 +44,7 @@ a shift).
 """
 NEAR_LIFT = dt.timedelta(minutes=15)
 """A reading belongs to a load lifted this near (project's own rule)."""
+EARLIEST_YEAR, LATEST_YEAR = 2000, 2100
 PACK_S, FIFO_FRAC = 300.0, 0.8
 """From shelf to guest, and how surely the oldest tray is taken first (project's own rules)."""
 
@@ -222,7 +223,7 @@ def _with_what_was_done(
     if fact.step == "earlier":
         loads = [load["number"] for load in earlier_loads(store, kitchen, case)]
         text = str(values.get("load", ""))
-        if not text.isdigit() or int(text) not in loads:
+        if not is_count(text) or int(text) not in loads:
             raise InputError("load", repr(text), "one of the earlier loads")
         decision = one_of(DECISIONS, values.get("decision"), "decision")
         return replace(fact, load_number=int(text), decision=decision)
@@ -317,6 +318,8 @@ def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> 
         An unknown product.
     """
     kitchen.product(product)
+    if not EARLIEST_YEAR <= bought.year <= LATEST_YEAR:
+        raise InputError("bought", f"{bought:%Y-%m-%d}", "a day between 2000 and 2100")
     packed = bought - dt.timedelta(seconds=PACK_S)
     programs = [
         kitchen.program(n) for n in sorted({p.name for p in kitchen.programs if p.product == product})
@@ -335,7 +338,8 @@ def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> 
     rows: list[dict[str, Any]] = []
     for n, (lifted, item, program) in enumerate(found):
         pieces = item.fact.pieces_count
-        chance = (FIFO_FRAC if n == 0 else 0.0) + (1 - FIFO_FRAC) * pieces / total
+        share = pieces / total if total else 1.0 / len(found)
+        chance = (FIFO_FRAC if n == 0 else 0.0) + (1 - FIFO_FRAC) * share
         readings = [
             e
             for e in store.facts_between(lifted - NEAR_LIFT, lifted + NEAR_LIFT, Reading)

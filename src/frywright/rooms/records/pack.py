@@ -38,7 +38,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.units import to_people
 from frywright.paper.paper import PAPER, pdf, section
 from frywright.rooms.clock import now
-from frywright.rooms.records.corrective import case_view, cases
+from frywright.rooms.records.corrective import EARLIEST_YEAR, LATEST_YEAR, case_view, cases
 from frywright.rooms.standing import oil_limit_here
 from frywright.verdicts.patterns import Told, patterns
 
@@ -163,7 +163,8 @@ def gather(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date) -> Gat
     InputError
         A range that runs backwards or is longer than 400 days.
     """
-    if not 0 <= (last - first).days < LONGEST_DAYS:
+    possible = first.year >= EARLIEST_YEAR and last.year < LATEST_YEAR
+    if not possible or not 0 <= (last - first).days < LONGEST_DAYS:
         raise InputError(
             "range", Phrase("{first} to {last}", {"first": first, "last": last}), "forward, up to 400 days"
         )

@@ -18,6 +18,7 @@ from frywright.model.entry import Recorded, stamp
 from frywright.model.errors import InputError
 from frywright.rooms.care import vat as oil
 from frywright.rooms.care.upkeep import care_rows
+from frywright.rooms.clock import now
 from frywright.rooms.cook.desk import program_rows
 from frywright.rooms.cook.readbacks import tell_readback
 from frywright.rooms.kitchen import remembered_kitchen
@@ -26,6 +27,8 @@ from frywright.rooms.records import corrective
 from frywright.web.app import Context
 
 MOST = 500
+AHEAD, BEHIND = dt.timedelta(minutes=10), dt.timedelta(days=400)
+"""How far a device's clock may run ahead, and how late a write may come (project's own rules)."""
 Key = Annotated[
     str,
     Header(
@@ -134,7 +137,7 @@ def _add_reads(routes: APIRouter, context: Context) -> None:
 
     @routes.get("/entries")
     def entries(
-        kind: Annotated[str, Query(max_length=60)] = "",
+        kind: Annotated[str, Query(max_length=60, pattern=r"^\w*$")] = "",
         after: Annotated[int, Query(ge=0, le=2**53)] = 0,
         limit: Annotated[int, Query(ge=1, le=MOST)] = 100,
     ) -> list[EntryOut]:
@@ -192,8 +195,8 @@ def _when(moment: dt.datetime | None) -> dt.datetime | None:
         raise InputError(
             "happened_at", moment.isoformat(), "a time with its zone, such as 2026-11-25T18:40:00-07:00"
         )
-    if moment is not None and not 2000 <= moment.year <= 2100:
-        raise InputError("happened_at", moment.isoformat(), "a time between 2000 and 2100")
+    if moment is not None and not -AHEAD <= now() - moment <= BEHIND:
+        raise InputError("happened_at", moment.isoformat(), "within the last 400 days, and not in the future")
     return moment
 
 

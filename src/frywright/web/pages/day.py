@@ -17,6 +17,7 @@ from frywright.model import business_day
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import time_of_day, time_of_day_s
+from frywright.model.units import is_count
 from frywright.paper.chart import svg
 from frywright.rooms.clock import now
 from frywright.rooms.day import day as work
@@ -231,7 +232,7 @@ def _board(request_values: Mapping[str, Any], benches: Benches) -> tuple[Board, 
     today, second = business_day.business_time(trade, now())
     practice = None
     if text:
-        if not text.isdigit() or int(text) > 10**6:
+        if not is_count(text) or int(text) > 10**6:
             raise InputError("practice", repr(text), "a number up to a million")
         practice = int(text)
         today = _date(request_values, benches)

@@ -8,6 +8,7 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.errors import FrywrightError, InputError
+from frywright.model.units import is_count
 from frywright.rooms.care import training
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
@@ -92,7 +93,7 @@ def _add_drills(routes: APIRouter, context: Context) -> None:
     @routes.post("/care/drill/{key}")
     def answer(request: Request, key: str, form: Typed) -> Response:
         text = str(form.get("choice", ""))
-        if not text.isdigit():
+        if not is_count(text):
             raise InputError("choice", repr(text), "one of the answers shown")
         training.answer_drill(
             context.store, remembered_kitchen(context.store), key, int(text), str(form.get("who", ""))

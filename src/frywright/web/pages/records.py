@@ -18,6 +18,7 @@ from frywright.ledger.store import Point
 from frywright.model.business_day import usual_trade
 from frywright.model.entry import Recorded
 from frywright.model.errors import FrywrightError, InputError, Phrase, RecordError
+from frywright.model.units import is_count
 from frywright.rooms.care.upkeep import care_rows, today_of
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.readings import tell_probe
@@ -67,7 +68,7 @@ def _add_entries(routes: APIRouter, context: Context, chain: Chain) -> None:
         chain.step()
         asked = request.query_params
         kind, before = asked.get("kind", ""), asked.get("before", "")
-        after = int(before) if before.isdigit() else None
+        after = int(before) if is_count(before) else None
         items = list(islice(context.store.entries(kind or None, newest_first=True, after=after), SHOWN))
         end = context.store.last().number
         return context.render(
@@ -180,7 +181,7 @@ def _add_cases(routes: APIRouter, context: Context) -> None:
                     context, request, context.explain(request, error), error.http_status, asked
                 )
         done = asked.get("done", "")
-        told = context.store.entry(int(done)) if done.isdigit() else None
+        told = context.store.entry(int(done)) if is_count(done) else None
         return _probe_page(context, request, typed=asked, told=told, traced=traced)
 
     @routes.post("/records/probing")
@@ -258,7 +259,7 @@ def _add_pack(routes: APIRouter, context: Context) -> None:
             first = dt.date.fromisoformat(
                 texts.get("from", "") or (last - dt.timedelta(days=PACK_DAYS - 1)).isoformat()
             )
-        except ValueError as error:
+        except (ValueError, OverflowError) as error:
             raise InputError(
                 "range",
                 Phrase("{first} to {last}", {"first": texts.get("from", ""), "last": texts.get("to", "")}),

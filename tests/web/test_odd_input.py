@@ -1,0 +1,138 @@
+"""No page and no write dies of what is typed or sent: numbers of other alphabets or without end, half letters
+and days outside every calendar, structures nested too deep. A generated round tries every route.
+"""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+from urllib.parse import quote
+
+import pytest
+from fastapi.testclient import TestClient
+
+from frywright import web
+from frywright.ledger.store import Store
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen
+from frywright.trial.kitchens import demo_text
+from frywright.web.app import make_app
+from frywright.web.rates import Rates
+from frywright.web.rights import RIGHTS
+
+HOST = "http://127.0.0.1"
+ODD = ("²", "9" * 26, "-1", "1e400", "nan", "\u202e", "0001-01-01T00:00", "9999-12-31T23:59", "[" * 300)
+TEMPLATES = Path(web.__file__).parent / "templates"
+FIELDS = {
+    *(n for page in TEMPLATES.glob("*.html") for n in re.findall(r'name="([a-z_0-9]+)"', page.read_text())),
+    *(
+        "before",
+        "after",
+        "limit",
+        "kind",
+        "done",
+        "bought",
+        "from",
+        "to",
+        "date",
+        "now_s",
+        "practice",
+        "slot",
+    ),
+}
+"""Boxes of every form, and what addresses carry."""
+
+
+@pytest.fixture(scope="module")
+def client(tmp_path_factory):
+    store = Store.file(tmp_path_factory.mktemp("odd") / "o.db", now)
+    remember_kitchen(store, demo_text(), "demo.toml")
+    app = make_app(store)
+    app.state.rates = app.state.knocks = Rates(10**9, 10**9)
+    return TestClient(app, base_url=HOST, headers={"origin": HOST}, raise_server_exceptions=False)
+
+
+@pytest.mark.parametrize(
+    "address",
+    [
+        "/records?before=²",
+        "/records?before=" + "9" * 23,
+        "/records/entry/" + "9" * 26,
+        "/records/entry/0",
+        "/records/case/" + "9" * 26,
+        "/records/probing?done=²",
+        "/records/probing?product=bone_in&bought=0001-01-01T00:00",
+        "/records/probing?product=bone_in&bought=9999-12-31T23:59",
+        "/records/pack?from=9999-12-01&to=9999-12-31",
+        "/records/pack.pdf?from=9999-12-01&to=9999-12-31",
+        "/records/pack?to=0001-01-01",
+        "/day/board?practice=²",
+        "/api/v1/entries?kind=%00",
+        "/api/v1/entries/" + "9" * 26,
+    ],
+)
+@pytest.mark.parametrize("accept", ["text/html", "application/json"])
+def test_an_address_with_something_odd_is_answered(client, address, accept):
+    """A page of it or a refusal in words, never a bare 500."""
+    assert client.get(address, headers={"accept": accept}).status_code < 500
+
+
+@pytest.mark.parametrize(
+    ("address", "body"),
+    [
+        ("/day/tap", b"[" * 100_000),
+        ("/day/tap", b'{"\\ud800": 1}'),
+        ("/day/tap", b'{"key": "a\\u0000"}'),
+        ("/day/tap", b'{"key": "k", "at_s": 1e400}'),
+        ("/api/v1/readings", b'{"temp_c": NaN}'),
+        ("/api/v1/readings", b'{"temp_c": 1e400}'),
+        ("/api/v1/readings", b'{"fryer": "\\ud800"}'),
+        ("/api/v1/readings", b'{"\\ud800": 1}'),
+        ("/api/v1/readings", b"[" * 100_000),
+    ],
+)
+def test_a_body_with_something_odd_is_refused_in_words(client, address, body):
+    """Its answer is JSON that anybody reads."""
+    answer = client.post(
+        address, content=body, headers={"content-type": "application/json", "idempotency-key": "k"}
+    )
+    assert 400 <= answer.status_code < 500
+    assert answer.json()
+
+
+@pytest.mark.parametrize(
+    ("address", "form"),
+    [
+        ("/records/probing", {"fryer": "alder", "product": "bone_in", "temp": "80 C", "pieces": "²"}),
+        ("/records/probing", {"fryer": "alder", "product": "bone_in", "temp": "80 C", "thermometer": "a\0b"}),
+        ("/care/drill/fire", {"choice": "²"}),
+        ("/sign-in", {"name": "a\0b", "secret": "x"}),
+        ("/cook/kitchen", {"text": "[" * 50_000}),
+        ("/cook/kitchen", {"text": "x = " + "9" * 5_000}),
+    ],
+)
+def test_a_form_with_something_odd_is_refused_in_words(client, address, form):
+    """On the page it came from or on one that says why."""
+    answer = client.post(address, data=form, headers={"accept": "text/html"})
+    assert 400 <= answer.status_code < 500
+
+
+def test_a_load_of_no_pieces_is_refused_and_one_on_record_breaks_no_trace(client):
+    """A program that misspells the count hears of it; older entries of nothing still give their chances."""
+    body = {"key": "k1", "what": "drop", "fryer": "alder", "product": "bone_in", "pieces_count": 32}
+    assert client.post("/day/tap", json=body).status_code == 422
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("route", sorted(r for r in RIGHTS if "desk/prove" not in r and "design" not in r))
+def test_no_route_dies_of_a_generated_form(client, route):
+    """Every route with every odd value in every field; what it says is its own affair."""
+    method, path = route.split(" ", 1)
+    for odd in ODD:
+        address = re.sub(r"{\w+}", quote(odd[:40], safe=""), path)
+        values = dict.fromkeys(FIELDS, odd)
+        if method == "GET":
+            answer = client.get(address, params=values, headers={"accept": "text/html"})
+        else:
+            answer = client.post(address, data=values, headers={"accept": "text/html"})
+        assert answer.status_code < 500, (route, odd, answer.text[-400:])
