@@ -27,10 +27,10 @@ STARTS = ("", "1", "12:00", "1/1/2026", "[", "a", "deg", '"')
 FILLS = (" ", "1", "1 ", ".", "1,", "a", "a ", "-", ":", "\n")
 ENDS = ("", "\nx")
 SEARCHED = ("WORDS", "VOIDED", "CATERING", "TOTALS", "_SPACE", "UNIT_APART", "STAGE_PLACE", "MARKS_OF")
-SMALL, LARGE = 500, 4_000
+SMALL, LARGE = 250, 2_000
 SLOWER = 30.0
 """Eight times the length may take 30 times as long on a busy machine: n log n is 11, n squared 64."""
-LEAST_S = 0.02
+LEAST_S = 0.01
 """Times below tell nothing: in squares it takes more."""
 
 
@@ -64,6 +64,7 @@ def linear(run, name):
     """A reader on every growing text; the text that grows worse is named."""
     for start, fill, end in itertools.product(STARTS, FILLS, ENDS):
         small, large = (start + (fill * size)[:size] + end for size in (SMALL, LARGE))
+        assert taken_s(run, small, 1) < 10 * LEAST_S, (name, start, fill, end)
         if taken_s(run, large, 1) > LEAST_S and (long_s := taken_s(run, large, 3)) > LEAST_S:
             assert long_s < SLOWER * taken_s(run, small, 3), (name, start, fill, end)
 

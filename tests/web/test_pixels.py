@@ -8,13 +8,13 @@ import time
 import zlib
 
 import pytest
-from frywright.rooms.care.photos import keep_photo
 
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.paper.paper import is_picture
 from frywright.paper.pixels import MOST_PIXELS, pixels
 from frywright.rooms.clock import now
+from frywright.rooms.photos import keep_photo
 
 
 def png(width, height):

@@ -14,7 +14,7 @@ from frywright.model.fryer import MachineSetting, WrongValue
 from frywright.model.kitchen import UnitSystem
 from frywright.model.units import to_people
 
-HEADER = re.compile(r"^\s*\[\[?\s*([^\]]+?)\s*\]\]?")
+HEADER = re.compile(r"^\s*+\[\[?([^\]]++)\]\]?")
 BY_HAND = "written as tables that this page knows; change it in the kitchen file"
 
 
