@@ -6,7 +6,7 @@ STORE ?= var/demo.db
 
 .PHONY: run test check bench mutants validation lock clean
 
-run: $(VENV)/.runtime  ## load the demo kitchen, serve on loopback, open the page, print its address
+run: $(VENV)/.runtime  ## play the invented demo into a new store, serve on loopback, open the page, print its address
 	$(BIN)/frywright serve --demo --store $(STORE)
 
 test: $(VENV)/.dev check  ## everything, installing what the tests need

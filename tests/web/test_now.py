@@ -104,7 +104,7 @@ def test_every_program_s_next_step_by_its_button(client, store):
     assert 'action="/cook/desk/prove"' in one(client, "prove", FILLETS)
     prove(store)
     none(client, "prove")
-    assert "/cook/probes/sample" in one(client, "probe", FILLETS)
+    assert 'action="/cook/probing"' in one(client, "probe", FILLETS)
     probe(store)
     none(client, "probe")
     assert 'action="/cook/card"' in one(client, "card", FILLETS)
@@ -192,14 +192,14 @@ def test_care_overdue_due_today_and_never_recorded(client, store):
     """Each task by itself once it has a day; what nobody recorded in one line a fryer, that counts down."""
     place = remembered_kitchen(store)
     count = len(tasks_for(place, place.fryer("one")))
-    one(client, "care", f"when {count} care tasks")
+    one(client, "care", f"done: {count}.")
     task = next(t for t in tasks_for(place, place.fryer("one")) if t.days_count and t.who == "crew")
     date = (now() - dt.timedelta(days=task.days_count + 30)).date()
     tick(store, place, {"fryer": "one", "task": task.key, "who": "Kim", "role": "crew", "date": str(date)})
-    assert 'action="/care/fryers/done"' in one(client, "care", "overdue")
-    one(client, "care", f"when {count - 1} care tasks")
+    assert 'action="/care/fryers/done"' in one(client, "care", "Overdue")
+    one(client, "care", f"done: {count - 1}.")
     client.post("/care/fryers/done", data={"fryer": "one", "task": task.key, "who": "Kim", "role": "crew"})
-    none(client, "care", "overdue")
+    none(client, "care", "Overdue")
 
 
 def test_a_load_nobody_probed_today_and_a_gap_of_yesterday(demo):
@@ -308,7 +308,7 @@ def test_every_act_has_a_route_and_every_line_words_in_spanish():
         texts = {n.value for n in ast.walk(tree) if isinstance(n, ast.Constant) and isinstance(n.value, str)}
         used |= texts
         for text in texts - docs - notes:
-            if text.endswith((".", "tonight.")):
+            if text.endswith(".") and re.search("[a-z]", re.sub(r"{\w+}", "", text)):
                 assert tr(text) != text, text
     assert set(page.ACTS) <= used | {"gap"}
 

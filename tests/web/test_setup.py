@@ -135,6 +135,7 @@ def test_unknown_screens_and_subjects_are_said(store):
     assert client.get("/setup/fryer/kind").url.path == "/setup"
 
 
+@pytest.mark.slow
 def test_the_demo_can_be_looked_at_and_gives_way(store):
     """One button loads it; its page offers one's own kitchen, which takes its place."""
     client = client_of(store)

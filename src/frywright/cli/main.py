@@ -36,7 +36,7 @@ def serve(
     kitchen_file: str = typer.Option(
         "", "--kitchen", help="Kitchen file to load; without it the store's, or its set-up begins."
     ),
-    demo: bool = typer.Option(False, "--demo", help="Load the invented demo kitchen into a new store."),
+    demo: bool = typer.Option(False, "--demo", help="Play the invented demo into a new store."),
     reason: str = typer.Option(
         "", help="Why the kitchen file changes; needed where it moves what is predicted."
     ),
@@ -50,12 +50,14 @@ def serve(
     from frywright.cli.output import preparing, speaking_errors
 
     with speaking_errors(), preparing():
-        from frywright.rooms.kitchen import open_store, remember_demo
+        from frywright.rooms.kitchen import open_store
         from frywright.web.serve import serve_pages
 
         opened = open_store(store, kitchen_file, reason)
         if demo:
-            remember_demo(opened)
+            from frywright.rooms.demo import play_demo
+
+            play_demo(opened)
         serve_pages(opened, port, open_page, host)
 
 

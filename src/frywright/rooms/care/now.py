@@ -21,10 +21,10 @@ STOPPED = "{fryer} is out of use. Do not use it before a qualified person releas
 DISCARD = "{fryer}: the oil is at its limit. Change it tonight."
 NEAR = "{fryer}: the oil may pass its limit by {date}. Read it today."
 FEW = "Oil with fewer than four readings, so its limit is a guess: {fryers}. Read it."
-OVERDUE = "{fryer}: {task} is overdue since {date}."
-DUE = "{fryer}: {task} is due today."
-COMING = "{fryer}: {task} is due."
-NO_RECORD = "{fryer}: nobody recorded when {count} care tasks were last done. Look, do, and sign them."
+OVERDUE = "{fryer}: {task}. Overdue since {date}."
+DUE = "{fryer}: {task}. Due today."
+COMING = "{fryer}: {task}."
+NO_RECORD = "{fryer}: care tasks without a record of when they were last done: {count}. Look, do, sign."
 
 
 def now_lines(store: Store, kitchen: Kitchen, language: str = "en") -> list[NowLine]:

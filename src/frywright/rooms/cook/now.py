@@ -12,6 +12,7 @@ from frywright.model.now import Harm, NowLine
 from frywright.model.program import Program
 from frywright.rooms.cook.life import lives
 from frywright.trial.life import Life, State, Step
+from frywright.trial.predicted import program_facts
 from frywright.trial.prove_again import again_text, again_values
 
 NO_PROGRAM = "No program yet: design the first one."
@@ -19,6 +20,10 @@ SHORT_HELD = "{fryer} may hold {program}, which is predicted short. Do not cook 
 SHORT = "{program} is predicted short. Lengthen it before it goes to a fryer."
 DIFFERS = "{fryer} holds other values than the card of {program}. Do not cook by it: key it again, read back."
 OLD = "{fryer} still holds version {held} of {program}; version {version} is newer. Key it, then read back."
+OLD_SHORT = (
+    "{fryer} still holds version {held} of {program}, which is predicted short. Do not cook by it: key"
+    " version {version}."
+)
 NEXT = {
     Step.PROVEN: "{program} is not proved yet. Prove it over the loads your kitchen meets.",
     Step.PROBED: "{program} is only predicted. Probe its coldest pieces.",
@@ -62,14 +67,23 @@ def _line(kitchen: Kitchen, program: Program, life: Life) -> NowLine | None:
     if proven.act == "lengthen":
         held = states[Step.KEYED].state is State.DONE
         return line(Harm.WRONG if held else Harm.NEXT, "lengthen", SHORT_HELD if held else SHORT)
-    if life.wrong:
-        same = int(read.values["version"]) == program.version
-        return line(Harm.WRONG, "read_back" if same else "life", DIFFERS if same else OLD)
+    if life.wrong and int(read.values["version"]) == program.version:
+        return line(Harm.WRONG, "read_back", DIFFERS)
+    if life.wrong and _held_short(kitchen, program.name, int(read.values["version"])):
+        return line(Harm.WRONG, "life", OLD_SHORT)
     mark = kitchen.mark(program)
     if mark is not None:
         values |= {**again_values(mark), "reason": tuple(mark.reason.split("; "))}
         return replace(line(Harm.AGAIN, "prove", "{program}:"), then=again_text(mark))
     if life.next is None:
         return None
+    if life.wrong and life.next.step in (Step.KEYED, Step.READ_BACK):
+        return line(Harm.AGAIN, "life", OLD)
     text = (UNDONE if life.next.state is State.UNDONE else {}).get(life.next.step, NEXT[life.next.step])
     return line(Harm.NEXT, life.next.act, text)
+
+
+def _held_short(kitchen: Kitchen, name: str, version: int) -> bool:
+    """Whether an older version that a fryer still holds is predicted short."""
+    found = [p for p in kitchen.programs if (p.name, p.version) == (name, version)]
+    return any(program_facts(kitchen, p).short for p in found)

@@ -50,7 +50,7 @@ ACTS = {
     "first_program": Act("/cook/desk", "/cook/desk/design", "Design it"),
     "lengthen": Act("/cook?program={about}", "/cook/save", "Lengthen it"),
     "prove": Act(PROGRAM, "/cook/desk/prove", "Prove it"),
-    "probe": Act("/cook/probes", "/cook/probes/sample", "Probe it"),
+    "probe": Act("/cook/probing?program={about}", "/cook/probing", "Probe it"),
     "card": Act("/cook/card?program={about}", "/cook/card", "Print the card"),
     "key": Act(PROGRAM, "/cook/keyed", "Key it in"),
     "life": Act(PROGRAM, "/cook/keyed", "See what to do"),

@@ -14,10 +14,10 @@ from frywright.ledger.store import Store
 from frywright.model.errors import DataError, FrywrightError, InputError
 from frywright.rooms.cook import setup as work
 from frywright.rooms.cook import setup_view as view
+from frywright.rooms.demo import play_demo
 from frywright.rooms.kitchen import (
     has_kitchen,
     kitchen_text,
-    remember_demo,
     remember_kitchen,
     remembered_kitchen,
 )
@@ -86,7 +86,7 @@ def _add_start(routes: APIRouter, context: Context) -> None:
 
     @routes.post("/setup/demo")
     def demo() -> Response:
-        remember_demo(context.store)
+        play_demo(context.store)
         return RedirectResponse("/", 303)
 
 
