@@ -246,3 +246,17 @@ def test_a_kitchen_file_that_cannot_be_read_stays_in_its_box(client):
     assert "heater_kw = 1000" in page.text.split("<textarea")[0]
     assert "heater_kw = 1000" in page.text.split("<textarea")[1]
     assert 'value="a bigger one"' in page.text
+
+
+@pytest.mark.parametrize("act", ["save", "keep"])
+@pytest.mark.parametrize(("box", "text"), [("s0_value", "10.20"), ("load", "lots"), ("start", "-40")])
+def test_a_wrong_box_comes_back_with_the_page(client, store, act, box, text):
+    """Save or Keep with something wrong: the room itself, the box marked and as typed, nothing kept."""
+    before = len(list(store.entries()))
+    page = client.post(f"/cook/{act}", data={**cedar("15:00"), box: text})
+    assert page.status_code == 422
+    assert 'id="ask"' in page.text
+    assert f'value="{text}"' in page.text
+    assert f'id="wrong-{box}"' in page.text
+    assert "Go back in the browser" not in page.text
+    assert len(list(store.entries())) == before

@@ -79,27 +79,36 @@ def _marks(context: Context, request: Request, form: CookForm, error: FrywrightE
     return {box: context.explain(request, said) for box, said in wrong.items()}
 
 
+def _page(
+    context: Context, request: Request, form: CookForm, refused: FrywrightError | None = None
+) -> Response:
+    """The room with what is typed: its answer, or what is wrong and where (``refused``: why not kept)."""
+    view = None
+    try:
+        view = _view(context, request, form)
+    except FrywrightError as error:
+        refused = error
+    return context.render(
+        request,
+        "cook.html",
+        refused.http_status if refused else 200,
+        room="cook",
+        form=form,
+        view=view,
+        problem=context.explain(request, refused) if refused else "",
+        wrong=_marks(context, request, form, refused) if refused else {},
+        again=_again(context, form, request),
+        life=_life(context, form, request),
+    )
+
+
 def _add_answers(routes: APIRouter, context: Context) -> None:
     @routes.get("/cook")
     def page(request: Request) -> Response:
         form = CookForm(remembered_kitchen(context.store), request.query_params)
         if not form.names:
             return RedirectResponse("/setup/first", 303)
-        view, problem, wrong, status = None, "", {}, 200
-        try:
-            view = _view(context, request, form)
-        except FrywrightError as error:
-            problem, status = context.explain(request, error), error.http_status
-            wrong = _marks(context, request, form, error)
-        values: dict[str, Any] = {
-            "form": form,
-            "view": view,
-            "problem": problem,
-            "wrong": wrong,
-            "room": "cook",
-        }
-        values |= {"again": _again(context, form, request), "life": _life(context, form, request)}
-        return context.render(request, "cook.html", status, **values)
+        return _page(context, request, form)
 
     @routes.get("/cook/view.json")
     def live(request: Request) -> Response:
@@ -123,17 +132,23 @@ def _add_answers(routes: APIRouter, context: Context) -> None:
 
 def _add_keeping(routes: APIRouter, context: Context) -> None:
     @routes.post("/cook/keep")
-    def keep(typed: Typed) -> Response:
+    def keep(request: Request, typed: Typed) -> Response:
         form = CookForm(remembered_kitchen(context.store), typed)
-        answer = ask(form.kitchen, form.request())
-        recorded = keep_simulation(context.store, form.kitchen, answer, form.answerer())
+        try:
+            answer = ask(form.kitchen, form.request())
+            recorded = keep_simulation(context.store, form.kitchen, answer, form.answerer())
+        except InputError as error:
+            return _page(context, request, form, error)
         return RedirectResponse(f"/records?new={recorded.number}", 303)
 
     @routes.post("/cook/save")
     def save(request: Request, typed: Typed) -> Response:
         form = CookForm(remembered_kitchen(context.store), typed)
-        program = form.edited()
-        seen = ask(form.kitchen, form.request()).facts
+        try:
+            program = form.edited()
+            seen = ask(form.kitchen, form.request()).facts
+        except InputError as error:
+            return _page(context, request, form, error)
         if "as" not in typed and not form.stored:
             return ask_name(context, request, form.kitchen, program, typed, "/cook/save", None, seen)
         return save_as(
