@@ -13,8 +13,8 @@ from urllib.parse import quote, urlsplit
 from fastapi import Depends, FastAPI, Request, Response
 from fastapi.concurrency import run_in_threadpool
 from fastapi.exceptions import RequestValidationError
+from fastapi.middleware.gzip import GZipMiddleware
 from fastapi.responses import JSONResponse, RedirectResponse
-from fastapi.staticfiles import StaticFiles
 from fastapi.templating import Jinja2Templates
 
 from frywright.ledger.accounts import Accounts
@@ -37,6 +37,7 @@ from frywright.trial.proof import FACTOR_WORDS
 from frywright.voice.tongue import explain, translator
 from frywright.web.benches import Benches
 from frywright.web.door import Door
+from frywright.web.files import Fonts, Marked
 from frywright.web.rates import KNOCKS_COUNT, KNOCKS_PER_S, Rates
 from frywright.web.rights import OPEN, RIGHTS, right_for
 
@@ -44,6 +45,10 @@ HERE = Path(__file__).parent
 SESSION_COOKIE, DEVICE_COOKIE, PASS_COOKIE = "session", "device", "pass"
 KNOCKS = ("/sign-in", "/code", "/first-owner")
 """Where strangers try to come in."""
+LEAST_PACKED_BYTES = 1000
+"""Answers from this size are compressed. No page repeats what a stranger sent beside a secret: cookies go
+to our own pages only.
+"""
 LARGEST_BODY_BYTES = 1_000_000
 LARGEST_LOG_BYTES = 150_000_000
 LARGEST_PHOTO_BYTES = 13_000_000
@@ -66,6 +71,7 @@ class Context:
         self.store, self.door = store, door
         self.templates = Jinja2Templates(directory=HERE / "templates")
         self.benches = Benches(store)
+        self.files = Marked(HERE / "static")
         self._seen: Site | None = None
 
     def language(self, request: Request) -> str:
@@ -105,6 +111,7 @@ class Context:
             "who_acts": request.state.who,
             "may": lambda path: _may(request.state.who, f"POST {path}"),
             "_": translator(language),
+            "files": f"/static/{self.files.mark}",
             "language": language,
             "languages": {key: t.name for key, t in tongues().items()},
             "words": FACTOR_WORDS,
@@ -147,8 +154,8 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
     )
     app.state.context, app.state.rates = context, Rates()
     app.state.knocks = Rates(KNOCKS_COUNT, KNOCKS_PER_S)
-    app.mount("/static", StaticFiles(directory=HERE / "static"), name="static")
-    app.mount("/fonts", StaticFiles(directory=font_folder()), name="fonts")
+    app.mount("/static", context.files, name="static")
+    app.mount("/fonts", Fonts(directory=font_folder()), name="fonts")
     for page in (
         now,
         cook,
@@ -169,7 +176,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
     ):
         app.include_router(page.router(context))
     app.middleware("http")(_guard)
-
+    app.add_middleware(GZipMiddleware, minimum_size=LEAST_PACKED_BYTES)
     _tell_errors(app, context)
     return app
 

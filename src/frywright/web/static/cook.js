@@ -1,5 +1,5 @@
 // Room Cook: asks again on every edit and swaps the answer; without scripts the form still works.
-import { Curves } from "/static/curves.js";
+import { Curves } from "./curves.js";
 
 const form = document.getElementById("ask");
 const answer = document.getElementById("answer");

@@ -1,0 +1,74 @@
+"""What a first view weighs, and what a browser keeps."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from fastapi.testclient import TestClient
+
+from frywright.ledger.store import Store
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen
+from frywright.trial.kitchens import demo_text
+from frywright.web.app import HERE, LEAST_PACKED_BYTES, make_app
+from frywright.web.files import FOR_GOOD, mark_of
+
+FIRST_VIEW_BYTES = 150_000
+FONTS = ("/fonts/AtkinsonHyperlegible-Regular.ttf", "/fonts/AtkinsonHyperlegible-Bold.ttf")
+
+
+@pytest.fixture(scope="module")
+def client(tmp_path_factory):
+    store = Store.file(tmp_path_factory.mktemp("f") / "f.db", now)
+    remember_kitchen(store, demo_text(), "demo.toml")
+    headers = {"accept": "text/html", "accept-encoding": "gzip"}
+    return TestClient(make_app(store), base_url="http://127.0.0.1", headers=headers)
+
+
+def sent(client, path):
+    """Bytes of an answer as they go over the line."""
+    with client.stream("GET", path) as answer:
+        assert answer.status_code == 200, path
+        return sum(len(part) for part in answer.iter_raw())
+
+
+@pytest.mark.parametrize("page", ["/", "/cook"])
+def test_a_first_view_is_light(client, page):
+    """The page, its styles, programs and both fonts, all compressed as a browser asks."""
+    html = client.get(page).text
+    loaded = re.findall(r'(?:href|src)="(/static/[^"]+)"', html)
+    assert any(path.endswith(".css") for path in loaded)
+    assert sum(sent(client, path) for path in (page, *loaded, *FONTS)) <= FIRST_VIEW_BYTES
+
+
+def test_files_under_their_mark_are_kept_for_good_and_others_asked_again(client):
+    """Every address a page names carries the mark; a mark of yesterday is not found; headers stay strict."""
+    mark = mark_of(HERE / "static")
+    for path in re.findall(r'(?:href|src)="(/static/[^"]+)"', client.get("/cook").text):
+        assert path.startswith(f"/static/{mark}/")
+        answer = client.get(path)
+        assert answer.headers["cache-control"] == FOR_GOOD
+        assert answer.headers["x-content-type-options"] == "nosniff"
+    assert client.get("/static/cook.js").headers["cache-control"] == "no-cache"
+    assert client.get("/static/000000000000/cook.js").status_code == 404
+    assert client.get(f"/static/{mark}/../app.py").status_code == 404
+
+
+def test_a_changed_file_has_another_mark(tmp_path):
+    """Content or name."""
+    (tmp_path / "a.js").write_text("one")
+    first = mark_of(tmp_path)
+    assert mark_of(tmp_path) == first
+    (tmp_path / "a.js").write_text("two")
+    second = mark_of(tmp_path)
+    (tmp_path / "a.js").rename(tmp_path / "b.js")
+    assert len({first, second, mark_of(tmp_path)}) == 3
+
+
+def test_small_answers_and_browsers_that_do_not_ask_get_them_plain(client):
+    """Nothing is compressed for whoever did not ask, nor what is too small to win by it."""
+    assert "content-encoding" not in client.get("/cook", headers={"accept-encoding": "identity"}).headers
+    small = client.get("/static/worker.js", headers={"accept-encoding": "gzip", "range": "bytes=0-99"})
+    assert len(small.content) < LEAST_PACKED_BYTES
+    assert "content-encoding" not in small.headers
