@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import datetime as dt
+from dataclasses import replace
 
 import pytest
 
-from frywright.ledger.facts.probing import ProgramProbed, Reading
+from frywright.ledger.facts.probing import CalibrationKept, ProgramProbed, Reading
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.kitchen import pressure_at_pa
@@ -14,10 +15,11 @@ from frywright.model.program import Program, Stage
 from frywright.physics.kernels.steam import boiling_temp_c
 from frywright.rooms import thermometers
 from frywright.rooms.clock import now
+from frywright.rooms.cook.lift_calibration import calibrate_at_lift, weighed
 from frywright.rooms.cook.next_probing import BEFORE, DOUBTED, UNCHECKED, keep_planned, next_probing
 from frywright.rooms.cook.probing_view import probing_view, sheet_pdf
 from frywright.rooms.cook.programs import save_program
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import remember_calibration, remember_kitchen, remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.trial.predicted import Answerer, program_facts
 from tests import paper
@@ -270,3 +272,44 @@ def test_the_sheet_has_a_line_for_every_piece(store):
     view = probing_view(kitchen, found)
     pieces = sum(row.count for load in view.loads for row in load.rows)
     assert text.count("Tender, ") == pieces == found.expected_count
+
+
+@pytest.mark.slow
+def test_weighed_readings_calibrate_the_cut_and_prove_nothing(store):
+    """Three weighed pieces move the prediction to what was read: 79.2 °C less 0.7 K for a heavy end 3 %
+    heavier and 1.1 K of errors. It stays unproven, and the plan does not count the readings twice.
+    """
+    kitchen = remembered_kitchen(store)
+    before = program_facts(kitchen, kitchen.program("strips lille"))
+    for number, (temp, weight) in enumerate((("79", "48"), ("80", "50 g"), ("78.5", "0.049 kg")), start=1):
+        read(store, temp, weight=weight, load_number=str(number), rest="82" if number == 1 else "")
+        if number == 2:
+            with pytest.raises(InputError, match="of 3 pieces or more"):
+                calibrate_at_lift(store, remembered_kitchen(store), "strips lille", "tender")
+    chance = state(store).chance_frac
+    assert weighed(state(store)) == {"tender": 3}
+    kept = calibrate_at_lift(store, remembered_kitchen(store), "strips lille", "tender")
+    assert (kept.fact.road, kept.fact.pieces_count) == ("lift", 3)
+    assert kept.fact.error_k >= 1.0
+    kitchen = remembered_kitchen(store)
+    after = program_facts(kitchen, kitchen.program("strips lille"))
+    assert not after.proven
+    assert after.margin_k < before.margin_k - 1.0
+    assert after.margin_k == pytest.approx(79.2 - 0.7 - 1.1 - 73.9, abs=1.0)
+    assert state(store).chance_frac == chance
+    assert state(store).read_count == 3
+
+
+@pytest.mark.slow
+def test_a_loggers_curve_is_not_replaced_by_readings_at_the_lift(store):
+    """What a curve has shown of a cut stands: readings at the lift say less."""
+    for number in range(1, 4):
+        read(store, "84", weight="48", load_number=str(number))
+    kitchen = remembered_kitchen(store)
+    calibrate_at_lift(store, kitchen, "strips lille", "tender")
+    lift = remembered_kitchen(store).calibrations[-1]
+    remember_calibration(
+        store, CalibrationKept.of(replace(lift, road=None), rms_k=0.5, fitted=(), runs_count=1)
+    )
+    with pytest.raises(InputError, match="logger"):
+        calibrate_at_lift(store, remembered_kitchen(store), "strips lille", "tender")

@@ -23,7 +23,7 @@ and the other way round (up to 3.7 K)."""
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Calibration:
-    """Geometry of a cut fitted to probe logs, for one coating and one state of the lid.
+    """Geometry of a cut fitted to probe logs or readings at the lift, for one coating and state of the lid.
 
     ``error_k`` is what is taken off every simulated core before a verdict. Ranges are those of the
     logs; :meth:`outside` widens them by the project's rule.
@@ -80,7 +80,7 @@ class Calibration:
 
     def outside(self, piece_mass_kg: float, oil_c: tuple[float, float], start_c: float) -> tuple[str, ...]:
         """Why a question lies outside what was logged; empty inside. Words are translated on display."""
-        reasons = []
+        reasons = [] if self.road is None else ["its pieces were read at the lift only, without a curve"]
         if self.pieces_count < LEAST_PIECES:
             reasons.append("fewer than three pieces were probed")
         if piece_mass_kg > self.mass_high_kg * (1.0 + MASS_SHARE):

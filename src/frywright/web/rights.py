@@ -146,6 +146,7 @@ _BY_RIGHT = {
         "POST /care/new/site",
         "POST /care/new/step",
         "POST /cook/probes/{number}/keep",
+        "POST /cook/probing/calibrate",
     ],
     "owner": [
         "POST /cook/save",

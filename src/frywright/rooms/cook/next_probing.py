@@ -98,7 +98,7 @@ def next_probing(store: Store, kitchen: Kitchen, name: str, also: Sequence[Kept[
         No program has the name, or the kitchen cannot run it.
     """
     program = kitchen.program(name)
-    prior = known_prior(_plain(kitchen), program)
+    prior = known_prior(without_lift(kitchen), program)
     limit_c = hand_limit_c(kitchen, kitchen.product(program.product))
     items = [*store.current_facts(Reading), *also]
     own = [e for e in items if (e.fact.program, e.fact.version) == (program.name, program.version)]
@@ -135,7 +135,7 @@ def next_probing(store: Store, kitchen: Kitchen, name: str, also: Sequence[Kept[
     )
 
 
-def _plain(kitchen: Kitchen) -> Kitchen:
+def without_lift(kitchen: Kitchen) -> Kitchen:
     """A kitchen without what moves no prediction, so that its engine answers are kept; calibrations made from
     readings at the lift are left out, or the readings would count twice.
     """

@@ -10,6 +10,7 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import RedirectResponse
 
 from frywright.model.errors import FrywrightError, InputError
+from frywright.rooms.cook.lift_calibration import calibrate_at_lift, weighed
 from frywright.rooms.cook.next_probing import keep_planned, next_probing
 from frywright.rooms.cook.probing_view import CAUTIONS, ProbingShown, probing_view, sheet_pdf
 from frywright.rooms.kitchen import remembered_kitchen
@@ -42,6 +43,15 @@ def router(context: Context) -> APIRouter:
         if kept.case:
             again["case"] = str(kept.case.number)
         return RedirectResponse(f"/cook/probing?{urlencode({'program': form['program'], **again})}", 303)
+
+    @routes.post("/cook/probing/calibrate")
+    def calibrate(request: Request, form: Typed) -> Response:
+        kitchen, name = remembered_kitchen(context.store), form.get("program", "")
+        try:
+            kept = calibrate_at_lift(context.store, kitchen, name, form.get("cut", ""))
+        except FrywrightError as error:
+            return _page(context, request, {"program": name}, error)
+        return RedirectResponse(f"/records?new={kept.number}", 303)
 
     @routes.get("/cook/probing/sheet.pdf")
     def sheet(request: Request, program: str) -> Response:
@@ -77,6 +87,7 @@ def _page(
         "problem": said if error and not box else "",
         "case": typed.get("case", "") if typed.get("case", "").isdigit() else "",
         "cautions": CAUTIONS,
+        "weighed": weighed(found),
     }
     return context.render(
         request, "probe_next.html", error.http_status if error else 200, room="probes", **values
