@@ -48,9 +48,12 @@ BY_COUNT = (
     "None of {read} pieces was below: that alone shows {shown_frac} of such pieces at 95 % confidence."
     " Without the simulation it takes {each} readings of every cut, none below."
 )
-CAUTIONS = (
+UNDER_A_LID = (
     "Hot oil burns, steam scalds. Wait for zero on the gauge and open the lid as the maker's manual says"
-    " before you reach in.",
+    " before you reach in."
+)
+OPEN_VAT = "Hot oil burns, steam scalds. Use long tongs and let the piece drain before you take it out."
+CAUTIONS = (
     "Lift the piece onto a tray and read it there within a minute. Never probe over the vat.",
     "Push the stem into the thickest part, beside the bone, and draw it back slowly: the lowest figure"
     " counts.",
@@ -106,6 +109,7 @@ class ProbingShown:
     cuts: dict[str, str]
     places: dict[str, str]
     kinds: dict[str, str]
+    cautions: tuple[str, ...]
     last: int
 
 
@@ -142,6 +146,9 @@ def probing_view(kitchen: Kitchen, found: Probing, translate: Translate = str) -
         cuts=cuts,
         places={key: translate(PLACE_WORDS[key]) for key in dict.fromkeys(p.place for p in found.pieces)},
         kinds={key: translate(LOAD_WORDS[key]) for key in dict.fromkeys(p.load for p in found.pieces)},
+        cautions=tuple(
+            translate(text) for text in (UNDER_A_LID if program.under_pressure else OPEN_VAT, *CAUTIONS)
+        ),
         last=found.readings[-1].kept.number if found.readings else 0,
     )
 
@@ -213,7 +220,7 @@ def sheet_pdf(kitchen: Kitchen, found: Probing, language: str, translate: Transl
         ),
         "header": [translate(word) for word in words],
         "lines": lines,
-        "cautions": [translate(text) for text in CAUTIONS],
+        "cautions": view.cautions,
         "note": translate("After each load type the readings in: the plan may need fewer than this."),
     }
     return pdf("probing.typ", "probing", data)

@@ -12,7 +12,7 @@ from fastapi.responses import RedirectResponse
 from frywright.model.errors import FrywrightError, InputError
 from frywright.rooms.cook.lift_calibration import calibrate_at_lift, weighed
 from frywright.rooms.cook.next_probing import keep_planned, next_probing
-from frywright.rooms.cook.probing_view import CAUTIONS, ProbingShown, probing_view, sheet_pdf
+from frywright.rooms.cook.probing_view import ProbingShown, probing_view, sheet_pdf
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
@@ -86,7 +86,6 @@ def _page(
         "wrong": {box: said} if box else {},
         "problem": said if error and not box else "",
         "case": typed.get("case", "") if typed.get("case", "").isdigit() else "",
-        "cautions": CAUTIONS,
         "weighed": weighed(found),
     }
     return context.render(
