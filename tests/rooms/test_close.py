@@ -14,9 +14,11 @@ from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
 from frywright.rooms.care import close, machines, upkeep, vat
 from frywright.rooms.clock import now
+from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
+from tests.rooms.taps import tap
 
 DAY = dt.date(2026, 11, 25)
 
@@ -169,3 +171,31 @@ def test_the_page_shows_what_is_shut_and_why(store, kitchen):
     assert "Última carga fuera" in spanish["fryers"][0]["steps"][0]["title"]
     tomorrow = close.close_day_view(store, kitchen, at=at(kitchen, 22, DAY + dt.timedelta(days=1)))
     assert not any(s["done"] for s in tomorrow["store"])
+
+
+def test_gas_and_power_go_off_after_every_heat(store, kitchen):
+    """The store's last step waits for the heat of every fryer that is in use and names them; the page too."""
+    machines.stop_use(store, kitchen, "birch", "oil_leak", "")
+    sign(store, kitchen, "alder", "heat_off")
+    with pytest.raises(InputError, match=r"Cedar.*Dogwood") as shut:
+        sign(store, kitchen, "store", "off")
+    assert "Alder" not in str(shut.value)
+    assert "Birch" not in str(shut.value)
+    row = next(
+        s for s in close.close_day_view(store, kitchen, at=at(kitchen, 22))["store"] if s["key"] == "off"
+    )
+    assert "Cedar" in row["shut"]
+    sign(store, kitchen, "cedar", "heat_off")
+    sign(store, kitchen, "dogwood", "heat_off")
+    sign(store, kitchen, "store", "off")
+
+
+def test_heat_off_waits_for_the_load_in_the_oil(store, kitchen):
+    """The board holds a load in Alder: its heat is not off; once lifted it is; yesterday's drop is nobody's."""
+    write(store, tap(DAY - dt.timedelta(days=1), key="old", what="drop", fryer="cedar", product="wedges"))
+    write(store, tap(DAY, key="in", what="drop", fryer="alder", product="bone_in"))
+    with pytest.raises(InputError, match="lifted on the board"):
+        sign(store, kitchen, "alder", "heat_off")
+    write(store, tap(DAY, key="out", what="lift", fryer="alder"))
+    sign(store, kitchen, "alder", "heat_off")
+    sign(store, kitchen, "cedar", "heat_off")

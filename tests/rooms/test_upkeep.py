@@ -149,3 +149,11 @@ def test_a_task_takes_as_long_as_its_calendar_says(store, kitchen):
     """Half an hour to time a heat-up, ten minutes to look over the hoses: the minutes of the calendar."""
     minutes = {r["task"]: r["takes_min"] for r in upkeep.care_rows(store, kitchen, today=TODAY)}
     assert (minutes["heat_up"], minutes["hoses"]) == (30, 10)
+
+
+@pytest.mark.parametrize("time", ["0:03", "1:59"])
+def test_a_heat_up_faster_than_any_vat_is_a_slip_of_the_watch(store, kitchen, time):
+    """Three seconds are refused with what to do, and nothing is kept for life."""
+    with pytest.raises(InputError, match="look at the watch"):
+        upkeep.tell_figure(store, kitchen, {"fryer": "alder", "figure": "heat_up", "time": time}, first=True)
+    assert upkeep.first_day(store) == {}

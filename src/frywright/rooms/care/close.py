@@ -11,7 +11,7 @@ from typing import Any
 
 from frywright.catalog import load as catalog
 from frywright.ledger.facts.care import CareDone
-from frywright.ledger.facts.day import CloseStepSigned
+from frywright.ledger.facts.day import BoardTap, CloseStepSigned
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.store import Store
@@ -123,17 +123,18 @@ def sign_close(
     signed = CloseStepSigned(
         date=day, fryer=where, step=key, who=who[:80], second=second[:80], value="", plan=""
     )
+    plans = tonight(store, kitchen, today=day)
     if where == STORE_KEY:
-        if key not in {s["key"] for s in catalog.table("care/closing.toml")["store_step"]}:
-            raise InputError("step", repr(key), "one of tonight's")
+        _store_gate(plans, key, done)
         return write(store, signed, moment)
     kitchen.fryer(where)
-    plans = tonight(store, kitchen, today=day)
     mine = next(t for t in plans if t.fryer.key == where)
     step = next((s for s in mine.steps if s["key"] == key), None)
     if step is None:
         raise InputError("step", repr(key), "one of tonight's", where=mine.fryer.name)
     _gates(kitchen, plans, mine, step, done, second_s)
+    if key == "heat_off":
+        _no_load_in(store, mine.fryer, day)
     if step.get("people", 1) > 1 and (len(second) < 2 or second.lower() == who.lower()):
         raise InputError(
             "second", repr(second), "another person, who did it or looked too", where=step["title"]
@@ -149,6 +150,44 @@ def sign_close(
         if mine.plan == "boil_out" and key == "dry":
             write(store, _boiled_out(signed), moment)
     return kept
+
+
+def _store_gate(plans: list[Tonight], key: str, done: set[tuple[str, str]]) -> None:
+    """Whether a step of the whole store may be signed: some wait for a step of every fryer."""
+    steps = {s["key"]: s for s in catalog.table("care/closing.toml")["store_step"]}
+    if key not in steps:
+        raise InputError("step", repr(key), "one of tonight's")
+    waiting = _waiting(plans, steps[key], done)
+    if waiting:
+        raise InputError(
+            "step", key, "after the heat is off at: {fryers}", values={"fryers": "; ".join(waiting)}
+        )
+
+
+def _waiting(plans: list[Tonight], step: Mapping[str, Any], done: set[tuple[str, str]]) -> list[str]:
+    """Fryers that have not done what a step of the whole store needs of each."""
+    first = step.get("needs_each")
+    return [
+        t.fryer.name
+        for t in plans
+        if first in {s["key"] for s in t.steps} and (t.fryer.key, first) not in done
+    ]
+
+
+def _no_load_in(store: Store, fryer: Fryer, day: dt.date) -> None:
+    """Whether the board holds a load in a fryer whose heat is to go off: its last drop was not lifted."""
+    for item in store.facts(BoardTap, newest_first=True):
+        if item.fact.date < day:
+            return
+        if item.fact.fryer == fryer.key and item.fact.what in ("drop", "lift"):
+            if item.fact.what == "drop":
+                raise InputError(
+                    "step",
+                    "heat_off",
+                    "after the load in it is lifted, and lifted on the board",
+                    where=fryer.name,
+                )
+            return
 
 
 def _signed(store: Store, day: dt.date, where: str, key: str) -> set[tuple[str, str]]:
@@ -288,6 +327,8 @@ def close_day_view(
         shut = ""
         if needs:
             shut = tr("after") + ": " + "; ".join(needs)
+        elif where == STORE_KEY and _waiting(plans, step, done):
+            shut = tr("after") + ": " + tr("heat off") + ", " + "; ".join(_waiting(plans, step, done))
         elif step.get("hot") and rush:
             shut = tr("not in the rush: no hot oil is moved while people run")
         elif step.get("hot") and move not in (None, where):

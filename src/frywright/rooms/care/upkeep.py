@@ -36,6 +36,10 @@ from frywright.rooms.hall import write
 Translate = Callable[[str], str]
 RATE_DAYS, SOON_DAYS = 28, 7
 LONGEST_FIGURE_S = 4 * 3600.0
+LEAST_HEAT_UP_S = 120.0
+"""No vat heats up faster: a kilogram of oil takes some 300 kJ, and a kilowatt and a half for each is more
+than fryers have (own estimate).
+"""
 FIGURE_NAMES = {
     "heat_up": "heat-up",
     "pressure_build": "pressure build",
@@ -295,6 +299,14 @@ def figure_fact(
     seconds = parse_clock(str(values.get("time", "") or "").strip())
     if not 0 < seconds <= LONGEST_FIGURE_S:
         raise InputError("time", clock(seconds), "above 0, up to four hours", where=fryer.name)
+    if figure == "heat_up" and seconds < LEAST_HEAT_UP_S:
+        raise InputError(
+            "time",
+            clock(seconds),
+            "{least} or more: no vat heats up faster; look at the watch and write minutes:seconds",
+            where=fryer.name,
+            values={"least": clock(LEAST_HEAT_UP_S)},
+        )
     who, note, reason = (str(values.get(name, "") or "").strip() for name in ("who", "note", "reason"))
     old = first_day(store).get((fryer.key, figure)) if first else None
     if old is not None and not (who and reason):
