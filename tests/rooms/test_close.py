@@ -191,7 +191,7 @@ def test_gas_and_power_go_off_after_every_heat(store, kitchen):
 
 
 def test_heat_off_waits_for_the_load_in_the_oil(store, kitchen):
-    """The board holds a load in Alder: its heat is not off; once lifted it is; yesterday's drop is nobody's."""
+    """The board holds a load in Alder: its heat is not off; once lifted it is; yesterday's is past."""
     write(store, tap(DAY - dt.timedelta(days=1), key="old", what="drop", fryer="cedar", product="wedges"))
     write(store, tap(DAY, key="in", what="drop", fryer="alder", product="bone_in"))
     with pytest.raises(InputError, match="lifted on the board"):

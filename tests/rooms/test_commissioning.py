@@ -15,8 +15,9 @@ from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.care import PlateTyped, StepSigned
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
+from frywright.rooms import photos
 from frywright.rooms.care import commissioning as new
-from frywright.rooms.care import nameplate, photos, upkeep
+from frywright.rooms.care import nameplate, upkeep
 from frywright.rooms.care.handover import emergency_pdf, handover_pack
 from frywright.rooms.care.vent_time import take_vent, vent_offer, with_vent
 from frywright.rooms.clock import now
