@@ -340,3 +340,75 @@ def test_a_first_program_is_called_as_people_say_it(store):
     assert new_name(remembered_kitchen(store), first) == "8-piece bird Left vat"
     demo = Program(name="x", product="bone_in", fryer="dogwood", stages=stages)
     assert new_name(demo_kitchen(), demo) == "bone-in dogwood"
+
+
+@pytest.mark.parametrize(
+    ("name", "typed", "field", "value"),
+    [
+        ("vent", {"vent": "0:24"}, "vent_s", 24.0),
+        ("swing", {"swing": "9"}, "swing_k", 5.0),
+        ("heater", {"heater": "9.2"}, "heater_w", 9200.0),
+        ("relief_gauge", {"relief_gauge": "15"}, "relief_gauge_pa", 15 * PSI),
+        ("head_volume", {"gap": "5", "width": "12", "length": "16"}, "head_volume_m3", 960 * 0.0254**3),
+    ],
+)
+def test_a_measured_value_is_an_estimate_no_longer(store, name, typed, field, value):
+    """It takes the place of the estimate; the other marks and every other line stay."""
+    from frywright.rooms.cook.measured import keep_measured
+
+    kept(store, "kitchen", {**US, "lid": {"working_gauge": "11"}})
+    before = kitchen_text(store).splitlines()
+    with pytest.raises(InputError):
+        keep_measured(store, "left", name, {}, "with a watch")
+    keep_measured(store, "left", name, typed, "with a watch")
+    fryer = remembered_kitchen(store).fryer("left")
+    assert getattr(fryer, field) == pytest.approx(value, rel=1e-5)
+    assert name not in fryer.estimates
+    assert len(fryer.estimates) == 4
+    after = kitchen_text(store).splitlines()
+    assert len(after) == len(before)
+    assert sum(a != b for a, b in zip(before, after, strict=True)) == 2
+
+
+def test_a_list_of_estimates_over_lines_is_read_as_well():
+    """A file may be written by hand; a fryer that is not there is said."""
+    from frywright.catalog.edit import with_measured
+
+    text = '[[fryer]]\nkey = "a"\nestimates = [\n  "vent",\n  "swing",\n]\nswing_f = 9\n'
+    found = tomllib.loads(with_measured(text, "a", "swing", "swing_k = 4"))["fryer"][0]
+    assert found == {"key": "a", "estimates": ["vent"], "swing_k": 4}
+    with pytest.raises(InputError, match="one of: a"):
+        with_measured(text, "b", "swing", "swing_k = 4")
+
+
+@pytest.mark.slow
+def test_what_is_taken_for_an_estimate_cooks_no_more_than_what_is_usual(store):
+    """By the engine: a longer vent, less swing, less room or more heat never lowers the lowest margin by more
+    than a twentieth of a kelvin, which is a step of the solver.
+    """
+    from frywright.model.program import LidState, Program, Stage
+    from frywright.rooms.cook.setup_read import usual
+    from frywright.trial.prove_again import lowest_margin_k
+
+    gas = {**US["plate"], "fuel": "gas", "power": "60,000"}
+    made = kept(store, "kitchen", {**US, "plate": gas, "lid": {"working_gauge": "11"}})
+    kitchen = remembered_kitchen(store)
+    fryer, lids = kitchen.fryers[0], (LidState.OPEN, LidState.PRESSURE, LidState.OPEN)
+    stages = tuple(
+        Stage(set_c=c, lid=lid, duration_s=s)
+        for c, lid, s in zip((172, 168, 176), lids, (20, 590, 60), strict=True)
+    )
+    full = Program(name="x", product=made.product, fryer=made.fryer, stages=stages)
+
+    def margin_k(**changes):
+        return lowest_margin_k(replace(kitchen, fryers=(replace(fryer, **changes),)), full)
+
+    taken = margin_k()
+    power = fryer.heater_w / usual("gas_share_frac")["taken"]
+    for changes in (
+        {"vent_s": usual("vent_s")["high"]},
+        {"swing_k": usual("swing_k")["low"]},
+        {"head_volume_m3": 1e-3 * usual("head_l_kg")["low"] * fryer.oil_mass_kg},
+        {"heater_w": power * usual("gas_share_frac")["high"]},
+    ):
+        assert margin_k(**changes) > taken - 0.05, changes

@@ -248,3 +248,21 @@ def test_the_kitchen_page_lists_and_offers(store):
     page = client_of(store).get("/cook/kitchen").text
     for words in ("Alder", "Add a fryer", "Add a product", "no program yet: look for one", "[[fryer]]"):
         assert words in page
+
+
+def test_an_estimate_is_measured_on_the_kitchen_page(store):
+    """A wrong value is said beside its box and kept; a right one takes the mark away."""
+    client = client_of(store)
+    here = told(store, "kitchen", {**US, "lid": {"working_gauge": "11"}})
+    client.post("/setup/kitchen/keep", data={"revision": str(here.revision)})
+    form = {"fryer": "left", "estimate": "vent", "vent": "9 psi", "why": "a watch"}
+    page = client.post("/cook/kitchen/measured", data=form)
+    assert page.status_code == 422
+    assert 'name="vent" autocomplete="off" value="9 psi" aria-invalid="true"' in page.text
+    assert "vent time is &#39;9 psi&#39;" in page.text
+    page = client.post("/cook/kitchen/measured", data={**form, "vent": "0:24"})
+    assert page.status_code == 200
+    assert remembered_kitchen(store).fryers[0].vent_s == 24.0
+    assert 'value="vent"' not in page.text
+    assert 'value="swing"' in page.text
+    assert client.post("/cook/kitchen/measured", data={**form, "estimate": "x"}).status_code == 422

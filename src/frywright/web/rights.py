@@ -155,6 +155,7 @@ _BY_RIGHT = {
         "POST /cook/desk/job/{number}/save",
         "POST /care/new/vent",
         "POST /cook/kitchen",
+        "POST /cook/kitchen/measured",
         "POST /cook/settings",
         "POST /setup/demo",
         "POST /setup/{what}/keep",

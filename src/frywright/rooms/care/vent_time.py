@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from frywright.catalog.edit import with_measured
 from frywright.ledger.facts.cook import KitchenSet
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
-from frywright.model.codec import Source
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import clock
@@ -50,19 +50,5 @@ def take_vent(store: Store, kitchen: Kitchen, fryer: str, reason: str) -> Kept[K
     offer = vent_offer(store, kitchen, fryer)
     if offer is None:
         raise InputError("vent", "none to take over", "timed on the first day and other than the kitchen's")
-    text = with_vent(kitchen_text(store), fryer, offer.measured_s)
+    text = with_measured(kitchen_text(store), fryer, "vent", f'vent = "{clock(offer.measured_s)}"')
     return remember_kitchen(store, text, "kitchen.toml", reason)
-
-
-def with_vent(text: str, fryer: str, vent_s: float) -> str:
-    """A kitchen file with the vent time of one fryer; every other line stays as it is."""
-    source = Source(text, "kitchen.toml")
-    keys = [table.get("key") for table in source.load()["fryer"]]
-    path, line = f"fryer[{keys.index(fryer)}]", f'vent = "{clock(vent_s)}"'
-    lines = text.splitlines()
-    old = next((at for key in ("vent", "vent_s", "vent_min") if (at := source.line_of(path, key)) >= 0), -1)
-    if old >= 0:
-        lines[old] = line
-    else:
-        lines.insert(source.line_of(path, "key") + 1, line)
-    return "\n".join(lines) + "\n"

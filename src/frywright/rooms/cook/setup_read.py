@@ -237,7 +237,7 @@ def read_lid(asked: Asked, oil_mass_kg: float) -> tuple[dict[str, Any], set[str]
     working = asked.amount("working_gauge", "pressure", (10e3, 110e3, "pa"))
     relief = asked.amount("relief_gauge", "pressure", (10e3, 150e3, "pa"), needed=False)
     vent = asked.amount("vent", "time", (SHORTEST_VENT_S, 120.0, "s"), needed=False)
-    room_m3 = _room(asked)
+    room_m3 = room_under_lid(asked)
     found = {
         "working_gauge_pa": working,
         "relief_gauge_pa": or_usual(
@@ -261,7 +261,7 @@ def read_lid(asked: Asked, oil_mass_kg: float) -> tuple[dict[str, Any], set[str]
     return found, estimates
 
 
-def _room(asked: Asked) -> float | None:
+def room_under_lid(asked: Asked) -> float | None:
     """Room between oil and lid [m3] from three lengths of the sketch; None where none is given."""
     boxes = ("gap", "width", "length")
     if not any(asked.text(box) for box in boxes):

@@ -10,7 +10,7 @@ from frywright.catalog import load
 from frywright.model.errors import Phrase
 from frywright.model.food import Food
 from frywright.model.fryer import Fryer, FryerKind
-from frywright.model.kitchen import Kitchen, Site
+from frywright.model.kitchen import Kitchen, Site, UnitSystem
 from frywright.model.program import Program
 from frywright.model.tongues import tongues
 from frywright.model.units import PSI, clock, show
@@ -230,9 +230,34 @@ def _is_for(program: Program, fryer: str, product: str) -> bool:
     return (program.fryer, program.product) == (fryer, product)
 
 
-def estimates_of(fryer: Fryer, translate: Translate) -> list[tuple[str, str]]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Estimate:
+    """A value of a fryer that is an estimate: its name, what it is called, how it is measured, its unit."""
+
+    name: str
+    what: str
+    how: str
+    unit: str
+
+
+def estimates_of(fryer: Fryer, site: Site, translate: Translate) -> list[Estimate]:
     """What is an estimate of a fryer, and how to measure it."""
-    return [(translate(ESTIMATE_WORDS[name]), translate(MEASURE[name])) for name in fryer.estimates]
+    us = site.units is UnitSystem.US
+    units = {
+        "vent": "m:ss",
+        "swing": "°F" if us else "K",
+        "heater": "kW",
+        "relief_gauge": "psi" if us else "kPa",
+    }
+    return [
+        Estimate(
+            name=name,
+            what=translate(ESTIMATE_WORDS[name]),
+            how=translate(MEASURE[name]),
+            unit=units.get(name, "in" if us else "cm"),
+        )
+        for name in fryer.estimates
+    ]
 
 
 def asks_core(setup: Setup) -> bool:

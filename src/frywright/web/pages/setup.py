@@ -15,6 +15,7 @@ from frywright.model.errors import DataError, FrywrightError, InputError
 from frywright.rooms.cook import setup as work
 from frywright.rooms.cook import setup_view as view
 from frywright.rooms.demo import play_demo
+from frywright.rooms.cook.measured import keep_measured
 from frywright.rooms.kitchen import (
     has_kitchen,
     kitchen_text,
@@ -55,6 +56,18 @@ def _add_kitchen(routes: APIRouter, context: Context) -> None:
             )
         return RedirectResponse("/cook/desk", 303)
 
+    @routes.post("/cook/kitchen/measured")
+    def measured(request: Request, form: Typed) -> Response:
+        fryer, name = form.get("fryer", ""), form.get("estimate", "")
+        try:
+            keep_measured(context.store, fryer, name, form, form.get("why", ""))
+        except (InputError, DataError) as error:
+            said = context.explain(request, error)
+            return _kitchen_page(
+                context, request, kitchen_text(context.store), error.http_status, typed=form, wrong=said
+            )
+        return RedirectResponse("/cook/kitchen", 303)
+
 
 def _kitchen_page(context: Context, request: Request, text: str, status: int = 200, **more: Any) -> Response:
     """What the kitchen has, what to add, and its file."""
@@ -66,13 +79,17 @@ def _kitchen_page(context: Context, request: Request, text: str, status: int = 2
         {
             "fryer": f,
             "pairs": [p for p in found if p.fryer == f.key],
-            "estimates": view.estimates_of(f, tr),
+            "estimates": view.estimates_of(f, place.site, tr) if place else (),
         }
         for f in (place.fryers if place else ())
     ]
     values = {"kitchen": place, "fryers": fryers, "text": text, "begun": work.unfinished(context.store)}
     return context.render(
-        request, "kitchen.html", status, room="desk", **{"problem": "", "reason": "", **values, **more}
+        request,
+        "kitchen.html",
+        status,
+        room="desk",
+        **{"problem": "", "reason": "", "typed": {}, "wrong": "", **values, **more},
     )
 
 
