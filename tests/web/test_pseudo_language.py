@@ -53,6 +53,7 @@ READ = {
     "/cook/kitchen": [""],
     "/setup": [""],
     "/setup/first": [""],
+    "/setup/own": ["?fryer=alder&product=bone_in", ""],
     "/cook/live": [""],
     "/cook/probes": [""],
     "/cook/probing": ["", "?program=wedges+cedar", "?program=zz"],
@@ -104,7 +105,7 @@ NOT_READ = {
     "/records/pack.zip": "the tables and the paper read as pack.pdf",
 }
 """Pages that are read elsewhere, or hold no words; JSON is for programs, with keys in English."""
-REFUSED = re.compile(r"zz|99999|start=500|/cook/card$")
+REFUSED = re.compile(r"zz|99999|start=500|/cook/card$|/setup/own$")
 """Addresses with something wrong in them."""
 OWN = {"frywright", "english", "closing"}
 """The program's name and command, a language in its own words, a code of a kind in addresses."""

@@ -266,3 +266,42 @@ def test_an_estimate_is_measured_on_the_kitchen_page(store):
     assert 'value="vent"' not in page.text
     assert 'value="swing"' in page.text
     assert client.post("/cook/kitchen/measured", data={**form, "estimate": "x"}).status_code == 422
+
+
+def test_a_program_one_cooks_by_is_typed_and_answered_for_where_it_is_short(store):
+    """A box that is wrong is marked; a short program asks who answers for it; a good one is saved, not
+    proven.
+    """
+    client = client_of(store)
+    here = told(store, "kitchen", US)
+    client.post("/setup/kitchen/keep", data={"revision": str(here.revision)})
+    pair = {"fryer": "left", "product": "bone_in"}
+    page = client.get("/setup/own", params=pair).text
+    assert page.count('name="set') == 3
+    rows = {
+        "set1": "340",
+        "time1": "0:20",
+        "lid1": "open",
+        "set2": "335",
+        "time2": "9:30",
+        "lid2": "pressure",
+    }
+    page = client.post("/setup/own", data={**pair, **rows, "time2": "soon"})
+    assert page.status_code == 422
+    assert 'name="time2" value="soon"' in page.text
+    assert "time is &#39;soon&#39;" in page.text
+    asked = client.post("/setup/own", data={**pair, **rows, "time2": "2:00"})
+    assert "Who answers for it" in asked.text
+    refused = client.post("/setup/own", data={**pair, **rows, "time2": "2:00", "as": "", "name": "short"})
+    assert refused.status_code == 422
+    assert remembered_kitchen(store).programs == ()
+    good = {**pair, **rows, "set3": "350", "time3": "1:30", "lid3": "open"}
+    asked = client.post("/setup/own", data=good)
+    assert "Who answers for it" not in asked.text
+    assert 'name="set3" value="350"' in asked.text
+    done = client.post("/setup/own", data={**good, "as": "", "name": "Bone-in Left"})
+    assert done.status_code == 200, done.text
+    made = remembered_kitchen(store).program("Bone-in Left")
+    assert [round(s.set_c) for s in made.stages] == [171, 168, 177]
+    assert client.get("/cook").status_code == 200
+    assert client.get("/setup/own").status_code == 422

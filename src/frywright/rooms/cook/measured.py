@@ -23,7 +23,6 @@ VALUE = {
     "relief_gauge": ("relief_gauge_pa", "pressure", (10e3, 150e3, "pa")),
 }
 """What each name is in the model, how it is read, and its bounds."""
-ROOM_BOXES = ("gap", "width", "length")
 
 
 def keep_measured(

@@ -16,6 +16,8 @@ from frywright.rooms.cook import setup as work
 from frywright.rooms.cook import setup_view as view
 from frywright.rooms.demo import play_demo
 from frywright.rooms.cook.measured import keep_measured
+from frywright.rooms.cook.own_program import own_program, rows_of
+from frywright.rooms.cook.setup_read import Asked
 from frywright.rooms.kitchen import (
     has_kitchen,
     kitchen_text,
@@ -25,6 +27,8 @@ from frywright.rooms.kitchen import (
 from frywright.voice.tongue import explain, translator
 from frywright.web.app import Context
 from frywright.web.posted import Sent, Typed, photo_of, texts_of
+from frywright.web.saving import ask_name
+from frywright.web.saving import save as save_program
 
 
 def router(context: Context) -> APIRouter:
@@ -33,6 +37,7 @@ def router(context: Context) -> APIRouter:
     _add_kitchen(routes, context)
     _add_start(routes, context)
     _add_first(routes, context)
+    _add_own(routes, context)
     _add_screens(routes, context)
     _add_keeping(routes, context)
     return routes
@@ -118,6 +123,50 @@ def _add_first(routes: APIRouter, context: Context) -> None:
         ]
         open_ones = [p for p in found if not p.programs]
         return context.render(request, "setup_first.html", room="setup", kitchen=place, pairs=open_ones)
+
+
+def _add_own(routes: APIRouter, context: Context) -> None:
+    @routes.get("/setup/own")
+    def own(request: Request) -> Response:
+        return _own_page(context, request, request.query_params)
+
+    @routes.post("/setup/own")
+    def save(request: Request, form: Typed) -> Response:
+        place, language = remembered_kitchen(context.store), context.language(request)
+        asked = Asked(place.site, form)
+        try:
+            program = own_program(place, asked)
+        except InputError as error:
+            return _own_page(
+                context, request, form, error.http_status, problem=context.explain(request, error)
+            )
+        if program is None:
+            system = str(place.site.units)
+            wrong = {box: explain(error, language, system) for box, error in asked.wrong.items()}
+            return _own_page(context, request, form, 422, wrong=wrong)
+        if "name" in form:
+            return save_program(context, request, place, program, form, "/setup/own")
+        return ask_name(context, request, place, program, form, "/setup/own", None)
+
+
+def _own_page(
+    context: Context, request: Request, typed: Mapping[str, str], status: int = 200, **more: Any
+) -> Response:
+    """The boxes of a program that is cooked by already."""
+    place = remembered_kitchen(context.store)
+    fryer, product = place.fryer(typed.get("fryer", "")), place.product(typed.get("product", ""))
+    values: dict[str, Any] = {
+        "fryer": fryer,
+        "product": product,
+        "rows": rows_of(place, fryer.key),
+        "typed": dict(typed),
+        "us": str(place.site.units) == "us",
+        "setup": {"found": {}},
+        "wrong": {},
+        "problem": "",
+        **more,
+    }
+    return context.render(request, "setup_own.html", status, room="setup", **values)
 
 
 def _shown(
