@@ -14,10 +14,10 @@ from frywright.ledger.store import Store
 from frywright.model.errors import DataError, FrywrightError, InputError
 from frywright.rooms.cook import setup as work
 from frywright.rooms.cook import setup_view as view
-from frywright.rooms.demo import play_demo
 from frywright.rooms.cook.measured import keep_measured
 from frywright.rooms.cook.own_program import own_program, rows_of
 from frywright.rooms.cook.setup_read import Asked
+from frywright.rooms.demo import play_demo
 from frywright.rooms.kitchen import (
     has_kitchen,
     kitchen_text,
