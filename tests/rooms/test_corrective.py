@@ -193,9 +193,13 @@ def test_the_pack_of_a_month(store, kitchen):
     view = pack.pack_view(store, kitchen, first, last, care=care_rows(store, kitchen))
     data = pack.pack_pdf(kitchen, view, "es", translator("es"))
     assert data.startswith(b"%PDF")
-    assert view["loads"] == [
-        {"product": "Bone-in chicken, 8-piece", "fryer": "Alder, three-head pressure vat", "count": 9000}
-    ]
+    [loads] = view["loads"]
+    assert (loads["product"], loads["fryer"]) == (
+        "Bone-in chicken, 8-piece",
+        "Alder, three-head pressure vat",
+    )
+    assert (loads["count"], loads["readings"]) == (9000, 1)
+    assert loads["run"] == 29 * 300 + 68 - 1  # dropped up to 12:15 on the last day, but for the one read
     assert view["below"] == 1
     assert any("no probe reading on 29 days" in g for g in view["gaps"])
     assert any("No entry of any kind on 1 days" in g for g in view["gaps"])

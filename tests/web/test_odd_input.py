@@ -132,7 +132,8 @@ def test_no_route_dies_of_a_generated_form(client, route):
         address = re.sub(r"{\w+}", quote(odd[:40], safe=""), path)
         values = dict.fromkeys(FIELDS, odd)
         if method == "GET":
-            answer = client.get(address, params=values, headers={"accept": "text/html"})
+            short = {name: text[:60] for name, text in values.items()}
+            answer = client.get(address, params=short, headers={"accept": "text/html"})
         else:
             answer = client.post(address, data=values, headers={"accept": "text/html"})
         assert answer.status_code < 500, (route, odd, answer.text[-400:])

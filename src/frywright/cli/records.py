@@ -50,11 +50,69 @@ def _new(shop: Shop) -> Store:
 
 
 @command(app)
-def verify(shop: Shop, name: str = NAMED) -> None:
-    """Walk the hash chain; say whether any entry was changed behind the program's back."""
-    count, last = _open(name or shop.where).verify()
-    if not shop.json({"entries": count, "last_hash": last}):
-        shop.say("{count} entries, chain unbroken, last hash {last}…", count=count, last=last[:12])
+def verify(
+    shop: Shop,
+    name: str = NAMED,
+    expect: str = typer.Option("", help="Number and hash kept elsewhere, such as 5605:6fc2db91."),
+) -> None:
+    """Walk the hash chain, the recorded times and the original files; say what does not fit."""
+    from frywright.ledger.checking import checked
+    from frywright.model.errors import RecordError
+    from frywright.rooms.clock import now
+
+    opened = _open(name or shop.where)
+    found = checked(opened, now())
+    if expect:
+        _as_kept(opened, expect)
+    back = [
+        {
+            "from": step.number,
+            "to": step.last_number,
+            "at": step.recorded_at.isoformat(),
+            "after": step.before_at.isoformat(),
+        }
+        for step in found.set_back
+    ]
+    told = {
+        "entries": found.entries_count,
+        "last_hash": found.head,
+        "checked_at": found.at.isoformat(),
+        "clock_set_back": back,
+        "files_lost": found.lost,
+    }
+    if not shop.json(told):
+        shop.say(
+            "{count} entries, chain unbroken, checked {at}, last hash {last}",
+            count=found.entries_count,
+            at=f"{found.at:%Y-%m-%d %H:%M} UTC",
+            last=found.head,
+        )
+        for step in back:
+            shop.say("  ? the clock ran backwards: entries {from} to {to} from {at}, after {after}", step)
+    if found.lost:
+        raise RecordError(
+            "{count} original files are missing or changed; entries that name them: {numbers}.",
+            count=len(found.lost),
+            numbers=", ".join(str(n) for n in sorted(found.lost.values())),
+        )
+
+
+def _as_kept(opened: Store, expect: str) -> None:
+    """The entry of a number must have the hash that was kept elsewhere."""
+    from frywright.model.errors import InputError, RecordError
+    from frywright.model.units import is_count
+
+    number, _, kept = expect.partition(":")
+    kept = kept.strip().lower()
+    if not is_count(number) or len(kept) < 8 or not set(kept) <= set("0123456789abcdef"):
+        raise InputError("--expect", repr(expect), "a number and a hash, such as 5605:6fc2db91c8da3f19")
+    item = opened.entry(int(number))
+    if item is None or not item.hash.startswith(kept):
+        raise RecordError(
+            "Entry {number} is not the one whose hash was kept: entries were removed, or the chain was"
+            " written anew.",
+            number=number,
+        )
 
 
 @command(app)
@@ -66,6 +124,7 @@ def export(
     """Print every entry as JSON lines (or CSV)."""
     from frywright.ledger.export import csv_table, json_lines
 
+    _open(name or shop.where).verify()
     (csv_table if csv else json_lines)(_open(name or shop.where).entries(), sys.stdout)
 
 

@@ -8,15 +8,19 @@ refused at its place; nothing in it decides where a file is written.
 
 from __future__ import annotations
 
+import hashlib
 import json
 import os
 import zipfile
+import zlib
 from collections.abc import Callable, Iterable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, BinaryIO
 
 from frywright.ledger.attachments import Attachments, sync_folder
+from frywright.ledger.checking import lost_originals, originals
 from frywright.ledger.export import json_lines
 from frywright.ledger.store import Store
 from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, unstamp
@@ -63,11 +67,9 @@ def backup(store: Store, out: Path, progress: Callable[[int], None] = lambda n: 
         with zipfile.ZipFile(part, "w", zipfile.ZIP_DEFLATED, compresslevel=1) as archive:
             with archive.open("entries.jsonl", "w", force_zip64=True) as stream:
                 count = json_lines(_until(store.entries(), end, progress), _Text(stream))  # type: ignore[arg-type]
-            names = (
-                sorted(p.name for p in files.folder.iterdir() if len(p.name) == 64)
-                if files.folder.exists()
-                else []
-            )
+            named = originals(store, end)
+            there = files.folder.iterdir() if files.folder.exists() else ()
+            names = sorted({*named, *(p.name for p in there if len(p.name) == 64)})
             for name in names:
                 with (
                     files.open(name) as source,
@@ -112,8 +114,9 @@ def check(path: Path) -> Manifest:
     RecordError
         What does not fit, and where.
     """
-    with _opened(path) as archive:
+    with _read(path), _opened(path) as archive:
         told = _manifest(archive)
+        _check_files(archive, told)
         count, previous = 0, GENESIS
         with archive.open("entries.jsonl") as stream:
             for item in read_lines(stream):
@@ -143,8 +146,9 @@ def restore(path: Path, store: Store) -> Manifest:
         The store is not empty, or something does not fit; what was written up to there is whole and verifies.
     """
     _empty(store)
-    with _opened(path) as archive:
+    with _read(path), _opened(path) as archive:
         told, files = _manifest(archive), Attachments(store.files)
+        _check_files(archive, told)
         for info in archive.infolist():
             if info.filename.startswith("files/"):
                 _restore_file(archive, info, files)
@@ -156,7 +160,15 @@ def restore(path: Path, store: Store) -> Manifest:
                 count=count,
                 told=told.entries_count,
             )
-        return told
+    lost = lost_originals(store, read=True)
+    if lost:
+        raise RecordError(
+            "Every entry is restored, and {count} original files that they name are not in the backup:"
+            " entries {numbers}.",
+            count=len(lost),
+            numbers=", ".join(str(n) for n in sorted(lost.values())),
+        )
+    return told
 
 
 def import_lines(stream: BinaryIO, store: Store) -> int:
@@ -198,7 +210,8 @@ def _add(store: Store, items: Iterable[Recorded]) -> int:
     return count
 
 
-def _restore_file(archive: zipfile.ZipFile, info: zipfile.ZipInfo, files: Attachments) -> None:
+def _named(info: zipfile.ZipInfo) -> str:
+    """Name of an original file in a backup: its hash, of a size that is one."""
     name = info.filename.removeprefix("files/")
     if len(name) != 64 or not set(name) <= set("0123456789abcdef"):
         raise RecordError("The backup names a file {name}, which is no hash.", name=repr(info.filename[:80]))
@@ -208,13 +221,51 @@ def _restore_file(archive: zipfile.ZipFile, info: zipfile.ZipInfo, files: Attach
             name=name[:12],
             most=LARGEST_FILE_BYTES // 1000000,
         )
+    return name
+
+
+def _restore_file(archive: zipfile.ZipFile, info: zipfile.ZipInfo, files: Attachments) -> None:
+    name = _named(info)
     with archive.open(info) as stream:
         kept, _ = files.keep(stream)  # type: ignore[arg-type]
     if kept != name:
         (files.folder / kept).unlink(missing_ok=True)
+        raise _changed(name)
+
+
+@contextmanager
+def _read(path: Path) -> Iterator[None]:
+    """A file that is damaged is told, wherever it breaks."""
+    try:
+        yield
+    except (zipfile.BadZipFile, zlib.error, EOFError, RecursionError, NotImplementedError) as error:
+        raise RecordError("{path} is damaged: {cause}", path=path, cause=error) from error
+
+
+def _check_files(archive: zipfile.ZipFile, told: Manifest) -> None:
+    """Every original file the manifest counts is there, with the content its name says."""
+    found = 0
+    for info in archive.infolist():
+        if info.filename.startswith("files/"):
+            name, digest = _named(info), hashlib.sha256()
+            with archive.open(info) as stream:
+                while piece := stream.read(1 << 20):
+                    digest.update(piece)
+            if digest.hexdigest() != name:
+                raise _changed(name)
+            found += 1
+    if found != told.files_count:
         raise RecordError(
-            "File {name}… of the backup was changed: its content does not fit its name.", name=name[:12]
+            "The backup holds {found} original files, its manifest says {told}.",
+            found=found,
+            told=told.files_count,
         )
+
+
+def _changed(name: str) -> RecordError:
+    return RecordError(
+        "File {name}… of the backup was changed: its content does not fit its name.", name=name[:12]
+    )
 
 
 def _opened(path: Path) -> zipfile.ZipFile:
@@ -267,7 +318,7 @@ def read_lines(stream: Any) -> Iterator[Recorded]:
                 kind=row["kind"],
                 happened_at=unstamp(row["happened_at"]),
                 author=row["author"],
-                payload=row["payload"],
+                payload=dict(row["payload"]),
                 replaces=row["replaces"],
                 versions=row["versions"],
             )
@@ -278,7 +329,7 @@ def read_lines(stream: Any) -> Iterator[Recorded]:
                 previous_hash=row["previous_hash"],
                 hash=row["hash"],
             )
-        except (ValueError, KeyError, TypeError, AttributeError) as error:
+        except (ValueError, KeyError, TypeError, AttributeError, RecursionError) as error:
             raise RecordError(
                 "Line {number} is no entry of ours: {cause}", number=number, cause=error
             ) from error

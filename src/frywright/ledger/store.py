@@ -214,13 +214,24 @@ class Store:
 
     @property
     def files(self) -> Path:
-        """Folder of original files: beside an SQLite store; for PostgreSQL by ``FRYWRIGHT_FILES``, else
-        ``var/<database>.files``.
+        """Folder of original files: beside an SQLite store; for PostgreSQL the one that ``FRYWRIGHT_FILES``
+        names. None is guessed: a backup made from another folder would miss them.
+
+        Raises
+        ------
+        RecordError
+            A PostgreSQL store, and the folder is not named.
         """
-        database = str(self.engine.url.database)
         if self.sqlite:
-            return Path(f"{database}.files")
-        return Path(os.environ.get(FILES_SETTING) or f"var/{database}.files")
+            return Path(f"{self.engine.url.database}.files")
+        named = os.environ.get(FILES_SETTING)
+        if not named:
+            raise RecordError(
+                "Say where the original files of this database lie: set {name} to a folder, the same for"
+                " every program that uses it.",
+                name=FILES_SETTING,
+            )
+        return Path(named)
 
     def _upgrade(self) -> None:
         try:

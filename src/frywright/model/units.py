@@ -389,6 +389,19 @@ def show(value: float, suffix: str, system: str) -> str:
     return f"{to_people(value, wanted):.{digits}f} {UNITS[wanted].sign}"
 
 
+def show_below(value: float, limit: float, suffix: str, system: str) -> str:
+    """Inside value as people read it, never rounded up to a limit that it is below: it takes as many digits
+    as tell it from the limit.
+    """
+    text = show(value, suffix, system)
+    if value >= limit or text != show(limit, suffix, system):
+        return text
+    wanted, digits = SHOWN[system].get(UNITS[suffix].dimension, (suffix, 2))
+    while digits < 6 and f"{to_people(value, wanted):.{digits}f}" == f"{to_people(limit, wanted):.{digits}f}":
+        digits += 1
+    return f"{to_people(value, wanted):.{digits}f} {UNITS[wanted].sign}"
+
+
 def signed(value: float, suffix: str, system: str) -> str:
     """As :func:`show`, with a plus or a minus sign."""
     return f"{'−' if value < 0 else '+'}{show(abs(value), suffix, system)}"

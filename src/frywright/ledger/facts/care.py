@@ -77,6 +77,7 @@ class CardWritten(Fact):
     """The kitchen's own version of a procedure card: steps with their hazards, pictures by step."""
 
     KIND: ClassVar[str] = "procedure"
+    FILES: ClassVar[tuple[str, ...]] = ("pictures",)
     key: str
     language: str
     gear: str
@@ -92,6 +93,7 @@ class CardSigned(Fact):
     """A procedure signed as done on a fryer by one person and checked by another."""
 
     KIND: ClassVar[str] = "procedure_signed"
+    FILES: ClassVar[tuple[str, ...]] = ("photo",)
     LABELS: ClassVar[Mapping[str, str]] = {"key": "card"}
     key: str
     version: int
@@ -108,6 +110,7 @@ class PlateTyped(Fact):
     """What a fryer's nameplate says; what it does not print is null."""
 
     KIND: ClassVar[str] = "nameplate"
+    FILES: ClassVar[tuple[str, ...]] = ("photo",)
     fryer: str
     case_number: int
     maker: str

@@ -44,6 +44,7 @@ class SalesRead(Fact):
     """A till's export that was read in; its bytes are kept beside the store."""
 
     KIND: ClassVar[str] = "sales_file"
+    FILES: ClassVar[tuple[str, ...]] = ("sha256",)
     name: str
     sha256: str
     size_bytes: int

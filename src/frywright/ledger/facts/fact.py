@@ -38,6 +38,15 @@ class Fact:
     """Column names for people where the field's own name without its unit does not say it."""
     WORDS: ClassVar[frozenset[str]] = frozenset()
     """Fields that hold a word of ours, which is translated where people see it."""
+    FILES: ClassVar[tuple[str, ...]] = ()
+    """Fields that name original files by their hash: a text, or a mapping to texts."""
+
+    @property
+    def originals(self) -> tuple[str, ...]:
+        """Original files it names."""
+        values = (getattr(self, name) for name in self.FILES)
+        named = (v.values() if isinstance(v, Mapping) else (v,) for v in values)
+        return tuple(str(name) for group in named for name in group if name)
 
     def payload(self) -> dict[str, Any]:
         """Plain values to store."""

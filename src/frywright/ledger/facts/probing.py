@@ -158,6 +158,7 @@ class LogKept(Fact):
     """A logger's file kept byte for byte beside the store."""
 
     KIND: ClassVar[str] = "probe_log"
+    FILES: ClassVar[tuple[str, ...]] = ("sha256",)
     name: str
     sha256: str
     size_bytes: int

@@ -17,7 +17,7 @@ from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import InputError, one_of
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
-from frywright.model.units import is_count, show
+from frywright.model.units import is_count, show, show_below
 from frywright.rooms.clock import now
 from frywright.rooms.hall import in_turn, write
 from frywright.rooms.readings import level_of, pieces_count, read_core
@@ -264,8 +264,11 @@ def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -
     words = found.words
     if found.core_c is not None and found.limit_c is not None:
         words = say(
-            "The coldest piece read {core_c}; the limit with the thermometer's error is {limit_c}.",
-            {"core_c": found.core_c, "limit_c": found.limit_c},
+            "The coldest piece read {core}; the limit with the thermometer's error is {limit}.",
+            {
+                "core": show_below(found.core_c, found.limit_c, "c", system),
+                "limit": show(found.limit_c, "c", system),
+            },
             system,
             tr,
         )

@@ -8,25 +8,20 @@ import csv
 import datetime as dt
 import io
 import zipfile
-from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, TypeVar, cast
 
+from frywright.calibrate.thermometer import ThermometerCheck
 from frywright.catalog import load as catalog
+from frywright.ledger.checking import Checked, checked
 from frywright.ledger.export import RISKY
-from frywright.ledger.facts.care import CardSigned, CareDone, Reopened, StepSigned, StopUse
 from frywright.ledger.facts.columns import cell, heading
-from frywright.ledger.facts.cook import ReadBackTaken
 from frywright.ledger.facts.day import BoardTap
 from frywright.ledger.facts.fact import Fact, Kept
-from frywright.ledger.facts.oil import OilDone, OilRefused
-from frywright.ledger.facts.people import SkillShown
+from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.facts.probing import (
-    CalibrationKept,
     CaseOpened,
-    CaseStep,
-    LookedBack,
     Reading,
     ThermometerChecked,
 )
@@ -35,11 +30,14 @@ from frywright.model.business_day import business_time, moment_of, usual_trade
 from frywright.model.errors import InputError, Phrase
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
-from frywright.model.units import to_people
+from frywright.model.units import show_below, to_people
 from frywright.paper.paper import PAPER, pdf, section
 from frywright.rooms.clock import now
 from frywright.rooms.records.corrective import EARLIEST_YEAR, LATEST_YEAR, case_view, cases
+from frywright.rooms.records.coverage import covered, gaps_of, listed, unchecked_days, without_case
+from frywright.rooms.records.sheets import GATHERED, OUTSIDE, SHEETS
 from frywright.rooms.standing import oil_limit_here
+from frywright.rooms.thermometers import checks_in
 from frywright.verdicts.patterns import Told, patterns
 
 Translate = Callable[[str], str]
@@ -48,92 +46,7 @@ MOST_ROWS = 60
 """Rows of a table on paper; the tables carry every row."""
 LATE_S = 1800.0
 """An entry recorded this long after it happened is late (common practice, no source)."""
-OUTSIDE = {
-    "suppression",
-    "hood_clean",
-    "yearly_electric",
-    "yearly_gas",
-    "yearly_relief",
-    "calibration_formal",
-}
-"""Tasks of contractors and of certified calibration."""
 F = TypeVar("F", bound=Fact)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Sheet:
-    """A table of the pack: a kind of fact, its columns, the taps it takes, and whether it stands on paper."""
-
-    name: str
-    fact: type[Fact]
-    columns: tuple[str, ...]
-    taps: tuple[str, ...] = ()
-    paper: bool = True
-
-
-SHEETS = (
-    Sheet(
-        name="cooks",
-        fact=BoardTap,
-        columns=("what", "fryer", "product", "pieces_count", "reason", "who"),
-        taps=("drop", "lift"),
-    ),
-    Sheet(
-        name="discards",
-        fact=BoardTap,
-        columns=("what", "product", "pieces_count", "reason", "who"),
-        taps=("discard", "count"),
-    ),
-    Sheet(
-        name="readings",
-        fact=Reading,
-        columns=("load", "thermometer", "core_c", "limit_c", "checked", "who"),
-    ),
-    Sheet(
-        name="thermometers",
-        fact=ThermometerChecked,
-        columns=("thermometer", "ice_c", "boil_c", "outcome"),
-    ),
-    Sheet(
-        name="corrective",
-        fact=CaseOpened,
-        columns=("what", "fryer", "product", "pieces_count", "core_c", "limit_c", "words"),
-        paper=False,
-    ),
-    Sheet(
-        name="corrective_steps",
-        fact=CaseStep,
-        columns=("case_number", "step", "disposition", "cause", "decision", "core_c", "words", "who"),
-        paper=False,
-    ),
-    Sheet(
-        name="calibration",
-        fact=CalibrationKept,
-        columns=("cut", "coating", "lid", "program", "made_on"),
-    ),
-    Sheet(
-        name="read_backs",
-        fact=ReadBackTaken,
-        columns=("name", "version", "fryer", "matches", "read_by", "checked_by"),
-    ),
-    Sheet(name="training", fact=SkillShown, columns=("person", "skill", "observed_by", "expires")),
-    Sheet(name="care", fact=CareDone, columns=("fryer", "task", "who", "role", "note", "date")),
-    Sheet(
-        name="procedures",
-        fact=CardSigned,
-        columns=("key", "version", "fryer", "who", "second", "note"),
-    ),
-    Sheet(name="oil", fact=OilDone, columns=("vat", "what", "raw", "who")),
-    Sheet(name="refused", fact=OilRefused, columns=("raw", "reason"), paper=False),
-    Sheet(name="stop_use", fact=StopUse, columns=("fryer", "reason", "words", "who")),
-    Sheet(name="releases", fact=Reopened, columns=("fryer", "who", "role", "finding")),
-    Sheet(
-        name="commissioning",
-        fact=StepSigned,
-        columns=("fryer", "step", "who", "second", "note", "passed_over"),
-    ),
-)
-GATHERED: tuple[type[Fact], ...] = tuple(dict.fromkeys([*(s.fact for s in SHEETS), LookedBack]))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -144,10 +57,32 @@ class Gathered:
     last: dt.date
     items: dict[type[Fact], list[Kept[Any]]]
     days_of: dict[type[Fact], set[dt.date]]
+    chain: Checked
+    checks: tuple[ThermometerCheck, ...]
 
     def of(self, cls: type[F]) -> list[Kept[F]]:
         """Facts of a class, by when they happened."""
         return cast(list[Kept[F]], self.items[cls])
+
+    def set_back(self, number: int) -> bool:
+        """Whether an entry was recorded by a clock that ran backwards."""
+        return any(number in step.numbers for step in self.chain.set_back)
+
+    @property
+    def drops(self) -> list[Kept[BoardTap]]:
+        """Loads dropped."""
+        return [e for e in self.of(BoardTap) if e.fact.what == "drop"]
+
+    @property
+    def sound(self) -> list[Kept[Reading]]:
+        """Readings whose time can be relied on."""
+        return [e for e in self.of(Reading) if not self.set_back(e.number)]
+
+    @property
+    def below(self) -> list[Kept[Reading]]:
+        """Readings below their limit, and those that a case was opened for, with the thermometer's error."""
+        cased = {e.fact.reading_number for e in self.of(CaseOpened)}
+        return [e for e in self.of(Reading) if e.fact.below or e.number in cased]
 
     @property
     def days(self) -> list[dt.date]:
@@ -156,12 +91,14 @@ class Gathered:
 
 
 def gather(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date) -> Gathered:
-    """Read a range of days once.
+    """Walk the chain, then read a range of days once.
 
     Raises
     ------
     InputError
         A range that runs backwards or is longer than 400 days.
+    RecordError
+        The chain is broken: nothing is made of it.
     """
     possible = first.year >= EARLIEST_YEAR and last.year < LATEST_YEAR
     if not possible or not 0 <= (last - first).days < LONGEST_DAYS:
@@ -174,7 +111,12 @@ def gather(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date) -> Gat
         moment_of(trade, last + dt.timedelta(days=1), 0.0) + dt.timedelta(hours=4),
     )
     told = Gathered(
-        first=first, last=last, items={c: [] for c in GATHERED}, days_of={c: set() for c in GATHERED}
+        first=first,
+        last=last,
+        items={c: [] for c in GATHERED},
+        days_of={c: set() for c in GATHERED},
+        chain=checked(store, now(), read_files=False),
+        checks=tuple(checks_in(store)),
     )
     for cls in GATHERED:
         for item in store.facts_between(since, until, cls):
@@ -187,40 +129,60 @@ def gather(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date) -> Gat
 
 def gaps(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]:
     """What is missing, day by day, in plain words: honest gaps are part of the pack."""
-    trade = usual_trade(kitchen)
-    dropped = {business_time(trade, e.happened_at)[0] for e in told.of(BoardTap) if e.fact.what == "drop"}
     anything = set().union(*told.days_of.values())
-    rows = (
+    found = [*_chain_gaps(told, tr)]
+    for days, text in (
         (set(told.days) - anything, "No entry of any kind on {count} days: {which}."),
         (
-            dropped - told.days_of[Reading],
-            "Loads dropped and no probe reading on {count} days: {which}.",
+            unchecked_days(kitchen, told.drops, told.checks),
+            "Loads dropped and no thermometer with a valid check on {count} days: {which}.",
         ),
-        (
-            dropped - told.days_of[ThermometerChecked],
-            "Loads dropped and no thermometer check on {count} days: {which}.",
-        ),
-    )
-    told_gaps = [
-        say(text, {"count": float(len(found)), "which": _listed(sorted(found))}, translate=tr)
-        for found, text in rows
-        if found
-    ]
+    ):
+        if days:
+            values = {"count": float(len(days)), "which": listed(days)}
+            found.append(say(text, values, translate=tr))
+    found += gaps_of(kitchen, told.drops, told.sound, tr)
     unchecked = sum(not e.fact.checked for e in told.of(Reading))
     if unchecked:
-        told_gaps.append(
-            say(
-                "{count} readings by a thermometer without a valid check.",
-                {"count": float(unchecked)},
-                translate=tr,
-            )
+        text = "{count} readings by a thermometer without a valid check."
+        found.append(say(text, {"count": float(unchecked)}, translate=tr))
+    alone = without_case(told.of(Reading), [e.fact for e in told.of(CaseOpened)])
+    if alone:
+        text = "Readings below the limit without a corrective action: entries {which}."
+        found.append(say(text, {"which": ", ".join(map(str, alone))}, translate=tr))
+    return found
+
+
+def _chain_gaps(told: Gathered, tr: Translate) -> list[str]:
+    """What the chain itself shows: a clock that ran backwards, original files that are gone."""
+    found = [
+        say(
+            "The clock ran backwards: entries {first} to {last} were recorded from {at} on, after an entry of"
+            " {before}. They fill no gap here.",
+            {
+                "first": str(step.number),
+                "last": str(step.last_number),
+                "at": f"{step.recorded_at:%Y-%m-%d %H:%M} UTC",
+                "before": f"{step.before_at:%Y-%m-%d %H:%M} UTC",
+            },
+            translate=tr,
         )
-    return told_gaps
+        for step in told.chain.set_back
+    ]
+    if told.chain.lost:
+        text = "Original files are missing; entries that name them: {which}."
+        which = ", ".join(str(n) for n in sorted(told.chain.lost.values()))
+        found.append(say(text, {"which": which}, translate=tr))
+    return found
 
 
-def _listed(days: list[dt.date]) -> str:
-    shown = ", ".join(d.isoformat() for d in days[:8])
-    return shown + (" …" if len(days) > 8 else "")
+def checked_line(chain: Checked, tr: Translate = str) -> str:
+    """What was checked, when, and the whole head, to be kept elsewhere."""
+    return say(
+        "Chain checked at {at}: {count} entries, unbroken. Last hash {head}",
+        {"at": f"{chain.at:%Y-%m-%d %H:%M} UTC", "count": str(chain.entries_count), "head": chain.head},
+        translate=tr,
+    )
 
 
 def notes_of(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]:
@@ -256,15 +218,44 @@ def tables(
     def row(item: Kept[Any], columns: tuple[str, ...]) -> list[str]:
         date, second = business_time(trade, item.happened_at)
         at = f"{int(second // 3600) % 24:02d}:{int(second // 60) % 60:02d}"
-        cells = [cell(item.fact, name, system, tr) for name in columns]
-        return [str(item.number), date.isoformat(), at, _late(item), *cells]
+        cells = [_cell(item.fact, name, system, tr) for name in columns]
+        late = tr("clock set back") if told.set_back(item.number) else _late(item)
+        return [str(item.number), date.isoformat(), at, late, *cells, tr(item.author)]
 
     found = {}
     for sheet in SHEETS:
-        header = ["number", "date", "time", "late", *(heading(sheet.fact, name) for name in sheet.columns)]
+        header = [
+            "number",
+            "date",
+            "time",
+            "late",
+            *(heading(sheet.fact, name) for name in sheet.columns),
+            "entered by",
+        ]
         items = [e for e in told.items[sheet.fact] if not sheet.taps or e.fact.what in sheet.taps]
         found[sheet.name] = ([tr(name) for name in header], [row(item, sheet.columns) for item in items])
     return found
+
+
+def _cell(fact: Fact, name: str, system: str, tr: Translate) -> str:
+    """A cell; a reading below its limit is never rounded up to it."""
+    limit = getattr(fact, "limit_c", None)
+    if name == "core_c" and limit is not None and getattr(fact, name) is not None:
+        return show_below(getattr(fact, name), limit, "c", system)
+    return cell(fact, name, system, tr)
+
+
+def _local(kitchen: Kitchen, moment: dt.datetime | None) -> str:
+    """A moment by the kitchen's own clock."""
+    if moment is None:
+        return ""
+    date, second = business_time(usual_trade(kitchen), moment)
+    return f"{date.isoformat()} {int(second // 3600) % 24:02d}:{int(second // 60) % 60:02d}"
+
+
+def _run(row: Mapping[str, Any]) -> str:
+    """Loads in a row without a reading, and from when to when."""
+    return f"{row['run']}: {row['run_from']} – {row['run_to']}" if row["run"] else "–"
 
 
 def _late(item: Kept[Any]) -> str:
@@ -284,6 +275,7 @@ def csv_zip(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date, tr: T
             writer.writerow(header)
             writer.writerows([[f"'{c}" if c.startswith(RISKY) else c for c in row] for row in rows])
             archive.writestr(f"{name}.csv", text.getvalue())
+        archive.writestr("checked.txt", checked_line(told.chain, tr) + "\n")
         archive.writestr("gaps.txt", "\n".join(gaps(kitchen, told, tr)) + "\n")
     return out.getvalue()
 
@@ -307,24 +299,30 @@ def pack_view(
     care : rows of room Care; those that contractors do go into the pack
     """
     told = gather(store, kitchen, first, last)
-    loads = Counter((e.fact.product, e.fact.fryer) for e in told.of(BoardTap) if e.fact.what == "drop")
     readings = told.of(Reading)
     contractors = [r for r in care if r["task"] in OUTSIDE]
     every, numbers = cases(store), {e.number for e in told.of(CaseOpened)}
     open_cases, within = [c for c in every if not c.closed], [c for c in every if c.opened.number in numbers]
     limit, title = oil_limit_here(store, kitchen, last)
-    end = store.last()
     return {
         "from": first.isoformat(),
         "to": last.isoformat(),
         "place": kitchen.site.name,
         "days": len(told.days),
         "loads": [
-            {"product": kitchen.product(p).name, "fryer": kitchen.fryer(f).name, "count": n}
-            for (p, f), n in sorted(loads.items())
+            {
+                "product": kitchen.product(row.product).name,
+                "fryer": kitchen.fryer(row.fryer).name,
+                "count": row.loads_count,
+                "readings": row.readings_count,
+                "run": row.longest_run_count,
+                "run_from": _local(kitchen, row.run_from),
+                "run_to": _local(kitchen, row.run_to),
+            }
+            for row in covered(told.drops, told.sound)
         ],
         "readings": len(readings),
-        "below": sum(e.fact.below for e in readings),
+        "below": len(told.below),
         "checks": len(told.of(ThermometerChecked)),
         "gaps": gaps(kitchen, told, tr),
         "patterns": notes_of(kitchen, told, tr),
@@ -333,8 +331,10 @@ def pack_view(
         "contractors": contractors,
         "oil_limit": f"{limit:g} %: {title.say(tr)}",
         "counts": {cls.KIND: len(items) for cls, items in told.items.items() if items},
-        "entry": end.number,
-        "hash": end.hash,
+        "entry": told.chain.entries_count,
+        "hash": told.chain.head,
+        "checked_at": told.chain.at.isoformat(),
+        "checked": checked_line(told.chain, tr),
         "told": told,
     }
 
@@ -359,10 +359,7 @@ def pack_pdf(kitchen: Kitchen, view: Mapping[str, Any], language: str = "en", tr
             "sections": [*_sums(view, tr), *_newest(tables(kitchen, view["told"], tr), tr)],
             "signs": [tr("handed over by"), tr("received by")],
             "caution": f"{caution}: {view['oil_limit']}.",
-            "foot": (
-                f"{tr('Last entry')} {view['entry']}, {view['hash'][:16]}… · {tr('catalog')}"
-                f" {catalog.VERSION}"
-            ),
+            "foot": f"{view['checked']} · {tr('catalog')} {catalog.VERSION}",
         },
     )
 
@@ -386,10 +383,10 @@ def _sums(view: Mapping[str, Any], tr: Translate) -> list[dict[str, Any]]:
     return [
         section(tr("Gaps"), [], [1], [[g] for g in view["gaps"]], tr("No gap found.")),
         section(
-            tr("Loads dropped"),
-            [tr("product"), tr("fryer"), tr("loads")],
-            [4, 4, 1],
-            [[r["product"], r["fryer"], str(r["count"])] for r in view["loads"]],
+            tr("Loads and readings"),
+            [tr(w) for w in ("product", "fryer", "loads", "readings", "most loads in a row without one")],
+            [4, 4, 1, 1, 5],
+            [[r["product"], r["fryer"], str(r["count"]), str(r["readings"]), _run(r)] for r in view["loads"]],
             none,
         ),
         section(
@@ -426,6 +423,6 @@ def _newest(found: dict[str, tuple[list[str], list[list[str]]]], tr: Translate) 
         title = f"{tr(sheet.name)} ({len(rows)})"
         if len(rows) > MOST_ROWS:
             title += f", {tr('the newest')} {MOST_ROWS}"
-        widths = [1, 2, 1, 1, *([2] * len(sheet.columns))]
+        widths = [1, 2, 1, 1, *([2] * len(sheet.columns)), 2]
         sections.append(section(title, header, widths, rows[-MOST_ROWS:], tr("None on record.")))
     return sections

@@ -20,6 +20,7 @@ from frywright.model.entry import Recorded
 from frywright.model.errors import FrywrightError, InputError, Phrase, RecordError
 from frywright.model.units import is_count
 from frywright.rooms.care.upkeep import care_rows, today_of
+from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective, pack
@@ -31,25 +32,30 @@ SHOWN, CHECKED_AT_ONCE, PACK_DAYS = 100, 20_000, 30
 
 
 class Chain:
-    """How far the chain was checked since the start of this program; a page checks on a piece, the button
-    starts again.
+    """The chain as this page walks it: a bounded piece at each look, from the first entry again once the end
+    is reached. What was changed behind a place already walked is found on the next round.
     """
 
     def __init__(self, context: Context) -> None:
         self.context, self.point, self.broken = context, Point(), ""
+        self.whole_count, self.whole_at = 0, ""
 
     def step(self) -> None:
-        """Check on from the last point, a bounded piece at a time."""
+        """Walk on, a bounded piece at a time."""
         if self.broken:
             return
         try:
             self.point = self.context.store.verify_piece(self.point, CHECKED_AT_ONCE)
         except RecordError as error:
             self.broken = str(error)
+            return
+        if self.point.number >= self.context.store.last().number:
+            self.whole_count, self.whole_at = self.point.number, f"{now():%Y-%m-%d %H:%M} UTC"
+            self.point = Point()
 
     def restart(self) -> None:
         """Begin from the first entry."""
-        self.point, self.broken = Point(), ""
+        self.point, self.broken, self.whole_count = Point(), "", 0
 
 
 def router(context: Context) -> APIRouter:
@@ -78,6 +84,8 @@ def _add_entries(routes: APIRouter, context: Context, chain: Chain) -> None:
             part="entries",
             rows=[_row(i) for i in items],
             chain=chain.point.number,
+            whole=chain.whole_count,
+            whole_at=chain.whole_at,
             broken=chain.broken,
             end=end,
             kind=kind,

@@ -1,0 +1,120 @@
+"""What a store can show of itself: its chain walked from the first entry, whether its clock ran backwards,
+and whether the original files that entries name are there and as they were.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+from dataclasses import dataclass
+
+import sqlalchemy as sa
+
+from frywright.ledger.attachments import attachments_of
+from frywright.ledger.facts.care import CardSigned, CardWritten, PlateTyped
+from frywright.ledger.facts.day import SalesRead
+from frywright.ledger.facts.fact import Fact
+from frywright.ledger.facts.probing import LogKept
+from frywright.ledger.store import Store
+from frywright.ledger.tables import ENTRY
+from frywright.model.entry import unstamp
+from frywright.model.errors import RecordError
+
+SET_BACK_S = 60.0
+"""A clock that is set by its network may step back by less (project's own rule)."""
+WITH_FILES: tuple[type[Fact], ...] = (LogKept, SalesRead, PlateTyped, CardSigned, CardWritten)
+"""Facts that name original files."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SetBack:
+    """A clock that ran backwards: the first entry recorded before the one in front of it, both times, and the
+    last entry before the clock had caught up.
+    """
+
+    number: int
+    last_number: int
+    recorded_at: dt.datetime
+    before_at: dt.datetime
+
+    @property
+    def numbers(self) -> range:
+        """Entries whose time cannot be relied on."""
+        return range(self.number, self.last_number + 1)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Checked:
+    """A chain that was found whole: how far, its head, when, and what else was seen on the way."""
+
+    entries_count: int
+    head: str
+    at: dt.datetime
+    set_back: tuple[SetBack, ...]
+    lost: dict[str, int]
+    """Originals that are missing or changed, and the entry that names each."""
+
+
+def checked(store: Store, now: dt.datetime, *, read_files: bool = True) -> Checked:
+    """Walk a store from its first entry.
+
+    Parameters
+    ----------
+    read_files : whether originals are read against their hash; else only that they are there
+
+    Raises
+    ------
+    RecordError
+        The chain is broken; the message names the first entry that does not fit.
+    """
+    count, head = store.verify()
+    lost = lost_originals(store, read=read_files)
+    return Checked(entries_count=count, head=head, at=now, set_back=set_backs(store), lost=lost)
+
+
+def set_backs(store: Store) -> tuple[SetBack, ...]:
+    """Where recorded time runs backwards by more than a clock's own correction."""
+    before = sa.func.lag(ENTRY.c.recorded_at).over(order_by=ENTRY.c.number).label("before")
+    pairs = sa.select(ENTRY.c.number, ENTRY.c.recorded_at, before).subquery()
+    query = sa.select(pairs).where(pairs.c.recorded_at < pairs.c.before).order_by(pairs.c.number)
+    found = []
+    with store.looking() as connection:
+        for row in connection.execute(query).all():
+            at, earlier = unstamp(row.recorded_at), unstamp(row.before)
+            if (earlier - at).total_seconds() > SET_BACK_S:
+                later = sa.select(sa.func.min(ENTRY.c.number)).where(
+                    ENTRY.c.number > row.number, ENTRY.c.recorded_at >= row.before
+                )
+                end = connection.execute(later).scalar()
+                last = end - 1 if end else connection.execute(sa.select(sa.func.max(ENTRY.c.number))).scalar()
+                found.append(
+                    SetBack(number=row.number, last_number=last or 0, recorded_at=at, before_at=earlier)
+                )
+    return tuple(found)
+
+
+def originals(store: Store, until: int | None = None) -> dict[str, int]:
+    """Original files that entries name, and the first entry that names each."""
+    found: dict[str, int] = {}
+    for cls in WITH_FILES:
+        for item in store.facts(cls):
+            if until is None or item.number <= until:
+                for name in item.fact.originals:
+                    found[name] = min(item.number, found.get(name, item.number))
+    return found
+
+
+def lost_originals(store: Store, *, read: bool) -> dict[str, int]:
+    """Originals that entries name and that are missing or changed, with the entry that names each."""
+    named = originals(store)
+    if not named:
+        return {}
+    files, lost = attachments_of(store), {}
+    for name, number in named.items():
+        try:
+            if read:
+                files.open(name).close()
+            elif not (files.folder / name).is_file():
+                lost[name] = number
+        except RecordError:
+            lost[name] = number
+    return lost

@@ -1,0 +1,106 @@
+"""Tables of the inspection pack: which facts, which columns, what stands on paper."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from frywright.ledger.facts.care import CardSigned, CareDone, Reopened, StepSigned, StopUse
+from frywright.ledger.facts.cook import ReadBackTaken
+from frywright.ledger.facts.day import BoardTap
+from frywright.ledger.facts.fact import Fact
+from frywright.ledger.facts.oil import OilDone, OilRefused
+from frywright.ledger.facts.people import SkillShown
+from frywright.ledger.facts.probing import (
+    CalibrationKept,
+    CaseOpened,
+    CaseStep,
+    LookedBack,
+    Reading,
+    ThermometerChecked,
+)
+
+OUTSIDE = {
+    "suppression",
+    "hood_clean",
+    "yearly_electric",
+    "yearly_gas",
+    "yearly_relief",
+    "calibration_formal",
+}
+"""Tasks of contractors and of certified calibration."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sheet:
+    """A table of the pack: a kind of fact, its columns, the taps it takes, and whether it stands on paper."""
+
+    name: str
+    fact: type[Fact]
+    columns: tuple[str, ...]
+    taps: tuple[str, ...] = ()
+    paper: bool = True
+
+
+SHEETS = (
+    Sheet(
+        name="cooks",
+        fact=BoardTap,
+        columns=("what", "fryer", "product", "pieces_count", "reason", "who"),
+        taps=("drop", "lift"),
+    ),
+    Sheet(
+        name="discards",
+        fact=BoardTap,
+        columns=("what", "product", "pieces_count", "reason", "who"),
+        taps=("discard", "count"),
+    ),
+    Sheet(
+        name="readings",
+        fact=Reading,
+        columns=("load", "thermometer", "core_c", "limit_c", "checked", "who"),
+    ),
+    Sheet(
+        name="thermometers",
+        fact=ThermometerChecked,
+        columns=("thermometer", "ice_c", "boil_c", "outcome"),
+    ),
+    Sheet(
+        name="corrective",
+        fact=CaseOpened,
+        columns=("what", "fryer", "product", "pieces_count", "core_c", "limit_c", "words"),
+        paper=False,
+    ),
+    Sheet(
+        name="corrective_steps",
+        fact=CaseStep,
+        columns=("case_number", "step", "disposition", "cause", "decision", "core_c", "words", "who"),
+        paper=False,
+    ),
+    Sheet(
+        name="calibration",
+        fact=CalibrationKept,
+        columns=("cut", "coating", "lid", "program", "made_on"),
+    ),
+    Sheet(
+        name="read_backs",
+        fact=ReadBackTaken,
+        columns=("name", "version", "fryer", "matches", "read_by", "checked_by"),
+    ),
+    Sheet(name="training", fact=SkillShown, columns=("person", "skill", "observed_by", "expires")),
+    Sheet(name="care", fact=CareDone, columns=("fryer", "task", "who", "role", "note", "date")),
+    Sheet(
+        name="procedures",
+        fact=CardSigned,
+        columns=("key", "version", "fryer", "who", "second", "note"),
+    ),
+    Sheet(name="oil", fact=OilDone, columns=("vat", "what", "raw", "who")),
+    Sheet(name="refused", fact=OilRefused, columns=("raw", "reason"), paper=False),
+    Sheet(name="stop_use", fact=StopUse, columns=("fryer", "reason", "words", "who")),
+    Sheet(name="releases", fact=Reopened, columns=("fryer", "who", "role", "finding")),
+    Sheet(
+        name="commissioning",
+        fact=StepSigned,
+        columns=("fryer", "step", "who", "second", "note", "passed_over"),
+    ),
+)
+GATHERED: tuple[type[Fact], ...] = tuple(dict.fromkeys([*(s.fact for s in SHEETS), LookedBack]))
