@@ -7,6 +7,7 @@ is stopped and removed at the end.
 
 from __future__ import annotations
 
+import os
 import sys
 import tempfile
 from pathlib import Path
@@ -16,19 +17,20 @@ sys.path.insert(0, str(Path(__file__).parent.parent))
 from examples.postgres import cluster, new_database
 
 from frywright.ledger.backup import backup, restore
-from frywright.ledger.store import Store
+from frywright.ledger.store import FILES_SETTING, Store
 from frywright.rooms.care import vat
 from frywright.rooms.care.upkeep import today_of
 from frywright.rooms.clock import now
 from frywright.rooms.fleet import fleet
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.rooms.records import corrective
+from frywright.rooms.readings import tell_probe
 from frywright.trial.kitchens import demo_text
 
 
 def main() -> None:
     """Play it and say what happened."""
     with cluster() as server, tempfile.TemporaryDirectory() as folder:
+        os.environ[FILES_SETTING] = str(Path(folder) / "originals")
         shops = []
         for name, altitude, temps in (("juniper", 5420, (176, 178, 181)), ("saltmarsh", 12, (172, 158, 180))):
             store = Store.named(new_database(server, name), now)
@@ -45,7 +47,7 @@ def main() -> None:
                     "pieces": "32",
                     "who": "Ana",
                 }
-                _, case = corrective.tell_probe(store, kitchen, told)
+                _, case = tell_probe(store, kitchen, told)
                 if case:
                     print(f"{name}: {temp} °F is below the limit, case {case.number} is open")
             vat.tell_oil(store, kitchen, {"vat": "alder", "what": "top_up", "amount": "5 lb", "who": "Ana"})
