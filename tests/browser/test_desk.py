@@ -25,6 +25,7 @@ def test_the_whole_path(browser, address):  # noqa: F811
     """From a fryer described in words to a machine that holds a wrong digit, and what that would do."""
     page = open_page(browser, address, "desk", "/cook/kitchen")
     text = page.input_value("textarea")
+    page.click("summary")
     page.fill("textarea", text.replace("heater_kw = 10", "heater_kw = 1000"))
     page.click("button.main")
     assert "0.5 kW to 200.0 kW" in page.inner_text("main")

@@ -18,9 +18,10 @@ from frywright.rooms.clock import now
 from frywright.rooms.cook.cards import CAUTIONS, FOOT, MINUTES, RULES, Approved, card_data, card_pdf
 from frywright.rooms.cook.life import approvals, keep_card
 from frywright.rooms.cook.programs import save_program
-from frywright.rooms.cook.slots import slot_of, tell_slot
+from frywright.rooms.cook.slots import tell_slot
 from frywright.rooms.hall import AUTHOR_NOW
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.standing import slot_of
 from frywright.trial.ask import edit_program
 from frywright.trial.kitchens import demo_kitchen, demo_text
 from frywright.voice.tongue import translator

@@ -196,7 +196,7 @@ def card(
     from frywright.paper.paper import pdf
     from frywright.rooms.cook.cards import card_data
     from frywright.rooms.cook.life import approvals
-    from frywright.rooms.cook.slots import slot_of, told_slots
+    from frywright.rooms.standing import slot_of, told_slots
     from frywright.trial.predicted import Answerer
 
     place = shop.kitchen
@@ -262,7 +262,7 @@ def readback(
 ) -> None:
     """Compare what a machine holds with the card, the card hidden, and say what a slip would do."""
     from frywright.rooms.cook.compare import read_back, value_names
-    from frywright.rooms.cook.slots import slot_of
+    from frywright.rooms.standing import slot_of
     from frywright.trial.machine import settings_of
 
     place = shop.kitchen

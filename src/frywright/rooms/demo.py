@@ -27,7 +27,7 @@ from frywright.rooms.cook.compare import read_back, value_names
 from frywright.rooms.cook.life import keep_card, put_in_service, retire, tell_keyed
 from frywright.rooms.cook.programs import record_proof, record_readback, save_program
 from frywright.rooms.cook.sampling import keep_sample, sample_program
-from frywright.rooms.cook.slots import slot_of, tell_slot
+from frywright.rooms.cook.slots import tell_slot
 from frywright.rooms.day.board import Board, Tap
 from frywright.rooms.day.day import Bench, bench_for, keep_sales
 from frywright.rooms.day.practice import demo_sales
@@ -42,6 +42,7 @@ from frywright.rooms.kitchen import (
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records.corrective import case_of, earlier_loads, tell_step
 from frywright.rooms.records.gaps import explain_gap
+from frywright.rooms.standing import slot_of
 from frywright.rooms.thermometers import record_check
 from frywright.trial.kitchens import demo_text
 from frywright.trial.machine import settings_of

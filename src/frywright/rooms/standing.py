@@ -5,9 +5,12 @@ from __future__ import annotations
 import datetime as dt
 from collections.abc import Callable
 
+from frywright.design.controller import render
+from frywright.design.slots import slots_of
 from frywright.ledger.facts.care import Reopened, StopUse
-from frywright.ledger.facts.cook import ReadBackTaken
+from frywright.ledger.facts.cook import ReadBackTaken, SlotChosen
 from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.life import CardPrinted
 from frywright.ledger.facts.oil import OilLimitSet
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
@@ -60,6 +63,24 @@ def held_status(
             }
         )
     return rows
+
+
+def told_slots(store: Store) -> dict[str, int]:
+    """Slots chosen or printed on a card, newest last, by program."""
+    told = [(e.number, e.fact.name, e.fact.slot) for e in store.facts(SlotChosen)]
+    told += [(e.number, e.fact.name, e.fact.slot) for e in store.facts(CardPrinted)]
+    return {name: slot for _, name, slot in sorted(told)}
+
+
+def slot_of(store: Store, kitchen: Kitchen, program: Program) -> int:
+    """Slot of a program here."""
+    return slots_of(kitchen, program.fryer, told_slots(store))[program.name]
+
+
+def figure_of(store: Store, kitchen: Kitchen, program: Program) -> tuple[int, str]:
+    """Slot of a program here, and the check figure its card has in that slot."""
+    slot = slot_of(store, kitchen, program)
+    return slot, render(program, kitchen.fryer(program.fryer).controller, slot).figure
 
 
 def settings_read(kitchen: Kitchen, program: Program, taken: ReadBackTaken) -> bool:

@@ -9,7 +9,6 @@ from dataclasses import fields
 from typing import Any
 
 from frywright.catalog import load as catalog
-from frywright.design.controller import render
 from frywright.ledger.attachments import attachments_of
 from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError
@@ -19,7 +18,7 @@ from frywright.paper.paper import PAPER, pdf, picture_type, section
 from frywright.rooms.care.commissioning import commissioning_view
 from frywright.rooms.care.nameplate import unit_signs
 from frywright.rooms.clock import now
-from frywright.rooms.standing import held_status
+from frywright.rooms.standing import figure_of, held_status
 
 Translate = Callable[[str], str]
 MARK = {"meets": "go", "fails": "NO-GO", "unknown": "look first"}
@@ -127,8 +126,8 @@ def _sections(store: Store, kitchen: Kitchen, view: Mapping[str, Any], tr: Trans
         ),
         section(
             tr("Programs"),
-            [tr("program"), tr("version"), tr("check figure"), tr("in the fryer now")],
-            [4, 2, 2, 4],
+            [tr("program"), tr("slot"), tr("version"), tr("check figure"), tr("in the fryer now")],
+            [4, 1, 2, 2, 4],
             _programs(store, kitchen, view["fryer"], tr),
         ),
         section(tr("Still open"), [tr("step")], [1], [[titles[key]] for key in view["open"]], none),
@@ -171,8 +170,8 @@ def _programs(store: Store, kitchen: Kitchen, fryer: str, tr: Translate) -> list
     rows = []
     for name in sorted({p.name for p in kitchen.programs if p.fryer == fryer}):
         program = kitchen.program(name)
-        figure = render(program, kitchen.fryer(fryer).controller, 1).figure
-        rows.append([name, str(program.version), figure, tr(held[name]["state"])])
+        slot, figure = figure_of(store, kitchen, program)
+        rows.append([name, str(slot), str(program.version), figure, tr(held[name]["state"])])
     return rows
 
 

@@ -13,7 +13,6 @@ from typing import Any
 from frywright.care.drills import NESTED, drills_for
 from frywright.care.lid_drills import Drill
 from frywright.catalog import load as catalog
-from frywright.design.controller import render
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.people import DrillAnswered, PersonListed, SkillShown
 from frywright.ledger.store import Store
@@ -27,7 +26,7 @@ from frywright.model.units import clock, show
 from frywright.paper.paper import PAPER, pdf, section
 from frywright.rooms.care.upkeep import today_of
 from frywright.rooms.hall import write
-from frywright.rooms.standing import oil_limit_here
+from frywright.rooms.standing import figure_of, oil_limit_here
 from frywright.trial.ask import CookRequest, ask
 from frywright.verdicts.age import years_on
 from frywright.verdicts.place import place_of
@@ -286,7 +285,7 @@ def wall_card_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Tran
     """
     limit = oil_limit_here(store, kitchen)[0]
     pages = [
-        {"title": fryer.name, "sections": _wall_sections(kitchen, fryer, limit, tr)}
+        {"title": fryer.name, "sections": _wall_sections(store, kitchen, fryer, limit, tr)}
         for fryer in kitchen.fryers
     ]
     return pdf(
@@ -306,7 +305,9 @@ def wall_card_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Tran
     )
 
 
-def _wall_sections(kitchen: Kitchen, fryer: Fryer, limit_pct: float, tr: Translate) -> list[dict[str, Any]]:
+def _wall_sections(
+    store: Store, kitchen: Kitchen, fryer: Fryer, limit_pct: float, tr: Translate
+) -> list[dict[str, Any]]:
     """What hangs beside one fryer."""
     programs = [
         kitchen.program(n) for n in sorted({p.name for p in kitchen.own_programs if p.fryer == fryer.key})
@@ -314,8 +315,8 @@ def _wall_sections(kitchen: Kitchen, fryer: Fryer, limit_pct: float, tr: Transla
     rows = [
         [
             p.name,
+            *(str(told) for told in figure_of(store, kitchen, p)),
             str(p.version),
-            render(p, fryer.controller, 1).figure,
             clock(sum(p.durations_s())),
             clock(p.hold_life_s),
         ]
@@ -330,10 +331,10 @@ def _wall_sections(kitchen: Kitchen, fryer: Fryer, limit_pct: float, tr: Transla
         never.insert(
             0, tr("Never force, lever or hit a lid. Zero on the gauge and a silent vent, then open.")
         )
-    header = [tr("program"), tr("version"), tr("check figure"), tr("time"), tr("hold")]
+    header = [tr(word) for word in ("program", "slot", "check figure", "version", "time", "hold")]
     facts = _wall_facts(kitchen, fryer, programs, limit_pct, tr)
     return [
-        section(tr("Programs"), header, [5, 2, 2, 2, 2], rows),
+        section(tr("Programs"), header, [5, 2, 2, 2, 2, 2], rows),
         section(tr("This fryer"), [], [3, 4], facts),
         section(tr("Never"), [], [1], [[f"⚠ {line}"] for line in never]),
     ]

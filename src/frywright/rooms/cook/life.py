@@ -25,9 +25,8 @@ from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.rooms.cook.cards import Approved
-from frywright.rooms.cook.slots import slot_of, told_slots
 from frywright.rooms.hall import AUTHOR, in_turn, write
-from frywright.rooms.standing import settings_read
+from frywright.rooms.standing import settings_read, slot_of, told_slots
 from frywright.trial.life import Life, Mark, Standing, State, Step, Traces, life_of
 from frywright.trial.predicted import program_facts
 from frywright.verdicts.evidence import EvidenceKind

@@ -1,34 +1,22 @@
-"""Slots as a kitchen has told them: kept when a card is printed."""
+"""Slots as a kitchen chooses them: kept when a card is printed."""
 
 from __future__ import annotations
 
 from frywright.design.slots import slots_of
 from frywright.ledger.facts.cook import SlotChosen
 from frywright.ledger.facts.fact import Kept
-from frywright.ledger.facts.life import CardPrinted
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.rooms.hall import write
-
-
-def told_slots(store: Store) -> dict[str, int]:
-    """Slots chosen or printed on a card, newest last, by program."""
-    told = [(e.number, e.fact.name, e.fact.slot) for e in store.facts(SlotChosen)]
-    told += [(e.number, e.fact.name, e.fact.slot) for e in store.facts(CardPrinted)]
-    return {name: slot for _, name, slot in sorted(told)}
+from frywright.rooms.standing import told_slots
 
 
 def held_in(store: Store, kitchen: Kitchen, program: Program, slot: int) -> tuple[str, ...]:
     """Other programs that are in a slot of a program's fryer now."""
     there = slots_of(kitchen, program.fryer, told_slots(store))
     return tuple(name for name, held in there.items() if held == slot and name != program.name)
-
-
-def slot_of(store: Store, kitchen: Kitchen, program: Program) -> int:
-    """Slot of a program here."""
-    return slots_of(kitchen, program.fryer, told_slots(store))[program.name]
 
 
 def tell_slot(store: Store, kitchen: Kitchen, program: Program, slot: int) -> Kept[SlotChosen] | None:

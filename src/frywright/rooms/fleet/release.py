@@ -15,10 +15,10 @@ from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.rooms.cook.cards import card_pdf
-from frywright.rooms.cook.slots import slot_of
 from frywright.rooms.fleet.fleet import group_of
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
+from frywright.rooms.standing import slot_of
 from frywright.trial.predicted import refuse_short
 
 LEAST_READINGS = 10

@@ -24,6 +24,7 @@ from frywright.rooms.cook.life import approvals, keep_card, keep_cards
 from frywright.rooms.cook.programs import keep_print, record_readback
 from frywright.rooms.cook.view import cook_view
 from frywright.rooms.kitchen import remembered_kitchen
+from frywright.rooms.standing import slot_of, told_slots
 from frywright.trial.effect import effect_view
 from frywright.trial.machine import settings_of
 from frywright.trial.predicted import NOBODY, Answerer, program_facts, refuse_short, show_facts
@@ -48,8 +49,8 @@ def add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -
     def one(request: Request, program: str, slot: int, who: Answerer) -> Response:
         language, found = context.language(request), kitchen().program(program)
         tr = translator(language)
-        slot = slot or slots.slot_of(context.store, kitchen(), found)
-        shared = sharing(kitchen(), found, slot, slots.told_slots(context.store))
+        slot = slot or slot_of(context.store, kitchen(), found)
+        shared = sharing(kitchen(), found, slot, told_slots(context.store))
         approved = approvals(context.store, kitchen()).get(found.name)
         return _paper(
             context,
@@ -63,7 +64,7 @@ def add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -
         place = kitchen()
         translators = {n: translator(n) for n in (tongues() if both else [context.language(request)])}
         programs = [place.program(name) for name in sorted({p.name for p in place.own_programs})]
-        held, approved = slots.told_slots(context.store), approvals(context.store, place)
+        held, approved = told_slots(context.store), approvals(context.store, place)
         return _paper(
             context,
             request,
@@ -99,7 +100,7 @@ def _add_slots(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) 
     def asked(request: Request, program: str, wanted: int = 0, status: int = 200) -> Response:
         place = kitchen()
         found = place.program(program)
-        told = slots.told_slots(context.store)
+        told = told_slots(context.store)
         told = {**told, found.name: wanted} if wanted else told
         fryer, held = place.fryer(found.fryer), slots_of(place, found.fryer, told)
         rows = [
@@ -197,7 +198,7 @@ def add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any]
     def ask(request: Request, program: str, slot: str = "") -> Response:
         place = kitchen()
         found = place.program(program)
-        return shown(request, found, _slot(slot) if slot else slots.slot_of(context.store, place, found), {})
+        return shown(request, found, _slot(slot) if slot else slot_of(context.store, place, found), {})
 
     @routes.post("/cook/readback")
     def compare(request: Request, form: Typed) -> Response:
