@@ -88,6 +88,36 @@ def test_oil_over_its_limit_is_to_be_discarded(store, kitchen):
     assert view["level_pct"] == pytest.approx(4.0, abs=0.1)
 
 
+@pytest.mark.parametrize("readings", [["30"], ["18", "30"], ["30", "27", "26"], ["24.0"]])
+def test_a_reading_over_the_limit_is_not_argued_away(store, kitchen, readings):
+    """A vat of unknown age: one reading over 24 % is *discard or read again*, and so is the third; the first
+    reading sets the level; once read again below, or changed, it is no longer.
+    """
+    for n, amount in enumerate(readings):
+        tell(store, kitchen, 20 + n, what="reading", amount=amount)
+    view = vat.vat_view(store, kitchen, "alder", dt.date(2026, 11, 20 + len(readings) - 1))
+    assert view["advice"] == "discard"
+    assert f"{float(readings[-1]):g} %" in view["text"]
+    assert view["last_reading_pct"] == float(readings[-1])
+    assert view["level_pct"] > (20.0 if len(readings) == 1 else 23.0)
+    tell(store, kitchen, 20 + len(readings), what="discard")
+    after = vat.vat_view(store, kitchen, "alder", dt.date(2026, 11, 20 + len(readings)))
+    assert after["advice"] != "discard"
+    assert after["last_reading_pct"] is None
+
+
+def test_oil_of_unknown_age_follows_its_readings(store, kitchen):
+    """Readings of 14.5 to 17.6 % of a vat nobody saw filled: level and growth follow them, and no oil is
+    thrown away days early.
+    """
+    for n, amount in enumerate(("14.5", "15.6", "16.5", "17.6")):
+        tell(store, kitchen, 22 + n, what="reading", amount=amount)
+    view = vat.vat_view(store, kitchen, "alder", TODAY)
+    assert view["level_pct"] == pytest.approx(17.5, abs=0.8)
+    assert view["growth_pct"] == pytest.approx(1.2, abs=0.6)
+    assert view["advice"] == "keep"
+
+
 def test_a_vat_nobody_told_of_says_default(store, kitchen):
     """No readings: default figures, the advice is unknown, in words too."""
     view = vat.vat_view(store, kitchen, "cedar", TODAY)

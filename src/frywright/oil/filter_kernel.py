@@ -14,16 +14,17 @@ assert kernels.cache_folder()  # importing it sets the folder that keeps compile
 
 
 @njit(cache=True, nogil=True)
-def run(days, fresh, prior, drift, out):  # type: ignore[no-untyped-def]
+def run(days, fresh, start, prior, drift, out):  # type: ignore[no-untyped-def]
     """Filter every vat; ``out`` is (means (vat, 2), covers (vat, 2, 2)), the state after the last day.
 
     days : heat, share, discard, reading, noise, each (vat, day); a reading that is not there is NaN
-    prior : level sd, growth mean, growth sd; drift : sd a day of level and growth
+    start : level and its sd on the first day, each (vat,)
+    prior : level sd of fresh oil, growth mean, growth sd; drift : sd a day of level and growth
     """
     (heat, share, discard, reading, noise), (means, covers) = days, out
     for v in range(heat.shape[0]):
-        c, g = fresh[v], prior[1]
-        pcc, pcg, pgg = prior[0] ** 2, 0.0, prior[2] ** 2
+        c, g = start[0][v], prior[1]
+        pcc, pcg, pgg = start[1][v] ** 2, 0.0, prior[2] ** 2
         for d in range(heat.shape[1]):
             h = heat[v, d]
             c += h * g

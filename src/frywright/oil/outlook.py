@@ -25,6 +25,8 @@ class Prior:
     """
 
     fresh_sd_pct: float = 0.5
+    aged_pct: float = 14.0  # oil of unknown age: anything from fresh, 4, to a usual limit, 24, equally likely
+    aged_sd_pct: float = 5.8  # standard deviation of that: 20 / sqrt(12)
     growth_pct: float = 2.0
     growth_sd_pct: float = 1.0
     level_drift_pct: float = 0.25
@@ -86,15 +88,19 @@ class Crossing:
     never_frac: float
 
 
-def learn(vats: Vats, prior: Prior | None = None) -> Belief:
-    """Filter all days of all vats at once."""
+def learn(vats: Vats, prior: Prior | None = None, aged: NDArray[np.bool_] | None = None) -> Belief:
+    """Filter all days of all vats at once. ``aged`` (vat,) marks oil whose age on the first day nobody knows:
+    the first reading sets its level.
+    """
     p = prior or Prior()
+    old = np.zeros(len(vats.fresh), dtype=bool) if aged is None else aged
     means, covers = np.zeros((len(vats.fresh), 2)), np.zeros((len(vats.fresh), 2, 2))
     days = tuple(np.ascontiguousarray(a, dtype=float) for a in (vats.heat_n, vats.share_frac))
     seen = tuple(np.ascontiguousarray(a, dtype=float) for a in (vats.reading, vats.noise))
     filter_kernel.run(
         (*days, np.ascontiguousarray(vats.discard), *seen),
         vats.fresh.astype(float),
+        (np.where(old, p.aged_pct, vats.fresh), np.where(old, p.aged_sd_pct, p.fresh_sd_pct)),
         np.array((p.fresh_sd_pct, p.growth_pct, p.growth_sd_pct)),
         np.array((p.level_drift_pct, p.growth_drift_pct)),
         (means, covers),

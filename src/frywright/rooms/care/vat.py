@@ -226,10 +226,12 @@ def _state(
     for date, fryers in used.items():  # its oil stayed cold and did not age on a day when only others dropped
         if fryer.key not in fryers and fresh <= (date - first).days < count:
             vats.heat_n[0, (date - first).days] = 0.0
-    belief = learn(vats)
+    aged = bool(events) and events[0].what not in ("discard", "fill")
+    belief = learn(vats, aged=np.array([aged]))
     recent = vats.share_frac[0, -RECENT_DAYS:]
     share = float(min(recent.mean(), 0.95))
     readings = [e.reading_pct for e in events if e.reading_pct is not None]
+    since = [e.reading_pct for e in _since_change(events) if e.reading_pct is not None]
     return VatState(
         fryer=fryer,
         belief=belief,
@@ -241,9 +243,15 @@ def _state(
         age_days_count=count - 1 - (fresh if any(e.what in ("discard", "fill") for e in events) else 0),
         days_count=count,
         top_up_kg=float(recent.mean()) * fryer.oil_mass_kg,
-        last_reading_pct=readings[-1] if readings else None,
+        last_reading_pct=since[-1] if since else None,
         events=tuple(events),
     )
+
+
+def _since_change(events: list[OilDone]) -> list[OilDone]:
+    """What was entered of the oil that is in the vat now."""
+    changes = [n for n, e in enumerate(events) if e.what in ("discard", "fill")]
+    return events[changes[-1] :] if changes else events
 
 
 def _days(events: list[OilDone], fryer: Fryer, first: dt.date, count: int) -> Vats:
@@ -296,7 +304,15 @@ def vat_view(
     level, growth = (float(x) for x in state.belief.mean[0])
     low, middle, high = state.crossing.days_n
     advice = "discard" if state.crossing.tomorrow_frac > DISCARD_CHANCE_FRAC else "keep"
-    if advice == "discard":
+    if state.last_reading_pct is not None and state.last_reading_pct >= state.limit_pct:
+        advice = "discard"
+        text = say(
+            "Discard tonight: the last reading, {reading} %, is over {limit} %. In doubt of the meter, check"
+            " it and read again.",
+            {"reading": state.last_reading_pct, "limit": state.limit_pct},
+            translate=tr,
+        )
+    elif advice == "discard":
         text = say(
             "Discard tonight: the chance that tomorrow's peak passes {limit} % is {chance_frac}.",
             {"limit": state.limit_pct, "chance_frac": state.crossing.tomorrow_frac},
