@@ -12,6 +12,7 @@ run: $(VENV)/.runtime  ## play the invented demo into a new store, serve on loop
 test: $(VENV)/.dev check  ## everything, installing what the tests need
 	sh scripts/install-browser.sh
 	sh scripts/install-postgres.sh
+	sh scripts/install-mosquitto.sh
 	sh scripts/install-tesseract.sh
 	$(BIN)/python -m pytest -q -n 2 -m "slow and not browser"
 	$(BIN)/python -m pytest -q -n 2 --dist loadfile -m browser

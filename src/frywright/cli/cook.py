@@ -341,3 +341,91 @@ def print_readback(shop: Shop, result: dict[str, Any]) -> None:
     shop.say("As keyed, predicted:")
     for row in result["as_keyed"]:
         shop.say("  {name}: {held} (card {card})", row)
+
+
+@command(app)
+def live(
+    shop: Shop,
+    source: str = typer.Option(
+        ..., help="mqtt://host/topic, mqtts://host/topic, serial:/dev/name?baud=9600 or file:path."
+    ),
+    to: str = typer.Option("", help="Server that follows the load, such as http://127.0.0.1:8000."),
+    token: str = typer.Option("", envvar="FRYWRIGHT_TOKEN", help="Token of this device on that server."),
+    seconds: float = typer.Option(0.0, help="Stop after so long; 0 goes on until Ctrl+C."),
+) -> None:
+    """Listen to probes while a load cooks: print their readings, or hand them on to the server."""
+    import threading
+    from time import monotonic
+
+    from frywright.client.forward import Forward
+    from frywright.client.http import Client
+    from frywright.client.sources import open_source
+
+    stop = threading.Event()
+    forward = Forward(Client(address=to, token=token, timeout_s=5.0)) if to else None
+    take = forward.take if forward is not None else lambda name, samples: _print_samples(shop, name, samples)
+    heard, listen = open_source(source, take, stop)
+    worker = _listening(listen, stop)
+    began, said = monotonic(), ""
+    try:
+        while not stop.wait(1.0) and not (seconds and monotonic() - began >= seconds):
+            said = _say_link(shop, heard, forward, said)
+    except KeyboardInterrupt:
+        pass
+    finally:
+        stop.set()
+        worker.join(timeout=10.0)
+        if forward is not None:
+            forward.close()
+        _say_link(shop, heard, forward, "")
+    if worker.error is not None:
+        raise worker.error
+
+
+def _listening(listen: Callable[[], None], stop: Any) -> Any:
+    """A thread that listens and keeps what broke it."""
+    import threading
+
+    class Listening(threading.Thread):
+        error: Exception | None = None
+
+        def run(self) -> None:
+            try:
+                listen()
+            except Exception as error:
+                self.error = error
+            finally:
+                stop.set()
+
+    worker = Listening(daemon=True)
+    worker.start()
+    return worker
+
+
+def _print_samples(shop: Shop, source: str, samples: list[Any]) -> None:
+    """Readings on the terminal, in the kitchen's units where one is known."""
+    from frywright.model.units import show
+
+    system = str(shop.site.units) if shop.site else "metric"
+    for sample in samples:
+        if shop.as_json:
+            told = {"source": source, "channel": sample.channel, "temp_c": sample.temp_c, "at_s": sample.at_s}
+            emit_json(told)
+        else:
+            typer.echo(f"{source}/{sample.channel}  {show(sample.temp_c, 'c', system)}")
+
+
+def _say_link(shop: Shop, heard: Any, forward: Any, said: str) -> str:
+    """How the line, the server and the readings stand, where it changed."""
+    parts = [shop.tr("Line: {link}.").format(link=heard.link)]
+    if forward is not None:
+        if forward.trouble:
+            told = {"why": forward.trouble, "count": forward.waiting_count}
+            parts.append(shop.tr("Server: {why} {count} readings wait.").format(**told))
+        if forward.lost_count:
+            parts.append(shop.tr("{count} readings lost.").format(count=forward.lost_count))
+    parts += [f"{count} × {why}" for why, count in sorted(heard.left_out.items())]
+    text = " ".join(parts)
+    if text != said and not shop.as_json:
+        typer.echo(text, err=True)
+    return text

@@ -7,6 +7,7 @@ reading that cannot be used is counted with its reason.
 from __future__ import annotations
 
 import datetime as dt
+import json
 import math
 import threading
 from bisect import bisect_left, insort
@@ -29,6 +30,7 @@ STEADY_S, SAME_S, LATE_S, JUMP_S = 5.0, 1.0, 2.0, 5.0
 STEADY_S; later than LATE_S is late; a jump is more than JUMP_S. Own choice: a network delivers within a
 second or two, and no fryer needs its time better."""
 FURTHEST_S = 4e9
+MOST_BYTES, MOST_LINE = 65_536, 200
 FORMATS_TOLD = "an ISO time with its zone, or seconds since 1970 as a number"
 
 
@@ -309,6 +311,74 @@ def moment_of(text: str | float | None) -> float | None:
     if moment is None or moment.tzinfo is None:
         raise InputError("at", repr(str(text)[:40]), FORMATS_TOLD)
     return moment.timestamp()
+
+
+def samples_of(text: bytes | str) -> list[Sample]:
+    """Readings of one message in JSON: an object with ``samples``, or one sample: ``channel``, ``temp``,
+    ``unit`` (C where left out) and ``at`` (left out where the device tells no time).
+
+    Raises
+    ------
+    InputError
+        It is no such message; nothing of it is taken.
+    """
+    if len(text) > MOST_BYTES:
+        raise InputError("message", len(text), "at most {most} bytes", values={"most": MOST_BYTES})
+    try:
+        told = json.loads(text)
+    except (ValueError, RecursionError) as error:
+        raise InputError("message", "unreadable", "one in JSON") from error
+    rows = told.get("samples") if isinstance(told, dict) and "samples" in told else [told]
+    if not isinstance(rows, list) or len(rows) > MOST_TOGETHER:
+        raise InputError(
+            "samples", "impossible", "at most {most} in one message", values={"most": MOST_TOGETHER}
+        )
+    return [_sample(row) for row in rows]
+
+
+def _sample(row: object) -> Sample:
+    if not isinstance(row, dict) or not set(row) <= {"channel", "temp", "unit", "at"}:
+        raise InputError("sample", "impossible", "channel, temp, unit and at, and nothing else")
+    channel, temp, unit, at = row.get("channel"), row.get("temp"), row.get("unit", "C"), row.get("at")
+    if not isinstance(channel, str) or not isinstance(unit, str):
+        raise InputError("channel", "missing", "a name")
+    if isinstance(temp, bool) or not isinstance(temp, int | float) or not math.isfinite(temp):
+        raise InputError("temp", repr(temp)[:20], "a number")
+    if at is not None and (isinstance(at, bool) or not isinstance(at, str | int | float)):
+        raise InputError("at", repr(at)[:20], FORMATS_TOLD)
+    return Sample(channel=named(channel, "channel"), temp_c=temp_of(float(temp), unit), at_s=moment_of(at))
+
+
+def sample_in(line: str) -> Sample:
+    """A reading in a line of text: channel, number, unit, and the time where the device tells one; or JSON.
+
+    Raises
+    ------
+    InputError
+        It is no such line.
+    """
+    if line.lstrip().startswith("{"):
+        found = samples_of(line)
+        return found[0] if len(found) == 1 else _sample(None)
+    words = line.split()
+    if not 3 <= len(words) <= 4 or len(line) > MOST_LINE:
+        raise InputError("line", repr(line[:40]), "channel, number, unit, and a time or none: K1 61.4 C")
+    try:
+        temp = float(words[1])
+    except ValueError:
+        raise InputError("temp", repr(words[1][:20]), "a number") from None
+    if not math.isfinite(temp):
+        raise InputError("temp", repr(words[1][:20]), "a number")
+    at = words[3] if len(words) == 4 else None
+    return Sample(channel=named(words[0], "channel"), temp_c=temp_of(temp, words[2]), at_s=_time(at))
+
+
+def _time(text: str | None) -> float | None:
+    """A time in a line: seconds as a number, or ISO."""
+    try:
+        return moment_of(float(text)) if text else None
+    except ValueError:
+        return moment_of(text)
 
 
 def gaps_of(times_s: list[float]) -> list[tuple[float, float]]:
