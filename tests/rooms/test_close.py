@@ -194,7 +194,7 @@ def test_heat_off_waits_for_the_load_in_the_oil(store, kitchen):
     """The board holds a load in Alder: its heat is not off; once lifted it is; yesterday's is past."""
     write(store, tap(DAY - dt.timedelta(days=1), key="old", what="drop", fryer="cedar", product="wedges"))
     write(store, tap(DAY, key="in", what="drop", fryer="alder", product="bone_in"))
-    with pytest.raises(InputError, match="lifted on the board"):
+    with pytest.raises(InputError, match="tap it on the board"):
         sign(store, kitchen, "alder", "heat_off")
     write(store, tap(DAY, key="out", what="lift", fryer="alder"))
     sign(store, kitchen, "alder", "heat_off")

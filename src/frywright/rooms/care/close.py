@@ -182,9 +182,9 @@ def _no_load_in(store: Store, fryer: Fryer, day: dt.date) -> None:
         if item.fact.fryer == fryer.key and item.fact.what in ("drop", "lift"):
             if item.fact.what == "drop":
                 raise InputError(
-                    "step",
-                    "heat_off",
-                    "after the load in it is lifted, and lifted on the board",
+                    "fryer",
+                    "not empty",
+                    "emptied first: lift the load, and tap it on the board",
                     where=fryer.name,
                 )
             return

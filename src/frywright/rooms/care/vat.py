@@ -289,6 +289,38 @@ def _days(events: list[OilDone], fryer: Fryer, first: dt.date, count: int) -> Va
     )
 
 
+def _advice(state: VatState, day: dt.date, tr: Callable[[str], str]) -> tuple[str, str]:
+    """What to do with a vat's oil (discard, keep, unknown) and why, in words. A last reading over the limit
+    wins over every outlook.
+    """
+    low, middle, high = state.crossing.days_n
+    limit, reading = state.limit_pct, state.last_reading_pct
+    if reading is not None and reading >= limit:
+        over = (
+            "Discard tonight: the last reading, {reading} %, is over {limit} %. In doubt of the meter, check"
+            " it and read again."
+        )
+        return "discard", say(over, {"reading": reading, "limit": limit}, translate=tr)
+    if state.crossing.tomorrow_frac > DISCARD_CHANCE_FRAC:
+        near = "Discard tonight: the chance that tomorrow's peak passes {limit} % is {chance_frac}."
+        chance = {"limit": limit, "chance_frac": state.crossing.tomorrow_frac}
+        return "discard", say(near, chance, translate=tr)
+    if state.readings_count < LEAST_READINGS:
+        few = (
+            "Unknown: fewer than four readings of this vat. By default figures the limit would be reached"
+            " about {when}; read it."
+        )
+        return "unknown", say(few, {"when": _on(day, middle)}, translate=tr)
+    if state.crossing.never_frac > 0.5:
+        return "keep", tr(
+            "Keep: at this top-up the oil settles below the limit. Taste, colour, smoke and foam still"
+            " decide."
+        )
+    dated = "Keep: the limit is reached about {when}, most likely between {first} and {last}."
+    days = {"when": _on(day, middle), "first": _on(day, low), "last": _on(day, high)}
+    return "keep", say(dated, days, translate=tr)
+
+
 def vat_view(
     store: Store,
     kitchen: Kitchen,
@@ -302,41 +334,7 @@ def vat_view(
     fryer = kitchen.fryer(vat)
     state, system = (states or vat_states(store, kitchen, day))[fryer.key], str(kitchen.site.units)
     level, growth = (float(x) for x in state.belief.mean[0])
-    low, middle, high = state.crossing.days_n
-    advice = "discard" if state.crossing.tomorrow_frac > DISCARD_CHANCE_FRAC else "keep"
-    if state.last_reading_pct is not None and state.last_reading_pct >= state.limit_pct:
-        advice = "discard"
-        text = say(
-            "Discard tonight: the last reading, {reading} %, is over {limit} %. In doubt of the meter, check"
-            " it and read again.",
-            {"reading": state.last_reading_pct, "limit": state.limit_pct},
-            translate=tr,
-        )
-    elif advice == "discard":
-        text = say(
-            "Discard tonight: the chance that tomorrow's peak passes {limit} % is {chance_frac}.",
-            {"limit": state.limit_pct, "chance_frac": state.crossing.tomorrow_frac},
-            translate=tr,
-        )
-    elif state.readings_count < LEAST_READINGS:
-        advice = "unknown"
-        text = say(
-            "Unknown: fewer than four readings of this vat. By default figures the limit would be reached"
-            " about {when}; read it.",
-            {"when": _on(day, middle)},
-            translate=tr,
-        )
-    elif state.crossing.never_frac > 0.5:
-        text = tr(
-            "Keep: at this top-up the oil settles below the limit. Taste, colour, smoke and foam still"
-            " decide."
-        )
-    else:
-        text = say(
-            "Keep: the limit is reached about {when}, most likely between {first} and {last}.",
-            {"when": _on(day, middle), "first": _on(day, low), "last": _on(day, high)},
-            translate=tr,
-        )
+    advice, text = _advice(state, day, tr)
     ever = share_for_ever(state.limit_pct, max(growth, 0.0), FRESH_PCT, at_peak=True)
     return {
         "vat": vat,
