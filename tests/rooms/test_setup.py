@@ -18,7 +18,7 @@ from frywright.ledger.facts.care import PlateTyped
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError, NoKitchenError
 from frywright.model.fryer import ClockStyle
-from frywright.model.kitchen import altitude_at_m, pressure_at_pa
+from frywright.model.kitchen import altitude_at_m, key_of, pressure_at_pa
 from frywright.model.units import LB, PSI
 from frywright.rooms.clock import now
 from frywright.rooms.cook import setup, setup_text
@@ -338,6 +338,7 @@ def test_a_first_program_is_called_as_people_say_it(store):
     stages = (Stage(set_c=165.0, duration_s=600.0),)
     first = Program(name="x", product=made.product, fryer=made.fryer, stages=stages)
     assert new_name(remembered_kitchen(store), first) == "8-piece bird Left vat"
+    assert key_of("Nº  1 (left)") == "n_1_left"
     demo = Program(name="x", product="bone_in", fryer="dogwood", stages=stages)
     assert new_name(demo_kitchen(), demo) == "bone-in dogwood"
 

@@ -77,6 +77,8 @@ def test_from_nothing_to_a_kitchen_screen_by_screen(store, answers):
     assert f'name="fryer" value="{kitchen.fryers[0].key}"' in done.text
     listed = client.get("/cook/kitchen").text
     assert kitchen.fryers[0].name in listed
+    twice = client.post("/setup/kitchen/keep", data={"revision": revision(page.text)})
+    assert (twice.status_code, twice.url.path) == (200, "/cook/kitchen"), "pressed twice"
     assert client.get("/cook").url.path == "/setup/first", "a kitchen without programs is no error"
 
 

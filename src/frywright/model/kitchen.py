@@ -40,6 +40,17 @@ def pressure_at_pa(altitude_m: float) -> float:
     return float(SEA_LEVEL_PA * (1.0 - LAPSE_K_M * altitude_m / SEA_LEVEL_K) ** EXPONENT_N)
 
 
+LONGEST_KEY = 24
+
+
+def key_of(name: str) -> str:
+    """A name as a short key of the file: small plain letters, digits and single underlines; empty where it
+    has none.
+    """
+    plain = "".join(c if c.isascii() and c.isalnum() else "_" for c in name.lower())
+    return "_".join(part for part in plain.split("_") if part)[:LONGEST_KEY].strip("_")
+
+
 def altitude_at_m(pressure_pa: float) -> float:
     """Altitude [m] at which the standard atmosphere (ISO 2533) has an air pressure [Pa]."""
     return float(SEA_LEVEL_K / LAPSE_K_M * (1.0 - (pressure_pa / SEA_LEVEL_PA) ** (1.0 / EXPONENT_N)))

@@ -8,7 +8,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from frywright.model.errors import InputError
-from frywright.model.kitchen import SAME_BIRD_FRAC, SAME_PLACE_M, Kitchen
+from frywright.model.kitchen import SAME_BIRD_FRAC, SAME_PLACE_M, Kitchen, key_of
 from frywright.model.program import Program, name_key
 from frywright.model.units import show, to_people
 
@@ -158,4 +158,4 @@ def _fryer_words(kitchen: Kitchen, fryer: str) -> str:
 
 def _said(name: str, key: str) -> str:
     """The name where the key is the same in small letters, as the set-up makes it; else nothing."""
-    return name if key and "".join(c if c.isalnum() else "_" for c in name.lower()).strip("_") == key else ""
+    return name if key and key_of(name) == key else ""

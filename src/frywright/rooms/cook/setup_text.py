@@ -11,6 +11,7 @@ from typing import Any
 
 from frywright.catalog import load
 from frywright.model.codec import write as plain
+from frywright.model.kitchen import key_of
 from frywright.model.units import UNITS, clock, suffix_of, to_people
 
 LIGHT_KG = 0.25
@@ -88,8 +89,7 @@ def product_tables(key: str, product: Mapping[str, Any], system: str) -> str:
 
 def key_for(name: str, stem: str, taken: set[str]) -> str:
     """A short key of the file for a name, of its own among those taken."""
-    plain_name = "".join(c if c.isascii() and c.isalnum() else "_" for c in name.lower())
-    wanted = "_".join(part for part in plain_name.split("_") if part)[:24].strip("_") or stem
+    wanted = key_of(name) or stem
     found, count = wanted, 2
     while found in taken:
         found, count = f"{wanted}_{count}", count + 1

@@ -226,6 +226,8 @@ def _add_screens(routes: APIRouter, context: Context) -> None:
 
     @routes.post("/setup/{what}/keep")
     def keep(request: Request, form: Typed, what: str) -> Response:
+        if what not in work.unfinished(context.store):
+            return RedirectResponse("/cook/kitchen", 303)  # pressed twice: it is kept already
         try:
             made = work.keep(context.store, what, _count(form, "revision"))
         except (InputError, DataError, work.Overtaken) as error:
