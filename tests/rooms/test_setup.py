@@ -413,3 +413,19 @@ def test_what_is_taken_for_an_estimate_cooks_no_more_than_what_is_usual(store):
         {"heater_w": power * usual("gas_share_frac")["high"]},
     ):
         assert margin_k(**changes) > taken - 0.05, changes
+
+
+@pytest.mark.parametrize(("key", "answers"), [("plate", US["plate"]), ("lid", US["lid"])])
+def test_figures_off_a_photo_count_once_they_are_compared(store, key, answers):
+    """Without the tick the screen is not done; with it, it is."""
+    told(store, "kitchen", US)
+    seen = setup.Seen(revision=setup.setup_of(store, "kitchen").revision)
+    here = setup.answer(store, "kitchen", key, {**answers, "from_photo": "1"}, seen)
+    assert not here.screen(key).done
+    assert "ticked once you compared" in setup.checked(here, key)["seen"].say(str, "us")
+    seen = setup.Seen(revision=here.revision)
+    assert (
+        setup.answer(store, "kitchen", key, {**answers, "from_photo": "1", "seen": "1"}, seen)
+        .screen(key)
+        .done
+    )
