@@ -46,6 +46,7 @@ from frywright.trial.probing import (
     OIL,
     PLACE_SD_K,
     PLACES,
+    READ_SD_K,
     SIZE_SD,
     STEPS,
     Road,
@@ -292,9 +293,35 @@ class Tally:
         )
 
 
-def tally(name: str, found: Sequence[World], results: Sequence[tuple[bool, int]]) -> Tally:
+@dataclass(frozen=True, kw_only=True)
+class Followed:
+    """What came of one kitchen: the truth, the plan's result (said to meet, readings), the fixed plans'."""
+
+    good: bool
+    plan: tuple[bool, int]
+    fixed: list[tuple[int, bool, bool, bool]]
+
+
+def follow(found: Sequence[World], road: Road) -> list[Followed]:
+    """Follow the plan and the fixed plans in every kitchen."""
+    told = []
+    for seed, one in enumerate(found):
+        if road is not Road.HAND:
+            one = replace(one, prior=replace(one.prior, sigma_k=sharper(one.prior, road)))
+        decision, count = by_plan(one, seed, road)
+        path = fixed(one, 10_000 + seed, road)
+        told.append(Followed(good=one.good, plan=(decision is Decision.MEETS, count), fixed=path))
+    return told
+
+
+def sharper(prior: Prior, road: Road) -> float:
+    """Spread of pieces within a load as another road reads them [K]."""
+    return float(np.sqrt(prior.sigma_k**2 - READ_SD_K[Road.HAND] ** 2 + READ_SD_K[road] ** 2))
+
+
+def tally(name: str, told: Sequence[Followed], results: Sequence[tuple[bool, int]]) -> Tally:
     """Count results (said to meet, readings) against the truth."""
-    good = np.array([one.good for one in found])
+    good = np.array([one.good for one in told])
     meets = np.array([r[0] for r in results])
     return Tally(
         name=name,
@@ -305,33 +332,22 @@ def tally(name: str, found: Sequence[World], results: Sequence[tuple[bool, int]]
     )
 
 
-def compared(found: Sequence[World], road: Road) -> tuple[Tally, Tally | None, Tally | None]:
+def compared(told: Sequence[Followed], road: Road) -> tuple[Tally, Tally | None, Tally | None]:
     """The plan, and the smallest fixed plans that show as many good programs: by tolerance bounds, by belief.
     A fixed plan too stops at a reading below.
     """
-    if road is not Road.HAND:
-        found = [replace(one, prior=replace(one.prior, sigma_k=_sharper(one.prior, road))) for one in found]
-    said = [by_plan(one, seed, road) for seed, one in enumerate(found)]
-    plan = tally(f"plan, {road}", found, [(d is Decision.MEETS, n) for d, n in said])
-    paths = [fixed(one, 10_000 + seed, road) for seed, one in enumerate(found)]
-    best: list[Tally | None] = []
-    for name, column in (("tolerance bound of each cut", 2), ("same belief", 3)):
-        best.append(None)
-        for step in range(len(paths[0])):
-            stops = [next((row[0] for row in p[: step + 1] if row[1]), p[step][0]) for p in paths]
+    plan = tally(f"plan, {road}", told, [one.plan for one in told])
+    best: list[Tally | None] = [None, None]
+    for number, name, column in ((0, "tolerance bound of each cut", 2), (1, "same belief", 3)):
+        for step, row in enumerate(told[0].fixed):
+            paths = [one.fixed for one in told]
+            stops = [next((r[0] for r in p[: step + 1] if r[1]), p[step][0]) for p in paths]
             results = [(bool(p[step][column]), stop) for p, stop in zip(paths, stops, strict=True)]
-            told = tally(f"fixed {paths[0][step][0]}, {name}, {road}", found, results)
-            if told.shown_frac >= plan.shown_frac:
-                best[-1] = told
+            other = tally(f"fixed {row[0]}, {name}, {road}", told, results)
+            if other.shown_frac >= plan.shown_frac:
+                best[number] = other
                 break
     return plan, best[0], best[1]
-
-
-def _sharper(prior: Prior, road: Road) -> float:
-    from frywright.trial.probing import READ_SD_K
-
-    size2 = prior.sigma_k**2 - READ_SD_K[Road.HAND] ** 2
-    return float(np.sqrt(size2 + READ_SD_K[road] ** 2))
 
 
 def demo_counts() -> Iterator[str]:
@@ -355,18 +371,29 @@ def main() -> None:
     count = int(sys.argv[1]) if len(sys.argv) > 1 else 350
     sys.stdout.writelines(demo_counts())
     sys.stdout.write(f"asked of the belief: {ENOUGH:.0%}; stated risk: {RISK:.0%}\n")
-    alike, wider = worlds(count, wide=False), worlds(count, wide=True, first=100_000)
-    for name, found in (("as believed", alike), ("wider", wider), ("all", [*alike, *wider])):
-        sys.stdout.write(f"{name}: {len(found)} kitchens, {sum(one.good for one in found)} good\n")
-        for road in Road:
-            plan, tolerance, belief = compared(found, road)
-            sys.stdout.write(plan.line())
-            for other in (tolerance, belief):
-                if other is None:
-                    sys.stdout.write(f"no fixed plan of up to {MOST_FIXED} shows as many\n")
-                    continue
-                less = 1.0 - plan.readings_n / other.readings_n
-                sys.stdout.write(f"{other.line().rstrip()}; the plan takes {less:.0%} fewer\n")
+    groups = {
+        "as believed": worlds(count, wide=False, first=200_000),
+        "wider": worlds(count, wide=True, first=300_000),
+    }
+    for road in Road:
+        told = {name: follow(found, road) for name, found in groups.items()}
+        every = [one for group in told.values() for one in group]
+        for name, part in {**told, "all": every}.items():
+            sys.stdout.write(f"{name}: {len(part)} kitchens, {sum(one.good for one in part)} good\n")
+            report(part, road)
+
+
+def report(told: Sequence[Followed], road: Road) -> None:
+    """Print the plan beside the fixed plans."""
+    plan, *others = compared(told, road)
+    sys.stdout.write(plan.line())
+    for other in others:
+        if other is None:
+            sys.stdout.write(f"no fixed plan of up to {MOST_FIXED} shows as many\n")
+            continue
+        less = 1.0 - plan.readings_n / other.readings_n
+        sys.stdout.write(f"{other.line().rstrip()}; the plan takes {less:.0%} fewer\n")
+    sys.stdout.flush()
 
 
 if __name__ == "__main__":

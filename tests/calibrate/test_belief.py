@@ -12,7 +12,7 @@ from scipy.stats import multivariate_normal, norm
 
 from frywright.calibrate import plan_probing
 from frywright.calibrate.belief import (
-    COVERAGE_Z,
+    LOW_Z,
     SIGMA_LOG_SD,
     SIGMA_N,
     TAU_LOG_SD,
@@ -67,7 +67,7 @@ def test_the_belief_is_that_of_brute_force():
     weights = np.ones(len(margins))
     for one in SEEN:
         weights *= norm.pdf(one.margin_k, margins[:, one.number] + shift[:, one.load - 1], sigma)
-    low = (margins - COVERAGE_Z * np.hypot(sigma, tau)[:, None]).min(axis=1)
+    low = (margins - LOW_Z * np.hypot(sigma, tau)[:, None]).min(axis=1)
     weights /= weights.sum()
     size = 1.0 / np.sum(weights**2)
     assert size > 4000
