@@ -7,6 +7,7 @@ from dataclasses import replace
 
 import pytest
 
+from frywright.ledger.facts.cook import ProgramProved
 from frywright.ledger.facts.probing import CalibrationKept, ProgramProbed, Reading
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
@@ -19,6 +20,7 @@ from frywright.rooms.cook.lift_calibration import calibrate_at_lift, weighed
 from frywright.rooms.cook.next_probing import BEFORE, DOUBTED, UNCHECKED, keep_planned, next_probing
 from frywright.rooms.cook.probing_view import probing_view, sheet_pdf
 from frywright.rooms.cook.programs import save_program
+from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remember_calibration, remember_kitchen, remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.trial.predicted import Answerer, program_facts
@@ -189,6 +191,18 @@ def test_a_decision_falls_with_what_it_rests_on(store):
     thermometers.record_check(store, remembered_kitchen(store), "T9", 4.0, None)
     assert not proven(store)
     assert state(store).state == "open"
+
+
+@pytest.mark.slow
+def test_a_failed_proof_speaks_louder_than_readings(store):
+    """Readings of a fortnight do not lift the lock of a worst case that failed."""
+    while read(store, "85").decided is None:
+        assert state(store).read_count < 30
+    told = {"holds": False, "outcome": "fails", "samples_count": 9, "lowest_k": -0.4}
+    write(store, ProgramProved(name="strips lille", version=1, kitchen_number=1, **told))
+    kitchen = remembered_kitchen(store)
+    facts = program_facts(kitchen, kitchen.program("strips lille"))
+    assert (facts.short, facts.proven) == (True, False)
 
 
 def test_a_new_version_starts_without_readings(store):
