@@ -35,6 +35,13 @@ def served(folder, text, prepare=lambda store: None):
     store = Store.file(folder / "b.db", now)
     remember_kitchen(store, text, "demo.toml")
     prepare(store)
+    with serving(store) as found:
+        yield found
+
+
+@contextmanager
+def serving(store):
+    """The application over a store; its address."""
     server = uvicorn.Server(uvicorn.Config(make_app(store), port=0, log_level="error"))
     thread = threading.Thread(target=server.run, daemon=True)
     thread.start()

@@ -75,14 +75,14 @@ def test_every_state_of_a_program_is_there_to_see(store):
     nexts = {life.next.step for life in found.values() if life.next}
     assert nexts == {Step.PROVEN, Step.PROBED, Step.CARD, Step.KEYED, Step.READ_BACK, Step.SERVICE}
     assert [name for name, life in found.items() if life.serving] == ["bone-in alder"]
-    assert {name: life.end for name, life in found.items() if life.end} == {"wings birch": "retired"}
+    assert {name: life.end for name, life in found.items() if life.end} == {"tenders dogwood": "retired"}
     assert place.program("tenders cedar").version == 2
     origin = {s.step: s.state for s in found["tenders cedar"].steps}
     assert origin[Step.DESIGNED] is State.DONE
-    again = place.mark(place.program("tenders dogwood"))
+    again = place.mark(place.program("wings dogwood"))
     assert again.reason == "heat-up timed, one element is weak"
     assert again.margin_after_k < again.margin_before_k
-    assert found["tenders dogwood"].steps[-1].state is State.UNDONE
+    assert found["wings dogwood"].steps[-1].state is State.UNDONE
     assert found["bone-in birch"].wrong
 
 

@@ -14,6 +14,7 @@ FULL = Traces(
     proof=Mark(number=2),
     proof_holds=True,
     samples_count=2048,
+    measured="read",
     probed=Mark(number=3),
     card=Mark(number=4),
     card_slot=2,
@@ -41,7 +42,7 @@ def test_the_whole_way_is_in_service_and_wants_nothing():
     ("without", "step", "act"),
     [
         ({"proof": None}, Step.PROVEN, "prove"),
-        ({"probed": None}, Step.PROBED, "probe"),
+        ({"probed": None, "measured": ""}, Step.PROBED, "probe"),
         ({"card": None}, Step.CARD, "card"),
         ({"keyed": None, "read": None, "read_version": 0}, Step.KEYED, "key"),
         ({"read": None, "read_version": 0}, Step.READ_BACK, "read_back"),
@@ -58,9 +59,9 @@ def test_the_first_step_that_is_missing_is_next(without, step, act):
 @pytest.mark.parametrize(
     ("since", "step", "act"),
     [
-        ({"again": True, "changed_number": 8, "undone_number": 8}, Step.PROVEN, "prove"),
+        ({"again": True, "measured": "", "undone_number": 8}, Step.PROVEN, "prove"),
         ({"proof_holds": False, "short": True, "undone_number": 8}, Step.PROVEN, "lengthen"),
-        ({"changed_number": 8, "undone_number": 8}, Step.PROBED, "probe"),
+        ({"measured": "", "undone_number": 8}, Step.PROBED, "probe"),
         ({"read": Mark(number=8), "matches": False, "undone_number": 8}, Step.READ_BACK, "read_back"),
         ({"read": Mark(number=8), "read_version": 3, "undone_number": 8}, Step.READ_BACK, "read_back"),
         ({"undone_number": 8}, Step.SERVICE, "serve"),
@@ -81,13 +82,17 @@ def test_a_program_predicted_short_is_lengthened_before_anything_else():
     assert (life.next.step, life.next.act) == (Step.PROVEN, "lengthen")
 
 
-def test_logs_stand_for_hand_readings_and_their_range_is_looked_at_every_time():
-    """Calibrated pieces follow the kitchen by themselves; hand readings belong to one kitchen."""
-    assert state(replace(FULL, probed=None, measured=True, changed_number=9), Step.PROBED) is State.DONE
+def test_probed_is_what_proves_it_now():
+    """A calibration from logs stands for readings; readings that prove nothing any more are undone: a page
+    never says *probed* beside *not proven yet*.
+    """
+    assert state(replace(FULL, probed=None, measured="calibrated"), Step.PROBED) is State.DONE
+    assert state(replace(FULL, measured=""), Step.PROBED) is State.UNDONE
+    assert state(replace(FULL, probed=None, measured=""), Step.PROBED) is State.OPEN
 
 
 def test_a_food_without_rule_and_target_has_nothing_to_prove():
-    life = life_of(replace(FULL, ruled=False, proof=None, probed=None))
+    life = life_of(replace(FULL, ruled=False, proof=None, probed=None, measured=""))
     assert state(replace(FULL, ruled=False, proof=None), Step.PROVEN) is State.PASSED
     assert life.serving
 

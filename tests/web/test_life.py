@@ -15,10 +15,11 @@ from frywright.model.errors import InputError
 from frywright.rooms.clock import now
 from frywright.rooms.cook.compare import value_names
 from frywright.rooms.cook.life import lives, put_in_service, retire, tell_keyed
+from frywright.rooms.cook.next_probing import keep_planned, next_probing
 from frywright.rooms.cook.programs import record_proof, save_program
-from frywright.rooms.cook.sampling import keep_sample, sample_program
 from frywright.rooms.kitchen import kitchen_number, kitchen_text, remember_kitchen, remembered_kitchen
 from frywright.rooms.records import people
+from frywright.rooms.thermometers import record_check
 from frywright.trial.life import Step
 from frywright.trial.machine import settings_of
 from frywright.trial.proof import prove_program
@@ -91,11 +92,20 @@ def prove(store, name=NAME, samples=16):
     return told
 
 
-def probe(store, core_c=88.0, count=60, name=NAME):
-    """Readings of a checked thermometer, spread by 2 K."""
-    readings = [core_c + 2.0 * (n % 3 - 1) for n in range(count)]
-    place = remembered_kitchen(store)
-    keep_sample(store, place, sample_program(place, name, readings, checked=True))
+def probe(store, temp="95 C", name=NAME):
+    """Readings at the lift, as the plan asks for them, until they decide; by a checked thermometer."""
+    record_check(store, remembered_kitchen(store), "T9", 0.0, 99.9)
+    for _ in range(60):
+        place = remembered_kitchen(store)
+        found = next_probing(store, place, name)
+        if found.state != "open":
+            break
+        piece = found.rows[0].piece
+        typed = {"temp": temp, "thermometer": "T9", "cut": piece.cut, "place": piece.place}
+        typed |= {"load_kind": piece.load, "load_number": "", "who": "Kim"}
+        typed["last"] = str(found.readings[-1].kept.number if found.readings else 0)
+        keep_planned(store, place, name, typed)
+    assert found.state == "meets"
 
 
 def read_back(client, store, name=NAME, time=""):

@@ -5,6 +5,7 @@ from __future__ import annotations
 import datetime as dt
 import io
 from collections.abc import Callable, Iterator, Mapping, Sequence
+from contextlib import nullcontext
 from dataclasses import dataclass, replace
 from itertools import groupby
 from typing import Any
@@ -14,7 +15,6 @@ from frywright.catalog.kitchen import parse_kitchen
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, moment_of, trade_of
 from frywright.model.errors import InputError
-from frywright.model.kitchen import Kitchen
 from frywright.model.program import Stage
 from frywright.model.trade import time_of_day_s
 from frywright.model.units import parse_clock, to_inside
@@ -25,8 +25,8 @@ from frywright.rooms.care.vat import tell_oil
 from frywright.rooms.clock import now, played
 from frywright.rooms.cook.compare import read_back, value_names
 from frywright.rooms.cook.life import keep_card, put_in_service, retire, tell_keyed
+from frywright.rooms.cook.next_probing import keep_planned, next_probing
 from frywright.rooms.cook.programs import record_proof, record_readback, save_program
-from frywright.rooms.cook.sampling import keep_sample, sample_program
 from frywright.rooms.cook.slots import tell_slot
 from frywright.rooms.day.board import Board, Tap
 from frywright.rooms.day.day import Bench, bench_for, keep_sales
@@ -49,12 +49,12 @@ from frywright.trial.machine import settings_of
 from frywright.trial.proof import prove_program
 
 FILE = "demo/kitchen.toml"
-PROOF_SAMPLES, READINGS = 32, 60
-"""Loads of an invented proof, fewer than the desk's so that the demo opens at once; readings of a sample."""
-EARLIER_WEEKS, LATER_WEEKS = 3, 2
+PROOF_SAMPLES, MOST_READINGS = 32, 60
+"""Loads of an invented proof, fewer than the desk's so that the demo opens at once; readings at the lift."""
+EARLIER_WEEKS, LATER_WEEKS = 2, 2
 """Weeks of invented sales before the fortnight, and in it."""
-SPREAD_K = (-1.0, 0.0, 1.0)
-TIMES = {"proved": "09:00", "probed": "15:00", "card": "15:30", "keyed": "15:40", "read": "15:50"}
+SPREAD_F = (-1, 0, 2)
+TIMES = {"proved": "09:00", "probed": "13:30", "card": "15:30", "keyed": "15:40", "read": "15:50"}
 TIMES |= {"service": "16:00", "retired": "16:10", "changed": "16:20"}
 
 
@@ -93,12 +93,8 @@ class _Fortnight:
         self.today = business_time(self.trade, self.until)[0]
         with played(self.at(told["first_day"], "05:00")):
             remember_kitchen(store, text, FILE)
+            self.kitchen = remembered_kitchen(store)
             self._read_sales(told["first_day"] + 1, EARLIER_WEEKS)
-
-    @property
-    def kitchen(self) -> Kitchen:
-        """The kitchen as the store knows it by then."""
-        return remembered_kitchen(self.store)
 
     def at(self, days_ago: int, time: str) -> dt.datetime:
         """A time of a day."""
@@ -117,9 +113,12 @@ class _Fortnight:
             for quick, group in groupby(plays, key=lambda p: p.quick):
                 if quick:
                     with self.store.writing():
-                        _run(group)
-                else:
-                    _run(group)
+                        for play in group:
+                            _run(play)
+                    continue
+                for play in group:
+                    _run(play)
+                    self.kitchen = remembered_kitchen(self.store)
 
     def _plays(self) -> Iterator[Play]:
         yield Play(self.at(1, "22:45"), self.who("lead"), lambda: self._read_sales(1, LATER_WEEKS))
@@ -277,7 +276,7 @@ class _Fortnight:
     def _life(self, row: Mapping[str, Any]) -> Iterator[Play]:
         acts: dict[str, tuple[str, Callable[[], object]]] = {
             "proved": ("lead", lambda: self._prove(row["program"])),
-            "probed": ("lead", lambda: self._sample(row)),
+            "probed": ("lead", lambda: self._probe(row)),
             "card": ("lead", lambda: self._print(row["program"])),
             "keyed": (
                 "lead",
@@ -303,11 +302,20 @@ class _Fortnight:
         told = prove_program(kitchen, kitchen.program(name), samples=PROOF_SAMPLES)
         record_proof(self.store, told, kitchen_number(self.store))
 
-    def _sample(self, row: Mapping[str, Any]) -> None:
-        middle_c = to_inside(row["core_f"], "f")
-        readings = [middle_c + SPREAD_K[n % len(SPREAD_K)] for n in range(READINGS)]
-        found = sample_program(self.kitchen, row["program"], readings, checked=True)
-        keep_sample(self.store, self.kitchen, found)
+    def _probe(self, row: Mapping[str, Any]) -> None:
+        """Readings at the lift as the plan asks for them, four minutes apart, until they decide."""
+        for n in range(MOST_READINGS):
+            kitchen = remembered_kitchen(self.store)
+            found = next_probing(self.store, kitchen, row["program"])
+            if found.state != "open":
+                return
+            piece = found.rows[0].piece
+            values = {"cut": piece.cut, "place": piece.place, "load_kind": piece.load, "load_number": ""}
+            values |= {"thermometer": "T1", "who": self.who("lead")}
+            values["temp"] = f"{row['core_f'] + SPREAD_F[n % len(SPREAD_F)]} F"
+            values["last"] = str(found.readings[-1].kept.number if found.readings else 0)
+            with played(now() + dt.timedelta(minutes=4)) if n else nullcontext():
+                keep_planned(self.store, kitchen, row["program"], values)
 
     def _print(self, name: str) -> None:
         program = self.kitchen.program(name)
@@ -333,15 +341,14 @@ class _Fortnight:
         save_program(self.store, self.kitchen, longer, origin="designed")
 
 
-def _run(plays: Iterator[Play]) -> None:
-    """Acts one after the other, each at its moment and by its person."""
-    for play in plays:
-        mark = AUTHOR_NOW.set(play.who)
-        try:
-            with played(play.at):
-                play.act()
-        finally:
-            AUTHOR_NOW.reset(mark)
+def _run(play: Play) -> None:
+    """One act at its moment and by its person."""
+    mark = AUTHOR_NOW.set(play.who)
+    try:
+        with played(play.at):
+            play.act()
+    finally:
+        AUTHOR_NOW.reset(mark)
 
 
 def _some(row: Mapping[str, Any], *names: str) -> dict[str, Any]:

@@ -33,6 +33,10 @@ class State(StrEnum):
 
 
 STANDS = (State.DONE, State.PASSED)
+MEASURED = {
+    "calibrated": "Calibrated from probe logs, inside the range that was logged.",
+    "read": "Readings of its slowest pieces at the lift decided that it meets the limit.",
+}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -54,10 +58,10 @@ class Traces:
     ruled : a rule of the place or a house target speaks of its food
     short : it is predicted short of its limit, or its newest proof failed
     again : a change of the kitchen asks for a new proof
-    measured : its pieces are calibrated inside the range that was logged, and it is over its limit
-    probed : the newest hand readings that met its limit
+    measured : what the kitchen knows of its pieces now proves it: ``calibrated`` inside the range that was
+        logged, or ``read`` at the lift; else empty
+    probed : the newest readings that decided that it meets its limit, whatever has changed since
     read_version : the version that the newest read-back of its name compared, whether it ``matches``
-    changed_number : the newest change of the kitchen that moved its prediction
     undone_number : the newest entry that took any step back, such as a read-back that differs
     newer : a later version was saved
     """
@@ -70,7 +74,7 @@ class Traces:
     proof: Mark | None = None
     proof_holds: bool = False
     samples_count: int = 0
-    measured: bool = False
+    measured: str = ""
     probed: Mark | None = None
     card: Mark | None = None
     card_slot: int = 0
@@ -81,7 +85,6 @@ class Traces:
     service: Mark | None = None
     retired: Mark | None = None
     reason: str = ""
-    changed_number: int = 0
     undone_number: int = 0
     version: int = 1
     newer: Mark | None = None
@@ -196,12 +199,10 @@ def _probed(traces: Traces) -> Standing:
     if not traces.ruled:
         return standing(State.PASSED, "No rule here for this food, and no house target.")
     if traces.measured:
-        return standing(State.DONE, "Calibrated from probe logs, inside the range that was logged.")
+        return standing(State.DONE, MEASURED[traces.measured])
     if traces.probed is None:
         return standing(State.OPEN, "Not probed yet: only a prediction stands behind it.", "probe")
-    if traces.probed.number < traces.changed_number:
-        return standing(State.UNDONE, "Probed before the kitchen changed: probe it again.", "probe")
-    return standing(State.DONE, "Readings of its coldest pieces meet the limit.")
+    return standing(State.UNDONE, "Probed before something changed: probe it again.", "probe")
 
 
 def _card(traces: Traces) -> Standing:

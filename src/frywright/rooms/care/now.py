@@ -59,13 +59,13 @@ def _oil(store: Store, kitchen: Kitchen, day: dt.date) -> list[NowLine]:
         elif _read_on(state, day):
             continue
         elif state.readings_count < LEAST_READINGS:
-            unread.append(state.fryer.name)
+            unread.append(state.fryer)
         elif state.crossing.days_n[0] <= NEAR_DAYS:
             when = day + dt.timedelta(days=floor(state.crossing.days_n[0]))
             found.append(_vat(state, "oil_reading", NEAR, {"date": when.isoformat()}))
     if unread:
-        few = {"fryers": tuple(unread)}
-        found.append(NowLine(harm=Harm.RECORD, act="oil_reading", text=FEW, values=few))
+        few, first = {"fryers": tuple(f.name for f in unread)}, unread[0].key
+        found.append(NowLine(harm=Harm.RECORD, act="oil_reading", about=first, text=FEW, values=few))
     return found
 
 

@@ -17,7 +17,7 @@ from frywright.ledger.facts.cook import (
 )
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.life import CardPrinted, ProgramKeyed, ProgramRetired, ServiceBegun
-from frywright.ledger.facts.probing import ProgramProbed, SampleProved
+from frywright.ledger.facts.probing import ProgramProbed
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import InputError
@@ -33,8 +33,6 @@ from frywright.verdicts.evidence import EvidenceKind
 
 Translate = Callable[[str], str]
 LEAST_REASON = 4
-PROBED = "passes"
-"""Outcome of a sampling proof that meets its limit."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -86,9 +84,6 @@ class _Told:
         self.saved = _newest(store.facts(ProgramSaved))
         self.proofs = _newest(store.facts(ProgramProved))
         self.failed = _newest(e for e in store.facts(ProgramProved) if not e.fact.holds)
-        self.probed = _newest(
-            e for e in store.facts(SampleProved) if e.fact.outcome == PROBED and e.fact.checked
-        )
         self.decided = _newest(e for e in store.facts(ProgramProbed) if e.fact.outcome == "meets")
         cards: tuple[Kept[Any], ...] = (*store.facts(CardPrinted), *store.facts(ShortCardPrinted))
         self.cards = _newest(sorted(cards, key=lambda e: e.number))
@@ -108,7 +103,7 @@ class _Told:
         facts, proof, read = program_facts(kitchen, program), self.proofs.get(key), self.read.get(key[0])
         card, retired, newest = self.cards.get(key), self.retired.get(key), kitchen.program(program.name)
         saved = self.saved.get(key)
-        by_plan = facts.proven and facts.evidence == EvidenceKind.PROBE
+        road = "read" if facts.evidence == EvidenceKind.PROBE else "calibrated"
         later = self.saved.get((newest.name, newest.version))
         back = [found[key].number for found in (self.failed, self.differed, self.retired) if key in found]
         if read is not None and read.fact.version != program.version:
@@ -122,8 +117,8 @@ class _Told:
             proof=_mark(proof),
             proof_holds=bool(proof and proof.fact.holds),
             samples_count=proof.fact.samples_count if proof else 0,
-            measured=facts.proven and not facts.short and not by_plan,
-            probed=_mark((self.decided if by_plan else self.probed).get(key)),
+            measured=road if facts.proven and not facts.short else "",
+            probed=_mark(self.decided.get(key)),
             card=_mark(card),
             card_slot=_slot(card, self.slots),
             keyed=_mark(self.keyed.get(key), "who"),
@@ -133,7 +128,6 @@ class _Told:
             service=_mark(self.service.get(key), "who"),
             retired=_mark(retired, "who"),
             reason=retired.fact.reason if retired else "",
-            changed_number=self.changed.get(key, 0),
             undone_number=max([self.changed.get(key, 0), *back]),
             version=program.version,
             newer=(_mark(later) or Mark()) if newest.version > program.version else None,

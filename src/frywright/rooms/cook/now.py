@@ -33,7 +33,7 @@ NEXT = {
     Step.SERVICE: "{program} is ready. Decide whether it goes in service.",
 }
 UNDONE = {
-    Step.PROBED: "{program} was probed before the kitchen changed. Probe it again.",
+    Step.PROBED: "{program} was probed before something changed. Probe it again.",
     Step.SERVICE: "{program} is out of service since something changed. Decide again.",
 }
 

@@ -66,7 +66,7 @@ ACTS = {
     "check": Act("/cook/probes", "/cook/probes/check", "Check it"),
     "gap": Act("/records/gaps", "/records/gaps", "Say why"),
 }
-GROUPS = (("stop", "Stop", Harm.WRONG), ("today", "Today", Harm.GAP), ("next", "Next", Harm.RECORD))
+GROUPS = (("halt", "Stop", Harm.WRONG), ("today", "Today", Harm.GAP), ("next", "Next", Harm.RECORD))
 """Parts of the page, each up to a harm."""
 FOR_ALL = Harm.CASE
 """Up to this harm everybody sees a line, whoever may act on it."""
