@@ -102,7 +102,9 @@ def test_a_case_closes_only_when_everything_is_decided(store, kitchen):
     with pytest.raises(InputError, match=r"held is served or discarded; every earlier"):
         step(store, kitchen, case, "closed")
     step(store, kitchen, case, "disposition", disposition="served")
-    step(store, kitchen, case, "earlier", load=str(second), decision="released")
+    with pytest.raises(InputError, match="why it is released"):
+        step(store, kitchen, case, "earlier", load=str(second), decision="released")
+    step(store, kitchen, case, "earlier", load=str(second), decision="released", words="probed at 180 F")
     step(store, kitchen, case, "closed")
     with pytest.raises(InputError, match="closed"):
         step(store, kitchen, case, "cause", cause="oil")
@@ -213,3 +215,32 @@ def test_the_pack_of_a_month(store, kitchen):
     for low, high in ((last, first), (dt.date(2020, 1, 1), last)):
         with pytest.raises(InputError):
             pack.gather(store, kitchen, low, high)
+
+
+def test_a_load_served_and_then_read_below_does_not_close(store, kitchen):
+    """The newest re-probe counts: served at 180, read again at 120, it is undecided what becomes of it."""
+    case = tell_probe(store, kitchen, FORM, at(kitchen, 12.0))[1].number
+    step(store, kitchen, case, "recook")
+    step(store, kitchen, case, "reprobe", temp="180")
+    step(store, kitchen, case, "disposition", disposition="served")
+    step(store, kitchen, case, "reprobe", temp="120")
+    step(store, kitchen, case, "cause", cause="oil")
+    with pytest.raises(InputError, match="newest re-probe"):
+        step(store, kitchen, case, "closed")
+    with pytest.raises(InputError, match="nothing is served"):
+        step(store, kitchen, case, "disposition", disposition="served")
+    step(store, kitchen, case, "disposition", disposition="discarded")
+    step(store, kitchen, case, "closed")
+    assert corrective.case_of(store, case).closed
+
+
+def test_a_good_reading_that_comes_later_shortens_no_list(store, kitchen):
+    """Typed in after the case was open, with a time before it: the earlier loads still have to be decided."""
+    for hour in (11.0, 11.3, 11.6):
+        drop(store, kitchen, hour)
+    _, opened = tell_probe(store, kitchen, FORM, at(kitchen, 12.0))
+    case = corrective.case_of(store, opened.number)
+    before = corrective.earlier_loads(store, kitchen, case)
+    assert len(before) == 3
+    tell_probe(store, kitchen, {**FORM, "temp": "190"}, at(kitchen, 11.99))
+    assert corrective.earlier_loads(store, kitchen, case) == before

@@ -157,6 +157,24 @@ def test_the_stop_rule_halts_by_itself_and_gives_the_card_to_go_back_to(shops, o
             release.open_release(store, kitchen, *bad)
 
 
+def test_releases_are_listed_and_one_version_is_released_once_at_a_time(shops, office):
+    """Open, halted by hand with a reason, and then released anew."""
+    store, kitchen = office
+    names = [n for n, _, _ in shops]
+    number = release.open_release(store, kitchen, "tenders dogwood", names, "Olive").number
+    assert [(r["number"], r["started"], r["state"]) for r in release.releases(store)] == [(number, 0, "open")]
+    with pytest.raises(InputError, match=f"{number} releases this version"):
+        release.open_release(store, kitchen, "tenders dogwood", names, "Olive")
+    with pytest.raises(InputError, match="why"):
+        release.halt(store, number, "Olive", "")
+    release.halt(store, number, "Olive", "crust too dark")
+    again = release.open_release(store, kitchen, "tenders dogwood", names, "Olive").number
+    assert [(r["number"], r["state"]) for r in release.releases(store)] == [
+        (again, "open"),
+        (number, "halted"),
+    ]
+
+
 def test_a_release_stays_within_one_group(shops, office):
     """A site at another altitude or on another voltage is refused with its group: it needs a program of its
     own.

@@ -63,6 +63,26 @@ def test_the_same_key_writes_once(client, shop):
     assert store.verify()[0] == before + 3
 
 
+def test_two_devices_that_number_alike_are_no_repeats_of_each_other(shop):
+    """Wall and Till both send load-1: each is kept, each once; a key answered before keys had senders still
+    counts.
+    """
+    from frywright.ledger.once import once
+
+    store, app, till = shop
+    wall = people.add_device(store, "Wall", "crew", "Olive")
+    before = store.last().number
+    for token in (till, wall, till, wall):
+        sent = TestClient(app, base_url=HOST, headers={"authorization": f"Bearer {token}"}).post(
+            "/api/v1/readings", json=READING, headers={"idempotency-key": "load-1"}
+        )
+        assert sent.status_code == 200
+    assert store.last().number == before + 2
+    assert once(store, "old", "k", {"a": 1}, lambda: {"number": 1}) == ({"number": 1}, True)
+    assert once(store, "old", "k", {"a": 1}, lambda: {"number": 2}, "Till") == ({"number": 1}, False)
+    assert once(store, "old", "k", {"a": 2}, lambda: {"number": 2}, "Till") == ({"number": 2}, True)
+
+
 def test_a_refused_write_keeps_no_answer(client, shop):
     """Mended and sent with the same key it is written."""
     bad = client.post("/api/v1/oil", json={"vat": "elm", "what": "filter"}, headers={"idempotency-key": "b"})

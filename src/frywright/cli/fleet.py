@@ -128,6 +128,34 @@ def wave(
 
 
 @command(app)
+def halt(
+    shop: Shop,
+    number: int = typer.Argument(help="Release."),
+    who: str = typer.Option(help="Who halts it."),
+    reason: str = typer.Option(help="Why."),
+) -> None:
+    """Halt a release; nothing starts it again."""
+    from frywright.rooms.fleet.release import halt as stop
+
+    kept = stop(shop.store, number, who, reason)
+    if not shop.json({"number": kept.number}):
+        shop.say("Release {number} is halted.", number=number)
+
+
+@command(app)
+def releases(shop: Shop) -> None:
+    """Every release of this office: its version, waves begun, whether it is halted."""
+    from frywright.rooms.fleet.release import releases as told
+
+    rows = told(shop.store)
+    if shop.json({"rows": rows}):
+        return
+    for row in rows:
+        state = shop.tr(row["state"])
+        shop.say("{number} {program} version {version}: wave {started} of {waves}, {state}", row, state=state)
+
+
+@command(app)
 def rollback(
     shop: Shop,
     number: int = typer.Argument(help="Release."),

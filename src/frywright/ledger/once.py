@@ -19,19 +19,28 @@ from frywright.model.errors import InputError, RecordError
 
 
 def once(
-    store: Store, what: str, key: str, body: Any, write: Callable[[], dict[str, Any]]
+    store: Store, what: str, key: str, body: Any, write: Callable[[], dict[str, Any]], who: str = ""
 ) -> tuple[dict[str, Any], bool]:
     """The answer to a write and whether it was made now; a crash leaves both or neither.
+
+    Parameters
+    ----------
+    who : sender, whose keys count by themselves; an older store knows a key without its sender
 
     Raises
     ------
     InputError
         The key was used for another write before.
     """
-    mark = hashlib.sha256(f"{what}\n{key}".encode()).hexdigest()
+    older, mark = (
+        hashlib.sha256(text.encode()).hexdigest() for text in (f"{what}\n{key}", f"{what}\n{who}\n{key}")
+    )
     text = hashlib.sha256(canonical(body).encode()).hexdigest()
     with store.writing() as writer:
-        known = writer.connection.execute(sa.select(ANSWERED).where(ANSWERED.c.mark == mark)).first()
+        query = sa.select(ANSWERED).where(
+            sa.or_(ANSWERED.c.mark == mark, sa.and_(ANSWERED.c.mark == older, ANSWERED.c.body == text))
+        )
+        known = writer.connection.execute(query).first()
         if known is not None:
             if known.body != text:
                 raise InputError("Idempotency-Key", key, "new for every write: this one was used for another")

@@ -25,6 +25,21 @@ changes. A contractor has no account: somebody of the house types the name and t
 """
 
 
+CLAIMS = {
+    "crew": ("crew",),
+    "lead": ("crew", "lead"),
+    "technician": tuple(SIGNERS),
+    "owner": tuple(SIGNERS),
+    "auditor": (),
+}
+"""As what each account may sign; a contractor's work is entered by who may change machines."""
+
+
+def may_claim(account: str, role: str) -> bool:
+    """Whether an account may sign under a role."""
+    return role in CLAIMS[account]
+
+
 def may_sign(role: str, least: str) -> bool:
     """Whether a role may sign what asks for at least another."""
     order = tuple(SIGNERS)

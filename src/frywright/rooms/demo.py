@@ -195,7 +195,7 @@ class _Fortnight:
                 {"step": "reprobe", "temp": f"{row['temp_after_f']} F"},
                 {"step": "disposition", "disposition": "served"},
                 {"step": "cause", "cause": row["cause"], "words": row["words"]},
-                {"step": "earlier", "decision": "released"},
+                {"step": "earlier", "decision": "released", "words": "probed again, above the limit"},
                 {"step": "closed"},
             ]
         for n, step in enumerate(steps, 1):

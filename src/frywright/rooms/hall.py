@@ -12,12 +12,18 @@ from frywright.catalog import load as catalog
 from frywright.ledger.facts.fact import F, Kept, kept
 from frywright.ledger.store import Store
 from frywright.model.entry import Entry
+from frywright.model.errors import InputError
 from frywright.rooms.clock import now
 
 AUTHOR = "unnamed on this machine"
 """Author until people have accounts."""
 AUTHOR_NOW: ContextVar[str] = ContextVar("author", default="")
 """Name of whoever is signed in while something is done for them."""
+
+SECOND_NOW: ContextVar[str | None] = ContextVar("second", default=None)
+"""Who confirmed with a PIN or password of their own while somebody else acts; empty for nobody, None where no
+accounts are asked: at the machine itself, or from a device's program.
+"""
 
 P = ParamSpec("P")
 R = TypeVar("R")
@@ -32,6 +38,21 @@ def in_turn(act: Callable[Concatenate[Store, P], R]) -> Callable[Concatenate[Sto
             return act(store, *args, **kwargs)
 
     return alone
+
+
+def confirmed(second: str, field: str = "second") -> None:
+    """The second of two people, who must have confirmed on the spot where people have accounts.
+
+    Raises
+    ------
+    InputError
+        Nobody of that name did.
+    """
+    known = SECOND_NOW.get()
+    if known is not None and " ".join(second.split()).casefold() != known.casefold():
+        raise InputError(
+            field, repr(second), "confirmed here by that person, with a PIN or password of their own"
+        )
 
 
 def write(

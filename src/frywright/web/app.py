@@ -30,9 +30,9 @@ from frywright.model.errors import (
 from frywright.model.kitchen import Site
 from frywright.model.tongues import SOURCE, tongues
 from frywright.paper.fonts import folder as font_folder
-from frywright.rooms.hall import AUTHOR_NOW
+from frywright.rooms.hall import AUTHOR_NOW, SECOND_NOW
 from frywright.rooms.kitchen import remembered_kitchen
-from frywright.rooms.records.people import NOBODY_HERE, Who, who_is
+from frywright.rooms.records.people import NOBODY_HERE, Tries, Who, who_is
 from frywright.trial.proof import FACTOR_WORDS
 from frywright.voice.tongue import explain, translator
 from frywright.web.benches import Benches
@@ -109,6 +109,7 @@ class Context:
         language = self.language(request)
         values |= {
             "who_acts": request.state.who,
+            "me": request.state.who.name if request.state.who and request.state.who.person else "",
             "may": lambda path: _may(request.state.who, f"POST {path}"),
             "_": translator(language),
             "files": f"/static/{self.files.mark}",
@@ -153,7 +154,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
         title="Frywright", docs_url=None, redoc_url=None, openapi_url=None, dependencies=[Depends(_authorise)]
     )
     app.state.context, app.state.rates = context, Rates()
-    app.state.knocks = Rates(KNOCKS_COUNT, KNOCKS_PER_S)
+    app.state.knocks, app.state.tries = Rates(KNOCKS_COUNT, KNOCKS_PER_S), Tries()
     app.mount("/static", context.files, name="static")
     app.mount("/fonts", Fonts(directory=font_folder()), name="fonts")
     for page in (
@@ -248,7 +249,9 @@ async def _guard(request: Request, call_next: Callable[[Request], Awaitable[Resp
     with request.app.state.context.store.reading():
         response = await run_in_threadpool(_turned_back, request)
         if response is None:
-            AUTHOR_NOW.set(request.state.who.name if request.state.who else "")
+            who, token = request.state.who, "authorization" in request.headers
+            AUTHOR_NOW.set(who.name if who else "")
+            SECOND_NOW.set("" if who and who.name and not token else None)
             response = await call_next(request)
     for name, value in HEADERS.items():
         response.headers[name] = value

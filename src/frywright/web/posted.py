@@ -9,9 +9,16 @@ from collections.abc import AsyncIterator, Mapping
 from typing import Annotated, Any, BinaryIO
 
 from fastapi import Depends, Request
+from fastapi.concurrency import run_in_threadpool
 from starlette.datastructures import FormData, UploadFile
 
-from frywright.model.errors import InputError
+from frywright.model.errors import AccessError, InputError
+from frywright.model.roles import SIGNERS, may_claim
+from frywright.rooms.hall import SECOND_NOW
+from frywright.rooms.records.people import confirm
+
+DOERS, SECONDS, SECOND = ("who", "by", "read_by", "observed_by"), ("second", "checked_by"), " second"
+"""Boxes that name who acts, boxes that name a second person, and where that one's confirmation is carried."""
 
 
 def _sound(value: Any) -> None:
@@ -25,16 +32,48 @@ def _sound(value: Any) -> None:
         raise InputError("body", "unsuited", "plain text and numbers")
 
 
+def _by_whom(request: Request, texts: dict[str, str]) -> dict[str, str]:
+    """Who acts is whoever is signed in, whatever was typed; a contractor's name is typed by who may certify.
+    A second person's PIN is looked at here and goes no further.
+    """
+    who = request.state.who
+    shown = {name: texts.pop(f"{name}_pin", "") for name in SECONDS}
+    if who is None or not who.name:
+        return texts
+    role = texts.get("role", "")
+    if role in SIGNERS and not may_claim(who.role, role):
+        raise AccessError(
+            "{name} as {account} may not sign as {role}.", name=who.name, account=who.role, role=role
+        )
+    if who.person and texts.get("role") != "licensed":
+        texts |= {name: who.name for name in DOERS if texts.get(name, "").strip()}
+    named = next((n for n in SECONDS if texts.get(n, "").strip() and shown[n]), "")
+    if named:
+        state, place = request.app.state, f"{who.name} {who.device_hash}"
+        texts[SECOND] = confirm(state.context.store, texts[named], shown[named], place, state.tries)
+    return texts
+
+
+async def _acted(request: Request, texts: dict[str, str]) -> dict[str, str]:
+    """The texts with who acts, and who confirmed it, for the room that keeps them."""
+    found = await run_in_threadpool(_by_whom, request, texts)
+    if SECOND in found:
+        SECOND_NOW.set(found.pop(SECOND))
+    return found
+
+
 async def _typed(request: Request) -> dict[str, str]:
     found = {name: str(value) for name, value in (await request.form()).items()}
     _sound(found)
-    return found
+    return await _acted(request, found)
 
 
 async def _sent(request: Request) -> AsyncIterator[FormData]:
     async with request.form() as form:
         _sound(texts_of(form))
-        yield form
+        texts = await _acted(request, texts_of(form))
+        files = [(name, value) for name, value in form.multi_items() if not isinstance(value, str)]
+        yield FormData([*texts.items(), *files])
 
 
 async def _told(request: Request) -> Mapping[str, Any]:
@@ -47,6 +86,9 @@ async def _told(request: Request) -> Mapping[str, Any]:
     if not isinstance(found, dict):
         raise InputError("body", type(found).__name__, "a JSON object")
     _sound(found)
+    who = request.state.who
+    if who is not None and who.person and found.get("who"):
+        found["who"] = who.name
     return found
 
 

@@ -79,6 +79,8 @@ _BY_RIGHT = {
         "GET /care/wall.pdf",
         "GET /care/drill/{key}",
         "GET /records",
+        "GET /records/own",
+        "POST /records/own",
         "POST /records/check",
         "GET /records/entry/{number}",
         "GET /records/gaps",

@@ -24,7 +24,7 @@ from frywright.model.units import show, to_inside
 from frywright.rooms.care.upkeep import care_rows, today_of
 from frywright.rooms.care.vat import keep_refused, oil_fact, vat_states, vat_view
 from frywright.rooms.clock import now
-from frywright.rooms.hall import write
+from frywright.rooms.hall import confirmed, write
 from frywright.rooms.standing import stopped
 
 Translate = Callable[[str], str]
@@ -139,6 +139,8 @@ def sign_close(
         raise InputError(
             "second", repr(second), "another person, who did it or looked too", where=step["title"]
         )
+    if step.get("people", 1) > 1:
+        confirmed(second)
     value = _value(kitchen, step, str(values.get("value", "") or "").strip())
     signed = replace(signed, value=value, plan=mine.plan)
     oil = _oil_told(store, kitchen, step, signed, moment)

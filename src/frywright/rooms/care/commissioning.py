@@ -23,7 +23,7 @@ from frywright.model.units import clock, parse_clock, show
 from frywright.physics.fry import FryHistory
 from frywright.rooms.care.nameplate import Case, case_of, differences, points_of, typed_back
 from frywright.rooms.care.upkeep import FIGURE_NAMES, figure_fact, first_day
-from frywright.rooms.hall import write
+from frywright.rooms.hall import confirmed, write
 from frywright.trial.ask import CookRequest, ask, product_limit
 from frywright.verdicts.place import place_of
 
@@ -60,6 +60,8 @@ def sign_step(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kept
     signed = Signed(**{name: str(values.get(name, "") or "").strip()[:300] for name in names})
     step, done = known[key], case.done | ({"plate"} if case.plate else set())
     needs = check(step, done, signed)
+    if step.people_count > 1:
+        confirmed(signed.second)
     whole = go(points_of(case, kitchen))
     if key == "survey" and whole is not Outcome.MEETS:
         if len(signed.pass_name) < 3 or len(signed.pass_reason) < 10:

@@ -20,7 +20,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.units import GALLON, is_count
 from frywright.paper.paper import PAPER, pdf, picture_type
 from frywright.rooms.care.machines import OZ_GAL_G_L, OZ_KG, boil_out_dose
-from frywright.rooms.hall import write
+from frywright.rooms.hall import confirmed, write
 from frywright.rooms.photos import keep_photo
 from frywright.voice.tongue import translator
 
@@ -213,6 +213,7 @@ def sign_card(
             "two different people: one does it, one checks",
             where=card.title,
         )
+    confirmed(second)
     sha = keep_photo(store, photo) if photo is not None else ""
     signed = CardSigned(
         key=card.key,

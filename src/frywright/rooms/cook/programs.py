@@ -23,7 +23,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.rooms.cook.compare import ReadBack
 from frywright.rooms.cook.view import plain_json
-from frywright.rooms.hall import write
+from frywright.rooms.hall import confirmed, write
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.ask import CookAnswer
 from frywright.trial.naming import called, same_use
@@ -184,6 +184,7 @@ def record_readback(
             Phrase("{one} and {other}", {"one": reader or "nobody", "other": checker or "nobody"}),
             "two different people: one reads, one compares",
         )
+    confirmed(checker, "checked_by")
     fact = ReadBackTaken(
         name=program.name,
         version=program.version,

@@ -77,6 +77,18 @@ def open_release(
         raise InputError("who", repr(who), "the name of the person who releases it")
     if not 0.0 <= most_below_frac <= 0.2:
         raise InputError("stop rule", most_below_frac, "0 to 0.2 of the readings below the limit")
+    same = [
+        row["number"]
+        for row in releases(store)
+        if (row["program"], row["version"], row["state"]) == (program.name, program.version, "open")
+    ]
+    if same:
+        raise InputError(
+            "program",
+            program.name,
+            "not in an open release already: {number} releases this version",
+            values={"number": same[0]},
+        )
     fact = ProgramReleased(
         program=program.name,
         version=program.version,
@@ -103,6 +115,30 @@ def release_of(store: Store, number: int) -> Release:
         opened=item,
         waves=tuple(w for w in store.facts(WaveTold) if w.fact.release_number == number),
     )
+
+
+def releases(store: Store) -> list[dict[str, Any]]:
+    """Every release with how far it is, newest first."""
+    found = [release_of(store, item.number) for item in store.facts(ProgramReleased, newest_first=True)]
+    return [
+        {
+            "number": r.opened.number,
+            "program": r.told.program,
+            "version": r.told.version,
+            "waves": len(r.told.waves),
+            "started": r.started,
+            "state": state_of(r),
+            "who": r.told.who,
+        }
+        for r in found
+    ]
+
+
+def state_of(release: Release) -> str:
+    """Whether a release is halted, done or open."""
+    if release.halted:
+        return "halted"
+    return "every wave begun" if release.started >= len(release.told.waves) else "open"
 
 
 def results(release: Release, sites: Mapping[str, Store]) -> dict[str, Any]:

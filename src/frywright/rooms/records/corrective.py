@@ -152,7 +152,7 @@ def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[dict[str, 
     good = [
         e
         for e in store.facts_between(at - dt.timedelta(hours=EARLIER_H), at, Reading)
-        if e.fact.fryer == found.fryer and _meets(e.fact, error_k)
+        if e.fact.fryer == found.fryer and _meets(e.fact, error_k) and e.number < case.opened.number
     ]
     since = good[-1].happened_at if good else at - dt.timedelta(hours=EARLIER_H)
     trade = usual_trade(kitchen)
@@ -226,6 +226,8 @@ def _with_what_was_done(
         if not is_count(text) or int(text) not in loads:
             raise InputError("load", repr(text), "one of the earlier loads")
         decision = one_of(DECISIONS, values.get("decision"), "decision")
+        if decision == "released" and len(fact.words) < 4:
+            raise InputError("words", repr(fact.words), "why it is released, in words")
         return replace(fact, load_number=int(text), decision=decision)
     if fact.step == "closed":
         missing = undecided(store, kitchen, case)
@@ -239,10 +241,18 @@ def _with_what_was_done(
     return fact
 
 
+def _fell_short_after(case: Case) -> bool:
+    """Whether a re-probe below the limit came after the last word on what becomes of the load."""
+    steps = [e.fact for e in case.steps if e.fact.step in ("disposition", "reprobe")]
+    return bool(steps) and steps[-1].step == "reprobe" and steps[-1].meets is False
+
+
 def undecided(store: Store, kitchen: Kitchen, case: Case) -> list[str]:
     """What stands between a case and its close, in words of the steps."""
     missing = []
     disposition = case.last("disposition")
+    if disposition is not None and disposition.disposition == "served" and _fell_short_after(case):
+        missing.append("what becomes of the load after the newest re-probe, which is below the limit")
     if disposition is None:
         missing.append("a disposition")
     elif disposition.disposition == "held":

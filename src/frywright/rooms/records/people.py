@@ -285,6 +285,45 @@ def sign_in(
     return accounts.begin(account.name, moment, device.token_hash if device and by_pin else "", old)
 
 
+def confirm(store: Store, name: str, secret: str, place: str, tries: Tries) -> str:
+    """Name of a person who shows a PIN or password while somebody else is signed in; empty where it is wrong.
+
+    Raises
+    ------
+    InputError
+        Too many wrong tries for that name at that place.
+    """
+    moment = now()
+    wait = tries.wait_s(name, place, moment)
+    if wait > 0:
+        raise InputError(
+            "second", "too many wrong tries", "tried again in {seconds} s", values={"seconds": ceil(wait)}
+        )
+    account = next((a for a in Accounts(store).accounts() if folded(a.name) == folded(name)), None)
+    kept = (account.pin_hash if secret.isdigit() else account.password_hash) if account else ""
+    if not fits(kept, secret) or account is None or not account.active:
+        tries.wrong(name, place, moment)
+        return ""
+    tries.right(name, place)
+    return account.name
+
+
+def change_own(store: Store, name: str, old: str, password: str = "", pin: str = "") -> Account:
+    """Somebody's own password or PIN, by who knows the password in use; on record, and every session ends.
+
+    Raises
+    ------
+    InputError
+        A wrong password, or a new one that is too short.
+    """
+    account = Accounts(store).account(name)
+    if account is None or not fits(account.password_hash, old):
+        raise InputError("password", "not yours", "the one in use")
+    if not password and not pin:
+        raise InputError("password", "empty", "a new password, a new PIN, or both")
+    return change_account(store, name, name, "changed by its owner", password=password, pin=pin)
+
+
 @in_turn
 def add_device(store: Store, name: str, role: str, by: str) -> str:
     """A shared tablet or a program that uses the interface; its token, told once.

@@ -28,6 +28,7 @@ def router(context: Context) -> APIRouter:
     _add_code(routes, context)
     _add_first_owner(routes, context)
     _add_owner(routes, context)
+    _add_own(routes, context)
     return routes
 
 
@@ -252,3 +253,25 @@ def _add_owner(routes: APIRouter, context: Context) -> None:
             form,
             lambda f, by: people.revoke_device(context.store, f.get("name", ""), by, f.get("reason", "")),
         )
+
+
+def _add_own(routes: APIRouter, context: Context) -> None:
+    def shown(request: Request, problem: str = "", status: int = 200) -> Response:
+        return context.render(request, "own.html", status, room="records", problem=problem)
+
+    @routes.get("/records/own")
+    def page(request: Request) -> Response:
+        return shown(request)
+
+    @routes.post("/records/own")
+    def change(request: Request, form: Typed) -> Response:
+        who = request.state.who
+        try:
+            if not who.person:
+                raise InputError("name", repr(who.name), "somebody who is signed in")
+            people.change_own(
+                context.store, who.name, form.get("old", ""), form.get("password", ""), form.get("pin", "")
+            )
+        except InputError as error:
+            return shown(request, context.explain(request, error), 422)
+        return RedirectResponse("/sign-in", 303)

@@ -7,6 +7,7 @@ Every write takes an ``Idempotency-Key``; the same key again gives the first ans
 from __future__ import annotations
 
 import datetime as dt
+from collections.abc import Callable
 from itertools import islice
 from typing import Annotated, Any
 
@@ -21,6 +22,7 @@ from frywright.rooms.care.upkeep import care_rows
 from frywright.rooms.clock import now
 from frywright.rooms.cook.desk import program_rows
 from frywright.rooms.cook.readbacks import tell_readback
+from frywright.rooms.hall import AUTHOR_NOW
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective
@@ -200,6 +202,13 @@ def _when(moment: dt.datetime | None) -> dt.datetime | None:
     return moment
 
 
+def _once(
+    context: Context, what: str, key: str, body: Any, write: Callable[[], dict[str, Any]]
+) -> tuple[dict[str, Any], bool]:
+    """A write by the key of whoever sends it: two tills that number alike are no repeats of each other."""
+    return once(context.store, what, key, body, write, AUTHOR_NOW.get())
+
+
 def _add_writes(routes: APIRouter, context: Context) -> None:
     @routes.post("/readings")
     def reading(body: ReadingIn, key: Key) -> Written:
@@ -219,7 +228,7 @@ def _add_writes(routes: APIRouter, context: Context) -> None:
             )
             return {"number": kept.number, "case": case.number if case else None}
 
-        answer, new = once(context.store, "readings", key, body.model_dump(mode="json"), write)
+        answer, new = _once(context, "readings", key, body.model_dump(mode="json"), write)
         return Written(new=new, **answer)
 
     @routes.post("/oil")
@@ -233,7 +242,7 @@ def _add_writes(routes: APIRouter, context: Context) -> None:
             )
             return {"number": kept.number}
 
-        answer, new = once(context.store, "oil", key, body.model_dump(mode="json"), write)
+        answer, new = _once(context, "oil", key, body.model_dump(mode="json"), write)
         return Written(new=new, **answer)
 
     @routes.post("/read-backs")
@@ -252,5 +261,5 @@ def _add_writes(routes: APIRouter, context: Context) -> None:
             )
             return {"number": kept.number, "matches": matches}
 
-        answer, new = once(context.store, "read-backs", key, body.model_dump(mode="json"), write)
+        answer, new = _once(context, "read-backs", key, body.model_dump(mode="json"), write)
         return Written(new=new, **answer)
