@@ -32,9 +32,8 @@ def once(
     InputError
         The key was used for another write before.
     """
-    older, mark = (
-        hashlib.sha256(text.encode()).hexdigest() for text in (f"{what}\n{key}", f"{what}\n{who}\n{key}")
-    )
+    older = hashlib.sha256(f"{what}\n{key}".encode()).hexdigest()
+    mark = hashlib.sha256(f"{what}\n{who}\n{key}".encode()).hexdigest() if who else older
     text = hashlib.sha256(canonical(body).encode()).hexdigest()
     with store.writing() as writer:
         query = sa.select(ANSWERED).where(
