@@ -55,6 +55,9 @@ def test_the_page_leads_from_the_plan_to_proven(client, store):
     assert "Meets 73.9 °C on" in page
     assert "of the heaviest pieces are over it" in page
     assert "not proven yet" not in client.get("/cook/desk").text
+    by_readings = "Proven by readings of a checked thermometer"
+    assert by_readings in client.get("/cook?program=strips+lille").text
+    assert by_readings not in client.get("/cook?program=strips+lille&start=9").text
 
 
 def test_a_reading_below_opens_its_case(client, store):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import asdict, replace
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
@@ -15,7 +15,7 @@ from frywright.rooms.cook.programs import keep_simulation
 from frywright.rooms.cook.view import cook_view, saved_view
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.ask import CookRequest, ask
-from frywright.trial.predicted import program_facts
+from frywright.trial.predicted import program_facts, show_facts, with_probing
 from frywright.trial.prove_again import again_line
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
@@ -54,10 +54,13 @@ def _view(context: Context, request: Request, form: CookForm) -> dict[str, Any]:
     """The answer to what is typed, and whether somebody must answer for the program."""
     kitchen, asked = form.kitchen, form.request()
     answer = ask(kitchen, asked)
-    view = cook_view(answer, str(kitchen.site.units), translator(context.language(request)))
-    own = (
-        answer.facts if asked == CookRequest(program=asked.program) else program_facts(kitchen, asked.program)
-    )
+    system, translate = str(kitchen.site.units), translator(context.language(request))
+    view = cook_view(answer, system, translate)
+    if asked == CookRequest(program=asked.program):
+        own = with_probing(kitchen, asked.program, answer.facts)
+        view["facts"] = asdict(show_facts(own, system, translate))
+    else:
+        own = program_facts(kitchen, asked.program)
     return {**view, "locked": answer.facts.short or own.short, "saved": _saved(context, request, form)}
 
 
