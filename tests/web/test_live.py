@@ -243,3 +243,22 @@ def test_the_drop_is_found_within_five_seconds_and_idle_oil_drops_nothing(kitche
     load = [(600.0 + t, first + np.interp(t, *told) - told[1][0] + rng.normal(0, 0.05)) for t in range(60)]
     found = drop_in(idle + load, 0.0)
     assert found is not None and abs(found - 600.0) <= 5.0
+
+
+@pytest.mark.slow
+def test_what_a_thermometer_misreads_is_taken_off_before_anything_is_said(fryer):
+    """A probe that reads 1 K too hot in ice: the page and the forecast say less, the kept log what was read."""
+    checked = {"thermometer": "K1", "ice": "33.8 F"}
+    assert fryer.client.post("/cook/probes/check", data=checked).status_code == 200
+    fryer.report(-1)
+    fryer.start(thermo_0="K1")
+    fryer.start()
+    fryer.report(120)
+    shown = [re.search(r"measured (\d+) °F.*?expected (\d+) °F", words(fryer.part(n))) for n in (1, 2)]
+    (told, expected), (read, plain) = [tuple(map(int, found.groups())) for found in shown if found]
+    assert 1 <= read - told <= 3 and 1 <= plain - expected <= 3
+    fryer.client.post("/cook/live/1/keep")
+    kept = list(fryer.store.facts(LogKept))[0]
+    with attachments_of(fryer.store).open(kept.fact.sha256) as stream:
+        last = stream.read().decode().splitlines()[-1].split(",")
+    assert abs(1.8 * float(last[2]) + 32 - read) < 1.0

@@ -21,9 +21,9 @@ from frywright.model.errors import InputError
 from frywright.model.units import UNITS, to_inside
 
 MOST_NAME, MOST_CHANNELS, MOST_SOURCES, MOST_TOGETHER = 40, 32, 16, 500
-MOST_KEPT, MOST_HZ = 20_000, 20.0
+MOST_KEPT, MOST_HZ = 8_000, 20.0
 """Bounds against a device gone wild or a stranger: letters of a name, channels and sources of a kitchen,
-readings in one message, readings kept of a channel (five hours at one a second and more), readings a second
+readings in one message, readings kept of a channel (two hours at one a second), readings a second
 of one channel. Own choice."""
 STEADY_S, SAME_S, LATE_S, JUMP_S = 5.0, 1.0, 2.0, 5.0
 """A clock is known after readings whose times and arrivals kept the same distance (within SAME_S) for
