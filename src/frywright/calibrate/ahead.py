@@ -321,7 +321,9 @@ def _collected_s(goal: Goal, times: Array, starts: Array, top_c: float) -> Array
     place = np.clip((summed < goal.log_n).sum(axis=1), 0, len(LEVELS) - 2)
     rows = np.arange(len(times))
     before = np.where(place > 0, summed[rows, np.maximum(place - 1, 0)], 0.0)
-    share = np.clip((goal.log_n - before) / np.maximum(gained[rows, place], 1e-12), 0.0, 1.0)
+    part = np.clip((goal.log_n - before) / np.maximum(gained[rows, place], 1e-12), 0.0, 1.0)
+    grows = np.maximum(np.log(rate[rows, place + 1] / rate[rows, place]), 1e-9)  # exponential between levels
+    share = np.log1p(part * np.expm1(grows)) / grows
     return np.asarray(times[rows, place] + share * (times[rows, place + 1] - times[rows, place]), dtype=float)
 
 

@@ -17,7 +17,7 @@ from numpy.typing import NDArray
 from frywright.calibrate.trial import calm
 from frywright.model.errors import InputError
 from frywright.model.food import Cut
-from frywright.physics.inputs import CLOSE, ROUTINE, Lid, PieceClass, Span, quadratic
+from frywright.physics.inputs import CLOSE, ROUTINE, Lid, PieceClass, Span, Until, quadratic
 from frywright.physics.plan import BONE_SHARE, TRACER_SHARE, FryPlan, PieceKind, piece_class, question, vat
 from frywright.physics.solve import Cook, Prescribed, RawHistory, run, run_many
 
@@ -109,8 +109,10 @@ def course_of(plan: FryPlan) -> Course:
         spans.pop()
     lift = plan.program.clock_s
     more = min(LONGER_N * lift, LONGEST_S)
-    spans.append(replace(spans[-1], duration_s=spans[-1].duration_s + more, ends_at_s=None))
-    del spans[-2]
+    last = spans.pop()  # kept up by the clock, whatever else would end it
+    spans.append(
+        replace(last, duration_s=last.duration_s + more, until=Until.TIME, value=0.0, ends_at_s=None)
+    )
     cook = Cook(vat=vat(plan), pieces=[piece_class(plan, k) for k in plan.kinds if not k.heavy], spans=spans)
     raw = run(cook, CLOSE)
     keep = np.r_[True, np.diff(raw.time_s) > 1e-6]

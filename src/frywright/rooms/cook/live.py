@@ -10,7 +10,7 @@ import datetime as dt
 import io
 import threading
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 
@@ -36,6 +36,8 @@ BEFORE_S, WARM_UP_S = 2700.0, 30.0
 """How much before the drop is kept of a log (half an hour shows three heat cycles), and how much before it
 tells the start temperature."""
 WAIT_S = FIRST_S + 2.0
+TWICE_S = 15.0
+"""The same load started again within so long was pressed twice. Own choice."""
 LATEST_DROP_S, SOONEST_DROP_S = 3600.0, 60.0
 FALL_K, FALL_S, FALL_K_S, BEND_K = 1.5, 20.0, 0.06, 0.5
 """A drop is found where the oil has fallen by so much within so long, faster than idle oil cools (0.03 K/s at
@@ -135,7 +137,7 @@ class LiveRoom:
         return found
 
     def start(self, kitchen: Kitchen, ask: LiveAsk, now_s: float) -> LiveLoad:
-        """Begin to follow a load.
+        """Begin to follow a load; one pressed twice is one.
 
         Raises
         ------
@@ -170,6 +172,11 @@ class LiveRoom:
         )
         with self._lock:
             self._loads = {n: x for n, x in self._loads.items() if now_s - x.began_s < FORGET_S}
+            for other in self._loads.values():
+                if now_s - other.began_s < TWICE_S and replace(other.ask, drop_s=None) == replace(
+                    ask, drop_s=None
+                ):
+                    return other
             if len(self._loads) >= MOST_LOADS:
                 raise InputError(
                     "loads",
