@@ -171,6 +171,12 @@ def test_from_nothing_to_a_printed_card(browser, tmp_path, capsys):  # noqa: F81
         second.tap("form[action$=keep] button.main")
         page.wait_for_url("**/setup/first**")
         assert len(remembered_kitchen(store).fryers) == 2
+        product, fryer = remembered_kitchen(store).products[0].key, remembered_kitchen(store).fryers[1].key
+        page.goto(f"{address}/setup/own?fryer={fryer}&product={product}")
+        thumb.look("own")
+        page.goto(f"{address}/cook/kitchen")
+        page.evaluate("document.querySelectorAll('details').forEach(d => d.open = true)")
+        thumb.look("kitchen")
         with capsys.disabled():
             print(f"\nfirst card: {taps} taps, {taken:.0f} s")
             print(f"second fryer: {second.taps} taps, {second.taken_s:.0f} s")
