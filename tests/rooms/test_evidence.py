@@ -17,7 +17,7 @@ from frywright.ledger.checking import checked, set_backs
 from frywright.ledger.facts.probing import LogKept
 from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of, usual_trade
-from frywright.model.errors import RecordError
+from frywright.model.errors import InputError, RecordError
 from frywright.model.units import show_below, to_inside
 from frywright.rooms import hall
 from frywright.rooms.cook.probes import keep_log
@@ -324,3 +324,26 @@ def test_a_text_that_looks_like_a_hash_accuses_nobody(store):
     fact = LogKept(name="a" * 64, sha256="", size_bytes=0)
     hall.write(store, fact)
     assert checked(store, NOON).lost == {}
+
+
+@pytest.mark.parametrize("zone", ["America/Phenix", "/etc/passwd", "../UTC", ""])
+def test_a_zone_that_is_none_is_refused_before_it_is_kept(tmp_path, clock, zone):
+    """With the kitchen's other pages still readable; a good one is kept."""
+    store = Store.file(tmp_path / "z.db", clock)
+    remember_kitchen(store, demo_text(), "demo.toml")
+    bad = demo_text().replace('zone = "Etc/GMT+7"', f'zone = "{zone}"')
+    assert bad != demo_text()
+    with pytest.raises(InputError, match="zone"):
+        remember_kitchen(store, bad, "bad.toml", "another place")
+    assert store.last().number == 1
+    remember_kitchen(store, bad.replace(f'"{zone}"', '"America/Denver"'), "good.toml", "another place")
+
+
+def test_a_new_store_is_its_owners_alone(tmp_path, clock):
+    """Nobody else on the machine reads it; one that is there keeps the rights it has."""
+    store = Store.file(tmp_path / "mine.db", clock)
+    remember_kitchen(store, demo_text(), "demo.toml")
+    assert (tmp_path / "mine.db").stat().st_mode & 0o077 == 0
+    (tmp_path / "mine.db").chmod(0o640)
+    Store.file(tmp_path / "mine.db", clock)
+    assert (tmp_path / "mine.db").stat().st_mode & 0o777 == 0o640

@@ -191,3 +191,11 @@ def test_a_confirmation_is_of_one_request_only(app, store):
     client = signed_in(app, store, "Cam")
     assert client.post("/care/card/closing/sign", data={**CARD, "second_pin": "8642"}).status_code == 303
     assert client.post("/care/card/closing/sign", data=CARD).status_code == 422
+
+
+def test_nothing_of_a_signed_in_page_stays_in_the_browser(app, store):
+    """After signing out, Back shows no pack; fonts and styles may be kept."""
+    client = signed_in(app, store, "Cam")
+    assert client.get("/records/pack").headers["cache-control"] == "no-store"
+    anybody = TestClient(app, base_url=HOST)
+    assert "no-store" not in anybody.get("/static/frywright.css").headers.get("cache-control", "")

@@ -12,7 +12,7 @@ import datetime as dt
 import json
 import os
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from contextvars import ContextVar
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -185,6 +185,8 @@ class Store:
     def file(cls, path: Path, now: Callable[[], dt.datetime]) -> Store:
         """Open or create an SQLite store at ``path``."""
         path.parent.mkdir(parents=True, exist_ok=True)
+        with suppress(OSError):
+            path.touch(mode=0o600, exist_ok=False)  # a new store is its owner's alone
         return cls(f"sqlite:///{path}", now)
 
     @classmethod

@@ -19,6 +19,7 @@ from frywright.ledger.facts.fact import F, Kept
 from frywright.ledger.facts.life import ProgramRetired, ServiceBegun
 from frywright.ledger.facts.probing import CalibrationKept, LookedBack, ProgramProbed, Reading
 from frywright.ledger.store import Store
+from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import InputError, NoKitchenError
 from frywright.model.kitchen import FailedProof, Kitchen, ProbedProgram, ProveAgain
 from frywright.rooms.clock import now
@@ -63,6 +64,7 @@ def remember_kitchen(store: Store, text: str, file: str, reason: str = "") -> Ke
         or what is predicted of a program. Or a saved program does not go with the new kitchen.
     """
     new = parse_kitchen(text, file)
+    business_time(usual_trade(new), now())  # a zone that is none is refused before it is kept
     last = _kitchen_set(store)
     if last and last.fact.text == text:
         return last

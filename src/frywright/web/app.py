@@ -255,6 +255,8 @@ async def _guard(request: Request, call_next: Callable[[Request], Awaitable[Resp
             response = await call_next(request)
     for name, value in HEADERS.items():
         response.headers[name] = value
+    if request.state.who is not None and request.state.who.name:
+        response.headers.setdefault("Cache-Control", "no-store")  # nothing stays behind after signing out
     return response
 
 
