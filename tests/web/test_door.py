@@ -187,6 +187,8 @@ def test_a_pin_never_opens_what_only_the_owner_may(store):
     """On the wall tablet the owner signs with the PIN and runs a shift; accounts need the password. The
     session of a PIN is worth nothing away from its tablet.
     """
+    by_pin = people.Who(name="Olive", role="owner", by_pin=True, person=True)
+    assert by_pin.may("machine") and not by_pin.may("owner")
     people.add_account(store, "Olive", "owner", PASSWORD, "246810")
     tablet = people.add_device(store, "Wall", "crew", "Olive")
     app = make_app(store)
