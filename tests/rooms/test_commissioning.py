@@ -11,6 +11,7 @@ import zlib
 import pytest
 
 from frywright.care.gates import steps_for
+from frywright.catalog.edit import with_measured
 from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.care import PlateTyped, StepSigned
 from frywright.ledger.store import Store
@@ -19,7 +20,7 @@ from frywright.rooms import photos
 from frywright.rooms.care import commissioning as new
 from frywright.rooms.care import nameplate, upkeep
 from frywright.rooms.care.handover import emergency_pdf, handover_pack
-from frywright.rooms.care.vent_time import take_vent, vent_offer, with_vent
+from frywright.rooms.care.vent_time import take_vent, vent_offer
 from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
@@ -293,7 +294,7 @@ def test_a_vent_time_finds_its_own_fryer_in_the_file():
     text = GOOD.replace(
         "[[product]]", '[[fryer]]\nname = "Two"\nkey = "two"\nkind = "open"\n\n[[product]]', 1
     )
-    lines = with_vent(text, "two", 31.0).splitlines()
+    lines = with_measured(text, "two", "vent", 'vent = "0:31"').splitlines()
     assert lines[lines.index('key = "two"') + 1] == 'vent = "0:31"'
     assert len(lines) == len(text.splitlines()) + 1
 

@@ -40,6 +40,7 @@ READ = {
     "/sign-in": [""],
     "/first-owner": [""],
     "/code": ["", "?code=zz"],
+    "/records/own": [""],
     "/cook": ["?program=bone-in+alder", "?program=bone-in+alder&start=500", "?program=zz"],
     "/cook/chart.svg": ["?program=bone-in+alder"],
     "/cook/desk": [""],
@@ -404,6 +405,7 @@ FORMS = [
     ("/records/people/device", {"name": ""}),
     ("/first-owner", {"name": "", "password": "short"}),
     ("/code", {"code": "zz"}),
+    ("/records/own", {"old": "zz"}),
     ("/sign-in", {"name": "zz", "password": "zz"}),
 ]
 """A form of each room with something wrong in it."""
