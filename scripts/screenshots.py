@@ -1,4 +1,9 @@
-"""Takes the screenshots of docs/start from a running server: python scripts/screenshots.py http://127.0.0.1:8377"""
+"""Takes the screenshots of docs/start from a running server of the demo.
+
+    python scripts/screenshots.py http://127.0.0.1:8377 ADDRESS
+
+ADDRESS is the one with the code that the server prints while the kitchen has no owner.
+"""
 
 import shutil
 import sys
@@ -14,31 +19,43 @@ FLAGS = [
     "--disable-background-networking",
     "--disable-sync",
 ]
+
+
+def sized(page, width: int, height: int):
+    """A page of a size."""
+    page.set_viewport_size({"width": width, "height": height})
+    return page
+
+
 OUT = Path(__file__).parent.parent / "docs/start"
 
 with sync_playwright() as playwright:
     browser = playwright.chromium.launch(executable_path=shutil.which("chromium"), args=FLAGS)
+    context = browser.new_context()
+    for opened in sys.argv[2:]:
+        context.new_page().goto(opened)
     for size, (width, height) in SIZES.items():
         for language in ("en", "es"):
-            page = browser.new_page(viewport={"width": width, "height": height})
+            page = sized(context.new_page(), width, height)
             page.goto(f"{sys.argv[1]}/cook?program=bone-in+alder&lang={language}")
             page.wait_for_selector("#curves svg path.core")
             page.screenshot(path=OUT / f"cook-{size}-{language}.png", full_page=True)
             page.close()
-    page = browser.new_page(viewport={"width": 1440, "height": 900})
+    page = sized(context.new_page(), 1440, 900)
     page.goto(f"{sys.argv[1]}/cook/probes?lang=en")
     page.click("form[action$=demo] button")
     page.wait_for_selector("figure svg")
     page.screenshot(path=OUT / "probe-desk-en.png", full_page=True)
     page.goto(f"{sys.argv[1]}/day?lang=en")
-    page.click("form[action$=demo] button")
+    if page.locator("form[action$=demo] button").count():  # the lived-in demo has sales already
+        page.click("form[action$=demo] button")
     page.wait_for_selector("text=Live board", timeout=60_000)
     page.goto(f"{sys.argv[1]}/day?date=2026-11-27")
     page.wait_for_load_state("networkidle")
     page.screenshot(path=OUT / "day-desk-en.png")
     for size, language in (("tablet", "en"), ("phone", "es")):
         width, height = SIZES[size]
-        board = browser.new_page(viewport={"width": width, "height": height})
+        board = sized(context.new_page(), width, height)
         board.goto(f"{sys.argv[1]}/day/board?practice={len(size)}&date=2026-11-27&lang={language}")
         board.select_option("#speed", "1200")
         board.click("#auto")
@@ -50,12 +67,16 @@ with sync_playwright() as playwright:
         board.screenshot(path=OUT / f"board-{size}-{language}.png")
         board.close()
     for size, language, path, name in (
+        ("desk", "en", "/", "now"),
+        ("phone", "es", "/", "now"),
+        ("phone", "en", "/cook/desk", "programs"),
+        ("desk", "en", "/care", "oil"),
         ("phone", "es", "/care/close", "close"),
         ("tablet", "en", "/care/new", "new-fryer"),
         ("desk", "en", "/records/probing", "probing"),
     ):
         width, height = SIZES[size]
-        page = browser.new_page(viewport={"width": width, "height": height})
+        page = sized(context.new_page(), width, height)
         page.goto(f"{sys.argv[1]}{path}?lang={language}")
         page.screenshot(path=OUT / f"{name}-{size}-{language}.png")
         page.close()
