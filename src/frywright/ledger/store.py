@@ -316,7 +316,13 @@ class Store:
 
     @contextmanager
     def looking(self) -> Iterator[sa.Connection]:
-        """A connection to read with: the one of :meth:`reading`, else one of its own."""
+        """A connection to read with: inside :meth:`writing` the writer's own, so that an act sees what it
+        wrote; else the one of :meth:`reading`, else one of its own.
+        """
+        writer = self._open.get()
+        if writer is not None:
+            yield writer.connection
+            return
         look = self._held.get()
         if look is None or look.over:  # an answer that is sent in pieces reads on after its request
             with _in_words(writing=False), self.engine.connect() as connection:

@@ -144,9 +144,10 @@ class _Fortnight:
         bench = bench_for(self.store, self.kitchen, self.today, tune=False)
         for day in range(self.told["days_count"], -1, -1):
             for n, row in enumerate(self.told["drop"]):
-                yield self._load(bench, day, n, row)
+                yield from self._load(bench, day, n, row)
 
-    def _load(self, bench: Bench, day: int, n: int, row: Mapping[str, Any]) -> Play:
+    def _load(self, bench: Bench, day: int, n: int, row: Mapping[str, Any]) -> Iterator[Play]:
+        """A load dropped, and lifted when the card's time is over."""
         date = self.today - dt.timedelta(days=day)
         who = self.told["people"]["crew"][(day + n) % 2]
         tap = Tap(
@@ -159,7 +160,14 @@ class _Fortnight:
             who=who,
         )
         board = Board(store=self.store, kitchen=self.kitchen, bench=replace(bench, date=date))
-        return Play(self.at(day, row["at"]), who, lambda: board.tell(tap), quick=True)
+        dropped = self.at(day, row["at"])
+        yield Play(dropped, who, lambda: board.tell(tap), quick=True)
+        sizes = [
+            x for loads in bench.loads for x in loads if (x.fryer, x.product) == (tap.fryer, tap.product)
+        ]
+        lift_s = min(sizes, key=lambda x: abs(x.pieces_count - tap.pieces_count)).lift_s
+        out = replace(tap, key=f"{tap.key} out", what="lift", at_s=tap.at_s + lift_s)
+        yield Play(dropped + dt.timedelta(seconds=lift_s), who, lambda: board.tell(out), quick=True)
 
     def _readings(self) -> Iterator[Play]:
         low = {(r["days_ago"], r["fryer"]) for r in self.told["low"]}

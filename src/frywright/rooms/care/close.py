@@ -123,11 +123,11 @@ def sign_close(
     signed = CloseStepSigned(
         date=day, fryer=where, step=key, who=who[:80], second=second[:80], value="", plan=""
     )
-    plans = tonight(store, kitchen, today=day)
     if where == STORE_KEY:
-        _store_gate(plans, key, done)
+        _store_gate(store, kitchen, day, key, done)
         return write(store, signed, moment)
     kitchen.fryer(where)
+    plans = tonight(store, kitchen, today=day)
     mine = next(t for t in plans if t.fryer.key == where)
     step = next((s for s in mine.steps if s["key"] == key), None)
     if step is None:
@@ -154,12 +154,14 @@ def sign_close(
     return kept
 
 
-def _store_gate(plans: list[Tonight], key: str, done: set[tuple[str, str]]) -> None:
+def _store_gate(store: Store, kitchen: Kitchen, day: dt.date, key: str, done: set[tuple[str, str]]) -> None:
     """Whether a step of the whole store may be signed: some wait for a step of every fryer."""
     steps = {s["key"]: s for s in catalog.table("care/closing.toml")["store_step"]}
     if key not in steps:
         raise InputError("step", repr(key), "one of tonight's")
-    waiting = _waiting(plans, steps[key], done)
+    if "needs_each" not in steps[key]:
+        return
+    waiting = _waiting(tonight(store, kitchen, today=day), steps[key], done)
     if waiting:
         raise InputError(
             "step", key, "after the heat is off at: {fryers}", values={"fryers": "; ".join(waiting)}
