@@ -43,6 +43,10 @@ def test_times_that_move_start_the_forecast_again(kitchen, room):
 def test_a_start_pressed_twice_is_one_load_and_another_is_another(kitchen, room):
     first = room.start(kitchen, ask(), NOW + 6.0)
     assert room.start(kitchen, ask(drop_s=NOW + 6.5), NOW + 7.5) is first
+    oil = (*ask().uses, Use(channel="box/T1"))
+    waiting = room.start(kitchen, ask(uses=oil, drop_s=None), NOW + 7.6)
+    assert room.start(kitchen, ask(uses=oil, drop_s=None), NOW + 7.7) is waiting
+    assert room.start(kitchen, ask(uses=oil), NOW + 7.8) is not waiting  # it is in, says the second
     assert room.start(kitchen, ask(units_count=1.0), NOW + 8.0) is not first
     assert room.start(kitchen, ask(drop_s=NOW + 300.0), NOW + 301.0) is not first
     with pytest.raises(InputError, match="within the last hour"):

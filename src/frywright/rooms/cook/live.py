@@ -173,9 +173,7 @@ class LiveRoom:
         with self._lock:
             self._loads = {n: x for n, x in self._loads.items() if now_s - x.began_s < FORGET_S}
             for other in self._loads.values():
-                if now_s - other.began_s < TWICE_S and replace(other.ask, drop_s=None) == replace(
-                    ask, drop_s=None
-                ):
+                if now_s - other.began_s < TWICE_S and _same(other.ask, ask):
                     return other
             if len(self._loads) >= MOST_LOADS:
                 raise InputError(
@@ -328,6 +326,12 @@ class LiveRoom:
             )
         at = dt.datetime.fromtimestamp(load.drop_s or load.began_s, dt.UTC)
         return ("\n".join(lines) + "\n").encode(), f"live {load.ask.program} {at:%Y-%m-%d %H%M}.csv"
+
+
+def _same(one: LiveAsk, other: LiveAsk) -> bool:
+    """Whether two starts ask for the same, their moments aside."""
+    waits = (one.drop_s is None) == (other.drop_s is None)
+    return waits and replace(one, drop_s=None) == replace(other, drop_s=None)
 
 
 def _check_drop(drop_s: float, now_s: float) -> None:
