@@ -7,6 +7,7 @@ from __future__ import annotations
 import ast
 import datetime as dt
 import re
+from dataclasses import replace
 from pathlib import Path
 from urllib.parse import unquote
 from zoneinfo import ZoneInfo
@@ -24,8 +25,9 @@ from frywright.rooms.care.machines import stop_use
 from frywright.rooms.care.upkeep import tasks_for, tick
 from frywright.rooms.care.vat import tell_oil
 from frywright.rooms.clock import now
+from frywright.rooms.cook.programs import save_program
 from frywright.rooms.hall import write
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import kitchen_text, remember_kitchen, remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import people
 from frywright.trial.kitchens import demo_text
@@ -130,6 +132,41 @@ def test_a_fryer_that_holds_something_else_comes_before_all(client, store):
     assert "Do not cook by it" in words
     read_back(client, store)
     none(client, "read_back")
+
+
+def longer(store, seconds):
+    """A next version that cooks longer."""
+    place = remembered_kitchen(store)
+    program = place.program(FILLETS)
+    stage = replace(program.stages[0], duration_s=seconds)
+    save_program(store, place, replace(program, version=program.version + 1, stages=(stage,)))
+
+
+def test_an_old_version_in_the_fryer_is_keyed_when_the_new_one_is_ready_at_once_when_it_is_short(
+    client, store
+):
+    """While the new one waits for its proof the fryer goes on with a good old one; a short one stops."""
+    carry_on(client, store)
+    longer(store, 600.0)
+    none(client, "life")
+    one(client, "prove", FILLETS)
+    heavier = kitchen_text(store).replace("unit_mass_g = 45", "unit_mass_g = 80")
+    remember_kitchen(store, heavier, "own.toml", "larger fillets are bought")
+    act, words, address, _ = lines(client)[0]
+    assert (act, unquote(address)) == ("life", f"/cook/changes?program={FILLETS}#next")
+    assert "still holds version 1 of fillets one, which is predicted short. Do not cook by it" in words
+
+
+def test_an_old_version_in_the_fryer_gives_way_to_a_new_one_with_its_card(client, store):
+    carry_on(client, store)
+    longer(store, 420.0)
+    prove(store)
+    probe(store)
+    client.post("/cook/card", data={"program": FILLETS, "slot": "1"})
+    assert "I have keyed it in" in one(client, "life", "still holds version 1")
+    client.post("/cook/keyed", data={"program": FILLETS, "who": "Kim"})
+    none(client, "life")
+    one(client, "read_back", FILLETS)
 
 
 def test_a_fryer_out_of_use_until_a_qualified_person_releases_it(client, store):
