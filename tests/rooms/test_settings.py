@@ -15,6 +15,7 @@ from frywright.model.errors import InputError
 from frywright.model.fryer import ClockStyle, MachineSetting, SettingKind, TempUnit, WrongValue
 from frywright.model.kitchen import UnitSystem
 from frywright.rooms.clock import now
+from frywright.rooms.cook import sheet_text
 from frywright.rooms.cook.compare import read_back, value_names
 from frywright.rooms.cook.programs import record_readback
 from frywright.rooms.cook.settings import (
@@ -305,6 +306,21 @@ def test_a_file_written_another_way_is_left_alone():
     setting = parse_kitchen(inline).fryer("a").settings[0]
     with pytest.raises(InputError, match="change it in the kitchen file"):
         with_settings(inline, "a", [replace(setting, value="2")], UnitSystem.US)
+
+
+def test_nothing_else_of_the_file_may_move(monkeypatch):
+    """Should the lines of a fryer be cut wrongly, the file as it would be is not what was wanted: refused."""
+    cut = sheet_text._parts
+
+    def wrongly(text, fryer):
+        head, blocks, tail = cut(text, fryer)
+        return [line.replace("heater_kw = 11", "heater_kw = 12") for line in head], blocks, tail
+
+    setting = MachineSetting(name="Bell", kind=SettingKind.ALARM, value="on")
+    assert with_settings(OWN, "uno", [setting], UnitSystem.METRIC)
+    monkeypatch.setattr(sheet_text, "_parts", wrongly)
+    with pytest.raises(InputError, match="change it in the kitchen file"):
+        with_settings(OWN, "uno", [setting], UnitSystem.METRIC)
 
 
 def test_a_changed_sheet_asks_for_a_new_read_back(store):

@@ -69,7 +69,7 @@ def _parts(text: str, fryer: str) -> tuple[list[str], list[list[str]], list[str]
     head, blocks, inside = lines[: start + 1], list[list[str]](), False
     for number in range(start + 1, end):
         if names[number]:
-            inside = names[number].startswith("fryer.setting")
+            inside = names[number] in ("fryer.setting", "fryer.setting.wrong")
             if names[number] == "fryer.setting":
                 blocks.append([])
         (blocks[-1] if inside and blocks else head).append(lines[number])
