@@ -16,7 +16,7 @@ from frywright.calibrate.doubts import warnings
 from frywright.calibrate.fit import fit
 from frywright.calibrate.gauge import Pressed
 from frywright.calibrate.parameters import Fitted
-from frywright.calibrate.parts import parts_of, usual_loss
+from frywright.calibrate.parts import parts_of, usual_loss, usual_weight_lost
 from frywright.calibrate.placement import NODES, placement, profile
 from frywright.calibrate.readings import read_log
 from frywright.calibrate.trial import (
@@ -33,6 +33,7 @@ from frywright.model.errors import InputError
 from frywright.physics.inputs import FINE, Lid
 from frywright.physics.plan import make_plan, piece_class, question
 from frywright.physics.solve import run
+from frywright.rooms.cook.probes import ProbeAsk, weight_lost_frac
 from tests.calibrate.synthetic import CUT, make, plan_of, write
 
 GEOMETRY = ("half_thickness_m", "shape_n")
@@ -212,6 +213,45 @@ def test_weights_find_the_share_of_water_let_go():
     assert both["drip_frac"].value == pytest.approx(0.24, abs=0.06)
     assert both["drip_frac"].before == pytest.approx(0.3)
     assert found.parameters
+
+
+def test_a_scale_finds_the_share_of_water_let_go():
+    """A scale sees water and fat gone less oil taken up; that weight leads back to a drip share of 0.24, and
+    taken for moisture it would lead elsewhere.
+    """
+    trial, true = trial_of(1)
+    geometry = {"half_thickness_m": true.half_thickness_m[1], "shape_n": true.shape_n}
+    kinds = tuple(
+        replace(k, cut=replace(k.cut, drip_frac=0.24, **geometry)) if k.cut.key == CUT else k
+        for k in trial.plan.kinds
+    )
+    plan = replace(trial.plan, kinds=kinds)
+    raw = run(engine_question(plan, replace(trial, weight=(0.0, 0.005)), [], headspace_of(trial)), FITTING)
+    lost, moisture = usual_weight_lost(raw, plan, {CUT}), usual_loss(raw, plan, {CUT})
+    assert 0.005 < moisture - lost < 0.12  # oil taken up is more than the fat given off
+    found = fit([replace(trial, weight=(lost, 0.005))], (*GEOMETRY, "drip_frac"), sensor_sd_k=SENSOR_SD_K)
+    assert found["drip_frac"].value == pytest.approx(0.24, abs=0.06)
+    mixed = fit([replace(trial, loss=(lost, 0.005))], (*GEOMETRY, "drip_frac"), sensor_sd_k=SENSOR_SD_K)
+    assert mixed["drip_frac"].value < found["drip_frac"].value - 0.01
+
+
+@pytest.mark.parametrize(
+    ("weighed", "lost"),
+    [
+        ({"breast": (0.250, 0.200)}, 0.2),
+        ({"breast": (0.250, 0.200), "other": (0.3, 0.1)}, 0.2),
+        ({"breast": (0.250, 0.200), "wing": (0.150, 0.100)}, 0.25),
+        ({}, None),
+    ],
+)
+def test_weights_of_a_cut_are_added_up(weighed, lost):
+    """Pieces of other cuts do not count; a piece that gained weight was misread."""
+    cuts = {"breast": CUT, "wing": CUT, "other": "thigh"}
+    asked = ProbeAsk(program="p", cuts=cuts, masses_kg={}, thermometers={}, weighed_kg=weighed)
+    assert weight_lost_frac(asked, CUT) == (None if lost is None else pytest.approx(lost))
+    for wrong in ((0.2, 0.25), (0.2, 0.05), (0.0, 0.1)):
+        with pytest.raises(InputError, match="of the breaded weight"):
+            weight_lost_frac(replace(asked, weighed_kg={"breast": wrong}), CUT)
 
 
 def test_a_shape_at_its_bound_with_a_misfit_warns():

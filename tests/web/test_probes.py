@@ -16,6 +16,7 @@ from typer.testing import CliRunner
 from frywright.calibrate.readings import read_log
 from frywright.cli.main import app
 from frywright.ledger.attachments import Attachments
+from frywright.ledger.facts.probing import CalibrationKept
 from frywright.ledger.store import Store
 from frywright.model.calibration import Calibration
 from frywright.model.errors import DataError, InputError, RecordError
@@ -181,6 +182,28 @@ def test_calibration_turns_an_estimate_into_evidence_within_its_range(kitchen, l
     told, answer = outcome(start_c=12.0)
     assert told == {"unknown"}
     assert "outside" in {n.kind for n in answer.notes}
+
+
+@pytest.mark.slow
+def test_weights_before_and_after_calibrate_the_water_let_go(client, store):
+    """On the page: three pieces weighed breaded, and fried and blotted; the share is fitted, shown and kept.
+    One weight alone, or a piece that gained weight, is told and nothing typed is lost.
+    """
+    address = str(client.post("/cook/probes/demo").url)
+    weights = {}
+    for i, before in enumerate((230.0, 249.0, 272.0)):
+        weights |= {f"before_{i}": f"{before} g", f"after_{i}": f"{0.85 * before:.0f} g"}
+    page = client.get(address, params={**FIELDS, **weights})
+    assert page.status_code == 200
+    assert "share of water let go" in page.text and 'value="230.0 g"' in page.text
+    assert "A scale sees water and fat that left, less the oil taken up" in page.text
+    assert client.post(address + "/keep", data={**FIELDS, **weights, "cut": "breast_half"}).status_code == 200
+    kept = next(store.facts(CalibrationKept)).fact
+    assert kept.drip_frac is not None and 0.1 < kept.drip_frac < 0.5
+    for wrong, said in (({"after_0": ""}, "weight"), ({"after_0": "240 g"}, "of the breaded weight")):
+        refused = client.get(address, params={**FIELDS, **weights, **wrong})
+        assert 'role="alert"' in refused.text and said in refused.text
+        assert 'value="230.0 g"' in refused.text and "share of water let go" not in refused.text
 
 
 def test_fewer_than_three_pieces_are_no_evidence():

@@ -48,7 +48,7 @@ def refusals(trials: Sequence[Trial], free: Sequence[str]) -> list[Note]:
         notes.append(Note(kind="no_gauge", text=NO_GAUGE))
     if lid and not set(free) <= set(LID):
         notes.append(Note(kind="apart", text=APART))
-    weighed = any(trial.loss is not None for trial in trials)
+    weighed = any(trial.loss is not None or trial.weight is not None for trial in trials)
     if "area_factor_n" in free and not weighed:
         notes.append(Note(kind="no_weight", text=NO_WEIGHT))
     if "drip_frac" in free and not weighed:

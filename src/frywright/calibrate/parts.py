@@ -13,6 +13,7 @@ from frywright.calibrate.trial import THIN_S, Headspace, Probed, Trial, thin
 from frywright.physics.fry import pieces_of
 from frywright.physics.plan import FryPlan
 from frywright.physics.solve import RawHistory
+from frywright.physics.yields import Yields
 
 Array = NDArray[np.float64]
 Predict = Callable[[RawHistory, FryPlan, float], Array]
@@ -59,6 +60,9 @@ def parts_of(i: int, trial: Trial, head: Headspace | None, cuts: Collection[str]
         parts.append(
             Part("loss", i, np.zeros(1), np.array([trial.loss[0]]), trial.loss[1], 0.0, _loss_reader(cuts))
         )
+    if trial.weight is not None:
+        read, sd = np.array([trial.weight[0]]), trial.weight[1]
+        parts.append(Part("weight", i, np.zeros(1), read, sd, 0.0, _scale_reader(cuts)))
     return parts
 
 
@@ -99,11 +103,26 @@ def _loss_reader(cuts: Collection[str]) -> Predict:
     return lambda raw, plan, _late: np.array([usual_loss(raw, plan, cuts)])
 
 
+def _scale_reader(cuts: Collection[str]) -> Predict:
+    return lambda raw, plan, _late: np.array([usual_weight_lost(raw, plan, cuts)])
+
+
 def usual_loss(raw: RawHistory, plan: FryPlan, cuts: Collection[str] = ()) -> float:
     """Moisture lost of breaded weight, mean by mass over the usual load, or over some cuts of it."""
+    return _mean_of(raw, plan, cuts, lambda yields: yields.moisture_loss_frac)
+
+
+def usual_weight_lost(raw: RawHistory, plan: FryPlan, cuts: Collection[str] = ()) -> float:
+    """Weight lost of breaded weight as a scale sees it: water and fat gone, less the oil taken up."""
+    return _mean_of(raw, plan, cuts, lambda yields: 1.0 - yields.yield_frac)
+
+
+def _mean_of(
+    raw: RawHistory, plan: FryPlan, cuts: Collection[str], share: Callable[[Yields], float]
+) -> float:
     usual = tuple(k for k in plan.kinds if not k.heavy)
     first = raw.core_temp_c.shape[1] - len(usual)
     lift = float(raw.time_s[np.flatnonzero(raw.span < raw.span.max())[-1]])
     pieces = pieces_of(replace(plan, kinds=usual), raw, first, lift, lift)
     mass = np.array([k.class_mass_kg if not cuts or k.cut.key in cuts else 0.0 for k in usual])
-    return float(mass / mass.sum() @ np.array([p.yields.moisture_loss_frac for p in pieces]))
+    return float(mass / mass.sum() @ np.array([share(p.yields) for p in pieces]))

@@ -50,6 +50,9 @@ class Trial:
     loss: tuple[float, float] | None = (
         None  # moisture lost of breaded weight by the probed cut, or the load; its error
     )
+    weight: tuple[float, float] | None = (
+        None  # weight lost of breaded weight by the cut on a scale; its error
+    )
     pressed: Pressed | None = None  # when the lid closed, vented and came to zero, from the drop
 
 
@@ -154,7 +157,7 @@ def engine_question(
     (``head`` None).
     """
     last = max([trial.lift_s + 1.0, *(float(p.curve.time_s[-1]) for p in trial.probes)])
-    whole = trial.loss is not None or head is None
+    whole = trial.loss is not None or trial.weight is not None or head is None
     pieces = [*tracers, *([piece_class(plan, k) for k in plan.kinds if not k.heavy] if whole else [])]
     assert trial.oil is not None
     told = Prescribed(oil_temp_c=calm(*trial.oil), pressure_pa=None if head is None else head.curve)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import asdict, dataclass, replace
+from dataclasses import asdict, dataclass, field, replace
 from pathlib import Path
 from typing import BinaryIO
 
@@ -55,9 +55,43 @@ class ProbeAsk:
     thermometers: Mapping[str, str]  # channel -> thermometer
     display_c: float | None = None
     units_count: float | None = None
-    loss_frac: float | None = (
-        None  # moisture lost of breaded weight by the probed pieces, weighed before and after
-    )
+    loss_frac: float | None = None  # moisture lost of breaded weight by the probed pieces
+    weighed_kg: Mapping[str, tuple[float, float]] = field(default_factory=dict)
+    # channel -> its piece breaded, and fried, drained and blotted
+
+
+WEIGHED_ERROR = 0.02
+"""Error of a weight lost beside the simulated one: oil taken up and fat given off are known to about a fifth,
+and a blot takes some of the oil (own estimate).
+"""
+LEAST_LOST, MOST_LOST = 0.02, 0.6
+"""Share of breaded weight that frying takes, at the widest (own rule): beyond it a weight was misread."""
+
+
+def weight_lost_frac(asked: ProbeAsk, cut: str) -> float | None:
+    """Weight lost of breaded weight by the weighed pieces of a cut; None where none was weighed.
+
+    Raises
+    ------
+    InputError
+        A piece that gained weight, or lost more than frying takes.
+    """
+    found = [(c, w) for c, w in asked.weighed_kg.items() if asked.cuts.get(c) == cut]
+    for channel, (before, after) in found:
+        lost = 1.0 - after / before if before > 0.0 else 0.0
+        if not LEAST_LOST <= lost <= MOST_LOST:
+            values = {"low_frac": LEAST_LOST, "high_frac": MOST_LOST}
+            raise InputError(
+                "weight lost",
+                lost,
+                "{low_frac} to {high_frac} of the breaded weight",
+                where=channel,
+                unit="frac",
+                values=values,
+            )
+    if not found:
+        return None
+    return 1.0 - sum(after for _, (_, after) in found) / sum(before for _, (before, _) in found)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -204,9 +238,10 @@ class Calibrated:
 
 
 def calibrate(
-    kitchen: Kitchen, answer: Answer, asked: ProbeAsk, cut: str, free: Sequence[str] = GEOMETRY
+    kitchen: Kitchen, answer: Answer, asked: ProbeAsk, cut: str, free: Sequence[str] = ()
 ) -> Calibrated:
-    """Fit a cut's geometry to every probed piece of it in a log.
+    """Fit a cut's geometry to every probed piece of it in a log; with pieces weighed before and after, also
+    the share of its water that it lets go. ``free`` names other parameters.
 
     Raises
     ------
@@ -218,6 +253,7 @@ def calibrate(
         raise InputError(
             "cut", cut, "probed in this log: say which channel was in which cut", where=answer.log.name
         )
+    free = free or (GEOMETRY if weight_lost_frac(asked, cut) is None else (*GEOMETRY, "drip_frac"))
     sensor = 0.5 * kitchen.site.thermometer_error_k
     single = [replace(t, probes=(p,)) for t in trials for p in t.probes]
     found = fit(trials, free, sensor_sd_k=sensor)
@@ -292,11 +328,11 @@ def trials_of(kitchen: Kitchen, answer: Answer, asked: ProbeAsk, cut: str = "") 
             probes.append(Probed(cut=cut, piece_mass_kg=asked.masses_kg[curve.channel], curve=curve))
         if cut and not probes:
             continue
-        trials.append(_trial(kitchen, log, load, oil_channel.values, tuple(probes), program, asked))
+        trials.append(_trial(kitchen, log, load, oil_channel.values, tuple(probes), program, asked, cut))
     return trials
 
 
-def _trial(kitchen, log, load: LoadFound, oil, probes, program, asked: ProbeAsk) -> Trial:  # type: ignore[no-untyped-def]
+def _trial(kitchen, log, load: LoadFound, oil, probes, program, asked: ProbeAsk, cut: str) -> Trial:  # type: ignore[no-untyped-def]
     drop, lift = load.load.drop_s, load.load.lift_s
     assert lift is not None  # only finished loads get here
     end = max([lift + 60.0, *(drop + float(p.curve.time_s[-1]) for p in probes)])
@@ -304,6 +340,7 @@ def _trial(kitchen, log, load: LoadFound, oil, probes, program, asked: ProbeAsk)
     time = log.time_s[inside] - drop
     start_c = float(np.mean([p.curve.start_c for p in probes])) if probes else None
     plan = make_plan(kitchen, program, units_count=asked.units_count, start_temp_c=start_c)
+    lost = weight_lost_frac(asked, cut)
     gauges = log.of(Role.GAUGE)
     pressed = load.pressed
     if pressed is not None:
@@ -323,6 +360,7 @@ def _trial(kitchen, log, load: LoadFound, oil, probes, program, asked: ProbeAsk)
         gauge=(time, gauges[0].values[inside]) if gauges and pressed is not None else None,
         pressed=pressed,
         loss=(asked.loss_frac, 0.01) if asked.loss_frac is not None else None,
+        weight=None if lost is None else (lost, WEIGHED_ERROR),
     )
 
 

@@ -165,6 +165,11 @@ def _log(context: Context, number: int) -> Kept[LogKept]:
     return found
 
 
+def _answered_only(form: Mapping[str, str]) -> dict[str, str]:
+    """What was typed without the calibration asked for: the log as it is read."""
+    return {name: text for name, text in form.items() if name.startswith("q_")}
+
+
 def _add_log(routes: APIRouter, context: Context, kitchen: Any, logs: Logs) -> None:
     @routes.get("/cook/probes/{number}")
     def show_log(request: Request, number: int) -> Response:
@@ -183,7 +188,12 @@ def _add_log(routes: APIRouter, context: Context, kitchen: Any, logs: Logs) -> N
             log = logs.get(item, _answers(form))
             if isinstance(log, Job):
                 return context.render(request, "probe_wait.html", job=log, **values)
-            values |= _told(context, request, place, log, form)
+            try:
+                values |= _told(context, request, place, log, form)
+            except InputError as error:
+                values |= _told(context, request, place, log, _answered_only(form))
+                values |= {"problem": context.explain(request, error), "typed": form}
+                return context.render(request, "probe.html", error.http_status, **values)
         except FrywrightError as error:
             values["problem"] = context.explain(request, error)
             return context.render(request, "probe.html", error.http_status, **values)
@@ -261,7 +271,7 @@ def _answers(form: Mapping[str, str]) -> dict[str, str]:
 
 
 def _asked(place: Any, log: Log, form: Mapping[str, str]) -> ProbeAsk:
-    cuts, masses, used = {}, {}, {}
+    cuts, masses, used, scaled = {}, {}, {}, {}
     weighed = "oz" if str(place.site.units) == "us" else "g"
     for i, channel in enumerate(log.of(Role.CORE)):
         if cut := form.get(f"cut_{i}", "").strip():
@@ -270,6 +280,10 @@ def _asked(place: Any, log: Log, form: Mapping[str, str]) -> ProbeAsk:
             masses[channel.name] = place.site.read(mass, "mass", "weight", weighed)
         if name := form.get(f"thermo_{i}", "").strip():
             used[channel.name] = name
+        pair = [form.get(f"{box}_{i}", "").strip() for box in ("before", "after")]
+        if any(pair):
+            before, after = (place.site.read(text or "-", "mass", "weight", weighed) for text in pair)
+            scaled[channel.name] = before, after
     display = form.get("display", "").strip()
     program = form.get("program", "").strip() or (place.programs[0].name if place.programs else "")
     return ProbeAsk(
@@ -277,6 +291,7 @@ def _asked(place: Any, log: Log, form: Mapping[str, str]) -> ProbeAsk:
         cuts=cuts,
         masses_kg=masses,
         thermometers=used,
+        weighed_kg=scaled,
         display_c=place.site.read(display, "temperature", "display") if display else None,
     )
 
