@@ -266,7 +266,7 @@ def test_a_log_its_report_and_a_case_are_read(client):
     assert "/records/case/" in case
     assert read(client, case) == {}
     tap = {"date": "2026-11-27", "practice": "62", "fryer": "alder", "product": "bone_in", "pieces": "16"}
-    for what, at in (("drop", "42000"), ("lift", "42900")):
+    for what, at in (("drop", "42000"), ("lift", "42750")):
         client.post("/day/tap", json={**tap, "key": what, "what": what, "at_s": at})
     assert read(client, "/day/labels.pdf?date=2026-11-27&practice=62&now_s=43200") == {}
     drills = re.findall(r'href="(/care/drill/[^"]+)"', client.get("/care/people").text)
