@@ -6,6 +6,7 @@ import datetime as dt
 from concurrent.futures import ThreadPoolExecutor
 
 import pytest
+import sqlalchemy as sa
 from argon2 import PasswordHasher
 from fastapi.testclient import TestClient
 
@@ -220,6 +221,10 @@ def test_sign_ins_of_strangers_are_counted_by_their_address_whatever_they_send(s
         for n in range(8)
     ]
     assert codes == [422] * 5 + [429] * 3
+    opened = []
+    sa.event.listen(store.engine, "connect", lambda *_: opened.append(1))
+    assert client.post("/sign-in", data={"name": "n", "secret": "x"}).status_code == 429
+    assert opened == []
     assert KNOCKS_COUNT >= 40 > KNOCKS_PER_S
 
 

@@ -74,20 +74,21 @@ class Context:
         self.files = Marked(HERE / "static")
         self._seen: Site | None = None
 
-    def language(self, request: Request) -> str:
+    def language(self, request: Request, *, look: bool = True) -> str:
         """Language asked for in the address, else the last one chosen, else the kitchen's; before there is
-        one, the browser's.
+        one, the browser's. ``look`` says whether the store may be asked.
         """
         asked = request.query_params.get("lang") or request.cookies.get("lang") or ""
         if asked in tongues():
             return asked
         wanted = re.findall(r"[a-z]{2}", request.headers.get("accept-language", "").lower())
-        site = self._site()
+        site = self._site() if look else self._seen
         return site.language if site else next((key for key in wanted if key in tongues()), SOURCE)
 
-    def explain(self, request: Request, error: FrywrightError) -> str:
+    def explain(self, request: Request, error: FrywrightError, *, look: bool = True) -> str:
         """An error in the visitor's language and the kitchen's units."""
-        return explain(error, self.language(request), str(getattr(self._site(), "units", "")))
+        site = self._site() if look else self._seen
+        return explain(error, self.language(request, look=look), str(getattr(site, "units", "")))
 
     def _site(self) -> Site | None:
         """The kitchen's place, None before there is one; as last seen while the store is away."""
@@ -247,7 +248,7 @@ async def _authorise(request: Request) -> None:
 async def _guard(request: Request, call_next: Callable[[Request], Awaitable[Response]]) -> Response:
     request.state.who = None
     with request.app.state.context.store.reading():
-        response = await run_in_threadpool(_turned_back, request)
+        response = _knocked_too_often(request) or await run_in_threadpool(_turned_back, request)
         if response is None:
             who, token = request.state.who, "authorization" in request.headers
             AUTHOR_NOW.set(who.name if who else "")
@@ -281,13 +282,24 @@ def _too_many(request: Request) -> Response | None:
     state, who = request.app.state, request.state.who
     place = request.client.host if request.client else ""
     wait = state.rates.wait_s(f"{who.name}\n{who.device_hash}" if who and who.name else place)
-    if request.url.path in KNOCKS:
-        wait = max(wait, state.knocks.wait_s(place))
     if wait <= 0:
         return None
     answer = _turned_away(request, 429, "Rate", "Too many writes at once; send it again.")
     answer.headers["Retry-After"] = str(ceil(wait))
     return answer
+
+
+def _knocked_too_often(request: Request) -> Response | None:
+    """Tries to come in beyond what one address may: turned away before the store or a thread is asked."""
+    if request.url.path not in KNOCKS or request.method in ("GET", "HEAD"):
+        return None
+    wait = request.app.state.knocks.wait_s(request.client.host if request.client else "")
+    if wait <= 0:
+        return None
+    error = FrywrightError("Too many writes at once; send it again.")
+    message = request.app.state.context.explain(request, error, look=False)
+    body = {"ok": False, "error": "Rate", "message": message}
+    return JSONResponse(body, 429, {"Retry-After": str(ceil(wait))})
 
 
 def _refusal(request: Request) -> Response | None:
