@@ -119,7 +119,8 @@ def test_readings_well_over_the_limit_prove_the_program(store):
         if kept.decided:
             break
     assert kept.decided.fact.outcome == "meets"
-    assert chances[-1] >= 0.98
+    assert chances[-1] == kept.decided.fact.chance_frac >= 0.98
+    assert kept.decided.fact.readings == tuple(e.number for e in store.facts(Reading))
     assert 6 <= len(kept.decided.fact.readings) <= 20
     kitchen = remembered_kitchen(store)
     facts = program_facts(kitchen, kitchen.program("strips lille"))

@@ -89,8 +89,8 @@ class Probing:
         return self.read_count + sum(row.count for load in more for row in load)
 
 
-def next_probing(store: Store, kitchen: Kitchen, name: str, also: Sequence[Kept[Reading]] = ()) -> Probing:
-    """Where the probing of a program stands; ``also`` are readings just written, which no read sees yet.
+def next_probing(store: Store, kitchen: Kitchen, name: str) -> Probing:
+    """Where the probing of a program stands.
 
     Raises
     ------
@@ -100,8 +100,11 @@ def next_probing(store: Store, kitchen: Kitchen, name: str, also: Sequence[Kept[
     program = kitchen.program(name)
     prior = known_prior(without_lift(kitchen), program)
     limit_c = hand_limit_c(kitchen, kitchen.product(program.product))
-    items = [*store.current_facts(Reading), *also]
-    own = [e for e in items if (e.fact.program, e.fact.version) == (program.name, program.version)]
+    own = [
+        e
+        for e in store.current_facts(Reading)
+        if (e.fact.program, e.fact.version) == (program.name, program.version)
+    ]
     readings = _judged(store, kitchen, program, prior, own)
     idle = Probing(
         program=program,
@@ -290,7 +293,7 @@ def keep_planned(store: Store, kitchen: Kitchen, name: str, values: Mapping[str,
     }
     told = {**values, "fryer": program.fryer, "product": program.product}
     reading, case = tell_probe(store, kitchen, told, bound=bound)
-    now = next_probing(store, kitchen, name, also=[reading])
+    now = next_probing(store, kitchen, name)
     return KeptPlanned(reading=reading, case=case, decided=_decide(store, before, now))
 
 
