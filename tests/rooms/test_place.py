@@ -190,7 +190,7 @@ def test_a_load_above_the_fryer_is_refused_at_saving_and_proof(store, kitchen, n
 
 
 def test_a_new_program_is_named_as_the_kitchen_says_it(own):
-    """The product's words come from its other programs, else from its key; metric altitudes; taken names
+    """The words come from other programs, else product key and fryer name; metric altitudes; taken names
     count on.
     """
     kitchen = remembered_kitchen(own)
@@ -202,7 +202,7 @@ def test_a_new_program_is_named_as_the_kitchen_says_it(own):
     assert follows(after, after.program("alas uno")) == [after.program("alas uno")]
     assert new_name(after, after.program("alas uno")) == "alas uno, 2"
     bare = replace(kitchen, programs=())
-    assert new_name(bare, kitchen.program("alas uno")) == "ala-entera uno"
+    assert new_name(bare, kitchen.program("alas uno")) == "ala-entera Uno"
     assert away_words(after, up) == ["1210 m"]
 
 
