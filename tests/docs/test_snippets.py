@@ -179,7 +179,17 @@ def run_line(line: str) -> None:
 def runnable(quick: bool) -> list[tuple[str, str]]:
     """Lines of blocks that need neither a keyboard nor a file of the reader's own."""
     lines = [(w, t) for w, t in commands() if ":" in w]
-    own = ("export.csv", "study.csv", "today.csv", "serve", "readback", "...", "--play", "day plan")
+    own = (
+        "export.csv",
+        "study.csv",
+        "today.csv",
+        "serve",
+        "readback",
+        "...",
+        "--play",
+        "day plan",
+        "cook live",
+    )
     lines = [(w, t) for w, t in lines if not any(word in t for word in own)]
     return [(w, t) for w, t in lines if any(t.startswith(f"frywright {q}") for q in QUICK) is quick]
 
