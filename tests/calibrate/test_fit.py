@@ -116,6 +116,7 @@ def test_a_lid_opened_with_pressure_left_is_not_read_as_size():
     assert none.let_go() is None
 
 
+@pytest.mark.slow
 def test_a_lift_found_late_is_not_read_as_size():
     """The lift five seconds later moves the size by less than a tenth of its standard deviation."""
     trial, _ = trial_of(6)
@@ -144,6 +145,7 @@ def test_parameters_that_look_alike_are_named():
     assert any(abs(r) > 0.9 for _, _, r in found.correlations)
 
 
+@pytest.mark.slow
 def test_fits_that_the_data_cannot_carry_are_refused():
     """Too short a curve, no oil, no probe, no weight, no gauge, two cuts, and nonsense are each refused with
     a reason.
@@ -277,6 +279,7 @@ def test_only_what_moves_together_is_said_to_look_alike():
         assert all(n.values["share"] == share for n in alike)
 
 
+@pytest.mark.slow
 def test_a_reading_every_second_counts_for_more_than_one_every_five():
     """The mean of n readings is known sqrt(n) times as well: five times the readings, 1/sqrt(5) of the error.
 

@@ -9,6 +9,7 @@ import pytest
 from tests.cli.test_commands import frywright
 
 
+@pytest.mark.slow
 def test_site_and_energy_by_command():
     """A 240 V unit on 208 V is a no-go with its three quarters; a day's energy adds up; exit codes tell go
     from no-go.
@@ -54,6 +55,7 @@ def test_site_and_energy_by_command():
     assert frywright("care", "site", "--hood", "maybe").returncode == 2
 
 
+@pytest.mark.slow
 def test_care_that_is_due_by_command(tmp_path):
     """Done, due and the calendar; a contractor's task is not the crew's."""
     store = ("--store", str(tmp_path / "s.db"))
@@ -67,6 +69,7 @@ def test_care_that_is_due_by_command(tmp_path):
     assert (tmp_path / "c.ics").read_bytes().count(b"BEGIN:VEVENT\r\n") == 1
 
 
+@pytest.mark.slow
 def test_a_new_fryer_by_command(tmp_path):
     """Plate, site, a gate that holds, and the pack."""
     store = ("--store", str(tmp_path / "s.db"))

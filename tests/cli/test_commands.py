@@ -27,6 +27,7 @@ def demo(tmp_path):
     return str(path)
 
 
+@pytest.mark.slow
 def test_simulate_in_words(demo):
     """The demo gives a verdict, the pieces and the sums."""
     got = frywright("cook", "simulate", demo, "--program", "bone-in alder")
@@ -35,6 +36,7 @@ def test_simulate_in_words(demo):
         assert words in got.stdout
 
 
+@pytest.mark.slow
 def test_simulate_as_json_with_people_units(demo, tmp_path):
     """Options take people's units; JSON is in SI; the chart is an SVG with text in it."""
     chart = tmp_path / "out.svg"
@@ -63,6 +65,7 @@ def test_simulate_as_json_with_people_units(demo, tmp_path):
     assert ElementTree.parse(chart).getroot().tag.endswith("svg")
 
 
+@pytest.mark.slow
 def test_a_second_kitchen_written_by_hand(tmp_path):
     """Another kitchen, metric and at another altitude, just works."""
     path = tmp_path / "other.toml"
@@ -73,6 +76,7 @@ def test_a_second_kitchen_written_by_hand(tmp_path):
     assert "120 m" in got.stdout
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("words", "code", "says"),
     [
@@ -96,6 +100,7 @@ def test_bad_options_give_words_and_a_code(demo, words, code, says):
     assert "Traceback" not in got.stderr
 
 
+@pytest.mark.slow
 def test_bad_files_exit_with_the_data_code(tmp_path):
     """Missing file, folder, bytes and a mistake inside: code 3 with file and line."""
     (tmp_path / "bytes.toml").write_bytes(b"\xff\xfe\x00name")
@@ -113,6 +118,7 @@ def test_bad_files_exit_with_the_data_code(tmp_path):
     assert json.loads(as_json.stdout)["error"] == "DataError"
 
 
+@pytest.mark.slow
 def test_check_names_a_program_that_is_short(tmp_path, demo):
     """The file reads well, and the program cut in it is named with what is locked; the demo has none."""
     from tests.rooms.test_short import short_file
@@ -127,6 +133,7 @@ def test_check_names_a_program_that_is_short(tmp_path, demo):
     assert [(row["name"], row["margin_k"] < 0) for row in told] == [("bone-in alder", True)]
 
 
+@pytest.mark.slow
 def test_records_commands(tmp_path, demo):
     """Verify and export speak about the store; a missing one is refused."""
     from pathlib import Path
@@ -268,6 +275,7 @@ def test_design_and_transfer(demo):
     assert away.stdout.startswith("tenders cedar, 7,200 ft, 2.0 oz, version 1"), away.stderr
 
 
+@pytest.mark.slow
 def test_an_error_is_told_in_the_language_of_the_kitchen(tmp_path):
     """A Spanish kitchen reads Spanish, in words and in JSON."""
     path = tmp_path / "cocina.toml"

@@ -53,6 +53,7 @@ def baskets():
     return grid[:, :, slice(*QUARTERS)]
 
 
+@pytest.mark.slow
 def test_bands_cover_on_half_a_year_held_out_and_losses_beat_naive_and_poisson(baskets):
     """80 and 95 % bands cover within two points; pinball loss beats the same weekday of eight weeks and a
     Poisson band.

@@ -141,6 +141,7 @@ def overloads(draw):
     return kitchen, program, draw(st.floats(6.05, 7.5))
 
 
+@pytest.mark.slow
 @settings(max_examples=120, deadline=None, derandomize=True, suppress_health_check=list(HealthCheck))
 @given(overloads())
 def test_more_than_capacity_never_raises_a_margin(question):
@@ -176,6 +177,7 @@ def test_a_simulated_carry_over_meets_no_table(place):
         assert coldest.core_peak_c > coldest.core_at_lift_c + 2.0
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("place", ["us_food_code_2022", "us_food_code_2013", "us_fsis_inspected", "uk"])
 @pytest.mark.parametrize("name", ["bone-in alder", "bone-in birch", "bone-in cedar"])
 def test_a_proof_counts_what_the_verdict_counts(place, name):

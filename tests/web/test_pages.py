@@ -462,6 +462,7 @@ TYPED = st.one_of(
 )
 
 
+@pytest.mark.slow
 @settings(max_examples=250, deadline=None, suppress_health_check=list(HealthCheck), derandomize=True)
 @given(
     st.dictionaries(

@@ -301,6 +301,7 @@ def test_a_probe_log_with_a_valid_check_meets_or_fails(kitchen, log, store, monk
     assert views[2]["predicted"].startswith("Medido: faltan ")
 
 
+@pytest.mark.slow
 def test_a_card_is_for_service_only_on_evidence(kitchen, log):
     """Every piece calibrated and inside: proven, by which evidence. One cut only estimated: not for
     service.

@@ -71,6 +71,7 @@ def test_every_route_has_a_rule_and_every_rule_a_route(shop):
     assert right_for("POST", "/new/route") is None
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("role", [*roles.RIGHTS, "nobody"])
 def test_every_role_on_every_route(shop, role):
     """Refused wherever the right is missing, before anything is written; an auditor reaches everything that

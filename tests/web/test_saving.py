@@ -183,6 +183,7 @@ def test_a_carry_over_makes_a_program_of_that_place(client, store, monkeypatch):
     assert "goes on unchanged" in forced.text
 
 
+@pytest.mark.slow
 def test_a_design_proposes_the_known_program_of_the_pair(client, store, monkeypatch):
     """No twin of underscores beside the program with a dash: saved without a word it is the next version."""
     quick(monkeypatch)
