@@ -97,6 +97,20 @@ def test_a_block_that_raises_leaves_nothing(store):
     assert list(store.entries()) == []
 
 
+def test_an_act_sees_what_it_wrote_and_nobody_else_before_it_is_kept(store, url, named):
+    """Inside a block the entry added is read back, also where reads share a connection; another store sees it
+    when the block ends.
+    """
+    other = named(url)
+    with store.reading(), store.writing() as writer:
+        assert list(store.entries()) == []
+        number = writer.add(entry()).number
+        assert [e.number for e in store.entries()] == [number]
+        assert store.newest("program") == number
+        assert list(other.entries()) == []
+    assert [e.number for e in other.entries()] == [number]
+
+
 def test_the_database_itself_refuses_changes(store):
     """UPDATE and DELETE are refused by triggers on both databases."""
     fill(store)
