@@ -36,9 +36,11 @@ MISFIT_K, MISFIT_S = 0.27, 120.0
 OIL_OFFSET_K, OIL_MISFIT_K, OIL_MISFIT_S, OIL_NOISE_K = 1.0, 3.0, 120.0, 0.5
 """What the engine leaves unexplained of a core and of the oil, and for how long it stays. Chosen on seeds of
 benchmarks/live.py below 1000, judged on those from 1000 on."""
-NOISE_K = 0.15
-SURPRISE_SD = 5.0
-MOVED_COUNT = 8
+NOISE_K = 0.15  # of one reading beside the misfit (own estimate)
+SURPRISE_SD, MOVED_COUNT = 5.0, 8
+"""A reading so many spreads off what is expected is odd; so many odd ones say that the probe has moved (own
+choice).
+"""
 NINETY = (0.05, 0.95)
 VENT_REST_S = 20.0
 

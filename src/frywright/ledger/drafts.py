@@ -13,6 +13,7 @@ from frywright.model.entry import canonical
 from frywright.model.errors import InputError
 
 LARGEST_LETTERS = 60_000
+"""Most letters of a draft: twenty times a kitchen described in full (project's own rule)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -45,6 +45,10 @@ most between two cut-ins, own computation on the demo's fryers; a load draws 0.1
 the oil was last within BEND_K of its highest there."""
 
 
+PIECE_KG = (0.005, 3.0)
+"""Weight of a piece that can be probed: from half a nugget to a whole bird (own estimate)."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Use:
     """Where a channel sits: in the oil (no cut) or in a piece of a cut, with its weight and thermometer."""
@@ -53,6 +57,13 @@ class Use:
     cut: str = ""
     mass_kg: float | None = None
     thermometer: str = ""
+
+    def __post_init__(self) -> None:
+        low, high = PIECE_KG
+        if self.mass_kg is not None and not low <= self.mass_kg <= high:
+            raise InputError(
+                "weight", self.mass_kg, "5 g to 3 kg (0.2 oz to 6.6 lb)", where=self.channel, unit="kg"
+            )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -9,7 +9,7 @@ from fastapi import APIRouter, Query, Request, Response
 from fastapi.responses import RedirectResponse
 from pydantic import BaseModel, ConfigDict, Field
 
-from frywright.model.errors import FrywrightError, InputError
+from frywright.model.errors import FrywrightError
 from frywright.model.kitchen import Kitchen
 from frywright.rooms.clock import now
 from frywright.rooms.cook.intake import MOST_TOGETHER, Sample, moment_of, named, temp_of
@@ -171,8 +171,6 @@ def _asked(kitchen: Kitchen, form: Mapping[str, str]) -> LiveAsk:
             continue
         mass = form.get(f"mass_{i}", "").strip()
         mass_kg = kitchen.site.read(mass, "mass", "weight", weighed) if mass else None
-        if mass_kg is not None and not 0.005 <= mass_kg <= 3.0:
-            raise InputError("weight", mass, "5 g to 3 kg (0.2 oz to 6.6 lb)", where=channel)
         uses.append(
             Use(
                 channel=channel,
