@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Awaitable, Callable, Mapping
-from contextlib import suppress
+from contextlib import nullcontext, suppress
 from math import ceil
 from pathlib import Path
 from typing import Any, cast
@@ -247,13 +247,18 @@ async def _authorise(request: Request) -> None:
 
 async def _guard(request: Request, call_next: Callable[[Request], Awaitable[Response]]) -> Response:
     request.state.who = None
-    with request.app.state.context.store.reading():
-        response = _knocked_too_often(request) or await run_in_threadpool(_turned_back, request)
+    store: Store = request.app.state.context.store
+    with store.reading() if request.method in ("GET", "HEAD") else nullcontext():
+        response = _knocked_too_often(request)
+        if response is None:
+            with store.reading():
+                response = await run_in_threadpool(_turned_back, request)
         if response is None:
             who, token = request.state.who, "authorization" in request.headers
             AUTHOR_NOW.set(who.name if who else "")
             SECOND_NOW.set("" if who and who.name and not token else None)
-            response = await call_next(request)
+            with store.reading():  # a body that comes slowly keeps no connection to the store
+                response = await call_next(request)
     for name, value in HEADERS.items():
         response.headers[name] = value
     if request.state.who is not None and request.state.who.name:

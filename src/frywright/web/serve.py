@@ -15,8 +15,11 @@ from frywright.model.errors import InputError
 from frywright.trial.warm import warm_up
 from frywright.web.app import make_app
 from frywright.web.door import Door
+from frywright.web.sockets import BACKLOG, KEPT_S, Connection, most_connections
 
 HOST = "127.0.0.1"
+LEAVE_S = 10
+"""Seconds that requests have to end when the program is stopped."""
 LOOPBACK = ("127.0.0.1", "localhost", "::1")
 
 
@@ -55,7 +58,14 @@ def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST) -> N
     sys.stdout.flush()
     if open_page:
         threading.Timer(0.5, webbrowser.open, (first,)).start()
-    server = uvicorn.Server(
-        uvicorn.Config(make_app(store, door), log_level="warning")
-    )  # forwarded headers are believed from 127.0.0.1 only
-    server.run(sockets=[listener])
+    Connection.most = most_connections()
+    config = uvicorn.Config(  # forwarded headers are believed from 127.0.0.1 only
+        make_app(store, door),
+        http=Connection,
+        ws="none",
+        log_level="warning",
+        backlog=BACKLOG,
+        timeout_keep_alive=int(KEPT_S),
+        timeout_graceful_shutdown=LEAVE_S,
+    )
+    uvicorn.Server(config).run(sockets=[listener])
