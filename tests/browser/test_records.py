@@ -66,7 +66,7 @@ def test_a_raw_piece_on_a_phone(browser, address):  # noqa: F811
         page.wait_for_load_state("load")
 
     tell("recook")
-    tell("reprobe", temp="181")
+    tell("reprobe", temp="181", thermometer="T2")
     tell("disposition", disposition="served")
     tell("cause", cause="oil")
     tell("closed")

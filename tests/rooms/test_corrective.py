@@ -14,13 +14,15 @@ import pytest
 from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
+from frywright.physics.kernels.steam import boiling_temp_c
 from frywright.rooms import hall
 from frywright.rooms.care import upkeep
 from frywright.rooms.care.upkeep import care_rows
-from frywright.rooms.clock import now
+from frywright.rooms.clock import now, played
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective, pack
+from frywright.rooms.thermometers import record_check
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
 from tests.rooms.taps import tap
@@ -87,12 +89,12 @@ def test_a_case_closes_only_when_everything_is_decided(store, kitchen):
         x["number"] for x in corrective.earlier_loads(store, kitchen, corrective.case_of(store, case))
     ] == [first, second]
     with pytest.raises(InputError, match="back in the oil"):
-        step(store, kitchen, case, "reprobe", temp="180")
+        step(store, kitchen, case, "reprobe", temp="180", thermometer="T2")
     step(store, kitchen, case, "recook")
-    step(store, kitchen, case, "reprobe", temp="160")
+    step(store, kitchen, case, "reprobe", temp="160", thermometer="T2")
     with pytest.raises(InputError, match="nothing is served"):
         step(store, kitchen, case, "disposition", disposition="served")
-    step(store, kitchen, case, "reprobe", temp="181")
+    step(store, kitchen, case, "reprobe", temp="181", thermometer="T2")
     with pytest.raises(InputError, match="a disposition; a cause; every earlier load"):
         step(store, kitchen, case, "closed")
     step(store, kitchen, case, "disposition", disposition="held")
@@ -221,9 +223,9 @@ def test_a_load_served_and_then_read_below_does_not_close(store, kitchen):
     """The newest re-probe counts: served at 180, read again at 120, it is undecided what becomes of it."""
     case = tell_probe(store, kitchen, FORM, at(kitchen, 12.0))[1].number
     step(store, kitchen, case, "recook")
-    step(store, kitchen, case, "reprobe", temp="180")
+    step(store, kitchen, case, "reprobe", temp="180", thermometer="T2")
     step(store, kitchen, case, "disposition", disposition="served")
-    step(store, kitchen, case, "reprobe", temp="120")
+    step(store, kitchen, case, "reprobe", temp="120", thermometer="T2")
     step(store, kitchen, case, "cause", cause="oil")
     with pytest.raises(InputError, match="newest re-probe"):
         step(store, kitchen, case, "closed")
@@ -244,3 +246,55 @@ def test_a_good_reading_that_comes_later_shortens_no_list(store, kitchen):
     assert len(before) == 3
     tell_probe(store, kitchen, {**FORM, "temp": "190"}, at(kitchen, 11.99))
     assert corrective.earlier_loads(store, kitchen, case) == before
+
+
+def misreading(store, kitchen, name, by_k, moment):
+    """A check that shows a thermometer to read high (or low) at both points."""
+    with played(moment):
+        boils_c = boiling_temp_c(kitchen.site.atmosphere_pa)
+        return record_check(store, kitchen, name, by_k, boils_c + by_k)[0]
+
+
+def test_a_reading_short_only_by_its_thermometers_own_error_opens_a_case(store, kitchen):
+    """75.5 °C meets 73.9 and 1.1 K on top; by a thermometer that reads 1 K high it is 74.5 and does not."""
+    form = {**FORM, "temp": "75.5 C"}
+    assert misreading(store, kitchen, "T1", 1.0, at(kitchen, 10)).outcome == "good"
+    other, none = tell_probe(store, kitchen, {**form, "thermometer": "T9"}, at(kitchen, 12))
+    assert none is None and other.fact.corrected_c is None
+    reading, case = tell_probe(store, kitchen, form, at(kitchen, 12))
+    assert reading.fact.corrected_c == pytest.approx(74.5, abs=0.01)
+    assert case.fact.corrected_c == reading.fact.corrected_c
+    view = corrective.case_view(store, kitchen, corrective.case_of(store, case.number))
+    assert "168 °F, which is 166 °F" in view["found"]
+    assert (view["at"], view["thermometer"]) == ("2026-11-20 12:00-07:00", "T1")
+
+
+def test_a_thermometer_that_reads_low_excuses_nothing(store, kitchen):
+    """Read 74 by a thermometer 2 K low, the piece may be 76: as read it is below, and the case opens."""
+    misreading(store, kitchen, "T1", -2.0, at(kitchen, 10))
+    reading, case = tell_probe(store, kitchen, {**FORM, "temp": "74 C"}, at(kitchen, 12))
+    assert case is not None
+    assert reading.fact.judged_c == 74.0
+
+
+def test_a_good_reading_by_a_thermometer_that_reads_high_shortens_no_list(store, kitchen):
+    """Loads before it stay in question: corrected it was no good reading."""
+    misreading(store, kitchen, "T1", 1.0, at(kitchen, 9))
+    drop(store, kitchen, 10.5)
+    tell_probe(store, kitchen, {**FORM, "temp": "75.5 C"}, at(kitchen, 11))
+    opened = tell_probe(store, kitchen, FORM, at(kitchen, 12))[1]
+    assert len(corrective.earlier_loads(store, kitchen, corrective.case_of(store, opened.number))) == 1
+
+
+def test_a_re_probe_says_with_which_thermometer(store, kitchen):
+    """No mark, no re-probe; its own error is taken off as for the first reading."""
+    case = tell_probe(store, kitchen, FORM, at(kitchen, 12))[1].number
+    misreading(store, kitchen, "T3", 1.0, now())
+    step(store, kitchen, case, "recook")
+    with pytest.raises(InputError, match="mark on the thermometer"):
+        step(store, kitchen, case, "reprobe", temp="180")
+    short = step(store, kitchen, case, "reprobe", temp="75.5 C", thermometer="T3").fact
+    assert (short.thermometer, short.meets) == ("T3", False)
+    assert step(store, kitchen, case, "reprobe", temp="77 C", thermometer="T3").fact.meets
+    shown = corrective.case_view(store, kitchen, corrective.case_of(store, case))["steps"]
+    assert "T3" in shown[-1]["detail"] and "corrected" in shown[1]["detail"]

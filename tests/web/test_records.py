@@ -56,8 +56,8 @@ def test_a_case_from_probe_to_close(client):
     assert tell("closed").status_code == 422
     tell("recook")
     assert tell("disposition", disposition="served").status_code == 422
-    assert "Still below" in tell("reprobe", temp="160").text
-    assert 'value="served"' in tell("reprobe", temp="180").text
+    assert "Still below" in tell("reprobe", temp="160", thermometer="T2").text
+    assert 'value="served"' in tell("reprobe", temp="180", thermometer="T2").text
     tell("disposition", disposition="served")
     tell("cause", cause="oil")
     assert "closed" in tell("closed").text

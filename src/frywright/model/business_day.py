@@ -41,6 +41,13 @@ def business_time(trade: Trade, moment: dt.datetime) -> tuple[dt.date, float]:
     return local.date(), seconds
 
 
+def local_time(kitchen: Kitchen, moment: dt.datetime) -> str:
+    """A moment by the kitchen's own clock and calendar, with its zone (ISO 8601):
+    ``2026-11-08 18:00-07:00``.
+    """
+    return moment.astimezone(ZoneInfo(usual_trade(kitchen).zone)).isoformat(" ", "minutes")
+
+
 def moment_of(trade: Trade, date: dt.date, second_s: float) -> dt.datetime:
     """The aware moment of a time of a business day."""
     midnight = dt.datetime.combine(date, dt.time(), tzinfo=ZoneInfo(trade.zone))

@@ -200,7 +200,7 @@ class _Fortnight:
         steps: list[dict[str, Any]] = [{"step": "recook"}]
         if row["closed"]:
             steps += [
-                {"step": "reprobe", "temp": f"{row['temp_after_f']} F"},
+                {"step": "reprobe", "temp": f"{row['temp_after_f']} F", "thermometer": "T1"},
                 {"step": "disposition", "disposition": "served"},
                 {"step": "cause", "cause": row["cause"], "words": row["words"]},
                 {"step": "earlier", "decision": "released", "words": "probed again, above the limit"},

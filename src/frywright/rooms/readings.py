@@ -15,7 +15,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.units import is_count
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
-from frywright.rooms.thermometers import check_valid
+from frywright.rooms.thermometers import check_valid, corrected_c
 from frywright.trial.ask import hand_limit_c
 from frywright.verdicts.place import place_of
 
@@ -58,7 +58,8 @@ def tell_probe(
     at: dt.datetime | None = None,
     bound: Mapping[str, Any] | None = None,
 ) -> tuple[Kept[Reading], Kept[CaseOpened] | None]:
-    """Keep a reading of a load's coldest piece; below the limit a case opens in the same breath.
+    """Keep a reading of a load's coldest piece; below the limit a case opens in the same breath. It is judged
+    as read and with its thermometer's own error taken off: either below opens the case.
 
     Parameters
     ----------
@@ -75,18 +76,12 @@ def tell_probe(
         kitchen.product(str(values.get("product", ""))),
     )
     core = read_core(kitchen, str(values.get("temp", "")), "temp")
-    thermometer, who = (str(values.get(n, "") or "").strip() for n in ("thermometer", "who"))
-    if not thermometer:
-        raise InputError(
-            "thermometer",
-            "empty",
-            "the mark on the thermometer: a reading without it cannot be looked back at",
-        )
+    thermometer, who = thermometer_typed(values), str(values.get("who", "") or "").strip()
     pieces = pieces_count(values.get("pieces", ""))
     moment, level = at or now(), level_of(kitchen, product.key, at or now())
     fact = Reading(
         name=f"{product.name}, {fryer.name}",
-        thermometer=thermometer[:60],
+        thermometer=thermometer,
         core_c=core,
         limit_c=None if level is None else level - kitchen.site.thermometer_error_k,
         load=f"{product.key} {fryer.key}",
@@ -95,11 +90,12 @@ def tell_probe(
         product=product.key,
         who=who[:80],
         checked=check_valid(store, thermometer, moment),
+        corrected_c=corrected_c(store, thermometer, core, moment),
         **(bound or {}),
     )
     with store.writing():
         reading = write(store, fact, moment)
-        if level is None or core >= level:
+        if level is None or fact.judged_c >= level:
             return reading, None
         short = CaseOpened(
             what="probe",
@@ -111,8 +107,27 @@ def tell_probe(
             limit_c=level,
             who=who[:80],
             words="",
+            corrected_c=fact.corrected_c,
         )
         return reading, write(store, short, moment)
+
+
+def thermometer_typed(values: Mapping[str, Any]) -> str:
+    """The mark on the thermometer, as typed.
+
+    Raises
+    ------
+    InputError
+        None was typed.
+    """
+    found = str(values.get("thermometer", "") or "").strip()
+    if not found:
+        raise InputError(
+            "thermometer",
+            "empty",
+            "the mark on the thermometer: a reading without it cannot be looked back at",
+        )
+    return found[:60]
 
 
 def pieces_count(text: Any) -> float:

@@ -7,7 +7,14 @@ from dataclasses import asdict
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from frywright.calibrate.thermometer import CheckOutcome, Doubt, ProbeReading, ThermometerCheck, look_back
+from frywright.calibrate.thermometer import (
+    CheckOutcome,
+    Doubt,
+    ProbeReading,
+    ThermometerCheck,
+    corrected,
+    look_back,
+)
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.probing import Doubted, LookedBack, Reading, ThermometerChecked
 from frywright.ledger.store import Store
@@ -118,6 +125,12 @@ def correction_of(store: Store, thermometer: str, at: dt.datetime) -> tuple[tupl
     """Correction points of a thermometer from its newest check; none without a check."""
     check = last_check(store, thermometer, at)
     return check.correction if check is not None else ()
+
+
+def corrected_c(store: Store, thermometer: str, core_c: float, at: dt.datetime) -> float | None:
+    """A reading with the error of its thermometer taken off [degC]; None where it was never checked."""
+    points = correction_of(store, thermometer, at)
+    return round(float(corrected(core_c, points)), 3) if points else None
 
 
 def due_list(store: Store) -> list[dict[str, Any]]:

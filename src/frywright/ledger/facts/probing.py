@@ -34,15 +34,20 @@ class ThermometerChecked(Fact):
 class Reading(Fact):
     """A piece probed by hand at the lift. Version 1 knew no fryer, product, person or thermometer check;
     version 2 had a limit for every food, and judged all by that of poultry; version 3 knew no program and no
-    piece.
+    piece; version 4 not the thermometer's own error.
 
     ``stages`` marks the stages of the program as they were when the piece was cooked, ``load_number`` the
-    load of the probing it came from, ``rest_core_c`` the highest core after the lift and ``rest_s`` when.
+    load of the probing it came from, ``rest_core_c`` the highest core after the lift and ``rest_s`` when,
+    ``corrected_c`` the reading with the error that the thermometer showed at its newest check taken off.
     """
 
     KIND: ClassVar[str] = "probe_reading"
-    VERSION: ClassVar[int] = 4
-    LABELS: ClassVar[dict[str, str]] = {"core_c": "read", "rest_core_c": "highest after the lift"}
+    VERSION: ClassVar[int] = 5
+    LABELS: ClassVar[dict[str, str]] = {
+        "core_c": "read",
+        "rest_core_c": "highest after the lift",
+        "corrected_c": "thermometer's error taken off",
+    }
     WORDS: ClassVar[frozenset[str]] = frozenset({"place", "load_kind"})
     name: str
     thermometer: str
@@ -64,11 +69,26 @@ class Reading(Fact):
     mass_kg: float | None = None
     rest_core_c: float | None = None
     rest_s: float | None = None
+    corrected_c: float | None = None
+
+    @property
+    def judged_c(self) -> float:
+        """What it is judged by: the lower of what was read and that with the thermometer's error taken off
+        [degC].
+        """
+        return lower_of(self.core_c, self.corrected_c)
 
     @property
     def below(self) -> bool:
         """Whether it is below the limit it was judged by."""
-        return self.limit_c is not None and self.core_c < self.limit_c
+        return self.limit_c is not None and self.judged_c < self.limit_c
+
+
+def lower_of(read_c: float, corrected_c: float | None) -> float:
+    """The lower of a reading and the same with its thermometer's error taken off [degC]: an error is never
+    believed where it would help.
+    """
+    return read_c if corrected_c is None else min(read_c, corrected_c)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -118,9 +138,12 @@ class LookedBack(Fact):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CaseOpened(Fact):
-    """A reading below its limit, a hold failure, a failed thermometer or a complaint."""
+    """A reading below its limit, a hold failure, a failed thermometer or a complaint. Version 1 knew no
+    thermometer's error.
+    """
 
     KIND: ClassVar[str] = "deviation"
+    VERSION: ClassVar[int] = 2
     WORDS: ClassVar[frozenset[str]] = frozenset({"what"})
     LABELS: ClassVar[dict[str, str]] = {"core_c": "found"}
     what: Literal["probe", "hold", "thermometer", "complaint"]
@@ -132,13 +155,15 @@ class CaseOpened(Fact):
     limit_c: float | None
     who: str
     words: str
+    corrected_c: float | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CaseStep(Fact):
-    """What was done about a case; each kind of step has fields of its own."""
+    """What was done about a case; each kind of step has fields of its own. Version 1 knew no thermometer."""
 
     KIND: ClassVar[str] = "deviation_step"
+    VERSION: ClassVar[int] = 2
     WORDS: ClassVar[frozenset[str]] = frozenset({"step", "disposition", "cause", "decision"})
     case_number: int
     step: Step
@@ -151,6 +176,8 @@ class CaseStep(Fact):
     cause: str | None = None
     load_number: int | None = None
     decision: Decision | None = None
+    thermometer: str | None = None
+    corrected_c: float | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

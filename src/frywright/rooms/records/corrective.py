@@ -11,16 +11,25 @@ from typing import Any, Literal, get_args
 
 from frywright.ledger.facts.day import BoardTap
 from frywright.ledger.facts.fact import Kept
-from frywright.ledger.facts.probing import CaseOpened, CaseStep, Decision, Disposition, Reading, Step
+from frywright.ledger.facts.probing import (
+    CaseOpened,
+    CaseStep,
+    Decision,
+    Disposition,
+    Reading,
+    Step,
+    lower_of,
+)
 from frywright.ledger.store import Store
-from frywright.model.business_day import business_time, usual_trade
+from frywright.model.business_day import business_time, local_time, usual_trade
 from frywright.model.errors import InputError, one_of
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import is_count, show, show_below
 from frywright.rooms.clock import now
 from frywright.rooms.hall import in_turn, write
-from frywright.rooms.readings import level_of, pieces_count, read_core
+from frywright.rooms.readings import level_of, pieces_count, read_core, thermometer_typed
+from frywright.rooms.thermometers import corrected_c
 
 Translate = Callable[[str], str]
 BY_HAND: tuple[Literal["hold", "thermometer", "complaint"], ...] = ("hold", "thermometer", "complaint")
@@ -140,7 +149,7 @@ def case_of(store: Store, number: int) -> Case:
 
 
 def _meets(reading: Reading, error_k: float) -> bool:
-    return reading.limit_c is not None and reading.core_c >= reading.limit_c + error_k
+    return reading.limit_c is not None and reading.judged_c >= reading.limit_c + error_k
 
 
 def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[dict[str, Any]]:
@@ -179,8 +188,9 @@ def tell_step(
 
     Parameters
     ----------
-    values : step (recook, reprobe, disposition, cause, earlier, closed), who; temp for a reprobe; disposition
-        (served, discarded, held); cause and words;
+    values : step (recook, reprobe, disposition, cause, earlier, closed), who; temp and thermometer for a
+        reprobe;
+        disposition (served, discarded, held); cause and words;
         load (entry number) and decision (held, discarded, released) for an earlier load
 
     Raises
@@ -207,8 +217,16 @@ def _with_what_was_done(
     if fact.step == "reprobe":
         if case.last("recook") is None:
             raise InputError("step", fact.step, "after the load went back in the oil")
-        core = read_core(kitchen, str(values.get("temp", "")), "temp")
-        return replace(fact, core_c=core, limit_c=level, meets=None if level is None else core >= level)
+        core, thermometer = read_core(kitchen, str(values.get("temp", "")), "temp"), thermometer_typed(values)
+        taken_off = corrected_c(store, thermometer, core, now())
+        return replace(
+            fact,
+            core_c=core,
+            limit_c=level,
+            meets=None if level is None else lower_of(core, taken_off) >= level,
+            thermometer=thermometer,
+            corrected_c=taken_off,
+        )
     if fact.step == "disposition":
         word = one_of(DISPOSITIONS, values.get("disposition"), "disposition")
         probe = case.last("reprobe")
@@ -271,17 +289,27 @@ def undecided(store: Store, kitchen: Kitchen, case: Case) -> list[str]:
 def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -> dict[str, Any]:
     """A case as people read it: what was found, what was done, what is next and what is missing."""
     system, found, decided = str(kitchen.site.units), case.found, case.decided
-    words = found.words
+    words, reading = found.words, store.fact(found.reading_number, Reading)
     if found.core_c is not None and found.limit_c is not None:
+        level = {"limit": show(found.limit_c, "c", system)}
         words = say(
             "The coldest piece read {core}; the limit with the thermometer's error is {limit}.",
-            {
-                "core": show_below(found.core_c, found.limit_c, "c", system),
-                "limit": show(found.limit_c, "c", system),
-            },
+            {"core": show_below(found.core_c, found.limit_c, "c", system), **level},
             system,
             tr,
         )
+        if found.corrected_c is not None and found.corrected_c < found.core_c:
+            words = say(
+                "The coldest piece read {core}, which is {corrected} with what its thermometer misread at its"
+                " last check; the limit with the thermometer's error is {limit}.",
+                {
+                    "core": show_below(found.core_c, found.limit_c, "c", system),
+                    "corrected": show_below(found.corrected_c, found.limit_c, "c", system),
+                    **level,
+                },
+                system,
+                tr,
+            )
     probe = case.last("reprobe")
     return {
         "number": case.opened.number,
@@ -290,8 +318,9 @@ def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -
         "product": kitchen.product(found.product).name if found.product else "",
         "pieces": found.pieces_count,
         "found": words,
-        "at": f"{case.opened.happened_at:%Y-%m-%d %H:%M} UTC",
-        "steps": [_step_view(item, system, tr) for item in case.steps],
+        "at": local_time(kitchen, case.opened.happened_at),
+        "thermometer": reading.fact.thermometer if reading else "",
+        "steps": [_step_view(kitchen, item, tr) for item in case.steps],
         "closed": case.closed,
         "missing": [tr(m) for m in undecided(store, kitchen, case)],
         "earlier": [
@@ -304,12 +333,18 @@ def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -
     }
 
 
-def _step_view(item: Kept[CaseStep], system: str, tr: Translate) -> dict[str, Any]:
-    fact = item.fact
+def _step_view(kitchen: Kitchen, item: Kept[CaseStep], tr: Translate) -> dict[str, Any]:
+    fact, system = item.fact, str(kitchen.site.units)
     detail = fact.disposition or CAUSES.get(fact.cause or "", "") or fact.decision or ""
-    temp = show(fact.core_c, "c", system) if fact.core_c is not None else ""
+    temp = ""
+    if fact.core_c is not None:
+        limit = fact.core_c if fact.limit_c is None else fact.limit_c
+        read = [show_below(fact.core_c, limit, "c", system)]
+        if fact.corrected_c is not None and fact.corrected_c < fact.core_c:
+            read.append(f"({show_below(fact.corrected_c, limit, 'c', system)} {tr('corrected')})")
+        temp = " ".join([*read, fact.thermometer or ""]).strip()
     return {
-        "at": f"{item.recorded_at:%Y-%m-%d %H:%M} UTC",
+        "at": local_time(kitchen, item.recorded_at),
         "step": fact.step,
         "words": tr(fact.step),
         "who": fact.who,
@@ -364,7 +399,7 @@ def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> 
                 "fryer": kitchen.fryer(item.fact.fryer).name,
                 "program": f"{program.name} v{program.version}",
                 "pieces": pieces,
-                "lifted": f"{lifted:%Y-%m-%d %H:%M} UTC",
+                "lifted": local_time(kitchen, lifted),
                 "chance_frac": round(chance, 3),
                 "readings": [
                     {
@@ -387,4 +422,4 @@ def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> 
     if any(not x["checked"] for r in rows for x in r["readings"]):
         gaps.append("A thermometer had no valid check when it was read.")
     gaps.append("Which tray a piece came from is not recorded; the chances rest on first in, first out.")
-    return {"product": product, "bought": f"{bought:%Y-%m-%d %H:%M} UTC", "loads": rows, "gaps": gaps}
+    return {"product": product, "bought": local_time(kitchen, bought), "loads": rows, "gaps": gaps}
