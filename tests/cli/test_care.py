@@ -5,7 +5,9 @@ from __future__ import annotations
 import json
 
 import pytest
+from typer.testing import CliRunner
 
+from frywright.cli.main import app
 from tests.cli.test_commands import frywright
 
 
@@ -27,8 +29,8 @@ def test_site_and_energy_by_command():
         "yes",
         "--suppression",
         "yes",
-        "--flame-in",
-        "20",
+        "--flame",
+        "20in",
         "--json",
     )
     told = json.loads(bad.stdout)
@@ -47,11 +49,11 @@ def test_site_and_energy_by_command():
         "yes",
         "--suppression",
         "yes",
-        "--flame-in",
-        "20",
+        "--flame",
+        "20in",
     )
     assert good.returncode == 0
-    assert "20.96 kWh" in frywright("care", "energy", "13", "80", "40").stdout
+    assert "20.96 kWh" in frywright("care", "energy", "13", "80lb", "40lb", "--food-heat", "258Btu/lb").stdout
     assert frywright("care", "site", "--hood", "maybe").returncode == 2
 
 
@@ -110,3 +112,22 @@ def test_people_and_drills_by_command(tmp_path):
     assert sum(d["simulated"] for d in drills) >= 20
     answered = frywright("care", "drill", "bone-in_alder-v3-gauge", "--choice", "1", *store)
     assert "right:" in answered.stdout
+
+
+def test_a_day_of_energy_is_typed_in_any_unit(tmp_path, monkeypatch):
+    """Pounds and kilograms of the same food give the same day; without a kitchen a bare number has no unit
+    and is refused.
+    """
+    monkeypatch.chdir(tmp_path)
+    run = CliRunner().invoke
+    pounds = run(app, ["care", "energy", "13", "80lb", "40lb", "--json"])
+    kilos = run(
+        app, ["care", "energy", "13", "36.2874 kg", "18.1437 kg", "--food-heat", "0.166667 kWh/kg", "--json"]
+    )
+    assert json.loads(pounds.stdout)["total_kwh"] == pytest.approx(20.96, abs=0.01)
+    assert json.loads(kilos.stdout)["total_kwh"] == pytest.approx(
+        json.loads(pounds.stdout)["total_kwh"], abs=2e-3
+    )
+    bare = run(app, ["care", "energy", "13", "80", "40"])
+    assert bare.exit_code == 2
+    assert "kg, g, lb, oz" in bare.stderr

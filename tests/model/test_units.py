@@ -58,6 +58,9 @@ PINT = {
     "w_mk": "watt/meter/delta_degC",
     "w_m2k": "watt/meter**2/delta_degC",
     "j_kgk": "joule/kilogram/delta_degC",
+    "j_kg": "joule/kilogram",
+    "kwh_kg": "kilowatt_hour/kilogram",
+    "btu_lb": "Btu_it/pound",
     "kg_m3": "kilogram/meter**3",
 }
 BASE = {
@@ -74,6 +77,7 @@ BASE = {
     "conductivity": "watt/meter/delta_degC",
     "surface_coefficient": "watt/meter**2/delta_degC",
     "specific_heat": "joule/kilogram/delta_degC",
+    "specific_energy": "joule/kilogram",
     "density": "kilogram/meter**3",
 }
 

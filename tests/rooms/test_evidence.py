@@ -20,7 +20,7 @@ from frywright.model.business_day import moment_of, usual_trade
 from frywright.model.errors import InputError, RecordError
 from frywright.model.units import show_below, to_inside
 from frywright.rooms import hall
-from frywright.rooms.cook.probes import keep_log
+from frywright.rooms.cook.logs import keep_log
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import pack

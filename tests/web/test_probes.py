@@ -23,8 +23,10 @@ from frywright.model.errors import DataError, InputError, RecordError
 from frywright.model.food import Food
 from frywright.rooms import hall
 from frywright.rooms.clock import now
+from frywright.rooms.cook import logs as logs_kept
+from frywright.rooms.cook.logs import keep_log
 from frywright.rooms.cook.probe_view import probe_view
-from frywright.rooms.cook.probes import ProbeAsk, calibrate, keep_calibration, keep_log, tell
+from frywright.rooms.cook.probes import ProbeAsk, calibrate, keep_calibration, tell
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.ask import CookRequest, ask
 from frywright.trial.kitchens import demo_log, demo_text
@@ -637,7 +639,7 @@ def test_a_small_log_is_read_at_once_and_a_large_one_in_the_background(store, lo
         assert go.wait(60)
         return read_log(stream, name, answers, lambda s: (shares.append(s), progress(s)), size_bytes)
 
-    monkeypatch.setattr(probes, "read_log", reading)
+    monkeypatch.setattr(logs_kept, "read_log", reading)
     monkeypatch.setattr(probes, "INLINE_BYTES", len(PLAIN) - 1)
     large = probes.Logs(logs.context)
     job = large.get(item, told)

@@ -27,14 +27,12 @@ def site(
     altitude: str = typer.Option("0 m", help="Altitude."),
     hood: str = typer.Option("", help="Hood runs: yes or no."),
     suppression: str = typer.Option("", help="Suppression covers it, by a certified contractor: yes or no."),
-    flame_in: float = typer.Option(None, help="Distance to an open flame, in."),
+    flame: str = typer.Option("", help="Distance to an open flame, such as 40cm or 16in."),
     baffle: bool = typer.Option(False, help="A baffle stands between."),
 ) -> None:
     """Go, no-go or unknown for each point of a site, from the nameplate and what was measured."""
-    from frywright.care.commissioning import Plate, SiteFacts, go, survey
     from frywright.model.errors import InputError
-    from frywright.model.findings import say
-    from frywright.model.units import INCH, parse
+    from frywright.rooms.care.site import Plate, SiteFacts, site_shown
 
     for name, word in (("--hood", hood), ("--suppression", suppression)):
         if word not in YES_NO:
@@ -44,32 +42,28 @@ def site(
         phases_count=measured_phases,
         breaker_amps_n=breaker,
         gas=site_gas,
-        altitude_m=parse(altitude, "length", "altitude"),
+        altitude_m=shop.typed(altitude, "length", "altitude") or 0.0,
         hood_runs=YES_NO[hood],
         suppression_covers=YES_NO[suppression],
-        flame_distance_m=None if flame_in is None else flame_in * INCH,
+        flame_distance_m=shop.typed(flame, "length", "--flame"),
         baffle=baffle,
     )
-    points = survey(Plate(fuel=fuel, power_w=kw * 1000.0, volts_n=volts, phases_count=phases, gas=gas), facts)
-    whole, system = go(points), str(shop.site.units) if shop.site else "metric"
-    told = [
-        {"point": p.name, "outcome": str(p.outcome), "text": say(p.note.text, p.note.values, system, shop.tr)}
-        for p in points
-    ]
-    if not shop.json({"outcome": str(whole), "points": told}):
+    plate = Plate(fuel=fuel, power_w=kw * 1000.0, volts_n=volts, phases_count=phases, gas=gas)
+    told = site_shown(plate, facts, str(shop.site.units) if shop.site else "metric", shop.tr)
+    if not shop.json(told):
         mark = {
             "meets": shop.tr("go"),
             "fails": shop.tr("NO-GO"),
             "unknown": shop.tr("look first"),
         }
-        for row in told:
-            typer.echo(f"{mark[row['outcome']]:<10} {row['point']}: {row['text']}")
+        for row in told.points:
+            typer.echo(f"{mark[row.outcome]:<10} {shop.tr(row.point)}: {row.text}")
         shop.say(
             "The site: {mark}. Licensed electrician, gas fitter, hood and suppression contractors decide;"
             " the plate and the manual win.",
-            mark=mark[str(whole)],
+            mark=mark[told.outcome],
         )
-    raise SystemExit(0 if str(whole) == "meets" else 1)
+    raise SystemExit(0 if told.ready else 1)
 
 
 @command(app)
@@ -79,15 +73,13 @@ def card(
         help="Procedure: lid_seal, fill_vat, first_heat, between_loads, closing, boil_out."
     ),
     out: Path = typer.Option(Path("card.pdf"), help="PDF to write."),
-    water_gal: float = typer.Option(0.0, help="Boil-out: cold water."),
-    oz_gal: float = typer.Option(0.0, help="Boil-out: rate on the cleaner's label."),
-    water_l: float = typer.Option(0.0, help="Boil-out: cold water, L."),
+    water: str = typer.Option("", help="Boil-out: cold water, such as 20L or 5gal."),
+    oz_gal: float = typer.Option(0.0, help="Boil-out: rate on the cleaner's label, oz/gal."),
     g_l: float = typer.Option(0.0, help="Boil-out: rate on the label, g/L."),
 ) -> None:
     """Print a procedure card: gear first, one step a line, the hazard at its step; the kitchen's own where it
     has one.
     """
-    from frywright.model.units import GALLON
     from frywright.rooms.care.machines import OZ_GAL_G_L
     from frywright.rooms.care.procedures import card_view, procedure_pdf
 
@@ -100,7 +92,7 @@ def card(
             key,
             shop.language,
             shop.tr,
-            water_m3=water_gal * GALLON or water_l / 1000.0,
+            water_m3=shop.typed(water, "volume", "--water") or 0.0,
             label_oz_gal=oz_gal or g_l / OZ_GAL_G_L,
         ),
     )
@@ -148,23 +140,22 @@ def reopen(
 def energy(
     shop: Shop,
     on_h: float = typer.Argument(help="Hours on."),
-    food_lb: float = typer.Argument(help="Food a day, lb."),
-    capacity_lb_h: float = typer.Argument(help="Production capacity, lb/h."),
+    food: str = typer.Argument(help="Food a day, such as 36kg or 80lb."),
+    capacity: str = typer.Argument(help="Food it can cook in an hour, such as 18kg or 40lb."),
     idle_kw: float = typer.Option(1.0, help="Idle rate, kW."),
-    food_btu_lb: float = typer.Option(258.0, help="Heat the food takes up, Btu/lb."),
+    food_heat: str = typer.Option("258Btu/lb", help="Heat the food takes up, in kWh/kg or Btu/lb."),
     efficiency: float = typer.Option(0.8, help="Cooking-energy efficiency, 0 to 1."),
     preheat_kwh: float = typer.Option(2.4, help="Preheat, kWh."),
 ) -> None:
     """Energy of a fryer's day: preheat, idle, cook."""
-    from frywright.care.energy import energy_day
-    from frywright.model.units import BTU, LB
+    from frywright.rooms.care.site import energy_day
 
     day = energy_day(
         on_h * 3600.0,
-        food_lb * LB,
-        capacity_lb_h * LB / 3600.0,
+        shop.typed(food, "mass", "FOOD") or 0.0,
+        (shop.typed(capacity, "mass", "CAPACITY") or 0.0) / 3600.0,
         idle_kw * 1000.0,
-        food_btu_lb * BTU / LB,
+        shop.typed(food_heat, "specific_energy", "--food-heat") or 0.0,
         efficiency,
         preheat_kwh * 3600000.0,
     )

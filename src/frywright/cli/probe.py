@@ -55,7 +55,7 @@ def _asked(
 
 
 def _log(shop: Shop, file: Path, answer: list[str]) -> Any:
-    from frywright.rooms.cook.probes import open_log
+    from frywright.rooms.cook.logs import open_log
 
     with working(shop.tr("Reading"), quiet=shop.as_json) as progress:
         return open_log(file, _pairs(answer, "--answer"), progress)

@@ -15,6 +15,7 @@ import typer
 
 from frywright.cli.output import emit_json, preparing, speaking_errors
 from frywright.model.errors import FrywrightError, InputError
+from frywright.model.plain import plain
 
 if TYPE_CHECKING:
     from frywright.ledger.store import Store
@@ -132,14 +133,22 @@ class Shop:
         """A value typed, read as on a page; a bare number is in the kitchen's unit. None where empty."""
         return self.kitchen.site.read(text, dimension, name) if text else None
 
-    def say(self, text: str, row: Mapping[str, Any] = EMPTY, /, **values: Any) -> None:
-        """Print a text in the language, filled from a row and from values."""
-        typer.echo(self.tr(text).format(**{**row, **values}))
+    def typed(self, text: str, dimension: str, name: str) -> float | None:
+        """As :meth:`read`, where no kitchen is needed: without one a number needs its unit."""
+        from frywright.model.units import parse
 
-    def json(self, view: Any) -> bool:
+        if self.site is not None:
+            return self.read(text, dimension, name)
+        return parse(text, dimension, name) if text else None
+
+    def say(self, text: str, row: object = EMPTY, /, **values: Any) -> None:
+        """Print a text in the language, filled from a row (a mapping or a view) and from values."""
+        typer.echo(self.tr(text).format(**{**plain(row), **values}))
+
+    def json(self, view: object) -> bool:
         """Whether JSON was asked for; then it is printed, a success unless it says otherwise."""
         if self.as_json:
-            emit_json({"ok": True, **view})
+            emit_json({"ok": True, **plain(view)})
         return self.as_json
 
     def kept(self, number: int, **more: Any) -> None:

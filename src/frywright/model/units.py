@@ -72,6 +72,9 @@ UNITS: dict[str, Unit] = {
     "w_k": Unit("heat_loss", sign="W/K"),
     "j_k": Unit("heat_capacity", sign="J/K"),
     "j_kgk": Unit("specific_heat", sign="J/(kg K)"),
+    "j_kg": Unit("specific_energy", sign="J/kg"),
+    "kwh_kg": Unit("specific_energy", 3.6e6, sign="kWh/kg"),
+    "btu_lb": Unit("specific_energy", BTU / LB, sign="Btu/lb"),
     "j_m3k": Unit("volumetric_heat", sign="J/(m³ K)"),
     "kg_m3": Unit("density", sign="kg/m³"),
     "kg_m2": Unit("area_density", sign="kg/m²"),
@@ -157,6 +160,8 @@ _SPELLED = {
     "psig": "psi",
     "%": "pct",
     "btu/h": "btu_h",
+    "btu/lb": "btu_lb",
+    "kwh/kg": "kwh_kg",
 }
 _TYPED = re.compile(r"([-+−]?)\s*+((?:[0-9]|[.,][0-9])[0-9.,]*+(?:\s++[0-9.,]++)*+)\s*+([^0-9\s.,].*+)?")
 _CLOCK = re.compile(r"(?:([0-9]{1,4}):)?([0-9]{1,5}):([0-9]{2})")

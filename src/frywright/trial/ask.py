@@ -109,6 +109,17 @@ def ask(kitchen: Kitchen, request: CookRequest) -> CookAnswer:
     return CookAnswer(history=history, verdicts=tuple(judged), lid=lid, notes=notes)
 
 
+def check_asked(kitchen: Kitchen, request: CookRequest) -> None:
+    """Refuse conditions that a program cannot meet, without simulating them.
+
+    Raises
+    ------
+    InputError
+        As :func:`ask`.
+    """
+    _plan(kitchen, request)
+
+
 def foods_of(kitchen: Kitchen, product: Product) -> list[Food]:
     """The foods of a product's pieces, as rules speak of them."""
     found = {kitchen.cut(part.cut).food for part in kitchen.cut_set(product.cut_set).parts}

@@ -10,8 +10,7 @@ from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState, Program, Stage, StageEnd
 from frywright.model.units import BARE, clock, write
-from frywright.physics.plan import make_plan
-from frywright.trial.ask import CookRequest, carry_over, edit_program, program_of
+from frywright.trial.ask import CookRequest, carry_over, check_asked, edit_program, program_of
 from frywright.trial.predicted import Answerer
 
 END_DIMENSION = {
@@ -195,7 +194,7 @@ class CookForm:
         """How each box beside the stages is read and tried alone."""
 
         def tried(read: Callable[[], Mapping[str, float | None]]) -> Callable[[], object]:
-            return lambda: make_plan(self.kitchen, self.program, **read())
+            return lambda: check_asked(self.kitchen, CookRequest(program=self.program, **read()))
 
         reads = {
             "load": self._load,

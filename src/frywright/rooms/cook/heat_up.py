@@ -8,7 +8,7 @@ from frywright.calibrate.channels import Role
 from frywright.calibrate.recovery import HeatUp, compare_heat_up, heat_up_in
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
-from frywright.rooms.cook.probes import open_log
+from frywright.rooms.cook.logs import open_log
 
 
 def heat_up_check(

@@ -26,7 +26,7 @@ from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
 from frywright.physics.plan import FryPlan, make_plan
 from frywright.rooms.cook.intake import Intake
-from frywright.rooms.cook.probes import keep_log
+from frywright.rooms.cook.logs import keep_log
 from frywright.rooms.thermometers import correction_of
 from frywright.trial.ask import needed_limit
 from frywright.trial.evidence import reasons_for

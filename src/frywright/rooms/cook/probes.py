@@ -3,10 +3,8 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, field, replace
-from pathlib import Path
-from typing import BinaryIO
 
 import numpy as np
 
@@ -16,12 +14,11 @@ from frywright.calibrate.core import ProbeCurve, unbridged
 from frywright.calibrate.fit import Fit, fit
 from frywright.calibrate.kettle import Kettle, kettle_of
 from frywright.calibrate.placement import Placement, placement
-from frywright.calibrate.readings import Log, read_log
+from frywright.calibrate.readings import Log
 from frywright.calibrate.trial import Probed, Trial
 from frywright.catalog import load as catalog
-from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.fact import Kept
-from frywright.ledger.facts.probing import CalibrationKept, FittedValue, LogKept
+from frywright.ledger.facts.probing import CalibrationKept, FittedValue
 from frywright.ledger.store import Store
 from frywright.model.calibration import Calibration
 from frywright.model.errors import InputError
@@ -119,43 +116,6 @@ class Answer:
     def log(self) -> Log:
         """The log as read."""
         return self.analysis.log
-
-
-def open_log(
-    path: Path, answers: Mapping[str, str] | None = None, progress: Callable[[float], None] | None = None
-) -> Log:
-    """Read a logger's file from disk.
-
-    Raises
-    ------
-    DataError
-        The file does not exist or is no log.
-    """
-    from frywright.model.errors import DataError
-    from frywright.model.findings import Problem
-
-    try:
-        with path.open("rb") as stream:
-            return read_log(stream, path.name, answers, progress, path.stat().st_size)
-    except OSError as error:
-        raise DataError(
-            [
-                Problem(
-                    what="{path} cannot be opened: {cause}",
-                    remedy="Give the path of a logger's file.",
-                    file=str(path),
-                    values={"path": path, "cause": error.strerror},
-                )
-            ]
-        ) from error
-
-
-def keep_log(store: Store, stream: BinaryIO, name: str) -> Kept[LogKept]:
-    """Keep a logger's file byte for byte and record that it was read."""
-    from frywright.rooms.hall import write
-
-    sha, size = attachments_of(store).keep(stream)
-    return write(store, LogKept(name=name[:200], sha256=sha, size_bytes=size))
 
 
 def tell(kitchen: Kitchen, log: Log, asked: ProbeAsk | None = None, store: Store | None = None) -> Answer:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import io
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from itertools import islice
 from typing import Any
 
@@ -11,9 +11,6 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import RedirectResponse
 from starlette.datastructures import UploadFile
 
-from frywright.calibrate.channels import Role
-from frywright.calibrate.readings import Log, read_log
-from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.probing import HoldStudied, LogKept
 from frywright.model.errors import FrywrightError, InputError
@@ -22,6 +19,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.units import show
 from frywright.rooms import hall, thermometers
 from frywright.rooms.cook.hold_picture import hold_picture
+from frywright.rooms.cook.logs import ROLES, Log, core_channels, has_gauge, keep_log, read_kept
 from frywright.rooms.cook.probe_report import log_picture, report_pdf, residual_picture
 from frywright.rooms.cook.probe_view import fit_view, kettle_lines, probe_view
 from frywright.rooms.cook.probes import (
@@ -30,7 +28,6 @@ from frywright.rooms.cook.probes import (
     calibrate,
     calibrate_lid,
     keep_calibration,
-    keep_log,
     kettle_found,
     tell,
 )
@@ -78,14 +75,12 @@ class Logs:
         return found
 
     def _start(self, kept: LogKept, answers: Mapping[str, str]) -> Log | Job:
-        attachments = attachments_of(self.context.store)
+        store = self.context.store
         if kept.size_bytes <= INLINE_BYTES:
-            with attachments.open(kept.sha256) as stream:
-                return read_log(stream, kept.name, answers)
+            return read_kept(store, kept, answers)
 
-        def work(progress: Any) -> Log:
-            with attachments.open(kept.sha256) as stream:
-                return read_log(stream, kept.name, answers, progress, kept.size_bytes)
+        def work(progress: Callable[[float], None]) -> Log:
+            return read_kept(store, kept, answers, progress)
 
         return self.jobs.start(kept.name, "read", work)
 
@@ -259,9 +254,9 @@ def _told(context: Context, request: Request, place: Any, log: Log, form: dict[s
         "fits": fits,
         "problem": problem,
         "kettle": said,
-        "gauges": bool(log.of(Role.GAUGE)),
-        "channels": [c.name for c in log.of(Role.CORE)],
-        "roles": [str(r) for r in Role],
+        "gauges": has_gauge(log),
+        "channels": core_channels(log),
+        "roles": ROLES,
         "picture": log_picture(told, system, translate),
     }
 
@@ -273,17 +268,17 @@ def _answers(form: Mapping[str, str]) -> dict[str, str]:
 def _asked(place: Any, log: Log, form: Mapping[str, str]) -> ProbeAsk:
     cuts, masses, used, scaled = {}, {}, {}, {}
     weighed = "oz" if str(place.site.units) == "us" else "g"
-    for i, channel in enumerate(log.of(Role.CORE)):
+    for i, channel in enumerate(core_channels(log)):
         if cut := form.get(f"cut_{i}", "").strip():
-            cuts[channel.name] = place.cut(cut).key
+            cuts[channel] = place.cut(cut).key
         if mass := form.get(f"mass_{i}", "").strip():
-            masses[channel.name] = place.site.read(mass, "mass", "weight", weighed)
+            masses[channel] = place.site.read(mass, "mass", "weight", weighed)
         if name := form.get(f"thermo_{i}", "").strip():
-            used[channel.name] = name
+            used[channel] = name
         pair = [form.get(f"{box}_{i}", "").strip() for box in ("before", "after")]
         if any(pair):
             before, after = (place.site.read(text or "-", "mass", "weight", weighed) for text in pair)
-            scaled[channel.name] = before, after
+            scaled[channel] = before, after
     display = form.get("display", "").strip()
     program = form.get("program", "").strip() or (place.programs[0].name if place.programs else "")
     return ProbeAsk(
