@@ -38,8 +38,11 @@ def old(request, tmp_path):
 
 def rows(path):
     """Every entry as it lies in the file."""
+    columns = (
+        "number, kind, happened_at, recorded_at, author, payload, replaces, versions, previous_hash, hash"
+    )
     with sqlite3.connect(path) as raw:
-        found = raw.execute("SELECT * FROM entry ORDER BY number").fetchall()
+        found = raw.execute(f"SELECT {columns} FROM entry ORDER BY number").fetchall()
     raw.close()
     return found
 

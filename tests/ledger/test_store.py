@@ -301,3 +301,60 @@ def test_what_is_no_store_is_refused_in_words(name):
     """Another scheme, or a server that does not answer."""
     with pytest.raises(RecordError, match=r"no store we know|not a store"):
         Store.named(name, later)
+
+
+def test_two_kitchens_in_one_store_have_a_chain_each(store):
+    """Each counts from 1, sees its own entries only, supersedes its own only, and is checked by itself."""
+    here, there = store.home, store.at("second")
+    for text in ("a", "b"):
+        with here.writing() as writer:
+            writer.add(entry(payload={"at": text}))
+    with there.writing() as writer:
+        made = writer.add(entry(payload={"at": "c"}))
+    assert made.number == 1
+    assert [e.entry.payload["at"] for e in here.entries()] == ["a", "b"]
+    assert [e.entry.payload["at"] for e in there.entries()] == ["c"]
+    assert (here.verify()[0], there.verify()[0]) == (2, 1)
+    assert (here.newest("program"), there.newest("program")) == (2, 1)
+    assert there.entry(2) is None
+    assert [e.number for e in there.between(MOMENT, later())] == [1]
+    with there.writing() as writer:
+        writer.add(entry(replaces=1, payload={"at": "d"}))
+    assert [e.entry.payload["at"] for e in there.current("program")] == ["d"]
+    assert [e.entry.payload["at"] for e in here.current("program")] == ["a", "b"]
+    assert here.replaced_by(1) is None and there.replaced_by(1).number == 2
+    with pytest.raises(RecordError, match="Entry 3 does not exist"), there.writing() as writer:
+        writer.add(entry(replaces=3))
+
+
+def test_a_kitchen_changed_by_hand_breaks_its_own_chain(store):
+    """The other kitchen of the store is whole still."""
+    for one in (store.home, store.at("second")):
+        with one.writing() as writer:
+            writer.add(entry())
+    by_hand(store, "UPDATE entry SET author='x' WHERE site='second'")
+    assert store.home.verify()[0] == 1
+    with pytest.raises(RecordError, match="breaks at entry 1"):
+        store.at("second").verify()
+
+
+def test_what_two_kitchens_keep_in_one_block_is_kept_together_or_not_at_all(store):
+    """A block inside a block belongs to the outer one, whichever kitchen it writes for."""
+    with pytest.raises(ZeroDivisionError), store.home.writing() as writer:
+        writer.add(entry())
+        with store.at("second").writing() as inner:
+            inner.add(entry())
+        raise ZeroDivisionError
+    assert not store.home.last().number and not store.at("second").last().number
+    with store.at("second").writing() as writer:
+        writer.add(entry())
+        with store.home.writing() as inner:
+            inner.add(entry())
+    assert (store.home.last().number, store.at("second").last().number) == (1, 1)
+
+
+@pytest.mark.parametrize("key", ["A", "a b", "a/b", "a" * 41, "é"])
+def test_a_key_that_is_none_is_refused(store, key):
+    """It stands in addresses and file names."""
+    with pytest.raises(InputError, match="kitchen"):
+        store.at(key)

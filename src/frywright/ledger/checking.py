@@ -73,8 +73,9 @@ def checked(store: Store, now: dt.datetime, *, read_files: bool = True) -> Check
 
 def set_backs(store: Store) -> tuple[SetBack, ...]:
     """Where recorded time runs backwards by more than a clock's own correction."""
+    mine = ENTRY.c.site == store.site
     before = sa.func.lag(ENTRY.c.recorded_at).over(order_by=ENTRY.c.number).label("before")
-    pairs = sa.select(ENTRY.c.number, ENTRY.c.recorded_at, before).subquery()
+    pairs = sa.select(ENTRY.c.number, ENTRY.c.recorded_at, before).where(mine).subquery()
     query = sa.select(pairs).where(pairs.c.recorded_at < pairs.c.before).order_by(pairs.c.number)
     found = []
     with store.looking() as connection:
@@ -82,10 +83,10 @@ def set_backs(store: Store) -> tuple[SetBack, ...]:
             at, earlier = unstamp(row.recorded_at), unstamp(row.before)
             if (earlier - at).total_seconds() > SET_BACK_S:
                 later = sa.select(sa.func.min(ENTRY.c.number)).where(
-                    ENTRY.c.number > row.number, ENTRY.c.recorded_at >= row.before
+                    mine, ENTRY.c.number > row.number, ENTRY.c.recorded_at >= row.before
                 )
                 end = connection.execute(later).scalar()
-                last = end - 1 if end else connection.execute(sa.select(sa.func.max(ENTRY.c.number))).scalar()
+                last = end - 1 if end else store.last().number
                 found.append(
                     SetBack(number=row.number, last_number=last or 0, recorded_at=at, before_at=earlier)
                 )

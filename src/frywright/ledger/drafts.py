@@ -7,6 +7,8 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
+import sqlalchemy as sa
+
 from frywright.ledger.store import Store
 from frywright.ledger.tables import DRAFT
 from frywright.model.entry import canonical
@@ -24,10 +26,15 @@ class Draft:
     body: Mapping[str, Any] = field(default_factory=dict)
 
 
+def _named(store: Store, name: str) -> tuple[sa.ColumnElement[bool], ...]:
+    """A kitchen's draft of a name."""
+    return DRAFT.c.site == store.site, DRAFT.c.name == name
+
+
 def read_draft(store: Store, name: str) -> Draft:
     """The draft of a name."""
     with store.looking() as connection:
-        row = connection.execute(DRAFT.select().where(DRAFT.c.name == name)).first()
+        row = connection.execute(DRAFT.select().where(*_named(store, name))).first()
     return Draft(revision=row.revision, body=json.loads(row.body)) if row else Draft()
 
 
@@ -40,7 +47,7 @@ def change_draft(store: Store, name: str, change: Callable[[Draft], Mapping[str,
         It grew beyond what answers of people need.
     """
     with store.writing() as writer:
-        row = writer.connection.execute(DRAFT.select().where(DRAFT.c.name == name)).first()
+        row = writer.connection.execute(DRAFT.select().where(*_named(store, name))).first()
         old = Draft(revision=row.revision, body=json.loads(row.body)) if row else Draft()
         body = canonical(dict(change(old)))
         if len(body) > LARGEST_LETTERS:
@@ -48,9 +55,9 @@ def change_draft(store: Store, name: str, change: Callable[[Draft], Mapping[str,
                 "draft", len(body), "shorter than {most} letters", values={"most": LARGEST_LETTERS}
             )
         values = {"revision": old.revision + 1, "body": body}
-        statement = DRAFT.update().where(DRAFT.c.name == name) if row else DRAFT.insert()
+        statement = DRAFT.update().where(*_named(store, name)) if row else DRAFT.insert()
         writer.connection.execute(
-            statement.values(**values) if row else statement.values(name=name, **values)
+            statement.values(**values) if row else statement.values(site=store.site, name=name, **values)
         )
     return Draft(revision=old.revision + 1, body=json.loads(body))
 
@@ -58,4 +65,4 @@ def change_draft(store: Store, name: str, change: Callable[[Draft], Mapping[str,
 def drop_draft(store: Store, name: str) -> None:
     """Throw a draft away."""
     with store.writing() as writer:
-        writer.connection.execute(DRAFT.delete().where(DRAFT.c.name == name))
+        writer.connection.execute(DRAFT.delete().where(*_named(store, name)))

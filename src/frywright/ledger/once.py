@@ -32,6 +32,7 @@ def once(
     InputError
         The key was used for another write before.
     """
+    what = f"{store.site}/{what}" if store.site else what
     older = hashlib.sha256(f"{what}\n{key}".encode()).hexdigest()
     mark = hashlib.sha256(f"{what}\n{who}\n{key}".encode()).hexdigest() if who else older
     text = hashlib.sha256(canonical(body).encode()).hexdigest()
@@ -51,7 +52,7 @@ def once(
 
 def kept_once(store: Store, cls: type[F], key: str, write: Callable[[], Kept[F]]) -> tuple[Kept[F], bool]:
     """The fact of a key, and whether it was written now: one sent again finds the first, whatever it says."""
-    mark = hashlib.sha256(f"entry {cls.KIND}\n{key}".encode()).hexdigest()
+    mark = hashlib.sha256(f"{store.site}entry {cls.KIND}\n{key}".encode()).hexdigest()
     with store.writing() as writer:
         known = writer.connection.execute(
             sa.select(ANSWERED.c.answer).where(ANSWERED.c.mark == mark)

@@ -4,6 +4,9 @@ Everything added inside one ``writing`` block is kept together when the block en
 all. Entries are numbered without gaps and chained by hash, so a change made behind the
 program's back shows in :meth:`Store.verify`. SQLite in one file is the default; a PostgreSQL
 database is named by its URL. Both behave alike.
+
+A store may hold several kitchens. Each has entries and a chain of its own; :meth:`Store.at` is the same
+store as one kitchen sees it.
 """
 
 from __future__ import annotations
@@ -11,9 +14,11 @@ from __future__ import annotations
 import datetime as dt
 import json
 import os
+import re
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from contextvars import ContextVar
+from copy import copy
 from dataclasses import dataclass, field
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -21,42 +26,20 @@ from threading import RLock
 from typing import Any
 
 import sqlalchemy as sa
-from sqlalchemy import event
 
+from frywright.ledger.database import in_words, is_file, opened, take_turn
 from frywright.ledger.facts.fact import F, Kept, kept
 from frywright.ledger.tables import ENTRY
 from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, row_hash, stamp, unstamp
-from frywright.model.errors import NotKeptError, RecordError
+from frywright.model.errors import InputError, RecordError
 
-NEWEST_SCHEMA = "0004"
 READ_BLOCK, LARGEST_NUMBER = 2000, 2**53
-WRITER_LOCK = 7_310_221
-"""Number of the advisory lock under which PostgreSQL writers take turns."""
+HOME = ""
+"""Key of the kitchen a store begins with."""
+KEY = re.compile(r"[a-z0-9_]{1,40}")
+"""Key of any other kitchen."""
 FILES_SETTING = "FRYWRIGHT_FILES"
 """Environment variable: folder of original files beside a PostgreSQL store."""
-
-
-@contextmanager
-def _in_words(*, writing: bool) -> Iterator[None]:
-    """A database that is away, full, locked or cannot be written is told in words. What is wrong with a
-    statement stays a fault of ours.
-    """
-    try:
-        yield
-    except (sa.exc.IntegrityError, sa.exc.DataError, sa.exc.ProgrammingError, sa.exc.NotSupportedError):
-        raise
-    except sa.exc.DBAPIError as error:
-        raise NotKeptError(error.orig or error, writing=writing) from error
-    except sa.exc.TimeoutError as error:
-        raise NotKeptError(error, writing=writing) from error
-
-
-def _prepare(connection: Any, _record: Any) -> None:
-    connection.isolation_level = None  # transactions are begun by us, at once for writing
-    cursor = connection.cursor()
-    for pragma in ("journal_mode=WAL", "synchronous=FULL", "foreign_keys=ON", "busy_timeout=10000"):
-        cursor.execute(f"PRAGMA {pragma}")
-    cursor.close()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -77,15 +60,26 @@ class _Look:
 
 
 class Writer:
-    """Adds entries inside one ``writing`` block."""
+    """Adds entries of one kitchen inside one ``writing`` block."""
 
-    def __init__(self, connection: sa.Connection, now: Callable[[], dt.datetime]) -> None:
-        self.connection, self._now = connection, now
+    def __init__(self, connection: sa.Connection, now: Callable[[], dt.datetime], site: str = HOME) -> None:
+        self.connection, self._now, self._site = connection, now, site
+        self.others: dict[str, Writer] = {site: self}
         last = connection.execute(
-            sa.select(ENTRY.c.number, ENTRY.c.hash).order_by(ENTRY.c.number.desc()).limit(1)
+            sa.select(ENTRY.c.number, ENTRY.c.hash)
+            .where(ENTRY.c.site == site)
+            .order_by(ENTRY.c.number.desc())
+            .limit(1)
         ).first()
         self._number: int = last.number if last else 0
         self._hash: str = last.hash if last else GENESIS
+
+    def at(self, site: str) -> Writer:
+        """The writer of another kitchen, in the same block."""
+        if site not in self.others:
+            made = self.others[site] = Writer(self.connection, self._now, site)
+            made.others = self.others
+        return self.others[site]
 
     def add(self, entry: Entry) -> Recorded:
         """Append an entry.
@@ -127,6 +121,7 @@ class Writer:
         link = chain_hash(self._hash, number, entry, recorded_at)
         self.connection.execute(
             ENTRY.insert().values(
+                site=self._site,
                 number=number,
                 kind=entry.kind,
                 happened_at=stamp(entry.happened_at),
@@ -148,7 +143,8 @@ class Writer:
     def _check_replaced(self, number: int) -> None:
         if number > self._number or number < 1:
             raise RecordError("Entry {number} does not exist; nothing was written.", number=number)
-        newer = self.connection.execute(sa.select(ENTRY.c.number).where(ENTRY.c.replaces == number)).scalar()
+        mine = sa.select(ENTRY.c.number).where(ENTRY.c.site == self._site, ENTRY.c.replaces == number)
+        newer = self.connection.execute(mine).scalar()
         if newer is not None:
             raise RecordError(
                 "Entry {number} was already replaced by entry {newer}. Look at both and replace {newer}"
@@ -162,24 +158,35 @@ class Store:
     """A file or database of entries."""
 
     def __init__(self, url: str, now: Callable[[], dt.datetime]) -> None:
-        self._now, self.sealed = now, False
+        self._now, self.sealed, self.site = now, False, HOME
         self._open: ContextVar[Writer | None] = ContextVar("writer", default=None)
         self._held: ContextVar[_Look | None] = ContextVar("look", default=None)
-        self.sqlite = sa.make_url(url).get_backend_name() == "sqlite"
-        # A file is opened for each block and closed after it, so that nothing lingers.
-        try:
-            self.engine = (
-                sa.create_engine(url, poolclass=sa.NullPool, connect_args={"check_same_thread": False})
-                if self.sqlite
-                else sa.create_engine(url, pool_pre_ping=True)
-            )
-        except ModuleNotFoundError as error:
-            raise RecordError(
-                "A PostgreSQL store needs the extra: pip install 'frywright[postgres]'."
-            ) from error
-        if self.sqlite:
-            event.listen(self.engine, "connect", _prepare)
-        self._upgrade()
+        self._sites: dict[str, Store] = {HOME: self}
+        self.sqlite = is_file(url)
+        self.engine = opened(url)
+
+    def at(self, site: str) -> Store:
+        """The same store as one of its kitchens sees it: its entries, its chain, its drafts. Accounts and
+        original files belong to the whole store.
+
+        Raises
+        ------
+        InputError
+            The key is none: small letters, digits and ``_``, 40 at most.
+        """
+        found = self._sites.get(site)
+        if found is None:
+            if not KEY.fullmatch(site):
+                raise InputError("kitchen", repr(site), "a key of small letters, digits and _, 40 at most")
+            found = copy(self)
+            found.site = site
+            found = self._sites.setdefault(site, found)
+        return found
+
+    @property
+    def home(self) -> Store:
+        """The store as its first kitchen sees it; what concerns all kitchens is written there."""
+        return self._sites[HOME]
 
     @classmethod
     def file(cls, path: Path, now: Callable[[], dt.datetime]) -> Store:
@@ -235,39 +242,6 @@ class Store:
             )
         return Path(named)
 
-    def _upgrade(self) -> None:
-        try:
-            with self.engine.connect() as connection:
-                found = self._schema(connection)
-        except sa.exc.DatabaseError as error:
-            raise RecordError(
-                "{database} is not a store of ours: {cause}",
-                database=self.engine.url.database,
-                cause=error.orig,
-            ) from error
-        if found is not None and found > NEWEST_SCHEMA:
-            raise RecordError(
-                "The store has schema {found}, newer than this program knows ({known}). Update the"
-                " program; nothing was written.",
-                found=found,
-                known=NEWEST_SCHEMA,
-            )
-        if found != NEWEST_SCHEMA:
-            from alembic import command
-            from alembic.config import Config
-
-            config = Config()
-            config.set_main_option("script_location", str(Path(__file__).parent / "migrations"))
-            with self.engine.begin() as connection:
-                config.attributes["connection"] = connection
-                command.upgrade(config, "head")
-
-    @staticmethod
-    def _schema(connection: sa.Connection) -> str | None:
-        if not sa.inspect(connection).has_table("alembic_version"):
-            return None
-        return connection.execute(sa.text("SELECT version_num FROM alembic_version")).scalar()
-
     @contextmanager
     def writing(self) -> Iterator[Writer]:
         """One transaction; kept when the block ends, undone when it raises. Writers take turns; a block
@@ -279,14 +253,11 @@ class Store:
             )
         outer = self._open.get()
         if outer is not None:
-            yield outer
+            yield outer.at(self.site)
             return
-        with _in_words(writing=True), self.engine.connect() as connection:
-            if self.sqlite:
-                connection.exec_driver_sql("BEGIN IMMEDIATE")
-            else:
-                connection.execute(sa.select(sa.func.pg_advisory_xact_lock(WRITER_LOCK)))
-            writer = Writer(connection, self._now)
+        with in_words(writing=True), self.engine.connect() as connection:
+            take_turn(connection)
+            writer = Writer(connection, self._now, self.site)
             mark = self._open.set(writer)
             try:
                 yield writer
@@ -325,10 +296,10 @@ class Store:
             return
         look = self._held.get()
         if look is None or look.over:  # an answer that is sent in pieces reads on after its request
-            with _in_words(writing=False), self.engine.connect() as connection:
+            with in_words(writing=False), self.engine.connect() as connection:
                 yield connection
             return
-        with _in_words(writing=False), look.lock:
+        with in_words(writing=False), look.lock:
             if look.connection is None:
                 look.connection = self.engine.connect()
             try:
@@ -336,9 +307,14 @@ class Store:
             finally:
                 look.connection.rollback()  # nothing is held between two reads
 
+    @property
+    def _mine(self) -> sa.ColumnElement[bool]:
+        """Entries of this kitchen."""
+        return ENTRY.c.site == self.site
+
     def newest(self, *kinds: str) -> int:
         """Number of the newest entry of any of these kinds, 0 where there is none."""
-        query = sa.select(sa.func.max(ENTRY.c.number)).where(ENTRY.c.kind.in_(kinds))
+        query = sa.select(sa.func.max(ENTRY.c.number)).where(self._mine, ENTRY.c.kind.in_(kinds))
         with self.looking() as connection:
             return connection.execute(query).scalar() or 0
 
@@ -350,7 +326,7 @@ class Store:
         """
         while True:
             order = ENTRY.c.number.desc() if newest_first else ENTRY.c.number
-            query = sa.select(ENTRY).order_by(order).limit(READ_BLOCK)
+            query = sa.select(ENTRY).where(self._mine).order_by(order).limit(READ_BLOCK)
             if kind is not None:
                 query = query.where(ENTRY.c.kind == kind)
             if after is not None:
@@ -370,7 +346,7 @@ class Store:
                 ENTRY.c.happened_at > low, sa.and_(ENTRY.c.happened_at == low, ENTRY.c.number > last)
             )
             query = sa.select(ENTRY).where(
-                ENTRY.c.happened_at >= low, place, ENTRY.c.happened_at < stamp(until)
+                self._mine, ENTRY.c.happened_at >= low, place, ENTRY.c.happened_at < stamp(until)
             )
             if kind is not None:
                 query = query.where(ENTRY.c.kind == kind)
@@ -387,8 +363,8 @@ class Store:
         newer = ENTRY.alias()
         query = (
             sa.select(ENTRY)
-            .outerjoin(newer, newer.c.replaces == ENTRY.c.number)
-            .where(ENTRY.c.kind == kind, newer.c.number.is_(None))
+            .outerjoin(newer, sa.and_(newer.c.site == ENTRY.c.site, newer.c.replaces == ENTRY.c.number))
+            .where(self._mine, ENTRY.c.kind == kind, newer.c.number.is_(None))
             .order_by(ENTRY.c.number)
         )
         with self.looking() as connection:
@@ -399,7 +375,7 @@ class Store:
         if not 0 < number <= LARGEST_NUMBER:
             return None
         with self.looking() as connection:
-            row = connection.execute(sa.select(ENTRY).where(ENTRY.c.number == number)).first()
+            row = connection.execute(sa.select(ENTRY).where(self._mine, ENTRY.c.number == number)).first()
         return _recorded(row) if row else None
 
     def facts(
@@ -426,12 +402,13 @@ class Store:
         if not 0 < number <= LARGEST_NUMBER:
             return None
         with self.looking() as connection:
-            row = connection.execute(sa.select(ENTRY).where(ENTRY.c.replaces == number)).first()
+            row = connection.execute(sa.select(ENTRY).where(self._mine, ENTRY.c.replaces == number)).first()
         return _recorded(row) if row else None
 
     def last(self) -> Point:
         """Number and hash of the newest entry, unchecked."""
-        query = sa.select(ENTRY.c.number, ENTRY.c.hash).order_by(ENTRY.c.number.desc()).limit(1)
+        newest = sa.select(ENTRY.c.number, ENTRY.c.hash).where(self._mine)
+        query = newest.order_by(ENTRY.c.number.desc()).limit(1)
         with self.looking() as connection:
             row = connection.execute(query).first()
         return Point(number=row.number, hash=row.hash) if row else Point()
@@ -458,7 +435,8 @@ class Store:
         """
         count, previous = point.number, point.hash
         while most is None or count < point.number + most:
-            query = sa.select(ENTRY).where(ENTRY.c.number > count).order_by(ENTRY.c.number).limit(READ_BLOCK)
+            later = sa.select(ENTRY).where(self._mine, ENTRY.c.number > count)
+            query = later.order_by(ENTRY.c.number).limit(READ_BLOCK)
             with self.looking() as connection:
                 block = connection.execute(query).all()
             for row in block:

@@ -10,19 +10,25 @@ WIDE = sa.BigInteger().with_variant(sa.Integer, "sqlite")
 ENTRY = sa.Table(
     "entry",
     METADATA,
+    sa.Column("site", sa.String(40), primary_key=True),
     sa.Column("number", WIDE, primary_key=True, autoincrement=False),
     sa.Column("kind", sa.String(60), nullable=False),
-    sa.Column("happened_at", sa.String(27), nullable=False, index=True),
+    sa.Column("happened_at", sa.String(27), nullable=False),
     sa.Column("recorded_at", sa.String(27), nullable=False),
     sa.Column("author", sa.String(120), nullable=False),
     sa.Column("payload", sa.Text, nullable=False),
-    sa.Column("replaces", WIDE, sa.ForeignKey("entry.number"), nullable=True, unique=True),
+    sa.Column("replaces", WIDE, nullable=True),
     sa.Column("versions", sa.Text, nullable=False),
     sa.Column("previous_hash", sa.String(64), nullable=False),
-    sa.Column("hash", sa.String(64), nullable=False, unique=True),
-    sa.Index("ix_entry_kind_number", "kind", "number"),
-    sa.Index("ix_entry_kind_happened", "kind", "happened_at"),
+    sa.Column("hash", sa.String(64), nullable=False),
+    sa.ForeignKeyConstraint(["site", "replaces"], ["entry.site", "entry.number"], name="fk_entry_replaces"),
+    sa.UniqueConstraint("site", "replaces", name="uq_entry_replaces"),
+    sa.UniqueConstraint("site", "hash", name="uq_entry_hash"),
+    sa.Index("ix_entry_happened_at", "site", "happened_at"),
+    sa.Index("ix_entry_kind_number", "site", "kind", "number"),
+    sa.Index("ix_entry_kind_happened", "site", "kind", "happened_at"),
 )
+"""Entries of every kitchen: ``site`` is the kitchen's key, and numbers and chain begin anew in each."""
 
 ACCOUNT = sa.Table(
     "account",
@@ -65,6 +71,7 @@ ANSWERED = sa.Table(
 DRAFT = sa.Table(
     "draft",
     METADATA,
+    sa.Column("site", sa.String(40), primary_key=True),
     sa.Column("name", sa.String(40), primary_key=True),
     sa.Column("revision", sa.Integer, nullable=False),
     sa.Column("body", sa.Text, nullable=False),

@@ -1,0 +1,109 @@
+"""The database under a store: how it is opened and brought to the newest schema, and its faults in words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Any
+
+import sqlalchemy as sa
+from sqlalchemy import event
+
+from frywright.model.errors import NotKeptError, RecordError
+
+NEWEST_SCHEMA = "0005"
+WRITER_LOCK = 7_310_221
+"""Number of the advisory lock under which PostgreSQL writers take turns."""
+
+
+def opened(url: str) -> sa.Engine:
+    """The engine of a database, at the newest schema. A file is opened for each block and closed after it, so
+    that nothing lingers.
+
+    Raises
+    ------
+    RecordError
+        It is no store, or one of a newer program.
+    """
+    file = is_file(url)
+    try:
+        engine = (
+            sa.create_engine(url, poolclass=sa.NullPool, connect_args={"check_same_thread": False})
+            if file
+            else sa.create_engine(url, pool_pre_ping=True)
+        )
+    except ModuleNotFoundError as error:
+        raise RecordError("A PostgreSQL store needs the extra: pip install 'frywright[postgres]'.") from error
+    if file:
+        event.listen(engine, "connect", _prepare)
+    _upgrade(engine)
+    return engine
+
+
+def is_file(url: str) -> bool:
+    """Whether a database is an SQLite file."""
+    return sa.make_url(url).get_backend_name() == "sqlite"
+
+
+def take_turn(connection: sa.Connection) -> None:
+    """Begin to write: the next writer waits until this one is done."""
+    if connection.dialect.name == "sqlite":
+        connection.exec_driver_sql("BEGIN IMMEDIATE")
+    else:
+        connection.execute(sa.select(sa.func.pg_advisory_xact_lock(WRITER_LOCK)))
+
+
+@contextmanager
+def in_words(*, writing: bool) -> Iterator[None]:
+    """A database that is away, full, locked or cannot be written is told in words. What is wrong with a
+    statement stays a fault of ours.
+    """
+    try:
+        yield
+    except (sa.exc.IntegrityError, sa.exc.DataError, sa.exc.ProgrammingError, sa.exc.NotSupportedError):
+        raise
+    except sa.exc.DBAPIError as error:
+        raise NotKeptError(error.orig or error, writing=writing) from error
+    except sa.exc.TimeoutError as error:
+        raise NotKeptError(error, writing=writing) from error
+
+
+def _prepare(connection: Any, _record: Any) -> None:
+    connection.isolation_level = None  # transactions are begun by us, at once for writing
+    cursor = connection.cursor()
+    for pragma in ("journal_mode=WAL", "synchronous=FULL", "foreign_keys=ON", "busy_timeout=10000"):
+        cursor.execute(f"PRAGMA {pragma}")
+    cursor.close()
+
+
+def _upgrade(engine: sa.Engine) -> None:
+    try:
+        with engine.connect() as connection:
+            found = _schema(connection)
+    except sa.exc.DatabaseError as error:
+        raise RecordError(
+            "{database} is not a store of ours: {cause}", database=engine.url.database, cause=error.orig
+        ) from error
+    if found is not None and found > NEWEST_SCHEMA:
+        raise RecordError(
+            "The store has schema {found}, newer than this program knows ({known}). Update the"
+            " program; nothing was written.",
+            found=found,
+            known=NEWEST_SCHEMA,
+        )
+    if found != NEWEST_SCHEMA:
+        from alembic import command
+        from alembic.config import Config
+
+        config = Config()
+        config.set_main_option("script_location", str(Path(__file__).parent / "migrations"))
+        with engine.begin() as connection:
+            config.attributes["connection"] = connection
+            command.upgrade(config, "head")
+
+
+def _schema(connection: sa.Connection) -> str | None:
+    if not sa.inspect(connection).has_table("alembic_version"):
+        return None
+    return connection.execute(sa.text("SELECT version_num FROM alembic_version")).scalar()
