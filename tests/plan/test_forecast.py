@@ -135,6 +135,81 @@ def test_an_event_teaches_its_factor_and_nothing_else():
     assert plain.forecast(ahead, 1.3).mean_n.sum() == pytest.approx(1.3 * usual)
 
 
+def shown(known, dates):
+    """Total, spread and scatter forecast for the day after."""
+    ahead = known.forecast(dates[-1] + dt.timedelta(days=1))
+    return ahead.mean_n.sum(axis=1), ahead.spread_n, ahead.level_cv_frac
+
+
+@pytest.mark.parametrize("after", [0, 60, 90, 170])
+def test_a_product_new_on_the_menu_is_learned_from_its_first_sale(after):
+    """Zeros before the first sale teach nothing: the forecast is that of the days since, spread and scatter
+    are those of a product.
+    """
+    dates, counts = drawn(200, level=200.0)
+    late = counts.copy()
+    late[0, :after] = 0.0
+    mean, spread, cv = shown(learned(dates, late), dates)
+    usual, *_ = shown(learned(dates, counts), dates)
+    assert mean == pytest.approx(usual, rel=0.15)
+    assert 1.2 < spread[0] < 4.0
+    assert 0.02 <= cv[0] < 0.3
+
+
+def test_a_product_never_sold_is_forecast_as_none_and_said():
+    """Nothing is known of it; the other's forecast stays."""
+    dates, counts = drawn(60)
+    counts[0] = 0.0
+    known = learned(dates, counts)
+    assert known.fresh.tolist() == [True, False]
+    assert shown(known, dates)[0][0] == 0.0
+
+
+@pytest.mark.parametrize("gone", [30, 60, 90])
+@pytest.mark.parametrize("nothing", [0.0, np.nan])
+def test_a_product_that_was_away_comes_back_at_its_level(gone, nothing):
+    """Away it is forecast as none, and said to be away; a day after its return it is back at its level, with
+    the scatter of any product.
+    """
+    dates, counts = drawn(200, level=200.0)
+    counts[0, 100 : 100 + gone] = nothing
+    away = learned(dates[: 100 + gone], counts[:, : 100 + gone])
+    assert away.away.tolist() == [nothing == 0.0, False]
+    assert (shown(away, dates[: 100 + gone])[0][0] == 0.0) == (nothing == 0.0)
+    back = learned(dates[: 101 + gone], counts[:, : 101 + gone])
+    mean, spread, cv = shown(back, dates[: 101 + gone])
+    assert not back.away.any()
+    assert mean[0] == pytest.approx(0.5 * mean[1], rel=0.3)
+    assert spread[0] < 4.0 and 0.05 < cv[0] < 0.3
+
+
+def test_a_closed_shop_told_as_zeros_teaches_nothing():
+    """Three weeks of zeros for all products leave level, profile and scatter as they were."""
+    dates, counts = drawn(200, level=200.0)
+    shut = counts.copy()
+    shut[:, 120:141] = 0.0
+    found = shown(learned(dates[:141], shut[:, :141]), dates[:120])
+    for one, other in zip(found, shown(learned(dates[:120], counts[:, :120]), dates[:120]), strict=True):
+        assert one == pytest.approx(other)
+
+
+def test_a_slow_product_keeps_its_days_without_a_sale():
+    """Two pieces a day: a day with none is a day like others, and the forecast stays two."""
+    dates, counts = drawn(300, level=2.0)
+    mean, _, _ = shown(learned(dates, counts), dates)
+    assert (counts[0].sum(axis=1) == 0).mean() > 0.1
+    assert mean[0] == pytest.approx(counts[0, -60:].sum(axis=1).mean(), rel=0.4)
+
+
+def test_a_shift_of_the_level_is_followed_within_a_fortnight():
+    """Sales fall to 60 % and stay: after ten days the forecast is within 10 % of the new level."""
+    dates, counts = drawn(150, level=400.0, cv=0.05)
+    counts[:, 120:] = np.round(0.6 * counts[:, 120:])
+    whole = learned(dates[:120], counts[:, :120]).forecast(dates[130]).mean_n.sum()
+    later = learned(dates[:130], counts[:, :130]).forecast(dates[130]).mean_n.sum()
+    assert later / whole == pytest.approx(0.6, rel=0.1)
+
+
 def test_impossible_days_are_refused():
     """Another shape, days out of order, nothing learned, an impossible factor."""
     known = Forecaster(series_count=1, slots_count=4)

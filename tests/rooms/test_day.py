@@ -16,6 +16,7 @@ from hypothesis import strategies as st
 from frywright.ledger.store import Store
 from frywright.model import business_day
 from frywright.model.errors import DataError, InputError
+from frywright.model.findings import say
 from frywright.plan.check import broken_rules
 from frywright.plan.live import What
 from frywright.plan.model import Plan
@@ -325,6 +326,37 @@ def test_promises(store, kitchen, bench):
     refused = day_view.promise_view(board, bench.trade.start_s, "bone_in", 17 * 3600.0, 2000)
     assert not refused["feasible"]
     assert 0 < refused["largest_n"] < 2000
+
+
+@pytest.mark.parametrize(
+    ("sold", "said"),
+    [
+        (lambda date: date >= FRIDAY - dt.timedelta(days=30), ""),
+        (lambda date: date < FRIDAY - dt.timedelta(days=9), "has not sold for 9 days"),
+        (lambda date: False, "has no sales yet"),
+    ],
+    ids=["launched", "withdrawn", "never sold"],
+)
+def test_a_product_new_or_gone_breaks_no_day(tmp_path, sold, said):
+    """Tenders first sold 30 days ago are planned; withdrawn or never sold they are not, and that is said."""
+    found = Store.file(tmp_path / "x.db", now)
+    remember_kitchen(found, demo_text(), "demo.toml")
+    kitchen, lines = remembered_kitchen(found), []
+    for line in demo_sales(kitchen, FRIDAY - dt.timedelta(days=1)).decode().splitlines():
+        date = line.split(";")[0]
+        if "Tender" in line and not sold(dt.datetime.strptime(date, "%m/%d/%Y").date()):
+            continue
+        lines.append(line)
+    day.keep_sales(found, kitchen, io.BytesIO("\n".join(lines).encode()), "sales.csv")
+    bench = day.bench_for(found, kitchen, FRIDAY, tune=False)
+    asked = bench.day.mean_n.sum(axis=1)
+    assert (asked > 0).tolist() == [True, not said, True]
+    texts = [say(n.text, n.values) for n in bench.notes]
+    assert (
+        any("Tenders" in t and said in t for t in texts)
+        if said
+        else not [n for n in bench.notes if n.kind == "unsold"]
+    )
 
 
 def test_a_kitchen_without_a_day_says_what_to_add(tmp_path):

@@ -21,7 +21,7 @@ from frywright.rooms.clock import now
 from frywright.rooms.cook.cards import card_data, card_pdf, site_cards_pdf
 from frywright.rooms.cook.desk import transfer_program
 from frywright.rooms.cook.programs import program_json, save_program
-from frywright.rooms.day.day import load_facts
+from frywright.rooms.day.loads import load_facts
 from frywright.rooms.kitchen import kitchen_number, remember_kitchen, remembered_kitchen
 from frywright.rooms.standing import held_status
 from frywright.trial import prove_again

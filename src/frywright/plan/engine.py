@@ -18,9 +18,8 @@ from __future__ import annotations
 import numpy as np
 from numba import njit
 
-from frywright.physics import kernels
+from frywright.physics.kernels import inlined  # importing it sets the folder that keeps compiled code
 
-assert kernels.cache_folder()  # importing it sets the folder that keeps compiled code
 FILTER, NOTHING = -1, -2
 SALE_SHARE_FRAC, SALE_Z = 0.8, 1.6449
 """A load must be able to sell within this share of its hold life (common practice, no source), at the 95 %
@@ -55,7 +54,7 @@ def weighed(mean, spread):  # type: ignore[no-untyped-def]
     return out
 
 
-@njit(cache=True, nogil=True)
+@inlined
 def _copy(world, into, first, last):  # type: ignore[no-untyped-def]
     """Copy what a rollout from slot ``first`` to ``last`` can touch."""
     for i in range(world[0].shape[0]):
@@ -72,7 +71,7 @@ def _copy(world, into, first, last):  # type: ignore[no-untyped-def]
         into[4][t] = world[4][t]
 
 
-@njit(cache=True, nogil=True)
+@inlined
 def age(t, world, given, part):  # type: ignore[no-untyped-def]
     """What comes out of the oil in a slot, and what has been held too long."""
     made, stock, holds, money = world[0], world[1], given[3], given[4]
@@ -87,7 +86,7 @@ def age(t, world, given, part):  # type: ignore[no-untyped-def]
             stock[1, i] = stock[2, i]
 
 
-@njit(cache=True, nogil=True)
+@inlined
 def sell(t, asked, world, given, part):  # type: ignore[no-untyped-def]
     """Serve a slot's demand from the shelf, oldest first."""
     stock, money = world[1], given[4]
@@ -100,7 +99,7 @@ def sell(t, asked, world, given, part):  # type: ignore[no-untyped-def]
         part[1] += money[i, 0] * (wanted - sale)
 
 
-@njit(cache=True, nogil=True)
+@inlined
 def may_filter(f, t, world, given):  # type: ignore[no-untyped-def]
     """Whether a filter turn can start: hands, no rush, not too many at once."""
     bank, windows, rush = given[6], given[7], given[8]
@@ -113,7 +112,7 @@ def may_filter(f, t, world, given):  # type: ignore[no-untyped-def]
     return clear
 
 
-@njit(cache=True, nogil=True)
+@inlined
 def may_drop(f, t, i, k, world, given):  # type: ignore[no-untyped-def]
     """Whether a load can go in: fryer at heat and filtered, hands at drop and lift, power."""
     sizes, may, bank, windows, power = given[0], given[1], given[6], given[7], given[9]
@@ -131,7 +130,7 @@ def may_drop(f, t, i, k, world, given):  # type: ignore[no-untyped-def]
     return True
 
 
-@njit(cache=True, nogil=True)
+@inlined
 def start(f, t, i, k, world, given, part):  # type: ignore[no-untyped-def]
     """Drop (i >= 0) or filter (i = -1) in a fryer; false, and nothing done, where a rule forbids it."""
     sizes, bank, power = given[0], given[6], given[9]
@@ -160,7 +159,7 @@ def start(f, t, i, k, world, given, part):  # type: ignore[no-untyped-def]
     return True
 
 
-@njit(cache=True, nogil=True)
+@inlined
 def _lack(i, t, lift, level, world, given):  # type: ignore[no-untyped-def]
     """Units that lack against par at a lift."""
     made, stock, holds, money, ahead = world[0], world[1], given[3], given[4], given[5]
@@ -178,7 +177,7 @@ def _lack(i, t, lift, level, world, given):  # type: ignore[no-untyped-def]
     return expected + money[i, 4] * np.sqrt(money[i, 2] * expected) - max(0.0, lives - until)
 
 
-@njit(cache=True, nogil=True)
+@inlined
 def can_sell(i, k, t, level, world, given):  # type: ignore[no-untyped-def]
     """Whether a load could still sell within a share of its hold life, behind all that is there and in the
     oil.
@@ -191,7 +190,7 @@ def can_sell(i, k, t, level, world, given):  # type: ignore[no-untyped-def]
     return stock[3, i] - stock[1, i] + sizes[0, i, k] <= most
 
 
-@njit(cache=True, nogil=True)
+@inlined
 def par_action(f, t, world, level, given):  # type: ignore[no-untyped-def]
     """What the order-up-to rule does with an idle fryer: (product, load), (-1, 0) filter, (-2, 0) nothing."""
     sizes, may, bank, rush = given[0], given[1], given[6], given[8]
@@ -227,7 +226,7 @@ def par_action(f, t, world, level, given):  # type: ignore[no-untyped-def]
     return choice, size
 
 
-@njit(cache=True, nogil=True)
+@inlined
 def go_on(where, asked, mean_sum, world, belief, given, part):  # type: ignore[no-untyped-def]
     """Play by par from slot ``where[0]``, fryer ``where[1]``, up to slot ``where[2]``; the shelf left at the
     close is waste.
@@ -250,7 +249,7 @@ def go_on(where, asked, mean_sum, world, belief, given, part):  # type: ignore[n
         close(world, given, part)
 
 
-@njit(cache=True, nogil=True)
+@inlined
 def close(world, given, part):  # type: ignore[no-untyped-def]
     """Throw away what is left on the shelf."""
     for i in range(world[0].shape[0]):
@@ -280,7 +279,7 @@ def imagine(t0, t1, count, belief, mean, given, seed):  # type: ignore[no-untype
     return paths
 
 
-@njit(cache=True, nogil=True)
+@inlined
 def _try(where, action, dream, mean_sum, worlds, beliefs, given, part):  # type: ignore[no-untyped-def]
     """Cost of one action in ``where`` (fryer, slot, horizon's end) on one path, the rest by par; -1 when a
     rule forbids it.
@@ -306,6 +305,14 @@ def _try(where, action, dream, mean_sum, worlds, beliefs, given, part):  # type:
             useful = min(float(stay), want)
             left += given[4][i, 1] * (stay - useful) - given[2][i, last] / given[0][0, i, last] * useful
     return part[0] + part[1] + part[2] + left
+
+
+@njit(cache=True, nogil=True, error_model="numpy", _nrt=False)
+def _try_paths(where, action, span, ahead, worlds, beliefs, given, out):  # type: ignore[no-untyped-def]
+    """Cost of one action on some of the paths."""
+    (dreams, mean_sum), (part, cost) = ahead, out
+    for n in range(span[0], span[1]):
+        cost[n] = _try(where, action, dreams[n], mean_sum, worlds, beliefs, given, part)
 
 
 @njit(cache=True, nogil=True)
@@ -361,11 +368,17 @@ def rollout(where, ahead, world, belief, given, scratch):  # type: ignore[no-unt
         for c in range(count):
             if not alive[c]:
                 continue
-            for n in range(low, high):
-                action = (actions[c, 0], actions[c, 1])
-                cost[c, n] = _try(
-                    (f, t, t1), action, dreams[n], mean_sum, (world, scratch), (belief, known), given, part
-                )
+            action = (actions[c, 0], actions[c, 1])
+            _try_paths(
+                (f, t, t1),
+                action,
+                (low, high),
+                (dreams, mean_sum),
+                (world, scratch),
+                (belief, known),
+                given,
+                (part, cost[c]),
+            )
             gain[c] = (cost[0, :high] - cost[c, :high]).mean()
         if stage == 0:
             ranked = np.argsort(-gain)

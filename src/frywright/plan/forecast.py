@@ -22,6 +22,18 @@ PROFILE_KEEP, LEVEL_GAIN, LEAN_DAYS, SMOOTH_SLOTS = 0.90, 0.10, 8.0, 2.0
 """A weekday's profile keeps this much a week; the level moves by this much a day; a profile leans on all days
 by this many weeks; and is smoothed by this many slots. Chosen on the first half of the open data."""
 LEAST_SPREAD, LEAST_CV = 1.0, 0.02
+MOST_RATIO, MOST_SPREAD, PRIOR_SPREAD, PRIOR_CV = 5.0, 50.0, 1.5, 0.15
+"""One strange day may move level and scatter by this ratio and this variance over mean at most; and what is
+believed of a product nothing is known of. Own estimates.
+"""
+SILENT_CHANCE, AWAY_DAYS = 0.01, 3
+"""A whole day without one piece, less likely than this while others sell, teaches nothing; after so many in a
+row the product is away (withdrawn, or its season is over).
+"""
+STREAK_DAYS, STREAK_N, FAST_GAIN = 3, 20.0, 0.25
+"""After so many days off to one side, each by half its usual scatter or more, the level of a product that
+sells so many pieces a day follows by this much a day: a shift, not noise.
+"""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -78,7 +90,11 @@ def _cdf(mean: Array, ratio: Array, count: Array) -> Array:
 
 @dataclass(slots=True, kw_only=True)
 class Forecaster:
-    """What has been learned so far; days are told in order, each at most once."""
+    """What has been learned so far; days are told in order, each at most once.
+
+    A product teaches nothing before its first sale, nor on days on which it is away; a day on which nothing
+    at all was sold is a closed day.
+    """
 
     series_count: int
     slots_count: int
@@ -87,6 +103,9 @@ class Forecaster:
     weights: Array = field(default_factory=lambda: np.zeros(0))
     level: Array = field(default_factory=lambda: np.zeros(0))
     noise: Array = field(default_factory=lambda: np.zeros(0))  # (2: spread, day variance; series)
+    days_n: Array = field(default_factory=lambda: np.zeros(0))  # days that taught each series
+    silent_n: Array = field(default_factory=lambda: np.zeros(0))  # days without a piece, up to the last
+    streak_n: Array = field(default_factory=lambda: np.zeros(0))  # days above (+) or below (-) in a row
     factors: dict[str, tuple[float, int]] = field(default_factory=dict)
     days_count: int = 0
 
@@ -103,18 +122,27 @@ class Forecaster:
         shape = (8, self.series_count, self.slots_count)
         self.sums, self.weights = np.zeros(shape), np.zeros(shape)
         self.level = np.ones(self.series_count)
-        self.noise = np.array([np.full(self.series_count, 1.5), np.full(self.series_count, 0.15**2)])
+        self.noise = np.array(
+            [np.full(self.series_count, PRIOR_SPREAD), np.full(self.series_count, PRIOR_CV**2)]
+        )
+        self.days_n, self.silent_n, self.streak_n = (np.zeros(self.series_count) for _ in range(3))
+
+    @property
+    def fresh(self) -> NDArray[np.bool_]:
+        """Series never sold so far."""
+        return np.asarray(self.days_n == 0)
+
+    @property
+    def away(self) -> NDArray[np.bool_]:
+        """Series that sold before and are away now: nothing is forecast of them until they sell again."""
+        return np.asarray((self.days_n > 0) & (self.silent_n >= AWAY_DAYS))
 
     def _shape(self, weekday: int) -> Array:
         whole = _divide(self.sums[7], self.weights[7])
         own, weight = _divide(self.sums[weekday], self.weights[weekday]), self.weights[weekday]
         size = _total(own * (weight > 0)) / np.maximum(_total(whole * (weight > 0)), 1e-9)
-        age = weight.max()
-        size = (
-            (age * size + LEAN_DAYS * 0.3) / (age + LEAN_DAYS * 0.3)
-            if age > 0
-            else np.ones(self.series_count)
-        )
+        age = weight.max(axis=1)
+        size = np.where(age > 0, (age * size + LEAN_DAYS * 0.3) / (age + LEAN_DAYS * 0.3), 1.0)
         lent = whole * size[:, None]
         shape = (weight * own + LEAN_DAYS * lent) / (weight + LEAN_DAYS)
         return _smooth(shape)
@@ -140,7 +168,7 @@ class Forecaster:
             raise InputError("date", date.isoformat(), "after {date}", values={"date": self.last.isoformat()})
         self.last = date
         there = np.isfinite(seen)
-        if not there.any():
+        if not there.any() or not np.nansum(seen) > 0:  # nothing known of the day, or a closed day
             return
         expected = self.level[:, None] * self._shape(date.weekday()) if self.days_count else None
         if event:
@@ -149,6 +177,7 @@ class Forecaster:
                 mean, count = self.factors.get(event, (1.0, 0))
                 self.factors[event] = ((mean * count + ratio) / (count + 1), count + 1)
             return
+        there = there & self._speaks(seen, expected, there)[:, None]
         if expected is not None:
             self._learn_spread(seen, expected, there)
         filled = np.where(there, seen, 0.0)
@@ -156,23 +185,42 @@ class Forecaster:
             keep = np.where(there, PROFILE_KEEP if n < 7 else PROFILE_KEEP ** (1 / 7), 1.0)
             self.sums[n] = keep * self.sums[n] + filled / np.maximum(self.level, 1e-3)[:, None]
             self.weights[n] = keep * self.weights[n] + there
+        self.days_n = self.days_n + there.any(axis=1)
         self.days_count += 1
 
-    def _learn_spread(self, seen: Array, expected: Array, there: Array) -> None:
+    def _speaks(self, seen: Array, expected: Array | None, there: NDArray[np.bool_]) -> NDArray[np.bool_]:
+        """Which series a day teaches: those that sold, and those whose day without a piece is likely."""
+        sold = np.where(there, seen, 0.0).sum(axis=1) > 0
+        usual = np.where(there, expected, 0.0).sum(axis=1) if expected is not None else np.zeros(len(sold))
+        none = _cdf(usual, self.noise[0] + self.noise[1] * usual, np.zeros(len(sold)))
+        quiet = ~sold & there.any(axis=1) & (none < SILENT_CHANCE)
+        back = sold & self.away
+        self.noise[0] = np.where(back, np.maximum(self.noise[0], PRIOR_SPREAD), self.noise[0])
+        self.noise[1] = np.where(back, np.maximum(self.noise[1], PRIOR_CV**2), self.noise[1])
+        self.silent_n = np.where(sold, 0.0, self.silent_n + quiet)
+        return np.asarray((sold | ~quiet) & ~(self.fresh & ~sold) & ~(self.away & ~sold))
+
+    def _learn_spread(self, seen: Array, expected: Array, there: NDArray[np.bool_]) -> None:
         filled, hoped = np.where(there, seen, 0.0), np.where(there, expected, 0.0)
         total, wanted = filled.sum(axis=1), hoped.sum(axis=1)
-        sure = wanted > 0
-        ratio = np.where(sure, total / np.maximum(wanted, 1e-9), 1.0)
-        gain = 1.0 / min(self.days_count + 1.0, 1.0 / 0.02)
+        sure = there.any(axis=1) & (wanted > 0) & (self.days_n > 0)
+        ratio = np.where(sure, np.clip(total / np.maximum(wanted, 1e-9), 0.0, MOST_RATIO), 1.0)
         inside = hoped * ratio[:, None]
         free = max(1.0 - 1.0 / max(there.sum(axis=1).max(), 2), 0.5)
         chi = ((filled - inside) ** 2).sum(axis=1) / np.maximum(inside.sum(axis=1), 1e-9) / free
-        if self.days_count >= 14:
-            warm = 1.0 / min(self.days_count - 13.0, 1.0 / 0.02)
-            self.noise[0] = np.where(total > 0, self.noise[0] + warm * (chi - self.noise[0]), self.noise[0])
-            day = (ratio - 1.0) ** 2 - self.noise[0] / np.maximum(wanted, 1.0)
-            self.noise[1] = self.noise[1] + warm * (day - self.noise[1])
-        step = max(LEVEL_GAIN, gain)
+        chi = np.clip(chi, LEAST_SPREAD, MOST_SPREAD)
+        warm = np.where(sure & (self.days_n >= 14), 1.0 / np.clip(self.days_n - 13.0, 1.0, 50.0), 0.0)
+        self.noise[0] += np.where(total > 0, warm, 0.0) * (chi - self.noise[0])
+        day = (ratio - 1.0) ** 2 - self.noise[0] / np.maximum(wanted, 1.0)
+        self.noise[1] += warm * (day - self.noise[1])
+        usual = np.sqrt(np.maximum(self.noise[1], LEAST_CV**2) + self.noise[0] / np.maximum(wanted, 1.0))
+        far = sure & (wanted >= STREAK_N) & (np.abs(ratio - 1.0) > 0.5 * usual)
+        side = np.where(far, np.sign(ratio - 1.0), 0.0)
+        self.streak_n = np.where(
+            sure, np.where(side * self.streak_n > 0, self.streak_n + side, side), self.streak_n
+        )
+        gain = np.where(np.abs(self.streak_n) > STREAK_DAYS, FAST_GAIN, LEVEL_GAIN)
+        step = np.maximum(gain, 1.0 / np.clip(self.days_n + 1.0, 1.0, 50.0))
         self.level = np.where(sure, self.level * (1.0 + step * (ratio - 1.0)), self.level)
 
     def forecast(self, date: dt.date, factor: float = 1.0, event: str = "") -> Forecast:
@@ -190,7 +238,7 @@ class Forecaster:
         own = self.factors.get(event, (1.0, 0))[0] if event else 1.0
         mean = factor * own * self.level[:, None] * self._shape(date.weekday())
         return Forecast(
-            mean_n=mean,
+            mean_n=np.where(self.away[:, None], 0.0, mean),
             spread_n=np.maximum(self.noise[0], LEAST_SPREAD),
             level_cv_frac=np.sqrt(np.maximum(self.noise[1], LEAST_CV**2)),
         )

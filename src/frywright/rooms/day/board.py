@@ -35,8 +35,9 @@ from frywright.plan.advice import (
 )
 from frywright.plan.explain import Waste, explain, total
 from frywright.plan.live import Happening, State, What, state_of
-from frywright.rooms.day.day import Bench, LoadFact
+from frywright.rooms.day.day import Bench
 from frywright.rooms.day.lifting import lifts_of, same_drop
+from frywright.rooms.day.loads import LoadFact
 from frywright.rooms.day.practice import guests
 from frywright.rooms.hall import write
 from frywright.rooms.standing import stopped
