@@ -112,7 +112,7 @@ def _asked(kitchen: Kitchen, program: Program, units: float):  # type: ignore[no
 def item_of(
     kitchen: Kitchen, sell: Sell, trade: Trade, places: Mapping[str, int], notes: list[Note]
 ) -> tuple[Item, tuple[LoadFact, ...]]:
-    """A product as the engine sees it, beside its loads; what is left out of the plan is added to ``notes``."""
+    """A product as the engine sees it, beside its loads; what is left out is added to ``notes``."""
     facts = []
     for fact in load_facts(kitchen, sell):
         short = fact.outcome is Outcome.FAILS or (fact.margin_k is not None and fact.margin_k < 0)
