@@ -255,6 +255,78 @@ def test_what_is_costly_for_strangers_is_done_one_at_a_time_and_the_rest_is_sent
     assert max(most) == 1
 
 
+def test_hashing_runs_alone_and_behind_everything_else(store, monkeypatch):
+    """Whoever asks: one secret at a time, in a thread that stands back."""
+    import os
+    import threading
+    import time
+
+    here, most, nice = [], [], []
+
+    class Slow:
+        def verify(self, *_):
+            here.append(1)
+            most.append(len(here))
+            nice.append(os.getpriority(os.PRIO_PROCESS, threading.get_native_id()))
+            time.sleep(0.02)
+            here.pop()
+            return True
+
+    monkeypatch.setattr(people, "_HASHER", Slow())
+    with ThreadPoolExecutor(6) as pool:
+        assert all(pool.map(lambda _: people.fits("kept", "x"), range(6)))
+    assert max(most) == 1
+    assert min(nice) == min(19, os.getpriority(os.PRIO_PROCESS, 0) + people.LOW_PRIORITY)
+
+
+def test_a_flood_of_knocks_waits_for_its_answers(store, monkeypatch):
+    """Each that is turned away waits a moment, a few at once; others are sent off with the connection."""
+    import time
+
+    from frywright.web import rates
+
+    monkeypatch.setattr(rates, "PAUSE_S", 0.2)
+    monkeypatch.setattr(rates, "PAUSED_COUNT", 2)
+    app = make_app(store)
+    app.state.knocks = Rates(0, 0.001)
+    with TestClient(app, base_url=HOST, headers={"origin": HOST}) as client:
+
+        def knock(_):
+            begun = time.monotonic()
+            answer = client.post("/sign-in", data={"name": "n", "secret": "x"})
+            return answer.status_code, answer.headers.get("connection", ""), time.monotonic() - begun
+
+        with ThreadPoolExecutor(6) as pool:
+            told = list(pool.map(knock, range(6)))
+        assert client.get("/sign-in").status_code == 200
+    assert {status for status, _, _ in told} == {429}
+    assert sum(took >= 0.2 for _, closed, took in told if closed != "close") == 2
+    assert sum(closed == "close" for _, closed, _ in told) == 4
+
+
+def test_an_ipv6_household_is_one_place(store):
+    """Its network has more addresses than tries could count."""
+    from frywright.web.rates import place
+
+    assert place("2001:db8:1:2:3::4") == place("2001:db8:1:2:ffff::1") != place("2001:db8:1:3::1")
+    assert place("203.0.113.9") == "203.0.113.9"
+
+
+def test_one_name_guessed_from_many_addresses_waits_but_not_where_it_signed_in(store):
+    """Fifty wrong ones from fifty places; the person works on at her own."""
+    people.add_account(store, "Olive", "owner", PASSWORD)
+    people.add_account(store, "Kim", "crew", PASSWORD)
+    tries = people.Tries()
+    assert people.sign_in(store, "Olive", PASSWORD, "home", tries)
+    for n in range(people.FREE_ANYWHERE):
+        with pytest.raises(InputError, match="not known"):
+            people.sign_in(store, "Olive", "wrong", f"10.0.0.{n}", tries)
+    with pytest.raises(InputError, match="tried again"):
+        people.sign_in(store, " OLIVE", "wrong", "10.0.1.1", tries)
+    assert people.sign_in(store, "Olive", PASSWORD, "home", tries)
+    assert people.sign_in(store, "Kim", PASSWORD, "10.0.1.1", tries)
+
+
 def test_names_that_people_cannot_tell_apart_are_refused(store):
     """Letters that are not seen, two alphabets in a word, the same name in capitals; composed and decomposed
     letters are one name.

@@ -38,7 +38,7 @@ from frywright.voice.tongue import explain, translator
 from frywright.web.benches import Benches
 from frywright.web.door import Door
 from frywright.web.files import Fonts, Marked
-from frywright.web.rates import KNOCKS_COUNT, KNOCKS_PER_S, Rates
+from frywright.web.rates import KNOCKS_COUNT, KNOCKS_PER_S, Pauses, Rates, place
 from frywright.web.rights import OPEN, RIGHTS, right_for
 
 HERE = Path(__file__).parent
@@ -156,6 +156,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
     )
     app.state.context, app.state.rates = context, Rates()
     app.state.knocks, app.state.tries = Rates(KNOCKS_COUNT, KNOCKS_PER_S), Tries()
+    app.state.pauses = Pauses()
     app.mount("/static", context.files, name="static")
     app.mount("/fonts", Fonts(directory=font_folder()), name="fonts")
     for page in (
@@ -249,7 +250,7 @@ async def _guard(request: Request, call_next: Callable[[Request], Awaitable[Resp
     request.state.who = None
     store: Store = request.app.state.context.store
     with store.reading() if request.method in ("GET", "HEAD") else nullcontext():
-        response = _knocked_too_often(request)
+        response = await _knocked_too_often(request)
         if response is None:
             with store.reading():
                 response = await run_in_threadpool(_turned_back, request)
@@ -285,8 +286,8 @@ def _too_many(request: Request) -> Response | None:
     if request.method in ("GET", "HEAD"):
         return None
     state, who = request.app.state, request.state.who
-    place = request.client.host if request.client else ""
-    wait = state.rates.wait_s(f"{who.name}\n{who.device_hash}" if who and who.name else place)
+    host = request.client.host if request.client else ""
+    wait = state.rates.wait_s(f"{who.name}\n{who.device_hash}" if who and who.name else place(host))
     if wait <= 0:
         return None
     answer = _turned_away(request, 429, "Rate", "Too many writes at once; send it again.")
@@ -294,17 +295,22 @@ def _too_many(request: Request) -> Response | None:
     return answer
 
 
-def _knocked_too_often(request: Request) -> Response | None:
-    """Tries to come in beyond what one address may: turned away before the store or a thread is asked."""
+async def _knocked_too_often(request: Request) -> Response | None:
+    """Tries to come in beyond what one address may: turned away, late, before the store or a thread is
+    asked; where too many are, the connection ends too.
+    """
     if request.url.path not in KNOCKS or request.method in ("GET", "HEAD"):
         return None
-    wait = request.app.state.knocks.wait_s(request.client.host if request.client else "")
+    wait = request.app.state.knocks.wait_s(place(request.client.host if request.client else ""))
     if wait <= 0:
         return None
     error = FrywrightError("Too many writes at once; send it again.")
     message = request.app.state.context.explain(request, error, look=False)
     body = {"ok": False, "error": "Rate", "message": message}
-    return JSONResponse(body, 429, {"Retry-After": str(ceil(wait))})
+    answer = JSONResponse(body, 429, {"Retry-After": str(ceil(wait))})
+    if not await request.app.state.pauses.pause():
+        answer.headers["Connection"] = "close"
+    return answer
 
 
 def _refusal(request: Request) -> Response | None:

@@ -5,6 +5,7 @@ stops itself and nobody else.
 from __future__ import annotations
 
 from collections.abc import Callable
+from ipaddress import IPv6Network
 from time import monotonic
 from typing import TypeVar
 
@@ -23,6 +24,10 @@ KNOCKS_COUNT, KNOCKS_PER_S = 40, 1.0
 in together, and no more than one password a second hashed for a stranger.
 """
 MOST_CLIENTS = 10_000
+PAUSE_S, PAUSED_COUNT = 1.0, 64
+"""Whoever is turned away waits this long for the answer, so that a flood slows itself; and how many wait so
+at once (project's own rules).
+"""
 WAITING_COUNT = 12
 """Tries to come in that wait for their turn; more are sent away at once (project's own rule)."""
 
@@ -44,6 +49,29 @@ class Rates:
         if len(self._left) > MOST_CLIENTS:
             self._left.pop(next(iter(self._left)))
         return 0.0 if taken else (1.0 - left) / self._per_s
+
+
+def place(host: str) -> str:
+    """What an address counts as: of an IPv6 network, which is one household's, the network."""
+    return str(IPv6Network(f"{host}/64", strict=False)) if ":" in host else host
+
+
+class Pauses:
+    """Answers that come late on purpose, a few at once; beyond them they come at once."""
+
+    def __init__(self) -> None:
+        self._here = 0
+
+    async def pause(self) -> bool:
+        """Wait a moment; False where too many wait already."""
+        if self._here >= PAUSED_COUNT:
+            return False
+        self._here += 1
+        try:
+            await anyio.sleep(PAUSE_S)
+        finally:
+            self._here -= 1
+        return True
 
 
 class OneByOne:

@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import datetime as dt
+import os
 import unicodedata
+from concurrent.futures import ThreadPoolExecutor
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from math import ceil
-from threading import BoundedSemaphore
+from threading import get_native_id
 
 from argon2 import PasswordHasher
 from argon2.exceptions import Argon2Error
@@ -24,13 +27,29 @@ FREE_TRIES, FIRST_WAIT_S, LONGEST_WAIT_S = 5, 30.0, 900.0
 """Wrong tries before a wait, the first wait, and the longest; each further try doubles it (project's own
 rules).
 """
-FREE_ON_DEVICE = 20
-"""Wrong tries on one shared device, whoever is named, before it waits (project's own rule)."""
+FREE_ON_DEVICE, FREE_ANYWHERE = 20, 50
+"""Wrong tries on one shared device, whoever is named, and for one name from everywhere, before they wait
+(project's own rules).
+"""
+ANYWHERE = "anywhere"
+"""Place that stands for all where a name never signed in: many addresses that share the guessing of one."""
+MOST_KNOWN = 10_000
 ALIKE = {"LATIN", "CYRILLIC", "GREEK"}
 """Alphabets with letters that look alike."""
-AT_ONCE = BoundedSemaphore(2)
-"""Hashes at once: each takes 64 MiB by the library's defaults."""
-_HASHER = PasswordHasher()  # Argon2id with the library's defaults (RFC 9106, low memory)
+LOW_PRIORITY = 10
+"""How far hashing stands back behind everything else (project's own rule; ``nice`` of its thread)."""
+
+
+def _stand_back() -> None:
+    """This thread, and those it starts, run when nobody else wants to."""
+    with suppress(AttributeError, OSError):
+        here = get_native_id()
+        os.setpriority(os.PRIO_PROCESS, here, min(19, os.getpriority(os.PRIO_PROCESS, here) + LOW_PRIORITY))
+
+
+_HASHING = ThreadPoolExecutor(1, "hashing", _stand_back)
+"""One secret at a time, 64 MiB each, whoever asks."""
+_HASHER = PasswordHasher(parallelism=1)  # Argon2id, RFC 9106 low memory, on one core so that another is free
 _NOBODY = _HASHER.hash("a password that nobody has")
 
 
@@ -56,17 +75,16 @@ NOBODY_HERE = Who(name="", role="owner")
 
 def hashed(secret: str) -> str:
     """Argon2id of a password or PIN."""
-    with AT_ONCE:
-        return _HASHER.hash(secret)
+    return _HASHING.submit(_HASHER.hash, secret).result()
 
 
 def fits(kept: str, secret: str) -> bool:
     """Whether a secret is the one kept; takes as long for an empty one."""
     try:
-        with AT_ONCE:
-            return bool(_HASHER.verify(kept or _NOBODY, secret[:MOST_PASSWORD])) and bool(kept)
+        right = _HASHING.submit(_HASHER.verify, kept or _NOBODY, secret[:MOST_PASSWORD]).result()
     except Argon2Error:
         return False
+    return bool(right) and bool(kept)
 
 
 def plain(name: str) -> str:
@@ -97,11 +115,12 @@ class Tries:
 
     def __init__(self) -> None:
         self._wrong: dict[tuple[str, str], tuple[int, dt.datetime]] = {}
+        self._known: dict[tuple[str, str], None] = {}
 
     def wait_s(self, name: str, place: str, moment: dt.datetime) -> float:
         """Seconds to wait before the next try."""
         count, last = self._wrong.get((folded(name), place), (0, moment))
-        free = FREE_TRIES if name else FREE_ON_DEVICE
+        free = FREE_ANYWHERE if place == ANYWHERE else FREE_TRIES if name else FREE_ON_DEVICE
         if count < free:
             return 0.0
         wait = min(LONGEST_WAIT_S, FIRST_WAIT_S * 2.0 ** min(count - free, 20))
@@ -118,8 +137,20 @@ class Tries:
                 del self._wrong[key]
 
     def right(self, name: str, place: str) -> None:
-        """Forget the wrong tries of a name at a place."""
+        """Forget the wrong tries of a name at a place; what others guess elsewhere no longer holds it up
+        here.
+        """
         self._wrong.pop((folded(name), place), None)
+        self._known[folded(name), place] = None
+        if len(self._known) > MOST_KNOWN:
+            del self._known[next(iter(self._known))]
+
+    def counted(self, name: str, place: str, device: bool) -> list[tuple[str, str]]:
+        """As what a try counts: the name there, everybody on a shared device, the name everywhere."""
+        if device:
+            return [(name, place), ("", place)]
+        known = (folded(name), place) in self._known
+        return [(name, place)] if known else [(name, place), (name, ANYWHERE)]
 
 
 @in_turn
@@ -261,8 +292,8 @@ def sign_in(
     accounts, moment = Accounts(store), now()
     device = accounts.device(device_token) if device_token else None
     at = device.token_hash if device else place
-    counted = [name, *([""] if device else [])]
-    wait = max(tries.wait_s(one, at, moment) for one in counted)
+    counted = tries.counted(name, at, device is not None)
+    wait = max(tries.wait_s(*one, moment) for one in counted)
     if wait > 0:
         raise InputError(
             "sign-in", "too many wrong tries", "tried again in {seconds} s", values={"seconds": ceil(wait)}
@@ -277,7 +308,7 @@ def sign_in(
     )
     if account is None or not account.active or not (by_password or by_pin):
         for one in counted:
-            tries.wrong(one, at, moment)
+            tries.wrong(*one, moment)
         raise InputError(
             "sign-in", "not known", "a name and its password, or its PIN on a device of this kitchen"
         )

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from ipaddress import IPv6Network
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
@@ -16,7 +15,7 @@ from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import people
 from frywright.web.app import DEVICE_COOKIE, PASS_COOKIE, SESSION_COOKIE, Context
 from frywright.web.posted import Typed
-from frywright.web.rates import OneByOne
+from frywright.web.rates import OneByOne, place
 
 YEAR_S = 366 * 86400
 
@@ -42,12 +41,6 @@ def _cookie(response: Response, request: Request, name: str, value: str, age_s: 
         max_age=age_s,
         path="/",
     )
-
-
-def _place(request: Request) -> str:
-    """Address a try comes from; of an IPv6 network, which is one household's, the network."""
-    host = request.client.host if request.client else ""
-    return str(IPv6Network(f"{host}/64", strict=False)) if ":" in host else host
 
 
 def _add_sign_in(routes: APIRouter, context: Context, tries: people.Tries) -> None:
@@ -80,7 +73,7 @@ def _add_sign_in(routes: APIRouter, context: Context, tries: people.Tries) -> No
                 context.store,
                 form.get("name", ""),
                 form.get("secret", ""),
-                _place(request),
+                place(request.client.host if request.client else ""),
                 tries,
                 device_token=request.cookies.get(DEVICE_COOKIE, ""),
                 old=request.cookies.get(SESSION_COOKIE, ""),
