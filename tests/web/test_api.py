@@ -12,6 +12,7 @@ import uvicorn
 from fastapi.testclient import TestClient
 
 from frywright.client.http import Client
+from frywright.ledger.anchors import read_anchors
 from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, FrywrightError, RecordError
 from frywright.rooms.clock import now
@@ -98,7 +99,10 @@ def test_reads_and_their_description(client):
     assert "kitchen" in kinds
     assert client.get("/api/v1/entries/1").json()["number"] == 1
     assert client.get("/api/v1/entries/999").status_code == 422
-    assert client.get("/api/v1/chain").json()["number"] >= 3
+    end = client.get("/api/v1/chain").json()
+    assert end["number"] >= 3
+    (anchor,) = read_anchors(end["anchor"])
+    assert (anchor.number, anchor.hash, anchor.signed) == (end["number"], end["hash"], True)
     assert len(client.get("/api/v1/programs").json()) == 7
     assert len(client.get("/api/v1/oil").json()) == 4
     assert client.get("/api/v1/care").json()

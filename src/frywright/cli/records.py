@@ -11,6 +11,8 @@ import typer
 from frywright.cli.shop import Shop, command, is_store, write_file
 
 if TYPE_CHECKING:
+    from frywright.ledger.anchors import Anchor
+    from frywright.ledger.checking import Checked
     from frywright.ledger.store import Store
 
 app = typer.Typer(
@@ -54,16 +56,19 @@ def verify(
     shop: Shop,
     name: str = NAMED,
     expect: str = typer.Option("", help="Number and hash kept elsewhere, such as 5605:6fc2db91."),
+    anchor: list[Path] = typer.Option(None, help="File with anchors kept elsewhere; may be given again."),
 ) -> None:
-    """Walk the hash chain, the recorded times and the original files; say what does not fit."""
+    """Walk the hash chain, the recorded times, the original files and the accounts; say what does not fit."""
+    from frywright.ledger.anchors import compare
     from frywright.ledger.checking import checked
-    from frywright.model.errors import RecordError
     from frywright.rooms.clock import now
 
     opened = _open(name or shop.where)
     found = checked(opened, now())
     if expect:
         _as_kept(opened, expect)
+    anchors = [one for file in anchor or () for one in _anchors_of(file)]
+    compare(opened, anchors)
     back = [
         {
             "from": step.number,
@@ -79,6 +84,9 @@ def verify(
         "checked_at": found.at.isoformat(),
         "clock_set_back": back,
         "files_lost": found.lost,
+        "strange": list(found.strange),
+        "guarded": found.guarded,
+        "anchors": [{"number": one.number, "at": one.at.isoformat(), "key": one.key} for one in anchors],
     }
     if not shop.json(told):
         shop.say(
@@ -89,12 +97,71 @@ def verify(
         )
         for step in back:
             shop.say("  ? the clock ran backwards: entries {from} to {to} from {at}, after {after}", step)
+        for one in anchors:
+            shop.say(
+                "  anchor of entry {number}, {at}: as it was; key {key}",
+                number=one.number,
+                at=f"{one.at:%Y-%m-%d %H:%M} UTC",
+                key=one.key_mark,
+            )
+    _tell_strange(found)
+
+
+def _tell_strange(found: Checked) -> None:
+    """What was found beside a chain that is whole, as the error it is."""
+    from frywright.model.errors import RecordError
+
     if found.lost:
         raise RecordError(
             "{count} original files are missing or changed; entries that name them: {numbers}.",
             count=len(found.lost),
             numbers=", ".join(str(n) for n in sorted(found.lost.values())),
         )
+    if found.strange:
+        raise RecordError(
+            "Accounts, devices or sessions are not as the chain tells of them: {names}. Somebody changed them"
+            " behind the program's back.",
+            names=", ".join(found.strange),
+        )
+    if not found.guarded:
+        raise RecordError("The database no longer refuses to change entries: its triggers were taken away.")
+
+
+def _anchors_of(file: Path) -> list[Anchor]:
+    """Anchors of a file."""
+    from frywright.ledger.anchors import read_anchors
+    from frywright.model.errors import RecordError
+
+    try:
+        return read_anchors(file.read_text("utf-8"))
+    except (OSError, UnicodeDecodeError) as error:
+        raise RecordError("{file} cannot be read: {cause}", file=file, cause=error) from error
+
+
+@command(app)
+def anchor(
+    shop: Shop,
+    out: Path = typer.Option(None, help="File to add it to, kept where nobody at the store can reach it."),
+    picture: Path = typer.Option(None, help="SVG of its QR code to write."),
+) -> None:
+    """Sign the head of the chain with the store's key, to be kept elsewhere; see verify --anchor."""
+    from frywright.ledger.anchors import anchored
+    from frywright.ledger.checking import checked
+    from frywright.ledger.store import Point
+    from frywright.paper.code import code_svg
+    from frywright.rooms.clock import now
+
+    opened = _open(shop.where)
+    found = checked(opened, now(), read_files=False)
+    made = anchored(opened, Point(number=found.entries_count, hash=found.head), found.at)
+    if picture is not None:
+        write_file(picture, code_svg(made.text).encode(), "--picture")
+    if out is not None:
+        older = out.read_text("utf-8") if out.exists() else ""
+        write_file(out, f"{older}{made.text}\n".encode(), "--out")
+    if not shop.json({"anchor": made.text, "number": made.number, "hash": made.hash, "key": made.key}):
+        typer.echo(made.text)
+        shop.say("Key {mark}. Keep the line where nobody at the store can reach it.", mark=made.key_mark)
 
 
 def _as_kept(opened: Store, expect: str) -> None:

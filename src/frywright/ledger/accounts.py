@@ -17,7 +17,7 @@ import sqlalchemy as sa
 
 from frywright.ledger.store import Store
 from frywright.ledger.tables import ACCOUNT, DEVICE, SESSION
-from frywright.model.entry import stamp, unstamp
+from frywright.model.entry import canonical, stamp, unstamp
 
 IDLE_S, LONGEST_S = 12 * 3600.0, 7 * 86400.0
 PIN_IDLE_S = 15 * 60.0
@@ -36,6 +36,11 @@ class Account:
     pin_hash: str
     active: bool
 
+    @property
+    def seal(self) -> str:
+        """Hash of everything that is kept of it, for the chain."""
+        return digest(canonical([self.name, self.role, self.password_hash, self.pin_hash, self.active]))
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Device:
@@ -46,6 +51,11 @@ class Device:
     token_hash: str
     active: bool
 
+    @property
+    def seal(self) -> str:
+        """Hash of what is kept of its token, for the chain: it opens nothing."""
+        return digest(self.token_hash)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Session:
@@ -54,6 +64,15 @@ class Session:
     name: str
     role: str
     device_hash: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Begun:
+    """A session as it is kept: whose, the hash of what is kept of its token, since when."""
+
+    name: str
+    mark: str
+    at: dt.datetime
 
 
 def digest(token: str) -> str:
@@ -175,6 +194,14 @@ class Accounts:
         if idle > 60.0:
             self._do(SESSION.update().where(SESSION.c.token_hash == digest(token)).values(seen_at=stamp(now)))
         return Session(name=account.name, role=account.role, device_hash=row.device_hash)
+
+    def sessions(self) -> list[Begun]:
+        """Every session that may still be open."""
+        with self._store.looking() as connection:
+            return [
+                Begun(name=row.name, mark=digest(row.token_hash), at=unstamp(row.begun_at))
+                for row in connection.execute(sa.select(SESSION))
+            ]
 
     def end(self, token: str) -> None:
         """Sign out."""

@@ -1,5 +1,6 @@
 """What a store can show of itself: its chain walked from the first entry, whether its clock ran backwards,
-and whether the original files that entries name are there and as they were.
+whether the original files that entries name are there and as they were, and whether accounts, devices and
+sessions are those that entries tell of.
 """
 
 from __future__ import annotations
@@ -9,10 +10,12 @@ from dataclasses import dataclass
 
 import sqlalchemy as sa
 
+from frywright.ledger.accounts import LONGEST_S, Accounts
 from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.care import CardSigned, CardWritten, PlateTyped
 from frywright.ledger.facts.day import SalesRead
-from frywright.ledger.facts.fact import Fact
+from frywright.ledger.facts.fact import Fact, Kept
+from frywright.ledger.facts.people import AccountChanged, SignedIn
 from frywright.ledger.facts.probing import LogKept
 from frywright.ledger.store import Store
 from frywright.ledger.tables import ENTRY
@@ -52,6 +55,10 @@ class Checked:
     set_back: tuple[SetBack, ...]
     lost: dict[str, int]
     """Originals that are missing or changed, and the entry that names each."""
+    strange: tuple[str, ...] = ()
+    """Accounts, devices and sessions that are not as the chain tells of them, by name."""
+    guarded: bool = True
+    """Whether the database itself still refuses to change or delete an entry."""
 
 
 def checked(store: Store, now: dt.datetime, *, read_files: bool = True) -> Checked:
@@ -68,7 +75,15 @@ def checked(store: Store, now: dt.datetime, *, read_files: bool = True) -> Check
     """
     count, head = store.verify()
     lost = lost_originals(store, read=read_files)
-    return Checked(entries_count=count, head=head, at=now, set_back=set_backs(store), lost=lost)
+    return Checked(
+        entries_count=count,
+        head=head,
+        at=now,
+        set_back=set_backs(store),
+        lost=lost,
+        strange=strangers(store, now),
+        guarded=guarded(store),
+    )
 
 
 def set_backs(store: Store) -> tuple[SetBack, ...]:
@@ -119,3 +134,74 @@ def lost_originals(store: Store, *, read: bool) -> dict[str, int]:
         except RecordError:
             lost[name] = number
     return lost
+
+
+def strangers(store: Store, now: dt.datetime) -> tuple[str, ...]:
+    """Names of accounts, devices and sessions that are not as the chain tells of them. One that is missing is
+    none: accounts are in no backup.
+    """
+    home = store.home  # accounts belong to all kitchens of a store
+    told = list(home.facts(AccountChanged))
+    return tuple(sorted({*_accounts(home, told), *_devices(home, told), *_sessions(home, now)}))
+
+
+def _accounts(store: Store, told: list[Kept[AccountChanged]]) -> list[str]:
+    newest = {e.fact.name: e.fact for e in told if not e.fact.what.startswith("device")}
+    found = []
+    for account in Accounts(store).accounts():
+        fact = newest.get(account.name)
+        fits = (
+            fact is not None
+            and fact.role == account.role
+            and fact.active in (None, account.active)
+            and fact.seal in (None, account.seal)
+        )
+        if not fits:
+            found.append(account.name)
+    return found
+
+
+def _devices(store: Store, told: list[Kept[AccountChanged]]) -> list[str]:
+    known: dict[str, list[AccountChanged]] = {}
+    for e in told:
+        if e.fact.what == "device added":
+            known.setdefault(e.fact.name, []).append(e.fact)
+        elif e.fact.what == "device revoked":
+            known[e.fact.name] = []
+    return [
+        device.name
+        for device in Accounts(store).devices()
+        if device.active
+        and not any(
+            fact.role == device.role and fact.seal in (None, device.seal)
+            for fact in known.get(device.name, ())
+        )
+    ]
+
+
+def _sessions(store: Store, now: dt.datetime) -> list[str]:
+    """Sessions that nobody signed in for. Those begun before sign-ins were kept end by themselves."""
+    since = now - dt.timedelta(seconds=LONGEST_S)
+    first = next(iter(store.facts(SignedIn)), None)
+    if first is None:
+        return []
+    day = dt.timedelta(days=1)
+    marks = {(e.fact.mark, e.author) for e in store.facts_between(since - day, now + day, SignedIn)}
+    return [
+        session.name
+        for session in Accounts(store).sessions()
+        if session.at >= max(since, first.happened_at) and (session.mark, session.name) not in marks
+    ]
+
+
+def guarded(store: Store) -> bool:
+    """Whether the database itself still refuses to change or delete an entry."""
+    query = (
+        "SELECT count(*) FROM sqlite_master WHERE type = 'trigger' AND tbl_name = 'entry'"
+        " AND sql LIKE '%RAISE(ABORT%'"
+        if store.sqlite
+        else "SELECT count(*) FROM pg_trigger JOIN pg_class ON pg_class.oid = tgrelid"
+        " WHERE relname = 'entry' AND NOT tgisinternal AND tgenabled IN ('O', 'A')"
+    )
+    with store.looking() as connection:
+        return int(connection.execute(sa.text(query)).scalar() or 0) >= 2

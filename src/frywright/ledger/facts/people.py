@@ -5,7 +5,7 @@ from __future__ import annotations
 import datetime as dt
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import ClassVar
+from typing import ClassVar, Literal
 
 from frywright.ledger.facts.fact import Fact
 
@@ -52,12 +52,40 @@ class DrillAnswered(Fact):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AccountChanged(Fact):
-    """An account or a device added, changed or revoked, by whom and why."""
+    """An account or a device added, changed or revoked, by whom and why. Version 1 had no seal: the hash of
+    what is kept of the account or device from then on, its secrets' hashes among it.
+    """
 
     KIND: ClassVar[str] = "account_change"
+    VERSION: ClassVar[int] = 2
     name: str
     what: str
     role: str
     by: str
     reason: str
     active: bool | None = None
+    seal: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SignedIn(Fact):
+    """The entry's author signed in. ``mark`` is the hash of what is kept of the session's token and opens
+    nothing; ``device`` is the shared device, where it was there by PIN.
+    """
+
+    KIND: ClassVar[str] = "sign_in"
+    how: Literal["password", "pin"]
+    device: str
+    mark: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SignInsRefused(Fact):
+    """So many wrong passwords or PINs in a row that whoever tries must wait. ``name`` is an account's, empty
+    where nobody has the name that was typed.
+    """
+
+    KIND: ClassVar[str] = "sign_in_refused"
+    name: str
+    device: str
+    tries_count: int

@@ -10,17 +10,18 @@ from contextlib import suppress
 from dataclasses import dataclass, replace
 from math import ceil
 from threading import get_native_id
+from typing import Literal
 
 from argon2 import PasswordHasher
 from argon2.exceptions import Argon2Error
 
-from frywright.ledger.accounts import Account, Accounts, Session, digest
-from frywright.ledger.facts.people import AccountChanged
+from frywright.ledger.accounts import Account, Accounts, Device, Session, digest
+from frywright.ledger.facts.people import AccountChanged, SignedIn, SignInsRefused
 from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, InputError, Phrase
 from frywright.model.roles import RIGHTS
 from frywright.rooms.clock import now
-from frywright.rooms.hall import in_turn, write
+from frywright.rooms.hall import AUTHOR_NOW, in_turn, write
 
 LEAST_PASSWORD, MOST_PASSWORD, LEAST_PIN = 10, 200, 4
 FREE_TRIES, FIRST_WAIT_S, LONGEST_WAIT_S = 5, 30.0, 900.0
@@ -34,6 +35,7 @@ FREE_ON_DEVICE, FREE_ANYWHERE = 20, 50
 ANYWHERE = "anywhere"
 """Place that stands for all where a name never signed in: many addresses that share the guessing of one."""
 MOST_KNOWN = 10_000
+TOLD_EVERY = dt.timedelta(hours=1)
 ALIKE = {"LATIN", "CYRILLIC", "GREEK"}
 """Alphabets with letters that look alike."""
 LOW_PRIORITY = 10
@@ -116,6 +118,7 @@ class Tries:
     def __init__(self) -> None:
         self._wrong: dict[tuple[str, str], tuple[int, dt.datetime]] = {}
         self._known: dict[tuple[str, str], None] = {}
+        self._told: dict[str, dt.datetime] = {}
 
     def wait_s(self, name: str, place: str, moment: dt.datetime) -> float:
         """Seconds to wait before the next try."""
@@ -125,6 +128,20 @@ class Tries:
             return 0.0
         wait = min(LONGEST_WAIT_S, FIRST_WAIT_S * 2.0 ** min(count - free, 20))
         return max(0.0, wait - (moment - last).total_seconds())
+
+    def to_tell(self, name: str, moment: dt.datetime) -> bool:
+        """Whether wrong tries at an account's name are put on record now: once an hour, so that a flood of
+        them fills no store.
+        """
+        last = self._told.get(name)
+        if last is not None and moment - last < TOLD_EVERY:
+            return False
+        self._told[name] = moment
+        return True
+
+    def count(self, name: str, place: str) -> int:
+        """Wrong tries of a name at a place."""
+        return self._wrong.get((folded(name), place), (0, None))[0]
 
     def wrong(self, name: str, place: str, moment: dt.datetime) -> None:
         """Count a wrong try; old ones of others are forgotten so that memory stays bounded."""
@@ -176,7 +193,8 @@ def add_account(store: Store, name: str, role: str, password: str, pin: str = ""
         name=name, role=role, password_hash=hashed(password), pin_hash=hashed(pin) if pin else "", active=True
     )
     accounts.keep(account)
-    write(store, AccountChanged(name=name, what="added", role=role, by=by or name, reason=""))
+    added = AccountChanged(name=name, what="added", role=role, by=by or name, reason="", seal=account.seal)
+    write(store.home, added)
     return account
 
 
@@ -265,7 +283,7 @@ def change_account(
         if done
     ]
     write(
-        store,
+        store.home,
         AccountChanged(
             name=name,
             what=", ".join(changed),
@@ -273,6 +291,7 @@ def change_account(
             active=new.active,
             by=by,
             reason=reason.strip()[:200],
+            seal=new.seal,
         ),
     )
     return new
@@ -309,11 +328,28 @@ def sign_in(
     if account is None or not account.active or not (by_password or by_pin):
         for one in counted:
             tries.wrong(*one, moment)
+        named, count = account.name if account else "", max(tries.count(*one) for one in counted)
+        if count >= FREE_TRIES and tries.to_tell(named, moment):
+            told = SignInsRefused(name=named, device=device.name if device else "", tries_count=count)
+            write(store.home, told)
         raise InputError(
             "sign-in", "not known", "a name and its password, or its PIN on a device of this kitchen"
         )
     tries.right(name, at)
-    return accounts.begin(account.name, moment, device.token_hash if device and by_pin else "", old)
+    return _begun(store, account.name, device if by_pin else None, moment, old)
+
+
+@in_turn
+def _begun(store: Store, name: str, device: Device | None, moment: dt.datetime, old: str) -> str:
+    """A new session's token; that somebody signed in is on record under their name."""
+    token = Accounts(store).begin(name, moment, device.token_hash if device else "", old)
+    mark = AUTHOR_NOW.set(name)
+    try:
+        how: Literal["password", "pin"] = "pin" if device else "password"
+        write(store.home, SignedIn(how=how, device=device.name if device else "", mark=digest(digest(token))))
+    finally:
+        AUTHOR_NOW.reset(mark)
+    return token
 
 
 def confirm(store: Store, name: str, secret: str, place: str, tries: Tries) -> str:
@@ -371,7 +407,10 @@ def add_device(store: Store, name: str, role: str, by: str) -> str:
     if role not in ("crew", "lead", "auditor"):
         raise InputError("role", repr(role), "crew, lead or auditor: a device owns nothing")
     token = Accounts(store).add_device(name, role)
-    write(store, AccountChanged(name=name, what="device added", role=role, by=by, reason=""))
+    added = AccountChanged(
+        name=name, what="device added", role=role, by=by, reason="", seal=digest(digest(token))
+    )
+    write(store.home, added)
     return token
 
 
@@ -390,7 +429,7 @@ def revoke_device(store: Store, name: str, by: str, reason: str) -> None:
         raise InputError("reason", repr(reason), "why, in words")
     Accounts(store).revoke_device(name)
     revoked = AccountChanged(name=name, what="device revoked", role="", by=by, reason=reason.strip()[:200])
-    write(store, revoked)
+    write(store.home, revoked)
 
 
 def who_is(store: Store, session_token: str, device_token: str = "") -> Who | None:

@@ -14,6 +14,7 @@ from typing import Annotated, Any
 from fastapi import APIRouter, Header, Path, Query, Request
 from pydantic import BaseModel, ConfigDict, Field
 
+from frywright.ledger.anchors import anchor_or_why
 from frywright.ledger.once import once
 from frywright.model.entry import Recorded, stamp
 from frywright.model.errors import InputError
@@ -158,11 +159,12 @@ def _add_reads(routes: APIRouter, context: Context) -> None:
 
     @routes.get("/chain")
     def chain() -> dict[str, Any]:
-        """The newest entry and its hash: keep it elsewhere, and nobody can shorten or rewrite the chain
-        unseen.
+        """The newest entry, its hash and its anchor, signed with the store's key: keep it elsewhere, and
+        nobody can shorten or rewrite the chain unseen. Without a key of the store the anchor is null.
         """
         end = context.store.last()
-        return {"number": end.number, "hash": end.hash}
+        anchor, _ = anchor_or_why(context.store, end, now())
+        return {"number": end.number, "hash": end.hash, "anchor": anchor.text if anchor else None}
 
     @routes.get("/programs")
     def programs() -> list[dict[str, Any]]:
