@@ -16,7 +16,7 @@ from frywright.ledger.facts.cook import (
 )
 from frywright.ledger.facts.day import GapExplained
 from frywright.ledger.facts.fact import about
-from frywright.ledger.facts.fleet import ProgramReleased, WaveTold
+from frywright.ledger.facts.fleet import KitchenOpened, ProgramReleased, WaveTold
 from frywright.ledger.facts.life import CardPrinted, ProgramKeyed, ProgramRetired, ServiceBegun
 from frywright.ledger.facts.probing import (
     CalibrationKept,
@@ -193,6 +193,10 @@ WRITTEN = [
             "most_below_frac": 0.02,
             "who": "Ana Vale",
         },
+    ),
+    (
+        KitchenOpened,
+        {"key": "east_gate", "name": "East Gate", "copy_of": ""},
     ),
     (
         WaveTold,

@@ -15,17 +15,20 @@ STORES = typer.Argument(help="Stores of the sites: files, or postgresql:// URLs.
 
 def _shops(shop: Shop, names: list[str]) -> list[tuple[str, Any, Any]]:
     from frywright.model.errors import InputError
+    from frywright.rooms.fleet.kitchens import kitchens_of
 
     for name in names:
         if "://" not in name and not Path(name).exists():
             raise InputError("store", name, "a file that exists")
-    return [
-        (
-            Path(name).stem if "://" not in name else name.rsplit("/", 1)[1].split("?")[0],
-            *shop.beside(name).both,
-        )
-        for name in names
-    ]
+    found = []
+    for name in names:
+        title = Path(name).stem if "://" not in name else name.rsplit("/", 1)[1].split("?")[0]
+        store, kitchen = shop.beside(name).both
+        others = [
+            (here.key, store.at(here.key), here.kitchen) for here in kitchens_of(store)[1:] if here.kitchen
+        ]
+        found += [(title, store, kitchen), *others]
+    return found
 
 
 @command(app, engine=True)

@@ -63,7 +63,7 @@ def verify(
     from frywright.ledger.checking import checked
     from frywright.rooms.clock import now
 
-    opened = _open(name or shop.where)
+    opened = shop.pick(_open(name or shop.where))
     found = checked(opened, now())
     if expect:
         _as_kept(opened, expect)
@@ -191,8 +191,9 @@ def export(
     """Print every entry as JSON lines (or CSV)."""
     from frywright.ledger.export import csv_table, json_lines
 
-    _open(name or shop.where).verify()
-    (csv_table if csv else json_lines)(_open(name or shop.where).entries(), sys.stdout)
+    opened = shop.pick(_open(name or shop.where))
+    opened.verify()
+    (csv_table if csv else json_lines)(opened.entries(), sys.stdout)
 
 
 @command(app, "import")

@@ -26,6 +26,7 @@ WHERE = "a store (its file, or postgresql://user@host/database) or a kitchen fil
 OPTIONS: dict[str, tuple[type, Any]] = {
     "kitchen": (str, typer.Argument(help=f"Kitchen: {WHERE}.")),
     "store": (str, typer.Option("", "--store", help=f"Where it is kept: {WHERE}; without it {USUAL}.")),
+    "site": (str, typer.Option("", "--site", help="Key of one of several kitchens in the store.")),
     "language": (str, typer.Option("", "--language", help="Language, such as es; without it the kitchen's.")),
     "as_json": (bool, typer.Option(False, "--json", help="Print JSON.")),
 }
@@ -39,7 +40,10 @@ class Shop:
     the kitchen is the file's and what is kept goes into the store.
     """
 
-    def __init__(self, kitchen: str = "", store: str = "", language: str = "", as_json: bool = False) -> None:
+    def __init__(
+        self, kitchen: str = "", store: str = "", site: str = "", language: str = "", as_json: bool = False
+    ) -> None:
+        self.key = site
         self._kitchen, self.named, self.where = kitchen, store, store or kitchen or USUAL
         self._language = language
         self.as_json, self.held = as_json, ExitStack()
@@ -52,7 +56,13 @@ class Shop:
     @cached_property
     def store(self) -> Store:
         """Where records are kept."""
-        return self.open(self.where)
+        return self.pick(self.open(self.where))
+
+    def pick(self, store: Store) -> Store:
+        """A store as the kitchen sees it that was asked for; without one, as its first does."""
+        from frywright.rooms.fleet.kitchens import kitchen_at
+
+        return kitchen_at(store, self.key)
 
     @cached_property
     def kitchen(self) -> Kitchen:
@@ -61,7 +71,8 @@ class Shop:
         """
         from frywright.rooms.kitchen import remember_demo, remembered_kitchen
 
-        remember_demo(self._home)
+        if not self.key:
+            remember_demo(self._home)
         return remembered_kitchen(self._home)
 
     @cached_property

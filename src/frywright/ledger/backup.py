@@ -1,9 +1,10 @@
 """Copies of a store that are checked as they are made and as they are read: one file with every entry and
 every original file.
 
-A backup is a zip archive: ``entries.jsonl`` (one entry a line, in order), ``files/<hash>`` (originals) and
-``manifest.json``. It is read back entry by entry against the hash chain, so that a damaged or forged one is
-refused at its place; nothing in it decides where a file is written.
+A backup is a zip archive: ``entries.jsonl`` (one entry a line, in order), for each further kitchen of the
+store ``at/<key>.jsonl``, ``files/<hash>`` (originals) and ``manifest.json``. It is read back entry by entry
+against the hash chain, so that a damaged or forged one is refused at its place; nothing in it decides where a
+file is written.
 """
 
 from __future__ import annotations
@@ -13,7 +14,7 @@ import json
 import os
 import zipfile
 import zlib
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
@@ -22,11 +23,14 @@ from typing import Any, BinaryIO
 from frywright.ledger.attachments import Attachments, sync_folder
 from frywright.ledger.checking import lost_originals, originals
 from frywright.ledger.export import json_lines
-from frywright.ledger.store import Store
+from frywright.ledger.store import HOME, Point, Store
 from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, unstamp
 from frywright.model.errors import RecordError
 
-FORMAT = "frywright-backup-1"
+FORMAT, FORMAT_OF_SEVERAL = "frywright-backup-1", "frywright-backup-2"
+"""A backup of one kitchen, and one of several: a program that knows only the first would lose the rest."""
+LARGEST_MANIFEST_BYTES = 1_000_000
+"""Some six thousand kitchens."""
 LONGEST_LINE_BYTES = 8_000_000
 LARGEST_FILE_BYTES = 200_000_000
 BLOCK = 2000
@@ -34,11 +38,20 @@ BLOCK = 2000
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Manifest:
-    """What a backup holds."""
+    """What a backup holds: for each kitchen where its chain ends, and how many original files."""
 
-    entries_count: int
-    last_hash: str
+    ends: Mapping[str, Point]
     files_count: int
+
+    @property
+    def entries_count(self) -> int:
+        """Entries of all kitchens."""
+        return sum(end.number for end in self.ends.values())
+
+    @property
+    def last_hash(self) -> str:
+        """Head of the first kitchen's chain."""
+        return self.ends[HOME].hash
 
 
 class _Text:
@@ -60,14 +73,17 @@ def backup(store: Store, out: Path, progress: Callable[[int], None] = lambda n: 
     RecordError
         The chain of the store is broken, or a kept file was changed or lost; nothing takes the name.
     """
-    end, files = store.last().number, Attachments(store.files)
+    files = Attachments(store.files)
+    ends = {site: store.at(site).last() for site in store.sites()}
     out.parent.mkdir(parents=True, exist_ok=True)
     part = out.with_name(out.name + ".part")
     try:
         with zipfile.ZipFile(part, "w", zipfile.ZIP_DEFLATED, compresslevel=1) as archive:
-            with archive.open("entries.jsonl", "w", force_zip64=True) as stream:
-                count = json_lines(_until(store.entries(), end, progress), _Text(stream))  # type: ignore[arg-type]
-            named = originals(store, end)
+            for site, end in ends.items():
+                with archive.open(_lines_of(site), "w", force_zip64=True) as stream:
+                    items = _until(store.at(site).entries(), end.number, progress)
+                    json_lines(items, _Text(stream))  # type: ignore[arg-type]
+            named = {name for site, end in ends.items() for name in originals(store.at(site), end.number)}
             there = files.folder.iterdir() if files.folder.exists() else ()
             names = sorted({*named, *(p.name for p in there if len(p.name) == 64)})
             for name in names:
@@ -77,10 +93,8 @@ def backup(store: Store, out: Path, progress: Callable[[int], None] = lambda n: 
                 ):
                     while piece := source.read(1 << 20):
                         target.write(piece)
-            last = _last_hash(store, end)
-            manifest = Manifest(entries_count=count, last_hash=last, files_count=len(names))
-            told = {"format": FORMAT, "entries_count": count, "last_hash": last, "files_count": len(names)}
-            archive.writestr("manifest.json", canonical(told))
+            manifest = Manifest(ends=ends, files_count=len(names))
+            archive.writestr("manifest.json", canonical(_told(manifest)))
         if check(part) != manifest:
             raise RecordError("The backup does not read back as it was written; it was thrown away.")
         with part.open("rb+") as handle:
@@ -101,9 +115,23 @@ def _until(entries: Iterable[Recorded], end: int, progress: Callable[[int], None
         yield item
 
 
-def _last_hash(store: Store, end: int) -> str:
-    found = store.entry(end) if end else None
-    return found.hash if found else GENESIS
+def _lines_of(site: str) -> str:
+    """Where a backup holds a kitchen's entries."""
+    return f"at/{site}.jsonl" if site else "entries.jsonl"
+
+
+def _told(manifest: Manifest) -> dict[str, Any]:
+    """A manifest as it is written."""
+    home, others = manifest.ends[HOME], {site: end for site, end in manifest.ends.items() if site}
+    told: dict[str, Any] = {
+        "format": FORMAT_OF_SEVERAL if others else FORMAT,
+        "entries_count": home.number,
+        "last_hash": home.hash,
+        "files_count": manifest.files_count,
+    }
+    if others:
+        told["at"] = {site: {"entries_count": e.number, "last_hash": e.hash} for site, e in others.items()}
+    return told
 
 
 def check(path: Path) -> Manifest:
@@ -117,23 +145,30 @@ def check(path: Path) -> Manifest:
     with _read(path), _opened(path) as archive:
         told = _manifest(archive)
         _check_files(archive, told)
-        count, previous = 0, GENESIS
-        with archive.open("entries.jsonl") as stream:
-            for item in read_lines(stream):
-                if (
-                    item.number != count + 1
-                    or item.previous_hash != previous
-                    or chain_hash(previous, item.number, item.entry, item.recorded_at) != item.hash
-                ):
-                    raise RecordError("The backup's chain breaks at entry {number}.", number=item.number)
-                count, previous = item.number, item.hash
-        if (count, previous) != (told.entries_count, told.last_hash):
-            raise RecordError(
-                "The backup ends at entry {count}, its manifest says {told}.",
-                count=count,
-                told=told.entries_count,
-            )
+        for site, end in told.ends.items():
+            found = _followed(archive, site)
+            if found != end:
+                raise _other_end(found.number, end.number)
         return told
+
+
+def _followed(archive: zipfile.ZipFile, site: str) -> Point:
+    """Where the chain of a kitchen ends in a backup."""
+    count, previous = 0, GENESIS
+    with archive.open(_lines_of(site)) as stream:
+        for item in read_lines(stream):
+            if (
+                item.number != count + 1
+                or item.previous_hash != previous
+                or chain_hash(previous, item.number, item.entry, item.recorded_at) != item.hash
+            ):
+                raise RecordError("The backup's chain breaks at entry {number}.", number=item.number)
+            count, previous = item.number, item.hash
+    return Point(number=count, hash=previous)
+
+
+def _other_end(count: int, told: int) -> RecordError:
+    return RecordError("The backup ends at entry {count}, its manifest says {told}.", count=count, told=told)
 
 
 def restore(path: Path, store: Store) -> Manifest:
@@ -152,15 +187,13 @@ def restore(path: Path, store: Store) -> Manifest:
         for info in archive.infolist():
             if info.filename.startswith("files/"):
                 _restore_file(archive, info, files)
-        with archive.open("entries.jsonl") as stream:
-            count = _add(store, read_lines(stream))
-        if count != told.entries_count or store.last().hash != told.last_hash:
-            raise RecordError(
-                "The backup ends at entry {count}, its manifest says {told}.",
-                count=count,
-                told=told.entries_count,
-            )
-    lost = lost_originals(store, read=True)
+        for site, end in told.ends.items():
+            there = store.at(site)
+            with archive.open(_lines_of(site)) as stream:
+                count = _add(there, read_lines(stream))
+            if there.last() != end:
+                raise _other_end(count, end.number)
+    lost = {k: v for site in told.ends for k, v in lost_originals(store.at(site), read=True).items()}
     if lost:
         raise RecordError(
             "Every entry is restored, and {count} original files that they name are not in the backup:"
@@ -184,7 +217,7 @@ def import_lines(stream: BinaryIO, store: Store) -> int:
 
 
 def _empty(store: Store) -> None:
-    if store.last().number:
+    if any(store.at(site).last().number for site in store.sites()):
         raise RecordError(
             "The store holds entries already: restore into a new one, so that nothing is mixed."
         )
@@ -278,21 +311,24 @@ def _opened(path: Path) -> zipfile.ZipFile:
 def _manifest(archive: zipfile.ZipFile) -> Manifest:
     try:
         info = archive.getinfo("manifest.json")
-        if info.file_size > 10_000:
+        if info.file_size > LARGEST_MANIFEST_BYTES:
             raise RecordError("The backup's manifest is too large to be ours.")
         told = json.loads(archive.read(info))
-        archive.getinfo("entries.jsonl")
-        if told["format"] != FORMAT:
+        if told["format"] not in (FORMAT, FORMAT_OF_SEVERAL):
             raise RecordError(
                 "The backup has format {found}; this program reads {known}.",
                 found=repr(str(told["format"])[:40]),
-                known=FORMAT,
+                known=f"{FORMAT}, {FORMAT_OF_SEVERAL}",
             )
-        return Manifest(
-            entries_count=int(told["entries_count"]),
-            last_hash=str(told["last_hash"]),
-            files_count=int(told["files_count"]),
-        )
+        rows = {HOME: told, **told.get("at", {})}
+        ends = {
+            site: Point(number=int(row["entries_count"]), hash=str(row["last_hash"]))
+            for site, row in rows.items()
+        }
+        there = {n for n in archive.namelist() if n == _lines_of(HOME) or n.startswith("at/")}
+        if there != {_lines_of(site) for site in ends}:
+            raise RecordError("The backup holds other kitchens than its manifest says.")
+        return Manifest(ends=ends, files_count=int(told["files_count"]))
     except (KeyError, ValueError, TypeError) as error:
         raise RecordError("The backup's manifest cannot be read: {cause}", cause=error) from error
 

@@ -183,6 +183,12 @@ class Store:
             found = self._sites.setdefault(site, found)
         return found
 
+    def sites(self) -> tuple[str, ...]:
+        """Keys of the kitchens that have entries, the first kitchen always."""
+        with self.looking() as connection:
+            found = connection.execute(sa.select(ENTRY.c.site).distinct()).scalars().all()
+        return tuple(sorted({HOME, *found}))
+
     @property
     def home(self) -> Store:
         """The store as its first kitchen sees it; what concerns all kitchens is written there."""

@@ -14,7 +14,7 @@ from fastapi import Depends, FastAPI, Request, Response
 from fastapi.concurrency import run_in_threadpool
 from fastapi.exceptions import RequestValidationError
 from fastapi.middleware.gzip import GZipMiddleware
-from fastapi.responses import JSONResponse, RedirectResponse
+from fastapi.responses import HTMLResponse, JSONResponse, RedirectResponse
 from fastapi.templating import Jinja2Templates
 
 from frywright.ledger.accounts import Accounts
@@ -49,6 +49,8 @@ LEAST_PACKED_BYTES = 1000
 """Answers from this size are compressed. No page repeats what a stranger sent beside a secret: cookies go
 to our own pages only.
 """
+OWN_ADDRESS = re.compile(r'( (?:href|action|formaction|src|data-part)=")/(?!at/|static/|fonts/|/)')
+"""Addresses of our own in a page; in each of several kitchens they begin with that kitchen's."""
 LARGEST_BODY_BYTES = 1_000_000
 LARGEST_LOG_BYTES = 150_000_000
 LARGEST_PHOTO_BYTES = 13_000_000
@@ -69,6 +71,7 @@ class Context:
 
     def __init__(self, store: Store, door: Door | None = None) -> None:
         self.store, self.door = store, door
+        self.root = f"/at/{store.site}" if store.site else ""
         self.templates = Jinja2Templates(directory=HERE / "templates")
         self.benches = Benches(store)
         self.files = Marked(HERE / "static")
@@ -107,21 +110,28 @@ class Context:
 
     def render(self, request: Request, name: str, status: int = 200, **values: Any) -> Response:
         """A page in the visitor's language."""
-        language = self.language(request)
+        language, site = self.language(request), self._site()
         values |= {
             "who_acts": request.state.who,
             "me": request.state.who.name if request.state.who and request.state.who.person else "",
             "may": lambda path: _may(request.state.who, f"POST {path}"),
             "_": translator(language),
+            "root": self.root,
+            "here": site.name if site else "",
             "files": f"/static/{self.files.mark}",
             "language": language,
             "languages": {key: t.name for key, t in tongues().items()},
             "words": FACTOR_WORDS,
         }
-        page = self.templates.TemplateResponse(request, name, values, status_code=status)
+        text = self.templates.get_template(name).render({"request": request, **values})
+        page = HTMLResponse(self.own(text), status)
         if request.query_params.get("lang") == language:
             page.set_cookie("lang", language, samesite="strict", httponly=True)
         return page
+
+    def own(self, text: str) -> str:
+        """A page whose addresses stay within this kitchen."""
+        return OWN_ADDRESS.sub(rf"\1{self.root}/", text) if self.root else text
 
 
 def make_app(store: Store, door: Door | None = None) -> FastAPI:
@@ -140,6 +150,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
         day,
         desk,
         fryers,
+        kitchens,
         life,
         live,
         now,
@@ -161,6 +172,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
     app.mount("/fonts", Fonts(directory=font_folder()), name="fonts")
     for page in (
         now,
+        kitchens,
         cook,
         desk,
         setup,

@@ -17,6 +17,7 @@ _BY_RIGHT = {
     ],
     "read": [
         "GET /",
+        "GET /kitchens",
         "GET /cook",
         "GET /cook/view.json",
         "GET /cook/chart.svg",
@@ -152,6 +153,7 @@ _BY_RIGHT = {
         "POST /cook/probing/calibrate",
     ],
     "owner": [
+        "POST /kitchens",
         "POST /cook/save",
         "POST /cook/service",
         "POST /cook/retire",

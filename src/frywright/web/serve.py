@@ -13,8 +13,8 @@ from frywright.ledger.accounts import Accounts
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.trial.warm import warm_up
-from frywright.web.app import make_app
 from frywright.web.door import Door
+from frywright.web.kitchens import Kitchens
 from frywright.web.sockets import BACKLOG, KEPT_S, Connection, most_connections
 
 HOST = "127.0.0.1"
@@ -60,7 +60,7 @@ def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST) -> N
         threading.Timer(0.5, webbrowser.open, (first,)).start()
     Connection.most = most_connections()
     config = uvicorn.Config(  # forwarded headers are believed from 127.0.0.1 only
-        make_app(store, door),
+        Kitchens(store, door),
         http=Connection,
         ws="none",
         log_level="warning",

@@ -46,3 +46,15 @@ class WaveTold(Fact):
     sites: tuple[str, ...]
     who: str
     reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class KitchenOpened(Fact):
+    """A further kitchen in this store: its key, the name it was given, and the kitchen it is a copy of, empty
+    for none.
+    """
+
+    KIND: ClassVar[str] = "kitchen_opened"
+    key: str
+    name: str
+    copy_of: str | None

@@ -22,8 +22,8 @@ YEAR_S = 366 * 86400
 
 def router(context: Context) -> APIRouter:
     """Routes of the pages."""
-    routes, tries = APIRouter(), people.Tries()
-    _add_sign_in(routes, context, tries)
+    routes = APIRouter()
+    _add_sign_in(routes, context)
     _add_code(routes, context)
     _add_first_owner(routes, context)
     _add_owner(routes, context)
@@ -43,7 +43,7 @@ def _cookie(response: Response, request: Request, name: str, value: str, age_s: 
     )
 
 
-def _add_sign_in(routes: APIRouter, context: Context, tries: people.Tries) -> None:
+def _add_sign_in(routes: APIRouter, context: Context) -> None:
     turns = OneByOne()
 
     def shown(request: Request, problem: str = "", status: int = 200, typed: Any = None) -> Response:
@@ -74,7 +74,7 @@ def _add_sign_in(routes: APIRouter, context: Context, tries: people.Tries) -> No
                 form.get("name", ""),
                 form.get("secret", ""),
                 place(request.client.host if request.client else ""),
-                tries,
+                request.app.state.tries,
                 device_token=request.cookies.get(DEVICE_COOKIE, ""),
                 old=request.cookies.get(SESSION_COOKIE, ""),
             )

@@ -1,18 +1,20 @@
 // The live board: clock, timers, refresh, and taps that are never lost. Without this script the forms still work.
+import { AT } from "./at.js";
+
 const root = document.querySelector("#board");
 const { practice, date, language } = root.dataset;
 const clock = document.querySelector("#clock");
 const link = document.querySelector("#link");
-const QUEUE = `frywright.taps.${date}.${practice}`;
-const ASKED = `frywright.asked.${date}.${practice}`;
+const QUEUE = `frywright${AT}.taps.${date}.${practice}`;
+const ASKED = `frywright${AT}.asked.${date}.${practice}`;
 const questions = document.querySelector("#questions");
 const TITLE = document.title;
-const SIM = `frywright.clock.${date}.${practice}`;
+const SIM = `frywright${AT}.clock.${date}.${practice}`;
 const EVERY_MS = practice ? 400 : 4000;
 
 // ---- time: a real day follows the server's clock, carried on by the tablet's steady clock; a practice day its own.
 // The last time the server gave is kept beside the wall clock, for a page that is loaded again without the server.
-const TIME = `frywright.time.${date}`;
+const TIME = `frywright${AT}.time.${date}`;
 const last = JSON.parse(localStorage.getItem(TIME) || "null");
 let anchor = { second: Math.max(Number(root.dataset.now), last ? last.second + (Date.now() - last.wall) / 1000 : 0), at: performance.now() };
 
@@ -67,7 +69,7 @@ function send() {
 async function deliver() {
   while (waiting().length) {
     const tap = waiting()[0];
-    const answer = await fetch("/day/tap", {
+    const answer = await fetch(`${AT}/day/tap`, {
       method: "POST", headers: { "Content-Type": "application/json" },
       body: JSON.stringify(practice ? { ...tap, now_s: tap.at_s } : tap),
     });
@@ -135,7 +137,7 @@ async function refresh() {
     await send();
     const query = new URLSearchParams({ lang: language });
     if (practice) for (const [k, v] of Object.entries({ practice, date, now_s: nowS().toFixed(0) })) query.set(k, v);
-    const answer = await fetch(`/day/board/part?${query}`);
+    const answer = await fetch(`${AT}/day/board/part?${query}`);
     if (!answer.ok || answer.headers.has("x-kept-copy")) throw new Error(answer.status);
     const html = await answer.text();
     // Never under a finger: a button replaced between press and release would swallow the tap.
@@ -230,7 +232,7 @@ root.parentElement.addEventListener("submit", (event) => {
     if (which && delivered) {
       if (practice) keepSim(sim.speed);
       const query = new URLSearchParams({ [lost]: which, ...(practice ? { practice, date, now_s: at.toFixed(0) } : {}) });
-      window.location.assign(`/day/board/down?${query}`);
+      window.location.assign(`${AT}/day/board/down?${query}`);
     }
   }).catch(lost);
 });
@@ -279,4 +281,4 @@ for (const [name, on] of [["pointerdown", true], ["pointerup", false], ["pointer
 stayAwake();
 document.addEventListener("visibilitychange", () => { if (!document.hidden) { stayAwake(); refresh(); } });
 window.addEventListener("online", refresh);
-if ("serviceWorker" in navigator) navigator.serviceWorker.register("/day/worker.js", { scope: "/day/" }).catch(() => {});
+if ("serviceWorker" in navigator) navigator.serviceWorker.register(`${AT}/day/worker.js`, { scope: `${AT}/day/` }).catch(() => {});

@@ -1,4 +1,5 @@
 // Room Cook: asks again on every edit and swaps the answer; without scripts the form still works.
+import { AT } from "./at.js";
 import { Curves } from "./curves.js";
 
 const form = document.getElementById("ask");
@@ -138,7 +139,7 @@ async function ask() {
   document.getElementById("headline")?.setAttribute("aria-busy", "true");
   let reply;
   try {
-    reply = await (await fetch(`/cook/view.json?${values}`)).json();
+    reply = await (await fetch(`${AT}/cook/view.json?${values}`)).json();
   } catch {
     reply = { ok: false, message: form.dataset.away };
   }
@@ -147,7 +148,7 @@ async function ask() {
   if (!reply.ok) return refuse(reply.message, reply.boxes);
   clearMark();
   problem.hidden = true;
-  if (!curves) return location.replace(`/cook?${values}`); // the page came without an answer: get it whole
+  if (!curves) return location.replace(`${AT}/cook?${values}`); // the page came without an answer: get it whole
   setStale(false);
   show(reply);
   document.body.dataset.lastEditMs = String(Math.round(performance.now() - started));
@@ -168,12 +169,12 @@ function renumber() {
 
 form.addEventListener("input", (event) => {
   if (event.target.name === "program") {
-    location.assign(`/cook?program=${encodeURIComponent(event.target.value)}`);
+    location.assign(`${AT}/cook?program=${encodeURIComponent(event.target.value)}`);
     return;
   }
   if (event.target.name === "product" || event.target.name === "fryer") {
     const pair = new URLSearchParams({ program: form.program.value, product: form.product.value, fryer: form.fryer.value });
-    location.assign(`/cook?${pair}`); // lid, stage count and stages depend on the pair
+    location.assign(`${AT}/cook?${pair}`); // lid, stage count and stages depend on the pair
     return;
   }
   renumber();

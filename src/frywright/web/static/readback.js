@@ -1,7 +1,9 @@
 // A half-typed read-back survives a closed browser: kept on this device until it is compared.
+import { AT } from "./at.js";
+
 const form = document.getElementById("readback");
 if (form) {
-  const key = `readback ${form.dataset.key}`;
+  const key = `readback${AT} ${form.dataset.key}`;
   const kept = JSON.parse(localStorage.getItem(key) || "{}");
   for (const [name, value] of Object.entries(kept)) {
     if (form.elements[name] && !form.elements[name].value) form.elements[name].value = value;

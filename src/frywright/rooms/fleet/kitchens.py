@@ -1,0 +1,128 @@
+"""Several kitchens in one store: which there are, and a new one, empty or as a copy with its differences."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+
+from frywright.catalog.edit import for_another_place, with_place
+from frywright.catalog.kitchen import parse_kitchen
+from frywright.ledger.drafts import change_draft
+from frywright.ledger.facts.cook import ProgramSaved
+from frywright.ledger.facts.fleet import KitchenOpened
+from frywright.ledger.store import HOME, Store
+from frywright.model.errors import InputError, NoKitchenError, one_of
+from frywright.model.kitchen import Kitchen, Site
+from frywright.rooms.cook.setup_text import key_for, line
+from frywright.rooms.hall import in_turn, write
+from frywright.rooms.kitchen import kitchen_text, remember_kitchen, remembered_kitchen
+from frywright.verdicts.place import place_named
+
+LONGEST_NAME, FILE = 60, "kitchen.toml"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Here:
+    """One kitchen of a store: its key (empty for the first), its name, and where its pages begin; ``kitchen``
+    is None until it is described.
+    """
+
+    key: str
+    name: str
+    kitchen: Kitchen | None
+
+    @property
+    def address(self) -> str:
+        """Where its pages begin."""
+        return f"/at/{self.key or '-'}/"
+
+
+def kitchens_of(store: Store) -> tuple[Here, ...]:
+    """Every kitchen of a store, the first one first."""
+    found = [_here(store.home, HOME, "")]
+    opened = (item.fact for item in store.home.facts(KitchenOpened))
+    return (*found, *(_here(store, fact.key, fact.name) for fact in opened))
+
+
+def kitchen_at(store: Store, key: str) -> Store:
+    """The store as one of its kitchens sees it.
+
+    Raises
+    ------
+    InputError
+        It has no kitchen of that key.
+    """
+    known = [item.fact.key for item in store.home.facts(KitchenOpened)]
+    if key and key not in known:
+        raise InputError("kitchen", repr(key), "one of: {known}", values={"known": ", ".join(known) or "-"})
+    return store.at(key)
+
+
+def _here(store: Store, key: str, name: str) -> Here:
+    try:
+        kitchen = remembered_kitchen(store.at(key))
+    except NoKitchenError:
+        return Here(key=key, name=name, kitchen=None)
+    return Here(key=key, name=kitchen.site.name, kitchen=kitchen)
+
+
+@in_turn
+def open_kitchen(store: Store, typed: Mapping[str, str]) -> str:
+    """Open a further kitchen and give its key. ``name``; ``like``, the key of the one it is a copy of (``-``
+    for the first, empty for none); a copy's ``altitude`` and ``jurisdiction``, empty for the same.
+
+    A copy has the other's fryers, birds and newest programs. What was measured on the other's fryers is an
+    estimate there, calibrations, proofs and readings stay behind, and the altitude moves what is predicted.
+
+    Raises
+    ------
+    InputError
+        A name that is none or taken, an unknown kitchen or place, an altitude that cannot be read.
+    """
+    name, known = " ".join(typed.get("name", "").split()), kitchens_of(store)
+    if not 2 <= len(name) <= LONGEST_NAME:
+        raise InputError("name", repr(name), "2 to {most} letters", values={"most": LONGEST_NAME})
+    if name.casefold() in {here.name.casefold() for here in known}:
+        raise InputError("name", repr(name), "one that no kitchen here has yet")
+    key, like = key_for(name, "kitchen", {here.key for here in known})[:40], typed.get("like", "")
+    source = None
+    if like:
+        described = {here.key or "-": here for here in known if here.kitchen}
+        one_of(tuple(described), like, "kitchen")
+        source = described[like]
+    write(store.home, KitchenOpened(key=key, name=name, copy_of=source.key if source else None))
+    there = store.at(key)
+    if source is None:
+        begun = {"typed": {"name": name}, "done": False, "skipped": False, "revision": 1}
+        change_draft(there, "setup kitchen", lambda draft: {"screens": {"place": begun}})
+    else:
+        _copy(store.at(source.key), there, name, typed)
+    return key
+
+
+def _copy(source: Store, there: Store, name: str, typed: Mapping[str, str]) -> None:
+    """Another kitchen's file and programs, at their own place."""
+    site = remembered_kitchen(source).site
+    system, lines = str(site.units), {"name": line("name", name, str(site.units))}
+    altitude = _altitude(site, typed.get("altitude", "").strip())
+    if altitude is not None:
+        lines["altitude"] = line("altitude_m", altitude, system)
+    place = typed.get("jurisdiction", "")
+    if place:
+        place_named(place)
+        lines["jurisdiction"] = line("jurisdiction", place, system)
+    text = for_another_place(with_place(kitchen_text(source), lines))
+    parse_kitchen(text, FILE)
+    remember_kitchen(there, text, FILE)
+    kitchen = remembered_kitchen(source)
+    newest = {kitchen.program(p.name) for p in kitchen.programs}
+    for item in source.facts(ProgramSaved):
+        program = item.fact.program
+        if program in newest and (program.name, program.version) not in kitchen.retired:
+            write(there, ProgramSaved.of(program, short=None, origin="carried"))
+
+
+def _altitude(site: Site, text: str) -> float | None:
+    """An altitude as typed, in the units of the kitchen that is copied; None where it stays the same."""
+    altitude = site.read(text, "length", "altitude") if text else None
+    return None if altitude is None else replace(site, altitude_m=altitude).altitude_m

@@ -1,0 +1,129 @@
+"""Pages of several kitchens: each under an address of its own, nothing of one in another."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from fastapi.testclient import TestClient
+
+from frywright.ledger.store import Store
+from frywright.rooms.clock import now
+from frywright.rooms.fleet.kitchens import open_kitchen
+from frywright.rooms.kitchen import remember_demo, remembered_kitchen
+from frywright.web.kitchens import Kitchens
+from frywright.web.rights import RIGHTS
+
+HOST = "http://127.0.0.1"
+HEADERS = {"origin": HOST, "accept": "text/html"}
+PAGES = sorted(
+    route.removeprefix("GET ")
+    for route in RIGHTS
+    if route.startswith("GET ") and "{" not in route and not route.endswith((".pdf", "zip", ".json", ".svg"))
+)
+
+
+@pytest.fixture(scope="module")
+def store(tmp_path_factory):
+    found = Store.file(tmp_path_factory.mktemp("kitchens") / "k.db", now)
+    remember_demo(found)
+    open_kitchen(found, {"name": "East Gate", "like": "-", "altitude": "900 ft"})
+    return found
+
+
+@pytest.fixture(scope="module")
+def client(store):
+    return TestClient(Kitchens(store), base_url=HOST, headers=HEADERS)
+
+
+@pytest.mark.parametrize("path", PAGES)
+def test_every_link_and_form_of_a_page_stays_in_its_kitchen(client, path):
+    """But for files, which are the same for all, and the list of kitchens, which leads to each."""
+    page = client.get(f"/at/east_gate{path}")
+    assert page.status_code < 500
+    if "text/html" not in page.headers["content-type"]:
+        return
+    own = re.findall(r'[ ](?:href|action|formaction|src|data-part)="(/[^"]*)"', page.text)
+    assert own or path.endswith("/part")
+    strays = {a for a in own if not a.startswith(("/at/", "/static/", "/fonts/"))}
+    assert strays == set()
+    if page.status_code == 200 and own:
+        assert ">East Gate</a>" in page.text
+        assert "Juniper Ridge" not in page.text or path == "/kitchens"
+
+
+def test_the_first_kitchen_keeps_its_addresses(client):
+    """No link of it begins with /at/, but for those that lead elsewhere."""
+    page = client.get("/cook/desk").text
+    assert 'href="/cook"' in page and 'href="/at/' not in page
+    assert client.get("/at/-/cook/desk").text.count('href="/cook"') == page.count('href="/cook"')
+
+
+def test_a_kitchen_nobody_opened_has_no_page(client):
+    """Nor has an address that only looks like one."""
+    for path in ("/at/nowhere/", "/at/nowhere/cook", "/at/UP/cook", "/at/../cook/desk.x", "/at/"):
+        assert client.get(path).status_code == 404, path
+
+
+def test_what_is_done_in_one_kitchen_is_done_there(store, client):
+    """A redirect stays there too, and its record is its own."""
+    before = store.last()
+    answer = client.post(
+        "/at/east_gate/cook/kitchen",
+        data={"text": "[kitchen", "reason": ""},
+        follow_redirects=False,
+    )
+    assert answer.status_code == 422
+    text = store.at("east_gate").current("kitchen")[-1].entry.payload["text"]
+    answer = client.post(
+        "/at/east_gate/cook/kitchen",
+        data={"text": text + "# looked through\n", "reason": "looked through"},
+        follow_redirects=False,
+    )
+    assert (answer.status_code, answer.headers["location"]) == (303, "/at/east_gate/cook/desk")
+    assert store.last() == before
+    assert store.at("east_gate").current("kitchen")[-1].entry.payload["reason"] == "looked through"
+
+
+def test_another_kitchen_is_opened_on_the_page(tmp_path):
+    """A wrong box comes back with what was typed; a copy leads to its fryers, a new one to its set-up."""
+    found = Store.file(tmp_path / "o.db", now)
+    remember_demo(found)
+    client = TestClient(Kitchens(found), base_url=HOST, headers=HEADERS)
+    wrong = client.post("/kitchens", data={"name": "North", "like": "-", "altitude": "high"})
+    assert wrong.status_code == 422
+    assert 'value="North"' in wrong.text and 'value="high" aria-invalid="true"' in wrong.text
+    made = client.post(
+        "/kitchens", data={"name": "North", "like": "-", "altitude": "2000 ft"}, follow_redirects=False
+    )
+    assert made.headers["location"] == "/at/north/cook/kitchen"
+    assert client.get("/at/north/").status_code == 200
+    fresh = client.post("/at/north/kitchens", data={"name": "South"}, follow_redirects=False)
+    assert fresh.headers["location"] == "/at/south/setup"
+    assert 'value="South"' in client.get("/at/south/setup/kitchen/place").text
+    assert client.get("/at/south/").url.path == "/at/south/setup"
+    listed = client.get("/at/north/kitchens?lang=es").text
+    assert "Cocinas" in listed and 'href="/at/-/"' in listed and 'href="/at/south/"' in listed
+    found.close()
+
+
+def test_whoever_is_signed_in_is_so_in_every_kitchen_and_tries_count_for_all(tmp_path):
+    """A guess at one kitchen's door is a guess at the other's."""
+    found = Store.file(tmp_path / "p.db", now)
+    remember_demo(found)
+    open_kitchen(found, {"name": "East Gate", "like": "-"})
+    client = TestClient(Kitchens(found), base_url=HOST, headers=HEADERS)
+    client.post("/first-owner", data={"name": "Ana Vale", "password": "a long enough one", "pin": ""})
+    assert remembered_kitchen(found).site.name
+    stranger = TestClient(Kitchens(found), base_url=HOST, headers=HEADERS)
+    assert stranger.get("/at/east_gate/cook", follow_redirects=False).headers["location"] == (
+        "/at/east_gate/sign-in?next=/cook"
+    )
+    for turn in range(5):
+        where = "/at/east_gate" if turn % 2 else ""
+        stranger.post(f"{where}/sign-in", data={"name": "Ana Vale", "password": "wrong wrong"})
+    told = stranger.post("/at/east_gate/sign-in", data={"name": "Ana Vale", "password": "a long enough one"})
+    assert "too many wrong tries" in told.text
+    assert [e.entry.kind for e in found.entries() if e.entry.kind == "account_change"] == ["account_change"]
+    assert not list(found.at("east_gate").entries("account_change"))
+    found.close()
