@@ -12,8 +12,9 @@ import pytest
 
 from frywright.calibrate.readings import read_log
 from frywright.model.errors import DataError
-from frywright.rooms.cook.probe_json import probe_json
-from frywright.rooms.cook.probe_view import curves_json, probe_view
+from frywright.model.plain import plain
+from frywright.rooms.cook.probe_told import probe_told
+from frywright.rooms.cook.probe_view import log_curves, probe_view
 from frywright.rooms.cook.probes import tell
 
 
@@ -49,6 +50,6 @@ def test_odd_logs_are_told(kitchen, seed):
     except DataError:
         return
     told = tell(kitchen, log)
-    assert probe_view(told, "us")["read"]["kept"] == len(log.time_s)
-    assert json.loads(json.dumps(probe_json(told), allow_nan=False))["kept_count"] == len(log.time_s)
-    assert len(curves_json(told, "metric")["time_s"]) > 0
+    assert probe_view(told, "us").read.kept == len(log.time_s)
+    assert json.loads(json.dumps(plain(probe_told(told)), allow_nan=False))["kept_count"] == len(log.time_s)
+    assert len(log_curves(told, "metric").time_s) > 0

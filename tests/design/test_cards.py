@@ -20,18 +20,18 @@ def test_a_card_has_everything_on_it(kitchen, language):
     """Values, slot, version, what it replaces, check figure, cautions at their step, the unproven banner."""
     tr = translator(language)
     data = card_data(kitchen, kitchen.program("bone-in alder"), 4, language, tr)
-    assert data["rows"][1][1:3] == ["310", "11:20"]
-    assert data["rows"][3] == ["4", "0", "0:00", ""]
-    assert data["total"] == "12:00"
-    assert data["slot"] == "4"
-    assert data["replaces"].endswith("2")
-    assert len(data["figure"]) == 2
-    assert data["cautions"]["lift"] == tr(
+    assert data.rows[1][1:3] == ["310", "11:20"]
+    assert data.rows[3] == ["4", "0", "0:00", ""]
+    assert data.total == "12:00"
+    assert data.slot == "4"
+    assert data.replaces.endswith("2")
+    assert len(data.figure) == 2
+    assert data.cautions.lift == tr(
         "Drain over the vat, sleeves and gloves on: hot oil burns. Probe the coldest piece."
     )
-    assert ("steam scalds" if language == "en" else "el vapor quema") in data["cautions"]["lid"]
-    assert data["banner"]
-    assert card_data(kitchen, kitchen.program("wedges cedar"), 1, language, tr)["cautions"]["lid"] == ""
+    assert ("steam scalds" if language == "en" else "el vapor quema") in data.cautions.lid
+    assert data.banner
+    assert card_data(kitchen, kitchen.program("wedges cedar"), 1, language, tr).cautions.lid == ""
 
 
 @pytest.mark.parametrize("language", ["en", "es"])
@@ -171,5 +171,5 @@ def test_no_two_cards_of_a_fryer_share_a_slot_silently(kitchen):
     one = kitchen.program("wedges cedar")
     assert set(sharing(kitchen, one, 1)) == {"bone-in cedar", "tenders cedar"}
     data = card_data(kitchen, one, 1, "es", translator("es"), shared=sharing(kitchen, one, 1))
-    assert data["shared"] == "El mismo puesto también tiene: bone-in cedar, tenders cedar"
+    assert data.shared == "El mismo puesto también tiene: bone-in cedar, tenders cedar"
     assert card_pdf(kitchen, one, 1, "en", str, shared=sharing(kitchen, one, 1)).count(b"/Type/Page/") == 1

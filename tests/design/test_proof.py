@@ -25,7 +25,7 @@ from frywright.model.errors import InputError
 from frywright.model.program import LidState, Stage
 from frywright.physics.plan import make_plan
 from frywright.trial.ask import CookRequest, ask, edit_program
-from frywright.trial.proof import proof_json, prove_program
+from frywright.trial.proof import proof_view, prove_program
 from frywright.verdicts.evidence import Evidence, EvidenceKind
 from frywright.verdicts.judge import CoreCurve, judge
 from frywright.verdicts.margin import held_level_c, margin_k
@@ -246,14 +246,14 @@ def test_corners_count_for_the_worst_margin(proof):
 
 def test_a_proof_says_none_failed_with_its_bound(kitchen):
     """In words, in both languages; with failures their number; never a share below the bound alone."""
-    told = proof_json(prove_program(kitchen, kitchen.program("bone-in cedar"), samples=256))
-    assert "None of 256 loads failed" in told["sentence"]
-    assert "at least 98.8 % of loads pass, at 95 % confidence" in told["sentence"]
+    told = proof_view(prove_program(kitchen, kitchen.program("bone-in cedar"), samples=256))
+    assert "None of 256 loads failed" in told.sentence
+    assert "at least 98.8 % of loads pass, at 95 % confidence" in told.sentence
     old = kitchen.program("bone-in cedar")
     raw = edit_program(old, [replace(old.stages[0], duration_s=600.0)])
     answer = prove_program(kitchen, raw, samples=64)
-    assert "64 of 64 loads failed" in proof_json(answer)["sentence"]
-    assert "64 de 64 cargas" in proof_json(answer, "metric", translator("es"))["sentence"]
+    assert "64 of 64 loads failed" in proof_view(answer).sentence
+    assert "64 de 64 cargas" in proof_view(answer, "metric", translator("es")).sentence
     assert not answer.proof.holds
 
 
@@ -261,8 +261,8 @@ def test_a_food_without_a_rule_is_told_as_simulate_tells_it(kitchen):
     """Potatoes: no share of a rule that does not speak of them, and the words of the verdict."""
     program = kitchen.program("wedges cedar")
     bare = replace(kitchen, products=tuple(replace(p, house_core_c=None) for p in kitchen.products))
-    told = proof_json(prove_program(bare, program, samples=32))
+    told = proof_view(prove_program(bare, program, samples=32))
     verdict = ask(bare, CookRequest(program=program)).verdicts[0][1]
-    assert told["sentence"] == verdict.say()
-    assert told["cuts"] == []
-    assert "%" not in told["sentence"]
+    assert told.sentence == verdict.say()
+    assert told.cuts == ()
+    assert "%" not in told.sentence

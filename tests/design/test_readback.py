@@ -117,10 +117,10 @@ def told_whole(result, system="us"):
     """The consequence in five figures, each told, and the orders; or *cannot run*."""
     effect, view = result.effect, effect_view(result.effect, system)
     assert not result.matches
-    assert view["orders"][-1] == STOP
-    assert len(view["orders"]) == len(result.mismatches) + 1
-    assert all("again" in order for order in view["orders"][:-1])
-    assert [row["name"] for row in view["rows"]] == [
+    assert view.orders[-1] == STOP
+    assert len(view.orders) == len(result.mismatches) + 1
+    assert all("again" in order for order in view.orders[:-1])
+    assert [row.name for row in view.rows] == [
         "coldest piece",
         "crust",
         "colour change",
@@ -128,10 +128,10 @@ def told_whole(result, system="us"):
         "drop to earliest lift",
     ]
     if effect.held is None:
-        assert CANNOT_RUN in view["warnings"]
-        assert all(row["held"] == "cannot run" for row in view["rows"])
+        assert CANNOT_RUN in view.warnings
+        assert all(row.held == "cannot run" for row in view.rows)
         return
-    core, crust, colour, oil, time = (row["held"] for row in view["rows"])
+    core, crust, colour, oil, time = (row.held for row in view.rows)
     assert ("over" in core or "short" in core) if effect.held.margin_k is not None else "no rule" in core
     assert "°F" in core and "mm" in crust and colour.isdigit() and oil.count("°F") == 2 and ":" in time
     if effect.held.margin_k is not None:
@@ -217,7 +217,7 @@ def test_two_minutes_less_on_the_total_are_short(kitchen):
     assert told.held.lift_s == pytest.approx(600.0)
     assert told.held.margin_k < 0 < told.card.margin_k
     assert "not_known" in {n.kind for n in told.warnings}
-    assert effect_view(told, "us")["orders"][0] == "Key the total time again: 12:00."
+    assert effect_view(told, "us").orders[0] == "Key the total time again: 12:00."
 
 
 def test_a_hundred_degrees_less_move_crust_colour_and_oil(kitchen):
@@ -226,7 +226,7 @@ def test_a_hundred_degrees_less_move_crust_colour_and_oil(kitchen):
     assert told.held.crust_m < 0.85 * told.card.crust_m
     assert told.held.colour_n < told.card.colour_n - 1.0
     assert told.held.oil_low_c < told.card.oil_low_c - 10.0
-    assert effect_view(told, "us")["orders"][0] == "Key the set point of stage 2 again: 310."
+    assert effect_view(told, "us").orders[0] == "Key the set point of stage 2 again: 310."
 
 
 def test_oil_far_too_hot_is_warned_of(kitchen):
@@ -243,14 +243,14 @@ def test_oil_far_too_hot_is_warned_of(kitchen):
     assert kinds["325"] == set()
     celsius = effect(kitchen, "bone-in alder", (9, "none"), "", scale="°C")
     assert "past_limit" in {n.kind for n in celsius.warnings}
-    assert any("Do not heat it" in text for text in effect_view(celsius, "us")["warnings"])
+    assert any("Do not heat it" in text for text in effect_view(celsius, "us").warnings)
 
 
 def test_an_open_lid_for_a_closed_one_is_short_or_later(kitchen):
     """Frying open what the card fries under pressure leaves the coldest piece lower."""
     told = effect(kitchen, "bone-in alder", (9, "none"), "", lid2="open")
     assert told.held.margin_k < told.card.margin_k - 5.0
-    assert effect_view(told, "us")["orders"][0] == "Set the lid of stage 2 again: pressure."
+    assert effect_view(told, "us").orders[0] == "Set the lid of stage 2 again: pressure."
 
 
 def test_an_altitude_setting_too_low_heats_the_oil_and_too_high_cools_it(kitchen):
@@ -267,9 +267,9 @@ def test_an_altitude_setting_too_low_heats_the_oil_and_too_high_cools_it(kitchen
     assert "hotter" in {
         n.kind for n in effect(kitchen, "bone-in alder", (9, "none"), "", own0="-2,000 ft").warnings
     }
-    assert effect_view(high, "us")["orders"] == ["Set Height above the sea again: 5,420 ft.", STOP]
+    assert effect_view(high, "us").orders == ("Set Height above the sea again: 5,420 ft.", STOP)
     assert (
-        effect_view(high, "us", translator("es"))["orders"][0]
+        effect_view(high, "us", translator("es")).orders[0]
         == "Ponga otra vez Height above the sea: 5,420 ft."
     )
 
@@ -298,12 +298,12 @@ def test_a_kitchen_that_moved_asks_for_its_own_height(kitchen):
     """Sheet of 5,420 ft, kitchen at 7,200 ft: what the old sheet says no longer matches. 300 ft is near."""
     program = kitchen.program("bone-in alder")
     right = [v.text for v in value_names(kitchen, program, 1)]
-    for height_m, orders in ((2194.6, ["Set Height above the sea again: 7,200 ft.", STOP]), (1743.0, [])):
+    for height_m, orders in ((2194.6, ("Set Height above the sea again: 7,200 ft.", STOP)), (1743.0, ())):
         there = replace(kitchen, site=replace(kitchen.site, altitude_m=height_m))
         result = read_back(there, program, 1, right, {"own0": "5,420 ft"})
-        assert result.matches is (orders == [])
+        assert result.matches is (orders == ())
         if orders:
-            assert effect_view(result.effect, "us")["orders"] == orders
+            assert effect_view(result.effect, "us").orders == orders
             assert result.effect.held.oil_high_c > result.effect.card.oil_high_c + 2.0
             assert read_back(there, program, 1, right, {"own0": "7,200 ft"}).matches
 
@@ -312,13 +312,13 @@ def test_what_no_simulation_knows_is_said_not_to_be_counted(kitchen):
     """Birch's kitchen does not know what its height does: figures stay the card's, and a warning says so."""
     told = effect(kitchen, "bone-in birch", (9, "none"), "", own0="0 ft")
     assert told.held == told.card
-    (said,) = effect_view(told, "us")["warnings"]
+    (said,) = effect_view(told, "us").warnings
     assert said == (
         "Place height reads 0 ft: the machine may change its oil or its time."
         " The figures below do not count it."
     )
     bell = effect(kitchen, "bone-in alder", (9, "none"), "", own2="off")
-    assert "an alarm may stay silent" in effect_view(bell, "us")["warnings"][0]
+    assert "an alarm may stay silent" in effect_view(bell, "us").warnings[0]
 
 
 def test_a_clock_that_stops_for_the_vent_lifts_later_and_one_that_runs_on_earlier(kitchen):
@@ -330,7 +330,7 @@ def test_a_clock_that_stops_for_the_vent_lifts_later_and_one_that_runs_on_earlie
     added_s = later.held.lift_s - later.card.lift_s
     assert 10.0 < added_s <= 20.0
     assert later.held.margin_k > later.card.margin_k
-    assert effect_view(later, "us")["orders"][0] == "Set the clock again: during the vent it runs on."
+    assert effect_view(later, "us").orders[0] == "Set the clock again: during the vent it runs on."
     alder = kitchen.fryer("alder")
     waits = replace(alder, controller=replace(alder.controller, clock=ClockStyle.WAITS))
     there = replace(kitchen, fryers=tuple(waits if f.key == "alder" else f for f in kitchen.fryers))
@@ -368,8 +368,8 @@ def test_another_kitchen(kitchen):
     ).matches
     result = read_back(there, program, 1, ["136", "15:30", *right[2:]])
     view = effect_view(result.effect, "metric", translator("es"))
-    assert "°C" in view["rows"][0]["held"] and "K" in view["rows"][0]["held"]
-    assert view["orders"] == ["Teclee otra vez la consigna de la etapa 1: 163.", translator("es")(STOP)]
+    assert "°C" in view.rows[0].held and "K" in view.rows[0].held
+    assert view.orders == ("Teclee otra vez la consigna de la etapa 1: 163.", translator("es")(STOP))
     with pytest.raises(InputError, match="one of"):
         read_back(there, program, 1, right, {"scale": "K"})
 

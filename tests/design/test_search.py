@@ -500,11 +500,11 @@ def test_differences_tell_the_effect(kitchen):
     old = kitchen.program("bone-in cedar")
     new = edit_program(old, [Stage(set_c=old.stages[0].set_c, duration_s=old.stages[0].duration_s - 30.0)])
     told = differences(kitchen, old, new)
-    assert [c["what"] for c in told["changes"]] == ["duration"]
-    assert told["effect"]["core_at_lift_k"] < 0
-    assert told["effect"]["loss_frac"] < 0
-    assert told["effect"]["time_s"] == pytest.approx(-30.0, abs=0.5)
-    assert "void" in told["cards"]
+    assert [c.what for c in told.changes] == ["duration"]
+    assert told.effect.core_at_lift_k < 0
+    assert told.effect.loss_frac < 0
+    assert told.effect.time_s == pytest.approx(-30.0, abs=0.5)
+    assert "void" in told.cards
 
 
 def test_scouting_stands_beside(kitchen):
@@ -512,5 +512,5 @@ def test_scouting_stands_beside(kitchen):
     told = scouting_beside(
         kitchen, kitchen.program("bone-in cedar"), "bone_in", kitchen.site.altitude_m + 1524.0
     )
-    assert told["altitude_n"] == pytest.approx(1.10)
-    assert "not approved" in told["label"]
+    assert told.altitude_n == pytest.approx(1.10)
+    assert "not approved" in told.label

@@ -24,7 +24,18 @@ from frywright.trial.kitchens import demo_kitchen
 ROOT = Path(frywright.__file__).parent
 FILES = sorted(p for p in ROOT.rglob("*.py"))
 LONGEST_MODULE, LONGEST_FUNCTION, MOST_PARAMETERS = 500, 60, 8
-PURE_NUMBERS = {"value", "change", "unmatched", "passes", "grading", "factor", "offset", "steps", "rejected"}
+PURE_NUMBERS = {
+    "sensitivity",
+    "value",
+    "change",
+    "unmatched",
+    "passes",
+    "grading",
+    "factor",
+    "offset",
+    "steps",
+    "rejected",
+}
 PURE_NUMBERS |= {
     "sd",
     "low",
@@ -35,6 +46,8 @@ PURE_NUMBERS |= {
     "scores",
     "least_scores",
 }  # in the unit of what they describe
+PURE_NUMBERS |= {"oil", "gauge", "core", "surface", "set", "values", "cores", "less_change", "more_change"}
+# of a picture or a table, in people's units, whose sign stands beside them
 
 
 def modules():

@@ -29,9 +29,10 @@ from frywright.ledger.facts.probing import (
 from frywright.ledger.store import Store
 from frywright.model.entry import canonical
 from frywright.model.errors import RecordError
+from frywright.model.plain import plain
 from frywright.rooms import hall
 from frywright.rooms.clock import now
-from frywright.rooms.cook.view import plain_json
+from frywright.rooms.cook.told import cook_told
 from frywright.trial.ask import CookRequest, ask
 
 PROGRAM = {
@@ -313,7 +314,7 @@ def test_a_simulation_keeps_every_byte(kitchen):
     """Its curves and words as they are told to other programs, with the stages that were asked."""
     answer = ask(kitchen, CookRequest(program=kitchen.program("bone-in cedar")))
     stages = PROGRAM["stages"][:1]
-    told = {**plain_json(answer), "stages": stages}
+    told = {**plain(cook_told(answer)), "stages": stages}
     assert canonical(SimulationKept.read(told).payload()) == canonical(told)
 
 

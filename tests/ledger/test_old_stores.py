@@ -84,7 +84,7 @@ def test_a_kitchen_of_an_old_store_cooks_on(old):
     store = Store.file(path, now)
     kitchen = remembered_kitchen(store)
     assert max(p.version for p in kitchen.programs if p.name == "wedges dogwood") == 2
-    assert all(row["state"] for row in held_status(store, kitchen))
+    assert all(row.state for row in held_status(store, kitchen))
     remember_kitchen(store, kitchen_text(store) + "\n# seen\n", "demo.toml", "looked through")
     assert store.verify()[0] == HEADS[commit][0] + 1
     store.close()

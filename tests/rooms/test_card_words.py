@@ -81,7 +81,7 @@ def test_the_words_of_every_demo_card(kitchen, name, language):
 def test_a_load_of_many_pieces_is_whole(kitchen):
     """8 lb of wedges of 1.1 oz are 116.4 pieces: nobody counts to .4, and 117 would be too many."""
     data = card_data(kitchen, kitchen.program("wedges cedar"), 1, "en", str)
-    assert data["load"] == "Load at most 116 × piece (8.00 lb), each 1.1 oz, 40 °F at the drop."
+    assert data.load == "Load at most 116 × piece (8.00 lb), each 1.1 oz, 40 °F at the drop."
 
 
 @pytest.mark.parametrize(
@@ -107,16 +107,16 @@ def test_one_rule_for_rows(kitchen, style, rows):
     there = replace(kitchen, fryers=tuple(fryer if f.key == "alder" else f for f in kitchen.fryers))
     program = there.program("bone-in alder")
     data = card_data(there, program, 1, "en", str)
-    assert [row[:-1] for row in data["rows"]] == rows
-    assert len(data["header"]) == len(data["rows"][0])
+    assert [row[:-1] for row in data.rows] == rows
+    assert len(data.header) == len(data.rows[0])
     starts, begun = [row[2] for row in rows[:3]], 0.0
     for start, length in zip(starts, program.durations_s(), strict=True):
         at = begun if style == "elapsed" else program.clock_s - begun
         assert start == clock(at)
         begun += length
     keyed = {v.text for v in render(program, fryer.controller).values if v.what in ("time", "total")}
-    assert keyed <= {cell for row in data["rows"] for cell in row}
-    assert data["rule"].startswith("A row starts when ")
+    assert keyed <= {cell for row in data.rows for cell in row}
+    assert data.rule.startswith("A row starts when ")
 
 
 @pytest.mark.parametrize("language", ["en", "es"])
@@ -150,9 +150,9 @@ def test_who_stands_behind_a_version(tmp_path):
     assert (approved.by, approved.in_service) == ("Ana Vale", False)
     program = remembered_kitchen(store).program("bone-in cedar")
     data = card_data(kitchen, program, 1, "en", str, approved=approved)
-    assert data["approved"] == f"Saved by Ana Vale, {approved.at}. Approved by ____________"
+    assert data.approved == f"Saved by Ana Vale, {approved.at}. Approved by ____________"
     served = Approved(by="Kim", at="2026-11-20", in_service=True)
-    told = card_data(kitchen, program, 1, "es", translator("es"), approved=served)["approved"]
+    told = card_data(kitchen, program, 1, "es", translator("es"), approved=served).approved
     assert told == "Aprobado por Kim, 2026-11-20."
 
 

@@ -18,7 +18,7 @@ from frywright.trial.kitchens import demo_text
 def strip_of(kitchen, program, system="us"):
     """The answer and its strip."""
     answer = ask(kitchen, CookRequest(program=program))
-    return answer, cook_view(answer, system)["strip"]
+    return answer, cook_view(answer, system).strip
 
 
 @pytest.mark.parametrize("clock", ["left", "waits"])
@@ -26,13 +26,13 @@ def test_left_is_what_the_clock_keyed_with_the_total_shows(clock):
     """Stages begin at the times keyed, also where the clock stands still during the vent, which has none."""
     kitchen = parse_kitchen(re.sub(r'clock = "\w+"', f'clock = "{clock}"', demo_text()))
     answer, strip = strip_of(kitchen, kitchen.program("bone-in alder"))
-    assert [row["left"] for row in strip] == ["12:00 left", "11:20 left", "", "1:00 left"]
-    assert [row["number"] for row in strip] == ["1", "2", "", "3"]
-    assert strip[2]["lid"] == "vent"
-    assert strip[0]["start_s"] == 0.0
-    assert strip[-1]["end_s"] == pytest.approx(answer.history.lift_s)
+    assert [row.left for row in strip] == ["12:00 left", "11:20 left", "", "1:00 left"]
+    assert [row.number for row in strip] == ["1", "2", "", "3"]
+    assert strip[2].lid == "vent"
+    assert strip[0].start_s == 0.0
+    assert strip[-1].end_s == pytest.approx(answer.history.lift_s)
     for one, following in pairwise(strip):
-        assert one["end_s"] == following["start_s"]
+        assert one.end_s == following.start_s
 
 
 def test_a_stage_that_waits_for_the_oil_has_no_clock_and_the_words_follow_the_kitchen():
@@ -42,9 +42,9 @@ def test_a_stage_that_waits_for_the_oil_has_no_clock_and_the_words_follow_the_ki
     first = Stage(set_c=168.0, until_oil_c=160.0, at_most_s=60.0)
     program = replace(program, stages=(first, *program.stages[1:]), total_s=None)
     _, strip = strip_of(kitchen, program, "metric")
-    assert {row["left"] for row in strip} == {""}
-    assert strip[0]["words"] == "168.0 °C · open"
-    assert strip[0]["set"] == 168.0
+    assert {row.left for row in strip} == {""}
+    assert strip[0].words == "168.0 °C · open"
+    assert strip[0].set == 168.0
 
 
 def test_the_saved_version_says_its_margin():
@@ -52,6 +52,6 @@ def test_the_saved_version_says_its_margin():
     kitchen = parse_kitchen(demo_text())
     answer = ask(kitchen, CookRequest(program=kitchen.program("bone-in alder"), units_count=1.0))
     saved = saved_view(answer, "us")
-    assert saved["sentence"].startswith("Dotted behind it: version 3 as saved, +")
-    assert len(saved["cores"]) == len([p for p in answer.history.pieces if p.kind.heavy])
-    assert all(len(core) == len(saved["time_s"]) for core in saved["cores"])
+    assert saved.sentence.startswith("Dotted behind it: version 3 as saved, +")
+    assert len(saved.cores) == len([p for p in answer.history.pieces if p.kind.heavy])
+    assert all(len(core) == len(saved.time_s) for core in saved.cores)

@@ -73,9 +73,9 @@ def test_a_sweep_in_this_process():
     ]
     seen = []
     rows = fleet.sweep(sites, samples=32, progress=seen.append)
-    assert [r["site"] for r in rows] == ["low", "bad", "high"]
-    assert rows[1]["problem"]
-    assert rows[2]["worst_margin_k"] < rows[0]["worst_margin_k"]
+    assert [r.site for r in rows] == ["low", "bad", "high"]
+    assert rows[1].problem
+    assert rows[2].worst_margin_k < rows[0].worst_margin_k
     assert seen[-1] == 1.0
     with pytest.raises(InputError):
         fleet.sweep([sites[0], sites[0]])
@@ -111,13 +111,13 @@ def test_waves_begin_only_after_every_site_read_back(shops, office):
     release.next_wave(store, number, sites, "Olive")
     with pytest.raises(InputError, match="read back by every site of the waves before: s0"):
         release.next_wave(store, number, sites, "Olive")
-    assert release.results(release.release_of(store, number), {})["unknown"] == ["s0"]
+    assert release.results(release.release_of(store, number), {}).unknown == ["s0"]
     held(shops[0], kitchen)
     probe(shops[0][1], shops[0][2], "180", 12)
     assert release.next_wave(store, number, sites, "Olive").fact.sites == ("s1", "s2")
     rows = fleet.versions(shops[:2])
-    assert {r["state"] for r in rows if r["site"] == "s1"} == {"unknown"}
-    assert [r["held"] for r in rows if (r["site"], r["program"]) == ("s0", "tenders dogwood")] == ["2"]
+    assert {r.state for r in rows if r.site == "s1"} == {"unknown"}
+    assert [r.held for r in rows if (r.site, r.program) == ("s0", "tenders dogwood")] == ["2"]
 
 
 def held(shop, office_kitchen):
@@ -162,14 +162,14 @@ def test_releases_are_listed_and_one_version_is_released_once_at_a_time(shops, o
     store, kitchen = office
     names = [n for n, _, _ in shops]
     number = release.open_release(store, kitchen, "tenders dogwood", names, "Olive").number
-    assert [(r["number"], r["started"], r["state"]) for r in release.releases(store)] == [(number, 0, "open")]
+    assert [(r.number, r.started, r.state) for r in release.releases(store)] == [(number, 0, "open")]
     with pytest.raises(InputError, match=f"{number} releases this version"):
         release.open_release(store, kitchen, "tenders dogwood", names, "Olive")
     with pytest.raises(InputError, match="why"):
         release.halt(store, number, "Olive", "")
     release.halt(store, number, "Olive", "crust too dark")
     again = release.open_release(store, kitchen, "tenders dogwood", names, "Olive").number
-    assert [(r["number"], r["state"]) for r in release.releases(store)] == [
+    assert [(r.number, r.state) for r in release.releases(store)] == [
         (again, "open"),
         (number, "halted"),
     ]
@@ -212,10 +212,10 @@ def test_read_backs_come_by_file_once(shops):
         json.dumps({k: v for k, v in good.items() if k != "slot"}),
     ]
     rows = readbacks_from(store, kitchen, lines)
-    assert [bool(r["problem"]) for r in rows] == [False, True, True, True, True, True]
-    assert rows[0]["matches"]
+    assert [bool(r.problem) for r in rows] == [False, True, True, True, True, True]
+    assert rows[0].matches
     before = store.last().number
-    assert not readbacks_from(store, kitchen, lines)[0]["new"]
+    assert not readbacks_from(store, kitchen, lines)[0].new
     assert store.last().number == before
 
 
@@ -226,11 +226,11 @@ def test_sites_are_compared_by_control_limits(shops):
     for n, (_, store, kitchen) in enumerate(shops):
         with store.writing():
             probe(store, kitchen, f"{176 + n}" if n < 5 else "168", 31 if n != 4 else 3)
-    rows = [r for r in fleet.compare(shops, today_of(shops[0][2])) if r["ratio"] == "lift_core_c"]
-    states = {r["site"]: r["state"] for r in rows}
+    rows = [r for r in fleet.compare(shops, today_of(shops[0][2])) if r.ratio == "lift_core_c"]
+    states = {r.site: r.state for r in rows}
     assert states["s5"] == "outside"
     assert states["s4"] == "too few"
     assert states["s0"] == "within"
-    assert rows[0]["group"] == "electric+gas, 1500 to 2000 m"
-    waste = [r for r in fleet.compare(shops, today_of(shops[0][2])) if r["ratio"] == "waste_frac"]
-    assert {r["state"] for r in waste} == {"unknown"}
+    assert rows[0].group == "electric+gas, 1500 to 2000 m"
+    waste = [r for r in fleet.compare(shops, today_of(shops[0][2])) if r.ratio == "waste_frac"]
+    assert {r.state for r in waste} == {"unknown"}

@@ -122,14 +122,14 @@ def test_a_program_carried_up_gets_a_name_of_its_own(store, kitchen):
     assert after.program("bone-in alder").version == 3
     assert after.program(up.name) == up
     assert carried(after, altitude_m=SEVEN_M).version == 2
-    place = card_data(after, up, 1, "en", str)["place"]
+    place = card_data(after, up, 1, "en", str).place
     assert place == "For 7,200 ft. Not for Juniper Ridge Chicken (invented), 5,420 ft."
-    assert "No para" in card_data(after, up, 1, "es", translator("es"))["place"]
+    assert "No para" in card_data(after, up, 1, "es", translator("es")).place
     assert (
-        card_data(after, after.program("bone-in alder"), 1, "en", str)["place"]
+        card_data(after, after.program("bone-in alder"), 1, "en", str).place
         == "Juniper Ridge Chicken (invented), 5,420 ft"
     )
-    rows = {r["name"]: r["place"] for r in held_status(store, after)}
+    rows = {r.name: r.place for r in held_status(store, after)}
     assert rows[up.name] == "7,200 ft"
     assert rows["bone-in alder"] == ""
 
@@ -160,7 +160,7 @@ def test_another_bird_or_load_is_another_program(kitchen):
     two = carried(kitchen, load_heads=2.0)
     assert two.name == "bone-in alder, 2 × head"
     assert away_words(kitchen, two, translator("es")) == ["2 × pollo"]
-    assert card_data(kitchen, two, 1, "es", translator("es"))["place"].endswith("2 × pollo")
+    assert card_data(kitchen, two, 1, "es", translator("es")).place.endswith("2 × pollo")
     same = carried(kitchen, unit_mass_kg=kitchen.unit_kg("bone_in"))
     assert (same.name, same.version) == ("bone-in alder", 4)
     assert carried(kitchen, altitude_m=kitchen.site.altitude_m + 3.0).version == 4
@@ -297,7 +297,7 @@ def test_a_change_that_moves_a_prediction_needs_a_reason_and_marks_its_programs(
     remember_kitchen(store, text, "demo.toml", "because it is so")
     kitchen = remembered_kitchen(store)
     assert len(kitchen.marks) == count
-    assert all("because it is so" in r["again"] for r in held_status(store, kitchen) if r["again"])
+    assert all("because it is so" in r.again for r in held_status(store, kitchen) if r.again)
 
 
 @pytest.mark.parametrize("what", STILL)
@@ -322,10 +322,10 @@ def test_the_change_of_margin_is_what_the_cook_room_says(store, kitchen):
     assert mark.margin_before_k == pytest.approx(margin(kitchen, "bone-in cedar"), abs=0.05)
     assert mark.margin_after_k == pytest.approx(margin(after, "bone-in cedar"), abs=0.05)
     assert mark.margin_after_k < 0 < mark.margin_before_k
-    (told,) = [r["again"] for r in held_status(store, after) if r["name"] == "bone-in cedar"]
+    (told,) = [r.again for r in held_status(store, after) if r.name == "bone-in cedar"]
     assert f"{1.8 * -mark.margin_after_k:.1f} °F SHORT now" in told
     card = card_data(after, after.program("bone-in cedar"), 1, "es", translator("es"), WHO)
-    assert "FALTAN" in card["again"]
+    assert "FALTAN" in card.again
     assert (
         card_pdf(after, after.program("bone-in cedar"), 1, "es", translator("es"), WHO).count(b"/Type/Page/")
         == 1
@@ -361,7 +361,7 @@ def test_a_mark_outlives_a_restart_and_ends_with_a_proof_or_a_new_version(tmp_pa
     store = Store.file(path, now)
     kitchen = remembered_kitchen(store)
     program = kitchen.program("alas uno")
-    (told,) = [r["again"] for r in held_status(store, kitchen, translator("es"))]
+    (told,) = [r.again for r in held_status(store, kitchen, translator("es"))]
     assert "vaciado menor" in told
     assert "°F" not in told
     for number, holds, stands in (

@@ -13,9 +13,9 @@ from frywright.design import proof as proofs
 from frywright.physics.fry import simulate
 from frywright.physics.inputs import CLOSE, FINE, ROUTINE
 from frywright.physics.plan import make_plan
-from frywright.rooms.cook.view import plain_json
+from frywright.rooms.cook.told import cook_told
 from frywright.trial.ask import CookRequest, ask
-from frywright.trial.proof import proof_json, prove_program
+from frywright.trial.proof import proof_view, prove_program
 from frywright.verdicts.place import place_named
 from tests.random_programs import Chance, aimed, asked, chance_of, margins, plan_of
 
@@ -87,7 +87,7 @@ def test_a_programs_verdict_is_solved_close(kitchen):
         answer = ask(kitchen, CookRequest(program=program))
         close = simulate(make_plan(kitchen, program), CLOSE)
         assert answer.history.coldest.core_at_lift_c == close.coldest.core_at_lift_c
-        assert plain_json(answer)["setting"] == "close"
+        assert cook_told(answer).setting == "close"
         guard = answer.verdicts[0][1].values["guard_k"]
         assert guard == pytest.approx(kitchen.site.thermometer_error_k + CLOSE.error_k)
 
@@ -100,8 +100,8 @@ def test_worst_cases_of_a_proof_are_solved_close(kitchen):
     program = kitchen.program("bone-in alder")
     plan, limit = make_plan(kitchen, program), place_named(kitchen.site.jurisdiction).cook_limit()
     answer = prove_program(kitchen, program, samples=64)
-    told, proof = proof_json(answer), answer.proof
-    assert told["solved_close_count"] == proof.close_count >= proofs.LOWEST_COUNT
+    told, proof = proof_view(answer), answer.proof
+    assert told.solved_close_count == proof.close_count >= proofs.LOWEST_COUNT
     conditions, margin = min(proof.corners, key=lambda corner: corner[1])
     rows = np.vstack([proofs.corner_points(proof.spread), proof.conditions])
     weights = proofs.weights_of(plan, rows, 1)

@@ -332,10 +332,10 @@ def test_a_changed_sheet_asks_for_a_new_read_back(store):
         values = [v.text for v in value_names(kitchen, program, 1)]
         result = read_back(kitchen, program, 1, values, read)
         record_readback(store, program, 1, result, ("Ana", "Kim"), now().isoformat())
-        return held_status(store, kitchen)[0]["state"]
+        return held_status(store, kitchen)[0].state
 
     def state():
-        return held_status(store, remembered_kitchen(store))[0]["state"]
+        return held_status(store, remembered_kitchen(store))[0].state
 
     assert taken() == "current"
     post(store, name="Bell", kind="alarm", value="on")

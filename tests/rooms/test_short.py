@@ -14,19 +14,21 @@ from frywright.catalog.kitchen import parse_kitchen
 from frywright.ledger.facts.cook import ShortCardPrinted
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
+from frywright.model.plain import plain
 from frywright.rooms.clock import now
 from frywright.rooms.cook.cards import card_data, card_pdf, site_cards_pdf
 from frywright.rooms.cook.compare import read_back
 from frywright.rooms.cook.desk import design_program, program_rows
 from frywright.rooms.cook.programs import keep_simulation, record_proof, save_program, unanswered
 from frywright.rooms.cook.readbacks import tell_readback
-from frywright.rooms.cook.view import cook_view, plain_json
+from frywright.rooms.cook.told import cook_told
+from frywright.rooms.cook.view import cook_view
 from frywright.rooms.fleet import release
 from frywright.rooms.kitchen import kitchen_number, remember_kitchen, remembered_kitchen
 from frywright.trial.ask import CookRequest, ask, edit_program
 from frywright.trial.kitchens import demo_text
-from frywright.trial.predicted import Answerer, facts_json, program_facts, show_facts
-from frywright.trial.proof import proof_json, prove_program
+from frywright.trial.predicted import Answerer, facts_told, program_facts, show_facts
+from frywright.trial.proof import proof_view, prove_program
 from frywright.voice.tongue import translator
 from frywright.web.app import make_app
 from tests.paper import pages, words
@@ -165,7 +167,7 @@ def test_a_proof_that_failed_locks_its_version_until_one_holds(store, client, ki
     assert "worst case simulated" in told.predicted
     with pytest.raises(InputError, match="somebody must answer"):
         card_data(place, good, 1, "en", str)
-    assert card_data(place, good, 1, "en", str, WHO)["stamp"] == "SHORT BY 7.2 °F"
+    assert card_data(place, good, 1, "en", str, WHO).stamp == "SHORT BY 7.2 °F"
     assert client.get("/cook/readback", params={"program": name}).status_code == 422
     assert "nobody answers for it" in client.get("/cook/desk").text
     assert not program_facts(place, replace(good, version=good.version + 1)).short
@@ -279,19 +281,19 @@ def test_wedges_say_the_same_everywhere(client, kitchen):
     """Page, proof, card, JSON and desk: no rule here, the house target, and how much over it."""
     program = kitchen.program("wedges cedar")
     card = card_data(kitchen, program, 1, "en", str)
-    proof = proof_json(prove_program(kitchen, program, samples=16), "us")
-    rows = {r["name"]: r["facts"] for r in program_rows(_store(client), kitchen)}
+    proof = proof_view(prove_program(kitchen, program, samples=16), "us")
+    rows = {r.name: r.facts for r in program_rows(_store(client), kitchen)}
     view = cook_view(ask(kitchen, CookRequest(program=program)), "us")
-    told = [view["facts"], card["facts"], proof["facts"], rows["wedges cedar"]]
+    told = [view.facts, card.facts, proof.facts, rows["wedges cedar"]]
     for facts in told:
-        assert facts["state"] == "no_rule"
-        assert facts["word"] == "no rule here"
-        assert facts["predicted"].startswith(WEDGES)
-        assert not facts["proven"]
-    assert card["banner"].startswith(WEDGES)
-    assert "Not for service" not in card["banner"]
-    assert "Food Code" not in json.dumps(proof)
-    assert plain_json(ask(kitchen, CookRequest(program=program)))["facts"]["state"] == "no_rule"
+        assert facts.state == "no_rule"
+        assert facts.word == "no rule here"
+        assert facts.predicted.startswith(WEDGES)
+        assert not facts.proven
+    assert card.banner.startswith(WEDGES)
+    assert "Not for service" not in card.banner
+    assert "Food Code" not in json.dumps(plain(proof))
+    assert cook_told(ask(kitchen, CookRequest(program=program))).facts.state == "no_rule"
     assert WEDGES in client.get("/cook", params={"program": "wedges cedar"}).text
 
 
@@ -305,11 +307,11 @@ def test_without_a_house_target_there_is_nothing_to_prove_against(kitchen):
     """
     bare = replace(kitchen, products=tuple(replace(p, house_core_c=None) for p in kitchen.products))
     card = card_data(bare, bare.program("wedges cedar"), 1, "en", str)
-    assert card["banner"].startswith("No rule here for this food: the Food Code names raw animal foods only")
-    assert card["stamp"] == ""
-    proof = proof_json(prove_program(bare, bare.program("wedges cedar"), samples=16), "us")
-    assert proof["facts"] == facts_json(program_facts(bare, bare.program("wedges cedar")), "us")
-    assert proof["facts"]["amount"] == ""
+    assert card.banner.startswith("No rule here for this food: the Food Code names raw animal foods only")
+    assert card.stamp == ""
+    proof = proof_view(prove_program(bare, bare.program("wedges cedar"), samples=16), "us")
+    assert proof.facts == facts_told(program_facts(bare, bare.program("wedges cedar")), "us")
+    assert proof.facts.amount == ""
     with pytest.raises(InputError, match="house core is missing"):
         design_program(bare, "wedges", "cedar")
 

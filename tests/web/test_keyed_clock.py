@@ -14,7 +14,8 @@ from frywright.ledger.store import Store
 from frywright.rooms.clock import now
 from frywright.rooms.cook.cards import card_data
 from frywright.rooms.cook.compare import value_names
-from frywright.rooms.cook.view import cook_view, plain_json
+from frywright.rooms.cook.told import cook_told
+from frywright.rooms.cook.view import cook_view
 from frywright.rooms.kitchen import remember_kitchen
 from frywright.trial.ask import CookRequest, ask
 from frywright.trial.kitchens import demo_text
@@ -56,14 +57,14 @@ def test_card_view_and_json_say_the_same_total(clock):
     ):
         program = kitchen.program(name)
         answer = ask(kitchen, CookRequest(program=program))
-        view, told = cook_view(answer, "us"), plain_json(answer)
+        view, told = cook_view(answer, "us"), cook_told(answer)
         card = card_data(kitchen, program, 1, "en", str)
-        assert view["clock"]["sentence"] == card["lift"] == sentence
-        assert card["total"] == view["clock"]["total"] == sentence[6:11]
-        assert told["clock_s"] == sum(program.durations_s())
-        assert told["earliest_lift_s"] <= told["lift_s"]
-        assert told["lift_s"] >= told["clock_s"]
-    spanish = cook_view(answer, "us", translator("es"))["clock"]["sentence"]
+        assert view.clock.sentence == card.lift == sentence
+        assert card.total == view.clock.total == sentence[6:11]
+        assert told.clock_s == sum(program.durations_s())
+        assert told.earliest_lift_s <= told.lift_s
+        assert told.lift_s >= told.clock_s
+    spanish = cook_view(answer, "us", translator("es")).clock.sentence
     assert spanish == "Reloj 15:30. Suba cuando termine."
 
 
@@ -75,11 +76,11 @@ def test_a_vent_nobody_timed_is_told_where_the_lift_is_told(tmp_path):
     for name in ("bone-in alder", "bone-in birch"):
         answer = ask(kitchen, CookRequest(program=kitchen.program(name)))
         view = cook_view(answer, "us")
-        assert "not timed yet" in view["clock"]["sentence"]
-        assert "Time the vent of a full load with a watch" in view["vent"]["sentence"]
-        assert {"vent_unknown"} <= {n["kind"] for n in plain_json(answer)["notes"]}
-        assert not plain_json(answer)["vent_told"]
-        assert next(row["value"] for row in view["summary"] if row["name"] == "Vent") == "–"
+        assert "not timed yet" in view.clock.sentence
+        assert "Time the vent of a full load with a watch" in view.vent.sentence
+        assert {"vent_unknown"} <= {n.kind for n in cook_told(answer).notes}
+        assert not cook_told(answer).vent_told
+        assert next(row.value for row in view.summary if row.name == "Vent") == "–"
     client = client_of(tmp_path, text_of("waits", untimed=True))
     page = client.get("/cook", params={"program": "bone-in alder"}).text
     assert "Never open a lid before the gauge reads zero" in page

@@ -40,6 +40,10 @@ def test_cook_says_where_it_is_and_what_is_predicted(client):
     assert "an invented kitchen" in page.text
     assert "Predicted " in page.text
     assert "not proven yet" in page.text
+    rows = re.search(r'id="pieces".*?</table>', page.text, re.DOTALL)[0]
+    cells = [re.sub(r"<[^>]*>", "", cell) for cell in re.findall(r"<td>(.*?)</td>", rows)]
+    assert len(cells) % 7 == 0
+    assert all(cells)
 
 
 def test_every_program_has_a_page_in_both_languages(client, kitchen):

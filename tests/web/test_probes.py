@@ -289,18 +289,18 @@ def test_a_probe_log_with_a_valid_check_meets_or_fails(kitchen, log, store, monk
         log, channels=tuple(replace(c, values=c.values - 25.0 * (c.name in CHANNELS)) for c in log.channels)
     )
     assert {str(j.verdict.outcome) for j in tell(kitchen, cold, asked, store).judged} == {"fails"}
-    views = [probe_view(tell(kitchen, *how), "us")["verdicts"][0] for how in ((log, asked, store), (log,))]
-    views.append(probe_view(tell(kitchen, cold, asked, store), "us", translator("es"))["verdicts"][0])
-    assert [(v["state"], v["proven_word"]) for v in views] == [
+    views = [probe_view(tell(kitchen, *how), "us").verdicts[0] for how in ((log, asked, store), (log,))]
+    views.append(probe_view(tell(kitchen, cold, asked, store), "us", translator("es")).verdicts[0])
+    assert [(v.state, v.proven_word) for v in views] == [
         ("over", "proven"),
         ("over", "not proven yet"),
         ("short", "probado: no llega"),
     ]
-    assert views[0]["predicted"].startswith("Measured ")
-    assert "over 165 °F" in views[0]["predicted"]
-    assert views[0]["evidence"] == "Proven by readings of a checked thermometer."
-    assert "thermometer" in views[1]["evidence"]
-    assert views[2]["predicted"].startswith("Medido: faltan ")
+    assert views[0].predicted.startswith("Measured ")
+    assert "over 165 °F" in views[0].predicted
+    assert views[0].evidence == "Proven by readings of a checked thermometer."
+    assert "thermometer" in views[1].evidence
+    assert views[2].predicted.startswith("Medido: faltan ")
 
 
 @pytest.mark.slow
@@ -315,7 +315,7 @@ def test_a_card_is_for_service_only_on_evidence(kitchen, log):
     made = calibrate(kitchen, tell(kitchen, log), ASKED, "breast_half").draft
     program = kitchen.program("bone-in alder")
     some = replace(kitchen, calibrations=(made,))
-    assert card_data(some, program, 1, "en", str)["banner"].endswith(f"Not proven yet. {NOT_FOR_SERVICE}")
+    assert card_data(some, program, 1, "en", str).banner.endswith(f"Not proven yet. {NOT_FOR_SERVICE}")
     wide = {"mass_low_kg": 0.02, "mass_high_kg": 0.4, "half_thickness_m": 0.012, "error_k": 1.0}
     cuts = [p.cut for p in kitchen.cut_set("chicken_8").parts]
     every = replace(
@@ -326,8 +326,8 @@ def test_a_card_is_for_service_only_on_evidence(kitchen, log):
         ),
     )
     data = card_data(every, program, 1, "en", str)
-    assert data["banner"].endswith("Proven by calibration from probe logs, inside its range.")
-    assert data["facts"]["proven"]
+    assert data.banner.endswith("Proven by calibration from probe logs, inside its range.")
+    assert data.facts.proven
 
 
 def test_hold_study_on_the_page(client):

@@ -49,7 +49,7 @@ def site(
         baffle=baffle,
     )
     plate = Plate(fuel=fuel, power_w=kw * 1000.0, volts_n=volts, phases_count=phases, gas=gas)
-    told = site_shown(plate, facts, str(shop.site.units) if shop.site else "metric", shop.tr)
+    told = site_shown(plate, facts, shop.usual_units, shop.tr)
     if not shop.json(told):
         mark = {
             "meets": shop.tr("go"),

@@ -4,12 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import typer
 
 from frywright.cli.output import emit_json, working
 from frywright.cli.shop import Shop, command, write_file
+
+if TYPE_CHECKING:
+    from frywright.rooms.cook.compare import ReadBackView
+    from frywright.rooms.cook.view import CookView
+    from frywright.trial.predicted import FactsShown
+    from frywright.trial.proof import ProofView
 
 app = typer.Typer(help="Cook programs: simulate and judge.", no_args_is_help=True)
 
@@ -35,7 +41,8 @@ def simulate(
 ) -> None:
     """Simulate a program on a load and judge the coldest spot of every piece."""
     from frywright.model.errors import InputError
-    from frywright.rooms.cook.view import cook_view, plain_json
+    from frywright.rooms.cook.told import cook_told
+    from frywright.rooms.cook.view import cook_view
     from frywright.trial.ask import CookRequest, ask
 
     if load and load_kg is not None:
@@ -56,23 +63,23 @@ def simulate(
     if chart is not None:
         write_chart(shop, view, chart)
     if shop.as_json:
-        emit_json(plain_json(answer))
+        emit_json(cook_told(answer))
     else:
         print_view(shop, view)
 
 
-def facts_lines(facts: dict[str, Any]) -> list[str]:
+def facts_lines(facts: FactsShown) -> list[str]:
     """Two lines: what is predicted, and what is proven."""
-    sign = "▼" if facts["short"] else {"over": "▲"}.get(facts["state"], "◇")
-    head = " ".join(part for part in (sign, facts["word"].upper(), facts["amount"]) if part)
-    shape = "●" if facts["proven"] else "○"
+    sign = "▼" if facts.short else {"over": "▲"}.get(facts.state, "◇")
+    head = " ".join(part for part in (sign, facts.word.upper(), facts.amount) if part)
+    shape = "●" if facts.proven else "○"
     return [
-        f"[bold]{head}[/bold]  {facts['predicted']}",
-        f"[bold]{shape} {facts['proven_word'].upper()}[/bold]  {facts['evidence']}",
+        f"[bold]{head}[/bold]  {facts.predicted}",
+        f"[bold]{shape} {facts.proven_word.upper()}[/bold]  {facts.evidence}",
     ]
 
 
-def write_chart(shop: Shop, view: dict[str, Any], path: Path) -> None:
+def write_chart(shop: Shop, view: CookView, path: Path) -> None:
     """Write the curves of a view to an SVG file."""
     from frywright.model.errors import InputError
     from frywright.paper.chart import cook_spec, svg
@@ -84,46 +91,37 @@ def write_chart(shop: Shop, view: dict[str, Any], path: Path) -> None:
     }
     if path.suffix.lower() != ".svg":
         raise InputError("--chart", str(path), "a file name that ends in .svg")
-    write_file(path, svg(cook_spec(view, words)).encode(), "--chart")
+    write_file(path, svg(cook_spec(view.picture, words)).encode(), "--chart")
 
 
-def print_view(shop: Shop, view: dict[str, Any]) -> None:
+def print_view(shop: Shop, view: CookView) -> None:
     """A view on the terminal: verdict first, then pieces, sums and notes."""
     from rich.console import Console
     from rich.table import Table
 
     console = Console(highlight=False)
-    head, load = view["program"], view["load"]
-    console.print(f"[bold]{head['name']}[/bold] v{head['version']} · {head['fryer']}")
-    console.print(
-        f"{head['product']} · {load['count']} × {load['unit']} ({load['mass']}) · {view['altitude']}\n"
-    )
-    for line in facts_lines(view["facts"]):
+    head, load = view.program, view.load
+    console.print(f"[bold]{head.name}[/bold] v{head.version} · {head.fryer}")
+    console.print(f"{head.product} · {load.count} × {load.unit} ({load.mass}) · {view.altitude}\n")
+    for line in facts_lines(view.facts):
         console.print(line)
-    console.print(view["headline"]["sentence"])
-    if view["lid"]:
-        console.print(
-            f"[bold]{shop.tr('LID')} {view['lid']['word'].upper()}[/bold]  {view['lid']['sentence']}"
-        )
-    console.print(view["clock"]["sentence"])
+    console.print(view.headline.sentence)
+    if view.lid:
+        console.print(f"[bold]{shop.tr('LID')} {view.lid.word.upper()}[/bold]  {view.lid.sentence}")
+    console.print(view.clock.sentence)
     table = Table(box=None, pad_edge=False, header_style="bold")
     for name in ("piece", "mass", "core at lift", "peak, not counted", "crust", "colour dE", "log", "yield"):
         table.add_column(shop.tr(name), justify="left" if name == "piece" else "right")
-    for piece in view["pieces"]:
-        table.add_row(
-            *(
-                piece[k]
-                for k in ("name", "mass", "core_at_lift", "core_peak", "crust", "colour", "logs", "yield")
-            )
-        )
+    for p in view.pieces:
+        table.add_row(p.name, p.mass, p.core_at_lift, p.core_peak, p.crust, p.colour, p.logs, p.yield_)
     console.print()
     console.print(table)
     console.print()
-    for row in view["summary"]:
-        console.print(f"  {row['name']}: {row['value']}")
+    for row in view.summary:
+        console.print(f"  {row.name}: {row.value}")
     console.print()
-    for note in view["notes"]:
-        console.print(f"[dim]{shop.tr('note')}[/dim] {note['text']}")
+    for note in view.notes:
+        console.print(f"[dim]{shop.tr('note')}[/dim] {note.text}")
 
 
 @command(app, kitchen=True, engine=True)
@@ -139,7 +137,7 @@ def prove(
     """Prove a program over the worst cases a store meets; Ctrl+C cancels."""
     from dataclasses import replace
 
-    from frywright.trial.proof import proof_json, prove_program
+    from frywright.trial.proof import proof_view, prove_program
 
     place = shop.kitchen
     found = place.program(program)
@@ -148,38 +146,38 @@ def prove(
     with working(shop.tr("Proving"), quiet=shop.as_json) as progress:
         answer = prove_program(place, found, samples=samples, seed=seed, progress=progress)
     if shop.as_json:
-        emit_json(proof_json(answer))
+        emit_json(proof_view(answer))
     else:
-        print_proof(shop, proof_json(answer, shop.units, shop.tr))
+        print_proof(shop, proof_view(answer, shop.units, shop.tr))
 
 
-def print_proof(shop: Shop, proof: dict[str, Any]) -> None:
+def print_proof(shop: Shop, proof: ProofView) -> None:
     """A proof on the terminal: sentence, cuts, what moves it, lowest corners."""
     from rich.console import Console
 
     from frywright.trial.proof import FACTOR_WORDS
 
     console = Console(highlight=False)
-    for line in facts_lines(proof["facts"]):
+    for line in facts_lines(proof.facts):
         console.print(line)
-    console.print(f"{proof['sentence']}\n")
-    for cut in proof["cuts"]:
+    console.print(f"{proof.sentence}\n")
+    for cut in proof.cuts:
         shop.say(
             "  {cut}: {meets} % meet, at least {bound} %, worst margin {worst}",
             cut,
-            meets=f"{100 * cut['meets_frac']:.1f}",
-            bound=f"{100 * cut['bound_frac']:.1f}",
+            meets=f"{100 * cut.meets_frac:.1f}",
+            bound=f"{100 * cut.bound_frac:.1f}",
         )
     typer.echo()
     shop.say("What moves the lowest margin (rank correlation):")
-    for factor, value in proof["sensitivity"].items():
+    for factor, value in proof.sensitivity.items():
         bar = "█" * round(20 * abs(value))
         console.print(f"  {shop.tr(FACTOR_WORDS[factor]):<22} {value:+.2f} {bar}")
-    if proof["smallest_full_pressure_load_frac"] is not None:
-        console.print(f"\n{proof['small_loads']}")
-    if proof["ruled"]:
+    if proof.smallest_full_pressure_load_frac is not None:
+        console.print(f"\n{proof.small_loads}")
+    if proof.ruled:
         typer.echo()
-        shop.say("Lowest corner: {margin}", proof["lowest_corners"][0])
+        shop.say("Lowest corner: {margin}", proof.lowest_corners[0])
 
 
 @command(app, kitchen=True, engine=True)
@@ -205,7 +203,7 @@ def card(
     shared = sharing(place, found, slot, told_slots(shop.store))
     approved = approvals(shop.store, place).get(found.name)
     data = card_data(place, found, slot, shop.language, shop.tr, who, shared, approved)
-    if data["stamp"]:
+    if data.stamp:
         keep_short_card(shop, found, who)
     write_file(out, pdf("card.typ", "cards", [data]))
     if shop.as_json:
@@ -227,12 +225,12 @@ def card(
             "facts",
             "alt",
         )
-        emit_json({k: data[k] for k in shown})
+        emit_json({k: getattr(data, k) for k in shown})
     else:
         shop.say("{out}: {title}, check figure {figure}. {banner}", data, out=out)
         shop.say("As rounded for this controller: {alt}", data)
         if shared:
-            typer.echo(f"⚠ {data['shared']}")
+            typer.echo(f"⚠ {data.shared}")
 
 
 def keep_short_card(shop: Shop, program: Any, who: Any) -> None:
@@ -261,7 +259,7 @@ def readback(
     slot: int = typer.Option(0, help="Slot of the controller; default is the next free one of its fryer."),
 ) -> None:
     """Compare what a machine holds with the card, the card hidden, and say what a slip would do."""
-    from frywright.rooms.cook.compare import read_back, value_names
+    from frywright.rooms.cook.compare import read_back, readback_view, value_names
     from frywright.rooms.standing import slot_of
     from frywright.trial.machine import settings_of
 
@@ -289,57 +287,26 @@ def readback(
     ]
     result = read_back(place, found, slot, read, told)
     if shop.as_json:
-        emit_json(readback_json(result, "metric"))
+        emit_json(readback_view(result, "metric"))
     else:
-        print_readback(shop, readback_json(result, shop.units, shop.tr))
+        print_readback(shop, readback_view(result, shop.units, shop.tr))
     if not result.matches:
         raise SystemExit(1)
 
 
-def readback_json(result: Any, system: str, translate: Callable[[str], str] = str) -> dict[str, Any]:
-    """A read-back as plain values; sentences in the kitchen's units, ``margin_k`` in kelvin."""
-    from frywright.trial.effect import effect_view
-
-    view = (
-        effect_view(result.effect, system, translate)
-        if result.effect
-        else {"rows": [], "warnings": [], "orders": []}
-    )
-    return {
-        "matches": result.matches,
-        "figure_card": result.figure_card,
-        "figure_read": result.figure_read,
-        "mismatches": [
-            {
-                "stage": m.stage,
-                "what": m.name or translate(m.what),
-                "card": m.wanted,
-                "machine": m.found,
-                "likely_slip": translate(m.slip),
-            }
-            for m in result.mismatches
-        ],
-        "clock_s": result.held.clock_s if result.held else None,
-        "as_keyed": view["rows"],
-        "warnings": view["warnings"],
-        "orders": view["orders"],
-        "margin_k": result.effect.held.margin_k if result.effect and result.effect.held else None,
-    }
-
-
-def print_readback(shop: Shop, result: dict[str, Any]) -> None:
+def print_readback(shop: Shop, result: ReadBackView) -> None:
     """A read-back in words: what to do now, each mismatch, its likely slip, and what it would do."""
-    if result["matches"]:
+    if result.matches:
         shop.say("The machine holds what the card says (check figure {figure_card}).", result)
         return
-    for line in (*result["orders"], *result["warnings"]):
+    for line in (*result.orders, *result.warnings):
         typer.echo(line)
-    for m in result["mismatches"]:
-        place = shop.tr("stage {stage}, ").format(**m) if m["stage"] else ""
+    for m in result.mismatches:
+        place = shop.tr("stage {stage}, ").format(stage=m.stage) if m.stage else ""
         shop.say("✖ {place}{what}: card {card}, machine {machine} ({likely_slip})", m, place=place)
     shop.say("Check figure of the machine {figure_read}, of the card {figure_card}.", result)
     shop.say("As keyed, predicted:")
-    for row in result["as_keyed"]:
+    for row in result.as_keyed:
         shop.say("  {name}: {held} (card {card})", row)
 
 
@@ -406,7 +373,7 @@ def _print_samples(shop: Shop, source: str, samples: list[Any]) -> None:
     """Readings on the terminal, in the kitchen's units where one is known."""
     from frywright.model.units import show
 
-    system = str(shop.site.units) if shop.site else "metric"
+    system = shop.usual_units
     for sample in samples:
         if shop.as_json:
             told = {"source": source, "channel": sample.channel, "temp_c": sample.temp_c, "at_s": sample.at_s}

@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
-from typing import Any
+from dataclasses import replace
+from typing import TYPE_CHECKING
 
 import typer
 
 from frywright.cli import cook
 from frywright.cli.output import emit_json, working
 from frywright.cli.shop import Shop, command
+
+if TYPE_CHECKING:
+    from frywright.rooms.cook.desk import DesignView
 
 app = cook.app
 
@@ -51,9 +55,10 @@ def design(
     from frywright.design.search import Effort, Goals
     from frywright.model.errors import InputError
     from frywright.rooms.cook.desk import (
-        design_json,
+        clock_sentence,
         design_program,
-        row_json,
+        design_view,
+        row_view,
         take_row,
         window_of,
         window_rows,
@@ -80,45 +85,44 @@ def design(
     with working(shop.tr("Designing"), quiet=shop.as_json) as progress:
         effort = Effort(stages=stages, seed=seed, progress=progress)
         found, proof = design_program(place, product, fryer, goals, effort)
-        made, told = (found.recommended.program, design_json(found, proof, system, shop.tr))
+        made, told = found.recommended.program, design_view(found, proof, system, shop.tr)
         if row is not None:
             if not 1 <= row <= len(found.front):
                 raise InputError("--row", row, "1 to {most}", values={"most": len(found.front)})
             taken = take_row(place, found.front[row - 1], goals)
-            made, told = (taken[0].program, {**row_json(taken, system, shop.tr), "front": told["front"]})
-    told["window"] = window_rows(window_of(place, made, goals), made, system, shop.tr)
+            made, told = taken[0].program, replace(row_view(taken, system, shop.tr), front=told.front)
+    rows = window_rows(window_of(place, made, goals), made, system, shop.tr)
+    told = replace(told, window=rows, clock=clock_sentence(place, made, shop.tr))
     if shop.as_json:
         emit_json(told)
     else:
         print_design(shop, told)
 
 
-def print_design(shop: Shop, told: dict[str, Any]) -> None:
-    """A design on the terminal: stages, why, margins by load, trade-off, window."""
-    made = told["recommended"]["program"]
-    shop.say("{name}, version {version}", made)
-    typer.echo("\n".join(told["recommended"]["stages"]))
-    for line in ("", told.get("reason"), told["late"], told["proof"]["sentence"]):
-        if line is not None:
-            typer.echo(line)
-    for load in told.get("loads", ()):
+def print_design(shop: Shop, told: DesignView) -> None:
+    """A design on the terminal: stages, clock, why, margins by load, trade-off, window."""
+    shop.say("{name}, version {version}", told.recommended.program)
+    typer.echo("\n".join(told.recommended.stages))
+    typer.echo(told.clock + "\n")
+    for line in filter(None, (told.reason, told.late, told.proof.sentence)):
+        typer.echo(line)
+    for load in told.loads:
         shop.say("  {load}: {margin} in the worst case, straight after a full load", load)
     typer.echo()
     shop.say("Trade-off (take one with --row):")
-    for number, c in enumerate(told["front"], start=1):
-        mark = "*" if c["chosen"] else " "
+    for number, c in enumerate(told.front, start=1):
         shop.say(
             "{mark}{number}  {time}  {loss} %  colour {colour}  {stages}",
-            mark=mark,
+            mark="*" if c.chosen else " ",
             number=f"{number:>3}",
-            time=f"{c['time']:>6}",
-            loss=f"{100 * c['loss_frac']:.1f}",
-            colour=f"{c['colour_n']:.1f}",
-            stages="; ".join(c["stages"]),
+            time=f"{c.time:>6}",
+            loss=f"{100 * c.loss_frac:.1f}",
+            colour=f"{c.colour_n:.1f}",
+            stages="; ".join(c.stages),
         )
     typer.echo()
     shop.say("Window, each value alone over all loads:")
-    for w in told["window"]:
+    for w in told.window:
         shop.say("  stage {stage}, {what} {keyed}: less: {less}; more: {more}", w)
 
 
@@ -141,7 +145,7 @@ def transfer(
     """Carry a program to another fryer, bird or place with the same core, crust and loss."""
     from frywright.design.search import Effort
     from frywright.design.transfer import Target
-    from frywright.rooms.cook.desk import at_altitude, transfer_json, transfer_program
+    from frywright.rooms.cook.desk import at_altitude, transfer_program, transfer_view
 
     place = shop.kitchen
     with working(shop.tr("Carrying over"), quiet=shop.as_json) as progress:
@@ -155,12 +159,12 @@ def transfer(
         )
         effort = Effort(stages=stages, seed=seed, progress=progress)
         found, proof = transfer_program(place, place.program(program), target, effort)
-    told = transfer_json(found, proof, shop.units, shop.tr)
+    told = transfer_view(found, proof, shop.units, shop.tr)
     if shop.as_json:
         emit_json(told)
         return
-    shop.say("{name}, version {version}", name=told["program"]["name"], version=told["program"]["version"])
-    typer.echo("\n".join(told["stages"]))
-    for line in told["unmatched"] or [shop.tr("core, crust, loss and colour match")]:
+    shop.say("{name}, version {version}", told.program)
+    typer.echo("\n".join(told.stages))
+    for line in told.unmatched or [shop.tr("core, crust, loss and colour match")]:
         typer.echo(f"  {line}")
-    typer.echo(told["proof"]["sentence"])
+    typer.echo(told.proof.sentence)

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import typer
 
 from frywright.cli.shop import Shop, command
+
+if TYPE_CHECKING:
+    from frywright.rooms.fleet.fleet import SiteProof
 
 app = typer.Typer(help="Many sites: sweep, versions, compare, release in waves.", no_args_is_help=True)
 STORES = typer.Argument(help="Stores of the sites: files, or postgresql:// URLs.")
@@ -47,20 +50,26 @@ def sweep(
     if shop.json({"rows": rows}):
         return
     for row in rows:
-        typer.echo(f"{row['site']} {row['program']}: {row['problem'] or _proved(shop, row)}")
+        typer.echo(f"{row.site} {row.program}: {row.problem or _proved(shop, row)}")
 
 
-def _proved(shop: Shop, row: dict[str, Any]) -> str:
+def _proved(shop: Shop, row: SiteProof) -> str:
+    from frywright.model.units import signed
+    from frywright.trial.proof import FACTOR_WORDS
+
     text = shop.tr(
         "{outcome}: {failed} of {samples_count} failed (at least {bound} % at {confidence} % confidence),"
-        " worst {worst_cut} {margin} K, {breaks_first}"
+        " worst {worst_cut} {margin}, {breaks_first}"
     )
     return text.format(
-        **row,
-        failed=row["failed_count"] or shop.tr("none"),
-        bound=f"{100 * row['bound_frac']:.1f}",
-        confidence=f"{100 * row['confidence_frac']:.0f}",
-        margin=f"{row['worst_margin_k']:+.1f}",
+        outcome=shop.tr(row.outcome),
+        failed=row.failed_count or shop.tr("none"),
+        samples_count=row.samples_count,
+        bound=f"{100 * (row.bound_frac or 0.0):.1f}",
+        confidence=f"{100 * (row.confidence_frac or 0.0):.0f}",
+        worst_cut=shop.tr(row.worst_cut),
+        margin=signed(row.worst_margin_k or 0.0, "k", shop.usual_units),
+        breaks_first=shop.tr(FACTOR_WORDS.get(row.breaks_first, row.breaks_first)),
     )
 
 
@@ -76,6 +85,13 @@ def versions(shop: Shop, stores: list[str] = STORES) -> None:
         shop.say("{site} {program}: newest {newest}, in the fryer {held} {read_at}", row)
 
 
+def _ratio(shop: Shop, ratio: str, value: float) -> str:
+    """A ratio in the units of whoever asks."""
+    from frywright.model.units import show
+
+    return show(value, "c", shop.usual_units) if ratio.endswith("_c") else f"{value:.3g}"
+
+
 @command(app)
 def compare(shop: Shop, stores: list[str] = STORES) -> None:
     """Ratios that survive a site's size against control limits of all; too few is said."""
@@ -87,10 +103,8 @@ def compare(shop: Shop, stores: list[str] = STORES) -> None:
     if shop.json({"rows": rows}):
         return
     for row in rows:
-        value = shop.tr("unknown") if row["value"] is None else f"{row['value']:.3g}"
-        typer.echo(
-            f"{row['site']}: {shop.tr(row['title'])} {value} ({row['count']}), {shop.tr(row['state'])}"
-        )
+        value = shop.tr("unknown") if row.value is None else _ratio(shop, row.ratio, row.value)
+        typer.echo(f"{row.site}: {shop.tr(row.title)} {value} ({row.count}), {shop.tr(row.state)}")
 
 
 @command(app)
@@ -154,7 +168,7 @@ def releases(shop: Shop) -> None:
     if shop.json({"rows": rows}):
         return
     for row in rows:
-        state = shop.tr(row["state"])
+        state = shop.tr(row.state)
         shop.say("{number} {program} version {version}: wave {started} of {waves}, {state}", row, state=state)
 
 
@@ -185,6 +199,6 @@ def readbacks(
     if shop.json({"rows": rows}):
         return
     for row in rows:
-        told = shop.tr("entry {number}, matches" if row["matches"] else "entry {number}, DIFFERS")
-        known = "" if row["new"] else shop.tr(", known before")
-        shop.say("line {line}: {told}", row, told=row["problem"] or told.format(**row) + known)
+        told = shop.tr("entry {number}, matches" if row.matches else "entry {number}, DIFFERS")
+        known = "" if row.new else shop.tr(", known before")
+        shop.say("line {line}: {told}", row, told=row.problem or told.format(number=row.number) + known)

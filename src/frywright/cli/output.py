@@ -6,17 +6,18 @@ import json
 import sys
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from frywright.model.errors import DataError, FrywrightError
+from frywright.model.plain import plain
 
 if TYPE_CHECKING:
     from frywright.cli.shop import Shop
 
 
-def emit_json(value: Any) -> None:
-    """Print a value as JSON."""
-    sys.stdout.write(json.dumps(value, ensure_ascii=False, allow_nan=False) + "\n")
+def emit_json(value: object) -> None:
+    """Print a value or a view as JSON."""
+    sys.stdout.write(json.dumps(plain(value), ensure_ascii=False, allow_nan=False) + "\n")
 
 
 @contextmanager

@@ -3,12 +3,18 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING
 
 import typer
 
 from frywright.cli.output import emit_json, working
 from frywright.cli.shop import Shop, command, write_file
+from frywright.model.plain import plain
+
+if TYPE_CHECKING:
+    from frywright.rooms.cook.logs import Log
+    from frywright.rooms.cook.probe_view import ProbeView
+    from frywright.rooms.cook.probes import Answer, ProbeAsk
 
 app = typer.Typer(help="Probe logs, calibration, sampling proof, thermometers.", no_args_is_help=True)
 ANSWERS = (
@@ -32,7 +38,7 @@ def _pairs(texts: list[str], option: str) -> dict[str, str]:
 
 def _asked(
     shop: Shop, program: str, probed: list[str], thermometer: list[str], display: str, loss: float | None
-) -> Any:
+) -> ProbeAsk:
     from frywright.model.errors import InputError
     from frywright.rooms.cook.probes import ProbeAsk
 
@@ -54,7 +60,7 @@ def _asked(
     )
 
 
-def _log(shop: Shop, file: Path, answer: list[str]) -> Any:
+def _log(shop: Shop, file: Path, answer: list[str]) -> Log:
     from frywright.rooms.cook.logs import open_log
 
     with working(shop.tr("Reading"), quiet=shop.as_json) as progress:
@@ -71,7 +77,7 @@ def read(
     report: Path | None = typer.Option(None, help="Write a PDF report here."),
 ) -> None:
     """Read a logger's file: loads, thermostat, recovery, verdicts; says what was dropped and why."""
-    from frywright.rooms.cook.probe_json import probe_json
+    from frywright.rooms.cook.probe_told import probe_told
     from frywright.rooms.cook.probe_view import probe_view
     from frywright.rooms.cook.probes import tell
 
@@ -82,44 +88,42 @@ def read(
 
         write_file(report, report_pdf(place, told, None, shop.language, shop.tr), "--report")
     if shop.as_json:
-        emit_json(probe_json(told))
+        emit_json(probe_told(told))
         return
     _print(shop, probe_view(told, shop.units, shop.tr))
 
 
-def _print(shop: Shop, view: dict[str, Any]) -> None:
-    read_ = view["read"]
-    typer.echo(f"{view['name']}  {view['started']}  {view['length']}")
+def _print(shop: Shop, view: ProbeView) -> None:
+    typer.echo(f"{view.name}  {view.started}  {view.length}")
     shop.say(
         "{kept} of {lines} lines kept, {before} before the table, {blank} blank, {dropped_count} dropped",
-        read_,
+        view.read,
     )
-    for lost in read_["dropped"]:
+    for lost in view.read.dropped:
         shop.say(
             "  dropped {count}: {reason} (lines {lines})",
             lost,
-            lines=", ".join(str(x["line"]) for x in lost["lines"][:6]),
+            lines=", ".join(str(x.line) for x in lost.lines[:6]),
         )
-    for question in view["questions"]:
+    for question in view.questions:
         shop.say("  ? {text} Taken as {guess}; answer with --answer '{key}={guess}'", question)
-    for channel in view["channels"]:
+    for channel in view.channels:
         shop.say("  {name}: {role_word} ({reason}), {low} to {high}", channel)
-    held = view["thermostat"]
-    if held:
-        shop.say("Thermostat: mean {mean}, swing {swing}, {cycles} cycles", held)
-        for line in held["lines"]:
+    if view.thermostat:
+        shop.say("Thermostat: mean {mean}, swing {swing}, {cycles} cycles", view.thermostat)
+        for line in view.thermostat.lines:
             typer.echo(f"  {line}")
-    for load in view["loads"]:
+    for load in view.loads:
         shop.say(
             "Load {number}: drop {drop}, lift {lift} ({length}), dip {dip}, lowest {lowest}, back at heat"
             " after {recovered}",
             load,
         )
-    for verdict in view["verdicts"]:
+    for verdict in view.verdicts:
         shop.say("  load {load} {channel}: {word} {amount}", verdict)
-        typer.echo(f"    {verdict['proven_word']}. {verdict['sentence']}")
-    for note in view["notes"]:
-        typer.echo(f"  ! {note['text']}")
+        typer.echo(f"    {verdict.proven_word}. {verdict.sentence}")
+    for note in view.notes:
+        typer.echo(f"  ! {note.text}")
 
 
 @command(app, kitchen=True, engine=True)
@@ -134,7 +138,7 @@ def calibrate(
     report: Path | None = typer.Option(None, help="Write a PDF report here."),
 ) -> None:
     """Fit a cut's geometry to the log; prints a table for the kitchen file."""
-    from frywright.rooms.cook.probe_json import calibrated_json
+    from frywright.rooms.cook.probe_told import calibrated_told
     from frywright.rooms.cook.probe_view import fit_view
     from frywright.rooms.cook.probes import calibrate as fit_cut
     from frywright.rooms.cook.probes import calibration_toml, tell
@@ -153,22 +157,22 @@ def calibrate(
 
         write_file(report, report_pdf(place, told, made, shop.language, shop.tr), "--report")
     if shop.as_json:
-        emit_json({"ok": all(m.draft for m in made), "calibrations": [calibrated_json(m) for m in made]})
+        emit_json({"ok": all(m.draft for m in made), "calibrations": [calibrated_told(m) for m in made]})
         return
     for m in made:
         view = fit_view(m, shop.units, shop.tr)
         shop.say("{cut}: misfit {rms}", view)
-        for p in view["parameters"]:
+        for p in view.parameters:
             shop.say("  {name}: {value} (95 %: {low} to {high}; was {before})", p)
-        for line in [*view["warnings"], *view["refused"], *(p["text"] for p in view["placements"])]:
+        for line in [*view.warnings, *view.refused, *(p.text for p in view.placements)]:
             typer.echo(f"  ! {line}")
         if m.draft:
             typer.echo("\n" + calibration_toml(m.draft))
 
 
-def _lid(shop: Shop, told: Any, asked: Any, free: str) -> None:
+def _lid(shop: Shop, told: Answer, asked: ProbeAsk, free: str) -> None:
     """Without probed pieces: lid and kettle of the fryer."""
-    from frywright.rooms.cook.probe_json import calibrated_json
+    from frywright.rooms.cook.probe_told import calibrated_told
     from frywright.rooms.cook.probe_view import fit_view, kettle_lines
     from frywright.rooms.cook.probes import Calibrated, calibrate_lid, kettle_found
 
@@ -180,9 +184,9 @@ def _lid(shop: Shop, told: Any, asked: Any, free: str) -> None:
     kettle = kettle_found(place, told, asked.program)
     if shop.as_json:
         values = {"heater_w": kettle.heater_w, "loss_w_k": kettle.loss_w_k} if kettle else None
-        emit_json({**calibrated_json(lid), "ok": lid.fit.usable, "kettle": values})
+        emit_json({**plain(calibrated_told(lid)), "ok": lid.fit.usable, "kettle": values})
         return
-    for p in fit_view(lid, shop.units, shop.tr)["parameters"]:
+    for p in fit_view(lid, shop.units, shop.tr).parameters:
         shop.say("{name}: {value} (95 %: {low} to {high}; was {before})", p)
     for line in kettle_lines(kettle, shop.units, shop.tr):
         typer.echo(line)
@@ -224,7 +228,7 @@ def sample(
     checked: bool = typer.Option(False, "--checked/--unchecked", help="The thermometer had a valid check."),
 ) -> None:
     """Tolerance bound and zero-failure claim of a program from probe readings."""
-    from frywright.rooms.cook.probe_json import sample_json
+    from frywright.rooms.cook.probe_told import sample_told
     from frywright.rooms.cook.sampling import sample_program, sampled_view
 
     place = shop.kitchen
@@ -237,18 +241,18 @@ def sample(
         confidence_frac=confidence / 100,
     )
     if shop.as_json:
-        emit_json(sample_json(found))
+        emit_json(sample_told(found))
         return
     told = sampled_view(place, found, shop.tr)
     shop.say("{program}, version {version}, {fryer}", told)
-    typer.echo(told["sentence"])
+    typer.echo(told.sentence)
     if found.proof is not None:
         shop.say(
             "{figures}; no failure among them would show at least {zero_failure} %",
             told,
             zero_failure=f"{100 * found.proof.zero_failure_frac:.1f}",
         )
-    for note in told["notes"]:
+    for note in told.notes:
         typer.echo(f"! {note}")
 
 

@@ -133,6 +133,11 @@ class Shop:
         """The kitchen's system of units."""
         return str(self.kitchen.site.units)
 
+    @property
+    def usual_units(self) -> str:
+        """The kitchen's system of units, metric where no kitchen is there."""
+        return str(self.site.units) if self.site else "metric"
+
     @cached_property
     def tr(self) -> Callable[[str], str]:
         """Says a text in the language."""

@@ -6,19 +6,23 @@ import re
 from html import escape
 from typing import Any
 
+from frywright.paper.curves import CookPicture
+
+Spec = dict[str, Any]
+"""A document in the language of the chart library (Vega-Lite): its keys are the library's."""
 INK, HEAT, OIL, RULE = "#1d1a16", "#b3401f", "#1f6f78", "#8b8478"
 DASHES = ([1, 0], [6, 3], [2, 2], [8, 3, 2, 3], [4, 4], [10, 2])
 
 
-def cook_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
+def cook_spec(view: CookPicture, words: dict[str, str]) -> Spec:
     """One picture of a cook: temperatures above, pressure below. ``words`` names the axes."""
-    curves = view["curves"]
-    minutes = [t / 60 for t in curves["time_s"]]
-    rows = [{"t": t, "y": y, "name": words["oil"]} for t, y in zip(minutes, curves["oil"], strict=True)]
-    for piece in curves["pieces"]:
-        rows += [{"t": t, "y": y, "name": piece["name"]} for t, y in zip(minutes, piece["core"], strict=True)]
-    names = [words["oil"], *(p["name"] for p in curves["pieces"])]
-    colours = [OIL, *(HEAT if p["heavy"] else INK for p in curves["pieces"])]
+    curves = view.curves
+    minutes = [t / 60 for t in curves.time_s]
+    rows = [{"t": t, "y": y, "name": words["oil"]} for t, y in zip(minutes, curves.oil, strict=True)]
+    for piece in curves.pieces:
+        rows += [{"t": t, "y": y, "name": piece.name} for t, y in zip(minutes, piece.core, strict=True)]
+    names = [words["oil"], *(p.name for p in curves.pieces)]
+    colours = [OIL, *(HEAT if p.heavy else INK for p in curves.pieces)]
     temperature = {
         "width": 640,
         "height": 300,
@@ -31,7 +35,7 @@ def cook_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
                     "y": {
                         "field": "y",
                         "type": "quantitative",
-                        "title": curves["degree"],
+                        "title": curves.degree,
                         "scale": {"zero": False},
                     },
                     "color": {
@@ -56,7 +60,7 @@ def cook_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
     }
     return {
         "$schema": "https://vega.github.io/schema/vega-lite/v5.json",
-        "description": view["headline"]["sentence"],
+        "description": view.sentence,
         "background": "white",
         "vconcat": [temperature, _gauge(view, words)],
         "config": {
@@ -67,10 +71,10 @@ def cook_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
     }
 
 
-def _gauge(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
+def _gauge(view: CookPicture, words: dict[str, str]) -> Spec:
     """The pressure below the temperatures."""
-    curves = view["curves"]
-    pairs = zip(curves["time_s"], curves["gauge"], strict=True)
+    curves = view.curves
+    pairs = zip(curves.time_s, curves.gauge, strict=True)
     return {
         "width": 640,
         "height": 90,
@@ -81,18 +85,18 @@ def _gauge(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
             "y": {
                 "field": "y",
                 "type": "quantitative",
-                "title": f"{words['pressure']} ({curves['pressure_unit']})",
+                "title": f"{words['pressure']} ({curves.pressure_unit})",
             },
         },
     }
 
 
-def card_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
+def card_spec(view: CookPicture, words: dict[str, str]) -> Spec:
     """The picture of a card: oil and the coldest piece only, type large enough for a wall."""
-    curves, coldest = view["curves"], view["verdicts"][0]["piece"]
-    minutes = [t / 60 for t in curves["time_s"]]
-    piece = next(p for p in curves["pieces"] if p["name"] == coldest)
-    lines = ((words["oil"], curves["oil"]), (coldest, piece["core"]))
+    curves, coldest = view.curves, view.coldest
+    minutes = [t / 60 for t in curves.time_s]
+    piece = next(p for p in curves.pieces if p.name == coldest)
+    lines = ((words["oil"], curves.oil), (coldest, piece.core))
     rows = [
         {"t": t, "y": y, "name": name} for name, values in lines for t, y in zip(minutes, values, strict=True)
     ]
@@ -102,12 +106,12 @@ def card_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
     ]
     axis = {
         "x": {"field": "t", "type": "quantitative", "title": words["minutes"]},
-        "y": {"field": "y", "type": "quantitative", "title": curves["degree"], "scale": {"zero": False}},
+        "y": {"field": "y", "type": "quantitative", "title": curves.degree, "scale": {"zero": False}},
     }
-    marks = [{"t": m["time_s"] / 60, "text": m["text"]} for m in view["marks"]]
+    marks = [{"t": m.time_s / 60, "text": m.text} for m in view.marks]
     return {
         "$schema": "https://vega.github.io/schema/vega-lite/v5.json",
-        "description": view["headline"]["sentence"],
+        "description": view.sentence,
         "background": "white",
         "width": 980,
         "height": 330,
@@ -140,9 +144,9 @@ def card_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
     }
 
 
-def _rules(view: dict[str, Any]) -> list[dict[str, Any]]:
-    marks = [{"t": m["time_s"] / 60, "text": m["text"]} for m in view["marks"]]
-    out: list[dict[str, Any]] = [
+def _rules(view: CookPicture) -> list[Spec]:
+    marks = [{"t": m.time_s / 60, "text": m.text} for m in view.marks]
+    out: list[Spec] = [
         {
             "data": {"values": marks},
             "mark": {"type": "rule", "color": RULE, "strokeDash": [3, 3]},
@@ -154,10 +158,10 @@ def _rules(view: dict[str, Any]) -> list[dict[str, Any]]:
             "encoding": {"x": {"field": "t", "type": "quantitative"}, "text": {"field": "text"}},
         },
     ]
-    if view["limit"]:
+    if view.limit:
         out.append(
             {
-                "data": {"values": [{"y": view["limit"]["value"]}]},
+                "data": {"values": [{"y": view.limit.value}]},
                 "mark": {"type": "rule", "color": HEAT, "strokeWidth": 1.5, "strokeDash": [2, 2]},
                 "encoding": {"y": {"field": "y", "type": "quantitative"}},
             }
@@ -169,7 +173,7 @@ MARKS_OF_READERS = re.compile(r' (?:role|aria-[a-z]+)="[^"]*"')
 """What the chart library says to readers of screens, piece by piece and in English only."""
 
 
-def svg(spec: dict[str, Any]) -> str:
+def svg(spec: Spec) -> str:
     """The picture of a specification. Rendered without network; fonts from the package. Its description is
     what a reader of screens says; the library's own labels are in English only.
     """

@@ -5,10 +5,12 @@ from __future__ import annotations
 import json
 import tempfile
 from collections.abc import Mapping
+from dataclasses import dataclass
 from pathlib import Path
 from threading import Lock
 from typing import Any
 
+from frywright.model.plain import plain
 from frywright.paper.fonts import folder
 from frywright.paper.pixels import MOST_PIXELS, pixels
 
@@ -44,17 +46,28 @@ def _compiled(typst: Any, path: Path, name: str, data: Any) -> bytes:
             font_paths=[folder()],
             ignore_system_fonts=True,
             format="pdf",
-            sys_inputs={name: json.dumps(data, ensure_ascii=False)},
+            sys_inputs={name: json.dumps(plain(data), ensure_ascii=False)},
             timestamp=0,
         )
     )
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Section:
+    """A titled table as the templates take it; ``columns`` are widths against each other."""
+
+    title: str
+    header: list[str]
+    columns: list[int]
+    rows: list[list[str]]
+    empty: str = "–"
+
+
 def section(
     title: str, header: list[str], columns: list[int], rows: list[list[str]], empty: str = "–"
-) -> dict[str, Any]:
-    """A titled table as the templates take it; ``columns`` are widths against each other."""
-    return {"title": title, "header": header, "columns": columns, "rows": rows, "empty": empty}
+) -> Section:
+    """A titled table."""
+    return Section(title=title, header=header, columns=columns, rows=rows, empty=empty)
 
 
 def picture_type(content: bytes) -> str:

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from typing import Any
+from collections.abc import Sequence
 
-from frywright.paper.chart import DASHES, HEAT, INK, OIL, RULE
+from frywright.paper.chart import DASHES, HEAT, INK, OIL, RULE, Spec
+from frywright.paper.curves import LogCurves, ResidualCurve
 
 LIGHT = {
     "font": "Atkinson Hyperlegible",
@@ -15,17 +16,17 @@ SCHEMA = "https://vega.github.io/schema/vega-lite/v5.json"
 COLOURS = {"oil": OIL, "core": HEAT, "display": RULE}
 
 
-def log_spec(curves: dict[str, Any], words: dict[str, str], width: int = 720) -> dict[str, Any]:
+def log_spec(curves: LogCurves, words: dict[str, str], width: int = 720) -> Spec:
     """Curves of a log over minutes, a rule at every event. ``words`` names axes and events."""
-    minutes = [t / 60 for t in curves["time_s"]]
+    minutes = [t / 60 for t in curves.time_s]
     rows = [
-        {"t": t, "y": y, "name": c["name"]}
-        for c in curves["channels"]
-        for t, y in zip(minutes, c["values"], strict=True)
+        {"t": t, "y": y, "name": c.name}
+        for c in curves.channels
+        for t, y in zip(minutes, c.values, strict=True)
         if y is not None
     ]
-    names = [c["name"] for c in curves["channels"]]
-    marks = [{"t": m["time_s"] / 60, "text": words.get(m["kind"], m["kind"])} for m in curves["marks"]]
+    names = [c.name for c in curves.channels]
+    marks = [{"t": m.time_s / 60, "text": words.get(m.kind, m.kind)} for m in curves.marks]
     axis = {"field": "t", "type": "quantitative", "title": words["minutes"]}
     return {
         "$schema": SCHEMA,
@@ -42,7 +43,7 @@ def log_spec(curves: dict[str, Any], words: dict[str, str], width: int = 720) ->
                     "y": {
                         "field": "y",
                         "type": "quantitative",
-                        "title": curves["degree"],
+                        "title": curves.degree,
                         "scale": {"zero": False},
                     },
                     "color": {
@@ -51,7 +52,7 @@ def log_spec(curves: dict[str, Any], words: dict[str, str], width: int = 720) ->
                         "title": None,
                         "scale": {
                             "domain": names,
-                            "range": [COLOURS.get(c["role"], INK) for c in curves["channels"]],
+                            "range": [COLOURS.get(c.role, INK) for c in curves.channels],
                         },
                     },
                     "strokeDash": {
@@ -71,7 +72,7 @@ def log_spec(curves: dict[str, Any], words: dict[str, str], width: int = 720) ->
     }
 
 
-def _events(marks: list[dict[str, Any]]) -> list[dict[str, Any]]:
+def _events(marks: list[Spec]) -> list[Spec]:
     """A rule and a word at every event."""
     at = {"x": {"field": "t", "type": "quantitative"}}
     data = {"values": marks}
@@ -83,15 +84,15 @@ def _events(marks: list[dict[str, Any]]) -> list[dict[str, Any]]:
     ]
 
 
-def residual_spec(residuals: list[dict[str, Any]], words: dict[str, str], width: int = 720) -> dict[str, Any]:
+def residual_spec(residuals: Sequence[ResidualCurve], words: dict[str, str], width: int = 720) -> Spec:
     """Measured minus model over time for every fitted curve [K]."""
     rows = [
-        {"t": t / 60, "y": y, "name": r["name"]}
+        {"t": t / 60, "y": y, "name": r.name}
         for r in residuals
-        for t, y in zip(r["time_s"], r["left"], strict=True)
-        if len(r["time_s"]) > 1
+        for t, y in zip(r.time_s, r.left_k, strict=True)
+        if len(r.time_s) > 1
     ]
-    names = sorted({row["name"] for row in rows})
+    names = sorted({r.name for r in residuals if len(r.time_s) > 1})
     return {
         "$schema": SCHEMA,
         "description": words["residual"],

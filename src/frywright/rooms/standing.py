@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Callable
+from dataclasses import dataclass
 
 from frywright.design.controller import render
 from frywright.design.slots import slots_of
@@ -32,10 +33,23 @@ def stopped(store: Store) -> dict[str, Kept[StopUse]]:
     return {e.fact.fryer: e for e in store.facts(StopUse) if e.number > released.get(e.fact.fryer, 0)}
 
 
-def held_status(
-    store: Store, kitchen: Kitchen, translate: Callable[[str], str] = str
-) -> list[dict[str, str]]:
-    """What each fryer is known to hold of each program: by its newest read-back, else unknown."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Held:
+    """What a fryer is known to hold of a program: by its newest read-back, else unknown."""
+
+    name: str
+    place: str
+    again: str
+    fryer: str
+    version: str
+    state: str  # unknown, differs, old version, settings not read or current
+    clock: str
+    read_at: str
+    read_version: str
+
+
+def held_status(store: Store, kitchen: Kitchen, translate: Callable[[str], str] = str) -> list[Held]:
+    """What each fryer is known to hold of each program."""
     newest = {item.fact.name: item for item in store.facts(ReadBackTaken)}
     rows = []
     for name in sorted({p.name for p in kitchen.programs}):
@@ -49,19 +63,18 @@ def held_status(
             state = "old version"
         else:
             state = "current" if settings_read(kitchen, program, item.fact) else "settings not read"
-        rows.append(
-            {
-                "name": name,
-                "place": ", ".join(away_words(kitchen, program, translate)),
-                "again": again_line(kitchen, program, translate),
-                "fryer": kitchen.fryer(program.fryer).name,
-                "version": str(program.version),
-                "state": state,
-                "clock": clock(program.clock_s),
-                "read_at": item.recorded_at.strftime("%Y-%m-%d %H:%M UTC") if item else "",
-                "read_version": str(item.fact.version) if item else "",
-            }
+        row = Held(
+            name=name,
+            place=", ".join(away_words(kitchen, program, translate)),
+            again=again_line(kitchen, program, translate),
+            fryer=kitchen.fryer(program.fryer).name,
+            version=str(program.version),
+            state=state,
+            clock=clock(program.clock_s),
+            read_at=item.recorded_at.strftime("%Y-%m-%d %H:%M UTC") if item else "",
+            read_version=str(item.fact.version) if item else "",
         )
+        rows.append(row)
     return rows
 
 

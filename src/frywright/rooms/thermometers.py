@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
-from dataclasses import asdict
-from typing import Any
+from dataclasses import dataclass
 from zoneinfo import ZoneInfo
 
 from frywright.calibrate.thermometer import (
@@ -133,26 +132,47 @@ def corrected_c(store: Store, thermometer: str, core_c: float, at: dt.datetime) 
     return round(float(corrected(core_c, points)), 3) if points else None
 
 
-def due_list(store: Store) -> list[dict[str, Any]]:
-    """Every thermometer with its newest check, its errors and when the next is due."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ThermometerDue:
+    """A thermometer with its newest check, its errors and when the next is due."""
+
+    thermometer: str
+    at: dt.datetime
+    outcome: str
+    errors_k: tuple[float, ...]
+    due_at: dt.datetime
+    overdue: bool
+
+
+def due_list(store: Store) -> list[ThermometerDue]:
+    """Every thermometer by its name."""
     newest = {check.thermometer: check for check in checks_in(store)}
     return [
-        {
-            "thermometer": name,
-            "at": c.at,
-            "outcome": str(c.outcome),
-            "errors_k": c.errors_k,
-            "due_at": c.due_at,
-            "overdue": c.due_at < now(),
-        }
+        ThermometerDue(
+            thermometer=name,
+            at=c.at,
+            outcome=str(c.outcome),
+            errors_k=tuple(c.errors_k),
+            due_at=c.due_at,
+            overdue=c.due_at < now(),
+        )
         for name, c in sorted(newest.items())
     ]
 
 
-def open_doubts(store: Store) -> list[dict[str, Any]]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OpenDoubt:
+    """A load in doubt, by the thermometer that was looked back at."""
+
+    thermometer: str
+    looked_at: dt.datetime
+    reading: Doubted
+
+
+def open_doubts(store: Store) -> list[OpenDoubt]:
     """Loads in doubt from every look-back, newest first."""
     return [
-        {"thermometer": item.fact.thermometer, "looked_at": item.recorded_at, **asdict(doubt)}
+        OpenDoubt(thermometer=item.fact.thermometer, looked_at=item.recorded_at, reading=doubt)
         for item in reversed(store.current_facts(LookedBack))
         for doubt in item.fact.doubts
         if doubt.in_doubt

@@ -6,7 +6,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from typing import Any
 
 import numpy as np
 
@@ -178,22 +177,38 @@ def _oil_warnings(kitchen: Kitchen, program: Program, held: Held) -> list[Note]:
     return found
 
 
-def effect_view(effect: Effect, system: str, translate: Callable[[str], str] = str) -> dict[str, Any]:
-    """An effect as people read it: five rows of card beside machine, warnings and orders, in the kitchen's
-    units and language.
-    """
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EffectRow:
+    """One figure, as the card says and as the machine would make it."""
+
+    name: str
+    card: str
+    held: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EffectView:
+    """An effect as people read it: five rows of card beside machine, warnings and orders."""
+
+    rows: tuple[EffectRow, ...] = ()
+    short: bool = False
+    warnings: tuple[str, ...] = ()
+    orders: tuple[str, ...] = ()
+
+
+def effect_view(effect: Effect, system: str, translate: Callable[[str], str] = str) -> EffectView:
+    """An effect in the kitchen's units and language."""
     sides = [_told(side, system, translate) for side in (effect.card, effect.held)]
-    rows = [
-        {"name": translate(name), "card": sides[0][i], "held": sides[1][i]}
+    rows = tuple(
+        EffectRow(name=translate(name), card=sides[0][i], held=sides[1][i])
         for i, name in enumerate(("coldest piece", "crust", "colour change", "oil", "drop to earliest lift"))
-    ]
-    short = effect.held is None or (effect.held.margin_k is not None and effect.held.margin_k < 0)
-    return {
-        "rows": rows,
-        "short": short,
-        "warnings": [say(n.text, n.values, system, translate) for n in effect.warnings],
-        "orders": [say(n.text, n.values, system, translate) for n in effect.orders],
-    }
+    )
+    return EffectView(
+        rows=rows,
+        short=effect.held is None or (effect.held.margin_k is not None and effect.held.margin_k < 0),
+        warnings=tuple(say(n.text, n.values, system, translate) for n in effect.warnings),
+        orders=tuple(say(n.text, n.values, system, translate) for n in effect.orders),
+    )
 
 
 def _told(side: Figures | None, system: str, translate: Callable[[str], str]) -> list[str]:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import asdict, dataclass, replace
 from functools import lru_cache
-from typing import Any
 
 from frywright.design.controller import rounded
 from frywright.model.errors import InputError
@@ -72,6 +71,14 @@ class FactsShown:
     evidence: str
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FactsTold(FactsShown):
+    """Facts for other programs: the signed margin in kelvin beside the words."""
+
+    margin_k: float | None
+    missing: list[str]
+
+
 def show_facts(
     facts: Facts, system: str, translate: Translate = str, *, measured: bool = False
 ) -> FactsShown:
@@ -127,13 +134,11 @@ def amount_of(facts: Facts, system: str) -> str:
     return show(max(abs(facts.margin_k), least_k), "k", system)
 
 
-def facts_json(facts: Facts, system: str = "metric", translate: Translate = str) -> dict[str, Any]:
-    """Facts for other programs: the signed margin in kelvin beside the words."""
-    return {
-        **asdict(show_facts(facts, system, translate)),
-        "margin_k": facts.margin_k,
-        "missing": list(facts.missing),
-    }
+def facts_told(facts: Facts, system: str = "metric", translate: Translate = str) -> FactsTold:
+    """Facts with their figures beside the words."""
+    return FactsTold(
+        **asdict(show_facts(facts, system, translate)), margin_k=facts.margin_k, missing=list(facts.missing)
+    )
 
 
 def as_keyed(kitchen: Kitchen, program: Program) -> Program:

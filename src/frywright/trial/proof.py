@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any
 
 from frywright.catalog.capacity import check_load
 from frywright.design.proof import Proof, Spread, all_loads, prove, weight_at
@@ -16,7 +15,7 @@ from frywright.physics.inputs import CLOSE, ROUTINE
 from frywright.physics.plan import FryPlan, lid_of, make_plan
 from frywright.trial.ask import product_limit, why_none
 from frywright.trial.evidence import NEVER, evidence_for
-from frywright.trial.predicted import facts_json
+from frywright.trial.predicted import FactsTold, facts_told
 from frywright.verdicts.evidence import SCOUTING_MISSING, EvidenceKind
 from frywright.verdicts.facts import Facts, facts_from, no_rule
 from frywright.verdicts.judge import NO_RULE_SENTENCE
@@ -158,52 +157,91 @@ def _outside(kitchen: Kitchen, plan: FryPlan, spread: Spread) -> tuple[str, ...]
     return tuple(found)
 
 
-def proof_json(
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CutProved:
+    """One cut over every load of a proof."""
+
+    cut: str
+    name: str
+    meets_frac: float
+    bound_frac: float
+    worst_margin_k: float
+    worst: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ProofView:
+    """A proof with unit-suffixed figures; its sentence in people's units and language.
+
+    ``lowest_corners`` are the conditions of the five lowest loads by name, with their margin.
+    """
+
+    program: str
+    version: int
+    outcome: str
+    facts: FactsTold
+    sentence: str
+    samples_count: int
+    solved_close_count: int
+    close_error_k: float
+    routine_error_k: float
+    failed_count: int
+    bound_frac: float
+    confidence_frac: float
+    holds: bool
+    ruled: bool
+    loads_meeting_frac: float
+    cuts: tuple[CutProved, ...]
+    breaks_first: str
+    sensitivity: dict[str, float]
+    lowest_corners: tuple[dict[str, float | str], ...]
+    full_pressure_frac: float
+    smallest_full_pressure_load_frac: float | None
+    small_loads: str
+
+
+def proof_view(
     answer: ProofAnswer, system: str = "metric", translate: Callable[[str], str] = str
-) -> dict[str, Any]:
-    """The proof with unit-suffixed keys; its sentence in people's units and language."""
+) -> ProofView:
+    """A proof as people and programs read it."""
     proof = answer.proof
     lowest = sorted(proof.corners, key=lambda corner: corner[1])[:5]
-    return {
-        "program": answer.program.name,
-        "version": answer.program.version,
-        "outcome": str(answer.outcome),
-        "facts": facts_json(answer.facts, system, translate),
-        "sentence": " ".join(say(n.text, n.values, system, translate) for n in answer.notes),
-        "samples_count": proof.samples_count,
-        "solved_close_count": proof.close_count,
-        "close_error_k": CLOSE.error_k,
-        "routine_error_k": ROUTINE.error_k,
-        "failed_count": proof.failed_count,
-        "bound_frac": proof.bound_frac,
-        "confidence_frac": proof.confidence_frac,
-        "holds": proof.holds,
-        "ruled": answer.ruled,
-        "loads_meeting_frac": proof.meets_frac,
-        "cuts": (
-            [
-                {
-                    "cut": c.cut,
-                    "name": translate(c.cut),
-                    "meets_frac": c.meets_frac,
-                    "bound_frac": c.bound_frac,
-                    "worst_margin_k": c.worst_margin_k,
-                    "worst": signed(c.worst_margin_k, "k", system),
-                }
-                for c in proof.cuts
-            ]
+    smallest = proof.smallest_full_pressure_frac
+    return ProofView(
+        program=answer.program.name,
+        version=answer.program.version,
+        outcome=str(answer.outcome),
+        facts=facts_told(answer.facts, system, translate),
+        sentence=" ".join(say(n.text, n.values, system, translate) for n in answer.notes),
+        samples_count=proof.samples_count,
+        solved_close_count=proof.close_count,
+        close_error_k=CLOSE.error_k,
+        routine_error_k=ROUTINE.error_k,
+        failed_count=proof.failed_count,
+        bound_frac=proof.bound_frac,
+        confidence_frac=proof.confidence_frac,
+        holds=proof.holds,
+        ruled=answer.ruled,
+        loads_meeting_frac=proof.meets_frac,
+        cuts=tuple(
+            CutProved(
+                cut=c.cut,
+                name=translate(c.cut),
+                meets_frac=c.meets_frac,
+                bound_frac=c.bound_frac,
+                worst_margin_k=c.worst_margin_k,
+                worst=signed(c.worst_margin_k, "k", system),
+            )
+            for c in proof.cuts
             if answer.ruled
-            else []
         ),
-        "breaks_first": proof.breaks_first,
-        "sensitivity": dict(proof.sensitivity),
-        "lowest_corners": [
+        breaks_first=proof.breaks_first,
+        sensitivity=dict(proof.sensitivity),
+        lowest_corners=tuple(
             {"margin_k": margin, "margin": signed(margin, "k", system), **conditions}
             for conditions, margin in lowest
-        ],
-        "full_pressure_frac": float(proof.full_pressure.mean()),
-        "smallest_full_pressure_load_frac": proof.smallest_full_pressure_frac,
-        "small_loads": say(
-            SMALL_LOADS, {"load_frac": proof.smallest_full_pressure_frac or 0.0}, system, translate
         ),
-    }
+        full_pressure_frac=float(proof.full_pressure.mean()),
+        smallest_full_pressure_load_frac=smallest,
+        small_loads=say(SMALL_LOADS, {"load_frac": smallest or 0.0}, system, translate),
+    )

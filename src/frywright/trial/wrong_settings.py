@@ -122,9 +122,9 @@ def _does(
     if effect.held is None:
         return " ".join([*said, translate(NO_PROGRAM)])
     rows = {
-        "card": view["rows"][0]["card"],
-        "held": view["rows"][0]["held"],
-        "lift": view["rows"][-1]["held"],
+        "card": view.rows[0].card,
+        "held": view.rows[0].held,
+        "lift": view.rows[-1].held,
     }
     figures = say(FIGURES, {"program": program.name, **rows}, system, translate)
-    return " ".join([*said, *view["warnings"], figures])
+    return " ".join([*said, *view.warnings, figures])

@@ -28,6 +28,7 @@ from frywright.model.errors import (
     NotKeptError,
 )
 from frywright.model.kitchen import Site
+from frywright.model.plain import plain
 from frywright.model.tongues import SOURCE, tongues
 from frywright.paper.fonts import folder as font_folder
 from frywright.rooms.hall import AUTHOR_NOW, SECOND_NOW
@@ -73,6 +74,7 @@ class Context:
         self.store, self.door = store, door
         self.root = f"/at/{store.site}" if store.site else ""
         self.templates = Jinja2Templates(directory=HERE / "templates")
+        self.templates.env.policies["json.dumps_kwargs"] = {"sort_keys": True, "default": plain}
         self.benches = Benches(store)
         self.files = Marked(HERE / "static")
         self._seen: Site | None = None

@@ -14,7 +14,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError
 from frywright.model.kitchen import Kitchen
 from frywright.model.roles import SIGNERS
-from frywright.paper.paper import PAPER, pdf, picture_type, section
+from frywright.paper.paper import PAPER, Section, pdf, picture_type, section
 from frywright.rooms.care.commissioning import commissioning_view
 from frywright.rooms.care.nameplate import unit_signs
 from frywright.rooms.clock import now
@@ -87,7 +87,7 @@ def handover_pack(
     )
 
 
-def _sections(store: Store, kitchen: Kitchen, view: Mapping[str, Any], tr: Translate) -> list[dict[str, Any]]:
+def _sections(store: Store, kitchen: Kitchen, view: Mapping[str, Any], tr: Translate) -> list[Section]:
     """Every table of the pack, in the order of the work."""
     steps, none = view["steps"], tr("Nothing.")
     passed = [
@@ -135,7 +135,7 @@ def _sections(store: Store, kitchen: Kitchen, view: Mapping[str, Any], tr: Trans
     ]
 
 
-def _plate_and_site(kitchen: Kitchen, view: Mapping[str, Any], tr: Translate) -> list[dict[str, Any]]:
+def _plate_and_site(kitchen: Kitchen, view: Mapping[str, Any], tr: Translate) -> list[Section]:
     """The plate as printed, what of it differs from the kitchen file, and the site against it."""
     signs, typed = unit_signs(str(kitchen.site.units)), view["plate_typed"]
     shown = [
@@ -166,12 +166,12 @@ def _plate_and_site(kitchen: Kitchen, view: Mapping[str, Any], tr: Translate) ->
 
 
 def _programs(store: Store, kitchen: Kitchen, fryer: str, tr: Translate) -> list[list[str]]:
-    held = {row["name"]: row for row in held_status(store, kitchen)}
+    held = {row.name: row for row in held_status(store, kitchen)}
     rows = []
     for name in sorted({p.name for p in kitchen.programs if p.fryer == fryer}):
         program = kitchen.program(name)
         slot, figure = figure_of(store, kitchen, program)
-        rows.append([name, str(slot), str(program.version), figure, tr(held[name]["state"])])
+        rows.append([name, str(slot), str(program.version), figure, tr(held[name].state)])
     return rows
 
 

@@ -23,7 +23,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.roles import SIGNERS
 from frywright.model.units import clock, show
-from frywright.paper.paper import PAPER, pdf, section
+from frywright.paper.paper import PAPER, Section, pdf, section
 from frywright.rooms.care.upkeep import today_of
 from frywright.rooms.hall import write
 from frywright.rooms.standing import figure_of, oil_limit_here
@@ -307,7 +307,7 @@ def wall_card_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Tran
 
 def _wall_sections(
     store: Store, kitchen: Kitchen, fryer: Fryer, limit_pct: float, tr: Translate
-) -> list[dict[str, Any]]:
+) -> list[Section]:
     """What hangs beside one fryer."""
     programs = [
         kitchen.program(n) for n in sorted({p.name for p in kitchen.own_programs if p.fryer == fryer.key})

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import asdict, dataclass
-from typing import Any
+from dataclasses import dataclass
 
 from frywright.design.controller import BLANK, Rendered, render, rounded
 from frywright.design.slots import sharing, slots_of
@@ -22,6 +21,7 @@ from frywright.trial.naming import altitude_words, away_words, mass_words
 from frywright.trial.predicted import (
     NOBODY,
     Answerer,
+    FactsShown,
     amount_of,
     answered,
     show_facts,
@@ -71,6 +71,61 @@ class Approved:
     in_service: bool
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CardWords:
+    """Words beside a card's figures."""
+
+    check: str
+    slot: str
+    version: str
+    total: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Cautions:
+    """Cautions at the step where they bite; none for a lid that stays open."""
+
+    drop: str
+    lid: str
+    lift: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CardView:
+    """Everything on a card, in a language; ``rows`` are the cells of the table of stages below ``header``."""
+
+    title: str
+    paper: str
+    language: str
+    product: str
+    fryer: str
+    program: str
+    place: str
+    again: str
+    slot: str
+    version: str
+    date: str
+    replaces: str
+    figure: str
+    shared: str
+    words: CardWords
+    header: list[str]
+    rows: list[list[str]]
+    rule: str
+    load: str
+    after: str
+    approved: str
+    total: str
+    lift: str
+    banner: str
+    facts: FactsShown
+    stamp: str
+    foot: str
+    cautions: Cautions
+    curve: str  # SVG
+    alt: str
+
+
 def card_data(
     kitchen: Kitchen,
     program: Program,
@@ -80,7 +135,7 @@ def card_data(
     who: Answerer = NOBODY,
     shared: Sequence[str] = (),
     approved: Approved | None = None,
-) -> dict[str, Any]:
+) -> CardView:
     """Everything on a card, in a language. The rounded program is what is simulated and drawn; ``shared`` are
     other programs of the slot, ``approved`` who stands behind this version.
 
@@ -106,47 +161,47 @@ def card_data(
         "pressure": translate("gauge"),
     }
     version = program.version
-    return {
-        "title": f"{program.name} v{version}",
-        "paper": "us-letter" if str(kitchen.site.units) == "us" else "a4",
-        "language": language,
-        "product": kitchen.product(program.product).name,
-        "fryer": fryer.name,
-        "program": program.name,
-        "place": place_line(kitchen, program, translate),
-        "again": again_line(kitchen, program, translate),
-        "slot": str(slot),
-        "version": str(version),
-        "date": now().date().isoformat(),
-        "replaces": f"{translate('replaces version')} {version - 1}" if version > 1 else "",
-        "figure": keyed.figure,
-        "shared": f"{translate(SHARED)} {', '.join(shared)}" if shared else "",
-        "words": {
-            "check": translate("check figure"),
-            "slot": translate("slot"),
-            "version": translate("version"),
-            "total": translate("total time"),
-        },
-        "header": _header(fryer.controller, translate),
-        "rows": _rows(keyed, fryer.controller.clock.counts_down, translate),
-        "rule": f"{translate(RULES[fryer.controller.clock.counts_down])} {translate(MINUTES)}",
-        "load": load_line(kitchen, answer, translate),
-        "after": translate(AFTER).format(
-            drain=clock(program.drain_s), hold=f"{program.hold_life_s / 60.0:.4g}"
+    return CardView(
+        title=f"{program.name} v{version}",
+        paper="us-letter" if str(kitchen.site.units) == "us" else "a4",
+        language=language,
+        product=kitchen.product(program.product).name,
+        fryer=fryer.name,
+        program=program.name,
+        place=place_line(kitchen, program, translate),
+        again=again_line(kitchen, program, translate),
+        slot=str(slot),
+        version=str(version),
+        date=now().date().isoformat(),
+        replaces=f"{translate('replaces version')} {version - 1}" if version > 1 else "",
+        figure=keyed.figure,
+        shared=f"{translate(SHARED)} {', '.join(shared)}" if shared else "",
+        words=CardWords(
+            check=translate("check figure"),
+            slot=translate("slot"),
+            version=translate("version"),
+            total=translate("total time"),
         ),
-        "approved": _approved(approved, translate),
-        "total": view["clock"]["total"],
-        "lift": view["clock"]["sentence"],
-        "banner": _banner(facts, lock, system, translate),
-        "facts": asdict(show_facts(facts, system, translate)),
-        "stamp": say(SHORT, {"amount": amount_of(facts, system)}, system, translate) if lock else "",
-        "foot": translate(FOOT),
-        "cautions": {
-            k: translate(v) if k != "lid" or program.under_pressure else "" for k, v in CAUTIONS.items()
-        },
-        "curve": svg(card_spec(view, words)),
-        "alt": view["headline"]["sentence"],
-    }
+        header=_header(fryer.controller, translate),
+        rows=_rows(keyed, fryer.controller.clock.counts_down, translate),
+        rule=f"{translate(RULES[fryer.controller.clock.counts_down])} {translate(MINUTES)}",
+        load=load_line(kitchen, answer, translate),
+        after=translate(AFTER).format(drain=clock(program.drain_s), hold=f"{program.hold_life_s / 60.0:.4g}"),
+        approved=_approved(approved, translate),
+        total=view.clock.total,
+        lift=view.clock.sentence,
+        banner=_banner(facts, lock, system, translate),
+        facts=show_facts(facts, system, translate),
+        stamp=say(SHORT, {"amount": amount_of(facts, system)}, system, translate) if lock else "",
+        foot=translate(FOOT),
+        cautions=Cautions(
+            drop=translate(CAUTIONS["drop"]),
+            lid=translate(CAUTIONS["lid"]) if program.under_pressure else "",
+            lift=translate(CAUTIONS["lift"]),
+        ),
+        curve=svg(card_spec(view.picture, words)),
+        alt=view.headline.sentence,
+    )
 
 
 def _banner(facts: Facts, lock: Answered | None, system: str, translate: Translate) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from frywright.design.controller import Keyed, render, rounded
@@ -12,7 +12,7 @@ from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.trial.ask import CookAnswer
-from frywright.trial.effect import Effect, effect_of, worst_answer
+from frywright.trial.effect import Effect, EffectRow, EffectView, effect_of, effect_view, worst_answer
 from frywright.trial.machine import as_set, settings_of, told_settings
 from frywright.trial.predicted import refuse_short
 
@@ -93,6 +93,60 @@ def read_back(
         held=answer.plan.program if answer else None,
         consequence=answer,
         effect=effect,
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MismatchShown:
+    """One value that is not as on the card, and the slip it looks like."""
+
+    stage: int
+    what: str
+    card: str
+    machine: str
+    likely_slip: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReadBackView:
+    """A read-back as people and programs read it: sentences in the kitchen's units, ``margin_k`` in
+    kelvin.
+    """
+
+    matches: bool
+    figure_card: str
+    figure_read: str
+    mismatches: tuple[MismatchShown, ...]
+    clock_s: float | None
+    as_keyed: tuple[EffectRow, ...]
+    warnings: tuple[str, ...]
+    orders: tuple[str, ...]
+    margin_k: float | None
+
+
+def readback_view(result: ReadBack, system: str, translate: Callable[[str], str] = str) -> ReadBackView:
+    """A read-back with what a mismatch would do to the food."""
+    effect = result.effect
+    view = effect_view(effect, system, translate) if effect else EffectView()
+    return ReadBackView(
+        matches=result.matches,
+        figure_card=result.figure_card,
+        figure_read=result.figure_read,
+        mismatches=tuple(
+            MismatchShown(
+                stage=m.stage,
+                what=m.name or translate(m.what),
+                card=m.wanted,
+                machine=m.found,
+                likely_slip=translate(m.slip),
+            )
+            for m in result.mismatches
+        ),
+        clock_s=result.held.clock_s if result.held else None,
+        as_keyed=view.rows,
+        warnings=view.warnings,
+        orders=view.orders,
+        margin_k=effect.held.margin_k if effect and effect.held else None,
     )
 
 

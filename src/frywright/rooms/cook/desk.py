@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from dataclasses import asdict, replace
-from typing import Any
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import asdict, dataclass, fields, replace
 
 from frywright.design.difference import changes
 from frywright.design.offer import Design, Late, offered, stages_told
@@ -22,14 +21,14 @@ from frywright.model.program import Program
 from frywright.model.units import clock, show, signed
 from frywright.physics.fry import simulate
 from frywright.physics.plan import make_plan
-from frywright.rooms.cook.life import lives_shown
+from frywright.rooms.cook.life import LifeShown, lives_shown
 from frywright.rooms.cook.programs import program_json
-from frywright.rooms.standing import held_status
+from frywright.rooms.standing import Held, held_status
 from frywright.trial.ask import needed_limit, product_limit
 from frywright.trial.keyed_clock import clock_note_of
 from frywright.trial.naming import named
-from frywright.trial.predicted import facts_json, program_facts
-from frywright.trial.proof import ProofAnswer, answer, proof_json
+from frywright.trial.predicted import FactsTold, facts_told, program_facts
+from frywright.trial.proof import ProofAnswer, ProofView, answer, proof_view
 
 Translate = Callable[[str], str]
 
@@ -106,27 +105,61 @@ def at_altitude(kitchen: Kitchen, altitude_m: float | None) -> Kitchen:
     )
 
 
-def differences(kitchen: Kitchen, old: Program, new: Program, translate: Translate = str) -> dict[str, Any]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChangeShown:
+    """One value that changed between versions."""
+
+    stage: int
+    what: str
+    before: str
+    after: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChangeEffect:
+    """What a change does to a full load: after less before."""
+
+    core_at_lift_k: float
+    loss_frac: float
+    time_s: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Differences:
+    """Two versions of a program beside each other; ``clocks`` and ``facts`` before and after."""
+
+    name: str
+    from_version: int
+    to_version: int
+    changes: tuple[ChangeShown, ...]
+    effect: ChangeEffect
+    clocks: tuple[str, str]
+    facts: tuple[FactsTold, FactsTold]
+    cards: str
+
+
+def differences(kitchen: Kitchen, old: Program, new: Program, translate: Translate = str) -> Differences:
     """What changed between versions, value by value, and what that does to core, loss and time."""
     system = str(kitchen.site.units)
     before, after = (simulate(make_plan(kitchen, p)) for p in (old, new))
-    return {
-        "name": new.name,
-        "from_version": old.version,
-        "to_version": new.version,
-        "changes": [
-            {"stage": c.stage, "what": c.what, "before": c.before, "after": c.after}
+    was, now = (facts_told(program_facts(kitchen, p), system, translate) for p in (old, new))
+    return Differences(
+        name=new.name,
+        from_version=old.version,
+        to_version=new.version,
+        changes=tuple(
+            ChangeShown(stage=c.stage, what=c.what, before=c.before, after=c.after)
             for c in changes(old, new, system)
-        ],
-        "effect": {
-            "core_at_lift_k": after.coldest.core_at_lift_c - before.coldest.core_at_lift_c,
-            "loss_frac": after.moisture_loss_frac - before.moisture_loss_frac,
-            "time_s": after.lift_s - before.lift_s,
-        },
-        "clocks": [clock(p.clock_s) for p in (old, new)],
-        "facts": [facts_json(program_facts(kitchen, p), system, translate) for p in (old, new)],
-        "cards": f"Cards of version {old.version} are void.",
-    }
+        ),
+        effect=ChangeEffect(
+            core_at_lift_k=after.coldest.core_at_lift_c - before.coldest.core_at_lift_c,
+            loss_frac=after.moisture_loss_frac - before.moisture_loss_frac,
+            time_s=after.lift_s - before.lift_s,
+        ),
+        clocks=(clock(old.clock_s), clock(new.clock_s)),
+        facts=(was, now),
+        cards=f"Cards of version {old.version} are void.",
+    )
 
 
 def clock_sentence(kitchen: Kitchen, program: Program, translate: Translate = str) -> str:
@@ -136,7 +169,19 @@ def clock_sentence(kitchen: Kitchen, program: Program, translate: Translate = st
     return say(note.text, note.values, str(kitchen.site.units), translate)
 
 
-def scouting_beside(kitchen: Kitchen, known: Program, product: str, altitude_m: float) -> dict[str, Any]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RuleOfThumb:
+    """The rule-of-thumb time and its factors, never approved."""
+
+    time: str
+    time_s: float
+    weight_n: float
+    start_n: float
+    altitude_n: float
+    label: str = "rule of thumb, not approved"
+
+
+def scouting_beside(kitchen: Kitchen, known: Program, product: str, altitude_m: float) -> RuleOfThumb:
     """The rule-of-thumb time for another bird or altitude, beside nothing but itself."""
     old, new = kitchen.product(known.product), kitchen.product(product)
     sets = kitchen.cut_set(old.cut_set), kitchen.cut_set(new.cut_set)
@@ -148,49 +193,91 @@ def scouting_beside(kitchen: Kitchen, known: Program, product: str, altitude_m: 
         higher_m=altitude_m - kitchen.site.altitude_m,
         kind=kitchen.fryer(known.fryer).kind,
     )
-    return {
-        "time": clock(told.time_s),
-        "time_s": told.time_s,
-        "weight_n": told.weight_n,
-        "start_n": told.start_n,
-        "altitude_n": told.altitude_n,
-        "label": "rule of thumb, not approved",
-    }
+    return RuleOfThumb(
+        time=clock(told.time_s),
+        time_s=told.time_s,
+        weight_n=told.weight_n,
+        start_n=told.start_n,
+        altitude_n=told.altitude_n,
+    )
 
 
-def program_rows(store: Store, kitchen: Kitchen, translate: Translate = str) -> list[dict[str, Any]]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ProgramRow(Held):
+    """A program on the desk: what its fryer holds of it, its two facts, its life."""
+
+    facts: FactsTold
+    life: LifeShown
+
+
+def program_rows(store: Store, kitchen: Kitchen, translate: Translate = str) -> list[ProgramRow]:
     """Every program: what its fryer is known to hold, what is predicted and what is proven of it, and where
     its life stands; the retired last.
     """
     system, lives = str(kitchen.site.units), lives_shown(store, kitchen, translate)
     rows = [
-        {
-            **row,
-            "facts": facts_json(program_facts(kitchen, kitchen.program(row["name"])), system, translate),
-            "life": lives[row["name"]],
-        }
+        ProgramRow(
+            **asdict(row),
+            facts=facts_told(program_facts(kitchen, kitchen.program(row.name)), system, translate),
+            life=lives[row.name],
+        )
         for row in held_status(store, kitchen, translate)
     ]
-    return sorted(rows, key=lambda row: row["life"].end == "retired")
+    return sorted(rows, key=lambda row: row.life.end == "retired")
 
 
-def candidate_json(candidate: Candidate, system: str, translate: Translate = str) -> dict[str, Any]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CandidateView:
+    """A candidate as figures and in words."""
+
+    program: Mapping[str, object]
+    margin_k: float
+    time_s: float
+    loads_k: tuple[float, ...]
+    loss_frac: float
+    light_loss_frac: float
+    colour_n: float
+    yield_frac: float
+    core_c: float
+    crust_m: float
+    time: str
+    margin: str
+    stages: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FrontRow(CandidateView):
+    """A row of a trade-off."""
+
+    chosen: bool
+
+
+def candidate_view(candidate: Candidate, system: str, translate: Translate = str) -> CandidateView:
     """A candidate as plain values and in words."""
-    return {
-        "program": program_json(candidate.program),
-        "margin_k": candidate.margin_k,
-        "time_s": candidate.time_s,
-        "loads_k": list(candidate.loads_k),
-        "loss_frac": candidate.loss_frac,
-        "light_loss_frac": candidate.light_loss_frac,
-        "colour_n": candidate.colour_n,
-        "yield_frac": candidate.yield_frac,
-        "core_c": candidate.core_c,
-        "crust_m": candidate.crust_m,
-        "time": clock(candidate.time_s),
-        "margin": signed(candidate.margin_k, "k", system),
-        "stages": stages_told(candidate.program, system, translate),
-    }
+    return CandidateView(
+        program=program_json(candidate.program),
+        margin_k=candidate.margin_k,
+        time_s=candidate.time_s,
+        loads_k=tuple(candidate.loads_k),
+        loss_frac=candidate.loss_frac,
+        light_loss_frac=candidate.light_loss_frac,
+        colour_n=candidate.colour_n,
+        yield_frac=candidate.yield_frac,
+        core_c=candidate.core_c,
+        crust_m=candidate.crust_m,
+        time=clock(candidate.time_s),
+        margin=signed(candidate.margin_k, "k", system),
+        stages=tuple(stages_told(candidate.program, system, translate)),
+    )
+
+
+def _front(found: Design, system: str, translate: Translate) -> tuple[FrontRow, ...]:
+    rows = []
+    for one in found.front:
+        view = candidate_view(one, system, translate)
+        values = {f.name: getattr(view, f.name) for f in fields(view)}
+        rows.append(FrontRow(**values, chosen=one == found.recommended))
+    return tuple(rows)
 
 
 BREAKS = {
@@ -210,28 +297,41 @@ LATE = (
 )
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WindowRow:
+    """One value keyed, and how far it may move less and more before what breaks."""
+
+    stage: int
+    what: str
+    keyed: str
+    less: str
+    more: str
+    less_change: float
+    more_change: float
+    less_breaks: str
+    more_breaks: str
+
+
 def window_rows(
     edges: Sequence[Edge], program: Program, system: str, translate: Translate = str
-) -> list[dict[str, Any]]:
+) -> tuple[WindowRow, ...]:
     """The window as a table: every value keyed, and how far it may move less and more before what breaks."""
     rows = []
     for less, more in zip(edges[::2], edges[1::2], strict=True):
         stage = program.timed().stages[less.stage - 1]
-        keyed = clock(stage.end_value) if less.unit == "s" else show(stage.set_c, "c", system)
-        rows.append(
-            {
-                "stage": less.stage,
-                "what": translate(less.what),
-                "keyed": keyed,
-                "less": edge_words(less, system, translate),
-                "more": edge_words(more, system, translate),
-                "less_change": less.change,
-                "more_change": more.change,
-                "less_breaks": less.breaks,
-                "more_breaks": more.breaks,
-            }
+        row = WindowRow(
+            stage=less.stage,
+            what=translate(less.what),
+            keyed=clock(stage.end_value) if less.unit == "s" else show(stage.set_c, "c", system),
+            less=edge_words(less, system, translate),
+            more=edge_words(more, system, translate),
+            less_change=less.change,
+            more_change=more.change,
+            less_breaks=less.breaks,
+            more_breaks=more.breaks,
         )
-    return rows
+        rows.append(row)
+    return tuple(rows)
 
 
 def edge_words(edge: Edge, system: str, translate: Translate = str) -> str:
@@ -259,60 +359,102 @@ def late_sentence(late: Late, system: str, translate: Translate = str) -> str:
     return say(LATE, values, system, translate)
 
 
-def loads_json(
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LoadRow:
+    """Margin of one load, dropped straight after a full one."""
+
+    load_count: float
+    load: str
+    margin_k: float
+    margin: str
+
+
+def load_rows(
     loads: Sequence[float], unit: str, margins_k: Sequence[float], system: str, translate: Translate = str
-) -> list[dict[str, Any]]:
+) -> tuple[LoadRow, ...]:
     """Margin of each load, each dropped straight after a full one."""
-    return [
-        {
-            "load_count": count,
-            "load": f"{count:.3g} × {translate(unit)}",
-            "margin_k": k,
-            "margin": signed(k, "k", system),
-        }
+    return tuple(
+        LoadRow(
+            load_count=count,
+            load=f"{count:.3g} × {translate(unit)}",
+            margin_k=k,
+            margin=signed(k, "k", system),
+        )
         for count, k in zip(loads, margins_k, strict=True)
-    ]
+    )
 
 
-def design_json(found: Design, proof: ProofAnswer, system: str, translate: Translate = str) -> dict[str, Any]:
-    """A design with its trade-off and proof as plain values."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DesignView:
+    """A design with its trade-off and proof, or a row taken from a trade-off; ``window`` and ``clock`` where
+    they were asked for.
+    """
+
+    recommended: CandidateView
+    tried_count: int = 0
+    reason: str = ""
+    late: str
+    loads: tuple[LoadRow, ...] = ()
+    front: tuple[FrontRow, ...] = ()
+    proof: ProofView
+    window: tuple[WindowRow, ...] = ()
+    clock: str = ""
+
+
+def design_view(found: Design, proof: ProofAnswer, system: str, translate: Translate = str) -> DesignView:
+    """A design as people and programs read it."""
     best = found.recommended
-    return {
-        "recommended": candidate_json(best, system, translate),
-        "tried_count": found.tried_count,
-        "reason": say(found.reason.text, found.reason.values, system, translate),
-        "late": late_sentence(found.late, system, translate),
-        "loads": loads_json(found.loads_n, found.unit, best.loads_k, system, translate),
-        "front": [{**candidate_json(c, system, translate), "chosen": c == best} for c in found.front],
-        "proof": proof_json(proof, system, translate),
-    }
+    return DesignView(
+        recommended=candidate_view(best, system, translate),
+        tried_count=found.tried_count,
+        reason=say(found.reason.text, found.reason.values, system, translate),
+        late=late_sentence(found.late, system, translate),
+        loads=load_rows(found.loads_n, found.unit, best.loads_k, system, translate),
+        front=_front(found, system, translate),
+        proof=proof_view(proof, system, translate),
+    )
 
 
-def row_json(
+def row_view(
     taken: tuple[Candidate, ProofAnswer, Late], system: str, translate: Translate = str
-) -> dict[str, Any]:
-    """A row taken from a trade-off as plain values."""
+) -> DesignView:
+    """A row taken from a trade-off as people and programs read it."""
     row, proof, late = taken
-    return {
-        "recommended": candidate_json(row, system, translate),
-        "late": late_sentence(late, system, translate),
-        "proof": proof_json(proof, system, translate),
-    }
+    return DesignView(
+        recommended=candidate_view(row, system, translate),
+        late=late_sentence(late, system, translate),
+        proof=proof_view(proof, system, translate),
+    )
 
 
-def transfer_json(
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TransferView:
+    """A program carried over, what of the food could not be matched, its proof."""
+
+    program: Mapping[str, object]
+    margin_k: float
+    source: Taste
+    target: Taste
+    unmatched: tuple[str, ...]
+    proof: ProofView
+    stages: tuple[str, ...]
+    beside: RuleOfThumb | None = None
+    clock: str = ""
+
+
+def transfer_view(
     found: Transfer, proof: ProofAnswer, system: str, translate: Translate = str
-) -> dict[str, Any]:
-    """A transfer with its proof as plain values."""
-    return {
-        "program": program_json(found.program),
-        "margin_k": found.margin_k,
-        "source": asdict(found.source),
-        "target": asdict(found.target),
-        "unmatched": [_unlike(name, found, system, translate) for name in found.unmatched],
-        "proof": proof_json(proof, system, translate),
-        "stages": stages_told(found.program, system, translate),
-    }
+) -> TransferView:
+    """A transfer as people and programs read it."""
+    return TransferView(
+        program=program_json(found.program),
+        margin_k=found.margin_k,
+        source=found.source,
+        target=found.target,
+        unmatched=tuple(_unlike(name, found, system, translate) for name in found.unmatched),
+        proof=proof_view(proof, system, translate),
+        stages=tuple(stages_told(found.program, system, translate)),
+    )
 
 
 def _unlike(name: str, found: Transfer, system: str, translate: Translate) -> str:

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import replace
-from typing import Any
 
 from frywright.catalog.capacity import check_load
 from frywright.ledger.facts.cook import (
@@ -20,9 +19,10 @@ from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError, Phrase, RecordError
 from frywright.model.kitchen import Kitchen
+from frywright.model.plain import plain
 from frywright.model.program import Program
 from frywright.rooms.cook.compare import ReadBack
-from frywright.rooms.cook.view import plain_json
+from frywright.rooms.cook.told import cook_told
 from frywright.rooms.hall import confirmed, write
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.ask import CookAnswer
@@ -157,7 +157,7 @@ def keep_simulation(
         Its program is predicted short and nobody answers for it.
     """
     lock = answered(kitchen, answer.plan.program, who, answer.facts)
-    told = SimulationKept.read({**plain_json(answer), "stages": answer.plan.program.stages})
+    told = SimulationKept.read({**plain(cook_told(answer)), "stages": answer.plan.program.stages})
     editions = {v.rule: v.edition for _, v in answer.verdicts}
     versions = {
         "program": str(answer.plan.program.version),
@@ -207,6 +207,6 @@ def record_readback(
     return write(store, fact, versions={"program": str(program.version)})
 
 
-def program_json(program: Program) -> dict[str, Any]:
+def program_json(program: Program) -> Mapping[str, object]:
     """A program as plain values with unit-suffixed keys, as it is stored."""
     return ProgramSaved.of(program).payload()

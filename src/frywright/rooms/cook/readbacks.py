@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
 from functools import partial
 from typing import Any
 
@@ -44,14 +45,24 @@ def tell_readback(
     return record_readback(store, program, slot, result, people, now().isoformat()), result.matches
 
 
-def readbacks_from(store: Store, kitchen: Kitchen, lines: Iterable[str]) -> list[dict[str, Any]]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LineRead:
+    """What became of one line: its entry, whether it matches and is new, or what is wrong with it."""
+
+    line: int
+    number: int | None = None
+    matches: bool | None = None
+    new: bool = False
+    problem: str = ""
+
+
+def readbacks_from(store: Store, kitchen: Kitchen, lines: Iterable[str]) -> list[LineRead]:
     """Read-backs of a file, one JSON object a line: program, slot, values, read_by, checked_by, and settings
     if read. A line read in before is not kept twice.
 
-    Returns a row for each line: its number, entry, whether it matches and is new, or what is wrong with it;
-    good lines are kept whatever the others say.
+    Good lines are kept whatever the others say.
     """
-    rows: list[dict[str, Any]] = []
+    rows = []
     for number, line in enumerate(lines, 1):
         if not line.strip():
             continue
@@ -68,23 +79,13 @@ def readbacks_from(store: Store, kitchen: Kitchen, lines: Iterable[str]) -> list
                 )
             key = hashlib.sha256(canonical(told).encode()).hexdigest()
             kept, new = kept_once(store, ReadBackTaken, key, partial(_told, store, kitchen, told))
-            rows.append(
-                {
-                    "line": number,
-                    "number": kept.number,
-                    "matches": kept.fact.matches,
-                    "new": new,
-                    "problem": "",
-                }
-            )
+            rows.append(LineRead(line=number, number=kept.number, matches=kept.fact.matches, new=new))
         except (ValueError, TypeError, FrywrightError) as error:
-            rows.append(
-                {"line": number, "number": None, "matches": None, "new": False, "problem": str(error)[:200]}
-            )
+            rows.append(LineRead(line=number, problem=str(error)[:200]))
     return rows
 
 
-def _told(store: Store, kitchen: Kitchen, told: dict[str, Any]) -> Kept[ReadBackTaken]:
+def _told(store: Store, kitchen: Kitchen, told: Mapping[str, Any]) -> Kept[ReadBackTaken]:
     values = [str(v) for v in told["values"]]
     people = (str(told["read_by"]), str(told["checked_by"]))
     settings = {str(k): str(v) for k, v in dict(told.get("settings", {})).items()}

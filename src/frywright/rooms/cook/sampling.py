@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
-from typing import Any
+from dataclasses import dataclass, replace
 
 from frywright.calibrate.sampling import SampleAim, SampleProof, prove_sample
 from frywright.ledger.facts.probing import SampleProved
@@ -96,20 +95,32 @@ def keep_sample(store: Store, kitchen: Kitchen, found: Sampled) -> None:
     write(store, fact)
 
 
-def sampled_view(kitchen: Kitchen, found: Sampled, translate: Translate = str) -> dict[str, Any]:
-    """A sampling proof as people read it."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SampledView:
+    """A sampling proof as people read it; no figures where no rule speaks of the food."""
+
+    program: str
+    version: int
+    fryer: str
+    outcome: str
+    sentence: str
+    figures: str = ""
+    notes: tuple[str, ...] = ()
+
+
+def sampled_view(kitchen: Kitchen, found: Sampled, translate: Translate = str) -> SampledView:
+    """A sampling proof in the kitchen's units and a language."""
     system, proof, program = str(kitchen.site.units), found.proof, found.program
-    told: dict[str, Any] = {
-        "program": program.name,
-        "version": program.version,
-        "fryer": kitchen.fryer(program.fryer).name,
-        "outcome": found.outcome,
-        "figures": "",
-        "notes": [],
-    }
+    values: dict[str, float | str] = {"why": found.why, "count": float(len(found.readings_c))}
+    told = SampledView(
+        program=program.name,
+        version=program.version,
+        fryer=kitchen.fryer(program.fryer).name,
+        outcome=found.outcome,
+        sentence=say(NO_RULE, values, system, translate),
+    )
     if proof is None:
-        values: dict[str, float | str] = {"why": found.why, "count": float(len(found.readings_c))}
-        return {**told, "sentence": say(NO_RULE, values, system, translate)}
+        return told
     figures = {
         "n": f"{proof.count}",
         "k": f"{proof.factor_n:.3f}",
@@ -117,9 +128,9 @@ def sampled_view(kitchen: Kitchen, found: Sampled, translate: Translate = str) -
         "s": show(proof.sd_k, "k", system),
         translate("bound"): show(proof.bound_c, "c", system),
     }
-    return {
-        **told,
-        "sentence": say(proof.sentence.text, proof.sentence.values, system, translate),
-        "figures": " · ".join(f"{name} {value}" for name, value in figures.items()),
-        "notes": [say(n.text, n.values, system, translate) for n in proof.notes],
-    }
+    return replace(
+        told,
+        sentence=say(proof.sentence.text, proof.sentence.values, system, translate),
+        figures=" · ".join(f"{name} {value}" for name, value in figures.items()),
+        notes=tuple(say(n.text, n.values, system, translate) for n in proof.notes),
+    )

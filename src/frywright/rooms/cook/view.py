@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import asdict, replace
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
 from itertools import accumulate
-from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -14,14 +13,15 @@ from frywright.catalog import load as catalog
 from frywright.model.findings import Note, Outcome, Verdict, say
 from frywright.model.program import LidState
 from frywright.model.units import SHOWN, UNITS, clock, show
+from frywright.paper.curves import CookPicture, Curves, Level, Mark, PieceCurve
 from frywright.physics.colour import crust_hex
 from frywright.physics.fry import FryHistory, PieceHistory, vent_finding
 from frywright.physics.inputs import CLOSE, Lid
 from frywright.physics.plan import spans
-from frywright.trial.ask import CookAnswer, piece_name
+from frywright.trial.ask import CookAnswer
 from frywright.trial.keyed_clock import clock_note_of
 from frywright.trial.naming import altitude_words
-from frywright.trial.predicted import facts_json, show_facts
+from frywright.trial.predicted import FactsShown, show_facts
 from frywright.verdicts.facts import facts_of
 from frywright.verdicts.judge import MOST_LOGS_SHOWN, salmonella_log
 from frywright.verdicts.margin import until
@@ -37,52 +37,228 @@ def piece_label(piece: PieceHistory, translate: Translate) -> str:
     return f"{title} ({translate('heavy end')})" if piece.kind.heavy else title
 
 
-def cook_view(answer: CookAnswer, system: str, translate: Translate = str) -> dict[str, Any]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ProgramHead:
+    """Whose cook it is, by the names people gave."""
+
+    name: str
+    version: int
+    fryer: str
+    product: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LoadShown:
+    """What is dropped."""
+
+    count: str
+    unit: str
+    mass: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sentence:
+    """A sentence; empty where there is nothing to say."""
+
+    sentence: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ClockShown:
+    """What is keyed, and when the lift comes by it."""
+
+    total: str
+    sentence: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StripVent:
+    """A vent on the strip below the curves."""
+
+    start_s: float
+    end_s: float
+    lid: str
+    number: str
+    words: str
+    left: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StripStage(StripVent):
+    """A stage on the strip, with its set point in people's units."""
+
+    set: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class VerdictShown:
+    """The verdict on one class of piece, in words; margins in kelvin and seconds."""
+
+    piece: str
+    outcome: str
+    state: str
+    short: bool
+    word: str
+    amount: str
+    sentence: str
+    rule: str
+    edition: str
+    margin_k: float | None
+    margin_s: float | None
+    missing: tuple[str, ...]
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LidShown:
+    """Whether the lid can be opened at the lift."""
+
+    outcome: str
+    word: str
+    sentence: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SumRow:
+    """A row of the sums."""
+
+    name: str
+    value: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PieceShown:
+    """One class of piece at the lift, in people's units."""
+
+    name: str
+    mass: str
+    core_at_lift: str
+    core_peak: str
+    crust: str
+    colour: str
+    swatch: str
+    logs: str
+    yield_: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NoteShown:
+    """A note and its kind."""
+
+    kind: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SolvedBy:
+    """How the engine solved it."""
+
+    steps: int
+    energy_gap_frac: float
+    setting: str
+    setting_error_k: float
+    catalog_version: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SavedView:
+    """The saved version under what is typed, to draw behind it."""
+
+    time_s: list[float]
+    oil: list[float]
+    cores: list[list[float]]
+    sentence: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CookView:
     """Everything a screen shows of an answer; numbers of curves in people's units."""
+
+    program: ProgramHead
+    load: LoadShown
+    altitude: str
+    system: str
+    curves: Curves
+    marks: tuple[Mark, ...]
+    strip: tuple[StripVent, ...]
+    limit: Level | None
+    facts: FactsShown
+    headline: VerdictShown
+    verdicts: tuple[VerdictShown, ...]
+    lid: LidShown | None
+    clock: ClockShown
+    vent: Sentence
+    summary: tuple[SumRow, ...]
+    pieces: tuple[PieceShown, ...]
+    darkest: str
+    notes: tuple[NoteShown, ...]
+    report: SolvedBy
+    locked: bool = False  # whether somebody must answer for the program before it is kept
+    saved: SavedView | None = None
+
+    @property
+    def picture(self) -> CookPicture:
+        """What is drawn of it."""
+        return CookPicture(
+            sentence=self.headline.sentence,
+            coldest=self.headline.piece,
+            curves=self.curves,
+            marks=self.marks,
+            limit=self.limit,
+        )
+
+
+def cook_view(answer: CookAnswer, system: str, translate: Translate = str) -> CookView:
+    """An answer as people read it."""
     history, plan = answer.history, answer.plan
-    return {
-        "program": {
-            "name": plan.program.name,
-            "version": plan.program.version,
-            "fryer": plan.fryer.name,
-            "product": plan.product.name,
-        },
-        "load": {
-            "count": f"{plan.units_count:.4g}",
-            "unit": translate(plan.cut_set.unit),
-            "mass": show(plan.load_kg, "kg", system),
-        },
-        "altitude": altitude_words(plan.site.altitude_m, system),
-        "system": system,
-        "curves": _curves(history, system, translate),
-        "marks": _marks(history, translate),
-        "strip": _strip(history, system, translate),
-        "limit": _limit(answer, system),
-        "facts": asdict(show_facts(answer.facts, system, translate)),
-        "headline": _verdict(*answer.verdicts[0], system, translate),
-        "verdicts": [_verdict(piece, v, system, translate) for piece, v in answer.verdicts],
-        "lid": _lid(answer.lid, system, translate),
-        "clock": {"total": clock(plan.program.clock_s), **_said(clock_note_of(history), system, translate)},
-        "vent": _said(vent_finding(plan, history.vent_s), system, translate),
-        "summary": _summary(history, system, translate),
-        "pieces": [_piece(history, p, system, translate) for p in history.pieces],
-        "darkest": f"{catalog.table('kinetics/browning.toml')['end_n']:.0f}",
-        "notes": [
-            {"kind": n.kind, "text": say(n.text, n.values, system, translate)}
-            for n in (*history.notes, *answer.notes)
-        ],
-        "report": {
-            "steps": history.report.steps,
-            "energy_gap_frac": history.report.energy_gap_frac,
-            "setting": "close",
-            "setting_error_k": CLOSE.error_k,
-            "catalog_version": history.catalog_version,
-        },
-    }
+    verdicts = tuple(_verdict(piece, v, system, translate) for piece, v in answer.verdicts)
+    return CookView(
+        program=ProgramHead(
+            name=plan.program.name,
+            version=plan.program.version,
+            fryer=plan.fryer.name,
+            product=plan.product.name,
+        ),
+        load=LoadShown(
+            count=f"{plan.units_count:.4g}",
+            unit=translate(plan.cut_set.unit),
+            mass=show(plan.load_kg, "kg", system),
+        ),
+        altitude=altitude_words(plan.site.altitude_m, system),
+        system=system,
+        curves=_curves(history, system, translate),
+        marks=_marks(history, translate),
+        strip=_strip(history, system, translate),
+        limit=_limit(answer, system),
+        facts=show_facts(answer.facts, system, translate),
+        headline=verdicts[0],
+        verdicts=verdicts,
+        lid=_lid(answer.lid, system, translate),
+        clock=ClockShown(
+            total=clock(plan.program.clock_s), sentence=_said(clock_note_of(history), system, translate)
+        ),
+        vent=Sentence(sentence=_said(vent_finding(plan, history.vent_s), system, translate)),
+        summary=_summary(history, system, translate),
+        pieces=tuple(_piece(history, p, system, translate) for p in history.pieces),
+        darkest=f"{catalog.table('kinetics/browning.toml')['end_n']:.0f}",
+        notes=notes_shown([*history.notes, *answer.notes], system, translate),
+        report=SolvedBy(
+            steps=history.report.steps,
+            energy_gap_frac=history.report.energy_gap_frac,
+            setting="close",
+            setting_error_k=CLOSE.error_k,
+            catalog_version=history.catalog_version,
+        ),
+    )
 
 
-def _said(note: Note | None, system: str, translate: Translate) -> dict[str, str]:
-    return {"sentence": say(note.text, note.values, system, translate) if note else ""}
+def notes_shown(notes: Sequence[Note], system: str, translate: Translate = str) -> tuple[NoteShown, ...]:
+    """Notes in a kitchen's units and language."""
+    return tuple(NoteShown(kind=n.kind, text=_said(n, system, translate)) for n in notes)
+
+
+def _said(note: Note | None, system: str, translate: Translate) -> str:
+    return say(note.text, note.values, system, translate) if note else ""
 
 
 def _people(values: NDArray[np.float64], suffix: str, system: str) -> tuple[list[float], str]:
@@ -91,128 +267,124 @@ def _people(values: NDArray[np.float64], suffix: str, system: str) -> tuple[list
     return np.round(values / unit.factor - unit.offset, 3).tolist(), unit.sign
 
 
-def _curves(history: FryHistory, system: str, translate: Translate) -> dict[str, Any]:
+def _curves(history: FryHistory, system: str, translate: Translate) -> Curves:
     oil, degree = _people(history.oil_c, "c", system)
     gauge, pressure = _people(history.gauge_pa, "pa", system)
-    pieces = []
-    for piece in history.pieces:
-        pieces.append(
-            {
-                "name": piece_label(piece, translate),
-                "cut": piece.kind.cut.key,
-                "heavy": piece.kind.heavy,
-                "core": _people(piece.core_c, "c", system)[0],
-                "surface": _people(piece.surface_c, "c", system)[0],
-                "crust_mm": np.round(1e3 * piece.crust_m, 4).tolist(),
-                "loss_pct": np.round(100 * piece.water_lost_frac, 3).tolist(),
-            }
+    pieces = tuple(
+        PieceCurve(
+            name=piece_label(piece, translate),
+            cut=piece.kind.cut.key,
+            heavy=piece.kind.heavy,
+            core=_people(piece.core_c, "c", system)[0],
+            surface=_people(piece.surface_c, "c", system)[0],
+            crust_mm=np.round(1e3 * piece.crust_m, 4).tolist(),
+            loss_pct=np.round(100 * piece.water_lost_frac, 3).tolist(),
         )
-    return {
-        "time_s": np.round(history.time_s, 2).tolist(),
-        "degree": degree,
-        "pressure_unit": pressure,
-        "oil": oil,
-        "gauge": gauge,
-        "pieces": pieces,
-    }
+        for piece in history.pieces
+    )
+    return Curves(
+        time_s=np.round(history.time_s, 2).tolist(),
+        degree=degree,
+        pressure_unit=pressure,
+        oil=oil,
+        gauge=gauge,
+        pieces=pieces,
+    )
 
 
-def _marks(history: FryHistory, translate: Translate) -> list[dict[str, Any]]:
-    marks = []
-    if history.full_pressure_s is not None:
-        marks.append({"time_s": history.full_pressure_s, "text": translate("full pressure")})
-    if history.vent_start_s is not None:
-        marks.append({"time_s": history.vent_start_s, "text": translate("vent")})
-    return [*marks, {"time_s": history.lift_s, "text": translate("lift")}]
+def _marks(history: FryHistory, translate: Translate) -> tuple[Mark, ...]:
+    moments = (
+        (history.full_pressure_s, "full pressure"),
+        (history.vent_start_s, "vent"),
+        (history.lift_s, "lift"),
+    )
+    return tuple(Mark(time_s=at, text=translate(text)) for at, text in moments if at is not None)
 
 
-def _strip(history: FryHistory, system: str, translate: Translate) -> list[dict[str, Any]]:
+def _strip(history: FryHistory, system: str, translate: Translate) -> tuple[StripVent, ...]:
     """Stages and vents in the order of the clock, with what is left on a clock keyed with the total."""
-    program, out = history.plan.program, []
+    program, out = history.plan.program, list[StripVent]()
     stages = zip(program.stages, accumulate(program.durations_s(), initial=0.0), strict=False)
     start = 0.0
     for span, end in zip(spans(history.plan), history.span_ends_s, strict=True):
         if span.lid is Lid.REST:
             break
-        when = {"start_s": start, "end_s": end}
         if span.lid is Lid.VENT:
-            out.append({**when, "lid": "vent", "number": "", "words": translate("vent"), "left": ""})
+            words = translate("vent")
+            out.append(StripVent(start_s=start, end_s=end, lid="vent", number="", words=words, left=""))
         else:
             stage, gone = next(stages)
             left = "" if program.has_condition else clock(program.clock_s - gone)
-            words = f"{show(stage.set_c, 'c', system)} · {translate(LID_STATES[stage.lid])}"
-            set_point = _people(np.array([stage.set_c]), "c", system)[0][0]
-            number = str(len([row for row in out if row["number"]]) + 1)
-            out.append(
-                {
-                    **when,
-                    "lid": str(stage.lid),
-                    "number": number,
-                    "words": words,
-                    "set": set_point,
-                    "left": left and translate("{time} left").format(time=left),
-                }
+            row = StripStage(
+                start_s=start,
+                end_s=end,
+                lid=str(stage.lid),
+                number=str(sum(isinstance(row, StripStage) for row in out) + 1),
+                words=f"{show(stage.set_c, 'c', system)} · {translate(LID_STATES[stage.lid])}",
+                set=_people(np.array([stage.set_c]), "c", system)[0][0],
+                left=left and translate("{time} left").format(time=left),
             )
+            out.append(row)
         start = end
-    return out
+    return tuple(out)
 
 
-def saved_view(answer: CookAnswer, system: str, translate: Translate = str) -> dict[str, Any]:
-    """The saved version under what is typed, to draw behind it: its curves, its margin."""
+def saved_view(answer: CookAnswer, system: str, translate: Translate = str) -> SavedView:
+    """The saved version under what is typed: its curves, its margin."""
     history, program = answer.history, answer.plan.program
     text = translate("Dotted behind it: version {version} as saved, {amount}.")
-    return {
-        "time_s": np.round(history.time_s, 2).tolist(),
-        "oil": _people(history.oil_c, "c", system)[0],
-        "cores": [_people(p.core_c, "c", system)[0] for p in history.pieces if p.kind.heavy],
-        "sentence": text.format(
+    return SavedView(
+        time_s=np.round(history.time_s, 2).tolist(),
+        oil=_people(history.oil_c, "c", system)[0],
+        cores=[_people(p.core_c, "c", system)[0] for p in history.pieces if p.kind.heavy],
+        sentence=text.format(
             version=program.version, amount=show_facts(answer.facts, system, translate).amount
         ),
-    }
+    )
 
 
-def _limit(answer: CookAnswer, system: str) -> dict[str, Any] | None:
+def _limit(answer: CookAnswer, system: str) -> Level | None:
     level = answer.verdicts[0][1].values.get("limit_c")
     if not isinstance(level, float):
         return None
-    return {"value": _people(np.array([level]), "c", system)[0][0], "text": show(level, "c", system)}
+    return Level(value=_people(np.array([level]), "c", system)[0][0], text=show(level, "c", system))
 
 
-def _verdict(piece: PieceHistory, verdict: Verdict, system: str, translate: Translate) -> dict[str, Any]:
+def _verdict(piece: PieceHistory, verdict: Verdict, system: str, translate: Translate) -> VerdictShown:
     named = replace(verdict, values={**verdict.values, "piece": piece_label(piece, translate)})
     facts = show_facts(facts_of([verdict]), system, translate)
-    return {
-        "piece": piece_label(piece, translate),
-        "outcome": str(verdict.outcome),
-        "state": facts.state,
-        "short": facts.short,
-        "word": facts.word,
-        "amount": facts.amount,
-        "sentence": named.say(system, translate),
-        "rule": verdict.rule,
-        "edition": verdict.edition,
-        "margin_k": _round(verdict.margin_k),
-        "margin_s": _round(verdict.margin_s),
-        "missing": [translate(m) for m in verdict.missing],
-        "source": verdict.source,
-    }
+    return VerdictShown(
+        piece=piece_label(piece, translate),
+        outcome=str(verdict.outcome),
+        state=facts.state,
+        short=facts.short,
+        word=facts.word,
+        amount=facts.amount,
+        sentence=named.say(system, translate),
+        rule=verdict.rule,
+        edition=verdict.edition,
+        margin_k=_round(verdict.margin_k),
+        margin_s=_round(verdict.margin_s),
+        missing=tuple(translate(m) for m in verdict.missing),
+        source=verdict.source,
+    )
 
 
 def _round(value: float | None) -> float | None:
     return None if value is None else round(value, 2)
 
 
-def _lid(verdict: Verdict | None, system: str, translate: Translate) -> dict[str, str] | None:
+def _lid(verdict: Verdict | None, system: str, translate: Translate) -> LidShown | None:
     if verdict is None:
         return None
-    return {
-        "outcome": str(verdict.outcome),
-        "word": translate(LID_WORDS[verdict.outcome]),
-        "sentence": verdict.say(system, translate),
-    }
+    return LidShown(
+        outcome=str(verdict.outcome),
+        word=translate(LID_WORDS[verdict.outcome]),
+        sentence=verdict.say(system, translate),
+    )
 
 
-def _summary(history: FryHistory, system: str, translate: Translate) -> list[dict[str, str]]:
+def _summary(history: FryHistory, system: str, translate: Translate) -> tuple[SumRow, ...]:
     rows = [
         ("Clock as keyed", clock(history.plan.program.clock_s)),
         ("Drop to lift", show(history.lift_s, "s", system)),
@@ -231,21 +403,21 @@ def _summary(history: FryHistory, system: str, translate: Translate) -> list[dic
         ("Yield, of breaded weight", show(history.yield_frac, "frac", system)),
         ("Heat into the oil", f"{history.heat_kwh:.2f} kWh"),
     ]
-    return [{"name": translate(name), "value": value} for name, value in rows]
+    return tuple(SumRow(name=translate(name), value=value) for name, value in rows)
 
 
-def _piece(history: FryHistory, piece: PieceHistory, system: str, translate: Translate) -> dict[str, str]:
-    return {
-        "name": piece_label(piece, translate),
-        "mass": show(piece.kind.piece_mass_kg, "kg", system),
-        "core_at_lift": show(piece.core_at_lift_c, "c", system),
-        "core_peak": show(piece.core_peak_c, "c", system),
-        "crust": f"{1e3 * piece.crust_at_lift_m:.1f} mm",
-        "colour": f"{piece.browning_n:.0f}",
-        "swatch": crust_hex(piece.browning_n),
-        "logs": _logs(history, piece),
-        "yield": show(piece.yields.yield_frac, "frac", system),
-    }
+def _piece(history: FryHistory, piece: PieceHistory, system: str, translate: Translate) -> PieceShown:
+    return PieceShown(
+        name=piece_label(piece, translate),
+        mass=show(piece.kind.piece_mass_kg, "kg", system),
+        core_at_lift=show(piece.core_at_lift_c, "c", system),
+        core_peak=show(piece.core_peak_c, "c", system),
+        crust=f"{1e3 * piece.crust_at_lift_m:.1f} mm",
+        colour=f"{piece.browning_n:.0f}",
+        swatch=crust_hex(piece.browning_n),
+        logs=_logs(history, piece),
+        yield_=show(piece.yields.yield_frac, "frac", system),
+    )
 
 
 def _logs(history: FryHistory, piece: PieceHistory) -> str:
@@ -258,66 +430,3 @@ def _logs(history: FryHistory, piece: PieceHistory) -> str:
 def logs_by_lift(history: FryHistory, piece: PieceHistory) -> float:
     """Decimal reductions of Salmonella that a core collects by the earliest lift."""
     return salmonella_log(*until(history.time_s, piece.core_c, history.earliest_lift_s))
-
-
-def plain_json(answer: CookAnswer) -> dict[str, Any]:
-    """The answer in inside units with unit-suffixed keys, for other programs."""
-    history, plan = answer.history, answer.plan
-    return {
-        "program": plan.program.name,
-        "version": plan.program.version,
-        "fryer": plan.fryer.key,
-        "product": plan.product.key,
-        "units_count": plan.units_count,
-        "load_kg": plan.load_kg,
-        "altitude_m": plan.site.altitude_m,
-        "lift_s": history.lift_s,
-        "vent_s": history.vent_s,
-        "clock_s": plan.program.clock_s,
-        "earliest_lift_s": history.earliest_lift_s,
-        "vent_told": plan.vent_told,
-        "full_pressure_s": history.full_pressure_s,
-        "lowest_oil_c": history.lowest_oil_c,
-        "moisture_loss_frac": history.moisture_loss_frac,
-        "uptake_frac": history.uptake_frac,
-        "yield_frac": history.yield_frac,
-        "heat_kwh": history.heat_kwh,
-        "pieces": [
-            {
-                "name": piece_name(p),
-                "piece_mass_kg": p.kind.piece_mass_kg,
-                "core_at_lift_c": p.core_at_lift_c,
-                "core_peak_c": p.core_peak_c,
-                "crust_at_lift_m": p.crust_at_lift_m,
-                "browning_n": p.browning_n,
-                "salmonella_log_n": logs_by_lift(history, p),
-                "yield_frac": p.yields.yield_frac,
-                "core_c": p.core_c.tolist(),
-            }
-            for p in history.pieces
-        ],
-        "facts": facts_json(answer.facts),
-        "time_s": history.time_s.tolist(),
-        "oil_c": history.oil_c.tolist(),
-        "gauge_pa": history.gauge_pa.tolist(),
-        "verdicts": [
-            {
-                "piece": piece_name(p),
-                "outcome": str(v.outcome),
-                "rule": v.rule,
-                "edition": v.edition,
-                "margin_k": v.margin_k,
-                "margin_s": v.margin_s,
-                "missing": list(v.missing),
-                "sentence": v.say(),
-            }
-            for p, v in answer.verdicts
-        ],
-        "notes": [
-            {"kind": n.kind, "text": say(n.text, n.values, "metric")} for n in (*history.notes, *answer.notes)
-        ],
-        "energy_gap_frac": history.report.energy_gap_frac,
-        "setting": "close",
-        "setting_error_k": CLOSE.error_k,
-        "catalog_version": history.catalog_version,
-    }

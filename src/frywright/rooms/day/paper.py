@@ -9,7 +9,7 @@ from typing import Any
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.trade import time_of_day
-from frywright.paper.paper import PAPER, pdf, section
+from frywright.paper.paper import PAPER, Section, pdf, section
 from frywright.plan.live import State
 from frywright.rooms.day.board import Board, board_view
 from frywright.rooms.day.views import Translate
@@ -74,7 +74,7 @@ def handover_pdf(board: Board, now_s: float, language: str, tr: Translate = str)
     )
 
 
-def _shift(board: Board, view: Mapping[str, Any], state: State, tr: Translate) -> list[dict[str, Any]]:
+def _shift(board: Board, view: Mapping[str, Any], state: State, tr: Translate) -> list[Section]:
     """What the next shift must know."""
     turns = {f["key"]: f"{f['since_filter']}/{f['filter_every']}" for f in view["fryers"]}
 

@@ -6,9 +6,8 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from statistics import median
-from typing import Any
 
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.ledger.facts.care import PlateTyped
@@ -20,7 +19,7 @@ from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
 from frywright.rooms.care.oil_money import site_rows
 from frywright.rooms.standing import held_status
-from frywright.trial.proof import ProofAnswer, proof_json, prove_program
+from frywright.trial.proof import ProofAnswer, proof_view, prove_program
 
 SWEEP_SAMPLES = 128
 LEAST_SITES, LEAST_READINGS = 5, 30
@@ -46,52 +45,69 @@ class Site:
     text: str
 
 
-def prove_site(name: str, text: str, samples: int = SWEEP_SAMPLES) -> list[dict[str, Any]]:
-    """Proof of every program of one site; what cannot be proved says why. Plain values, so that another
-    machine can send them back.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SiteProof:
+    """Proof of one program of one site, or the problem that kept it from being proved."""
+
+    site: str
+    program: str = ""
+    version: int = 0
+    fryer: str = ""
+    altitude_m: int = 0
+    problem: str = ""
+    outcome: str = ""
+    meets_frac: float | None = None
+    failed_count: int | None = None
+    samples_count: int | None = None
+    bound_frac: float | None = None
+    confidence_frac: float | None = None
+    worst_cut: str = ""
+    worst_margin_k: float | None = None
+    breaks_first: str = ""
+
+
+def prove_site(name: str, text: str, samples: int = SWEEP_SAMPLES) -> list[SiteProof]:
+    """Proof of every program of one site; what cannot be proved says why. Another machine can send them
+    back.
     """
     try:
         kitchen = parse_kitchen(text, f"{name}.toml")
     except FrywrightError as error:
-        return [{"site": name, "program": "", "problem": str(error)}]
+        return [SiteProof(site=name, problem=str(error))]
     rows = []
     for program in (kitchen.program(n) for n in sorted({p.name for p in kitchen.programs})):
-        row: dict[str, Any] = {
-            "site": name,
-            "program": program.name,
-            "version": program.version,
-            "fryer": program.fryer,
-            "altitude_m": round(kitchen.site.altitude_m),
-            "problem": "",
-        }
+        row = SiteProof(
+            site=name,
+            program=program.name,
+            version=program.version,
+            fryer=program.fryer,
+            altitude_m=round(kitchen.site.altitude_m),
+        )
         try:
-            told = prove_program(kitchen, program, samples=samples)
-            row |= (
-                _proved(told)
-                if told.ruled
-                else {"outcome": str(told.outcome), "problem": proof_json(told)["sentence"]}
-            )
+            rows.append(_proved(row, prove_program(kitchen, program, samples=samples)))
         except FrywrightError as error:
-            row["problem"] = str(error)
-        rows.append(row)
+            rows.append(replace(row, problem=str(error)))
     return rows
 
 
-def _proved(told: ProofAnswer) -> dict[str, Any]:
-    """A proof as plain values of a row."""
+def _proved(row: SiteProof, told: ProofAnswer) -> SiteProof:
+    """A row with its proof; without a rule, with the sentence that says so."""
+    if not told.ruled:
+        return replace(row, outcome=str(told.outcome), problem=proof_view(told).sentence)
     proof = told.proof
     worst = min(proof.cuts, key=lambda cut: cut.worst_margin_k)
-    return {
-        "outcome": str(told.outcome),
-        "meets_frac": proof.meets_frac,
-        "failed_count": proof.failed_count,
-        "samples_count": proof.samples_count,
-        "bound_frac": proof.bound_frac,
-        "confidence_frac": proof.confidence_frac,
-        "worst_cut": worst.cut,
-        "worst_margin_k": round(worst.worst_margin_k, 2),
-        "breaks_first": proof.breaks_first,
-    }
+    return replace(
+        row,
+        outcome=str(told.outcome),
+        meets_frac=proof.meets_frac,
+        failed_count=proof.failed_count,
+        samples_count=proof.samples_count,
+        bound_frac=proof.bound_frac,
+        confidence_frac=proof.confidence_frac,
+        worst_cut=worst.cut,
+        worst_margin_k=round(worst.worst_margin_k, 2),
+        breaks_first=proof.breaks_first,
+    )
 
 
 def sweep(
@@ -100,7 +116,7 @@ def sweep(
     samples: int = SWEEP_SAMPLES,
     address: str = "",
     progress: Callable[[float], None] = lambda share: None,
-) -> list[dict[str, Any]]:
+) -> list[SiteProof]:
     """Proofs of all programs of all sites, in this process or on a Dask cluster by its address; the same rows
     in the same order.
 
@@ -113,7 +129,7 @@ def sweep(
     if len(set(names)) != len(names):
         raise InputError("sites", "a name twice", "named once each")
     if not address:
-        rows = []
+        rows = list[SiteProof]()
         for n, site in enumerate(sites):
             rows += prove_site(site.name, site.text, samples)
             progress((n + 1) / len(sites))
@@ -139,25 +155,37 @@ def sweep(
         return rows
 
 
-def versions(shops: Sequence[tuple[str, Store, Kitchen]]) -> list[dict[str, str]]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class VersionHeld:
+    """Which version of a program a site is known to hold."""
+
+    site: str
+    place: str
+    program: str
+    newest: str
+    held: str
+    state: str
+    read_at: str
+
+
+def versions(shops: Sequence[tuple[str, Store, Kitchen]]) -> list[VersionHeld]:
     """Which version of which program each site is known to hold, by its newest read-back; what nobody read
     back is unknown.
     """
     rows = []
     for name, store, kitchen in shops:
         for row in held_status(store, kitchen):
-            known = {"current": row["version"], "old version": row["read_version"]}
-            rows.append(
-                {
-                    "site": name,
-                    "place": kitchen.site.name,
-                    "program": row["name"],
-                    "newest": row["version"],
-                    "held": known.get(row["state"], "unknown" if row["state"] == "unknown" else "differs"),
-                    "state": row["state"],
-                    "read_at": row["read_at"],
-                }
+            known = {"current": row.version, "old version": row.read_version}
+            held = VersionHeld(
+                site=name,
+                place=kitchen.site.name,
+                program=row.name,
+                newest=row.version,
+                held=known.get(row.state, "unknown" if row.state == "unknown" else "differs"),
+                state=row.state,
+                read_at=row.read_at,
             )
+            rows.append(held)
     return rows
 
 
@@ -197,45 +225,57 @@ def ratios_of(
     }
 
 
-def compare(shops: Sequence[tuple[str, Store, Kitchen]], today: dt.date) -> list[dict[str, Any]]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RatioRow:
+    """One ratio of one site against the limits of all; None where nothing is known or too few sites are."""
+
+    site: str
+    group: str
+    ratio: str
+    title: str
+    value: float | None
+    count: int
+    low: float | None
+    high: float | None
+    state: str  # unknown, too few, no limits, within or outside
+
+
+def compare(shops: Sequence[tuple[str, Store, Kitchen]], today: dt.date) -> list[RatioRow]:
     """Every ratio of every site against robust control limits of all; a site with too little behind it is
     told as such and draws no limits.
     """
-    told, stores = (
-        {name: ratios_of(store, kitchen, today) for name, store, kitchen in shops},
-        {name: s for name, s, _ in shops},
-    )
+    told = {name: ratios_of(store, kitchen, today) for name, store, kitchen in shops}
+    groups = {name: group_of(store, kitchen) for name, store, kitchen in shops}
     rows = []
-    for ratio in RATIOS:
-        known = [v for v, n in (told[name][ratio] for name in told) if v is not None and n >= LEAST_READINGS]
-        limits = _limits(known)
-        for name, _, kitchen in shops:
-            value, count = told[name][ratio]
-            state = "unknown"
-            if value is not None:
-                state = (
-                    "too few"
-                    if count < LEAST_READINGS
-                    else (
-                        "no limits"
-                        if limits is None
-                        else ("within" if limits[0] <= value <= limits[1] else "outside")
-                    )
-                )
-            rows.append(
-                {
-                    "site": name,
-                    "group": group_of(stores[name], kitchen),
-                    "ratio": ratio,
-                    "title": RATIOS[ratio],
-                    "value": value,
-                    "count": count,
-                    "low": limits[0] if limits else None,
-                    "high": limits[1] if limits else None,
-                    "state": state,
-                }
+    for ratio, title in RATIOS.items():
+        values = [found[ratio] for found in told.values()]
+        known = [value for value, count in values if value is not None and count >= LEAST_READINGS]
+        low, high = _limits(known) or (None, None)
+        for name, found in told.items():
+            value, count = found[ratio]
+            row = RatioRow(
+                site=name,
+                group=groups[name],
+                ratio=ratio,
+                title=title,
+                value=value,
+                count=count,
+                low=low,
+                high=high,
+                state=_state(value, count, low, high),
             )
+            rows.append(row)
     return rows
+
+
+def _state(value: float | None, count: int, low: float | None, high: float | None) -> str:
+    if value is None:
+        return "unknown"
+    if count < LEAST_READINGS:
+        return "too few"
+    if low is None or high is None:
+        return "no limits"
+    return "within" if low <= value <= high else "outside"
 
 
 def _limits(values: Sequence[float]) -> tuple[float, float] | None:

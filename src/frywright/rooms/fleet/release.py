@@ -5,7 +5,6 @@ from __future__ import annotations
 import datetime as dt
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any
 
 from frywright.ledger.facts.cook import ProgramText, ReadBackTaken
 from frywright.ledger.facts.fact import Kept
@@ -78,9 +77,9 @@ def open_release(
     if not 0.0 <= most_below_frac <= 0.2:
         raise InputError("stop rule", most_below_frac, "0 to 0.2 of the readings below the limit")
     same = [
-        row["number"]
+        row.number
         for row in releases(store)
-        if (row["program"], row["version"], row["state"]) == (program.name, program.version, "open")
+        if (row.program, row.version, row.state) == (program.name, program.version, "open")
     ]
     if same:
         raise InputError(
@@ -117,19 +116,32 @@ def release_of(store: Store, number: int) -> Release:
     )
 
 
-def releases(store: Store) -> list[dict[str, Any]]:
-    """Every release with how far it is, newest first."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReleaseRow:
+    """A release with how far it is."""
+
+    number: int
+    program: str
+    version: int
+    waves: int
+    started: int
+    state: str  # open, halted or every wave begun
+    who: str
+
+
+def releases(store: Store) -> list[ReleaseRow]:
+    """Every release, newest first."""
     found = [release_of(store, item.number) for item in store.facts(ProgramReleased, newest_first=True)]
     return [
-        {
-            "number": r.opened.number,
-            "program": r.told.program,
-            "version": r.told.version,
-            "waves": len(r.told.waves),
-            "started": r.started,
-            "state": state_of(r),
-            "who": r.told.who,
-        }
+        ReleaseRow(
+            number=r.opened.number,
+            program=r.told.program,
+            version=r.told.version,
+            waves=len(r.told.waves),
+            started=r.started,
+            state=state_of(r),
+            who=r.told.who,
+        )
         for r in found
     ]
 
@@ -141,7 +153,19 @@ def state_of(release: Release) -> str:
     return "every wave begun" if release.started >= len(release.told.waves) else "open"
 
 
-def results(release: Release, sites: Mapping[str, Store]) -> dict[str, Any]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Results:
+    """What the waves begun so far show; ``unknown`` sites are silent or hold another version."""
+
+    readings: int
+    below: int
+    below_frac: float | None
+    held: list[str]
+    unknown: list[str]
+    trips: bool  # whether the stop rule does
+
+
+def results(release: Release, sites: Mapping[str, Store]) -> Results:
     """What the sites of the waves begun so far read back and probed since: readings, share below, who holds
     the version, who is silent.
     """
@@ -167,14 +191,7 @@ def results(release: Release, sites: Mapping[str, Store]) -> dict[str, Any]:
         (held if holds else silent).append(site)
     share = below / count if count else None
     trips = count >= LEAST_READINGS and share is not None and share > told.most_below_frac
-    return {
-        "readings": count,
-        "below": below,
-        "below_frac": share,
-        "held": held,
-        "unknown": silent,
-        "trips": trips,
-    }
+    return Results(readings=count, below=below, below_frac=share, held=held, unknown=silent, trips=trips)
 
 
 def next_wave(store: Store, number: int, sites: Mapping[str, Store], who: str) -> Kept[WaveTold]:
@@ -187,24 +204,24 @@ def next_wave(store: Store, number: int, sites: Mapping[str, Store], who: str) -
     """
     release = release_of(store, number)
     told = results(release, sites)
-    if told["trips"] and not release.halted:
+    if told.trips and not release.halted:
         halt(
             store,
             number,
             who or "the stop rule",
-            f"{told['below']} of {told['readings']} readings below the limit",
+            f"{told.below} of {told.readings} readings below the limit",
         )
         release = release_of(store, number)
     if release.halted:
         raise InputError("release", number, "going on: this one is halted; print the card to go back to")
     if release.started >= len(release.told.waves):
         raise InputError("release", number, "one with a wave left")
-    if told["unknown"]:
+    if told.unknown:
         raise InputError(
             "release",
             number,
             "read back by every site of the waves before: {sites}",
-            values={"sites": ", ".join(told["unknown"][:8])},
+            values={"sites": ", ".join(told.unknown[:8])},
         )
     if len(who.strip()) < 2:
         raise InputError("who", repr(who), "the name of the person who lets it go on")

@@ -114,10 +114,10 @@ def _thermometers(store: Store) -> list[NowLine]:
         NowLine(
             harm=Harm.READING,
             act="check",
-            about=str(row["thermometer"]),
+            about=row.thermometer,
             text=CHECK,
-            values={"thermometer": str(row["thermometer"])},
-            due_at=None if row["overdue"] else row["due_at"],
+            values={"thermometer": row.thermometer},
+            due_at=None if row.overdue else row.due_at,
         )
         for row in known
     ]

@@ -31,7 +31,7 @@ from frywright.model.errors import InputError, Phrase
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import show_below, to_people
-from frywright.paper.paper import PAPER, pdf, section
+from frywright.paper.paper import PAPER, Section, pdf, section
 from frywright.rooms.clock import now
 from frywright.rooms.records.corrective import EARLIEST_YEAR, LATEST_YEAR, case_view, cases
 from frywright.rooms.records.coverage import covered, gaps_of, listed, unchecked_days, without_case
@@ -364,7 +364,7 @@ def pack_pdf(kitchen: Kitchen, view: Mapping[str, Any], language: str = "en", tr
     )
 
 
-def _sums(view: Mapping[str, Any], tr: Translate) -> list[dict[str, Any]]:
+def _sums(view: Mapping[str, Any], tr: Translate) -> list[Section]:
     """What stands first on paper: gaps, loads, patterns, cases, dates of contractors."""
     none = tr("None on record.")
     cases = [
@@ -413,7 +413,7 @@ def _sums(view: Mapping[str, Any], tr: Translate) -> list[dict[str, Any]]:
     ]
 
 
-def _newest(found: dict[str, tuple[list[str], list[list[str]]]], tr: Translate) -> list[dict[str, Any]]:
+def _newest(found: dict[str, tuple[list[str], list[list[str]]]], tr: Translate) -> list[Section]:
     """The newest rows of every table that stands on paper."""
     sections = []
     for sheet in SHEETS:

@@ -21,7 +21,7 @@ from frywright.model.errors import InputError
 from frywright.rooms.care import vat as oil
 from frywright.rooms.care.upkeep import care_rows
 from frywright.rooms.clock import now
-from frywright.rooms.cook.desk import program_rows
+from frywright.rooms.cook.desk import ProgramRow, program_rows
 from frywright.rooms.cook.readbacks import tell_readback
 from frywright.rooms.hall import AUTHOR_NOW
 from frywright.rooms.kitchen import remembered_kitchen
@@ -167,7 +167,7 @@ def _add_reads(routes: APIRouter, context: Context) -> None:
         return {"number": end.number, "hash": end.hash, "anchor": anchor.text if anchor else None}
 
     @routes.get("/programs")
-    def programs() -> list[dict[str, Any]]:
+    def programs() -> list[ProgramRow]:
         """Every program, its version, what its fryer is known to hold, what is predicted and what is proven
         of it.
         """

@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict, replace
-from typing import Any
+from dataclasses import replace
 
 from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.errors import FrywrightError, InputError
+from frywright.model.plain import plain
 from frywright.paper.chart import cook_spec, svg
 from frywright.rooms.cook.life import LifeShown, life_of_program, life_shown
 from frywright.rooms.cook.programs import keep_simulation
-from frywright.rooms.cook.view import cook_view, saved_view
+from frywright.rooms.cook.view import CookView, SavedView, cook_view, saved_view
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.ask import CookRequest, ask
 from frywright.trial.predicted import program_facts, show_facts, with_probing
@@ -50,7 +50,7 @@ def router(context: Context) -> APIRouter:
     return routes
 
 
-def _view(context: Context, request: Request, form: CookForm) -> dict[str, Any]:
+def _view(context: Context, request: Request, form: CookForm) -> CookView:
     """The answer to what is typed, and whether somebody must answer for the program."""
     kitchen, asked = form.kitchen, form.request()
     answer = ask(kitchen, asked)
@@ -58,13 +58,13 @@ def _view(context: Context, request: Request, form: CookForm) -> dict[str, Any]:
     view = cook_view(answer, system, translate)
     if asked == CookRequest(program=asked.program):
         own = with_probing(kitchen, asked.program, answer.facts)
-        view["facts"] = asdict(show_facts(own, system, translate))
+        view = replace(view, facts=show_facts(own, system, translate))
     else:
         own = program_facts(kitchen, asked.program)
-    return {**view, "locked": answer.facts.short or own.short, "saved": _saved(context, request, form)}
+    return replace(view, locked=answer.facts.short or own.short, saved=_saved(context, request, form))
 
 
-def _saved(context: Context, request: Request, form: CookForm) -> dict[str, Any] | None:
+def _saved(context: Context, request: Request, form: CookForm) -> SavedView | None:
     """The version saved under the stages typed, on the same load, where they differ and it can run."""
     asked = form.request()
     if not form.stored or asked.program.stages == form.program.stages:
@@ -117,7 +117,7 @@ def _add_answers(routes: APIRouter, context: Context) -> None:
     def live(request: Request) -> Response:
         form = CookForm(remembered_kitchen(context.store), request.query_params)
         try:
-            return JSONResponse({"ok": True, **_view(context, request, form)})
+            return JSONResponse({"ok": True, **plain(_view(context, request, form))})
         except InputError as error:
             told = {"ok": False, "error": "InputError", "message": context.explain(request, error)}
             marks = _marks(context, request, form, error)
@@ -130,7 +130,9 @@ def _add_answers(routes: APIRouter, context: Context) -> None:
         form = CookForm(remembered_kitchen(context.store), request.query_params)
         tr = translator(context.language(request))
         words = {"oil": tr("oil"), "minutes": tr("minutes since the drop"), "pressure": tr("gauge")}
-        return Response(svg(cook_spec(_view(context, request, form), words)), media_type="image/svg+xml")
+        return Response(
+            svg(cook_spec(_view(context, request, form).picture, words)), media_type="image/svg+xml"
+        )
 
 
 def _add_keeping(routes: APIRouter, context: Context) -> None:

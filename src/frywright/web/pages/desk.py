@@ -17,23 +17,24 @@ from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import Program
 from frywright.rooms.cook.desk import (
+    WindowRow,
     at_altitude,
     clock_sentence,
-    design_json,
     design_program,
+    design_view,
     program_rows,
-    row_json,
+    row_view,
     scouting_beside,
     take_row,
-    transfer_json,
     transfer_program,
+    transfer_view,
     window_of,
     window_rows,
 )
 from frywright.rooms.cook.programs import record_proof, unanswered
 from frywright.rooms.kitchen import kitchen_number, remembered_kitchen
 from frywright.trial.naming import away_words
-from frywright.trial.proof import ProofAnswer, proof_json, prove_program
+from frywright.trial.proof import ProofAnswer, proof_view, prove_program
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.forms import whole_number
@@ -72,7 +73,7 @@ def router(context: Context) -> APIRouter:
         place = kitchen()
         held = program_rows(context.store, place, translator(context.language(request)))
         name = request.query_params.get("saved", "")
-        saved = next((s for s in held if s["name"] == name), None)
+        saved = next((s for s in held if s.name == name), None)
         tr = translator(context.language(request))
         values = {"kitchen": place, "held": held, "saved": saved}
         values["unanswered"] = unanswered(context.store, place, tr)
@@ -182,11 +183,11 @@ def _designing(
         found, proof = design_program(place, product, fryer, goals, Effort(stages=stages, progress=progress))
         rows, system = _window(place, found.recommended.program, goals), str(place.site.units)
         return {
-            "tell": lambda tr: {
-                **design_json(found, proof, system, tr),
-                "window": rows(tr),
-                "clock": clock_sentence(place, found.recommended.program, tr),
-            },
+            "tell": lambda tr: replace(
+                design_view(found, proof, system, tr),
+                window=rows(tr),
+                clock=clock_sentence(place, found.recommended.program, tr),
+            ),
             "made": found.recommended.program,
             "origin": "designed",
             "facts": proof.facts,
@@ -203,11 +204,11 @@ def _taking(place: Kitchen, row: Candidate, goals: Goals) -> Callable[..., Any]:
         progress(0.5)
         rows = _window(place, taken[0].program, goals)
         return {
-            "tell": lambda tr: {
-                **row_json(taken, system, tr),
-                "window": rows(tr),
-                "clock": clock_sentence(place, taken[0].program, tr),
-            },
+            "tell": lambda tr: replace(
+                row_view(taken, system, tr),
+                window=rows(tr),
+                clock=clock_sentence(place, taken[0].program, tr),
+            ),
             "made": taken[0].program,
             "origin": "designed",
             "facts": taken[1].facts,
@@ -222,11 +223,11 @@ def _carrying(place: Kitchen, program: Program, target: Target) -> Callable[...,
         beside = scouting_beside(place, program, found.program.product, target.kitchen.site.altitude_m)
         system = str(place.site.units)
         return {
-            "tell": lambda tr: {
-                **transfer_json(found, proof, system, tr),
-                "beside": beside,
-                "clock": clock_sentence(target.kitchen, found.program, tr),
-            },
+            "tell": lambda tr: replace(
+                transfer_view(found, proof, system, tr),
+                beside=beside,
+                clock=clock_sentence(target.kitchen, found.program, tr),
+            ),
             "made": found.program,
             "origin": "carried",
             "facts": proof.facts,
@@ -240,14 +241,14 @@ def _proving(place: Kitchen, program: Program, record: Callable[[ProofAnswer], A
         told, system = prove_program(place, program, samples=2048, progress=progress), str(place.site.units)
         record(told)
         rows = _window(place, program, None)
-        return {"tell": lambda tr: {"proof": proof_json(told, system, tr), "window": rows(tr)}}
+        return {"tell": lambda tr: {"proof": proof_view(told, system, tr), "window": rows(tr)}}
 
     return work
 
 
 def _window(
     place: Kitchen, program: Program, goals: Goals | None
-) -> Callable[[Translate], list[dict[str, Any]]]:
+) -> Callable[[Translate], tuple[WindowRow, ...]]:
     edges = window_of(place, program, goals)
     return lambda tr: window_rows(edges, program, str(place.site.units), tr)
 

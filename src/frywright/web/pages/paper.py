@@ -219,7 +219,7 @@ def add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any]
         effect = effect_view(result.effect, str(place.site.units), tr) if result.effect else None
         keyed = ""
         if result.consequence:
-            keyed = cook_view(result.consequence, str(place.site.units), tr)["clock"]["sentence"]
+            keyed = cook_view(result.consequence, str(place.site.units), tr).clock.sentence
         elif result.matches:
             keyed = clock_sentence(place, found, tr)
         return shown(request, found, slot, form, result=result, effect=effect, keyed=keyed)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 from collections.abc import Callable, Mapping
+from dataclasses import replace
 from itertools import islice
 from typing import Any
 
@@ -21,7 +22,7 @@ from frywright.rooms import hall, thermometers
 from frywright.rooms.cook.hold_picture import hold_picture
 from frywright.rooms.cook.logs import ROLES, Log, core_channels, has_gauge, keep_log, read_kept
 from frywright.rooms.cook.probe_report import log_picture, report_pdf, residual_picture
-from frywright.rooms.cook.probe_view import fit_view, kettle_lines, probe_view
+from frywright.rooms.cook.probe_view import FitView, fit_view, kettle_lines, probe_view
 from frywright.rooms.cook.probes import (
     Calibrated,
     ProbeAsk,
@@ -103,15 +104,17 @@ def router(context: Context) -> APIRouter:
 def _overview(context: Context, place: Any, **values: Any) -> dict[str, Any]:
     store, system = context.store, str(place.site.units)
     due = [
-        {**row, "errors": [show(e, "k", system) for e in row["errors_k"]]}
+        {"check": row, "errors": [show(e, "k", system) for e in row.errors_k]}
         for row in thermometers.due_list(store)
     ]
     doubts = [
         {
-            **d,
-            "read": show(d["read_c"], "c", system),
-            "corrected": show(d["corrected_c"], "c", system),
-            "limit": show(d["limit_c"], "c", system),
+            "thermometer": d.thermometer,
+            "entry": d.reading.entry,
+            "load": d.reading.load,
+            "read": show(d.reading.read_c, "c", system),
+            "corrected": show(d.reading.corrected_c, "c", system),
+            "limit": show(d.reading.limit_c, "c", system),
         }
         for d in thermometers.open_doubts(store)
     ]
@@ -228,7 +231,7 @@ def _told(context: Context, request: Request, place: Any, log: Log, form: dict[s
     system, translate = str(place.site.units), translator(context.language(request))
     asked = _asked(place, log, form)
     told = tell(place, log, asked, context.store)
-    fits, problem = [], ""
+    fits, problem = list[FitView](), ""
     kettle = kettle_found(place, told, asked.program if form.get("program") else "")
     said = kettle_lines(kettle, system, translate)
     if form.get("do") == "calibrate":
@@ -242,11 +245,11 @@ def _told(context: Context, request: Request, place: Any, log: Log, form: dict[s
                     draft=None,
                     notes=(),
                 )
-                fits.append({**fit_view(lid, system, translate), "usable": False, "lid": True})
+                fits.append(replace(fit_view(lid, system, translate), lid=True))
             elif not cuts:
                 raise InputError("cut", "missing", "chosen for at least one probe")
             fits += [fit_view(calibrate(place, told, asked, cut), system, translate) for cut in cuts]
-            fits = [{**f, "picture": residual_picture(f, translate)} for f in fits]
+            fits = [replace(f, picture=residual_picture(f, translate)) for f in fits]
         except FrywrightError as error:
             problem = context.explain(request, error)
     return {
