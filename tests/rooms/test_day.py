@@ -264,6 +264,40 @@ def test_a_full_day_of_random_taps_loses_no_entry(store, kitchen, bench, seed):
     assert store.verify()[0] >= len(good)
 
 
+def test_advice_is_worked_out_once_and_anew_for_all_that_counts(bench, monkeypatch):
+    """Kept advice is what would be advised at any moment of a day of random taps."""
+    import random
+
+    from frywright.plan.advice import advise
+    from frywright.plan.live import Happening, What, state_of
+    from frywright.rooms.day import advised as module
+
+    done = []
+
+    def counted(*args):
+        done.append(1)
+        return advise(*args)
+
+    monkeypatch.setattr(module, "advise", counted)
+    module._KEPT.clear()
+    dice, facts, slots = random.Random(7), [], bench.day.slots_count
+    for _ in range(60):
+        at, item = dice.uniform(0, slots - 1), dice.randrange(len(bench.products))
+        what = dice.choice([What.DROP, What.LIFT, What.SOLD, What.DOWN, What.UP, What.OUT, What.FILTER])
+        load = dice.randrange(len(bench.loads[item]))
+        fryer = bench.fryers.index(bench.loads[item][load].fryer)
+        facts.append(
+            Happening(what=what, at_n=at, fryer=fryer, item=item, load=load, units_n=dice.randint(1, 9))
+        )
+    facts.sort(key=lambda f: f.at_n)
+    moments = sorted(dice.uniform(0, slots - 1) for _ in range(12))
+    for now_n in moments:
+        state = state_of(bench.day, facts, now_n)
+        wanted = advise(bench.day, state, bench.par, bench.look)
+        assert module.advised(bench, state) == module.advised(bench, state) == wanted
+    assert 8 <= len(done) <= 12
+
+
 def test_a_late_truck_takes_a_product_off(store, kitchen, bench):
     """While a product is out nothing of it is advised or planned and the loss is told; when it is in again it
     is.

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from threading import Lock
 from typing import Any
 
 import sqlalchemy as sa
@@ -13,6 +14,8 @@ from sqlalchemy import event
 from frywright.model.errors import NotKeptError, RecordError
 
 NEWEST_SCHEMA = "0005"
+LONGEST_QUEUE_S = 20.0
+"""A writer that waits longer for its turn keeps nothing and says so (project's own rule)."""
 WRITER_LOCK = 7_310_221
 """Number of the advisory lock under which PostgreSQL writers take turns."""
 
@@ -52,6 +55,25 @@ def take_turn(connection: sa.Connection) -> None:
         connection.exec_driver_sql("BEGIN IMMEDIATE")
     else:
         connection.execute(sa.select(sa.func.pg_advisory_xact_lock(WRITER_LOCK)))
+
+
+class Queue:
+    """Where the writers of one program wait, so that none waits with a connection, or asks over and over for
+    a lock that the others hold.
+    """
+
+    def __init__(self) -> None:
+        self._turn = Lock()
+
+    @contextmanager
+    def turn(self) -> Iterator[None]:
+        """Alone until the block ends; who waits too long gives up."""
+        if not self._turn.acquire(timeout=LONGEST_QUEUE_S):
+            raise sa.exc.TimeoutError("other writers took too long")
+        try:
+            yield
+        finally:
+            self._turn.release()
 
 
 @contextmanager

@@ -20,6 +20,7 @@ from contextlib import contextmanager, suppress
 from contextvars import ContextVar
 from copy import copy
 from dataclasses import dataclass, field
+from functools import lru_cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from threading import RLock
@@ -27,13 +28,15 @@ from typing import Any
 
 import sqlalchemy as sa
 
-from frywright.ledger.database import in_words, is_file, opened, take_turn
+from frywright.ledger.database import Queue, in_words, is_file, opened, take_turn
 from frywright.ledger.facts.fact import F, Kept, kept
 from frywright.ledger.tables import ENTRY
 from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, row_hash, stamp, unstamp
 from frywright.model.errors import InputError, RecordError
 
 READ_BLOCK, LARGEST_NUMBER = 2000, 2**53
+REMEMBERED = 10_000
+"""Rows whose facts stay in memory, about 20 MB."""
 HOME = ""
 """Key of the kitchen a store begins with."""
 KEY = re.compile(r"[a-z0-9_]{1,40}")
@@ -161,6 +164,7 @@ class Store:
         self._now, self.sealed, self.site = now, False, HOME
         self._open: ContextVar[Writer | None] = ContextVar("writer", default=None)
         self._held: ContextVar[_Look | None] = ContextVar("look", default=None)
+        self._queue = Queue()
         self._sites: dict[str, Store] = {HOME: self}
         self.sqlite = is_file(url)
         self.engine = opened(url)
@@ -261,7 +265,7 @@ class Store:
         if outer is not None:
             yield outer.at(self.site)
             return
-        with in_words(writing=True), self.engine.connect() as connection:
+        with in_words(writing=True), self._queue.turn(), self.engine.connect() as connection:
             take_turn(connection)
             writer = Writer(connection, self._now, self.site)
             mark = self._open.set(writer)
@@ -330,6 +334,9 @@ class Store:
         """Entries in order of number, read in blocks so that memory stays bounded; ``after`` a number, or
         before it when newest come first.
         """
+        return (_recorded(row) for row in self._rows(kind, newest_first, after))
+
+    def _rows(self, kind: str | None, newest_first: bool, after: int | None) -> Iterator[Any]:
         while True:
             order = ENTRY.c.number.desc() if newest_first else ENTRY.c.number
             query = sa.select(ENTRY).where(self._mine).order_by(order).limit(READ_BLOCK)
@@ -339,7 +346,7 @@ class Store:
                 query = query.where(ENTRY.c.number < after if newest_first else ENTRY.c.number > after)
             with self.looking() as connection:
                 block = connection.execute(query).all()
-            yield from (_recorded(row) for row in block)
+            yield from block
             if len(block) < READ_BLOCK:
                 return
             after = block[-1].number
@@ -387,8 +394,9 @@ class Store:
     def facts(
         self, cls: type[F], *, newest_first: bool = False, after: int | None = None
     ) -> Iterator[Kept[F]]:
-        """Facts of a class, as :meth:`entries`."""
-        return (kept(item, cls) for item in self.entries(cls.KIND, newest_first=newest_first, after=after))
+        """Facts of a class, as :meth:`entries`; a row read before is not read again."""
+        rows = self._rows(cls.KIND, newest_first, after)
+        return (_fact(row, cls) for row in rows)  # type: ignore[arg-type]
 
     def facts_between(self, since: dt.datetime, until: dt.datetime, cls: type[F]) -> Iterator[Kept[F]]:
         """Facts of a class that happened in a span, as :meth:`between`."""
@@ -459,6 +467,12 @@ class Store:
             if len(block) < READ_BLOCK:
                 break
         return Point(number=count, hash=previous)
+
+
+@lru_cache(REMEMBERED)
+def _fact(row: sa.Row[Any], cls: type[F]) -> Kept[F]:
+    """The fact of a row, by all that stands in it."""
+    return kept(_recorded(row), cls)
 
 
 def _recorded(row: Any) -> Recorded:

@@ -5,6 +5,7 @@ and what to do about it.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -132,10 +133,23 @@ def crossing(
         raise InputError(
             "limit, share, heat", f"{limit:g}, {share:g}, {heat:g}", "a limit up to 100 %, a share below 1"
         )
-    p, rng = prior or Prior(), np.random.default_rng(seed)
-    drawn = rng.multivariate_normal(
-        np.asarray(mean, dtype=float), np.asarray(cover, dtype=float), PATHS, method="eigh"
-    )
+    middle, spread = np.asarray(mean, dtype=float), np.asarray(cover, dtype=float)
+    numbers = float(limit), float(share), float(fresh), float(heat)
+    return _drawn(tuple(middle.tolist()), tuple(map(tuple, spread.tolist())), numbers, prior or Prior(), seed)
+
+
+@lru_cache(256)
+def _drawn(
+    mean: tuple[float, ...],
+    cover: tuple[tuple[float, ...], ...],
+    numbers: tuple[float, float, float, float],
+    p: Prior,
+    seed: int,
+) -> Crossing:
+    """The drawn futures of :func:`crossing`, which are the same for the same numbers."""
+    limit, share, fresh, heat = numbers
+    rng = np.random.default_rng(seed)
+    drawn = rng.multivariate_normal(np.array(mean), np.array(cover), PATHS, method="eigh")
     level, growth = drawn[:, 0], np.maximum(drawn[:, 1], 0.0)
     last, when = level.copy(), np.full(PATHS, np.inf)
     for day in range(1, HORIZON_DAYS + 1):

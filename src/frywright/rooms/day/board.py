@@ -26,7 +26,6 @@ from frywright.model.trade import time_of_day
 from frywright.plan.advice import (
     Advice,
     Outlook,
-    advise,
     bank_now,
     expected_path,
     last_drops,
@@ -35,6 +34,7 @@ from frywright.plan.advice import (
 )
 from frywright.plan.explain import Waste, explain, total
 from frywright.plan.live import Happening, State, What, state_of
+from frywright.rooms.day.advised import advised
 from frywright.rooms.day.day import Bench
 from frywright.rooms.day.lifting import lifts_of, same_drop
 from frywright.rooms.day.loads import LoadFact
@@ -211,7 +211,7 @@ class Board:
 
     def advice(self, state: State) -> list[Advice]:
         """What to do now in every idle fryer."""
-        return advise(self.bench.day, state, self.bench.par, self.bench.look)
+        return advised(self.bench, state)
 
     def rest_of_day(self, state: State, paths: int = 100) -> Outlook:
         """The plan from now on."""
