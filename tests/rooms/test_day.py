@@ -24,7 +24,8 @@ from frywright.rooms.clock import now
 from frywright.rooms.day import day
 from frywright.rooms.day import paper as day_paper
 from frywright.rooms.day import views as day_view
-from frywright.rooms.day.board import Board, Tap, board_view, tap_of
+from frywright.rooms.day.board import Board, Tap, tap_of
+from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.compare import compare_down
 from frywright.rooms.day.practice import demo_sales
 from frywright.rooms.day.round import play_day

@@ -6,20 +6,25 @@ from __future__ import annotations
 
 import datetime as dt
 import io
+import itertools
 
 import pytest
 
+from frywright.ledger.facts.day import BoardTap
 from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
 from frywright.rooms.clock import now
-from frywright.rooms.day import day
-from frywright.rooms.day.board import Board, Tap, board_view
+from frywright.rooms.day import day, twice
+from frywright.rooms.day.board import Board, Tap
+from frywright.rooms.day.board_view import board_view
+from frywright.rooms.day.compare import compare_out
 from frywright.rooms.day.lifting import Answer, LiftAskedError
 from frywright.rooms.day.practice import demo_sales
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.standing import taps_since
 from frywright.trial.kitchens import demo_text
 
 pytestmark = pytest.mark.slow
@@ -189,3 +194,127 @@ def test_two_tablets_press_one_done(board):
     lift(board, program_time(board))
     _, third = drop(board, key="next", at=NOON + 1000)
     assert third
+
+
+def test_two_tablets_lift_filter_and_throw_once(board):
+    """The second tap of the same act is the first one's entry, and nothing scolds; answered questions too."""
+    drop(board)
+    late = program_time(board) + 600
+    first, _ = lift(board, late, reason=Answer.IN_TIME)
+    again, new = lift(board, late + 30, key="other", reason=Answer.IN_TIME)
+    assert (again.number, new) == (first.number, False)
+    quick, _ = lift(board, program_time(board) + 20, key="third")
+    assert quick.number == first.number
+    for what, more in (
+        ("filter", {"fryer": "cedar"}),
+        ("down", {"fryer": "birch"}),
+        ("out", {"product": "wedges"}),
+        ("discard", {"product": "bone_in", "pieces_count": 4, "reason": "expired"}),
+    ):
+        one, _ = board.tell(Tap(key=f"{what} a", what=what, at_s=NOON + 2000, **more))
+        two, new = board.tell(Tap(key=f"{what} b", what=what, at_s=NOON + 2020, **more))
+        assert (two.number, new) == (one.number, False)
+        _, later = board.tell(Tap(key=f"{what} c", what=what, at_s=NOON + 2100, **more))
+        assert later
+    notes = board_view(board, NOON + 2030)["notes"]
+    assert not [n for n in notes if "without a drop" in n or "before the one" in n]
+
+
+def undo(board, key, at_s, own="undo"):
+    return board.tell(Tap(key=own, what="undo", at_s=at_s, undoes=key))
+
+
+def test_a_tap_is_taken_back_and_stays_on_record(board):
+    """A drop by mistake counts no more; the entry, and that it was taken back, are both kept."""
+    drop(board)
+    gone, new = undo(board, "drop", NOON + 8)
+    assert new
+    assert board_view(board, NOON + 9)["fryers"][0]["state"] != "cooking"
+    told = list(board.store.facts(BoardTap))
+    assert [(e.fact.what, e.fact.reason) for e in told] == [("drop", ""), ("undo", "drop")]
+    assert told[1].replaces == told[0].number == gone.replaces
+    assert taps_since(board.store, FRIDAY) == []
+    twice, new = undo(board, "drop", NOON + 9, own="again")
+    assert (twice.number, new) == (gone.number, False)
+
+
+def test_a_lift_thrown_away_is_taken_back_whole(board):
+    """The lift and what it threw away go together; the load is in the oil again."""
+    drop(board)
+    lift(board, 300.0, reason=Answer.THROWN)
+    undo(board, "lift", NOON + 305)
+    view = board_view(board, NOON + 306)
+    assert view["fryers"][0]["state"] == "cooking"
+    assert board.state(NOON + 306).thrown == []
+    assert [e.fact.what for e in board.taps()] == ["drop"]
+
+
+def test_taking_back_has_its_bounds(board, monkeypatch):
+    """Nothing unknown, nothing long ago, nothing that something else in the fryer already follows."""
+    with pytest.raises(InputError, match="has kept"):
+        undo(board, "nothing", NOON)
+    drop(board)
+    lift(board, program_time(board))
+    drop(board, key="next", at=NOON + program_time(board) + 5)
+    with pytest.raises(InputError, match="next act in this fryer"):
+        undo(board, "lift", NOON + program_time(board) + 8)
+    later = now() + dt.timedelta(seconds=60)
+    monkeypatch.setattr(twice, "now", lambda: later)
+    undo(board, "next", NOON + program_time(board) + 14)
+    with pytest.raises(InputError, match="within ten seconds"):
+        undo(board, "lift", NOON + program_time(board) + 40, own="late")
+    assert [e.fact.what for e in board.taps()] == ["drop", "lift"]
+
+
+def test_a_fryer_out_of_use_keeps_the_clock_of_its_load(board):
+    """A load under pressure does not vanish from the board because its fryer failed."""
+    drop(board)
+    board.tell(Tap(key="down", what="down", at_s=NOON + 60, fryer="alder"))
+    row = board_view(board, NOON + 70)["fryers"][0]
+    assert (row["state"], row["down"], row["pieces"]) == ("cooking", True, 16)
+    assert row["lift_s"] == NOON + program_time(board)
+    lift(board, program_time(board))
+    row = board_view(board, NOON + program_time(board) + 5)["fryers"][0]
+    assert (row["state"], row["text"]) == ("down", "Out of use")
+
+
+def test_no_raw_pieces_is_compared_and_not_advised(board):
+    """What the day loses without a product is told; an unknown one is refused; it comes back."""
+    board.tell(Tap(key="out", what="out", at_s=NOON, product="wedges"))
+    view = board_view(board, NOON + 5)
+    assert "wedges" not in [a["product"] for a in view["advice"]]
+    found = compare_out(board, NOON + 5, "wedges")
+    assert found["product"] == "Potato wedges"
+    assert found["short_n"] > 0
+    with pytest.raises(InputError, match="product"):
+        compare_out(board, NOON + 5, "ghost")
+    board.tell(Tap(key="in", what="in", at_s=NOON + 100, product="wedges"))
+    assert not next(s for s in board_view(board, NOON + 101)["shelf"] if s["product"] == "wedges")["out"]
+
+
+def test_people_on_the_line(board):
+    """The last number told holds from then on; nonsense is refused; acts stand apart when one works alone."""
+    assert board_view(board, NOON)["people"] == board.kitchen.trade.hands_count
+    board.tell(Tap(key="one", what="people", at_s=NOON + 10, pieces_count=1))
+    view = board_view(board, NOON + 20)
+    assert view["people"] == 1
+    starts = sorted(a["start_s"] for a in view["advice"] if a["kind"] != "wait")
+    assert all(b - a >= 60 for a, b in itertools.pairwise(starts))
+    for wrong in (0, 10):
+        with pytest.raises(InputError, match="people"):
+            board.tell(Tap(key=f"p{wrong}", what="people", at_s=NOON + 30, pieces_count=wrong))
+
+
+def test_the_time_of_every_load_is_its_cards(board):
+    """For every load of every product the countdown ends where the card says: at its lift, or where the
+    pressure is let go; nothing is rounded.
+    """
+    for loads in board.bench.loads:
+        for fact in loads:
+            spans = board.kitchen.program(fact.program).durations_s()
+            if fact.vent_start_s is None:
+                assert fact.lift_s == pytest.approx(sum(spans), abs=1e-6), fact.program
+            else:
+                ends = list(itertools.accumulate(spans))
+                assert min(abs(fact.vent_start_s - end) for end in ends) < 1e-6, fact.program
+                assert fact.lift_s >= sum(spans) - 1e-6

@@ -17,7 +17,8 @@ from frywright.model.errors import InputError
 from frywright.rooms.care import machines, procedures
 from frywright.rooms.clock import now
 from frywright.rooms.day import day
-from frywright.rooms.day.board import Board, Tap, board_view
+from frywright.rooms.day.board import Board, Tap
+from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.practice import demo_sales
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.rooms.standing import stopped

@@ -39,6 +39,9 @@ def client(tmp_path_factory):
         "/day/board",
         "/day/board?practice=7&date=2026-11-27&now_s=43200",
         "/day/board/part?practice=7&date=2026-11-27&now_s=43200",
+        "/day/line?practice=7&date=2026-11-27&now_s=43200",
+        "/day/line/part?practice=7&date=2026-11-27&now_s=43200",
+        "/day/board/down?practice=7&date=2026-11-27&now_s=43200&product=wedges",
         "/day/board/down?practice=7&date=2026-11-27&now_s=63600&fryer=birch",
         "/day/close?practice=7&date=2026-11-27&now_s=63600",
         "/day/board/promise?practice=7&date=2026-11-27&now_s=43200&product=bone_in&pieces=40&at=17:00",
@@ -91,8 +94,15 @@ def test_taps_by_form_and_by_json(client):
     assert client.post("/day/tap", json=tap, headers={"origin": "http://elsewhere"}).status_code == 403
     board = client.get("/day/board.json", params={**PRACTICE, "practice": "61"}).json()
     assert {f["key"]: f["state"] for f in board["fryers"]}["alder"] == "cooking"
-    down = client.post("/day/tap", data={**tap, "key": "k3", "what": "down", "fryer": "birch"})
-    assert "12:00" in down.text
+    down = client.post(
+        "/day/tap",
+        data={**tap, "key": "k3", "what": "down", "fryer": "birch", "screen": "line"},
+        follow_redirects=False,
+    )
+    assert down.headers["location"].startswith("/day/line?practice=61")
+    out = client.post("/day/tap", data={**tap, "key": "k4", "what": "out", "product": "wedges"})
+    assert out.status_code == 200
+    assert "/day/board/down?product=wedges" in out.text
     assert "birch" not in [
         d["fryer"]
         for d in client.get("/day/board.json", params={**PRACTICE, "practice": "61"}).json()["advice"]
@@ -148,6 +158,7 @@ def test_any_tap_is_kept_or_refused_in_words(client, values):
         "/day/replay?date=2026-11-27&hold_bone_in=long",
         "/day/board?practice=x",
         "/day/board/down?practice=7&fryer=nobody",
+        "/day/board/down?practice=7&product=ghost",
         "/day/labels.pdf?practice=8&date=2026-11-27&now_s=43200",
     ],
 )

@@ -292,7 +292,8 @@ def board(
     from frywright.model.errors import InputError
     from frywright.model.trade import time_of_day_s
     from frywright.rooms.clock import now
-    from frywright.rooms.day.board import Board, Tap, board_view
+    from frywright.rooms.day.board import Board, Tap
+    from frywright.rooms.day.board_view import board_view
     from frywright.rooms.day.compare import compare_down
 
     if play and practice is None:

@@ -5,11 +5,13 @@ from __future__ import annotations
 import datetime as dt
 from collections.abc import Callable
 from dataclasses import dataclass
+from itertools import takewhile
 
 from frywright.design.controller import render
 from frywright.design.slots import slots_of
 from frywright.ledger.facts.care import Reopened, StopUse
 from frywright.ledger.facts.cook import ReadBackTaken, SlotChosen
+from frywright.ledger.facts.day import BoardTap, standing
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.life import CardPrinted
 from frywright.ledger.facts.oil import OilLimitSet
@@ -50,6 +52,17 @@ class Held:
 
 def held_status(store: Store, kitchen: Kitchen, translate: Callable[[str], str] = str) -> list[Held]:
     """What each fryer is known to hold of each program."""
+def taps_since(store: Store, day: dt.date) -> list[Kept[BoardTap]]:
+    """What the board was told of a day and those after it, without what was taken back; newest first."""
+    early = day - dt.timedelta(days=2)  # a tablet that was off line tells late
+    found = takewhile(lambda e: e.fact.date >= early, store.facts(BoardTap, newest_first=True))
+    return [e for e in standing(found) if e.fact.date >= day]
+
+
+def held_status(
+    store: Store, kitchen: Kitchen, translate: Callable[[str], str] = str
+) -> list[dict[str, str]]:
+    """What each fryer is known to hold of each program: by its newest read-back, else unknown."""
     newest = {item.fact.name: item for item in store.facts(ReadBackTaken)}
     rows = []
     for name in sorted({p.name for p in kitchen.programs}):

@@ -51,6 +51,8 @@ _BY_RIGHT = {
         "GET /day/board",
         "GET /day/board/part",
         "GET /day/board.json",
+        "GET /day/line",
+        "GET /day/line/part",
         "GET /day/board/down",
         "GET /day/board/promise",
         "GET /day/close",

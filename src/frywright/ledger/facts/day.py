@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
-from frywright.ledger.facts.fact import Fact
+from frywright.ledger.facts.fact import Fact, Kept
 
+UNDO = "undo"
+"""What a tap says that takes back the one it replaces."""
 Lack = Literal["readings", "checks", "close"]
 
 
@@ -37,6 +39,13 @@ class PracticeTap(BoardTap):
     """A tap of a practice day, whose guests are invented: never evidence."""
 
     KIND: ClassVar[str] = "practice_event"
+
+
+def standing(items: Iterable[Kept[BoardTap]]) -> list[Kept[BoardTap]]:
+    """Taps that were not taken back, in their order, without those that took back."""
+    told = list(items)
+    undone = {item.replaces for item in told if item.fact.what == UNDO}
+    return [item for item in told if item.fact.what != UNDO and item.number not in undone]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -11,7 +11,7 @@ from typing import Any
 
 from frywright.catalog import load as catalog
 from frywright.ledger.facts.care import CareDone
-from frywright.ledger.facts.day import BoardTap, CloseStepSigned
+from frywright.ledger.facts.day import CloseStepSigned
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.store import Store
@@ -25,7 +25,7 @@ from frywright.rooms.care.upkeep import care_rows, today_of
 from frywright.rooms.care.vat import keep_refused, oil_fact, vat_states, vat_view
 from frywright.rooms.clock import now
 from frywright.rooms.hall import confirmed, write
-from frywright.rooms.standing import stopped
+from frywright.rooms.standing import stopped, taps_since
 
 Translate = Callable[[str], str]
 PLANS = {
@@ -180,9 +180,7 @@ def _waiting(plans: list[Tonight], step: Mapping[str, Any], done: set[tuple[str,
 
 def _no_load_in(store: Store, fryer: Fryer, day: dt.date) -> None:
     """Whether the board holds a load in a fryer whose heat is to go off: its last drop was not lifted."""
-    for item in store.facts(BoardTap, newest_first=True):
-        if item.fact.date < day:
-            return
+    for item in taps_since(store, day):
         if item.fact.fryer == fryer.key and item.fact.what in ("drop", "lift"):
             if item.fact.what == "drop":
                 raise InputError(

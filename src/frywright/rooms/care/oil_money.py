@@ -8,7 +8,6 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from frywright.ledger.facts.day import BoardTap
 from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
@@ -31,7 +30,7 @@ from frywright.oil.worth import (
 from frywright.rooms.care.oil_moves import rotation_notes
 from frywright.rooms.care.vat import FRESH_PCT, RISE_C, VatState
 from frywright.rooms.clock import now
-from frywright.rooms.standing import oil_limit_here
+from frywright.rooms.standing import oil_limit_here, taps_since
 from frywright.trial.ask import CookRequest, ask
 
 Translate = Callable[[str], str]
@@ -217,10 +216,8 @@ def _board(store: Store, kitchen: Kitchen, since: dt.date) -> Board:
     """Product dropped since a day, and the oil it carried off and the fat it gave by the engine."""
     found = Board()
     loads: Counter[tuple[str, str, int]] = Counter()
-    for item in store.facts(BoardTap, newest_first=True):
+    for item in taps_since(store, since):
         tap = item.fact
-        if tap.date < since:
-            break
         if tap.what == "drop":
             loads[tap.fryer, tap.product, tap.pieces_count] += 1
             found.days.add((tap.fryer, tap.date))

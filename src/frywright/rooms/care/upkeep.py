@@ -17,7 +17,6 @@ from frywright.care.counters import Due, Use, calendar, due
 from frywright.care.wear import FIGURES, wear
 from frywright.catalog import load as catalog
 from frywright.ledger.facts.care import CareDone, FigureTimed, FirstDayTimed
-from frywright.ledger.facts.day import BoardTap
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.store import Store
@@ -32,6 +31,7 @@ from frywright.model.trade import Trade
 from frywright.model.units import clock, parse_clock
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
+from frywright.rooms.standing import taps_since
 
 Translate = Callable[[str], str]
 RATE_DAYS, SOON_DAYS = 28, 7
@@ -87,10 +87,10 @@ def worked(store: Store, since: dt.date) -> Worked:
     at_board: Counter[tuple[str, dt.date]] = Counter()
     in_log: Counter[tuple[str, dt.date]] = Counter()
     early = since - dt.timedelta(days=2)
-    for tap in takewhile(lambda e: e.fact.date >= early, store.facts(BoardTap, newest_first=True)):
-        if tap.fact.date >= since and tap.fact.what == "drop":
+    for tap in taps_since(store, since):
+        if tap.fact.what == "drop":
             loads.append((tap.fact.fryer, tap.fact.date))
-        elif tap.fact.date >= since and tap.fact.what == "filter":
+        elif tap.fact.what == "filter":
             at_board[tap.fact.fryer, tap.fact.date] += 1
     for act in takewhile(lambda e: e.fact.date >= early, store.facts(OilDone, newest_first=True)):
         if act.fact.date >= since and act.fact.what == "filter":

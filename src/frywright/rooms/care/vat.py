@@ -10,7 +10,6 @@ from typing import Any, get_args
 
 import numpy as np
 
-from frywright.ledger.facts.day import BoardTap
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.oil import OilAct, OilDone, OilLimitSet, OilRefused
 from frywright.ledger.once import kept_once
@@ -25,7 +24,7 @@ from frywright.oil.ageing import share_for_ever
 from frywright.oil.outlook import LEAST_READINGS, Belief, Crossing, Vats, crossing, learn
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
-from frywright.rooms.standing import oil_limit_here
+from frywright.rooms.standing import oil_limit_here, taps_since
 from frywright.verdicts.place import place_of
 
 ACTS: tuple[OilAct, ...] = get_args(OilAct)
@@ -205,9 +204,7 @@ def _filled_on(events: list[OilDone], day: dt.date) -> dt.date:
 def _used(store: Store, since: dt.date) -> dict[dt.date, set[str]]:
     """Fryers that dropped a load, by day of the board."""
     used: dict[dt.date, set[str]] = {}
-    for item in store.facts(BoardTap, newest_first=True):
-        if item.fact.date < since:
-            break
+    for item in taps_since(store, since):
         if item.fact.what == "drop":
             used.setdefault(item.fact.date, set()).add(item.fact.fryer)
     return used

@@ -8,6 +8,7 @@ from typing import Any
 
 from frywright.plan.advice import Advice, advise
 from frywright.plan.live import State
+from frywright.plan.model import Day
 from frywright.rooms.day.day import Bench
 
 KEPT_COUNT = 32
@@ -15,15 +16,16 @@ _KEPT: OrderedDict[tuple[Any, ...], tuple[Bench, list[Advice]]] = OrderedDict()
 _TURN = Lock()
 
 
-def advised(bench: Bench, state: State) -> list[Advice]:
-    """What to do now in every idle fryer; the same where nothing that counts has changed.
+def advised(bench: Bench, state: State, day: Day) -> list[Advice]:
+    """What to do now in every idle fryer; the same where nothing that counts has changed. ``day`` is the
+    bench's, with the people who are there.
 
     Time counts by the slot: within it nothing but what happens, and hold lives that end, changes advice.
     """
-    key = (id(bench), *_counts(state))
+    key = (id(bench), day.hands_count, *_counts(state))
     with _TURN:
         if key not in _KEPT:
-            _KEPT[key] = bench, advise(bench.day, state, bench.par, bench.look)
+            _KEPT[key] = bench, advise(day, state, bench.par, bench.look)
             if len(_KEPT) > KEPT_COUNT:
                 _KEPT.popitem(last=False)
         return list(_KEPT[key][1])

@@ -9,43 +9,33 @@ evidence.
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable, Mapping, Sequence
-from dataclasses import asdict, dataclass
+from collections.abc import Mapping
+from dataclasses import asdict, dataclass, replace
 from typing import Any
 
 import numpy as np
 
-from frywright.ledger.facts.day import BoardTap, PracticeTap
+from frywright.ledger.facts.day import UNDO, BoardTap, PracticeTap, standing
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
-from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
-from frywright.model.trade import time_of_day
-from frywright.plan.advice import (
-    Advice,
-    Outlook,
-    bank_now,
-    expected_path,
-    last_drops,
-    level_of,
-    outlook,
-)
+from frywright.plan.advice import Advice, Outlook, expected_path, outlook
 from frywright.plan.explain import Waste, explain, total
 from frywright.plan.live import Happening, State, What, state_of
+from frywright.plan.model import Day
 from frywright.rooms.day.advised import advised
 from frywright.rooms.day.day import Bench
-from frywright.rooms.day.lifting import lifts_of, same_drop
-from frywright.rooms.day.loads import LoadFact
+from frywright.rooms.day.lifting import lifts_of
 from frywright.rooms.day.practice import guests
+from frywright.rooms.day.twice import take_back, twin_of
 from frywright.rooms.hall import write
 from frywright.rooms.standing import stopped
 
-LATE_S, STAGGER_S, LONGEST_WAIT_S = 60.0, 60.0, 240.0
-"""Entries recorded this much after they happened are late; lifts stand this far apart (common practice, no
-source).
-"""
+PEOPLE = "people"
+"""What a tap says of the people on the line; the plan's own happenings do not know it."""
+MOST_PEOPLE = 9
 REASONS = ("expired", "close", "dropped on the floor", "burnt", "wrong product", "undercooked", "other")
 
 
@@ -61,6 +51,8 @@ class Tap:
     pieces_count: int = 0
     reason: str = ""
     who: str = ""
+    undoes: str = ""
+    """Key of the tap that this one takes back."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -79,8 +71,8 @@ class Board:
 
     # ------------------------------------------------------------ entries
 
-    def taps(self) -> list[Kept[BoardTap]]:
-        """Today's entries, oldest first."""
+    def entries(self) -> list[Kept[BoardTap]]:
+        """Everything told today, oldest first: also what was taken back, and that it was."""
         found = []
         for item in self.store.facts(self.told_as, newest_first=True):
             if item.fact.date == self.bench.date and item.fact.practice_count == self.practice:
@@ -89,41 +81,55 @@ class Board:
                 break
         return found[::-1]
 
+    def taps(self) -> list[Kept[BoardTap]]:
+        """Today's entries that stand, oldest first."""
+        return standing(self.entries())
+
     def tell(self, tap: Tap) -> tuple[Kept[BoardTap], bool]:
-        """Keep a tap once; the entry, and whether it is new.
+        """Keep a tap once; the entry, and whether it is new. One that another tablet told already is that
+        one's.
 
         Raises
         ------
         InputError
-            A fryer, product, load or time that the day does not have.
+            A fryer, product, load or time that the day does not have; a tap that cannot be taken back.
         LiftAskedError
             A lift that came early or late, and nothing is said of it.
         """
         self._check(tap)
         with self.store.writing():
-            known = next((item for item in self.taps() if item.fact.key == tap.key), None)
-            if known is None and tap.what == What.DROP:
-                twin = same_drop(self, tap)
-                known = next((i for i in self.taps() if twin and i.number == twin.entry_number), None)
+            known = next((item for item in self.entries() if item.fact.key == tap.key), None) or (
+                twin_of(self, tap)
+            )
             if known is not None:
                 return known, False
+            if tap.what == UNDO:
+                return take_back(self, tap), True
             taps = lifts_of(self, tap) if tap.what == What.LIFT else [tap]
-            kept = [self._keep(one) for one in taps]
+            kept = [self.keep(one) for one in taps]
             return kept[0], True
 
-    def _keep(self, tap: Tap) -> Kept[BoardTap]:
-        fact = self.told_as(**asdict(tap), date=self.bench.date, practice_count=self.practice)
-        return write(self.store, fact, moment_of(self.bench.trade, self.bench.date, tap.at_s))
+    def keep(self, tap: Tap, replaces: int | None = None) -> Kept[BoardTap]:
+        """Write a tap that was checked."""
+        told = {name: value for name, value in asdict(tap).items() if name != "undoes"}
+        fact = self.told_as(**told, date=self.bench.date, practice_count=self.practice)
+        moment = moment_of(self.bench.trade, self.bench.date, tap.at_s)
+        return write(self.store, fact, moment, replaces=replaces)
 
     def _check(self, tap: Tap) -> None:
         if not tap.key or len(tap.key) > 80:
             raise InputError("key", repr(tap.key), "a text of up to 80 letters that no other tap has")
-        if tap.what not in list(What):
-            raise InputError("what", repr(tap.what), "one of: {known}", values={"known": ", ".join(What)})
+        known = [*What, UNDO, PEOPLE]
+        if tap.what not in known:
+            raise InputError("what", repr(tap.what), "one of: {known}", values={"known": ", ".join(known)})
         if not 0 <= tap.at_s <= 2 * 86400.0:
             raise InputError("at", tap.at_s, "a time of the business day")
         if not 0 <= tap.pieces_count <= 10_000:
             raise InputError("pieces", tap.pieces_count, "0 to 10,000")
+        if tap.what == PEOPLE and not 1 <= tap.pieces_count <= MOST_PEOPLE:
+            raise InputError("people", tap.pieces_count, "1 to {most}", values={"most": MOST_PEOPLE})
+        if tap.what in (UNDO, PEOPLE):
+            return
         if tap.what == What.DROP:
             self._check_amount(tap)
         _ = self._fact(tap.what, tap.at_s, tap.fryer, tap.product, (tap.pieces_count, tap.reason, 0))
@@ -190,6 +196,7 @@ class Board:
             )
             for item in self.taps()
             for tap in (item.fact,)
+            if tap.what != PEOPLE
         ]
         return self._held(self._played(facts, now))
 
@@ -209,244 +216,30 @@ class Board:
             return state_of(self.bench.day, facts, now)
         return state_of(self.bench.day, facts, now, expected_path(self.bench.day), told=False)
 
+    def people(self, state: State) -> int:
+        """How many work the line: as told last, else as the kitchen says."""
+        trade = self.bench.trade
+        now_s = trade.start_s + state.now_n * trade.slot_s + 1e-6
+        told = (e.fact for e in self.taps()[::-1] if e.fact.what == PEOPLE and e.fact.at_s <= now_s)
+        last = next(told, None)
+        return last.pieces_count if last else trade.hands_count
+
+    def _day(self, state: State) -> Day:
+        """The day with the people who are there."""
+        return replace(self.bench.day, hands_count=self.people(state))
+
     def advice(self, state: State) -> list[Advice]:
         """What to do now in every idle fryer."""
-        return advised(self.bench, state)
+        return advised(self.bench, state, self._day(state))
 
     def rest_of_day(self, state: State, paths: int = 100) -> Outlook:
         """The plan from now on."""
-        return outlook(self.bench.day, state, self.bench.par, paths=paths)
+        return outlook(self._day(state), state, self.bench.par, paths=paths)
 
     def waste(self, state: State, planned: Outlook | None = None) -> tuple[list[Waste], dict[str, float]]:
         """What was thrown away, by tray and by cause."""
         found = explain(self.bench.day, state, planned.plan.drops if planned else (), self.bench.mix_n)
         return found, total(found)
-
-
-# ---------------------------------------------------------------- what people see
-
-
-def stagger(advice: Sequence[Advice], state: State, bench: Bench, now_s: float) -> list[float]:
-    """Seconds of the day at which to start each advised action, so that drops and lifts do not need the same
-    hands.
-    """
-    slot = bench.trade.slot_s
-    lifts = [bench.trade.start_s + load.lift_n * slot for load in state.in_oil]
-    found, clock = [], now_s
-    for item in advice:
-        if item.kind == "wait":
-            found.append(now_s)
-            continue
-        cook = bench.loads[item.item][item.load].cook_s if item.kind == "drop" else 0.0
-        start = clock
-        while start < now_s + LONGEST_WAIT_S and any(
-            abs(start + cook - x) < STAGGER_S or abs(start - x) < STAGGER_S for x in lifts
-        ):
-            start += 15.0
-        found.append(start)
-        clock = start + STAGGER_S
-        if cook:
-            lifts.append(start + cook)
-    return found
-
-
-def amount(bench: Bench, fact: LoadFact, tr: Callable[[str], str]) -> str:
-    """A load in the words of the crew: heads or pieces."""
-    per_unit = fact.pieces_count / fact.units_n
-    if per_unit > 1 and fact.units_n == 1:
-        return say("1 head ({pieces} pieces)", {"pieces": float(fact.pieces_count)}, translate=tr)
-    if per_unit > 1:
-        return say(
-            "{heads} heads ({pieces} pieces)",
-            {"heads": fact.units_n, "pieces": float(fact.pieces_count)},
-            translate=tr,
-        )
-    return say("{pieces} pieces", {"pieces": float(fact.pieces_count)}, translate=tr)
-
-
-def board_view(board: Board, now_s: float, tr: Callable[[str], str] = str) -> dict[str, Any]:
-    """Everything the board shows at a time, as plain values."""
-    bench, state = board.bench, board.state(now_s)
-    open_now = 0 <= state.now_n < bench.day.slots_count
-    advice = board.advice(state) if open_now else []
-    starts = stagger(advice, state, bench, now_s)
-    names = {f.key: f.name for f in board.kitchen.fryers}
-    return {
-        "date": bench.date.isoformat(),
-        "now_s": now_s,
-        "clock": time_of_day(now_s),
-        "practice": board.practice,
-        "open": open_now,
-        "advice": [_advice(board, a, s, names, tr) for a, s in zip(advice, starts, strict=True)],
-        "fryers": [_fryer(board, state, f, names[key], tr) for f, key in enumerate(bench.fryers)],
-        "shelf": [_shelf(board, state, i, tr) for i in range(len(bench.products))],
-        "last_drops": _last(bench, level_of(bench.day, state)),
-        "level_n": round(level_of(bench.day, state), 2),
-        "notes": _notes(board, state, tr),
-        "estimated": board.practice is None and not np.isfinite(state.sold_n).any(),
-        "loads": [
-            [{"fryer": x.fryer, "pieces": x.pieces_count, "text": amount(bench, x, tr)} for x in loads]
-            for loads in bench.loads
-        ],
-        "times": [
-            {"fryer": x.fryer, "product": x.product, "pieces": x.pieces_count, "lift_s": x.lift_s}
-            for loads in bench.loads
-            for x in loads
-        ],
-        "reasons": [{"value": r, "text": tr(r)} for r in REASONS],
-    }
-
-
-def _advice(
-    board: Board, advice: Advice, start_s: float, names: Mapping[str, str], tr: Callable[[str], str]
-) -> dict[str, Any]:
-    bench = board.bench
-    key = bench.fryers[advice.fryer]
-    out: dict[str, Any] = {
-        "kind": advice.kind,
-        "fryer": key,
-        "fryer_name": names[key],
-        "start_s": start_s,
-        "start": time_of_day(start_s),
-        "reason": say(advice.reason.text, advice.reason.values, translate=tr),
-        "gain_money": round(advice.gain_money, 2),
-        "product": "",
-        "pieces": 0,
-        "caution": "",
-    }
-    if advice.kind == "drop":
-        fact = bench.loads[advice.item][advice.load]
-        name = tr(bench.day.items[advice.item].name)
-        out |= {"product": fact.product, "pieces": fact.pieces_count, "program": fact.program}
-        out["headline"] = say(
-            "Drop {product}: {amount} into {fryer}",
-            {"product": name, "amount": amount(bench, fact, tr), "fryer": names[key]},
-            translate=tr,
-        )
-        out["caution"] = tr(
-            "Shake off ice and water, lower slowly, gloves and sleeves on: wet product makes hot oil boil"
-            " over."
-        )
-    elif advice.kind == "filter":
-        out["headline"] = say("Filter turn: {fryer}", {"fryer": names[key]}, translate=tr)
-        out["caution"] = tr(
-            "Hot oil burns: face shield, long gloves and apron on, heat off before draining, dry pan, one oil"
-            " move at a time."
-        )
-    else:
-        out["headline"] = say("Wait: {fryer}", {"fryer": names[key]}, translate=tr)
-    return out
-
-
-def _fryer(board: Board, state: State, f: int, name: str, tr: Callable[[str], str]) -> dict[str, Any]:
-    bench, slot = board.bench, board.bench.trade.slot_s
-    key = bench.fryers[f]
-    row: dict[str, Any] = {
-        "key": key,
-        "name": name,
-        "state": "idle",
-        "since_filter": state.since[f],
-        "filter_every": bench.day.filter_every_count,
-        "pressure": str(board.kitchen.fryer(key).kind) == "pressure",
-        "text": tr("At heat, ready"),
-    }
-    load = next((x for x in state.in_oil if x.fryer == f), None)
-    low, high = bank_now(bench.day, state).window(f)
-    held = board.practice is None and key in stopped(board.store)
-    row["held"] = held
-    if f in state.down:
-        row |= {
-            "state": "down",
-            "text": tr("Stop-use: only a named qualified person releases it.") if held else tr("Out of use"),
-        }
-    elif load is not None:
-        fact = bench.loads[load.item][load.load]
-        drop = bench.trade.start_s + load.drop_n * slot
-        lift = drop + fact.lift_s
-        vent = drop + fact.vent_start_s if fact.vent_start_s is not None else None
-        row |= {
-            "state": "cooking",
-            "product": tr(bench.day.items[load.item].name),
-            "pieces": round(load.units_n),
-            "drop": time_of_day(drop),
-            "lift_s": lift,
-            "lift": time_of_day(lift),
-            "vent_s": vent,
-            "text": amount(bench, fact, tr)
-            if round(load.units_n) == fact.pieces_count
-            else say("{pieces} pieces", {"pieces": load.units_n}, translate=tr),
-            "vent_text": tr(
-                "Pressure is being let go. Stand back, wait for zero on the gauge and a silent vent, then"
-                " open away from you. No clock runs here."
-            ),
-        }
-    elif not low <= state.now_n < high:
-        row |= {
-            "state": "off",
-            "text": say(
-                "Planned at heat {from} to {to}",
-                {"from": bench.trade.clock_of(low), "to": bench.trade.clock_of(high)},
-                translate=tr,
-            ),
-        }
-    else:
-        running = [
-            at for g, at in state.filters if g == f and at + bench.day.filter_slots_count > state.now_n
-        ]
-        if running:
-            row |= {"state": "filter", "text": tr("Filter turn running: hot oil, keep clear")}
-    return row
-
-
-def _shelf(board: Board, state: State, i: int, tr: Callable[[str], str]) -> dict[str, Any]:
-    bench, slot = board.bench, board.bench.trade.slot_s
-    trays = []
-    for tray in sorted((t for t in state.trays if t.item == i), key=lambda t: t.ends_n):
-        lift, ends = bench.trade.start_s + tray.lift_n * slot, bench.trade.start_s + tray.ends_n * slot
-        trays.append(
-            {
-                "left": round(tray.left_n),
-                "lift": time_of_day(lift),
-                "ends": time_of_day(ends),
-                "ends_s": ends,
-                "expired": tray.ends_n <= state.now_n,
-            }
-        )
-    return {
-        "product": bench.products[i],
-        "name": tr(bench.day.items[i].name),
-        "out": i in state.out,
-        "count": round(state.shelf(i)),
-        "trays": trays,
-        "expired": round(sum(t.left_n for t in state.expired if t.item == i)),
-    }
-
-
-def _last(bench: Bench, level: float) -> list[dict[str, str]]:
-    slots = last_drops(bench.day, level)
-    return [
-        {"name": item.name, "at": bench.trade.clock_of(t) if t >= 0 else ""}
-        for item, t in zip(bench.day.items, slots, strict=True)
-    ]
-
-
-def _notes(board: Board, state: State, tr: Callable[[str], str]) -> list[str]:
-    names = dict(enumerate(board.bench.fryers))
-    found = []
-    for note in state.notes[-6:]:
-        values = dict(note.values)
-        if "fryer" in values:
-            values["fryer"] = board.kitchen.fryer(names[int(values["fryer"])]).name
-        found.append(say(note.text, values, translate=tr))
-    for tray in state.expired:
-        found.append(
-            say(
-                "{count} {product} are past their hold life: throw them away and say so.",
-                {"count": tray.left_n, "product": board.bench.day.items[tray.item].name},
-                translate=tr,
-            )
-        )
-    return found
 
 
 def tap_of(values: Mapping[str, Any]) -> Tap:
@@ -464,6 +257,6 @@ def tap_of(values: Mapping[str, Any]) -> Tap:
 
     words = {
         name: str(values.get(name, "") or "")[:120]
-        for name in ("key", "what", "fryer", "product", "reason", "who")
+        for name in ("key", "what", "fryer", "product", "reason", "who", "undoes")
     }
     return Tap(at_s=number("at_s", "-1"), pieces_count=int(number("pieces")), **words)

@@ -8,6 +8,7 @@ from typing import Any
 
 import numpy as np
 
+from frywright.model.errors import InputError
 from frywright.plan.live import State
 from frywright.rooms.day.board import Board
 
@@ -19,6 +20,18 @@ def compare_down(board: Board, now_s: float, fryer: str, tr: Callable[[str], str
     f = board.bench.fryers.index(fryer)
     with_it = replace(state, down={k: v for k, v in state.down.items() if k != f})
     return _compare(board, with_it, replace(state, down={**state.down, f: state.now_n}), fryer, tr)
+
+
+def compare_out(board: Board, now_s: float, product: str, tr: Callable[[str], str] = str) -> dict[str, Any]:
+    """The rest of the day with a product and without it: its raw pieces are not there."""
+    state = board.state(now_s)
+    if product not in board.bench.products:
+        known = ", ".join(board.bench.products)
+        raise InputError("product", repr(product), "one of: {known}", values={"known": known})
+    i = board.bench.products.index(product)
+    with_it, without = replace(state, out=state.out - {i}), replace(state, out=state.out | {i})
+    name = tr(board.bench.day.items[i].name)
+    return _compare(board, with_it, without, product, tr) | {"product": name, "trim": ""}
 
 
 def _compare(
@@ -37,6 +50,7 @@ def _compare(
     worst = int(np.argmax(more))
     return {
         "what": what,
+        "product": "",
         "halves": halves,
         "old_money": round(old.rest_money, 2),
         "new_money": round(new.rest_money, 2),

@@ -17,7 +17,6 @@ from frywright.model.trade import time_of_day
 from frywright.model.units import clock
 
 if TYPE_CHECKING:
-    from frywright.plan.live import InOil
     from frywright.rooms.day.board import Board, Tap
 
 EARLY_SHARE, LATE_S = 0.9, 120.0
@@ -88,6 +87,11 @@ class LiftAskedError(InputError):
         ]
 
 
+def thrown_key(key: str) -> str:
+    """Key of the discard that goes with a lift."""
+    return f"{key[:70]} thrown"
+
+
 def lifts_of(board: Board, tap: Tap) -> list[Tap]:
     """The taps that a lift becomes: itself, moved to its time, or followed by throwing the load away.
 
@@ -111,7 +115,7 @@ def lifts_of(board: Board, tap: Tap) -> list[Tap]:
     pieces = tap.pieces_count or round(load.units_n)
     thrown = replace(
         tap,
-        key=f"{tap.key[:70]} thrown",
+        key=thrown_key(tap.key),
         what="discard",
         product=fact.product,
         pieces_count=pieces,
@@ -145,20 +149,3 @@ def _probed(board: Board, tap: Tap, product: str, drop_s: float) -> None:
         "missing",
         "entered first under Records, Probing: the coldest piece of this load, at or above its limit",
     )
-
-
-def same_drop(board: Board, tap: Tap) -> InOil | None:
-    """The load that another tablet has just dropped by the same advice: same fryer and product, within a
-    minute.
-    """
-    bench = board.bench
-    for load in board.state(tap.at_s).in_oil:
-        fact = bench.loads[load.item][load.load]
-        drop_s = bench.trade.start_s + load.drop_n * bench.trade.slot_s
-        if (
-            (fact.fryer, fact.product) == (tap.fryer, tap.product)
-            and abs(tap.at_s - drop_s) <= 60.0
-            and round(load.units_n) == tap.pieces_count
-        ):
-            return load
-    return None

@@ -11,7 +11,8 @@ from frywright.model.findings import say
 from frywright.model.trade import time_of_day
 from frywright.paper.paper import PAPER, Section, pdf, section
 from frywright.plan.live import State
-from frywright.rooms.day.board import Board, board_view
+from frywright.rooms.day.board import Board
+from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.views import Translate
 
 

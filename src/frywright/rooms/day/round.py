@@ -8,7 +8,8 @@ from typing import Any
 from frywright.model.errors import InputError
 from frywright.model.trade import time_of_day, time_of_day_s
 from frywright.plan.live import What
-from frywright.rooms.day.board import Board, Tap, board_view
+from frywright.rooms.day.board import Board, Tap
+from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.compare import compare_down
 
 

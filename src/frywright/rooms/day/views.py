@@ -21,7 +21,8 @@ from frywright.plan.check import Price, broken_rules, price
 from frywright.plan.model import Drop, Plan
 from frywright.plan.pull import Stock, pull, thaw_s
 from frywright.plan.replay import Look, Replay, draw_days, replay, replay_par
-from frywright.rooms.day.board import Board, amount
+from frywright.rooms.day.board import Board
+from frywright.rooms.day.board_view import amount
 from frywright.rooms.day.day import Bench, bench_for, forecaster_of, history_of, mix_factor
 
 Translate = Callable[[str], str]

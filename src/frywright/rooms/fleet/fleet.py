@@ -11,7 +11,7 @@ from statistics import median
 
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.ledger.facts.care import PlateTyped
-from frywright.ledger.facts.day import BoardTap
+from frywright.ledger.facts.day import BoardTap, standing
 from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Store
@@ -208,7 +208,7 @@ def ratios_of(
     until = dt.datetime.combine(today + dt.timedelta(days=1), dt.time(12), tzinfo=dt.UTC)
     since = until - dt.timedelta(days=days)
     readings = [e.fact for e in store.facts_between(since, until, Reading)]
-    taps = [e.fact for e in store.facts_between(since, until, BoardTap)]
+    taps = [e.fact for e in standing(store.facts_between(since, until, BoardTap))]
     drops = [tap for tap in taps if tap.what == "drop"]
     thrown = sum(tap.pieces_count for tap in taps if tap.what == "discard")
     filters = sum(tap.what == "filter" for tap in taps) or sum(

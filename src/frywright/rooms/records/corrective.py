@@ -9,7 +9,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from typing import Any, Literal, get_args
 
-from frywright.ledger.facts.day import BoardTap
+from frywright.ledger.facts.day import BoardTap, standing
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.probing import (
     CaseOpened,
@@ -166,7 +166,7 @@ def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[dict[str, 
     since = good[-1].happened_at if good else at - dt.timedelta(hours=EARLIER_H)
     trade = usual_trade(kitchen)
     loads = []
-    for item in store.facts_between(since, at, BoardTap):
+    for item in standing(store.facts_between(since, at, BoardTap)):
         if item.fact.what == "drop" and item.fact.fryer == found.fryer:
             _, second = business_time(trade, item.happened_at)
             loads.append(
@@ -374,7 +374,7 @@ def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> 
     ]
     longest = max((sum(p.durations_s()) + p.hold_life_s for p in programs), default=0.0) + 600.0
     found = []
-    for item in store.facts_between(packed - dt.timedelta(seconds=longest), packed, BoardTap):
+    for item in standing(store.facts_between(packed - dt.timedelta(seconds=longest), packed, BoardTap)):
         program = next((p for p in programs if p.fryer == item.fact.fryer), None)
         if item.fact.what != "drop" or item.fact.product != product or program is None:
             continue

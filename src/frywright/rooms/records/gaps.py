@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, get_args
 
-from frywright.ledger.facts.day import BoardTap, CloseStepSigned, GapExplained, Lack
+from frywright.ledger.facts.day import BoardTap, CloseStepSigned, GapExplained, Lack, standing
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.probing import Reading, ThermometerChecked
 from frywright.ledger.store import Store
@@ -48,7 +48,7 @@ def gaps_of(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date) -> li
             days[lack].add(business_time(trade, item.happened_at)[0])
     dropped = {
         business_time(trade, e.happened_at)[0]
-        for e in store.facts_between(since, until, BoardTap)
+        for e in standing(store.facts_between(since, until, BoardTap))
         if e.fact.what == "drop"
     }
     told = {(e.fact.date, e.fact.lack): e for e in store.facts(GapExplained)}

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import datetime as dt
 
-from frywright.ledger.facts.day import BoardTap
+from frywright.ledger.facts.day import BoardTap, standing
 from frywright.ledger.facts.probing import LookedBack, Reading
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, moment_of, usual_trade
@@ -87,7 +87,7 @@ def _readings(store: Store, kitchen: Kitchen) -> list[NowLine]:
     probed = {(e.fact.fryer, e.fact.product) for e in store.facts_between(since, until, Reading)}
     dropped = dict.fromkeys(
         (e.fact.fryer, e.fact.product)
-        for e in store.facts_between(since, until, BoardTap)
+        for e in standing(store.facts_between(since, until, BoardTap))
         if e.fact.what == "drop"
     )
     return [

@@ -17,7 +17,7 @@ from frywright.catalog import load as catalog
 from frywright.ledger.checking import Checked, checked
 from frywright.ledger.export import RISKY
 from frywright.ledger.facts.columns import cell, heading
-from frywright.ledger.facts.day import BoardTap
+from frywright.ledger.facts.day import BoardTap, standing
 from frywright.ledger.facts.fact import Fact, Kept
 from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.facts.probing import (
@@ -71,7 +71,7 @@ class Gathered:
     @property
     def drops(self) -> list[Kept[BoardTap]]:
         """Loads dropped."""
-        return [e for e in self.of(BoardTap) if e.fact.what == "drop"]
+        return [e for e in standing(self.of(BoardTap)) if e.fact.what == "drop"]
 
     @property
     def sound(self) -> list[Kept[Reading]]:

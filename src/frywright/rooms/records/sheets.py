@@ -46,7 +46,7 @@ SHEETS = (
         name="cooks",
         fact=BoardTap,
         columns=("what", "fryer", "product", "pieces_count", "reason", "who"),
-        taps=("drop", "lift"),
+        taps=("drop", "lift", "undo"),
     ),
     Sheet(
         name="discards",

@@ -23,8 +23,9 @@ from frywright.rooms.clock import now
 from frywright.rooms.day import day as work
 from frywright.rooms.day import paper as day_paper
 from frywright.rooms.day import views
-from frywright.rooms.day.board import Board, Tap, board_view, tap_of
-from frywright.rooms.day.compare import compare_down
+from frywright.rooms.day.board import Board, Tap, tap_of
+from frywright.rooms.day.board_view import board_view
+from frywright.rooms.day.compare import compare_down, compare_out
 from frywright.rooms.day.lifting import LiftAskedError
 from frywright.rooms.day.practice import demo_sales
 from frywright.voice.tongue import translator
@@ -246,30 +247,45 @@ def _board(request_values: Mapping[str, Any], benches: Benches) -> tuple[Board, 
 
 
 def _add_board(routes: APIRouter, context: Context, benches: Benches) -> None:
-    @routes.get("/day/board")
-    def page(request: Request) -> Response:
-        try:
-            board, second = _board(request.query_params, benches)
-        except InputError as error:
-            if error.field != "sales":
-                raise
-            return RedirectResponse("/day", 303)
+    def shown(request: Request, page: str) -> Response:
+        """A screen of the board, or the part of it that is drawn anew."""
+        board, second = _board(request.query_params, benches)
         view = board_view(board, second, translator(context.language(request)))
         return context.render(
             request,
-            "board.html",
+            page,
             room="day",
             view=view,
             board=board,
             fresh=_fresh,
             open_s=board.bench.trade.start_s,
+            screen="line" if page.startswith("line") else "board",
+            same=_same(request.query_params, second),
         )
+
+    def whole(request: Request, page: str) -> Response:
+        try:
+            return shown(request, page)
+        except InputError as error:
+            if error.field != "sales":
+                raise
+            return RedirectResponse("/day", 303)
+
+    @routes.get("/day/board")
+    def page(request: Request) -> Response:
+        return whole(request, "board.html")
+
+    @routes.get("/day/line")
+    def line(request: Request) -> Response:
+        return whole(request, "line.html")
 
     @routes.get("/day/board/part")
     def part(request: Request) -> Response:
-        board, second = _board(request.query_params, benches)
-        view = board_view(board, second, translator(context.language(request)))
-        return context.render(request, "board_part.html", view=view, board=board, fresh=_fresh)
+        return shown(request, "board_part.html")
+
+    @routes.get("/day/line/part")
+    def line_part(request: Request) -> Response:
+        return shown(request, "line_part.html")
 
     @routes.get("/day/board.json")
     def as_json(request: Request) -> Response:
@@ -289,10 +305,7 @@ def _add_board(routes: APIRouter, context: Context, benches: Benches) -> None:
             return _lift_asked(context, request, board, told, asked, dict(values) if not as_json else None)
         if as_json:
             return JSONResponse({"ok": True, "number": kept.number, "new": new})
-        if told.what in ("down", "out"):
-            what = f"fryer={told.fryer}" if told.what == "down" else f"product={told.product}"
-            return RedirectResponse(f"/day/board/down?{what}&{_same(values, told.at_s)}", 303)
-        return RedirectResponse(f"/day/board?{_same(values, told.at_s)}", 303)
+        return RedirectResponse(f"/day/{_screen(values)}?{_same(values, told.at_s)}", 303)
 
 
 def _lift_asked(
@@ -333,9 +346,11 @@ def _add_board_questions(routes: APIRouter, context: Context, benches: Benches) 
     @routes.get("/day/board/down")
     def down(request: Request) -> Response:
         board, second = _board(request.query_params, benches)
-        view = compare_down(
-            board, second, str(request.query_params.get("fryer", "")), translator(context.language(request))
-        )
+        asked, tr = request.query_params, translator(context.language(request))
+        if asked.get("product"):
+            view = compare_out(board, second, asked["product"], tr)
+        else:
+            view = compare_down(board, second, str(asked.get("fryer", "")), tr)
         return context.render(
             request,
             "down.html",
@@ -392,6 +407,11 @@ def _add_board_questions(routes: APIRouter, context: Context, benches: Benches) 
 
 def _fresh() -> str:
     return uuid.uuid4().hex
+
+
+def _screen(values: Mapping[str, Any]) -> str:
+    """The screen that a form came from."""
+    return "line" if values.get("screen") == "line" else "board"
 
 
 def _same(values: Mapping[str, Any], second: float) -> str:

@@ -1,20 +1,24 @@
-// The live board: clock, timers, refresh, and taps that are never lost. Without this script the forms still work.
+// The live board, on the desk and for the line: clock, timers, refresh, and taps that are never lost.
+// Without this script the forms still work.
 import { AT } from "./at.js";
+import { call, heard, shake, sing, stayAwake, unlock, warn } from "./alarm.js";
 
 const root = document.querySelector("#board");
-const { practice, date, language } = root.dataset;
+const { practice, date, language, part } = root.dataset;
 const clock = document.querySelector("#clock");
 const link = document.querySelector("#link");
+const undo = document.querySelector("#undo");
+const questions = document.querySelector("#questions");
 const QUEUE = `frywright${AT}.taps.${date}.${practice}`;
 const ASKED = `frywright${AT}.asked.${date}.${practice}`;
-const questions = document.querySelector("#questions");
-const TITLE = document.title;
 const SIM = `frywright${AT}.clock.${date}.${practice}`;
-const EVERY_MS = practice ? 400 : 4000;
+const TIME = `frywright${AT}.time.${date}`;
+const TITLE = document.title;
+const EVERY_MS = practice ? 400 : 4000, ANSWER_MS = 10_000, UNDO_MS = 10_000, TWICE_MS = 700;
+const EARLY_SHARE = 0.9, SOON_S = 15, LAST_S = 60, VENT_CALL_S = 60; // after its time a load under pressure calls too
 
 // ---- time: a real day follows the server's clock, carried on by the tablet's steady clock; a practice day its own.
 // The last time the server gave is kept beside the wall clock, for a page that is loaded again without the server.
-const TIME = `frywright${AT}.time.${date}`;
 const last = JSON.parse(localStorage.getItem(TIME) || "null");
 let anchor = { second: Math.max(Number(root.dataset.now), last ? last.second + (Date.now() - last.wall) / 1000 : 0), at: performance.now() };
 
@@ -36,28 +40,49 @@ function keepSim(speed) {
   localStorage.setItem(SIM, JSON.stringify(sim));
 }
 
+// A tablet that slept stops its steady clock; what the wall clock went on meanwhile is added.
+let seen = { wall: Date.now(), steady: performance.now() };
+function mendSleep() {
+  const now = { wall: Date.now(), steady: performance.now() };
+  const slept = (now.wall - seen.wall - (now.steady - seen.steady)) / 1000;
+  if (slept > 2) anchor.second += slept;
+  seen = now;
+}
+
 const two = (n) => String(Math.floor(n)).padStart(2, "0");
 const hhmm = (s) => `${two((s / 3600) % 24)}:${two((s / 60) % 60)}`;
+const clockOf = (left) => (left >= 0 ? `${two(left / 60)}:${two(left % 60)}` : `+${two(-left / 60)}:${two(-left % 60)}`);
+const made = (name, values) => Object.assign(document.createElement(name), values);
+const fresh = () => (crypto.randomUUID ? crypto.randomUUID().replaceAll("-", "") : `${Date.now()}${Math.random()}`);
 
 // ---- taps: each has a key of its own, waits here until the server has it, and is sent once more if in doubt
 const waiting = () => JSON.parse(localStorage.getItem(QUEUE) || "[]");
 const keep = (taps) => localStorage.setItem(QUEUE, JSON.stringify(taps));
+const standing = () => {
+  const taken = new Set(waiting().filter((tap) => tap.what === "undo").map((tap) => tap.undoes));
+  return waiting().filter((tap) => tap.what !== "undo" && !taken.has(tap.key));
+};
 let sending = null;
 let pressing = false;
 
 function tell(form, at) {
   const values = Object.fromEntries(new FormData(form));
-  values.at_s = Math.round(at ?? nowS());
-  keep([...waiting(), values]);
-  const fresh = form.querySelector("[name=key]");
-  fresh.value = crypto.randomUUID ? crypto.randomUUID().replaceAll("-", "") : `${Date.now()}${Math.random()}`;
+  form.querySelector("[name=key]").value = fresh();
   const button = form.querySelector("button");
   button.disabled = true;
+  form.closest("details[id]")?.removeAttribute("open");
   if (!root.contains(form)) { // not drawn anew, so made ready for the next tap
-    form.querySelector("[name=pieces]").value = "";
+    const box = form.querySelector("input[name=pieces]:not([type=hidden])");
+    if (box) box.value = "";
     setTimeout(() => { button.disabled = false; }, 800);
   }
-  return send().then(() => !waiting().some((tap) => tap.key === values.key));
+  return post({ ...values, at_s: Math.round(at ?? nowS()) }, form.dataset.said);
+}
+
+function post(tap, said = "") {
+  keep([...waiting(), tap]);
+  if (tap.what !== "undo") canUndo(tap, said);
+  return send().then(() => !waiting().some((other) => other.key === tap.key));
 }
 
 // One delivery at a time; whoever asks meanwhile waits for the same one, which takes in what was told after it began.
@@ -70,18 +95,54 @@ async function deliver() {
   while (waiting().length) {
     const tap = waiting()[0];
     const answer = await fetch(`${AT}/day/tap`, {
-      method: "POST", headers: { "Content-Type": "application/json" },
+      method: "POST", headers: { "Content-Type": "application/json" }, signal: AbortSignal.timeout(ANSWER_MS),
       body: JSON.stringify(practice ? { ...tap, now_s: tap.at_s } : tap),
     });
     if (answer.status >= 500) throw new Error(answer.status);
     keep(waiting().filter((other) => other.key !== tap.key));
+    const told = await answer.json().catch(() => ({ message: answer.status }));
     if (answer.ok) show("");
-    else {
-      const told = await answer.json().catch(() => ({ message: answer.status }));
-      if (told.choices) ask(tap, told);
-      else show(`${link.dataset.refused} ${told.message}`);
-    }
+    if (!answer.ok || !told.new) cannotUndo(tap.key); // refused, asked about, or another tablet's tap
+    if (told.choices) ask(tap, told);
+    else if (!answer.ok) show(`${link.dataset.refused} ${told.message}`);
   }
+}
+
+// ---- ten seconds to take a tap back: the mistake and its taking back both stay on record
+let undoable = [];
+
+function canUndo(tap, said) {
+  undoable = [...undoable.slice(-2), { tap, said, until: performance.now() + UNDO_MS }];
+  drawUndo();
+}
+
+function cannotUndo(key) {
+  undoable = undoable.filter((one) => one.tap.key !== key);
+  drawUndo();
+}
+
+function takeBack({ tap }) {
+  cannotUndo(tap.key);
+  const { practice: day, date: on } = tap;
+  post({ key: fresh(), what: "undo", undoes: tap.key, practice: day, date: on, at_s: Math.round(nowS()) }).then(refresh).catch(lost);
+}
+
+function drawUndo() {
+  undoable = undoable.filter((one) => one.until > performance.now());
+  const shown = [...undo.querySelectorAll("button")];
+  if (shown.length === undoable.length && shown.every((button, n) => button.dataset.key === undoable[n].tap.key)) {
+    shown.forEach((button, n) => { button.querySelector("i").textContent = Math.ceil((undoable[n].until - performance.now()) / 1000); });
+    return;
+  }
+  undo.replaceChildren(...undoable.map((one) => {
+    const row = made("p", { textContent: one.said });
+    const button = made("button", { type: "button", textContent: `↶ ${link.dataset.undo} ` });
+    button.dataset.key = one.tap.key;
+    button.append(made("i", { ariaHidden: "true" }));
+    button.addEventListener("click", () => takeBack(one));
+    row.append(button);
+    return row;
+  }));
 }
 
 // ---- a lift that came early or late: asked here, kept over a reload, sent once somebody has answered
@@ -96,19 +157,21 @@ function ask(tap, { message, choices }) {
   keepAsked([...asked().filter((other) => other.tap.fryer !== tap.fryer), { tap, message, choices }]);
 }
 
+const tileOf = (fryer) => root.querySelector(`[data-tile="${CSS.escape(fryer ?? "")}"]`);
+
 function drawAsked() {
   questions.replaceChildren(...asked().map(({ tap, message, choices }) => {
-    const box = Object.assign(document.createElement("div"), { className: "problem stop asked" });
+    const box = made("div", { className: "problem stop asked" });
     box.setAttribute("role", "alert");
-    const name = root.querySelector(`[data-fryer="${CSS.escape(tap.fryer)}"]`)?.textContent ?? tap.fryer;
-    box.append(Object.assign(document.createElement("p"), { textContent: `${name}: ${message}` }));
+    const name = tileOf(tap.fryer)?.dataset.name ?? tap.fryer;
+    box.append(made("p", { textContent: `${name}: ${message}` }));
     for (const choice of choices) {
-      const button = Object.assign(document.createElement("button"), { type: "button", textContent: choice.text });
+      const button = made("button", { type: "button", textContent: choice.text });
       button.dataset.answer = choice.answer;
       button.addEventListener("click", () => {
         keepAsked(asked().filter((other) => other.tap.key !== tap.key));
-        if (choice.answer !== "back in the oil") keep([...waiting(), { ...tap, at_s: choice.at_s ?? tap.at_s, reason: choice.answer }]);
-        refresh();
+        if (choice.answer === "back in the oil") refresh();
+        else post({ ...tap, at_s: choice.at_s ?? tap.at_s, reason: choice.answer }, `${name}: ${choice.text}`).then(refresh).catch(lost);
       });
       box.append(button);
     }
@@ -128,7 +191,23 @@ function show(text) {
   if (text && link.textContent !== text) link.textContent = text;
 }
 
-// ---- the page: the server draws it, this puts it in place
+// ---- the page: the server draws it, this puts it in place. What is open stays open, what is half typed stays typed.
+function put(html) {
+  const boxes = (details) => [...details.querySelectorAll("input:not([type=hidden]), select")];
+  const open = [...root.querySelectorAll("details[open][id]")].map((one) => [one.id, boxes(one).map((box) => box.value)]);
+  const focus = document.activeElement?.closest?.("form.tap, details[id]");
+  const [where, which] = focus?.id ? [`#${CSS.escape(focus.id)} > summary`, 0]
+    : ["form.tap button", focus ? [...root.querySelectorAll("form.tap")].indexOf(focus) : -1];
+  root.innerHTML = html;
+  for (const [id, values] of open) {
+    const details = document.getElementById(id);
+    if (!details) continue;
+    details.open = true;
+    boxes(details).forEach((box, n) => { if (values[n] !== undefined) box.value = values[n]; });
+  }
+  if (which >= 0) root.querySelectorAll(where)[which]?.focus({ preventScroll: true });
+}
+
 let drawing = false;
 async function refresh() {
   if (drawing) return;
@@ -137,16 +216,12 @@ async function refresh() {
     await send();
     const query = new URLSearchParams({ lang: language });
     if (practice) for (const [k, v] of Object.entries({ practice, date, now_s: nowS().toFixed(0) })) query.set(k, v);
-    const answer = await fetch(`${AT}/day/board/part?${query}`);
+    const answer = await fetch(`${part}?${query}`, { signal: AbortSignal.timeout(ANSWER_MS) });
     if (!answer.ok || answer.headers.has("x-kept-copy")) throw new Error(answer.status);
     const html = await answer.text();
     // Never under a finger: a button replaced between press and release would swallow the tap.
-    if (!pressing && (!root.contains(document.activeElement) || document.activeElement.tagName === "BUTTON")) {
-      const focus = document.activeElement?.closest?.("form.tap");
-      const which = focus ? [...root.querySelectorAll("form.tap")].indexOf(focus) : -1;
-      root.innerHTML = html;
-      if (which >= 0) root.querySelectorAll("form.tap")[which]?.querySelector("button")?.focus();
-    }
+    const typing = root.contains(document.activeElement) && ["INPUT", "SELECT"].includes(document.activeElement.tagName);
+    if (!pressing && !typing) put(html);
     if (!waiting().length && !link.textContent.startsWith(link.dataset.refused)) show("");
     const stamp = root.querySelector("#stamp");
     if (!practice && stamp) setTime(Number(stamp.dataset.now));
@@ -159,82 +234,74 @@ async function refresh() {
   }
 }
 
-const clockOf = (left) => (left >= 0 ? `${two(left / 60)}:${two(left % 60)}` : `+${two(-left / 60)}:${two(-left % 60)}`);
+// ---- clocks. What was tapped here and the server does not have yet counts all the same: a drop down, a lift no more.
+function clockFor(tile) {
+  const mine = standing().filter((tap) => tap.fryer === tile.dataset.tile && ["drop", "lift"].includes(tap.what)).at(-1);
+  const { drop, lift, vent } = tile.dataset;
+  if (!mine) return lift === undefined ? {} : { drop: Number(drop), lift: Number(lift), vent: vent === undefined ? null : Number(vent) };
+  if (mine.what === "lift") return { said: `${link.dataset.lifted} ${hhmm(mine.at_s)}` };
+  const times = JSON.parse(root.querySelector("#times").textContent);
+  const time = times.filter((t) => t.fryer === mine.fryer && t.product === mine.product)
+    .sort((a, b) => a.pieces - b.pieces).find((t, n, all) => t.pieces >= Number(mine.pieces) || n === all.length - 1);
+  const said = `${link.dataset.dropped}: ${mine.pieces} ${time?.name ?? mine.product}`;
+  if (!time) return { said: `${said}, ${hhmm(mine.at_s)}` };
+  return { said, drop: mine.at_s, lift: mine.at_s + time.lift_s, vent: time.vent_s === null ? null : mine.at_s + time.vent_s };
+}
 
-// What was tapped here and the server does not have yet: a drop counts down all the same, a lift stops its clock.
-function drawWaiting(now) {
-  for (const old of root.querySelectorAll(".unsent")) old.remove();
-  for (const tap of waiting()) {
-    const tile = root.querySelector(`[data-fryer="${CSS.escape(tap.fryer ?? "")}"]`)?.closest(".tile");
-    if (!tile || !["drop", "lift"].includes(tap.what)) continue;
-    const line = Object.assign(document.createElement("p"), { className: "unsent" });
-    const times = JSON.parse(root.querySelector("#times").textContent);
-    const time = times.find((t) => t.fryer === tap.fryer && t.product === tap.product && t.pieces >= Number(tap.pieces));
-    if (tap.what === "lift") line.textContent = `${link.dataset.lifted} ${hhmm(tap.at_s)}`;
-    else line.textContent = time ? `${link.dataset.dropped} ${clockOf(tap.at_s + time.lift_s - now)}` : `${link.dataset.dropped} ${hhmm(tap.at_s)}`;
-    tile.querySelector("h2").after(line);
-  }
+function drawTile(tile, now) {
+  const at = clockFor(tile), counts = at.lift !== undefined;
+  const venting = counts && at.vent !== null && now >= at.vent; // no countdown while pressure is let go
+  const left = (at.vent ?? at.lift) - now;
+  const due = counts && (venting ? now >= at.lift + VENT_CALL_S : left <= 0);
+  const states = {
+    due, venting, last: counts && !venting && !due && left <= LAST_S, local: Boolean(at.said), runs: counts,
+    nearly: counts && now >= at.drop + EARLY_SHARE * (at.lift - at.drop),
+  };
+  for (const [name, on] of Object.entries(states)) tile.classList.toggle(name, on);
+  const unsent = tile.querySelector(".unsent"), timer = tile.querySelector(".timer"), life = tile.querySelector(".life");
+  unsent.hidden = !at.said;
+  unsent.textContent = at.said ?? "";
+  timer.hidden = life.hidden = !counts || venting;
+  const caution = tile.querySelector(".vent");
+  if (caution) caution.hidden = !venting;
+  if (!counts) return null;
+  const [minutes, seconds] = clockOf(left).split(":");
+  timer.querySelector("b").textContent = minutes;
+  timer.querySelector("i").textContent = `:${seconds}`;
+  life.value = Math.min(1, Math.max(0, left / ((at.vent ?? at.lift) - at.drop)));
+  const number = Number(tile.dataset.number), slow = !sim || sim.speed <= 1;
+  if (slow && !due && left > 0 && left <= SOON_S) warn(number, `${tile.dataset.tile} ${Math.round(at.lift)}`);
+  return due ? number : null;
 }
 
 function tick() {
+  mendSleep();
   const now = nowS();
   clock.textContent = hhmm(now);
-  drawWaiting(now);
-  for (const timer of root.querySelectorAll("[data-lift]")) {
-    const vent = timer.dataset.vent ? Number(timer.dataset.vent) : null;
-    const caution = timer.parentElement.querySelector(".vent");
-    const venting = vent !== null && now >= vent;
-    if (caution) caution.hidden = !venting;
-    timer.hidden = venting; // no countdown while pressure is let go
-    const left = (vent ?? Number(timer.dataset.lift)) - now;
-    timer.querySelector(".left").textContent = clockOf(left);
-    timer.parentElement.classList.toggle("due", !venting && left <= 0);
+  drawUndo();
+  const due = [...root.querySelectorAll("[data-tile]")].map((tile) => drawTile(tile, now)).filter((number) => number !== null);
+  for (const bar of root.querySelectorAll("[data-ends]")) {
+    const left = Number(bar.dataset.ends) - now;
+    bar.querySelector("progress").value = Math.min(1, Math.max(0, left / Number(bar.dataset.hold)));
+    bar.querySelector(".minutes").textContent = Math.max(0, Math.floor(left / 60));
   }
-  alarm();
+  document.title = due.length ? `▲ ${link.dataset.due} (${due.length})` : TITLE;
+  const calling = document.querySelector("#calling");
+  if (calling) calling.textContent = due.map((number) => `▲${number}`).join(" ");
+  const silent = document.querySelector("#silent");
+  if (silent) silent.hidden = heard();
+  call(sim && sim.speed > 1 ? [] : due);
 }
 
-// ---- a lift that is due is heard: a tone that rises with every call, and the phone shakes; the first tap lets it sound
-let sound = null, called = 0, calls = 0;
-window.addEventListener("pointerdown", () => { sound ??= new AudioContext(); }, { once: true });
-
-function alarm() {
-  const due = root.querySelectorAll(".tile.due").length;
-  document.title = due ? `▲ ${link.dataset.due} (${due})` : TITLE;
-  if (!due) { calls = 0; return; }
-  if (performance.now() - called < 10_000 || (sim && sim.speed > 1)) return;
-  called = performance.now();
-  calls += 1;
-  navigator.vibrate?.([300, 100, 300]);
-  if (!sound) return;
-  const tone = sound.createOscillator(), loud = sound.createGain();
-  tone.frequency.value = Math.min(520 + 90 * calls, 1400); // Hz, within what small loudspeakers carry (own choice)
-  loud.gain.value = Math.min(0.2 + 0.1 * calls, 0.9);
-  tone.connect(loud).connect(sound.destination);
-  tone.start();
-  tone.stop(sound.currentTime + 0.6);
-}
-
-// The screen stays on while the board is looked at.
-async function stayAwake() {
-  try { if (!document.hidden) await navigator.wakeLock?.request("screen"); } catch { /* the tablet decides */ }
-}
-
+const pressed = new Map(); // when each tile was tapped last: a wet glove taps twice
 root.parentElement.addEventListener("submit", (event) => {
   const form = event.target.closest("form.tap");
   if (!form) return;
   event.preventDefault();
-  const what = form.querySelector("[name=what]").value;
-  const lost = { down: "fryer", out: "product" }[what];
-  const which = lost ? form.querySelector(`[name=${lost}]`).value : "";
-  const at = nowS();
-  tell(form, at).then((delivered) => {
-    refresh();
-    if (which && delivered) {
-      if (practice) keepSim(sim.speed);
-      const query = new URLSearchParams({ [lost]: which, ...(practice ? { practice, date, now_s: at.toFixed(0) } : {}) });
-      window.location.assign(`${AT}/day/board/down?${query}`);
-    }
-  }).catch(lost);
+  const place = form.closest("[data-tile]")?.dataset.tile ?? form;
+  if (performance.now() - (pressed.get(place) ?? -TWICE_MS) < TWICE_MS) return;
+  pressed.set(place, performance.now());
+  tell(form, nowS()).then(refresh).catch(lost);
 });
 
 // ---- practice: speed, and following the advice by itself
@@ -258,27 +325,46 @@ async function follow() {
   for (const button of due) await tell(button.closest("form"), Math.max(Number(button.dataset.due), 0) || nowS()).catch(() => {});
 }
 
-for (const anchorLink of document.querySelectorAll("a[data-now]")) {
-  anchorLink.addEventListener("click", () => {
-    if (!practice) return;
-    const url = new URL(anchorLink.href);
+// ---- links that carry the practice day's time, the test of the tones, the whole screen
+document.addEventListener("click", (event) => {
+  const to = event.target.closest("a[data-now]");
+  if (to && practice) {
+    keepSim(sim.speed);
+    const url = new URL(to.href);
     url.searchParams.set("now_s", nowS().toFixed(0));
-    anchorLink.href = url.href;
-  });
+    to.href = url.href;
+  }
+  if (event.target.closest("#test-tones")) {
+    let wait = 0;
+    for (const tile of root.querySelectorAll("[data-tile]")) wait += sing(Number(tile.dataset.number), 0, wait) + 0.4;
+    shake([300, 100, 300]);
+  }
+  if (event.target.closest("#whole-screen")) {
+    if (document.fullscreenElement) document.exitFullscreen();
+    else document.documentElement.requestFullscreen?.().catch(() => {});
+  }
+});
+
+async function awake() {
+  const kept = await stayAwake();
+  const sleeps = document.querySelector("#sleeps");
+  if (sleeps) sleeps.hidden = kept;
 }
 
-tick();
-drawAsked();
-setInterval(tick, 250);
 for (const [name, on] of [["pointerdown", true], ["pointerup", false], ["pointercancel", false]]) {
   window.addEventListener(name, () => { if (on) pressing = true; else setTimeout(() => { pressing = false; }, 60); }, true);
 }
+window.addEventListener("pointerdown", unlock);
+window.addEventListener("keydown", unlock);
+tick();
+drawAsked();
+setInterval(tick, 250);
 (async function loop() {
   await follow();
   await refresh();
   setTimeout(loop, EVERY_MS);
 })();
-stayAwake();
-document.addEventListener("visibilitychange", () => { if (!document.hidden) { stayAwake(); refresh(); } });
+awake();
+document.addEventListener("visibilitychange", () => { if (!document.hidden) { awake(); refresh(); } });
 window.addEventListener("online", refresh);
 if ("serviceWorker" in navigator) navigator.serviceWorker.register(`${AT}/day/worker.js`, { scope: `${AT}/day/` }).catch(() => {});

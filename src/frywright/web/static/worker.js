@@ -4,7 +4,7 @@ self.addEventListener("install", (event) => event.waitUntil(self.skipWaiting()))
 self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim()));
 self.addEventListener("fetch", (event) => {
   const { request } = event;
-  if (request.method !== "GET" || !/^(\/at\/\w+)?\/(day\/board|static|fonts)/.test(new URL(request.url).pathname)) return;
+  if (request.method !== "GET" || !/^(\/at\/\w+)?\/(day\/(board|line)|static|fonts)/.test(new URL(request.url).pathname)) return;
   event.respondWith((async () => {
     const cache = await caches.open(CACHE);
     const plain = new URL(request.url);
