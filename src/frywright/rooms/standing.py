@@ -35,6 +35,13 @@ def stopped(store: Store) -> dict[str, Kept[StopUse]]:
     return {e.fact.fryer: e for e in store.facts(StopUse) if e.number > released.get(e.fact.fryer, 0)}
 
 
+def taps_since(store: Store, day: dt.date) -> list[Kept[BoardTap]]:
+    """What the board was told of a day and those after it, without what was taken back; newest first."""
+    early = day - dt.timedelta(days=2)  # a tablet that was off line tells late
+    found = takewhile(lambda e: e.fact.date >= early, store.facts(BoardTap, newest_first=True))
+    return [e for e in standing(found) if e.fact.date >= day]
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Held:
     """What a fryer is known to hold of a program: by its newest read-back, else unknown."""
@@ -52,17 +59,6 @@ class Held:
 
 def held_status(store: Store, kitchen: Kitchen, translate: Callable[[str], str] = str) -> list[Held]:
     """What each fryer is known to hold of each program."""
-def taps_since(store: Store, day: dt.date) -> list[Kept[BoardTap]]:
-    """What the board was told of a day and those after it, without what was taken back; newest first."""
-    early = day - dt.timedelta(days=2)  # a tablet that was off line tells late
-    found = takewhile(lambda e: e.fact.date >= early, store.facts(BoardTap, newest_first=True))
-    return [e for e in standing(found) if e.fact.date >= day]
-
-
-def held_status(
-    store: Store, kitchen: Kitchen, translate: Callable[[str], str] = str
-) -> list[dict[str, str]]:
-    """What each fryer is known to hold of each program: by its newest read-back, else unknown."""
     newest = {item.fact.name: item for item in store.facts(ReadBackTaken)}
     rows = []
     for name in sorted({p.name for p in kitchen.programs}):
