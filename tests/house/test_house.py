@@ -14,9 +14,12 @@ import typing
 from pathlib import Path
 
 import pytest
+from typer.main import get_command
 
 import frywright
 from frywright.catalog import check, load
+from frywright.cli.main import app
+from frywright.cli.spoken import OWN, help_texts
 from frywright.model.tongues import SOURCE, tongues
 from frywright.model.units import COUNTS, LB, suffix_of
 from frywright.trial.kitchens import demo_kitchen
@@ -300,6 +303,7 @@ def source_strings() -> set[str]:
         for path in load.files(folder):
             found |= set(texts_of(load.table(path)))
     found |= {rule["text"] for rule in load.table("standards/age_rules.toml")["rule"]}
+    found |= {*help_texts(get_command(app)), *OWN}
     limits = load.table("standards/oil_limits.toml")["limit"]
     found |= {row[key] for row in limits for key in ("title", "status")}
     return {s for s in found if re.search(r"[a-z]{2}", s)}

@@ -164,7 +164,8 @@ def print_proof(shop: Shop, proof: ProofView) -> None:
     for cut in proof.cuts:
         shop.say(
             "  {cut}: {meets} % meet, at least {bound} %, worst margin {worst}",
-            cut,
+            cut=cut.name,
+            worst=cut.worst,
             meets=f"{100 * cut.meets_frac:.1f}",
             bound=f"{100 * cut.bound_frac:.1f}",
         )

@@ -280,9 +280,9 @@ def board(
     tell: str = typer.Option(
         "", help="Tell the board first: drop, lift, filter, down, up, sold, count or discard."
     ),
-    fryer: str = typer.Option("", help="Fryer told of."),
-    product: str = typer.Option("", help="Product told of."),
-    pieces: int = typer.Option(0, help="Pieces told of."),
+    fryer: str = typer.Option("", help="Fryer it is about."),
+    product: str = typer.Option("", help="Product it is about."),
+    pieces: int = typer.Option(0, help="Pieces it is about."),
     reason: str = typer.Option("", help="Why it was thrown away."),
     play: bool = typer.Option(False, help="Play a practice day to its end, following the advice."),
     down: str = typer.Option("", help="While playing: fryer@time that fails, such as birch@17:40."),

@@ -73,8 +73,21 @@ def prepare() -> None:
 
 
 def run() -> None:
-    """Entry point; a closed pipe is not an error."""
+    """Entry point: help and refusals in a person's language; a closed pipe is not an error."""
+    from typer.main import get_command
+
+    from frywright.cli.spoken import UsageError, asks_help, language_of, refusal, speak
+    from frywright.voice.tongue import translator
+
+    words, command = sys.argv[1:], get_command(app)
     try:
-        app()
+        if asks_help(command, words):
+            speak(command, translator(language_of(words)))
+        sys.exit(command.main(args=words, prog_name="frywright", standalone_mode=False))
+    except UsageError as error:
+        sys.stderr.write(refusal(error, translator(language_of(words))) + "\n")
+        sys.exit(2)
+    except typer.Abort:
+        sys.exit(1)
     except BrokenPipeError:
         sys.exit(0)

@@ -107,8 +107,8 @@ def outlook(shop: Shop, vat: str = typer.Argument("", help="Fryer; without it al
 @command(app, engine=True)
 def cost(
     shop: Shop,
-    raw_lb_day: float = typer.Argument(
-        0.0, help="Raw breaded product a day, lb; without it what the board dropped."
+    raw_day: str = typer.Argument(
+        "", help="Raw breaded product a day, such as 60kg; without it what the board dropped."
     ),
     change_min: float = typer.Option(None, help="Minutes a vat change."),
     hour_money: float = typer.Option(None, help="Pay by hour."),
@@ -119,7 +119,7 @@ def cost(
     from dataclasses import replace
 
     from frywright.model.business_day import usual_trade
-    from frywright.model.units import LB
+    from frywright.model.units import BARE, UNITS
     from frywright.rooms.care.oil_money import cost_view, rates_of
 
     opened, kitchen = shop.both
@@ -128,20 +128,23 @@ def cost(
         rates = replace(rates, change_h=change_min / 60.0)
     if hour_money is not None:
         rates = replace(rates, hour_money=hour_money)
-    view = cost_view(opened, kitchen, raw_lb_day * LB, rates=rates, tr=shop.tr)
+    raw_kg = shop.read(raw_day, "mass", "RAW_DAY") or 0.0
+    view = cost_view(opened, kitchen, raw_kg, rates=rates, tr=shop.tr)
     if shop.json(view):
         return
+    unit = BARE[shop.units]["mass"]
     for name in view["log_gaps"]:
         shop.say("Log gap, before anything else: {name}.", name=name)
     shop.say(
         "{day} a day over {days_count} days: taken up by the food {uptake}, thrown away {discard}, labour"
-        " {labour}; {per_raw_lb} a raw lb; {per_hundred} of oil by 100 of raw.",
+        " {labour}; {per_raw} a raw {unit}; {per_hundred} of oil by 100 of raw.",
         view,
         day=f"{view['day_money']:.2f}",
         uptake=f"{view['uptake_money']:.2f}",
         discard=f"{view['discard_money']:.2f}",
         labour=f"{view['labour_money']:.2f}",
-        per_raw_lb=f"{view['per_raw_lb_money']:.3f}",
+        per_raw=f"{view[f'per_raw_{unit}_money']:.3f}",
+        unit=UNITS[unit].sign,
         per_hundred=f"{view['per_hundred_n']:g}",
     )
     if view["carried_off"]:
@@ -184,7 +187,7 @@ def sites(shop: Shop, stores: list[Path] = typer.Argument(help="Files of several
 
 @command(app)
 def moves(shop: Shop, out: Path = typer.Option(None, help="PDF of the oil map to write.")) -> None:
-    """What each vat's oil carries, and what speaks against moving it into another."""
+    """What each vat's oil carries, and what is against moving it into another."""
     from frywright.rooms.care.oil_moves import oil_map_pdf, rotation_view
     from frywright.rooms.care.vat import vat_states
 

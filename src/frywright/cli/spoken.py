@@ -1,0 +1,130 @@
+"""Help and refusals of the terminal in a person's language: asked for, the kitchen's, else the machine's."""
+
+from __future__ import annotations
+
+import os
+import re
+from collections.abc import Callable, Iterator, Sequence
+from inspect import cleandoc
+from pathlib import Path
+from typing import Any
+
+import typer
+
+Translate = Callable[[str], str]
+UsageError: type[Exception] = typer.BadParameter.__bases__[0]
+"""What a mistyped command raises before any of our code runs."""
+REFUSED = (
+    (re.compile(r"No such option: (?P<name>\S+?)\.?(?:\s.*)?$"), "There is no option {name}."),
+    (re.compile(r"No such command '(?P<name>.*?)'\."), "There is no command {name}."),
+    (re.compile(r"Missing (?:option|argument|parameter):? '?(?P<name>[^'.]+)"), "{name} is missing."),
+    (re.compile(r"Option '(?P<name>.*?)' requires"), "{name} needs a value."),
+    (re.compile(r"Invalid value for '?(?P<name>.*?)'?:"), "{name} cannot be read as it is typed."),
+    (re.compile(r"Got unexpected extra argument.*? \((?P<name>.*)\)"), "{name} is not expected here."),
+)
+"""What the parser says, in its words, and how we say it."""
+SEE = "See: {command} --help"
+PANELS = {
+    "ARGUMENTS_PANEL_TITLE": "Arguments",
+    "OPTIONS_PANEL_TITLE": "Options",
+    "COMMANDS_PANEL_TITLE": "Commands",
+    "DEFAULT_STRING": "[default: {}]",
+    "ENVVAR_STRING": "[env var: {}]",
+    "REQUIRED_LONG_STRING": "[required]",
+}
+"""Words around a command's help, by their name in the library that prints them."""
+OWN = ("Usage:", "Show this message and exit.", SEE, *PANELS.values(), *(text for _, text in REFUSED))
+"""Every text of the terminal that stands in no command."""
+
+
+def language_of(words: Sequence[str]) -> str:
+    """Language of whoever types: asked for, that of the kitchen named or of the usual store, else that of the
+    environment; English where none of them is known.
+    """
+    from frywright.cli.shop import USUAL, Shop
+    from frywright.model.tongues import SOURCE, tongues
+
+    asked = [_value(words, "--language")]
+    named = [_value(words, "--store"), *(word for word in words if word.endswith((".toml", ".db"))), USUAL]
+    for where in named:
+        if where and Path(where).is_file():
+            shop = Shop(store=where)
+            with shop.held:
+                asked.append(shop.site.language if shop.site else "")
+            break
+    asked += [os.environ.get(name, "")[:2] for name in ("LC_ALL", "LC_MESSAGES", "LANG")]
+    return next((language for language in asked if language in tongues()), SOURCE)
+
+
+def _value(words: Sequence[str], option: str) -> str:
+    """What was typed for an option; empty where nothing was."""
+    for word, after in zip(words, [*words[1:], ""], strict=False):
+        name, given, value = word.partition("=")
+        if name == option:
+            return value if given else after
+    return ""
+
+
+def asks_help(command: Any, words: Sequence[str]) -> bool:
+    """Whether what is typed only asks what can be done."""
+    if "--help" in words:
+        return True
+    for word in words:
+        command = getattr(command, "commands", {}).get(word)
+        if command is None:
+            return False
+    return hasattr(command, "commands")
+
+
+def help_texts(command: Any) -> Iterator[str]:
+    """Every text of a command and of those below it that a person reads, on one line each."""
+    if command.help:
+        yield one_line(command.help)
+    yield from (one_line(param.help) for param in command.params if getattr(param, "help", None))
+    for below in getattr(command, "commands", {}).values():
+        yield from help_texts(below)
+
+
+def one_line(text: str) -> str:
+    """A text of the code as it stands in the catalogues."""
+    return " ".join(cleandoc(text).split())
+
+
+def speak(command: Any, translate: Translate) -> None:
+    """Put every help text of a command and of those below it into a language."""
+    import typer.rich_utils as panels
+
+    for name, text in PANELS.items():
+        setattr(panels, name, translate(text))
+    _speak(command, translate)
+
+
+def _speak(command: Any, translate: Translate) -> None:
+    usage, help_option = command.get_usage, command.get_help_option
+
+    def spoken_usage(ctx: Any) -> str:
+        return str(usage(ctx)).replace("Usage:", translate("Usage:"), 1)
+
+    def spoken_option(ctx: Any) -> Any:
+        option = help_option(ctx)
+        if option is not None:
+            option.help = translate("Show this message and exit.")
+        return option
+
+    command.get_usage, command.get_help_option = spoken_usage, spoken_option
+    for item in (command, *command.params):
+        if getattr(item, "help", None):
+            item.help = translate(one_line(item.help))
+    for below in getattr(command, "commands", {}).values():
+        _speak(below, translate)
+
+
+def refusal(error: Any, translate: Translate) -> str:
+    """What is wrong with what was typed, and where the help is."""
+    said = error.format_message()
+    for pattern, text in REFUSED:
+        if found := pattern.match(said):
+            said = translate(text).format(**found.groupdict())
+            break
+    path = error.ctx.command_path if error.ctx else "frywright"
+    return f"{said}\n{translate(SEE).format(command=path)}"
