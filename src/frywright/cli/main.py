@@ -45,6 +45,7 @@ def serve(
         "127.0.0.1", help="Address to listen on; any but this machine's own needs an owner."
     ),
     open_page: bool = typer.Option(True, "--open/--no-open", help="Open the page in a browser."),
+    log: str = typer.Option("none", help="A line a request to the standard error: none, plain or json."),
 ) -> None:
     """Serve the pages on this machine and open them."""
     from frywright.cli.output import preparing, speaking_errors
@@ -58,7 +59,7 @@ def serve(
             from frywright.rooms.demo import play_demo
 
             play_demo(opened)
-        serve_pages(opened, port, open_page, host)
+        serve_pages(opened, port, open_page, host, log)
 
 
 @app.command()

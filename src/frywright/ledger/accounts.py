@@ -203,6 +203,11 @@ class Accounts:
                 for row in connection.execute(sa.select(SESSION))
             ]
 
+    def sessions_count(self) -> int:
+        """Sessions that nobody ended."""
+        row = self._one(sa.select(sa.func.count()).select_from(SESSION))
+        return int(row[0])
+
     def end(self, token: str) -> None:
         """Sign out."""
         self._do(SESSION.delete().where(SESSION.c.token_hash == digest(token)))

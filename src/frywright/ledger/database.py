@@ -32,9 +32,14 @@ def opened(url: str) -> sa.Engine:
     file = is_file(url)
     try:
         engine = (
-            sa.create_engine(url, poolclass=sa.NullPool, connect_args={"check_same_thread": False})
+            sa.create_engine(
+                url,
+                poolclass=sa.NullPool,
+                connect_args={"check_same_thread": False},
+                hide_parameters=True,  # no log or error tells what was written
+            )
             if file
-            else sa.create_engine(url, pool_pre_ping=True)
+            else sa.create_engine(url, pool_pre_ping=True, hide_parameters=True)
         )
     except ModuleNotFoundError as error:
         raise RecordError("A PostgreSQL store needs the extra: pip install 'frywright[postgres]'.") from error

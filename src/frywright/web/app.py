@@ -7,6 +7,7 @@ from collections.abc import Awaitable, Callable, Mapping
 from contextlib import nullcontext, suppress
 from math import ceil
 from pathlib import Path
+from time import monotonic
 from typing import Any, cast
 from urllib.parse import quote, urlsplit
 
@@ -16,6 +17,7 @@ from fastapi.exceptions import RequestValidationError
 from fastapi.middleware.gzip import GZipMiddleware
 from fastapi.responses import HTMLResponse, JSONResponse, RedirectResponse
 from fastapi.templating import Jinja2Templates
+from starlette.requests import ClientDisconnect
 
 from frywright.ledger.accounts import Accounts
 from frywright.ledger.store import Store
@@ -39,13 +41,15 @@ from frywright.voice.tongue import explain, translator
 from frywright.web.benches import Benches
 from frywright.web.door import Door
 from frywright.web.files import Fonts, Marked
-from frywright.web.rates import KNOCKS_COUNT, KNOCKS_PER_S, Pauses, Rates, place
+from frywright.web.rates import KNOCKS_COUNT, KNOCKS_PER_S, OneByOne, Pauses, Rates, place
 from frywright.web.rights import OPEN, RIGHTS, right_for
+from frywright.web.watch import Watch
 
 HERE = Path(__file__).parent
 SESSION_COOKIE, DEVICE_COOKIE, PASS_COOKIE = "session", "device", "pass"
 KNOCKS = ("/sign-in", "/code", "/first-owner")
 """Where strangers try to come in."""
+HEALTH = "/health/"
 LEAST_PACKED_BYTES = 1000
 """Answers from this size are compressed. No page repeats what a stranger sent beside a secret: cookies go
 to our own pages only.
@@ -152,6 +156,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
         day,
         desk,
         fryers,
+        health,
         kitchens,
         life,
         live,
@@ -169,7 +174,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
     )
     app.state.context, app.state.rates = context, Rates()
     app.state.knocks, app.state.tries = Rates(KNOCKS_COUNT, KNOCKS_PER_S), Tries()
-    app.state.pauses = Pauses()
+    app.state.pauses, app.state.turns, app.state.watch = Pauses(), OneByOne(), Watch()
     app.mount("/static", context.files, name="static")
     app.mount("/fonts", Fonts(directory=font_folder()), name="fonts")
     for page in (
@@ -190,6 +195,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
         records,
         accounts,
         api,
+        health,
     ):
         app.include_router(page.router(context))
     app.middleware("http")(_guard)
@@ -228,10 +234,15 @@ def _tell_errors(app: FastAPI, context: Context) -> None:
         typed = ascii(first["input"])[:80]
         return await run_in_threadpool(tell, request, InputError(name, typed, "a number"))
 
+    @app.exception_handler(ClientDisconnect)
+    async def gone(request: Request, error: ClientDisconnect) -> Response:
+        return Response(status_code=400)  # nobody reads it: who sent a part of something has left
+
     @app.exception_handler(Exception)
     def broke_off(request: Request, error: Exception) -> Response:
         answer: Response = tell(request, BrokenOffError(error))
         answer.headers.update(HEADERS)
+        _seen(request, answer.status_code)
         return answer
 
 
@@ -261,7 +272,7 @@ async def _authorise(request: Request) -> None:
 
 
 async def _guard(request: Request, call_next: Callable[[Request], Awaitable[Response]]) -> Response:
-    request.state.who = None
+    request.state.who, request.state.begun_s = None, monotonic()
     store: Store = request.app.state.context.store
     with store.reading() if request.method in ("GET", "HEAD") else nullcontext():
         response = await _knocked_too_often(request)
@@ -278,11 +289,20 @@ async def _guard(request: Request, call_next: Callable[[Request], Awaitable[Resp
         response.headers[name] = value
     if request.state.who is not None and request.state.who.name:
         response.headers.setdefault("Cache-Control", "no-store")  # nothing stays behind after signing out
+    _seen(request, response.status_code)
     return response
+
+
+def _seen(request: Request, status: int) -> None:
+    """Count and log an answer."""
+    begun_s = getattr(request.state, "begun_s", monotonic())
+    request.app.state.watch.answered(request, status, monotonic() - begun_s)
 
 
 def _turned_back(request: Request) -> Response | None:
     """The answer to a request that no page sees; else who it comes from is found."""
+    if request.url.path.startswith(HEALTH):
+        return None  # nobody is asked who they are, and the store may be away
     if refused := _refusal(request):
         return refused
     try:

@@ -22,7 +22,7 @@ from frywright.web.app import make_app
 from frywright.web.door import Door
 
 AT = re.compile(r"/at/(-|[a-z0-9_]{1,40})(/.*)?")
-SHARED = ("rates", "knocks", "tries")
+SHARED = ("rates", "knocks", "tries", "pauses", "turns", "watch")
 """What counts for all kitchens together."""
 
 

@@ -14,6 +14,8 @@ _BY_RIGHT = {
         "GET /first-owner",
         "POST /first-owner",
         "GET /api/v1/openapi.json",
+        "GET /health/live",
+        "GET /health/ready",
     ],
     "read": [
         "GET /",
@@ -82,6 +84,7 @@ _BY_RIGHT = {
         "GET /care/wall.pdf",
         "GET /care/drill/{key}",
         "GET /records",
+        "GET /metrics",
         "GET /records/own",
         "POST /records/own",
         "POST /records/check",

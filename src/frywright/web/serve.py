@@ -11,11 +11,12 @@ import webbrowser
 
 from frywright.ledger.accounts import Accounts
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, one_of
 from frywright.trial.warm import warm_up
 from frywright.web.door import Door
 from frywright.web.kitchens import Kitchens
 from frywright.web.sockets import BACKLOG, KEPT_S, Connection, most_connections
+from frywright.web.watch import STYLES, start_log
 
 HOST = "127.0.0.1"
 LEAVE_S = 10
@@ -23,16 +24,17 @@ LEAVE_S = 10
 LOOPBACK = ("127.0.0.1", "localhost", "::1")
 
 
-def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST) -> None:
+def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST, log: str = "none") -> None:
     """Serve until stopped. Prints the address once the port is ours.
 
     Raises
     ------
     InputError
-        The port is taken, or a host that others reach without an owner.
+        The port is taken, a host that others reach without an owner, or no known way to log.
     """
     import uvicorn
 
+    start_log(one_of(STYLES, log, "--log"))
     if host not in LOOPBACK and not Accounts(store).owners():
         raise InputError(
             "--host",
@@ -63,7 +65,7 @@ def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST) -> N
         Kitchens(store, door),
         http=Connection,
         ws="none",
-        log_level="warning",
+        log_config=None,
         backlog=BACKLOG,
         timeout_keep_alive=int(KEPT_S),
         timeout_graceful_shutdown=LEAVE_S,

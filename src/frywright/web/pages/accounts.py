@@ -15,7 +15,7 @@ from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import people
 from frywright.web.app import DEVICE_COOKIE, PASS_COOKIE, SESSION_COOKIE, Context
 from frywright.web.posted import Typed
-from frywright.web.rates import OneByOne, place
+from frywright.web.rates import place
 
 YEAR_S = 366 * 86400
 
@@ -44,8 +44,6 @@ def _cookie(response: Response, request: Request, name: str, value: str, age_s: 
 
 
 def _add_sign_in(routes: APIRouter, context: Context) -> None:
-    turns = OneByOne()
-
     def shown(request: Request, problem: str = "", status: int = 200, typed: Any = None) -> Response:
         shared = Accounts(context.store).device(request.cookies.get(DEVICE_COOKIE, "")) is not None
         return context.render(
@@ -65,7 +63,8 @@ def _add_sign_in(routes: APIRouter, context: Context) -> None:
 
     @routes.post("/sign-in")
     async def sign_in(request: Request, form: Typed) -> Response:
-        return await turns.run(lambda: signed_in(request, form))
+        answer: Response = await request.app.state.turns.run(lambda: signed_in(request, form))
+        return answer
 
     def signed_in(request: Request, form: Mapping[str, str]) -> Response:
         try:
