@@ -21,7 +21,8 @@ from frywright.plan.advice import outlook
 from frywright.plan.check import broken_rules
 from frywright.plan.live import State
 from frywright.plan.model import Day, Item, LoadSize
-from frywright.plan.replay import Look, draw_days, given, replay, replay_par, tuned
+from frywright.plan.replay import Look, draw_days, given, replay, replay_par
+from frywright.plan.tune import tuned
 
 TUNE_SEED, PLAY_SEED = 11, 99
 INSTANCES = ((1, 1), (1, 101), (2, 2), (2, 102), (4, 4), (8, 8))
@@ -82,19 +83,15 @@ def advice_ms(fryers: int, products: int) -> tuple[float, float]:
     rule = tuned(day, draw_days(day, 50, TUNE_SEED))
     rules, look, times = given(day, rule), Look.for_bank(fryers), []
     for n in range(21):
-        world, belief, scratch = engine.fresh(rules), np.array([100.0, 100.0]), engine.fresh(rules)
+        world, scratch = engine.fresh(rules), engine.fresh(rules)
+        belief = np.full((2, products + 1), 100.0)
         t, start = 80 + n % 7, perf_counter()
         dreams = engine.imagine(
             t, min(138, t + look.horizon_slots_count), look.paths_count, belief, day.mean_n, rules, n
         )
-        for f in range(fryers):
+        for place, f in enumerate(rules[16]):
             i, k, _, _ = engine.rollout(
-                (f, t, look.horizon_slots_count, 1.0),
-                (dreams, engine.weighed(day.mean_n, day.spreads_n)),
-                world,
-                belief,
-                rules,
-                scratch,
+                (place, t, look.horizon_slots_count, look.z_n), dreams, world, belief, rules, scratch
             )
             if i > engine.NOTHING:
                 engine.start(f, t, i, k, world, rules, np.zeros(6))

@@ -15,7 +15,8 @@ from frywright.model.errors import InputError
 from frywright.plan import engine
 from frywright.plan.check import broken_rules, price
 from frywright.plan.model import MOST_SLOTS, Day, Drop, Item, LoadSize, Plan
-from frywright.plan.replay import Look, Par, draw_days, replay, replay_par, tuned
+from frywright.plan.replay import Look, Par, draw_days, replay, replay_par
+from frywright.plan.tune import tuned
 
 
 def kitchen_day(

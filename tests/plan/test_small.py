@@ -13,8 +13,9 @@ import pytest
 from frywright.plan.check import broken_rules, price
 from frywright.plan.demand import Demand
 from frywright.plan.model import Day, Item, LoadSize
-from frywright.plan.replay import Look, Par, draw_days, replay, replay_par, tuned
+from frywright.plan.replay import Look, Par, draw_days, replay, replay_par
 from frywright.plan.stock import first_out
+from frywright.plan.tune import tuned
 from tests.plan.test_replay import kitchen_day
 from tests.reference.best_day import best_plan, bound, without_filters
 from tests.reference.exact_plan import newsvendor

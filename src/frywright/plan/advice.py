@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from math import ceil
+from math import ceil, floor
 from typing import Any
 
 import numpy as np
@@ -14,7 +14,7 @@ from frywright.model.findings import Note
 from frywright.plan import engine
 from frywright.plan.live import State
 from frywright.plan.model import Day, Plan
-from frywright.plan.replay import Look, Par, given, plan_of
+from frywright.plan.replay import KEEP_FRAC, Look, Par, Rule, given, plan_of
 
 Array = NDArray[np.float64]
 
@@ -65,7 +65,7 @@ def bank_now(day: Day, state: State) -> Day:
     return replace(day, up=tuple(up))
 
 
-def rules_now(today: Day, state: State, par: Par) -> tuple[Any, ...]:
+def rules_now(today: Day, state: State, par: Par | Rule) -> tuple[Any, ...]:
     """The engine's arrays for the bank as it is; what is out may go into no fryer."""
     rules = given(today, par)
     for item in state.out:
@@ -75,69 +75,113 @@ def rules_now(today: Day, state: State, par: Par) -> tuple[Any, ...]:
 
 def level_of(day: Day, state: State) -> float:
     """Level of the day by what was sold so far: 1 is the forecast."""
-    prior, belief = 1.0 / day.level_cv_frac**2, world_of(day, state)[2]
-    return float((prior + belief[0]) / (prior + belief[1]))
+    prior, belief = 1.0 / day.level_cv_frac**2, belief_of(day, state, _slot(day, state))
+    return float((prior + belief[0, 0]) / (prior + belief[1, 0]))
+
+
+def _slot(day: Day, state: State) -> int:
+    return min(max(int(state.now_n), 0), day.slots_count - 1)
+
+
+def belief_of(day: Day, state: State, t: int) -> Array:
+    """What was seen and what was expected up to slot ``t``, over their spread: of all products, then of each.
+
+    A slot is known up to the last in which anything was sold; nothing sold in it is a sale of none. Where the
+    shelf ran bare the lost sales are taken as expected.
+    """
+    belief = np.zeros((2, len(day.items) + 1))
+    told = np.isfinite(state.sold_n)
+    known = int(np.flatnonzero(told.any(axis=0)).max(initial=-1)) + 1
+    prior = 1.0 / day.level_cv_frac**2
+    for s in range(t):
+        belief *= KEEP_FRAC
+        if s >= known:
+            continue
+        expected = day.mean_n[:, s]
+        seen = np.where(told[:, s], np.nan_to_num(state.sold_n[:, s]), 0.0)
+        level = (prior + belief[0, 0]) / (prior + belief[1, 0])
+        bare = state.bare[:, s] if state.bare.size else np.zeros(len(seen), dtype=bool)
+        seen = np.where(bare, np.maximum(seen, level * expected), seen)
+        belief[:, 1:] += np.stack([seen, expected]) / day.spreads_n
+        belief[:, 0] += np.array([(seen / day.spreads_n).sum(), (expected / day.spreads_n).sum()])
+    return belief
+
+
+def from_now(day: Day, state: State) -> Day:
+    """The day in slots that start at this moment, so that what is decided now is not put off to the next
+    mark of the clock.
+    """
+    part = _part(day, state)
+    if part < 1e-6:
+        return day
+    later = np.concatenate([day.mean_n[:, 1:], np.zeros((len(day.items), 1))], axis=1)
+    windows = tuple(day.window(f) for f in range(day.fryers_count))
+    return replace(
+        day,
+        mean_n=(1.0 - part) * day.mean_n + part * later,
+        up=tuple((a if a <= state.now_n else max(0, ceil(a - part)), b) for a, b in windows),
+        rush=tuple((max(0, a - 1), b) for a, b in day.rush),
+    )
+
+
+def _part(day: Day, state: State) -> float:
+    """How far the day is into its slot."""
+    return float(state.now_n - _slot(day, state)) if 0 <= state.now_n < day.slots_count else 0.0
 
 
 def world_of(day: Day, state: State) -> tuple[int, tuple[Array, ...], Array]:
-    """Slot, world and belief of :mod:`frywright.plan.engine` from a state."""
-    t = min(max(int(state.now_n), 0), day.slots_count - 1)
+    """Slot, world and belief of :mod:`frywright.plan.engine` from a state; slots start at its moment."""
+    t, part = _slot(day, state), _part(day, state)
     world = engine.fresh(given(day, Par()))
-    made, stock, fryers, slots, watts = world
+    made, stock, fryers, slots, watts, _ = world
     for tray in state.trays:
         if tray.ends_n > state.now_n and tray.left_n >= 1:
-            made[tray.item, min(max(int(tray.lift_n), 0), t)] += int(tray.left_n)
+            made[tray.item, min(max(floor(tray.lift_n - part + 1e-9), 0), t)] += int(tray.left_n)
     stock[0] = stock[3] = made.sum(axis=1)
     for load in state.in_oil:
         size = day.items[load.item].loads[load.load]
-        lift = min(max(ceil(load.lift_n - 1e-9), t + 1), day.slots_count - 1)
+        lift = min(max(ceil(load.lift_n - part - 1e-9), t + 1), day.slots_count - 1)
         if load.fryer in state.down:
             fryers[0, load.fryer] = day.slots_count
             continue
-        made[load.item, lift] += size.units_count
-        stock[3, load.item] += size.units_count
+        made[load.item, lift] += round(load.units_n)
+        stock[3, load.item] += round(load.units_n)
         slots[0, lift] += 1
         fryers[0, load.fryer] = lift + size.recovery_slots_count
         if day.power_w:
             watts[t : lift + size.recovery_slots_count] += day.power_w[load.fryer]
     for fryer, at in state.filters:
-        done = ceil(at + day.filter_slots_count)
+        done = ceil(at + day.filter_slots_count - part - 1e-9)
         if done > t:
             fryers[0, fryer] = max(fryers[0, fryer], done)
             slots[1, t : min(done, day.slots_count)] += 1
     fryers[1] = state.since
-    known = np.isfinite(state.sold_n[:, :t])
-    weight = 1.0 / day.spreads_n[:, None]
-    belief = np.array(
-        [float(np.nansum(weight * state.sold_n[:, :t])), float((weight * day.mean_n[:, :t] * known).sum())]
-    )
-    return t, world, belief
+    return t, world, belief_of(day, state, t)
 
 
-def advise(day: Day, state: State, par: Par, look: Look | None = None) -> list[Advice]:
+def advise(day: Day, state: State, par: Par | Rule, look: Look | None = None) -> list[Advice]:
     """What to do now in every fryer that is idle, in the order in which it should be done."""
     look = look or Look.for_bank(day.fryers_count)
-    today = bank_now(day, state)
+    today = from_now(bank_now(day, state), state)
     rules, (t, world, belief) = rules_now(today, state, par), world_of(today, state)
     mean, scratch, found = np.ascontiguousarray(today.mean_n), engine.fresh(rules), []
-    weights = engine.weighed(mean, today.spreads_n)
     last = min(t + look.horizon_slots_count, today.slots_count)
-    dreams = engine.imagine(t, last, look.paths_count, belief, mean, rules, look.seed_count + 1009 * t)
-    level = float((rules[10] + belief[0]) / (rules[10] + belief[1]))
-    for f in range(today.fryers_count):
-        low, high = today.window(f)
+    dreams = engine.imagine(t, last, look.paths_count, belief, mean, rules, look.seed_count)
+    engine.believe(belief, world, rules)
+    for n, f in enumerate(rules[16]):
+        low, high = today.window(int(f))
         if world[2][0, f] > t or not low <= t < high:
             continue
         i, k, gain, _ = engine.rollout(
-            (f, t, look.horizon_slots_count, look.z_n), (dreams, weights), world, belief, rules, scratch
+            (n, t, look.horizon_slots_count, look.z_n), dreams, world, belief, rules, scratch
         )
-        reason = _reason(today, state, world, (f, t, int(i), int(k)), level)
+        reason = _reason(today, state, world, (int(f), t, int(i), int(k)))
         if i > engine.NOTHING and not engine.start(f, t, i, k, world, rules, np.zeros(6)):
             i = engine.NOTHING
         kind = "drop" if i >= 0 else ("filter" if i == engine.FILTER else "wait")
         found.append(
             Advice(
-                fryer=f,
+                fryer=int(f),
                 kind=kind,
                 item=int(i) if i >= 0 else -1,
                 load=int(k) if i >= 0 else -1,
@@ -148,9 +192,7 @@ def advise(day: Day, state: State, par: Par, look: Look | None = None) -> list[A
     return sorted(found, key=lambda a: ("drop", "filter", "wait").index(a.kind))
 
 
-def _reason(
-    day: Day, state: State, world: tuple[Array, ...], action: tuple[int, int, int, int], level: float
-) -> Note:
+def _reason(day: Day, state: State, world: tuple[Array, ...], action: tuple[int, int, int, int]) -> Note:
     f, t, i, k = action
     if i >= 0:
         load = day.items[i].loads[k]
@@ -166,7 +208,7 @@ def _reason(
             values={
                 "shelf": state.shelf(i),
                 "oil": oil,
-                "wanted": round(level * float(day.mean_n[i, t:until].sum())),
+                "wanted": round(float(world[5][0, i] * day.mean_n[i, t:until].sum())),
             },
         )
     if i == engine.FILTER:
@@ -202,7 +244,7 @@ def _reason(
 def outlook(
     day: Day,
     state: State | None,
-    par: Par,
+    par: Par | Rule,
     look: Look | None = None,
     paths: int = 200,
     shares: tuple[float, ...] = (0.1, 0.5, 0.9),
@@ -217,7 +259,7 @@ def outlook(
     today = bank_now(day, state)
     rules, mean = rules_now(today, state, par), np.ascontiguousarray(today.mean_n)
     t, world, belief = world_of(today, state)
-    level = float((rules[10] + belief[0]) / (rules[10] + belief[1]))
+    level = level_of(today, state)
     rows = np.full((day.slots_count * day.fryers_count + 1, 4), -1, dtype=np.int64)
     part, line = np.zeros(6), np.zeros((3, *mean.shape), dtype=np.int64)
     setting = (t, look.paths_count, look.horizon_slots_count, look.z_n, look.seed_count)
@@ -300,7 +342,12 @@ class Promise:
 
 
 def promise(
-    day: Day, state: State, par: Par, order: tuple[int, int, int], wanted: float = 0.9, paths: int = 100
+    day: Day,
+    state: State,
+    par: Par | Rule,
+    order: tuple[int, int, int],
+    wanted: float = 0.9,
+    paths: int = 100,
 ) -> Promise:
     """Can ``order`` (product, slot, units) be promised? Played by the order-up-to rule that knows of the
     order.
@@ -352,7 +399,7 @@ def promise(
 
 
 def _with_order(
-    day: Day, state: State, par: Par, order: tuple[int, int, int], paths: int
+    day: Day, state: State, par: Par | Rule, order: tuple[int, int, int], paths: int
 ) -> tuple[float, float, NDArray[np.int64]]:
     """Chance that an order is served whole, units others lack, and the log of the expected path."""
     item, slot, units = order
@@ -361,7 +408,8 @@ def _with_order(
     knows = replace(bank_now(day, state), mean_n=mean)
     rules = rules_now(knows, state, par)
     if units:  # build up for the order as long as its hold life allows
-        rules[4][item, 3] = max(rules[4][item, 3], day.items[item].hold_slots_count - 2)
+        build = np.maximum(rules[12][[0, 3], :, item], day.items[item].hold_slots_count - 2)
+        rules[12][[0, 3], :, item] = build
     t, world, belief = world_of(day, state)
     dreams = engine.imagine(t, day.slots_count, paths, belief, day.mean_n, rules, 1)
     dreams[:, item, slot] += units

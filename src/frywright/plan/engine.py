@@ -1,16 +1,18 @@
-"""Kernels of the day: what a slot does to shelf and fryers, the order-up-to rule, and rollouts over it.
+"""Kernels of the day: what a slot does to shelf and fryers, the rule, and looks ahead over it.
 
 All of it lives in one file because compiled code is kept by file. Arrays, with i items, k loads, f fryers, t
-slots:
+slots, q parts of the day:
 
 * given: sizes (4, i, k: units, cook, recovery, allowed count), may (i, k, f), cost (i, k), holds (i), money
-  (i, 5: short, waste,
-  spread, cover, z), ahead (i, t+1: running sum of the mean), bank (hands, filter every, filter slots, filters
-  at once), windows (f, 2), rush (t), power (f + 1, the last is the cap), prior (shape of the day's level),
-  turn (money of a filter turn).
+  (i, 3: short, waste, spread), ahead (i, t+1: running sum of the mean), bank (hands, filter every, filter
+  slots, filters at once, loads from which a quiet moment is used for a filter turn), windows (f, 2), rush
+  (t), power (f + 1, the last is the cap), prior (shape of the day's level, of a product's own level, what a
+  slot keeps of what was seen), turn (money of a filter turn), rule (5, q, i: cover, spreads, call, cover and
+  spreads of the fill), part (t: part of the day), span (2, i, f: first and last load a fryer may take),
+  cook (i: slots of the longest load), order (f: fryers in the order in which they are asked).
 * world: made (i, t), stock (4, i: there, gone, expired, made in all), fryers (2, f: free from, loads since
-  filter), slots (2, t: hands,
-  filters), watts (t).
+  filter), slots (2, t: hands, filters), watts (t), mind (2, i: level believed, need).
+* belief (2, i + 1): seen and expected so far, over their spread; of all products, then of each.
 """
 
 from __future__ import annotations
@@ -21,12 +23,14 @@ from numba import njit
 from frywright.physics.kernels import inlined  # importing it sets the folder that keeps compiled code
 
 FILTER, NOTHING = -1, -2
-SALE_SHARE_FRAC, SALE_Z = 0.8, 1.6449
-"""A load must be able to sell within this share of its hold life (common practice, no source), at the 95 %
-end of demand.
-"""
 MOST_SLOTS = 72  # longest cook or hold: six hours in slots of five minutes
 FIRST_PATHS, KEPT_CANDIDATES, TRIED_PRODUCTS = 12, 5, 4
+WAITS = (0, 2, 4)
+"""Slots for which leaving a fryer empty is tried."""
+SALE_WORTH = 1.0
+"""What stands there at a horizon is worth this share of its sale, the rest of it the load it saves."""
+NEAR_SLOTS = 12
+"""A filter turn is brought forward where a rush comes within this many slots."""
 
 
 @njit(cache=True, nogil=True)
@@ -42,16 +46,8 @@ def fresh(given):  # type: ignore[no-untyped-def]
         fryers,
         np.zeros((2, n_slot), dtype=np.int64),
         np.zeros(n_slot),
+        np.ones((2, n_item)),
     )
-
-
-@njit(cache=True, nogil=True)
-def weighed(mean, spread):  # type: ignore[no-untyped-def]
-    """What a slot's demand tells of the day's level: means, each over its spread, summed over items."""
-    out = np.zeros(mean.shape[1])
-    for i in range(mean.shape[0]):
-        out += mean[i] / spread[i]
-    return out
 
 
 @inlined
@@ -62,6 +58,7 @@ def _copy(world, into, first, last):  # type: ignore[no-untyped-def]
             into[0][i, t] = world[0][i, t]
         for n in range(4):
             into[1][n, i] = world[1][n, i]
+        into[5][0, i], into[5][1, i] = world[5][0, i], world[5][1, i]
     for f in range(world[2].shape[1]):
         into[2][0, f] = world[2][0, f]
         into[2][1, f] = world[2][1, f]
@@ -87,9 +84,23 @@ def age(t, world, given, part):  # type: ignore[no-untyped-def]
 
 
 @inlined
-def sell(t, asked, world, given, part):  # type: ignore[no-untyped-def]
-    """Serve a slot's demand from the shelf, oldest first."""
-    stock, money = world[1], given[4]
+def believe(belief, world, given):  # type: ignore[no-untyped-def]
+    """Level of every product: the day's, times its own, both gamma."""
+    prior, mind = given[10], world[5]
+    day = (prior[0] + belief[0, 0]) / (prior[0] + belief[1, 0])
+    for i in range(mind.shape[1]):
+        mind[0, i] = day * (prior[1] + belief[0, i + 1]) / (prior[1] + day * belief[1, i + 1])
+
+
+@inlined
+def sell(t, asked, world, belief, given, part):  # type: ignore[no-untyped-def]
+    """Serve a slot's demand from the shelf, oldest first, and learn from what is seen of it.
+
+    Where the shelf was empty only the sale is seen; the rest is taken as expected.
+    """
+    stock, money, ahead, keep, mind = world[1], given[4], given[5], given[10][2], world[5]
+    belief[0, 0] *= keep
+    belief[1, 0] *= keep
     for i in range(stock.shape[1]):
         wanted = asked[i, t]
         sale = min(wanted, stock[0, i] - stock[1, i])
@@ -97,6 +108,15 @@ def sell(t, asked, world, given, part):  # type: ignore[no-untyped-def]
         part[3] += sale
         part[4] += wanted - sale
         part[1] += money[i, 0] * (wanted - sale)
+        expected = ahead[i, t + 1] - ahead[i, t]
+        seen = float(sale)
+        if wanted > sale:
+            seen = max(seen, mind[0, i] * expected)
+        belief[0, i + 1] = keep * belief[0, i + 1] + seen / money[i, 2]
+        belief[1, i + 1] = keep * belief[1, i + 1] + expected / money[i, 2]
+        belief[0, 0] += seen / money[i, 2]
+        belief[1, 0] += expected / money[i, 2]
+    believe(belief, world, given)
 
 
 @inlined
@@ -160,9 +180,9 @@ def start(f, t, i, k, world, given, part):  # type: ignore[no-untyped-def]
 
 
 @inlined
-def _lack(i, t, lift, level, world, given):  # type: ignore[no-untyped-def]
-    """Units that lack against par at a lift."""
-    made, stock, holds, money, ahead = world[0], world[1], given[3], given[4], given[5]
+def _lack(i, t, lift, aim, world, given):  # type: ignore[no-untyped-def]
+    """Units that lack at a lift against what will be asked for from there over ``aim`` (cover, spreads)."""
+    made, stock, holds, ahead, level = world[0], world[1], given[3], given[5], world[5][0, i]
     lives = stock[3, i] - stock[1, i]  # on the shelf or in the oil, less what will be too old at the lift
     old = lift - holds[i]
     if old >= 0:
@@ -172,79 +192,101 @@ def _lack(i, t, lift, level, world, given):  # type: ignore[no-untyped-def]
         if passed > stock[1, i]:
             lives -= passed - stock[1, i]
     until = level * (ahead[i, lift] - ahead[i, t])
-    end = min(lift + int(money[i, 3]), ahead.shape[1] - 1)
+    end = min(lift + int(aim[0]), ahead.shape[1] - 1)
     expected = level * (ahead[i, end] - ahead[i, lift])
-    return expected + money[i, 4] * np.sqrt(money[i, 2] * expected) - max(0.0, lives - until)
+    return expected + aim[1] * np.sqrt(given[4][i, 2] * expected) - max(0.0, lives - until)
 
 
 @inlined
-def can_sell(i, k, t, level, world, given):  # type: ignore[no-untyped-def]
-    """Whether a load could still sell within a share of its hold life, behind all that is there and in the
-    oil.
+def _need(i, t, world, given):  # type: ignore[no-untyped-def]
+    """What a product lacks below its call, in smallest loads; 0 where it does not call."""
+    rule, q, lift = given[12], given[13][t], t + given[15][i]
+    need = 0.0
+    if lift < world[0].shape[1]:
+        lack = _lack(i, t, lift, (rule[0, q, i], rule[1, q, i]), world, given) / given[0][0, i, 0]
+        if lack >= rule[2, q, i]:
+            need = lack
+    world[5][1, i] = need
+    return need
+
+
+@inlined
+def needs(t, world, given):  # type: ignore[no-untyped-def]
+    """Needs of all products into the mind; whether any calls."""
+    calls = False
+    for i in range(world[0].shape[0]):
+        if _need(i, t, world, given) > 0.0:
+            calls = True
+    return calls
+
+
+@inlined
+def _filter_now(f, t, calls, world, given):  # type: ignore[no-untyped-def]
+    """Whether the rule turns to the filter: due, or half due in a quiet moment before a rush, or nearly due
+    while nothing calls.
     """
-    sizes, stock, holds, ahead = given[0], world[1], given[3], given[5]
-    lift = t + sizes[1, i, k]
-    end = min(lift + max(1, int(SALE_SHARE_FRAC * holds[i])), ahead.shape[1] - 1)
-    expected = level * (ahead[i, end] - ahead[i, t])
-    most = expected + SALE_Z * np.sqrt(given[4][i, 2] * expected + expected * expected / (given[10] + 1.0))
-    return stock[3, i] - stock[1, i] + sizes[0, i, k] <= most
+    bank, rush, since = given[6], given[8], world[2][1, f]
+    wanted = since >= bank[1]
+    if not wanted and not calls:
+        wanted = since >= bank[4]
+        if not wanted and 2 * since >= bank[1]:
+            for s in range(t, min(t + NEAR_SLOTS, len(rush))):
+                wanted = wanted or rush[s]
+    return wanted and may_filter(f, t, world, given)
 
 
 @inlined
-def par_action(f, t, world, level, given):  # type: ignore[no-untyped-def]
-    """What the order-up-to rule does with an idle fryer: (product, load), (-1, 0) filter, (-2, 0) nothing."""
-    sizes, may, bank, rush = given[0], given[1], given[6], given[8]
-    if world[2][0, f] > t or world[3][0, t] >= bank[0] or t < given[7][f, 0] or t >= given[7][f, 1]:
-        return NOTHING, 0
-    if world[2][1, f] >= bank[1]:
-        return (FILTER, 0) if may_filter(f, t, world, given) else (NOTHING, 0)
-    best, choice, size = 0.0, NOTHING, 0
-    for i in range(sizes.shape[1]):
-        first = last = -1
-        for k in range(sizes[3, i, 0]):
-            if may[i, k, f]:
-                first = k if first < 0 else first
-                last = k
-        if first < 0 or t + sizes[1, i, last] >= world[0].shape[1]:
-            continue
-        lack = _lack(i, t, t + sizes[1, i, last], level, world, given)
-        if lack < 0.5 * sizes[0, i, first]:
-            continue
-        pick = first
-        for k in range(first, last + 1):
-            if may[i, k, f] and sizes[0, i, pick] < lack:
-                pick = k
-        worth = lack / sizes[0, i, first]
-        if worth > best and may_drop(f, t, i, pick, world, given):
-            best, choice, size = worth, i, pick
-    if choice == NOTHING and 2 * world[2][1, f] >= bank[1]:  # a quiet moment: filter before the next rush
-        near = False
-        for s in range(t, min(t + 12, len(rush))):
-            near = near or rush[s]
-        if near and may_filter(f, t, world, given):
-            return FILTER, 0
+def rule_action(f, t, calls, world, given):  # type: ignore[no-untyped-def]
+    """What the rule does with an idle fryer: (product, load), (-1, 0) filter, (-2, 0) nothing.
+
+    ``needs`` are those of this slot; of the products that call the one that lacks most goes in, filled up to
+    its level.
+    """
+    sizes, may, rule, q, span = given[0], given[1], given[12], given[13][t], given[14]
+    choice, size, best = NOTHING, 0, 0.0
+    if world[2][0, f] <= t and world[3][0, t] < given[6][0] and given[7][f, 0] <= t < given[7][f, 1]:
+        if calls and world[2][1, f] < given[6][1]:
+            for i in range(sizes.shape[1]):
+                need = world[5][1, i]
+                if need > best and span[0, i, f] >= 0:
+                    lift = t + sizes[1, i, span[1, i, f]]
+                    if lift < world[0].shape[1]:
+                        lack = _lack(i, t, lift, (rule[3, q, i], rule[4, q, i]), world, given)
+                        lack = max(lack, need * sizes[0, i, 0])
+                        pick = span[0, i, f]
+                        for k in range(span[0, i, f], span[1, i, f] + 1):
+                            if may[i, k, f] and sizes[0, i, pick] < lack:
+                                pick = k
+                        if may_drop(f, t, i, pick, world, given):
+                            best, choice, size = need, i, pick
+        if choice == NOTHING and _filter_now(f, t, calls, world, given):
+            choice = FILTER
     return choice, size
 
 
 @inlined
-def go_on(where, asked, mean_sum, world, belief, given, part):  # type: ignore[no-untyped-def]
-    """Play by par from slot ``where[0]``, fryer ``where[1]``, up to slot ``where[2]``; the shelf left at the
-    close is waste.
+def _rest_of_slot(t, n0, world, given, part):  # type: ignore[no-untyped-def]
+    """The rule for every fryer from the ``n0``-th asked on."""
+    calls = needs(t, world, given)
+    for n in range(n0, world[2].shape[1]):
+        f = given[16][n]
+        if world[2][0, f] <= t and (calls or 2 * world[2][1, f] >= given[6][1]):
+            i, k = rule_action(f, t, calls, world, given)
+            if i > NOTHING and start(f, t, i, k, world, given, part) and i >= 0:
+                _need(i, t, world, given)
+
+
+@inlined
+def go_on(where, asked, world, belief, given, part):  # type: ignore[no-untyped-def]
+    """Play by the rule from slot ``where[0]``, the ``where[1]``-th fryer asked, up to slot ``where[2]``; the
+    shelf left at the close is waste.
     """
-    t0, f0, t1 = where
-    prior, n_item = given[10], world[0].shape[0]
+    t0, n0, t1 = where
     for t in range(t0, t1):
         if t > t0:
             age(t, world, given, part)
-        level = (prior + belief[0]) / (prior + belief[1])
-        for f in range(f0 if t == t0 else 0, world[2].shape[1]):
-            i, k = par_action(f, t, world, level, given)
-            if i > NOTHING:
-                start(f, t, i, k, world, given, part)
-        sell(t, asked, world, given, part)
-        for i in range(n_item):
-            belief[0] += asked[i, t] / given[4][i, 2]
-        belief[1] += mean_sum[t]
+        _rest_of_slot(t, n0 if t == t0 else 0, world, given, part)
+        sell(t, asked, world, belief, given, part)
     if t1 == world[0].shape[1]:
         close(world, given, part)
 
@@ -260,17 +302,19 @@ def close(world, given, part):  # type: ignore[no-untyped-def]
 
 @njit(cache=True, nogil=True)
 def imagine(t0, t1, count, belief, mean, given, seed):  # type: ignore[no-untyped-def]
-    """Rests of the day (path, item, slot) drawn from what is believed of its level."""
+    """Rests of the day (path, item, slot) drawn from what is believed of the levels of day and products."""
     prior = given[10]
     np.random.seed(seed)
     paths = np.zeros((count, mean.shape[0], mean.shape[1]), dtype=np.int64)
-    shape, scale = prior + belief[0], 1.0 / (prior + belief[1])
+    shape, scale = prior[0] + belief[0, 0], 1.0 / (prior[0] + belief[1, 0])
+    usual = shape * scale
     for n in range(count):
         level = np.random.gamma(shape, scale)
         for i in range(mean.shape[0]):
             wide = given[4][i, 2] - 1.0
+            own = np.random.gamma(prior[1] + belief[0, i + 1]) / (prior[1] + usual * belief[1, i + 1])
             for t in range(t0, t1):
-                expected = level * mean[i, t]
+                expected = level * own * mean[i, t]
                 if expected <= 0.0:
                     continue
                 if wide > 1e-6:
@@ -280,112 +324,130 @@ def imagine(t0, t1, count, belief, mean, given, seed):  # type: ignore[no-untype
 
 
 @inlined
-def _try(where, action, dream, mean_sum, worlds, beliefs, given, part):  # type: ignore[no-untyped-def]
-    """Cost of one action in ``where`` (fryer, slot, horizon's end) on one path, the rest by par; -1 when a
-    rule forbids it.
+def _left(t1, world, given):  # type: ignore[no-untyped-def]
+    """What stands there at a horizon before the close: each unit that will be asked for within its hold life
+    saves a sale, or at least the load that replaces it.
     """
-    (f, t, t1), (world, scratch), (belief, known) = where, worlds, beliefs
+    sizes, money, ahead, left = given[0], given[4], given[5], 0.0
+    for i in range(world[0].shape[0]):
+        last = sizes[3, i, 0] - 1
+        stay = float(world[1][3, i] - world[1][1, i])
+        end = min(t1 + given[3][i], world[0].shape[1])
+        useful = min(stay, world[5][0, i] * (ahead[i, end] - ahead[i, t1]))
+        worth = SALE_WORTH * money[i, 0] + (1.0 - SALE_WORTH) * given[2][i, last] / sizes[0, i, last]
+        left += money[i, 1] * (stay - useful) - worth * useful
+    return left
+
+
+@inlined
+def _try(where, action, dream, worlds, beliefs, given, part):  # type: ignore[no-untyped-def]
+    """Cost of one action in ``where`` (place in the order, slot, horizon's end) on one path, the rest by the
+    rule; infinite when a rule of the kitchen forbids it. (-2, d) is to leave the fryer empty for d slots.
+    """
+    (n, t, t1), (world, scratch), (belief, known) = where, worlds, beliefs
+    f, cost = given[16][n], np.inf
     _copy(world, scratch, max(0, t - MOST_SLOTS), min(t1 + MOST_SLOTS, world[0].shape[1]))
     part[:] = 0.0
-    if action[0] > NOTHING and not start(f, t, action[0], action[1], scratch, given, part):
-        return -1.0
-    known[0], known[1] = belief[0], belief[1]
-    go_on((t, f + 1, t1), dream, mean_sum, scratch, known, given, part)
-    # the shelf at a horizon before the close: what the batch that replaces it would cost, as a credit
-    left = 0.0
-    if t1 < world[0].shape[1]:
-        for i in range(world[0].shape[0]):
-            last = given[0][3, i, 0] - 1
-            stay = scratch[1][3, i] - scratch[1][1, i]
-            want = (
-                known[0]
-                / max(known[1], 1.0)
-                * (given[5][i, min(t1 + given[3][i], world[0].shape[1])] - given[5][i, t1])
-            )
-            useful = min(float(stay), want)
-            left += given[4][i, 1] * (stay - useful) - given[2][i, last] / given[0][0, i, last] * useful
-    return part[0] + part[1] + part[2] + left
+    fits = True
+    if action[0] > NOTHING:
+        fits = start(f, t, action[0], action[1], scratch, given, part)
+    else:
+        scratch[2][0, f] = max(scratch[2][0, f], t + action[1])
+    if fits:
+        for i in range(belief.shape[1]):
+            known[0, i], known[1, i] = belief[0, i], belief[1, i]
+        go_on((t, n + 1, t1), dream, scratch, known, given, part)
+        cost = part[0] + part[1] + part[2]
+        if t1 < world[0].shape[1]:
+            cost += _left(t1, scratch, given)
+    return cost
 
 
 @njit(cache=True, nogil=True, error_model="numpy", _nrt=False)
-def _try_paths(where, action, span, ahead, worlds, beliefs, given, out):  # type: ignore[no-untyped-def]
-    """Cost of one action on some of the paths."""
-    (dreams, mean_sum), (part, cost) = ahead, out
-    for n in range(span[0], span[1]):
-        cost[n] = _try(where, action, dreams[n], mean_sum, worlds, beliefs, given, part)
+def _try_paths(where, action, dreams, worlds, beliefs, given, out):  # type: ignore[no-untyped-def]
+    """Cost of one action on the paths from ``where[3]`` to ``where[4]``."""
+    part, cost = out
+    for n in range(where[3], where[4]):
+        cost[n] = _try((where[0], where[1], where[2]), action, dreams[n], worlds, beliefs, given, part)
 
 
 @njit(cache=True, nogil=True)
-def _candidates(f, t, world, level, base, given, out):  # type: ignore[no-untyped-def]
-    """Actions worth a try in an idle fryer, par's own first; returns how many."""
-    sizes = given[0]
+def _candidates(f, t, world, base, given, out):  # type: ignore[no-untyped-def]
+    """Actions worth a try in an idle fryer, the rule's own first; returns how many."""
+    sizes, rule, q = given[0], given[12], given[13][t]
     out[0, 0], out[0, 1] = base
     count = 1
-    if base[0] != NOTHING:
-        out[count, 0], out[count, 1] = NOTHING, 0
-        count += 1
-    if base[0] != FILTER and world[2][1, f] > 0 and may_filter(f, t, world, given):
+    for wait in WAITS:
+        if base[0] != NOTHING or wait > 0:
+            out[count, 0], out[count, 1] = NOTHING, wait
+            count += 1
+    if base[0] != FILTER and 2 * world[2][1, f] >= given[6][1] and may_filter(f, t, world, given):
         out[count, 0], out[count, 1] = FILTER, 0
         count += 1
     need = np.empty(sizes.shape[1])
     for i in range(sizes.shape[1]):
-        need[i] = _lack(i, t, t + sizes[1, i, 0], level, world, given) / sizes[0, i, 0]
+        lift = t + given[15][i]
+        need[i] = -np.inf
+        if lift < world[0].shape[1]:
+            need[i] = _lack(i, t, lift, (rule[0, q, i], rule[1, q, i]), world, given) / sizes[0, i, 0]
     ranked = np.argsort(-need)
-    for n in range(min(TRIED_PRODUCTS, sizes.shape[1])):
+    tried = 0
+    for n in range(sizes.shape[1]):
         i = ranked[n]
+        fits = False
         for k in range(sizes[3, i, 0]):
-            if (i == base[0] and k == base[1]) or not may_drop(f, t, i, k, world, given):
-                continue
-            if can_sell(i, k, t, level, world, given):
-                out[count, 0], out[count, 1] = i, k
-                count += 1
+            if may_drop(f, t, i, k, world, given):
+                fits = True
+                if i != base[0] or k != base[1]:
+                    out[count, 0], out[count, 1] = i, k
+                    count += 1
+        tried += fits
+        if tried >= TRIED_PRODUCTS:
+            break
     return count
 
 
 @njit(cache=True, nogil=True)
-def rollout(where, ahead, world, belief, given, scratch):  # type: ignore[no-untyped-def]
-    """The action for an idle fryer: par's own unless another is cheaper on imagined rests of the day by ``z``
-    standard errors.
+def rollout(where, dreams, world, belief, given, scratch):  # type: ignore[no-untyped-def]
+    """The action for an idle fryer: the rule's own unless another is cheaper on imagined rests of the day by
+    ``z`` standard errors.
 
-    ``where`` is (fryer, slot, horizon, z), ``ahead`` (imagined paths, weighed means). Every candidate meets a
-    few paths first; the best few meet them all. Returns product, load, mean gain over par, its error.
+    ``where`` is (place in the order, slot, horizon, z). Every candidate meets a few paths first; the best few
+    meet them all. Returns product, load, mean gain over the rule, its error.
     """
-    (f, t, horizon, z), (dreams, mean_sum) = where, ahead
-    level = (given[10] + belief[0]) / (given[10] + belief[1])
-    base = par_action(f, t, world, level, given)
-    if base[0] >= 0 and not can_sell(base[0], base[1], t, level, world, given):
-        base = (NOTHING, 0)
-    actions = np.empty((3 + given[1].shape[0] * given[1].shape[1], 2), dtype=np.int64)
-    count = _candidates(f, t, world, level, base, given, actions)
+    n, t, horizon, z = where
+    f = given[16][n]
+    believe(belief, world, given)
+    base = rule_action(f, t, needs(t, world, given), world, given)
+    actions = np.empty((5 + given[1].shape[0] * given[1].shape[1], 2), dtype=np.int64)
+    count = _candidates(f, t, world, base, given, actions)
     paths, t1 = len(dreams), min(t + horizon, world[0].shape[1])
-    cost, part, known = np.zeros((count, paths)), np.zeros(6), np.zeros(2)
+    cost, part, known = np.zeros((count, paths)), np.zeros(6), np.zeros_like(belief)
     gain, alive = np.full(count, -np.inf), np.ones(count, dtype=np.bool_)
     if count == 1:
         return base[0], base[1], 0.0, 0.0
-    first = min(paths, max(FIRST_PATHS, paths // 4))
-    for stage in range(2):
-        low, high = (0, first) if stage == 0 else (first, paths)
+    low, high = 0, min(paths, FIRST_PATHS)
+    while low < paths:
         for c in range(count):
-            if not alive[c]:
-                continue
-            action = (actions[c, 0], actions[c, 1])
-            _try_paths(
-                (f, t, t1),
-                action,
-                (low, high),
-                (dreams, mean_sum),
-                (world, scratch),
-                (belief, known),
-                given,
-                (part, cost[c]),
-            )
-            gain[c] = (cost[0, :high] - cost[c, :high]).mean()
-        if stage == 0:
-            ranked = np.argsort(-gain)
-            for n in range(count):
-                c = ranked[n]
-                noise = (cost[0, :high] - cost[c, :high]).std() / np.sqrt(high)
-                alive[c] = c == 0 or (n < KEPT_CANDIDATES and gain[c] + noise > 0.0)
+            if alive[c]:
+                action = (actions[c, 0], actions[c, 1])
+                _try_paths(
+                    (n, t, t1, low, high),
+                    action,
+                    dreams,
+                    (world, scratch),
+                    (belief, known),
+                    given,
+                    (part, cost[c]),
+                )
+                gain[c] = (cost[0, :high] - cost[c, :high]).mean()
+        keep = KEPT_CANDIDATES if low == 0 else 2
+        ranked = np.argsort(-gain)
+        for r in range(count):
+            c = ranked[r]
+            noise = (cost[0, :high] - cost[c, :high]).std() / np.sqrt(high)
+            alive[c] = alive[c] and (c == 0 or (r < keep and gain[c] + noise > 0.0))
+        low, high = high, (min(paths, 3 * high) if 3 * high < paths else paths)
     best, most, error = 0, 0.0, 0.0
     for c in range(1, count):
         if alive[c]:
@@ -396,25 +458,35 @@ def rollout(where, ahead, world, belief, given, scratch):  # type: ignore[no-unt
 
 
 @njit(cache=True, nogil=True)
-def play_par(asked, mean_sum, given, parts):  # type: ignore[no-untyped-def]
-    """Whole days by par."""
+def play_rule(asked, given, parts):  # type: ignore[no-untyped-def]
+    """Whole days by the rule."""
+    world, belief = fresh(given), np.zeros((2, asked.shape[1] + 1))
+    empty = fresh(given)
     for d in range(asked.shape[0]):
-        world = fresh(given)
-        age(0, world, given, parts[d])
-        go_on((0, 0, asked.shape[2]), asked[d], mean_sum, world, np.zeros(2), given, parts[d])
+        _copy(empty, world, 0, asked.shape[2])
+        belief[:] = 0.0
+        _play_one(asked[d], world, belief, given, parts[d])
+
+
+@njit(cache=True, nogil=True, error_model="numpy", _nrt=False)
+def _play_one(asked, world, belief, given, part):  # type: ignore[no-untyped-def]
+    """One whole day by the rule."""
+    age(0, world, given, part)
+    go_on((0, 0, asked.shape[1]), asked, world, belief, given, part)
 
 
 @njit(cache=True, nogil=True)
 def play(asked, mean, setting, world, belief, given, out, part):  # type: ignore[no-untyped-def]
     """A day slot by slot from ``setting[0]``, logged; ``setting`` is (first slot, paths, horizon, z, seed);
-    no paths means par.
+    no paths means the rule.
 
     The world is aged to the first slot already. ``out`` is (log, shelf): ``log`` rows are fryer, product,
     load, slot; ``shelf`` (3, item, slot) is what stands there at the end of a slot, what was asked for in
     vain, and what was thrown away.
     """
     (t0, paths, horizon, z, seed), (log, shelf) = setting, out
-    mean_sum, row, scratch, gone = weighed(mean, given[4][:, 2]), 0, fresh(given), world[1][1]
+    row, scratch, gone = 0, fresh(given), world[1][1]
+    believe(belief, world, given)
     for t in range(t0, mean.shape[1]):
         if t > t0:
             for i in range(mean.shape[0]):
@@ -422,29 +494,27 @@ def play(asked, mean, setting, world, belief, given, out, part):  # type: ignore
             age(t, world, given, part)
             for i in range(mean.shape[0]):
                 shelf[2, i, t] += gone[i]
-        level, drawn = (given[10] + belief[0]) / (given[10] + belief[1]), False
-        dreams = np.zeros((0, 1, 1), dtype=np.int64)
-        for f in range(world[2].shape[1]):
+        dreams, drawn = np.zeros((0, 1, 1), dtype=np.int64), False
+        for n in range(world[2].shape[1]):
+            f = given[16][n]
             if world[2][0, f] > t or world[3][0, t] >= given[6][0]:
                 continue
             if paths:
                 if not drawn:
                     last = min(t + horizon, mean.shape[1])
                     dreams, drawn = imagine(t, last, paths, belief, mean, given, seed + 1009 * t), True
-                i, k, _, _ = rollout((f, t, horizon, z), (dreams, mean_sum), world, belief, given, scratch)
+                i, k, _, _ = rollout((n, t, horizon, z), dreams, world, belief, given, scratch)
             else:
-                i, k = par_action(f, t, world, level, given)
+                i, k = rule_action(f, t, needs(t, world, given), world, given)
             if i > NOTHING and start(f, t, i, k, world, given, part):
                 log[row, 0], log[row, 1], log[row, 2], log[row, 3] = f, i, k, t
                 row += 1
         for i in range(mean.shape[0]):
             shelf[1, i, t] = asked[i, t] + gone[i]
-        sell(t, asked, world, given, part)
+        sell(t, asked, world, belief, given, part)
         for i in range(mean.shape[0]):
-            belief[0] += asked[i, t] / given[4][i, 2]
             shelf[1, i, t] -= gone[i]
             shelf[0, i, t] = world[1][0, i] - gone[i]
-        belief[1] += mean_sum[t]
     for i in range(mean.shape[0]):
         shelf[2, i, -1] += world[1][0, i] - gone[i]
     close(world, given, part)

@@ -100,6 +100,7 @@ class State:
     trays: list[Tray] = field(default_factory=list)
     thrown: list[Thrown] = field(default_factory=list)
     sold_n: Array = field(default_factory=lambda: np.zeros((0, 0)))  # (item, slot), NaN where not told
+    bare: NDArray[np.bool_] = field(default_factory=lambda: np.zeros((0, 0), dtype=bool))  # shelf ran out
     since: list[int] = field(default_factory=list)
     filters: list[tuple[int, float]] = field(default_factory=list)
     down: dict[int, float] = field(default_factory=dict)
@@ -139,6 +140,7 @@ def state_of(
     """
     state = State(now_n=now_n, since=[0] * day.fryers_count)
     state.sold_n = np.full(day.mean_n.shape, np.nan)
+    state.bare = np.zeros(day.mean_n.shape, dtype=bool)
     served = 0
     for fact in sorted(
         (h for h in happened if h.at_n <= now_n + 1e-9), key=lambda h: (h.at_n, h.entry_number)
@@ -166,7 +168,8 @@ def _serve(
             if sale > 0:
                 _take(state, i, sale, slot)
             if told:
-                state.sold_n[i, slot] = sale if sale < asked else asked
+                state.sold_n[i, slot] = sale
+                state.bare[i, slot] = sale < asked
     return max(low, high)
 
 
@@ -279,7 +282,9 @@ def _sold(day: Day, state: State, fact: Happening) -> None:
     slot = min(max(int(fact.at_n), 0), day.slots_count - 1)
     before = state.sold_n[fact.item, slot]
     state.sold_n[fact.item, slot] = fact.units_n + (0.0 if np.isnan(before) else before)
-    if _take(state, fact.item, fact.units_n, fact.at_n) > 1e-9:
+    missing = _take(state, fact.item, fact.units_n, fact.at_n)
+    state.bare[fact.item, slot] = state.shelf(fact.item) <= 0
+    if missing > 1e-9:
         state.notes.append(
             Note(
                 kind="oversold",

@@ -1,10 +1,12 @@
 """Days played under a rule: the trade's order-up-to rule, tuned, and the engine that beats it by looking
 ahead.
 
-The **par** rule drops, at every slot and idle fryer, the product that lacks most against its par: a quantile
-of the demand from the lift on over a cover time, with the day's level learned from what was asked for so far
-(Gamma prior). The **engine** tries each action on imagined rests of the day and leaves par only where another
-action is cheaper beyond doubt (planning rule of rollouts).
+The **rule** drops, at every slot and idle fryer, the product that lacks most below its call, and fills it up
+to its level; both are covers of the demand from the lift on with a number of spreads, by part of the day,
+with the day's level learned from what was asked for so far (gamma priors). **Par** is the plain form of it:
+one cover and one number of spreads for call and fill, the whole day. The **engine** tries each action on
+imagined rests of the day and leaves the rule only where another action is cheaper beyond doubt (planning rule
+of rollouts).
 """
 
 from __future__ import annotations
@@ -21,8 +23,33 @@ from frywright.plan.check import Price
 from frywright.plan.model import Day, Drop, Plan
 
 Counts = NDArray[np.int64]
+Array = NDArray[np.float64]
 Z = 1.0
-"""Standard errors by which an action must beat par: without it few paths make worse decisions than par."""
+"""Standard errors by which an action must beat the rule: without it few paths make worse decisions."""
+PARTS = 4
+OWN_CV_FRAC, KEEP_FRAC = 0.15, 0.98
+"""Spread of a product's own level about the day's, and what a slot keeps of what was seen before it (half is
+forgotten in three hours of slots of five minutes). Own estimates.
+"""
+CALL, QUIET = 0.5, 2.0
+"""Par calls when half of the smallest load lacks; and turns to the filter only when it is due."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rule:
+    """Drop below the call, fill up to the level, by product and part of the day.
+
+    ``table_n`` (5, part, product): slots covered after the lift and spreads above the mean that make the
+    call; lack, in smallest loads, from which it is made; slots and spreads of the fill. From ``quiet_frac``
+    of the loads of a filter turn on, a moment in which nothing calls is used for it.
+    """
+
+    table_n: tuple[tuple[tuple[float, ...], ...], ...]
+    quiet_frac: float = QUIET
+
+    def table(self, count: int) -> Array:
+        """The table for ``count`` products."""
+        return np.array(self.table_n)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,10 +60,16 @@ class Par:
 
     cover_slots: tuple[int, ...] = (6,)
     z_n: tuple[float, ...] = (0.5,)
+    quiet_frac: float = QUIET
 
     def of(self, item: int) -> tuple[int, float]:
         """Cover and spreads of a product."""
         return self.cover_slots[item % len(self.cover_slots)], self.z_n[item % len(self.z_n)]
+
+    def table(self, count: int) -> Array:
+        """It as a rule by part of the day, with call and fill alike."""
+        cover, z = np.array([self.of(n) for n in range(count)], dtype=float).T
+        return np.repeat(np.stack([cover, z, np.full(count, CALL), cover, z])[:, None, :], PARTS, axis=1)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -90,7 +123,7 @@ def draw_days(day: Day, count: int, seed: int) -> Counts:
     return rng.poisson(rng.gamma(np.maximum(mean / wide, 1e-9), wide)).astype(np.int64)
 
 
-def replay(day: Day, demand: ArrayLike, par: Par, look: Look | None = None) -> Replay:
+def replay(day: Day, demand: ArrayLike, par: Par | Rule, look: Look | None = None) -> Replay:
     """Play days by the engine, or by par alone when ``look`` is None; every plan and shelf is kept.
 
     The imagined days never see the day that is played.
@@ -108,17 +141,22 @@ def replay(day: Day, demand: ArrayLike, par: Par, look: Look | None = None) -> R
     for d, path in enumerate(asked):
         setting = (0, look.paths_count, look.horizon_slots_count, look.z_n, look.seed_count + 7919 * d)
         engine.play(
-            path, mean, setting, engine.fresh(rules), np.zeros(2), rules, (log[d], shelf[d]), parts[d]
+            path, mean, setting, engine.fresh(rules), unknown(day), rules, (log[d], shelf[d]), parts[d]
         )
     return _replay(parts, tuple(plan_of(rows) for rows in log), shelf)
 
 
-def replay_par(day: Day, demand: ArrayLike, par: Par) -> Replay:
-    """Play many days under the par rule; costs only."""
+def replay_par(day: Day, demand: ArrayLike, par: Par | Rule) -> Replay:
+    """Play many days under the rule; costs only."""
     asked = _asked(day, demand)
     parts = np.zeros((len(asked), 6))
-    engine.play_par(asked, engine.weighed(day.mean_n, day.spreads_n), given(day, par), parts)
+    engine.play_rule(asked, given(day, par), parts)
     return _replay(parts, (), None)
+
+
+def unknown(day: Day) -> Array:
+    """The belief of a day of which nothing was seen yet."""
+    return np.zeros((2, len(day.items) + 1))
 
 
 def _asked(day: Day, demand: ArrayLike) -> Counts:
@@ -133,42 +171,48 @@ def _asked(day: Day, demand: ArrayLike) -> Counts:
     return asked
 
 
-def given(day: Day, par: Par) -> tuple[Any, ...]:
+def given(day: Day, par: Par | Rule) -> tuple[Any, ...]:
     """The day and the rule as the arrays of :mod:`frywright.plan.engine`."""
-    most = max(len(item.loads) for item in day.items)
-    sizes, cost = np.zeros((4, len(day.items), most), dtype=np.int64), np.zeros((len(day.items), most))
-    may = np.zeros((len(day.items), most, day.fryers_count), dtype=np.bool_)
+    most, count = max(len(item.loads) for item in day.items), len(day.items)
+    sizes, cost = np.zeros((4, count, most), dtype=np.int64), np.zeros((count, most))
+    may = np.zeros((count, most, day.fryers_count), dtype=np.bool_)
     for n, item in enumerate(day.items):
         sizes[3, n, :] = len(item.loads)
         for k, load in enumerate(item.loads):
             sizes[:3, n, k] = load.units_count, load.cook_slots_count, load.recovery_slots_count
             cost[n, k] = load.batch_money
             may[n, k, list(load.fryers)] = True
-    holds = np.array([item.hold_slots_count for item in day.items], dtype=np.int64)
-    money = np.array(
-        [(item.short_money, item.waste_money, item.spread_n, *par.of(n)) for n, item in enumerate(day.items)]
-    )
-    ahead = np.concatenate([np.zeros((len(day.items), 1)), np.cumsum(day.mean_n, axis=1)], axis=1)
-    bank = np.array(
-        (day.hands_count, day.filter_every_count, day.filter_slots_count, day.filters_at_once_count),
-        dtype=np.int64,
-    )
-    windows = np.array([day.window(f) for f in range(day.fryers_count)], dtype=np.int64)
-    rush = np.array([day.in_rush(t) for t in range(day.slots_count)])
-    power = np.array([*(day.power_w or (0.0,) * day.fryers_count), day.cap_w])
+    span = np.full((2, count, day.fryers_count), -1, dtype=np.int64)
+    span[0] = np.where(may.any(axis=1), may.argmax(axis=1), -1)
+    span[1] = np.where(may.any(axis=1), most - 1 - may[:, ::-1].argmax(axis=1), -1)
+    every = day.filter_every_count
     return (
         sizes,
         may,
         cost,
-        holds,
-        money,
-        ahead,
-        bank,
-        windows,
-        rush,
-        power,
-        1.0 / day.level_cv_frac**2,
+        np.array([item.hold_slots_count for item in day.items], dtype=np.int64),
+        np.array([(item.short_money, item.waste_money, item.spread_n) for item in day.items]),
+        np.concatenate([np.zeros((count, 1)), np.cumsum(day.mean_n, axis=1)], axis=1),
+        np.array(
+            (
+                day.hands_count,
+                every,
+                day.filter_slots_count,
+                day.filters_at_once_count,
+                min(every, max(1, round(par.quiet_frac * every))),
+            ),
+            dtype=np.int64,
+        ),
+        np.array([day.window(f) for f in range(day.fryers_count)], dtype=np.int64),
+        np.array([day.in_rush(t) for t in range(day.slots_count)]),
+        np.array([*(day.power_w or (0.0,) * day.fryers_count), day.cap_w]),
+        np.array([1.0 / day.level_cv_frac**2, 1.0 / OWN_CV_FRAC**2, KEEP_FRAC]),
         day.filter_money,
+        par.table(count),
+        np.arange(day.slots_count) * PARTS // day.slots_count,
+        span,
+        sizes[1].max(axis=1),
+        np.argsort(may.any(axis=1).sum(axis=0), kind="stable"),
     )
 
 
@@ -186,46 +230,6 @@ def _replay(parts: NDArray[np.float64], plans: tuple[Plan, ...], shelf: Counts |
     return Replay(
         cost_money=parts[:, :3].sum(axis=1), parts_money=parts, price=told, plans=plans, shelf=shelf
     )
-
-
-COVERS, ZS = (1, 2, 3, 4, 5, 6, 8, 10, 12, 16), (-0.5, 0.0, 0.5, 1.0, 1.5)
-
-
-def tuned(day: Day, demand: ArrayLike, rounds: int = 2) -> Par:
-    """The par rule that costs least on given days: one cover and spread for all, then each product's own in
-    ``rounds`` rounds.
-
-    Tune on other days than those it is judged on.
-    """
-
-    def cost(rule: Par) -> float:
-        return float(replay_par(day, demand, rule).cost_money.mean())
-
-    count = len(day.items)
-    rules = [Par(cover_slots=(cover,) * count, z_n=(z,) * count) for cover in COVERS for z in ZS]
-    best = min(rules, key=cost)
-    least = cost(best)
-    for _ in range(rounds):
-        before = least
-        for n in range(count):
-            for rule in _near(best, n):
-                found = cost(rule)
-                if found < least - 1e-9:
-                    best, least = rule, found
-        if least >= before - 1e-9:
-            break
-    return best
-
-
-def _near(rule: Par, item: int) -> list[Par]:
-    """Rules with a little more or less cover and spread for one product."""
-    found, (cover, z) = [], rule.of(item)
-    for c in COVERS[max(0, COVERS.index(cover) - 2) : COVERS.index(cover) + 3]:
-        for s in ZS[max(0, ZS.index(z) - 1) : ZS.index(z) + 2]:
-            covers, zs = list(rule.cover_slots), list(rule.z_n)
-            covers[item], zs[item] = c, s
-            found.append(Par(cover_slots=tuple(covers), z_n=tuple(zs)))
-    return found
 
 
 def plan_of(rows: Counts) -> Plan:

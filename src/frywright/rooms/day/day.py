@@ -25,12 +25,13 @@ from frywright.plan.advice import Outlook, outlook
 from frywright.plan.forecast import Forecast, Forecaster, learned
 from frywright.plan.model import Day
 from frywright.plan.pull import heads_for
-from frywright.plan.replay import Look, Par, draw_days, replay_par, tuned
+from frywright.plan.replay import Look, Par, Rule, draw_days, replay_par
 from frywright.plan.sales import History, Sales, pieces, read_sales
+from frywright.plan.tune import tuned, tuned_rule
 from frywright.rooms.day.loads import LoadFact, item_of, shared_oil, unsold
 from frywright.rooms.hall import write
 
-MIX_DAYS, TUNE_DAYS, TUNE_DAYS_LARGE = 28, 60, 15
+MIX_DAYS, TUNE_DAYS, TUNE_ROUNDS = 28, 60, 2
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -47,7 +48,7 @@ class Bench:
     loads: tuple[tuple[LoadFact, ...], ...]
     mix_n: tuple[float, ...]
     forecast: Forecast
-    par: Par
+    par: Par | Rule
     notes: tuple[Note, ...]
 
     @property
@@ -261,15 +262,15 @@ def bench_for(
 
 
 def _tuned_bench(bench: Bench, kitchen: Kitchen) -> Bench:
-    """Tune the order-up-to rule on drawn days, then see when each fryer pays for its heat."""
-    large = len(bench.fryers) > 4
-    days = draw_days(bench.day, TUNE_DAYS_LARGE if large else TUNE_DAYS, 17)
-    par = tuned(bench.day, days, 0 if large else 2)
-    return replace(bench, par=par, day=replace(bench.day, up=_windows(bench, kitchen, par, days)))
+    """Tune the rule on drawn days, then see when each fryer pays for its heat."""
+    days = draw_days(bench.day, TUNE_DAYS, 17)
+    par = tuned(bench.day, days, 1)
+    rule = tuned_rule(bench.day, days, par, TUNE_ROUNDS)
+    return replace(bench, par=rule, day=replace(bench.day, up=_windows(bench, kitchen, rule, days)))
 
 
 def _windows(
-    bench: Bench, kitchen: Kitchen, par: Par, days: NDArray[np.int64]
+    bench: Bench, kitchen: Kitchen, par: Par | Rule, days: NDArray[np.int64]
 ) -> tuple[tuple[int, int], ...]:
     """First slot at heat and last slot of every fryer: later starts and earlier ends are kept where a drawn
     day gets cheaper by them.
