@@ -262,7 +262,7 @@ def outlook(
     level = level_of(today, state)
     rows = np.full((day.slots_count * day.fryers_count + 1, 4), -1, dtype=np.int64)
     part, line = np.zeros(6), np.zeros((3, *mean.shape), dtype=np.int64)
-    setting = (t, look.paths_count, look.horizon_slots_count, look.z_n, look.seed_count)
+    setting = (t, look.paths_count, look.horizon_slots_count, look.z_n, look.seed_count, 0)
     engine.play(_whole(level * mean), mean, setting, _twin(world), belief.copy(), rules, (rows, line), part)
     dreams = engine.imagine(t, today.slots_count, paths, belief, mean, rules, look.seed_count)
     shelf, parts, spare = (
@@ -274,7 +274,7 @@ def outlook(
         engine.play(
             dreams[n],
             mean,
-            (t, 0, 0, 0.0, 1),
+            (t, 0, 0, 0.0, 1, 0),
             _twin(world),
             belief.copy(),
             rules,
@@ -418,7 +418,14 @@ def _with_order(
         rows[:] = -1
         shelf = np.zeros((3, *mean.shape), dtype=np.int64)
         engine.play(
-            dreams[n], mean, (t, 0, 0, 0.0, 1), _twin(world), belief.copy(), rules, (rows, shelf), np.zeros(6)
+            dreams[n],
+            mean,
+            (t, 0, 0, 0.0, 1, 0),
+            _twin(world),
+            belief.copy(),
+            rules,
+            (rows, shelf),
+            np.zeros(6),
         )
         served += shelf[1, item, slot] == 0
         short += shelf[1].sum() - shelf[1, item, slot]

@@ -229,9 +229,8 @@ def _filter_now(f, t, calls, world, given):  # type: ignore[no-untyped-def]
     wanted = since >= bank[1]
     if not wanted and not calls:
         wanted = since >= bank[4]
-        if not wanted and 2 * since >= bank[1]:
-            for s in range(t, min(t + NEAR_SLOTS, len(rush))):
-                wanted = wanted or rush[s]
+        for s in range(t, min(t + NEAR_SLOTS, len(rush))):
+            wanted = wanted or (rush[s] and 2 * since >= bank[1])
     return wanted and may_filter(f, t, world, given)
 
 
@@ -339,36 +338,28 @@ def _left(t1, world, given):  # type: ignore[no-untyped-def]
     return left
 
 
-@inlined
-def _try(where, action, dream, worlds, beliefs, given, part):  # type: ignore[no-untyped-def]
-    """Cost of one action in ``where`` (place in the order, slot, horizon's end) on one path, the rest by the
-    rule; infinite when a rule of the kitchen forbids it. (-2, d) is to leave the fryer empty for d slots.
+@njit(cache=True, nogil=True, error_model="numpy", _nrt=False)
+def _try(where, action, dreams, worlds, beliefs, given, out):  # type: ignore[no-untyped-def]
+    """Cost of one action in ``where`` (place in the order, slot, horizon's end, first and last path), the
+    rest by the rule; infinite when a rule of the kitchen forbids it. (-2, d) leaves the fryer empty for d
+    slots.
     """
-    (n, t, t1), (world, scratch), (belief, known) = where, worlds, beliefs
-    f, cost = given[16][n], np.inf
-    _copy(world, scratch, max(0, t - MOST_SLOTS), min(t1 + MOST_SLOTS, world[0].shape[1]))
-    part[:] = 0.0
-    fits = True
-    if action[0] > NOTHING:
-        fits = start(f, t, action[0], action[1], scratch, given, part)
-    else:
-        scratch[2][0, f] = max(scratch[2][0, f], t + action[1])
-    if fits:
+    (n, t, t1, low, high), (world, scratch), (belief, known), (part, cost) = where, worlds, beliefs, out
+    f = given[16][n]
+    for path in range(low, high):
+        _copy(world, scratch, max(0, t - MOST_SLOTS), min(t1 + MOST_SLOTS, world[0].shape[1]))
+        part[:] = 0.0
+        if action[0] == NOTHING:
+            scratch[2][0, f] = max(scratch[2][0, f], t + action[1])
+        elif not start(f, t, action[0], action[1], scratch, given, part):
+            cost[path] = np.inf
+            continue
         for i in range(belief.shape[1]):
             known[0, i], known[1, i] = belief[0, i], belief[1, i]
-        go_on((t, n + 1, t1), dream, scratch, known, given, part)
-        cost = part[0] + part[1] + part[2]
+        go_on((t, n + 1, t1), dreams[path], scratch, known, given, part)
+        cost[path] = part[0] + part[1] + part[2]
         if t1 < world[0].shape[1]:
-            cost += _left(t1, scratch, given)
-    return cost
-
-
-@njit(cache=True, nogil=True, error_model="numpy", _nrt=False)
-def _try_paths(where, action, dreams, worlds, beliefs, given, out):  # type: ignore[no-untyped-def]
-    """Cost of one action on the paths from ``where[3]`` to ``where[4]``."""
-    part, cost = out
-    for n in range(where[3], where[4]):
-        cost[n] = _try((where[0], where[1], where[2]), action, dreams[n], worlds, beliefs, given, part)
+            cost[path] += _left(t1, scratch, given)
 
 
 @njit(cache=True, nogil=True)
@@ -415,8 +406,7 @@ def rollout(where, dreams, world, belief, given, scratch):  # type: ignore[no-un
     ``where`` is (place in the order, slot, horizon, z). Every candidate meets a few paths first; the best few
     meet them all. Returns product, load, mean gain over the rule, its error.
     """
-    n, t, horizon, z = where
-    f = given[16][n]
+    (n, t, horizon, z), f = where, given[16][where[0]]
     believe(belief, world, given)
     base = rule_action(f, t, needs(t, world, given), world, given)
     actions = np.empty((5 + given[1].shape[0] * given[1].shape[1], 2), dtype=np.int64)
@@ -424,22 +414,12 @@ def rollout(where, dreams, world, belief, given, scratch):  # type: ignore[no-un
     paths, t1 = len(dreams), min(t + horizon, world[0].shape[1])
     cost, part, known = np.zeros((count, paths)), np.zeros(6), np.zeros_like(belief)
     gain, alive = np.full(count, -np.inf), np.ones(count, dtype=np.bool_)
-    if count == 1:
-        return base[0], base[1], 0.0, 0.0
     low, high = 0, min(paths, FIRST_PATHS)
     while low < paths:
         for c in range(count):
             if alive[c]:
-                action = (actions[c, 0], actions[c, 1])
-                _try_paths(
-                    (n, t, t1, low, high),
-                    action,
-                    dreams,
-                    (world, scratch),
-                    (belief, known),
-                    given,
-                    (part, cost[c]),
-                )
+                action, look = (actions[c, 0], actions[c, 1]), (n, t, t1, low, high)
+                _try(look, action, dreams, (world, scratch), (belief, known), given, (part, cost[c]))
                 gain[c] = (cost[0, :high] - cost[c, :high]).mean()
         keep = KEPT_CANDIDATES if low == 0 else 2
         ranked = np.argsort(-gain)
@@ -477,24 +457,26 @@ def _play_one(asked, world, belief, given, part):  # type: ignore[no-untyped-def
 
 @njit(cache=True, nogil=True)
 def play(asked, mean, setting, world, belief, given, out, part):  # type: ignore[no-untyped-def]
-    """A day slot by slot from ``setting[0]``, logged; ``setting`` is (first slot, paths, horizon, z, seed);
-    no paths means the rule.
+    """A day slot by slot from ``setting[0]``, logged; ``setting`` is (first slot, paths, horizon, z, seed,
+    slots after which sales are known); no paths means the rule.
 
     The world is aged to the first slot already. ``out`` is (log, shelf): ``log`` rows are fryer, product,
     load, slot; ``shelf`` (3, item, slot) is what stands there at the end of a slot, what was asked for in
     vain, and what was thrown away.
     """
-    (t0, paths, horizon, z, seed), (log, shelf) = setting, out
+    (t0, paths, horizon, z, seed, late), (log, shelf) = setting, out
     row, scratch, gone = 0, fresh(given), world[1][1]
-    believe(belief, world, given)
+    told = np.zeros((late + 1, 2, mean.shape[0] + 1))
+    for n in range(late + 1):
+        told[n] = belief
     for t in range(t0, mean.shape[1]):
         if t > t0:
-            for i in range(mean.shape[0]):
-                shelf[2, i, t] = -gone[i]
+            shelf[2, :, t] = -gone
             age(t, world, given, part)
-            for i in range(mean.shape[0]):
-                shelf[2, i, t] += gone[i]
+            shelf[2, :, t] += gone
         dreams, drawn = np.zeros((0, 1, 1), dtype=np.int64), False
+        known = told[(t - t0) % (late + 1)]
+        believe(known, world, given)
         for n in range(world[2].shape[1]):
             f = given[16][n]
             if world[2][0, f] > t or world[3][0, t] >= given[6][0]:
@@ -502,19 +484,17 @@ def play(asked, mean, setting, world, belief, given, out, part):  # type: ignore
             if paths:
                 if not drawn:
                     last = min(t + horizon, mean.shape[1])
-                    dreams, drawn = imagine(t, last, paths, belief, mean, given, seed + 1009 * t), True
-                i, k, _, _ = rollout((n, t, horizon, z), dreams, world, belief, given, scratch)
+                    dreams, drawn = imagine(t, last, paths, known, mean, given, seed + 1009 * t), True
+                i, k, _, _ = rollout((n, t, horizon, z), dreams, world, known, given, scratch)
             else:
                 i, k = rule_action(f, t, needs(t, world, given), world, given)
             if i > NOTHING and start(f, t, i, k, world, given, part):
                 log[row, 0], log[row, 1], log[row, 2], log[row, 3] = f, i, k, t
                 row += 1
-        for i in range(mean.shape[0]):
-            shelf[1, i, t] = asked[i, t] + gone[i]
+        shelf[1, :, t] = asked[:, t] + gone
         sell(t, asked, world, belief, given, part)
-        for i in range(mean.shape[0]):
-            shelf[1, i, t] -= gone[i]
-            shelf[0, i, t] = world[1][0, i] - gone[i]
-    for i in range(mean.shape[0]):
-        shelf[2, i, -1] += world[1][0, i] - gone[i]
+        told[(t - t0) % (late + 1)] = belief
+        shelf[1, :, t] -= gone
+        shelf[0, :, t] = world[1][0] - gone
+    shelf[2, :, -1] += world[1][0] - gone
     close(world, given, part)

@@ -74,12 +74,15 @@ class Par:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Look:
-    """How the engine looks ahead; no paths means the par rule alone."""
+    """How the engine looks ahead; no paths means the rule alone. What was sold is known ``late_slots_count``
+    slots later.
+    """
 
     paths_count: int
     horizon_slots_count: int
     z_n: float = Z
     seed_count: int = 1
+    late_slots_count: int = 0
 
     @classmethod
     def for_bank(cls, fryers: int) -> Look:
@@ -87,7 +90,7 @@ class Look:
 
         In a large bank the noise of a long look hides the gain of one drop (``benchmarks/day.py``).
         """
-        paths, horizon = ((256, 72), (96, 72), (48, 40), (48, 40))[fryers - 1] if fryers <= 4 else (40, 28)
+        paths, horizon = ((256, 300), (128, 300), (48, 72), (40, 36))[min(fryers, 4) - 1]
         return cls(paths_count=paths, horizon_slots_count=horizon)
 
     @classmethod
@@ -139,7 +142,14 @@ def replay(day: Day, demand: ArrayLike, par: Par | Rule, look: Look | None = Non
     log = np.full((len(asked), day.slots_count * day.fryers_count + 1, 4), -1, dtype=np.int64)
     parts, shelf = np.zeros((len(asked), 6)), np.zeros((len(asked), 3, *day.mean_n.shape), dtype=np.int64)
     for d, path in enumerate(asked):
-        setting = (0, look.paths_count, look.horizon_slots_count, look.z_n, look.seed_count + 7919 * d)
+        setting = (
+            0,
+            look.paths_count,
+            look.horizon_slots_count,
+            look.z_n,
+            look.seed_count + 7919 * d,
+            look.late_slots_count,
+        )
         engine.play(
             path, mean, setting, engine.fresh(rules), unknown(day), rules, (log[d], shelf[d]), parts[d]
         )
