@@ -1,10 +1,7 @@
-"""Oil: closed forms, published regressions, filling by sourced densities, the bill by hand, and an outlook
-that covers what it says.
-"""
+"""Oil: closed forms, published regressions, filling by sourced densities, the bill by hand."""
 
 from __future__ import annotations
 
-from dataclasses import fields
 from math import inf
 
 import numpy as np
@@ -16,7 +13,7 @@ from frywright.model.units import LB
 from frywright.oil import ageing
 from frywright.oil.cost import Rates, bill
 from frywright.oil.filling import fill, melt_j, most_oil_kg, swelling
-from frywright.oil.outlook import Prior, Vats, crossing, learn
+from frywright.oil.outlook import Vats
 
 CANOLA = load.oils()["canola"]
 
@@ -101,121 +98,6 @@ def test_the_bill_by_hand():
         assert found.uptake_money == pytest.approx(21.78)
     with pytest.raises(InputError):
         bill(0.0, (20.0,), 1.0, 7, Rates(price_kg_money=2.0))
-
-
-def hidden(count, days, seed, prior):
-    """Vats with hidden truth: levels at the peak, shares and readings of every second day."""
-    rng = np.random.default_rng(seed)
-    growth = np.maximum(prior.growth_pct + prior.growth_sd_pct * rng.standard_normal(count), 0.05)
-    level, peaks = 4.0 + prior.fresh_sd_pct * rng.standard_normal(count), np.zeros((count, days))
-    share = np.repeat(rng.uniform(0.0, 0.08, count)[:, None], days, axis=1)
-    for d in range(days):
-        peaks[:, d] = level + growth + prior.level_drift_pct * rng.standard_normal(count)
-        level = peaks[:, d] * (1 - share[:, d]) + 4.0 * share[:, d]
-        growth = np.maximum(growth + prior.growth_drift_pct * rng.standard_normal(count), 0.0)
-    reading = peaks + 1.2 * rng.standard_normal((count, days))
-    reading[:, 1::2] = np.nan
-    return peaks, share, reading
-
-
-@pytest.mark.slow
-def test_the_interval_covers_what_it_says():
-    """On 800 vats with hidden truth, a week of readings: the 90 % interval of the day of the limit holds it
-    in 87 to 93 % of vats.
-    """
-    prior, known = Prior(), 7
-    peaks, share, reading = hidden(800, 100, 3, prior)
-    use = (peaks[:, :known].max(axis=1) < 24.0) & (
-        reading[:, :known].min(axis=1, initial=99, where=np.isfinite(reading[:, :known])) >= 0
-    )
-    vats = Vats(
-        heat_n=np.ones((use.sum(), known)),
-        share_frac=share[use, :known],
-        discard=np.zeros((use.sum(), known), dtype=bool),
-        reading=reading[use, :known],
-        noise=np.full((use.sum(), known), 1.2),
-        fresh=np.full(use.sum(), 4.0),
-    )
-    belief, inside, short = learn(vats, prior), [], []
-    for n, v in enumerate(np.flatnonzero(use)):
-        found = crossing(belief.mean[n], belief.cover[n], 24.0, float(share[v, 0]), 4.0, prior=prior, seed=n)
-        over = np.flatnonzero(peaks[v, known:] > 24.0)
-        truth = 91.0
-        if len(over) and over[0] < 90:
-            day = over[0]
-            before = peaks[v, known + day - 1]
-            truth = day + np.clip((24.0 - before) / (peaks[v, known + day] - before), 0.0, 1.0)
-        inside.append(found.days_n[0] <= truth <= found.days_n[2])
-        short.append(found.tomorrow_frac)
-    assert len(inside) >= 500
-    assert 0.87 <= np.mean(inside) <= 0.93
-    assert min(short) >= 0 and max(short) <= 1
-
-
-@pytest.mark.slow
-def test_the_outlook_beats_the_calendar():
-    """Discarding when the chance of passing the limit tomorrow exceeds one in twenty: longer life than seven
-    fixed days, and fewer days over the limit.
-    """
-    prior, rng = Prior(), np.random.default_rng(5)
-    lives, over, fixed_over, days = [], 0, 0, 0
-    for _ in range(150):
-        growth, level, share = (
-            max(prior.growth_pct + prior.growth_sd_pct * rng.standard_normal(), 0.4),
-            4.0,
-            0.05,
-        )
-        shares, readings, noise = [], [], []
-        for day in range(1, 61):
-            peak = level + growth + prior.level_drift_pct * rng.standard_normal()
-            days += 1
-            over += peak > 24.0
-            fixed_over += day <= 7 and peak > 24.0
-            shares.append(share)
-            readings.append(float(np.clip(peak + 1.2 * rng.standard_normal(), 0, 100)))
-            noise.append(1.2)
-            level = peak * (1 - share) + 4.0 * share
-            vat = Vats(
-                heat_n=np.ones((1, day)),
-                share_frac=np.array([shares]),
-                discard=np.zeros((1, day), dtype=bool),
-                reading=np.array([readings]),
-                noise=np.array([noise]),
-                fresh=np.array([4.0]),
-            )
-            belief = learn(vat, prior)
-            if (
-                crossing(
-                    belief.mean[0], belief.cover[0], 24.0, share, 4.0, prior=prior, seed=day
-                ).tomorrow_frac
-                > 0.05
-            ):
-                break
-        lives.append(day)
-    assert np.mean(lives) > 1.3 * 7
-    assert over / days < fixed_over / (150 * 7) + 0.005
-
-
-def test_a_thousand_vats_of_ten_years_do_not_touch_each_other():
-    """3.65 million vat-days filtered together: the first, one in the middle and the last vat come out as if
-    filtered alone. How long it takes is in the benchmark.
-    """
-    count, shape = 1000, (1000, 3650)
-    rng = np.random.default_rng(1)
-    reading = np.where(rng.random(shape) < 0.3, np.clip(rng.normal(15, 4, shape), 0, 60), np.nan)
-    vats = Vats(
-        heat_n=np.ones(shape),
-        share_frac=np.full(shape, 0.05),
-        discard=rng.random(shape) < 0.08,
-        reading=reading,
-        noise=np.full(shape, 1.5),
-        fresh=np.linspace(2.0, 6.0, count),
-    )
-    together = learn(vats).mean
-    assert np.isfinite(together).all()
-    for k in (0, 499, 999):
-        one = Vats(**{f.name: getattr(vats, f.name)[k : k + 1] for f in fields(Vats)})
-        np.testing.assert_array_equal(learn(one).mean[0], together[k])
 
 
 def test_impossible_readings_are_refused():

@@ -9,13 +9,13 @@ from dataclasses import replace
 
 import pytest
 
-from frywright.ledger.facts.oil import OilDone, OilLimitSet, OilRefused
+from frywright.ledger.facts.oil import MeterChecked, OilDone, OilLimitSet, OilRefused
 from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
 from frywright.model.units import LB
 from frywright.rooms import hall
-from frywright.rooms.care import oil_money, oil_moves, vat
+from frywright.rooms.care import meter, oil_money, oil_moves, oil_state, vat
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
@@ -53,7 +53,7 @@ def week(store, kitchen):
     """Fresh oil on the 16th, readings that rise by two points a day, top-ups of three pounds."""
     tell(store, kitchen, 16, what="discard")
     for n, day in enumerate(range(17, 26)):
-        tell(store, kitchen, day, what="reading", amount=f"{6 + 1.8 * n:.1f}")
+        tell(store, kitchen, day, what="reading", amount=f"{6 + 1.6 * n:.1f}")
         tell(store, kitchen, day, what="top_up", amount="3 lb")
 
 
@@ -65,11 +65,13 @@ def test_a_week_gives_a_dated_outlook(store, kitchen):
     view = vat.vat_view(store, kitchen, "alder", TODAY)
     assert not view["default"]
     assert view["age_days_count"] == 9
-    assert view["growth_pct"] == pytest.approx(2.6, abs=0.6)
+    assert view["growth_pct"] == pytest.approx(2.3, abs=0.6)
     assert view["days_n"][0] <= view["days_n"][1] <= view["days_n"][2]
     now_days, more, cooler, _ = (
         row["days_n"]
-        for row in oil_money.changes_view(kitchen, vat.vat_states(store, kitchen, TODAY), "alder")["changes"]
+        for row in oil_money.changes_view(kitchen, oil_state.vat_states(store, kitchen, TODAY), "alder")[
+            "changes"
+        ]
     )
     assert more > now_days
     assert cooler > now_days
@@ -130,10 +132,10 @@ def test_a_reading_after_the_top_up_is_put_back(store, kitchen):
     tell(store, kitchen, 24, what="discard")
     tell(store, kitchen, 25, what="top_up", amount="16 lb")
     for other in (store,):
-        tell(other, kitchen, 25, what="reading", amount="12", after="1")
-    after = vat.vat_states(store, kitchen, TODAY)["alder"].belief.mean[0, 1]
-    tell(store, kitchen, 25, what="reading", amount="12")
-    assert vat.vat_states(store, kitchen, TODAY)["alder"].belief.mean[0, 1] < after
+        tell(other, kitchen, 25, what="reading", amount="6.5", after="1")
+    after = oil_state.vat_states(store, kitchen, TODAY)["alder"].belief.growth[0]
+    tell(store, kitchen, 25, what="reading", amount="6.5")
+    assert oil_state.vat_states(store, kitchen, TODAY)["alder"].belief.growth[0] < after
 
 
 @pytest.mark.parametrize(
@@ -199,7 +201,7 @@ def test_cost_order_filling_and_rotation(store, kitchen):
     assert order["cartons"] >= order["safety_cartons"] - 1
     assert oil_moves.order_view(store, kitchen, 7, 50.0, TODAY)["cartons"] == 0
     assert oil_moves.fill_view(kitchen, "alder")["cartons"] == 2
-    states = vat.vat_states(store, kitchen, TODAY)
+    states = oil_state.vat_states(store, kitchen, TODAY)
     assert any(
         "Older oil" in note for note in oil_moves.rotation_notes(kitchen, states["alder"], states["cedar"])
     )
@@ -210,7 +212,7 @@ def test_cost_order_filling_and_rotation(store, kitchen):
 
 def states_of(store, kitchen):
     """Every vat today."""
-    return vat.vat_states(store, kitchen, TODAY)
+    return oil_state.vat_states(store, kitchen, TODAY)
 
 
 def test_advice_in_money(store, kitchen):
@@ -249,7 +251,7 @@ def test_a_filter_effect_in_the_log_is_learned(store, kitchen):
             )
         level += 2.0 - 0.3 * turns
         tell(store, kitchen, day, what="reading", amount=f"{level:.2f}")
-    state = vat.vat_states(store, kitchen, dt.date(2026, 11, 13))
+    state = oil_state.vat_states(store, kitchen, dt.date(2026, 11, 13))
     view = oil_money.changes_view(kitchen, state, "alder")
     assert view["filter_told"]
     assert view["filter_points"] == pytest.approx(0.3, abs=0.05)
@@ -259,10 +261,10 @@ def test_a_filter_effect_in_the_log_is_learned(store, kitchen):
 def test_oil_that_stayed_cold_does_not_age(store, kitchen):
     """A day on which the board dropped only in another fryer adds nothing to this vat's outlook."""
     week(store, kitchen)
-    before = states_of(store, kitchen)["alder"].belief.mean[0, 1]
+    before = states_of(store, kitchen)["alder"].belief.growth[0]
     for day in (22, 23):
         hall.write(store, tap(dt.date(2026, 11, day), f"c{day}", fryer="cedar", pieces_count=24))
-    after = states_of(store, kitchen)["alder"].belief.mean[0, 1]
+    after = states_of(store, kitchen)["alder"].belief.growth[0]
     assert after > before
 
 
@@ -322,7 +324,7 @@ def test_worn_oil_moves_down_only_where_nothing_speaks_against_it(store, kitchen
             at=moment_of(kitchen.trade, dt.date(2026, 11, day), 79_000.0),
         )
     view = oil_money.changes_view(kitchen, states_of(store, kitchen), "alder")
-    old = float(states_of(store, kitchen)["alder"].belief.mean[0, 0])
+    old = states_of(store, kitchen)["alder"].belief.level[0]
     assert old < 24
     assert [m["into"] for m in view["moves"]] == ["birch"]
     assert view["moves"][0]["saves_money"] >= 0
@@ -342,3 +344,94 @@ def test_acid_value_and_colour_are_kept_beside(store, kitchen):
     for amount in ("-1", "acid", "", "900"):
         with pytest.raises(InputError):
             tell(store, kitchen, 25, what="acid", amount=amount)
+
+
+def test_an_entry_can_be_told_for_an_earlier_day(store, kitchen):
+    """A forgotten day is told later and counts on its own day, before what was entered since; a day to come,
+    one too long ago or none at all is refused in its field.
+    """
+    today = vat.business_time(kitchen.trade, now())[0]
+    first, second = today - dt.timedelta(days=6), today - dt.timedelta(days=3)
+    oil = {"vat": "alder"}
+    vat.tell_oil(store, kitchen, {**oil, "what": "reading", "amount": "9", "date": second.isoformat()})
+    late, _ = vat.tell_oil(store, kitchen, {**oil, "what": "fill", "date": first.isoformat()})
+    assert (late.fact.date, late.happened_at.date() >= first) == (first, True)
+    state = oil_state.vat_states(store, kitchen)["alder"]
+    assert [e.what for e in state.events] == ["fill", "reading"]
+    assert (state.age_days_count, state.last_reading_pct) == (6, 9.0)
+    for bad in ("yesterday", (today + dt.timedelta(days=1)).isoformat(), "2019-01-01"):
+        with pytest.raises(InputError) as refused:
+            vat.tell_oil(store, kitchen, {**oil, "what": "filter", "date": bad})
+        assert refused.value.field == "date"
+
+
+def test_a_reading_of_the_new_oil_is_no_peak_of_the_old(store, kitchen):
+    """Read after a change on the same day: it is the last reading, and says nothing of the growth before."""
+    week(store, kitchen)
+    before = states_of(store, kitchen)["alder"].belief.growth[0]
+    tell(store, kitchen, 25, what="discard")
+    tell(store, kitchen, 25, what="reading", amount="4.5")
+    state = states_of(store, kitchen)["alder"]
+    assert state.last_reading_pct == 4.5
+    assert state.belief.growth[0] == pytest.approx(before, abs=0.6)
+
+
+def test_fat_from_the_food_thins_the_oil(store, kitchen):
+    """Chicken fat of the loads counts as fresh oil: with many loads the level stands lower, and what is said
+    to be topped up does not change.
+    """
+    week(store, kitchen)
+    before = states_of(store, kitchen)["alder"]
+    for day in range(17, 26):
+        for n in range(12):
+            hall.write(store, tap(dt.date(2026, 11, day), f"f{day}{n}", pieces_count=32))
+    after = states_of(store, kitchen)["alder"]
+    assert after.share_frac > before.share_frac + 0.005
+    assert after.top_up_kg == pytest.approx(before.top_up_kg)
+
+
+def check_of(**values):
+    """A check of the meter as typed."""
+    told = {"low_known": "4", "low_read": "6", "high_known": "22", "high_read": "24.2", "who": "Kim"}
+    return meter.CheckTyped(**{**told, **values})
+
+
+def test_a_meter_is_checked_on_two_oils_when_it_pays(store, kitchen):
+    """Unchecked it is asked for, with days and money; checked, the outlook moves by what it was off, the
+    doubt is split, and it is not asked for again.
+    """
+    week(store, kitchen)
+    rates = oil_money.rates_of(kitchen.trade)
+    states = states_of(store, kitchen)
+    asked = meter.meter_view(store, kitchen, states, rates)
+    assert "Check the meter" in asked["ask"]
+    assert asked["worth"]["days_n"] > 0
+    split = vat.vat_view(store, kitchen, "alder", TODAY, states=states)
+    assert split["meter_days_n"] > 0
+    kept, new = meter.keep_check(store, kitchen, check_of(), "k1")
+    assert new and not meter.keep_check(store, kitchen, check_of(), "k1")[1]
+    write(store, replace(kept.fact, date=dt.date(2026, 11, 20), key="k2"))
+    after = states_of(store, kitchen)
+    assert after["alder"].belief.level[0] < states["alder"].belief.level[0] - 1.0
+    view = meter.meter_view(store, kitchen, after, rates, translator("es"))
+    assert view["worth"]["days_n"] < asked["worth"]["days_n"]
+    assert "+2.0" in view["last"]
+
+
+@pytest.mark.parametrize(
+    ("typed", "field"),
+    [
+        ({"low_known": "dark"}, "low_known"),
+        ({"high_known": "60"}, "high_known"),
+        ({"high_known": "9"}, "high_known"),
+        ({"low_read": "15"}, "low_read"),
+        ({"high_read": "9"}, "high_read"),
+        ({"low_read": "-1"}, "low_read"),
+    ],
+)
+def test_a_check_that_cannot_be_is_refused_in_its_field(store, kitchen, typed, field):
+    """No number, no worn oil, two oils alike, a meter too far off to be used."""
+    with pytest.raises(InputError) as refused:
+        meter.keep_check(store, kitchen, check_of(**typed))
+    assert refused.value.field == field
+    assert not list(store.facts(MeterChecked))

@@ -46,6 +46,7 @@ def log(
     after: bool = typer.Option(False, help="The reading was after the top-up."),
     strip: bool = typer.Option(False, help="Read with a strip."),
     who: str = typer.Option("", help="Who did it."),
+    date: str = typer.Option("", help="Business day such as 2026-11-27; without it today."),
 ) -> None:
     """Record what was done to a vat's oil."""
     from frywright.rooms.care.vat import tell_oil
@@ -58,16 +59,43 @@ def log(
         "after": "1" if after else "",
         "how": "strip" if strip else "meter",
         "who": who,
+        "date": date,
     }
     kept, _ = tell_oil(opened, kitchen, values)
     shop.kept(kept.number)
+
+
+@command(app)
+def meter(
+    shop: Shop,
+    low_known: str = typer.Argument(help="Fresh oil: its known level in per cent."),
+    low_read: str = typer.Argument(help="Fresh oil: the mean of four readings."),
+    high_known: str = typer.Argument(help="Worn oil: its known level in per cent."),
+    high_read: str = typer.Argument(help="Worn oil: the mean of four readings."),
+    name: str = typer.Option("", "--meter", help="Which meter."),
+    who: str = typer.Option("", help="Who did it."),
+) -> None:
+    """Keep a check of the oil meter on two oils of known level."""
+    from frywright.rooms.care.meter import CheckTyped, keep_check
+
+    opened, kitchen = shop.both
+    typed = CheckTyped(
+        low_known=low_known,
+        low_read=low_read,
+        high_known=high_known,
+        high_read=high_read,
+        meter=name,
+        who=who,
+    )
+    shop.kept(keep_check(opened, kitchen, typed)[0].number)
 
 
 @command(app, engine=True)
 def outlook(shop: Shop, vat: str = typer.Argument("", help="Fryer; without it all.")) -> None:
     """When each vat's oil reaches its limit, with an interval, and what a change would buy."""
     from frywright.rooms.care.oil_money import changes_view
-    from frywright.rooms.care.vat import vat_states, vat_view
+    from frywright.rooms.care.oil_state import vat_states
+    from frywright.rooms.care.vat import vat_view
 
     opened, kitchen = shop.both
     keys = [vat] if vat else [f.key for f in kitchen.fryers]
@@ -91,7 +119,7 @@ def outlook(shop: Shop, vat: str = typer.Argument("", help="Fryer; without it al
             limit=f"{view['limit_pct']:g}",
             limit_title=shop.tr(view["limit_title"]),
         )
-        typer.echo(f"  {view['text']}")
+        typer.echo(f"  {view['text']} {view['split']}".rstrip())
         for row in view["changes"]:
             shop.say(
                 "  {what}: {days} days, {currency}{money} a day",
@@ -189,7 +217,7 @@ def sites(shop: Shop, stores: list[Path] = typer.Argument(help="Files of several
 def moves(shop: Shop, out: Path = typer.Option(None, help="PDF of the oil map to write.")) -> None:
     """What each vat's oil carries, and what is against moving it into another."""
     from frywright.rooms.care.oil_moves import oil_map_pdf, rotation_view
-    from frywright.rooms.care.vat import vat_states
+    from frywright.rooms.care.oil_state import vat_states
 
     opened, kitchen = shop.both
     if out is not None:

@@ -147,6 +147,7 @@ _BY_RIGHT = {
         "POST /day/sales",
         "POST /day/sales/demo",
         "POST /day/note",
+        "POST /care/meter",
         "POST /care/people/{what}",
     ],
     "machine": [

@@ -54,3 +54,24 @@ class OilLimitSet(Fact):
     house_pct: float
     who: str
     reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MeterChecked(Fact):
+    """The kitchen's meter read on two oils of known level, each the mean of several readings."""
+
+    KIND: ClassVar[str] = "oil_meter_check"
+    LABELS: ClassVar[Mapping[str, str]] = {
+        "low_known_pct": "fresh oil, known",
+        "low_read_pct": "fresh oil, read",
+        "high_known_pct": "worn oil, known",
+        "high_read_pct": "worn oil, read",
+    }
+    date: dt.date
+    low_known_pct: float
+    low_read_pct: float
+    high_known_pct: float
+    high_read_pct: float
+    meter: str
+    who: str
+    key: str

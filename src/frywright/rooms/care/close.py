@@ -21,8 +21,9 @@ from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import time_of_day
 from frywright.model.units import show, to_inside
+from frywright.rooms.care.oil_state import vat_states
 from frywright.rooms.care.upkeep import care_rows, today_of
-from frywright.rooms.care.vat import keep_refused, oil_fact, vat_states, vat_view
+from frywright.rooms.care.vat import keep_refused, oil_fact, vat_view
 from frywright.rooms.clock import now
 from frywright.rooms.hall import confirmed, write
 from frywright.rooms.standing import stopped, taps_since

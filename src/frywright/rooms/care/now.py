@@ -11,8 +11,9 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.now import Harm, NowLine
 from frywright.oil.outlook import LEAST_READINGS
 from frywright.rooms.care.machines import first_act
+from frywright.rooms.care.oil_state import VatState, vat_states
 from frywright.rooms.care.upkeep import due_list, today_of
-from frywright.rooms.care.vat import DISCARD_CHANCE_FRAC, VatState, vat_states
+from frywright.rooms.care.vat import DISCARD_CHANCE_FRAC
 from frywright.rooms.standing import stopped
 
 NEAR_DAYS = 2.0

@@ -18,7 +18,6 @@ from frywright.model.trade import Trade
 from frywright.model.units import LB, show
 from frywright.oil.ageing import heat_factor
 from frywright.oil.cost import Rates, bill
-from frywright.oil.outlook import crossing
 from frywright.oil.worth import (
     BEST_POWDER_PCT,
     FilterEffect,
@@ -27,14 +26,14 @@ from frywright.oil.worth import (
     filter_effect,
     left_money,
 )
+from frywright.rooms.care.oil_loads import oil_of_load, raw_kg
 from frywright.rooms.care.oil_moves import rotation_notes
-from frywright.rooms.care.vat import FRESH_PCT, RISE_C, VatState
+from frywright.rooms.care.oil_state import FRESH_PCT, VatState
 from frywright.rooms.clock import now
 from frywright.rooms.standing import oil_limit_here, taps_since
-from frywright.trial.ask import CookRequest, ask
 
 Translate = Callable[[str], str]
-SPAN_DAYS = 28
+SPAN_DAYS, RISE_C = 28, 5.0
 EARLY_PCT = 4.0
 """Oil thrown away this far below its limit, as read last, is early (project's own rule: twice a meter's
 error).
@@ -70,7 +69,7 @@ def changes_view(
     most that powder can do is told.
     """
     state, trade, system = states[kitchen.fryer(vat).key], usual_trade(kitchen), str(kitchen.site.units)
-    level, growth = (max(0.0, float(x)) for x in state.belief.mean[0])
+    level, growth = max(0.0, state.belief.level[0]), state.belief.life_growth
     rates, mass, share = rates_of(trade), state.fryer.oil_mass_kg, state.share_frac
     effect = filter_learned(state)
     extra = 5 * LB
@@ -129,9 +128,7 @@ def changes_view(
 
 
 def _days(state: VatState, share: float, heat: float) -> float:
-    return crossing(
-        state.belief.mean[0], state.belief.cover[0], state.limit_pct, share, FRESH_PCT, heat=heat
-    ).days_n[1]
+    return state.outlook(share=share, heat=heat).days_n[1]
 
 
 def filter_learned(state: VatState) -> FilterEffect:
@@ -177,10 +174,10 @@ def _moves(
             or rotation_notes(kitchen, state, target)
         ):
             continue
-        growth = max(0.0, float(target.belief.mean[0, 1]))
+        growth = target.belief.life_growth
         saved = left_money(
             other.oil_mass_kg,
-            float(state.belief.mean[0, 0]),
+            state.belief.level[0],
             growth,
             target.share_frac,
             FRESH_PCT,
@@ -222,15 +219,11 @@ def _board(store: Store, kitchen: Kitchen, since: dt.date) -> Board:
             loads[tap.fryer, tap.product, tap.pieces_count] += 1
             found.days.add((tap.fryer, tap.date))
     for (fryer, key, pieces), count in loads.items():
-        product, cuts = kitchen.product(key), kitchen.cut_set(kitchen.product(key).cut_set)
-        unit = product.unit_mass_kg or cuts.unit_mass_kg
-        mass = count * pieces / kitchen.pieces_per_unit(key) * unit
-        name = next((p.name for p in kitchen.own_programs if (p.product, p.fryer) == (key, fryer)), None)
+        mass = count * raw_kg(kitchen, key, pieces)
+        uptake, rendered = oil_of_load(kitchen, fryer, key)
         found.raw_kg[fryer] += mass
-        if name:
-            history = ask(kitchen, CookRequest(program=kitchen.program(name))).history
-            found.uptake_kg += mass * history.uptake_kg / history.plan.load_kg
-            found.rendered_kg += mass * history.rendered_kg / history.plan.load_kg
+        found.uptake_kg += mass * uptake
+        found.rendered_kg += mass * rendered
     return found
 
 

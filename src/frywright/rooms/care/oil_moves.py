@@ -17,7 +17,8 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.units import show
 from frywright.oil.filling import fill, melt_j, most_oil_kg
 from frywright.paper.paper import PAPER, pdf, section
-from frywright.rooms.care.vat import CARTON_KG, VatState, vat_states
+from frywright.rooms.care.oil_state import VatState, vat_states
+from frywright.rooms.care.vat import CARTON_KG
 from frywright.rooms.clock import now
 
 Translate = Callable[[str], str]
@@ -132,7 +133,7 @@ def rotation_notes(kitchen: Kitchen, old: VatState, new: VatState, tr: Translate
     Older oil never goes into fresher; oil that carried another coating carries its proteins along.
     """
     found = []
-    if float(old.belief.mean[0, 0]) > float(new.belief.mean[0, 0]):
+    if old.belief.level[0] > new.belief.level[0]:
         found.append(tr("Older oil never goes into fresher: the fresh oil would age at once."))
     carried = contains_of(kitchen, old.fryer.key) - contains_of(kitchen, new.fryer.key)
     if carried:

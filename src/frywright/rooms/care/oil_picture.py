@@ -9,7 +9,7 @@ from frywright.model.business_day import business_time, usual_trade
 from frywright.model.kitchen import Kitchen
 from frywright.oil.ageing import next_level
 from frywright.paper.small_picture import SmallPicture
-from frywright.rooms.care.vat import FRESH_PCT, VatState
+from frywright.rooms.care.oil_state import FRESH_PCT, VatState
 from frywright.rooms.clock import now
 
 BACK_DAYS, AHEAD_DAYS = 21, 14
@@ -35,7 +35,7 @@ def oil_picture(state: VatState, day: dt.date, text: str, tr: Callable[[str], st
     readings = [(x, pct, peak) for x, pct, peak in read if pct is not None]
     if not readings:
         return ""
-    level, growth = (float(x) for x in state.belief.mean[0])
+    level, growth = state.belief.level[0], max(state.belief.growth[0], 0.0)
     ahead = [(0.0, level)]
     while ahead[-1][0] < AHEAD_DAYS and ahead[-1][1] < state.limit_pct:
         value = next_level(ahead[-1][1], growth, state.share_frac, FRESH_PCT)

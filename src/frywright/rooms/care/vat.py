@@ -5,26 +5,26 @@ from __future__ import annotations
 import datetime as dt
 import re
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any, get_args
-
-import numpy as np
 
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.oil import OilAct, OilDone, OilLimitSet, OilRefused
 from frywright.ledger.once import kept_once
 from frywright.ledger.store import Store
-from frywright.model.business_day import business_time, usual_trade
-from frywright.model.errors import InputError, Phrase, one_of
+from frywright.model.business_day import business_time, moment_of, usual_trade
+from frywright.model.errors import InputError, one_of
 from frywright.model.findings import say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.units import LB, show
 from frywright.oil.ageing import share_for_ever
-from frywright.oil.outlook import LEAST_READINGS, Belief, Crossing, Vats, crossing, learn
+from frywright.oil.outlook import LEAST_READINGS
+from frywright.rooms.care.meter import split_view
+from frywright.rooms.care.oil_state import FRESH_PCT, VatState, vat_states
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
-from frywright.rooms.standing import oil_limit_here, taps_since
+from frywright.rooms.standing import oil_limit_here
 from frywright.verdicts.place import place_of
 
 ACTS: tuple[OilAct, ...] = get_args(OilAct)
@@ -32,34 +32,14 @@ LOOKED_AT = {"acid": ("acid_n", 20.0), "colour": ("colour_n", 100.0)}
 """Acid value [mg KOH/g] and colour on the kitchen's own scale: kept and shown, most that is accepted; no
 limit of theirs is in the catalog.
 """
-FRESH_PCT, CARTON_KG = 4.0, 35 * LB
-"""Fresh oil and a carton: common practice, no source; the kitchen's own words
-win.
-"""
+CARTON_KG = 35 * LB
+"""Common practice, no source."""
 CARTONS = re.compile(r"(.*)(?:cartons?|jugs?|cajas?)", re.IGNORECASE)
-READING_SD_PCT, STRIP_SD_PCT = 1.5, 2.5
-"""Error of a meter and of a strip: 1 to 2 points by published comparisons, a strip more (estimate)."""
 LIKELY_READING_PCT = (0.0, 60.0)
-DISCARD_CHANCE_FRAC, RECENT_DAYS = 0.05, 14
+EARLIEST_DAYS = 400
+"""How far back an entry may be dated (project's own rule)."""
+DISCARD_CHANCE_FRAC = 0.05
 RISE_C = 5.0
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class VatState:
-    """A vat today: belief of its oil, when it passes the limit, and the figures behind it."""
-
-    fryer: Fryer
-    belief: Belief
-    crossing: Crossing
-    limit_pct: float
-    limit_title: Phrase
-    share_frac: float
-    readings_count: int
-    age_days_count: int
-    days_count: int
-    top_up_kg: float
-    last_reading_pct: float | None
-    events: tuple[OilDone, ...] = ()
 
 
 def tell_oil(
@@ -70,15 +50,15 @@ def tell_oil(
     Parameters
     ----------
     values : vat, what (top_up, reading, filter, discard, fill), amount as typed (``5 lb``, ``1 carton``,
-        ``17.5``), after (the reading followed the top-up), who, how
+        ``17.5``), after (the reading followed the top-up), who, how; date of an earlier business day
 
     Raises
     ------
     InputError
         Impossible amounts; the raw text is kept with the reason, so that nothing is lost.
     """
-    moment = at or now()
     try:
+        moment = at or told_moment(kitchen, str(values.get("date", "") or "").strip())
         fact = oil_fact(kitchen, values, key, moment)
     except InputError as error:
         keep_refused(store, values, error)
@@ -86,6 +66,30 @@ def tell_oil(
     if not key:
         return write(store, fact, moment), True
     return kept_once(store, OilDone, key, lambda: write(store, fact, moment))
+
+
+def told_moment(kitchen: Kitchen, text: str) -> dt.datetime:
+    """When an entry happened: now, or at the close of an earlier business day as it was typed.
+
+    Raises
+    ------
+    InputError
+        No such day, one to come, or one of more than EARLIEST_DAYS ago.
+    """
+    trade, moment = usual_trade(kitchen), now()
+    today = business_time(trade, moment)[0]
+    if not text or text == today.isoformat():
+        return moment
+    first = today - dt.timedelta(days=EARLIEST_DAYS)
+    try:
+        day = dt.date.fromisoformat(text)
+    except ValueError:
+        raise InputError("date", repr(text), "a day such as {date}", values={"date": str(today)}) from None
+    if not first <= day < today:
+        raise InputError(
+            "date", repr(text), "a day from {first} to today", values={"first": first.isoformat()}
+        )
+    return moment_of(trade, day, trade.closes_s)
 
 
 def keep_refused(store: Store, values: Mapping[str, Any], error: InputError) -> None:
@@ -184,108 +188,6 @@ def set_limit(store: Store, kitchen: Kitchen, house_pct: float, who: str, reason
     return write(store, chosen, replaces=old[-1].number if old else None)
 
 
-def vat_states(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> dict[str, VatState]:
-    """Every vat's oil today, by fryer; the logs are read once."""
-    day = today or business_time(usual_trade(kitchen), now())[0]
-    told: dict[str, list[OilDone]] = {f.key: [] for f in kitchen.fryers}
-    for item in store.facts(OilDone):
-        told.setdefault(item.fact.vat, []).append(item.fact)
-    ages = {key: _filled_on(events, day) for key, events in told.items()}
-    used, limit = _used(store, min(ages.values())), oil_limit_here(store, kitchen)
-    return {f.key: _state(f, told[f.key], day, used, limit) for f in kitchen.fryers}
-
-
-def _filled_on(events: list[OilDone], day: dt.date) -> dt.date:
-    """Day from which a vat's oil counts: its last change, else its first entry."""
-    changes = [e.date for e in events if e.what in ("discard", "fill")]
-    return (changes[-1] if changes else events[0].date) if events else day
-
-
-def _used(store: Store, since: dt.date) -> dict[dt.date, set[str]]:
-    """Fryers that dropped a load, by day of the board."""
-    used: dict[dt.date, set[str]] = {}
-    for item in taps_since(store, since):
-        if item.fact.what == "drop":
-            used.setdefault(item.fact.date, set()).add(item.fact.fryer)
-    return used
-
-
-def _state(
-    fryer: Fryer,
-    events: list[OilDone],
-    day: dt.date,
-    used: Mapping[dt.date, set[str]],
-    limit: tuple[float, Phrase],
-) -> VatState:
-    first = events[0].date if events else day
-    count = max(1, (day - first).days + 1)
-    vats, fresh = _days(events, fryer, first, count), (_filled_on(events, day) - first).days
-    for date, fryers in used.items():  # its oil stayed cold and did not age on a day when only others dropped
-        if fryer.key not in fryers and fresh <= (date - first).days < count:
-            vats.heat_n[0, (date - first).days] = 0.0
-    aged = bool(events) and events[0].what not in ("discard", "fill")
-    belief = learn(vats, aged=np.array([aged]))
-    recent = vats.share_frac[0, -RECENT_DAYS:]
-    share = float(min(recent.mean(), 0.95))
-    readings = [e.reading_pct for e in events if e.reading_pct is not None]
-    since = [e.reading_pct for e in _since_change(events) if e.reading_pct is not None]
-    return VatState(
-        fryer=fryer,
-        belief=belief,
-        crossing=crossing(belief.mean[0], belief.cover[0], limit[0], share, FRESH_PCT),
-        limit_pct=limit[0],
-        limit_title=limit[1],
-        share_frac=share,
-        readings_count=len(readings),
-        age_days_count=count - 1 - (fresh if any(e.what in ("discard", "fill") for e in events) else 0),
-        days_count=count,
-        top_up_kg=float(recent.mean()) * fryer.oil_mass_kg,
-        last_reading_pct=since[-1] if since else None,
-        events=tuple(events),
-    )
-
-
-def _since_change(events: list[OilDone]) -> list[OilDone]:
-    """What was entered of the oil that is in the vat now."""
-    changes = [n for n, e in enumerate(events) if e.what in ("discard", "fill")]
-    return events[changes[-1] :] if changes else events
-
-
-def _days(events: list[OilDone], fryer: Fryer, first: dt.date, count: int) -> Vats:
-    """Entries as days; a reading after the top-up is put back to the peak by that day's share."""
-    shape = (1, count)
-    share, discard, reading, noise = (
-        np.zeros(shape),
-        np.zeros(shape, dtype=bool),
-        np.full(shape, np.nan),
-        np.full(shape, READING_SD_PCT),
-    )
-    for event in events:
-        n = (event.date - first).days
-        if not 0 <= n < count:
-            continue
-        if event.mass_kg is not None:
-            share[0, n] = min(1.0, share[0, n] + event.mass_kg / fryer.oil_mass_kg)
-        elif event.what in ("discard", "fill"):
-            discard[0, n] = True
-        elif event.reading_pct is not None:
-            value = event.reading_pct
-            reading[0, n] = (
-                value
-                if event.peak or share[0, n] >= 1
-                else min(100.0, max(0.0, (value - share[0, n] * FRESH_PCT) / (1.0 - share[0, n])))
-            )
-            noise[0, n] = STRIP_SD_PCT if event.how == "strip" else READING_SD_PCT
-    return Vats(
-        heat_n=np.ones(shape),
-        share_frac=share,
-        discard=discard,
-        reading=reading,
-        noise=noise,
-        fresh=np.array([FRESH_PCT]),
-    )
-
-
 def _advice(state: VatState, day: dt.date, tr: Callable[[str], str]) -> tuple[str, str]:
     """What to do with a vat's oil (discard, keep, unknown) and why, in words. A last reading over the limit
     wins over every outlook.
@@ -330,9 +232,9 @@ def vat_view(
     day = today or business_time(usual_trade(kitchen), now())[0]
     fryer = kitchen.fryer(vat)
     state, system = (states or vat_states(store, kitchen, day))[fryer.key], str(kitchen.site.units)
-    level, growth = (float(x) for x in state.belief.mean[0])
+    level, (growth, growth_sd) = state.belief.level[0], state.belief.growth
     advice, text = _advice(state, day, tr)
-    ever = share_for_ever(state.limit_pct, max(growth, 0.0), FRESH_PCT, at_peak=True)
+    ever = share_for_ever(state.limit_pct, state.belief.life_growth, FRESH_PCT, at_peak=True)
     return {
         "vat": vat,
         "name": state.fryer.name,
@@ -340,7 +242,7 @@ def vat_view(
         "text": text,
         "level_pct": round(level, 1),
         "growth_pct": round(growth, 2),
-        "growth_sd_pct": round(float(np.sqrt(state.belief.cover[0, 1, 1])), 2),
+        "growth_sd_pct": round(growth_sd, 2),
         "limit_pct": state.limit_pct,
         "limit_title": state.limit_title.say(tr),
         "days_n": [round(d, 1) for d in state.crossing.days_n],
@@ -355,6 +257,7 @@ def vat_view(
         "colour_n": next((e.colour_n for e in reversed(state.events) if e.colour_n is not None), None),
         "last_reading_pct": state.last_reading_pct,
         "oil": state.fryer.oil,
+        **split_view(state, tr),
     }
 
 

@@ -8,7 +8,7 @@ from frywright.ledger.facts.care import CardSigned, CareDone, Reopened, StepSign
 from frywright.ledger.facts.cook import ReadBackTaken
 from frywright.ledger.facts.day import BoardTap
 from frywright.ledger.facts.fact import Fact
-from frywright.ledger.facts.oil import OilDone, OilRefused
+from frywright.ledger.facts.oil import MeterChecked, OilDone, OilRefused
 from frywright.ledger.facts.people import SkillShown
 from frywright.ledger.facts.probing import (
     CalibrationKept,
@@ -94,6 +94,11 @@ SHEETS = (
         columns=("key", "version", "fryer", "who", "second", "note"),
     ),
     Sheet(name="oil", fact=OilDone, columns=("vat", "what", "raw", "who")),
+    Sheet(
+        name="oil_meter",
+        fact=MeterChecked,
+        columns=("meter", "low_known_pct", "low_read_pct", "high_known_pct", "high_read_pct", "who"),
+    ),
     Sheet(name="refused", fact=OilRefused, columns=("raw", "reason"), paper=False),
     Sheet(name="stop_use", fact=StopUse, columns=("fryer", "reason", "words", "who")),
     Sheet(name="releases", fact=Reopened, columns=("fryer", "who", "role", "finding")),

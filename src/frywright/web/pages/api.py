@@ -19,6 +19,7 @@ from frywright.ledger.once import once
 from frywright.model.entry import Recorded, stamp
 from frywright.model.errors import InputError
 from frywright.rooms.care import vat as oil
+from frywright.rooms.care.oil_state import vat_states
 from frywright.rooms.care.upkeep import care_rows
 from frywright.rooms.clock import now
 from frywright.rooms.cook.desk import ProgramRow, program_rows
@@ -177,7 +178,7 @@ def _add_reads(routes: APIRouter, context: Context) -> None:
     def vats() -> list[dict[str, Any]]:
         """Every vat's oil: level, growth, days to the limit, advice."""
         kitchen = remembered_kitchen(context.store)
-        states = oil.vat_states(context.store, kitchen)
+        states = vat_states(context.store, kitchen)
         return [oil.vat_view(context.store, kitchen, f.key, states=states) for f in kitchen.fryers]
 
     @routes.get("/care")

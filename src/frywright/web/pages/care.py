@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 import uuid
+from dataclasses import fields
 from itertools import islice
 from typing import Any
 from urllib.parse import quote, unquote
@@ -13,12 +14,16 @@ from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.catalog import load as catalog
 from frywright.ledger.facts.oil import OilDone
+from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import FrywrightError, InputError
 from frywright.rooms.care import close, machines, oil_moves
+from frywright.rooms.care import meter as oil_meter
 from frywright.rooms.care import oil_money as money
 from frywright.rooms.care import procedures as cards
 from frywright.rooms.care import vat as oil
 from frywright.rooms.care.oil_picture import oil_pictures
+from frywright.rooms.care.oil_state import vat_states
+from frywright.rooms.clock import now
 from frywright.rooms.day import power
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import oil_limit_here, stopped
@@ -45,10 +50,13 @@ def _shown(
     typed: Any = None,
     *,
     refused: bool = False,
+    meter_typed: Any = None,
 ) -> Response:
-    """The room's page; ``refused`` says that what was typed is kept as refused."""
+    """The room's page; ``refused`` says that what was typed is kept as refused, ``meter_typed`` is a check of
+    the meter that was refused.
+    """
     kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
-    states = oil.vat_states(context.store, kitchen)
+    states = vat_states(context.store, kitchen)
     vats = [
         v | {"fill": oil_moves.fill_view(kitchen, v["vat"], tr)} for v in _vats(context, kitchen, states, tr)
     ]
@@ -64,9 +72,13 @@ def _shown(
         vats=vats,
         pictures=pictures,
         recent=recent,
-        problem=problem,
+        problem="" if meter_typed else problem,
         refused=refused,
         typed=typed or {},
+        meter_typed=meter_typed or {},
+        meter_problem=problem if meter_typed else "",
+        meter=oil_meter.meter_view(context.store, kitchen, states, money.rates_of(usual_trade(kitchen)), tr),
+        today=business_time(usual_trade(kitchen), now())[0].isoformat(),
         kitchen=kitchen,
         fresh=lambda: uuid.uuid4().hex,
         limit=limit,
@@ -114,7 +126,7 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
     @routes.get("/care/oil.json")
     def as_json(request: Request) -> Response:
         kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
-        states = oil.vat_states(context.store, kitchen)
+        states = vat_states(context.store, kitchen)
         return JSONResponse({"ok": True, "vats": _vats(context, kitchen, states, tr)})
 
     @routes.get("/care/oil-map.pdf")
@@ -134,6 +146,20 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
         except InputError as error:
             return _shown(context, request, context.explain(request, error), 422, dict(form), refused=True)
         return RedirectResponse("/care", 303)
+
+    @routes.post("/care/meter")
+    def meter(request: Request, form: Typed) -> Response:
+        told = {f.name: form.get(f.name, "") for f in fields(oil_meter.CheckTyped)}
+        try:
+            oil_meter.keep_check(
+                context.store,
+                remembered_kitchen(context.store),
+                oil_meter.CheckTyped(**told),
+                form.get("key", "")[:80],
+            )
+        except InputError as error:
+            return _shown(context, request, context.explain(request, error), 422, meter_typed=told)
+        return RedirectResponse("/care#meter", 303)
 
     @routes.post("/care/limit")
     def limit(request: Request, form: Typed) -> Response:

@@ -1,0 +1,214 @@
+"""A vat's oil today: what is believed of it from its entries, the meter's checks and the board's loads, and
+when it passes the limit.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+import numpy as np
+
+from frywright.ledger.facts.oil import MeterChecked, OilDone
+from frywright.ledger.store import Store
+from frywright.model.business_day import business_time, usual_trade
+from frywright.model.errors import Phrase
+from frywright.model.fryer import Fryer
+from frywright.model.kitchen import Kitchen
+from frywright.oil.outlook import HORIZON_DAYS, Array, Belief, Crossing, Vats, crossing, learn
+from frywright.rooms.care.oil_loads import fat_kg
+from frywright.rooms.clock import now
+from frywright.rooms.standing import oil_limit_here, taps_since
+
+FRESH_PCT = 4.0
+"""Fresh oil: common practice, no source; the kitchen's own words win. Chicken fat from the food is taken as
+fresh as that (estimate).
+"""
+READING_SD_PCT, STRIP_SD_PCT = 1.2, 2.5
+"""Error of one reading of a meter, its offset apart, and of a strip: published comparisons say 1 to 2 points
+with the offset in it, a strip more (estimate).
+"""
+RECENT_DAYS = 14
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class VatState:
+    """A vat today: belief of its oil, when it passes the limit, and the figures behind it."""
+
+    fryer: Fryer
+    belief: Belief
+    crossing: Crossing
+    limit_pct: float
+    limit_title: Phrase
+    share_frac: float
+    weekend: Array
+    readings_count: int
+    age_days_count: int
+    days_count: int
+    top_up_kg: float
+    last_reading_pct: float | None
+    events: tuple[OilDone, ...] = ()
+
+    def outlook(
+        self, *, belief: Belief | None = None, share: float | None = None, heat: float = 1.0
+    ) -> Crossing:
+        """When its peak passes the limit, by another belief, top-up or heat."""
+        return crossing(
+            belief or self.belief,
+            self.limit_pct,
+            self.share_frac if share is None else share,
+            heat=heat,
+            weekend=self.weekend,
+        )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Told:
+    """What holds for all vats: fat that the board's loads gave, by day and fryer; the meter's checks; the
+    limit.
+    """
+
+    fat_kg: Mapping[dt.date, Mapping[str, float]]
+    checks: tuple[MeterChecked, ...]
+    limit: tuple[float, Phrase]
+
+
+def vat_states(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> dict[str, VatState]:
+    """Every vat's oil today, by fryer; the logs are read once. Entries count on the day they are told for."""
+    day = today or business_time(usual_trade(kitchen), now())[0]
+    told: dict[str, list[OilDone]] = {f.key: [] for f in kitchen.fryers}
+    entries = sorted(store.facts(OilDone), key=lambda e: (e.fact.date, e.happened_at, e.number))
+    for item in entries:
+        if item.fact.date <= day:
+            told.setdefault(item.fact.vat, []).append(item.fact)
+    starts = [events[0].date for events in told.values() if events]
+    shared = _Told(
+        fat_kg=_fat(store, kitchen, min(starts, default=day)),
+        checks=tuple(e.fact for e in store.facts(MeterChecked) if e.fact.date <= day),
+        limit=oil_limit_here(store, kitchen),
+    )
+    return {f.key: _state(f, told[f.key], day, shared) for f in kitchen.fryers}
+
+
+def _filled_on(events: list[OilDone], day: dt.date) -> dt.date:
+    """Day from which a vat's oil counts: its last change, else its first entry."""
+    changes = [e.date for e in events if e.what in ("discard", "fill")]
+    return (changes[-1] if changes else events[0].date) if events else day
+
+
+def _fat(store: Store, kitchen: Kitchen, since: dt.date) -> dict[dt.date, dict[str, float]]:
+    """Chicken fat given to each fryer's oil by the loads dropped into it, by day of the board."""
+    found: dict[dt.date, dict[str, float]] = {}
+    for item in taps_since(store, since):
+        tap = item.fact
+        if tap.what == "drop":
+            day = found.setdefault(tap.date, {})
+            given = fat_kg(kitchen, tap.fryer, tap.product, tap.pieces_count)
+            day[tap.fryer] = day.get(tap.fryer, 0.0) + given
+    return found
+
+
+def _state(fryer: Fryer, events: list[OilDone], day: dt.date, shared: _Told) -> VatState:
+    first = events[0].date if events else day
+    count, changed = max(1, (day - first).days + 1), _filled_on(events, day)
+    top_up = _days(events, fryer, first, count)
+    vats = _whole(top_up, fryer, first, shared)
+    aged = bool(events) and events[0].what not in ("discard", "fill")
+    belief = learn(vats, aged=np.array([aged]), limit=shared.limit[0])[0]
+    share = float(min(vats.share_frac[0, -RECENT_DAYS:].mean(), 0.95))
+    readings = [e.reading_pct for e in events if e.reading_pct is not None]
+    since = [e.reading_pct for e in _since_change(events) if e.reading_pct is not None]
+    ahead = np.array([_weekend(day + dt.timedelta(days=n + 1)) for n in range(HORIZON_DAYS)])
+    return VatState(
+        fryer=fryer,
+        belief=belief,
+        crossing=crossing(belief, shared.limit[0], share, weekend=ahead),
+        limit_pct=shared.limit[0],
+        limit_title=shared.limit[1],
+        share_frac=share,
+        weekend=ahead,
+        readings_count=len(readings),
+        age_days_count=(day - changed).days,
+        days_count=count,
+        top_up_kg=float(top_up.share_frac[0, -RECENT_DAYS:].mean()) * fryer.oil_mass_kg,
+        last_reading_pct=since[-1] if since else None,
+        events=tuple(events),
+    )
+
+
+def _weekend(day: dt.date) -> float:
+    """1 on a Saturday or Sunday."""
+    return float(day.weekday() >= 5)
+
+
+def _since_change(events: list[OilDone]) -> list[OilDone]:
+    """What was entered of the oil that is in the vat now."""
+    changes = [n for n, e in enumerate(events) if e.what in ("discard", "fill")]
+    return events[changes[-1] :] if changes else events
+
+
+def _whole(told: Vats, fryer: Fryer, first: dt.date, shared: _Told) -> Vats:
+    """Days of a vat with what the board and the meter's checks say: oil stayed cold and did not age on a day
+    when only others dropped; fat from the food thins it as fresh oil does.
+    """
+    count = told.heat_n.shape[1]
+    heat, share, checks = told.heat_n.copy(), told.share_frac.copy(), np.full((1, count, 4), np.nan)
+    last_change = max(np.flatnonzero(told.discard[0]), default=0)
+    for date, fryers in shared.fat_kg.items():
+        n = (date - first).days
+        if not 0 <= n < count:
+            continue
+        if fryer.key not in fryers and n >= last_change:
+            heat[0, n] = 0.0
+        share[0, n] = min(1.0, share[0, n] + fryers.get(fryer.key, 0.0) / fryer.oil_mass_kg)
+    for check in shared.checks:
+        n = max(0, (check.date - first).days)
+        checks[0, n] = (check.low_known_pct, check.low_read_pct, check.high_known_pct, check.high_read_pct)
+    return Vats(
+        heat_n=heat,
+        share_frac=share,
+        discard=told.discard,
+        reading=told.reading,
+        noise=told.noise,
+        fresh=told.fresh,
+        weekend=np.array([[_weekend(first + dt.timedelta(days=n)) for n in range(count + 1)]]),
+        by_meter=told.by_meter,
+        checks=checks,
+    )
+
+
+def _days(events: list[OilDone], fryer: Fryer, first: dt.date, count: int) -> Vats:
+    """Entries as days; a reading after the top-up is put back to the peak by that day's share."""
+    shape = (1, count)
+    share, discard, reading, noise, by_meter = (
+        np.zeros(shape),
+        np.zeros(shape, dtype=bool),
+        np.full(shape, np.nan),
+        np.full(shape, READING_SD_PCT),
+        np.ones(shape, dtype=bool),
+    )
+    for event in events:
+        n = (event.date - first).days
+        if event.mass_kg is not None:
+            share[0, n] = min(1.0, share[0, n] + event.mass_kg / fryer.oil_mass_kg)
+        elif event.what in ("discard", "fill"):
+            discard[0, n] = True
+        elif event.reading_pct is not None and not discard[0, n]:  # else it was of the new oil, not the peak
+            value = event.reading_pct
+            reading[0, n] = (
+                value
+                if event.peak or share[0, n] >= 1
+                else min(100.0, max(0.0, (value - share[0, n] * FRESH_PCT) / (1.0 - share[0, n])))
+            )
+            by_meter[0, n] = event.how != "strip"
+            noise[0, n] = READING_SD_PCT if by_meter[0, n] else STRIP_SD_PCT
+    return Vats(
+        heat_n=np.ones(shape),
+        share_frac=share,
+        discard=discard,
+        reading=reading,
+        noise=noise,
+        fresh=np.array([FRESH_PCT]),
+        by_meter=by_meter,
+    )
