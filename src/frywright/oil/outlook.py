@@ -132,7 +132,7 @@ class Belief:
     tomorrow: Array  # (day,)
     bend: Array  # (member,)
     rest: Array  # (member,)
-    fresh: float
+    fresh_pct: float
     prior: Prior
 
     def _mixed(self, values: Array, spread: Array) -> tuple[float, float]:
@@ -154,7 +154,9 @@ class Belief:
     @property
     def life_growth(self) -> float:
         """Points a usual day adds over a whole life, from fresh oil to twenty points above."""
-        lean = np.array([bent(*pair) for pair in self._bent_at(np.full(len(self.bend), self.fresh + 10.0))])
+        lean = np.array(
+            [bent(*pair) for pair in self._bent_at(np.full(len(self.bend), self.fresh_pct + 10.0))]
+        )
         usual = 1.0 + WEEKEND_DAYS_N * self.mean[:, WEEKEND]
         return max(0.0, float(self.weight @ (lean * usual * self.mean[:, GROWTH])))
 
@@ -167,14 +169,14 @@ class Belief:
         return self._mixed(off, np.einsum("mi,mij,mj->m", slope, self.cover, slope))
 
     def _bent_at(self, levels: Array) -> list[tuple[float, float, float]]:
-        return [(float(c), self.fresh, float(b)) for c, b in zip(levels, self.bend, strict=True)]
+        return [(float(c), self.fresh_pct, float(b)) for c, b in zip(levels, self.bend, strict=True)]
 
     def meter_known(self, error_pct: float = 0.0) -> Belief:
         """What would be believed if the meter were checked on fresh and worn oil with this error, and were
         found as it is thought to be.
         """
         cover = self.cover.copy()
-        for known in (self.fresh, self.fresh + filter_kernel.SPAN_PCT):
+        for known in (self.fresh_pct, self.fresh_pct + filter_kernel.SPAN_PCT):
             slope = np.zeros(STATES)
             slope[OFFSET], slope[GAIN] = 1.0, known
             row = cover @ slope
@@ -193,6 +195,7 @@ class Crossing:
     """
 
     days_n: tuple[float, float, float]
+    soonest_days_n: float  # the 5 % quantile
     tomorrow_frac: float
     never_frac: float
 
@@ -231,7 +234,7 @@ def learn(
             tomorrow=out[3][v],
             bend=bend,
             rest=rest,
-            fresh=float(vats.fresh[v]),
+            fresh_pct=float(vats.fresh[v]),
             prior=p,
         )
         for v in range(count)
@@ -297,7 +300,9 @@ def crossing(
         )
     ahead = np.full(HORIZON_DAYS, WEEKEND_DAYS_N) if weekend is None else np.asarray(weekend, dtype=float)
     same = (belief.mean.tobytes(), belief.cover.tobytes(), belief.weight.tobytes(), ahead.tobytes())
-    return _crossed(_Asked(belief, ahead, (limit, share, heat), seed, (*same, belief.fresh, belief.prior)))
+    return _crossed(
+        _Asked(belief, ahead, (limit, share, heat), seed, (*same, belief.fresh_pct, belief.prior))
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -306,31 +311,32 @@ class _Asked:
 
     belief: Belief = field(compare=False)
     ahead: Array = field(compare=False)
-    numbers: tuple[float, float, float]
-    seed: int
+    numbers_n: tuple[float, float, float]
+    seed_count: int
     same: tuple[object, ...]
 
 
 @lru_cache(256)
 def _crossed(asked: _Asked) -> Crossing:
     """The drawn futures of :func:`crossing`, which are the same for the same numbers."""
-    belief, (limit, share, heat), p = asked.belief, asked.numbers, asked.belief.prior
-    drawn, member = _drawn(belief, np.random.default_rng(asked.seed))
+    belief, (limit, share, heat), p = asked.belief, asked.numbers_n, asked.belief.prior
+    drawn, member = _drawn(belief, np.random.default_rng(asked.seed_count))
     when = np.zeros(len(drawn))
     filter_kernel.futures(
         drawn,
         belief.bend[member],
         belief.rest[member],
         asked.ahead,
-        (limit, share, belief.fresh, heat, p.level_drift_pct, p.growth_drift_pct, p.week_keep_frac),
-        asked.seed,
+        (limit, share, belief.fresh_pct, heat, p.level_drift_pct, p.growth_drift_pct, p.week_keep_frac),
+        asked.seed_count,
         when,
     )
     never = float((~np.isfinite(when)).mean())
-    shares = (0.05, 0.5, 0.95) if never < 0.05 else (0.10, 0.5, 0.95)
+    shares = (0.05 if never < 0.05 else 0.10, 0.5, 0.95, 0.05)
     days = np.quantile(np.where(np.isfinite(when), when, HORIZON_DAYS + 1.0), shares)
     return Crossing(
         days_n=(float(days[0]), float(days[1]), float(days[2])),
+        soonest_days_n=float(days[3]),
         tomorrow_frac=float((when <= 1.0).mean()),
         never_frac=never,
     )

@@ -32,8 +32,8 @@ SERVICE_PCT = 3.0
 """From here on the meter's own manual should be asked (own choice: twice its usual error)."""
 CHECK_H, HOLDS_DAYS = 0.25, 30.0
 """Time of a check, two oils read four times each, and how long its figures serve (estimates, no source)."""
-LEAST_DAYS = 1.0
-"""Days of life gained from which a check is asked where no price is known (own choice)."""
+LEAST_DAYS = 0.5
+"""Days of life gained from which a check is asked where no pay by hour is known (own choice)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -101,16 +101,17 @@ def keep_check(
 
 
 def split_view(state: VatState, tr: Translate = str) -> dict[str, object]:
-    """How much of the doubt about a vat's date is the meter's and how much the oil's, in days either side."""
-    low, _, high = state.crossing.days_n
-    if state.readings_count < LEAST_READINGS or state.crossing.never_frac > 0.05:
+    """How much sooner than expected a vat's limit may come, and how much of that is the oil's own doubt and
+    how much the meter's, in days: the early side is the one that throws oil away.
+    """
+    if state.readings_count < LEAST_READINGS or state.crossing.never_frac > 0.5:
         return {"split": "", "meter_days_n": None, "oil_days_n": None}
     sure = state.outlook(belief=state.belief.meter_known())
-    whole, own = (high - low) / 2.0, (sure.days_n[2] - sure.days_n[0]) / 2.0
-    own = min(own, whole)
+    whole = state.crossing.days_n[1] - state.crossing.soonest_days_n
+    own = min(max(sure.days_n[1] - sure.soonest_days_n, 0.0), whole)
     meter = sqrt(whole**2 - own**2)
     text = say(
-        "Of give or take {whole} days, the oil by itself accounts for {oil}, the meter for {meter}.",
+        "It may come {whole} days sooner: {oil} by doubt of the oil alone, {meter} by doubt of the meter.",
         {"whole": f"{whole:.1f}", "oil": f"{own:.1f}", "meter": f"{meter:.1f}"},
         translate=tr,
     )
@@ -124,7 +125,7 @@ class CheckWorth:
     """
 
     days_n: float
-    money: float
+    gain_money: float
     cost_money: float
     pays: bool
 
@@ -138,15 +139,15 @@ def check_worth(kitchen: Kitchen, states: Mapping[str, VatState], rates: Rates) 
         if state.readings_count < LEAST_READINGS:
             continue
         checked = state.outlook(belief=state.belief.meter_known(state.belief.prior.check_sd_pct))
-        gain = max(0.0, checked.days_n[0] - state.crossing.days_n[0])
+        gain = max(0.0, checked.soonest_days_n - state.crossing.soonest_days_n)
         life = life_days(FRESH_PCT, state.belief.life_growth, state.share_frac, FRESH_PCT, state.limit_pct)
         best = max(best, gain)
         if life < inf:
             changes = HOLDS_DAYS / max(life, 1.0)
             money += changes * gain / max(life + gain, 1.0) * change_money(state.fryer.oil_mass_kg, rates)
     cost = CHECK_H * rates.hour_money
-    pays = money > cost if rates.hour_money > 0 and rates.price_kg_money > 0 else best >= LEAST_DAYS
-    return CheckWorth(days_n=best, money=money, cost_money=cost, pays=pays)
+    pays = money > cost if rates.hour_money > 0 else best >= LEAST_DAYS
+    return CheckWorth(days_n=best, gain_money=money, cost_money=cost, pays=pays)
 
 
 def meter_view(
@@ -174,11 +175,11 @@ def meter_view(
                 "That is a lot. Adjust it by its manual or send it in, then check it again."
             )
     if worth.pays:
-        gain = {"days": f"{worth.days_n:.1f}", "money": f"{currency}{worth.money:.2f}"}
+        gain = {"days": f"{worth.days_n:.1f}", "money": f"{currency}{worth.gain_money:.2f}"}
         found["ask"] = say(
             "Check the meter on two oils: oil could be kept up to {days} days longer, worth about {money} a"
             " month."
-            if worth.money > 0
+            if worth.gain_money > 0
             else "Check the meter on two oils: oil could be kept up to {days} days longer.",
             gain,
             translate=tr,

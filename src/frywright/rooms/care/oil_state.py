@@ -71,7 +71,7 @@ class _Told:
 
     fat_kg: Mapping[dt.date, Mapping[str, float]]
     checks: tuple[MeterChecked, ...]
-    limit: tuple[float, Phrase]
+    limit_pct: tuple[float, Phrase]
 
 
 def vat_states(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> dict[str, VatState]:
@@ -86,7 +86,7 @@ def vat_states(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> 
     shared = _Told(
         fat_kg=_fat(store, kitchen, min(starts, default=day)),
         checks=tuple(e.fact for e in store.facts(MeterChecked) if e.fact.date <= day),
-        limit=oil_limit_here(store, kitchen),
+        limit_pct=oil_limit_here(store, kitchen),
     )
     return {f.key: _state(f, told[f.key], day, shared) for f in kitchen.fryers}
 
@@ -115,7 +115,7 @@ def _state(fryer: Fryer, events: list[OilDone], day: dt.date, shared: _Told) -> 
     top_up = _days(events, fryer, first, count)
     vats = _whole(top_up, fryer, first, shared)
     aged = bool(events) and events[0].what not in ("discard", "fill")
-    belief = learn(vats, aged=np.array([aged]), limit=shared.limit[0])[0]
+    belief = learn(vats, aged=np.array([aged]), limit=shared.limit_pct[0])[0]
     share = float(min(vats.share_frac[0, -RECENT_DAYS:].mean(), 0.95))
     readings = [e.reading_pct for e in events if e.reading_pct is not None]
     since = [e.reading_pct for e in _since_change(events) if e.reading_pct is not None]
@@ -123,9 +123,9 @@ def _state(fryer: Fryer, events: list[OilDone], day: dt.date, shared: _Told) -> 
     return VatState(
         fryer=fryer,
         belief=belief,
-        crossing=crossing(belief, shared.limit[0], share, weekend=ahead),
-        limit_pct=shared.limit[0],
-        limit_title=shared.limit[1],
+        crossing=crossing(belief, shared.limit_pct[0], share, weekend=ahead),
+        limit_pct=shared.limit_pct[0],
+        limit_title=shared.limit_pct[1],
         share_frac=share,
         weekend=ahead,
         readings_count=len(readings),
