@@ -16,7 +16,14 @@ from frywright.ledger.facts.cook import (
 )
 from frywright.ledger.facts.day import GapExplained
 from frywright.ledger.facts.fact import about
-from frywright.ledger.facts.fleet import KitchenOpened, ProgramReleased, WaveTold
+from frywright.ledger.facts.fleet import (
+    ForkSeen,
+    KitchenOpened,
+    ProgramReleased,
+    ReleaseAnswered,
+    ReleaseArrived,
+    WaveTold,
+)
 from frywright.ledger.facts.life import CardPrinted, ProgramKeyed, ProgramRetired, ServiceBegun
 from frywright.ledger.facts.probing import (
     CalibrationKept,
@@ -197,7 +204,26 @@ WRITTEN = [
     ),
     (
         KitchenOpened,
-        {"key": "east_gate", "name": "East Gate", "copy_of": ""},
+        {"key": "east_gate", "name": "East Gate", "copy_of": "", "sent_here": False},
+    ),
+    (
+        ForkSeen,
+        {"key": "east_gate", "entry_number": 7, "hash_here": "a" * 64, "hash_sent": "b" * 64},
+    ),
+    (
+        ReleaseArrived,
+        {
+            "office_number": 41,
+            "release_number": 40,
+            "what": "started",
+            "payload": PROGRAM,
+            "who": "Ana Vale",
+            "reason": "",
+        },
+    ),
+    (
+        ReleaseAnswered,
+        {"arrived_number": 12, "what": "refused", "version": None, "reason": "no such fryer here"},
     ),
     (
         WaveTold,

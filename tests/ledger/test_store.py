@@ -15,7 +15,7 @@ from examples.postgres import new_database
 
 from frywright.ledger.export import csv_table, json_lines
 from frywright.ledger.store import Point, Store
-from frywright.model.entry import Entry
+from frywright.model.entry import GENESIS, Entry, canonical, chain_hash, stamp
 from frywright.model.errors import InputError, RecordError
 
 MOMENT = dt.datetime(2026, 11, 25, 18, 10, tzinfo=dt.UTC)
@@ -276,17 +276,17 @@ def test_a_store_of_the_first_schema_is_migrated(tmp_path):
     with sqlite3.connect(path) as raw:
         assert raw.execute("SELECT version_num FROM alembic_version").fetchone() == ("0001",)
         first = entry()
-        link = module.chain_hash(module.GENESIS, 1, first, MOMENT)
+        link = chain_hash(GENESIS, 1, first, MOMENT)
         row = (
             1,
             first.kind,
-            module.stamp(MOMENT),
-            module.stamp(MOMENT),
+            stamp(MOMENT),
+            stamp(MOMENT),
             first.author,
-            module.canonical(dict(first.payload)),
+            canonical(dict(first.payload)),
             None,
             "{}",
-            module.GENESIS,
+            GENESIS,
             link,
         )
         raw.execute("INSERT INTO entry VALUES (?,?,?,?,?,?,?,?,?,?)", row)

@@ -202,3 +202,46 @@ def readbacks(
         told = shop.tr("entry {number}, matches" if row.matches else "entry {number}, DIFFERS")
         known = "" if row.new else shop.tr(", known before")
         shop.say("line {line}: {told}", row, told=row.problem or told.format(number=row.number) + known)
+
+
+@command(app)
+def sync(
+    shop: Shop,
+    office: str = typer.Argument(help="Address of the office's server, such as https://office.example."),
+    token_file: Path = typer.Option(help="File with the token that the office showed."),
+    every: float = typer.Option(0.0, help="Go on, with so many seconds between turns; without it, once."),
+) -> None:
+    """Send this kitchen's record to its office, and bring what the office released."""
+    import time
+
+    from frywright.client.http import Client
+    from frywright.client.replicate import replicate
+    from frywright.model.errors import AccessError, InputError, RecordError
+    from frywright.voice.tongue import explain
+
+    if not token_file.is_file():
+        raise InputError("--token-file", str(token_file), "a file that exists")
+    client = Client(address=office, token=token_file.read_text(encoding="utf-8").strip())
+    while True:
+        try:
+            sent = replicate(shop.store, client)
+        except (RecordError, AccessError) as error:
+            if not every:
+                raise
+            typer.echo(explain(error, shop.language), err=True)
+        else:
+            row = {
+                "entries": sent.entries_count,
+                "files": sent.files_count,
+                "number": sent.number,
+                "releases": sent.releases_count,
+            }
+            if not shop.json(row):
+                shop.say(
+                    "{entries} entries and {files} files sent; the office holds {number}. Releases that came:"
+                    " {releases}.",
+                    row,
+                )
+        if not every:
+            return
+        time.sleep(max(every, 1.0))

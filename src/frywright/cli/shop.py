@@ -83,7 +83,7 @@ class Shop:
 
     def open(self, where: str) -> Store:
         """The store of that name; a kitchen file is opened into a passing store that keeps nothing."""
-        from frywright.ledger.store import Store
+        from frywright.ledger.store import SEALED_FILE, Store
         from frywright.rooms.clock import now
         from frywright.rooms.kitchen import open_store, remember_kitchen
         from frywright.trial.kitchens import read_text
@@ -92,7 +92,7 @@ class Shop:
             return open_store(where)
         made = self.held.enter_context(Store.passing(now))
         remember_kitchen(made, read_text(Path(where)), where)
-        made.sealed = True
+        made.sealed = SEALED_FILE
         return made
 
     @property

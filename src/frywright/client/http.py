@@ -4,6 +4,7 @@ Python.
 
 from __future__ import annotations
 
+import http.client
 import json
 import time
 import urllib.error
@@ -12,7 +13,7 @@ import urllib.request
 import uuid
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, BinaryIO
 
 from frywright.model.errors import AccessError, FrywrightError, InputError, RecordError
 
@@ -64,15 +65,35 @@ class Client:
         found = self._call("POST", path, body, key or uuid.uuid4().hex)
         return dict(found)
 
+    def send(self, path: str, stream: BinaryIO) -> dict[str, Any]:
+        """A POST of a file's bytes below ``/api/v1``; the receiver knows it by its content.
+
+        Raises
+        ------
+        AccessError, InputError, RecordError
+            As the server says.
+        """
+        size = stream.seek(0, 2)
+        headers = {"Content-Type": "application/octet-stream", "Content-Length": str(size)}
+        return dict(self._asked("POST", path, stream, headers, path))
+
     def _call(self, method: str, path: str, body: dict[str, Any] | None, key: str) -> Any:
-        headers = {"Authorization": f"Bearer {self.token}", "Accept": "application/json"}
+        headers = {}
         if body is not None:
-            headers |= {"Content-Type": "application/json", "Idempotency-Key": key}
+            headers = {"Content-Type": "application/json", "Idempotency-Key": key}
         data = json.dumps(body).encode() if body is not None else None
+        return self._asked(method, path, data, headers, key)
+
+    def _asked(
+        self, method: str, path: str, data: bytes | BinaryIO | None, headers: dict[str, str], key: str
+    ) -> Any:
+        headers = {"Authorization": f"Bearer {self.token}", "Accept": "application/json", **headers}
         url = f"{self.address.rstrip('/')}/api/v1/{path.lstrip('/')}"
         if not url.startswith(("http://", "https://")):
             raise InputError("address", repr(self.address), "one that starts with https:// or http://")
         for turn in range(TRIES_COUNT):
+            if data is not None and not isinstance(data, bytes):
+                data.seek(0)
             asked = urllib.request.Request(url, data=data, headers=headers, method=method)
             try:
                 with urllib.request.urlopen(asked, timeout=self.timeout_s) as answer:
@@ -80,7 +101,7 @@ class Client:
             except urllib.error.HTTPError as error:
                 if error.code not in AGAIN:
                     raise _told(error) from error
-            except (urllib.error.URLError, TimeoutError, ConnectionError) as error:
+            except (urllib.error.URLError, http.client.HTTPException, OSError, ValueError) as error:
                 if turn == TRIES_COUNT - 1:
                     raise RecordError(
                         "{address} cannot be reached: {cause}. Send it again with the key {key}.",

@@ -23,7 +23,8 @@ from typing import Any, BinaryIO
 from frywright.ledger.attachments import Attachments, sync_folder
 from frywright.ledger.checking import lost_originals, originals
 from frywright.ledger.export import json_lines
-from frywright.ledger.store import HOME, Point, Store
+from frywright.ledger.store import Point, Store
+from frywright.ledger.writer import HOME
 from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, unstamp
 from frywright.model.errors import RecordError
 
@@ -229,8 +230,7 @@ def _add(store: Store, items: Iterable[Recorded]) -> int:
 
     def flush() -> None:
         with store.writing() as writer:
-            for item in block:
-                writer.restore(item)
+            writer.extend(block)
         block.clear()
 
     for item in items:
@@ -350,23 +350,38 @@ def read_lines(stream: Any) -> Iterator[Recorded]:
             continue
         try:
             row = json.loads(line)
-            entry = Entry(
-                kind=row["kind"],
-                happened_at=unstamp(row["happened_at"]),
-                author=row["author"],
-                payload=dict(row["payload"]),
-                replaces=row["replaces"],
-                versions=row["versions"],
-            )
-            item = Recorded(
-                number=int(row["number"]),
-                entry=entry,
-                recorded_at=unstamp(row["recorded_at"]),
-                previous_hash=row["previous_hash"],
-                hash=row["hash"],
-            )
-        except (ValueError, KeyError, TypeError, AttributeError, RecursionError) as error:
-            raise RecordError(
-                "Line {number} is no entry of ours: {cause}", number=number, cause=error
-            ) from error
-        yield item
+        except (ValueError, RecursionError) as error:
+            raise _no_entry(number, error) from error
+        yield as_recorded(row, number)
+
+
+def as_recorded(row: Any, number: int) -> Recorded:
+    """An exported entry, whose hash nobody has checked yet.
+
+    Raises
+    ------
+    RecordError
+        It is none of ours; ``number`` says which line it is.
+    """
+    try:
+        entry = Entry(
+            kind=row["kind"],
+            happened_at=unstamp(row["happened_at"]),
+            author=row["author"],
+            payload=dict(row["payload"]),
+            replaces=row["replaces"],
+            versions=row["versions"],
+        )
+        return Recorded(
+            number=int(row["number"]),
+            entry=entry,
+            recorded_at=unstamp(row["recorded_at"]),
+            previous_hash=row["previous_hash"],
+            hash=row["hash"],
+        )
+    except (ValueError, KeyError, TypeError, AttributeError, RecursionError) as error:
+        raise _no_entry(number, error) from error
+
+
+def _no_entry(number: int, error: Exception) -> RecordError:
+    return RecordError("Line {number} is no entry of ours: {cause}", number=number, cause=error)

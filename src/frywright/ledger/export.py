@@ -23,7 +23,8 @@ COLUMNS = (
 RISKY = ("=", "+", "-", "@", "\t", "\r")
 
 
-def _row(item: Recorded) -> dict[str, object]:
+def as_row(item: Recorded) -> dict[str, object]:
+    """An entry in plain values."""
     entry = item.entry
     return {
         "number": item.number,
@@ -43,7 +44,7 @@ def json_lines(entries: Iterable[Recorded], out: TextIO) -> int:
     """Write one JSON object a line; returns how many."""
     count = 0
     for item in entries:
-        out.write(canonical(_row(item)) + "\n")
+        out.write(canonical(as_row(item)) + "\n")
         count += 1
     return count
 
@@ -55,7 +56,7 @@ def csv_table(entries: Iterable[Recorded], out: TextIO) -> int:
     count = 0
     for item in entries:
         count += 1
-        row = {k: canonical(v) if isinstance(v, dict) else v for k, v in _row(item).items()}
+        row = {k: canonical(v) if isinstance(v, dict) else v for k, v in as_row(item).items()}
         writer.writerow(
             {k: "'" + v if isinstance(v, str) and v.startswith(RISKY) else v for k, v in row.items()}
         )

@@ -31,14 +31,17 @@ import sqlalchemy as sa
 from frywright.ledger.database import Queue, in_words, is_file, opened, take_turn
 from frywright.ledger.facts.fact import F, Kept, kept
 from frywright.ledger.tables import ENTRY
-from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, row_hash, stamp, unstamp
+from frywright.ledger.writer import HOME, Writer
+from frywright.model.entry import GENESIS, Entry, Recorded, row_hash, stamp, unstamp
 from frywright.model.errors import InputError, RecordError
 
 READ_BLOCK, LARGEST_NUMBER = 2000, 2**53
 REMEMBERED = 10_000
 """Rows whose facts stay in memory, about 20 MB."""
-HOME = ""
-"""Key of the kitchen a store begins with."""
+SEALED_FILE = "A kitchen file keeps no records; nothing was written. Name a store with --store."
+SEALED_COPY = (
+    "This is the copy of a kitchen that keeps its own record elsewhere. Nothing was written: act there."
+)
 KEY = re.compile(r"[a-z0-9_]{1,40}")
 """Key of any other kitchen."""
 FILES_SETTING = "FRYWRIGHT_FILES"
@@ -62,106 +65,11 @@ class _Look:
     over: bool = False
 
 
-class Writer:
-    """Adds entries of one kitchen inside one ``writing`` block."""
-
-    def __init__(self, connection: sa.Connection, now: Callable[[], dt.datetime], site: str = HOME) -> None:
-        self.connection, self._now, self._site = connection, now, site
-        self.others: dict[str, Writer] = {site: self}
-        last = connection.execute(
-            sa.select(ENTRY.c.number, ENTRY.c.hash)
-            .where(ENTRY.c.site == site)
-            .order_by(ENTRY.c.number.desc())
-            .limit(1)
-        ).first()
-        self._number: int = last.number if last else 0
-        self._hash: str = last.hash if last else GENESIS
-
-    def at(self, site: str) -> Writer:
-        """The writer of another kitchen, in the same block."""
-        if site not in self.others:
-            made = self.others[site] = Writer(self.connection, self._now, site)
-            made.others = self.others
-        return self.others[site]
-
-    def add(self, entry: Entry) -> Recorded:
-        """Append an entry.
-
-        Raises
-        ------
-        RecordError
-            The entry replaces one that does not exist or was replaced already; the message
-            names the entry that did.
-        """
-        return self._append(entry, self._now())
-
-    def restore(self, item: Recorded) -> None:
-        """Append an entry of a backup as it was; it must be the next link of the same chain.
-
-        Raises
-        ------
-        RecordError
-            Its number, link or content does not fit: the backup is damaged, or the store is not empty.
-        """
-        number = self._number + 1
-        if item.number != number or item.previous_hash != self._hash:
-            raise RecordError(
-                "Entry {number} of the backup does not follow entry {last}; nothing of this block was"
-                " written.",
-                number=item.number,
-                last=self._number,
-            )
-        if chain_hash(self._hash, number, item.entry, item.recorded_at) != item.hash:
-            raise RecordError(
-                "Entry {number} of the backup was changed: its hash does not fit.", number=number
-            )
-        self._append(item.entry, item.recorded_at)
-
-    def _append(self, entry: Entry, recorded_at: dt.datetime) -> Recorded:
-        if entry.replaces is not None:
-            self._check_replaced(entry.replaces)
-        number = self._number + 1
-        link = chain_hash(self._hash, number, entry, recorded_at)
-        self.connection.execute(
-            ENTRY.insert().values(
-                site=self._site,
-                number=number,
-                kind=entry.kind,
-                happened_at=stamp(entry.happened_at),
-                recorded_at=stamp(recorded_at),
-                author=entry.author,
-                payload=canonical(dict(entry.payload)),
-                replaces=entry.replaces,
-                versions=canonical(dict(entry.versions)),
-                previous_hash=self._hash,
-                hash=link,
-            )
-        )
-        done = Recorded(
-            number=number, entry=entry, recorded_at=recorded_at, previous_hash=self._hash, hash=link
-        )
-        self._number, self._hash = number, link
-        return done
-
-    def _check_replaced(self, number: int) -> None:
-        if number > self._number or number < 1:
-            raise RecordError("Entry {number} does not exist; nothing was written.", number=number)
-        mine = sa.select(ENTRY.c.number).where(ENTRY.c.site == self._site, ENTRY.c.replaces == number)
-        newer = self.connection.execute(mine).scalar()
-        if newer is not None:
-            raise RecordError(
-                "Entry {number} was already replaced by entry {newer}. Look at both and replace {newer}"
-                " instead.",
-                number=number,
-                newer=newer,
-            )
-
-
 class Store:
     """A file or database of entries."""
 
     def __init__(self, url: str, now: Callable[[], dt.datetime]) -> None:
-        self._now, self.sealed, self.site = now, False, HOME
+        self._now, self.sealed, self.site = now, "", HOME
         self._open: ContextVar[Writer | None] = ContextVar("writer", default=None)
         self._held: ContextVar[_Look | None] = ContextVar("look", default=None)
         self._queue = Queue()
@@ -255,12 +163,10 @@ class Store:
     @contextmanager
     def writing(self) -> Iterator[Writer]:
         """One transaction; kept when the block ends, undone when it raises. Writers take turns; a block
-        inside a block belongs to the outer one. A sealed store takes nothing.
+        inside a block belongs to the outer one. A sealed store takes nothing, and says why.
         """
         if self.sealed:
-            raise RecordError(
-                "A kitchen file keeps no records; nothing was written. Name a store with --store."
-            )
+            raise RecordError(self.sealed)
         outer = self._open.get()
         if outer is not None:
             yield outer.at(self.site)

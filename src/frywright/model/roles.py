@@ -23,7 +23,12 @@ RIGHTS = {
 """Rights of each account: read, the floor's own work, running a shift, machines, and what only the owner
 changes. A contractor has no account: somebody of the house types the name and the number.
 """
-
+SITE = "site"
+"""Role of the token with which a site sends its own record to its office. It may do that and nothing else; no
+person has it.
+"""
+ALL_RIGHTS = {**RIGHTS, SITE: ("sync",)}
+"""Rights of people and of devices."""
 
 CLAIMS = {
     "crew": ("crew",),

@@ -59,7 +59,7 @@ OWN_ADDRESS = re.compile(r'( (?:href|action|formaction|src|data-part)=")/(?!at/|
 LARGEST_BODY_BYTES = 1_000_000
 LARGEST_LOG_BYTES = 150_000_000
 LARGEST_PHOTO_BYTES = 13_000_000
-UPLOADS = ("/cook/probes/upload", "/day/sales")
+UPLOADS = re.compile(r"/cook/probes/upload|/day/sales|/api/v1/sync/files/\w+")
 PHOTO_FORM = re.compile(r"/care/(new/plate|card/\w+/(save|sign))|/setup/\w+/plate")
 HEADERS = {
     "Content-Security-Policy": (
@@ -165,7 +165,9 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
         probes,
         probing,
         records,
+        releases,
         setup,
+        sync,
     )
 
     context = Context(store, door)
@@ -180,6 +182,8 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
     for page in (
         now,
         kitchens,
+        releases,
+        sync,
         cook,
         desk,
         setup,
@@ -364,7 +368,7 @@ def _too_large(request: Request) -> Response | None:
     path = request.url.path
     most = (
         LARGEST_LOG_BYTES
-        if path in UPLOADS
+        if UPLOADS.fullmatch(path)
         else (LARGEST_PHOTO_BYTES if PHOTO_FORM.fullmatch(path) else LARGEST_BODY_BYTES)
     )
     if not length.isdigit() or int(length) > most:

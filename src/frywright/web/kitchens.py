@@ -15,7 +15,8 @@ from fastapi import FastAPI
 from fastapi.concurrency import run_in_threadpool
 from starlette.types import Message, Receive, Scope, Send
 
-from frywright.ledger.store import HOME, Store
+from frywright.ledger.store import Store
+from frywright.ledger.writer import HOME
 from frywright.model.errors import InputError, NotKeptError
 from frywright.rooms.fleet.kitchens import kitchen_at
 from frywright.web.app import make_app

@@ -17,7 +17,14 @@ _BY_RIGHT = {
         "GET /health/live",
         "GET /health/ready",
     ],
+    "sync": [
+        "GET /api/v1/sync",
+        "POST /api/v1/sync/entries",
+        "POST /api/v1/sync/files/{name}",
+        "GET /api/v1/sync/releases",
+    ],
     "read": [
+        "GET /releases",
         "GET /",
         "GET /kitchens",
         "GET /cook",
@@ -160,6 +167,9 @@ _BY_RIGHT = {
     ],
     "owner": [
         "POST /kitchens",
+        "POST /kitchens/await",
+        "POST /releases/take",
+        "POST /releases/leave",
         "POST /cook/save",
         "POST /cook/service",
         "POST /cook/retire",

@@ -50,11 +50,49 @@ class WaveTold(Fact):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class KitchenOpened(Fact):
-    """A further kitchen in this store: its key, the name it was given, and the kitchen it is a copy of, empty
-    for none.
+    """A further kitchen in this store: its key, the name it was given, the kitchen it is a copy of (None for
+    none), and whether its own site keeps the record and sends it here.
     """
 
     KIND: ClassVar[str] = "kitchen_opened"
     key: str
     name: str
     copy_of: str | None
+    sent_here: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ForkSeen(Fact):
+    """A site sent an entry that is not the one of that number it had sent before."""
+
+    KIND: ClassVar[str] = "fork_seen"
+    key: str
+    entry_number: int
+    hash_here: str
+    hash_sent: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReleaseArrived(Fact):
+    """At a site: the office released a version of a program to it, or stopped that release. ``office_number``
+    is the entry of the office that says so.
+    """
+
+    KIND: ClassVar[str] = "release_arrived"
+    office_number: int
+    release_number: int
+    what: Literal["started", "halted"]
+    text: Annotated[ProgramText, Field(alias="payload")]
+    who: str
+    reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReleaseAnswered(Fact):
+    """At a site: what was done about a release that arrived."""
+
+    KIND: ClassVar[str] = "release_answered"
+    arrived_number: int
+    what: Literal["taken", "refused", "seen"]
+    version: int | None
+    reason: str

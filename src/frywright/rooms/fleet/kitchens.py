@@ -10,12 +10,15 @@ from frywright.catalog.kitchen import parse_kitchen
 from frywright.ledger.drafts import change_draft
 from frywright.ledger.facts.cook import ProgramSaved
 from frywright.ledger.facts.fleet import KitchenOpened
-from frywright.ledger.store import HOME, Store
+from frywright.ledger.store import SEALED_COPY, Store
+from frywright.ledger.writer import HOME
 from frywright.model.errors import InputError, NoKitchenError, one_of
 from frywright.model.kitchen import Kitchen, Site
+from frywright.model.roles import SITE
 from frywright.rooms.cook.setup_text import key_for, line
 from frywright.rooms.hall import in_turn, write
 from frywright.rooms.kitchen import kitchen_text, remember_kitchen, remembered_kitchen
+from frywright.rooms.records.people import add_device
 from frywright.verdicts.place import place_named
 
 LONGEST_NAME, FILE = 60, "kitchen.toml"
@@ -30,6 +33,7 @@ class Here:
     key: str
     name: str
     kitchen: Kitchen | None
+    sent_here: bool = False
 
     @property
     def address(self) -> str:
@@ -39,31 +43,34 @@ class Here:
 
 def kitchens_of(store: Store) -> tuple[Here, ...]:
     """Every kitchen of a store, the first one first."""
-    found = [_here(store.home, HOME, "")]
     opened = (item.fact for item in store.home.facts(KitchenOpened))
-    return (*found, *(_here(store, fact.key, fact.name) for fact in opened))
+    return (_here(store, None), *(_here(store, fact) for fact in opened))
 
 
 def kitchen_at(store: Store, key: str) -> Store:
-    """The store as one of its kitchens sees it.
+    """The store as one of its kitchens sees it; nothing is written into one that its own site sends here.
 
     Raises
     ------
     InputError
         It has no kitchen of that key.
     """
-    known = [item.fact.key for item in store.home.facts(KitchenOpened)]
-    if key and key not in known:
-        raise InputError("kitchen", repr(key), "one of: {known}", values={"known": ", ".join(known) or "-"})
-    return store.at(key)
+    opened = {item.fact.key: item.fact for item in store.home.facts(KitchenOpened)}
+    if key and key not in opened:
+        raise InputError("kitchen", repr(key), "one of: {known}", values={"known": ", ".join(opened) or "-"})
+    found = store.at(key)
+    if key and opened[key].sent_here:
+        found.sealed = SEALED_COPY
+    return found
 
 
-def _here(store: Store, key: str, name: str) -> Here:
+def _here(store: Store, opened: KitchenOpened | None) -> Here:
+    key, name, sent = (opened.key, opened.name, opened.sent_here) if opened else (HOME, "", False)
     try:
         kitchen = remembered_kitchen(store.at(key))
     except NoKitchenError:
-        return Here(key=key, name=name, kitchen=None)
-    return Here(key=key, name=kitchen.site.name, kitchen=kitchen)
+        return Here(key=key, name=name, kitchen=None, sent_here=sent)
+    return Here(key=key, name=kitchen.site.name, kitchen=kitchen, sent_here=sent)
 
 
 @in_turn
@@ -79,18 +86,15 @@ def open_kitchen(store: Store, typed: Mapping[str, str]) -> str:
     InputError
         A name that is none or taken, an unknown kitchen or place, an altitude that cannot be read.
     """
-    name, known = " ".join(typed.get("name", "").split()), kitchens_of(store)
-    if not 2 <= len(name) <= LONGEST_NAME:
-        raise InputError("name", repr(name), "2 to {most} letters", values={"most": LONGEST_NAME})
-    if name.casefold() in {here.name.casefold() for here in known}:
-        raise InputError("name", repr(name), "one that no kitchen here has yet")
-    key, like = key_for(name, "kitchen", {here.key for here in known})[:40], typed.get("like", "")
+    name, key = _name_and_key(store, typed.get("name", ""))
+    like = typed.get("like", "")
     source = None
     if like:
-        described = {here.key or "-": here for here in known if here.kitchen}
+        described = {here.key or "-": here for here in kitchens_of(store) if here.kitchen}
         one_of(tuple(described), like, "kitchen")
         source = described[like]
-    write(store.home, KitchenOpened(key=key, name=name, copy_of=source.key if source else None))
+    copy_of = source.key if source else None
+    write(store.home, KitchenOpened(key=key, name=name, copy_of=copy_of, sent_here=False))
     there = store.at(key)
     if source is None:
         begun = {"typed": {"name": name}, "done": False, "skipped": False, "revision": 1}
@@ -98,6 +102,32 @@ def open_kitchen(store: Store, typed: Mapping[str, str]) -> str:
     else:
         _copy(store.at(source.key), there, name, typed)
     return key
+
+
+@in_turn
+def await_kitchen(store: Store, name: str, by: str) -> tuple[str, str]:
+    """A kitchen whose own site keeps the record and sends it here: its key, and the token that its site sends
+    with, shown once.
+
+    Raises
+    ------
+    InputError
+        A name that is none or taken.
+    """
+    name, key = _name_and_key(store, name)
+    write(store.home, KitchenOpened(key=key, name=name, copy_of=None, sent_here=True))
+    return key, add_device(store, key, SITE, by)
+
+
+def _name_and_key(store: Store, name: str) -> tuple[str, str]:
+    """A name for a further kitchen, and its key."""
+    name, known = " ".join(name.split()), kitchens_of(store)
+    if not 2 <= len(name) <= LONGEST_NAME:
+        raise InputError("name", repr(name), "2 to {most} letters", values={"most": LONGEST_NAME})
+    given = [here.name for here in known] + [e.fact.name for e in store.home.facts(KitchenOpened)]
+    if name.casefold() in {one.casefold() for one in given}:
+        raise InputError("name", repr(name), "one that no kitchen here has yet")
+    return name, key_for(name, "kitchen", {here.key for here in known})[:40]
 
 
 def _copy(source: Store, there: Store, name: str, typed: Mapping[str, str]) -> None:

@@ -19,7 +19,7 @@ from frywright.ledger.accounts import Account, Accounts, Device, Session, digest
 from frywright.ledger.facts.people import AccountChanged, SignedIn, SignInsRefused
 from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, InputError, Phrase
-from frywright.model.roles import RIGHTS
+from frywright.model.roles import ALL_RIGHTS, RIGHTS, SITE
 from frywright.rooms.clock import now
 from frywright.rooms.hall import AUTHOR_NOW, in_turn, write
 
@@ -68,7 +68,7 @@ class Who:
 
     def may(self, right: str) -> bool:
         """Whether the role has a right. What only the owner may is never opened by a PIN."""
-        return right in RIGHTS[self.role] and not (self.by_pin and right == "owner")
+        return right in ALL_RIGHTS[self.role] and not (self.by_pin and right == "owner")
 
 
 NOBODY_HERE = Who(name="", role="owner")
@@ -404,7 +404,7 @@ def add_device(store: Store, name: str, role: str, by: str) -> str:
     _check_name(name)
     if folded(name) in {folded(d.name) for d in Accounts(store).devices() if d.active}:
         raise InputError("name", repr(name), "one that is not taken")
-    if role not in ("crew", "lead", "auditor"):
+    if role not in ("crew", "lead", "auditor", SITE):
         raise InputError("role", repr(role), "crew, lead or auditor: a device owns nothing")
     token = Accounts(store).add_device(name, role)
     added = AccountChanged(

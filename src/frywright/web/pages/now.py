@@ -24,6 +24,7 @@ from frywright.model.roles import RIGHTS as ROLES
 from frywright.rooms.care import now as care
 from frywright.rooms.clock import now
 from frywright.rooms.cook import now as cook
+from frywright.rooms.fleet import arrivals
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import now as records
 from frywright.rooms.records.gaps import LOOKED_BACK_DAYS, TEXTS, explain_gap, gaps_of, yesterday
@@ -53,6 +54,7 @@ ACTS = {
     "probe": Act("/cook/probing?program={about}", "/cook/probing", "Probe it"),
     "card": Act("/cook/card?program={about}", "/cook/card", "Print the card"),
     "key": Act(PROGRAM, "/cook/keyed", "Key it in"),
+    "release": Act("/releases", "/releases/take", "Look at it"),
     "life": Act(PROGRAM, "/cook/keyed", "See what to do"),
     "read_back": Act("/cook/readback?program={about}", "/cook/readback", "Read it back"),
     "serve": Act(PROGRAM, "/cook/service", "Decide"),
@@ -104,6 +106,7 @@ def gather(store: Store, kitchen: Kitchen, language: str = "en") -> list[NowLine
         *cook.now_lines(store, kitchen),
         *care.now_lines(store, kitchen, language),
         *records.now_lines(store, kitchen),
+        *arrivals.now_lines(store, kitchen),
     ]
 
 

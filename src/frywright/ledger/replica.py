@@ -1,0 +1,73 @@
+"""The record of a kitchen that is kept elsewhere, copied here entry by entry against its own chain."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from frywright.ledger.attachments import attachments_of
+from frywright.ledger.checking import WITH_FILES, originals
+from frywright.ledger.facts.fact import kept
+from frywright.ledger.store import Point, Store
+from frywright.model.entry import Recorded
+from frywright.model.errors import RecordError
+
+
+class ForkError(RecordError):
+    """An entry that was sent is not the one of that number that is kept here."""
+
+    def __init__(self, number: int, here: str, sent: str) -> None:
+        self.number, self.here, self.sent = number, here, sent
+        super().__init__(
+            "Entry {number} is not the one that was sent before: the record was changed, or began anew.",
+            number=number,
+        )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Taken:
+    """Where the copy ends now, and original files that it names and that are not here yet."""
+
+    end: Point
+    wants: tuple[str, ...]
+
+
+def take(store: Store, site: str, items: Sequence[Recorded]) -> Taken:
+    """Add what follows of a kitchen's entries; what is here already is compared and not kept twice.
+
+    Raises
+    ------
+    ForkError
+        An entry differs from the one kept here.
+    RecordError
+        Entries in between are missing, or one does not fit its chain: nothing is kept.
+    """
+    there = store.at(site)
+    with store.home.writing() as home:
+        end = there.last()
+        for item in items:
+            if item.number <= end.number:
+                known = there.entry(item.number)
+                if known is None or known.hash != item.hash:
+                    raise ForkError(item.number, known.hash if known else "", item.hash)
+        home.at(site).extend([item for item in items if item.number > end.number])
+        end = there.last()
+    return Taken(end=end, wants=_missing(store, _named(items)))
+
+
+def standing(store: Store, site: str) -> Taken:
+    """Where the copy of a kitchen ends, and every original file it still lacks."""
+    there = store.at(site)
+    return Taken(end=there.last(), wants=_missing(store, originals(there)))
+
+
+def _named(items: Iterable[Recorded]) -> list[str]:
+    """Original files that entries name."""
+    known = {cls.KIND: cls for cls in WITH_FILES}
+    facts = (kept(item, known[item.entry.kind]).fact for item in items if item.entry.kind in known)
+    return [name for fact in facts for name in fact.originals]
+
+
+def _missing(store: Store, names: Iterable[str]) -> tuple[str, ...]:
+    folder = attachments_of(store).folder
+    return tuple(sorted({name for name in names if not (folder / name).is_file()}))
