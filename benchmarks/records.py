@@ -29,7 +29,7 @@ from frywright.model.entry import canonical, row_hash, stamp
 from frywright.rooms.clock import now
 from frywright.rooms.fleet import fleet
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.rooms.records import pack
+from frywright.rooms.records import pack, pack_paper
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 
@@ -130,7 +130,9 @@ def at_size(count: int) -> None:
         )
         timed(
             "pack of 30 days as PDF",
-            lambda: pack.pack_pdf(kitchen, pack.pack_view(store, kitchen, day - dt.timedelta(days=29), day)),
+            lambda: pack_paper.pack_pdf(
+                kitchen, pack.pack_view(store, kitchen, day - dt.timedelta(days=29), day)
+            ),
             1,
         )
         start = time.perf_counter()

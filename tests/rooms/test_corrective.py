@@ -21,7 +21,7 @@ from frywright.rooms.care.upkeep import care_rows
 from frywright.rooms.clock import now, played
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.rooms.readings import tell_probe
-from frywright.rooms.records import corrective, pack
+from frywright.rooms.records import corrective, pack, pack_paper
 from frywright.rooms.thermometers import record_check
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
@@ -195,7 +195,7 @@ def test_the_pack_of_a_month(store, kitchen):
     )
     first, last = DAY - dt.timedelta(days=30), DAY
     view = pack.pack_view(store, kitchen, first, last, care=care_rows(store, kitchen))
-    data = pack.pack_pdf(kitchen, view, "es", translator("es"))
+    data = pack_paper.pack_pdf(kitchen, view, "es", translator("es"))
     assert data.startswith(b"%PDF")
     [loads] = view["loads"]
     assert (loads["product"], loads["fryer"]) == (

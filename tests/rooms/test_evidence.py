@@ -144,7 +144,7 @@ def test_a_clock_set_back_fills_no_gap_and_is_told(store, kitchen, clock):
     assert any("no probe reading" in g for g in view["gaps"])
     assert any("The clock ran backwards" in g and f"entries {filled.number} to" in g for g in view["gaps"])
     header, rows = pack.tables(kitchen, pack.gather(store, kitchen, DAY, DAY))["readings"]
-    assert [row[header.index("late")] for row in rows] == ["clock set back"] * 2
+    assert [row[header.index("mark")] for row in rows] == ["clock set back"] * 2
     assert store.verify()[0] == store.last().number
 
 
@@ -178,7 +178,7 @@ def test_readings_are_counted_by_load_and_fryer(store, kitchen):
     rows = {row["fryer"]: row for row in pack.pack_view(store, kitchen, DAY, DAY)["loads"]}
     alder, birch = rows[kitchen.fryer("alder").name], rows[kitchen.fryer("birch").name]
     assert (alder["count"], alder["readings"], alder["run"]) == (6, 1, 4)
-    assert (alder["run_from"], alder["run_to"]) == ("2026-11-12 12:00", "2026-11-12 15:00")
+    assert (alder["run_from"], alder["run_to"]) == ("2026-11-12 12:00-07:00", "2026-11-12 15:00-07:00")
     assert (birch["count"], birch["readings"], birch["run"]) == (3, 0, 3)
     gaps = pack.pack_view(store, kitchen, DAY, DAY)["gaps"]
     name = kitchen.fryer("birch").name

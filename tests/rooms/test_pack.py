@@ -37,7 +37,12 @@ def test_every_column_is_a_field_and_has_a_name_in_every_language(sheet):
     for language in tongues():
         if language != SOURCE:
             known = translations(language)
-            names = {heading(sheet.fact, c) for c in sheet.columns} | {"number", "date", "time", "late"}
+            names = {heading(sheet.fact, c) for c in sheet.columns} | {
+                "number",
+                "business day",
+                "time",
+                "mark",
+            }
             assert {n for n in names if not known.get(n)} == set()
 
 
@@ -76,7 +81,7 @@ def test_the_archive_speaks_the_readers_language(tmp_path):
         cooks = list(csv.reader(io.StringIO(archive.read("cooks.csv").decode())))
         thrown = list(csv.reader(io.StringIO(archive.read("discards.csv").decode())))
         gaps = archive.read("gaps.txt").decode()
-    assert cooks[0][:4] == [translator("es")(w) for w in ("number", "date", "time", "late")]
+    assert cooks[0][:4] == [translator("es")(w) for w in ("number", "business day", "time", "mark")]
     assert "quién" in cooks[0] and "who" not in cooks[0]
     assert (len(cooks), len(thrown)) == (2, 2)
     assert translator("es")("burnt") in thrown[1]

@@ -16,6 +16,7 @@ import pytest
 from fastapi.testclient import TestClient
 
 import frywright
+from frywright.ledger.anchors import LINE as ANCHOR
 from frywright.ledger.store import Store
 from frywright.model import tongues
 from frywright.model.errors import AccessError, BrokenOffError, DataError, FrywrightError, InputError
@@ -100,6 +101,8 @@ NOT_READ = {
     "/cook/probes/{number}": "read below, with a log",
     "/cook/probes/{number}/report.pdf": "read below, with a log",
     "/records/case/{number}": "read below, with a case",
+    "/records/reading/{number}": "read below, with a case",
+    "/records/report/{number}": "a file as it was attached",
     "/day/labels.pdf": "read below, with a tray on the shelf",
     "/care/drill/{key}": "read below, each drill of today",
     "/care/new/photo/{name}": "a picture",
@@ -184,7 +187,8 @@ def english(texts, own) -> dict[str, list[str]]:
     """Texts with a plain word of four letters or more that is not the kitchen's own."""
     found = {}
     for text in texts:
-        bare = re.sub(r"(?<=[a-z])(?=[A-Z])", " ", CODES.sub(" ", FILES.sub(" ", text)))
+        kept = FILES.sub(" ", ANCHOR.sub(" ", text))  # an anchor is figures, whatever letters they take
+        bare = re.sub(r"(?<=[a-z])(?=[A-Z])", " ", CODES.sub(" ", kept))
         plain = [w for w in re.findall(r"\w+", bare) if re.fullmatch(r"[A-Za-z]{4,}", w)]
         left = sorted({w for w in plain if w.lower() not in own})
         if left:

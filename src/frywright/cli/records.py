@@ -267,6 +267,7 @@ def pack(
     from frywright.model.errors import InputError, Phrase
     from frywright.rooms.care.upkeep import care_rows
     from frywright.rooms.records import pack as packs
+    from frywright.rooms.records.pack_paper import pack_pdf
 
     try:
         days = (dt.date.fromisoformat(first), dt.date.fromisoformat(last))
@@ -281,7 +282,7 @@ def pack(
         return
     if tables is not None:
         write_file(tables, packs.csv_zip(opened, kitchen, *days, tr), "--tables")
-    shop.written(out, packs.pack_pdf(kitchen, view, shop.language, tr))
+    shop.written(out, pack_pdf(kitchen, view, shop.language, tr))
 
 
 @command(app)

@@ -12,7 +12,7 @@ import sqlalchemy as sa
 
 from frywright.ledger.accounts import LONGEST_S, Accounts
 from frywright.ledger.attachments import attachments_of
-from frywright.ledger.facts.care import CardSigned, CardWritten, PlateTyped
+from frywright.ledger.facts.care import CardSigned, CardWritten, PlateTyped, ReportAttached
 from frywright.ledger.facts.day import SalesRead
 from frywright.ledger.facts.fact import Fact, Kept
 from frywright.ledger.facts.people import AccountChanged, SignedIn
@@ -24,7 +24,14 @@ from frywright.model.errors import RecordError
 
 SET_BACK_S = 60.0
 """A clock that is set by its network may step back by less (project's own rule)."""
-WITH_FILES: tuple[type[Fact], ...] = (LogKept, SalesRead, PlateTyped, CardSigned, CardWritten)
+WITH_FILES: tuple[type[Fact], ...] = (
+    LogKept,
+    SalesRead,
+    PlateTyped,
+    CardSigned,
+    CardWritten,
+    ReportAttached,
+)
 """Facts that name original files."""
 
 

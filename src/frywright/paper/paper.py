@@ -61,6 +61,8 @@ class Section:
     columns: list[int]
     rows: list[list[str]]
     empty: str = "–"
+    note: str = ""
+    """What stands between the title and the table, such as what was left out."""
 
 
 def section(

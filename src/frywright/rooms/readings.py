@@ -4,20 +4,24 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import Any
 
 from frywright.ledger.facts.fact import Kept
-from frywright.ledger.facts.probing import CaseOpened, Reading
+from frywright.ledger.facts.probing import CaseOpened, HoldRead, Reading, lower_of
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import is_count
 from frywright.rooms.clock import now
-from frywright.rooms.hall import write
+from frywright.rooms.hall import confirmed, in_turn, write
 from frywright.rooms.thermometers import check_valid, corrected_c
 from frywright.trial.ask import hand_limit_c
 from frywright.verdicts.place import place_of
+
+LEAST_WORDS = 4
+"""Letters of the shortest reason taken."""
 
 
 def level_of(kitchen: Kitchen, product: str, at: dt.datetime) -> float | None:
@@ -95,18 +99,121 @@ def tell_probe(
     )
     with store.writing():
         reading = write(store, fact, moment)
-        if level is None or fact.judged_c >= level:
+        return reading, _case_of(store, reading, level)
+
+
+def _case_of(store: Store, reading: Kept[Reading], level: float | None) -> Kept[CaseOpened] | None:
+    """The case of a reading that does not meet its level."""
+    fact = reading.fact
+    if level is None or fact.judged_c >= level:
+        return None
+    short = CaseOpened(
+        what="probe",
+        reading_number=reading.number,
+        fryer=fact.fryer or "",
+        product=fact.product or "",
+        pieces_count=int(fact.units_count),
+        core_c=fact.core_c,
+        limit_c=level,
+        who=fact.who or "",
+        words="",
+        corrected_c=fact.corrected_c,
+    )
+    return write(store, short, reading.happened_at)
+
+
+@in_turn
+def mend_reading(
+    store: Store, kitchen: Kitchen, number: int, values: Mapping[str, Any]
+) -> tuple[Kept[Reading], Kept[CaseOpened] | None]:
+    """Put the right figure in the place of a mistyped one, which stays on record. A case the mistyped one
+    opened stays open; the right figure opens one where it is below.
+
+    Parameters
+    ----------
+    values : temp (what the thermometer showed), words (how it came), who; second, somebody else who saw the
+        thermometer, where a reading below its limit would become one that meets it
+
+    Raises
+    ------
+    InputError
+        No such reading, one that was replaced already, the same figure, no name or reason, or nobody else.
+    """
+    old = store.fact(number, Reading)
+    if old is None or store.replaced_by(number) is not None:
+        raise InputError("reading", number, "the number of a reading that nothing has replaced")
+    core = read_core(kitchen, str(values.get("temp", "")), "temp")
+    who, words, second = (str(values.get(n, "") or "").strip() for n in ("who", "words", "second"))
+    if core == old.fact.core_c:
+        raise InputError("temp", core, "another figure than the one on record", unit="c")
+    if len(who) < 2:
+        raise InputError("who", repr(who), "the name of the person who read the thermometer")
+    if len(words) < LEAST_WORDS:
+        raise InputError("words", repr(words), "how the figure came to be wrong, in words")
+    made = replace(
+        old.fact,
+        core_c=core,
+        corrected_c=corrected_c(store, old.fact.thermometer, core, old.happened_at),
+        who=who[:80],
+        words=words[:200],
+        second=second[:80] or None,
+    )
+    level = level_of(kitchen, old.fact.product or "", old.happened_at)
+    if level is not None and old.fact.judged_c < level <= made.judged_c:
+        if len(second) < 2 or second.casefold() == who.casefold():
+            raise InputError("second", repr(second), "somebody else who saw the thermometer too")
+        confirmed(second)
+    kept = write(store, made, old.happened_at, replaces=number)
+    known = any(e.fact.reading_number == number for e in store.facts(CaseOpened, after=number))
+    return kept, None if known else _case_of(store, kept, level)
+
+
+def tell_hold(
+    store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
+) -> tuple[Kept[HoldRead], Kept[CaseOpened] | None]:
+    """Keep a reading of food in hot holding; below the place's limit, with the thermometer's error on top, a
+    case opens.
+
+    Parameters
+    ----------
+    values : kept_in (cabinet or shelf), product, temp, thermometer, who
+
+    Raises
+    ------
+    InputError
+        An unknown product, an impossible reading, no place or no thermometer's name.
+    """
+    product = kitchen.product(str(values.get("product", "")))
+    core = read_core(kitchen, str(values.get("temp", "")), "temp")
+    kept_in, who = (str(values.get(n, "") or "").strip() for n in ("kept_in", "who"))
+    if len(kept_in) < 2:
+        raise InputError("kept_in", repr(kept_in), "the cabinet or shelf it is kept in")
+    thermometer, moment, limit = thermometer_typed(values), at or now(), place_of(kitchen).hot_hold_c()
+    fact = HoldRead(
+        kept_in=kept_in[:60],
+        product=product.key,
+        core_c=core,
+        limit_c=limit,
+        thermometer=thermometer,
+        checked=check_valid(store, thermometer, moment),
+        corrected_c=corrected_c(store, thermometer, core, moment),
+        who=who[:80],
+    )
+    level = None if limit is None else limit + kitchen.site.thermometer_error_k
+    with store.writing():
+        reading = write(store, fact, moment)
+        if level is None or lower_of(core, fact.corrected_c) >= level:
             return reading, None
         short = CaseOpened(
-            what="probe",
+            what="hold",
             reading_number=reading.number,
-            fryer=fryer.key,
+            fryer="",
             product=product.key,
-            pieces_count=int(pieces),
+            pieces_count=0,
             core_c=core,
             limit_c=level,
             who=who[:80],
-            words="",
+            words=kept_in[:60],
             corrected_c=fact.corrected_c,
         )
         return reading, write(store, short, moment)

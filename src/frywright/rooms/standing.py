@@ -122,3 +122,13 @@ def oil_limit_here(store: Store, kitchen: Kitchen, day: dt.date | None = None) -
         if day is None or business_time(trade, item.recorded_at)[0] <= day:
             return place.oil_limit(item.fact.house_pct, item.fact.place)
     return place.oil_limit()
+
+
+def fryer_name(kitchen: Kitchen, key: str | None) -> str:
+    """Name of a fryer; of one that is no longer in the kitchen its key."""
+    return next((f.name for f in kitchen.fryers if f.key == key), key or "")
+
+
+def product_name(kitchen: Kitchen, key: str | None) -> str:
+    """Name of a product; of one that is no longer in the kitchen its key."""
+    return next((p.name for p in kitchen.products if p.key == key), key or "")

@@ -174,3 +174,19 @@ class StepSigned(Fact):
     full_c: tuple[float, ...] | None = None
     half_c: tuple[float, ...] | None = None
     back_to_back_c: tuple[float, ...] | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReportAttached(Fact):
+    """A contractor's report, a certificate or a commissioning report, kept byte for byte with the entry it
+    belongs to.
+    """
+
+    KIND: ClassVar[str] = "report"
+    FILES: ClassVar[tuple[str, ...]] = ("sha256",)
+    LABELS: ClassVar[Mapping[str, str]] = {"of_number": "entry"}
+    of_number: int
+    name: str
+    sha256: str
+    size_bytes: int
+    who: str

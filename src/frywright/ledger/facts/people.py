@@ -89,3 +89,14 @@ class SignInsRefused(Fact):
     name: str
     device: str
     tries_count: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlaceNamed(Fact):
+    """What an inspector finds a kitchen by: address, permit, who runs it; empty where it was not stated."""
+
+    KIND: ClassVar[str] = "place_named"
+    address: str
+    permit: str
+    operator: str
+    who: str

@@ -38,7 +38,8 @@ class Reading(Fact):
 
     ``stages`` marks the stages of the program as they were when the piece was cooked, ``load_number`` the
     load of the probing it came from, ``rest_core_c`` the highest core after the lift and ``rest_s`` when,
-    ``corrected_c`` the reading with the error that the thermometer showed at its newest check taken off.
+    ``corrected_c`` the reading with the error that the thermometer showed at its newest check taken off. One
+    that takes the place of a mistyped one says why in ``words``, and who saw the thermometer too.
     """
 
     KIND: ClassVar[str] = "probe_reading"
@@ -70,6 +71,8 @@ class Reading(Fact):
     rest_core_c: float | None = None
     rest_s: float | None = None
     corrected_c: float | None = None
+    words: str | None = None
+    second: str | None = None
 
     @property
     def judged_c(self) -> float:
@@ -82,6 +85,31 @@ class Reading(Fact):
     def below(self) -> bool:
         """Whether it is below the limit it was judged by."""
         return self.limit_c is not None and self.judged_c < self.limit_c
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HoldRead(Fact):
+    """Food read in hot holding: where it is kept, its coldest piece, and the limit of the place."""
+
+    KIND: ClassVar[str] = "hold_reading"
+    LABELS: ClassVar[dict[str, str]] = {
+        "core_c": "read",
+        "corrected_c": "thermometer's error taken off",
+        "kept_in": "kept in",
+    }
+    kept_in: str
+    product: str
+    core_c: float
+    limit_c: float | None
+    thermometer: str
+    checked: bool
+    corrected_c: float | None
+    who: str
+
+    @property
+    def below(self) -> bool:
+        """Whether it is below the limit it was judged by."""
+        return self.limit_c is not None and lower_of(self.core_c, self.corrected_c) < self.limit_c
 
 
 def lower_of(read_c: float, corrected_c: float | None) -> float:

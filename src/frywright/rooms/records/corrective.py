@@ -5,7 +5,7 @@ every earlier load decided; complaints traced to loads.
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any, Literal, get_args
 
@@ -29,6 +29,7 @@ from frywright.model.units import is_count, show, show_below
 from frywright.rooms.clock import now
 from frywright.rooms.hall import in_turn, write
 from frywright.rooms.readings import level_of, pieces_count, read_core, thermometer_typed
+from frywright.rooms.standing import fryer_name, product_name
 from frywright.rooms.thermometers import corrected_c
 
 Translate = Callable[[str], str]
@@ -44,6 +45,7 @@ CAUSES = {
     "program": "wrong program or keyed wrong",
     "lid": "lid closed late or no pressure",
     "probe": "probe or thermometer",
+    "typed": "typed wrong: the right figure is on record",
     "hold": "cabinet or hold time",
     "other": "other",
 }
@@ -173,7 +175,7 @@ def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[dict[str, 
                 {
                     "number": item.number,
                     "at": f"{int(second // 3600) % 24:02d}:{int(second // 60) % 60:02d}",
-                    "product": item.fact.product,
+                    "product": product_name(kitchen, item.fact.product),
                     "pieces": item.fact.pieces_count,
                 }
             )
@@ -230,7 +232,9 @@ def _with_what_was_done(
     if fact.step == "disposition":
         word = one_of(DISPOSITIONS, values.get("disposition"), "disposition")
         probe = case.last("reprobe")
-        unproven = case.found.what in ("probe", "thermometer") and not (probe and probe.meets)
+        unproven = case.found.what in ("probe", "thermometer") and not (
+            (probe and probe.meets) or typed_wrong(store, case)
+        )
         if word == "served" and unproven:
             raise InputError(
                 "disposition", word, "discarded or held: nothing is served before a probe meets the limit"
@@ -259,15 +263,27 @@ def _with_what_was_done(
     return fact
 
 
+def typed_wrong(store: Store, case: Case) -> bool:
+    """Whether the reading that opened a case was mistyped and the right figure meets its level."""
+    newer = store.replaced_by(case.found.reading_number)
+    right = store.fact(newer.number, Reading) if newer else None
+    return right is not None and case.found.limit_c is not None and right.fact.judged_c >= case.found.limit_c
+
+
 def _fell_short_after(case: Case) -> bool:
     """Whether a re-probe below the limit came after the last word on what becomes of the load."""
     steps = [e.fact for e in case.steps if e.fact.step in ("disposition", "reprobe")]
     return bool(steps) and steps[-1].step == "reprobe" and steps[-1].meets is False
 
 
-def undecided(store: Store, kitchen: Kitchen, case: Case) -> list[str]:
-    """What stands between a case and its close, in words of the steps."""
+def undecided(
+    store: Store, kitchen: Kitchen, case: Case, loads: Sequence[Mapping[str, Any]] | None = None
+) -> list[str]:
+    """What stands between a case and its close, in words of the steps; ``loads`` are the earlier ones, where
+    they are known already.
+    """
     missing = []
+    loads = earlier_loads(store, kitchen, case) if loads is None else loads
     disposition = case.last("disposition")
     if disposition is not None and disposition.disposition == "served" and _fell_short_after(case):
         missing.append("what becomes of the load after the newest re-probe, which is below the limit")
@@ -278,10 +294,7 @@ def undecided(store: Store, kitchen: Kitchen, case: Case) -> list[str]:
     if case.last("cause") is None:
         missing.append("a cause")
     decided = case.decided
-    open_loads = [
-        load for load in earlier_loads(store, kitchen, case) if decided.get(load["number"], "held") == "held"
-    ]
-    if open_loads:
+    if any(decided.get(load["number"], "held") == "held" for load in loads):
         missing.append("every earlier load is released or discarded")
     return missing
 
@@ -290,6 +303,7 @@ def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -
     """A case as people read it: what was found, what was done, what is next and what is missing."""
     system, found, decided = str(kitchen.site.units), case.found, case.decided
     words, reading = found.words, store.fact(found.reading_number, Reading)
+    loads = earlier_loads(store, kitchen, case)
     if found.core_c is not None and found.limit_c is not None:
         level = {"limit": show(found.limit_c, "c", system)}
         words = say(
@@ -298,7 +312,7 @@ def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -
             system,
             tr,
         )
-        if found.corrected_c is not None and found.corrected_c < found.core_c:
+        if found.corrected_c is not None and _shown_apart(found.corrected_c, found.core_c, system):
             words = say(
                 "The coldest piece read {core}, which is {corrected} with what its thermometer misread at its"
                 " last check; the limit with the thermometer's error is {limit}.",
@@ -314,42 +328,55 @@ def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -
     return {
         "number": case.opened.number,
         "what": found.what,
-        "fryer": kitchen.fryer(found.fryer).name if found.fryer else "",
-        "product": kitchen.product(found.product).name if found.product else "",
+        "fryer": fryer_name(kitchen, found.fryer),
+        "product": product_name(kitchen, found.product),
         "pieces": found.pieces_count,
         "found": words,
         "at": local_time(kitchen, case.opened.happened_at),
         "thermometer": reading.fact.thermometer if reading else "",
-        "steps": [_step_view(kitchen, item, tr) for item in case.steps],
+        "steps": [_step_view(store, kitchen, item, tr) for item in case.steps],
+        "who": found.who,
+        "author": tr(case.opened.author),
+        "note": found.words,
         "closed": case.closed,
-        "missing": [tr(m) for m in undecided(store, kitchen, case)],
-        "earlier": [
-            {**load, "decision": decided.get(load["number"], "")}
-            for load in earlier_loads(store, kitchen, case)
-        ],
+        "missing": [tr(m) for m in undecided(store, kitchen, case, loads)],
+        "earlier": [{**load, "decision": decided.get(load["number"], "")} for load in loads],
         "recooked": case.last("recook") is not None,
         "again": probe is not None and not probe.meets,
-        "served_allowed": bool(probe and probe.meets) or found.what not in ("probe", "thermometer"),
+        "served_allowed": bool(probe and probe.meets)
+        or found.what not in ("probe", "thermometer")
+        or typed_wrong(store, case),
+        "reading": found.reading_number if reading else 0,
     }
 
 
-def _step_view(kitchen: Kitchen, item: Kept[CaseStep], tr: Translate) -> dict[str, Any]:
+def _shown_apart(corrected_c: float, core_c: float, system: str) -> bool:
+    """Whether a thermometer's error lowers a reading by as much as people see."""
+    return corrected_c < core_c and show(corrected_c, "c", system) != show(core_c, "c", system)
+
+
+def _step_view(store: Store, kitchen: Kitchen, item: Kept[CaseStep], tr: Translate) -> dict[str, Any]:
     fact, system = item.fact, str(kitchen.site.units)
     detail = fact.disposition or CAUSES.get(fact.cause or "", "") or fact.decision or ""
     temp = ""
     if fact.core_c is not None:
         limit = fact.core_c if fact.limit_c is None else fact.limit_c
         read = [show_below(fact.core_c, limit, "c", system)]
-        if fact.corrected_c is not None and fact.corrected_c < fact.core_c:
+        if fact.corrected_c is not None and _shown_apart(fact.corrected_c, fact.core_c, system):
             read.append(f"({show_below(fact.corrected_c, limit, 'c', system)} {tr('corrected')})")
         temp = " ".join([*read, fact.thermometer or ""]).strip()
+    load = store.fact(fact.load_number, BoardTap) if fact.load_number else None
+    if load is not None:
+        name = product_name(kitchen, load.fact.product)
+        temp = f"{local_time(kitchen, load.happened_at)} {load.fact.pieces_count} {name}:"
     return {
         "at": local_time(kitchen, item.recorded_at),
         "step": fact.step,
         "words": tr(fact.step),
         "who": fact.who,
-        "detail": tr(detail) if detail else temp,
+        "detail": f"{temp} {tr(detail) if detail else ''}".strip(),
         "note": fact.words,
+        "author": tr(item.author),
     }
 
 

@@ -17,6 +17,7 @@ from frywright.ledger.facts.probing import CaseOpened, Reading
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.rooms.standing import fryer_name, product_name
 
 Translate = Callable[[str], str]
 
@@ -36,15 +37,22 @@ class Covered:
     run_to: dt.datetime | None
 
 
-def covered(drops: Sequence[Kept[BoardTap]], readings: Sequence[Kept[Reading]]) -> list[Covered]:
-    """Every product and fryer that had a load. A reading whose product nobody named counts for every product
-    of its fryer; one without a fryer counts for none.
+def covered(
+    drops: Sequence[Kept[BoardTap]], readings: Sequence[Kept[Reading]], *, by_product: bool = True
+) -> list[Covered]:
+    """Every product and fryer that had a load, or every fryer whatever it cooked. A reading whose product
+    nobody named counts for every product of its fryer; one without a fryer counts for none.
     """
     found = []
-    pairs = sorted({(e.fact.product, e.fact.fryer) for e in drops})
-    for product, fryer in pairs:
-        mine = [e for e in drops if (e.fact.product, e.fact.fryer) == (product, fryer)]
-        taken = [e for e in readings if e.fact.fryer == fryer and e.fact.product in (product, None, "")]
+    pairs: dict[tuple[str, str], list[Kept[BoardTap]]] = {}
+    for e in drops:
+        pairs.setdefault((e.fact.product if by_product else "", e.fact.fryer), []).append(e)
+    for (product, fryer), mine in sorted(pairs.items()):
+        taken = [
+            e
+            for e in readings
+            if e.fact.fryer == fryer and (not product or e.fact.product in (product, None, ""))
+        ]
         run = _longest_run(mine, taken)
         found.append(
             Covered(
@@ -92,8 +100,8 @@ def gaps_of(
                 say(
                     "{product}, {fryer}: {count} loads and no reading.",
                     {
-                        "product": kitchen.product(row.product).name,
-                        "fryer": kitchen.fryer(row.fryer).name,
+                        "product": product_name(kitchen, row.product),
+                        "fryer": fryer_name(kitchen, row.fryer),
                         "count": float(row.loads_count),
                     },
                     translate=tr,
@@ -107,7 +115,7 @@ def gaps_of(
                 say(
                     "{fryer}: loads dropped and no probe reading on {count} days: {which}.",
                     {
-                        "fryer": kitchen.fryer(fryer).name,
+                        "fryer": fryer_name(kitchen, fryer),
                         "count": float(len(loads - read)),
                         "which": listed(loads - read),
                     },

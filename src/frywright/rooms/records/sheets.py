@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Any
 
-from frywright.ledger.facts.care import CardSigned, CareDone, Reopened, StepSigned, StopUse
+from frywright.ledger.facts.care import CardSigned, CareDone, Reopened, ReportAttached, StepSigned, StopUse
 from frywright.ledger.facts.cook import ReadBackTaken
 from frywright.ledger.facts.day import BoardTap
 from frywright.ledger.facts.fact import Fact
@@ -14,6 +16,7 @@ from frywright.ledger.facts.probing import (
     CalibrationKept,
     CaseOpened,
     CaseStep,
+    HoldRead,
     LookedBack,
     Reading,
     ThermometerChecked,
@@ -32,13 +35,16 @@ OUTSIDE = {
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Sheet:
-    """A table of the pack: a kind of fact, its columns, the taps it takes, and whether it stands on paper."""
+    """A table of the pack: a kind of fact, its columns, the taps it takes, and whether it stands on paper;
+    of those rows that ``matters`` names are printed first.
+    """
 
     name: str
     fact: type[Fact]
     columns: tuple[str, ...]
     taps: tuple[str, ...] = ()
     paper: bool = True
+    matters: Callable[[Any], bool] = lambda fact: False
 
 
 SHEETS = (
@@ -47,6 +53,7 @@ SHEETS = (
         fact=BoardTap,
         columns=("what", "fryer", "product", "pieces_count", "reason", "who"),
         taps=("drop", "lift", "undo"),
+        paper=False,
     ),
     Sheet(
         name="discards",
@@ -57,23 +64,54 @@ SHEETS = (
     Sheet(
         name="readings",
         fact=Reading,
-        columns=("load", "thermometer", "core_c", "limit_c", "checked", "who"),
+        columns=(
+            "load",
+            "thermometer",
+            "core_c",
+            "corrected_c",
+            "limit_c",
+            "checked",
+            "who",
+            "second",
+            "words",
+        ),
+        matters=lambda fact: fact.below,
+    ),
+    Sheet(
+        name="holding",
+        fact=HoldRead,
+        columns=("kept_in", "product", "thermometer", "core_c", "corrected_c", "limit_c", "checked", "who"),
+        matters=lambda fact: fact.below,
     ),
     Sheet(
         name="thermometers",
         fact=ThermometerChecked,
         columns=("thermometer", "ice_c", "boil_c", "outcome"),
+        matters=lambda fact: fact.outcome != "good",
     ),
     Sheet(
         name="corrective",
         fact=CaseOpened,
-        columns=("what", "fryer", "product", "pieces_count", "core_c", "limit_c", "words"),
+        columns=("what", "fryer", "product", "pieces_count", "core_c", "corrected_c", "limit_c", "words"),
         paper=False,
     ),
     Sheet(
         name="corrective_steps",
         fact=CaseStep,
-        columns=("case_number", "step", "disposition", "cause", "decision", "core_c", "words", "who"),
+        columns=(
+            "case_number",
+            "step",
+            "disposition",
+            "cause",
+            "load_number",
+            "decision",
+            "thermometer",
+            "core_c",
+            "corrected_c",
+            "limit_c",
+            "words",
+            "who",
+        ),
         paper=False,
     ),
     Sheet(
@@ -85,15 +123,22 @@ SHEETS = (
         name="read_backs",
         fact=ReadBackTaken,
         columns=("name", "version", "fryer", "matches", "read_by", "checked_by"),
+        matters=lambda fact: not fact.matches,
     ),
     Sheet(name="training", fact=SkillShown, columns=("person", "skill", "observed_by", "expires")),
     Sheet(name="care", fact=CareDone, columns=("fryer", "task", "who", "role", "note", "date")),
+    Sheet(name="reports", fact=ReportAttached, columns=("of_number", "name", "sha256", "who")),
     Sheet(
         name="procedures",
         fact=CardSigned,
         columns=("key", "version", "fryer", "who", "second", "note"),
     ),
-    Sheet(name="oil", fact=OilDone, columns=("vat", "what", "raw", "who")),
+    Sheet(
+        name="oil",
+        fact=OilDone,
+        columns=("vat", "what", "raw", "who"),
+        matters=lambda fact: fact.what == "discard",
+    ),
     Sheet(
         name="oil_meter",
         fact=MeterChecked,

@@ -14,6 +14,7 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.ledger.facts.fact import about
+from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Point
 from frywright.model.business_day import usual_trade
 from frywright.model.entry import Recorded
@@ -23,7 +24,8 @@ from frywright.rooms.care.upkeep import care_rows, today_of
 from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.readings import tell_probe
-from frywright.rooms.records import corrective, pack
+from frywright.rooms.records import corrective, pack, pack_paper
+from frywright.rooms.records.reports import reports_of, takes_report
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
@@ -99,6 +101,10 @@ def _add_entries(routes: APIRouter, context: Context, chain: Chain) -> None:
         chain.restart()
         return RedirectResponse("/records", 303)
 
+    _add_entry(routes, context)
+
+
+def _add_entry(routes: APIRouter, context: Context) -> None:
     @routes.get("/records/entry/{number}")
     def entry(request: Request, number: int) -> Response:
         item = context.store.entry(number)
@@ -125,6 +131,9 @@ def _add_entries(routes: APIRouter, context: Context, chain: Chain) -> None:
             room="records",
             part="entries",
             shown=shown,
+            reports=reports_of(context.store, number),
+            takes_report=takes_report(context.store, number),
+            reading=number if item.entry.kind == Reading.KIND else 0,
             kitchen=remembered_kitchen(context.store),
         )
 
@@ -148,7 +157,7 @@ def _row(item: Recorded) -> dict[str, Any]:
 # ---------------------------------------------------------------- probing and cases
 
 
-def _probe_page(
+def probe_page(
     context: Context,
     request: Request,
     problem: str = "",
@@ -157,6 +166,7 @@ def _probe_page(
     told: Any = None,
     traced: Any = None,
 ) -> Response:
+    """The page of probing, with what was typed and what is wrong with it."""
     kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
     found = list(islice(iter(corrective.cases(context.store)), 40))
     return context.render(
@@ -185,19 +195,17 @@ def _add_cases(routes: APIRouter, context: Context) -> None:
                     context.store, kitchen, asked.get("product", ""), _moment(context, asked["bought"])
                 )
             except FrywrightError as error:
-                return _probe_page(
-                    context, request, context.explain(request, error), error.http_status, asked
-                )
+                return probe_page(context, request, context.explain(request, error), error.http_status, asked)
         done = asked.get("done", "")
         told = context.store.entry(int(done)) if is_count(done) else None
-        return _probe_page(context, request, typed=asked, told=told, traced=traced)
+        return probe_page(context, request, typed=asked, told=told, traced=traced)
 
     @routes.post("/records/probing")
     def probe(request: Request, form: Typed) -> Response:
         try:
             reading, case = tell_probe(context.store, remembered_kitchen(context.store), form)
         except FrywrightError as error:
-            return _probe_page(context, request, context.explain(request, error), error.http_status, form)
+            return probe_page(context, request, context.explain(request, error), error.http_status, form)
         return RedirectResponse(
             f"/records/case/{case.number}" if case else f"/records/probing?done={reading.number}", 303
         )
@@ -207,7 +215,7 @@ def _add_cases(routes: APIRouter, context: Context) -> None:
         try:
             case = corrective.open_case(context.store, remembered_kitchen(context.store), form)
         except FrywrightError as error:
-            return _probe_page(context, request, context.explain(request, error), error.http_status, form)
+            return probe_page(context, request, context.explain(request, error), error.http_status, form)
         return RedirectResponse(f"/records/case/{case.number}", 303)
 
 
@@ -295,7 +303,7 @@ def _add_pack(routes: APIRouter, context: Context) -> None:
     @routes.get("/records/pack.pdf")
     def paper(request: Request) -> Response:
         language, (kitchen, view) = context.language(request), packed(request)
-        data = pack.pack_pdf(kitchen, view, language, translator(language))
+        data = pack_paper.pack_pdf(kitchen, view, language, translator(language))
         return Response(data, media_type="application/pdf")
 
     @routes.get("/records/pack.zip")

@@ -1,0 +1,62 @@
+"""Reports of contractors, certificates of calibration and commissioning reports, kept byte for byte with the
+entry they belong to.
+"""
+
+from __future__ import annotations
+
+import io
+import re
+from pathlib import PurePath
+from typing import BinaryIO
+
+from frywright.ledger.attachments import attachments_of
+from frywright.ledger.facts.care import CareDone, ReportAttached, StepSigned
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.probing import ThermometerChecked
+from frywright.ledger.store import Store
+from frywright.model.errors import InputError, Phrase
+from frywright.paper.paper import is_picture
+from frywright.rooms.hall import write
+
+REPORTED = (CareDone.KIND, StepSigned.KIND, ThermometerChecked.KIND)
+"""Kinds of entry that a report may belong to."""
+LARGEST_BYTES = 12_000_000
+PDF = b"%PDF-"
+ODD = re.compile(r"[^\w .()+-]")
+
+
+def takes_report(store: Store, number: int) -> bool:
+    """Whether a report may be attached to an entry."""
+    item = store.entry(number)
+    return item is not None and item.entry.kind in REPORTED
+
+
+def reports_of(store: Store, number: int) -> list[Kept[ReportAttached]]:
+    """Reports attached to an entry, oldest first."""
+    return [e for e in store.facts(ReportAttached) if e.fact.of_number == number]
+
+
+def attach_report(store: Store, number: int, name: str, stream: BinaryIO, who: str) -> Kept[ReportAttached]:
+    """Keep a report with an entry.
+
+    Raises
+    ------
+    InputError
+        An entry that no report belongs to, no name, or a file that is neither a PDF nor a picture, or too
+        large.
+    """
+    if not takes_report(store, number):
+        raise InputError("entry", number, "care done, a step of a commissioning, or a thermometer's check")
+    if len(who.strip()) < 2:
+        raise InputError("who", repr(who), "the name of the person who attaches it")
+    data = stream.read(LARGEST_BYTES + 1)
+    if len(data) > LARGEST_BYTES or not (data.startswith(PDF) or is_picture(data)):
+        raise InputError(
+            "report",
+            Phrase("{count} bytes", {"count": len(data)}),
+            "a PDF or a picture (JPEG, PNG, GIF, WebP) of up to 12 MB",
+        )
+    sha256, size = attachments_of(store).keep(io.BytesIO(data))
+    plain = ODD.sub("_", PurePath(name.replace("\\", "/")).name).strip(" .")[:80] or "report"
+    fact = ReportAttached(of_number=number, name=plain, sha256=sha256, size_bytes=size, who=who.strip()[:80])
+    return write(store, fact)
