@@ -63,7 +63,7 @@ def simulate(
     if chart is not None:
         write_chart(shop, view, chart)
     if shop.as_json:
-        emit_json(cook_told(answer))
+        emit_json(cook_told(answer).payload())
     else:
         print_view(shop, view)
 

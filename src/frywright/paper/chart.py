@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from html import escape
 from typing import Any
 
@@ -38,21 +39,8 @@ def cook_spec(view: CookPicture, words: dict[str, str]) -> Spec:
                         "title": curves.degree,
                         "scale": {"zero": False},
                     },
-                    "color": {
-                        "field": "name",
-                        "type": "nominal",
-                        "title": None,
-                        "scale": {"domain": names, "range": colours},
-                    },
-                    "strokeDash": {
-                        "field": "name",
-                        "type": "nominal",
-                        "title": None,
-                        "scale": {
-                            "domain": names,
-                            "range": [list(DASHES[i % len(DASHES)]) for i in range(len(names))],
-                        },
-                    },
+                    "color": by_name(names, colours),
+                    "strokeDash": dashes(names),
                 },
             },
             *_rules(view),
@@ -69,6 +57,21 @@ def cook_spec(view: CookPicture, words: dict[str, str]) -> Spec:
             "legend": {"labelFontSize": 12, "labelLimit": 260},
         },
     }
+
+
+def by_name(names: Sequence[str], values: Sequence[object]) -> Spec:
+    """A channel of a picture that tells lines apart by their name, with its own key."""
+    return {
+        "field": "name",
+        "type": "nominal",
+        "title": None,
+        "scale": {"domain": list(names), "range": list(values)},
+    }
+
+
+def dashes(names: Sequence[str]) -> Spec:
+    """Dashes by name, so that lines are told apart without colour."""
+    return by_name(names, [list(DASHES[i % len(DASHES)]) for i in range(len(names))])
 
 
 def _gauge(view: CookPicture, words: dict[str, str]) -> Spec:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from frywright.paper.chart import DASHES, HEAT, INK, OIL, RULE, Spec
+from frywright.paper.chart import HEAT, INK, OIL, RULE, Spec, by_name, dashes
 from frywright.paper.curves import LogCurves, ResidualCurve
 
 LIGHT = {
@@ -46,24 +46,8 @@ def log_spec(curves: LogCurves, words: dict[str, str], width: int = 720) -> Spec
                         "title": curves.degree,
                         "scale": {"zero": False},
                     },
-                    "color": {
-                        "field": "name",
-                        "type": "nominal",
-                        "title": None,
-                        "scale": {
-                            "domain": names,
-                            "range": [COLOURS.get(c.role, INK) for c in curves.channels],
-                        },
-                    },
-                    "strokeDash": {
-                        "field": "name",
-                        "type": "nominal",
-                        "title": None,
-                        "scale": {
-                            "domain": names,
-                            "range": [list(DASHES[i % len(DASHES)]) for i in range(len(names))],
-                        },
-                    },
+                    "color": by_name(names, [COLOURS.get(c.role, INK) for c in curves.channels]),
+                    "strokeDash": dashes(names),
                 },
             },
             *_events(marks),
@@ -104,15 +88,7 @@ def residual_spec(residuals: Sequence[ResidualCurve], words: dict[str, str], wid
         "encoding": {
             "x": {"field": "t", "type": "quantitative", "title": words["since_drop"]},
             "y": {"field": "y", "type": "quantitative", "title": words["residual"]},
-            "strokeDash": {
-                "field": "name",
-                "type": "nominal",
-                "title": None,
-                "scale": {
-                    "domain": names,
-                    "range": [list(DASHES[i % len(DASHES)]) for i in range(len(names))],
-                },
-            },
+            "strokeDash": dashes(names),
         },
         "config": LIGHT,
     }

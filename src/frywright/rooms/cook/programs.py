@@ -19,7 +19,6 @@ from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError, Phrase, RecordError
 from frywright.model.kitchen import Kitchen
-from frywright.model.plain import plain
 from frywright.model.program import Program
 from frywright.rooms.cook.compare import ReadBack
 from frywright.rooms.cook.told import cook_told
@@ -157,14 +156,13 @@ def keep_simulation(
         Its program is predicted short and nobody answers for it.
     """
     lock = answered(kitchen, answer.plan.program, who, answer.facts)
-    told = SimulationKept.read({**plain(cook_told(answer)), "stages": answer.plan.program.stages})
     editions = {v.rule: v.edition for _, v in answer.verdicts}
     versions = {
         "program": str(answer.plan.program.version),
         "catalog": answer.history.catalog_version,
         **editions,
     }
-    return write(store, replace(told, short=lock), versions=versions)
+    return write(store, replace(cook_told(answer), short=lock), versions=versions)
 
 
 def record_readback(
