@@ -9,6 +9,7 @@ from pathlib import Path
 from urllib.parse import quote
 
 import pytest
+from examples.postgres import cluster, new_database
 from fastapi.testclient import TestClient
 
 from frywright import web
@@ -43,13 +44,26 @@ FIELDS = {
 """Boxes of every form, and what addresses carry."""
 
 
+@pytest.fixture(scope="module", params=["sqlite", pytest.param("postgres", marks=pytest.mark.slow)])
+def client(request, tmp_path_factory):
+    """Nobody's browser on a kitchen without accounts, on both databases."""
+    folder = tmp_path_factory.mktemp("odd")
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setenv("FRYWRIGHT_FILES", str(folder / "files"))
+        on_file = request.param == "sqlite"
+        name = str(folder / "o.db") if on_file else new_database(request.getfixturevalue("postgres"), "odd")
+        store = Store.named(name, now)
+        remember_kitchen(store, demo_text(), "demo.toml")
+        app = make_app(store)
+        app.state.rates = app.state.knocks = Rates(10**9, 10**9)
+        yield TestClient(app, base_url=HOST, headers={"origin": HOST}, raise_server_exceptions=False)
+        store.close()
+
+
 @pytest.fixture(scope="module")
-def client(tmp_path_factory):
-    store = Store.file(tmp_path_factory.mktemp("odd") / "o.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
-    app = make_app(store)
-    app.state.rates = app.state.knocks = Rates(10**9, 10**9)
-    return TestClient(app, base_url=HOST, headers={"origin": HOST}, raise_server_exceptions=False)
+def postgres():
+    with cluster() as server:
+        yield server
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,111 @@
+"""The role under which a server runs on PostgreSQL: it works, and can alter nothing that was kept."""
+
+from __future__ import annotations
+
+import subprocess
+from pathlib import Path
+
+import psycopg
+import pytest
+import sqlalchemy as sa
+from examples import postgres as example
+from examples.postgres import new_database
+from fastapi.testclient import TestClient
+
+from frywright.ledger.store import Store
+from frywright.ledger.tables import METADATA
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen
+from frywright.rooms.records import people
+from frywright.trial.kitchens import demo_text
+from frywright.web.app import make_app
+
+RECIPE = Path(example.__file__).parent / "least_rights.sql"
+HOST = "http://127.0.0.1"
+PASSWORD = "oak leaf river stone"
+
+
+@pytest.fixture(scope="module")
+def served(postgres, tmp_path_factory):
+    """URL of a store as the server's role sees it, made by the owner and the recipe."""
+    owner = new_database(postgres, "least")
+    with psycopg.connect(owner, autocommit=True) as connection:
+        connection.execute("DROP ROLE IF EXISTS fry_app")
+        connection.execute("CREATE ROLE fry_app LOGIN NOSUPERUSER NOCREATEDB NOCREATEROLE")
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setenv("FRYWRIGHT_FILES", str(tmp_path_factory.mktemp("files")))
+        store = Store.named(owner, now)
+        remember_kitchen(store, demo_text(), "demo.toml")
+        store.close()
+        psql = str(example.binaries() / "psql")
+        command = [psql, "-q", "-v", "ON_ERROR_STOP=1", "-v", "app=fry_app", "-f", str(RECIPE), owner]
+        done = subprocess.run(command, capture_output=True, text=True)
+        assert done.returncode == 0, done.stderr
+        yield owner.replace("//fry@", "//fry_app@")
+
+
+@pytest.mark.slow
+def test_the_server_works_under_its_role(served):
+    """Reading, writing, accounts, devices and sessions, a repeat by its key; the chain is sound."""
+    store = Store.named(served, now)
+    people.add_account(store, "Olive", "owner", PASSWORD)
+    token = people.add_device(store, "Till", "crew", "Olive")
+    client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+    assert client.post("/sign-in", data={"name": "Olive", "secret": PASSWORD}).status_code == 200
+    assert client.get("/records").status_code == 200
+    till = TestClient(make_app(store), base_url=HOST, headers={"authorization": f"Bearer {token}"})
+    body, key = {"vat": "alder", "what": "filter"}, {"idempotency-key": "a"}
+    assert till.post("/api/v1/oil", json=body, headers=key).json()["new"]
+    assert not till.post("/api/v1/oil", json=body, headers=key).json()["new"]
+    assert client.post("/sign-out").status_code in (200, 303)
+    people.revoke_device(store, "Till", "Olive", "lost it")
+    assert store.verify()[0] > 4
+    store.close()
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize(
+    "statement",
+    [
+        "UPDATE entry SET author = 'x'",
+        "DELETE FROM entry",
+        "TRUNCATE entry",
+        "ALTER TABLE entry DISABLE TRIGGER ALL",
+        "DROP TRIGGER entry_no_change ON entry",
+        "DROP TABLE entry",
+        "SET session_replication_role = replica",
+        "CREATE TABLE mine (a int)",
+        "CREATE OR REPLACE FUNCTION entry_kept() RETURNS trigger LANGUAGE sql AS $$ SELECT NULL $$",
+        "UPDATE alembic_version SET version_num = '0001'",
+        "GRANT ALL ON entry TO fry_app",
+        "SELECT pg_read_file('/etc/passwd')",
+        "COPY entry TO PROGRAM 'cat'",
+    ],
+)
+def test_the_role_alters_nothing(served, statement):
+    """What a stolen password of the server's role could try; each ends in the database's own refusal."""
+    with psycopg.connect(served, autocommit=True) as connection:
+        if statement.startswith("GRANT"):
+            connection.execute(statement)  # PostgreSQL warns, and grants nothing
+            statement = "DELETE FROM entry"
+        with pytest.raises(psycopg.errors.InsufficientPrivilege):
+            connection.execute(statement)
+
+
+def test_the_recipe_names_every_table():
+    """A new table is thought of here, or the server stops under its role."""
+    text = RECIPE.read_text("utf-8")
+    assert {name for name in METADATA.tables if name not in text} == set()
+
+
+@pytest.mark.slow
+def test_an_update_is_made_by_the_owner(served, postgres):
+    """Opened under the server's role a store of an older program is refused, not half changed."""
+    owner = served.replace("//fry_app@", "//fry@")
+    with psycopg.connect(owner, autocommit=True) as connection:
+        newest = connection.execute("SELECT version_num FROM alembic_version").fetchone()[0]
+        connection.execute("UPDATE alembic_version SET version_num = '0001'")
+        with pytest.raises(sa.exc.ProgrammingError):
+            Store.named(served, now)
+        assert connection.execute("SELECT version_num FROM alembic_version").fetchone()[0] == "0001"
+        connection.execute("UPDATE alembic_version SET version_num = %s", (newest,))
