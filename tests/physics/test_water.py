@@ -9,10 +9,9 @@ import pytest
 
 from frywright.catalog import load
 from frywright.physics.inputs import CLOSE, ROUTINE, Lid, Span
-from frywright.physics.kernels import layout as at
-from frywright.physics.kernels.march import march
+from frywright.physics.pack import PIECE_ROW
 from frywright.physics.properties import meat, meat_with_bone
-from frywright.physics.solve import Cook, Prescribed, prepare, run
+from frywright.physics.solve import Cook, Prescribed, march_cooks, run
 from frywright.physics.yields import yields_of
 from tests.conftest import four_classes, open_cook, piece, pressure_cook, vat
 
@@ -39,16 +38,14 @@ def wet(cook: Cook, **changes) -> Cook:
 )
 def test_every_gram_is_in_the_book(cook):
     """Given off + free + held is the water at the drop; what is held is what the cells hold."""
-    given, live, trace = prepare([cook], SETTLED)
-    march(given, live, trace)
-    scalar, lane = live.scalar[1], given.lane
-    total = scalar[at.EVAPORATED] + scalar[at.FREE] + scalar[at.HELD]
-    assert total == pytest.approx(lane[at.WATER_START], rel=1e-12)
-    n_lane = lane.shape[1]
-    sizes = np.diff(live.cells.v_old.reshape(-1, n_lane), axis=0)[: given.n_core]
-    phi = live.cells.phi_old.reshape(-1, n_lane)[: given.n_core]
-    assert lane[at.WATER] * (sizes * phi).sum(axis=0) == pytest.approx(scalar[at.HELD], rel=1e-9)
-    assert scalar[at.FREE].min() > -1e-6
+    done = march_cooks([cook], SETTLED)
+    row = dict(zip(PIECE_ROW, done.packed.piece.T, strict=True))
+    _, evaporated, free, held, _ = done.piece[0].T
+    start = row["film"] + row["water"] * row["face_volume"]
+    assert evaporated + free + held == pytest.approx(start, rel=1e-12)
+    _, phi, sizes = done.cells[0].swapaxes(0, 1)
+    assert row["water"] * (sizes * phi).sum(axis=1) == pytest.approx(held, rel=1e-9)
+    assert free.min() > -1e-6
 
 
 def test_flash_is_taken_from_the_piece():

@@ -5,25 +5,24 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
+from frywright.physics.engine import FINAL_PIECE
 from frywright.physics.inputs import ROUTINE
-from frywright.physics.kernels import layout as at
-from frywright.physics.kernels.march import march
-from frywright.physics.solve import prepare
+from frywright.physics.pack import PIECE_ROW
+from frywright.physics.solve import march_cooks
 from tests.conftest import open_cook
 
 COARSE = replace(ROUTINE, n_core=60, early_step_s=12.0, first_step_s=1.0)
 """Cells at the front so thin that long steps pass several of them."""
 
 
-def held(given, live):
-    """Water in the meat cells of every lane, from their shares, and as the book counts it [kg/m2]."""
-    lane, cells, n_lane = given.lane, live.cells, given.lane.shape[1]
-    edges = cells.v_old.reshape(-1, n_lane)[: given.n_core + 1].copy()
-    edges[-1] = live.scalar[1, at.FRONT_VOLUME]
-    water = cells.phi_old.reshape(-1, n_lane)[: given.n_core] * np.diff(edges, axis=0)
-    for i, bone in enumerate(lane[at.BONE_CELLS].astype(int)):
-        water[:bone, i] = 0.0
-    return lane[at.WATER] * water.sum(axis=0), live.scalar[1, at.HELD]
+def held(done):
+    """Water in the meat cells of every class, from their shares, and as the book counts it [kg/m2]."""
+    _, phi, size = done.cells[0].swapaxes(0, 1)
+    size[:, -1] += done.piece[0, :, FINAL_PIECE.index("front_volume")] - size.sum(axis=1)
+    for i, bone in enumerate(done.packed.bone):
+        size[i, :bone] = 0.0
+    water = done.packed.piece[:, PIECE_ROW.index("water")]
+    return water * (phi * size).sum(axis=1), done.piece[0, :, FINAL_PIECE.index("held")]
 
 
 @pytest.mark.parametrize("precision", [ROUTINE, COARSE], ids=["routine", "long steps"])
@@ -41,8 +40,7 @@ def test_cells_hold_what_the_book_counts(precision, bone, seconds, thin):
         )
         for p in cook.pieces
     ]
-    given, live, trace = prepare([replace(cook, pieces=pieces)], precision)
-    march(given, live, trace)
-    in_cells, counted = held(given, live)
-    start = given.lane[at.WATER] * given.lane[at.RADIUS]
+    done = march_cooks([replace(cook, pieces=pieces)], precision)
+    in_cells, counted = held(done)
+    start = np.array([p.water_kg_m3 * p.half_thickness_m for p in pieces])
     assert np.all(np.abs(in_cells - counted) <= 1e-12 * start)

@@ -13,7 +13,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.kitchen import pressure_at_pa
 from frywright.model.program import Program, Stage
-from frywright.physics.kernels.steam import boiling_temp_c
+from frywright.physics.steam import boiling_temp_c
 from frywright.rooms import thermometers
 from frywright.rooms.clock import now
 from frywright.rooms.cook.lift_calibration import calibrate_at_lift, weighed

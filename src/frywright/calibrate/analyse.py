@@ -20,7 +20,7 @@ from frywright.calibrate.recovery import Recovery, recovery
 from frywright.calibrate.thermometer import corrected
 from frywright.calibrate.timeline import GAP_S
 from frywright.model.findings import Note
-from frywright.physics.kernels.steam import boiling_temp_c
+from frywright.physics.steam import boiling_temp_c
 
 Array = NDArray[np.float64]
 Points = Sequence[tuple[float, float]]

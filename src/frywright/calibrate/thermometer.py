@@ -14,7 +14,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from frywright.model.errors import InputError
 from frywright.model.units import to_inside
-from frywright.physics.kernels.steam import boiling_temp_c
+from frywright.physics.steam import boiling_temp_c
 
 Array = NDArray[np.float64]
 ICE_C = 0.0

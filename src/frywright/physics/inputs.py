@@ -153,6 +153,30 @@ class Span:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Prescribed:
+    """Curves that replace the kettle or the headspace: rows of (time s, value)."""
+
+    oil_temp_c: Sequence[tuple[float, float]] | None = None
+    pressure_pa: Sequence[tuple[float, float]] | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Cook:
+    """One question to the engine: this vat, these piece classes, these spans."""
+
+    vat: Vat
+    pieces: Sequence[PieceClass]
+    spans: Sequence[Span]
+    prescribed: Prescribed = Prescribed()
+
+    def __post_init__(self) -> None:
+        if not self.pieces:
+            raise InputError("pieces", "none", "at least one piece class")
+        if not self.spans:
+            raise InputError("spans", "none", "at least one span")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Precision:
     """Grid and step limits.
 

@@ -15,7 +15,7 @@ from frywright.model.fryer import SHORTEST_VENT_S, ClockStyle, FryerKind, TempUn
 from frywright.model.kitchen import Site, UnitSystem, altitude_at_m
 from frywright.model.tongues import tongues
 from frywright.model.units import PSI
-from frywright.physics.kernels.steam import saturation_pa
+from frywright.physics.steam import saturation_pa
 from frywright.verdicts.place import place_named
 
 LONGEST_NAME = 60

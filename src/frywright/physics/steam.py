@@ -3,11 +3,10 @@
 The boiling temperature is the backward equation of region 4 of the IAPWS industrial
 formulation 1997 (eq. 31, coefficients of table 34); the latent heat is a quadratic through
 tabulated IAPWS-95 values from 80 to 125 degC (see tests/reference/textbook/steam.toml).
+The march has the same equations for all its lanes (``lanes/physics.h``); a test compares them.
 """
 
 import math
-
-from frywright.physics.kernels import inlined
 
 # IAPWS-IF97 table 34 (region 4), printed values.
 N1, N2, N3 = 0.11670521452767e4, -0.72421316703206e6, -0.17073846940092e2
@@ -23,8 +22,7 @@ GAS_STEAM_J_KGK = 461.526  # IAPWS-IF97, specific gas constant of water
 GAS_AIR_J_KGK = 287.053  # ISO 2533 standard atmosphere
 
 
-@inlined
-def boiling_temp_c(pressure_pa):
+def boiling_temp_c(pressure_pa: float) -> float:
     """Boiling temperature of water [degC] at absolute pressure [Pa]; holds 611 Pa..22 MPa."""
     beta = math.sqrt(math.sqrt(pressure_pa * 1e-6))
     square = beta * beta
@@ -36,8 +34,7 @@ def boiling_temp_c(pressure_pa):
     return 0.5 * (sum_ - math.sqrt(sum_ * sum_ - 4.0 * (N9 + N10 * d))) - KELVIN
 
 
-@inlined
-def saturation_pa(temp_c):
+def saturation_pa(temp_c: float) -> float:
     """Pressure of saturated steam [Pa] at a temperature [degC] (IAPWS-IF97 eq. 30); holds 0..374 degC."""
     kelvin = temp_c + KELVIN
     theta = kelvin + N9 / (kelvin - N10)
@@ -48,7 +45,6 @@ def saturation_pa(temp_c):
     return 1e6 * root * root * root * root
 
 
-@inlined
-def latent_heat_j_kg(temp_c):
+def latent_heat_j_kg(temp_c: float) -> float:
     """Latent heat of evaporation [J/kg] at saturation temperature [degC]; holds 80..125 degC."""
     return LATENT_0 + temp_c * (LATENT_1 + LATENT_2 * temp_c)

@@ -1,0 +1,194 @@
+"""Compiles the march and runs it over packed questions.
+
+``lanes/*.h`` and ``lanes/march.cpp`` are the engine; ``lanes/march_N.ll`` is what clang makes of them for
+N lanes, for no processor in particular (``scripts/lanes.py``). LLVM, which comes with llvmlite, turns that
+into code for this processor in a fraction of a second. The march knows no Python and holds no lock.
+"""
+
+from __future__ import annotations
+
+import ctypes
+import hashlib
+import os
+from collections.abc import Callable, Iterator
+from contextlib import suppress
+from dataclasses import dataclass
+from functools import cache
+from importlib.resources import files
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from frywright.physics.kernels import cache_folder
+from frywright.physics.pack import Packed
+
+Array = NDArray[np.float64]
+Numbers = NDArray[np.int64]
+WIDE, NARROW = 8, 2
+BLOCK_STEPS = 32
+COOK_FIELDS = ("time", "span", "pressure")
+MORE_COOK_FIELDS = ("oil", "heater", "lid", "steam")
+PIECE_FIELDS = ("front_temp", "surface", "crust", "evaporated", "h", "film", "heat", "outer", "middle", "inner")
+FINAL_PIECE = ("gap", "evaporated", "free", "held", "front_volume")
+FINAL_COOK = ("steps", "rejected", "smallest", "status", "forced")
+TOO_MANY_STEPS, STAGE_TIMED_OUT = 1, 2
+CRUST_DEPTHS = (0.25, 0.5, 0.75)
+"""Depths of the three crust temperatures, as shares of the crust's thickness from the outside."""
+
+
+class _Job(ctypes.Structure):
+    """``Job`` of lanes/group.h."""
+
+    _fields_ = [
+        *[(n, ctypes.c_int64) for n in ("cooks", "classes", "n_core", "n_crust", "passes", "full_trace")],
+        *[(n, ctypes.c_int64) for n in ("trace_width", "block_steps")],
+        ("steady", ctypes.c_double),
+        *[(n, ctypes.c_void_p) for n in ("piece", "cook", "span", "grid", "grid_of", "first_span")],
+        *[(n, ctypes.c_void_p) for n in ("span_count", "table_start", "table_count", "table", "bone")],
+        *[(n, ctypes.c_void_p) for n in ("blocks", "block_cook")],
+        *[(n, ctypes.c_int64) for n in ("block_count", "blocks_used")],
+        *[(n, ctypes.c_void_p) for n in ("final_cells", "final_piece", "final_cook")],
+    ]
+
+
+@dataclass(frozen=True, slots=True)
+class Marched:
+    """What a march wrote down. ``trace`` rows of all cooks stand one after another, cook by cook.
+
+    Columns: time, span, pressure, core of every class; with ``full`` also oil, heater, lid, steam and
+    ``PIECE_FIELDS`` of every class. ``cells`` (cook, class, 3, cell) are final temperatures, holding shares and
+    volumes.
+    """
+
+    packed: Packed
+    full: bool
+    trace: Array
+    first_row: Numbers
+    cells: Array
+    piece: Array
+    cook: Array
+
+    def rows(self, k: int) -> Array:
+        """Trace of cook k."""
+        return self.trace[self.first_row[k] : self.first_row[k + 1]]
+
+
+@dataclass(frozen=True, slots=True)
+class _Engine:
+    """The compiled march, what it needs of space, and the code that must not be let go."""
+
+    march: Callable[..., int]
+    space: Callable[..., int]
+    code: object
+
+
+@cache
+def _engine(lanes: int) -> _Engine:
+    import llvmlite.binding as llvm
+
+    llvm.initialize_native_target()
+    llvm.initialize_native_asmprinter()
+    target = llvm.Target.from_default_triple().create_target_machine(
+        cpu=llvm.get_host_cpu_name(), features=llvm.get_host_cpu_features().flatten(), opt=3, jit=True
+    )
+    text = files("frywright.physics").joinpath(f"lanes/march_{lanes}.ll").read_text("utf-8")
+    code = llvm.create_mcjit_compiler(llvm.parse_assembly(""), target)
+    code.add_object_file(llvm.ObjectFileRef.from_data(_machine_code(text, target)))
+    code.finalize_object()
+    job = ctypes.POINTER(_Job)
+    march_type = ctypes.CFUNCTYPE(ctypes.c_int64, job, ctypes.c_void_p, ctypes.c_int64)
+    space_type = ctypes.CFUNCTYPE(ctypes.c_int64, job)
+    return _Engine(
+        march_type(code.get_function_address(f"march_{lanes}")),
+        space_type(code.get_function_address(f"work_space_{lanes}")),
+        code,
+    )
+
+
+def _machine_code(text: str, target: Any) -> bytes:
+    """Code of this processor, from the cache folder where it was made before."""
+    import llvmlite
+    import llvmlite.binding as llvm
+
+    named = f"{llvmlite.__version__} {llvm.get_host_cpu_name()} {llvm.get_host_cpu_features().flatten()} {text}"
+    kept = cache_folder() / f"march-{hashlib.sha256(named.encode()).hexdigest()[:16]}.o"
+    with suppress(OSError):
+        return kept.read_bytes()
+    module = llvm.parse_assembly(text)
+    module.triple, module.data_layout = target.triple, str(target.target_data)
+    made = bytes(target.emit_object(module))
+    with suppress(OSError):  # a machine that keeps nothing compiles again
+        kept.parent.mkdir(parents=True, exist_ok=True)
+        begun = kept.with_suffix(f".{os.getpid()}")
+        begun.write_bytes(made)
+        begun.replace(kept)
+    return made
+
+
+def _address(array: NDArray[np.generic]) -> int:
+    return int(array.ctypes.data)
+
+
+def march(packed: Packed, *, full: bool = True) -> Marched:
+    """March packed cooks to the end of their programs; the answer of a cook does not depend on the others."""
+    lanes = WIDE if len(packed.cook) > NARROW else NARROW
+    engine = _engine(lanes)
+    cooks, classes, p = len(packed.cook), packed.classes, packed.precision
+    width = len(COOK_FIELDS) + classes
+    if full:
+        width += len(MORE_COOK_FIELDS) + len(PIECE_FIELDS) * classes
+    given = {
+        "piece": packed.piece, "cook": packed.cook, "span": packed.span, "grid": packed.grid,
+        "grid_of": packed.grid_of, "first_span": packed.first_span, "span_count": packed.span_count,
+        "table_start": packed.table_start, "table_count": packed.table_count, "table": packed.table,
+        "bone": packed.bone,
+    }
+    given = {name: np.ascontiguousarray(a) for name, a in given.items()}
+    final = {
+        "final_cells": np.zeros((cooks, classes, 3, p.n_core)),
+        "final_piece": np.zeros((cooks, classes, len(FINAL_PIECE))),
+        "final_cook": np.zeros((cooks, len(FINAL_COOK))),
+    }
+    job = _Job(
+        cooks=cooks, classes=classes, n_core=p.n_core, n_crust=p.n_crust, passes=p.passes, full_trace=full,
+        trace_width=width, block_steps=BLOCK_STEPS, steady=p.steady_m,
+        **{name: _address(a) for name, a in (given | final).items()},
+    )
+    space = np.zeros(engine.space(ctypes.byref(job)) + 64, dtype=np.uint8)
+    at = _address(space)
+    at += -at % 64
+    blocks = list(_march_blocks(engine, job, at, cooks, width, lanes))
+    trace, first = _in_order(blocks, final["final_cook"][:, 0].astype(np.int64) + 1)
+    return Marched(packed, full, trace, first, *final.values())
+
+
+def _march_blocks(
+    engine: _Engine, job: _Job, at: int, cooks: int, width: int, lanes: int
+) -> Iterator[tuple[Array, Numbers]]:
+    """Call the march until it is over; each call fills blocks of the trace, told with their cooks."""
+    over, begin = 0, 1
+    count = 2 * lanes + 16 * min(cooks, 64)
+    while not over:
+        block, owner = np.empty((count, BLOCK_STEPS, width)), np.zeros(count, dtype=np.int64)
+        job.blocks, job.block_cook, job.block_count, job.blocks_used = (
+            _address(block),
+            _address(owner),
+            count,
+            0,
+        )
+        over, begin = engine.march(ctypes.byref(job), at, begin), 0
+        yield block[: job.blocks_used], owner[: job.blocks_used]
+
+
+def _in_order(blocks: list[tuple[Array, Numbers]], steps: Numbers) -> tuple[Array, Numbers]:
+    """Rows of the blocks, cook by cook, and the first row of each."""
+    owner = np.concatenate([o for _, o in blocks])
+    block = np.concatenate([b for b, _ in blocks]) if len(blocks) > 1 else blocks[0][0]
+    order = np.argsort(owner, kind="stable")
+    first = np.concatenate([[0], np.cumsum(steps)])
+    padded = -(-steps // BLOCK_STEPS) * BLOCK_STEPS
+    start = np.cumsum(padded) - padded
+    row = np.arange(first[-1]) - np.repeat(first[:-1] - start, steps)
+    rows = block[order].reshape(-1, block.shape[2])
+    return rows[row], first

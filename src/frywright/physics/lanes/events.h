@@ -1,0 +1,175 @@
+// What can happen inside or at the end of a step: coating dry, heater switching, stage over.
+#pragma once
+#include "physics.h"
+
+constexpr double SEED_M = 1e-7;
+constexpr double SEED_WATER_M = 3e-7;   // most crust that the first step of boiling on a dry surface may make
+constexpr double FILM_TOLERANCE = 1e-4, EVENT_TEMP_K = 1e-3, FLOOR_TOLERANCE = 1e-3;
+constexpr double DRY_SHARE = 1e-4;      // of its water that a piece at the floor may keep or lose too much
+constexpr double MOST_TRIES = 40.0;     // then a step is kept as it is, and counted
+constexpr double AFTER_FILM = 5.0;      // longest step after the coating water is gone, in first steps
+constexpr double GROWTH = 1.4, AFTER_EVENT = 4.0;
+
+// Coldest meat temperature of a piece: centre by parabola, or the meat beside the bone.
+INLINE void read_core(Piece &c, M where) {
+  V cold = c.t[0] - c.centre_weight * (c.t[1] - c.t[0]);
+  if (c.bone) {
+    V left = c.t[c.bone - 1], right = c.t[c.bone];
+    V half_meat = c.meat_half * (c.now[FRONT] - c.bone_radius);
+    V g_left = c.k_bone / c.bone_half, g_right = meat_conductivity(c, right) / half_meat;
+    cold = (g_left * left + g_right * right) / (g_left + g_right);
+  }
+  put(c.coldest, where, cold);
+}
+
+INLINE V coldest(const Group &g) {
+  V low = all(1e9);
+  for (Count i = 0; i < g.n_class; ++i) low = least(low, g.pieces[i].coldest);
+  return low;
+}
+
+// Signed distance past the condition that ends the stage; positive once met.
+INLINE V condition(const Group &g, const V *level, V core) {
+  V gauge = level[PRESSURE] - g.atmosphere, past = all(-1.0);
+  put(past, g.until == UNTIL_OIL_ABOVE, level[OIL_TEMP] - g.until_value);
+  put(past, g.until == UNTIL_CORE_ABOVE, core - g.until_value);
+  put(past, g.until == UNTIL_GAUGE_ABOVE, gauge - g.until_value);
+  put(past, g.until == UNTIL_GAUGE_BELOW, g.until_value - gauge);
+  return past;
+}
+
+// Mark tries as failed and ask for shorter ones; takes them off the undecided. `forget`: not an event to return from.
+INLINE void shorter(Group &g, M &undecided, M failed, V share, bool forget) {
+  failed &= undecided;
+  put(g.wanted, failed, forget ? all(0.0) : most(g.wanted, g.step));
+  put(g.next_step, failed, most(g.step * between(share, all(0.05), all(0.95)), 1e-6));
+  put(g.rejected, failed, g.rejected + 1.0);
+  undecided &= ~failed;
+}
+
+// Film used up, boiling that starts on a dry surface, front at its floor, last water: of one piece.
+INLINE void check_water(Group &g, Piece &c, M &undecided) {
+  V film = c.now[FREE], before = c.old[FREE];
+  M over = ~c.crusted & (film < -most(FILM_TOLERANCE * c.film, 1e-7)), dry = over & (before <= 0.0);
+  shorter(g, undecided, dry & (film < -SEED_WATER_M * c.water) & (g.step > 1e-7), all(0.3), true);
+  shorter(g, undecided, over & ~dry & (g.step > 1e-5), before / (before - film), false);
+}
+
+INLINE void check_floor(Group &g, Piece &c, M &undecided) {
+  V before = c.old[FRONT_VOLUME], after = c.now[FRONT_VOLUME];
+  M past = (c.spent == 0.0) & (after < c.floor_volume * (1.0 - FLOOR_TOLERANCE)) & (g.step > 1e-4);
+  shorter(g, undecided, past, (before - c.floor_volume) / (before - after), false);
+  M drained = (c.spent == 1.0) & (c.now[EVAPORATED] > c.water_start * (1.0 + DRY_SHARE)) & (g.step > 1e-4);
+  V left = c.water_start - c.old[EVAPORATED];
+  shorter(g, undecided, drained, left / (c.now[EVAPORATED] - c.old[EVAPORATED]), false);
+}
+
+// The cooks whose tried step stands; for the others the next, shorter, try is set.
+INLINE M accept(Group &g, M tried) {
+  M forced = tried & (g.attempts > MOST_TRIES), undecided = tried & ~forced;
+  put(g.forced, forced, g.forced + 1.0);
+  V jump = size_of(g.tsat - g.tsat_old);
+  M leaps = (jump > 1.5 * g.max_tsat_step) & (g.step > 2e-3) & (g.pressure_table == 0.0);
+  shorter(g, undecided, leaps, g.max_tsat_step / jump, true);
+  for (Count i = 0; i < g.n_class; ++i) check_water(g, g.pieces[i], undecided);
+  for (Count i = 0; i < g.n_class; ++i) check_floor(g, g.pieces[i], undecided);
+  V half = 0.5 * g.swing, aim = g.set_c + pick(g.heating, half, -half);
+  V old = g.old[OIL_TEMP] - aim, now = g.now[OIL_TEMP] - aim;
+  old = pick(g.heating, old, -old), now = pick(g.heating, now, -now);
+  M switches = (g.oil_table == 0.0) & (g.band == 0.0) & (old < -EVENT_TEMP_K) & (now > 4.0 * EVENT_TEMP_K);
+  shorter(g, undecided, switches & (g.step > 2e-3), old / (old - now), false);
+  old = condition(g, g.old, g.core_old), now = condition(g, g.now, coldest(g));
+  M late = (g.until != UNTIL_TIME) & (g.step >= 0.05) & (old < 0.0) & (now > 0.02 * (now - old));
+  shorter(g, undecided, late & (old / (old - now) < 0.95), old / (old - now), false);
+  return undecided | forced;
+}
+
+// On/off control at the end of a step; a switch restarts the oil history.
+INLINE void switch_heater(Group &g, M where) {
+  V oil = g.old[OIL_TEMP], half = 0.5 * g.swing;
+  M off = oil >= g.set_c + half - EVENT_TEMP_K, on = ~off & (oil <= g.set_c - half + EVENT_TEMP_K);
+  M now = (g.heating & ~off) | on, switched = where & (now ^ g.heating);
+  put(g.heating, where, now);
+  g.oil_restart |= switched;
+}
+
+// Give a piece a seed of crust once its coating water is used up: every cell hands a slice outward, heat and all.
+INLINE void start_crust(Group &g, Piece &c, M where) {
+  const Count n = g.n_core, m = g.n_crust;
+  V old = c.old[GRID_VOLUME], front = c.front_temp, rest = c.old[FREE], held = c.water * c.phi_old[n - 1];
+  V seed = most(-rest / held, SEED_M), s = c.radius - seed, now = volume_at(c, s), dried = old - now;
+  V t = c.t_old[n - 1], wet = enthalpy(c, n - 1, t), density = wet, high = now;
+  for (Count j = n - 1; j >= 0; --j) {
+    V t_in = j ? c.t_old[j - 1] : t, inner = j ? enthalpy(c, j - 1, t_in) : density;
+    V low = j ? face_volume(c, j, now) : all(0.0), slice = j ? face_volume(c, j, old) - low : all(0.0);
+    V share = slice / (high - low), gained = share * (inner - density);
+    V phi = c.phi_old[j], phi_in = j ? c.phi_old[j - 1] : phi;
+    put(c.phi_old[j], where, phi + (phi_in - phi) * share);
+    put(c.t_old[j], where, t + gained / (j < c.bone ? c.c_bone : meat_heat(c, t)));
+    t = t_in, density = inner, high = low;
+  }
+  V wide = (c.radius - s) / (double)m;
+  for (Count j = 0; j < m; ++j) put(c.cv_old[j], where, volume_at(c, s + (double)j * wide)), put(c.ct_old[j], where, front);
+  put(c.cv_old[m], where, c.face_volume);
+  put(c.old[FRONT], where, s);
+  put(c.old[FRONT_VOLUME], where, now);
+  put(c.old[GRID_VOLUME], where, now);
+  put(c.old[HELD], where, c.old[HELD] - dried * held);
+  put(c.old[FREE], where, rest + dried * held);
+  put(c.old[HEAT_OUT], where, c.old[HEAT_OUT] + dried * (wet - c.c_crust * front));
+  c.crusted |= where;
+  c.restart |= where;
+}
+
+// Share of air in the headspace once the steam given off so far has stirred and displaced it.
+static double air_left(Group &g, int l) {
+  double made = 0.0;
+  for (Count i = 0; i < g.n_class; ++i) made += lane_of(g.pieces[i].area, l) * lane_of(g.pieces[i].old[EVAPORATED], l);
+  double volume = made * GAS_STEAM * lane_of(g.head_temp_k, l) / lane_of(g.atmosphere, l);
+  V left = exponential(all(-(volume > 0.0 ? volume : 0.0) / lane_of(g.head_volume, l)));
+  return lane_of(left, 0);
+}
+
+// Apply lid state and set point of the current stage of cook l, or finish the cook. A stage that ends on the clock
+// gets what is left of its time; a vent without pressure is none.
+static void enter_stage(Group &g, const Job &job, int l) {
+#define AT(x) lane_of(x, l)
+  const double *span = job.span + N_SPAN * job.first_span[g.cook[l]];
+  Count number = (Count)AT(g.stage), count = job.span_count[g.cook[l]];
+  double gauge = AT(g.old[PRESSURE]) - AT(g.atmosphere), duration = 0.0;
+  for (; number < count; ++number) {
+    const double *x = span + N_SPAN * number;
+    duration = x[S_DURATION];
+    if (x[S_ENDS_AT] >= 0.0) {
+      double left = x[S_ENDS_AT] - AT(g.time);
+      duration = left > 1e-6 ? left : 0.0;
+    }
+    bool vented = x[S_LID] == LID_VENT && x[S_UNTIL] == UNTIL_GAUGE_BELOW && gauge <= x[S_VALUE];
+    if (duration != 0.0 && !vented) break;
+  }
+  AT(g.stage) = (double)number, AT(g.stage_start) = AT(g.time);
+  if (number >= count) {
+    g.ended[l] = 1.0;
+    return;
+  }
+  const double *x = span + N_SPAN * number;
+  AT(g.duration) = duration, AT(g.set_c) = x[S_SET], AT(g.until) = x[S_UNTIL], AT(g.until_value) = x[S_VALUE];
+  double lid = x[S_LID], atmosphere = AT(g.atmosphere);
+  if (lid == LID_PRESSURE && AT(g.lid) == LID_OPEN) AT(g.old[AIR_PRESSURE]) = atmosphere * air_left(g, l);
+  if (lid != AT(g.lid)) {
+    AT(g.lid) = lid, AT(g.lid_since) = AT(g.time), AT(g.next_step) = AT(g.first_step);
+    set_lane(g.oil_restart, l, true);
+    if (lid == LID_OPEN || lid == LID_REST) {
+      AT(g.old[PRESSURE]) = AT(g.old[AIR_PRESSURE]) = atmosphere;
+      AT(g.tsat_old) = AT(g.atmosphere_boiling);
+    }
+    for (Count i = 0; i < g.n_class; ++i) {
+      set_lane(g.pieces[i].restart, l, true);
+      set_lane(g.pieces[i].in_air, l, lid == LID_REST);
+    }
+  }
+  M here = M{};
+  set_lane(here, l, true);
+  switch_heater(g, here);
+#undef AT
+}

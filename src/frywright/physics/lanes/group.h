@@ -1,0 +1,118 @@
+// What a group of cooks is told and what a march changes. All per square metre of outer piece surface unless said.
+#pragma once
+#include "lanes.h"
+
+constexpr double LID_OPEN = 0, LID_PRESSURE = 1, LID_VENT = 2, LID_REST = 3;
+constexpr double UNTIL_TIME = 0, UNTIL_OIL_ABOVE = 1, UNTIL_CORE_ABOVE = 2, UNTIL_GAUGE_ABOVE = 3, UNTIL_GAUGE_BELOW = 4;
+enum Status { FINE, TOO_MANY_STEPS, STAGE_TIMED_OUT };
+enum Span { S_DURATION, S_SET, S_LID, S_UNTIL, S_VALUE, S_ENDS_AT, N_SPAN };  // S_ENDS_AT < 0: none
+
+// Numbers of a piece class with a history.
+enum Scalar {
+  FRONT,         // s, position of the evaporation front [m]
+  FRONT_VOLUME,  // volume inside the front [m]
+  FREE,          // water that meat no longer holds: coating water and drip [kg/m2]
+  HELD,          // water that the wet meat holds [kg/m2]
+  H_NOW,         // surface coefficient [W/(m2 K)]
+  EVAPORATED,    // water given off since the drop [kg/m2]
+  HEAT_IN,       // heat taken up since the drop [J/m2]
+  HEAT_OUT,      // latent and sensible heat gone with steam [J/m2]
+  FLUX_THEN,     // evaporation flux [kg/(m2 s)]
+  PLANE_THEN,    // temperature of the evaporation plane [degC]
+  COAT_STORED,   // heat taken up by the wet coat [J/m2]
+  GRID_VOLUME,   // volume inside the front that the cells were placed by [m]
+  N_SCALAR
+};
+enum CookScalar { OIL_TEMP, PRESSURE, AIR_PRESSURE, LID_TEMP, HEATER_HEAT, ROOM_HEAT, N_COOK_SCALAR };
+
+// Parameters of a piece class, in the order of pack.py.
+struct PieceGiven {
+  V radius, bone_radius, area, k0, k1, k2, c0, c1, c2, k_bone, c_bone, k_crust, c_crust;
+  V water;                                                // evaporable water of the wet core [kg/m3]
+  V film, start_temp, h_still, h_gain, h_cap, h_lag, vapour_cp;
+  V centre_weight;                                        // centre = T0 - weight (T1 - T0)
+  V face_volume, floor_volume, bone_volume;               // enclosed at r = a, at the deepest front, in the bone [m]
+  V water_start, drip_half, drip_lag, drip_mid, drip_half_steep;
+  V coat, coat_dry, coat_wet, coat_solids;                // thickness [m], resistances [m2 K/W], [J/(m2 K)]
+  V still_reference, diffusivity;
+  V a0, a1, a2, a3, v0, v1, v2, v3;                       // area and volume inside s as cubics in s
+  V bone_half, meat_half;                                 // half cells that meet at the bone: [m]; share of the meat
+};
+
+// Parameters of a cook, in the order of pack.py.
+struct CookGiven {
+  V oil_mass, oil_cp0, oil_cp1, metal_heat, heater, swing, band, loss_ua, room_temp, atmosphere, head_volume;
+  V head_temp_k, relief_gauge, relief_slope, leak_area, vent_area, breather_area, lid_ua, lid_heat, lid_room_ua;
+  V lid_start, oil_start, air_h, air_temp, oil_table, pressure_table, max_step, max_tsat_step, atmosphere_boiling;
+  V first_step, early_step, early_share, air_vapour, air_transfer, most_steps, coldest_start;
+};
+
+// One piece class of the cooks of a group.
+struct Piece : PieceGiven {
+  V now[N_SCALAR], old[N_SCALAR], older[N_SCALAR];
+  V g0, g1, g2;            // d/dt = g0 new + g1 old + g2 older [1/s]
+  V ratio;                 // extrapolation of the predictor, step / last step
+  V source_temp;           // oil or air seen by the surface [degC]
+  V front_temp, flux, flash, flash_from, balance_a, balance_b;
+  V plane, core_g, crust_g, core_beta, surface_u, surface_phi, surface_flux, surface_temp, face_temp;
+  V meat_span, crust_span; // 1/(front - bone) [1/m]; crust conductivity over thickness
+  V area_front, sweep_front, steam_flux, meat_share, wet, coat_g, coat_past, vapour_path, dripped, coldest, spent;
+  M crusted, restart, in_air;
+  Count bone;              // cells inside the bone
+  // core cells: temperatures, known part of the rate of their heat, share of its water that the meat holds
+  V *t, *t_old, *t_older, *hist, *phi, *phi_old;
+  V *p, *q, *rhs, *alpha, *pull;                     // elimination; pull = alpha + beta - diagonal
+  V *f, *df, *fdf, *shape;                           // volume fractions, shape of conductances (4 a face with a bone)
+  // crust cells, and volumes inside their faces
+  V *ct, *ct_old, *ct_older, *c_hist, *cp, *cq, *cv, *cv_old, *cv_older;
+};
+
+// What a march is told, in the order of engine.py.
+struct Job {
+  Count cooks, classes, n_core, n_crust, passes, full_trace, trace_width, block_steps;
+  double steady;
+  const double *piece, *cook, *span, *grid;          // packed rows
+  const Count *grid_of, *first_span, *span_count, *table_start, *table_count;
+  const double *table;                               // time, value pairs
+  const Count *bone;
+  double *blocks;                                    // trace: blocks of block_steps rows
+  Count *block_cook;
+  Count block_count, blocks_used;
+  double *final_cells, *final_piece, *final_cook;    // see engine.py
+};
+enum FinalPiece { F_GAP, F_EVAPORATED, F_FREE, F_HELD, F_FRONT_VOLUME, N_FINAL_PIECE };
+enum FinalCook { F_STEPS, F_REJECTED, F_SMALLEST, F_STATUS, F_FORCED, N_FINAL_COOK };
+
+// A group of cooks on the march.
+struct Group : CookGiven {
+  Count n_class, n_core, n_crust, passes, next_cook;
+  V steady;
+  V now[N_COOK_SCALAR], old[N_COOK_SCALAR], older[N_COOK_SCALAR];
+  V g0, g1, g2, time, step, last_step, next_step, stage, stage_start, set_c, until, until_value, duration;
+  V steps, rejected, smallest, tsat, tsat_old, lid, status, attempts, wanted, lid_since, core_old, forced, tries;
+  M running, fresh, heating, oil_restart;
+  Count cook[LANES], row[LANES], cursor[2 * LANES];
+  double *block[LANES];
+  double ended[LANES];     // > 0: the cook of this lane is over
+  V *written;              // a row of the trace
+  Piece *pieces;
+};
+
+INLINE double &lane_of(V &x, int l) { return ((double *)&x)[l]; }
+INLINE void set_lane(M &m, int l, bool value) { ((Count *)&m)[l] = value ? -1 : 0; }
+INLINE bool get_lane(const M &m, int l) { return ((const Count *)&m)[l] != 0; }
+
+INLINE V area_at(const Piece &c, V r) { return c.a0 + r * (c.a1 + r * (c.a2 + r * c.a3)); }
+INLINE V volume_at(const Piece &c, V r) { return c.v0 + r * (c.v1 + r * (c.v2 + r * c.v3)); }
+
+// Volume inside core face j when the front encloses `whole`; bone faces stand still.
+INLINE V face_volume(const Piece &c, Count j, V whole) {
+  return j < c.bone ? c.f[j] * c.bone_volume : c.bone_volume + c.f[j] * (whole - c.bone_volume);
+}
+INLINE V cell_volume(const Piece &c, Count j, V whole) {
+  return c.df[j] * (j < c.bone ? c.bone_volume : whole - c.bone_volume);
+}
+INLINE V meat_heat(const Piece &c, V t) { return c.c0 + t * (c.c1 + t * c.c2); }
+INLINE V meat_conductivity(const Piece &c, V t) { return c.k0 + t * (c.k1 + t * c.k2); }
+INLINE V meat_enthalpy(const Piece &c, V t) { return t * (c.c0 + t * (0.5 * c.c1 + t * c.c2 * (1.0 / 3.0))); }
+INLINE V enthalpy(const Piece &c, Count j, V t) { return j < c.bone ? c.c_bone * t : meat_enthalpy(c, t); }

@@ -1,0 +1,425 @@
+// Marches cooks to the end of their programs with variable-step BDF2; a lane takes the next cook when its own ends.
+//
+// Each pass is one inner pass of every cook, each with its own step length: a cook whose front has settled begins
+// its next step while its neighbours go on with theirs. A step is tried again, shorter, when an event falls inside it.
+#include "events.h"
+
+// d/dt at the new level; backward Euler after a restart.
+INLINE void weigh(V &g0, V &g1, V &g2, V step, V last, M restart) {
+  V w = step / last, per = 1.0 / step;
+  g0 = pick(restart, per, (1.0 + 2.0 * w) / (1.0 + w) * per);
+  g1 = pick(restart, -per, -(1.0 + w) * per);
+  g2 = pick(restart, 0.0, w * w / (1.0 + w) * per);
+}
+
+// A prescribed curve (0: oil, 1: pressure) at the end of each cook's step, held at its ends.
+static V told(Group &g, const Job &job, int which, M where) {
+  V value = all(0.0), now = g.time + g.step;
+  for (int l = 0; l < LANES; ++l) {
+    if (!get_lane(where, l)) continue;
+    Count row = 2 * g.cook[l] + which, n = job.table_count[row], &i = g.cursor[2 * l + which];
+    const double *x = job.table + 2 * job.table_start[row];
+    double t = lane_of(now, l);
+    while (i > 0 && t <= x[2 * (i - 1)]) --i;
+    while (i < n && t > x[2 * i]) ++i;
+    double v = x[2 * (i < n ? i : n - 1) + 1];
+    if (i > 0 && i < n) v = x[2 * i - 1] + (t - x[2 * i - 2]) / (x[2 * i] - x[2 * i - 2]) * (v - x[2 * i - 1]);
+    lane_of(value, l) = v;
+  }
+  return value;
+}
+
+// Length of the next try: growth, end of stage, end of the coating water.
+INLINE void choose_step(Group &g, M fresh) {
+  V step = least(least(g.next_step, g.max_step), g.early_step + g.early_share * (g.time - g.lid_since));
+  V left = g.stage_start + g.duration - g.time;
+  M ends = left <= step * 1.000001;
+  put(g.wanted, fresh & ends, most(g.wanted, step));
+  step = pick(ends, left, pick(left < 2.0 * step, 0.5 * left, step));
+  for (Count i = 0; i < g.n_class; ++i) {
+    Piece &c = g.pieces[i];
+    V to_floor = (c.old[FRONT_VOLUME] - c.floor_volume) * c.water, to_dry = c.water_start - c.old[EVAPORATED];
+    V film = pick(c.crusted, pick(c.spent == 1.0, to_dry, to_floor), c.old[FREE]);
+    V flux = c.flux - pick(c.crusted, 0.0, c.dripped / g.last_step);
+    step = pick((film > 0.0) & (flux > 0.0), least(step, most(film / flux, 1e-3)), step);
+  }
+  put(g.step, fresh, step);
+}
+
+// Trial values of the new level by extrapolation, and the known parts of the storage rates.
+INLINE void predict(Group &g, M fresh) {
+  V g0, g1, g2;
+  weigh(g0, g1, g2, g.step, g.last_step, g.oil_restart);
+  put(g.g0, fresh, g0), put(g.g1, fresh, g1), put(g.g2, fresh, g2);
+  V ratio = pick(g.oil_restart, 0.0, g.step / g.last_step);
+  for (int r = 0; r < N_COOK_SCALAR; ++r) put(g.now[r], fresh, g.old[r] + ratio * (g.old[r] - g.older[r]));
+  for (Count i = 0; i < g.n_class; ++i) {
+    Piece &c = g.pieces[i];
+    weigh(g0, g1, g2, g.step, g.last_step, c.restart);
+    put(c.g0, fresh, g0), put(c.g1, fresh, g1), put(c.g2, fresh, g2);
+    ratio = pick(c.restart, 0.0, g.step / g.last_step);
+    for (int r = 0; r < GRID_VOLUME; ++r) put(c.now[r], fresh, c.old[r] + ratio * (c.old[r] - c.older[r]));
+    put(c.now[FRONT], fresh, most(least(c.now[FRONT], c.old[FRONT]), LOWEST_FRONT * c.radius));
+    put(c.flux, fresh, most(c.now[FLUX_THEN], 0.0));
+    for (Count j = 0; j < g.n_core; ++j) {
+      c.t[j] = pick(fresh, c.t_old[j] + ratio * (c.t_old[j] - c.t_older[j]), c.t[j]);
+      V old = cell_volume(c, j, c.old[GRID_VOLUME]), older = cell_volume(c, j, c.older[GRID_VOLUME]);
+      c.hist[j] = c.g1 * old * enthalpy(c, j, c.t_old[j]) + c.g2 * older * enthalpy(c, j, c.t_older[j]);
+    }
+    for (Count j = 0; j < g.n_crust; ++j) {
+      V old = (c.cv_old[j + 1] - c.cv_old[j]) * c.ct_old[j], older = (c.cv_older[j + 1] - c.cv_older[j]) * c.ct_older[j];
+      c.c_hist[j] = c.c_crust * (c.g1 * old + c.g2 * older);
+    }
+    let_go(g, c, fresh);
+  }
+}
+
+// One inner pass; returns how far the fronts moved [m].
+INLINE V solve_pass(Group &g, const Job &job) {
+  for (Count i = 0; i < g.n_class; ++i) {
+    Piece &c = g.pieces[i];
+    see_source(g, c);
+    wet_coat(g, c);
+    c.steam_flux = c.flux;
+    assemble(g, c);
+  }
+  M tables = g.pressure_table > 0.0;
+  for (Count i = 0; i < g.n_class; ++i) dry_in_air(g, g.pieces[i]);
+  close_vat(g, any(tables) ? told(g, job, 1, tables) : all(0.0));
+  for (Count i = 0; i < g.n_class; ++i) substitute(g, g.pieces[i]);
+  solve_oil(g);
+  V moved = all(0.0);
+  for (Count i = 0; i < g.n_class; ++i) moved = most(moved, move_front(g, g.pieces[i]));
+  return moved;
+}
+
+// Carry the holding shares of cook l onto the new grid for a step of any length, and where the front stands.
+static void carry(Group &g, Piece &c, int l) {
+#define AT(x) lane_of(x, l)
+  const Count n = g.n_core, first = c.bone;
+  double bone = AT(c.bone_volume), old = AT(c.old[GRID_VOLUME]), now = AT(c.now[GRID_VOLUME]);
+  auto inside = [&](Count j, double whole) { return bone + AT(c.f[j]) * (whole - bone); };
+  double end = AT(c.now[FRONT_VOLUME]), total = 0.0;
+  for (Count j = n - 1; j >= first; --j) {
+    double high = j == n - 1 ? end : inside(j + 1, now), low = inside(j, now), outer = high, got = 0.0;
+    Count k = j == n - 1 || inside(j + 1, old) >= high ? j : j + 1;
+    for (; k > first && inside(k, old) > low; --k) {  // from old cell k, then from the ones inside it
+      double edge = inside(k, old);
+      if (outer > edge) got += AT(c.phi[k]) * (outer - edge), outer = edge;
+    }
+    got += AT(c.phi[k]) * (outer - low);
+    AT(c.phi_old[j]) = got / (high - low);
+    total += got;
+  }
+  if (AT(c.spent) > 0.0 && total > 0.0)  // the front stands: what boils off leaves every cell
+    for (Count j = first; j < n; ++j) AT(c.phi_old[j]) *= AT(c.now[HELD]) / (AT(c.water) * total);
+#undef AT
+}
+
+// Carry the holding shares onto the grid of the accepted steps, so that they add up to HELD. Each cell hands a slice
+// outward; cells are finest at the front, so a step that moves no front past its last cell moves no face past its cell.
+INLINE void keep_held(Group &g, Piece &c, M kept) {
+  if (!any(c.drip_half > 0.0)) return;
+  const Count last = g.n_core - 1;
+  V old = c.old[GRID_VOLUME], now = c.now[GRID_VOLUME], edge = face_volume(c, last, old);
+  M plain = kept & (edge <= c.now[FRONT_VOLUME]) & (c.spent == 0.0), far = kept & ~plain;
+  V moved = (old - now) / (now - c.bone_volume), before = c.phi[c.bone];
+  put(c.phi_old[c.bone], plain, before);
+  for (Count j = c.bone + 1; j < last; ++j) {
+    V phi = c.phi[j];
+    put(c.phi_old[j], plain, phi + (before - phi) * (c.fdf[j] * moved));
+    before = phi;
+  }
+  V low = face_volume(c, last, now), phi = c.phi[last];
+  put(c.phi_old[last], plain, phi + (before - phi) * ((edge - low) / (c.now[FRONT_VOLUME] - low)));
+  if (any(far))
+    for (int l = 0; l < LANES; ++l)
+      if (get_lane(far, l)) carry(g, c, l);
+}
+
+// Make the new level the old one where the step stands.
+INLINE void store(Group &g, M kept) {
+  for (int r = 0; r < N_COOK_SCALAR; ++r) put(g.older[r], kept, g.old[r]), put(g.old[r], kept, g.now[r]);
+  for (Count i = 0; i < g.n_class; ++i) {
+    Piece &c = g.pieces[i];
+    keep_held(g, c, kept);
+    for (Count j = 0; j < g.n_core; ++j) {
+      put(c.t_older[j], kept, c.t_old[j]);
+      put(c.t_old[j], kept, c.t[j]);
+    }
+    for (Count j = 0; j < g.n_crust; ++j) {
+      put(c.cv_older[j], kept, c.cv_old[j]), put(c.cv_old[j], kept, c.cv[j]);
+      put(c.ct_older[j], kept, c.ct_old[j]), put(c.ct_old[j], kept, c.ct[j]);
+    }
+    for (int r = 0; r < N_SCALAR; ++r) put(c.older[r], kept, c.old[r]), put(c.old[r], kept, c.now[r]);
+    // Flashing meat follows the boiling temperature; a kink in it (lid opened, prescribed curve) would leave BDF2
+    // with a memory that overshoots. A vent falls smoothly.
+    put(c.restart, kept, (c.flash > 0.0) & (g.lid != LID_VENT));
+  }
+}
+
+// Crust temperatures at a quarter, half and three quarters of its thickness, from outside; between middles of cells.
+INLINE void read_crust(const Group &g, const Piece &c, V *out) {
+  for (int number = 0; number < 3; ++number) {
+    double place = (0.75 - 0.25 * number) * (double)g.n_crust - 0.5;
+    Count inner = place > 0.0 ? (Count)place : 0;
+    if (inner > g.n_crust - 2) inner = g.n_crust - 2;
+    double share = place - (double)inner;
+    out[number] = (1.0 - share) * c.ct_old[inner] + share * c.ct_old[inner + 1];
+  }
+}
+
+// A row of the trace for every cook that kept a step. Short rows hold time, stage, pressure and cores.
+INLINE void write_down(Group &g, Job &job, M where) {
+  V *x = g.written;
+  *x++ = g.time, *x++ = g.stage, *x++ = g.old[PRESSURE];
+  for (Count i = 0; i < g.n_class; ++i) *x++ = g.pieces[i].coldest;
+  if (job.full_trace) {
+    *x++ = g.old[OIL_TEMP], *x++ = g.old[HEATER_HEAT], *x++ = g.old[LID_TEMP];
+    *x++ = most(g.old[PRESSURE] - g.old[AIR_PRESSURE], 0.0);
+    for (Count i = 0; i < g.n_class; ++i) {
+      const Piece &c = g.pieces[i];
+      V last = c.t_old[g.n_core - 1];
+      *x++ = last + c.meat_share * (c.front_temp - last), *x++ = c.surface_temp, *x++ = c.radius - c.old[FRONT];
+      *x++ = c.old[EVAPORATED], *x++ = c.old[H_NOW], *x++ = c.old[FREE], *x++ = c.old[HEAT_IN];
+      read_crust(g, c, x);
+      x += 3;
+    }
+  }
+  for (int l = 0; l < LANES; ++l) {
+    if (!get_lane(where, l)) continue;
+    if (g.row[l] == job.block_steps) {
+      job.block_cook[job.blocks_used] = g.cook[l];
+      g.block[l] = job.blocks + job.blocks_used++ * job.block_steps * job.trace_width;
+      g.row[l] = 0;
+    }
+    double *row = g.block[l] + g.row[l]++ * job.trace_width;
+    for (Count r = 0; r < job.trace_width; ++r) row[r] = lane_of(g.written[r], l);
+  }
+}
+
+// Pieces at the end of a kept step: the front at its floor, the last water gone, the coating dry.
+INLINE void turn_pieces(Group &g, M kept, V *next) {
+  for (Count i = 0; i < g.n_class; ++i) {
+    Piece &c = g.pieces[i];
+    M floored = c.old[FRONT_VOLUME] <= c.floor_volume * (1.0 + FLOOR_TOLERANCE);
+    M dried = c.water_start - c.old[EVAPORATED] <= DRY_SHARE * c.water_start;
+    M turns = kept & c.crusted & (((c.spent == 0.0) & floored) | ((c.spent == 1.0) & dried));
+    put(c.spent, turns, c.spent + 1.0);
+    c.restart |= turns;
+    M bare = c.film == 0.0, boils = c.flux + c.flash > 0.0;
+    M starts = kept & ~c.crusted & (boils | ~bare) & (c.old[FREE] <= most(FILM_TOLERANCE * c.film, 1e-7));
+    if (!any(starts)) continue;
+    start_crust(g, c, starts);
+    put(*next, starts & ~bare, least(*next, AFTER_FILM * g.first_step));
+  }
+}
+
+// Store accepted steps, handle their events, set the next step.
+INLINE void finish_step(Group &g, Job &job, M kept) {
+  V jump = size_of(g.tsat - g.tsat_old);
+  put(g.tsat_old, kept, g.tsat);
+  store(g, kept);
+  put(g.time, kept, g.time + g.step);
+  put(g.last_step, kept, g.step);
+  put(g.steps, kept, g.steps + 1.0);
+  put(g.smallest, kept, least(g.smallest, g.step));
+  V growth = pick((g.pressure_table == 0.0) & (jump > 0.0), least(g.max_tsat_step / jump, GROWTH), GROWTH);
+  V next = most(g.step * most(growth, 0.2), least(g.wanted, AFTER_EVENT * g.step));
+  put(g.wanted, kept, 0.0);
+  put(g.attempts, kept, 0.0);
+  g.oil_restart &= ~kept;
+  turn_pieces(g, kept, &next);
+  put(g.next_step, kept, next);
+  write_down(g, job, kept);
+  M over = kept & (g.time - g.stage_start >= g.duration - 1e-9);
+  put(g.core_old, kept, coldest(g));
+  M met = kept & (g.until != UNTIL_TIME) & (condition(g, g.old, g.core_old) >= -1e-6);
+  put(g.status, over & ~met & (g.until != UNTIL_TIME), (double)STAGE_TIMED_OUT);
+  M ends = over | met;
+  put(g.stage, ends, g.stage + 1.0);
+  switch_heater(g, kept & ~ends & (g.oil_table == 0.0) & (g.band == 0.0));
+  if (any(ends))
+    for (int l = 0; l < LANES; ++l)
+      if (get_lane(ends, l)) enter_stage(g, job, l);
+  M lost = kept & (g.steps >= g.most_steps - 1.0);
+  put(g.status, lost, (double)TOO_MANY_STEPS);
+  if (any(lost))
+    for (int l = 0; l < LANES; ++l)
+      if (get_lane(lost, l)) g.ended[l] = 1.0;
+}
+
+// A cook takes lane l: its parameters, and its state at the drop.
+static void load(Group &g, const Job &job, int l, Count k) {
+#define AT(x) lane_of(x, l)
+  const Count n_cook_row = sizeof(CookGiven) / sizeof(V), n_row = sizeof(PieceGiven) / sizeof(V);
+  g.cook[l] = k, g.row[l] = job.block_steps, g.cursor[2 * l] = g.cursor[2 * l + 1] = 0, g.ended[l] = 0.0;
+  for (Count r = 0; r < n_cook_row; ++r) AT(((V *)(CookGiven *)&g)[r]) = job.cook[k * n_cook_row + r];
+  for (Count i = 0; i < g.n_class; ++i) {
+    Piece &c = g.pieces[i];
+    const Count n = g.n_core, m = g.n_crust, row = k * g.n_class + i, shapes = c.bone ? 4 : 1;
+    for (Count r = 0; r < n_row; ++r) AT(((V *)(PieceGiven *)&c)[r]) = job.piece[row * n_row + r];
+    const double *grid = job.grid + job.grid_of[row] * (3 * n + shapes * (n + 1));
+    for (Count j = 0; j < n; ++j) AT(c.f[j]) = grid[j], AT(c.df[j]) = grid[n + j], AT(c.fdf[j]) = grid[2 * n + j];
+    double t = AT(c.start_temp), a = AT(c.radius);
+    for (Count j = 0; j < shapes * (n + 1); ++j) AT(c.shape[j]) = grid[3 * n + j];
+    for (Count j = 0; c.bone && j <= n; ++j) {  // cubics in s/a, and bone cells over a
+      double per = j < c.bone ? 1.0 / a : 1.0;
+      for (int power = 0; power < 4; ++power, per /= a) AT(c.shape[4 * j + power]) *= per;
+    }
+    double front = AT(c.v0) + a * (AT(c.v1) + a * (AT(c.v2) + a * AT(c.v3)));
+    double held = AT(c.water) * (AT(c.face_volume) - AT(c.bone_volume));
+    V * set_0[] = {c.now, c.old, c.older};
+    for (V *level : set_0) {
+      for (int r = 0; r < N_SCALAR; ++r) AT(level[r]) = 0.0;
+      AT(level[FRONT]) = a, AT(level[FRONT_VOLUME]) = AT(c.face_volume), AT(level[FREE]) = AT(c.film);
+      AT(level[HELD]) = held, AT(level[PLANE_THEN]) = t, AT(level[H_NOW]) = AT(c.h_still);
+      AT(level[GRID_VOLUME]) = front;
+    }
+    AT(c.water_start) = AT(c.film) + held;
+    V * set_1[] = {&c.front_temp, &c.surface_temp, &c.face_temp, &c.coldest};
+    for (V *x : set_1) AT(*x) = t;
+    V * set_2[] = {&c.flux, &c.flash, &c.spent, &c.dripped, &c.meat_share};
+    for (V *x : set_2) AT(*x) = 0.0;
+    set_lane(c.crusted, l, false), set_lane(c.restart, l, true), set_lane(c.in_air, l, false);
+    for (Count j = 0; j < n; ++j) {
+      AT(c.t[j]) = AT(c.t_old[j]) = AT(c.t_older[j]) = t, AT(c.phi[j]) = AT(c.phi_old[j]) = 1.0;
+    }
+    for (Count j = 0; j <= m; ++j) AT(c.cv_old[j]) = AT(c.cv_older[j]) = j < m ? front : AT(c.face_volume);
+    for (Count j = 0; j < m; ++j) AT(c.ct_old[j]) = AT(c.ct_older[j]) = t;
+  }
+  V * set_3[] = {g.now, g.old, g.older};
+  for (V *level : set_3) {
+    for (int r = 0; r < N_COOK_SCALAR; ++r) AT(level[r]) = 0.0;
+    AT(level[OIL_TEMP]) = AT(g.oil_start), AT(level[LID_TEMP]) = AT(g.lid_start);
+    AT(level[PRESSURE]) = AT(level[AIR_PRESSURE]) = AT(g.atmosphere);
+  }
+  AT(g.next_step) = AT(g.last_step) = AT(g.first_step), AT(g.smallest) = 1e9, AT(g.lid) = LID_OPEN;
+  AT(g.tsat) = AT(g.tsat_old) = AT(g.atmosphere_boiling), AT(g.core_old) = AT(g.coldest_start);
+  V * set_4[] = {&g.time, &g.stage, &g.steps, &g.rejected, &g.status, &g.attempts, &g.wanted, &g.lid_since, &g.forced,
+               &g.tries};
+  for (V *x : set_4)
+    AT(*x) = 0.0;
+  set_lane(g.heating, l, false), set_lane(g.oil_restart, l, true), set_lane(g.fresh, l, true);
+  set_lane(g.running, l, true);
+  enter_stage(g, job, l);
+#undef AT
+}
+
+// A cook of the job takes lane l and writes down its drop.
+static void begin_cook(Group &g, Job &job, int l) {
+  load(g, job, l, g.next_cook++);
+  M here = M{};
+  set_lane(here, l, true);
+  write_down(g, job, here);
+}
+
+// What is left of a cook that is over: cells, water book and heat book of its pieces, how the march went.
+static void unload(Group &g, Job &job, int l) {
+#define AT(x) lane_of(x, l)
+  const Count n = g.n_core, m = g.n_crust, k = g.cook[l];
+  double *cook = job.final_cook + N_FINAL_COOK * k;
+  cook[F_STEPS] = AT(g.steps), cook[F_REJECTED] = AT(g.rejected), cook[F_SMALLEST] = AT(g.smallest);
+  cook[F_STATUS] = AT(g.status), cook[F_FORCED] = AT(g.forced);
+  for (Count i = 0; i < g.n_class; ++i) {
+    Piece &c = g.pieces[i];
+    double bone = AT(c.bone_volume), stored = AT(c.old[COAT_STORED]), start = 0.0;
+    double *cells = job.final_cells + (k * g.n_class + i) * 3 * n, *piece = job.final_piece + (k * g.n_class + i) * N_FINAL_PIECE;
+    for (Count j = 0; j < n; ++j) {
+      cells[j] = AT(c.t_old[j]), cells[n + j] = AT(c.phi_old[j]);
+      V size = cell_volume(c, j, c.old[GRID_VOLUME]), heat = size * enthalpy(c, j, c.t_old[j]);
+      cells[2 * n + j] = AT(size), stored += AT(heat);
+    }
+    for (Count j = 0; j < m; ++j) stored += (AT(c.cv_old[j + 1]) - AT(c.cv_old[j])) * AT(c.c_crust) * AT(c.ct_old[j]);
+    double t = AT(c.start_temp), meat = t * (AT(c.c0) + t * (0.5 * AT(c.c1) + t * AT(c.c2) / 3.0));
+    start = (AT(c.face_volume) - bone) * meat + bone * AT(c.c_bone) * t;
+    double in = AT(c.old[HEAT_IN]), out = AT(c.old[HEAT_OUT]), gap = in - out - (stored - start);
+    double sum = (in > 0 ? in : -in) + (out > 0 ? out : -out);
+    piece[F_GAP] = (gap > 0 ? gap : -gap) / (sum > 1.0 ? sum : 1.0);
+    piece[F_EVAPORATED] = AT(c.old[EVAPORATED]), piece[F_FREE] = AT(c.old[FREE]), piece[F_HELD] = AT(c.old[HELD]);
+    piece[F_FRONT_VOLUME] = AT(c.old[FRONT_VOLUME]);
+  }
+#undef AT
+}
+
+// Ended cooks leave their lanes, the next ones take them; a lane without a cook stands still. False: look again.
+INLINE bool refill(Group &g, Job &job) {
+  bool settled = true;
+  for (int l = 0; l < LANES; ++l) {
+    if (!get_lane(g.running, l) || g.ended[l] == 0.0) continue;
+    unload(g, job, l);
+    if (g.next_cook < job.cooks)
+      begin_cook(g, job, l);
+    else
+      set_lane(g.running, l, false), set_lane(g.fresh, l, false);
+    settled &= !get_lane(g.running, l) || g.ended[l] == 0.0;
+  }
+  return settled;
+}
+
+// Places for the arrays of the cells in the space behind the group.
+static void lay_out(Group &g, const Job &job, V *at) {
+  const Count n = g.n_core, m = g.n_crust;
+  for (Count i = 0; i < g.n_class; ++i) {
+    Piece &c = g.pieces[i];
+    c.bone = job.bone[i];
+    V ** set_5[] = {&c.t, &c.t_old, &c.t_older, &c.hist, &c.phi, &c.phi_old, &c.p, &c.q,
+                  &c.rhs, &c.alpha, &c.pull, &c.f, &c.df, &c.fdf};
+    for (V **x : set_5)
+      *x = at, at += n;
+    c.shape = at, at += (c.bone ? 4 : 1) * (n + 1);
+    V ** set_6[] = {&c.ct, &c.ct_old, &c.ct_older, &c.c_hist, &c.cp, &c.cq, &c.cv,
+                  &c.cv_old, &c.cv_older};
+    for (V **x : set_6)
+      *x = at, at += m + 1;
+  }
+  g.written = at;
+}
+
+// Bytes of work space for a job.
+extern "C" Count NAME(work_space)(const Job *job) {
+  Count piece = 18 * (job->n_core + 1) + 9 * (job->n_crust + 1) + 4;
+  return sizeof(Group) + job->classes * (sizeof(Piece) + piece * sizeof(V)) + (job->trace_width + 1) * sizeof(V) + 64;
+}
+
+// March until all cooks are over (1) or the trace has no more room (0: call again with new blocks).
+extern "C" Count NAME(march)(Job *job_, void *space, Count begin) {
+  Job &job = *job_;
+  Group &g = *(Group *)space;
+  if (begin) {
+    g.n_class = job.classes, g.n_core = job.n_core, g.n_crust = job.n_crust, g.passes = job.passes;
+    g.steady = all(job.steady), g.next_cook = 0;
+    g.pieces = (Piece *)(&g + 1);
+    lay_out(g, job, (V *)(g.pieces + g.n_class));
+    for (int l = 0; l < LANES; ++l) {
+      if (g.next_cook < job.cooks) {
+        begin_cook(g, job, l);
+        continue;
+      }
+      load(g, job, l, 0);  // numbers for a lane that stands still
+      set_lane(g.running, l, false), set_lane(g.fresh, l, false);
+    }
+  }
+  while (true) {
+    if (job.block_count - job.blocks_used < 2 * LANES) return 0;
+    if (!refill(g, job)) continue;
+    if (!any(g.running)) return 1;
+    M fresh = g.fresh & g.running;
+    if (any(fresh)) {
+      choose_step(g, fresh);
+      predict(g, fresh);
+      M tables = fresh & (g.oil_table > 0.0);
+      if (any(tables)) put(g.now[OIL_TEMP], tables, told(g, job, 0, tables));
+    }
+    put(g.tries, fresh, 0.0);
+    V moved = solve_pass(g, job);
+    g.tries += 1.0;
+    M tried = g.running & ((moved < g.steady) | (g.tries >= all((double)g.passes)));
+    g.fresh = tried;
+    if (!any(tried)) continue;
+    for (Count i = 0; i < g.n_class; ++i) read_core(g.pieces[i], tried);
+    put(g.attempts, tried, g.attempts + 1.0);
+    M kept = accept(g, tried);
+    if (any(kept)) finish_step(g, job, kept);
+  }
+}

@@ -1,0 +1,499 @@
+// The physics of docs/theory/engine.md, "The statement": heat and water of the pieces, the vat around them.
+//
+// Per unit outer area, with enclosed volume v(r) = r^(n+1) / ((n+1) a^n) and area A = (r/a)^n, each cell j
+// between the moving faces j and j+1 obeys
+//
+//     d(V_j H_j)/dt = q_(j+1) - q_j + w_(j+1) H_(j+1) - w_j H_j ,   w = dv/dt of the face,
+//
+// q = A k dT/dr counted positive inward. With the enthalpy linear in the new temperature the row reads
+// diag T_j = alpha_j T_(j-1) + beta_(j+1) T_(j+1) + rhs. Sweep rates come from the same BDF formula as the
+// volumes, so a uniform temperature stays uniform.
+#pragma once
+#include "group.h"
+
+// Saturated steam: IAPWS-IF97 region 4, table 34; latent heat: quadratic through IAPWS-95 (steam.py).
+constexpr double N1 = 0.11670521452767e4, N2 = -0.72421316703206e6, N3 = -0.17073846940092e2, N4 = 0.12020824702470e5,
+                 N5 = -0.32325550322333e7, N6 = 0.14915108613530e2, N7 = -0.48232657361591e4, N8 = 0.40511340542057e6,
+                 N9 = -0.23855557567849, N10 = 0.65017534844798e3;
+constexpr double LATENT_0 = 2.48638108e6, LATENT_1 = -1.95302703e3, LATENT_2 = -3.46620296;
+constexpr double KELVIN = 273.15, GAS_STEAM = 461.526, GAS_AIR = 287.053;  // [J/(kg K)]
+constexpr double WATER_HEAT = 4180.0;    // liquid water between 20 and 60 degC, IAPWS-95 [J/(kg K)]
+constexpr double SMOOTHING_PA = 200.0;   // orifice law regularised below this difference
+constexpr double EMPTY_PA = 2000.0;      // steam pressure floor of the condensation term
+constexpr double PRESSURE_SETTLED_PA = 0.2;
+constexpr double LOWEST_FRONT = 0.3;     // share of a that the grid follows
+constexpr double SETTLED = 1e-9;         // of the half thickness
+
+INLINE V boiling_temp(V pressure) {
+  V beta = root(root(pressure * 1e-6)), square = beta * beta;
+  V e = square + N3 * beta + N6, f = N1 * square + N4 * beta + N7, g = N2 * square + N5 * beta + N8;
+  V d = 2.0 * g / (-f - root(f * f - 4.0 * e * g)), sum = N10 + d;
+  return 0.5 * (sum - root(sum * sum - 4.0 * (N9 + N10 * d))) - KELVIN;
+}
+
+INLINE V saturation(V temp) {
+  V kelvin = temp + KELVIN, theta = kelvin + N9 / (kelvin - N10);
+  V a = theta * (theta + N1) + N2, b = theta * (N3 * theta + N4) + N5, c = theta * (N6 * theta + N7) + N8;
+  V r = 2.0 * c / (-b + root(b * b - 4.0 * a * c));
+  return 1e6 * (r * r) * (r * r);
+}
+
+INLINE V latent_heat(V temp) { return LATENT_0 + temp * (LATENT_1 + LATENT_2 * temp); }
+
+// ---- what the surface sees -------------------------------------------------------------------------------
+
+// Temperature seen by the surface and surface coefficient: dh/dt = (min(h_still + c m, h_max) - h) / tau.
+INLINE void see_source(Group &g, Piece &c) {
+  V oil = g.now[OIL_TEMP];
+  V apart = size_of(oil - c.surface_temp) / most(c.still_reference, 1e-9);
+  V still = c.h_still * pick(c.still_reference > 0.0, root(root(apart)), 1.0);  // natural convection: h ~ dT^(1/4)
+  V aim = least(still + c.h_gain * (c.flux + c.flash), c.h_cap);
+  V past = c.g1 * c.old[H_NOW] + c.g2 * c.older[H_NOW];
+  V h = (aim - c.h_lag * past) / (1.0 + c.h_lag * c.g0);
+  c.source_temp = pick(c.in_air, g.air_temp, oil);
+  c.now[H_NOW] = pick(c.in_air, g.air_h, h);
+}
+
+// Wet share and heat capacity of the coat; path of vapour through crust and dry coat.
+INLINE void wet_coat(Group &g, Piece &c) {
+  V wet = pick(c.film > 0.0, between(c.now[FREE] / most(c.film, 1e-30), all(0.0), all(1.0)), 0.0);
+  V heat = c.coat_solids + WATER_HEAT * wet * c.film;
+  V past = c.g1 * c.old[PLANE_THEN] + c.g2 * c.older[PLANE_THEN];
+  M stores = ~c.crusted & (c.coat_solids > 0.0);
+  c.wet = wet;
+  c.coat_g = pick(stores, heat * c.g0, 0.0);
+  c.coat_past = pick(stores, heat * past, 0.0);
+  V dry = c.radius - c.now[FRONT] + (1.0 - wet) * c.coat;
+  c.vapour_path = 1.0 / g.air_transfer + dry / most(c.diffusivity, 1e-30);
+}
+
+// ---- heat in a piece ---------------------------------------------------------------------------------------
+
+// Conductances of the half cells on both sides of the front and at the outer surface.
+INLINE void join_front_and_surface(const Group &g, Piece &c, V shape) {
+  V h = c.now[H_NOW], t_front = c.front_temp, s = c.now[FRONT];
+  V thick = most(c.radius - s, 1e-12);
+  c.meat_span = 1.0 / (s - c.bone_radius);
+  c.crust_span = c.k_crust / thick;
+  V core_g = meat_conductivity(c, 0.5 * (c.t[g.n_core - 1] + t_front)) * shape;
+  c.meat_share = pick(c.crusted, 1.0, 1.0 / (1.0 + core_g * c.wet * c.coat_wet));
+  c.core_g = core_g * c.meat_share;
+  c.core_beta = c.core_g + 2.0 * c.sweep_front * meat_heat(c, t_front);
+  h = h / (1.0 + h * (1.0 - c.wet) * c.coat_dry);
+  V half = c.crust_span * (2.0 * (double)g.n_crust);
+  V share = h / (h + half);
+  c.crust_g = pick(c.crusted, c.area_front * half, h);
+  c.surface_u = pick(c.crusted, share * half, h);
+  c.surface_phi = pick(c.crusted, share, 1.0);
+}
+
+// Conductance over area and distance of core face j, 1 <= j <= n_core.
+INLINE V face_shape(const Piece &c, Count j, V scale, V s) {
+  if (c.bone == 0) return c.shape[j] * scale;
+  const V *x = c.shape + 4 * j;
+  V cubic = x[0] + s * (x[1] + s * (x[2] + s * x[3]));
+  return j <= c.bone ? cubic : cubic * scale;
+}
+
+// Conductance [W/(m2 K)] of core face j between cells of temperatures `inner` and `outer`.
+INLINE V face_conductance(const Piece &c, Count j, V inner, V outer, V scale, V s) {
+  V shape = face_shape(c, j, scale, s);
+  if (j > c.bone || c.bone == 0) return meat_conductivity(c, 0.5 * (inner + outer)) * shape;
+  if (j < c.bone) return c.k_bone * shape;
+  V half_meat = c.meat_half * (s - c.bone_radius);  // bone and meat in series
+  return shape / (c.bone_half / c.k_bone + half_meat / meat_conductivity(c, outer));
+}
+
+// Forward elimination, centre to front: T_j = P_j + Q_j T_(j+1).
+INLINE void eliminate_core(const Group &g, Piece &c) {
+  const Count n = g.n_core, bone = c.bone;
+  const V s = c.now[FRONT], whole = c.now[GRID_VOLUME];
+  const V scale = bone ? c.meat_span : c.area_front / s;
+  const V meat = c.g0 * (whole - c.bone_volume), still = c.g0 * c.bone_volume;
+  const V half = 0.5 * c.c1, third = (2.0 / 3.0) * c.c2;
+  V t = c.t[0], alpha = all(0.0), beta = all(0.0), eps = all(0.0), p = all(0.0), q = all(0.0);
+  V heat = bone ? c.c_bone : meat_heat(c, t), rest = bone ? all(0.0) : -t * t * (half + t * third);
+  for (Count j = 0; j < n; ++j) {
+    V alpha_up, beta_up, eps_up, t_up = t, heat_up = heat, rest_up = rest;
+    if (j + 1 < n) {
+      t_up = c.t[j + 1];
+      bool bony = j + 1 < bone;
+      heat_up = bony ? c.c_bone : meat_heat(c, t_up);
+      rest_up = bony ? all(0.0) : -t_up * t_up * (half + t_up * third);
+      V k = face_conductance(c, j + 1, t, t_up, scale, s);
+      V w = bony ? all(0.0) : c.f[j + 1] * c.sweep_front;
+      alpha_up = k - w * heat;
+      beta_up = k + w * heat_up;
+      eps_up = w * (rest + rest_up);
+    } else {
+      V f = c.front_temp;
+      alpha_up = c.core_g;
+      beta_up = c.core_beta;
+      eps_up = -2.0 * c.sweep_front * f * f * (half + f * third);
+    }
+    V size = c.df[j] * (j < bone ? still : meat);
+    V diag = size * heat + alpha_up + beta;
+    V rhs = eps_up - eps - size * rest - c.hist[j];
+    V inverse = 1.0 / (diag - alpha * q);
+    c.rhs[j] = rhs;
+    c.alpha[j] = alpha;
+    c.pull[j] = alpha + beta_up - diag;
+    c.p[j] = p = (rhs + alpha * p) * inverse;
+    c.q[j] = q = beta_up * inverse;
+    t = t_up, heat = heat_up, rest = rest_up, alpha = alpha_up, beta = beta_up, eps = eps_up;
+  }
+}
+
+// Backward elimination, surface to front: T_j = P_j + Q_j T_(j-1). Steam of `steam_flux` crosses the crust.
+INLINE void eliminate_crust(const Group &g, Piece &c) {
+  const Count n = g.n_crust;
+  const V s = c.now[FRONT], steam = c.steam_flux * c.vapour_cp, wide = (c.radius - s) / (double)n;
+  V alpha_up = c.surface_u + steam * (1.0 - c.surface_phi), beta_up = c.surface_u - steam * c.surface_phi;
+  V p = c.source_temp, q = all(0.0), outer = c.face_volume;
+  c.cv[n] = outer;
+  for (Count j = n - 1; j >= 0; --j) {
+    V r = s + (double)j * wide, v = volume_at(c, r), alpha, beta;
+    V sweep = 0.5 * (c.g0 * v + c.g1 * c.cv_old[j] + c.g2 * c.cv_older[j]);
+    if (j > 0) {
+      V w = sweep * c.c_crust - 0.5 * steam, k = c.crust_span * (double)n * area_at(c, r);
+      alpha = k - w;
+      beta = k + w;
+    } else {  // the front seen from the crust
+      alpha = c.crust_g - 2.0 * sweep * c.c_crust + steam;
+      beta = c.crust_g;
+    }
+    V diag = c.g0 * (outer - v) * c.c_crust + alpha_up + beta;
+    V inverse = 1.0 / (diag - beta_up * q);
+    c.cv[j] = v;
+    c.cp[j] = p = (beta_up * p - c.c_hist[j]) * inverse;
+    c.cq[j] = q = alpha * inverse;
+    alpha_up = alpha, beta_up = beta, outer = v;
+  }
+}
+
+// Everything about a piece that does not depend on the pressure, to the balance L flux = A - B T_f at the front.
+INLINE void assemble(const Group &g, Piece &c) {
+  const V s = c.now[FRONT];
+  c.now[GRID_VOLUME] = volume_at(c, s);
+  c.sweep_front = 0.5 * (c.g0 * c.now[GRID_VOLUME] + c.g1 * c.old[GRID_VOLUME] + c.g2 * c.older[GRID_VOLUME]);
+  c.area_front = area_at(c, s);
+  V scale = c.bone ? 1.0 / (s - c.bone_radius) : c.area_front / s;
+  join_front_and_surface(g, c, face_shape(c, g.n_core, scale, s));
+  eliminate_core(g, c);
+  V p = c.p[g.n_core - 1], q = c.q[g.n_core - 1];
+  V a = c.core_g * p, b = c.core_g * (1.0 - q);
+  V bare_a = a + c.crust_g * c.source_temp - c.coat_past, bare_b = b + c.crust_g + c.coat_g;
+  if (!any(c.crusted)) {
+    for (Count j = 0; j <= g.n_crust; ++j) c.cv[j] = c.face_volume;
+    c.balance_a = bare_a, c.balance_b = bare_b;
+    return;
+  }
+  eliminate_crust(g, c);
+  c.balance_a = pick(c.crusted, a + c.crust_g * c.cp[0], bare_a);
+  c.balance_b = pick(c.crusted, b + c.crust_g * (1.0 - c.cq[0]), bare_b);
+}
+
+// Temperatures of all cells from the front temperature; surface temperature and flux.
+INLINE void substitute(const Group &g, Piece &c) {
+  V front = c.front_temp, t = front;
+  for (Count j = g.n_core - 1; j >= 0; --j)  // flashing cells are held at boiling
+    c.t[j] = t = pick(c.flash_from <= (double)j, front, c.p[j] + c.q[j] * t);
+  V outer = front;
+  if (any(c.crusted))
+    for (Count j = 0; j < g.n_crust; ++j) c.ct[j] = outer = pick(c.crusted, c.cp[j] + c.cq[j] * outer, front);
+  else
+    for (Count j = 0; j < g.n_crust; ++j) c.ct[j] = front;
+  V phi = pick(c.crusted, c.surface_phi, 0.0);
+  c.face_temp = (1.0 - phi) * outer + phi * c.source_temp;
+  c.surface_flux = c.surface_u * (c.source_temp - outer);
+  c.surface_temp = c.source_temp - c.surface_flux / c.now[H_NOW];
+}
+
+// ---- evaporation -------------------------------------------------------------------------------------------
+
+struct Flash {
+  V heat, slope, first;  // given off to stay at boiling [W/m2], its slope, first cell that boils
+};
+
+// The contiguous cells next to the front that would pass boiling, and what they must give off to stay there.
+INLINE Flash flash_of(const Group &g, const Piece &c, V boiling) {
+  Flash x = {all(0.0), all(0.0), all((double)g.n_core)};
+  M going = yes();
+  for (Count j = g.n_core - 1; j >= 0; --j) {
+    V at = c.p[j] + c.q[j] * boiling;
+    M hot = going & (at > boiling + 1e-9);
+    if (j < c.bone) hot = M{};
+    if (j + 1 < g.n_core) {  // the last cell that boils draws on this one
+      M ends = going & ~hot;
+      x.heat += pick(ends, c.alpha[j + 1] * (at - boiling), 0.0);
+      x.slope += pick(ends, c.alpha[j + 1] * (c.q[j] - 1.0), 0.0);
+    }
+    if (!any(hot)) return x;
+    x.heat += pick(hot, c.rhs[j] + c.pull[j] * boiling, 0.0);
+    x.slope += pick(hot, c.pull[j], 0.0);
+    put(x.first, hot, (double)j);
+    going = hot;
+  }
+  return x;
+}
+
+// Temperature of the evaporation plane of a piece in air: heat reaching it = vapour leaving it.
+INLINE void dry_in_air(const Group &g, Piece &c) {
+  M moving = c.in_air & (c.diffusivity > 0.0);
+  if (!any(moving)) return;
+  V boiling = g.atmosphere_boiling, latent = latent_heat(boiling), damp = g.air_vapour;
+  V a = c.balance_a, b = c.balance_b, hottest = least(a / b, boiling), t = least(c.front_temp, hottest);
+  for (int i = 0; i < 8 && any(moving); ++i) {
+    V kelvin = t + KELVIN, vapour = saturation(most(t, 0.0)) / (GAS_STEAM * kelvin);
+    V gap = a - b * t - latent * most(vapour - damp, 0.0) / c.vapour_path;
+    V steep = latent * vapour * (latent / (GAS_STEAM * kelvin) - 1.0) / kelvin / c.vapour_path;
+    V moved = gap / (-b - pick(vapour > damp, steep, 0.0));
+    put(t, moving, least(t - moved, hottest));
+    moving &= size_of(moved) >= 1e-6;
+  }
+  c.plane = t;
+}
+
+// Front and flash flux [kg/(m2 s)] and temperature of the front at a boiling point; slope of the sum in it.
+INLINE V boil(const Group &g, Piece &c, V boiling, V latent) {
+  V a = c.balance_a, b = c.balance_b, per = 1.0 / latent;
+  M dry = c.spent > 1.0, boils = ~dry & (a > b * boiling);
+  V flux = pick(boils, (a - b * boiling) * per, 0.0), slope = pick(boils, -b * per, 0.0);
+  V front = pick(boils, boiling, a / b);
+  M in_air = c.in_air & (c.diffusivity > 0.0) & ~dry;
+  put(flux, in_air, most(a - b * c.plane, 0.0) * per);
+  put(front, in_air, c.plane);
+  put(slope, in_air, 0.0);
+  Flash x = flash_of(g, c, boiling);
+  V from_source = c.crust_g * c.source_temp - c.coat_past, to_source = c.crust_g + c.coat_g;
+  a = pick(c.crusted, c.crust_g * c.cp[0], from_source);
+  b = pick(c.crusted, c.crust_g * (1.0 - c.cq[0]), to_source);
+  V crust = a - b * boiling;  // negative where a cooling crust draws heat from the core
+  M inside = ~dry & (x.first < (double)g.n_core);
+  M both = inside & (x.heat > 0.0) & (crust >= 0.0), inner = inside & ~both & (x.heat + crust > 0.0);
+  M flashes = both | inner;
+  put(flux, flashes, pick(both, crust * per, 0.0));
+  put(front, flashes, boiling);
+  put(slope, flashes, (x.slope - b) * per);
+  c.flux = flux, c.front_temp = front;
+  c.flash = pick(both, x.heat * per, pick(inner, (x.heat + crust) * per, 0.0));
+  c.flash_from = pick(flashes, x.first, (double)g.n_core);
+  return slope;
+}
+
+struct Rate {
+  V value, slope;
+};
+
+// Steam given off by all pieces [kg/s] and its slope in the boiling point.
+INLINE Rate evaporate(Group &g, V boiling) {
+  Rate made = {all(0.0), all(0.0)};
+  V latent = latent_heat(boiling);
+  for (Count i = 0; i < g.n_class; ++i) {
+    Piece &c = g.pieces[i];
+    V slope = boil(g, c, boiling, latent);
+    made.value += c.area * (c.flux + c.flash);
+    made.slope += c.area * slope;
+  }
+  return made;
+}
+
+// ---- headspace, lid, oil -----------------------------------------------------------------------------------
+
+// Mass flow [kg/s] C_d A sqrt(2 rho dp), regularised at zero, and its slope in dp.
+INLINE Rate orifice(V area, V density, V difference) {
+  M flows = (difference > 0.0) & (area > 0.0);
+  V scale = area * root(2.0 * density), r = root(most(difference, 0.0) + SMOOTHING_PA);
+  V slope = scale * (0.5 * difference + SMOOTHING_PA) / (r * r * r);
+  return {pick(flows, scale * difference / r, 0.0), pick(flows, slope, 0.0)};
+}
+
+// Gas leaving through relief, leak and vent [kg/s] and its slope in pressure.
+INLINE Rate outflow(const Group &g, V pressure, V density) {
+  V gauge = pressure - g.atmosphere, over = gauge - g.relief_gauge;
+  Rate out = orifice(g.leak_area + pick(g.lid == LID_VENT, g.vent_area, 0.0), density, gauge);
+  out.value += pick(over > 0.0, g.relief_slope * over, 0.0);
+  out.slope += pick(over > 0.0, g.relief_slope, 0.0);
+  return out;
+}
+
+// Steam condensing on the lid [kg/s], slope in steam pressure, and the new lid temperature.
+INLINE Rate condense(Group &g, V steam) {
+  V past = g.g1 * g.old[LID_TEMP] + g.g2 * g.older[LID_TEMP];
+  V base = g.lid_heat * g.g0 + g.lid_room_ua;
+  V free = (g.lid_room_ua * g.room_temp - g.lid_heat * past) / base;
+  steam = most(steam, EMPTY_PA);
+  V dew = boiling_temp(steam), latent = latent_heat(dew), kelvin = dew + KELVIN;
+  M wets = dew > free;
+  V share = g.lid_ua * base / (base + g.lid_ua) / latent;
+  V slope = GAS_STEAM * kelvin * kelvin / (steam * latent);
+  g.now[LID_TEMP] = pick(wets, (free * base + g.lid_ua * dew) / (base + g.lid_ua), free);
+  return {pick(wets, share * (dew - free), 0.0), pick(wets, share * slope, 0.0)};
+}
+
+// Pressure of closed vats at the new level by safeguarded Newton; every term of the balance grows with it.
+// Lanes that have settled stay as they are while others go on. Returns the boiling point of every lane.
+INLINE V solve_pressure(Group &g, M closed, V p, V boiling) {
+  V past = g.g1 * g.old[PRESSURE] + g.g2 * g.older[PRESSURE], air = g.now[AIR_PRESSURE];
+  V store = g.head_volume / g.head_temp_k, out = all(0.0), density = all(1.0), lid = g.now[LID_TEMP];
+  V low = 0.3 * g.atmosphere, high = g.atmosphere + g.relief_gauge + 2e5;
+  V outside = g.atmosphere / (GAS_AIR * g.head_temp_k);
+  p = pick(closed, between(p, low, high), p);
+  M moving = closed & g.running;
+  for (int i = 0; i < 60; ++i) {
+    boiling = pick(closed, boiling_temp(p), boiling);
+    Rate made = evaporate(g, boiling);
+    V steam = most(p - air, 0.0), kelvin = boiling + KELVIN;
+    density = (steam / GAS_STEAM + air / GAS_AIR) / g.head_temp_k;
+    V mean_gas = p / (density * g.head_temp_k);
+    Rate leaves = outflow(g, p, density), drawn = orifice(g.breather_area, outside, g.atmosphere - p);
+    Rate lost = condense(g, steam);
+    out = leaves.value;
+    V d_boil = GAS_STEAM * kelvin * kelvin / (p * latent_heat(boiling));
+    V gap = store * (g.g0 * p + past) - GAS_STEAM * (made.value - lost.value);
+    gap += mean_gas * leaves.value - GAS_AIR * drawn.value;
+    V slope = store * g.g0 - GAS_STEAM * (made.slope * d_boil - lost.slope);
+    slope += mean_gas * leaves.slope + GAS_AIR * drawn.slope;
+    high = pick(gap > 0.0, least(high, p), high);
+    low = pick(gap > 0.0, low, most(low, p));
+    V trial = p - gap / slope;
+    trial = pick((low < trial) & (trial < high), trial, 0.5 * (low + high));
+    moving &= size_of(trial - p) >= PRESSURE_SETTLED_PA;
+    put(p, moving, trial);
+    if (!any(moving)) break;
+  }
+  V air_past = g.g1 * g.old[AIR_PRESSURE] + g.g2 * g.older[AIR_PRESSURE];
+  V inflow = GAS_AIR * orifice(g.breather_area, outside, g.atmosphere - p).value / store;
+  V left = between((inflow - air_past) / (g.g0 + out / (density * g.head_volume)), all(0.0), p);
+  g.now[AIR_PRESSURE] = pick(closed, left, g.now[AIR_PRESSURE]);
+  g.now[LID_TEMP] = pick(closed, g.now[LID_TEMP], lid);
+  g.now[PRESSURE] = p;
+  return boiling;
+}
+
+// Pressure, boiling point and evaporation; `told` are prescribed pressures.
+INLINE void close_vat(Group &g, V told) {
+  M table = g.pressure_table > 0.0;
+  M closed = ~table & ((g.lid == LID_PRESSURE) | (g.lid == LID_VENT)), open = ~table & ~closed;
+  V boiling = g.atmosphere_boiling, p = pick(open, g.atmosphere, g.now[PRESSURE]);
+  if (any(table)) p = pick(table, told, p), boiling = pick(table, boiling_temp(p), boiling);
+  V past = g.g1 * g.old[LID_TEMP] + g.g2 * g.older[LID_TEMP];
+  V lid = (g.lid_room_ua * g.room_temp - g.lid_heat * past) / (g.lid_heat * g.g0 + g.lid_room_ua);
+  put(g.now[AIR_PRESSURE], open, g.atmosphere);
+  put(g.now[LID_TEMP], open, lid);
+  g.now[PRESSURE] = p;
+  if (any(closed & g.running))
+    g.tsat = solve_pressure(g, closed, p, boiling);
+  else
+    evaporate(g, g.tsat = boiling);
+}
+
+// Heat stored in oil and vat metal [J], zero at 0 degC.
+INLINE V oil_enthalpy(const Group &g, V t) {
+  return g.oil_mass * t * (g.oil_cp0 + 0.5 * g.oil_cp1 * t) + g.metal_heat * t;
+}
+
+// (M c_p + C_metal) dT_o/dt = Q_heater - sum S q - UA (T_o - T_room); on/off in a band, or proportional.
+INLINE void solve_oil(Group &g) {
+  V oil = g.now[OIL_TEMP], taken = all(0.0), slope = g.loss_ua;
+  for (Count i = 0; i < g.n_class; ++i) {
+    const Piece &c = g.pieces[i];
+    taken += pick(c.in_air, 0.0, c.area * c.surface_flux);
+    slope += pick(c.in_air, 0.0, c.area * c.surface_u);
+  }
+  taken += g.loss_ua * (oil - g.room_temp);
+  M banded = g.band > 0.0;
+  V share = between((g.set_c + 0.5 * g.band - oil) / most(g.band, 1e-30), all(0.0), all(1.0));
+  V power = g.heater * pick(banded, share, pick(g.heating, 1.0, 0.0));
+  slope += pick(banded & (power > 0.0) & (power < g.heater), g.heater / most(g.band, 1e-30), 0.0);
+  V heat = g.g0 * oil_enthalpy(g, oil) + g.g1 * oil_enthalpy(g, g.old[OIL_TEMP]);
+  heat += g.g2 * oil_enthalpy(g, g.older[OIL_TEMP]);
+  V capacity = g.oil_mass * (g.oil_cp0 + g.oil_cp1 * oil) + g.metal_heat;
+  M free = g.oil_table == 0.0;
+  put(g.now[OIL_TEMP], free, oil - (heat + taken - power) / (g.g0 * capacity + slope));
+  V made = (power - g.g1 * g.old[HEATER_HEAT] - g.g2 * g.older[HEATER_HEAT]) / g.g0;
+  V gone = (taken - g.g1 * g.old[ROOM_HEAT] - g.g2 * g.older[ROOM_HEAT]) / g.g0;
+  put(g.now[HEATER_HEAT], free, made);
+  put(g.now[ROOM_HEAT], free, gone);
+}
+
+// ---- the water of a piece ----------------------------------------------------------------------------------
+// All water given off is counted once, E(t); what has not left is W = W0 - E. Meat holds the share phi of its
+// water; protein lets go of the rest as it warms, dphi/dt = -max(phi - (1 - L(T)), 0) / tau. HELD is the integral
+// of w phi over the wet meat, FREE = W - HELD. Where FREE is used up the front recedes until HELD = W.
+
+// Holding shares after the step about to be tried, and what the piece lets go in it [kg/m2]. The logistic is
+// (1 + tanh(u / 2)) / 2 with Lambert's continued fraction for tanh, within 5e-5.
+INLINE void let_go(const Group &g, Piece &c, M fresh) {
+  if (!any(c.drip_half > 0.0)) {
+    put(c.dripped, fresh, 0.0);
+    return;
+  }
+  V relaxed = 1.0 - exponential(-g.step / c.drip_lag), sum = all(0.0), fall = all(0.0);
+  V old = c.old[GRID_VOLUME];
+  for (Count j = c.bone; j < g.n_core; ++j) {
+    V u = between((0.5 * (c.t_old[j] + c.t[j]) - c.drip_mid) * c.drip_half_steep, all(-5.0), all(5.0)), s = u * u;
+    V top = u * (135135.0 + s * (17325.0 + s * (378.0 + s)));
+    V loose = c.drip_half * (1.0 + top / (135135.0 + s * (62370.0 + s * (3150.0 + 28.0 * s))));
+    fall = relaxed * most(c.phi_old[j] - 1.0 + loose, 0.0);
+    put(c.phi[j], fresh, c.phi_old[j] - fall);
+    sum += fall * cell_volume(c, j, old);
+  }
+  sum += fall * (c.old[FRONT_VOLUME] - old);  // the last cell's water ends at the front itself
+  put(c.dripped, fresh, c.water * sum);
+}
+
+// Volume inside the front once it has passed water of `dried` [m], cell by cell inward.
+INLINE V recede(const Group &g, const Piece &c, V volume, V dried, M where) {
+  V phi = c.phi[g.n_core - 1];
+  for (Count j = g.n_core - 1; j > 0; --j) {
+    V low = face_volume(c, j, c.old[GRID_VOLUME]);
+    phi = pick(where, c.phi[j], phi);
+    where &= phi * (volume - low) < dried;
+    if (!any(where)) break;
+    dried = pick(where, dried - phi * (volume - low), dried);
+    volume = pick(where, low, volume);
+    if (j == 1) phi = pick(where, c.phi[0], phi);
+  }
+  return volume - dried / phi;
+}
+
+// Position of the front [m] that encloses a volume [m], by Newton.
+INLINE V front_at(const Piece &c, V volume, V guess) {
+  V s = guess;
+  M moving = yes();
+  for (int i = 0; i < 4 && any(moving); ++i) {
+    V moved = (volume_at(c, s) - volume) / (c.v1 + s * (2.0 * c.v2 + 3.0 * s * c.v3));
+    put(s, moving, s - moved);
+    moving &= size_of(moved) >= SETTLED * c.radius;
+  }
+  return between(s, 0.28 * c.radius, c.radius);
+}
+
+// New water book and front from the evaporation flux; returns the change [m].
+INLINE V move_front(const Group &g, Piece &c) {
+  V left = c.flux + c.flash, t = c.front_temp, latent = latent_heat(g.tsat);
+  V gone = (left - c.g1 * c.old[EVAPORATED] - c.g2 * c.older[EVAPORATED]) / c.g0;
+  V water = c.water_start - gone, held = c.old[HELD] - c.dripped;
+  V out = latent * left + c.steam_flux * c.vapour_cp * (c.face_temp - t);
+  V change = size_of(water - held - c.now[FREE]) / c.water;
+  if (any(c.crusted)) {
+    V volume = c.old[FRONT_VOLUME];
+    M recedes = c.crusted & (held > water) & (c.spent == 0.0);
+    if (any(recedes)) volume = pick(recedes, recede(g, c, volume, (held - water) / c.water, recedes), volume);
+    V s = front_at(c, volume, c.now[FRONT]);
+    put(held, c.crusted, least(held, water));
+    put(change, c.crusted, size_of(s - c.now[FRONT]));
+    put(c.now[FRONT], c.crusted, s);
+    put(c.now[FRONT_VOLUME], c.crusted, volume);
+    V swept = 2.0 * c.sweep_front * (meat_enthalpy(c, t) - c.c_crust * t);  // sensible heat of water that leaves
+    out = pick(c.crusted, out - swept, out);
+  }
+  c.now[FREE] = water - held, c.now[HELD] = held, c.now[EVAPORATED] = gone;
+  c.now[FLUX_THEN] = c.flux, c.now[PLANE_THEN] = t;
+  V coat = c.coat_g * t + c.coat_past;
+  c.now[HEAT_IN] = (c.surface_flux - c.g1 * c.old[HEAT_IN] - c.g2 * c.older[HEAT_IN]) / c.g0;
+  c.now[HEAT_OUT] = (out - c.g1 * c.old[HEAT_OUT] - c.g2 * c.older[HEAT_OUT]) / c.g0;
+  c.now[COAT_STORED] = (coat - c.g1 * c.old[COAT_STORED] - c.g2 * c.older[COAT_STORED]) / c.g0;
+  return change;
+}

@@ -1,0 +1,227 @@
+"""Packs questions into the arrays of the march: one row a piece class, one row a cook."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+from operator import attrgetter
+
+import numpy as np
+from numpy.typing import NDArray
+
+from frywright.model.errors import InputError
+from frywright.physics import grid, ranges
+from frywright.physics.inputs import Cook, Curve, PieceClass, Precision, Span, quadratic
+from frywright.physics.steam import boiling_temp_c
+
+Array = NDArray[np.float64]
+Numbers = NDArray[np.int64]
+
+_PIECE = tuple(
+    """
+    half_thickness_m bone_radius_m bone_conductivity_w_mk bone_heat_j_m3k crust_conductivity_w_mk
+    crust_heat_j_m3k water_kg_m3 film_kg_m2 start_temp_c still_h_w_m2k gain_h_j_kgk cap_h_w_m2k lag_h_s
+    vapour_cp_j_kgk drip_frac drip_lag_s drip_mid_c drip_steep_per_k coat_thickness_m
+    coat_conductivity_w_mk coat_wet_conductivity_w_mk coat_heat_j_m2k still_reference_k
+    vapour_diffusivity_m2_s shape_n mass_kg density_kg_m3 area_factor_n
+    """.split()
+)
+PIECE_ROW = tuple(
+    """
+    radius bone_radius area k0 k1 k2 c0 c1 c2 k_bone c_bone k_crust c_crust water film start_temp
+    h_still h_gain h_cap h_lag vapour_cp centre_weight face_volume floor_volume bone_volume water_start
+    drip_half drip_lag drip_mid drip_half_steep coat coat_dry coat_wet coat_solids still_reference
+    diffusivity a0 a1 a2 a3 v0 v1 v2 v3 bone_half meat_half
+    """.split()
+)
+"""Fields of ``PieceGiven`` in lanes/group.h, in order."""
+_VAT = tuple(
+    """
+    oil_mass_kg metal_heat_j_k heater_w swing_k band_k loss_w_k room_temp_c atmosphere_pa head_volume_m3
+    head_temp_c relief_gauge_pa relief_slope_kg_spa leak_area_m2 vent_area_m2 breather_area_m2
+    lid_ua_w_k lid_heat_j_k lid_room_ua_w_k lid_start_c oil_start_c air_h_w_m2k air_temp_c
+    air_vapour_kg_m3 air_transfer_m_s
+    """.split()
+)
+COOK_ROW = tuple(
+    """
+    oil_mass oil_cp0 oil_cp1 metal_heat heater swing band loss_ua room_temp atmosphere head_volume
+    head_temp_k relief_gauge relief_slope leak_area vent_area breather_area lid_ua lid_heat lid_room_ua
+    lid_start oil_start air_h air_temp oil_table pressure_table max_step max_tsat_step
+    atmosphere_boiling first_step early_step early_share air_vapour air_transfer most_steps
+    coldest_start
+    """.split()
+)
+"""Fields of ``CookGiven`` in lanes/group.h, in order."""
+CURVES = (("oil_temp_c", ranges.OIL_CURVE), ("pressure_pa", ranges.PRESSURE_CURVE))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Packed:
+    """Questions of one structure (piece classes, cells in bones) as arrays; rows follow the cooks."""
+
+    piece: Array  # (cook * class, PIECE_ROW)
+    cook: Array  # (cook, COOK_ROW)
+    span: Array  # (span of all cooks, 6)
+    first_span: Numbers
+    span_count: Numbers
+    grid: Array  # (shape, numbers of a grid)
+    grid_of: Numbers  # (cook * class)
+    table: Array  # (point of all curves, time and value)
+    table_start: Numbers  # (cook * 2): oil, pressure
+    table_count: Numbers
+    bone: Numbers  # (class) cells inside the bone
+    precision: Precision
+
+    @property
+    def classes(self) -> int:
+        """Piece classes of a cook."""
+        return len(self.bone)
+
+
+def structure(cook: Cook, precision: Precision) -> tuple[int, ...]:
+    """Cells inside the bone of each piece class: cooks alike in this march together."""
+    return tuple(grid.bone_cells(p.bone_radius_m, precision.n_core) for p in cook.pieces)
+
+
+def pack(cooks: Sequence[Cook], precision: Precision, most_steps: Sequence[int]) -> Packed:
+    """Arrays of cooks of one :func:`structure`."""
+    pieces = [piece for cook in cooks for piece in cook.pieces]
+    row, shapes, grid_of = piece_rows(piece_columns(pieces), precision)
+    table, start, count = _tables(cooks)
+    cook = cook_rows(vat_columns(cooks), precision)
+    told = count.reshape(-1, 2) > 0
+    n_class = len(cooks[0].pieces)
+    cook[:, COOK_ROW.index("oil_table")], cook[:, COOK_ROW.index("pressure_table")] = told.T
+    first = np.array([0 if n == 0 else s for s, n in zip(start[::2], count[::2], strict=True)])
+    oil = COOK_ROW.index("oil_start")
+    cook[:, oil] = np.where(told[:, 0], table[first, 1], cook[:, oil])
+    cook[:, COOK_ROW.index("most_steps")] = most_steps
+    cold = row[:, PIECE_ROW.index("start_temp")].reshape(-1, n_class).min(axis=1)
+    cook[:, COOK_ROW.index("coldest_start")] = cold
+    spans = [span for c in cooks for span in c.spans]
+    counts = np.array([len(c.spans) for c in cooks])
+    return Packed(
+        piece=row,
+        cook=cook,
+        span=np.array([_span(span) for span in spans], dtype=float),
+        first_span=np.cumsum(counts) - counts,
+        span_count=counts,
+        grid=shapes,
+        grid_of=grid_of,
+        table=table,
+        table_start=start,
+        table_count=count,
+        bone=np.array(structure(cooks[0], precision)),
+        precision=precision,
+    )
+
+
+def _span(span: Span) -> tuple[float, ...]:
+    ends_at = -1.0 if span.ends_at_s is None else span.ends_at_s
+    return span.duration_s, span.set_c, span.lid, span.until, span.value, ends_at
+
+
+def piece_columns(pieces: Sequence[PieceClass]) -> dict[str, Array]:
+    """Fields of piece classes, and their property polynomials, as columns."""
+    named = attrgetter(*_PIECE)
+    table = np.array([named(p) for p in pieces], dtype=float)
+    found = dict(zip(_PIECE, table.T, strict=True))
+    found["conductivity"] = np.array([_quadratic(p.conductivity_w_mk, "conductivity_w_mk") for p in pieces])
+    found["heat"] = np.array([_quadratic(p.heat_capacity_j_kgk, "heat_capacity_j_kgk") for p in pieces])
+    return found
+
+
+def _quadratic(curve: Curve, name: str) -> tuple[float, float, float]:
+    return _kept_quadratic(curve, name) if isinstance(curve, tuple | float) else quadratic(curve, name)
+
+
+_kept_quadratic = lru_cache(maxsize=256)(quadratic)
+
+
+def piece_rows(p: dict[str, Array], precision: Precision) -> tuple[Array, Array, Numbers]:
+    """Rows of the march from columns of piece classes; the grids of their shapes, and which is whose."""
+    a, n, bone = p["half_thickness_m"], p["shape_n"], p["bone_radius_m"]
+    keys, grid_of = np.unique(np.stack([n, bone / a], axis=1), axis=0, return_inverse=True)
+    grids = [grid.build(float(k[0]), float(k[1]), precision.n_core, precision.grading) for k in keys]
+    grid_of = grid_of.reshape(-1)
+    powers = a[:, None] ** np.arange(4)
+    area = np.stack([g.area for g in grids])[grid_of] / powers
+    volume = np.stack([g.volume for g in grids])[grid_of] * a[:, None] / powers
+    face, bone_volume = a / (n + 1), bone ** (n + 1) / ((n + 1) * a**n)
+    floor = np.maximum(grid.LOWEST_FRONT * a, grid.FLOOR_PAST_BONE * bone)
+    cells = np.array([max(grid.bone_cells(float(b), precision.n_core), 1) for b in bone])
+    c = p["heat"] * p["density_kg_m3"][:, None]
+    k, thick, zero = p["conductivity"], p["coat_thickness_m"], np.zeros_like(a)
+    columns = [
+        a, bone, p["area_factor_n"] * (n + 1) * p["mass_kg"] / p["density_kg_m3"] / a, *k.T, *c.T,
+        p["bone_conductivity_w_mk"], p["bone_heat_j_m3k"], p["crust_conductivity_w_mk"], p["crust_heat_j_m3k"],
+        p["water_kg_m3"], p["film_kg_m2"], p["start_temp_c"], p["still_h_w_m2k"], p["gain_h_j_kgk"],
+        p["cap_h_w_m2k"], p["lag_h_s"], p["vapour_cp_j_kgk"], np.array([g.centre_weight for g in grids])[grid_of],
+        face, floor ** (n + 1) / ((n + 1) * a**n), bone_volume, zero, 0.5 * p["drip_frac"], p["drip_lag_s"],
+        p["drip_mid_c"], 0.5 * p["drip_steep_per_k"], thick, thick / p["coat_conductivity_w_mk"],
+        thick / p["coat_wet_conductivity_w_mk"], p["coat_heat_j_m2k"], p["still_reference_k"],
+        p["vapour_diffusivity_m2_s"], *area.T, *volume.T, 0.5 * bone / cells,
+        np.array([g.meat_half for g in grids])[grid_of],
+    ]
+    width = max(len(g.flat) for g in grids)
+    flat = np.zeros((len(grids), width))
+    for number, g in enumerate(grids):
+        flat[number, : len(g.flat)] = g.flat
+    return np.stack(columns, axis=1), flat, grid_of
+
+
+def vat_columns(cooks: Sequence[Cook]) -> dict[str, Array]:
+    """Fields of vats as columns."""
+    named = attrgetter(*_VAT)
+    found = dict(zip(_VAT, np.array([named(c.vat) for c in cooks], dtype=float).T, strict=True))
+    found["cp0"], found["cp1"] = np.array([c.vat.oil_cp_j_kgk for c in cooks], dtype=float).T
+    return found
+
+
+def cook_rows(v: dict[str, Array], precision: Precision) -> Array:
+    """Rows of the march from columns of vats; what depends on spans and curves is filled in by the caller."""
+    air, zero = v["atmosphere_pa"], np.zeros_like(v["atmosphere_pa"])
+    places, which = np.unique(air, return_inverse=True)
+    boiling = np.array([boiling_temp_c(float(x)) for x in places])[which]
+    alike = {
+        "oil_mass": v["oil_mass_kg"], "oil_cp0": v["cp0"], "oil_cp1": v["cp1"], "metal_heat": v["metal_heat_j_k"],
+        "heater": v["heater_w"], "swing": v["swing_k"], "band": v["band_k"], "loss_ua": v["loss_w_k"],
+        "room_temp": v["room_temp_c"], "atmosphere": air, "head_volume": v["head_volume_m3"],
+        "head_temp_k": v["head_temp_c"] + 273.15, "relief_gauge": v["relief_gauge_pa"],
+        "relief_slope": v["relief_slope_kg_spa"], "leak_area": v["leak_area_m2"], "vent_area": v["vent_area_m2"],
+        "breather_area": v["breather_area_m2"], "lid_ua": v["lid_ua_w_k"], "lid_heat": v["lid_heat_j_k"],
+        "lid_room_ua": v["lid_room_ua_w_k"], "lid_start": v["lid_start_c"], "oil_start": v["oil_start_c"],
+        "air_h": v["air_h_w_m2k"], "air_temp": v["air_temp_c"], "atmosphere_boiling": boiling,
+        "max_step": zero + precision.max_step_s, "max_tsat_step": zero + precision.max_boiling_step_k,
+        "first_step": zero + precision.first_step_s, "early_step": zero + precision.early_step_s,
+        "early_share": zero + precision.early_frac, "air_vapour": v["air_vapour_kg_m3"],
+        "air_transfer": v["air_transfer_m_s"],
+    }
+    return np.stack([alike.get(name, zero) for name in COOK_ROW], axis=1)
+
+
+def _tables(cooks: Sequence[Cook]) -> tuple[Array, Numbers, Numbers]:
+    """Prescribed curves of all cooks one after another: points, first point and length of each."""
+    found, start, count, at = [np.zeros((1, 2))], [], [], 1
+    for cook in cooks:
+        for name, bounds in CURVES:
+            curve = getattr(cook.prescribed, name)
+            points = np.zeros((0, 2)) if curve is None else _points(curve, name, bounds)
+            found.append(points)
+            start.append(at)
+            count.append(len(points))
+            at += len(points)
+    return np.concatenate(found), np.array(start), np.array(count)
+
+
+def _points(curve: Sequence[tuple[float, float]], name: str, bounds: tuple[float, float, str]) -> Array:
+    points = np.asarray(curve, dtype=float)
+    if points.ndim != 2 or points.shape[1] != 2 or not np.all(np.isfinite(points)):
+        raise InputError("prescribed", "curve", "rows of (time, value)")
+    if np.any(np.diff(points[:, 0]) <= 0):
+        raise InputError("prescribed", "curve", "rows of (time, value) with rising times")
+    for value in (points[:, 1].min(), points[:, 1].max()):
+        ranges.refuse(name, float(value), bounds, "prescribed")
+    return points
