@@ -10,18 +10,20 @@ import platform
 import subprocess
 import sys
 from concurrent.futures import ThreadPoolExecutor
+from dataclasses import replace
 from tempfile import NamedTemporaryFile
-from time import perf_counter
+from time import perf_counter, thread_time
 
 import numpy as np
 from tests.conftest import four_classes, open_cook, pressure_cook
 from tests.reference.lines import solve
 
 from frywright.catalog.kitchen import parse_kitchen
+from frywright.physics.engine import march
 from frywright.physics.inputs import ROUTINE
-from frywright.physics.kernels.march import march
+from frywright.physics.pack import pack
 from frywright.physics.plan import make_plan, question
-from frywright.physics.solve import prepare, run, run_many
+from frywright.physics.solve import most_steps, run, run_many
 from frywright.trial.kitchens import demo_text
 
 
@@ -35,24 +37,51 @@ def best_of(action, repeats: int = 40) -> float:
     return min(times)
 
 
-def march_time(cook, copies: int = 1, repeats: int = 40) -> float:
-    """Shortest time of the march itself, a cook [s]; packing the question is timed apart."""
-    times = []
+def packed(cooks):
+    """Cooks of one structure, ready for the march."""
+    return pack(cooks, ROUTINE, [most_steps(cook, ROUTINE) for cook in cooks])
+
+
+def march_time(cooks, repeats: int = 40, *, full: bool = True) -> float:
+    """Shortest processor time of the march itself, a cook [s]; packing the questions is timed apart."""
+    ready, times = packed(cooks), []
     for _ in range(repeats):
-        group = prepare([cook] * copies, ROUTINE)
-        start = perf_counter()
-        march(*group)
-        times.append((perf_counter() - start) / copies)
+        start = thread_time()
+        march(ready, full=full)
+        times.append((thread_time() - start) / len(cooks))
     return min(times)
 
 
-def two_threads(cook, groups: int = 200, copies: int = 4) -> float:
-    """Cooks a second with two threads on prepared groups."""
-    work = [prepare([cook] * copies, ROUTINE) for _ in range(groups)]
+def two_threads(cooks, groups: int = 8) -> float:
+    """Cooks a second with two threads on packed questions, histories written down in full."""
+    ready = packed(cooks)
     start = perf_counter()
     with ThreadPoolExecutor(2) as pool:
-        list(pool.map(lambda group: march(*group), work))
-    return groups * copies / (perf_counter() - start)
+        list(pool.map(lambda _: march(ready), range(groups)))
+    return groups * len(cooks) / (perf_counter() - start)
+
+
+def drawn(cook, count: int = 256, seed: int = 1):
+    """Cooks unlike each other in pieces, load, oil, heater and length: lanes meet different events."""
+    rng = np.random.default_rng(seed)
+    found = []
+    for _ in range(count):
+        load = rng.uniform(0.4, 1.0)
+        pieces = [
+            replace(
+                p,
+                half_thickness_m=p.half_thickness_m * rng.uniform(0.85, 1.15),
+                start_temp_c=rng.uniform(0.0, 8.0),
+                mass_kg=p.mass_kg * load,
+            )
+            for p in cook.pieces
+        ]
+        vat = replace(
+            cook.vat, oil_start_c=rng.uniform(160.0, 180.0), heater_w=rng.uniform(9e3, 15e3), band_k=0.0
+        )
+        spans = [replace(cook.spans[0], duration_s=rng.uniform(500.0, 900.0)), *cook.spans[1:]]
+        found.append(replace(cook, pieces=pieces, vat=vat, spans=spans))
+    return found
 
 
 def fipy_time() -> float:
@@ -109,23 +138,31 @@ def pair(values, shape: str) -> list[str]:
 
 def speed(opened, pressed) -> tuple[float, float]:
     """Rows on time; returns the times of one cook [s]."""
-    one = march_time(opened), march_time(pressed)
+    one = march_time([opened]), march_time([pressed])
     row("one cook, warm, one thread, ms", *pair([1e3 * v for v in one], "{:.3f}"))
-    switched = march_time(open_cook(900.0)), march_time(pressure_cook(780.0, 60.0))
+    switched = march_time([open_cook(900.0)]), march_time([pressure_cook(780.0, 60.0)])
     row("the same with on/off heating, every switch hit, ms", *pair([1e3 * v for v in switched], "{:.3f}"))
     kitchen = parse_kitchen(demo_text())
     demo = [question(make_plan(kitchen, kitchen.program(f"bone-in {name}"))) for name in ("cedar", "alder")]
-    row("the demo's Cedar and Alder, eight classes, ms", *pair([1e3 * march_time(c) for c in demo], "{:.3f}"))
+    row(
+        "the demo's Cedar and Alder, eight classes, ms",
+        *pair([1e3 * march_time([c]) for c in demo], "{:.3f}"),
+    )
     whole = best_of(lambda: run(opened)), best_of(lambda: run(pressed))
     row(
         "one cook with packing the question and unpacking the answer, ms",
         *pair([1e3 * v for v in whole], "{:.3f}"),
     )
-    four = march_time(opened, 4), march_time(pressed, 4)
-    row("cooks a second a core, 16 lanes interleaved", *pair([1 / v for v in four], "{:.0f}"))
-    many = [best_of(lambda c=c: run_many([c] * 40), 5) / 40 for c in (opened, pressed)]
-    row("the same with packing and unpacking", *pair([1 / v for v in many], "{:.0f}"))
-    row("cooks a second, two threads", *pair([two_threads(opened), two_threads(pressed)], "{:.0f}"))
+    alike = march_time([opened] * 64, 5), march_time([pressed] * 64, 5)
+    row("cooks a second a core, 64 copies of one cook", *pair([1 / v for v in alike], "{:.0f}"))
+    rows = drawn(opened), drawn(pressed)
+    row("256 cooks drawn at random", *pair([1 / march_time(c, 3) for c in rows], "{:.0f}"))
+    row(
+        "the same, cores and pressure only", *pair([1 / march_time(c, 3, full=False) for c in rows], "{:.0f}")
+    )
+    many = [best_of(lambda c=c: run_many(c), 3) / len(c) for c in rows]
+    row("the same with packing and unpacking whole histories", *pair([1 / v for v in many], "{:.0f}"))
+    row("cooks a second, two threads", *pair([two_threads(c) for c in rows], "{:.0f}"))
     return one
 
 

@@ -20,12 +20,30 @@ from pathlib import Path
 HOME = Path(__file__).parent.parent / "src/frywright/physics/lanes"
 SOURCES = ("lanes.h", "group.h", "physics.h", "events.h", "march.cpp")
 WIDTHS = (8, 2)
-FLAGS = """
-    -std=c++20 -O3 -target x86_64-linux-gnu -mcpu=x86_64_v3 -ffreestanding -fno-builtin
-    -fno-exceptions -fno-rtti -fno-vectorize -fno-slp-vectorize -ffp-contract=on -fno-sanitize=all
-    -fno-stack-protector -fomit-frame-pointer -fno-unwind-tables -fno-asynchronous-unwind-tables -g0
-    -Wall -Werror -Wno-psabi -Wno-unused-command-line-argument
-""".split()
+FLAGS = [
+    "-std=c++20",
+    "-O3",
+    "-target",
+    "x86_64-linux-gnu",
+    "-mcpu=x86_64_v3",
+    "-ffreestanding",
+    "-fno-builtin",
+    "-fno-exceptions",
+    "-fno-rtti",
+    "-fno-vectorize",
+    "-fno-slp-vectorize",
+    "-ffp-contract=on",
+    "-fno-sanitize=all",
+    "-fno-stack-protector",
+    "-fomit-frame-pointer",
+    "-fno-unwind-tables",
+    "-fno-asynchronous-unwind-tables",
+    "-g0",
+    "-Wall",
+    "-Werror",
+    "-Wno-psabi",
+    "-Wno-unused-command-line-argument",
+]
 
 
 def source_hash() -> str:

@@ -25,6 +25,11 @@ KNOWN = {
     "LABELS": "read through a fact's class",
     "__annotations__": "read by the maker of commands",
     "CACHE_DIR": "a setting of Numba",
+    "data_layout": "a setting of LLVM",
+    "block_cook": "a field of the job, read by the march",
+    "block_count": "a field of the job, read by the march",
+    "GAS_STEAM_J_KGK": "the march's own number, for checks by hand (docs/theory/engine.md)",
+    "latent_heat_j_kg": "the march's own equation, for checks by hand (docs/theory/engine.md)",
     "isolation_level": "a setting of sqlite3",
     "readable": "io.RawIOBase calls it",
     "readinto": "io.RawIOBase calls it",
@@ -33,8 +38,6 @@ KNOWN = {
     "FISH": "a food named in catalog files",
     "PLANT": "a food named in catalog files",
     "COUNTS": "the closed list of units, read by the house tests",
-    "OIL_GAP": "a row of the layout, written by kernels through its neighbours",
-    "TL_CRUST_MIDDLE": "a row of the layout, read by number",
     "time_at": "a row of a published table, which the checks against the standard read",
 }
 

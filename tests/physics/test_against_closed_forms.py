@@ -13,8 +13,8 @@ from scipy.optimize import brentq
 from scipy.special import erf, erfc
 
 from frywright.physics.inputs import CLOSE, FINE, ROUTINE, Span
-from frywright.physics.steam import boiling_temp_c, latent_heat_j_kg
 from frywright.physics.solve import Cook, Prescribed, run
+from frywright.physics.steam import boiling_temp_c, latent_heat_j_kg
 from tests.conftest import piece, vat
 from tests.reference.series import centre, eigenvalues, mean
 

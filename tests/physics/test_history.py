@@ -9,11 +9,11 @@ import pytest
 
 from frywright.model.errors import SolveError
 from frywright.physics import fry, solve
-from frywright.physics.inputs import FINE, ROUTINE, Lid, Span
 from frywright.physics.engine import CRUST_DEPTHS
-from frywright.physics.steam import GAS_STEAM_J_KGK, boiling_temp_c, latent_heat_j_kg
+from frywright.physics.inputs import FINE, ROUTINE, Lid, Span
 from frywright.physics.plan import make_plan, question
 from frywright.physics.solve import Cook, Prescribed, run
+from frywright.physics.steam import GAS_STEAM_J_KGK, boiling_temp_c, latent_heat_j_kg
 from tests.conftest import four_classes, open_cook, piece, vat
 
 

@@ -19,8 +19,8 @@ from scipy.sparse import lil_matrix
 from scipy.special import expit
 
 from frywright.physics.inputs import Lid, PieceClass, Span, Until, Vat, quadratic
-from frywright.physics.steam import boiling_temp_c, latent_heat_j_kg
 from frywright.physics.solve import Cook
+from frywright.physics.steam import boiling_temp_c, latent_heat_j_kg
 
 FLASH_S = 0.02  # boiling of overheated meat, and of a wet coat
 DRAW_S = 0.02  # water the front owes, before it recedes

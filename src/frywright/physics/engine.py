@@ -29,7 +29,18 @@ WIDE, NARROW = 8, 2
 BLOCK_STEPS = 32
 COOK_FIELDS = ("time", "span", "pressure")
 MORE_COOK_FIELDS = ("oil", "heater", "lid", "steam")
-PIECE_FIELDS = ("front_temp", "surface", "crust", "evaporated", "h", "film", "heat", "outer", "middle", "inner")
+PIECE_FIELDS = (
+    "front_temp",
+    "surface",
+    "crust",
+    "evaporated",
+    "h",
+    "film",
+    "heat",
+    "outer",
+    "middle",
+    "inner",
+)
 FINAL_PIECE = ("gap", "evaporated", "free", "held", "front_volume")
 FINAL_COOK = ("steps", "rejected", "smallest", "status", "forced")
 TOO_MANY_STEPS, STAGE_TIMED_OUT = 1, 2
@@ -57,8 +68,8 @@ class Marched:
     """What a march wrote down. ``trace`` rows of all cooks stand one after another, cook by cook.
 
     Columns: time, span, pressure, core of every class; with ``full`` also oil, heater, lid, steam and
-    ``PIECE_FIELDS`` of every class. ``cells`` (cook, class, 3, cell) are final temperatures, holding shares and
-    volumes.
+    ``PIECE_FIELDS`` of every class. ``cells`` (cook, class, 3, cell) are final temperatures, holding shares
+    and volumes.
     """
 
     packed: Packed
@@ -111,7 +122,9 @@ def _machine_code(text: str, target: Any) -> bytes:
     import llvmlite
     import llvmlite.binding as llvm
 
-    named = f"{llvmlite.__version__} {llvm.get_host_cpu_name()} {llvm.get_host_cpu_features().flatten()} {text}"
+    named = (
+        f"{llvmlite.__version__} {llvm.get_host_cpu_name()} {llvm.get_host_cpu_features().flatten()} {text}"
+    )
     kept = cache_folder() / f"march-{hashlib.sha256(named.encode()).hexdigest()[:16]}.o"
     with suppress(OSError):
         return kept.read_bytes()
@@ -139,9 +152,16 @@ def march(packed: Packed, *, full: bool = True) -> Marched:
     if full:
         width += len(MORE_COOK_FIELDS) + len(PIECE_FIELDS) * classes
     given = {
-        "piece": packed.piece, "cook": packed.cook, "span": packed.span, "grid": packed.grid,
-        "grid_of": packed.grid_of, "first_span": packed.first_span, "span_count": packed.span_count,
-        "table_start": packed.table_start, "table_count": packed.table_count, "table": packed.table,
+        "piece": packed.piece,
+        "cook": packed.cook,
+        "span": packed.span,
+        "grid": packed.grid,
+        "grid_of": packed.grid_of,
+        "first_span": packed.first_span,
+        "span_count": packed.span_count,
+        "table_start": packed.table_start,
+        "table_count": packed.table_count,
+        "table": packed.table,
         "bone": packed.bone,
     }
     given = {name: np.ascontiguousarray(a) for name, a in given.items()}
@@ -151,8 +171,15 @@ def march(packed: Packed, *, full: bool = True) -> Marched:
         "final_cook": np.zeros((cooks, len(FINAL_COOK))),
     }
     job = _Job(
-        cooks=cooks, classes=classes, n_core=p.n_core, n_crust=p.n_crust, passes=p.passes, full_trace=full,
-        trace_width=width, block_steps=BLOCK_STEPS, steady=p.steady_m,
+        cooks=cooks,
+        classes=classes,
+        n_core=p.n_core,
+        n_crust=p.n_crust,
+        passes=p.passes,
+        full_trace=full,
+        trace_width=width,
+        block_steps=BLOCK_STEPS,
+        steady=p.steady_m,
         **{name: _address(a) for name, a in (given | final).items()},
     )
     space = np.zeros(engine.space(ctypes.byref(job)) + 64, dtype=np.uint8)

@@ -34,8 +34,8 @@ class Grid:
     flat: Array
     area: Array
     volume: Array
-    centre_weight: float
-    meat_half: float
+    centre_weight_n: float
+    meat_half_frac: float
 
 
 def core_faces(n_core: int, grading: float) -> Array:
@@ -55,7 +55,7 @@ def _cubic(values_at: Callable[[Array], Array], low: float) -> Array:
     u = 0.5 * (low + 1.0) + 0.5 * (1.0 - low) * nodes / nodes[0]
     samples = np.stack([values_at(x) for x in u])
     matrix = np.vander(u, 4, increasing=True)
-    return np.linalg.solve(matrix, samples.reshape(4, -1)).reshape(samples.shape)
+    return np.asarray(np.linalg.solve(matrix, samples.reshape(4, -1))).reshape(samples.shape)
 
 
 @lru_cache(maxsize=4096)

@@ -18,40 +18,148 @@ from frywright.physics.steam import boiling_temp_c
 Array = NDArray[np.float64]
 Numbers = NDArray[np.int64]
 
-_PIECE = tuple(
-    """
-    half_thickness_m bone_radius_m bone_conductivity_w_mk bone_heat_j_m3k crust_conductivity_w_mk
-    crust_heat_j_m3k water_kg_m3 film_kg_m2 start_temp_c still_h_w_m2k gain_h_j_kgk cap_h_w_m2k lag_h_s
-    vapour_cp_j_kgk drip_frac drip_lag_s drip_mid_c drip_steep_per_k coat_thickness_m
-    coat_conductivity_w_mk coat_wet_conductivity_w_mk coat_heat_j_m2k still_reference_k
-    vapour_diffusivity_m2_s shape_n mass_kg density_kg_m3 area_factor_n
-    """.split()
+_PIECE = (
+    "half_thickness_m",
+    "bone_radius_m",
+    "bone_conductivity_w_mk",
+    "bone_heat_j_m3k",
+    "crust_conductivity_w_mk",
+    "crust_heat_j_m3k",
+    "water_kg_m3",
+    "film_kg_m2",
+    "start_temp_c",
+    "still_h_w_m2k",
+    "gain_h_j_kgk",
+    "cap_h_w_m2k",
+    "lag_h_s",
+    "vapour_cp_j_kgk",
+    "drip_frac",
+    "drip_lag_s",
+    "drip_mid_c",
+    "drip_steep_per_k",
+    "coat_thickness_m",
+    "coat_conductivity_w_mk",
+    "coat_wet_conductivity_w_mk",
+    "coat_heat_j_m2k",
+    "still_reference_k",
+    "vapour_diffusivity_m2_s",
+    "shape_n",
+    "mass_kg",
+    "density_kg_m3",
+    "area_factor_n",
 )
-PIECE_ROW = tuple(
-    """
-    radius bone_radius area k0 k1 k2 c0 c1 c2 k_bone c_bone k_crust c_crust water film start_temp
-    h_still h_gain h_cap h_lag vapour_cp centre_weight face_volume floor_volume bone_volume water_start
-    drip_half drip_lag drip_mid drip_half_steep coat coat_dry coat_wet coat_solids still_reference
-    diffusivity a0 a1 a2 a3 v0 v1 v2 v3 bone_half meat_half
-    """.split()
+PIECE_ROW = (
+    "radius",
+    "bone_radius",
+    "area",
+    "k0",
+    "k1",
+    "k2",
+    "c0",
+    "c1",
+    "c2",
+    "k_bone",
+    "c_bone",
+    "k_crust",
+    "c_crust",
+    "water",
+    "film",
+    "start_temp",
+    "h_still",
+    "h_gain",
+    "h_cap",
+    "h_lag",
+    "vapour_cp",
+    "centre_weight",
+    "face_volume",
+    "floor_volume",
+    "bone_volume",
+    "water_start",
+    "drip_half",
+    "drip_lag",
+    "drip_mid",
+    "drip_half_steep",
+    "coat",
+    "coat_dry",
+    "coat_wet",
+    "coat_solids",
+    "still_reference",
+    "diffusivity",
+    "a0",
+    "a1",
+    "a2",
+    "a3",
+    "v0",
+    "v1",
+    "v2",
+    "v3",
+    "bone_half",
+    "meat_half",
 )
 """Fields of ``PieceGiven`` in lanes/group.h, in order."""
-_VAT = tuple(
-    """
-    oil_mass_kg metal_heat_j_k heater_w swing_k band_k loss_w_k room_temp_c atmosphere_pa head_volume_m3
-    head_temp_c relief_gauge_pa relief_slope_kg_spa leak_area_m2 vent_area_m2 breather_area_m2
-    lid_ua_w_k lid_heat_j_k lid_room_ua_w_k lid_start_c oil_start_c air_h_w_m2k air_temp_c
-    air_vapour_kg_m3 air_transfer_m_s
-    """.split()
+_VAT = (
+    "oil_mass_kg",
+    "metal_heat_j_k",
+    "heater_w",
+    "swing_k",
+    "band_k",
+    "loss_w_k",
+    "room_temp_c",
+    "atmosphere_pa",
+    "head_volume_m3",
+    "head_temp_c",
+    "relief_gauge_pa",
+    "relief_slope_kg_spa",
+    "leak_area_m2",
+    "vent_area_m2",
+    "breather_area_m2",
+    "lid_ua_w_k",
+    "lid_heat_j_k",
+    "lid_room_ua_w_k",
+    "lid_start_c",
+    "oil_start_c",
+    "air_h_w_m2k",
+    "air_temp_c",
+    "air_vapour_kg_m3",
+    "air_transfer_m_s",
 )
-COOK_ROW = tuple(
-    """
-    oil_mass oil_cp0 oil_cp1 metal_heat heater swing band loss_ua room_temp atmosphere head_volume
-    head_temp_k relief_gauge relief_slope leak_area vent_area breather_area lid_ua lid_heat lid_room_ua
-    lid_start oil_start air_h air_temp oil_table pressure_table max_step max_tsat_step
-    atmosphere_boiling first_step early_step early_share air_vapour air_transfer most_steps
-    coldest_start
-    """.split()
+COOK_ROW = (
+    "oil_mass",
+    "oil_cp0",
+    "oil_cp1",
+    "metal_heat",
+    "heater",
+    "swing",
+    "band",
+    "loss_ua",
+    "room_temp",
+    "atmosphere",
+    "head_volume",
+    "head_temp_k",
+    "relief_gauge",
+    "relief_slope",
+    "leak_area",
+    "vent_area",
+    "breather_area",
+    "lid_ua",
+    "lid_heat",
+    "lid_room_ua",
+    "lid_start",
+    "oil_start",
+    "air_h",
+    "air_temp",
+    "oil_table",
+    "pressure_table",
+    "max_step",
+    "max_tsat_step",
+    "atmosphere_boiling",
+    "first_step",
+    "early_step",
+    "early_share",
+    "air_vapour",
+    "air_transfer",
+    "most_steps",
+    "coldest_start",
 )
 """Fields of ``CookGiven`` in lanes/group.h, in order."""
 CURVES = (("oil_temp_c", ranges.OIL_CURVE), ("pressure_pa", ranges.PRESSURE_CURVE))
@@ -155,15 +263,42 @@ def piece_rows(p: dict[str, Array], precision: Precision) -> tuple[Array, Array,
     c = p["heat"] * p["density_kg_m3"][:, None]
     k, thick, zero = p["conductivity"], p["coat_thickness_m"], np.zeros_like(a)
     columns = [
-        a, bone, p["area_factor_n"] * (n + 1) * p["mass_kg"] / p["density_kg_m3"] / a, *k.T, *c.T,
-        p["bone_conductivity_w_mk"], p["bone_heat_j_m3k"], p["crust_conductivity_w_mk"], p["crust_heat_j_m3k"],
-        p["water_kg_m3"], p["film_kg_m2"], p["start_temp_c"], p["still_h_w_m2k"], p["gain_h_j_kgk"],
-        p["cap_h_w_m2k"], p["lag_h_s"], p["vapour_cp_j_kgk"], np.array([g.centre_weight for g in grids])[grid_of],
-        face, floor ** (n + 1) / ((n + 1) * a**n), bone_volume, zero, 0.5 * p["drip_frac"], p["drip_lag_s"],
-        p["drip_mid_c"], 0.5 * p["drip_steep_per_k"], thick, thick / p["coat_conductivity_w_mk"],
-        thick / p["coat_wet_conductivity_w_mk"], p["coat_heat_j_m2k"], p["still_reference_k"],
-        p["vapour_diffusivity_m2_s"], *area.T, *volume.T, 0.5 * bone / cells,
-        np.array([g.meat_half for g in grids])[grid_of],
+        a,
+        bone,
+        p["area_factor_n"] * (n + 1) * p["mass_kg"] / p["density_kg_m3"] / a,
+        *k.T,
+        *c.T,
+        p["bone_conductivity_w_mk"],
+        p["bone_heat_j_m3k"],
+        p["crust_conductivity_w_mk"],
+        p["crust_heat_j_m3k"],
+        p["water_kg_m3"],
+        p["film_kg_m2"],
+        p["start_temp_c"],
+        p["still_h_w_m2k"],
+        p["gain_h_j_kgk"],
+        p["cap_h_w_m2k"],
+        p["lag_h_s"],
+        p["vapour_cp_j_kgk"],
+        np.array([g.centre_weight_n for g in grids])[grid_of],
+        face,
+        floor ** (n + 1) / ((n + 1) * a**n),
+        bone_volume,
+        zero,
+        0.5 * p["drip_frac"],
+        p["drip_lag_s"],
+        p["drip_mid_c"],
+        0.5 * p["drip_steep_per_k"],
+        thick,
+        thick / p["coat_conductivity_w_mk"],
+        thick / p["coat_wet_conductivity_w_mk"],
+        p["coat_heat_j_m2k"],
+        p["still_reference_k"],
+        p["vapour_diffusivity_m2_s"],
+        *area.T,
+        *volume.T,
+        0.5 * bone / cells,
+        np.array([g.meat_half_frac for g in grids])[grid_of],
     ]
     width = max(len(g.flat) for g in grids)
     flat = np.zeros((len(grids), width))
@@ -186,17 +321,37 @@ def cook_rows(v: dict[str, Array], precision: Precision) -> Array:
     places, which = np.unique(air, return_inverse=True)
     boiling = np.array([boiling_temp_c(float(x)) for x in places])[which]
     alike = {
-        "oil_mass": v["oil_mass_kg"], "oil_cp0": v["cp0"], "oil_cp1": v["cp1"], "metal_heat": v["metal_heat_j_k"],
-        "heater": v["heater_w"], "swing": v["swing_k"], "band": v["band_k"], "loss_ua": v["loss_w_k"],
-        "room_temp": v["room_temp_c"], "atmosphere": air, "head_volume": v["head_volume_m3"],
-        "head_temp_k": v["head_temp_c"] + 273.15, "relief_gauge": v["relief_gauge_pa"],
-        "relief_slope": v["relief_slope_kg_spa"], "leak_area": v["leak_area_m2"], "vent_area": v["vent_area_m2"],
-        "breather_area": v["breather_area_m2"], "lid_ua": v["lid_ua_w_k"], "lid_heat": v["lid_heat_j_k"],
-        "lid_room_ua": v["lid_room_ua_w_k"], "lid_start": v["lid_start_c"], "oil_start": v["oil_start_c"],
-        "air_h": v["air_h_w_m2k"], "air_temp": v["air_temp_c"], "atmosphere_boiling": boiling,
-        "max_step": zero + precision.max_step_s, "max_tsat_step": zero + precision.max_boiling_step_k,
-        "first_step": zero + precision.first_step_s, "early_step": zero + precision.early_step_s,
-        "early_share": zero + precision.early_frac, "air_vapour": v["air_vapour_kg_m3"],
+        "oil_mass": v["oil_mass_kg"],
+        "oil_cp0": v["cp0"],
+        "oil_cp1": v["cp1"],
+        "metal_heat": v["metal_heat_j_k"],
+        "heater": v["heater_w"],
+        "swing": v["swing_k"],
+        "band": v["band_k"],
+        "loss_ua": v["loss_w_k"],
+        "room_temp": v["room_temp_c"],
+        "atmosphere": air,
+        "head_volume": v["head_volume_m3"],
+        "head_temp_k": v["head_temp_c"] + 273.15,
+        "relief_gauge": v["relief_gauge_pa"],
+        "relief_slope": v["relief_slope_kg_spa"],
+        "leak_area": v["leak_area_m2"],
+        "vent_area": v["vent_area_m2"],
+        "breather_area": v["breather_area_m2"],
+        "lid_ua": v["lid_ua_w_k"],
+        "lid_heat": v["lid_heat_j_k"],
+        "lid_room_ua": v["lid_room_ua_w_k"],
+        "lid_start": v["lid_start_c"],
+        "oil_start": v["oil_start_c"],
+        "air_h": v["air_h_w_m2k"],
+        "air_temp": v["air_temp_c"],
+        "atmosphere_boiling": boiling,
+        "max_step": zero + precision.max_step_s,
+        "max_tsat_step": zero + precision.max_boiling_step_k,
+        "first_step": zero + precision.first_step_s,
+        "early_step": zero + precision.early_step_s,
+        "early_share": zero + precision.early_frac,
+        "air_vapour": v["air_vapour_kg_m3"],
         "air_transfer": v["air_transfer_m_s"],
     }
     return np.stack([alike.get(name, zero) for name in COOK_ROW], axis=1)

@@ -11,6 +11,9 @@ from numpy.typing import NDArray
 from frywright.model.errors import SolveError
 from frywright.physics.engine import (
     COOK_FIELDS,
+    CRUST_DEPTHS,
+    FINAL_COOK,
+    FINAL_PIECE,
     MORE_COOK_FIELDS,
     PIECE_FIELDS,
     STAGE_TIMED_OUT,
@@ -123,12 +126,12 @@ def report_of(done: Marched, k: int) -> SolveReport:
     SolveError
         It ran out of steps or left a temperature that is not finite.
     """
-    steps, rejected, smallest, status, forced = done.cook[k]
+    steps, rejected, smallest, status, forced = done.cook[k, : len(FINAL_COOK)]
     report = SolveReport(
         steps=int(steps),
         rejected=int(rejected),
         smallest_step_s=float(smallest),
-        energy_gap_frac=float(done.piece[k, :, 0].max()),
+        energy_gap_frac=float(done.piece[k, :, FINAL_PIECE.index("gap")].max()),
         span_timed_out=status == STAGE_TIMED_OUT,
         forced=int(forced),
     )
@@ -165,7 +168,7 @@ def history(done: Marched, k: int) -> RawHistory:
         film_kg_m2=of["film"],
         heat_j_m2=of["heat"],
         heat_j=of["heat"] * area,
-        crust_temp_c=lane[:, :, -3:],
+        crust_temp_c=lane[:, :, -len(CRUST_DEPTHS) :],
         final_core_c=cells[:, 0].T,
         final_core_share=(cells[:, 2] / cells[:, 2].sum(axis=1, keepdims=True)).T,
         report=report,

@@ -19,7 +19,6 @@ LATENT_0, LATENT_1, LATENT_2 = 2.48638108e6, -1.95302703e3, -3.46620296
 
 KELVIN = 273.15
 GAS_STEAM_J_KGK = 461.526  # IAPWS-IF97, specific gas constant of water
-GAS_AIR_J_KGK = 287.053  # ISO 2533 standard atmosphere
 
 
 def boiling_temp_c(pressure_pa: float) -> float:

@@ -11,8 +11,8 @@ from frywright.model.units import PSI
 from frywright.physics import properties
 from frywright.physics.fry import browning
 from frywright.physics.inputs import CLOSE, Lid, PieceClass, Span
-from frywright.physics.steam import boiling_temp_c, latent_heat_j_kg
 from frywright.physics.solve import Cook, Prescribed, RawHistory, run
+from frywright.physics.steam import boiling_temp_c, latent_heat_j_kg
 from frywright.verdicts.judge import salmonella_log
 from tests.conftest import piece, vat
 

@@ -16,7 +16,7 @@ constexpr double N1 = 0.11670521452767e4, N2 = -0.72421316703206e6, N3 = -0.1707
                  N5 = -0.32325550322333e7, N6 = 0.14915108613530e2, N7 = -0.48232657361591e4, N8 = 0.40511340542057e6,
                  N9 = -0.23855557567849, N10 = 0.65017534844798e3;
 constexpr double LATENT_0 = 2.48638108e6, LATENT_1 = -1.95302703e3, LATENT_2 = -3.46620296;
-constexpr double KELVIN = 273.15, GAS_STEAM = 461.526, GAS_AIR = 287.053;  // [J/(kg K)]
+constexpr double KELVIN = 273.15, GAS_STEAM = 461.526, GAS_AIR = 287.053;  // [J/(kg K)]; air: ISO 2533
 constexpr double WATER_HEAT = 4180.0;    // liquid water between 20 and 60 degC, IAPWS-95 [J/(kg K)]
 constexpr double SMOOTHING_PA = 200.0;   // orifice law regularised below this difference
 constexpr double EMPTY_PA = 2000.0;      // steam pressure floor of the condensation term

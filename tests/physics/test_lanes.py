@@ -1,0 +1,122 @@
+"""The march is what its sources say, and a cook's answer does not depend on the cooks beside it."""
+
+from __future__ import annotations
+
+import importlib.util
+import re
+from dataclasses import fields, replace
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from frywright.physics import engine, pack, steam
+from frywright.physics.inputs import CLOSE, ROUTINE, Lid, Span, Until
+from frywright.physics.solve import Cook, Prescribed, RawHistory, run, run_many
+from tests.conftest import four_classes, open_cook, piece, pressure_cook, vat
+
+ROOT = Path(__file__).parent.parent.parent
+HOME = ROOT / "src/frywright/physics/lanes"
+
+
+def script():
+    """The script that makes the portable code."""
+    spec = importlib.util.spec_from_file_location("lanes_script", ROOT / "scripts/lanes.py")
+    found = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(found)
+    return found
+
+
+def mixed() -> list[Cook]:
+    """Twenty-two cooks that share little: open, pressure, vent, rest, conditions, bones, drip, curves."""
+    wet = {"drip_frac": 0.3, "coat_thickness_m": 1e-3, "coat_heat_j_m2k": 1600.0, "still_reference_k": 65.0}
+    moist = [replace(p, **wet, vapour_diffusivity_m2_s=3e-6) for p in four_classes()]
+    boned = [replace(p, bone_radius_m=0.3 * p.half_thickness_m) for p in four_classes()]
+    until = [
+        Span(duration_s=300.0, set_c=175.0, until=Until.OIL_ABOVE, value=172.0),
+        Span(duration_s=900.0, set_c=165.0, lid=Lid.PRESSURE, until=Until.CORE_ABOVE, value=60.0),
+        Span(duration_s=300.0, set_c=165.0, lid=Lid.VENT, until=Until.GAUGE_BELOW, value=1000.0),
+        Span(duration_s=60.0, set_c=175.0, lid=Lid.REST),
+    ]
+    told = Prescribed(oil_temp_c=[(0.0, 170.0), (200.0, 160.0)], pressure_pa=[(0.0, 101325.0), (90.0, 15e4)])
+    cooks = [
+        open_cook(420.0),
+        pressure_cook(380.0, 60.0),
+        pressure_cook(380.0, 60.0, pieces=moist),
+        open_cook(300.0, pieces=boned),
+        Cook(vat=vat(oil_start_c=160.0), pieces=four_classes(), spans=until),
+        Cook(vat=vat(), pieces=moist, spans=[Span(duration_s=240.0, set_c=170.0)], prescribed=told),
+        open_cook(200.0, pieces=[piece(a=0.003, film_kg_m2=0.05)]),
+    ]
+    colder = [replace(c, vat=replace(c.vat, oil_start_c=c.vat.oil_start_c - 7.0)) for c in cooks]
+    smaller = [replace(c, vat=replace(c.vat, heater_w=6e3, band_k=5.0)) for c in cooks]
+    return [*cooks, *colder, *smaller, pressure_cook(5.0, 1.0)]
+
+
+def same(one: RawHistory, other: RawHistory) -> bool:
+    """Whether two histories agree in every bit."""
+    return all(
+        np.array_equal(np.asarray(getattr(one, f.name)), np.asarray(getattr(other, f.name)))
+        for f in fields(RawHistory)
+        if f.name != "report"
+    ) and (one.report == other.report)
+
+
+@pytest.mark.parametrize("precision", [ROUTINE, CLOSE], ids=["routine", "close"])
+def test_an_answer_is_the_same_alone_and_in_any_batch(precision):
+    """To the bit: alone, where two lanes march; among others, where eight do; and in another order."""
+    cooks = mixed()
+    together = run_many(cooks, precision)
+    backwards = run_many(cooks[::-1], precision)[::-1]
+    for cook, one, other in zip(cooks, together, backwards, strict=True):
+        assert same(one, other)
+        assert same(one, run(cook, precision))
+    assert not same(together[0], together[1])
+
+
+def test_a_long_queue_is_the_same_as_its_cooks(monkeypatch):
+    """Lanes that take the next cook, and a trace that runs out of room on the way, change no bit."""
+    cooks = [open_cook(60.0 + 7.0 * i) for i in range(40)]
+    plain = run_many(cooks)
+    monkeypatch.setattr(engine, "BLOCK_STEPS", 3)
+    assert all(same(a, b) for a, b in zip(plain, run_many(cooks), strict=True))
+
+
+def test_the_portable_code_is_made_from_its_sources():
+    """Each file names the hash of the sources it was made from; both have the march."""
+    made = script()
+    for width in made.WIDTHS:
+        text = (HOME / f"march_{width}.ll").read_text("utf-8")
+        assert text.startswith(f"; Made by scripts/lanes.py from sources of sha256 {made.source_hash()}.")
+        assert f"@march_{width}(" in text
+    assert set(made.WIDTHS) == {engine.WIDE, engine.NARROW}
+
+
+@pytest.mark.slow
+def test_clang_makes_the_portable_code_again():
+    """What is stored is what the compiler makes of the sources, letter by letter."""
+    pytest.importorskip("ziglang")
+    made = script()
+    for width in made.WIDTHS:
+        assert (HOME / f"march_{width}.ll").read_text("utf-8") == made.made(width)
+
+
+def test_rows_follow_the_structs():
+    """Columns are packed in the order in which the march reads them."""
+    text = (HOME / "group.h").read_text("utf-8")
+    for name, rows in (("PieceGiven", pack.PIECE_ROW), ("CookGiven", pack.COOK_ROW)):
+        body = re.sub(r"//.*", "", re.search(rf"struct {name} \{{(.*?)\}};", text, re.S)[1])
+        assert tuple(re.findall(r"\w+", re.sub(r"\bV\b", "", body))) == rows
+    job = re.sub(r"//.*", "", re.search(r"struct Job \{(.*?)\};", text, re.S)[1])
+    words = re.findall(r"\w+", re.sub(r"\b(Count|double|const)\b", "", job))
+    assert [name for name, _ in engine._Job._fields_] == words
+
+
+def test_steam_is_one_set_of_numbers():
+    """The march and its Python neighbours use the same coefficients."""
+    text = (HOME / "physics.h").read_text("utf-8")
+    told = dict(re.findall(r"\b([A-Z][A-Z_]*\d*) = (-?[\d.]+(?:e-?\d+)?)", text))
+    names = [*(f"N{i}" for i in range(1, 11)), *(f"LATENT_{i}" for i in range(3)), "KELVIN"]
+    assert {name: float(told[name]) for name in names} == {name: getattr(steam, name) for name in names}
+    assert float(told["GAS_STEAM"]) == steam.GAS_STEAM_J_KGK
+    assert float(told["GAS_AIR"]) == 287.053  # ISO 2533
