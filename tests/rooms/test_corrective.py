@@ -14,7 +14,7 @@ import pytest
 from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
-from frywright.physics.kernels.steam import boiling_temp_c
+from frywright.physics.steam import boiling_temp_c
 from frywright.rooms import hall
 from frywright.rooms.care import upkeep
 from frywright.rooms.care.upkeep import care_rows
