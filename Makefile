@@ -4,7 +4,7 @@ VENV := .venv
 BIN := $(VENV)/bin
 STORE ?= var/demo.db
 
-.PHONY: run test check bench mutants validation lock clean
+.PHONY: run test check types quick bench mutants validation lock clean
 
 run: $(VENV)/.runtime  ## play the invented demo into a new store, serve on loopback, open the page, print its address
 	$(BIN)/frywright serve --demo --store $(STORE)
@@ -17,12 +17,17 @@ test: $(VENV)/.dev check  ## everything, installing what the tests need
 	$(BIN)/python -m pytest -q -n 2 -m "slow and not browser"
 	$(BIN)/python -m pytest -q -n 2 --dist loadfile -m browser
 
-check: $(VENV)/.dev  ## lint, types, contracts, quick tests
+check: $(VENV)/.dev  ## lint, types, contracts, quick tests; types and tests at the same time
 	$(BIN)/ruff format --check src tests benchmarks scripts examples
 	$(BIN)/ruff check src tests benchmarks scripts examples
-	$(BIN)/mypy
 	$(BIN)/lint-imports
-	$(BIN)/python -m pytest -q -n 2 -m "not slow and not browser"
+	$(MAKE) --no-print-directory -j 2 types quick
+
+types: $(VENV)/.dev
+	$(BIN)/mypy
+
+quick: $(VENV)/.dev
+	$(BIN)/python -m pytest -q -n 2 --dist worksteal -m "not slow and not browser"
 
 bench: $(VENV)/.dev  ## timings and accuracy against SciPy and FiPy in the same run
 	$(BIN)/python -m benchmarks.engine

@@ -8,6 +8,7 @@ from contextlib import nullcontext, suppress
 from math import ceil
 from pathlib import Path
 from time import monotonic
+from types import ModuleType
 from typing import Any, cast
 from urllib.parse import quote, urlsplit
 
@@ -147,6 +148,25 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
     ----------
     door : asks for its code while the kitchen has no owner; without one whoever reaches the application acts
     """
+    context = Context(store, door)
+    app = FastAPI(
+        title="Frywright", docs_url=None, redoc_url=None, openapi_url=None, dependencies=[Depends(_authorise)]
+    )
+    app.state.context, app.state.rates = context, Rates()
+    app.state.knocks, app.state.tries = Rates(KNOCKS_COUNT, KNOCKS_PER_S), Tries()
+    app.state.pauses, app.state.turns, app.state.watch = Pauses(), OneByOne(), Watch()
+    app.mount("/static", context.files, name="static")
+    app.mount("/fonts", Fonts(directory=font_folder()), name="fonts")
+    for page in _pages():
+        app.include_router(page.router(context))
+    app.middleware("http")(_guard)
+    app.add_middleware(GZipMiddleware, minimum_size=LEAST_PACKED_BYTES)
+    _tell_errors(app, context)
+    return app
+
+
+def _pages() -> tuple[ModuleType, ...]:
+    """Every page, in the order in which its routes are asked. Each stands on this module."""
     from frywright.web.pages import (
         accounts,
         api,
@@ -171,16 +191,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
         sync,
     )
 
-    context = Context(store, door)
-    app = FastAPI(
-        title="Frywright", docs_url=None, redoc_url=None, openapi_url=None, dependencies=[Depends(_authorise)]
-    )
-    app.state.context, app.state.rates = context, Rates()
-    app.state.knocks, app.state.tries = Rates(KNOCKS_COUNT, KNOCKS_PER_S), Tries()
-    app.state.pauses, app.state.turns, app.state.watch = Pauses(), OneByOne(), Watch()
-    app.mount("/static", context.files, name="static")
-    app.mount("/fonts", Fonts(directory=font_folder()), name="fonts")
-    for page in (
+    return (
         now,
         kitchens,
         releases,
@@ -202,12 +213,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
         accounts,
         api,
         health,
-    ):
-        app.include_router(page.router(context))
-    app.middleware("http")(_guard)
-    app.add_middleware(GZipMiddleware, minimum_size=LEAST_PACKED_BYTES)
-    _tell_errors(app, context)
-    return app
+    )
 
 
 def _tell_errors(app: FastAPI, context: Context) -> None:
