@@ -23,6 +23,7 @@ from frywright.plan.model import Plan
 from frywright.rooms.clock import now
 from frywright.rooms.day import day
 from frywright.rooms.day import paper as day_paper
+from frywright.rooms.day import sales as day_sales
 from frywright.rooms.day import views as day_view
 from frywright.rooms.day.board import Board, Tap, tap_of
 from frywright.rooms.day.board_view import board_view
@@ -41,7 +42,7 @@ def store(tmp_path_factory):
     found = Store.file(tmp_path_factory.mktemp("day") / "d.db", now)
     remember_kitchen(found, demo_text(), "demo.toml")
     kitchen = remembered_kitchen(found)
-    day.keep_sales(
+    day_sales.keep_sales(
         found, kitchen, io.BytesIO(demo_sales(kitchen, FRIDAY - dt.timedelta(days=1))), "sales.csv"
     )
     return found
@@ -61,7 +62,7 @@ def test_sales_are_kept_once_and_told(store, kitchen):
     """The same file again is the same entry; what the menu lacks and the silence are listed; no file that is
     none is kept.
     """
-    again, _ = day.keep_sales(
+    again, _ = day_sales.keep_sales(
         store, kitchen, io.BytesIO(demo_sales(kitchen, FRIDAY - dt.timedelta(days=1))), "sales.csv"
     )
     assert len(store.current("sales_file")) == 1
@@ -71,7 +72,7 @@ def test_sales_are_kept_once_and_told(store, kitchen):
     assert [u["item"] for u in view["unmapped"]] == ["Honey sauce, cup"]
     assert len(view["outages"]) == 1
     with pytest.raises(DataError):
-        day.keep_sales(store, kitchen, io.BytesIO(b"nothing"), "x.csv")
+        day_sales.keep_sales(store, kitchen, io.BytesIO(b"nothing"), "x.csv")
     assert len(store.current("sales_file")) == 1
 
 
@@ -388,7 +389,7 @@ def test_a_product_new_or_gone_breaks_no_day(tmp_path, sold, said):
         if "Tender" in line and not sold(dt.datetime.strptime(date, "%m/%d/%Y").date()):
             continue
         lines.append(line)
-    day.keep_sales(found, kitchen, io.BytesIO("\n".join(lines).encode()), "sales.csv")
+    day_sales.keep_sales(found, kitchen, io.BytesIO("\n".join(lines).encode()), "sales.csv")
     bench = day.bench_for(found, kitchen, FRIDAY, tune=False)
     asked = bench.day.mean_n.sum(axis=1)
     assert (asked > 0).tolist() == [True, not said, True]

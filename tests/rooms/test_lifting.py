@@ -17,6 +17,7 @@ from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
 from frywright.rooms.clock import now
 from frywright.rooms.day import day, twice
+from frywright.rooms.day import sales as day_sales
 from frywright.rooms.day.board import Board, Tap
 from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.compare import compare_out
@@ -37,7 +38,9 @@ def bench_and_kitchen(tmp_path_factory):
     store = Store.file(tmp_path_factory.mktemp("lift") / "d.db", now)
     remember_kitchen(store, demo_text(), "demo.toml")
     kitchen = remembered_kitchen(store)
-    day.keep_sales(store, kitchen, io.BytesIO(demo_sales(kitchen, FRIDAY - dt.timedelta(days=1))), "s.csv")
+    day_sales.keep_sales(
+        store, kitchen, io.BytesIO(demo_sales(kitchen, FRIDAY - dt.timedelta(days=1))), "s.csv"
+    )
     return day.bench_for(store, kitchen, FRIDAY), kitchen
 
 

@@ -17,6 +17,7 @@ from frywright.model.errors import InputError
 from frywright.rooms.care import machines, procedures
 from frywright.rooms.clock import now
 from frywright.rooms.day import day
+from frywright.rooms.day import sales as day_sales
 from frywright.rooms.day.board import Board, Tap
 from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.practice import demo_sales
@@ -91,7 +92,9 @@ def test_what_to_do_first_follows_the_hazard(kitchen):
 def test_the_plan_and_the_board_leave_it_out(store, kitchen):
     """A fryer in stop-use gets no drop and cannot be tapped back into use."""
     friday = dt.date(2026, 11, 27)
-    day.keep_sales(store, kitchen, io.BytesIO(demo_sales(kitchen, friday - dt.timedelta(days=1))), "s.csv")
+    day_sales.keep_sales(
+        store, kitchen, io.BytesIO(demo_sales(kitchen, friday - dt.timedelta(days=1))), "s.csv"
+    )
     board = Board(store=store, kitchen=kitchen, bench=day.bench_for(store, kitchen, friday))
     noon = 12 * 3600.0
     assert any(a["fryer"] == "alder" for a in board_view(board, noon)["advice"])

@@ -17,6 +17,7 @@ from frywright.plan.advice import Outlook
 from frywright.plan.model import Drop, Plan
 from frywright.rooms.clock import now
 from frywright.rooms.day import day, power
+from frywright.rooms.day import sales as day_sales
 from frywright.rooms.day.practice import demo_sales
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
@@ -30,7 +31,9 @@ def shop(tmp_path_factory):
     store = Store.file(tmp_path_factory.mktemp("p") / "p.db", now)
     remember_kitchen(store, demo_text(), "demo.toml")
     kitchen = remembered_kitchen(store)
-    day.keep_sales(store, kitchen, io.BytesIO(demo_sales(kitchen, FRIDAY - dt.timedelta(days=1))), "s.csv")
+    day_sales.keep_sales(
+        store, kitchen, io.BytesIO(demo_sales(kitchen, FRIDAY - dt.timedelta(days=1))), "s.csv"
+    )
     return kitchen, day.bench_for(store, kitchen, FRIDAY, tune=False)
 
 

@@ -7,7 +7,7 @@ from __future__ import annotations
 import pytest
 from fastapi.testclient import TestClient
 
-from frywright.ledger.facts.oil import OilDone, OilRefused
+from frywright.ledger.facts.oil import MeterChecked, OilDone, OilRefused
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
@@ -42,6 +42,21 @@ def test_the_room_in_both_languages(client):
         assert page.text.count('class="oil"') == 4
     assert client.get("/care", params={"lang": "en"}).text.count("not read") == 4
     assert len(client.get("/care/oil.json").json()["vats"]) == 4
+
+
+def test_the_meter_is_checked_on_its_page(client, store):
+    """A check is kept once and shown; one that cannot be keeps what was typed."""
+    form = {"key": "m1", "low_known": "4", "low_read": "8.5", "high_known": "24", "high_read": "27"}
+    page = client.post("/care/meter", data=form)
+    assert page.status_code == 200
+    assert "+4.5 points off on fresh oil" in page.text
+    assert "Adjust it by its manual" in page.text
+    client.post("/care/meter", data=form)
+    assert len(list(store.facts(MeterChecked))) == 1
+    wrong = client.post("/care/meter", data={**form, "key": "m2", "high_known": "9"})
+    assert wrong.status_code == 422
+    assert 'name="low_read" inputmode="decimal" autocomplete="off" required value="8.5"' in wrong.text
+    assert len(list(store.facts(MeterChecked))) == 1
 
 
 def test_one_tap_logs_and_a_second_of_the_same_key_does_not(client, store):

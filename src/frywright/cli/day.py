@@ -48,8 +48,8 @@ def sales(
     import io
 
     from frywright.model.errors import InputError
-    from frywright.rooms.day import day as work
     from frywright.rooms.day.practice import demo_sales
+    from frywright.rooms.day.sales import keep_sales
     from frywright.rooms.day.views import sales_view
 
     opened, kitchen = shop.both
@@ -63,7 +63,7 @@ def sales(
         raise InputError("file", str(file), "a file that exists")
     else:
         data, name = (file.read_bytes(), file.name)
-    _, read = work.keep_sales(opened, kitchen, io.BytesIO(data), name, order)
+    _, read = keep_sales(opened, kitchen, io.BytesIO(data), name, order)
     view = sales_view(opened, kitchen)
     refused = [{"line": n, "why": why, "text": text} for n, why, text in read.refused]
     if shop.json({"file": name, "lines_count": read.lines_count, "refused": refused, **view}):
@@ -82,6 +82,53 @@ def sales(
         shop.say("  not on the menu: {item} ({sold} sold)", item, sold=f"{item['sold_n']:.0f}")
     for hole in view["outages"][:10]:
         shop.say("  silence taken as missing: {date} {start}-{to}", hole, start=hole["from"])
+
+
+@command(app)
+def watch(
+    shop: Shop,
+    folder: Path = typer.Argument(help="Folder into which the till writes its exports."),
+    once: bool = typer.Option(False, help="Look once and end."),
+    every_s: float = typer.Option(30.0, help="Seconds between looks."),
+) -> None:
+    """Read every export that appears in a folder; files are left where they are. One that cannot be read
+    waits on the page of sales until somebody says what its columns are.
+    """
+    from frywright.rooms.day.folder import Watched
+
+    opened, kitchen = shop.both
+    watched = Watched(opened, kitchen, folder)
+    while True:
+        for name, problem in watched.look(settled=once):
+            if problem:
+                shop.say("{name} waits: {why}.", name=name, why=shop.tr(problem))
+            else:
+                shop.say("{name} was read in.", name=name)
+        if once:
+            return
+        watched.rest(every_s)
+
+
+@command(app)
+def items(
+    shop: Shop,
+    item: str = typer.Argument("", help="Item as the till calls it; without it those to map are listed."),
+    pieces: str = typer.Argument("", help="What it takes, such as 'tenders 3', or - for what is not fried."),
+    who: str = typer.Option("", help="Who says so."),
+) -> None:
+    """Say once what an item of the till takes from the fryers."""
+    from frywright.rooms.day.sales import items_asked, map_items
+
+    opened, kitchen = shop.both
+    if item:
+        map_items(opened, kitchen, {item: pieces}, who)
+    rows = items_asked(opened, kitchen)
+    if shop.json({"items": [{"item": i.item, "sold_n": i.sold_n, "guess": i.guess} for i in rows]}):
+        return
+    for row in rows:
+        shop.say(
+            "{item}: {n} sold, perhaps {guess}", item=row.item, n=f"{row.sold_n:.0f}", guess=row.guess or "?"
+        )
 
 
 @command(app, engine=True)

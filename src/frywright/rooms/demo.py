@@ -29,8 +29,9 @@ from frywright.rooms.cook.next_probing import keep_planned, next_probing
 from frywright.rooms.cook.programs import record_proof, record_readback, save_program
 from frywright.rooms.cook.slots import tell_slot
 from frywright.rooms.day.board import Board, Tap
-from frywright.rooms.day.day import Bench, bench_for, keep_sales
+from frywright.rooms.day.day import Bench, bench_for
 from frywright.rooms.day.practice import demo_sales
+from frywright.rooms.day.sales import keep_sales
 from frywright.rooms.hall import AUTHOR_NOW
 from frywright.rooms.kitchen import (
     has_kitchen,

@@ -187,6 +187,7 @@ def _pages() -> tuple[ModuleType, ...]:
         readings,
         records,
         releases,
+        sales,
         setup,
         sync,
     )
@@ -204,6 +205,7 @@ def _pages() -> tuple[ModuleType, ...]:
         probes,
         probing,
         day,
+        sales,
         care,
         fryers,
         cards,

@@ -7,7 +7,7 @@ from typing import Any
 
 from frywright.ledger.facts.care import Reopened, StopUse
 from frywright.ledger.facts.cook import KitchenSet, ProgramSaved
-from frywright.ledger.facts.day import DayNoted, SalesRead
+from frywright.ledger.facts.day import DayNoted, ItemMapped, SalesRead
 from frywright.ledger.facts.probing import CalibrationKept
 from frywright.ledger.store import Store
 from frywright.model import business_day
@@ -22,6 +22,7 @@ MARKS = (
     ProgramSaved.KIND,
     CalibrationKept.KIND,
     SalesRead.KIND,
+    ItemMapped.KIND,
     DayNoted.KIND,
     StopUse.KIND,
     Reopened.KIND,

@@ -62,6 +62,57 @@ class SalesRead(Fact):
     last: Annotated[dt.date, Field(alias="to")]
     lines_count: int
     refused_count: int
+    columns: tuple[str, ...] | None = None
+    day: dt.date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SalesWaiting(Fact):
+    """A till's file that could not be read by itself: it waits until somebody says what its columns are, or
+    leaves it out.
+    """
+
+    KIND: ClassVar[str] = "sales_waiting"
+    FILES: ClassVar[tuple[str, ...]] = ("sha256",)
+    LABELS: ClassVar[Mapping[str, str]] = {"reason": "why"}
+    name: str
+    sha256: str
+    size_bytes: int
+    reason: str
+    left_out: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ItemMapped(Fact):
+    """What an item of the till takes from the fryers: pieces as in the kitchen file's menu, none for what is
+    not fried.
+    """
+
+    KIND: ClassVar[str] = "item_mapped"
+    item: str
+    pieces: tuple[str, ...]
+    who: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PostedLine:
+    """One line of a sale as the till posted it; ``line`` is the till's own number of it."""
+
+    line: str
+    at: dt.datetime
+    item: str
+    quantity_n: float
+    order: str
+    kind: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SalesPosted(Fact):
+    """Sales as a till posted them."""
+
+    KIND: ClassVar[str] = "sales_posted"
+    till: str
+    lines: tuple[PostedLine, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -5,15 +5,12 @@ from __future__ import annotations
 import datetime as dt
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from functools import lru_cache
 from math import ceil
-from typing import BinaryIO
 
 import numpy as np
 from numpy.typing import NDArray
 
-from frywright.ledger.attachments import attachments_of
-from frywright.ledger.facts.day import DayNoted, SalesRead
+from frywright.ledger.facts.day import DayNoted
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
 from frywright.model.business_day import trade_of
@@ -26,9 +23,10 @@ from frywright.plan.forecast import Forecast, Forecaster, learned
 from frywright.plan.model import Day
 from frywright.plan.pull import heads_for
 from frywright.plan.replay import Look, Par, Rule, draw_days, replay_par
-from frywright.plan.sales import History, Sales, pieces, read_sales
+from frywright.plan.sales import History
 from frywright.plan.tune import tuned, tuned_rule
 from frywright.rooms.day.loads import LoadFact, item_of, shared_oil, unsold
+from frywright.rooms.day.sales import history_of
 from frywright.rooms.hall import write
 
 MIX_DAYS, TUNE_DAYS, TUNE_ROUNDS = 28, 60, 2
@@ -55,74 +53,6 @@ class Bench:
     def look(self) -> Look:
         """How far the engine looks for a bank of this size."""
         return Look.for_bank(len(self.fryers))
-
-
-# ---------------------------------------------------------------- sales
-
-
-def keep_sales(
-    store: Store, kitchen: Kitchen, stream: BinaryIO, name: str, order: str = ""
-) -> tuple[Kept[SalesRead], Sales]:
-    """Keep a till's export byte for byte and record what it holds; a file that cannot be read is refused."""
-    trade = trade_of(kitchen)
-    sales = read_sales(stream, name, trade, kitchen.menu, order)
-    stream.seek(0)
-    sha, size = attachments_of(store).keep(stream)
-    known = [e for e in store.current_facts(SalesRead) if e.fact.sha256 == sha]
-    if known and known[-1].fact.order == order:
-        return known[-1], sales
-    dates = [line.date for line in sales.lines]
-    fact = SalesRead(
-        name=name[:200],
-        sha256=sha,
-        size_bytes=size,
-        order=order,
-        first=min(dates),
-        last=max(dates),
-        lines_count=sales.lines_count,
-        refused_count=len(sales.refused),
-    )
-    return write(store, fact), sales
-
-
-def all_sales(store: Store, kitchen: Kitchen) -> list[Sales]:
-    """Every kept export, read again; a day that two exports hold is taken from the newer one."""
-    trade, taken, found = trade_of(kitchen), set(), []
-    for item in reversed(store.current_facts(SalesRead)):
-        sales = _read_kept(store, item.fact, trade, kitchen.menu)
-        lines = tuple(line for line in sales.lines if line.date not in taken)
-        taken |= {line.date for line in sales.lines}
-        found.append(replace(sales, lines=lines))
-    return found[::-1]
-
-
-@lru_cache(maxsize=16)
-def _parsed(data: bytes, name: str, order: str, trade: Trade, menu: tuple) -> Sales:  # type: ignore[type-arg]
-    import io
-
-    return read_sales(io.BytesIO(data), name, trade, menu, order)
-
-
-def _read_kept(store: Store, file: SalesRead, trade: Trade, menu: tuple) -> Sales:  # type: ignore[type-arg]
-    with attachments_of(store).open(file.sha256) as stream:
-        return _parsed(stream.read(), file.name, file.order, trade, menu)
-
-
-def history_of(store: Store, kitchen: Kitchen) -> History:
-    """Pieces sold so far; InputError when no sales were read in yet."""
-    sales = all_sales(store, kitchen)
-    if not sales:
-        raise InputError(
-            "sales",
-            "missing",
-            "read in first: on the page of the day, or with frywright day sales FILE",
-        )
-    return _pieces(tuple(sales), trade_of(kitchen), kitchen.menu)
-
-
-@lru_cache(maxsize=8)
-def _pieces(sales: tuple[Sales, ...], trade: Trade, menu: tuple) -> History:  # type: ignore[type-arg]
-    return pieces(sales, trade, menu)
 
 
 def events_of(store: Store) -> dict[dt.date, tuple[str, float]]:

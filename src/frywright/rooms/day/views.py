@@ -23,7 +23,8 @@ from frywright.plan.pull import Stock, pull, thaw_s
 from frywright.plan.replay import Look, Replay, draw_days, replay, replay_par
 from frywright.rooms.day.board import Board
 from frywright.rooms.day.board_view import amount
-from frywright.rooms.day.day import Bench, bench_for, forecaster_of, history_of, mix_factor
+from frywright.rooms.day.day import Bench, bench_for, forecaster_of, mix_factor
+from frywright.rooms.day.sales import history_of
 
 Translate = Callable[[str], str]
 THIN_CASE_M = 0.005

@@ -15,6 +15,7 @@ from fastapi import APIRouter, Header, Path, Query, Request
 from pydantic import BaseModel, ConfigDict, Field
 
 from frywright.ledger.anchors import anchor_or_why
+from frywright.ledger.facts.day import PostedLine
 from frywright.ledger.once import once
 from frywright.model.entry import Recorded, stamp
 from frywright.model.errors import InputError
@@ -24,6 +25,7 @@ from frywright.rooms.care.upkeep import care_rows
 from frywright.rooms.clock import now
 from frywright.rooms.cook.desk import ProgramRow, program_rows
 from frywright.rooms.cook.readbacks import tell_readback
+from frywright.rooms.day.sales import post_sales
 from frywright.rooms.hall import AUTHOR_NOW
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.readings import tell_probe
@@ -74,6 +76,24 @@ class OilIn(_Body):
     happened_at: dt.datetime | None = None
 
 
+class SoldIn(_Body):
+    """One line of a sale."""
+
+    line: Text = Field(default="", description="The till's number of the line; sent again it counts once.")
+    at: dt.datetime = Field(description="With its zone.")
+    item: Text = Field(min_length=1)
+    quantity: float = Field(ge=-10_000, le=10_000, description="Below 0 for a refund.")
+    order: Text = ""
+    kind: Text = Field(default="", description="Such as catering.")
+
+
+class SalesIn(_Body):
+    """Sales as they happen."""
+
+    till: Annotated[str, Field(min_length=1, max_length=80)]
+    lines: list[SoldIn] = Field(min_length=1, max_length=500)
+
+
 class ReadBackIn(_Body):
     """What a machine really holds, read by one and compared by another."""
 
@@ -110,11 +130,20 @@ class Written(BaseModel):
     matches: bool | None = None
 
 
+class Posted(BaseModel):
+    """What a post of sales made: its entry, none where every line was known, and how many lines were new."""
+
+    number: int | None
+    new: bool
+    new_lines: int
+
+
 def router(context: Context) -> APIRouter:
     """Routes of the interface."""
     routes = APIRouter(prefix="/api/v1")
     _add_reads(routes, context)
     _add_writes(routes, context)
+    _add_sales(routes, context)
     return routes
 
 
@@ -266,3 +295,27 @@ def _add_writes(routes: APIRouter, context: Context) -> None:
 
         answer, new = _once(context, "read-backs", key, body.model_dump(mode="json"), write)
         return Written(new=new, **answer)
+
+
+def _add_sales(routes: APIRouter, context: Context) -> None:
+    @routes.post("/sales")
+    def sold(body: SalesIn, key: Key) -> Posted:
+        """Keep what a till sold; today's board is told."""
+        lines = [
+            PostedLine(
+                line=line.line,
+                at=_when(line.at) or line.at,
+                item=line.item,
+                quantity_n=line.quantity,
+                order=line.order,
+                kind=line.kind,
+            )
+            for line in body.lines
+        ]
+
+        def write() -> dict[str, Any]:
+            kept, new = post_sales(context.store, remembered_kitchen(context.store), body.till, lines)
+            return {"number": kept.number if kept else None, "new_lines": new}
+
+        answer, new = _once(context, "sales", key, body.model_dump(mode="json"), write)
+        return Posted(new=new, **answer)

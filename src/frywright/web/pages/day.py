@@ -11,7 +11,6 @@ from typing import Any
 
 from fastapi import APIRouter, Request, Response
 from fastapi.responses import FileResponse, JSONResponse, RedirectResponse
-from starlette.datastructures import UploadFile
 
 from frywright.model import business_day
 from frywright.model.errors import FrywrightError, InputError
@@ -22,7 +21,7 @@ from frywright.paper.chart import svg
 from frywright.rooms.clock import now
 from frywright.rooms.day import day as work
 from frywright.rooms.day import paper as day_paper
-from frywright.rooms.day import views
+from frywright.rooms.day import sales, views
 from frywright.rooms.day.board import Board, Tap, tap_of
 from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.compare import compare_down, compare_out
@@ -32,7 +31,7 @@ from frywright.voice.tongue import translator
 from frywright.web.app import HERE, Context
 from frywright.web.benches import Benches
 from frywright.web.forms import whole_number
-from frywright.web.posted import Sent, Told, Typed
+from frywright.web.posted import Told, Typed
 
 
 def router(context: Context) -> APIRouter:
@@ -108,16 +107,6 @@ def _add_plan(routes: APIRouter, context: Context, benches: Benches) -> None:
 
 
 def _add_sales(routes: APIRouter, context: Context, benches: Benches) -> None:
-    @routes.post("/day/sales")
-    def upload(form: Sent) -> Response:
-        file = form.get("file")
-        if not isinstance(file, UploadFile) or not file.filename:
-            raise InputError("file", "missing", "the till's export")
-        work.keep_sales(
-            context.store, benches.kitchen(), file.file, file.filename, str(form.get("order", ""))
-        )
-        return RedirectResponse("/day", 303)
-
     @routes.post("/day/sales/demo")
     def demo() -> Response:
         kitchen = benches.kitchen()
@@ -128,7 +117,7 @@ def _add_sales(routes: APIRouter, context: Context, benches: Benches) -> None:
                 "the invented demo for invented sales; read in your own till's export",
             )
         last = benches.today() - dt.timedelta(days=1)
-        work.keep_sales(
+        sales.keep_sales(
             context.store, kitchen, io.BytesIO(demo_sales(kitchen, last)), "invented-sales.csv", "mdy"
         )
         return RedirectResponse("/day", 303)

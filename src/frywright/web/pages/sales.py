@@ -1,0 +1,130 @@
+"""Room Day: sales in: a till's files, their columns picked by eye, items mapped once."""
+
+from __future__ import annotations
+
+import datetime as dt
+from typing import Any
+
+from fastapi import APIRouter, Request, Response
+from fastapi.responses import RedirectResponse
+from starlette.datastructures import UploadFile
+
+from frywright.model.errors import FrywrightError, InputError
+from frywright.rooms.day import sales
+from frywright.rooms.kitchen import remembered_kitchen
+from frywright.web.app import Context
+from frywright.web.posted import Sent, Typed
+
+
+def router(context: Context) -> APIRouter:
+    """Routes of the page of sales."""
+    routes = APIRouter()
+    _add_page(routes, context)
+    _add_columns(routes, context)
+    return routes
+
+
+def _shown(
+    context: Context, request: Request, problem: str = "", status: int = 200, typed: Any = None
+) -> Response:
+    kitchen = remembered_kitchen(context.store)
+    return context.render(
+        request,
+        "sales.html",
+        status,
+        room="day",
+        kitchen=kitchen,
+        problem=problem,
+        typed=typed or {},
+        view=sales.sales_page(context.store, kitchen),
+    )
+
+
+def _add_page(routes: APIRouter, context: Context) -> None:
+    @routes.get("/day/sales")
+    def page(request: Request) -> Response:
+        return _shown(context, request)
+
+    @routes.post("/day/sales")
+    def upload(request: Request, form: Sent) -> Response:
+        kitchen, file = remembered_kitchen(context.store), form.get("file")
+        try:
+            if not isinstance(file, UploadFile) or not file.filename:
+                raise InputError("file", "missing", "the till's export")
+            order = str(form.get("order", ""))
+            if order:
+                sales.keep_sales(context.store, kitchen, file.file, file.filename, order)
+                return RedirectResponse("/day/sales", 303)
+            kept, problem = sales.take_file(context.store, kitchen, file.file, file.filename)
+        except FrywrightError as error:
+            return _shown(context, request, context.explain(request, error), error.http_status)
+        if problem:
+            return RedirectResponse(f"/day/sales/file/{kept.fact.sha256}", 303)
+        return RedirectResponse("/day/sales", 303)
+
+    @routes.post("/day/sales/items")
+    def items(request: Request, form: Typed) -> Response:
+        told = {
+            form[f"item_{n}"]: form.get(f"pieces_{n}", "") for n in range(len(form)) if f"item_{n}" in form
+        }
+        try:
+            sales.map_items(context.store, remembered_kitchen(context.store), told, form.get("who", ""))
+        except FrywrightError as error:
+            return _shown(context, request, context.explain(request, error), error.http_status, told)
+        return RedirectResponse("/day/sales#items", 303)
+
+    @routes.post("/day/sales/leave")
+    def leave(form: Typed) -> Response:
+        sales.leave_out(context.store, form.get("file", ""))
+        return RedirectResponse("/day/sales", 303)
+
+
+def _add_columns(routes: APIRouter, context: Context) -> None:
+    def shown(
+        request: Request, name: str, problem: str = "", status: int = 200, typed: Any = None
+    ) -> Response:
+        file, looked = sales.preview_of(context.store, name)
+        picked = list(getattr(file, "columns", None) or [])
+        return context.render(
+            request,
+            "sales_columns.html",
+            status,
+            room="day",
+            kitchen=remembered_kitchen(context.store),
+            file=file,
+            preview=looked,
+            problem=problem,
+            reason=getattr(file, "reason", ""),
+            typed=typed or {f"column_{n}": role for n, role in enumerate(picked)},
+        )
+
+    @routes.get("/day/sales/file/{name}")
+    def page(request: Request, name: str) -> Response:
+        return shown(request, name)
+
+    @routes.post("/day/sales/columns")
+    def pick(request: Request, form: Typed) -> Response:
+        name = form.get("file", "")
+        try:
+            _, looked = sales.preview_of(context.store, name)
+            day = form.get("day", "").strip()
+            sales.pick_columns(
+                context.store,
+                remembered_kitchen(context.store),
+                name,
+                [form.get(f"column_{n}", "") for n in range(len(looked.header))],
+                _day(day) if day else None,
+                form.get("order", ""),
+            )
+        except FrywrightError as error:
+            if isinstance(error, InputError) and error.field == "file":
+                raise
+            return shown(request, name, context.explain(request, error), error.http_status, form)
+        return RedirectResponse("/day/sales", 303)
+
+
+def _day(text: str) -> dt.date:
+    try:
+        return dt.date.fromisoformat(text)
+    except ValueError:
+        raise InputError("day", repr(text), "a day such as 2026-11-27") from None

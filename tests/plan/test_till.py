@@ -1,0 +1,122 @@
+"""Exports in other layouts: item by hour, hours down the side, columns picked by eye."""
+
+from __future__ import annotations
+
+import datetime as dt
+
+import pytest
+
+from frywright.model.errors import DataError, InputError
+from frywright.plan.till import Picks, preview, readable
+
+ACROSS = """Sales by item and hour;;;;;
+Day: 2026-11-25;;;;;
+Item;{hours};Total
+Bone-in 8 pc;1;4;6;2;13
+Tenders 3;0;2;;1;3
+Total;1;6;6;3;16
+"""
+WANTED = [
+    "2026-11-25;10:00;Bone-in 8 pc;1",
+    "2026-11-25;11:00;Bone-in 8 pc;4",
+    "2026-11-25;12:00;Bone-in 8 pc;6",
+    "2026-11-25;13:00;Bone-in 8 pc;2",
+    "2026-11-25;11:00;Tenders 3;2",
+    "2026-11-25;13:00;Tenders 3;1",
+]
+DOWN = (
+    "Hour,Bone,Tenders,Total\n10:00-11:00,1,2,3\n11:00-12:00,1,2,3\n12:00-13:00,0,5,5\n13:00-14:00,2,2,4\n"
+    "Total,4,11,15\n"
+)
+
+
+def lines(text, name="sales.csv", picks=None):
+    """The lines of the layout that is read, without its header."""
+    return readable(text.encode(), name, picks).decode().strip().split("\n")[1:]
+
+
+@pytest.mark.parametrize(
+    "hours",
+    [
+        "10:00;11:00;12:00;13:00",
+        "10 AM;11 AM;12 PM;1 PM",
+        "10:00-11:00;11:00-12:00;12:00-13:00;13:00-14:00",
+        "10h;11h;12h;13h",
+        "10:00 AM - 11:00 AM;11:00 AM - 12:00 PM;12:00 PM - 1:00 PM;1:00 PM - 2:00 PM",
+    ],
+)
+def test_items_by_hours_are_read(hours):
+    """Five ways to write the hours give the same lines; empty cells and noughts are none."""
+    assert [x for x in lines(ACROSS.format(hours=hours)) if "Total" not in x] == WANTED
+
+
+def test_bare_hours_are_read_where_they_run():
+    """9 10 11 12 13 14 along the top; a number of the item before them is no item."""
+    text = "Item,PLU,9,10,11,12,13,14\nBone,12,1,2,3,4,0,0\n"
+    found = lines(text, picks=Picks(day=dt.date(2026, 11, 25)))
+    assert found[0] == "2026-11-25;09:00;Bone;1"
+    assert len(found) == 4
+
+
+def test_hours_down_the_side_are_read():
+    """An item in each column, the day in the file's name."""
+    found = lines(DOWN, "sales 2026-11-25.csv")
+    assert found[0] == "2026-11-25;10:00;Bone;1"
+    assert len(found) == 7
+    assert not any("Total" in x for x in found)
+
+
+def test_days_between_the_lines_are_followed():
+    """Two days in one file, each under its own line."""
+    text = "Item,10:00,11:00,12:00,13:00\n2026-11-24,,,,\nBone,1,,,\n2026-11-25,,,,\nBone,2,,,\n"
+    assert lines(text) == ["2026-11-24;10:00;Bone;1", "2026-11-25;10:00;Bone;2"]
+
+
+@pytest.mark.parametrize(
+    "text", [DOWN, ACROSS.replace("2026-11-25", "Wednesday").format(hours="10:00;11:00;12:00;13:00")]
+)
+def test_without_a_day_it_says_so(text):
+    """No day anywhere: the error says what to do."""
+    with pytest.raises(DataError) as refused:
+        readable(text.encode(), "x.csv")
+    assert "no day" in refused.value.problems[0].what
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "date,time,item,qty\n2026-11-24,10:00,Bone,1\n2026-11-24,11:00,Bone,2\n",
+        "date,time,A,B,C,D\n2026-11-24,10:00,1,2,3,4\n2026-11-24,11:00,5,6,7,8\n",
+        "time,item,qty\n10:00,Bone,1\n11:00,Bone,1\n12:00,Bone,1\n13:00,Bone,1\n14:00,Bone,1\n",
+        "",
+    ],
+)
+def test_other_layouts_are_left_as_they_are(text):
+    """Lines of items, a column an item, and nothing at all."""
+    assert readable(text.encode(), "x.csv") == text.encode()
+
+
+def test_columns_are_taken_as_picked():
+    """Headers in another tongue, columns in any order; a day for all lines where the file has none."""
+    text = "Was|egal|Wann|Wieviel\nBone|x|24.11.2026 10:05|2\n"
+    assert preview(text.encode(), "x").header == ("Was", "egal", "Wann", "Wieviel")
+    found = lines(text, picks=Picks(columns=("item", "", "date", "quantity")))
+    assert found == ["Bone;24.11.2026 10:05;2"]
+    found = lines("Was|Uhr\nBone|10:05\n", picks=Picks(columns=("item", "time"), day=dt.date(2026, 11, 24)))
+    assert found == ["2026-11-24;Bone;10:05"]
+
+
+@pytest.mark.parametrize(
+    ("picks", "field"),
+    [
+        ({"columns": ("date", "quantity")}, "columns"),
+        ({"columns": ("item", "item", "date")}, "columns"),
+        ({"columns": ("item", "colour")}, "columns"),
+        ({"columns": ("item", "time")}, "day"),
+    ],
+)
+def test_picks_that_cannot_be_are_refused(picks, field):
+    """No item, two items, an unknown role, no day."""
+    with pytest.raises(InputError) as refused:
+        Picks(**picks)
+    assert refused.value.field == field
