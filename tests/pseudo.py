@@ -8,7 +8,7 @@ import re
 from pathlib import Path
 
 PLAIN = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"
-ALIKE = "áþçðéſğĥíĵķļµñóþœŕšťúŵŵžýźÁßÇÐÉŦĞĤÍĴĶĻΜÑÓÞŒŔŠŤÚŴŴŽÝŹ"
+ALIKE = "áþçðéſğħíĵķļµñóþœŕšťúüøžýźÁßÇÐÉŦĞĤÍĴĶĻΜÑÓÞŒŔŠŤÚÜØŽÝŹ"
 KEPT = re.compile(r"({[^{}]*}|<[^<>]*>|&\w+;)")
 NAME = "Pseudo"
 KEY = "xx"

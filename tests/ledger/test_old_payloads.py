@@ -19,9 +19,51 @@ from frywright.ledger.facts.care import (
 from frywright.ledger.facts.day import BoardTap, CloseStepSigned, DayNoted, PracticeTap, SalesRead
 from frywright.ledger.facts.oil import OilDone, OilLimitSet, OilRefused
 from frywright.ledger.facts.people import AccountChanged, DrillAnswered, PersonListed, SkillShown
+from frywright.ledger.facts.probing import CaseOpened, CaseStep, Reading
 from frywright.model.entry import canonical
 
 OLD = [
+    (
+        Reading,
+        {
+            "name": "Bone-in chicken, Alder",
+            "thermometer": "T1",
+            "core_c": 76.0,
+            "limit_c": 73.9,
+            "load": "bone_in alder",
+            "units_count": 32.0,
+            "fryer": "alder",
+            "product": "bone_in",
+            "who": "Ana Lund",
+            "checked": True,
+        },
+    ),
+    (
+        CaseOpened,
+        {
+            "what": "probe",
+            "reading_number": 7,
+            "fryer": "alder",
+            "product": "bone_in",
+            "pieces_count": 32,
+            "core_c": 70.0,
+            "limit_c": 75.0,
+            "who": "Ana Lund",
+            "words": "",
+        },
+    ),
+    (
+        CaseStep,
+        {
+            "case_number": 8,
+            "step": "reprobe",
+            "who": "Ana Lund",
+            "words": "",
+            "core_c": 82.0,
+            "limit_c": 75.0,
+            "meets": True,
+        },
+    ),
     (
         CardSigned,
         {

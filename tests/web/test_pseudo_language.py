@@ -271,6 +271,7 @@ def test_a_log_its_report_and_a_case_are_read(client):
     case = str(client.post("/records/probing", data={**typed, "who": "Ana"}).url).removeprefix(HOST)
     assert "/records/case/" in case
     assert read(client, case) == {}
+    assert read(client, f"/records/reading/{int(case.rsplit('/', 1)[1]) - 1}") == {}
     tap = {"date": "2026-11-27", "practice": "62", "fryer": "alder", "product": "bone_in", "pieces": "16"}
     for what, at in (("drop", "42000"), ("lift", "42750")):
         client.post("/day/tap", json={**tap, "key": what, "what": what, "at_s": at})

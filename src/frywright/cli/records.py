@@ -13,6 +13,7 @@ from frywright.cli.shop import Shop, command, is_store, write_file
 if TYPE_CHECKING:
     from frywright.ledger.anchors import Anchor
     from frywright.ledger.checking import Checked
+    from frywright.ledger.stamps import Stamped
     from frywright.ledger.store import Store
 
 app = typer.Typer(
@@ -57,9 +58,12 @@ def verify(
     name: str = NAMED,
     expect: str = typer.Option("", help="Number and hash kept elsewhere, such as 5605:6fc2db91."),
     anchor: list[Path] = typer.Option(None, help="File with anchors kept elsewhere; may be given again."),
+    roots: Path = typer.Option(
+        None, envvar="FRYWRIGHT_TIME_ROOTS", help="PEM file of the root certificates of the time service."
+    ),
 ) -> None:
     """Walk the hash chain, the recorded times, the original files and the accounts; say what does not fit."""
-    from frywright.ledger.anchors import compare
+    from frywright.ledger.anchors import compare, read_anchors
     from frywright.ledger.checking import checked
     from frywright.rooms.clock import now
 
@@ -67,8 +71,10 @@ def verify(
     found = checked(opened, now())
     if expect:
         _as_kept(opened, expect)
-    anchors = [one for file in anchor or () for one in _anchors_of(file)]
+    texts = [_text_of(file) for file in anchor or ()]
+    anchors = [one for text in texts for one in read_anchors(text)]
     compare(opened, anchors)
+    stamps, unchecked_count = _stamps_of("\n".join(texts), anchors, roots)
     back = [
         {
             "from": step.number,
@@ -87,6 +93,8 @@ def verify(
         "strange": list(found.strange),
         "guarded": found.guarded,
         "anchors": [{"number": one.number, "at": one.at.isoformat(), "key": one.key} for one in anchors],
+        "stamps": [{"number": one.number, "at": one.at.isoformat(), "by": one.by} for one in stamps],
+        "stamps_unchecked": unchecked_count,
     }
     if not shop.json(told):
         shop.say(
@@ -104,6 +112,15 @@ def verify(
                 at=f"{one.at:%Y-%m-%d %H:%M} UTC",
                 key=one.key_mark,
             )
+        for stamp in stamps:
+            shop.say(
+                "  entry {number} was there at {at}, stamped by {by}",
+                number=stamp.number,
+                at=f"{stamp.at:%Y-%m-%d %H:%M} UTC",
+                by=stamp.by,
+            )
+        if unchecked_count:
+            shop.say("  ? {count} time stamps were not checked: name --roots", count=unchecked_count)
     _tell_strange(found)
 
 
@@ -127,13 +144,21 @@ def _tell_strange(found: Checked) -> None:
         raise RecordError("The database no longer refuses to change entries: its triggers were taken away.")
 
 
-def _anchors_of(file: Path) -> list[Anchor]:
-    """Anchors of a file."""
-    from frywright.ledger.anchors import read_anchors
+def _stamps_of(text: str, anchors: list[Anchor], roots: Path | None) -> tuple[list[Stamped], int]:
+    """Time stamps that were checked, and how many were not for want of root certificates."""
+    from frywright.ledger.stamps import check_stamps, roots_of, stamps_in
+
+    if roots is None:
+        return [], len(stamps_in(text))
+    return check_stamps(text, anchors, roots_of(roots)), 0
+
+
+def _text_of(file: Path) -> str:
+    """Text of a file of anchors."""
     from frywright.model.errors import RecordError
 
     try:
-        return read_anchors(file.read_text("utf-8"))
+        return file.read_text("utf-8")
     except (OSError, UnicodeDecodeError) as error:
         raise RecordError("{file} cannot be read: {cause}", file=file, cause=error) from error
 
@@ -143,6 +168,9 @@ def anchor(
     shop: Shop,
     out: Path = typer.Option(None, help="File to add it to, kept where nobody at the store can reach it."),
     picture: Path = typer.Option(None, help="SVG of its QR code to write."),
+    time_service: str = typer.Option(
+        "", envvar="FRYWRIGHT_TIME_SERVICE", help="Address of a time-stamping service (RFC 3161) to ask."
+    ),
 ) -> None:
     """Sign the head of the chain with the store's key, to be kept elsewhere; see verify --anchor."""
     from frywright.ledger.anchors import anchored
@@ -154,13 +182,20 @@ def anchor(
     opened = _open(shop.where)
     found = checked(opened, now(), read_files=False)
     made = anchored(opened, Point(number=found.entries_count, hash=found.head), found.at)
+    lines = [made.text]
+    if time_service:
+        from frywright.ledger.stamps import stamp_of
+
+        lines.append(stamp_of(made, time_service))
+    text = "\n".join(lines)
     if picture is not None:
         write_file(picture, code_svg(made.text).encode(), "--picture")
     if out is not None:
         older = out.read_text("utf-8") if out.exists() else ""
-        write_file(out, f"{older}{made.text}\n".encode(), "--out")
-    if not shop.json({"anchor": made.text, "number": made.number, "hash": made.hash, "key": made.key}):
-        typer.echo(made.text)
+        write_file(out, f"{older}{text}\n".encode(), "--out")
+    told = {"anchor": made.text, "number": made.number, "hash": made.hash, "key": made.key}
+    if not shop.json({**told, "stamp": lines[1] if time_service else None}):
+        typer.echo(text)
         shop.say("Key {mark}. Keep the line where nobody at the store can reach it.", mark=made.key_mark)
 
 
