@@ -169,6 +169,7 @@ class Accounts:
         """
         token, moment = secrets.token_urlsafe(32), stamp(now)
         self._do(
+            SESSION.delete().where(SESSION.c.begun_at < stamp(now - dt.timedelta(seconds=LONGEST_S))),
             SESSION.delete().where(SESSION.c.token_hash == digest(old)),
             SESSION.insert().values(
                 token_hash=digest(token), name=name, device_hash=device_hash, begun_at=moment, seen_at=moment

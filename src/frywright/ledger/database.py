@@ -13,7 +13,7 @@ from sqlalchemy import event
 
 from frywright.model.errors import NotKeptError, RecordError
 
-NEWEST_SCHEMA = "0005"
+NEWEST_SCHEMA = "0007"
 LONGEST_QUEUE_S = 20.0
 """A writer that waits longer for its turn keeps nothing and says so (project's own rule)."""
 WRITER_LOCK = 7_310_221
@@ -99,7 +99,13 @@ def in_words(*, writing: bool) -> Iterator[None]:
 def _prepare(connection: Any, _record: Any) -> None:
     connection.isolation_level = None  # transactions are begun by us, at once for writing
     cursor = connection.cursor()
-    for pragma in ("journal_mode=WAL", "synchronous=FULL", "foreign_keys=ON", "busy_timeout=10000"):
+    for pragma in (
+        "journal_mode=WAL",
+        "synchronous=FULL",
+        "foreign_keys=ON",
+        "busy_timeout=10000",
+        "secure_delete=ON",
+    ):
         cursor.execute(f"PRAGMA {pragma}")
     cursor.close()
 

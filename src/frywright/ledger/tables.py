@@ -77,3 +77,12 @@ DRAFT = sa.Table(
     sa.Column("body", sa.Text, nullable=False),
 )
 """What somebody is still filling in; it may change, and what it becomes is an entry."""
+
+PRIVATE = sa.Table(
+    "private",
+    METADATA,
+    sa.Column("ref", sa.String(64), primary_key=True),
+    sa.Column("salt", sa.String(32), nullable=False),
+    sa.Column("value", sa.String(200), nullable=False),
+)
+"""What is private of people, by the reference that the chain holds; it may be erased."""

@@ -95,6 +95,7 @@ _BY_RIGHT = {
         "GET /records",
         "GET /metrics",
         "GET /records/own",
+        "GET /records/own/data.jsonl",
         "POST /records/own",
         "POST /records/check",
         "GET /records/entry/{number}",

@@ -5,24 +5,24 @@ from __future__ import annotations
 import datetime as dt
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import ClassVar, Literal
+from typing import Any, ClassVar, Literal
 
 from frywright.ledger.facts.fact import Fact
+from frywright.model.entry import Recorded
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PersonListed(Fact):
-    """A person by name; the birthday, empty where age rules do not matter; whether they left."""
+    """A person by name, and whether they left. Version 1 held the birthday itself; from version 2 on ``born``
+    is empty and ``born_ref`` refers to it outside the chain, where age rules matter and until they leave.
+    """
 
     KIND: ClassVar[str] = "person"
+    VERSION: ClassVar[int] = 2
     name: str
     born: str
     left: bool
-
-    @property
-    def born_on(self) -> dt.date | None:
-        """The birthday, or None."""
-        return dt.date.fromisoformat(self.born) if self.born else None
+    born_ref: str | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -100,3 +100,25 @@ class PlaceNamed(Fact):
     permit: str
     operator: str
     who: str
+
+
+HIDDEN = {(PersonListed.KIND, "born")}
+"""Fields of older entries that nobody is shown: kind and field. Newer entries hold a reference."""
+
+
+def as_shown(item: Recorded) -> dict[str, Any]:
+    """What an entry says, without what is private."""
+    kind = item.entry.kind
+    return {k: "" if (kind, k) in HIDDEN else v for k, v in item.entry.payload.items()}
+
+
+def about_person(item: Recorded, name: str) -> bool:
+    """Whether somebody wrote an entry or stands in it by name."""
+    return _named([item.entry.author, item.entry.payload], name)
+
+
+def _named(value: Any, name: str) -> bool:
+    if isinstance(value, str):
+        return " ".join(value.split()).casefold() == " ".join(name.split()).casefold()
+    parts = value.values() if isinstance(value, Mapping) else value if isinstance(value, list | tuple) else ()
+    return any(_named(part, name) for part in parts)

@@ -15,6 +15,7 @@ from frywright.care.lid_drills import Drill
 from frywright.catalog import load as catalog
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.people import DrillAnswered, PersonListed, SkillShown
+from frywright.ledger.private import Private
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.findings import Outcome, say
@@ -25,7 +26,7 @@ from frywright.model.roles import SIGNERS
 from frywright.model.units import clock, show
 from frywright.paper.paper import PAPER, Section, pdf, section
 from frywright.rooms.care.upkeep import today_of
-from frywright.rooms.hall import write
+from frywright.rooms.hall import in_turn, write
 from frywright.rooms.standing import figure_of, oil_limit_here
 from frywright.trial.ask import CookRequest, ask
 from frywright.verdicts.age import years_on
@@ -37,9 +38,11 @@ STANDING = {"holds": "holds", "expiring": "expires soon", "expired": "expired", 
 MAY = {"meets": "may", "fails": "may not", "unknown": "not known"}
 
 
+@in_turn
 def keep_person(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kept[PersonListed]:
-    """Keep a person by name; the birthday only where age rules matter. A second entry of the same name
-    replaces the first.
+    """Keep a person by name; the birthday only where age rules matter, outside the chain. A second entry of
+    the same name replaces the first, and its birthday with it: without one, or of somebody who left, it is
+    erased.
 
     Raises
     ------
@@ -51,9 +54,18 @@ def keep_person(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Ke
         raise InputError("name", repr(name), "2 to 80 letters")
     if born:
         years_on(_day(born, "born"), today_of(kitchen))
-    old = people(store).get(name.lower())
-    person = PersonListed(name=name, born=born, left=bool(values.get("left")))
+    old, left = people(store).get(name.lower()), bool(values.get("left"))
+    if old is not None and old.fact.born_ref:
+        Private(store).erase(old.fact.born_ref)
+    ref = Private(store).keep(born) if born and not left else None
+    person = PersonListed(name=name, born="", left=left, born_ref=ref)
     return write(store, person, replaces=old.number if old else None)
+
+
+def _born(store: Store, person: PersonListed) -> dt.date | None:
+    """The birthday where it is kept; of somebody who left it is not looked at."""
+    text = person.born or Private(store).value(person.born_ref or "")
+    return dt.date.fromisoformat(text) if text and not person.left else None
 
 
 def _day(text: str, field: str) -> dt.date:
@@ -99,7 +111,7 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kep
     date = _day(str(values.get("date", "") or "") or today.isoformat(), "date")
     if date > today:
         raise InputError("date", date.isoformat(), "today or earlier")
-    verdict = place_of(kitchen).judge_age(known[key].get("restricted", ""), person.fact.born_on, date)
+    verdict = place_of(kitchen).judge_age(known[key].get("restricted", ""), _born(store, person.fact), date)
     if verdict.outcome is Outcome.FAILS:
         raise InputError(
             "person",
@@ -132,10 +144,10 @@ def people_view(
     for name, person in sorted(people(store).items()):
         if person.fact.left:
             continue
-        held = []
+        held, born = [], _born(store, person.fact)
         for skill in skills_of(kitchen):
             told = newest.get((name, skill["key"]))
-            verdict = place.judge_age(skill.get("restricted", ""), person.fact.born_on, day)
+            verdict = place.judge_age(skill.get("restricted", ""), born, day)
             standing = _standing(told, day)
             held.append(
                 {

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Mapping
 from typing import Any
 
@@ -13,6 +14,7 @@ from frywright.model.errors import AccessError, FrywrightError, InputError
 from frywright.model.roles import RIGHTS
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import people
+from frywright.rooms.records.privacy import own_data
 from frywright.web.app import DEVICE_COOKIE, PASS_COOKIE, SESSION_COOKIE, Context
 from frywright.web.posted import Typed
 from frywright.web.rates import place
@@ -254,6 +256,17 @@ def _add_own(routes: APIRouter, context: Context) -> None:
     @routes.get("/records/own")
     def page(request: Request) -> Response:
         return shown(request)
+
+    @routes.get("/records/own/data.jsonl")
+    def data(request: Request) -> Response:
+        who = request.state.who
+        if not who.person:
+            raise InputError("name", repr(who.name), "somebody who is signed in")
+        rows = "".join(
+            json.dumps(row, ensure_ascii=False) + "\n" for row in own_data(context.store, who.name)
+        )
+        named = {"Content-Disposition": 'attachment; filename="own.jsonl"'}
+        return Response(rows, media_type="application/jsonl", headers=named)
 
     @routes.post("/records/own")
     def change(request: Request, form: Typed) -> Response:

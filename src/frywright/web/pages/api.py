@@ -16,6 +16,7 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from frywright.ledger.anchors import anchor_or_why
 from frywright.ledger.facts.day import PostedLine
+from frywright.ledger.facts.people import as_shown
 from frywright.ledger.once import once
 from frywright.model.entry import Recorded, stamp
 from frywright.model.errors import InputError
@@ -155,7 +156,7 @@ def _entry(item: Recorded) -> EntryOut:
         happened_at=stamp(entry.happened_at),
         recorded_at=stamp(item.recorded_at),
         author=entry.author,
-        payload=dict(entry.payload),
+        payload=as_shown(item),
         replaces=entry.replaces,
         versions=dict(entry.versions),
         hash=item.hash,

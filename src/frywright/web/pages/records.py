@@ -14,6 +14,7 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.ledger.facts.fact import about
+from frywright.ledger.facts.people import as_shown
 from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Point
 from frywright.model.business_day import usual_trade
@@ -119,7 +120,7 @@ def _add_entry(routes: APIRouter, context: Context) -> None:
                 "title": title,
                 **_row(i),
                 "happened": f"{i.entry.happened_at:%Y-%m-%d %H:%M:%S} UTC",
-                "text": json.dumps(dict(i.entry.payload), indent=2, ensure_ascii=False),
+                "text": json.dumps(as_shown(i), indent=2, ensure_ascii=False),
                 "versions": dict(i.entry.versions),
             }
             for title, i in both
