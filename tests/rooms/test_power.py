@@ -63,25 +63,23 @@ def test_every_fryer_is_ready_by_its_first_drop_and_off_after_its_last(shop):
     """
     kitchen, bench = shop
     view = power.energy_view(kitchen, bench, planned(bench, (0, 0), (0, 36), (2, 24)))
-    rows = {r["fryer"]: r for r in view["rows"]}
-    assert not rows["birch"]["used"]
-    assert not rows["dogwood"]["used"]
+    rows = {r.fryer: r for r in view.rows}
+    assert not rows["birch"].used
+    assert not rows["dogwood"].used
     alder = rows["alder"]
-    assert (alder["ready"], alder["first_drop"]) == ("09:30", "09:40")
-    assert alder["start"] == "09:17"
-    (pause,) = alder["pauses"]
-    assert pause["saved_kwh"] > 0
-    assert time_of_day_s(pause["on_again"]) < time_of_day_s("12:40")
-    assert time_of_day_s(alder["off"]) > time_of_day_s("12:50")
-    assert alder["total_kwh"] == pytest.approx(
-        alder["preheat_kwh"] + alder["idle_kwh"] + alder["cook_kwh"], abs=0.02
-    )
+    assert (alder.ready, alder.first_drop) == ("09:30", "09:40")
+    assert alder.start == "09:17"
+    (pause,) = alder.pauses
+    assert pause.saved_kwh > 0
+    assert time_of_day_s(pause.on_again) < time_of_day_s("12:40")
+    assert time_of_day_s(alder.off) > time_of_day_s("12:50")
+    assert alder.total_kwh == pytest.approx(alder.preheat_kwh + alder.idle_kwh + alder.cook_kwh, abs=0.02)
     facts = [f for f in bench.loads[0] if f.fryer == "alder"]
-    assert alder["cook_kwh"] == pytest.approx(
+    assert alder.cook_kwh == pytest.approx(
         2 * (facts[0].heat_kwh + facts[0].recovery_s * 10_000 / 3.6e6), abs=0.01
     )
-    assert rows["cedar"]["first_drop"] == "11:40"
-    assert rows["cedar"]["start"] > "11:00"
+    assert rows["cedar"].first_drop == "11:40"
+    assert rows["cedar"].start > "11:00"
 
 
 def test_a_cap_staggers_the_starts_or_says_that_it_cannot(shop):
@@ -90,26 +88,22 @@ def test_a_cap_staggers_the_starts_or_says_that_it_cannot(shop):
     """
     kitchen, bench = shop
     plan = planned(bench, (0, 0), (2, 0))
-    free = {r["fryer"]: r for r in power.energy_view(kitchen, bench, plan)["rows"]}
+    free = {r.fryer: r for r in power.energy_view(kitchen, bench, plan).rows}
     capped = replace(kitchen, trade=replace(kitchen.trade, cap_w=20_000.0))
-    rows = {r["fryer"]: r for r in power.energy_view(capped, bench, plan)["rows"]}
-    assert min(rows["alder"]["start"], rows["cedar"]["start"]) < min(
-        free["alder"]["start"], free["cedar"]["start"]
-    )
-    assert (
-        rows["alder"]["ready"] <= rows["cedar"]["start"] or rows["cedar"]["ready"] <= rows["alder"]["start"]
-    )
+    rows = {r.fryer: r for r in power.energy_view(capped, bench, plan).rows}
+    assert min(rows["alder"].start, rows["cedar"].start) < min(free["alder"].start, free["cedar"].start)
+    assert rows["alder"].ready <= rows["cedar"].start or rows["cedar"].ready <= rows["alder"].start
     tight = replace(kitchen, trade=replace(kitchen.trade, cap_w=12_000.0))
-    assert "kW: one fryer heating" in power.energy_view(tight, bench, plan)["problem"]
+    assert "kW: one fryer heating" in power.energy_view(tight, bench, plan).problem
 
 
 def test_without_a_plan_the_opening_hours_are_taken(shop):
     """And it says so."""
     kitchen, _ = shop
     view = power.energy_view(kitchen)
-    assert not view["planned"]
-    assert all(r["off"] == "22:00" for r in view["rows"])
-    assert view["gas"]
+    assert not view.planned
+    assert all(r.off == "22:00" for r in view.rows)
+    assert view.gas
 
 
 def test_full_loads_have_their_quantities(shop):
@@ -123,10 +117,10 @@ def test_full_loads_have_their_quantities(shop):
     kitchen, _ = shop
     rows = power.full_load_rows(kitchen)
     assert len(rows) == 7
-    assert all(0.5 < r["efficiency_frac"] < 1.0 for r in rows)
+    assert all(0.5 < r.efficiency_frac < 1.0 for r in rows)
     for row in rows:
-        if row["program"] in ("bone-in alder", "bone-in birch"):
-            history = simulate(make_plan(kitchen, kitchen.program(row["program"])))
+        if row.program in ("bone-in alder", "bone-in birch"):
+            history = simulate(make_plan(kitchen, kitchen.program(row.program)))
             usual = [p for p in history.pieces if not p.kind.heavy]
             steam_kj = (
                 sum(
@@ -138,7 +132,7 @@ def test_full_loads_have_their_quantities(shop):
                 )
                 * 2200.0
             )
-            assert float(row["food"].split()[0]) * 2.326 == pytest.approx(
+            assert float(row.food.split()[0]) * 2.326 == pytest.approx(
                 steam_kj + 3.2 * (90.0 - 3.3), rel=0.10
             )
 

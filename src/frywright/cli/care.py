@@ -7,6 +7,7 @@ from pathlib import Path
 import typer
 
 from frywright.cli.shop import Shop, command
+from frywright.model.plain import plain
 
 app = typer.Typer(help="Care: site survey, energy of a day, procedure cards, stop-use.", no_args_is_help=True)
 YES_NO = {"": None, "yes": True, "no": False}
@@ -187,7 +188,7 @@ def power(
 
     from frywright.model.errors import InputError
     from frywright.rooms.day.day import bench_for, morning
-    from frywright.rooms.day.power import energy_view, full_load_rows
+    from frywright.rooms.day.power import FryerDay, energy_view, full_load_rows
     from frywright.rooms.standing import stopped
 
     opened, kitchen = shop.both
@@ -197,15 +198,15 @@ def power(
         raise InputError("date", repr(date), "a day such as 2026-11-27") from error
     bench = bench_for(opened, kitchen, day, down=tuple(stopped(opened))) if day else None
     view = energy_view(kitchen, bench, morning(bench) if bench else None, shop.tr)
-    if shop.json({**view, "loads": full_load_rows(kitchen)}):
+    if shop.json({**plain(view), "loads": full_load_rows(kitchen)}):
         return
-    if view["problem"]:
-        typer.echo(view["problem"])
-    for row in view["rows"]:
-        if not row["used"]:
+    if view.problem:
+        typer.echo(view.problem)
+    for row in view.rows:
+        if not isinstance(row, FryerDay):
             shop.say("{name}: stays off.", row)
             continue
-        pauses = "".join(shop.tr(", set back {from} to {on_again}").format(**p) for p in row["pauses"])
+        pauses = "".join(shop.tr(", set back {from} to {on_again}").format(**plain(p)) for p in row.pauses)
         shop.say(
             "{name}: start {start}, at heat {ready}, first drop {first_drop}{pauses}, off {off};"
             " {total_kwh} kWh",
@@ -215,15 +216,15 @@ def power(
     shop.say(
         "{total_kwh} kWh, {idle} % of it idle; {currency}{money} for the electric ones.",
         view,
-        idle=f"{100 * view['idle_frac']:.0f}",
-        money=f"{view['money']:.2f}",
+        idle=f"{100 * view.idle_frac:.0f}",
+        money=f"{view.money:.2f}",
     )
-    for row in full_load_rows(kitchen):
+    for load in full_load_rows(kitchen):
         shop.say(
             "{program}: {load}, efficiency {efficiency} %, {capacity}, recovery {recovery} s, food {food}",
-            row,
-            efficiency=f"{100 * row['efficiency_frac']:.0f}",
-            recovery=row["recovery_s"],
+            load,
+            efficiency=f"{100 * load.efficiency_frac:.0f}",
+            recovery=load.recovery_s,
         )
 
 

@@ -6,7 +6,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any
 
 from frywright.care.energy import Start, Warming, heat_up, heavy_load, idle_w, setback, start_times
 from frywright.catalog import load as catalog
@@ -39,6 +38,74 @@ class _Use:
     cook_kwh: float
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FryerEnergy:
+    """A fryer that stays off; those in use say more."""
+
+    fryer: str
+    name: str
+    used: bool = False
+    fuel: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pause:
+    """A setback between loads, times of day."""
+
+    from_: str
+    on_again: str
+    coolest: str
+    saved_kwh: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FryerDay(FryerEnergy):
+    """A fryer's day: times of day, and its energy by part."""
+
+    start: str
+    ready: str
+    first_drop: str
+    off: str
+    heat_up_min: float
+    pauses: tuple[Pause, ...]
+    preheat_kwh: float
+    idle_kwh: float
+    cook_kwh: float
+    total_kwh: float
+    idle: str
+    melts: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EnergyView:
+    """The energy of a day; ``problem`` where the starts do not fit under the cap."""
+
+    planned: bool
+    rows: tuple[FryerEnergy, ...]
+    total_kwh: float
+    money: float
+    currency: str
+    idle_frac: float
+    cap_kw: float | None
+    problem: str
+    gas: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FullLoad:
+    """Test-method quantities of a program's full load, in the kitchen's units."""
+
+    program: str
+    fryer: str
+    load: str
+    efficiency_frac: float
+    capacity: str
+    recovery_s: int
+    cooking_rate_kw: float
+    food: str
+    idle_kw: float
+
+
 def _uses(kitchen: Kitchen, bench: Bench | None, found: Outlook | None) -> list[_Use]:
     trade = usual_trade(kitchen)
     uses = []
@@ -66,7 +133,7 @@ def _uses(kitchen: Kitchen, bench: Bench | None, found: Outlook | None) -> list[
 
 def energy_view(
     kitchen: Kitchen, bench: Bench | None = None, found: Outlook | None = None, tr: Translate = str
-) -> dict[str, Any]:
+) -> EnergyView:
     """Each fryer's start, setbacks and off with its energy by part; without a plan the opening hours are
     taken, and that is said.
 
@@ -81,27 +148,22 @@ def energy_view(
         starts = start_times([_start(u, w, room) for u, w in zip(used, warm, strict=True)], trade.cap_w)
     except InputError as error:
         problem = error.say(tr)
-    rows = [_row(kitchen, u, w, s, tr) for u, w, s in zip(used, warm, starts, strict=True)]
-    rows += [
-        {"fryer": u.fryer.key, "name": u.fryer.name, "used": False, "fuel": u.fryer.fuel}
-        for u in uses
-        if not u.busy
-    ]
-    mine = [r for r in rows if r["used"]]
-    total = sum(r["total_kwh"] for r in mine)
-    paid = sum(r["total_kwh"] for r in mine if r["fuel"] == "electric")
-    share = sum(r["idle_kwh"] for r in mine) / total if total else 0.0
-    return {
-        "planned": bench is not None and found is not None,
-        "rows": rows,
-        "total_kwh": round(total, 1),
-        "money": round(paid * trade.kwh_money, 2),
-        "currency": trade.currency,
-        "idle_frac": round(share, 3),
-        "cap_kw": trade.cap_w / 1000 if trade.cap_w != float("inf") else None,
-        "problem": problem,
-        "gas": any(r["fuel"] == "gas" for r in mine),
-    }
+    mine = [_row(kitchen, u, w, s, tr) for u, w, s in zip(used, warm, starts, strict=True)]
+    off = [FryerEnergy(fryer=u.fryer.key, name=u.fryer.name, fuel=u.fryer.fuel) for u in uses if not u.busy]
+    total = sum(r.total_kwh for r in mine)
+    paid = sum(r.total_kwh for r in mine if r.fuel == "electric")
+    share = sum(r.idle_kwh for r in mine) / total if total else 0.0
+    return EnergyView(
+        planned=bench is not None and found is not None,
+        rows=(*mine, *off),
+        total_kwh=round(total, 1),
+        money=round(paid * trade.kwh_money, 2),
+        currency=trade.currency,
+        idle_frac=round(share, 3),
+        cap_kw=trade.cap_w / 1000 if trade.cap_w != float("inf") else None,
+        problem=problem,
+        gas=any(r.fuel == "gas" for r in mine),
+    )
 
 
 def _start(use: _Use, warm: Warming, room_c: float) -> Start:
@@ -115,7 +177,7 @@ def _start(use: _Use, warm: Warming, room_c: float) -> Start:
     )
 
 
-def _row(kitchen: Kitchen, use: _Use, warm: Warming, start_s: float, tr: Translate) -> dict[str, Any]:
+def _row(kitchen: Kitchen, use: _Use, warm: Warming, start_s: float, tr: Translate) -> FryerDay:
     room, fryer = kitchen.site.room_temp_c, use.fryer
     oil, off = catalog.oils()[fryer.oil], max(b for _, b in use.busy)
     cooking = sum(b - a for a, b in use.busy) if use.cook_kwh else 0.0
@@ -124,39 +186,38 @@ def _row(kitchen: Kitchen, use: _Use, warm: Warming, start_s: float, tr: Transla
     for a, b in use.busy[1:]:
         if a - last >= PAUSE_S and use.set_c > SETBACK_C:
             back = setback(fryer, oil, use.set_c, SETBACK_C, a - last, room)
-            pauses.append(
-                {
-                    "from": time_of_day(last),
-                    "on_again": time_of_day(last + back.on_again_s),
-                    "coolest": show(back.coolest_c, "c", str(kitchen.site.units)),
-                    "saved_kwh": round(back.saved_j / 3.6e6, 2),
-                }
+            pause = Pause(
+                from_=time_of_day(last),
+                on_again=time_of_day(last + back.on_again_s),
+                coolest=show(back.coolest_c, "c", str(kitchen.site.units)),
+                saved_kwh=round(back.saved_j / 3.6e6, 2),
             )
+            pauses.append(pause)
             saved += back.saved_j
         last = max(last, b)
     idle = (idle_w(fryer, use.set_c, room) * max(0.0, off - ready - cooking) - saved) / 3.6e6
     preheat = warm.energy_j / 3.6e6
-    return {
-        "fryer": fryer.key,
-        "name": fryer.name,
-        "used": True,
-        "fuel": fryer.fuel,
-        "start": time_of_day(start_s),
-        "ready": time_of_day(ready),
-        "first_drop": time_of_day(use.busy[0][0]),
-        "off": time_of_day(off),
-        "heat_up_min": round(warm.duration_s / 60),
-        "pauses": pauses,
-        "preheat_kwh": round(preheat, 2),
-        "idle_kwh": round(idle, 2),
-        "cook_kwh": round(use.cook_kwh, 2),
-        "total_kwh": round(preheat + idle + use.cook_kwh, 2),
-        "idle": show(idle_w(fryer, use.set_c, room), "w", str(kitchen.site.units)),
-        "melts": tr("melt first, low heat, attended") if fryer.solid_fat else "",
-    }
+    return FryerDay(
+        fryer=fryer.key,
+        name=fryer.name,
+        used=True,
+        fuel=fryer.fuel,
+        start=time_of_day(start_s),
+        ready=time_of_day(ready),
+        first_drop=time_of_day(use.busy[0][0]),
+        off=time_of_day(off),
+        heat_up_min=round(warm.duration_s / 60),
+        pauses=tuple(pauses),
+        preheat_kwh=round(preheat, 2),
+        idle_kwh=round(idle, 2),
+        cook_kwh=round(use.cook_kwh, 2),
+        total_kwh=round(preheat + idle + use.cook_kwh, 2),
+        idle=show(idle_w(fryer, use.set_c, room), "w", str(kitchen.site.units)),
+        melts=tr("melt first, low heat, attended") if fryer.solid_fat else "",
+    )
 
 
-def full_load_rows(kitchen: Kitchen) -> list[dict[str, Any]]:
+def full_load_rows(kitchen: Kitchen) -> list[FullLoad]:
     """Test-method quantities of every program's full load (definitions of ASTM F1361, F1964), simulated:
     efficiency, production capacity, recovery, rates.
     """
@@ -167,17 +228,16 @@ def full_load_rows(kitchen: Kitchen) -> list[dict[str, Any]]:
         told = heavy_load(ask(kitchen, CookRequest(program=program)).history)
         hourly = told.capacity_kg_s * 3600.0
         per = told.food_j / told.load_kg
-        rows.append(
-            {
-                "program": name,
-                "fryer": fryer.name,
-                "load": show(told.load_kg, "kg", system),
-                "efficiency_frac": round(told.efficiency_frac, 3),
-                "capacity": f"{hourly / LB:.1f} lb/h" if system == "us" else f"{hourly:.1f} kg/h",
-                "recovery_s": round(told.recovery_s),
-                "cooking_rate_kw": round(told.cooking_rate_w / 1000, 2),
-                "food": f"{per / BTU * LB:.0f} Btu/lb" if system == "us" else f"{per / 3.6e6:.3f} kWh/kg",
-                "idle_kw": round(idle_w(fryer, program.stages[0].set_c, kitchen.site.room_temp_c) / 1000, 2),
-            }
+        row = FullLoad(
+            program=name,
+            fryer=fryer.name,
+            load=show(told.load_kg, "kg", system),
+            efficiency_frac=round(told.efficiency_frac, 3),
+            capacity=f"{hourly / LB:.1f} lb/h" if system == "us" else f"{hourly:.1f} kg/h",
+            recovery_s=round(told.recovery_s),
+            cooking_rate_kw=round(told.cooking_rate_w / 1000, 2),
+            food=f"{per / BTU * LB:.0f} Btu/lb" if system == "us" else f"{per / 3.6e6:.3f} kWh/kg",
+            idle_kw=round(idle_w(fryer, program.stages[0].set_c, kitchen.site.room_temp_c) / 1000, 2),
         )
+        rows.append(row)
     return rows

@@ -16,6 +16,7 @@ from frywright.catalog import load as catalog
 from frywright.ledger.facts.oil import OilDone
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import FrywrightError, InputError
+from frywright.model.plain import plain
 from frywright.rooms.care import close, machines, oil_moves
 from frywright.rooms.care import meter as oil_meter
 from frywright.rooms.care import oil_money as money
@@ -251,7 +252,7 @@ def _add_close(routes: APIRouter, context: Context) -> None:
 
 
 def _add_energy(routes: APIRouter, context: Context) -> None:
-    def told(request: Request) -> tuple[dict[str, Any], str, str]:
+    def told(request: Request) -> tuple[power.EnergyView, str, str]:
         """The day's energy, its date, and why there is no plan of it."""
         kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
         try:
@@ -288,7 +289,7 @@ def _add_energy(routes: APIRouter, context: Context) -> None:
                 "ok": True,
                 "date": date,
                 "no_plan": problem,
-                **view,
-                "loads": power.full_load_rows(remembered_kitchen(context.store)),
+                **plain(view),
+                "loads": plain(power.full_load_rows(remembered_kitchen(context.store))),
             }
         )
