@@ -4,8 +4,8 @@ is kept; then it becomes the same kitchen that its file describes.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field, replace
 from typing import Any, BinaryIO
 
 from frywright.catalog import load
@@ -19,6 +19,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import InputError, NoKitchenError, RecordError
 from frywright.model.fryer import FryerKind
 from frywright.model.kitchen import Kitchen, Site, UnitSystem
+from frywright.model.plain import plain
 from frywright.rooms.cook import plate_photo
 from frywright.rooms.cook import setup_read as reads
 from frywright.rooms.cook import setup_text as text
@@ -278,21 +279,22 @@ def _wrong(setup: Setup, key: str, typed: Mapping[str, str]) -> Mapping[str, Inp
     return asked.wrong
 
 
-def _read(setup: Setup, key: str, asked: Asked) -> tuple[dict[str, Any], set[str]]:
+def _read(setup: Setup, key: str, asked: Asked) -> tuple[reads.ScreenRead, set[str]]:
     """Values of a screen, and which of them are estimates."""
     none: set[str] = set()
     if key == "lid":
-        oil = reads.read_plate(Asked(setup.site, setup.screen("plate").typed))["oil_mass_kg"]
+        oil = reads.read_plate(Asked(setup.site, setup.screen("plate").typed)).oil_mass_kg
         return reads.read_lid(asked, oil or reads.USUAL_OIL_KG)
     if key == "control":
-        found, swing = reads.read_control(asked)
-        taken = swing if swing is not None else float(reads.usual("swing_k")["taken"])
-        return {**found, "swing_k": taken}, {"swing"} if swing is None else none
+        found = reads.read_control(asked)
+        if found.swing_k is None:
+            return replace(found, swing_k=float(reads.usual("swing_k")["taken"])), {"swing"}
+        return found, none
     if key == "birds":
         cut_set = setup.typed("food", "cut_set")
         known = cut_set if cut_set in load.cut_sets() else "chicken_8"
         return reads.read_birds(asked, load.cut_sets()[known], setup.site.jurisdiction), none
-    simple = {
+    simple: Mapping[str, Callable[[Asked], reads.ScreenRead]] = {
         "place": reads.read_place,
         "altitude": reads.read_altitude,
         "kind": reads.read_kind,
@@ -306,13 +308,13 @@ def _read(setup: Setup, key: str, asked: Asked) -> tuple[dict[str, Any], set[str
 class Described:
     """What the answers come to, in the names and units of the model."""
 
-    values: Mapping[str, Mapping[str, Any]]
+    values: Mapping[str, reads.ScreenRead]
     estimates: tuple[str, ...]
 
 
 def described(setup: Setup) -> Described:
     """Everything answered so far."""
-    values, estimates = {}, set()
+    values, estimates = dict[str, reads.ScreenRead](), set[str]()
     for screen in setup.screens:
         if screen.done:
             values[screen.key], more = _read(setup, screen.key, Asked(setup.site, screen.typed))
@@ -375,7 +377,8 @@ def _leave_product(store: Store, setup: Setup) -> None:
 
 def _file(setup: Setup, told: Described, known: Kitchen | None, old: str) -> tuple[str, str, str]:
     """The kitchen's file with what was described, and the keys of the fryer and the product in it."""
-    parts, values, system = [old.rstrip("\n") + "\n"] if old else [], told.values, str(setup.site.units)
+    parts, system = [old.rstrip("\n") + "\n"] if old else [], str(setup.site.units)
+    values = plain(told.values)
     fryer = product = ""
     if "place" in values:
         parts.append(text.kitchen_table({**values["place"], **values["altitude"]}))
@@ -400,22 +403,24 @@ def _file(setup: Setup, told: Described, known: Kitchen | None, old: str) -> tup
 def _plate(setup: Setup, told: Described, fryer: str) -> PlateTyped:
     """The plate as it was read, with its photo; Care goes on from it."""
     plate = told.values["plate"]
+    assert isinstance(plate, reads.PlateRead)
+    assert plate.heater_w is not None  # a draft is kept only when each answer was read
     return PlateTyped(
         fryer=fryer,
         case_number=1,
         maker="",
         model="",
         serial=setup.typed("plate", "serial")[:80],
-        fuel=plate["fuel"],
+        fuel=plate.fuel,
         gas="",
         year="",
         volts_n=None,
         phases_count=None,
         hz_n=None,
-        power_w=plate["heater_w"] / float(reads.usual(f"{plate['fuel']}_share_frac")["taken"]),
+        power_w=plate.heater_w / float(reads.usual(f"{plate.fuel}_share_frac")["taken"]),
         gas_low_pa=None,
         gas_high_pa=None,
-        oil_mass_kg=plate["oil_mass_kg"],
+        oil_mass_kg=plate.oil_mass_kg,
         photo=setup.photo,
         reason="",
     )

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from math import exp, log, sqrt
 from typing import Any
 
@@ -152,18 +152,105 @@ class Asked:
         self.wrong.setdefault(box, error)
 
 
-def read_place(asked: Asked) -> dict[str, Any]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ScreenRead:
+    """What a screen's answers come to, in the names and units of the model; None or empty where an answer is
+    wrong or left out.
+    """
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlaceRead(ScreenRead):
+    """Name, place, language and units of a kitchen."""
+
+    name: str
+    jurisdiction: str
+    language: str
+    units: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AltitudeRead(ScreenRead):
+    """How high the kitchen stands."""
+
+    altitude_m: float | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class KindRead(ScreenRead):
+    """Open, or closed under pressure."""
+
+    kind: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlateRead(ScreenRead):
+    """What the plate of a fryer says; the heater's power is what reaches the oil."""
+
+    name: str
+    fuel: str
+    heater_w: float | None
+    oil_mass_kg: float | None
+    oil: str
+    capacity_heads: int | None
+    capacity_kg: float | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LidRead(ScreenRead):
+    """Pressures, vent and room under the lid."""
+
+    working_gauge_pa: float | None
+    relief_gauge_pa: float
+    vent_s: float
+    head_volume_m3: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ControlRead(ScreenRead):
+    """What a control can hold, and the swing of the oil under it (None is not known)."""
+
+    shows: str
+    stage_count: int | None
+    temp_step_k: float | None
+    time_step_s: float | None
+    clock: str
+    lid_control: bool
+    slot_count: int | None
+    swing_k: float | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FoodRead(ScreenRead):
+    """What is fried."""
+
+    cut_set: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BirdsRead(ScreenRead):
+    """How a product is weighed, coated and kept before the drop."""
+
+    name: str
+    coating: str
+    unit_mass_kg: float | None
+    heavy_ratio_n: float | None
+    start_temp_c: float | None
+    house_core_c: float | None
+
+
+def read_place(asked: Asked) -> PlaceRead:
     """Name, place, language and units of a kitchen."""
     known = tuple(j["key"] for j in load.table("standards/jurisdictions.toml")["jurisdiction"])
-    return {
-        "name": asked.name("name"),
-        "jurisdiction": asked.choice("jurisdiction", known),
-        "language": asked.choice("language", tuple(tongues())),
-        "units": asked.choice("units", tuple(str(u) for u in UnitSystem)),
-    }
+    return PlaceRead(
+        name=asked.name("name"),
+        jurisdiction=asked.choice("jurisdiction", known),
+        language=asked.choice("language", tuple(tongues())),
+        units=asked.choice("units", tuple(str(u) for u in UnitSystem)),
+    )
 
 
-def read_altitude(asked: Asked) -> dict[str, Any]:
+def read_altitude(asked: Asked) -> AltitudeRead:
     """Altitude as a number, or from a thermometer in boiling water."""
     altitude = asked.amount("altitude", "length", (-500.0, 5000.0, "m"), needed=False)
     boiled = asked.amount("boiled", "temperature", (BOIL_LOW_C, BOIL_HIGH_C, "c"), needed=False)
@@ -176,7 +263,7 @@ def read_altitude(asked: Asked) -> dict[str, Any]:
         asked.refuse(
             "altitude", InputError(called("altitude"), "empty", "given, or worked out from boiling water")
         )
-    return {"altitude_m": altitude if boiled is None else altitude_of_boiling_m(boiled)}
+    return AltitudeRead(altitude_m=altitude if boiled is None else altitude_of_boiling_m(boiled))
 
 
 def altitude_of_boiling_m(boiled_c: float) -> float:
@@ -189,26 +276,26 @@ def boiling_doubt_m(boiled_c: float) -> float:
     return altitude_of_boiling_m(boiled_c - BOIL_METHOD_K) - altitude_of_boiling_m(boiled_c)
 
 
-def read_kind(asked: Asked) -> dict[str, Any]:
+def read_kind(asked: Asked) -> KindRead:
     """Open, or closed under pressure."""
-    return {"kind": asked.choice("kind", tuple(str(k) for k in FryerKind))}
+    return KindRead(kind=asked.choice("kind", tuple(str(k) for k in FryerKind)))
 
 
-def read_plate(asked: Asked) -> dict[str, Any]:
+def read_plate(asked: Asked) -> PlateRead:
     """What the plate of a fryer says; the heater's power into the oil is an estimate from it."""
     name, fuel = asked.name("name"), asked.choice("fuel", FUELS)
     bare = PLATE_POWER.get((fuel, str(asked.site.units)), "kw")
     power = asked.amount("power", "power", (500.0, 200e3, "w"), bare=bare)
     share = float(usual(f"{fuel}_share_frac")["taken"]) if fuel else 1.0
-    found = {
-        "name": name,
-        "fuel": fuel,
-        "heater_w": None if power is None else power * share,
-        "oil_mass_kg": asked.amount("oil_mass", "mass", (2.0, 200.0, "kg")),
-        "oil": asked.choice("oil", tuple(load.oils())),
-        "capacity_heads": asked.count("birds", 1, 40, needed=False),
-        "capacity_kg": asked.amount("weight", "mass", (0.5, 60.0, "kg"), needed=False),
-    }
+    found = PlateRead(
+        name=name,
+        fuel=fuel,
+        heater_w=None if power is None else power * share,
+        oil_mass_kg=asked.amount("oil_mass", "mass", (2.0, 200.0, "kg")),
+        oil=asked.choice("oil", tuple(load.oils())),
+        capacity_heads=asked.count("birds", 1, 40, needed=False),
+        capacity_kg=asked.amount("weight", "mass", (0.5, 60.0, "kg"), needed=False),
+    )
     if not asked.text("birds") and not asked.text("weight"):
         asked.refuse("birds", InputError(called("birds"), "empty", "given, or the weight of a full load"))
     _compared(asked)
@@ -224,7 +311,7 @@ def _compared(asked: Asked) -> None:
         )
 
 
-def read_lid(asked: Asked, oil_mass_kg: float) -> tuple[dict[str, Any], set[str]]:
+def read_lid(asked: Asked, oil_mass_kg: float) -> tuple[LidRead, set[str]]:
     """Pressures, vent and room under the lid of a pressure fryer, and which of them are estimates."""
     estimates: set[str] = set()
     _compared(asked)
@@ -238,16 +325,16 @@ def read_lid(asked: Asked, oil_mass_kg: float) -> tuple[dict[str, Any], set[str]
     relief = asked.amount("relief_gauge", "pressure", (10e3, 150e3, "pa"), needed=False)
     vent = asked.amount("vent", "time", (SHORTEST_VENT_S, 120.0, "s"), needed=False)
     room_m3 = room_under_lid(asked)
-    found = {
-        "working_gauge_pa": working,
-        "relief_gauge_pa": or_usual(
+    found = LidRead(
+        working_gauge_pa=working,
+        relief_gauge_pa=or_usual(
             "relief_gauge", relief, (working or 12 * PSI) * float(usual("relief_over_working_n")["taken"])
         ),
-        "vent_s": or_usual("vent", vent, float(usual("vent_s")["taken"])),
-        "head_volume_m3": or_usual(
+        vent_s=or_usual("vent", vent, float(usual("vent_s")["taken"])),
+        head_volume_m3=or_usual(
             "head_volume", room_m3, 1e-3 * float(usual("head_l_kg")["taken"]) * oil_mass_kg
         ),
-    }
+    )
     if working and relief and relief <= working:
         asked.refuse(
             "relief_gauge",
@@ -278,34 +365,34 @@ def room_under_lid(asked: Asked) -> float | None:
     return room
 
 
-def read_control(asked: Asked) -> tuple[dict[str, Any], float | None]:
-    """What a control can hold, and the swing of the oil (None is an estimate)."""
+def read_control(asked: Asked) -> ControlRead:
+    """What a control can hold, and the swing of the oil."""
     shows = asked.choice("shows", tuple(str(u) for u in TempUnit))
     step = asked.amount(
         "temp_step", "temperature_difference", (0.05, 30.0, "k"), bare="f_diff" if shows == "f" else "k"
     )
-    found = {
-        "shows": shows,
-        "stage_count": asked.count("stages", 1, STEPS_AT_MOST),
-        "temp_step_k": step,
-        "time_step_s": asked.amount("time_step", "time", (1.0, 600.0, "s"), bare="s"),
-        "clock": asked.choice("clock", tuple(str(c) for c in ClockStyle)),
-        "lid_control": asked.choice("lid", LIDS) == "tied",
-        "slot_count": asked.count("slots", 1, 200),
-    }
+    found = ControlRead(
+        shows=shows,
+        stage_count=asked.count("stages", 1, STEPS_AT_MOST),
+        temp_step_k=step,
+        time_step_s=asked.amount("time_step", "time", (1.0, 600.0, "s"), bare="s"),
+        clock=asked.choice("clock", tuple(str(c) for c in ClockStyle)),
+        lid_control=asked.choice("lid", LIDS) == "tied",
+        slot_count=asked.count("slots", 1, 200),
+        swing_k=asked.amount("swing", "temperature_difference", (0.0, 30.0, "k"), needed=False),
+    )
     if not asked.text("slots"):
         asked.wrong.pop("slots", None)
-        found["slot_count"] = 1
-    swing = asked.amount("swing", "temperature_difference", (0.0, 30.0, "k"), needed=False)
-    return found, swing
+        found = replace(found, slot_count=1)
+    return found
 
 
-def read_food(asked: Asked) -> dict[str, Any]:
+def read_food(asked: Asked) -> FoodRead:
     """What is fried."""
-    return {"cut_set": asked.choice("cut_set", tuple(load.cut_sets()))}
+    return FoodRead(cut_set=asked.choice("cut_set", tuple(load.cut_sets())))
 
 
-def read_birds(asked: Asked, goods: CutSet, place: str) -> dict[str, Any]:
+def read_birds(asked: Asked, goods: CutSet, place: str) -> BirdsRead:
     """How a product is weighed, coated and kept before the drop; where no rule of the place speaks of it, the
     core that its cook is judged by.
     """
@@ -317,17 +404,16 @@ def read_birds(asked: Asked, goods: CutSet, place: str) -> dict[str, Any]:
     )
     if mean is None and weights and not whole:
         mean = sum(weights) / len(weights)
-    found = {
-        "name": asked.name("name"),
-        "coating": asked.choice("coating", tuple(load.coatings())),
-        "unit_mass_kg": mean,
-        "heavy_ratio_n": heavy_ratio(weights) if weights else None,
-        "start_temp_c": asked.amount("start_temp", "temperature", (-1.0, 40.0, "c")),
-        "house_core_c": None,
-    }
-    if no_rule(goods, place):
-        found["house_core_c"] = asked.amount("house_core", "temperature", (40.0, 100.0, "c"))
-    return found
+    return BirdsRead(
+        name=asked.name("name"),
+        coating=asked.choice("coating", tuple(load.coatings())),
+        unit_mass_kg=mean,
+        heavy_ratio_n=heavy_ratio(weights) if weights else None,
+        start_temp_c=asked.amount("start_temp", "temperature", (-1.0, 40.0, "c")),
+        house_core_c=(
+            asked.amount("house_core", "temperature", (40.0, 100.0, "c")) if no_rule(goods, place) else None
+        ),
+    )
 
 
 def no_rule(goods: CutSet, place: str) -> bool:

@@ -11,11 +11,12 @@ from frywright.model.errors import Phrase
 from frywright.model.food import Food
 from frywright.model.fryer import Fryer, FryerKind
 from frywright.model.kitchen import Kitchen, Site, UnitSystem
+from frywright.model.plain import plain
 from frywright.model.program import Program
 from frywright.model.tongues import tongues
 from frywright.model.units import PSI, clock, show
 from frywright.rooms.cook.setup import Setup, described
-from frywright.rooms.cook.setup_read import BOIL_METHOD_K, boiling_doubt_m, no_rule, usual
+from frywright.rooms.cook.setup_read import BOIL_METHOD_K, AltitudeRead, boiling_doubt_m, no_rule, usual
 from frywright.trial.naming import altitude_words
 from frywright.verdicts.place import place_named
 
@@ -86,13 +87,15 @@ def limits_here(jurisdiction: str, site: Site, translate: Translate) -> list[str
 def boiling_words(setup: Setup, translate: Translate) -> str:
     """The altitude worked out from boiling water, and its doubt; empty where a number was given."""
     values = described(setup).values.get("altitude")
-    if values is None or not setup.typed("altitude", "boiled"):
+    if not isinstance(values, AltitudeRead) or values.altitude_m is None:
+        return ""
+    if not setup.typed("altitude", "boiled"):
         return ""
     boiled = setup.site.read(setup.typed("altitude", "boiled"), "temperature", "boiled")
     system = str(setup.site.units)
     text = translate("{altitude}, from boiling water. A thermometer {off} off moves it by {doubt}.")
     return text.format(
-        altitude=altitude_words(values["altitude_m"], system),
+        altitude=altitude_words(values.altitude_m, system),
         off=show(BOIL_METHOD_K, "k", system),
         doubt=altitude_words(abs(boiling_doubt_m(boiled)), system),
     )
@@ -112,7 +115,7 @@ def summary(setup: Setup, translate: Translate) -> list[Line]:
     """Everything answered, one line each."""
     told = described(setup)
     lines = []
-    for screen, values in told.values.items():
+    for screen, values in plain(told.values).items():
         for name, value in values.items():
             if value is None or value == "":
                 continue
