@@ -49,7 +49,18 @@ PURE_NUMBERS |= {
     "scores",
     "least_scores",
 }  # in the unit of what they describe
-PURE_NUMBERS |= {"oil", "gauge", "core", "surface", "set", "values", "cores", "less_change", "more_change"}
+PURE_NUMBERS |= {
+    "oil",
+    "gauge",
+    "core",
+    "surface",
+    "set",
+    "values",
+    "cores",
+    "less_change",
+    "more_change",
+    "money",
+}
 # of a picture or a table, in people's units, whose sign stands beside them
 
 
@@ -371,3 +382,30 @@ def test_a_payload_is_taken_apart_only_in_the_facts_of_the_ledger():
         if "ledger/facts" not in path.as_posix() and apart.search(path.read_text("utf-8"))
     }
     assert found == READS_PAYLOADS
+
+
+LOOSE = re.compile(r"dict\[str, Any\]")
+TYPED = (
+    "rooms/cook/",
+    "rooms/fleet/",
+    "rooms/readings.py",
+    "rooms/thermometers.py",
+    "trial/",
+    "calibrate/",
+    "design/",
+    "verdicts/",
+)
+
+
+def test_no_room_hands_out_a_dict_of_anything():
+    """What is asked and shown crosses a module's border as a frozen dataclass whose fields have names, types
+    and units; here no function takes or gives a dict of anything.
+    """
+    found = [
+        f"{path}:{node.name}"
+        for path, node in functions()
+        if str(path).startswith(TYPED)
+        for part in (*(a.annotation for a in (*node.args.args, *node.args.kwonlyargs)), node.returns)
+        if part is not None and LOOSE.search(ast.unparse(part))
+    ]
+    assert found == []

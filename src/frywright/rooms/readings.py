@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Mapping
-from dataclasses import replace
+from dataclasses import asdict, dataclass, replace
 from typing import Any
 
 from frywright.ledger.facts.fact import Kept
@@ -55,12 +55,28 @@ def read_core(kitchen: Kitchen, text: str, name: str) -> float:
     return found
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ProbedFor:
+    """The program and the piece that a reading is of, where a plan asked for it."""
+
+    program: str
+    version: int
+    stages: str
+    cut: str
+    place: str
+    load_kind: str
+    load_number: int
+    mass_kg: float | None
+    rest_core_c: float | None
+    rest_s: float | None
+
+
 def tell_probe(
     store: Store,
     kitchen: Kitchen,
     values: Mapping[str, Any],
     at: dt.datetime | None = None,
-    bound: Mapping[str, Any] | None = None,
+    bound: ProbedFor | None = None,
 ) -> tuple[Kept[Reading], Kept[CaseOpened] | None]:
     """Keep a reading of a load's coldest piece; below the limit a case opens in the same breath. It is judged
     as read and with its thermometer's own error taken off: either below opens the case.
@@ -68,7 +84,7 @@ def tell_probe(
     Parameters
     ----------
     values : fryer, product, temp, thermometer, pieces, who
-    bound : further fields of the reading: the program and the piece it is of
+    bound : the program and the piece it is of
 
     Raises
     ------
@@ -95,7 +111,7 @@ def tell_probe(
         who=who[:80],
         checked=check_valid(store, thermometer, moment),
         corrected_c=corrected_c(store, thermometer, core, moment),
-        **(bound or {}),
+        **(asdict(bound) if bound else {}),
     )
     with store.writing():
         reading = write(store, fact, moment)

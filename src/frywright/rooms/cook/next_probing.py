@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
-from typing import Any, Literal
+from typing import Literal
 
 from frywright.calibrate.belief import COVERAGE, PieceClass, Prior, Seen
 from frywright.calibrate.plan_probing import RISK, Decision, Standing, expected_path, next_load, standing
@@ -19,7 +19,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.rooms.hall import in_turn, write
 from frywright.rooms.kitchen import doubted_readings, since_change
-from frywright.rooms.readings import read_core, tell_probe
+from frywright.rooms.readings import ProbedFor, read_core, tell_probe
 from frywright.rooms.thermometers import correction_of
 from frywright.trial.ask import hand_limit_c
 from frywright.trial.evidence import stages_mark
@@ -279,18 +279,18 @@ def keep_planned(store: Store, kitchen: Kitchen, name: str, values: Mapping[str,
     rest, weight = values.get("rest", "").strip(), values.get("weight", "").strip()
     weighed = "oz" if str(kitchen.site.units) == "us" else "g"
     rest_c = read_core(kitchen, rest, "rest") if rest else None
-    bound: dict[str, Any] = {
-        "program": program.name,
-        "version": program.version,
-        "stages": stages_mark(program),
-        "cut": piece.cut,
-        "place": piece.place,
-        "load_kind": piece.load,
-        "load_number": _load_typed(values.get("load_number", ""), before.load_number),
-        "mass_kg": kitchen.site.read(weight, "mass", "weight", weighed) if weight else None,
-        "rest_core_c": rest_c,
-        "rest_s": kitchen.site.read(values.get("rest_time") or "3:00", "time", "rest_time") if rest else None,
-    }
+    bound = ProbedFor(
+        program=program.name,
+        version=program.version,
+        stages=stages_mark(program),
+        cut=piece.cut,
+        place=piece.place,
+        load_kind=piece.load,
+        load_number=_load_typed(values.get("load_number", ""), before.load_number),
+        mass_kg=kitchen.site.read(weight, "mass", "weight", weighed) if weight else None,
+        rest_core_c=rest_c,
+        rest_s=kitchen.site.read(values.get("rest_time") or "3:00", "time", "rest_time") if rest else None,
+    )
     told = {**values, "fryer": program.fryer, "product": program.product}
     reading, case = tell_probe(store, kitchen, told, bound=bound)
     now = next_probing(store, kitchen, name)

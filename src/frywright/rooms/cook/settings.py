@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
-from typing import Any
 
 from frywright.catalog.settings import altitude_told_m
 from frywright.ledger.facts.cook import KitchenSet
@@ -194,7 +193,7 @@ def _wrong_value(
     site: Site, fryer: Fryer, typed: Mapping[str, str], old: MachineSetting | None
 ) -> WrongValue:
     effect, amount = one_of(tuple(EFFECTS), typed["effect"], "what it does"), typed["amount"]
-    told: dict[str, Any] = {}
+    found = WrongValue(reads=typed["reads"], does=typed["does"])
     if effect == "file":
         known = next((w for w in old.wrong if w.reads == typed["reads"]), None) if old else None
         if known is None:
@@ -204,18 +203,16 @@ def _wrong_value(
         return replace(known, does=typed["does"])
     if effect == "oil":
         degrees = "f_diff" if str(site.units) == "us" else "k"
-        told["set_change_k"] = site.read(amount, "temperature_difference", "amount", degrees)
-    elif effect == "time":
-        told["time_frac"] = site.number(amount.removesuffix("%").strip(), "amount") / 100.0
-    elif amount:
+        return replace(found, set_change_k=site.read(amount, "temperature_difference", "amount", degrees))
+    if effect == "time":
+        return replace(found, time_frac=site.number(amount.removesuffix("%").strip(), "amount") / 100.0)
+    if amount:
         raise InputError("amount", repr(amount), "left empty, or chosen what it changes: oil or time")
-    elif effect == "scale":
-        told["shows"] = TempUnit.C if fryer.controller.shows is TempUnit.F else TempUnit.F
-    elif effect.startswith("clock_"):
-        told["clock"] = ClockStyle(effect.removeprefix("clock_"))
-    elif effect == "lid":
-        told["lid_open"] = True
-    return WrongValue(reads=typed["reads"], does=typed["does"], **told)
+    if effect == "scale":
+        return replace(found, shows=TempUnit.C if fryer.controller.shows is TempUnit.F else TempUnit.F)
+    if effect.startswith("clock_"):
+        return replace(found, clock=ClockStyle(effect.removeprefix("clock_")))
+    return replace(found, lid_open=True) if effect == "lid" else found
 
 
 def typed_setting(setting: MachineSetting, site: Site) -> dict[str, str]:
