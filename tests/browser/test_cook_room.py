@@ -242,14 +242,14 @@ def test_an_edit_stands_before_the_version_saved(browser, address):
     assert "310 °F · under pressure" in page.locator("#curves .stage-block.pressure").text_content()
     assert "11:20 left" in page.locator("#curves .stage-block.pressure").text_content()
     assert page.locator("#curves .ghost").count() == 0
-    assert page.locator("#pieces .swatch").count() == 8
+    assert page.locator("#pieces tbody tr").count() == 4
     saved = page.inner_text("#headline .amount")
     edit(page, "s1_value", "8:20")
     assert page.locator("#curves .ghost").count() == 5
     assert page.inner_text("#saved-text") == f"Dotted behind it: version 3 as saved, {saved}."
     assert page.inner_text("#headline .amount") != saved
     assert "main" in page.get_attribute("#save", "class")
-    assert page.locator("#pieces .swatch").count() == 8
+    assert page.locator("#pieces tbody tr").count() == 4
     page.reload()
     page.wait_for_selector("#curves svg path.ghost")
     edit(page, "s1_value", "10:20")

@@ -55,3 +55,18 @@ def test_the_saved_version_says_its_margin():
     assert saved.sentence.startswith("Dotted behind it: version 3 as saved, +")
     assert len(saved.cores) == len([p for p in answer.history.pieces if p.kind.heavy])
     assert all(len(core) == len(saved.time_s) for core in saved.cores)
+
+
+def test_the_table_has_a_row_a_cut_and_every_figure_of_both_its_pieces():
+    """Usual and heavy one side by side; one figure where they are alike, the unit once."""
+    kitchen = parse_kitchen(demo_text())
+    view = cook_view(ask(kitchen, CookRequest(program=kitchen.program("bone-in alder"))), "us")
+    assert len(view.pieces) == 2 * len(view.cuts) == 8
+    for n, row in enumerate(view.cuts):
+        usual, heavy = view.pieces[n], view.pieces[n + 4]
+        assert row.name == usual.name
+        number = usual.core_at_lift.removesuffix(" °F")
+        both = f"{number} / {heavy.core_at_lift}"
+        assert row.cells[1] == (both if usual.core_at_lift != heavy.core_at_lift else usual.core_at_lift)
+        assert row.cells[1].count("°F") == 1
+        assert row.cells[5] == (usual.logs if usual.logs == heavy.logs else f"{usual.logs} / {heavy.logs}")

@@ -66,13 +66,15 @@ class Shop:
 
     @cached_property
     def kitchen(self) -> Kitchen:
-        """The kitchen as its store knows it, with the programs saved there; the demo where the store has
-        none.
-        """
-        from frywright.rooms.kitchen import remember_demo, remembered_kitchen
+        """The kitchen as its store knows it, with the programs saved there.
 
-        if not self.key:
-            remember_demo(self._home)
+        Raises
+        ------
+        NoKitchenError
+            The store holds none yet: nothing is invented for it.
+        """
+        from frywright.rooms.kitchen import remembered_kitchen
+
         return remembered_kitchen(self._home)
 
     @cached_property

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
+from functools import reduce
 from itertools import accumulate
 
 import numpy as np
@@ -127,6 +128,15 @@ class SumRow:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class CutShown:
+    """A row of the table of pieces: a cut, each figure for its usual piece and its heavy one."""
+
+    name: str
+    cells: tuple[str, ...]
+    swatches: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class PieceShown:
     """One class of piece at the lift, in people's units."""
 
@@ -190,6 +200,7 @@ class CookView:
     vent: Sentence
     summary: tuple[SumRow, ...]
     pieces: tuple[PieceShown, ...]
+    cuts: tuple[CutShown, ...]
     darkest: str
     notes: tuple[NoteShown, ...]
     report: SolvedBy
@@ -212,6 +223,7 @@ def cook_view(answer: CookAnswer, system: str, translate: Translate = str) -> Co
     """An answer as people read it."""
     history, plan = answer.history, answer.plan
     verdicts = tuple(_verdict(piece, v, system, translate) for piece, v in answer.verdicts)
+    pieces = tuple(_piece(history, p, system, translate) for p in history.pieces)
     return CookView(
         program=ProgramHead(
             name=plan.program.name,
@@ -239,7 +251,8 @@ def cook_view(answer: CookAnswer, system: str, translate: Translate = str) -> Co
         ),
         vent=Sentence(sentence=_said(vent_finding(plan, history.vent_s), system, translate)),
         summary=_summary(history, system, translate),
-        pieces=tuple(_piece(history, p, system, translate) for p in history.pieces),
+        pieces=pieces,
+        cuts=_cuts(history, pieces, translate),
         darkest=f"{catalog.table('kinetics/browning.toml')['end_n']:.0f}",
         notes=notes_shown([*history.notes, *answer.notes], system, translate),
         report=SolvedBy(
@@ -418,6 +431,37 @@ def _piece(history: FryHistory, piece: PieceHistory, system: str, translate: Tra
         logs=_logs(history, piece),
         yield_=show(piece.yields.yield_frac, "frac", system),
     )
+
+
+def _cuts(history: FryHistory, pieces: Sequence[PieceShown], translate: Translate) -> tuple[CutShown, ...]:
+    """The pieces by their cut: usual and heavy one side by side."""
+    found: dict[str, list[PieceShown]] = {}
+    for piece, shown in zip(history.pieces, pieces, strict=True):
+        found.setdefault(translate(piece.kind.cut.title), []).append(shown)
+    return tuple(
+        CutShown(
+            name=name,
+            cells=tuple(
+                reduce(_both, texts)
+                for texts in zip(
+                    *(
+                        (p.mass, p.core_at_lift, p.core_peak, p.crust, p.colour, p.logs, p.yield_)
+                        for p in shown
+                    ),
+                    strict=True,
+                )
+            ),
+            swatches=tuple(dict.fromkeys(p.swatch for p in shown)),
+        )
+        for name, shown in found.items()
+    )
+
+
+def _both(usual: str, heavy: str) -> str:
+    """Two figures in one cell: 181 / 174 °F; one where they are alike."""
+    number, _, unit = usual.rpartition(" ")
+    same_unit = number and heavy.endswith(f" {unit}")
+    return usual if usual == heavy else f"{number if same_unit else usual} / {heavy}"
 
 
 def _logs(history: FryHistory, piece: PieceHistory) -> str:

@@ -53,16 +53,16 @@ function twoFacts(facts) {
   return [predicted, proof];
 }
 
-function row(cells, swatch) {
+function row(cells, swatches = []) {
   const line = document.createElement("tr");
   cells.forEach((text, i) => {
     const cell = Object.assign(document.createElement(i ? "td" : "th"), { textContent: text });
     if (!i) cell.scope = "row";
     line.append(cell);
   });
-  if (swatch) {
+  for (const fill of [...swatches].reverse()) {
     const patch = document.querySelector("#pieces .swatch").cloneNode(true);
-    patch.firstElementChild.setAttribute("fill", swatch);
+    patch.firstElementChild.setAttribute("fill", fill);
     line.children[5].prepend(patch);
   }
   return line;
@@ -83,7 +83,7 @@ function show(view) {
   const vent = document.getElementById("vent-text");
   vent.hidden = !view.vent.sentence;
   vent.lastElementChild.textContent = view.vent.sentence;
-  document.querySelector("#pieces tbody").replaceChildren(...view.pieces.map((p) => row([p.name, p.mass, p.core_at_lift, p.core_peak, p.crust, p.colour, p.logs, p.yield], p.swatch)));
+  document.querySelector("#pieces tbody").replaceChildren(...view.cuts.map((c) => row([c.name, ...c.cells], c.swatches)));
   document.querySelector("#summary tbody").replaceChildren(...view.summary.map((s) => row([s.name, s.value])));
   document.getElementById("load-text").textContent = `${view.load.count} × ${view.load.unit} (${view.load.mass}), ${view.altitude}`;
   document.getElementById("verdicts").replaceChildren(...view.verdicts.map((v) => {
