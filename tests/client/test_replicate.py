@@ -25,10 +25,11 @@ from frywright.rooms.fleet.arrivals import leave_release, take_release, waiting
 from frywright.rooms.fleet.kitchens import await_kitchen, kitchen_at
 from frywright.rooms.fleet.release import halt, next_wave, open_release
 from frywright.rooms.hall import write
-from frywright.rooms.kitchen import remember_demo, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records.people import add_account
 from frywright.trial.predicted import Answerer
 from frywright.web.kitchens import Kitchens
+from tests.demo import remember_demo
 
 HOST = "http://127.0.0.1"
 

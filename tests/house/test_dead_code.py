@@ -30,6 +30,7 @@ KNOWN = {
     "block_count": "a field of the job, read by the march",
     "GAS_STEAM_J_KGK": "the march's own number, for checks by hand (docs/theory/engine.md)",
     "latent_heat_j_kg": "the march's own equation, for checks by hand (docs/theory/engine.md)",
+    "OWN": "read by the test of translations",
     "isolation_level": "a setting of sqlite3",
     "readable": "io.RawIOBase calls it",
     "readinto": "io.RawIOBase calls it",

@@ -14,19 +14,14 @@ from frywright.model.findings import Outcome
 from frywright.model.kitchen import ProveAgain
 from frywright.physics.plan import make_plan
 from frywright.rooms.hall import write
-from frywright.rooms.kitchen import (
-    kitchen_number,
-    open_store,
-    remember_calibration,
-    remember_demo,
-    remembered_kitchen,
-)
+from frywright.rooms.kitchen import kitchen_number, open_store, remember_calibration, remembered_kitchen
 from frywright.trial.ask import CookRequest, ask, edit_program
 from frywright.trial.evidence import evidence_for, logged_as, range_notes
 from frywright.trial.predicted import show_facts
 from frywright.trial.proof import prove_program
 from frywright.trial.prove_again import again_line, again_text, again_values, lowest_margin_k
 from frywright.verdicts.evidence import EvidenceKind
+from tests.demo import remember_demo
 
 
 def calibrated(kitchen, lid: str, **changes):

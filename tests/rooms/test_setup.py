@@ -23,7 +23,8 @@ from frywright.model.units import LB, PSI
 from frywright.rooms.clock import now
 from frywright.rooms.cook import setup, setup_text
 from frywright.rooms.cook.setup_read import altitude_of_boiling_m, heavy_ratio
-from frywright.rooms.kitchen import kitchen_text, remember_demo, remembered_kitchen
+from frywright.rooms.kitchen import kitchen_text, remembered_kitchen
+from tests.demo import remember_demo
 
 US = {
     "place": {"name": "Ford End", "jurisdiction": "us_food_code_2022", "language": "en", "units": "us"},

@@ -10,9 +10,10 @@ from fastapi.testclient import TestClient
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
 from frywright.rooms.fleet.kitchens import open_kitchen
-from frywright.rooms.kitchen import remember_demo, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.web.kitchens import Kitchens
 from frywright.web.rights import RIGHTS
+from tests.demo import remember_demo
 
 HOST = "http://127.0.0.1"
 HEADERS = {"origin": HOST, "accept": "text/html"}

@@ -13,8 +13,9 @@ from fastapi.testclient import TestClient
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
 from frywright.rooms.cook import plate_photo
-from frywright.rooms.kitchen import remember_demo, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.web.app import make_app
+from tests.demo import remember_demo
 from tests.rooms.test_setup import METRIC, US, told
 
 HOST = "http://127.0.0.1"

@@ -24,7 +24,7 @@ from frywright.model.errors import InputError, NoKitchenError
 from frywright.model.kitchen import FailedProof, Kitchen, ProbedProgram, ProveAgain
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
-from frywright.trial.kitchens import demo_text, read_text
+from frywright.trial.kitchens import read_text
 from frywright.trial.prove_again import CALIBRATED, joined, moved, touched
 
 SHORTEST_REASON = 4
@@ -39,12 +39,6 @@ def open_store(path: str, kitchen_file: str = "", reason: str = "") -> Store:
     if kitchen_file:
         remember_kitchen(store, read_text(Path(kitchen_file)), kitchen_file, reason)
     return store
-
-
-def remember_demo(store: Store) -> None:
-    """Load the invented demo kitchen into a store that has none."""
-    if not has_kitchen(store):
-        remember_kitchen(store, demo_text(), "demo/kitchen.toml")
 
 
 def has_kitchen(store: Store) -> bool:
