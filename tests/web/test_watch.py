@@ -170,3 +170,11 @@ def test_the_wait_of_a_stranger_counts_for_all_kitchens(shop):
         assert name in SHARED
         assert hasattr(app.home.state, name)
     assert Accounts(store).sessions_count() == 0
+
+
+def test_by_tls_the_browser_is_told_to_stay_there(shop):
+    """And by plain HTTP, on loopback, it is not."""
+    _, app, _ = shop
+    by_tls = TestClient(app, base_url="https://fry.example")
+    assert "max-age=31536000" in by_tls.get("/sign-in").headers["strict-transport-security"]
+    assert "strict-transport-security" not in client_of(app).get("/sign-in").headers

@@ -51,6 +51,8 @@ SESSION_COOKIE, DEVICE_COOKIE, PASS_COOKIE = "session", "device", "pass"
 KNOCKS = ("/sign-in", "/code", "/first-owner")
 """Where strangers try to come in."""
 HEALTH = "/health/"
+STAY_ON_TLS = "max-age=31536000; includeSubDomains"
+"""Told a browser that came by TLS: for a year it comes by nothing else."""
 LEAST_PACKED_BYTES = 1000
 """Answers from this size are compressed. No page repeats what a stranger sent beside a secret: cookies go
 to our own pages only.
@@ -301,6 +303,8 @@ async def _guard(request: Request, call_next: Callable[[Request], Awaitable[Resp
                 response = await call_next(request)
     for name, value in HEADERS.items():
         response.headers[name] = value
+    if request.url.scheme == "https":
+        response.headers["Strict-Transport-Security"] = STAY_ON_TLS
     if request.state.who is not None and request.state.who.name:
         response.headers.setdefault("Cache-Control", "no-store")  # nothing stays behind after signing out
     _seen(request, response.status_code)
