@@ -66,6 +66,32 @@ with sync_playwright() as playwright:
         board.wait_for_timeout(1500)
         board.screenshot(path=OUT / f"board-{size}-{language}.png")
         board.close()
+    seed, start = 7, 42_600  # a lunch rush, by the advice
+    for size, language, width, height in (
+        ("phone", "es", 390, 844),
+        ("tablet", "en", 1280, 800),
+        ("tablet-upright", "es", 800, 1280),
+        ("wall", "en", 1920, 1080),
+    ):
+        seed += 1
+        line = sized(context.new_page(), width, height)
+        line.goto(f"{sys.argv[1]}/day/line?practice={seed}&date=2026-11-27&lang={language}")
+        line.evaluate(
+            "([key, second]) => localStorage.setItem(key, JSON.stringify({second, at: Date.now(), speed: 1}))",
+            [f"frywright.clock.2026-11-27.{seed}", start],
+        )
+        line.reload()
+        line.click("#menu > summary")
+        line.click("#auto")
+        line.select_option("#speed", "30")
+        while line.inner_text("#clock") < "12:04":
+            line.wait_for_timeout(100)
+        line.click("#auto")
+        line.select_option("#speed", "1")
+        line.evaluate("document.querySelector('#menu').open = false")
+        line.wait_for_timeout(1500)
+        line.screenshot(path=OUT / f"line-{size}-{language}.png")
+        line.close()
     for size, language, path, name in (
         ("desk", "en", "/", "now"),
         ("phone", "es", "/", "now"),

@@ -70,7 +70,7 @@ function tell(form, at) {
   form.querySelector("[name=key]").value = fresh();
   const button = form.querySelector("button");
   button.disabled = true;
-  form.closest("details[id]")?.removeAttribute("open");
+  for (const behind of [form.closest("details[id]"), form.closest(".sheet")]) behind?.removeAttribute("open");
   if (!root.contains(form)) { // not drawn anew, so made ready for the next tap
     const box = form.querySelector("input[name=pieces]:not([type=hidden])");
     if (box) box.value = "";
@@ -267,7 +267,8 @@ function drawTile(tile, now) {
   if (!counts) return null;
   const [minutes, seconds] = clockOf(left).split(":");
   timer.querySelector("b").textContent = minutes;
-  timer.querySelector("i").textContent = `:${seconds}`;
+  timer.querySelector(".colon").textContent = ":";
+  timer.querySelector("i").textContent = seconds;
   life.value = Math.min(1, Math.max(0, left / ((at.vent ?? at.lift) - at.drop)));
   const number = Number(tile.dataset.number), slow = !sim || sim.speed <= 1;
   if (slow && !due && left > 0 && left <= SOON_S) warn(number, `${tile.dataset.tile} ${Math.round(at.lift)}`);
