@@ -10,7 +10,7 @@ import itertools
 
 import pytest
 
-from frywright.ledger.facts.day import BoardTap
+from frywright.ledger.facts.day import BoardTap, CloseStepSigned
 from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
@@ -321,3 +321,17 @@ def test_the_time_of_every_load_is_its_cards(board):
                 ends = list(itertools.accumulate(spans))
                 assert min(abs(fact.vent_start_s - end) for end in ends) < 1e-6, fact.program
                 assert fact.lift_s >= sum(spans) - 1e-6
+
+
+def test_heat_signed_off_at_the_close_is_off_on_the_board(board):
+    """Tonight's: nothing is advised for the fryer and the board says why; yesterday's is past."""
+    for date, fryer in ((FRIDAY, "cedar"), (FRIDAY - dt.timedelta(days=1), "dogwood")):
+        signed = CloseStepSigned(
+            date=date, fryer=fryer, step="heat_off", who="Ana", second="", value="", plan="keep"
+        )
+        write(board.store, signed, moment_of(board.bench.trade, date, NOON))
+    view = board_view(board, NOON + 60)
+    rows = {f["key"]: f for f in view["fryers"]}
+    assert (rows["cedar"]["state"], rows["cedar"]["text"]) == ("down", "Heat off for the night")
+    assert rows["dogwood"]["state"] == "idle"
+    assert "cedar" not in [a["fryer"] for a in view["advice"]]

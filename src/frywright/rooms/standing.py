@@ -11,7 +11,7 @@ from frywright.design.controller import render
 from frywright.design.slots import slots_of
 from frywright.ledger.facts.care import Reopened, StopUse
 from frywright.ledger.facts.cook import ReadBackTaken, SlotChosen
-from frywright.ledger.facts.day import BoardTap, standing
+from frywright.ledger.facts.day import BoardTap, CloseStepSigned, standing
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.life import CardPrinted
 from frywright.ledger.facts.oil import OilLimitSet
@@ -40,6 +40,13 @@ def taps_since(store: Store, day: dt.date) -> list[Kept[BoardTap]]:
     early = day - dt.timedelta(days=2)  # a tablet that was off line tells late
     found = takewhile(lambda e: e.fact.date >= early, store.facts(BoardTap, newest_first=True))
     return [e for e in standing(found) if e.fact.date >= day]
+
+
+def heat_off(store: Store, day: dt.date) -> set[str]:
+    """Fryers whose heat is signed off for the night of a day."""
+    early = day - dt.timedelta(days=2)
+    near = takewhile(lambda e: e.fact.date >= early, store.facts(CloseStepSigned, newest_first=True))
+    return {e.fact.fryer for e in near if e.fact.date == day and e.fact.step == "heat_off"}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -17,6 +17,7 @@ from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import InputError
+from frywright.model.findings import say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import time_of_day
@@ -24,6 +25,7 @@ from frywright.model.units import show, to_inside
 from frywright.rooms.care.oil_state import vat_states
 from frywright.rooms.care.upkeep import care_rows, today_of
 from frywright.rooms.care.vat import keep_refused, oil_fact, vat_view
+from frywright.rooms.care.waits import Told, check_cooled, opens_at
 from frywright.rooms.clock import now
 from frywright.rooms.hall import confirmed, write
 from frywright.rooms.standing import stopped, taps_since
@@ -115,7 +117,7 @@ def sign_close(
         outside, no second person, no name.
     """
     moment = at or now()
-    day, second_s = business_time(usual_trade(kitchen), moment)
+    day, _ = business_time(usual_trade(kitchen), moment)
     key, who, second = (str(values.get(n, "") or "").strip() for n in ("step", "who", "second"))
     where = str(values.get("fryer", ""))
     done = _signed(store, day, where, key)
@@ -133,7 +135,8 @@ def sign_close(
     step = next((s for s in mine.steps if s["key"] == key), None)
     if step is None:
         raise InputError("step", repr(key), "one of tonight's", where=mine.fryer.name)
-    _gates(kitchen, plans, mine, step, done, second_s)
+    told = {(e.fact.fryer, e.fact.step): e for e in _told(store, day)}
+    _gates(kitchen, plans, mine, step, told, moment)
     if key == "heat_off":
         _no_load_in(store, mine.fryer, day)
     if step.get("people", 1) > 1 and (len(second) < 2 or second.lower() == who.lower()):
@@ -143,6 +146,10 @@ def sign_close(
     if step.get("people", 1) > 1:
         confirmed(second)
     value = _value(kitchen, step, str(values.get("value", "") or "").strip())
+    if step.get("asks") == "oil_temp":
+        check_cooled(
+            store, kitchen, mine.fryer, told, (moment, kitchen.site.read(value, "temperature", "oil"))
+        )
     signed = replace(signed, value=value, plan=mine.plan)
     oil = _oil_told(store, kitchen, step, signed, moment)
     with store.writing():
@@ -239,9 +246,10 @@ def _gates(
     plans: list[Tonight],
     mine: Tonight,
     step: Mapping[str, Any],
-    done: set[tuple[str, str]],
-    second_s: float,
+    told: Told,
+    moment: dt.datetime,
 ) -> None:
+    done, trade = set(told), usual_trade(kitchen)
     open_needs = [n for n in step["needs"] if (mine.fryer.key, n) not in done]
     if open_needs:
         raise InputError(
@@ -251,9 +259,20 @@ def _gates(
             where=mine.fryer.name,
             values={"needs": ", ".join(open_needs)},
         )
+    opens = opens_at(mine.fryer.key, step, told)
+    if opens is not None and moment < opens:
+        at = time_of_day(business_time(trade, opens)[1])
+        raise InputError(
+            "step",
+            step["key"],
+            "after {at}: it takes {minutes} min or more",
+            where=mine.fryer.name,
+            values={"at": at, "minutes": step["least_min"]},
+        )
     if not step.get("hot"):
         return
-    if any(a <= second_s < b for a, b in usual_trade(kitchen).rush_s):
+    second_s = business_time(trade, moment)[1]
+    if any(a <= second_s < b for a, b in trade.rush_s):
         raise InputError(
             "step",
             step["key"],
@@ -334,6 +353,12 @@ def close_day_view(
             shut = tr("after") + ": " + tr("heat off") + ", " + "; ".join(_waiting(plans, step, done))
         elif step.get("hot") and rush:
             shut = tr("not in the rush: no hot oil is moved while people run")
+        elif (
+            entry is None
+            and (opens := opens_at(where, step, told) if "needs" in step else None)
+            and (moment < opens)
+        ):
+            shut = say("not before {at}", {"at": time_of_day(business_time(trade, opens)[1])}, translate=tr)
         elif step.get("hot") and move not in (None, where):
             shut = tr("one move of oil at a time; first") + ": " + kitchen.fryer(str(move)).name
         return {

@@ -31,7 +31,7 @@ from frywright.rooms.day.lifting import lifts_of
 from frywright.rooms.day.practice import guests
 from frywright.rooms.day.twice import take_back, twin_of
 from frywright.rooms.hall import write
-from frywright.rooms.standing import stopped
+from frywright.rooms.standing import heat_off, stopped
 
 PEOPLE = "people"
 """What a tap says of the people on the line; the plan's own happenings do not know it."""
@@ -201,10 +201,12 @@ class Board:
         return self._held(self._played(facts, now))
 
     def _held(self, state: State) -> State:
-        """Fryers in stop-use are down whatever the board was told; only a qualified person's release takes
-        them back.
+        """Fryers in stop-use are down whatever the board was told, and those whose heat is signed off for the
+        night; only a qualified person's release takes the first back.
         """
-        for key in stopped(self.store) if self.practice is None else ():
+        if self.practice is not None:
+            return state
+        for key in {*stopped(self.store), *heat_off(self.store, self.bench.date)}:
             if key in self.bench.fryers:
                 state.down[self.bench.fryers.index(key)] = state.now_n
         return state

@@ -15,7 +15,7 @@ from frywright.plan.live import InOil, State
 from frywright.rooms.day.board import REASONS, Board
 from frywright.rooms.day.day import Bench
 from frywright.rooms.day.loads import LoadFact
-from frywright.rooms.standing import stopped
+from frywright.rooms.standing import heat_off, stopped
 
 STAGGER_S, LONGEST_WAIT_S = 60.0, 240.0
 """Acts stand this far apart where there are no more hands (common practice, no source), and none waits longer
@@ -158,7 +158,9 @@ def _advice(
 def _fryer(board: Board, state: State, f: int, name: str, tr: Callable[[str], str]) -> dict[str, Any]:
     bench, key = board.bench, board.bench.fryers[f]
     held = board.practice is None and key in stopped(board.store)
+    cold = board.practice is None and key in heat_off(board.store, bench.date)
     down = f in state.down
+    out_text = tr("Heat off for the night") if cold else tr("Out of use")
     row: dict[str, Any] = {
         "key": key,
         "number": f + 1,
@@ -168,9 +170,9 @@ def _fryer(board: Board, state: State, f: int, name: str, tr: Callable[[str], st
         "filter_every": bench.day.filter_every_count,
         "pressure": str(board.kitchen.fryer(key).kind) == "pressure",
         "text": tr("At heat, ready"),
-        "held": held,
+        "held": held or cold,
         "down": down,
-        "down_text": tr("Stop-use: only a named qualified person releases it.") if held else tr("Out of use"),
+        "down_text": tr("Stop-use: only a named qualified person releases it.") if held else out_text,
     }
     load = next((x for x in state.in_oil if x.fryer == f), None)
     low, high = bank_now(bench.day, state).window(f)
