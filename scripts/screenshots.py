@@ -77,7 +77,8 @@ with sync_playwright() as playwright:
         line = sized(context.new_page(), width, height)
         line.goto(f"{sys.argv[1]}/day/line?practice={seed}&date=2026-11-27&lang={language}")
         line.evaluate(
-            "([key, second]) => localStorage.setItem(key, JSON.stringify({second, at: Date.now(), speed: 1}))",
+            "([key, second]) =>"
+            " localStorage.setItem(key, JSON.stringify({second, at: Date.now(), speed: 1}))",
             [f"frywright.clock.2026-11-27.{seed}", start],
         )
         line.reload()

@@ -344,7 +344,7 @@ def close_day_view(
     move, rush = _next_move(plans, done), any(a <= second_s < b for a, b in trade.rush_s)
 
     def row(where: str, step: Mapping[str, Any], titles: Mapping[str, str]) -> dict[str, Any]:
-        entry = told.get((where, step["key"]))
+        entry, opens = told.get((where, step["key"])), opens_at(where, step, told)
         needs = [titles[n] for n in step.get("needs", []) if (where, n) not in done]
         shut = ""
         if needs:
@@ -353,11 +353,7 @@ def close_day_view(
             shut = tr("after") + ": " + tr("heat off") + ", " + "; ".join(_waiting(plans, step, done))
         elif step.get("hot") and rush:
             shut = tr("not in the rush: no hot oil is moved while people run")
-        elif (
-            entry is None
-            and (opens := opens_at(where, step, told) if "needs" in step else None)
-            and (moment < opens)
-        ):
+        elif opens is not None and moment < opens:
             shut = say("not before {at}", {"at": time_of_day(business_time(trade, opens)[1])}, translate=tr)
         elif step.get("hot") and move not in (None, where):
             shut = tr("one move of oil at a time; first") + ": " + kitchen.fryer(str(move)).name

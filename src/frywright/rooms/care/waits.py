@@ -32,7 +32,7 @@ Told = Mapping[tuple[str, str], Kept[CloseStepSigned]]
 
 def opens_at(where: str, step: Mapping[str, Any], told: Told) -> dt.datetime | None:
     """When a step can be done at the earliest, once what it needs is signed; None where nothing waits."""
-    before = [told[where, n].happened_at for n in step["needs"] if (where, n) in told]
+    before = [told[where, n].happened_at for n in step.get("needs", ()) if (where, n) in told]
     if step.get("hot"):
         hot = {s["key"] for s in catalog.table("care/closing.toml")["step"] if s.get("hot")}
         before += [e.happened_at for (_, key), e in told.items() if key in hot]
