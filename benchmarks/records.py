@@ -19,6 +19,7 @@ import time
 import urllib.parse
 import urllib.request
 from pathlib import Path
+from typing import Any
 
 from frywright.ledger.facts.day import BoardTap
 from frywright.ledger.facts.fact import Fact
@@ -37,15 +38,15 @@ YEARS = 5
 TABLETS, TAPS = 200, 10
 
 
-def fill(path: Path, count: int) -> None:
-    """Append many board taps and readings over five years in bulk, chained as the store chains them."""
+def fill(path: Path, count: int, days: float = YEARS * 365.0) -> None:
+    """Append many board taps and readings over a span of days in bulk, chained as the store chains them."""
     store = Store.file(path, now)
     remember_kitchen(store, demo_text(), "demo.toml")
     end = store.last()
     raw = sqlite3.connect(path)
     raw.execute("PRAGMA synchronous=OFF")
     last = dt.datetime(2026, 11, 25, tzinfo=dt.UTC)
-    step, previous = YEARS * 365 * 86400 / count, end.hash
+    step, previous = days * 86400.0 / count, end.hash
     products = ("bone_in", "tenders", "wedges")
 
     def rows():
@@ -85,7 +86,7 @@ def fill(path: Path, count: int) -> None:
             previous = link
 
     with raw:
-        raw.executemany("INSERT INTO entry VALUES (?,?,?,?,?,?,?,?,?,?)", rows())
+        raw.executemany("INSERT INTO entry VALUES ('',?,?,?,?,?,?,?,?,?,?)", rows())
     raw.close()
 
 
@@ -141,6 +142,27 @@ def at_size(count: int) -> None:
         print(
             f"verify: {took:.0f} s, {count / took:,.0f} entries/s; most memory"
             f" {resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1e3:.0f} MB",
+            flush=True,
+        )
+
+
+def year_pack(loads_count: int = 100_000) -> None:
+    """The pack of a year with so many loads: its page, its paper and its archive."""
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / "year.db"
+        fill(path, int(loads_count * 30 / 19) + 1, 364.0)  # 19 of 30 entries are drops
+        store = Store.file(path, now)
+        kitchen, last = remembered_kitchen(store), dt.date(2026, 11, 24)
+        days = last - dt.timedelta(days=363), last
+        found: dict[str, Any] = {}
+        took = timed("view of the pack", lambda: found.update(pack.pack_view(store, kitchen, *days)), 1)
+        took += timed("its paper", lambda: pack_paper.pack_pdf(kitchen, found), 1)
+        zipped = timed("its archive of tables", lambda: pack.csv_zip(store, kitchen, *days), 1)
+        loads = sum(r["count"] for r in found["loads"])
+        print(
+            f"pack of a year: {loads:,} loads, {found['readings']:,} readings,"
+            f" {found['entry']:,} entries walked:"
+            f" {took:.1f} s on paper, {zipped:.1f} s as an archive",
             flush=True,
         )
 
@@ -234,6 +256,7 @@ def main() -> None:
     parser.add_argument("--entries", type=int, default=200_000)
     parser.add_argument("--sites", type=int, default=20)
     asked = parser.parse_args()
+    year_pack()
     at_size(asked.entries)
     tablets()
     sweeps(asked.sites)

@@ -385,3 +385,6 @@ def test_a_case_outside_the_probe_still_opens_once(store, kitchen):
     )
     assert case is not None and again is None
     assert len(list(store.facts(CaseOpened))) == 1
+    view = view_of(store, kitchen)
+    assert [r["case"] for r in view["failing"]] == [case.number] * 2
+    assert not any("without a corrective action" in g for g in view["gaps"])

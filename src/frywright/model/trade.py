@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 
 from frywright.model.errors import InputError, Phrase
 
@@ -11,6 +12,7 @@ CLOCK = re.compile(r"^([01]?\d|2[0-3]):([0-5]\d)$")
 PIECES = re.compile(r"^(?P<product>[\w-]+)(?:/(?P<cut>[\w-]+))?\s+(?P<count>\d+(?:\.\d+)?)$")
 
 
+@lru_cache(maxsize=64)
 def time_of_day_s(text: str, name: str = "time") -> float:
     """Seconds since midnight of ``HH:MM``; InputError otherwise."""
     found = CLOCK.match(text.strip())

@@ -126,9 +126,19 @@ def gaps_of(
 
 
 def without_case(readings: Iterable[Kept[Reading]], cases: Iterable[CaseOpened]) -> list[int]:
-    """Readings below their limit that no case was opened for."""
-    known = {case.reading_number for case in cases}
-    return [e.number for e in readings if e.fact.below and e.number not in known]
+    """Readings below their limit that no case was opened for, for them or for the mistyped one before."""
+    found, known = list(readings), {case.reading_number for case in cases}
+    known |= with_the_right_ones(found, known)
+    return [e.number for e in found if e.fact.below and e.number not in known]
+
+
+def with_the_right_ones(readings: Iterable[Kept[Reading]], numbers: Iterable[int]) -> set[int]:
+    """Numbers of readings, and of those that took the place of a mistyped one among them."""
+    found = set(numbers)
+    for item in sorted(readings, key=lambda e: e.number):
+        if item.replaces in found:
+            found.add(item.number)
+    return found
 
 
 def unchecked_days(

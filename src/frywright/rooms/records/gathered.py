@@ -139,24 +139,24 @@ def gather(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date) -> Gat
 
 def gaps(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]:
     """What is missing, day by day, in plain words: honest gaps are part of the pack."""
-    anything = set().union(*told.days_of.values())
+    anything, drops = set().union(*told.days_of.values()), told.drops
+    worked = {business_time(usual_trade(kitchen), e.happened_at)[0] for e in drops}
     found = [*_chain_gaps(kitchen, told, tr)]
     for days, text in (
         (set(told.days) - anything, "No entry of any kind on {count} days: {which}."),
         (
-            unchecked_days(kitchen, told.drops, told.checks),
+            unchecked_days(kitchen, drops, told.checks),
             "Loads dropped and no thermometer with a valid check on {count} days: {which}.",
         ),
         (
-            {business_time(usual_trade(kitchen), e.happened_at)[0] for e in told.drops}
-            - told.days_of[HoldRead],
+            worked - told.days_of[HoldRead],
             "Loads dropped and no hot-holding temperature on {count} days: {which}.",
         ),
     ):
         if days:
             values = {"count": float(len(days)), "which": listed(days)}
             found.append(say(text, values, translate=tr))
-    found += gaps_of(kitchen, told.drops, told.sound, tr)
+    found += gaps_of(kitchen, drops, told.sound, tr)
     unchecked = sum(not e.fact.checked for e in told.of(Reading))
     if unchecked:
         text = "{count} readings by a thermometer without a valid check."

@@ -222,7 +222,7 @@ def pack_view(
     limit, title = oil_limit_here(store, kitchen, last)
     anchor, why = _anchor(store, told)
     place = place_named(store)
-    missing = tr("not stated")
+    missing, drops = tr("not stated"), told.drops
     view = {
         "from": first.isoformat(),
         "to": last.isoformat(),
@@ -233,8 +233,8 @@ def pack_view(
         "stated": {"address": place.address, "permit": place.permit, "operator": place.operator},
         "zone": usual_trade(kitchen).zone,
         "days": len(told.days),
-        "loads": [_load(kitchen, row) for row in covered(told.drops, told.sound)],
-        "fryers": [_load(kitchen, row) for row in covered(told.drops, told.sound, by_product=False)],
+        "loads": [_load(kitchen, row) for row in covered(drops, told.sound)],
+        "fryers": [_load(kitchen, row) for row in covered(drops, told.sound, by_product=False)],
         "readings": len(told.of(Reading)),
         "below": len(told.below),
         "failing": failing(kitchen, told, tr),
@@ -285,7 +285,7 @@ def failing(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[dict[
     made, of_case = Rows(kitchen, told, tr), {e.fact.reading_number: e for e in told.of(CaseOpened)}
     found, items = [], [*told.below, *(e for e in told.of(HoldRead) if _short(e, of_case))]
     for item in sorted(cast(list[Kept[Any]], items), key=_when):
-        case, fact = of_case.get(item.number), item.fact
+        case, fact = of_case.get(item.number) or of_case.get(item.replaces or 0), item.fact
         load = made.cell(item, "load") if isinstance(fact, Reading) else made.cell(item, "product")
         level = case.fact.limit_c if case else None
         found.append(
