@@ -409,3 +409,14 @@ def test_no_room_hands_out_a_dict_of_anything():
         if part is not None and LOOSE.search(ast.unparse(part))
     ]
     assert found == []
+
+
+def test_every_template_is_there_and_shown():
+    """Pages name templates that exist, and every template is named by a page or by another template."""
+    folder = ROOT / "web" / "templates"
+    there = {str(path.relative_to(folder)) for path in folder.rglob("*.html")}
+    texts = [*(ROOT / "web").rglob("*.py"), *folder.rglob("*.html")]
+    named = {name for path in texts for name in re.findall(r'"([a-z_/]+\.html)"', path.read_text("utf-8"))}
+    assert named <= there
+    screens = {name for name in there if name.startswith("cook/setup_")}  # named by the screen's key
+    assert there - named - screens == set()

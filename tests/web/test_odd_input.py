@@ -25,7 +25,7 @@ HOST = "http://127.0.0.1"
 ODD = ("²", "9" * 26, "-1", "1e400", "nan", "\u202e", "0001-01-01T00:00", "9999-12-31T23:59", "[" * 300)
 TEMPLATES = Path(web.__file__).parent / "templates"
 FIELDS = {
-    *(n for page in TEMPLATES.glob("*.html") for n in re.findall(r'name="([a-z_0-9]+)"', page.read_text())),
+    *(n for page in TEMPLATES.rglob("*.html") for n in re.findall(r'name="([a-z_0-9]+)"', page.read_text())),
     *(
         "before",
         "after",

@@ -65,7 +65,9 @@ def ask_name(
         "problem": context.explain(request, error) if error else "",
         "save": save_choices(kitchen, program, *seen, translate=translator(context.language(request))),
     }
-    return context.render(request, "save.html", error.http_status if error else 200, room="desk", **values)
+    return context.render(
+        request, "cook/save.html", error.http_status if error else 200, room="desk", **values
+    )
 
 
 def save(

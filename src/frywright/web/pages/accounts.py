@@ -164,7 +164,7 @@ def _owner_page(
     accounts = Accounts(context.store)
     return context.render(
         request,
-        "accounts.html",
+        "records/accounts.html",
         status,
         room="records",
         part="people",
@@ -251,7 +251,7 @@ def _add_owner(routes: APIRouter, context: Context) -> None:
 
 def _add_own(routes: APIRouter, context: Context) -> None:
     def shown(request: Request, problem: str = "", status: int = 200) -> Response:
-        return context.render(request, "own.html", status, room="records", problem=problem)
+        return context.render(request, "records/own.html", status, room="records", problem=problem)
 
     @routes.get("/records/own")
     def page(request: Request) -> Response:

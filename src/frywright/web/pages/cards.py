@@ -65,7 +65,7 @@ def _add_forms(routes: APIRouter, context: Context) -> None:
         )
         return context.render(
             request,
-            "card.html",
+            "care/card.html",
             status,
             room="care",
             part="oil",

@@ -66,7 +66,7 @@ def _shown(
     limit, title = oil_limit_here(context.store, kitchen)
     return context.render(
         request,
-        "care.html",
+        "care/care.html",
         status,
         room="care",
         part="oil",
@@ -216,7 +216,7 @@ def _add_close(routes: APIRouter, context: Context) -> None:
         view = close.close_day_view(context.store, kitchen, language, translator(language))
         return context.render(
             request,
-            "close_day.html",
+            "care/close_day.html",
             status,
             room="care",
             part="close",
@@ -271,7 +271,7 @@ def _add_energy(routes: APIRouter, context: Context) -> None:
         kitchen = remembered_kitchen(context.store)
         return context.render(
             request,
-            "energy.html",
+            "care/energy.html",
             room="care",
             part="energy",
             kitchen=kitchen,

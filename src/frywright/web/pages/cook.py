@@ -93,7 +93,7 @@ def _page(
         refused = error
     return context.render(
         request,
-        "cook.html",
+        "cook/cook.html",
         refused.http_status if refused else 200,
         room="cook",
         form=form,

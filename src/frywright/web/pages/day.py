@@ -80,7 +80,7 @@ def _add_plan(routes: APIRouter, context: Context, benches: Benches) -> None:
         except FrywrightError as error:
             missing = isinstance(error, InputError) and error.field == "sales"
             values["problem"], status = context.explain(request, error), 200 if missing else error.http_status
-        return context.render(request, "day.html", status, **values)
+        return context.render(request, "day/day.html", status, **values)
 
     @routes.get("/day/plan.json")
     def plan(request: Request) -> Response:
@@ -147,7 +147,7 @@ def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> Non
             problem = context.explain(request, error)
         return context.render(
             request,
-            "pull.html",
+            "day/pull.html",
             422 if problem else 200,
             room="day",
             view=view,
@@ -182,7 +182,7 @@ def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> Non
             problem = context.explain(request, error)
         return context.render(
             request,
-            "replay.html",
+            "day/replay.html",
             422 if problem else 200,
             room="day",
             view=view,
@@ -262,19 +262,19 @@ def _add_board(routes: APIRouter, context: Context, benches: Benches) -> None:
 
     @routes.get("/day/board")
     def page(request: Request) -> Response:
-        return whole(request, "board.html")
+        return whole(request, "day/board.html")
 
     @routes.get("/day/line")
     def line(request: Request) -> Response:
-        return whole(request, "line.html")
+        return whole(request, "day/line.html")
 
     @routes.get("/day/board/part")
     def part(request: Request) -> Response:
-        return shown(request, "board_part.html")
+        return shown(request, "day/board_part.html")
 
     @routes.get("/day/line/part")
     def line_part(request: Request) -> Response:
-        return shown(request, "line_part.html")
+        return shown(request, "day/line_part.html")
 
     @routes.get("/day/board.json")
     def as_json(request: Request) -> Response:
@@ -313,7 +313,7 @@ def _lift_asked(
         return JSONResponse(told, status_code=asked.http_status)
     return context.render(
         request,
-        "lift_ask.html",
+        "day/lift_ask.html",
         asked.http_status,
         room="day",
         fryer=board.kitchen.fryer(tap.fryer).name,
@@ -342,7 +342,7 @@ def _add_board_questions(routes: APIRouter, context: Context, benches: Benches) 
             view = compare_down(board, second, str(asked.get("fryer", "")), tr)
         return context.render(
             request,
-            "down.html",
+            "day/down.html",
             room="day",
             view=view,
             board=board,
@@ -370,7 +370,7 @@ def _add_board_questions(routes: APIRouter, context: Context, benches: Benches) 
             problem = context.explain(request, error)
         return context.render(
             request,
-            "promise.html",
+            "day/promise.html",
             422 if problem else 200,
             room="day",
             view=view,
@@ -386,7 +386,7 @@ def _add_board_questions(routes: APIRouter, context: Context, benches: Benches) 
         view = views.close_view(board, second, translator(context.language(request)))
         return context.render(
             request,
-            "close.html",
+            "day/close.html",
             room="day",
             view=view,
             board=board,

@@ -78,7 +78,7 @@ def router(context: Context) -> APIRouter:
         values = {"kitchen": place, "held": held, "saved": saved}
         values["unanswered"] = unanswered(context.store, place, tr)
         values |= {"typed": {}, "wrong": "", "problem": "", **more}
-        return context.render(request, "desk.html", status, room="desk", **values)
+        return context.render(request, "cook/desk.html", status, room="desk", **values)
 
     def refused(request: Request, form: dict[str, str], error: InputError) -> Response:
         """The desk with what was typed and the box marked; a program gets the error itself."""
@@ -259,7 +259,7 @@ def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable
         found = jobs.get(number)
         if found is None:
             return context.render(
-                request, "job.html", 404, job=Job(number=0, title="", kind=""), told="", room="desk"
+                request, "cook/job.html", 404, job=Job(number=0, title="", kind=""), told="", room="desk"
             )
         found = replace(
             found, done=found.done
@@ -274,7 +274,9 @@ def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable
                 "hidden": {},
                 "action": f"/cook/desk/job/{number}/save",
             }
-        return context.render(request, "job.html", job=found, told=told, result=result, room="desk", **saving)
+        return context.render(
+            request, "cook/job.html", job=found, told=told, result=result, room="desk", **saving
+        )
 
     @routes.post("/cook/desk/job/{number}/cancel")
     def cancel(number: int) -> Response:

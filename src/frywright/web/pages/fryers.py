@@ -50,7 +50,7 @@ def _care_page(
     tr = translator(language)
     return context.render(
         request,
-        "fryers.html",
+        "care/fryers.html",
         status,
         room="care",
         part="fryers",
@@ -118,7 +118,7 @@ def _new_page(
     names = {s["key"]: s["title"] for s in view["steps"]}
     return context.render(
         request,
-        "new_fryer.html",
+        "care/new_fryer.html",
         status,
         room="care",
         part="new",

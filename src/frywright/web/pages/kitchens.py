@@ -38,7 +38,7 @@ def router(context: Context) -> APIRouter:
             "token": "",
             **more,
         }
-        return context.render(request, "kitchens.html", status, room="kitchens", **values)
+        return context.render(request, "fleet/kitchens.html", status, room="kitchens", **values)
 
     @routes.get("/kitchens")
     def page(request: Request) -> Response:

@@ -93,4 +93,4 @@ def _shown(context: Context, request: Request, name: str, status: int = 200, **m
         "asked": "",
         **more,
     }
-    return context.render(request, "changes.html", status, room="desk", kitchen=place, **values)
+    return context.render(request, "cook/changes.html", status, room="desk", kitchen=place, **values)

@@ -110,11 +110,11 @@ def _add_page(routes: APIRouter, context: Context, room: LiveRoom) -> None:
     @routes.get("/cook/live")
     def page(request: Request, load: Number = 0) -> Response:
         values = _values(context, request, room, load)
-        return context.render(request, "live.html", **values, **_form(context, values["kitchen"], {}))
+        return context.render(request, "cook/live.html", **values, **_form(context, values["kitchen"], {}))
 
     @routes.get("/cook/live/part")
     def part(request: Request, load: Number = 0) -> Response:
-        return context.render(request, "live_part.html", **_values(context, request, room, load))
+        return context.render(request, "cook/live_part.html", **_values(context, request, room, load))
 
 
 def _add_acts(routes: APIRouter, context: Context, room: LiveRoom) -> None:
@@ -127,7 +127,7 @@ def _add_acts(routes: APIRouter, context: Context, room: LiveRoom) -> None:
         except FrywrightError as error:
             values = _values(context, request, room, 0)
             told = _form(context, kitchen, form, context.explain(request, error))
-            return context.render(request, "live.html", error.http_status, **values, **told)
+            return context.render(request, "cook/live.html", error.http_status, **values, **told)
         return RedirectResponse(f"/cook/live?load={load.number}", 303)
 
     @routes.post("/cook/live/{number}/drop")
@@ -138,7 +138,7 @@ def _add_acts(routes: APIRouter, context: Context, room: LiveRoom) -> None:
         except FrywrightError as error:
             values = _values(context, request, room, number)
             told = _form(context, kitchen, form, context.explain(request, error))
-            return context.render(request, "live.html", error.http_status, **values, **told)
+            return context.render(request, "cook/live.html", error.http_status, **values, **told)
         return RedirectResponse(f"/cook/live?load={number}", 303)
 
     @routes.post("/cook/live/{number}/keep")

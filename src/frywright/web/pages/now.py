@@ -175,7 +175,7 @@ def _add_gaps(routes: APIRouter, context: Context) -> None:
         ]
         values = {"kitchen": kitchen, "rows": rows, "days": LOOKED_BACK_DAYS, "typed": {}, "problem": ""}
         values |= {"wrong": "", **more}
-        return context.render(request, "gaps.html", status, room="records", part="gaps", **values)
+        return context.render(request, "records/gaps.html", status, room="records", part="gaps", **values)
 
     @routes.get("/records/gaps")
     def gaps(request: Request) -> Response:

@@ -114,7 +114,7 @@ def _add_slots(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) 
         )
         confirm = bool(wanted)
         return context.render(
-            request, "print_card.html", status, room="desk", shared=shared, confirm=confirm, **values
+            request, "cook/print_card.html", status, room="desk", shared=shared, confirm=confirm, **values
         )
 
     @routes.get("/cook/card")
@@ -153,7 +153,7 @@ def _paper(
         if not short:
             raise
         values = {"short": short, "who": who, "problem": context.explain(request, error)}
-        return context.render(request, "short.html", error.http_status, room="desk", **values)
+        return context.render(request, "cook/short.html", error.http_status, room="desk", **values)
     return Response(data, media_type=PDF)
 
 
@@ -192,7 +192,7 @@ def add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any]
             "wrong": "",
             **more,
         }
-        return context.render(request, "readback.html", status, room="desk", **values)
+        return context.render(request, "cook/readback.html", status, room="desk", **values)
 
     @routes.get("/cook/readback")
     def ask(request: Request, program: str, slot: str = "") -> Response:

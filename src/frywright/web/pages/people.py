@@ -31,7 +31,7 @@ def _page(
     tr = translator(language)
     return context.render(
         request,
-        "people.html",
+        "care/people.html",
         status,
         room="care",
         part="people",
@@ -83,7 +83,13 @@ def _add_drills(routes: APIRouter, context: Context) -> None:
         keys = [d["key"] for d in drills]
         following = keys[(keys.index(key) + 1) % len(keys)]
         return context.render(
-            request, "drill.html", room="care", part="people", drill=drill, picked=picked, following=following
+            request,
+            "care/drill.html",
+            room="care",
+            part="people",
+            drill=drill,
+            picked=picked,
+            following=following,
         )
 
     @routes.get("/care/drill/{key}")

@@ -137,7 +137,7 @@ def _overview(context: Context, place: Any, **values: Any) -> dict[str, Any]:
 def _add_list(routes: APIRouter, context: Context, kitchen: Any) -> None:
     @routes.get("/cook/probes")
     def probes(request: Request) -> Response:
-        return context.render(request, "probes.html", **_overview(context, kitchen()))
+        return context.render(request, "cook/probes.html", **_overview(context, kitchen()))
 
     @routes.post("/cook/probes/upload")
     def upload(request: Request, form: Sent) -> Response:
@@ -145,7 +145,7 @@ def _add_list(routes: APIRouter, context: Context, kitchen: Any) -> None:
         if not isinstance(file, UploadFile) or not file.filename:
             problem = translator(context.language(request))("Choose the file that the logger wrote.")
             return context.render(
-                request, "probes.html", 422, **_overview(context, kitchen(), problem=problem)
+                request, "cook/probes.html", 422, **_overview(context, kitchen(), problem=problem)
             )
         kept = keep_log(context.store, file.file, file.filename)
         return RedirectResponse(f"/cook/probes/{kept.number}", 303)
@@ -185,17 +185,17 @@ def _add_log(routes: APIRouter, context: Context, kitchen: Any, logs: Logs) -> N
         try:
             log = logs.get(item, _answers(form))
             if isinstance(log, Job):
-                return context.render(request, "probe_wait.html", job=log, **values)
+                return context.render(request, "cook/probe_wait.html", job=log, **values)
             try:
                 values |= _told(context, request, place, log, form)
             except InputError as error:
                 values |= _told(context, request, place, log, _answered_only(form))
                 values |= {"problem": context.explain(request, error), "typed": form}
-                return context.render(request, "probe.html", error.http_status, **values)
+                return context.render(request, "cook/probe.html", error.http_status, **values)
         except FrywrightError as error:
             values["problem"] = context.explain(request, error)
-            return context.render(request, "probe.html", error.http_status, **values)
-        return context.render(request, "probe.html", **values)
+            return context.render(request, "cook/probe.html", error.http_status, **values)
+        return context.render(request, "cook/probe.html", **values)
 
     @routes.get("/cook/probes/{number}/report.pdf")
     def report(request: Request, number: int) -> Response:
@@ -299,7 +299,7 @@ def _refused(
 ) -> Response:
     """The page with what was typed and what stood in the way."""
     told = _overview(context, place, problem=context.explain(request, error), typed=form)
-    return context.render(request, "probes.html", error.http_status, **told)
+    return context.render(request, "cook/probes.html", error.http_status, **told)
 
 
 def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
@@ -320,7 +320,7 @@ def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
             "boils": show(made.boiling_point_c, "c", str(place.site.units)),
             "due": made.due_at,
         }
-        return context.render(request, "probes.html", **_overview(context, place, check=told))
+        return context.render(request, "cook/probes.html", **_overview(context, place, check=told))
 
 
 def _add_hold(routes: APIRouter, context: Context, kitchen: Any) -> None:
@@ -335,7 +335,7 @@ def _add_hold(routes: APIRouter, context: Context, kitchen: Any) -> None:
             name=form.get("product", ""), table=form.get("table", "")[:20000], result=told["text"]
         )
         hall.write(context.store, fact)
-        return context.render(request, "probes.html", **_overview(context, place, hold=told, typed=form))
+        return context.render(request, "cook/probes.html", **_overview(context, place, hold=told, typed=form))
 
 
 def _add_sample(routes: APIRouter, context: Context, kitchen: Any) -> None:
@@ -350,7 +350,9 @@ def _add_sample(routes: APIRouter, context: Context, kitchen: Any) -> None:
             return _refused(context, request, place, form, error)
         keep_sample(context.store, place, found)
         told = sampled_view(place, found, translator(context.language(request)))
-        return context.render(request, "probes.html", **_overview(context, place, sample=told, typed=form))
+        return context.render(
+            request, "cook/probes.html", **_overview(context, place, sample=told, typed=form)
+        )
 
 
 def _hold(place: Any, form: Mapping[str, str], translate: Any) -> dict[str, str]:

@@ -89,7 +89,7 @@ def _page(
         "weighed": weighed(found),
     }
     return context.render(
-        request, "probe_next.html", error.http_status if error else 200, room="probes", **values
+        request, "cook/probe_next.html", error.http_status if error else 200, room="probes", **values
     )
 
 

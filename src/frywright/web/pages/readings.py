@@ -41,7 +41,7 @@ def _add_readings(routes: APIRouter, context: Context) -> None:
             raise InputError("reading", number, "the number of a reading")
         return context.render(
             request,
-            "reading.html",
+            "records/reading.html",
             problem.http_status if problem else 200,
             room="records",
             part="probing",

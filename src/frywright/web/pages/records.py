@@ -82,7 +82,7 @@ def _add_entries(routes: APIRouter, context: Context, chain: Chain) -> None:
         end = context.store.last().number
         return context.render(
             request,
-            "records.html",
+            "records/records.html",
             room="records",
             part="entries",
             rows=[_row(i) for i in items],
@@ -128,7 +128,7 @@ def _add_entry(routes: APIRouter, context: Context) -> None:
         ]
         return context.render(
             request,
-            "entry.html",
+            "records/entry.html",
             room="records",
             part="entries",
             shown=shown,
@@ -172,7 +172,7 @@ def probe_page(
     found = list(islice(iter(corrective.cases(context.store)), 40))
     return context.render(
         request,
-        "probing.html",
+        "records/probing.html",
         status,
         room="records",
         part="probing",
@@ -228,7 +228,7 @@ def _add_case(routes: APIRouter, context: Context) -> None:
         view = corrective.case_view(context.store, kitchen, corrective.case_of(context.store, number), tr)
         return context.render(
             request,
-            "case.html",
+            "records/case.html",
             status,
             room="records",
             part="probing",
@@ -293,7 +293,9 @@ def _add_pack(routes: APIRouter, context: Context) -> None:
     @routes.get("/records/pack")
     def page(request: Request) -> Response:
         kitchen, view = packed(request)
-        return context.render(request, "pack.html", room="records", part="pack", kitchen=kitchen, view=view)
+        return context.render(
+            request, "records/pack.html", room="records", part="pack", kitchen=kitchen, view=view
+        )
 
     @routes.get("/records/pack.json")
     def as_json(request: Request) -> Response:

@@ -30,7 +30,7 @@ def _shown(
     kitchen = remembered_kitchen(context.store)
     return context.render(
         request,
-        "sales.html",
+        "day/sales.html",
         status,
         room="day",
         kitchen=kitchen,
@@ -87,7 +87,7 @@ def _add_columns(routes: APIRouter, context: Context) -> None:
         picked = list(getattr(file, "columns", None) or [])
         return context.render(
             request,
-            "sales_columns.html",
+            "day/sales_columns.html",
             status,
             room="day",
             kitchen=remembered_kitchen(context.store),

@@ -45,7 +45,7 @@ def router(context: Context) -> APIRouter:
             "problem": "",
             **more,
         }
-        return context.render(request, "settings.html", status, room="desk", **values)
+        return context.render(request, "cook/settings.html", status, room="desk", **values)
 
     @routes.get("/cook/settings")
     def page(request: Request, fryer: str = "") -> Response:

@@ -91,7 +91,7 @@ def _kitchen_page(context: Context, request: Request, text: str, status: int = 2
     values = {"kitchen": place, "fryers": fryers, "text": text, "begun": work.unfinished(context.store)}
     return context.render(
         request,
-        "kitchen.html",
+        "cook/kitchen.html",
         status,
         room="desk",
         **{"problem": "", "reason": "", "typed": {}, "wrong": "", **values, **more},
@@ -104,7 +104,7 @@ def _add_start(routes: APIRouter, context: Context) -> None:
         if has_kitchen(context.store):
             return RedirectResponse("/cook/kitchen", 303)
         setup = work.setup_of(context.store, "kitchen", context.language(request))
-        return context.render(request, "setup.html", room="setup", setup=setup)
+        return context.render(request, "cook/setup.html", room="setup", setup=setup)
 
     @routes.post("/setup/demo")
     def demo() -> Response:
@@ -122,7 +122,7 @@ def _add_first(routes: APIRouter, context: Context) -> None:
             if p.fryer == (fryer or p.fryer) and p.product == (product or p.product)
         ]
         open_ones = [p for p in found if not p.programs]
-        return context.render(request, "setup_first.html", room="setup", kitchen=place, pairs=open_ones)
+        return context.render(request, "cook/setup_first.html", room="setup", kitchen=place, pairs=open_ones)
 
 
 def _add_own(routes: APIRouter, context: Context) -> None:
@@ -166,7 +166,7 @@ def _own_page(
         "problem": "",
         **more,
     }
-    return context.render(request, "setup_own.html", status, room="setup", **values)
+    return context.render(request, "cook/setup_own.html", status, room="setup", **values)
 
 
 def _shown(
@@ -206,7 +206,7 @@ def _shown(
         "problem": "",
         **more,
     }
-    return context.render(request, "setup_screen.html", status, room="setup", **values)
+    return context.render(request, "cook/setup_screen.html", status, room="setup", **values)
 
 
 def _marks(request: Request, context: Context, setup: work.Setup, key: str) -> dict[str, str]:
@@ -250,7 +250,7 @@ def _check_page(
         else (),
         "problem": problem,
     }
-    return context.render(request, "setup_check.html", status, room="setup", **values)
+    return context.render(request, "cook/setup_check.html", status, room="setup", **values)
 
 
 def _add_keeping(routes: APIRouter, context: Context) -> None:
