@@ -87,6 +87,8 @@ def test_without_a_day_it_says_so(text):
     [
         "date,time,item,qty\n2026-11-24,10:00,Bone,1\n2026-11-24,11:00,Bone,2\n",
         "date,time,A,B,C,D\n2026-11-24,10:00,1,2,3,4\n2026-11-24,11:00,5,6,7,8\n",
+        "date,time,A,B,C,D,E,F\n2026-11-24,10:00,1,2,3,4,5,6\n2026-11-24,11:00,5,6,7,8,9,9\n",
+        "Item,PLU,7,9,3,11,2,5\nBone,1,2,3,4,5,6,9\n",
         "time,item,qty\n10:00,Bone,1\n11:00,Bone,1\n12:00,Bone,1\n13:00,Bone,1\n14:00,Bone,1\n",
         "",
     ],

@@ -137,6 +137,16 @@ def test_a_days_whole_export_wins_over_its_posts(store, kitchen):
     assert len(list(store.facts(SalesPosted))) == 1
 
 
+def test_an_export_of_a_day_that_goes_on_hides_no_posts(store, kitchen):
+    """Read in while its day runs, it does not stand for what the till posts of that day."""
+    sales.map_items(store, kitchen, {"Strips 3": "tenders 1"})
+    at = now()
+    today = business_time(kitchen.trade, at)[0]
+    sales.keep_sales(store, kitchen, io.BytesIO(MATRIX.encode()), f"sales {today}.csv")
+    sales.post_sales(store, kitchen, "front", [line("1", at, quantity=7)])
+    assert float(sales.history_of(store, kitchen).of("tenders").sum()) == 7.0
+
+
 def test_a_watched_folder_reads_what_has_stopped_growing(store, kitchen, tmp_path):
     """A file is read at the second look that finds it alike, once; one that cannot be read waits; others are
     left alone.

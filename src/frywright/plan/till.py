@@ -161,7 +161,8 @@ def _run(cells: Sequence[str]) -> list[int]:
         turns = sum(a >= b for a, b in pairwise(hours))
         return clear if turns <= 1 and len(set(hours)) == len(hours) else []
     steps = {int(cells[b]) - int(cells[a]) for a, b in pairwise(bare)}
-    return bare if len(bare) >= LEAST_BARE and steps <= {1, -23} else []
+    plain = not any(table.looks_like_moment(cell) for cell in cells if not cell.isdigit())
+    return bare if plain and len(bare) >= LEAST_BARE and steps <= {1, -23} else []
 
 
 def _by_hour(text: bytes, name: str, day: dt.date | None) -> bytes | None:
