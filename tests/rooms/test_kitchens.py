@@ -97,7 +97,7 @@ def test_a_kitchen_without_a_copy_begins_with_its_set_up(store):
     """Its name stands in the first screen already; nothing else is taken over."""
     key = open_kitchen(store, {"name": "Harbour Steps"})
     assert setup_of(store.at(key), "kitchen").typed("place", "name") == "Harbour Steps"
-    assert kitchens_of(store)[1].kitchen is None
+    assert not kitchens_of(store)[1].described
     assert store.at(key).last().number == 0
 
 

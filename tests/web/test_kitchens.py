@@ -128,3 +128,40 @@ def test_whoever_is_signed_in_is_so_in_every_kitchen_and_tries_count_for_all(tmp
     assert [e.entry.kind for e in found.entries() if e.entry.kind == "account_change"] == ["account_change"]
     assert not list(found.at("east_gate").entries("account_change"))
     found.close()
+
+
+def test_the_list_looks_into_what_changed_only_and_stops_when_time_is_up(store, client, monkeypatch):
+    """A kitchen that did not change is not looked into again; one whose turn never came says so."""
+    from frywright.web.pages import kitchens
+
+    looked = []
+    gather = kitchens.gather
+    monkeypatch.setattr(kitchens, "gather", lambda s, k: looked.append(s.site) or gather(s, k))
+    fresh = TestClient(Kitchens(store), base_url=HOST, headers=HEADERS)
+    fresh.get("/kitchens")
+    assert sorted(looked) == ["", "east_gate"]
+    fresh.get("/kitchens")
+    assert len(looked) == 2
+    text = store.at("east_gate").current("kitchen")[-1].entry.payload["text"]
+    fresh.post("/at/east_gate/cook/kitchen", data={"text": text + "# again\n", "reason": "looked again"})
+    fresh.get("/kitchens")
+    assert looked[2:] == ["east_gate"]
+    monkeypatch.setattr(kitchens, "LOOK_S", -1.0)
+    late = TestClient(Kitchens(store), base_url=HOST, headers=HEADERS).get("/kitchens").text
+    assert late.count("Not looked into yet") == 2 and "2 kitchens have changed" in late
+
+
+def test_a_record_that_cannot_be_read_is_said_in_its_row(store, monkeypatch):
+    """Such as one of a newer program: the other kitchens are shown all the same."""
+    from frywright.model.errors import RecordError
+    from frywright.web.pages import kitchens
+
+    def fails(asked, _):
+        if asked.site:
+            raise RecordError("An entry of kind {kind} does not fit: {cause}", kind="oil", cause="new")
+        return []
+
+    monkeypatch.setattr(kitchens, "gather", fails)
+    page = TestClient(Kitchens(store), base_url=HOST, headers=HEADERS).get("/kitchens")
+    assert page.status_code == 200
+    assert "An entry of kind oil does not fit" in page.text and "Nothing to do now" in page.text

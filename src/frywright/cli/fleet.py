@@ -19,6 +19,7 @@ STORES = typer.Argument(help="Stores of the sites: files, or postgresql:// URLs.
 def _shops(shop: Shop, names: list[str]) -> list[tuple[str, Any, Any]]:
     from frywright.model.errors import InputError
     from frywright.rooms.fleet.kitchens import kitchens_of
+    from frywright.rooms.kitchen import remembered_kitchen
 
     for name in names:
         if "://" not in name and not Path(name).exists():
@@ -28,7 +29,9 @@ def _shops(shop: Shop, names: list[str]) -> list[tuple[str, Any, Any]]:
         title = Path(name).stem if "://" not in name else name.rsplit("/", 1)[1].split("?")[0]
         store, kitchen = shop.beside(name).both
         others = [
-            (here.key, store.at(here.key), here.kitchen) for here in kitchens_of(store)[1:] if here.kitchen
+            (here.key, store.at(here.key), remembered_kitchen(store.at(here.key)))
+            for here in kitchens_of(store)[1:]
+            if here.described
         ]
         found += [(title, store, kitchen), *others]
     return found

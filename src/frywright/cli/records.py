@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import sys
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 import typer
 
@@ -75,15 +75,7 @@ def verify(
     anchors = [one for text in texts for one in read_anchors(text)]
     compare(opened, anchors)
     stamps, unchecked_count = _stamps_of("\n".join(texts), anchors, roots)
-    back = [
-        {
-            "from": step.number,
-            "to": step.last_number,
-            "at": step.recorded_at.isoformat(),
-            "after": step.before_at.isoformat(),
-        }
-        for step in found.set_back
-    ]
+    back, others = _set_back(found), {} if shop.key else _others(opened)
     told = {
         "entries": found.entries_count,
         "last_hash": found.head,
@@ -95,6 +87,7 @@ def verify(
         "anchors": [{"number": one.number, "at": one.at.isoformat(), "key": one.key} for one in anchors],
         "stamps": [{"number": one.number, "at": one.at.isoformat(), "by": one.by} for one in stamps],
         "stamps_unchecked": unchecked_count,
+        "others": others,
     }
     if not shop.json(told):
         shop.say(
@@ -121,7 +114,36 @@ def verify(
             )
         if unchecked_count:
             shop.say("  ? {count} time stamps were not checked: name --roots", count=unchecked_count)
+        for site, end in others.items():
+            shop.say("{site}: {count} entries, chain unbroken, last hash {last}", end, site=site)
     _tell_strange(found)
+
+
+def _set_back(found: Checked) -> list[dict[str, Any]]:
+    """Where the clock ran backwards."""
+    return [
+        {
+            "from": step.number,
+            "to": step.last_number,
+            "at": step.recorded_at.isoformat(),
+            "after": step.before_at.isoformat(),
+        }
+        for step in found.set_back
+    ]
+
+
+def _others(opened: Store) -> dict[str, dict[str, Any]]:
+    """The other kitchens of a store, whose chains are walked as well."""
+    from frywright.ledger.checking import checked
+    from frywright.rooms.clock import now
+
+    found = {}
+    for site in opened.sites():
+        if site:
+            other = checked(opened.at(site), now())
+            _tell_strange(other)
+            found[site] = {"count": other.entries_count, "last": other.head}
+    return found
 
 
 def _tell_strange(found: Checked) -> None:

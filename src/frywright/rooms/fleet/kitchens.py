@@ -12,12 +12,12 @@ from frywright.ledger.facts.cook import ProgramSaved
 from frywright.ledger.facts.fleet import KitchenOpened
 from frywright.ledger.store import SEALED_COPY, Store
 from frywright.ledger.writer import HOME
-from frywright.model.errors import InputError, NoKitchenError, one_of
-from frywright.model.kitchen import Kitchen, Site
+from frywright.model.errors import InputError, one_of
+from frywright.model.kitchen import Site
 from frywright.model.roles import SITE
 from frywright.rooms.cook.setup_text import key_for, line
 from frywright.rooms.hall import in_turn, write
-from frywright.rooms.kitchen import kitchen_text, remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import has_kitchen, kitchen_text, remember_kitchen, remembered_kitchen
 from frywright.rooms.records.people import add_device
 from frywright.verdicts.place import place_named
 
@@ -26,13 +26,13 @@ LONGEST_NAME, FILE = 60, "kitchen.toml"
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Here:
-    """One kitchen of a store: its key (empty for the first), its name, and where its pages begin; ``kitchen``
-    is None until it is described.
+    """One kitchen of a store: its key (empty for the first), its name, whether it is described yet, and
+    whether its own site keeps the record and sends it here.
     """
 
     key: str
     name: str
-    kitchen: Kitchen | None
+    described: bool
     sent_here: bool = False
 
     @property
@@ -65,12 +65,13 @@ def kitchen_at(store: Store, key: str) -> Store:
 
 
 def _here(store: Store, opened: KitchenOpened | None) -> Here:
+    """A kitchen under the name it gives itself; one that is sent here under the name it has in this store, so
+    that a long list reads no kitchen's file.
+    """
     key, name, sent = (opened.key, opened.name, opened.sent_here) if opened else (HOME, "", False)
-    try:
-        kitchen = remembered_kitchen(store.at(key))
-    except NoKitchenError:
-        return Here(key=key, name=name, kitchen=None, sent_here=sent)
-    return Here(key=key, name=kitchen.site.name, kitchen=kitchen, sent_here=sent)
+    there = has_kitchen(store.at(key))
+    own = remembered_kitchen(store.at(key)).site.name if there and not sent else name
+    return Here(key=key, name=own, described=there, sent_here=sent)
 
 
 @in_turn
@@ -90,7 +91,7 @@ def open_kitchen(store: Store, typed: Mapping[str, str]) -> str:
     like = typed.get("like", "")
     source = None
     if like:
-        described = {here.key or "-": here for here in kitchens_of(store) if here.kitchen}
+        described = {here.key or "-": here for here in kitchens_of(store) if here.described}
         one_of(tuple(described), like, "kitchen")
         source = described[like]
     copy_of = source.key if source else None

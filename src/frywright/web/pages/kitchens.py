@@ -2,43 +2,108 @@
 
 from __future__ import annotations
 
+import datetime as dt
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import dataclass
+from time import monotonic
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
 from fastapi.responses import RedirectResponse
 
-from frywright.model.errors import InputError
+from frywright.ledger.store import Point
+from frywright.model.errors import FrywrightError, InputError
 from frywright.model.now import Harm
+from frywright.rooms.clock import now
 from frywright.rooms.cook import setup_view as view
 from frywright.rooms.fleet.kitchens import Here, await_kitchen, kitchens_of, open_kitchen
 from frywright.rooms.fleet.office import forks
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.pages.now import gather
 from frywright.web.posted import Typed
 
+LOOK_S = 2.0
+"""So long one view of the page looks into kitchens that have changed; the others follow at the next view."""
+COLUMNS = (
+    ("stop", "Stop", (Harm.STOPPED, Harm.WRONG)),
+    ("case", "Cases", (Harm.CASE,)),
+    ("again", "Prove again", (Harm.AGAIN,)),
+    ("reading", "Readings", (Harm.READING,)),
+    ("oil", "Oil", (Harm.OIL,)),
+    ("care", "Care", (Harm.CARE,)),
+    ("gap", "Gaps", (Harm.GAP,)),
+    ("next", "Programs", (Harm.NEXT,)),
+    ("record", "Never recorded", (Harm.RECORD,)),
+)
+"""Columns of the list, the worst first, and what each counts."""
+Mark = tuple[Point, dt.date]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Looked:
+    """What a kitchen wants done, by column; why it cannot be said where its record cannot be read."""
+
+    counts: dict[str, int]
+    problem: FrywrightError | None = None
+
+
+class Lookout:
+    """What each kitchen wants done, kept until its record or the day changes."""
+
+    def __init__(self, context: Context) -> None:
+        self.context = context
+        self._kept: dict[str, tuple[Mark, Looked]] = {}
+
+    def rows(self) -> Iterator[dict[str, Any]]:
+        """A row a kitchen; ``looked`` is None where time was up."""
+        store, until, known = self.context.store, monotonic() + LOOK_S, forks(self.context.store)
+        for here in kitchens_of(store):
+            end = store.at(here.key).last()
+            newest = store.at(here.key).entry(end.number) if here.sent_here else None
+            yield {
+                "here": here,
+                "mine": here.key == store.site,
+                "looked": self._look(here, end, until) if here.described else None,
+                "sent": f"{newest.recorded_at:%Y-%m-%d %H:%M} UTC" if newest else "",
+                "fork": known.get(here.key, 0),
+            }
+
+    def _look(self, here: Here, end: Point, until: float) -> Looked | None:
+        mark = end, now().date()
+        kept = self._kept.get(here.key)
+        if kept is not None and kept[0] == mark:
+            return kept[1]
+        if monotonic() > until:
+            return None
+        store = self.context.store.at(here.key)
+        try:
+            harms = Counter(line.harm for line in gather(store, remembered_kitchen(store)))
+            found = Looked(counts={key: sum(harms[h] for h in of) for key, _, of in COLUMNS})
+        except FrywrightError as error:  # such as entries of a newer program
+            found = Looked(counts={}, problem=error)
+        self._kept[here.key] = mark, found
+        return found
+
 
 def router(context: Context) -> APIRouter:
     """Routes of the page."""
-    routes = APIRouter()
+    routes, lookout = APIRouter(), Lookout(context)
 
     def shown(request: Request, status: int = 200, **more: Any) -> Response:
-        tr, here = translator(context.language(request)), kitchens_of(context.store)
+        tr, rows = translator(context.language(request)), list(lookout.rows())
         values = {
-            "rows": [_row(context, one) for one in here],
-            "described": [one for one in here if one.kitchen],
+            "rows": rows,
+            "columns": [(key, tr(title)) for key, title, _ in COLUMNS],
+            "waiting": sum(r["here"].described and r["looked"] is None for r in rows),
+            "described": [r["here"] for r in rows if r["here"].described],
             "places": view.offered(tr)["jurisdiction"],
+            "explain": lambda error: context.explain(request, error),
         }
-        values |= {
-            "typed": {},
-            "wrong": {},
-            "problem": "",
-            "typed_site": {},
-            "wrong_site": "",
-            "token": "",
-            **more,
-        }
-        return context.render(request, "fleet/kitchens.html", status, room="kitchens", **values)
+        values |= {"typed": {}, "wrong": {}, "problem": "", "typed_site": {}, "wrong_site": "", "token": ""}
+        return context.render(request, "fleet/kitchens.html", status, room="kitchens", **{**values, **more})
 
     @routes.get("/kitchens")
     def page(request: Request) -> Response:
@@ -65,17 +130,3 @@ def router(context: Context) -> APIRouter:
         return shown(request, key=key, token=token)
 
     return routes
-
-
-def _row(context: Context, here: Here) -> dict[str, Any]:
-    """One kitchen and what it wants done, by how much it matters."""
-    lines = gather(context.store.at(here.key), here.kitchen) if here.kitchen else []
-    last = next(iter(context.store.at(here.key).entries(newest_first=True)), None)
-    return {
-        "sent": f"{last.recorded_at:%Y-%m-%d %H:%M} UTC" if here.sent_here and last else "",
-        "fork": forks(context.store).get(here.key, 0),
-        "here": here,
-        "mine": here.key == context.store.site,
-        "stop": sum(line.harm <= Harm.WRONG for line in lines),
-        "more": sum(line.harm > Harm.WRONG for line in lines),
-    }
