@@ -63,3 +63,20 @@ def rescue(
     )
     if not shop.json({"name": name}):
         shop.say("{name} may sign in with the new password.", name=name)
+
+
+@command(app)
+def link(
+    shop: Shop,
+    name: str = typer.Argument(help="Account."),
+    subject: str = typer.Option("", help="The company's own key of the person (sub); empty ends the link."),
+    issuer: str = typer.Option("", help="Who vouches, as in FRYWRIGHT_OIDC_ISSUER."),
+    reason: str = typer.Option(help="Why."),
+) -> None:
+    """Say who of the company an account is, for signing in there; it is on record."""
+    from frywright.rooms.records.company import link_account, mark_of
+
+    mark = mark_of(issuer.rstrip("/"), subject) if subject else ""
+    link_account(shop.store, name, mark, "at the machine itself", reason)
+    if not shop.json({"name": name, "linked": bool(mark)}):
+        shop.say("{name} is linked.", name=name)

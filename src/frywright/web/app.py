@@ -78,7 +78,7 @@ class Context:
     """What a page needs besides its request: the store, the templates, the days lately planned."""
 
     def __init__(self, store: Store, door: Door | None = None) -> None:
-        self.store, self.door = store, door
+        self.store, self.door, self.company = store, door, False
         self.root = f"/at/{store.site}" if store.site else ""
         self.templates = Jinja2Templates(directory=HERE / "templates")
         self.templates.env.policies["json.dumps_kwargs"] = {"sort_keys": True, "default": plain}
@@ -174,6 +174,7 @@ def _pages() -> tuple[ModuleType, ...]:
         api,
         cards,
         care,
+        company,
         cook,
         day,
         desk,
@@ -215,6 +216,7 @@ def _pages() -> tuple[ModuleType, ...]:
         records,
         readings,
         accounts,
+        company,
         api,
         health,
     )

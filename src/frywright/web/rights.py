@@ -9,6 +9,8 @@ _BY_RIGHT = {
         "GET /sign-in",
         "POST /sign-in",
         "POST /sign-out",
+        "GET /sign-in/company",
+        "GET /sign-in/company/back",
         "GET /code",
         "POST /code",
         "GET /first-owner",

@@ -74,9 +74,22 @@ class SignedIn(Fact):
     """
 
     KIND: ClassVar[str] = "sign_in"
-    how: Literal["password", "pin"]
+    how: Literal["password", "pin", "company"]
     device: str
     mark: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AccountLinked(Fact):
+    """Whoever signs in elsewhere as ``mark`` acts here as the account; an empty mark ends that. The mark is
+    the hash of who vouches and of their own name for the person.
+    """
+
+    KIND: ClassVar[str] = "account_linked"
+    name: str
+    mark: str
+    by: str
+    reason: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -336,16 +336,22 @@ def sign_in(
             "sign-in", "not known", "a name and its password, or its PIN on a device of this kitchen"
         )
     tries.right(name, at)
-    return _begun(store, account.name, device if by_pin else None, moment, old)
+    return begun(store, account.name, "pin" if by_pin else "password", device if by_pin else None, old)
 
 
 @in_turn
-def _begun(store: Store, name: str, device: Device | None, moment: dt.datetime, old: str) -> str:
+def begun(
+    store: Store,
+    name: str,
+    how: Literal["password", "pin", "company"],
+    device: Device | None = None,
+    old: str = "",
+) -> str:
     """A new session's token; that somebody signed in is on record under their name."""
+    moment = now()
     token = Accounts(store).begin(name, moment, device.token_hash if device else "", old)
     mark = AUTHOR_NOW.set(name)
     try:
-        how: Literal["password", "pin"] = "pin" if device else "password"
         write(store.home, SignedIn(how=how, device=device.name if device else "", mark=digest(digest(token))))
     finally:
         AUTHOR_NOW.reset(mark)

@@ -33,7 +33,10 @@ def router(context: Context) -> APIRouter:
     return routes
 
 
-def _cookie(response: Response, request: Request, name: str, value: str, age_s: int | None = None) -> None:
+def keep_cookie(
+    response: Response, request: Request, name: str, value: str, age_s: int | None = None
+) -> None:
+    """A cookie of ours: for our own pages alone, by TLS where the request came so."""
     response.set_cookie(
         name,
         value,
@@ -56,7 +59,8 @@ def _add_sign_in(routes: APIRouter, context: Context) -> None:
             problem=problem,
             typed=typed or {},
             shared=shared,
-            next=_inside(request.query_params.get("next", "/")),
+            company=context.company,
+            next=inside(request.query_params.get("next", "/")),
         )
 
     @routes.get("/sign-in")
@@ -81,8 +85,8 @@ def _add_sign_in(routes: APIRouter, context: Context) -> None:
             )
         except InputError as error:
             return shown(request, context.explain(request, error), 422, {"name": form.get("name", "")})
-        back = RedirectResponse(_inside(form.get("next", "/")), 303)
-        _cookie(back, request, SESSION_COOKIE, token)
+        back = RedirectResponse(inside(form.get("next", "/")), 303)
+        keep_cookie(back, request, SESSION_COOKIE, token)
         return back
 
     @routes.post("/sign-out")
@@ -97,8 +101,8 @@ def _add_code(routes: APIRouter, context: Context) -> None:
     def answer(request: Request, code: str, following: str) -> Response:
         opened = context.door.open_with(code) if context.door else ""
         if opened:
-            back = RedirectResponse(_inside(following), 303)
-            _cookie(back, request, PASS_COOKIE, opened)
+            back = RedirectResponse(inside(following), 303)
+            keep_cookie(back, request, PASS_COOKIE, opened)
             return back
         wrong = InputError("code", "not the one printed", "as it stands in the window where Frywright runs")
         problem = context.explain(request, wrong) if code else ""
@@ -108,7 +112,7 @@ def _add_code(routes: APIRouter, context: Context) -> None:
             422 if code else 200,
             room="",
             problem=problem,
-            next=_inside(following),
+            next=inside(following),
         )
 
     @routes.get("/code")
@@ -148,7 +152,7 @@ def _add_first_owner(routes: APIRouter, context: Context) -> None:
         return RedirectResponse("/sign-in?next=/records/people", 303)
 
 
-def _inside(path: str) -> str:
+def inside(path: str) -> str:
     """A way back that stays on these pages."""
     return path if path.startswith("/") and not path.startswith("//") and "\\" not in path else "/"
 
@@ -188,7 +192,7 @@ def _done(context: Context, request: Request, form: Mapping[str, str], do: Any) 
         return RedirectResponse("/records/people", 303)
     page = _owner_page(context, request, token=token)
     if form.get("here"):
-        _cookie(page, request, DEVICE_COOKIE, token, YEAR_S)
+        keep_cookie(page, request, DEVICE_COOKIE, token, YEAR_S)
     return page
 
 
