@@ -160,9 +160,10 @@ def test_a_stamp_of_another_anchor_is_refused(service, path):
 def test_an_answer_that_was_not_asked_for_is_refused(service, path):
     """An older answer sent again, something that is no stamp, nobody there, an address that is none."""
     address, _ = service
-    stamps.stamp_of(anchor_of(path), address)
+    anchor = anchor_of(path)
+    stamps.stamp_of(anchor, address)
     with pytest.raises(RecordError, match="did not stamp"):
-        stamps.stamp_of(anchor_of(path), f"{address}/other")
+        stamps.stamp_of(anchor, f"{address}/other")
     with pytest.raises(RecordError, match="no time stamp"):
         stamps.stamp_of(anchor_of(path), f"{address}/bad")
     with pytest.raises(RecordError, match="cannot be reached"):

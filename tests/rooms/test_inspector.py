@@ -262,7 +262,8 @@ def test_a_mistyped_reading_counts_once(store, kitchen):
     """Loads and readings: what was put right is one reading, not two."""
     load = tap(DAY, "k", at_s=11 * 3600.0, fryer="alder", product="bone_in")
     hall.write(store, load, at(kitchen, 11))
-    reading, _ = probe(store, kitchen, 12, "198")
+    form = {"fryer": "alder", "product": "bone_in", "thermometer": "T1", "who": "Ana", "temp": "198"}
+    reading, _ = tell_probe(store, kitchen, form, at(kitchen, 12))
     mend_reading(store, kitchen, reading.number, {"temp": "189", "words": "turned round", "who": "Ana"})
     assert view_of(store, kitchen)["loads"][0]["readings"] == 1
     assert len(store.current_facts(Reading)) == 1
