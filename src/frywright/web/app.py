@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Awaitable, Callable, Mapping
 from contextlib import nullcontext, suppress
+from functools import cache
 from math import ceil
 from pathlib import Path
 from time import monotonic
@@ -74,14 +75,21 @@ HEADERS = {
 }
 
 
+@cache
+def _templates() -> Jinja2Templates:
+    """The templates, read and compiled once a process however many applications it makes."""
+    found = Jinja2Templates(directory=HERE / "templates")
+    found.env.policies["json.dumps_kwargs"] = {"sort_keys": True, "default": plain}
+    return found
+
+
 class Context:
     """What a page needs besides its request: the store, the templates, the days lately planned."""
 
     def __init__(self, store: Store, door: Door | None = None) -> None:
         self.store, self.door, self.company = store, door, False
         self.root = f"/at/{store.site}" if store.site else ""
-        self.templates = Jinja2Templates(directory=HERE / "templates")
-        self.templates.env.policies["json.dumps_kwargs"] = {"sort_keys": True, "default": plain}
+        self.templates = _templates()
         self.benches = Benches(store)
         self.files = Marked(HERE / "static")
         self._seen: Site | None = None
