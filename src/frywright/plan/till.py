@@ -16,6 +16,7 @@ from typing import Literal, get_args
 from frywright.model.errors import DataError, InputError
 from frywright.model.findings import Problem
 from frywright.tables import sheet, table
+from frywright.tables.moments import looks_like_moment
 
 Role = Literal["", "date", "time", "item", "quantity", "order", "kind", "void"]
 ROLES: tuple[Role, ...] = get_args(Role)
@@ -161,7 +162,7 @@ def _run(cells: Sequence[str]) -> list[int]:
         turns = sum(a >= b for a, b in pairwise(hours))
         return clear if turns <= 1 and len(set(hours)) == len(hours) else []
     steps = {int(cells[b]) - int(cells[a]) for a, b in pairwise(bare)}
-    plain = not any(table.looks_like_moment(cell) for cell in cells if not cell.isdigit())
+    plain = not any(looks_like_moment(cell) for cell in cells if not cell.isdigit())
     return bare if plain and len(bare) >= LEAST_BARE and steps <= {1, -23} else []
 
 
