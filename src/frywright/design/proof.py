@@ -7,7 +7,6 @@ with a weight of its own. Shares of pieces that meet the limit come with a Clopp
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, fields, replace
 from itertools import product
 
@@ -15,6 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from frywright.catalog import load as catalog
+from frywright.design.loads import Loads, highest_pressure, late_spans, lifts, tracer_margins
 from frywright.model.errors import InputError
 from frywright.model.food import Cut
 from frywright.model.program import LidState, Program
@@ -23,10 +23,8 @@ from frywright.physics.lift import lift_of
 from frywright.physics.plan import FryPlan, piece_class, spans, vat
 from frywright.physics.solve import Cook, RawHistory, run_many
 from frywright.verdicts.limits import CookLimit
-from frywright.verdicts.margin import margin_k
 
 Array = NDArray[np.float64]
-CHUNK = 200
 NEAR_K, LOWEST_COUNT = 1.0, 16
 """Loads this near to the limit, and so many of the lowest of all, are solved again at ``CLOSE``: three times
 what ``ROUTINE`` may be off (``Precision.error_k``), so that no load whose side of the limit it could mistake
@@ -378,29 +376,26 @@ def _run(
 ) -> tuple[Array, NDArray[np.bool_]]:
     guard_k += CLOSE.error_k  # loads that ROUTINE could mistake are solved again at CLOSE
     plan = replace(plan, rest_s=1.0)  # judged at the lift: carry-over does not count
-    base = base_pieces(plan)
     fat = [100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in _tracers(plan)]
+    at = dict(zip(FACTORS, rows.T, strict=True))
+    loads = Loads(
+        plan=plan,
+        base=base_pieces(plan),
+        at=at,
+        weights=weights,
+        oil_start_c=np.full(len(rows), plan.oil_start_c),
+        spans=late_spans(plan, at["late_lid_s"], close_late),
+    )
     wanted = FULL_PRESSURE_SHARE * plan.fryer.working_gauge_pa
     margins, full = np.empty((len(rows), len(fat))), np.ones(len(rows), dtype=bool)
-
-    def chunk(start: int) -> int:
-        part = range(start, min(start + CHUNK, len(rows)))
-        cooks = [question(plan, rows[i], weights[i], base) for i in part]
-        for i, cook, raw in zip(part, cooks, run_many(cooks, precision), strict=True):
-            lift = lift_of(plan, cook, raw).earliest_s
-            first = raw.core_temp_c.shape[1] - len(fat)
-            margins[i] = [
-                margin_k(raw.time_s, raw.core_temp_c[:, first + j], lift, limit, guard_k, f)
-                for j, f in enumerate(fat)
-            ]
-            if plan.program.under_pressure:
-                full[i] = bool(np.max(raw.pressure_pa) - cook.vat.atmosphere_pa >= wanted)
-        return part.stop
-
-    with ThreadPoolExecutor(2) as pool:
-        for done, _ in enumerate(pool.map(chunk, range(0, len(rows), CHUNK)), start=1):
-            if progress:
-                progress(min(1.0, done * CHUNK / len(rows)))
+    clock, runs_on = np.array(plan.program.clock_s), np.array(plan.runs_on)
+    for part, done in loads.march(precision):
+        lift = lifts(loads, part, done, clock, runs_on)
+        margins[part] = tracer_margins(done, lift.earliest_s, limit, guard_k, fat)
+        if plan.program.under_pressure:
+            full[part] = highest_pressure(done) >= wanted
+        if progress:
+            progress(part.stop / len(rows))
     return margins, full
 
 

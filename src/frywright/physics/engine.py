@@ -27,8 +27,8 @@ Array = NDArray[np.float64]
 Numbers = NDArray[np.int64]
 WIDE, NARROW = 8, 2
 BLOCK_STEPS = 32
-COOK_FIELDS = ("time", "span", "pressure")
-MORE_COOK_FIELDS = ("oil", "heater", "lid", "steam")
+COOK_FIELDS = ("time", "span", "pressure", "oil")
+MORE_COOK_FIELDS = ("heater", "lid", "steam")
 PIECE_FIELDS = (
     "front_temp",
     "surface",
@@ -67,7 +67,7 @@ class _Job(ctypes.Structure):
 class Marched:
     """What a march wrote down. ``trace`` rows of all cooks stand one after another, cook by cook.
 
-    Columns: time, span, pressure, core of every class; with ``full`` also oil, heater, lid, steam and
+    Columns: time, span, pressure, oil, core of every class; with ``full`` also heater, lid, steam and
     ``PIECE_FIELDS`` of every class. ``cells`` (cook, class, 3, cell) are final temperatures, holding shares
     and volumes.
     """

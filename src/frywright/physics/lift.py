@@ -4,6 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+import numpy as np
+from numpy.typing import NDArray
+
+from frywright.physics.engine import COOK_FIELDS, Marched
 from frywright.physics.inputs import Lid
 from frywright.physics.plan import FryPlan
 from frywright.physics.solve import Cook, RawHistory
@@ -36,3 +40,36 @@ def lift_of(plan: FryPlan, cook: Cook, raw: RawHistory) -> Lift:
     counted = min(vent_s, plan.vent_credit_s)
     earliest = max(plan.program.clock_s, start + counted) if plan.runs_on else end - (vent_s - counted)
     return Lift(lift_s=end, earliest_s=min(end, earliest), vent_s=vent_s, vent_start_s=start)
+
+
+@dataclass(frozen=True, slots=True)
+class Lifts:
+    """:class:`Lift` of many cooks, as arrays."""
+
+    lift_s: NDArray[np.float64]
+    earliest_s: NDArray[np.float64]
+
+
+def lifts_of(
+    done: Marched,
+    vent_span: NDArray[np.int64],
+    *,
+    credit_s: float,
+    clock_s: NDArray[np.float64],
+    runs_on: NDArray[np.bool_],
+) -> Lifts:
+    """:func:`lift_of` of a march's cooks at once; ``vent_span`` is the number of the vent, -1 without."""
+    time, span = done.trace[:, 0], done.trace[:, COOK_FIELDS.index("span")]
+    first = done.first_row[:-1]
+    cook = np.repeat(np.arange(len(first)), np.diff(done.first_row))
+
+    def count(where: NDArray[np.bool_]) -> NDArray[np.int64]:
+        return np.asarray(np.add.reduceat(where.astype(np.int64), first))
+
+    end = time[first + count(span < done.packed.span_count[cook] - 1.0) - 1]
+    before, inside = count(span < vent_span[cook]), count(span == vent_span[cook])
+    start = time[first + np.maximum(before - 1, 0)]
+    vent = np.where(inside > 0, time[first + before + np.maximum(inside, 1) - 1] - start, 0.0)
+    counted = np.minimum(vent, credit_s)
+    earliest = np.where(runs_on, np.maximum(clock_s, start + counted), end - (vent - counted))
+    return Lifts(end, np.where(inside > 0, np.minimum(end, earliest), end))

@@ -213,7 +213,7 @@ def pack(cooks: Sequence[Cook], precision: Precision, most_steps: Sequence[int])
     return Packed(
         piece=row,
         cook=cook,
-        span=np.array([_span(span) for span in spans], dtype=float),
+        span=np.array([span_row(span) for span in spans], dtype=float),
         first_span=np.cumsum(counts) - counts,
         span_count=counts,
         grid=shapes,
@@ -226,7 +226,8 @@ def pack(cooks: Sequence[Cook], precision: Precision, most_steps: Sequence[int])
     )
 
 
-def _span(span: Span) -> tuple[float, ...]:
+def span_row(span: Span) -> tuple[float, ...]:
+    """A span as the march reads it."""
     ends_at = -1.0 if span.ends_at_s is None else span.ends_at_s
     return span.duration_s, span.set_c, span.lid, span.until, span.value, ends_at
 

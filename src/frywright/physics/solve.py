@@ -114,8 +114,27 @@ def march_cooks(cooks: Sequence[Cook], precision: Precision) -> Marched:
 
 def most_steps(cook: Cook, precision: Precision) -> int:
     """Most steps a march of this cook may take, from its spans and its longest step."""
-    whole = sum(span.duration_s for span in cook.spans)
-    return min(EVENT_STEPS + int(STEP_ROOM * whole / precision.max_step_s), MOST_STEPS)
+    return int(steps_of(sum(span.duration_s for span in cook.spans), precision))
+
+
+def steps_of(whole_s: float | Array, precision: Precision) -> Array:
+    """:func:`most_steps` of cooks that last so long."""
+    wanted = EVENT_STEPS + np.floor(STEP_ROOM * np.asarray(whole_s) / precision.max_step_s)
+    return np.asarray(np.minimum(wanted, MOST_STEPS))
+
+
+def check(done: Marched) -> None:
+    """Refuse a march that one cook did not finish.
+
+    Raises
+    ------
+    SolveError
+        It ran out of steps or left a temperature that is not finite.
+    """
+    failed = done.cook[:, FINAL_COOK.index("status")] == TOO_MANY_STEPS
+    last = done.trace[done.first_row[1:] - 1]
+    for k in np.flatnonzero(failed | ~np.isfinite(last).all(axis=1)):
+        report_of(done, int(k))
 
 
 def report_of(done: Marched, k: int) -> SolveReport:

@@ -6,6 +6,9 @@ rise to one summit, which every fry does. What comes after the lift counts for n
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import dataclass
+
 import numpy as np
 from numpy.typing import NDArray
 
@@ -51,10 +54,69 @@ def margin_k(
         The limit is of a kind without a margin here (log reduction).
     """
     time_s, core_c = until(time_s, core_c, lift_s)
+    rows = _rows(limit, fat_pct)
+    return max(held_level_c(time_s, core_c, needed) - temp for temp, needed in rows) - guard_k
+
+
+def _rows(limit: CookLimit, fat_pct: float) -> list[tuple[float, float]]:
+    """Temperatures and the times they are to be held, of which one is enough."""
     if limit.kind == "instant" and limit.level_c is not None:
-        return held_level_c(time_s, core_c, limit.hold_s) - guard_k - limit.level_c
+        return [(limit.level_c, limit.hold_s)]
     if limit.kind not in ("table", "equivalent"):
         raise InputError("limit", limit.kind, "instant, table or equivalent")
     table = uk_equivalents() if limit.rule == "uk_core" else fsis_poultry("chicken", fat_pct)
-    rows = zip(table.temp_c, table.time_s, strict=True)
-    return max(held_level_c(time_s, core_c, needed) - temp for temp, needed in rows) - guard_k
+    return list(zip(table.temp_c, table.time_s, strict=True))
+
+
+@dataclass(frozen=True, slots=True)
+class Curves:
+    """Core curves of many loads one after another: load k has rows ``first[k]`` to ``first[k + 1]``."""
+
+    time_s: Array
+    core_c: Array  # (row, piece)
+    first: NDArray[np.int64]
+    lift_s: Array  # of each load
+
+    def at(self, moment_s: Array) -> tuple[Array, Array, Array]:
+        """At a moment of each load, (load, piece): highest core before it, core, and what a curve that never
+        falls back reads.
+        """
+        start = self.first[:-1]
+        load = np.repeat(np.arange(len(start)), np.diff(self.first))
+        before = self.time_s <= moment_s[load]
+        count = np.maximum(np.add.reduceat(before.astype(np.int64), start), 1)
+        highest = np.maximum.reduceat(np.where(before[:, None], self.core_c, -np.inf), start)
+        low = start + count - 1
+        high = np.minimum(low + 1, self.first[1:] - 1)
+        apart = self.time_s[high] - self.time_s[low]
+        share = np.divide(moment_s - self.time_s[low], apart, out=np.zeros_like(apart), where=apart > 0.0)
+        share = np.clip(share, 0.0, 1.0)[:, None]
+        core = self.core_c[low] + share * (self.core_c[high] - self.core_c[low])
+        highest = np.maximum(highest, self.core_c[low])
+        return highest, core, highest + share * np.maximum(self.core_c[high] - highest, 0.0)
+
+
+def margins_k(curves: Curves, limit: CookLimit, guard_k: float, fat_pct: Sequence[float]) -> Array:
+    """:func:`margin_k` of all curves at once, (load, piece); ``fat_pct`` is of the pieces.
+
+    A curve whose summit is its lift holds a level from where it first passes it to the lift; any other is
+    asked alone.
+    """
+    lift, start = curves.lift_s, curves.first[:-1]
+    highest, core, _ = curves.at(lift)
+    coldest = np.minimum.reduceat(curves.core_c, start)
+    level = np.full(core.shape, -np.inf)
+    held: dict[float, Array] = {}
+    for piece, fat in enumerate(fat_pct):
+        for temp, needed in _rows(limit, fat):
+            if needed not in held:
+                moment = lift - max(needed, 0.0)
+                inside = (moment >= curves.time_s[start])[:, None]
+                held[needed] = np.where(inside, curves.at(np.maximum(moment, 0.0))[2], coldest)
+            level[:, piece] = np.maximum(level[:, piece], held[needed][:, piece] - temp)
+    found = level - guard_k
+    for load, piece in zip(*np.nonzero(highest > core), strict=True):
+        rows = slice(curves.first[load], curves.first[load + 1])
+        alone = curves.time_s[rows], curves.core_c[rows, piece], float(lift[load])
+        found[load, piece] = margin_k(*alone, limit, guard_k, fat_pct[piece])
+    return found

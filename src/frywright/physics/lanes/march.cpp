@@ -169,13 +169,13 @@ INLINE void read_crust(const Group &g, const Piece &c, V *out) {
   }
 }
 
-// A row of the trace for every cook that kept a step. Short rows hold time, stage, pressure and cores.
+// A row of the trace for every cook that kept a step. Short rows hold time, stage, pressure, oil and cores.
 INLINE void write_down(Group &g, Job &job, M where) {
   V *x = g.written;
-  *x++ = g.time, *x++ = g.stage, *x++ = g.old[PRESSURE];
+  *x++ = g.time, *x++ = g.stage, *x++ = g.old[PRESSURE], *x++ = g.old[OIL_TEMP];
   for (Count i = 0; i < g.n_class; ++i) *x++ = g.pieces[i].coldest;
   if (job.full_trace) {
-    *x++ = g.old[OIL_TEMP], *x++ = g.old[HEATER_HEAT], *x++ = g.old[LID_TEMP];
+    *x++ = g.old[HEATER_HEAT], *x++ = g.old[LID_TEMP];
     *x++ = most(g.old[PRESSURE] - g.old[AIR_PRESSURE], 0.0);
     for (Count i = 0; i < g.n_class; ++i) {
       const Piece &c = g.pieces[i];

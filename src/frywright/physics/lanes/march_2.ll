@@ -1,4 +1,4 @@
-; Made by scripts/lanes.py from sources of sha256 995af5821b295912d4e954c660fdd5b72036e06c611fb50f3e0aa8d12c74f830.
+; Made by scripts/lanes.py from sources of sha256 9c4b69f1393fc4f1cb7d20e5878ee19a60b60d5a4e43b7007d23d4f7d8bd762c.
 %struct.Piece = type <{ %struct.PieceGiven, [12 x <2 x double>], [12 x <2 x double>], [12 x <2 x double>], <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x i64>, <2 x i64>, <2 x i64>, i64, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, [8 x i8] }>
 %struct.PieceGiven = type { <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double> }
 
@@ -5106,38 +5106,38 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %4302 = load <2 x double>, ptr %182, align 16, !tbaa !25
   %4303 = getelementptr inbounds nuw i8, ptr %4298, i64 48
   store <2 x double> %4302, ptr %4301, align 16, !tbaa !25
-  %4304 = load i64, ptr %140, align 16, !tbaa !16
-  %4305 = icmp sgt i64 %4304, 0
-  br i1 %4305, label %4310, label %4306
+  %4304 = load <2 x double>, ptr %162, align 16, !tbaa !25
+  %4305 = getelementptr inbounds nuw i8, ptr %4298, i64 64
+  store <2 x double> %4304, ptr %4303, align 16, !tbaa !25
+  %4306 = load i64, ptr %140, align 16, !tbaa !16
+  %4307 = icmp sgt i64 %4306, 0
+  br i1 %4307, label %4312, label %4308
 
-4306:                                             ; preds = %4310, %4293
-  %4307 = phi ptr [ %4303, %4293 ], [ %4316, %4310 ]
-  %4308 = load i64, ptr %221, align 8, !tbaa !130
-  %4309 = icmp eq i64 %4308, 0
-  br i1 %4309, label %4447, label %4320
+4308:                                             ; preds = %4312, %4293
+  %4309 = phi ptr [ %4305, %4293 ], [ %4318, %4312 ]
+  %4310 = load i64, ptr %221, align 8, !tbaa !130
+  %4311 = icmp eq i64 %4310, 0
+  br i1 %4311, label %4447, label %4322
 
-4310:                                             ; preds = %4293, %4310
-  %4311 = phi ptr [ %4316, %4310 ], [ %4303, %4293 ]
-  %4312 = phi i64 [ %4317, %4310 ], [ 0, %4293 ]
-  %4313 = load ptr, ptr %141, align 8, !tbaa !27
-  %4314 = getelementptr inbounds nuw %struct.Piece, ptr %4313, i64 %4312, i32 35
-  %4315 = load <2 x double>, ptr %4314, align 16, !tbaa !25
-  %4316 = getelementptr inbounds nuw i8, ptr %4311, i64 16
-  store <2 x double> %4315, ptr %4311, align 16, !tbaa !25
-  %4317 = add nuw nsw i64 %4312, 1
-  %4318 = load i64, ptr %140, align 16, !tbaa !16
-  %4319 = icmp slt i64 %4317, %4318
-  br i1 %4319, label %4310, label %4306, !llvm.loop !131
+4312:                                             ; preds = %4293, %4312
+  %4313 = phi ptr [ %4318, %4312 ], [ %4305, %4293 ]
+  %4314 = phi i64 [ %4319, %4312 ], [ 0, %4293 ]
+  %4315 = load ptr, ptr %141, align 8, !tbaa !27
+  %4316 = getelementptr inbounds nuw %struct.Piece, ptr %4315, i64 %4314, i32 35
+  %4317 = load <2 x double>, ptr %4316, align 16, !tbaa !25
+  %4318 = getelementptr inbounds nuw i8, ptr %4313, i64 16
+  store <2 x double> %4317, ptr %4313, align 16, !tbaa !25
+  %4319 = add nuw nsw i64 %4314, 1
+  %4320 = load i64, ptr %140, align 16, !tbaa !16
+  %4321 = icmp slt i64 %4319, %4320
+  br i1 %4321, label %4312, label %4308, !llvm.loop !131
 
-4320:                                             ; preds = %4306
-  %4321 = load <2 x double>, ptr %162, align 16, !tbaa !25
-  %4322 = getelementptr inbounds nuw i8, ptr %4307, i64 16
-  store <2 x double> %4321, ptr %4307, align 16, !tbaa !25
+4322:                                             ; preds = %4308
   %4323 = load <2 x double>, ptr %203, align 16, !tbaa !25
-  %4324 = getelementptr inbounds nuw i8, ptr %4307, i64 32
-  store <2 x double> %4323, ptr %4322, align 16, !tbaa !25
+  %4324 = getelementptr inbounds nuw i8, ptr %4309, i64 16
+  store <2 x double> %4323, ptr %4309, align 16, !tbaa !25
   %4325 = load <2 x double>, ptr %175, align 16, !tbaa !25
-  %4326 = getelementptr inbounds nuw i8, ptr %4307, i64 48
+  %4326 = getelementptr inbounds nuw i8, ptr %4309, i64 32
   store <2 x double> %4325, ptr %4324, align 16, !tbaa !25
   %4327 = load <2 x double>, ptr %182, align 16, !tbaa !25
   %4328 = load <2 x double>, ptr %192, align 16, !tbaa !25
@@ -5149,8 +5149,8 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %4333 = icmp sgt i64 %4332, 0
   br i1 %4333, label %4334, label %4447
 
-4334:                                             ; preds = %4320
-  %4335 = getelementptr inbounds nuw i8, ptr %4307, i64 64
+4334:                                             ; preds = %4322
+  %4335 = getelementptr inbounds nuw i8, ptr %4309, i64 48
   br label %4336
 
 4336:                                             ; preds = %4334, %4336
@@ -5276,7 +5276,7 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %4446 = icmp slt i64 %4444, %4445
   br i1 %4446, label %4336, label %4447, !llvm.loop !132
 
-4447:                                             ; preds = %4336, %4320, %4306
+4447:                                             ; preds = %4336, %4322, %4308
   %4448 = extractelement <2 x i64> %3486, i64 0
   %4449 = icmp eq i64 %4448, 0
   br i1 %4449, label %4516, label %4450
@@ -5704,46 +5704,46 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %21 = load <2 x double>, ptr %20, align 16, !tbaa !25
   %22 = getelementptr inbounds nuw i8, ptr %12, i64 48
   store <2 x double> %21, ptr %18, align 16, !tbaa !25
-  %23 = getelementptr inbounds nuw i8, ptr %0, i64 576
-  %24 = load i64, ptr %23, align 16, !tbaa !16
-  %25 = icmp sgt i64 %24, 0
-  br i1 %25, label %26, label %28
+  %23 = load <2 x double>, ptr %19, align 16, !tbaa !25
+  %24 = getelementptr inbounds nuw i8, ptr %12, i64 64
+  store <2 x double> %23, ptr %22, align 16, !tbaa !25
+  %25 = getelementptr inbounds nuw i8, ptr %0, i64 576
+  %26 = load i64, ptr %25, align 16, !tbaa !16
+  %27 = icmp sgt i64 %26, 0
+  br i1 %27, label %28, label %30
 
-26:                                               ; preds = %3
-  %27 = getelementptr inbounds nuw i8, ptr %0, i64 1512
-  br label %33
+28:                                               ; preds = %3
+  %29 = getelementptr inbounds nuw i8, ptr %0, i64 1512
+  br label %35
 
-28:                                               ; preds = %33, %3
-  %29 = phi ptr [ %22, %3 ], [ %39, %33 ]
-  %30 = getelementptr inbounds nuw i8, ptr %1, i64 40
-  %31 = load i64, ptr %30, align 8, !tbaa !130
-  %32 = icmp eq i64 %31, 0
-  br i1 %32, label %176, label %43
+30:                                               ; preds = %35, %3
+  %31 = phi ptr [ %24, %3 ], [ %41, %35 ]
+  %32 = getelementptr inbounds nuw i8, ptr %1, i64 40
+  %33 = load i64, ptr %32, align 8, !tbaa !130
+  %34 = icmp eq i64 %33, 0
+  br i1 %34, label %176, label %45
 
-33:                                               ; preds = %26, %33
-  %34 = phi ptr [ %22, %26 ], [ %39, %33 ]
-  %35 = phi i64 [ 0, %26 ], [ %40, %33 ]
-  %36 = load ptr, ptr %27, align 8, !tbaa !27
-  %37 = getelementptr inbounds nuw %struct.Piece, ptr %36, i64 %35, i32 35
-  %38 = load <2 x double>, ptr %37, align 16, !tbaa !25
-  %39 = getelementptr inbounds nuw i8, ptr %34, i64 16
-  store <2 x double> %38, ptr %34, align 16, !tbaa !25
-  %40 = add nuw nsw i64 %35, 1
-  %41 = load i64, ptr %23, align 16, !tbaa !16
-  %42 = icmp slt i64 %40, %41
-  br i1 %42, label %33, label %28, !llvm.loop !131
+35:                                               ; preds = %28, %35
+  %36 = phi ptr [ %24, %28 ], [ %41, %35 ]
+  %37 = phi i64 [ 0, %28 ], [ %42, %35 ]
+  %38 = load ptr, ptr %29, align 8, !tbaa !27
+  %39 = getelementptr inbounds nuw %struct.Piece, ptr %38, i64 %37, i32 35
+  %40 = load <2 x double>, ptr %39, align 16, !tbaa !25
+  %41 = getelementptr inbounds nuw i8, ptr %36, i64 16
+  store <2 x double> %40, ptr %36, align 16, !tbaa !25
+  %42 = add nuw nsw i64 %37, 1
+  %43 = load i64, ptr %25, align 16, !tbaa !16
+  %44 = icmp slt i64 %42, %43
+  br i1 %44, label %35, label %30, !llvm.loop !131
 
-43:                                               ; preds = %28
-  %44 = load <2 x double>, ptr %19, align 16, !tbaa !25
-  %45 = getelementptr inbounds nuw i8, ptr %29, i64 16
-  store <2 x double> %44, ptr %29, align 16, !tbaa !25
+45:                                               ; preds = %30
   %46 = getelementptr inbounds nuw i8, ptr %0, i64 800
   %47 = load <2 x double>, ptr %46, align 16, !tbaa !25
-  %48 = getelementptr inbounds nuw i8, ptr %29, i64 32
-  store <2 x double> %47, ptr %45, align 16, !tbaa !25
+  %48 = getelementptr inbounds nuw i8, ptr %31, i64 16
+  store <2 x double> %47, ptr %31, align 16, !tbaa !25
   %49 = getelementptr inbounds nuw i8, ptr %0, i64 784
   %50 = load <2 x double>, ptr %49, align 16, !tbaa !25
-  %51 = getelementptr inbounds nuw i8, ptr %29, i64 48
+  %51 = getelementptr inbounds nuw i8, ptr %31, i64 32
   store <2 x double> %50, ptr %48, align 16, !tbaa !25
   %52 = load <2 x double>, ptr %20, align 16, !tbaa !25
   %53 = getelementptr inbounds nuw i8, ptr %0, i64 768
@@ -5752,12 +5752,12 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %56 = fcmp ogt <2 x double> %55, zeroinitializer
   %57 = select <2 x i1> %56, <2 x double> %55, <2 x double> zeroinitializer
   store <2 x double> %57, ptr %51, align 16, !tbaa !25
-  %58 = load i64, ptr %23, align 16, !tbaa !16
+  %58 = load i64, ptr %25, align 16, !tbaa !16
   %59 = icmp sgt i64 %58, 0
   br i1 %59, label %60, label %176
 
-60:                                               ; preds = %43
-  %61 = getelementptr inbounds nuw i8, ptr %29, i64 64
+60:                                               ; preds = %45
+  %61 = getelementptr inbounds nuw i8, ptr %31, i64 48
   %62 = getelementptr inbounds nuw i8, ptr %0, i64 1512
   %63 = getelementptr inbounds nuw i8, ptr %0, i64 584
   %64 = getelementptr inbounds nuw i8, ptr %0, i64 592
@@ -5882,11 +5882,11 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   store <2 x double> %170, ptr %171, align 16, !tbaa !25
   %172 = getelementptr inbounds nuw i8, ptr %66, i64 160
   %173 = add nuw nsw i64 %67, 1
-  %174 = load i64, ptr %23, align 16, !tbaa !16
+  %174 = load i64, ptr %25, align 16, !tbaa !16
   %175 = icmp slt i64 %173, %174
   br i1 %175, label %65, label %176, !llvm.loop !132
 
-176:                                              ; preds = %65, %43, %28
+176:                                              ; preds = %65, %45, %30
   %177 = getelementptr inbounds nuw i8, ptr %0, i64 1424
   %178 = getelementptr inbounds nuw i8, ptr %1, i64 56
   %179 = getelementptr inbounds nuw i8, ptr %0, i64 1408

@@ -1,4 +1,4 @@
-; Made by scripts/lanes.py from sources of sha256 995af5821b295912d4e954c660fdd5b72036e06c611fb50f3e0aa8d12c74f830.
+; Made by scripts/lanes.py from sources of sha256 9c4b69f1393fc4f1cb7d20e5878ee19a60b60d5a4e43b7007d23d4f7d8bd762c.
 %struct.Piece = type <{ %struct.PieceGiven, [12 x <8 x double>], [12 x <8 x double>], [12 x <8 x double>], <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x i64>, <8 x i64>, <8 x i64>, i64, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, [56 x i8] }>
 %struct.PieceGiven = type { <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double> }
 
@@ -5176,38 +5176,38 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
   %4314 = load <8 x double>, ptr %195, align 64, !tbaa !25
   %4315 = getelementptr inbounds nuw i8, ptr %4310, i64 192
   store <8 x double> %4314, ptr %4313, align 64, !tbaa !25
-  %4316 = load i64, ptr %149, align 64, !tbaa !16
-  %4317 = icmp sgt i64 %4316, 0
-  br i1 %4317, label %4322, label %4318
+  %4316 = load <8 x double>, ptr %171, align 64, !tbaa !25
+  %4317 = getelementptr inbounds nuw i8, ptr %4310, i64 256
+  store <8 x double> %4316, ptr %4315, align 64, !tbaa !25
+  %4318 = load i64, ptr %149, align 64, !tbaa !16
+  %4319 = icmp sgt i64 %4318, 0
+  br i1 %4319, label %4324, label %4320
 
-4318:                                             ; preds = %4322, %4305
-  %4319 = phi ptr [ %4315, %4305 ], [ %4328, %4322 ]
-  %4320 = load i64, ptr %234, align 8, !tbaa !133
-  %4321 = icmp eq i64 %4320, 0
-  br i1 %4321, label %4459, label %4332
+4320:                                             ; preds = %4324, %4305
+  %4321 = phi ptr [ %4317, %4305 ], [ %4330, %4324 ]
+  %4322 = load i64, ptr %234, align 8, !tbaa !133
+  %4323 = icmp eq i64 %4322, 0
+  br i1 %4323, label %4459, label %4334
 
-4322:                                             ; preds = %4305, %4322
-  %4323 = phi ptr [ %4328, %4322 ], [ %4315, %4305 ]
-  %4324 = phi i64 [ %4329, %4322 ], [ 0, %4305 ]
-  %4325 = load ptr, ptr %150, align 8, !tbaa !27
-  %4326 = getelementptr inbounds nuw %struct.Piece, ptr %4325, i64 %4324, i32 35
-  %4327 = load <8 x double>, ptr %4326, align 64, !tbaa !25
-  %4328 = getelementptr inbounds nuw i8, ptr %4323, i64 64
-  store <8 x double> %4327, ptr %4323, align 64, !tbaa !25
-  %4329 = add nuw nsw i64 %4324, 1
-  %4330 = load i64, ptr %149, align 64, !tbaa !16
-  %4331 = icmp slt i64 %4329, %4330
-  br i1 %4331, label %4322, label %4318, !llvm.loop !134
+4324:                                             ; preds = %4305, %4324
+  %4325 = phi ptr [ %4330, %4324 ], [ %4317, %4305 ]
+  %4326 = phi i64 [ %4331, %4324 ], [ 0, %4305 ]
+  %4327 = load ptr, ptr %150, align 8, !tbaa !27
+  %4328 = getelementptr inbounds nuw %struct.Piece, ptr %4327, i64 %4326, i32 35
+  %4329 = load <8 x double>, ptr %4328, align 64, !tbaa !25
+  %4330 = getelementptr inbounds nuw i8, ptr %4325, i64 64
+  store <8 x double> %4329, ptr %4325, align 64, !tbaa !25
+  %4331 = add nuw nsw i64 %4326, 1
+  %4332 = load i64, ptr %149, align 64, !tbaa !16
+  %4333 = icmp slt i64 %4331, %4332
+  br i1 %4333, label %4324, label %4320, !llvm.loop !134
 
-4332:                                             ; preds = %4318
-  %4333 = load <8 x double>, ptr %171, align 64, !tbaa !25
-  %4334 = getelementptr inbounds nuw i8, ptr %4319, i64 64
-  store <8 x double> %4333, ptr %4319, align 64, !tbaa !25
+4334:                                             ; preds = %4320
   %4335 = load <8 x double>, ptr %216, align 64, !tbaa !25
-  %4336 = getelementptr inbounds nuw i8, ptr %4319, i64 128
-  store <8 x double> %4335, ptr %4334, align 64, !tbaa !25
+  %4336 = getelementptr inbounds nuw i8, ptr %4321, i64 64
+  store <8 x double> %4335, ptr %4321, align 64, !tbaa !25
   %4337 = load <8 x double>, ptr %188, align 64, !tbaa !25
-  %4338 = getelementptr inbounds nuw i8, ptr %4319, i64 192
+  %4338 = getelementptr inbounds nuw i8, ptr %4321, i64 128
   store <8 x double> %4337, ptr %4336, align 64, !tbaa !25
   %4339 = load <8 x double>, ptr %195, align 64, !tbaa !25
   %4340 = load <8 x double>, ptr %205, align 64, !tbaa !25
@@ -5219,8 +5219,8 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
   %4345 = icmp sgt i64 %4344, 0
   br i1 %4345, label %4346, label %4459
 
-4346:                                             ; preds = %4332
-  %4347 = getelementptr inbounds nuw i8, ptr %4319, i64 256
+4346:                                             ; preds = %4334
+  %4347 = getelementptr inbounds nuw i8, ptr %4321, i64 192
   br label %4348
 
 4348:                                             ; preds = %4346, %4348
@@ -5346,7 +5346,7 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
   %4458 = icmp slt i64 %4456, %4457
   br i1 %4458, label %4348, label %4459, !llvm.loop !135
 
-4459:                                             ; preds = %4348, %4332, %4318
+4459:                                             ; preds = %4348, %4334, %4320
   br label %4460
 
 4460:                                             ; preds = %4459, %4536
@@ -5781,46 +5781,46 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %20 = load <8 x double>, ptr %19, align 64, !tbaa !25
   %21 = getelementptr inbounds nuw i8, ptr %11, i64 192
   store <8 x double> %20, ptr %17, align 64, !tbaa !25
-  %22 = getelementptr inbounds nuw i8, ptr %0, i64 2304
-  %23 = load i64, ptr %22, align 64, !tbaa !16
-  %24 = icmp sgt i64 %23, 0
-  br i1 %24, label %25, label %27
+  %22 = load <8 x double>, ptr %18, align 64, !tbaa !25
+  %23 = getelementptr inbounds nuw i8, ptr %11, i64 256
+  store <8 x double> %22, ptr %21, align 64, !tbaa !25
+  %24 = getelementptr inbounds nuw i8, ptr %0, i64 2304
+  %25 = load i64, ptr %24, align 64, !tbaa !16
+  %26 = icmp sgt i64 %25, 0
+  br i1 %26, label %27, label %29
 
-25:                                               ; preds = %3
-  %26 = getelementptr inbounds nuw i8, ptr %0, i64 5896
-  br label %32
+27:                                               ; preds = %3
+  %28 = getelementptr inbounds nuw i8, ptr %0, i64 5896
+  br label %34
 
-27:                                               ; preds = %32, %3
-  %28 = phi ptr [ %21, %3 ], [ %38, %32 ]
-  %29 = getelementptr inbounds nuw i8, ptr %1, i64 40
-  %30 = load i64, ptr %29, align 8, !tbaa !133
-  %31 = icmp eq i64 %30, 0
-  br i1 %31, label %175, label %42
+29:                                               ; preds = %34, %3
+  %30 = phi ptr [ %23, %3 ], [ %40, %34 ]
+  %31 = getelementptr inbounds nuw i8, ptr %1, i64 40
+  %32 = load i64, ptr %31, align 8, !tbaa !133
+  %33 = icmp eq i64 %32, 0
+  br i1 %33, label %175, label %44
 
-32:                                               ; preds = %25, %32
-  %33 = phi ptr [ %21, %25 ], [ %38, %32 ]
-  %34 = phi i64 [ 0, %25 ], [ %39, %32 ]
-  %35 = load ptr, ptr %26, align 8, !tbaa !27
-  %36 = getelementptr inbounds nuw %struct.Piece, ptr %35, i64 %34, i32 35
-  %37 = load <8 x double>, ptr %36, align 64, !tbaa !25
-  %38 = getelementptr inbounds nuw i8, ptr %33, i64 64
-  store <8 x double> %37, ptr %33, align 64, !tbaa !25
-  %39 = add nuw nsw i64 %34, 1
-  %40 = load i64, ptr %22, align 64, !tbaa !16
-  %41 = icmp slt i64 %39, %40
-  br i1 %41, label %32, label %27, !llvm.loop !134
+34:                                               ; preds = %27, %34
+  %35 = phi ptr [ %23, %27 ], [ %40, %34 ]
+  %36 = phi i64 [ 0, %27 ], [ %41, %34 ]
+  %37 = load ptr, ptr %28, align 8, !tbaa !27
+  %38 = getelementptr inbounds nuw %struct.Piece, ptr %37, i64 %36, i32 35
+  %39 = load <8 x double>, ptr %38, align 64, !tbaa !25
+  %40 = getelementptr inbounds nuw i8, ptr %35, i64 64
+  store <8 x double> %39, ptr %35, align 64, !tbaa !25
+  %41 = add nuw nsw i64 %36, 1
+  %42 = load i64, ptr %24, align 64, !tbaa !16
+  %43 = icmp slt i64 %41, %42
+  br i1 %43, label %34, label %29, !llvm.loop !134
 
-42:                                               ; preds = %27
-  %43 = load <8 x double>, ptr %18, align 64, !tbaa !25
-  %44 = getelementptr inbounds nuw i8, ptr %28, i64 64
-  store <8 x double> %43, ptr %28, align 64, !tbaa !25
+44:                                               ; preds = %29
   %45 = getelementptr inbounds nuw i8, ptr %0, i64 3072
   %46 = load <8 x double>, ptr %45, align 64, !tbaa !25
-  %47 = getelementptr inbounds nuw i8, ptr %28, i64 128
-  store <8 x double> %46, ptr %44, align 64, !tbaa !25
+  %47 = getelementptr inbounds nuw i8, ptr %30, i64 64
+  store <8 x double> %46, ptr %30, align 64, !tbaa !25
   %48 = getelementptr inbounds nuw i8, ptr %0, i64 3008
   %49 = load <8 x double>, ptr %48, align 64, !tbaa !25
-  %50 = getelementptr inbounds nuw i8, ptr %28, i64 192
+  %50 = getelementptr inbounds nuw i8, ptr %30, i64 128
   store <8 x double> %49, ptr %47, align 64, !tbaa !25
   %51 = load <8 x double>, ptr %19, align 64, !tbaa !25
   %52 = getelementptr inbounds nuw i8, ptr %0, i64 2944
@@ -5829,12 +5829,12 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %55 = fcmp ogt <8 x double> %54, zeroinitializer
   %56 = select <8 x i1> %55, <8 x double> %54, <8 x double> zeroinitializer
   store <8 x double> %56, ptr %50, align 64, !tbaa !25
-  %57 = load i64, ptr %22, align 64, !tbaa !16
+  %57 = load i64, ptr %24, align 64, !tbaa !16
   %58 = icmp sgt i64 %57, 0
   br i1 %58, label %59, label %175
 
-59:                                               ; preds = %42
-  %60 = getelementptr inbounds nuw i8, ptr %28, i64 256
+59:                                               ; preds = %44
+  %60 = getelementptr inbounds nuw i8, ptr %30, i64 192
   %61 = getelementptr inbounds nuw i8, ptr %0, i64 5896
   %62 = getelementptr inbounds nuw i8, ptr %0, i64 2312
   %63 = getelementptr inbounds nuw i8, ptr %0, i64 2320
@@ -5959,11 +5959,11 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   store <8 x double> %169, ptr %170, align 64, !tbaa !25
   %171 = getelementptr inbounds nuw i8, ptr %65, i64 640
   %172 = add nuw nsw i64 %66, 1
-  %173 = load i64, ptr %22, align 64, !tbaa !16
+  %173 = load i64, ptr %24, align 64, !tbaa !16
   %174 = icmp slt i64 %172, %173
   br i1 %174, label %64, label %175, !llvm.loop !135
 
-175:                                              ; preds = %64, %42, %27
+175:                                              ; preds = %64, %44, %29
   %176 = getelementptr inbounds nuw i8, ptr %0, i64 5568
   %177 = getelementptr inbounds nuw i8, ptr %1, i64 56
   %178 = getelementptr inbounds nuw i8, ptr %0, i64 5504

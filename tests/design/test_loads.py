@@ -1,0 +1,133 @@
+"""Loads packed at once say what each load says alone."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import numpy as np
+import pytest
+
+from frywright.design.loads import (
+    Loads,
+    highest_pressure,
+    late_spans,
+    lifts,
+    tracer_margins,
+)
+from frywright.design.proof import (
+    FACTORS,
+    Spread,
+    base_pieces,
+    close_late,
+    draw,
+    question,
+    weights_of,
+)
+from frywright.model.errors import InputError
+from frywright.physics.inputs import ROUTINE
+from frywright.physics.lift import lift_of
+from frywright.physics.pack import pack
+from frywright.physics.plan import make_plan
+from frywright.physics.solve import most_steps, run
+from frywright.verdicts.limits import CookLimit
+from frywright.verdicts.margin import Curves, margin_k, margins_k
+from frywright.verdicts.place import place_named
+
+WIDE = Spread(altitude_m=(-100.0, 1500.0), late_lid_s=(-20.0, 60.0))
+NAMES = ("bone-in alder", "bone-in cedar", "tenders cedar")
+
+
+def loads_of(kitchen, name: str, count: int):
+    """Loads of a demo program under drawn conditions, and the rows and weights they were drawn with."""
+    plan = replace(make_plan(kitchen, kitchen.program(name)), rest_s=1.0)
+    rows = draw(WIDE, count, 5)
+    rows[0, FACTORS.index("altitude_m")] = 0.0
+    weights = weights_of(plan, rows, 5)
+    at = dict(zip(FACTORS, rows.T, strict=True))
+    late = late_spans(plan, at["late_lid_s"], close_late)
+    start = np.full(count, plan.oil_start_c)
+    made = Loads(plan=plan, base=base_pieces(plan), at=at, weights=weights, oil_start_c=start, spans=late)
+    return made, rows, weights
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_packed_at_once_is_packed_one_by_one(kitchen, name):
+    """Every number that the march reads, to rounding: pieces, vats, spans, steps allowed."""
+    made, rows, weights = loads_of(kitchen, name, 24)
+    at_once = made.packed(slice(0, 24), ROUTINE)
+    cooks = [question(made.plan, row, w) for row, w in zip(rows, weights, strict=True)]
+    alone = pack(cooks, ROUTINE, [most_steps(cook, ROUTINE) for cook in cooks])
+    for part in ("piece", "cook", "span"):
+        assert getattr(at_once, part) == pytest.approx(getattr(alone, part), rel=1e-12, abs=1e-12), part
+    for part in ("first_span", "span_count", "bone"):
+        assert np.array_equal(getattr(at_once, part), getattr(alone, part)), part
+    assert np.array_equal(at_once.grid[at_once.grid_of], alone.grid[alone.grid_of])
+    assert len({tuple(x) for x in made.spans.count[:, None]}) == (2 if "alder" in name else 1)
+
+
+@pytest.mark.parametrize("place", ["us_food_code_2022", "uk", "us_fsis_inspected"])
+@pytest.mark.parametrize("name", NAMES[:2])
+def test_margins_and_pressures_are_those_of_each_load_alone(kitchen, name, place):
+    """Margins within 1e-6 K of one load's own history and limit, the highest gauge within 1e-3 Pa."""
+    limit = place_named(place).cook_limit()
+    made, rows, weights = loads_of(kitchen, name, 24)
+    fat = [9.0, 12.0] * (weights.shape[1] // 2) + [12.0] * (weights.shape[1] % 2)
+    plan, seen = made.plan, 0
+    for part, done in made.march(ROUTINE):
+        found = lifts(made, part, done, np.array(plan.program.clock_s), np.array(plan.runs_on))
+        margins = tracer_margins(done, found.earliest_s, limit, 0.7, fat)
+        gauge = highest_pressure(done)
+        for k in range(part.stop - part.start):
+            cook = question(plan, rows[part][k], weights[part][k])
+            raw = run(cook)
+            alone = lift_of(plan, cook, raw)
+            assert found.lift_s[k] == pytest.approx(alone.lift_s, abs=1e-6)
+            assert found.earliest_s[k] == pytest.approx(alone.earliest_s, abs=1e-6)
+            cores = raw.core_temp_c[:, -len(fat) :].T
+            each = [
+                margin_k(raw.time_s, c, alone.earliest_s, limit, 0.7, f)
+                for c, f in zip(cores, fat, strict=True)
+            ]
+            assert margins[k] == pytest.approx(each, abs=1e-6)
+            assert gauge[k] == pytest.approx(raw.pressure_pa.max() - cook.vat.atmosphere_pa, abs=1e-3)
+            seen += 1
+    assert seen == 24
+
+
+@pytest.mark.parametrize("hold_s", [0.0, 15.0, 400.0])
+def test_margins_of_curves_that_fall_before_their_lift(hold_s):
+    """Rising, falling and wavering curves, a lift between rows and on a row: as one by one."""
+    rng = np.random.default_rng(3)
+    limit = CookLimit(
+        rule="r",
+        kind="instant",
+        edition="e",
+        title="t",
+        valid_from=place_named("us_food_code_2022").cook_limit().valid_from,
+        applies_to=("poultry",),
+        source="s",
+        level_c=70.0,
+        hold_s=hold_s,
+    )
+    times, cores, first, lift = [], [], [0], []
+    for _ in range(60):
+        count = int(rng.integers(5, 40))
+        time = np.concatenate([[0.0], np.cumsum(rng.uniform(0.5, 20.0, count - 1))])
+        summit = rng.uniform(0.3, 1.4) * time[-1]
+        core = 80.0 - 70.0 * np.abs(time - summit)[:, None] / summit * np.array([1.0, 0.8])
+        times.append(time)
+        cores.append(core)
+        first.append(first[-1] + count)
+        lift.append(rng.choice([time[-2], time[-1], 0.9 * time[-1]]))
+    curves = Curves(np.concatenate(times), np.concatenate(cores), np.array(first), np.array(lift))
+    found = margins_k(curves, limit, 0.5, [12.0, 12.0])
+    for k, (time, core) in enumerate(zip(times, cores, strict=True)):
+        each = [margin_k(time, core[:, i], lift[k], limit, 0.5) for i in range(2)]
+        assert found[k] == pytest.approx(each, abs=1e-6)
+
+
+def test_loads_out_of_range_are_refused(kitchen):
+    """A column past its range is refused as one load's value is, with its name."""
+    made, _, weights = loads_of(kitchen, NAMES[0], 8)
+    with pytest.raises(InputError, match="half thickness"):
+        replace(made, weights=weights * 1e6).packed(slice(0, 8), ROUTINE)
