@@ -12,6 +12,7 @@ from frywright.design.loads import (
     highest_pressure,
     late_spans,
     lifts,
+    oils_left_k,
     tracer_margins,
 )
 from frywright.design.proof import (
@@ -20,6 +21,7 @@ from frywright.design.proof import (
     base_pieces,
     close_late,
     draw,
+    oil_left_k,
     question,
     weights_of,
 )
@@ -77,6 +79,7 @@ def test_margins_and_pressures_are_those_of_each_load_alone(kitchen, name, place
         found = lifts(made, part, done, np.array(plan.program.clock_s), np.array(plan.runs_on))
         margins = tracer_margins(done, found.earliest_s, limit, 0.7, fat)
         gauge = highest_pressure(done)
+        left = oils_left_k(done, found.lift_s, np.array(plan.program.drain_s))
         for k in range(part.stop - part.start):
             cook = question(plan, rows[part][k], weights[part][k])
             raw = run(cook)
@@ -90,6 +93,7 @@ def test_margins_and_pressures_are_those_of_each_load_alone(kitchen, name, place
             ]
             assert margins[k] == pytest.approx(each, abs=1e-6)
             assert gauge[k] == pytest.approx(raw.pressure_pa.max() - cook.vat.atmosphere_pa, abs=1e-3)
+            assert left[k] == pytest.approx(oil_left_k(plan, cook, raw), abs=1e-6)
             seen += 1
     assert seen == 24
 

@@ -10,10 +10,10 @@ from numpy.typing import NDArray
 
 from frywright.calibrate.parameters import LID, PARAMETERS
 from frywright.calibrate.parts import parts_of, whitener
-from frywright.calibrate.trial import FITTING, Trial, engine_question, headspace_of, tracer
+from frywright.calibrate.trial import FITTING, Trial, calm, engine_question, headspace_of, tracer
 from frywright.model.food import Cut
 from frywright.physics.plan import BONE_SHARE, FryPlan, drip_of
-from frywright.physics.solve import RawHistory, run
+from frywright.physics.solve import Cook, RawHistory, run_many
 
 Array = NDArray[np.float64]
 Histories = list[tuple[RawHistory, FryPlan]]
@@ -53,7 +53,8 @@ class Problem:
         ]
         self.bounds = (np.r_[low, np.full(self.nuisances, -6.0)], np.r_[high, np.full(self.nuisances, 6.0)])
         self.runs_count = 0
-        self._known: tuple[bytes, Histories] = b"", []
+        self._oils = [None if t.oil is None else calm(*t.oil) for t in self.trials]
+        self._known: dict[bytes, Histories] = {}
 
     def _now(self, name: str) -> float:
         plan, place = self.trials[0].plan, PARAMETERS[name].place
@@ -88,15 +89,29 @@ class Problem:
     def histories(self, x: Array) -> Histories:
         """Engine runs of all trials; a probe's offset is taken off its start temperature.
 
-        Drifts and moments of the drop change no run, so the last one is kept.
+        Drifts and moments of the drop change no run, so the last ones are kept.
         """
-        asked = x[: len(self.free) + self.probes]
-        if self._known[0] != asked.tobytes():
-            self._known = asked.tobytes(), self._run(asked)
-        return self._known[1]
+        asked = self._asked(x)
+        if asked.tobytes() not in self._known:
+            self._solve([x])
+        return self._known[asked.tobytes()]
 
-    def _run(self, asked: Array) -> Histories:
-        count, out, probe = len(self.free), [], 0
+    def _asked(self, x: Array) -> Array:
+        return x[: len(self.free) + self.probes]
+
+    def _solve(self, points: Sequence[Array]) -> None:
+        """Runs of all trials at some points, solved together; they replace what was known."""
+        asked = [self._asked(x) for x in points]
+        told = [question for one in asked for question in self._questions(one)]
+        raws = run_many([cook for cook, _ in told], FITTING)
+        pairs = [(raw, plan) for raw, (_, plan) in zip(raws, told, strict=True)]
+        size = len(self.trials)
+        self._known = {one.tobytes(): pairs[i * size : (i + 1) * size] for i, one in enumerate(asked)}
+        self.runs_count += len(told)
+
+    def _questions(self, asked: Array) -> list[tuple[Cook, FryPlan]]:
+        count, probe = len(self.free), 0
+        out = []
         for i, trial in enumerate(self.trials):
             plan = self.changed(trial, asked[:count] * self.scale)
             pieces = []
@@ -104,8 +119,7 @@ class Problem:
                 shift = self.sensor_sd_k * asked[count + probe]
                 pieces.append(tracer(plan, probed, probed.curve.start_c - shift))
                 probe += 1
-            out.append((run(engine_question(plan, trial, pieces, self.heads[i]), FITTING), plan))
-            self.runs_count += 1
+            out.append((engine_question(plan, trial, pieces, self.heads[i], self._oils[i]), plan))
         return out
 
     def residuals(self, x: Array) -> Array:
@@ -132,9 +146,16 @@ class Problem:
         runs = len(self.free) + self.probes
         steps = np.r_[np.full(len(self.free), STEP), np.full(self.nuisances, NUISANCE_STEP)]
         columns: dict[int, Array] = {}
-        for k in (*range(runs, len(x)), *range(runs)):
+
+        def beside(k: int) -> tuple[Array, Array]:
             up, down = x.copy(), x.copy()
             up[k], down[k] = min(x[k] + steps[k], self.bounds[1][k]), max(x[k] - steps[k], self.bounds[0][k])
+            return up, down
+
+        for k in (*range(runs, len(x)), *range(runs)):
+            if k == 0:
+                self._solve([point for other in range(runs) for point in beside(other)])
+            up, down = beside(k)
             columns[k] = (self.residuals(up) - self.residuals(down)) / (up[k] - down[k])
         return np.stack([columns[k] for k in range(len(x))], axis=1)
 

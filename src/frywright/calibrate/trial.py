@@ -151,16 +151,20 @@ def _modelled(raw: RawHistory, told: Sequence[Span]) -> Pressed | None:
 
 
 def engine_question(
-    plan: FryPlan, trial: Trial, tracers: list[PieceClass], head: Headspace | None = None
+    plan: FryPlan,
+    trial: Trial,
+    tracers: list[PieceClass],
+    head: Headspace | None = None,
+    oil: Sequence[tuple[float, float]] | None = None,
 ) -> Cook:
     """The engine's question: measured oil, and measured pressure unless the lid itself is asked about
-    (``head`` None).
+    (``head`` None). ``oil`` is the trial's calmed oil, given by callers that ask often.
     """
     last = max([trial.lift_s + 1.0, *(float(p.curve.time_s[-1]) for p in trial.probes)])
     whole = trial.loss is not None or trial.weight is not None or head is None
     pieces = [*tracers, *([piece_class(plan, k) for k in plan.kinds if not k.heavy] if whole else [])]
     assert trial.oil is not None
-    told = Prescribed(oil_temp_c=calm(*trial.oil), pressure_pa=None if head is None else head.curve)
+    told = Prescribed(oil_temp_c=oil or calm(*trial.oil), pressure_pa=None if head is None else head.curve)
     set_c = plan.oil_start_c
     rest = Span(duration_s=max(last - trial.lift_s, 1.0), set_c=set_c, lid=Lid.REST)
     lids = _lid_spans(trial.pressed if head is None else head.pressed, trial.lift_s, set_c)

@@ -219,8 +219,14 @@ def highest_pressure(done: Marched) -> Array:
     return np.asarray(top - done.packed.cook[:, COOK_ROW.index("atmosphere")])
 
 
-def oil_at(done: Marched, moment_s: Array) -> Array:
-    """Oil of each load at a moment [degC]."""
-    oil = done.trace[:, COOK_FIELDS.index("oil")]
-    curves = Curves(done.trace[:, 0], oil[:, None], done.first_row, moment_s)
-    return np.asarray(curves.at(moment_s)[1][:, 0])
+def oils_left_k(done: Marched, lift_s: Array, drain_s: Array) -> Array:
+    """How far the oil is below the first set point when the next load is dropped straight after this one [K].
+
+    Between lift and drop the heater has the drain time of the program to bring it back.
+    """
+    oil = done.trace[:, COOK_FIELDS.index("oil"), None]
+    at_lift = Curves(done.trace[:, 0], oil, done.first_row, lift_s).at(lift_s)[1][:, 0]
+    vat_ = dict(zip(COOK_ROW, done.packed.cook.T, strict=True))
+    heat = vat_["oil_mass"] * (vat_["oil_cp0"] + vat_["oil_cp1"] * at_lift) + vat_["metal_heat"]
+    first_set = done.packed.span[done.packed.first_span, 1]
+    return np.asarray(np.minimum(0.0, at_lift + vat_["heater"] * drain_s / heat - first_set))

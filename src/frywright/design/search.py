@@ -20,7 +20,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from frywright.catalog import load as catalog
-from frywright.design.proof import FACTORS, base_pieces, load_fractions, oil_left_k, question
+from frywright.design.loads import Loads, lifts, oils_left_k, spans_of, tracer_margins
+from frywright.design.proof import FACTORS, base_pieces, close_late, load_fractions
 from frywright.design.shape import COOLEST_C, EDGE_STAGE_S, build, longer
 from frywright.model.errors import Amount, InputError
 from frywright.model.fryer import Fryer
@@ -28,11 +29,8 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.physics.fry import FryHistory, simulate_many
 from frywright.physics.inputs import ROUTINE
-from frywright.physics.lift import lift_of
-from frywright.physics.plan import MOST_VENT_S, FryPlan, lid_of, make_plan
-from frywright.physics.solve import run_many
+from frywright.physics.plan import MOST_VENT_S, FryPlan, lid_of, make_plan, spans
 from frywright.verdicts.limits import CookLimit
-from frywright.verdicts.margin import margin_k
 
 Array = NDArray[np.float64]
 Asked = TypeVar("Asked")
@@ -200,11 +198,10 @@ class Sizer:
         """
         left = self._at(programs, self._rows(np.full(len(programs), len(self.fractions) - 1), None))[1]
         oil = np.minimum(WORST["oil_start_k"], left)
-        found = [
-            self._at(programs, self._rows(np.full(len(programs), n), oil))[0]
-            for n in range(len(self.fractions))
-        ]
-        return np.stack(found, axis=1), oil
+        count = len(self.fractions)
+        load = np.repeat(np.arange(count), len(programs))
+        found = self._at([*programs] * count, self._rows(load, np.tile(oil, count)))[0]
+        return found.reshape(count, len(programs), -1).swapaxes(0, 1), oil
 
     def _rows(self, load: NDArray[np.int64], oil_k: Array | None) -> Array:
         rows = np.tile([WORST[name] for name in FACTORS], (len(load), 1))
@@ -216,22 +213,28 @@ class Sizer:
     def _at(self, programs: Sequence[Program], rows: Array) -> tuple[Array, Array]:
         """Margin of every cut of each program under its own row, and the oil the next load would start on."""
         plans = [replace(self.plan_of(p), rest_s=1.0) for p in programs]  # judged by the earliest lift
-        cooks = [
-            question(plan, row, self.weights, self.pieces) for plan, row in zip(plans, rows, strict=True)
+        at = dict(zip(FACTORS, rows.T, strict=True))
+        told = [
+            spans(replace(plan, program=close_late(plan.program, late)))
+            for plan, late in zip(plans, at["late_lid_s"], strict=True)
         ]
-        found, left = [], []
-        for plan, cook, raw in zip(plans, cooks, in_two(run_many, cooks), strict=True):
-            lift = lift_of(plan, cook, raw).earliest_s
-            first = raw.core_temp_c.shape[1] - len(self.fat)
-            cores = raw.core_temp_c[:, first:].T
-            found.append(
-                [
-                    margin_k(raw.time_s, core, lift, self.limit, self.guard_k + ROUTINE.error_k, fat)
-                    for core, fat in zip(cores, self.fat, strict=True)
-                ]
-            )
-            left.append(oil_left_k(plan, cook, raw))
-        return np.array(found), np.array(left)
+        loads = Loads(
+            plan=plans[0],
+            base=self.pieces,
+            at=at,
+            weights=np.tile(self.weights, (len(plans), 1)),
+            oil_start_c=np.array([plan.oil_start_c for plan in plans]),
+            spans=spans_of(told),
+        )
+        clock, drain = np.array([[p.clock_s, p.drain_s] for p in programs]).T
+        runs_on = np.array([plan.runs_on for plan in plans])
+        margins, left = np.empty((len(plans), len(self.fat))), np.empty(len(plans))
+        for part, done in loads.march(ROUTINE):
+            lift = lifts(loads, part, done, clock[part], runs_on[part])
+            guard_k = self.guard_k + ROUTINE.error_k
+            margins[part] = tracer_margins(done, lift.earliest_s, self.limit, guard_k, self.fat)
+            left[part] = oils_left_k(done, lift.lift_s, drain[part])
+        return margins, left
 
     def weakest_cut(self, program: Program) -> str:
         """Title of the cut whose heavy piece has the lowest margin over all loads."""

@@ -212,7 +212,7 @@ def warm_up() -> float:
     from time import perf_counter
 
     from frywright.physics.inputs import PieceClass, Span, Vat
-    from frywright.physics.solve import Cook, run
+    from frywright.physics.solve import Cook, run_many
 
     start = perf_counter()
     piece = PieceClass(
@@ -227,5 +227,7 @@ def warm_up() -> float:
         water_kg_m3=600.0,
     )
     vat = Vat(oil_mass_kg=20.0, oil_start_c=170.0, heater_w=10e3)
-    run(Cook(vat=vat, pieces=[piece], spans=[Span(duration_s=5.0, set_c=170.0)]))
+    cook = Cook(vat=vat, pieces=[piece], spans=[Span(duration_s=5.0, set_c=170.0)])
+    for count in (1, 8):  # one engine for a cook alone, one for many
+        run_many([cook] * count)
     return perf_counter() - start
