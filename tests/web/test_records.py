@@ -95,7 +95,9 @@ def test_a_tamper_by_hand_is_found_and_located(client, store, tmp_path):
     """
     for n in range(5):
         hall.write(store, LogKept(name=f"n{n}", sha256="0" * 64, size_bytes=1))
-    assert "Chain unbroken over 6 entries" in client.get("/records", params={"lang": "en"}).text
+    page = client.get("/records", params={"lang": "en"}).text
+    assert "Chain unbroken over 6 entries" in page
+    assert store.last().hash in page
     with sqlite3.connect(tmp_path / "r.db") as raw:
         raw.execute("DROP TRIGGER entry_no_update")
         raw.execute("UPDATE entry SET payload=replace(payload, 'n1', 'n7') WHERE number=3")

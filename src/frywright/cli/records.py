@@ -245,12 +245,17 @@ def export(
     name: str = NAMED,
     csv: bool = typer.Option(False, "--csv", help="CSV instead of JSON lines."),
 ) -> None:
-    """Print every entry as JSON lines (or CSV)."""
+    """Print every entry as JSON lines (or CSV), after the chain was walked; what was checked goes to the
+    standard error.
+    """
     from frywright.ledger.export import csv_table, json_lines
+    from frywright.rooms.clock import now
 
     opened = shop.pick(_open(name or shop.where))
-    opened.verify()
+    count, head = opened.verify()
     (csv_table if csv else json_lines)(opened.entries(), sys.stdout)
+    told = shop.tr("{count} entries, chain unbroken, checked {at}, last hash {last}")
+    typer.echo(told.format(count=count, at=f"{now():%Y-%m-%d %H:%M} UTC", last=head), err=True)
 
 
 @command(app, "import")

@@ -41,7 +41,7 @@ class Chain:
 
     def __init__(self, context: Context) -> None:
         self.context, self.point, self.broken = context, Point(), ""
-        self.whole_count, self.whole_at = 0, ""
+        self.whole_count, self.whole_at, self.whole_hash = 0, "", ""
 
     def step(self) -> None:
         """Walk on, a bounded piece at a time."""
@@ -53,7 +53,8 @@ class Chain:
             self.broken = str(error)
             return
         if self.point.number >= self.context.store.last().number:
-            self.whole_count, self.whole_at = self.point.number, f"{now():%Y-%m-%d %H:%M} UTC"
+            self.whole_count, self.whole_hash = self.point.number, self.point.hash
+            self.whole_at = f"{now():%Y-%m-%d %H:%M} UTC"
             self.point = Point()
 
     def restart(self) -> None:
@@ -89,6 +90,7 @@ def _add_entries(routes: APIRouter, context: Context, chain: Chain) -> None:
             chain=chain.point.number,
             whole=chain.whole_count,
             whole_at=chain.whole_at,
+            whole_hash=chain.whole_hash,
             broken=chain.broken,
             end=end,
             kind=kind,
