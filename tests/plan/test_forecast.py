@@ -223,3 +223,28 @@ def test_impossible_days_are_refused():
     ):
         with pytest.raises(InputError):
             bad()
+
+
+def test_a_sharp_peak_that_comes_every_day_is_not_smoothed_away():
+    """One slot in eight sells ten times the others: after four weeks the forecast has that peak."""
+    known, rng = Forecaster(series_count=1, slots_count=8), np.random.default_rng(4)
+    usual = np.array([10.0, 10, 10, 100, 10, 10, 10, 10])
+    start = dt.date(2026, 6, 1)
+    for n in range(28):
+        known.learn(start + dt.timedelta(days=n), rng.poisson(usual)[None])
+    told = known.forecast(start + dt.timedelta(days=28)).mean_n[0]
+    assert told[3] == pytest.approx(100.0, rel=0.1)
+    assert told[2] == pytest.approx(10.0, abs=3.0)
+
+
+def test_the_band_keeps_its_share_where_a_few_days_are_wild():
+    """Every tenth day sells twice as much: over all days the 80 % band holds 75 to 85 %, not more."""
+    known, rng = Forecaster(series_count=1, slots_count=30), np.random.default_rng(5)
+    start, held = dt.date(2026, 1, 1), []
+    for n in range(300):
+        date = start + dt.timedelta(days=n)
+        seen = rng.poisson(40.0 * (2.0 if n % 10 == 9 else 1.0), (1, 30))
+        if n >= 100:
+            held.append(float(known.forecast(date).interval(seen, 0.8).mean()))
+        known.learn(date, seen)
+    assert 0.75 <= np.mean(held) <= 0.85

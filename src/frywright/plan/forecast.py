@@ -18,9 +18,21 @@ from numpy.typing import ArrayLike, NDArray
 from frywright.model.errors import InputError, Phrase
 
 Array = NDArray[np.float64]
-PROFILE_KEEP, LEVEL_GAIN, LEAN_DAYS, SMOOTH_SLOTS = 0.90, 0.10, 8.0, 2.0
-"""A weekday's profile keeps this much a week; the level moves by this much a day; a profile leans on all days
-by this many weeks; and is smoothed by this many slots. Chosen on the first half of the open data."""
+PROFILE_KEEP, LEVEL_GAIN, LEAN_DAYS = 0.90, 0.10, 8.0
+"""A weekday's profile keeps this much a week; the level moves by this much a day; a young weekday's size
+leans on all days. Chosen on the first half of the open data."""
+LOOKS = ((2.0, 8.0), (1.0, 8.0), (0.0, 8.0), (2.0, 1.5), (1.0, 1.5), (0.0, 1.5))
+"""Ways to see a profile: smoothed by so many slots, leaning on all days by so many weeks. Each series takes
+the one that has met the shape of its days best; before it knows, the first.
+"""
+MISS_KEEP = 0.98
+"""What a look's misses keep a day (own choice)."""
+BAND, BAND_GAIN, WIDEST_N = 0.8, 0.12, 3.0
+"""The variance is scaled until the middle band of this share holds as much: by this gain a day, up to this
+many times or down to its inverse (adaptive conformal inference, Gibbs and Candès 2021; gain chosen on other
+stretches of the open data than those reported, bounds own choice). A few wild days make a variance; they
+should not make every day's band wide.
+"""
 LEAST_SPREAD, LEAST_CV = 1.0, 0.02
 MOST_RATIO, MOST_SPREAD, PRIOR_SPREAD, PRIOR_CV = 5.0, 50.0, 1.5, 0.15
 """One strange day may move level and scatter by this ratio and this variance over mean at most; and what is
@@ -105,6 +117,8 @@ class Forecaster:
     noise: Array = field(default_factory=lambda: np.zeros(0))  # (2: spread, day variance; series)
     days_n: Array = field(default_factory=lambda: np.zeros(0))  # days that taught each series
     silent_n: Array = field(default_factory=lambda: np.zeros(0))  # days without a piece, up to the last
+    misses: Array = field(default_factory=lambda: np.zeros(0))  # (look, series)
+    width_n: Array = field(default_factory=lambda: np.zeros(0))  # on the variance, by series
     streak_n: Array = field(default_factory=lambda: np.zeros(0))  # days above (+) or below (-) in a row
     factors: dict[str, tuple[float, int]] = field(default_factory=dict)
     days_count: int = 0
@@ -126,6 +140,8 @@ class Forecaster:
             [np.full(self.series_count, PRIOR_SPREAD), np.full(self.series_count, PRIOR_CV**2)]
         )
         self.days_n, self.silent_n, self.streak_n = (np.zeros(self.series_count) for _ in range(3))
+        self.width_n = np.ones(self.series_count)
+        self.misses = np.zeros((len(LOOKS), self.series_count))
 
     @property
     def fresh(self) -> NDArray[np.bool_]:
@@ -138,14 +154,45 @@ class Forecaster:
         return np.asarray((self.days_n > 0) & (self.silent_n >= AWAY_DAYS))
 
     def _shape(self, weekday: int) -> Array:
+        """A weekday's profile by each series' best look."""
+        best = self.misses.argmin(axis=0)
+        return np.asarray(self._shapes(weekday)[best, np.arange(self.series_count)])
+
+    def _shapes(self, weekday: int) -> Array:
+        """A weekday's profile by every look (look, series, slot)."""
         whole = _divide(self.sums[7], self.weights[7])
         own, weight = _divide(self.sums[weekday], self.weights[weekday]), self.weights[weekday]
         size = _total(own * (weight > 0)) / np.maximum(_total(whole * (weight > 0)), 1e-9)
         age = weight.max(axis=1)
         size = np.where(age > 0, (age * size + LEAN_DAYS * 0.3) / (age + LEAN_DAYS * 0.3), 1.0)
         lent = whole * size[:, None]
-        shape = (weight * own + LEAN_DAYS * lent) / (weight + LEAN_DAYS)
-        return _smooth(shape)
+        return np.stack(
+            [_smooth((weight * own + lean * lent) / (weight + lean), wide) for wide, lean in LOOKS]
+        )
+
+    def _told(self, mean: Array) -> Forecast:
+        """The law of a day with these means."""
+        spread, day = np.maximum(self.noise[0], LEAST_SPREAD), np.maximum(self.noise[1], LEAST_CV**2)
+        return Forecast(
+            mean_n=mean,
+            spread_n=np.maximum(self.width_n * spread, LEAST_SPREAD),
+            level_cv_frac=np.sqrt(np.maximum(self.width_n * day, LEAST_CV**2)),
+        )
+
+    def _learn_width(self, seen: Array, told: Forecast, there: NDArray[np.bool_]) -> None:
+        """Widen or narrow the variance by how much of the day the middle band held."""
+        sure = there.any(axis=1) & (self.days_n >= 14)
+        held = np.where(there, told.interval(np.where(there, seen, 0.0), BAND), 0.0).sum(axis=1)
+        share = held / np.maximum(there.sum(axis=1), 1)
+        step = np.where(sure, np.exp(BAND_GAIN * (BAND - share)), 1.0)
+        self.width_n = np.clip(self.width_n * step, 1.0 / WIDEST_N, WIDEST_N)
+
+    def _learn_look(self, seen: Array, weekday: int, there: NDArray[np.bool_]) -> None:
+        """How far each look's shape of the day was off, at the day's own size."""
+        filled, shapes = np.where(there, seen, 0.0), np.where(there, self._shapes(weekday), 0.0)
+        size = filled.sum(axis=1) / np.maximum(shapes.sum(axis=2), 1e-9)
+        gaps = (filled - shapes * size[:, :, None]) ** 2 / np.maximum(filled.sum(axis=1), 1.0)[:, None]
+        self.misses = MISS_KEEP * self.misses + gaps.sum(axis=2)
 
     def learn(self, date: dt.date, counts: ArrayLike, event: str = "") -> None:
         """Take in one day (series, slot); NaN is missing. A day with an event teaches the event's factor
@@ -179,7 +226,9 @@ class Forecaster:
             return
         there = there & self._speaks(seen, expected, there)[:, None]
         if expected is not None:
+            self._learn_width(seen, self._told(expected), there)
             self._learn_spread(seen, expected, there)
+            self._learn_look(seen, date.weekday(), there)
         filled = np.where(there, seen, 0.0)
         for n in (date.weekday(), 7):
             keep = np.where(there, PROFILE_KEEP if n < 7 else PROFILE_KEEP ** (1 / 7), 1.0)
@@ -237,11 +286,7 @@ class Forecaster:
             raise InputError("factor", factor, "above 0 up to 20")
         own = self.factors.get(event, (1.0, 0))[0] if event else 1.0
         mean = factor * own * self.level[:, None] * self._shape(date.weekday())
-        return Forecast(
-            mean_n=np.where(self.away[:, None], 0.0, mean),
-            spread_n=np.maximum(self.noise[0], LEAST_SPREAD),
-            level_cv_frac=np.sqrt(np.maximum(self.noise[1], LEAST_CV**2)),
-        )
+        return self._told(np.where(self.away[:, None], 0.0, mean))
 
 
 def learned(
@@ -263,10 +308,12 @@ def _total(values: Array) -> Array:
     return np.asarray(values.sum(axis=1))
 
 
-def _smooth(shape: Array) -> Array:
-    """Gaussian kernel over neighbouring slots; a day's total stays."""
+def _smooth(shape: Array, slots: float) -> Array:
+    """Gaussian kernel of this width over neighbouring slots; a day's total stays."""
+    if not slots:
+        return shape
     reach = np.arange(-3, 4)
-    kernel = np.exp(-0.5 * (reach / SMOOTH_SLOTS) ** 2)
+    kernel = np.exp(-0.5 * (reach / slots) ** 2)
     kernel /= kernel.sum()
     padded = np.pad(shape, ((0, 0), (3, 3)), mode="edge")
     smooth = sum(k * padded[:, n : n + shape.shape[1]] for n, k in enumerate(kernel))
