@@ -27,7 +27,7 @@ def router(context: Context) -> APIRouter:
         kitchen = remembered_kitchen(context.store)
         rows = [_row(context, request, kitchen, one) for one in waiting(context.store, kitchen)]
         values = {"kitchen": kitchen, "rows": rows, "typed": {}, "problem": "", **more}
-        return context.render(request, "fleet/releases.html", status, room="cook", **values)
+        return context.render(request, "fleet/releases.html", status, room="desk", **values)
 
     def answer(request: Request, form: dict[str, str], act: Any) -> Response:
         text = form.get("number", "")
