@@ -112,6 +112,31 @@ def test_reads_and_their_description(client):
     assert all(path.startswith("/api/v1/") for path in described["paths"])
 
 
+def test_the_description_says_who_may_ask_and_every_answer(client, shop):
+    """A token for all of it; a stranger is told 401 and how; each refusal has the form that is described."""
+    told = client.get("/api/v1/openapi.json").json()
+    assert told["security"] == [{"token": []}]
+    assert told["components"]["securitySchemes"]["token"]["scheme"] == "bearer"
+    for methods in told["paths"].values():
+        for operation in methods.values():
+            assert {"401", "403", "413", "422", "429", "503"} <= set(operation["responses"])
+    stranger = TestClient(shop[1], base_url=HOST)
+    for headers in ({}, {"authorization": "Bearer nobody"}):
+        answer = stranger.get("/api/v1/entries", headers=headers)
+        assert answer.status_code == 401
+        assert answer.headers["www-authenticate"] == "Bearer"
+    problem = set(told["components"]["schemas"]["Problem"]["properties"])
+    refused = [
+        answer,
+        client.post("/api/v1/oil", json={"vat": "elm", "what": "filter"}, headers={"idempotency-key": "q"}),
+    ]
+    refused.append(client.get("/api/v1/entries?limit=none"))
+    assert [r.status_code for r in refused] == [401, 422, 422]
+    assert all(set(r.json()) <= problem for r in refused)
+    in_pieces = client.post("/api/v1/oil", content=iter([b"{}"]), headers={"idempotency-key": "c"})
+    assert in_pieces.status_code == 411
+
+
 def test_a_read_back_by_a_program(client, shop):
     """The values of the card match; one digit off does not, and both stay on record; one person is not
     two.

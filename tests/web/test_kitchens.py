@@ -104,7 +104,11 @@ def test_another_kitchen_is_opened_on_the_page(tmp_path):
     assert 'value="South"' in client.get("/at/south/setup/kitchen/place").text
     assert client.get("/at/south/").url.path == "/at/south/setup"
     listed = client.get("/at/north/kitchens?lang=es").text
-    assert "<title>Cocinas · Frywright</title>" in listed and 'href="/at/-/"' in listed and 'href="/at/south/"' in listed
+    assert (
+        "<title>Cocinas · Frywright</title>" in listed
+        and 'href="/at/-/"' in listed
+        and 'href="/at/south/"' in listed
+    )
     found.close()
 
 

@@ -211,6 +211,12 @@ class AccessError(FrywrightError):
     http_status = 403
 
 
+class UnknownError(AccessError):
+    """A program that does not say who it is, or with a token that nobody gave out."""
+
+    http_status = 401
+
+
 class NotKeptError(FrywrightError):
     """The store or the disk under it cannot be used now. Whatever was to be written was not."""
 

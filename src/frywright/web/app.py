@@ -30,6 +30,7 @@ from frywright.model.errors import (
     InputError,
     NoKitchenError,
     NotKeptError,
+    UnknownError,
 )
 from frywright.model.kitchen import Site
 from frywright.model.plain import plain
@@ -51,7 +52,7 @@ HERE = Path(__file__).parent
 SESSION_COOKIE, DEVICE_COOKIE, PASS_COOKIE = "session", "device", "pass"
 KNOCKS = ("/sign-in", "/code", "/first-owner")
 """Where strangers try to come in."""
-HEALTH = "/health/"
+HEALTH, API = "/health/", "/api/"
 STAY_ON_TLS = "max-age=31536000; includeSubDomains"
 """Told a browser that came by TLS: for a year it comes by nothing else."""
 LEAST_PACKED_BYTES = 1000
@@ -247,7 +248,8 @@ def _tell_errors(app: FastAPI, context: Context) -> None:
         if page:
             return context.render(request, "error.html", error.http_status, message=message, room="")
         body = {"ok": False, "error": type(error).__name__, "message": message}
-        return JSONResponse(body, status_code=error.http_status)
+        headers = {"WWW-Authenticate": "Bearer"} if isinstance(error, UnknownError) else None
+        return JSONResponse(body, error.http_status, headers)
 
     @app.exception_handler(RequestValidationError)
     async def refuse(request: Request, error: RequestValidationError) -> Response:
@@ -290,7 +292,7 @@ async def _authorise(request: Request) -> None:
         return
     who = request.state.who
     if who is None:
-        raise AccessError("Sign in first.")
+        raise (UnknownError if request.url.path.startswith(API) else AccessError)("Sign in first.")
     if right == "owner" and who.by_pin and who.role == "owner":
         raise AccessError("Sign in with your password for this: a PIN does not open what only the owner may.")
     if right is None or not who.may(right):
@@ -395,7 +397,9 @@ def _too_large(request: Request) -> Response | None:
         if UPLOADS.fullmatch(path)
         else (LARGEST_PHOTO_BYTES if PHOTO_FORM.fullmatch(path) else LARGEST_BODY_BYTES)
     )
-    if not length.isdigit() or int(length) > most:
+    if not (length.isascii() and length.isdigit()):
+        return _turned_away(request, 411, "Size", "The request must say how large it is.")
+    if int(length[:20]) > most:
         megabytes = most // 1_000_000
         return _turned_away(request, 413, "Size", "The request is larger than {most} MB.", most=megabytes)
     return None

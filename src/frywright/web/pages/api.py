@@ -163,11 +163,50 @@ def _entry(item: Recorded) -> EntryOut:
     )
 
 
+REFUSED = {
+    "401": "Who asks does not say who they are, or shows a token that nobody gave out.",
+    "403": "Whoever asks may not do this.",
+    "409": "There is no kitchen here yet.",
+    "411": "The request does not say how large it is.",
+    "413": "The request is too large.",
+    "422": "Something in it cannot be: the message, or each part of the body, says what.",
+    "429": "Too much at once; again after the seconds of Retry-After.",
+    "500": "A fault of this program; it is in its log.",
+    "503": "Nothing was kept: the store cannot be used now. The same again later, with the same key.",
+}
+"""Answers that any route may give, and what each means."""
+PROBLEM = {
+    "type": "object",
+    "properties": {
+        "ok": {"type": "boolean", "const": False},
+        "error": {"type": "string"},
+        "message": {"type": "string"},
+        "detail": {"type": "array", "items": {"type": "object"}},
+    },
+}
+"""What an answer says that is no success: words, or what is wrong with each part of a body."""
+
+
+def described_whole(whole: dict[str, Any]) -> dict[str, Any]:
+    """The interface as it is: its own routes, who may ask, and every answer they give."""
+    found = {p: v for p, v in whole["paths"].items() if p.startswith("/api/v1/")}
+    told = {"content": {"application/json": {"schema": {"$ref": "#/components/schemas/Problem"}}}}
+    refused = {code: {"description": words, **told} for code, words in REFUSED.items()}
+    paths = {
+        path: {m: {**o, "responses": {**o["responses"], **refused}} for m, o in methods.items()}
+        for path, methods in found.items()
+    }
+    parts = whole.get("components", {})
+    schemas = {**parts.get("schemas", {}), "Problem": PROBLEM}
+    token = {"token": {"type": "http", "scheme": "bearer", "description": "The token of a device."}}
+    components = {**parts, "schemas": schemas, "securitySchemes": token}
+    return {**whole, "paths": paths, "components": components, "security": [{"token": []}]}
+
+
 def _add_reads(routes: APIRouter, context: Context) -> None:
     @routes.get("/openapi.json", include_in_schema=False)
     def described(request: Request) -> dict[str, Any]:
-        whole = request.app.openapi()
-        return {**whole, "paths": {p: v for p, v in whole["paths"].items() if p.startswith("/api/v1/")}}
+        return described_whole(request.app.openapi())
 
     @routes.get("/entries")
     def entries(
