@@ -4,6 +4,7 @@ figures kept for life.
 
 from __future__ import annotations
 
+import datetime as dt
 import io
 import struct
 import zlib
@@ -66,6 +67,9 @@ FIGURES = {
     },
 }
 
+ORDER = "plate survey place connection fire clean dry settings fill first_heat"
+ALL_TO_HEAT = ORDER.split()
+
 
 def png(width=40, height=30):
     """A small grey picture."""
@@ -105,7 +109,8 @@ def sign(store, kitchen, step, **more):
         "role": "licensed",
         "note": "licence 4471",
     }
-    return new.sign_step(store, kitchen, {**values, **FIGURES.get(step, {}), **more})
+    at = now() + dt.timedelta(hours=25) if step == "leak" else None
+    return new.sign_step(store, kitchen, {**values, **FIGURES.get(step, {}), **more}, at)
 
 
 def begun(store, kitchen, *steps):
@@ -316,3 +321,39 @@ def test_the_pack_lists_the_programs_of_its_own_fryer(store, kitchen):
     text = words(handover_pack(store, kitchen, "alder", "en", str))
     for program in kitchen.programs:
         assert (program.name in text) is (program.fryer == "alder"), program.name
+
+
+def test_a_leak_is_looked_for_a_day_after_the_first_heat(store, kitchen):
+    """A minute after it the step says when it opens; nothing opens it earlier, and a day later it does."""
+    begun(store, kitchen, *ALL_TO_HEAT)
+    reason = {"pass_name": "Rita Poe", "pass_reason": "we open tonight and cannot wait"}
+    values = {"fryer": "alder", "step": "leak", "who": "Ana Lund", "role": "lead", **reason}
+    for hours in (0.02, 23.9):
+        with pytest.raises(InputError, match="24 hours after it or later"):
+            new.sign_step(store, kitchen, values, now() + dt.timedelta(hours=hours))
+    row = next(s for s in new.commissioning_view(store, kitchen, "alder")["steps"] if s["key"] == "leak")
+    assert row["opens"].startswith("Opens on ")
+    new.sign_step(store, kitchen, values, now() + dt.timedelta(hours=24.1))
+
+
+def test_a_heat_up_takes_its_energy(store, kitchen):
+    """Alder's oil from 82 to 347 °F at 10 kW: no watch shows half of m c dT / P, worked out here."""
+    begun(store, kitchen, *ALL_TO_HEAT[:-1])
+    fryer = kitchen.fryer("alder")
+    least = (
+        fryer.oil_mass_kg * 2300.0 * (175.0 - 27.8) / 10_000.0
+    )  # J/(kg K), mean of the range; trade figure
+    for seconds in (130.0, 0.7 * least):
+        with pytest.raises(InputError, match="at its plate's power"):
+            sign(store, kitchen, "first_heat", heat_up=f"{int(seconds // 60)}:{int(seconds % 60):02d}")
+    sign(store, kitchen, "first_heat")
+
+
+def test_the_plate_step_wants_its_photo_and_a_year_that_was(store, kitchen):
+    """Signed only with a photo kept; 1890 and next year are no years of a fryer."""
+    nameplate.keep_plate(store, kitchen, PLATE)
+    with pytest.raises(InputError, match="photo"):
+        sign(store, kitchen, "plate")
+    for year in ("1890", "2031", "old"):
+        with pytest.raises(InputError, match="1950 to"):
+            nameplate.keep_plate(store, kitchen, {**PLATE, "serial": "A-2", "year": year})

@@ -14,6 +14,7 @@ from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
+from tests import paper
 from tests.rooms.test_commissioning import png
 
 
@@ -54,6 +55,10 @@ def test_a_card_becomes_the_kitchens_own(store, kitchen):
     assert card.version == 1
     assert card.steps[0] == ("Tell the lead that you begin.", "")
     assert procedures.card_of(store, "closing", "es").version == 0
+    assert procedures.card_view(store, "closing")["elsewhere"] == ""
+    assert "English" in procedures.card_view(store, "closing", "es")["elsewhere"]
+    spanish = paper.words(procedures.procedure_pdf(store, kitchen, "closing", "es", translator("es")))
+    assert "Escrita solo en English" in " ".join(spanish.split())
     edit(store, photo=io.BytesIO(png()), picture_step="2")
     assert procedures.card_of(store, "closing").pictures.keys() == {1}
     data = procedures.procedure_pdf(store, kitchen, "closing", "en", translator("en"))
@@ -108,3 +113,22 @@ def test_a_lost_picture_leaves_its_slot_empty(store, kitchen, tmp_path):
     for file in (tmp_path / "p.db.files").iterdir():
         file.unlink()
     assert procedures.procedure_pdf(store, kitchen, "closing", "en").startswith(b"%PDF")
+
+
+@pytest.mark.parametrize("key", ["filter_turn", "oil_change", "seat_parts", "drain"])
+def test_hot_oil_has_its_cards(store, kitchen, key):
+    """Each says what is worn, names two people or a second one, and puts a hazard to its steps; one page."""
+    card = procedures.card_of(store, key)
+    assert "second person" in f"{card.tools} {procedures.lines_of(card)}"
+    assert sum(bool(hazard) for _, hazard in card.steps) >= 3
+    for language in ("en", "es"):
+        data = procedures.procedure_pdf(store, kitchen, key, language, translator(language))
+        assert paper.pages(data) == 1
+
+
+def test_the_lid_seal_card_is_for_pressure_fryers(store, kitchen):
+    """An open fryer has none to sign for."""
+    signed = {"key": "lid_seal", "language": "en", "who": "Ana Lund", "second": "Ben Roe"}
+    with pytest.raises(InputError, match="no lid seal"):
+        procedures.sign_card(store, kitchen, {**signed, "fryer": "cedar"})
+    procedures.sign_card(store, kitchen, {**signed, "fryer": "alder"})

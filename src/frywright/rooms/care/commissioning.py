@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime as dt
 from collections.abc import Callable, Mapping
 from dataclasses import asdict
 from typing import Any
@@ -21,8 +22,10 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.units import clock, parse_clock, show
 from frywright.physics.fry import FryHistory
+from frywright.rooms.care.in_order import check_sense, opens_words
 from frywright.rooms.care.nameplate import Case, case_of, differences, points_of, typed_back
 from frywright.rooms.care.upkeep import FIGURE_NAMES, figure_fact, first_day
+from frywright.rooms.clock import now
 from frywright.rooms.hall import confirmed, write
 from frywright.trial.ask import CookRequest, ask, product_limit
 from frywright.verdicts.place import place_of
@@ -32,7 +35,9 @@ LOADS = ("full", "half", "back_to_back")
 LOAD_NAMES = {"full": "full load", "half": "half load", "back_to_back": "back to back"}
 
 
-def sign_step(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kept[StepSigned]:
+def sign_step(
+    store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
+) -> Kept[StepSigned]:
     """Sign a step of the gated order, with its figures.
 
     Parameters
@@ -45,8 +50,9 @@ def sign_step(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kept
     Raises
     ------
     InputError
-        What :func:`frywright.care.gates.check` refuses, a survey that is not a go, figures that are missing,
-        a step signed twice without a reason.
+        What :func:`frywright.care.gates.check` refuses, a survey that is not a go, figures that are missing
+        or cannot be, a plate without its photo, a look for leaks too soon, a step signed twice without a
+        reason.
     """
     case, key = case_of(store, kitchen, str(values.get("fryer", ""))), str(values.get("step", ""))
     known = {step.key: step for step in steps_for(case.fryer)}
@@ -62,6 +68,7 @@ def sign_step(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kept
     needs = check(step, done, signed)
     if step.people_count > 1:
         confirmed(signed.second)
+    check_sense(case, kitchen, step, values, at or now())
     whole = go(points_of(case, kitchen))
     if key == "survey" and whole is not Outcome.MEETS:
         if len(signed.pass_name) < 3 or len(signed.pass_reason) < 10:
@@ -94,7 +101,7 @@ def sign_step(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kept
     with store.writing():
         for figure, replaces in figures:
             write(store, figure, replaces=replaces)
-        return write(store, told, replaces=old.number if old else None)
+        return write(store, told, at, replaces=old.number if old else None)
 
 
 def _first_figure(
@@ -281,6 +288,7 @@ def commissioning_view(
                 "missing": list(missing(step, done)),
                 "done": bool(entry),
                 "ready": bool(case.plate) and not missing(step, done),
+                "opens": opens_words(case, kitchen, step, tr),
                 "at": f"{entry.recorded_at:%Y-%m-%d %H:%M} UTC" if entry else "",
                 "by": ", ".join(x for x in (signed.who, signed.second) if x) if signed else "",
                 "role": signed.role if signed else "",

@@ -16,7 +16,8 @@ from frywright.model.errors import InputError
 from frywright.model.findings import Note
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen, Site
-from frywright.model.units import UNITS, to_people
+from frywright.model.units import UNITS, is_count, to_people
+from frywright.rooms.care.upkeep import today_of
 from frywright.rooms.hall import write
 from frywright.rooms.photos import keep_photo
 
@@ -132,6 +133,15 @@ def keep_plate(
     plate = PlateTyped(**told, fryer=fryer.key, case_number=0, photo="", reason="")
     if not plate.serial:
         raise InputError("serial", "empty", "the number on the plate: no plate, no program", where=fryer.name)
+    this_year = today_of(kitchen).year
+    if plate.year and not (is_count(plate.year) and 1950 <= int(plate.year) <= this_year):
+        raise InputError(
+            "year",
+            repr(plate.year),
+            "1950 to {most}, as printed on the plate",
+            where=fryer.name,
+            values={"most": this_year},
+        )
     survey(_plate(plate), SiteFacts())
     old = case_of(store, kitchen, fryer.key).plate
     same = old if old is not None and old.fact.serial == plate.serial else None

@@ -17,6 +17,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError, InputError, Phrase
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import tongues
 from frywright.model.units import GALLON, is_count
 from frywright.paper.paper import PAPER, pdf, picture_type
 from frywright.rooms.care.machines import OZ_GAL_G_L, OZ_KG, boil_out_dose
@@ -88,6 +89,20 @@ def card_of(store: Store, key: str, language: str = "en") -> Card:
         steps=mine.steps,
         pictures=pictures,
         version=mine.version,
+    )
+
+
+def elsewhere(store: Store, key: str, language: str, tr: Translate) -> str:
+    """Says that the kitchen's own card is written in other languages only; empty where it is not so."""
+    own = {e.fact.language: e.fact.version for e in store.current_facts(CardWritten) if e.fact.key == key}
+    if not own or language in own:
+        return ""
+    other, version = max(own.items(), key=lambda pair: pair[1])
+    name = tongues()[other].name if other in tongues() else other
+    return say(
+        "Written in {language} only (version {version}); this is general practice.",
+        {"language": name, "version": float(version)},
+        translate=tr,
     )
 
 
@@ -205,6 +220,11 @@ def sign_card(
     """
     card = card_of(store, str(values.get("key", "")), str(values.get("language", "en")))
     fryer = kitchen.fryer(str(values.get("fryer", "")))
+    applies = catalog.table(f"procedures/{card.key}.toml").get("applies", "")
+    if applies not in ("", str(fryer.kind)):
+        raise InputError(
+            "fryer", fryer.name, "a pressure fryer: an open one has no lid seal", where=card.title
+        )
     who, second, note = (str(values.get(n, "") or "").strip() for n in ("who", "second", "note"))
     if len(who) < 2 or len(second) < 2 or who.lower() == second.lower():
         raise InputError(
@@ -234,6 +254,7 @@ def card_view(store: Store, key: str, language: str = "en") -> dict[str, Any]:
     signed = islice((e for e in store.facts(CardSigned, newest_first=True) if e.fact.key == key), 10)
     return {
         "key": key,
+        "elsewhere": elsewhere(store, key, language, translator(language)),
         "title": card.title,
         "gear": card.gear,
         "tools": card.tools,
@@ -283,7 +304,7 @@ def procedure_pdf(
         "version": (
             say("version {version}, this kitchen's own", {"version": float(card.version)}, translate=tr)
             if card.version
-            else ""
+            else elsewhere(store, key, language, tr)
         ),
         "foot": tr(
             "Written from general practice. The maker's manual for this fryer, local codes and licensed"

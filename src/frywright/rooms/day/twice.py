@@ -12,7 +12,7 @@ from frywright.ledger.facts.fact import Kept
 from frywright.model.errors import InputError
 from frywright.plan.live import What
 from frywright.rooms.clock import now
-from frywright.rooms.day.lifting import thrown_key
+from frywright.rooms.day.lifting import Answer, thrown_key
 
 if TYPE_CHECKING:
     from frywright.rooms.day.board import Board, Tap
@@ -51,7 +51,7 @@ def twin_of(board: Board, tap: Tap) -> Kept[BoardTap] | None:
     )
     if last is None or last.fact.what != tap.what:
         return None
-    answered = tap.what == What.LIFT and bool(tap.reason)  # the question stood on both tablets
+    answered = tap.what == What.LIFT and tap.reason in list(Answer)  # the question stood on both tablets
     return last if answered or abs(tap.at_s - last.fact.at_s) <= SAME_S else None
 
 
