@@ -241,6 +241,7 @@ def test_no_clock_runs_while_pressure_is_let_go(browser, day):  # noqa: F811
         "/day/board?practice=7",
         "/day/line?practice=7",
         "/day/pull",
+        "/day/sales",
         "/day/replay",
         "/day/close?practice=7",
     ],

@@ -63,6 +63,8 @@ READ = {
     "/day": ["?date=2026-11-27", "?date=zz"],
     "/day/{picture}.svg": [],
     "/day/pull": ["?date=2026-11-27"],
+    "/day/sales": [""],
+    "/day/sales/file/{name}": ["zz"],
     "/day/replay": ["?date=2026-11-27&hold_bone_in=60"],
     "/day/board": ["", f"?{DAY}"],
     "/day/board/part": [f"?{DAY}"],
