@@ -20,8 +20,9 @@ from frywright.model.findings import say
 from frywright.plan.check import broken_rules
 from frywright.plan.live import What
 from frywright.plan.model import Plan
+from frywright.plan.replay import Par
 from frywright.rooms.clock import now
-from frywright.rooms.day import day, twice
+from frywright.rooms.day import day, limits, twice
 from frywright.rooms.day import paper as day_paper
 from frywright.rooms.day import sales as day_sales
 from frywright.rooms.day import views as day_view
@@ -104,6 +105,31 @@ def test_the_morning_plan_keeps_the_rules_and_fridays_are_busier(store, kitchen,
     told = day_view.forecast_view(bench)
     assert all(p["low_n"] < p["total_n"] < p["high_n"] for p in told["products"])
     assert sum(told["products"][0]["halves"]) == pytest.approx(bench.day.mean_n[0].sum(), abs=3)
+
+
+def test_the_rule_and_what_binds_are_said(bench, kitchen):
+    """Every product has a rule in every part of the day; a demo day misses the aim and names what binds."""
+    rule = limits.rule_view(bench)
+    assert [row.name for row in rule.rows] == [item.name for item in bench.day.items]
+    assert all(0 < below <= fill for row in rule.rows for below, fill in row.cells)
+    binds = limits.binds_view(bench)
+    assert binds is not None and not binds.good
+    assert binds.rows and "95 %" in binds.headline
+    assert limits.binds_view(replace(bench, par=Par())) is None
+
+
+def test_a_product_that_no_load_pays_is_said(bench, kitchen):
+    """Three tenders a day are planned as none, and that is said; a fryer that nothing needs stays off."""
+    mean = bench.day.mean_n.copy()
+    mean[1] *= 3.0 / mean[1].sum()
+    few = replace(bench, day=replace(bench.day, mean_n=mean))
+    texts = limits.unplanned(few, kitchen, day.morning(few))
+    assert [t for t in texts if "Tenders" in t and "to order" in t]
+    calm = day._tuned_bench(replace(bench, day=replace(bench.day, mean_n=0.05 * bench.day.mean_n)), kitchen)
+    cold = [f for f, (a, b) in zip(calm.fryers, calm.day.up, strict=True) if a >= b]
+    assert cold
+    told = limits.unplanned(calm, kitchen, day.morning(calm))
+    assert all(any(kitchen.fryer(f).name in t for t in told) for f in cold)
 
 
 def test_a_plan_by_hand_is_checked_and_priced(bench):

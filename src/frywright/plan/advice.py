@@ -45,6 +45,7 @@ class Outlook:
     short_n: Array  # (item, slot) mean
     waste_n: Array  # (item,)
     fill_frac: float
+    waste_frac: float
     rest_money: float
     sd_money: float
     last_drop: tuple[int, ...]
@@ -289,6 +290,7 @@ def outlook(
         short_n=shelf[:, 1].mean(axis=0),
         waste_n=shelf[:, 2].sum(axis=2).mean(axis=0),
         fill_frac=float(parts[:, 3].sum() / max(parts[:, 3:5].sum(), 1e-9)),
+        waste_frac=float(parts[:, 5].sum() / max((parts[:, 3] + parts[:, 5]).sum(), 1e-9)),
         rest_money=float(money.mean()),
         sd_money=float(money.std()),
         last_drop=last_drops(today, level),

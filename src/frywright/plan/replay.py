@@ -90,8 +90,8 @@ class Look:
 
         In a large bank the noise of a long look hides the gain of one drop (``benchmarks/day.py``).
         """
-        paths, horizon = ((256, 300), (128, 300), (48, 72), (40, 36))[min(fryers, 4) - 1]
-        return cls(paths_count=paths, horizon_slots_count=horizon)
+        paths, horizon, z = ((256, 300, 0.5), (128, 300, Z), (48, 72, Z), (40, 36, Z))[min(fryers, 4) - 1]
+        return cls(paths_count=paths, horizon_slots_count=horizon, z_n=z)
 
     @classmethod
     def for_plan(cls, fryers: int) -> Look:

@@ -97,8 +97,8 @@ class _Search:
         return True
 
 
-def tuned_rule(day: Day, demand: ArrayLike, start: Par, rounds: int = 2) -> Rule:
-    """The rule by part of the day that costs least on given days, from par on.
+def tuned_rule(day: Day, demand: ArrayLike, start: Par | Rule, rounds: int = 2) -> Rule:
+    """The rule by part of the day that costs least on given days, from par or another rule on.
 
     Tune on other days than those it is judged on.
     """

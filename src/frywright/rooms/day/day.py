@@ -22,7 +22,7 @@ from frywright.plan.advice import Outlook, outlook
 from frywright.plan.forecast import Forecast, Forecaster, learned
 from frywright.plan.model import Day
 from frywright.plan.pull import heads_for
-from frywright.plan.replay import Look, Par, Rule, draw_days, replay_par
+from frywright.plan.replay import Look, Par, Rule, draw_days, replay, replay_par
 from frywright.plan.sales import History
 from frywright.plan.tune import tuned, tuned_rule
 from frywright.rooms.day.loads import LoadFact, item_of, shared_oil, unsold
@@ -202,8 +202,8 @@ def _tuned_bench(bench: Bench, kitchen: Kitchen) -> Bench:
 def _windows(
     bench: Bench, kitchen: Kitchen, par: Par | Rule, days: NDArray[np.int64]
 ) -> tuple[tuple[int, int], ...]:
-    """First slot at heat and last slot of every fryer: later starts and earlier ends are kept where a drawn
-    day gets cheaper by them.
+    """First slot at heat and last slot of every fryer: off where the drawn days cost no more without it than
+    its heat does; else from the earliest drop of a drawn day to the latest lift.
     """
     day, trade = bench.day, bench.trade
     hours = trade.slot_s / 3600.0
@@ -215,8 +215,6 @@ def _windows(
         f.loss_w_k * max(0.0, c - kitchen.site.room_temp_c) / 1000.0 * trade.kwh_money * hours
         for f, c in zip(kitchen.fryers, held, strict=True)
     ]
-    marks = [max(0, trade.slot_of(a) - 6) for a, _ in trade.rush_s]
-    ends = [trade.slot_of(b) for _, b in trade.rush_s]
     up = list(day.up)
 
     def cost(windows: list[tuple[int, int]]) -> float:
@@ -225,14 +223,15 @@ def _windows(
 
     best = cost(up)
     for f in sorted(range(len(up)), key=lambda f: -idle[f]):
-        low, high = up[f]
-        if low >= high:
-            continue
-        for window in [(a, b) for a in (low, *marks) for b in (high, *ends) if low <= a < b <= high]:
-            tried = [window if n == f else w for n, w in enumerate(up)]
-            found = cost(tried)
-            if found < best - 1e-9:
-                best, up = found, tried
+        tried = [(day.slots_count, day.slots_count) if n == f else w for n, w in enumerate(up)]
+        if up[f][0] < up[f][1] and (found := cost(tried)) < best:
+            best, up = found, tried
+    used = [d for plan in replay(replace(day, up=tuple(up)), days, par).plans for d in plan.drops]
+    for f, (low, high) in enumerate(up):
+        mine = [(d.slot, day.items[d.item].loads[d.load]) for d in used if d.fryer == f]
+        if mine:
+            last = max(t + load.cook_slots_count + load.recovery_slots_count for t, load in mine)
+            up[f] = (max(low, min(t for t, _ in mine)), min(high, last + 1))
     return tuple(up)
 
 

@@ -17,6 +17,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.trade import Sell, time_of_day, time_of_day_s
 from frywright.paper.day_chart import gantt_spec, shelf_spec
 from frywright.plan.advice import Outlook, promise
+from frywright.plan.binds import GOOD_FILL_FRAC, GOOD_WASTE_FRAC
 from frywright.plan.check import Price, broken_rules, price
 from frywright.plan.model import Drop, Plan
 from frywright.plan.pull import Stock, pull, thaw_s
@@ -24,6 +25,7 @@ from frywright.plan.replay import Look, Replay, draw_days, replay, replay_par
 from frywright.rooms.day.board import Board
 from frywright.rooms.day.board_view import amount
 from frywright.rooms.day.day import Bench, bench_for, forecaster_of, mix_factor
+from frywright.rooms.day.limits import unplanned
 from frywright.rooms.day.sales import history_of
 
 Translate = Callable[[str], str]
@@ -155,11 +157,14 @@ def plan_view(bench: Bench, found: Outlook, kitchen: Kitchen, tr: Translate = st
             for item, t in zip(day.items, found.last_drop, strict=True)
         ],
         "fill_frac": found.fill_frac,
+        "waste_frac": found.waste_frac,
+        "good": found.fill_frac >= GOOD_FILL_FRAC and found.waste_frac <= GOOD_WASTE_FRAC,
         "money": round(found.rest_money, 2),
         "money_sd": round(found.sd_money, 2),
         "currency": trade.currency,
         "waste_n": [round(float(w), 1) for w in found.waste_n],
-        "notes": list(dict.fromkeys(say(n.text, n.values, translate=tr) for n in bench.notes)),
+        "notes": list(dict.fromkeys(say(n.text, n.values, translate=tr) for n in bench.notes))
+        + unplanned(bench, kitchen, found, tr),
         "broken": [str(p) for p in broken_rules(day, found.plan)],
     }
 

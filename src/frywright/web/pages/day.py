@@ -20,8 +20,8 @@ from frywright.model.units import is_count
 from frywright.paper.chart import svg
 from frywright.rooms.clock import now
 from frywright.rooms.day import day as work
+from frywright.rooms.day import limits, sales, views
 from frywright.rooms.day import paper as day_paper
-from frywright.rooms.day import sales, views
 from frywright.rooms.day.board import Board, Tap, tap_of
 from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.compare import compare_down, compare_out
@@ -65,6 +65,7 @@ def _add_plan(routes: APIRouter, context: Context, benches: Benches) -> None:
             "plan": None,
             "forecast": None,
             "sales": None,
+            "rule": None,
             "kitchen": benches.kitchen(),
             "event": ("", 1.0),
         }
@@ -77,6 +78,7 @@ def _add_plan(routes: APIRouter, context: Context, benches: Benches) -> None:
             values["forecast"] = views.forecast_view(bench)
             values["plan"] = views.plan_view(bench, benches.plan(bench), benches.kitchen(), tr)
             values["bench"] = bench
+            values["rule"] = limits.rule_view(bench, tr)
         except FrywrightError as error:
             missing = isinstance(error, InputError) and error.field == "sales"
             values["problem"], status = context.explain(request, error), 200 if missing else error.http_status
@@ -160,7 +162,7 @@ def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> Non
     @routes.get("/day/replay")
     def replay(request: Request) -> Response:
         query, kitchen = request.query_params, benches.kitchen()
-        date, problem, view = _date(query, benches), "", None
+        date, problem, view, binds = _date(query, benches), "", None, None
         try:
             bench = benches.get(date)
             number = kitchen.site.number
@@ -177,6 +179,7 @@ def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> Non
                 )
                 or 0,
             }
+            binds = limits.binds_view(bench, translator(context.language(request)))
             view = views.what_if(context.store, kitchen, bench, asked)
         except FrywrightError as error:
             problem = context.explain(request, error)
@@ -186,6 +189,7 @@ def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> Non
             422 if problem else 200,
             room="day",
             view=view,
+            binds=binds,
             problem=problem,
             kitchen=kitchen,
             date=date.isoformat(),

@@ -1,0 +1,122 @@
+"""What a day is up against, for the pages: what binds it, the rule in pieces, products that no load pays."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from itertools import pairwise
+
+import numpy as np
+
+from frywright.model.findings import say
+from frywright.model.kitchen import Kitchen
+from frywright.plan.advice import Outlook
+from frywright.plan.binds import GOOD_FILL_FRAC, GOOD_WASTE_FRAC, Binds, binds, calls
+from frywright.plan.replay import PARTS, Par
+from frywright.rooms.day.day import Bench
+
+Translate = Callable[[str], str]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LeverRow:
+    """A change and what it brings, ready to show."""
+
+    what: str
+    fill_points: str
+    waste_points: str
+    money: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BindsView:
+    """Whether a day is good, the sentence that says so, and what would change it."""
+
+    good: bool
+    headline: str
+    rows: tuple[LeverRow, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RuleRow:
+    """A product's rule: below and up to, for each part of the day."""
+
+    name: str
+    cells: tuple[tuple[int, int], ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RuleView:
+    """The rule in pieces by part of the day."""
+
+    parts: tuple[str, ...]
+    rows: tuple[RuleRow, ...]
+
+
+def binds_view(bench: Bench, tr: Translate = str) -> BindsView | None:
+    """What binds the day; None where its rule was not tuned."""
+    return None if isinstance(bench.par, Par) else _said(binds(bench.day, bench.par), bench, tr)
+
+
+def _said(found: Binds, bench: Bench, tr: Translate) -> BindsView:
+    values = {"fill": f"{100 * found.fill_frac:.1f}", "waste": f"{100 * found.waste_frac:.1f}"}
+    aim = {"least": f"{100 * GOOD_FILL_FRAC:.0f}", "most": f"{100 * GOOD_WASTE_FRAC:.0f}"}
+    text = (
+        "By the rule {fill} % is served from the shelf and {waste} % is thrown away: as good as a kitchen"
+        " aims at ({least} % and {most} %)."
+        if found.good
+        else "By the rule {fill} % is served from the shelf and {waste} % is thrown away; a kitchen aims at"
+        " {least} % and {most} %. These changes would bring most:"
+    )
+    currency = bench.trade.currency
+    rows = tuple(
+        LeverRow(
+            what=tr(lever.what),
+            fill_points=f"{100 * lever.fill_frac:+.1f}",
+            waste_points=f"{100 * lever.waste_frac:+.1f}",
+            money=f"{-lever.money:.2f} {currency}".strip(),
+        )
+        for lever in found.levers
+    )
+    return BindsView(good=found.good, headline=say(text, values | aim, translate=tr), rows=rows)
+
+
+def rule_view(bench: Bench, tr: Translate = str) -> RuleView:
+    """The rule the engine starts from, as a crew can follow it by hand."""
+    day, trade = bench.day, bench.trade
+    firsts = [-(-q * day.slots_count // PARTS) for q in range(PARTS + 1)]
+    parts = tuple(f"{trade.clock_of(a)}–{trade.clock_of(b)}" for a, b in pairwise(firsts))
+    found = calls(day, bench.par)
+    rows = tuple(
+        RuleRow(name=tr(item.name), cells=tuple((c.below_n, c.fill_n) for c in found if c.item == i))
+        for i, item in enumerate(day.items)
+    )
+    return RuleView(parts=parts, rows=rows)
+
+
+def unplanned(bench: Bench, kitchen: Kitchen, found: Outlook, tr: Translate = str) -> list[str]:
+    """Products that are asked for and have no load in the plan, and why; fryers that stay cold."""
+    day, told = bench.day, []
+    cooked = {drop.item for drop in found.plan.drops}
+    for i, item in enumerate(day.items):
+        asked = float(day.mean_n[i].sum())
+        if i in cooked or asked < 0.5:
+            continue
+        hold = np.ones(min(item.hold_slots_count, day.slots_count))
+        most = float(np.convolve(day.mean_n[i], hold).max())
+        text = (
+            "No load of {product} pays today: the smallest is {pieces} pieces, and at most about {wanted} are"
+            " asked for within its hold life. Cook it to order."
+        )
+        values: dict[str, float | str] = {
+            "product": item.name,
+            "pieces": float(item.loads[0].units_count),
+            "wanted": float(round(most)),
+        }
+        told.append(say(text, values, translate=tr))
+    for f, key in enumerate(bench.fryers):
+        low, high = day.window(f)
+        if low >= high:
+            values = {"fryer": kitchen.fryer(key).name}
+            told.append(say("{fryer} stays off: the others do today's loads.", values, translate=tr))
+    return told
