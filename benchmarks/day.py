@@ -168,7 +168,8 @@ def all_banks(days: int) -> list[tuple[int, float, float]]:
         sys.stdout.write(
             f"{fryers} fryers, {len(bank(fryers, seed).items)} products (seed {seed}), {len(par)} days:"
             f" engine against tuned par {against(played, par)}, against the tuned rule"
-            f" {against(played, rule)}; rule against par {against(rule, par)}; {parts[0][3]:.2f} s CPU a day\n"
+            f" {against(played, rule)}; rule against par {against(rule, par)}; {parts[0][3]:.2f} s CPU"
+            " a day\n"
         )
         sys.stdout.flush()
     return rows
