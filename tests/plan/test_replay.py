@@ -94,6 +94,22 @@ def test_no_rule_is_broken_and_the_price_is_the_checks(fryers, items, hands, see
         assert played.shelf[n, 2].sum() == played.parts_money[n, 5]
 
 
+@settings(max_examples=15, deadline=None)
+@given(st.integers(1, 3), st.integers(1, 4), st.integers(0, 10_000))
+def test_no_filter_turn_comes_before_it_is_half_due(fryers, items, seed):
+    """Nobody moves hot oil after one load: rule and engine turn to the filter from half of its loads on, and
+    never without a load since the last turn.
+    """
+    day = hard_day(fryers, items, 3, seed)
+    demand = draw_days(day, 1, seed)
+    for look in (None, Look(paths_count=6, horizon_slots_count=24, seed_count=seed)):
+        plan = replay(day, demand, Par(quiet_frac=0.5), look).plans[0]
+        for fryer, slot in plan.filters:
+            before = max((t for f, t in plan.filters if f == fryer and t < slot), default=-1)
+            loads = sum(d.fryer == fryer and before < d.slot < slot for d in plan.drops)
+            assert 2 * loads >= day.filter_every_count - 1
+
+
 def test_costs_only_is_the_same_replay():
     """The fast replay of many days gives the costs of the full one."""
     day = hard_day(3, 3, 2, 4)

@@ -40,6 +40,7 @@ def router(context: Context) -> APIRouter:
     _add_plan(routes, context, benches)
     _add_sales(routes, context, benches)
     _add_questions(routes, context, benches)
+    _add_what_if(routes, context, benches)
     _add_board(routes, context, benches)
     _add_board_questions(routes, context, benches)
     _add_worker(routes)
@@ -159,6 +160,8 @@ def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> Non
             typed=typed,
         )
 
+
+def _add_what_if(routes: APIRouter, context: Context, benches: Benches) -> None:
     @routes.get("/day/replay")
     def replay(request: Request) -> Response:
         query, kitchen = request.query_params, benches.kitchen()
