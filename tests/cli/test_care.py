@@ -9,6 +9,7 @@ from typer.testing import CliRunner
 
 from frywright.cli.main import app
 from tests.cli.test_commands import frywright
+from tests.demo import demo_store
 
 
 @pytest.mark.slow
@@ -60,7 +61,7 @@ def test_site_and_energy_by_command():
 @pytest.mark.slow
 def test_care_that_is_due_by_command(tmp_path):
     """Done, due and the calendar; a contractor's task is not the crew's."""
-    store = ("--store", str(tmp_path / "s.db"))
+    store = ("--store", demo_store(tmp_path / "s.db"))
     refused = frywright("care", "done", "alder", "suppression", "--who", "Ana", *store)
     assert refused.returncode == 2
     assert "nobody else" in refused.stderr
@@ -74,7 +75,7 @@ def test_care_that_is_due_by_command(tmp_path):
 @pytest.mark.slow
 def test_a_new_fryer_by_command(tmp_path):
     """Plate, site, a gate that holds, and the pack."""
-    store = ("--store", str(tmp_path / "s.db"))
+    store = ("--store", demo_store(tmp_path / "s.db"))
     kept = frywright(
         "care",
         "plate",
@@ -103,7 +104,7 @@ def test_a_new_fryer_by_command(tmp_path):
 @pytest.mark.slow
 def test_people_and_drills_by_command(tmp_path):
     """A person, a signed skill, and drills with an explained answer."""
-    store = ("--store", str(tmp_path / "s.db"))
+    store = ("--store", demo_store(tmp_path / "s.db"))
     frywright("care", "person", "Kim Vale", "--born", "1999-04-02", *store)
     assert "until" in frywright("care", "skill", "Kim Vale", "lid", "--seen-by", "Ana Lund", *store).stdout
     told = json.loads(frywright("care", "people", "--json", *store).stdout)

@@ -9,13 +9,14 @@ import json
 import pytest
 
 from tests.cli.test_commands import frywright
+from tests.demo import demo_store
 
 pytestmark = pytest.mark.slow
 
 
 @pytest.fixture(scope="module")
 def store(tmp_path_factory):
-    path = str(tmp_path_factory.mktemp("cli") / "s.db")
+    path = demo_store(tmp_path_factory.mktemp("cli") / "s.db")
     got = frywright("day", "sales", "--store", path)
     assert got.returncode == 0, got.stderr
     assert "not on the menu: Honey sauce" in got.stdout
@@ -75,7 +76,7 @@ def test_a_friday_by_command(store):
 def test_errors_say_what_to_do(store, tmp_path):
     """No sales, a day that is none, stock that cannot be read."""
     for words in (
-        ("forecast", "--store", str(tmp_path / "empty.db")),
+        ("forecast", "--store", demo_store(tmp_path / "empty.db")),
         ("plan", "--store", store, "--date", "soon"),
         ("pull", "--store", store, "--stock", "20"),
         ("board", "--store", store, "--play"),

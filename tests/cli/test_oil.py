@@ -7,12 +7,13 @@ import json
 import pytest
 
 from tests.cli.test_commands import frywright
+from tests.demo import demo_store
 
 
 @pytest.mark.slow
 def test_oil_by_command(tmp_path):
     """Log, outlook, filling, bill, cartons and limit; nonsense is refused with exit code 2."""
-    store = ("--store", str(tmp_path / "o.db"))
+    store = ("--store", demo_store(tmp_path / "o.db"))
     assert "kept" in frywright("oil", "log", "alder", "reading", "12.5", *store).stdout
     told = json.loads(frywright("oil", "log", "alder", "top_up", "5 lb", "--json", *store).stdout)
     assert told["ok"] and told["number"] > 1

@@ -42,6 +42,8 @@ READ = {
     "/first-owner": [""],
     "/code": ["", "?code=zz"],
     "/records/own": [""],
+    "/kitchens": [""],
+    "/releases": [""],
     "/cook": ["?program=bone-in+alder", "?program=bone-in+alder&start=500", "?program=zz"],
     "/cook/chart.svg": ["?program=bone-in+alder"],
     "/cook/desk": [""],
@@ -96,6 +98,12 @@ READ = {
 }
 """Addresses of each page and paper: what follows the path, or what stands in its place."""
 NOT_READ = {
+    "/health/live": "for a program that watches",
+    "/health/ready": "for a program that watches",
+    "/metrics": "for a program that watches",
+    "/records/own/data.jsonl": "somebody's own entries as they are kept",
+    "/sign-in/company": "leads to the provider, or says that none is set",
+    "/sign-in/company/back": "comes from the provider",
     "/setup/{what}/check": "read below, on an empty store",
     "/setup/{what}/{key}": "read below, on an empty store",
     "/cook/desk/job/{number}": "read below, a proof and a transfer",
