@@ -467,4 +467,4 @@ def test_a_word_left_in_english_is_found():
     )
     found = english(page.texts, {"alder"})
     assert found == {"Open the lid": ["Open"], "more oil": ["more"], "drop it now": ["drop"]}
-    assert pseudo("Oil {most_c} <b>hot</b>") == "Óíļ {most_c} <b>ĥóť</b>"
+    assert pseudo("Oil {most_c} <b>hot</b>") == "Óíļ {most_c} <b>ħóť</b>"
