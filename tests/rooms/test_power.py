@@ -50,6 +50,7 @@ def planned(bench, *drops):
         shares_frac=(),
         short_n=empty,
         waste_n=empty,
+        waste_frac=0.0,
         fill_frac=1.0,
         rest_money=0.0,
         sd_money=0.0,

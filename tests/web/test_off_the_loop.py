@@ -39,10 +39,13 @@ def routes_of(router):
 
 
 def test_no_route_runs_on_the_loop_that_answers_everybody(store):
-    """A coroutine would; the one that signs in hands its work to a thread itself."""
+    """A coroutine would; the one that signs in and the one that takes a site's file as it comes hand their
+    work to a thread themselves.
+    """
     routes = list(routes_of(make_app(store)))
     assert len(routes) > 100
-    assert [r.path for r in routes if inspect.iscoroutinefunction(r.endpoint)] == ["/sign-in"]
+    found = {r.path for r in routes if inspect.iscoroutinefunction(r.endpoint)}
+    assert found == {"/sign-in", "/api/v1/sync/files/{name}"}
 
 
 def test_reading_goes_on_while_a_write_waits_for_the_store(store):
