@@ -18,7 +18,7 @@ from frywright.rooms.kitchen import remember_kitchen
 from frywright.rooms.records import people
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
-from frywright.web.rights import OPEN, RIGHTS, right_for
+from frywright.web.rights import OPEN, RIGHTS, right_for, right_to_post
 
 HOST = "http://127.0.0.1"
 PASSWORD = "oak leaf river stone"
@@ -297,3 +297,47 @@ def test_a_port_that_is_taken_is_said_and_kernels_are_warm_before_the_address(tm
     assert [what for what, _ in seen] == ["warm", "warm", "run"]
     assert seen[1][1] == ""
     assert f"http://127.0.0.1:{seen[2][1]}/" in capsys.readouterr().out
+
+
+@pytest.mark.parametrize("role", ["crew", "lead", "technician", "auditor"])
+def test_a_page_shows_only_acts_that_whoever_looks_may_do(shop, role):
+    """No form and no button that would be refused; a word says whose it is. The owner sees all."""
+    store, app = shop
+    mine = client_of(app, session_for(store, role))
+    whole = client_of(app, session_for(store, "owner"))
+    pages = [
+        r.removeprefix("GET ") for r, right in RIGHTS.items() if r[:3] == "GET" and right in ("read", OPEN)
+    ]
+    seen, hidden = 0, 0
+    for path in pages:
+        if "{" in path or path.endswith((".pdf", ".json", ".svg", ".js", ".ics", ".csv", ".zip", "/part")):
+            continue
+        answer = mine.get(path, headers={"accept": "text/html"})
+        if "text/html" not in answer.headers.get("content-type", ""):
+            continue
+        posts = re.findall(r'<form [^>]*method="post"[^>]*action="([^"]+)"', answer.text)
+        posts += re.findall(r'<form [^>]*action="([^"]+)"[^>]*method="post"', answer.text)
+        posts += re.findall(r'formaction="([^"]+)"', answer.text)
+        for address in posts:
+            right = right_to_post(address)
+            assert right in (None, OPEN) or right in roles.RIGHTS[role], (path, address)
+        seen += len(posts)
+        all_of_it = whole.get(path, headers={"accept": "text/html"}).text
+        hidden += all_of_it.count('method="post"') - answer.text.count('method="post"')
+    assert seen > 0
+    assert hidden > (60 if role == "auditor" else 0)
+
+
+@pytest.mark.parametrize(
+    ("address", "right"),
+    [
+        ("/cook/save", "owner"),
+        ("/records/case/12", RIGHTS["POST /records/case/{number}"]),
+        ("/records/case/12?next=/x#y", RIGHTS["POST /records/case/{number}"]),
+        ("/nowhere", None),
+        ("/cook/save/more", None),
+    ],
+)
+def test_an_address_is_known_by_its_route(address, right):
+    """With numbers in it, a question behind it, or none of ours."""
+    assert right_to_post(address) == right

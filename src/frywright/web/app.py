@@ -41,6 +41,7 @@ from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records.people import NOBODY_HERE, Tries, Who, who_is
 from frywright.trial.proof import FACTOR_WORDS
 from frywright.voice.tongue import explain, translator
+from frywright.web.allowed import only_allowed
 from frywright.web.benches import Benches
 from frywright.web.door import Door
 from frywright.web.files import Fonts, Marked
@@ -142,6 +143,7 @@ class Context:
             "words": FACTOR_WORDS,
         }
         text = self.templates.get_template(name).render({"request": request, **values})
+        text = only_allowed(text, request.state.who, translator(language))
         page = HTMLResponse(self.own(text), status)
         if request.query_params.get("lang") == language:
             page.set_cookie("lang", language, samesite="strict", httponly=True)

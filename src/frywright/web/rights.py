@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 OPEN = "open"
 """Reachable without signing in."""
 _BY_RIGHT = {
@@ -212,3 +214,22 @@ RIGHTS = {route: right for right, routes in _BY_RIGHT.items() for route in route
 def right_for(method: str, path: str) -> str | None:
     """The right a route asks for by its method and template; None refuses it."""
     return RIGHTS.get(f"{'GET' if method == 'HEAD' else method} {path}")
+
+
+_POSTS = [
+    (
+        re.compile(
+            "/".join("[^/]+" if part.startswith("{") else re.escape(part) for part in path.split("/"))
+        ),
+        right,
+    )
+    for path, right in (
+        (route.removeprefix("POST "), r) for route, r in RIGHTS.items() if route[:5] == "POST "
+    )
+]
+
+
+def right_to_post(address: str) -> str | None:
+    """The right that a form with this address asks for; None where no route takes it."""
+    path = address.partition("?")[0].partition("#")[0]
+    return next((right for pattern, right in _POSTS if pattern.fullmatch(path)), None)
