@@ -53,10 +53,10 @@ def main() -> None:
             vat.tell_oil(store, kitchen, {"vat": "alder", "what": "top_up", "amount": "5 lb", "who": "Ana"})
             shops.append((name, store, kitchen))
         for row in fleet.compare(shops, today_of(shops[0][2])):
-            if row["ratio"] == "lift_core_c":
-                read = f"{row['value']:.1f} °C from {row['count']} readings, {row['state']}"
-                print(f"{row['site']} ({row['group']}): {row['title']} {read}")
-        print(f"held by read-back: {sorted({row['held'] for row in fleet.versions(shops)})}")
+            if row.ratio == "lift_core_c":
+                read = f"{row.value:.1f} °C from {row.count} readings, {row.state}"
+                print(f"{row.site} ({row.group}): {row.title} {read}")
+        print(f"held by read-back: {sorted({row.held for row in fleet.versions(shops)})}")
         copy = Path(folder) / "saltmarsh.zip"
         told = backup(shops[1][1], copy)
         file = Store.file(Path(folder) / "saltmarsh.db", now)

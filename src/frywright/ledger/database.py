@@ -45,7 +45,11 @@ def opened(url: str) -> sa.Engine:
         raise RecordError("A PostgreSQL store needs the extra: pip install 'frywright[postgres]'.") from error
     if file:
         event.listen(engine, "connect", _prepare)
-    _upgrade(engine)
+    try:
+        _upgrade(engine)
+    except BaseException:
+        engine.dispose()  # nobody will use it: no connection stays open behind
+        raise
     return engine
 
 
