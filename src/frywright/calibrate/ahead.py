@@ -24,7 +24,7 @@ DIMENSIONS = len(NAMES) + 3
 HEAVY_N = 0.04
 """Tails of the size: a draw of z stands for z (1 + 0.04 z^2) standard deviations. Own choice: a piece nobody
 expected is rare, not impossible."""
-FRESH, LEAST_SHARE, WIDER_N, WIDEST_LEAST, PRIOR_SHARE, AGAIN_COUNT = 5, 0.15, 1.25, 0.03, 0.1, 30
+FRESH, LEAST_SHARE, WIDER_N, WIDEST_LEAST, PRIOR_SHARE, AGAIN_COUNT = 5, 0.15, 1.25, 0.03, 0.1, 12
 """New draws at most every so many readings, below this share that counts; how much wider they are drawn than
 what is left, at least; share drawn from the prior again; readings are shown again as so many means."""
 MOST_PLACE = 0.6
