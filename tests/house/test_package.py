@@ -118,7 +118,7 @@ def serves(root: Path, named: dict[str, str]) -> None:
 
 def test_the_units_are_sound_and_hardened(packages, root):
     """As systemd itself reads them; its own measure of exposure, 0 to 100, stays below 20."""
-    assert shutil.which("systemd-analyze"), "systemd is missing: run this on Debian"
+    assert shutil.which("systemd-analyze"), "systemd is missing: run scripts/install-debian.sh"
     run("dpkg-deb", "-x", packages / "0.1.0.deb", root)
     for unit in UNITS:
         place = root / "usr/lib/systemd/system" / unit
