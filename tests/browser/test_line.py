@@ -66,6 +66,13 @@ def told(page, **values):
     )
 
 
+def alder_dropped(page, practice):
+    """A load in Alder ten seconds ago, and the tile that counts it."""
+    tap = {"fryer": "alder", "product": "bone_in", "pieces": 16, "practice": practice}
+    told(page, key="a", what="drop", at_s=43190, now_s=43200, **tap)
+    page.wait_for_selector("[data-tile=alder].cooking")
+
+
 def opened(browser, day, seed, size=(1280, 800), now=43200, lang="en", context=None):  # noqa: F811
     """The line of a practice day at a time of it."""
     context = context or browser.new_context(viewport={"width": size[0], "height": size[1]})
@@ -174,18 +181,7 @@ def test_an_early_tap_on_the_line_is_asked_and_a_drop_without_server_counts(brow
     line across the top says since when; back again, all of it is kept once.
     """
     page = opened(browser, day, 423)
-    told(
-        page,
-        key="a",
-        what="drop",
-        fryer="alder",
-        product="bone_in",
-        pieces=16,
-        practice="423",
-        at_s=43190,
-        now_s=43200,
-    )
-    page.wait_for_selector("[data-tile=alder].cooking")
+    alder_dropped(page, "423")
     page.click("#more-alder > summary")
     page.click("#more-alder button:text-is('Lifted early')")
     page.wait_for_selector("#questions .asked")
@@ -212,18 +208,7 @@ def test_an_early_tap_on_the_line_is_asked_and_a_drop_without_server_counts(brow
 def test_out_of_use_and_no_raw_ask_once_more_and_stay_on_the_line(browser, day):  # noqa: F811
     """Two steps, no other page, the load's clock goes on, and both come back the same way."""
     page = opened(browser, day, 424)
-    told(
-        page,
-        key="a",
-        what="drop",
-        fryer="alder",
-        product="bone_in",
-        pieces=16,
-        practice="424",
-        at_s=43190,
-        now_s=43200,
-    )
-    page.wait_for_selector("[data-tile=alder].cooking")
+    alder_dropped(page, "424")
     page.click("#more-alder > summary")
     assert page.locator("#second-alder button").is_hidden()
     page.click("#second-alder > summary")

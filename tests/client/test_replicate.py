@@ -14,6 +14,7 @@ from fastapi.testclient import TestClient
 from frywright.client.http import Client
 from frywright.client.replicate import replicate
 from frywright.ledger.attachments import attachments_of
+from frywright.ledger.export import as_row
 from frywright.ledger.facts.cook import ProgramSaved
 from frywright.ledger.facts.fleet import ForkSeen
 from frywright.ledger.facts.probing import LogKept
@@ -136,8 +137,6 @@ def test_what_comes_out_of_order_is_refused_and_what_comes_twice_is_known(office
     """The office says where it stands."""
     _, token = await_kitchen(office, "East Gate", "Ana Vale")
     filled(site, 3)
-    from frywright.ledger.export import as_row
-
     rows = [as_row(item) for item in site.entries()]
     line = Line(pages, token)
     with pytest.raises(RecordError, match="does not follow entry 0"):
@@ -159,8 +158,6 @@ def test_a_changed_record_is_refused_and_noted_once(office, pages, site, tmp_pat
     for _ in range(2):
         with pytest.raises(RecordError, match="not the ones kept here"):
             replicate(other, Line(pages, token))
-    from frywright.ledger.export import as_row
-
     rows = [as_row(item) for item in other.entries()]
     for _ in range(2):
         with pytest.raises(RecordError, match="not the one that was sent before"):
@@ -173,8 +170,6 @@ def test_a_changed_record_is_refused_and_noted_once(office, pages, site, tmp_pat
 def test_a_row_that_was_bent_on_the_way_is_refused(office, pages, site):
     """Its hash does not fit; nothing of the message is kept."""
     _, token = await_kitchen(office, "East Gate", "Ana Vale")
-    from frywright.ledger.export import as_row
-
     rows = json.loads(json.dumps([as_row(item) for item in site.entries()]))
     rows[0]["author"] = "somebody else"
     with pytest.raises(RecordError, match="its hash does not fit"):
@@ -306,3 +301,12 @@ def test_the_office_shows_the_token_once_and_where_each_site_stands(office, page
         409,
         422,
     )
+
+
+@pytest.mark.parametrize(
+    "address", ["http://office.example", "http://10.0.0.8:8377", "ftp://127.0.0.2", "office"]
+)
+def test_a_token_is_sent_over_tls_only(site, address):
+    """But for this machine itself; nothing is asked before that is seen."""
+    with pytest.raises(InputError, match="https://"):
+        replicate(site, Client(address=address, token="secret"))

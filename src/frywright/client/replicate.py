@@ -8,13 +8,14 @@ import json
 from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
+from urllib.parse import urlsplit
 
 from frywright.client.http import Client
 from frywright.ledger.attachments import attachments_of
 from frywright.ledger.export import as_row
 from frywright.ledger.facts.fleet import ReleaseArrived
 from frywright.ledger.store import Store
-from frywright.model.errors import RecordError
+from frywright.model.errors import InputError, RecordError
 from frywright.rooms.fleet.arrivals import arrive, last_arrived
 
 BLOCK_BYTES, BLOCK_COUNT = 600_000, 2_000
@@ -36,9 +37,12 @@ def replicate(store: Store, client: Client) -> Sent:
 
     Raises
     ------
+    InputError
+        The address is not https.
     RecordError
         The office holds another record of this site, or cannot be reached; what was sent up to there stays.
     """
+    _private(client.address)
     there = client.read("sync")
     _same(store, there)
     entries = files = 0
@@ -54,6 +58,19 @@ def replicate(store: Store, client: Client) -> Sent:
         number=int(there["number"]),
         releases_count=arrive(store, told) if told else 0,
     )
+
+
+def _private(address: str) -> None:
+    """The token opens a kitchen's record at the office: it goes over TLS, or not off this machine.
+
+    Raises
+    ------
+    InputError
+        The address is neither.
+    """
+    parts = urlsplit(address)
+    if parts.scheme != "https" and parts.hostname not in ("127.0.0.1", "localhost", "::1"):
+        raise InputError("address", repr(address), "one that starts with https://")
 
 
 def _same(store: Store, there: dict[str, Any]) -> None:

@@ -16,12 +16,11 @@ from frywright.model.now import Harm, NowLine
 from frywright.model.program import Program
 from frywright.rooms.cook.programs import same_values, save_program
 from frywright.rooms.hall import in_turn, write
-from frywright.rooms.kitchen import remembered_kitchen
+from frywright.rooms.kitchen import SHORTEST_REASON, remembered_kitchen
 from frywright.trial.predicted import NOBODY, Answerer
 
 ARRIVED = "The office released {program}, version {version}. Look at it and take it."
 HALTED = "The office stopped {program}, version {version}: {reason} Do not cook by it until you decided."
-SHORTEST_REASON = 4
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

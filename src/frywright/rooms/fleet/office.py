@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from frywright.ledger.facts.fleet import ForkSeen, KitchenOpened, ProgramReleased, ReleaseArrived, WaveTold
-from frywright.ledger.replica import ForkError, Taken, standing, take
+from frywright.ledger.replica import ForkError, Taken, take
 from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
 from frywright.model.errors import AccessError
@@ -48,11 +48,6 @@ def forks(store: Store) -> dict[str, int]:
     for item in store.home.facts(ForkSeen):
         found[item.fact.key] = min(item.fact.entry_number, found.get(item.fact.key, item.fact.entry_number))
     return found
-
-
-def standing_of(store: Store, key: str) -> Taken:
-    """Where the record of a site ends here, and which original files it lacks."""
-    return standing(store, key)
 
 
 def released_to(store: Store, key: str, after: int = 0) -> tuple[ReleaseArrived, ...]:

@@ -26,7 +26,9 @@ from frywright.web.pages.now import gather
 from frywright.web.posted import Typed
 
 LOOK_S = 2.0
-"""So long one view of the page looks into kitchens that have changed; the others follow at the next view."""
+"""So long one view of the page looks into kitchens that have changed; the others follow at the next view
+(project's own rule).
+"""
 COLUMNS = (
     ("stop", "Stop", (Harm.STOPPED, Harm.WRONG)),
     ("case", "Cases", (Harm.CASE,)),

@@ -12,13 +12,15 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from frywright.ledger.attachments import attachments_of
 from frywright.ledger.backup import as_recorded
-from frywright.ledger.replica import Taken
+from frywright.ledger.replica import Taken, standing
 from frywright.model.errors import RecordError
-from frywright.rooms.fleet.office import released_to, sender, standing_of, took
+from frywright.rooms.fleet.office import released_to, sender, took
 from frywright.web.app import Context
 
-MOST_TOGETHER = 2_000
-IN_MEMORY_BYTES = 1_000_000
+MOST_TOGETHER, IN_MEMORY_BYTES = 2_000, 1_000_000
+"""Entries of one message, and how much of a file waits in memory before it waits on disk (project's own
+rules).
+"""
 
 
 class EntriesIn(BaseModel):
@@ -47,7 +49,7 @@ def router(context: Context) -> APIRouter:
     @routes.get("")
     def where(request: Request) -> TakenOut:
         """Where the site's record ends here."""
-        return _out(standing_of(store, sender(store, request.state.who.name)))
+        return _out(standing(store, sender(store, request.state.who.name)))
 
     @routes.post("/entries")
     def entries(request: Request, body: EntriesIn) -> TakenOut:
