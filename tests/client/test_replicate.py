@@ -22,8 +22,9 @@ from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, InputError, RecordError
 from frywright.rooms.clock import now
 from frywright.rooms.cook.programs import save_program
-from frywright.rooms.fleet.arrivals import leave_release, take_release, waiting
+from frywright.rooms.fleet.arrivals import arrive, leave_release, take_release, waiting
 from frywright.rooms.fleet.kitchens import await_kitchen, kitchen_at
+from frywright.rooms.fleet.office import released_to
 from frywright.rooms.fleet.release import halt, next_wave, open_release
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
@@ -310,3 +311,24 @@ def test_a_token_is_sent_over_tls_only(site, address):
     """But for this machine itself; nothing is asked before that is seen."""
     with pytest.raises(InputError, match="https://"):
         replicate(site, Client(address=address, token="secret"))
+
+
+def test_an_entry_under_another_number_is_refused(office, pages, site):
+    """Its hash is right for its place; only the number it gives itself is not."""
+    _, token = await_kitchen(office, "East Gate", "Ana Vale")
+    filled(site, 1)
+    rows = [as_row(item) for item in site.entries()]
+    with pytest.raises(RecordError, match="Entry 7 of the copy does not follow entry 1"):
+        Line(pages, token).write("sync/entries", {"rows": [rows[0], {**rows[1], "number": 7}]})
+    assert Line(pages, token).read("sync")["number"] == 0
+
+
+def test_a_release_told_twice_arrives_once(office, pages, site):
+    """Also where the office answers with what it told before."""
+    key, token = await_kitchen(office, "East Gate", "Ana Vale")
+    replicate(site, Line(pages, token))
+    made = open_release(office, remembered_kitchen(office), "bone-in cedar", [key], "Ana Vale")
+    next_wave(office, made.number, {key: office.at(key)}, "Ana Vale")
+    told = released_to(office, key)
+    assert (arrive(site, told), arrive(site, told)) == (1, 0)
+    assert len(waiting(site, remembered_kitchen(site))) == 1
