@@ -68,8 +68,7 @@ def told(page, **values):
 
 def alder_dropped(page, practice):
     """A load in Alder ten seconds ago, and the tile that counts it."""
-    tap = {"fryer": "alder", "product": "bone_in", "pieces": 16, "practice": practice}
-    told(page, key="a", what="drop", at_s=43190, now_s=43200, **tap)
+    told(page, **BONE_IN, practice=practice)
     page.wait_for_selector("[data-tile=alder].cooking")
 
 
@@ -174,6 +173,26 @@ def test_drop_undo_lift_on_two_screens(browser, day):  # noqa: F811
         assert "without a drop" not in page.inner_text("main")
     here.context.close()
     there.context.close()
+
+
+def test_what_can_be_taken_back_covers_no_fryer(browser, day):  # noqa: F811
+    """Two taps in ten seconds: every tile stays in view, with its digits and its button."""
+    page = opened(browser, day, 425)
+    for fryer, product in (("cedar", "wedges"), ("dogwood", "tenders")):
+        form = f"#shelf-{product} form:has([name=fryer][value={fryer}])"
+        page.click(f"#shelf-{product} > summary")
+        page.fill(f"{form} [name=pieces]", "14")
+        page.click(f"{form} button")
+        page.wait_for_selector(f"[data-tile={fryer}].runs, [data-tile={fryer}].cooking")
+        page.keyboard.press("Escape")
+    assert page.locator("#undo button").count() > 0
+    covered = page.evaluate(
+        "() => { const top = document.querySelector('#undo').getBoundingClientRect().top;"
+        " return [...document.querySelectorAll('[data-tile]')]"
+        ".filter((tile) => tile.getBoundingClientRect().bottom > top + 1).length; }"
+    )
+    assert covered == 0
+    page.context.close()
 
 
 def test_an_early_tap_on_the_line_is_asked_and_a_drop_without_server_counts(browser, day):  # noqa: F811
