@@ -171,5 +171,27 @@ def test_the_books_of_weight_close():
     breaded = 1.0 + 0.11 * coating.pickup_frac / 0.10
     assert y.moisture_loss_frac * breaded == pytest.approx(0.22)
     assert y.water_lost_edible_frac * food["water"] * (1 - cut.bone_mass_frac) == pytest.approx(0.22 - film)
-    assert y.rendered_raw_frac == pytest.approx(0.44 * 0.75 * food["fat"] * (1 - cut.bone_mass_frac))
+    assert y.rendered_raw_frac == pytest.approx(0.37 * 0.75 * food["fat"] * (1 - cut.bone_mass_frac))
     assert y.yield_frac * breaded == pytest.approx(breaded - 0.22 - y.rendered_raw_frac + y.uptake_raw_frac)
+
+
+def test_fat_leaves_by_cut_as_roasted_pairs_say_and_else_by_the_tissue():
+    """USDA SR28, fat over protein raw and roasted (05100/05103 wing, 05066/05069 drumstick, 05091/05094
+    thigh); a cut without a pair of its own follows the dark or light meat.
+    """
+    coating = load.coatings()["dredge"]
+    at_lift = {"evaporated_kg_m2": 2.0, "core_c": np.array([80.0]), "core_share": np.array([1.0])}
+
+    def rendered(cut):
+        food = load.compositions()[cut.composition].fractions
+        y = yields_of(cut, coating, area_m2_kg=0.11, **at_lift)
+        return y.rendered_raw_frac / (food["fat"] * (1 - cut.bone_mass_frac))
+
+    pairs = {
+        "wing": (12.85 / 17.52, 16.9 / 23.8),
+        "drum": (9.20 / 18.08, 10.2 / 23.4),
+        "thigh": (16.61 / 16.52, 14.71 / 23.26),
+    }
+    for key, (raw, roasted) in pairs.items():
+        assert rendered(load.cuts()[key]) == pytest.approx(1.0 - roasted / raw, abs=0.005)
+    assert rendered(replace(load.cuts()["thigh"], rendered_frac=None)) == pytest.approx(0.44)

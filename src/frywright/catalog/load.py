@@ -72,7 +72,10 @@ def cuts() -> dict[str, Cut]:
         "geometry_origin",
     )
     tables = (table(path) for path in files("cuts") if not path.startswith("cuts/set_"))
-    return {t["key"]: Cut(food=Food(t["food"]), **{n: t[n] for n in names}) for t in tables}
+    return {
+        t["key"]: Cut(food=Food(t["food"]), rendered_frac=t.get("rendered_frac"), **{n: t[n] for n in names})
+        for t in tables
+    }
 
 
 @cache

@@ -81,6 +81,7 @@ class Cut:
     bone_mass_frac: float = 0.0
     drip: str | None = None
     drip_frac: float | None = None  # largest share of its water let go, weighed; None takes the tissue's
+    rendered_frac: float | None = None  # share of its fat that leaves it; None takes the tissue's
     sample_kg: tuple[float, ...] = ()
     food: Food = Food.POULTRY
     geometry_origin: str = "estimate"

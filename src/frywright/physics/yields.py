@@ -52,9 +52,10 @@ def yields_of(
     film, solids = coating.film_kg_m2 * area_m2_kg, solids_kg_m2(coating) * area_m2_kg
     gone = evaporated_kg_m2 * area_m2_kg
     from_meat = max(gone - film, 0.0)
-    row = catalog.table("kinetics/drip.toml").get(cut.drip_kind, {"rendered_frac": 0.0})
+    tissue = catalog.table("kinetics/drip.toml").get(cut.drip_kind, {"rendered_frac": 0.0})
+    share = tissue["rendered_frac"] if cut.rendered_frac is None else cut.rendered_frac
     hot = float(np.sum(core_share[core_c > RENDERS_ABOVE_C]))
-    rendered = row["rendered_frac"] * hot * food["fat"] * meat
+    rendered = share * hot * food["fat"] * meat
     uptake = coating.oil_per_solids_n * solids
     breaded = 1.0 + film + solids
     coat = solids + uptake + max(film - gone, 0.0)
