@@ -256,7 +256,11 @@ def test_a_failed_fryer_is_compared(store, kitchen, bench):
     assert view["trim"]
 
 
-@settings(max_examples=4, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(
+    max_examples=4,
+    deadline=None,
+    suppress_health_check=[HealthCheck.function_scoped_fixture, HealthCheck.too_slow],
+)
 @given(st.integers(0, 10**6))
 def test_a_full_day_of_random_taps_loses_no_entry(store, kitchen, bench, seed):
     """Two hundred taps in any order, some twice, some impossible: every good one is kept once, the rest

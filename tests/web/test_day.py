@@ -133,7 +133,11 @@ def test_an_early_lift_is_asked_about_by_json_and_by_form(client):
     client.get("/day?lang=en")
 
 
-@settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(
+    max_examples=60,
+    deadline=None,
+    suppress_health_check=[HealthCheck.function_scoped_fixture, HealthCheck.too_slow],
+)
 @given(
     st.dictionaries(
         st.sampled_from(
