@@ -360,24 +360,6 @@ def test_a_key_that_is_none_is_refused(store, key):
         store.at(key)
 
 
-def test_a_fact_read_before_is_read_again_when_its_row_changed(tmp_path):
-    """What stays in memory is known by all that stands in the row, so that a change by hand is seen."""
-    from frywright.ledger.facts.day import DayNoted
-
-    store = Store.file(tmp_path / "a.db", later)
-    fact = DayNoted(date=MOMENT.date(), event="fair", factor_n=1.5)
-    with store.writing() as writer:
-        writer.add(entry(kind=DayNoted.KIND, payload=fact.payload()))
-    assert [k.fact for k in store.facts(DayNoted)] == [fact]
-    assert next(store.facts(DayNoted)) is next(store.facts(DayNoted))
-    raw = sqlite3.connect(tmp_path / "a.db")
-    raw.execute("DROP TRIGGER entry_no_update")
-    raw.execute("UPDATE entry SET payload = replace(payload, 'fair', 'rain')")
-    raw.commit()
-    raw.close()
-    assert next(store.facts(DayNoted)).fact.event == "rain"
-
-
 def test_writers_that_wait_for_their_turn_hold_no_connection(store, monkeypatch):
     """Twenty at once: one connection at a time; one that waits too long keeps nothing and says so."""
     from frywright.ledger import database as module

@@ -32,7 +32,7 @@ def quick(monkeypatch):
     """Hashes that cost little: how they are made is tried elsewhere."""
     hasher = PasswordHasher(time_cost=1, memory_cost=8, parallelism=1)
     monkeypatch.setattr(people, "_HASHER", hasher)
-    monkeypatch.setattr(people, "_NOBODY", hasher.hash("a password that nobody has"))
+    monkeypatch.setattr(people, "_nobody", lambda: hasher.hash("a password that nobody has"))
 
 
 @pytest.fixture

@@ -10,6 +10,7 @@ from __future__ import annotations
 import datetime as dt
 import hashlib
 import secrets
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -80,15 +81,23 @@ def digest(token: str) -> str:
     return hashlib.sha256(token.encode()).hexdigest()
 
 
+_SIGNED_IN = (
+    sa.select(SESSION, ACCOUNT.c.role, ACCOUNT.c.active)
+    .outerjoin(ACCOUNT, ACCOUNT.c.name == SESSION.c.name)
+    .where(SESSION.c.token_hash == sa.bindparam("token"))
+)
+"""Asked at every request, so it is built once."""
+
+
 class Accounts:
     """The three tables of a store."""
 
     def __init__(self, store: Store) -> None:
         self._store = store
 
-    def _one(self, query: Any) -> Any:
+    def _one(self, query: Any, values: Mapping[str, Any] | None = None) -> Any:
         with self._store.looking() as connection:
-            return connection.execute(query).first()
+            return connection.execute(query, values).first()
 
     def _do(self, *statements: Any) -> None:
         with self._store.writing() as writer:
@@ -179,7 +188,7 @@ class Accounts:
 
     def session(self, token: str, now: dt.datetime) -> Session | None:
         """Who a token stands for, if it still holds; using it keeps it alive, at most once a minute."""
-        row = self._one(sa.select(SESSION).where(SESSION.c.token_hash == digest(token)))
+        row = self._one(_SIGNED_IN, {"token": digest(token)})
         if row is None:
             return None
         idle = (now - unstamp(row.seen_at)).total_seconds()
@@ -189,12 +198,11 @@ class Accounts:
         ):
             self.end(token)
             return None
-        account = self.account(row.name)
-        if account is None or not account.active:
+        if not row.active:
             return None
         if idle > 60.0:
             self._do(SESSION.update().where(SESSION.c.token_hash == digest(token)).values(seen_at=stamp(now)))
-        return Session(name=account.name, role=account.role, device_hash=row.device_hash)
+        return Session(name=row.name, role=row.role, device_hash=row.device_hash)
 
     def sessions(self) -> list[Begun]:
         """Every session that may still be open."""

@@ -12,7 +12,6 @@ store as one kitchen sees it.
 from __future__ import annotations
 
 import datetime as dt
-import json
 import os
 import re
 from collections.abc import Callable, Iterator
@@ -21,6 +20,7 @@ from contextvars import ContextVar
 from copy import copy
 from dataclasses import dataclass, field
 from functools import lru_cache
+from itertools import takewhile
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from threading import RLock
@@ -30,9 +30,10 @@ import sqlalchemy as sa
 
 from frywright.ledger.database import Queue, in_words, is_file, opened, take_turn
 from frywright.ledger.facts.fact import F, Kept, kept
+from frywright.ledger.memory import Memory, recorded
 from frywright.ledger.tables import ENTRY
 from frywright.ledger.writer import HOME, Writer
-from frywright.model.entry import GENESIS, Entry, Recorded, row_hash, stamp, unstamp
+from frywright.model.entry import GENESIS, Recorded, row_hash, stamp
 from frywright.model.errors import InputError, RecordError
 
 READ_BLOCK, LARGEST_NUMBER = 2000, 2**53
@@ -63,6 +64,8 @@ class _Look:
     lock: RLock = field(default_factory=RLock)
     connection: sa.Connection | None = None
     over: bool = False
+    fresh: set[str] = field(default_factory=set)
+    """Kitchens whose memory was looked after in this look."""
 
 
 class Store:
@@ -72,7 +75,7 @@ class Store:
         self._now, self.sealed, self.site = now, "", HOME
         self._open: ContextVar[Writer | None] = ContextVar("writer", default=None)
         self._held: ContextVar[_Look | None] = ContextVar("look", default=None)
-        self._queue = Queue()
+        self._queue, self._memory = Queue(), Memory(HOME)
         self._sites: dict[str, Store] = {HOME: self}
         self.sqlite = is_file(url)
         self.engine = opened(url)
@@ -91,7 +94,7 @@ class Store:
             if not KEY.fullmatch(site):
                 raise InputError("kitchen", repr(site), "a key of small letters, digits and _, 40 at most")
             found = copy(self)
-            found.site = site
+            found.site, found._memory = site, Memory(site)
             found = self._sites.setdefault(site, found)
         return found
 
@@ -183,10 +186,15 @@ class Store:
             finally:
                 self._open.reset(mark)
             connection.commit()
+        look = self._held.get()
+        if look is not None:
+            look.fresh.clear()
 
     @contextmanager
     def reading(self) -> Iterator[None]:
-        """All reads inside share one connection, opened by the first; what is written meanwhile is seen."""
+        """All reads inside share one connection, opened by the first. Facts are those of the first look at
+        them, with what is written inside; everything else is read as it is at that moment.
+        """
         if self._held.get() is not None:
             yield
             return
@@ -228,8 +236,28 @@ class Store:
         """Entries of this kitchen."""
         return ENTRY.c.site == self.site
 
+    @contextmanager
+    def _remembering(self) -> Iterator[sa.Connection | None]:
+        """A connection to read with and the memory up to date; None inside a block that has written here:
+        what it added is not kept yet, and in no memory.
+        """
+        with self.looking() as connection:
+            writer, look = self._open.get(), self._held.get()
+            mine = writer.others.get(self.site) if writer is not None else None
+            if mine is not None and mine.wrote:
+                yield None
+                return
+            fresh = writer.fresh if writer is not None else look.fresh if look and not look.over else set()
+            if self.site not in fresh:
+                self._memory.look(connection)
+                fresh.add(self.site)
+            yield connection
+
     def newest(self, *kinds: str) -> int:
         """Number of the newest entry of any of these kinds, 0 where there is none."""
+        with self._remembering() as connection:
+            if connection is not None:
+                return self._memory.newest(connection, kinds)
         query = sa.select(sa.func.max(ENTRY.c.number)).where(self._mine, ENTRY.c.kind.in_(kinds))
         with self.looking() as connection:
             return connection.execute(query).scalar() or 0
@@ -240,7 +268,7 @@ class Store:
         """Entries in order of number, read in blocks so that memory stays bounded; ``after`` a number, or
         before it when newest come first.
         """
-        return (_recorded(row) for row in self._rows(kind, newest_first, after))
+        return (recorded(row) for row in self._rows(kind, newest_first, after))
 
     def _rows(self, kind: str | None, newest_first: bool, after: int | None) -> Iterator[Any]:
         while True:
@@ -272,7 +300,7 @@ class Store:
             query = query.order_by(ENTRY.c.happened_at, ENTRY.c.number).limit(READ_BLOCK)
             with self.looking() as connection:
                 block = connection.execute(query).all()
-            yield from (_recorded(row) for row in block)
+            yield from (recorded(row) for row in block)
             if len(block) < READ_BLOCK:
                 return
             low, last = block[-1].happened_at, block[-1].number
@@ -287,7 +315,7 @@ class Store:
             .order_by(ENTRY.c.number)
         )
         with self.looking() as connection:
-            return [_recorded(row) for row in connection.execute(query)]
+            return [recorded(row) for row in connection.execute(query)]
 
     def entry(self, number: int) -> Recorded | None:
         """The entry of a number, or None."""
@@ -295,21 +323,46 @@ class Store:
             return None
         with self.looking() as connection:
             row = connection.execute(sa.select(ENTRY).where(self._mine, ENTRY.c.number == number)).first()
-        return _recorded(row) if row else None
+        return recorded(row) if row else None
 
     def facts(
         self, cls: type[F], *, newest_first: bool = False, after: int | None = None
     ) -> Iterator[Kept[F]]:
-        """Facts of a class, as :meth:`entries`; a row read before is not read again."""
+        """Facts of a class, as :meth:`entries`; what was read before is not read again."""
+        with self._remembering() as connection:
+            tail = self._memory.tail(connection, cls) if connection is not None else None
+        if tail is None:
+            yield from self._facts_read(cls, newest_first, after)
+        elif newest_first:
+            yield from tail.newest_first(after)
+            if not tail.whole:
+                older = tail.first if after is None else min(tail.first, after)
+                yield from self._facts_read(cls, True, older)
+        else:
+            older_ones = self._facts_read(cls, False, after) if (after or 0) + 1 < tail.first else iter(())
+            yield from takewhile(lambda item: item.number < tail.first, older_ones)
+            yield from tail.facts(after or 0)
+
+    def _facts_read(self, cls: type[F], newest_first: bool, after: int | None) -> Iterator[Kept[F]]:
         rows = self._rows(cls.KIND, newest_first, after)
         return (_fact(row, cls) for row in rows)  # type: ignore[arg-type]
 
     def facts_between(self, since: dt.datetime, until: dt.datetime, cls: type[F]) -> Iterator[Kept[F]]:
         """Facts of a class that happened in a span, as :meth:`between`."""
-        return (kept(item, cls) for item in self.between(since, until, cls.KIND))
+        with self._remembering() as connection:
+            tail = self._memory.tail(connection, cls) if connection is not None else None
+        if tail is None or not tail.whole:
+            yield from (kept(item, cls) for item in self.between(since, until, cls.KIND))
+        else:
+            found = [item for item in tail.facts() if since <= item.happened_at < until]
+            yield from sorted(found, key=lambda item: (item.happened_at, item.number))
 
     def current_facts(self, cls: type[F]) -> list[Kept[F]]:
         """Facts of a class that nothing has replaced, oldest first."""
+        with self._remembering() as connection:
+            if connection is not None and (tail := self._memory.tail(connection, cls)).whole:
+                replaced = self._memory.replaced(connection)
+                return [item for item in tail.facts() if item.number not in replaced]
         return [kept(item, cls) for item in self.current(cls.KIND)]
 
     def fact(self, number: int, cls: type[F]) -> Kept[F] | None:
@@ -323,7 +376,7 @@ class Store:
             return None
         with self.looking() as connection:
             row = connection.execute(sa.select(ENTRY).where(self._mine, ENTRY.c.replaces == number)).first()
-        return _recorded(row) if row else None
+        return recorded(row) if row else None
 
     def last(self) -> Point:
         """Number and hash of the newest entry, unchecked."""
@@ -378,22 +431,4 @@ class Store:
 @lru_cache(REMEMBERED)
 def _fact(row: sa.Row[Any], cls: type[F]) -> Kept[F]:
     """The fact of a row, by all that stands in it."""
-    return kept(_recorded(row), cls)
-
-
-def _recorded(row: Any) -> Recorded:
-    entry = Entry(
-        kind=row.kind,
-        happened_at=unstamp(row.happened_at),
-        author=row.author,
-        payload=json.loads(row.payload),
-        replaces=row.replaces,
-        versions=json.loads(row.versions),
-    )
-    return Recorded(
-        number=row.number,
-        entry=entry,
-        recorded_at=unstamp(row.recorded_at),
-        previous_hash=row.previous_hash,
-        hash=row.hash,
-    )
+    return kept(recorded(row), cls)

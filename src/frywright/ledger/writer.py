@@ -22,6 +22,8 @@ class Writer:
     def __init__(self, connection: sa.Connection, now: Callable[[], dt.datetime], site: str = HOME) -> None:
         self.connection, self._now, self._site = connection, now, site
         self.others: dict[str, Writer] = {site: self}
+        self.fresh: set[str] = set()
+        """Kitchens whose memory was looked after in this block; nobody else adds to them meanwhile."""
         last = connection.execute(
             sa.select(ENTRY.c.number, ENTRY.c.hash)
             .where(ENTRY.c.site == site)
@@ -30,6 +32,12 @@ class Writer:
         ).first()
         self._number: int = last.number if last else 0
         self._hash: str = last.hash if last else GENESIS
+        self._begun = self._number
+
+    @property
+    def wrote(self) -> bool:
+        """Whether this block has added an entry here."""
+        return self._number > self._begun
 
     def at(self, site: str) -> Writer:
         """The writer of another kitchen, in the same block."""

@@ -6,6 +6,8 @@ from collections.abc import Mapping
 from dataclasses import fields, is_dataclass
 from typing import Any
 
+_AS_THEY_ARE = frozenset({float, int, str, bool, type(None)})
+
 
 def plain(view: Any) -> Any:
     """Frozen dataclasses, mappings and sequences as dicts and lists, in the order of their fields.
@@ -17,5 +19,9 @@ def plain(view: Any) -> Any:
     if isinstance(view, Mapping):
         return {key: plain(value) for key, value in view.items()}
     if isinstance(view, list | tuple):
+        if _AS_THEY_ARE.issuperset(
+            map(type, view)
+        ):  # a curve's thousands of numbers are not asked one by one
+            return list(view)
         return [plain(value) for value in view]
     return view

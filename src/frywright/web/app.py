@@ -56,9 +56,9 @@ KNOCKS = ("/sign-in", "/code", "/first-owner")
 HEALTH, API = "/health/", "/api/"
 STAY_ON_TLS = "max-age=31536000; includeSubDomains"
 """Told a browser that came by TLS: for a year it comes by nothing else."""
-LEAST_PACKED_BYTES = 1000
+LEAST_PACKED_BYTES, PACKING_LEVEL = 1000, 5
 """Answers from this size are compressed. No page repeats what a stranger sent beside a secret: cookies go
-to our own pages only.
+to our own pages only. Packed harder, the Cook page is 0.5 % smaller and takes five times as long.
 """
 OWN_ADDRESS = re.compile(r'( (?:href|action|formaction|src|data-part)=")/(?!at/|static/|fonts/|/)')
 """Addresses of our own in a page; in each of several kitchens they begin with that kitchen's."""
@@ -173,7 +173,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
     for page in _pages():
         app.include_router(page.router(context))
     app.middleware("http")(_guard)
-    app.add_middleware(GZipMiddleware, minimum_size=LEAST_PACKED_BYTES)
+    app.add_middleware(GZipMiddleware, minimum_size=LEAST_PACKED_BYTES, compresslevel=PACKING_LEVEL)
     _tell_errors(app, context)
     return app
 

@@ -8,6 +8,7 @@ import unicodedata
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import suppress
 from dataclasses import dataclass, replace
+from functools import cache
 from math import ceil
 from threading import get_native_id
 from typing import Literal
@@ -52,7 +53,12 @@ def _stand_back() -> None:
 _HASHING = ThreadPoolExecutor(1, "hashing", _stand_back)
 """One secret at a time, 64 MiB each, whoever asks."""
 _HASHER = PasswordHasher(parallelism=1)  # Argon2id, RFC 9106 low memory, on one core so that another is free
-_NOBODY = _HASHER.hash("a password that nobody has")
+
+
+@cache
+def _nobody() -> str:
+    """Hash of a password that nobody has, made when it is first needed: starting waits for none."""
+    return _HASHER.hash("a password that nobody has")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -83,7 +89,7 @@ def hashed(secret: str) -> str:
 def fits(kept: str, secret: str) -> bool:
     """Whether a secret is the one kept; takes as long for an empty one."""
     try:
-        right = _HASHING.submit(_HASHER.verify, kept or _NOBODY, secret[:MOST_PASSWORD]).result()
+        right = _HASHING.submit(lambda: _HASHER.verify(kept or _nobody(), secret[:MOST_PASSWORD])).result()
     except Argon2Error:
         return False
     return bool(right) and bool(kept)

@@ -1,0 +1,202 @@
+"""What was read of a store before. One small question a look finds what is new since; the rest is kept.
+
+Entries are only ever added, so facts read once stay as they are. Another program may have added some, and a
+file may have been put in another one's place: each look asks for the newest entry known, by number and hash,
+and for those after it. If that one is not there as it was, everything is read anew.
+"""
+
+from __future__ import annotations
+
+import json
+from collections import OrderedDict
+from collections.abc import Iterator
+from dataclasses import dataclass
+from threading import Lock, RLock
+from typing import Any, Generic
+
+import sqlalchemy as sa
+
+from frywright.ledger.facts.fact import F, Kept, kept
+from frywright.ledger.tables import ENTRY
+from frywright.model.entry import GENESIS, Entry, Recorded, unstamp
+
+TAIL_COUNT = 2000
+"""Newest entries of a kind that are kept; a kind with fewer is kept whole."""
+MOST_KEPT = 40_000
+"""Entries kept by one process, of all its kitchens together: about 60 MB (own estimate)."""
+MOST_NEW = 5000
+"""More new entries than this at one look, and everything is read anew."""
+
+_HERE: sa.BindParameter[str] = sa.bindparam("here")
+_KIND: sa.BindParameter[str] = sa.bindparam("kind")
+_FROM: sa.BindParameter[int] = sa.bindparam("from")
+_UP_TO: sa.BindParameter[int] = sa.bindparam("up_to")
+_MOST: sa.BindParameter[int] = sa.bindparam("most")
+_MINE, _KNOWN = ENTRY.c.site == _HERE, ENTRY.c.number <= _UP_TO
+_SINCE = (
+    sa.select(ENTRY.c.number, ENTRY.c.kind, ENTRY.c.replaces, ENTRY.c.hash)
+    .where(_MINE, ENTRY.c.number >= _FROM)
+    .order_by(ENTRY.c.number)
+    .limit(_MOST)
+)
+_LAST = sa.select(ENTRY.c.number, ENTRY.c.hash).where(_MINE).order_by(ENTRY.c.number.desc()).limit(1)
+_NEWEST = sa.select(sa.func.max(ENTRY.c.number)).where(_MINE, _KNOWN, ENTRY.c.kind == _KIND)
+_REPLACED = sa.select(ENTRY.c.replaces).where(_MINE, _KNOWN, ENTRY.c.replaces.is_not(None))
+_OF_KIND = (
+    sa.select(ENTRY)
+    .where(_MINE, _KNOWN, ENTRY.c.kind == _KIND, ENTRY.c.number > _FROM)
+    .order_by(ENTRY.c.number.desc())
+    .limit(_MOST)
+)
+
+
+def recorded(row: Any) -> Recorded:
+    """A row as the entry it holds."""
+    entry = Entry(
+        kind=row.kind,
+        happened_at=unstamp(row.happened_at),
+        author=row.author,
+        payload=json.loads(row.payload),
+        replaces=row.replaces,
+        versions=json.loads(row.versions),
+    )
+    return Recorded(
+        number=row.number,
+        entry=entry,
+        recorded_at=unstamp(row.recorded_at),
+        previous_hash=row.previous_hash,
+        hash=row.hash,
+    )
+
+
+class _Kept(Generic[F]):
+    """A row, and its fact from the first time that somebody asks for it."""
+
+    __slots__ = ("_fact", "_row", "number")
+
+    def __init__(self, row: Any) -> None:
+        self.number: int = row.number
+        self._row: Any = row
+        self._fact: Kept[F] | None = None
+
+    def fact(self, cls: type[F]) -> Kept[F]:
+        """The fact."""
+        row, found = self._row, self._fact  # in this order: another thread may let the row go meanwhile
+        if found is None:
+            found = self._fact = kept(recorded(row), cls)
+            self._row = None
+        return found
+
+
+@dataclass(frozen=True, slots=True)
+class Tail(Generic[F]):
+    """The newest facts of a kind, oldest first, up to an entry; ``whole`` where there are no older ones."""
+
+    cls: type[F]
+    items: tuple[_Kept[F], ...]
+    whole: bool
+    up_to: int
+
+    def facts(self, after: int = 0) -> Iterator[Kept[F]]:
+        """Oldest first, after a number."""
+        return (item.fact(self.cls) for item in self.items if item.number > after)
+
+    def newest_first(self, before: int | None = None) -> Iterator[Kept[F]]:
+        """Newest first, before a number."""
+        return (x.fact(self.cls) for x in reversed(self.items) if before is None or x.number < before)
+
+    @property
+    def first(self) -> int:
+        """Number of its oldest fact; facts from there on are all here."""
+        return 0 if self.whole else self.items[0].number
+
+
+_TAILS: OrderedDict[tuple[Memory, type[Any]], Tail[Any]] = OrderedDict()
+_TURN = Lock()
+"""Guards what all memories of this process keep together."""
+
+
+class Memory:
+    """What this process knows of one kitchen's entries, up to the newest one it has seen."""
+
+    def __init__(self, site: str) -> None:
+        self._site, self._last, self._turn = site, (0, GENESIS), RLock()
+        self._newest: dict[str, int] = {}
+        self._replaced: set[int] | None = None
+
+    def look(self, connection: sa.Connection) -> None:
+        """Find what is new, or see that the store is another one than before."""
+        with self._turn:
+            number, link = self._last
+            known = {"here": self._site, "from": number, "most": MOST_NEW}
+            rows = connection.execute(_SINCE, known).all() if number else []
+            if not rows or (rows[0].number, rows[0].hash) != (number, link) or len(rows) == MOST_NEW:
+                self._forget(connection)
+                return
+            for row in rows[1:]:
+                if row.kind in self._newest:
+                    self._newest[row.kind] = row.number
+                if row.replaces is not None and self._replaced is not None:
+                    self._replaced.add(row.replaces)
+            self._last = rows[-1].number, rows[-1].hash
+
+    def _forget(self, connection: sa.Connection) -> None:
+        row = connection.execute(_LAST, {"here": self._site}).first()
+        self._last = (row.number, row.hash) if row else (0, GENESIS)
+        self._newest, self._replaced = {}, None
+        with _TURN:
+            for key in [key for key in _TAILS if key[0] is self]:
+                del _TAILS[key]
+
+    def newest(self, connection: sa.Connection, kinds: tuple[str, ...]) -> int:
+        """Number of the newest entry of any of these kinds, 0 where there is none."""
+        with self._turn:
+            for kind in kinds:
+                if kind not in self._newest:
+                    asked = {"here": self._site, "kind": kind, "up_to": self._last[0]}
+                    self._newest[kind] = connection.execute(_NEWEST, asked).scalar() or 0
+            return max((self._newest[kind] for kind in kinds), default=0)
+
+    def replaced(self, connection: sa.Connection) -> set[int]:
+        """Numbers of the entries that another one replaced."""
+        with self._turn:
+            if self._replaced is None:
+                asked = {"here": self._site, "up_to": self._last[0]}
+                self._replaced = set(connection.execute(_REPLACED, asked).scalars())
+            return self._replaced
+
+    def tail(self, connection: sa.Connection, cls: type[F]) -> Tail[F]:
+        """The newest facts of a class."""
+        key = self, cls
+        with self._turn:
+            newest, found = self.newest(connection, (cls.KIND,)), self._found(key)
+            if newest > found.up_to:
+                found = self._longer(connection, found, newest)
+                self._keep(key, found)
+            return found
+
+    @staticmethod
+    def _found(key: tuple[Memory, type[F]]) -> Tail[F]:
+        with _TURN:
+            if key in _TAILS:
+                _TAILS.move_to_end(key)
+            return _TAILS.get(key) or Tail(key[1], (), True, 0)
+
+    @staticmethod
+    def _keep(key: tuple[Memory, type[F]], tail: Tail[F]) -> None:
+        """Keep a tail; those not asked for longest make room."""
+        with _TURN:
+            _TAILS[key] = tail
+            while len(_TAILS) > 1 and sum(len(t.items) for t in _TAILS.values()) > MOST_KEPT:
+                _TAILS.popitem(last=False)
+
+    def _longer(self, connection: sa.Connection, old: Tail[F], newest: int) -> Tail[F]:
+        """A tail with what was added since."""
+        asked = {"here": self._site, "kind": old.cls.KIND, "from": old.up_to, "up_to": newest}
+        rows = connection.execute(_OF_KIND, {**asked, "most": TAIL_COUNT}).all()
+        joined = (*old.items, *(_Kept[F](row) for row in reversed(rows)))
+        if len(rows) == TAIL_COUNT:  # there may be some between the two
+            return Tail(old.cls, joined[-TAIL_COUNT:], False, newest)
+        if len(joined) > 2 * TAIL_COUNT:
+            return Tail(old.cls, joined[-TAIL_COUNT:], False, newest)
+        return Tail(old.cls, joined, old.whole, newest)

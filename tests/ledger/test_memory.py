@@ -1,0 +1,191 @@
+"""What a process remembers of a store: nothing is read twice, and nothing that others add is missed."""
+
+from __future__ import annotations
+
+import datetime as dt
+import shutil
+import sqlite3
+from contextlib import contextmanager
+
+import pytest
+import sqlalchemy as sa
+
+from frywright.ledger import memory
+from frywright.ledger.facts.day import DayNoted
+from frywright.ledger.store import Store
+from frywright.model.entry import Entry
+from frywright.model.errors import RecordError
+
+MOMENT = dt.datetime(2026, 11, 26, 12, 0, tzinfo=dt.UTC)
+
+
+def note(store, event, day=0, replaces=None):
+    """Keep a note of a day; its number."""
+    fact = DayNoted(date=MOMENT.date() + dt.timedelta(days=day), event=event, factor_n=1.5)
+    kept = Entry(
+        kind=DayNoted.KIND,
+        happened_at=MOMENT + dt.timedelta(days=day),
+        author="Ada",
+        payload=fact.payload(),
+        replaces=replaces,
+    )
+    with store.writing() as writer:
+        return writer.add(kept).number
+
+
+def events(found):
+    """What the notes say."""
+    return [item.fact.event for item in found]
+
+
+@pytest.fixture
+def path(tmp_path):
+    return tmp_path / "m.db"
+
+
+@pytest.fixture
+def store(path):
+    return Store.file(path, lambda: MOMENT)
+
+
+@contextmanager
+def counted(store):
+    """Rows of entries read inside."""
+    rows = []
+
+    def seen(connection, cursor, statement, *_):
+        rows.append(statement)
+
+    sa.event.listen(store.engine, "after_cursor_execute", seen)
+    try:
+        yield rows
+    finally:
+        sa.event.remove(store.engine, "after_cursor_execute", seen)
+
+
+def test_facts_are_read_once_and_one_question_a_look_finds_that_nothing_is_new(store):
+    """The same objects come back, for any order and way to ask."""
+    for n in range(5):
+        note(store, f"e{n}", n)
+    first = list(store.facts(DayNoted))
+    store.current_facts(DayNoted)
+    with store.reading(), counted(store) as asked:
+        again = list(store.facts(DayNoted))
+        back = list(store.facts(DayNoted, newest_first=True))
+        now = store.current_facts(DayNoted)
+        span = list(store.facts_between(MOMENT, MOMENT + dt.timedelta(days=3), DayNoted))
+        assert store.newest(DayNoted.KIND) == 5
+    assert all(a is b for a, b in zip(first, again, strict=True))
+    assert back == first[::-1] and now == first and span == first[:3]
+    assert len(asked) == 1
+
+
+def test_what_another_program_adds_is_seen_at_the_next_look(store, path):
+    """Two programs on one file."""
+    other = Store.file(path, lambda: MOMENT)
+    note(store, "one")
+    assert events(other.facts(DayNoted)) == ["one"]
+    number = note(other, "two")
+    assert events(store.facts(DayNoted)) == ["one", "two"] and store.newest(DayNoted.KIND) == number
+    note(other, "three", replaces=number)
+    assert events(store.current_facts(DayNoted)) == ["one", "three"]
+    assert events(store.facts(DayNoted, after=number)) == ["three"]
+
+
+def test_a_block_sees_what_it_wrote_and_nobody_what_was_undone(store):
+    """Also inside a look that was begun before."""
+    note(store, "one")
+    with store.reading():
+        assert events(store.facts(DayNoted)) == ["one"]
+        with pytest.raises(ZeroDivisionError), store.writing():
+            number = note(store, "two")
+            assert events(store.facts(DayNoted)) == ["one", "two"] and store.newest(DayNoted.KIND) == number
+            assert events(store.facts(DayNoted, newest_first=True)) == ["two", "one"]
+            assert events(store.current_facts(DayNoted)) == ["one", "two"]
+            assert len(list(store.facts_between(MOMENT, MOMENT + dt.timedelta(days=1), DayNoted))) == 2
+            raise ZeroDivisionError
+        assert events(store.facts(DayNoted)) == ["one"]
+        note(store, "three")
+        assert events(store.facts(DayNoted)) == ["one", "three"]
+
+
+def test_kitchens_of_one_store_remember_apart(store):
+    """Numbers begin anew in each."""
+    second = store.at("second")
+    note(store, "home")
+    note(second, "there")
+    assert events(store.facts(DayNoted)) == ["home"] and events(second.facts(DayNoted)) == ["there"]
+    with store.writing():
+        note(second, "more")
+        assert events(second.facts(DayNoted)) == ["there", "more"]
+        assert events(store.facts(DayNoted)) == ["home"]
+
+
+@pytest.mark.parametrize("notes", [1, 2, 5])
+def test_a_file_put_in_the_place_of_the_store_is_read_anew(store, path, tmp_path, notes):
+    """A shorter, an equally long and a longer record of other entries."""
+    other = Store.file(tmp_path / "o.db", lambda: MOMENT)
+    for n in range(notes):
+        note(other, f"other {n}")
+    for n in range(2):
+        note(store, f"mine {n}")
+    assert len(list(store.facts(DayNoted))) == 2
+    with sqlite3.connect(tmp_path / "o.db") as raw:
+        raw.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+    for end in ("-wal", "-shm"):
+        path.with_name(path.name + end).unlink(missing_ok=True)
+    shutil.copy(tmp_path / "o.db", path)
+    assert events(store.facts(DayNoted)) == [f"other {n}" for n in range(notes)]
+    assert store.newest(DayNoted.KIND) == notes
+
+
+def test_a_long_kind_keeps_its_newest_and_reads_the_older_ones(store, monkeypatch):
+    """Every way to ask gives the same as one that keeps all."""
+    numbers = [note(store, f"e{n}", n % 7) for n in range(9)]
+    note(store, "changed", replaces=numbers[2])
+    fresh = Store.file(store.files.with_suffix(""), lambda: MOMENT)
+    monkeypatch.setattr(memory, "TAIL_COUNT", 3)
+    span = MOMENT + dt.timedelta(days=1), MOMENT + dt.timedelta(days=4)
+    for more in ("", "ten", "eleven", "twelve", "thirteen", "fourteen"):
+        if more:
+            note(store, more)
+        whole = [item.number for item in store.entries(DayNoted.KIND)]
+        tail = fresh._memory
+        for after in (None, 0, 2, 7, 8, 9, 50):
+            found = [item.number for item in fresh.facts(DayNoted, after=after)]
+            assert found == [n for n in whole if n > (after or 0)]
+            found = [item.number for item in fresh.facts(DayNoted, newest_first=True, after=after)]
+            assert found == [n for n in whole[::-1] if after is None or n < after]
+        current, between = store.current(DayNoted.KIND), store.between(*span, DayNoted.KIND)
+        assert [x.number for x in fresh.current_facts(DayNoted)] == [x.number for x in current]
+        assert [x.number for x in fresh.facts_between(*span, DayNoted)] == [x.number for x in between]
+        kept = memory._TAILS[tail, DayNoted]
+        assert not kept.whole and 3 <= len(kept.items) <= 6
+
+
+def test_memory_stays_bounded_over_kitchens(store, monkeypatch):
+    """The kinds not asked for longest make room."""
+    for key in ("a", "b", "c"):
+        for n in range(4):
+            note(store.at(key), f"{key}{n}")
+    monkeypatch.setattr(memory, "MOST_KEPT", 9)
+    for _ in range(2):
+        for key in ("a", "b", "c"):
+            assert events(store.at(key).facts(DayNoted)) == [f"{key}{n}" for n in range(4)]
+            assert sum(len(tail.items) for tail in memory._TAILS.values()) <= 9
+
+
+def test_what_is_changed_behind_the_program_is_found_by_the_chain_and_moves_no_page(store, path):
+    """Facts stay as they were when they were read; a program that starts later reads the changed row, and
+    both say that the chain is broken.
+    """
+    note(store, "fair")
+    assert events(store.facts(DayNoted)) == ["fair"]
+    with sqlite3.connect(path) as raw:
+        raw.execute("DROP TRIGGER entry_no_update")
+        raw.execute("UPDATE entry SET payload = replace(payload, 'fair', 'rain')")
+    later = Store.file(path, lambda: MOMENT)
+    assert events(store.facts(DayNoted)) == ["fair"] and events(later.facts(DayNoted)) == ["rain"]
+    for one in (store, later):
+        with pytest.raises(RecordError, match="breaks at entry 1"):
+            one.verify()
