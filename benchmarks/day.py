@@ -1,4 +1,7 @@
-"""Decision value and speed of the day engine: python -m benchmarks.day [days] [picture.svg]
+"""Decision value and speed of the day engine: python -m benchmarks.day [--days 200] [--seed 2026]
+[--banks 1:1,8:8] [--worlds "short holds,late till"] [--workers 2] [--speed] [--picture picture.svg]
+
+Without ``--banks``, ``--worlds`` or ``--speed`` everything is played and measured.
 
 Invented banks of one to eight fryers (seeds below); the engine against tuned par and against the tuned rule
 by part of the day, on paired days (common random numbers) on which neither was tuned; ten worlds in which the
@@ -8,6 +11,7 @@ known demand against a proven bound.
 
 from __future__ import annotations
 
+import argparse
 import sys
 from concurrent.futures import ProcessPoolExecutor
 from dataclasses import replace
@@ -87,12 +91,12 @@ def rules_of(day: Day) -> tuple[Par, Rule]:
     return par, tuned_rule(day, drawn, par, TUNE_ROUNDS)
 
 
-def part(question: tuple[int, int, int, int]) -> tuple[np.ndarray, np.ndarray, np.ndarray, float]:
+def part(question: tuple[int, int, int, int, int]) -> tuple[np.ndarray, np.ndarray, np.ndarray, float]:
     """Costs of par, rule and engine on every so many days, and CPU seconds a day of the engine."""
-    fryers, seed, days, first = question
+    fryers, seed, days, first, play_seed = question
     day = bank(fryers, seed)
     par, rule = rules_of(day)
-    demand = draw_days(day, days, PLAY_SEED)[first::PIECES]
+    demand = draw_days(day, days, play_seed)[first::PIECES]
     replay(day, demand[:1], rule, Look(paths_count=2, horizon_slots_count=20))
     start = process_time()
     played = replay(day, demand, rule, Look.for_bank(fryers))
@@ -102,9 +106,9 @@ def part(question: tuple[int, int, int, int]) -> tuple[np.ndarray, np.ndarray, n
     return *base, played.cost_money, seconds
 
 
-def world(name: str, days: int) -> tuple[Day, np.ndarray, int]:
+def world(name: str, days: int, play_seed: int) -> tuple[Day, np.ndarray, int]:
     """A day as it is believed, days as they are, and by how many slots the till is late."""
-    day, rng = bank(*WORLD_BANK), np.random.default_rng(PLAY_SEED)
+    day, rng = bank(*WORLD_BANK), np.random.default_rng(play_seed)
     truth, late = day, 0
     if name == "low volume":
         day = truth = replace(day, mean_n=0.35 * day.mean_n)
@@ -131,15 +135,17 @@ def world(name: str, days: int) -> tuple[Day, np.ndarray, int]:
     if name == "correlated demand":  # every hour all products run at a level of their own
         hours = rng.gamma(1 / 0.4**2, 0.4**2, size=(days, day.slots_count // 12 + 1)).repeat(12, axis=1)
         levels = hours[:, : day.slots_count]
-        drawn = [draw_days(replace(day, mean_n=day.mean_n * x), 1, n)[0] for n, x in enumerate(levels)]
+        drawn = [
+            draw_days(replace(day, mean_n=day.mean_n * x), 1, play_seed + n)[0] for n, x in enumerate(levels)
+        ]
         return day, np.array(drawn), late
-    return day, draw_days(truth, days, PLAY_SEED), late
+    return day, draw_days(truth, days, play_seed), late
 
 
-def in_world(question: tuple[str, int, int]) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+def in_world(question: tuple[str, int, int, int]) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
     """Costs of par, rule and engine on every so many days of a world."""
-    name, days, first = question
-    day, demand, late = world(name, days)
+    name, days, first, play_seed = question
+    day, demand, late = world(name, days, play_seed)
     par, rule = rules_of(day)
     none = Look(paths_count=0, horizon_slots_count=0, late_slots_count=late)
     looks = (
@@ -157,12 +163,14 @@ def against(played: np.ndarray, base: np.ndarray) -> str:
     return f"{change.mean():+.1f} ± {1.96 * change.std(ddof=1) / np.sqrt(len(change)):.1f} %"
 
 
-def all_banks(days: int) -> list[tuple[int, float, float]]:
+def all_banks(
+    banks: tuple[tuple[int, int], ...], days: int, play_seed: int, workers: int
+) -> list[tuple[int, float, float]]:
     """The banks, printed; fryers, gain over par and seconds a day of each."""
     rows = []
-    for fryers, seed in INSTANCES:
-        with ProcessPoolExecutor(2) as pool:
-            parts = list(pool.map(part, [(fryers, seed, days, n) for n in range(PIECES)]))
+    for fryers, seed in banks:
+        with ProcessPoolExecutor(workers) as pool:
+            parts = list(pool.map(part, [(fryers, seed, days, n, play_seed) for n in range(PIECES)]))
         par, rule, played = (np.concatenate([p[k] for p in parts]) for k in (0, 1, 2))
         rows.append((fryers, float(100.0 * (played - par).mean() / par.mean()), parts[0][3]))
         sys.stdout.write(
@@ -175,11 +183,11 @@ def all_banks(days: int) -> list[tuple[int, float, float]]:
     return rows
 
 
-def all_worlds(days: int) -> None:
+def all_worlds(names: tuple[str, ...], days: int, play_seed: int, workers: int) -> None:
     """The worlds, printed: whether the engine ever costs more than the rule (one-sided, 5 %)."""
-    for name in WORLDS:
-        with ProcessPoolExecutor(2) as pool:
-            parts = list(pool.map(in_world, [(name, days, n) for n in range(PIECES)]))
+    for name in names:
+        with ProcessPoolExecutor(workers) as pool:
+            parts = list(pool.map(in_world, [(name, days, n, play_seed) for n in range(PIECES)]))
         par, rule, played = (np.concatenate([p[k] for p in parts]) for k in (0, 1, 2))
         change = played - rule
         worse = change.mean() - 1.645 * change.std(ddof=1) / np.sqrt(len(change)) > 0
@@ -270,19 +278,14 @@ def picture(rows: list[tuple[int, float, float]], path: str) -> None:
     Path(path).write_text(svg(spec), "utf-8")
 
 
-def main() -> None:
-    """Print the tables."""
-    days = int(sys.argv[1]) if len(sys.argv) > 1 else 200
-    rows = all_banks(days)
-    all_worlds(days)
+def speed() -> None:
+    """Days of par, decisions and plans timed, known demand against a proven bound; printed."""
     for fryers, seed in INSTANCES:
         day = bank(fryers, seed)
         many, rule = draw_days(day, 1000, 5), Par()
         start = process_time()
         replay_par(day, many, rule)
         sys.stdout.write(f"{fryers} fryers: 1000 days of par {process_time() - start:.2f} s\n")
-    if len(sys.argv) > 2:
-        picture(rows, sys.argv[2])
     for fryers, products in ((4, 6), (8, 12)):
         usual, most = advice_ms(fryers, products)
         morning, again = plan_s(fryers)
@@ -292,6 +295,36 @@ def main() -> None:
         )
     for case in ((1, 1, 36, 20.0), (1, 1, 72, 60.0), (2, 2, 72, 60.0)):
         sys.stdout.write(deterministic(case) + "\n")
+
+
+def asked() -> argparse.Namespace:
+    """What the command line asks for."""
+    words = argparse.ArgumentParser(prog="python -m benchmarks.day", description=__doc__)
+    words.add_argument("--days", type=int, default=200, help="paired days of each bank and world")
+    words.add_argument("--seed", type=int, default=PLAY_SEED, help="of the days played")
+    words.add_argument("--banks", default="", help="fryers:seed, with commas; all")
+    words.add_argument("--worlds", default="", help="names with commas; all")
+    words.add_argument("--workers", type=int, default=2)
+    words.add_argument("--speed", action="store_true", help="times and known demand")
+    words.add_argument("--picture", default="", help="where the picture of the banks goes")
+    return words.parse_args()
+
+
+def main() -> None:
+    """Print the tables."""
+    told = asked()
+    every = not (told.banks or told.worlds or told.speed)
+    if told.banks or every:
+        named = () if told.banks in ("", "all") else told.banks.split(",")
+        banks = tuple((int(x.split(":")[0]), int(x.split(":")[1])) for x in named) or INSTANCES
+        rows = all_banks(banks, told.days, told.seed, told.workers)
+        if told.picture:
+            picture(rows, told.picture)
+    if told.worlds or every:
+        names = WORLDS if told.worlds in ("", "all") else tuple(told.worlds.split(","))
+        all_worlds(names, told.days, told.seed, told.workers)
+    if told.speed or every:
+        speed()
 
 
 if __name__ == "__main__":

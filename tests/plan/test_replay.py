@@ -152,7 +152,9 @@ def test_the_check_finds_every_kind_of_fault():
         "no such fryer or slot": Plan(filters=((77, 3),)),
         "into a rush": Plan(filters=((0, 39),)),
         "turns at once": Plan(filters=((0, 10), (1, 11))),
-        "not at heat": Plan(
+        "filter turn in slot 40: fryer 2 is not at heat": Plan(filters=((2, 40),)),
+        "would end after the close": Plan(filters=((0, 59),)),
+        "2 is not at heat": Plan(
             drops=(Drop(fryer=2, item=1 if 2 in day.items[1].fryers else 0, load=0, slot=40),)
         ),
         "kW of": Plan(drops=(good, twin)),

@@ -1,11 +1,12 @@
 """The best plan of a day whose demand is known, and a proven bound on it: what no rule can beat.
 
-Used to judge the engine, and at the close to say how much better a seer would have done. Filter turns are
-left out of both.
+Used to judge the engine, and to say how much better a seer would have done. Both know every rule of the bank:
+filter turns, rushes, windows, power, hands.
 """
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -41,32 +42,29 @@ def without_filters(day: Day) -> Day:
     return replace(day, filter_every_count=10_000)
 
 
-def best_plan(day: Day, demand: ArrayLike, passes: int = 2_000_000, seeds: int = 4) -> tuple[Plan, float]:
+def best_plan(day: Day, demand: ArrayLike, passes: int = 2_000_000, seeds: int = 8) -> tuple[Plan, float]:
     """A plan for known demand (item, slot), by looking ahead with full knowledge and annealing from there;
     and its cost.
 
     Raises
     ------
     InputError
-        Demand of another shape, or a day with windows or a power cap (they are not searched).
+        Demand of another shape.
     """
-    asked = _known(day, demand)
-    if day.up or day.cap_w < float("inf"):
-        raise InputError("day", "windows or a power cap", "one without them")
-    free, rules = without_filters(day), given(day, Par())
-    seer = replace(free, mean_n=np.maximum(asked, 1e-6).astype(float), level_cv_frac=0.01)
+    asked, rules = _known(day, demand), given(day, Par())
+    seer = replace(day, mean_n=np.maximum(asked, 1e-6).astype(float), level_cv_frac=0.01)
     start = replay(
         seer, asked[None], Par(), Look(paths_count=2, horizon_slots_count=day.slots_count, z_n=0.0)
     ).plans[0]
-    rooms = max(2 * len(start.drops), day.slots_count * day.fryers_count // 3)
+    first = [(d.fryer, d.item, d.load, d.slot) for d in start.drops]
+    first += [(f, -1, 0, t) for f, t in start.filters]
+    rooms = max(2 * len(first), day.slots_count * day.fryers_count // 3)
     best, least = Plan(), float("inf")
     for seed in range(seeds):
         rows = np.full((rooms, 4), -1, dtype=np.int64)
-        for n, drop in enumerate(start.drops if seed % 2 == 0 else ()):
-            rows[n] = drop.fryer, drop.item, drop.load, drop.slot
-        cost = moves.anneal(
-            rows, asked, rules[:5], day.hands_count, day.fryers_count, (passes // seeds, HEAT_MONEY, seed + 1)
-        )
+        for n, row in enumerate(first if seed % 2 == 0 else ()):
+            rows[n] = row
+        cost = moves.anneal(rows, asked, rules, (passes // seeds, HEAT_MONEY, seed + 1))
         if cost < least:
             best, least = plan_of(rows), float(cost)
     return best, least
@@ -82,28 +80,27 @@ def _known(day: Day, demand: ArrayLike) -> NDArray[np.int64]:
 
 
 def bound(day: Day, demand: ArrayLike, seconds: float = 60.0) -> Bound:
-    """A proven bound for a bank of equal fryers and known demand, by mixed-integer programming (HiGHS).
+    """A proven bound for known demand, by mixed-integer programming (HiGHS).
 
-    Loads of a slot are counted, sales are flows from the slot of the lift to the slots of its hold life; a
-    flow needs a load behind it.
+    Loads of a slot are counted, in a bank of equal fryers without filter turns together, else for each fryer;
+    sales are flows from the slot of the lift to the slots of its hold life; a flow needs a load behind it.
 
     Raises
     ------
-    InputError
-        Fryers that are not equal.
     SolveError
         The solver gave no bound in the time.
     """
     asked = _known(day, demand)
-    if any(set(load.fryers) != set(range(day.fryers_count)) for item in day.items for load in item.loads):
-        raise InputError("fryers", "unequal", "a bank in which every load may go into every fryer")
     model = _solver()
     for option in ("output_flag", "log_to_console"):
         model.setOptionValue(option, False)
     model.setOptionValue("time_limit", float(seconds))
     model.setOptionValue("mip_rel_gap", 1e-4)
-    starts = _loads(model, day)
-    _bank(model, day, starts)
+    if _equal(day):
+        starts: Starts = _loads(model, day, day.fryers_count)
+        _bank(model, day, starts, (), day.fryers_count)
+    else:
+        starts = _each(model, day)
     for i, item in enumerate(day.items):
         _flows(model, day, i, asked[i], starts)
         model.changeObjectiveOffset(model.getObjectiveOffset()[1] + item.short_money * float(asked[i].sum()))
@@ -112,6 +109,13 @@ def bound(day: Day, demand: ArrayLike, seconds: float = 60.0) -> Bound:
     if not np.isfinite(info.mip_dual_bound):
         raise SolveError("The solver proved nothing in the time given; allow more seconds.", info)
     return Bound(least_money=float(info.mip_dual_bound), found_money=float(info.objective_function_value))
+
+
+def _equal(day: Day) -> bool:
+    """Whether all fryers are alike and no filter turn, window or cap comes between."""
+    whole = set(range(day.fryers_count))
+    alike = all(set(load.fryers) == whole for item in day.items for load in item.loads)
+    return alike and day.filter_every_count >= 10_000 and not day.up and day.cap_w == float("inf")
 
 
 def _solver() -> Any:
@@ -133,22 +137,30 @@ def _solver() -> Any:
 
 
 Starts = dict[tuple[int, int, int], Any]
+Turns = Sequence[tuple[int, Any]]
+"""Slots of filter turns with what counts them."""
 
 
-def _loads(model: Any, day: Day) -> Starts:
-    """Whole numbers of loads (item, load, slot); money of a batch and of all its units wasted."""
-    found = {}
+def _loads(model: Any, day: Day, most: int, fryer: int | None = None) -> Starts:
+    """Whole numbers of loads (item, load, slot), of one fryer or of all; money of a batch and of all its
+    units wasted.
+    """
+    found, (low, high) = {}, day.window(fryer) if fryer is not None else (0, day.slots_count)
     for i, item in enumerate(day.items):
         for k, load in enumerate(item.loads):
-            for t in range(day.slots_count - load.cook_slots_count):
+            if fryer is not None and fryer not in load.fryers:
+                continue
+            for t in range(low, min(day.slots_count, high) - load.cook_slots_count):
                 money = load.batch_money + item.waste_money * load.units_count
-                found[i, k, t] = model.addIntegral(lb=0, ub=day.fryers_count, obj=money)
+                found[i, k, t] = model.addIntegral(lb=0, ub=most, obj=money)
     return found
 
 
-def _bank(model: Any, day: Day, starts: Starts) -> None:
+def _bank(model: Any, day: Day, starts: Starts, turns: Turns, fryers: int) -> None:
+    """Fryers and hands are not in two places."""
     for t in range(day.slots_count):
-        busy, hands = [], []
+        busy = [x for s, x in turns if s <= t < s + day.filter_slots_count]
+        hands = [x for s, x in turns if s == t]
         for (i, k, s), x in starts.items():
             load = day.items[i].loads[k]
             if s <= t < s + load.cook_slots_count + load.recovery_slots_count:
@@ -156,9 +168,63 @@ def _bank(model: Any, day: Day, starts: Starts) -> None:
             if t in (s, s + load.cook_slots_count):
                 hands.append(x)
         if busy:
-            model.addConstr(sum(busy) <= day.fryers_count)
-        if hands:
+            model.addConstr(sum(busy) <= fryers)
+        if hands and fryers == day.fryers_count:
             model.addConstr(sum(hands) <= day.hands_count)
+
+
+def _each(model: Any, day: Day) -> Starts:
+    """Every fryer with its own loads and filter turns; loads of all, by item, load and slot."""
+    loads, turns = [], []
+    for f in range(day.fryers_count):
+        own, clean = _loads(model, day, 1, f), _turns(model, day, f)
+        if day.fryers_count > 1:
+            _bank(model, day, own, clean, 1)
+        _between(model, day, own, clean)
+        loads.append(own)
+        turns.append(clean)
+    whole = {key: sum(own[key] for own in loads if key in own) for key in {k for own in loads for k in own}}
+    every = [pair for clean in turns for pair in clean]
+    _bank(model, day, whole, every, day.fryers_count)
+    for t in range(day.slots_count):
+        running = [x for s, x in every if s <= t < s + day.filter_slots_count]
+        if running:
+            model.addConstr(sum(running) <= day.filters_at_once_count)
+        drawn = [
+            day.power_w[f] * x
+            for f, own in enumerate(loads)
+            for (i, k, s), x in own.items()
+            if day.power_w and s <= t < s + sum(_slots(day, i, k))
+        ]
+        if drawn and day.cap_w < float("inf"):
+            model.addConstr(sum(drawn) <= day.cap_w)
+    return whole
+
+
+def _slots(day: Day, i: int, k: int) -> tuple[int, int]:
+    load = day.items[i].loads[k]
+    return load.cook_slots_count, load.recovery_slots_count
+
+
+def _turns(model: Any, day: Day, fryer: int) -> Turns:
+    """Slots in which a fryer may begin a filter turn."""
+    low, high = day.window(fryer)
+    return [
+        (t, model.addIntegral(lb=0, ub=1, obj=day.filter_money))
+        for t in range(low, min(high, day.slots_count - day.filter_slots_count + 1))
+        if not any(day.in_rush(s) for s in range(t, t + day.filter_slots_count))
+    ]
+
+
+def _between(model: Any, day: Day, own: Starts, turns: Turns) -> None:
+    """From any slot to any other a fryer does no more loads than its filter turns between them allow."""
+    every = day.filter_every_count
+    slots = sorted({t for _, _, t in own})
+    for n, low in enumerate(slots):
+        for high in slots[n + every :]:
+            done = [x for (_, _, t), x in own.items() if low <= t <= high]
+            clean = [x for t, x in turns if low < t < high]
+            model.addConstr(sum(done) <= every + (every * sum(clean) if clean else 0))
 
 
 def _flows(model: Any, day: Day, i: int, asked: NDArray[np.int64], starts: Starts) -> None:

@@ -156,8 +156,21 @@ def world_of(day: Day, state: State) -> tuple[int, tuple[Array, ...], Array]:
         if done > t:
             fryers[0, fryer] = max(fryers[0, fryer], done)
             slots[1, t : min(done, day.slots_count)] += 1
+    for out in state.lifts:  # a fryer that heats up again takes no load, and draws its power
+        done = ceil(out.ready_n - part - 1e-9)
+        if done > t and out.fryer not in state.down:
+            fryers[0, out.fryer] = max(fryers[0, out.fryer], done)
+            if day.power_w:
+                watts[t:done] += day.power_w[out.fryer]
+    slots[0, t] += _acts(state, t)
     fryers[1] = state.since
     return t, world, belief_of(day, state, t)
+
+
+def _acts(state: State, t: int) -> int:
+    """What the crew has done since the last mark of the clock."""
+    times = [at for _, at in state.drops] + [x.at_n for x in state.lifts] + [at for _, at in state.filters]
+    return sum(int(at + 1e-9) == t for at in times)
 
 
 def advise(day: Day, state: State, par: Par | Rule, look: Look | None = None) -> list[Advice]:

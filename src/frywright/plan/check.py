@@ -146,6 +146,22 @@ def _filters(
                 "No hot-oil move in a rush: filter before or after.",
                 slot=slot,
             )
+        low, high = day.window(fryer)
+        if not low <= slot < high:
+            tell(
+                "filter turn in slot {slot}: fryer {fryer} is not at heat",
+                "Use it in slots {start} to {end}.",
+                slot=slot,
+                fryer=fryer,
+                start=low,
+                end=high - 1,
+            )
+        if slot + day.filter_slots_count > day.slots_count:
+            tell(
+                "filter turn in slot {slot} would end after the close",
+                "Filter earlier, or at the close.",
+                slot=slot,
+            )
         busy[fryer].append((slot, slot + day.filter_slots_count, "filter"))
         hands[slot] += 1
         running.update(span)

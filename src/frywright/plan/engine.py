@@ -121,10 +121,10 @@ def sell(t, asked, world, belief, given, part):  # type: ignore[no-untyped-def]
 
 @inlined
 def may_filter(f, t, world, given):  # type: ignore[no-untyped-def]
-    """Whether a filter turn can start: hands, no rush, not too many at once."""
+    """Whether a filter turn can start: fryer at heat, hands, no rush, not too many at once."""
     bank, windows, rush = given[6], given[7], given[8]
     last = t + bank[2]
-    if world[3][0, t] >= bank[0] or t < windows[f, 0] or last > len(rush):
+    if world[3][0, t] >= bank[0] or not windows[f, 0] <= t < windows[f, 1] or last > len(rush):
         return False
     clear = True
     for s in range(t, last):

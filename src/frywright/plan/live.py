@@ -80,6 +80,15 @@ class InOil:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Lifted:
+    """A load taken out: its fryer, when, and when that fryer is back at heat."""
+
+    fryer: int
+    at_n: float
+    ready_n: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Thrown:
     """Units thrown away from one tray."""
 
@@ -103,6 +112,7 @@ class State:
     bare: NDArray[np.bool_] = field(default_factory=lambda: np.zeros((0, 0), dtype=bool))  # shelf ran out
     since: list[int] = field(default_factory=list)
     filters: list[tuple[int, float]] = field(default_factory=list)
+    lifts: list[Lifted] = field(default_factory=list)
     down: dict[int, float] = field(default_factory=dict)
     back_n: dict[int, float] = field(default_factory=dict)
     out: set[int] = field(default_factory=set)
@@ -262,6 +272,8 @@ def _lifted(day: Day, state: State, fact: Happening) -> None:
         return
     state.in_oil.remove(load)
     item = day.items[load.item]
+    ready = fact.at_n + item.loads[load.load].recovery_slots_count
+    state.lifts.append(Lifted(fryer=load.fryer, at_n=fact.at_n, ready_n=ready))
     units = fact.units_n or load.units_n
     state.trays.append(
         Tray(

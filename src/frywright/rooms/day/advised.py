@@ -38,4 +38,5 @@ def _counts(state: State) -> tuple[Any, ...]:
     back = tuple(sorted(state.back_n.items()))
     sold = state.sold_n[:, :slot].tobytes()
     outside = frozenset(state.down), back, frozenset(state.out)
-    return slot, tuple(state.in_oil), trays, sold, tuple(state.since), tuple(state.filters), *outside
+    done = tuple(state.since), tuple(state.filters), tuple(state.lifts)
+    return slot, tuple(state.in_oil), trays, sold, *done, *outside
