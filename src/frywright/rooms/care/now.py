@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
+from collections.abc import Mapping
 from math import floor, isfinite
 
 from frywright.ledger.store import Store
@@ -28,10 +29,16 @@ COMING = "{fryer}: {task}."
 NO_RECORD = "{fryer}: care tasks without a record of when they were last done: {count}. Look, do, sign."
 
 
-def now_lines(store: Store, kitchen: Kitchen, language: str = "en") -> list[NowLine]:
-    """Lines of care, those to come among them with their day."""
+def now_lines(
+    store: Store, kitchen: Kitchen, language: str = "en", states: Mapping[str, VatState] | None = None
+) -> list[NowLine]:
+    """Lines of care, those to come among them with their day; ``states`` are today's vats where they are
+    known already.
+    """
     day = today_of(kitchen)
-    return [*_stopped(store, kitchen), *_oil(store, kitchen, day), *_tasks(store, kitchen, day, language)]
+    if states is None:
+        states = vat_states(store, kitchen, day) if kitchen.fryers else {}
+    return [*_stopped(store, kitchen), *_oil(store, states, day), *_tasks(store, kitchen, day, language)]
 
 
 def _stopped(store: Store, kitchen: Kitchen) -> list[NowLine]:
@@ -50,9 +57,9 @@ def _stopped(store: Store, kitchen: Kitchen) -> list[NowLine]:
     ]
 
 
-def _oil(store: Store, kitchen: Kitchen, day: dt.date) -> list[NowLine]:
+def _oil(store: Store, states: Mapping[str, VatState], day: dt.date) -> list[NowLine]:
     found, unread, held = [], [], stopped(store)
-    for state in vat_states(store, kitchen, day).values() if kitchen.fryers else ():
+    for state in states.values():
         if state.fryer.key in held:
             continue
         if state.crossing.tomorrow_frac > DISCARD_CHANCE_FRAC:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 import uuid
+from collections.abc import Mapping
 from dataclasses import fields
 from itertools import islice
 from typing import Any
@@ -16,20 +17,23 @@ from frywright.catalog import load as catalog
 from frywright.ledger.facts.oil import OilDone
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import FrywrightError, InputError
+from frywright.model.kitchen import Kitchen
 from frywright.model.plain import plain
 from frywright.rooms.care import close, machines, oil_moves
 from frywright.rooms.care import meter as oil_meter
+from frywright.rooms.care import now as care_now
 from frywright.rooms.care import oil_money as money
 from frywright.rooms.care import procedures as cards
 from frywright.rooms.care import vat as oil
 from frywright.rooms.care.oil_picture import oil_pictures
-from frywright.rooms.care.oil_state import vat_states
+from frywright.rooms.care.oil_state import VatState, vat_states
 from frywright.rooms.clock import now
 from frywright.rooms.day import power
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import oil_limit_here, stopped
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
+from frywright.web.pages.now import Due, due_views
 from frywright.web.posted import Typed
 
 
@@ -62,6 +66,7 @@ def _shown(
         v | {"fill": oil_moves.fill_view(kitchen, v["vat"], tr)} for v in _vats(context, kitchen, states, tr)
     ]
     pictures = oil_pictures(kitchen, states, {v["vat"]: v["text"] for v in vats}, tr)
+    meter = oil_meter.meter_view(context.store, kitchen, states, money.rates_of(usual_trade(kitchen)), tr)
     recent = [e.fact for e in islice(context.store.facts(OilDone, newest_first=True), 12)]
     limit, title = oil_limit_here(context.store, kitchen)
     return context.render(
@@ -73,12 +78,15 @@ def _shown(
         vats=vats,
         pictures=pictures,
         recent=recent,
+        due=_due(context, request, kitchen, states) + _doubts(vats, meter["ask"], tr),
+        opened=request.query_params.get("vat") or request.query_params.get("open", ""),
+        bill_asked="raw" in request.query_params,
         problem="" if meter_typed else problem,
         refused=refused,
         typed=typed or {},
         meter_typed=meter_typed or {},
         meter_problem=problem if meter_typed else "",
-        meter=oil_meter.meter_view(context.store, kitchen, states, money.rates_of(usual_trade(kitchen)), tr),
+        meter=meter,
         today=business_time(usual_trade(kitchen), now())[0].isoformat(),
         kitchen=kitchen,
         fresh=lambda: uuid.uuid4().hex,
@@ -100,6 +108,26 @@ def _shown(
     )
 
 
+def _due(context: Context, request: Request, kitchen: Kitchen, states: Mapping[str, VatState]) -> list[Due]:
+    """What is due in the room for whoever looks."""
+    language = context.language(request)
+    lines = care_now.now_lines(context.store, kitchen, language, states)
+    return due_views(lines, request, kitchen, translator(language))
+
+
+def _doubts(vats: list[dict[str, Any]], meter_ask: Any, tr: Any) -> list[Due]:
+    """A filling that cannot be right, and a meter that should be checked, as lines of what is due."""
+    warned = [(v["name"], v["vat"], v["fill"]["warning"]) for v in vats]
+    found = [
+        Due(text=f"{name}: {warning}", address=_vat_address(vat), button=tr("See why"))
+        for name, vat, warning in warned
+        if warning
+    ]
+    if meter_ask:
+        found.append(Due(text=meter_ask, address="/care?open=meter#meter", button=tr("Check it")))
+    return found
+
+
 def _vats(context: Context, kitchen: Any, states: Any, tr: Any) -> list[dict[str, Any]]:
     """Outlook, changes and advice in money of every vat."""
     return [
@@ -117,6 +145,11 @@ def _bill(context: Context, kitchen: Any, request: Request, tr: Any) -> dict[str
         return money.cost_view(context.store, kitchen, raw, tr=tr) | {"problem": ""}
     except InputError as error:
         return {"problem": context.explain(request, error)}
+
+
+def _vat_address(vat: str) -> str:
+    """The room's page with a vat unfolded."""
+    return f"/care?vat={quote(vat)}#vat-{quote(vat)}"
 
 
 def _add_oil(routes: APIRouter, context: Context) -> None:
@@ -146,7 +179,7 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
             )
         except InputError as error:
             return _shown(context, request, context.explain(request, error), 422, dict(form), refused=True)
-        return RedirectResponse("/care", 303)
+        return RedirectResponse(_vat_address(form.get("vat", "")), 303)
 
     @routes.post("/care/meter")
     def meter(request: Request, form: Typed) -> Response:
@@ -160,7 +193,7 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
             )
         except InputError as error:
             return _shown(context, request, context.explain(request, error), 422, meter_typed=told)
-        return RedirectResponse("/care#meter", 303)
+        return RedirectResponse("/care?open=meter#meter", 303)
 
     @routes.post("/care/limit")
     def limit(request: Request, form: Typed) -> Response:
@@ -190,7 +223,7 @@ def _add_machines(routes: APIRouter, context: Context) -> None:
             form.get("who", ""),
             form.get("words", ""),
         )
-        return RedirectResponse("/care", 303)
+        return RedirectResponse(_vat_address(form.get("fryer", "")), 303)
 
     @routes.post("/care/reopen")
     def reopen(request: Request, form: Typed) -> Response:
@@ -205,7 +238,7 @@ def _add_machines(routes: APIRouter, context: Context) -> None:
             )
         except InputError as error:
             return _shown(context, request, context.explain(request, error), 422, form)
-        return RedirectResponse("/care", 303)
+        return RedirectResponse(_vat_address(form.get("fryer", "")), 303)
 
 
 def _add_close(routes: APIRouter, context: Context) -> None:

@@ -46,6 +46,19 @@ class Act:
     button: str
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Due:
+    """A line as a page shows it: what, the button that leads to the act, and whose act it is where not the
+    reader's.
+    """
+
+    text: str
+    address: str
+    button: str
+    who: str = ""
+    act: str = ""
+
+
 PROGRAM = "/cook/changes?program={about}#next"
 ACTS = {
     "first_program": Act("/cook/desk", "/cook/desk/design", "Design it"),
@@ -58,9 +71,9 @@ ACTS = {
     "life": Act(PROGRAM, "/cook/keyed", "See what to do"),
     "read_back": Act("/cook/readback?program={about}", "/cook/readback", "Read it back"),
     "serve": Act(PROGRAM, "/cook/service", "Decide"),
-    "reopen": Act("/care#vat-{about}", "/care/reopen", "See why"),
-    "oil": Act("/care#vat-{about}", "/care/oil", "Change the oil"),
-    "oil_reading": Act("/care#vat-{about}", "/care/oil", "Read the oil"),
+    "reopen": Act("/care?vat={about}#vat-{about}", "/care/reopen", "See why"),
+    "oil": Act("/care?vat={about}#vat-{about}", "/care/oil", "Change the oil"),
+    "oil_reading": Act("/care?vat={about}#vat-{about}", "/care/oil", "Read the oil"),
     "care": Act("/care/fryers#f-{about}", "/care/fryers/done", "Sign it"),
     "case": Act("/records/case/{about}", "/records/case/{number}", "Open the case"),
     "open_case": Act("/records/probing", "/records/case", "Open a case"),
@@ -83,8 +96,7 @@ def router(context: Context) -> APIRouter:
         kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
         lines = gather(context.store, kitchen, context.language(request))
         seen = sorted((x for x in lines if _sees(request.state.who, x)), key=_order)
-        due = [x for x in seen if x.due_at is None or x.due_at <= now()]
-        later = [x for x in seen if x.due_at is not None and x.due_at > now()]
+        due, later = [x for x in seen if _is_due(x)], [x for x in seen if not _is_due(x)]
         values: dict[str, Any] = {
             "kitchen": kitchen,
             "groups": [
@@ -110,6 +122,17 @@ def gather(store: Store, kitchen: Kitchen, language: str = "en") -> list[NowLine
     ]
 
 
+def due_views(lines: Iterable[NowLine], request: Request, kitchen: Kitchen, tr: Translate) -> list[Due]:
+    """What of these lines is due now for whoever looks, what can hurt first."""
+    who = request.state.who
+    due = (x for x in lines if _is_due(x) and _sees(who, x))
+    return [_shown(kitchen, who, x, tr) for x in sorted(due, key=_order)]
+
+
+def _is_due(line: NowLine) -> bool:
+    return line.due_at is None or line.due_at <= now()
+
+
 def _order(line: NowLine) -> tuple[Any, ...]:
     return line.harm, line.due_at is not None, line.due_at or now(), line.act, line.about
 
@@ -131,16 +154,16 @@ def _sees(who: Who | None, line: NowLine) -> bool:
     return _may(who, line) or line.harm <= FOR_ALL or (who is not None and who.role == "auditor")
 
 
-def _shown(kitchen: Kitchen, who: Who | None, line: NowLine, tr: Translate) -> dict[str, Any]:
+def _shown(kitchen: Kitchen, who: Who | None, line: NowLine, tr: Translate) -> Due:
     act, may = ACTS[line.act], _may(who, line)
     right = RIGHTS[f"POST {act.route}"]
-    return {
-        "text": _text(kitchen, line, tr),
-        "address": act.address.format(about=quote(line.about, safe="")),
-        "button": tr(act.button) if may else tr("Look at it"),
-        "who": "" if may else tr(next(role for role, rights in ROLES.items() if right in rights)),
-        "act": line.act,
-    }
+    return Due(
+        text=_text(kitchen, line, tr),
+        address=act.address.format(about=quote(line.about, safe="")),
+        button=tr(act.button) if may else tr("Look at it"),
+        who="" if may else tr(next(role for role, rights in ROLES.items() if right in rights)),
+        act=line.act,
+    )
 
 
 def _text(kitchen: Kitchen, line: NowLine, tr: Translate) -> str:
