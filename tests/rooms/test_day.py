@@ -22,7 +22,7 @@ from frywright.plan.live import What
 from frywright.plan.model import Plan
 from frywright.plan.replay import Par
 from frywright.rooms.clock import now
-from frywright.rooms.day import day, limits, twice
+from frywright.rooms.day import day, limits, plan_view, pulling, twice, what_if
 from frywright.rooms.day import paper as day_paper
 from frywright.rooms.day import sales as day_sales
 from frywright.rooms.day import views as day_view
@@ -69,9 +69,9 @@ def test_sales_are_kept_once_and_told(store, kitchen):
     assert len(store.current("sales_file")) == 1
     assert again.number == store.current("sales_file")[0].number
     view = day_view.sales_view(store, kitchen)
-    assert view["days_count"] == 56
-    assert [u["item"] for u in view["unmapped"]] == ["Honey sauce, cup"]
-    assert len(view["outages"]) == 1
+    assert view.days_count == 56
+    assert [u.item for u in view.unmapped] == ["Honey sauce, cup"]
+    assert len(view.outages) == 1
     with pytest.raises(DataError):
         day_sales.keep_sales(store, kitchen, io.BytesIO(b"nothing"), "x.csv")
     assert len(store.current("sales_file")) == 1
@@ -96,15 +96,15 @@ def test_the_morning_plan_keeps_the_rules_and_fridays_are_busier(store, kitchen,
     Monday.
     """
     found = day.morning(bench)
-    view = day_view.plan_view(bench, found, kitchen)
-    assert view["broken"] == []
-    assert len(view["drops"]) > 40
-    assert view["filters"]
+    view = plan_view.plan_view(bench, found, kitchen)
+    assert view.broken == ()
+    assert len(view.drops) > 40
+    assert view.filters
     monday = day.forecaster_of(store, kitchen, FRIDAY)[0].forecast(FRIDAY + dt.timedelta(days=3))
     assert bench.forecast.mean_n.sum() > 1.2 * monday.mean_n.sum()
-    told = day_view.forecast_view(bench)
-    assert all(p["low_n"] < p["total_n"] < p["high_n"] for p in told["products"])
-    assert sum(told["products"][0]["halves"]) == pytest.approx(bench.day.mean_n[0].sum(), abs=3)
+    told = plan_view.forecast_view(bench)
+    assert all(p.low_n < p.total_n < p.high_n for p in told.products)
+    assert sum(told.products[0].halves) == pytest.approx(bench.day.mean_n[0].sum(), abs=3)
 
 
 def test_the_rule_and_what_binds_are_said(bench, kitchen):
@@ -136,16 +136,14 @@ def test_a_plan_by_hand_is_checked_and_priced(bench):
     """Good rows pass, a filter turn in the rush is told, unknown loads are refused by row."""
     alder = next(x for x in bench.loads[0] if x.fryer == "alder")
     rows = [{"drop": "10:00", "fryer": "alder", "product": "bone_in", "pieces": alder.pieces_count}]
-    plan = day_view.hand_plan(bench, rows)
+    plan = what_if.hand_plan(bench, rows)
     if bench.day.window(0)[0] <= plan.drops[0].slot:
         assert broken_rules(bench.day, plan) == []
-    view = day_view.check_view(
-        bench, day_view.hand_plan(bench, [*rows, {"fryer": "alder", "filter": "12:00"}])
-    )
-    assert any("rush" in b for b in view["broken"])
-    assert view["price"]["total_money"] > view["engine"]["total_money"]
+    view = what_if.check_view(bench, what_if.hand_plan(bench, [*rows, {"fryer": "alder", "filter": "12:00"}]))
+    assert any("rush" in b for b in view.broken)
+    assert view.price.total_money > view.engine.total_money
     with pytest.raises(InputError, match="row 1"):
-        day_view.hand_plan(bench, [{"drop": "10:00", "fryer": "alder", "product": "bone_in", "pieces": 7}])
+        what_if.hand_plan(bench, [{"drop": "10:00", "fryer": "alder", "product": "bone_in", "pieces": 7}])
 
 
 def test_events_and_what_if(store, kitchen, bench):
@@ -156,8 +154,10 @@ def test_events_and_what_if(store, kitchen, bench):
     usual = day.bench_for(store, kitchen, FRIDAY + dt.timedelta(days=1), factor=1.0)
     raised = day.bench_for(store, kitchen, FRIDAY + dt.timedelta(days=1))
     assert raised.day.mean_n.sum() == pytest.approx(1.5 * usual.day.mean_n.sum())
-    changed = day_view.what_if(store, kitchen, bench, {"hold_min": {"bone_in": 30}, "off": ["dogwood"]}, 60)
-    assert changed["change"]["money"] > changed["change"]["half_width_money"] > 0
+    changed = what_if.what_if(
+        store, kitchen, bench, what_if.Changed(hold_min={"bone_in": 30.0}, off=("dogwood",)), 60
+    )
+    assert changed.change.money > changed.change.half_width_money > 0
 
 
 def test_pull_sheet(store, kitchen):
@@ -166,13 +166,13 @@ def test_pull_sheet(store, kitchen):
         ("bone_in", "thawed", 20.0, FRIDAY - dt.timedelta(days=1)),
         ("bone_in", "marinated", 30.0, FRIDAY),
     ]
-    view = day_view.pull_view(store, kitchen, FRIDAY, stock)
-    row = view["rows"][0]
-    assert (row["on_hand_n"], row["expired_n"]) == (30, 20)
-    assert row["pull_n"] == row["cases"] * 14 >= row["needed_n"] - 30
-    assert view["pull_on"] == "2026-11-25"
+    view = pulling.pull_view(store, kitchen, FRIDAY, stock)
+    row = view.rows[0]
+    assert (row.on_hand_n, row.expired_n) == (30, 20)
+    assert row.pull_n == row.cases * 14 >= row.needed_n - 30
+    assert view.pull_on == "2026-11-25"
     thick = replace(kitchen, sells=(replace(kitchen.sells[0], case_thickness_m=0.15), *kitchen.sells[1:]))
-    assert "needs at least" in day_view.pull_view(store, thick, FRIDAY, [])["rows"][0]["warning"]
+    assert "needs at least" in pulling.pull_view(store, thick, FRIDAY, []).rows[0].warning
 
 
 def test_a_tap_is_kept_once_with_both_times(store, kitchen, bench):
@@ -186,13 +186,9 @@ def test_a_tap_is_kept_once_with_both_times(store, kitchen, bench):
     assert first[0].number == second[0].number
     assert first[0].happened_at == business_day.moment_of(bench.trade, FRIDAY, 36000.0)
     assert len(board.taps()) == 1
-    assert board_view(board, 36100.0)["fryers"][0]["state"] == "cooking"
-    assert (
-        board_view(Board(store=store, kitchen=kitchen, bench=bench, practice=502), 36100.0)["fryers"][0][
-            "state"
-        ]
-        != "cooking"
-    )
+    assert board_view(board, 36100.0).fryers[0].state == "cooking"
+    other = Board(store=store, kitchen=kitchen, bench=bench, practice=502)
+    assert board_view(other, 36100.0).fryers[0].state != "cooking"
 
 
 @pytest.mark.parametrize(
@@ -222,10 +218,10 @@ def test_no_clock_while_pressure_is_let_go(store, kitchen, bench):
     board = Board(store=store, kitchen=kitchen, bench=bench, practice=504)
     board.tell(Tap(key="a", what="drop", at_s=40000.0, fryer="alder", product="bone_in", pieces_count=16))
     board.tell(Tap(key="b", what="drop", at_s=40000.0, fryer="cedar", product="wedges", pieces_count=26))
-    alder, _, cedar, _ = board_view(board, 40100.0)["fryers"]
-    assert 40000 < alder["vent_s"] < alder["lift_s"]
-    assert "zero on the gauge" in alder["vent_text"]
-    assert cedar["vent_s"] is None
+    alder, _, cedar, _ = board_view(board, 40100.0).fryers
+    assert 40000 < alder.vent_s < alder.lift_s
+    assert "zero on the gauge" in alder.vent_text
+    assert cedar.vent_s is None
 
 
 def test_a_practice_friday_with_a_fryer_that_fails(store, kitchen, bench):
@@ -234,12 +230,12 @@ def test_a_practice_friday_with_a_fryer_that_fails(store, kitchen, bench):
     """
     board = Board(store=store, kitchen=kitchen, bench=bench, practice=7)
     told = play_day(board, "birch@17:40")
-    assert any("birch fails" in t["text"] for t in told)
-    assert not [t for t in told if t["at"] > "17:40" and t["what"] == "drop" and t["fryer"] == "birch"]
+    assert any("birch fails" in t.text for t in told)
+    assert not [t for t in told if t.at > "17:40" and t.what == "drop" and t.fryer == "birch"]
     state = board.state(bench.trade.closes_s)
     assert broken_rules(bench.day, Plan(filters=tuple((f, int(t)) for f, t in state.filters))) == []
     close = day_view.close_view(board, bench.trade.closes_s)
-    assert sum(c["pieces_n"] for c in close["causes"]) == pytest.approx(close["thrown_n"], abs=1.0)
+    assert sum(c.pieces_n for c in close.causes) == pytest.approx(close.thrown_n, abs=1.0)
     assert len(board.taps()) == len(told)
     assert np.nansum(state.sold_n) > 0.6 * bench.day.mean_n.sum()
     with pytest.raises(InputError):
@@ -250,10 +246,10 @@ def test_a_failed_fryer_is_compared(store, kitchen, bench):
     """Old and new plan side by side by half hour."""
     board = Board(store=store, kitchen=kitchen, bench=bench, practice=505)
     view = compare_down(board, 17 * 3600 + 2400.0, "alder")
-    assert view["halves"][0]["from"] == "17:40"
-    assert view["fill_new_frac"] < view["fill_old_frac"]
-    assert view["short_n"] > 0
-    assert view["trim"]
+    assert view.halves[0].from_ == "17:40"
+    assert view.fill_new_frac < view.fill_old_frac
+    assert view.short_n > 0
+    assert view.trim
 
 
 @settings(
@@ -294,7 +290,7 @@ def test_a_full_day_of_random_taps_loses_no_entry(store, kitchen, bench, seed):
         good.add(key)
         if n % 50 == 49:
             view = board_view(board, float(rng.integers(34000, 80000)))
-            assert all(s["count"] >= 0 for s in view["shelf"])
+            assert all(s.count >= 0 for s in view.shelf)
     assert sorted(e.fact.key for e in board.taps()) == sorted(good)
     assert store.verify()[0] >= len(good)
 
@@ -348,8 +344,8 @@ def test_a_late_truck_takes_a_product_off(store, kitchen, bench):
     assert first(noon) <= 1800.0
     board.tell(Tap(key="out", what="out", at_s=noon - 60, product="tenders"))
     view = board_view(board, noon)
-    assert not any(a["product"] == "tenders" for a in view["advice"])
-    assert [s["out"] for s in view["shelf"]] == [False, True, False]
+    assert not any(a.product == "tenders" for a in view.advice)
+    assert [s.out for s in view.shelf] == [False, True, False]
     assert not [d for d in board.rest_of_day(board.state(noon)).plan.drops if d.item == 1]
     board.tell(Tap(key="in", what="in", at_s=noon + 60, product="tenders"))
     assert first(noon + 120) <= 1800.0
@@ -373,7 +369,7 @@ def test_a_jump_in_sales_moves_the_day(store, kitchen, bench):
                     )
                 )
     state = board.state(12 * 3600.0)
-    assert board_view(board, 12 * 3600.0)["level_n"] > 1.1
+    assert board_view(board, 12 * 3600.0).level_n > 1.1
     assert sum(
         board.bench.day.items[d.item].loads[d.load].units_count for d in board.rest_of_day(state).plan.drops
     ) > sum(board.bench.day.items[d.item].loads[d.load].units_count for d in usual.plan.drops)
@@ -397,10 +393,10 @@ def test_labels_and_handover(store, kitchen, bench):
 def test_promises(store, kitchen, bench):
     """A small order can be promised, a huge one is answered with the largest."""
     board = Board(store=store, kitchen=kitchen, bench=bench, practice=507)
-    assert day_view.promise_view(board, bench.trade.start_s, "bone_in", 15 * 3600.0, 16)["feasible"]
+    assert day_view.promise_view(board, bench.trade.start_s, "bone_in", 15 * 3600.0, 16).feasible
     refused = day_view.promise_view(board, bench.trade.start_s, "bone_in", 17 * 3600.0, 2000)
-    assert not refused["feasible"]
-    assert 0 < refused["largest_n"] < 2000
+    assert not refused.feasible
+    assert 0 < refused.largest_n < 2000
 
 
 @pytest.mark.parametrize(

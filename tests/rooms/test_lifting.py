@@ -63,8 +63,8 @@ def lift(board, after_s, key="lift", reason="", at=NOON):
 def shelf(board, after_s):
     """Pieces of bone-in that may be sold, and trays, some time after the drop."""
     view = board_view(board, NOON + after_s)
-    row = next(s for s in view["shelf"] if s["product"] == "bone_in")
-    return row["count"], row["trays"]
+    row = next(s for s in view.shelf if s.product == "bone_in")
+    return row.count, row.trays
 
 
 def program_time(board):
@@ -79,8 +79,8 @@ def program_time(board):
 def test_the_countdown_is_the_cards_time(board):
     """The board counts to the lift of the card: 12:00, not the half minute of draining after it."""
     drop(board)
-    row = board_view(board, NOON + 60)["fryers"][0]
-    assert row["lift_s"] - NOON == program_time(board) == pytest.approx(720.0, abs=1.0)
+    row = board_view(board, NOON + 60).fryers[0]
+    assert row.lift_s - NOON == program_time(board) == pytest.approx(720.0, abs=1.0)
 
 
 @pytest.mark.parametrize("share", [0.1, 0.5, 0.89])
@@ -93,7 +93,7 @@ def test_an_early_lift_is_no_good_food(board, share):
     assert "may be raw" in asked.value.question(str)
     assert [c.answer for c in asked.value.choices(str)] == [Answer.BACK, Answer.THROWN, Answer.PROBED]
     assert shelf(board, early + 5)[0] == 0
-    assert board_view(board, NOON + early + 5)["fryers"][0]["state"] == "cooking"
+    assert board_view(board, NOON + early + 5).fryers[0].state == "cooking"
     lift(board, early, reason=Answer.THROWN)
     assert shelf(board, early + 5)[0] == 0
     assert [e.fact.what for e in board.taps()] == ["drop", "lift", "discard"]
@@ -144,7 +144,7 @@ def test_a_late_lift_starts_its_hold_when_it_was_lifted(board):
     lift(board, late, reason=Answer.IN_TIME)
     count, trays = shelf(board, program_time(board) + 60)
     assert count == 16
-    assert trays[0]["lift"] == "12:12"
+    assert trays[0].lift == "12:12"
 
 
 def test_a_late_load_may_be_kept_or_thrown(board):
@@ -156,7 +156,7 @@ def test_a_late_load_may_be_kept_or_thrown(board):
     with pytest.raises(LiftAskedError):
         lift(board, 60.0, reason=Answer.KEPT)
     lift(board, late, reason=Answer.KEPT)
-    assert shelf(board, late + 5)[1][0]["lift"] == "12:22"
+    assert shelf(board, late + 5)[1][0].lift == "12:22"
 
 
 def test_in_time_asks_nothing(board):
@@ -172,9 +172,9 @@ def test_in_time_asks_nothing(board):
 def test_amounts_stand_as_typed(board, pieces):
     """Pieces between the usual sizes stay what was typed, in the oil and on the shelf."""
     drop(board, pieces=pieces)
-    row = board_view(board, NOON + 60)["fryers"][0]
-    assert row["pieces"] == pieces
-    assert str(pieces) in row["text"]
+    row = board_view(board, NOON + 60).fryers[0]
+    assert row.pieces == pieces
+    assert str(pieces) in row.text
     lift(board, program_time(board))
     assert shelf(board, program_time(board) + 5)[0] == pieces
 
@@ -193,7 +193,7 @@ def test_two_tablets_press_one_done(board):
     again, renewed = drop(board, key="other tablet", at=NOON + 20)
     assert (new, renewed) == (True, False)
     assert again.number == first.number
-    assert board_view(board, NOON + 60)["notes"] == []
+    assert board_view(board, NOON + 60).notes == ()
     lift(board, program_time(board))
     _, third = drop(board, key="next", at=NOON + 1000)
     assert third
@@ -219,7 +219,7 @@ def test_two_tablets_lift_filter_and_throw_once(board):
         assert (two.number, new) == (one.number, False)
         _, later = board.tell(Tap(key=f"{what} c", what=what, at_s=NOON + 2100, **more))
         assert later
-    notes = board_view(board, NOON + 2030)["notes"]
+    notes = board_view(board, NOON + 2030).notes
     assert not [n for n in notes if "without a drop" in n or "before the one" in n]
 
 
@@ -232,7 +232,7 @@ def test_a_tap_is_taken_back_and_stays_on_record(board):
     drop(board)
     gone, new = undo(board, "drop", NOON + 8)
     assert new
-    assert board_view(board, NOON + 9)["fryers"][0]["state"] != "cooking"
+    assert board_view(board, NOON + 9).fryers[0].state != "cooking"
     told = list(board.store.facts(BoardTap))
     assert [(e.fact.what, e.fact.reason) for e in told] == [("drop", ""), ("undo", "drop")]
     assert told[1].replaces == told[0].number == gone.replaces
@@ -247,7 +247,7 @@ def test_a_lift_thrown_away_is_taken_back_whole(board):
     lift(board, 300.0, reason=Answer.THROWN)
     undo(board, "lift", NOON + 305)
     view = board_view(board, NOON + 306)
-    assert view["fryers"][0]["state"] == "cooking"
+    assert view.fryers[0].state == "cooking"
     assert board.state(NOON + 306).thrown == []
     assert [e.fact.what for e in board.taps()] == ["drop"]
 
@@ -273,35 +273,35 @@ def test_a_fryer_out_of_use_keeps_the_clock_of_its_load(board):
     """A load under pressure does not vanish from the board because its fryer failed."""
     drop(board)
     board.tell(Tap(key="down", what="down", at_s=NOON + 60, fryer="alder"))
-    row = board_view(board, NOON + 70)["fryers"][0]
-    assert (row["state"], row["down"], row["pieces"]) == ("cooking", True, 16)
-    assert row["lift_s"] == NOON + program_time(board)
+    row = board_view(board, NOON + 70).fryers[0]
+    assert (row.state, row.down, row.pieces) == ("cooking", True, 16)
+    assert row.lift_s == NOON + program_time(board)
     lift(board, program_time(board))
-    row = board_view(board, NOON + program_time(board) + 5)["fryers"][0]
-    assert (row["state"], row["text"]) == ("down", "Out of use")
+    row = board_view(board, NOON + program_time(board) + 5).fryers[0]
+    assert (row.state, row.text) == ("down", "Out of use")
 
 
 def test_no_raw_pieces_is_compared_and_not_advised(board):
     """What the day loses without a product is told; an unknown one is refused; it comes back."""
     board.tell(Tap(key="out", what="out", at_s=NOON, product="wedges"))
     view = board_view(board, NOON + 5)
-    assert "wedges" not in [a["product"] for a in view["advice"]]
+    assert "wedges" not in [a.product for a in view.advice]
     found = compare_out(board, NOON + 5, "wedges")
-    assert found["product"] == "Potato wedges"
-    assert found["short_n"] > 0
+    assert found.product == "Potato wedges"
+    assert found.short_n > 0
     with pytest.raises(InputError, match="product"):
         compare_out(board, NOON + 5, "ghost")
     board.tell(Tap(key="in", what="in", at_s=NOON + 100, product="wedges"))
-    assert not next(s for s in board_view(board, NOON + 101)["shelf"] if s["product"] == "wedges")["out"]
+    assert not next(s for s in board_view(board, NOON + 101).shelf if s.product == "wedges").out
 
 
 def test_people_on_the_line(board):
     """The last number told holds from then on; nonsense is refused; acts stand apart when one works alone."""
-    assert board_view(board, NOON)["people"] == board.kitchen.trade.hands_count
+    assert board_view(board, NOON).people == board.kitchen.trade.hands_count
     board.tell(Tap(key="one", what="people", at_s=NOON + 10, pieces_count=1))
     view = board_view(board, NOON + 20)
-    assert view["people"] == 1
-    starts = sorted(a["start_s"] for a in view["advice"] if a["kind"] != "wait")
+    assert view.people == 1
+    starts = sorted(a.start_s for a in view.advice if a.kind != "wait")
     assert all(b - a >= 60 for a, b in itertools.pairwise(starts))
     for wrong in (0, 10):
         with pytest.raises(InputError, match="people"):
@@ -331,7 +331,7 @@ def test_heat_signed_off_at_the_close_is_off_on_the_board(board):
         )
         write(board.store, signed, moment_of(board.bench.trade, date, NOON))
     view = board_view(board, NOON + 60)
-    rows = {f["key"]: f for f in view["fryers"]}
-    assert (rows["cedar"]["state"], rows["cedar"]["text"]) == ("down", "Heat off for the night")
-    assert rows["dogwood"]["state"] == "idle"
-    assert "cedar" not in [a["fryer"] for a in view["advice"]]
+    rows = {f.key: f for f in view.fryers}
+    assert (rows["cedar"].state, rows["cedar"].text) == ("down", "Heat off for the night")
+    assert rows["dogwood"].state == "idle"
+    assert "cedar" not in [a.fryer for a in view.advice]

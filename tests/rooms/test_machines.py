@@ -97,12 +97,12 @@ def test_the_plan_and_the_board_leave_it_out(store, kitchen):
     )
     board = Board(store=store, kitchen=kitchen, bench=day.bench_for(store, kitchen, friday))
     noon = 12 * 3600.0
-    assert any(a["fryer"] == "alder" for a in board_view(board, noon)["advice"])
+    assert any(a.fryer == "alder" for a in board_view(board, noon).advice)
     machines.stop_use(store, kitchen, "alder", "oil_leak", "")
     board.tell(Tap(key="up", what="up", at_s=noon - 4000, fryer="alder"))
     view = board_view(board, noon)
-    assert not any(a["fryer"] == "alder" for a in view["advice"])
-    assert view["fryers"][0]["held"]
+    assert not any(a.fryer == "alder" for a in view.advice)
+    assert view.fryers[0].held
     held = day.bench_for(store, kitchen, friday, down=tuple(stopped(store)))
     assert not [d for d in day.morning(held).plan.drops if d.fryer == 0]
 

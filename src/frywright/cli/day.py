@@ -9,6 +9,7 @@ from typing import Any
 import typer
 
 from frywright.cli.shop import Shop, command
+from frywright.model.plain import plain
 
 app = typer.Typer(
     help="The day: sales, forecast, pull sheet, drop plan, replay, live board.", no_args_is_help=True
@@ -66,7 +67,7 @@ def sales(
     _, read = keep_sales(opened, kitchen, io.BytesIO(data), name, order)
     view = sales_view(opened, kitchen)
     refused = [{"line": n, "why": why, "text": text} for n, why, text in read.refused]
-    if shop.json({"file": name, "lines_count": read.lines_count, "refused": refused, **view}):
+    if shop.json({"file": name, "lines_count": read.lines_count, "refused": refused, **plain(view)}):
         return
     shop.say(
         "{name}: {lines_count} lines, {refused} not used. In all {days_count} days, {start} to {to}.",
@@ -74,14 +75,14 @@ def sales(
         name=name,
         lines_count=read.lines_count,
         refused=len(refused),
-        start=view["from"],
+        start=view.from_,
     )
-    for item in refused[:10]:
-        shop.say("  line {line}: {why}: {text}", item)
-    for item in view["unmapped"][:10]:
-        shop.say("  not on the menu: {item} ({sold} sold)", item, sold=f"{item['sold_n']:.0f}")
-    for hole in view["outages"][:10]:
-        shop.say("  silence taken as missing: {date} {start}-{to}", hole, start=hole["from"])
+    for line in refused[:10]:
+        shop.say("  line {line}: {why}: {text}", line)
+    for item in view.unmapped[:10]:
+        shop.say("  not on the menu: {item} ({sold} sold)", item, sold=f"{item.sold_n:.0f}")
+    for hole in view.outages[:10]:
+        shop.say("  silence taken as missing: {date} {start}-{to}", hole, start=hole.from_)
 
 
 @command(app)
@@ -134,21 +135,21 @@ def items(
 @command(app, engine=True)
 def forecast(shop: Shop, date: str = DATE) -> None:
     """Pieces by half hour and product, with the day's 80 % band."""
-    from frywright.rooms.day.views import forecast_view
+    from frywright.rooms.day.plan_view import forecast_view
 
     view = forecast_view(_bench(shop, date, tune=False)[2])
     if shop.json(view):
         return
-    typer.echo(f"{view['weekday']} {view['date']}")
-    for product in view["products"]:
+    typer.echo(f"{view.weekday} {view.date}")
+    for product in view.products:
         shop.say(
             "{name}: {total} ({low} to {high})",
             product,
-            total=f"{product['total_n']:.0f}",
-            low=f"{product['low_n']:.0f}",
-            high=f"{product['high_n']:.0f}",
+            total=f"{product.total_n:.0f}",
+            low=f"{product.low_n:.0f}",
+            high=f"{product.high_n:.0f}",
         )
-        pairs = [f"{at} {n:.0f}" for at, n in zip(view["halves"], product["halves"], strict=True)]
+        pairs = [f"{at} {n:.0f}" for at, n in zip(view.halves, product.halves, strict=True)]
         for low in range(0, len(pairs), 8):
             typer.echo("  " + "  ".join(pairs[low : low + 8]))
 
@@ -162,7 +163,7 @@ def pull(
     ),
 ) -> None:
     """The pull and marinate sheet: whole cases, stock in date taken off, both risks."""
-    from frywright.rooms.day.views import pull_view
+    from frywright.rooms.day.pulling import pull_view
 
     opened, kitchen = shop.both
     use = _day(kitchen, date) if date else _day(kitchen, "") + dt.timedelta(days=2)
@@ -170,19 +171,19 @@ def pull(
     if shop.json(view):
         return
     shop.say("Pull on {pull_on} for use on {use}. {caution}", view)
-    for row in view["rows"]:
+    for row in view.rows:
         shop.say(
             "{name}: needs {needed} {unit}, {on_hand} in date, {expired} out of date: pull {cases} cases"
             " of {case_count}; short {short} %, a case left {over} %",
             row,
-            needed=f"{row['needed_n']:.0f}",
-            on_hand=f"{row['on_hand_n']:.0f}",
-            expired=f"{row['expired_n']:.0f}",
-            short=f"{100 * row['short_frac']:.0f}",
-            over=f"{100 * row['over_frac']:.0f}",
+            needed=f"{row.needed_n:.0f}",
+            on_hand=f"{row.on_hand_n:.0f}",
+            expired=f"{row.expired_n:.0f}",
+            short=f"{100 * row.short_frac:.0f}",
+            over=f"{100 * row.over_frac:.0f}",
         )
-        if row["warning"]:
-            typer.echo(f"  {row['warning']}")
+        if row.warning:
+            typer.echo(f"  {row.warning}")
 
 
 def _stock(kitchen: Any, text: str) -> tuple[str, str, float, dt.date]:
@@ -208,41 +209,42 @@ def plan(
     """The drop plan of a day; or a plan by hand checked and priced by the same rules."""
     from frywright.paper.chart import svg
     from frywright.rooms.day.day import morning
-    from frywright.rooms.day.views import check_view, gantt, hand_plan, plan_view
+    from frywright.rooms.day.plan_view import gantt, plan_view
+    from frywright.rooms.day.what_if import check_view, hand_plan
 
     _, kitchen, bench = _bench(shop, date)
     if check is not None:
-        view = check_view(bench, hand_plan(bench, _rows(check)))
-        if not shop.json({"ok": not view["broken"], **view}):
-            typer.echo("\n".join(view["broken"]) or shop.tr("No rule is broken."))
+        found = check_view(bench, hand_plan(bench, _rows(check)))
+        if not shop.json({"ok": not found.broken, **plain(found)}):
+            typer.echo("\n".join(found.broken) or shop.tr("No rule is broken."))
             shop.say(
                 "By hand: {hand} a day. The engine: {engine}.",
-                hand=f"{view['price']['total_money']:.2f}",
-                engine=f"{view['engine']['total_money']:.2f}",
+                hand=f"{found.price.total_money:.2f}",
+                engine=f"{found.engine.total_money:.2f}",
             )
-        raise SystemExit(1 if view["broken"] else 0)
+        raise SystemExit(1 if found.broken else 0)
     view = plan_view(bench, morning(bench), kitchen, shop.tr)
     if picture is not None:
         picture.write_text(svg(gantt(view)), "utf-8")
     if shop.json(view):
         return
-    for note in view["notes"]:
+    for note in view.notes:
         typer.echo(note)
-    for drop in view["drops"]:
+    for drop in view.drops:
         shop.say(
             "{drop}  {fryer_name} {product_name} {amount} lift {lift}  {evidence}",
             drop,
-            fryer_name=f"{drop['fryer_name']:<28}",
-            product_name=f"{drop['product_name']:<26}",
-            amount=f"{drop['amount']:<22}",
+            fryer_name=f"{drop.fryer_name:<28}",
+            product_name=f"{drop.product_name:<26}",
+            amount=f"{drop.amount:<22}",
         )
-    for turn in view["filters"]:
+    for turn in view.filters:
         shop.say(
             "{at}  {fryer_name} filter turn (hot oil: gear on, heat as the manual says)",
             turn,
-            fryer_name=f"{turn['fryer_name']:<28}",
+            fryer_name=f"{turn.fryer_name:<28}",
         )
-    shop.say("Last drops: {drops}", drops=", ".join(f"{x['name']} {x['at']}" for x in view["last_drops"]))
+    shop.say("Last drops: {drops}", drops=", ".join(f"{x.name} {x.at}" for x in view.last_drops))
 
 
 def _rows(path: Path) -> list[dict[str, Any]]:
@@ -276,7 +278,7 @@ def replay(
     cost.
     """
     from frywright.model.errors import InputError
-    from frywright.rooms.day.views import replay_view, what_if
+    from frywright.rooms.day.what_if import Changed, ChangeView, ReplayView, replay_view, what_if
 
     opened, kitchen, bench = _bench(shop, date)
     try:
@@ -284,37 +286,32 @@ def replay(
     except ValueError as error:
         raise InputError("--hold", hold, "product=minutes, such as bone_in=60") from error
     if holds or off or filter_every or (factor is not None):
-        view = what_if(
-            opened,
-            kitchen,
-            bench,
-            {"hold_min": holds, "off": off, "filter_every_count": filter_every, "factor": factor},
-            days,
-        )
+        asked = Changed(hold_min=holds, off=tuple(off), filter_every_count=filter_every, factor=factor)
+        view: ReplayView = what_if(opened, kitchen, bench, asked, days)
     else:
         view = replay_view(bench, days, engine_days=engine)
     if shop.json(view):
         return
     for name, title in (("base", "order-up-to rule"), ("engine", "engine"), ("other", "with the change")):
-        if name in view:
-            told = view[name]
+        told = getattr(view, name, None)
+        if told is not None:
             shop.say(
                 "{title}: {fill} % served (± {fill_half_width}), {waste} % thrown away (±"
                 " {waste_half_width}), {total} a day (± {half_width}) over {days_count} days",
                 told,
                 title=shop.tr(title),
-                fill=f"{100 * told['fill_frac']:.1f}",
-                fill_half_width=f"{100 * told['fill_half_width_frac']:.1f}",
-                waste=f"{100 * told['waste_frac']:.1f}",
-                waste_half_width=f"{100 * told['waste_half_width_frac']:.1f}",
-                total=f"{told['total_money']:.2f}",
-                half_width=f"{told['half_width_money']:.2f}",
+                fill=f"{100 * told.fill_frac:.1f}",
+                fill_half_width=f"{100 * told.fill_half_width_frac:.1f}",
+                waste=f"{100 * told.waste_frac:.1f}",
+                waste_half_width=f"{100 * told.waste_half_width_frac:.1f}",
+                total=f"{told.total_money:.2f}",
+                half_width=f"{told.half_width_money:.2f}",
             )
-    if "change" in view:
+    if isinstance(view, ChangeView):
         shop.say(
             "The change costs {money} a day (± {half_width}, 95 %).",
-            money=f"{view['change']['money']:.2f}",
-            half_width=f"{view['change']['half_width_money']:.2f}",
+            money=f"{view.change.money:.2f}",
+            half_width=f"{view.change.half_width_money:.2f}",
         )
 
 
@@ -340,6 +337,7 @@ def board(
     from frywright.model.trade import time_of_day_s
     from frywright.rooms.clock import now
     from frywright.rooms.day.board import Board, Tap
+    from frywright.rooms.day.board_rows import Cooking
     from frywright.rooms.day.board_view import board_view
     from frywright.rooms.day.compare import compare_down
 
@@ -366,22 +364,21 @@ def board(
             )
         )
     view = board_view(live, second, shop.tr)
-    if tell == "down":
-        view["new_plan"] = compare_down(live, second, fryer)
-    if shop.json(view):
+    new = {"new_plan": compare_down(live, second, fryer)} if tell == "down" else {}
+    if shop.json({**plain(view), **new}):
         return
-    typer.echo(f"{view['date']} {view['clock']}")
-    for item in view["advice"]:
-        typer.echo(f"  {item['headline']} ({item['start']}). {item['reason']} {item['caution']}")
-    for item in view["fryers"]:
-        typer.echo(
-            f"  {item['name']}: {item['text']}"
-            + (shop.tr(", lift {lift}").format(**item) if item["state"] == "cooking" else "")
+    typer.echo(f"{view.date} {view.clock}")
+    for act in view.advice:
+        typer.echo(f"  {act.headline} ({act.start}). {act.reason} {act.caution}")
+    for row in view.fryers:
+        lift = shop.tr(", lift {lift}").format(lift=row.lift) if isinstance(row, Cooking) else ""
+        typer.echo(f"  {row.name}: {row.text}{lift}")
+    for item in view.shelf:
+        late = (
+            shop.tr(", {expired} past their hold life").format(expired=item.expired) if item.expired else ""
         )
-    for item in view["shelf"]:
-        late = shop.tr(", {expired} past their hold life").format(**item) if item["expired"] else ""
         shop.say("  {name}: {count} on the shelf{late}", item, late=late)
-    for note in view["notes"]:
+    for note in view.notes:
         typer.echo(f"  {note}")
 
 
@@ -392,13 +389,13 @@ def _play(shop: Shop, live: Any, down: str) -> None:
 
     told = play_day(live, down)
     close = close_view(live, live.bench.trade.closes_s, shop.tr)
-    if shop.json({"told": told, **close}):
+    if shop.json({"told": told, **plain(close)}):
         return
     for line in told:
-        typer.echo(f"{line['at']}  {line['text']}")
+        typer.echo(f"{line.at}  {line.text}")
     shop.say(
         "{drops_count} loads, {filters_count} filter turns, {thrown} pieces thrown away: {reasons}",
         close,
-        thrown=f"{close['thrown_n']:.0f}",
-        reasons=", ".join(f"{c['cause']} {c['pieces_n']:.0f}" for c in close["causes"]),
+        thrown=f"{close.thrown_n:.0f}",
+        reasons=", ".join(f"{c.cause} {c.pieces_n:.0f}" for c in close.causes),
     )

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from typing import Any
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 
-from frywright.paper.chart import HEAT, INK, OIL, RULE
+from frywright.paper.chart import HEAT, INK, OIL, RULE, Spec
 
 TONES = (HEAT, OIL, INK, "#8a6d1f", "#5b4a8a", "#3f6b3a")
 CONFIG = {
@@ -15,25 +16,36 @@ CONFIG = {
 SCHEMA = "https://vega.github.io/schema/vega-lite/v5.json"
 
 
-def gantt_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
-    """Fryers as rows, loads as bars with their pieces, filter turns hatched by their word; ``view`` is a plan
-    view.
-    """
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Bar:
+    """A span of a fryer's day, in hours: a load or a filter turn, and what is written on it."""
+
+    fryer: str
+    from_h: float
+    to_h: float
+    name: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Band:
+    """Pieces of a product on the shelf, slot by slot: the middle and its band."""
+
+    name: str
+    low: Sequence[float]
+    mid: Sequence[float]
+    high: Sequence[float]
+
+
+def gantt_spec(
+    loads: Sequence[Bar], turns: Sequence[Bar], fryers: Sequence[str], words: Mapping[str, str]
+) -> Spec:
+    """Fryers as rows, loads as bars with their pieces, filter turns hatched by their word."""
     bars = [
-        {
-            "fryer": d["fryer_name"],
-            "from": d["drop_h"],
-            "to": d["lift_h"],
-            "name": d["product_name"],
-            "text": str(d["pieces"]),
-        }
-        for d in view["drops"]
+        {"fryer": b.fryer, "from": b.from_h, "to": b.to_h, "name": b.name, "text": b.text}
+        for b in (*loads, *turns)
     ]
-    bars += [
-        {"fryer": f["fryer_name"], "from": f["from_h"], "to": f["to_h"], "name": words["filter"], "text": "▒"}
-        for f in view["filters"]
-    ]
-    names = [*dict.fromkeys(d["product_name"] for d in view["drops"]), words["filter"]]
+    names = [*dict.fromkeys(bar.name for bar in loads), words["filter"]]
     tones = [*(TONES[i % len(TONES)] for i in range(len(names) - 1)), RULE]
     hours = {
         "type": "quantitative",
@@ -45,7 +57,7 @@ def gantt_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
         "field": "fryer",
         "type": "nominal",
         "title": None,
-        "sort": [f["name"] for f in view["fryers"]],
+        "sort": list(fryers),
         "axis": {"labelLimit": 220},
     }
     return {
@@ -79,14 +91,12 @@ def gantt_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
     }
 
 
-def shelf_spec(view: dict[str, Any], words: dict[str, str]) -> dict[str, Any]:
+def shelf_spec(hours_h: Sequence[float], bands: Sequence[Band], words: Mapping[str, str]) -> Spec:
     """What stands on the shelf of each product through the day: middle and band."""
     rows = [
-        {"h": h, "low": low, "mid": mid, "high": high, "name": product["name"]}
-        for product in view["shelf"]
-        for h, low, mid, high in zip(
-            view["hours"], product["low"], product["mid"], product["high"], strict=True
-        )
+        {"h": h, "low": low, "mid": mid, "high": high, "name": band.name}
+        for band in bands
+        for h, low, mid, high in zip(hours_h, band.low, band.mid, band.high, strict=True)
     ]
     hours = {
         "field": "h",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from typing import Any
+from dataclasses import asdict, replace
 
 import numpy as np
 
@@ -13,6 +13,24 @@ from frywright.model.units import clock
 from frywright.plan.advice import Advice, bank_now, last_drops, level_of
 from frywright.plan.live import InOil, State
 from frywright.rooms.day.board import REASONS, Board
+from frywright.rooms.day.board_rows import (
+    Act,
+    Advised,
+    BoardView,
+    Cooking,
+    DropNow,
+    Empty,
+    FryerLine,
+    FryerRow,
+    Into,
+    LastDrop,
+    LoadTime,
+    LoadWords,
+    Reason,
+    ShelfRow,
+    TrayRow,
+    TurnOrWait,
+)
 from frywright.rooms.day.day import Bench
 from frywright.rooms.day.loads import LoadFact
 from frywright.rooms.standing import heat_off, stopped
@@ -68,214 +86,208 @@ def amount(bench: Bench, fact: LoadFact, tr: Callable[[str], str]) -> str:
     return say("{pieces} pieces", {"pieces": float(fact.pieces_count)}, translate=tr)
 
 
-def board_view(board: Board, now_s: float, tr: Callable[[str], str] = str) -> dict[str, Any]:
-    """Everything the board shows at a time, as plain values."""
+def board_view(board: Board, now_s: float, tr: Callable[[str], str] = str) -> BoardView:
+    """Everything the board shows at a time."""
     bench, state = board.bench, board.state(now_s)
     open_now, people = 0 <= state.now_n < bench.day.slots_count, board.people(state)
     advice = board.advice(state) if open_now else []
     starts = stagger(advice, state, bench, now_s, people)
     names = {f.key: f.name for f in board.kitchen.fryers}
-    acts = [_advice(board, a, s, names, tr) for a, s in zip(advice, starts, strict=True)]
-    fryers = [_fryer(board, state, f, names[key], tr) for f, key in enumerate(bench.fryers)]
-    for row in fryers:
-        row["act"] = next((a for a in acts if a["fryer"] == row["key"]), None)
-    return {
-        "date": bench.date.isoformat(),
-        "now_s": now_s,
-        "clock": time_of_day(now_s),
-        "practice": board.practice,
-        "open": open_now,
-        "people": people,
-        "advice": acts,
-        "fryers": fryers,
-        "shelf": [_shelf(board, state, i, fryers, tr) for i in range(len(bench.products))],
-        "last_drops": _last(bench, level_of(bench.day, state)),
-        "level_n": round(level_of(bench.day, state), 2),
-        "notes": _notes(board, state, tr),
-        "estimated": board.practice is None and not np.isfinite(state.sold_n).any(),
-        "loads": [
-            [{"fryer": x.fryer, "pieces": x.pieces_count, "text": amount(bench, x, tr)} for x in loads]
+    acts = tuple(_advice(board, a, s, names, tr) for a, s in zip(advice, starts, strict=True))
+    first = {act.fryer: act for act in reversed(acts)}
+    fryers = tuple(
+        _fryer(board, state, f, names[key], first.get(key), tr) for f, key in enumerate(bench.fryers)
+    )
+    return BoardView(
+        date=bench.date.isoformat(),
+        now_s=now_s,
+        clock=time_of_day(now_s),
+        practice=board.practice,
+        open=open_now,
+        people=people,
+        advice=acts,
+        fryers=fryers,
+        shelf=tuple(_shelf(board, state, i, fryers, tr) for i in range(len(bench.products))),
+        last_drops=_last(bench, level_of(bench.day, state)),
+        level_n=round(level_of(bench.day, state), 2),
+        notes=_notes(board, state, tr),
+        estimated=board.practice is None and not np.isfinite(state.sold_n).any(),
+        loads=tuple(
+            tuple(LoadWords(fryer=x.fryer, pieces=x.pieces_count, text=amount(bench, x, tr)) for x in loads)
             for loads in bench.loads
-        ],
-        "times": [
-            {
-                "fryer": x.fryer,
-                "product": x.product,
-                "name": tr(bench.day.items[i].name),
-                "pieces": x.pieces_count,
-                "lift_s": x.lift_s,
-                "vent_s": x.vent_start_s,
-            }
+        ),
+        times=tuple(
+            LoadTime(
+                fryer=x.fryer,
+                product=x.product,
+                name=tr(bench.day.items[i].name),
+                pieces=x.pieces_count,
+                lift_s=x.lift_s,
+                vent_s=x.vent_start_s,
+            )
             for i, loads in enumerate(bench.loads)
             for x in loads
-        ],
-        "reasons": [{"value": r, "text": tr(r)} for r in REASONS],
-    }
+        ),
+        reasons=tuple(Reason(value=r, text=tr(r)) for r in REASONS),
+    )
 
 
 def _advice(
     board: Board, advice: Advice, start_s: float, names: Mapping[str, str], tr: Callable[[str], str]
-) -> dict[str, Any]:
-    bench = board.bench
-    key = bench.fryers[advice.fryer]
-    out: dict[str, Any] = {
-        "kind": advice.kind,
-        "fryer": key,
-        "fryer_name": names[key],
-        "start_s": start_s,
-        "start": time_of_day(start_s),
-        "reason": say(advice.reason.text, advice.reason.values, translate=tr),
-        "gain_money": round(advice.gain_money, 2),
-        "product": "",
-        "pieces": 0,
-        "caution": "",
-    }
+) -> Act:
+    bench, key = board.bench, board.bench.fryers[advice.fryer]
+    base = Advised(
+        kind=advice.kind,
+        fryer=key,
+        fryer_name=names[key],
+        start_s=start_s,
+        start=time_of_day(start_s),
+        reason=say(advice.reason.text, advice.reason.values, translate=tr),
+        gain_money=round(advice.gain_money, 2),
+    )
     if advice.kind == "drop":
         fact = bench.loads[advice.item][advice.load]
-        name = tr(bench.day.items[advice.item].name)
-        out |= {"product": fact.product, "pieces": fact.pieces_count, "program": fact.program}
-        out |= {"name": name, "amount": amount(bench, fact, tr)}
-        out["headline"] = say(
-            "Drop {product}: {amount} into {fryer}",
-            {"product": name, "amount": amount(bench, fact, tr), "fryer": names[key]},
-            translate=tr,
-        )
-        out["caution"] = tr(
+        name, much = tr(bench.day.items[advice.item].name), amount(bench, fact, tr)
+        caution = tr(
             "Shake off ice and water, lower slowly, gloves and sleeves on: wet product makes hot oil boil"
             " over."
         )
-    elif advice.kind == "filter":
-        out["headline"] = say("Filter turn: {fryer}", {"fryer": names[key]}, translate=tr)
-        out["caution"] = tr(
+        base = replace(base, product=fact.product, pieces=fact.pieces_count, caution=caution)
+        words = {"product": name, "amount": much, "fryer": names[key]}
+        return DropNow(
+            **asdict(base),
+            program=fact.program,
+            name=name,
+            amount=much,
+            headline=say("Drop {product}: {amount} into {fryer}", words, translate=tr),
+        )
+    if advice.kind == "filter":
+        caution = tr(
             "Hot oil burns: face shield, long gloves and apron on, heat off before draining, dry pan, one oil"
             " move at a time."
         )
-    else:
-        out["headline"] = say("Wait: {fryer}", {"fryer": names[key]}, translate=tr)
-    return out
+        headline = say("Filter turn: {fryer}", {"fryer": names[key]}, translate=tr)
+        return TurnOrWait(**asdict(replace(base, caution=caution)), headline=headline)
+    return TurnOrWait(**asdict(base), headline=say("Wait: {fryer}", {"fryer": names[key]}, translate=tr))
 
 
-def _fryer(board: Board, state: State, f: int, name: str, tr: Callable[[str], str]) -> dict[str, Any]:
+def _fryer(
+    board: Board, state: State, f: int, name: str, act: Act | None, tr: Callable[[str], str]
+) -> FryerRow:
     bench, key = board.bench, board.bench.fryers[f]
     held = board.practice is None and key in stopped(board.store)
     cold = board.practice is None and key in heat_off(board.store, bench.date)
-    down = f in state.down
     out_text = tr("Heat off for the night") if cold else tr("Out of use")
-    row: dict[str, Any] = {
-        "key": key,
-        "number": f + 1,
-        "name": name,
-        "state": "idle",
-        "since_filter": state.since[f],
-        "filter_every": bench.day.filter_every_count,
-        "pressure": str(board.kitchen.fryer(key).kind) == "pressure",
-        "text": tr("At heat, ready"),
-        "held": held or cold,
-        "down": down,
-        "down_text": tr("Stop-use: only a named qualified person releases it.") if held else out_text,
-    }
+    line = FryerLine(
+        key=key,
+        number=f + 1,
+        name=name,
+        state="idle",
+        since_filter=state.since[f],
+        filter_every=bench.day.filter_every_count,
+        pressure=str(board.kitchen.fryer(key).kind) == "pressure",
+        text=tr("At heat, ready"),
+        held=held or cold,
+        down=f in state.down,
+        down_text=tr("Stop-use: only a named qualified person releases it.") if held else out_text,
+    )
     load = next((x for x in state.in_oil if x.fryer == f), None)
-    low, high = bank_now(bench.day, state).window(f)
     if load is not None:
-        return row | _cooking(bench, load, tr)
-    if down:
-        return row | {"state": "down", "text": row["down_text"]}
-    if not low <= state.now_n < high:
-        hours = {"from": bench.trade.clock_of(low), "to": bench.trade.clock_of(high)}
-        return row | {"state": "off", "text": say("Planned at heat {from} to {to}", hours, translate=tr)}
+        return _cooking(bench, line, load, act, tr)
+    low, high = bank_now(bench.day, state).window(f)
     turn = bench.day.filter_slots_count
-    if any(g == f and at + turn > state.now_n for g, at in state.filters):
-        return row | {"state": "filter", "text": tr("Filter turn running: hot oil, keep clear")}
-    return row
+    if line.down:
+        line = replace(line, state="down", text=line.down_text)
+    elif not low <= state.now_n < high:
+        hours = {"from": bench.trade.clock_of(low), "to": bench.trade.clock_of(high)}
+        line = replace(line, state="off", text=say("Planned at heat {from} to {to}", hours, translate=tr))
+    elif any(g == f and at + turn > state.now_n for g, at in state.filters):
+        line = replace(line, state="filter", text=tr("Filter turn running: hot oil, keep clear"))
+    return Empty(**asdict(line), act=act)
 
 
-def _cooking(bench: Bench, load: InOil, tr: Callable[[str], str]) -> dict[str, Any]:
-    """A fryer with a load in it; its clock goes on whatever is said of the fryer."""
+def _cooking(
+    bench: Bench, line: FryerLine, load: InOil, act: Act | None, tr: Callable[[str], str]
+) -> Cooking:
     fact, lift = bench.loads[load.item][load.load], lift_s(bench, load)
     drop, pieces = lift - fact.lift_s, round(load.units_n)
-    return {
-        "state": "cooking",
-        "product": tr(bench.day.items[load.item].name),
-        "pieces": pieces,
-        "drop": time_of_day(drop),
-        "drop_s": drop,
-        "lift_s": lift,
-        "lift": time_of_day(lift),
-        "vent_s": drop + fact.vent_start_s if fact.vent_start_s is not None else None,
-        "text": amount(bench, fact, tr)
-        if pieces == fact.pieces_count
-        else say("{pieces} pieces", {"pieces": load.units_n}, translate=tr),
-        "vent_text": tr(
-            "Pressure is being let go. Stand back, wait for zero on the gauge and a silent vent, then"
-            " open away from you. No clock runs here."
+    part = say("{pieces} pieces", {"pieces": load.units_n}, translate=tr)
+    text = amount(bench, fact, tr) if pieces == fact.pieces_count else part
+    return Cooking(
+        **asdict(replace(line, state="cooking", text=text)),
+        product=tr(bench.day.items[load.item].name),
+        pieces=pieces,
+        drop=time_of_day(drop),
+        drop_s=drop,
+        lift_s=lift,
+        lift=time_of_day(lift),
+        vent_s=drop + fact.vent_start_s if fact.vent_start_s is not None else None,
+        vent_text=tr(
+            "Pressure is being let go. Stand back, wait for zero on the gauge and a silent vent, then open"
+            " away from you. No clock runs here."
         ),
-    }
+        act=act,
+    )
 
 
 def _shelf(
-    board: Board, state: State, i: int, fryers: Sequence[Mapping[str, Any]], tr: Callable[[str], str]
-) -> dict[str, Any]:
+    board: Board, state: State, i: int, fryers: Sequence[FryerRow], tr: Callable[[str], str]
+) -> ShelfRow:
     bench, slot = board.bench, board.bench.trade.slot_s
-    hold_s = bench.day.items[i].hold_slots_count * slot
     trays = []
     for tray in sorted((t for t in state.trays if t.item == i), key=lambda t: t.ends_n):
         lift, ends = bench.trade.start_s + tray.lift_n * slot, bench.trade.start_s + tray.ends_n * slot
-        trays.append(
-            {
-                "left": round(tray.left_n),
-                "lift": time_of_day(lift),
-                "ends": time_of_day(ends),
-                "ends_s": ends,
-                "expired": tray.ends_n <= state.now_n,
-            }
+        row = TrayRow(
+            left=round(tray.left_n),
+            lift=time_of_day(lift),
+            ends=time_of_day(ends),
+            ends_s=ends,
+            expired=tray.ends_n <= state.now_n,
         )
+        trays.append(row)
     count, coming = round(state.shelf(i)), round(sum(x.units_n for x in state.in_oil if x.item == i))
-    return {
-        "product": bench.products[i],
-        "name": tr(bench.day.items[i].name),
-        "out": i in state.out,
-        "count": count,
-        "coming": coming,
-        "hold_s": hold_s,
-        "ends_s": next((t["ends_s"] for t in trays if not t["expired"]), None),
-        "trays": trays,
-        "expired": round(sum(t.left_n for t in state.expired if t.item == i)),
-        "to_order": not count and not coming and i not in state.out,
-        "into": _into(bench, i, fryers),
-    }
+    return ShelfRow(
+        product=bench.products[i],
+        name=tr(bench.day.items[i].name),
+        out=i in state.out,
+        count=count,
+        coming=coming,
+        hold_s=bench.day.items[i].hold_slots_count * slot,
+        ends_s=next((t.ends_s for t in trays if not t.expired), None),
+        trays=tuple(trays),
+        expired=round(sum(t.left_n for t in state.expired if t.item == i)),
+        to_order=not count and not coming and i not in state.out,
+        into=_into(bench, i, fryers),
+    )
 
 
-def _into(bench: Bench, i: int, fryers: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]]:
-    """Fryers a product may be dropped into, with its smallest and largest load and how long it takes."""
+def _into(bench: Bench, i: int, fryers: Sequence[FryerRow]) -> tuple[Into, ...]:
     found = []
     for row in fryers:
-        sizes = [x for x in bench.loads[i] if x.fryer == row["key"]]
+        sizes = [x for x in bench.loads[i] if x.fryer == row.key]
         if sizes:
-            least, most = min(x.pieces_count for x in sizes), max(x.pieces_count for x in sizes)
-            free = row["state"] == "idle" and not row["down"]
-            found.append(
-                {
-                    "fryer": row["key"],
-                    "number": row["number"],
-                    "name": row["name"],
-                    "free": free,
-                    "least": least,
-                    "most": most,
-                    "takes": clock(min(sizes, key=lambda x: x.pieces_count).lift_s),
-                }
+            fryer = Into(
+                fryer=row.key,
+                number=row.number,
+                name=row.name,
+                free=row.state == "idle" and not row.down,
+                least=min(x.pieces_count for x in sizes),
+                most=max(x.pieces_count for x in sizes),
+                takes=clock(min(sizes, key=lambda x: x.pieces_count).lift_s),
             )
-    return found
+            found.append(fryer)
+    return tuple(found)
 
 
-def _last(bench: Bench, level: float) -> list[dict[str, str]]:
+def _last(bench: Bench, level: float) -> tuple[LastDrop, ...]:
     slots = last_drops(bench.day, level)
-    return [
-        {"name": item.name, "at": bench.trade.clock_of(t) if t >= 0 else ""}
+    return tuple(
+        LastDrop(name=item.name, at=bench.trade.clock_of(t) if t >= 0 else "")
         for item, t in zip(bench.day.items, slots, strict=True)
-    ]
+    )
 
 
-def _notes(board: Board, state: State, tr: Callable[[str], str]) -> list[str]:
+def _notes(board: Board, state: State, tr: Callable[[str], str]) -> tuple[str, ...]:
     names = dict(enumerate(board.bench.fryers))
     found = []
     for note in state.notes[-6:]:
@@ -291,4 +303,4 @@ def _notes(board: Board, state: State, tr: Callable[[str], str]) -> list[str]:
                 translate=tr,
             )
         )
-    return found
+    return tuple(found)

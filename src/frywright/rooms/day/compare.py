@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
-from typing import Any
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -13,7 +12,33 @@ from frywright.plan.live import State
 from frywright.rooms.day.board import Board
 
 
-def compare_down(board: Board, now_s: float, fryer: str, tr: Callable[[str], str] = str) -> dict[str, Any]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HalfHour:
+    """Pieces asked for in vain in half an hour, before and now."""
+
+    from_: str
+    old_n: float
+    new_n: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NewPlan:
+    """The rest of the day before and now: what is asked for in vain, money, and which product to trim."""
+
+    what: str
+    product: str
+    halves: tuple[HalfHour, ...]
+    old_money: float
+    new_money: float
+    short_n: float
+    fill_old_frac: float
+    fill_new_frac: float
+    trim: str
+    old_drops: int
+    new_drops: int
+
+
+def compare_down(board: Board, now_s: float, fryer: str, tr: Callable[[str], str] = str) -> NewPlan:
     """The rest of the day with a fryer and without it."""
     state = board.state(now_s)
     board.kitchen.fryer(fryer)
@@ -22,7 +47,7 @@ def compare_down(board: Board, now_s: float, fryer: str, tr: Callable[[str], str
     return _compare(board, with_it, replace(state, down={**state.down, f: state.now_n}), fryer, tr)
 
 
-def compare_out(board: Board, now_s: float, product: str, tr: Callable[[str], str] = str) -> dict[str, Any]:
+def compare_out(board: Board, now_s: float, product: str, tr: Callable[[str], str] = str) -> NewPlan:
     """The rest of the day with a product and without it: its raw pieces are not there."""
     state = board.state(now_s)
     if product not in board.bench.products:
@@ -31,13 +56,12 @@ def compare_out(board: Board, now_s: float, product: str, tr: Callable[[str], st
     i = board.bench.products.index(product)
     with_it, without = replace(state, out=state.out - {i}), replace(state, out=state.out | {i})
     name = tr(board.bench.day.items[i].name)
-    return _compare(board, with_it, without, product, tr) | {"product": name, "trim": ""}
+    return replace(_compare(board, with_it, without, product, tr), product=name, trim="")
 
 
 def _compare(
     board: Board, old_state: State, new_state: State, what: str, tr: Callable[[str], str]
-) -> dict[str, Any]:
-    """Old and new plan: pieces asked for in vain by half hour, money, and which product to trim."""
+) -> NewPlan:
     bench = board.bench
     old, new = board.rest_of_day(old_state), board.rest_of_day(new_state)
     t = max(int(old_state.now_n), 0)
@@ -45,19 +69,19 @@ def _compare(
     halves = []
     for low in range(t, bench.day.slots_count, width):
         a, b = (float(x.short_n[:, low : low + width].sum()) for x in (old, new))
-        halves.append({"from": bench.trade.clock_of(low), "old_n": round(a, 1), "new_n": round(b, 1)})
+        halves.append(HalfHour(from_=bench.trade.clock_of(low), old_n=round(a, 1), new_n=round(b, 1)))
     more = np.maximum(new.short_n.sum(axis=1) - old.short_n.sum(axis=1), 0.0)
     worst = int(np.argmax(more))
-    return {
-        "what": what,
-        "product": "",
-        "halves": halves,
-        "old_money": round(old.rest_money, 2),
-        "new_money": round(new.rest_money, 2),
-        "short_n": round(float(more.sum()), 1),
-        "fill_old_frac": old.fill_frac,
-        "fill_new_frac": new.fill_frac,
-        "trim": tr(bench.day.items[worst].name) if more[worst] >= 1 else "",
-        "old_drops": len(old.plan.drops),
-        "new_drops": len(new.plan.drops),
-    }
+    return NewPlan(
+        what=what,
+        product="",
+        halves=tuple(halves),
+        old_money=round(old.rest_money, 2),
+        new_money=round(new.rest_money, 2),
+        short_n=round(float(more.sum()), 1),
+        fill_old_frac=old.fill_frac,
+        fill_new_frac=new.fill_frac,
+        trim=tr(bench.day.items[worst].name) if more[worst] >= 1 else "",
+        old_drops=len(old.plan.drops),
+        new_drops=len(new.plan.drops),
+    )

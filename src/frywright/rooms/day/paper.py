@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from functools import partial
-from typing import Any
 
 from frywright.model.errors import InputError
 from frywright.model.findings import say
@@ -12,8 +10,9 @@ from frywright.model.trade import time_of_day
 from frywright.paper.paper import PAPER, Section, pdf, section
 from frywright.plan.live import State
 from frywright.rooms.day.board import Board
+from frywright.rooms.day.board_rows import BoardView, Cooking
 from frywright.rooms.day.board_view import board_view
-from frywright.rooms.day.views import Translate
+from frywright.rooms.day.limits import Translate
 
 
 def labels_pdf(board: Board, now_s: float, language: str, tr: Translate = str) -> bytes:
@@ -61,7 +60,7 @@ def handover_pdf(board: Board, now_s: float, language: str, tr: Translate = str)
         {
             "title": tr("Shift hand-over"),
             "place": board.kitchen.site.name,
-            "when": f"{view['date']} {view['clock']} {practice}",
+            "when": f"{view.date} {view.clock} {practice}",
             "language": language,
             "paper": PAPER[str(board.kitchen.site.units)],
             "sections": _shift(board, view, board.state(now_s), tr),
@@ -75,10 +74,8 @@ def handover_pdf(board: Board, now_s: float, language: str, tr: Translate = str)
     )
 
 
-def _shift(board: Board, view: Mapping[str, Any], state: State, tr: Translate) -> list[Section]:
+def _shift(board: Board, view: BoardView, state: State, tr: Translate) -> list[Section]:
     """What the next shift must know."""
-    turns = {f["key"]: f"{f['since_filter']}/{f['filter_every']}" for f in view["fryers"]}
-
     table = partial(section, empty=tr("Nothing."))
     return [
         table(
@@ -87,27 +84,24 @@ def _shift(board: Board, view: Mapping[str, Any], state: State, tr: Translate) -
             [3, 4, 2],
             [
                 [
-                    f["name"],
-                    f["text"] if f["state"] != "cooking" else f"{f['product']} · {f['text']} · {f['lift']}",
-                    turns[f["key"]],
+                    f.name,
+                    f"{f.product} · {f.text} · {f.lift}" if isinstance(f, Cooking) else f.text,
+                    f"{f.since_filter}/{f.filter_every}",
                 ]
-                for f in view["fryers"]
+                for f in view.fryers
             ],
         ),
         table(
             tr("Shelf"),
             [tr("product"), tr("pieces"), tr("first to throw away")],
             [4, 2, 3],
-            [
-                [s["name"], str(s["count"]), s["trays"][0]["ends"] if s["trays"] else ""]
-                for s in view["shelf"]
-            ],
+            [[s.name, str(s.count), s.trays[0].ends if s.trays else ""] for s in view.shelf],
         ),
         table(
             tr("Last drops"),
             [tr("product"), tr("last drop")],
             [4, 2],
-            [[x["name"], x["at"]] for x in view["last_drops"]],
+            [[x.name, x.at] for x in view.last_drops],
         ),
         table(
             tr("Thrown away so far"),
@@ -118,5 +112,5 @@ def _shift(board: Board, view: Mapping[str, Any], state: State, tr: Translate) -
                 for t in state.thrown[-12:]
             ],
         ),
-        table(tr("To look at"), [tr("note")], [1], [[note] for note in view["notes"]]),
+        table(tr("To look at"), [tr("note")], [1], [[note] for note in view.notes]),
     ]

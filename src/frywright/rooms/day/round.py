@@ -2,18 +2,61 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
+from dataclasses import dataclass, field
 
 from frywright.model.errors import InputError
 from frywright.model.trade import time_of_day, time_of_day_s
 from frywright.plan.live import What
 from frywright.rooms.day.board import Board, Tap
+from frywright.rooms.day.board_rows import Cooking, ShelfRow
 from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.compare import compare_down
 
 
-def play_day(board: Board, down: str = "") -> list[dict[str, Any]]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Deed:
+    """Something done on a practice day; empty where it is about no such thing."""
+
+    at: str
+    what: str
+    text: str
+    fryer: str = ""
+    product: str = ""
+    pieces_count: int = 0
+    reason: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Round:
+    """A practice day while it is played."""
+
+    board: Board
+    told: list[Deed] = field(default_factory=list)
+
+    def tell(
+        self,
+        what: str,
+        text: str,
+        at_s: float,
+        fryer: str = "",
+        product: str = "",
+        pieces_count: int = 0,
+        reason: str = "",
+    ) -> None:
+        """Tell the board, and keep what was done."""
+        about = {"fryer": fryer, "product": product, "reason": reason}
+        self.told.append(Deed(at=time_of_day(at_s), what=what, text=text, pieces_count=pieces_count, **about))
+        key = f"round-{self.board.bench.date}-{self.board.practice}-{len(self.told)}"
+        self.board.tell(Tap(key=key, what=what, at_s=at_s, pieces_count=pieces_count, **about))
+
+    def throw(self, shelf: ShelfRow, count: int, at_s: float, when: str, reason: str) -> None:
+        """Throw away pieces of a product, if there are any."""
+        if count:
+            text = f"throw away {count} {shelf.name}{when}"
+            self.tell(What.DISCARD, text, at_s, product=shelf.product, pieces_count=count, reason=reason)
+
+
+def play_day(board: Board, down: str = "") -> list[Deed]:
     """Follow the advice slot by slot; ``down`` is ``fryer@HH:MM``. Returns what was done, in order.
 
     Raises
@@ -28,50 +71,39 @@ def play_day(board: Board, down: str = "") -> list[dict[str, Any]]:
         fails, _, at = down.partition("@")
         board.kitchen.fryer(fails)
         fails_s = time_of_day_s(at, "down")
-    trade, told, second, number = board.bench.trade, [], board.bench.trade.start_s, 0
-
-    def tell(what: str, text: str, at_s: float | None = None, **values: Any) -> None:
-        nonlocal number
-        number += 1
-        at = second if at_s is None else at_s
-        board.tell(
-            Tap(key=f"round-{board.bench.date}-{board.practice}-{number}", what=what, at_s=at, **values)
-        )
-        told.append({"at": time_of_day(at), "what": what, "text": text, **values})
-
-    def throw(shelf: Mapping[str, Any], count: int, when: str, reason: str) -> None:
-        if count:
-            text = f"throw away {count} {shelf['name']}{when}"
-            tell(What.DISCARD, text, product=shelf["product"], pieces_count=count, reason=reason)
-
+    trade, second = board.bench.trade, board.bench.trade.start_s
+    played = _Round(board=board)
     while second < trade.closes_s:
         if second >= fails_s:
             shown = compare_down(board, second, fails)
-            tell(
+            played.tell(
                 What.DOWN,
-                f"{fails} fails: about {shown['short_n']:.0f} more pieces will be missing; trim"
-                f" {shown['trim'] or 'nothing'}",
+                f"{fails} fails: about {shown.short_n:.0f} more pieces will be missing; trim"
+                f" {shown.trim or 'nothing'}",
+                second,
                 fryer=fails,
             )
             fails_s = float("inf")
         view = board_view(board, second)
-        for fryer in view["fryers"]:
-            if fryer["state"] == "cooking" and fryer["lift_s"] < second + trade.slot_s:
-                text = f"lift {fryer['product']} from {fryer['name']}"
-                tell(What.LIFT, text, fryer["lift_s"], fryer=fryer["key"])
-        for shelf in view["shelf"]:
-            throw(shelf, shelf["expired"], "", "expired")
-        for advice in board_view(board, second)["advice"]:
-            if advice["kind"] != "wait":
-                tell(
-                    advice["kind"],
-                    advice["headline"],
-                    fryer=advice["fryer"],
-                    product=advice["product"],
-                    pieces_count=advice["pieces"],
+        for fryer in view.fryers:
+            if isinstance(fryer, Cooking) and fryer.lift_s < second + trade.slot_s:
+                played.tell(
+                    What.LIFT, f"lift {fryer.product} from {fryer.name}", fryer.lift_s, fryer=fryer.key
+                )
+        for shelf in view.shelf:
+            played.throw(shelf, shelf.expired, second, "", "expired")
+        for advice in board_view(board, second).advice:
+            if advice.kind != "wait":
+                played.tell(
+                    advice.kind,
+                    advice.headline,
+                    second,
+                    fryer=advice.fryer,
+                    product=advice.product,
+                    pieces_count=advice.pieces,
                 )
         second += trade.slot_s
     second = trade.closes_s
-    for shelf in board_view(board, second)["shelf"]:
-        throw(shelf, shelf["count"] + shelf["expired"], " at the close", "close")
-    return told
+    for shelf in board_view(board, second).shelf:
+        played.throw(shelf, shelf.count + shelf.expired, second, " at the close", "close")
+    return played.told

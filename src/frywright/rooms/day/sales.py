@@ -9,7 +9,7 @@ import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
-from typing import Any, BinaryIO
+from typing import BinaryIO
 
 from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.day import (
@@ -420,12 +420,24 @@ def choices_of(kitchen: Kitchen) -> list[str]:
     return found
 
 
-def sales_page(store: Store, kitchen: Kitchen) -> dict[str, Any]:
-    """Files read and waiting, items to map, what has been mapped."""
-    return {
-        "read": [e.fact for e in reversed(store.current_facts(SalesRead))][:20],
-        "waiting": [e.fact for e in waiting_files(store)],
-        "asked": items_asked(store, kitchen)[:60],
-        "mapped": {plain(e.fact.item): e.fact for e in store.facts(ItemMapped)},
-        "choices": choices_of(kitchen),
-    }
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SalesPage:
+    """Files read and waiting, items to map, what has been mapped, and what an item may be made of."""
+
+    read: tuple[SalesRead, ...]
+    waiting: tuple[SalesWaiting, ...]
+    asked: tuple[ItemAsked, ...]
+    mapped: tuple[ItemMapped, ...]
+    choices: tuple[str, ...]
+
+
+def sales_page(store: Store, kitchen: Kitchen) -> SalesPage:
+    """What the page of sales shows."""
+    newest = {plain(e.fact.item): e.fact for e in store.facts(ItemMapped)}
+    return SalesPage(
+        read=tuple(e.fact for e in reversed(store.current_facts(SalesRead)))[:20],
+        waiting=tuple(e.fact for e in waiting_files(store)),
+        asked=tuple(items_asked(store, kitchen)[:60]),
+        mapped=tuple(newest.values()),
+        choices=tuple(choices_of(kitchen)),
+    )

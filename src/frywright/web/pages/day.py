@@ -15,12 +15,13 @@ from fastapi.responses import FileResponse, JSONResponse, RedirectResponse
 from frywright.model import business_day
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
+from frywright.model.plain import plain
 from frywright.model.trade import time_of_day, time_of_day_s
 from frywright.model.units import is_count
 from frywright.paper.chart import svg
 from frywright.rooms.clock import now
 from frywright.rooms.day import day as work
-from frywright.rooms.day import limits, sales, views
+from frywright.rooms.day import limits, plan_view, pulling, sales, views, what_if
 from frywright.rooms.day import paper as day_paper
 from frywright.rooms.day.board import Board, Tap, tap_of
 from frywright.rooms.day.board_view import board_view
@@ -76,8 +77,8 @@ def _add_plan(routes: APIRouter, context: Context, benches: Benches) -> None:
             values |= {"date": date.isoformat(), "event": work.events_of(context.store).get(date, ("", 1.0))}
             values["sales"] = views.sales_view(context.store, benches.kitchen())
             bench = benches.get(date)
-            values["forecast"] = views.forecast_view(bench)
-            values["plan"] = views.plan_view(bench, benches.plan(bench), benches.kitchen(), tr)
+            values["forecast"] = plan_view.forecast_view(bench)
+            values["plan"] = plan_view.plan_view(bench, benches.plan(bench), benches.kitchen(), tr)
             values["bench"] = bench
             values["rule"] = limits.rule_view(bench, tr)
         except FrywrightError as error:
@@ -88,23 +89,18 @@ def _add_plan(routes: APIRouter, context: Context, benches: Benches) -> None:
     @routes.get("/day/plan.json")
     def plan(request: Request) -> Response:
         bench = benches.get(_date(request.query_params, benches))
-        return JSONResponse(
-            {
-                "ok": True,
-                **views.plan_view(
-                    bench, benches.plan(bench), benches.kitchen(), translator(context.language(request))
-                ),
-            }
-        )
+        tr = translator(context.language(request))
+        view = plan_view.plan_view(bench, benches.plan(bench), benches.kitchen(), tr)
+        return JSONResponse({"ok": True, **plain(view)})
 
     @routes.get("/day/{picture}.svg")
     def picture(request: Request, picture: str) -> Response:
-        draw = {"fryers": views.gantt, "shelf": views.shelf_curves}.get(picture)
+        draw = {"fryers": plan_view.gantt, "shelf": plan_view.shelf_curves}.get(picture)
         if draw is None:
             raise InputError("picture", repr(picture), "fryers or shelf")
         tr, bench = translator(context.language(request)), benches.get(_date(request.query_params, benches))
         return Response(
-            svg(draw(views.plan_view(bench, benches.plan(bench), benches.kitchen(), tr), tr)),
+            svg(draw(plan_view.plan_view(bench, benches.plan(bench), benches.kitchen(), tr), tr)),
             media_type="image/svg+xml",
         )
 
@@ -141,7 +137,9 @@ def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> Non
         typed, problem, view = dict(query), "", None
         try:
             stock = _stock(kitchen, query, use)
-            view = views.pull_view(context.store, kitchen, use, stock, translator(context.language(request)))
+            view = pulling.pull_view(
+                context.store, kitchen, use, stock, translator(context.language(request))
+            )
         except ValueError:
             problem = translator(context.language(request))(
                 "Write amounts as numbers and days as 2026-11-27."
@@ -172,18 +170,16 @@ def _add_what_if(routes: APIRouter, context: Context, benches: Benches) -> None:
             holds = {
                 p: number(query[f"hold_{p}"], "hold life") for p in bench.products if query.get(f"hold_{p}")
             }
-            off = [f for f in bench.fryers if query.get(f"off_{f}")]
-            asked = {
-                "hold_min": holds,
-                "off": off,
-                "factor": number(query["factor"], "factor") if query.get("factor") else None,
-                "filter_every_count": whole_number(
-                    query.get("filter_every", ""), "loads between filter turns"
-                )
-                or 0,
-            }
+            off = tuple(f for f in bench.fryers if query.get(f"off_{f}"))
+            every = whole_number(query.get("filter_every", ""), "loads between filter turns")
+            asked = what_if.Changed(
+                hold_min=holds,
+                off=off,
+                factor=number(query["factor"], "factor") if query.get("factor") else None,
+                filter_every_count=every or 0,
+            )
             binds = limits.binds_view(bench, translator(context.language(request)))
-            view = views.what_if(context.store, kitchen, bench, asked)
+            view = what_if.what_if(context.store, kitchen, bench, asked)
         except FrywrightError as error:
             problem = context.explain(request, error)
         return context.render(
@@ -286,7 +282,8 @@ def _add_board(routes: APIRouter, context: Context, benches: Benches) -> None:
     @routes.get("/day/board.json")
     def as_json(request: Request) -> Response:
         board, second = _board(request.query_params, benches)
-        return JSONResponse({"ok": True, **board_view(board, second, translator(context.language(request)))})
+        view = board_view(board, second, translator(context.language(request)))
+        return JSONResponse({"ok": True, **plain(view)})
 
     @routes.post("/day/tap")
     def tap(request: Request, values: Told) -> Response:

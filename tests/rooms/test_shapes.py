@@ -1,0 +1,66 @@
+"""What a browser's script or another program reads as JSON keeps its names, in their order."""
+
+from __future__ import annotations
+
+from dataclasses import fields
+
+import pytest
+
+from frywright.paper.day_chart import Band
+from frywright.rooms.day import board_rows, compare, plan_view, pulling, views, what_if
+
+ADVISED = "kind fryer fryer_name start_s start reason gain_money product pieces caution"
+FRYER = "key number name state since_filter filter_every pressure text held down down_text"
+PRICE = "total_money batches_money short_money waste_money fill_frac waste_frac sold_n short_n waste_n"
+SHAPES = {
+    board_rows.BoardView: "date now_s clock practice open people advice fryers shelf last_drops level_n notes"
+    " estimated loads times reasons",
+    board_rows.DropNow: f"{ADVISED} program name amount headline",
+    board_rows.TurnOrWait: f"{ADVISED} headline",
+    board_rows.Empty: f"{FRYER} act",
+    board_rows.Cooking: f"{FRYER} product pieces drop drop_s lift_s lift vent_s vent_text act",
+    board_rows.ShelfRow: "product name out count coming hold_s ends_s trays expired to_order into",
+    board_rows.TrayRow: "left lift ends ends_s expired",
+    board_rows.Into: "fryer number name free least most takes",
+    board_rows.LastDrop: "name at",
+    board_rows.LoadWords: "fryer pieces text",
+    board_rows.LoadTime: "fryer product name pieces lift_s vent_s",
+    board_rows.Reason: "value text",
+    plan_view.PlanView: "date drops filters hours fryers shelf last_drops fill_frac waste_frac good money"
+    " money_sd currency waste_n notes broken",
+    plan_view.PlannedDrop: "drop lift drop_h lift_h fryer fryer_name product product_name pieces amount"
+    " program version evidence",
+    plan_view.PlannedTurn: "fryer fryer_name at from_h to_h",
+    plan_view.FryerHours: "key name from to used",
+    Band: "name low mid high",
+    plan_view.ForecastView: "date weekday halves products level_cv_frac",
+    plan_view.ForecastRow: "key name total_n low_n high_n mix_n halves",
+    pulling.PullView: "use pull_on rows caution",
+    pulling.PullRow: "product name unit mean_n needed_n on_hand_n expired_n cases case_count pull_n"
+    " short_frac over_frac over_n worst_cut thaw_h thaw_least_h balance use_by warning",
+    pulling.CutBalance: "cut needed_n given_n",
+    compare.NewPlan: "what product halves old_money new_money short_n fill_old_frac fill_new_frac trim"
+    " old_drops new_drops",
+    compare.HalfHour: "from old_n new_n",
+    what_if.CheckView: "broken price engine",
+    what_if.PriceView: PRICE,
+    what_if.DaysView: f"{PRICE} days_count half_width_money fill_half_width_frac waste_half_width_frac"
+    " worst_fill_frac worst_waste_frac",
+    what_if.ReplayView: "days_count base",
+    what_if.EngineReplayView: "days_count base engine",
+    what_if.ChangeView: "days_count base other change",
+    what_if.ChangeCost: "money half_width_money",
+    views.SalesView: "days_count from to unmapped voided_n outages catering",
+    views.UnmappedItem: "item sold_n",
+    views.Outage: "date from to",
+    views.CateringRow: "date product cut pieces_n",
+    views.CloseView: "date causes products thrown_n sold_n filters_count drops_count",
+    views.WasteRow: "name thrown_n causes",
+    views.CauseRow: "cause pieces_n",
+}
+
+
+@pytest.mark.parametrize(("view", "names"), SHAPES.items(), ids=lambda x: getattr(x, "__name__", ""))
+def test_a_program_finds_the_names_it_knows(view, names):
+    """The names are written out here: a change of one is seen, and is a change for every program."""
+    assert " ".join(f.name.removesuffix("_") for f in fields(view)) == names
