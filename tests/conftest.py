@@ -2,17 +2,52 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from contextlib import suppress
+from pathlib import Path
+from shutil import copyfile
+
 import pytest
+from argon2 import PasswordHasher
 from hypothesis import HealthCheck, settings
 
+from frywright.ledger import database
 from frywright.model.kitchen import Kitchen
 from frywright.physics.inputs import Lid, PieceClass, Span, Until, Vat
 from frywright.physics.solve import Cook
+from frywright.rooms.records import people
 from frywright.trial.kitchens import demo_kitchen
 
 settings.register_profile("any machine", deadline=None, suppress_health_check=[HealthCheck.too_slow])
 settings.load_profile("any machine")
 """Drawn examples are counted, not timed: a busy machine fails no property."""
+
+
+@pytest.fixture(scope="session", autouse=True)
+def own_hasher() -> Iterator[PasswordHasher]:
+    """The program's own hasher; meanwhile secrets are hashed at the least Argon2 takes."""
+    own, least = people._HASHER, PasswordHasher(time_cost=1, memory_cost=8, parallelism=1)
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(people, "_HASHER", least)
+        yield own
+
+
+@pytest.fixture(scope="session", autouse=True)
+def new_files(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
+    """The migrations run once; a store in a new file begins with a copy of what they made."""
+    made, upgrade = tmp_path_factory.mktemp("new") / "new.db", database._upgrade
+    database.opened(f"sqlite:///{made}").dispose()
+
+    def begin(engine) -> None:
+        path = Path(engine.url.database or "")
+        if database.is_file(str(engine.url)) and not (path.exists() and path.stat().st_size):
+            with suppress(OSError):  # what cannot be written there says so itself
+                copyfile(made, path)
+        upgrade(engine)
+
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(database, "_upgrade", begin)
+        yield
 
 
 @pytest.fixture(scope="session")

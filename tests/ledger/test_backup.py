@@ -9,6 +9,7 @@ import io
 import json
 import zipfile
 from dataclasses import replace
+from shutil import copyfile, copytree
 
 import pytest
 
@@ -26,10 +27,11 @@ def now():
     return MOMENT
 
 
-@pytest.fixture
-def full(tmp_path):
-    """A store with a correction, letters beyond ASCII, and two original files."""
-    store = Store.file(tmp_path / "a.db", now)
+@pytest.fixture(scope="module")
+def once(tmp_path_factory):
+    """A store with a correction, letters beyond ASCII, and two original files; and its backup."""
+    folder = tmp_path_factory.mktemp("once")
+    store = Store.file(folder / "a.db", now)
     with store.writing() as writer:
         for n in range(2100):
             writer.add(
@@ -40,7 +42,23 @@ def full(tmp_path):
         writer.add(Entry(kind="probe", happened_at=MOMENT, author="kim", payload={}, replaces=7))
     for content in (b"one" * 100, bytes(range(256)) * 9):
         Attachments(store.files).keep(io.BytesIO(content))
-    return store
+    backup(store, folder / "b.zip")
+    store.close()
+    return folder
+
+
+@pytest.fixture
+def full(once, tmp_path):
+    """The store, in files of the test's own."""
+    copyfile(once / "a.db", tmp_path / "a.db")
+    copytree(once / "a.db.files", tmp_path / "a.db.files")
+    return Store.file(tmp_path / "a.db", now)
+
+
+@pytest.fixture(scope="module")
+def whole(once):
+    """Its backup, which no test changes."""
+    return once / "b.zip"
 
 
 def test_there_and_back(full, tmp_path):
@@ -138,12 +156,11 @@ def lines(change):
         ),
     ],
 )
-def test_what_does_not_fit_is_refused_at_its_place(full, tmp_path, change, words):
+def test_what_does_not_fit_is_refused_at_its_place(whole, tmp_path, change, words):
     """Changed, removed, cut short, hostile names: said what and where; nothing outside the folder is
     written.
     """
-    backup(full, tmp_path / "b.zip")
-    bad = rewritten(tmp_path / "b.zip", tmp_path / "bad.zip", change)
+    bad = rewritten(whole, tmp_path / "bad.zip", change)
     other = Store.file(tmp_path / "deep" / "c.db", now)
     with pytest.raises(RecordError, match=words):
         restore(bad, other)
@@ -216,19 +233,17 @@ def forged(path, out, *, number=1, last_hash=None, previous_hash=None):
         ({"last_hash": "f" * 64}, "ends at entry 1"),
     ],
 )
-def test_reading_a_backup_back_finds_each_lie_by_itself(full, tmp_path, lie, words):
+def test_reading_a_backup_back_finds_each_lie_by_itself(whole, tmp_path, lie, words):
     """A number left out, a link to another entry, a manifest that ends elsewhere: each alone is found by the
     check that writes nothing, and the same backup without a lie passes.
     """
-    backup(full, tmp_path / "b.zip")
-    assert check(forged(tmp_path / "b.zip", tmp_path / "good.zip")).entries_count == 1
+    assert check(forged(whole, tmp_path / "good.zip")).entries_count == 1
     with pytest.raises(RecordError, match=words):
-        check(forged(tmp_path / "b.zip", tmp_path / "bad.zip", **lie))
+        check(forged(whole, tmp_path / "bad.zip", **lie))
 
 
-def test_reading_a_backup_back_finds_a_changed_entry_and_a_missing_one(full, tmp_path):
+def test_reading_a_backup_back_finds_a_changed_entry_and_a_missing_one(whole, tmp_path):
     """A digit changed in entry 10; the last entries cut off; the manifest told of one entry more."""
-    backup(full, tmp_path / "b.zip")
     changes = (
         (lines(lambda ls: [*ls[:9], ls[9].replace(b'"n":9', b'"n":8'), *ls[10:]]), "breaks at entry 10"),
         (lines(lambda ls: ls[:40]), "ends at entry 40, its manifest says 2101"),
@@ -239,4 +254,4 @@ def test_reading_a_backup_back_finds_a_changed_entry_and_a_missing_one(full, tmp
     )
     for change, words in changes:
         with pytest.raises(RecordError, match=words):
-            check(rewritten(tmp_path / "b.zip", tmp_path / "bad.zip", change))
+            check(rewritten(whole, tmp_path / "bad.zip", change))

@@ -10,7 +10,6 @@ from pathlib import Path
 
 import pytest
 import sqlalchemy as sa
-from argon2 import PasswordHasher
 from examples.postgres import new_database
 
 from frywright.ledger.accounts import Accounts, digest
@@ -26,14 +25,6 @@ from frywright.rooms.records import people
 
 PASSWORD = "oak leaf river stone"
 STORES = sorted((Path(__file__).parent / "stores").glob("*.db"))
-
-
-@pytest.fixture(autouse=True)
-def quick(monkeypatch):
-    """Hashes that cost little: how they are made is tried elsewhere."""
-    hasher = PasswordHasher(time_cost=1, memory_cost=8, parallelism=1)
-    monkeypatch.setattr(people, "_HASHER", hasher)
-    monkeypatch.setattr(people, "_NOBODY", hasher.hash("a password that nobody has"))
 
 
 def peopled(store):

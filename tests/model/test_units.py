@@ -82,12 +82,16 @@ BASE = {
 }
 
 
-@pytest.mark.parametrize("suffix", sorted(PINT))
-def test_factors_equal_pint(suffix):
-    """Every conversion factor equals pint's."""
+@pytest.fixture(scope="module")
+def registry():
     import pint
 
-    registry = pint.UnitRegistry()
+    return pint.UnitRegistry()
+
+
+@pytest.mark.parametrize("suffix", sorted(PINT))
+def test_factors_equal_pint(suffix, registry):
+    """Every conversion factor equals pint's."""
     for value in (0.0, 1.0, 37.5):
         expected = registry.Quantity(value, PINT[suffix]).to(BASE[UNITS[suffix].dimension]).magnitude
         assert to_inside(value, suffix) == pytest.approx(expected, rel=1e-9, abs=1e-12)

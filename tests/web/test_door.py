@@ -7,7 +7,6 @@ from concurrent.futures import ThreadPoolExecutor
 
 import pytest
 import sqlalchemy as sa
-from argon2 import PasswordHasher
 from fastapi.testclient import TestClient
 
 from frywright.ledger.accounts import Accounts
@@ -25,14 +24,6 @@ HOST = "http://127.0.0.1"
 PASSWORD = "oak leaf river stone"
 LOCAL = {"host": "127.0.0.1", "origin": HOST}
 PAGE = {"accept": "text/html"}
-
-
-@pytest.fixture(autouse=True)
-def quick(monkeypatch):
-    """Hashes that cost little: how they are made is tried elsewhere."""
-    hasher = PasswordHasher(time_cost=1, memory_cost=8, parallelism=1)
-    monkeypatch.setattr(people, "_HASHER", hasher)
-    monkeypatch.setattr(people, "_nobody", lambda: hasher.hash("a password that nobody has"))
 
 
 @pytest.fixture

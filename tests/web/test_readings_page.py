@@ -5,7 +5,6 @@ only by those who may.
 from __future__ import annotations
 
 import pytest
-from argon2 import PasswordHasher
 from fastapi.testclient import TestClient
 
 from frywright.ledger.store import Store
@@ -24,8 +23,6 @@ PDF = b"%PDF-1.4 a certificate"
 
 @pytest.fixture
 def app(tmp_path, monkeypatch):
-    hasher = PasswordHasher(time_cost=1, memory_cost=8, parallelism=1)
-    monkeypatch.setattr(people, "_HASHER", hasher)
     store = Store.file(tmp_path / "w.db", now)
     remember_kitchen(store, demo_text(), "demo.toml")
     for name, role, pin in (

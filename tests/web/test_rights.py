@@ -185,6 +185,11 @@ def test_a_flood_of_writes_waits_and_nobody_else_does(tmp_path):
     assert other.post("/care/oil", data={"vat": "alder", "what": "filter"}).status_code == 303
 
 
+def test_the_program_hashes_at_the_cost_of_the_standard(own_hasher):
+    """Argon2id with 64 MiB and three passes: the second option of RFC 9106, section 4, on one lane."""
+    assert own_hasher.hash("x").startswith("$argon2id$v=19$m=65536,t=3,p=1$")
+
+
 def test_secrets_are_kept_as_argon2id_and_leave_in_no_export(shop, tmp_path):
     """Not in entries, not in backups; tokens only as their hash."""
     store, _ = shop

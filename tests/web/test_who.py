@@ -5,7 +5,6 @@ nobody signs above their own role.
 from __future__ import annotations
 
 import pytest
-from argon2 import PasswordHasher
 from fastapi.testclient import TestClient
 
 from frywright.ledger.facts.care import CardSigned, CareDone
@@ -23,14 +22,6 @@ HOST = "http://127.0.0.1"
 PASSWORD = "oak leaf river stone"
 READING = {"fryer": "alder", "product": "bone_in", "temp": "60 C", "thermometer": "T1", "who": "Olive"}
 CARD = {"fryer": "alder", "who": "Olive", "second": "Tess", "note": "ok"}
-
-
-@pytest.fixture(autouse=True)
-def quick(monkeypatch):
-    """Hashes that cost little: how they are made is tried elsewhere."""
-    hasher = PasswordHasher(time_cost=1, memory_cost=8, parallelism=1)
-    monkeypatch.setattr(people, "_HASHER", hasher)
-    monkeypatch.setattr(people, "_nobody", lambda: hasher.hash("a password that nobody has"))
 
 
 @pytest.fixture
