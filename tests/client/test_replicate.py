@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime as dt
 import io
 import json
 import random
@@ -9,22 +10,28 @@ import re
 from dataclasses import replace
 
 import pytest
+import sqlalchemy as sa
 from fastapi.testclient import TestClient
+from typer.testing import CliRunner
 
+from frywright.cli.main import app
 from frywright.client.http import Client
 from frywright.client.replicate import replicate
+from frywright.ledger.anchors import anchored, read_anchors
 from frywright.ledger.attachments import attachments_of
 from frywright.ledger.export import as_row
 from frywright.ledger.facts.cook import ProgramSaved
 from frywright.ledger.facts.fleet import ForkSeen
 from frywright.ledger.facts.probing import LogKept
 from frywright.ledger.store import Store
+from frywright.model.entry import GENESIS, chain_hash
 from frywright.model.errors import AccessError, InputError, RecordError
 from frywright.rooms.clock import now
 from frywright.rooms.cook.programs import save_program
+from frywright.rooms.fleet import office as office_room
 from frywright.rooms.fleet.arrivals import arrive, leave_release, take_release, waiting
 from frywright.rooms.fleet.kitchens import await_kitchen, kitchen_at
-from frywright.rooms.fleet.office import released_to
+from frywright.rooms.fleet.office import anchors_of, released_to, rewritten
 from frywright.rooms.fleet.release import halt, next_wave, open_release
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
@@ -332,3 +339,76 @@ def test_a_release_told_twice_arrives_once(office, pages, site):
     told = released_to(office, key)
     assert (arrive(site, told), arrive(site, told)) == (1, 0)
     assert len(waiting(site, remembered_kitchen(site))) == 1
+
+
+def rewrite(store, site=""):
+    """Write a kitchen's chain anew behind the program's back: another first entry, every hash right."""
+    items, link, rows = list(store.at(site).entries()), GENESIS, []
+    for item in items:
+        entry = replace(item.entry, author="somebody else") if item.number == 1 else item.entry
+        own = chain_hash(link, item.number, entry, item.recorded_at)
+        rows.append({"a": entry.author, "p": link, "h": own, "s": site, "n": item.number})
+        link = own
+    with store.engine.begin() as connection:
+        connection.execute(sa.text("DROP TRIGGER IF EXISTS entry_no_update"))
+        change = "UPDATE entry SET author = :a, previous_hash = :p, hash = :h WHERE site = :s AND number = :n"
+        connection.execute(sa.text(change), rows)
+
+
+def test_a_site_that_rewrote_its_past_is_found_by_the_offices_anchors_alone(office, pages, site, tmp_path):
+    """Its own chain verifies; so does the office's copy, which was rewritten as well."""
+    key, token = await_kitchen(office, "East Gate", "Ana Vale")
+    filled(site, 2)
+    replicate(site, Line(pages, token))
+    (kept,) = anchors_of(office, key)
+    assert read_anchors(kept.fact.text)[0].name == remembered_kitchen(site).site.name
+    assert rewritten(office) == {}
+    rewrite(site)
+    rewrite(office, key)
+    assert site.verify()[0] == office.at(key).verify()[0] == site.last().number
+    assert "written anew" in str(rewritten(office)[key])
+    runner, paper = CliRunner(), tmp_path / "anchors.txt"
+    told = runner.invoke(app, ["fleet", "anchors", "--store", str(tmp_path / "office.db")])
+    assert told.exit_code == 5 and kept.fact.text in told.stdout
+    paper.write_text(told.stdout)
+    verify = ["records", "verify", str(tmp_path / "site" / "own.db")]
+    assert runner.invoke(app, verify).exit_code == 5  # for its triggers
+    done = runner.invoke(app, [*verify, "--anchor", str(paper)])
+    assert done.exit_code == 5 and "written anew" in done.output
+
+
+def test_an_office_that_lost_its_copy_takes_no_other_past(office, pages, site):
+    """The copy is gone, its anchor is not: what the site sends must be what it signed for."""
+    key, token = await_kitchen(office, "East Gate", "Ana Vale")
+    filled(site, 2)
+    replicate(site, Line(pages, token))
+    with office.engine.begin() as connection:
+        connection.execute(sa.text("DROP TRIGGER IF EXISTS entry_no_delete"))
+        connection.execute(sa.text("DELETE FROM entry WHERE site = :s"), {"s": key})
+    before = list(site.entries())
+    rewrite(site)
+    with pytest.raises(RecordError, match="not the one that was sent before"):
+        replicate(site, Line(pages, token))
+    assert office.at(key).last().number == 0
+    assert [e.fact.entry_number for e in office.facts(ForkSeen)] == [before[-1].number]
+
+
+def test_an_office_keeps_an_anchor_of_a_site_twice_a_day_at_most(office, pages, site, monkeypatch):
+    """However often it sends; one for another record, altered or doubled is refused."""
+    _, token = await_kitchen(office, "East Gate", "Ana Vale")
+    line = Line(pages, token)
+    for n in range(3):
+        filled(site, 1, f"turn {n}")
+        replicate(site, line)
+    (kept,) = anchors_of(office)
+    with pytest.raises(RecordError, match="altered"):
+        line.write("sync/anchor", {"text": kept.fact.text.replace("-2 - ", "-2 east ")})
+    with pytest.raises(RecordError, match="anchor"):
+        line.write("sync/anchor", {"text": f"{kept.fact.text} {kept.fact.text}"})
+    other = anchored(office, office.last(), now(), "Office")
+    with pytest.raises(RecordError):
+        line.write("sync/anchor", {"text": other.text})
+    monkeypatch.setattr(office_room, "ANCHOR_EVERY", dt.timedelta(0))
+    filled(site, 1, "later")
+    replicate(site, line)
+    assert [e.fact.entry_number for e in anchors_of(office)] == [kept.fact.entry_number, site.last().number]

@@ -10,6 +10,8 @@ import shutil
 import sqlite3
 import stat
 import subprocess
+from dataclasses import replace
+from pathlib import Path
 
 import pytest
 from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PrivateKey
@@ -25,6 +27,13 @@ from frywright.model.errors import RecordError
 from frywright.paper.code import code_svg
 from frywright.rooms import hall
 from frywright.rooms.clock import now
+
+FIRST_FORM = (
+    "frywright-anchor-1 66 89ef3b718fd65e5d903dcb19fad49ea76ceced65868a49d66ba171b9fecbf66c"
+    " 2026-11-26T20:41:20Z rM6Cy9rK3LDW5ydxv9FznozRahT80-iKR3ksMcx2dQ8"
+    " 0Msuyxn3EPmeU13K8IUW2OUngtGgwUsRQhIspX15ZyIz5Okli2CQqEKXngLsOP3QRpTDeKiDlB73ieQWyNyRBw"
+)
+"""An anchor that names no kitchen, signed for ``stores/4c855ef.db`` by the last program that wrote such."""
 
 
 def reading(core_c=80.0):
@@ -115,17 +124,55 @@ def test_an_anchor_that_was_altered_does_not_fit(path):
     """Number, hash, time, key or signature: any of them changed, and the signature does not fit."""
     store = Store.file(path, now)
     text = anchor_of(store).text
-    word, number, head, at, key, signature = text.split()
+    word, kitchen, name, number, head, at, key, signature = text.split()
+    first = f"{word} {kitchen} {name}"
     other = anchors.public_key(Ed25519PrivateKey.generate())
     for changed in (
-        f"{word} 2 {head} {at} {key} {signature}",
-        f"{word} {number} {'0' * 64} {at} {key} {signature}",
-        f"{word} {number} {head} 2026-01-01T00:00:00Z {key} {signature}",
-        f"{word} {number} {head} {at} {other} {signature}",
-        f"{word} {number} {head} {at} {key} {'A' * 86}",
+        f"{first} 2 {head} {at} {key} {signature}",
+        f"{word} - Other {number} {head} {at} {key} {signature}",
+        f"{word} other {name} {number} {head} {at} {key} {signature}",
+        f"{first} {number} {'0' * 64} {at} {key} {signature}",
+        f"{first} {number} {head} 2026-01-01T00:00:00Z {key} {signature}",
+        f"{first} {number} {head} {at} {other} {signature}",
+        f"{first} {number} {head} {at} {key} {'A' * 86}",
     ):
         with pytest.raises(RecordError, match="altered"):
             anchors.compare(store, anchors.read_anchors(changed))
+
+
+def test_an_anchor_of_the_first_form_still_holds(tmp_path):
+    """It names no kitchen; its signature and its entry are checked as ever."""
+    shutil.copy(Path(__file__).parent / "stores" / "4c855ef.db", tmp_path / "old.db")
+    store = Store.file(tmp_path / "old.db", now)
+    (old,) = anchors.read_anchors(f"on paper: {FIRST_FORM}")
+    assert old.kitchen is None and old.text == FIRST_FORM
+    anchors.compare(store, [old])
+    anchors.compare_each(store, [old])
+    with pytest.raises(RecordError, match="altered"):
+        anchors.compare(store, anchors.read_anchors(FIRST_FORM.replace(" 66 ", " 65 ")))
+
+
+@pytest.mark.parametrize("name", ["East Gate", "Pollo frito «Ñandú» 24/7", "鶏" * 40, "-", ""])
+def test_an_anchor_names_its_kitchen(path, name):
+    """Whatever its letters; a long one is cut so that paper keeps it on one line."""
+    store = Store.file(path, now)
+    made = anchors.anchored(store.at(""), store.last(), now(), name)
+    (read,) = anchors.read_anchors(made.text)
+    assert read == made or name == "-"
+    assert read.signed and name.startswith(read.name) and (read.name or name in ("", "-"))
+    assert max(len(word) for word in made.text.split()) <= 86
+
+
+def test_an_anchor_is_compared_with_its_own_kitchen(path):
+    """In a store of several; one of a kitchen that is not there is no proof of anything."""
+    store = Store.file(path, now)
+    hall.write(store.at("east"), reading(99.0))
+    east = anchors.anchored(store.at("east"), store.at("east").last(), now(), "East Gate")
+    anchors.compare_each(store, [east, anchor_of(store)])
+    with pytest.raises(RecordError, match=r"anchored at .* for East Gate: .* another kitchen's"):
+        anchors.compare(store, [east])
+    with pytest.raises(RecordError, match="West Gate, a kitchen that this store does not hold"):
+        anchors.compare_each(store, [replace(east, kitchen="west", name="West Gate")])
 
 
 def test_anchors_are_read_from_any_text(path):
@@ -140,6 +187,8 @@ def test_anchors_are_read_from_any_text(path):
         anchors.read_anchors("a shopping list")
     with pytest.raises(RecordError, match="mistyped"):
         anchors.read_anchors(anchor.text.replace(f"{anchor.at:%Y-%m}", "2026-77"))
+    with pytest.raises(RecordError, match="mistyped"):
+        anchors.read_anchors(anchor.text.replace(" - - ", " - %1B%5B2J "))
 
 
 def test_a_signature_is_one_that_others_can_check(path, tmp_path):

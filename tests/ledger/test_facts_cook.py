@@ -17,6 +17,7 @@ from frywright.ledger.facts.cook import (
 from frywright.ledger.facts.day import GapExplained
 from frywright.ledger.facts.fact import about
 from frywright.ledger.facts.fleet import (
+    AnchorKept,
     ForkSeen,
     KitchenOpened,
     ProgramReleased,
@@ -25,6 +26,7 @@ from frywright.ledger.facts.fleet import (
     WaveTold,
 )
 from frywright.ledger.facts.life import CardPrinted, ProgramKeyed, ProgramRetired, ServiceBegun
+from frywright.ledger.facts.people import SignedOut
 from frywright.ledger.facts.probing import (
     CalibrationKept,
     HoldStudied,
@@ -209,6 +211,11 @@ WRITTEN = [
         ForkSeen,
         {"key": "east_gate", "entry_number": 7, "hash_here": "a" * 64, "hash_sent": "b" * 64},
     ),
+    (
+        AnchorKept,
+        {"key": "east_gate", "entry_number": 7, "text": "frywright-anchor-2 - East%20Gate 7 …"},
+    ),
+    (SignedOut, {"how": "anew", "mark": "a" * 64}),
     (
         ReleaseArrived,
         {

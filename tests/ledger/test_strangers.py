@@ -15,7 +15,7 @@ from examples.postgres import new_database
 from frywright.ledger.accounts import Accounts, digest
 from frywright.ledger.backup import backup, restore
 from frywright.ledger.checking import guarded, strangers
-from frywright.ledger.facts.people import AccountChanged, SignedIn, SignInsRefused
+from frywright.ledger.facts.people import AccountChanged, SignedIn, SignedOut, SignInsRefused
 from frywright.ledger.store import Store
 from frywright.model.entry import stamp
 from frywright.model.errors import InputError
@@ -110,6 +110,37 @@ def test_sign_ins_are_on_record_under_their_name(store):
     assert (first.author, first.fact.how, first.fact.device) == ("Olive", "password", "")
     assert (second.author, second.fact.how, second.fact.device) == ("Cam", "pin", "Wall")
     assert people.who_is(store, first.fact.mark) is None
+
+
+def test_sign_outs_are_on_record_and_a_session_brought_back_is_named(store):
+    """By whoever signed out, once; its row put back afterwards opens the pages and is found."""
+    tries = people.Tries()
+    token = people.sign_in(store, "Cam", "another river stone", "here", tries)
+    row = store.engine.connect()
+    with row:
+        kept = row.execute(sa.text("SELECT * FROM session WHERE token_hash = :t"), {"t": digest(token)}).one()
+    people.sign_out(store, token)
+    people.sign_out(store, token)
+    (out,) = store.facts(SignedOut)
+    assert (out.author, out.fact.how, out.fact.mark) == ("Cam", "out", digest(digest(token)))
+    assert people.who_is(store, token) is None and strangers(store, now()) == ()
+    behind(
+        store,
+        "INSERT INTO session VALUES (:token_hash, :name, :device_hash, :begun_at, :seen_at)",
+        **kept._mapping,
+    )
+    assert people.who_is(store, token).name == "Cam"
+    assert strangers(store, now()) == ("Cam",)
+
+
+def test_a_session_that_another_takes_the_place_of_is_signed_out(store):
+    """Somebody signs in on a tablet that another is still signed in on."""
+    tries = people.Tries()
+    first = people.sign_in(store, "Cam", "another river stone", "here", tries)
+    people.sign_in(store, "Olive", PASSWORD, "here", tries, old=first)
+    (out,) = store.facts(SignedOut)
+    assert (out.author, out.fact.how) == ("Cam", "anew")
+    assert strangers(store, now()) == ()
 
 
 def test_a_flood_of_wrong_tries_is_one_entry_an_hour(tmp_path):

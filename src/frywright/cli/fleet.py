@@ -208,6 +208,23 @@ def readbacks(
 
 
 @command(app)
+def anchors(shop: Shop) -> None:
+    """Print the anchors that sites signed for their records (--site for one of them), and compare each site's
+    copy with its newest.
+    """
+    from frywright.rooms.fleet.office import anchors_of, rewritten
+
+    kept, bad = anchors_of(shop.store, shop.key), rewritten(shop.store)
+    if shop.json({"anchors": [item.fact.text for item in kept], "rewritten": {k: str(bad[k]) for k in bad}}):
+        raise typer.Exit(5 if bad else 0)
+    for item in kept:
+        typer.echo(item.fact.text)
+    for key, error in bad.items():
+        typer.echo(f"{key}: {error.say(shop.tr)}", err=True)
+    raise typer.Exit(5 if bad else 0)
+
+
+@command(app)
 def sync(
     shop: Shop,
     office: str = typer.Argument(help="Address of the office's server, such as https://office.example."),

@@ -63,7 +63,7 @@ def verify(
     ),
 ) -> None:
     """Walk the hash chain, the recorded times, the original files and the accounts; say what does not fit."""
-    from frywright.ledger.anchors import compare, read_anchors
+    from frywright.ledger.anchors import compare, compare_each, read_anchors
     from frywright.ledger.checking import checked
     from frywright.rooms.clock import now
 
@@ -73,7 +73,7 @@ def verify(
         _as_kept(opened, expect)
     texts = [_text_of(file) for file in anchor or ()]
     anchors = [one for text in texts for one in read_anchors(text)]
-    compare(opened, anchors)
+    (compare if shop.key else compare_each)(opened, anchors)
     stamps, unchecked_count = _stamps_of("\n".join(texts), anchors, roots)
     back, others = _set_back(found), {} if shop.key else _others(opened)
     told = {
@@ -84,7 +84,10 @@ def verify(
         "files_lost": found.lost,
         "strange": list(found.strange),
         "guarded": found.guarded,
-        "anchors": [{"number": one.number, "at": one.at.isoformat(), "key": one.key} for one in anchors],
+        "anchors": [
+            {"number": one.number, "kitchen": one.name, "at": one.at.isoformat(), "key": one.key}
+            for one in anchors
+        ],
         "stamps": [{"number": one.number, "at": one.at.isoformat(), "by": one.by} for one in stamps],
         "stamps_unchecked": unchecked_count,
         "others": others,
@@ -100,8 +103,9 @@ def verify(
             shop.say("  ? the clock ran backwards: entries {from} to {to} from {at}, after {after}", step)
         for one in anchors:
             shop.say(
-                "  anchor of entry {number}, {at}: as it was; key {key}",
+                "  anchor of entry {number} of {kitchen}, {at}: as it was; key {key}",
                 number=one.number,
+                kitchen=one.name or "-",
                 at=f"{one.at:%Y-%m-%d %H:%M} UTC",
                 key=one.key_mark,
             )
@@ -200,10 +204,12 @@ def anchor(
     from frywright.ledger.store import Point
     from frywright.paper.code import code_svg
     from frywright.rooms.clock import now
+    from frywright.rooms.kitchen import kitchen_name
 
-    opened = _open(shop.where)
+    opened = shop.pick(_open(shop.where))
     found = checked(opened, now(), read_files=False)
-    made = anchored(opened, Point(number=found.entries_count, hash=found.head), found.at)
+    head = Point(number=found.entries_count, hash=found.head)
+    made = anchored(opened, head, found.at, kitchen_name(opened))
     lines = [made.text]
     if time_service:
         from frywright.ledger.stamps import stamp_of
@@ -215,7 +221,13 @@ def anchor(
     if out is not None:
         older = out.read_text("utf-8") if out.exists() else ""
         write_file(out, f"{older}{text}\n".encode(), "--out")
-    told = {"anchor": made.text, "number": made.number, "hash": made.hash, "key": made.key}
+    told = {
+        "anchor": made.text,
+        "kitchen": made.name,
+        "number": made.number,
+        "hash": made.hash,
+        "key": made.key,
+    }
     if not shop.json({**told, "stamp": lines[1] if time_service else None}):
         typer.echo(text)
         shop.say("Key {mark}. Keep the line where nobody at the store can reach it.", mark=made.key_mark)

@@ -11,12 +11,15 @@ from typing import Any
 from urllib.parse import urlsplit
 
 from frywright.client.http import Client
+from frywright.ledger.anchors import anchor_or_why
 from frywright.ledger.attachments import attachments_of
 from frywright.ledger.export import as_row
 from frywright.ledger.facts.fleet import ReleaseArrived
-from frywright.ledger.store import Store
+from frywright.ledger.store import Point, Store
 from frywright.model.errors import InputError, RecordError
+from frywright.rooms.clock import now
 from frywright.rooms.fleet.arrivals import arrive, last_arrived
+from frywright.rooms.kitchen import kitchen_name
 
 BLOCK_BYTES, BLOCK_COUNT = 600_000, 2_000
 """A message holds at most so much, but always one entry (project's own rule; the office takes 1 MB)."""
@@ -51,6 +54,8 @@ def replicate(store: Store, client: Client) -> Sent:
         there = client.write("sync/entries", {"rows": block})
         entries += len(block)
         files += _send_files(store, client, there["wants"])
+    if entries:
+        _send_anchor(store, client, Point(number=int(there["number"]), hash=there["hash"]))
     told = tuple(ReleaseArrived.read(row) for row in client.read("sync/releases", after=last_arrived(store)))
     return Sent(
         entries_count=entries,
@@ -58,6 +63,13 @@ def replicate(store: Store, client: Client) -> Sent:
         number=int(there["number"]),
         releases_count=arrive(store, told) if told else 0,
     )
+
+
+def _send_anchor(store: Store, client: Client, head: Point) -> None:
+    """The office keeps what this site signs for its record; a site whose key cannot be used sends none."""
+    anchor, _ = anchor_or_why(store, head, now(), kitchen_name(store))
+    if anchor is not None:
+        client.write("sync/anchor", {"text": anchor.text})
 
 
 def _private(address: str) -> None:

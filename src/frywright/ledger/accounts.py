@@ -89,6 +89,10 @@ _SIGNED_IN = (
 """Asked at every request, so it is built once."""
 
 
+def _begun(row: Any) -> Begun:
+    return Begun(name=row.name, mark=digest(row.token_hash), at=unstamp(row.begun_at))
+
+
 class Accounts:
     """The three tables of a store."""
 
@@ -204,13 +208,15 @@ class Accounts:
             self._do(SESSION.update().where(SESSION.c.token_hash == digest(token)).values(seen_at=stamp(now)))
         return Session(name=row.name, role=row.role, device_hash=row.device_hash)
 
+    def begun(self, token: str) -> Begun | None:
+        """The session that a token opened and nobody ended, whether it still holds or not."""
+        row = self._one(sa.select(SESSION).where(SESSION.c.token_hash == digest(token)))
+        return _begun(row) if row else None
+
     def sessions(self) -> list[Begun]:
         """Every session that may still be open."""
         with self._store.looking() as connection:
-            return [
-                Begun(name=row.name, mark=digest(row.token_hash), at=unstamp(row.begun_at))
-                for row in connection.execute(sa.select(SESSION))
-            ]
+            return [_begun(row) for row in connection.execute(sa.select(SESSION))]
 
     def sessions_count(self) -> int:
         """Sessions that nobody ended."""

@@ -2,8 +2,10 @@
 can reach them. They find what the chain cannot: an end that was cut off, an older copy put in its place, a
 chain written anew.
 
-An anchor is one line of text: a word that says what it is, the number and the hash of an entry, when it was
-signed, the public key and the signature (Ed25519, RFC 8032; bytes as base64url, RFC 4648).
+An anchor is one line of text: a word that says what it is, the kitchen's key and name, the number and the
+hash of an entry, when it was signed, the public key and the signature (Ed25519, RFC 8032; bytes as base64url,
+RFC 4648; the name in percent-encoding, RFC 3986). All but the signature itself is signed. Anchors of the
+first form name no kitchen.
 """
 
 from __future__ import annotations
@@ -17,30 +19,38 @@ import re
 import stat
 import tempfile
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
+from urllib.parse import quote, unquote
 
 from cryptography.exceptions import InvalidSignature
 from cryptography.hazmat.primitives import serialization
 from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PrivateKey, Ed25519PublicKey
 
 from frywright.ledger.store import Point, Store
-from frywright.model.errors import FrywrightError, NotKeptError, RecordError
+from frywright.model.errors import FrywrightError, NotKeptError, Phrase, RecordError
 
-WORD = "frywright-anchor-1"
+FIRST_WORD, WORD = "frywright-anchor-1", "frywright-anchor-2"
+LONGEST_NAME, NONE = 80, "-"
+"""Letters of a kitchen's name on an anchor, so that paper keeps it on one line; and what stands for none."""
 KEY_SETTING = "FRYWRIGHT_KEY"
 """Environment variable: file of the key that signs anchors."""
 MOMENT = "%Y-%m-%dT%H:%M:%SZ"
 LINE = re.compile(
-    rf"{WORD}\s+([0-9]{{1,16}})\s+([0-9a-f]{{64}})\s+([0-9]{{4}}-[0-9]{{2}}-[0-9]{{2}}T[0-9:]{{8}}Z)"
+    rf"(?:{FIRST_WORD}|{WORD}\s+([a-z0-9_]{{1,40}}|-)\s+((?:[A-Za-z0-9_.~-]|%[0-9A-F]{{2}}){{1,{LONGEST_NAME}}}))"
+    r"\s+([0-9]{1,16})\s+([0-9a-f]{64})\s+([0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9:]{8}Z)"
     r"\s+([A-Za-z0-9_-]{43})\s+([A-Za-z0-9_-]{86})(?![A-Za-z0-9_-])"
 )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Anchor:
-    """A signed head: the chain had this entry, with this hash, at this moment."""
+    """A signed head: the chain had this entry, with this hash, at this moment. ``kitchen`` is its key in its
+    own store, empty for the first one there and None for an anchor of the first form, which names none.
+    """
 
+    kitchen: str | None
+    name: str
     number: int
     hash: str
     at: dt.datetime
@@ -50,7 +60,12 @@ class Anchor:
     @property
     def said(self) -> str:
         """What is signed."""
-        return f"{WORD} {self.number} {self.hash} {self.at.astimezone(dt.UTC).strftime(MOMENT)} {self.key}"
+        whose = (
+            FIRST_WORD
+            if self.kitchen is None
+            else f"{WORD} {self.kitchen or NONE} {quote(self.name, safe='') or NONE}"
+        )
+        return f"{whose} {self.number} {self.hash} {self.at.astimezone(dt.UTC).strftime(MOMENT)} {self.key}"
 
     @property
     def text(self) -> str:
@@ -153,8 +168,8 @@ def public_key(key: Ed25519PrivateKey) -> str:
     return _text(raw)
 
 
-def anchored(store: Store, head: Point, at: dt.datetime) -> Anchor:
-    """A head of the store's chain, signed.
+def anchored(store: Store, head: Point, at: dt.datetime, name: str = "") -> Anchor:
+    """A head of a kitchen's chain, signed together with the name the kitchen has now.
 
     Raises
     ------
@@ -164,17 +179,30 @@ def anchored(store: Store, head: Point, at: dt.datetime) -> Anchor:
     if not head.number:
         raise RecordError("The store has no entry yet: there is nothing to anchor.")
     key = signing_key(store)
-    unsigned = Anchor(number=head.number, hash=head.hash, at=at.replace(microsecond=0), key=public_key(key))
-    signature = _text(key.sign(unsigned.said.encode()))
-    return Anchor(
-        number=unsigned.number, hash=unsigned.hash, at=unsigned.at, key=unsigned.key, signature=signature
+    unsigned = Anchor(
+        kitchen=store.site,
+        name=_short(" ".join(name.split())),
+        number=head.number,
+        hash=head.hash,
+        at=at.replace(microsecond=0),
+        key=public_key(key),
     )
+    return replace(unsigned, signature=_text(key.sign(unsigned.said.encode())))
 
 
-def anchor_or_why(store: Store, head: Point, at: dt.datetime) -> tuple[Anchor | None, FrywrightError | None]:
-    """A head of the store's chain, signed; or why there is none."""
+def _short(name: str) -> str:
+    """As much of a name as an anchor has room for."""
+    while len(quote(name, safe="")) > LONGEST_NAME:
+        name = name[:-1]
+    return name
+
+
+def anchor_or_why(
+    store: Store, head: Point, at: dt.datetime, name: str = ""
+) -> tuple[Anchor | None, FrywrightError | None]:
+    """A head of a kitchen's chain, signed; or why there is none."""
     try:
-        return anchored(store, head, at), None
+        return anchored(store, head, at, name), None
     except (RecordError, NotKeptError) as error:
         return None, error
 
@@ -189,17 +217,50 @@ def read_anchors(text: str) -> list[Anchor]:
     """
     found = []
     for match in LINE.finditer(text):
-        number, head, moment, key, signature = match.groups()
+        kitchen, name, number, head, moment, key, signature = match.groups()
         try:
             at = dt.datetime.strptime(moment, MOMENT).replace(tzinfo=dt.UTC)
+            name = "" if name in (None, NONE) else unquote(name, errors="strict")
+            if not name.isprintable():
+                raise ValueError(name)
         except ValueError as error:
             raise RecordError("The anchor of entry {number} is mistyped.", number=number) from error
-        found.append(Anchor(number=int(number), hash=head, at=at, key=key, signature=signature))
-    if text.count(WORD) != len(found):
+        found.append(
+            Anchor(
+                kitchen="" if kitchen == NONE else kitchen,
+                name=name,
+                number=int(number),
+                hash=head,
+                at=at,
+                key=key,
+                signature=signature,
+            )
+        )
+    if text.count(FIRST_WORD) + text.count(WORD) != len(found):
         raise RecordError("An anchor of the text is cut off or mistyped; copy its whole line.")
     if not found:
         raise RecordError("There is no anchor in the text: its line begins with {word}.", word=WORD)
     return found
+
+
+def compare_each(store: Store, anchors: Iterable[Anchor]) -> None:
+    """Whether each kitchen of a store still has every entry that its anchors name; one that names no kitchen
+    is of the kitchen that ``store`` shows.
+
+    Raises
+    ------
+    RecordError
+        As :func:`compare`; or an anchor is of a kitchen that is not in this store.
+    """
+    known = store.sites()
+    for anchor in anchors:
+        if anchor.kitchen is not None and anchor.kitchen not in known:
+            raise RecordError(
+                "The anchor of entry {number} is of {name}, a kitchen that this store does not hold.",
+                number=anchor.number,
+                name=anchor.name or anchor.kitchen,
+            )
+        compare(store if anchor.kitchen is None else store.at(anchor.kitchen), [anchor])
 
 
 def compare(store: Store, anchors: Iterable[Anchor]) -> None:
@@ -211,18 +272,24 @@ def compare(store: Store, anchors: Iterable[Anchor]) -> None:
         An anchor was altered, its entry is gone, or the entry is another one now.
     """
     for anchor in anchors:
-        told = {"number": anchor.number, "at": f"{anchor.at:%Y-%m-%d %H:%M} UTC"}
+        told = {
+            "number": anchor.number,
+            "at": f"{anchor.at:%Y-%m-%d %H:%M} UTC",
+            "kitchen": anchor.name or Phrase("a kitchen that it does not name"),
+        }
         if not anchor.signed:
             raise RecordError("The anchor of entry {number} was altered: its signature does not fit.", **told)
         item = store.entry(anchor.number)
         if item is None:
             raise RecordError(
-                "Entry {number}, anchored at {at}, is gone: the newest here is {last}. The end was cut off,"
-                " or an older copy stands in place of the store.",
+                "Entry {number}, anchored at {at} for {kitchen}, is gone: the newest here is {last}. The end"
+                " was cut off, or an older copy stands in place of the store.",
                 last=store.last().number,
                 **told,
             )
         if item.hash != anchor.hash:
             raise RecordError(
-                "Entry {number} is not the one anchored at {at}: the chain was written anew.", **told
+                "Entry {number} is not the one anchored at {at} for {kitchen}: the chain was written anew, or"
+                " is another kitchen's.",
+                **told,
             )

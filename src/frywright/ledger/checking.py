@@ -15,7 +15,7 @@ from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.care import CardSigned, CardWritten, PlateTyped, ReportAttached
 from frywright.ledger.facts.day import SalesRead
 from frywright.ledger.facts.fact import Fact, Kept
-from frywright.ledger.facts.people import AccountChanged, SignedIn
+from frywright.ledger.facts.people import AccountChanged, SignedIn, SignedOut
 from frywright.ledger.facts.probing import LogKept
 from frywright.ledger.store import Store
 from frywright.ledger.tables import ENTRY
@@ -187,17 +187,21 @@ def _devices(store: Store, told: list[Kept[AccountChanged]]) -> list[str]:
 
 
 def _sessions(store: Store, now: dt.datetime) -> list[str]:
-    """Sessions that nobody signed in for. Those begun before sign-ins were kept end by themselves."""
+    """Sessions that nobody signed in for, or that were signed out. Those begun before sign-ins were kept end
+    by themselves.
+    """
     since = now - dt.timedelta(seconds=LONGEST_S)
     first = next(iter(store.facts(SignedIn)), None)
     if first is None:
         return []
     day = dt.timedelta(days=1)
     marks = {(e.fact.mark, e.author) for e in store.facts_between(since - day, now + day, SignedIn)}
+    over = {e.fact.mark for e in store.facts_between(since - day, now + day, SignedOut)}
     return [
         session.name
         for session in Accounts(store).sessions()
-        if session.at >= max(since, first.happened_at) and (session.mark, session.name) not in marks
+        if session.at >= max(since, first.happened_at)
+        and (session.mark in over or (session.mark, session.name) not in marks)
     ]
 
 

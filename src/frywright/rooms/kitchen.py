@@ -46,6 +46,11 @@ def has_kitchen(store: Store) -> bool:
     return store.newest(KitchenSet.KIND) > 0
 
 
+def kitchen_name(store: Store) -> str:
+    """The name the kitchen gives itself; empty where it is not described."""
+    return remembered_kitchen(store).site.name if has_kitchen(store) else ""
+
+
 def remember_kitchen(store: Store, text: str, file: str, reason: str = "") -> Kept[KitchenSet]:
     """Keep a kitchen file's text; a changed one replaces the last, the same one is not doubled.
 

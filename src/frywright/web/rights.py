@@ -24,6 +24,7 @@ _BY_RIGHT = {
     "sync": [
         "GET /api/v1/sync",
         "POST /api/v1/sync/entries",
+        "POST /api/v1/sync/anchor",
         "POST /api/v1/sync/files/{name}",
         "GET /api/v1/sync/releases",
     ],

@@ -73,6 +73,16 @@ class ForkSeen(Fact):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class AnchorKept(Fact):
+    """At an office: an anchor that a site signed for its own record, as it came (its line of text)."""
+
+    KIND: ClassVar[str] = "anchor_kept"
+    key: str
+    entry_number: int
+    text: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class ReleaseArrived(Fact):
     """At a site: the office released a version of a program to it, or stopped that release. ``office_number``
     is the entry of the office that says so.

@@ -80,6 +80,17 @@ class SignedIn(Fact):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class SignedOut(Fact):
+    """The session of ``mark`` was ended by its person, who signed out or signed in anew in its place. One
+    that ends by itself, unused or after its longest time, leaves no entry.
+    """
+
+    KIND: ClassVar[str] = "sign_out"
+    how: Literal["out", "anew"]
+    mark: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class AccountLinked(Fact):
     """Whoever signs in elsewhere as ``mark`` acts here as the account; an empty mark ends that. The mark is
     the hash of who vouches and of their own name for the person.

@@ -1,15 +1,29 @@
-"""At the office: records that sites send, and what it released to each of them."""
+"""At the office: records that sites send, the anchors they sign for them, and what it released to each."""
 
 from __future__ import annotations
 
+import datetime as dt
 from collections.abc import Sequence
 
-from frywright.ledger.facts.fleet import ForkSeen, KitchenOpened, ProgramReleased, ReleaseArrived, WaveTold
+from frywright.ledger.anchors import compare, read_anchors
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.facts.fleet import (
+    AnchorKept,
+    ForkSeen,
+    KitchenOpened,
+    ProgramReleased,
+    ReleaseArrived,
+    WaveTold,
+)
 from frywright.ledger.replica import ForkError, Taken, take
 from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
-from frywright.model.errors import AccessError
-from frywright.rooms.hall import write
+from frywright.model.errors import AccessError, InputError, RecordError
+from frywright.rooms.clock import now
+from frywright.rooms.hall import in_turn, write
+
+ANCHOR_EVERY = dt.timedelta(hours=12)
+"""An office keeps an anchor of a site no more often than so (project's own rule)."""
 
 
 def sender(store: Store, key: str) -> str:
@@ -26,7 +40,8 @@ def sender(store: Store, key: str) -> str:
 
 
 def took(store: Store, key: str, items: Sequence[Recorded]) -> Taken:
-    """Keep what a site sent. A record that is not the one sent before is refused and noted once.
+    """Keep what a site sent. A record that is not the one sent before, or not the one its anchor was signed
+    for, is refused and noted once.
 
     Raises
     ------
@@ -34,12 +49,74 @@ def took(store: Store, key: str, items: Sequence[Recorded]) -> Taken:
         As :func:`frywright.ledger.replica.take`.
     """
     try:
+        _as_anchored(store, key, items)
         return take(store, key, items)
     except ForkError as error:
         seen = ForkSeen(key=key, entry_number=error.number, hash_here=error.here, hash_sent=error.sent)
         if all(e.fact != seen for e in store.home.facts(ForkSeen)):
             write(store.home, seen)
         raise
+
+
+def _as_anchored(store: Store, key: str, items: Sequence[Recorded]) -> None:
+    """The entry that the site's newest anchor names must come as it was signed: all before it follows from
+    its hash. That holds where the copy here is gone as well.
+    """
+    newest = newest_anchor(store, key)
+    if newest is None:
+        return
+    (anchor,) = read_anchors(newest.fact.text)
+    sent = next((item for item in items if item.number == anchor.number), None)
+    if sent is not None and sent.hash != anchor.hash:
+        raise ForkError(anchor.number, anchor.hash, sent.hash)
+
+
+def newest_anchor(store: Store, key: str) -> Kept[AnchorKept] | None:
+    """The newest anchor of a site that is kept here."""
+    kept = store.home.facts(AnchorKept, newest_first=True)
+    return next((item for item in kept if item.fact.key == key), None)
+
+
+@in_turn
+def keep_anchor(store: Store, key: str, text: str) -> bool:
+    """Keep an anchor that a site signed for what it sent, at most every half day; whether it was kept now.
+
+    Raises
+    ------
+    InputError
+        It is not one anchor.
+    RecordError
+        It was altered, or the copy here is not the record it was signed for.
+    """
+    anchors = read_anchors(text)
+    if len(anchors) != 1:
+        raise InputError("anchor", len(anchors), "one line")
+    compare(store.at(key), anchors)
+    newest = newest_anchor(store, key)
+    if newest is not None:
+        fresh = anchors[0].number > newest.fact.entry_number
+        if not fresh or now() - newest.recorded_at < ANCHOR_EVERY:
+            return False
+    write(store.home, AnchorKept(key=key, entry_number=anchors[0].number, text=anchors[0].text))
+    return True
+
+
+def anchors_of(store: Store, key: str = "") -> list[Kept[AnchorKept]]:
+    """Every anchor kept here, of one site or of all, oldest first."""
+    return [item for item in store.home.facts(AnchorKept) if key in ("", item.fact.key)]
+
+
+def rewritten(store: Store) -> dict[str, RecordError]:
+    """Sites whose copy here is not the record that their newest anchor was signed for, and what is wrong."""
+    newest = {item.fact.key: item.fact.text for item in anchors_of(store)}
+    found = {}
+    for key, text in newest.items():
+        try:
+            store.at(key).verify()
+            compare(store.at(key), read_anchors(text))
+        except RecordError as error:
+            found[key] = error
+    return found
 
 
 def forks(store: Store) -> dict[str, int]:

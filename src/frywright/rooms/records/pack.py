@@ -153,7 +153,7 @@ def csv_zip(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date, tr: T
     reports attached. A text that a spreadsheet would run as a formula gets a leading quote.
     """
     told, out = gather(store, kitchen, first, last), io.BytesIO()
-    anchor, why = _anchor(store, told)
+    anchor, why = _anchor(store, kitchen, told)
     with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:
         for name, (header, rows) in tables(kitchen, told, tr).items():
             _write_csv(archive, f"{name}.csv", header, rows)
@@ -220,7 +220,7 @@ def pack_view(
     every, numbers = cases(store), {e.number for e in told.of(CaseOpened)}
     open_cases, within = [c for c in every if not c.closed], [c for c in every if c.opened.number in numbers]
     limit, title = oil_limit_here(store, kitchen, last)
-    anchor, why = _anchor(store, told)
+    anchor, why = _anchor(store, kitchen, told)
     place = place_named(store)
     missing, drops = tr("not stated"), told.drops
     view = {
@@ -263,8 +263,9 @@ def pack_view(
     return view
 
 
-def _anchor(store: Store, told: Gathered) -> tuple[Anchor | None, Any]:
-    return anchor_or_why(store, Point(number=told.chain.entries_count, hash=told.chain.head), told.chain.at)
+def _anchor(store: Store, kitchen: Kitchen, told: Gathered) -> tuple[Anchor | None, Any]:
+    head = Point(number=told.chain.entries_count, hash=told.chain.head)
+    return anchor_or_why(store, head, told.chain.at, kitchen.site.name)
 
 
 def _load(kitchen: Kitchen, row: Covered) -> dict[str, Any]:

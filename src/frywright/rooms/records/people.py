@@ -17,7 +17,7 @@ from argon2 import PasswordHasher
 from argon2.exceptions import Argon2Error
 
 from frywright.ledger.accounts import Account, Accounts, Device, Session, digest
-from frywright.ledger.facts.people import AccountChanged, SignedIn, SignInsRefused
+from frywright.ledger.facts.people import AccountChanged, SignedIn, SignedOut, SignInsRefused
 from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, InputError, Phrase
 from frywright.model.roles import ALL_RIGHTS, RIGHTS, SITE
@@ -354,14 +354,33 @@ def begun(
     old: str = "",
 ) -> str:
     """A new session's token; that somebody signed in is on record under their name."""
-    moment = now()
-    token = Accounts(store).begin(name, moment, device.token_hash if device else "", old)
+    _ended(store, old, "anew")
+    token = Accounts(store).begin(name, now(), device.token_hash if device else "", old)
+    _as(store, name, SignedIn(how=how, device=device.name if device else "", mark=digest(digest(token))))
+    return token
+
+
+@in_turn
+def sign_out(store: Store, token: str) -> None:
+    """End a session; that its person signed out is on record."""
+    _ended(store, token, "out")
+    Accounts(store).end(token)
+
+
+def _ended(store: Store, token: str, how: Literal["out", "anew"]) -> None:
+    """Put on record whose session ends here; one that is over already is on record or ended by itself."""
+    session = Accounts(store).begun(token) if token else None
+    if session is not None:
+        _as(store, session.name, SignedOut(how=how, mark=session.mark))
+
+
+def _as(store: Store, name: str, fact: SignedIn | SignedOut) -> None:
+    """Keep what a person does under their own name, whoever is signed in meanwhile."""
     mark = AUTHOR_NOW.set(name)
     try:
-        write(store.home, SignedIn(how=how, device=device.name if device else "", mark=digest(digest(token))))
+        write(store.home, fact)
     finally:
         AUTHOR_NOW.reset(mark)
-    return token
 
 
 def confirm(store: Store, name: str, secret: str, place: str, tries: Tries) -> str:

@@ -91,7 +91,7 @@ def _add_sign_in(routes: APIRouter, context: Context) -> None:
 
     @routes.post("/sign-out")
     def sign_out(request: Request) -> Response:
-        Accounts(context.store).end(request.cookies.get(SESSION_COOKIE, ""))
+        people.sign_out(context.store, request.cookies.get(SESSION_COOKIE, ""))
         back = RedirectResponse("/sign-in", 303)
         back.delete_cookie(SESSION_COOKIE, path="/")
         return back

@@ -28,7 +28,7 @@ from frywright.rooms.cook.desk import ProgramRow, program_rows
 from frywright.rooms.cook.readbacks import tell_readback
 from frywright.rooms.day.sales import post_sales
 from frywright.rooms.hall import AUTHOR_NOW
-from frywright.rooms.kitchen import remembered_kitchen
+from frywright.rooms.kitchen import kitchen_name, remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective
 from frywright.web.app import Context
@@ -233,7 +233,7 @@ def _add_reads(routes: APIRouter, context: Context) -> None:
         nobody can shorten or rewrite the chain unseen. Without a key of the store the anchor is null.
         """
         end = context.store.last()
-        anchor, _ = anchor_or_why(context.store, end, now())
+        anchor, _ = anchor_or_why(context.store, end, now(), kitchen_name(context.store))
         return {"number": end.number, "hash": end.hash, "anchor": anchor.text if anchor else None}
 
     @routes.get("/programs")

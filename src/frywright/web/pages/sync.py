@@ -14,7 +14,7 @@ from frywright.ledger.attachments import attachments_of
 from frywright.ledger.backup import as_recorded
 from frywright.ledger.replica import Taken, standing
 from frywright.model.errors import RecordError
-from frywright.rooms.fleet.office import released_to, sender, took
+from frywright.rooms.fleet.office import keep_anchor, released_to, sender, took
 from frywright.web.app import Context
 
 MOST_TOGETHER, IN_MEMORY_BYTES = 2_000, 1_000_000
@@ -28,6 +28,13 @@ class EntriesIn(BaseModel):
 
     model_config = ConfigDict(extra="forbid")
     rows: list[dict[str, Any]] = Field(max_length=MOST_TOGETHER)
+
+
+class AnchorIn(BaseModel):
+    """One anchor, its line of text."""
+
+    model_config = ConfigDict(extra="forbid")
+    text: str = Field(max_length=2_000)
 
 
 class TakenOut(BaseModel):
@@ -72,6 +79,12 @@ def router(context: Context) -> APIRouter:
             part.seek(0)
             _, size = await run_in_threadpool(attachments_of(store).keep, cast(BinaryIO, part))
         return {"name": name, "size": size}
+
+    @routes.post("/anchor")
+    def anchor(request: Request, body: AnchorIn) -> dict[str, Any]:
+        """An anchor that the site signed for the record it sent."""
+        key = sender(store, request.state.who.name)
+        return {"kept": keep_anchor(store, key, body.text)}
 
     @routes.get("/releases")
     def releases(request: Request, after: Annotated[int, Query(ge=0, le=2**53)] = 0) -> list[dict[str, Any]]:
