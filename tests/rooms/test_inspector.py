@@ -24,6 +24,7 @@ from frywright.rooms import hall
 from frywright.rooms.care.upkeep import care_rows, tick
 from frywright.rooms.clock import now, played
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.premises import name_place
 from frywright.rooms.readings import mend_reading, tell_hold, tell_probe
 from frywright.rooms.records import corrective, pack, pack_paper, reports
 from frywright.trial.kitchens import demo_text
@@ -157,11 +158,11 @@ def test_who_and_where_stands_first_and_may_be_missing(store, kitchen, monkeypat
     assert view_of(store, kitchen)["permit"] == "not stated"
     assert view_of(store, kitchen, translator("es"))["permit"] == translator("es")("not stated")
     told = {"address": "1  Fern Lane", "permit": "", "operator": "Maple"}
-    pack.name_place(store, told)
+    name_place(store, told)
     _, data = pages(view_of(store, kitchen), kitchen, monkeypatch=monkeypatch)
     assert data["facts"] == [["address", "1 Fern Lane"], ["permit", "not stated"], ["operator", "Maple"]]
     with pytest.raises(InputError, match="200 letters"):
-        pack.name_place(store, {"address": "x" * 201})
+        name_place(store, {"address": "x" * 201})
 
 
 @pytest.mark.slow

@@ -15,6 +15,7 @@ from hypothesis import strategies as st
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.ledger.drafts import read_draft
 from frywright.ledger.facts.care import PlateTyped
+from frywright.ledger.facts.people import PlaceNamed
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError, NoKitchenError
 from frywright.model.fryer import ClockStyle
@@ -24,6 +25,7 @@ from frywright.rooms.clock import now
 from frywright.rooms.cook import setup, setup_text
 from frywright.rooms.cook.setup_read import altitude_of_boiling_m, heavy_ratio
 from frywright.rooms.kitchen import kitchen_text, remembered_kitchen
+from frywright.rooms.premises import place_named
 from tests.demo import remember_demo
 
 US = {
@@ -292,6 +294,26 @@ def test_what_may_be_described_when(store):
     assert remembered_kitchen(store).site.name == "Ford End"
     with pytest.raises(InputError, match="second kitchen"):
         setup.setup_of(store, "kitchen")
+
+
+def test_what_an_inspector_asks_for_may_be_told_with_the_place(store):
+    """It stands on the pack from the first day; nobody must say it, and a text too long is marked."""
+    long = {**METRIC["place"], "permit": "x" * 201}
+    seen = setup.Seen(revision=0)
+    assert "200 letters" in str(
+        setup.checked(setup.answer(store, "kitchen", "place", long, seen), "place")["permit"]
+    )
+    more = {"address": "Calle  Fuente 3", "permit": "", "operator": "Maple & Söhne"}
+    kept(store, "kitchen", {**METRIC, "place": {**METRIC["place"], **more}})
+    named = place_named(store)
+    assert (named.address, named.permit, named.operator) == ("Calle Fuente 3", "", "Maple & Söhne")
+    assert "Fuente" not in kitchen_text(store)
+
+
+def test_nothing_is_kept_of_the_premises_where_nobody_said(store):
+    """The pack says *not stated*."""
+    kept(store, "kitchen", US)
+    assert not list(store.facts(PlaceNamed))
 
 
 def test_a_product_may_wait(store):

@@ -27,12 +27,13 @@ from frywright.rooms.cook.setup_read import Asked
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import kitchen_text, remember_kitchen, remembered_kitchen
 from frywright.rooms.photos import keep_photo
+from frywright.rooms.premises import STATED, name_place
 
 PLACE, FRYER, FOOD = ("place", "altitude"), ("kind", "plate", "lid", "control"), ("food", "birds")
 SUBJECTS = {"kitchen": PLACE + FRYER + FOOD, "fryer": FRYER, "product": FOOD}
 """What is described, and its screens in their order."""
 BOXES = {
-    "place": ("name", "jurisdiction", "language", "units"),
+    "place": ("name", "jurisdiction", "language", "units", *STATED),
     "altitude": ("altitude", "boiled"),
     "kind": ("kind",),
     "plate": ("name", "fuel", "power", "oil_mass", "oil", "birds", "weight", "serial", "from_photo", "seen"),
@@ -358,6 +359,8 @@ def keep(store: Store, what: str, seen: int) -> Made:
         made = remember_kitchen(store, file, FILE)
         if fryer and (setup.photo or setup.typed("plate", "serial")):
             write(store, _plate(setup, told, fryer))
+        if what == "kitchen" and any(setup.typed("place", box) for box in STATED):
+            name_place(store, {box: setup.typed("place", box) for box in STATED})
         drop_draft(store, f"setup {what}")
         if what == "kitchen" and not product:
             _leave_product(store, setup)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
+from functools import partial
 from math import exp, log, sqrt
 from typing import Any
 
@@ -16,6 +17,7 @@ from frywright.model.kitchen import Site, UnitSystem, altitude_at_m
 from frywright.model.tongues import tongues
 from frywright.model.units import PSI
 from frywright.physics.steam import saturation_pa
+from frywright.rooms.premises import STATED, stated
 from frywright.verdicts.place import place_named
 
 LONGEST_NAME = 60
@@ -242,6 +244,8 @@ class BirdsRead(ScreenRead):
 def read_place(asked: Asked) -> PlaceRead:
     """Name, place, language and units of a kitchen."""
     known = tuple(j["key"] for j in load.table("standards/jurisdictions.toml")["jurisdiction"])
+    for box in STATED:
+        asked.read(box, partial(stated, box), needed=False)
     return PlaceRead(
         name=asked.name("name"),
         jurisdiction=asked.choice("jurisdiction", known),

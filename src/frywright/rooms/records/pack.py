@@ -20,16 +20,15 @@ from frywright.ledger.facts.care import ReportAttached
 from frywright.ledger.facts.columns import cell, heading
 from frywright.ledger.facts.day import GapExplained
 from frywright.ledger.facts.fact import Fact, Kept
-from frywright.ledger.facts.people import PlaceNamed
 from frywright.ledger.facts.probing import CaseOpened, HoldRead, Reading, ThermometerChecked
 from frywright.ledger.store import Point, Store
 from frywright.model.business_day import business_time, local_time, usual_trade
-from frywright.model.errors import InputError, RecordError
+from frywright.model.errors import RecordError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import show_below
 from frywright.rooms.clock import now
-from frywright.rooms.hall import write
+from frywright.rooms.premises import STATED, place_named
 from frywright.rooms.records.corrective import case_view, cases
 from frywright.rooms.records.coverage import Covered, covered
 from frywright.rooms.records.gathered import Gathered, checked_line, gaps, gather, notes_of
@@ -38,28 +37,6 @@ from frywright.rooms.records.sheets import OUTSIDE, SHEETS, Sheet
 from frywright.rooms.standing import fryer_name, oil_limit_here, product_name, stopped
 
 Translate = Callable[[str], str]
-LONGEST_TEXT = 200
-
-
-def place_named(store: Store) -> PlaceNamed:
-    """What an inspector finds the kitchen by; empty where nobody said."""
-    newest = next(iter(store.facts(PlaceNamed, newest_first=True)), None)
-    return newest.fact if newest else PlaceNamed(address="", permit="", operator="", who="")
-
-
-def name_place(store: Store, values: Mapping[str, Any]) -> Kept[PlaceNamed]:
-    """Keep address, permit and who runs the kitchen, as they are typed; each may be empty.
-
-    Raises
-    ------
-    InputError
-        A text longer than 200 letters.
-    """
-    texts = {n: " ".join(str(values.get(n, "") or "").split()) for n in ("address", "permit", "operator")}
-    for name, text in texts.items():
-        if len(text) > LONGEST_TEXT:
-            raise InputError(name, repr(text[:20]), "200 letters at most")
-    return write(store, PlaceNamed(**texts, who=str(values.get("who", "") or "")[:80]))
 
 
 # ---------------------------------------------------------------- tables
@@ -227,10 +204,8 @@ def pack_view(
         "from": first.isoformat(),
         "to": last.isoformat(),
         "place": kitchen.site.name,
-        "address": place.address or missing,
-        "permit": place.permit or missing,
-        "operator": place.operator or missing,
-        "stated": {"address": place.address, "permit": place.permit, "operator": place.operator},
+        **{name: getattr(place, name) or missing for name in STATED},
+        "stated": {name: getattr(place, name) for name in STATED},
         "zone": usual_trade(kitchen).zone,
         "days": len(told.days),
         "loads": [_load(kitchen, row) for row in covered(drops, told.sound)],

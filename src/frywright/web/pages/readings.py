@@ -15,8 +15,8 @@ from frywright.ledger.facts.probing import Reading
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.units import show
 from frywright.rooms.kitchen import remembered_kitchen
+from frywright.rooms.premises import name_place
 from frywright.rooms.readings import mend_reading, tell_hold
-from frywright.rooms.records import pack
 from frywright.rooms.records.reports import attach_report
 from frywright.web.app import Context
 from frywright.web.pages.records import probe_page
@@ -81,7 +81,7 @@ def _add_readings(routes: APIRouter, context: Context) -> None:
 def _add_reports(routes: APIRouter, context: Context) -> None:
     @routes.post("/records/pack/place")
     def place(form: Typed) -> Response:
-        pack.name_place(context.store, form)
+        name_place(context.store, form)
         return RedirectResponse("/records/pack", 303)
 
     @routes.post("/records/entry/{number}/report")
