@@ -10,6 +10,8 @@ import xml.etree.ElementTree as ET
 import pytest
 
 from frywright.calibrate.hold import HoldAim, HoldReading, hold_life
+from frywright.paper.curves import ResidualCurve
+from frywright.paper.probe_chart import residual_spec
 from frywright.paper.small_picture import EDGE, HEIGHT, WIDTH, SmallPicture
 from frywright.rooms.care import vat
 from frywright.rooms.care.oil_picture import AHEAD_DAYS, BACK_DAYS, oil_picture
@@ -85,3 +87,12 @@ def test_a_hold_study_shows_where_a_piece_went_cold():
     assert cursor == pytest.approx(20.0 / 31.5 * WIDTH, abs=0.1)
     assert "20 min" in drawn
     assert "90 % must pass" in drawn
+
+
+@pytest.mark.parametrize(("unit", "drawn", "sign"), [("f_diff", 1.8, "°F"), ("k", 1.0, "°C")])
+def test_what_a_fit_leaves_over_is_drawn_in_the_kitchens_degrees(unit, drawn, sign):
+    """No kelvin for a cook who set °F."""
+    curve = ResidualCurve(name="K1", time_s=[0.0, 60.0], left_k=[1.0, 1.0], shown_in=unit, rms=1.0)
+    spec = residual_spec([curve], {"residual": "left over", "since_drop": "minutes"})
+    assert [row["y"] for row in spec["data"]["values"]] == pytest.approx([drawn, drawn])
+    assert spec["encoding"]["y"]["title"] == f"left over ({sign})"

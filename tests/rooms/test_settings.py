@@ -143,7 +143,7 @@ def test_what_a_wrong_setting_does_is_said_in_the_kitchens_words_and_units(store
     (wrong,) = rows["Reloj"].wrong
     assert wrong.reads == "sigue"
     assert (
-        wrong.text.startswith("pollo uno: pieza más fría ") and " K" in wrong.text and "°F" not in wrong.text
+        wrong.text.startswith("pollo uno: pieza más fría ") and " °C" in wrong.text and "°F" not in wrong.text
     )
     lift = wrong.text.rpartition(" ")[2].rstrip(".")
     assert lift == "13:00"
@@ -174,7 +174,7 @@ def test_what_a_wrong_setting_does_is_said_in_the_kitchens_words_and_units(store
         (
             {"name": "Bell", "value": "on", "w2_reads": "off", "w2_effect": "oil", "w2_amount": "400"},
             "w2_amount",
-            "-60.0 K",
+            "-60.0 °C",
         ),
         (
             {"name": "Bell", "value": "on", "w2_reads": "off", "w2_effect": "time", "w2_amount": ""},

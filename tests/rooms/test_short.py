@@ -82,7 +82,7 @@ def test_the_raw_program_is_short_and_the_good_one_over(kitchen, raw):
     assert bad.amount.endswith("°F")
     assert not good.proven
     assert "probe log" in good.evidence
-    assert show_facts(program_facts(kitchen, raw), "metric").amount.endswith(" K")
+    assert show_facts(program_facts(kitchen, raw), "metric").amount.endswith(" °C")
 
 
 def test_saving_a_short_program_needs_a_name_and_a_reason(store, kitchen, raw):
@@ -368,7 +368,7 @@ def test_fish_is_judged_by_the_rule_of_its_place(place, title, state):
         facts = program_facts(kitchen, kitchen.program("fish north"))
         assert str(facts.prediction) == (state or sign)
         assert facts.title == title
-        assert show_facts(facts, "metric").amount.endswith(" K") == (state is None)
+        assert show_facts(facts, "metric").amount.endswith(" °C") == (state is None)
 
 
 def test_two_facts_in_spanish(client):

@@ -32,9 +32,9 @@ def design(
     product: str = typer.Option(..., help="Key of the product."),
     fryer: str = typer.Option(..., help="Key of the fryer."),
     margin: str = typer.Option(
-        "3K",
+        "3C",
         help=(
-            "To spare over all loads in the worst case, for example 3K or 5F; a bare number is in the"
+            "To spare over all loads in the worst case, for example 3C or 5F; a bare number is in the"
             " kitchen's degrees."
         ),
     ),

@@ -34,7 +34,7 @@ INCH_WATER = 1000.0 * 9.80665 * INCH
 UNITS: dict[str, Unit] = {
     "c": Unit("temperature", sign="°C"),
     "f": Unit("temperature", 5 / 9, -32.0, "°F"),
-    "k": Unit("temperature_difference", sign="K"),
+    "k": Unit("temperature_difference", sign="°C"),
     "f_diff": Unit("temperature_difference", 5 / 9, sign="°F"),
     "s": Unit("time", sign="s"),
     "min": Unit("time", 60.0, sign="min"),

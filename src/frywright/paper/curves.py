@@ -86,9 +86,10 @@ class LogCurves:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ResidualCurve:
-    """Measured less fitted along one curve [K]."""
+    """Measured less fitted along one curve."""
 
     name: str
     time_s: list[float]
     left_k: list[float]
+    shown_in: str  # suffix of a temperature difference: a kitchen's degrees
     rms: float

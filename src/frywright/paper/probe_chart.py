@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from frywright.model.units import UNITS, to_people
 from frywright.paper.chart import HEAT, INK, OIL, RULE, Spec, by_name, dashes
 from frywright.paper.curves import LogCurves, ResidualCurve
 
@@ -69,14 +70,15 @@ def _events(marks: list[Spec]) -> list[Spec]:
 
 
 def residual_spec(residuals: Sequence[ResidualCurve], words: dict[str, str], width: int = 720) -> Spec:
-    """Measured minus model over time for every fitted curve [K]."""
+    """Measured minus model over time for every fitted curve."""
     rows = [
-        {"t": t / 60, "y": y, "name": r.name}
+        {"t": t / 60, "y": to_people(y, r.shown_in), "name": r.name}
         for r in residuals
         for t, y in zip(r.time_s, r.left_k, strict=True)
         if len(r.time_s) > 1
     ]
     names = sorted({r.name for r in residuals if len(r.time_s) > 1})
+    degree = UNITS[residuals[0].shown_in].sign
     return {
         "$schema": SCHEMA,
         "description": words["residual"],
@@ -87,7 +89,7 @@ def residual_spec(residuals: Sequence[ResidualCurve], words: dict[str, str], wid
         "mark": {"type": "line", "strokeWidth": 1.4, "color": INK},
         "encoding": {
             "x": {"field": "t", "type": "quantitative", "title": words["since_drop"]},
-            "y": {"field": "y", "type": "quantitative", "title": words["residual"]},
+            "y": {"field": "y", "type": "quantitative", "title": f"{words['residual']} ({degree})"},
             "strokeDash": dashes(names),
         },
         "config": LIGHT,

@@ -43,7 +43,7 @@ def chart_words(translate: Translate) -> dict[str, str]:
         "minutes": translate("minutes since the start"),
         "since_drop": translate("minutes since the drop"),
         "title": translate("Curves of the log"),
-        "residual": translate("measured minus model (K)"),
+        "residual": translate("measured minus model"),
         **{name: translate(name) for name in EVENTS},
     }
 

@@ -258,7 +258,7 @@ def _load(log: Log, load: LoadFound, number: int, system: str, translate: Transl
         overlapping=load.load.overlapping,
     )
     if back is not None:
-        scale, sign = (1.8, "°F") if system == "us" else (1.0, "K")
+        scale, sign = (1.8, "°F") if system == "us" else (1.0, "°C")
         row = replace(
             row,
             dip=show(back.dip_k, "k", system),
@@ -389,6 +389,7 @@ def fit_view(made: Calibrated, system: str, translate: Translate = str) -> FitVi
                 name=r.name,
                 time_s=[round(float(t), 1) for t in r.time_s],
                 left_k=[round(float(v), 4) for v in r.left],
+                shown_in=SHOWN[system]["temperature_difference"][0],
                 rms=r.rms,
             )
             for r in found.residuals

@@ -248,7 +248,7 @@ def estimates_of(fryer: Fryer, site: Site, translate: Translate) -> list[Estimat
     us = site.units is UnitSystem.US
     units = {
         "vent": "m:ss",
-        "swing": "°F" if us else "K",
+        "swing": "°F" if us else "°C",
         "heater": "kW",
         "relief_gauge": "psi" if us else "kPa",
     }

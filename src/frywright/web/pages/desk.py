@@ -311,7 +311,7 @@ def _goals(site: Site, form: dict[str, str]) -> Goals:
         return site.read(typed.get(name, default), dimension, GOAL_NAMES[name], bare)
 
     return Goals(
-        margin_k=read("margin", "temperature_difference", "3 K", degrees),
+        margin_k=read("margin", "temperature_difference", "3 °C", degrees),
         longest_s=read("longest", "time", "25:00"),
         most_loss_frac=read("loss", "fraction", "35 %", "pct"),
         colour_low_n=number("colour_low", 4.0),
