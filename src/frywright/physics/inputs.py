@@ -185,16 +185,16 @@ class Precision:
     ``FINE`` is for references. tests/physics/test_against_closed_forms.py holds them to it.
     """
 
-    n_core: int = 26
-    n_crust: int = 5
+    n_core: int = 24
+    n_crust: int = 4
     grading: float = 1.3  # above 1: cells get finer towards the front
-    max_step_s: float = 12.0
-    max_boiling_step_k: float = 1.0
+    max_step_s: float = 16.0
+    max_boiling_step_k: float = 2.0
     passes: int = 4
-    steady_m: float = 3e-6  # inner passes end when the fronts move less
+    steady_m: float = 2e-6  # inner passes end when the fronts move less
     first_step_s: float = 0.1  # after an upset (drop, lid)
     early_step_s: float = 1.0  # after an upset steps stay below this
-    early_frac: float = 0.06  # plus this share of the time since
+    early_frac: float = 0.05  # plus this share of the time since
     error_k: float = 0.3  # a core at the lift may be predicted that much too hot; taken off in verdicts
 
     def __post_init__(self) -> None:

@@ -8,7 +8,7 @@ constexpr double FILM_TOLERANCE = 1e-4, EVENT_TEMP_K = 1e-3, FLOOR_TOLERANCE = 1
 constexpr double DRY_SHARE = 1e-4;      // of its water that a piece at the floor may keep or lose too much
 constexpr double MOST_TRIES = 40.0;     // then a step is kept as it is, and counted
 constexpr double AFTER_FILM = 5.0;      // longest step after the coating water is gone, in first steps
-constexpr double GROWTH = 1.4, AFTER_EVENT = 4.0;
+constexpr double GROWTH = 1.8, AFTER_EVENT = 4.0;
 
 // Coldest meat temperature of a piece: centre by parabola, or the meat beside the bone.
 INLINE void read_core(Piece &c, M where) {

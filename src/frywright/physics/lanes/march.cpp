@@ -4,6 +4,8 @@
 // its next step while its neighbours go on with theirs. A step is tried again, shorter, when an event falls inside it.
 #include "events.h"
 
+constexpr double VENT_SHARE = 0.5;  // of the early steps elsewhere: a vent's flash is the sharpest bend of a cook
+
 // d/dt at the new level; backward Euler after a restart.
 INLINE void weigh(V &g0, V &g1, V &g2, V step, V last, M restart) {
   V w = step / last, per = 1.0 / step;
@@ -31,7 +33,8 @@ static V told(Group &g, const Job &job, int which, M where) {
 
 // Length of the next try: growth, end of stage, end of the coating water.
 INLINE void choose_step(Group &g, M fresh) {
-  V step = least(least(g.next_step, g.max_step), g.early_step + g.early_share * (g.time - g.lid_since));
+  V early = (g.early_step + g.early_share * (g.time - g.lid_since)) * pick(g.lid == LID_VENT, VENT_SHARE, 1.0);
+  V step = least(least(g.next_step, g.max_step), early);
   V left = g.stage_start + g.duration - g.time;
   M ends = left <= step * 1.000001;
   put(g.wanted, fresh & ends, most(g.wanted, step));
@@ -53,6 +56,9 @@ INLINE void predict(Group &g, M fresh) {
   put(g.g0, fresh, g0), put(g.g1, fresh, g1), put(g.g2, fresh, g2);
   V ratio = pick(g.oil_restart, 0.0, g.step / g.last_step);
   for (int r = 0; r < N_COOK_SCALAR; ++r) put(g.now[r], fresh, g.old[r] + ratio * (g.old[r] - g.older[r]));
+  // After a switch the oil's past says nothing of its slope; its balance does.
+  V power = pick(g.heating, g.heater, 0.0), slope = (power - g.oil_taken) / oil_capacity(g, g.old[OIL_TEMP]);
+  put(g.now[OIL_TEMP], fresh & g.oil_restart & (g.band == 0.0), g.old[OIL_TEMP] + g.step * slope);
   for (Count i = 0; i < g.n_class; ++i) {
     Piece &c = g.pieces[i];
     weigh(g0, g1, g2, g.step, g.last_step, c.restart);
@@ -297,7 +303,7 @@ static void load(Group &g, const Job &job, int l, Count k) {
   AT(g.next_step) = AT(g.last_step) = AT(g.first_step), AT(g.smallest) = 1e9, AT(g.lid) = LID_OPEN;
   AT(g.tsat) = AT(g.tsat_old) = AT(g.atmosphere_boiling), AT(g.core_old) = AT(g.coldest_start);
   V * set_4[] = {&g.time, &g.stage, &g.steps, &g.rejected, &g.status, &g.attempts, &g.wanted, &g.lid_since, &g.forced,
-               &g.tries};
+               &g.tries, &g.oil_taken};
   for (V *x : set_4)
     AT(*x) = 0.0;
   set_lane(g.heating, l, false), set_lane(g.oil_restart, l, true), set_lane(g.fresh, l, true);

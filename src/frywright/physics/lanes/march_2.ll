@@ -1,4 +1,4 @@
-; Made by scripts/lanes.py from sources of sha256 9c4b69f1393fc4f1cb7d20e5878ee19a60b60d5a4e43b7007d23d4f7d8bd762c.
+; Made by scripts/lanes.py from sources of sha256 8a0e856ea36847a0ab006e0662aacc667710fe80eac8fffa4a89e7d916837fd6.
 %struct.Piece = type <{ %struct.PieceGiven, [12 x <2 x double>], [12 x <2 x double>], [12 x <2 x double>], <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x i64>, <2 x i64>, <2 x i64>, i64, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, [8 x i8] }>
 %struct.PieceGiven = type { <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double> }
 
@@ -19,7 +19,7 @@ define i64 @work_space_2(ptr nocapture noundef readonly %0) local_unnamed_addr #
   %14 = getelementptr inbounds nuw i8, ptr %0, i64 48
   %15 = load i64, ptr %14, align 8, !tbaa !15
   %16 = shl i64 %15, 4
-  %17 = add i64 %16, 1600
+  %17 = add i64 %16, 1616
   %18 = add i64 %17, %13
   ret i64 %18
 }
@@ -62,8 +62,8 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   store <2 x double> %23, ptr %24, align 16, !tbaa !25
   %25 = getelementptr inbounds nuw i8, ptr %1, i64 608
   store i64 0, ptr %25, align 16, !tbaa !26
-  %26 = getelementptr inbounds nuw i8, ptr %1, i64 1520
-  %27 = getelementptr inbounds nuw i8, ptr %1, i64 1512
+  %26 = getelementptr inbounds nuw i8, ptr %1, i64 1536
+  %27 = getelementptr inbounds nuw i8, ptr %1, i64 1528
   store ptr %26, ptr %27, align 8, !tbaa !27
   %28 = getelementptr inbounds %struct.Piece, ptr %26, i64 %9
   %29 = icmp sgt i64 %9, 0
@@ -174,20 +174,20 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
 
 104:                                              ; preds = %33, %7
   %105 = phi ptr [ %28, %7 ], [ %101, %33 ]
-  %106 = getelementptr inbounds nuw i8, ptr %1, i64 1504
+  %106 = getelementptr inbounds nuw i8, ptr %1, i64 1520
   store ptr %105, ptr %106, align 16, !tbaa !37
   %107 = load i64, ptr %0, align 8, !tbaa !38
   %108 = icmp sgt i64 %107, 0
   br i1 %108, label %109, label %110
 
 109:                                              ; preds = %104
-  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 16 dereferenceable(1520) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #7
+  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 16 dereferenceable(1536) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #7
   br label %113
 
 110:                                              ; preds = %104
-  %111 = getelementptr inbounds nuw i8, ptr %1, i64 1360
-  %112 = getelementptr inbounds nuw i8, ptr %1, i64 1344
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 16 dereferenceable(1520) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0, i64 noundef 0) #7
+  %111 = getelementptr inbounds nuw i8, ptr %1, i64 1376
+  %112 = getelementptr inbounds nuw i8, ptr %1, i64 1360
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 16 dereferenceable(1536) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0, i64 noundef 0) #7
   store i64 0, ptr %112, align 8, !tbaa !29
   store i64 0, ptr %111, align 8, !tbaa !29
   br label %113
@@ -199,32 +199,32 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   br i1 %116, label %120, label %117
 
 117:                                              ; preds = %113
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 16 dereferenceable(1520) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1, i64 noundef 0) #7
-  %118 = getelementptr inbounds nuw i8, ptr %1, i64 1352
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 16 dereferenceable(1536) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1, i64 noundef 0) #7
+  %118 = getelementptr inbounds nuw i8, ptr %1, i64 1368
   store i64 0, ptr %118, align 8, !tbaa !29
-  %119 = getelementptr inbounds nuw i8, ptr %1, i64 1368
+  %119 = getelementptr inbounds nuw i8, ptr %1, i64 1384
   store i64 0, ptr %119, align 8, !tbaa !29
   br label %121
 
 120:                                              ; preds = %113
-  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 16 dereferenceable(1520) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #7
+  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 16 dereferenceable(1536) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #7
   br label %121
 
 121:                                              ; preds = %117, %120, %3
-  %122 = getelementptr inbounds nuw i8, ptr %1, i64 1344
+  %122 = getelementptr inbounds nuw i8, ptr %1, i64 1360
   %123 = getelementptr inbounds nuw i8, ptr %0, i64 176
   %124 = getelementptr inbounds nuw i8, ptr %0, i64 184
   %125 = load i64, ptr %123, align 8, !tbaa !39
   %126 = load i64, ptr %124, align 8, !tbaa !40
   %127 = sub nsw i64 %125, %126
   %128 = icmp slt i64 %127, 4
-  br i1 %128, label %4739, label %129
+  br i1 %128, label %4767, label %129
 
 129:                                              ; preds = %121
-  %130 = getelementptr inbounds nuw i8, ptr %1, i64 1488
+  %130 = getelementptr inbounds nuw i8, ptr %1, i64 1504
   %131 = getelementptr inbounds nuw i8, ptr %1, i64 584
   %132 = getelementptr inbounds nuw i8, ptr %1, i64 592
-  %133 = getelementptr inbounds nuw i8, ptr %1, i64 1408
+  %133 = getelementptr inbounds nuw i8, ptr %1, i64 1424
   %134 = getelementptr inbounds nuw i8, ptr %0, i64 208
   %135 = getelementptr inbounds nuw i8, ptr %1, i64 1136
   %136 = getelementptr inbounds nuw i8, ptr %1, i64 1152
@@ -232,5464 +232,5493 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %138 = getelementptr inbounds nuw i8, ptr %1, i64 1232
   %139 = getelementptr inbounds nuw i8, ptr %1, i64 1312
   %140 = getelementptr inbounds nuw i8, ptr %1, i64 576
-  %141 = getelementptr inbounds nuw i8, ptr %1, i64 1512
+  %141 = getelementptr inbounds nuw i8, ptr %1, i64 1528
   %142 = getelementptr inbounds nuw i8, ptr %0, i64 192
   %143 = getelementptr inbounds nuw i8, ptr %0, i64 200
   %144 = getelementptr inbounds nuw i8, ptr %1, i64 608
-  %145 = getelementptr inbounds nuw i8, ptr %1, i64 1360
-  %146 = getelementptr inbounds nuw i8, ptr %1, i64 1024
-  %147 = getelementptr inbounds nuw i8, ptr %1, i64 416
-  %148 = getelementptr inbounds nuw i8, ptr %1, i64 480
-  %149 = getelementptr inbounds nuw i8, ptr %1, i64 496
-  %150 = getelementptr inbounds nuw i8, ptr %1, i64 976
-  %151 = getelementptr inbounds nuw i8, ptr %1, i64 1280
-  %152 = getelementptr inbounds nuw i8, ptr %1, i64 1056
-  %153 = getelementptr inbounds nuw i8, ptr %1, i64 1120
-  %154 = getelementptr inbounds nuw i8, ptr %1, i64 1264
-  %155 = getelementptr inbounds nuw i8, ptr %1, i64 1008
-  %156 = getelementptr inbounds nuw i8, ptr %1, i64 992
-  %157 = getelementptr inbounds nuw i8, ptr %1, i64 1392
-  %158 = getelementptr inbounds nuw i8, ptr %1, i64 928
-  %159 = getelementptr inbounds nuw i8, ptr %1, i64 944
-  %160 = getelementptr inbounds nuw i8, ptr %1, i64 960
-  %161 = getelementptr inbounds nuw i8, ptr %1, i64 640
-  %162 = getelementptr inbounds nuw i8, ptr %1, i64 736
-  %163 = getelementptr inbounds nuw i8, ptr %1, i64 832
-  %164 = getelementptr inbounds nuw i8, ptr %1, i64 384
-  %165 = getelementptr inbounds nuw i8, ptr %1, i64 1328
-  %166 = getelementptr inbounds nuw i8, ptr %1, i64 368
-  %167 = getelementptr inbounds nuw i8, ptr %1, i64 352
-  %168 = getelementptr inbounds nuw i8, ptr %1, i64 528
-  %169 = getelementptr inbounds nuw i8, ptr %1, i64 400
-  %170 = getelementptr inbounds nuw i8, ptr %1, i64 448
-  %171 = getelementptr inbounds nuw i8, ptr %1, i64 512
-  %172 = getelementptr inbounds nuw i8, ptr %1, i64 1216
-  %173 = getelementptr inbounds nuw i8, ptr %1, i64 144
-  %174 = getelementptr inbounds nuw i8, ptr %1, i64 656
-  %175 = getelementptr inbounds nuw i8, ptr %1, i64 784
-  %176 = getelementptr inbounds nuw i8, ptr %1, i64 880
-  %177 = getelementptr inbounds nuw i8, ptr %1, i64 304
-  %178 = getelementptr inbounds nuw i8, ptr %1, i64 128
-  %179 = getelementptr inbounds nuw i8, ptr %1, i64 288
-  %180 = getelementptr inbounds nuw i8, ptr %1, i64 672
-  %181 = getelementptr inbounds nuw i8, ptr %1, i64 688
-  %182 = getelementptr inbounds nuw i8, ptr %1, i64 752
-  %183 = getelementptr inbounds nuw i8, ptr %1, i64 848
-  %184 = getelementptr inbounds nuw i8, ptr %1, i64 160
-  %185 = getelementptr inbounds nuw i8, ptr %1, i64 176
-  %186 = getelementptr inbounds nuw i8, ptr %1, i64 192
-  %187 = getelementptr inbounds nuw i8, ptr %1, i64 224
-  %188 = getelementptr inbounds nuw i8, ptr %1, i64 240
-  %189 = getelementptr inbounds nuw i8, ptr %1, i64 208
-  %190 = getelementptr inbounds nuw i8, ptr %1, i64 256
-  %191 = getelementptr inbounds nuw i8, ptr %1, i64 272
-  %192 = getelementptr inbounds nuw i8, ptr %1, i64 768
-  %193 = getelementptr inbounds nuw i8, ptr %1, i64 864
-  %194 = getelementptr inbounds nuw i8, ptr %1, i64 1184
-  %195 = getelementptr inbounds nuw i8, ptr %1, i64 112
-  %196 = getelementptr inbounds nuw i8, ptr %1, i64 96
-  %197 = getelementptr inbounds nuw i8, ptr %1, i64 1072
-  %198 = getelementptr inbounds nuw i8, ptr %1, i64 64
-  %199 = getelementptr inbounds nuw i8, ptr %1, i64 1376
-  %200 = getelementptr inbounds nuw i8, ptr %1, i64 16
-  %201 = getelementptr inbounds nuw i8, ptr %1, i64 32
-  %202 = getelementptr inbounds nuw i8, ptr %1, i64 48
-  %203 = getelementptr inbounds nuw i8, ptr %1, i64 800
-  %204 = getelementptr inbounds nuw i8, ptr %1, i64 896
-  %205 = getelementptr inbounds nuw i8, ptr %1, i64 816
-  %206 = getelementptr inbounds nuw i8, ptr %1, i64 912
-  %207 = getelementptr inbounds nuw i8, ptr %1, i64 704
-  %208 = getelementptr inbounds nuw i8, ptr %1, i64 720
-  %209 = getelementptr inbounds nuw i8, ptr %1, i64 624
-  %210 = getelementptr inbounds nuw i8, ptr %1, i64 600
-  %211 = getelementptr inbounds nuw i8, ptr %1, i64 1248
-  %212 = getelementptr inbounds nuw i8, ptr %1, i64 1200
-  %213 = getelementptr inbounds nuw i8, ptr %1, i64 432
-  %214 = getelementptr inbounds nuw i8, ptr %1, i64 80
-  %215 = getelementptr inbounds nuw i8, ptr %1, i64 1296
-  %216 = getelementptr inbounds nuw i8, ptr %1, i64 1088
-  %217 = getelementptr inbounds nuw i8, ptr %1, i64 1104
-  %218 = getelementptr inbounds nuw i8, ptr %1, i64 464
-  %219 = getelementptr inbounds nuw i8, ptr %1, i64 1504
-  %220 = getelementptr inbounds nuw i8, ptr %1, i64 1040
-  %221 = getelementptr inbounds nuw i8, ptr %0, i64 40
-  %222 = getelementptr inbounds nuw i8, ptr %1, i64 1424
-  %223 = getelementptr inbounds nuw i8, ptr %0, i64 56
-  %224 = getelementptr inbounds nuw i8, ptr %0, i64 168
-  %225 = getelementptr inbounds nuw i8, ptr %0, i64 160
-  %226 = getelementptr inbounds nuw i8, ptr %0, i64 48
-  %227 = getelementptr inbounds nuw i8, ptr %1, i64 1472
-  %228 = getelementptr inbounds nuw i8, ptr %1, i64 544
-  %229 = getelementptr inbounds nuw i8, ptr %1, i64 656
-  %230 = getelementptr inbounds nuw i8, ptr %1, i64 752
-  %231 = getelementptr inbounds nuw i8, ptr %1, i64 848
-  %232 = getelementptr inbounds nuw i8, ptr %1, i64 672
-  %233 = getelementptr inbounds nuw i8, ptr %1, i64 768
-  %234 = getelementptr inbounds nuw i8, ptr %1, i64 864
-  %235 = getelementptr inbounds nuw i8, ptr %1, i64 688
-  %236 = getelementptr inbounds nuw i8, ptr %1, i64 784
-  %237 = getelementptr inbounds nuw i8, ptr %1, i64 880
-  %238 = getelementptr inbounds nuw i8, ptr %1, i64 704
-  %239 = getelementptr inbounds nuw i8, ptr %1, i64 800
-  %240 = getelementptr inbounds nuw i8, ptr %1, i64 896
-  %241 = getelementptr inbounds nuw i8, ptr %1, i64 720
-  %242 = getelementptr inbounds nuw i8, ptr %1, i64 816
-  %243 = getelementptr inbounds nuw i8, ptr %1, i64 912
-  %244 = getelementptr inbounds nuw i8, ptr %1, i64 848
-  %245 = getelementptr inbounds nuw i8, ptr %1, i64 752
-  %246 = getelementptr inbounds nuw i8, ptr %1, i64 864
-  %247 = getelementptr inbounds nuw i8, ptr %1, i64 768
-  %248 = getelementptr inbounds nuw i8, ptr %1, i64 672
-  %249 = getelementptr inbounds nuw i8, ptr %1, i64 880
-  %250 = getelementptr inbounds nuw i8, ptr %1, i64 784
-  %251 = getelementptr inbounds nuw i8, ptr %1, i64 688
-  %252 = getelementptr inbounds nuw i8, ptr %1, i64 896
-  %253 = getelementptr inbounds nuw i8, ptr %1, i64 800
-  %254 = getelementptr inbounds nuw i8, ptr %1, i64 704
-  %255 = getelementptr inbounds nuw i8, ptr %1, i64 912
-  %256 = getelementptr inbounds nuw i8, ptr %1, i64 816
-  %257 = getelementptr inbounds nuw i8, ptr %1, i64 720
-  %258 = getelementptr inbounds nuw i8, ptr %1, i64 1432
-  %259 = getelementptr inbounds nuw i8, ptr %1, i64 1480
-  %260 = getelementptr inbounds nuw i8, ptr %1, i64 1416
-  %261 = getelementptr inbounds nuw i8, ptr %1, i64 1480
+  %145 = getelementptr inbounds nuw i8, ptr %1, i64 1376
+  %146 = getelementptr inbounds nuw i8, ptr %1, i64 480
+  %147 = getelementptr inbounds nuw i8, ptr %1, i64 496
+  %148 = getelementptr inbounds nuw i8, ptr %1, i64 976
+  %149 = getelementptr inbounds nuw i8, ptr %1, i64 1280
+  %150 = getelementptr inbounds nuw i8, ptr %1, i64 1216
+  %151 = getelementptr inbounds nuw i8, ptr %1, i64 1024
+  %152 = getelementptr inbounds nuw i8, ptr %1, i64 416
+  %153 = getelementptr inbounds nuw i8, ptr %1, i64 1056
+  %154 = getelementptr inbounds nuw i8, ptr %1, i64 1120
+  %155 = getelementptr inbounds nuw i8, ptr %1, i64 1264
+  %156 = getelementptr inbounds nuw i8, ptr %1, i64 1008
+  %157 = getelementptr inbounds nuw i8, ptr %1, i64 992
+  %158 = getelementptr inbounds nuw i8, ptr %1, i64 1408
+  %159 = getelementptr inbounds nuw i8, ptr %1, i64 928
+  %160 = getelementptr inbounds nuw i8, ptr %1, i64 944
+  %161 = getelementptr inbounds nuw i8, ptr %1, i64 960
+  %162 = getelementptr inbounds nuw i8, ptr %1, i64 640
+  %163 = getelementptr inbounds nuw i8, ptr %1, i64 736
+  %164 = getelementptr inbounds nuw i8, ptr %1, i64 832
+  %165 = getelementptr inbounds nuw i8, ptr %1, i64 1392
+  %166 = getelementptr inbounds nuw i8, ptr %1, i64 64
+  %167 = getelementptr inbounds nuw i8, ptr %1, i64 1344
+  %168 = getelementptr inbounds nuw i8, ptr %1, i64 16
+  %169 = getelementptr inbounds nuw i8, ptr %1, i64 32
+  %170 = getelementptr inbounds nuw i8, ptr %1, i64 48
+  %171 = getelementptr inbounds nuw i8, ptr %1, i64 96
+  %172 = getelementptr inbounds nuw i8, ptr %1, i64 384
+  %173 = getelementptr inbounds nuw i8, ptr %1, i64 1328
+  %174 = getelementptr inbounds nuw i8, ptr %1, i64 368
+  %175 = getelementptr inbounds nuw i8, ptr %1, i64 352
+  %176 = getelementptr inbounds nuw i8, ptr %1, i64 528
+  %177 = getelementptr inbounds nuw i8, ptr %1, i64 400
+  %178 = getelementptr inbounds nuw i8, ptr %1, i64 448
+  %179 = getelementptr inbounds nuw i8, ptr %1, i64 512
+  %180 = getelementptr inbounds nuw i8, ptr %1, i64 144
+  %181 = getelementptr inbounds nuw i8, ptr %1, i64 656
+  %182 = getelementptr inbounds nuw i8, ptr %1, i64 784
+  %183 = getelementptr inbounds nuw i8, ptr %1, i64 880
+  %184 = getelementptr inbounds nuw i8, ptr %1, i64 304
+  %185 = getelementptr inbounds nuw i8, ptr %1, i64 128
+  %186 = getelementptr inbounds nuw i8, ptr %1, i64 288
+  %187 = getelementptr inbounds nuw i8, ptr %1, i64 672
+  %188 = getelementptr inbounds nuw i8, ptr %1, i64 688
+  %189 = getelementptr inbounds nuw i8, ptr %1, i64 752
+  %190 = getelementptr inbounds nuw i8, ptr %1, i64 848
+  %191 = getelementptr inbounds nuw i8, ptr %1, i64 160
+  %192 = getelementptr inbounds nuw i8, ptr %1, i64 176
+  %193 = getelementptr inbounds nuw i8, ptr %1, i64 192
+  %194 = getelementptr inbounds nuw i8, ptr %1, i64 224
+  %195 = getelementptr inbounds nuw i8, ptr %1, i64 240
+  %196 = getelementptr inbounds nuw i8, ptr %1, i64 208
+  %197 = getelementptr inbounds nuw i8, ptr %1, i64 256
+  %198 = getelementptr inbounds nuw i8, ptr %1, i64 272
+  %199 = getelementptr inbounds nuw i8, ptr %1, i64 768
+  %200 = getelementptr inbounds nuw i8, ptr %1, i64 864
+  %201 = getelementptr inbounds nuw i8, ptr %1, i64 1184
+  %202 = getelementptr inbounds nuw i8, ptr %1, i64 112
+  %203 = getelementptr inbounds nuw i8, ptr %1, i64 1072
+  %204 = getelementptr inbounds nuw i8, ptr %1, i64 800
+  %205 = getelementptr inbounds nuw i8, ptr %1, i64 896
+  %206 = getelementptr inbounds nuw i8, ptr %1, i64 816
+  %207 = getelementptr inbounds nuw i8, ptr %1, i64 912
+  %208 = getelementptr inbounds nuw i8, ptr %1, i64 704
+  %209 = getelementptr inbounds nuw i8, ptr %1, i64 720
+  %210 = getelementptr inbounds nuw i8, ptr %1, i64 624
+  %211 = getelementptr inbounds nuw i8, ptr %1, i64 600
+  %212 = getelementptr inbounds nuw i8, ptr %1, i64 1248
+  %213 = getelementptr inbounds nuw i8, ptr %1, i64 1200
+  %214 = getelementptr inbounds nuw i8, ptr %1, i64 432
+  %215 = getelementptr inbounds nuw i8, ptr %1, i64 80
+  %216 = getelementptr inbounds nuw i8, ptr %1, i64 1296
+  %217 = getelementptr inbounds nuw i8, ptr %1, i64 1088
+  %218 = getelementptr inbounds nuw i8, ptr %1, i64 1104
+  %219 = getelementptr inbounds nuw i8, ptr %1, i64 464
+  %220 = getelementptr inbounds nuw i8, ptr %1, i64 1520
+  %221 = getelementptr inbounds nuw i8, ptr %1, i64 1040
+  %222 = getelementptr inbounds nuw i8, ptr %0, i64 40
+  %223 = getelementptr inbounds nuw i8, ptr %1, i64 1440
+  %224 = getelementptr inbounds nuw i8, ptr %0, i64 56
+  %225 = getelementptr inbounds nuw i8, ptr %0, i64 168
+  %226 = getelementptr inbounds nuw i8, ptr %0, i64 160
+  %227 = getelementptr inbounds nuw i8, ptr %0, i64 48
+  %228 = getelementptr inbounds nuw i8, ptr %1, i64 1488
+  %229 = getelementptr inbounds nuw i8, ptr %1, i64 544
+  %230 = getelementptr inbounds nuw i8, ptr %1, i64 656
+  %231 = getelementptr inbounds nuw i8, ptr %1, i64 752
+  %232 = getelementptr inbounds nuw i8, ptr %1, i64 848
+  %233 = getelementptr inbounds nuw i8, ptr %1, i64 672
+  %234 = getelementptr inbounds nuw i8, ptr %1, i64 768
+  %235 = getelementptr inbounds nuw i8, ptr %1, i64 864
+  %236 = getelementptr inbounds nuw i8, ptr %1, i64 688
+  %237 = getelementptr inbounds nuw i8, ptr %1, i64 784
+  %238 = getelementptr inbounds nuw i8, ptr %1, i64 880
+  %239 = getelementptr inbounds nuw i8, ptr %1, i64 704
+  %240 = getelementptr inbounds nuw i8, ptr %1, i64 800
+  %241 = getelementptr inbounds nuw i8, ptr %1, i64 896
+  %242 = getelementptr inbounds nuw i8, ptr %1, i64 720
+  %243 = getelementptr inbounds nuw i8, ptr %1, i64 816
+  %244 = getelementptr inbounds nuw i8, ptr %1, i64 912
+  %245 = getelementptr inbounds nuw i8, ptr %1, i64 848
+  %246 = getelementptr inbounds nuw i8, ptr %1, i64 752
+  %247 = getelementptr inbounds nuw i8, ptr %1, i64 864
+  %248 = getelementptr inbounds nuw i8, ptr %1, i64 768
+  %249 = getelementptr inbounds nuw i8, ptr %1, i64 672
+  %250 = getelementptr inbounds nuw i8, ptr %1, i64 880
+  %251 = getelementptr inbounds nuw i8, ptr %1, i64 784
+  %252 = getelementptr inbounds nuw i8, ptr %1, i64 688
+  %253 = getelementptr inbounds nuw i8, ptr %1, i64 896
+  %254 = getelementptr inbounds nuw i8, ptr %1, i64 800
+  %255 = getelementptr inbounds nuw i8, ptr %1, i64 704
+  %256 = getelementptr inbounds nuw i8, ptr %1, i64 912
+  %257 = getelementptr inbounds nuw i8, ptr %1, i64 816
+  %258 = getelementptr inbounds nuw i8, ptr %1, i64 720
+  %259 = getelementptr inbounds nuw i8, ptr %1, i64 1448
+  %260 = getelementptr inbounds nuw i8, ptr %1, i64 1496
+  %261 = getelementptr inbounds nuw i8, ptr %1, i64 1432
   %262 = getelementptr inbounds nuw i8, ptr %1, i64 1496
-  br label %263
+  %263 = getelementptr inbounds nuw i8, ptr %1, i64 1512
+  br label %264
 
-263:                                              ; preds = %520, %129
-  %264 = phi i1 [ true, %129 ], [ %523, %520 ]
-  %265 = phi i64 [ 0, %129 ], [ %521, %520 ]
-  %266 = phi i1 [ true, %129 ], [ %522, %520 ]
-  %267 = getelementptr inbounds nuw i64, ptr %122, i64 %265
-  %268 = load i64, ptr %267, align 8, !tbaa !29
-  %269 = icmp eq i64 %268, 0
-  br i1 %269, label %518, label %270
+264:                                              ; preds = %521, %129
+  %265 = phi i1 [ true, %129 ], [ %524, %521 ]
+  %266 = phi i64 [ 0, %129 ], [ %522, %521 ]
+  %267 = phi i1 [ true, %129 ], [ %523, %521 ]
+  %268 = getelementptr inbounds nuw i64, ptr %122, i64 %266
+  %269 = load i64, ptr %268, align 8, !tbaa !29
+  %270 = icmp eq i64 %269, 0
+  br i1 %270, label %519, label %271
 
-270:                                              ; preds = %263
-  %271 = getelementptr inbounds nuw [2 x double], ptr %130, i64 0, i64 %265
-  %272 = load double, ptr %271, align 8, !tbaa !41
-  %273 = fcmp oeq double %272, 0.000000e+00
-  br i1 %273, label %518, label %274
+271:                                              ; preds = %264
+  %272 = getelementptr inbounds nuw [2 x double], ptr %130, i64 0, i64 %266
+  %273 = load double, ptr %272, align 8, !tbaa !41
+  %274 = fcmp oeq double %273, 0.000000e+00
+  br i1 %274, label %519, label %275
 
-274:                                              ; preds = %270
-  %275 = load i64, ptr %131, align 8, !tbaa !20
-  %276 = load i64, ptr %132, align 16, !tbaa !21
-  %277 = getelementptr inbounds nuw [2 x i64], ptr %133, i64 0, i64 %265
-  %278 = load i64, ptr %277, align 8, !tbaa !29
-  %279 = load ptr, ptr %134, align 8, !tbaa !42
-  %280 = mul nsw i64 %278, 40
-  %281 = getelementptr inbounds i8, ptr %279, i64 %280
-  %282 = getelementptr inbounds nuw double, ptr %135, i64 %265
-  %283 = load double, ptr %282, align 8, !tbaa !41
-  store double %283, ptr %281, align 8, !tbaa !41
-  %284 = getelementptr inbounds nuw double, ptr %136, i64 %265
-  %285 = load double, ptr %284, align 8, !tbaa !41
-  %286 = getelementptr inbounds nuw i8, ptr %281, i64 8
-  store double %285, ptr %286, align 8, !tbaa !41
-  %287 = getelementptr inbounds nuw double, ptr %137, i64 %265
-  %288 = load double, ptr %287, align 8, !tbaa !41
-  %289 = getelementptr inbounds nuw i8, ptr %281, i64 16
-  store double %288, ptr %289, align 8, !tbaa !41
-  %290 = getelementptr inbounds nuw double, ptr %138, i64 %265
-  %291 = load double, ptr %290, align 8, !tbaa !41
-  %292 = getelementptr inbounds nuw i8, ptr %281, i64 24
-  store double %291, ptr %292, align 8, !tbaa !41
-  %293 = getelementptr inbounds nuw double, ptr %139, i64 %265
-  %294 = load double, ptr %293, align 8, !tbaa !41
-  %295 = getelementptr inbounds nuw i8, ptr %281, i64 32
-  store double %294, ptr %295, align 8, !tbaa !41
-  %296 = load i64, ptr %140, align 16, !tbaa !16
-  %297 = icmp sgt i64 %296, 0
-  br i1 %297, label %298, label %502
+275:                                              ; preds = %271
+  %276 = load i64, ptr %131, align 8, !tbaa !20
+  %277 = load i64, ptr %132, align 16, !tbaa !21
+  %278 = getelementptr inbounds nuw [2 x i64], ptr %133, i64 0, i64 %266
+  %279 = load i64, ptr %278, align 8, !tbaa !29
+  %280 = load ptr, ptr %134, align 8, !tbaa !42
+  %281 = mul nsw i64 %279, 40
+  %282 = getelementptr inbounds i8, ptr %280, i64 %281
+  %283 = getelementptr inbounds nuw double, ptr %135, i64 %266
+  %284 = load double, ptr %283, align 8, !tbaa !41
+  store double %284, ptr %282, align 8, !tbaa !41
+  %285 = getelementptr inbounds nuw double, ptr %136, i64 %266
+  %286 = load double, ptr %285, align 8, !tbaa !41
+  %287 = getelementptr inbounds nuw i8, ptr %282, i64 8
+  store double %286, ptr %287, align 8, !tbaa !41
+  %288 = getelementptr inbounds nuw double, ptr %137, i64 %266
+  %289 = load double, ptr %288, align 8, !tbaa !41
+  %290 = getelementptr inbounds nuw i8, ptr %282, i64 16
+  store double %289, ptr %290, align 8, !tbaa !41
+  %291 = getelementptr inbounds nuw double, ptr %138, i64 %266
+  %292 = load double, ptr %291, align 8, !tbaa !41
+  %293 = getelementptr inbounds nuw i8, ptr %282, i64 24
+  store double %292, ptr %293, align 8, !tbaa !41
+  %294 = getelementptr inbounds nuw double, ptr %139, i64 %266
+  %295 = load double, ptr %294, align 8, !tbaa !41
+  %296 = getelementptr inbounds nuw i8, ptr %282, i64 32
+  store double %295, ptr %296, align 8, !tbaa !41
+  %297 = load i64, ptr %140, align 16, !tbaa !16
+  %298 = icmp sgt i64 %297, 0
+  br i1 %298, label %299, label %503
 
-298:                                              ; preds = %274
-  %299 = load ptr, ptr %141, align 8, !tbaa !27
-  %300 = load ptr, ptr %142, align 8, !tbaa !43
-  %301 = mul nsw i64 %296, %278
-  %302 = mul i64 %275, 3
-  %303 = load ptr, ptr %143, align 8, !tbaa !44
-  %304 = icmp sgt i64 %275, 0
-  %305 = getelementptr inbounds nuw double, ptr %4, i64 %265
-  %306 = shl i64 %275, 4
-  %307 = getelementptr inbounds nuw double, ptr %5, i64 %265
-  %308 = icmp sgt i64 %276, 0
-  %309 = and i64 %276, 1
-  %310 = icmp eq i64 %276, 1
-  %311 = and i64 %276, 9223372036854775806
-  %312 = icmp eq i64 %309, 0
-  br label %313
+299:                                              ; preds = %275
+  %300 = load ptr, ptr %141, align 8, !tbaa !27
+  %301 = load ptr, ptr %142, align 8, !tbaa !43
+  %302 = mul nsw i64 %297, %279
+  %303 = mul i64 %276, 3
+  %304 = load ptr, ptr %143, align 8, !tbaa !44
+  %305 = icmp sgt i64 %276, 0
+  %306 = getelementptr inbounds nuw double, ptr %4, i64 %266
+  %307 = shl i64 %276, 4
+  %308 = getelementptr inbounds nuw double, ptr %5, i64 %266
+  %309 = icmp sgt i64 %277, 0
+  %310 = and i64 %277, 1
+  %311 = icmp eq i64 %277, 1
+  %312 = and i64 %277, 9223372036854775806
+  %313 = icmp eq i64 %310, 0
+  br label %314
 
-313:                                              ; preds = %410, %298
-  %314 = phi i64 [ 0, %298 ], [ %477, %410 ]
-  %315 = getelementptr inbounds nuw %struct.Piece, ptr %299, i64 %314
-  %316 = getelementptr inbounds nuw i8, ptr %315, i64 384
-  %317 = getelementptr inbounds nuw double, ptr %316, i64 %265
-  %318 = load double, ptr %317, align 8, !tbaa !41
-  %319 = getelementptr inbounds nuw i8, ptr %315, i64 1088
-  %320 = getelementptr inbounds nuw double, ptr %319, i64 %265
-  %321 = load double, ptr %320, align 8, !tbaa !41
-  %322 = add nsw i64 %314, %301
-  %323 = mul i64 %302, %322
-  %324 = getelementptr inbounds double, ptr %300, i64 %323
-  %325 = mul nsw i64 %322, 40
-  %326 = getelementptr inbounds i8, ptr %303, i64 %325
-  br i1 %304, label %327, label %344
+314:                                              ; preds = %411, %299
+  %315 = phi i64 [ 0, %299 ], [ %478, %411 ]
+  %316 = getelementptr inbounds nuw %struct.Piece, ptr %300, i64 %315
+  %317 = getelementptr inbounds nuw i8, ptr %316, i64 384
+  %318 = getelementptr inbounds nuw double, ptr %317, i64 %266
+  %319 = load double, ptr %318, align 8, !tbaa !41
+  %320 = getelementptr inbounds nuw i8, ptr %316, i64 1088
+  %321 = getelementptr inbounds nuw double, ptr %320, i64 %266
+  %322 = load double, ptr %321, align 8, !tbaa !41
+  %323 = add nsw i64 %315, %302
+  %324 = mul i64 %303, %323
+  %325 = getelementptr inbounds double, ptr %301, i64 %324
+  %326 = mul nsw i64 %323, 40
+  %327 = getelementptr inbounds i8, ptr %304, i64 %326
+  br i1 %305, label %328, label %345
 
-327:                                              ; preds = %313
-  %328 = getelementptr inbounds nuw i8, ptr %315, i64 1904
-  %329 = load ptr, ptr %328, align 16, !tbaa !45
-  %330 = getelementptr inbounds nuw i8, ptr %315, i64 1936
-  %331 = load ptr, ptr %330, align 16, !tbaa !46
-  %332 = getelementptr inbounds nuw double, ptr %331, i64 %265
-  %333 = getelementptr double, ptr %324, i64 %275
-  %334 = getelementptr inbounds nuw i8, ptr %315, i64 1104
-  %335 = getelementptr inbounds nuw i8, ptr %315, i64 1992
-  %336 = load ptr, ptr %335, align 8, !tbaa !47
-  %337 = getelementptr inbounds nuw i8, ptr %315, i64 1888
-  %338 = load i64, ptr %337, align 16, !tbaa !30
-  %339 = getelementptr inbounds nuw i8, ptr %315, i64 96
-  %340 = getelementptr inbounds nuw i8, ptr %315, i64 112
-  %341 = getelementptr inbounds nuw i8, ptr %315, i64 128
-  %342 = getelementptr inbounds nuw i8, ptr %315, i64 160
-  %343 = getelementptr i8, ptr %324, i64 %306
-  br label %357
+328:                                              ; preds = %314
+  %329 = getelementptr inbounds nuw i8, ptr %316, i64 1904
+  %330 = load ptr, ptr %329, align 16, !tbaa !45
+  %331 = getelementptr inbounds nuw i8, ptr %316, i64 1936
+  %332 = load ptr, ptr %331, align 16, !tbaa !46
+  %333 = getelementptr inbounds nuw double, ptr %332, i64 %266
+  %334 = getelementptr double, ptr %325, i64 %276
+  %335 = getelementptr inbounds nuw i8, ptr %316, i64 1104
+  %336 = getelementptr inbounds nuw i8, ptr %316, i64 1992
+  %337 = load ptr, ptr %336, align 8, !tbaa !47
+  %338 = getelementptr inbounds nuw i8, ptr %316, i64 1888
+  %339 = load i64, ptr %338, align 16, !tbaa !30
+  %340 = getelementptr inbounds nuw i8, ptr %316, i64 96
+  %341 = getelementptr inbounds nuw i8, ptr %316, i64 112
+  %342 = getelementptr inbounds nuw i8, ptr %316, i64 128
+  %343 = getelementptr inbounds nuw i8, ptr %316, i64 160
+  %344 = getelementptr i8, ptr %325, i64 %307
+  br label %358
 
-344:                                              ; preds = %386, %313
-  %345 = phi double [ %321, %313 ], [ %393, %386 ]
-  br i1 %308, label %346, label %410
+345:                                              ; preds = %387, %314
+  %346 = phi double [ %322, %314 ], [ %394, %387 ]
+  br i1 %309, label %347, label %411
 
-346:                                              ; preds = %344
-  %347 = getelementptr inbounds nuw i8, ptr %315, i64 2072
-  %348 = load ptr, ptr %347, align 8, !tbaa !48
-  %349 = getelementptr inbounds nuw double, ptr %348, i64 %265
-  %350 = getelementptr inbounds nuw i8, ptr %315, i64 192
-  %351 = getelementptr inbounds nuw double, ptr %350, i64 %265
-  %352 = load double, ptr %351, align 8, !tbaa !41
-  %353 = getelementptr inbounds nuw i8, ptr %315, i64 2024
-  %354 = load ptr, ptr %353, align 8, !tbaa !49
-  %355 = getelementptr inbounds nuw double, ptr %354, i64 %265
-  %356 = load double, ptr %349, align 8, !tbaa !41
-  br i1 %310, label %396, label %479
+347:                                              ; preds = %345
+  %348 = getelementptr inbounds nuw i8, ptr %316, i64 2072
+  %349 = load ptr, ptr %348, align 8, !tbaa !48
+  %350 = getelementptr inbounds nuw double, ptr %349, i64 %266
+  %351 = getelementptr inbounds nuw i8, ptr %316, i64 192
+  %352 = getelementptr inbounds nuw double, ptr %351, i64 %266
+  %353 = load double, ptr %352, align 8, !tbaa !41
+  %354 = getelementptr inbounds nuw i8, ptr %316, i64 2024
+  %355 = load ptr, ptr %354, align 8, !tbaa !49
+  %356 = getelementptr inbounds nuw double, ptr %355, i64 %266
+  %357 = load double, ptr %350, align 8, !tbaa !41
+  br i1 %311, label %397, label %480
 
-357:                                              ; preds = %386, %327
-  %358 = phi double [ %321, %327 ], [ %393, %386 ]
-  %359 = phi i64 [ 0, %327 ], [ %394, %386 ]
-  %360 = getelementptr inbounds nuw <2 x double>, ptr %329, i64 %359
-  %361 = getelementptr inbounds nuw double, ptr %360, i64 %265
-  %362 = load double, ptr %361, align 8, !tbaa !41
-  %363 = getelementptr inbounds nuw double, ptr %324, i64 %359
-  store double %362, ptr %363, align 8, !tbaa !41
-  %364 = getelementptr inbounds nuw <2 x double>, ptr %332, i64 %359
-  %365 = load double, ptr %364, align 8, !tbaa !41
-  %366 = getelementptr double, ptr %333, i64 %359
-  store double %365, ptr %366, align 8, !tbaa !41
+358:                                              ; preds = %387, %328
+  %359 = phi double [ %322, %328 ], [ %394, %387 ]
+  %360 = phi i64 [ 0, %328 ], [ %395, %387 ]
+  %361 = getelementptr inbounds nuw <2 x double>, ptr %330, i64 %360
+  %362 = getelementptr inbounds nuw double, ptr %361, i64 %266
+  %363 = load double, ptr %362, align 8, !tbaa !41
+  %364 = getelementptr inbounds nuw double, ptr %325, i64 %360
+  store double %363, ptr %364, align 8, !tbaa !41
+  %365 = getelementptr inbounds nuw <2 x double>, ptr %333, i64 %360
+  %366 = load double, ptr %365, align 8, !tbaa !41
+  %367 = getelementptr double, ptr %334, i64 %360
+  store double %366, ptr %367, align 8, !tbaa !41
   call void @llvm.lifetime.start.p0(i64 16, ptr nonnull %4) #8
-  %367 = load <2 x double>, ptr %334, align 16, !tbaa !25
-  %368 = getelementptr inbounds nuw <2 x double>, ptr %336, i64 %359
-  %369 = load <2 x double>, ptr %368, align 16, !tbaa !25
-  %370 = icmp slt i64 %359, %338
-  %371 = load <2 x double>, ptr %316, align 16
-  %372 = fsub <2 x double> %367, %371
-  %373 = select i1 %370, <2 x double> %371, <2 x double> %372
-  %374 = fmul <2 x double> %369, %373
-  store <2 x double> %374, ptr %4, align 16, !tbaa !25
+  %368 = load <2 x double>, ptr %335, align 16, !tbaa !25
+  %369 = getelementptr inbounds nuw <2 x double>, ptr %337, i64 %360
+  %370 = load <2 x double>, ptr %369, align 16, !tbaa !25
+  %371 = icmp slt i64 %360, %339
+  %372 = load <2 x double>, ptr %317, align 16
+  %373 = fsub <2 x double> %368, %372
+  %374 = select i1 %371, <2 x double> %372, <2 x double> %373
+  %375 = fmul <2 x double> %370, %374
+  store <2 x double> %375, ptr %4, align 16, !tbaa !25
   call void @llvm.lifetime.start.p0(i64 16, ptr nonnull %5) #8
-  %375 = load <2 x double>, ptr %360, align 16, !tbaa !25
-  br i1 %370, label %376, label %378
+  %376 = load <2 x double>, ptr %361, align 16, !tbaa !25
+  br i1 %371, label %377, label %379
 
-376:                                              ; preds = %357
-  %377 = load <2 x double>, ptr %342, align 16, !tbaa !25
-  br label %386
+377:                                              ; preds = %358
+  %378 = load <2 x double>, ptr %343, align 16, !tbaa !25
+  br label %387
 
-378:                                              ; preds = %357
-  %379 = load <2 x double>, ptr %339, align 16, !tbaa !25
+379:                                              ; preds = %358
   %380 = load <2 x double>, ptr %340, align 16, !tbaa !25
   %381 = load <2 x double>, ptr %341, align 16, !tbaa !25
-  %382 = fmul <2 x double> %375, %381
-  %383 = fmul <2 x double> %382, splat (double 0x3FD5555555555555)
-  %384 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %380, <2 x double> splat (double 5.000000e-01), <2 x double> %383)
-  %385 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %375, <2 x double> %384, <2 x double> %379)
-  br label %386
+  %382 = load <2 x double>, ptr %342, align 16, !tbaa !25
+  %383 = fmul <2 x double> %376, %382
+  %384 = fmul <2 x double> %383, splat (double 0x3FD5555555555555)
+  %385 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %381, <2 x double> splat (double 5.000000e-01), <2 x double> %384)
+  %386 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %376, <2 x double> %385, <2 x double> %380)
+  br label %387
 
-386:                                              ; preds = %378, %376
-  %387 = phi <2 x double> [ %377, %376 ], [ %385, %378 ]
-  %388 = fmul <2 x double> %375, %387
-  %389 = fmul <2 x double> %374, %388
-  store <2 x double> %389, ptr %5, align 16, !tbaa !25
-  %390 = load double, ptr %305, align 8, !tbaa !41
-  %391 = getelementptr double, ptr %343, i64 %359
-  store double %390, ptr %391, align 8, !tbaa !41
-  %392 = load double, ptr %307, align 8, !tbaa !41
-  %393 = fadd double %358, %392
+387:                                              ; preds = %379, %377
+  %388 = phi <2 x double> [ %378, %377 ], [ %386, %379 ]
+  %389 = fmul <2 x double> %376, %388
+  %390 = fmul <2 x double> %375, %389
+  store <2 x double> %390, ptr %5, align 16, !tbaa !25
+  %391 = load double, ptr %306, align 8, !tbaa !41
+  %392 = getelementptr double, ptr %344, i64 %360
+  store double %391, ptr %392, align 8, !tbaa !41
+  %393 = load double, ptr %308, align 8, !tbaa !41
+  %394 = fadd double %359, %393
   call void @llvm.lifetime.end.p0(i64 16, ptr nonnull %5) #8
   call void @llvm.lifetime.end.p0(i64 16, ptr nonnull %4) #8
-  %394 = add nuw nsw i64 %359, 1
-  %395 = icmp eq i64 %394, %275
-  br i1 %395, label %344, label %357, !llvm.loop !50
+  %395 = add nuw nsw i64 %360, 1
+  %396 = icmp eq i64 %395, %276
+  br i1 %396, label %345, label %358, !llvm.loop !50
 
-396:                                              ; preds = %479, %346
-  %397 = phi double [ poison, %346 ], [ %499, %479 ]
-  %398 = phi double [ %356, %346 ], [ %494, %479 ]
-  %399 = phi double [ %345, %346 ], [ %499, %479 ]
-  %400 = phi i64 [ 0, %346 ], [ %492, %479 ]
-  br i1 %312, label %410, label %401
+397:                                              ; preds = %480, %347
+  %398 = phi double [ poison, %347 ], [ %500, %480 ]
+  %399 = phi double [ %357, %347 ], [ %495, %480 ]
+  %400 = phi double [ %346, %347 ], [ %500, %480 ]
+  %401 = phi i64 [ 0, %347 ], [ %493, %480 ]
+  br i1 %313, label %411, label %402
 
-401:                                              ; preds = %396
-  %402 = getelementptr <2 x double>, ptr %349, i64 %400
-  %403 = getelementptr i8, ptr %402, i64 16
-  %404 = load double, ptr %403, align 8, !tbaa !41
-  %405 = fsub double %404, %398
-  %406 = fmul double %352, %405
-  %407 = getelementptr inbounds nuw <2 x double>, ptr %355, i64 %400
-  %408 = load double, ptr %407, align 8, !tbaa !41
-  %409 = tail call double @llvm.fmuladd.f64(double %406, double %408, double %399)
-  br label %410
+402:                                              ; preds = %397
+  %403 = getelementptr <2 x double>, ptr %350, i64 %401
+  %404 = getelementptr i8, ptr %403, i64 16
+  %405 = load double, ptr %404, align 8, !tbaa !41
+  %406 = fsub double %405, %399
+  %407 = fmul double %353, %406
+  %408 = getelementptr inbounds nuw <2 x double>, ptr %356, i64 %401
+  %409 = load double, ptr %408, align 8, !tbaa !41
+  %410 = tail call double @llvm.fmuladd.f64(double %407, double %409, double %400)
+  br label %411
 
-410:                                              ; preds = %401, %396, %344
-  %411 = phi double [ %345, %344 ], [ %397, %396 ], [ %409, %401 ]
-  %412 = getelementptr inbounds nuw i8, ptr %315, i64 240
-  %413 = getelementptr inbounds nuw double, ptr %412, i64 %265
-  %414 = load double, ptr %413, align 8, !tbaa !41
-  %415 = getelementptr inbounds nuw i8, ptr %315, i64 96
-  %416 = getelementptr inbounds nuw double, ptr %415, i64 %265
-  %417 = load double, ptr %416, align 8, !tbaa !41
-  %418 = getelementptr inbounds nuw i8, ptr %315, i64 112
-  %419 = getelementptr inbounds nuw double, ptr %418, i64 %265
-  %420 = load double, ptr %419, align 8, !tbaa !41
-  %421 = getelementptr inbounds nuw i8, ptr %315, i64 128
-  %422 = getelementptr inbounds nuw double, ptr %421, i64 %265
-  %423 = load double, ptr %422, align 8, !tbaa !41
-  %424 = fmul double %414, %423
-  %425 = fdiv double %424, 3.000000e+00
-  %426 = tail call double @llvm.fmuladd.f64(double %420, double 5.000000e-01, double %425)
-  %427 = tail call double @llvm.fmuladd.f64(double %414, double %426, double %417)
-  %428 = fmul double %414, %427
-  %429 = getelementptr inbounds nuw i8, ptr %315, i64 352
-  %430 = getelementptr inbounds nuw double, ptr %429, i64 %265
-  %431 = load double, ptr %430, align 8, !tbaa !41
-  %432 = fsub double %431, %318
-  %433 = getelementptr inbounds nuw i8, ptr %315, i64 160
-  %434 = getelementptr inbounds nuw double, ptr %433, i64 %265
-  %435 = load double, ptr %434, align 8, !tbaa !41
-  %436 = fmul double %318, %435
-  %437 = fmul double %414, %436
-  %438 = tail call double @llvm.fmuladd.f64(double %432, double %428, double %437)
-  %439 = getelementptr inbounds nuw i8, ptr %315, i64 1024
-  %440 = getelementptr inbounds nuw double, ptr %439, i64 %265
-  %441 = load double, ptr %440, align 8, !tbaa !41
-  %442 = getelementptr inbounds nuw i8, ptr %315, i64 1040
-  %443 = getelementptr inbounds nuw double, ptr %442, i64 %265
-  %444 = load double, ptr %443, align 8, !tbaa !41
-  %445 = fsub double %441, %444
-  %446 = fsub double %411, %438
-  %447 = fsub double %445, %446
-  %448 = fcmp ogt double %441, 0.000000e+00
-  %449 = fneg double %441
-  %450 = select i1 %448, double %441, double %449
-  %451 = fcmp ogt double %444, 0.000000e+00
-  %452 = fneg double %444
-  %453 = select i1 %451, double %444, double %452
-  %454 = fadd double %450, %453
-  %455 = fcmp ogt double %447, 0.000000e+00
-  %456 = fneg double %447
-  %457 = select i1 %455, double %447, double %456
-  %458 = fcmp ogt double %454, 1.000000e+00
-  %459 = select i1 %458, double %454, double 1.000000e+00
-  %460 = fdiv double %457, %459
-  store double %460, ptr %326, align 8, !tbaa !41
-  %461 = getelementptr inbounds nuw i8, ptr %315, i64 1008
-  %462 = getelementptr inbounds nuw double, ptr %461, i64 %265
-  %463 = load double, ptr %462, align 8, !tbaa !41
-  %464 = getelementptr inbounds nuw i8, ptr %326, i64 8
-  store double %463, ptr %464, align 8, !tbaa !41
-  %465 = getelementptr inbounds nuw i8, ptr %315, i64 960
-  %466 = getelementptr inbounds nuw double, ptr %465, i64 %265
-  %467 = load double, ptr %466, align 8, !tbaa !41
-  %468 = getelementptr inbounds nuw i8, ptr %326, i64 16
-  store double %467, ptr %468, align 8, !tbaa !41
-  %469 = getelementptr inbounds nuw i8, ptr %315, i64 976
-  %470 = getelementptr inbounds nuw double, ptr %469, i64 %265
-  %471 = load double, ptr %470, align 8, !tbaa !41
-  %472 = getelementptr inbounds nuw i8, ptr %326, i64 24
-  store double %471, ptr %472, align 8, !tbaa !41
-  %473 = getelementptr inbounds nuw i8, ptr %315, i64 944
-  %474 = getelementptr inbounds nuw double, ptr %473, i64 %265
-  %475 = load double, ptr %474, align 8, !tbaa !41
-  %476 = getelementptr inbounds nuw i8, ptr %326, i64 32
-  store double %475, ptr %476, align 8, !tbaa !41
-  %477 = add nuw nsw i64 %314, 1
-  %478 = icmp eq i64 %477, %296
-  br i1 %478, label %502, label %313, !llvm.loop !51
+411:                                              ; preds = %402, %397, %345
+  %412 = phi double [ %346, %345 ], [ %398, %397 ], [ %410, %402 ]
+  %413 = getelementptr inbounds nuw i8, ptr %316, i64 240
+  %414 = getelementptr inbounds nuw double, ptr %413, i64 %266
+  %415 = load double, ptr %414, align 8, !tbaa !41
+  %416 = getelementptr inbounds nuw i8, ptr %316, i64 96
+  %417 = getelementptr inbounds nuw double, ptr %416, i64 %266
+  %418 = load double, ptr %417, align 8, !tbaa !41
+  %419 = getelementptr inbounds nuw i8, ptr %316, i64 112
+  %420 = getelementptr inbounds nuw double, ptr %419, i64 %266
+  %421 = load double, ptr %420, align 8, !tbaa !41
+  %422 = getelementptr inbounds nuw i8, ptr %316, i64 128
+  %423 = getelementptr inbounds nuw double, ptr %422, i64 %266
+  %424 = load double, ptr %423, align 8, !tbaa !41
+  %425 = fmul double %415, %424
+  %426 = fdiv double %425, 3.000000e+00
+  %427 = tail call double @llvm.fmuladd.f64(double %421, double 5.000000e-01, double %426)
+  %428 = tail call double @llvm.fmuladd.f64(double %415, double %427, double %418)
+  %429 = fmul double %415, %428
+  %430 = getelementptr inbounds nuw i8, ptr %316, i64 352
+  %431 = getelementptr inbounds nuw double, ptr %430, i64 %266
+  %432 = load double, ptr %431, align 8, !tbaa !41
+  %433 = fsub double %432, %319
+  %434 = getelementptr inbounds nuw i8, ptr %316, i64 160
+  %435 = getelementptr inbounds nuw double, ptr %434, i64 %266
+  %436 = load double, ptr %435, align 8, !tbaa !41
+  %437 = fmul double %319, %436
+  %438 = fmul double %415, %437
+  %439 = tail call double @llvm.fmuladd.f64(double %433, double %429, double %438)
+  %440 = getelementptr inbounds nuw i8, ptr %316, i64 1024
+  %441 = getelementptr inbounds nuw double, ptr %440, i64 %266
+  %442 = load double, ptr %441, align 8, !tbaa !41
+  %443 = getelementptr inbounds nuw i8, ptr %316, i64 1040
+  %444 = getelementptr inbounds nuw double, ptr %443, i64 %266
+  %445 = load double, ptr %444, align 8, !tbaa !41
+  %446 = fsub double %442, %445
+  %447 = fsub double %412, %439
+  %448 = fsub double %446, %447
+  %449 = fcmp ogt double %442, 0.000000e+00
+  %450 = fneg double %442
+  %451 = select i1 %449, double %442, double %450
+  %452 = fcmp ogt double %445, 0.000000e+00
+  %453 = fneg double %445
+  %454 = select i1 %452, double %445, double %453
+  %455 = fadd double %451, %454
+  %456 = fcmp ogt double %448, 0.000000e+00
+  %457 = fneg double %448
+  %458 = select i1 %456, double %448, double %457
+  %459 = fcmp ogt double %455, 1.000000e+00
+  %460 = select i1 %459, double %455, double 1.000000e+00
+  %461 = fdiv double %458, %460
+  store double %461, ptr %327, align 8, !tbaa !41
+  %462 = getelementptr inbounds nuw i8, ptr %316, i64 1008
+  %463 = getelementptr inbounds nuw double, ptr %462, i64 %266
+  %464 = load double, ptr %463, align 8, !tbaa !41
+  %465 = getelementptr inbounds nuw i8, ptr %327, i64 8
+  store double %464, ptr %465, align 8, !tbaa !41
+  %466 = getelementptr inbounds nuw i8, ptr %316, i64 960
+  %467 = getelementptr inbounds nuw double, ptr %466, i64 %266
+  %468 = load double, ptr %467, align 8, !tbaa !41
+  %469 = getelementptr inbounds nuw i8, ptr %327, i64 16
+  store double %468, ptr %469, align 8, !tbaa !41
+  %470 = getelementptr inbounds nuw i8, ptr %316, i64 976
+  %471 = getelementptr inbounds nuw double, ptr %470, i64 %266
+  %472 = load double, ptr %471, align 8, !tbaa !41
+  %473 = getelementptr inbounds nuw i8, ptr %327, i64 24
+  store double %472, ptr %473, align 8, !tbaa !41
+  %474 = getelementptr inbounds nuw i8, ptr %316, i64 944
+  %475 = getelementptr inbounds nuw double, ptr %474, i64 %266
+  %476 = load double, ptr %475, align 8, !tbaa !41
+  %477 = getelementptr inbounds nuw i8, ptr %327, i64 32
+  store double %476, ptr %477, align 8, !tbaa !41
+  %478 = add nuw nsw i64 %315, 1
+  %479 = icmp eq i64 %478, %297
+  br i1 %479, label %503, label %314, !llvm.loop !51
 
-479:                                              ; preds = %346, %479
-  %480 = phi double [ %494, %479 ], [ %356, %346 ]
-  %481 = phi double [ %499, %479 ], [ %345, %346 ]
-  %482 = phi i64 [ %492, %479 ], [ 0, %346 ]
-  %483 = phi i64 [ %500, %479 ], [ 0, %346 ]
-  %484 = or disjoint i64 %482, 1
-  %485 = getelementptr inbounds nuw <2 x double>, ptr %349, i64 %484
-  %486 = load double, ptr %485, align 8, !tbaa !41
-  %487 = fsub double %486, %480
-  %488 = fmul double %352, %487
-  %489 = getelementptr inbounds nuw <2 x double>, ptr %355, i64 %482
-  %490 = load double, ptr %489, align 8, !tbaa !41
-  %491 = tail call double @llvm.fmuladd.f64(double %488, double %490, double %481)
-  %492 = add nuw nsw i64 %482, 2
-  %493 = getelementptr inbounds nuw <2 x double>, ptr %349, i64 %492
-  %494 = load double, ptr %493, align 8, !tbaa !41
-  %495 = fsub double %494, %486
-  %496 = fmul double %352, %495
-  %497 = getelementptr inbounds nuw <2 x double>, ptr %355, i64 %484
-  %498 = load double, ptr %497, align 8, !tbaa !41
-  %499 = tail call double @llvm.fmuladd.f64(double %496, double %498, double %491)
-  %500 = add i64 %483, 2
-  %501 = icmp eq i64 %500, %311
-  br i1 %501, label %396, label %479, !llvm.loop !52
+480:                                              ; preds = %347, %480
+  %481 = phi double [ %495, %480 ], [ %357, %347 ]
+  %482 = phi double [ %500, %480 ], [ %346, %347 ]
+  %483 = phi i64 [ %493, %480 ], [ 0, %347 ]
+  %484 = phi i64 [ %501, %480 ], [ 0, %347 ]
+  %485 = or disjoint i64 %483, 1
+  %486 = getelementptr inbounds nuw <2 x double>, ptr %350, i64 %485
+  %487 = load double, ptr %486, align 8, !tbaa !41
+  %488 = fsub double %487, %481
+  %489 = fmul double %353, %488
+  %490 = getelementptr inbounds nuw <2 x double>, ptr %356, i64 %483
+  %491 = load double, ptr %490, align 8, !tbaa !41
+  %492 = tail call double @llvm.fmuladd.f64(double %489, double %491, double %482)
+  %493 = add nuw nsw i64 %483, 2
+  %494 = getelementptr inbounds nuw <2 x double>, ptr %350, i64 %493
+  %495 = load double, ptr %494, align 8, !tbaa !41
+  %496 = fsub double %495, %487
+  %497 = fmul double %353, %496
+  %498 = getelementptr inbounds nuw <2 x double>, ptr %356, i64 %485
+  %499 = load double, ptr %498, align 8, !tbaa !41
+  %500 = tail call double @llvm.fmuladd.f64(double %497, double %499, double %492)
+  %501 = add i64 %484, 2
+  %502 = icmp eq i64 %501, %312
+  br i1 %502, label %397, label %480, !llvm.loop !52
 
-502:                                              ; preds = %410, %274
-  %503 = load i64, ptr %144, align 16, !tbaa !26
-  %504 = load i64, ptr %0, align 8, !tbaa !38
-  %505 = icmp slt i64 %503, %504
-  br i1 %505, label %508, label %506
+503:                                              ; preds = %411, %275
+  %504 = load i64, ptr %144, align 16, !tbaa !26
+  %505 = load i64, ptr %0, align 8, !tbaa !38
+  %506 = icmp slt i64 %504, %505
+  br i1 %506, label %509, label %507
 
-506:                                              ; preds = %502
-  store i64 0, ptr %267, align 8, !tbaa !29
-  %507 = getelementptr inbounds nuw i64, ptr %145, i64 %265
-  store i64 0, ptr %507, align 8, !tbaa !29
-  br label %515
+507:                                              ; preds = %503
+  store i64 0, ptr %268, align 8, !tbaa !29
+  %508 = getelementptr inbounds nuw i64, ptr %145, i64 %266
+  store i64 0, ptr %508, align 8, !tbaa !29
+  br label %516
 
-508:                                              ; preds = %502
-  %509 = trunc nuw nsw i64 %265 to i32
-  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 16 dereferenceable(1520) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef %509) #7
-  %510 = load i64, ptr %267, align 8, !tbaa !29
-  %511 = icmp eq i64 %510, 0
-  br i1 %511, label %515, label %512
+509:                                              ; preds = %503
+  %510 = trunc nuw nsw i64 %266 to i32
+  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 16 dereferenceable(1536) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef %510) #7
+  %511 = load i64, ptr %268, align 8, !tbaa !29
+  %512 = icmp eq i64 %511, 0
+  br i1 %512, label %516, label %513
 
-512:                                              ; preds = %508
-  %513 = load double, ptr %271, align 8, !tbaa !41
-  %514 = fcmp oeq double %513, 0.000000e+00
-  br label %515
+513:                                              ; preds = %509
+  %514 = load double, ptr %272, align 8, !tbaa !41
+  %515 = fcmp oeq double %514, 0.000000e+00
+  br label %516
 
-515:                                              ; preds = %506, %512, %508
-  %516 = phi i1 [ true, %508 ], [ %514, %512 ], [ true, %506 ]
-  %517 = and i1 %266, %516
-  br label %518
+516:                                              ; preds = %507, %513, %509
+  %517 = phi i1 [ true, %509 ], [ %515, %513 ], [ true, %507 ]
+  %518 = and i1 %267, %517
+  br label %519
 
-518:                                              ; preds = %515, %270, %263
-  %519 = phi i1 [ %266, %270 ], [ %517, %515 ], [ %266, %263 ]
-  br i1 %264, label %520, label %524
+519:                                              ; preds = %516, %271, %264
+  %520 = phi i1 [ %267, %271 ], [ %518, %516 ], [ %267, %264 ]
+  br i1 %265, label %521, label %525
 
-520:                                              ; preds = %518, %525
-  %521 = phi i64 [ 1, %518 ], [ 0, %525 ]
-  %522 = phi i1 [ %519, %518 ], [ true, %525 ]
-  %523 = xor i1 %264, true
-  br label %263, !llvm.loop !53
+521:                                              ; preds = %519, %526
+  %522 = phi i64 [ 1, %519 ], [ 0, %526 ]
+  %523 = phi i1 [ %520, %519 ], [ true, %526 ]
+  %524 = xor i1 %265, true
+  br label %264, !llvm.loop !53
 
-524:                                              ; preds = %518
-  br i1 %519, label %530, label %525
+525:                                              ; preds = %519
+  br i1 %520, label %531, label %526
 
-525:                                              ; preds = %4720, %4738, %4735, %3122, %3445, %524
-  %526 = load i64, ptr %123, align 8, !tbaa !39
-  %527 = load i64, ptr %124, align 8, !tbaa !40
-  %528 = sub nsw i64 %526, %527
-  %529 = icmp slt i64 %528, 4
-  br i1 %529, label %4739, label %520
+526:                                              ; preds = %4748, %4766, %4763, %3150, %3473, %525
+  %527 = load i64, ptr %123, align 8, !tbaa !39
+  %528 = load i64, ptr %124, align 8, !tbaa !40
+  %529 = sub nsw i64 %527, %528
+  %530 = icmp slt i64 %529, 4
+  br i1 %530, label %4767, label %521
 
-530:                                              ; preds = %524
-  %531 = load <2 x i64>, ptr %122, align 16, !tbaa !25
-  %532 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %531)
-  %533 = icmp eq i64 %532, 0
-  br i1 %533, label %4739, label %534
+531:                                              ; preds = %525
+  %532 = load <2 x i64>, ptr %122, align 16, !tbaa !25
+  %533 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %532)
+  %534 = icmp eq i64 %533, 0
+  br i1 %534, label %4767, label %535
 
-534:                                              ; preds = %530
-  %535 = load <2 x i64>, ptr %145, align 16, !tbaa !25
-  %536 = and <2 x i64> %535, %531
-  %537 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %536)
-  %538 = icmp eq i64 %537, 0
-  %539 = load i64, ptr %140, align 16, !tbaa !16
-  br i1 %538, label %1107, label %540
+535:                                              ; preds = %531
+  %536 = load <2 x i64>, ptr %145, align 16, !tbaa !25
+  %537 = and <2 x i64> %536, %532
+  %538 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %537)
+  %539 = icmp eq i64 %538, 0
+  %540 = load i64, ptr %140, align 16, !tbaa !16
+  br i1 %539, label %1135, label %541
 
-540:                                              ; preds = %534
-  %541 = load <2 x double>, ptr %146, align 16, !tbaa !25
-  %542 = load <2 x double>, ptr %147, align 16, !tbaa !25
-  %543 = fcmp olt <2 x double> %541, %542
-  %544 = select <2 x i1> %543, <2 x double> %541, <2 x double> %542
-  %545 = load <2 x double>, ptr %148, align 16, !tbaa !25
-  %546 = load <2 x double>, ptr %149, align 16, !tbaa !25
-  %547 = load <2 x double>, ptr %150, align 16, !tbaa !25
-  %548 = load <2 x double>, ptr %151, align 16, !tbaa !25
-  %549 = fsub <2 x double> %547, %548
-  %550 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %546, <2 x double> %549, <2 x double> %545)
-  %551 = fcmp olt <2 x double> %544, %550
-  %552 = select <2 x i1> %551, <2 x double> %544, <2 x double> %550
+541:                                              ; preds = %535
+  %542 = load <2 x double>, ptr %146, align 16, !tbaa !25
+  %543 = load <2 x double>, ptr %147, align 16, !tbaa !25
+  %544 = load <2 x double>, ptr %148, align 16, !tbaa !25
+  %545 = load <2 x double>, ptr %149, align 16, !tbaa !25
+  %546 = fsub <2 x double> %544, %545
+  %547 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %543, <2 x double> %546, <2 x double> %542)
+  %548 = load <2 x double>, ptr %150, align 16, !tbaa !25
+  %549 = fcmp une <2 x double> %548, splat (double 2.000000e+00)
+  %550 = select <2 x i1> %549, <2 x double> splat (double 1.000000e+00), <2 x double> splat (double 5.000000e-01)
+  %551 = fmul <2 x double> %547, %550
+  %552 = load <2 x double>, ptr %151, align 16, !tbaa !25
   %553 = load <2 x double>, ptr %152, align 16, !tbaa !25
-  %554 = load <2 x double>, ptr %153, align 16, !tbaa !25
-  %555 = fadd <2 x double> %553, %554
-  %556 = fsub <2 x double> %555, %547
-  %557 = fmul <2 x double> %552, splat (double 0x3FF000010C6F7A0B)
-  %558 = fcmp ole <2 x double> %556, %557
+  %554 = fcmp olt <2 x double> %552, %553
+  %555 = select <2 x i1> %554, <2 x double> %552, <2 x double> %553
+  %556 = fcmp olt <2 x double> %555, %551
+  %557 = select <2 x i1> %556, <2 x double> %555, <2 x double> %551
+  %558 = load <2 x double>, ptr %153, align 16, !tbaa !25
   %559 = load <2 x double>, ptr %154, align 16, !tbaa !25
-  %560 = fcmp ogt <2 x double> %559, %552
-  %561 = select <2 x i1> %560, <2 x double> %559, <2 x double> %552
-  %562 = icmp ne <2 x i64> %536, zeroinitializer
-  %563 = select <2 x i1> %558, <2 x i1> %562, <2 x i1> zeroinitializer
-  %564 = select <2 x i1> %563, <2 x double> %561, <2 x double> %559
-  store <2 x double> %564, ptr %154, align 16, !tbaa !25
-  %565 = fmul <2 x double> %552, splat (double 2.000000e+00)
-  %566 = fcmp uge <2 x double> %556, %565
-  %567 = fmul <2 x double> %556, splat (double 5.000000e-01)
-  %568 = select <2 x i1> %566, <2 x double> %552, <2 x double> %567
-  %569 = select <2 x i1> %558, <2 x double> %556, <2 x double> %568
-  %570 = icmp sgt i64 %539, 0
-  %571 = load <2 x double>, ptr %155, align 16, !tbaa !25
-  br i1 %570, label %572, label %619
+  %560 = fadd <2 x double> %558, %559
+  %561 = fsub <2 x double> %560, %544
+  %562 = fmul <2 x double> %557, splat (double 0x3FF000010C6F7A0B)
+  %563 = fcmp ole <2 x double> %561, %562
+  %564 = load <2 x double>, ptr %155, align 16, !tbaa !25
+  %565 = fcmp ogt <2 x double> %564, %557
+  %566 = select <2 x i1> %565, <2 x double> %564, <2 x double> %557
+  %567 = icmp ne <2 x i64> %537, zeroinitializer
+  %568 = select <2 x i1> %563, <2 x i1> %567, <2 x i1> zeroinitializer
+  %569 = select <2 x i1> %568, <2 x double> %566, <2 x double> %564
+  store <2 x double> %569, ptr %155, align 16, !tbaa !25
+  %570 = fmul <2 x double> %557, splat (double 2.000000e+00)
+  %571 = fcmp uge <2 x double> %561, %570
+  %572 = fmul <2 x double> %561, splat (double 5.000000e-01)
+  %573 = select <2 x i1> %571, <2 x double> %557, <2 x double> %572
+  %574 = select <2 x i1> %563, <2 x double> %561, <2 x double> %573
+  %575 = icmp sgt i64 %540, 0
+  %576 = load <2 x double>, ptr %156, align 16, !tbaa !25
+  br i1 %575, label %577, label %624
 
-572:                                              ; preds = %540
-  %573 = load ptr, ptr %141, align 8, !tbaa !27
-  br label %574
+577:                                              ; preds = %541
+  %578 = load ptr, ptr %141, align 8, !tbaa !27
+  br label %579
 
-574:                                              ; preds = %572, %574
-  %575 = phi <2 x double> [ %569, %572 ], [ %616, %574 ]
-  %576 = phi i64 [ 0, %572 ], [ %617, %574 ]
-  %577 = getelementptr inbounds nuw %struct.Piece, ptr %573, i64 %576
-  %578 = getelementptr inbounds nuw i8, ptr %577, i64 944
-  %579 = load <2 x double>, ptr %578, align 16, !tbaa !25
-  %580 = getelementptr inbounds nuw i8, ptr %577, i64 368
-  %581 = load <2 x double>, ptr %580, align 16, !tbaa !25
-  %582 = fsub <2 x double> %579, %581
-  %583 = getelementptr inbounds nuw i8, ptr %577, i64 208
+579:                                              ; preds = %577, %579
+  %580 = phi <2 x double> [ %574, %577 ], [ %621, %579 ]
+  %581 = phi i64 [ 0, %577 ], [ %622, %579 ]
+  %582 = getelementptr inbounds nuw %struct.Piece, ptr %578, i64 %581
+  %583 = getelementptr inbounds nuw i8, ptr %582, i64 944
   %584 = load <2 x double>, ptr %583, align 16, !tbaa !25
-  %585 = fmul <2 x double> %582, %584
-  %586 = getelementptr inbounds nuw i8, ptr %577, i64 400
-  %587 = load <2 x double>, ptr %586, align 16, !tbaa !25
-  %588 = getelementptr inbounds nuw i8, ptr %577, i64 1008
+  %585 = getelementptr inbounds nuw i8, ptr %582, i64 368
+  %586 = load <2 x double>, ptr %585, align 16, !tbaa !25
+  %587 = fsub <2 x double> %584, %586
+  %588 = getelementptr inbounds nuw i8, ptr %582, i64 208
   %589 = load <2 x double>, ptr %588, align 16, !tbaa !25
-  %590 = fsub <2 x double> %587, %589
-  %591 = getelementptr inbounds nuw i8, ptr %577, i64 1840
-  %592 = load <2 x i64>, ptr %591, align 16, !tbaa !25
-  %593 = getelementptr inbounds nuw i8, ptr %577, i64 1824
+  %590 = fmul <2 x double> %587, %589
+  %591 = getelementptr inbounds nuw i8, ptr %582, i64 400
+  %592 = load <2 x double>, ptr %591, align 16, !tbaa !25
+  %593 = getelementptr inbounds nuw i8, ptr %582, i64 1008
   %594 = load <2 x double>, ptr %593, align 16, !tbaa !25
-  %595 = fcmp une <2 x double> %594, splat (double 1.000000e+00)
-  %596 = select <2 x i1> %595, <2 x double> %585, <2 x double> %590
-  %597 = getelementptr inbounds nuw i8, ptr %577, i64 960
-  %598 = load <2 x double>, ptr %597, align 16, !tbaa !25
-  %599 = icmp eq <2 x i64> %592, zeroinitializer
-  %600 = select <2 x i1> %599, <2 x double> %598, <2 x double> %596
-  %601 = getelementptr inbounds nuw i8, ptr %577, i64 1408
-  %602 = load <2 x double>, ptr %601, align 16, !tbaa !25
-  %603 = getelementptr inbounds nuw i8, ptr %577, i64 1792
-  %604 = load <2 x double>, ptr %603, align 16, !tbaa !25
-  %605 = fdiv <2 x double> %604, %571
-  %606 = select <2 x i1> %599, <2 x double> %605, <2 x double> zeroinitializer
-  %607 = fsub <2 x double> %602, %606
-  %608 = fcmp ule <2 x double> %600, zeroinitializer
-  %609 = fcmp ule <2 x double> %607, zeroinitializer
-  %610 = or <2 x i1> %608, %609
-  %611 = fdiv <2 x double> %600, %607
-  %612 = fcmp ogt <2 x double> %611, splat (double 1.000000e-03)
-  %613 = select <2 x i1> %612, <2 x double> %611, <2 x double> splat (double 1.000000e-03)
-  %614 = fcmp olt <2 x double> %575, %613
-  %615 = select <2 x i1> %610, <2 x i1> splat (i1 true), <2 x i1> %614
-  %616 = select <2 x i1> %615, <2 x double> %575, <2 x double> %613
-  %617 = add nuw nsw i64 %576, 1
-  %618 = icmp eq i64 %617, %539
-  br i1 %618, label %619, label %574, !llvm.loop !54
+  %595 = fsub <2 x double> %592, %594
+  %596 = getelementptr inbounds nuw i8, ptr %582, i64 1840
+  %597 = load <2 x i64>, ptr %596, align 16, !tbaa !25
+  %598 = getelementptr inbounds nuw i8, ptr %582, i64 1824
+  %599 = load <2 x double>, ptr %598, align 16, !tbaa !25
+  %600 = fcmp une <2 x double> %599, splat (double 1.000000e+00)
+  %601 = select <2 x i1> %600, <2 x double> %590, <2 x double> %595
+  %602 = getelementptr inbounds nuw i8, ptr %582, i64 960
+  %603 = load <2 x double>, ptr %602, align 16, !tbaa !25
+  %604 = icmp eq <2 x i64> %597, zeroinitializer
+  %605 = select <2 x i1> %604, <2 x double> %603, <2 x double> %601
+  %606 = getelementptr inbounds nuw i8, ptr %582, i64 1408
+  %607 = load <2 x double>, ptr %606, align 16, !tbaa !25
+  %608 = getelementptr inbounds nuw i8, ptr %582, i64 1792
+  %609 = load <2 x double>, ptr %608, align 16, !tbaa !25
+  %610 = fdiv <2 x double> %609, %576
+  %611 = select <2 x i1> %604, <2 x double> %610, <2 x double> zeroinitializer
+  %612 = fsub <2 x double> %607, %611
+  %613 = fcmp ule <2 x double> %605, zeroinitializer
+  %614 = fcmp ule <2 x double> %612, zeroinitializer
+  %615 = or <2 x i1> %613, %614
+  %616 = fdiv <2 x double> %605, %612
+  %617 = fcmp ogt <2 x double> %616, splat (double 1.000000e-03)
+  %618 = select <2 x i1> %617, <2 x double> %616, <2 x double> splat (double 1.000000e-03)
+  %619 = fcmp olt <2 x double> %580, %618
+  %620 = select <2 x i1> %615, <2 x i1> splat (i1 true), <2 x i1> %619
+  %621 = select <2 x i1> %620, <2 x double> %580, <2 x double> %618
+  %622 = add nuw nsw i64 %581, 1
+  %623 = icmp eq i64 %622, %540
+  br i1 %623, label %624, label %579, !llvm.loop !54
 
-619:                                              ; preds = %574, %540
-  %620 = phi <2 x double> [ %569, %540 ], [ %616, %574 ]
-  %621 = load <2 x double>, ptr %156, align 16, !tbaa !25
-  %622 = icmp eq <2 x i64> %536, zeroinitializer
-  %623 = select <2 x i1> %622, <2 x double> %621, <2 x double> %620
-  store <2 x double> %623, ptr %156, align 16, !tbaa !25
-  %624 = load <2 x i64>, ptr %157, align 16, !tbaa !25
-  %625 = fdiv <2 x double> %623, %571
-  %626 = fdiv <2 x double> splat (double 1.000000e+00), %623
-  %627 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %625, <2 x double> splat (double 2.000000e+00), <2 x double> splat (double 1.000000e+00))
-  %628 = fadd <2 x double> %625, splat (double 1.000000e+00)
-  %629 = fdiv <2 x double> %627, %628
-  %630 = fmul <2 x double> %626, %629
-  %631 = icmp eq <2 x i64> %624, zeroinitializer
-  %632 = select <2 x i1> %631, <2 x double> %630, <2 x double> %626
-  %633 = fneg <2 x double> %626
-  %634 = fneg <2 x double> %628
-  %635 = fmul <2 x double> %626, %634
-  %636 = select <2 x i1> %631, <2 x double> %635, <2 x double> %633
-  %637 = fmul <2 x double> %625, %625
-  %638 = fdiv <2 x double> %637, %628
-  %639 = fmul <2 x double> %626, %638
-  %640 = select <2 x i1> %631, <2 x double> %639, <2 x double> zeroinitializer
-  %641 = load <2 x double>, ptr %158, align 16, !tbaa !25
-  %642 = select <2 x i1> %622, <2 x double> %641, <2 x double> %632
-  store <2 x double> %642, ptr %158, align 16, !tbaa !25
-  %643 = load <2 x double>, ptr %159, align 16, !tbaa !25
-  %644 = select <2 x i1> %622, <2 x double> %643, <2 x double> %636
-  store <2 x double> %644, ptr %159, align 16, !tbaa !25
-  %645 = load <2 x double>, ptr %160, align 16, !tbaa !25
-  %646 = select <2 x i1> %622, <2 x double> %645, <2 x double> %640
-  store <2 x double> %646, ptr %160, align 16, !tbaa !25
-  %647 = select <2 x i1> %631, <2 x double> %625, <2 x double> zeroinitializer
-  %648 = load <2 x double>, ptr %162, align 16, !tbaa !25
-  %649 = load <2 x double>, ptr %163, align 16, !tbaa !25
-  %650 = fsub <2 x double> %648, %649
-  %651 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %647, <2 x double> %650, <2 x double> %648)
-  %652 = load <2 x double>, ptr %161, align 16, !tbaa !25
-  %653 = select <2 x i1> %622, <2 x double> %652, <2 x double> %651
-  store <2 x double> %653, ptr %161, align 16, !tbaa !25
-  %654 = load <2 x double>, ptr %230, align 16, !tbaa !25
-  %655 = load <2 x double>, ptr %231, align 16, !tbaa !25
-  %656 = fsub <2 x double> %654, %655
-  %657 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %647, <2 x double> %656, <2 x double> %654)
-  %658 = load <2 x double>, ptr %229, align 16, !tbaa !25
-  %659 = select <2 x i1> %622, <2 x double> %658, <2 x double> %657
-  store <2 x double> %659, ptr %229, align 16, !tbaa !25
-  %660 = load <2 x double>, ptr %233, align 16, !tbaa !25
-  %661 = load <2 x double>, ptr %234, align 16, !tbaa !25
-  %662 = fsub <2 x double> %660, %661
-  %663 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %647, <2 x double> %662, <2 x double> %660)
-  %664 = load <2 x double>, ptr %232, align 16, !tbaa !25
-  %665 = select <2 x i1> %622, <2 x double> %664, <2 x double> %663
-  store <2 x double> %665, ptr %232, align 16, !tbaa !25
-  %666 = load <2 x double>, ptr %236, align 16, !tbaa !25
-  %667 = load <2 x double>, ptr %237, align 16, !tbaa !25
-  %668 = fsub <2 x double> %666, %667
-  %669 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %647, <2 x double> %668, <2 x double> %666)
-  %670 = load <2 x double>, ptr %235, align 16, !tbaa !25
-  %671 = select <2 x i1> %622, <2 x double> %670, <2 x double> %669
-  store <2 x double> %671, ptr %235, align 16, !tbaa !25
-  %672 = load <2 x double>, ptr %239, align 16, !tbaa !25
-  %673 = load <2 x double>, ptr %240, align 16, !tbaa !25
-  %674 = fsub <2 x double> %672, %673
-  %675 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %647, <2 x double> %674, <2 x double> %672)
-  %676 = load <2 x double>, ptr %238, align 16, !tbaa !25
-  %677 = select <2 x i1> %622, <2 x double> %676, <2 x double> %675
-  store <2 x double> %677, ptr %238, align 16, !tbaa !25
-  %678 = load <2 x double>, ptr %242, align 16, !tbaa !25
-  %679 = load <2 x double>, ptr %243, align 16, !tbaa !25
-  %680 = fsub <2 x double> %678, %679
-  %681 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %647, <2 x double> %680, <2 x double> %678)
-  %682 = load <2 x double>, ptr %241, align 16, !tbaa !25
-  %683 = select <2 x i1> %622, <2 x double> %682, <2 x double> %681
-  store <2 x double> %683, ptr %241, align 16, !tbaa !25
-  br i1 %570, label %684, label %1094
+624:                                              ; preds = %579, %541
+  %625 = phi <2 x double> [ %574, %541 ], [ %621, %579 ]
+  %626 = load <2 x double>, ptr %157, align 16, !tbaa !25
+  %627 = icmp eq <2 x i64> %537, zeroinitializer
+  %628 = select <2 x i1> %627, <2 x double> %626, <2 x double> %625
+  store <2 x double> %628, ptr %157, align 16, !tbaa !25
+  %629 = load <2 x i64>, ptr %158, align 16, !tbaa !25
+  %630 = fdiv <2 x double> %628, %576
+  %631 = fdiv <2 x double> splat (double 1.000000e+00), %628
+  %632 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %630, <2 x double> splat (double 2.000000e+00), <2 x double> splat (double 1.000000e+00))
+  %633 = fadd <2 x double> %630, splat (double 1.000000e+00)
+  %634 = fdiv <2 x double> %632, %633
+  %635 = fmul <2 x double> %631, %634
+  %636 = icmp eq <2 x i64> %629, zeroinitializer
+  %637 = select <2 x i1> %636, <2 x double> %635, <2 x double> %631
+  %638 = fneg <2 x double> %631
+  %639 = fneg <2 x double> %633
+  %640 = fmul <2 x double> %631, %639
+  %641 = select <2 x i1> %636, <2 x double> %640, <2 x double> %638
+  %642 = fmul <2 x double> %630, %630
+  %643 = fdiv <2 x double> %642, %633
+  %644 = fmul <2 x double> %631, %643
+  %645 = select <2 x i1> %636, <2 x double> %644, <2 x double> zeroinitializer
+  %646 = load <2 x double>, ptr %159, align 16, !tbaa !25
+  %647 = select <2 x i1> %627, <2 x double> %646, <2 x double> %637
+  store <2 x double> %647, ptr %159, align 16, !tbaa !25
+  %648 = load <2 x double>, ptr %160, align 16, !tbaa !25
+  %649 = select <2 x i1> %627, <2 x double> %648, <2 x double> %641
+  store <2 x double> %649, ptr %160, align 16, !tbaa !25
+  %650 = load <2 x double>, ptr %161, align 16, !tbaa !25
+  %651 = select <2 x i1> %627, <2 x double> %650, <2 x double> %645
+  store <2 x double> %651, ptr %161, align 16, !tbaa !25
+  %652 = select <2 x i1> %636, <2 x double> %630, <2 x double> zeroinitializer
+  %653 = load <2 x double>, ptr %163, align 16, !tbaa !25
+  %654 = load <2 x double>, ptr %164, align 16, !tbaa !25
+  %655 = fsub <2 x double> %653, %654
+  %656 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %652, <2 x double> %655, <2 x double> %653)
+  %657 = load <2 x double>, ptr %162, align 16, !tbaa !25
+  %658 = select <2 x i1> %627, <2 x double> %657, <2 x double> %656
+  %659 = load <2 x double>, ptr %231, align 16, !tbaa !25
+  %660 = load <2 x double>, ptr %232, align 16, !tbaa !25
+  %661 = fsub <2 x double> %659, %660
+  %662 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %652, <2 x double> %661, <2 x double> %659)
+  %663 = load <2 x double>, ptr %230, align 16, !tbaa !25
+  %664 = select <2 x i1> %627, <2 x double> %663, <2 x double> %662
+  store <2 x double> %664, ptr %230, align 16, !tbaa !25
+  %665 = load <2 x double>, ptr %234, align 16, !tbaa !25
+  %666 = load <2 x double>, ptr %235, align 16, !tbaa !25
+  %667 = fsub <2 x double> %665, %666
+  %668 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %652, <2 x double> %667, <2 x double> %665)
+  %669 = load <2 x double>, ptr %233, align 16, !tbaa !25
+  %670 = select <2 x i1> %627, <2 x double> %669, <2 x double> %668
+  store <2 x double> %670, ptr %233, align 16, !tbaa !25
+  %671 = load <2 x double>, ptr %237, align 16, !tbaa !25
+  %672 = load <2 x double>, ptr %238, align 16, !tbaa !25
+  %673 = fsub <2 x double> %671, %672
+  %674 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %652, <2 x double> %673, <2 x double> %671)
+  %675 = load <2 x double>, ptr %236, align 16, !tbaa !25
+  %676 = select <2 x i1> %627, <2 x double> %675, <2 x double> %674
+  store <2 x double> %676, ptr %236, align 16, !tbaa !25
+  %677 = load <2 x double>, ptr %240, align 16, !tbaa !25
+  %678 = load <2 x double>, ptr %241, align 16, !tbaa !25
+  %679 = fsub <2 x double> %677, %678
+  %680 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %652, <2 x double> %679, <2 x double> %677)
+  %681 = load <2 x double>, ptr %239, align 16, !tbaa !25
+  %682 = select <2 x i1> %627, <2 x double> %681, <2 x double> %680
+  store <2 x double> %682, ptr %239, align 16, !tbaa !25
+  %683 = load <2 x double>, ptr %243, align 16, !tbaa !25
+  %684 = load <2 x double>, ptr %244, align 16, !tbaa !25
+  %685 = fsub <2 x double> %683, %684
+  %686 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %652, <2 x double> %685, <2 x double> %683)
+  %687 = load <2 x double>, ptr %242, align 16, !tbaa !25
+  %688 = select <2 x i1> %627, <2 x double> %687, <2 x double> %686
+  store <2 x double> %688, ptr %242, align 16, !tbaa !25
+  %689 = load <2 x i64>, ptr %165, align 16, !tbaa !25
+  %690 = load <2 x double>, ptr %166, align 16, !tbaa !25
+  %691 = icmp eq <2 x i64> %689, zeroinitializer
+  %692 = select <2 x i1> %691, <2 x double> zeroinitializer, <2 x double> %690
+  %693 = load <2 x double>, ptr %167, align 16, !tbaa !25
+  %694 = fsub <2 x double> %692, %693
+  %695 = load <2 x double>, ptr %1, align 16, !tbaa !25
+  %696 = load <2 x double>, ptr %168, align 16, !tbaa !25
+  %697 = load <2 x double>, ptr %169, align 16, !tbaa !25
+  %698 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %697, <2 x double> %653, <2 x double> %696)
+  %699 = load <2 x double>, ptr %170, align 16, !tbaa !25
+  %700 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %695, <2 x double> %698, <2 x double> %699)
+  %701 = fdiv <2 x double> %694, %700
+  %702 = and <2 x i64> %629, %537
+  %703 = load <2 x double>, ptr %171, align 16, !tbaa !25
+  %704 = fcmp une <2 x double> %703, zeroinitializer
+  %705 = load <2 x double>, ptr %157, align 16, !tbaa !25
+  %706 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %705, <2 x double> %701, <2 x double> %653)
+  %707 = icmp eq <2 x i64> %702, zeroinitializer
+  %708 = select <2 x i1> %704, <2 x i1> splat (i1 true), <2 x i1> %707
+  %709 = select <2 x i1> %708, <2 x double> %658, <2 x double> %706
+  store <2 x double> %709, ptr %162, align 16, !tbaa !25
+  %710 = load i64, ptr %140, align 16, !tbaa !16
+  %711 = icmp sgt i64 %710, 0
+  br i1 %711, label %712, label %1122
 
-684:                                              ; preds = %619, %1057
-  %685 = phi i64 [ %1058, %1057 ], [ 0, %619 ]
-  %686 = load ptr, ptr %141, align 8, !tbaa !27
-  %687 = getelementptr inbounds nuw %struct.Piece, ptr %686, i64 %685
-  %688 = load <2 x double>, ptr %156, align 16, !tbaa !25
-  %689 = load <2 x double>, ptr %155, align 16, !tbaa !25
-  %690 = getelementptr inbounds nuw i8, ptr %687, i64 1856
-  %691 = load <2 x i64>, ptr %690, align 16, !tbaa !25
-  %692 = fdiv <2 x double> %688, %689
-  %693 = fdiv <2 x double> splat (double 1.000000e+00), %688
-  %694 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %692, <2 x double> splat (double 2.000000e+00), <2 x double> splat (double 1.000000e+00))
-  %695 = fadd <2 x double> %692, splat (double 1.000000e+00)
-  %696 = fdiv <2 x double> %694, %695
-  %697 = fmul <2 x double> %693, %696
-  %698 = icmp eq <2 x i64> %691, zeroinitializer
-  %699 = select <2 x i1> %698, <2 x double> %697, <2 x double> %693
-  %700 = fneg <2 x double> %693
-  %701 = fneg <2 x double> %695
-  %702 = fmul <2 x double> %693, %701
-  %703 = select <2 x i1> %698, <2 x double> %702, <2 x double> %700
-  %704 = fmul <2 x double> %692, %692
-  %705 = fdiv <2 x double> %704, %695
-  %706 = fmul <2 x double> %693, %705
-  %707 = select <2 x i1> %698, <2 x double> %706, <2 x double> zeroinitializer
-  %708 = getelementptr inbounds nuw i8, ptr %687, i64 1312
-  %709 = load <2 x double>, ptr %708, align 16, !tbaa !25
-  %710 = select <2 x i1> %622, <2 x double> %709, <2 x double> %699
-  store <2 x double> %710, ptr %708, align 16, !tbaa !25
-  %711 = getelementptr inbounds nuw i8, ptr %687, i64 1328
-  %712 = load <2 x double>, ptr %711, align 16, !tbaa !25
-  %713 = select <2 x i1> %622, <2 x double> %712, <2 x double> %703
-  store <2 x double> %713, ptr %711, align 16, !tbaa !25
-  %714 = getelementptr inbounds nuw i8, ptr %687, i64 1344
-  %715 = load <2 x double>, ptr %714, align 16, !tbaa !25
-  %716 = select <2 x i1> %622, <2 x double> %715, <2 x double> %707
-  store <2 x double> %716, ptr %714, align 16, !tbaa !25
+712:                                              ; preds = %624, %1085
+  %713 = phi i64 [ %1086, %1085 ], [ 0, %624 ]
+  %714 = load ptr, ptr %141, align 8, !tbaa !27
+  %715 = getelementptr inbounds nuw %struct.Piece, ptr %714, i64 %713
+  %716 = load <2 x double>, ptr %157, align 16, !tbaa !25
   %717 = load <2 x double>, ptr %156, align 16, !tbaa !25
-  %718 = load <2 x double>, ptr %155, align 16, !tbaa !25
-  %719 = fdiv <2 x double> %717, %718
-  %720 = select <2 x i1> %698, <2 x double> %719, <2 x double> zeroinitializer
-  %721 = getelementptr inbounds nuw i8, ptr %687, i64 736
-  %722 = getelementptr inbounds nuw i8, ptr %687, i64 928
-  %723 = getelementptr inbounds nuw i8, ptr %687, i64 1120
-  %724 = load <2 x double>, ptr %722, align 16, !tbaa !25
-  %725 = load <2 x double>, ptr %723, align 16, !tbaa !25
-  %726 = fsub <2 x double> %724, %725
-  %727 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %720, <2 x double> %726, <2 x double> %724)
-  %728 = load <2 x double>, ptr %721, align 16, !tbaa !25
-  %729 = select <2 x i1> %622, <2 x double> %728, <2 x double> %727
-  store <2 x double> %729, ptr %721, align 16, !tbaa !25
-  %730 = getelementptr inbounds nuw i8, ptr %687, i64 752
-  %731 = getelementptr inbounds nuw i8, ptr %687, i64 944
-  %732 = load <2 x double>, ptr %731, align 16, !tbaa !25
-  %733 = getelementptr inbounds nuw i8, ptr %687, i64 1136
-  %734 = load <2 x double>, ptr %733, align 16, !tbaa !25
-  %735 = fsub <2 x double> %732, %734
-  %736 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %720, <2 x double> %735, <2 x double> %732)
-  %737 = load <2 x double>, ptr %730, align 16, !tbaa !25
-  %738 = select <2 x i1> %622, <2 x double> %737, <2 x double> %736
-  store <2 x double> %738, ptr %730, align 16, !tbaa !25
-  %739 = getelementptr inbounds nuw i8, ptr %687, i64 768
-  %740 = getelementptr inbounds nuw i8, ptr %687, i64 960
-  %741 = load <2 x double>, ptr %740, align 16, !tbaa !25
-  %742 = getelementptr inbounds nuw i8, ptr %687, i64 1152
+  %718 = getelementptr inbounds nuw i8, ptr %715, i64 1856
+  %719 = load <2 x i64>, ptr %718, align 16, !tbaa !25
+  %720 = fdiv <2 x double> %716, %717
+  %721 = fdiv <2 x double> splat (double 1.000000e+00), %716
+  %722 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %720, <2 x double> splat (double 2.000000e+00), <2 x double> splat (double 1.000000e+00))
+  %723 = fadd <2 x double> %720, splat (double 1.000000e+00)
+  %724 = fdiv <2 x double> %722, %723
+  %725 = fmul <2 x double> %721, %724
+  %726 = icmp eq <2 x i64> %719, zeroinitializer
+  %727 = select <2 x i1> %726, <2 x double> %725, <2 x double> %721
+  %728 = fneg <2 x double> %721
+  %729 = fneg <2 x double> %723
+  %730 = fmul <2 x double> %721, %729
+  %731 = select <2 x i1> %726, <2 x double> %730, <2 x double> %728
+  %732 = fmul <2 x double> %720, %720
+  %733 = fdiv <2 x double> %732, %723
+  %734 = fmul <2 x double> %721, %733
+  %735 = select <2 x i1> %726, <2 x double> %734, <2 x double> zeroinitializer
+  %736 = getelementptr inbounds nuw i8, ptr %715, i64 1312
+  %737 = load <2 x double>, ptr %736, align 16, !tbaa !25
+  %738 = select <2 x i1> %627, <2 x double> %737, <2 x double> %727
+  store <2 x double> %738, ptr %736, align 16, !tbaa !25
+  %739 = getelementptr inbounds nuw i8, ptr %715, i64 1328
+  %740 = load <2 x double>, ptr %739, align 16, !tbaa !25
+  %741 = select <2 x i1> %627, <2 x double> %740, <2 x double> %731
+  store <2 x double> %741, ptr %739, align 16, !tbaa !25
+  %742 = getelementptr inbounds nuw i8, ptr %715, i64 1344
   %743 = load <2 x double>, ptr %742, align 16, !tbaa !25
-  %744 = fsub <2 x double> %741, %743
-  %745 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %720, <2 x double> %744, <2 x double> %741)
-  %746 = load <2 x double>, ptr %739, align 16, !tbaa !25
-  %747 = select <2 x i1> %622, <2 x double> %746, <2 x double> %745
-  store <2 x double> %747, ptr %739, align 16, !tbaa !25
-  %748 = getelementptr inbounds nuw i8, ptr %687, i64 784
-  %749 = getelementptr inbounds nuw i8, ptr %687, i64 976
-  %750 = load <2 x double>, ptr %749, align 16, !tbaa !25
-  %751 = getelementptr inbounds nuw i8, ptr %687, i64 1168
-  %752 = load <2 x double>, ptr %751, align 16, !tbaa !25
-  %753 = fsub <2 x double> %750, %752
-  %754 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %720, <2 x double> %753, <2 x double> %750)
-  %755 = load <2 x double>, ptr %748, align 16, !tbaa !25
-  %756 = select <2 x i1> %622, <2 x double> %755, <2 x double> %754
-  store <2 x double> %756, ptr %748, align 16, !tbaa !25
-  %757 = getelementptr inbounds nuw i8, ptr %687, i64 800
-  %758 = getelementptr inbounds nuw i8, ptr %687, i64 992
-  %759 = load <2 x double>, ptr %758, align 16, !tbaa !25
-  %760 = getelementptr inbounds nuw i8, ptr %687, i64 1184
-  %761 = load <2 x double>, ptr %760, align 16, !tbaa !25
-  %762 = fsub <2 x double> %759, %761
-  %763 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %720, <2 x double> %762, <2 x double> %759)
-  %764 = load <2 x double>, ptr %757, align 16, !tbaa !25
-  %765 = select <2 x i1> %622, <2 x double> %764, <2 x double> %763
-  store <2 x double> %765, ptr %757, align 16, !tbaa !25
-  %766 = getelementptr inbounds nuw i8, ptr %687, i64 816
-  %767 = getelementptr inbounds nuw i8, ptr %687, i64 1008
-  %768 = load <2 x double>, ptr %767, align 16, !tbaa !25
-  %769 = getelementptr inbounds nuw i8, ptr %687, i64 1200
-  %770 = load <2 x double>, ptr %769, align 16, !tbaa !25
-  %771 = fsub <2 x double> %768, %770
-  %772 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %720, <2 x double> %771, <2 x double> %768)
-  %773 = load <2 x double>, ptr %766, align 16, !tbaa !25
-  %774 = select <2 x i1> %622, <2 x double> %773, <2 x double> %772
-  store <2 x double> %774, ptr %766, align 16, !tbaa !25
-  %775 = getelementptr inbounds nuw i8, ptr %687, i64 832
-  %776 = getelementptr inbounds nuw i8, ptr %687, i64 1024
-  %777 = load <2 x double>, ptr %776, align 16, !tbaa !25
-  %778 = getelementptr inbounds nuw i8, ptr %687, i64 1216
-  %779 = load <2 x double>, ptr %778, align 16, !tbaa !25
-  %780 = fsub <2 x double> %777, %779
-  %781 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %720, <2 x double> %780, <2 x double> %777)
-  %782 = load <2 x double>, ptr %775, align 16, !tbaa !25
-  %783 = select <2 x i1> %622, <2 x double> %782, <2 x double> %781
-  store <2 x double> %783, ptr %775, align 16, !tbaa !25
-  %784 = getelementptr inbounds nuw i8, ptr %687, i64 848
-  %785 = getelementptr inbounds nuw i8, ptr %687, i64 1040
-  %786 = load <2 x double>, ptr %785, align 16, !tbaa !25
-  %787 = getelementptr inbounds nuw i8, ptr %687, i64 1232
-  %788 = load <2 x double>, ptr %787, align 16, !tbaa !25
-  %789 = fsub <2 x double> %786, %788
-  %790 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %720, <2 x double> %789, <2 x double> %786)
-  %791 = load <2 x double>, ptr %784, align 16, !tbaa !25
-  %792 = select <2 x i1> %622, <2 x double> %791, <2 x double> %790
-  store <2 x double> %792, ptr %784, align 16, !tbaa !25
-  %793 = getelementptr inbounds nuw i8, ptr %687, i64 864
-  %794 = getelementptr inbounds nuw i8, ptr %687, i64 1056
-  %795 = load <2 x double>, ptr %794, align 16, !tbaa !25
-  %796 = getelementptr inbounds nuw i8, ptr %687, i64 1248
-  %797 = load <2 x double>, ptr %796, align 16, !tbaa !25
-  %798 = fsub <2 x double> %795, %797
-  %799 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %720, <2 x double> %798, <2 x double> %795)
-  %800 = load <2 x double>, ptr %793, align 16, !tbaa !25
-  %801 = select <2 x i1> %622, <2 x double> %800, <2 x double> %799
-  store <2 x double> %801, ptr %793, align 16, !tbaa !25
-  %802 = getelementptr inbounds nuw i8, ptr %687, i64 880
-  %803 = getelementptr inbounds nuw i8, ptr %687, i64 1072
-  %804 = load <2 x double>, ptr %803, align 16, !tbaa !25
-  %805 = getelementptr inbounds nuw i8, ptr %687, i64 1264
-  %806 = load <2 x double>, ptr %805, align 16, !tbaa !25
-  %807 = fsub <2 x double> %804, %806
-  %808 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %720, <2 x double> %807, <2 x double> %804)
-  %809 = load <2 x double>, ptr %802, align 16, !tbaa !25
-  %810 = select <2 x i1> %622, <2 x double> %809, <2 x double> %808
-  store <2 x double> %810, ptr %802, align 16, !tbaa !25
-  %811 = getelementptr inbounds nuw i8, ptr %687, i64 896
-  %812 = getelementptr inbounds nuw i8, ptr %687, i64 1088
-  %813 = load <2 x double>, ptr %812, align 16, !tbaa !25
-  %814 = getelementptr inbounds nuw i8, ptr %687, i64 1280
-  %815 = load <2 x double>, ptr %814, align 16, !tbaa !25
-  %816 = fsub <2 x double> %813, %815
-  %817 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %720, <2 x double> %816, <2 x double> %813)
-  %818 = load <2 x double>, ptr %811, align 16, !tbaa !25
-  %819 = select <2 x i1> %622, <2 x double> %818, <2 x double> %817
-  store <2 x double> %819, ptr %811, align 16, !tbaa !25
-  %820 = load <2 x double>, ptr %721, align 16, !tbaa !25
-  %821 = load <2 x double>, ptr %722, align 16, !tbaa !25
-  %822 = fcmp olt <2 x double> %820, %821
-  %823 = select <2 x i1> %822, <2 x double> %820, <2 x double> %821
-  %824 = load <2 x double>, ptr %687, align 16, !tbaa !25
-  %825 = fmul <2 x double> %824, splat (double 3.000000e-01)
-  %826 = fcmp ogt <2 x double> %823, %825
-  %827 = select <2 x i1> %826, <2 x double> %823, <2 x double> %825
-  %828 = select <2 x i1> %622, <2 x double> %820, <2 x double> %827
-  store <2 x double> %828, ptr %721, align 16, !tbaa !25
-  %829 = getelementptr inbounds nuw i8, ptr %687, i64 1408
-  %830 = fcmp ogt <2 x double> %801, zeroinitializer
-  %831 = select <2 x i1> %830, <2 x double> %801, <2 x double> zeroinitializer
-  %832 = load <2 x double>, ptr %829, align 16, !tbaa !25
-  %833 = select <2 x i1> %622, <2 x double> %832, <2 x double> %831
-  store <2 x double> %833, ptr %829, align 16, !tbaa !25
-  %834 = load i64, ptr %131, align 8, !tbaa !20
-  %835 = icmp sgt i64 %834, 0
-  br i1 %835, label %836, label %850
+  %744 = select <2 x i1> %627, <2 x double> %743, <2 x double> %735
+  store <2 x double> %744, ptr %742, align 16, !tbaa !25
+  %745 = load <2 x double>, ptr %157, align 16, !tbaa !25
+  %746 = load <2 x double>, ptr %156, align 16, !tbaa !25
+  %747 = fdiv <2 x double> %745, %746
+  %748 = select <2 x i1> %726, <2 x double> %747, <2 x double> zeroinitializer
+  %749 = getelementptr inbounds nuw i8, ptr %715, i64 736
+  %750 = getelementptr inbounds nuw i8, ptr %715, i64 928
+  %751 = getelementptr inbounds nuw i8, ptr %715, i64 1120
+  %752 = load <2 x double>, ptr %750, align 16, !tbaa !25
+  %753 = load <2 x double>, ptr %751, align 16, !tbaa !25
+  %754 = fsub <2 x double> %752, %753
+  %755 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %748, <2 x double> %754, <2 x double> %752)
+  %756 = load <2 x double>, ptr %749, align 16, !tbaa !25
+  %757 = select <2 x i1> %627, <2 x double> %756, <2 x double> %755
+  store <2 x double> %757, ptr %749, align 16, !tbaa !25
+  %758 = getelementptr inbounds nuw i8, ptr %715, i64 752
+  %759 = getelementptr inbounds nuw i8, ptr %715, i64 944
+  %760 = load <2 x double>, ptr %759, align 16, !tbaa !25
+  %761 = getelementptr inbounds nuw i8, ptr %715, i64 1136
+  %762 = load <2 x double>, ptr %761, align 16, !tbaa !25
+  %763 = fsub <2 x double> %760, %762
+  %764 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %748, <2 x double> %763, <2 x double> %760)
+  %765 = load <2 x double>, ptr %758, align 16, !tbaa !25
+  %766 = select <2 x i1> %627, <2 x double> %765, <2 x double> %764
+  store <2 x double> %766, ptr %758, align 16, !tbaa !25
+  %767 = getelementptr inbounds nuw i8, ptr %715, i64 768
+  %768 = getelementptr inbounds nuw i8, ptr %715, i64 960
+  %769 = load <2 x double>, ptr %768, align 16, !tbaa !25
+  %770 = getelementptr inbounds nuw i8, ptr %715, i64 1152
+  %771 = load <2 x double>, ptr %770, align 16, !tbaa !25
+  %772 = fsub <2 x double> %769, %771
+  %773 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %748, <2 x double> %772, <2 x double> %769)
+  %774 = load <2 x double>, ptr %767, align 16, !tbaa !25
+  %775 = select <2 x i1> %627, <2 x double> %774, <2 x double> %773
+  store <2 x double> %775, ptr %767, align 16, !tbaa !25
+  %776 = getelementptr inbounds nuw i8, ptr %715, i64 784
+  %777 = getelementptr inbounds nuw i8, ptr %715, i64 976
+  %778 = load <2 x double>, ptr %777, align 16, !tbaa !25
+  %779 = getelementptr inbounds nuw i8, ptr %715, i64 1168
+  %780 = load <2 x double>, ptr %779, align 16, !tbaa !25
+  %781 = fsub <2 x double> %778, %780
+  %782 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %748, <2 x double> %781, <2 x double> %778)
+  %783 = load <2 x double>, ptr %776, align 16, !tbaa !25
+  %784 = select <2 x i1> %627, <2 x double> %783, <2 x double> %782
+  store <2 x double> %784, ptr %776, align 16, !tbaa !25
+  %785 = getelementptr inbounds nuw i8, ptr %715, i64 800
+  %786 = getelementptr inbounds nuw i8, ptr %715, i64 992
+  %787 = load <2 x double>, ptr %786, align 16, !tbaa !25
+  %788 = getelementptr inbounds nuw i8, ptr %715, i64 1184
+  %789 = load <2 x double>, ptr %788, align 16, !tbaa !25
+  %790 = fsub <2 x double> %787, %789
+  %791 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %748, <2 x double> %790, <2 x double> %787)
+  %792 = load <2 x double>, ptr %785, align 16, !tbaa !25
+  %793 = select <2 x i1> %627, <2 x double> %792, <2 x double> %791
+  store <2 x double> %793, ptr %785, align 16, !tbaa !25
+  %794 = getelementptr inbounds nuw i8, ptr %715, i64 816
+  %795 = getelementptr inbounds nuw i8, ptr %715, i64 1008
+  %796 = load <2 x double>, ptr %795, align 16, !tbaa !25
+  %797 = getelementptr inbounds nuw i8, ptr %715, i64 1200
+  %798 = load <2 x double>, ptr %797, align 16, !tbaa !25
+  %799 = fsub <2 x double> %796, %798
+  %800 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %748, <2 x double> %799, <2 x double> %796)
+  %801 = load <2 x double>, ptr %794, align 16, !tbaa !25
+  %802 = select <2 x i1> %627, <2 x double> %801, <2 x double> %800
+  store <2 x double> %802, ptr %794, align 16, !tbaa !25
+  %803 = getelementptr inbounds nuw i8, ptr %715, i64 832
+  %804 = getelementptr inbounds nuw i8, ptr %715, i64 1024
+  %805 = load <2 x double>, ptr %804, align 16, !tbaa !25
+  %806 = getelementptr inbounds nuw i8, ptr %715, i64 1216
+  %807 = load <2 x double>, ptr %806, align 16, !tbaa !25
+  %808 = fsub <2 x double> %805, %807
+  %809 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %748, <2 x double> %808, <2 x double> %805)
+  %810 = load <2 x double>, ptr %803, align 16, !tbaa !25
+  %811 = select <2 x i1> %627, <2 x double> %810, <2 x double> %809
+  store <2 x double> %811, ptr %803, align 16, !tbaa !25
+  %812 = getelementptr inbounds nuw i8, ptr %715, i64 848
+  %813 = getelementptr inbounds nuw i8, ptr %715, i64 1040
+  %814 = load <2 x double>, ptr %813, align 16, !tbaa !25
+  %815 = getelementptr inbounds nuw i8, ptr %715, i64 1232
+  %816 = load <2 x double>, ptr %815, align 16, !tbaa !25
+  %817 = fsub <2 x double> %814, %816
+  %818 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %748, <2 x double> %817, <2 x double> %814)
+  %819 = load <2 x double>, ptr %812, align 16, !tbaa !25
+  %820 = select <2 x i1> %627, <2 x double> %819, <2 x double> %818
+  store <2 x double> %820, ptr %812, align 16, !tbaa !25
+  %821 = getelementptr inbounds nuw i8, ptr %715, i64 864
+  %822 = getelementptr inbounds nuw i8, ptr %715, i64 1056
+  %823 = load <2 x double>, ptr %822, align 16, !tbaa !25
+  %824 = getelementptr inbounds nuw i8, ptr %715, i64 1248
+  %825 = load <2 x double>, ptr %824, align 16, !tbaa !25
+  %826 = fsub <2 x double> %823, %825
+  %827 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %748, <2 x double> %826, <2 x double> %823)
+  %828 = load <2 x double>, ptr %821, align 16, !tbaa !25
+  %829 = select <2 x i1> %627, <2 x double> %828, <2 x double> %827
+  store <2 x double> %829, ptr %821, align 16, !tbaa !25
+  %830 = getelementptr inbounds nuw i8, ptr %715, i64 880
+  %831 = getelementptr inbounds nuw i8, ptr %715, i64 1072
+  %832 = load <2 x double>, ptr %831, align 16, !tbaa !25
+  %833 = getelementptr inbounds nuw i8, ptr %715, i64 1264
+  %834 = load <2 x double>, ptr %833, align 16, !tbaa !25
+  %835 = fsub <2 x double> %832, %834
+  %836 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %748, <2 x double> %835, <2 x double> %832)
+  %837 = load <2 x double>, ptr %830, align 16, !tbaa !25
+  %838 = select <2 x i1> %627, <2 x double> %837, <2 x double> %836
+  store <2 x double> %838, ptr %830, align 16, !tbaa !25
+  %839 = getelementptr inbounds nuw i8, ptr %715, i64 896
+  %840 = getelementptr inbounds nuw i8, ptr %715, i64 1088
+  %841 = load <2 x double>, ptr %840, align 16, !tbaa !25
+  %842 = getelementptr inbounds nuw i8, ptr %715, i64 1280
+  %843 = load <2 x double>, ptr %842, align 16, !tbaa !25
+  %844 = fsub <2 x double> %841, %843
+  %845 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %748, <2 x double> %844, <2 x double> %841)
+  %846 = load <2 x double>, ptr %839, align 16, !tbaa !25
+  %847 = select <2 x i1> %627, <2 x double> %846, <2 x double> %845
+  store <2 x double> %847, ptr %839, align 16, !tbaa !25
+  %848 = load <2 x double>, ptr %749, align 16, !tbaa !25
+  %849 = load <2 x double>, ptr %750, align 16, !tbaa !25
+  %850 = fcmp olt <2 x double> %848, %849
+  %851 = select <2 x i1> %850, <2 x double> %848, <2 x double> %849
+  %852 = load <2 x double>, ptr %715, align 16, !tbaa !25
+  %853 = fmul <2 x double> %852, splat (double 3.000000e-01)
+  %854 = fcmp ogt <2 x double> %851, %853
+  %855 = select <2 x i1> %854, <2 x double> %851, <2 x double> %853
+  %856 = select <2 x i1> %627, <2 x double> %848, <2 x double> %855
+  store <2 x double> %856, ptr %749, align 16, !tbaa !25
+  %857 = getelementptr inbounds nuw i8, ptr %715, i64 1408
+  %858 = fcmp ogt <2 x double> %829, zeroinitializer
+  %859 = select <2 x i1> %858, <2 x double> %829, <2 x double> zeroinitializer
+  %860 = load <2 x double>, ptr %857, align 16, !tbaa !25
+  %861 = select <2 x i1> %627, <2 x double> %860, <2 x double> %859
+  store <2 x double> %861, ptr %857, align 16, !tbaa !25
+  %862 = load i64, ptr %131, align 8, !tbaa !20
+  %863 = icmp sgt i64 %862, 0
+  br i1 %863, label %864, label %878
 
-836:                                              ; preds = %684
-  %837 = getelementptr inbounds nuw i8, ptr %687, i64 1904
-  %838 = getelementptr inbounds nuw i8, ptr %687, i64 1912
-  %839 = getelementptr inbounds nuw i8, ptr %687, i64 1896
-  %840 = getelementptr inbounds nuw i8, ptr %687, i64 1104
-  %841 = getelementptr inbounds nuw i8, ptr %687, i64 1992
-  %842 = getelementptr inbounds nuw i8, ptr %687, i64 1888
-  %843 = getelementptr inbounds nuw i8, ptr %687, i64 384
-  %844 = getelementptr inbounds nuw i8, ptr %687, i64 1296
-  %845 = getelementptr inbounds nuw i8, ptr %687, i64 96
-  %846 = getelementptr inbounds nuw i8, ptr %687, i64 112
-  %847 = getelementptr inbounds nuw i8, ptr %687, i64 128
-  %848 = getelementptr inbounds nuw i8, ptr %687, i64 160
-  %849 = getelementptr inbounds nuw i8, ptr %687, i64 1920
-  br label %860
+864:                                              ; preds = %712
+  %865 = getelementptr inbounds nuw i8, ptr %715, i64 1904
+  %866 = getelementptr inbounds nuw i8, ptr %715, i64 1912
+  %867 = getelementptr inbounds nuw i8, ptr %715, i64 1896
+  %868 = getelementptr inbounds nuw i8, ptr %715, i64 1104
+  %869 = getelementptr inbounds nuw i8, ptr %715, i64 1992
+  %870 = getelementptr inbounds nuw i8, ptr %715, i64 1888
+  %871 = getelementptr inbounds nuw i8, ptr %715, i64 384
+  %872 = getelementptr inbounds nuw i8, ptr %715, i64 1296
+  %873 = getelementptr inbounds nuw i8, ptr %715, i64 96
+  %874 = getelementptr inbounds nuw i8, ptr %715, i64 112
+  %875 = getelementptr inbounds nuw i8, ptr %715, i64 128
+  %876 = getelementptr inbounds nuw i8, ptr %715, i64 160
+  %877 = getelementptr inbounds nuw i8, ptr %715, i64 1920
+  br label %888
 
-850:                                              ; preds = %915, %684
-  %851 = load i64, ptr %132, align 16, !tbaa !21
-  %852 = icmp sgt i64 %851, 0
-  br i1 %852, label %853, label %928
+878:                                              ; preds = %943, %712
+  %879 = load i64, ptr %132, align 16, !tbaa !21
+  %880 = icmp sgt i64 %879, 0
+  br i1 %880, label %881, label %956
 
-853:                                              ; preds = %850
-  %854 = getelementptr inbounds nuw i8, ptr %687, i64 2072
-  %855 = getelementptr inbounds nuw i8, ptr %687, i64 2024
-  %856 = getelementptr inbounds nuw i8, ptr %687, i64 2080
-  %857 = getelementptr inbounds nuw i8, ptr %687, i64 2032
-  %858 = getelementptr inbounds nuw i8, ptr %687, i64 192
-  %859 = getelementptr inbounds nuw i8, ptr %687, i64 2040
-  br label %1061
+881:                                              ; preds = %878
+  %882 = getelementptr inbounds nuw i8, ptr %715, i64 2072
+  %883 = getelementptr inbounds nuw i8, ptr %715, i64 2024
+  %884 = getelementptr inbounds nuw i8, ptr %715, i64 2080
+  %885 = getelementptr inbounds nuw i8, ptr %715, i64 2032
+  %886 = getelementptr inbounds nuw i8, ptr %715, i64 192
+  %887 = getelementptr inbounds nuw i8, ptr %715, i64 2040
+  br label %1089
 
-860:                                              ; preds = %836, %915
-  %861 = phi i64 [ 0, %836 ], [ %925, %915 ]
-  %862 = load ptr, ptr %837, align 16, !tbaa !45
-  %863 = getelementptr inbounds nuw <2 x double>, ptr %862, i64 %861
-  %864 = load <2 x double>, ptr %863, align 16, !tbaa !25
-  %865 = load ptr, ptr %838, align 8, !tbaa !55
-  %866 = getelementptr inbounds nuw <2 x double>, ptr %865, i64 %861
-  %867 = load <2 x double>, ptr %866, align 16, !tbaa !25
-  %868 = fsub <2 x double> %864, %867
-  %869 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %720, <2 x double> %868, <2 x double> %864)
-  %870 = load ptr, ptr %839, align 8, !tbaa !56
-  %871 = getelementptr inbounds nuw <2 x double>, ptr %870, i64 %861
-  %872 = load <2 x double>, ptr %871, align 16, !tbaa !25
-  %873 = select <2 x i1> %622, <2 x double> %872, <2 x double> %869
-  store <2 x double> %873, ptr %871, align 16, !tbaa !25
-  %874 = load <2 x double>, ptr %840, align 16, !tbaa !25
-  %875 = load ptr, ptr %841, align 8, !tbaa !47
-  %876 = getelementptr inbounds nuw <2 x double>, ptr %875, i64 %861
-  %877 = load <2 x double>, ptr %876, align 16, !tbaa !25
-  %878 = load i64, ptr %842, align 16, !tbaa !30
-  %879 = icmp slt i64 %861, %878
-  %880 = load <2 x double>, ptr %843, align 16
-  %881 = fsub <2 x double> %874, %880
-  %882 = select i1 %879, <2 x double> %880, <2 x double> %881
-  %883 = fmul <2 x double> %877, %882
-  %884 = load <2 x double>, ptr %844, align 16, !tbaa !25
-  %885 = fsub <2 x double> %884, %880
-  %886 = select i1 %879, <2 x double> %880, <2 x double> %885
-  %887 = fmul <2 x double> %877, %886
-  %888 = load <2 x double>, ptr %711, align 16, !tbaa !25
-  %889 = fmul <2 x double> %888, %883
-  %890 = load ptr, ptr %837, align 16, !tbaa !45
-  %891 = getelementptr inbounds nuw <2 x double>, ptr %890, i64 %861
+888:                                              ; preds = %864, %943
+  %889 = phi i64 [ 0, %864 ], [ %953, %943 ]
+  %890 = load ptr, ptr %865, align 16, !tbaa !45
+  %891 = getelementptr inbounds nuw <2 x double>, ptr %890, i64 %889
   %892 = load <2 x double>, ptr %891, align 16, !tbaa !25
-  br i1 %879, label %893, label %899
+  %893 = load ptr, ptr %866, align 8, !tbaa !55
+  %894 = getelementptr inbounds nuw <2 x double>, ptr %893, i64 %889
+  %895 = load <2 x double>, ptr %894, align 16, !tbaa !25
+  %896 = fsub <2 x double> %892, %895
+  %897 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %748, <2 x double> %896, <2 x double> %892)
+  %898 = load ptr, ptr %867, align 8, !tbaa !56
+  %899 = getelementptr inbounds nuw <2 x double>, ptr %898, i64 %889
+  %900 = load <2 x double>, ptr %899, align 16, !tbaa !25
+  %901 = select <2 x i1> %627, <2 x double> %900, <2 x double> %897
+  store <2 x double> %901, ptr %899, align 16, !tbaa !25
+  %902 = load <2 x double>, ptr %868, align 16, !tbaa !25
+  %903 = load ptr, ptr %869, align 8, !tbaa !47
+  %904 = getelementptr inbounds nuw <2 x double>, ptr %903, i64 %889
+  %905 = load <2 x double>, ptr %904, align 16, !tbaa !25
+  %906 = load i64, ptr %870, align 16, !tbaa !30
+  %907 = icmp slt i64 %889, %906
+  %908 = load <2 x double>, ptr %871, align 16
+  %909 = fsub <2 x double> %902, %908
+  %910 = select i1 %907, <2 x double> %908, <2 x double> %909
+  %911 = fmul <2 x double> %905, %910
+  %912 = load <2 x double>, ptr %872, align 16, !tbaa !25
+  %913 = fsub <2 x double> %912, %908
+  %914 = select i1 %907, <2 x double> %908, <2 x double> %913
+  %915 = fmul <2 x double> %905, %914
+  %916 = load <2 x double>, ptr %739, align 16, !tbaa !25
+  %917 = fmul <2 x double> %916, %911
+  %918 = load ptr, ptr %865, align 16, !tbaa !45
+  %919 = getelementptr inbounds nuw <2 x double>, ptr %918, i64 %889
+  %920 = load <2 x double>, ptr %919, align 16, !tbaa !25
+  br i1 %907, label %921, label %927
 
-893:                                              ; preds = %860
-  %894 = load <2 x double>, ptr %848, align 16, !tbaa !25
-  %895 = load ptr, ptr %838, align 8, !tbaa !55
-  %896 = getelementptr inbounds nuw <2 x double>, ptr %895, i64 %861
-  %897 = load <2 x double>, ptr %896, align 16, !tbaa !25
-  %898 = fmul <2 x double> %897, %894
-  br label %915
+921:                                              ; preds = %888
+  %922 = load <2 x double>, ptr %876, align 16, !tbaa !25
+  %923 = load ptr, ptr %866, align 8, !tbaa !55
+  %924 = getelementptr inbounds nuw <2 x double>, ptr %923, i64 %889
+  %925 = load <2 x double>, ptr %924, align 16, !tbaa !25
+  %926 = fmul <2 x double> %925, %922
+  br label %943
 
-899:                                              ; preds = %860
-  %900 = load <2 x double>, ptr %845, align 16, !tbaa !25
-  %901 = load <2 x double>, ptr %846, align 16, !tbaa !25
-  %902 = load <2 x double>, ptr %847, align 16, !tbaa !25
-  %903 = fmul <2 x double> %892, %902
-  %904 = fmul <2 x double> %903, splat (double 0x3FD5555555555555)
-  %905 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %901, <2 x double> splat (double 5.000000e-01), <2 x double> %904)
-  %906 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %892, <2 x double> %905, <2 x double> %900)
-  %907 = load ptr, ptr %838, align 8, !tbaa !55
-  %908 = getelementptr inbounds nuw <2 x double>, ptr %907, i64 %861
-  %909 = load <2 x double>, ptr %908, align 16, !tbaa !25
-  %910 = fmul <2 x double> %909, %902
-  %911 = fmul <2 x double> %910, splat (double 0x3FD5555555555555)
-  %912 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %901, <2 x double> splat (double 5.000000e-01), <2 x double> %911)
-  %913 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %909, <2 x double> %912, <2 x double> %900)
-  %914 = fmul <2 x double> %909, %913
-  br label %915
+927:                                              ; preds = %888
+  %928 = load <2 x double>, ptr %873, align 16, !tbaa !25
+  %929 = load <2 x double>, ptr %874, align 16, !tbaa !25
+  %930 = load <2 x double>, ptr %875, align 16, !tbaa !25
+  %931 = fmul <2 x double> %920, %930
+  %932 = fmul <2 x double> %931, splat (double 0x3FD5555555555555)
+  %933 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %929, <2 x double> splat (double 5.000000e-01), <2 x double> %932)
+  %934 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %920, <2 x double> %933, <2 x double> %928)
+  %935 = load ptr, ptr %866, align 8, !tbaa !55
+  %936 = getelementptr inbounds nuw <2 x double>, ptr %935, i64 %889
+  %937 = load <2 x double>, ptr %936, align 16, !tbaa !25
+  %938 = fmul <2 x double> %937, %930
+  %939 = fmul <2 x double> %938, splat (double 0x3FD5555555555555)
+  %940 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %929, <2 x double> splat (double 5.000000e-01), <2 x double> %939)
+  %941 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %937, <2 x double> %940, <2 x double> %928)
+  %942 = fmul <2 x double> %937, %941
+  br label %943
 
-915:                                              ; preds = %893, %899
-  %916 = phi <2 x double> [ %894, %893 ], [ %906, %899 ]
-  %917 = phi <2 x double> [ %898, %893 ], [ %914, %899 ]
-  %918 = fmul <2 x double> %892, %916
-  %919 = load <2 x double>, ptr %714, align 16, !tbaa !25
-  %920 = fmul <2 x double> %887, %919
-  %921 = fmul <2 x double> %917, %920
-  %922 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %889, <2 x double> %918, <2 x double> %921)
-  %923 = load ptr, ptr %849, align 16, !tbaa !57
-  %924 = getelementptr inbounds nuw <2 x double>, ptr %923, i64 %861
-  store <2 x double> %922, ptr %924, align 16, !tbaa !25
-  %925 = add nuw nsw i64 %861, 1
-  %926 = load i64, ptr %131, align 8, !tbaa !20
-  %927 = icmp slt i64 %925, %926
-  br i1 %927, label %860, label %850, !llvm.loop !58
+943:                                              ; preds = %921, %927
+  %944 = phi <2 x double> [ %922, %921 ], [ %934, %927 ]
+  %945 = phi <2 x double> [ %926, %921 ], [ %942, %927 ]
+  %946 = fmul <2 x double> %920, %944
+  %947 = load <2 x double>, ptr %742, align 16, !tbaa !25
+  %948 = fmul <2 x double> %915, %947
+  %949 = fmul <2 x double> %945, %948
+  %950 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %917, <2 x double> %946, <2 x double> %949)
+  %951 = load ptr, ptr %877, align 16, !tbaa !57
+  %952 = getelementptr inbounds nuw <2 x double>, ptr %951, i64 %889
+  store <2 x double> %950, ptr %952, align 16, !tbaa !25
+  %953 = add nuw nsw i64 %889, 1
+  %954 = load i64, ptr %131, align 8, !tbaa !20
+  %955 = icmp slt i64 %953, %954
+  br i1 %955, label %888, label %878, !llvm.loop !58
 
-928:                                              ; preds = %1061, %850
-  %929 = getelementptr inbounds nuw i8, ptr %687, i64 416
-  %930 = load <2 x double>, ptr %929, align 16, !tbaa !25
-  %931 = fcmp ogt <2 x double> %930, zeroinitializer
-  %932 = bitcast <2 x i1> %931 to i2
-  %933 = icmp eq i2 %932, 0
-  br i1 %933, label %934, label %938
+956:                                              ; preds = %1089, %878
+  %957 = getelementptr inbounds nuw i8, ptr %715, i64 416
+  %958 = load <2 x double>, ptr %957, align 16, !tbaa !25
+  %959 = fcmp ogt <2 x double> %958, zeroinitializer
+  %960 = bitcast <2 x i1> %959 to i2
+  %961 = icmp eq i2 %960, 0
+  br i1 %961, label %962, label %966
 
-934:                                              ; preds = %928
-  %935 = getelementptr inbounds nuw i8, ptr %687, i64 1792
-  %936 = load <2 x double>, ptr %935, align 16, !tbaa !25
-  %937 = select <2 x i1> %622, <2 x double> %936, <2 x double> zeroinitializer
-  store <2 x double> %937, ptr %935, align 16, !tbaa !25
-  br label %1057
+962:                                              ; preds = %956
+  %963 = getelementptr inbounds nuw i8, ptr %715, i64 1792
+  %964 = load <2 x double>, ptr %963, align 16, !tbaa !25
+  %965 = select <2 x i1> %627, <2 x double> %964, <2 x double> zeroinitializer
+  store <2 x double> %965, ptr %963, align 16, !tbaa !25
+  br label %1085
 
-938:                                              ; preds = %928
-  %939 = load <2 x double>, ptr %156, align 16, !tbaa !25
-  %940 = fneg <2 x double> %939
-  %941 = getelementptr inbounds nuw i8, ptr %687, i64 432
-  %942 = load <2 x double>, ptr %941, align 16, !tbaa !25
-  %943 = fdiv <2 x double> %940, %942
-  %944 = fcmp ogt <2 x double> %943, splat (double -7.000000e+02)
-  %945 = select <2 x i1> %944, <2 x double> %943, <2 x double> splat (double -7.000000e+02)
-  %946 = fcmp olt <2 x double> %945, splat (double 7.000000e+02)
-  %947 = select <2 x i1> %946, <2 x double> %945, <2 x double> splat (double 7.000000e+02)
-  %948 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %947, <2 x double> splat (double 0x3FF71547652B82FE), <2 x double> splat (double 0x4338000000000000))
-  %949 = fadd <2 x double> %948, splat (double 0xC338000000000000)
-  %950 = fneg <2 x double> %949
-  %951 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %950, <2 x double> splat (double 0x3FE62E42FEFA39EF), <2 x double> %947)
-  %952 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %950, <2 x double> splat (double 0x3C7ABC9E3B39803F), <2 x double> %951)
-  %953 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %952, <2 x double> splat (double 0x3DE6124613A86D09), <2 x double> splat (double 0x3E21EED8EFF8D898))
-  %954 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %953, <2 x double> %952, <2 x double> splat (double 0x3E5AE64567F544E4))
-  %955 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %954, <2 x double> %952, <2 x double> splat (double 0x3E927E4FB7789F5C))
-  %956 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %955, <2 x double> %952, <2 x double> splat (double 0x3EC71DE3A556C734))
-  %957 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %956, <2 x double> %952, <2 x double> splat (double 0x3EFA01A01A01A01A))
-  %958 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %957, <2 x double> %952, <2 x double> splat (double 0x3F2A01A01A01A01A))
-  %959 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %958, <2 x double> %952, <2 x double> splat (double 0x3F56C16C16C16C17))
-  %960 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %959, <2 x double> %952, <2 x double> splat (double 0x3F81111111111111))
-  %961 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %960, <2 x double> %952, <2 x double> splat (double 0x3FA5555555555555))
-  %962 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %961, <2 x double> %952, <2 x double> splat (double 0x3FC5555555555555))
-  %963 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %962, <2 x double> %952, <2 x double> splat (double 5.000000e-01))
-  %964 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %963, <2 x double> %952, <2 x double> splat (double 1.000000e+00))
-  %965 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %964, <2 x double> %952, <2 x double> splat (double 1.000000e+00))
-  %966 = bitcast <2 x double> %948 to <2 x i64>
-  %967 = shl <2 x i64> %966, splat (i64 52)
-  %968 = bitcast <2 x double> %965 to <2 x i64>
-  %969 = add <2 x i64> %967, %968
-  %970 = bitcast <2 x i64> %969 to <2 x double>
-  %971 = fsub <2 x double> splat (double 1.000000e+00), %970
-  %972 = getelementptr inbounds nuw i8, ptr %687, i64 1104
-  %973 = load <2 x double>, ptr %972, align 16, !tbaa !25
-  %974 = getelementptr inbounds nuw i8, ptr %687, i64 1888
-  %975 = load i64, ptr %974, align 16, !tbaa !30
-  %976 = load i64, ptr %131, align 8, !tbaa !20
-  %977 = icmp slt i64 %975, %976
-  br i1 %977, label %978, label %987
+966:                                              ; preds = %956
+  %967 = load <2 x double>, ptr %157, align 16, !tbaa !25
+  %968 = fneg <2 x double> %967
+  %969 = getelementptr inbounds nuw i8, ptr %715, i64 432
+  %970 = load <2 x double>, ptr %969, align 16, !tbaa !25
+  %971 = fdiv <2 x double> %968, %970
+  %972 = fcmp ogt <2 x double> %971, splat (double -7.000000e+02)
+  %973 = select <2 x i1> %972, <2 x double> %971, <2 x double> splat (double -7.000000e+02)
+  %974 = fcmp olt <2 x double> %973, splat (double 7.000000e+02)
+  %975 = select <2 x i1> %974, <2 x double> %973, <2 x double> splat (double 7.000000e+02)
+  %976 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %975, <2 x double> splat (double 0x3FF71547652B82FE), <2 x double> splat (double 0x4338000000000000))
+  %977 = fadd <2 x double> %976, splat (double 0xC338000000000000)
+  %978 = fneg <2 x double> %977
+  %979 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %978, <2 x double> splat (double 0x3FE62E42FEFA39EF), <2 x double> %975)
+  %980 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %978, <2 x double> splat (double 0x3C7ABC9E3B39803F), <2 x double> %979)
+  %981 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %980, <2 x double> splat (double 0x3DE6124613A86D09), <2 x double> splat (double 0x3E21EED8EFF8D898))
+  %982 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %981, <2 x double> %980, <2 x double> splat (double 0x3E5AE64567F544E4))
+  %983 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %982, <2 x double> %980, <2 x double> splat (double 0x3E927E4FB7789F5C))
+  %984 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %983, <2 x double> %980, <2 x double> splat (double 0x3EC71DE3A556C734))
+  %985 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %984, <2 x double> %980, <2 x double> splat (double 0x3EFA01A01A01A01A))
+  %986 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %985, <2 x double> %980, <2 x double> splat (double 0x3F2A01A01A01A01A))
+  %987 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %986, <2 x double> %980, <2 x double> splat (double 0x3F56C16C16C16C17))
+  %988 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %987, <2 x double> %980, <2 x double> splat (double 0x3F81111111111111))
+  %989 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %988, <2 x double> %980, <2 x double> splat (double 0x3FA5555555555555))
+  %990 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %989, <2 x double> %980, <2 x double> splat (double 0x3FC5555555555555))
+  %991 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %990, <2 x double> %980, <2 x double> splat (double 5.000000e-01))
+  %992 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %991, <2 x double> %980, <2 x double> splat (double 1.000000e+00))
+  %993 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %992, <2 x double> %980, <2 x double> splat (double 1.000000e+00))
+  %994 = bitcast <2 x double> %976 to <2 x i64>
+  %995 = shl <2 x i64> %994, splat (i64 52)
+  %996 = bitcast <2 x double> %993 to <2 x i64>
+  %997 = add <2 x i64> %995, %996
+  %998 = bitcast <2 x i64> %997 to <2 x double>
+  %999 = fsub <2 x double> splat (double 1.000000e+00), %998
+  %1000 = getelementptr inbounds nuw i8, ptr %715, i64 1104
+  %1001 = load <2 x double>, ptr %1000, align 16, !tbaa !25
+  %1002 = getelementptr inbounds nuw i8, ptr %715, i64 1888
+  %1003 = load i64, ptr %1002, align 16, !tbaa !30
+  %1004 = load i64, ptr %131, align 8, !tbaa !20
+  %1005 = icmp slt i64 %1003, %1004
+  br i1 %1005, label %1006, label %1015
 
-978:                                              ; preds = %938
-  %979 = getelementptr inbounds nuw i8, ptr %687, i64 1904
-  %980 = getelementptr inbounds nuw i8, ptr %687, i64 1896
-  %981 = getelementptr inbounds nuw i8, ptr %687, i64 448
-  %982 = getelementptr inbounds nuw i8, ptr %687, i64 464
-  %983 = getelementptr inbounds nuw i8, ptr %687, i64 1936
-  %984 = getelementptr inbounds nuw i8, ptr %687, i64 1928
-  %985 = getelementptr inbounds nuw i8, ptr %687, i64 1992
-  %986 = getelementptr inbounds nuw i8, ptr %687, i64 384
-  br label %1000
+1006:                                             ; preds = %966
+  %1007 = getelementptr inbounds nuw i8, ptr %715, i64 1904
+  %1008 = getelementptr inbounds nuw i8, ptr %715, i64 1896
+  %1009 = getelementptr inbounds nuw i8, ptr %715, i64 448
+  %1010 = getelementptr inbounds nuw i8, ptr %715, i64 464
+  %1011 = getelementptr inbounds nuw i8, ptr %715, i64 1936
+  %1012 = getelementptr inbounds nuw i8, ptr %715, i64 1928
+  %1013 = getelementptr inbounds nuw i8, ptr %715, i64 1992
+  %1014 = getelementptr inbounds nuw i8, ptr %715, i64 384
+  br label %1028
 
-987:                                              ; preds = %1000, %938
-  %988 = phi <2 x double> [ zeroinitializer, %938 ], [ %1038, %1000 ]
-  %989 = phi <2 x double> [ zeroinitializer, %938 ], [ %1053, %1000 ]
-  %990 = getelementptr inbounds nuw i8, ptr %687, i64 944
-  %991 = load <2 x double>, ptr %990, align 16, !tbaa !25
-  %992 = fsub <2 x double> %991, %973
-  %993 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %988, <2 x double> %992, <2 x double> %989)
-  %994 = getelementptr inbounds nuw i8, ptr %687, i64 1792
-  %995 = getelementptr inbounds nuw i8, ptr %687, i64 208
-  %996 = load <2 x double>, ptr %995, align 16, !tbaa !25
-  %997 = fmul <2 x double> %996, %993
-  %998 = load <2 x double>, ptr %994, align 16, !tbaa !25
-  %999 = select <2 x i1> %622, <2 x double> %998, <2 x double> %997
-  store <2 x double> %999, ptr %994, align 16, !tbaa !25
-  br label %1057
+1015:                                             ; preds = %1028, %966
+  %1016 = phi <2 x double> [ zeroinitializer, %966 ], [ %1066, %1028 ]
+  %1017 = phi <2 x double> [ zeroinitializer, %966 ], [ %1081, %1028 ]
+  %1018 = getelementptr inbounds nuw i8, ptr %715, i64 944
+  %1019 = load <2 x double>, ptr %1018, align 16, !tbaa !25
+  %1020 = fsub <2 x double> %1019, %1001
+  %1021 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1016, <2 x double> %1020, <2 x double> %1017)
+  %1022 = getelementptr inbounds nuw i8, ptr %715, i64 1792
+  %1023 = getelementptr inbounds nuw i8, ptr %715, i64 208
+  %1024 = load <2 x double>, ptr %1023, align 16, !tbaa !25
+  %1025 = fmul <2 x double> %1024, %1021
+  %1026 = load <2 x double>, ptr %1022, align 16, !tbaa !25
+  %1027 = select <2 x i1> %627, <2 x double> %1026, <2 x double> %1025
+  store <2 x double> %1027, ptr %1022, align 16, !tbaa !25
+  br label %1085
 
-1000:                                             ; preds = %978, %1000
-  %1001 = phi <2 x double> [ zeroinitializer, %978 ], [ %1053, %1000 ]
-  %1002 = phi i64 [ %975, %978 ], [ %1054, %1000 ]
-  %1003 = load ptr, ptr %979, align 16, !tbaa !45
-  %1004 = getelementptr inbounds <2 x double>, ptr %1003, i64 %1002
-  %1005 = load <2 x double>, ptr %1004, align 16, !tbaa !25
-  %1006 = load ptr, ptr %980, align 8, !tbaa !56
-  %1007 = getelementptr inbounds <2 x double>, ptr %1006, i64 %1002
-  %1008 = load <2 x double>, ptr %1007, align 16, !tbaa !25
-  %1009 = fadd <2 x double> %1005, %1008
-  %1010 = load <2 x double>, ptr %981, align 16, !tbaa !25
-  %1011 = fneg <2 x double> %1010
-  %1012 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1009, <2 x double> splat (double 5.000000e-01), <2 x double> %1011)
-  %1013 = load <2 x double>, ptr %982, align 16, !tbaa !25
-  %1014 = fmul <2 x double> %1012, %1013
-  %1015 = fcmp ogt <2 x double> %1014, splat (double -5.000000e+00)
-  %1016 = select <2 x i1> %1015, <2 x double> %1014, <2 x double> splat (double -5.000000e+00)
-  %1017 = fcmp olt <2 x double> %1016, splat (double 5.000000e+00)
-  %1018 = select <2 x i1> %1017, <2 x double> %1016, <2 x double> splat (double 5.000000e+00)
-  %1019 = fmul <2 x double> %1018, %1018
-  %1020 = fadd <2 x double> %1019, splat (double 3.780000e+02)
-  %1021 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1019, <2 x double> %1020, <2 x double> splat (double 1.732500e+04))
-  %1022 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1019, <2 x double> %1021, <2 x double> splat (double 1.351350e+05))
-  %1023 = fmul <2 x double> %1018, %1022
-  %1024 = load <2 x double>, ptr %929, align 16, !tbaa !25
-  %1025 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1019, <2 x double> splat (double 2.800000e+01), <2 x double> splat (double 3.150000e+03))
-  %1026 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1019, <2 x double> %1025, <2 x double> splat (double 6.237000e+04))
-  %1027 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1019, <2 x double> %1026, <2 x double> splat (double 1.351350e+05))
-  %1028 = fdiv <2 x double> %1023, %1027
-  %1029 = fadd <2 x double> %1028, splat (double 1.000000e+00)
-  %1030 = fmul <2 x double> %1024, %1029
-  %1031 = load ptr, ptr %983, align 16, !tbaa !46
-  %1032 = getelementptr inbounds <2 x double>, ptr %1031, i64 %1002
+1028:                                             ; preds = %1006, %1028
+  %1029 = phi <2 x double> [ zeroinitializer, %1006 ], [ %1081, %1028 ]
+  %1030 = phi i64 [ %1003, %1006 ], [ %1082, %1028 ]
+  %1031 = load ptr, ptr %1007, align 16, !tbaa !45
+  %1032 = getelementptr inbounds <2 x double>, ptr %1031, i64 %1030
   %1033 = load <2 x double>, ptr %1032, align 16, !tbaa !25
-  %1034 = fadd <2 x double> %1033, splat (double -1.000000e+00)
-  %1035 = fadd <2 x double> %1034, %1030
-  %1036 = fcmp ogt <2 x double> %1035, zeroinitializer
-  %1037 = select <2 x i1> %1036, <2 x double> %1035, <2 x double> zeroinitializer
-  %1038 = fmul <2 x double> %971, %1037
-  %1039 = load ptr, ptr %984, align 8, !tbaa !59
-  %1040 = getelementptr inbounds <2 x double>, ptr %1039, i64 %1002
-  %1041 = fsub <2 x double> %1033, %1038
-  %1042 = load <2 x double>, ptr %1040, align 16, !tbaa !25
-  %1043 = select <2 x i1> %622, <2 x double> %1042, <2 x double> %1041
-  store <2 x double> %1043, ptr %1040, align 16, !tbaa !25
-  %1044 = load ptr, ptr %985, align 8, !tbaa !47
-  %1045 = getelementptr inbounds <2 x double>, ptr %1044, i64 %1002
-  %1046 = load <2 x double>, ptr %1045, align 16, !tbaa !25
-  %1047 = load i64, ptr %974, align 16, !tbaa !30
-  %1048 = icmp slt i64 %1002, %1047
-  %1049 = load <2 x double>, ptr %986, align 16
-  %1050 = fsub <2 x double> %973, %1049
-  %1051 = select i1 %1048, <2 x double> %1049, <2 x double> %1050
-  %1052 = fmul <2 x double> %1046, %1051
-  %1053 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1038, <2 x double> %1052, <2 x double> %1001)
-  %1054 = add nsw i64 %1002, 1
-  %1055 = load i64, ptr %131, align 8, !tbaa !20
-  %1056 = icmp slt i64 %1054, %1055
-  br i1 %1056, label %1000, label %987, !llvm.loop !60
+  %1034 = load ptr, ptr %1008, align 8, !tbaa !56
+  %1035 = getelementptr inbounds <2 x double>, ptr %1034, i64 %1030
+  %1036 = load <2 x double>, ptr %1035, align 16, !tbaa !25
+  %1037 = fadd <2 x double> %1033, %1036
+  %1038 = load <2 x double>, ptr %1009, align 16, !tbaa !25
+  %1039 = fneg <2 x double> %1038
+  %1040 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1037, <2 x double> splat (double 5.000000e-01), <2 x double> %1039)
+  %1041 = load <2 x double>, ptr %1010, align 16, !tbaa !25
+  %1042 = fmul <2 x double> %1040, %1041
+  %1043 = fcmp ogt <2 x double> %1042, splat (double -5.000000e+00)
+  %1044 = select <2 x i1> %1043, <2 x double> %1042, <2 x double> splat (double -5.000000e+00)
+  %1045 = fcmp olt <2 x double> %1044, splat (double 5.000000e+00)
+  %1046 = select <2 x i1> %1045, <2 x double> %1044, <2 x double> splat (double 5.000000e+00)
+  %1047 = fmul <2 x double> %1046, %1046
+  %1048 = fadd <2 x double> %1047, splat (double 3.780000e+02)
+  %1049 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1047, <2 x double> %1048, <2 x double> splat (double 1.732500e+04))
+  %1050 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1047, <2 x double> %1049, <2 x double> splat (double 1.351350e+05))
+  %1051 = fmul <2 x double> %1046, %1050
+  %1052 = load <2 x double>, ptr %957, align 16, !tbaa !25
+  %1053 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1047, <2 x double> splat (double 2.800000e+01), <2 x double> splat (double 3.150000e+03))
+  %1054 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1047, <2 x double> %1053, <2 x double> splat (double 6.237000e+04))
+  %1055 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1047, <2 x double> %1054, <2 x double> splat (double 1.351350e+05))
+  %1056 = fdiv <2 x double> %1051, %1055
+  %1057 = fadd <2 x double> %1056, splat (double 1.000000e+00)
+  %1058 = fmul <2 x double> %1052, %1057
+  %1059 = load ptr, ptr %1011, align 16, !tbaa !46
+  %1060 = getelementptr inbounds <2 x double>, ptr %1059, i64 %1030
+  %1061 = load <2 x double>, ptr %1060, align 16, !tbaa !25
+  %1062 = fadd <2 x double> %1061, splat (double -1.000000e+00)
+  %1063 = fadd <2 x double> %1062, %1058
+  %1064 = fcmp ogt <2 x double> %1063, zeroinitializer
+  %1065 = select <2 x i1> %1064, <2 x double> %1063, <2 x double> zeroinitializer
+  %1066 = fmul <2 x double> %999, %1065
+  %1067 = load ptr, ptr %1012, align 8, !tbaa !59
+  %1068 = getelementptr inbounds <2 x double>, ptr %1067, i64 %1030
+  %1069 = fsub <2 x double> %1061, %1066
+  %1070 = load <2 x double>, ptr %1068, align 16, !tbaa !25
+  %1071 = select <2 x i1> %627, <2 x double> %1070, <2 x double> %1069
+  store <2 x double> %1071, ptr %1068, align 16, !tbaa !25
+  %1072 = load ptr, ptr %1013, align 8, !tbaa !47
+  %1073 = getelementptr inbounds <2 x double>, ptr %1072, i64 %1030
+  %1074 = load <2 x double>, ptr %1073, align 16, !tbaa !25
+  %1075 = load i64, ptr %1002, align 16, !tbaa !30
+  %1076 = icmp slt i64 %1030, %1075
+  %1077 = load <2 x double>, ptr %1014, align 16
+  %1078 = fsub <2 x double> %1001, %1077
+  %1079 = select i1 %1076, <2 x double> %1077, <2 x double> %1078
+  %1080 = fmul <2 x double> %1074, %1079
+  %1081 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1066, <2 x double> %1080, <2 x double> %1029)
+  %1082 = add nsw i64 %1030, 1
+  %1083 = load i64, ptr %131, align 8, !tbaa !20
+  %1084 = icmp slt i64 %1082, %1083
+  br i1 %1084, label %1028, label %1015, !llvm.loop !60
 
-1057:                                             ; preds = %934, %987
-  %1058 = add nuw nsw i64 %685, 1
-  %1059 = load i64, ptr %140, align 16, !tbaa !16
-  %1060 = icmp slt i64 %1058, %1059
-  br i1 %1060, label %684, label %1094, !llvm.loop !61
+1085:                                             ; preds = %962, %1015
+  %1086 = add nuw nsw i64 %713, 1
+  %1087 = load i64, ptr %140, align 16, !tbaa !16
+  %1088 = icmp slt i64 %1086, %1087
+  br i1 %1088, label %712, label %1122, !llvm.loop !61
 
-1061:                                             ; preds = %853, %1061
-  %1062 = phi i64 [ 0, %853 ], [ %1064, %1061 ]
-  %1063 = load ptr, ptr %854, align 8, !tbaa !48
-  %1064 = add nuw nsw i64 %1062, 1
-  %1065 = getelementptr inbounds nuw <2 x double>, ptr %1063, i64 %1064
-  %1066 = load <2 x double>, ptr %1065, align 16, !tbaa !25
-  %1067 = getelementptr inbounds nuw <2 x double>, ptr %1063, i64 %1062
-  %1068 = load <2 x double>, ptr %1067, align 16, !tbaa !25
-  %1069 = fsub <2 x double> %1066, %1068
-  %1070 = load ptr, ptr %855, align 8, !tbaa !49
-  %1071 = getelementptr inbounds nuw <2 x double>, ptr %1070, i64 %1062
-  %1072 = load <2 x double>, ptr %1071, align 16, !tbaa !25
-  %1073 = fmul <2 x double> %1069, %1072
-  %1074 = load ptr, ptr %856, align 16, !tbaa !62
-  %1075 = getelementptr inbounds nuw <2 x double>, ptr %1074, i64 %1064
-  %1076 = load <2 x double>, ptr %1075, align 16, !tbaa !25
-  %1077 = getelementptr inbounds nuw <2 x double>, ptr %1074, i64 %1062
-  %1078 = load <2 x double>, ptr %1077, align 16, !tbaa !25
-  %1079 = fsub <2 x double> %1076, %1078
-  %1080 = load ptr, ptr %857, align 16, !tbaa !63
-  %1081 = getelementptr inbounds nuw <2 x double>, ptr %1080, i64 %1062
-  %1082 = load <2 x double>, ptr %1081, align 16, !tbaa !25
-  %1083 = fmul <2 x double> %1079, %1082
-  %1084 = load <2 x double>, ptr %858, align 16, !tbaa !25
-  %1085 = load <2 x double>, ptr %711, align 16, !tbaa !25
-  %1086 = load <2 x double>, ptr %714, align 16, !tbaa !25
-  %1087 = fmul <2 x double> %1083, %1086
-  %1088 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1085, <2 x double> %1073, <2 x double> %1087)
-  %1089 = fmul <2 x double> %1084, %1088
-  %1090 = load ptr, ptr %859, align 8, !tbaa !64
-  %1091 = getelementptr inbounds nuw <2 x double>, ptr %1090, i64 %1062
-  store <2 x double> %1089, ptr %1091, align 16, !tbaa !25
-  %1092 = load i64, ptr %132, align 16, !tbaa !21
-  %1093 = icmp slt i64 %1064, %1092
-  br i1 %1093, label %1061, label %928, !llvm.loop !65
+1089:                                             ; preds = %881, %1089
+  %1090 = phi i64 [ 0, %881 ], [ %1092, %1089 ]
+  %1091 = load ptr, ptr %882, align 8, !tbaa !48
+  %1092 = add nuw nsw i64 %1090, 1
+  %1093 = getelementptr inbounds nuw <2 x double>, ptr %1091, i64 %1092
+  %1094 = load <2 x double>, ptr %1093, align 16, !tbaa !25
+  %1095 = getelementptr inbounds nuw <2 x double>, ptr %1091, i64 %1090
+  %1096 = load <2 x double>, ptr %1095, align 16, !tbaa !25
+  %1097 = fsub <2 x double> %1094, %1096
+  %1098 = load ptr, ptr %883, align 8, !tbaa !49
+  %1099 = getelementptr inbounds nuw <2 x double>, ptr %1098, i64 %1090
+  %1100 = load <2 x double>, ptr %1099, align 16, !tbaa !25
+  %1101 = fmul <2 x double> %1097, %1100
+  %1102 = load ptr, ptr %884, align 16, !tbaa !62
+  %1103 = getelementptr inbounds nuw <2 x double>, ptr %1102, i64 %1092
+  %1104 = load <2 x double>, ptr %1103, align 16, !tbaa !25
+  %1105 = getelementptr inbounds nuw <2 x double>, ptr %1102, i64 %1090
+  %1106 = load <2 x double>, ptr %1105, align 16, !tbaa !25
+  %1107 = fsub <2 x double> %1104, %1106
+  %1108 = load ptr, ptr %885, align 16, !tbaa !63
+  %1109 = getelementptr inbounds nuw <2 x double>, ptr %1108, i64 %1090
+  %1110 = load <2 x double>, ptr %1109, align 16, !tbaa !25
+  %1111 = fmul <2 x double> %1107, %1110
+  %1112 = load <2 x double>, ptr %886, align 16, !tbaa !25
+  %1113 = load <2 x double>, ptr %739, align 16, !tbaa !25
+  %1114 = load <2 x double>, ptr %742, align 16, !tbaa !25
+  %1115 = fmul <2 x double> %1111, %1114
+  %1116 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1113, <2 x double> %1101, <2 x double> %1115)
+  %1117 = fmul <2 x double> %1112, %1116
+  %1118 = load ptr, ptr %887, align 8, !tbaa !64
+  %1119 = getelementptr inbounds nuw <2 x double>, ptr %1118, i64 %1090
+  store <2 x double> %1117, ptr %1119, align 16, !tbaa !25
+  %1120 = load i64, ptr %132, align 16, !tbaa !21
+  %1121 = icmp slt i64 %1092, %1120
+  br i1 %1121, label %1089, label %956, !llvm.loop !65
 
-1094:                                             ; preds = %1057, %619
-  %1095 = phi i64 [ %539, %619 ], [ %1059, %1057 ]
-  %1096 = load <2 x double>, ptr %164, align 16, !tbaa !25
-  %1097 = fcmp ogt <2 x double> %1096, zeroinitializer
-  %1098 = select <2 x i1> %1097, <2 x i64> %536, <2 x i64> zeroinitializer
-  %1099 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1098)
-  %1100 = icmp eq i64 %1099, 0
-  br i1 %1100, label %1107, label %1101
+1122:                                             ; preds = %1085, %624
+  %1123 = phi i64 [ %710, %624 ], [ %1087, %1085 ]
+  %1124 = load <2 x double>, ptr %172, align 16, !tbaa !25
+  %1125 = fcmp ogt <2 x double> %1124, zeroinitializer
+  %1126 = select <2 x i1> %1125, <2 x i64> %537, <2 x i64> zeroinitializer
+  %1127 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1126)
+  %1128 = icmp eq i64 %1127, 0
+  br i1 %1128, label %1135, label %1129
 
-1101:                                             ; preds = %1094
-  %1102 = tail call fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noundef nonnull align 16 dereferenceable(1520) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0, <2 x i64> noundef %1098) #7
-  %1103 = load <2 x double>, ptr %161, align 16, !tbaa !25
-  %1104 = icmp eq <2 x i64> %1098, zeroinitializer
-  %1105 = select <2 x i1> %1104, <2 x double> %1103, <2 x double> %1102
-  store <2 x double> %1105, ptr %161, align 16, !tbaa !25
-  %1106 = load i64, ptr %140, align 16, !tbaa !16
-  br label %1107
+1129:                                             ; preds = %1122
+  %1130 = tail call fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noundef nonnull align 16 dereferenceable(1536) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0, <2 x i64> noundef %1126) #7
+  %1131 = load <2 x double>, ptr %162, align 16, !tbaa !25
+  %1132 = icmp eq <2 x i64> %1126, zeroinitializer
+  %1133 = select <2 x i1> %1132, <2 x double> %1131, <2 x double> %1130
+  store <2 x double> %1133, ptr %162, align 16, !tbaa !25
+  %1134 = load i64, ptr %140, align 16, !tbaa !16
+  br label %1135
 
-1107:                                             ; preds = %1094, %1101, %534
-  %1108 = phi i64 [ %1095, %1094 ], [ %1106, %1101 ], [ %539, %534 ]
-  %1109 = load <2 x double>, ptr %165, align 16, !tbaa !25
-  %1110 = icmp eq <2 x i64> %536, zeroinitializer
-  %1111 = select <2 x i1> %1110, <2 x double> %1109, <2 x double> zeroinitializer
-  store <2 x double> %1111, ptr %165, align 16, !tbaa !25
-  %1112 = icmp sgt i64 %1108, 0
-  br i1 %1112, label %1118, label %1113
+1135:                                             ; preds = %1122, %1129, %535
+  %1136 = phi i64 [ %1123, %1122 ], [ %1134, %1129 ], [ %540, %535 ]
+  %1137 = load <2 x double>, ptr %173, align 16, !tbaa !25
+  %1138 = icmp eq <2 x i64> %537, zeroinitializer
+  %1139 = select <2 x i1> %1138, <2 x double> %1137, <2 x double> zeroinitializer
+  store <2 x double> %1139, ptr %173, align 16, !tbaa !25
+  %1140 = icmp sgt i64 %1136, 0
+  br i1 %1140, label %1146, label %1141
 
-1113:                                             ; preds = %1107
-  %1114 = load <2 x double>, ptr %169, align 16, !tbaa !25
-  br label %1738
+1141:                                             ; preds = %1135
+  %1142 = load <2 x double>, ptr %177, align 16, !tbaa !25
+  br label %1766
 
-1115:                                             ; preds = %1732
-  %1116 = load <2 x double>, ptr %169, align 16, !tbaa !25
-  %1117 = icmp sgt i64 %1736, 0
-  br i1 %1117, label %1743, label %1738
+1143:                                             ; preds = %1760
+  %1144 = load <2 x double>, ptr %177, align 16, !tbaa !25
+  %1145 = icmp sgt i64 %1764, 0
+  br i1 %1145, label %1771, label %1766
 
-1118:                                             ; preds = %1107, %1732
-  %1119 = phi i64 [ %1735, %1732 ], [ 0, %1107 ]
-  %1120 = load ptr, ptr %141, align 8, !tbaa !27
-  %1121 = getelementptr inbounds nuw %struct.Piece, ptr %1120, i64 %1119
-  %1122 = load <2 x double>, ptr %161, align 16, !tbaa !25
-  %1123 = getelementptr inbounds nuw i8, ptr %1121, i64 1600
-  %1124 = load <2 x double>, ptr %1123, align 16, !tbaa !25
-  %1125 = fsub <2 x double> %1122, %1124
-  %1126 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %1125)
-  %1127 = getelementptr inbounds nuw i8, ptr %1121, i64 544
-  %1128 = load <2 x double>, ptr %1127, align 16, !tbaa !25
-  %1129 = fcmp ogt <2 x double> %1128, splat (double 1.000000e-09)
-  %1130 = select <2 x i1> %1129, <2 x double> %1128, <2 x double> splat (double 1.000000e-09)
-  %1131 = fdiv <2 x double> %1126, %1130
-  %1132 = getelementptr inbounds nuw i8, ptr %1121, i64 256
-  %1133 = load <2 x double>, ptr %1132, align 16, !tbaa !25
-  %1134 = fcmp ule <2 x double> %1128, zeroinitializer
-  %1135 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1131)
-  %1136 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1135)
-  %1137 = select <2 x i1> %1134, <2 x double> splat (double 1.000000e+00), <2 x double> %1136
-  %1138 = fmul <2 x double> %1133, %1137
-  %1139 = getelementptr inbounds nuw i8, ptr %1121, i64 272
-  %1140 = load <2 x double>, ptr %1139, align 16, !tbaa !25
-  %1141 = getelementptr inbounds nuw i8, ptr %1121, i64 1408
-  %1142 = load <2 x double>, ptr %1141, align 16, !tbaa !25
-  %1143 = getelementptr inbounds nuw i8, ptr %1121, i64 1424
-  %1144 = load <2 x double>, ptr %1143, align 16, !tbaa !25
-  %1145 = fadd <2 x double> %1142, %1144
-  %1146 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1140, <2 x double> %1145, <2 x double> %1138)
-  %1147 = getelementptr inbounds nuw i8, ptr %1121, i64 288
-  %1148 = load <2 x double>, ptr %1147, align 16, !tbaa !25
-  %1149 = fcmp olt <2 x double> %1146, %1148
-  %1150 = select <2 x i1> %1149, <2 x double> %1146, <2 x double> %1148
-  %1151 = getelementptr inbounds nuw i8, ptr %1121, i64 1328
+1146:                                             ; preds = %1135, %1760
+  %1147 = phi i64 [ %1763, %1760 ], [ 0, %1135 ]
+  %1148 = load ptr, ptr %141, align 8, !tbaa !27
+  %1149 = getelementptr inbounds nuw %struct.Piece, ptr %1148, i64 %1147
+  %1150 = load <2 x double>, ptr %162, align 16, !tbaa !25
+  %1151 = getelementptr inbounds nuw i8, ptr %1149, i64 1600
   %1152 = load <2 x double>, ptr %1151, align 16, !tbaa !25
-  %1153 = getelementptr inbounds nuw i8, ptr %1121, i64 992
-  %1154 = load <2 x double>, ptr %1153, align 16, !tbaa !25
-  %1155 = getelementptr inbounds nuw i8, ptr %1121, i64 1344
+  %1153 = fsub <2 x double> %1150, %1152
+  %1154 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %1153)
+  %1155 = getelementptr inbounds nuw i8, ptr %1149, i64 544
   %1156 = load <2 x double>, ptr %1155, align 16, !tbaa !25
-  %1157 = getelementptr inbounds nuw i8, ptr %1121, i64 1184
-  %1158 = load <2 x double>, ptr %1157, align 16, !tbaa !25
-  %1159 = fmul <2 x double> %1156, %1158
-  %1160 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1152, <2 x double> %1154, <2 x double> %1159)
-  %1161 = getelementptr inbounds nuw i8, ptr %1121, i64 304
-  %1162 = load <2 x double>, ptr %1161, align 16, !tbaa !25
-  %1163 = fneg <2 x double> %1162
-  %1164 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1163, <2 x double> %1160, <2 x double> %1150)
-  %1165 = getelementptr inbounds nuw i8, ptr %1121, i64 1312
-  %1166 = load <2 x double>, ptr %1165, align 16, !tbaa !25
-  %1167 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1162, <2 x double> %1166, <2 x double> splat (double 1.000000e+00))
-  %1168 = fdiv <2 x double> %1164, %1167
-  %1169 = getelementptr inbounds nuw i8, ptr %1121, i64 1872
-  %1170 = load <2 x i64>, ptr %1169, align 16, !tbaa !25
-  %1171 = load <2 x double>, ptr %166, align 16, !tbaa !25
-  %1172 = icmp eq <2 x i64> %1170, zeroinitializer
-  %1173 = select <2 x i1> %1172, <2 x double> %1122, <2 x double> %1171
-  %1174 = getelementptr inbounds nuw i8, ptr %1121, i64 1376
-  store <2 x double> %1173, ptr %1174, align 16, !tbaa !25
-  %1175 = load <2 x double>, ptr %167, align 16, !tbaa !25
-  %1176 = select <2 x i1> %1172, <2 x double> %1168, <2 x double> %1175
-  %1177 = getelementptr inbounds nuw i8, ptr %1121, i64 800
-  store <2 x double> %1176, ptr %1177, align 16, !tbaa !25
-  %1178 = getelementptr inbounds nuw i8, ptr %1121, i64 224
-  %1179 = load <2 x double>, ptr %1178, align 16, !tbaa !25
-  %1180 = fcmp ule <2 x double> %1179, zeroinitializer
-  %1181 = getelementptr inbounds nuw i8, ptr %1121, i64 736
-  %1182 = getelementptr inbounds nuw i8, ptr %1121, i64 768
-  %1183 = load <2 x double>, ptr %1182, align 16, !tbaa !25
-  %1184 = fcmp ogt <2 x double> %1179, splat (double 1.000000e-30)
-  %1185 = select <2 x i1> %1184, <2 x double> %1179, <2 x double> splat (double 1.000000e-30)
-  %1186 = fdiv <2 x double> %1183, %1185
-  %1187 = fcmp ogt <2 x double> %1186, zeroinitializer
-  %1188 = select <2 x i1> %1187, <2 x double> %1186, <2 x double> zeroinitializer
-  %1189 = fcmp olt <2 x double> %1188, splat (double 1.000000e+00)
-  %1190 = select <2 x i1> %1189, <2 x double> %1188, <2 x double> splat (double 1.000000e+00)
-  %1191 = select <2 x i1> %1180, <2 x double> zeroinitializer, <2 x double> %1190
-  %1192 = getelementptr inbounds nuw i8, ptr %1121, i64 528
-  %1193 = load <2 x double>, ptr %1192, align 16, !tbaa !25
-  %1194 = fmul <2 x double> %1191, splat (double 4.180000e+03)
-  %1195 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1194, <2 x double> %1179, <2 x double> %1193)
-  %1196 = getelementptr inbounds nuw i8, ptr %1121, i64 1072
-  %1197 = load <2 x double>, ptr %1196, align 16, !tbaa !25
-  %1198 = getelementptr inbounds nuw i8, ptr %1121, i64 1264
-  %1199 = load <2 x double>, ptr %1198, align 16, !tbaa !25
-  %1200 = fmul <2 x double> %1156, %1199
-  %1201 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1152, <2 x double> %1197, <2 x double> %1200)
-  %1202 = getelementptr inbounds nuw i8, ptr %1121, i64 1840
-  %1203 = load <2 x i64>, ptr %1202, align 16, !tbaa !25
-  %1204 = fcmp ule <2 x double> %1193, zeroinitializer
-  %1205 = getelementptr inbounds nuw i8, ptr %1121, i64 1728
-  store <2 x double> %1191, ptr %1205, align 16, !tbaa !25
-  %1206 = fmul <2 x double> %1166, %1195
-  %1207 = icmp eq <2 x i64> %1203, splat (i64 -1)
-  %1208 = select <2 x i1> %1204, <2 x i1> splat (i1 true), <2 x i1> %1207
-  %1209 = select <2 x i1> %1208, <2 x double> zeroinitializer, <2 x double> %1206
-  %1210 = getelementptr inbounds nuw i8, ptr %1121, i64 1744
-  store <2 x double> %1209, ptr %1210, align 16, !tbaa !25
-  %1211 = fmul <2 x double> %1201, %1195
-  %1212 = select <2 x i1> %1208, <2 x double> zeroinitializer, <2 x double> %1211
-  %1213 = getelementptr inbounds nuw i8, ptr %1121, i64 1760
-  store <2 x double> %1212, ptr %1213, align 16, !tbaa !25
-  %1214 = load <2 x double>, ptr %1121, align 16, !tbaa !25
-  %1215 = load <2 x double>, ptr %1181, align 16, !tbaa !25
-  %1216 = fsub <2 x double> %1214, %1215
-  %1217 = fsub <2 x double> splat (double 1.000000e+00), %1191
-  %1218 = getelementptr inbounds nuw i8, ptr %1121, i64 480
-  %1219 = load <2 x double>, ptr %1218, align 16, !tbaa !25
-  %1220 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1217, <2 x double> %1219, <2 x double> %1216)
-  %1221 = load <2 x double>, ptr %168, align 16, !tbaa !25
-  %1222 = fdiv <2 x double> splat (double 1.000000e+00), %1221
-  %1223 = getelementptr inbounds nuw i8, ptr %1121, i64 560
-  %1224 = load <2 x double>, ptr %1223, align 16, !tbaa !25
-  %1225 = fcmp ogt <2 x double> %1224, splat (double 1.000000e-30)
-  %1226 = select <2 x i1> %1225, <2 x double> %1224, <2 x double> splat (double 1.000000e-30)
-  %1227 = fdiv <2 x double> %1220, %1226
-  %1228 = fadd <2 x double> %1222, %1227
-  %1229 = getelementptr inbounds nuw i8, ptr %1121, i64 1776
-  store <2 x double> %1228, ptr %1229, align 16, !tbaa !25
-  %1230 = getelementptr inbounds nuw i8, ptr %1121, i64 1696
-  store <2 x double> %1142, ptr %1230, align 16, !tbaa !25
-  %1231 = getelementptr inbounds nuw i8, ptr %1121, i64 640
-  %1232 = load <2 x double>, ptr %1231, align 16, !tbaa !25
-  %1233 = getelementptr inbounds nuw i8, ptr %1121, i64 656
-  %1234 = load <2 x double>, ptr %1233, align 16, !tbaa !25
-  %1235 = getelementptr inbounds nuw i8, ptr %1121, i64 672
-  %1236 = load <2 x double>, ptr %1235, align 16, !tbaa !25
-  %1237 = getelementptr inbounds nuw i8, ptr %1121, i64 688
-  %1238 = load <2 x double>, ptr %1237, align 16, !tbaa !25
-  %1239 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1215, <2 x double> %1238, <2 x double> %1236)
-  %1240 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1215, <2 x double> %1239, <2 x double> %1234)
-  %1241 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1215, <2 x double> %1240, <2 x double> %1232)
-  %1242 = getelementptr inbounds nuw i8, ptr %1121, i64 912
-  store <2 x double> %1241, ptr %1242, align 16, !tbaa !25
-  %1243 = getelementptr inbounds nuw i8, ptr %1121, i64 1104
-  %1244 = load <2 x double>, ptr %1243, align 16, !tbaa !25
-  %1245 = fmul <2 x double> %1152, %1244
-  %1246 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1166, <2 x double> %1241, <2 x double> %1245)
-  %1247 = getelementptr inbounds nuw i8, ptr %1121, i64 1296
-  %1248 = load <2 x double>, ptr %1247, align 16, !tbaa !25
-  %1249 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1156, <2 x double> %1248, <2 x double> %1246)
-  %1250 = fmul <2 x double> %1249, splat (double 5.000000e-01)
-  %1251 = getelementptr inbounds nuw i8, ptr %1121, i64 1680
-  store <2 x double> %1250, ptr %1251, align 16, !tbaa !25
-  %1252 = getelementptr inbounds nuw i8, ptr %1121, i64 576
-  %1253 = load <2 x double>, ptr %1252, align 16, !tbaa !25
-  %1254 = getelementptr inbounds nuw i8, ptr %1121, i64 592
-  %1255 = load <2 x double>, ptr %1254, align 16, !tbaa !25
-  %1256 = getelementptr inbounds nuw i8, ptr %1121, i64 608
-  %1257 = load <2 x double>, ptr %1256, align 16, !tbaa !25
-  %1258 = getelementptr inbounds nuw i8, ptr %1121, i64 624
-  %1259 = load <2 x double>, ptr %1258, align 16, !tbaa !25
-  %1260 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1215, <2 x double> %1259, <2 x double> %1257)
-  %1261 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1215, <2 x double> %1260, <2 x double> %1255)
-  %1262 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1215, <2 x double> %1261, <2 x double> %1253)
-  %1263 = getelementptr inbounds nuw i8, ptr %1121, i64 1664
-  store <2 x double> %1262, ptr %1263, align 16, !tbaa !25
-  %1264 = getelementptr inbounds nuw i8, ptr %1121, i64 1888
-  %1265 = load i64, ptr %1264, align 16, !tbaa !30
-  %1266 = icmp eq i64 %1265, 0
-  %1267 = getelementptr inbounds nuw i8, ptr %1121, i64 16
-  %1268 = load <2 x double>, ptr %1267, align 16
-  %1269 = fsub <2 x double> %1215, %1268
-  %1270 = fdiv <2 x double> splat (double 1.000000e+00), %1269
-  %1271 = fdiv <2 x double> %1262, %1215
-  %1272 = select i1 %1266, <2 x double> %1271, <2 x double> %1270
-  %1273 = load i64, ptr %131, align 8, !tbaa !20
-  %1274 = getelementptr inbounds nuw i8, ptr %1121, i64 2008
-  %1275 = load ptr, ptr %1274, align 8, !tbaa !34
-  br i1 %1266, label %1276, label %1280
-
-1276:                                             ; preds = %1118
-  %1277 = getelementptr inbounds <2 x double>, ptr %1275, i64 %1273
-  %1278 = load <2 x double>, ptr %1277, align 16, !tbaa !25
-  %1279 = fmul <2 x double> %1272, %1278
-  br label %1296
-
-1280:                                             ; preds = %1118
-  %1281 = shl nsw i64 %1273, 6
-  %1282 = getelementptr inbounds i8, ptr %1275, i64 %1281
+  %1157 = fcmp ogt <2 x double> %1156, splat (double 1.000000e-09)
+  %1158 = select <2 x i1> %1157, <2 x double> %1156, <2 x double> splat (double 1.000000e-09)
+  %1159 = fdiv <2 x double> %1154, %1158
+  %1160 = getelementptr inbounds nuw i8, ptr %1149, i64 256
+  %1161 = load <2 x double>, ptr %1160, align 16, !tbaa !25
+  %1162 = fcmp ule <2 x double> %1156, zeroinitializer
+  %1163 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1159)
+  %1164 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1163)
+  %1165 = select <2 x i1> %1162, <2 x double> splat (double 1.000000e+00), <2 x double> %1164
+  %1166 = fmul <2 x double> %1161, %1165
+  %1167 = getelementptr inbounds nuw i8, ptr %1149, i64 272
+  %1168 = load <2 x double>, ptr %1167, align 16, !tbaa !25
+  %1169 = getelementptr inbounds nuw i8, ptr %1149, i64 1408
+  %1170 = load <2 x double>, ptr %1169, align 16, !tbaa !25
+  %1171 = getelementptr inbounds nuw i8, ptr %1149, i64 1424
+  %1172 = load <2 x double>, ptr %1171, align 16, !tbaa !25
+  %1173 = fadd <2 x double> %1170, %1172
+  %1174 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1168, <2 x double> %1173, <2 x double> %1166)
+  %1175 = getelementptr inbounds nuw i8, ptr %1149, i64 288
+  %1176 = load <2 x double>, ptr %1175, align 16, !tbaa !25
+  %1177 = fcmp olt <2 x double> %1174, %1176
+  %1178 = select <2 x i1> %1177, <2 x double> %1174, <2 x double> %1176
+  %1179 = getelementptr inbounds nuw i8, ptr %1149, i64 1328
+  %1180 = load <2 x double>, ptr %1179, align 16, !tbaa !25
+  %1181 = getelementptr inbounds nuw i8, ptr %1149, i64 992
+  %1182 = load <2 x double>, ptr %1181, align 16, !tbaa !25
+  %1183 = getelementptr inbounds nuw i8, ptr %1149, i64 1344
+  %1184 = load <2 x double>, ptr %1183, align 16, !tbaa !25
+  %1185 = getelementptr inbounds nuw i8, ptr %1149, i64 1184
+  %1186 = load <2 x double>, ptr %1185, align 16, !tbaa !25
+  %1187 = fmul <2 x double> %1184, %1186
+  %1188 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1180, <2 x double> %1182, <2 x double> %1187)
+  %1189 = getelementptr inbounds nuw i8, ptr %1149, i64 304
+  %1190 = load <2 x double>, ptr %1189, align 16, !tbaa !25
+  %1191 = fneg <2 x double> %1190
+  %1192 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1191, <2 x double> %1188, <2 x double> %1178)
+  %1193 = getelementptr inbounds nuw i8, ptr %1149, i64 1312
+  %1194 = load <2 x double>, ptr %1193, align 16, !tbaa !25
+  %1195 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1190, <2 x double> %1194, <2 x double> splat (double 1.000000e+00))
+  %1196 = fdiv <2 x double> %1192, %1195
+  %1197 = getelementptr inbounds nuw i8, ptr %1149, i64 1872
+  %1198 = load <2 x i64>, ptr %1197, align 16, !tbaa !25
+  %1199 = load <2 x double>, ptr %174, align 16, !tbaa !25
+  %1200 = icmp eq <2 x i64> %1198, zeroinitializer
+  %1201 = select <2 x i1> %1200, <2 x double> %1150, <2 x double> %1199
+  %1202 = getelementptr inbounds nuw i8, ptr %1149, i64 1376
+  store <2 x double> %1201, ptr %1202, align 16, !tbaa !25
+  %1203 = load <2 x double>, ptr %175, align 16, !tbaa !25
+  %1204 = select <2 x i1> %1200, <2 x double> %1196, <2 x double> %1203
+  %1205 = getelementptr inbounds nuw i8, ptr %1149, i64 800
+  store <2 x double> %1204, ptr %1205, align 16, !tbaa !25
+  %1206 = getelementptr inbounds nuw i8, ptr %1149, i64 224
+  %1207 = load <2 x double>, ptr %1206, align 16, !tbaa !25
+  %1208 = fcmp ule <2 x double> %1207, zeroinitializer
+  %1209 = getelementptr inbounds nuw i8, ptr %1149, i64 736
+  %1210 = getelementptr inbounds nuw i8, ptr %1149, i64 768
+  %1211 = load <2 x double>, ptr %1210, align 16, !tbaa !25
+  %1212 = fcmp ogt <2 x double> %1207, splat (double 1.000000e-30)
+  %1213 = select <2 x i1> %1212, <2 x double> %1207, <2 x double> splat (double 1.000000e-30)
+  %1214 = fdiv <2 x double> %1211, %1213
+  %1215 = fcmp ogt <2 x double> %1214, zeroinitializer
+  %1216 = select <2 x i1> %1215, <2 x double> %1214, <2 x double> zeroinitializer
+  %1217 = fcmp olt <2 x double> %1216, splat (double 1.000000e+00)
+  %1218 = select <2 x i1> %1217, <2 x double> %1216, <2 x double> splat (double 1.000000e+00)
+  %1219 = select <2 x i1> %1208, <2 x double> zeroinitializer, <2 x double> %1218
+  %1220 = getelementptr inbounds nuw i8, ptr %1149, i64 528
+  %1221 = load <2 x double>, ptr %1220, align 16, !tbaa !25
+  %1222 = fmul <2 x double> %1219, splat (double 4.180000e+03)
+  %1223 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1222, <2 x double> %1207, <2 x double> %1221)
+  %1224 = getelementptr inbounds nuw i8, ptr %1149, i64 1072
+  %1225 = load <2 x double>, ptr %1224, align 16, !tbaa !25
+  %1226 = getelementptr inbounds nuw i8, ptr %1149, i64 1264
+  %1227 = load <2 x double>, ptr %1226, align 16, !tbaa !25
+  %1228 = fmul <2 x double> %1184, %1227
+  %1229 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1180, <2 x double> %1225, <2 x double> %1228)
+  %1230 = getelementptr inbounds nuw i8, ptr %1149, i64 1840
+  %1231 = load <2 x i64>, ptr %1230, align 16, !tbaa !25
+  %1232 = fcmp ule <2 x double> %1221, zeroinitializer
+  %1233 = getelementptr inbounds nuw i8, ptr %1149, i64 1728
+  store <2 x double> %1219, ptr %1233, align 16, !tbaa !25
+  %1234 = fmul <2 x double> %1194, %1223
+  %1235 = icmp eq <2 x i64> %1231, splat (i64 -1)
+  %1236 = select <2 x i1> %1232, <2 x i1> splat (i1 true), <2 x i1> %1235
+  %1237 = select <2 x i1> %1236, <2 x double> zeroinitializer, <2 x double> %1234
+  %1238 = getelementptr inbounds nuw i8, ptr %1149, i64 1744
+  store <2 x double> %1237, ptr %1238, align 16, !tbaa !25
+  %1239 = fmul <2 x double> %1229, %1223
+  %1240 = select <2 x i1> %1236, <2 x double> zeroinitializer, <2 x double> %1239
+  %1241 = getelementptr inbounds nuw i8, ptr %1149, i64 1760
+  store <2 x double> %1240, ptr %1241, align 16, !tbaa !25
+  %1242 = load <2 x double>, ptr %1149, align 16, !tbaa !25
+  %1243 = load <2 x double>, ptr %1209, align 16, !tbaa !25
+  %1244 = fsub <2 x double> %1242, %1243
+  %1245 = fsub <2 x double> splat (double 1.000000e+00), %1219
+  %1246 = getelementptr inbounds nuw i8, ptr %1149, i64 480
+  %1247 = load <2 x double>, ptr %1246, align 16, !tbaa !25
+  %1248 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1245, <2 x double> %1247, <2 x double> %1244)
+  %1249 = load <2 x double>, ptr %176, align 16, !tbaa !25
+  %1250 = fdiv <2 x double> splat (double 1.000000e+00), %1249
+  %1251 = getelementptr inbounds nuw i8, ptr %1149, i64 560
+  %1252 = load <2 x double>, ptr %1251, align 16, !tbaa !25
+  %1253 = fcmp ogt <2 x double> %1252, splat (double 1.000000e-30)
+  %1254 = select <2 x i1> %1253, <2 x double> %1252, <2 x double> splat (double 1.000000e-30)
+  %1255 = fdiv <2 x double> %1248, %1254
+  %1256 = fadd <2 x double> %1250, %1255
+  %1257 = getelementptr inbounds nuw i8, ptr %1149, i64 1776
+  store <2 x double> %1256, ptr %1257, align 16, !tbaa !25
+  %1258 = getelementptr inbounds nuw i8, ptr %1149, i64 1696
+  store <2 x double> %1170, ptr %1258, align 16, !tbaa !25
+  %1259 = getelementptr inbounds nuw i8, ptr %1149, i64 640
+  %1260 = load <2 x double>, ptr %1259, align 16, !tbaa !25
+  %1261 = getelementptr inbounds nuw i8, ptr %1149, i64 656
+  %1262 = load <2 x double>, ptr %1261, align 16, !tbaa !25
+  %1263 = getelementptr inbounds nuw i8, ptr %1149, i64 672
+  %1264 = load <2 x double>, ptr %1263, align 16, !tbaa !25
+  %1265 = getelementptr inbounds nuw i8, ptr %1149, i64 688
+  %1266 = load <2 x double>, ptr %1265, align 16, !tbaa !25
+  %1267 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1243, <2 x double> %1266, <2 x double> %1264)
+  %1268 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1243, <2 x double> %1267, <2 x double> %1262)
+  %1269 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1243, <2 x double> %1268, <2 x double> %1260)
+  %1270 = getelementptr inbounds nuw i8, ptr %1149, i64 912
+  store <2 x double> %1269, ptr %1270, align 16, !tbaa !25
+  %1271 = getelementptr inbounds nuw i8, ptr %1149, i64 1104
+  %1272 = load <2 x double>, ptr %1271, align 16, !tbaa !25
+  %1273 = fmul <2 x double> %1180, %1272
+  %1274 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1194, <2 x double> %1269, <2 x double> %1273)
+  %1275 = getelementptr inbounds nuw i8, ptr %1149, i64 1296
+  %1276 = load <2 x double>, ptr %1275, align 16, !tbaa !25
+  %1277 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1184, <2 x double> %1276, <2 x double> %1274)
+  %1278 = fmul <2 x double> %1277, splat (double 5.000000e-01)
+  %1279 = getelementptr inbounds nuw i8, ptr %1149, i64 1680
+  store <2 x double> %1278, ptr %1279, align 16, !tbaa !25
+  %1280 = getelementptr inbounds nuw i8, ptr %1149, i64 576
+  %1281 = load <2 x double>, ptr %1280, align 16, !tbaa !25
+  %1282 = getelementptr inbounds nuw i8, ptr %1149, i64 592
   %1283 = load <2 x double>, ptr %1282, align 16, !tbaa !25
-  %1284 = getelementptr inbounds nuw i8, ptr %1282, i64 16
+  %1284 = getelementptr inbounds nuw i8, ptr %1149, i64 608
   %1285 = load <2 x double>, ptr %1284, align 16, !tbaa !25
-  %1286 = getelementptr inbounds nuw i8, ptr %1282, i64 32
+  %1286 = getelementptr inbounds nuw i8, ptr %1149, i64 624
   %1287 = load <2 x double>, ptr %1286, align 16, !tbaa !25
-  %1288 = getelementptr inbounds nuw i8, ptr %1282, i64 48
-  %1289 = load <2 x double>, ptr %1288, align 16, !tbaa !25
-  %1290 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1215, <2 x double> %1289, <2 x double> %1287)
-  %1291 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1215, <2 x double> %1290, <2 x double> %1285)
-  %1292 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1215, <2 x double> %1291, <2 x double> %1283)
-  %1293 = icmp sgt i64 %1273, %1265
-  %1294 = fmul <2 x double> %1272, %1292
-  %1295 = select i1 %1293, <2 x double> %1294, <2 x double> %1292
-  br label %1296
+  %1288 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1243, <2 x double> %1287, <2 x double> %1285)
+  %1289 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1243, <2 x double> %1288, <2 x double> %1283)
+  %1290 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1243, <2 x double> %1289, <2 x double> %1281)
+  %1291 = getelementptr inbounds nuw i8, ptr %1149, i64 1664
+  store <2 x double> %1290, ptr %1291, align 16, !tbaa !25
+  %1292 = getelementptr inbounds nuw i8, ptr %1149, i64 1888
+  %1293 = load i64, ptr %1292, align 16, !tbaa !30
+  %1294 = icmp eq i64 %1293, 0
+  %1295 = getelementptr inbounds nuw i8, ptr %1149, i64 16
+  %1296 = load <2 x double>, ptr %1295, align 16
+  %1297 = fsub <2 x double> %1243, %1296
+  %1298 = fdiv <2 x double> splat (double 1.000000e+00), %1297
+  %1299 = fdiv <2 x double> %1290, %1243
+  %1300 = select i1 %1294, <2 x double> %1299, <2 x double> %1298
+  %1301 = load i64, ptr %131, align 8, !tbaa !20
+  %1302 = getelementptr inbounds nuw i8, ptr %1149, i64 2008
+  %1303 = load ptr, ptr %1302, align 8, !tbaa !34
+  br i1 %1294, label %1304, label %1308
 
-1296:                                             ; preds = %1276, %1280
-  %1297 = phi <2 x double> [ %1279, %1276 ], [ %1295, %1280 ]
-  %1298 = getelementptr inbounds nuw i8, ptr %1121, i64 1392
-  %1299 = load <2 x double>, ptr %1298, align 16, !tbaa !25
-  %1300 = fcmp ogt <2 x double> %1216, splat (double 0x3D719799812DEA11)
-  %1301 = select <2 x i1> %1300, <2 x double> %1216, <2 x double> splat (double 0x3D719799812DEA11)
-  %1302 = getelementptr inbounds nuw i8, ptr %1121, i64 1632
-  store <2 x double> %1270, ptr %1302, align 16, !tbaa !25
-  %1303 = getelementptr inbounds nuw i8, ptr %1121, i64 176
-  %1304 = load <2 x double>, ptr %1303, align 16, !tbaa !25
-  %1305 = fdiv <2 x double> %1304, %1301
-  %1306 = getelementptr inbounds nuw i8, ptr %1121, i64 1648
-  store <2 x double> %1305, ptr %1306, align 16, !tbaa !25
-  %1307 = getelementptr inbounds nuw i8, ptr %1121, i64 1896
-  %1308 = load ptr, ptr %1307, align 8, !tbaa !56
-  %1309 = load i64, ptr %131, align 8, !tbaa !20
-  %1310 = getelementptr <2 x double>, ptr %1308, i64 %1309
-  %1311 = getelementptr i8, ptr %1310, i64 -16
-  %1312 = load <2 x double>, ptr %1311, align 16, !tbaa !25
-  %1313 = fadd <2 x double> %1299, %1312
-  %1314 = fmul <2 x double> %1313, splat (double 5.000000e-01)
-  %1315 = getelementptr inbounds nuw i8, ptr %1121, i64 48
-  %1316 = load <2 x double>, ptr %1315, align 16, !tbaa !25
-  %1317 = getelementptr inbounds nuw i8, ptr %1121, i64 64
-  %1318 = load <2 x double>, ptr %1317, align 16, !tbaa !25
-  %1319 = getelementptr inbounds nuw i8, ptr %1121, i64 80
-  %1320 = load <2 x double>, ptr %1319, align 16, !tbaa !25
-  %1321 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1314, <2 x double> %1320, <2 x double> %1318)
-  %1322 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1314, <2 x double> %1321, <2 x double> %1316)
-  %1323 = fmul <2 x double> %1297, %1322
-  %1324 = fmul <2 x double> %1191, %1323
-  %1325 = getelementptr inbounds nuw i8, ptr %1121, i64 512
-  %1326 = load <2 x double>, ptr %1325, align 16, !tbaa !25
-  %1327 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1324, <2 x double> %1326, <2 x double> splat (double 1.000000e+00))
-  %1328 = fdiv <2 x double> splat (double 1.000000e+00), %1327
-  %1329 = icmp eq <2 x i64> %1203, zeroinitializer
-  %1330 = select <2 x i1> %1329, <2 x double> %1328, <2 x double> splat (double 1.000000e+00)
-  %1331 = getelementptr inbounds nuw i8, ptr %1121, i64 1712
-  store <2 x double> %1330, ptr %1331, align 16, !tbaa !25
-  %1332 = fmul <2 x double> %1323, %1330
-  %1333 = getelementptr inbounds nuw i8, ptr %1121, i64 1504
-  store <2 x double> %1332, ptr %1333, align 16, !tbaa !25
-  %1334 = fmul <2 x double> %1250, splat (double 2.000000e+00)
-  %1335 = getelementptr inbounds nuw i8, ptr %1121, i64 96
-  %1336 = load <2 x double>, ptr %1335, align 16, !tbaa !25
-  %1337 = getelementptr inbounds nuw i8, ptr %1121, i64 112
-  %1338 = load <2 x double>, ptr %1337, align 16, !tbaa !25
-  %1339 = getelementptr inbounds nuw i8, ptr %1121, i64 128
+1304:                                             ; preds = %1146
+  %1305 = getelementptr inbounds <2 x double>, ptr %1303, i64 %1301
+  %1306 = load <2 x double>, ptr %1305, align 16, !tbaa !25
+  %1307 = fmul <2 x double> %1300, %1306
+  br label %1324
+
+1308:                                             ; preds = %1146
+  %1309 = shl nsw i64 %1301, 6
+  %1310 = getelementptr inbounds i8, ptr %1303, i64 %1309
+  %1311 = load <2 x double>, ptr %1310, align 16, !tbaa !25
+  %1312 = getelementptr inbounds nuw i8, ptr %1310, i64 16
+  %1313 = load <2 x double>, ptr %1312, align 16, !tbaa !25
+  %1314 = getelementptr inbounds nuw i8, ptr %1310, i64 32
+  %1315 = load <2 x double>, ptr %1314, align 16, !tbaa !25
+  %1316 = getelementptr inbounds nuw i8, ptr %1310, i64 48
+  %1317 = load <2 x double>, ptr %1316, align 16, !tbaa !25
+  %1318 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1243, <2 x double> %1317, <2 x double> %1315)
+  %1319 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1243, <2 x double> %1318, <2 x double> %1313)
+  %1320 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1243, <2 x double> %1319, <2 x double> %1311)
+  %1321 = icmp sgt i64 %1301, %1293
+  %1322 = fmul <2 x double> %1300, %1320
+  %1323 = select i1 %1321, <2 x double> %1322, <2 x double> %1320
+  br label %1324
+
+1324:                                             ; preds = %1304, %1308
+  %1325 = phi <2 x double> [ %1307, %1304 ], [ %1323, %1308 ]
+  %1326 = getelementptr inbounds nuw i8, ptr %1149, i64 1392
+  %1327 = load <2 x double>, ptr %1326, align 16, !tbaa !25
+  %1328 = fcmp ogt <2 x double> %1244, splat (double 0x3D719799812DEA11)
+  %1329 = select <2 x i1> %1328, <2 x double> %1244, <2 x double> splat (double 0x3D719799812DEA11)
+  %1330 = getelementptr inbounds nuw i8, ptr %1149, i64 1632
+  store <2 x double> %1298, ptr %1330, align 16, !tbaa !25
+  %1331 = getelementptr inbounds nuw i8, ptr %1149, i64 176
+  %1332 = load <2 x double>, ptr %1331, align 16, !tbaa !25
+  %1333 = fdiv <2 x double> %1332, %1329
+  %1334 = getelementptr inbounds nuw i8, ptr %1149, i64 1648
+  store <2 x double> %1333, ptr %1334, align 16, !tbaa !25
+  %1335 = getelementptr inbounds nuw i8, ptr %1149, i64 1896
+  %1336 = load ptr, ptr %1335, align 8, !tbaa !56
+  %1337 = load i64, ptr %131, align 8, !tbaa !20
+  %1338 = getelementptr <2 x double>, ptr %1336, i64 %1337
+  %1339 = getelementptr i8, ptr %1338, i64 -16
   %1340 = load <2 x double>, ptr %1339, align 16, !tbaa !25
-  %1341 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1299, <2 x double> %1340, <2 x double> %1338)
-  %1342 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1299, <2 x double> %1341, <2 x double> %1336)
-  %1343 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1334, <2 x double> %1342, <2 x double> %1332)
-  %1344 = getelementptr inbounds nuw i8, ptr %1121, i64 1536
-  store <2 x double> %1343, ptr %1344, align 16, !tbaa !25
-  %1345 = fmul <2 x double> %1176, %1217
-  %1346 = getelementptr inbounds nuw i8, ptr %1121, i64 496
-  %1347 = load <2 x double>, ptr %1346, align 16, !tbaa !25
-  %1348 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1345, <2 x double> %1347, <2 x double> splat (double 1.000000e+00))
-  %1349 = fdiv <2 x double> %1176, %1348
-  %1350 = load i64, ptr %132, align 16, !tbaa !21
-  %1351 = sitofp i64 %1350 to double
-  %1352 = fmul double %1351, 2.000000e+00
-  %1353 = insertelement <2 x double> poison, double %1352, i64 0
-  %1354 = shufflevector <2 x double> %1353, <2 x double> poison, <2 x i32> zeroinitializer
-  %1355 = fmul <2 x double> %1305, %1354
-  %1356 = fadd <2 x double> %1349, %1355
-  %1357 = fdiv <2 x double> %1349, %1356
-  %1358 = fmul <2 x double> %1262, %1355
-  %1359 = select <2 x i1> %1329, <2 x double> %1349, <2 x double> %1358
-  %1360 = getelementptr inbounds nuw i8, ptr %1121, i64 1520
-  store <2 x double> %1359, ptr %1360, align 16, !tbaa !25
-  %1361 = fmul <2 x double> %1355, %1357
-  %1362 = select <2 x i1> %1329, <2 x double> %1349, <2 x double> %1361
-  %1363 = getelementptr inbounds nuw i8, ptr %1121, i64 1552
-  store <2 x double> %1362, ptr %1363, align 16, !tbaa !25
-  %1364 = select <2 x i1> %1329, <2 x double> splat (double 1.000000e+00), <2 x double> %1357
-  %1365 = getelementptr inbounds nuw i8, ptr %1121, i64 1568
-  store <2 x double> %1364, ptr %1365, align 16, !tbaa !25
-  %1366 = load i64, ptr %131, align 8, !tbaa !20
-  %1367 = getelementptr inbounds nuw i8, ptr %1121, i64 384
+  %1341 = fadd <2 x double> %1327, %1340
+  %1342 = fmul <2 x double> %1341, splat (double 5.000000e-01)
+  %1343 = getelementptr inbounds nuw i8, ptr %1149, i64 48
+  %1344 = load <2 x double>, ptr %1343, align 16, !tbaa !25
+  %1345 = getelementptr inbounds nuw i8, ptr %1149, i64 64
+  %1346 = load <2 x double>, ptr %1345, align 16, !tbaa !25
+  %1347 = getelementptr inbounds nuw i8, ptr %1149, i64 80
+  %1348 = load <2 x double>, ptr %1347, align 16, !tbaa !25
+  %1349 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1342, <2 x double> %1348, <2 x double> %1346)
+  %1350 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1342, <2 x double> %1349, <2 x double> %1344)
+  %1351 = fmul <2 x double> %1325, %1350
+  %1352 = fmul <2 x double> %1219, %1351
+  %1353 = getelementptr inbounds nuw i8, ptr %1149, i64 512
+  %1354 = load <2 x double>, ptr %1353, align 16, !tbaa !25
+  %1355 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1352, <2 x double> %1354, <2 x double> splat (double 1.000000e+00))
+  %1356 = fdiv <2 x double> splat (double 1.000000e+00), %1355
+  %1357 = icmp eq <2 x i64> %1231, zeroinitializer
+  %1358 = select <2 x i1> %1357, <2 x double> %1356, <2 x double> splat (double 1.000000e+00)
+  %1359 = getelementptr inbounds nuw i8, ptr %1149, i64 1712
+  store <2 x double> %1358, ptr %1359, align 16, !tbaa !25
+  %1360 = fmul <2 x double> %1351, %1358
+  %1361 = getelementptr inbounds nuw i8, ptr %1149, i64 1504
+  store <2 x double> %1360, ptr %1361, align 16, !tbaa !25
+  %1362 = fmul <2 x double> %1278, splat (double 2.000000e+00)
+  %1363 = getelementptr inbounds nuw i8, ptr %1149, i64 96
+  %1364 = load <2 x double>, ptr %1363, align 16, !tbaa !25
+  %1365 = getelementptr inbounds nuw i8, ptr %1149, i64 112
+  %1366 = load <2 x double>, ptr %1365, align 16, !tbaa !25
+  %1367 = getelementptr inbounds nuw i8, ptr %1149, i64 128
   %1368 = load <2 x double>, ptr %1367, align 16, !tbaa !25
-  %1369 = fsub <2 x double> %1241, %1368
-  %1370 = fmul <2 x double> %1338, splat (double 5.000000e-01)
-  %1371 = fmul <2 x double> %1340, splat (double 0x3FE5555555555555)
-  %1372 = load <2 x double>, ptr %1308, align 16, !tbaa !25
-  br i1 %1266, label %1376, label %1373
-
-1373:                                             ; preds = %1296
-  %1374 = getelementptr inbounds nuw i8, ptr %1121, i64 160
+  %1369 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1327, <2 x double> %1368, <2 x double> %1366)
+  %1370 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1327, <2 x double> %1369, <2 x double> %1364)
+  %1371 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1362, <2 x double> %1370, <2 x double> %1360)
+  %1372 = getelementptr inbounds nuw i8, ptr %1149, i64 1536
+  store <2 x double> %1371, ptr %1372, align 16, !tbaa !25
+  %1373 = fmul <2 x double> %1204, %1245
+  %1374 = getelementptr inbounds nuw i8, ptr %1149, i64 496
   %1375 = load <2 x double>, ptr %1374, align 16, !tbaa !25
-  br label %1383
+  %1376 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1373, <2 x double> %1375, <2 x double> splat (double 1.000000e+00))
+  %1377 = fdiv <2 x double> %1204, %1376
+  %1378 = load i64, ptr %132, align 16, !tbaa !21
+  %1379 = sitofp i64 %1378 to double
+  %1380 = fmul double %1379, 2.000000e+00
+  %1381 = insertelement <2 x double> poison, double %1380, i64 0
+  %1382 = shufflevector <2 x double> %1381, <2 x double> poison, <2 x i32> zeroinitializer
+  %1383 = fmul <2 x double> %1333, %1382
+  %1384 = fadd <2 x double> %1377, %1383
+  %1385 = fdiv <2 x double> %1377, %1384
+  %1386 = fmul <2 x double> %1290, %1383
+  %1387 = select <2 x i1> %1357, <2 x double> %1377, <2 x double> %1386
+  %1388 = getelementptr inbounds nuw i8, ptr %1149, i64 1520
+  store <2 x double> %1387, ptr %1388, align 16, !tbaa !25
+  %1389 = fmul <2 x double> %1383, %1385
+  %1390 = select <2 x i1> %1357, <2 x double> %1377, <2 x double> %1389
+  %1391 = getelementptr inbounds nuw i8, ptr %1149, i64 1552
+  store <2 x double> %1390, ptr %1391, align 16, !tbaa !25
+  %1392 = select <2 x i1> %1357, <2 x double> splat (double 1.000000e+00), <2 x double> %1385
+  %1393 = getelementptr inbounds nuw i8, ptr %1149, i64 1568
+  store <2 x double> %1392, ptr %1393, align 16, !tbaa !25
+  %1394 = load i64, ptr %131, align 8, !tbaa !20
+  %1395 = getelementptr inbounds nuw i8, ptr %1149, i64 384
+  %1396 = load <2 x double>, ptr %1395, align 16, !tbaa !25
+  %1397 = fsub <2 x double> %1269, %1396
+  %1398 = fmul <2 x double> %1366, splat (double 5.000000e-01)
+  %1399 = fmul <2 x double> %1368, splat (double 0x3FE5555555555555)
+  %1400 = load <2 x double>, ptr %1336, align 16, !tbaa !25
+  br i1 %1294, label %1404, label %1401
 
-1376:                                             ; preds = %1296
-  %1377 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1372, <2 x double> %1340, <2 x double> %1338)
-  %1378 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1372, <2 x double> %1377, <2 x double> %1336)
-  %1379 = fneg <2 x double> %1372
-  %1380 = fmul <2 x double> %1372, %1379
-  %1381 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1372, <2 x double> %1371, <2 x double> %1370)
-  %1382 = fmul <2 x double> %1380, %1381
-  br label %1383
+1401:                                             ; preds = %1324
+  %1402 = getelementptr inbounds nuw i8, ptr %1149, i64 160
+  %1403 = load <2 x double>, ptr %1402, align 16, !tbaa !25
+  br label %1411
 
-1383:                                             ; preds = %1376, %1373
-  %1384 = phi <2 x double> [ %1375, %1373 ], [ %1378, %1376 ]
-  %1385 = phi <2 x double> [ zeroinitializer, %1373 ], [ %1382, %1376 ]
-  %1386 = icmp sgt i64 %1366, 0
-  br i1 %1386, label %1387, label %1563
+1404:                                             ; preds = %1324
+  %1405 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1400, <2 x double> %1368, <2 x double> %1366)
+  %1406 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1400, <2 x double> %1405, <2 x double> %1364)
+  %1407 = fneg <2 x double> %1400
+  %1408 = fmul <2 x double> %1400, %1407
+  %1409 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1400, <2 x double> %1399, <2 x double> %1398)
+  %1410 = fmul <2 x double> %1408, %1409
+  br label %1411
 
-1387:                                             ; preds = %1383
-  %1388 = getelementptr inbounds nuw i8, ptr %1121, i64 160
-  %1389 = getelementptr inbounds nuw i8, ptr %1121, i64 2008
-  %1390 = getelementptr inbounds nuw i8, ptr %1121, i64 720
-  %1391 = getelementptr inbounds nuw i8, ptr %1121, i64 704
-  %1392 = getelementptr inbounds nuw i8, ptr %1121, i64 144
-  %1393 = getelementptr inbounds nuw i8, ptr %1121, i64 1984
-  %1394 = getelementptr inbounds nuw i8, ptr %1121, i64 1992
-  %1395 = getelementptr inbounds nuw i8, ptr %1121, i64 1920
-  %1396 = getelementptr inbounds nuw i8, ptr %1121, i64 1960
-  %1397 = getelementptr inbounds nuw i8, ptr %1121, i64 1968
-  %1398 = getelementptr inbounds nuw i8, ptr %1121, i64 1976
-  %1399 = getelementptr inbounds nuw i8, ptr %1121, i64 1944
-  %1400 = getelementptr inbounds nuw i8, ptr %1121, i64 1952
-  br label %1401
+1411:                                             ; preds = %1404, %1401
+  %1412 = phi <2 x double> [ %1403, %1401 ], [ %1406, %1404 ]
+  %1413 = phi <2 x double> [ zeroinitializer, %1401 ], [ %1410, %1404 ]
+  %1414 = icmp sgt i64 %1394, 0
+  br i1 %1414, label %1415, label %1591
 
-1401:                                             ; preds = %1387, %1514
-  %1402 = phi <2 x double> [ %1372, %1387 ], [ %1518, %1514 ]
-  %1403 = phi <2 x double> [ zeroinitializer, %1387 ], [ %1515, %1514 ]
-  %1404 = phi <2 x double> [ zeroinitializer, %1387 ], [ %1516, %1514 ]
-  %1405 = phi <2 x double> [ zeroinitializer, %1387 ], [ %1517, %1514 ]
-  %1406 = phi <2 x double> [ zeroinitializer, %1387 ], [ %1549, %1514 ]
-  %1407 = phi <2 x double> [ zeroinitializer, %1387 ], [ %1552, %1514 ]
-  %1408 = phi <2 x double> [ %1384, %1387 ], [ %1519, %1514 ]
-  %1409 = phi <2 x double> [ %1385, %1387 ], [ %1520, %1514 ]
-  %1410 = phi i64 [ 0, %1387 ], [ %1411, %1514 ]
-  %1411 = add nuw nsw i64 %1410, 1
-  %1412 = icmp slt i64 %1411, %1366
-  br i1 %1412, label %1413, label %1504
+1415:                                             ; preds = %1411
+  %1416 = getelementptr inbounds nuw i8, ptr %1149, i64 160
+  %1417 = getelementptr inbounds nuw i8, ptr %1149, i64 2008
+  %1418 = getelementptr inbounds nuw i8, ptr %1149, i64 720
+  %1419 = getelementptr inbounds nuw i8, ptr %1149, i64 704
+  %1420 = getelementptr inbounds nuw i8, ptr %1149, i64 144
+  %1421 = getelementptr inbounds nuw i8, ptr %1149, i64 1984
+  %1422 = getelementptr inbounds nuw i8, ptr %1149, i64 1992
+  %1423 = getelementptr inbounds nuw i8, ptr %1149, i64 1920
+  %1424 = getelementptr inbounds nuw i8, ptr %1149, i64 1960
+  %1425 = getelementptr inbounds nuw i8, ptr %1149, i64 1968
+  %1426 = getelementptr inbounds nuw i8, ptr %1149, i64 1976
+  %1427 = getelementptr inbounds nuw i8, ptr %1149, i64 1944
+  %1428 = getelementptr inbounds nuw i8, ptr %1149, i64 1952
+  br label %1429
 
-1413:                                             ; preds = %1401
-  %1414 = load ptr, ptr %1307, align 8, !tbaa !56
-  %1415 = getelementptr inbounds nuw <2 x double>, ptr %1414, i64 %1411
-  %1416 = load <2 x double>, ptr %1415, align 16, !tbaa !25
-  %1417 = icmp slt i64 %1411, %1265
-  br i1 %1417, label %1418, label %1420
+1429:                                             ; preds = %1415, %1542
+  %1430 = phi <2 x double> [ %1400, %1415 ], [ %1546, %1542 ]
+  %1431 = phi <2 x double> [ zeroinitializer, %1415 ], [ %1543, %1542 ]
+  %1432 = phi <2 x double> [ zeroinitializer, %1415 ], [ %1544, %1542 ]
+  %1433 = phi <2 x double> [ zeroinitializer, %1415 ], [ %1545, %1542 ]
+  %1434 = phi <2 x double> [ zeroinitializer, %1415 ], [ %1577, %1542 ]
+  %1435 = phi <2 x double> [ zeroinitializer, %1415 ], [ %1580, %1542 ]
+  %1436 = phi <2 x double> [ %1412, %1415 ], [ %1547, %1542 ]
+  %1437 = phi <2 x double> [ %1413, %1415 ], [ %1548, %1542 ]
+  %1438 = phi i64 [ 0, %1415 ], [ %1439, %1542 ]
+  %1439 = add nuw nsw i64 %1438, 1
+  %1440 = icmp slt i64 %1439, %1394
+  br i1 %1440, label %1441, label %1532
 
-1418:                                             ; preds = %1413
-  %1419 = load <2 x double>, ptr %1388, align 16, !tbaa !25
-  br label %1430
+1441:                                             ; preds = %1429
+  %1442 = load ptr, ptr %1335, align 8, !tbaa !56
+  %1443 = getelementptr inbounds nuw <2 x double>, ptr %1442, i64 %1439
+  %1444 = load <2 x double>, ptr %1443, align 16, !tbaa !25
+  %1445 = icmp slt i64 %1439, %1293
+  br i1 %1445, label %1446, label %1448
 
-1420:                                             ; preds = %1413
-  %1421 = load <2 x double>, ptr %1335, align 16, !tbaa !25
-  %1422 = load <2 x double>, ptr %1337, align 16, !tbaa !25
-  %1423 = load <2 x double>, ptr %1339, align 16, !tbaa !25
-  %1424 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1416, <2 x double> %1423, <2 x double> %1422)
-  %1425 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1416, <2 x double> %1424, <2 x double> %1421)
-  %1426 = fneg <2 x double> %1416
-  %1427 = fmul <2 x double> %1416, %1426
-  %1428 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1416, <2 x double> %1371, <2 x double> %1370)
-  %1429 = fmul <2 x double> %1427, %1428
-  br label %1430
+1446:                                             ; preds = %1441
+  %1447 = load <2 x double>, ptr %1416, align 16, !tbaa !25
+  br label %1458
 
-1430:                                             ; preds = %1420, %1418
-  %1431 = phi <2 x double> [ %1419, %1418 ], [ %1425, %1420 ]
-  %1432 = phi <2 x double> [ zeroinitializer, %1418 ], [ %1429, %1420 ]
-  %1433 = load i64, ptr %1264, align 16, !tbaa !30
-  %1434 = icmp eq i64 %1433, 0
-  %1435 = load ptr, ptr %1389, align 8, !tbaa !34
-  br i1 %1434, label %1436, label %1440
+1448:                                             ; preds = %1441
+  %1449 = load <2 x double>, ptr %1363, align 16, !tbaa !25
+  %1450 = load <2 x double>, ptr %1365, align 16, !tbaa !25
+  %1451 = load <2 x double>, ptr %1367, align 16, !tbaa !25
+  %1452 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1444, <2 x double> %1451, <2 x double> %1450)
+  %1453 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1444, <2 x double> %1452, <2 x double> %1449)
+  %1454 = fneg <2 x double> %1444
+  %1455 = fmul <2 x double> %1444, %1454
+  %1456 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1444, <2 x double> %1399, <2 x double> %1398)
+  %1457 = fmul <2 x double> %1455, %1456
+  br label %1458
 
-1436:                                             ; preds = %1430
-  %1437 = getelementptr inbounds nuw <2 x double>, ptr %1435, i64 %1411
-  %1438 = load <2 x double>, ptr %1437, align 16, !tbaa !25
-  %1439 = fmul <2 x double> %1272, %1438
-  br label %1456
+1458:                                             ; preds = %1448, %1446
+  %1459 = phi <2 x double> [ %1447, %1446 ], [ %1453, %1448 ]
+  %1460 = phi <2 x double> [ zeroinitializer, %1446 ], [ %1457, %1448 ]
+  %1461 = load i64, ptr %1292, align 16, !tbaa !30
+  %1462 = icmp eq i64 %1461, 0
+  %1463 = load ptr, ptr %1417, align 8, !tbaa !34
+  br i1 %1462, label %1464, label %1468
 
-1440:                                             ; preds = %1430
-  %1441 = shl nsw i64 %1411, 6
-  %1442 = getelementptr inbounds nuw i8, ptr %1435, i64 %1441
-  %1443 = load <2 x double>, ptr %1442, align 16, !tbaa !25
-  %1444 = getelementptr inbounds nuw i8, ptr %1442, i64 16
-  %1445 = load <2 x double>, ptr %1444, align 16, !tbaa !25
-  %1446 = getelementptr inbounds nuw i8, ptr %1442, i64 32
-  %1447 = load <2 x double>, ptr %1446, align 16, !tbaa !25
-  %1448 = getelementptr inbounds nuw i8, ptr %1442, i64 48
-  %1449 = load <2 x double>, ptr %1448, align 16, !tbaa !25
-  %1450 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1215, <2 x double> %1449, <2 x double> %1447)
-  %1451 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1215, <2 x double> %1450, <2 x double> %1445)
-  %1452 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1215, <2 x double> %1451, <2 x double> %1443)
-  %1453 = icmp slt i64 %1410, %1433
-  %1454 = fmul <2 x double> %1272, %1452
-  %1455 = select i1 %1453, <2 x double> %1452, <2 x double> %1454
-  br label %1456
+1464:                                             ; preds = %1458
+  %1465 = getelementptr inbounds nuw <2 x double>, ptr %1463, i64 %1439
+  %1466 = load <2 x double>, ptr %1465, align 16, !tbaa !25
+  %1467 = fmul <2 x double> %1300, %1466
+  br label %1484
 
-1456:                                             ; preds = %1440, %1436
-  %1457 = phi <2 x double> [ %1439, %1436 ], [ %1455, %1440 ]
-  %1458 = icmp slt i64 %1410, %1433
-  br i1 %1458, label %1468, label %1459
+1468:                                             ; preds = %1458
+  %1469 = shl nsw i64 %1439, 6
+  %1470 = getelementptr inbounds nuw i8, ptr %1463, i64 %1469
+  %1471 = load <2 x double>, ptr %1470, align 16, !tbaa !25
+  %1472 = getelementptr inbounds nuw i8, ptr %1470, i64 16
+  %1473 = load <2 x double>, ptr %1472, align 16, !tbaa !25
+  %1474 = getelementptr inbounds nuw i8, ptr %1470, i64 32
+  %1475 = load <2 x double>, ptr %1474, align 16, !tbaa !25
+  %1476 = getelementptr inbounds nuw i8, ptr %1470, i64 48
+  %1477 = load <2 x double>, ptr %1476, align 16, !tbaa !25
+  %1478 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1243, <2 x double> %1477, <2 x double> %1475)
+  %1479 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1243, <2 x double> %1478, <2 x double> %1473)
+  %1480 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1243, <2 x double> %1479, <2 x double> %1471)
+  %1481 = icmp slt i64 %1438, %1461
+  %1482 = fmul <2 x double> %1300, %1480
+  %1483 = select i1 %1481, <2 x double> %1480, <2 x double> %1482
+  br label %1484
 
-1459:                                             ; preds = %1456
-  %1460 = fadd <2 x double> %1402, %1416
-  %1461 = fmul <2 x double> %1460, splat (double 5.000000e-01)
-  %1462 = load <2 x double>, ptr %1315, align 16, !tbaa !25
-  %1463 = load <2 x double>, ptr %1317, align 16, !tbaa !25
-  %1464 = load <2 x double>, ptr %1319, align 16, !tbaa !25
-  %1465 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1461, <2 x double> %1464, <2 x double> %1463)
-  %1466 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1461, <2 x double> %1465, <2 x double> %1462)
-  %1467 = fmul <2 x double> %1457, %1466
-  br label %1489
+1484:                                             ; preds = %1468, %1464
+  %1485 = phi <2 x double> [ %1467, %1464 ], [ %1483, %1468 ]
+  %1486 = icmp slt i64 %1438, %1461
+  br i1 %1486, label %1496, label %1487
 
-1468:                                             ; preds = %1456
-  %1469 = icmp slt i64 %1411, %1433
-  br i1 %1469, label %1470, label %1473
+1487:                                             ; preds = %1484
+  %1488 = fadd <2 x double> %1430, %1444
+  %1489 = fmul <2 x double> %1488, splat (double 5.000000e-01)
+  %1490 = load <2 x double>, ptr %1343, align 16, !tbaa !25
+  %1491 = load <2 x double>, ptr %1345, align 16, !tbaa !25
+  %1492 = load <2 x double>, ptr %1347, align 16, !tbaa !25
+  %1493 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1489, <2 x double> %1492, <2 x double> %1491)
+  %1494 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1489, <2 x double> %1493, <2 x double> %1490)
+  %1495 = fmul <2 x double> %1485, %1494
+  br label %1517
 
-1470:                                             ; preds = %1468
-  %1471 = load <2 x double>, ptr %1392, align 16, !tbaa !25
-  %1472 = fmul <2 x double> %1457, %1471
-  br label %1489
+1496:                                             ; preds = %1484
+  %1497 = icmp slt i64 %1439, %1461
+  br i1 %1497, label %1498, label %1501
 
-1473:                                             ; preds = %1468
-  %1474 = load <2 x double>, ptr %1390, align 16, !tbaa !25
-  %1475 = load <2 x double>, ptr %1267, align 16, !tbaa !25
-  %1476 = fsub <2 x double> %1215, %1475
-  %1477 = fmul <2 x double> %1474, %1476
-  %1478 = load <2 x double>, ptr %1391, align 16, !tbaa !25
-  %1479 = load <2 x double>, ptr %1392, align 16, !tbaa !25
-  %1480 = fdiv <2 x double> %1478, %1479
-  %1481 = load <2 x double>, ptr %1315, align 16, !tbaa !25
-  %1482 = load <2 x double>, ptr %1317, align 16, !tbaa !25
-  %1483 = load <2 x double>, ptr %1319, align 16, !tbaa !25
-  %1484 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1416, <2 x double> %1483, <2 x double> %1482)
-  %1485 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1416, <2 x double> %1484, <2 x double> %1481)
-  %1486 = fdiv <2 x double> %1477, %1485
-  %1487 = fadd <2 x double> %1480, %1486
-  %1488 = fdiv <2 x double> %1457, %1487
-  br label %1489
+1498:                                             ; preds = %1496
+  %1499 = load <2 x double>, ptr %1420, align 16, !tbaa !25
+  %1500 = fmul <2 x double> %1485, %1499
+  br label %1517
 
-1489:                                             ; preds = %1459, %1470, %1473
-  %1490 = phi <2 x double> [ %1467, %1459 ], [ %1472, %1470 ], [ %1488, %1473 ]
-  br i1 %1417, label %1497, label %1491
+1501:                                             ; preds = %1496
+  %1502 = load <2 x double>, ptr %1418, align 16, !tbaa !25
+  %1503 = load <2 x double>, ptr %1295, align 16, !tbaa !25
+  %1504 = fsub <2 x double> %1243, %1503
+  %1505 = fmul <2 x double> %1502, %1504
+  %1506 = load <2 x double>, ptr %1419, align 16, !tbaa !25
+  %1507 = load <2 x double>, ptr %1420, align 16, !tbaa !25
+  %1508 = fdiv <2 x double> %1506, %1507
+  %1509 = load <2 x double>, ptr %1343, align 16, !tbaa !25
+  %1510 = load <2 x double>, ptr %1345, align 16, !tbaa !25
+  %1511 = load <2 x double>, ptr %1347, align 16, !tbaa !25
+  %1512 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1444, <2 x double> %1511, <2 x double> %1510)
+  %1513 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1444, <2 x double> %1512, <2 x double> %1509)
+  %1514 = fdiv <2 x double> %1505, %1513
+  %1515 = fadd <2 x double> %1508, %1514
+  %1516 = fdiv <2 x double> %1485, %1515
+  br label %1517
 
-1491:                                             ; preds = %1489
-  %1492 = load ptr, ptr %1393, align 16, !tbaa !66
-  %1493 = getelementptr inbounds nuw <2 x double>, ptr %1492, i64 %1411
-  %1494 = load <2 x double>, ptr %1493, align 16, !tbaa !25
-  %1495 = load <2 x double>, ptr %1251, align 16, !tbaa !25
-  %1496 = fmul <2 x double> %1494, %1495
-  br label %1497
+1517:                                             ; preds = %1487, %1498, %1501
+  %1518 = phi <2 x double> [ %1495, %1487 ], [ %1500, %1498 ], [ %1516, %1501 ]
+  br i1 %1445, label %1525, label %1519
 
-1497:                                             ; preds = %1489, %1491
-  %1498 = phi <2 x double> [ %1496, %1491 ], [ zeroinitializer, %1489 ]
-  %1499 = fneg <2 x double> %1498
-  %1500 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1499, <2 x double> %1408, <2 x double> %1490)
-  %1501 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1498, <2 x double> %1431, <2 x double> %1490)
-  %1502 = fadd <2 x double> %1409, %1432
-  %1503 = fmul <2 x double> %1502, %1498
-  br label %1514
+1519:                                             ; preds = %1517
+  %1520 = load ptr, ptr %1421, align 16, !tbaa !66
+  %1521 = getelementptr inbounds nuw <2 x double>, ptr %1520, i64 %1439
+  %1522 = load <2 x double>, ptr %1521, align 16, !tbaa !25
+  %1523 = load <2 x double>, ptr %1279, align 16, !tbaa !25
+  %1524 = fmul <2 x double> %1522, %1523
+  br label %1525
 
-1504:                                             ; preds = %1401
-  %1505 = load <2 x double>, ptr %1298, align 16, !tbaa !25
-  %1506 = load <2 x double>, ptr %1333, align 16, !tbaa !25
-  %1507 = load <2 x double>, ptr %1344, align 16, !tbaa !25
-  %1508 = load <2 x double>, ptr %1251, align 16, !tbaa !25
-  %1509 = fmul <2 x double> %1508, splat (double -2.000000e+00)
-  %1510 = fmul <2 x double> %1505, %1509
-  %1511 = fmul <2 x double> %1505, %1510
-  %1512 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1505, <2 x double> %1371, <2 x double> %1370)
-  %1513 = fmul <2 x double> %1512, %1511
-  br label %1514
+1525:                                             ; preds = %1517, %1519
+  %1526 = phi <2 x double> [ %1524, %1519 ], [ zeroinitializer, %1517 ]
+  %1527 = fneg <2 x double> %1526
+  %1528 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1527, <2 x double> %1436, <2 x double> %1518)
+  %1529 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1526, <2 x double> %1459, <2 x double> %1518)
+  %1530 = fadd <2 x double> %1437, %1460
+  %1531 = fmul <2 x double> %1530, %1526
+  br label %1542
 
-1514:                                             ; preds = %1504, %1497
-  %1515 = phi <2 x double> [ %1500, %1497 ], [ %1506, %1504 ]
-  %1516 = phi <2 x double> [ %1501, %1497 ], [ %1507, %1504 ]
-  %1517 = phi <2 x double> [ %1503, %1497 ], [ %1513, %1504 ]
-  %1518 = phi <2 x double> [ %1416, %1497 ], [ %1402, %1504 ]
-  %1519 = phi <2 x double> [ %1431, %1497 ], [ %1408, %1504 ]
-  %1520 = phi <2 x double> [ %1432, %1497 ], [ %1409, %1504 ]
-  %1521 = load ptr, ptr %1394, align 8, !tbaa !47
-  %1522 = getelementptr inbounds nuw <2 x double>, ptr %1521, i64 %1410
-  %1523 = load <2 x double>, ptr %1522, align 16, !tbaa !25
-  %1524 = icmp slt i64 %1410, %1265
-  %1525 = select i1 %1524, <2 x double> %1368, <2 x double> %1369
-  %1526 = fmul <2 x double> %1166, %1525
-  %1527 = fmul <2 x double> %1526, %1523
-  %1528 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1527, <2 x double> %1408, <2 x double> %1515)
-  %1529 = fadd <2 x double> %1404, %1528
-  %1530 = fsub <2 x double> %1517, %1405
-  %1531 = fneg <2 x double> %1527
-  %1532 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1531, <2 x double> %1409, <2 x double> %1530)
-  %1533 = load ptr, ptr %1395, align 16, !tbaa !57
-  %1534 = getelementptr inbounds nuw <2 x double>, ptr %1533, i64 %1410
-  %1535 = load <2 x double>, ptr %1534, align 16, !tbaa !25
-  %1536 = fsub <2 x double> %1532, %1535
-  %1537 = fneg <2 x double> %1403
-  %1538 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1537, <2 x double> %1407, <2 x double> %1529)
-  %1539 = fdiv <2 x double> splat (double 1.000000e+00), %1538
-  %1540 = load ptr, ptr %1396, align 8, !tbaa !67
-  %1541 = getelementptr inbounds nuw <2 x double>, ptr %1540, i64 %1410
-  store <2 x double> %1536, ptr %1541, align 16, !tbaa !25
-  %1542 = load ptr, ptr %1397, align 16, !tbaa !68
-  %1543 = getelementptr inbounds nuw <2 x double>, ptr %1542, i64 %1410
-  store <2 x double> %1403, ptr %1543, align 16, !tbaa !25
-  %1544 = fadd <2 x double> %1403, %1516
-  %1545 = fsub <2 x double> %1544, %1529
-  %1546 = load ptr, ptr %1398, align 8, !tbaa !69
-  %1547 = getelementptr inbounds nuw <2 x double>, ptr %1546, i64 %1410
-  store <2 x double> %1545, ptr %1547, align 16, !tbaa !25
-  %1548 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1403, <2 x double> %1406, <2 x double> %1536)
-  %1549 = fmul <2 x double> %1548, %1539
-  %1550 = load ptr, ptr %1399, align 8, !tbaa !70
-  %1551 = getelementptr inbounds nuw <2 x double>, ptr %1550, i64 %1410
-  store <2 x double> %1549, ptr %1551, align 16, !tbaa !25
-  %1552 = fmul <2 x double> %1516, %1539
-  %1553 = load ptr, ptr %1400, align 16, !tbaa !71
-  %1554 = getelementptr inbounds nuw <2 x double>, ptr %1553, i64 %1410
-  store <2 x double> %1552, ptr %1554, align 16, !tbaa !25
-  %1555 = icmp eq i64 %1411, %1366
-  br i1 %1555, label %1556, label %1401, !llvm.loop !72
+1532:                                             ; preds = %1429
+  %1533 = load <2 x double>, ptr %1326, align 16, !tbaa !25
+  %1534 = load <2 x double>, ptr %1361, align 16, !tbaa !25
+  %1535 = load <2 x double>, ptr %1372, align 16, !tbaa !25
+  %1536 = load <2 x double>, ptr %1279, align 16, !tbaa !25
+  %1537 = fmul <2 x double> %1536, splat (double -2.000000e+00)
+  %1538 = fmul <2 x double> %1533, %1537
+  %1539 = fmul <2 x double> %1533, %1538
+  %1540 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1533, <2 x double> %1399, <2 x double> %1398)
+  %1541 = fmul <2 x double> %1540, %1539
+  br label %1542
 
-1556:                                             ; preds = %1514
-  %1557 = load i64, ptr %131, align 8, !tbaa !20
-  %1558 = load <2 x double>, ptr %1333, align 16, !tbaa !25
-  %1559 = load <2 x double>, ptr %1360, align 16, !tbaa !25
-  %1560 = load <2 x double>, ptr %1213, align 16, !tbaa !25
-  %1561 = load <2 x double>, ptr %1210, align 16, !tbaa !25
-  %1562 = load <2 x i64>, ptr %1202, align 16, !tbaa !25
-  br label %1563
+1542:                                             ; preds = %1532, %1525
+  %1543 = phi <2 x double> [ %1528, %1525 ], [ %1534, %1532 ]
+  %1544 = phi <2 x double> [ %1529, %1525 ], [ %1535, %1532 ]
+  %1545 = phi <2 x double> [ %1531, %1525 ], [ %1541, %1532 ]
+  %1546 = phi <2 x double> [ %1444, %1525 ], [ %1430, %1532 ]
+  %1547 = phi <2 x double> [ %1459, %1525 ], [ %1436, %1532 ]
+  %1548 = phi <2 x double> [ %1460, %1525 ], [ %1437, %1532 ]
+  %1549 = load ptr, ptr %1422, align 8, !tbaa !47
+  %1550 = getelementptr inbounds nuw <2 x double>, ptr %1549, i64 %1438
+  %1551 = load <2 x double>, ptr %1550, align 16, !tbaa !25
+  %1552 = icmp slt i64 %1438, %1293
+  %1553 = select i1 %1552, <2 x double> %1396, <2 x double> %1397
+  %1554 = fmul <2 x double> %1194, %1553
+  %1555 = fmul <2 x double> %1554, %1551
+  %1556 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1555, <2 x double> %1436, <2 x double> %1543)
+  %1557 = fadd <2 x double> %1432, %1556
+  %1558 = fsub <2 x double> %1545, %1433
+  %1559 = fneg <2 x double> %1555
+  %1560 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1559, <2 x double> %1437, <2 x double> %1558)
+  %1561 = load ptr, ptr %1423, align 16, !tbaa !57
+  %1562 = getelementptr inbounds nuw <2 x double>, ptr %1561, i64 %1438
+  %1563 = load <2 x double>, ptr %1562, align 16, !tbaa !25
+  %1564 = fsub <2 x double> %1560, %1563
+  %1565 = fneg <2 x double> %1431
+  %1566 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1565, <2 x double> %1435, <2 x double> %1557)
+  %1567 = fdiv <2 x double> splat (double 1.000000e+00), %1566
+  %1568 = load ptr, ptr %1424, align 8, !tbaa !67
+  %1569 = getelementptr inbounds nuw <2 x double>, ptr %1568, i64 %1438
+  store <2 x double> %1564, ptr %1569, align 16, !tbaa !25
+  %1570 = load ptr, ptr %1425, align 16, !tbaa !68
+  %1571 = getelementptr inbounds nuw <2 x double>, ptr %1570, i64 %1438
+  store <2 x double> %1431, ptr %1571, align 16, !tbaa !25
+  %1572 = fadd <2 x double> %1431, %1544
+  %1573 = fsub <2 x double> %1572, %1557
+  %1574 = load ptr, ptr %1426, align 8, !tbaa !69
+  %1575 = getelementptr inbounds nuw <2 x double>, ptr %1574, i64 %1438
+  store <2 x double> %1573, ptr %1575, align 16, !tbaa !25
+  %1576 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1431, <2 x double> %1434, <2 x double> %1564)
+  %1577 = fmul <2 x double> %1576, %1567
+  %1578 = load ptr, ptr %1427, align 8, !tbaa !70
+  %1579 = getelementptr inbounds nuw <2 x double>, ptr %1578, i64 %1438
+  store <2 x double> %1577, ptr %1579, align 16, !tbaa !25
+  %1580 = fmul <2 x double> %1544, %1567
+  %1581 = load ptr, ptr %1428, align 16, !tbaa !71
+  %1582 = getelementptr inbounds nuw <2 x double>, ptr %1581, i64 %1438
+  store <2 x double> %1580, ptr %1582, align 16, !tbaa !25
+  %1583 = icmp eq i64 %1439, %1394
+  br i1 %1583, label %1584, label %1429, !llvm.loop !72
 
-1563:                                             ; preds = %1556, %1383
-  %1564 = phi <2 x i64> [ %1562, %1556 ], [ %1203, %1383 ]
-  %1565 = phi <2 x double> [ %1561, %1556 ], [ %1209, %1383 ]
-  %1566 = phi <2 x double> [ %1560, %1556 ], [ %1212, %1383 ]
-  %1567 = phi <2 x double> [ %1559, %1556 ], [ %1359, %1383 ]
-  %1568 = phi <2 x double> [ %1558, %1556 ], [ %1332, %1383 ]
-  %1569 = phi i64 [ %1557, %1556 ], [ %1366, %1383 ]
-  %1570 = getelementptr inbounds nuw i8, ptr %1121, i64 1944
-  %1571 = load ptr, ptr %1570, align 8, !tbaa !70
-  %1572 = add nsw i64 %1569, -1
-  %1573 = getelementptr inbounds <2 x double>, ptr %1571, i64 %1572
-  %1574 = load <2 x double>, ptr %1573, align 16, !tbaa !25
-  %1575 = getelementptr inbounds nuw i8, ptr %1121, i64 1952
-  %1576 = load ptr, ptr %1575, align 16, !tbaa !71
-  %1577 = getelementptr inbounds <2 x double>, ptr %1576, i64 %1572
-  %1578 = load <2 x double>, ptr %1577, align 16, !tbaa !25
-  %1579 = fmul <2 x double> %1574, %1568
-  %1580 = fsub <2 x double> splat (double 1.000000e+00), %1578
-  %1581 = fmul <2 x double> %1568, %1580
-  %1582 = load <2 x double>, ptr %1174, align 16, !tbaa !25
-  %1583 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1567, <2 x double> %1582, <2 x double> %1579)
-  %1584 = fsub <2 x double> %1583, %1566
-  %1585 = fadd <2 x double> %1581, %1567
-  %1586 = fadd <2 x double> %1585, %1565
-  %1587 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1564)
-  %1588 = icmp eq i64 %1587, 0
-  %1589 = load i64, ptr %132, align 16, !tbaa !21
-  br i1 %1588, label %1590, label %1605
+1584:                                             ; preds = %1542
+  %1585 = load i64, ptr %131, align 8, !tbaa !20
+  %1586 = load <2 x double>, ptr %1361, align 16, !tbaa !25
+  %1587 = load <2 x double>, ptr %1388, align 16, !tbaa !25
+  %1588 = load <2 x double>, ptr %1241, align 16, !tbaa !25
+  %1589 = load <2 x double>, ptr %1238, align 16, !tbaa !25
+  %1590 = load <2 x i64>, ptr %1230, align 16, !tbaa !25
+  br label %1591
 
-1590:                                             ; preds = %1563
-  %1591 = icmp slt i64 %1589, 0
-  br i1 %1591, label %1596, label %1592
+1591:                                             ; preds = %1584, %1411
+  %1592 = phi <2 x i64> [ %1590, %1584 ], [ %1231, %1411 ]
+  %1593 = phi <2 x double> [ %1589, %1584 ], [ %1237, %1411 ]
+  %1594 = phi <2 x double> [ %1588, %1584 ], [ %1240, %1411 ]
+  %1595 = phi <2 x double> [ %1587, %1584 ], [ %1387, %1411 ]
+  %1596 = phi <2 x double> [ %1586, %1584 ], [ %1360, %1411 ]
+  %1597 = phi i64 [ %1585, %1584 ], [ %1394, %1411 ]
+  %1598 = getelementptr inbounds nuw i8, ptr %1149, i64 1944
+  %1599 = load ptr, ptr %1598, align 8, !tbaa !70
+  %1600 = add nsw i64 %1597, -1
+  %1601 = getelementptr inbounds <2 x double>, ptr %1599, i64 %1600
+  %1602 = load <2 x double>, ptr %1601, align 16, !tbaa !25
+  %1603 = getelementptr inbounds nuw i8, ptr %1149, i64 1952
+  %1604 = load ptr, ptr %1603, align 16, !tbaa !71
+  %1605 = getelementptr inbounds <2 x double>, ptr %1604, i64 %1600
+  %1606 = load <2 x double>, ptr %1605, align 16, !tbaa !25
+  %1607 = fmul <2 x double> %1602, %1596
+  %1608 = fsub <2 x double> splat (double 1.000000e+00), %1606
+  %1609 = fmul <2 x double> %1596, %1608
+  %1610 = load <2 x double>, ptr %1202, align 16, !tbaa !25
+  %1611 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1595, <2 x double> %1610, <2 x double> %1607)
+  %1612 = fsub <2 x double> %1611, %1594
+  %1613 = fadd <2 x double> %1609, %1595
+  %1614 = fadd <2 x double> %1613, %1593
+  %1615 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1592)
+  %1616 = icmp eq i64 %1615, 0
+  %1617 = load i64, ptr %132, align 16, !tbaa !21
+  br i1 %1616, label %1618, label %1633
 
-1592:                                             ; preds = %1590
-  %1593 = getelementptr inbounds nuw i8, ptr %1121, i64 352
-  %1594 = getelementptr inbounds nuw i8, ptr %1121, i64 2064
-  %1595 = load <2 x double>, ptr %1593, align 16, !tbaa !25
-  br label %1598
+1618:                                             ; preds = %1591
+  %1619 = icmp slt i64 %1617, 0
+  br i1 %1619, label %1624, label %1620
 
-1596:                                             ; preds = %1598, %1590
-  %1597 = getelementptr inbounds nuw i8, ptr %1121, i64 1456
-  store <2 x double> %1584, ptr %1597, align 16, !tbaa !25
-  br label %1732
+1620:                                             ; preds = %1618
+  %1621 = getelementptr inbounds nuw i8, ptr %1149, i64 352
+  %1622 = getelementptr inbounds nuw i8, ptr %1149, i64 2064
+  %1623 = load <2 x double>, ptr %1621, align 16, !tbaa !25
+  br label %1626
 
-1598:                                             ; preds = %1592, %1598
-  %1599 = phi i64 [ 0, %1592 ], [ %1602, %1598 ]
-  %1600 = load ptr, ptr %1594, align 16, !tbaa !73
-  %1601 = getelementptr inbounds nuw <2 x double>, ptr %1600, i64 %1599
-  store <2 x double> %1595, ptr %1601, align 16, !tbaa !25
-  %1602 = add nuw nsw i64 %1599, 1
-  %1603 = load i64, ptr %132, align 16, !tbaa !21
-  %1604 = icmp slt i64 %1599, %1603
-  br i1 %1604, label %1598, label %1596, !llvm.loop !74
+1624:                                             ; preds = %1626, %1618
+  %1625 = getelementptr inbounds nuw i8, ptr %1149, i64 1456
+  store <2 x double> %1612, ptr %1625, align 16, !tbaa !25
+  br label %1760
 
-1605:                                             ; preds = %1563
-  %1606 = load <2 x double>, ptr %1181, align 16, !tbaa !25
-  %1607 = load <2 x double>, ptr %1230, align 16, !tbaa !25
-  %1608 = getelementptr inbounds nuw i8, ptr %1121, i64 320
-  %1609 = load <2 x double>, ptr %1608, align 16, !tbaa !25
-  %1610 = fmul <2 x double> %1607, %1609
-  %1611 = load <2 x double>, ptr %1121, align 16, !tbaa !25
-  %1612 = fsub <2 x double> %1611, %1606
-  %1613 = sitofp i64 %1589 to double
-  %1614 = insertelement <2 x double> poison, double %1613, i64 0
-  %1615 = shufflevector <2 x double> %1614, <2 x double> poison, <2 x i32> zeroinitializer
-  %1616 = fdiv <2 x double> %1612, %1615
-  %1617 = load <2 x double>, ptr %1363, align 16, !tbaa !25
-  %1618 = load <2 x double>, ptr %1365, align 16, !tbaa !25
-  %1619 = getelementptr inbounds nuw i8, ptr %1121, i64 352
-  %1620 = load <2 x double>, ptr %1619, align 16, !tbaa !25
-  %1621 = getelementptr inbounds nuw i8, ptr %1121, i64 2064
-  %1622 = load ptr, ptr %1621, align 16, !tbaa !73
-  %1623 = getelementptr inbounds <2 x double>, ptr %1622, i64 %1589
-  store <2 x double> %1620, ptr %1623, align 16, !tbaa !25
-  %1624 = icmp sgt i64 %1589, 0
-  br i1 %1624, label %1625, label %1716
+1626:                                             ; preds = %1620, %1626
+  %1627 = phi i64 [ 0, %1620 ], [ %1630, %1626 ]
+  %1628 = load ptr, ptr %1622, align 16, !tbaa !73
+  %1629 = getelementptr inbounds nuw <2 x double>, ptr %1628, i64 %1627
+  store <2 x double> %1623, ptr %1629, align 16, !tbaa !25
+  %1630 = add nuw nsw i64 %1627, 1
+  %1631 = load i64, ptr %132, align 16, !tbaa !21
+  %1632 = icmp slt i64 %1627, %1631
+  br i1 %1632, label %1626, label %1624, !llvm.loop !74
 
-1625:                                             ; preds = %1605
-  %1626 = fneg <2 x double> %1610
-  %1627 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1626, <2 x double> %1618, <2 x double> %1617)
-  %1628 = fsub <2 x double> splat (double 1.000000e+00), %1618
-  %1629 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1610, <2 x double> %1628, <2 x double> %1617)
-  %1630 = getelementptr inbounds nuw i8, ptr %1121, i64 2072
-  %1631 = getelementptr inbounds nuw i8, ptr %1121, i64 2080
-  %1632 = getelementptr inbounds nuw i8, ptr %1121, i64 192
-  %1633 = fmul <2 x double> %1610, splat (double -5.000000e-01)
-  %1634 = getelementptr inbounds nuw i8, ptr %1121, i64 2040
-  %1635 = getelementptr inbounds nuw i8, ptr %1121, i64 2048
-  %1636 = getelementptr inbounds nuw i8, ptr %1121, i64 2056
-  br label %1637
+1633:                                             ; preds = %1591
+  %1634 = load <2 x double>, ptr %1209, align 16, !tbaa !25
+  %1635 = load <2 x double>, ptr %1258, align 16, !tbaa !25
+  %1636 = getelementptr inbounds nuw i8, ptr %1149, i64 320
+  %1637 = load <2 x double>, ptr %1636, align 16, !tbaa !25
+  %1638 = fmul <2 x double> %1635, %1637
+  %1639 = load <2 x double>, ptr %1149, align 16, !tbaa !25
+  %1640 = fsub <2 x double> %1639, %1634
+  %1641 = sitofp i64 %1617 to double
+  %1642 = insertelement <2 x double> poison, double %1641, i64 0
+  %1643 = shufflevector <2 x double> %1642, <2 x double> poison, <2 x i32> zeroinitializer
+  %1644 = fdiv <2 x double> %1640, %1643
+  %1645 = load <2 x double>, ptr %1391, align 16, !tbaa !25
+  %1646 = load <2 x double>, ptr %1393, align 16, !tbaa !25
+  %1647 = getelementptr inbounds nuw i8, ptr %1149, i64 352
+  %1648 = load <2 x double>, ptr %1647, align 16, !tbaa !25
+  %1649 = getelementptr inbounds nuw i8, ptr %1149, i64 2064
+  %1650 = load ptr, ptr %1649, align 16, !tbaa !73
+  %1651 = getelementptr inbounds <2 x double>, ptr %1650, i64 %1617
+  store <2 x double> %1648, ptr %1651, align 16, !tbaa !25
+  %1652 = icmp sgt i64 %1617, 0
+  br i1 %1652, label %1653, label %1744
 
-1637:                                             ; preds = %1625, %1691
-  %1638 = phi <2 x double> [ %1629, %1625 ], [ %1693, %1691 ]
-  %1639 = phi <2 x double> [ %1627, %1625 ], [ %1694, %1691 ]
-  %1640 = phi <2 x double> [ %1582, %1625 ], [ %1709, %1691 ]
-  %1641 = phi <2 x double> [ zeroinitializer, %1625 ], [ %1712, %1691 ]
-  %1642 = phi <2 x double> [ %1620, %1625 ], [ %1655, %1691 ]
-  %1643 = phi i64 [ %1589, %1625 ], [ %1644, %1691 ]
-  %1644 = add nsw i64 %1643, -1
-  %1645 = uitofp nneg i64 %1644 to double
-  %1646 = insertelement <2 x double> poison, double %1645, i64 0
-  %1647 = shufflevector <2 x double> %1646, <2 x double> poison, <2 x i32> zeroinitializer
-  %1648 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1647, <2 x double> %1616, <2 x double> %1606)
-  %1649 = load <2 x double>, ptr %1231, align 16, !tbaa !25
-  %1650 = load <2 x double>, ptr %1233, align 16, !tbaa !25
-  %1651 = load <2 x double>, ptr %1235, align 16, !tbaa !25
-  %1652 = load <2 x double>, ptr %1237, align 16, !tbaa !25
-  %1653 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1648, <2 x double> %1652, <2 x double> %1651)
-  %1654 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1648, <2 x double> %1653, <2 x double> %1650)
-  %1655 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1648, <2 x double> %1654, <2 x double> %1649)
-  %1656 = load <2 x double>, ptr %1165, align 16, !tbaa !25
-  %1657 = load <2 x double>, ptr %1151, align 16, !tbaa !25
-  %1658 = load ptr, ptr %1630, align 8, !tbaa !48
-  %1659 = getelementptr inbounds nuw <2 x double>, ptr %1658, i64 %1644
-  %1660 = load <2 x double>, ptr %1659, align 16, !tbaa !25
-  %1661 = fmul <2 x double> %1657, %1660
-  %1662 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1656, <2 x double> %1655, <2 x double> %1661)
-  %1663 = load <2 x double>, ptr %1155, align 16, !tbaa !25
-  %1664 = load ptr, ptr %1631, align 16, !tbaa !62
-  %1665 = getelementptr inbounds nuw <2 x double>, ptr %1664, i64 %1644
-  %1666 = load <2 x double>, ptr %1665, align 16, !tbaa !25
-  %1667 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1663, <2 x double> %1666, <2 x double> %1662)
-  %1668 = fmul <2 x double> %1667, splat (double 5.000000e-01)
-  %1669 = icmp eq i64 %1643, 1
-  br i1 %1669, label %1685, label %1670
+1653:                                             ; preds = %1633
+  %1654 = fneg <2 x double> %1638
+  %1655 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1654, <2 x double> %1646, <2 x double> %1645)
+  %1656 = fsub <2 x double> splat (double 1.000000e+00), %1646
+  %1657 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1638, <2 x double> %1656, <2 x double> %1645)
+  %1658 = getelementptr inbounds nuw i8, ptr %1149, i64 2072
+  %1659 = getelementptr inbounds nuw i8, ptr %1149, i64 2080
+  %1660 = getelementptr inbounds nuw i8, ptr %1149, i64 192
+  %1661 = fmul <2 x double> %1638, splat (double -5.000000e-01)
+  %1662 = getelementptr inbounds nuw i8, ptr %1149, i64 2040
+  %1663 = getelementptr inbounds nuw i8, ptr %1149, i64 2048
+  %1664 = getelementptr inbounds nuw i8, ptr %1149, i64 2056
+  br label %1665
 
-1670:                                             ; preds = %1637
-  %1671 = load <2 x double>, ptr %1632, align 16, !tbaa !25
-  %1672 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1668, <2 x double> %1671, <2 x double> %1633)
-  %1673 = load <2 x double>, ptr %1306, align 16, !tbaa !25
-  %1674 = fmul <2 x double> %1615, %1673
-  %1675 = load <2 x double>, ptr %1252, align 16, !tbaa !25
-  %1676 = load <2 x double>, ptr %1254, align 16, !tbaa !25
-  %1677 = load <2 x double>, ptr %1256, align 16, !tbaa !25
-  %1678 = load <2 x double>, ptr %1258, align 16, !tbaa !25
-  %1679 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1648, <2 x double> %1678, <2 x double> %1677)
-  %1680 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1648, <2 x double> %1679, <2 x double> %1676)
-  %1681 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1648, <2 x double> %1680, <2 x double> %1675)
-  %1682 = fmul <2 x double> %1674, %1681
-  %1683 = fsub <2 x double> %1682, %1672
-  %1684 = fadd <2 x double> %1672, %1682
-  br label %1691
+1665:                                             ; preds = %1653, %1719
+  %1666 = phi <2 x double> [ %1657, %1653 ], [ %1721, %1719 ]
+  %1667 = phi <2 x double> [ %1655, %1653 ], [ %1722, %1719 ]
+  %1668 = phi <2 x double> [ %1610, %1653 ], [ %1737, %1719 ]
+  %1669 = phi <2 x double> [ zeroinitializer, %1653 ], [ %1740, %1719 ]
+  %1670 = phi <2 x double> [ %1648, %1653 ], [ %1683, %1719 ]
+  %1671 = phi i64 [ %1617, %1653 ], [ %1672, %1719 ]
+  %1672 = add nsw i64 %1671, -1
+  %1673 = uitofp nneg i64 %1672 to double
+  %1674 = insertelement <2 x double> poison, double %1673, i64 0
+  %1675 = shufflevector <2 x double> %1674, <2 x double> poison, <2 x i32> zeroinitializer
+  %1676 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1675, <2 x double> %1644, <2 x double> %1634)
+  %1677 = load <2 x double>, ptr %1259, align 16, !tbaa !25
+  %1678 = load <2 x double>, ptr %1261, align 16, !tbaa !25
+  %1679 = load <2 x double>, ptr %1263, align 16, !tbaa !25
+  %1680 = load <2 x double>, ptr %1265, align 16, !tbaa !25
+  %1681 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1676, <2 x double> %1680, <2 x double> %1679)
+  %1682 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1676, <2 x double> %1681, <2 x double> %1678)
+  %1683 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1676, <2 x double> %1682, <2 x double> %1677)
+  %1684 = load <2 x double>, ptr %1193, align 16, !tbaa !25
+  %1685 = load <2 x double>, ptr %1179, align 16, !tbaa !25
+  %1686 = load ptr, ptr %1658, align 8, !tbaa !48
+  %1687 = getelementptr inbounds nuw <2 x double>, ptr %1686, i64 %1672
+  %1688 = load <2 x double>, ptr %1687, align 16, !tbaa !25
+  %1689 = fmul <2 x double> %1685, %1688
+  %1690 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1684, <2 x double> %1683, <2 x double> %1689)
+  %1691 = load <2 x double>, ptr %1183, align 16, !tbaa !25
+  %1692 = load ptr, ptr %1659, align 16, !tbaa !62
+  %1693 = getelementptr inbounds nuw <2 x double>, ptr %1692, i64 %1672
+  %1694 = load <2 x double>, ptr %1693, align 16, !tbaa !25
+  %1695 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1691, <2 x double> %1694, <2 x double> %1690)
+  %1696 = fmul <2 x double> %1695, splat (double 5.000000e-01)
+  %1697 = icmp eq i64 %1671, 1
+  br i1 %1697, label %1713, label %1698
 
-1685:                                             ; preds = %1637
-  %1686 = load <2 x double>, ptr %1360, align 16, !tbaa !25
-  %1687 = load <2 x double>, ptr %1632, align 16, !tbaa !25
-  %1688 = fmul <2 x double> %1668, splat (double -2.000000e+00)
-  %1689 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1688, <2 x double> %1687, <2 x double> %1686)
-  %1690 = fadd <2 x double> %1610, %1689
-  br label %1691
+1698:                                             ; preds = %1665
+  %1699 = load <2 x double>, ptr %1660, align 16, !tbaa !25
+  %1700 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1696, <2 x double> %1699, <2 x double> %1661)
+  %1701 = load <2 x double>, ptr %1334, align 16, !tbaa !25
+  %1702 = fmul <2 x double> %1643, %1701
+  %1703 = load <2 x double>, ptr %1280, align 16, !tbaa !25
+  %1704 = load <2 x double>, ptr %1282, align 16, !tbaa !25
+  %1705 = load <2 x double>, ptr %1284, align 16, !tbaa !25
+  %1706 = load <2 x double>, ptr %1286, align 16, !tbaa !25
+  %1707 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1676, <2 x double> %1706, <2 x double> %1705)
+  %1708 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1676, <2 x double> %1707, <2 x double> %1704)
+  %1709 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1676, <2 x double> %1708, <2 x double> %1703)
+  %1710 = fmul <2 x double> %1702, %1709
+  %1711 = fsub <2 x double> %1710, %1700
+  %1712 = fadd <2 x double> %1700, %1710
+  br label %1719
 
-1691:                                             ; preds = %1685, %1670
-  %1692 = phi <2 x double> [ %1671, %1670 ], [ %1687, %1685 ]
-  %1693 = phi <2 x double> [ %1683, %1670 ], [ %1690, %1685 ]
-  %1694 = phi <2 x double> [ %1684, %1670 ], [ %1686, %1685 ]
-  %1695 = fsub <2 x double> %1642, %1655
-  %1696 = fmul <2 x double> %1656, %1695
-  %1697 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1696, <2 x double> %1692, <2 x double> %1638)
-  %1698 = fadd <2 x double> %1694, %1697
-  %1699 = fneg <2 x double> %1639
-  %1700 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1699, <2 x double> %1641, <2 x double> %1698)
-  %1701 = fdiv <2 x double> splat (double 1.000000e+00), %1700
-  %1702 = load ptr, ptr %1621, align 16, !tbaa !73
-  %1703 = getelementptr inbounds nuw <2 x double>, ptr %1702, i64 %1644
-  store <2 x double> %1655, ptr %1703, align 16, !tbaa !25
-  %1704 = load ptr, ptr %1634, align 8, !tbaa !64
-  %1705 = getelementptr inbounds nuw <2 x double>, ptr %1704, i64 %1644
-  %1706 = load <2 x double>, ptr %1705, align 16, !tbaa !25
-  %1707 = fneg <2 x double> %1706
-  %1708 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1639, <2 x double> %1640, <2 x double> %1707)
-  %1709 = fmul <2 x double> %1701, %1708
-  %1710 = load ptr, ptr %1635, align 16, !tbaa !75
-  %1711 = getelementptr inbounds nuw <2 x double>, ptr %1710, i64 %1644
-  store <2 x double> %1709, ptr %1711, align 16, !tbaa !25
-  %1712 = fmul <2 x double> %1693, %1701
-  %1713 = load ptr, ptr %1636, align 8, !tbaa !76
-  %1714 = getelementptr inbounds nuw <2 x double>, ptr %1713, i64 %1644
-  store <2 x double> %1712, ptr %1714, align 16, !tbaa !25
-  %1715 = icmp samesign ugt i64 %1643, 1
-  br i1 %1715, label %1637, label %1716, !llvm.loop !77
+1713:                                             ; preds = %1665
+  %1714 = load <2 x double>, ptr %1388, align 16, !tbaa !25
+  %1715 = load <2 x double>, ptr %1660, align 16, !tbaa !25
+  %1716 = fmul <2 x double> %1696, splat (double -2.000000e+00)
+  %1717 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1716, <2 x double> %1715, <2 x double> %1714)
+  %1718 = fadd <2 x double> %1638, %1717
+  br label %1719
 
-1716:                                             ; preds = %1691, %1605
-  %1717 = load <2 x i64>, ptr %1202, align 16, !tbaa !25
-  %1718 = load <2 x double>, ptr %1360, align 16, !tbaa !25
-  %1719 = getelementptr inbounds nuw i8, ptr %1121, i64 2048
-  %1720 = load ptr, ptr %1719, align 16, !tbaa !75
-  %1721 = load <2 x double>, ptr %1720, align 16, !tbaa !25
-  %1722 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1718, <2 x double> %1721, <2 x double> %1579)
-  %1723 = icmp eq <2 x i64> %1717, zeroinitializer
-  %1724 = select <2 x i1> %1723, <2 x double> %1584, <2 x double> %1722
-  %1725 = getelementptr inbounds nuw i8, ptr %1121, i64 1456
-  store <2 x double> %1724, ptr %1725, align 16, !tbaa !25
-  %1726 = getelementptr inbounds nuw i8, ptr %1121, i64 2056
-  %1727 = load ptr, ptr %1726, align 8, !tbaa !76
-  %1728 = load <2 x double>, ptr %1727, align 16, !tbaa !25
-  %1729 = fsub <2 x double> splat (double 1.000000e+00), %1728
-  %1730 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1718, <2 x double> %1729, <2 x double> %1581)
-  %1731 = select <2 x i1> %1723, <2 x double> %1586, <2 x double> %1730
-  br label %1732
+1719:                                             ; preds = %1713, %1698
+  %1720 = phi <2 x double> [ %1699, %1698 ], [ %1715, %1713 ]
+  %1721 = phi <2 x double> [ %1711, %1698 ], [ %1718, %1713 ]
+  %1722 = phi <2 x double> [ %1712, %1698 ], [ %1714, %1713 ]
+  %1723 = fsub <2 x double> %1670, %1683
+  %1724 = fmul <2 x double> %1684, %1723
+  %1725 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1724, <2 x double> %1720, <2 x double> %1666)
+  %1726 = fadd <2 x double> %1722, %1725
+  %1727 = fneg <2 x double> %1667
+  %1728 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1727, <2 x double> %1669, <2 x double> %1726)
+  %1729 = fdiv <2 x double> splat (double 1.000000e+00), %1728
+  %1730 = load ptr, ptr %1649, align 16, !tbaa !73
+  %1731 = getelementptr inbounds nuw <2 x double>, ptr %1730, i64 %1672
+  store <2 x double> %1683, ptr %1731, align 16, !tbaa !25
+  %1732 = load ptr, ptr %1662, align 8, !tbaa !64
+  %1733 = getelementptr inbounds nuw <2 x double>, ptr %1732, i64 %1672
+  %1734 = load <2 x double>, ptr %1733, align 16, !tbaa !25
+  %1735 = fneg <2 x double> %1734
+  %1736 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1667, <2 x double> %1668, <2 x double> %1735)
+  %1737 = fmul <2 x double> %1729, %1736
+  %1738 = load ptr, ptr %1663, align 16, !tbaa !75
+  %1739 = getelementptr inbounds nuw <2 x double>, ptr %1738, i64 %1672
+  store <2 x double> %1737, ptr %1739, align 16, !tbaa !25
+  %1740 = fmul <2 x double> %1721, %1729
+  %1741 = load ptr, ptr %1664, align 8, !tbaa !76
+  %1742 = getelementptr inbounds nuw <2 x double>, ptr %1741, i64 %1672
+  store <2 x double> %1740, ptr %1742, align 16, !tbaa !25
+  %1743 = icmp samesign ugt i64 %1671, 1
+  br i1 %1743, label %1665, label %1744, !llvm.loop !77
 
-1732:                                             ; preds = %1596, %1716
-  %1733 = phi <2 x double> [ %1586, %1596 ], [ %1731, %1716 ]
-  %1734 = getelementptr inbounds nuw i8, ptr %1121, i64 1472
-  store <2 x double> %1733, ptr %1734, align 16, !tbaa !25
-  %1735 = add nuw nsw i64 %1119, 1
-  %1736 = load i64, ptr %140, align 16, !tbaa !16
-  %1737 = icmp slt i64 %1735, %1736
-  br i1 %1737, label %1118, label %1115, !llvm.loop !78
+1744:                                             ; preds = %1719, %1633
+  %1745 = load <2 x i64>, ptr %1230, align 16, !tbaa !25
+  %1746 = load <2 x double>, ptr %1388, align 16, !tbaa !25
+  %1747 = getelementptr inbounds nuw i8, ptr %1149, i64 2048
+  %1748 = load ptr, ptr %1747, align 16, !tbaa !75
+  %1749 = load <2 x double>, ptr %1748, align 16, !tbaa !25
+  %1750 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1746, <2 x double> %1749, <2 x double> %1607)
+  %1751 = icmp eq <2 x i64> %1745, zeroinitializer
+  %1752 = select <2 x i1> %1751, <2 x double> %1612, <2 x double> %1750
+  %1753 = getelementptr inbounds nuw i8, ptr %1149, i64 1456
+  store <2 x double> %1752, ptr %1753, align 16, !tbaa !25
+  %1754 = getelementptr inbounds nuw i8, ptr %1149, i64 2056
+  %1755 = load ptr, ptr %1754, align 8, !tbaa !76
+  %1756 = load <2 x double>, ptr %1755, align 16, !tbaa !25
+  %1757 = fsub <2 x double> splat (double 1.000000e+00), %1756
+  %1758 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1746, <2 x double> %1757, <2 x double> %1609)
+  %1759 = select <2 x i1> %1751, <2 x double> %1614, <2 x double> %1758
+  br label %1760
 
-1738:                                             ; preds = %1838, %1113, %1115
-  %1739 = phi <2 x double> [ %1114, %1113 ], [ %1116, %1115 ], [ %1116, %1838 ]
-  %1740 = fcmp ogt <2 x double> %1739, zeroinitializer
-  %1741 = bitcast <2 x i1> %1740 to i2
-  %1742 = icmp eq i2 %1741, 0
-  br i1 %1742, label %1845, label %1842
+1760:                                             ; preds = %1624, %1744
+  %1761 = phi <2 x double> [ %1614, %1624 ], [ %1759, %1744 ]
+  %1762 = getelementptr inbounds nuw i8, ptr %1149, i64 1472
+  store <2 x double> %1761, ptr %1762, align 16, !tbaa !25
+  %1763 = add nuw nsw i64 %1147, 1
+  %1764 = load i64, ptr %140, align 16, !tbaa !16
+  %1765 = icmp slt i64 %1763, %1764
+  br i1 %1765, label %1146, label %1143, !llvm.loop !78
 
-1743:                                             ; preds = %1115, %1838
-  %1744 = phi i64 [ %1839, %1838 ], [ %1736, %1115 ]
-  %1745 = phi i64 [ %1840, %1838 ], [ 0, %1115 ]
-  %1746 = load ptr, ptr %141, align 8, !tbaa !27
-  %1747 = getelementptr inbounds nuw %struct.Piece, ptr %1746, i64 %1745
-  %1748 = getelementptr inbounds nuw i8, ptr %1747, i64 1872
-  %1749 = load <2 x i64>, ptr %1748, align 16, !tbaa !25
-  %1750 = getelementptr inbounds nuw i8, ptr %1747, i64 560
-  %1751 = load <2 x double>, ptr %1750, align 16, !tbaa !25
-  %1752 = fcmp ogt <2 x double> %1751, zeroinitializer
-  %1753 = select <2 x i1> %1752, <2 x i64> %1749, <2 x i64> zeroinitializer
-  %1754 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1753)
-  %1755 = icmp eq i64 %1754, 0
-  br i1 %1755, label %1838, label %1756
+1766:                                             ; preds = %1866, %1141, %1143
+  %1767 = phi <2 x double> [ %1142, %1141 ], [ %1144, %1143 ], [ %1144, %1866 ]
+  %1768 = fcmp ogt <2 x double> %1767, zeroinitializer
+  %1769 = bitcast <2 x i1> %1768 to i2
+  %1770 = icmp eq i2 %1769, 0
+  br i1 %1770, label %1873, label %1870
 
-1756:                                             ; preds = %1743
-  %1757 = load <2 x double>, ptr %170, align 16, !tbaa !25
-  %1758 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1757, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
-  %1759 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1757, <2 x double> %1758, <2 x double> splat (double 0x4142F8368A3D70A4))
-  %1760 = load <2 x double>, ptr %171, align 16, !tbaa !25
-  %1761 = getelementptr inbounds nuw i8, ptr %1747, i64 1456
-  %1762 = load <2 x double>, ptr %1761, align 16, !tbaa !25
-  %1763 = getelementptr inbounds nuw i8, ptr %1747, i64 1472
-  %1764 = load <2 x double>, ptr %1763, align 16, !tbaa !25
-  %1765 = fdiv <2 x double> %1762, %1764
-  %1766 = fcmp olt <2 x double> %1765, %1757
-  %1767 = select <2 x i1> %1766, <2 x double> %1765, <2 x double> %1757
-  %1768 = getelementptr inbounds nuw i8, ptr %1747, i64 1392
-  %1769 = load <2 x double>, ptr %1768, align 16, !tbaa !25
-  %1770 = fcmp olt <2 x double> %1769, %1767
-  %1771 = select <2 x i1> %1770, <2 x double> %1769, <2 x double> %1767
-  %1772 = fneg <2 x double> %1764
-  %1773 = getelementptr inbounds nuw i8, ptr %1747, i64 1776
-  %1774 = load <2 x double>, ptr %1773, align 16, !tbaa !25
-  br label %1778
+1771:                                             ; preds = %1143, %1866
+  %1772 = phi i64 [ %1867, %1866 ], [ %1764, %1143 ]
+  %1773 = phi i64 [ %1868, %1866 ], [ 0, %1143 ]
+  %1774 = load ptr, ptr %141, align 8, !tbaa !27
+  %1775 = getelementptr inbounds nuw %struct.Piece, ptr %1774, i64 %1773
+  %1776 = getelementptr inbounds nuw i8, ptr %1775, i64 1872
+  %1777 = load <2 x i64>, ptr %1776, align 16, !tbaa !25
+  %1778 = getelementptr inbounds nuw i8, ptr %1775, i64 560
+  %1779 = load <2 x double>, ptr %1778, align 16, !tbaa !25
+  %1780 = fcmp ogt <2 x double> %1779, zeroinitializer
+  %1781 = select <2 x i1> %1780, <2 x i64> %1777, <2 x i64> zeroinitializer
+  %1782 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1781)
+  %1783 = icmp eq i64 %1782, 0
+  br i1 %1783, label %1866, label %1784
 
-1775:                                             ; preds = %1778
-  %1776 = getelementptr inbounds nuw i8, ptr %1747, i64 1488
-  store <2 x double> %1829, ptr %1776, align 16, !tbaa !25
-  %1777 = load i64, ptr %140, align 16, !tbaa !16
-  br label %1838
+1784:                                             ; preds = %1771
+  %1785 = load <2 x double>, ptr %178, align 16, !tbaa !25
+  %1786 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1785, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %1787 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1785, <2 x double> %1786, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %1788 = load <2 x double>, ptr %179, align 16, !tbaa !25
+  %1789 = getelementptr inbounds nuw i8, ptr %1775, i64 1456
+  %1790 = load <2 x double>, ptr %1789, align 16, !tbaa !25
+  %1791 = getelementptr inbounds nuw i8, ptr %1775, i64 1472
+  %1792 = load <2 x double>, ptr %1791, align 16, !tbaa !25
+  %1793 = fdiv <2 x double> %1790, %1792
+  %1794 = fcmp olt <2 x double> %1793, %1785
+  %1795 = select <2 x i1> %1794, <2 x double> %1793, <2 x double> %1785
+  %1796 = getelementptr inbounds nuw i8, ptr %1775, i64 1392
+  %1797 = load <2 x double>, ptr %1796, align 16, !tbaa !25
+  %1798 = fcmp olt <2 x double> %1797, %1795
+  %1799 = select <2 x i1> %1798, <2 x double> %1797, <2 x double> %1795
+  %1800 = fneg <2 x double> %1792
+  %1801 = getelementptr inbounds nuw i8, ptr %1775, i64 1776
+  %1802 = load <2 x double>, ptr %1801, align 16, !tbaa !25
+  br label %1806
 
-1778:                                             ; preds = %1756, %1778
-  %1779 = phi <2 x i64> [ %1753, %1756 ], [ %1832, %1778 ]
-  %1780 = phi i32 [ 0, %1756 ], [ %1833, %1778 ]
-  %1781 = phi <2 x double> [ %1771, %1756 ], [ %1829, %1778 ]
-  %1782 = fadd <2 x double> %1781, splat (double 2.731500e+02)
-  %1783 = fcmp ogt <2 x double> %1781, zeroinitializer
-  %1784 = select <2 x i1> %1783, <2 x double> %1781, <2 x double> zeroinitializer
-  %1785 = fadd <2 x double> %1784, splat (double 2.731500e+02)
-  %1786 = fadd <2 x double> %1785, splat (double 0xC08451671D164BD4)
-  %1787 = fdiv <2 x double> splat (double 0x3FCE88FD35E8A60E), %1786
-  %1788 = fsub <2 x double> %1785, %1787
-  %1789 = fadd <2 x double> %1788, splat (double 0x40923C3565924845)
-  %1790 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1788, <2 x double> %1789, <2 x double> splat (double 0xC12619EA558539E6))
-  %1791 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1788, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> splat (double 0x40C77A698FD9BCCA))
-  %1792 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1788, <2 x double> %1791, <2 x double> splat (double 0xC148A99584203885))
-  %1793 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1788, <2 x double> splat (double 0x402DD4891DBECC6B), <2 x double> splat (double 0xC0B2D7440748F0B3))
-  %1794 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1788, <2 x double> %1793, <2 x double> splat (double 0x4118B9E59F2691E5))
-  %1795 = fmul <2 x double> %1794, splat (double 2.000000e+00)
-  %1796 = fmul <2 x double> %1790, splat (double 4.000000e+00)
-  %1797 = fneg <2 x double> %1794
-  %1798 = fmul <2 x double> %1796, %1797
-  %1799 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1792, <2 x double> %1792, <2 x double> %1798)
-  %1800 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1799)
-  %1801 = fsub <2 x double> %1800, %1792
-  %1802 = fdiv <2 x double> %1795, %1801
-  %1803 = fmul <2 x double> %1802, %1802
-  %1804 = fmul <2 x double> %1803, splat (double 1.000000e+06)
-  %1805 = fmul <2 x double> %1803, %1804
-  %1806 = fmul <2 x double> %1782, splat (double 4.615260e+02)
-  %1807 = fdiv <2 x double> %1805, %1806
-  %1808 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1772, <2 x double> %1781, <2 x double> %1762)
-  %1809 = fsub <2 x double> %1807, %1760
-  %1810 = fcmp ogt <2 x double> %1809, zeroinitializer
-  %1811 = select <2 x i1> %1810, <2 x double> %1809, <2 x double> zeroinitializer
-  %1812 = fmul <2 x double> %1759, %1811
-  %1813 = fdiv <2 x double> %1812, %1774
-  %1814 = fsub <2 x double> %1808, %1813
-  %1815 = fmul <2 x double> %1759, %1807
-  %1816 = fdiv <2 x double> %1759, %1806
-  %1817 = fadd <2 x double> %1816, splat (double -1.000000e+00)
-  %1818 = fmul <2 x double> %1817, %1815
-  %1819 = fdiv <2 x double> %1818, %1782
-  %1820 = fdiv <2 x double> %1819, %1774
-  %1821 = fcmp ule <2 x double> %1807, %1760
-  %1822 = select <2 x i1> %1821, <2 x double> zeroinitializer, <2 x double> %1820
-  %1823 = fsub <2 x double> %1772, %1822
-  %1824 = fdiv <2 x double> %1814, %1823
-  %1825 = fsub <2 x double> %1781, %1824
-  %1826 = fcmp olt <2 x double> %1825, %1767
-  %1827 = select <2 x i1> %1826, <2 x double> %1825, <2 x double> %1767
-  %1828 = icmp eq <2 x i64> %1779, zeroinitializer
-  %1829 = select <2 x i1> %1828, <2 x double> %1781, <2 x double> %1827
-  %1830 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %1824)
-  %1831 = fcmp oge <2 x double> %1830, splat (double 0x3EB0C6F7A0B5ED8D)
-  %1832 = select <2 x i1> %1831, <2 x i64> %1779, <2 x i64> zeroinitializer
-  %1833 = add nuw nsw i32 %1780, 1
-  %1834 = icmp samesign ult i32 %1780, 7
-  %1835 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1832)
-  %1836 = icmp ne i64 %1835, 0
-  %1837 = select i1 %1834, i1 %1836, i1 false
-  br i1 %1837, label %1778, label %1775, !llvm.loop !79
+1803:                                             ; preds = %1806
+  %1804 = getelementptr inbounds nuw i8, ptr %1775, i64 1488
+  store <2 x double> %1857, ptr %1804, align 16, !tbaa !25
+  %1805 = load i64, ptr %140, align 16, !tbaa !16
+  br label %1866
 
-1838:                                             ; preds = %1743, %1775
-  %1839 = phi i64 [ %1744, %1743 ], [ %1777, %1775 ]
-  %1840 = add nuw nsw i64 %1745, 1
-  %1841 = icmp slt i64 %1840, %1839
-  br i1 %1841, label %1743, label %1738, !llvm.loop !80
+1806:                                             ; preds = %1784, %1806
+  %1807 = phi <2 x i64> [ %1781, %1784 ], [ %1860, %1806 ]
+  %1808 = phi i32 [ 0, %1784 ], [ %1861, %1806 ]
+  %1809 = phi <2 x double> [ %1799, %1784 ], [ %1857, %1806 ]
+  %1810 = fadd <2 x double> %1809, splat (double 2.731500e+02)
+  %1811 = fcmp ogt <2 x double> %1809, zeroinitializer
+  %1812 = select <2 x i1> %1811, <2 x double> %1809, <2 x double> zeroinitializer
+  %1813 = fadd <2 x double> %1812, splat (double 2.731500e+02)
+  %1814 = fadd <2 x double> %1813, splat (double 0xC08451671D164BD4)
+  %1815 = fdiv <2 x double> splat (double 0x3FCE88FD35E8A60E), %1814
+  %1816 = fsub <2 x double> %1813, %1815
+  %1817 = fadd <2 x double> %1816, splat (double 0x40923C3565924845)
+  %1818 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1816, <2 x double> %1817, <2 x double> splat (double 0xC12619EA558539E6))
+  %1819 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1816, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> splat (double 0x40C77A698FD9BCCA))
+  %1820 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1816, <2 x double> %1819, <2 x double> splat (double 0xC148A99584203885))
+  %1821 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1816, <2 x double> splat (double 0x402DD4891DBECC6B), <2 x double> splat (double 0xC0B2D7440748F0B3))
+  %1822 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1816, <2 x double> %1821, <2 x double> splat (double 0x4118B9E59F2691E5))
+  %1823 = fmul <2 x double> %1822, splat (double 2.000000e+00)
+  %1824 = fmul <2 x double> %1818, splat (double 4.000000e+00)
+  %1825 = fneg <2 x double> %1822
+  %1826 = fmul <2 x double> %1824, %1825
+  %1827 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1820, <2 x double> %1820, <2 x double> %1826)
+  %1828 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1827)
+  %1829 = fsub <2 x double> %1828, %1820
+  %1830 = fdiv <2 x double> %1823, %1829
+  %1831 = fmul <2 x double> %1830, %1830
+  %1832 = fmul <2 x double> %1831, splat (double 1.000000e+06)
+  %1833 = fmul <2 x double> %1831, %1832
+  %1834 = fmul <2 x double> %1810, splat (double 4.615260e+02)
+  %1835 = fdiv <2 x double> %1833, %1834
+  %1836 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1800, <2 x double> %1809, <2 x double> %1790)
+  %1837 = fsub <2 x double> %1835, %1788
+  %1838 = fcmp ogt <2 x double> %1837, zeroinitializer
+  %1839 = select <2 x i1> %1838, <2 x double> %1837, <2 x double> zeroinitializer
+  %1840 = fmul <2 x double> %1787, %1839
+  %1841 = fdiv <2 x double> %1840, %1802
+  %1842 = fsub <2 x double> %1836, %1841
+  %1843 = fmul <2 x double> %1787, %1835
+  %1844 = fdiv <2 x double> %1787, %1834
+  %1845 = fadd <2 x double> %1844, splat (double -1.000000e+00)
+  %1846 = fmul <2 x double> %1845, %1843
+  %1847 = fdiv <2 x double> %1846, %1810
+  %1848 = fdiv <2 x double> %1847, %1802
+  %1849 = fcmp ule <2 x double> %1835, %1788
+  %1850 = select <2 x i1> %1849, <2 x double> zeroinitializer, <2 x double> %1848
+  %1851 = fsub <2 x double> %1800, %1850
+  %1852 = fdiv <2 x double> %1842, %1851
+  %1853 = fsub <2 x double> %1809, %1852
+  %1854 = fcmp olt <2 x double> %1853, %1795
+  %1855 = select <2 x i1> %1854, <2 x double> %1853, <2 x double> %1795
+  %1856 = icmp eq <2 x i64> %1807, zeroinitializer
+  %1857 = select <2 x i1> %1856, <2 x double> %1809, <2 x double> %1855
+  %1858 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %1852)
+  %1859 = fcmp oge <2 x double> %1858, splat (double 0x3EB0C6F7A0B5ED8D)
+  %1860 = select <2 x i1> %1859, <2 x i64> %1807, <2 x i64> zeroinitializer
+  %1861 = add nuw nsw i32 %1808, 1
+  %1862 = icmp samesign ult i32 %1808, 7
+  %1863 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1860)
+  %1864 = icmp ne i64 %1863, 0
+  %1865 = select i1 %1862, i1 %1864, i1 false
+  br i1 %1865, label %1806, label %1803, !llvm.loop !79
 
-1842:                                             ; preds = %1738
-  %1843 = sext <2 x i1> %1740 to <2 x i64>
-  %1844 = tail call fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noundef nonnull align 16 dereferenceable(1520) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1, <2 x i64> noundef %1843) #7
-  br label %1845
+1866:                                             ; preds = %1771, %1803
+  %1867 = phi i64 [ %1772, %1771 ], [ %1805, %1803 ]
+  %1868 = add nuw nsw i64 %1773, 1
+  %1869 = icmp slt i64 %1868, %1867
+  br i1 %1869, label %1771, label %1766, !llvm.loop !80
 
-1845:                                             ; preds = %1738, %1842
-  %1846 = phi <2 x double> [ %1844, %1842 ], [ zeroinitializer, %1738 ]
-  %1847 = load <2 x double>, ptr %169, align 16, !tbaa !25
-  %1848 = fcmp ogt <2 x double> %1847, zeroinitializer
-  %1849 = sext <2 x i1> %1848 to <2 x i64>
-  %1850 = xor <2 x i64> %1849, splat (i64 -1)
-  %1851 = load <2 x double>, ptr %172, align 16, !tbaa !25
-  %1852 = fcmp oeq <2 x double> %1851, splat (double 1.000000e+00)
-  %1853 = fcmp oeq <2 x double> %1851, splat (double 2.000000e+00)
-  %1854 = or <2 x i1> %1852, %1853
-  %1855 = select <2 x i1> %1854, <2 x i64> %1850, <2 x i64> zeroinitializer
-  %1856 = xor <2 x i64> %1855, %1849
-  %1857 = load <2 x double>, ptr %170, align 16, !tbaa !25
-  %1858 = load <2 x double>, ptr %173, align 16, !tbaa !25
-  %1859 = load <2 x double>, ptr %174, align 16, !tbaa !25
-  %1860 = icmp eq <2 x i64> %1856, splat (i64 -1)
-  %1861 = select <2 x i1> %1860, <2 x double> %1859, <2 x double> %1858
-  %1862 = bitcast <2 x i1> %1848 to i2
-  %1863 = icmp eq i2 %1862, 0
-  br i1 %1863, label %1895, label %1864
+1870:                                             ; preds = %1766
+  %1871 = sext <2 x i1> %1768 to <2 x i64>
+  %1872 = tail call fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noundef nonnull align 16 dereferenceable(1536) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1, <2 x i64> noundef %1871) #7
+  br label %1873
 
-1864:                                             ; preds = %1845
-  %1865 = select <2 x i1> %1848, <2 x double> %1846, <2 x double> %1861
-  %1866 = fmul <2 x double> %1865, splat (double 0x3EB0C6F7A0B5ED8D)
-  %1867 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1866)
-  %1868 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1867)
-  %1869 = fmul <2 x double> %1868, %1868
-  %1870 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1868, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %1869)
-  %1871 = fadd <2 x double> %1870, splat (double 0x402DD4891DBECC6B)
-  %1872 = fmul <2 x double> %1868, splat (double 0x40C77A698FD9BCCA)
-  %1873 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1869, <2 x double> splat (double 0x40923C3565924845), <2 x double> %1872)
-  %1874 = fadd <2 x double> %1873, splat (double 0xC0B2D7440748F0B3)
-  %1875 = fmul <2 x double> %1868, splat (double 0xC148A99584203885)
-  %1876 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1869, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %1875)
-  %1877 = fadd <2 x double> %1876, splat (double 0x4118B9E59F2691E5)
-  %1878 = fmul <2 x double> %1877, splat (double 2.000000e+00)
-  %1879 = fneg <2 x double> %1874
-  %1880 = fmul <2 x double> %1871, splat (double 4.000000e+00)
-  %1881 = fneg <2 x double> %1877
-  %1882 = fmul <2 x double> %1880, %1881
-  %1883 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1874, <2 x double> %1874, <2 x double> %1882)
-  %1884 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1883)
-  %1885 = fsub <2 x double> %1879, %1884
-  %1886 = fdiv <2 x double> %1878, %1885
-  %1887 = fadd <2 x double> %1886, splat (double 0x408451671D164BD4)
-  %1888 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1886, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
-  %1889 = fmul <2 x double> %1888, splat (double -4.000000e+00)
-  %1890 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1887, <2 x double> %1887, <2 x double> %1889)
-  %1891 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1890)
-  %1892 = fsub <2 x double> %1887, %1891
-  %1893 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1892, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
-  %1894 = select <2 x i1> %1848, <2 x double> %1893, <2 x double> %1857
-  br label %1895
+1873:                                             ; preds = %1766, %1870
+  %1874 = phi <2 x double> [ %1872, %1870 ], [ zeroinitializer, %1766 ]
+  %1875 = load <2 x double>, ptr %177, align 16, !tbaa !25
+  %1876 = fcmp ogt <2 x double> %1875, zeroinitializer
+  %1877 = sext <2 x i1> %1876 to <2 x i64>
+  %1878 = xor <2 x i64> %1877, splat (i64 -1)
+  %1879 = load <2 x double>, ptr %150, align 16, !tbaa !25
+  %1880 = fcmp oeq <2 x double> %1879, splat (double 1.000000e+00)
+  %1881 = fcmp oeq <2 x double> %1879, splat (double 2.000000e+00)
+  %1882 = or <2 x i1> %1880, %1881
+  %1883 = select <2 x i1> %1882, <2 x i64> %1878, <2 x i64> zeroinitializer
+  %1884 = xor <2 x i64> %1883, %1877
+  %1885 = load <2 x double>, ptr %178, align 16, !tbaa !25
+  %1886 = load <2 x double>, ptr %180, align 16, !tbaa !25
+  %1887 = load <2 x double>, ptr %181, align 16, !tbaa !25
+  %1888 = icmp eq <2 x i64> %1884, splat (i64 -1)
+  %1889 = select <2 x i1> %1888, <2 x double> %1887, <2 x double> %1886
+  %1890 = bitcast <2 x i1> %1876 to i2
+  %1891 = icmp eq i2 %1890, 0
+  br i1 %1891, label %1923, label %1892
 
-1895:                                             ; preds = %1864, %1845
-  %1896 = phi <2 x double> [ %1865, %1864 ], [ %1861, %1845 ]
-  %1897 = phi <2 x double> [ %1894, %1864 ], [ %1857, %1845 ]
-  %1898 = load <2 x double>, ptr %159, align 16, !tbaa !25
-  %1899 = load <2 x double>, ptr %175, align 16, !tbaa !25
-  %1900 = load <2 x double>, ptr %160, align 16, !tbaa !25
-  %1901 = load <2 x double>, ptr %176, align 16, !tbaa !25
-  %1902 = fmul <2 x double> %1900, %1901
-  %1903 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1898, <2 x double> %1899, <2 x double> %1902)
-  %1904 = load <2 x double>, ptr %177, align 16, !tbaa !25
-  %1905 = load <2 x double>, ptr %178, align 16, !tbaa !25
-  %1906 = load <2 x double>, ptr %179, align 16, !tbaa !25
-  %1907 = fneg <2 x double> %1903
-  %1908 = fmul <2 x double> %1906, %1907
-  %1909 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1904, <2 x double> %1905, <2 x double> %1908)
-  %1910 = load <2 x double>, ptr %158, align 16, !tbaa !25
-  %1911 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1906, <2 x double> %1910, <2 x double> %1904)
-  %1912 = fdiv <2 x double> %1909, %1911
-  %1913 = load <2 x double>, ptr %180, align 16, !tbaa !25
-  %1914 = select <2 x i1> %1860, <2 x double> %1913, <2 x double> %1858
-  store <2 x double> %1914, ptr %180, align 16, !tbaa !25
-  %1915 = load <2 x double>, ptr %181, align 16, !tbaa !25
-  %1916 = select <2 x i1> %1860, <2 x double> %1915, <2 x double> %1912
-  store <2 x double> %1916, ptr %181, align 16, !tbaa !25
-  store <2 x double> %1896, ptr %174, align 16, !tbaa !25
-  %1917 = load <2 x i64>, ptr %122, align 16, !tbaa !25
-  %1918 = and <2 x i64> %1917, %1855
-  %1919 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1918)
-  %1920 = icmp eq i64 %1919, 0
-  br i1 %1920, label %2385, label %1921
+1892:                                             ; preds = %1873
+  %1893 = select <2 x i1> %1876, <2 x double> %1874, <2 x double> %1889
+  %1894 = fmul <2 x double> %1893, splat (double 0x3EB0C6F7A0B5ED8D)
+  %1895 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1894)
+  %1896 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1895)
+  %1897 = fmul <2 x double> %1896, %1896
+  %1898 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1896, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %1897)
+  %1899 = fadd <2 x double> %1898, splat (double 0x402DD4891DBECC6B)
+  %1900 = fmul <2 x double> %1896, splat (double 0x40C77A698FD9BCCA)
+  %1901 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1897, <2 x double> splat (double 0x40923C3565924845), <2 x double> %1900)
+  %1902 = fadd <2 x double> %1901, splat (double 0xC0B2D7440748F0B3)
+  %1903 = fmul <2 x double> %1896, splat (double 0xC148A99584203885)
+  %1904 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1897, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %1903)
+  %1905 = fadd <2 x double> %1904, splat (double 0x4118B9E59F2691E5)
+  %1906 = fmul <2 x double> %1905, splat (double 2.000000e+00)
+  %1907 = fneg <2 x double> %1902
+  %1908 = fmul <2 x double> %1899, splat (double 4.000000e+00)
+  %1909 = fneg <2 x double> %1905
+  %1910 = fmul <2 x double> %1908, %1909
+  %1911 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1902, <2 x double> %1902, <2 x double> %1910)
+  %1912 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1911)
+  %1913 = fsub <2 x double> %1907, %1912
+  %1914 = fdiv <2 x double> %1906, %1913
+  %1915 = fadd <2 x double> %1914, splat (double 0x408451671D164BD4)
+  %1916 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1914, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
+  %1917 = fmul <2 x double> %1916, splat (double -4.000000e+00)
+  %1918 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1915, <2 x double> %1915, <2 x double> %1917)
+  %1919 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1918)
+  %1920 = fsub <2 x double> %1915, %1919
+  %1921 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1920, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
+  %1922 = select <2 x i1> %1876, <2 x double> %1921, <2 x double> %1885
+  br label %1923
 
-1921:                                             ; preds = %1895
-  %1922 = load <2 x double>, ptr %182, align 16, !tbaa !25
-  %1923 = load <2 x double>, ptr %183, align 16, !tbaa !25
-  %1924 = fmul <2 x double> %1900, %1923
-  %1925 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1898, <2 x double> %1922, <2 x double> %1924)
-  %1926 = load <2 x double>, ptr %184, align 16, !tbaa !25
-  %1927 = load <2 x double>, ptr %185, align 16, !tbaa !25
-  %1928 = fdiv <2 x double> %1926, %1927
-  %1929 = fmul <2 x double> %1858, splat (double 3.000000e-01)
-  %1930 = load <2 x double>, ptr %186, align 16, !tbaa !25
-  %1931 = fadd <2 x double> %1858, %1930
-  %1932 = fadd <2 x double> %1931, splat (double 2.000000e+05)
-  %1933 = fmul <2 x double> %1927, splat (double 2.870530e+02)
-  %1934 = fdiv <2 x double> %1858, %1933
-  %1935 = fcmp ogt <2 x double> %1896, %1929
-  %1936 = select <2 x i1> %1935, <2 x double> %1896, <2 x double> %1929
-  %1937 = fcmp olt <2 x double> %1936, %1932
-  %1938 = select <2 x i1> %1937, <2 x double> %1936, <2 x double> %1932
-  %1939 = icmp eq <2 x i64> %1855, zeroinitializer
-  %1940 = select <2 x i1> %1939, <2 x double> %1896, <2 x double> %1938
-  %1941 = fdiv <2 x double> %1914, splat (double 2.870530e+02)
-  %1942 = fmul <2 x double> %1934, splat (double 2.000000e+00)
-  %1943 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1942)
-  br label %1944
+1923:                                             ; preds = %1892, %1873
+  %1924 = phi <2 x double> [ %1893, %1892 ], [ %1889, %1873 ]
+  %1925 = phi <2 x double> [ %1922, %1892 ], [ %1885, %1873 ]
+  %1926 = load <2 x double>, ptr %160, align 16, !tbaa !25
+  %1927 = load <2 x double>, ptr %182, align 16, !tbaa !25
+  %1928 = load <2 x double>, ptr %161, align 16, !tbaa !25
+  %1929 = load <2 x double>, ptr %183, align 16, !tbaa !25
+  %1930 = fmul <2 x double> %1928, %1929
+  %1931 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1926, <2 x double> %1927, <2 x double> %1930)
+  %1932 = load <2 x double>, ptr %184, align 16, !tbaa !25
+  %1933 = load <2 x double>, ptr %185, align 16, !tbaa !25
+  %1934 = load <2 x double>, ptr %186, align 16, !tbaa !25
+  %1935 = fneg <2 x double> %1931
+  %1936 = fmul <2 x double> %1934, %1935
+  %1937 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1932, <2 x double> %1933, <2 x double> %1936)
+  %1938 = load <2 x double>, ptr %159, align 16, !tbaa !25
+  %1939 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1934, <2 x double> %1938, <2 x double> %1932)
+  %1940 = fdiv <2 x double> %1937, %1939
+  %1941 = load <2 x double>, ptr %187, align 16, !tbaa !25
+  %1942 = select <2 x i1> %1888, <2 x double> %1941, <2 x double> %1886
+  store <2 x double> %1942, ptr %187, align 16, !tbaa !25
+  %1943 = load <2 x double>, ptr %188, align 16, !tbaa !25
+  %1944 = select <2 x i1> %1888, <2 x double> %1943, <2 x double> %1940
+  store <2 x double> %1944, ptr %188, align 16, !tbaa !25
+  store <2 x double> %1924, ptr %181, align 16, !tbaa !25
+  %1945 = load <2 x i64>, ptr %122, align 16, !tbaa !25
+  %1946 = and <2 x i64> %1945, %1883
+  %1947 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1946)
+  %1948 = icmp eq i64 %1947, 0
+  br i1 %1948, label %2413, label %1949
 
-1944:                                             ; preds = %2171, %1921
-  %1945 = phi <2 x double> [ %1897, %1921 ], [ %1979, %2171 ]
-  %1946 = phi <2 x double> [ %1929, %1921 ], [ %2328, %2171 ]
-  %1947 = phi <2 x double> [ %1932, %1921 ], [ %2325, %2171 ]
-  %1948 = phi <2 x i64> [ %1918, %1921 ], [ %2340, %2171 ]
-  %1949 = phi i32 [ 0, %1921 ], [ %2345, %2171 ]
-  %1950 = phi <2 x double> [ %1940, %1921 ], [ %2342, %2171 ]
-  %1951 = fmul <2 x double> %1950, splat (double 0x3EB0C6F7A0B5ED8D)
-  %1952 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1951)
-  %1953 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1952)
-  %1954 = fmul <2 x double> %1953, %1953
-  %1955 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1953, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %1954)
-  %1956 = fadd <2 x double> %1955, splat (double 0x402DD4891DBECC6B)
-  %1957 = fmul <2 x double> %1953, splat (double 0x40C77A698FD9BCCA)
-  %1958 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1954, <2 x double> splat (double 0x40923C3565924845), <2 x double> %1957)
-  %1959 = fadd <2 x double> %1958, splat (double 0xC0B2D7440748F0B3)
-  %1960 = fmul <2 x double> %1953, splat (double 0xC148A99584203885)
-  %1961 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1954, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %1960)
-  %1962 = fadd <2 x double> %1961, splat (double 0x4118B9E59F2691E5)
-  %1963 = fmul <2 x double> %1962, splat (double 2.000000e+00)
-  %1964 = fneg <2 x double> %1959
-  %1965 = fmul <2 x double> %1956, splat (double 4.000000e+00)
-  %1966 = fneg <2 x double> %1962
-  %1967 = fmul <2 x double> %1965, %1966
-  %1968 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1959, <2 x double> %1959, <2 x double> %1967)
-  %1969 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1968)
-  %1970 = fsub <2 x double> %1964, %1969
-  %1971 = fdiv <2 x double> %1963, %1970
-  %1972 = fadd <2 x double> %1971, splat (double 0x408451671D164BD4)
-  %1973 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1971, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
-  %1974 = fmul <2 x double> %1973, splat (double -4.000000e+00)
-  %1975 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1972, <2 x double> %1972, <2 x double> %1974)
-  %1976 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1975)
-  %1977 = fsub <2 x double> %1972, %1976
-  %1978 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1977, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
-  %1979 = select <2 x i1> %1939, <2 x double> %1945, <2 x double> %1978
-  %1980 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1979, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
-  %1981 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1979, <2 x double> %1980, <2 x double> splat (double 0x4142F8368A3D70A4))
-  %1982 = load i64, ptr %140, align 16, !tbaa !16, !noalias !81
-  %1983 = icmp sgt i64 %1982, 0
-  br i1 %1983, label %1984, label %2171
+1949:                                             ; preds = %1923
+  %1950 = load <2 x double>, ptr %189, align 16, !tbaa !25
+  %1951 = load <2 x double>, ptr %190, align 16, !tbaa !25
+  %1952 = fmul <2 x double> %1928, %1951
+  %1953 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1926, <2 x double> %1950, <2 x double> %1952)
+  %1954 = load <2 x double>, ptr %191, align 16, !tbaa !25
+  %1955 = load <2 x double>, ptr %192, align 16, !tbaa !25
+  %1956 = fdiv <2 x double> %1954, %1955
+  %1957 = fmul <2 x double> %1886, splat (double 3.000000e-01)
+  %1958 = load <2 x double>, ptr %193, align 16, !tbaa !25
+  %1959 = fadd <2 x double> %1886, %1958
+  %1960 = fadd <2 x double> %1959, splat (double 2.000000e+05)
+  %1961 = fmul <2 x double> %1955, splat (double 2.870530e+02)
+  %1962 = fdiv <2 x double> %1886, %1961
+  %1963 = fcmp ogt <2 x double> %1924, %1957
+  %1964 = select <2 x i1> %1963, <2 x double> %1924, <2 x double> %1957
+  %1965 = fcmp olt <2 x double> %1964, %1960
+  %1966 = select <2 x i1> %1965, <2 x double> %1964, <2 x double> %1960
+  %1967 = icmp eq <2 x i64> %1883, zeroinitializer
+  %1968 = select <2 x i1> %1967, <2 x double> %1924, <2 x double> %1966
+  %1969 = fdiv <2 x double> %1942, splat (double 2.870530e+02)
+  %1970 = fmul <2 x double> %1962, splat (double 2.000000e+00)
+  %1971 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1970)
+  br label %1972
 
-1984:                                             ; preds = %1944
-  %1985 = fdiv <2 x double> splat (double 1.000000e+00), %1981
-  %1986 = fadd <2 x double> %1979, splat (double 1.000000e-09)
-  br label %1987
+1972:                                             ; preds = %2199, %1949
+  %1973 = phi <2 x double> [ %1925, %1949 ], [ %2007, %2199 ]
+  %1974 = phi <2 x double> [ %1957, %1949 ], [ %2356, %2199 ]
+  %1975 = phi <2 x double> [ %1960, %1949 ], [ %2353, %2199 ]
+  %1976 = phi <2 x i64> [ %1946, %1949 ], [ %2368, %2199 ]
+  %1977 = phi i32 [ 0, %1949 ], [ %2373, %2199 ]
+  %1978 = phi <2 x double> [ %1968, %1949 ], [ %2370, %2199 ]
+  %1979 = fmul <2 x double> %1978, splat (double 0x3EB0C6F7A0B5ED8D)
+  %1980 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1979)
+  %1981 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1980)
+  %1982 = fmul <2 x double> %1981, %1981
+  %1983 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1981, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %1982)
+  %1984 = fadd <2 x double> %1983, splat (double 0x402DD4891DBECC6B)
+  %1985 = fmul <2 x double> %1981, splat (double 0x40C77A698FD9BCCA)
+  %1986 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1982, <2 x double> splat (double 0x40923C3565924845), <2 x double> %1985)
+  %1987 = fadd <2 x double> %1986, splat (double 0xC0B2D7440748F0B3)
+  %1988 = fmul <2 x double> %1981, splat (double 0xC148A99584203885)
+  %1989 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1982, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %1988)
+  %1990 = fadd <2 x double> %1989, splat (double 0x4118B9E59F2691E5)
+  %1991 = fmul <2 x double> %1990, splat (double 2.000000e+00)
+  %1992 = fneg <2 x double> %1987
+  %1993 = fmul <2 x double> %1984, splat (double 4.000000e+00)
+  %1994 = fneg <2 x double> %1990
+  %1995 = fmul <2 x double> %1993, %1994
+  %1996 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1987, <2 x double> %1987, <2 x double> %1995)
+  %1997 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1996)
+  %1998 = fsub <2 x double> %1992, %1997
+  %1999 = fdiv <2 x double> %1991, %1998
+  %2000 = fadd <2 x double> %1999, splat (double 0x408451671D164BD4)
+  %2001 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1999, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2002 = fmul <2 x double> %2001, splat (double -4.000000e+00)
+  %2003 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2000, <2 x double> %2000, <2 x double> %2002)
+  %2004 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2003)
+  %2005 = fsub <2 x double> %2000, %2004
+  %2006 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2005, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
+  %2007 = select <2 x i1> %1967, <2 x double> %1973, <2 x double> %2006
+  %2008 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2007, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %2009 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2007, <2 x double> %2008, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %2010 = load i64, ptr %140, align 16, !tbaa !16, !noalias !81
+  %2011 = icmp sgt i64 %2010, 0
+  br i1 %2011, label %2012, label %2199
 
-1987:                                             ; preds = %1984, %2097
-  %1988 = phi i64 [ 0, %1984 ], [ %2168, %2097 ]
-  %1989 = phi <2 x double> [ zeroinitializer, %1984 ], [ %2166, %2097 ]
-  %1990 = phi <2 x double> [ zeroinitializer, %1984 ], [ %2167, %2097 ]
-  %1991 = load ptr, ptr %141, align 8, !tbaa !27, !noalias !81
-  %1992 = getelementptr inbounds nuw %struct.Piece, ptr %1991, i64 %1988
-  %1993 = getelementptr inbounds nuw i8, ptr %1992, i64 1456
-  %1994 = load <2 x double>, ptr %1993, align 16, !tbaa !25, !noalias !81
-  %1995 = getelementptr inbounds nuw i8, ptr %1992, i64 1472
-  %1996 = load <2 x double>, ptr %1995, align 16, !tbaa !25, !noalias !81
-  %1997 = getelementptr inbounds nuw i8, ptr %1992, i64 1824
-  %1998 = load <2 x double>, ptr %1997, align 16, !tbaa !25, !noalias !81
-  %1999 = fcmp ule <2 x double> %1998, splat (double 1.000000e+00)
-  %2000 = fmul <2 x double> %1979, %1996
-  %2001 = fcmp ogt <2 x double> %1994, %2000
-  %2002 = and <2 x i1> %1999, %2001
-  %2003 = fneg <2 x double> %1996
-  %2004 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2003, <2 x double> %1979, <2 x double> %1994)
-  %2005 = fmul <2 x double> %1985, %2004
-  %2006 = select <2 x i1> %2002, <2 x double> %2005, <2 x double> zeroinitializer
-  %2007 = fmul <2 x double> %1985, %2003
-  %2008 = fdiv <2 x double> %1994, %1996
-  %2009 = select <2 x i1> %2002, <2 x double> %1979, <2 x double> %2008
-  %2010 = getelementptr inbounds nuw i8, ptr %1992, i64 1872
-  %2011 = load <2 x i64>, ptr %2010, align 16, !tbaa !25, !noalias !81
-  %2012 = getelementptr inbounds nuw i8, ptr %1992, i64 560
-  %2013 = load <2 x double>, ptr %2012, align 16, !tbaa !25, !noalias !81
-  %2014 = fcmp ule <2 x double> %2013, zeroinitializer
-  %2015 = xor <2 x i1> %1999, splat (i1 true)
-  %2016 = select <2 x i1> %2015, <2 x i1> splat (i1 true), <2 x i1> %2014
-  %2017 = getelementptr inbounds nuw i8, ptr %1992, i64 1488
-  %2018 = load <2 x double>, ptr %2017, align 16, !tbaa !25, !noalias !81
-  %2019 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2003, <2 x double> %2018, <2 x double> %1994)
-  %2020 = fcmp ogt <2 x double> %2019, zeroinitializer
-  %2021 = select <2 x i1> %2020, <2 x double> %2019, <2 x double> zeroinitializer
-  %2022 = fmul <2 x double> %1985, %2021
-  %2023 = icmp eq <2 x i64> %2011, zeroinitializer
-  %2024 = select <2 x i1> %2016, <2 x i1> splat (i1 true), <2 x i1> %2023
-  %2025 = select <2 x i1> %2024, <2 x double> %2006, <2 x double> %2022
-  %2026 = select <2 x i1> %2024, <2 x double> %2009, <2 x double> %2018
-  %2027 = select <2 x i1> %2024, <2 x i1> %2002, <2 x i1> zeroinitializer
-  %2028 = select <2 x i1> %2027, <2 x double> %2007, <2 x double> zeroinitializer
-  %2029 = load i64, ptr %131, align 8, !tbaa !20, !noalias !84
-  %2030 = sitofp i64 %2029 to double
-  %2031 = insertelement <2 x double> poison, double %2030, i64 0
-  %2032 = shufflevector <2 x double> %2031, <2 x double> poison, <2 x i32> zeroinitializer
-  %2033 = icmp sgt i64 %2029, 0
-  br i1 %2033, label %2034, label %2097
+2012:                                             ; preds = %1972
+  %2013 = fdiv <2 x double> splat (double 1.000000e+00), %2009
+  %2014 = fadd <2 x double> %2007, splat (double 1.000000e-09)
+  br label %2015
 
-2034:                                             ; preds = %1987
-  %2035 = getelementptr inbounds nuw i8, ptr %1992, i64 1944
-  %2036 = load ptr, ptr %2035, align 8, !tbaa !70, !noalias !84
-  %2037 = getelementptr inbounds nuw i8, ptr %1992, i64 1952
-  %2038 = load ptr, ptr %2037, align 16, !tbaa !71, !noalias !84
-  %2039 = getelementptr inbounds nuw i8, ptr %1992, i64 1888
-  %2040 = load i64, ptr %2039, align 16, !tbaa !30, !noalias !84
-  %2041 = getelementptr inbounds nuw i8, ptr %1992, i64 1968
-  %2042 = getelementptr inbounds nuw i8, ptr %1992, i64 1960
-  %2043 = getelementptr inbounds nuw i8, ptr %1992, i64 1976
-  br label %2044
+2015:                                             ; preds = %2012, %2125
+  %2016 = phi i64 [ 0, %2012 ], [ %2196, %2125 ]
+  %2017 = phi <2 x double> [ zeroinitializer, %2012 ], [ %2194, %2125 ]
+  %2018 = phi <2 x double> [ zeroinitializer, %2012 ], [ %2195, %2125 ]
+  %2019 = load ptr, ptr %141, align 8, !tbaa !27, !noalias !81
+  %2020 = getelementptr inbounds nuw %struct.Piece, ptr %2019, i64 %2016
+  %2021 = getelementptr inbounds nuw i8, ptr %2020, i64 1456
+  %2022 = load <2 x double>, ptr %2021, align 16, !tbaa !25, !noalias !81
+  %2023 = getelementptr inbounds nuw i8, ptr %2020, i64 1472
+  %2024 = load <2 x double>, ptr %2023, align 16, !tbaa !25, !noalias !81
+  %2025 = getelementptr inbounds nuw i8, ptr %2020, i64 1824
+  %2026 = load <2 x double>, ptr %2025, align 16, !tbaa !25, !noalias !81
+  %2027 = fcmp ule <2 x double> %2026, splat (double 1.000000e+00)
+  %2028 = fmul <2 x double> %2007, %2024
+  %2029 = fcmp ogt <2 x double> %2022, %2028
+  %2030 = and <2 x i1> %2027, %2029
+  %2031 = fneg <2 x double> %2024
+  %2032 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2031, <2 x double> %2007, <2 x double> %2022)
+  %2033 = fmul <2 x double> %2013, %2032
+  %2034 = select <2 x i1> %2030, <2 x double> %2033, <2 x double> zeroinitializer
+  %2035 = fmul <2 x double> %2013, %2031
+  %2036 = fdiv <2 x double> %2022, %2024
+  %2037 = select <2 x i1> %2030, <2 x double> %2007, <2 x double> %2036
+  %2038 = getelementptr inbounds nuw i8, ptr %2020, i64 1872
+  %2039 = load <2 x i64>, ptr %2038, align 16, !tbaa !25, !noalias !81
+  %2040 = getelementptr inbounds nuw i8, ptr %2020, i64 560
+  %2041 = load <2 x double>, ptr %2040, align 16, !tbaa !25, !noalias !81
+  %2042 = fcmp ule <2 x double> %2041, zeroinitializer
+  %2043 = xor <2 x i1> %2027, splat (i1 true)
+  %2044 = select <2 x i1> %2043, <2 x i1> splat (i1 true), <2 x i1> %2042
+  %2045 = getelementptr inbounds nuw i8, ptr %2020, i64 1488
+  %2046 = load <2 x double>, ptr %2045, align 16, !tbaa !25, !noalias !81
+  %2047 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2031, <2 x double> %2046, <2 x double> %2022)
+  %2048 = fcmp ogt <2 x double> %2047, zeroinitializer
+  %2049 = select <2 x i1> %2048, <2 x double> %2047, <2 x double> zeroinitializer
+  %2050 = fmul <2 x double> %2013, %2049
+  %2051 = icmp eq <2 x i64> %2039, zeroinitializer
+  %2052 = select <2 x i1> %2044, <2 x i1> splat (i1 true), <2 x i1> %2051
+  %2053 = select <2 x i1> %2052, <2 x double> %2034, <2 x double> %2050
+  %2054 = select <2 x i1> %2052, <2 x double> %2037, <2 x double> %2046
+  %2055 = select <2 x i1> %2052, <2 x i1> %2030, <2 x i1> zeroinitializer
+  %2056 = select <2 x i1> %2055, <2 x double> %2035, <2 x double> zeroinitializer
+  %2057 = load i64, ptr %131, align 8, !tbaa !20, !noalias !84
+  %2058 = sitofp i64 %2057 to double
+  %2059 = insertelement <2 x double> poison, double %2058, i64 0
+  %2060 = shufflevector <2 x double> %2059, <2 x double> poison, <2 x i32> zeroinitializer
+  %2061 = icmp sgt i64 %2057, 0
+  br i1 %2061, label %2062, label %2125
 
-2044:                                             ; preds = %2034, %2079
-  %2045 = phi <2 x i64> [ splat (i64 -1), %2034 ], [ %2059, %2079 ]
-  %2046 = phi i64 [ %2029, %2034 ], [ %2050, %2079 ]
-  %2047 = phi <2 x double> [ %2032, %2034 ], [ %2095, %2079 ]
-  %2048 = phi <2 x double> [ zeroinitializer, %2034 ], [ %2091, %2079 ]
-  %2049 = phi <2 x double> [ zeroinitializer, %2034 ], [ %2089, %2079 ]
-  %2050 = add nsw i64 %2046, -1
-  %2051 = getelementptr inbounds nuw <2 x double>, ptr %2036, i64 %2050
-  %2052 = load <2 x double>, ptr %2051, align 16, !tbaa !25, !noalias !84
-  %2053 = getelementptr inbounds nuw <2 x double>, ptr %2038, i64 %2050
-  %2054 = load <2 x double>, ptr %2053, align 16, !tbaa !25, !noalias !84
-  %2055 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2054, <2 x double> %1979, <2 x double> %2052)
-  %2056 = fcmp ogt <2 x double> %2055, %1986
-  %2057 = select <2 x i1> %2056, <2 x i64> %2045, <2 x i64> zeroinitializer
-  %2058 = icmp sgt i64 %2046, %2040
-  %2059 = select i1 %2058, <2 x i64> %2057, <2 x i64> zeroinitializer
-  %2060 = icmp slt i64 %2046, %2029
-  br i1 %2060, label %2061, label %2074
+2062:                                             ; preds = %2015
+  %2063 = getelementptr inbounds nuw i8, ptr %2020, i64 1944
+  %2064 = load ptr, ptr %2063, align 8, !tbaa !70, !noalias !84
+  %2065 = getelementptr inbounds nuw i8, ptr %2020, i64 1952
+  %2066 = load ptr, ptr %2065, align 16, !tbaa !71, !noalias !84
+  %2067 = getelementptr inbounds nuw i8, ptr %2020, i64 1888
+  %2068 = load i64, ptr %2067, align 16, !tbaa !30, !noalias !84
+  %2069 = getelementptr inbounds nuw i8, ptr %2020, i64 1968
+  %2070 = getelementptr inbounds nuw i8, ptr %2020, i64 1960
+  %2071 = getelementptr inbounds nuw i8, ptr %2020, i64 1976
+  br label %2072
 
-2061:                                             ; preds = %2044
-  %2062 = load ptr, ptr %2041, align 16, !tbaa !68, !noalias !84
-  %2063 = getelementptr inbounds nuw <2 x double>, ptr %2062, i64 %2046
-  %2064 = load <2 x double>, ptr %2063, align 16, !tbaa !25, !noalias !84
-  %2065 = fsub <2 x double> %2055, %1979
-  %2066 = fmul <2 x double> %2065, %2064
-  %2067 = icmp eq <2 x i64> %2059, %2045
-  %2068 = select <2 x i1> %2067, <2 x double> zeroinitializer, <2 x double> %2066
-  %2069 = fadd <2 x double> %2049, %2068
-  %2070 = fadd <2 x double> %2054, splat (double -1.000000e+00)
-  %2071 = fmul <2 x double> %2070, %2064
-  %2072 = select <2 x i1> %2067, <2 x double> zeroinitializer, <2 x double> %2071
-  %2073 = fadd <2 x double> %2048, %2072
-  br label %2074
-
-2074:                                             ; preds = %2061, %2044
-  %2075 = phi <2 x double> [ %2069, %2061 ], [ %2049, %2044 ]
-  %2076 = phi <2 x double> [ %2073, %2061 ], [ %2048, %2044 ]
-  %2077 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2059)
-  %2078 = icmp eq i64 %2077, 0
-  br i1 %2078, label %2097, label %2079
-
-2079:                                             ; preds = %2074
-  %2080 = load ptr, ptr %2042, align 8, !tbaa !67, !noalias !84
-  %2081 = getelementptr inbounds nuw <2 x double>, ptr %2080, i64 %2050
+2072:                                             ; preds = %2062, %2107
+  %2073 = phi <2 x i64> [ splat (i64 -1), %2062 ], [ %2087, %2107 ]
+  %2074 = phi i64 [ %2057, %2062 ], [ %2078, %2107 ]
+  %2075 = phi <2 x double> [ %2060, %2062 ], [ %2123, %2107 ]
+  %2076 = phi <2 x double> [ zeroinitializer, %2062 ], [ %2119, %2107 ]
+  %2077 = phi <2 x double> [ zeroinitializer, %2062 ], [ %2117, %2107 ]
+  %2078 = add nsw i64 %2074, -1
+  %2079 = getelementptr inbounds nuw <2 x double>, ptr %2064, i64 %2078
+  %2080 = load <2 x double>, ptr %2079, align 16, !tbaa !25, !noalias !84
+  %2081 = getelementptr inbounds nuw <2 x double>, ptr %2066, i64 %2078
   %2082 = load <2 x double>, ptr %2081, align 16, !tbaa !25, !noalias !84
-  %2083 = load ptr, ptr %2043, align 8, !tbaa !69, !noalias !84
-  %2084 = getelementptr inbounds nuw <2 x double>, ptr %2083, i64 %2050
-  %2085 = load <2 x double>, ptr %2084, align 16, !tbaa !25, !noalias !84
-  %2086 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2085, <2 x double> %1979, <2 x double> %2082)
-  %2087 = icmp eq <2 x i64> %2059, zeroinitializer
-  %2088 = select <2 x i1> %2087, <2 x double> zeroinitializer, <2 x double> %2086
-  %2089 = fadd <2 x double> %2075, %2088
-  %2090 = select <2 x i1> %2087, <2 x double> zeroinitializer, <2 x double> %2085
-  %2091 = fadd <2 x double> %2076, %2090
-  %2092 = uitofp nneg i64 %2050 to double
-  %2093 = insertelement <2 x double> poison, double %2092, i64 0
-  %2094 = shufflevector <2 x double> %2093, <2 x double> poison, <2 x i32> zeroinitializer
-  %2095 = select <2 x i1> %2087, <2 x double> %2047, <2 x double> %2094
-  %2096 = icmp samesign ugt i64 %2046, 1
-  br i1 %2096, label %2044, label %2097, !llvm.loop !87
+  %2083 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2082, <2 x double> %2007, <2 x double> %2080)
+  %2084 = fcmp ogt <2 x double> %2083, %2014
+  %2085 = select <2 x i1> %2084, <2 x i64> %2073, <2 x i64> zeroinitializer
+  %2086 = icmp sgt i64 %2074, %2068
+  %2087 = select i1 %2086, <2 x i64> %2085, <2 x i64> zeroinitializer
+  %2088 = icmp slt i64 %2074, %2057
+  br i1 %2088, label %2089, label %2102
 
-2097:                                             ; preds = %2079, %2074, %1987
-  %2098 = phi <2 x double> [ %2032, %1987 ], [ %2047, %2074 ], [ %2095, %2079 ]
-  %2099 = phi <2 x double> [ zeroinitializer, %1987 ], [ %2075, %2074 ], [ %2089, %2079 ]
-  %2100 = phi <2 x double> [ zeroinitializer, %1987 ], [ %2076, %2074 ], [ %2091, %2079 ]
-  %2101 = getelementptr inbounds nuw i8, ptr %1992, i64 1520
-  %2102 = load <2 x double>, ptr %2101, align 16, !tbaa !25, !noalias !81
-  %2103 = getelementptr inbounds nuw i8, ptr %1992, i64 1376
-  %2104 = load <2 x double>, ptr %2103, align 16, !tbaa !25, !noalias !81
-  %2105 = getelementptr inbounds nuw i8, ptr %1992, i64 1760
-  %2106 = load <2 x double>, ptr %2105, align 16, !tbaa !25, !noalias !81
-  %2107 = fneg <2 x double> %2106
-  %2108 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2102, <2 x double> %2104, <2 x double> %2107)
-  %2109 = getelementptr inbounds nuw i8, ptr %1992, i64 1744
-  %2110 = load <2 x double>, ptr %2109, align 16, !tbaa !25, !noalias !81
-  %2111 = fadd <2 x double> %2102, %2110
-  %2112 = getelementptr inbounds nuw i8, ptr %1992, i64 1840
-  %2113 = load <2 x i64>, ptr %2112, align 16, !tbaa !25, !noalias !81
-  %2114 = getelementptr inbounds nuw i8, ptr %1992, i64 2048
-  %2115 = load ptr, ptr %2114, align 16, !tbaa !75, !noalias !81
-  %2116 = load <2 x double>, ptr %2115, align 16, !tbaa !25, !noalias !81
-  %2117 = fmul <2 x double> %2102, %2116
-  %2118 = icmp eq <2 x i64> %2113, zeroinitializer
-  %2119 = select <2 x i1> %2118, <2 x double> %2108, <2 x double> %2117
-  %2120 = getelementptr inbounds nuw i8, ptr %1992, i64 2056
-  %2121 = load ptr, ptr %2120, align 8, !tbaa !76, !noalias !81
-  %2122 = load <2 x double>, ptr %2121, align 16, !tbaa !25, !noalias !81
-  %2123 = fsub <2 x double> splat (double 1.000000e+00), %2122
-  %2124 = fmul <2 x double> %2102, %2123
-  %2125 = select <2 x i1> %2118, <2 x double> %2111, <2 x double> %2124
-  %2126 = fneg <2 x double> %2125
-  %2127 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2126, <2 x double> %1979, <2 x double> %2119)
-  %2128 = fcmp olt <2 x double> %2098, %2032
-  %2129 = and <2 x i1> %1999, %2128
-  %2130 = fcmp ogt <2 x double> %2099, zeroinitializer
-  %2131 = fcmp oge <2 x double> %2127, zeroinitializer
-  %2132 = and <2 x i1> %2130, %2131
-  %2133 = and <2 x i1> %2129, %2132
-  %2134 = sext <2 x i1> %2133 to <2 x i64>
-  %2135 = xor <2 x i64> %2134, splat (i64 -1)
-  %2136 = fadd <2 x double> %2099, %2127
-  %2137 = fcmp ogt <2 x double> %2136, zeroinitializer
-  %2138 = and <2 x i1> %2129, %2137
-  %2139 = select <2 x i1> %2138, <2 x i64> %2135, <2 x i64> zeroinitializer
-  %2140 = or <2 x i64> %2139, %2134
-  %2141 = fmul <2 x double> %1985, %2127
-  %2142 = select <2 x i1> %2133, <2 x double> %2141, <2 x double> zeroinitializer
-  %2143 = icmp eq <2 x i64> %2140, zeroinitializer
-  %2144 = select <2 x i1> %2143, <2 x double> %2025, <2 x double> %2142
-  %2145 = select <2 x i1> %2143, <2 x double> %2026, <2 x double> %1979
-  %2146 = fsub <2 x double> %2100, %2125
-  %2147 = fmul <2 x double> %1985, %2146
-  %2148 = select <2 x i1> %2143, <2 x double> %2028, <2 x double> %2147
-  %2149 = getelementptr inbounds nuw i8, ptr %1992, i64 1408
-  store <2 x double> %2144, ptr %2149, align 16, !tbaa !25, !noalias !81
-  %2150 = getelementptr inbounds nuw i8, ptr %1992, i64 1392
-  store <2 x double> %2145, ptr %2150, align 16, !tbaa !25, !noalias !81
-  %2151 = fmul <2 x double> %1985, %2099
-  %2152 = fmul <2 x double> %1985, %2136
-  %2153 = icmp eq <2 x i64> %2139, zeroinitializer
-  %2154 = select <2 x i1> %2153, <2 x double> zeroinitializer, <2 x double> %2152
-  %2155 = select <2 x i1> %2133, <2 x double> %2151, <2 x double> %2154
-  %2156 = getelementptr inbounds nuw i8, ptr %1992, i64 1424
-  store <2 x double> %2155, ptr %2156, align 16, !tbaa !25, !noalias !81
-  %2157 = load i64, ptr %131, align 8, !tbaa !20, !noalias !81
-  %2158 = sitofp i64 %2157 to double
-  %2159 = insertelement <2 x double> poison, double %2158, i64 0
-  %2160 = shufflevector <2 x double> %2159, <2 x double> poison, <2 x i32> zeroinitializer
-  %2161 = select <2 x i1> %2143, <2 x double> %2160, <2 x double> %2098
-  %2162 = getelementptr inbounds nuw i8, ptr %1992, i64 1440
-  store <2 x double> %2161, ptr %2162, align 16, !tbaa !25, !noalias !81
-  %2163 = getelementptr inbounds nuw i8, ptr %1992, i64 32
-  %2164 = load <2 x double>, ptr %2163, align 16, !tbaa !25, !noalias !81
-  %2165 = fadd <2 x double> %2144, %2155
-  %2166 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2164, <2 x double> %2165, <2 x double> %1989)
-  %2167 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2164, <2 x double> %2148, <2 x double> %1990)
-  %2168 = add nuw nsw i64 %1988, 1
-  %2169 = load i64, ptr %140, align 16, !tbaa !16, !noalias !81
-  %2170 = icmp slt i64 %2168, %2169
-  br i1 %2170, label %1987, label %2171, !llvm.loop !88
+2089:                                             ; preds = %2072
+  %2090 = load ptr, ptr %2069, align 16, !tbaa !68, !noalias !84
+  %2091 = getelementptr inbounds nuw <2 x double>, ptr %2090, i64 %2074
+  %2092 = load <2 x double>, ptr %2091, align 16, !tbaa !25, !noalias !84
+  %2093 = fsub <2 x double> %2083, %2007
+  %2094 = fmul <2 x double> %2093, %2092
+  %2095 = icmp eq <2 x i64> %2087, %2073
+  %2096 = select <2 x i1> %2095, <2 x double> zeroinitializer, <2 x double> %2094
+  %2097 = fadd <2 x double> %2077, %2096
+  %2098 = fadd <2 x double> %2082, splat (double -1.000000e+00)
+  %2099 = fmul <2 x double> %2098, %2092
+  %2100 = select <2 x i1> %2095, <2 x double> zeroinitializer, <2 x double> %2099
+  %2101 = fadd <2 x double> %2076, %2100
+  br label %2102
 
-2171:                                             ; preds = %2097, %1944
-  %2172 = phi <2 x double> [ zeroinitializer, %1944 ], [ %2167, %2097 ]
-  %2173 = phi <2 x double> [ zeroinitializer, %1944 ], [ %2166, %2097 ]
-  %2174 = fsub <2 x double> %1950, %1914
-  %2175 = fcmp ogt <2 x double> %2174, zeroinitializer
-  %2176 = select <2 x i1> %2175, <2 x double> %2174, <2 x double> zeroinitializer
-  %2177 = fadd <2 x double> %1979, splat (double 2.731500e+02)
-  %2178 = fdiv <2 x double> %2176, splat (double 4.615260e+02)
-  %2179 = fadd <2 x double> %1941, %2178
-  %2180 = load <2 x double>, ptr %185, align 16, !tbaa !25
-  %2181 = fdiv <2 x double> %2179, %2180
-  %2182 = fmul <2 x double> %2180, %2181
-  %2183 = fdiv <2 x double> %1950, %2182
-  %2184 = load <2 x double>, ptr %173, align 16, !tbaa !25, !noalias !89
-  %2185 = fsub <2 x double> %1950, %2184
-  %2186 = load <2 x double>, ptr %186, align 16, !tbaa !25, !noalias !89
-  %2187 = fsub <2 x double> %2185, %2186
-  %2188 = load <2 x double>, ptr %187, align 16, !tbaa !25, !noalias !89
-  %2189 = load <2 x double>, ptr %172, align 16, !tbaa !25, !noalias !89
-  %2190 = fcmp une <2 x double> %2189, splat (double 2.000000e+00)
-  %2191 = load <2 x double>, ptr %188, align 16, !tbaa !25, !noalias !89
-  %2192 = select <2 x i1> %2190, <2 x double> zeroinitializer, <2 x double> %2191
-  %2193 = fadd <2 x double> %2188, %2192
-  %2194 = fcmp ule <2 x double> %2185, zeroinitializer
-  %2195 = fcmp ule <2 x double> %2193, zeroinitializer
-  %2196 = or <2 x i1> %2194, %2195
-  %2197 = fmul <2 x double> %2181, splat (double 2.000000e+00)
-  %2198 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2197)
-  %2199 = fmul <2 x double> %2198, %2193
-  %2200 = fadd <2 x double> %2185, splat (double 2.000000e+02)
-  %2201 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %2200)
-  %2202 = select <2 x i1> %2194, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %2201
-  %2203 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2185, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double 2.000000e+02))
-  %2204 = fmul <2 x double> %2203, %2199
-  %2205 = fmul <2 x double> %2202, %2202
-  %2206 = fmul <2 x double> %2202, %2205
-  %2207 = fdiv <2 x double> %2204, %2206
-  %2208 = fmul <2 x double> %2185, %2199
-  %2209 = fdiv <2 x double> %2208, %2202
-  %2210 = select <2 x i1> %2196, <2 x double> zeroinitializer, <2 x double> %2209
-  %2211 = select <2 x i1> %2196, <2 x double> zeroinitializer, <2 x double> %2207
-  %2212 = fcmp ule <2 x double> %2187, zeroinitializer
-  %2213 = load <2 x double>, ptr %189, align 16, !tbaa !25, !noalias !89
-  %2214 = fmul <2 x double> %2187, %2213
-  %2215 = select <2 x i1> %2212, <2 x double> zeroinitializer, <2 x double> %2214
-  %2216 = fadd <2 x double> %2215, %2210
-  %2217 = select <2 x i1> %2212, <2 x double> zeroinitializer, <2 x double> %2213
-  %2218 = fadd <2 x double> %2217, %2211
-  %2219 = load <2 x double>, ptr %190, align 16, !tbaa !25
-  %2220 = fsub <2 x double> %2184, %1950
-  %2221 = fcmp ule <2 x double> %2220, zeroinitializer
-  %2222 = fcmp ule <2 x double> %2219, zeroinitializer
-  %2223 = or <2 x i1> %2221, %2222
-  %2224 = fmul <2 x double> %1943, %2219
-  %2225 = fadd <2 x double> %2220, splat (double 2.000000e+02)
-  %2226 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %2225)
-  %2227 = select <2 x i1> %2221, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %2226
-  %2228 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2220, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double 2.000000e+02))
-  %2229 = fmul <2 x double> %2228, %2224
-  %2230 = fmul <2 x double> %2227, %2227
-  %2231 = fmul <2 x double> %2227, %2230
-  %2232 = fdiv <2 x double> %2229, %2231
-  %2233 = fmul <2 x double> %2220, %2224
-  %2234 = fdiv <2 x double> %2233, %2227
-  %2235 = load <2 x double>, ptr %159, align 16, !tbaa !25, !noalias !92
-  %2236 = load <2 x double>, ptr %175, align 16, !tbaa !25, !noalias !92
-  %2237 = load <2 x double>, ptr %160, align 16, !tbaa !25, !noalias !92
-  %2238 = load <2 x double>, ptr %176, align 16, !tbaa !25, !noalias !92
-  %2239 = fmul <2 x double> %2237, %2238
-  %2240 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2235, <2 x double> %2236, <2 x double> %2239)
-  %2241 = load <2 x double>, ptr %179, align 16, !tbaa !25, !noalias !92
-  %2242 = load <2 x double>, ptr %158, align 16, !tbaa !25, !noalias !92
-  %2243 = load <2 x double>, ptr %177, align 16, !tbaa !25, !noalias !92
-  %2244 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2241, <2 x double> %2242, <2 x double> %2243)
-  %2245 = load <2 x double>, ptr %178, align 16, !tbaa !25, !noalias !92
-  %2246 = fneg <2 x double> %2240
-  %2247 = fmul <2 x double> %2241, %2246
-  %2248 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2243, <2 x double> %2245, <2 x double> %2247)
-  %2249 = fdiv <2 x double> %2248, %2244
-  %2250 = fcmp ogt <2 x double> %2176, splat (double 2.000000e+03)
-  %2251 = select <2 x i1> %2250, <2 x double> %2176, <2 x double> splat (double 2.000000e+03)
-  %2252 = fmul <2 x double> %2251, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2253 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2252)
-  %2254 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2253)
-  %2255 = fmul <2 x double> %2254, %2254
-  %2256 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2254, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %2255)
-  %2257 = fadd <2 x double> %2256, splat (double 0x402DD4891DBECC6B)
-  %2258 = fmul <2 x double> %2254, splat (double 0x40C77A698FD9BCCA)
-  %2259 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2255, <2 x double> splat (double 0x40923C3565924845), <2 x double> %2258)
-  %2260 = fadd <2 x double> %2259, splat (double 0xC0B2D7440748F0B3)
-  %2261 = fmul <2 x double> %2254, splat (double 0xC148A99584203885)
-  %2262 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2255, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %2261)
-  %2263 = fadd <2 x double> %2262, splat (double 0x4118B9E59F2691E5)
-  %2264 = fmul <2 x double> %2263, splat (double 2.000000e+00)
-  %2265 = fneg <2 x double> %2260
-  %2266 = fmul <2 x double> %2257, splat (double 4.000000e+00)
-  %2267 = fneg <2 x double> %2263
-  %2268 = fmul <2 x double> %2266, %2267
-  %2269 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2260, <2 x double> %2260, <2 x double> %2268)
-  %2270 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2269)
-  %2271 = fsub <2 x double> %2265, %2270
-  %2272 = fdiv <2 x double> %2264, %2271
-  %2273 = fadd <2 x double> %2272, splat (double 0x408451671D164BD4)
-  %2274 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2272, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2275 = fmul <2 x double> %2274, splat (double -4.000000e+00)
-  %2276 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2273, <2 x double> %2273, <2 x double> %2275)
-  %2277 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2276)
-  %2278 = fsub <2 x double> %2273, %2277
-  %2279 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2278, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
-  %2280 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2279, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
-  %2281 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2279, <2 x double> %2280, <2 x double> splat (double 0x4142F8368A3D70A4))
-  %2282 = fadd <2 x double> %2279, splat (double 2.731500e+02)
-  %2283 = fcmp ule <2 x double> %2279, %2249
-  %2284 = load <2 x double>, ptr %191, align 16, !tbaa !25, !noalias !92
-  %2285 = fmul <2 x double> %2244, %2284
-  %2286 = fadd <2 x double> %2244, %2284
-  %2287 = fdiv <2 x double> %2285, %2286
-  %2288 = fdiv <2 x double> %2287, %2281
-  %2289 = fmul <2 x double> %2282, splat (double 4.615260e+02)
-  %2290 = fmul <2 x double> %2251, %2281
-  %2291 = fmul <2 x double> %2279, %2284
-  %2292 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2249, <2 x double> %2244, <2 x double> %2291)
-  %2293 = fdiv <2 x double> %2292, %2286
-  %2294 = select <2 x i1> %2283, <2 x double> %2249, <2 x double> %2293
-  store <2 x double> %2294, ptr %181, align 16, !tbaa !25, !noalias !92
-  %2295 = fsub <2 x double> %2279, %2249
-  %2296 = fmul <2 x double> %2295, %2288
-  %2297 = select <2 x i1> %2283, <2 x double> zeroinitializer, <2 x double> %2296
-  %2298 = fmul <2 x double> %2177, splat (double 4.615260e+02)
-  %2299 = fmul <2 x double> %2177, %2298
-  %2300 = fmul <2 x double> %1950, %1981
-  %2301 = fdiv <2 x double> %2299, %2300
-  %2302 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2242, <2 x double> %1950, <2 x double> %1925)
-  %2303 = fsub <2 x double> %2173, %2297
-  %2304 = fmul <2 x double> %2303, splat (double -4.615260e+02)
-  %2305 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1928, <2 x double> %2302, <2 x double> %2304)
-  %2306 = fmul <2 x double> %2234, splat (double -2.870530e+02)
-  %2307 = select <2 x i1> %2223, <2 x double> splat (double -0.000000e+00), <2 x double> %2306
-  %2308 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2183, <2 x double> %2216, <2 x double> %2307)
-  %2309 = fadd <2 x double> %2308, %2305
-  %2310 = fneg <2 x double> %2282
-  %2311 = fmul <2 x double> %2289, %2310
-  %2312 = fdiv <2 x double> %2311, %2290
-  %2313 = fmul <2 x double> %2312, %2288
-  %2314 = select <2 x i1> %2283, <2 x double> splat (double -0.000000e+00), <2 x double> %2313
-  %2315 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2172, <2 x double> %2301, <2 x double> %2314)
-  %2316 = fmul <2 x double> %2315, splat (double -4.615260e+02)
-  %2317 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1928, <2 x double> %2242, <2 x double> %2316)
-  %2318 = fmul <2 x double> %2232, splat (double 2.870530e+02)
-  %2319 = select <2 x i1> %2223, <2 x double> zeroinitializer, <2 x double> %2318
-  %2320 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2183, <2 x double> %2218, <2 x double> %2319)
-  %2321 = fadd <2 x double> %2320, %2317
-  %2322 = fcmp ule <2 x double> %2309, zeroinitializer
-  %2323 = fcmp olt <2 x double> %1947, %1950
-  %2324 = select <2 x i1> %2322, <2 x i1> splat (i1 true), <2 x i1> %2323
-  %2325 = select <2 x i1> %2324, <2 x double> %1947, <2 x double> %1950
-  %2326 = fcmp ogt <2 x double> %1946, %1950
-  %2327 = select <2 x i1> %2326, <2 x double> %1946, <2 x double> %1950
-  %2328 = select <2 x i1> %2322, <2 x double> %2327, <2 x double> %1946
-  %2329 = fdiv <2 x double> %2309, %2321
-  %2330 = fsub <2 x double> %1950, %2329
-  %2331 = fcmp uge <2 x double> %2328, %2330
-  %2332 = fcmp uge <2 x double> %2330, %2325
-  %2333 = or <2 x i1> %2331, %2332
-  %2334 = fadd <2 x double> %2328, %2325
-  %2335 = fmul <2 x double> %2334, splat (double 5.000000e-01)
-  %2336 = select <2 x i1> %2333, <2 x double> %2335, <2 x double> %2330
-  %2337 = fsub <2 x double> %2336, %1950
-  %2338 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %2337)
-  %2339 = fcmp oge <2 x double> %2338, splat (double 2.000000e-01)
-  %2340 = select <2 x i1> %2339, <2 x i64> %1948, <2 x i64> zeroinitializer
-  %2341 = icmp eq <2 x i64> %2340, zeroinitializer
-  %2342 = select <2 x i1> %2341, <2 x double> %1950, <2 x double> %2336
-  %2343 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2340)
-  %2344 = icmp ne i64 %2343, 0
-  %2345 = add nuw nsw i32 %1949, 1
-  %2346 = icmp samesign ult i32 %1949, 59
-  %2347 = select i1 %2344, i1 %2346, i1 false
-  br i1 %2347, label %1944, label %2348, !llvm.loop !95
+2102:                                             ; preds = %2089, %2072
+  %2103 = phi <2 x double> [ %2097, %2089 ], [ %2077, %2072 ]
+  %2104 = phi <2 x double> [ %2101, %2089 ], [ %2076, %2072 ]
+  %2105 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2087)
+  %2106 = icmp eq i64 %2105, 0
+  br i1 %2106, label %2125, label %2107
 
-2348:                                             ; preds = %2171
-  %2349 = load <2 x double>, ptr %159, align 16, !tbaa !25
-  %2350 = load <2 x double>, ptr %192, align 16, !tbaa !25
-  %2351 = load <2 x double>, ptr %160, align 16, !tbaa !25
-  %2352 = load <2 x double>, ptr %193, align 16, !tbaa !25
-  %2353 = fmul <2 x double> %2351, %2352
-  %2354 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2349, <2 x double> %2350, <2 x double> %2353)
-  %2355 = load <2 x double>, ptr %190, align 16, !tbaa !25
-  %2356 = load <2 x double>, ptr %173, align 16, !tbaa !25
-  %2357 = fsub <2 x double> %2356, %2342
-  %2358 = fcmp ule <2 x double> %2357, zeroinitializer
-  %2359 = fcmp ule <2 x double> %2355, zeroinitializer
-  %2360 = or <2 x i1> %2359, %2358
-  %2361 = fmul <2 x double> %1943, %2355
-  %2362 = fadd <2 x double> %2357, splat (double 2.000000e+02)
-  %2363 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %2362)
-  %2364 = select <2 x i1> %2358, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %2363
-  %2365 = fmul <2 x double> %2361, %2357
-  %2366 = fdiv <2 x double> %2365, %2364
-  %2367 = fmul <2 x double> %2366, splat (double 2.870530e+02)
-  %2368 = select <2 x i1> %2360, <2 x double> zeroinitializer, <2 x double> %2367
-  %2369 = fdiv <2 x double> %2368, %1928
-  %2370 = fsub <2 x double> %2369, %2354
-  %2371 = load <2 x double>, ptr %158, align 16, !tbaa !25
-  %2372 = load <2 x double>, ptr %184, align 16, !tbaa !25
-  %2373 = fmul <2 x double> %2181, %2372
-  %2374 = fdiv <2 x double> %2216, %2373
-  %2375 = fadd <2 x double> %2371, %2374
-  %2376 = fdiv <2 x double> %2370, %2375
-  %2377 = fcmp ogt <2 x double> %2376, zeroinitializer
-  %2378 = select <2 x i1> %2377, <2 x double> %2376, <2 x double> zeroinitializer
-  %2379 = fcmp olt <2 x double> %2378, %2342
-  %2380 = select <2 x i1> %2379, <2 x double> %2378, <2 x double> %2342
-  %2381 = load <2 x double>, ptr %180, align 16, !tbaa !25
-  %2382 = select <2 x i1> %1939, <2 x double> %2381, <2 x double> %2380
-  store <2 x double> %2382, ptr %180, align 16, !tbaa !25
-  %2383 = select <2 x i1> %1939, <2 x double> %1916, <2 x double> %2294
-  store <2 x double> %2383, ptr %181, align 16, !tbaa !25
-  store <2 x double> %2342, ptr %174, align 16, !tbaa !25
-  store <2 x double> %1979, ptr %194, align 16, !tbaa !25
-  %2384 = load i64, ptr %140, align 16, !tbaa !16
-  br label %2555
+2107:                                             ; preds = %2102
+  %2108 = load ptr, ptr %2070, align 8, !tbaa !67, !noalias !84
+  %2109 = getelementptr inbounds nuw <2 x double>, ptr %2108, i64 %2078
+  %2110 = load <2 x double>, ptr %2109, align 16, !tbaa !25, !noalias !84
+  %2111 = load ptr, ptr %2071, align 8, !tbaa !69, !noalias !84
+  %2112 = getelementptr inbounds nuw <2 x double>, ptr %2111, i64 %2078
+  %2113 = load <2 x double>, ptr %2112, align 16, !tbaa !25, !noalias !84
+  %2114 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2113, <2 x double> %2007, <2 x double> %2110)
+  %2115 = icmp eq <2 x i64> %2087, zeroinitializer
+  %2116 = select <2 x i1> %2115, <2 x double> zeroinitializer, <2 x double> %2114
+  %2117 = fadd <2 x double> %2103, %2116
+  %2118 = select <2 x i1> %2115, <2 x double> zeroinitializer, <2 x double> %2113
+  %2119 = fadd <2 x double> %2104, %2118
+  %2120 = uitofp nneg i64 %2078 to double
+  %2121 = insertelement <2 x double> poison, double %2120, i64 0
+  %2122 = shufflevector <2 x double> %2121, <2 x double> poison, <2 x i32> zeroinitializer
+  %2123 = select <2 x i1> %2115, <2 x double> %2075, <2 x double> %2122
+  %2124 = icmp samesign ugt i64 %2074, 1
+  br i1 %2124, label %2072, label %2125, !llvm.loop !87
 
-2385:                                             ; preds = %1895
-  store <2 x double> %1897, ptr %194, align 16, !tbaa !25
-  %2386 = load i64, ptr %140, align 16, !tbaa !16, !noalias !96
-  %2387 = icmp sgt i64 %2386, 0
-  br i1 %2387, label %2388, label %2558
+2125:                                             ; preds = %2107, %2102, %2015
+  %2126 = phi <2 x double> [ %2060, %2015 ], [ %2075, %2102 ], [ %2123, %2107 ]
+  %2127 = phi <2 x double> [ zeroinitializer, %2015 ], [ %2103, %2102 ], [ %2117, %2107 ]
+  %2128 = phi <2 x double> [ zeroinitializer, %2015 ], [ %2104, %2102 ], [ %2119, %2107 ]
+  %2129 = getelementptr inbounds nuw i8, ptr %2020, i64 1520
+  %2130 = load <2 x double>, ptr %2129, align 16, !tbaa !25, !noalias !81
+  %2131 = getelementptr inbounds nuw i8, ptr %2020, i64 1376
+  %2132 = load <2 x double>, ptr %2131, align 16, !tbaa !25, !noalias !81
+  %2133 = getelementptr inbounds nuw i8, ptr %2020, i64 1760
+  %2134 = load <2 x double>, ptr %2133, align 16, !tbaa !25, !noalias !81
+  %2135 = fneg <2 x double> %2134
+  %2136 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2130, <2 x double> %2132, <2 x double> %2135)
+  %2137 = getelementptr inbounds nuw i8, ptr %2020, i64 1744
+  %2138 = load <2 x double>, ptr %2137, align 16, !tbaa !25, !noalias !81
+  %2139 = fadd <2 x double> %2130, %2138
+  %2140 = getelementptr inbounds nuw i8, ptr %2020, i64 1840
+  %2141 = load <2 x i64>, ptr %2140, align 16, !tbaa !25, !noalias !81
+  %2142 = getelementptr inbounds nuw i8, ptr %2020, i64 2048
+  %2143 = load ptr, ptr %2142, align 16, !tbaa !75, !noalias !81
+  %2144 = load <2 x double>, ptr %2143, align 16, !tbaa !25, !noalias !81
+  %2145 = fmul <2 x double> %2130, %2144
+  %2146 = icmp eq <2 x i64> %2141, zeroinitializer
+  %2147 = select <2 x i1> %2146, <2 x double> %2136, <2 x double> %2145
+  %2148 = getelementptr inbounds nuw i8, ptr %2020, i64 2056
+  %2149 = load ptr, ptr %2148, align 8, !tbaa !76, !noalias !81
+  %2150 = load <2 x double>, ptr %2149, align 16, !tbaa !25, !noalias !81
+  %2151 = fsub <2 x double> splat (double 1.000000e+00), %2150
+  %2152 = fmul <2 x double> %2130, %2151
+  %2153 = select <2 x i1> %2146, <2 x double> %2139, <2 x double> %2152
+  %2154 = fneg <2 x double> %2153
+  %2155 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2154, <2 x double> %2007, <2 x double> %2147)
+  %2156 = fcmp olt <2 x double> %2126, %2060
+  %2157 = and <2 x i1> %2027, %2156
+  %2158 = fcmp ogt <2 x double> %2127, zeroinitializer
+  %2159 = fcmp oge <2 x double> %2155, zeroinitializer
+  %2160 = and <2 x i1> %2158, %2159
+  %2161 = and <2 x i1> %2157, %2160
+  %2162 = sext <2 x i1> %2161 to <2 x i64>
+  %2163 = xor <2 x i64> %2162, splat (i64 -1)
+  %2164 = fadd <2 x double> %2127, %2155
+  %2165 = fcmp ogt <2 x double> %2164, zeroinitializer
+  %2166 = and <2 x i1> %2157, %2165
+  %2167 = select <2 x i1> %2166, <2 x i64> %2163, <2 x i64> zeroinitializer
+  %2168 = or <2 x i64> %2167, %2162
+  %2169 = fmul <2 x double> %2013, %2155
+  %2170 = select <2 x i1> %2161, <2 x double> %2169, <2 x double> zeroinitializer
+  %2171 = icmp eq <2 x i64> %2168, zeroinitializer
+  %2172 = select <2 x i1> %2171, <2 x double> %2053, <2 x double> %2170
+  %2173 = select <2 x i1> %2171, <2 x double> %2054, <2 x double> %2007
+  %2174 = fsub <2 x double> %2128, %2153
+  %2175 = fmul <2 x double> %2013, %2174
+  %2176 = select <2 x i1> %2171, <2 x double> %2056, <2 x double> %2175
+  %2177 = getelementptr inbounds nuw i8, ptr %2020, i64 1408
+  store <2 x double> %2172, ptr %2177, align 16, !tbaa !25, !noalias !81
+  %2178 = getelementptr inbounds nuw i8, ptr %2020, i64 1392
+  store <2 x double> %2173, ptr %2178, align 16, !tbaa !25, !noalias !81
+  %2179 = fmul <2 x double> %2013, %2127
+  %2180 = fmul <2 x double> %2013, %2164
+  %2181 = icmp eq <2 x i64> %2167, zeroinitializer
+  %2182 = select <2 x i1> %2181, <2 x double> zeroinitializer, <2 x double> %2180
+  %2183 = select <2 x i1> %2161, <2 x double> %2179, <2 x double> %2182
+  %2184 = getelementptr inbounds nuw i8, ptr %2020, i64 1424
+  store <2 x double> %2183, ptr %2184, align 16, !tbaa !25, !noalias !81
+  %2185 = load i64, ptr %131, align 8, !tbaa !20, !noalias !81
+  %2186 = sitofp i64 %2185 to double
+  %2187 = insertelement <2 x double> poison, double %2186, i64 0
+  %2188 = shufflevector <2 x double> %2187, <2 x double> poison, <2 x i32> zeroinitializer
+  %2189 = select <2 x i1> %2171, <2 x double> %2188, <2 x double> %2126
+  %2190 = getelementptr inbounds nuw i8, ptr %2020, i64 1440
+  store <2 x double> %2189, ptr %2190, align 16, !tbaa !25, !noalias !81
+  %2191 = getelementptr inbounds nuw i8, ptr %2020, i64 32
+  %2192 = load <2 x double>, ptr %2191, align 16, !tbaa !25, !noalias !81
+  %2193 = fadd <2 x double> %2172, %2183
+  %2194 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2192, <2 x double> %2193, <2 x double> %2017)
+  %2195 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2192, <2 x double> %2176, <2 x double> %2018)
+  %2196 = add nuw nsw i64 %2016, 1
+  %2197 = load i64, ptr %140, align 16, !tbaa !16, !noalias !81
+  %2198 = icmp slt i64 %2196, %2197
+  br i1 %2198, label %2015, label %2199, !llvm.loop !88
 
-2388:                                             ; preds = %2385
-  %2389 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1897, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
-  %2390 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1897, <2 x double> %2389, <2 x double> splat (double 0x4142F8368A3D70A4))
-  %2391 = fdiv <2 x double> splat (double 1.000000e+00), %2390
-  %2392 = fadd <2 x double> %1897, splat (double 1.000000e-09)
-  br label %2393
+2199:                                             ; preds = %2125, %1972
+  %2200 = phi <2 x double> [ zeroinitializer, %1972 ], [ %2195, %2125 ]
+  %2201 = phi <2 x double> [ zeroinitializer, %1972 ], [ %2194, %2125 ]
+  %2202 = fsub <2 x double> %1978, %1942
+  %2203 = fcmp ogt <2 x double> %2202, zeroinitializer
+  %2204 = select <2 x i1> %2203, <2 x double> %2202, <2 x double> zeroinitializer
+  %2205 = fadd <2 x double> %2007, splat (double 2.731500e+02)
+  %2206 = fdiv <2 x double> %2204, splat (double 4.615260e+02)
+  %2207 = fadd <2 x double> %1969, %2206
+  %2208 = load <2 x double>, ptr %192, align 16, !tbaa !25
+  %2209 = fdiv <2 x double> %2207, %2208
+  %2210 = fmul <2 x double> %2208, %2209
+  %2211 = fdiv <2 x double> %1978, %2210
+  %2212 = load <2 x double>, ptr %180, align 16, !tbaa !25, !noalias !89
+  %2213 = fsub <2 x double> %1978, %2212
+  %2214 = load <2 x double>, ptr %193, align 16, !tbaa !25, !noalias !89
+  %2215 = fsub <2 x double> %2213, %2214
+  %2216 = load <2 x double>, ptr %194, align 16, !tbaa !25, !noalias !89
+  %2217 = load <2 x double>, ptr %150, align 16, !tbaa !25, !noalias !89
+  %2218 = fcmp une <2 x double> %2217, splat (double 2.000000e+00)
+  %2219 = load <2 x double>, ptr %195, align 16, !tbaa !25, !noalias !89
+  %2220 = select <2 x i1> %2218, <2 x double> zeroinitializer, <2 x double> %2219
+  %2221 = fadd <2 x double> %2216, %2220
+  %2222 = fcmp ule <2 x double> %2213, zeroinitializer
+  %2223 = fcmp ule <2 x double> %2221, zeroinitializer
+  %2224 = or <2 x i1> %2222, %2223
+  %2225 = fmul <2 x double> %2209, splat (double 2.000000e+00)
+  %2226 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2225)
+  %2227 = fmul <2 x double> %2226, %2221
+  %2228 = fadd <2 x double> %2213, splat (double 2.000000e+02)
+  %2229 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %2228)
+  %2230 = select <2 x i1> %2222, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %2229
+  %2231 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2213, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double 2.000000e+02))
+  %2232 = fmul <2 x double> %2231, %2227
+  %2233 = fmul <2 x double> %2230, %2230
+  %2234 = fmul <2 x double> %2230, %2233
+  %2235 = fdiv <2 x double> %2232, %2234
+  %2236 = fmul <2 x double> %2213, %2227
+  %2237 = fdiv <2 x double> %2236, %2230
+  %2238 = select <2 x i1> %2224, <2 x double> zeroinitializer, <2 x double> %2237
+  %2239 = select <2 x i1> %2224, <2 x double> zeroinitializer, <2 x double> %2235
+  %2240 = fcmp ule <2 x double> %2215, zeroinitializer
+  %2241 = load <2 x double>, ptr %196, align 16, !tbaa !25, !noalias !89
+  %2242 = fmul <2 x double> %2215, %2241
+  %2243 = select <2 x i1> %2240, <2 x double> zeroinitializer, <2 x double> %2242
+  %2244 = fadd <2 x double> %2243, %2238
+  %2245 = select <2 x i1> %2240, <2 x double> zeroinitializer, <2 x double> %2241
+  %2246 = fadd <2 x double> %2245, %2239
+  %2247 = load <2 x double>, ptr %197, align 16, !tbaa !25
+  %2248 = fsub <2 x double> %2212, %1978
+  %2249 = fcmp ule <2 x double> %2248, zeroinitializer
+  %2250 = fcmp ule <2 x double> %2247, zeroinitializer
+  %2251 = or <2 x i1> %2249, %2250
+  %2252 = fmul <2 x double> %1971, %2247
+  %2253 = fadd <2 x double> %2248, splat (double 2.000000e+02)
+  %2254 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %2253)
+  %2255 = select <2 x i1> %2249, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %2254
+  %2256 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2248, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double 2.000000e+02))
+  %2257 = fmul <2 x double> %2256, %2252
+  %2258 = fmul <2 x double> %2255, %2255
+  %2259 = fmul <2 x double> %2255, %2258
+  %2260 = fdiv <2 x double> %2257, %2259
+  %2261 = fmul <2 x double> %2248, %2252
+  %2262 = fdiv <2 x double> %2261, %2255
+  %2263 = load <2 x double>, ptr %160, align 16, !tbaa !25, !noalias !92
+  %2264 = load <2 x double>, ptr %182, align 16, !tbaa !25, !noalias !92
+  %2265 = load <2 x double>, ptr %161, align 16, !tbaa !25, !noalias !92
+  %2266 = load <2 x double>, ptr %183, align 16, !tbaa !25, !noalias !92
+  %2267 = fmul <2 x double> %2265, %2266
+  %2268 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2263, <2 x double> %2264, <2 x double> %2267)
+  %2269 = load <2 x double>, ptr %186, align 16, !tbaa !25, !noalias !92
+  %2270 = load <2 x double>, ptr %159, align 16, !tbaa !25, !noalias !92
+  %2271 = load <2 x double>, ptr %184, align 16, !tbaa !25, !noalias !92
+  %2272 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2269, <2 x double> %2270, <2 x double> %2271)
+  %2273 = load <2 x double>, ptr %185, align 16, !tbaa !25, !noalias !92
+  %2274 = fneg <2 x double> %2268
+  %2275 = fmul <2 x double> %2269, %2274
+  %2276 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2271, <2 x double> %2273, <2 x double> %2275)
+  %2277 = fdiv <2 x double> %2276, %2272
+  %2278 = fcmp ogt <2 x double> %2204, splat (double 2.000000e+03)
+  %2279 = select <2 x i1> %2278, <2 x double> %2204, <2 x double> splat (double 2.000000e+03)
+  %2280 = fmul <2 x double> %2279, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2281 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2280)
+  %2282 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2281)
+  %2283 = fmul <2 x double> %2282, %2282
+  %2284 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2282, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %2283)
+  %2285 = fadd <2 x double> %2284, splat (double 0x402DD4891DBECC6B)
+  %2286 = fmul <2 x double> %2282, splat (double 0x40C77A698FD9BCCA)
+  %2287 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2283, <2 x double> splat (double 0x40923C3565924845), <2 x double> %2286)
+  %2288 = fadd <2 x double> %2287, splat (double 0xC0B2D7440748F0B3)
+  %2289 = fmul <2 x double> %2282, splat (double 0xC148A99584203885)
+  %2290 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2283, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %2289)
+  %2291 = fadd <2 x double> %2290, splat (double 0x4118B9E59F2691E5)
+  %2292 = fmul <2 x double> %2291, splat (double 2.000000e+00)
+  %2293 = fneg <2 x double> %2288
+  %2294 = fmul <2 x double> %2285, splat (double 4.000000e+00)
+  %2295 = fneg <2 x double> %2291
+  %2296 = fmul <2 x double> %2294, %2295
+  %2297 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2288, <2 x double> %2288, <2 x double> %2296)
+  %2298 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2297)
+  %2299 = fsub <2 x double> %2293, %2298
+  %2300 = fdiv <2 x double> %2292, %2299
+  %2301 = fadd <2 x double> %2300, splat (double 0x408451671D164BD4)
+  %2302 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2300, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2303 = fmul <2 x double> %2302, splat (double -4.000000e+00)
+  %2304 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2301, <2 x double> %2301, <2 x double> %2303)
+  %2305 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2304)
+  %2306 = fsub <2 x double> %2301, %2305
+  %2307 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2306, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
+  %2308 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2307, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %2309 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2307, <2 x double> %2308, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %2310 = fadd <2 x double> %2307, splat (double 2.731500e+02)
+  %2311 = fcmp ule <2 x double> %2307, %2277
+  %2312 = load <2 x double>, ptr %198, align 16, !tbaa !25, !noalias !92
+  %2313 = fmul <2 x double> %2272, %2312
+  %2314 = fadd <2 x double> %2272, %2312
+  %2315 = fdiv <2 x double> %2313, %2314
+  %2316 = fdiv <2 x double> %2315, %2309
+  %2317 = fmul <2 x double> %2310, splat (double 4.615260e+02)
+  %2318 = fmul <2 x double> %2279, %2309
+  %2319 = fmul <2 x double> %2307, %2312
+  %2320 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2277, <2 x double> %2272, <2 x double> %2319)
+  %2321 = fdiv <2 x double> %2320, %2314
+  %2322 = select <2 x i1> %2311, <2 x double> %2277, <2 x double> %2321
+  store <2 x double> %2322, ptr %188, align 16, !tbaa !25, !noalias !92
+  %2323 = fsub <2 x double> %2307, %2277
+  %2324 = fmul <2 x double> %2323, %2316
+  %2325 = select <2 x i1> %2311, <2 x double> zeroinitializer, <2 x double> %2324
+  %2326 = fmul <2 x double> %2205, splat (double 4.615260e+02)
+  %2327 = fmul <2 x double> %2205, %2326
+  %2328 = fmul <2 x double> %1978, %2009
+  %2329 = fdiv <2 x double> %2327, %2328
+  %2330 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2270, <2 x double> %1978, <2 x double> %1953)
+  %2331 = fsub <2 x double> %2201, %2325
+  %2332 = fmul <2 x double> %2331, splat (double -4.615260e+02)
+  %2333 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1956, <2 x double> %2330, <2 x double> %2332)
+  %2334 = fmul <2 x double> %2262, splat (double -2.870530e+02)
+  %2335 = select <2 x i1> %2251, <2 x double> splat (double -0.000000e+00), <2 x double> %2334
+  %2336 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2211, <2 x double> %2244, <2 x double> %2335)
+  %2337 = fadd <2 x double> %2336, %2333
+  %2338 = fneg <2 x double> %2310
+  %2339 = fmul <2 x double> %2317, %2338
+  %2340 = fdiv <2 x double> %2339, %2318
+  %2341 = fmul <2 x double> %2340, %2316
+  %2342 = select <2 x i1> %2311, <2 x double> splat (double -0.000000e+00), <2 x double> %2341
+  %2343 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2200, <2 x double> %2329, <2 x double> %2342)
+  %2344 = fmul <2 x double> %2343, splat (double -4.615260e+02)
+  %2345 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1956, <2 x double> %2270, <2 x double> %2344)
+  %2346 = fmul <2 x double> %2260, splat (double 2.870530e+02)
+  %2347 = select <2 x i1> %2251, <2 x double> zeroinitializer, <2 x double> %2346
+  %2348 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2211, <2 x double> %2246, <2 x double> %2347)
+  %2349 = fadd <2 x double> %2348, %2345
+  %2350 = fcmp ule <2 x double> %2337, zeroinitializer
+  %2351 = fcmp olt <2 x double> %1975, %1978
+  %2352 = select <2 x i1> %2350, <2 x i1> splat (i1 true), <2 x i1> %2351
+  %2353 = select <2 x i1> %2352, <2 x double> %1975, <2 x double> %1978
+  %2354 = fcmp ogt <2 x double> %1974, %1978
+  %2355 = select <2 x i1> %2354, <2 x double> %1974, <2 x double> %1978
+  %2356 = select <2 x i1> %2350, <2 x double> %2355, <2 x double> %1974
+  %2357 = fdiv <2 x double> %2337, %2349
+  %2358 = fsub <2 x double> %1978, %2357
+  %2359 = fcmp uge <2 x double> %2356, %2358
+  %2360 = fcmp uge <2 x double> %2358, %2353
+  %2361 = or <2 x i1> %2359, %2360
+  %2362 = fadd <2 x double> %2356, %2353
+  %2363 = fmul <2 x double> %2362, splat (double 5.000000e-01)
+  %2364 = select <2 x i1> %2361, <2 x double> %2363, <2 x double> %2358
+  %2365 = fsub <2 x double> %2364, %1978
+  %2366 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %2365)
+  %2367 = fcmp oge <2 x double> %2366, splat (double 2.000000e-01)
+  %2368 = select <2 x i1> %2367, <2 x i64> %1976, <2 x i64> zeroinitializer
+  %2369 = icmp eq <2 x i64> %2368, zeroinitializer
+  %2370 = select <2 x i1> %2369, <2 x double> %1978, <2 x double> %2364
+  %2371 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2368)
+  %2372 = icmp ne i64 %2371, 0
+  %2373 = add nuw nsw i32 %1977, 1
+  %2374 = icmp samesign ult i32 %1977, 59
+  %2375 = select i1 %2372, i1 %2374, i1 false
+  br i1 %2375, label %1972, label %2376, !llvm.loop !95
 
-2393:                                             ; preds = %2388, %2490
-  %2394 = phi i64 [ 0, %2388 ], [ %2552, %2490 ]
-  %2395 = load ptr, ptr %141, align 8, !tbaa !27, !noalias !96
-  %2396 = getelementptr inbounds nuw %struct.Piece, ptr %2395, i64 %2394
-  %2397 = getelementptr inbounds nuw i8, ptr %2396, i64 1456
-  %2398 = load <2 x double>, ptr %2397, align 16, !tbaa !25, !noalias !96
-  %2399 = getelementptr inbounds nuw i8, ptr %2396, i64 1472
-  %2400 = load <2 x double>, ptr %2399, align 16, !tbaa !25, !noalias !96
-  %2401 = getelementptr inbounds nuw i8, ptr %2396, i64 1824
-  %2402 = load <2 x double>, ptr %2401, align 16, !tbaa !25, !noalias !96
-  %2403 = fcmp ule <2 x double> %2402, splat (double 1.000000e+00)
-  %2404 = fmul <2 x double> %1897, %2400
-  %2405 = fcmp ogt <2 x double> %2398, %2404
-  %2406 = and <2 x i1> %2403, %2405
-  %2407 = fneg <2 x double> %2400
-  %2408 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2407, <2 x double> %1897, <2 x double> %2398)
-  %2409 = fmul <2 x double> %2391, %2408
-  %2410 = select <2 x i1> %2406, <2 x double> %2409, <2 x double> zeroinitializer
-  %2411 = fdiv <2 x double> %2398, %2400
-  %2412 = select <2 x i1> %2406, <2 x double> %1897, <2 x double> %2411
-  %2413 = getelementptr inbounds nuw i8, ptr %2396, i64 1872
-  %2414 = load <2 x i64>, ptr %2413, align 16, !tbaa !25, !noalias !96
-  %2415 = getelementptr inbounds nuw i8, ptr %2396, i64 560
-  %2416 = load <2 x double>, ptr %2415, align 16, !tbaa !25, !noalias !96
-  %2417 = fcmp ule <2 x double> %2416, zeroinitializer
-  %2418 = xor <2 x i1> %2403, splat (i1 true)
-  %2419 = select <2 x i1> %2418, <2 x i1> splat (i1 true), <2 x i1> %2417
-  %2420 = getelementptr inbounds nuw i8, ptr %2396, i64 1488
-  %2421 = load <2 x double>, ptr %2420, align 16, !tbaa !25, !noalias !96
-  %2422 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2407, <2 x double> %2421, <2 x double> %2398)
-  %2423 = fcmp ogt <2 x double> %2422, zeroinitializer
-  %2424 = select <2 x i1> %2423, <2 x double> %2422, <2 x double> zeroinitializer
-  %2425 = fmul <2 x double> %2391, %2424
-  %2426 = icmp eq <2 x i64> %2414, zeroinitializer
-  %2427 = select <2 x i1> %2419, <2 x i1> splat (i1 true), <2 x i1> %2426
-  %2428 = select <2 x i1> %2427, <2 x double> %2410, <2 x double> %2425
-  %2429 = select <2 x i1> %2427, <2 x double> %2412, <2 x double> %2421
-  %2430 = load i64, ptr %131, align 8, !tbaa !20, !noalias !99
-  %2431 = sitofp i64 %2430 to double
-  %2432 = insertelement <2 x double> poison, double %2431, i64 0
-  %2433 = shufflevector <2 x double> %2432, <2 x double> poison, <2 x i32> zeroinitializer
-  %2434 = icmp sgt i64 %2430, 0
-  br i1 %2434, label %2435, label %2490
+2376:                                             ; preds = %2199
+  %2377 = load <2 x double>, ptr %160, align 16, !tbaa !25
+  %2378 = load <2 x double>, ptr %199, align 16, !tbaa !25
+  %2379 = load <2 x double>, ptr %161, align 16, !tbaa !25
+  %2380 = load <2 x double>, ptr %200, align 16, !tbaa !25
+  %2381 = fmul <2 x double> %2379, %2380
+  %2382 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2377, <2 x double> %2378, <2 x double> %2381)
+  %2383 = load <2 x double>, ptr %197, align 16, !tbaa !25
+  %2384 = load <2 x double>, ptr %180, align 16, !tbaa !25
+  %2385 = fsub <2 x double> %2384, %2370
+  %2386 = fcmp ule <2 x double> %2385, zeroinitializer
+  %2387 = fcmp ule <2 x double> %2383, zeroinitializer
+  %2388 = or <2 x i1> %2387, %2386
+  %2389 = fmul <2 x double> %1971, %2383
+  %2390 = fadd <2 x double> %2385, splat (double 2.000000e+02)
+  %2391 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %2390)
+  %2392 = select <2 x i1> %2386, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %2391
+  %2393 = fmul <2 x double> %2389, %2385
+  %2394 = fdiv <2 x double> %2393, %2392
+  %2395 = fmul <2 x double> %2394, splat (double 2.870530e+02)
+  %2396 = select <2 x i1> %2388, <2 x double> zeroinitializer, <2 x double> %2395
+  %2397 = fdiv <2 x double> %2396, %1956
+  %2398 = fsub <2 x double> %2397, %2382
+  %2399 = load <2 x double>, ptr %159, align 16, !tbaa !25
+  %2400 = load <2 x double>, ptr %191, align 16, !tbaa !25
+  %2401 = fmul <2 x double> %2209, %2400
+  %2402 = fdiv <2 x double> %2244, %2401
+  %2403 = fadd <2 x double> %2399, %2402
+  %2404 = fdiv <2 x double> %2398, %2403
+  %2405 = fcmp ogt <2 x double> %2404, zeroinitializer
+  %2406 = select <2 x i1> %2405, <2 x double> %2404, <2 x double> zeroinitializer
+  %2407 = fcmp olt <2 x double> %2406, %2370
+  %2408 = select <2 x i1> %2407, <2 x double> %2406, <2 x double> %2370
+  %2409 = load <2 x double>, ptr %187, align 16, !tbaa !25
+  %2410 = select <2 x i1> %1967, <2 x double> %2409, <2 x double> %2408
+  store <2 x double> %2410, ptr %187, align 16, !tbaa !25
+  %2411 = select <2 x i1> %1967, <2 x double> %1944, <2 x double> %2322
+  store <2 x double> %2411, ptr %188, align 16, !tbaa !25
+  store <2 x double> %2370, ptr %181, align 16, !tbaa !25
+  store <2 x double> %2007, ptr %201, align 16, !tbaa !25
+  %2412 = load i64, ptr %140, align 16, !tbaa !16
+  br label %2583
 
-2435:                                             ; preds = %2393
-  %2436 = getelementptr inbounds nuw i8, ptr %2396, i64 1944
-  %2437 = load ptr, ptr %2436, align 8, !tbaa !70, !noalias !99
-  %2438 = getelementptr inbounds nuw i8, ptr %2396, i64 1952
-  %2439 = load ptr, ptr %2438, align 16, !tbaa !71, !noalias !99
-  %2440 = getelementptr inbounds nuw i8, ptr %2396, i64 1888
-  %2441 = load i64, ptr %2440, align 16, !tbaa !30, !noalias !99
-  %2442 = getelementptr inbounds nuw i8, ptr %2396, i64 1968
-  %2443 = getelementptr inbounds nuw i8, ptr %2396, i64 1960
-  %2444 = getelementptr inbounds nuw i8, ptr %2396, i64 1976
-  br label %2445
+2413:                                             ; preds = %1923
+  store <2 x double> %1925, ptr %201, align 16, !tbaa !25
+  %2414 = load i64, ptr %140, align 16, !tbaa !16, !noalias !96
+  %2415 = icmp sgt i64 %2414, 0
+  br i1 %2415, label %2416, label %2586
 
-2445:                                             ; preds = %2435, %2474
-  %2446 = phi <2 x i64> [ splat (i64 -1), %2435 ], [ %2459, %2474 ]
-  %2447 = phi i64 [ %2430, %2435 ], [ %2450, %2474 ]
-  %2448 = phi <2 x double> [ zeroinitializer, %2435 ], [ %2484, %2474 ]
-  %2449 = phi <2 x double> [ %2433, %2435 ], [ %2488, %2474 ]
-  %2450 = add nsw i64 %2447, -1
-  %2451 = getelementptr inbounds nuw <2 x double>, ptr %2437, i64 %2450
-  %2452 = load <2 x double>, ptr %2451, align 16, !tbaa !25, !noalias !99
-  %2453 = getelementptr inbounds nuw <2 x double>, ptr %2439, i64 %2450
-  %2454 = load <2 x double>, ptr %2453, align 16, !tbaa !25, !noalias !99
-  %2455 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2454, <2 x double> %1897, <2 x double> %2452)
-  %2456 = fcmp ogt <2 x double> %2455, %2392
-  %2457 = select <2 x i1> %2456, <2 x i64> %2446, <2 x i64> zeroinitializer
-  %2458 = icmp sgt i64 %2447, %2441
-  %2459 = select i1 %2458, <2 x i64> %2457, <2 x i64> zeroinitializer
-  %2460 = icmp slt i64 %2447, %2430
-  br i1 %2460, label %2461, label %2470
+2416:                                             ; preds = %2413
+  %2417 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1925, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %2418 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1925, <2 x double> %2417, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %2419 = fdiv <2 x double> splat (double 1.000000e+00), %2418
+  %2420 = fadd <2 x double> %1925, splat (double 1.000000e-09)
+  br label %2421
 
-2461:                                             ; preds = %2445
-  %2462 = load ptr, ptr %2442, align 16, !tbaa !68, !noalias !99
-  %2463 = getelementptr inbounds nuw <2 x double>, ptr %2462, i64 %2447
-  %2464 = load <2 x double>, ptr %2463, align 16, !tbaa !25, !noalias !99
-  %2465 = fsub <2 x double> %2455, %1897
-  %2466 = fmul <2 x double> %2465, %2464
-  %2467 = icmp eq <2 x i64> %2459, %2446
-  %2468 = select <2 x i1> %2467, <2 x double> zeroinitializer, <2 x double> %2466
-  %2469 = fadd <2 x double> %2448, %2468
-  br label %2470
+2421:                                             ; preds = %2416, %2518
+  %2422 = phi i64 [ 0, %2416 ], [ %2580, %2518 ]
+  %2423 = load ptr, ptr %141, align 8, !tbaa !27, !noalias !96
+  %2424 = getelementptr inbounds nuw %struct.Piece, ptr %2423, i64 %2422
+  %2425 = getelementptr inbounds nuw i8, ptr %2424, i64 1456
+  %2426 = load <2 x double>, ptr %2425, align 16, !tbaa !25, !noalias !96
+  %2427 = getelementptr inbounds nuw i8, ptr %2424, i64 1472
+  %2428 = load <2 x double>, ptr %2427, align 16, !tbaa !25, !noalias !96
+  %2429 = getelementptr inbounds nuw i8, ptr %2424, i64 1824
+  %2430 = load <2 x double>, ptr %2429, align 16, !tbaa !25, !noalias !96
+  %2431 = fcmp ule <2 x double> %2430, splat (double 1.000000e+00)
+  %2432 = fmul <2 x double> %1925, %2428
+  %2433 = fcmp ogt <2 x double> %2426, %2432
+  %2434 = and <2 x i1> %2431, %2433
+  %2435 = fneg <2 x double> %2428
+  %2436 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2435, <2 x double> %1925, <2 x double> %2426)
+  %2437 = fmul <2 x double> %2419, %2436
+  %2438 = select <2 x i1> %2434, <2 x double> %2437, <2 x double> zeroinitializer
+  %2439 = fdiv <2 x double> %2426, %2428
+  %2440 = select <2 x i1> %2434, <2 x double> %1925, <2 x double> %2439
+  %2441 = getelementptr inbounds nuw i8, ptr %2424, i64 1872
+  %2442 = load <2 x i64>, ptr %2441, align 16, !tbaa !25, !noalias !96
+  %2443 = getelementptr inbounds nuw i8, ptr %2424, i64 560
+  %2444 = load <2 x double>, ptr %2443, align 16, !tbaa !25, !noalias !96
+  %2445 = fcmp ule <2 x double> %2444, zeroinitializer
+  %2446 = xor <2 x i1> %2431, splat (i1 true)
+  %2447 = select <2 x i1> %2446, <2 x i1> splat (i1 true), <2 x i1> %2445
+  %2448 = getelementptr inbounds nuw i8, ptr %2424, i64 1488
+  %2449 = load <2 x double>, ptr %2448, align 16, !tbaa !25, !noalias !96
+  %2450 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2435, <2 x double> %2449, <2 x double> %2426)
+  %2451 = fcmp ogt <2 x double> %2450, zeroinitializer
+  %2452 = select <2 x i1> %2451, <2 x double> %2450, <2 x double> zeroinitializer
+  %2453 = fmul <2 x double> %2419, %2452
+  %2454 = icmp eq <2 x i64> %2442, zeroinitializer
+  %2455 = select <2 x i1> %2447, <2 x i1> splat (i1 true), <2 x i1> %2454
+  %2456 = select <2 x i1> %2455, <2 x double> %2438, <2 x double> %2453
+  %2457 = select <2 x i1> %2455, <2 x double> %2440, <2 x double> %2449
+  %2458 = load i64, ptr %131, align 8, !tbaa !20, !noalias !99
+  %2459 = sitofp i64 %2458 to double
+  %2460 = insertelement <2 x double> poison, double %2459, i64 0
+  %2461 = shufflevector <2 x double> %2460, <2 x double> poison, <2 x i32> zeroinitializer
+  %2462 = icmp sgt i64 %2458, 0
+  br i1 %2462, label %2463, label %2518
 
-2470:                                             ; preds = %2461, %2445
-  %2471 = phi <2 x double> [ %2469, %2461 ], [ %2448, %2445 ]
-  %2472 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2459)
-  %2473 = icmp eq i64 %2472, 0
-  br i1 %2473, label %2490, label %2474
+2463:                                             ; preds = %2421
+  %2464 = getelementptr inbounds nuw i8, ptr %2424, i64 1944
+  %2465 = load ptr, ptr %2464, align 8, !tbaa !70, !noalias !99
+  %2466 = getelementptr inbounds nuw i8, ptr %2424, i64 1952
+  %2467 = load ptr, ptr %2466, align 16, !tbaa !71, !noalias !99
+  %2468 = getelementptr inbounds nuw i8, ptr %2424, i64 1888
+  %2469 = load i64, ptr %2468, align 16, !tbaa !30, !noalias !99
+  %2470 = getelementptr inbounds nuw i8, ptr %2424, i64 1968
+  %2471 = getelementptr inbounds nuw i8, ptr %2424, i64 1960
+  %2472 = getelementptr inbounds nuw i8, ptr %2424, i64 1976
+  br label %2473
 
-2474:                                             ; preds = %2470
-  %2475 = load ptr, ptr %2443, align 8, !tbaa !67, !noalias !99
-  %2476 = getelementptr inbounds nuw <2 x double>, ptr %2475, i64 %2450
-  %2477 = load <2 x double>, ptr %2476, align 16, !tbaa !25, !noalias !99
-  %2478 = load ptr, ptr %2444, align 8, !tbaa !69, !noalias !99
-  %2479 = getelementptr inbounds nuw <2 x double>, ptr %2478, i64 %2450
+2473:                                             ; preds = %2463, %2502
+  %2474 = phi <2 x i64> [ splat (i64 -1), %2463 ], [ %2487, %2502 ]
+  %2475 = phi i64 [ %2458, %2463 ], [ %2478, %2502 ]
+  %2476 = phi <2 x double> [ zeroinitializer, %2463 ], [ %2512, %2502 ]
+  %2477 = phi <2 x double> [ %2461, %2463 ], [ %2516, %2502 ]
+  %2478 = add nsw i64 %2475, -1
+  %2479 = getelementptr inbounds nuw <2 x double>, ptr %2465, i64 %2478
   %2480 = load <2 x double>, ptr %2479, align 16, !tbaa !25, !noalias !99
-  %2481 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2480, <2 x double> %1897, <2 x double> %2477)
-  %2482 = icmp eq <2 x i64> %2459, zeroinitializer
-  %2483 = select <2 x i1> %2482, <2 x double> zeroinitializer, <2 x double> %2481
-  %2484 = fadd <2 x double> %2471, %2483
-  %2485 = uitofp nneg i64 %2450 to double
-  %2486 = insertelement <2 x double> poison, double %2485, i64 0
-  %2487 = shufflevector <2 x double> %2486, <2 x double> poison, <2 x i32> zeroinitializer
-  %2488 = select <2 x i1> %2482, <2 x double> %2449, <2 x double> %2487
-  %2489 = icmp samesign ugt i64 %2447, 1
-  br i1 %2489, label %2445, label %2490, !llvm.loop !87
+  %2481 = getelementptr inbounds nuw <2 x double>, ptr %2467, i64 %2478
+  %2482 = load <2 x double>, ptr %2481, align 16, !tbaa !25, !noalias !99
+  %2483 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2482, <2 x double> %1925, <2 x double> %2480)
+  %2484 = fcmp ogt <2 x double> %2483, %2420
+  %2485 = select <2 x i1> %2484, <2 x i64> %2474, <2 x i64> zeroinitializer
+  %2486 = icmp sgt i64 %2475, %2469
+  %2487 = select i1 %2486, <2 x i64> %2485, <2 x i64> zeroinitializer
+  %2488 = icmp slt i64 %2475, %2458
+  br i1 %2488, label %2489, label %2498
 
-2490:                                             ; preds = %2474, %2470, %2393
-  %2491 = phi <2 x double> [ %2433, %2393 ], [ %2449, %2470 ], [ %2488, %2474 ]
-  %2492 = phi <2 x double> [ zeroinitializer, %2393 ], [ %2471, %2470 ], [ %2484, %2474 ]
-  %2493 = getelementptr inbounds nuw i8, ptr %2396, i64 1520
-  %2494 = load <2 x double>, ptr %2493, align 16, !tbaa !25, !noalias !96
-  %2495 = getelementptr inbounds nuw i8, ptr %2396, i64 1376
-  %2496 = load <2 x double>, ptr %2495, align 16, !tbaa !25, !noalias !96
-  %2497 = getelementptr inbounds nuw i8, ptr %2396, i64 1760
-  %2498 = load <2 x double>, ptr %2497, align 16, !tbaa !25, !noalias !96
-  %2499 = fneg <2 x double> %2498
-  %2500 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2494, <2 x double> %2496, <2 x double> %2499)
-  %2501 = getelementptr inbounds nuw i8, ptr %2396, i64 1744
-  %2502 = load <2 x double>, ptr %2501, align 16, !tbaa !25, !noalias !96
-  %2503 = fadd <2 x double> %2494, %2502
-  %2504 = getelementptr inbounds nuw i8, ptr %2396, i64 1840
-  %2505 = load <2 x i64>, ptr %2504, align 16, !tbaa !25, !noalias !96
-  %2506 = getelementptr inbounds nuw i8, ptr %2396, i64 2048
-  %2507 = load ptr, ptr %2506, align 16, !tbaa !75, !noalias !96
-  %2508 = load <2 x double>, ptr %2507, align 16, !tbaa !25, !noalias !96
-  %2509 = fmul <2 x double> %2494, %2508
-  %2510 = icmp eq <2 x i64> %2505, zeroinitializer
-  %2511 = select <2 x i1> %2510, <2 x double> %2500, <2 x double> %2509
-  %2512 = getelementptr inbounds nuw i8, ptr %2396, i64 2056
-  %2513 = load ptr, ptr %2512, align 8, !tbaa !76, !noalias !96
-  %2514 = load <2 x double>, ptr %2513, align 16, !tbaa !25, !noalias !96
-  %2515 = fsub <2 x double> splat (double 1.000000e+00), %2514
-  %2516 = fmul <2 x double> %2494, %2515
-  %2517 = select <2 x i1> %2510, <2 x double> %2503, <2 x double> %2516
-  %2518 = fneg <2 x double> %2517
-  %2519 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2518, <2 x double> %1897, <2 x double> %2511)
-  %2520 = fcmp olt <2 x double> %2491, %2433
-  %2521 = and <2 x i1> %2403, %2520
-  %2522 = fcmp ogt <2 x double> %2492, zeroinitializer
-  %2523 = fcmp oge <2 x double> %2519, zeroinitializer
-  %2524 = and <2 x i1> %2522, %2523
-  %2525 = and <2 x i1> %2521, %2524
-  %2526 = sext <2 x i1> %2525 to <2 x i64>
-  %2527 = xor <2 x i64> %2526, splat (i64 -1)
-  %2528 = fadd <2 x double> %2492, %2519
-  %2529 = fcmp ogt <2 x double> %2528, zeroinitializer
-  %2530 = and <2 x i1> %2521, %2529
-  %2531 = select <2 x i1> %2530, <2 x i64> %2527, <2 x i64> zeroinitializer
-  %2532 = or <2 x i64> %2531, %2526
-  %2533 = fmul <2 x double> %2391, %2519
-  %2534 = select <2 x i1> %2525, <2 x double> %2533, <2 x double> zeroinitializer
-  %2535 = icmp eq <2 x i64> %2532, zeroinitializer
-  %2536 = select <2 x i1> %2535, <2 x double> %2428, <2 x double> %2534
-  %2537 = select <2 x i1> %2535, <2 x double> %2429, <2 x double> %1897
-  %2538 = getelementptr inbounds nuw i8, ptr %2396, i64 1408
-  store <2 x double> %2536, ptr %2538, align 16, !tbaa !25, !noalias !96
-  %2539 = getelementptr inbounds nuw i8, ptr %2396, i64 1392
-  store <2 x double> %2537, ptr %2539, align 16, !tbaa !25, !noalias !96
-  %2540 = fmul <2 x double> %2391, %2492
-  %2541 = fmul <2 x double> %2391, %2528
-  %2542 = icmp eq <2 x i64> %2531, zeroinitializer
-  %2543 = select <2 x i1> %2542, <2 x double> zeroinitializer, <2 x double> %2541
-  %2544 = select <2 x i1> %2525, <2 x double> %2540, <2 x double> %2543
-  %2545 = getelementptr inbounds nuw i8, ptr %2396, i64 1424
-  store <2 x double> %2544, ptr %2545, align 16, !tbaa !25, !noalias !96
-  %2546 = load i64, ptr %131, align 8, !tbaa !20, !noalias !96
-  %2547 = sitofp i64 %2546 to double
-  %2548 = insertelement <2 x double> poison, double %2547, i64 0
-  %2549 = shufflevector <2 x double> %2548, <2 x double> poison, <2 x i32> zeroinitializer
-  %2550 = select <2 x i1> %2535, <2 x double> %2549, <2 x double> %2491
-  %2551 = getelementptr inbounds nuw i8, ptr %2396, i64 1440
-  store <2 x double> %2550, ptr %2551, align 16, !tbaa !25, !noalias !96
-  %2552 = add nuw nsw i64 %2394, 1
-  %2553 = load i64, ptr %140, align 16, !tbaa !16, !noalias !96
-  %2554 = icmp slt i64 %2552, %2553
-  br i1 %2554, label %2393, label %2555, !llvm.loop !88
+2489:                                             ; preds = %2473
+  %2490 = load ptr, ptr %2470, align 16, !tbaa !68, !noalias !99
+  %2491 = getelementptr inbounds nuw <2 x double>, ptr %2490, i64 %2475
+  %2492 = load <2 x double>, ptr %2491, align 16, !tbaa !25, !noalias !99
+  %2493 = fsub <2 x double> %2483, %1925
+  %2494 = fmul <2 x double> %2493, %2492
+  %2495 = icmp eq <2 x i64> %2487, %2474
+  %2496 = select <2 x i1> %2495, <2 x double> zeroinitializer, <2 x double> %2494
+  %2497 = fadd <2 x double> %2476, %2496
+  br label %2498
 
-2555:                                             ; preds = %2490, %2348
-  %2556 = phi i64 [ %2384, %2348 ], [ %2553, %2490 ]
-  %2557 = icmp sgt i64 %2556, 0
-  br i1 %2557, label %2723, label %2558
+2498:                                             ; preds = %2489, %2473
+  %2499 = phi <2 x double> [ %2497, %2489 ], [ %2476, %2473 ]
+  %2500 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2487)
+  %2501 = icmp eq i64 %2500, 0
+  br i1 %2501, label %2518, label %2502
 
-2558:                                             ; preds = %2555, %2385
-  %2559 = phi i64 [ %2556, %2555 ], [ %2386, %2385 ]
-  %2560 = load <2 x double>, ptr %161, align 16, !tbaa !25
-  %2561 = load <2 x double>, ptr %195, align 16, !tbaa !25
-  br label %2637
+2502:                                             ; preds = %2498
+  %2503 = load ptr, ptr %2471, align 8, !tbaa !67, !noalias !99
+  %2504 = getelementptr inbounds nuw <2 x double>, ptr %2503, i64 %2478
+  %2505 = load <2 x double>, ptr %2504, align 16, !tbaa !25, !noalias !99
+  %2506 = load ptr, ptr %2472, align 8, !tbaa !69, !noalias !99
+  %2507 = getelementptr inbounds nuw <2 x double>, ptr %2506, i64 %2478
+  %2508 = load <2 x double>, ptr %2507, align 16, !tbaa !25, !noalias !99
+  %2509 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2508, <2 x double> %1925, <2 x double> %2505)
+  %2510 = icmp eq <2 x i64> %2487, zeroinitializer
+  %2511 = select <2 x i1> %2510, <2 x double> zeroinitializer, <2 x double> %2509
+  %2512 = fadd <2 x double> %2499, %2511
+  %2513 = uitofp nneg i64 %2478 to double
+  %2514 = insertelement <2 x double> poison, double %2513, i64 0
+  %2515 = shufflevector <2 x double> %2514, <2 x double> poison, <2 x i32> zeroinitializer
+  %2516 = select <2 x i1> %2510, <2 x double> %2477, <2 x double> %2515
+  %2517 = icmp samesign ugt i64 %2475, 1
+  br i1 %2517, label %2473, label %2518, !llvm.loop !87
 
-2562:                                             ; preds = %2796
-  %2563 = load <2 x double>, ptr %161, align 16, !tbaa !25
-  %2564 = load <2 x double>, ptr %195, align 16, !tbaa !25
-  %2565 = icmp sgt i64 %2820, 0
-  br i1 %2565, label %2566, label %2637
+2518:                                             ; preds = %2502, %2498, %2421
+  %2519 = phi <2 x double> [ %2461, %2421 ], [ %2477, %2498 ], [ %2516, %2502 ]
+  %2520 = phi <2 x double> [ zeroinitializer, %2421 ], [ %2499, %2498 ], [ %2512, %2502 ]
+  %2521 = getelementptr inbounds nuw i8, ptr %2424, i64 1520
+  %2522 = load <2 x double>, ptr %2521, align 16, !tbaa !25, !noalias !96
+  %2523 = getelementptr inbounds nuw i8, ptr %2424, i64 1376
+  %2524 = load <2 x double>, ptr %2523, align 16, !tbaa !25, !noalias !96
+  %2525 = getelementptr inbounds nuw i8, ptr %2424, i64 1760
+  %2526 = load <2 x double>, ptr %2525, align 16, !tbaa !25, !noalias !96
+  %2527 = fneg <2 x double> %2526
+  %2528 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2522, <2 x double> %2524, <2 x double> %2527)
+  %2529 = getelementptr inbounds nuw i8, ptr %2424, i64 1744
+  %2530 = load <2 x double>, ptr %2529, align 16, !tbaa !25, !noalias !96
+  %2531 = fadd <2 x double> %2522, %2530
+  %2532 = getelementptr inbounds nuw i8, ptr %2424, i64 1840
+  %2533 = load <2 x i64>, ptr %2532, align 16, !tbaa !25, !noalias !96
+  %2534 = getelementptr inbounds nuw i8, ptr %2424, i64 2048
+  %2535 = load ptr, ptr %2534, align 16, !tbaa !75, !noalias !96
+  %2536 = load <2 x double>, ptr %2535, align 16, !tbaa !25, !noalias !96
+  %2537 = fmul <2 x double> %2522, %2536
+  %2538 = icmp eq <2 x i64> %2533, zeroinitializer
+  %2539 = select <2 x i1> %2538, <2 x double> %2528, <2 x double> %2537
+  %2540 = getelementptr inbounds nuw i8, ptr %2424, i64 2056
+  %2541 = load ptr, ptr %2540, align 8, !tbaa !76, !noalias !96
+  %2542 = load <2 x double>, ptr %2541, align 16, !tbaa !25, !noalias !96
+  %2543 = fsub <2 x double> splat (double 1.000000e+00), %2542
+  %2544 = fmul <2 x double> %2522, %2543
+  %2545 = select <2 x i1> %2538, <2 x double> %2531, <2 x double> %2544
+  %2546 = fneg <2 x double> %2545
+  %2547 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2546, <2 x double> %1925, <2 x double> %2539)
+  %2548 = fcmp olt <2 x double> %2519, %2461
+  %2549 = and <2 x i1> %2431, %2548
+  %2550 = fcmp ogt <2 x double> %2520, zeroinitializer
+  %2551 = fcmp oge <2 x double> %2547, zeroinitializer
+  %2552 = and <2 x i1> %2550, %2551
+  %2553 = and <2 x i1> %2549, %2552
+  %2554 = sext <2 x i1> %2553 to <2 x i64>
+  %2555 = xor <2 x i64> %2554, splat (i64 -1)
+  %2556 = fadd <2 x double> %2520, %2547
+  %2557 = fcmp ogt <2 x double> %2556, zeroinitializer
+  %2558 = and <2 x i1> %2549, %2557
+  %2559 = select <2 x i1> %2558, <2 x i64> %2555, <2 x i64> zeroinitializer
+  %2560 = or <2 x i64> %2559, %2554
+  %2561 = fmul <2 x double> %2419, %2547
+  %2562 = select <2 x i1> %2553, <2 x double> %2561, <2 x double> zeroinitializer
+  %2563 = icmp eq <2 x i64> %2560, zeroinitializer
+  %2564 = select <2 x i1> %2563, <2 x double> %2456, <2 x double> %2562
+  %2565 = select <2 x i1> %2563, <2 x double> %2457, <2 x double> %1925
+  %2566 = getelementptr inbounds nuw i8, ptr %2424, i64 1408
+  store <2 x double> %2564, ptr %2566, align 16, !tbaa !25, !noalias !96
+  %2567 = getelementptr inbounds nuw i8, ptr %2424, i64 1392
+  store <2 x double> %2565, ptr %2567, align 16, !tbaa !25, !noalias !96
+  %2568 = fmul <2 x double> %2419, %2520
+  %2569 = fmul <2 x double> %2419, %2556
+  %2570 = icmp eq <2 x i64> %2559, zeroinitializer
+  %2571 = select <2 x i1> %2570, <2 x double> zeroinitializer, <2 x double> %2569
+  %2572 = select <2 x i1> %2553, <2 x double> %2568, <2 x double> %2571
+  %2573 = getelementptr inbounds nuw i8, ptr %2424, i64 1424
+  store <2 x double> %2572, ptr %2573, align 16, !tbaa !25, !noalias !96
+  %2574 = load i64, ptr %131, align 8, !tbaa !20, !noalias !96
+  %2575 = sitofp i64 %2574 to double
+  %2576 = insertelement <2 x double> poison, double %2575, i64 0
+  %2577 = shufflevector <2 x double> %2576, <2 x double> poison, <2 x i32> zeroinitializer
+  %2578 = select <2 x i1> %2563, <2 x double> %2577, <2 x double> %2519
+  %2579 = getelementptr inbounds nuw i8, ptr %2424, i64 1440
+  store <2 x double> %2578, ptr %2579, align 16, !tbaa !25, !noalias !96
+  %2580 = add nuw nsw i64 %2422, 1
+  %2581 = load i64, ptr %140, align 16, !tbaa !16, !noalias !96
+  %2582 = icmp slt i64 %2580, %2581
+  br i1 %2582, label %2421, label %2583, !llvm.loop !88
 
-2566:                                             ; preds = %2562
-  %2567 = load ptr, ptr %141, align 8, !tbaa !27
-  %2568 = and i64 %2820, 1
-  %2569 = icmp eq i64 %2820, 1
-  br i1 %2569, label %2613, label %2570
+2583:                                             ; preds = %2518, %2376
+  %2584 = phi i64 [ %2412, %2376 ], [ %2581, %2518 ]
+  %2585 = icmp sgt i64 %2584, 0
+  br i1 %2585, label %2751, label %2586
 
-2570:                                             ; preds = %2566
-  %2571 = and i64 %2820, 9223372036854775806
-  br label %2572
+2586:                                             ; preds = %2583, %2413
+  %2587 = phi i64 [ %2584, %2583 ], [ %2414, %2413 ]
+  %2588 = load <2 x double>, ptr %162, align 16, !tbaa !25
+  %2589 = load <2 x double>, ptr %202, align 16, !tbaa !25
+  br label %2665
 
-2572:                                             ; preds = %2572, %2570
-  %2573 = phi <2 x double> [ zeroinitializer, %2570 ], [ %2604, %2572 ]
-  %2574 = phi <2 x double> [ %2564, %2570 ], [ %2609, %2572 ]
-  %2575 = phi i64 [ 0, %2570 ], [ %2610, %2572 ]
-  %2576 = phi i64 [ 0, %2570 ], [ %2611, %2572 ]
-  %2577 = getelementptr inbounds nuw %struct.Piece, ptr %2567, i64 %2575
-  %2578 = getelementptr inbounds nuw i8, ptr %2577, i64 1872
-  %2579 = load <2 x i64>, ptr %2578, align 16, !tbaa !25
-  %2580 = getelementptr inbounds nuw i8, ptr %2577, i64 32
-  %2581 = load <2 x double>, ptr %2580, align 16, !tbaa !25
-  %2582 = getelementptr inbounds nuw i8, ptr %2577, i64 1584
-  %2583 = load <2 x double>, ptr %2582, align 16, !tbaa !25
-  %2584 = fmul <2 x double> %2581, %2583
-  %2585 = icmp eq <2 x i64> %2579, zeroinitializer
-  %2586 = select <2 x i1> %2585, <2 x double> %2584, <2 x double> zeroinitializer
-  %2587 = fadd <2 x double> %2573, %2586
-  %2588 = getelementptr inbounds nuw i8, ptr %2577, i64 1552
-  %2589 = load <2 x double>, ptr %2588, align 16, !tbaa !25
-  %2590 = fmul <2 x double> %2581, %2589
-  %2591 = select <2 x i1> %2585, <2 x double> %2590, <2 x double> zeroinitializer
-  %2592 = fadd <2 x double> %2574, %2591
-  %2593 = or disjoint i64 %2575, 1
-  %2594 = getelementptr inbounds nuw %struct.Piece, ptr %2567, i64 %2593
-  %2595 = getelementptr inbounds nuw i8, ptr %2594, i64 1872
-  %2596 = load <2 x i64>, ptr %2595, align 16, !tbaa !25
-  %2597 = getelementptr inbounds nuw i8, ptr %2594, i64 32
-  %2598 = load <2 x double>, ptr %2597, align 16, !tbaa !25
-  %2599 = getelementptr inbounds nuw i8, ptr %2594, i64 1584
-  %2600 = load <2 x double>, ptr %2599, align 16, !tbaa !25
-  %2601 = fmul <2 x double> %2598, %2600
-  %2602 = icmp eq <2 x i64> %2596, zeroinitializer
-  %2603 = select <2 x i1> %2602, <2 x double> %2601, <2 x double> zeroinitializer
-  %2604 = fadd <2 x double> %2587, %2603
-  %2605 = getelementptr inbounds nuw i8, ptr %2594, i64 1552
-  %2606 = load <2 x double>, ptr %2605, align 16, !tbaa !25
-  %2607 = fmul <2 x double> %2598, %2606
-  %2608 = select <2 x i1> %2602, <2 x double> %2607, <2 x double> zeroinitializer
-  %2609 = fadd <2 x double> %2592, %2608
-  %2610 = add nuw nsw i64 %2575, 2
-  %2611 = add i64 %2576, 2
-  %2612 = icmp eq i64 %2611, %2571
-  br i1 %2612, label %2613, label %2572, !llvm.loop !102
+2590:                                             ; preds = %2824
+  %2591 = load <2 x double>, ptr %162, align 16, !tbaa !25
+  %2592 = load <2 x double>, ptr %202, align 16, !tbaa !25
+  %2593 = icmp sgt i64 %2848, 0
+  br i1 %2593, label %2594, label %2665
 
-2613:                                             ; preds = %2572, %2566
-  %2614 = phi <2 x double> [ poison, %2566 ], [ %2604, %2572 ]
-  %2615 = phi <2 x double> [ poison, %2566 ], [ %2609, %2572 ]
-  %2616 = phi <2 x double> [ zeroinitializer, %2566 ], [ %2604, %2572 ]
-  %2617 = phi <2 x double> [ %2564, %2566 ], [ %2609, %2572 ]
-  %2618 = phi i64 [ 0, %2566 ], [ %2610, %2572 ]
-  %2619 = icmp eq i64 %2568, 0
-  br i1 %2619, label %2637, label %2620
+2594:                                             ; preds = %2590
+  %2595 = load ptr, ptr %141, align 8, !tbaa !27
+  %2596 = and i64 %2848, 1
+  %2597 = icmp eq i64 %2848, 1
+  br i1 %2597, label %2641, label %2598
 
-2620:                                             ; preds = %2613
-  %2621 = getelementptr inbounds nuw %struct.Piece, ptr %2567, i64 %2618
-  %2622 = getelementptr inbounds nuw i8, ptr %2621, i64 1872
-  %2623 = load <2 x i64>, ptr %2622, align 16, !tbaa !25
-  %2624 = getelementptr inbounds nuw i8, ptr %2621, i64 32
-  %2625 = load <2 x double>, ptr %2624, align 16, !tbaa !25
-  %2626 = getelementptr inbounds nuw i8, ptr %2621, i64 1584
-  %2627 = load <2 x double>, ptr %2626, align 16, !tbaa !25
-  %2628 = fmul <2 x double> %2625, %2627
-  %2629 = icmp eq <2 x i64> %2623, zeroinitializer
-  %2630 = select <2 x i1> %2629, <2 x double> %2628, <2 x double> zeroinitializer
-  %2631 = fadd <2 x double> %2616, %2630
-  %2632 = getelementptr inbounds nuw i8, ptr %2621, i64 1552
-  %2633 = load <2 x double>, ptr %2632, align 16, !tbaa !25
-  %2634 = fmul <2 x double> %2625, %2633
-  %2635 = select <2 x i1> %2629, <2 x double> %2634, <2 x double> zeroinitializer
-  %2636 = fadd <2 x double> %2617, %2635
-  br label %2637
+2598:                                             ; preds = %2594
+  %2599 = and i64 %2848, 9223372036854775806
+  br label %2600
 
-2637:                                             ; preds = %2620, %2613, %2558, %2562
-  %2638 = phi i1 [ false, %2562 ], [ false, %2558 ], [ true, %2613 ], [ true, %2620 ]
-  %2639 = phi <2 x double> [ %2564, %2562 ], [ %2561, %2558 ], [ %2564, %2613 ], [ %2564, %2620 ]
-  %2640 = phi <2 x double> [ %2563, %2562 ], [ %2560, %2558 ], [ %2563, %2613 ], [ %2563, %2620 ]
-  %2641 = phi i64 [ %2820, %2562 ], [ %2559, %2558 ], [ %2820, %2613 ], [ %2820, %2620 ]
-  %2642 = phi <2 x double> [ %2564, %2562 ], [ %2561, %2558 ], [ %2615, %2613 ], [ %2636, %2620 ]
-  %2643 = phi <2 x double> [ zeroinitializer, %2562 ], [ zeroinitializer, %2558 ], [ %2614, %2613 ], [ %2631, %2620 ]
-  %2644 = load <2 x double>, ptr %178, align 16, !tbaa !25
-  %2645 = fsub <2 x double> %2640, %2644
-  %2646 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2639, <2 x double> %2645, <2 x double> %2643)
-  %2647 = load <2 x double>, ptr %196, align 16, !tbaa !25
-  %2648 = fcmp ule <2 x double> %2647, zeroinitializer
-  %2649 = load <2 x double>, ptr %197, align 16, !tbaa !25
-  %2650 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2647, <2 x double> splat (double 5.000000e-01), <2 x double> %2649)
-  %2651 = fsub <2 x double> %2650, %2640
-  %2652 = fcmp ogt <2 x double> %2647, splat (double 1.000000e-30)
-  %2653 = select <2 x i1> %2652, <2 x double> %2647, <2 x double> splat (double 1.000000e-30)
-  %2654 = fdiv <2 x double> %2651, %2653
-  %2655 = fcmp ogt <2 x double> %2654, zeroinitializer
-  %2656 = select <2 x i1> %2655, <2 x double> %2654, <2 x double> zeroinitializer
-  %2657 = fcmp olt <2 x double> %2656, splat (double 1.000000e+00)
-  %2658 = select <2 x i1> %2657, <2 x double> %2656, <2 x double> splat (double 1.000000e+00)
-  %2659 = load <2 x double>, ptr %198, align 16, !tbaa !25
-  %2660 = load <2 x i64>, ptr %199, align 16, !tbaa !25
-  %2661 = icmp eq <2 x i64> %2660, zeroinitializer
-  %2662 = select <2 x i1> %2661, <2 x double> zeroinitializer, <2 x double> splat (double 1.000000e+00)
-  %2663 = select <2 x i1> %2648, <2 x double> %2662, <2 x double> %2658
-  %2664 = fmul <2 x double> %2659, %2663
-  %2665 = fcmp ule <2 x double> %2664, zeroinitializer
-  %2666 = fcmp uge <2 x double> %2664, %2659
-  %2667 = or <2 x i1> %2665, %2666
-  %2668 = or <2 x i1> %2648, %2667
-  %2669 = fdiv <2 x double> %2659, %2653
-  %2670 = select <2 x i1> %2668, <2 x double> zeroinitializer, <2 x double> %2669
-  %2671 = fadd <2 x double> %2642, %2670
-  %2672 = load <2 x double>, ptr %158, align 16, !tbaa !25
-  %2673 = load <2 x double>, ptr %1, align 16, !tbaa !25
-  %2674 = fmul <2 x double> %2640, %2673
-  %2675 = load <2 x double>, ptr %200, align 16, !tbaa !25
-  %2676 = load <2 x double>, ptr %201, align 16, !tbaa !25
-  %2677 = fmul <2 x double> %2676, splat (double 5.000000e-01)
-  %2678 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2677, <2 x double> %2640, <2 x double> %2675)
-  %2679 = load <2 x double>, ptr %202, align 16, !tbaa !25
-  %2680 = fmul <2 x double> %2640, %2679
-  %2681 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2674, <2 x double> %2678, <2 x double> %2680)
-  %2682 = load <2 x double>, ptr %159, align 16, !tbaa !25
-  %2683 = load <2 x double>, ptr %162, align 16, !tbaa !25
-  %2684 = fmul <2 x double> %2673, %2683
-  %2685 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2677, <2 x double> %2683, <2 x double> %2675)
-  %2686 = fmul <2 x double> %2679, %2683
-  %2687 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2684, <2 x double> %2685, <2 x double> %2686)
-  %2688 = fmul <2 x double> %2682, %2687
-  %2689 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2672, <2 x double> %2681, <2 x double> %2688)
-  %2690 = load <2 x double>, ptr %160, align 16, !tbaa !25
-  %2691 = load <2 x double>, ptr %163, align 16, !tbaa !25
-  %2692 = fmul <2 x double> %2673, %2691
-  %2693 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2677, <2 x double> %2691, <2 x double> %2675)
-  %2694 = fmul <2 x double> %2679, %2691
-  %2695 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2692, <2 x double> %2693, <2 x double> %2694)
-  %2696 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2690, <2 x double> %2695, <2 x double> %2689)
-  %2697 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2676, <2 x double> %2640, <2 x double> %2675)
-  %2698 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2673, <2 x double> %2697, <2 x double> %2679)
-  %2699 = load <2 x double>, ptr %164, align 16, !tbaa !25
-  %2700 = fcmp une <2 x double> %2699, zeroinitializer
-  %2701 = fadd <2 x double> %2646, %2696
-  %2702 = fsub <2 x double> %2701, %2664
-  %2703 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2672, <2 x double> %2698, <2 x double> %2671)
-  %2704 = fdiv <2 x double> %2702, %2703
-  %2705 = fsub <2 x double> %2640, %2704
-  %2706 = select <2 x i1> %2700, <2 x double> %2640, <2 x double> %2705
-  store <2 x double> %2706, ptr %161, align 16, !tbaa !25
-  %2707 = load <2 x double>, ptr %203, align 16, !tbaa !25
-  %2708 = fneg <2 x double> %2682
-  %2709 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2708, <2 x double> %2707, <2 x double> %2664)
-  %2710 = load <2 x double>, ptr %204, align 16, !tbaa !25
-  %2711 = fneg <2 x double> %2690
-  %2712 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2711, <2 x double> %2710, <2 x double> %2709)
-  %2713 = fdiv <2 x double> %2712, %2672
-  %2714 = load <2 x double>, ptr %205, align 16, !tbaa !25
-  %2715 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2708, <2 x double> %2714, <2 x double> %2646)
-  %2716 = load <2 x double>, ptr %206, align 16, !tbaa !25
-  %2717 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2711, <2 x double> %2716, <2 x double> %2715)
-  %2718 = fdiv <2 x double> %2717, %2672
-  %2719 = load <2 x double>, ptr %207, align 16, !tbaa !25
-  %2720 = select <2 x i1> %2700, <2 x double> %2719, <2 x double> %2713
-  store <2 x double> %2720, ptr %207, align 16, !tbaa !25
-  %2721 = load <2 x double>, ptr %208, align 16, !tbaa !25
-  %2722 = select <2 x i1> %2700, <2 x double> %2721, <2 x double> %2718
-  store <2 x double> %2722, ptr %208, align 16, !tbaa !25
-  br i1 %2638, label %2822, label %3122
+2600:                                             ; preds = %2600, %2598
+  %2601 = phi <2 x double> [ zeroinitializer, %2598 ], [ %2632, %2600 ]
+  %2602 = phi <2 x double> [ %2592, %2598 ], [ %2637, %2600 ]
+  %2603 = phi i64 [ 0, %2598 ], [ %2638, %2600 ]
+  %2604 = phi i64 [ 0, %2598 ], [ %2639, %2600 ]
+  %2605 = getelementptr inbounds nuw %struct.Piece, ptr %2595, i64 %2603
+  %2606 = getelementptr inbounds nuw i8, ptr %2605, i64 1872
+  %2607 = load <2 x i64>, ptr %2606, align 16, !tbaa !25
+  %2608 = getelementptr inbounds nuw i8, ptr %2605, i64 32
+  %2609 = load <2 x double>, ptr %2608, align 16, !tbaa !25
+  %2610 = getelementptr inbounds nuw i8, ptr %2605, i64 1584
+  %2611 = load <2 x double>, ptr %2610, align 16, !tbaa !25
+  %2612 = fmul <2 x double> %2609, %2611
+  %2613 = icmp eq <2 x i64> %2607, zeroinitializer
+  %2614 = select <2 x i1> %2613, <2 x double> %2612, <2 x double> zeroinitializer
+  %2615 = fadd <2 x double> %2601, %2614
+  %2616 = getelementptr inbounds nuw i8, ptr %2605, i64 1552
+  %2617 = load <2 x double>, ptr %2616, align 16, !tbaa !25
+  %2618 = fmul <2 x double> %2609, %2617
+  %2619 = select <2 x i1> %2613, <2 x double> %2618, <2 x double> zeroinitializer
+  %2620 = fadd <2 x double> %2602, %2619
+  %2621 = or disjoint i64 %2603, 1
+  %2622 = getelementptr inbounds nuw %struct.Piece, ptr %2595, i64 %2621
+  %2623 = getelementptr inbounds nuw i8, ptr %2622, i64 1872
+  %2624 = load <2 x i64>, ptr %2623, align 16, !tbaa !25
+  %2625 = getelementptr inbounds nuw i8, ptr %2622, i64 32
+  %2626 = load <2 x double>, ptr %2625, align 16, !tbaa !25
+  %2627 = getelementptr inbounds nuw i8, ptr %2622, i64 1584
+  %2628 = load <2 x double>, ptr %2627, align 16, !tbaa !25
+  %2629 = fmul <2 x double> %2626, %2628
+  %2630 = icmp eq <2 x i64> %2624, zeroinitializer
+  %2631 = select <2 x i1> %2630, <2 x double> %2629, <2 x double> zeroinitializer
+  %2632 = fadd <2 x double> %2615, %2631
+  %2633 = getelementptr inbounds nuw i8, ptr %2622, i64 1552
+  %2634 = load <2 x double>, ptr %2633, align 16, !tbaa !25
+  %2635 = fmul <2 x double> %2626, %2634
+  %2636 = select <2 x i1> %2630, <2 x double> %2635, <2 x double> zeroinitializer
+  %2637 = fadd <2 x double> %2620, %2636
+  %2638 = add nuw nsw i64 %2603, 2
+  %2639 = add i64 %2604, 2
+  %2640 = icmp eq i64 %2639, %2599
+  br i1 %2640, label %2641, label %2600, !llvm.loop !102
 
-2723:                                             ; preds = %2555, %2796
-  %2724 = phi i64 [ %2819, %2796 ], [ 0, %2555 ]
-  %2725 = load ptr, ptr %141, align 8, !tbaa !27
-  %2726 = getelementptr inbounds nuw %struct.Piece, ptr %2725, i64 %2724
-  %2727 = getelementptr inbounds nuw i8, ptr %2726, i64 1392
-  %2728 = load <2 x double>, ptr %2727, align 16, !tbaa !25
-  %2729 = load i64, ptr %131, align 8, !tbaa !20
-  %2730 = icmp sgt i64 %2729, 0
-  br i1 %2730, label %2731, label %2736
+2641:                                             ; preds = %2600, %2594
+  %2642 = phi <2 x double> [ poison, %2594 ], [ %2632, %2600 ]
+  %2643 = phi <2 x double> [ poison, %2594 ], [ %2637, %2600 ]
+  %2644 = phi <2 x double> [ zeroinitializer, %2594 ], [ %2632, %2600 ]
+  %2645 = phi <2 x double> [ %2592, %2594 ], [ %2637, %2600 ]
+  %2646 = phi i64 [ 0, %2594 ], [ %2638, %2600 ]
+  %2647 = icmp eq i64 %2596, 0
+  br i1 %2647, label %2665, label %2648
 
-2731:                                             ; preds = %2723
-  %2732 = getelementptr inbounds nuw i8, ptr %2726, i64 1440
-  %2733 = getelementptr inbounds nuw i8, ptr %2726, i64 1944
-  %2734 = getelementptr inbounds nuw i8, ptr %2726, i64 1952
-  %2735 = getelementptr inbounds nuw i8, ptr %2726, i64 1896
-  br label %2751
+2648:                                             ; preds = %2641
+  %2649 = getelementptr inbounds nuw %struct.Piece, ptr %2595, i64 %2646
+  %2650 = getelementptr inbounds nuw i8, ptr %2649, i64 1872
+  %2651 = load <2 x i64>, ptr %2650, align 16, !tbaa !25
+  %2652 = getelementptr inbounds nuw i8, ptr %2649, i64 32
+  %2653 = load <2 x double>, ptr %2652, align 16, !tbaa !25
+  %2654 = getelementptr inbounds nuw i8, ptr %2649, i64 1584
+  %2655 = load <2 x double>, ptr %2654, align 16, !tbaa !25
+  %2656 = fmul <2 x double> %2653, %2655
+  %2657 = icmp eq <2 x i64> %2651, zeroinitializer
+  %2658 = select <2 x i1> %2657, <2 x double> %2656, <2 x double> zeroinitializer
+  %2659 = fadd <2 x double> %2644, %2658
+  %2660 = getelementptr inbounds nuw i8, ptr %2649, i64 1552
+  %2661 = load <2 x double>, ptr %2660, align 16, !tbaa !25
+  %2662 = fmul <2 x double> %2653, %2661
+  %2663 = select <2 x i1> %2657, <2 x double> %2662, <2 x double> zeroinitializer
+  %2664 = fadd <2 x double> %2645, %2663
+  br label %2665
 
-2736:                                             ; preds = %2751, %2723
-  %2737 = getelementptr inbounds nuw i8, ptr %2726, i64 1840
-  %2738 = load <2 x i64>, ptr %2737, align 16, !tbaa !25
-  %2739 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2738)
-  %2740 = icmp eq i64 %2739, 0
-  %2741 = load i64, ptr %132, align 16, !tbaa !21
-  %2742 = icmp sgt i64 %2741, 0
-  br i1 %2740, label %2748, label %2743
+2665:                                             ; preds = %2648, %2641, %2586, %2590
+  %2666 = phi i1 [ false, %2590 ], [ false, %2586 ], [ true, %2641 ], [ true, %2648 ]
+  %2667 = phi <2 x double> [ %2592, %2590 ], [ %2589, %2586 ], [ %2592, %2641 ], [ %2592, %2648 ]
+  %2668 = phi <2 x double> [ %2591, %2590 ], [ %2588, %2586 ], [ %2591, %2641 ], [ %2591, %2648 ]
+  %2669 = phi i64 [ %2848, %2590 ], [ %2587, %2586 ], [ %2848, %2641 ], [ %2848, %2648 ]
+  %2670 = phi <2 x double> [ %2592, %2590 ], [ %2589, %2586 ], [ %2643, %2641 ], [ %2664, %2648 ]
+  %2671 = phi <2 x double> [ zeroinitializer, %2590 ], [ zeroinitializer, %2586 ], [ %2642, %2641 ], [ %2659, %2648 ]
+  %2672 = load <2 x double>, ptr %185, align 16, !tbaa !25
+  %2673 = fsub <2 x double> %2668, %2672
+  %2674 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2667, <2 x double> %2673, <2 x double> %2671)
+  store <2 x double> %2674, ptr %167, align 16, !tbaa !25
+  %2675 = load <2 x double>, ptr %171, align 16, !tbaa !25
+  %2676 = fcmp ule <2 x double> %2675, zeroinitializer
+  %2677 = load <2 x double>, ptr %203, align 16, !tbaa !25
+  %2678 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2675, <2 x double> splat (double 5.000000e-01), <2 x double> %2677)
+  %2679 = fsub <2 x double> %2678, %2668
+  %2680 = fcmp ogt <2 x double> %2675, splat (double 1.000000e-30)
+  %2681 = select <2 x i1> %2680, <2 x double> %2675, <2 x double> splat (double 1.000000e-30)
+  %2682 = fdiv <2 x double> %2679, %2681
+  %2683 = fcmp ogt <2 x double> %2682, zeroinitializer
+  %2684 = select <2 x i1> %2683, <2 x double> %2682, <2 x double> zeroinitializer
+  %2685 = fcmp olt <2 x double> %2684, splat (double 1.000000e+00)
+  %2686 = select <2 x i1> %2685, <2 x double> %2684, <2 x double> splat (double 1.000000e+00)
+  %2687 = load <2 x double>, ptr %166, align 16, !tbaa !25
+  %2688 = load <2 x i64>, ptr %165, align 16, !tbaa !25
+  %2689 = icmp eq <2 x i64> %2688, zeroinitializer
+  %2690 = select <2 x i1> %2689, <2 x double> zeroinitializer, <2 x double> splat (double 1.000000e+00)
+  %2691 = select <2 x i1> %2676, <2 x double> %2690, <2 x double> %2686
+  %2692 = fmul <2 x double> %2687, %2691
+  %2693 = fcmp ule <2 x double> %2692, zeroinitializer
+  %2694 = fcmp uge <2 x double> %2692, %2687
+  %2695 = or <2 x i1> %2693, %2694
+  %2696 = or <2 x i1> %2676, %2695
+  %2697 = fdiv <2 x double> %2687, %2681
+  %2698 = select <2 x i1> %2696, <2 x double> zeroinitializer, <2 x double> %2697
+  %2699 = fadd <2 x double> %2670, %2698
+  %2700 = load <2 x double>, ptr %159, align 16, !tbaa !25
+  %2701 = load <2 x double>, ptr %1, align 16, !tbaa !25
+  %2702 = fmul <2 x double> %2668, %2701
+  %2703 = load <2 x double>, ptr %168, align 16, !tbaa !25
+  %2704 = load <2 x double>, ptr %169, align 16, !tbaa !25
+  %2705 = fmul <2 x double> %2704, splat (double 5.000000e-01)
+  %2706 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2705, <2 x double> %2668, <2 x double> %2703)
+  %2707 = load <2 x double>, ptr %170, align 16, !tbaa !25
+  %2708 = fmul <2 x double> %2668, %2707
+  %2709 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2702, <2 x double> %2706, <2 x double> %2708)
+  %2710 = load <2 x double>, ptr %160, align 16, !tbaa !25
+  %2711 = load <2 x double>, ptr %163, align 16, !tbaa !25
+  %2712 = fmul <2 x double> %2701, %2711
+  %2713 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2705, <2 x double> %2711, <2 x double> %2703)
+  %2714 = fmul <2 x double> %2707, %2711
+  %2715 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2712, <2 x double> %2713, <2 x double> %2714)
+  %2716 = fmul <2 x double> %2710, %2715
+  %2717 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2700, <2 x double> %2709, <2 x double> %2716)
+  %2718 = load <2 x double>, ptr %161, align 16, !tbaa !25
+  %2719 = load <2 x double>, ptr %164, align 16, !tbaa !25
+  %2720 = fmul <2 x double> %2701, %2719
+  %2721 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2705, <2 x double> %2719, <2 x double> %2703)
+  %2722 = fmul <2 x double> %2707, %2719
+  %2723 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2720, <2 x double> %2721, <2 x double> %2722)
+  %2724 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2718, <2 x double> %2723, <2 x double> %2717)
+  %2725 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2704, <2 x double> %2668, <2 x double> %2703)
+  %2726 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2701, <2 x double> %2725, <2 x double> %2707)
+  %2727 = load <2 x double>, ptr %172, align 16, !tbaa !25
+  %2728 = fcmp une <2 x double> %2727, zeroinitializer
+  %2729 = fadd <2 x double> %2674, %2724
+  %2730 = fsub <2 x double> %2729, %2692
+  %2731 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2700, <2 x double> %2726, <2 x double> %2699)
+  %2732 = fdiv <2 x double> %2730, %2731
+  %2733 = fsub <2 x double> %2668, %2732
+  %2734 = select <2 x i1> %2728, <2 x double> %2668, <2 x double> %2733
+  store <2 x double> %2734, ptr %162, align 16, !tbaa !25
+  %2735 = load <2 x double>, ptr %204, align 16, !tbaa !25
+  %2736 = fneg <2 x double> %2710
+  %2737 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2736, <2 x double> %2735, <2 x double> %2692)
+  %2738 = load <2 x double>, ptr %205, align 16, !tbaa !25
+  %2739 = fneg <2 x double> %2718
+  %2740 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2739, <2 x double> %2738, <2 x double> %2737)
+  %2741 = fdiv <2 x double> %2740, %2700
+  %2742 = load <2 x double>, ptr %206, align 16, !tbaa !25
+  %2743 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2736, <2 x double> %2742, <2 x double> %2674)
+  %2744 = load <2 x double>, ptr %207, align 16, !tbaa !25
+  %2745 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2739, <2 x double> %2744, <2 x double> %2743)
+  %2746 = fdiv <2 x double> %2745, %2700
+  %2747 = load <2 x double>, ptr %208, align 16, !tbaa !25
+  %2748 = select <2 x i1> %2728, <2 x double> %2747, <2 x double> %2741
+  store <2 x double> %2748, ptr %208, align 16, !tbaa !25
+  %2749 = load <2 x double>, ptr %209, align 16, !tbaa !25
+  %2750 = select <2 x i1> %2728, <2 x double> %2749, <2 x double> %2746
+  store <2 x double> %2750, ptr %209, align 16, !tbaa !25
+  br i1 %2666, label %2850, label %3150
 
-2743:                                             ; preds = %2736
-  br i1 %2742, label %2744, label %2796
+2751:                                             ; preds = %2583, %2824
+  %2752 = phi i64 [ %2847, %2824 ], [ 0, %2583 ]
+  %2753 = load ptr, ptr %141, align 8, !tbaa !27
+  %2754 = getelementptr inbounds nuw %struct.Piece, ptr %2753, i64 %2752
+  %2755 = getelementptr inbounds nuw i8, ptr %2754, i64 1392
+  %2756 = load <2 x double>, ptr %2755, align 16, !tbaa !25
+  %2757 = load i64, ptr %131, align 8, !tbaa !20
+  %2758 = icmp sgt i64 %2757, 0
+  br i1 %2758, label %2759, label %2764
 
-2744:                                             ; preds = %2743
-  %2745 = getelementptr inbounds nuw i8, ptr %2726, i64 2048
-  %2746 = getelementptr inbounds nuw i8, ptr %2726, i64 2056
-  %2747 = getelementptr inbounds nuw i8, ptr %2726, i64 2016
-  br label %2771
+2759:                                             ; preds = %2751
+  %2760 = getelementptr inbounds nuw i8, ptr %2754, i64 1440
+  %2761 = getelementptr inbounds nuw i8, ptr %2754, i64 1944
+  %2762 = getelementptr inbounds nuw i8, ptr %2754, i64 1952
+  %2763 = getelementptr inbounds nuw i8, ptr %2754, i64 1896
+  br label %2779
 
-2748:                                             ; preds = %2736
-  br i1 %2742, label %2749, label %2796
+2764:                                             ; preds = %2779, %2751
+  %2765 = getelementptr inbounds nuw i8, ptr %2754, i64 1840
+  %2766 = load <2 x i64>, ptr %2765, align 16, !tbaa !25
+  %2767 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2766)
+  %2768 = icmp eq i64 %2767, 0
+  %2769 = load i64, ptr %132, align 16, !tbaa !21
+  %2770 = icmp sgt i64 %2769, 0
+  br i1 %2768, label %2776, label %2771
 
-2749:                                             ; preds = %2748
-  %2750 = getelementptr inbounds nuw i8, ptr %2726, i64 2016
-  br label %2789
+2771:                                             ; preds = %2764
+  br i1 %2770, label %2772, label %2824
 
-2751:                                             ; preds = %2731, %2751
-  %2752 = phi <2 x double> [ %2728, %2731 ], [ %2767, %2751 ]
-  %2753 = phi i64 [ %2729, %2731 ], [ %2754, %2751 ]
-  %2754 = add nsw i64 %2753, -1
-  %2755 = load <2 x double>, ptr %2732, align 16, !tbaa !25
-  %2756 = uitofp nneg i64 %2754 to double
-  %2757 = insertelement <2 x double> poison, double %2756, i64 0
-  %2758 = shufflevector <2 x double> %2757, <2 x double> poison, <2 x i32> zeroinitializer
-  %2759 = fcmp ugt <2 x double> %2755, %2758
-  %2760 = load ptr, ptr %2733, align 8, !tbaa !70
-  %2761 = getelementptr inbounds nuw <2 x double>, ptr %2760, i64 %2754
-  %2762 = load <2 x double>, ptr %2761, align 16, !tbaa !25
-  %2763 = load ptr, ptr %2734, align 16, !tbaa !71
-  %2764 = getelementptr inbounds nuw <2 x double>, ptr %2763, i64 %2754
-  %2765 = load <2 x double>, ptr %2764, align 16, !tbaa !25
-  %2766 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2765, <2 x double> %2752, <2 x double> %2762)
-  %2767 = select <2 x i1> %2759, <2 x double> %2766, <2 x double> %2728
-  %2768 = load ptr, ptr %2735, align 8, !tbaa !56
-  %2769 = getelementptr inbounds nuw <2 x double>, ptr %2768, i64 %2754
-  store <2 x double> %2767, ptr %2769, align 16, !tbaa !25
-  %2770 = icmp samesign ugt i64 %2753, 1
-  br i1 %2770, label %2751, label %2736, !llvm.loop !103
+2772:                                             ; preds = %2771
+  %2773 = getelementptr inbounds nuw i8, ptr %2754, i64 2048
+  %2774 = getelementptr inbounds nuw i8, ptr %2754, i64 2056
+  %2775 = getelementptr inbounds nuw i8, ptr %2754, i64 2016
+  br label %2799
 
-2771:                                             ; preds = %2744, %2771
-  %2772 = phi i64 [ 0, %2744 ], [ %2786, %2771 ]
-  %2773 = phi <2 x double> [ %2728, %2744 ], [ %2783, %2771 ]
-  %2774 = load <2 x i64>, ptr %2737, align 16, !tbaa !25
-  %2775 = load ptr, ptr %2745, align 16, !tbaa !75
-  %2776 = getelementptr inbounds nuw <2 x double>, ptr %2775, i64 %2772
-  %2777 = load <2 x double>, ptr %2776, align 16, !tbaa !25
-  %2778 = load ptr, ptr %2746, align 8, !tbaa !76
-  %2779 = getelementptr inbounds nuw <2 x double>, ptr %2778, i64 %2772
-  %2780 = load <2 x double>, ptr %2779, align 16, !tbaa !25
-  %2781 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2780, <2 x double> %2773, <2 x double> %2777)
-  %2782 = icmp eq <2 x i64> %2774, zeroinitializer
-  %2783 = select <2 x i1> %2782, <2 x double> %2728, <2 x double> %2781
-  %2784 = load ptr, ptr %2747, align 16, !tbaa !104
-  %2785 = getelementptr inbounds nuw <2 x double>, ptr %2784, i64 %2772
-  store <2 x double> %2783, ptr %2785, align 16, !tbaa !25
-  %2786 = add nuw nsw i64 %2772, 1
-  %2787 = load i64, ptr %132, align 16, !tbaa !21
-  %2788 = icmp slt i64 %2786, %2787
-  br i1 %2788, label %2771, label %2796, !llvm.loop !105
+2776:                                             ; preds = %2764
+  br i1 %2770, label %2777, label %2824
 
-2789:                                             ; preds = %2749, %2789
-  %2790 = phi i64 [ 0, %2749 ], [ %2793, %2789 ]
-  %2791 = load ptr, ptr %2750, align 16, !tbaa !104
-  %2792 = getelementptr inbounds nuw <2 x double>, ptr %2791, i64 %2790
-  store <2 x double> %2728, ptr %2792, align 16, !tbaa !25
-  %2793 = add nuw nsw i64 %2790, 1
-  %2794 = load i64, ptr %132, align 16, !tbaa !21
-  %2795 = icmp slt i64 %2793, %2794
-  br i1 %2795, label %2789, label %2796, !llvm.loop !106
+2777:                                             ; preds = %2776
+  %2778 = getelementptr inbounds nuw i8, ptr %2754, i64 2016
+  br label %2817
 
-2796:                                             ; preds = %2771, %2789, %2743, %2748
-  %2797 = phi <2 x double> [ %2728, %2748 ], [ %2728, %2743 ], [ %2728, %2789 ], [ %2783, %2771 ]
-  %2798 = load <2 x i64>, ptr %2737, align 16, !tbaa !25
-  %2799 = getelementptr inbounds nuw i8, ptr %2726, i64 1568
-  %2800 = load <2 x double>, ptr %2799, align 16, !tbaa !25
-  %2801 = icmp eq <2 x i64> %2798, zeroinitializer
-  %2802 = select <2 x i1> %2801, <2 x double> zeroinitializer, <2 x double> %2800
-  %2803 = fsub <2 x double> splat (double 1.000000e+00), %2802
-  %2804 = getelementptr inbounds nuw i8, ptr %2726, i64 1376
+2779:                                             ; preds = %2759, %2779
+  %2780 = phi <2 x double> [ %2756, %2759 ], [ %2795, %2779 ]
+  %2781 = phi i64 [ %2757, %2759 ], [ %2782, %2779 ]
+  %2782 = add nsw i64 %2781, -1
+  %2783 = load <2 x double>, ptr %2760, align 16, !tbaa !25
+  %2784 = uitofp nneg i64 %2782 to double
+  %2785 = insertelement <2 x double> poison, double %2784, i64 0
+  %2786 = shufflevector <2 x double> %2785, <2 x double> poison, <2 x i32> zeroinitializer
+  %2787 = fcmp ugt <2 x double> %2783, %2786
+  %2788 = load ptr, ptr %2761, align 8, !tbaa !70
+  %2789 = getelementptr inbounds nuw <2 x double>, ptr %2788, i64 %2782
+  %2790 = load <2 x double>, ptr %2789, align 16, !tbaa !25
+  %2791 = load ptr, ptr %2762, align 16, !tbaa !71
+  %2792 = getelementptr inbounds nuw <2 x double>, ptr %2791, i64 %2782
+  %2793 = load <2 x double>, ptr %2792, align 16, !tbaa !25
+  %2794 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2793, <2 x double> %2780, <2 x double> %2790)
+  %2795 = select <2 x i1> %2787, <2 x double> %2794, <2 x double> %2756
+  %2796 = load ptr, ptr %2763, align 8, !tbaa !56
+  %2797 = getelementptr inbounds nuw <2 x double>, ptr %2796, i64 %2782
+  store <2 x double> %2795, ptr %2797, align 16, !tbaa !25
+  %2798 = icmp samesign ugt i64 %2781, 1
+  br i1 %2798, label %2779, label %2764, !llvm.loop !103
+
+2799:                                             ; preds = %2772, %2799
+  %2800 = phi i64 [ 0, %2772 ], [ %2814, %2799 ]
+  %2801 = phi <2 x double> [ %2756, %2772 ], [ %2811, %2799 ]
+  %2802 = load <2 x i64>, ptr %2765, align 16, !tbaa !25
+  %2803 = load ptr, ptr %2773, align 16, !tbaa !75
+  %2804 = getelementptr inbounds nuw <2 x double>, ptr %2803, i64 %2800
   %2805 = load <2 x double>, ptr %2804, align 16, !tbaa !25
-  %2806 = fmul <2 x double> %2802, %2805
-  %2807 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2803, <2 x double> %2797, <2 x double> %2806)
-  %2808 = getelementptr inbounds nuw i8, ptr %2726, i64 1616
-  store <2 x double> %2807, ptr %2808, align 16, !tbaa !25
-  %2809 = getelementptr inbounds nuw i8, ptr %2726, i64 1552
-  %2810 = load <2 x double>, ptr %2809, align 16, !tbaa !25
-  %2811 = fsub <2 x double> %2805, %2797
-  %2812 = fmul <2 x double> %2811, %2810
-  %2813 = getelementptr inbounds nuw i8, ptr %2726, i64 1584
-  store <2 x double> %2812, ptr %2813, align 16, !tbaa !25
-  %2814 = getelementptr inbounds nuw i8, ptr %2726, i64 800
-  %2815 = load <2 x double>, ptr %2814, align 16, !tbaa !25
-  %2816 = fdiv <2 x double> %2812, %2815
-  %2817 = fsub <2 x double> %2805, %2816
-  %2818 = getelementptr inbounds nuw i8, ptr %2726, i64 1600
-  store <2 x double> %2817, ptr %2818, align 16, !tbaa !25
-  %2819 = add nuw nsw i64 %2724, 1
-  %2820 = load i64, ptr %140, align 16, !tbaa !16
-  %2821 = icmp slt i64 %2819, %2820
-  br i1 %2821, label %2723, label %2562, !llvm.loop !107
+  %2806 = load ptr, ptr %2774, align 8, !tbaa !76
+  %2807 = getelementptr inbounds nuw <2 x double>, ptr %2806, i64 %2800
+  %2808 = load <2 x double>, ptr %2807, align 16, !tbaa !25
+  %2809 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2808, <2 x double> %2801, <2 x double> %2805)
+  %2810 = icmp eq <2 x i64> %2802, zeroinitializer
+  %2811 = select <2 x i1> %2810, <2 x double> %2756, <2 x double> %2809
+  %2812 = load ptr, ptr %2775, align 16, !tbaa !104
+  %2813 = getelementptr inbounds nuw <2 x double>, ptr %2812, i64 %2800
+  store <2 x double> %2811, ptr %2813, align 16, !tbaa !25
+  %2814 = add nuw nsw i64 %2800, 1
+  %2815 = load i64, ptr %132, align 16, !tbaa !21
+  %2816 = icmp slt i64 %2814, %2815
+  br i1 %2816, label %2799, label %2824, !llvm.loop !105
 
-2822:                                             ; preds = %2637, %3077
-  %2823 = phi i64 [ %3119, %3077 ], [ 0, %2637 ]
-  %2824 = phi <2 x double> [ %3118, %3077 ], [ zeroinitializer, %2637 ]
-  %2825 = load ptr, ptr %141, align 8, !tbaa !27
-  %2826 = getelementptr inbounds nuw %struct.Piece, ptr %2825, i64 %2823
-  %2827 = getelementptr inbounds nuw i8, ptr %2826, i64 1408
+2817:                                             ; preds = %2777, %2817
+  %2818 = phi i64 [ 0, %2777 ], [ %2821, %2817 ]
+  %2819 = load ptr, ptr %2778, align 16, !tbaa !104
+  %2820 = getelementptr inbounds nuw <2 x double>, ptr %2819, i64 %2818
+  store <2 x double> %2756, ptr %2820, align 16, !tbaa !25
+  %2821 = add nuw nsw i64 %2818, 1
+  %2822 = load i64, ptr %132, align 16, !tbaa !21
+  %2823 = icmp slt i64 %2821, %2822
+  br i1 %2823, label %2817, label %2824, !llvm.loop !106
+
+2824:                                             ; preds = %2799, %2817, %2771, %2776
+  %2825 = phi <2 x double> [ %2756, %2776 ], [ %2756, %2771 ], [ %2756, %2817 ], [ %2811, %2799 ]
+  %2826 = load <2 x i64>, ptr %2765, align 16, !tbaa !25
+  %2827 = getelementptr inbounds nuw i8, ptr %2754, i64 1568
   %2828 = load <2 x double>, ptr %2827, align 16, !tbaa !25
-  %2829 = getelementptr inbounds nuw i8, ptr %2826, i64 1424
-  %2830 = load <2 x double>, ptr %2829, align 16, !tbaa !25
-  %2831 = fadd <2 x double> %2828, %2830
-  %2832 = getelementptr inbounds nuw i8, ptr %2826, i64 1392
+  %2829 = icmp eq <2 x i64> %2826, zeroinitializer
+  %2830 = select <2 x i1> %2829, <2 x double> zeroinitializer, <2 x double> %2828
+  %2831 = fsub <2 x double> splat (double 1.000000e+00), %2830
+  %2832 = getelementptr inbounds nuw i8, ptr %2754, i64 1376
   %2833 = load <2 x double>, ptr %2832, align 16, !tbaa !25
-  %2834 = load <2 x double>, ptr %194, align 16, !tbaa !25
-  %2835 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2834, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
-  %2836 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2834, <2 x double> %2835, <2 x double> splat (double 0x4142F8368A3D70A4))
-  %2837 = getelementptr inbounds nuw i8, ptr %2826, i64 1328
+  %2834 = fmul <2 x double> %2830, %2833
+  %2835 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2831, <2 x double> %2825, <2 x double> %2834)
+  %2836 = getelementptr inbounds nuw i8, ptr %2754, i64 1616
+  store <2 x double> %2835, ptr %2836, align 16, !tbaa !25
+  %2837 = getelementptr inbounds nuw i8, ptr %2754, i64 1552
   %2838 = load <2 x double>, ptr %2837, align 16, !tbaa !25
-  %2839 = getelementptr inbounds nuw i8, ptr %2826, i64 1008
-  %2840 = load <2 x double>, ptr %2839, align 16, !tbaa !25
-  %2841 = fneg <2 x double> %2838
-  %2842 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2841, <2 x double> %2840, <2 x double> %2831)
-  %2843 = getelementptr inbounds nuw i8, ptr %2826, i64 1344
-  %2844 = load <2 x double>, ptr %2843, align 16, !tbaa !25
-  %2845 = getelementptr inbounds nuw i8, ptr %2826, i64 1200
-  %2846 = load <2 x double>, ptr %2845, align 16, !tbaa !25
-  %2847 = fneg <2 x double> %2844
-  %2848 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2847, <2 x double> %2846, <2 x double> %2842)
-  %2849 = getelementptr inbounds nuw i8, ptr %2826, i64 1312
-  %2850 = load <2 x double>, ptr %2849, align 16, !tbaa !25
-  %2851 = fdiv <2 x double> %2848, %2850
-  %2852 = getelementptr inbounds nuw i8, ptr %2826, i64 400
-  %2853 = load <2 x double>, ptr %2852, align 16, !tbaa !25
-  %2854 = fsub <2 x double> %2853, %2851
-  %2855 = getelementptr inbounds nuw i8, ptr %2826, i64 976
+  %2839 = fsub <2 x double> %2833, %2825
+  %2840 = fmul <2 x double> %2839, %2838
+  %2841 = getelementptr inbounds nuw i8, ptr %2754, i64 1584
+  store <2 x double> %2840, ptr %2841, align 16, !tbaa !25
+  %2842 = getelementptr inbounds nuw i8, ptr %2754, i64 800
+  %2843 = load <2 x double>, ptr %2842, align 16, !tbaa !25
+  %2844 = fdiv <2 x double> %2840, %2843
+  %2845 = fsub <2 x double> %2833, %2844
+  %2846 = getelementptr inbounds nuw i8, ptr %2754, i64 1600
+  store <2 x double> %2845, ptr %2846, align 16, !tbaa !25
+  %2847 = add nuw nsw i64 %2752, 1
+  %2848 = load i64, ptr %140, align 16, !tbaa !16
+  %2849 = icmp slt i64 %2847, %2848
+  br i1 %2849, label %2751, label %2590, !llvm.loop !107
+
+2850:                                             ; preds = %2665, %3105
+  %2851 = phi i64 [ %3147, %3105 ], [ 0, %2665 ]
+  %2852 = phi <2 x double> [ %3146, %3105 ], [ zeroinitializer, %2665 ]
+  %2853 = load ptr, ptr %141, align 8, !tbaa !27
+  %2854 = getelementptr inbounds nuw %struct.Piece, ptr %2853, i64 %2851
+  %2855 = getelementptr inbounds nuw i8, ptr %2854, i64 1408
   %2856 = load <2 x double>, ptr %2855, align 16, !tbaa !25
-  %2857 = getelementptr inbounds nuw i8, ptr %2826, i64 1792
+  %2857 = getelementptr inbounds nuw i8, ptr %2854, i64 1424
   %2858 = load <2 x double>, ptr %2857, align 16, !tbaa !25
-  %2859 = fsub <2 x double> %2856, %2858
-  %2860 = getelementptr inbounds nuw i8, ptr %2826, i64 1696
+  %2859 = fadd <2 x double> %2856, %2858
+  %2860 = getelementptr inbounds nuw i8, ptr %2854, i64 1392
   %2861 = load <2 x double>, ptr %2860, align 16, !tbaa !25
-  %2862 = getelementptr inbounds nuw i8, ptr %2826, i64 320
-  %2863 = load <2 x double>, ptr %2862, align 16, !tbaa !25
-  %2864 = fmul <2 x double> %2861, %2863
-  %2865 = getelementptr inbounds nuw i8, ptr %2826, i64 1616
+  %2862 = load <2 x double>, ptr %201, align 16, !tbaa !25
+  %2863 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2862, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %2864 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2862, <2 x double> %2863, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %2865 = getelementptr inbounds nuw i8, ptr %2854, i64 1328
   %2866 = load <2 x double>, ptr %2865, align 16, !tbaa !25
-  %2867 = fsub <2 x double> %2866, %2833
-  %2868 = fmul <2 x double> %2864, %2867
-  %2869 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2836, <2 x double> %2831, <2 x double> %2868)
-  %2870 = fsub <2 x double> %2854, %2859
-  %2871 = getelementptr inbounds nuw i8, ptr %2826, i64 736
-  %2872 = getelementptr inbounds nuw i8, ptr %2826, i64 768
-  %2873 = load <2 x double>, ptr %2872, align 16, !tbaa !25
-  %2874 = fsub <2 x double> %2870, %2873
-  %2875 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %2874)
-  %2876 = getelementptr inbounds nuw i8, ptr %2826, i64 208
-  %2877 = load <2 x double>, ptr %2876, align 16, !tbaa !25
-  %2878 = fdiv <2 x double> %2875, %2877
-  %2879 = getelementptr inbounds nuw i8, ptr %2826, i64 1840
-  %2880 = load <2 x i64>, ptr %2879, align 16, !tbaa !25
-  %2881 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2880)
-  %2882 = icmp eq i64 %2881, 0
-  br i1 %2882, label %3077, label %2883
+  %2867 = getelementptr inbounds nuw i8, ptr %2854, i64 1008
+  %2868 = load <2 x double>, ptr %2867, align 16, !tbaa !25
+  %2869 = fneg <2 x double> %2866
+  %2870 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2869, <2 x double> %2868, <2 x double> %2859)
+  %2871 = getelementptr inbounds nuw i8, ptr %2854, i64 1344
+  %2872 = load <2 x double>, ptr %2871, align 16, !tbaa !25
+  %2873 = getelementptr inbounds nuw i8, ptr %2854, i64 1200
+  %2874 = load <2 x double>, ptr %2873, align 16, !tbaa !25
+  %2875 = fneg <2 x double> %2872
+  %2876 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2875, <2 x double> %2874, <2 x double> %2870)
+  %2877 = getelementptr inbounds nuw i8, ptr %2854, i64 1312
+  %2878 = load <2 x double>, ptr %2877, align 16, !tbaa !25
+  %2879 = fdiv <2 x double> %2876, %2878
+  %2880 = getelementptr inbounds nuw i8, ptr %2854, i64 400
+  %2881 = load <2 x double>, ptr %2880, align 16, !tbaa !25
+  %2882 = fsub <2 x double> %2881, %2879
+  %2883 = getelementptr inbounds nuw i8, ptr %2854, i64 976
+  %2884 = load <2 x double>, ptr %2883, align 16, !tbaa !25
+  %2885 = getelementptr inbounds nuw i8, ptr %2854, i64 1792
+  %2886 = load <2 x double>, ptr %2885, align 16, !tbaa !25
+  %2887 = fsub <2 x double> %2884, %2886
+  %2888 = getelementptr inbounds nuw i8, ptr %2854, i64 1696
+  %2889 = load <2 x double>, ptr %2888, align 16, !tbaa !25
+  %2890 = getelementptr inbounds nuw i8, ptr %2854, i64 320
+  %2891 = load <2 x double>, ptr %2890, align 16, !tbaa !25
+  %2892 = fmul <2 x double> %2889, %2891
+  %2893 = getelementptr inbounds nuw i8, ptr %2854, i64 1616
+  %2894 = load <2 x double>, ptr %2893, align 16, !tbaa !25
+  %2895 = fsub <2 x double> %2894, %2861
+  %2896 = fmul <2 x double> %2892, %2895
+  %2897 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2864, <2 x double> %2859, <2 x double> %2896)
+  %2898 = fsub <2 x double> %2882, %2887
+  %2899 = getelementptr inbounds nuw i8, ptr %2854, i64 736
+  %2900 = getelementptr inbounds nuw i8, ptr %2854, i64 768
+  %2901 = load <2 x double>, ptr %2900, align 16, !tbaa !25
+  %2902 = fsub <2 x double> %2898, %2901
+  %2903 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %2902)
+  %2904 = getelementptr inbounds nuw i8, ptr %2854, i64 208
+  %2905 = load <2 x double>, ptr %2904, align 16, !tbaa !25
+  %2906 = fdiv <2 x double> %2903, %2905
+  %2907 = getelementptr inbounds nuw i8, ptr %2854, i64 1840
+  %2908 = load <2 x i64>, ptr %2907, align 16, !tbaa !25
+  %2909 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2908)
+  %2910 = icmp eq i64 %2909, 0
+  br i1 %2910, label %3105, label %2911
 
-2883:                                             ; preds = %2822
-  %2884 = getelementptr inbounds nuw i8, ptr %2826, i64 944
-  %2885 = load <2 x double>, ptr %2884, align 16, !tbaa !25
-  %2886 = fcmp ogt <2 x double> %2859, %2854
-  %2887 = getelementptr inbounds nuw i8, ptr %2826, i64 1824
-  %2888 = load <2 x double>, ptr %2887, align 16, !tbaa !25
-  %2889 = fcmp oeq <2 x double> %2888, zeroinitializer
-  %2890 = select <2 x i1> %2889, <2 x i1> %2886, <2 x i1> zeroinitializer
-  %2891 = select <2 x i1> %2890, <2 x i64> %2880, <2 x i64> zeroinitializer
-  %2892 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2891)
-  %2893 = icmp eq i64 %2892, 0
-  br i1 %2893, label %2964, label %2894
+2911:                                             ; preds = %2850
+  %2912 = getelementptr inbounds nuw i8, ptr %2854, i64 944
+  %2913 = load <2 x double>, ptr %2912, align 16, !tbaa !25
+  %2914 = fcmp ogt <2 x double> %2887, %2882
+  %2915 = getelementptr inbounds nuw i8, ptr %2854, i64 1824
+  %2916 = load <2 x double>, ptr %2915, align 16, !tbaa !25
+  %2917 = fcmp oeq <2 x double> %2916, zeroinitializer
+  %2918 = select <2 x i1> %2917, <2 x i1> %2914, <2 x i1> zeroinitializer
+  %2919 = select <2 x i1> %2918, <2 x i64> %2908, <2 x i64> zeroinitializer
+  %2920 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2919)
+  %2921 = icmp eq i64 %2920, 0
+  br i1 %2921, label %2992, label %2922
 
-2894:                                             ; preds = %2883
-  %2895 = fsub <2 x double> %2859, %2854
-  %2896 = fdiv <2 x double> %2895, %2877
-  %2897 = getelementptr inbounds nuw i8, ptr %2826, i64 1928
-  %2898 = load ptr, ptr %2897, align 8, !tbaa !59
-  %2899 = load i64, ptr %131, align 8, !tbaa !20
-  %2900 = add nsw i64 %2899, -1
-  %2901 = getelementptr inbounds <2 x double>, ptr %2898, i64 %2900
-  %2902 = load <2 x double>, ptr %2901, align 16, !tbaa !25
-  %2903 = icmp sgt i64 %2899, 1
-  br i1 %2903, label %2904, label %2956
+2922:                                             ; preds = %2911
+  %2923 = fsub <2 x double> %2887, %2882
+  %2924 = fdiv <2 x double> %2923, %2905
+  %2925 = getelementptr inbounds nuw i8, ptr %2854, i64 1928
+  %2926 = load ptr, ptr %2925, align 8, !tbaa !59
+  %2927 = load i64, ptr %131, align 8, !tbaa !20
+  %2928 = add nsw i64 %2927, -1
+  %2929 = getelementptr inbounds <2 x double>, ptr %2926, i64 %2928
+  %2930 = load <2 x double>, ptr %2929, align 16, !tbaa !25
+  %2931 = icmp sgt i64 %2927, 1
+  br i1 %2931, label %2932, label %2984
 
-2904:                                             ; preds = %2894
-  %2905 = getelementptr inbounds nuw i8, ptr %2826, i64 1888
-  %2906 = load i64, ptr %2905, align 16, !tbaa !30
-  %2907 = getelementptr inbounds nuw i8, ptr %2826, i64 1104
-  %2908 = getelementptr inbounds nuw i8, ptr %2826, i64 384
-  %2909 = getelementptr inbounds nuw i8, ptr %2826, i64 1984
-  br label %2910
+2932:                                             ; preds = %2922
+  %2933 = getelementptr inbounds nuw i8, ptr %2854, i64 1888
+  %2934 = load i64, ptr %2933, align 16, !tbaa !30
+  %2935 = getelementptr inbounds nuw i8, ptr %2854, i64 1104
+  %2936 = getelementptr inbounds nuw i8, ptr %2854, i64 384
+  %2937 = getelementptr inbounds nuw i8, ptr %2854, i64 1984
+  br label %2938
 
-2910:                                             ; preds = %2904, %2953
-  %2911 = phi <2 x double> [ %2885, %2904 ], [ %2948, %2953 ]
-  %2912 = phi i64 [ %2900, %2904 ], [ %2954, %2953 ]
-  %2913 = phi <2 x double> [ %2902, %2904 ], [ %2936, %2953 ]
-  %2914 = phi <2 x i64> [ %2891, %2904 ], [ %2940, %2953 ]
-  %2915 = phi <2 x double> [ %2896, %2904 ], [ %2947, %2953 ]
-  %2916 = icmp slt i64 %2912, %2906
-  br i1 %2916, label %2917, label %2923
+2938:                                             ; preds = %2932, %2981
+  %2939 = phi <2 x double> [ %2913, %2932 ], [ %2976, %2981 ]
+  %2940 = phi i64 [ %2928, %2932 ], [ %2982, %2981 ]
+  %2941 = phi <2 x double> [ %2930, %2932 ], [ %2964, %2981 ]
+  %2942 = phi <2 x i64> [ %2919, %2932 ], [ %2968, %2981 ]
+  %2943 = phi <2 x double> [ %2924, %2932 ], [ %2975, %2981 ]
+  %2944 = icmp slt i64 %2940, %2934
+  br i1 %2944, label %2945, label %2951
 
-2917:                                             ; preds = %2910
-  %2918 = load ptr, ptr %2909, align 16, !tbaa !66
-  %2919 = getelementptr inbounds nuw <2 x double>, ptr %2918, i64 %2912
-  %2920 = load <2 x double>, ptr %2919, align 16, !tbaa !25
-  %2921 = load <2 x double>, ptr %2908, align 16, !tbaa !25
-  %2922 = fmul <2 x double> %2920, %2921
-  br label %2931
+2945:                                             ; preds = %2938
+  %2946 = load ptr, ptr %2937, align 16, !tbaa !66
+  %2947 = getelementptr inbounds nuw <2 x double>, ptr %2946, i64 %2940
+  %2948 = load <2 x double>, ptr %2947, align 16, !tbaa !25
+  %2949 = load <2 x double>, ptr %2936, align 16, !tbaa !25
+  %2950 = fmul <2 x double> %2948, %2949
+  br label %2959
 
-2923:                                             ; preds = %2910
-  %2924 = load <2 x double>, ptr %2907, align 16, !tbaa !25
-  %2925 = load <2 x double>, ptr %2908, align 16, !tbaa !25
-  %2926 = load ptr, ptr %2909, align 16, !tbaa !66
-  %2927 = getelementptr inbounds nuw <2 x double>, ptr %2926, i64 %2912
-  %2928 = load <2 x double>, ptr %2927, align 16, !tbaa !25
-  %2929 = fsub <2 x double> %2924, %2925
-  %2930 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2928, <2 x double> %2929, <2 x double> %2925)
-  br label %2931
+2951:                                             ; preds = %2938
+  %2952 = load <2 x double>, ptr %2935, align 16, !tbaa !25
+  %2953 = load <2 x double>, ptr %2936, align 16, !tbaa !25
+  %2954 = load ptr, ptr %2937, align 16, !tbaa !66
+  %2955 = getelementptr inbounds nuw <2 x double>, ptr %2954, i64 %2940
+  %2956 = load <2 x double>, ptr %2955, align 16, !tbaa !25
+  %2957 = fsub <2 x double> %2952, %2953
+  %2958 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2956, <2 x double> %2957, <2 x double> %2953)
+  br label %2959
 
-2931:                                             ; preds = %2917, %2923
-  %2932 = phi <2 x double> [ %2922, %2917 ], [ %2930, %2923 ]
-  %2933 = getelementptr inbounds nuw <2 x double>, ptr %2898, i64 %2912
-  %2934 = load <2 x double>, ptr %2933, align 16, !tbaa !25
-  %2935 = icmp eq <2 x i64> %2914, zeroinitializer
-  %2936 = select <2 x i1> %2935, <2 x double> %2913, <2 x double> %2934
-  %2937 = fsub <2 x double> %2911, %2932
-  %2938 = fmul <2 x double> %2937, %2936
-  %2939 = fcmp olt <2 x double> %2938, %2915
-  %2940 = select <2 x i1> %2939, <2 x i64> %2914, <2 x i64> zeroinitializer
-  %2941 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2940)
-  %2942 = icmp eq i64 %2941, 0
-  br i1 %2942, label %2956, label %2943
+2959:                                             ; preds = %2945, %2951
+  %2960 = phi <2 x double> [ %2950, %2945 ], [ %2958, %2951 ]
+  %2961 = getelementptr inbounds nuw <2 x double>, ptr %2926, i64 %2940
+  %2962 = load <2 x double>, ptr %2961, align 16, !tbaa !25
+  %2963 = icmp eq <2 x i64> %2942, zeroinitializer
+  %2964 = select <2 x i1> %2963, <2 x double> %2941, <2 x double> %2962
+  %2965 = fsub <2 x double> %2939, %2960
+  %2966 = fmul <2 x double> %2965, %2964
+  %2967 = fcmp olt <2 x double> %2966, %2943
+  %2968 = select <2 x i1> %2967, <2 x i64> %2942, <2 x i64> zeroinitializer
+  %2969 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2968)
+  %2970 = icmp eq i64 %2969, 0
+  br i1 %2970, label %2984, label %2971
 
-2943:                                             ; preds = %2931
-  %2944 = fneg <2 x double> %2936
-  %2945 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2944, <2 x double> %2937, <2 x double> %2915)
-  %2946 = icmp eq <2 x i64> %2940, zeroinitializer
-  %2947 = select <2 x i1> %2946, <2 x double> %2915, <2 x double> %2945
-  %2948 = select <2 x i1> %2946, <2 x double> %2911, <2 x double> %2932
-  %2949 = icmp eq i64 %2912, 1
-  br i1 %2949, label %2950, label %2953
+2971:                                             ; preds = %2959
+  %2972 = fneg <2 x double> %2964
+  %2973 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2972, <2 x double> %2965, <2 x double> %2943)
+  %2974 = icmp eq <2 x i64> %2968, zeroinitializer
+  %2975 = select <2 x i1> %2974, <2 x double> %2943, <2 x double> %2973
+  %2976 = select <2 x i1> %2974, <2 x double> %2939, <2 x double> %2960
+  %2977 = icmp eq i64 %2940, 1
+  br i1 %2977, label %2978, label %2981
 
-2950:                                             ; preds = %2943
-  %2951 = load <2 x double>, ptr %2898, align 16, !tbaa !25
-  %2952 = select <2 x i1> %2946, <2 x double> %2936, <2 x double> %2951
-  br label %2956
+2978:                                             ; preds = %2971
+  %2979 = load <2 x double>, ptr %2926, align 16, !tbaa !25
+  %2980 = select <2 x i1> %2974, <2 x double> %2964, <2 x double> %2979
+  br label %2984
 
-2953:                                             ; preds = %2943
-  %2954 = add nsw i64 %2912, -1
-  %2955 = icmp sgt i64 %2912, 1
-  br i1 %2955, label %2910, label %2956, !llvm.loop !108
+2981:                                             ; preds = %2971
+  %2982 = add nsw i64 %2940, -1
+  %2983 = icmp sgt i64 %2940, 1
+  br i1 %2983, label %2938, label %2984, !llvm.loop !108
 
-2956:                                             ; preds = %2953, %2931, %2950, %2894
-  %2957 = phi <2 x double> [ %2896, %2894 ], [ %2947, %2950 ], [ %2915, %2931 ], [ %2947, %2953 ]
-  %2958 = phi <2 x double> [ %2885, %2894 ], [ %2948, %2950 ], [ %2911, %2931 ], [ %2948, %2953 ]
-  %2959 = phi <2 x double> [ %2902, %2894 ], [ %2952, %2950 ], [ %2936, %2931 ], [ %2936, %2953 ]
-  %2960 = fdiv <2 x double> %2957, %2959
-  %2961 = fsub <2 x double> %2958, %2960
-  %2962 = icmp eq <2 x i64> %2891, zeroinitializer
-  %2963 = select <2 x i1> %2962, <2 x double> %2885, <2 x double> %2961
-  br label %2964
+2984:                                             ; preds = %2981, %2959, %2978, %2922
+  %2985 = phi <2 x double> [ %2924, %2922 ], [ %2975, %2978 ], [ %2943, %2959 ], [ %2975, %2981 ]
+  %2986 = phi <2 x double> [ %2913, %2922 ], [ %2976, %2978 ], [ %2939, %2959 ], [ %2976, %2981 ]
+  %2987 = phi <2 x double> [ %2930, %2922 ], [ %2980, %2978 ], [ %2964, %2959 ], [ %2964, %2981 ]
+  %2988 = fdiv <2 x double> %2985, %2987
+  %2989 = fsub <2 x double> %2986, %2988
+  %2990 = icmp eq <2 x i64> %2919, zeroinitializer
+  %2991 = select <2 x i1> %2990, <2 x double> %2913, <2 x double> %2989
+  br label %2992
 
-2964:                                             ; preds = %2956, %2883
-  %2965 = phi <2 x double> [ %2963, %2956 ], [ %2885, %2883 ]
-  %2966 = load <2 x double>, ptr %2871, align 16, !tbaa !25
-  %2967 = getelementptr inbounds nuw i8, ptr %2826, i64 640
-  %2968 = load <2 x double>, ptr %2967, align 16, !tbaa !25
-  %2969 = getelementptr inbounds nuw i8, ptr %2826, i64 656
-  %2970 = load <2 x double>, ptr %2969, align 16, !tbaa !25
-  %2971 = getelementptr inbounds nuw i8, ptr %2826, i64 672
-  %2972 = load <2 x double>, ptr %2971, align 16, !tbaa !25
-  %2973 = getelementptr inbounds nuw i8, ptr %2826, i64 688
-  %2974 = load <2 x double>, ptr %2973, align 16, !tbaa !25
-  %2975 = load <2 x double>, ptr %2826, align 16, !tbaa !25
-  %2976 = fmul <2 x double> %2975, splat (double 1.000000e-09)
-  %2977 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2966, <2 x double> %2974, <2 x double> %2972)
-  %2978 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2966, <2 x double> %2977, <2 x double> %2970)
-  %2979 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2966, <2 x double> %2978, <2 x double> %2968)
-  %2980 = fsub <2 x double> %2979, %2965
-  %2981 = fmul <2 x double> %2966, splat (double 3.000000e+00)
-  %2982 = fmul <2 x double> %2981, %2974
-  %2983 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2972, <2 x double> splat (double 2.000000e+00), <2 x double> %2982)
-  %2984 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2966, <2 x double> %2983, <2 x double> %2970)
-  %2985 = fdiv <2 x double> %2980, %2984
-  %2986 = fsub <2 x double> %2966, %2985
-  %2987 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %2985)
-  %2988 = fcmp oge <2 x double> %2987, %2976
-  %2989 = bitcast <2 x i1> %2988 to i2
-  %2990 = icmp eq i2 %2989, 0
-  br i1 %2990, label %3037, label %2991, !llvm.loop !109
+2992:                                             ; preds = %2984, %2911
+  %2993 = phi <2 x double> [ %2991, %2984 ], [ %2913, %2911 ]
+  %2994 = load <2 x double>, ptr %2899, align 16, !tbaa !25
+  %2995 = getelementptr inbounds nuw i8, ptr %2854, i64 640
+  %2996 = load <2 x double>, ptr %2995, align 16, !tbaa !25
+  %2997 = getelementptr inbounds nuw i8, ptr %2854, i64 656
+  %2998 = load <2 x double>, ptr %2997, align 16, !tbaa !25
+  %2999 = getelementptr inbounds nuw i8, ptr %2854, i64 672
+  %3000 = load <2 x double>, ptr %2999, align 16, !tbaa !25
+  %3001 = getelementptr inbounds nuw i8, ptr %2854, i64 688
+  %3002 = load <2 x double>, ptr %3001, align 16, !tbaa !25
+  %3003 = load <2 x double>, ptr %2854, align 16, !tbaa !25
+  %3004 = fmul <2 x double> %3003, splat (double 1.000000e-09)
+  %3005 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2994, <2 x double> %3002, <2 x double> %3000)
+  %3006 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2994, <2 x double> %3005, <2 x double> %2998)
+  %3007 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2994, <2 x double> %3006, <2 x double> %2996)
+  %3008 = fsub <2 x double> %3007, %2993
+  %3009 = fmul <2 x double> %2994, splat (double 3.000000e+00)
+  %3010 = fmul <2 x double> %3009, %3002
+  %3011 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3000, <2 x double> splat (double 2.000000e+00), <2 x double> %3010)
+  %3012 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2994, <2 x double> %3011, <2 x double> %2998)
+  %3013 = fdiv <2 x double> %3008, %3012
+  %3014 = fsub <2 x double> %2994, %3013
+  %3015 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3013)
+  %3016 = fcmp oge <2 x double> %3015, %3004
+  %3017 = bitcast <2 x i1> %3016 to i2
+  %3018 = icmp eq i2 %3017, 0
+  br i1 %3018, label %3065, label %3019, !llvm.loop !109
 
-2991:                                             ; preds = %2964
-  %2992 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2986, <2 x double> %2974, <2 x double> %2972)
-  %2993 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2986, <2 x double> %2992, <2 x double> %2970)
-  %2994 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2986, <2 x double> %2993, <2 x double> %2968)
-  %2995 = fsub <2 x double> %2994, %2965
-  %2996 = fmul <2 x double> %2986, splat (double 3.000000e+00)
-  %2997 = fmul <2 x double> %2996, %2974
-  %2998 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2972, <2 x double> splat (double 2.000000e+00), <2 x double> %2997)
-  %2999 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2986, <2 x double> %2998, <2 x double> %2970)
-  %3000 = fdiv <2 x double> %2995, %2999
-  %3001 = fsub <2 x double> %2986, %3000
-  %3002 = select <2 x i1> %2988, <2 x double> %3001, <2 x double> %2986
-  %3003 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3000)
-  %3004 = fcmp oge <2 x double> %3003, %2976
-  %3005 = and <2 x i1> %3004, %2988
-  %3006 = bitcast <2 x i1> %3005 to i2
-  %3007 = icmp eq i2 %3006, 0
-  br i1 %3007, label %3037, label %3008, !llvm.loop !109
+3019:                                             ; preds = %2992
+  %3020 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3014, <2 x double> %3002, <2 x double> %3000)
+  %3021 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3014, <2 x double> %3020, <2 x double> %2998)
+  %3022 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3014, <2 x double> %3021, <2 x double> %2996)
+  %3023 = fsub <2 x double> %3022, %2993
+  %3024 = fmul <2 x double> %3014, splat (double 3.000000e+00)
+  %3025 = fmul <2 x double> %3024, %3002
+  %3026 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3000, <2 x double> splat (double 2.000000e+00), <2 x double> %3025)
+  %3027 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3014, <2 x double> %3026, <2 x double> %2998)
+  %3028 = fdiv <2 x double> %3023, %3027
+  %3029 = fsub <2 x double> %3014, %3028
+  %3030 = select <2 x i1> %3016, <2 x double> %3029, <2 x double> %3014
+  %3031 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3028)
+  %3032 = fcmp oge <2 x double> %3031, %3004
+  %3033 = and <2 x i1> %3032, %3016
+  %3034 = bitcast <2 x i1> %3033 to i2
+  %3035 = icmp eq i2 %3034, 0
+  br i1 %3035, label %3065, label %3036, !llvm.loop !109
 
-3008:                                             ; preds = %2991
-  %3009 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3002, <2 x double> %2974, <2 x double> %2972)
-  %3010 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3002, <2 x double> %3009, <2 x double> %2970)
-  %3011 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3002, <2 x double> %3010, <2 x double> %2968)
-  %3012 = fsub <2 x double> %3011, %2965
-  %3013 = fmul <2 x double> %3002, splat (double 3.000000e+00)
-  %3014 = fmul <2 x double> %3013, %2974
-  %3015 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2972, <2 x double> splat (double 2.000000e+00), <2 x double> %3014)
-  %3016 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3002, <2 x double> %3015, <2 x double> %2970)
-  %3017 = fdiv <2 x double> %3012, %3016
-  %3018 = fsub <2 x double> %3002, %3017
-  %3019 = select <2 x i1> %3005, <2 x double> %3018, <2 x double> %3002
-  %3020 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3017)
-  %3021 = fcmp oge <2 x double> %3020, %2976
-  %3022 = and <2 x i1> %3021, %3005
-  %3023 = bitcast <2 x i1> %3022 to i2
-  %3024 = icmp eq i2 %3023, 0
-  br i1 %3024, label %3037, label %3025, !llvm.loop !109
+3036:                                             ; preds = %3019
+  %3037 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3030, <2 x double> %3002, <2 x double> %3000)
+  %3038 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3030, <2 x double> %3037, <2 x double> %2998)
+  %3039 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3030, <2 x double> %3038, <2 x double> %2996)
+  %3040 = fsub <2 x double> %3039, %2993
+  %3041 = fmul <2 x double> %3030, splat (double 3.000000e+00)
+  %3042 = fmul <2 x double> %3041, %3002
+  %3043 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3000, <2 x double> splat (double 2.000000e+00), <2 x double> %3042)
+  %3044 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3030, <2 x double> %3043, <2 x double> %2998)
+  %3045 = fdiv <2 x double> %3040, %3044
+  %3046 = fsub <2 x double> %3030, %3045
+  %3047 = select <2 x i1> %3033, <2 x double> %3046, <2 x double> %3030
+  %3048 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3045)
+  %3049 = fcmp oge <2 x double> %3048, %3004
+  %3050 = and <2 x i1> %3049, %3033
+  %3051 = bitcast <2 x i1> %3050 to i2
+  %3052 = icmp eq i2 %3051, 0
+  br i1 %3052, label %3065, label %3053, !llvm.loop !109
 
-3025:                                             ; preds = %3008
-  %3026 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3019, <2 x double> %2974, <2 x double> %2972)
-  %3027 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3019, <2 x double> %3026, <2 x double> %2970)
-  %3028 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3019, <2 x double> %3027, <2 x double> %2968)
-  %3029 = fsub <2 x double> %3028, %2965
-  %3030 = fmul <2 x double> %3019, splat (double 3.000000e+00)
-  %3031 = fmul <2 x double> %3030, %2974
-  %3032 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2972, <2 x double> splat (double 2.000000e+00), <2 x double> %3031)
-  %3033 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3019, <2 x double> %3032, <2 x double> %2970)
-  %3034 = fdiv <2 x double> %3029, %3033
-  %3035 = fsub <2 x double> %3019, %3034
-  %3036 = select <2 x i1> %3022, <2 x double> %3035, <2 x double> %3019
-  br label %3037
+3053:                                             ; preds = %3036
+  %3054 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3047, <2 x double> %3002, <2 x double> %3000)
+  %3055 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3047, <2 x double> %3054, <2 x double> %2998)
+  %3056 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3047, <2 x double> %3055, <2 x double> %2996)
+  %3057 = fsub <2 x double> %3056, %2993
+  %3058 = fmul <2 x double> %3047, splat (double 3.000000e+00)
+  %3059 = fmul <2 x double> %3058, %3002
+  %3060 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3000, <2 x double> splat (double 2.000000e+00), <2 x double> %3059)
+  %3061 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3047, <2 x double> %3060, <2 x double> %2998)
+  %3062 = fdiv <2 x double> %3057, %3061
+  %3063 = fsub <2 x double> %3047, %3062
+  %3064 = select <2 x i1> %3050, <2 x double> %3063, <2 x double> %3047
+  br label %3065
 
-3037:                                             ; preds = %3025, %3008, %2991, %2964
-  %3038 = phi <2 x double> [ %2986, %2964 ], [ %3002, %2991 ], [ %3019, %3008 ], [ %3036, %3025 ]
-  %3039 = fmul <2 x double> %2975, splat (double 2.800000e-01)
-  %3040 = fcmp ogt <2 x double> %3038, %3039
-  %3041 = select <2 x i1> %3040, <2 x double> %3038, <2 x double> %3039
-  %3042 = fcmp olt <2 x double> %3041, %2975
-  %3043 = select <2 x i1> %3042, <2 x double> %3041, <2 x double> %2975
-  %3044 = fcmp olt <2 x double> %2859, %2854
-  %3045 = icmp eq <2 x i64> %2880, zeroinitializer
-  %3046 = select <2 x i1> %3045, <2 x i1> splat (i1 true), <2 x i1> %3044
-  %3047 = select <2 x i1> %3046, <2 x double> %2859, <2 x double> %2854
-  %3048 = fsub <2 x double> %3043, %2966
-  %3049 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3048)
-  %3050 = select <2 x i1> %3045, <2 x double> %2878, <2 x double> %3049
-  %3051 = select <2 x i1> %3045, <2 x double> %2966, <2 x double> %3043
-  store <2 x double> %3051, ptr %2871, align 16, !tbaa !25
-  %3052 = getelementptr inbounds nuw i8, ptr %2826, i64 752
-  %3053 = load <2 x double>, ptr %3052, align 16, !tbaa !25
-  %3054 = select <2 x i1> %3045, <2 x double> %3053, <2 x double> %2965
-  store <2 x double> %3054, ptr %3052, align 16, !tbaa !25
-  %3055 = getelementptr inbounds nuw i8, ptr %2826, i64 1680
-  %3056 = load <2 x double>, ptr %3055, align 16, !tbaa !25
-  %3057 = fmul <2 x double> %3056, splat (double 2.000000e+00)
-  %3058 = getelementptr inbounds nuw i8, ptr %2826, i64 96
-  %3059 = load <2 x double>, ptr %3058, align 16, !tbaa !25
-  %3060 = getelementptr inbounds nuw i8, ptr %2826, i64 112
-  %3061 = load <2 x double>, ptr %3060, align 16, !tbaa !25
-  %3062 = getelementptr inbounds nuw i8, ptr %2826, i64 128
-  %3063 = load <2 x double>, ptr %3062, align 16, !tbaa !25
-  %3064 = fmul <2 x double> %2833, %3063
-  %3065 = fmul <2 x double> %3064, splat (double 0x3FD5555555555555)
-  %3066 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3061, <2 x double> splat (double 5.000000e-01), <2 x double> %3065)
-  %3067 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2833, <2 x double> %3066, <2 x double> %3059)
-  %3068 = fmul <2 x double> %2833, %3067
-  %3069 = getelementptr inbounds nuw i8, ptr %2826, i64 192
-  %3070 = load <2 x double>, ptr %3069, align 16, !tbaa !25
-  %3071 = fneg <2 x double> %3070
-  %3072 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3071, <2 x double> %2833, <2 x double> %3068)
-  %3073 = fmul <2 x double> %3057, %3072
-  %3074 = fsub <2 x double> %2869, %3073
-  %3075 = select <2 x i1> %3045, <2 x double> %2869, <2 x double> %3074
-  %3076 = fsub <2 x double> %2854, %3047
-  br label %3077
-
-3077:                                             ; preds = %2822, %3037
-  %3078 = phi <2 x double> [ %2870, %2822 ], [ %3076, %3037 ]
-  %3079 = phi <2 x double> [ %2859, %2822 ], [ %3047, %3037 ]
-  %3080 = phi <2 x double> [ %2878, %2822 ], [ %3050, %3037 ]
-  %3081 = phi <2 x double> [ %2869, %2822 ], [ %3075, %3037 ]
-  store <2 x double> %3078, ptr %2872, align 16, !tbaa !25
-  %3082 = getelementptr inbounds nuw i8, ptr %2826, i64 784
-  store <2 x double> %3079, ptr %3082, align 16, !tbaa !25
-  %3083 = getelementptr inbounds nuw i8, ptr %2826, i64 816
-  store <2 x double> %2851, ptr %3083, align 16, !tbaa !25
-  %3084 = getelementptr inbounds nuw i8, ptr %2826, i64 864
-  store <2 x double> %2828, ptr %3084, align 16, !tbaa !25
-  %3085 = getelementptr inbounds nuw i8, ptr %2826, i64 880
-  store <2 x double> %2833, ptr %3085, align 16, !tbaa !25
-  %3086 = getelementptr inbounds nuw i8, ptr %2826, i64 1744
+3065:                                             ; preds = %3053, %3036, %3019, %2992
+  %3066 = phi <2 x double> [ %3014, %2992 ], [ %3030, %3019 ], [ %3047, %3036 ], [ %3064, %3053 ]
+  %3067 = fmul <2 x double> %3003, splat (double 2.800000e-01)
+  %3068 = fcmp ogt <2 x double> %3066, %3067
+  %3069 = select <2 x i1> %3068, <2 x double> %3066, <2 x double> %3067
+  %3070 = fcmp olt <2 x double> %3069, %3003
+  %3071 = select <2 x i1> %3070, <2 x double> %3069, <2 x double> %3003
+  %3072 = fcmp olt <2 x double> %2887, %2882
+  %3073 = icmp eq <2 x i64> %2908, zeroinitializer
+  %3074 = select <2 x i1> %3073, <2 x i1> splat (i1 true), <2 x i1> %3072
+  %3075 = select <2 x i1> %3074, <2 x double> %2887, <2 x double> %2882
+  %3076 = fsub <2 x double> %3071, %2994
+  %3077 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3076)
+  %3078 = select <2 x i1> %3073, <2 x double> %2906, <2 x double> %3077
+  %3079 = select <2 x i1> %3073, <2 x double> %2994, <2 x double> %3071
+  store <2 x double> %3079, ptr %2899, align 16, !tbaa !25
+  %3080 = getelementptr inbounds nuw i8, ptr %2854, i64 752
+  %3081 = load <2 x double>, ptr %3080, align 16, !tbaa !25
+  %3082 = select <2 x i1> %3073, <2 x double> %3081, <2 x double> %2993
+  store <2 x double> %3082, ptr %3080, align 16, !tbaa !25
+  %3083 = getelementptr inbounds nuw i8, ptr %2854, i64 1680
+  %3084 = load <2 x double>, ptr %3083, align 16, !tbaa !25
+  %3085 = fmul <2 x double> %3084, splat (double 2.000000e+00)
+  %3086 = getelementptr inbounds nuw i8, ptr %2854, i64 96
   %3087 = load <2 x double>, ptr %3086, align 16, !tbaa !25
-  %3088 = getelementptr inbounds nuw i8, ptr %2826, i64 1760
+  %3088 = getelementptr inbounds nuw i8, ptr %2854, i64 112
   %3089 = load <2 x double>, ptr %3088, align 16, !tbaa !25
-  %3090 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3087, <2 x double> %2833, <2 x double> %3089)
-  %3091 = getelementptr inbounds nuw i8, ptr %2826, i64 1584
-  %3092 = load <2 x double>, ptr %3091, align 16, !tbaa !25
-  %3093 = getelementptr inbounds nuw i8, ptr %2826, i64 1024
-  %3094 = load <2 x double>, ptr %3093, align 16, !tbaa !25
-  %3095 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2841, <2 x double> %3094, <2 x double> %3092)
-  %3096 = getelementptr inbounds nuw i8, ptr %2826, i64 1216
-  %3097 = load <2 x double>, ptr %3096, align 16, !tbaa !25
-  %3098 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2847, <2 x double> %3097, <2 x double> %3095)
-  %3099 = fdiv <2 x double> %3098, %2850
-  %3100 = getelementptr inbounds nuw i8, ptr %2826, i64 832
-  store <2 x double> %3099, ptr %3100, align 16, !tbaa !25
-  %3101 = getelementptr inbounds nuw i8, ptr %2826, i64 1040
-  %3102 = load <2 x double>, ptr %3101, align 16, !tbaa !25
-  %3103 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2841, <2 x double> %3102, <2 x double> %3081)
-  %3104 = getelementptr inbounds nuw i8, ptr %2826, i64 1232
-  %3105 = load <2 x double>, ptr %3104, align 16, !tbaa !25
-  %3106 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2847, <2 x double> %3105, <2 x double> %3103)
-  %3107 = fdiv <2 x double> %3106, %2850
-  %3108 = getelementptr inbounds nuw i8, ptr %2826, i64 848
-  store <2 x double> %3107, ptr %3108, align 16, !tbaa !25
-  %3109 = getelementptr inbounds nuw i8, ptr %2826, i64 1088
-  %3110 = load <2 x double>, ptr %3109, align 16, !tbaa !25
-  %3111 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2841, <2 x double> %3110, <2 x double> %3090)
-  %3112 = getelementptr inbounds nuw i8, ptr %2826, i64 1280
-  %3113 = load <2 x double>, ptr %3112, align 16, !tbaa !25
-  %3114 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2847, <2 x double> %3113, <2 x double> %3111)
-  %3115 = fdiv <2 x double> %3114, %2850
-  %3116 = getelementptr inbounds nuw i8, ptr %2826, i64 896
-  store <2 x double> %3115, ptr %3116, align 16, !tbaa !25
-  %3117 = fcmp ogt <2 x double> %2824, %3080
-  %3118 = select <2 x i1> %3117, <2 x double> %2824, <2 x double> %3080
-  %3119 = add nuw nsw i64 %2823, 1
-  %3120 = load i64, ptr %140, align 16, !tbaa !16
-  %3121 = icmp slt i64 %3119, %3120
-  br i1 %3121, label %2822, label %3122, !llvm.loop !110
+  %3090 = getelementptr inbounds nuw i8, ptr %2854, i64 128
+  %3091 = load <2 x double>, ptr %3090, align 16, !tbaa !25
+  %3092 = fmul <2 x double> %2861, %3091
+  %3093 = fmul <2 x double> %3092, splat (double 0x3FD5555555555555)
+  %3094 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3089, <2 x double> splat (double 5.000000e-01), <2 x double> %3093)
+  %3095 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2861, <2 x double> %3094, <2 x double> %3087)
+  %3096 = fmul <2 x double> %2861, %3095
+  %3097 = getelementptr inbounds nuw i8, ptr %2854, i64 192
+  %3098 = load <2 x double>, ptr %3097, align 16, !tbaa !25
+  %3099 = fneg <2 x double> %3098
+  %3100 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3099, <2 x double> %2861, <2 x double> %3096)
+  %3101 = fmul <2 x double> %3085, %3100
+  %3102 = fsub <2 x double> %2897, %3101
+  %3103 = select <2 x i1> %3073, <2 x double> %2897, <2 x double> %3102
+  %3104 = fsub <2 x double> %2882, %3075
+  br label %3105
 
-3122:                                             ; preds = %3077, %2637
-  %3123 = phi i64 [ %2641, %2637 ], [ %3120, %3077 ]
-  %3124 = phi <2 x double> [ zeroinitializer, %2637 ], [ %3118, %3077 ]
-  %3125 = load <2 x double>, ptr %165, align 16, !tbaa !25
-  %3126 = fadd <2 x double> %3125, splat (double 1.000000e+00)
-  store <2 x double> %3126, ptr %165, align 16, !tbaa !25
-  %3127 = load <2 x i64>, ptr %122, align 16, !tbaa !25
-  %3128 = load <2 x double>, ptr %209, align 16, !tbaa !25
-  %3129 = fcmp olt <2 x double> %3124, %3128
-  %3130 = load i64, ptr %210, align 8, !tbaa !23
-  %3131 = sitofp i64 %3130 to double
-  %3132 = insertelement <2 x double> poison, double %3131, i64 0
-  %3133 = shufflevector <2 x double> %3132, <2 x double> poison, <2 x i32> zeroinitializer
-  %3134 = fcmp oge <2 x double> %3126, %3133
-  %3135 = or <2 x i1> %3129, %3134
-  %3136 = select <2 x i1> %3135, <2 x i64> %3127, <2 x i64> zeroinitializer
-  store <2 x i64> %3136, ptr %145, align 16, !tbaa !25
-  %3137 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3136)
-  %3138 = icmp eq i64 %3137, 0
-  br i1 %3138, label %525, label %3139, !llvm.loop !53
+3105:                                             ; preds = %2850, %3065
+  %3106 = phi <2 x double> [ %2898, %2850 ], [ %3104, %3065 ]
+  %3107 = phi <2 x double> [ %2887, %2850 ], [ %3075, %3065 ]
+  %3108 = phi <2 x double> [ %2906, %2850 ], [ %3078, %3065 ]
+  %3109 = phi <2 x double> [ %2897, %2850 ], [ %3103, %3065 ]
+  store <2 x double> %3106, ptr %2900, align 16, !tbaa !25
+  %3110 = getelementptr inbounds nuw i8, ptr %2854, i64 784
+  store <2 x double> %3107, ptr %3110, align 16, !tbaa !25
+  %3111 = getelementptr inbounds nuw i8, ptr %2854, i64 816
+  store <2 x double> %2879, ptr %3111, align 16, !tbaa !25
+  %3112 = getelementptr inbounds nuw i8, ptr %2854, i64 864
+  store <2 x double> %2856, ptr %3112, align 16, !tbaa !25
+  %3113 = getelementptr inbounds nuw i8, ptr %2854, i64 880
+  store <2 x double> %2861, ptr %3113, align 16, !tbaa !25
+  %3114 = getelementptr inbounds nuw i8, ptr %2854, i64 1744
+  %3115 = load <2 x double>, ptr %3114, align 16, !tbaa !25
+  %3116 = getelementptr inbounds nuw i8, ptr %2854, i64 1760
+  %3117 = load <2 x double>, ptr %3116, align 16, !tbaa !25
+  %3118 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3115, <2 x double> %2861, <2 x double> %3117)
+  %3119 = getelementptr inbounds nuw i8, ptr %2854, i64 1584
+  %3120 = load <2 x double>, ptr %3119, align 16, !tbaa !25
+  %3121 = getelementptr inbounds nuw i8, ptr %2854, i64 1024
+  %3122 = load <2 x double>, ptr %3121, align 16, !tbaa !25
+  %3123 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2869, <2 x double> %3122, <2 x double> %3120)
+  %3124 = getelementptr inbounds nuw i8, ptr %2854, i64 1216
+  %3125 = load <2 x double>, ptr %3124, align 16, !tbaa !25
+  %3126 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2875, <2 x double> %3125, <2 x double> %3123)
+  %3127 = fdiv <2 x double> %3126, %2878
+  %3128 = getelementptr inbounds nuw i8, ptr %2854, i64 832
+  store <2 x double> %3127, ptr %3128, align 16, !tbaa !25
+  %3129 = getelementptr inbounds nuw i8, ptr %2854, i64 1040
+  %3130 = load <2 x double>, ptr %3129, align 16, !tbaa !25
+  %3131 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2869, <2 x double> %3130, <2 x double> %3109)
+  %3132 = getelementptr inbounds nuw i8, ptr %2854, i64 1232
+  %3133 = load <2 x double>, ptr %3132, align 16, !tbaa !25
+  %3134 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2875, <2 x double> %3133, <2 x double> %3131)
+  %3135 = fdiv <2 x double> %3134, %2878
+  %3136 = getelementptr inbounds nuw i8, ptr %2854, i64 848
+  store <2 x double> %3135, ptr %3136, align 16, !tbaa !25
+  %3137 = getelementptr inbounds nuw i8, ptr %2854, i64 1088
+  %3138 = load <2 x double>, ptr %3137, align 16, !tbaa !25
+  %3139 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2869, <2 x double> %3138, <2 x double> %3118)
+  %3140 = getelementptr inbounds nuw i8, ptr %2854, i64 1280
+  %3141 = load <2 x double>, ptr %3140, align 16, !tbaa !25
+  %3142 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2875, <2 x double> %3141, <2 x double> %3139)
+  %3143 = fdiv <2 x double> %3142, %2878
+  %3144 = getelementptr inbounds nuw i8, ptr %2854, i64 896
+  store <2 x double> %3143, ptr %3144, align 16, !tbaa !25
+  %3145 = fcmp ogt <2 x double> %2852, %3108
+  %3146 = select <2 x i1> %3145, <2 x double> %2852, <2 x double> %3108
+  %3147 = add nuw nsw i64 %2851, 1
+  %3148 = load i64, ptr %140, align 16, !tbaa !16
+  %3149 = icmp slt i64 %3147, %3148
+  br i1 %3149, label %2850, label %3150, !llvm.loop !110
 
-3139:                                             ; preds = %3122
-  %3140 = icmp sgt i64 %3123, 0
-  br i1 %3140, label %3141, label %3143
+3150:                                             ; preds = %3105, %2665
+  %3151 = phi i64 [ %2669, %2665 ], [ %3148, %3105 ]
+  %3152 = phi <2 x double> [ zeroinitializer, %2665 ], [ %3146, %3105 ]
+  %3153 = load <2 x double>, ptr %173, align 16, !tbaa !25
+  %3154 = fadd <2 x double> %3153, splat (double 1.000000e+00)
+  store <2 x double> %3154, ptr %173, align 16, !tbaa !25
+  %3155 = load <2 x i64>, ptr %122, align 16, !tbaa !25
+  %3156 = load <2 x double>, ptr %210, align 16, !tbaa !25
+  %3157 = fcmp olt <2 x double> %3152, %3156
+  %3158 = load i64, ptr %211, align 8, !tbaa !23
+  %3159 = sitofp i64 %3158 to double
+  %3160 = insertelement <2 x double> poison, double %3159, i64 0
+  %3161 = shufflevector <2 x double> %3160, <2 x double> poison, <2 x i32> zeroinitializer
+  %3162 = fcmp oge <2 x double> %3154, %3161
+  %3163 = or <2 x i1> %3157, %3162
+  %3164 = select <2 x i1> %3163, <2 x i64> %3155, <2 x i64> zeroinitializer
+  store <2 x i64> %3164, ptr %145, align 16, !tbaa !25
+  %3165 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3164)
+  %3166 = icmp eq i64 %3165, 0
+  br i1 %3166, label %526, label %3167, !llvm.loop !53
 
-3141:                                             ; preds = %3139
-  %3142 = icmp eq <2 x i64> %3136, zeroinitializer
-  br label %3489
+3167:                                             ; preds = %3150
+  %3168 = icmp sgt i64 %3151, 0
+  br i1 %3168, label %3169, label %3171
 
-3143:                                             ; preds = %3537, %3139
-  %3144 = phi i64 [ %3123, %3139 ], [ %3543, %3537 ]
-  %3145 = load <2 x double>, ptr %211, align 16, !tbaa !25
-  %3146 = fadd <2 x double> %3145, splat (double 1.000000e+00)
-  %3147 = icmp eq <2 x i64> %3136, zeroinitializer
-  %3148 = select <2 x i1> %3147, <2 x double> %3145, <2 x double> %3146
-  store <2 x double> %3148, ptr %211, align 16, !tbaa !25
-  %3149 = fcmp ogt <2 x double> %3148, splat (double 4.000000e+01)
-  %3150 = select <2 x i1> %3149, <2 x i64> %3136, <2 x i64> zeroinitializer
-  %3151 = xor <2 x i64> %3150, %3136
-  %3152 = load <2 x double>, ptr %139, align 16, !tbaa !25
-  %3153 = fadd <2 x double> %3152, splat (double 1.000000e+00)
-  %3154 = icmp eq <2 x i64> %3150, zeroinitializer
-  %3155 = select <2 x i1> %3154, <2 x double> %3152, <2 x double> %3153
-  store <2 x double> %3155, ptr %139, align 16, !tbaa !25
-  %3156 = load <2 x double>, ptr %194, align 16, !tbaa !25
-  %3157 = load <2 x double>, ptr %212, align 16, !tbaa !25
-  %3158 = fsub <2 x double> %3156, %3157
-  %3159 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3158)
-  %3160 = load <2 x double>, ptr %213, align 16, !tbaa !25
-  %3161 = fmul <2 x double> %3160, splat (double 1.500000e+00)
-  %3162 = fcmp ogt <2 x double> %3159, %3161
-  %3163 = load <2 x double>, ptr %156, align 16, !tbaa !25
-  %3164 = fcmp ogt <2 x double> %3163, splat (double 2.000000e-03)
-  %3165 = load <2 x double>, ptr %169, align 16, !tbaa !25
-  %3166 = fcmp oeq <2 x double> %3165, zeroinitializer
-  %3167 = and <2 x i1> %3162, %3166
-  %3168 = and <2 x i1> %3164, %3167
-  %3169 = fdiv <2 x double> %3160, %3159
-  %3170 = select <2 x i1> %3168, <2 x i64> %3151, <2 x i64> zeroinitializer
-  %3171 = load <2 x double>, ptr %154, align 16, !tbaa !25
-  %3172 = icmp eq <2 x i64> %3170, zeroinitializer
-  %3173 = select <2 x i1> %3172, <2 x double> %3171, <2 x double> zeroinitializer
-  store <2 x double> %3173, ptr %154, align 16, !tbaa !25
-  %3174 = fcmp ogt <2 x double> %3169, splat (double 5.000000e-02)
-  %3175 = select <2 x i1> %3174, <2 x double> %3169, <2 x double> splat (double 5.000000e-02)
-  %3176 = fcmp olt <2 x double> %3175, splat (double 0x3FEE666666666666)
-  %3177 = select <2 x i1> %3176, <2 x double> %3175, <2 x double> splat (double 0x3FEE666666666666)
-  %3178 = fmul <2 x double> %3163, %3177
-  %3179 = fcmp ogt <2 x double> %3178, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3180 = select <2 x i1> %3179, <2 x double> %3178, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3181 = load <2 x double>, ptr %146, align 16, !tbaa !25
-  %3182 = select <2 x i1> %3172, <2 x double> %3181, <2 x double> %3180
-  store <2 x double> %3182, ptr %146, align 16, !tbaa !25
-  %3183 = load <2 x double>, ptr %136, align 16, !tbaa !25
-  %3184 = fadd <2 x double> %3183, splat (double 1.000000e+00)
-  %3185 = select <2 x i1> %3172, <2 x double> %3183, <2 x double> %3184
-  store <2 x double> %3185, ptr %136, align 16, !tbaa !25
-  %3186 = xor <2 x i64> %3170, %3151
-  %3187 = icmp sgt i64 %3144, 0
-  br i1 %3187, label %3188, label %3330
+3169:                                             ; preds = %3167
+  %3170 = icmp eq <2 x i64> %3164, zeroinitializer
+  br label %3517
 
-3188:                                             ; preds = %3143
-  %3189 = load ptr, ptr %141, align 8, !tbaa !27
-  %3190 = fcmp ogt <2 x double> %3163, splat (double 0x3E7AD7F29ABCAF48)
-  %3191 = fmul <2 x double> %3163, splat (double 3.000000e-01)
-  %3192 = fcmp ogt <2 x double> %3191, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3193 = select <2 x i1> %3192, <2 x double> %3191, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3194 = fcmp ogt <2 x double> %3163, splat (double 1.000000e-05)
-  br label %3198
+3171:                                             ; preds = %3565, %3167
+  %3172 = phi i64 [ %3151, %3167 ], [ %3571, %3565 ]
+  %3173 = load <2 x double>, ptr %212, align 16, !tbaa !25
+  %3174 = fadd <2 x double> %3173, splat (double 1.000000e+00)
+  %3175 = icmp eq <2 x i64> %3164, zeroinitializer
+  %3176 = select <2 x i1> %3175, <2 x double> %3173, <2 x double> %3174
+  store <2 x double> %3176, ptr %212, align 16, !tbaa !25
+  %3177 = fcmp ogt <2 x double> %3176, splat (double 4.000000e+01)
+  %3178 = select <2 x i1> %3177, <2 x i64> %3164, <2 x i64> zeroinitializer
+  %3179 = xor <2 x i64> %3178, %3164
+  %3180 = load <2 x double>, ptr %139, align 16, !tbaa !25
+  %3181 = fadd <2 x double> %3180, splat (double 1.000000e+00)
+  %3182 = icmp eq <2 x i64> %3178, zeroinitializer
+  %3183 = select <2 x i1> %3182, <2 x double> %3180, <2 x double> %3181
+  store <2 x double> %3183, ptr %139, align 16, !tbaa !25
+  %3184 = load <2 x double>, ptr %201, align 16, !tbaa !25
+  %3185 = load <2 x double>, ptr %213, align 16, !tbaa !25
+  %3186 = fsub <2 x double> %3184, %3185
+  %3187 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3186)
+  %3188 = load <2 x double>, ptr %214, align 16, !tbaa !25
+  %3189 = fmul <2 x double> %3188, splat (double 1.500000e+00)
+  %3190 = fcmp ogt <2 x double> %3187, %3189
+  %3191 = load <2 x double>, ptr %157, align 16, !tbaa !25
+  %3192 = fcmp ogt <2 x double> %3191, splat (double 2.000000e-03)
+  %3193 = load <2 x double>, ptr %177, align 16, !tbaa !25
+  %3194 = fcmp oeq <2 x double> %3193, zeroinitializer
+  %3195 = and <2 x i1> %3190, %3194
+  %3196 = and <2 x i1> %3192, %3195
+  %3197 = fdiv <2 x double> %3188, %3187
+  %3198 = select <2 x i1> %3196, <2 x i64> %3179, <2 x i64> zeroinitializer
+  %3199 = load <2 x double>, ptr %155, align 16, !tbaa !25
+  %3200 = icmp eq <2 x i64> %3198, zeroinitializer
+  %3201 = select <2 x i1> %3200, <2 x double> %3199, <2 x double> zeroinitializer
+  store <2 x double> %3201, ptr %155, align 16, !tbaa !25
+  %3202 = fcmp ogt <2 x double> %3197, splat (double 5.000000e-02)
+  %3203 = select <2 x i1> %3202, <2 x double> %3197, <2 x double> splat (double 5.000000e-02)
+  %3204 = fcmp olt <2 x double> %3203, splat (double 0x3FEE666666666666)
+  %3205 = select <2 x i1> %3204, <2 x double> %3203, <2 x double> splat (double 0x3FEE666666666666)
+  %3206 = fmul <2 x double> %3191, %3205
+  %3207 = fcmp ogt <2 x double> %3206, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3208 = select <2 x i1> %3207, <2 x double> %3206, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3209 = load <2 x double>, ptr %151, align 16, !tbaa !25
+  %3210 = select <2 x i1> %3200, <2 x double> %3209, <2 x double> %3208
+  store <2 x double> %3210, ptr %151, align 16, !tbaa !25
+  %3211 = load <2 x double>, ptr %136, align 16, !tbaa !25
+  %3212 = fadd <2 x double> %3211, splat (double 1.000000e+00)
+  %3213 = select <2 x i1> %3200, <2 x double> %3211, <2 x double> %3212
+  store <2 x double> %3213, ptr %136, align 16, !tbaa !25
+  %3214 = xor <2 x i64> %3198, %3179
+  %3215 = icmp sgt i64 %3172, 0
+  br i1 %3215, label %3216, label %3358
 
-3195:                                             ; preds = %3198
-  %3196 = load ptr, ptr %141, align 8, !tbaa !27
-  %3197 = fcmp ogt <2 x double> %3163, splat (double 1.000000e-04)
-  br label %3258
+3216:                                             ; preds = %3171
+  %3217 = load ptr, ptr %141, align 8, !tbaa !27
+  %3218 = fcmp ogt <2 x double> %3191, splat (double 0x3E7AD7F29ABCAF48)
+  %3219 = fmul <2 x double> %3191, splat (double 3.000000e-01)
+  %3220 = fcmp ogt <2 x double> %3219, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3221 = select <2 x i1> %3220, <2 x double> %3219, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3222 = fcmp ogt <2 x double> %3191, splat (double 1.000000e-05)
+  br label %3226
 
-3198:                                             ; preds = %3188, %3198
-  %3199 = phi <2 x double> [ %3185, %3188 ], [ %3254, %3198 ]
-  %3200 = phi <2 x double> [ %3182, %3188 ], [ %3252, %3198 ]
-  %3201 = phi <2 x double> [ %3173, %3188 ], [ %3244, %3198 ]
-  %3202 = phi i64 [ 0, %3188 ], [ %3256, %3198 ]
-  %3203 = phi <2 x i64> [ %3186, %3188 ], [ %3255, %3198 ]
-  %3204 = getelementptr inbounds nuw %struct.Piece, ptr %3189, i64 %3202
-  %3205 = getelementptr inbounds nuw i8, ptr %3204, i64 768
-  %3206 = load <2 x double>, ptr %3205, align 16, !tbaa !25
-  %3207 = getelementptr inbounds nuw i8, ptr %3204, i64 960
-  %3208 = load <2 x double>, ptr %3207, align 16, !tbaa !25
-  %3209 = getelementptr inbounds nuw i8, ptr %3204, i64 1840
-  %3210 = load <2 x i64>, ptr %3209, align 16, !tbaa !25
-  %3211 = xor <2 x i64> %3210, splat (i64 -1)
-  %3212 = getelementptr inbounds nuw i8, ptr %3204, i64 224
-  %3213 = load <2 x double>, ptr %3212, align 16, !tbaa !25
-  %3214 = fmul <2 x double> %3213, splat (double 1.000000e-04)
-  %3215 = fcmp ogt <2 x double> %3214, splat (double 0x3E7AD7F29ABCAF48)
-  %3216 = fneg <2 x double> %3214
-  %3217 = select <2 x i1> %3215, <2 x double> %3216, <2 x double> splat (double 0xBE7AD7F29ABCAF48)
-  %3218 = fcmp olt <2 x double> %3206, %3217
-  %3219 = select <2 x i1> %3218, <2 x i64> %3211, <2 x i64> zeroinitializer
-  %3220 = fcmp ole <2 x double> %3208, zeroinitializer
-  %3221 = select <2 x i1> %3220, <2 x i64> %3219, <2 x i64> zeroinitializer
-  %3222 = getelementptr inbounds nuw i8, ptr %3204, i64 208
-  %3223 = load <2 x double>, ptr %3222, align 16, !tbaa !25
-  %3224 = fmul <2 x double> %3223, splat (double -3.000000e-07)
-  %3225 = fcmp olt <2 x double> %3206, %3224
-  %3226 = select <2 x i1> %3190, <2 x i1> %3225, <2 x i1> zeroinitializer
-  %3227 = select <2 x i1> %3226, <2 x i64> %3221, <2 x i64> zeroinitializer
-  %3228 = and <2 x i64> %3227, %3203
-  %3229 = icmp eq <2 x i64> %3228, zeroinitializer
-  %3230 = select <2 x i1> %3229, <2 x double> %3201, <2 x double> zeroinitializer
-  %3231 = select <2 x i1> %3229, <2 x double> %3200, <2 x double> %3193
-  %3232 = fadd <2 x double> %3199, splat (double 1.000000e+00)
-  %3233 = select <2 x i1> %3229, <2 x double> %3199, <2 x double> %3232
-  %3234 = xor <2 x i64> %3228, %3203
-  %3235 = xor <2 x i64> %3221, splat (i64 -1)
-  %3236 = and <2 x i64> %3219, %3235
-  %3237 = select <2 x i1> %3194, <2 x i64> %3236, <2 x i64> zeroinitializer
-  %3238 = fsub <2 x double> %3208, %3206
-  %3239 = fdiv <2 x double> %3208, %3238
-  %3240 = fcmp ogt <2 x double> %3230, %3163
-  %3241 = and <2 x i64> %3234, %3237
-  %3242 = icmp eq <2 x i64> %3241, zeroinitializer
-  %3243 = select <2 x i1> %3242, <2 x i1> splat (i1 true), <2 x i1> %3240
-  %3244 = select <2 x i1> %3243, <2 x double> %3230, <2 x double> %3163
-  store <2 x double> %3244, ptr %154, align 16, !tbaa !25
-  %3245 = fcmp ogt <2 x double> %3239, splat (double 5.000000e-02)
-  %3246 = select <2 x i1> %3245, <2 x double> %3239, <2 x double> splat (double 5.000000e-02)
-  %3247 = fcmp olt <2 x double> %3246, splat (double 0x3FEE666666666666)
-  %3248 = select <2 x i1> %3247, <2 x double> %3246, <2 x double> splat (double 0x3FEE666666666666)
-  %3249 = fmul <2 x double> %3163, %3248
-  %3250 = fcmp ogt <2 x double> %3249, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3251 = select <2 x i1> %3250, <2 x double> %3249, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3252 = select <2 x i1> %3242, <2 x double> %3231, <2 x double> %3251
-  store <2 x double> %3252, ptr %146, align 16, !tbaa !25
-  %3253 = fadd <2 x double> %3233, splat (double 1.000000e+00)
-  %3254 = select <2 x i1> %3242, <2 x double> %3233, <2 x double> %3253
-  store <2 x double> %3254, ptr %136, align 16, !tbaa !25
-  %3255 = xor <2 x i64> %3241, %3234
-  %3256 = add nuw nsw i64 %3202, 1
-  %3257 = icmp eq i64 %3256, %3144
-  br i1 %3257, label %3195, label %3198, !llvm.loop !111
+3223:                                             ; preds = %3226
+  %3224 = load ptr, ptr %141, align 8, !tbaa !27
+  %3225 = fcmp ogt <2 x double> %3191, splat (double 1.000000e-04)
+  br label %3286
 
-3258:                                             ; preds = %3195, %3258
-  %3259 = phi <2 x double> [ %3254, %3195 ], [ %3326, %3258 ]
-  %3260 = phi <2 x double> [ %3252, %3195 ], [ %3324, %3258 ]
-  %3261 = phi <2 x double> [ %3244, %3195 ], [ %3316, %3258 ]
-  %3262 = phi i64 [ 0, %3195 ], [ %3328, %3258 ]
-  %3263 = phi <2 x i64> [ %3255, %3195 ], [ %3327, %3258 ]
-  %3264 = getelementptr inbounds nuw %struct.Piece, ptr %3196, i64 %3262
-  %3265 = getelementptr inbounds nuw i8, ptr %3264, i64 944
-  %3266 = load <2 x double>, ptr %3265, align 16, !tbaa !25
-  %3267 = getelementptr inbounds nuw i8, ptr %3264, i64 752
-  %3268 = load <2 x double>, ptr %3267, align 16, !tbaa !25
-  %3269 = getelementptr inbounds nuw i8, ptr %3264, i64 1824
-  %3270 = load <2 x double>, ptr %3269, align 16, !tbaa !25
-  %3271 = fcmp oeq <2 x double> %3270, zeroinitializer
-  %3272 = getelementptr inbounds nuw i8, ptr %3264, i64 368
-  %3273 = load <2 x double>, ptr %3272, align 16, !tbaa !25
-  %3274 = fmul <2 x double> %3273, splat (double 0x3FEFF7CED916872B)
-  %3275 = fcmp olt <2 x double> %3268, %3274
-  %3276 = and <2 x i1> %3271, %3275
-  %3277 = and <2 x i1> %3197, %3276
-  %3278 = fsub <2 x double> %3266, %3273
-  %3279 = fsub <2 x double> %3266, %3268
-  %3280 = fdiv <2 x double> %3278, %3279
-  %3281 = fcmp ogt <2 x double> %3261, %3163
-  %3282 = select <2 x i1> %3277, <2 x i64> %3263, <2 x i64> zeroinitializer
-  %3283 = icmp eq <2 x i64> %3282, zeroinitializer
-  %3284 = select <2 x i1> %3283, <2 x i1> splat (i1 true), <2 x i1> %3281
-  %3285 = select <2 x i1> %3284, <2 x double> %3261, <2 x double> %3163
-  store <2 x double> %3285, ptr %154, align 16, !tbaa !25
-  %3286 = fcmp ogt <2 x double> %3280, splat (double 5.000000e-02)
-  %3287 = select <2 x i1> %3286, <2 x double> %3280, <2 x double> splat (double 5.000000e-02)
-  %3288 = fcmp olt <2 x double> %3287, splat (double 0x3FEE666666666666)
-  %3289 = select <2 x i1> %3288, <2 x double> %3287, <2 x double> splat (double 0x3FEE666666666666)
-  %3290 = fmul <2 x double> %3163, %3289
-  %3291 = fcmp ogt <2 x double> %3290, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3292 = select <2 x i1> %3291, <2 x double> %3290, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3293 = select <2 x i1> %3283, <2 x double> %3260, <2 x double> %3292
-  store <2 x double> %3293, ptr %146, align 16, !tbaa !25
-  %3294 = fadd <2 x double> %3259, splat (double 1.000000e+00)
-  %3295 = select <2 x i1> %3283, <2 x double> %3259, <2 x double> %3294
-  store <2 x double> %3295, ptr %136, align 16, !tbaa !25
-  %3296 = xor <2 x i64> %3282, %3263
-  %3297 = load <2 x double>, ptr %3269, align 16, !tbaa !25
-  %3298 = fcmp oeq <2 x double> %3297, splat (double 1.000000e+00)
-  %3299 = getelementptr inbounds nuw i8, ptr %3264, i64 816
-  %3300 = load <2 x double>, ptr %3299, align 16, !tbaa !25
-  %3301 = getelementptr inbounds nuw i8, ptr %3264, i64 400
-  %3302 = load <2 x double>, ptr %3301, align 16, !tbaa !25
-  %3303 = fmul <2 x double> %3302, splat (double 1.000100e+00)
-  %3304 = fcmp ogt <2 x double> %3300, %3303
-  %3305 = and <2 x i1> %3298, %3304
-  %3306 = and <2 x i1> %3197, %3305
-  %3307 = getelementptr inbounds nuw i8, ptr %3264, i64 1008
-  %3308 = load <2 x double>, ptr %3307, align 16, !tbaa !25
-  %3309 = fsub <2 x double> %3302, %3308
-  %3310 = fsub <2 x double> %3300, %3308
-  %3311 = fdiv <2 x double> %3309, %3310
-  %3312 = fcmp ogt <2 x double> %3285, %3163
-  %3313 = select <2 x i1> %3306, <2 x i64> %3296, <2 x i64> zeroinitializer
-  %3314 = icmp eq <2 x i64> %3313, zeroinitializer
-  %3315 = select <2 x i1> %3314, <2 x i1> splat (i1 true), <2 x i1> %3312
-  %3316 = select <2 x i1> %3315, <2 x double> %3285, <2 x double> %3163
-  store <2 x double> %3316, ptr %154, align 16, !tbaa !25
-  %3317 = fcmp ogt <2 x double> %3311, splat (double 5.000000e-02)
-  %3318 = select <2 x i1> %3317, <2 x double> %3311, <2 x double> splat (double 5.000000e-02)
-  %3319 = fcmp olt <2 x double> %3318, splat (double 0x3FEE666666666666)
-  %3320 = select <2 x i1> %3319, <2 x double> %3318, <2 x double> splat (double 0x3FEE666666666666)
-  %3321 = fmul <2 x double> %3163, %3320
-  %3322 = fcmp ogt <2 x double> %3321, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3323 = select <2 x i1> %3322, <2 x double> %3321, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3324 = select <2 x i1> %3314, <2 x double> %3293, <2 x double> %3323
-  store <2 x double> %3324, ptr %146, align 16, !tbaa !25
-  %3325 = fadd <2 x double> %3295, splat (double 1.000000e+00)
-  %3326 = select <2 x i1> %3314, <2 x double> %3295, <2 x double> %3325
-  store <2 x double> %3326, ptr %136, align 16, !tbaa !25
-  %3327 = xor <2 x i64> %3313, %3296
-  %3328 = add nuw nsw i64 %3262, 1
-  %3329 = icmp eq i64 %3328, %3144
-  br i1 %3329, label %3330, label %3258, !llvm.loop !112
+3226:                                             ; preds = %3216, %3226
+  %3227 = phi <2 x double> [ %3213, %3216 ], [ %3282, %3226 ]
+  %3228 = phi <2 x double> [ %3210, %3216 ], [ %3280, %3226 ]
+  %3229 = phi <2 x double> [ %3201, %3216 ], [ %3272, %3226 ]
+  %3230 = phi i64 [ 0, %3216 ], [ %3284, %3226 ]
+  %3231 = phi <2 x i64> [ %3214, %3216 ], [ %3283, %3226 ]
+  %3232 = getelementptr inbounds nuw %struct.Piece, ptr %3217, i64 %3230
+  %3233 = getelementptr inbounds nuw i8, ptr %3232, i64 768
+  %3234 = load <2 x double>, ptr %3233, align 16, !tbaa !25
+  %3235 = getelementptr inbounds nuw i8, ptr %3232, i64 960
+  %3236 = load <2 x double>, ptr %3235, align 16, !tbaa !25
+  %3237 = getelementptr inbounds nuw i8, ptr %3232, i64 1840
+  %3238 = load <2 x i64>, ptr %3237, align 16, !tbaa !25
+  %3239 = xor <2 x i64> %3238, splat (i64 -1)
+  %3240 = getelementptr inbounds nuw i8, ptr %3232, i64 224
+  %3241 = load <2 x double>, ptr %3240, align 16, !tbaa !25
+  %3242 = fmul <2 x double> %3241, splat (double 1.000000e-04)
+  %3243 = fcmp ogt <2 x double> %3242, splat (double 0x3E7AD7F29ABCAF48)
+  %3244 = fneg <2 x double> %3242
+  %3245 = select <2 x i1> %3243, <2 x double> %3244, <2 x double> splat (double 0xBE7AD7F29ABCAF48)
+  %3246 = fcmp olt <2 x double> %3234, %3245
+  %3247 = select <2 x i1> %3246, <2 x i64> %3239, <2 x i64> zeroinitializer
+  %3248 = fcmp ole <2 x double> %3236, zeroinitializer
+  %3249 = select <2 x i1> %3248, <2 x i64> %3247, <2 x i64> zeroinitializer
+  %3250 = getelementptr inbounds nuw i8, ptr %3232, i64 208
+  %3251 = load <2 x double>, ptr %3250, align 16, !tbaa !25
+  %3252 = fmul <2 x double> %3251, splat (double -3.000000e-07)
+  %3253 = fcmp olt <2 x double> %3234, %3252
+  %3254 = select <2 x i1> %3218, <2 x i1> %3253, <2 x i1> zeroinitializer
+  %3255 = select <2 x i1> %3254, <2 x i64> %3249, <2 x i64> zeroinitializer
+  %3256 = and <2 x i64> %3255, %3231
+  %3257 = icmp eq <2 x i64> %3256, zeroinitializer
+  %3258 = select <2 x i1> %3257, <2 x double> %3229, <2 x double> zeroinitializer
+  %3259 = select <2 x i1> %3257, <2 x double> %3228, <2 x double> %3221
+  %3260 = fadd <2 x double> %3227, splat (double 1.000000e+00)
+  %3261 = select <2 x i1> %3257, <2 x double> %3227, <2 x double> %3260
+  %3262 = xor <2 x i64> %3256, %3231
+  %3263 = xor <2 x i64> %3249, splat (i64 -1)
+  %3264 = and <2 x i64> %3247, %3263
+  %3265 = select <2 x i1> %3222, <2 x i64> %3264, <2 x i64> zeroinitializer
+  %3266 = fsub <2 x double> %3236, %3234
+  %3267 = fdiv <2 x double> %3236, %3266
+  %3268 = fcmp ogt <2 x double> %3258, %3191
+  %3269 = and <2 x i64> %3262, %3265
+  %3270 = icmp eq <2 x i64> %3269, zeroinitializer
+  %3271 = select <2 x i1> %3270, <2 x i1> splat (i1 true), <2 x i1> %3268
+  %3272 = select <2 x i1> %3271, <2 x double> %3258, <2 x double> %3191
+  store <2 x double> %3272, ptr %155, align 16, !tbaa !25
+  %3273 = fcmp ogt <2 x double> %3267, splat (double 5.000000e-02)
+  %3274 = select <2 x i1> %3273, <2 x double> %3267, <2 x double> splat (double 5.000000e-02)
+  %3275 = fcmp olt <2 x double> %3274, splat (double 0x3FEE666666666666)
+  %3276 = select <2 x i1> %3275, <2 x double> %3274, <2 x double> splat (double 0x3FEE666666666666)
+  %3277 = fmul <2 x double> %3191, %3276
+  %3278 = fcmp ogt <2 x double> %3277, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3279 = select <2 x i1> %3278, <2 x double> %3277, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3280 = select <2 x i1> %3270, <2 x double> %3259, <2 x double> %3279
+  store <2 x double> %3280, ptr %151, align 16, !tbaa !25
+  %3281 = fadd <2 x double> %3261, splat (double 1.000000e+00)
+  %3282 = select <2 x i1> %3270, <2 x double> %3261, <2 x double> %3281
+  store <2 x double> %3282, ptr %136, align 16, !tbaa !25
+  %3283 = xor <2 x i64> %3269, %3262
+  %3284 = add nuw nsw i64 %3230, 1
+  %3285 = icmp eq i64 %3284, %3172
+  br i1 %3285, label %3223, label %3226, !llvm.loop !111
 
-3330:                                             ; preds = %3258, %3143
-  %3331 = phi <2 x double> [ %3185, %3143 ], [ %3326, %3258 ]
-  %3332 = phi <2 x double> [ %3182, %3143 ], [ %3324, %3258 ]
-  %3333 = phi <2 x double> [ %3173, %3143 ], [ %3316, %3258 ]
-  %3334 = phi <2 x i64> [ %3186, %3143 ], [ %3327, %3258 ]
-  %3335 = load <2 x double>, ptr %214, align 16, !tbaa !25
-  %3336 = fmul <2 x double> %3335, splat (double 5.000000e-01)
-  %3337 = load <2 x double>, ptr %197, align 16, !tbaa !25
-  %3338 = load <2 x i64>, ptr %199, align 16, !tbaa !25
-  %3339 = fneg <2 x double> %3336
-  %3340 = icmp eq <2 x i64> %3338, zeroinitializer
-  %3341 = select <2 x i1> %3340, <2 x double> %3339, <2 x double> %3336
-  %3342 = fadd <2 x double> %3337, %3341
-  %3343 = load <2 x double>, ptr %162, align 16, !tbaa !25
-  %3344 = fsub <2 x double> %3343, %3342
-  %3345 = load <2 x double>, ptr %161, align 16, !tbaa !25
-  %3346 = fsub <2 x double> %3345, %3342
-  %3347 = fneg <2 x double> %3344
-  %3348 = select <2 x i1> %3340, <2 x double> %3347, <2 x double> %3344
-  %3349 = fneg <2 x double> %3346
-  %3350 = select <2 x i1> %3340, <2 x double> %3349, <2 x double> %3346
-  %3351 = load <2 x double>, ptr %164, align 16, !tbaa !25
-  %3352 = fcmp oeq <2 x double> %3351, zeroinitializer
-  %3353 = load <2 x double>, ptr %196, align 16, !tbaa !25
-  %3354 = fcmp oeq <2 x double> %3353, zeroinitializer
-  %3355 = and <2 x i1> %3352, %3354
-  %3356 = fcmp olt <2 x double> %3348, splat (double -1.000000e-03)
-  %3357 = and <2 x i1> %3355, %3356
-  %3358 = fcmp ogt <2 x double> %3350, splat (double 4.000000e-03)
-  %3359 = and <2 x i1> %3358, %3357
-  %3360 = and <2 x i1> %3164, %3359
-  %3361 = fsub <2 x double> %3348, %3350
-  %3362 = fdiv <2 x double> %3348, %3361
-  %3363 = fcmp ogt <2 x double> %3333, %3163
-  %3364 = select <2 x i1> %3360, <2 x i64> %3334, <2 x i64> zeroinitializer
-  %3365 = icmp eq <2 x i64> %3364, zeroinitializer
-  %3366 = select <2 x i1> %3365, <2 x i1> splat (i1 true), <2 x i1> %3363
-  %3367 = select <2 x i1> %3366, <2 x double> %3333, <2 x double> %3163
-  store <2 x double> %3367, ptr %154, align 16, !tbaa !25
-  %3368 = fcmp ogt <2 x double> %3362, splat (double 5.000000e-02)
-  %3369 = select <2 x i1> %3368, <2 x double> %3362, <2 x double> splat (double 5.000000e-02)
-  %3370 = fcmp olt <2 x double> %3369, splat (double 0x3FEE666666666666)
-  %3371 = select <2 x i1> %3370, <2 x double> %3369, <2 x double> splat (double 0x3FEE666666666666)
-  %3372 = fmul <2 x double> %3163, %3371
-  %3373 = fcmp ogt <2 x double> %3372, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3374 = select <2 x i1> %3373, <2 x double> %3372, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3375 = select <2 x i1> %3365, <2 x double> %3332, <2 x double> %3374
-  store <2 x double> %3375, ptr %146, align 16, !tbaa !25
-  %3376 = fadd <2 x double> %3331, splat (double 1.000000e+00)
-  %3377 = select <2 x i1> %3365, <2 x double> %3331, <2 x double> %3376
-  store <2 x double> %3377, ptr %136, align 16, !tbaa !25
-  %3378 = xor <2 x i64> %3364, %3334
-  %3379 = load <2 x double>, ptr %215, align 16, !tbaa !25
-  %3380 = load <2 x double>, ptr %182, align 16, !tbaa !25
-  %3381 = load <2 x double>, ptr %173, align 16, !tbaa !25
-  %3382 = fsub <2 x double> %3380, %3381
-  %3383 = load <2 x double>, ptr %216, align 16, !tbaa !25
-  %3384 = fcmp une <2 x double> %3383, splat (double 1.000000e+00)
-  %3385 = load <2 x double>, ptr %217, align 16, !tbaa !25
-  %3386 = fsub <2 x double> %3343, %3385
-  %3387 = select <2 x i1> %3384, <2 x double> splat (double -1.000000e+00), <2 x double> %3386
-  %3388 = fcmp une <2 x double> %3383, splat (double 2.000000e+00)
-  %3389 = fsub <2 x double> %3379, %3385
-  %3390 = select <2 x i1> %3388, <2 x double> %3387, <2 x double> %3389
-  %3391 = fcmp une <2 x double> %3383, splat (double 3.000000e+00)
-  %3392 = fsub <2 x double> %3382, %3385
-  %3393 = select <2 x i1> %3391, <2 x double> %3390, <2 x double> %3392
-  %3394 = fcmp une <2 x double> %3383, splat (double 4.000000e+00)
-  %3395 = fsub <2 x double> %3385, %3382
-  %3396 = select <2 x i1> %3394, <2 x double> %3393, <2 x double> %3395
-  br i1 %3187, label %3397, label %3445
+3286:                                             ; preds = %3223, %3286
+  %3287 = phi <2 x double> [ %3282, %3223 ], [ %3354, %3286 ]
+  %3288 = phi <2 x double> [ %3280, %3223 ], [ %3352, %3286 ]
+  %3289 = phi <2 x double> [ %3272, %3223 ], [ %3344, %3286 ]
+  %3290 = phi i64 [ 0, %3223 ], [ %3356, %3286 ]
+  %3291 = phi <2 x i64> [ %3283, %3223 ], [ %3355, %3286 ]
+  %3292 = getelementptr inbounds nuw %struct.Piece, ptr %3224, i64 %3290
+  %3293 = getelementptr inbounds nuw i8, ptr %3292, i64 944
+  %3294 = load <2 x double>, ptr %3293, align 16, !tbaa !25
+  %3295 = getelementptr inbounds nuw i8, ptr %3292, i64 752
+  %3296 = load <2 x double>, ptr %3295, align 16, !tbaa !25
+  %3297 = getelementptr inbounds nuw i8, ptr %3292, i64 1824
+  %3298 = load <2 x double>, ptr %3297, align 16, !tbaa !25
+  %3299 = fcmp oeq <2 x double> %3298, zeroinitializer
+  %3300 = getelementptr inbounds nuw i8, ptr %3292, i64 368
+  %3301 = load <2 x double>, ptr %3300, align 16, !tbaa !25
+  %3302 = fmul <2 x double> %3301, splat (double 0x3FEFF7CED916872B)
+  %3303 = fcmp olt <2 x double> %3296, %3302
+  %3304 = and <2 x i1> %3299, %3303
+  %3305 = and <2 x i1> %3225, %3304
+  %3306 = fsub <2 x double> %3294, %3301
+  %3307 = fsub <2 x double> %3294, %3296
+  %3308 = fdiv <2 x double> %3306, %3307
+  %3309 = fcmp ogt <2 x double> %3289, %3191
+  %3310 = select <2 x i1> %3305, <2 x i64> %3291, <2 x i64> zeroinitializer
+  %3311 = icmp eq <2 x i64> %3310, zeroinitializer
+  %3312 = select <2 x i1> %3311, <2 x i1> splat (i1 true), <2 x i1> %3309
+  %3313 = select <2 x i1> %3312, <2 x double> %3289, <2 x double> %3191
+  store <2 x double> %3313, ptr %155, align 16, !tbaa !25
+  %3314 = fcmp ogt <2 x double> %3308, splat (double 5.000000e-02)
+  %3315 = select <2 x i1> %3314, <2 x double> %3308, <2 x double> splat (double 5.000000e-02)
+  %3316 = fcmp olt <2 x double> %3315, splat (double 0x3FEE666666666666)
+  %3317 = select <2 x i1> %3316, <2 x double> %3315, <2 x double> splat (double 0x3FEE666666666666)
+  %3318 = fmul <2 x double> %3191, %3317
+  %3319 = fcmp ogt <2 x double> %3318, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3320 = select <2 x i1> %3319, <2 x double> %3318, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3321 = select <2 x i1> %3311, <2 x double> %3288, <2 x double> %3320
+  store <2 x double> %3321, ptr %151, align 16, !tbaa !25
+  %3322 = fadd <2 x double> %3287, splat (double 1.000000e+00)
+  %3323 = select <2 x i1> %3311, <2 x double> %3287, <2 x double> %3322
+  store <2 x double> %3323, ptr %136, align 16, !tbaa !25
+  %3324 = xor <2 x i64> %3310, %3291
+  %3325 = load <2 x double>, ptr %3297, align 16, !tbaa !25
+  %3326 = fcmp oeq <2 x double> %3325, splat (double 1.000000e+00)
+  %3327 = getelementptr inbounds nuw i8, ptr %3292, i64 816
+  %3328 = load <2 x double>, ptr %3327, align 16, !tbaa !25
+  %3329 = getelementptr inbounds nuw i8, ptr %3292, i64 400
+  %3330 = load <2 x double>, ptr %3329, align 16, !tbaa !25
+  %3331 = fmul <2 x double> %3330, splat (double 1.000100e+00)
+  %3332 = fcmp ogt <2 x double> %3328, %3331
+  %3333 = and <2 x i1> %3326, %3332
+  %3334 = and <2 x i1> %3225, %3333
+  %3335 = getelementptr inbounds nuw i8, ptr %3292, i64 1008
+  %3336 = load <2 x double>, ptr %3335, align 16, !tbaa !25
+  %3337 = fsub <2 x double> %3330, %3336
+  %3338 = fsub <2 x double> %3328, %3336
+  %3339 = fdiv <2 x double> %3337, %3338
+  %3340 = fcmp ogt <2 x double> %3313, %3191
+  %3341 = select <2 x i1> %3334, <2 x i64> %3324, <2 x i64> zeroinitializer
+  %3342 = icmp eq <2 x i64> %3341, zeroinitializer
+  %3343 = select <2 x i1> %3342, <2 x i1> splat (i1 true), <2 x i1> %3340
+  %3344 = select <2 x i1> %3343, <2 x double> %3313, <2 x double> %3191
+  store <2 x double> %3344, ptr %155, align 16, !tbaa !25
+  %3345 = fcmp ogt <2 x double> %3339, splat (double 5.000000e-02)
+  %3346 = select <2 x i1> %3345, <2 x double> %3339, <2 x double> splat (double 5.000000e-02)
+  %3347 = fcmp olt <2 x double> %3346, splat (double 0x3FEE666666666666)
+  %3348 = select <2 x i1> %3347, <2 x double> %3346, <2 x double> splat (double 0x3FEE666666666666)
+  %3349 = fmul <2 x double> %3191, %3348
+  %3350 = fcmp ogt <2 x double> %3349, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3351 = select <2 x i1> %3350, <2 x double> %3349, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3352 = select <2 x i1> %3342, <2 x double> %3321, <2 x double> %3351
+  store <2 x double> %3352, ptr %151, align 16, !tbaa !25
+  %3353 = fadd <2 x double> %3323, splat (double 1.000000e+00)
+  %3354 = select <2 x i1> %3342, <2 x double> %3323, <2 x double> %3353
+  store <2 x double> %3354, ptr %136, align 16, !tbaa !25
+  %3355 = xor <2 x i64> %3341, %3324
+  %3356 = add nuw nsw i64 %3290, 1
+  %3357 = icmp eq i64 %3356, %3172
+  br i1 %3357, label %3358, label %3286, !llvm.loop !112
 
-3397:                                             ; preds = %3330
-  %3398 = load ptr, ptr %141, align 8, !tbaa !27
-  %3399 = and i64 %3144, 3
-  %3400 = icmp ult i64 %3144, 4
-  br i1 %3400, label %3429, label %3401
+3358:                                             ; preds = %3286, %3171
+  %3359 = phi <2 x double> [ %3213, %3171 ], [ %3354, %3286 ]
+  %3360 = phi <2 x double> [ %3210, %3171 ], [ %3352, %3286 ]
+  %3361 = phi <2 x double> [ %3201, %3171 ], [ %3344, %3286 ]
+  %3362 = phi <2 x i64> [ %3214, %3171 ], [ %3355, %3286 ]
+  %3363 = load <2 x double>, ptr %215, align 16, !tbaa !25
+  %3364 = fmul <2 x double> %3363, splat (double 5.000000e-01)
+  %3365 = load <2 x double>, ptr %203, align 16, !tbaa !25
+  %3366 = load <2 x i64>, ptr %165, align 16, !tbaa !25
+  %3367 = fneg <2 x double> %3364
+  %3368 = icmp eq <2 x i64> %3366, zeroinitializer
+  %3369 = select <2 x i1> %3368, <2 x double> %3367, <2 x double> %3364
+  %3370 = fadd <2 x double> %3365, %3369
+  %3371 = load <2 x double>, ptr %163, align 16, !tbaa !25
+  %3372 = fsub <2 x double> %3371, %3370
+  %3373 = load <2 x double>, ptr %162, align 16, !tbaa !25
+  %3374 = fsub <2 x double> %3373, %3370
+  %3375 = fneg <2 x double> %3372
+  %3376 = select <2 x i1> %3368, <2 x double> %3375, <2 x double> %3372
+  %3377 = fneg <2 x double> %3374
+  %3378 = select <2 x i1> %3368, <2 x double> %3377, <2 x double> %3374
+  %3379 = load <2 x double>, ptr %172, align 16, !tbaa !25
+  %3380 = fcmp oeq <2 x double> %3379, zeroinitializer
+  %3381 = load <2 x double>, ptr %171, align 16, !tbaa !25
+  %3382 = fcmp oeq <2 x double> %3381, zeroinitializer
+  %3383 = and <2 x i1> %3380, %3382
+  %3384 = fcmp olt <2 x double> %3376, splat (double -1.000000e-03)
+  %3385 = and <2 x i1> %3383, %3384
+  %3386 = fcmp ogt <2 x double> %3378, splat (double 4.000000e-03)
+  %3387 = and <2 x i1> %3386, %3385
+  %3388 = and <2 x i1> %3192, %3387
+  %3389 = fsub <2 x double> %3376, %3378
+  %3390 = fdiv <2 x double> %3376, %3389
+  %3391 = fcmp ogt <2 x double> %3361, %3191
+  %3392 = select <2 x i1> %3388, <2 x i64> %3362, <2 x i64> zeroinitializer
+  %3393 = icmp eq <2 x i64> %3392, zeroinitializer
+  %3394 = select <2 x i1> %3393, <2 x i1> splat (i1 true), <2 x i1> %3391
+  %3395 = select <2 x i1> %3394, <2 x double> %3361, <2 x double> %3191
+  store <2 x double> %3395, ptr %155, align 16, !tbaa !25
+  %3396 = fcmp ogt <2 x double> %3390, splat (double 5.000000e-02)
+  %3397 = select <2 x i1> %3396, <2 x double> %3390, <2 x double> splat (double 5.000000e-02)
+  %3398 = fcmp olt <2 x double> %3397, splat (double 0x3FEE666666666666)
+  %3399 = select <2 x i1> %3398, <2 x double> %3397, <2 x double> splat (double 0x3FEE666666666666)
+  %3400 = fmul <2 x double> %3191, %3399
+  %3401 = fcmp ogt <2 x double> %3400, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3402 = select <2 x i1> %3401, <2 x double> %3400, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3403 = select <2 x i1> %3393, <2 x double> %3360, <2 x double> %3402
+  store <2 x double> %3403, ptr %151, align 16, !tbaa !25
+  %3404 = fadd <2 x double> %3359, splat (double 1.000000e+00)
+  %3405 = select <2 x i1> %3393, <2 x double> %3359, <2 x double> %3404
+  store <2 x double> %3405, ptr %136, align 16, !tbaa !25
+  %3406 = xor <2 x i64> %3392, %3362
+  %3407 = load <2 x double>, ptr %216, align 16, !tbaa !25
+  %3408 = load <2 x double>, ptr %189, align 16, !tbaa !25
+  %3409 = load <2 x double>, ptr %180, align 16, !tbaa !25
+  %3410 = fsub <2 x double> %3408, %3409
+  %3411 = load <2 x double>, ptr %217, align 16, !tbaa !25
+  %3412 = fcmp une <2 x double> %3411, splat (double 1.000000e+00)
+  %3413 = load <2 x double>, ptr %218, align 16, !tbaa !25
+  %3414 = fsub <2 x double> %3371, %3413
+  %3415 = select <2 x i1> %3412, <2 x double> splat (double -1.000000e+00), <2 x double> %3414
+  %3416 = fcmp une <2 x double> %3411, splat (double 2.000000e+00)
+  %3417 = fsub <2 x double> %3407, %3413
+  %3418 = select <2 x i1> %3416, <2 x double> %3415, <2 x double> %3417
+  %3419 = fcmp une <2 x double> %3411, splat (double 3.000000e+00)
+  %3420 = fsub <2 x double> %3410, %3413
+  %3421 = select <2 x i1> %3419, <2 x double> %3418, <2 x double> %3420
+  %3422 = fcmp une <2 x double> %3411, splat (double 4.000000e+00)
+  %3423 = fsub <2 x double> %3413, %3410
+  %3424 = select <2 x i1> %3422, <2 x double> %3421, <2 x double> %3423
+  br i1 %3215, label %3425, label %3473
 
-3401:                                             ; preds = %3397
-  %3402 = and i64 %3144, 9223372036854775804
-  br label %3403
+3425:                                             ; preds = %3358
+  %3426 = load ptr, ptr %141, align 8, !tbaa !27
+  %3427 = and i64 %3172, 3
+  %3428 = icmp ult i64 %3172, 4
+  br i1 %3428, label %3457, label %3429
 
-3403:                                             ; preds = %3403, %3401
-  %3404 = phi i64 [ 0, %3401 ], [ %3426, %3403 ]
-  %3405 = phi <2 x double> [ splat (double 1.000000e+09), %3401 ], [ %3425, %3403 ]
-  %3406 = phi i64 [ 0, %3401 ], [ %3427, %3403 ]
-  %3407 = getelementptr inbounds nuw %struct.Piece, ptr %3398, i64 %3404, i32 35
-  %3408 = load <2 x double>, ptr %3407, align 16, !tbaa !25
-  %3409 = fcmp olt <2 x double> %3405, %3408
-  %3410 = select <2 x i1> %3409, <2 x double> %3405, <2 x double> %3408
-  %3411 = or disjoint i64 %3404, 1
-  %3412 = getelementptr inbounds nuw %struct.Piece, ptr %3398, i64 %3411, i32 35
-  %3413 = load <2 x double>, ptr %3412, align 16, !tbaa !25
-  %3414 = fcmp olt <2 x double> %3410, %3413
-  %3415 = select <2 x i1> %3414, <2 x double> %3410, <2 x double> %3413
-  %3416 = or disjoint i64 %3404, 2
-  %3417 = getelementptr inbounds nuw %struct.Piece, ptr %3398, i64 %3416, i32 35
-  %3418 = load <2 x double>, ptr %3417, align 16, !tbaa !25
-  %3419 = fcmp olt <2 x double> %3415, %3418
-  %3420 = select <2 x i1> %3419, <2 x double> %3415, <2 x double> %3418
-  %3421 = or disjoint i64 %3404, 3
-  %3422 = getelementptr inbounds nuw %struct.Piece, ptr %3398, i64 %3421, i32 35
-  %3423 = load <2 x double>, ptr %3422, align 16, !tbaa !25
-  %3424 = fcmp olt <2 x double> %3420, %3423
-  %3425 = select <2 x i1> %3424, <2 x double> %3420, <2 x double> %3423
-  %3426 = add nuw nsw i64 %3404, 4
-  %3427 = add i64 %3406, 4
-  %3428 = icmp eq i64 %3427, %3402
-  br i1 %3428, label %3429, label %3403, !llvm.loop !113
+3429:                                             ; preds = %3425
+  %3430 = and i64 %3172, 9223372036854775804
+  br label %3431
 
-3429:                                             ; preds = %3403, %3397
-  %3430 = phi <2 x double> [ poison, %3397 ], [ %3425, %3403 ]
-  %3431 = phi i64 [ 0, %3397 ], [ %3426, %3403 ]
-  %3432 = phi <2 x double> [ splat (double 1.000000e+09), %3397 ], [ %3425, %3403 ]
-  %3433 = icmp eq i64 %3399, 0
-  br i1 %3433, label %3445, label %3434
+3431:                                             ; preds = %3431, %3429
+  %3432 = phi i64 [ 0, %3429 ], [ %3454, %3431 ]
+  %3433 = phi <2 x double> [ splat (double 1.000000e+09), %3429 ], [ %3453, %3431 ]
+  %3434 = phi i64 [ 0, %3429 ], [ %3455, %3431 ]
+  %3435 = getelementptr inbounds nuw %struct.Piece, ptr %3426, i64 %3432, i32 35
+  %3436 = load <2 x double>, ptr %3435, align 16, !tbaa !25
+  %3437 = fcmp olt <2 x double> %3433, %3436
+  %3438 = select <2 x i1> %3437, <2 x double> %3433, <2 x double> %3436
+  %3439 = or disjoint i64 %3432, 1
+  %3440 = getelementptr inbounds nuw %struct.Piece, ptr %3426, i64 %3439, i32 35
+  %3441 = load <2 x double>, ptr %3440, align 16, !tbaa !25
+  %3442 = fcmp olt <2 x double> %3438, %3441
+  %3443 = select <2 x i1> %3442, <2 x double> %3438, <2 x double> %3441
+  %3444 = or disjoint i64 %3432, 2
+  %3445 = getelementptr inbounds nuw %struct.Piece, ptr %3426, i64 %3444, i32 35
+  %3446 = load <2 x double>, ptr %3445, align 16, !tbaa !25
+  %3447 = fcmp olt <2 x double> %3443, %3446
+  %3448 = select <2 x i1> %3447, <2 x double> %3443, <2 x double> %3446
+  %3449 = or disjoint i64 %3432, 3
+  %3450 = getelementptr inbounds nuw %struct.Piece, ptr %3426, i64 %3449, i32 35
+  %3451 = load <2 x double>, ptr %3450, align 16, !tbaa !25
+  %3452 = fcmp olt <2 x double> %3448, %3451
+  %3453 = select <2 x i1> %3452, <2 x double> %3448, <2 x double> %3451
+  %3454 = add nuw nsw i64 %3432, 4
+  %3455 = add i64 %3434, 4
+  %3456 = icmp eq i64 %3455, %3430
+  br i1 %3456, label %3457, label %3431, !llvm.loop !113
 
-3434:                                             ; preds = %3429, %3434
-  %3435 = phi i64 [ %3442, %3434 ], [ %3431, %3429 ]
-  %3436 = phi <2 x double> [ %3441, %3434 ], [ %3432, %3429 ]
-  %3437 = phi i64 [ %3443, %3434 ], [ 0, %3429 ]
-  %3438 = getelementptr inbounds nuw %struct.Piece, ptr %3398, i64 %3435, i32 35
-  %3439 = load <2 x double>, ptr %3438, align 16, !tbaa !25
-  %3440 = fcmp olt <2 x double> %3436, %3439
-  %3441 = select <2 x i1> %3440, <2 x double> %3436, <2 x double> %3439
-  %3442 = add nuw nsw i64 %3435, 1
-  %3443 = add i64 %3437, 1
-  %3444 = icmp eq i64 %3443, %3399
-  br i1 %3444, label %3445, label %3434, !llvm.loop !114
+3457:                                             ; preds = %3431, %3425
+  %3458 = phi <2 x double> [ poison, %3425 ], [ %3453, %3431 ]
+  %3459 = phi i64 [ 0, %3425 ], [ %3454, %3431 ]
+  %3460 = phi <2 x double> [ splat (double 1.000000e+09), %3425 ], [ %3453, %3431 ]
+  %3461 = icmp eq i64 %3427, 0
+  br i1 %3461, label %3473, label %3462
 
-3445:                                             ; preds = %3429, %3434, %3330
-  %3446 = phi <2 x double> [ splat (double 1.000000e+09), %3330 ], [ %3430, %3429 ], [ %3441, %3434 ]
-  %3447 = load <2 x double>, ptr %174, align 16, !tbaa !25
-  %3448 = fsub <2 x double> %3447, %3381
-  %3449 = fsub <2 x double> %3345, %3385
-  %3450 = select <2 x i1> %3384, <2 x double> splat (double -1.000000e+00), <2 x double> %3449
-  %3451 = fsub <2 x double> %3446, %3385
-  %3452 = select <2 x i1> %3388, <2 x double> %3450, <2 x double> %3451
-  %3453 = fsub <2 x double> %3448, %3385
-  %3454 = select <2 x i1> %3391, <2 x double> %3452, <2 x double> %3453
-  %3455 = fsub <2 x double> %3385, %3448
-  %3456 = select <2 x i1> %3394, <2 x double> %3454, <2 x double> %3455
-  %3457 = fcmp une <2 x double> %3383, zeroinitializer
-  %3458 = fcmp oge <2 x double> %3163, splat (double 5.000000e-02)
-  %3459 = and <2 x i1> %3458, %3457
-  %3460 = fcmp olt <2 x double> %3396, zeroinitializer
-  %3461 = and <2 x i1> %3459, %3460
-  %3462 = fsub <2 x double> %3456, %3396
-  %3463 = fmul <2 x double> %3462, splat (double 2.000000e-02)
-  %3464 = fcmp ogt <2 x double> %3456, %3463
-  %3465 = and <2 x i1> %3461, %3464
-  %3466 = fsub <2 x double> %3396, %3456
-  %3467 = fdiv <2 x double> %3396, %3466
-  %3468 = fcmp olt <2 x double> %3467, splat (double 0x3FEE666666666666)
-  %3469 = and <2 x i1> %3468, %3465
-  %3470 = fcmp ogt <2 x double> %3367, %3163
-  %3471 = select <2 x i1> %3469, <2 x i64> %3378, <2 x i64> zeroinitializer
-  %3472 = icmp eq <2 x i64> %3471, zeroinitializer
-  %3473 = select <2 x i1> %3472, <2 x i1> splat (i1 true), <2 x i1> %3470
-  %3474 = select <2 x i1> %3473, <2 x double> %3367, <2 x double> %3163
-  store <2 x double> %3474, ptr %154, align 16, !tbaa !25
-  %3475 = fcmp ogt <2 x double> %3467, splat (double 5.000000e-02)
-  %3476 = select <2 x i1> %3475, <2 x double> %3467, <2 x double> splat (double 5.000000e-02)
-  %3477 = fcmp olt <2 x double> %3476, splat (double 0x3FEE666666666666)
-  %3478 = select <2 x i1> %3477, <2 x double> %3476, <2 x double> splat (double 0x3FEE666666666666)
-  %3479 = fmul <2 x double> %3163, %3478
-  %3480 = fcmp ogt <2 x double> %3479, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3481 = select <2 x i1> %3480, <2 x double> %3479, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3482 = select <2 x i1> %3472, <2 x double> %3375, <2 x double> %3481
-  store <2 x double> %3482, ptr %146, align 16, !tbaa !25
-  %3483 = fadd <2 x double> %3377, splat (double 1.000000e+00)
-  %3484 = select <2 x i1> %3472, <2 x double> %3377, <2 x double> %3483
-  store <2 x double> %3484, ptr %136, align 16, !tbaa !25
-  %3485 = xor <2 x i64> %3471, %3378
-  %3486 = or <2 x i64> %3485, %3150
-  %3487 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3486)
-  %3488 = icmp eq i64 %3487, 0
-  br i1 %3488, label %525, label %3545
+3462:                                             ; preds = %3457, %3462
+  %3463 = phi i64 [ %3470, %3462 ], [ %3459, %3457 ]
+  %3464 = phi <2 x double> [ %3469, %3462 ], [ %3460, %3457 ]
+  %3465 = phi i64 [ %3471, %3462 ], [ 0, %3457 ]
+  %3466 = getelementptr inbounds nuw %struct.Piece, ptr %3426, i64 %3463, i32 35
+  %3467 = load <2 x double>, ptr %3466, align 16, !tbaa !25
+  %3468 = fcmp olt <2 x double> %3464, %3467
+  %3469 = select <2 x i1> %3468, <2 x double> %3464, <2 x double> %3467
+  %3470 = add nuw nsw i64 %3463, 1
+  %3471 = add i64 %3465, 1
+  %3472 = icmp eq i64 %3471, %3427
+  br i1 %3472, label %3473, label %3462, !llvm.loop !114
 
-3489:                                             ; preds = %3141, %3537
-  %3490 = phi i64 [ 0, %3141 ], [ %3542, %3537 ]
-  %3491 = load ptr, ptr %141, align 8, !tbaa !27
-  %3492 = getelementptr inbounds nuw %struct.Piece, ptr %3491, i64 %3490
-  %3493 = getelementptr inbounds nuw i8, ptr %3492, i64 1896
-  %3494 = load ptr, ptr %3493, align 8, !tbaa !56
-  %3495 = load <2 x double>, ptr %3494, align 16, !tbaa !25
-  %3496 = getelementptr inbounds nuw i8, ptr %3492, i64 336
-  %3497 = load <2 x double>, ptr %3496, align 16, !tbaa !25
-  %3498 = getelementptr inbounds nuw i8, ptr %3494, i64 16
-  %3499 = load <2 x double>, ptr %3498, align 16, !tbaa !25
-  %3500 = fsub <2 x double> %3499, %3495
-  %3501 = fneg <2 x double> %3497
-  %3502 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3501, <2 x double> %3500, <2 x double> %3495)
-  %3503 = getelementptr inbounds nuw i8, ptr %3492, i64 1888
-  %3504 = load i64, ptr %3503, align 16, !tbaa !30
-  %3505 = icmp eq i64 %3504, 0
-  br i1 %3505, label %3537, label %3506
+3473:                                             ; preds = %3457, %3462, %3358
+  %3474 = phi <2 x double> [ splat (double 1.000000e+09), %3358 ], [ %3458, %3457 ], [ %3469, %3462 ]
+  %3475 = load <2 x double>, ptr %181, align 16, !tbaa !25
+  %3476 = fsub <2 x double> %3475, %3409
+  %3477 = fsub <2 x double> %3373, %3413
+  %3478 = select <2 x i1> %3412, <2 x double> splat (double -1.000000e+00), <2 x double> %3477
+  %3479 = fsub <2 x double> %3474, %3413
+  %3480 = select <2 x i1> %3416, <2 x double> %3478, <2 x double> %3479
+  %3481 = fsub <2 x double> %3476, %3413
+  %3482 = select <2 x i1> %3419, <2 x double> %3480, <2 x double> %3481
+  %3483 = fsub <2 x double> %3413, %3476
+  %3484 = select <2 x i1> %3422, <2 x double> %3482, <2 x double> %3483
+  %3485 = fcmp une <2 x double> %3411, zeroinitializer
+  %3486 = fcmp oge <2 x double> %3191, splat (double 5.000000e-02)
+  %3487 = and <2 x i1> %3486, %3485
+  %3488 = fcmp olt <2 x double> %3424, zeroinitializer
+  %3489 = and <2 x i1> %3487, %3488
+  %3490 = fsub <2 x double> %3484, %3424
+  %3491 = fmul <2 x double> %3490, splat (double 2.000000e-02)
+  %3492 = fcmp ogt <2 x double> %3484, %3491
+  %3493 = and <2 x i1> %3489, %3492
+  %3494 = fsub <2 x double> %3424, %3484
+  %3495 = fdiv <2 x double> %3424, %3494
+  %3496 = fcmp olt <2 x double> %3495, splat (double 0x3FEE666666666666)
+  %3497 = and <2 x i1> %3496, %3493
+  %3498 = fcmp ogt <2 x double> %3395, %3191
+  %3499 = select <2 x i1> %3497, <2 x i64> %3406, <2 x i64> zeroinitializer
+  %3500 = icmp eq <2 x i64> %3499, zeroinitializer
+  %3501 = select <2 x i1> %3500, <2 x i1> splat (i1 true), <2 x i1> %3498
+  %3502 = select <2 x i1> %3501, <2 x double> %3395, <2 x double> %3191
+  store <2 x double> %3502, ptr %155, align 16, !tbaa !25
+  %3503 = fcmp ogt <2 x double> %3495, splat (double 5.000000e-02)
+  %3504 = select <2 x i1> %3503, <2 x double> %3495, <2 x double> splat (double 5.000000e-02)
+  %3505 = fcmp olt <2 x double> %3504, splat (double 0x3FEE666666666666)
+  %3506 = select <2 x i1> %3505, <2 x double> %3504, <2 x double> splat (double 0x3FEE666666666666)
+  %3507 = fmul <2 x double> %3191, %3506
+  %3508 = fcmp ogt <2 x double> %3507, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3509 = select <2 x i1> %3508, <2 x double> %3507, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3510 = select <2 x i1> %3500, <2 x double> %3403, <2 x double> %3509
+  store <2 x double> %3510, ptr %151, align 16, !tbaa !25
+  %3511 = fadd <2 x double> %3405, splat (double 1.000000e+00)
+  %3512 = select <2 x i1> %3500, <2 x double> %3405, <2 x double> %3511
+  store <2 x double> %3512, ptr %136, align 16, !tbaa !25
+  %3513 = xor <2 x i64> %3499, %3406
+  %3514 = or <2 x i64> %3513, %3178
+  %3515 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3514)
+  %3516 = icmp eq i64 %3515, 0
+  br i1 %3516, label %526, label %3573
 
-3506:                                             ; preds = %3489
-  %3507 = getelementptr <2 x double>, ptr %3494, i64 %3504
-  %3508 = getelementptr i8, ptr %3507, i64 -16
-  %3509 = load <2 x double>, ptr %3508, align 16, !tbaa !25
-  %3510 = load <2 x double>, ptr %3507, align 16, !tbaa !25
-  %3511 = getelementptr inbounds nuw i8, ptr %3492, i64 720
-  %3512 = load <2 x double>, ptr %3511, align 16, !tbaa !25
-  %3513 = getelementptr inbounds nuw i8, ptr %3492, i64 736
-  %3514 = load <2 x double>, ptr %3513, align 16, !tbaa !25
-  %3515 = getelementptr inbounds nuw i8, ptr %3492, i64 16
-  %3516 = load <2 x double>, ptr %3515, align 16, !tbaa !25
-  %3517 = fsub <2 x double> %3514, %3516
-  %3518 = fmul <2 x double> %3512, %3517
-  %3519 = getelementptr inbounds nuw i8, ptr %3492, i64 144
-  %3520 = load <2 x double>, ptr %3519, align 16, !tbaa !25
-  %3521 = getelementptr inbounds nuw i8, ptr %3492, i64 704
-  %3522 = load <2 x double>, ptr %3521, align 16, !tbaa !25
-  %3523 = fdiv <2 x double> %3520, %3522
-  %3524 = getelementptr inbounds nuw i8, ptr %3492, i64 48
+3517:                                             ; preds = %3169, %3565
+  %3518 = phi i64 [ 0, %3169 ], [ %3570, %3565 ]
+  %3519 = load ptr, ptr %141, align 8, !tbaa !27
+  %3520 = getelementptr inbounds nuw %struct.Piece, ptr %3519, i64 %3518
+  %3521 = getelementptr inbounds nuw i8, ptr %3520, i64 1896
+  %3522 = load ptr, ptr %3521, align 8, !tbaa !56
+  %3523 = load <2 x double>, ptr %3522, align 16, !tbaa !25
+  %3524 = getelementptr inbounds nuw i8, ptr %3520, i64 336
   %3525 = load <2 x double>, ptr %3524, align 16, !tbaa !25
-  %3526 = getelementptr inbounds nuw i8, ptr %3492, i64 64
+  %3526 = getelementptr inbounds nuw i8, ptr %3522, i64 16
   %3527 = load <2 x double>, ptr %3526, align 16, !tbaa !25
-  %3528 = getelementptr inbounds nuw i8, ptr %3492, i64 80
-  %3529 = load <2 x double>, ptr %3528, align 16, !tbaa !25
-  %3530 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3510, <2 x double> %3529, <2 x double> %3527)
-  %3531 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3510, <2 x double> %3530, <2 x double> %3525)
-  %3532 = fdiv <2 x double> %3531, %3518
-  %3533 = fmul <2 x double> %3510, %3532
-  %3534 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3523, <2 x double> %3509, <2 x double> %3533)
-  %3535 = fadd <2 x double> %3523, %3532
-  %3536 = fdiv <2 x double> %3534, %3535
-  br label %3537
+  %3528 = fsub <2 x double> %3527, %3523
+  %3529 = fneg <2 x double> %3525
+  %3530 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3529, <2 x double> %3528, <2 x double> %3523)
+  %3531 = getelementptr inbounds nuw i8, ptr %3520, i64 1888
+  %3532 = load i64, ptr %3531, align 16, !tbaa !30
+  %3533 = icmp eq i64 %3532, 0
+  br i1 %3533, label %3565, label %3534
 
-3537:                                             ; preds = %3489, %3506
-  %3538 = phi <2 x double> [ %3536, %3506 ], [ %3502, %3489 ]
-  %3539 = getelementptr inbounds nuw i8, ptr %3492, i64 1808
+3534:                                             ; preds = %3517
+  %3535 = getelementptr <2 x double>, ptr %3522, i64 %3532
+  %3536 = getelementptr i8, ptr %3535, i64 -16
+  %3537 = load <2 x double>, ptr %3536, align 16, !tbaa !25
+  %3538 = load <2 x double>, ptr %3535, align 16, !tbaa !25
+  %3539 = getelementptr inbounds nuw i8, ptr %3520, i64 720
   %3540 = load <2 x double>, ptr %3539, align 16, !tbaa !25
-  %3541 = select <2 x i1> %3142, <2 x double> %3540, <2 x double> %3538
-  store <2 x double> %3541, ptr %3539, align 16, !tbaa !25
-  %3542 = add nuw nsw i64 %3490, 1
-  %3543 = load i64, ptr %140, align 16, !tbaa !16
-  %3544 = icmp slt i64 %3542, %3543
-  br i1 %3544, label %3489, label %3143, !llvm.loop !116
+  %3541 = getelementptr inbounds nuw i8, ptr %3520, i64 736
+  %3542 = load <2 x double>, ptr %3541, align 16, !tbaa !25
+  %3543 = getelementptr inbounds nuw i8, ptr %3520, i64 16
+  %3544 = load <2 x double>, ptr %3543, align 16, !tbaa !25
+  %3545 = fsub <2 x double> %3542, %3544
+  %3546 = fmul <2 x double> %3540, %3545
+  %3547 = getelementptr inbounds nuw i8, ptr %3520, i64 144
+  %3548 = load <2 x double>, ptr %3547, align 16, !tbaa !25
+  %3549 = getelementptr inbounds nuw i8, ptr %3520, i64 704
+  %3550 = load <2 x double>, ptr %3549, align 16, !tbaa !25
+  %3551 = fdiv <2 x double> %3548, %3550
+  %3552 = getelementptr inbounds nuw i8, ptr %3520, i64 48
+  %3553 = load <2 x double>, ptr %3552, align 16, !tbaa !25
+  %3554 = getelementptr inbounds nuw i8, ptr %3520, i64 64
+  %3555 = load <2 x double>, ptr %3554, align 16, !tbaa !25
+  %3556 = getelementptr inbounds nuw i8, ptr %3520, i64 80
+  %3557 = load <2 x double>, ptr %3556, align 16, !tbaa !25
+  %3558 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3538, <2 x double> %3557, <2 x double> %3555)
+  %3559 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3538, <2 x double> %3558, <2 x double> %3553)
+  %3560 = fdiv <2 x double> %3559, %3546
+  %3561 = fmul <2 x double> %3538, %3560
+  %3562 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3551, <2 x double> %3537, <2 x double> %3561)
+  %3563 = fadd <2 x double> %3551, %3560
+  %3564 = fdiv <2 x double> %3562, %3563
+  br label %3565
 
-3545:                                             ; preds = %3445
-  %3546 = icmp eq <2 x i64> %3486, zeroinitializer
-  %3547 = select <2 x i1> %3546, <2 x double> %3157, <2 x double> %3156
-  store <2 x double> %3547, ptr %212, align 16, !tbaa !25
-  %3548 = load <2 x double>, ptr %163, align 16, !tbaa !25
-  %3549 = select <2 x i1> %3546, <2 x double> %3548, <2 x double> %3343
-  store <2 x double> %3549, ptr %163, align 16, !tbaa !25
-  %3550 = select <2 x i1> %3546, <2 x double> %3343, <2 x double> %3345
-  store <2 x double> %3550, ptr %162, align 16, !tbaa !25
-  %3551 = load <2 x double>, ptr %244, align 16, !tbaa !25
-  %3552 = select <2 x i1> %3546, <2 x double> %3551, <2 x double> %3380
-  store <2 x double> %3552, ptr %244, align 16, !tbaa !25
-  %3553 = select <2 x i1> %3546, <2 x double> %3380, <2 x double> %3447
-  store <2 x double> %3553, ptr %245, align 16, !tbaa !25
-  %3554 = load <2 x double>, ptr %247, align 16, !tbaa !25
-  %3555 = load <2 x double>, ptr %246, align 16, !tbaa !25
-  %3556 = select <2 x i1> %3546, <2 x double> %3555, <2 x double> %3554
-  store <2 x double> %3556, ptr %246, align 16, !tbaa !25
-  %3557 = load <2 x double>, ptr %248, align 16, !tbaa !25
-  %3558 = select <2 x i1> %3546, <2 x double> %3554, <2 x double> %3557
-  store <2 x double> %3558, ptr %247, align 16, !tbaa !25
-  %3559 = load <2 x double>, ptr %250, align 16, !tbaa !25
-  %3560 = load <2 x double>, ptr %249, align 16, !tbaa !25
-  %3561 = select <2 x i1> %3546, <2 x double> %3560, <2 x double> %3559
-  store <2 x double> %3561, ptr %249, align 16, !tbaa !25
-  %3562 = load <2 x double>, ptr %251, align 16, !tbaa !25
-  %3563 = select <2 x i1> %3546, <2 x double> %3559, <2 x double> %3562
-  store <2 x double> %3563, ptr %250, align 16, !tbaa !25
-  %3564 = load <2 x double>, ptr %253, align 16, !tbaa !25
-  %3565 = load <2 x double>, ptr %252, align 16, !tbaa !25
-  %3566 = select <2 x i1> %3546, <2 x double> %3565, <2 x double> %3564
-  store <2 x double> %3566, ptr %252, align 16, !tbaa !25
-  %3567 = load <2 x double>, ptr %254, align 16, !tbaa !25
-  %3568 = select <2 x i1> %3546, <2 x double> %3564, <2 x double> %3567
-  store <2 x double> %3568, ptr %253, align 16, !tbaa !25
-  %3569 = load <2 x double>, ptr %256, align 16, !tbaa !25
-  %3570 = load <2 x double>, ptr %255, align 16, !tbaa !25
-  %3571 = select <2 x i1> %3546, <2 x double> %3570, <2 x double> %3569
-  store <2 x double> %3571, ptr %255, align 16, !tbaa !25
-  %3572 = load <2 x double>, ptr %257, align 16, !tbaa !25
-  %3573 = select <2 x i1> %3546, <2 x double> %3569, <2 x double> %3572
-  store <2 x double> %3573, ptr %256, align 16, !tbaa !25
-  %3574 = xor <2 x i64> %3486, splat (i64 -1)
-  br i1 %3187, label %3575, label %3959
+3565:                                             ; preds = %3517, %3534
+  %3566 = phi <2 x double> [ %3564, %3534 ], [ %3530, %3517 ]
+  %3567 = getelementptr inbounds nuw i8, ptr %3520, i64 1808
+  %3568 = load <2 x double>, ptr %3567, align 16, !tbaa !25
+  %3569 = select <2 x i1> %3170, <2 x double> %3568, <2 x double> %3566
+  store <2 x double> %3569, ptr %3567, align 16, !tbaa !25
+  %3570 = add nuw nsw i64 %3518, 1
+  %3571 = load i64, ptr %140, align 16, !tbaa !16
+  %3572 = icmp slt i64 %3570, %3571
+  br i1 %3572, label %3517, label %3171, !llvm.loop !116
 
-3575:                                             ; preds = %3545, %3915
-  %3576 = phi i64 [ %3927, %3915 ], [ 0, %3545 ]
-  %3577 = load ptr, ptr %141, align 8, !tbaa !27
-  %3578 = getelementptr inbounds nuw %struct.Piece, ptr %3577, i64 %3576
-  %3579 = getelementptr inbounds nuw i8, ptr %3578, i64 416
-  %3580 = load <2 x double>, ptr %3579, align 16, !tbaa !25
-  %3581 = fcmp ogt <2 x double> %3580, zeroinitializer
-  %3582 = bitcast <2 x i1> %3581 to i2
-  %3583 = icmp eq i2 %3582, 0
-  %3584 = load i64, ptr %131, align 8, !tbaa !20
-  br i1 %3583, label %3842, label %3585
+3573:                                             ; preds = %3473
+  %3574 = icmp eq <2 x i64> %3514, zeroinitializer
+  %3575 = select <2 x i1> %3574, <2 x double> %3185, <2 x double> %3184
+  store <2 x double> %3575, ptr %213, align 16, !tbaa !25
+  %3576 = load <2 x double>, ptr %164, align 16, !tbaa !25
+  %3577 = select <2 x i1> %3574, <2 x double> %3576, <2 x double> %3371
+  store <2 x double> %3577, ptr %164, align 16, !tbaa !25
+  %3578 = select <2 x i1> %3574, <2 x double> %3371, <2 x double> %3373
+  store <2 x double> %3578, ptr %163, align 16, !tbaa !25
+  %3579 = load <2 x double>, ptr %245, align 16, !tbaa !25
+  %3580 = select <2 x i1> %3574, <2 x double> %3579, <2 x double> %3408
+  store <2 x double> %3580, ptr %245, align 16, !tbaa !25
+  %3581 = select <2 x i1> %3574, <2 x double> %3408, <2 x double> %3475
+  store <2 x double> %3581, ptr %246, align 16, !tbaa !25
+  %3582 = load <2 x double>, ptr %248, align 16, !tbaa !25
+  %3583 = load <2 x double>, ptr %247, align 16, !tbaa !25
+  %3584 = select <2 x i1> %3574, <2 x double> %3583, <2 x double> %3582
+  store <2 x double> %3584, ptr %247, align 16, !tbaa !25
+  %3585 = load <2 x double>, ptr %249, align 16, !tbaa !25
+  %3586 = select <2 x i1> %3574, <2 x double> %3582, <2 x double> %3585
+  store <2 x double> %3586, ptr %248, align 16, !tbaa !25
+  %3587 = load <2 x double>, ptr %251, align 16, !tbaa !25
+  %3588 = load <2 x double>, ptr %250, align 16, !tbaa !25
+  %3589 = select <2 x i1> %3574, <2 x double> %3588, <2 x double> %3587
+  store <2 x double> %3589, ptr %250, align 16, !tbaa !25
+  %3590 = load <2 x double>, ptr %252, align 16, !tbaa !25
+  %3591 = select <2 x i1> %3574, <2 x double> %3587, <2 x double> %3590
+  store <2 x double> %3591, ptr %251, align 16, !tbaa !25
+  %3592 = load <2 x double>, ptr %254, align 16, !tbaa !25
+  %3593 = load <2 x double>, ptr %253, align 16, !tbaa !25
+  %3594 = select <2 x i1> %3574, <2 x double> %3593, <2 x double> %3592
+  store <2 x double> %3594, ptr %253, align 16, !tbaa !25
+  %3595 = load <2 x double>, ptr %255, align 16, !tbaa !25
+  %3596 = select <2 x i1> %3574, <2 x double> %3592, <2 x double> %3595
+  store <2 x double> %3596, ptr %254, align 16, !tbaa !25
+  %3597 = load <2 x double>, ptr %257, align 16, !tbaa !25
+  %3598 = load <2 x double>, ptr %256, align 16, !tbaa !25
+  %3599 = select <2 x i1> %3574, <2 x double> %3598, <2 x double> %3597
+  store <2 x double> %3599, ptr %256, align 16, !tbaa !25
+  %3600 = load <2 x double>, ptr %258, align 16, !tbaa !25
+  %3601 = select <2 x i1> %3574, <2 x double> %3597, <2 x double> %3600
+  store <2 x double> %3601, ptr %257, align 16, !tbaa !25
+  %3602 = xor <2 x i64> %3514, splat (i64 -1)
+  br i1 %3215, label %3603, label %3987
 
-3585:                                             ; preds = %3575
-  %3586 = add i64 %3584, -1
-  %3587 = getelementptr inbounds nuw i8, ptr %3578, i64 1104
-  %3588 = load <2 x double>, ptr %3587, align 16, !tbaa !25
-  %3589 = getelementptr inbounds nuw i8, ptr %3578, i64 912
-  %3590 = load <2 x double>, ptr %3589, align 16, !tbaa !25
-  %3591 = getelementptr inbounds nuw i8, ptr %3578, i64 1888
-  %3592 = load i64, ptr %3591, align 16, !tbaa !30
-  %3593 = icmp sgt i64 %3584, %3592
-  br i1 %3593, label %3602, label %3594
-
-3594:                                             ; preds = %3585
-  %3595 = getelementptr inbounds nuw i8, ptr %3578, i64 1984
-  %3596 = load ptr, ptr %3595, align 16, !tbaa !66
-  %3597 = getelementptr inbounds <2 x double>, ptr %3596, i64 %3586
-  %3598 = load <2 x double>, ptr %3597, align 16, !tbaa !25
-  %3599 = getelementptr inbounds nuw i8, ptr %3578, i64 384
-  %3600 = load <2 x double>, ptr %3599, align 16, !tbaa !25
-  %3601 = fmul <2 x double> %3598, %3600
-  br label %3611
-
-3602:                                             ; preds = %3585
-  %3603 = getelementptr inbounds nuw i8, ptr %3578, i64 384
-  %3604 = load <2 x double>, ptr %3603, align 16, !tbaa !25
-  %3605 = getelementptr inbounds nuw i8, ptr %3578, i64 1984
-  %3606 = load ptr, ptr %3605, align 16, !tbaa !66
-  %3607 = getelementptr inbounds <2 x double>, ptr %3606, i64 %3586
+3603:                                             ; preds = %3573, %3943
+  %3604 = phi i64 [ %3955, %3943 ], [ 0, %3573 ]
+  %3605 = load ptr, ptr %141, align 8, !tbaa !27
+  %3606 = getelementptr inbounds nuw %struct.Piece, ptr %3605, i64 %3604
+  %3607 = getelementptr inbounds nuw i8, ptr %3606, i64 416
   %3608 = load <2 x double>, ptr %3607, align 16, !tbaa !25
-  %3609 = fsub <2 x double> %3588, %3604
-  %3610 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3608, <2 x double> %3609, <2 x double> %3604)
-  br label %3611
+  %3609 = fcmp ogt <2 x double> %3608, zeroinitializer
+  %3610 = bitcast <2 x i1> %3609 to i2
+  %3611 = icmp eq i2 %3610, 0
+  %3612 = load i64, ptr %131, align 8, !tbaa !20
+  br i1 %3611, label %3870, label %3613
 
-3611:                                             ; preds = %3602, %3594
-  %3612 = phi <2 x double> [ %3600, %3594 ], [ %3604, %3602 ]
-  %3613 = phi <2 x double> [ %3601, %3594 ], [ %3610, %3602 ]
-  %3614 = getelementptr inbounds nuw i8, ptr %3578, i64 752
-  %3615 = load <2 x double>, ptr %3614, align 16, !tbaa !25
-  %3616 = fcmp ole <2 x double> %3613, %3615
-  %3617 = getelementptr inbounds nuw i8, ptr %3578, i64 1824
+3613:                                             ; preds = %3603
+  %3614 = add i64 %3612, -1
+  %3615 = getelementptr inbounds nuw i8, ptr %3606, i64 1104
+  %3616 = load <2 x double>, ptr %3615, align 16, !tbaa !25
+  %3617 = getelementptr inbounds nuw i8, ptr %3606, i64 912
   %3618 = load <2 x double>, ptr %3617, align 16, !tbaa !25
-  %3619 = fcmp oeq <2 x double> %3618, zeroinitializer
-  %3620 = select <2 x i1> %3619, <2 x i1> %3616, <2 x i1> zeroinitializer
-  %3621 = select <2 x i1> %3620, <2 x i64> %3486, <2 x i64> zeroinitializer
-  %3622 = xor <2 x i64> %3621, %3486
-  %3623 = fsub <2 x double> %3588, %3590
-  %3624 = getelementptr inbounds nuw i8, ptr %3578, i64 384
-  %3625 = fsub <2 x double> %3590, %3612
-  %3626 = fdiv <2 x double> %3623, %3625
-  %3627 = getelementptr inbounds nuw i8, ptr %3578, i64 1928
-  %3628 = load ptr, ptr %3627, align 8, !tbaa !59
-  %3629 = getelementptr inbounds <2 x double>, ptr %3628, i64 %3592
-  %3630 = load <2 x double>, ptr %3629, align 16, !tbaa !25
-  %3631 = getelementptr inbounds nuw i8, ptr %3578, i64 1936
-  %3632 = load ptr, ptr %3631, align 16, !tbaa !46
-  %3633 = getelementptr inbounds <2 x double>, ptr %3632, i64 %3592
-  %3634 = load <2 x double>, ptr %3633, align 16, !tbaa !25
-  %3635 = icmp eq <2 x i64> %3621, zeroinitializer
-  %3636 = select <2 x i1> %3635, <2 x double> %3634, <2 x double> %3630
-  store <2 x double> %3636, ptr %3633, align 16, !tbaa !25
-  %3637 = load i64, ptr %3591, align 16, !tbaa !30
-  %3638 = add nsw i64 %3637, 1
-  %3639 = icmp slt i64 %3638, %3586
-  br i1 %3639, label %3640, label %3644
+  %3619 = getelementptr inbounds nuw i8, ptr %3606, i64 1888
+  %3620 = load i64, ptr %3619, align 16, !tbaa !30
+  %3621 = icmp sgt i64 %3612, %3620
+  br i1 %3621, label %3630, label %3622
 
-3640:                                             ; preds = %3611
-  %3641 = getelementptr inbounds nuw i8, ptr %3578, i64 2000
-  br label %3686
+3622:                                             ; preds = %3613
+  %3623 = getelementptr inbounds nuw i8, ptr %3606, i64 1984
+  %3624 = load ptr, ptr %3623, align 16, !tbaa !66
+  %3625 = getelementptr inbounds <2 x double>, ptr %3624, i64 %3614
+  %3626 = load <2 x double>, ptr %3625, align 16, !tbaa !25
+  %3627 = getelementptr inbounds nuw i8, ptr %3606, i64 384
+  %3628 = load <2 x double>, ptr %3627, align 16, !tbaa !25
+  %3629 = fmul <2 x double> %3626, %3628
+  br label %3639
 
-3642:                                             ; preds = %3686
-  %3643 = load i64, ptr %3591, align 16, !tbaa !30
-  br label %3644
+3630:                                             ; preds = %3613
+  %3631 = getelementptr inbounds nuw i8, ptr %3606, i64 384
+  %3632 = load <2 x double>, ptr %3631, align 16, !tbaa !25
+  %3633 = getelementptr inbounds nuw i8, ptr %3606, i64 1984
+  %3634 = load ptr, ptr %3633, align 16, !tbaa !66
+  %3635 = getelementptr inbounds <2 x double>, ptr %3634, i64 %3614
+  %3636 = load <2 x double>, ptr %3635, align 16, !tbaa !25
+  %3637 = fsub <2 x double> %3616, %3632
+  %3638 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3636, <2 x double> %3637, <2 x double> %3632)
+  br label %3639
 
-3644:                                             ; preds = %3642, %3611
-  %3645 = phi i64 [ %3637, %3611 ], [ %3643, %3642 ]
-  %3646 = phi <2 x double> [ %3630, %3611 ], [ %3691, %3642 ]
-  %3647 = icmp sgt i64 %3584, %3645
-  br i1 %3647, label %3655, label %3648
+3639:                                             ; preds = %3630, %3622
+  %3640 = phi <2 x double> [ %3628, %3622 ], [ %3632, %3630 ]
+  %3641 = phi <2 x double> [ %3629, %3622 ], [ %3638, %3630 ]
+  %3642 = getelementptr inbounds nuw i8, ptr %3606, i64 752
+  %3643 = load <2 x double>, ptr %3642, align 16, !tbaa !25
+  %3644 = fcmp ole <2 x double> %3641, %3643
+  %3645 = getelementptr inbounds nuw i8, ptr %3606, i64 1824
+  %3646 = load <2 x double>, ptr %3645, align 16, !tbaa !25
+  %3647 = fcmp oeq <2 x double> %3646, zeroinitializer
+  %3648 = select <2 x i1> %3647, <2 x i1> %3644, <2 x i1> zeroinitializer
+  %3649 = select <2 x i1> %3648, <2 x i64> %3514, <2 x i64> zeroinitializer
+  %3650 = xor <2 x i64> %3649, %3514
+  %3651 = fsub <2 x double> %3616, %3618
+  %3652 = getelementptr inbounds nuw i8, ptr %3606, i64 384
+  %3653 = fsub <2 x double> %3618, %3640
+  %3654 = fdiv <2 x double> %3651, %3653
+  %3655 = getelementptr inbounds nuw i8, ptr %3606, i64 1928
+  %3656 = load ptr, ptr %3655, align 8, !tbaa !59
+  %3657 = getelementptr inbounds <2 x double>, ptr %3656, i64 %3620
+  %3658 = load <2 x double>, ptr %3657, align 16, !tbaa !25
+  %3659 = getelementptr inbounds nuw i8, ptr %3606, i64 1936
+  %3660 = load ptr, ptr %3659, align 16, !tbaa !46
+  %3661 = getelementptr inbounds <2 x double>, ptr %3660, i64 %3620
+  %3662 = load <2 x double>, ptr %3661, align 16, !tbaa !25
+  %3663 = icmp eq <2 x i64> %3649, zeroinitializer
+  %3664 = select <2 x i1> %3663, <2 x double> %3662, <2 x double> %3658
+  store <2 x double> %3664, ptr %3661, align 16, !tbaa !25
+  %3665 = load i64, ptr %3619, align 16, !tbaa !30
+  %3666 = add nsw i64 %3665, 1
+  %3667 = icmp slt i64 %3666, %3614
+  br i1 %3667, label %3668, label %3672
 
-3648:                                             ; preds = %3644
-  %3649 = getelementptr inbounds nuw i8, ptr %3578, i64 1984
-  %3650 = load ptr, ptr %3649, align 16, !tbaa !66
-  %3651 = getelementptr inbounds <2 x double>, ptr %3650, i64 %3586
-  %3652 = load <2 x double>, ptr %3651, align 16, !tbaa !25
-  %3653 = load <2 x double>, ptr %3624, align 16, !tbaa !25
-  %3654 = fmul <2 x double> %3652, %3653
-  br label %3663
+3668:                                             ; preds = %3639
+  %3669 = getelementptr inbounds nuw i8, ptr %3606, i64 2000
+  br label %3714
 
-3655:                                             ; preds = %3644
-  %3656 = load <2 x double>, ptr %3624, align 16, !tbaa !25
-  %3657 = getelementptr inbounds nuw i8, ptr %3578, i64 1984
-  %3658 = load ptr, ptr %3657, align 16, !tbaa !66
-  %3659 = getelementptr inbounds <2 x double>, ptr %3658, i64 %3586
-  %3660 = load <2 x double>, ptr %3659, align 16, !tbaa !25
-  %3661 = fsub <2 x double> %3590, %3656
-  %3662 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3660, <2 x double> %3661, <2 x double> %3656)
-  br label %3663
+3670:                                             ; preds = %3714
+  %3671 = load i64, ptr %3619, align 16, !tbaa !30
+  br label %3672
 
-3663:                                             ; preds = %3655, %3648
-  %3664 = phi <2 x double> [ %3654, %3648 ], [ %3662, %3655 ]
-  %3665 = load ptr, ptr %3627, align 8, !tbaa !59
-  %3666 = getelementptr inbounds <2 x double>, ptr %3665, i64 %3586
-  %3667 = load <2 x double>, ptr %3666, align 16, !tbaa !25
-  %3668 = load ptr, ptr %3631, align 16, !tbaa !46
-  %3669 = getelementptr inbounds <2 x double>, ptr %3668, i64 %3586
-  %3670 = fsub <2 x double> %3646, %3667
-  %3671 = fsub <2 x double> %3613, %3664
-  %3672 = load <2 x double>, ptr %3614, align 16, !tbaa !25
-  %3673 = fsub <2 x double> %3672, %3664
-  %3674 = fdiv <2 x double> %3671, %3673
-  %3675 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3670, <2 x double> %3674, <2 x double> %3667)
-  %3676 = load <2 x double>, ptr %3669, align 16, !tbaa !25
-  %3677 = select <2 x i1> %3635, <2 x double> %3676, <2 x double> %3675
-  store <2 x double> %3677, ptr %3669, align 16, !tbaa !25
-  %3678 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3622)
-  %3679 = icmp eq i64 %3678, 0
-  br i1 %3679, label %3840, label %3680
+3672:                                             ; preds = %3670, %3639
+  %3673 = phi i64 [ %3665, %3639 ], [ %3671, %3670 ]
+  %3674 = phi <2 x double> [ %3658, %3639 ], [ %3719, %3670 ]
+  %3675 = icmp sgt i64 %3612, %3673
+  br i1 %3675, label %3683, label %3676
 
-3680:                                             ; preds = %3663
-  %3681 = getelementptr inbounds nuw i8, ptr %3578, i64 1984
-  %3682 = getelementptr inbounds nuw i8, ptr %3578, i64 784
-  %3683 = getelementptr inbounds nuw i8, ptr %3578, i64 208
-  %3684 = extractelement <2 x i64> %3622, i64 0
-  %3685 = extractelement <2 x i64> %3622, i64 1
-  br label %3704
+3676:                                             ; preds = %3672
+  %3677 = getelementptr inbounds nuw i8, ptr %3606, i64 1984
+  %3678 = load ptr, ptr %3677, align 16, !tbaa !66
+  %3679 = getelementptr inbounds <2 x double>, ptr %3678, i64 %3614
+  %3680 = load <2 x double>, ptr %3679, align 16, !tbaa !25
+  %3681 = load <2 x double>, ptr %3652, align 16, !tbaa !25
+  %3682 = fmul <2 x double> %3680, %3681
+  br label %3691
 
-3686:                                             ; preds = %3640, %3686
-  %3687 = phi i64 [ %3638, %3640 ], [ %3702, %3686 ]
-  %3688 = phi <2 x double> [ %3630, %3640 ], [ %3691, %3686 ]
-  %3689 = load ptr, ptr %3627, align 8, !tbaa !59
-  %3690 = getelementptr inbounds <2 x double>, ptr %3689, i64 %3687
-  %3691 = load <2 x double>, ptr %3690, align 16, !tbaa !25
-  %3692 = load ptr, ptr %3631, align 16, !tbaa !46
-  %3693 = getelementptr inbounds <2 x double>, ptr %3692, i64 %3687
-  %3694 = fsub <2 x double> %3688, %3691
-  %3695 = load ptr, ptr %3641, align 16, !tbaa !117
-  %3696 = getelementptr inbounds <2 x double>, ptr %3695, i64 %3687
-  %3697 = load <2 x double>, ptr %3696, align 16, !tbaa !25
-  %3698 = fmul <2 x double> %3626, %3697
-  %3699 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3694, <2 x double> %3698, <2 x double> %3691)
-  %3700 = load <2 x double>, ptr %3693, align 16, !tbaa !25
-  %3701 = select <2 x i1> %3635, <2 x double> %3700, <2 x double> %3699
-  store <2 x double> %3701, ptr %3693, align 16, !tbaa !25
-  %3702 = add nsw i64 %3687, 1
-  %3703 = icmp eq i64 %3702, %3586
-  br i1 %3703, label %3642, label %3686, !llvm.loop !118
+3683:                                             ; preds = %3672
+  %3684 = load <2 x double>, ptr %3652, align 16, !tbaa !25
+  %3685 = getelementptr inbounds nuw i8, ptr %3606, i64 1984
+  %3686 = load ptr, ptr %3685, align 16, !tbaa !66
+  %3687 = getelementptr inbounds <2 x double>, ptr %3686, i64 %3614
+  %3688 = load <2 x double>, ptr %3687, align 16, !tbaa !25
+  %3689 = fsub <2 x double> %3618, %3684
+  %3690 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3688, <2 x double> %3689, <2 x double> %3684)
+  br label %3691
 
-3704:                                             ; preds = %3680, %3839
-  %3705 = phi i1 [ true, %3680 ], [ false, %3839 ]
-  %3706 = phi i64 [ %3684, %3680 ], [ %3685, %3839 ]
-  %3707 = phi i64 [ 0, %3680 ], [ 1, %3839 ]
-  %3708 = icmp eq i64 %3706, 0
-  br i1 %3708, label %3839, label %3709
+3691:                                             ; preds = %3683, %3676
+  %3692 = phi <2 x double> [ %3682, %3676 ], [ %3690, %3683 ]
+  %3693 = load ptr, ptr %3655, align 8, !tbaa !59
+  %3694 = getelementptr inbounds <2 x double>, ptr %3693, i64 %3614
+  %3695 = load <2 x double>, ptr %3694, align 16, !tbaa !25
+  %3696 = load ptr, ptr %3659, align 16, !tbaa !46
+  %3697 = getelementptr inbounds <2 x double>, ptr %3696, i64 %3614
+  %3698 = fsub <2 x double> %3674, %3695
+  %3699 = fsub <2 x double> %3641, %3692
+  %3700 = load <2 x double>, ptr %3642, align 16, !tbaa !25
+  %3701 = fsub <2 x double> %3700, %3692
+  %3702 = fdiv <2 x double> %3699, %3701
+  %3703 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3698, <2 x double> %3702, <2 x double> %3695)
+  %3704 = load <2 x double>, ptr %3697, align 16, !tbaa !25
+  %3705 = select <2 x i1> %3663, <2 x double> %3704, <2 x double> %3703
+  store <2 x double> %3705, ptr %3697, align 16, !tbaa !25
+  %3706 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3650)
+  %3707 = icmp eq i64 %3706, 0
+  br i1 %3707, label %3868, label %3708
 
-3709:                                             ; preds = %3704
-  %3710 = load i64, ptr %131, align 8, !tbaa !20
-  %3711 = load i64, ptr %3591, align 16, !tbaa !30
-  %3712 = getelementptr inbounds nuw double, ptr %3624, i64 %3707
-  %3713 = load double, ptr %3712, align 8, !tbaa !41
-  %3714 = getelementptr inbounds nuw double, ptr %3614, i64 %3707
-  %3715 = load double, ptr %3714, align 8, !tbaa !41
-  %3716 = add nsw i64 %3710, -1
-  %3717 = icmp sgt i64 %3710, %3711
-  br i1 %3717, label %3718, label %3839
+3708:                                             ; preds = %3691
+  %3709 = getelementptr inbounds nuw i8, ptr %3606, i64 1984
+  %3710 = getelementptr inbounds nuw i8, ptr %3606, i64 784
+  %3711 = getelementptr inbounds nuw i8, ptr %3606, i64 208
+  %3712 = extractelement <2 x i64> %3650, i64 0
+  %3713 = extractelement <2 x i64> %3650, i64 1
+  br label %3732
 
-3718:                                             ; preds = %3709
-  %3719 = getelementptr inbounds nuw double, ptr %3589, i64 %3707
-  %3720 = load double, ptr %3719, align 8, !tbaa !41
-  %3721 = getelementptr inbounds nuw double, ptr %3587, i64 %3707
-  %3722 = load double, ptr %3721, align 8, !tbaa !41
-  %3723 = load ptr, ptr %3681, align 16
-  %3724 = getelementptr i8, ptr %3723, i64 16
-  %3725 = getelementptr double, ptr %3724, i64 %3707
-  %3726 = fsub double %3720, %3713
-  %3727 = getelementptr double, ptr %3723, i64 %3707
-  %3728 = fsub double %3722, %3713
-  %3729 = load ptr, ptr %3627, align 8, !tbaa !59
-  %3730 = getelementptr double, ptr %3729, i64 %3707
-  %3731 = load ptr, ptr %3631, align 16, !tbaa !46
-  %3732 = getelementptr double, ptr %3731, i64 %3707
-  %3733 = getelementptr <2 x double>, ptr %3727, i64 %3716
-  br label %3761
+3714:                                             ; preds = %3668, %3714
+  %3715 = phi i64 [ %3666, %3668 ], [ %3730, %3714 ]
+  %3716 = phi <2 x double> [ %3658, %3668 ], [ %3719, %3714 ]
+  %3717 = load ptr, ptr %3655, align 8, !tbaa !59
+  %3718 = getelementptr inbounds <2 x double>, ptr %3717, i64 %3715
+  %3719 = load <2 x double>, ptr %3718, align 16, !tbaa !25
+  %3720 = load ptr, ptr %3659, align 16, !tbaa !46
+  %3721 = getelementptr inbounds <2 x double>, ptr %3720, i64 %3715
+  %3722 = fsub <2 x double> %3716, %3719
+  %3723 = load ptr, ptr %3669, align 16, !tbaa !117
+  %3724 = getelementptr inbounds <2 x double>, ptr %3723, i64 %3715
+  %3725 = load <2 x double>, ptr %3724, align 16, !tbaa !25
+  %3726 = fmul <2 x double> %3654, %3725
+  %3727 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3722, <2 x double> %3726, <2 x double> %3719)
+  %3728 = load <2 x double>, ptr %3721, align 16, !tbaa !25
+  %3729 = select <2 x i1> %3663, <2 x double> %3728, <2 x double> %3727
+  store <2 x double> %3729, ptr %3721, align 16, !tbaa !25
+  %3730 = add nsw i64 %3715, 1
+  %3731 = icmp eq i64 %3730, %3614
+  br i1 %3731, label %3670, label %3714, !llvm.loop !118
 
-3734:                                             ; preds = %3807
-  %3735 = getelementptr inbounds nuw double, ptr %3617, i64 %3707
-  %3736 = load double, ptr %3735, align 8, !tbaa !41
-  %3737 = fcmp ogt double %3736, 0.000000e+00
-  %3738 = fcmp ogt double %3818, 0.000000e+00
-  %3739 = select i1 %3737, i1 %3738, i1 false
-  br i1 %3739, label %3740, label %3839
+3732:                                             ; preds = %3708, %3867
+  %3733 = phi i1 [ true, %3708 ], [ false, %3867 ]
+  %3734 = phi i64 [ %3712, %3708 ], [ %3713, %3867 ]
+  %3735 = phi i64 [ 0, %3708 ], [ 1, %3867 ]
+  %3736 = icmp eq i64 %3734, 0
+  br i1 %3736, label %3867, label %3737
 
-3740:                                             ; preds = %3734
-  %3741 = getelementptr inbounds nuw double, ptr %3682, i64 %3707
-  %3742 = getelementptr inbounds nuw double, ptr %3683, i64 %3707
-  %3743 = sub i64 %3710, %3711
-  %3744 = add i64 %3711, 1
-  %3745 = and i64 %3743, 1
-  %3746 = icmp eq i64 %3745, 0
-  br i1 %3746, label %3756, label %3747
+3737:                                             ; preds = %3732
+  %3738 = load i64, ptr %131, align 8, !tbaa !20
+  %3739 = load i64, ptr %3619, align 16, !tbaa !30
+  %3740 = getelementptr inbounds nuw double, ptr %3652, i64 %3735
+  %3741 = load double, ptr %3740, align 8, !tbaa !41
+  %3742 = getelementptr inbounds nuw double, ptr %3642, i64 %3735
+  %3743 = load double, ptr %3742, align 8, !tbaa !41
+  %3744 = add nsw i64 %3738, -1
+  %3745 = icmp sgt i64 %3738, %3739
+  br i1 %3745, label %3746, label %3867
 
-3747:                                             ; preds = %3740
-  %3748 = load double, ptr %3741, align 8, !tbaa !41
-  %3749 = load double, ptr %3742, align 8, !tbaa !41
-  %3750 = fmul double %3818, %3749
-  %3751 = fdiv double %3748, %3750
-  %3752 = getelementptr <2 x double>, ptr %3732, i64 %3711
-  %3753 = load double, ptr %3752, align 8, !tbaa !41
-  %3754 = fmul double %3753, %3751
-  store double %3754, ptr %3752, align 8, !tbaa !41
-  %3755 = add nsw i64 %3711, 1
-  br label %3756
+3746:                                             ; preds = %3737
+  %3747 = getelementptr inbounds nuw double, ptr %3617, i64 %3735
+  %3748 = load double, ptr %3747, align 8, !tbaa !41
+  %3749 = getelementptr inbounds nuw double, ptr %3615, i64 %3735
+  %3750 = load double, ptr %3749, align 8, !tbaa !41
+  %3751 = load ptr, ptr %3709, align 16
+  %3752 = getelementptr i8, ptr %3751, i64 16
+  %3753 = getelementptr double, ptr %3752, i64 %3735
+  %3754 = fsub double %3748, %3741
+  %3755 = getelementptr double, ptr %3751, i64 %3735
+  %3756 = fsub double %3750, %3741
+  %3757 = load ptr, ptr %3655, align 8, !tbaa !59
+  %3758 = getelementptr double, ptr %3757, i64 %3735
+  %3759 = load ptr, ptr %3659, align 16, !tbaa !46
+  %3760 = getelementptr double, ptr %3759, i64 %3735
+  %3761 = getelementptr <2 x double>, ptr %3755, i64 %3744
+  br label %3789
 
-3756:                                             ; preds = %3747, %3740
-  %3757 = phi i64 [ %3711, %3740 ], [ %3755, %3747 ]
-  %3758 = icmp eq i64 %3710, %3744
-  br i1 %3758, label %3839, label %3759
+3762:                                             ; preds = %3835
+  %3763 = getelementptr inbounds nuw double, ptr %3645, i64 %3735
+  %3764 = load double, ptr %3763, align 8, !tbaa !41
+  %3765 = fcmp ogt double %3764, 0.000000e+00
+  %3766 = fcmp ogt double %3846, 0.000000e+00
+  %3767 = select i1 %3765, i1 %3766, i1 false
+  br i1 %3767, label %3768, label %3867
 
-3759:                                             ; preds = %3756
-  %3760 = getelementptr i8, ptr %3732, i64 16
-  br label %3821
+3768:                                             ; preds = %3762
+  %3769 = getelementptr inbounds nuw double, ptr %3710, i64 %3735
+  %3770 = getelementptr inbounds nuw double, ptr %3711, i64 %3735
+  %3771 = sub i64 %3738, %3739
+  %3772 = add i64 %3739, 1
+  %3773 = and i64 %3771, 1
+  %3774 = icmp eq i64 %3773, 0
+  br i1 %3774, label %3784, label %3775
 
-3761:                                             ; preds = %3807, %3718
-  %3762 = phi double [ 0.000000e+00, %3718 ], [ %3818, %3807 ]
-  %3763 = phi i64 [ %3716, %3718 ], [ %3819, %3807 ]
-  %3764 = icmp eq i64 %3763, %3716
-  br i1 %3764, label %3765, label %3768
+3775:                                             ; preds = %3768
+  %3776 = load double, ptr %3769, align 8, !tbaa !41
+  %3777 = load double, ptr %3770, align 8, !tbaa !41
+  %3778 = fmul double %3846, %3777
+  %3779 = fdiv double %3776, %3778
+  %3780 = getelementptr <2 x double>, ptr %3760, i64 %3739
+  %3781 = load double, ptr %3780, align 8, !tbaa !41
+  %3782 = fmul double %3781, %3779
+  store double %3782, ptr %3780, align 8, !tbaa !41
+  %3783 = add nsw i64 %3739, 1
+  br label %3784
 
-3765:                                             ; preds = %3761
-  %3766 = load double, ptr %3733, align 8, !tbaa !41
-  %3767 = tail call noundef double @llvm.fmuladd.f64(double %3766, double %3726, double %3713)
-  br label %3779
+3784:                                             ; preds = %3775, %3768
+  %3785 = phi i64 [ %3739, %3768 ], [ %3783, %3775 ]
+  %3786 = icmp eq i64 %3738, %3772
+  br i1 %3786, label %3867, label %3787
 
-3768:                                             ; preds = %3761
-  %3769 = getelementptr <2 x double>, ptr %3725, i64 %3763
-  %3770 = load double, ptr %3769, align 8, !tbaa !41
-  %3771 = tail call noundef double @llvm.fmuladd.f64(double %3770, double %3726, double %3713)
-  %3772 = getelementptr <2 x double>, ptr %3727, i64 %3763
-  %3773 = load double, ptr %3772, align 8, !tbaa !41
-  %3774 = tail call noundef double @llvm.fmuladd.f64(double %3773, double %3726, double %3713)
-  %3775 = tail call noundef double @llvm.fmuladd.f64(double %3770, double %3728, double %3713)
-  %3776 = fcmp ult double %3775, %3771
-  br i1 %3776, label %3777, label %3779
+3787:                                             ; preds = %3784
+  %3788 = getelementptr i8, ptr %3760, i64 16
+  br label %3849
 
-3777:                                             ; preds = %3768
-  %3778 = add nsw i64 %3763, 1
-  br label %3779
+3789:                                             ; preds = %3835, %3746
+  %3790 = phi double [ 0.000000e+00, %3746 ], [ %3846, %3835 ]
+  %3791 = phi i64 [ %3744, %3746 ], [ %3847, %3835 ]
+  %3792 = icmp eq i64 %3791, %3744
+  br i1 %3792, label %3793, label %3796
 
-3779:                                             ; preds = %3777, %3768, %3765
-  %3780 = phi double [ %3774, %3777 ], [ %3774, %3768 ], [ %3767, %3765 ]
-  %3781 = phi double [ %3771, %3777 ], [ %3771, %3768 ], [ %3715, %3765 ]
-  %3782 = phi i64 [ %3778, %3777 ], [ %3763, %3768 ], [ %3716, %3765 ]
-  %3783 = icmp sgt i64 %3782, %3711
-  br i1 %3783, label %3784, label %3807
+3793:                                             ; preds = %3789
+  %3794 = load double, ptr %3761, align 8, !tbaa !41
+  %3795 = tail call noundef double @llvm.fmuladd.f64(double %3794, double %3754, double %3741)
+  br label %3807
 
-3784:                                             ; preds = %3779
-  %3785 = load ptr, ptr %3627, align 8
-  %3786 = getelementptr double, ptr %3785, i64 %3707
-  br label %3787
+3796:                                             ; preds = %3789
+  %3797 = getelementptr <2 x double>, ptr %3753, i64 %3791
+  %3798 = load double, ptr %3797, align 8, !tbaa !41
+  %3799 = tail call noundef double @llvm.fmuladd.f64(double %3798, double %3754, double %3741)
+  %3800 = getelementptr <2 x double>, ptr %3755, i64 %3791
+  %3801 = load double, ptr %3800, align 8, !tbaa !41
+  %3802 = tail call noundef double @llvm.fmuladd.f64(double %3801, double %3754, double %3741)
+  %3803 = tail call noundef double @llvm.fmuladd.f64(double %3798, double %3756, double %3741)
+  %3804 = fcmp ult double %3803, %3799
+  br i1 %3804, label %3805, label %3807
 
-3787:                                             ; preds = %3802, %3784
-  %3788 = phi i64 [ %3782, %3784 ], [ %3805, %3802 ]
-  %3789 = phi double [ 0.000000e+00, %3784 ], [ %3804, %3802 ]
-  %3790 = phi double [ %3781, %3784 ], [ %3803, %3802 ]
-  %3791 = getelementptr <2 x double>, ptr %3727, i64 %3788
-  %3792 = load double, ptr %3791, align 8, !tbaa !41
-  %3793 = tail call noundef double @llvm.fmuladd.f64(double %3792, double %3728, double %3713)
-  %3794 = fcmp ogt double %3793, %3780
-  br i1 %3794, label %3795, label %3807
+3805:                                             ; preds = %3796
+  %3806 = add nsw i64 %3791, 1
+  br label %3807
 
-3795:                                             ; preds = %3787
-  %3796 = fcmp ogt double %3790, %3793
-  br i1 %3796, label %3797, label %3802
+3807:                                             ; preds = %3805, %3796, %3793
+  %3808 = phi double [ %3802, %3805 ], [ %3802, %3796 ], [ %3795, %3793 ]
+  %3809 = phi double [ %3799, %3805 ], [ %3799, %3796 ], [ %3743, %3793 ]
+  %3810 = phi i64 [ %3806, %3805 ], [ %3791, %3796 ], [ %3744, %3793 ]
+  %3811 = icmp sgt i64 %3810, %3739
+  br i1 %3811, label %3812, label %3835
 
-3797:                                             ; preds = %3795
-  %3798 = getelementptr <2 x double>, ptr %3786, i64 %3788
-  %3799 = load double, ptr %3798, align 8, !tbaa !41
-  %3800 = fsub double %3790, %3793
-  %3801 = tail call double @llvm.fmuladd.f64(double %3799, double %3800, double %3789)
-  br label %3802
+3812:                                             ; preds = %3807
+  %3813 = load ptr, ptr %3655, align 8
+  %3814 = getelementptr double, ptr %3813, i64 %3735
+  br label %3815
 
-3802:                                             ; preds = %3797, %3795
-  %3803 = phi double [ %3793, %3797 ], [ %3790, %3795 ]
-  %3804 = phi double [ %3801, %3797 ], [ %3789, %3795 ]
-  %3805 = add nsw i64 %3788, -1
-  %3806 = icmp sgt i64 %3805, %3711
-  br i1 %3806, label %3787, label %3807, !llvm.loop !119
+3815:                                             ; preds = %3830, %3812
+  %3816 = phi i64 [ %3810, %3812 ], [ %3833, %3830 ]
+  %3817 = phi double [ 0.000000e+00, %3812 ], [ %3832, %3830 ]
+  %3818 = phi double [ %3809, %3812 ], [ %3831, %3830 ]
+  %3819 = getelementptr <2 x double>, ptr %3755, i64 %3816
+  %3820 = load double, ptr %3819, align 8, !tbaa !41
+  %3821 = tail call noundef double @llvm.fmuladd.f64(double %3820, double %3756, double %3741)
+  %3822 = fcmp ogt double %3821, %3808
+  br i1 %3822, label %3823, label %3835
 
-3807:                                             ; preds = %3802, %3787, %3779
-  %3808 = phi double [ %3781, %3779 ], [ %3790, %3787 ], [ %3803, %3802 ]
-  %3809 = phi double [ 0.000000e+00, %3779 ], [ %3789, %3787 ], [ %3804, %3802 ]
-  %3810 = phi i64 [ %3782, %3779 ], [ %3788, %3787 ], [ %3711, %3802 ]
-  %3811 = getelementptr <2 x double>, ptr %3730, i64 %3810
-  %3812 = load double, ptr %3811, align 8, !tbaa !41
-  %3813 = fsub double %3808, %3780
-  %3814 = tail call double @llvm.fmuladd.f64(double %3812, double %3813, double %3809)
-  %3815 = fsub double %3781, %3780
-  %3816 = fdiv double %3814, %3815
-  %3817 = getelementptr <2 x double>, ptr %3732, i64 %3763
-  store double %3816, ptr %3817, align 8, !tbaa !41
-  %3818 = fadd double %3762, %3814
-  %3819 = add nsw i64 %3763, -1
-  %3820 = icmp sgt i64 %3763, %3711
-  br i1 %3820, label %3761, label %3734, !llvm.loop !120
+3823:                                             ; preds = %3815
+  %3824 = fcmp ogt double %3818, %3821
+  br i1 %3824, label %3825, label %3830
 
-3821:                                             ; preds = %3821, %3759
-  %3822 = phi i64 [ %3757, %3759 ], [ %3837, %3821 ]
-  %3823 = load double, ptr %3741, align 8, !tbaa !41
-  %3824 = load double, ptr %3742, align 8, !tbaa !41
-  %3825 = fmul double %3818, %3824
-  %3826 = fdiv double %3823, %3825
-  %3827 = getelementptr <2 x double>, ptr %3732, i64 %3822
-  %3828 = load double, ptr %3827, align 8, !tbaa !41
-  %3829 = fmul double %3828, %3826
-  store double %3829, ptr %3827, align 8, !tbaa !41
-  %3830 = load double, ptr %3741, align 8, !tbaa !41
-  %3831 = load double, ptr %3742, align 8, !tbaa !41
-  %3832 = fmul double %3818, %3831
-  %3833 = fdiv double %3830, %3832
-  %3834 = getelementptr <2 x double>, ptr %3760, i64 %3822
-  %3835 = load double, ptr %3834, align 8, !tbaa !41
-  %3836 = fmul double %3835, %3833
-  store double %3836, ptr %3834, align 8, !tbaa !41
-  %3837 = add nsw i64 %3822, 2
-  %3838 = icmp eq i64 %3837, %3710
-  br i1 %3838, label %3839, label %3821, !llvm.loop !121
+3825:                                             ; preds = %3823
+  %3826 = getelementptr <2 x double>, ptr %3814, i64 %3816
+  %3827 = load double, ptr %3826, align 8, !tbaa !41
+  %3828 = fsub double %3818, %3821
+  %3829 = tail call double @llvm.fmuladd.f64(double %3827, double %3828, double %3817)
+  br label %3830
 
-3839:                                             ; preds = %3756, %3821, %3734, %3709, %3704
-  br i1 %3705, label %3704, label %3840, !llvm.loop !122
+3830:                                             ; preds = %3825, %3823
+  %3831 = phi double [ %3821, %3825 ], [ %3818, %3823 ]
+  %3832 = phi double [ %3829, %3825 ], [ %3817, %3823 ]
+  %3833 = add nsw i64 %3816, -1
+  %3834 = icmp sgt i64 %3833, %3739
+  br i1 %3834, label %3815, label %3835, !llvm.loop !119
 
-3840:                                             ; preds = %3839, %3663
-  %3841 = load i64, ptr %131, align 8, !tbaa !20
-  br label %3842
+3835:                                             ; preds = %3830, %3815, %3807
+  %3836 = phi double [ %3809, %3807 ], [ %3818, %3815 ], [ %3831, %3830 ]
+  %3837 = phi double [ 0.000000e+00, %3807 ], [ %3817, %3815 ], [ %3832, %3830 ]
+  %3838 = phi i64 [ %3810, %3807 ], [ %3816, %3815 ], [ %3739, %3830 ]
+  %3839 = getelementptr <2 x double>, ptr %3758, i64 %3838
+  %3840 = load double, ptr %3839, align 8, !tbaa !41
+  %3841 = fsub double %3836, %3808
+  %3842 = tail call double @llvm.fmuladd.f64(double %3840, double %3841, double %3837)
+  %3843 = fsub double %3809, %3808
+  %3844 = fdiv double %3842, %3843
+  %3845 = getelementptr <2 x double>, ptr %3760, i64 %3791
+  store double %3844, ptr %3845, align 8, !tbaa !41
+  %3846 = fadd double %3790, %3842
+  %3847 = add nsw i64 %3791, -1
+  %3848 = icmp sgt i64 %3791, %3739
+  br i1 %3848, label %3789, label %3762, !llvm.loop !120
 
-3842:                                             ; preds = %3575, %3840
-  %3843 = phi i64 [ %3584, %3575 ], [ %3841, %3840 ]
-  %3844 = icmp sgt i64 %3843, 0
-  br i1 %3844, label %3845, label %3849
+3849:                                             ; preds = %3849, %3787
+  %3850 = phi i64 [ %3785, %3787 ], [ %3865, %3849 ]
+  %3851 = load double, ptr %3769, align 8, !tbaa !41
+  %3852 = load double, ptr %3770, align 8, !tbaa !41
+  %3853 = fmul double %3846, %3852
+  %3854 = fdiv double %3851, %3853
+  %3855 = getelementptr <2 x double>, ptr %3760, i64 %3850
+  %3856 = load double, ptr %3855, align 8, !tbaa !41
+  %3857 = fmul double %3856, %3854
+  store double %3857, ptr %3855, align 8, !tbaa !41
+  %3858 = load double, ptr %3769, align 8, !tbaa !41
+  %3859 = load double, ptr %3770, align 8, !tbaa !41
+  %3860 = fmul double %3846, %3859
+  %3861 = fdiv double %3858, %3860
+  %3862 = getelementptr <2 x double>, ptr %3788, i64 %3850
+  %3863 = load double, ptr %3862, align 8, !tbaa !41
+  %3864 = fmul double %3863, %3861
+  store double %3864, ptr %3862, align 8, !tbaa !41
+  %3865 = add nsw i64 %3850, 2
+  %3866 = icmp eq i64 %3865, %3738
+  br i1 %3866, label %3867, label %3849, !llvm.loop !121
 
-3845:                                             ; preds = %3842
-  %3846 = getelementptr inbounds nuw i8, ptr %3578, i64 1912
-  %3847 = getelementptr inbounds nuw i8, ptr %3578, i64 1904
-  %3848 = getelementptr inbounds nuw i8, ptr %3578, i64 1896
-  br label %3859
+3867:                                             ; preds = %3784, %3849, %3762, %3737, %3732
+  br i1 %3733, label %3732, label %3868, !llvm.loop !122
 
-3849:                                             ; preds = %3859, %3842
-  %3850 = load i64, ptr %132, align 16, !tbaa !21
-  %3851 = icmp sgt i64 %3850, 0
-  br i1 %3851, label %3852, label %3878
+3868:                                             ; preds = %3867, %3691
+  %3869 = load i64, ptr %131, align 8, !tbaa !20
+  br label %3870
 
-3852:                                             ; preds = %3849
-  %3853 = getelementptr inbounds nuw i8, ptr %3578, i64 2080
-  %3854 = getelementptr inbounds nuw i8, ptr %3578, i64 2072
-  %3855 = getelementptr inbounds nuw i8, ptr %3578, i64 2064
-  %3856 = getelementptr inbounds nuw i8, ptr %3578, i64 2032
-  %3857 = getelementptr inbounds nuw i8, ptr %3578, i64 2024
-  %3858 = getelementptr inbounds nuw i8, ptr %3578, i64 2016
-  br label %3882
+3870:                                             ; preds = %3603, %3868
+  %3871 = phi i64 [ %3612, %3603 ], [ %3869, %3868 ]
+  %3872 = icmp sgt i64 %3871, 0
+  br i1 %3872, label %3873, label %3877
 
-3859:                                             ; preds = %3845, %3859
-  %3860 = phi i64 [ 0, %3845 ], [ %3875, %3859 ]
-  %3861 = load ptr, ptr %3846, align 8, !tbaa !55
-  %3862 = getelementptr inbounds nuw <2 x double>, ptr %3861, i64 %3860
-  %3863 = load ptr, ptr %3847, align 16, !tbaa !45
-  %3864 = getelementptr inbounds nuw <2 x double>, ptr %3863, i64 %3860
-  %3865 = load <2 x double>, ptr %3864, align 16, !tbaa !25
-  %3866 = load <2 x double>, ptr %3862, align 16, !tbaa !25
-  %3867 = select <2 x i1> %3546, <2 x double> %3866, <2 x double> %3865
-  store <2 x double> %3867, ptr %3862, align 16, !tbaa !25
-  %3868 = load ptr, ptr %3847, align 16, !tbaa !45
-  %3869 = getelementptr inbounds nuw <2 x double>, ptr %3868, i64 %3860
-  %3870 = load ptr, ptr %3848, align 8, !tbaa !56
-  %3871 = getelementptr inbounds nuw <2 x double>, ptr %3870, i64 %3860
-  %3872 = load <2 x double>, ptr %3871, align 16, !tbaa !25
-  %3873 = load <2 x double>, ptr %3869, align 16, !tbaa !25
-  %3874 = select <2 x i1> %3546, <2 x double> %3873, <2 x double> %3872
-  store <2 x double> %3874, ptr %3869, align 16, !tbaa !25
-  %3875 = add nuw nsw i64 %3860, 1
-  %3876 = load i64, ptr %131, align 8, !tbaa !20
-  %3877 = icmp slt i64 %3875, %3876
-  br i1 %3877, label %3859, label %3849, !llvm.loop !123
+3873:                                             ; preds = %3870
+  %3874 = getelementptr inbounds nuw i8, ptr %3606, i64 1912
+  %3875 = getelementptr inbounds nuw i8, ptr %3606, i64 1904
+  %3876 = getelementptr inbounds nuw i8, ptr %3606, i64 1896
+  br label %3887
 
-3878:                                             ; preds = %3882, %3849
-  %3879 = getelementptr inbounds nuw i8, ptr %3578, i64 1120
-  %3880 = getelementptr inbounds nuw i8, ptr %3578, i64 928
-  %3881 = getelementptr inbounds nuw i8, ptr %3578, i64 736
-  br label %3930
+3877:                                             ; preds = %3887, %3870
+  %3878 = load i64, ptr %132, align 16, !tbaa !21
+  %3879 = icmp sgt i64 %3878, 0
+  br i1 %3879, label %3880, label %3906
 
-3882:                                             ; preds = %3852, %3882
-  %3883 = phi i64 [ 0, %3852 ], [ %3912, %3882 ]
-  %3884 = load ptr, ptr %3853, align 16, !tbaa !62
-  %3885 = getelementptr inbounds nuw <2 x double>, ptr %3884, i64 %3883
-  %3886 = load ptr, ptr %3854, align 8, !tbaa !48
-  %3887 = getelementptr inbounds nuw <2 x double>, ptr %3886, i64 %3883
-  %3888 = load <2 x double>, ptr %3887, align 16, !tbaa !25
-  %3889 = load <2 x double>, ptr %3885, align 16, !tbaa !25
-  %3890 = select <2 x i1> %3546, <2 x double> %3889, <2 x double> %3888
-  store <2 x double> %3890, ptr %3885, align 16, !tbaa !25
-  %3891 = load ptr, ptr %3854, align 8, !tbaa !48
-  %3892 = getelementptr inbounds nuw <2 x double>, ptr %3891, i64 %3883
-  %3893 = load ptr, ptr %3855, align 16, !tbaa !73
-  %3894 = getelementptr inbounds nuw <2 x double>, ptr %3893, i64 %3883
-  %3895 = load <2 x double>, ptr %3894, align 16, !tbaa !25
-  %3896 = load <2 x double>, ptr %3892, align 16, !tbaa !25
-  %3897 = select <2 x i1> %3546, <2 x double> %3896, <2 x double> %3895
-  store <2 x double> %3897, ptr %3892, align 16, !tbaa !25
-  %3898 = load ptr, ptr %3856, align 16, !tbaa !63
-  %3899 = getelementptr inbounds nuw <2 x double>, ptr %3898, i64 %3883
-  %3900 = load ptr, ptr %3857, align 8, !tbaa !49
-  %3901 = getelementptr inbounds nuw <2 x double>, ptr %3900, i64 %3883
-  %3902 = load <2 x double>, ptr %3901, align 16, !tbaa !25
-  %3903 = load <2 x double>, ptr %3899, align 16, !tbaa !25
-  %3904 = select <2 x i1> %3546, <2 x double> %3903, <2 x double> %3902
-  store <2 x double> %3904, ptr %3899, align 16, !tbaa !25
-  %3905 = load ptr, ptr %3857, align 8, !tbaa !49
-  %3906 = getelementptr inbounds nuw <2 x double>, ptr %3905, i64 %3883
-  %3907 = load ptr, ptr %3858, align 16, !tbaa !104
-  %3908 = getelementptr inbounds nuw <2 x double>, ptr %3907, i64 %3883
-  %3909 = load <2 x double>, ptr %3908, align 16, !tbaa !25
-  %3910 = load <2 x double>, ptr %3906, align 16, !tbaa !25
-  %3911 = select <2 x i1> %3546, <2 x double> %3910, <2 x double> %3909
-  store <2 x double> %3911, ptr %3906, align 16, !tbaa !25
-  %3912 = add nuw nsw i64 %3883, 1
-  %3913 = load i64, ptr %132, align 16, !tbaa !21
-  %3914 = icmp slt i64 %3912, %3913
-  br i1 %3914, label %3882, label %3878, !llvm.loop !124
+3880:                                             ; preds = %3877
+  %3881 = getelementptr inbounds nuw i8, ptr %3606, i64 2080
+  %3882 = getelementptr inbounds nuw i8, ptr %3606, i64 2072
+  %3883 = getelementptr inbounds nuw i8, ptr %3606, i64 2064
+  %3884 = getelementptr inbounds nuw i8, ptr %3606, i64 2032
+  %3885 = getelementptr inbounds nuw i8, ptr %3606, i64 2024
+  %3886 = getelementptr inbounds nuw i8, ptr %3606, i64 2016
+  br label %3910
 
-3915:                                             ; preds = %3930
-  %3916 = getelementptr inbounds nuw i8, ptr %3578, i64 1856
-  %3917 = getelementptr inbounds nuw i8, ptr %3578, i64 1424
-  %3918 = load <2 x double>, ptr %3917, align 16, !tbaa !25
-  %3919 = fcmp ogt <2 x double> %3918, zeroinitializer
-  %3920 = load <2 x double>, ptr %172, align 16, !tbaa !25
-  %3921 = fcmp une <2 x double> %3920, splat (double 2.000000e+00)
-  %3922 = and <2 x i1> %3919, %3921
-  %3923 = select <2 x i1> %3922, <2 x i64> %3486, <2 x i64> zeroinitializer
-  %3924 = load <2 x i64>, ptr %3916, align 16, !tbaa !25
-  %3925 = and <2 x i64> %3924, %3574
-  %3926 = or disjoint <2 x i64> %3923, %3925
-  store <2 x i64> %3926, ptr %3916, align 16, !tbaa !25
-  %3927 = add nuw nsw i64 %3576, 1
-  %3928 = load i64, ptr %140, align 16, !tbaa !16
-  %3929 = icmp slt i64 %3927, %3928
-  br i1 %3929, label %3575, label %3951, !llvm.loop !125
+3887:                                             ; preds = %3873, %3887
+  %3888 = phi i64 [ 0, %3873 ], [ %3903, %3887 ]
+  %3889 = load ptr, ptr %3874, align 8, !tbaa !55
+  %3890 = getelementptr inbounds nuw <2 x double>, ptr %3889, i64 %3888
+  %3891 = load ptr, ptr %3875, align 16, !tbaa !45
+  %3892 = getelementptr inbounds nuw <2 x double>, ptr %3891, i64 %3888
+  %3893 = load <2 x double>, ptr %3892, align 16, !tbaa !25
+  %3894 = load <2 x double>, ptr %3890, align 16, !tbaa !25
+  %3895 = select <2 x i1> %3574, <2 x double> %3894, <2 x double> %3893
+  store <2 x double> %3895, ptr %3890, align 16, !tbaa !25
+  %3896 = load ptr, ptr %3875, align 16, !tbaa !45
+  %3897 = getelementptr inbounds nuw <2 x double>, ptr %3896, i64 %3888
+  %3898 = load ptr, ptr %3876, align 8, !tbaa !56
+  %3899 = getelementptr inbounds nuw <2 x double>, ptr %3898, i64 %3888
+  %3900 = load <2 x double>, ptr %3899, align 16, !tbaa !25
+  %3901 = load <2 x double>, ptr %3897, align 16, !tbaa !25
+  %3902 = select <2 x i1> %3574, <2 x double> %3901, <2 x double> %3900
+  store <2 x double> %3902, ptr %3897, align 16, !tbaa !25
+  %3903 = add nuw nsw i64 %3888, 1
+  %3904 = load i64, ptr %131, align 8, !tbaa !20
+  %3905 = icmp slt i64 %3903, %3904
+  br i1 %3905, label %3887, label %3877, !llvm.loop !123
 
-3930:                                             ; preds = %3930, %3878
-  %3931 = phi i64 [ 0, %3878 ], [ %3949, %3930 ]
-  %3932 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3879, i64 0, i64 %3931
-  %3933 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3880, i64 0, i64 %3931
-  %3934 = load <2 x double>, ptr %3933, align 16, !tbaa !25
-  %3935 = load <2 x double>, ptr %3932, align 16, !tbaa !25
-  %3936 = select <2 x i1> %3546, <2 x double> %3935, <2 x double> %3934
-  store <2 x double> %3936, ptr %3932, align 16, !tbaa !25
-  %3937 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3881, i64 0, i64 %3931
-  %3938 = load <2 x double>, ptr %3937, align 16, !tbaa !25
-  %3939 = select <2 x i1> %3546, <2 x double> %3934, <2 x double> %3938
-  store <2 x double> %3939, ptr %3933, align 16, !tbaa !25
-  %3940 = or disjoint i64 %3931, 1
-  %3941 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3879, i64 0, i64 %3940
-  %3942 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3880, i64 0, i64 %3940
-  %3943 = load <2 x double>, ptr %3942, align 16, !tbaa !25
-  %3944 = load <2 x double>, ptr %3941, align 16, !tbaa !25
-  %3945 = select <2 x i1> %3546, <2 x double> %3944, <2 x double> %3943
-  store <2 x double> %3945, ptr %3941, align 16, !tbaa !25
-  %3946 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3881, i64 0, i64 %3940
-  %3947 = load <2 x double>, ptr %3946, align 16, !tbaa !25
-  %3948 = select <2 x i1> %3546, <2 x double> %3943, <2 x double> %3947
-  store <2 x double> %3948, ptr %3942, align 16, !tbaa !25
-  %3949 = add nuw nsw i64 %3931, 2
-  %3950 = icmp eq i64 %3949, 12
-  br i1 %3950, label %3915, label %3930, !llvm.loop !126
+3906:                                             ; preds = %3910, %3877
+  %3907 = getelementptr inbounds nuw i8, ptr %3606, i64 1120
+  %3908 = getelementptr inbounds nuw i8, ptr %3606, i64 928
+  %3909 = getelementptr inbounds nuw i8, ptr %3606, i64 736
+  br label %3958
 
-3951:                                             ; preds = %3915
-  %3952 = load <2 x double>, ptr %156, align 16, !tbaa !25
-  %3953 = load <2 x double>, ptr %169, align 16, !tbaa !25
-  %3954 = load <2 x double>, ptr %213, align 16, !tbaa !25
-  %3955 = load <2 x double>, ptr %154, align 16, !tbaa !25
-  %3956 = load <2 x double>, ptr %211, align 16, !tbaa !25
-  %3957 = fdiv <2 x double> %3954, %3159
-  %3958 = icmp sgt i64 %3928, 0
-  br label %3959
+3910:                                             ; preds = %3880, %3910
+  %3911 = phi i64 [ 0, %3880 ], [ %3940, %3910 ]
+  %3912 = load ptr, ptr %3881, align 16, !tbaa !62
+  %3913 = getelementptr inbounds nuw <2 x double>, ptr %3912, i64 %3911
+  %3914 = load ptr, ptr %3882, align 8, !tbaa !48
+  %3915 = getelementptr inbounds nuw <2 x double>, ptr %3914, i64 %3911
+  %3916 = load <2 x double>, ptr %3915, align 16, !tbaa !25
+  %3917 = load <2 x double>, ptr %3913, align 16, !tbaa !25
+  %3918 = select <2 x i1> %3574, <2 x double> %3917, <2 x double> %3916
+  store <2 x double> %3918, ptr %3913, align 16, !tbaa !25
+  %3919 = load ptr, ptr %3882, align 8, !tbaa !48
+  %3920 = getelementptr inbounds nuw <2 x double>, ptr %3919, i64 %3911
+  %3921 = load ptr, ptr %3883, align 16, !tbaa !73
+  %3922 = getelementptr inbounds nuw <2 x double>, ptr %3921, i64 %3911
+  %3923 = load <2 x double>, ptr %3922, align 16, !tbaa !25
+  %3924 = load <2 x double>, ptr %3920, align 16, !tbaa !25
+  %3925 = select <2 x i1> %3574, <2 x double> %3924, <2 x double> %3923
+  store <2 x double> %3925, ptr %3920, align 16, !tbaa !25
+  %3926 = load ptr, ptr %3884, align 16, !tbaa !63
+  %3927 = getelementptr inbounds nuw <2 x double>, ptr %3926, i64 %3911
+  %3928 = load ptr, ptr %3885, align 8, !tbaa !49
+  %3929 = getelementptr inbounds nuw <2 x double>, ptr %3928, i64 %3911
+  %3930 = load <2 x double>, ptr %3929, align 16, !tbaa !25
+  %3931 = load <2 x double>, ptr %3927, align 16, !tbaa !25
+  %3932 = select <2 x i1> %3574, <2 x double> %3931, <2 x double> %3930
+  store <2 x double> %3932, ptr %3927, align 16, !tbaa !25
+  %3933 = load ptr, ptr %3885, align 8, !tbaa !49
+  %3934 = getelementptr inbounds nuw <2 x double>, ptr %3933, i64 %3911
+  %3935 = load ptr, ptr %3886, align 16, !tbaa !104
+  %3936 = getelementptr inbounds nuw <2 x double>, ptr %3935, i64 %3911
+  %3937 = load <2 x double>, ptr %3936, align 16, !tbaa !25
+  %3938 = load <2 x double>, ptr %3934, align 16, !tbaa !25
+  %3939 = select <2 x i1> %3574, <2 x double> %3938, <2 x double> %3937
+  store <2 x double> %3939, ptr %3934, align 16, !tbaa !25
+  %3940 = add nuw nsw i64 %3911, 1
+  %3941 = load i64, ptr %132, align 16, !tbaa !21
+  %3942 = icmp slt i64 %3940, %3941
+  br i1 %3942, label %3910, label %3906, !llvm.loop !124
 
-3959:                                             ; preds = %3545, %3951
-  %3960 = phi <2 x double> [ %3957, %3951 ], [ %3169, %3545 ]
-  %3961 = phi i1 [ %3958, %3951 ], [ false, %3545 ]
-  %3962 = phi <2 x double> [ %3956, %3951 ], [ %3148, %3545 ]
-  %3963 = phi <2 x double> [ %3955, %3951 ], [ %3474, %3545 ]
-  %3964 = phi <2 x double> [ %3953, %3951 ], [ %3165, %3545 ]
-  %3965 = phi <2 x double> [ %3952, %3951 ], [ %3163, %3545 ]
-  %3966 = load <2 x double>, ptr %150, align 16, !tbaa !25
-  %3967 = fadd <2 x double> %3966, %3965
-  %3968 = select <2 x i1> %3546, <2 x double> %3966, <2 x double> %3967
-  store <2 x double> %3968, ptr %150, align 16, !tbaa !25
-  %3969 = load <2 x double>, ptr %155, align 16, !tbaa !25
-  %3970 = select <2 x i1> %3546, <2 x double> %3969, <2 x double> %3965
-  store <2 x double> %3970, ptr %155, align 16, !tbaa !25
-  %3971 = load <2 x double>, ptr %135, align 16, !tbaa !25
-  %3972 = fadd <2 x double> %3971, splat (double 1.000000e+00)
-  %3973 = select <2 x i1> %3546, <2 x double> %3971, <2 x double> %3972
-  store <2 x double> %3973, ptr %135, align 16, !tbaa !25
-  %3974 = load <2 x double>, ptr %137, align 16, !tbaa !25
-  %3975 = fcmp olt <2 x double> %3974, %3965
-  %3976 = select <2 x i1> %3546, <2 x i1> splat (i1 true), <2 x i1> %3975
-  %3977 = select <2 x i1> %3976, <2 x double> %3974, <2 x double> %3965
-  store <2 x double> %3977, ptr %137, align 16, !tbaa !25
-  %3978 = fcmp une <2 x double> %3964, zeroinitializer
-  %3979 = fcmp ueq <2 x double> %3158, zeroinitializer
-  %3980 = or <2 x i1> %3979, %3978
-  %3981 = fcmp olt <2 x double> %3960, splat (double 1.400000e+00)
-  %3982 = select <2 x i1> %3981, <2 x double> %3960, <2 x double> splat (double 1.400000e+00)
-  %3983 = select <2 x i1> %3980, <2 x double> splat (double 1.400000e+00), <2 x double> %3982
-  %3984 = fcmp ogt <2 x double> %3983, splat (double 2.000000e-01)
-  %3985 = select <2 x i1> %3984, <2 x double> %3983, <2 x double> splat (double 2.000000e-01)
-  %3986 = fmul <2 x double> %3965, %3985
-  %3987 = fmul <2 x double> %3965, splat (double 4.000000e+00)
-  %3988 = fcmp olt <2 x double> %3963, %3987
-  %3989 = select <2 x i1> %3988, <2 x double> %3963, <2 x double> %3987
-  %3990 = fcmp ogt <2 x double> %3986, %3989
-  %3991 = select <2 x i1> %3990, <2 x double> %3986, <2 x double> %3989
-  %3992 = select <2 x i1> %3546, <2 x double> %3963, <2 x double> zeroinitializer
-  store <2 x double> %3992, ptr %154, align 16, !tbaa !25
-  %3993 = select <2 x i1> %3546, <2 x double> %3962, <2 x double> zeroinitializer
-  store <2 x double> %3993, ptr %211, align 16, !tbaa !25
-  %3994 = load <2 x i64>, ptr %157, align 16, !tbaa !25
-  %3995 = and <2 x i64> %3994, %3574
-  store <2 x i64> %3995, ptr %157, align 16, !tbaa !25
-  br i1 %3961, label %3996, label %4293
+3943:                                             ; preds = %3958
+  %3944 = getelementptr inbounds nuw i8, ptr %3606, i64 1856
+  %3945 = getelementptr inbounds nuw i8, ptr %3606, i64 1424
+  %3946 = load <2 x double>, ptr %3945, align 16, !tbaa !25
+  %3947 = fcmp ogt <2 x double> %3946, zeroinitializer
+  %3948 = load <2 x double>, ptr %150, align 16, !tbaa !25
+  %3949 = fcmp une <2 x double> %3948, splat (double 2.000000e+00)
+  %3950 = and <2 x i1> %3947, %3949
+  %3951 = select <2 x i1> %3950, <2 x i64> %3514, <2 x i64> zeroinitializer
+  %3952 = load <2 x i64>, ptr %3944, align 16, !tbaa !25
+  %3953 = and <2 x i64> %3952, %3602
+  %3954 = or disjoint <2 x i64> %3951, %3953
+  store <2 x i64> %3954, ptr %3944, align 16, !tbaa !25
+  %3955 = add nuw nsw i64 %3604, 1
+  %3956 = load i64, ptr %140, align 16, !tbaa !16
+  %3957 = icmp slt i64 %3955, %3956
+  br i1 %3957, label %3603, label %3979, !llvm.loop !125
 
-3996:                                             ; preds = %3959, %4286
-  %3997 = phi i64 [ %4288, %4286 ], [ 0, %3959 ]
-  %3998 = phi <2 x double> [ %4287, %4286 ], [ %3991, %3959 ]
-  %3999 = load ptr, ptr %141, align 8, !tbaa !27
-  %4000 = getelementptr inbounds nuw %struct.Piece, ptr %3999, i64 %3997
-  %4001 = getelementptr inbounds nuw i8, ptr %4000, i64 944
-  %4002 = load <2 x double>, ptr %4001, align 16, !tbaa !25
-  %4003 = getelementptr inbounds nuw i8, ptr %4000, i64 368
-  %4004 = load <2 x double>, ptr %4003, align 16, !tbaa !25
-  %4005 = fmul <2 x double> %4004, splat (double 1.001000e+00)
-  %4006 = fcmp ole <2 x double> %4002, %4005
-  %4007 = getelementptr inbounds nuw i8, ptr %4000, i64 400
-  %4008 = load <2 x double>, ptr %4007, align 16, !tbaa !25
-  %4009 = getelementptr inbounds nuw i8, ptr %4000, i64 1008
-  %4010 = load <2 x double>, ptr %4009, align 16, !tbaa !25
-  %4011 = fsub <2 x double> %4008, %4010
-  %4012 = fmul <2 x double> %4008, splat (double 1.000000e-04)
-  %4013 = fcmp ole <2 x double> %4011, %4012
-  %4014 = getelementptr inbounds nuw i8, ptr %4000, i64 1840
-  %4015 = load <2 x i64>, ptr %4014, align 16, !tbaa !25
-  %4016 = and <2 x i64> %4015, %3486
-  %4017 = getelementptr inbounds nuw i8, ptr %4000, i64 1824
-  %4018 = load <2 x double>, ptr %4017, align 16, !tbaa !25
-  %4019 = fcmp oeq <2 x double> %4018, zeroinitializer
-  %4020 = and <2 x i1> %4006, %4019
-  %4021 = fcmp oeq <2 x double> %4018, splat (double 1.000000e+00)
-  %4022 = and <2 x i1> %4013, %4021
-  %4023 = or <2 x i1> %4020, %4022
-  %4024 = select <2 x i1> %4023, <2 x i64> %4016, <2 x i64> zeroinitializer
-  %4025 = fadd <2 x double> %4018, splat (double 1.000000e+00)
-  %4026 = icmp eq <2 x i64> %4024, zeroinitializer
-  %4027 = select <2 x i1> %4026, <2 x double> %4018, <2 x double> %4025
-  store <2 x double> %4027, ptr %4017, align 16, !tbaa !25
-  %4028 = getelementptr inbounds nuw i8, ptr %4000, i64 1856
-  %4029 = load <2 x i64>, ptr %4028, align 16, !tbaa !25
-  %4030 = or <2 x i64> %4024, %4029
-  store <2 x i64> %4030, ptr %4028, align 16, !tbaa !25
-  %4031 = getelementptr inbounds nuw i8, ptr %4000, i64 224
+3958:                                             ; preds = %3958, %3906
+  %3959 = phi i64 [ 0, %3906 ], [ %3977, %3958 ]
+  %3960 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3907, i64 0, i64 %3959
+  %3961 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3908, i64 0, i64 %3959
+  %3962 = load <2 x double>, ptr %3961, align 16, !tbaa !25
+  %3963 = load <2 x double>, ptr %3960, align 16, !tbaa !25
+  %3964 = select <2 x i1> %3574, <2 x double> %3963, <2 x double> %3962
+  store <2 x double> %3964, ptr %3960, align 16, !tbaa !25
+  %3965 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3909, i64 0, i64 %3959
+  %3966 = load <2 x double>, ptr %3965, align 16, !tbaa !25
+  %3967 = select <2 x i1> %3574, <2 x double> %3962, <2 x double> %3966
+  store <2 x double> %3967, ptr %3961, align 16, !tbaa !25
+  %3968 = or disjoint i64 %3959, 1
+  %3969 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3907, i64 0, i64 %3968
+  %3970 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3908, i64 0, i64 %3968
+  %3971 = load <2 x double>, ptr %3970, align 16, !tbaa !25
+  %3972 = load <2 x double>, ptr %3969, align 16, !tbaa !25
+  %3973 = select <2 x i1> %3574, <2 x double> %3972, <2 x double> %3971
+  store <2 x double> %3973, ptr %3969, align 16, !tbaa !25
+  %3974 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3909, i64 0, i64 %3968
+  %3975 = load <2 x double>, ptr %3974, align 16, !tbaa !25
+  %3976 = select <2 x i1> %3574, <2 x double> %3971, <2 x double> %3975
+  store <2 x double> %3976, ptr %3970, align 16, !tbaa !25
+  %3977 = add nuw nsw i64 %3959, 2
+  %3978 = icmp eq i64 %3977, 12
+  br i1 %3978, label %3943, label %3958, !llvm.loop !126
+
+3979:                                             ; preds = %3943
+  %3980 = load <2 x double>, ptr %157, align 16, !tbaa !25
+  %3981 = load <2 x double>, ptr %177, align 16, !tbaa !25
+  %3982 = load <2 x double>, ptr %214, align 16, !tbaa !25
+  %3983 = load <2 x double>, ptr %155, align 16, !tbaa !25
+  %3984 = load <2 x double>, ptr %212, align 16, !tbaa !25
+  %3985 = fdiv <2 x double> %3982, %3187
+  %3986 = icmp sgt i64 %3956, 0
+  br label %3987
+
+3987:                                             ; preds = %3573, %3979
+  %3988 = phi <2 x double> [ %3985, %3979 ], [ %3197, %3573 ]
+  %3989 = phi i1 [ %3986, %3979 ], [ false, %3573 ]
+  %3990 = phi <2 x double> [ %3984, %3979 ], [ %3176, %3573 ]
+  %3991 = phi <2 x double> [ %3983, %3979 ], [ %3502, %3573 ]
+  %3992 = phi <2 x double> [ %3981, %3979 ], [ %3193, %3573 ]
+  %3993 = phi <2 x double> [ %3980, %3979 ], [ %3191, %3573 ]
+  %3994 = load <2 x double>, ptr %148, align 16, !tbaa !25
+  %3995 = fadd <2 x double> %3994, %3993
+  %3996 = select <2 x i1> %3574, <2 x double> %3994, <2 x double> %3995
+  store <2 x double> %3996, ptr %148, align 16, !tbaa !25
+  %3997 = load <2 x double>, ptr %156, align 16, !tbaa !25
+  %3998 = select <2 x i1> %3574, <2 x double> %3997, <2 x double> %3993
+  store <2 x double> %3998, ptr %156, align 16, !tbaa !25
+  %3999 = load <2 x double>, ptr %135, align 16, !tbaa !25
+  %4000 = fadd <2 x double> %3999, splat (double 1.000000e+00)
+  %4001 = select <2 x i1> %3574, <2 x double> %3999, <2 x double> %4000
+  store <2 x double> %4001, ptr %135, align 16, !tbaa !25
+  %4002 = load <2 x double>, ptr %137, align 16, !tbaa !25
+  %4003 = fcmp olt <2 x double> %4002, %3993
+  %4004 = select <2 x i1> %3574, <2 x i1> splat (i1 true), <2 x i1> %4003
+  %4005 = select <2 x i1> %4004, <2 x double> %4002, <2 x double> %3993
+  store <2 x double> %4005, ptr %137, align 16, !tbaa !25
+  %4006 = fcmp une <2 x double> %3992, zeroinitializer
+  %4007 = fcmp ueq <2 x double> %3186, zeroinitializer
+  %4008 = or <2 x i1> %4007, %4006
+  %4009 = fcmp olt <2 x double> %3988, splat (double 1.800000e+00)
+  %4010 = select <2 x i1> %4009, <2 x double> %3988, <2 x double> splat (double 1.800000e+00)
+  %4011 = select <2 x i1> %4008, <2 x double> splat (double 1.800000e+00), <2 x double> %4010
+  %4012 = fcmp ogt <2 x double> %4011, splat (double 2.000000e-01)
+  %4013 = select <2 x i1> %4012, <2 x double> %4011, <2 x double> splat (double 2.000000e-01)
+  %4014 = fmul <2 x double> %3993, %4013
+  %4015 = fmul <2 x double> %3993, splat (double 4.000000e+00)
+  %4016 = fcmp olt <2 x double> %3991, %4015
+  %4017 = select <2 x i1> %4016, <2 x double> %3991, <2 x double> %4015
+  %4018 = fcmp ogt <2 x double> %4014, %4017
+  %4019 = select <2 x i1> %4018, <2 x double> %4014, <2 x double> %4017
+  %4020 = select <2 x i1> %3574, <2 x double> %3991, <2 x double> zeroinitializer
+  store <2 x double> %4020, ptr %155, align 16, !tbaa !25
+  %4021 = select <2 x i1> %3574, <2 x double> %3990, <2 x double> zeroinitializer
+  store <2 x double> %4021, ptr %212, align 16, !tbaa !25
+  %4022 = load <2 x i64>, ptr %158, align 16, !tbaa !25
+  %4023 = and <2 x i64> %4022, %3602
+  store <2 x i64> %4023, ptr %158, align 16, !tbaa !25
+  br i1 %3989, label %4024, label %4321
+
+4024:                                             ; preds = %3987, %4314
+  %4025 = phi i64 [ %4316, %4314 ], [ 0, %3987 ]
+  %4026 = phi <2 x double> [ %4315, %4314 ], [ %4019, %3987 ]
+  %4027 = load ptr, ptr %141, align 8, !tbaa !27
+  %4028 = getelementptr inbounds nuw %struct.Piece, ptr %4027, i64 %4025
+  %4029 = getelementptr inbounds nuw i8, ptr %4028, i64 944
+  %4030 = load <2 x double>, ptr %4029, align 16, !tbaa !25
+  %4031 = getelementptr inbounds nuw i8, ptr %4028, i64 368
   %4032 = load <2 x double>, ptr %4031, align 16, !tbaa !25
-  %4033 = getelementptr inbounds nuw i8, ptr %4000, i64 1408
-  %4034 = load <2 x double>, ptr %4033, align 16, !tbaa !25
-  %4035 = getelementptr inbounds nuw i8, ptr %4000, i64 1424
+  %4033 = fmul <2 x double> %4032, splat (double 1.001000e+00)
+  %4034 = fcmp ole <2 x double> %4030, %4033
+  %4035 = getelementptr inbounds nuw i8, ptr %4028, i64 400
   %4036 = load <2 x double>, ptr %4035, align 16, !tbaa !25
-  %4037 = fadd <2 x double> %4034, %4036
-  %4038 = fcmp ogt <2 x double> %4037, zeroinitializer
-  %4039 = xor <2 x i64> %4015, splat (i64 -1)
-  %4040 = and <2 x i64> %3486, %4039
-  %4041 = fcmp une <2 x double> %4032, zeroinitializer
-  %4042 = or <2 x i1> %4041, %4038
-  %4043 = getelementptr inbounds nuw i8, ptr %4000, i64 960
-  %4044 = load <2 x double>, ptr %4043, align 16, !tbaa !25
-  %4045 = fmul <2 x double> %4032, splat (double 1.000000e-04)
-  %4046 = fcmp ogt <2 x double> %4045, splat (double 0x3E7AD7F29ABCAF48)
-  %4047 = select <2 x i1> %4046, <2 x double> %4045, <2 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4048 = fcmp ole <2 x double> %4044, %4047
-  %4049 = select <2 x i1> %4048, <2 x i1> %4042, <2 x i1> zeroinitializer
-  %4050 = select <2 x i1> %4049, <2 x i64> %4040, <2 x i64> zeroinitializer
-  %4051 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4050)
-  %4052 = icmp eq i64 %4051, 0
-  br i1 %4052, label %4286, label %4053
+  %4037 = getelementptr inbounds nuw i8, ptr %4028, i64 1008
+  %4038 = load <2 x double>, ptr %4037, align 16, !tbaa !25
+  %4039 = fsub <2 x double> %4036, %4038
+  %4040 = fmul <2 x double> %4036, splat (double 1.000000e-04)
+  %4041 = fcmp ole <2 x double> %4039, %4040
+  %4042 = getelementptr inbounds nuw i8, ptr %4028, i64 1840
+  %4043 = load <2 x i64>, ptr %4042, align 16, !tbaa !25
+  %4044 = and <2 x i64> %4043, %3514
+  %4045 = getelementptr inbounds nuw i8, ptr %4028, i64 1824
+  %4046 = load <2 x double>, ptr %4045, align 16, !tbaa !25
+  %4047 = fcmp oeq <2 x double> %4046, zeroinitializer
+  %4048 = and <2 x i1> %4034, %4047
+  %4049 = fcmp oeq <2 x double> %4046, splat (double 1.000000e+00)
+  %4050 = and <2 x i1> %4041, %4049
+  %4051 = or <2 x i1> %4048, %4050
+  %4052 = select <2 x i1> %4051, <2 x i64> %4044, <2 x i64> zeroinitializer
+  %4053 = fadd <2 x double> %4046, splat (double 1.000000e+00)
+  %4054 = icmp eq <2 x i64> %4052, zeroinitializer
+  %4055 = select <2 x i1> %4054, <2 x double> %4046, <2 x double> %4053
+  store <2 x double> %4055, ptr %4045, align 16, !tbaa !25
+  %4056 = getelementptr inbounds nuw i8, ptr %4028, i64 1856
+  %4057 = load <2 x i64>, ptr %4056, align 16, !tbaa !25
+  %4058 = or <2 x i64> %4052, %4057
+  store <2 x i64> %4058, ptr %4056, align 16, !tbaa !25
+  %4059 = getelementptr inbounds nuw i8, ptr %4028, i64 224
+  %4060 = load <2 x double>, ptr %4059, align 16, !tbaa !25
+  %4061 = getelementptr inbounds nuw i8, ptr %4028, i64 1408
+  %4062 = load <2 x double>, ptr %4061, align 16, !tbaa !25
+  %4063 = getelementptr inbounds nuw i8, ptr %4028, i64 1424
+  %4064 = load <2 x double>, ptr %4063, align 16, !tbaa !25
+  %4065 = fadd <2 x double> %4062, %4064
+  %4066 = fcmp ogt <2 x double> %4065, zeroinitializer
+  %4067 = xor <2 x i64> %4043, splat (i64 -1)
+  %4068 = and <2 x i64> %3514, %4067
+  %4069 = fcmp une <2 x double> %4060, zeroinitializer
+  %4070 = or <2 x i1> %4069, %4066
+  %4071 = getelementptr inbounds nuw i8, ptr %4028, i64 960
+  %4072 = load <2 x double>, ptr %4071, align 16, !tbaa !25
+  %4073 = fmul <2 x double> %4060, splat (double 1.000000e-04)
+  %4074 = fcmp ogt <2 x double> %4073, splat (double 0x3E7AD7F29ABCAF48)
+  %4075 = select <2 x i1> %4074, <2 x double> %4073, <2 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4076 = fcmp ole <2 x double> %4072, %4075
+  %4077 = select <2 x i1> %4076, <2 x i1> %4070, <2 x i1> zeroinitializer
+  %4078 = select <2 x i1> %4077, <2 x i64> %4068, <2 x i64> zeroinitializer
+  %4079 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4078)
+  %4080 = icmp eq i64 %4079, 0
+  br i1 %4080, label %4314, label %4081
 
-4053:                                             ; preds = %3996
-  %4054 = load i64, ptr %131, align 8, !tbaa !20
-  %4055 = load i64, ptr %132, align 16, !tbaa !21
-  %4056 = getelementptr inbounds nuw i8, ptr %4000, i64 1104
-  %4057 = load <2 x double>, ptr %4056, align 16, !tbaa !25
-  %4058 = getelementptr inbounds nuw i8, ptr %4000, i64 1392
-  %4059 = load <2 x double>, ptr %4058, align 16, !tbaa !25
-  %4060 = getelementptr inbounds nuw i8, ptr %4000, i64 208
-  %4061 = load <2 x double>, ptr %4060, align 16, !tbaa !25
-  %4062 = getelementptr inbounds nuw i8, ptr %4000, i64 1936
-  %4063 = load ptr, ptr %4062, align 16, !tbaa !46
-  %4064 = add nsw i64 %4054, -1
-  %4065 = getelementptr inbounds <2 x double>, ptr %4063, i64 %4064
-  %4066 = load <2 x double>, ptr %4065, align 16, !tbaa !25
-  %4067 = fmul <2 x double> %4061, %4066
-  %4068 = fneg <2 x double> %4044
-  %4069 = fdiv <2 x double> %4068, %4067
-  %4070 = fcmp ogt <2 x double> %4069, splat (double 0x3E7AD7F29ABCAF48)
-  %4071 = select <2 x i1> %4070, <2 x double> %4069, <2 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4072 = load <2 x double>, ptr %4000, align 16, !tbaa !25
-  %4073 = fsub <2 x double> %4072, %4071
-  %4074 = getelementptr inbounds nuw i8, ptr %4000, i64 640
-  %4075 = load <2 x double>, ptr %4074, align 16, !tbaa !25
-  %4076 = getelementptr inbounds nuw i8, ptr %4000, i64 656
-  %4077 = load <2 x double>, ptr %4076, align 16, !tbaa !25
-  %4078 = getelementptr inbounds nuw i8, ptr %4000, i64 672
-  %4079 = load <2 x double>, ptr %4078, align 16, !tbaa !25
-  %4080 = getelementptr inbounds nuw i8, ptr %4000, i64 688
-  %4081 = load <2 x double>, ptr %4080, align 16, !tbaa !25
-  %4082 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4073, <2 x double> %4081, <2 x double> %4079)
-  %4083 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4073, <2 x double> %4082, <2 x double> %4077)
-  %4084 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4073, <2 x double> %4083, <2 x double> %4075)
-  %4085 = getelementptr inbounds nuw i8, ptr %4000, i64 1904
-  %4086 = load ptr, ptr %4085, align 16, !tbaa !45
-  %4087 = getelementptr inbounds <2 x double>, ptr %4086, i64 %4064
-  %4088 = load <2 x double>, ptr %4087, align 16, !tbaa !25
-  %4089 = getelementptr inbounds nuw i8, ptr %4000, i64 1888
-  %4090 = load i64, ptr %4089, align 16, !tbaa !30
-  %4091 = icmp sgt i64 %4054, %4090
-  br i1 %4091, label %4095, label %4092
-
-4092:                                             ; preds = %4053
-  %4093 = getelementptr inbounds nuw i8, ptr %4000, i64 160
+4081:                                             ; preds = %4024
+  %4082 = load i64, ptr %131, align 8, !tbaa !20
+  %4083 = load i64, ptr %132, align 16, !tbaa !21
+  %4084 = getelementptr inbounds nuw i8, ptr %4028, i64 1104
+  %4085 = load <2 x double>, ptr %4084, align 16, !tbaa !25
+  %4086 = getelementptr inbounds nuw i8, ptr %4028, i64 1392
+  %4087 = load <2 x double>, ptr %4086, align 16, !tbaa !25
+  %4088 = getelementptr inbounds nuw i8, ptr %4028, i64 208
+  %4089 = load <2 x double>, ptr %4088, align 16, !tbaa !25
+  %4090 = getelementptr inbounds nuw i8, ptr %4028, i64 1936
+  %4091 = load ptr, ptr %4090, align 16, !tbaa !46
+  %4092 = add nsw i64 %4082, -1
+  %4093 = getelementptr inbounds <2 x double>, ptr %4091, i64 %4092
   %4094 = load <2 x double>, ptr %4093, align 16, !tbaa !25
-  br label %4106
+  %4095 = fmul <2 x double> %4089, %4094
+  %4096 = fneg <2 x double> %4072
+  %4097 = fdiv <2 x double> %4096, %4095
+  %4098 = fcmp ogt <2 x double> %4097, splat (double 0x3E7AD7F29ABCAF48)
+  %4099 = select <2 x i1> %4098, <2 x double> %4097, <2 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4100 = load <2 x double>, ptr %4028, align 16, !tbaa !25
+  %4101 = fsub <2 x double> %4100, %4099
+  %4102 = getelementptr inbounds nuw i8, ptr %4028, i64 640
+  %4103 = load <2 x double>, ptr %4102, align 16, !tbaa !25
+  %4104 = getelementptr inbounds nuw i8, ptr %4028, i64 656
+  %4105 = load <2 x double>, ptr %4104, align 16, !tbaa !25
+  %4106 = getelementptr inbounds nuw i8, ptr %4028, i64 672
+  %4107 = load <2 x double>, ptr %4106, align 16, !tbaa !25
+  %4108 = getelementptr inbounds nuw i8, ptr %4028, i64 688
+  %4109 = load <2 x double>, ptr %4108, align 16, !tbaa !25
+  %4110 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4101, <2 x double> %4109, <2 x double> %4107)
+  %4111 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4101, <2 x double> %4110, <2 x double> %4105)
+  %4112 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4101, <2 x double> %4111, <2 x double> %4103)
+  %4113 = getelementptr inbounds nuw i8, ptr %4028, i64 1904
+  %4114 = load ptr, ptr %4113, align 16, !tbaa !45
+  %4115 = getelementptr inbounds <2 x double>, ptr %4114, i64 %4092
+  %4116 = load <2 x double>, ptr %4115, align 16, !tbaa !25
+  %4117 = getelementptr inbounds nuw i8, ptr %4028, i64 1888
+  %4118 = load i64, ptr %4117, align 16, !tbaa !30
+  %4119 = icmp sgt i64 %4082, %4118
+  br i1 %4119, label %4123, label %4120
 
-4095:                                             ; preds = %4053
-  %4096 = getelementptr inbounds nuw i8, ptr %4000, i64 96
-  %4097 = load <2 x double>, ptr %4096, align 16, !tbaa !25
-  %4098 = getelementptr inbounds nuw i8, ptr %4000, i64 112
-  %4099 = load <2 x double>, ptr %4098, align 16, !tbaa !25
-  %4100 = getelementptr inbounds nuw i8, ptr %4000, i64 128
-  %4101 = load <2 x double>, ptr %4100, align 16, !tbaa !25
-  %4102 = fmul <2 x double> %4088, %4101
-  %4103 = fmul <2 x double> %4102, splat (double 0x3FD5555555555555)
-  %4104 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4099, <2 x double> splat (double 5.000000e-01), <2 x double> %4103)
-  %4105 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4088, <2 x double> %4104, <2 x double> %4097)
-  br label %4106
+4120:                                             ; preds = %4081
+  %4121 = getelementptr inbounds nuw i8, ptr %4028, i64 160
+  %4122 = load <2 x double>, ptr %4121, align 16, !tbaa !25
+  br label %4134
 
-4106:                                             ; preds = %4095, %4092
-  %4107 = phi <2 x double> [ %4094, %4092 ], [ %4105, %4095 ]
-  %4108 = fmul <2 x double> %4088, %4107
-  %4109 = icmp sgt i64 %4054, 0
-  br i1 %4109, label %4110, label %4120
+4123:                                             ; preds = %4081
+  %4124 = getelementptr inbounds nuw i8, ptr %4028, i64 96
+  %4125 = load <2 x double>, ptr %4124, align 16, !tbaa !25
+  %4126 = getelementptr inbounds nuw i8, ptr %4028, i64 112
+  %4127 = load <2 x double>, ptr %4126, align 16, !tbaa !25
+  %4128 = getelementptr inbounds nuw i8, ptr %4028, i64 128
+  %4129 = load <2 x double>, ptr %4128, align 16, !tbaa !25
+  %4130 = fmul <2 x double> %4116, %4129
+  %4131 = fmul <2 x double> %4130, splat (double 0x3FD5555555555555)
+  %4132 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4127, <2 x double> splat (double 5.000000e-01), <2 x double> %4131)
+  %4133 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4116, <2 x double> %4132, <2 x double> %4125)
+  br label %4134
 
-4110:                                             ; preds = %4106
-  %4111 = getelementptr inbounds nuw i8, ptr %4000, i64 160
-  %4112 = getelementptr inbounds nuw i8, ptr %4000, i64 96
-  %4113 = getelementptr inbounds nuw i8, ptr %4000, i64 112
-  %4114 = getelementptr inbounds nuw i8, ptr %4000, i64 128
-  %4115 = getelementptr inbounds nuw i8, ptr %4000, i64 384
-  %4116 = getelementptr inbounds nuw i8, ptr %4000, i64 1984
-  %4117 = icmp eq <2 x i64> %4050, zeroinitializer
-  br label %4132
+4134:                                             ; preds = %4123, %4120
+  %4135 = phi <2 x double> [ %4122, %4120 ], [ %4133, %4123 ]
+  %4136 = fmul <2 x double> %4116, %4135
+  %4137 = icmp sgt i64 %4082, 0
+  br i1 %4137, label %4138, label %4148
 
-4118:                                             ; preds = %4211
-  %4119 = load <2 x double>, ptr %4000, align 16, !tbaa !25
-  br label %4120
+4138:                                             ; preds = %4134
+  %4139 = getelementptr inbounds nuw i8, ptr %4028, i64 160
+  %4140 = getelementptr inbounds nuw i8, ptr %4028, i64 96
+  %4141 = getelementptr inbounds nuw i8, ptr %4028, i64 112
+  %4142 = getelementptr inbounds nuw i8, ptr %4028, i64 128
+  %4143 = getelementptr inbounds nuw i8, ptr %4028, i64 384
+  %4144 = getelementptr inbounds nuw i8, ptr %4028, i64 1984
+  %4145 = icmp eq <2 x i64> %4078, zeroinitializer
+  br label %4160
 
-4120:                                             ; preds = %4118, %4106
-  %4121 = phi <2 x double> [ %4119, %4118 ], [ %4072, %4106 ]
-  %4122 = fsub <2 x double> %4121, %4073
-  %4123 = sitofp i64 %4055 to double
-  %4124 = insertelement <2 x double> poison, double %4123, i64 0
-  %4125 = shufflevector <2 x double> %4124, <2 x double> poison, <2 x i32> zeroinitializer
-  %4126 = fdiv <2 x double> %4122, %4125
-  %4127 = icmp sgt i64 %4055, 0
-  br i1 %4127, label %4128, label %4242
+4146:                                             ; preds = %4239
+  %4147 = load <2 x double>, ptr %4028, align 16, !tbaa !25
+  br label %4148
 
-4128:                                             ; preds = %4120
-  %4129 = getelementptr inbounds nuw i8, ptr %4000, i64 2072
-  %4130 = icmp eq <2 x i64> %4050, zeroinitializer
-  %4131 = getelementptr inbounds nuw i8, ptr %4000, i64 2024
-  br label %4219
+4148:                                             ; preds = %4146, %4134
+  %4149 = phi <2 x double> [ %4147, %4146 ], [ %4100, %4134 ]
+  %4150 = fsub <2 x double> %4149, %4101
+  %4151 = sitofp i64 %4083 to double
+  %4152 = insertelement <2 x double> poison, double %4151, i64 0
+  %4153 = shufflevector <2 x double> %4152, <2 x double> poison, <2 x i32> zeroinitializer
+  %4154 = fdiv <2 x double> %4150, %4153
+  %4155 = icmp sgt i64 %4083, 0
+  br i1 %4155, label %4156, label %4270
 
-4132:                                             ; preds = %4110, %4211
-  %4133 = phi <2 x double> [ %4088, %4110 ], [ %4181, %4211 ]
-  %4134 = phi <2 x double> [ %4108, %4110 ], [ %4182, %4211 ]
-  %4135 = phi <2 x double> [ %4084, %4110 ], [ %4180, %4211 ]
-  %4136 = phi i64 [ %4064, %4110 ], [ %4217, %4211 ]
-  %4137 = icmp eq i64 %4136, 0
-  br i1 %4137, label %4179, label %4138
+4156:                                             ; preds = %4148
+  %4157 = getelementptr inbounds nuw i8, ptr %4028, i64 2072
+  %4158 = icmp eq <2 x i64> %4078, zeroinitializer
+  %4159 = getelementptr inbounds nuw i8, ptr %4028, i64 2024
+  br label %4247
 
-4138:                                             ; preds = %4132
-  %4139 = load ptr, ptr %4085, align 16, !tbaa !45
-  %4140 = getelementptr <2 x double>, ptr %4139, i64 %4136
-  %4141 = getelementptr i8, ptr %4140, i64 -16
-  %4142 = load <2 x double>, ptr %4141, align 16, !tbaa !25
-  %4143 = load i64, ptr %4089, align 16, !tbaa !30
-  %4144 = icmp sgt i64 %4136, %4143
-  br i1 %4144, label %4147, label %4145
+4160:                                             ; preds = %4138, %4239
+  %4161 = phi <2 x double> [ %4116, %4138 ], [ %4209, %4239 ]
+  %4162 = phi <2 x double> [ %4136, %4138 ], [ %4210, %4239 ]
+  %4163 = phi <2 x double> [ %4112, %4138 ], [ %4208, %4239 ]
+  %4164 = phi i64 [ %4092, %4138 ], [ %4245, %4239 ]
+  %4165 = icmp eq i64 %4164, 0
+  br i1 %4165, label %4207, label %4166
 
-4145:                                             ; preds = %4138
-  %4146 = load <2 x double>, ptr %4111, align 16, !tbaa !25
-  br label %4155
-
-4147:                                             ; preds = %4138
-  %4148 = load <2 x double>, ptr %4112, align 16, !tbaa !25
-  %4149 = load <2 x double>, ptr %4113, align 16, !tbaa !25
-  %4150 = load <2 x double>, ptr %4114, align 16, !tbaa !25
-  %4151 = fmul <2 x double> %4142, %4150
-  %4152 = fmul <2 x double> %4151, splat (double 0x3FD5555555555555)
-  %4153 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4149, <2 x double> splat (double 5.000000e-01), <2 x double> %4152)
-  %4154 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4142, <2 x double> %4153, <2 x double> %4148)
-  br label %4155
-
-4155:                                             ; preds = %4145, %4147
-  %4156 = phi <2 x double> [ %4154, %4147 ], [ %4146, %4145 ]
-  %4157 = fmul <2 x double> %4142, %4156
-  %4158 = icmp slt i64 %4136, %4143
-  br i1 %4158, label %4159, label %4166
-
-4159:                                             ; preds = %4155
-  %4160 = load ptr, ptr %4116, align 16, !tbaa !66
-  %4161 = getelementptr inbounds nuw <2 x double>, ptr %4160, i64 %4136
-  %4162 = load <2 x double>, ptr %4161, align 16, !tbaa !25
-  %4163 = load <2 x double>, ptr %4115, align 16, !tbaa !25
-  %4164 = fmul <2 x double> %4162, %4163
-  %4165 = fmul <2 x double> %4162, %4163
-  br label %4175
-
-4166:                                             ; preds = %4155
-  %4167 = load <2 x double>, ptr %4115, align 16, !tbaa !25
-  %4168 = load ptr, ptr %4116, align 16, !tbaa !66
-  %4169 = getelementptr inbounds nuw <2 x double>, ptr %4168, i64 %4136
+4166:                                             ; preds = %4160
+  %4167 = load ptr, ptr %4113, align 16, !tbaa !45
+  %4168 = getelementptr <2 x double>, ptr %4167, i64 %4164
+  %4169 = getelementptr i8, ptr %4168, i64 -16
   %4170 = load <2 x double>, ptr %4169, align 16, !tbaa !25
-  %4171 = fsub <2 x double> %4084, %4167
-  %4172 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4170, <2 x double> %4171, <2 x double> %4167)
-  %4173 = fsub <2 x double> %4057, %4167
-  %4174 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4170, <2 x double> %4173, <2 x double> %4167)
-  br label %4175
+  %4171 = load i64, ptr %4117, align 16, !tbaa !30
+  %4172 = icmp sgt i64 %4164, %4171
+  br i1 %4172, label %4175, label %4173
 
-4175:                                             ; preds = %4166, %4159
-  %4176 = phi <2 x double> [ %4164, %4159 ], [ %4172, %4166 ]
-  %4177 = phi <2 x double> [ %4165, %4159 ], [ %4174, %4166 ]
-  %4178 = fsub <2 x double> %4177, %4176
-  br label %4179
+4173:                                             ; preds = %4166
+  %4174 = load <2 x double>, ptr %4139, align 16, !tbaa !25
+  br label %4183
 
-4179:                                             ; preds = %4132, %4175
-  %4180 = phi <2 x double> [ %4176, %4175 ], [ zeroinitializer, %4132 ]
-  %4181 = phi <2 x double> [ %4142, %4175 ], [ %4133, %4132 ]
-  %4182 = phi <2 x double> [ %4157, %4175 ], [ %4134, %4132 ]
-  %4183 = phi <2 x double> [ %4178, %4175 ], [ zeroinitializer, %4132 ]
-  %4184 = fsub <2 x double> %4135, %4180
-  %4185 = fdiv <2 x double> %4183, %4184
-  %4186 = fsub <2 x double> %4182, %4134
-  %4187 = fmul <2 x double> %4186, %4185
-  %4188 = load ptr, ptr %4062, align 16, !tbaa !46
-  %4189 = getelementptr inbounds nuw <2 x double>, ptr %4188, i64 %4136
+4175:                                             ; preds = %4166
+  %4176 = load <2 x double>, ptr %4140, align 16, !tbaa !25
+  %4177 = load <2 x double>, ptr %4141, align 16, !tbaa !25
+  %4178 = load <2 x double>, ptr %4142, align 16, !tbaa !25
+  %4179 = fmul <2 x double> %4170, %4178
+  %4180 = fmul <2 x double> %4179, splat (double 0x3FD5555555555555)
+  %4181 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4177, <2 x double> splat (double 5.000000e-01), <2 x double> %4180)
+  %4182 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4170, <2 x double> %4181, <2 x double> %4176)
+  br label %4183
+
+4183:                                             ; preds = %4173, %4175
+  %4184 = phi <2 x double> [ %4182, %4175 ], [ %4174, %4173 ]
+  %4185 = fmul <2 x double> %4170, %4184
+  %4186 = icmp slt i64 %4164, %4171
+  br i1 %4186, label %4187, label %4194
+
+4187:                                             ; preds = %4183
+  %4188 = load ptr, ptr %4144, align 16, !tbaa !66
+  %4189 = getelementptr inbounds nuw <2 x double>, ptr %4188, i64 %4164
   %4190 = load <2 x double>, ptr %4189, align 16, !tbaa !25
-  br i1 %4137, label %4194, label %4191
+  %4191 = load <2 x double>, ptr %4143, align 16, !tbaa !25
+  %4192 = fmul <2 x double> %4190, %4191
+  %4193 = fmul <2 x double> %4190, %4191
+  br label %4203
 
-4191:                                             ; preds = %4179
-  %4192 = getelementptr i8, ptr %4189, i64 -16
-  %4193 = load <2 x double>, ptr %4192, align 16, !tbaa !25
-  br label %4194
+4194:                                             ; preds = %4183
+  %4195 = load <2 x double>, ptr %4143, align 16, !tbaa !25
+  %4196 = load ptr, ptr %4144, align 16, !tbaa !66
+  %4197 = getelementptr inbounds nuw <2 x double>, ptr %4196, i64 %4164
+  %4198 = load <2 x double>, ptr %4197, align 16, !tbaa !25
+  %4199 = fsub <2 x double> %4112, %4195
+  %4200 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4198, <2 x double> %4199, <2 x double> %4195)
+  %4201 = fsub <2 x double> %4085, %4195
+  %4202 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4198, <2 x double> %4201, <2 x double> %4195)
+  br label %4203
 
-4194:                                             ; preds = %4191, %4179
-  %4195 = phi <2 x double> [ %4193, %4191 ], [ %4190, %4179 ]
-  %4196 = fsub <2 x double> %4195, %4190
-  %4197 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4196, <2 x double> %4185, <2 x double> %4190)
-  %4198 = select <2 x i1> %4117, <2 x double> %4190, <2 x double> %4197
-  store <2 x double> %4198, ptr %4189, align 16, !tbaa !25
-  %4199 = load ptr, ptr %4085, align 16, !tbaa !45
-  %4200 = getelementptr inbounds nuw <2 x double>, ptr %4199, i64 %4136
-  %4201 = load i64, ptr %4089, align 16, !tbaa !30
-  %4202 = icmp slt i64 %4136, %4201
-  br i1 %4202, label %4203, label %4205
+4203:                                             ; preds = %4194, %4187
+  %4204 = phi <2 x double> [ %4192, %4187 ], [ %4200, %4194 ]
+  %4205 = phi <2 x double> [ %4193, %4187 ], [ %4202, %4194 ]
+  %4206 = fsub <2 x double> %4205, %4204
+  br label %4207
 
-4203:                                             ; preds = %4194
-  %4204 = load <2 x double>, ptr %4111, align 16, !tbaa !25
-  br label %4211
+4207:                                             ; preds = %4160, %4203
+  %4208 = phi <2 x double> [ %4204, %4203 ], [ zeroinitializer, %4160 ]
+  %4209 = phi <2 x double> [ %4170, %4203 ], [ %4161, %4160 ]
+  %4210 = phi <2 x double> [ %4185, %4203 ], [ %4162, %4160 ]
+  %4211 = phi <2 x double> [ %4206, %4203 ], [ zeroinitializer, %4160 ]
+  %4212 = fsub <2 x double> %4163, %4208
+  %4213 = fdiv <2 x double> %4211, %4212
+  %4214 = fsub <2 x double> %4210, %4162
+  %4215 = fmul <2 x double> %4214, %4213
+  %4216 = load ptr, ptr %4090, align 16, !tbaa !46
+  %4217 = getelementptr inbounds nuw <2 x double>, ptr %4216, i64 %4164
+  %4218 = load <2 x double>, ptr %4217, align 16, !tbaa !25
+  br i1 %4165, label %4222, label %4219
 
-4205:                                             ; preds = %4194
-  %4206 = load <2 x double>, ptr %4112, align 16, !tbaa !25
-  %4207 = load <2 x double>, ptr %4113, align 16, !tbaa !25
-  %4208 = load <2 x double>, ptr %4114, align 16, !tbaa !25
-  %4209 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4133, <2 x double> %4208, <2 x double> %4207)
-  %4210 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4133, <2 x double> %4209, <2 x double> %4206)
-  br label %4211
+4219:                                             ; preds = %4207
+  %4220 = getelementptr i8, ptr %4217, i64 -16
+  %4221 = load <2 x double>, ptr %4220, align 16, !tbaa !25
+  br label %4222
 
-4211:                                             ; preds = %4205, %4203
-  %4212 = phi <2 x double> [ %4204, %4203 ], [ %4210, %4205 ]
-  %4213 = fdiv <2 x double> %4187, %4212
-  %4214 = fadd <2 x double> %4133, %4213
-  %4215 = load <2 x double>, ptr %4200, align 16, !tbaa !25
-  %4216 = select <2 x i1> %4117, <2 x double> %4215, <2 x double> %4214
-  store <2 x double> %4216, ptr %4200, align 16, !tbaa !25
-  %4217 = add nsw i64 %4136, -1
-  %4218 = icmp sgt i64 %4136, 0
-  br i1 %4218, label %4132, label %4118, !llvm.loop !127
+4222:                                             ; preds = %4219, %4207
+  %4223 = phi <2 x double> [ %4221, %4219 ], [ %4218, %4207 ]
+  %4224 = fsub <2 x double> %4223, %4218
+  %4225 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4224, <2 x double> %4213, <2 x double> %4218)
+  %4226 = select <2 x i1> %4145, <2 x double> %4218, <2 x double> %4225
+  store <2 x double> %4226, ptr %4217, align 16, !tbaa !25
+  %4227 = load ptr, ptr %4113, align 16, !tbaa !45
+  %4228 = getelementptr inbounds nuw <2 x double>, ptr %4227, i64 %4164
+  %4229 = load i64, ptr %4117, align 16, !tbaa !30
+  %4230 = icmp slt i64 %4164, %4229
+  br i1 %4230, label %4231, label %4233
 
-4219:                                             ; preds = %4128, %4219
-  %4220 = phi i64 [ 0, %4128 ], [ %4240, %4219 ]
-  %4221 = load ptr, ptr %4129, align 8, !tbaa !48
-  %4222 = getelementptr inbounds nuw <2 x double>, ptr %4221, i64 %4220
-  %4223 = uitofp nneg i64 %4220 to double
-  %4224 = insertelement <2 x double> poison, double %4223, i64 0
-  %4225 = shufflevector <2 x double> %4224, <2 x double> poison, <2 x i32> zeroinitializer
-  %4226 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4225, <2 x double> %4126, <2 x double> %4073)
-  %4227 = load <2 x double>, ptr %4074, align 16, !tbaa !25
-  %4228 = load <2 x double>, ptr %4076, align 16, !tbaa !25
-  %4229 = load <2 x double>, ptr %4078, align 16, !tbaa !25
-  %4230 = load <2 x double>, ptr %4080, align 16, !tbaa !25
-  %4231 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4226, <2 x double> %4230, <2 x double> %4229)
-  %4232 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4226, <2 x double> %4231, <2 x double> %4228)
-  %4233 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4226, <2 x double> %4232, <2 x double> %4227)
-  %4234 = load <2 x double>, ptr %4222, align 16, !tbaa !25
-  %4235 = select <2 x i1> %4130, <2 x double> %4234, <2 x double> %4233
-  store <2 x double> %4235, ptr %4222, align 16, !tbaa !25
-  %4236 = load ptr, ptr %4131, align 8, !tbaa !49
-  %4237 = getelementptr inbounds nuw <2 x double>, ptr %4236, i64 %4220
-  %4238 = load <2 x double>, ptr %4237, align 16, !tbaa !25
-  %4239 = select <2 x i1> %4130, <2 x double> %4238, <2 x double> %4059
-  store <2 x double> %4239, ptr %4237, align 16, !tbaa !25
-  %4240 = add nuw nsw i64 %4220, 1
-  %4241 = icmp eq i64 %4240, %4055
-  br i1 %4241, label %4242, label %4219, !llvm.loop !128
+4231:                                             ; preds = %4222
+  %4232 = load <2 x double>, ptr %4139, align 16, !tbaa !25
+  br label %4239
 
-4242:                                             ; preds = %4219, %4120
-  %4243 = fsub <2 x double> %4057, %4084
-  %4244 = getelementptr inbounds nuw i8, ptr %4000, i64 928
-  %4245 = getelementptr inbounds nuw i8, ptr %4000, i64 2072
-  %4246 = load ptr, ptr %4245, align 8, !tbaa !48
-  %4247 = getelementptr inbounds <2 x double>, ptr %4246, i64 %4055
-  %4248 = getelementptr inbounds nuw i8, ptr %4000, i64 352
-  %4249 = load <2 x double>, ptr %4248, align 16, !tbaa !25
-  %4250 = load <2 x double>, ptr %4247, align 16, !tbaa !25
-  %4251 = icmp eq <2 x i64> %4050, zeroinitializer
-  %4252 = select <2 x i1> %4251, <2 x double> %4250, <2 x double> %4249
-  store <2 x double> %4252, ptr %4247, align 16, !tbaa !25
-  %4253 = load <2 x double>, ptr %4244, align 16, !tbaa !25
-  %4254 = select <2 x i1> %4251, <2 x double> %4253, <2 x double> %4073
-  store <2 x double> %4254, ptr %4244, align 16, !tbaa !25
-  %4255 = load <2 x double>, ptr %4001, align 16, !tbaa !25
-  %4256 = select <2 x i1> %4251, <2 x double> %4255, <2 x double> %4084
-  store <2 x double> %4256, ptr %4001, align 16, !tbaa !25
-  %4257 = load <2 x double>, ptr %4056, align 16, !tbaa !25
-  %4258 = select <2 x i1> %4251, <2 x double> %4257, <2 x double> %4084
-  store <2 x double> %4258, ptr %4056, align 16, !tbaa !25
-  %4259 = getelementptr inbounds nuw i8, ptr %4000, i64 976
-  %4260 = load <2 x double>, ptr %4259, align 16, !tbaa !25
-  %4261 = fneg <2 x double> %4243
-  %4262 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4261, <2 x double> %4067, <2 x double> %4260)
-  %4263 = select <2 x i1> %4251, <2 x double> %4260, <2 x double> %4262
-  store <2 x double> %4263, ptr %4259, align 16, !tbaa !25
-  %4264 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4243, <2 x double> %4067, <2 x double> %4044)
-  %4265 = load <2 x double>, ptr %4043, align 16, !tbaa !25
-  %4266 = select <2 x i1> %4251, <2 x double> %4265, <2 x double> %4264
-  store <2 x double> %4266, ptr %4043, align 16, !tbaa !25
-  %4267 = getelementptr inbounds nuw i8, ptr %4000, i64 1040
-  %4268 = load <2 x double>, ptr %4267, align 16, !tbaa !25
-  %4269 = getelementptr inbounds nuw i8, ptr %4000, i64 192
-  %4270 = load <2 x double>, ptr %4269, align 16, !tbaa !25
-  %4271 = fneg <2 x double> %4270
-  %4272 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4271, <2 x double> %4059, <2 x double> %4108)
-  %4273 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4243, <2 x double> %4272, <2 x double> %4268)
-  %4274 = select <2 x i1> %4251, <2 x double> %4268, <2 x double> %4273
-  store <2 x double> %4274, ptr %4267, align 16, !tbaa !25
-  %4275 = load <2 x i64>, ptr %4014, align 16, !tbaa !25
-  %4276 = or <2 x i64> %4275, %4050
-  store <2 x i64> %4276, ptr %4014, align 16, !tbaa !25
-  %4277 = load <2 x i64>, ptr %4028, align 16, !tbaa !25
-  %4278 = or <2 x i64> %4277, %4050
-  store <2 x i64> %4278, ptr %4028, align 16, !tbaa !25
-  %4279 = load <2 x double>, ptr %218, align 16, !tbaa !25
-  %4280 = fmul <2 x double> %4279, splat (double 5.000000e+00)
-  %4281 = fcmp olt <2 x double> %3998, %4280
-  %4282 = select <2 x i1> %4281, <2 x double> %3998, <2 x double> %4280
-  %4283 = icmp ne <2 x i64> %4050, zeroinitializer
-  %4284 = select <2 x i1> %4041, <2 x i1> %4283, <2 x i1> zeroinitializer
-  %4285 = select <2 x i1> %4284, <2 x double> %4282, <2 x double> %3998
-  br label %4286
+4233:                                             ; preds = %4222
+  %4234 = load <2 x double>, ptr %4140, align 16, !tbaa !25
+  %4235 = load <2 x double>, ptr %4141, align 16, !tbaa !25
+  %4236 = load <2 x double>, ptr %4142, align 16, !tbaa !25
+  %4237 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4161, <2 x double> %4236, <2 x double> %4235)
+  %4238 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4161, <2 x double> %4237, <2 x double> %4234)
+  br label %4239
 
-4286:                                             ; preds = %4242, %3996
-  %4287 = phi <2 x double> [ %4285, %4242 ], [ %3998, %3996 ]
-  %4288 = add nuw nsw i64 %3997, 1
-  %4289 = load i64, ptr %140, align 16, !tbaa !16
-  %4290 = icmp slt i64 %4288, %4289
-  br i1 %4290, label %3996, label %4291, !llvm.loop !129
+4239:                                             ; preds = %4233, %4231
+  %4240 = phi <2 x double> [ %4232, %4231 ], [ %4238, %4233 ]
+  %4241 = fdiv <2 x double> %4215, %4240
+  %4242 = fadd <2 x double> %4161, %4241
+  %4243 = load <2 x double>, ptr %4228, align 16, !tbaa !25
+  %4244 = select <2 x i1> %4145, <2 x double> %4243, <2 x double> %4242
+  store <2 x double> %4244, ptr %4228, align 16, !tbaa !25
+  %4245 = add nsw i64 %4164, -1
+  %4246 = icmp sgt i64 %4164, 0
+  br i1 %4246, label %4160, label %4146, !llvm.loop !127
 
-4291:                                             ; preds = %4286
-  %4292 = load <2 x double>, ptr %150, align 16, !tbaa !25
-  br label %4293
+4247:                                             ; preds = %4156, %4247
+  %4248 = phi i64 [ 0, %4156 ], [ %4268, %4247 ]
+  %4249 = load ptr, ptr %4157, align 8, !tbaa !48
+  %4250 = getelementptr inbounds nuw <2 x double>, ptr %4249, i64 %4248
+  %4251 = uitofp nneg i64 %4248 to double
+  %4252 = insertelement <2 x double> poison, double %4251, i64 0
+  %4253 = shufflevector <2 x double> %4252, <2 x double> poison, <2 x i32> zeroinitializer
+  %4254 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4253, <2 x double> %4154, <2 x double> %4101)
+  %4255 = load <2 x double>, ptr %4102, align 16, !tbaa !25
+  %4256 = load <2 x double>, ptr %4104, align 16, !tbaa !25
+  %4257 = load <2 x double>, ptr %4106, align 16, !tbaa !25
+  %4258 = load <2 x double>, ptr %4108, align 16, !tbaa !25
+  %4259 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4254, <2 x double> %4258, <2 x double> %4257)
+  %4260 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4254, <2 x double> %4259, <2 x double> %4256)
+  %4261 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4254, <2 x double> %4260, <2 x double> %4255)
+  %4262 = load <2 x double>, ptr %4250, align 16, !tbaa !25
+  %4263 = select <2 x i1> %4158, <2 x double> %4262, <2 x double> %4261
+  store <2 x double> %4263, ptr %4250, align 16, !tbaa !25
+  %4264 = load ptr, ptr %4159, align 8, !tbaa !49
+  %4265 = getelementptr inbounds nuw <2 x double>, ptr %4264, i64 %4248
+  %4266 = load <2 x double>, ptr %4265, align 16, !tbaa !25
+  %4267 = select <2 x i1> %4158, <2 x double> %4266, <2 x double> %4087
+  store <2 x double> %4267, ptr %4265, align 16, !tbaa !25
+  %4268 = add nuw nsw i64 %4248, 1
+  %4269 = icmp eq i64 %4268, %4083
+  br i1 %4269, label %4270, label %4247, !llvm.loop !128
 
-4293:                                             ; preds = %4291, %3959
-  %4294 = phi <2 x double> [ %3968, %3959 ], [ %4292, %4291 ]
-  %4295 = phi <2 x double> [ %3991, %3959 ], [ %4287, %4291 ]
-  %4296 = load <2 x double>, ptr %146, align 16, !tbaa !25
-  %4297 = select <2 x i1> %3546, <2 x double> %4296, <2 x double> %4295
-  store <2 x double> %4297, ptr %146, align 16, !tbaa !25
-  %4298 = load ptr, ptr %219, align 16, !tbaa !37
-  %4299 = getelementptr inbounds nuw i8, ptr %4298, i64 16
-  store <2 x double> %4294, ptr %4298, align 16, !tbaa !25
-  %4300 = load <2 x double>, ptr %220, align 16, !tbaa !25
-  %4301 = getelementptr inbounds nuw i8, ptr %4298, i64 32
-  store <2 x double> %4300, ptr %4299, align 16, !tbaa !25
-  %4302 = load <2 x double>, ptr %182, align 16, !tbaa !25
-  %4303 = getelementptr inbounds nuw i8, ptr %4298, i64 48
-  store <2 x double> %4302, ptr %4301, align 16, !tbaa !25
-  %4304 = load <2 x double>, ptr %162, align 16, !tbaa !25
-  %4305 = getelementptr inbounds nuw i8, ptr %4298, i64 64
-  store <2 x double> %4304, ptr %4303, align 16, !tbaa !25
-  %4306 = load i64, ptr %140, align 16, !tbaa !16
-  %4307 = icmp sgt i64 %4306, 0
-  br i1 %4307, label %4312, label %4308
+4270:                                             ; preds = %4247, %4148
+  %4271 = fsub <2 x double> %4085, %4112
+  %4272 = getelementptr inbounds nuw i8, ptr %4028, i64 928
+  %4273 = getelementptr inbounds nuw i8, ptr %4028, i64 2072
+  %4274 = load ptr, ptr %4273, align 8, !tbaa !48
+  %4275 = getelementptr inbounds <2 x double>, ptr %4274, i64 %4083
+  %4276 = getelementptr inbounds nuw i8, ptr %4028, i64 352
+  %4277 = load <2 x double>, ptr %4276, align 16, !tbaa !25
+  %4278 = load <2 x double>, ptr %4275, align 16, !tbaa !25
+  %4279 = icmp eq <2 x i64> %4078, zeroinitializer
+  %4280 = select <2 x i1> %4279, <2 x double> %4278, <2 x double> %4277
+  store <2 x double> %4280, ptr %4275, align 16, !tbaa !25
+  %4281 = load <2 x double>, ptr %4272, align 16, !tbaa !25
+  %4282 = select <2 x i1> %4279, <2 x double> %4281, <2 x double> %4101
+  store <2 x double> %4282, ptr %4272, align 16, !tbaa !25
+  %4283 = load <2 x double>, ptr %4029, align 16, !tbaa !25
+  %4284 = select <2 x i1> %4279, <2 x double> %4283, <2 x double> %4112
+  store <2 x double> %4284, ptr %4029, align 16, !tbaa !25
+  %4285 = load <2 x double>, ptr %4084, align 16, !tbaa !25
+  %4286 = select <2 x i1> %4279, <2 x double> %4285, <2 x double> %4112
+  store <2 x double> %4286, ptr %4084, align 16, !tbaa !25
+  %4287 = getelementptr inbounds nuw i8, ptr %4028, i64 976
+  %4288 = load <2 x double>, ptr %4287, align 16, !tbaa !25
+  %4289 = fneg <2 x double> %4271
+  %4290 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4289, <2 x double> %4095, <2 x double> %4288)
+  %4291 = select <2 x i1> %4279, <2 x double> %4288, <2 x double> %4290
+  store <2 x double> %4291, ptr %4287, align 16, !tbaa !25
+  %4292 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4271, <2 x double> %4095, <2 x double> %4072)
+  %4293 = load <2 x double>, ptr %4071, align 16, !tbaa !25
+  %4294 = select <2 x i1> %4279, <2 x double> %4293, <2 x double> %4292
+  store <2 x double> %4294, ptr %4071, align 16, !tbaa !25
+  %4295 = getelementptr inbounds nuw i8, ptr %4028, i64 1040
+  %4296 = load <2 x double>, ptr %4295, align 16, !tbaa !25
+  %4297 = getelementptr inbounds nuw i8, ptr %4028, i64 192
+  %4298 = load <2 x double>, ptr %4297, align 16, !tbaa !25
+  %4299 = fneg <2 x double> %4298
+  %4300 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4299, <2 x double> %4087, <2 x double> %4136)
+  %4301 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4271, <2 x double> %4300, <2 x double> %4296)
+  %4302 = select <2 x i1> %4279, <2 x double> %4296, <2 x double> %4301
+  store <2 x double> %4302, ptr %4295, align 16, !tbaa !25
+  %4303 = load <2 x i64>, ptr %4042, align 16, !tbaa !25
+  %4304 = or <2 x i64> %4303, %4078
+  store <2 x i64> %4304, ptr %4042, align 16, !tbaa !25
+  %4305 = load <2 x i64>, ptr %4056, align 16, !tbaa !25
+  %4306 = or <2 x i64> %4305, %4078
+  store <2 x i64> %4306, ptr %4056, align 16, !tbaa !25
+  %4307 = load <2 x double>, ptr %219, align 16, !tbaa !25
+  %4308 = fmul <2 x double> %4307, splat (double 5.000000e+00)
+  %4309 = fcmp olt <2 x double> %4026, %4308
+  %4310 = select <2 x i1> %4309, <2 x double> %4026, <2 x double> %4308
+  %4311 = icmp ne <2 x i64> %4078, zeroinitializer
+  %4312 = select <2 x i1> %4069, <2 x i1> %4311, <2 x i1> zeroinitializer
+  %4313 = select <2 x i1> %4312, <2 x double> %4310, <2 x double> %4026
+  br label %4314
 
-4308:                                             ; preds = %4312, %4293
-  %4309 = phi ptr [ %4305, %4293 ], [ %4318, %4312 ]
-  %4310 = load i64, ptr %221, align 8, !tbaa !130
-  %4311 = icmp eq i64 %4310, 0
-  br i1 %4311, label %4447, label %4322
+4314:                                             ; preds = %4270, %4024
+  %4315 = phi <2 x double> [ %4313, %4270 ], [ %4026, %4024 ]
+  %4316 = add nuw nsw i64 %4025, 1
+  %4317 = load i64, ptr %140, align 16, !tbaa !16
+  %4318 = icmp slt i64 %4316, %4317
+  br i1 %4318, label %4024, label %4319, !llvm.loop !129
 
-4312:                                             ; preds = %4293, %4312
-  %4313 = phi ptr [ %4318, %4312 ], [ %4305, %4293 ]
-  %4314 = phi i64 [ %4319, %4312 ], [ 0, %4293 ]
-  %4315 = load ptr, ptr %141, align 8, !tbaa !27
-  %4316 = getelementptr inbounds nuw %struct.Piece, ptr %4315, i64 %4314, i32 35
-  %4317 = load <2 x double>, ptr %4316, align 16, !tbaa !25
-  %4318 = getelementptr inbounds nuw i8, ptr %4313, i64 16
-  store <2 x double> %4317, ptr %4313, align 16, !tbaa !25
-  %4319 = add nuw nsw i64 %4314, 1
-  %4320 = load i64, ptr %140, align 16, !tbaa !16
-  %4321 = icmp slt i64 %4319, %4320
-  br i1 %4321, label %4312, label %4308, !llvm.loop !131
+4319:                                             ; preds = %4314
+  %4320 = load <2 x double>, ptr %148, align 16, !tbaa !25
+  br label %4321
 
-4322:                                             ; preds = %4308
-  %4323 = load <2 x double>, ptr %203, align 16, !tbaa !25
-  %4324 = getelementptr inbounds nuw i8, ptr %4309, i64 16
-  store <2 x double> %4323, ptr %4309, align 16, !tbaa !25
-  %4325 = load <2 x double>, ptr %175, align 16, !tbaa !25
-  %4326 = getelementptr inbounds nuw i8, ptr %4309, i64 32
-  store <2 x double> %4325, ptr %4324, align 16, !tbaa !25
-  %4327 = load <2 x double>, ptr %182, align 16, !tbaa !25
-  %4328 = load <2 x double>, ptr %192, align 16, !tbaa !25
-  %4329 = fsub <2 x double> %4327, %4328
-  %4330 = fcmp ogt <2 x double> %4329, zeroinitializer
-  %4331 = select <2 x i1> %4330, <2 x double> %4329, <2 x double> zeroinitializer
-  store <2 x double> %4331, ptr %4326, align 16, !tbaa !25
-  %4332 = load i64, ptr %140, align 16, !tbaa !16
-  %4333 = icmp sgt i64 %4332, 0
-  br i1 %4333, label %4334, label %4447
+4321:                                             ; preds = %4319, %3987
+  %4322 = phi <2 x double> [ %3996, %3987 ], [ %4320, %4319 ]
+  %4323 = phi <2 x double> [ %4019, %3987 ], [ %4315, %4319 ]
+  %4324 = load <2 x double>, ptr %151, align 16, !tbaa !25
+  %4325 = select <2 x i1> %3574, <2 x double> %4324, <2 x double> %4323
+  store <2 x double> %4325, ptr %151, align 16, !tbaa !25
+  %4326 = load ptr, ptr %220, align 16, !tbaa !37
+  %4327 = getelementptr inbounds nuw i8, ptr %4326, i64 16
+  store <2 x double> %4322, ptr %4326, align 16, !tbaa !25
+  %4328 = load <2 x double>, ptr %221, align 16, !tbaa !25
+  %4329 = getelementptr inbounds nuw i8, ptr %4326, i64 32
+  store <2 x double> %4328, ptr %4327, align 16, !tbaa !25
+  %4330 = load <2 x double>, ptr %189, align 16, !tbaa !25
+  %4331 = getelementptr inbounds nuw i8, ptr %4326, i64 48
+  store <2 x double> %4330, ptr %4329, align 16, !tbaa !25
+  %4332 = load <2 x double>, ptr %163, align 16, !tbaa !25
+  %4333 = getelementptr inbounds nuw i8, ptr %4326, i64 64
+  store <2 x double> %4332, ptr %4331, align 16, !tbaa !25
+  %4334 = load i64, ptr %140, align 16, !tbaa !16
+  %4335 = icmp sgt i64 %4334, 0
+  br i1 %4335, label %4340, label %4336
 
-4334:                                             ; preds = %4322
-  %4335 = getelementptr inbounds nuw i8, ptr %4309, i64 48
-  br label %4336
+4336:                                             ; preds = %4340, %4321
+  %4337 = phi ptr [ %4333, %4321 ], [ %4346, %4340 ]
+  %4338 = load i64, ptr %222, align 8, !tbaa !130
+  %4339 = icmp eq i64 %4338, 0
+  br i1 %4339, label %4475, label %4350
 
-4336:                                             ; preds = %4334, %4336
-  %4337 = phi ptr [ %4443, %4336 ], [ %4335, %4334 ]
-  %4338 = phi i64 [ %4444, %4336 ], [ 0, %4334 ]
-  %4339 = load ptr, ptr %141, align 8, !tbaa !27
-  %4340 = getelementptr inbounds nuw %struct.Piece, ptr %4339, i64 %4338
-  %4341 = getelementptr inbounds nuw i8, ptr %4340, i64 1904
-  %4342 = load ptr, ptr %4341, align 16, !tbaa !45
-  %4343 = load i64, ptr %131, align 8, !tbaa !20
-  %4344 = getelementptr <2 x double>, ptr %4342, i64 %4343
-  %4345 = getelementptr i8, ptr %4344, i64 -16
-  %4346 = load <2 x double>, ptr %4345, align 16, !tbaa !25
-  %4347 = getelementptr inbounds nuw i8, ptr %4340, i64 1712
-  %4348 = load <2 x double>, ptr %4347, align 16, !tbaa !25
-  %4349 = getelementptr inbounds nuw i8, ptr %4340, i64 1392
-  %4350 = load <2 x double>, ptr %4349, align 16, !tbaa !25
-  %4351 = fsub <2 x double> %4350, %4346
-  %4352 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4348, <2 x double> %4351, <2 x double> %4346)
-  %4353 = getelementptr inbounds nuw i8, ptr %4337, i64 16
-  store <2 x double> %4352, ptr %4337, align 16, !tbaa !25
-  %4354 = getelementptr inbounds nuw i8, ptr %4340, i64 1600
-  %4355 = load <2 x double>, ptr %4354, align 16, !tbaa !25
-  %4356 = getelementptr inbounds nuw i8, ptr %4337, i64 32
-  store <2 x double> %4355, ptr %4353, align 16, !tbaa !25
-  %4357 = load <2 x double>, ptr %4340, align 16, !tbaa !25
-  %4358 = getelementptr inbounds nuw i8, ptr %4340, i64 928
-  %4359 = load <2 x double>, ptr %4358, align 16, !tbaa !25
-  %4360 = fsub <2 x double> %4357, %4359
-  %4361 = getelementptr inbounds nuw i8, ptr %4337, i64 48
-  store <2 x double> %4360, ptr %4356, align 16, !tbaa !25
-  %4362 = getelementptr inbounds nuw i8, ptr %4340, i64 1008
-  %4363 = load <2 x double>, ptr %4362, align 16, !tbaa !25
-  %4364 = getelementptr inbounds nuw i8, ptr %4337, i64 64
-  store <2 x double> %4363, ptr %4361, align 16, !tbaa !25
-  %4365 = getelementptr inbounds nuw i8, ptr %4340, i64 992
-  %4366 = load <2 x double>, ptr %4365, align 16, !tbaa !25
-  %4367 = getelementptr inbounds nuw i8, ptr %4337, i64 80
-  store <2 x double> %4366, ptr %4364, align 16, !tbaa !25
-  %4368 = getelementptr inbounds nuw i8, ptr %4340, i64 960
-  %4369 = load <2 x double>, ptr %4368, align 16, !tbaa !25
-  %4370 = getelementptr inbounds nuw i8, ptr %4337, i64 96
-  store <2 x double> %4369, ptr %4367, align 16, !tbaa !25
-  %4371 = getelementptr inbounds nuw i8, ptr %4340, i64 1024
-  %4372 = load <2 x double>, ptr %4371, align 16, !tbaa !25
-  %4373 = getelementptr inbounds nuw i8, ptr %4337, i64 112
-  store <2 x double> %4372, ptr %4370, align 16, !tbaa !25
-  %4374 = getelementptr inbounds nuw i8, ptr %4340, i64 2024
-  %4375 = load i64, ptr %132, align 16, !tbaa !21
-  %4376 = sitofp i64 %4375 to double
-  %4377 = tail call double @llvm.fmuladd.f64(double %4376, double 7.500000e-01, double -5.000000e-01)
-  %4378 = fcmp ogt double %4377, 0.000000e+00
-  %4379 = select i1 %4378, double %4377, double 0.000000e+00
-  %4380 = fptosi double %4379 to i64
-  %4381 = add nsw i64 %4375, -2
-  %4382 = tail call i64 @llvm.smin.i64(i64 %4381, i64 %4380)
-  %4383 = sitofp i64 %4382 to double
-  %4384 = fsub double %4377, %4383
-  %4385 = fsub double 1.000000e+00, %4384
-  %4386 = insertelement <2 x double> poison, double %4385, i64 0
-  %4387 = shufflevector <2 x double> %4386, <2 x double> poison, <2 x i32> zeroinitializer
-  %4388 = load ptr, ptr %4374, align 8, !tbaa !49
-  %4389 = getelementptr inbounds <2 x double>, ptr %4388, i64 %4382
-  %4390 = load <2 x double>, ptr %4389, align 16, !tbaa !25
-  %4391 = insertelement <2 x double> poison, double %4384, i64 0
-  %4392 = shufflevector <2 x double> %4391, <2 x double> poison, <2 x i32> zeroinitializer
-  %4393 = getelementptr i8, ptr %4389, i64 16
+4340:                                             ; preds = %4321, %4340
+  %4341 = phi ptr [ %4346, %4340 ], [ %4333, %4321 ]
+  %4342 = phi i64 [ %4347, %4340 ], [ 0, %4321 ]
+  %4343 = load ptr, ptr %141, align 8, !tbaa !27
+  %4344 = getelementptr inbounds nuw %struct.Piece, ptr %4343, i64 %4342, i32 35
+  %4345 = load <2 x double>, ptr %4344, align 16, !tbaa !25
+  %4346 = getelementptr inbounds nuw i8, ptr %4341, i64 16
+  store <2 x double> %4345, ptr %4341, align 16, !tbaa !25
+  %4347 = add nuw nsw i64 %4342, 1
+  %4348 = load i64, ptr %140, align 16, !tbaa !16
+  %4349 = icmp slt i64 %4347, %4348
+  br i1 %4349, label %4340, label %4336, !llvm.loop !131
+
+4350:                                             ; preds = %4336
+  %4351 = load <2 x double>, ptr %204, align 16, !tbaa !25
+  %4352 = getelementptr inbounds nuw i8, ptr %4337, i64 16
+  store <2 x double> %4351, ptr %4337, align 16, !tbaa !25
+  %4353 = load <2 x double>, ptr %182, align 16, !tbaa !25
+  %4354 = getelementptr inbounds nuw i8, ptr %4337, i64 32
+  store <2 x double> %4353, ptr %4352, align 16, !tbaa !25
+  %4355 = load <2 x double>, ptr %189, align 16, !tbaa !25
+  %4356 = load <2 x double>, ptr %199, align 16, !tbaa !25
+  %4357 = fsub <2 x double> %4355, %4356
+  %4358 = fcmp ogt <2 x double> %4357, zeroinitializer
+  %4359 = select <2 x i1> %4358, <2 x double> %4357, <2 x double> zeroinitializer
+  store <2 x double> %4359, ptr %4354, align 16, !tbaa !25
+  %4360 = load i64, ptr %140, align 16, !tbaa !16
+  %4361 = icmp sgt i64 %4360, 0
+  br i1 %4361, label %4362, label %4475
+
+4362:                                             ; preds = %4350
+  %4363 = getelementptr inbounds nuw i8, ptr %4337, i64 48
+  br label %4364
+
+4364:                                             ; preds = %4362, %4364
+  %4365 = phi ptr [ %4471, %4364 ], [ %4363, %4362 ]
+  %4366 = phi i64 [ %4472, %4364 ], [ 0, %4362 ]
+  %4367 = load ptr, ptr %141, align 8, !tbaa !27
+  %4368 = getelementptr inbounds nuw %struct.Piece, ptr %4367, i64 %4366
+  %4369 = getelementptr inbounds nuw i8, ptr %4368, i64 1904
+  %4370 = load ptr, ptr %4369, align 16, !tbaa !45
+  %4371 = load i64, ptr %131, align 8, !tbaa !20
+  %4372 = getelementptr <2 x double>, ptr %4370, i64 %4371
+  %4373 = getelementptr i8, ptr %4372, i64 -16
+  %4374 = load <2 x double>, ptr %4373, align 16, !tbaa !25
+  %4375 = getelementptr inbounds nuw i8, ptr %4368, i64 1712
+  %4376 = load <2 x double>, ptr %4375, align 16, !tbaa !25
+  %4377 = getelementptr inbounds nuw i8, ptr %4368, i64 1392
+  %4378 = load <2 x double>, ptr %4377, align 16, !tbaa !25
+  %4379 = fsub <2 x double> %4378, %4374
+  %4380 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4376, <2 x double> %4379, <2 x double> %4374)
+  %4381 = getelementptr inbounds nuw i8, ptr %4365, i64 16
+  store <2 x double> %4380, ptr %4365, align 16, !tbaa !25
+  %4382 = getelementptr inbounds nuw i8, ptr %4368, i64 1600
+  %4383 = load <2 x double>, ptr %4382, align 16, !tbaa !25
+  %4384 = getelementptr inbounds nuw i8, ptr %4365, i64 32
+  store <2 x double> %4383, ptr %4381, align 16, !tbaa !25
+  %4385 = load <2 x double>, ptr %4368, align 16, !tbaa !25
+  %4386 = getelementptr inbounds nuw i8, ptr %4368, i64 928
+  %4387 = load <2 x double>, ptr %4386, align 16, !tbaa !25
+  %4388 = fsub <2 x double> %4385, %4387
+  %4389 = getelementptr inbounds nuw i8, ptr %4365, i64 48
+  store <2 x double> %4388, ptr %4384, align 16, !tbaa !25
+  %4390 = getelementptr inbounds nuw i8, ptr %4368, i64 1008
+  %4391 = load <2 x double>, ptr %4390, align 16, !tbaa !25
+  %4392 = getelementptr inbounds nuw i8, ptr %4365, i64 64
+  store <2 x double> %4391, ptr %4389, align 16, !tbaa !25
+  %4393 = getelementptr inbounds nuw i8, ptr %4368, i64 992
   %4394 = load <2 x double>, ptr %4393, align 16, !tbaa !25
-  %4395 = fmul <2 x double> %4394, %4392
-  %4396 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4387, <2 x double> %4390, <2 x double> %4395)
-  store <2 x double> %4396, ptr %4373, align 16, !tbaa !25
-  %4397 = load i64, ptr %132, align 16, !tbaa !21
-  %4398 = sitofp i64 %4397 to double
-  %4399 = tail call double @llvm.fmuladd.f64(double %4398, double 5.000000e-01, double -5.000000e-01)
-  %4400 = fcmp ogt double %4399, 0.000000e+00
-  %4401 = select i1 %4400, double %4399, double 0.000000e+00
-  %4402 = fptosi double %4401 to i64
-  %4403 = add nsw i64 %4397, -2
-  %4404 = tail call i64 @llvm.smin.i64(i64 %4403, i64 %4402)
-  %4405 = sitofp i64 %4404 to double
-  %4406 = fsub double %4399, %4405
-  %4407 = fsub double 1.000000e+00, %4406
-  %4408 = insertelement <2 x double> poison, double %4407, i64 0
-  %4409 = shufflevector <2 x double> %4408, <2 x double> poison, <2 x i32> zeroinitializer
-  %4410 = load ptr, ptr %4374, align 8, !tbaa !49
-  %4411 = getelementptr inbounds <2 x double>, ptr %4410, i64 %4404
-  %4412 = load <2 x double>, ptr %4411, align 16, !tbaa !25
-  %4413 = insertelement <2 x double> poison, double %4406, i64 0
-  %4414 = shufflevector <2 x double> %4413, <2 x double> poison, <2 x i32> zeroinitializer
-  %4415 = getelementptr i8, ptr %4411, i64 16
-  %4416 = load <2 x double>, ptr %4415, align 16, !tbaa !25
-  %4417 = fmul <2 x double> %4416, %4414
-  %4418 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4409, <2 x double> %4412, <2 x double> %4417)
-  %4419 = getelementptr inbounds nuw i8, ptr %4337, i64 128
-  store <2 x double> %4418, ptr %4419, align 16, !tbaa !25
-  %4420 = load i64, ptr %132, align 16, !tbaa !21
-  %4421 = sitofp i64 %4420 to double
-  %4422 = tail call double @llvm.fmuladd.f64(double %4421, double 2.500000e-01, double -5.000000e-01)
-  %4423 = fcmp ogt double %4422, 0.000000e+00
-  %4424 = select i1 %4423, double %4422, double 0.000000e+00
-  %4425 = fptosi double %4424 to i64
-  %4426 = add nsw i64 %4420, -2
-  %4427 = tail call i64 @llvm.smin.i64(i64 %4426, i64 %4425)
-  %4428 = sitofp i64 %4427 to double
-  %4429 = fsub double %4422, %4428
-  %4430 = fsub double 1.000000e+00, %4429
-  %4431 = insertelement <2 x double> poison, double %4430, i64 0
-  %4432 = shufflevector <2 x double> %4431, <2 x double> poison, <2 x i32> zeroinitializer
-  %4433 = load ptr, ptr %4374, align 8, !tbaa !49
-  %4434 = getelementptr inbounds <2 x double>, ptr %4433, i64 %4427
-  %4435 = load <2 x double>, ptr %4434, align 16, !tbaa !25
-  %4436 = insertelement <2 x double> poison, double %4429, i64 0
+  %4395 = getelementptr inbounds nuw i8, ptr %4365, i64 80
+  store <2 x double> %4394, ptr %4392, align 16, !tbaa !25
+  %4396 = getelementptr inbounds nuw i8, ptr %4368, i64 960
+  %4397 = load <2 x double>, ptr %4396, align 16, !tbaa !25
+  %4398 = getelementptr inbounds nuw i8, ptr %4365, i64 96
+  store <2 x double> %4397, ptr %4395, align 16, !tbaa !25
+  %4399 = getelementptr inbounds nuw i8, ptr %4368, i64 1024
+  %4400 = load <2 x double>, ptr %4399, align 16, !tbaa !25
+  %4401 = getelementptr inbounds nuw i8, ptr %4365, i64 112
+  store <2 x double> %4400, ptr %4398, align 16, !tbaa !25
+  %4402 = getelementptr inbounds nuw i8, ptr %4368, i64 2024
+  %4403 = load i64, ptr %132, align 16, !tbaa !21
+  %4404 = sitofp i64 %4403 to double
+  %4405 = tail call double @llvm.fmuladd.f64(double %4404, double 7.500000e-01, double -5.000000e-01)
+  %4406 = fcmp ogt double %4405, 0.000000e+00
+  %4407 = select i1 %4406, double %4405, double 0.000000e+00
+  %4408 = fptosi double %4407 to i64
+  %4409 = add nsw i64 %4403, -2
+  %4410 = tail call i64 @llvm.smin.i64(i64 %4409, i64 %4408)
+  %4411 = sitofp i64 %4410 to double
+  %4412 = fsub double %4405, %4411
+  %4413 = fsub double 1.000000e+00, %4412
+  %4414 = insertelement <2 x double> poison, double %4413, i64 0
+  %4415 = shufflevector <2 x double> %4414, <2 x double> poison, <2 x i32> zeroinitializer
+  %4416 = load ptr, ptr %4402, align 8, !tbaa !49
+  %4417 = getelementptr inbounds <2 x double>, ptr %4416, i64 %4410
+  %4418 = load <2 x double>, ptr %4417, align 16, !tbaa !25
+  %4419 = insertelement <2 x double> poison, double %4412, i64 0
+  %4420 = shufflevector <2 x double> %4419, <2 x double> poison, <2 x i32> zeroinitializer
+  %4421 = getelementptr i8, ptr %4417, i64 16
+  %4422 = load <2 x double>, ptr %4421, align 16, !tbaa !25
+  %4423 = fmul <2 x double> %4422, %4420
+  %4424 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4415, <2 x double> %4418, <2 x double> %4423)
+  store <2 x double> %4424, ptr %4401, align 16, !tbaa !25
+  %4425 = load i64, ptr %132, align 16, !tbaa !21
+  %4426 = sitofp i64 %4425 to double
+  %4427 = tail call double @llvm.fmuladd.f64(double %4426, double 5.000000e-01, double -5.000000e-01)
+  %4428 = fcmp ogt double %4427, 0.000000e+00
+  %4429 = select i1 %4428, double %4427, double 0.000000e+00
+  %4430 = fptosi double %4429 to i64
+  %4431 = add nsw i64 %4425, -2
+  %4432 = tail call i64 @llvm.smin.i64(i64 %4431, i64 %4430)
+  %4433 = sitofp i64 %4432 to double
+  %4434 = fsub double %4427, %4433
+  %4435 = fsub double 1.000000e+00, %4434
+  %4436 = insertelement <2 x double> poison, double %4435, i64 0
   %4437 = shufflevector <2 x double> %4436, <2 x double> poison, <2 x i32> zeroinitializer
-  %4438 = getelementptr i8, ptr %4434, i64 16
-  %4439 = load <2 x double>, ptr %4438, align 16, !tbaa !25
-  %4440 = fmul <2 x double> %4439, %4437
-  %4441 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4432, <2 x double> %4435, <2 x double> %4440)
-  %4442 = getelementptr inbounds nuw i8, ptr %4337, i64 144
-  store <2 x double> %4441, ptr %4442, align 16, !tbaa !25
-  %4443 = getelementptr inbounds nuw i8, ptr %4337, i64 160
-  %4444 = add nuw nsw i64 %4338, 1
-  %4445 = load i64, ptr %140, align 16, !tbaa !16
-  %4446 = icmp slt i64 %4444, %4445
-  br i1 %4446, label %4336, label %4447, !llvm.loop !132
+  %4438 = load ptr, ptr %4402, align 8, !tbaa !49
+  %4439 = getelementptr inbounds <2 x double>, ptr %4438, i64 %4432
+  %4440 = load <2 x double>, ptr %4439, align 16, !tbaa !25
+  %4441 = insertelement <2 x double> poison, double %4434, i64 0
+  %4442 = shufflevector <2 x double> %4441, <2 x double> poison, <2 x i32> zeroinitializer
+  %4443 = getelementptr i8, ptr %4439, i64 16
+  %4444 = load <2 x double>, ptr %4443, align 16, !tbaa !25
+  %4445 = fmul <2 x double> %4444, %4442
+  %4446 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4437, <2 x double> %4440, <2 x double> %4445)
+  %4447 = getelementptr inbounds nuw i8, ptr %4365, i64 128
+  store <2 x double> %4446, ptr %4447, align 16, !tbaa !25
+  %4448 = load i64, ptr %132, align 16, !tbaa !21
+  %4449 = sitofp i64 %4448 to double
+  %4450 = tail call double @llvm.fmuladd.f64(double %4449, double 2.500000e-01, double -5.000000e-01)
+  %4451 = fcmp ogt double %4450, 0.000000e+00
+  %4452 = select i1 %4451, double %4450, double 0.000000e+00
+  %4453 = fptosi double %4452 to i64
+  %4454 = add nsw i64 %4448, -2
+  %4455 = tail call i64 @llvm.smin.i64(i64 %4454, i64 %4453)
+  %4456 = sitofp i64 %4455 to double
+  %4457 = fsub double %4450, %4456
+  %4458 = fsub double 1.000000e+00, %4457
+  %4459 = insertelement <2 x double> poison, double %4458, i64 0
+  %4460 = shufflevector <2 x double> %4459, <2 x double> poison, <2 x i32> zeroinitializer
+  %4461 = load ptr, ptr %4402, align 8, !tbaa !49
+  %4462 = getelementptr inbounds <2 x double>, ptr %4461, i64 %4455
+  %4463 = load <2 x double>, ptr %4462, align 16, !tbaa !25
+  %4464 = insertelement <2 x double> poison, double %4457, i64 0
+  %4465 = shufflevector <2 x double> %4464, <2 x double> poison, <2 x i32> zeroinitializer
+  %4466 = getelementptr i8, ptr %4462, i64 16
+  %4467 = load <2 x double>, ptr %4466, align 16, !tbaa !25
+  %4468 = fmul <2 x double> %4467, %4465
+  %4469 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4460, <2 x double> %4463, <2 x double> %4468)
+  %4470 = getelementptr inbounds nuw i8, ptr %4365, i64 144
+  store <2 x double> %4469, ptr %4470, align 16, !tbaa !25
+  %4471 = getelementptr inbounds nuw i8, ptr %4365, i64 160
+  %4472 = add nuw nsw i64 %4366, 1
+  %4473 = load i64, ptr %140, align 16, !tbaa !16
+  %4474 = icmp slt i64 %4472, %4473
+  br i1 %4474, label %4364, label %4475, !llvm.loop !132
 
-4447:                                             ; preds = %4336, %4322, %4308
-  %4448 = extractelement <2 x i64> %3486, i64 0
-  %4449 = icmp eq i64 %4448, 0
-  br i1 %4449, label %4516, label %4450
+4475:                                             ; preds = %4364, %4350, %4336
+  %4476 = extractelement <2 x i64> %3514, i64 0
+  %4477 = icmp eq i64 %4476, 0
+  br i1 %4477, label %4544, label %4478
 
-4450:                                             ; preds = %4447
-  %4451 = load i64, ptr %222, align 8, !tbaa !29
-  %4452 = load i64, ptr %223, align 8, !tbaa !133
-  %4453 = icmp eq i64 %4451, %4452
-  br i1 %4453, label %4456, label %4454
+4478:                                             ; preds = %4475
+  %4479 = load i64, ptr %223, align 8, !tbaa !29
+  %4480 = load i64, ptr %224, align 8, !tbaa !133
+  %4481 = icmp eq i64 %4479, %4480
+  br i1 %4481, label %4484, label %4482
 
-4454:                                             ; preds = %4450
-  %4455 = load ptr, ptr %227, align 8, !tbaa !134
-  br label %4469
+4482:                                             ; preds = %4478
+  %4483 = load ptr, ptr %228, align 8, !tbaa !134
+  br label %4497
 
-4456:                                             ; preds = %4450
-  %4457 = load i64, ptr %133, align 8, !tbaa !29
-  %4458 = load ptr, ptr %224, align 8, !tbaa !135
-  %4459 = load i64, ptr %124, align 8, !tbaa !40
-  %4460 = getelementptr inbounds i64, ptr %4458, i64 %4459
-  store i64 %4457, ptr %4460, align 8, !tbaa !29
-  %4461 = load ptr, ptr %225, align 8, !tbaa !136
-  %4462 = load i64, ptr %124, align 8, !tbaa !40
-  %4463 = add nsw i64 %4462, 1
-  store i64 %4463, ptr %124, align 8, !tbaa !40
-  %4464 = load i64, ptr %223, align 8, !tbaa !133
-  %4465 = mul nsw i64 %4464, %4462
-  %4466 = load i64, ptr %226, align 8, !tbaa !15
-  %4467 = mul nsw i64 %4465, %4466
-  %4468 = getelementptr inbounds double, ptr %4461, i64 %4467
-  store ptr %4468, ptr %227, align 8, !tbaa !134
-  br label %4469
+4484:                                             ; preds = %4478
+  %4485 = load i64, ptr %133, align 8, !tbaa !29
+  %4486 = load ptr, ptr %225, align 8, !tbaa !135
+  %4487 = load i64, ptr %124, align 8, !tbaa !40
+  %4488 = getelementptr inbounds i64, ptr %4486, i64 %4487
+  store i64 %4485, ptr %4488, align 8, !tbaa !29
+  %4489 = load ptr, ptr %226, align 8, !tbaa !136
+  %4490 = load i64, ptr %124, align 8, !tbaa !40
+  %4491 = add nsw i64 %4490, 1
+  store i64 %4491, ptr %124, align 8, !tbaa !40
+  %4492 = load i64, ptr %224, align 8, !tbaa !133
+  %4493 = mul nsw i64 %4492, %4490
+  %4494 = load i64, ptr %227, align 8, !tbaa !15
+  %4495 = mul nsw i64 %4493, %4494
+  %4496 = getelementptr inbounds double, ptr %4489, i64 %4495
+  store ptr %4496, ptr %228, align 8, !tbaa !134
+  br label %4497
 
-4469:                                             ; preds = %4454, %4456
-  %4470 = phi i64 [ %4451, %4454 ], [ 0, %4456 ]
-  %4471 = phi ptr [ %4455, %4454 ], [ %4468, %4456 ]
-  %4472 = add nsw i64 %4470, 1
-  store i64 %4472, ptr %222, align 8, !tbaa !29
-  %4473 = load i64, ptr %226, align 8, !tbaa !15
-  %4474 = mul nsw i64 %4473, %4470
-  %4475 = getelementptr inbounds double, ptr %4471, i64 %4474
-  %4476 = icmp sgt i64 %4473, 0
-  br i1 %4476, label %4477, label %4516
+4497:                                             ; preds = %4482, %4484
+  %4498 = phi i64 [ %4479, %4482 ], [ 0, %4484 ]
+  %4499 = phi ptr [ %4483, %4482 ], [ %4496, %4484 ]
+  %4500 = add nsw i64 %4498, 1
+  store i64 %4500, ptr %223, align 8, !tbaa !29
+  %4501 = load i64, ptr %227, align 8, !tbaa !15
+  %4502 = mul nsw i64 %4501, %4498
+  %4503 = getelementptr inbounds double, ptr %4499, i64 %4502
+  %4504 = icmp sgt i64 %4501, 0
+  br i1 %4504, label %4505, label %4544
 
-4477:                                             ; preds = %4469
-  %4478 = load ptr, ptr %219, align 16, !tbaa !37
-  %4479 = and i64 %4473, 3
-  %4480 = icmp ult i64 %4473, 4
-  br i1 %4480, label %4504, label %4481
+4505:                                             ; preds = %4497
+  %4506 = load ptr, ptr %220, align 16, !tbaa !37
+  %4507 = and i64 %4501, 3
+  %4508 = icmp ult i64 %4501, 4
+  br i1 %4508, label %4532, label %4509
 
-4481:                                             ; preds = %4477
-  %4482 = and i64 %4473, 9223372036854775804
-  br label %4483
+4509:                                             ; preds = %4505
+  %4510 = and i64 %4501, 9223372036854775804
+  br label %4511
 
-4483:                                             ; preds = %4483, %4481
-  %4484 = phi i64 [ 0, %4481 ], [ %4501, %4483 ]
-  %4485 = phi i64 [ 0, %4481 ], [ %4502, %4483 ]
-  %4486 = getelementptr inbounds nuw <2 x double>, ptr %4478, i64 %4484
-  %4487 = load double, ptr %4486, align 8, !tbaa !41
-  %4488 = getelementptr inbounds nuw double, ptr %4475, i64 %4484
-  store double %4487, ptr %4488, align 8, !tbaa !41
-  %4489 = or disjoint i64 %4484, 1
-  %4490 = getelementptr inbounds nuw <2 x double>, ptr %4478, i64 %4489
-  %4491 = load double, ptr %4490, align 8, !tbaa !41
-  %4492 = getelementptr inbounds nuw double, ptr %4475, i64 %4489
-  store double %4491, ptr %4492, align 8, !tbaa !41
-  %4493 = or disjoint i64 %4484, 2
-  %4494 = getelementptr inbounds nuw <2 x double>, ptr %4478, i64 %4493
-  %4495 = load double, ptr %4494, align 8, !tbaa !41
-  %4496 = getelementptr inbounds nuw double, ptr %4475, i64 %4493
-  store double %4495, ptr %4496, align 8, !tbaa !41
-  %4497 = or disjoint i64 %4484, 3
-  %4498 = getelementptr inbounds nuw <2 x double>, ptr %4478, i64 %4497
-  %4499 = load double, ptr %4498, align 8, !tbaa !41
-  %4500 = getelementptr inbounds nuw double, ptr %4475, i64 %4497
-  store double %4499, ptr %4500, align 8, !tbaa !41
-  %4501 = add nuw nsw i64 %4484, 4
-  %4502 = add i64 %4485, 4
-  %4503 = icmp eq i64 %4502, %4482
-  br i1 %4503, label %4504, label %4483, !llvm.loop !137
+4511:                                             ; preds = %4511, %4509
+  %4512 = phi i64 [ 0, %4509 ], [ %4529, %4511 ]
+  %4513 = phi i64 [ 0, %4509 ], [ %4530, %4511 ]
+  %4514 = getelementptr inbounds nuw <2 x double>, ptr %4506, i64 %4512
+  %4515 = load double, ptr %4514, align 8, !tbaa !41
+  %4516 = getelementptr inbounds nuw double, ptr %4503, i64 %4512
+  store double %4515, ptr %4516, align 8, !tbaa !41
+  %4517 = or disjoint i64 %4512, 1
+  %4518 = getelementptr inbounds nuw <2 x double>, ptr %4506, i64 %4517
+  %4519 = load double, ptr %4518, align 8, !tbaa !41
+  %4520 = getelementptr inbounds nuw double, ptr %4503, i64 %4517
+  store double %4519, ptr %4520, align 8, !tbaa !41
+  %4521 = or disjoint i64 %4512, 2
+  %4522 = getelementptr inbounds nuw <2 x double>, ptr %4506, i64 %4521
+  %4523 = load double, ptr %4522, align 8, !tbaa !41
+  %4524 = getelementptr inbounds nuw double, ptr %4503, i64 %4521
+  store double %4523, ptr %4524, align 8, !tbaa !41
+  %4525 = or disjoint i64 %4512, 3
+  %4526 = getelementptr inbounds nuw <2 x double>, ptr %4506, i64 %4525
+  %4527 = load double, ptr %4526, align 8, !tbaa !41
+  %4528 = getelementptr inbounds nuw double, ptr %4503, i64 %4525
+  store double %4527, ptr %4528, align 8, !tbaa !41
+  %4529 = add nuw nsw i64 %4512, 4
+  %4530 = add i64 %4513, 4
+  %4531 = icmp eq i64 %4530, %4510
+  br i1 %4531, label %4532, label %4511, !llvm.loop !137
 
-4504:                                             ; preds = %4483, %4477
-  %4505 = phi i64 [ 0, %4477 ], [ %4501, %4483 ]
-  %4506 = icmp eq i64 %4479, 0
-  br i1 %4506, label %4516, label %4507
+4532:                                             ; preds = %4511, %4505
+  %4533 = phi i64 [ 0, %4505 ], [ %4529, %4511 ]
+  %4534 = icmp eq i64 %4507, 0
+  br i1 %4534, label %4544, label %4535
 
-4507:                                             ; preds = %4504, %4507
-  %4508 = phi i64 [ %4513, %4507 ], [ %4505, %4504 ]
-  %4509 = phi i64 [ %4514, %4507 ], [ 0, %4504 ]
-  %4510 = getelementptr inbounds nuw <2 x double>, ptr %4478, i64 %4508
-  %4511 = load double, ptr %4510, align 8, !tbaa !41
-  %4512 = getelementptr inbounds nuw double, ptr %4475, i64 %4508
-  store double %4511, ptr %4512, align 8, !tbaa !41
-  %4513 = add nuw nsw i64 %4508, 1
-  %4514 = add i64 %4509, 1
-  %4515 = icmp eq i64 %4514, %4479
-  br i1 %4515, label %4516, label %4507, !llvm.loop !138
+4535:                                             ; preds = %4532, %4535
+  %4536 = phi i64 [ %4541, %4535 ], [ %4533, %4532 ]
+  %4537 = phi i64 [ %4542, %4535 ], [ 0, %4532 ]
+  %4538 = getelementptr inbounds nuw <2 x double>, ptr %4506, i64 %4536
+  %4539 = load double, ptr %4538, align 8, !tbaa !41
+  %4540 = getelementptr inbounds nuw double, ptr %4503, i64 %4536
+  store double %4539, ptr %4540, align 8, !tbaa !41
+  %4541 = add nuw nsw i64 %4536, 1
+  %4542 = add i64 %4537, 1
+  %4543 = icmp eq i64 %4542, %4507
+  br i1 %4543, label %4544, label %4535, !llvm.loop !138
 
-4516:                                             ; preds = %4504, %4507, %4469, %4447
-  %4517 = extractelement <2 x i64> %3486, i64 1
-  %4518 = icmp eq i64 %4517, 0
-  br i1 %4518, label %4586, label %4519
+4544:                                             ; preds = %4532, %4535, %4497, %4475
+  %4545 = extractelement <2 x i64> %3514, i64 1
+  %4546 = icmp eq i64 %4545, 0
+  br i1 %4546, label %4614, label %4547
 
-4519:                                             ; preds = %4516
-  %4520 = load i64, ptr %258, align 8, !tbaa !29
-  %4521 = load i64, ptr %223, align 8, !tbaa !133
-  %4522 = icmp eq i64 %4520, %4521
-  br i1 %4522, label %4525, label %4523
+4547:                                             ; preds = %4544
+  %4548 = load i64, ptr %259, align 8, !tbaa !29
+  %4549 = load i64, ptr %224, align 8, !tbaa !133
+  %4550 = icmp eq i64 %4548, %4549
+  br i1 %4550, label %4553, label %4551
 
-4523:                                             ; preds = %4519
-  %4524 = load ptr, ptr %259, align 8, !tbaa !134
-  br label %4538
+4551:                                             ; preds = %4547
+  %4552 = load ptr, ptr %260, align 8, !tbaa !134
+  br label %4566
 
-4525:                                             ; preds = %4519
-  %4526 = load i64, ptr %260, align 8, !tbaa !29
-  %4527 = load ptr, ptr %224, align 8, !tbaa !135
-  %4528 = load i64, ptr %124, align 8, !tbaa !40
-  %4529 = getelementptr inbounds i64, ptr %4527, i64 %4528
-  store i64 %4526, ptr %4529, align 8, !tbaa !29
-  %4530 = load ptr, ptr %225, align 8, !tbaa !136
-  %4531 = load i64, ptr %124, align 8, !tbaa !40
-  %4532 = add nsw i64 %4531, 1
-  store i64 %4532, ptr %124, align 8, !tbaa !40
-  %4533 = load i64, ptr %223, align 8, !tbaa !133
-  %4534 = mul nsw i64 %4533, %4531
-  %4535 = load i64, ptr %226, align 8, !tbaa !15
-  %4536 = mul nsw i64 %4534, %4535
-  %4537 = getelementptr inbounds double, ptr %4530, i64 %4536
-  store ptr %4537, ptr %261, align 8, !tbaa !134
-  br label %4538
+4553:                                             ; preds = %4547
+  %4554 = load i64, ptr %261, align 8, !tbaa !29
+  %4555 = load ptr, ptr %225, align 8, !tbaa !135
+  %4556 = load i64, ptr %124, align 8, !tbaa !40
+  %4557 = getelementptr inbounds i64, ptr %4555, i64 %4556
+  store i64 %4554, ptr %4557, align 8, !tbaa !29
+  %4558 = load ptr, ptr %226, align 8, !tbaa !136
+  %4559 = load i64, ptr %124, align 8, !tbaa !40
+  %4560 = add nsw i64 %4559, 1
+  store i64 %4560, ptr %124, align 8, !tbaa !40
+  %4561 = load i64, ptr %224, align 8, !tbaa !133
+  %4562 = mul nsw i64 %4561, %4559
+  %4563 = load i64, ptr %227, align 8, !tbaa !15
+  %4564 = mul nsw i64 %4562, %4563
+  %4565 = getelementptr inbounds double, ptr %4558, i64 %4564
+  store ptr %4565, ptr %262, align 8, !tbaa !134
+  br label %4566
 
-4538:                                             ; preds = %4523, %4525
-  %4539 = phi i64 [ %4520, %4523 ], [ 0, %4525 ]
-  %4540 = phi ptr [ %4524, %4523 ], [ %4537, %4525 ]
-  %4541 = add nsw i64 %4539, 1
-  store i64 %4541, ptr %258, align 8, !tbaa !29
-  %4542 = load i64, ptr %226, align 8, !tbaa !15
-  %4543 = mul nsw i64 %4542, %4539
-  %4544 = getelementptr inbounds double, ptr %4540, i64 %4543
-  %4545 = icmp sgt i64 %4542, 0
-  br i1 %4545, label %4546, label %4586
+4566:                                             ; preds = %4551, %4553
+  %4567 = phi i64 [ %4548, %4551 ], [ 0, %4553 ]
+  %4568 = phi ptr [ %4552, %4551 ], [ %4565, %4553 ]
+  %4569 = add nsw i64 %4567, 1
+  store i64 %4569, ptr %259, align 8, !tbaa !29
+  %4570 = load i64, ptr %227, align 8, !tbaa !15
+  %4571 = mul nsw i64 %4570, %4567
+  %4572 = getelementptr inbounds double, ptr %4568, i64 %4571
+  %4573 = icmp sgt i64 %4570, 0
+  br i1 %4573, label %4574, label %4614
 
-4546:                                             ; preds = %4538
-  %4547 = load ptr, ptr %219, align 16, !tbaa !37
-  %4548 = getelementptr inbounds nuw i8, ptr %4547, i64 8
-  %4549 = and i64 %4542, 3
-  %4550 = icmp ult i64 %4542, 4
-  br i1 %4550, label %4574, label %4551
+4574:                                             ; preds = %4566
+  %4575 = load ptr, ptr %220, align 16, !tbaa !37
+  %4576 = getelementptr inbounds nuw i8, ptr %4575, i64 8
+  %4577 = and i64 %4570, 3
+  %4578 = icmp ult i64 %4570, 4
+  br i1 %4578, label %4602, label %4579
 
-4551:                                             ; preds = %4546
-  %4552 = and i64 %4542, 9223372036854775804
-  br label %4553
+4579:                                             ; preds = %4574
+  %4580 = and i64 %4570, 9223372036854775804
+  br label %4581
 
-4553:                                             ; preds = %4553, %4551
-  %4554 = phi i64 [ 0, %4551 ], [ %4571, %4553 ]
-  %4555 = phi i64 [ 0, %4551 ], [ %4572, %4553 ]
-  %4556 = getelementptr inbounds nuw <2 x double>, ptr %4548, i64 %4554
-  %4557 = load double, ptr %4556, align 8, !tbaa !41
-  %4558 = getelementptr inbounds nuw double, ptr %4544, i64 %4554
-  store double %4557, ptr %4558, align 8, !tbaa !41
-  %4559 = or disjoint i64 %4554, 1
-  %4560 = getelementptr inbounds nuw <2 x double>, ptr %4548, i64 %4559
-  %4561 = load double, ptr %4560, align 8, !tbaa !41
-  %4562 = getelementptr inbounds nuw double, ptr %4544, i64 %4559
-  store double %4561, ptr %4562, align 8, !tbaa !41
-  %4563 = or disjoint i64 %4554, 2
-  %4564 = getelementptr inbounds nuw <2 x double>, ptr %4548, i64 %4563
-  %4565 = load double, ptr %4564, align 8, !tbaa !41
-  %4566 = getelementptr inbounds nuw double, ptr %4544, i64 %4563
-  store double %4565, ptr %4566, align 8, !tbaa !41
-  %4567 = or disjoint i64 %4554, 3
-  %4568 = getelementptr inbounds nuw <2 x double>, ptr %4548, i64 %4567
-  %4569 = load double, ptr %4568, align 8, !tbaa !41
-  %4570 = getelementptr inbounds nuw double, ptr %4544, i64 %4567
-  store double %4569, ptr %4570, align 8, !tbaa !41
-  %4571 = add nuw nsw i64 %4554, 4
-  %4572 = add i64 %4555, 4
-  %4573 = icmp eq i64 %4572, %4552
-  br i1 %4573, label %4574, label %4553, !llvm.loop !137
+4581:                                             ; preds = %4581, %4579
+  %4582 = phi i64 [ 0, %4579 ], [ %4599, %4581 ]
+  %4583 = phi i64 [ 0, %4579 ], [ %4600, %4581 ]
+  %4584 = getelementptr inbounds nuw <2 x double>, ptr %4576, i64 %4582
+  %4585 = load double, ptr %4584, align 8, !tbaa !41
+  %4586 = getelementptr inbounds nuw double, ptr %4572, i64 %4582
+  store double %4585, ptr %4586, align 8, !tbaa !41
+  %4587 = or disjoint i64 %4582, 1
+  %4588 = getelementptr inbounds nuw <2 x double>, ptr %4576, i64 %4587
+  %4589 = load double, ptr %4588, align 8, !tbaa !41
+  %4590 = getelementptr inbounds nuw double, ptr %4572, i64 %4587
+  store double %4589, ptr %4590, align 8, !tbaa !41
+  %4591 = or disjoint i64 %4582, 2
+  %4592 = getelementptr inbounds nuw <2 x double>, ptr %4576, i64 %4591
+  %4593 = load double, ptr %4592, align 8, !tbaa !41
+  %4594 = getelementptr inbounds nuw double, ptr %4572, i64 %4591
+  store double %4593, ptr %4594, align 8, !tbaa !41
+  %4595 = or disjoint i64 %4582, 3
+  %4596 = getelementptr inbounds nuw <2 x double>, ptr %4576, i64 %4595
+  %4597 = load double, ptr %4596, align 8, !tbaa !41
+  %4598 = getelementptr inbounds nuw double, ptr %4572, i64 %4595
+  store double %4597, ptr %4598, align 8, !tbaa !41
+  %4599 = add nuw nsw i64 %4582, 4
+  %4600 = add i64 %4583, 4
+  %4601 = icmp eq i64 %4600, %4580
+  br i1 %4601, label %4602, label %4581, !llvm.loop !137
 
-4574:                                             ; preds = %4553, %4546
-  %4575 = phi i64 [ 0, %4546 ], [ %4571, %4553 ]
-  %4576 = icmp eq i64 %4549, 0
-  br i1 %4576, label %4586, label %4577
+4602:                                             ; preds = %4581, %4574
+  %4603 = phi i64 [ 0, %4574 ], [ %4599, %4581 ]
+  %4604 = icmp eq i64 %4577, 0
+  br i1 %4604, label %4614, label %4605
 
-4577:                                             ; preds = %4574, %4577
-  %4578 = phi i64 [ %4583, %4577 ], [ %4575, %4574 ]
-  %4579 = phi i64 [ %4584, %4577 ], [ 0, %4574 ]
-  %4580 = getelementptr inbounds nuw <2 x double>, ptr %4548, i64 %4578
-  %4581 = load double, ptr %4580, align 8, !tbaa !41
-  %4582 = getelementptr inbounds nuw double, ptr %4544, i64 %4578
-  store double %4581, ptr %4582, align 8, !tbaa !41
-  %4583 = add nuw nsw i64 %4578, 1
-  %4584 = add i64 %4579, 1
-  %4585 = icmp eq i64 %4584, %4549
-  br i1 %4585, label %4586, label %4577, !llvm.loop !139
+4605:                                             ; preds = %4602, %4605
+  %4606 = phi i64 [ %4611, %4605 ], [ %4603, %4602 ]
+  %4607 = phi i64 [ %4612, %4605 ], [ 0, %4602 ]
+  %4608 = getelementptr inbounds nuw <2 x double>, ptr %4576, i64 %4606
+  %4609 = load double, ptr %4608, align 8, !tbaa !41
+  %4610 = getelementptr inbounds nuw double, ptr %4572, i64 %4606
+  store double %4609, ptr %4610, align 8, !tbaa !41
+  %4611 = add nuw nsw i64 %4606, 1
+  %4612 = add i64 %4607, 1
+  %4613 = icmp eq i64 %4612, %4577
+  br i1 %4613, label %4614, label %4605, !llvm.loop !139
 
-4586:                                             ; preds = %4574, %4577, %4538, %4516
-  %4587 = load <2 x double>, ptr %150, align 16, !tbaa !25
-  %4588 = load <2 x double>, ptr %152, align 16, !tbaa !25
-  %4589 = fsub <2 x double> %4587, %4588
-  %4590 = load <2 x double>, ptr %153, align 16, !tbaa !25
-  %4591 = fadd <2 x double> %4590, splat (double -1.000000e-09)
-  %4592 = fcmp oge <2 x double> %4589, %4591
-  %4593 = select <2 x i1> %4592, <2 x i64> %3486, <2 x i64> zeroinitializer
-  %4594 = load i64, ptr %140, align 16, !tbaa !16
-  %4595 = icmp sgt i64 %4594, 0
-  br i1 %4595, label %4596, label %4644
+4614:                                             ; preds = %4602, %4605, %4566, %4544
+  %4615 = load <2 x double>, ptr %148, align 16, !tbaa !25
+  %4616 = load <2 x double>, ptr %153, align 16, !tbaa !25
+  %4617 = fsub <2 x double> %4615, %4616
+  %4618 = load <2 x double>, ptr %154, align 16, !tbaa !25
+  %4619 = fadd <2 x double> %4618, splat (double -1.000000e-09)
+  %4620 = fcmp oge <2 x double> %4617, %4619
+  %4621 = select <2 x i1> %4620, <2 x i64> %3514, <2 x i64> zeroinitializer
+  %4622 = load i64, ptr %140, align 16, !tbaa !16
+  %4623 = icmp sgt i64 %4622, 0
+  br i1 %4623, label %4624, label %4672
 
-4596:                                             ; preds = %4586
-  %4597 = load ptr, ptr %141, align 8, !tbaa !27
-  %4598 = and i64 %4594, 3
-  %4599 = icmp ult i64 %4594, 4
-  br i1 %4599, label %4628, label %4600
+4624:                                             ; preds = %4614
+  %4625 = load ptr, ptr %141, align 8, !tbaa !27
+  %4626 = and i64 %4622, 3
+  %4627 = icmp ult i64 %4622, 4
+  br i1 %4627, label %4656, label %4628
 
-4600:                                             ; preds = %4596
-  %4601 = and i64 %4594, 9223372036854775804
-  br label %4602
+4628:                                             ; preds = %4624
+  %4629 = and i64 %4622, 9223372036854775804
+  br label %4630
 
-4602:                                             ; preds = %4602, %4600
-  %4603 = phi i64 [ 0, %4600 ], [ %4625, %4602 ]
-  %4604 = phi <2 x double> [ splat (double 1.000000e+09), %4600 ], [ %4624, %4602 ]
-  %4605 = phi i64 [ 0, %4600 ], [ %4626, %4602 ]
-  %4606 = getelementptr inbounds nuw %struct.Piece, ptr %4597, i64 %4603, i32 35
-  %4607 = load <2 x double>, ptr %4606, align 16, !tbaa !25
-  %4608 = fcmp olt <2 x double> %4604, %4607
-  %4609 = select <2 x i1> %4608, <2 x double> %4604, <2 x double> %4607
-  %4610 = or disjoint i64 %4603, 1
-  %4611 = getelementptr inbounds nuw %struct.Piece, ptr %4597, i64 %4610, i32 35
-  %4612 = load <2 x double>, ptr %4611, align 16, !tbaa !25
-  %4613 = fcmp olt <2 x double> %4609, %4612
-  %4614 = select <2 x i1> %4613, <2 x double> %4609, <2 x double> %4612
-  %4615 = or disjoint i64 %4603, 2
-  %4616 = getelementptr inbounds nuw %struct.Piece, ptr %4597, i64 %4615, i32 35
-  %4617 = load <2 x double>, ptr %4616, align 16, !tbaa !25
-  %4618 = fcmp olt <2 x double> %4614, %4617
-  %4619 = select <2 x i1> %4618, <2 x double> %4614, <2 x double> %4617
-  %4620 = or disjoint i64 %4603, 3
-  %4621 = getelementptr inbounds nuw %struct.Piece, ptr %4597, i64 %4620, i32 35
-  %4622 = load <2 x double>, ptr %4621, align 16, !tbaa !25
-  %4623 = fcmp olt <2 x double> %4619, %4622
-  %4624 = select <2 x i1> %4623, <2 x double> %4619, <2 x double> %4622
-  %4625 = add nuw nsw i64 %4603, 4
-  %4626 = add i64 %4605, 4
-  %4627 = icmp eq i64 %4626, %4601
-  br i1 %4627, label %4628, label %4602, !llvm.loop !113
+4630:                                             ; preds = %4630, %4628
+  %4631 = phi i64 [ 0, %4628 ], [ %4653, %4630 ]
+  %4632 = phi <2 x double> [ splat (double 1.000000e+09), %4628 ], [ %4652, %4630 ]
+  %4633 = phi i64 [ 0, %4628 ], [ %4654, %4630 ]
+  %4634 = getelementptr inbounds nuw %struct.Piece, ptr %4625, i64 %4631, i32 35
+  %4635 = load <2 x double>, ptr %4634, align 16, !tbaa !25
+  %4636 = fcmp olt <2 x double> %4632, %4635
+  %4637 = select <2 x i1> %4636, <2 x double> %4632, <2 x double> %4635
+  %4638 = or disjoint i64 %4631, 1
+  %4639 = getelementptr inbounds nuw %struct.Piece, ptr %4625, i64 %4638, i32 35
+  %4640 = load <2 x double>, ptr %4639, align 16, !tbaa !25
+  %4641 = fcmp olt <2 x double> %4637, %4640
+  %4642 = select <2 x i1> %4641, <2 x double> %4637, <2 x double> %4640
+  %4643 = or disjoint i64 %4631, 2
+  %4644 = getelementptr inbounds nuw %struct.Piece, ptr %4625, i64 %4643, i32 35
+  %4645 = load <2 x double>, ptr %4644, align 16, !tbaa !25
+  %4646 = fcmp olt <2 x double> %4642, %4645
+  %4647 = select <2 x i1> %4646, <2 x double> %4642, <2 x double> %4645
+  %4648 = or disjoint i64 %4631, 3
+  %4649 = getelementptr inbounds nuw %struct.Piece, ptr %4625, i64 %4648, i32 35
+  %4650 = load <2 x double>, ptr %4649, align 16, !tbaa !25
+  %4651 = fcmp olt <2 x double> %4647, %4650
+  %4652 = select <2 x i1> %4651, <2 x double> %4647, <2 x double> %4650
+  %4653 = add nuw nsw i64 %4631, 4
+  %4654 = add i64 %4633, 4
+  %4655 = icmp eq i64 %4654, %4629
+  br i1 %4655, label %4656, label %4630, !llvm.loop !113
 
-4628:                                             ; preds = %4602, %4596
-  %4629 = phi <2 x double> [ poison, %4596 ], [ %4624, %4602 ]
-  %4630 = phi i64 [ 0, %4596 ], [ %4625, %4602 ]
-  %4631 = phi <2 x double> [ splat (double 1.000000e+09), %4596 ], [ %4624, %4602 ]
-  %4632 = icmp eq i64 %4598, 0
-  br i1 %4632, label %4644, label %4633
+4656:                                             ; preds = %4630, %4624
+  %4657 = phi <2 x double> [ poison, %4624 ], [ %4652, %4630 ]
+  %4658 = phi i64 [ 0, %4624 ], [ %4653, %4630 ]
+  %4659 = phi <2 x double> [ splat (double 1.000000e+09), %4624 ], [ %4652, %4630 ]
+  %4660 = icmp eq i64 %4626, 0
+  br i1 %4660, label %4672, label %4661
 
-4633:                                             ; preds = %4628, %4633
-  %4634 = phi i64 [ %4641, %4633 ], [ %4630, %4628 ]
-  %4635 = phi <2 x double> [ %4640, %4633 ], [ %4631, %4628 ]
-  %4636 = phi i64 [ %4642, %4633 ], [ 0, %4628 ]
-  %4637 = getelementptr inbounds nuw %struct.Piece, ptr %4597, i64 %4634, i32 35
-  %4638 = load <2 x double>, ptr %4637, align 16, !tbaa !25
-  %4639 = fcmp olt <2 x double> %4635, %4638
-  %4640 = select <2 x i1> %4639, <2 x double> %4635, <2 x double> %4638
-  %4641 = add nuw nsw i64 %4634, 1
-  %4642 = add i64 %4636, 1
-  %4643 = icmp eq i64 %4642, %4598
-  br i1 %4643, label %4644, label %4633, !llvm.loop !140
+4661:                                             ; preds = %4656, %4661
+  %4662 = phi i64 [ %4669, %4661 ], [ %4658, %4656 ]
+  %4663 = phi <2 x double> [ %4668, %4661 ], [ %4659, %4656 ]
+  %4664 = phi i64 [ %4670, %4661 ], [ 0, %4656 ]
+  %4665 = getelementptr inbounds nuw %struct.Piece, ptr %4625, i64 %4662, i32 35
+  %4666 = load <2 x double>, ptr %4665, align 16, !tbaa !25
+  %4667 = fcmp olt <2 x double> %4663, %4666
+  %4668 = select <2 x i1> %4667, <2 x double> %4663, <2 x double> %4666
+  %4669 = add nuw nsw i64 %4662, 1
+  %4670 = add i64 %4664, 1
+  %4671 = icmp eq i64 %4670, %4626
+  br i1 %4671, label %4672, label %4661, !llvm.loop !140
 
-4644:                                             ; preds = %4628, %4633, %4586
-  %4645 = phi <2 x double> [ splat (double 1.000000e+09), %4586 ], [ %4629, %4628 ], [ %4640, %4633 ]
-  %4646 = load <2 x double>, ptr %215, align 16, !tbaa !25
-  %4647 = select <2 x i1> %3546, <2 x double> %4646, <2 x double> %4645
-  store <2 x double> %4647, ptr %215, align 16, !tbaa !25
-  %4648 = load <2 x double>, ptr %216, align 16, !tbaa !25
-  %4649 = fcmp une <2 x double> %4648, zeroinitializer
-  %4650 = load <2 x double>, ptr %182, align 16, !tbaa !25
-  %4651 = load <2 x double>, ptr %173, align 16, !tbaa !25
-  %4652 = fsub <2 x double> %4650, %4651
-  %4653 = fcmp une <2 x double> %4648, splat (double 1.000000e+00)
-  %4654 = load <2 x double>, ptr %162, align 16, !tbaa !25
-  %4655 = load <2 x double>, ptr %217, align 16, !tbaa !25
-  %4656 = fsub <2 x double> %4654, %4655
-  %4657 = select <2 x i1> %4653, <2 x double> splat (double -1.000000e+00), <2 x double> %4656
-  %4658 = fcmp une <2 x double> %4648, splat (double 2.000000e+00)
-  %4659 = fsub <2 x double> %4647, %4655
-  %4660 = select <2 x i1> %4658, <2 x double> %4657, <2 x double> %4659
-  %4661 = fcmp une <2 x double> %4648, splat (double 3.000000e+00)
-  %4662 = fsub <2 x double> %4652, %4655
-  %4663 = select <2 x i1> %4661, <2 x double> %4660, <2 x double> %4662
-  %4664 = fcmp une <2 x double> %4648, splat (double 4.000000e+00)
-  %4665 = fsub <2 x double> %4655, %4652
-  %4666 = select <2 x i1> %4664, <2 x double> %4663, <2 x double> %4665
-  %4667 = fcmp oge <2 x double> %4666, splat (double 0xBEB0C6F7A0B5ED8D)
-  %4668 = select <2 x i1> %4667, <2 x i1> %4649, <2 x i1> zeroinitializer
-  %4669 = select <2 x i1> %4668, <2 x i64> %3486, <2 x i64> zeroinitializer
-  %4670 = xor <2 x i64> %4669, splat (i64 -1)
-  %4671 = and <2 x i64> %4593, %4670
-  %4672 = load <2 x double>, ptr %138, align 16, !tbaa !25
-  %4673 = icmp ne <2 x i64> %4671, zeroinitializer
-  %4674 = select <2 x i1> %4649, <2 x i1> %4673, <2 x i1> zeroinitializer
-  %4675 = select <2 x i1> %4674, <2 x double> splat (double 2.000000e+00), <2 x double> %4672
-  store <2 x double> %4675, ptr %138, align 16, !tbaa !25
-  %4676 = or <2 x i64> %4669, %4593
-  %4677 = load <2 x double>, ptr %220, align 16, !tbaa !25
-  %4678 = fadd <2 x double> %4677, splat (double 1.000000e+00)
-  %4679 = icmp eq <2 x i64> %4676, zeroinitializer
-  %4680 = select <2 x i1> %4679, <2 x double> %4677, <2 x double> %4678
-  store <2 x double> %4680, ptr %220, align 16, !tbaa !25
-  %4681 = xor <2 x i64> %4676, %3486
-  %4682 = load <2 x double>, ptr %164, align 16, !tbaa !25
-  %4683 = fcmp oeq <2 x double> %4682, zeroinitializer
-  %4684 = load <2 x double>, ptr %196, align 16, !tbaa !25
-  %4685 = fcmp oeq <2 x double> %4684, zeroinitializer
-  %4686 = select <2 x i1> %4685, <2 x i1> %4683, <2 x i1> zeroinitializer
-  %4687 = select <2 x i1> %4686, <2 x i64> %4681, <2 x i64> zeroinitializer
-  %4688 = load <2 x double>, ptr %214, align 16, !tbaa !25
-  %4689 = fmul <2 x double> %4688, splat (double 5.000000e-01)
-  %4690 = load <2 x double>, ptr %197, align 16, !tbaa !25
-  %4691 = fadd <2 x double> %4690, %4689
-  %4692 = fadd <2 x double> %4691, splat (double -1.000000e-03)
-  %4693 = fcmp ult <2 x double> %4654, %4692
-  %4694 = fsub <2 x double> %4690, %4689
-  %4695 = fadd <2 x double> %4694, splat (double 1.000000e-03)
-  %4696 = fcmp ole <2 x double> %4654, %4695
-  %4697 = load <2 x i64>, ptr %199, align 16, !tbaa !25
-  %4698 = select <2 x i1> %4696, <2 x i64> splat (i64 -1), <2 x i64> %4697
-  %4699 = select <2 x i1> %4693, <2 x i64> %4698, <2 x i64> zeroinitializer
-  %4700 = xor <2 x i64> %4699, %4697
-  %4701 = and <2 x i64> %4700, %4687
-  %4702 = and <2 x i64> %4699, %4687
-  %4703 = xor <2 x i64> %4687, splat (i64 -1)
-  %4704 = and <2 x i64> %4697, %4703
-  %4705 = or disjoint <2 x i64> %4702, %4704
-  store <2 x i64> %4705, ptr %199, align 16, !tbaa !25
-  %4706 = load <2 x i64>, ptr %157, align 16, !tbaa !25
-  %4707 = or <2 x i64> %4701, %4706
-  store <2 x i64> %4707, ptr %157, align 16, !tbaa !25
-  %4708 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4676)
-  %4709 = icmp eq i64 %4708, 0
-  br i1 %4709, label %4720, label %4710
-
-4710:                                             ; preds = %4644
-  %4711 = extractelement <2 x i64> %4676, i64 0
-  %4712 = icmp eq i64 %4711, 0
-  br i1 %4712, label %4714, label %4713
-
-4713:                                             ; preds = %4710
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 16 dereferenceable(1520) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #7
-  br label %4714
-
-4714:                                             ; preds = %4713, %4710
-  %4715 = extractelement <2 x i64> %4676, i64 1
-  %4716 = icmp eq i64 %4715, 0
-  br i1 %4716, label %4718, label %4717
-
-4717:                                             ; preds = %4714
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 16 dereferenceable(1520) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #7
-  br label %4718
-
-4718:                                             ; preds = %4717, %4714
-  %4719 = load <2 x double>, ptr %138, align 16, !tbaa !25
-  br label %4720
-
-4720:                                             ; preds = %4718, %4644
-  %4721 = phi <2 x double> [ %4719, %4718 ], [ %4675, %4644 ]
-  %4722 = load <2 x double>, ptr %135, align 16, !tbaa !25
-  %4723 = load <2 x double>, ptr %228, align 16, !tbaa !25
-  %4724 = fadd <2 x double> %4723, splat (double -1.000000e+00)
-  %4725 = fcmp oge <2 x double> %4722, %4724
-  %4726 = select <2 x i1> %4725, <2 x i64> %3486, <2 x i64> zeroinitializer
-  %4727 = icmp eq <2 x i64> %4726, zeroinitializer
-  %4728 = select <2 x i1> %4727, <2 x double> %4721, <2 x double> splat (double 1.000000e+00)
-  store <2 x double> %4728, ptr %138, align 16, !tbaa !25
-  %4729 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4726)
-  %4730 = icmp eq i64 %4729, 0
-  br i1 %4730, label %525, label %4731
-
-4731:                                             ; preds = %4720
-  %4732 = extractelement <2 x i64> %4726, i64 0
-  %4733 = icmp eq i64 %4732, 0
-  br i1 %4733, label %4735, label %4734
-
-4734:                                             ; preds = %4731
-  store double 1.000000e+00, ptr %130, align 8, !tbaa !41
-  br label %4735
-
-4735:                                             ; preds = %4734, %4731
-  %4736 = extractelement <2 x i64> %4726, i64 1
+4672:                                             ; preds = %4656, %4661, %4614
+  %4673 = phi <2 x double> [ splat (double 1.000000e+09), %4614 ], [ %4657, %4656 ], [ %4668, %4661 ]
+  %4674 = load <2 x double>, ptr %216, align 16, !tbaa !25
+  %4675 = select <2 x i1> %3574, <2 x double> %4674, <2 x double> %4673
+  store <2 x double> %4675, ptr %216, align 16, !tbaa !25
+  %4676 = load <2 x double>, ptr %217, align 16, !tbaa !25
+  %4677 = fcmp une <2 x double> %4676, zeroinitializer
+  %4678 = load <2 x double>, ptr %189, align 16, !tbaa !25
+  %4679 = load <2 x double>, ptr %180, align 16, !tbaa !25
+  %4680 = fsub <2 x double> %4678, %4679
+  %4681 = fcmp une <2 x double> %4676, splat (double 1.000000e+00)
+  %4682 = load <2 x double>, ptr %163, align 16, !tbaa !25
+  %4683 = load <2 x double>, ptr %218, align 16, !tbaa !25
+  %4684 = fsub <2 x double> %4682, %4683
+  %4685 = select <2 x i1> %4681, <2 x double> splat (double -1.000000e+00), <2 x double> %4684
+  %4686 = fcmp une <2 x double> %4676, splat (double 2.000000e+00)
+  %4687 = fsub <2 x double> %4675, %4683
+  %4688 = select <2 x i1> %4686, <2 x double> %4685, <2 x double> %4687
+  %4689 = fcmp une <2 x double> %4676, splat (double 3.000000e+00)
+  %4690 = fsub <2 x double> %4680, %4683
+  %4691 = select <2 x i1> %4689, <2 x double> %4688, <2 x double> %4690
+  %4692 = fcmp une <2 x double> %4676, splat (double 4.000000e+00)
+  %4693 = fsub <2 x double> %4683, %4680
+  %4694 = select <2 x i1> %4692, <2 x double> %4691, <2 x double> %4693
+  %4695 = fcmp oge <2 x double> %4694, splat (double 0xBEB0C6F7A0B5ED8D)
+  %4696 = select <2 x i1> %4695, <2 x i1> %4677, <2 x i1> zeroinitializer
+  %4697 = select <2 x i1> %4696, <2 x i64> %3514, <2 x i64> zeroinitializer
+  %4698 = xor <2 x i64> %4697, splat (i64 -1)
+  %4699 = and <2 x i64> %4621, %4698
+  %4700 = load <2 x double>, ptr %138, align 16, !tbaa !25
+  %4701 = icmp ne <2 x i64> %4699, zeroinitializer
+  %4702 = select <2 x i1> %4677, <2 x i1> %4701, <2 x i1> zeroinitializer
+  %4703 = select <2 x i1> %4702, <2 x double> splat (double 2.000000e+00), <2 x double> %4700
+  store <2 x double> %4703, ptr %138, align 16, !tbaa !25
+  %4704 = or <2 x i64> %4697, %4621
+  %4705 = load <2 x double>, ptr %221, align 16, !tbaa !25
+  %4706 = fadd <2 x double> %4705, splat (double 1.000000e+00)
+  %4707 = icmp eq <2 x i64> %4704, zeroinitializer
+  %4708 = select <2 x i1> %4707, <2 x double> %4705, <2 x double> %4706
+  store <2 x double> %4708, ptr %221, align 16, !tbaa !25
+  %4709 = xor <2 x i64> %4704, %3514
+  %4710 = load <2 x double>, ptr %172, align 16, !tbaa !25
+  %4711 = fcmp oeq <2 x double> %4710, zeroinitializer
+  %4712 = load <2 x double>, ptr %171, align 16, !tbaa !25
+  %4713 = fcmp oeq <2 x double> %4712, zeroinitializer
+  %4714 = select <2 x i1> %4713, <2 x i1> %4711, <2 x i1> zeroinitializer
+  %4715 = select <2 x i1> %4714, <2 x i64> %4709, <2 x i64> zeroinitializer
+  %4716 = load <2 x double>, ptr %215, align 16, !tbaa !25
+  %4717 = fmul <2 x double> %4716, splat (double 5.000000e-01)
+  %4718 = load <2 x double>, ptr %203, align 16, !tbaa !25
+  %4719 = fadd <2 x double> %4718, %4717
+  %4720 = fadd <2 x double> %4719, splat (double -1.000000e-03)
+  %4721 = fcmp ult <2 x double> %4682, %4720
+  %4722 = fsub <2 x double> %4718, %4717
+  %4723 = fadd <2 x double> %4722, splat (double 1.000000e-03)
+  %4724 = fcmp ole <2 x double> %4682, %4723
+  %4725 = load <2 x i64>, ptr %165, align 16, !tbaa !25
+  %4726 = select <2 x i1> %4724, <2 x i64> splat (i64 -1), <2 x i64> %4725
+  %4727 = select <2 x i1> %4721, <2 x i64> %4726, <2 x i64> zeroinitializer
+  %4728 = xor <2 x i64> %4727, %4725
+  %4729 = and <2 x i64> %4728, %4715
+  %4730 = and <2 x i64> %4727, %4715
+  %4731 = xor <2 x i64> %4715, splat (i64 -1)
+  %4732 = and <2 x i64> %4725, %4731
+  %4733 = or disjoint <2 x i64> %4730, %4732
+  store <2 x i64> %4733, ptr %165, align 16, !tbaa !25
+  %4734 = load <2 x i64>, ptr %158, align 16, !tbaa !25
+  %4735 = or <2 x i64> %4729, %4734
+  store <2 x i64> %4735, ptr %158, align 16, !tbaa !25
+  %4736 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4704)
   %4737 = icmp eq i64 %4736, 0
-  br i1 %4737, label %525, label %4738
+  br i1 %4737, label %4748, label %4738
 
-4738:                                             ; preds = %4735
-  store double 1.000000e+00, ptr %262, align 8, !tbaa !41
-  br label %525
+4738:                                             ; preds = %4672
+  %4739 = extractelement <2 x i64> %4704, i64 0
+  %4740 = icmp eq i64 %4739, 0
+  br i1 %4740, label %4742, label %4741
 
-4739:                                             ; preds = %525, %530, %121
-  %4740 = phi i64 [ 0, %121 ], [ 1, %530 ], [ 0, %525 ]
-  ret i64 %4740
+4741:                                             ; preds = %4738
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 16 dereferenceable(1536) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #7
+  br label %4742
+
+4742:                                             ; preds = %4741, %4738
+  %4743 = extractelement <2 x i64> %4704, i64 1
+  %4744 = icmp eq i64 %4743, 0
+  br i1 %4744, label %4746, label %4745
+
+4745:                                             ; preds = %4742
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 16 dereferenceable(1536) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #7
+  br label %4746
+
+4746:                                             ; preds = %4745, %4742
+  %4747 = load <2 x double>, ptr %138, align 16, !tbaa !25
+  br label %4748
+
+4748:                                             ; preds = %4746, %4672
+  %4749 = phi <2 x double> [ %4747, %4746 ], [ %4703, %4672 ]
+  %4750 = load <2 x double>, ptr %135, align 16, !tbaa !25
+  %4751 = load <2 x double>, ptr %229, align 16, !tbaa !25
+  %4752 = fadd <2 x double> %4751, splat (double -1.000000e+00)
+  %4753 = fcmp oge <2 x double> %4750, %4752
+  %4754 = select <2 x i1> %4753, <2 x i64> %3514, <2 x i64> zeroinitializer
+  %4755 = icmp eq <2 x i64> %4754, zeroinitializer
+  %4756 = select <2 x i1> %4755, <2 x double> %4749, <2 x double> splat (double 1.000000e+00)
+  store <2 x double> %4756, ptr %138, align 16, !tbaa !25
+  %4757 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4754)
+  %4758 = icmp eq i64 %4757, 0
+  br i1 %4758, label %526, label %4759
+
+4759:                                             ; preds = %4748
+  %4760 = extractelement <2 x i64> %4754, i64 0
+  %4761 = icmp eq i64 %4760, 0
+  br i1 %4761, label %4763, label %4762
+
+4762:                                             ; preds = %4759
+  store double 1.000000e+00, ptr %130, align 8, !tbaa !41
+  br label %4763
+
+4763:                                             ; preds = %4762, %4759
+  %4764 = extractelement <2 x i64> %4754, i64 1
+  %4765 = icmp eq i64 %4764, 0
+  br i1 %4765, label %526, label %4766
+
+4766:                                             ; preds = %4763
+  store double 1.000000e+00, ptr %263, align 8, !tbaa !41
+  br label %526
+
+4767:                                             ; preds = %526, %531, %121
+  %4768 = phi i64 [ 0, %121 ], [ 1, %531 ], [ 0, %526 ]
+  ret i64 %4768
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
-define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 16 dereferenceable(1520) %0, ptr nocapture noundef nonnull align 8 dereferenceable(216) %1, i32 noundef range(i32 0, 2) %2) unnamed_addr #2 {
+define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 16 dereferenceable(1536) %0, ptr nocapture noundef nonnull align 8 dereferenceable(216) %1, i32 noundef range(i32 0, 2) %2) unnamed_addr #2 {
   %4 = alloca <2 x i64>, align 16
   %5 = getelementptr inbounds nuw i8, ptr %0, i64 608
   %6 = load i64, ptr %5, align 16, !tbaa !26
   %7 = add nsw i64 %6, 1
   store i64 %7, ptr %5, align 16, !tbaa !26
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 16 dereferenceable(1520) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %2, i64 noundef %6) #7
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 16 dereferenceable(1536) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %2, i64 noundef %6) #7
   call void @llvm.lifetime.start.p0(i64 16, ptr nonnull %4) #8
   store <2 x i64> zeroinitializer, ptr %4, align 16, !tbaa !25
   %8 = zext nneg i32 %2 to i64
   %9 = getelementptr inbounds nuw i64, ptr %4, i64 %8
   store i64 -1, ptr %9, align 8, !tbaa !29
   %10 = load <2 x i64>, ptr %4, align 16, !tbaa !25
-  %11 = getelementptr inbounds nuw i8, ptr %0, i64 1504
+  %11 = getelementptr inbounds nuw i8, ptr %0, i64 1520
   %12 = load ptr, ptr %11, align 16, !tbaa !37
   %13 = getelementptr inbounds nuw i8, ptr %0, i64 976
   %14 = load <2 x double>, ptr %13, align 16, !tbaa !25
@@ -5713,7 +5742,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   br i1 %27, label %28, label %30
 
 28:                                               ; preds = %3
-  %29 = getelementptr inbounds nuw i8, ptr %0, i64 1512
+  %29 = getelementptr inbounds nuw i8, ptr %0, i64 1528
   br label %35
 
 30:                                               ; preds = %35, %3
@@ -5758,7 +5787,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
 
 60:                                               ; preds = %45
   %61 = getelementptr inbounds nuw i8, ptr %31, i64 48
-  %62 = getelementptr inbounds nuw i8, ptr %0, i64 1512
+  %62 = getelementptr inbounds nuw i8, ptr %0, i64 1528
   %63 = getelementptr inbounds nuw i8, ptr %0, i64 584
   %64 = getelementptr inbounds nuw i8, ptr %0, i64 592
   br label %65
@@ -5887,15 +5916,15 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   br i1 %175, label %65, label %176, !llvm.loop !132
 
 176:                                              ; preds = %65, %45, %30
-  %177 = getelementptr inbounds nuw i8, ptr %0, i64 1424
+  %177 = getelementptr inbounds nuw i8, ptr %0, i64 1440
   %178 = getelementptr inbounds nuw i8, ptr %1, i64 56
-  %179 = getelementptr inbounds nuw i8, ptr %0, i64 1408
+  %179 = getelementptr inbounds nuw i8, ptr %0, i64 1424
   %180 = getelementptr inbounds nuw i8, ptr %1, i64 168
   %181 = load ptr, ptr %180, align 8
   %182 = getelementptr inbounds nuw i8, ptr %1, i64 184
   %183 = getelementptr inbounds nuw i8, ptr %1, i64 160
   %184 = getelementptr inbounds nuw i8, ptr %1, i64 48
-  %185 = getelementptr inbounds nuw i8, ptr %0, i64 1472
+  %185 = getelementptr inbounds nuw i8, ptr %0, i64 1488
   %186 = load ptr, ptr %11, align 16
   %187 = extractelement <2 x i64> %10, i64 0
   %188 = icmp eq i64 %187, 0
@@ -5998,19 +6027,19 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   br i1 %255, label %325, label %256
 
 256:                                              ; preds = %253
-  %257 = getelementptr inbounds nuw i8, ptr %0, i64 1432
+  %257 = getelementptr inbounds nuw i8, ptr %0, i64 1448
   %258 = load i64, ptr %257, align 8, !tbaa !29
   %259 = load i64, ptr %178, align 8, !tbaa !133
   %260 = icmp eq i64 %258, %259
   br i1 %260, label %264, label %261
 
 261:                                              ; preds = %256
-  %262 = getelementptr inbounds nuw i8, ptr %0, i64 1480
+  %262 = getelementptr inbounds nuw i8, ptr %0, i64 1496
   %263 = load ptr, ptr %262, align 8, !tbaa !134
   br label %278
 
 264:                                              ; preds = %256
-  %265 = getelementptr inbounds nuw i8, ptr %0, i64 1416
+  %265 = getelementptr inbounds nuw i8, ptr %0, i64 1432
   %266 = load i64, ptr %265, align 8, !tbaa !29
   %267 = load i64, ptr %182, align 8, !tbaa !40
   %268 = getelementptr inbounds i64, ptr %181, i64 %267
@@ -6024,7 +6053,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %274 = load i64, ptr %184, align 8, !tbaa !15
   %275 = mul nsw i64 %273, %274
   %276 = getelementptr inbounds double, ptr %269, i64 %275
-  %277 = getelementptr inbounds nuw i8, ptr %0, i64 1480
+  %277 = getelementptr inbounds nuw i8, ptr %0, i64 1496
   store ptr %276, ptr %277, align 8, !tbaa !134
   br label %278
 
@@ -6099,17 +6128,17 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
-define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 16 dereferenceable(1520) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 0, 2) %2, i64 noundef %3) unnamed_addr #3 {
-  %5 = getelementptr inbounds nuw i8, ptr %0, i64 1408
+define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 16 dereferenceable(1536) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 0, 2) %2, i64 noundef %3) unnamed_addr #3 {
+  %5 = getelementptr inbounds nuw i8, ptr %0, i64 1424
   %6 = zext nneg i32 %2 to i64
   %7 = getelementptr inbounds nuw [2 x i64], ptr %5, i64 0, i64 %6
   store i64 %3, ptr %7, align 8, !tbaa !29
   %8 = getelementptr inbounds nuw i8, ptr %1, i64 56
   %9 = load i64, ptr %8, align 8, !tbaa !133
-  %10 = getelementptr inbounds nuw i8, ptr %0, i64 1424
+  %10 = getelementptr inbounds nuw i8, ptr %0, i64 1440
   %11 = getelementptr inbounds nuw [2 x i64], ptr %10, i64 0, i64 %6
   store i64 %9, ptr %11, align 8, !tbaa !29
-  %12 = getelementptr inbounds nuw i8, ptr %0, i64 1440
+  %12 = getelementptr inbounds nuw i8, ptr %0, i64 1456
   %13 = shl nuw nsw i32 %2, 1
   %14 = or disjoint i32 %13, 1
   %15 = zext nneg i32 %14 to i64
@@ -6118,7 +6147,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %17 = zext nneg i32 %13 to i64
   %18 = getelementptr inbounds nuw [4 x i64], ptr %12, i64 0, i64 %17
   store i64 0, ptr %18, align 16, !tbaa !29
-  %19 = getelementptr inbounds nuw i8, ptr %0, i64 1488
+  %19 = getelementptr inbounds nuw i8, ptr %0, i64 1504
   %20 = getelementptr inbounds nuw [2 x double], ptr %19, i64 0, i64 %6
   store double 0.000000e+00, ptr %20, align 8, !tbaa !41
   %21 = getelementptr inbounds nuw i8, ptr %1, i64 80
@@ -6135,7 +6164,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   br i1 %29, label %30, label %60
 
 30:                                               ; preds = %26
-  %31 = getelementptr inbounds nuw i8, ptr %0, i64 1512
+  %31 = getelementptr inbounds nuw i8, ptr %0, i64 1528
   %32 = load ptr, ptr %31, align 8, !tbaa !27
   %33 = getelementptr inbounds nuw i8, ptr %0, i64 584
   %34 = getelementptr inbounds nuw i8, ptr %0, i64 592
@@ -6145,7 +6174,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %38 = load ptr, ptr %37, align 8, !tbaa !145
   %39 = getelementptr inbounds nuw i8, ptr %1, i64 104
   %40 = load ptr, ptr %39, align 8, !tbaa !146
-  br label %151
+  br label %153
 
 41:                                               ; preds = %41, %4
   %42 = phi i64 [ 0, %4 ], [ %58, %41 ]
@@ -6172,7 +6201,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %59 = icmp eq i64 %58, 36
   br i1 %59, label %26, label %41, !llvm.loop !147
 
-60:                                               ; preds = %530, %26
+60:                                               ; preds = %532, %26
   %61 = getelementptr inbounds nuw i8, ptr %0, i64 640
   %62 = getelementptr inbounds nuw i8, ptr %0, i64 736
   %63 = getelementptr inbounds nuw i8, ptr %0, i64 832
@@ -6270,602 +6299,605 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %130 = getelementptr inbounds nuw i8, ptr %0, i64 1280
   %131 = getelementptr inbounds nuw i8, ptr %0, i64 1312
   %132 = getelementptr inbounds nuw i8, ptr %0, i64 1328
-  %133 = getelementptr inbounds nuw double, ptr %123, i64 %6
-  store double 0.000000e+00, ptr %133, align 8, !tbaa !41
-  %134 = getelementptr inbounds nuw double, ptr %124, i64 %6
+  %133 = getelementptr inbounds nuw i8, ptr %0, i64 1344
+  %134 = getelementptr inbounds nuw double, ptr %123, i64 %6
   store double 0.000000e+00, ptr %134, align 8, !tbaa !41
-  %135 = getelementptr inbounds nuw double, ptr %125, i64 %6
+  %135 = getelementptr inbounds nuw double, ptr %124, i64 %6
   store double 0.000000e+00, ptr %135, align 8, !tbaa !41
-  %136 = getelementptr inbounds nuw double, ptr %126, i64 %6
+  %136 = getelementptr inbounds nuw double, ptr %125, i64 %6
   store double 0.000000e+00, ptr %136, align 8, !tbaa !41
-  %137 = getelementptr inbounds nuw double, ptr %127, i64 %6
+  %137 = getelementptr inbounds nuw double, ptr %126, i64 %6
   store double 0.000000e+00, ptr %137, align 8, !tbaa !41
-  %138 = getelementptr inbounds nuw double, ptr %128, i64 %6
+  %138 = getelementptr inbounds nuw double, ptr %127, i64 %6
   store double 0.000000e+00, ptr %138, align 8, !tbaa !41
-  %139 = getelementptr inbounds nuw double, ptr %129, i64 %6
+  %139 = getelementptr inbounds nuw double, ptr %128, i64 %6
   store double 0.000000e+00, ptr %139, align 8, !tbaa !41
-  %140 = getelementptr inbounds nuw double, ptr %130, i64 %6
+  %140 = getelementptr inbounds nuw double, ptr %129, i64 %6
   store double 0.000000e+00, ptr %140, align 8, !tbaa !41
-  %141 = getelementptr inbounds nuw double, ptr %131, i64 %6
+  %141 = getelementptr inbounds nuw double, ptr %130, i64 %6
   store double 0.000000e+00, ptr %141, align 8, !tbaa !41
-  %142 = getelementptr inbounds nuw double, ptr %132, i64 %6
+  %142 = getelementptr inbounds nuw double, ptr %131, i64 %6
   store double 0.000000e+00, ptr %142, align 8, !tbaa !41
-  %143 = getelementptr inbounds nuw i8, ptr %0, i64 1376
-  %144 = getelementptr inbounds nuw i64, ptr %143, i64 %6
-  store i64 0, ptr %144, align 8, !tbaa !29
+  %143 = getelementptr inbounds nuw double, ptr %132, i64 %6
+  store double 0.000000e+00, ptr %143, align 8, !tbaa !41
+  %144 = getelementptr inbounds nuw double, ptr %133, i64 %6
+  store double 0.000000e+00, ptr %144, align 8, !tbaa !41
   %145 = getelementptr inbounds nuw i8, ptr %0, i64 1392
   %146 = getelementptr inbounds nuw i64, ptr %145, i64 %6
-  store i64 -1, ptr %146, align 8, !tbaa !29
-  %147 = getelementptr inbounds nuw i8, ptr %0, i64 1360
+  store i64 0, ptr %146, align 8, !tbaa !29
+  %147 = getelementptr inbounds nuw i8, ptr %0, i64 1408
   %148 = getelementptr inbounds nuw i64, ptr %147, i64 %6
   store i64 -1, ptr %148, align 8, !tbaa !29
-  %149 = getelementptr inbounds nuw i8, ptr %0, i64 1344
+  %149 = getelementptr inbounds nuw i8, ptr %0, i64 1376
   %150 = getelementptr inbounds nuw i64, ptr %149, i64 %6
   store i64 -1, ptr %150, align 8, !tbaa !29
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 16 dereferenceable(1520) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %2) #7
+  %151 = getelementptr inbounds nuw i8, ptr %0, i64 1360
+  %152 = getelementptr inbounds nuw i64, ptr %151, i64 %6
+  store i64 -1, ptr %152, align 8, !tbaa !29
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 16 dereferenceable(1536) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %2) #7
   ret void
 
-151:                                              ; preds = %30, %530
-  %152 = phi i64 [ %28, %30 ], [ %532, %530 ]
-  %153 = phi i64 [ 0, %30 ], [ %531, %530 ]
-  %154 = getelementptr inbounds nuw %struct.Piece, ptr %32, i64 %153
-  %155 = load i64, ptr %33, align 8, !tbaa !20
-  %156 = load i64, ptr %34, align 16, !tbaa !21
-  %157 = mul nsw i64 %152, %3
-  %158 = add nsw i64 %157, %153
-  %159 = getelementptr inbounds nuw i8, ptr %154, i64 1888
-  %160 = load i64, ptr %159, align 16, !tbaa !30
-  %161 = mul i64 %158, 368
-  %162 = getelementptr i8, ptr %36, i64 %161
-  %163 = getelementptr inbounds nuw double, ptr %154, i64 %6
-  br label %193
+153:                                              ; preds = %30, %532
+  %154 = phi i64 [ %28, %30 ], [ %534, %532 ]
+  %155 = phi i64 [ 0, %30 ], [ %533, %532 ]
+  %156 = getelementptr inbounds nuw %struct.Piece, ptr %32, i64 %155
+  %157 = load i64, ptr %33, align 8, !tbaa !20
+  %158 = load i64, ptr %34, align 16, !tbaa !21
+  %159 = mul nsw i64 %154, %3
+  %160 = add nsw i64 %159, %155
+  %161 = getelementptr inbounds nuw i8, ptr %156, i64 1888
+  %162 = load i64, ptr %161, align 16, !tbaa !30
+  %163 = mul i64 %160, 368
+  %164 = getelementptr i8, ptr %36, i64 %163
+  %165 = getelementptr inbounds nuw double, ptr %156, i64 %6
+  br label %195
 
-164:                                              ; preds = %193
-  %165 = icmp eq i64 %160, 0
-  %166 = getelementptr inbounds i64, ptr %40, i64 %158
-  %167 = load i64, ptr %166, align 8, !tbaa !29
-  %168 = mul nsw i64 %155, 3
-  %169 = add nsw i64 %155, 1
-  %170 = select i1 %165, i64 0, i64 2
-  %171 = shl i64 %169, %170
-  %172 = add nsw i64 %171, %168
-  %173 = mul nsw i64 %167, %172
-  %174 = getelementptr inbounds double, ptr %38, i64 %173
-  %175 = icmp sgt i64 %155, 0
-  br i1 %175, label %176, label %217
+166:                                              ; preds = %195
+  %167 = icmp eq i64 %162, 0
+  %168 = getelementptr inbounds i64, ptr %40, i64 %160
+  %169 = load i64, ptr %168, align 8, !tbaa !29
+  %170 = mul nsw i64 %157, 3
+  %171 = add nsw i64 %157, 1
+  %172 = select i1 %167, i64 0, i64 2
+  %173 = shl i64 %171, %172
+  %174 = add nsw i64 %173, %170
+  %175 = mul nsw i64 %169, %174
+  %176 = getelementptr inbounds double, ptr %38, i64 %175
+  %177 = icmp sgt i64 %157, 0
+  br i1 %177, label %178, label %219
 
-176:                                              ; preds = %164
-  %177 = getelementptr inbounds nuw i8, ptr %154, i64 1984
-  %178 = load ptr, ptr %177, align 16, !tbaa !66
-  %179 = getelementptr inbounds nuw double, ptr %178, i64 %6
-  %180 = getelementptr double, ptr %174, i64 %155
-  %181 = getelementptr inbounds nuw i8, ptr %154, i64 1992
-  %182 = load ptr, ptr %181, align 8, !tbaa !47
-  %183 = getelementptr inbounds nuw double, ptr %182, i64 %6
-  %184 = shl i64 %155, 4
-  %185 = getelementptr i8, ptr %174, i64 %184
-  %186 = getelementptr inbounds nuw i8, ptr %154, i64 2000
-  %187 = load ptr, ptr %186, align 16, !tbaa !117
-  %188 = getelementptr inbounds nuw double, ptr %187, i64 %6
-  %189 = and i64 %155, 1
-  %190 = icmp eq i64 %155, 1
-  br i1 %190, label %204, label %191
+178:                                              ; preds = %166
+  %179 = getelementptr inbounds nuw i8, ptr %156, i64 1984
+  %180 = load ptr, ptr %179, align 16, !tbaa !66
+  %181 = getelementptr inbounds nuw double, ptr %180, i64 %6
+  %182 = getelementptr double, ptr %176, i64 %157
+  %183 = getelementptr inbounds nuw i8, ptr %156, i64 1992
+  %184 = load ptr, ptr %183, align 8, !tbaa !47
+  %185 = getelementptr inbounds nuw double, ptr %184, i64 %6
+  %186 = shl i64 %157, 4
+  %187 = getelementptr i8, ptr %176, i64 %186
+  %188 = getelementptr inbounds nuw i8, ptr %156, i64 2000
+  %189 = load ptr, ptr %188, align 16, !tbaa !117
+  %190 = getelementptr inbounds nuw double, ptr %189, i64 %6
+  %191 = and i64 %157, 1
+  %192 = icmp eq i64 %157, 1
+  br i1 %192, label %206, label %193
 
-191:                                              ; preds = %176
-  %192 = and i64 %155, 9223372036854775806
-  br label %232
+193:                                              ; preds = %178
+  %194 = and i64 %157, 9223372036854775806
+  br label %234
 
-193:                                              ; preds = %193, %151
-  %194 = phi i64 [ 0, %151 ], [ %202, %193 ]
-  %195 = getelementptr double, ptr %162, i64 %194
-  %196 = load double, ptr %195, align 8, !tbaa !41
-  %197 = getelementptr inbounds nuw <2 x double>, ptr %163, i64 %194
-  store double %196, ptr %197, align 8, !tbaa !41
-  %198 = or disjoint i64 %194, 1
-  %199 = getelementptr double, ptr %162, i64 %198
-  %200 = load double, ptr %199, align 8, !tbaa !41
-  %201 = getelementptr inbounds nuw <2 x double>, ptr %163, i64 %198
-  store double %200, ptr %201, align 8, !tbaa !41
-  %202 = add nuw nsw i64 %194, 2
-  %203 = icmp eq i64 %202, 46
-  br i1 %203, label %164, label %193, !llvm.loop !148
+195:                                              ; preds = %195, %153
+  %196 = phi i64 [ 0, %153 ], [ %204, %195 ]
+  %197 = getelementptr double, ptr %164, i64 %196
+  %198 = load double, ptr %197, align 8, !tbaa !41
+  %199 = getelementptr inbounds nuw <2 x double>, ptr %165, i64 %196
+  store double %198, ptr %199, align 8, !tbaa !41
+  %200 = or disjoint i64 %196, 1
+  %201 = getelementptr double, ptr %164, i64 %200
+  %202 = load double, ptr %201, align 8, !tbaa !41
+  %203 = getelementptr inbounds nuw <2 x double>, ptr %165, i64 %200
+  store double %202, ptr %203, align 8, !tbaa !41
+  %204 = add nuw nsw i64 %196, 2
+  %205 = icmp eq i64 %204, 46
+  br i1 %205, label %166, label %195, !llvm.loop !148
 
-204:                                              ; preds = %232, %176
-  %205 = phi i64 [ 0, %176 ], [ %254, %232 ]
-  %206 = icmp eq i64 %189, 0
-  br i1 %206, label %217, label %207
+206:                                              ; preds = %234, %178
+  %207 = phi i64 [ 0, %178 ], [ %256, %234 ]
+  %208 = icmp eq i64 %191, 0
+  br i1 %208, label %219, label %209
 
-207:                                              ; preds = %204
-  %208 = getelementptr inbounds nuw double, ptr %174, i64 %205
-  %209 = load double, ptr %208, align 8, !tbaa !41
-  %210 = getelementptr inbounds nuw <2 x double>, ptr %179, i64 %205
-  store double %209, ptr %210, align 8, !tbaa !41
-  %211 = getelementptr double, ptr %180, i64 %205
-  %212 = load double, ptr %211, align 8, !tbaa !41
-  %213 = getelementptr inbounds nuw <2 x double>, ptr %183, i64 %205
-  store double %212, ptr %213, align 8, !tbaa !41
-  %214 = getelementptr double, ptr %185, i64 %205
-  %215 = load double, ptr %214, align 8, !tbaa !41
-  %216 = getelementptr inbounds nuw <2 x double>, ptr %188, i64 %205
-  store double %215, ptr %216, align 8, !tbaa !41
-  br label %217
+209:                                              ; preds = %206
+  %210 = getelementptr inbounds nuw double, ptr %176, i64 %207
+  %211 = load double, ptr %210, align 8, !tbaa !41
+  %212 = getelementptr inbounds nuw <2 x double>, ptr %181, i64 %207
+  store double %211, ptr %212, align 8, !tbaa !41
+  %213 = getelementptr double, ptr %182, i64 %207
+  %214 = load double, ptr %213, align 8, !tbaa !41
+  %215 = getelementptr inbounds nuw <2 x double>, ptr %185, i64 %207
+  store double %214, ptr %215, align 8, !tbaa !41
+  %216 = getelementptr double, ptr %187, i64 %207
+  %217 = load double, ptr %216, align 8, !tbaa !41
+  %218 = getelementptr inbounds nuw <2 x double>, ptr %190, i64 %207
+  store double %217, ptr %218, align 8, !tbaa !41
+  br label %219
 
-217:                                              ; preds = %207, %204, %164
-  %218 = getelementptr inbounds nuw i8, ptr %154, i64 240
-  %219 = getelementptr inbounds nuw double, ptr %218, i64 %6
-  %220 = load double, ptr %219, align 8, !tbaa !41
-  %221 = load double, ptr %163, align 8, !tbaa !41
-  %222 = icmp sgt i64 %171, 0
-  br i1 %222, label %223, label %269
+219:                                              ; preds = %209, %206, %166
+  %220 = getelementptr inbounds nuw i8, ptr %156, i64 240
+  %221 = getelementptr inbounds nuw double, ptr %220, i64 %6
+  %222 = load double, ptr %221, align 8, !tbaa !41
+  %223 = load double, ptr %165, align 8, !tbaa !41
+  %224 = icmp sgt i64 %173, 0
+  br i1 %224, label %225, label %271
 
-223:                                              ; preds = %217
-  %224 = getelementptr double, ptr %174, i64 %168
-  %225 = getelementptr inbounds nuw i8, ptr %154, i64 2008
-  %226 = load ptr, ptr %225, align 8, !tbaa !34
-  %227 = getelementptr inbounds nuw double, ptr %226, i64 %6
-  %228 = and i64 %171, 3
-  %229 = icmp ult i64 %171, 4
-  br i1 %229, label %257, label %230
+225:                                              ; preds = %219
+  %226 = getelementptr double, ptr %176, i64 %170
+  %227 = getelementptr inbounds nuw i8, ptr %156, i64 2008
+  %228 = load ptr, ptr %227, align 8, !tbaa !34
+  %229 = getelementptr inbounds nuw double, ptr %228, i64 %6
+  %230 = and i64 %173, 3
+  %231 = icmp ult i64 %173, 4
+  br i1 %231, label %259, label %232
 
-230:                                              ; preds = %223
-  %231 = and i64 %171, 9223372036854775804
-  br label %278
+232:                                              ; preds = %225
+  %233 = and i64 %173, 9223372036854775804
+  br label %280
 
-232:                                              ; preds = %232, %191
-  %233 = phi i64 [ 0, %191 ], [ %254, %232 ]
-  %234 = phi i64 [ 0, %191 ], [ %255, %232 ]
-  %235 = getelementptr inbounds nuw double, ptr %174, i64 %233
-  %236 = load double, ptr %235, align 8, !tbaa !41
-  %237 = getelementptr inbounds nuw <2 x double>, ptr %179, i64 %233
-  store double %236, ptr %237, align 8, !tbaa !41
-  %238 = getelementptr double, ptr %180, i64 %233
-  %239 = load double, ptr %238, align 8, !tbaa !41
-  %240 = getelementptr inbounds nuw <2 x double>, ptr %183, i64 %233
-  store double %239, ptr %240, align 8, !tbaa !41
-  %241 = getelementptr double, ptr %185, i64 %233
-  %242 = load double, ptr %241, align 8, !tbaa !41
-  %243 = getelementptr inbounds nuw <2 x double>, ptr %188, i64 %233
-  store double %242, ptr %243, align 8, !tbaa !41
-  %244 = or disjoint i64 %233, 1
-  %245 = getelementptr inbounds nuw double, ptr %174, i64 %244
-  %246 = load double, ptr %245, align 8, !tbaa !41
-  %247 = getelementptr inbounds nuw <2 x double>, ptr %179, i64 %244
-  store double %246, ptr %247, align 8, !tbaa !41
-  %248 = getelementptr double, ptr %180, i64 %244
-  %249 = load double, ptr %248, align 8, !tbaa !41
-  %250 = getelementptr inbounds nuw <2 x double>, ptr %183, i64 %244
-  store double %249, ptr %250, align 8, !tbaa !41
-  %251 = getelementptr double, ptr %185, i64 %244
-  %252 = load double, ptr %251, align 8, !tbaa !41
-  %253 = getelementptr inbounds nuw <2 x double>, ptr %188, i64 %244
-  store double %252, ptr %253, align 8, !tbaa !41
-  %254 = add nuw nsw i64 %233, 2
-  %255 = add i64 %234, 2
-  %256 = icmp eq i64 %255, %192
-  br i1 %256, label %204, label %232, !llvm.loop !149
+234:                                              ; preds = %234, %193
+  %235 = phi i64 [ 0, %193 ], [ %256, %234 ]
+  %236 = phi i64 [ 0, %193 ], [ %257, %234 ]
+  %237 = getelementptr inbounds nuw double, ptr %176, i64 %235
+  %238 = load double, ptr %237, align 8, !tbaa !41
+  %239 = getelementptr inbounds nuw <2 x double>, ptr %181, i64 %235
+  store double %238, ptr %239, align 8, !tbaa !41
+  %240 = getelementptr double, ptr %182, i64 %235
+  %241 = load double, ptr %240, align 8, !tbaa !41
+  %242 = getelementptr inbounds nuw <2 x double>, ptr %185, i64 %235
+  store double %241, ptr %242, align 8, !tbaa !41
+  %243 = getelementptr double, ptr %187, i64 %235
+  %244 = load double, ptr %243, align 8, !tbaa !41
+  %245 = getelementptr inbounds nuw <2 x double>, ptr %190, i64 %235
+  store double %244, ptr %245, align 8, !tbaa !41
+  %246 = or disjoint i64 %235, 1
+  %247 = getelementptr inbounds nuw double, ptr %176, i64 %246
+  %248 = load double, ptr %247, align 8, !tbaa !41
+  %249 = getelementptr inbounds nuw <2 x double>, ptr %181, i64 %246
+  store double %248, ptr %249, align 8, !tbaa !41
+  %250 = getelementptr double, ptr %182, i64 %246
+  %251 = load double, ptr %250, align 8, !tbaa !41
+  %252 = getelementptr inbounds nuw <2 x double>, ptr %185, i64 %246
+  store double %251, ptr %252, align 8, !tbaa !41
+  %253 = getelementptr double, ptr %187, i64 %246
+  %254 = load double, ptr %253, align 8, !tbaa !41
+  %255 = getelementptr inbounds nuw <2 x double>, ptr %190, i64 %246
+  store double %254, ptr %255, align 8, !tbaa !41
+  %256 = add nuw nsw i64 %235, 2
+  %257 = add i64 %236, 2
+  %258 = icmp eq i64 %257, %194
+  br i1 %258, label %206, label %234, !llvm.loop !149
 
-257:                                              ; preds = %278, %223
-  %258 = phi i64 [ 0, %223 ], [ %296, %278 ]
-  %259 = icmp eq i64 %228, 0
-  br i1 %259, label %269, label %260
+259:                                              ; preds = %280, %225
+  %260 = phi i64 [ 0, %225 ], [ %298, %280 ]
+  %261 = icmp eq i64 %230, 0
+  br i1 %261, label %271, label %262
 
-260:                                              ; preds = %257, %260
-  %261 = phi i64 [ %266, %260 ], [ %258, %257 ]
-  %262 = phi i64 [ %267, %260 ], [ 0, %257 ]
-  %263 = getelementptr double, ptr %224, i64 %261
-  %264 = load double, ptr %263, align 8, !tbaa !41
-  %265 = getelementptr inbounds nuw <2 x double>, ptr %227, i64 %261
-  store double %264, ptr %265, align 8, !tbaa !41
-  %266 = add nuw nsw i64 %261, 1
-  %267 = add i64 %262, 1
-  %268 = icmp eq i64 %267, %228
-  br i1 %268, label %269, label %260, !llvm.loop !150
+262:                                              ; preds = %259, %262
+  %263 = phi i64 [ %268, %262 ], [ %260, %259 ]
+  %264 = phi i64 [ %269, %262 ], [ 0, %259 ]
+  %265 = getelementptr double, ptr %226, i64 %263
+  %266 = load double, ptr %265, align 8, !tbaa !41
+  %267 = getelementptr inbounds nuw <2 x double>, ptr %229, i64 %263
+  store double %266, ptr %267, align 8, !tbaa !41
+  %268 = add nuw nsw i64 %263, 1
+  %269 = add i64 %264, 1
+  %270 = icmp eq i64 %269, %230
+  br i1 %270, label %271, label %262, !llvm.loop !150
 
-269:                                              ; preds = %257, %260, %217
-  %270 = icmp ne i64 %160, 0
-  %271 = icmp sgt i64 %155, -1
-  %272 = select i1 %270, i1 %271, i1 false
-  br i1 %272, label %273, label %299
+271:                                              ; preds = %259, %262, %219
+  %272 = icmp ne i64 %162, 0
+  %273 = icmp sgt i64 %157, -1
+  %274 = select i1 %272, i1 %273, i1 false
+  br i1 %274, label %275, label %301
 
-273:                                              ; preds = %269
-  %274 = fdiv double 1.000000e+00, %221
-  %275 = getelementptr inbounds nuw i8, ptr %154, i64 2008
-  %276 = load ptr, ptr %275, align 8, !tbaa !34
-  %277 = getelementptr inbounds nuw double, ptr %276, i64 %6
-  br label %418
+275:                                              ; preds = %271
+  %276 = fdiv double 1.000000e+00, %223
+  %277 = getelementptr inbounds nuw i8, ptr %156, i64 2008
+  %278 = load ptr, ptr %277, align 8, !tbaa !34
+  %279 = getelementptr inbounds nuw double, ptr %278, i64 %6
+  br label %420
 
-278:                                              ; preds = %278, %230
-  %279 = phi i64 [ 0, %230 ], [ %296, %278 ]
-  %280 = phi i64 [ 0, %230 ], [ %297, %278 ]
-  %281 = getelementptr double, ptr %224, i64 %279
-  %282 = load double, ptr %281, align 8, !tbaa !41
-  %283 = getelementptr inbounds nuw <2 x double>, ptr %227, i64 %279
-  store double %282, ptr %283, align 8, !tbaa !41
-  %284 = or disjoint i64 %279, 1
-  %285 = getelementptr double, ptr %224, i64 %284
-  %286 = load double, ptr %285, align 8, !tbaa !41
-  %287 = getelementptr inbounds nuw <2 x double>, ptr %227, i64 %284
-  store double %286, ptr %287, align 8, !tbaa !41
-  %288 = or disjoint i64 %279, 2
-  %289 = getelementptr double, ptr %224, i64 %288
-  %290 = load double, ptr %289, align 8, !tbaa !41
-  %291 = getelementptr inbounds nuw <2 x double>, ptr %227, i64 %288
-  store double %290, ptr %291, align 8, !tbaa !41
-  %292 = or disjoint i64 %279, 3
-  %293 = getelementptr double, ptr %224, i64 %292
-  %294 = load double, ptr %293, align 8, !tbaa !41
-  %295 = getelementptr inbounds nuw <2 x double>, ptr %227, i64 %292
-  store double %294, ptr %295, align 8, !tbaa !41
-  %296 = add nuw nsw i64 %279, 4
-  %297 = add i64 %280, 4
-  %298 = icmp eq i64 %297, %231
-  br i1 %298, label %257, label %278, !llvm.loop !151
+280:                                              ; preds = %280, %232
+  %281 = phi i64 [ 0, %232 ], [ %298, %280 ]
+  %282 = phi i64 [ 0, %232 ], [ %299, %280 ]
+  %283 = getelementptr double, ptr %226, i64 %281
+  %284 = load double, ptr %283, align 8, !tbaa !41
+  %285 = getelementptr inbounds nuw <2 x double>, ptr %229, i64 %281
+  store double %284, ptr %285, align 8, !tbaa !41
+  %286 = or disjoint i64 %281, 1
+  %287 = getelementptr double, ptr %226, i64 %286
+  %288 = load double, ptr %287, align 8, !tbaa !41
+  %289 = getelementptr inbounds nuw <2 x double>, ptr %229, i64 %286
+  store double %288, ptr %289, align 8, !tbaa !41
+  %290 = or disjoint i64 %281, 2
+  %291 = getelementptr double, ptr %226, i64 %290
+  %292 = load double, ptr %291, align 8, !tbaa !41
+  %293 = getelementptr inbounds nuw <2 x double>, ptr %229, i64 %290
+  store double %292, ptr %293, align 8, !tbaa !41
+  %294 = or disjoint i64 %281, 3
+  %295 = getelementptr double, ptr %226, i64 %294
+  %296 = load double, ptr %295, align 8, !tbaa !41
+  %297 = getelementptr inbounds nuw <2 x double>, ptr %229, i64 %294
+  store double %296, ptr %297, align 8, !tbaa !41
+  %298 = add nuw nsw i64 %281, 4
+  %299 = add i64 %282, 4
+  %300 = icmp eq i64 %299, %233
+  br i1 %300, label %259, label %280, !llvm.loop !151
 
-299:                                              ; preds = %418, %269
-  %300 = getelementptr inbounds nuw i8, ptr %154, i64 640
-  %301 = getelementptr inbounds nuw double, ptr %300, i64 %6
-  %302 = load double, ptr %301, align 8, !tbaa !41
-  %303 = getelementptr inbounds nuw i8, ptr %154, i64 656
-  %304 = getelementptr inbounds nuw double, ptr %303, i64 %6
-  %305 = load double, ptr %304, align 8, !tbaa !41
-  %306 = getelementptr inbounds nuw i8, ptr %154, i64 672
-  %307 = getelementptr inbounds nuw double, ptr %306, i64 %6
-  %308 = load double, ptr %307, align 8, !tbaa !41
-  %309 = getelementptr inbounds nuw i8, ptr %154, i64 688
-  %310 = getelementptr inbounds nuw double, ptr %309, i64 %6
-  %311 = load double, ptr %310, align 8, !tbaa !41
-  %312 = tail call double @llvm.fmuladd.f64(double %221, double %311, double %308)
-  %313 = tail call double @llvm.fmuladd.f64(double %221, double %312, double %305)
-  %314 = tail call double @llvm.fmuladd.f64(double %221, double %313, double %302)
-  %315 = getelementptr inbounds nuw i8, ptr %154, i64 208
-  %316 = getelementptr inbounds nuw double, ptr %315, i64 %6
-  %317 = load double, ptr %316, align 8, !tbaa !41
-  %318 = getelementptr inbounds nuw i8, ptr %154, i64 352
-  %319 = getelementptr inbounds nuw double, ptr %318, i64 %6
-  %320 = load double, ptr %319, align 8, !tbaa !41
-  %321 = getelementptr inbounds nuw i8, ptr %154, i64 384
-  %322 = getelementptr inbounds nuw double, ptr %321, i64 %6
-  %323 = load double, ptr %322, align 8, !tbaa !41
-  %324 = fsub double %320, %323
-  %325 = fmul double %317, %324
-  %326 = getelementptr inbounds nuw i8, ptr %154, i64 736
-  %327 = getelementptr inbounds nuw i8, ptr %154, i64 928
-  %328 = getelementptr inbounds nuw i8, ptr %154, i64 1120
-  %329 = getelementptr inbounds nuw i8, ptr %154, i64 224
-  %330 = getelementptr inbounds nuw double, ptr %329, i64 %6
-  %331 = getelementptr inbounds nuw i8, ptr %154, i64 256
+301:                                              ; preds = %420, %271
+  %302 = getelementptr inbounds nuw i8, ptr %156, i64 640
+  %303 = getelementptr inbounds nuw double, ptr %302, i64 %6
+  %304 = load double, ptr %303, align 8, !tbaa !41
+  %305 = getelementptr inbounds nuw i8, ptr %156, i64 656
+  %306 = getelementptr inbounds nuw double, ptr %305, i64 %6
+  %307 = load double, ptr %306, align 8, !tbaa !41
+  %308 = getelementptr inbounds nuw i8, ptr %156, i64 672
+  %309 = getelementptr inbounds nuw double, ptr %308, i64 %6
+  %310 = load double, ptr %309, align 8, !tbaa !41
+  %311 = getelementptr inbounds nuw i8, ptr %156, i64 688
+  %312 = getelementptr inbounds nuw double, ptr %311, i64 %6
+  %313 = load double, ptr %312, align 8, !tbaa !41
+  %314 = tail call double @llvm.fmuladd.f64(double %223, double %313, double %310)
+  %315 = tail call double @llvm.fmuladd.f64(double %223, double %314, double %307)
+  %316 = tail call double @llvm.fmuladd.f64(double %223, double %315, double %304)
+  %317 = getelementptr inbounds nuw i8, ptr %156, i64 208
+  %318 = getelementptr inbounds nuw double, ptr %317, i64 %6
+  %319 = load double, ptr %318, align 8, !tbaa !41
+  %320 = getelementptr inbounds nuw i8, ptr %156, i64 352
+  %321 = getelementptr inbounds nuw double, ptr %320, i64 %6
+  %322 = load double, ptr %321, align 8, !tbaa !41
+  %323 = getelementptr inbounds nuw i8, ptr %156, i64 384
+  %324 = getelementptr inbounds nuw double, ptr %323, i64 %6
+  %325 = load double, ptr %324, align 8, !tbaa !41
+  %326 = fsub double %322, %325
+  %327 = fmul double %319, %326
+  %328 = getelementptr inbounds nuw i8, ptr %156, i64 736
+  %329 = getelementptr inbounds nuw i8, ptr %156, i64 928
+  %330 = getelementptr inbounds nuw i8, ptr %156, i64 1120
+  %331 = getelementptr inbounds nuw i8, ptr %156, i64 224
   %332 = getelementptr inbounds nuw double, ptr %331, i64 %6
-  %333 = getelementptr inbounds nuw double, ptr %326, i64 %6
-  %334 = getelementptr inbounds nuw i8, ptr %333, i64 80
-  store double 0.000000e+00, ptr %334, align 8, !tbaa !41
-  %335 = getelementptr inbounds nuw i8, ptr %333, i64 96
-  store double 0.000000e+00, ptr %335, align 8, !tbaa !41
-  %336 = getelementptr inbounds nuw i8, ptr %333, i64 112
+  %333 = getelementptr inbounds nuw i8, ptr %156, i64 256
+  %334 = getelementptr inbounds nuw double, ptr %333, i64 %6
+  %335 = getelementptr inbounds nuw double, ptr %328, i64 %6
+  %336 = getelementptr inbounds nuw i8, ptr %335, i64 80
   store double 0.000000e+00, ptr %336, align 8, !tbaa !41
-  %337 = getelementptr inbounds nuw i8, ptr %333, i64 128
+  %337 = getelementptr inbounds nuw i8, ptr %335, i64 96
   store double 0.000000e+00, ptr %337, align 8, !tbaa !41
-  %338 = getelementptr inbounds nuw i8, ptr %333, i64 160
+  %338 = getelementptr inbounds nuw i8, ptr %335, i64 112
   store double 0.000000e+00, ptr %338, align 8, !tbaa !41
-  store double %221, ptr %333, align 8, !tbaa !41
-  %339 = getelementptr inbounds nuw i8, ptr %154, i64 752
-  %340 = getelementptr inbounds nuw double, ptr %339, i64 %6
-  store double %320, ptr %340, align 8, !tbaa !41
-  %341 = load double, ptr %330, align 8, !tbaa !41
-  %342 = getelementptr inbounds nuw i8, ptr %154, i64 768
-  %343 = getelementptr inbounds nuw double, ptr %342, i64 %6
-  store double %341, ptr %343, align 8, !tbaa !41
-  %344 = getelementptr inbounds nuw i8, ptr %154, i64 784
+  %339 = getelementptr inbounds nuw i8, ptr %335, i64 128
+  store double 0.000000e+00, ptr %339, align 8, !tbaa !41
+  %340 = getelementptr inbounds nuw i8, ptr %335, i64 160
+  store double 0.000000e+00, ptr %340, align 8, !tbaa !41
+  store double %223, ptr %335, align 8, !tbaa !41
+  %341 = getelementptr inbounds nuw i8, ptr %156, i64 752
+  %342 = getelementptr inbounds nuw double, ptr %341, i64 %6
+  store double %322, ptr %342, align 8, !tbaa !41
+  %343 = load double, ptr %332, align 8, !tbaa !41
+  %344 = getelementptr inbounds nuw i8, ptr %156, i64 768
   %345 = getelementptr inbounds nuw double, ptr %344, i64 %6
-  store double %325, ptr %345, align 8, !tbaa !41
-  %346 = getelementptr inbounds nuw i8, ptr %154, i64 880
+  store double %343, ptr %345, align 8, !tbaa !41
+  %346 = getelementptr inbounds nuw i8, ptr %156, i64 784
   %347 = getelementptr inbounds nuw double, ptr %346, i64 %6
-  store double %220, ptr %347, align 8, !tbaa !41
-  %348 = load double, ptr %332, align 8, !tbaa !41
-  %349 = getelementptr inbounds nuw i8, ptr %154, i64 800
-  %350 = getelementptr inbounds nuw double, ptr %349, i64 %6
-  store double %348, ptr %350, align 8, !tbaa !41
-  %351 = getelementptr inbounds nuw i8, ptr %154, i64 912
+  store double %327, ptr %347, align 8, !tbaa !41
+  %348 = getelementptr inbounds nuw i8, ptr %156, i64 880
+  %349 = getelementptr inbounds nuw double, ptr %348, i64 %6
+  store double %222, ptr %349, align 8, !tbaa !41
+  %350 = load double, ptr %334, align 8, !tbaa !41
+  %351 = getelementptr inbounds nuw i8, ptr %156, i64 800
   %352 = getelementptr inbounds nuw double, ptr %351, i64 %6
-  store double %314, ptr %352, align 8, !tbaa !41
-  %353 = getelementptr inbounds nuw double, ptr %327, i64 %6
-  %354 = getelementptr inbounds nuw i8, ptr %353, i64 80
-  store double 0.000000e+00, ptr %354, align 8, !tbaa !41
-  %355 = getelementptr inbounds nuw i8, ptr %353, i64 96
-  store double 0.000000e+00, ptr %355, align 8, !tbaa !41
-  %356 = getelementptr inbounds nuw i8, ptr %353, i64 112
+  store double %350, ptr %352, align 8, !tbaa !41
+  %353 = getelementptr inbounds nuw i8, ptr %156, i64 912
+  %354 = getelementptr inbounds nuw double, ptr %353, i64 %6
+  store double %316, ptr %354, align 8, !tbaa !41
+  %355 = getelementptr inbounds nuw double, ptr %329, i64 %6
+  %356 = getelementptr inbounds nuw i8, ptr %355, i64 80
   store double 0.000000e+00, ptr %356, align 8, !tbaa !41
-  %357 = getelementptr inbounds nuw i8, ptr %353, i64 128
+  %357 = getelementptr inbounds nuw i8, ptr %355, i64 96
   store double 0.000000e+00, ptr %357, align 8, !tbaa !41
-  %358 = getelementptr inbounds nuw i8, ptr %353, i64 160
+  %358 = getelementptr inbounds nuw i8, ptr %355, i64 112
   store double 0.000000e+00, ptr %358, align 8, !tbaa !41
-  store double %221, ptr %353, align 8, !tbaa !41
-  %359 = getelementptr inbounds nuw i8, ptr %154, i64 944
-  %360 = getelementptr inbounds nuw double, ptr %359, i64 %6
-  store double %320, ptr %360, align 8, !tbaa !41
-  %361 = getelementptr inbounds nuw i8, ptr %154, i64 960
+  %359 = getelementptr inbounds nuw i8, ptr %355, i64 128
+  store double 0.000000e+00, ptr %359, align 8, !tbaa !41
+  %360 = getelementptr inbounds nuw i8, ptr %355, i64 160
+  store double 0.000000e+00, ptr %360, align 8, !tbaa !41
+  store double %223, ptr %355, align 8, !tbaa !41
+  %361 = getelementptr inbounds nuw i8, ptr %156, i64 944
   %362 = getelementptr inbounds nuw double, ptr %361, i64 %6
-  store double %341, ptr %362, align 8, !tbaa !41
-  %363 = getelementptr inbounds nuw i8, ptr %154, i64 976
+  store double %322, ptr %362, align 8, !tbaa !41
+  %363 = getelementptr inbounds nuw i8, ptr %156, i64 960
   %364 = getelementptr inbounds nuw double, ptr %363, i64 %6
-  store double %325, ptr %364, align 8, !tbaa !41
-  %365 = getelementptr inbounds nuw i8, ptr %154, i64 1072
+  store double %343, ptr %364, align 8, !tbaa !41
+  %365 = getelementptr inbounds nuw i8, ptr %156, i64 976
   %366 = getelementptr inbounds nuw double, ptr %365, i64 %6
-  store double %220, ptr %366, align 8, !tbaa !41
-  %367 = getelementptr inbounds nuw i8, ptr %154, i64 992
+  store double %327, ptr %366, align 8, !tbaa !41
+  %367 = getelementptr inbounds nuw i8, ptr %156, i64 1072
   %368 = getelementptr inbounds nuw double, ptr %367, i64 %6
-  store double %348, ptr %368, align 8, !tbaa !41
-  %369 = getelementptr inbounds nuw i8, ptr %154, i64 1104
+  store double %222, ptr %368, align 8, !tbaa !41
+  %369 = getelementptr inbounds nuw i8, ptr %156, i64 992
   %370 = getelementptr inbounds nuw double, ptr %369, i64 %6
-  store double %314, ptr %370, align 8, !tbaa !41
-  %371 = getelementptr inbounds nuw double, ptr %328, i64 %6
-  %372 = getelementptr inbounds nuw i8, ptr %371, i64 80
-  store double 0.000000e+00, ptr %372, align 8, !tbaa !41
-  %373 = getelementptr inbounds nuw i8, ptr %371, i64 96
-  store double 0.000000e+00, ptr %373, align 8, !tbaa !41
-  %374 = getelementptr inbounds nuw i8, ptr %371, i64 112
+  store double %350, ptr %370, align 8, !tbaa !41
+  %371 = getelementptr inbounds nuw i8, ptr %156, i64 1104
+  %372 = getelementptr inbounds nuw double, ptr %371, i64 %6
+  store double %316, ptr %372, align 8, !tbaa !41
+  %373 = getelementptr inbounds nuw double, ptr %330, i64 %6
+  %374 = getelementptr inbounds nuw i8, ptr %373, i64 80
   store double 0.000000e+00, ptr %374, align 8, !tbaa !41
-  %375 = getelementptr inbounds nuw i8, ptr %371, i64 128
+  %375 = getelementptr inbounds nuw i8, ptr %373, i64 96
   store double 0.000000e+00, ptr %375, align 8, !tbaa !41
-  %376 = getelementptr inbounds nuw i8, ptr %371, i64 160
+  %376 = getelementptr inbounds nuw i8, ptr %373, i64 112
   store double 0.000000e+00, ptr %376, align 8, !tbaa !41
-  store double %221, ptr %371, align 8, !tbaa !41
-  %377 = load double, ptr %319, align 8, !tbaa !41
-  %378 = getelementptr inbounds nuw i8, ptr %154, i64 1136
-  %379 = getelementptr inbounds nuw double, ptr %378, i64 %6
-  store double %377, ptr %379, align 8, !tbaa !41
-  %380 = getelementptr inbounds nuw i8, ptr %154, i64 1152
+  %377 = getelementptr inbounds nuw i8, ptr %373, i64 128
+  store double 0.000000e+00, ptr %377, align 8, !tbaa !41
+  %378 = getelementptr inbounds nuw i8, ptr %373, i64 160
+  store double 0.000000e+00, ptr %378, align 8, !tbaa !41
+  store double %223, ptr %373, align 8, !tbaa !41
+  %379 = load double, ptr %321, align 8, !tbaa !41
+  %380 = getelementptr inbounds nuw i8, ptr %156, i64 1136
   %381 = getelementptr inbounds nuw double, ptr %380, i64 %6
-  store double %341, ptr %381, align 8, !tbaa !41
-  %382 = getelementptr inbounds nuw i8, ptr %154, i64 1168
+  store double %379, ptr %381, align 8, !tbaa !41
+  %382 = getelementptr inbounds nuw i8, ptr %156, i64 1152
   %383 = getelementptr inbounds nuw double, ptr %382, i64 %6
-  store double %325, ptr %383, align 8, !tbaa !41
-  %384 = getelementptr inbounds nuw i8, ptr %154, i64 1264
+  store double %343, ptr %383, align 8, !tbaa !41
+  %384 = getelementptr inbounds nuw i8, ptr %156, i64 1168
   %385 = getelementptr inbounds nuw double, ptr %384, i64 %6
-  store double %220, ptr %385, align 8, !tbaa !41
-  %386 = getelementptr inbounds nuw i8, ptr %154, i64 1184
+  store double %327, ptr %385, align 8, !tbaa !41
+  %386 = getelementptr inbounds nuw i8, ptr %156, i64 1264
   %387 = getelementptr inbounds nuw double, ptr %386, i64 %6
-  store double %348, ptr %387, align 8, !tbaa !41
-  %388 = getelementptr inbounds nuw i8, ptr %154, i64 1296
+  store double %222, ptr %387, align 8, !tbaa !41
+  %388 = getelementptr inbounds nuw i8, ptr %156, i64 1184
   %389 = getelementptr inbounds nuw double, ptr %388, i64 %6
-  store double %314, ptr %389, align 8, !tbaa !41
-  %390 = load double, ptr %330, align 8, !tbaa !41
-  %391 = fadd double %325, %390
-  %392 = getelementptr inbounds nuw i8, ptr %154, i64 400
-  %393 = getelementptr inbounds nuw double, ptr %392, i64 %6
-  store double %391, ptr %393, align 8, !tbaa !41
-  %394 = getelementptr inbounds nuw i8, ptr %154, i64 1392
-  %395 = getelementptr inbounds nuw i8, ptr %154, i64 1600
-  %396 = getelementptr inbounds nuw i8, ptr %154, i64 1616
-  %397 = getelementptr inbounds nuw i8, ptr %154, i64 1808
-  %398 = getelementptr inbounds nuw double, ptr %394, i64 %6
-  store double %220, ptr %398, align 8, !tbaa !41
-  %399 = getelementptr inbounds nuw double, ptr %395, i64 %6
-  store double %220, ptr %399, align 8, !tbaa !41
+  store double %350, ptr %389, align 8, !tbaa !41
+  %390 = getelementptr inbounds nuw i8, ptr %156, i64 1296
+  %391 = getelementptr inbounds nuw double, ptr %390, i64 %6
+  store double %316, ptr %391, align 8, !tbaa !41
+  %392 = load double, ptr %332, align 8, !tbaa !41
+  %393 = fadd double %327, %392
+  %394 = getelementptr inbounds nuw i8, ptr %156, i64 400
+  %395 = getelementptr inbounds nuw double, ptr %394, i64 %6
+  store double %393, ptr %395, align 8, !tbaa !41
+  %396 = getelementptr inbounds nuw i8, ptr %156, i64 1392
+  %397 = getelementptr inbounds nuw i8, ptr %156, i64 1600
+  %398 = getelementptr inbounds nuw i8, ptr %156, i64 1616
+  %399 = getelementptr inbounds nuw i8, ptr %156, i64 1808
   %400 = getelementptr inbounds nuw double, ptr %396, i64 %6
-  store double %220, ptr %400, align 8, !tbaa !41
+  store double %222, ptr %400, align 8, !tbaa !41
   %401 = getelementptr inbounds nuw double, ptr %397, i64 %6
-  store double %220, ptr %401, align 8, !tbaa !41
-  %402 = getelementptr inbounds nuw i8, ptr %154, i64 1408
-  %403 = getelementptr inbounds nuw i8, ptr %154, i64 1424
-  %404 = getelementptr inbounds nuw i8, ptr %154, i64 1824
-  %405 = getelementptr inbounds nuw i8, ptr %154, i64 1792
-  %406 = getelementptr inbounds nuw i8, ptr %154, i64 1712
-  %407 = getelementptr inbounds nuw double, ptr %402, i64 %6
-  store double 0.000000e+00, ptr %407, align 8, !tbaa !41
-  %408 = getelementptr inbounds nuw double, ptr %403, i64 %6
-  store double 0.000000e+00, ptr %408, align 8, !tbaa !41
+  store double %222, ptr %401, align 8, !tbaa !41
+  %402 = getelementptr inbounds nuw double, ptr %398, i64 %6
+  store double %222, ptr %402, align 8, !tbaa !41
+  %403 = getelementptr inbounds nuw double, ptr %399, i64 %6
+  store double %222, ptr %403, align 8, !tbaa !41
+  %404 = getelementptr inbounds nuw i8, ptr %156, i64 1408
+  %405 = getelementptr inbounds nuw i8, ptr %156, i64 1424
+  %406 = getelementptr inbounds nuw i8, ptr %156, i64 1824
+  %407 = getelementptr inbounds nuw i8, ptr %156, i64 1792
+  %408 = getelementptr inbounds nuw i8, ptr %156, i64 1712
   %409 = getelementptr inbounds nuw double, ptr %404, i64 %6
   store double 0.000000e+00, ptr %409, align 8, !tbaa !41
   %410 = getelementptr inbounds nuw double, ptr %405, i64 %6
   store double 0.000000e+00, ptr %410, align 8, !tbaa !41
   %411 = getelementptr inbounds nuw double, ptr %406, i64 %6
   store double 0.000000e+00, ptr %411, align 8, !tbaa !41
-  %412 = getelementptr inbounds nuw i8, ptr %154, i64 1840
-  %413 = getelementptr inbounds nuw i64, ptr %412, i64 %6
-  store i64 0, ptr %413, align 8, !tbaa !29
-  %414 = getelementptr inbounds nuw i8, ptr %154, i64 1856
+  %412 = getelementptr inbounds nuw double, ptr %407, i64 %6
+  store double 0.000000e+00, ptr %412, align 8, !tbaa !41
+  %413 = getelementptr inbounds nuw double, ptr %408, i64 %6
+  store double 0.000000e+00, ptr %413, align 8, !tbaa !41
+  %414 = getelementptr inbounds nuw i8, ptr %156, i64 1840
   %415 = getelementptr inbounds nuw i64, ptr %414, i64 %6
-  store i64 -1, ptr %415, align 8, !tbaa !29
-  %416 = getelementptr inbounds nuw i8, ptr %154, i64 1872
+  store i64 0, ptr %415, align 8, !tbaa !29
+  %416 = getelementptr inbounds nuw i8, ptr %156, i64 1856
   %417 = getelementptr inbounds nuw i64, ptr %416, i64 %6
-  store i64 0, ptr %417, align 8, !tbaa !29
-  br i1 %175, label %440, label %456
+  store i64 -1, ptr %417, align 8, !tbaa !29
+  %418 = getelementptr inbounds nuw i8, ptr %156, i64 1872
+  %419 = getelementptr inbounds nuw i64, ptr %418, i64 %6
+  store i64 0, ptr %419, align 8, !tbaa !29
+  br i1 %177, label %442, label %458
 
-418:                                              ; preds = %273, %418
-  %419 = phi i64 [ 0, %273 ], [ %438, %418 ]
-  %420 = icmp slt i64 %419, %160
-  %421 = select i1 %420, double %274, double 1.000000e+00
-  %422 = shl nsw i64 %419, 6
-  %423 = getelementptr inbounds nuw i8, ptr %277, i64 %422
-  %424 = load double, ptr %423, align 8, !tbaa !41
-  %425 = fmul double %421, %424
-  store double %425, ptr %423, align 8, !tbaa !41
-  %426 = fdiv double %421, %221
-  %427 = getelementptr inbounds nuw i8, ptr %423, i64 16
-  %428 = load double, ptr %427, align 8, !tbaa !41
-  %429 = fmul double %426, %428
-  store double %429, ptr %427, align 8, !tbaa !41
-  %430 = fdiv double %426, %221
-  %431 = getelementptr inbounds nuw i8, ptr %423, i64 32
-  %432 = load double, ptr %431, align 8, !tbaa !41
-  %433 = fmul double %430, %432
-  store double %433, ptr %431, align 8, !tbaa !41
-  %434 = fdiv double %430, %221
-  %435 = getelementptr inbounds nuw i8, ptr %423, i64 48
-  %436 = load double, ptr %435, align 8, !tbaa !41
-  %437 = fmul double %434, %436
-  store double %437, ptr %435, align 8, !tbaa !41
-  %438 = add nuw nsw i64 %419, 1
-  %439 = icmp slt i64 %419, %155
-  br i1 %439, label %418, label %299, !llvm.loop !152
+420:                                              ; preds = %275, %420
+  %421 = phi i64 [ 0, %275 ], [ %440, %420 ]
+  %422 = icmp slt i64 %421, %162
+  %423 = select i1 %422, double %276, double 1.000000e+00
+  %424 = shl nsw i64 %421, 6
+  %425 = getelementptr inbounds nuw i8, ptr %279, i64 %424
+  %426 = load double, ptr %425, align 8, !tbaa !41
+  %427 = fmul double %423, %426
+  store double %427, ptr %425, align 8, !tbaa !41
+  %428 = fdiv double %423, %223
+  %429 = getelementptr inbounds nuw i8, ptr %425, i64 16
+  %430 = load double, ptr %429, align 8, !tbaa !41
+  %431 = fmul double %428, %430
+  store double %431, ptr %429, align 8, !tbaa !41
+  %432 = fdiv double %428, %223
+  %433 = getelementptr inbounds nuw i8, ptr %425, i64 32
+  %434 = load double, ptr %433, align 8, !tbaa !41
+  %435 = fmul double %432, %434
+  store double %435, ptr %433, align 8, !tbaa !41
+  %436 = fdiv double %432, %223
+  %437 = getelementptr inbounds nuw i8, ptr %425, i64 48
+  %438 = load double, ptr %437, align 8, !tbaa !41
+  %439 = fmul double %436, %438
+  store double %439, ptr %437, align 8, !tbaa !41
+  %440 = add nuw nsw i64 %421, 1
+  %441 = icmp slt i64 %421, %157
+  br i1 %441, label %420, label %301, !llvm.loop !152
 
-440:                                              ; preds = %299
-  %441 = getelementptr inbounds nuw i8, ptr %154, i64 1912
-  %442 = load ptr, ptr %441, align 8, !tbaa !55
-  %443 = getelementptr inbounds nuw double, ptr %442, i64 %6
-  %444 = getelementptr inbounds nuw i8, ptr %154, i64 1904
-  %445 = load ptr, ptr %444, align 16, !tbaa !45
-  %446 = getelementptr inbounds nuw double, ptr %445, i64 %6
-  %447 = getelementptr inbounds nuw i8, ptr %154, i64 1896
-  %448 = load ptr, ptr %447, align 8, !tbaa !56
-  %449 = getelementptr inbounds nuw double, ptr %448, i64 %6
-  %450 = getelementptr inbounds nuw i8, ptr %154, i64 1936
-  %451 = load ptr, ptr %450, align 16, !tbaa !46
-  %452 = getelementptr inbounds nuw double, ptr %451, i64 %6
-  %453 = getelementptr inbounds nuw i8, ptr %154, i64 1928
-  %454 = load ptr, ptr %453, align 8, !tbaa !59
-  %455 = getelementptr inbounds nuw double, ptr %454, i64 %6
-  br label %469
+442:                                              ; preds = %301
+  %443 = getelementptr inbounds nuw i8, ptr %156, i64 1912
+  %444 = load ptr, ptr %443, align 8, !tbaa !55
+  %445 = getelementptr inbounds nuw double, ptr %444, i64 %6
+  %446 = getelementptr inbounds nuw i8, ptr %156, i64 1904
+  %447 = load ptr, ptr %446, align 16, !tbaa !45
+  %448 = getelementptr inbounds nuw double, ptr %447, i64 %6
+  %449 = getelementptr inbounds nuw i8, ptr %156, i64 1896
+  %450 = load ptr, ptr %449, align 8, !tbaa !56
+  %451 = getelementptr inbounds nuw double, ptr %450, i64 %6
+  %452 = getelementptr inbounds nuw i8, ptr %156, i64 1936
+  %453 = load ptr, ptr %452, align 16, !tbaa !46
+  %454 = getelementptr inbounds nuw double, ptr %453, i64 %6
+  %455 = getelementptr inbounds nuw i8, ptr %156, i64 1928
+  %456 = load ptr, ptr %455, align 8, !tbaa !59
+  %457 = getelementptr inbounds nuw double, ptr %456, i64 %6
+  br label %471
 
-456:                                              ; preds = %469, %299
-  %457 = icmp slt i64 %156, 0
-  br i1 %457, label %530, label %458
+458:                                              ; preds = %471, %301
+  %459 = icmp slt i64 %158, 0
+  br i1 %459, label %532, label %460
 
-458:                                              ; preds = %456
-  %459 = getelementptr inbounds nuw i8, ptr %154, i64 2080
-  %460 = load ptr, ptr %459, align 16, !tbaa !62
-  %461 = getelementptr inbounds nuw double, ptr %460, i64 %6
-  %462 = getelementptr inbounds nuw i8, ptr %154, i64 2072
-  %463 = load ptr, ptr %462, align 8, !tbaa !48
-  %464 = getelementptr inbounds nuw double, ptr %463, i64 %6
-  %465 = icmp eq i64 %156, 0
-  br i1 %465, label %478, label %466
+460:                                              ; preds = %458
+  %461 = getelementptr inbounds nuw i8, ptr %156, i64 2080
+  %462 = load ptr, ptr %461, align 16, !tbaa !62
+  %463 = getelementptr inbounds nuw double, ptr %462, i64 %6
+  %464 = getelementptr inbounds nuw i8, ptr %156, i64 2072
+  %465 = load ptr, ptr %464, align 8, !tbaa !48
+  %466 = getelementptr inbounds nuw double, ptr %465, i64 %6
+  %467 = icmp eq i64 %158, 0
+  br i1 %467, label %480, label %468
 
-466:                                              ; preds = %458
-  %467 = add nuw i64 %156, 1
-  %468 = and i64 %467, -2
-  br label %503
+468:                                              ; preds = %460
+  %469 = add nuw i64 %158, 1
+  %470 = and i64 %469, -2
+  br label %505
 
-469:                                              ; preds = %440, %469
-  %470 = phi i64 [ 0, %440 ], [ %476, %469 ]
-  %471 = getelementptr inbounds nuw <2 x double>, ptr %443, i64 %470
-  store double %220, ptr %471, align 8, !tbaa !41
-  %472 = getelementptr inbounds nuw <2 x double>, ptr %446, i64 %470
-  store double %220, ptr %472, align 8, !tbaa !41
-  %473 = getelementptr inbounds nuw <2 x double>, ptr %449, i64 %470
-  store double %220, ptr %473, align 8, !tbaa !41
-  %474 = getelementptr inbounds nuw <2 x double>, ptr %452, i64 %470
-  store double 1.000000e+00, ptr %474, align 8, !tbaa !41
-  %475 = getelementptr inbounds nuw <2 x double>, ptr %455, i64 %470
-  store double 1.000000e+00, ptr %475, align 8, !tbaa !41
-  %476 = add nuw nsw i64 %470, 1
-  %477 = icmp eq i64 %476, %155
-  br i1 %477, label %456, label %469, !llvm.loop !153
+471:                                              ; preds = %442, %471
+  %472 = phi i64 [ 0, %442 ], [ %478, %471 ]
+  %473 = getelementptr inbounds nuw <2 x double>, ptr %445, i64 %472
+  store double %222, ptr %473, align 8, !tbaa !41
+  %474 = getelementptr inbounds nuw <2 x double>, ptr %448, i64 %472
+  store double %222, ptr %474, align 8, !tbaa !41
+  %475 = getelementptr inbounds nuw <2 x double>, ptr %451, i64 %472
+  store double %222, ptr %475, align 8, !tbaa !41
+  %476 = getelementptr inbounds nuw <2 x double>, ptr %454, i64 %472
+  store double 1.000000e+00, ptr %476, align 8, !tbaa !41
+  %477 = getelementptr inbounds nuw <2 x double>, ptr %457, i64 %472
+  store double 1.000000e+00, ptr %477, align 8, !tbaa !41
+  %478 = add nuw nsw i64 %472, 1
+  %479 = icmp eq i64 %478, %157
+  br i1 %479, label %458, label %471, !llvm.loop !153
 
-478:                                              ; preds = %517, %458
-  %479 = phi i64 [ 0, %458 ], [ %521, %517 ]
-  %480 = and i64 %156, 1
-  %481 = icmp eq i64 %480, 0
-  br i1 %481, label %482, label %490
+480:                                              ; preds = %519, %460
+  %481 = phi i64 [ 0, %460 ], [ %523, %519 ]
+  %482 = and i64 %158, 1
+  %483 = icmp eq i64 %482, 0
+  br i1 %483, label %484, label %492
 
-482:                                              ; preds = %478
-  %483 = icmp slt i64 %479, %156
-  br i1 %483, label %486, label %484
+484:                                              ; preds = %480
+  %485 = icmp slt i64 %481, %158
+  br i1 %485, label %488, label %486
 
-484:                                              ; preds = %482
-  %485 = load double, ptr %319, align 8, !tbaa !41
-  br label %486
+486:                                              ; preds = %484
+  %487 = load double, ptr %321, align 8, !tbaa !41
+  br label %488
 
-486:                                              ; preds = %484, %482
-  %487 = phi double [ %485, %484 ], [ %314, %482 ]
-  %488 = getelementptr inbounds nuw <2 x double>, ptr %461, i64 %479
-  store double %487, ptr %488, align 8, !tbaa !41
-  %489 = getelementptr inbounds nuw <2 x double>, ptr %464, i64 %479
-  store double %487, ptr %489, align 8, !tbaa !41
-  br label %490
+488:                                              ; preds = %486, %484
+  %489 = phi double [ %487, %486 ], [ %316, %484 ]
+  %490 = getelementptr inbounds nuw <2 x double>, ptr %463, i64 %481
+  store double %489, ptr %490, align 8, !tbaa !41
+  %491 = getelementptr inbounds nuw <2 x double>, ptr %466, i64 %481
+  store double %489, ptr %491, align 8, !tbaa !41
+  br label %492
 
-490:                                              ; preds = %478, %486
-  %491 = icmp eq i64 %156, 0
-  br i1 %491, label %530, label %492
+492:                                              ; preds = %480, %488
+  %493 = icmp eq i64 %158, 0
+  br i1 %493, label %532, label %494
 
-492:                                              ; preds = %490
-  %493 = getelementptr inbounds nuw i8, ptr %154, i64 2032
-  %494 = load ptr, ptr %493, align 16, !tbaa !63
-  %495 = getelementptr inbounds nuw double, ptr %494, i64 %6
-  %496 = getelementptr inbounds nuw i8, ptr %154, i64 2024
-  %497 = load ptr, ptr %496, align 8, !tbaa !49
-  %498 = getelementptr inbounds nuw double, ptr %497, i64 %6
-  %499 = and i64 %156, 1
-  %500 = icmp eq i64 %156, 1
-  br i1 %500, label %524, label %501
+494:                                              ; preds = %492
+  %495 = getelementptr inbounds nuw i8, ptr %156, i64 2032
+  %496 = load ptr, ptr %495, align 16, !tbaa !63
+  %497 = getelementptr inbounds nuw double, ptr %496, i64 %6
+  %498 = getelementptr inbounds nuw i8, ptr %156, i64 2024
+  %499 = load ptr, ptr %498, align 8, !tbaa !49
+  %500 = getelementptr inbounds nuw double, ptr %499, i64 %6
+  %501 = and i64 %158, 1
+  %502 = icmp eq i64 %158, 1
+  br i1 %502, label %526, label %503
 
-501:                                              ; preds = %492
-  %502 = and i64 %156, 9223372036854775806
-  br label %534
+503:                                              ; preds = %494
+  %504 = and i64 %158, 9223372036854775806
+  br label %536
 
-503:                                              ; preds = %517, %466
-  %504 = phi i64 [ 0, %466 ], [ %521, %517 ]
-  %505 = phi i64 [ 0, %466 ], [ %522, %517 ]
-  %506 = icmp slt i64 %504, %156
-  br i1 %506, label %509, label %507
+505:                                              ; preds = %519, %468
+  %506 = phi i64 [ 0, %468 ], [ %523, %519 ]
+  %507 = phi i64 [ 0, %468 ], [ %524, %519 ]
+  %508 = icmp slt i64 %506, %158
+  br i1 %508, label %511, label %509
 
-507:                                              ; preds = %503
-  %508 = load double, ptr %319, align 8, !tbaa !41
-  br label %509
+509:                                              ; preds = %505
+  %510 = load double, ptr %321, align 8, !tbaa !41
+  br label %511
 
-509:                                              ; preds = %503, %507
-  %510 = phi double [ %508, %507 ], [ %314, %503 ]
-  %511 = getelementptr inbounds nuw <2 x double>, ptr %461, i64 %504
-  store double %510, ptr %511, align 8, !tbaa !41
-  %512 = getelementptr inbounds nuw <2 x double>, ptr %464, i64 %504
-  store double %510, ptr %512, align 8, !tbaa !41
-  %513 = or disjoint i64 %504, 1
-  %514 = icmp slt i64 %513, %156
-  br i1 %514, label %517, label %515
+511:                                              ; preds = %505, %509
+  %512 = phi double [ %510, %509 ], [ %316, %505 ]
+  %513 = getelementptr inbounds nuw <2 x double>, ptr %463, i64 %506
+  store double %512, ptr %513, align 8, !tbaa !41
+  %514 = getelementptr inbounds nuw <2 x double>, ptr %466, i64 %506
+  store double %512, ptr %514, align 8, !tbaa !41
+  %515 = or disjoint i64 %506, 1
+  %516 = icmp slt i64 %515, %158
+  br i1 %516, label %519, label %517
 
-515:                                              ; preds = %509
-  %516 = load double, ptr %319, align 8, !tbaa !41
-  br label %517
+517:                                              ; preds = %511
+  %518 = load double, ptr %321, align 8, !tbaa !41
+  br label %519
 
-517:                                              ; preds = %515, %509
-  %518 = phi double [ %516, %515 ], [ %314, %509 ]
-  %519 = getelementptr inbounds nuw <2 x double>, ptr %461, i64 %513
-  store double %518, ptr %519, align 8, !tbaa !41
-  %520 = getelementptr inbounds nuw <2 x double>, ptr %464, i64 %513
-  store double %518, ptr %520, align 8, !tbaa !41
-  %521 = add nuw i64 %504, 2
-  %522 = add i64 %505, 2
-  %523 = icmp eq i64 %522, %468
-  br i1 %523, label %478, label %503, !llvm.loop !154
+519:                                              ; preds = %517, %511
+  %520 = phi double [ %518, %517 ], [ %316, %511 ]
+  %521 = getelementptr inbounds nuw <2 x double>, ptr %463, i64 %515
+  store double %520, ptr %521, align 8, !tbaa !41
+  %522 = getelementptr inbounds nuw <2 x double>, ptr %466, i64 %515
+  store double %520, ptr %522, align 8, !tbaa !41
+  %523 = add nuw i64 %506, 2
+  %524 = add i64 %507, 2
+  %525 = icmp eq i64 %524, %470
+  br i1 %525, label %480, label %505, !llvm.loop !154
 
-524:                                              ; preds = %534, %492
-  %525 = phi i64 [ 0, %492 ], [ %542, %534 ]
-  %526 = icmp eq i64 %499, 0
-  br i1 %526, label %530, label %527
+526:                                              ; preds = %536, %494
+  %527 = phi i64 [ 0, %494 ], [ %544, %536 ]
+  %528 = icmp eq i64 %501, 0
+  br i1 %528, label %532, label %529
 
-527:                                              ; preds = %524
-  %528 = getelementptr inbounds nuw <2 x double>, ptr %495, i64 %525
-  store double %220, ptr %528, align 8, !tbaa !41
-  %529 = getelementptr inbounds nuw <2 x double>, ptr %498, i64 %525
-  store double %220, ptr %529, align 8, !tbaa !41
-  br label %530
+529:                                              ; preds = %526
+  %530 = getelementptr inbounds nuw <2 x double>, ptr %497, i64 %527
+  store double %222, ptr %530, align 8, !tbaa !41
+  %531 = getelementptr inbounds nuw <2 x double>, ptr %500, i64 %527
+  store double %222, ptr %531, align 8, !tbaa !41
+  br label %532
 
-530:                                              ; preds = %527, %524, %456, %490
-  %531 = add nuw nsw i64 %153, 1
-  %532 = load i64, ptr %27, align 16, !tbaa !16
-  %533 = icmp slt i64 %531, %532
-  br i1 %533, label %151, label %60, !llvm.loop !155
+532:                                              ; preds = %529, %526, %458, %492
+  %533 = add nuw nsw i64 %155, 1
+  %534 = load i64, ptr %27, align 16, !tbaa !16
+  %535 = icmp slt i64 %533, %534
+  br i1 %535, label %153, label %60, !llvm.loop !155
 
-534:                                              ; preds = %534, %501
-  %535 = phi i64 [ 0, %501 ], [ %542, %534 ]
-  %536 = phi i64 [ 0, %501 ], [ %543, %534 ]
-  %537 = getelementptr inbounds nuw <2 x double>, ptr %495, i64 %535
-  store double %220, ptr %537, align 8, !tbaa !41
-  %538 = getelementptr inbounds nuw <2 x double>, ptr %498, i64 %535
-  store double %220, ptr %538, align 8, !tbaa !41
-  %539 = or disjoint i64 %535, 1
-  %540 = getelementptr inbounds nuw <2 x double>, ptr %495, i64 %539
-  store double %220, ptr %540, align 8, !tbaa !41
-  %541 = getelementptr inbounds nuw <2 x double>, ptr %498, i64 %539
-  store double %220, ptr %541, align 8, !tbaa !41
-  %542 = add nuw nsw i64 %535, 2
-  %543 = add i64 %536, 2
-  %544 = icmp eq i64 %543, %502
-  br i1 %544, label %524, label %534, !llvm.loop !156
+536:                                              ; preds = %536, %503
+  %537 = phi i64 [ 0, %503 ], [ %544, %536 ]
+  %538 = phi i64 [ 0, %503 ], [ %545, %536 ]
+  %539 = getelementptr inbounds nuw <2 x double>, ptr %497, i64 %537
+  store double %222, ptr %539, align 8, !tbaa !41
+  %540 = getelementptr inbounds nuw <2 x double>, ptr %500, i64 %537
+  store double %222, ptr %540, align 8, !tbaa !41
+  %541 = or disjoint i64 %537, 1
+  %542 = getelementptr inbounds nuw <2 x double>, ptr %497, i64 %541
+  store double %222, ptr %542, align 8, !tbaa !41
+  %543 = getelementptr inbounds nuw <2 x double>, ptr %500, i64 %541
+  store double %222, ptr %543, align 8, !tbaa !41
+  %544 = add nuw nsw i64 %537, 2
+  %545 = add i64 %538, 2
+  %546 = icmp eq i64 %545, %504
+  br i1 %546, label %526, label %536, !llvm.loop !156
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(read, argmem: readwrite, inaccessiblemem: none)
-define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr nocapture noundef nonnull align 16 dereferenceable(1520) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 0, 2) %2, <2 x i64> noundef %3) unnamed_addr #4 {
+define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr nocapture noundef nonnull align 16 dereferenceable(1536) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 0, 2) %2, <2 x i64> noundef %3) unnamed_addr #4 {
   %5 = getelementptr inbounds nuw i8, ptr %0, i64 976
   %6 = load <2 x double>, ptr %5, align 16, !tbaa !25
   %7 = getelementptr inbounds nuw i8, ptr %0, i64 992
@@ -6874,7 +6906,7 @@ define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noc
   %10 = zext nneg i32 %2 to i64
   %11 = getelementptr inbounds nuw i8, ptr %1, i64 136
   %12 = load ptr, ptr %11, align 8
-  %13 = getelementptr inbounds nuw i8, ptr %0, i64 1440
+  %13 = getelementptr inbounds nuw i8, ptr %0, i64 1456
   %14 = getelementptr inbounds nuw i8, ptr %1, i64 144
   %15 = load ptr, ptr %14, align 8
   %16 = getelementptr inbounds nuw i8, ptr %1, i64 128
@@ -6884,7 +6916,7 @@ define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noc
   br i1 %19, label %84, label %20
 
 20:                                               ; preds = %4
-  %21 = getelementptr inbounds nuw i8, ptr %0, i64 1408
+  %21 = getelementptr inbounds nuw i8, ptr %0, i64 1424
   %22 = load i64, ptr %21, align 16, !tbaa !29
   %23 = shl nsw i64 %22, 1
   %24 = or disjoint i64 %23, %10
@@ -6976,7 +7008,7 @@ define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noc
   br i1 %87, label %153, label %88
 
 88:                                               ; preds = %84
-  %89 = getelementptr inbounds nuw i8, ptr %0, i64 1416
+  %89 = getelementptr inbounds nuw i8, ptr %0, i64 1432
   %90 = load i64, ptr %89, align 8, !tbaa !29
   %91 = shl nsw i64 %90, 1
   %92 = or disjoint i64 %91, %10
@@ -7074,13 +7106,13 @@ declare <2 x double> @llvm.fmuladd.v2f64(<2 x double>, <2 x double>, <2 x double
 declare double @llvm.fmuladd.f64(double, double, double) #5
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
-define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture noundef nonnull align 16 dereferenceable(1520) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 0, 2) %2) unnamed_addr #2 {
+define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture noundef nonnull align 16 dereferenceable(1536) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 0, 2) %2) unnamed_addr #2 {
   %4 = alloca <2 x i64>, align 16
   %5 = getelementptr inbounds nuw i8, ptr %1, i64 88
   %6 = load ptr, ptr %5, align 8, !tbaa !159
   %7 = getelementptr inbounds nuw i8, ptr %1, i64 112
   %8 = load ptr, ptr %7, align 8, !tbaa !160
-  %9 = getelementptr inbounds nuw i8, ptr %0, i64 1408
+  %9 = getelementptr inbounds nuw i8, ptr %0, i64 1424
   %10 = zext nneg i32 %2 to i64
   %11 = getelementptr inbounds nuw [2 x i64], ptr %9, i64 0, i64 %10
   %12 = load i64, ptr %11, align 8, !tbaa !29
@@ -7168,7 +7200,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %75 = getelementptr inbounds nuw i8, ptr %0, i64 1056
   %76 = getelementptr inbounds nuw double, ptr %75, i64 %10
   store double %74, ptr %76, align 8, !tbaa !41
-  %77 = getelementptr inbounds nuw i8, ptr %0, i64 1488
+  %77 = getelementptr inbounds nuw i8, ptr %0, i64 1504
   %78 = getelementptr inbounds nuw [2 x double], ptr %77, i64 0, i64 %10
   store double 1.000000e+00, ptr %78, align 8, !tbaa !41
   br label %284
@@ -7215,7 +7247,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   br i1 %109, label %110, label %168
 
 110:                                              ; preds = %106
-  %111 = getelementptr inbounds nuw i8, ptr %0, i64 1512
+  %111 = getelementptr inbounds nuw i8, ptr %0, i64 1528
   %112 = load ptr, ptr %111, align 8, !tbaa !27
   %113 = getelementptr inbounds nuw double, ptr %112, i64 %10
   %114 = and i64 %108, 3
@@ -7351,7 +7383,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %225 = getelementptr inbounds nuw i8, ptr %0, i64 1024
   %226 = getelementptr inbounds nuw double, ptr %225, i64 %10
   store double %224, ptr %226, align 8, !tbaa !41
-  %227 = getelementptr inbounds nuw i8, ptr %0, i64 1392
+  %227 = getelementptr inbounds nuw i8, ptr %0, i64 1408
   %228 = getelementptr inbounds nuw i64, ptr %227, i64 %10
   store i64 -1, ptr %228, align 8, !tbaa !29
   %229 = fcmp oeq double %99, 0.000000e+00
@@ -7379,7 +7411,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   br i1 %243, label %244, label %256
 
 244:                                              ; preds = %240
-  %245 = getelementptr inbounds nuw i8, ptr %0, i64 1512
+  %245 = getelementptr inbounds nuw i8, ptr %0, i64 1528
   %246 = load ptr, ptr %245, align 8, !tbaa !27
   %247 = getelementptr inbounds nuw i64, ptr %246, i64 %10
   %248 = sext i1 %230 to i64
@@ -7414,7 +7446,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %268 = fsub <2 x double> %264, %263
   %269 = fadd <2 x double> %268, splat (double 1.000000e-03)
   %270 = fcmp ole <2 x double> %260, %269
-  %271 = getelementptr inbounds nuw i8, ptr %0, i64 1376
+  %271 = getelementptr inbounds nuw i8, ptr %0, i64 1392
   %272 = load <2 x i64>, ptr %271, align 16, !tbaa !25
   %273 = select <2 x i1> %270, <2 x i64> splat (i64 -1), <2 x i64> %272
   %274 = select <2 x i1> %267, <2 x i64> %273, <2 x i64> zeroinitializer
@@ -7425,7 +7457,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %279 = and <2 x i64> %272, %278
   %280 = or disjoint <2 x i64> %277, %279
   store <2 x i64> %280, ptr %271, align 16, !tbaa !25
-  %281 = getelementptr inbounds nuw i8, ptr %0, i64 1392
+  %281 = getelementptr inbounds nuw i8, ptr %0, i64 1408
   %282 = load <2 x i64>, ptr %281, align 16, !tbaa !25
   %283 = or <2 x i64> %276, %282
   store <2 x i64> %283, ptr %281, align 16, !tbaa !25
@@ -7471,7 +7503,7 @@ attributes #8 = { nounwind }
 !14 = !{!5, !6, i64 8}
 !15 = !{!5, !6, i64 48}
 !16 = !{!17, !6, i64 576}
-!17 = !{!"_ZTS5Group", !18, i64 0, !6, i64 576, !6, i64 584, !6, i64 592, !6, i64 600, !6, i64 608, !7, i64 624, !7, i64 640, !7, i64 736, !7, i64 832, !7, i64 928, !7, i64 944, !7, i64 960, !7, i64 976, !7, i64 992, !7, i64 1008, !7, i64 1024, !7, i64 1040, !7, i64 1056, !7, i64 1072, !7, i64 1088, !7, i64 1104, !7, i64 1120, !7, i64 1136, !7, i64 1152, !7, i64 1168, !7, i64 1184, !7, i64 1200, !7, i64 1216, !7, i64 1232, !7, i64 1248, !7, i64 1264, !7, i64 1280, !7, i64 1296, !7, i64 1312, !7, i64 1328, !7, i64 1344, !7, i64 1360, !7, i64 1376, !7, i64 1392, !7, i64 1408, !7, i64 1424, !7, i64 1440, !7, i64 1472, !7, i64 1488, !11, i64 1504, !19, i64 1512}
+!17 = !{!"_ZTS5Group", !18, i64 0, !6, i64 576, !6, i64 584, !6, i64 592, !6, i64 600, !6, i64 608, !7, i64 624, !7, i64 640, !7, i64 736, !7, i64 832, !7, i64 928, !7, i64 944, !7, i64 960, !7, i64 976, !7, i64 992, !7, i64 1008, !7, i64 1024, !7, i64 1040, !7, i64 1056, !7, i64 1072, !7, i64 1088, !7, i64 1104, !7, i64 1120, !7, i64 1136, !7, i64 1152, !7, i64 1168, !7, i64 1184, !7, i64 1200, !7, i64 1216, !7, i64 1232, !7, i64 1248, !7, i64 1264, !7, i64 1280, !7, i64 1296, !7, i64 1312, !7, i64 1328, !7, i64 1344, !7, i64 1360, !7, i64 1376, !7, i64 1392, !7, i64 1408, !7, i64 1424, !7, i64 1440, !7, i64 1456, !7, i64 1488, !7, i64 1504, !11, i64 1520, !19, i64 1528}
 !18 = !{!"_ZTS9CookGiven", !7, i64 0, !7, i64 16, !7, i64 32, !7, i64 48, !7, i64 64, !7, i64 80, !7, i64 96, !7, i64 112, !7, i64 128, !7, i64 144, !7, i64 160, !7, i64 176, !7, i64 192, !7, i64 208, !7, i64 224, !7, i64 240, !7, i64 256, !7, i64 272, !7, i64 288, !7, i64 304, !7, i64 320, !7, i64 336, !7, i64 352, !7, i64 368, !7, i64 384, !7, i64 400, !7, i64 416, !7, i64 432, !7, i64 448, !7, i64 464, !7, i64 480, !7, i64 496, !7, i64 512, !7, i64 528, !7, i64 544, !7, i64 560}
 !19 = !{!"p1 _ZTS5Piece", !11, i64 0}
 !20 = !{!17, !6, i64 584}
@@ -7481,7 +7513,7 @@ attributes #8 = { nounwind }
 !24 = !{!5, !9, i64 64}
 !25 = !{!7, !7, i64 0}
 !26 = !{!17, !6, i64 608}
-!27 = !{!17, !19, i64 1512}
+!27 = !{!17, !19, i64 1528}
 !28 = !{!5, !12, i64 152}
 !29 = !{!6, !6, i64 0}
 !30 = !{!31, !6, i64 1888}
@@ -7491,7 +7523,7 @@ attributes #8 = { nounwind }
 !34 = !{!31, !11, i64 2008}
 !35 = distinct !{!35, !36}
 !36 = !{!"llvm.loop.mustprogress"}
-!37 = !{!17, !11, i64 1504}
+!37 = !{!17, !11, i64 1520}
 !38 = !{!5, !6, i64 0}
 !39 = !{!5, !6, i64 176}
 !40 = !{!5, !6, i64 184}

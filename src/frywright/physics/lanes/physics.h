@@ -393,6 +393,8 @@ INLINE V oil_enthalpy(const Group &g, V t) {
   return g.oil_mass * t * (g.oil_cp0 + 0.5 * g.oil_cp1 * t) + g.metal_heat * t;
 }
 
+INLINE V oil_capacity(const Group &g, V t) { return g.oil_mass * (g.oil_cp0 + g.oil_cp1 * t) + g.metal_heat; }
+
 // (M c_p + C_metal) dT_o/dt = Q_heater - sum S q - UA (T_o - T_room); on/off in a band, or proportional.
 INLINE void solve_oil(Group &g) {
   V oil = g.now[OIL_TEMP], taken = all(0.0), slope = g.loss_ua;
@@ -402,13 +404,14 @@ INLINE void solve_oil(Group &g) {
     slope += pick(c.in_air, 0.0, c.area * c.surface_u);
   }
   taken += g.loss_ua * (oil - g.room_temp);
+  g.oil_taken = taken;
   M banded = g.band > 0.0;
   V share = between((g.set_c + 0.5 * g.band - oil) / most(g.band, 1e-30), all(0.0), all(1.0));
   V power = g.heater * pick(banded, share, pick(g.heating, 1.0, 0.0));
   slope += pick(banded & (power > 0.0) & (power < g.heater), g.heater / most(g.band, 1e-30), 0.0);
   V heat = g.g0 * oil_enthalpy(g, oil) + g.g1 * oil_enthalpy(g, g.old[OIL_TEMP]);
   heat += g.g2 * oil_enthalpy(g, g.older[OIL_TEMP]);
-  V capacity = g.oil_mass * (g.oil_cp0 + g.oil_cp1 * oil) + g.metal_heat;
+  V capacity = oil_capacity(g, oil);
   M free = g.oil_table == 0.0;
   put(g.now[OIL_TEMP], free, oil - (heat + taken - power) / (g.g0 * capacity + slope));
   V made = (power - g.g1 * g.old[HEATER_HEAT] - g.g2 * g.older[HEATER_HEAT]) / g.g0;

@@ -1,0 +1,36 @@
+"""Cooks drawn at random, with heaters that switch: the routine setting against the finest one.
+
+The finest setting is itself compared with an independent method of lines (test_against_lines.py),
+which is too slow for many cooks.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from benchmarks.engine import drawn, gaps
+
+from frywright.physics.inputs import FINE, ROUTINE
+from frywright.physics.solve import run_many
+from tests.conftest import open_cook, pressure_cook
+from tests.physics.test_against_lines_water import TERMS
+
+OPEN, PRESSED = open_cook(900.0, band_k=6.0), pressure_cook(780.0, 60.0, band_k=6.0)
+KINDS = {"open": OPEN, "pressure": PRESSED}
+KINDS |= {
+    f"{name}, wet coat": replace(cook, pieces=[replace(p, **TERMS) for p in cook.pieces])
+    for name, cook in KINDS.items()
+}
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_drawn_cooks_stay_within_what_is_promised(kind):
+    """Centre 0.2 K, crust 10 um, water given off 1e-3, of every class of every cook."""
+    cooks = drawn(KINDS[kind], 24, seed=7)
+    worst = np.max(
+        [gaps(*pair) for pair in zip(run_many(cooks, ROUTINE), run_many(cooks, FINE), strict=True)], axis=0
+    )
+    assert np.all(worst < (0.2, 10e-6, 1e-3)), worst
+    assert np.all(worst > 0.0)
