@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime as dt
 from collections.abc import Sequence
 from dataclasses import replace
 from functools import lru_cache
@@ -19,9 +20,10 @@ from frywright.ledger.facts.fact import F, Kept
 from frywright.ledger.facts.life import ProgramRetired, ServiceBegun
 from frywright.ledger.facts.probing import CalibrationKept, LookedBack, ProgramProbed, Reading
 from frywright.ledger.store import Store
-from frywright.model.business_day import business_time, usual_trade
+from frywright.model.business_day import business_time, moment_of, usual_trade
 from frywright.model.errors import InputError, NoKitchenError
 from frywright.model.kitchen import FailedProof, Kitchen, ProbedProgram, ProveAgain
+from frywright.model.trade import time_of_day_s
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
 from frywright.trial.kitchens import read_text
@@ -182,6 +184,41 @@ def _in_force(store: Store) -> Kept[KitchenSet]:
     if last is None:
         raise NoKitchenError
     return last
+
+
+def judged_at(store: Store, kitchen: Kitchen, at: dt.datetime) -> Kitchen:
+    """A kitchen with what judges its entries as its file in force at a moment said it: the place whose rules
+    hold, the thermometers' error, house targets. What the demo said judges nothing of a kitchen of one's own,
+    and a moment before the first file is judged by the first.
+    """
+    then = None
+    for item in store.facts(KitchenSet, newest_first=True):
+        older = _parsed(item.fact.text, item.fact.file)
+        if older.site.invented and not kitchen.site.invented:
+            continue
+        then = older
+        if item.recorded_at <= at:
+            break
+    if then is None:
+        return kitchen
+    site = replace(
+        kitchen.site,
+        jurisdiction=then.site.jurisdiction,
+        thermometer_error_k=then.site.thermometer_error_k,
+    )
+    targets = {product.key: product.house_core_c for product in then.products}
+    products = tuple(
+        replace(product, house_core_c=targets.get(product.key, product.house_core_c))
+        for product in kitchen.products
+    )
+    return replace(kitchen, site=site, products=products)
+
+
+def judged_on(store: Store, kitchen: Kitchen, day: dt.date) -> Kitchen:
+    """As :func:`judged_at`, at the end of a business day."""
+    trade = usual_trade(kitchen)
+    over = moment_of(trade, day + dt.timedelta(days=1), time_of_day_s(trade.rolls_over))
+    return judged_at(store, kitchen, over)
 
 
 def _with_saved(store: Store, kitchen: Kitchen) -> Kitchen:

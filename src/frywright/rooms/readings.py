@@ -16,6 +16,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.units import is_count
 from frywright.rooms.clock import now
 from frywright.rooms.hall import confirmed, in_turn, write
+from frywright.rooms.kitchen import judged_at
 from frywright.rooms.thermometers import check_valid, corrected_c
 from frywright.trial.ask import hand_limit_c
 from frywright.verdicts.place import place_of
@@ -91,6 +92,8 @@ def tell_probe(
     InputError
         An unknown fryer or product, an impossible reading, or no thermometer's name.
     """
+    moment = at or now()
+    kitchen = judged_at(store, kitchen, moment)
     fryer, product = (
         kitchen.fryer(str(values.get("fryer", ""))),
         kitchen.product(str(values.get("product", ""))),
@@ -98,7 +101,7 @@ def tell_probe(
     core = read_core(kitchen, str(values.get("temp", "")), "temp")
     thermometer, who = thermometer_typed(values), str(values.get("who", "") or "").strip()
     pieces = pieces_count(values.get("pieces", ""))
-    moment, level = at or now(), level_of(kitchen, product.key, at or now())
+    level = level_of(kitchen, product.key, moment)
     fact = Reading(
         name=f"{product.name}, {fryer.name}",
         thermometer=thermometer,
@@ -158,6 +161,7 @@ def mend_reading(
     old = store.fact(number, Reading)
     if old is None or store.replaced_by(number) is not None:
         raise InputError("reading", number, "the number of a reading that nothing has replaced")
+    kitchen = judged_at(store, kitchen, old.happened_at)
     core = read_core(kitchen, str(values.get("temp", "")), "temp")
     who, words, second = (str(values.get(n, "") or "").strip() for n in ("who", "words", "second"))
     if core == old.fact.core_c:
@@ -199,12 +203,14 @@ def tell_hold(
     InputError
         An unknown product, an impossible reading, no place or no thermometer's name.
     """
+    moment = at or now()
+    kitchen = judged_at(store, kitchen, moment)
     product = kitchen.product(str(values.get("product", "")))
     core = read_core(kitchen, str(values.get("temp", "")), "temp")
     kept_in, who = (str(values.get(n, "") or "").strip() for n in ("kept_in", "who"))
     if len(kept_in) < 2:
         raise InputError("kept_in", repr(kept_in), "the cabinet or shelf it is kept in")
-    thermometer, moment, limit = thermometer_typed(values), at or now(), place_of(kitchen).hot_hold_c()
+    thermometer, limit = thermometer_typed(values), place_of(kitchen).hot_hold_c()
     fact = HoldRead(
         kept_in=kept_in[:60],
         product=product.key,

@@ -21,6 +21,7 @@ from frywright.model.errors import Phrase
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.units import clock
+from frywright.rooms.kitchen import judged_on
 from frywright.trial.machine import settings_of
 from frywright.trial.naming import away_words
 from frywright.trial.prove_again import again_line
@@ -124,7 +125,8 @@ def oil_limit_here(store: Store, kitchen: Kitchen, day: dt.date | None = None) -
     set by then; without a figure of the place the house's. A place chosen for the oil alone, as older stores
     have it, holds too where it is stricter.
     """
-    place, trade = place_of(kitchen), usual_trade(kitchen)
+    trade = usual_trade(kitchen)
+    place = place_of(kitchen if day is None else judged_on(store, kitchen, day))
     for item in store.facts(OilLimitSet, newest_first=True):
         if day is None or business_time(trade, item.recorded_at)[0] <= day:
             return place.oil_limit(item.fact.house_pct, item.fact.place)

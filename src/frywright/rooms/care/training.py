@@ -27,6 +27,7 @@ from frywright.model.units import clock, show
 from frywright.paper.paper import PAPER, Section, pdf, section
 from frywright.rooms.care.upkeep import today_of
 from frywright.rooms.hall import in_turn, write
+from frywright.rooms.kitchen import judged_on
 from frywright.rooms.standing import figure_of, oil_limit_here
 from frywright.trial.ask import CookRequest, ask
 from frywright.verdicts.age import years_on
@@ -111,7 +112,8 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kep
     date = _day(str(values.get("date", "") or "") or today.isoformat(), "date")
     if date > today:
         raise InputError("date", date.isoformat(), "today or earlier")
-    verdict = place_of(kitchen).judge_age(known[key].get("restricted", ""), _born(store, person.fact), date)
+    place = place_of(judged_on(store, kitchen, date))
+    verdict = place.judge_age(known[key].get("restricted", ""), _born(store, person.fact), date)
     if verdict.outcome is Outcome.FAILS:
         raise InputError(
             "person",

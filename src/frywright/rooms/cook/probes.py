@@ -27,6 +27,7 @@ from frywright.model.food import Food
 from frywright.model.kitchen import Kitchen
 from frywright.physics.plan import lid_of, make_plan
 from frywright.rooms.clock import now
+from frywright.rooms.kitchen import judged_on
 from frywright.rooms.thermometers import check_valid, correction_of
 from frywright.trial.ask import product_limit, why_none
 from frywright.trial.evidence import logged_as
@@ -126,6 +127,7 @@ def tell(kitchen: Kitchen, log: Log, asked: ProbeAsk | None = None, store: Store
     """
     used = asked.thermometers if asked else {}
     when = log.start_at or now().replace(tzinfo=None)
+    kitchen = judged_on(store, kitchen, when.date()) if store else kitchen
     corrections = (
         {channel: correction_of(store, name, when) for channel, name in used.items()} if store else {}
     )

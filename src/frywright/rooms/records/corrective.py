@@ -28,6 +28,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.units import is_count, show, show_below
 from frywright.rooms.clock import now
 from frywright.rooms.hall import in_turn, write
+from frywright.rooms.kitchen import judged_at
 from frywright.rooms.readings import level_of, pieces_count, read_core, thermometer_typed
 from frywright.rooms.standing import fryer_name, product_name
 from frywright.rooms.thermometers import corrected_c
@@ -159,7 +160,7 @@ def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[dict[str, 
     found, at = case.found, case.opened.happened_at
     if not found.fryer or found.what not in ("probe", "thermometer"):
         return []
-    error_k = kitchen.site.thermometer_error_k
+    error_k = judged_at(store, kitchen, at).site.thermometer_error_k
     good = [
         e
         for e in store.facts_between(at - dt.timedelta(hours=EARLIER_H), at, Reading)

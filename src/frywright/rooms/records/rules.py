@@ -9,6 +9,7 @@ from frywright.catalog import load
 from frywright.ledger.store import Store
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.rooms.kitchen import judged_on
 from frywright.rooms.standing import oil_limit_here
 from frywright.trial.ask import hand_limit_c, product_limit, why_none
 from frywright.verdicts.limits import HOUSE
@@ -21,6 +22,7 @@ def rule_rows(store: Store, kitchen: Kitchen, day: dt.date, tr: Translate = str)
     """What is judged, by which rule in which edition, at which level: each product's core, hot holding,
     oil.
     """
+    kitchen = judged_on(store, kitchen, day)
     system, place = str(kitchen.site.units), place_of(kitchen)
 
     def level(limit_c: float | None) -> str:
