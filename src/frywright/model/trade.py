@@ -115,6 +115,13 @@ class Sell:
             )
 
 
+def money(amount: float, currency: str) -> str:
+    """An amount as people write it: a currency's sign stands before the figure, its letters after."""
+    figure = f"{abs(amount):.2f}"
+    written = f"{figure} {currency}" if currency.isalpha() else f"{currency}{figure}"
+    return f"−{written}" if amount < 0 and float(figure) else written
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Trade:
     """How the day of a kitchen runs. Times of day are the store's own clock."""

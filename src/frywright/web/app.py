@@ -35,6 +35,7 @@ from frywright.model.errors import (
 from frywright.model.kitchen import Site
 from frywright.model.plain import plain
 from frywright.model.tongues import SOURCE, tongues
+from frywright.model.trade import money
 from frywright.paper.fonts import folder as font_folder
 from frywright.rooms.hall import AUTHOR_NOW, SECOND_NOW
 from frywright.rooms.kitchen import remembered_kitchen
@@ -81,6 +82,7 @@ HEADERS = {
 def _templates() -> Jinja2Templates:
     """The templates, read and compiled once a process however many applications it makes."""
     found = Jinja2Templates(directory=HERE / "templates")
+    found.env.globals["money"] = money
     found.env.policies["json.dumps_kwargs"] = {"sort_keys": True, "default": plain}
     return found
 

@@ -10,6 +10,7 @@ import numpy as np
 
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.trade import money
 from frywright.plan.advice import Outlook
 from frywright.plan.binds import GOOD_FILL_FRAC, GOOD_WASTE_FRAC, Binds, binds, calls
 from frywright.plan.replay import PARTS, Par
@@ -74,7 +75,7 @@ def _said(found: Binds, bench: Bench, tr: Translate) -> BindsView:
             what=tr(lever.what),
             fill_points=f"{100 * lever.fill_frac:+.1f}",
             waste_points=f"{100 * lever.waste_frac:+.1f}",
-            money=f"{-lever.money:.2f} {currency}".strip(),
+            money=money(-lever.money, currency),
         )
         for lever in found.levers
     )

@@ -13,6 +13,7 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import FileResponse, JSONResponse, RedirectResponse
 
 from frywright.model import business_day
+from frywright.model.business_day import usual_trade
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.plain import plain
@@ -191,6 +192,7 @@ def _add_what_if(routes: APIRouter, context: Context, benches: Benches) -> None:
             binds=binds,
             problem=problem,
             kitchen=kitchen,
+            currency=usual_trade(kitchen).currency,
             date=date.isoformat(),
             typed=dict(query),
         )
@@ -350,6 +352,7 @@ def _add_board_questions(routes: APIRouter, context: Context, benches: Benches) 
             room="day",
             view=view,
             board=board,
+            currency=board.bench.trade.currency,
             back=_same(request.query_params, second),
             clock=time_of_day(second),
         )
