@@ -34,6 +34,20 @@ def words(data: bytes) -> str:
     return re.sub(r"\s+", " ", " ".join(lines))
 
 
+RUN = re.compile(rb"q 1 0 0 -1 ([\d.]+) ([\d.]+) cm(?:(?!\nQ).)*?/f\d+ ([\d.]+) Tf", re.S)
+
+
+def sizes(data: bytes) -> list[list[tuple[float, float]]]:
+    """Of each page: the height of the baseline over its foot [pt] and the size [pt] of every run of text."""
+    objects = {int(m[1]): m[2] for m in OBJECT.finditer(data)}
+    found = []
+    for body in objects.values():
+        if re.search(rb"/Type/Page(?![A-Za-z])", body):
+            stream = _stream(objects[_number(body, b"Contents")])
+            found.append([(float(m[2]), float(m[3])) for m in RUN.finditer(stream)])
+    return found
+
+
 def _number(body: bytes, key: bytes) -> int:
     found = re.search(rb"/" + key + rb" (\d+) 0 R", body)
     assert found, (key, body[:200])

@@ -33,6 +33,7 @@ from frywright.rooms.day.practice import demo_sales
 from frywright.rooms.day.round import play_day
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
+from tests.paper import words
 
 pytestmark = pytest.mark.slow
 FRIDAY = dt.date(2026, 11, 27)
@@ -388,6 +389,18 @@ def test_labels_and_handover(store, kitchen, bench):
         tr = translator(language)
         assert day_paper.labels_pdf(board, 40000.0, language, tr).startswith(b"%PDF")
         assert day_paper.handover_pdf(board, 40000.0, language, tr).startswith(b"%PDF")
+    board.tell(Tap(key="c", what="drop", at_s=40000.0, fryer="alder", product="bone_in", pieces_count=16))
+    for late_s, due in ((0.0, ()), (600.0, ["Fryer care is due."])):
+        at_s = 40000.0 + lift_time_s(board) + late_s
+        said = words(day_paper.handover_pdf(board, at_s, "en", str, due))
+        assert ("10 min overdue" in said) == bool(late_s)
+        assert ("Fryer care is due." in said) == bool(due)
+
+
+def lift_time_s(board):
+    """From the drop to the lift of the load in the first fryer [s]."""
+    row = next(f for f in board_view(board, 40001.0).fryers if f.state == "cooking")
+    return row.lift_s - row.drop_s
 
 
 def test_promises(store, kitchen, bench):

@@ -174,6 +174,8 @@ def test_a_shifts_papers_and_the_report_of_a_log(tmp_path, language):
     shift = client.get(f"/day/handover.pdf?{DAY}").content
     said = paper.words(shift)
     assert numbered(shift, said)
+    assert tr("Due in the kitchen") in said
+    assert paper.pages(shift) == 1 and min(size for _, size in paper.sizes(shift)[0]) >= 11
     for text in (
         SHIFT,
         WINS,

@@ -15,6 +15,8 @@ from frywright.paper.fonts import folder
 from frywright.paper.pixels import MOST_PIXELS, pixels
 
 TEMPLATES = Path(__file__).parent / "templates"
+FIT = "fit.typ"
+"""What templates share."""
 PAPER = {"us": "us-letter", "metric": "a4"}
 """Sheet by the kitchen's units."""
 SIGNS = {b"\xff\xd8\xff": "jpg", b"\x89PNG\r\n\x1a\n": "png", b"GIF8": "gif", b"RIFF": "webp"}
@@ -33,7 +35,8 @@ def pdf(template: str, name: str, data: Any, pictures: Mapping[str, bytes] | Non
         return _compiled(typst, TEMPLATES / template, name, data)
     with tempfile.TemporaryDirectory() as place:
         root = Path(place)
-        (root / template).write_text((TEMPLATES / template).read_text("utf-8"), "utf-8")
+        for source in (template, FIT):
+            (root / source).write_text((TEMPLATES / source).read_text("utf-8"), "utf-8")
         for file, content in pictures.items():
             (root / file).write_bytes(content)
         return _compiled(typst, root / template, name, data)

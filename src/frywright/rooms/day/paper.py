@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import partial
 
 from frywright.model.errors import InputError
@@ -10,7 +11,7 @@ from frywright.model.trade import time_of_day
 from frywright.paper.paper import PAPER, Section, pdf, section
 from frywright.plan.live import State
 from frywright.rooms.day.board import Board
-from frywright.rooms.day.board_rows import BoardView, Cooking
+from frywright.rooms.day.board_rows import BoardView, Cooking, FryerRow
 from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.limits import Translate
 
@@ -50,8 +51,10 @@ def labels_pdf(board: Board, now_s: float, language: str, tr: Translate = str) -
     return pdf("labels.typ", "labels", data)
 
 
-def handover_pdf(board: Board, now_s: float, language: str, tr: Translate = str) -> bytes:
-    """The shift hand-over page."""
+def handover_pdf(
+    board: Board, now_s: float, language: str, tr: Translate = str, due: Sequence[str] = ()
+) -> bytes:
+    """The shift hand-over page; ``due`` is what the kitchen wants done besides, in words."""
     view = board_view(board, now_s, tr)
     practice = tr("Practice day with invented guests. Never evidence.") if board.practice is not None else ""
     return pdf(
@@ -63,7 +66,7 @@ def handover_pdf(board: Board, now_s: float, language: str, tr: Translate = str)
             "when": f"{view.date} {view.clock} {practice}",
             "language": language,
             "paper": PAPER[str(board.kitchen.site.units)],
-            "sections": _shift(board, view, board.state(now_s), tr),
+            "sections": [*_shift(board, view, board.state(now_s), tr), _due(due, tr)],
             "signs": [tr("handed over by"), tr("taken over by")],
             "caution": tr(
                 "Never move, filter or top up hot oil in a rush or alone; a lid opens only at zero on the"
@@ -72,6 +75,21 @@ def handover_pdf(board: Board, now_s: float, language: str, tr: Translate = str)
             "foot": tr("The maker's manual, local codes and licensed technicians win."),
         },
     )
+
+
+def _due(due: Sequence[str], tr: Translate) -> Section:
+    """What is due in the kitchen besides the board, such as fryers out of use, oil, care and open cases."""
+    return section(tr("Due in the kitchen"), [], [1], [[text] for text in due], tr("Nothing."))
+
+
+def _in_fryer(fryer: FryerRow, now_s: float, tr: Translate) -> str:
+    """A fryer's state in words; a load that should be out says for how long."""
+    if not isinstance(fryer, Cooking):
+        return fryer.text
+    words, over_s = f"{fryer.product} · {fryer.text} · {fryer.lift}", now_s - fryer.lift_s
+    if over_s < 60.0:
+        return words
+    return f"{words} · {say('{minutes} min overdue', {'minutes': float(over_s // 60.0)}, translate=tr)}"
 
 
 def _shift(board: Board, view: BoardView, state: State, tr: Translate) -> list[Section]:
@@ -85,7 +103,7 @@ def _shift(board: Board, view: BoardView, state: State, tr: Translate) -> list[S
             [
                 [
                     f.name,
-                    f"{f.product} · {f.text} · {f.lift}" if isinstance(f, Cooking) else f.text,
+                    _in_fryer(f, view.now_s, tr),
                     f"{f.since_filter}/{f.filter_every}",
                 ]
                 for f in view.fryers

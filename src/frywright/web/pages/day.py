@@ -29,10 +29,12 @@ from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.compare import compare_down, compare_out
 from frywright.rooms.day.lifting import LiftAskedError
 from frywright.rooms.day.practice import demo_sales
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import HERE, Context
 from frywright.web.benches import Benches
 from frywright.web.forms import whole_number
+from frywright.web.pages.now import due_views, gather
 from frywright.web.posted import Told, Typed
 
 
@@ -428,8 +430,10 @@ def _add_paper(routes: APIRouter, context: Context, benches: Benches) -> None:
     @routes.get("/day/handover.pdf")
     def handover(request: Request) -> Response:
         board, second = _board(request.query_params, benches)
-        language = context.language(request)
+        language, kitchen = context.language(request), remembered_kitchen(context.store)
+        tr = translator(language)
+        lines = gather(context.store, kitchen, language) if board.practice is None else []
+        due = [x.text for x in due_views(lines, request, kitchen, tr)]
         return Response(
-            day_paper.handover_pdf(board, second, language, translator(language)),
-            media_type="application/pdf",
+            day_paper.handover_pdf(board, second, language, tr, due), media_type="application/pdf"
         )
