@@ -14,12 +14,11 @@ from frywright.ledger.facts.cook import SlotChosen
 from frywright.ledger.store import Store
 from frywright.model.fryer import ClockStyle
 from frywright.model.units import clock
-from frywright.rooms.clock import now
+from frywright.rooms.clock import Hall, acting, now
 from frywright.rooms.cook.cards import CAUTIONS, FOOT, MINUTES, RULES, Approved, card_data, card_pdf
 from frywright.rooms.cook.life import approvals, keep_card
 from frywright.rooms.cook.programs import save_program
 from frywright.rooms.cook.slots import tell_slot
-from frywright.rooms.hall import AUTHOR_NOW
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.rooms.standing import slot_of
 from frywright.trial.ask import edit_program
@@ -138,12 +137,9 @@ def test_who_stands_behind_a_version(tmp_path):
     kitchen = remembered_kitchen(store)
     old = kitchen.program("bone-in cedar")
     assert approvals(store, kitchen) == {}
-    token = AUTHOR_NOW.set("Ana Vale")
-    try:
+    with acting(Hall(author="Ana Vale")):
         longer = [replace(s, duration_s=s.duration_s + 30) for s in old.timed().stages]
         save_program(store, kitchen, edit_program(old, longer))
-    finally:
-        AUTHOR_NOW.reset(token)
     found = approvals(store, remembered_kitchen(store))
     assert set(found) == {"bone-in cedar"}
     approved = found["bone-in cedar"]

@@ -1,25 +1,59 @@
-"""The one place that knows the time."""
+"""Who acts and when: one value for each request, and the one place that knows the time."""
 
 from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager
 from contextvars import ContextVar
+from dataclasses import dataclass, replace
 
-_PLAYED: ContextVar[dt.datetime | None] = ContextVar("played", default=None)
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Hall:
+    """What an act stands on beside its store.
+
+    ``author`` is whoever is signed in while something is done for them. ``second`` confirmed with a PIN or
+    password of their own while somebody else acts: empty for nobody, None where no accounts are asked, at the
+    machine itself or from a device's program. ``moment`` is the one at which an invented scenario plays; None
+    for the present.
+    """
+
+    author: str = ""
+    second: str | None = None
+    moment: dt.datetime | None = None
+
+
+NOBODY = Hall()
+"""Nobody signed in, in the present."""
+_HERE: ContextVar[Hall] = ContextVar("hall", default=NOBODY)
+
+
+def here() -> Hall:
+    """Who acts now, and when."""
+    return _HERE.get()
+
+
+def enter(hall: Hall) -> None:
+    """Who acts from here to the end of the request."""
+    _HERE.set(hall)
+
+
+@contextmanager
+def acting(hall: Hall) -> Iterator[None]:
+    """Who acts inside the block."""
+    mark = _HERE.set(hall)
+    try:
+        yield
+    finally:
+        _HERE.reset(mark)
 
 
 def now() -> dt.datetime:
     """The present moment, aware UTC."""
-    return _PLAYED.get() or dt.datetime.now(dt.UTC)
+    return here().moment or dt.datetime.now(dt.UTC)
 
 
-@contextmanager
-def played(moment: dt.datetime) -> Iterator[None]:
+def played(moment: dt.datetime) -> AbstractContextManager[None]:
     """The moment at which an invented scenario plays; nothing else may set a clock."""
-    mark = _PLAYED.set(moment)
-    try:
-        yield
-    finally:
-        _PLAYED.reset(mark)
+    return acting(replace(here(), moment=moment))

@@ -22,7 +22,7 @@ from frywright.rooms.care.close import STORE_KEY, sign_close
 from frywright.rooms.care.training import keep_person, sign_skill
 from frywright.rooms.care.upkeep import tasks_for, tick
 from frywright.rooms.care.vat import tell_oil
-from frywright.rooms.clock import now, played
+from frywright.rooms.clock import acting, here, now, played
 from frywright.rooms.cook.compare import read_back, value_names
 from frywright.rooms.cook.life import keep_card, put_in_service, retire, tell_keyed
 from frywright.rooms.cook.next_probing import keep_planned, next_probing
@@ -32,7 +32,6 @@ from frywright.rooms.day.board import Board, Tap
 from frywright.rooms.day.day import Bench, bench_for
 from frywright.rooms.day.practice import demo_sales
 from frywright.rooms.day.sales import keep_sales
-from frywright.rooms.hall import AUTHOR_NOW
 from frywright.rooms.kitchen import (
     has_kitchen,
     kitchen_number,
@@ -352,12 +351,8 @@ class _Fortnight:
 
 def _run(play: Play) -> None:
     """One act at its moment and by its person."""
-    mark = AUTHOR_NOW.set(play.who)
-    try:
-        with played(play.at):
-            play.act()
-    finally:
-        AUTHOR_NOW.reset(mark)
+    with acting(replace(here(), author=play.who, moment=play.at)):
+        play.act()
 
 
 def _some(row: Mapping[str, Any], *names: str) -> dict[str, Any]:

@@ -1,10 +1,9 @@
-"""What every act stands on: who acts, and how a fact is kept."""
+"""How every act keeps a fact: in turn, under its author, confirmed where two people must."""
 
 from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Callable, Mapping
-from contextvars import ContextVar
 from functools import wraps
 from typing import Concatenate, ParamSpec, TypeVar
 
@@ -13,17 +12,10 @@ from frywright.ledger.facts.fact import F, Kept, kept
 from frywright.ledger.store import Store
 from frywright.model.entry import Entry
 from frywright.model.errors import InputError
-from frywright.rooms.clock import now
+from frywright.rooms.clock import here, now
 
 AUTHOR = "unnamed on this machine"
 """Author until people have accounts."""
-AUTHOR_NOW: ContextVar[str] = ContextVar("author", default="")
-"""Name of whoever is signed in while something is done for them."""
-
-SECOND_NOW: ContextVar[str | None] = ContextVar("second", default=None)
-"""Who confirmed with a PIN or password of their own while somebody else acts; empty for nobody, None where no
-accounts are asked: at the machine itself, or from a device's program.
-"""
 
 P = ParamSpec("P")
 R = TypeVar("R")
@@ -48,7 +40,7 @@ def confirmed(second: str, field: str = "second") -> None:
     InputError
         Nobody of that name did.
     """
-    known = SECOND_NOW.get()
+    known = here().second
     if known is not None and " ".join(second.split()).casefold() != known.casefold():
         raise InputError(
             field, repr(second), "confirmed here by that person, with a PIN or password of their own"
@@ -66,7 +58,7 @@ def write(
     entry = Entry(
         kind=fact.KIND,
         happened_at=happened_at or now(),
-        author=AUTHOR_NOW.get() or AUTHOR,
+        author=here().author or AUTHOR,
         payload=fact.payload(),
         replaces=replaces,
         versions={"catalog": catalog.VERSION, **(versions or {})},

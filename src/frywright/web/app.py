@@ -37,7 +37,7 @@ from frywright.model.plain import plain
 from frywright.model.tongues import SOURCE, tongues
 from frywright.model.trade import money
 from frywright.paper.fonts import folder as font_folder
-from frywright.rooms.hall import AUTHOR_NOW, SECOND_NOW
+from frywright.rooms.clock import Hall, enter
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records.people import NOBODY_HERE, Tries, Who, who_is
 from frywright.trial.proof import FACTOR_WORDS
@@ -313,8 +313,8 @@ async def _guard(request: Request, call_next: Callable[[Request], Awaitable[Resp
                 response = await run_in_threadpool(_turned_back, request)
         if response is None:
             who, token = request.state.who, "authorization" in request.headers
-            AUTHOR_NOW.set(who.name if who else "")
-            SECOND_NOW.set("" if who and who.name and not token else None)
+            name = who.name if who else ""
+            enter(Hall(author=name, second="" if name and not token else None))
             with store.reading():  # a body that comes slowly keeps no connection to the store
                 response = await call_next(request)
     for name, value in HEADERS.items():

@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import AsyncIterator, Mapping
+from dataclasses import replace
 from typing import Annotated, Any, BinaryIO
 
 from fastapi import Depends, Request
@@ -14,7 +15,7 @@ from starlette.datastructures import FormData, UploadFile
 
 from frywright.model.errors import AccessError, InputError
 from frywright.model.roles import SIGNERS, may_claim
-from frywright.rooms.hall import SECOND_NOW
+from frywright.rooms.clock import enter, here
 from frywright.rooms.records.people import confirm
 
 DOERS, SECONDS, SECOND = ("who", "by", "read_by", "observed_by"), ("second", "checked_by"), " second"
@@ -58,7 +59,7 @@ async def _acted(request: Request, texts: dict[str, str]) -> dict[str, str]:
     """The texts with who acts, and who confirmed it, for the room that keeps them."""
     found = await run_in_threadpool(_by_whom, request, texts)
     if SECOND in found:
-        SECOND_NOW.set(found.pop(SECOND))
+        enter(replace(here(), second=found.pop(SECOND)))
     return found
 
 

@@ -21,8 +21,8 @@ from frywright.ledger.facts.people import AccountChanged, SignedIn, SignedOut, S
 from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, InputError, Phrase
 from frywright.model.roles import ALL_RIGHTS, RIGHTS, SITE
-from frywright.rooms.clock import now
-from frywright.rooms.hall import AUTHOR_NOW, in_turn, write
+from frywright.rooms.clock import acting, here, now
+from frywright.rooms.hall import in_turn, write
 
 LEAST_PASSWORD, MOST_PASSWORD, LEAST_PIN = 10, 200, 4
 FREE_TRIES, FIRST_WAIT_S, LONGEST_WAIT_S = 5, 30.0, 900.0
@@ -376,11 +376,8 @@ def _ended(store: Store, token: str, how: Literal["out", "anew"]) -> None:
 
 def _as(store: Store, name: str, fact: SignedIn | SignedOut) -> None:
     """Keep what a person does under their own name, whoever is signed in meanwhile."""
-    mark = AUTHOR_NOW.set(name)
-    try:
+    with acting(replace(here(), author=name)):
         write(store.home, fact)
-    finally:
-        AUTHOR_NOW.reset(mark)
 
 
 def confirm(store: Store, name: str, secret: str, place: str, tries: Tries) -> str:

@@ -23,11 +23,10 @@ from frywright.model.errors import InputError
 from frywright.rooms.care import vat as oil
 from frywright.rooms.care.oil_state import vat_states
 from frywright.rooms.care.upkeep import care_rows
-from frywright.rooms.clock import now
+from frywright.rooms.clock import here, now
 from frywright.rooms.cook.desk import ProgramRow, program_rows
 from frywright.rooms.cook.readbacks import tell_readback
 from frywright.rooms.day.sales import post_sales
-from frywright.rooms.hall import AUTHOR_NOW
 from frywright.rooms.kitchen import kitchen_name, remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective
@@ -278,7 +277,7 @@ def _once(
     context: Context, what: str, key: str, body: Any, write: Callable[[], dict[str, Any]]
 ) -> tuple[dict[str, Any], bool]:
     """A write by the key of whoever sends it: two tills that number alike are no repeats of each other."""
-    return once(context.store, what, key, body, write, AUTHOR_NOW.get())
+    return once(context.store, what, key, body, write, here().author)
 
 
 def _add_writes(routes: APIRouter, context: Context) -> None:
