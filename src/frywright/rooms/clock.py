@@ -24,14 +24,12 @@ class Hall:
     moment: dt.datetime | None = None
 
 
-NOBODY = Hall()
-"""Nobody signed in, in the present."""
-_HERE: ContextVar[Hall] = ContextVar("hall", default=NOBODY)
+_HERE: ContextVar[Hall | None] = ContextVar("hall", default=None)
 
 
 def here() -> Hall:
     """Who acts now, and when."""
-    return _HERE.get()
+    return _HERE.get() or Hall()
 
 
 def enter(hall: Hall) -> None:
