@@ -11,6 +11,7 @@ import pkgutil
 import re
 import tomllib
 import typing
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -72,9 +73,21 @@ def modules():
             yield importlib.import_module(info.name)
 
 
+@cache
+def tree_of(path: Path) -> ast.Module:
+    """A module's source as a tree, read once."""
+    return ast.parse(path.read_text("utf-8"))
+
+
+@cache
+def nodes_of(path: Path) -> tuple[ast.AST, ...]:
+    """Everything in it, in the order of a walk."""
+    return tuple(ast.walk(tree_of(path)))
+
+
 def functions():
     for path in FILES:
-        for node in ast.walk(ast.parse(path.read_text("utf-8"))):
+        for node in nodes_of(path):
             if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef):
                 yield path.relative_to(ROOT), node
 
@@ -139,7 +152,7 @@ def test_public_functions_and_modules_have_docs():
     """Every module, public class and public function says what it is for."""
     wrong = []
     for path in FILES:
-        tree = ast.parse(path.read_text("utf-8"))
+        tree = tree_of(path)
         if path.name != "__init__.py" and not ast.get_docstring(tree):
             wrong.append(str(path.relative_to(ROOT)))
         for node in tree.body:
@@ -297,7 +310,7 @@ def source_strings() -> set[str]:
             for m in re.finditer(r'\b_\(\s*(?:"([^"]+)"|\'([^\']+)\')\s*\)', page.read_text("utf-8"))
         }
     for path in FILES:
-        for node in ast.walk(ast.parse(path.read_text("utf-8"))):
+        for node in nodes_of(path):
             if isinstance(node, ast.keyword) and node.arg in ("text", "sentence", "lead", "why"):
                 found |= {
                     n.value
@@ -310,7 +323,7 @@ def source_strings() -> set[str]:
                 found |= said_by(node.args[0])
     for path in (ROOT / "calibrate").glob("*.py"):
         if path.name != "table.py":  # its refusals are data errors, which stay in English
-            found |= told_sentences(ast.parse(path.read_text("utf-8")))
+            found |= told_sentences(tree_of(path))
     found |= {cut.title for cut in load.cuts().values()} | setup_words()
     for folder in ("care", "procedures"):
         for path in load.files(folder):

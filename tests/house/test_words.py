@@ -4,13 +4,15 @@ from __future__ import annotations
 
 import ast
 import re
+from functools import cache
+from pathlib import Path
 
 import pytest
 
 from frywright.model import errors
 from frywright.model.errors import FrywrightError, spoken
 from frywright.physics import ranges
-from tests.house.test_house import FILES, LANGUAGES, ROOT, translations
+from tests.house.test_house import FILES, LANGUAGES, ROOT, nodes_of, translations
 
 TEMPLATES: dict[str, tuple[int | str, ...]] = {
     "InputError": (2, "allowed"),
@@ -58,11 +60,11 @@ def arguments(call: ast.Call, places: tuple[int | str, ...]):
         yield from (k.value for k in call.keywords if k.arg == place)
 
 
-def constants(tree: ast.Module) -> dict[str, str]:
+def constants(path: Path) -> dict[str, str]:
     """Texts that stand under a name in a module or in one of its classes."""
     return {
         target.id: node.value.value
-        for node in ast.walk(tree)
+        for node in nodes_of(path)
         if isinstance(node, ast.Assign | ast.AnnAssign)
         and isinstance(node.value, ast.Constant)
         and isinstance(node.value.value, str)
@@ -103,13 +105,18 @@ def worded(node: ast.expr) -> bool:
     )
 
 
-def error_texts():
+@cache
+def error_texts() -> tuple[tuple[str, str | None], ...]:
+    """Every text of an error and its place, read once."""
+    return tuple(_error_texts())
+
+
+def _error_texts():
     """Every text of an error and its place; None where it is put together."""
     for path in FILES:
-        tree = ast.parse(path.read_text("utf-8"))
-        named = constants(tree)
+        named = constants(path)
         here = next((calls for end, calls in HAND_ON.items() if str(path).endswith(end)), {})
-        for call in (n for n in ast.walk(tree) if isinstance(n, ast.Call)):
+        for call in (n for n in nodes_of(path) if isinstance(n, ast.Call)):
             name = getattr(call.func, "id", "") or getattr(call.func, "attr", "")
             place = f"{path.relative_to(ROOT)}:{call.lineno}"
             for node in arguments(call, (TEMPLATES | here).get(name, ())):
