@@ -1,7 +1,7 @@
 """A load that cooks while its probes report: where each channel sits, what is expected, the log it leaves.
 
-Loads under way live in the memory of the server. What is kept of one is its log, by the same act as a file
-dropped in.
+Loads under way live in the memory of the server and go on from its journal when it was stopped. What is kept
+of one is its log, by the same act as a file dropped in.
 """
 
 from __future__ import annotations
@@ -9,8 +9,10 @@ from __future__ import annotations
 import datetime as dt
 import io
 import threading
-from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from collections.abc import Callable, Mapping, Sequence
+from contextlib import suppress
+from dataclasses import asdict, dataclass, field, replace
+from typing import Any
 
 import numpy as np
 
@@ -25,8 +27,11 @@ from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
 from frywright.physics.plan import FryPlan, make_plan
-from frywright.rooms.cook.intake import Intake
+from frywright.rooms.clock import now
+from frywright.rooms.cook.intake import Intake, Sample
+from frywright.rooms.cook.live_journal import Journal
 from frywright.rooms.cook.logs import keep_log
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.thermometers import correction_of
 from frywright.trial.ask import needed_limit
 from frywright.trial.evidence import reasons_for
@@ -104,6 +109,7 @@ class LiveLoad:
     revision: int = 0
     problem: FrywrightError | None = None
     log_number: int = 0
+    went_on: bool = False  # its server was stopped and started again
     lock: threading.Lock = field(default_factory=threading.Lock)
 
     @property
@@ -120,14 +126,72 @@ class LiveLoad:
 class LiveRoom:
     """Readings and loads of one kitchen's server."""
 
-    def __init__(self, store: Store) -> None:
-        self.store, self.intake = store, Intake()
+    def __init__(self, store: Store, now_s: Callable[[], float] = lambda: now().timestamp()) -> None:
+        self.store, self.intake, self.journal, self._now_s = store, Intake(), Journal(store), now_s
         self._loads: dict[int, LiveLoad] = {}
         self._next = 1
-        self._lock = threading.Lock()
+        self._lock, self._taking = threading.Lock(), threading.Lock()
+        self._waiting = self._replayed()
+        """Loads of before a stop, by number, until somebody looks: they need the kitchen."""
+
+    def _replayed(self) -> dict[int, Mapping[str, Any]]:
+        """Read the journal: readings at once, loads for later."""
+        loads: dict[int, Mapping[str, Any]] = {}
+        for row in self.journal.rows():
+            with suppress(KeyError, TypeError, ValueError, InputError):
+                if row["what"] == "readings":
+                    samples = [Sample(channel=c, temp_c=t, at_s=a) for c, t, a in row["samples"]]
+                    self.intake.add(row["source"], samples, float(row["got_s"]))
+                elif row["what"] == "start":
+                    loads[int(row["number"])] = {**row}
+                elif row["what"] == "drop":
+                    loads[row["number"]] = {**loads[row["number"]], "drop_s": float(row["drop_s"])}
+                elif row["what"] == "stop":
+                    loads.pop(row["number"], None)
+                self._next = max(self._next, int(row.get("number", 0)) + 1)
+        return loads
+
+    def _go_on(self) -> None:
+        """Follow the loads of before a stop again; one whose program is gone, or that is old, is let go."""
+        with self._lock:
+            waiting, self._waiting = self._waiting, {}
+            if not waiting:
+                return
+            kitchen, now_s = remembered_kitchen(self.store), self._now_s()
+            for number, row in waiting.items():
+                if now_s - row["began_s"] >= FORGET_S:
+                    continue
+                with suppress(FrywrightError, KeyError, TypeError):
+                    uses = tuple(Use(**use) for use in row["ask"]["uses"])
+                    load = self._made(kitchen, LiveAsk(**{**row["ask"], "uses": uses}), row["began_s"])
+                    load.number, load.went_on = number, True
+                    load.drop_s = row.get("drop_s", load.drop_s)
+                    self._loads[number] = load
+
+    def take(self, source: str, samples: list[Sample], got_s: float) -> int:
+        """Take readings that arrived together, and keep them for a stop; how many were new.
+
+        Raises
+        ------
+        InputError
+            As :meth:`frywright.rooms.cook.intake.Intake.add`; nothing of the message is kept.
+        """
+        with self._taking:
+            new = self.intake.add(source, samples, got_s)
+            if new:
+                rows = [(s.channel, s.temp_c, s.at_s) for s in samples]
+                told = {"what": "readings", "source": source, "got_s": got_s, "samples": rows}
+                self.journal.write(told, self._starts())
+        return new
+
+    def _starts(self) -> list[Mapping[str, Any]]:
+        """The loads under way, as the journal begins with them."""
+        with self._lock:
+            return [_start_row(load) for load in self._loads.values()]
 
     def loads(self) -> list[LiveLoad]:
         """Loads under way and lately ended, newest first."""
+        self._go_on()
         with self._lock:
             return sorted(self._loads.values(), key=lambda load: -load.number)
 
@@ -139,6 +203,7 @@ class LiveRoom:
         InputError
             There is none, or no longer.
         """
+        self._go_on()
         with self._lock:
             found = self._loads.get(number)
         if found is None:
@@ -156,14 +221,37 @@ class LiveRoom:
             No piece, two channels in the oil, a cut that is not in it, an impossible drop, no limit to wait
             for, or too many loads at once.
         """
+        self._go_on()
+        load = self._made(kitchen, ask, now_s)
+        if ask.drop_s is not None:
+            _check_drop(ask.drop_s, now_s)
+        with self._lock:
+            self._loads = {n: x for n, x in self._loads.items() if now_s - x.began_s < FORGET_S}
+            for other in self._loads.values():
+                if now_s - other.began_s < TWICE_S and _same(other.ask, ask):
+                    return other
+            if len(self._loads) >= MOST_LOADS:
+                raise InputError(
+                    "loads",
+                    len(self._loads),
+                    "at most {most} at once: end one first",
+                    values={"most": MOST_LOADS},
+                )
+            load.number, self._next = self._next, self._next + 1
+            self._loads[load.number] = load
+        self.journal.write(_start_row(load))
+        return load
+
+    def _made(self, kitchen: Kitchen, ask: LiveAsk, now_s: float) -> LiveLoad:
+        """A load as it begins, without its number."""
         program = kitchen.program(ask.program)
         plan = make_plan(kitchen, program, units_count=ask.units_count)
         pieces, oils = [u for u in ask.uses if u.cut], [u for u in ask.uses if not u.cut]
-        self._check(plan, ask, pieces, oils, now_s)
+        self._check(plan, ask, pieces, oils)
         limit = needed_limit(kitchen, plan.product)
         fat = max(100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in plan.kinds)
         when = dt.datetime.fromtimestamp(now_s, dt.UTC)
-        load = LiveLoad(
+        return LiveLoad(
             number=0,
             ask=ask,
             plan=plan,
@@ -181,23 +269,8 @@ class LiveRoom:
             oil=oils[0] if oils else None,
             drop_s=ask.drop_s,
         )
-        with self._lock:
-            self._loads = {n: x for n, x in self._loads.items() if now_s - x.began_s < FORGET_S}
-            for other in self._loads.values():
-                if now_s - other.began_s < TWICE_S and _same(other.ask, ask):
-                    return other
-            if len(self._loads) >= MOST_LOADS:
-                raise InputError(
-                    "loads",
-                    len(self._loads),
-                    "at most {most} at once: end one first",
-                    values={"most": MOST_LOADS},
-                )
-            load.number, self._next = self._next, self._next + 1
-            self._loads[load.number] = load
-        return load
 
-    def _check(self, plan: FryPlan, ask: LiveAsk, pieces: list[Use], oils: list[Use], now_s: float) -> None:
+    def _check(self, plan: FryPlan, ask: LiveAsk, pieces: list[Use], oils: list[Use]) -> None:
         if not pieces:
             raise InputError("channels", "none", "at least one probe in a piece")
         if len(oils) > 1:
@@ -209,14 +282,13 @@ class LiveRoom:
                 raise InputError("cut", use.cut, "one of: {known}", where=use.channel, values={"known": cuts})
         if ask.drop_s is None and not oils:
             raise InputError("drop", "missing", "a time, or a probe in the oil that tells it")
-        if ask.drop_s is not None:
-            _check_drop(ask.drop_s, now_s)
 
     def stop(self, number: int) -> None:
         """Forget a load; its readings stay until they are old."""
         self.load(number)
         with self._lock:
             self._loads.pop(number, None)
+        self.journal.write({"what": "stop", "number": number})
 
     def drop(self, number: int, drop_s: float, now_s: float) -> None:
         """Say when a load went in that still waits for the oil to fall.
@@ -230,6 +302,7 @@ class LiveRoom:
         _check_drop(drop_s, now_s)
         with load.lock:
             load.drop_s = load.drop_s or drop_s
+        self.journal.write({"what": "drop", "number": number, "drop_s": load.drop_s})
 
     def tend(self, load: LiveLoad, now_s: float) -> None:
         """Let a load read what has come in."""
@@ -337,6 +410,12 @@ class LiveRoom:
             )
         at = dt.datetime.fromtimestamp(load.drop_s or load.began_s, dt.UTC)
         return ("\n".join(lines) + "\n").encode(), f"live {load.ask.program} {at:%Y-%m-%d %H%M}.csv"
+
+
+def _start_row(load: LiveLoad) -> Mapping[str, Any]:
+    """A load as the journal keeps it."""
+    row = {"what": "start", "number": load.number, "began_s": load.began_s, "ask": asdict(load.ask)}
+    return row if load.drop_s is None else {**row, "drop_s": load.drop_s}
 
 
 def _same(one: LiveAsk, other: LiveAsk) -> bool:

@@ -79,6 +79,7 @@ class LoadView:
     since: str
     lift_left: str
     waits: bool
+    went_on: bool
     works: bool
     over: bool
     oil: str
@@ -162,6 +163,7 @@ def load_view(
         since="" if since is None else clock(max(since, 0.0)),
         lift_left="" if since is None else clock(max(load.lift_s - since, 0.0)),
         waits=load.drop_s is None,
+        went_on=load.went_on,
         works=load.drop_s is not None and load.course is None and load.problem is None,
         over=since is not None and since >= load.lift_s,
         oil=_now(room, load.oil, now_s, system),

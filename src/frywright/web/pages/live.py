@@ -53,7 +53,7 @@ class LiveOut(BaseModel):
 
 def router(context: Context) -> APIRouter:
     """Routes of the live probe."""
-    routes, room = APIRouter(), LiveRoom(context.store)
+    routes, room = APIRouter(), LiveRoom(context.store, _now_s)
     _add_intake(routes, room)
     _add_page(routes, context, room)
     _add_acts(routes, context, room)
@@ -70,7 +70,7 @@ def _add_intake(routes: APIRouter, room: LiveRoom) -> None:
         ]
         who = request.state.who
         source = " ".join(part for part in (who.name[:MOST_DEVICE].strip(), body.source.strip()) if part)
-        return LiveOut(new=room.intake.add(named(source, "source", may_be_empty=True), samples, _now_s()))
+        return LiveOut(new=room.take(named(source, "source", may_be_empty=True), samples, _now_s()))
 
 
 def _now_s() -> float:
@@ -88,6 +88,8 @@ def _values(context: Context, request: Request, room: LiveRoom, number: int) -> 
         "others": [load for load in loads if load.number != number],
         "sources": sources_view(room.intake.clocks(), moment, system, translate),
         "channels": channels_view(room, moment, system),
+        "gone": bool(number) and all(load.number != number for load in loads),
+        "not_kept": room.journal.lost,
         "room": "probes",
     }
 
