@@ -1,6 +1,6 @@
-"""Makes the cook engine's portable code, ``src/frywright/physics/lanes/march_N.ll``, from its C++ beside it.
+"""Makes the cook engine's portable code, ``src/frywright/physics/lanes/march_*.ll``, from its C++ beside it.
 
-    python scripts/lanes.py            write both files
+    python scripts/lanes.py            write the files
     python scripts/lanes.py --check    say whether they are what the sources make
 
 Needs clang of the package ``ziglang`` (an extra of developers); a machine that only runs the program needs no
@@ -18,8 +18,9 @@ import tempfile
 from pathlib import Path
 
 HOME = Path(__file__).parent.parent / "src/frywright/physics/lanes"
-SOURCES = ("lanes.h", "group.h", "physics.h", "events.h", "march.cpp")
-WIDTHS = (8, 2)
+SOURCES = ("lanes.h", "steam.h", "group.h", "physics.h", "events.h", "march.cpp")
+VERSIONS = {"8": ("-DLANES=8",), "2": ("-DLANES=2",), "one": ("-DLANES=8", "-DONE_COOK=1")}
+"""Lanes of eight cooks, of two, and of the piece classes of one."""
 FLAGS = [
     "-std=c++20",
     "-O3",
@@ -54,11 +55,11 @@ def source_hash() -> str:
     return digest.hexdigest()
 
 
-def made(width: int) -> str:
-    """Portable code for so many lanes."""
+def made(version: str) -> str:
+    """Portable code of a version."""
     with tempfile.TemporaryDirectory() as folder:
         out = Path(folder) / "march.ll"
-        lanes = [f"-DLANES={width}", f"-DNAME(x)=x##_{width}"]
+        lanes = [*VERSIONS[version], f"-DNAME(x)=x##_{version}"]
         clang = [sys.executable, "-m", "ziglang", "c++", *FLAGS, *lanes, "-S", "-emit-llvm", "march.cpp"]
         subprocess.run([*clang, "-o", str(out)], cwd=HOME, check=True)
         text = out.read_text("utf-8")
@@ -71,14 +72,14 @@ def made(width: int) -> str:
 def main() -> int:
     """Write the files, or compare them."""
     stale = 0
-    for width in WIDTHS:
-        path, text = HOME / f"march_{width}.ll", made(width)
+    for version in VERSIONS:
+        path, text = HOME / f"march_{version}.ll", made(version)
         if "--check" in sys.argv[1:]:
             stale += path.read_text("utf-8") != text
         else:
             path.write_text(text, "utf-8")
     if stale:
-        print("march_N.ll is older than its sources; run python scripts/lanes.py")
+        print("march_*.ll is older than its sources; run python scripts/lanes.py")
     return stale
 
 

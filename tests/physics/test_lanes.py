@@ -64,7 +64,7 @@ def same(one: RawHistory, other: RawHistory) -> bool:
 
 @pytest.mark.parametrize("precision", [ROUTINE, CLOSE], ids=["routine", "close"])
 def test_an_answer_is_the_same_alone_and_in_any_batch(precision):
-    """To the bit: alone, where two lanes march; among others, where eight do; and in another order."""
+    """To the bit: alone, where its classes or two cooks march; among others, where eight do; in any order."""
     cooks = mixed()
     together = run_many(cooks, precision)
     backwards = run_many(cooks[::-1], precision)[::-1]
@@ -72,6 +72,39 @@ def test_an_answer_is_the_same_alone_and_in_any_batch(precision):
         assert same(one, other)
         assert same(one, run(cook, precision))
     assert not same(together[0], together[1])
+
+
+@pytest.mark.parametrize("count", [1, 2, 3, 5, 8])
+@pytest.mark.parametrize("precision", [ROUTINE, CLOSE], ids=["routine", "close"])
+def test_classes_side_by_side_are_those_in_a_row(precision, count, monkeypatch):
+    """To the bit, for one to eight classes, under pressure and open, one cook after another: whoever chooses
+    the version of the march chooses no answer.
+    """
+    wet = {"drip_frac": 0.3, "coat_thickness_m": 1e-3, "coat_heat_j_m2k": 1600.0, "still_reference_k": 65.0}
+    moist = [replace(p, **wet, vapour_diffusivity_m2_s=3e-6) for p in four_classes()]
+    parts = [*four_classes(), moist[0], piece(a=0.003, film_kg_m2=0.05), *moist[1:3]][:count]
+    cooks = [open_cook(240.0, pieces=parts), pressure_cook(380.0, 60.0, pieces=parts)]
+    cooks += [replace(c, vat=replace(c.vat, heater_w=7e3, oil_start_c=160.0)) for c in cooks]
+    found = {}
+    for version in (engine.ONE, engine.NARROW, engine.WIDE):
+        monkeypatch.setattr(engine, "_version", lambda _, v=version: v)
+        found[version] = run_many(cooks, precision)
+    for others in (engine.NARROW, engine.WIDE):
+        assert all(same(a, b) for a, b in zip(found[engine.ONE], found[others], strict=True))
+
+
+def test_the_version_that_answers_soonest():
+    """Fewer cooks than classes: its classes side by side; not where bones differ, nor past eight classes."""
+
+    def version(cooks, parts):
+        return engine._version(pack.pack([open_cook(60.0, pieces=parts)] * cooks, ROUTINE, [4000] * cooks))
+
+    four, boned = four_classes(), [replace(four_classes()[0], bone_radius_m=0.004), *four_classes()[1:]]
+    assert [version(n, four) for n in (1, 3, 4, 9)] == [engine.ONE, engine.ONE, engine.WIDE, engine.WIDE]
+    assert [version(n, boned) for n in (1, 3)] == [engine.NARROW, engine.WIDE]
+    assert version(1, [*four, *four]) == engine.ONE
+    assert version(1, [*four, *four, four[0]]) == engine.NARROW
+    assert version(1, four[:1]) == engine.NARROW
 
 
 def test_a_long_queue_is_the_same_as_its_cooks(monkeypatch):
@@ -85,11 +118,11 @@ def test_a_long_queue_is_the_same_as_its_cooks(monkeypatch):
 def test_the_portable_code_is_made_from_its_sources():
     """Each file names the hash of the sources it was made from; both have the march."""
     made = script()
-    for width in made.WIDTHS:
-        text = (HOME / f"march_{width}.ll").read_text("utf-8")
+    for version in made.VERSIONS:
+        text = (HOME / f"march_{version}.ll").read_text("utf-8")
         assert text.startswith(f"; Made by scripts/lanes.py from sources of sha256 {made.source_hash()}.")
-        assert f"@march_{width}(" in text
-    assert set(made.WIDTHS) == {engine.WIDE, engine.NARROW}
+        assert f"@march_{version}(" in text
+    assert set(made.VERSIONS) == {engine.WIDE, engine.NARROW, engine.ONE}
 
 
 @pytest.mark.slow
@@ -97,8 +130,8 @@ def test_clang_makes_the_portable_code_again():
     """What is stored is what the compiler makes of the sources, letter by letter."""
     pytest.importorskip("ziglang")
     made = script()
-    for width in made.WIDTHS:
-        assert (HOME / f"march_{width}.ll").read_text("utf-8") == made.made(width)
+    for version in made.VERSIONS:
+        assert (HOME / f"march_{version}.ll").read_text("utf-8") == made.made(version)
 
 
 def test_rows_follow_the_structs():
@@ -114,7 +147,7 @@ def test_rows_follow_the_structs():
 
 def test_steam_is_one_set_of_numbers():
     """The march and its Python neighbours use the same coefficients."""
-    text = (HOME / "physics.h").read_text("utf-8")
+    text = (HOME / "steam.h").read_text("utf-8")
     told = dict(re.findall(r"\b([A-Z][A-Z_]*\d*) = (-?[\d.]+(?:e-?\d+)?)", text))
     names = [*(f"N{i}" for i in range(1, 11)), *(f"LATENT_{i}" for i in range(3)), "KELVIN"]
     assert {name: float(told[name]) for name in names} == {name: getattr(steam, name) for name in names}

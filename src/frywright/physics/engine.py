@@ -1,8 +1,9 @@
 """Compiles the march and runs it over packed questions.
 
-``lanes/*.h`` and ``lanes/march.cpp`` are the engine; ``lanes/march_N.ll`` is what clang makes of them for
-N lanes, for no processor in particular (``scripts/lanes.py``). LLVM, which comes with llvmlite, turns that
-into code for this processor in a fraction of a second. The march knows no Python and holds no lock.
+``lanes/*.h`` and ``lanes/march.cpp`` are the engine; ``lanes/march_*.ll`` is what clang makes of them, for
+lanes of cooks or of the classes of one cook, for no processor in particular (``scripts/lanes.py``). LLVM,
+which comes with llvmlite, turns that into code for this processor in a fraction of a second. The march knows
+no Python and holds no lock.
 """
 
 from __future__ import annotations
@@ -25,7 +26,9 @@ from frywright.physics.pack import Packed
 
 Array = NDArray[np.float64]
 Numbers = NDArray[np.int64]
-WIDE, NARROW = 8, 2
+WIDE, NARROW, ONE = "8", "2", "one"
+"""Versions of the march: lanes of eight cooks, of two, and of the piece classes of one cook."""
+MOST_CLASSES = 8
 BLOCK_STEPS = 32
 COOK_FIELDS = ("time", "span", "pressure", "oil")
 MORE_COOK_FIELDS = ("heater", "lid", "steam")
@@ -95,7 +98,7 @@ class _Engine:
 
 
 @cache
-def _engine(lanes: int) -> _Engine:
+def _engine(version: str) -> _Engine:
     import llvmlite.binding as llvm
 
     llvm.initialize_native_target()
@@ -103,7 +106,7 @@ def _engine(lanes: int) -> _Engine:
     target = llvm.Target.from_default_triple().create_target_machine(
         cpu=llvm.get_host_cpu_name(), features=llvm.get_host_cpu_features().flatten(), opt=3, jit=True
     )
-    text = files("frywright.physics").joinpath(f"lanes/march_{lanes}.ll").read_text("utf-8")
+    text = files("frywright.physics").joinpath(f"lanes/march_{version}.ll").read_text("utf-8")
     code = llvm.create_mcjit_compiler(llvm.parse_assembly(""), target)
     code.add_object_file(llvm.ObjectFileRef.from_data(_machine_code(text, target)))
     code.finalize_object()
@@ -111,8 +114,8 @@ def _engine(lanes: int) -> _Engine:
     march_type = ctypes.CFUNCTYPE(ctypes.c_int64, job, ctypes.c_void_p, ctypes.c_int64)
     space_type = ctypes.CFUNCTYPE(ctypes.c_int64, job)
     return _Engine(
-        march_type(code.get_function_address(f"march_{lanes}")),
-        space_type(code.get_function_address(f"work_space_{lanes}")),
+        march_type(code.get_function_address(f"march_{version}")),
+        space_type(code.get_function_address(f"work_space_{version}")),
         code,
     )
 
@@ -143,10 +146,19 @@ def _address(array: NDArray[np.generic]) -> int:
     return int(array.ctypes.data)
 
 
+def _version(packed: Packed) -> str:
+    """The version that answers soonest: a cook's classes side by side where fewer cooks than classes are
+    asked for and no two of them have bones of different cells, else cooks side by side.
+    """
+    cooks, classes = len(packed.cook), packed.classes
+    if cooks < classes <= MOST_CLASSES and len(set(packed.bone.tolist())) == 1:
+        return ONE
+    return NARROW if cooks <= int(NARROW) else WIDE
+
+
 def march(packed: Packed, *, full: bool = True) -> Marched:
     """March packed cooks to the end of their programs; the answer of a cook does not depend on the others."""
-    lanes = WIDE if len(packed.cook) > NARROW else NARROW
-    engine = _engine(lanes)
+    engine = _engine(_version(packed))
     cooks, classes, p = len(packed.cook), packed.classes, packed.precision
     width = len(COOK_FIELDS) + classes
     if full:
@@ -185,17 +197,17 @@ def march(packed: Packed, *, full: bool = True) -> Marched:
     space = np.zeros(engine.space(ctypes.byref(job)) + 64, dtype=np.uint8)
     at = _address(space)
     at += -at % 64
-    blocks = list(_march_blocks(engine, job, at, cooks, width, lanes))
+    blocks = list(_march_blocks(engine, job, at, cooks, width))
     trace, first = _in_order(blocks, final["final_cook"][:, 0].astype(np.int64) + 1)
     return Marched(packed, full, trace, first, *final.values())
 
 
 def _march_blocks(
-    engine: _Engine, job: _Job, at: int, cooks: int, width: int, lanes: int
+    engine: _Engine, job: _Job, at: int, cooks: int, width: int
 ) -> Iterator[tuple[Array, Numbers]]:
     """Call the march until it is over; each call fills blocks of the trace, told with their cooks."""
     over, begin = 0, 1
-    count = 2 * lanes + 16 * min(cooks, 64)
+    count = 2 * int(WIDE) + 16 * min(cooks, 64)
     while not over:
         block, owner = np.empty((count, BLOCK_STEPS, width)), np.zeros(count, dtype=np.int64)
         job.blocks, job.block_cook, job.block_count, job.blocks_used = (

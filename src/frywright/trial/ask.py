@@ -227,7 +227,7 @@ def warm_up() -> float:
         water_kg_m3=600.0,
     )
     vat = Vat(oil_mass_kg=20.0, oil_start_c=170.0, heater_w=10e3)
-    cook = Cook(vat=vat, pieces=[piece], spans=[Span(duration_s=5.0, set_c=170.0)])
-    for count in (1, 8):  # one engine for a cook alone, one for many
+    cook = Cook(vat=vat, pieces=[piece, piece], spans=[Span(duration_s=5.0, set_c=170.0)])
+    for count in (1, 8):  # the engine for a cook alone, and the one for many
         run_many([cook] * count)
     return perf_counter() - start

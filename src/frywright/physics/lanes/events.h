@@ -25,7 +25,7 @@ INLINE void read_core(Piece &c, M where) {
 INLINE V coldest(const Group &g) {
   V low = all(1e9);
   for (Count i = 0; i < g.n_class; ++i) low = least(low, g.pieces[i].coldest);
-  return low;
+  return least_of_classes(low);
 }
 
 // Signed distance past the condition that ends the stage; positive once met.
@@ -38,30 +38,42 @@ INLINE V condition(const Group &g, const V *level, V core) {
   return past;
 }
 
-// Mark tries as failed and ask for shorter ones; takes them off the undecided. `forget`: not an event to return from.
-INLINE void shorter(Group &g, M &undecided, M failed, V share, bool forget) {
-  failed &= undecided;
-  put(g.wanted, failed, forget ? all(0.0) : most(g.wanted, g.step));
-  put(g.next_step, failed, most(g.step * between(share, all(0.05), all(0.95)), 1e-6));
+// Why a try fails, and the share of its step that would not.
+struct Failure {
+  M failed, forget;  // `forget`: not an event to return from
+  V share;
+};
+
+INLINE void add(Failure &x, M failed, V share, bool forget) {
+  x.failed |= failed;
+  if (forget) x.forget |= failed;
+  x.share = pick(failed, least(x.share, share), x.share);
+}
+
+// Mark tries as failed and ask for shorter ones; takes them off the undecided.
+INLINE void shorter(Group &g, M &undecided, const Failure &x) {
+  M failed = x.failed & undecided;
+  put(g.wanted, failed, pick(x.forget, 0.0, most(g.wanted, g.step)));
+  put(g.next_step, failed, most(g.step * between(x.share, all(0.05), all(0.95)), 1e-6));
   put(g.rejected, failed, g.rejected + 1.0);
   undecided &= ~failed;
 }
 
 // Film used up, boiling that starts on a dry surface, front at its floor, last water: of one piece.
-INLINE void check_water(Group &g, Piece &c, M &undecided) {
+INLINE void check_water(const Group &g, const Piece &c, Failure &x) {
   V film = c.now[FREE], before = c.old[FREE];
   M over = ~c.crusted & (film < -most(FILM_TOLERANCE * c.film, 1e-7)), dry = over & (before <= 0.0);
-  shorter(g, undecided, dry & (film < -SEED_WATER_M * c.water) & (g.step > 1e-7), all(0.3), true);
-  shorter(g, undecided, over & ~dry & (g.step > 1e-5), before / (before - film), false);
+  add(x, dry & (film < -SEED_WATER_M * c.water) & (g.step > 1e-7), all(0.3), true);
+  add(x, over & ~dry & (g.step > 1e-5), before / (before - film), false);
 }
 
-INLINE void check_floor(Group &g, Piece &c, M &undecided) {
+INLINE void check_floor(const Group &g, const Piece &c, Failure &x) {
   V before = c.old[FRONT_VOLUME], after = c.now[FRONT_VOLUME];
   M past = (c.spent == 0.0) & (after < c.floor_volume * (1.0 - FLOOR_TOLERANCE)) & (g.step > 1e-4);
-  shorter(g, undecided, past, (before - c.floor_volume) / (before - after), false);
+  add(x, past, (before - c.floor_volume) / (before - after), false);
   M drained = (c.spent == 1.0) & (c.now[EVAPORATED] > c.water_start * (1.0 + DRY_SHARE)) & (g.step > 1e-4);
   V left = c.water_start - c.old[EVAPORATED];
-  shorter(g, undecided, drained, left / (c.now[EVAPORATED] - c.old[EVAPORATED]), false);
+  add(x, drained, left / (c.now[EVAPORATED] - c.old[EVAPORATED]), false);
 }
 
 // The cooks whose tried step stands; for the others the next, shorter, try is set.
@@ -70,17 +82,18 @@ INLINE M accept(Group &g, M tried) {
   put(g.forced, forced, g.forced + 1.0);
   V jump = size_of(g.tsat - g.tsat_old);
   M leaps = (jump > 1.5 * g.max_tsat_step) & (g.step > 2e-3) & (g.pressure_table == 0.0);
-  shorter(g, undecided, leaps, g.max_tsat_step / jump, true);
-  for (Count i = 0; i < g.n_class; ++i) check_water(g, g.pieces[i], undecided);
-  for (Count i = 0; i < g.n_class; ++i) check_floor(g, g.pieces[i], undecided);
+  shorter(g, undecided, {leaps, leaps, g.max_tsat_step / jump});
+  Failure water = {M{}, M{}, all(1.0)};
+  for (Count i = 0; i < g.n_class; ++i) check_water(g, g.pieces[i], water), check_floor(g, g.pieces[i], water);
+  shorter(g, undecided, {any_of_classes(water.failed), any_of_classes(water.forget), least_of_classes(water.share)});
   V half = 0.5 * g.swing, aim = g.set_c + pick(g.heating, half, -half);
   V old = g.old[OIL_TEMP] - aim, now = g.now[OIL_TEMP] - aim;
   old = pick(g.heating, old, -old), now = pick(g.heating, now, -now);
   M switches = (g.oil_table == 0.0) & (g.band == 0.0) & (old < -EVENT_TEMP_K) & (now > 4.0 * EVENT_TEMP_K);
-  shorter(g, undecided, switches & (g.step > 2e-3), old / (old - now), false);
+  shorter(g, undecided, {switches & (g.step > 2e-3), M{}, old / (old - now)});
   old = condition(g, g.old, g.core_old), now = condition(g, g.now, coldest(g));
   M late = (g.until != UNTIL_TIME) & (g.step >= 0.05) & (old < 0.0) & (now > 0.02 * (now - old));
-  shorter(g, undecided, late & (old / (old - now) < 0.95), old / (old - now), false);
+  shorter(g, undecided, {late & (old / (old - now) < 0.95), M{}, old / (old - now)});
   return undecided | forced;
 }
 
@@ -123,9 +136,12 @@ INLINE void start_crust(Group &g, Piece &c, M where) {
 
 // Share of air in the headspace once the steam given off so far has stirred and displaced it.
 static double air_left(Group &g, int l) {
-  double made = 0.0;
-  for (Count i = 0; i < g.n_class; ++i) made += lane_of(g.pieces[i].area, l) * lane_of(g.pieces[i].old[EVAPORATED], l);
-  double volume = made * GAS_STEAM * lane_of(g.head_temp_k, l) / lane_of(g.atmosphere, l);
+  V all_made = all(0.0);
+  for (Count i = 0; i < g.n_class; ++i) {
+    V given = g.pieces[i].area * g.pieces[i].old[EVAPORATED];
+    all_made += given;
+  }
+  double made = sum_of_classes(all_made)[l], volume = made * GAS_STEAM * lane_of(g.head_temp_k, l) / lane_of(g.atmosphere, l);
   V left = exponential(all(-(volume > 0.0 ? volume : 0.0) / lane_of(g.head_volume, l)));
   return lane_of(left, 0);
 }

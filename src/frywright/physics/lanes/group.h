@@ -85,7 +85,8 @@ enum FinalCook { F_STEPS, F_REJECTED, F_SMALLEST, F_STATUS, F_FORCED, N_FINAL_CO
 
 // A group of cooks on the march.
 struct Group : CookGiven {
-  Count n_class, n_core, n_crust, passes, next_cook;
+  Count classes, n_class;  // of a cook; rows of pieces: classes, or one whose lanes they are
+  Count n_core, n_crust, passes, next_cook;
   V steady;
   V now[N_COOK_SCALAR], old[N_COOK_SCALAR], older[N_COOK_SCALAR];
   V g0, g1, g2, time, step, last_step, next_step, stage, stage_start, set_c, until, until_value, duration;
@@ -103,8 +104,8 @@ INLINE double &lane_of(V &x, int l) { return ((double *)&x)[l]; }
 INLINE void set_lane(M &m, int l, bool value) { ((Count *)&m)[l] = value ? -1 : 0; }
 INLINE bool get_lane(const M &m, int l) { return ((const Count *)&m)[l] != 0; }
 
-INLINE V area_at(const Piece &c, V r) { return c.a0 + r * (c.a1 + r * (c.a2 + r * c.a3)); }
-INLINE V volume_at(const Piece &c, V r) { return c.v0 + r * (c.v1 + r * (c.v2 + r * c.v3)); }
+INLINE V area_at(const PieceGiven &c, V r) { return c.a0 + r * (c.a1 + r * (c.a2 + r * c.a3)); }
+INLINE V volume_at(const PieceGiven &c, V r) { return c.v0 + r * (c.v1 + r * (c.v2 + r * c.v3)); }
 
 // Volume inside core face j when the front encloses `whole`; bone faces stand still.
 INLINE V face_volume(const Piece &c, Count j, V whole) {
@@ -113,7 +114,7 @@ INLINE V face_volume(const Piece &c, Count j, V whole) {
 INLINE V cell_volume(const Piece &c, Count j, V whole) {
   return c.df[j] * (j < c.bone ? c.bone_volume : whole - c.bone_volume);
 }
-INLINE V meat_heat(const Piece &c, V t) { return c.c0 + t * (c.c1 + t * c.c2); }
-INLINE V meat_conductivity(const Piece &c, V t) { return c.k0 + t * (c.k1 + t * c.k2); }
-INLINE V meat_enthalpy(const Piece &c, V t) { return t * (c.c0 + t * (0.5 * c.c1 + t * c.c2 * (1.0 / 3.0))); }
+INLINE V meat_heat(const PieceGiven &c, V t) { return c.c0 + t * (c.c1 + t * c.c2); }
+INLINE V meat_conductivity(const PieceGiven &c, V t) { return c.k0 + t * (c.k1 + t * c.k2); }
+INLINE V meat_enthalpy(const PieceGiven &c, V t) { return t * (c.c0 + t * (0.5 * c.c1 + t * c.c2 * (1.0 / 3.0))); }
 INLINE V enthalpy(const Piece &c, Count j, V t) { return j < c.bone ? c.c_bone * t : meat_enthalpy(c, t); }

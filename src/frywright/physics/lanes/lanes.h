@@ -1,4 +1,5 @@
 // Vectors of LANES numbers: one lane is one cook. Operators work lane by lane, so that formulas read as for one cook.
+// With ONE_COOK a lane is a piece class of the only cook instead: for a question that cannot wait for others.
 //
 // No intrinsics and no library: the compiler of any processor splits these vectors as its registers need.
 #pragma once
@@ -6,10 +7,14 @@
 #ifndef LANES
 #define LANES 8
 #endif
+#ifndef ONE_COOK
+#define ONE_COOK 0
+#endif
 
 typedef double V __attribute__((vector_size(8 * LANES)));     // a number in every lane
 typedef long long M __attribute__((vector_size(8 * LANES)));  // yes (all bits) or no (0) in every lane
 typedef long long Count;
+constexpr int COOK_LANES = ONE_COOK ? LANES : 1;
 
 #define INLINE static inline __attribute__((always_inline))
 
@@ -30,6 +35,18 @@ INLINE bool any(M m) { return __builtin_reduce_or(m) != 0; }
 INLINE void put(V &target, M where, V value) { target = where ? value : target; }
 INLINE void put(V &target, M where, double value) { target = where ? all(value) : target; }
 INLINE void put(M &target, M where, M value) { target = (value & where) | (target & ~where); }
+
+// What concerns all piece classes of a cook: over the classes in their order, whether they are rows or lanes, so that the
+// answer is the same to the bit. `x` is what the rows have come to; where lanes are classes, each gets what they come to.
+INLINE V sum_of_classes(V x) {
+  if (!ONE_COOK) return x;
+  double sum = x[0];
+  for (int l = 1; l < LANES; ++l) sum += x[l];
+  return all(sum);
+}
+INLINE V least_of_classes(V x) { return ONE_COOK ? all(__builtin_reduce_min(x)) : x; }
+INLINE V most_of_classes(V x) { return ONE_COOK ? all(__builtin_reduce_max(x)) : x; }
+INLINE M any_of_classes(M m) { return ONE_COOK ? (any(m) ? yes() : M{}) : m; }
 
 // exp(x) for -700 < x < 700: 2^k exp(r) with |r| <= ln2/2, series to r^13 / 13! (below one unit in the last place).
 INLINE V exponential(V x) {

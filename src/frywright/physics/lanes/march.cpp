@@ -46,7 +46,29 @@ INLINE void choose_step(Group &g, M fresh) {
     V flux = c.flux - pick(c.crusted, 0.0, c.dripped / g.last_step);
     step = pick((film > 0.0) & (flux > 0.0), least(step, most(film / flux, 1e-3)), step);
   }
-  put(g.step, fresh, step);
+  put(g.step, fresh, least_of_classes(step));
+}
+
+// Cells of the new level by extrapolation, and the known parts of their storage rates.
+INLINE void predict_cells(const Group &g, Piece &c, M fresh, V ratio) {
+  const PieceGiven x = c;
+  const V old = c.old[GRID_VOLUME] - x.bone_volume, older = c.older[GRID_VOLUME] - x.bone_volume;
+  const V g1 = c.g1, g2 = c.g2, meat_1 = g1 * old, meat_2 = g2 * older;
+  const V bone_1 = g1 * x.bone_volume * x.c_bone, bone_2 = g2 * x.bone_volume * x.c_bone;
+  const V *t_old = c.t_old, *t_older = c.t_older, *df = c.df;
+  V *t = c.t, *hist = c.hist;
+  for (Count j = 0; j < g.n_core; ++j) {
+    V one = t_old[j], two = t_older[j];
+    t[j] = pick(fresh, one + ratio * (one - two), t[j]);
+    if (j < c.bone)
+      hist[j] = df[j] * (bone_1 * one + bone_2 * two);
+    else
+      hist[j] = df[j] * (meat_1 * meat_enthalpy(x, one) + meat_2 * meat_enthalpy(x, two));
+  }
+  const V crust_1 = g1 * x.c_crust, crust_2 = g2 * x.c_crust;
+  const V *v1 = c.cv_old, *v2 = c.cv_older;
+  for (Count j = 0; j < g.n_crust; ++j)
+    c.c_hist[j] = crust_1 * ((v1[j + 1] - v1[j]) * c.ct_old[j]) + crust_2 * ((v2[j + 1] - v2[j]) * c.ct_older[j]);
 }
 
 // Trial values of the new level by extrapolation, and the known parts of the storage rates.
@@ -67,15 +89,7 @@ INLINE void predict(Group &g, M fresh) {
     for (int r = 0; r < GRID_VOLUME; ++r) put(c.now[r], fresh, c.old[r] + ratio * (c.old[r] - c.older[r]));
     put(c.now[FRONT], fresh, most(least(c.now[FRONT], c.old[FRONT]), LOWEST_FRONT * c.radius));
     put(c.flux, fresh, most(c.now[FLUX_THEN], 0.0));
-    for (Count j = 0; j < g.n_core; ++j) {
-      c.t[j] = pick(fresh, c.t_old[j] + ratio * (c.t_old[j] - c.t_older[j]), c.t[j]);
-      V old = cell_volume(c, j, c.old[GRID_VOLUME]), older = cell_volume(c, j, c.older[GRID_VOLUME]);
-      c.hist[j] = c.g1 * old * enthalpy(c, j, c.t_old[j]) + c.g2 * older * enthalpy(c, j, c.t_older[j]);
-    }
-    for (Count j = 0; j < g.n_crust; ++j) {
-      V old = (c.cv_old[j + 1] - c.cv_old[j]) * c.ct_old[j], older = (c.cv_older[j + 1] - c.cv_older[j]) * c.ct_older[j];
-      c.c_hist[j] = c.c_crust * (c.g1 * old + c.g2 * older);
-    }
+    predict_cells(g, c, fresh, ratio);
     let_go(g, c, fresh);
   }
 }
@@ -96,7 +110,7 @@ INLINE V solve_pass(Group &g, const Job &job) {
   solve_oil(g);
   V moved = all(0.0);
   for (Count i = 0; i < g.n_class; ++i) moved = most(moved, move_front(g, g.pieces[i]));
-  return moved;
+  return most_of_classes(moved);
 }
 
 // Carry the holding shares of cook l onto the new grid for a step of any length, and where the front stands.
@@ -175,11 +189,20 @@ INLINE void read_crust(const Group &g, const Piece &c, V *out) {
   }
 }
 
+// Numbers of a row of the trace that a class has, of all classes of the cook of lane l. Returns where the row goes on.
+static double *copy_classes(const Group &g, const V *from, Count width, int l, double *row) {
+  for (Count k = 0; k < g.classes; ++k)
+    for (Count r = 0; r < width; ++r) *row++ = ONE_COOK ? from[r][k] : from[k * width + r][l];
+  return row;
+}
+
 // A row of the trace for every cook that kept a step. Short rows hold time, stage, pressure, oil and cores.
 INLINE void write_down(Group &g, Job &job, M where) {
   V *x = g.written;
   *x++ = g.time, *x++ = g.stage, *x++ = g.old[PRESSURE], *x++ = g.old[OIL_TEMP];
+  V *cores = x;
   for (Count i = 0; i < g.n_class; ++i) *x++ = g.pieces[i].coldest;
+  V *more = x;
   if (job.full_trace) {
     *x++ = g.old[HEATER_HEAT], *x++ = g.old[LID_TEMP];
     *x++ = most(g.old[PRESSURE] - g.old[AIR_PRESSURE], 0.0);
@@ -192,7 +215,7 @@ INLINE void write_down(Group &g, Job &job, M where) {
       x += 3;
     }
   }
-  for (int l = 0; l < LANES; ++l) {
+  for (int l = 0; l < LANES; l += COOK_LANES) {
     if (!get_lane(where, l)) continue;
     if (g.row[l] == job.block_steps) {
       job.block_cook[job.blocks_used] = g.cook[l];
@@ -200,7 +223,11 @@ INLINE void write_down(Group &g, Job &job, M where) {
       g.row[l] = 0;
     }
     double *row = g.block[l] + g.row[l]++ * job.trace_width;
-    for (Count r = 0; r < job.trace_width; ++r) row[r] = lane_of(g.written[r], l);
+    for (V *y = g.written; y < cores; ++y) *row++ = lane_of(*y, l);
+    row = copy_classes(g, cores, 1, l, row);
+    if (!job.full_trace) continue;
+    for (int r = 0; r < 3; ++r) *row++ = lane_of(more[r], l);
+    copy_classes(g, more + 3, 10, l, row);
   }
 }
 
@@ -219,6 +246,7 @@ INLINE void turn_pieces(Group &g, M kept, V *next) {
     start_crust(g, c, starts);
     put(*next, starts & ~bare, least(*next, AFTER_FILM * g.first_step));
   }
+  *next = least_of_classes(*next);
 }
 
 // Store accepted steps, handle their events, set the next step.
@@ -263,8 +291,10 @@ static void load(Group &g, const Job &job, int l, Count k) {
   for (Count r = 0; r < n_cook_row; ++r) AT(((V *)(CookGiven *)&g)[r]) = job.cook[k * n_cook_row + r];
   for (Count i = 0; i < g.n_class; ++i) {
     Piece &c = g.pieces[i];
-    const Count n = g.n_core, m = g.n_crust, row = k * g.n_class + i, shapes = c.bone ? 4 : 1;
+    const bool spare = ONE_COOK && l >= g.classes;  // a lane without a class goes with the first one, and counts for nothing
+    const Count n = g.n_core, m = g.n_crust, row = k * g.classes + (spare ? 0 : ONE_COOK ? l : i), shapes = c.bone ? 4 : 1;
     for (Count r = 0; r < n_row; ++r) AT(((V *)(PieceGiven *)&c)[r]) = job.piece[row * n_row + r];
+    if (spare) AT(c.area) = 0.0;
     const double *grid = job.grid + job.grid_of[row] * (3 * n + shapes * (n + 1));
     for (Count j = 0; j < n; ++j) AT(c.f[j]) = grid[j], AT(c.df[j]) = grid[n + j], AT(c.fdf[j]) = grid[2 * n + j];
     double t = AT(c.start_temp), a = AT(c.radius);
@@ -308,29 +338,32 @@ static void load(Group &g, const Job &job, int l, Count k) {
     AT(*x) = 0.0;
   set_lane(g.heating, l, false), set_lane(g.oil_restart, l, true), set_lane(g.fresh, l, true);
   set_lane(g.running, l, true);
-  enter_stage(g, job, l);
 #undef AT
 }
 
-// A cook of the job takes lane l and writes down its drop.
-static void begin_cook(Group &g, Job &job, int l) {
-  load(g, job, l, g.next_cook++);
+// A cook of the job takes lane l, or all of them, and writes down its drop.
+static void begin_cook(Group &g, Job &job, int first) {
   M here = M{};
-  set_lane(here, l, true);
+  for (int l = first; l < first + COOK_LANES; ++l) load(g, job, l, g.next_cook), set_lane(here, l, true);
+  for (int l = first; l < first + COOK_LANES; ++l) enter_stage(g, job, l);
+  ++g.next_cook;
   write_down(g, job, here);
 }
 
 // What is left of a cook that is over: cells, water book and heat book of its pieces, how the march went.
-static void unload(Group &g, Job &job, int l) {
+static void unload(Group &g, Job &job, int first) {
+  int l = first;
 #define AT(x) lane_of(x, l)
   const Count n = g.n_core, m = g.n_crust, k = g.cook[l];
   double *cook = job.final_cook + N_FINAL_COOK * k;
   cook[F_STEPS] = AT(g.steps), cook[F_REJECTED] = AT(g.rejected), cook[F_SMALLEST] = AT(g.smallest);
   cook[F_STATUS] = AT(g.status), cook[F_FORCED] = AT(g.forced);
-  for (Count i = 0; i < g.n_class; ++i) {
-    Piece &c = g.pieces[i];
+  for (Count i = 0; i < g.classes; ++i) {
+    Piece &c = g.pieces[ONE_COOK ? 0 : i];
+    l = ONE_COOK ? (int)i : first;
     double bone = AT(c.bone_volume), stored = AT(c.old[COAT_STORED]), start = 0.0;
-    double *cells = job.final_cells + (k * g.n_class + i) * 3 * n, *piece = job.final_piece + (k * g.n_class + i) * N_FINAL_PIECE;
+    double *cells = job.final_cells + (k * g.classes + i) * 3 * n;
+    double *piece = job.final_piece + (k * g.classes + i) * N_FINAL_PIECE;
     for (Count j = 0; j < n; ++j) {
       cells[j] = AT(c.t_old[j]), cells[n + j] = AT(c.phi_old[j]);
       V size = cell_volume(c, j, c.old[GRID_VOLUME]), heat = size * enthalpy(c, j, c.t_old[j]);
@@ -351,13 +384,13 @@ static void unload(Group &g, Job &job, int l) {
 // Ended cooks leave their lanes, the next ones take them; a lane without a cook stands still. False: look again.
 INLINE bool refill(Group &g, Job &job) {
   bool settled = true;
-  for (int l = 0; l < LANES; ++l) {
+  for (int l = 0; l < LANES; l += COOK_LANES) {
     if (!get_lane(g.running, l) || g.ended[l] == 0.0) continue;
     unload(g, job, l);
     if (g.next_cook < job.cooks)
       begin_cook(g, job, l);
     else
-      set_lane(g.running, l, false), set_lane(g.fresh, l, false);
+      for (int k = l; k < l + COOK_LANES; ++k) set_lane(g.running, k, false), set_lane(g.fresh, k, false);
     settled &= !get_lane(g.running, l) || g.ended[l] == 0.0;
   }
   return settled;
@@ -385,7 +418,7 @@ static void lay_out(Group &g, const Job &job, V *at) {
 // Bytes of work space for a job.
 extern "C" Count NAME(work_space)(const Job *job) {
   Count piece = 18 * (job->n_core + 1) + 9 * (job->n_crust + 1) + 4;
-  return sizeof(Group) + job->classes * (sizeof(Piece) + piece * sizeof(V)) + (job->trace_width + 1) * sizeof(V) + 64;
+  return sizeof(Group) + (ONE_COOK ? 1 : job->classes) * (sizeof(Piece) + piece * sizeof(V)) + (job->trace_width + 1) * sizeof(V) + 64;
 }
 
 // March until all cooks are over (1) or the trace has no more room (0: call again with new blocks).
@@ -393,16 +426,16 @@ extern "C" Count NAME(march)(Job *job_, void *space, Count begin) {
   Job &job = *job_;
   Group &g = *(Group *)space;
   if (begin) {
-    g.n_class = job.classes, g.n_core = job.n_core, g.n_crust = job.n_crust, g.passes = job.passes;
+    g.classes = job.classes, g.n_class = ONE_COOK ? 1 : job.classes, g.n_core = job.n_core, g.n_crust = job.n_crust, g.passes = job.passes;
     g.steady = all(job.steady), g.next_cook = 0;
     g.pieces = (Piece *)(&g + 1);
     lay_out(g, job, (V *)(g.pieces + g.n_class));
-    for (int l = 0; l < LANES; ++l) {
+    for (int l = 0; l < LANES; l += COOK_LANES) {
       if (g.next_cook < job.cooks) {
         begin_cook(g, job, l);
         continue;
       }
-      load(g, job, l, 0);  // numbers for a lane that stands still
+      load(g, job, l, 0), enter_stage(g, job, l);  // numbers for a lane that stands still
       set_lane(g.running, l, false), set_lane(g.fresh, l, false);
     }
   }

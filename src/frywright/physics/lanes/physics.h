@@ -10,35 +10,14 @@
 // volumes, so a uniform temperature stays uniform.
 #pragma once
 #include "group.h"
+#include "steam.h"
 
-// Saturated steam: IAPWS-IF97 region 4, table 34; latent heat: quadratic through IAPWS-95 (steam.py).
-constexpr double N1 = 0.11670521452767e4, N2 = -0.72421316703206e6, N3 = -0.17073846940092e2, N4 = 0.12020824702470e5,
-                 N5 = -0.32325550322333e7, N6 = 0.14915108613530e2, N7 = -0.48232657361591e4, N8 = 0.40511340542057e6,
-                 N9 = -0.23855557567849, N10 = 0.65017534844798e3;
-constexpr double LATENT_0 = 2.48638108e6, LATENT_1 = -1.95302703e3, LATENT_2 = -3.46620296;
-constexpr double KELVIN = 273.15, GAS_STEAM = 461.526, GAS_AIR = 287.053;  // [J/(kg K)]; air: ISO 2533
 constexpr double WATER_HEAT = 4180.0;    // liquid water between 20 and 60 degC, IAPWS-95 [J/(kg K)]
 constexpr double SMOOTHING_PA = 200.0;   // orifice law regularised below this difference
 constexpr double EMPTY_PA = 2000.0;      // steam pressure floor of the condensation term
 constexpr double PRESSURE_SETTLED_PA = 0.2;
 constexpr double LOWEST_FRONT = 0.3;     // share of a that the grid follows
 constexpr double SETTLED = 1e-9;         // of the half thickness
-
-INLINE V boiling_temp(V pressure) {
-  V beta = root(root(pressure * 1e-6)), square = beta * beta;
-  V e = square + N3 * beta + N6, f = N1 * square + N4 * beta + N7, g = N2 * square + N5 * beta + N8;
-  V d = 2.0 * g / (-f - root(f * f - 4.0 * e * g)), sum = N10 + d;
-  return 0.5 * (sum - root(sum * sum - 4.0 * (N9 + N10 * d))) - KELVIN;
-}
-
-INLINE V saturation(V temp) {
-  V kelvin = temp + KELVIN, theta = kelvin + N9 / (kelvin - N10);
-  V a = theta * (theta + N1) + N2, b = theta * (N3 * theta + N4) + N5, c = theta * (N6 * theta + N7) + N8;
-  V r = 2.0 * c / (-b + root(b * b - 4.0 * a * c));
-  return 1e6 * (r * r) * (r * r);
-}
-
-INLINE V latent_heat(V temp) { return LATENT_0 + temp * (LATENT_1 + LATENT_2 * temp); }
 
 // ---- what the surface sees -------------------------------------------------------------------------------
 
@@ -96,52 +75,60 @@ INLINE V face_shape(const Piece &c, Count j, V scale, V s) {
 }
 
 // Conductance [W/(m2 K)] of core face j between cells of temperatures `inner` and `outer`.
-INLINE V face_conductance(const Piece &c, Count j, V inner, V outer, V scale, V s) {
+template <bool BONE>
+INLINE V face_conductance(const Piece &c, const PieceGiven &x, Count j, V inner, V outer, V scale, V s) {
+  if (!BONE) return meat_conductivity(x, 0.5 * (inner + outer)) * (c.shape[j] * scale);
   V shape = face_shape(c, j, scale, s);
-  if (j > c.bone || c.bone == 0) return meat_conductivity(c, 0.5 * (inner + outer)) * shape;
-  if (j < c.bone) return c.k_bone * shape;
-  V half_meat = c.meat_half * (s - c.bone_radius);  // bone and meat in series
-  return shape / (c.bone_half / c.k_bone + half_meat / meat_conductivity(c, outer));
+  if (j > c.bone) return meat_conductivity(x, 0.5 * (inner + outer)) * shape;
+  if (j < c.bone) return x.k_bone * shape;
+  V half_meat = x.meat_half * (s - x.bone_radius);  // bone and meat in series
+  return shape / (x.bone_half / x.k_bone + half_meat / meat_conductivity(x, outer));
 }
 
-// Forward elimination, centre to front: T_j = P_j + Q_j T_(j+1).
-INLINE void eliminate_core(const Group &g, Piece &c) {
-  const Count n = g.n_core, bone = c.bone;
-  const V s = c.now[FRONT], whole = c.now[GRID_VOLUME];
-  const V scale = bone ? c.meat_span : c.area_front / s;
-  const V meat = c.g0 * (whole - c.bone_volume), still = c.g0 * c.bone_volume;
-  const V half = 0.5 * c.c1, third = (2.0 / 3.0) * c.c2;
-  V t = c.t[0], alpha = all(0.0), beta = all(0.0), eps = all(0.0), p = all(0.0), q = all(0.0);
-  V heat = bone ? c.c_bone : meat_heat(c, t), rest = bone ? all(0.0) : -t * t * (half + t * third);
+// Forward elimination, centre to front: T_j = P_j + Q_j T_(j+1). BONE: some cells lie in a bone.
+template <bool BONE> INLINE void eliminate(const Group &g, Piece &c) {
+  const PieceGiven x = c;  // a copy: stores into the cells cannot change it, so it stays in registers
+  const Count n = g.n_core, bone = BONE ? c.bone : 0;
+  const V s = c.now[FRONT], sweep = c.sweep_front, front = c.front_temp;
+  const V scale = BONE ? c.meat_span : c.area_front / s;
+  const V meat = c.g0 * (c.now[GRID_VOLUME] - x.bone_volume), still = c.g0 * x.bone_volume;
+  const V half = 0.5 * x.c1, third = (2.0 / 3.0) * x.c2;
+  const V *cell = c.t, *f = c.f, *df = c.df, *hist = c.hist;
+  V *keep_rhs = c.rhs, *keep_alpha = c.alpha, *keep_pull = c.pull, *keep_p = c.p, *keep_q = c.q;
+  V t = cell[0], alpha = all(0.0), beta = all(0.0), eps = all(0.0), p = all(0.0), q = all(0.0);
+  V heat = BONE ? x.c_bone : meat_heat(x, t), rest = BONE ? all(0.0) : -t * t * (half + t * third);
   for (Count j = 0; j < n; ++j) {
     V alpha_up, beta_up, eps_up, t_up = t, heat_up = heat, rest_up = rest;
     if (j + 1 < n) {
-      t_up = c.t[j + 1];
-      bool bony = j + 1 < bone;
-      heat_up = bony ? c.c_bone : meat_heat(c, t_up);
+      t_up = cell[j + 1];
+      bool bony = BONE && j + 1 < bone;
+      heat_up = bony ? x.c_bone : meat_heat(x, t_up);
       rest_up = bony ? all(0.0) : -t_up * t_up * (half + t_up * third);
-      V k = face_conductance(c, j + 1, t, t_up, scale, s);
-      V w = bony ? all(0.0) : c.f[j + 1] * c.sweep_front;
+      V k = face_conductance<BONE>(c, x, j + 1, t, t_up, scale, s);
+      V w = bony ? all(0.0) : f[j + 1] * sweep;
       alpha_up = k - w * heat;
       beta_up = k + w * heat_up;
       eps_up = w * (rest + rest_up);
     } else {
-      V f = c.front_temp;
       alpha_up = c.core_g;
       beta_up = c.core_beta;
-      eps_up = -2.0 * c.sweep_front * f * f * (half + f * third);
+      eps_up = -2.0 * sweep * front * front * (half + front * third);
     }
-    V size = c.df[j] * (j < bone ? still : meat);
+    V size = df[j] * (j < bone ? still : meat);
     V diag = size * heat + alpha_up + beta;
-    V rhs = eps_up - eps - size * rest - c.hist[j];
+    V rhs = eps_up - eps - size * rest - hist[j];
     V inverse = 1.0 / (diag - alpha * q);
-    c.rhs[j] = rhs;
-    c.alpha[j] = alpha;
-    c.pull[j] = alpha + beta_up - diag;
-    c.p[j] = p = (rhs + alpha * p) * inverse;
-    c.q[j] = q = beta_up * inverse;
+    keep_rhs[j] = rhs;
+    keep_alpha[j] = alpha;
+    keep_pull[j] = alpha + beta_up - diag;
+    keep_p[j] = p = (rhs + alpha * p) * inverse;
+    keep_q[j] = q = beta_up * inverse;
     t = t_up, heat = heat_up, rest = rest_up, alpha = alpha_up, beta = beta_up, eps = eps_up;
   }
+}
+
+INLINE void eliminate_core(const Group &g, Piece &c) {
+  c.bone ? eliminate<true>(g, c) : eliminate<false>(g, c);
 }
 
 // Backward elimination, surface to front: T_j = P_j + Q_j T_(j-1). Steam of `steam_flux` crosses the crust.
@@ -292,10 +279,10 @@ INLINE Rate evaporate(Group &g, V boiling) {
   for (Count i = 0; i < g.n_class; ++i) {
     Piece &c = g.pieces[i];
     V slope = boil(g, c, boiling, latent);
-    made.value += c.area * (c.flux + c.flash);
-    made.slope += c.area * slope;
+    V given = c.area * (c.flux + c.flash), grows = c.area * slope;
+    made.value += given, made.slope += grows;
   }
-  return made;
+  return {sum_of_classes(made.value), sum_of_classes(made.slope)};
 }
 
 // ---- headspace, lid, oil -----------------------------------------------------------------------------------
@@ -397,13 +384,13 @@ INLINE V oil_capacity(const Group &g, V t) { return g.oil_mass * (g.oil_cp0 + g.
 
 // (M c_p + C_metal) dT_o/dt = Q_heater - sum S q - UA (T_o - T_room); on/off in a band, or proportional.
 INLINE void solve_oil(Group &g) {
-  V oil = g.now[OIL_TEMP], taken = all(0.0), slope = g.loss_ua;
+  V oil = g.now[OIL_TEMP], taken = all(0.0), slope = all(0.0);
   for (Count i = 0; i < g.n_class; ++i) {
     const Piece &c = g.pieces[i];
     taken += pick(c.in_air, 0.0, c.area * c.surface_flux);
     slope += pick(c.in_air, 0.0, c.area * c.surface_u);
   }
-  taken += g.loss_ua * (oil - g.room_temp);
+  taken = sum_of_classes(taken) + g.loss_ua * (oil - g.room_temp), slope = sum_of_classes(slope) + g.loss_ua;
   g.oil_taken = taken;
   M banded = g.band > 0.0;
   V share = between((g.set_c + 0.5 * g.band - oil) / most(g.band, 1e-30), all(0.0), all(1.0));
