@@ -3,7 +3,7 @@
     python -m benchmarks.predicted 20000        programs as they come
     python -m benchmarks.predicted 2000 aimed   each made so long that it stops close to its limit
 
-Every program is solved at ROUTINE and at CLOSE, and at FINE where CLOSE lies within NEAR_K of the limit;
+Every program is solved at SCAN, ROUTINE and CLOSE, and at FINE where CLOSE lies within NEAR_K of the limit;
 farther off CLOSE, which is within 0.1 K of FINE in every near one, is the reference. Predicted over: the
 coldest piece of the load at the earliest lift keeps its limit with the error of the setting
 (``Precision.error_k``) taken off and nothing for a thermometer.
@@ -17,25 +17,27 @@ from time import perf_counter
 import numpy as np
 from tests.random_programs import aimed, asked, chance_of, margins, plan_of
 
-from frywright.physics.inputs import CLOSE, FINE, ROUTINE
+from frywright.physics.inputs import CLOSE, FINE, ROUTINE, SCAN
 
 BATCH, NEAR_K, AIM_K = 500, 0.6, 0.5
+SETTINGS = {"SCAN": SCAN, "ROUTINE": ROUTINE, "CLOSE": CLOSE}
 
 
 def main(count: int, near: bool, seed: int = 1) -> None:
     """Print the counts."""
     chance = chance_of(np.random.default_rng(seed))
-    begun, wrong, over, fine_n = perf_counter(), {"ROUTINE": 0, "CLOSE": 0}, {"ROUTINE": 0, "CLOSE": 0}, 0
-    gaps: dict[str, list[float]] = {"ROUTINE": [], "CLOSE": []}
+    begun, fine_n = perf_counter(), 0
+    wrong, over = dict.fromkeys(SETTINGS, 0), dict.fromkeys(SETTINGS, 0)
+    gaps: dict[str, list[float]] = {name: [] for name in SETTINGS}
     for start in range(0, count, BATCH):
         cases = [asked(chance) for _ in range(min(BATCH, count - start))]
         plans = [plan_of(*case) for case in (aimed(cases, AIM_K) if near else cases)]
-        told = {"ROUTINE": margins(plans, ROUTINE), "CLOSE": margins(plans, CLOSE)}
+        told = {name: margins(plans, setting) for name, setting in SETTINGS.items()}
         known = told["CLOSE"].copy()
         close = np.flatnonzero(np.abs(known) < NEAR_K)
         known[close] = margins([plans[i] for i in close], FINE)
         fine_n += len(close)
-        for name, setting in (("ROUTINE", ROUTINE), ("CLOSE", CLOSE)):
+        for name, setting in SETTINGS.items():
             said = told[name] - setting.error_k >= 0.0
             over[name] += int(said.sum())
             wrong[name] += int((said & (known < 0.0)).sum())

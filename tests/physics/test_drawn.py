@@ -12,7 +12,7 @@ import numpy as np
 import pytest
 from benchmarks.engine import drawn, gaps
 
-from frywright.physics.inputs import FINE, ROUTINE
+from frywright.physics.inputs import FINE, ROUTINE, SCAN
 from frywright.physics.solve import run_many
 from tests.conftest import open_cook, pressure_cook
 from tests.physics.test_against_lines_water import TERMS
@@ -34,3 +34,13 @@ def test_drawn_cooks_stay_within_what_is_promised(kind):
     )
     assert np.all(worst < (0.2, 10e-6, 1e-3)), worst
     assert np.all(worst > 0.0)
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_a_scan_keeps_cores_within_what_is_taken_off(kind):
+    """The hottest core of every class: at most half of ``error_k`` too hot, and no colder than it."""
+    cooks = drawn(KINDS[kind], 16, seed=21)
+    pairs = zip(run_many(cooks, SCAN), run_many(cooks, FINE), strict=True)
+    off = np.concatenate([a.core_temp_c.max(axis=0) - b.core_temp_c.max(axis=0) for a, b in pairs])
+    assert -SCAN.error_k < off.min() < off.max() < 0.5 * SCAN.error_k
+    assert np.abs(off).max() > 1e-3

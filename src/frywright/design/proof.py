@@ -18,7 +18,7 @@ from frywright.design.loads import Loads, highest_pressure, late_spans, lifts, t
 from frywright.model.errors import InputError
 from frywright.model.food import Cut
 from frywright.model.program import LidState, Program
-from frywright.physics.inputs import CLOSE, ROUTINE, PieceClass, Precision
+from frywright.physics.inputs import CLOSE, SCAN, PieceClass, Precision
 from frywright.physics.lift import lift_of
 from frywright.physics.plan import FryPlan, piece_class, spans, vat
 from frywright.physics.solve import Cook, RawHistory, run_many
@@ -27,7 +27,7 @@ from frywright.verdicts.limits import CookLimit
 Array = NDArray[np.float64]
 NEAR_K, LOWEST_COUNT = 1.0, 16
 """Loads this near to the limit, and so many of the lowest of all, are solved again at ``CLOSE``: three times
-what ``ROUTINE`` may be off (``Precision.error_k``), so that no load whose side of the limit it could mistake
+what ``SCAN`` may be off (``Precision.error_k``), so that no load whose side of the limit it could mistake
 is left."""
 FULL_PRESSURE_SHARE = 0.9
 WEAK_HEATER_FRAC, LOW_OIL_FRAC = 0.85, 0.95
@@ -293,7 +293,7 @@ def prove(
     points, corners = draw(spread, samples, seed), corner_points(spread)
     rows = np.vstack([corners, points])
     weights = weights_of(plan, rows, seed)
-    margins, full = _run(plan, limit, guard_k, rows, weights, ROUTINE, progress)
+    margins, full = _run(plan, limit, guard_k, rows, weights, SCAN, progress)
     again = _uncertain(margins)
     margins[again], full[again] = _run(plan, limit, guard_k, rows[again], weights[again], CLOSE, None)
     edge, m = len(corners), margins[len(corners) :]
@@ -374,7 +374,7 @@ def _run(
     precision: Precision,
     progress: Callable[[float], None] | None,
 ) -> tuple[Array, NDArray[np.bool_]]:
-    guard_k += CLOSE.error_k  # loads that ROUTINE could mistake are solved again at CLOSE
+    guard_k += CLOSE.error_k  # loads that SCAN could mistake are solved again at CLOSE
     plan = replace(plan, rest_s=1.0)  # judged at the lift: carry-over does not count
     fat = [100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in _tracers(plan)]
     at = dict(zip(FACTORS, rows.T, strict=True))

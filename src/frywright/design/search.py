@@ -28,7 +28,7 @@ from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.physics.fry import FryHistory, simulate_many
-from frywright.physics.inputs import ROUTINE
+from frywright.physics.inputs import SCAN
 from frywright.physics.plan import MOST_VENT_S, FryPlan, lid_of, make_plan, spans
 from frywright.verdicts.limits import CookLimit
 
@@ -229,9 +229,9 @@ class Sizer:
         clock, drain = np.array([[p.clock_s, p.drain_s] for p in programs]).T
         runs_on = np.array([plan.runs_on for plan in plans])
         margins, left = np.empty((len(plans), len(self.fat))), np.empty(len(plans))
-        for part, done in loads.march(ROUTINE):
+        for part, done in loads.march(SCAN):
             lift = lifts(loads, part, done, clock[part], runs_on[part])
-            guard_k = self.guard_k + ROUTINE.error_k
+            guard_k = self.guard_k + SCAN.error_k
             margins[part] = tracer_margins(done, lift.earliest_s, self.limit, guard_k, self.fat)
             left[part] = oils_left_k(done, lift.lift_s, drain[part])
         return margins, left

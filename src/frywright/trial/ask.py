@@ -13,7 +13,7 @@ from frywright.model.food import Food, Product
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program, Stage
-from frywright.physics.fry import FryHistory, PieceHistory, simulate
+from frywright.physics.fry import FryHistory, PieceHistory, simulate_many
 from frywright.physics.inputs import CLOSE
 from frywright.physics.plan import FryPlan, make_plan
 from frywright.trial.evidence import evidence_for, range_notes
@@ -90,7 +90,7 @@ def ask(kitchen: Kitchen, request: CookRequest) -> CookAnswer:
     plan = _plan(kitchen, request)
     full = [replace(request, units_count=plan.most_units, load_kg=None)] if plan.overloaded else []
     plans = [plan, *(_plan(kitchen, asked) for asked in full)]
-    histories = [simulate(one, CLOSE) for one in plans]  # alone: cooks solved together share their passes
+    histories = simulate_many(plans, CLOSE)
     history = histories[0]
     limit, why = product_limit(kitchen, plan.product), why_none(kitchen, plan.product)
     judged = []

@@ -11,7 +11,7 @@ from frywright.model.findings import Note, Outcome, say
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.units import signed
-from frywright.physics.inputs import CLOSE, ROUTINE
+from frywright.physics.inputs import CLOSE, SCAN
 from frywright.physics.plan import FryPlan, lid_of, make_plan
 from frywright.trial.ask import product_limit, why_none
 from frywright.trial.evidence import NEVER, evidence_for
@@ -184,7 +184,7 @@ class ProofView:
     samples_count: int
     solved_close_count: int
     close_error_k: float
-    routine_error_k: float
+    scan_error_k: float
     failed_count: int
     bound_frac: float
     confidence_frac: float
@@ -216,7 +216,7 @@ def proof_view(
         samples_count=proof.samples_count,
         solved_close_count=proof.close_count,
         close_error_k=CLOSE.error_k,
-        routine_error_k=ROUTINE.error_k,
+        scan_error_k=SCAN.error_k,
         failed_count=proof.failed_count,
         bound_frac=proof.bound_frac,
         confidence_frac=proof.confidence_frac,
