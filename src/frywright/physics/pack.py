@@ -260,7 +260,7 @@ def piece_rows(p: dict[str, Array], precision: Precision) -> tuple[Array, Array,
     volume = np.stack([g.volume for g in grids])[grid_of] * a[:, None] / powers
     face, bone_volume = a / (n + 1), bone ** (n + 1) / ((n + 1) * a**n)
     floor = np.maximum(grid.LOWEST_FRONT * a, grid.FLOOR_PAST_BONE * bone)
-    cells = np.array([max(grid.bone_cells(float(b), precision.n_core), 1) for b in bone])
+    cells = np.where(bone > 0.0, grid.bone_cells(1.0, precision.n_core), 1)
     c = p["heat"] * p["density_kg_m3"][:, None]
     k, thick, zero = p["conductivity"], p["coat_thickness_m"], np.zeros_like(a)
     columns = [

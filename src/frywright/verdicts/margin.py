@@ -99,24 +99,28 @@ class Curves:
 def margins_k(curves: Curves, limit: CookLimit, guard_k: float, fat_pct: Sequence[float]) -> Array:
     """:func:`margin_k` of all curves at once, (load, piece); ``fat_pct`` is of the pieces.
 
-    A curve whose summit is its lift holds a level from where it first passes it to the lift; any other is
-    asked alone.
+    A level without a time is reached by the highest core up to the lift. A curve whose summit is its lift
+    holds a level from where it first passes it to the lift; any other is asked alone.
     """
     lift, start = curves.lift_s, curves.first[:-1]
     highest, core, _ = curves.at(lift)
     coldest = np.minimum.reduceat(curves.core_c, start)
     level = np.full(core.shape, -np.inf)
-    held: dict[float, Array] = {}
+    held: dict[float, Array] = {0.0: np.maximum(highest, core)}
+    falls = highest > core
     for piece, fat in enumerate(fat_pct):
-        for temp, needed in _rows(limit, fat):
+        rows = _rows(limit, fat)
+        falls[:, piece] &= any(needed > 0.0 for _, needed in rows)
+        for temp, asked in rows:
+            needed = max(asked, 0.0)
             if needed not in held:
-                moment = lift - max(needed, 0.0)
+                moment = lift - needed
                 inside = (moment >= curves.time_s[start])[:, None]
                 held[needed] = np.where(inside, curves.at(np.maximum(moment, 0.0))[2], coldest)
             level[:, piece] = np.maximum(level[:, piece], held[needed][:, piece] - temp)
     found = level - guard_k
-    for load, piece in zip(*np.nonzero(highest > core), strict=True):
-        rows = slice(curves.first[load], curves.first[load + 1])
-        alone = curves.time_s[rows], curves.core_c[rows, piece], float(lift[load])
+    for load, piece in zip(*np.nonzero(falls), strict=True):
+        part = slice(curves.first[load], curves.first[load + 1])
+        alone = curves.time_s[part], curves.core_c[part, piece], float(lift[load])
         found[load, piece] = margin_k(*alone, limit, guard_k, fat_pct[piece])
     return found
