@@ -9,7 +9,7 @@ evidence.
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import asdict, dataclass, replace
 from typing import Any
 
@@ -63,6 +63,12 @@ class Board:
     kitchen: Kitchen
     bench: Bench
     practice: int | None = None
+    serving: Collection[str] | None = None
+    """Programs in service; None where nobody asks, as on a practice day."""
+
+    def serves(self, program: str) -> bool:
+        """Whether the board may advise a program."""
+        return self.serving is None or self.practice is not None or program in self.serving
 
     @property
     def told_as(self) -> type[BoardTap]:

@@ -29,6 +29,8 @@ class DropNow(Advised):
     name: str
     amount: str
     headline: str
+    in_service: bool
+    """Whether its program is: a load of any other is told of as refused, not advised."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -160,6 +160,7 @@ def _advice(
             name=name,
             amount=much,
             headline=say("Drop {product}: {amount} into {fryer}", words, translate=tr),
+            in_service=board.serves(fact.program),
         )
     if advice.kind == "filter":
         caution = tr(

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass, replace
 from math import ceil
 
@@ -124,6 +124,7 @@ def bench_for(
     hold_s: Mapping[str, float] | None = None,
     down: tuple[str, ...] = (),
     tune: bool = True,
+    serving: Collection[str] = (),
 ) -> Bench:
     """A day ready to plan, from everything known before it.
 
@@ -132,6 +133,7 @@ def bench_for(
     factor : on the forecast, in place of the one told for the day
     hold_s : hold lives to try instead of the programs' (product: seconds)
     down : fryers that are off all day
+    serving : programs in service; a product that has some is planned with those only
     tune : tune the rule and the fryers' hours; a forecast alone needs neither
 
     Raises
@@ -147,7 +149,7 @@ def bench_for(
     for key in down:
         kitchen.fryer(key)
     places = {f.key: n for n, f in enumerate(kitchen.fryers)}
-    built = [item_of(kitchen, sell, trade, places, notes) for sell in kitchen.sells]
+    built = [item_of(kitchen, sell, trade, places, notes, serving) for sell in kitchen.sells]
     mix = tuple(mix_factor(kitchen, history, sell.product)[0] for sell in kitchen.sells)
     items = [replace(item, spread_n=float(s)) for (item, _), s in zip(built, forecast.spread_n, strict=True)]
     for n, sell in enumerate(kitchen.sells):

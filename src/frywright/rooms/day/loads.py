@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from math import ceil
@@ -44,9 +44,9 @@ class LoadFact:
     margin_k: float | None
 
 
-def load_facts(kitchen: Kitchen, sell: Sell) -> list[LoadFact]:
+def load_facts(kitchen: Kitchen, sell: Sell, serving: Collection[str] = ()) -> list[LoadFact]:
     """Every load of a product on every fryer that has a program for it, simulated; those that fail the limit
-    are told by the caller.
+    are told by the caller. Where a product has programs in service, no other of its programs is used.
     """
     found = []
     product = kitchen.product(sell.product)
@@ -55,7 +55,7 @@ def load_facts(kitchen: Kitchen, sell: Sell) -> list[LoadFact]:
         {p.name for p in kitchen.own_programs if p.product == sell.product},
     )
     unit_kg = product.unit_mass_kg or kitchen.cut_set(product.cut_set).unit_mass_kg
-    for name in sorted(names):
+    for name in sorted(names & set(serving) or names):
         program = kitchen.program(name)
         fryer = kitchen.fryer(program.fryer)
         heads = kitchen.cut_set(product.cut_set).unit == "head" and fryer.capacity_heads > 0
@@ -110,11 +110,16 @@ def _asked(kitchen: Kitchen, program: Program, units: float):  # type: ignore[no
 
 
 def item_of(
-    kitchen: Kitchen, sell: Sell, trade: Trade, places: Mapping[str, int], notes: list[Note]
+    kitchen: Kitchen,
+    sell: Sell,
+    trade: Trade,
+    places: Mapping[str, int],
+    notes: list[Note],
+    serving: Collection[str] = (),
 ) -> tuple[Item, tuple[LoadFact, ...]]:
     """A product as the engine sees it, beside its loads; what is left out is added to ``notes``."""
     facts = []
-    for fact in load_facts(kitchen, sell):
+    for fact in load_facts(kitchen, sell, serving):
         short = fact.outcome is Outcome.FAILS or (fact.margin_k is not None and fact.margin_k < 0)
         values: dict[str, float | str] = {"program": fact.program, "pieces": float(fact.pieces_count)}
         if short:

@@ -34,7 +34,7 @@ from frywright.voice.tongue import translator
 from frywright.web.app import HERE, Context
 from frywright.web.benches import Benches
 from frywright.web.forms import whole_number
-from frywright.web.pages.now import due_views, gather
+from frywright.web.pages.now import due_views, gather, not_serving
 from frywright.web.posted import Told, Typed
 
 
@@ -83,6 +83,8 @@ def _add_plan(routes: APIRouter, context: Context, benches: Benches) -> None:
             values["forecast"] = plan_view.forecast_view(bench)
             values["plan"] = plan_view.plan_view(bench, benches.plan(bench), benches.kitchen(), tr)
             values["bench"] = bench
+            used = {fact.program for loads in bench.loads for fact in loads}
+            values["refused"] = not_serving(context.store, request, used - benches.serving(), tr)
             values["rule"] = limits.rule_view(bench, tr)
         except FrywrightError as error:
             missing = isinstance(error, InputError) and error.field == "sales"
@@ -239,7 +241,11 @@ def _board(request_values: Mapping[str, Any], benches: Benches) -> tuple[Board, 
         except ValueError as error:
             raise InputError("now_s", repr(told), "seconds since midnight") from error
         second = min(max(second, 0.0), 2 * 86400.0)
-    return Board(store=benches.store, kitchen=kitchen, bench=benches.get(today), practice=practice), second
+    serving = benches.serving() if practice is None else None
+    bench = benches.get(today)
+    return Board(
+        store=benches.store, kitchen=kitchen, bench=bench, practice=practice, serving=serving
+    ), second
 
 
 def _add_board(routes: APIRouter, context: Context, benches: Benches) -> None:

@@ -5,8 +5,8 @@ order, and each line gets the one button that leads to the act.
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from collections.abc import Callable, Collection, Iterable
+from dataclasses import dataclass, replace
 from typing import Any
 from urllib.parse import quote
 from zoneinfo import ZoneInfo
@@ -127,6 +127,20 @@ def due_views(lines: Iterable[NowLine], request: Request, kitchen: Kitchen, tr: 
     who = request.state.who
     due = (x for x in lines if _is_due(x) and _sees(who, x))
     return [_shown(kitchen, who, x, tr) for x in sorted(due, key=_order)]
+
+
+def not_serving(store: Store, request: Request, programs: Collection[str], tr: Translate) -> list[Due]:
+    """Programs that the day counts on and that are not in service, each with the act of its missing step."""
+    if not programs:
+        return []
+    kitchen, who = remembered_kitchen(store), request.state.who
+    steps = {line.about: line for line in cook.now_lines(store, kitchen)}
+    found = []
+    for name in sorted(programs):
+        line = steps.get(name) or NowLine(harm=Harm.NEXT, act="life", about=name, text="")
+        text = tr("{program} is not in service: the board does not advise it.").format(program=name)
+        found.append(replace(_shown(kitchen, who, line, tr), text=text))
+    return found
 
 
 def _is_due(line: NowLine) -> bool:
