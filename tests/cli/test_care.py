@@ -17,7 +17,7 @@ def test_site_and_energy_by_command():
     """A 240 V unit on 208 V is a no-go with its three quarters; a day's energy adds up; exit codes tell go
     from no-go.
     """
-    plate = ("care", "site", "--kw", "13.5", "--volts", "240", "--phases", "3")
+    plate = ("care", "site", "--input", "13.5", "--volts", "240", "--phases", "3")
     bad = frywright(
         *plate,
         "--measured-volts",

@@ -80,7 +80,7 @@ def test_help_speaks_the_language_of_the_kitchen_and_of_the_machine(typed, tmp_p
         ("cook prove {kitchen}", "Falta --program."),
         ("cook prove {kitchen} --progam x", "No existe la opción --progam."),
         ("cooc --language es", "No existe la orden cooc."),
-        ("cook simulate {kitchen} --program x --heads many", "--heads no se puede leer como está escrito."),
+        ("cook prove {kitchen} --program x --samples many", "--samples no se puede leer como está escrito."),
         ("care stop alder gas_smell more --language=es", "more no se espera aquí."),
         ("care stop alder gas_smell --language es --who", "--who necesita un valor."),
     ],

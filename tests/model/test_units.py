@@ -62,6 +62,8 @@ PINT = {
     "kwh_kg": "kilowatt_hour/kilogram",
     "btu_lb": "Btu_it/pound",
     "kg_m3": "kilogram/meter**3",
+    "g_l": "gram/liter",
+    "oz_gal": "ounce/gallon",
 }
 BASE = {
     "temperature": "degC",

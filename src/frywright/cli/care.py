@@ -17,15 +17,17 @@ YES_NO = {"": None, "yes": True, "no": False}
 def site(
     shop: Shop,
     fuel: str = typer.Option("electric", help="electric or gas, from the plate."),
-    kw: float = typer.Option(0.0, help="Input on the plate, kW."),
-    volts: float = typer.Option(0.0, help="Volts on the plate."),
+    plate_input: str = typer.Option(
+        "", "--input", help="Input on the plate, such as 13.5kW or 80000Btu/h; a bare number is in kW."
+    ),
+    volts: str = typer.Option("", help="Volts on the plate."),
     phases: int = typer.Option(0, help="Phases on the plate."),
     gas: str = typer.Option("", help="Gas on the plate."),
-    measured_volts: float = typer.Option(None, help="Volts measured between legs."),
+    measured_volts: str = typer.Option("", help="Volts measured between legs."),
     measured_phases: int = typer.Option(None, help="Phases found."),
-    breaker: float = typer.Option(None, help="Breaker, A."),
+    breaker: str = typer.Option("", help="Breaker, A."),
     site_gas: str = typer.Option(None, help="Gas at the site."),
-    altitude: str = typer.Option("0 m", help="Altitude."),
+    altitude: str = typer.Option("0 m", help="Altitude, such as 1600m or 5250ft."),
     hood: str = typer.Option("", help="Hood runs: yes or no."),
     suppression: str = typer.Option("", help="Suppression covers it, by a certified contractor: yes or no."),
     flame: str = typer.Option("", help="Distance to an open flame, such as 40cm or 16in."),
@@ -39,9 +41,9 @@ def site(
         if word not in YES_NO:
             raise InputError(name, repr(word), "yes, no or left out")
     facts = SiteFacts(
-        volts_n=measured_volts,
+        volts_n=shop.number(measured_volts, "--measured-volts"),
         phases_count=measured_phases,
-        breaker_amps_n=breaker,
+        breaker_amps_n=shop.number(breaker, "--breaker"),
         gas=site_gas,
         altitude_m=shop.typed(altitude, "length", "altitude") or 0.0,
         hood_runs=YES_NO[hood],
@@ -49,7 +51,13 @@ def site(
         flame_distance_m=shop.typed(flame, "length", "--flame"),
         baffle=baffle,
     )
-    plate = Plate(fuel=fuel, power_w=kw * 1000.0, volts_n=volts, phases_count=phases, gas=gas)
+    plate = Plate(
+        fuel=fuel,
+        power_w=shop.typed(plate_input, "power", "--input", "kw") or 0.0,
+        volts_n=shop.number(volts, "--volts") or 0.0,
+        phases_count=phases,
+        gas=gas,
+    )
     told = site_shown(plate, facts, shop.usual_units, shop.tr)
     if not shop.json(told):
         mark = {
@@ -74,14 +82,19 @@ def card(
         help="Procedure: lid_seal, fill_vat, first_heat, between_loads, closing, boil_out."
     ),
     out: Path = typer.Option(Path("card.pdf"), help="PDF to write."),
-    water: str = typer.Option("", help="Boil-out: cold water, such as 20L or 5gal."),
-    oz_gal: float = typer.Option(0.0, help="Boil-out: rate on the cleaner's label, oz/gal."),
-    g_l: float = typer.Option(0.0, help="Boil-out: rate on the label, g/L."),
+    water: str = typer.Option(
+        "", help="Boil-out: cold water, such as 20L or 5gal; a bare number is in the kitchen's unit."
+    ),
+    rate: str = typer.Option(
+        "",
+        help="Boil-out: rate on the cleaner's label, such as 1.5oz/gal or 11g/L; a bare number is in the"
+        " kitchen's unit.",
+    ),
 ) -> None:
     """Print a procedure card: gear first, one step a line, the hazard at its step; the kitchen's own where it
     has one.
     """
-    from frywright.rooms.care.machines import OZ_GAL_G_L
+    from frywright.model.units import to_people
     from frywright.rooms.care.procedures import card_view, procedure_pdf
 
     if shop.json(card_view(shop.store, key, shop.language) if shop.as_json else {}):
@@ -94,7 +107,7 @@ def card(
             shop.language,
             shop.tr,
             water_m3=shop.typed(water, "volume", "--water") or 0.0,
-            label_oz_gal=oz_gal or g_l / OZ_GAL_G_L,
+            label_oz_gal=to_people(shop.typed(rate, "density", "--rate") or 0.0, "oz_gal"),
         ),
     )
 
@@ -140,25 +153,33 @@ def reopen(
 @command(app)
 def energy(
     shop: Shop,
-    on_h: float = typer.Argument(help="Hours on."),
-    food: str = typer.Argument(help="Food a day, such as 36kg or 80lb."),
-    capacity: str = typer.Argument(help="Food it can cook in an hour, such as 18kg or 40lb."),
-    idle_kw: float = typer.Option(1.0, help="Idle rate, kW."),
-    food_heat: str = typer.Option("258Btu/lb", help="Heat the food takes up, in kWh/kg or Btu/lb."),
-    efficiency: float = typer.Option(0.8, help="Cooking-energy efficiency, 0 to 1."),
-    preheat_kwh: float = typer.Option(2.4, help="Preheat, kWh."),
+    on: str = typer.Argument(help="Time on, such as 13h; a bare number is in hours."),
+    food: str = typer.Argument(
+        help="Food a day, such as 36kg or 80lb; a bare number is in the kitchen's unit."
+    ),
+    capacity: str = typer.Argument(
+        help="Food it can cook in an hour, such as 18kg or 40lb; a bare number is in the kitchen's unit."
+    ),
+    idle: str = typer.Option("1 kW", help="Idle rate, such as 1.2kW or 4000Btu/h; a bare number is in kW."),
+    food_heat: str = typer.Option(
+        "258 Btu/lb", help="Heat the food takes up, in kWh/kg or Btu/lb; a bare number is in the kitchen's."
+    ),
+    efficiency: str = typer.Option("80%", help="Cooking-energy efficiency, such as 80% or 0.8."),
+    preheat: str = typer.Option(
+        "2.4 kWh", help="Preheat, such as 2.4kWh or 8200Btu; a bare number is in kWh."
+    ),
 ) -> None:
     """Energy of a fryer's day: preheat, idle, cook."""
     from frywright.rooms.care.site import energy_day
 
     day = energy_day(
-        on_h * 3600.0,
+        shop.typed(on, "time", "ON", "h") or 0.0,
         shop.typed(food, "mass", "FOOD") or 0.0,
         (shop.typed(capacity, "mass", "CAPACITY") or 0.0) / 3600.0,
-        idle_kw * 1000.0,
+        shop.typed(idle, "power", "--idle", "kw") or 0.0,
         shop.typed(food_heat, "specific_energy", "--food-heat") or 0.0,
-        efficiency,
-        preheat_kwh * 3600000.0,
+        shop.typed(efficiency, "fraction", "--efficiency", "frac") or 0.0,
+        shop.typed(preheat, "energy", "--preheat", "kwh") or 0.0,
     )
     parts = {
         f"{name}_kwh": round(value / 3600000.0, 3)

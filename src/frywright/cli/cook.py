@@ -29,9 +29,10 @@ def main() -> None:
 def simulate(
     shop: Shop,
     program: str = typer.Option(..., help="Name of the program."),
-    heads: float | None = typer.Option(None, help="Load in heads (or pieces); default is the full load."),
-    load: str = typer.Option("", help="Load by mass, for example 12lb or 5.4kg."),
-    load_kg: float | None = typer.Option(None, help="Load in kilograms."),
+    heads: str = typer.Option("", help="Load in heads (or pieces); default is the full load."),
+    load: str = typer.Option(
+        "", help="Load by mass, for example 12lb or 5.4kg; a bare number is in the kitchen's unit."
+    ),
     start_temp: str = typer.Option("", help="Temperature of the food at the drop, for example 4C or 38F."),
     oil_temp: str = typer.Option(
         "", help="Oil temperature at the drop, for example 335F; default is the first set point."
@@ -40,20 +41,17 @@ def simulate(
     chart: Path | None = typer.Option(None, help="Write the curves as a picture (SVG)."),
 ) -> None:
     """Simulate a program on a load and judge the coldest spot of every piece."""
-    from frywright.model.errors import InputError
     from frywright.rooms.cook.told import cook_told
     from frywright.rooms.cook.view import cook_view
     from frywright.trial.ask import CookRequest, ask
 
-    if load and load_kg is not None:
-        raise InputError("load", "given twice", "either --load or --load-kg")
     place = shop.kitchen
     answer = ask(
         place,
         CookRequest(
             program=place.program(program),
-            units_count=heads,
-            load_kg=shop.read(load, "mass", "--load") if load else load_kg,
+            units_count=shop.number(heads, "--heads"),
+            load_kg=shop.read(load, "mass", "--load"),
             start_temp_c=shop.read(start_temp, "temperature", "--start-temp"),
             oil_start_c=shop.read(oil_temp, "temperature", "--oil-temp"),
             altitude_m=shop.read(altitude, "length", "--altitude"),
@@ -128,8 +126,8 @@ def print_view(shop: Shop, view: CookView) -> None:
 def prove(
     shop: Shop,
     program: str = typer.Option(..., help="Name of the program."),
-    heads: float | None = typer.Option(
-        None, help="Largest load of the program in heads (or pieces); default is the full load."
+    heads: str = typer.Option(
+        "", help="Largest load of the program in heads (or pieces); default is the full load."
     ),
     samples: int = typer.Option(1024, help="Simulated loads."),
     seed: int = typer.Option(1, help="Same seed, same answer."),
@@ -141,8 +139,8 @@ def prove(
 
     place = shop.kitchen
     found = place.program(program)
-    if heads is not None:
-        found = replace(found, load_heads=heads)
+    if (most := shop.number(heads, "--heads")) is not None:
+        found = replace(found, load_heads=most)
     with working(shop.tr("Proving"), quiet=shop.as_json) as progress:
         answer = prove_program(place, found, samples=samples, seed=seed, progress=progress)
     if shop.as_json:

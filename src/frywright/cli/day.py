@@ -269,10 +269,12 @@ def replay(
     date: str = DATE,
     days: int = typer.Option(200, help="Drawn days."),
     engine: int = typer.Option(0, help="Also this many days by the engine."),
-    hold: list[str] = typer.Option([], help="What if: product=minutes."),
+    hold: list[str] = typer.Option(
+        [], help="What if: product=time, such as bone_in=60; a bare number is in minutes."
+    ),
     off: list[str] = typer.Option([], help="What if: a fryer that is off."),
     filter_every: int = typer.Option(0, help="What if: loads between filter turns."),
-    factor: float = typer.Option(None, help="What if: factor on the forecast."),
+    factor: str = typer.Option("", help="What if: factor on the forecast."),
 ) -> None:
     """Play drawn days: share served, share thrown away, money, with 95 % intervals; and what a change would
     cost.
@@ -282,11 +284,13 @@ def replay(
 
     opened, kitchen, bench = _bench(shop, date)
     try:
-        holds = {k: kitchen.site.number(v, "--hold") for k, v in (text.split("=") for text in hold)}
+        pairs = dict(text.split("=") for text in hold)
     except ValueError as error:
-        raise InputError("--hold", hold, "product=minutes, such as bone_in=60") from error
-    if holds or off or filter_every or (factor is not None):
-        asked = Changed(hold_min=holds, off=tuple(off), filter_every_count=filter_every, factor=factor)
+        raise InputError("--hold", hold, "product=time, such as bone_in=60") from error
+    holds = {key: kitchen.site.read(text, "time", "--hold") / 60.0 for key, text in pairs.items()}
+    share = shop.number(factor, "--factor")
+    if holds or off or filter_every or share is not None:
+        asked = Changed(hold_min=holds, off=tuple(off), filter_every_count=filter_every, factor=share)
         view: ReplayView = what_if(opened, kitchen, bench, asked, days)
     else:
         view = replay_view(bench, days, engine_days=engine)

@@ -39,11 +39,16 @@ def design(
         ),
     ),
     longest: str = typer.Option("25:00", help="Longest time, drop to lift."),
-    most_loss: float = typer.Option(35.0, help="Most moisture loss, % of breaded weight."),
-    colour_low: float = typer.Option(4.0, help="Least colour change dE."),
-    colour_high: float = typer.Option(14.0, help="Most colour change dE."),
+    most_loss: str = typer.Option(
+        "35%", help="Most moisture loss of the breaded weight; a bare number is in %."
+    ),
+    colour_low: str = typer.Option("4", help="Least colour change."),
+    colour_high: str = typer.Option("14", help="Most colour change."),
     core: str = typer.Option("74C-99C", help="Core of the usual load at the lift, low-high."),
-    crust: str = typer.Option("0-10", help="Crust of the usual load, low-high in mm."),
+    crust: str = typer.Option(
+        "0mm-10mm",
+        help="Crust of the usual load, low-high; a bare number is in mm, or in inches where pounds are used.",
+    ),
     hottest: str = typer.Option("185C", help="Hottest oil allowed, for its life."),
     stages: int | None = typer.Option(None, help="Stages; default is what the controller holds, at most 6."),
     row: int | None = typer.Option(
@@ -67,8 +72,9 @@ def design(
     place = shop.kitchen
     system = str(place.site.units)
     core_low, core_high = (shop.read(part, "temperature", "--core") or 0.0 for part in _pair(core, "--core"))
+    depth = "in" if system == "us" else "mm"
     crust_low, crust_high = (
-        shop.read(part + "mm", "length", "--crust") or 0.0 for part in _pair(crust, "--crust")
+        shop.read(part, "length", "--crust", depth) or 0.0 for part in _pair(crust, "--crust")
     )
     goals = Goals(
         core_low_c=core_low,
@@ -76,10 +82,10 @@ def design(
         crust_low_m=crust_low,
         crust_high_m=crust_high,
         margin_k=shop.read(margin, "temperature_difference", "--margin") or 0.0,
-        most_loss_frac=most_loss / 100,
+        most_loss_frac=shop.read(most_loss, "fraction", "--most-loss", "pct") or 0.0,
         longest_s=shop.read(longest, "time", "--longest") or 0.0,
-        colour_low_n=colour_low,
-        colour_high_n=colour_high,
+        colour_low_n=shop.number(colour_low, "--colour-low") or 0.0,
+        colour_high_n=shop.number(colour_high, "--colour-high") or 0.0,
         hottest_c=shop.read(hottest, "temperature", "--hottest") or 0.0,
     )
     with working(shop.tr("Designing"), quiet=shop.as_json) as progress:
@@ -135,7 +141,7 @@ def transfer(
     bird: str = typer.Option(
         "", help="Weight of one bird (or piece) there, for example 2.9lb; default is the product's."
     ),
-    heads: float | None = typer.Option(None, help="Load of the target in heads or pieces; default is full."),
+    heads: str = typer.Option("", help="Load of the target in heads or pieces; default is full."),
     altitude: str = typer.Option("", help="Altitude of the target, for example 1600m."),
     stages: int | None = typer.Option(
         None, help="Stages of the target; default is what its controller holds."
@@ -154,7 +160,7 @@ def transfer(
             kitchen=there,
             fryer=fryer,
             product=product or None,
-            load_heads=heads,
+            load_heads=shop.number(heads, "--heads"),
             unit_mass_kg=shop.read(bird, "mass", "--bird"),
         )
         effort = Effort(stages=stages, seed=seed, progress=progress)

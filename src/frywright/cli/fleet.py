@@ -116,12 +116,15 @@ def release(
     program: str = typer.Argument(help="Program of the office's kitchen."),
     sites: list[str] = typer.Argument(help="Names of the sites, in the order of the waves."),
     who: str = typer.Option(help="Who releases it."),
-    most_below: float = typer.Option(0.02, help="Share of readings below the limit that stops it."),
+    most_below: str = typer.Option(
+        "2%", help="Share of readings below the limit that stops it, such as 2% or 0.02."
+    ),
 ) -> None:
     """Release a program's newest version to sites in waves."""
     from frywright.rooms.fleet.release import open_release
 
-    kept = open_release(*shop.both, program, sites, who, most_below)
+    share = shop.typed(most_below, "fraction", "--most-below", "frac") or 0.0
+    kept = open_release(*shop.both, program, sites, who, share)
     waves = kept.fact.waves
     if not shop.json({"number": kept.number, "waves": waves}):
         shop.say(

@@ -11,7 +11,8 @@ from frywright.cli import accounts, care, cook, day, desk, fleet, fryers, kitche
 app = typer.Typer(
     help=(
         "Workbench for the fryers of a fried-chicken kitchen. It plans, records and checks; it never "
-        "controls a fryer, and the maker's manual, local codes and licensed technicians come first."
+        "controls a fryer, and the maker's manual, local codes and licensed technicians come first. "
+        "A value may be typed with its unit; a number alone is in the kitchen's unit."
     ),
     no_args_is_help=True,
     add_completion=False,

@@ -138,8 +138,8 @@ def cost(
     raw_day: str = typer.Argument(
         "", help="Raw breaded product a day, such as 60kg; without it what the board dropped."
     ),
-    change_min: float = typer.Option(None, help="Minutes a vat change."),
-    hour_money: float = typer.Option(None, help="Pay by hour."),
+    change: str = typer.Option("", help="Time a vat change takes; a bare number is in minutes."),
+    hour_money: str = typer.Option("", help="Pay by hour."),
 ) -> None:
     """The oil bill of the last four weeks; what the food takes up stands apart. Gaps in the log come first,
     then likely causes.
@@ -152,10 +152,10 @@ def cost(
 
     opened, kitchen = shop.both
     rates = rates_of(usual_trade(kitchen))
-    if change_min is not None:
-        rates = replace(rates, change_h=change_min / 60.0)
-    if hour_money is not None:
-        rates = replace(rates, hour_money=hour_money)
+    if (change_s := shop.read(change, "time", "--change")) is not None:
+        rates = replace(rates, change_h=change_s / 3600.0)
+    if (pay := shop.number(hour_money, "--hour-money")) is not None:
+        rates = replace(rates, hour_money=pay)
     raw_kg = shop.read(raw_day, "mass", "RAW_DAY") or 0.0
     view = cost_view(opened, kitchen, raw_kg, rates=rates, tr=shop.tr)
     if shop.json(view):
@@ -242,25 +242,26 @@ def moves(shop: Shop, out: Path = typer.Option(None, help="PDF of the oil map to
 def order(
     shop: Shop,
     days: int = typer.Argument(help="Days to the next delivery."),
-    on_hand: float = typer.Option(0.0, help="Cartons on hand."),
+    on_hand: str = typer.Option("0", help="Cartons on hand."),
 ) -> None:
     """Cartons to order, planned changes and a vat's safety included."""
     from frywright.rooms.care.oil_moves import order_view
 
-    view = order_view(*shop.both, days, on_hand)
+    cartons = shop.number(on_hand, "--on-hand") or 0.0
+    view = order_view(*shop.both, days, cartons)
     if not shop.json(view):
         shop.say(
             "Order {cartons} cartons: top-up {top_up_cartons}, changes {change_cartons}, safety"
             " {safety_cartons}, less {on_hand} on hand.",
             view,
-            on_hand=f"{on_hand:g}",
+            on_hand=f"{cartons:g}",
         )
 
 
 @command(app)
 def limit(
     shop: Shop,
-    house: float | None = typer.Option(None, help="House limit to set, per cent polar."),
+    house: str = typer.Option("", help="House limit to set, per cent polar."),
     who: str = typer.Option("", help="Name, for a looser limit."),
     reason: str = typer.Option("", help="Reason, for a looser limit."),
 ) -> None:
@@ -269,8 +270,8 @@ def limit(
     from frywright.rooms.standing import oil_limit_here
 
     opened, kitchen = shop.both
-    if house is not None:
-        set_limit(opened, kitchen, house, who, reason)
+    if (pct := shop.number(house, "--house")) is not None:
+        set_limit(opened, kitchen, pct, who, reason)
     value, place = oil_limit_here(opened, kitchen)
     title = place.say(shop.tr)
     if not shop.json({"limit_pct": value, "title": title}):

@@ -37,7 +37,7 @@ def _pairs(texts: list[str], option: str) -> dict[str, str]:
 
 
 def _asked(
-    shop: Shop, program: str, probed: list[str], thermometer: list[str], display: str, loss: float | None
+    shop: Shop, program: str, probed: list[str], thermometer: list[str], display: str, loss_frac: float | None
 ) -> ProbeAsk:
     from frywright.model.errors import InputError
     from frywright.rooms.cook.probes import ProbeAsk
@@ -56,7 +56,7 @@ def _asked(
         masses_kg=masses,
         thermometers=_pairs(thermometer, "--thermometer"),
         display_c=shop.read(display, "temperature", "--display"),
-        loss_frac=None if loss is None else loss / 100.0,
+        loss_frac=loss_frac,
     )
 
 
@@ -133,7 +133,7 @@ def calibrate(
     program: str = typer.Option(..., help="Program that was run."),
     probed: list[str] = typer.Option([], help=PROBED),
     free: str = typer.Option("half_thickness_m,shape_n", help="Parameters to fit, with commas."),
-    loss: float | None = typer.Option(None, help="Moisture lost, % of breaded weight, weighed."),
+    loss: str = typer.Option("", help="Moisture lost of the breaded weight, weighed; a bare number is in %."),
     answer: list[str] = typer.Option([], "--answer", help=ANSWERS),
     report: Path | None = typer.Option(None, help="Write a PDF report here."),
 ) -> None:
@@ -144,7 +144,7 @@ def calibrate(
     from frywright.rooms.cook.probes import calibration_toml, tell
 
     place, log = shop.kitchen, _log(shop, file, answer)
-    asked = _asked(shop, program, probed, [], "", loss)
+    asked = _asked(shop, program, probed, [], "", shop.read(loss, "fraction", "--loss", "pct"))
     told = tell(place, log, asked)
     if not asked.cuts:
         _lid(shop, told, asked, free)
@@ -223,8 +223,8 @@ def sample(
     shop: Shop,
     readings: str = typer.Argument(help="Readings of the coldest pieces, for example '178F 176F 181F'."),
     program: str = typer.Option(..., help="Program they were read under; its food's rule judges them."),
-    coverage: float = typer.Option(95.0, help="Share of pieces, %."),
-    confidence: float = typer.Option(95.0, help="Confidence, %."),
+    coverage: str = typer.Option("95%", help="Share of pieces; a bare number is in %."),
+    confidence: str = typer.Option("95%", help="Confidence; a bare number is in %."),
     checked: bool = typer.Option(False, "--checked/--unchecked", help="The thermometer had a valid check."),
 ) -> None:
     """Tolerance bound and zero-failure claim of a program from probe readings."""
@@ -237,8 +237,8 @@ def sample(
         program,
         place.site.read_list(readings, "temperature", "readings"),
         checked=checked,
-        coverage_frac=coverage / 100,
-        confidence_frac=confidence / 100,
+        coverage_frac=shop.read(coverage, "fraction", "--coverage", "pct") or 0.0,
+        confidence_frac=shop.read(confidence, "fraction", "--confidence", "pct") or 0.0,
     )
     if shop.as_json:
         emit_json(sample_told(found))
@@ -320,15 +320,17 @@ def hold(
     file: Path = typer.Argument(
         help="CSV with columns repeat, minute, core_f or core_c, and one column for each score."
     ),
-    least: float = typer.Option(7.0, help="Least score that passes."),
-    share: float = typer.Option(90.0, help="Share of repeats that must pass, %."),
+    least: str = typer.Option("7", help="Least score that passes."),
+    share: str = typer.Option("90%", help="Share of repeats that must pass; a bare number is in %."),
 ) -> None:
     """Hold life from a hold study; the safety limit wins over every score."""
     from frywright.model.findings import say
     from frywright.trial.hold_study import study
 
     place = shop.kitchen
-    found = study(place, file.read_text("utf-8-sig"), file.name, least, share / 100.0)
+    limit = shop.number(least, "--least") or 0.0
+    part = shop.read(share, "fraction", "--share", "pct") or 0.0
+    found = study(place, file.read_text("utf-8-sig"), file.name, limit, part)
     if not shop.json(
         {"life_s": found.life_s, "ended_by": found.ended_by, "rows": [list(r) for r in found.rows]}
     ):

@@ -147,17 +147,27 @@ class Shop:
 
         return translator(self.language)
 
-    def read(self, text: str, dimension: str, name: str) -> float | None:
-        """A value typed, read as on a page; a bare number is in the kitchen's unit. None where empty."""
-        return self.kitchen.site.read(text, dimension, name) if text else None
+    def read(self, text: str, dimension: str, name: str, bare: str = "") -> float | None:
+        """A value typed, read as on a page; a bare number is in the kitchen's unit, or in ``bare``. None
+        where empty.
+        """
+        return self.kitchen.site.read(text, dimension, name, bare) if text else None
 
-    def typed(self, text: str, dimension: str, name: str) -> float | None:
+    def typed(self, text: str, dimension: str, name: str, bare: str = "") -> float | None:
         """As :meth:`read`, where no kitchen is needed: without one a number needs its unit."""
         from frywright.model.units import parse
 
         if self.site is not None:
-            return self.read(text, dimension, name)
-        return parse(text, dimension, name) if text else None
+            return self.read(text, dimension, name, bare)
+        return parse(text, dimension, name, bare=bare) if text else None
+
+    def number(self, text: str, name: str) -> float | None:
+        """A number typed, with the kitchen's decimal mark. None where empty."""
+        from frywright.model.units import read_number
+
+        if not text:
+            return None
+        return self.site.number(text, name) if self.site is not None else read_number(text, name)
 
     def say(self, text: str, row: object = EMPTY, /, **values: Any) -> None:
         """Print a text in the language, filled from a row (a mapping or a view) and from values."""

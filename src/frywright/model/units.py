@@ -77,6 +77,8 @@ UNITS: dict[str, Unit] = {
     "btu_lb": Unit("specific_energy", BTU / LB, sign="Btu/lb"),
     "j_m3k": Unit("volumetric_heat", sign="J/(m³ K)"),
     "kg_m3": Unit("density", sign="kg/m³"),
+    "g_l": Unit("density", sign="g/L"),
+    "oz_gal": Unit("density", LB / 16 / GALLON, sign="oz/gal"),
     "kg_m2": Unit("area_density", sign="kg/m²"),
     "kg_spa": Unit("valve_slope", sign="kg/(s Pa)"),
     "j_mol": Unit("molar_energy", sign="J/mol"),
@@ -95,6 +97,11 @@ BARE = {
         "pressure": "psi",
         "length": "ft",
         "time": "min",
+        "power": "kw",
+        "energy": "kwh",
+        "volume": "gal",
+        "density": "oz_gal",
+        "specific_energy": "btu_lb",
     },
     "metric": {
         "temperature": "c",
@@ -103,6 +110,11 @@ BARE = {
         "pressure": "kpa",
         "length": "m",
         "time": "min",
+        "power": "kw",
+        "energy": "kwh",
+        "volume": "l",
+        "density": "g_l",
+        "specific_energy": "kwh_kg",
     },
 }
 """Unit that a number typed without one takes in each system."""
@@ -161,6 +173,8 @@ _SPELLED = {
     "%": "pct",
     "btu/h": "btu_h",
     "btu/lb": "btu_lb",
+    "oz/gal": "oz_gal",
+    "g/l": "g_l",
     "kwh/kg": "kwh_kg",
 }
 _TYPED = re.compile(r"([-+−]?)\s*+((?:[0-9]|[.,][0-9])[0-9.,]*+(?:\s++[0-9.,]++)*+)\s*+([^0-9\s.,].*+)?")
