@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 import json
+from contextlib import closing
 
 import pytest
 from typer.testing import CliRunner
 
 from frywright.cli.main import app
+from frywright.ledger.facts.people import DrillAnswered
+from frywright.ledger.store import Store
+from frywright.rooms.clock import now
 from tests.cli.test_commands import frywright
 from tests.demo import demo_store
 
@@ -132,3 +136,18 @@ def test_a_day_of_energy_is_typed_in_any_unit(tmp_path, monkeypatch):
     bare = run(app, ["care", "energy", "13", "80", "40"])
     assert bare.exit_code == 2
     assert "kg, g, lb, oz" in bare.stderr
+
+
+def test_a_drill_is_asked_without_its_answer_and_answered_by_a_choice(tmp_path):
+    """Nothing is kept and nothing given away until somebody chooses."""
+    place = demo_store(tmp_path / "d.db")
+    run = CliRunner().invoke
+    named = ["care", "drill", "bone-in_alder-v3-gauge", "--store", place]
+    asked = run(app, named)
+    assert (asked.exit_code, "1. " in asked.stdout, "right:" in asked.stdout) == (0, True, False)
+    with closing(Store.named(place, now)) as store:
+        assert not list(store.facts(DrillAnswered))
+    answered = run(app, [*named, "--choice", "2", "--who", "Kim Vale"])
+    assert (answered.exit_code, answered.stdout.count("right:")) == (0, 1)
+    with closing(Store.named(place, now)) as store:
+        assert len(list(store.facts(DrillAnswered))) == 1

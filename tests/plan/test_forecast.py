@@ -113,6 +113,14 @@ def test_law_is_found_again():
     assert friday.level_cv_frac == pytest.approx([0.12, 0.12], rel=0.5)
 
 
+def test_days_that_go_as_forecast_are_no_streak():
+    """Only days far on one side make the level follow fast; days near the forecast are on neither side."""
+    dates, counts = drawn(40)
+    counts[:] = counts[:, :1]  # the same day over and over
+    known = learned(dates, counts)
+    assert list(known.streak_n) == [0.0, 0.0]
+
+
 def test_missing_is_not_zero():
     """Days with a hole forecast what days without one do; the same days with zeros there do not."""
     dates, counts = drawn(120)

@@ -40,6 +40,20 @@ def test_times_that_move_start_the_forecast_again(kitchen, room):
     assert len(after.reads) == 69 - 5 - 1  # every reading after the drop but the one a second is missing of
 
 
+def test_the_oil_is_read_on_the_clock_of_the_drop(kitchen, room):
+    """A reading 20 s after the drop counts as 20 s after it, and none before it counts."""
+    for second in range(60):
+        for channel, temp in (("K1", 4.0), ("T1", 168.0)):
+            samples = [Sample(channel=channel, temp_c=temp, at_s=NOW + second)]
+            room.intake.add("box", samples, NOW + second + 0.1)
+    load = room.start(kitchen, ask(uses=(*ask().uses, Use(channel="box/T1"))), NOW + 61.0)
+    room.tend(load, NOW + 61.0)
+    times = [time for time, _ in load.pieces[0].ahead.oils]
+    assert len(times) > 40
+    assert 0.0 < times[0] <= 2.0
+    assert times[-1] == pytest.approx(54.0, abs=1.0)
+
+
 def test_a_start_pressed_twice_is_one_load_and_another_is_another(kitchen, room):
     first = room.start(kitchen, ask(), NOW + 6.0)
     assert room.start(kitchen, ask(drop_s=NOW + 6.5), NOW + 7.5) is first

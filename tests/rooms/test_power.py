@@ -10,13 +10,14 @@ import numpy as np
 import pytest
 
 from frywright.ledger.store import Store
+from frywright.model.errors import InputError
 from frywright.model.trade import time_of_day_s
 from frywright.physics.fry import simulate
 from frywright.physics.plan import make_plan, piece_class
 from frywright.plan.advice import Outlook
 from frywright.plan.model import Drop, Plan
 from frywright.rooms.clock import now
-from frywright.rooms.day import day, power
+from frywright.rooms.day import day, loads, power
 from frywright.rooms.day import sales as day_sales
 from frywright.rooms.day.practice import demo_sales
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
@@ -105,6 +106,36 @@ def test_without_a_plan_the_opening_hours_are_taken(shop):
     assert not view.planned
     assert all(r.off == "22:00" for r in view.rows)
     assert view.gas
+
+
+def test_a_turn_of_the_filter_takes_whole_slots(shop):
+    """Ten minutes in slots of five are two; what is begun counts whole."""
+    kitchen, bench = shop
+    assert (kitchen.trade.filter_s, bench.day.slot_s, bench.day.filter_slots_count) == (600.0, 300.0, 2)
+
+
+def test_a_load_that_is_short_is_left_out_and_said(shop):
+    """One of two programs cut to a minute: none of its loads is planned, and each is named; with both cut no
+    program is left.
+    """
+    kitchen, bench = shop
+    sell = next(s for s in kitchen.sells if s.product == "tenders")
+    places = {key: n for n, key in enumerate(bench.fryers)}
+
+    def cut(*names):
+        brief = tuple(
+            replace(p, stages=(replace(p.stages[0], duration_s=60.0),)) if p.name in names else p
+            for p in kitchen.programs
+        )
+        notes = []
+        _, facts = loads.item_of(replace(kitchen, programs=brief), sell, kitchen.trade, places, notes)
+        return {f.program for f in facts}, [n for n in notes if n.kind == "left_out"]
+
+    planned_names, said = cut("tenders cedar")
+    assert planned_names == {"tenders dogwood"}
+    assert said and {n.values["program"] for n in said} == {"tenders cedar"}
+    with pytest.raises(InputError, match="none for tenders"):
+        cut("tenders cedar", "tenders dogwood")
 
 
 def test_full_loads_have_their_quantities(shop):

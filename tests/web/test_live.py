@@ -75,6 +75,7 @@ def test_a_load_is_followed_from_the_fall_of_the_oil_to_its_kept_curve(fryer):
     fryer.report(320)
     assert "The probe reads the limit" in words(fryer.part())
     answer = fryer.client.post("/cook/live/1/keep", follow_redirects=False)
+    assert answer.status_code == 303
     kept = list(fryer.store.facts(LogKept))
     assert len(kept) == 1 and kept[0].fact.name.startswith("live tenders cedar")
     with attachments_of(fryer.store).open(kept[0].fact.sha256) as stream:
