@@ -26,7 +26,7 @@ from frywright.ledger.facts.fleet import (
     WaveTold,
 )
 from frywright.ledger.facts.life import CardPrinted, ProgramKeyed, ProgramRetired, ServiceBegun
-from frywright.ledger.facts.people import SignedOut
+from frywright.ledger.facts.people import NameRemoved, SignedOut
 from frywright.ledger.facts.probing import (
     CalibrationKept,
     HoldStudied,
@@ -215,6 +215,7 @@ WRITTEN = [
         AnchorKept,
         {"key": "east_gate", "entry_number": 7, "text": "frywright-anchor-2 - East%20Gate 7 …"},
     ),
+    (NameRemoved, {"refs": ["a" * 64], "by": "Ana Vale", "reason": "asked for it"}),
     (SignedOut, {"how": "anew", "mark": "a" * 64}),
     (
         ReleaseArrived,

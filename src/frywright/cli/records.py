@@ -265,7 +265,7 @@ def export(
 
     opened = shop.pick(_open(name or shop.where))
     count, head = opened.verify()
-    (csv_table if csv else json_lines)(opened.entries(), sys.stdout)
+    (csv_table if csv else json_lines)(opened.entries(named=csv), sys.stdout)
     told = shop.tr("{count} entries, chain unbroken, checked {at}, last hash {last}")
     typer.echo(told.format(count=count, at=f"{now():%Y-%m-%d %H:%M} UTC", last=head), err=True)
 

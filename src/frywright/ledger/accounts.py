@@ -147,6 +147,12 @@ class Accounts:
         )
         self._do(change, SESSION.delete().where(SESSION.c.name == account.name))
 
+    def drop(self, name: str) -> None:
+        """Take an account away with its sessions."""
+        self._do(
+            ACCOUNT.delete().where(ACCOUNT.c.name == name), SESSION.delete().where(SESSION.c.name == name)
+        )
+
     def add_device(self, name: str, role: str) -> str:
         """A new device; its token, which is told only now."""
         token = secrets.token_urlsafe(32)

@@ -2,9 +2,9 @@
 every original file.
 
 A backup is a zip archive: ``entries.jsonl`` (one entry a line, in order), for each further kitchen of the
-store ``at/<key>.jsonl``, ``files/<hash>`` (originals) and ``manifest.json``. It is read back entry by entry
-against the hash chain, so that a damaged or forged one is refused at its place; nothing in it decides where a
-file is written.
+store ``at/<key>.jsonl``, ``people.jsonl`` (names that entries refer to), ``files/<hash>`` (originals) and
+``manifest.json``. It is read back entry by entry against the hash chain, so that a damaged or forged one is
+refused at its place; nothing in it decides where a file is written.
 """
 
 from __future__ import annotations
@@ -16,20 +16,24 @@ import zipfile
 import zlib
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from contextlib import contextmanager
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass
 from pathlib import Path
 from typing import Any, BinaryIO
 
 from frywright.ledger.attachments import Attachments, sync_folder
 from frywright.ledger.checking import lost_originals, originals
 from frywright.ledger.export import json_lines
+from frywright.ledger.names import Person, keep_people, people_kept, read_person
 from frywright.ledger.store import Point, Store
 from frywright.ledger.writer import HOME
 from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, unstamp
 from frywright.model.errors import RecordError
 
 FORMAT, FORMAT_OF_SEVERAL = "frywright-backup-1", "frywright-backup-2"
-"""A backup of one kitchen, and one of several: a program that knows only the first would lose the rest."""
+FORMAT_WITH_PEOPLE, PEOPLE = "frywright-backup-3", "people.jsonl"
+"""A backup of one kitchen, one of several, and one with names that entries refer to: a program that knows
+only the one before would lose the rest.
+"""
 LARGEST_MANIFEST_BYTES = 1_000_000
 """Some six thousand kitchens."""
 LONGEST_LINE_BYTES = 8_000_000
@@ -43,6 +47,7 @@ class Manifest:
 
     ends: Mapping[str, Point]
     files_count: int
+    people_count: int = 0
 
     @property
     def entries_count(self) -> int:
@@ -94,7 +99,12 @@ def backup(store: Store, out: Path, progress: Callable[[int], None] = lambda n: 
                 ):
                     while piece := source.read(1 << 20):
                         target.write(piece)
-            manifest = Manifest(ends=ends, files_count=len(names))
+            with store.looking() as connection:
+                people = people_kept(connection)
+            if people:
+                lines = (canonical(asdict(one)) for one in people)
+                archive.writestr(PEOPLE, "".join(f"{line}\n" for line in lines))
+            manifest = Manifest(ends=ends, files_count=len(names), people_count=len(people))
             archive.writestr("manifest.json", canonical(_told(manifest)))
         if check(part) != manifest:
             raise RecordError("The backup does not read back as it was written; it was thrown away.")
@@ -125,11 +135,13 @@ def _told(manifest: Manifest) -> dict[str, Any]:
     """A manifest as it is written."""
     home, others = manifest.ends[HOME], {site: end for site, end in manifest.ends.items() if site}
     told: dict[str, Any] = {
-        "format": FORMAT_OF_SEVERAL if others else FORMAT,
+        "format": FORMAT_WITH_PEOPLE if manifest.people_count else FORMAT_OF_SEVERAL if others else FORMAT,
         "entries_count": home.number,
         "last_hash": home.hash,
         "files_count": manifest.files_count,
     }
+    if manifest.people_count:
+        told["people_count"] = manifest.people_count
     if others:
         told["at"] = {site: {"entries_count": e.number, "last_hash": e.hash} for site, e in others.items()}
     return told
@@ -146,6 +158,7 @@ def check(path: Path) -> Manifest:
     with _read(path), _opened(path) as archive:
         told = _manifest(archive)
         _check_files(archive, told)
+        _people(archive, told)
         for site, end in told.ends.items():
             found = _followed(archive, site)
             if found != end:
@@ -168,6 +181,18 @@ def _followed(archive: zipfile.ZipFile, site: str) -> Point:
     return Point(number=count, hash=previous)
 
 
+def _people(archive: zipfile.ZipFile, told: Manifest) -> list[Person]:
+    """Names of a backup, each the one that its reference was made of."""
+    found = []
+    if told.people_count:
+        with archive.open(PEOPLE) as stream:
+            while line := stream.readline(LONGEST_LINE_BYTES):
+                found.append(read_person(line))
+    if len(found) != told.people_count:
+        raise RecordError("The backup holds other names than its manifest says.")
+    return found
+
+
 def _other_end(count: int, told: int) -> RecordError:
     return RecordError("The backup ends at entry {count}, its manifest says {told}.", count=count, told=told)
 
@@ -188,6 +213,8 @@ def restore(path: Path, store: Store) -> Manifest:
         for info in archive.infolist():
             if info.filename.startswith("files/"):
                 _restore_file(archive, info, files)
+        with store.writing() as writer:
+            keep_people(writer.connection, _people(archive, told))
         for site, end in told.ends.items():
             there = store.at(site)
             with archive.open(_lines_of(site)) as stream:
@@ -314,11 +341,11 @@ def _manifest(archive: zipfile.ZipFile) -> Manifest:
         if info.file_size > LARGEST_MANIFEST_BYTES:
             raise RecordError("The backup's manifest is too large to be ours.")
         told = json.loads(archive.read(info))
-        if told["format"] not in (FORMAT, FORMAT_OF_SEVERAL):
+        if told["format"] not in (FORMAT, FORMAT_OF_SEVERAL, FORMAT_WITH_PEOPLE):
             raise RecordError(
                 "The backup has format {found}; this program reads {known}.",
                 found=repr(str(told["format"])[:40]),
-                known=f"{FORMAT}, {FORMAT_OF_SEVERAL}",
+                known=f"{FORMAT}, {FORMAT_OF_SEVERAL}, {FORMAT_WITH_PEOPLE}",
             )
         rows = {HOME: told, **told.get("at", {})}
         ends = {
@@ -328,7 +355,8 @@ def _manifest(archive: zipfile.ZipFile) -> Manifest:
         there = {n for n in archive.namelist() if n == _lines_of(HOME) or n.startswith("at/")}
         if there != {_lines_of(site) for site in ends}:
             raise RecordError("The backup holds other kitchens than its manifest says.")
-        return Manifest(ends=ends, files_count=int(told["files_count"]))
+        people_count = int(told.get("people_count", 0))
+        return Manifest(ends=ends, files_count=int(told["files_count"]), people_count=people_count)
     except (KeyError, ValueError, TypeError) as error:
         raise RecordError("The backup's manifest cannot be read: {cause}", cause=error) from error
 

@@ -15,8 +15,9 @@ from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.care import CardSigned, CardWritten, PlateTyped, ReportAttached
 from frywright.ledger.facts.day import SalesRead
 from frywright.ledger.facts.fact import Fact, Kept
-from frywright.ledger.facts.people import AccountChanged, SignedIn, SignedOut
+from frywright.ledger.facts.people import AccountChanged, NameRemoved, SignedIn, SignedOut
 from frywright.ledger.facts.probing import LogKept
+from frywright.ledger.names import people_kept
 from frywright.ledger.store import Store
 from frywright.ledger.tables import ENTRY
 from frywright.model.entry import unstamp
@@ -144,12 +145,21 @@ def lost_originals(store: Store, *, read: bool) -> dict[str, int]:
 
 
 def strangers(store: Store, now: dt.datetime) -> tuple[str, ...]:
-    """Names of accounts, devices and sessions that are not as the chain tells of them. One that is missing is
-    none: accounts are in no backup.
+    """Names of accounts, devices, sessions and people that are not as the chain tells of them. One that is
+    missing is none: accounts are in no backup.
     """
     home = store.home  # accounts belong to all kitchens of a store
     told = list(home.facts(AccountChanged))
-    return tuple(sorted({*_accounts(home, told), *_devices(home, told), *_sessions(home, now)}))
+    found = {*_accounts(home, told), *_devices(home, told), *_sessions(home, now), *_people(home)}
+    return tuple(sorted(found))
+
+
+def _people(store: Store) -> list[str]:
+    """Names that are not those entries refer to, or that nobody removed on record."""
+    removed = {ref for item in store.facts(NameRemoved) for ref in item.fact.refs}
+    with store.looking() as connection:
+        people = people_kept(connection)
+    return [one.name for one in people if not one.sound or (one.removed_on and one.ref not in removed)]
 
 
 def _accounts(store: Store, told: list[Kept[AccountChanged]]) -> list[str]:

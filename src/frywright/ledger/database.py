@@ -13,7 +13,7 @@ from sqlalchemy import event
 
 from frywright.model.errors import NotKeptError, RecordError
 
-NEWEST_SCHEMA = "0007"
+NEWEST_SCHEMA = "0011"
 LONGEST_QUEUE_S = 20.0
 """A writer that waits longer for its turn keeps nothing and says so (project's own rule)."""
 WRITER_LOCK = 7_310_221

@@ -1,8 +1,9 @@
 """What was read of a store before. One small question a look finds what is new since; the rest is kept.
 
-Entries are only ever added, so facts read once stay as they are. Another program may have added some, and a
-file may have been put in another one's place: each look asks for the newest entry known, by number and hash,
-and for those after it. If that one is not there as it was, everything is read anew.
+Entries are only ever added, so facts read once stay as they are, but for names that are removed. Another
+program may have added some, and a file may have been put in another one's place: each look asks for the
+newest entry known, by number and hash, and for those after it. If that one is not there as it was, or a name
+was removed, everything is read anew.
 """
 
 from __future__ import annotations
@@ -17,7 +18,8 @@ from typing import Any, Generic
 import sqlalchemy as sa
 
 from frywright.ledger.facts.fact import F, Kept, kept
-from frywright.ledger.tables import ENTRY
+from frywright.ledger.names import named_rows
+from frywright.ledger.tables import ENTRY, PERSON
 from frywright.model.entry import GENESIS, Entry, Recorded, unstamp
 
 TAIL_COUNT = 2000
@@ -33,13 +35,15 @@ _FROM: sa.BindParameter[int] = sa.bindparam("from")
 _UP_TO: sa.BindParameter[int] = sa.bindparam("up_to")
 _MOST: sa.BindParameter[int] = sa.bindparam("most")
 _MINE, _KNOWN = ENTRY.c.site == _HERE, ENTRY.c.number <= _UP_TO
+_GONE = sa.select(sa.func.count()).where(PERSON.c.removed_on != "").scalar_subquery().label("gone")
+"""Names that were removed: facts read before may still have them."""
 _SINCE = (
-    sa.select(ENTRY.c.number, ENTRY.c.kind, ENTRY.c.replaces, ENTRY.c.hash)
+    sa.select(ENTRY.c.number, ENTRY.c.kind, ENTRY.c.replaces, ENTRY.c.hash, _GONE)
     .where(_MINE, ENTRY.c.number >= _FROM)
     .order_by(ENTRY.c.number)
     .limit(_MOST)
 )
-_LAST = sa.select(ENTRY.c.number, ENTRY.c.hash).where(_MINE).order_by(ENTRY.c.number.desc()).limit(1)
+_LAST = sa.select(ENTRY.c.number, ENTRY.c.hash, _GONE).where(_MINE).order_by(ENTRY.c.number.desc()).limit(1)
 _NEWEST = sa.select(sa.func.max(ENTRY.c.number)).where(_MINE, _KNOWN, ENTRY.c.kind == _KIND)
 _REPLACED = sa.select(ENTRY.c.replaces).where(_MINE, _KNOWN, ENTRY.c.replaces.is_not(None))
 _OF_KIND = (
@@ -122,6 +126,7 @@ class Memory:
     def __init__(self, site: str) -> None:
         self._site, self._last, self._turn = site, (0, GENESIS), RLock()
         self._newest: dict[str, int] = {}
+        self._gone = 0
         self._replaced: set[int] | None = None
 
     def look(self, connection: sa.Connection) -> None:
@@ -130,7 +135,8 @@ class Memory:
             number, link = self._last
             known = {"here": self._site, "from": number, "most": MOST_NEW}
             rows = connection.execute(_SINCE, known).all() if number else []
-            if not rows or (rows[0].number, rows[0].hash) != (number, link) or len(rows) == MOST_NEW:
+            same = bool(rows) and (rows[0].number, rows[0].hash, rows[0].gone) == (number, link, self._gone)
+            if not same or len(rows) == MOST_NEW:
                 self._forget(connection)
                 return
             for row in rows[1:]:
@@ -143,7 +149,7 @@ class Memory:
     def _forget(self, connection: sa.Connection) -> None:
         row = connection.execute(_LAST, {"here": self._site}).first()
         self._last = (row.number, row.hash) if row else (0, GENESIS)
-        self._newest, self._replaced = {}, None
+        self._newest, self._replaced, self._gone = {}, None, row.gone if row else 0
         with _TURN:
             for key in [key for key in _TAILS if key[0] is self]:
                 del _TAILS[key]
@@ -193,7 +199,7 @@ class Memory:
     def _longer(self, connection: sa.Connection, old: Tail[F], newest: int) -> Tail[F]:
         """A tail with what was added since."""
         asked = {"here": self._site, "kind": old.cls.KIND, "from": old.up_to, "up_to": newest}
-        rows = connection.execute(_OF_KIND, {**asked, "most": TAIL_COUNT}).all()
+        rows = named_rows(connection, connection.execute(_OF_KIND, {**asked, "most": TAIL_COUNT}).all())
         joined = (*old.items, *(_Kept[F](row) for row in reversed(rows)))
         if len(rows) == TAIL_COUNT:  # there may be some between the two
             return Tail(old.cls, joined[-TAIL_COUNT:], False, newest)

@@ -31,6 +31,7 @@ import sqlalchemy as sa
 from frywright.ledger.database import Queue, in_words, is_file, opened, take_turn
 from frywright.ledger.facts.fact import F, Kept, kept
 from frywright.ledger.memory import Memory, recorded
+from frywright.ledger.names import named_rows
 from frywright.ledger.tables import ENTRY
 from frywright.ledger.writer import HOME, Writer
 from frywright.model.entry import GENESIS, Recorded, row_hash, stamp
@@ -263,14 +264,22 @@ class Store:
             return connection.execute(query).scalar() or 0
 
     def entries(
-        self, kind: str | None = None, *, newest_first: bool = False, after: int | None = None
+        self,
+        kind: str | None = None,
+        *,
+        newest_first: bool = False,
+        after: int | None = None,
+        named: bool = False,
     ) -> Iterator[Recorded]:
         """Entries in order of number, read in blocks so that memory stays bounded; ``after`` a number, or
-        before it when newest come first.
+        before it when newest come first. They are as they were hashed: people stand in them by reference,
+        unless ``named``.
         """
-        return (recorded(row) for row in self._rows(kind, newest_first, after))
+        return (recorded(row) for row in self._rows(kind, newest_first, after, named))
 
-    def _rows(self, kind: str | None, newest_first: bool, after: int | None) -> Iterator[Any]:
+    def _rows(
+        self, kind: str | None, newest_first: bool, after: int | None, named: bool = False
+    ) -> Iterator[Any]:
         while True:
             order = ENTRY.c.number.desc() if newest_first else ENTRY.c.number
             query = sa.select(ENTRY).where(self._mine).order_by(order).limit(READ_BLOCK)
@@ -280,7 +289,8 @@ class Store:
                 query = query.where(ENTRY.c.number < after if newest_first else ENTRY.c.number > after)
             with self.looking() as connection:
                 block = connection.execute(query).all()
-            yield from block
+                told = named_rows(connection, block) if named else block
+            yield from told
             if len(block) < READ_BLOCK:
                 return
             after = block[-1].number
@@ -300,7 +310,8 @@ class Store:
             query = query.order_by(ENTRY.c.happened_at, ENTRY.c.number).limit(READ_BLOCK)
             with self.looking() as connection:
                 block = connection.execute(query).all()
-            yield from (recorded(row) for row in block)
+                told = named_rows(connection, block)
+            yield from (recorded(row) for row in told)
             if len(block) < READ_BLOCK:
                 return
             low, last = block[-1].happened_at, block[-1].number
@@ -315,15 +326,17 @@ class Store:
             .order_by(ENTRY.c.number)
         )
         with self.looking() as connection:
-            return [recorded(row) for row in connection.execute(query)]
+            return [recorded(row) for row in named_rows(connection, connection.execute(query).all())]
 
-    def entry(self, number: int) -> Recorded | None:
-        """The entry of a number, or None."""
-        if not 0 < number <= LARGEST_NUMBER:
-            return None
+    def entry(self, number: int, *, named: bool = False) -> Recorded | None:
+        """The entry of a number, or None; as it was hashed, unless ``named``."""
+        return self._one(ENTRY.c.number == number, named) if 0 < number <= LARGEST_NUMBER else None
+
+    def _one(self, which: sa.ColumnElement[bool], named: bool) -> Recorded | None:
         with self.looking() as connection:
-            row = connection.execute(sa.select(ENTRY).where(self._mine, ENTRY.c.number == number)).first()
-        return recorded(row) if row else None
+            rows = connection.execute(sa.select(ENTRY).where(self._mine, which)).all()
+            told = named_rows(connection, rows) if named else rows
+        return recorded(told[0]) if told else None
 
     def facts(
         self, cls: type[F], *, newest_first: bool = False, after: int | None = None
@@ -344,7 +357,7 @@ class Store:
             yield from tail.facts(after or 0)
 
     def _facts_read(self, cls: type[F], newest_first: bool, after: int | None) -> Iterator[Kept[F]]:
-        rows = self._rows(cls.KIND, newest_first, after)
+        rows = self._rows(cls.KIND, newest_first, after, named=True)
         return (_fact(row, cls) for row in rows)  # type: ignore[arg-type]
 
     def facts_between(self, since: dt.datetime, until: dt.datetime, cls: type[F]) -> Iterator[Kept[F]]:
@@ -367,16 +380,12 @@ class Store:
 
     def fact(self, number: int, cls: type[F]) -> Kept[F] | None:
         """The fact of a number, or None where there is none of its class."""
-        item = self.entry(number)
+        item = self.entry(number, named=True)
         return kept(item, cls) if item is not None and item.entry.kind == cls.KIND else None
 
     def replaced_by(self, number: int) -> Recorded | None:
-        """The entry that replaced another, or None."""
-        if not 0 < number <= LARGEST_NUMBER:
-            return None
-        with self.looking() as connection:
-            row = connection.execute(sa.select(ENTRY).where(self._mine, ENTRY.c.replaces == number)).first()
-        return recorded(row) if row else None
+        """The entry that replaced another, with its names, or None."""
+        return self._one(ENTRY.c.replaces == number, True) if 0 < number <= LARGEST_NUMBER else None
 
     def last(self) -> Point:
         """Number and hash of the newest entry, unchecked."""

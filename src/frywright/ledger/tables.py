@@ -86,3 +86,14 @@ PRIVATE = sa.Table(
     sa.Column("value", sa.String(200), nullable=False),
 )
 """What is private of people, by the reference that the chain holds; it may be erased."""
+
+PERSON = sa.Table(
+    "person",
+    METADATA,
+    sa.Column("ref", sa.String(64), primary_key=True),
+    sa.Column("salt", sa.String(32), nullable=False),
+    sa.Column("name", sa.String(200), nullable=False),
+    sa.Column("removed_on", sa.String(10), nullable=False),
+    sa.Index("ix_person_name", "name"),
+)
+"""Names of people, by the reference that entries hold; one may be removed."""

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Callable, Mapping
+from dataclasses import replace
 from functools import wraps
 from typing import Concatenate, ParamSpec, TypeVar
 
 from frywright.catalog import load as catalog
 from frywright.ledger.facts.fact import F, Kept, kept
+from frywright.ledger.names import without_names
 from frywright.ledger.store import Store
 from frywright.model.entry import Entry
 from frywright.model.errors import InputError
@@ -64,4 +66,5 @@ def write(
         versions={"catalog": catalog.VERSION, **(versions or {})},
     )
     with store.writing() as writer:
-        return kept(writer.add(entry), type(fact))
+        made = writer.add(without_names(writer.connection, entry, fact.PEOPLE, AUTHOR))
+    return kept(replace(made, entry=entry), type(fact))

@@ -206,6 +206,7 @@ _BY_RIGHT = {
         "POST /records/people/account",
         "POST /records/people/change",
         "POST /records/people/device",
+        "POST /records/people/remove",
         "POST /records/people/revoke",
     ],
 }

@@ -156,6 +156,7 @@ class StepSigned(Fact):
     """A step of a commissioning, signed, with what was passed over and the figures the step asks for."""
 
     KIND: ClassVar[str] = "commission_step"
+    PEOPLE: ClassVar[tuple[str, ...]] = ("who", "second", "pass_name")
     fryer: str
     step: str
     case_number: int

@@ -145,6 +145,7 @@ class ReadBackTaken(Fact):
     """
 
     KIND: ClassVar[str] = "readback"
+    PEOPLE: ClassVar[tuple[str, ...]] = ("read_by", "checked_by")
     VERSION: ClassVar[int] = 2
     LABELS: ClassVar[dict[str, str]] = {"read_by": "read by", "checked_by": "checked by"}
     name: str

@@ -41,6 +41,9 @@ class Fact:
     FILES: ClassVar[tuple[str, ...]] = ()
     """Fields that name original files by their hash: a text, or a mapping to texts."""
 
+    PEOPLE: ClassVar[tuple[str, ...]] = ("who", "second", "by")
+    """Fields that name a person: kept by reference, read by name."""
+
     @property
     def originals(self) -> tuple[str, ...]:
         """Original files it names."""

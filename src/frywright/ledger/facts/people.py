@@ -19,6 +19,7 @@ class PersonListed(Fact):
 
     KIND: ClassVar[str] = "person"
     VERSION: ClassVar[int] = 2
+    PEOPLE: ClassVar[tuple[str, ...]] = ("name",)
     name: str
     born: str
     left: bool
@@ -30,6 +31,7 @@ class SkillShown(Fact):
     """A skill performed by one person and seen by another."""
 
     KIND: ClassVar[str] = "skill"
+    PEOPLE: ClassVar[tuple[str, ...]] = ("person", "observed_by")
     LABELS: ClassVar[Mapping[str, str]] = {"observed_by": "seen by"}
     person: str
     skill: str
@@ -58,6 +60,7 @@ class AccountChanged(Fact):
 
     KIND: ClassVar[str] = "account_change"
     VERSION: ClassVar[int] = 2
+    PEOPLE: ClassVar[tuple[str, ...]] = ("name", "by")
     name: str
     what: str
     role: str
@@ -97,6 +100,7 @@ class AccountLinked(Fact):
     """
 
     KIND: ClassVar[str] = "account_linked"
+    PEOPLE: ClassVar[tuple[str, ...]] = ("name", "by")
     name: str
     mark: str
     by: str
@@ -110,9 +114,20 @@ class SignInsRefused(Fact):
     """
 
     KIND: ClassVar[str] = "sign_in_refused"
+    PEOPLE: ClassVar[tuple[str, ...]] = ("name",)
     name: str
     device: str
     tries_count: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NameRemoved(Fact):
+    """A person's name was taken away; entries go on holding their references, and nothing leads back."""
+
+    KIND: ClassVar[str] = "name_removed"
+    refs: tuple[str, ...]
+    by: str
+    reason: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

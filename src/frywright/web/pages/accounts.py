@@ -14,7 +14,8 @@ from frywright.model.errors import AccessError, FrywrightError, InputError
 from frywright.model.roles import RIGHTS
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import people
-from frywright.rooms.records.privacy import own_data
+from frywright.rooms.records.privacy import own_data, remove_name
+from frywright.voice.tongue import translator
 from frywright.web.app import DEVICE_COOKIE, PASS_COOKIE, SESSION_COOKIE, Context
 from frywright.web.posted import Typed
 from frywright.web.rates import place
@@ -241,6 +242,16 @@ def _add_owner(routes: APIRouter, context: Context) -> None:
             request,
             form,
             lambda f, by: people.add_device(context.store, f.get("name", ""), f.get("role", ""), by),
+        )
+
+    @routes.post("/records/people/remove")
+    def remove(request: Request, form: Typed) -> Response:
+        tr = translator(remembered_kitchen(context.store).site.language)
+        return _done(
+            context,
+            request,
+            form,
+            lambda f, by: remove_name(context.store, f.get("name", ""), by, f.get("reason", ""), tr),
         )
 
     @routes.post("/records/people/revoke")

@@ -214,12 +214,15 @@ def _add_reads(routes: APIRouter, context: Context) -> None:
         limit: Annotated[int, Query(ge=1, le=MOST)] = 100,
     ) -> list[EntryOut]:
         """Entries in order, from after a number on; ask again from the last one for more."""
-        return [_entry(item) for item in islice(context.store.entries(kind or None, after=after), limit)]
+        return [
+            _entry(item)
+            for item in islice(context.store.entries(kind or None, after=after, named=True), limit)
+        ]
 
     @routes.get("/entries/{number}")
     def entry(number: Annotated[int, Path(ge=1, le=2**53)]) -> EntryOut:
         """One entry."""
-        item = context.store.entry(number)
+        item = context.store.entry(number, named=True)
         if item is None:
             raise InputError(
                 "entry", number, "a number up to {last}", values={"last": context.store.last().number}

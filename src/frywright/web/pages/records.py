@@ -79,7 +79,9 @@ def _add_entries(routes: APIRouter, context: Context, chain: Chain) -> None:
         asked = request.query_params
         kind, before = asked.get("kind", ""), asked.get("before", "")
         after = int(before) if is_count(before) else None
-        items = list(islice(context.store.entries(kind or None, newest_first=True, after=after), SHOWN))
+        items = list(
+            islice(context.store.entries(kind or None, newest_first=True, after=after, named=True), SHOWN)
+        )
         end = context.store.last().number
         return context.render(
             request,
@@ -110,12 +112,12 @@ def _add_entries(routes: APIRouter, context: Context, chain: Chain) -> None:
 def _add_entry(routes: APIRouter, context: Context) -> None:
     @routes.get("/records/entry/{number}")
     def entry(request: Request, number: int) -> Response:
-        item = context.store.entry(number)
+        item = context.store.entry(number, named=True)
         if item is None:
             raise InputError(
                 "entry", number, "a number between 1 and {last}", values={"last": context.store.last().number}
             )
-        older = context.store.entry(item.entry.replaces) if item.entry.replaces else None
+        older = context.store.entry(item.entry.replaces, named=True) if item.entry.replaces else None
         both = [("entry", item), ("replaces", older), ("replaced by", context.store.replaced_by(number))]
         shown = [
             {
@@ -200,7 +202,7 @@ def _add_cases(routes: APIRouter, context: Context) -> None:
             except FrywrightError as error:
                 return probe_page(context, request, context.explain(request, error), error.http_status, asked)
         done = asked.get("done", "")
-        told = context.store.entry(int(done)) if is_count(done) else None
+        told = context.store.entry(int(done), named=True) if is_count(done) else None
         return probe_page(context, request, typed=asked, told=told, traced=traced)
 
     @routes.post("/records/probing")
