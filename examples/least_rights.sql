@@ -7,4 +7,4 @@ GRANT USAGE ON SCHEMA public TO :"app";
 REVOKE ALL ON ALL TABLES IN SCHEMA public FROM :"app";
 GRANT SELECT ON alembic_version TO :"app";
 GRANT SELECT, INSERT ON entry TO :"app";
-GRANT SELECT, INSERT, UPDATE, DELETE ON account, device, session, answered, draft, private, person TO :"app";
+GRANT SELECT, INSERT, UPDATE, DELETE ON account, device, session, answered, draft, private, person, handed_in TO :"app";

@@ -1,5 +1,5 @@
-"""Birthdays and names lie outside the chain and can be erased; older entries stay byte for byte; everybody may have
-what is on record about them.
+"""Birthdays and names lie outside the chain and can be erased; older entries stay byte for byte; everybody
+may have what is on record about them.
 """
 
 from __future__ import annotations

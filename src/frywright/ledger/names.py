@@ -144,10 +144,10 @@ def without_names(connection: sa.Connection, entry: Entry, fields: Iterable[str]
     """An entry as it is kept: its author, and the fields that name people, by reference. ``nobody`` is the
     author that is no person.
     """
-    payload = dict(entry.payload)
+    told = dict(entry.payload)
     for field in fields:
-        name = payload.get(field)
+        name = told.get(field)
         if isinstance(name, str) and 0 < len(name) <= LONGEST:
-            payload[field] = referred(connection, name)
+            told[field] = referred(connection, name)
     author = entry.author if entry.author == nobody else referred(connection, entry.author)
-    return replace(entry, author=author, payload=payload)
+    return replace(entry, author=author, payload=told)

@@ -97,3 +97,14 @@ PERSON = sa.Table(
     sa.Index("ix_person_name", "name"),
 )
 """Names of people, by the reference that entries hold; one may be removed."""
+
+HANDED_IN = sa.Table(
+    "handed_in",
+    METADATA,
+    sa.Column("site", sa.String(40), primary_key=True),
+    sa.Column("day", sa.String(10), primary_key=True),
+    sa.Column("who", sa.String(80), primary_key=True),
+    sa.Column("files_count", sa.Integer, nullable=False),
+    sa.Column("size_bytes", WIDE, nullable=False),
+)
+"""Files that people handed in, by kitchen, day and person (by reference)."""

@@ -5,10 +5,10 @@ from __future__ import annotations
 import io
 from typing import BinaryIO
 
-from frywright.ledger.attachments import attachments_of
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError, Phrase
 from frywright.paper.paper import is_picture
+from frywright.rooms.files import keep_file
 
 LARGEST_PHOTO_BYTES = 12_000_000
 
@@ -28,4 +28,4 @@ def keep_photo(store: Store, photo: BinaryIO) -> str:
             Phrase("{count} bytes", {"count": len(data)}),
             "a JPEG, PNG, GIF or WebP picture of up to 12 MB and 40 million pixels",
         )
-    return attachments_of(store).keep(io.BytesIO(data))[0]
+    return keep_file(store, io.BytesIO(data), "photo")[0]

@@ -14,6 +14,7 @@ from frywright.ledger.facts.probing import LogKept
 from frywright.ledger.store import Store
 from frywright.model.errors import DataError
 from frywright.model.findings import Problem
+from frywright.rooms.files import keep_file
 from frywright.rooms.hall import write
 
 __all__ = ["ROLES", "Log", "core_channels", "has_gauge", "keep_log", "open_log", "read_kept"]
@@ -49,7 +50,7 @@ def open_log(
 
 def keep_log(store: Store, stream: BinaryIO, name: str) -> Kept[LogKept]:
     """Keep a logger's file byte for byte and record that it was read."""
-    sha, size = attachments_of(store).keep(stream)
+    sha, size = keep_file(store, stream, "file")
     return write(store, LogKept(name=name[:200], sha256=sha, size_bytes=size))
 
 

@@ -29,6 +29,7 @@ from frywright.model.trade import MenuItem, Part, Trade, plain
 from frywright.plan.sales import STEP_S, History, Sales, SoldLine, pieces, read_sales
 from frywright.plan.till import Picks, Preview, preview, readable
 from frywright.rooms.clock import now
+from frywright.rooms.files import keep_file
 from frywright.rooms.hall import in_turn, write
 
 MOST_BYTES, MOST_LINES = 32 * 1024 * 1024, 500
@@ -70,7 +71,7 @@ def keep_sales(
         raise InputError("file", name[:80], "at most {most} MB", values={"most": MOST_BYTES >> 20})
     trade, menu, picks = trade_of(kitchen), menu_of(store, kitchen), picks or Picks()
     sales = _parsed(data, name, order, picks, trade, menu)
-    sha, size = attachments_of(store).keep(io.BytesIO(data))
+    sha, size = keep_file(store, io.BytesIO(data), "file")
     dates = [line.date for line in sales.lines]
     fact = SalesRead(
         name=name[:200],
@@ -111,7 +112,7 @@ def take_file(
         return keep_sales(store, kitchen, io.BytesIO(data), name)[0], None
     except DataError as error:
         preview(data, name)
-        sha, size = attachments_of(store).keep(io.BytesIO(data))
+        sha, size = keep_file(store, io.BytesIO(data), "file")
         reason = error.problems[0].what if error.problems else str(error)
         waiting = SalesWaiting(
             name=name[:200], sha256=sha, size_bytes=size, reason=reason[:200], left_out=False

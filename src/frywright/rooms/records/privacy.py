@@ -50,8 +50,8 @@ def _birthday(store: Store, item: Recorded, name: str) -> dict[str, str]:
 @in_turn
 def remove_name(store: Store, name: str, by: str, reason: str, tr: Translate = str) -> Kept[NameRemoved]:
     """Take a person's name out of the record: entries hold a reference that leads nowhere from now on, and
-    the chain stays as it is. The account goes with it. What was written before names were kept apart, and names
-    within notes, stay as they were hashed.
+    the chain stays as it is. The account goes with it. What was written before names were kept apart, and
+    names within notes, stay as they were hashed.
 
     Parameters
     ----------

@@ -9,13 +9,13 @@ import re
 from pathlib import PurePath
 from typing import BinaryIO
 
-from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.care import CareDone, ReportAttached, StepSigned
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.probing import ThermometerChecked
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError, Phrase
 from frywright.paper.paper import is_picture
+from frywright.rooms.files import keep_file
 from frywright.rooms.hall import write
 
 REPORTED = (CareDone.KIND, StepSigned.KIND, ThermometerChecked.KIND)
@@ -56,7 +56,7 @@ def attach_report(store: Store, number: int, name: str, stream: BinaryIO, who: s
             Phrase("{count} bytes", {"count": len(data)}),
             "a PDF or a picture (JPEG, PNG, GIF, WebP) of up to 12 MB",
         )
-    sha256, size = attachments_of(store).keep(io.BytesIO(data))
+    sha256, size = keep_file(store, io.BytesIO(data), "report")
     plain = ODD.sub("_", PurePath(name.replace("\\", "/")).name).strip(" .")[:80] or "report"
     fact = ReportAttached(of_number=number, name=plain, sha256=sha256, size_bytes=size, who=who.strip()[:80])
     return write(store, fact)

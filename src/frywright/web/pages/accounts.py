@@ -12,6 +12,7 @@ from fastapi.responses import RedirectResponse
 from frywright.ledger.accounts import Accounts
 from frywright.model.errors import AccessError, FrywrightError, InputError
 from frywright.model.roles import RIGHTS
+from frywright.rooms.files import room_of
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import people
 from frywright.rooms.records.privacy import own_data, remove_name
@@ -177,6 +178,7 @@ def _owner_page(
         accounts=accounts.accounts(),
         devices=accounts.devices(),
         roles=RIGHTS,
+        room_left=room_of(context.store),
         problem=problem,
         typed=typed or {},
         token=token,
@@ -244,6 +246,10 @@ def _add_owner(routes: APIRouter, context: Context) -> None:
             lambda f, by: people.add_device(context.store, f.get("name", ""), f.get("role", ""), by),
         )
 
+    _add_partings(routes, context)
+
+
+def _add_partings(routes: APIRouter, context: Context) -> None:
     @routes.post("/records/people/remove")
     def remove(request: Request, form: Typed) -> Response:
         tr = translator(remembered_kitchen(context.store).site.language)

@@ -10,10 +10,10 @@ from fastapi import APIRouter, Path, Query, Request
 from fastapi.concurrency import run_in_threadpool
 from pydantic import BaseModel, ConfigDict, Field
 
-from frywright.ledger.attachments import attachments_of
 from frywright.ledger.backup import as_recorded
 from frywright.ledger.replica import Taken, standing
 from frywright.model.errors import RecordError
+from frywright.rooms.files import keep_file
 from frywright.rooms.fleet.office import keep_anchor, released_to, sender, took
 from frywright.web.app import Context
 
@@ -68,7 +68,7 @@ def router(context: Context) -> APIRouter:
     @routes.post("/files/{name}")
     async def file(request: Request, name: Annotated[str, Path(pattern=r"^[0-9a-f]{64}$")]) -> dict[str, Any]:
         """An original file, named by its SHA-256."""
-        await run_in_threadpool(sender, store, request.state.who.name)
+        key = await run_in_threadpool(sender, store, request.state.who.name)
         digest = sha256()
         with SpooledTemporaryFile(IN_MEMORY_BYTES) as part:
             async for piece in request.stream():
@@ -77,7 +77,9 @@ def router(context: Context) -> APIRouter:
             if digest.hexdigest() != name:
                 raise RecordError("The file that came is not the one of that name. Send it again.")
             part.seek(0)
-            _, size = await run_in_threadpool(attachments_of(store).keep, cast(BinaryIO, part))
+            _, size = await run_in_threadpool(
+                keep_file, store.at(key), cast(BinaryIO, part), "file", by_person=False
+            )
         return {"name": name, "size": size}
 
     @routes.post("/anchor")

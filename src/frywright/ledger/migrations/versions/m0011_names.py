@@ -1,4 +1,6 @@
-"""Names of people lie beside the entries, which hold references: a name may be removed."""
+"""Names of people lie beside the entries, which hold references: a name may be removed. Files that people
+hand in are counted.
+"""
 
 import sqlalchemy as sa
 from alembic import op
@@ -10,7 +12,7 @@ depends_on = None
 
 
 def upgrade() -> None:
-    """One table beside the entries; entries of before stay as they were written."""
+    """Two tables beside the entries; entries of before stay as they were written."""
     op.create_table(
         "person",
         sa.Column("ref", sa.String(64), primary_key=True),
@@ -19,3 +21,11 @@ def upgrade() -> None:
         sa.Column("removed_on", sa.String(10), nullable=False),
     )
     op.create_index("ix_person_name", "person", ["name"])
+    op.create_table(
+        "handed_in",
+        sa.Column("site", sa.String(40), primary_key=True),
+        sa.Column("day", sa.String(10), primary_key=True),
+        sa.Column("who", sa.String(80), primary_key=True),
+        sa.Column("files_count", sa.Integer, nullable=False),
+        sa.Column("size_bytes", sa.BigInteger, nullable=False),
+    )

@@ -1,0 +1,111 @@
+"""Original files that people hand in, kept byte for byte: within a bound for each kitchen, and for each
+person and day, so that nobody fills the disk that the record needs.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import os
+from dataclasses import dataclass
+from typing import BinaryIO, ClassVar
+
+from frywright.ledger.attachments import BLOCK_BYTES, attachments_of
+from frywright.ledger.quota import Held, hand_in, held
+from frywright.ledger.store import Store
+from frywright.model.errors import Amount, InputError, Phrase
+from frywright.rooms.clock import now
+from frywright.rooms.hall import AUTHOR_NOW
+
+MOST_FILES_A_DAY, MOST_BYTES_A_DAY = 100, 400_000_000
+"""What one person may hand in within a day, by UTC: a photo at each step of three closes, or two long logs
+(project's own rule).
+"""
+KITCHEN_GB, KITCHEN_SETTING = 20.0, "FRYWRIGHT_KITCHEN_FILES_GB"
+"""What the files of one kitchen may take, and the environment variable that says otherwise (project's own
+rule).
+"""
+GB = 1e9
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Room:
+    """What the files of a kitchen take, of what they may."""
+
+    FILES: ClassVar[int] = MOST_FILES_A_DAY
+    MB: ClassVar[int] = MOST_BYTES_A_DAY // 1_000_000
+    held_gb: float
+    most_gb: float
+
+    @property
+    def left_gb(self) -> float:
+        """What remains."""
+        return max(0.0, self.most_gb - self.held_gb)
+
+
+def room_of(store: Store) -> Room:
+    """How much room the files of a kitchen take and have."""
+    return Room(held_gb=held(store).kitchen_bytes / GB, most_gb=_most_gb())
+
+
+def _most_gb() -> float:
+    try:
+        return float(os.environ.get(KITCHEN_SETTING, "") or KITCHEN_GB)
+    except ValueError:
+        return KITCHEN_GB
+
+
+def keep_file(store: Store, stream: BinaryIO, field: str, *, by_person: bool = True) -> tuple[str, int]:
+    """Keep a file; the name of its content and its size. One that is here already takes no room.
+
+    Parameters
+    ----------
+    field : what the file is called where it cannot be kept
+    by_person : whether a person hands it in, and not a whole site
+
+    Raises
+    ------
+    InputError
+        The kitchen's room is used up, or what one person may hand in within a day.
+    """
+    files, (name, size) = attachments_of(store), _measured(stream)
+    if not (files.folder / name).is_file():
+        who, day = AUTHOR_NOW.get() if by_person else "", now().date().isoformat()
+        with store.writing():
+            _within(held(store, who, day), size, field, by_person)
+            hand_in(store, who, day, size)
+    return files.keep(stream)
+
+
+def _measured(stream: BinaryIO) -> tuple[str, int]:
+    digest, size = hashlib.sha256(), 0
+    start = stream.tell()
+    while block := stream.read(BLOCK_BYTES):
+        digest.update(block)
+        size += len(block)
+    stream.seek(start)
+    return digest.hexdigest(), size
+
+
+def _within(before: Held, size: int, field: str, by_person: bool) -> None:
+    most_gb = _most_gb()
+    if before.kitchen_bytes + size > most_gb * GB:
+        used = {"held": Amount(before.kitchen_bytes / GB), "most": Amount(most_gb)}
+        raise InputError(
+            field,
+            Phrase("{held} of {most} GB are used", used),
+            "kept once whoever runs this server gives this kitchen more room",
+        )
+    if by_person and before.day_count + 1 > MOST_FILES_A_DAY:
+        raise InputError(
+            field,
+            Phrase("{count} files today", {"count": before.day_count}),
+            "{most} a day by one person: go on tomorrow, or let somebody else hand it in",
+            values={"most": MOST_FILES_A_DAY},
+        )
+    if by_person and before.day_bytes + size > MOST_BYTES_A_DAY:
+        raise InputError(
+            field,
+            Phrase("{count} MB today", {"count": before.day_bytes // 1_000_000}),
+            "{most} MB a day by one person: go on tomorrow, or let somebody else hand it in",
+            values={"most": MOST_BYTES_A_DAY // 1_000_000},
+        )
