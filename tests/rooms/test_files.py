@@ -12,8 +12,7 @@ from frywright.ledger.quota import held
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.rooms import files
-from frywright.rooms.clock import now
-from frywright.rooms.hall import AUTHOR_NOW
+from frywright.rooms.clock import Hall, acting, now
 from frywright.rooms.photos import keep_photo
 
 
@@ -24,9 +23,8 @@ def store(tmp_path):
 
 @pytest.fixture
 def kim():
-    mark = AUTHOR_NOW.set("Kim Vale")
-    yield
-    AUTHOR_NOW.reset(mark)
+    with acting(Hall(author="Kim Vale")):
+        yield
 
 
 def hand_in(store, n, size=1000, **how):
@@ -45,9 +43,8 @@ def test_a_person_hands_in_so_many_files_a_day(store, kim, monkeypatch):
     assert len(list(attachments_of(store).folder.iterdir())) == 3
     hand_in(store, 0)  # it is here already and takes no room
     hand_in(store, 5, by_person=False)
-    mark = AUTHOR_NOW.set("Lee Ford")
-    hand_in(store, 6)
-    AUTHOR_NOW.reset(mark)
+    with acting(Hall(author="Lee Ford")):
+        hand_in(store, 6)
     assert held(store).kitchen_bytes == 5000
 
 

@@ -13,8 +13,7 @@ from frywright.ledger.attachments import BLOCK_BYTES, attachments_of
 from frywright.ledger.quota import Held, hand_in, held
 from frywright.ledger.store import Store
 from frywright.model.errors import Amount, InputError, Phrase
-from frywright.rooms.clock import now
-from frywright.rooms.hall import AUTHOR_NOW
+from frywright.rooms.clock import here, now
 
 MOST_FILES_A_DAY, MOST_BYTES_A_DAY = 100, 400_000_000
 """What one person may hand in within a day, by UTC: a photo at each step of three closes, or two long logs
@@ -69,7 +68,7 @@ def keep_file(store: Store, stream: BinaryIO, field: str, *, by_person: bool = T
     """
     files, (name, size) = attachments_of(store), _measured(stream)
     if not (files.folder / name).is_file():
-        who, day = AUTHOR_NOW.get() if by_person else "", now().date().isoformat()
+        who, day = here().author if by_person else "", now().date().isoformat()
         with store.writing():
             _within(held(store, who, day), size, field, by_person)
             hand_in(store, who, day, size)
