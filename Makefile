@@ -13,6 +13,7 @@ test: $(VENV)/.dev check  ## everything, installing what the tests need
 	sh scripts/install-browser.sh
 	sh scripts/install-postgres.sh
 	sh scripts/install-mosquitto.sh
+	sh scripts/install-openid.sh
 	sh scripts/install-tesseract.sh
 	sh scripts/install-debian.sh
 	$(BIN)/python -m pytest -q -n 2 -m "slow and not browser"

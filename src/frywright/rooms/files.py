@@ -7,7 +7,7 @@ from __future__ import annotations
 import hashlib
 import os
 from dataclasses import dataclass
-from typing import BinaryIO, ClassVar
+from typing import BinaryIO
 
 from frywright.ledger.attachments import BLOCK_BYTES, attachments_of
 from frywright.ledger.quota import Held, hand_in, held
@@ -30,20 +30,25 @@ GB = 1e9
 class Room:
     """What the files of a kitchen take, of what they may."""
 
-    FILES: ClassVar[int] = MOST_FILES_A_DAY
-    MB: ClassVar[int] = MOST_BYTES_A_DAY // 1_000_000
-    held_gb: float
-    most_gb: float
+    held_bytes: int
+    most_bytes: int
 
     @property
-    def left_gb(self) -> float:
-        """What remains."""
-        return max(0.0, self.most_gb - self.held_gb)
+    def words(self) -> dict[str, str]:
+        """What people read of it, and of what one person may hand in."""
+        left = max(0, self.most_bytes - self.held_bytes)
+        return {
+            "held": f"{self.held_bytes / GB:.2f}",
+            "most": f"{self.most_bytes / GB:g}",
+            "left": f"{left / GB:.2f}",
+            "files": str(MOST_FILES_A_DAY),
+            "mb": str(MOST_BYTES_A_DAY // 1_000_000),
+        }
 
 
 def room_of(store: Store) -> Room:
     """How much room the files of a kitchen take and have."""
-    return Room(held_gb=held(store).kitchen_bytes / GB, most_gb=_most_gb())
+    return Room(held_bytes=held(store).kitchen_bytes, most_bytes=round(_most_gb() * GB))
 
 
 def _most_gb() -> float:

@@ -38,6 +38,10 @@ ASKED_COUNT, ASKED_S, KNOWN_S, WAIT_S, LEEWAY_S = 1000, 600.0, 3600.0, 10.0, 60
 """Sign-ins begun at once and how long one may take; how long the provider's keys are believed; how long an
 answer is waited for; how far clocks may differ (project's own rules).
 """
+FRESH_S = 60.0
+"""Keys that are older are asked for again where a token fits none of them: the provider may have changed them
+(project's own rule).
+"""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -149,9 +153,8 @@ class Company:
         from joserfc import jwt
         from joserfc.errors import JoseError
 
-        _, keys = self._discovered()
         try:
-            found = jwt.decode(token, keys, algorithms=SIGNED_BY)
+            found = self._decoded(token)
             rules = jwt.JWTClaimsRegistry(
                 leeway=LEEWAY_S,
                 iss={"essential": True, "value": self.provider.issuer},
@@ -166,12 +169,28 @@ class Company:
             raise _doubted() from error
         return dict(found.claims)
 
-    def _discovered(self) -> tuple[dict[str, Any], Any]:
-        """The provider's addresses and keys, as it publishes them under its own name."""
+    def _decoded(self, token: str) -> Any:
+        """A token whose signature is by one of the provider's keys; those it has now, where it fits none that
+        it had.
+        """
+        from joserfc import jwt
+        from joserfc.errors import JoseError
+
+        _, keys = self._discovered()
+        try:
+            return jwt.decode(token, keys, algorithms=SIGNED_BY)
+        except (JoseError, ValueError):
+            _, newer = self._discovered(FRESH_S)
+            if newer is keys:
+                raise
+            return jwt.decode(token, newer, algorithms=SIGNED_BY)
+
+    def _discovered(self, longest_s: float = KNOWN_S) -> tuple[dict[str, Any], Any]:
+        """The provider's addresses and keys, as it publishes them under its own name, not older than that."""
         from joserfc.jwk import KeySet
 
         with self._lock:
-            if self._known is None or monotonic() - self._known[0] > KNOWN_S:
+            if self._known is None or monotonic() - self._known[0] > longest_s:
                 told = _fetched(f"{self.provider.issuer}/.well-known/openid-configuration")
                 if str(told.get("issuer", "")).rstrip("/") != self.provider.issuer:
                     raise _doubted()
