@@ -20,6 +20,7 @@ from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.rooms.records import people
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
+from tests.web.drawn import broken_by
 
 HOST = "http://127.0.0.1"
 READING = {"fryer": "alder", "product": "bone_in", "temp_c": 78.0, "thermometer": "T1", "pieces": 32}
@@ -161,30 +162,8 @@ def test_a_read_back_by_a_program(client, shop):
 @pytest.mark.slow
 def test_schemathesis_breaks_nothing(shop):
     """Whatever the description allows and forbids, no answer is a 500, and the chain holds after it."""
-    import schemathesis
-    from hypothesis import HealthCheck, Phase, given, settings
-
     store, app, token = shop
-    schema = schemathesis.openapi.from_asgi("/api/v1/openapi.json", app)
-    headers = {"authorization": f"Bearer {token}", "host": "127.0.0.1"}
-    failed = []
-    for found in schema.get_all_operations():
-        operation = found.ok()
-
-        @settings(
-            max_examples=60,
-            deadline=None,
-            database=None,
-            suppress_health_check=list(HealthCheck),
-            phases=[Phase.generate],
-        )
-        def one(case):
-            answer = case.call(headers=headers)
-            if answer.status_code >= 500:
-                failed.append((case.method, case.path, answer.status_code, answer.text[:200]))
-
-        given(case=operation.as_strategy())(one)()
-    assert failed == []
+    assert broken_by(app, token, 60) == []
     store.verify()
 
 

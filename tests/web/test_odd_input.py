@@ -8,6 +8,7 @@ import re
 from pathlib import Path
 from urllib.parse import quote
 
+import psycopg
 import pytest
 from examples.postgres import cluster, new_database
 from fastapi.testclient import TestClient
@@ -16,10 +17,12 @@ from frywright import web
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen
+from frywright.rooms.records import people
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 from frywright.web.rates import Rates
 from frywright.web.rights import RIGHTS
+from tests.web.drawn import broken_by
 
 HOST = "http://127.0.0.1"
 ODD = ("²", "9" * 26, "-1", "1e400", "nan", "\u202e", "0001-01-01T00:00", "9999-12-31T23:59", "[" * 300)
@@ -151,3 +154,47 @@ def test_no_route_dies_of_a_generated_form(client, route):
         else:
             answer = client.post(address, data=values, headers={"accept": "text/html"})
         assert answer.status_code < 500, (route, odd, answer.text[-400:])
+
+
+@pytest.fixture
+def shop(postgres, tmp_path, monkeypatch):
+    """A kitchen on PostgreSQL with an owner and a till's token."""
+    monkeypatch.setenv("FRYWRIGHT_FILES", str(tmp_path / "files"))
+    store = Store.named(new_database(postgres, "drawn"), now)
+    remember_kitchen(store, demo_text(), "demo.toml")
+    people.add_account(store, "Olive", "owner", "oak leaf river stone")
+    app = make_app(store)
+    app.state.rates = app.state.knocks = Rates(10**9, 10**9)
+    yield store, app, people.add_device(store, "Till", "crew", "Olive")
+    store.close()
+
+
+@pytest.mark.slow
+def test_what_is_drawn_from_the_description_breaks_nothing_on_postgres(shop):
+    """It refuses what a file takes: a zero letter, a number that is too large, half a letter."""
+    store, app, token = shop
+    assert broken_by(app, token, 15) == []
+    store.verify()
+
+
+@pytest.mark.slow
+def test_a_lost_database_says_not_kept_and_goes_on_when_it_is_back(shop):
+    """Every connection is cut and none is let in: 503 in words, to a page and a program; then as before."""
+    store, app, token = shop
+    browser = TestClient(app, base_url=HOST, headers={"origin": HOST}, raise_server_exceptions=False)
+    till = {"authorization": f"Bearer {token}", "accept": "application/json", "idempotency-key": "lost"}
+    reading = {"fryer": "alder", "product": "bone_in", "temp_c": 80.0, "thermometer": "T1", "pieces": 4}
+    url, count = store.engine.url, store.last().number
+    server = url.set(drivername="postgresql", database="postgres").render_as_string(hide_password=False)
+    cut = "SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE datname = 'drawn'"
+    with psycopg.connect(server, autocommit=True) as other:
+        other.execute("ALTER DATABASE drawn ALLOW_CONNECTIONS false")
+        other.execute(cut)
+        written = browser.post("/api/v1/readings", json=reading, headers=till)
+        assert written.status_code == 503 and "NOT kept" in written.text
+        for path in ("/records", "/sign-in", "/api/v1/chain"):
+            assert browser.get(path, headers=till).status_code == 503
+        other.execute("ALTER DATABASE drawn ALLOW_CONNECTIONS true")
+    assert browser.get("/api/v1/chain", headers=till).json()["number"] == count
+    assert browser.post("/api/v1/readings", json=reading, headers=till).status_code in (200, 201)
+    assert store.last().number > count
