@@ -156,11 +156,29 @@ def test_a_long_kind_keeps_its_newest_and_reads_the_older_ones(store, monkeypatc
             assert found == [n for n in whole if n > (after or 0)]
             found = [item.number for item in fresh.facts(DayNoted, newest_first=True, after=after)]
             assert found == [n for n in whole[::-1] if after is None or n < after]
-        current, between = store.current(DayNoted.KIND), store.between(*span, DayNoted.KIND)
-        assert [x.number for x in fresh.current_facts(DayNoted)] == [x.number for x in current]
+        between = store.between(*span, DayNoted.KIND)
         assert [x.number for x in fresh.facts_between(*span, DayNoted)] == [x.number for x in between]
         kept = memory._TAILS[tail, DayNoted]
         assert not kept.whole and 3 <= len(kept.items) <= 6
+
+
+def test_a_long_kind_asked_for_from_its_first_is_read_once_and_stays_whole(store, monkeypatch):
+    """However long it grows: what nothing replaced is told as the store itself finds it, with no more read
+    than what is new.
+    """
+    monkeypatch.setattr(memory, "TAIL_COUNT", 3)
+    numbers = [note(store, f"e{n}", n % 7) for n in range(9)]
+    fresh = Store.file(store.files.with_suffix(""), lambda: MOMENT)
+    assert len(list(fresh.facts(DayNoted, newest_first=True))) == 9
+    assert [x.number for x in fresh.facts(DayNoted)] == numbers
+    for n in range(8):
+        note(store, f"changed {n}", replaces=numbers[n] if n < 4 else None)
+        current = [x.number for x in store.current(DayNoted.KIND)]
+        with fresh.reading(), counted(fresh) as asked:
+            assert [x.number for x in fresh.current_facts(DayNoted)] == current
+            assert len(list(fresh.facts(DayNoted))) == 10 + n
+        assert len(asked) == (4 if n == 0 else 2)
+    assert memory._TAILS[fresh._memory, DayNoted].whole
 
 
 def test_memory_stays_bounded_over_kitchens(store, monkeypatch):

@@ -16,7 +16,7 @@ from numba import njit
 
 from frywright.physics import kernels
 
-assert kernels.cache_folder()  # importing it sets the folder that keeps compiled code
+assert kernels.inlined  # importing it sets the folder that keeps compiled code
 SHIFTED_FRAC, GONE_FRAC, TURN_FRAC = 0.03, 0.15, 0.1
 """Shares of moves that shift the rest of a fryer's day, take a row out, try a filter turn."""
 

@@ -435,3 +435,24 @@ def test_a_check_that_cannot_be_is_refused_in_its_field(store, kitchen, typed, f
         meter.keep_check(store, kitchen, check_of(**typed))
     assert refused.value.field == field
     assert not list(store.facts(MeterChecked))
+
+
+def test_a_vat_is_learned_from_its_last_year_however_long_its_log(tmp_path, kitchen):
+    """Four years of fillings: what is believed is as from the last fifteen months, and so is what is read."""
+    day, told = TODAY, []
+    stores = [Store.file(tmp_path / f"{n}.db", now) for n in range(2)]
+    for n, days in enumerate((1460, 455)):
+        with stores[n].writing():
+            for back in range(days, 0, -1):
+                what = "discard" if back % 10 == 5 else "reading" if back % 2 else "top_up"
+                date = day - dt.timedelta(days=back)
+                fact = OilDone(vat="alder", what=what, raw="", who="", how="meter", key=f"{back}", date=date)
+                if what == "reading":
+                    fact = replace(fact, reading_pct=6.0 + 1.5 * ((5 - back) % 10), peak=True)
+                elif what == "top_up":
+                    fact = replace(fact, mass_kg=1.4)
+                write(stores[n], fact, moment_of(kitchen.trade, date, 79_000.0))
+        told.append(oil_state.vat_states(stores[n], kitchen, day)["alder"])
+    long, short = told
+    assert len(long.events) == len(short.events) < 400
+    assert long.belief.level == short.belief.level and long.crossing == short.crossing

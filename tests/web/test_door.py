@@ -110,7 +110,7 @@ def test_serving_prints_the_code_and_opens_the_page_with_it(store, monkeypatch, 
         made.append(server.config.app)
         sockets[0].close()
 
-    monkeypatch.setattr(serve, "warm_up", lambda: None)
+    monkeypatch.setattr(serve, "warm", lambda: None)
     monkeypatch.setattr(serve.threading, "Timer", At)
     monkeypatch.setattr(uvicorn.Server, "run", run)
     serve.serve_pages(store, 0, True)

@@ -19,7 +19,7 @@ from numpy.typing import NDArray
 from frywright.physics import kernels
 
 Array = NDArray[np.float64]
-assert kernels.cache_folder()  # importing it sets the folder that keeps compiled code
+assert kernels.inlined  # importing it sets the folder that keeps compiled code
 KEPT = 40
 EVENT_COST = (5.0, 10.0, 10.0, 12.0)
 """Minus log likelihood of a switch, a drop, a lift and a jump of the draw at a given second. Estimate."""

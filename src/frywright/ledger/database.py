@@ -11,6 +11,7 @@ from typing import Any
 import sqlalchemy as sa
 from sqlalchemy import event
 
+from frywright.ledger.tables import METADATA
 from frywright.model.errors import NotKeptError, RecordError
 
 NEWEST_SCHEMA = "0011"
@@ -20,9 +21,9 @@ WRITER_LOCK = 7_310_221
 """Number of the advisory lock under which PostgreSQL writers take turns."""
 
 
-def opened(url: str) -> sa.Engine:
+def opened(url: str, *, passing: bool = False) -> sa.Engine:
     """The engine of a database, at the newest schema. A file is opened for each block and closed after it, so
-    that nothing lingers.
+    that nothing lingers. One that is soon gone gets its tables at once, without the steps that led to them.
 
     Raises
     ------
@@ -46,7 +47,7 @@ def opened(url: str) -> sa.Engine:
     if file:
         event.listen(engine, "connect", _prepare)
     try:
-        _upgrade(engine)
+        METADATA.create_all(engine) if passing else _upgrade(engine)
     except BaseException:
         engine.dispose()  # nobody will use it: no connection stays open behind
         raise

@@ -22,10 +22,10 @@ from frywright.ledger.names import named_rows
 from frywright.ledger.tables import ENTRY, PERSON
 from frywright.model.entry import GENESIS, Entry, Recorded, unstamp
 
-TAIL_COUNT = 2000
-"""Newest entries of a kind that are kept; a kind with fewer is kept whole."""
-MOST_KEPT = 40_000
-"""Entries kept by one process, of all its kitchens together: about 60 MB (own estimate)."""
+TAIL_COUNT = 10_000
+"""Newest entries of a kind that are kept; one with fewer, or asked for from its first, is kept whole."""
+MOST_KEPT = 120_000
+"""Entries kept by one process, of all its kitchens together: about 150 MB (own estimate)."""
 MOST_NEW = 5000
 """More new entries than this at one look, and everything is read anew."""
 
@@ -100,6 +100,8 @@ class Tail(Generic[F]):
     items: tuple[_Kept[F], ...]
     whole: bool
     up_to: int
+    asked_whole: bool = False
+    """Somebody asks for its first facts: it stays whole however long it grows."""
 
     def facts(self, after: int = 0) -> Iterator[Kept[F]]:
         """Oldest first, after a number."""
@@ -171,15 +173,25 @@ class Memory:
                 self._replaced = set(connection.execute(_REPLACED, asked).scalars())
             return self._replaced
 
-    def tail(self, connection: sa.Connection, cls: type[F]) -> Tail[F]:
-        """The newest facts of a class."""
+    def tail(self, connection: sa.Connection, cls: type[F], *, whole: bool = False) -> Tail[F]:
+        """The newest facts of a class, or all of them."""
         key = self, cls
         with self._turn:
-            newest, found = self.newest(connection, (cls.KIND,)), self._found(key)
-            if newest > found.up_to:
-                found = self._longer(connection, found, newest)
+            newest, begun = self.newest(connection, (cls.KIND,)), self._found(key)
+            found = self._longer(connection, begun, newest) if newest > begun.up_to else begun
+            if whole and not found.whole:
+                asked = {"here": self._site, "kind": cls.KIND, "from": 0, "up_to": found.first - 1}
+                rows = connection.execute(_OF_KIND, {**asked, "most": newest}).all()
+                older = tuple(_Kept[F](row) for row in reversed(rows))
+                found = Tail(cls, older + found.items, True, newest, True)
+            if found is not begun:
                 self._keep(key, found)
             return found
+
+    def current(self, connection: sa.Connection, cls: type[F]) -> list[Kept[F]]:
+        """Facts of a class that nothing has replaced, oldest first."""
+        tail, replaced = self.tail(connection, cls, whole=True), self.replaced(connection)
+        return [item.fact(cls) for item in tail.items if item.number not in replaced]
 
     @staticmethod
     def _found(key: tuple[Memory, type[F]]) -> Tail[F]:
@@ -203,6 +215,6 @@ class Memory:
         joined = (*old.items, *(_Kept[F](row) for row in reversed(rows)))
         if len(rows) == TAIL_COUNT:  # there may be some between the two
             return Tail(old.cls, joined[-TAIL_COUNT:], False, newest)
-        if len(joined) > 2 * TAIL_COUNT:
+        if len(joined) > 2 * TAIL_COUNT and not old.asked_whole:
             return Tail(old.cls, joined[-TAIL_COUNT:], False, newest)
-        return Tail(old.cls, joined, old.whole, newest)
+        return Tail(old.cls, joined, old.whole, newest, old.asked_whole)

@@ -72,14 +72,14 @@ class _Look:
 class Store:
     """A file or database of entries."""
 
-    def __init__(self, url: str, now: Callable[[], dt.datetime]) -> None:
+    def __init__(self, url: str, now: Callable[[], dt.datetime], *, passing: bool = False) -> None:
         self._now, self.sealed, self.site = now, "", HOME
         self._open: ContextVar[Writer | None] = ContextVar("writer", default=None)
         self._held: ContextVar[_Look | None] = ContextVar("look", default=None)
         self._queue, self._memory = Queue(), Memory(HOME)
         self._sites: dict[str, Store] = {HOME: self}
         self.sqlite = is_file(url)
-        self.engine = opened(url)
+        self.engine = opened(url, passing=passing)
 
     def at(self, site: str) -> Store:
         """The same store as one of its kitchens sees it: its entries, its chain, its drafts. Accounts and
@@ -123,7 +123,7 @@ class Store:
     def passing(cls, now: Callable[[], dt.datetime]) -> Iterator[Store]:
         """A store that is gone when its block ends."""
         with TemporaryDirectory(prefix="frywright-", ignore_cleanup_errors=True) as folder:
-            yield cls(f"sqlite:///{folder}/passing.db", now)
+            yield cls(f"sqlite:///{folder}/passing.db", now, passing=True)
 
     @classmethod
     def named(cls, name: str, now: Callable[[], dt.datetime]) -> Store:
@@ -373,9 +373,8 @@ class Store:
     def current_facts(self, cls: type[F]) -> list[Kept[F]]:
         """Facts of a class that nothing has replaced, oldest first."""
         with self._remembering() as connection:
-            if connection is not None and (tail := self._memory.tail(connection, cls)).whole:
-                replaced = self._memory.replaced(connection)
-                return [item for item in tail.facts() if item.number not in replaced]
+            if connection is not None:
+                return self._memory.current(connection, cls)
         return [kept(item, cls) for item in self.current(cls.KIND)]
 
     def fact(self, number: int, cls: type[F]) -> Kept[F] | None:

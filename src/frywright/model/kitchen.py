@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
+from collections.abc import Mapping
+from dataclasses import dataclass, field, fields
 from enum import StrEnum
+from typing import cast
 
 from frywright.model.calibration import Calibration
 from frywright.model.care import Emergency, Task
@@ -179,7 +181,10 @@ class ProbedProgram:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Kitchen:
-    """Everything a kitchen file holds. Cuts, cut sets and coatings include the catalog's."""
+    """Everything a kitchen file holds. Cuts, cut sets and coatings include the catalog's. As the ledger knows
+    it, ``programs`` are the newest versions, and ``earlier`` holds those before them by name: they change
+    nothing that is predicted, so nothing here grows with them.
+    """
 
     site: Site
     fryers: tuple[Fryer, ...]
@@ -198,6 +203,15 @@ class Kitchen:
     failed: tuple[FailedProof, ...] = ()
     retired: tuple[tuple[str, int], ...] = ()
     probed: tuple[ProbedProgram, ...] = ()
+    earlier: Mapping[str, tuple[Program, ...]] = field(default_factory=dict, compare=False, repr=False)
+    _hash: int | None = field(default=None, init=False, compare=False, repr=False)
+
+    def __hash__(self) -> int:
+        """Worked out once: answers are kept by their kitchen, and it is asked thousands of times a page."""
+        if self._hash is None:
+            compared = (getattr(self, f.name) for f in fields(self) if f.compare)
+            object.__setattr__(self, "_hash", hash(tuple(compared)))
+        return cast(int, self._hash)
 
     def __post_init__(self) -> None:
         for kind in ("fryers", "products", "cuts", "cut_sets", "coatings"):
@@ -341,3 +355,8 @@ class Kitchen:
                 "program", repr(name), "one of: {known}", where=self.site.name, values={"known": known}
             )
         return max(found, key=lambda p: p.version)
+
+    def versions(self, name: str) -> tuple[Program, ...]:
+        """Every version of the program called ``name``, oldest first; empty where there is none."""
+        found = (*self.earlier.get(name, ()), *(p for p in self.programs if p.name == name))
+        return tuple(sorted(found, key=lambda p: p.version))

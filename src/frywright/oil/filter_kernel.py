@@ -16,7 +16,7 @@ from numba import njit
 
 from frywright.physics import kernels
 
-assert kernels.cache_folder()  # importing it sets the folder that keeps compiled code
+assert kernels.inlined  # importing it sets the folder that keeps compiled code
 
 LEVEL, GROWTH, WEEK, WEEKEND, TOP_UP, OFFSET, GAIN = range(7)
 STATES = 7

@@ -21,7 +21,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from frywright.physics.kernels import cache_folder
+from frywright.physics.folder import cache_folder
 from frywright.physics.pack import Packed
 
 Array = NDArray[np.float64]

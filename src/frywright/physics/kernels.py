@@ -1,24 +1,10 @@
-"""Where compiled code is kept, and how kernels of one file are joined.
-
-Compiled code is kept in a cache folder named after a hash of this file and the compiler's version.
-"""
+"""Where Numba keeps compiled code, and how kernels of one file are joined."""
 
 from __future__ import annotations
 
-import hashlib
-import os
-from pathlib import Path
-
 import numba
 
-
-def cache_folder() -> Path:
-    """Folder that holds the compiled kernels."""
-    base = os.environ.get("FRYWRIGHT_CACHE") or os.environ.get("XDG_CACHE_HOME")
-    root = Path(base) if base else Path.home() / ".cache"
-    digest = hashlib.sha256(numba.__version__.encode() + Path(__file__).read_bytes()).hexdigest()
-    return root / "frywright" / f"kernels-{digest[:16]}"
-
+from frywright.physics.folder import cache_folder
 
 numba.config.CACHE_DIR = str(cache_folder())
 

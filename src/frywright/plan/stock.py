@@ -16,7 +16,7 @@ from frywright.model.errors import InputError
 from frywright.physics import kernels
 
 Counts = NDArray[np.int64]
-assert kernels.cache_folder()  # importing it sets the folder that keeps compiled code
+assert kernels.inlined  # importing it sets the folder that keeps compiled code
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

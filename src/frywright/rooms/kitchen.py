@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Sequence
-from dataclasses import replace
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from pathlib import Path
+from threading import Lock
 from weakref import WeakKeyDictionary
 
 from frywright.catalog.kitchen import parse_kitchen
@@ -23,6 +24,7 @@ from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, moment_of, usual_trade
 from frywright.model.errors import InputError, NoKitchenError
 from frywright.model.kitchen import FailedProof, Kitchen, ProbedProgram, ProveAgain
+from frywright.model.program import Program
 from frywright.model.trade import time_of_day_s
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
@@ -224,10 +226,45 @@ def judged_on(store: Store, kitchen: Kitchen, day: dt.date) -> Kitchen:
 def _with_saved(store: Store, kitchen: Kitchen) -> Kitchen:
     """A kitchen with the programs saved for its fryers and products, and its calibrations."""
     keys = {item.key for item in kitchen.fryers}, {item.key for item in kitchen.products}
-    saved = tuple(item.fact.program for item in store.facts(ProgramSaved))
-    saved = tuple(p for p in saved if p.fryer in keys[0] and p.product in keys[1])
+    saved = tuple(p for p in _saved(store) if p.fryer in keys[0] and p.product in keys[1])
+    newest = {p.name: p for p in kitchen.programs}
+    earlier: dict[str, list[Program]] = {}
+    for program in (*kitchen.programs, *saved):
+        known = newest.setdefault(program.name, program)
+        if known is not program:
+            old, newest[program.name] = sorted((program, known), key=lambda p: p.version)
+            earlier.setdefault(program.name, []).append(old)
     fitted = tuple(item.fact.calibration for item in store.current_facts(CalibrationKept))
-    return replace(kitchen, programs=kitchen.programs + saved, calibrations=kitchen.calibrations + fitted)
+    return replace(
+        kitchen,
+        programs=tuple(newest.values()),
+        earlier={name: tuple(versions) for name, versions in earlier.items()},
+        calibrations=kitchen.calibrations + fitted,
+    )
+
+
+@dataclass(slots=True)
+class _Saved:
+    """Programs saved up to an entry, oldest first."""
+
+    last: Kept[ProgramSaved] | None = None
+    programs: list[Program] = field(default_factory=list)
+
+
+_SAVED: WeakKeyDictionary[Store, _Saved] = WeakKeyDictionary()
+_TURN = Lock()
+
+
+def _saved(store: Store) -> list[Program]:
+    """Every program saved, oldest first; those known before are not read again."""
+    with _TURN:
+        known = _SAVED.setdefault(store, _Saved())
+        if known.last is not None and store.fact(known.last.number, ProgramSaved) != known.last:
+            known = _SAVED[store] = _Saved()  # another file was put in the place of this one
+        for item in store.facts(ProgramSaved, after=known.last.number if known.last else None):
+            known.last = item
+            known.programs.append(item.fact.program)
+        return list(known.programs)
 
 
 def _standing_marks(store: Store) -> tuple[ProveAgain, ...]:

@@ -7,17 +7,11 @@ from time import perf_counter
 import numpy as np
 
 from frywright.oil.outlook import Vats, learn
-from frywright.physics.kernels import cache_folder
 from frywright.plan.advice import advise, outlook
 from frywright.plan.live import state_of
 from frywright.plan.model import Day, Item, LoadSize
 from frywright.plan.replay import Look, Par, draw_days, replay_par
 from frywright.trial import ask as cook
-
-
-def prepared() -> bool:
-    """Whether the kernels of exactly these sources were compiled on this machine before."""
-    return cache_folder().exists()
 
 
 def warm_up() -> float:

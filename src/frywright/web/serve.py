@@ -1,5 +1,6 @@
 """Starts the pages: on loopback for anybody at this machine, on any other host only for people with
-accounts.
+accounts. It listens first; whoever follows the address at once waits while the pages are read in, and the
+kernels are warmed behind.
 """
 
 from __future__ import annotations
@@ -12,16 +13,14 @@ import webbrowser
 from frywright.ledger.accounts import Accounts
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError, one_of
-from frywright.trial.warm import warm_up
 from frywright.web.door import Door
-from frywright.web.kitchens import Kitchens
-from frywright.web.sockets import BACKLOG, KEPT_S, Connection, most_connections
-from frywright.web.watch import STYLES, start_log
 
 HOST = "127.0.0.1"
 LEAVE_S = 10
 """Seconds that requests have to end when the program is stopped."""
 LOOPBACK = ("127.0.0.1", "localhost", "::1")
+STYLES = ("none", "plain", "json")
+"""How requests are logged."""
 
 
 def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST, log: str = "none") -> None:
@@ -32,9 +31,7 @@ def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST, log:
     InputError
         The port is taken, a host that others reach without an owner, or no known way to log.
     """
-    import uvicorn
-
-    start_log(one_of(STYLES, log, "--log"))
+    one_of(STYLES, log, "--log")
     if host not in LOOPBACK and not Accounts(store).owners():
         raise InputError(
             "--host",
@@ -42,15 +39,7 @@ def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST, log:
             "127.0.0.1 until this kitchen has an owner: frywright people owner NAME, then start again behind"
             " a proxy with TLS",
         )
-    warm_up()
-    listener = socket.socket(socket.AF_INET6 if ":" in host else socket.AF_INET, socket.SOCK_STREAM)
-    listener.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
-    try:
-        listener.bind((host, port))
-        listener.listen(2048)  # whoever follows the address at once waits instead of being refused
-    except OSError as error:
-        listener.close()
-        raise InputError("--port", port, "free; something else uses it, name another one") from error
+    listener = _listening(host, port)
     address = f"http://{host}:{listener.getsockname()[1]}/"
     sys.stdout.write(f"Frywright is at {address} (Ctrl+C stops it)\n")
     door, first = Door(), address
@@ -60,6 +49,31 @@ def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST, log:
     sys.stdout.flush()
     if open_page:
         threading.Timer(0.5, webbrowser.open, (first,)).start()
+    _run(store, door, listener, log)
+
+
+def _listening(host: str, port: int) -> socket.socket:
+    """A socket that takes connections; they wait until somebody answers."""
+    listener = socket.socket(socket.AF_INET6 if ":" in host else socket.AF_INET, socket.SOCK_STREAM)
+    listener.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+    try:
+        listener.bind((host, port))
+        listener.listen(2048)
+    except OSError as error:
+        listener.close()
+        raise InputError("--port", port, "free; something else uses it, name another one") from error
+    return listener
+
+
+def _run(store: Store, door: Door, listener: socket.socket, log: str) -> None:
+    """Read the pages in and answer until stopped."""
+    import uvicorn
+
+    from frywright.web.kitchens import Kitchens
+    from frywright.web.sockets import BACKLOG, KEPT_S, Connection, most_connections
+    from frywright.web.watch import start_log
+
+    start_log(log)
     Connection.most = most_connections()
     config = uvicorn.Config(  # forwarded headers are believed from 127.0.0.1 only
         Kitchens(store, door),
@@ -70,4 +84,12 @@ def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST, log:
         timeout_keep_alive=int(KEPT_S),
         timeout_graceful_shutdown=LEAVE_S,
     )
+    threading.Thread(target=warm, name="warming", daemon=True).start()
     uvicorn.Server(config).run(sockets=[listener])
+
+
+def warm() -> None:
+    """Load every kernel, or compile it where this machine never did."""
+    from frywright.trial.warm import warm_up
+
+    warm_up()

@@ -21,7 +21,6 @@ from fastapi import Request
 LOG = logging.getLogger("frywright.requests")
 BOUNDS_S = (0.01, 0.03, 0.1, 0.3, 1.0, 3.0, 10.0)
 """Upper ends of the classes of how long an answer took."""
-STYLES = ("none", "plain", "json")
 STARTED_AT = time.time()
 
 

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.oil import MeterChecked, OilDone
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
@@ -30,6 +31,11 @@ READING_SD_PCT, STRIP_SD_PCT = 1.2, 2.5
 with the offset in it, a strip more (estimate).
 """
 RECENT_DAYS = 14
+CHANGES = ("discard", "fill")
+LEARNT_DAYS, LOOKED_BACK_DAYS = 365, 1100
+"""A vat is learned from a year and the filling before it, and nothing is looked for further back than three
+years, so that no page grows with the record (own choice; evidence a year old counts a sixth of today's).
+"""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -78,10 +84,10 @@ def vat_states(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> 
     """Every vat's oil today, by fryer; the logs are read once. Entries count on the day they are told for."""
     day = today or business_time(usual_trade(kitchen), now())[0]
     told: dict[str, list[OilDone]] = {f.key: [] for f in kitchen.fryers}
-    entries = sorted(store.facts(OilDone), key=lambda e: (e.fact.date, e.happened_at, e.number))
-    for item in entries:
+    for item in _recent(store, set(told), day):
         if item.fact.date <= day:
             told.setdefault(item.fact.vat, []).append(item.fact)
+    told = {vat: _from_a_change(events, day) for vat, events in told.items()}
     starts = [events[0].date for events in told.values() if events]
     shared = _Told(
         fat_kg=_fat(store, kitchen, min(starts, default=day)),
@@ -91,9 +97,29 @@ def vat_states(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> 
     return {f.key: _state(f, told[f.key], day, shared) for f in kitchen.fryers}
 
 
+def _recent(store: Store, vats: set[str], day: dt.date) -> list[Kept[OilDone]]:
+    """What was done to the oil, in order of time, as far back as it is learned from."""
+    found, open_vats = [], set(vats)
+    for item in store.facts(OilDone, newest_first=True):
+        fact = item.fact
+        if not open_vats or fact.date < day - dt.timedelta(days=LOOKED_BACK_DAYS):
+            break
+        found.append(item)
+        if fact.what in CHANGES and fact.date <= day - dt.timedelta(days=LEARNT_DAYS):
+            open_vats.discard(fact.vat)
+    return sorted(found, key=lambda e: (e.fact.date, e.happened_at, e.number))
+
+
+def _from_a_change(events: list[OilDone], day: dt.date) -> list[OilDone]:
+    """A vat's events from the last change on that is old enough to learn from; all where there is none."""
+    early = day - dt.timedelta(days=LEARNT_DAYS)
+    first = [n for n, e in enumerate(events) if e.what in CHANGES and e.date <= early]
+    return events[first[-1] :] if first else events
+
+
 def _filled_on(events: list[OilDone], day: dt.date) -> dt.date:
     """Day from which a vat's oil counts: its last change, else its first entry."""
-    changes = [e.date for e in events if e.what in ("discard", "fill")]
+    changes = [e.date for e in events if e.what in CHANGES]
     return (changes[-1] if changes else events[0].date) if events else day
 
 
@@ -114,7 +140,7 @@ def _state(fryer: Fryer, events: list[OilDone], day: dt.date, shared: _Told) -> 
     count, changed = max(1, (day - first).days + 1), _filled_on(events, day)
     top_up = _days(events, fryer, first, count)
     vats = _whole(top_up, fryer, first, shared)
-    aged = bool(events) and events[0].what not in ("discard", "fill")
+    aged = bool(events) and events[0].what not in CHANGES
     belief = learn(vats, aged=np.array([aged]), limit=shared.limit_pct[0])[0]
     share = float(min(vats.share_frac[0, -RECENT_DAYS:].mean(), 0.95))
     readings = [e.reading_pct for e in events if e.reading_pct is not None]
@@ -144,7 +170,7 @@ def _weekend(day: dt.date) -> float:
 
 def _since_change(events: list[OilDone]) -> list[OilDone]:
     """What was entered of the oil that is in the vat now."""
-    changes = [n for n, e in enumerate(events) if e.what in ("discard", "fill")]
+    changes = [n for n, e in enumerate(events) if e.what in CHANGES]
     return events[changes[-1] :] if changes else events
 
 
@@ -192,7 +218,7 @@ def _days(events: list[OilDone], fryer: Fryer, first: dt.date, count: int) -> Va
         n = (event.date - first).days
         if event.mass_kg is not None:
             share[0, n] = min(1.0, share[0, n] + event.mass_kg / fryer.oil_mass_kg)
-        elif event.what in ("discard", "fill"):
+        elif event.what in CHANGES:
             discard[0, n] = True
         elif event.reading_pct is not None and not discard[0, n]:  # else it was of the new oil, not the peak
             value = event.reading_pct

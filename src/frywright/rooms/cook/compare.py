@@ -16,6 +16,9 @@ from frywright.trial.effect import Effect, EffectRow, EffectView, effect_of, eff
 from frywright.trial.machine import as_set, settings_of, told_settings
 from frywright.trial.predicted import refuse_short
 
+SLIPS_COUNT = 20
+"""Versions of a program, the newest, that a fryer is thought to hold still (own choice)."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ReadBack:
@@ -155,7 +158,7 @@ def _known_slips(kitchen: Kitchen, program: Program, found: tuple[Mismatch, ...]
     told = []
     for m in found:
         slip = m.slip
-        for other in kitchen.programs:
+        for other in (*kitchen.programs, *kitchen.versions(program.name)[-SLIPS_COUNT:]):
             if other == program or other.fryer != program.fryer:
                 continue
             values = render(other, kitchen.fryer(other.fryer).controller).values

@@ -85,5 +85,5 @@ def _line(kitchen: Kitchen, program: Program, life: Life) -> NowLine | None:
 
 def _held_short(kitchen: Kitchen, name: str, version: int) -> bool:
     """Whether an older version that a fryer still holds is predicted short."""
-    found = [p for p in kitchen.programs if (p.name, p.version) == (name, version)]
+    found = [p for p in kitchen.versions(name) if p.version == version]
     return any(program_facts(kitchen, p).short for p in found)

@@ -104,7 +104,7 @@ def save_program(
                     values={"version": newest.version},
                 )
             if base != newest.version:
-                older = [p for p in known.programs if p.name == newest.name and p.version == base]
+                older = [p for p in known.versions(newest.name) if p.version == base]
                 raise Overtaken(older[0] if older else replace(newest, version=max(base, 1)), newest)
         program = called(known, program, program.name)
         fact = ProgramSaved.of(program, short=lock, origin=origin)

@@ -288,7 +288,7 @@ def rollback_card(
         A release without a version before it.
     """
     told = release_of(store, number).told
-    older = [p for p in kitchen.programs if p.name == told.program and p.version < told.version]
+    older = [p for p in kitchen.versions(told.program) if p.version < told.version]
     if not older:
         raise InputError("release", number, "one with a version before it to go back to")
     program = max(older, key=lambda p: p.version)

@@ -20,6 +20,9 @@ from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
 
+TOLD_COUNT = 20
+"""Changes of a program that its page shows, the newest; each is cooked twice."""
+
 Act = Callable[[Mapping[str, str], Callable[[str], str]], Any]
 
 
@@ -76,13 +79,14 @@ def _shown(context: Context, request: Request, name: str, status: int = 200, **m
     """The page of one program; ``more`` is what was typed and what is wrong with it."""
     place, tr = remembered_kitchen(context.store), translator(context.language(request))
     system, newest = str(place.site.units), place.program(name)
-    found = sorted((p for p in place.programs if p.name == name), key=lambda p: p.version)
+    found = place.versions(name)
     values = {
         "title": name,
         "fryer": place.fryer(newest.fryer).name,
         "life": life_shown(place, newest, life_of_program(context.store, place, newest), tr),
         "again": again_line(place, newest, tr),
-        "told": [differences(place, a, b, tr) for a, b in pairwise(found)],
+        "told": [differences(place, a, b, tr) for a, b in pairwise(found[-TOLD_COUNT - 1 :])],
+        "older": max(0, len(found) - 1 - TOLD_COUNT),
         "newest": newest.version,
         "facts_now": show_facts(program_facts(place, newest), system, tr),
         "system": system,
