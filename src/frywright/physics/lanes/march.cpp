@@ -163,9 +163,12 @@ INLINE void store(Group &g, M kept) {
   for (Count i = 0; i < g.n_class; ++i) {
     Piece &c = g.pieces[i];
     keep_held(g, c, kept);
+    const V *t = c.t;
+    V *t_old = c.t_old, *t_older = c.t_older;
     for (Count j = 0; j < g.n_core; ++j) {
-      put(c.t_older[j], kept, c.t_old[j]);
-      put(c.t_old[j], kept, c.t[j]);
+      V old = t_old[j];
+      put(t_older[j], kept, old);
+      t_old[j] = pick(kept, t[j], old);
     }
     for (Count j = 0; j < g.n_crust; ++j) {
       put(c.cv_older[j], kept, c.cv_old[j]), put(c.cv_old[j], kept, c.cv[j]);

@@ -1,4 +1,4 @@
-; Made by scripts/lanes.py from sources of sha256 e30e3c9571212f0c96a8bec273b65f29bd4d059245f6cc48f54a331587b4a16e.
+; Made by scripts/lanes.py from sources of sha256 2b7a2d1c8a13c02c42b49640e11f2cf211e83ac4354f9371aba8ea3fe2cec461.
 %struct.Piece = type <{ %struct.PieceGiven, [12 x <2 x double>], [12 x <2 x double>], [12 x <2 x double>], <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x i64>, <2 x i64>, <2 x i64>, i64, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, [8 x i8] }>
 %struct.PieceGiven = type { <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double> }
 
@@ -222,7 +222,7 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %127 = load i64, ptr %125, align 8, !tbaa !41
   %128 = sub nsw i64 %126, %127
   %129 = icmp slt i64 %128, 4
-  br i1 %129, label %4806, label %130
+  br i1 %129, label %4829, label %130
 
 130:                                              ; preds = %122
   %131 = getelementptr inbounds nuw i8, ptr %1, i64 1504
@@ -690,18 +690,18 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
 523:                                              ; preds = %517
   br i1 %518, label %529, label %524
 
-524:                                              ; preds = %4787, %4805, %4802, %3211, %3503, %523
+524:                                              ; preds = %4810, %4828, %4825, %3238, %3530, %523
   %525 = load i64, ptr %124, align 8, !tbaa !40
   %526 = load i64, ptr %125, align 8, !tbaa !41
   %527 = sub nsw i64 %525, %526
   %528 = icmp slt i64 %527, 4
-  br i1 %528, label %4806, label %519
+  br i1 %528, label %4829, label %519
 
 529:                                              ; preds = %523
   %530 = load <2 x i64>, ptr %123, align 16, !tbaa !26
   %531 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %530)
   %532 = icmp eq i64 %531, 0
-  br i1 %532, label %4806, label %533
+  br i1 %532, label %4829, label %533
 
 533:                                              ; preds = %529
   %534 = load <2 x i64>, ptr %146, align 16, !tbaa !26
@@ -709,7 +709,7 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %536 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %535)
   %537 = icmp eq i64 %536, 0
   %538 = load i64, ptr %157, align 8, !tbaa !20
-  br i1 %537, label %1119, label %539
+  br i1 %537, label %1115, label %539
 
 539:                                              ; preds = %533
   %540 = load <2 x double>, ptr %147, align 16, !tbaa !26
@@ -899,10 +899,10 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   store <2 x double> %707, ptr %164, align 16, !tbaa !26
   %708 = load i64, ptr %157, align 8, !tbaa !20
   %709 = icmp sgt i64 %708, 0
-  br i1 %709, label %710, label %1106
+  br i1 %709, label %710, label %1102
 
-710:                                              ; preds = %622, %1102
-  %711 = phi i64 [ %1103, %1102 ], [ 0, %622 ]
+710:                                              ; preds = %622, %1098
+  %711 = phi i64 [ %1099, %1098 ], [ 0, %622 ]
   %712 = load ptr, ptr %142, align 8, !tbaa !28
   %713 = getelementptr inbounds nuw %struct.Piece, ptr %712, i64 %711
   %714 = load <2 x double>, ptr %159, align 16, !tbaa !26
@@ -1220,4095 +1220,4098 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %987 = load <2 x double>, ptr %986, align 16, !tbaa !26
   %988 = select <2 x i1> %625, <2 x double> %987, <2 x double> zeroinitializer
   store <2 x double> %988, ptr %986, align 16, !tbaa !26
-  br label %1102
+  br label %1098
 
 989:                                              ; preds = %979
-  %990 = load <2 x double>, ptr %159, align 16, !tbaa !26
-  %991 = fneg <2 x double> %990
-  %992 = getelementptr inbounds nuw i8, ptr %713, i64 432
-  %993 = load <2 x double>, ptr %992, align 16, !tbaa !26
-  %994 = fdiv <2 x double> %991, %993
-  %995 = fcmp ogt <2 x double> %994, splat (double -7.000000e+02)
-  %996 = select <2 x i1> %995, <2 x double> %994, <2 x double> splat (double -7.000000e+02)
-  %997 = fcmp olt <2 x double> %996, splat (double 7.000000e+02)
-  %998 = select <2 x i1> %997, <2 x double> %996, <2 x double> splat (double 7.000000e+02)
-  %999 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %998, <2 x double> splat (double 0x3FF71547652B82FE), <2 x double> splat (double 0x4338000000000000))
-  %1000 = fadd <2 x double> %999, splat (double 0xC338000000000000)
-  %1001 = fneg <2 x double> %1000
-  %1002 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1001, <2 x double> splat (double 0x3FE62E42FEFA39EF), <2 x double> %998)
-  %1003 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1001, <2 x double> splat (double 0x3C7ABC9E3B39803F), <2 x double> %1002)
-  %1004 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1003, <2 x double> splat (double 0x3DE6124613A86D09), <2 x double> splat (double 0x3E21EED8EFF8D898))
-  %1005 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1004, <2 x double> %1003, <2 x double> splat (double 0x3E5AE64567F544E4))
-  %1006 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1005, <2 x double> %1003, <2 x double> splat (double 0x3E927E4FB7789F5C))
-  %1007 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1006, <2 x double> %1003, <2 x double> splat (double 0x3EC71DE3A556C734))
-  %1008 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1007, <2 x double> %1003, <2 x double> splat (double 0x3EFA01A01A01A01A))
-  %1009 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1008, <2 x double> %1003, <2 x double> splat (double 0x3F2A01A01A01A01A))
-  %1010 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1009, <2 x double> %1003, <2 x double> splat (double 0x3F56C16C16C16C17))
-  %1011 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1010, <2 x double> %1003, <2 x double> splat (double 0x3F81111111111111))
-  %1012 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1011, <2 x double> %1003, <2 x double> splat (double 0x3FA5555555555555))
-  %1013 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1012, <2 x double> %1003, <2 x double> splat (double 0x3FC5555555555555))
-  %1014 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1013, <2 x double> %1003, <2 x double> splat (double 5.000000e-01))
-  %1015 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1014, <2 x double> %1003, <2 x double> splat (double 1.000000e+00))
-  %1016 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1015, <2 x double> %1003, <2 x double> splat (double 1.000000e+00))
-  %1017 = bitcast <2 x double> %999 to <2 x i64>
-  %1018 = shl <2 x i64> %1017, splat (i64 52)
-  %1019 = bitcast <2 x double> %1016 to <2 x i64>
-  %1020 = add <2 x i64> %1018, %1019
-  %1021 = bitcast <2 x i64> %1020 to <2 x double>
-  %1022 = fsub <2 x double> splat (double 1.000000e+00), %1021
-  %1023 = load <2 x double>, ptr %873, align 16, !tbaa !26
-  %1024 = getelementptr inbounds nuw i8, ptr %713, i64 1888
-  %1025 = load i64, ptr %1024, align 16, !tbaa !31
-  %1026 = load i64, ptr %132, align 16, !tbaa !21
-  %1027 = icmp slt i64 %1025, %1026
-  br i1 %1027, label %1028, label %1033
+  %990 = load <2 x double>, ptr %871, align 16, !tbaa !26
+  %991 = getelementptr inbounds nuw i8, ptr %713, i64 432
+  %992 = load <2 x double>, ptr %991, align 16, !tbaa !26
+  %993 = getelementptr inbounds nuw i8, ptr %713, i64 464
+  %994 = load <2 x double>, ptr %993, align 16, !tbaa !26
+  %995 = load <2 x double>, ptr %159, align 16, !tbaa !26
+  %996 = fneg <2 x double> %995
+  %997 = fdiv <2 x double> %996, %992
+  %998 = fcmp ogt <2 x double> %997, splat (double -7.000000e+02)
+  %999 = select <2 x i1> %998, <2 x double> %997, <2 x double> splat (double -7.000000e+02)
+  %1000 = fcmp olt <2 x double> %999, splat (double 7.000000e+02)
+  %1001 = select <2 x i1> %1000, <2 x double> %999, <2 x double> splat (double 7.000000e+02)
+  %1002 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1001, <2 x double> splat (double 0x3FF71547652B82FE), <2 x double> splat (double 0x4338000000000000))
+  %1003 = fadd <2 x double> %1002, splat (double 0xC338000000000000)
+  %1004 = fneg <2 x double> %1003
+  %1005 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1004, <2 x double> splat (double 0x3FE62E42FEFA39EF), <2 x double> %1001)
+  %1006 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1004, <2 x double> splat (double 0x3C7ABC9E3B39803F), <2 x double> %1005)
+  %1007 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1006, <2 x double> splat (double 0x3DE6124613A86D09), <2 x double> splat (double 0x3E21EED8EFF8D898))
+  %1008 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1007, <2 x double> %1006, <2 x double> splat (double 0x3E5AE64567F544E4))
+  %1009 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1008, <2 x double> %1006, <2 x double> splat (double 0x3E927E4FB7789F5C))
+  %1010 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1009, <2 x double> %1006, <2 x double> splat (double 0x3EC71DE3A556C734))
+  %1011 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1010, <2 x double> %1006, <2 x double> splat (double 0x3EFA01A01A01A01A))
+  %1012 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1011, <2 x double> %1006, <2 x double> splat (double 0x3F2A01A01A01A01A))
+  %1013 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1012, <2 x double> %1006, <2 x double> splat (double 0x3F56C16C16C16C17))
+  %1014 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1013, <2 x double> %1006, <2 x double> splat (double 0x3F81111111111111))
+  %1015 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1014, <2 x double> %1006, <2 x double> splat (double 0x3FA5555555555555))
+  %1016 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1015, <2 x double> %1006, <2 x double> splat (double 0x3FC5555555555555))
+  %1017 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1016, <2 x double> %1006, <2 x double> splat (double 5.000000e-01))
+  %1018 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1017, <2 x double> %1006, <2 x double> splat (double 1.000000e+00))
+  %1019 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1018, <2 x double> %1006, <2 x double> splat (double 1.000000e+00))
+  %1020 = bitcast <2 x double> %1002 to <2 x i64>
+  %1021 = shl <2 x i64> %1020, splat (i64 52)
+  %1022 = bitcast <2 x double> %1019 to <2 x i64>
+  %1023 = add <2 x i64> %1021, %1022
+  %1024 = bitcast <2 x i64> %1023 to <2 x double>
+  %1025 = fsub <2 x double> splat (double 1.000000e+00), %1024
+  %1026 = load <2 x double>, ptr %873, align 16, !tbaa !26
+  %1027 = fsub <2 x double> %1026, %990
+  %1028 = load ptr, ptr %893, align 8, !tbaa !57
+  %1029 = load ptr, ptr %887, align 16, !tbaa !46
+  %1030 = getelementptr inbounds nuw i8, ptr %713, i64 1936
+  %1031 = load ptr, ptr %1030, align 16, !tbaa !47
+  %1032 = load ptr, ptr %891, align 8, !tbaa !48
+  %1033 = getelementptr inbounds nuw i8, ptr %713, i64 1928
+  %1034 = load ptr, ptr %1033, align 8, !tbaa !64
+  %1035 = getelementptr inbounds nuw i8, ptr %713, i64 1888
+  %1036 = load i64, ptr %1035, align 16, !tbaa !31
+  %1037 = load i64, ptr %132, align 16, !tbaa !21
+  %1038 = icmp slt i64 %1036, %1037
+  br i1 %1038, label %1039, label %1043
 
-1028:                                             ; preds = %989
-  %1029 = getelementptr inbounds nuw i8, ptr %713, i64 448
-  %1030 = getelementptr inbounds nuw i8, ptr %713, i64 464
-  %1031 = getelementptr inbounds nuw i8, ptr %713, i64 1936
-  %1032 = getelementptr inbounds nuw i8, ptr %713, i64 1928
-  br label %1045
+1039:                                             ; preds = %989
+  %1040 = getelementptr inbounds nuw i8, ptr %713, i64 448
+  %1041 = load <2 x double>, ptr %1040, align 16, !tbaa !26
+  %1042 = fneg <2 x double> %1041
+  br label %1055
 
-1033:                                             ; preds = %1045, %989
-  %1034 = phi <2 x double> [ zeroinitializer, %989 ], [ %1083, %1045 ]
-  %1035 = phi <2 x double> [ zeroinitializer, %989 ], [ %1098, %1045 ]
-  %1036 = getelementptr inbounds nuw i8, ptr %713, i64 944
-  %1037 = load <2 x double>, ptr %1036, align 16, !tbaa !26
-  %1038 = fsub <2 x double> %1037, %1023
-  %1039 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1034, <2 x double> %1038, <2 x double> %1035)
-  %1040 = getelementptr inbounds nuw i8, ptr %713, i64 1792
-  %1041 = load <2 x double>, ptr %870, align 16, !tbaa !26
-  %1042 = fmul <2 x double> %1041, %1039
-  %1043 = load <2 x double>, ptr %1040, align 16, !tbaa !26
-  %1044 = select <2 x i1> %625, <2 x double> %1043, <2 x double> %1042
-  store <2 x double> %1044, ptr %1040, align 16, !tbaa !26
-  br label %1102
+1043:                                             ; preds = %1055, %989
+  %1044 = phi <2 x double> [ zeroinitializer, %989 ], [ %1086, %1055 ]
+  %1045 = phi <2 x double> [ zeroinitializer, %989 ], [ %1094, %1055 ]
+  %1046 = getelementptr inbounds nuw i8, ptr %713, i64 944
+  %1047 = load <2 x double>, ptr %1046, align 16, !tbaa !26
+  %1048 = fsub <2 x double> %1047, %1026
+  %1049 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1044, <2 x double> %1048, <2 x double> %1045)
+  %1050 = getelementptr inbounds nuw i8, ptr %713, i64 1792
+  %1051 = load <2 x double>, ptr %870, align 16, !tbaa !26
+  %1052 = fmul <2 x double> %1051, %1049
+  %1053 = load <2 x double>, ptr %1050, align 16, !tbaa !26
+  %1054 = select <2 x i1> %625, <2 x double> %1053, <2 x double> %1052
+  store <2 x double> %1054, ptr %1050, align 16, !tbaa !26
+  br label %1098
 
-1045:                                             ; preds = %1028, %1045
-  %1046 = phi <2 x double> [ zeroinitializer, %1028 ], [ %1098, %1045 ]
-  %1047 = phi i64 [ %1025, %1028 ], [ %1099, %1045 ]
-  %1048 = load ptr, ptr %887, align 16, !tbaa !46
-  %1049 = getelementptr inbounds <2 x double>, ptr %1048, i64 %1047
-  %1050 = load <2 x double>, ptr %1049, align 16, !tbaa !26
-  %1051 = load ptr, ptr %893, align 8, !tbaa !57
-  %1052 = getelementptr inbounds <2 x double>, ptr %1051, i64 %1047
-  %1053 = load <2 x double>, ptr %1052, align 16, !tbaa !26
-  %1054 = fadd <2 x double> %1050, %1053
-  %1055 = load <2 x double>, ptr %1029, align 16, !tbaa !26
-  %1056 = fneg <2 x double> %1055
-  %1057 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1054, <2 x double> splat (double 5.000000e-01), <2 x double> %1056)
-  %1058 = load <2 x double>, ptr %1030, align 16, !tbaa !26
-  %1059 = fmul <2 x double> %1057, %1058
-  %1060 = fcmp ogt <2 x double> %1059, splat (double -5.000000e+00)
-  %1061 = select <2 x i1> %1060, <2 x double> %1059, <2 x double> splat (double -5.000000e+00)
-  %1062 = fcmp olt <2 x double> %1061, splat (double 5.000000e+00)
-  %1063 = select <2 x i1> %1062, <2 x double> %1061, <2 x double> splat (double 5.000000e+00)
-  %1064 = fmul <2 x double> %1063, %1063
-  %1065 = fadd <2 x double> %1064, splat (double 3.780000e+02)
-  %1066 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1064, <2 x double> %1065, <2 x double> splat (double 1.732500e+04))
-  %1067 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1064, <2 x double> %1066, <2 x double> splat (double 1.351350e+05))
-  %1068 = fmul <2 x double> %1063, %1067
-  %1069 = load <2 x double>, ptr %980, align 16, !tbaa !26
-  %1070 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1064, <2 x double> splat (double 2.800000e+01), <2 x double> splat (double 3.150000e+03))
-  %1071 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1064, <2 x double> %1070, <2 x double> splat (double 6.237000e+04))
-  %1072 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1064, <2 x double> %1071, <2 x double> splat (double 1.351350e+05))
-  %1073 = fdiv <2 x double> %1068, %1072
-  %1074 = fadd <2 x double> %1073, splat (double 1.000000e+00)
-  %1075 = fmul <2 x double> %1069, %1074
-  %1076 = load ptr, ptr %1031, align 16, !tbaa !47
-  %1077 = getelementptr inbounds <2 x double>, ptr %1076, i64 %1047
-  %1078 = load <2 x double>, ptr %1077, align 16, !tbaa !26
-  %1079 = fadd <2 x double> %1078, splat (double -1.000000e+00)
-  %1080 = fadd <2 x double> %1079, %1075
-  %1081 = fcmp ogt <2 x double> %1080, zeroinitializer
-  %1082 = select <2 x i1> %1081, <2 x double> %1080, <2 x double> zeroinitializer
-  %1083 = fmul <2 x double> %1022, %1082
-  %1084 = load ptr, ptr %1032, align 8, !tbaa !64
-  %1085 = getelementptr inbounds <2 x double>, ptr %1084, i64 %1047
-  %1086 = fsub <2 x double> %1078, %1083
-  %1087 = load <2 x double>, ptr %1085, align 16, !tbaa !26
-  %1088 = select <2 x i1> %625, <2 x double> %1087, <2 x double> %1086
-  store <2 x double> %1088, ptr %1085, align 16, !tbaa !26
-  %1089 = load ptr, ptr %891, align 8, !tbaa !48
-  %1090 = getelementptr inbounds <2 x double>, ptr %1089, i64 %1047
-  %1091 = load <2 x double>, ptr %1090, align 16, !tbaa !26
-  %1092 = load i64, ptr %1024, align 16, !tbaa !31
-  %1093 = icmp slt i64 %1047, %1092
-  %1094 = load <2 x double>, ptr %871, align 16
-  %1095 = fsub <2 x double> %1023, %1094
-  %1096 = select i1 %1093, <2 x double> %1094, <2 x double> %1095
-  %1097 = fmul <2 x double> %1091, %1096
-  %1098 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1083, <2 x double> %1097, <2 x double> %1046)
-  %1099 = add nsw i64 %1047, 1
-  %1100 = load i64, ptr %132, align 16, !tbaa !21
+1055:                                             ; preds = %1039, %1055
+  %1056 = phi <2 x double> [ zeroinitializer, %1039 ], [ %1094, %1055 ]
+  %1057 = phi i64 [ %1036, %1039 ], [ %1095, %1055 ]
+  %1058 = getelementptr inbounds <2 x double>, ptr %1029, i64 %1057
+  %1059 = load <2 x double>, ptr %1058, align 16, !tbaa !26
+  %1060 = getelementptr inbounds <2 x double>, ptr %1028, i64 %1057
+  %1061 = load <2 x double>, ptr %1060, align 16, !tbaa !26
+  %1062 = fadd <2 x double> %1059, %1061
+  %1063 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1062, <2 x double> splat (double 5.000000e-01), <2 x double> %1042)
+  %1064 = fmul <2 x double> %994, %1063
+  %1065 = fcmp ogt <2 x double> %1064, splat (double -5.000000e+00)
+  %1066 = select <2 x i1> %1065, <2 x double> %1064, <2 x double> splat (double -5.000000e+00)
+  %1067 = fcmp olt <2 x double> %1066, splat (double 5.000000e+00)
+  %1068 = select <2 x i1> %1067, <2 x double> %1066, <2 x double> splat (double 5.000000e+00)
+  %1069 = fmul <2 x double> %1068, %1068
+  %1070 = fadd <2 x double> %1069, splat (double 3.780000e+02)
+  %1071 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1069, <2 x double> %1070, <2 x double> splat (double 1.732500e+04))
+  %1072 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1069, <2 x double> %1071, <2 x double> splat (double 1.351350e+05))
+  %1073 = fmul <2 x double> %1068, %1072
+  %1074 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1069, <2 x double> splat (double 2.800000e+01), <2 x double> splat (double 3.150000e+03))
+  %1075 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1069, <2 x double> %1074, <2 x double> splat (double 6.237000e+04))
+  %1076 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1069, <2 x double> %1075, <2 x double> splat (double 1.351350e+05))
+  %1077 = fdiv <2 x double> %1073, %1076
+  %1078 = fadd <2 x double> %1077, splat (double 1.000000e+00)
+  %1079 = fmul <2 x double> %981, %1078
+  %1080 = getelementptr inbounds <2 x double>, ptr %1031, i64 %1057
+  %1081 = load <2 x double>, ptr %1080, align 16, !tbaa !26
+  %1082 = fadd <2 x double> %1081, splat (double -1.000000e+00)
+  %1083 = fadd <2 x double> %1082, %1079
+  %1084 = fcmp ogt <2 x double> %1083, zeroinitializer
+  %1085 = select <2 x i1> %1084, <2 x double> %1083, <2 x double> zeroinitializer
+  %1086 = fmul <2 x double> %1025, %1085
+  %1087 = fsub <2 x double> %1081, %1086
+  %1088 = getelementptr inbounds <2 x double>, ptr %1034, i64 %1057
+  %1089 = load <2 x double>, ptr %1088, align 16, !tbaa !26
+  %1090 = select <2 x i1> %625, <2 x double> %1089, <2 x double> %1087
+  store <2 x double> %1090, ptr %1088, align 16, !tbaa !26
+  %1091 = getelementptr inbounds <2 x double>, ptr %1032, i64 %1057
+  %1092 = load <2 x double>, ptr %1091, align 16, !tbaa !26
+  %1093 = fmul <2 x double> %1027, %1092
+  %1094 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1086, <2 x double> %1093, <2 x double> %1056)
+  %1095 = add nsw i64 %1057, 1
+  %1096 = load i64, ptr %132, align 16, !tbaa !21
+  %1097 = icmp slt i64 %1095, %1096
+  br i1 %1097, label %1055, label %1043, !llvm.loop !65
+
+1098:                                             ; preds = %985, %1043
+  %1099 = add nuw nsw i64 %711, 1
+  %1100 = load i64, ptr %157, align 8, !tbaa !20
   %1101 = icmp slt i64 %1099, %1100
-  br i1 %1101, label %1045, label %1033, !llvm.loop !65
+  br i1 %1101, label %710, label %1102, !llvm.loop !66
 
-1102:                                             ; preds = %985, %1033
-  %1103 = add nuw nsw i64 %711, 1
-  %1104 = load i64, ptr %157, align 8, !tbaa !20
-  %1105 = icmp slt i64 %1103, %1104
-  br i1 %1105, label %710, label %1106, !llvm.loop !66
+1102:                                             ; preds = %1098, %622
+  %1103 = phi i64 [ %708, %622 ], [ %1100, %1098 ]
+  %1104 = load <2 x double>, ptr %174, align 16, !tbaa !26
+  %1105 = fcmp ogt <2 x double> %1104, zeroinitializer
+  %1106 = select <2 x i1> %1105, <2 x i64> %535, <2 x i64> zeroinitializer
+  %1107 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1106)
+  %1108 = icmp eq i64 %1107, 0
+  br i1 %1108, label %1115, label %1109
 
-1106:                                             ; preds = %1102, %622
-  %1107 = phi i64 [ %708, %622 ], [ %1104, %1102 ]
-  %1108 = load <2 x double>, ptr %174, align 16, !tbaa !26
-  %1109 = fcmp ogt <2 x double> %1108, zeroinitializer
-  %1110 = select <2 x i1> %1109, <2 x i64> %535, <2 x i64> zeroinitializer
-  %1111 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1110)
-  %1112 = icmp eq i64 %1111, 0
-  br i1 %1112, label %1119, label %1113
+1109:                                             ; preds = %1102
+  %1110 = tail call fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noundef nonnull align 16 dereferenceable(1536) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0, <2 x i64> noundef %1106) #7
+  %1111 = load <2 x double>, ptr %164, align 16, !tbaa !26
+  %1112 = icmp eq <2 x i64> %1106, zeroinitializer
+  %1113 = select <2 x i1> %1112, <2 x double> %1111, <2 x double> %1110
+  store <2 x double> %1113, ptr %164, align 16, !tbaa !26
+  %1114 = load i64, ptr %157, align 8, !tbaa !20
+  br label %1115
 
-1113:                                             ; preds = %1106
-  %1114 = tail call fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noundef nonnull align 16 dereferenceable(1536) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0, <2 x i64> noundef %1110) #7
-  %1115 = load <2 x double>, ptr %164, align 16, !tbaa !26
-  %1116 = icmp eq <2 x i64> %1110, zeroinitializer
-  %1117 = select <2 x i1> %1116, <2 x double> %1115, <2 x double> %1114
-  store <2 x double> %1117, ptr %164, align 16, !tbaa !26
-  %1118 = load i64, ptr %157, align 8, !tbaa !20
-  br label %1119
+1115:                                             ; preds = %1102, %1109, %533
+  %1116 = phi i64 [ %1103, %1102 ], [ %1114, %1109 ], [ %538, %533 ]
+  %1117 = load <2 x double>, ptr %175, align 16, !tbaa !26
+  %1118 = icmp eq <2 x i64> %535, zeroinitializer
+  %1119 = select <2 x i1> %1118, <2 x double> %1117, <2 x double> zeroinitializer
+  store <2 x double> %1119, ptr %175, align 16, !tbaa !26
+  %1120 = icmp sgt i64 %1116, 0
+  br i1 %1120, label %1126, label %1121
 
-1119:                                             ; preds = %1106, %1113, %533
-  %1120 = phi i64 [ %1107, %1106 ], [ %1118, %1113 ], [ %538, %533 ]
-  %1121 = load <2 x double>, ptr %175, align 16, !tbaa !26
-  %1122 = icmp eq <2 x i64> %535, zeroinitializer
-  %1123 = select <2 x i1> %1122, <2 x double> %1121, <2 x double> zeroinitializer
-  store <2 x double> %1123, ptr %175, align 16, !tbaa !26
-  %1124 = icmp sgt i64 %1120, 0
-  br i1 %1124, label %1130, label %1125
+1121:                                             ; preds = %1115
+  %1122 = load <2 x double>, ptr %179, align 16, !tbaa !26
+  br label %1822
 
-1125:                                             ; preds = %1119
-  %1126 = load <2 x double>, ptr %179, align 16, !tbaa !26
-  br label %1826
+1123:                                             ; preds = %1816
+  %1124 = load <2 x double>, ptr %179, align 16, !tbaa !26
+  %1125 = icmp sgt i64 %1820, 0
+  br i1 %1125, label %1827, label %1822
 
-1127:                                             ; preds = %1820
-  %1128 = load <2 x double>, ptr %179, align 16, !tbaa !26
-  %1129 = icmp sgt i64 %1824, 0
-  br i1 %1129, label %1831, label %1826
-
-1130:                                             ; preds = %1119, %1820
-  %1131 = phi i64 [ %1823, %1820 ], [ 0, %1119 ]
-  %1132 = load ptr, ptr %142, align 8, !tbaa !28
-  %1133 = getelementptr inbounds nuw %struct.Piece, ptr %1132, i64 %1131
-  %1134 = load <2 x double>, ptr %164, align 16, !tbaa !26
-  %1135 = getelementptr inbounds nuw i8, ptr %1133, i64 1600
+1126:                                             ; preds = %1115, %1816
+  %1127 = phi i64 [ %1819, %1816 ], [ 0, %1115 ]
+  %1128 = load ptr, ptr %142, align 8, !tbaa !28
+  %1129 = getelementptr inbounds nuw %struct.Piece, ptr %1128, i64 %1127
+  %1130 = load <2 x double>, ptr %164, align 16, !tbaa !26
+  %1131 = getelementptr inbounds nuw i8, ptr %1129, i64 1600
+  %1132 = load <2 x double>, ptr %1131, align 16, !tbaa !26
+  %1133 = fsub <2 x double> %1130, %1132
+  %1134 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %1133)
+  %1135 = getelementptr inbounds nuw i8, ptr %1129, i64 544
   %1136 = load <2 x double>, ptr %1135, align 16, !tbaa !26
-  %1137 = fsub <2 x double> %1134, %1136
-  %1138 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %1137)
-  %1139 = getelementptr inbounds nuw i8, ptr %1133, i64 544
-  %1140 = load <2 x double>, ptr %1139, align 16, !tbaa !26
-  %1141 = fcmp ogt <2 x double> %1140, splat (double 1.000000e-09)
-  %1142 = select <2 x i1> %1141, <2 x double> %1140, <2 x double> splat (double 1.000000e-09)
-  %1143 = fdiv <2 x double> %1138, %1142
-  %1144 = getelementptr inbounds nuw i8, ptr %1133, i64 256
-  %1145 = load <2 x double>, ptr %1144, align 16, !tbaa !26
-  %1146 = fcmp ule <2 x double> %1140, zeroinitializer
-  %1147 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1143)
-  %1148 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1147)
-  %1149 = select <2 x i1> %1146, <2 x double> splat (double 1.000000e+00), <2 x double> %1148
-  %1150 = fmul <2 x double> %1145, %1149
-  %1151 = getelementptr inbounds nuw i8, ptr %1133, i64 272
+  %1137 = fcmp ogt <2 x double> %1136, splat (double 1.000000e-09)
+  %1138 = select <2 x i1> %1137, <2 x double> %1136, <2 x double> splat (double 1.000000e-09)
+  %1139 = fdiv <2 x double> %1134, %1138
+  %1140 = getelementptr inbounds nuw i8, ptr %1129, i64 256
+  %1141 = load <2 x double>, ptr %1140, align 16, !tbaa !26
+  %1142 = fcmp ule <2 x double> %1136, zeroinitializer
+  %1143 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1139)
+  %1144 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1143)
+  %1145 = select <2 x i1> %1142, <2 x double> splat (double 1.000000e+00), <2 x double> %1144
+  %1146 = fmul <2 x double> %1141, %1145
+  %1147 = getelementptr inbounds nuw i8, ptr %1129, i64 272
+  %1148 = load <2 x double>, ptr %1147, align 16, !tbaa !26
+  %1149 = getelementptr inbounds nuw i8, ptr %1129, i64 1408
+  %1150 = load <2 x double>, ptr %1149, align 16, !tbaa !26
+  %1151 = getelementptr inbounds nuw i8, ptr %1129, i64 1424
   %1152 = load <2 x double>, ptr %1151, align 16, !tbaa !26
-  %1153 = getelementptr inbounds nuw i8, ptr %1133, i64 1408
-  %1154 = load <2 x double>, ptr %1153, align 16, !tbaa !26
-  %1155 = getelementptr inbounds nuw i8, ptr %1133, i64 1424
+  %1153 = fadd <2 x double> %1150, %1152
+  %1154 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1148, <2 x double> %1153, <2 x double> %1146)
+  %1155 = getelementptr inbounds nuw i8, ptr %1129, i64 288
   %1156 = load <2 x double>, ptr %1155, align 16, !tbaa !26
-  %1157 = fadd <2 x double> %1154, %1156
-  %1158 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1152, <2 x double> %1157, <2 x double> %1150)
-  %1159 = getelementptr inbounds nuw i8, ptr %1133, i64 288
+  %1157 = fcmp olt <2 x double> %1154, %1156
+  %1158 = select <2 x i1> %1157, <2 x double> %1154, <2 x double> %1156
+  %1159 = getelementptr inbounds nuw i8, ptr %1129, i64 1328
   %1160 = load <2 x double>, ptr %1159, align 16, !tbaa !26
-  %1161 = fcmp olt <2 x double> %1158, %1160
-  %1162 = select <2 x i1> %1161, <2 x double> %1158, <2 x double> %1160
-  %1163 = getelementptr inbounds nuw i8, ptr %1133, i64 1328
+  %1161 = getelementptr inbounds nuw i8, ptr %1129, i64 992
+  %1162 = load <2 x double>, ptr %1161, align 16, !tbaa !26
+  %1163 = getelementptr inbounds nuw i8, ptr %1129, i64 1344
   %1164 = load <2 x double>, ptr %1163, align 16, !tbaa !26
-  %1165 = getelementptr inbounds nuw i8, ptr %1133, i64 992
+  %1165 = getelementptr inbounds nuw i8, ptr %1129, i64 1184
   %1166 = load <2 x double>, ptr %1165, align 16, !tbaa !26
-  %1167 = getelementptr inbounds nuw i8, ptr %1133, i64 1344
-  %1168 = load <2 x double>, ptr %1167, align 16, !tbaa !26
-  %1169 = getelementptr inbounds nuw i8, ptr %1133, i64 1184
+  %1167 = fmul <2 x double> %1164, %1166
+  %1168 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1160, <2 x double> %1162, <2 x double> %1167)
+  %1169 = getelementptr inbounds nuw i8, ptr %1129, i64 304
   %1170 = load <2 x double>, ptr %1169, align 16, !tbaa !26
-  %1171 = fmul <2 x double> %1168, %1170
-  %1172 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1164, <2 x double> %1166, <2 x double> %1171)
-  %1173 = getelementptr inbounds nuw i8, ptr %1133, i64 304
+  %1171 = fneg <2 x double> %1170
+  %1172 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1171, <2 x double> %1168, <2 x double> %1158)
+  %1173 = getelementptr inbounds nuw i8, ptr %1129, i64 1312
   %1174 = load <2 x double>, ptr %1173, align 16, !tbaa !26
-  %1175 = fneg <2 x double> %1174
-  %1176 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1175, <2 x double> %1172, <2 x double> %1162)
-  %1177 = getelementptr inbounds nuw i8, ptr %1133, i64 1312
-  %1178 = load <2 x double>, ptr %1177, align 16, !tbaa !26
-  %1179 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1174, <2 x double> %1178, <2 x double> splat (double 1.000000e+00))
-  %1180 = fdiv <2 x double> %1176, %1179
-  %1181 = getelementptr inbounds nuw i8, ptr %1133, i64 1872
-  %1182 = load <2 x i64>, ptr %1181, align 16, !tbaa !26
-  %1183 = load <2 x double>, ptr %176, align 16, !tbaa !26
-  %1184 = icmp eq <2 x i64> %1182, zeroinitializer
-  %1185 = select <2 x i1> %1184, <2 x double> %1134, <2 x double> %1183
-  %1186 = getelementptr inbounds nuw i8, ptr %1133, i64 1376
-  store <2 x double> %1185, ptr %1186, align 16, !tbaa !26
-  %1187 = load <2 x double>, ptr %177, align 16, !tbaa !26
-  %1188 = select <2 x i1> %1184, <2 x double> %1180, <2 x double> %1187
-  %1189 = getelementptr inbounds nuw i8, ptr %1133, i64 800
-  store <2 x double> %1188, ptr %1189, align 16, !tbaa !26
-  %1190 = getelementptr inbounds nuw i8, ptr %1133, i64 224
+  %1175 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1170, <2 x double> %1174, <2 x double> splat (double 1.000000e+00))
+  %1176 = fdiv <2 x double> %1172, %1175
+  %1177 = getelementptr inbounds nuw i8, ptr %1129, i64 1872
+  %1178 = load <2 x i64>, ptr %1177, align 16, !tbaa !26
+  %1179 = load <2 x double>, ptr %176, align 16, !tbaa !26
+  %1180 = icmp eq <2 x i64> %1178, zeroinitializer
+  %1181 = select <2 x i1> %1180, <2 x double> %1130, <2 x double> %1179
+  %1182 = getelementptr inbounds nuw i8, ptr %1129, i64 1376
+  store <2 x double> %1181, ptr %1182, align 16, !tbaa !26
+  %1183 = load <2 x double>, ptr %177, align 16, !tbaa !26
+  %1184 = select <2 x i1> %1180, <2 x double> %1176, <2 x double> %1183
+  %1185 = getelementptr inbounds nuw i8, ptr %1129, i64 800
+  store <2 x double> %1184, ptr %1185, align 16, !tbaa !26
+  %1186 = getelementptr inbounds nuw i8, ptr %1129, i64 224
+  %1187 = load <2 x double>, ptr %1186, align 16, !tbaa !26
+  %1188 = fcmp ule <2 x double> %1187, zeroinitializer
+  %1189 = getelementptr inbounds nuw i8, ptr %1129, i64 736
+  %1190 = getelementptr inbounds nuw i8, ptr %1129, i64 768
   %1191 = load <2 x double>, ptr %1190, align 16, !tbaa !26
-  %1192 = fcmp ule <2 x double> %1191, zeroinitializer
-  %1193 = getelementptr inbounds nuw i8, ptr %1133, i64 736
-  %1194 = getelementptr inbounds nuw i8, ptr %1133, i64 768
-  %1195 = load <2 x double>, ptr %1194, align 16, !tbaa !26
-  %1196 = fcmp ogt <2 x double> %1191, splat (double 1.000000e-30)
-  %1197 = select <2 x i1> %1196, <2 x double> %1191, <2 x double> splat (double 1.000000e-30)
-  %1198 = fdiv <2 x double> %1195, %1197
-  %1199 = fcmp ogt <2 x double> %1198, zeroinitializer
-  %1200 = select <2 x i1> %1199, <2 x double> %1198, <2 x double> zeroinitializer
-  %1201 = fcmp olt <2 x double> %1200, splat (double 1.000000e+00)
-  %1202 = select <2 x i1> %1201, <2 x double> %1200, <2 x double> splat (double 1.000000e+00)
-  %1203 = select <2 x i1> %1192, <2 x double> zeroinitializer, <2 x double> %1202
-  %1204 = getelementptr inbounds nuw i8, ptr %1133, i64 528
+  %1192 = fcmp ogt <2 x double> %1187, splat (double 1.000000e-30)
+  %1193 = select <2 x i1> %1192, <2 x double> %1187, <2 x double> splat (double 1.000000e-30)
+  %1194 = fdiv <2 x double> %1191, %1193
+  %1195 = fcmp ogt <2 x double> %1194, zeroinitializer
+  %1196 = select <2 x i1> %1195, <2 x double> %1194, <2 x double> zeroinitializer
+  %1197 = fcmp olt <2 x double> %1196, splat (double 1.000000e+00)
+  %1198 = select <2 x i1> %1197, <2 x double> %1196, <2 x double> splat (double 1.000000e+00)
+  %1199 = select <2 x i1> %1188, <2 x double> zeroinitializer, <2 x double> %1198
+  %1200 = getelementptr inbounds nuw i8, ptr %1129, i64 528
+  %1201 = load <2 x double>, ptr %1200, align 16, !tbaa !26
+  %1202 = fmul <2 x double> %1199, splat (double 4.180000e+03)
+  %1203 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1202, <2 x double> %1187, <2 x double> %1201)
+  %1204 = getelementptr inbounds nuw i8, ptr %1129, i64 1072
   %1205 = load <2 x double>, ptr %1204, align 16, !tbaa !26
-  %1206 = fmul <2 x double> %1203, splat (double 4.180000e+03)
-  %1207 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1206, <2 x double> %1191, <2 x double> %1205)
-  %1208 = getelementptr inbounds nuw i8, ptr %1133, i64 1072
-  %1209 = load <2 x double>, ptr %1208, align 16, !tbaa !26
-  %1210 = getelementptr inbounds nuw i8, ptr %1133, i64 1264
-  %1211 = load <2 x double>, ptr %1210, align 16, !tbaa !26
-  %1212 = fmul <2 x double> %1168, %1211
-  %1213 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1164, <2 x double> %1209, <2 x double> %1212)
-  %1214 = getelementptr inbounds nuw i8, ptr %1133, i64 1840
-  %1215 = load <2 x i64>, ptr %1214, align 16, !tbaa !26
-  %1216 = fcmp ule <2 x double> %1205, zeroinitializer
-  %1217 = getelementptr inbounds nuw i8, ptr %1133, i64 1728
-  store <2 x double> %1203, ptr %1217, align 16, !tbaa !26
-  %1218 = fmul <2 x double> %1178, %1207
-  %1219 = icmp eq <2 x i64> %1215, splat (i64 -1)
-  %1220 = select <2 x i1> %1216, <2 x i1> splat (i1 true), <2 x i1> %1219
-  %1221 = select <2 x i1> %1220, <2 x double> zeroinitializer, <2 x double> %1218
-  %1222 = getelementptr inbounds nuw i8, ptr %1133, i64 1744
-  store <2 x double> %1221, ptr %1222, align 16, !tbaa !26
-  %1223 = fmul <2 x double> %1213, %1207
-  %1224 = select <2 x i1> %1220, <2 x double> zeroinitializer, <2 x double> %1223
-  %1225 = getelementptr inbounds nuw i8, ptr %1133, i64 1760
-  store <2 x double> %1224, ptr %1225, align 16, !tbaa !26
-  %1226 = load <2 x double>, ptr %1133, align 16, !tbaa !26
-  %1227 = load <2 x double>, ptr %1193, align 16, !tbaa !26
-  %1228 = fsub <2 x double> %1226, %1227
-  %1229 = fsub <2 x double> splat (double 1.000000e+00), %1203
-  %1230 = getelementptr inbounds nuw i8, ptr %1133, i64 480
-  %1231 = load <2 x double>, ptr %1230, align 16, !tbaa !26
-  %1232 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1229, <2 x double> %1231, <2 x double> %1228)
-  %1233 = load <2 x double>, ptr %178, align 16, !tbaa !26
-  %1234 = fdiv <2 x double> splat (double 1.000000e+00), %1233
-  %1235 = getelementptr inbounds nuw i8, ptr %1133, i64 560
-  %1236 = load <2 x double>, ptr %1235, align 16, !tbaa !26
-  %1237 = fcmp ogt <2 x double> %1236, splat (double 1.000000e-30)
-  %1238 = select <2 x i1> %1237, <2 x double> %1236, <2 x double> splat (double 1.000000e-30)
-  %1239 = fdiv <2 x double> %1232, %1238
-  %1240 = fadd <2 x double> %1234, %1239
-  %1241 = getelementptr inbounds nuw i8, ptr %1133, i64 1776
-  store <2 x double> %1240, ptr %1241, align 16, !tbaa !26
-  %1242 = getelementptr inbounds nuw i8, ptr %1133, i64 1696
-  store <2 x double> %1154, ptr %1242, align 16, !tbaa !26
-  %1243 = getelementptr inbounds nuw i8, ptr %1133, i64 640
+  %1206 = getelementptr inbounds nuw i8, ptr %1129, i64 1264
+  %1207 = load <2 x double>, ptr %1206, align 16, !tbaa !26
+  %1208 = fmul <2 x double> %1164, %1207
+  %1209 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1160, <2 x double> %1205, <2 x double> %1208)
+  %1210 = getelementptr inbounds nuw i8, ptr %1129, i64 1840
+  %1211 = load <2 x i64>, ptr %1210, align 16, !tbaa !26
+  %1212 = fcmp ule <2 x double> %1201, zeroinitializer
+  %1213 = getelementptr inbounds nuw i8, ptr %1129, i64 1728
+  store <2 x double> %1199, ptr %1213, align 16, !tbaa !26
+  %1214 = fmul <2 x double> %1174, %1203
+  %1215 = icmp eq <2 x i64> %1211, splat (i64 -1)
+  %1216 = select <2 x i1> %1212, <2 x i1> splat (i1 true), <2 x i1> %1215
+  %1217 = select <2 x i1> %1216, <2 x double> zeroinitializer, <2 x double> %1214
+  %1218 = getelementptr inbounds nuw i8, ptr %1129, i64 1744
+  store <2 x double> %1217, ptr %1218, align 16, !tbaa !26
+  %1219 = fmul <2 x double> %1209, %1203
+  %1220 = select <2 x i1> %1216, <2 x double> zeroinitializer, <2 x double> %1219
+  %1221 = getelementptr inbounds nuw i8, ptr %1129, i64 1760
+  store <2 x double> %1220, ptr %1221, align 16, !tbaa !26
+  %1222 = load <2 x double>, ptr %1129, align 16, !tbaa !26
+  %1223 = load <2 x double>, ptr %1189, align 16, !tbaa !26
+  %1224 = fsub <2 x double> %1222, %1223
+  %1225 = fsub <2 x double> splat (double 1.000000e+00), %1199
+  %1226 = getelementptr inbounds nuw i8, ptr %1129, i64 480
+  %1227 = load <2 x double>, ptr %1226, align 16, !tbaa !26
+  %1228 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1225, <2 x double> %1227, <2 x double> %1224)
+  %1229 = load <2 x double>, ptr %178, align 16, !tbaa !26
+  %1230 = fdiv <2 x double> splat (double 1.000000e+00), %1229
+  %1231 = getelementptr inbounds nuw i8, ptr %1129, i64 560
+  %1232 = load <2 x double>, ptr %1231, align 16, !tbaa !26
+  %1233 = fcmp ogt <2 x double> %1232, splat (double 1.000000e-30)
+  %1234 = select <2 x i1> %1233, <2 x double> %1232, <2 x double> splat (double 1.000000e-30)
+  %1235 = fdiv <2 x double> %1228, %1234
+  %1236 = fadd <2 x double> %1230, %1235
+  %1237 = getelementptr inbounds nuw i8, ptr %1129, i64 1776
+  store <2 x double> %1236, ptr %1237, align 16, !tbaa !26
+  %1238 = getelementptr inbounds nuw i8, ptr %1129, i64 1696
+  store <2 x double> %1150, ptr %1238, align 16, !tbaa !26
+  %1239 = getelementptr inbounds nuw i8, ptr %1129, i64 640
+  %1240 = load <2 x double>, ptr %1239, align 16, !tbaa !26
+  %1241 = getelementptr inbounds nuw i8, ptr %1129, i64 656
+  %1242 = load <2 x double>, ptr %1241, align 16, !tbaa !26
+  %1243 = getelementptr inbounds nuw i8, ptr %1129, i64 672
   %1244 = load <2 x double>, ptr %1243, align 16, !tbaa !26
-  %1245 = getelementptr inbounds nuw i8, ptr %1133, i64 656
+  %1245 = getelementptr inbounds nuw i8, ptr %1129, i64 688
   %1246 = load <2 x double>, ptr %1245, align 16, !tbaa !26
-  %1247 = getelementptr inbounds nuw i8, ptr %1133, i64 672
-  %1248 = load <2 x double>, ptr %1247, align 16, !tbaa !26
-  %1249 = getelementptr inbounds nuw i8, ptr %1133, i64 688
-  %1250 = load <2 x double>, ptr %1249, align 16, !tbaa !26
-  %1251 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1227, <2 x double> %1250, <2 x double> %1248)
-  %1252 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1227, <2 x double> %1251, <2 x double> %1246)
-  %1253 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1227, <2 x double> %1252, <2 x double> %1244)
-  %1254 = getelementptr inbounds nuw i8, ptr %1133, i64 912
-  store <2 x double> %1253, ptr %1254, align 16, !tbaa !26
-  %1255 = getelementptr inbounds nuw i8, ptr %1133, i64 1104
+  %1247 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1223, <2 x double> %1246, <2 x double> %1244)
+  %1248 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1223, <2 x double> %1247, <2 x double> %1242)
+  %1249 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1223, <2 x double> %1248, <2 x double> %1240)
+  %1250 = getelementptr inbounds nuw i8, ptr %1129, i64 912
+  store <2 x double> %1249, ptr %1250, align 16, !tbaa !26
+  %1251 = getelementptr inbounds nuw i8, ptr %1129, i64 1104
+  %1252 = load <2 x double>, ptr %1251, align 16, !tbaa !26
+  %1253 = fmul <2 x double> %1160, %1252
+  %1254 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1174, <2 x double> %1249, <2 x double> %1253)
+  %1255 = getelementptr inbounds nuw i8, ptr %1129, i64 1296
   %1256 = load <2 x double>, ptr %1255, align 16, !tbaa !26
-  %1257 = fmul <2 x double> %1164, %1256
-  %1258 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1178, <2 x double> %1253, <2 x double> %1257)
-  %1259 = getelementptr inbounds nuw i8, ptr %1133, i64 1296
-  %1260 = load <2 x double>, ptr %1259, align 16, !tbaa !26
-  %1261 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1168, <2 x double> %1260, <2 x double> %1258)
-  %1262 = fmul <2 x double> %1261, splat (double 5.000000e-01)
-  %1263 = getelementptr inbounds nuw i8, ptr %1133, i64 1680
-  store <2 x double> %1262, ptr %1263, align 16, !tbaa !26
-  %1264 = getelementptr inbounds nuw i8, ptr %1133, i64 576
+  %1257 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1164, <2 x double> %1256, <2 x double> %1254)
+  %1258 = fmul <2 x double> %1257, splat (double 5.000000e-01)
+  %1259 = getelementptr inbounds nuw i8, ptr %1129, i64 1680
+  store <2 x double> %1258, ptr %1259, align 16, !tbaa !26
+  %1260 = getelementptr inbounds nuw i8, ptr %1129, i64 576
+  %1261 = load <2 x double>, ptr %1260, align 16, !tbaa !26
+  %1262 = getelementptr inbounds nuw i8, ptr %1129, i64 592
+  %1263 = load <2 x double>, ptr %1262, align 16, !tbaa !26
+  %1264 = getelementptr inbounds nuw i8, ptr %1129, i64 608
   %1265 = load <2 x double>, ptr %1264, align 16, !tbaa !26
-  %1266 = getelementptr inbounds nuw i8, ptr %1133, i64 592
+  %1266 = getelementptr inbounds nuw i8, ptr %1129, i64 624
   %1267 = load <2 x double>, ptr %1266, align 16, !tbaa !26
-  %1268 = getelementptr inbounds nuw i8, ptr %1133, i64 608
-  %1269 = load <2 x double>, ptr %1268, align 16, !tbaa !26
-  %1270 = getelementptr inbounds nuw i8, ptr %1133, i64 624
-  %1271 = load <2 x double>, ptr %1270, align 16, !tbaa !26
-  %1272 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1227, <2 x double> %1271, <2 x double> %1269)
-  %1273 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1227, <2 x double> %1272, <2 x double> %1267)
-  %1274 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1227, <2 x double> %1273, <2 x double> %1265)
-  %1275 = getelementptr inbounds nuw i8, ptr %1133, i64 1664
-  store <2 x double> %1274, ptr %1275, align 16, !tbaa !26
-  %1276 = getelementptr inbounds nuw i8, ptr %1133, i64 1888
-  %1277 = load i64, ptr %1276, align 16, !tbaa !31
-  %1278 = icmp eq i64 %1277, 0
-  %1279 = getelementptr inbounds nuw i8, ptr %1133, i64 16
-  %1280 = load <2 x double>, ptr %1279, align 16
-  %1281 = fsub <2 x double> %1227, %1280
-  %1282 = fdiv <2 x double> splat (double 1.000000e+00), %1281
-  %1283 = fdiv <2 x double> %1274, %1227
-  %1284 = select i1 %1278, <2 x double> %1283, <2 x double> %1282
-  %1285 = load i64, ptr %132, align 16, !tbaa !21
-  %1286 = getelementptr inbounds nuw i8, ptr %1133, i64 2008
-  %1287 = load ptr, ptr %1286, align 8, !tbaa !35
-  br i1 %1278, label %1288, label %1292
+  %1268 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1223, <2 x double> %1267, <2 x double> %1265)
+  %1269 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1223, <2 x double> %1268, <2 x double> %1263)
+  %1270 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1223, <2 x double> %1269, <2 x double> %1261)
+  %1271 = getelementptr inbounds nuw i8, ptr %1129, i64 1664
+  store <2 x double> %1270, ptr %1271, align 16, !tbaa !26
+  %1272 = getelementptr inbounds nuw i8, ptr %1129, i64 1888
+  %1273 = load i64, ptr %1272, align 16, !tbaa !31
+  %1274 = icmp eq i64 %1273, 0
+  %1275 = getelementptr inbounds nuw i8, ptr %1129, i64 16
+  %1276 = load <2 x double>, ptr %1275, align 16
+  %1277 = fsub <2 x double> %1223, %1276
+  %1278 = fdiv <2 x double> splat (double 1.000000e+00), %1277
+  %1279 = fdiv <2 x double> %1270, %1223
+  %1280 = select i1 %1274, <2 x double> %1279, <2 x double> %1278
+  %1281 = load i64, ptr %132, align 16, !tbaa !21
+  %1282 = getelementptr inbounds nuw i8, ptr %1129, i64 2008
+  %1283 = load ptr, ptr %1282, align 8, !tbaa !35
+  br i1 %1274, label %1284, label %1288
 
-1288:                                             ; preds = %1130
-  %1289 = getelementptr inbounds <2 x double>, ptr %1287, i64 %1285
-  %1290 = load <2 x double>, ptr %1289, align 16, !tbaa !26
-  %1291 = fmul <2 x double> %1284, %1290
-  br label %1308
+1284:                                             ; preds = %1126
+  %1285 = getelementptr inbounds <2 x double>, ptr %1283, i64 %1281
+  %1286 = load <2 x double>, ptr %1285, align 16, !tbaa !26
+  %1287 = fmul <2 x double> %1280, %1286
+  br label %1304
 
-1292:                                             ; preds = %1130
-  %1293 = shl nsw i64 %1285, 6
-  %1294 = getelementptr inbounds i8, ptr %1287, i64 %1293
+1288:                                             ; preds = %1126
+  %1289 = shl nsw i64 %1281, 6
+  %1290 = getelementptr inbounds i8, ptr %1283, i64 %1289
+  %1291 = load <2 x double>, ptr %1290, align 16, !tbaa !26
+  %1292 = getelementptr inbounds nuw i8, ptr %1290, i64 16
+  %1293 = load <2 x double>, ptr %1292, align 16, !tbaa !26
+  %1294 = getelementptr inbounds nuw i8, ptr %1290, i64 32
   %1295 = load <2 x double>, ptr %1294, align 16, !tbaa !26
-  %1296 = getelementptr inbounds nuw i8, ptr %1294, i64 16
+  %1296 = getelementptr inbounds nuw i8, ptr %1290, i64 48
   %1297 = load <2 x double>, ptr %1296, align 16, !tbaa !26
-  %1298 = getelementptr inbounds nuw i8, ptr %1294, i64 32
-  %1299 = load <2 x double>, ptr %1298, align 16, !tbaa !26
-  %1300 = getelementptr inbounds nuw i8, ptr %1294, i64 48
-  %1301 = load <2 x double>, ptr %1300, align 16, !tbaa !26
-  %1302 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1227, <2 x double> %1301, <2 x double> %1299)
-  %1303 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1227, <2 x double> %1302, <2 x double> %1297)
-  %1304 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1227, <2 x double> %1303, <2 x double> %1295)
-  %1305 = icmp sgt i64 %1285, %1277
-  %1306 = fmul <2 x double> %1284, %1304
-  %1307 = select i1 %1305, <2 x double> %1306, <2 x double> %1304
-  br label %1308
+  %1298 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1223, <2 x double> %1297, <2 x double> %1295)
+  %1299 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1223, <2 x double> %1298, <2 x double> %1293)
+  %1300 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1223, <2 x double> %1299, <2 x double> %1291)
+  %1301 = icmp sgt i64 %1281, %1273
+  %1302 = fmul <2 x double> %1280, %1300
+  %1303 = select i1 %1301, <2 x double> %1302, <2 x double> %1300
+  br label %1304
 
-1308:                                             ; preds = %1288, %1292
-  %1309 = phi <2 x double> [ %1291, %1288 ], [ %1307, %1292 ]
-  %1310 = getelementptr inbounds nuw i8, ptr %1133, i64 1392
-  %1311 = load <2 x double>, ptr %1310, align 16, !tbaa !26
-  %1312 = fcmp ogt <2 x double> %1228, splat (double 0x3D719799812DEA11)
-  %1313 = select <2 x i1> %1312, <2 x double> %1228, <2 x double> splat (double 0x3D719799812DEA11)
-  %1314 = getelementptr inbounds nuw i8, ptr %1133, i64 1632
-  store <2 x double> %1282, ptr %1314, align 16, !tbaa !26
-  %1315 = getelementptr inbounds nuw i8, ptr %1133, i64 176
-  %1316 = load <2 x double>, ptr %1315, align 16, !tbaa !26
-  %1317 = fdiv <2 x double> %1316, %1313
-  %1318 = getelementptr inbounds nuw i8, ptr %1133, i64 1648
-  store <2 x double> %1317, ptr %1318, align 16, !tbaa !26
-  %1319 = getelementptr inbounds nuw i8, ptr %1133, i64 1896
-  %1320 = load ptr, ptr %1319, align 8, !tbaa !57
-  %1321 = load i64, ptr %132, align 16, !tbaa !21
-  %1322 = getelementptr <2 x double>, ptr %1320, i64 %1321
-  %1323 = getelementptr i8, ptr %1322, i64 -16
+1304:                                             ; preds = %1284, %1288
+  %1305 = phi <2 x double> [ %1287, %1284 ], [ %1303, %1288 ]
+  %1306 = getelementptr inbounds nuw i8, ptr %1129, i64 1392
+  %1307 = load <2 x double>, ptr %1306, align 16, !tbaa !26
+  %1308 = fcmp ogt <2 x double> %1224, splat (double 0x3D719799812DEA11)
+  %1309 = select <2 x i1> %1308, <2 x double> %1224, <2 x double> splat (double 0x3D719799812DEA11)
+  %1310 = getelementptr inbounds nuw i8, ptr %1129, i64 1632
+  store <2 x double> %1278, ptr %1310, align 16, !tbaa !26
+  %1311 = getelementptr inbounds nuw i8, ptr %1129, i64 176
+  %1312 = load <2 x double>, ptr %1311, align 16, !tbaa !26
+  %1313 = fdiv <2 x double> %1312, %1309
+  %1314 = getelementptr inbounds nuw i8, ptr %1129, i64 1648
+  store <2 x double> %1313, ptr %1314, align 16, !tbaa !26
+  %1315 = getelementptr inbounds nuw i8, ptr %1129, i64 1896
+  %1316 = load ptr, ptr %1315, align 8, !tbaa !57
+  %1317 = load i64, ptr %132, align 16, !tbaa !21
+  %1318 = getelementptr <2 x double>, ptr %1316, i64 %1317
+  %1319 = getelementptr i8, ptr %1318, i64 -16
+  %1320 = load <2 x double>, ptr %1319, align 16, !tbaa !26
+  %1321 = fadd <2 x double> %1307, %1320
+  %1322 = fmul <2 x double> %1321, splat (double 5.000000e-01)
+  %1323 = getelementptr inbounds nuw i8, ptr %1129, i64 48
   %1324 = load <2 x double>, ptr %1323, align 16, !tbaa !26
-  %1325 = fadd <2 x double> %1311, %1324
-  %1326 = fmul <2 x double> %1325, splat (double 5.000000e-01)
-  %1327 = getelementptr inbounds nuw i8, ptr %1133, i64 48
+  %1325 = getelementptr inbounds nuw i8, ptr %1129, i64 64
+  %1326 = load <2 x double>, ptr %1325, align 16, !tbaa !26
+  %1327 = getelementptr inbounds nuw i8, ptr %1129, i64 80
   %1328 = load <2 x double>, ptr %1327, align 16, !tbaa !26
-  %1329 = getelementptr inbounds nuw i8, ptr %1133, i64 64
-  %1330 = load <2 x double>, ptr %1329, align 16, !tbaa !26
-  %1331 = getelementptr inbounds nuw i8, ptr %1133, i64 80
-  %1332 = load <2 x double>, ptr %1331, align 16, !tbaa !26
-  %1333 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1326, <2 x double> %1332, <2 x double> %1330)
-  %1334 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1326, <2 x double> %1333, <2 x double> %1328)
-  %1335 = fmul <2 x double> %1309, %1334
-  %1336 = fmul <2 x double> %1203, %1335
-  %1337 = getelementptr inbounds nuw i8, ptr %1133, i64 512
-  %1338 = load <2 x double>, ptr %1337, align 16, !tbaa !26
-  %1339 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1336, <2 x double> %1338, <2 x double> splat (double 1.000000e+00))
-  %1340 = fdiv <2 x double> splat (double 1.000000e+00), %1339
-  %1341 = icmp eq <2 x i64> %1215, zeroinitializer
-  %1342 = select <2 x i1> %1341, <2 x double> %1340, <2 x double> splat (double 1.000000e+00)
-  %1343 = getelementptr inbounds nuw i8, ptr %1133, i64 1712
-  store <2 x double> %1342, ptr %1343, align 16, !tbaa !26
-  %1344 = fmul <2 x double> %1335, %1342
-  %1345 = getelementptr inbounds nuw i8, ptr %1133, i64 1504
-  store <2 x double> %1344, ptr %1345, align 16, !tbaa !26
-  %1346 = fmul <2 x double> %1262, splat (double 2.000000e+00)
-  %1347 = getelementptr inbounds nuw i8, ptr %1133, i64 96
+  %1329 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1322, <2 x double> %1328, <2 x double> %1326)
+  %1330 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1322, <2 x double> %1329, <2 x double> %1324)
+  %1331 = fmul <2 x double> %1305, %1330
+  %1332 = fmul <2 x double> %1199, %1331
+  %1333 = getelementptr inbounds nuw i8, ptr %1129, i64 512
+  %1334 = load <2 x double>, ptr %1333, align 16, !tbaa !26
+  %1335 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1332, <2 x double> %1334, <2 x double> splat (double 1.000000e+00))
+  %1336 = fdiv <2 x double> splat (double 1.000000e+00), %1335
+  %1337 = icmp eq <2 x i64> %1211, zeroinitializer
+  %1338 = select <2 x i1> %1337, <2 x double> %1336, <2 x double> splat (double 1.000000e+00)
+  %1339 = getelementptr inbounds nuw i8, ptr %1129, i64 1712
+  store <2 x double> %1338, ptr %1339, align 16, !tbaa !26
+  %1340 = fmul <2 x double> %1331, %1338
+  %1341 = getelementptr inbounds nuw i8, ptr %1129, i64 1504
+  store <2 x double> %1340, ptr %1341, align 16, !tbaa !26
+  %1342 = fmul <2 x double> %1258, splat (double 2.000000e+00)
+  %1343 = getelementptr inbounds nuw i8, ptr %1129, i64 96
+  %1344 = load <2 x double>, ptr %1343, align 16, !tbaa !26
+  %1345 = getelementptr inbounds nuw i8, ptr %1129, i64 112
+  %1346 = load <2 x double>, ptr %1345, align 16, !tbaa !26
+  %1347 = getelementptr inbounds nuw i8, ptr %1129, i64 128
   %1348 = load <2 x double>, ptr %1347, align 16, !tbaa !26
-  %1349 = getelementptr inbounds nuw i8, ptr %1133, i64 112
-  %1350 = load <2 x double>, ptr %1349, align 16, !tbaa !26
-  %1351 = getelementptr inbounds nuw i8, ptr %1133, i64 128
-  %1352 = load <2 x double>, ptr %1351, align 16, !tbaa !26
-  %1353 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1311, <2 x double> %1352, <2 x double> %1350)
-  %1354 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1311, <2 x double> %1353, <2 x double> %1348)
-  %1355 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1346, <2 x double> %1354, <2 x double> %1344)
-  %1356 = getelementptr inbounds nuw i8, ptr %1133, i64 1536
-  store <2 x double> %1355, ptr %1356, align 16, !tbaa !26
-  %1357 = fmul <2 x double> %1188, %1229
-  %1358 = getelementptr inbounds nuw i8, ptr %1133, i64 496
-  %1359 = load <2 x double>, ptr %1358, align 16, !tbaa !26
-  %1360 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1357, <2 x double> %1359, <2 x double> splat (double 1.000000e+00))
-  %1361 = fdiv <2 x double> %1188, %1360
-  %1362 = load i64, ptr %133, align 8, !tbaa !22
-  %1363 = sitofp i64 %1362 to double
-  %1364 = fmul double %1363, 2.000000e+00
-  %1365 = insertelement <2 x double> poison, double %1364, i64 0
-  %1366 = shufflevector <2 x double> %1365, <2 x double> poison, <2 x i32> zeroinitializer
-  %1367 = fmul <2 x double> %1317, %1366
-  %1368 = fadd <2 x double> %1361, %1367
-  %1369 = fdiv <2 x double> %1361, %1368
-  %1370 = fmul <2 x double> %1274, %1367
-  %1371 = select <2 x i1> %1341, <2 x double> %1361, <2 x double> %1370
-  %1372 = getelementptr inbounds nuw i8, ptr %1133, i64 1520
-  store <2 x double> %1371, ptr %1372, align 16, !tbaa !26
-  %1373 = fmul <2 x double> %1367, %1369
-  %1374 = select <2 x i1> %1341, <2 x double> %1361, <2 x double> %1373
-  %1375 = getelementptr inbounds nuw i8, ptr %1133, i64 1552
-  store <2 x double> %1374, ptr %1375, align 16, !tbaa !26
-  %1376 = select <2 x i1> %1341, <2 x double> splat (double 1.000000e+00), <2 x double> %1369
-  %1377 = getelementptr inbounds nuw i8, ptr %1133, i64 1568
-  store <2 x double> %1376, ptr %1377, align 16, !tbaa !26
-  br i1 %1278, label %1539, label %1378
+  %1349 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1307, <2 x double> %1348, <2 x double> %1346)
+  %1350 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1307, <2 x double> %1349, <2 x double> %1344)
+  %1351 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1342, <2 x double> %1350, <2 x double> %1340)
+  %1352 = getelementptr inbounds nuw i8, ptr %1129, i64 1536
+  store <2 x double> %1351, ptr %1352, align 16, !tbaa !26
+  %1353 = fmul <2 x double> %1184, %1225
+  %1354 = getelementptr inbounds nuw i8, ptr %1129, i64 496
+  %1355 = load <2 x double>, ptr %1354, align 16, !tbaa !26
+  %1356 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1353, <2 x double> %1355, <2 x double> splat (double 1.000000e+00))
+  %1357 = fdiv <2 x double> %1184, %1356
+  %1358 = load i64, ptr %133, align 8, !tbaa !22
+  %1359 = sitofp i64 %1358 to double
+  %1360 = fmul double %1359, 2.000000e+00
+  %1361 = insertelement <2 x double> poison, double %1360, i64 0
+  %1362 = shufflevector <2 x double> %1361, <2 x double> poison, <2 x i32> zeroinitializer
+  %1363 = fmul <2 x double> %1313, %1362
+  %1364 = fadd <2 x double> %1357, %1363
+  %1365 = fdiv <2 x double> %1357, %1364
+  %1366 = fmul <2 x double> %1270, %1363
+  %1367 = select <2 x i1> %1337, <2 x double> %1357, <2 x double> %1366
+  %1368 = getelementptr inbounds nuw i8, ptr %1129, i64 1520
+  store <2 x double> %1367, ptr %1368, align 16, !tbaa !26
+  %1369 = fmul <2 x double> %1363, %1365
+  %1370 = select <2 x i1> %1337, <2 x double> %1357, <2 x double> %1369
+  %1371 = getelementptr inbounds nuw i8, ptr %1129, i64 1552
+  store <2 x double> %1370, ptr %1371, align 16, !tbaa !26
+  %1372 = select <2 x i1> %1337, <2 x double> splat (double 1.000000e+00), <2 x double> %1365
+  %1373 = getelementptr inbounds nuw i8, ptr %1129, i64 1568
+  store <2 x double> %1372, ptr %1373, align 16, !tbaa !26
+  br i1 %1274, label %1535, label %1374
 
-1378:                                             ; preds = %1308
-  %1379 = getelementptr inbounds nuw i8, ptr %1133, i64 144
+1374:                                             ; preds = %1304
+  %1375 = getelementptr inbounds nuw i8, ptr %1129, i64 144
+  %1376 = load <2 x double>, ptr %1375, align 16, !tbaa !26
+  %1377 = getelementptr inbounds nuw i8, ptr %1129, i64 160
+  %1378 = load <2 x double>, ptr %1377, align 16, !tbaa !26
+  %1379 = getelementptr inbounds nuw i8, ptr %1129, i64 384
   %1380 = load <2 x double>, ptr %1379, align 16, !tbaa !26
-  %1381 = getelementptr inbounds nuw i8, ptr %1133, i64 160
-  %1382 = load <2 x double>, ptr %1381, align 16, !tbaa !26
-  %1383 = getelementptr inbounds nuw i8, ptr %1133, i64 384
-  %1384 = load <2 x double>, ptr %1383, align 16, !tbaa !26
-  %1385 = load i64, ptr %132, align 16, !tbaa !21
-  %1386 = fsub <2 x double> %1253, %1384
-  %1387 = fmul <2 x double> %1350, splat (double 5.000000e-01)
-  %1388 = fmul <2 x double> %1352, splat (double 0x3FE5555555555555)
-  %1389 = getelementptr inbounds nuw i8, ptr %1133, i64 1984
-  %1390 = load ptr, ptr %1389, align 16, !tbaa !67
-  %1391 = getelementptr inbounds nuw i8, ptr %1133, i64 1992
-  %1392 = load ptr, ptr %1391, align 8, !tbaa !48
-  %1393 = getelementptr inbounds nuw i8, ptr %1133, i64 1920
-  %1394 = load ptr, ptr %1393, align 16, !tbaa !58
-  %1395 = getelementptr inbounds nuw i8, ptr %1133, i64 1960
-  %1396 = load ptr, ptr %1395, align 8, !tbaa !68
-  %1397 = getelementptr inbounds nuw i8, ptr %1133, i64 1968
-  %1398 = load ptr, ptr %1397, align 16, !tbaa !69
-  %1399 = getelementptr inbounds nuw i8, ptr %1133, i64 1976
-  %1400 = load ptr, ptr %1399, align 8, !tbaa !70
-  %1401 = getelementptr inbounds nuw i8, ptr %1133, i64 1944
-  %1402 = load ptr, ptr %1401, align 8, !tbaa !71
-  %1403 = getelementptr inbounds nuw i8, ptr %1133, i64 1952
-  %1404 = load ptr, ptr %1403, align 16, !tbaa !72
-  %1405 = icmp sgt i64 %1385, 0
-  br i1 %1405, label %1406, label %1651
+  %1381 = load i64, ptr %132, align 16, !tbaa !21
+  %1382 = fsub <2 x double> %1249, %1380
+  %1383 = fmul <2 x double> %1346, splat (double 5.000000e-01)
+  %1384 = fmul <2 x double> %1348, splat (double 0x3FE5555555555555)
+  %1385 = getelementptr inbounds nuw i8, ptr %1129, i64 1984
+  %1386 = load ptr, ptr %1385, align 16, !tbaa !67
+  %1387 = getelementptr inbounds nuw i8, ptr %1129, i64 1992
+  %1388 = load ptr, ptr %1387, align 8, !tbaa !48
+  %1389 = getelementptr inbounds nuw i8, ptr %1129, i64 1920
+  %1390 = load ptr, ptr %1389, align 16, !tbaa !58
+  %1391 = getelementptr inbounds nuw i8, ptr %1129, i64 1960
+  %1392 = load ptr, ptr %1391, align 8, !tbaa !68
+  %1393 = getelementptr inbounds nuw i8, ptr %1129, i64 1968
+  %1394 = load ptr, ptr %1393, align 16, !tbaa !69
+  %1395 = getelementptr inbounds nuw i8, ptr %1129, i64 1976
+  %1396 = load ptr, ptr %1395, align 8, !tbaa !70
+  %1397 = getelementptr inbounds nuw i8, ptr %1129, i64 1944
+  %1398 = load ptr, ptr %1397, align 8, !tbaa !71
+  %1399 = getelementptr inbounds nuw i8, ptr %1129, i64 1952
+  %1400 = load ptr, ptr %1399, align 16, !tbaa !72
+  %1401 = icmp sgt i64 %1381, 0
+  br i1 %1401, label %1402, label %1647
 
-1406:                                             ; preds = %1378
-  %1407 = load <2 x double>, ptr %1320, align 16, !tbaa !26
-  %1408 = getelementptr inbounds nuw i8, ptr %1133, i64 720
-  %1409 = load <2 x double>, ptr %1408, align 16, !tbaa !26
-  %1410 = getelementptr inbounds nuw i8, ptr %1133, i64 704
-  %1411 = load <2 x double>, ptr %1410, align 16, !tbaa !26
-  %1412 = fmul <2 x double> %1262, splat (double -2.000000e+00)
-  %1413 = fmul <2 x double> %1412, %1311
-  %1414 = fmul <2 x double> %1311, %1413
-  %1415 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1311, <2 x double> %1388, <2 x double> %1387)
-  %1416 = fmul <2 x double> %1414, %1415
-  %1417 = getelementptr inbounds nuw i8, ptr %1133, i64 2008
-  %1418 = fmul <2 x double> %1281, %1409
-  %1419 = fdiv <2 x double> %1411, %1380
-  br label %1420
+1402:                                             ; preds = %1374
+  %1403 = load <2 x double>, ptr %1316, align 16, !tbaa !26
+  %1404 = getelementptr inbounds nuw i8, ptr %1129, i64 720
+  %1405 = load <2 x double>, ptr %1404, align 16, !tbaa !26
+  %1406 = getelementptr inbounds nuw i8, ptr %1129, i64 704
+  %1407 = load <2 x double>, ptr %1406, align 16, !tbaa !26
+  %1408 = fmul <2 x double> %1258, splat (double -2.000000e+00)
+  %1409 = fmul <2 x double> %1408, %1307
+  %1410 = fmul <2 x double> %1307, %1409
+  %1411 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1307, <2 x double> %1384, <2 x double> %1383)
+  %1412 = fmul <2 x double> %1410, %1411
+  %1413 = getelementptr inbounds nuw i8, ptr %1129, i64 2008
+  %1414 = fmul <2 x double> %1277, %1405
+  %1415 = fdiv <2 x double> %1407, %1376
+  br label %1416
 
-1420:                                             ; preds = %1406, %1504
-  %1421 = phi <2 x double> [ %1407, %1406 ], [ %1508, %1504 ]
-  %1422 = phi <2 x double> [ zeroinitializer, %1406 ], [ %1505, %1504 ]
-  %1423 = phi <2 x double> [ zeroinitializer, %1406 ], [ %1506, %1504 ]
-  %1424 = phi <2 x double> [ zeroinitializer, %1406 ], [ %1507, %1504 ]
-  %1425 = phi <2 x double> [ zeroinitializer, %1406 ], [ %1534, %1504 ]
-  %1426 = phi <2 x double> [ zeroinitializer, %1406 ], [ %1536, %1504 ]
-  %1427 = phi <2 x double> [ %1382, %1406 ], [ %1509, %1504 ]
-  %1428 = phi i64 [ 0, %1406 ], [ %1430, %1504 ]
-  %1429 = phi <2 x double> [ zeroinitializer, %1406 ], [ %1510, %1504 ]
-  %1430 = add nuw nsw i64 %1428, 1
-  %1431 = icmp slt i64 %1430, %1385
-  br i1 %1431, label %1432, label %1501
+1416:                                             ; preds = %1402, %1500
+  %1417 = phi <2 x double> [ %1403, %1402 ], [ %1504, %1500 ]
+  %1418 = phi <2 x double> [ zeroinitializer, %1402 ], [ %1501, %1500 ]
+  %1419 = phi <2 x double> [ zeroinitializer, %1402 ], [ %1502, %1500 ]
+  %1420 = phi <2 x double> [ zeroinitializer, %1402 ], [ %1503, %1500 ]
+  %1421 = phi <2 x double> [ zeroinitializer, %1402 ], [ %1530, %1500 ]
+  %1422 = phi <2 x double> [ zeroinitializer, %1402 ], [ %1532, %1500 ]
+  %1423 = phi <2 x double> [ %1378, %1402 ], [ %1505, %1500 ]
+  %1424 = phi i64 [ 0, %1402 ], [ %1426, %1500 ]
+  %1425 = phi <2 x double> [ zeroinitializer, %1402 ], [ %1506, %1500 ]
+  %1426 = add nuw nsw i64 %1424, 1
+  %1427 = icmp slt i64 %1426, %1381
+  br i1 %1427, label %1428, label %1497
 
-1432:                                             ; preds = %1420
-  %1433 = getelementptr inbounds nuw <2 x double>, ptr %1320, i64 %1430
-  %1434 = load <2 x double>, ptr %1433, align 16, !tbaa !26
-  %1435 = icmp slt i64 %1430, %1277
-  br i1 %1435, label %1443, label %1436
+1428:                                             ; preds = %1416
+  %1429 = getelementptr inbounds nuw <2 x double>, ptr %1316, i64 %1426
+  %1430 = load <2 x double>, ptr %1429, align 16, !tbaa !26
+  %1431 = icmp slt i64 %1426, %1273
+  br i1 %1431, label %1439, label %1432
 
-1436:                                             ; preds = %1432
-  %1437 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1434, <2 x double> %1352, <2 x double> %1350)
-  %1438 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1434, <2 x double> %1437, <2 x double> %1348)
-  %1439 = fneg <2 x double> %1434
-  %1440 = fmul <2 x double> %1434, %1439
-  %1441 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1434, <2 x double> %1388, <2 x double> %1387)
-  %1442 = fmul <2 x double> %1440, %1441
-  br label %1443
+1432:                                             ; preds = %1428
+  %1433 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1430, <2 x double> %1348, <2 x double> %1346)
+  %1434 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1430, <2 x double> %1433, <2 x double> %1344)
+  %1435 = fneg <2 x double> %1430
+  %1436 = fmul <2 x double> %1430, %1435
+  %1437 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1430, <2 x double> %1384, <2 x double> %1383)
+  %1438 = fmul <2 x double> %1436, %1437
+  br label %1439
 
-1443:                                             ; preds = %1432, %1436
-  %1444 = phi <2 x double> [ %1438, %1436 ], [ %1382, %1432 ]
-  %1445 = phi <2 x double> [ %1442, %1436 ], [ zeroinitializer, %1432 ]
-  %1446 = load i64, ptr %1276, align 16, !tbaa !31
-  %1447 = icmp eq i64 %1446, 0
-  %1448 = load ptr, ptr %1417, align 8, !tbaa !35
-  br i1 %1447, label %1449, label %1453
+1439:                                             ; preds = %1428, %1432
+  %1440 = phi <2 x double> [ %1434, %1432 ], [ %1378, %1428 ]
+  %1441 = phi <2 x double> [ %1438, %1432 ], [ zeroinitializer, %1428 ]
+  %1442 = load i64, ptr %1272, align 16, !tbaa !31
+  %1443 = icmp eq i64 %1442, 0
+  %1444 = load ptr, ptr %1413, align 8, !tbaa !35
+  br i1 %1443, label %1445, label %1449
 
-1449:                                             ; preds = %1443
-  %1450 = getelementptr inbounds nuw <2 x double>, ptr %1448, i64 %1430
-  %1451 = load <2 x double>, ptr %1450, align 16, !tbaa !26
-  %1452 = fmul <2 x double> %1282, %1451
-  br label %1469
+1445:                                             ; preds = %1439
+  %1446 = getelementptr inbounds nuw <2 x double>, ptr %1444, i64 %1426
+  %1447 = load <2 x double>, ptr %1446, align 16, !tbaa !26
+  %1448 = fmul <2 x double> %1278, %1447
+  br label %1465
 
-1453:                                             ; preds = %1443
-  %1454 = shl nsw i64 %1430, 6
-  %1455 = getelementptr inbounds nuw i8, ptr %1448, i64 %1454
+1449:                                             ; preds = %1439
+  %1450 = shl nsw i64 %1426, 6
+  %1451 = getelementptr inbounds nuw i8, ptr %1444, i64 %1450
+  %1452 = load <2 x double>, ptr %1451, align 16, !tbaa !26
+  %1453 = getelementptr inbounds nuw i8, ptr %1451, i64 16
+  %1454 = load <2 x double>, ptr %1453, align 16, !tbaa !26
+  %1455 = getelementptr inbounds nuw i8, ptr %1451, i64 32
   %1456 = load <2 x double>, ptr %1455, align 16, !tbaa !26
-  %1457 = getelementptr inbounds nuw i8, ptr %1455, i64 16
+  %1457 = getelementptr inbounds nuw i8, ptr %1451, i64 48
   %1458 = load <2 x double>, ptr %1457, align 16, !tbaa !26
-  %1459 = getelementptr inbounds nuw i8, ptr %1455, i64 32
-  %1460 = load <2 x double>, ptr %1459, align 16, !tbaa !26
-  %1461 = getelementptr inbounds nuw i8, ptr %1455, i64 48
-  %1462 = load <2 x double>, ptr %1461, align 16, !tbaa !26
-  %1463 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1227, <2 x double> %1462, <2 x double> %1460)
-  %1464 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1227, <2 x double> %1463, <2 x double> %1458)
-  %1465 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1227, <2 x double> %1464, <2 x double> %1456)
-  %1466 = icmp slt i64 %1428, %1446
-  %1467 = fmul <2 x double> %1282, %1465
-  %1468 = select i1 %1466, <2 x double> %1465, <2 x double> %1467
-  br label %1469
+  %1459 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1223, <2 x double> %1458, <2 x double> %1456)
+  %1460 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1223, <2 x double> %1459, <2 x double> %1454)
+  %1461 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1223, <2 x double> %1460, <2 x double> %1452)
+  %1462 = icmp slt i64 %1424, %1442
+  %1463 = fmul <2 x double> %1278, %1461
+  %1464 = select i1 %1462, <2 x double> %1461, <2 x double> %1463
+  br label %1465
 
-1469:                                             ; preds = %1453, %1449
-  %1470 = phi <2 x double> [ %1452, %1449 ], [ %1468, %1453 ]
-  %1471 = icmp slt i64 %1428, %1446
-  br i1 %1471, label %1478, label %1472
+1465:                                             ; preds = %1449, %1445
+  %1466 = phi <2 x double> [ %1448, %1445 ], [ %1464, %1449 ]
+  %1467 = icmp slt i64 %1424, %1442
+  br i1 %1467, label %1474, label %1468
 
-1472:                                             ; preds = %1469
-  %1473 = fadd <2 x double> %1421, %1434
-  %1474 = fmul <2 x double> %1473, splat (double 5.000000e-01)
-  %1475 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1474, <2 x double> %1332, <2 x double> %1330)
-  %1476 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1474, <2 x double> %1475, <2 x double> %1328)
-  %1477 = fmul <2 x double> %1476, %1470
-  br label %1488
+1468:                                             ; preds = %1465
+  %1469 = fadd <2 x double> %1417, %1430
+  %1470 = fmul <2 x double> %1469, splat (double 5.000000e-01)
+  %1471 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1470, <2 x double> %1328, <2 x double> %1326)
+  %1472 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1470, <2 x double> %1471, <2 x double> %1324)
+  %1473 = fmul <2 x double> %1472, %1466
+  br label %1484
 
-1478:                                             ; preds = %1469
-  %1479 = icmp slt i64 %1430, %1446
-  br i1 %1479, label %1480, label %1482
+1474:                                             ; preds = %1465
+  %1475 = icmp slt i64 %1426, %1442
+  br i1 %1475, label %1476, label %1478
 
-1480:                                             ; preds = %1478
-  %1481 = fmul <2 x double> %1380, %1470
-  br label %1488
+1476:                                             ; preds = %1474
+  %1477 = fmul <2 x double> %1376, %1466
+  br label %1484
 
-1482:                                             ; preds = %1478
-  %1483 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1434, <2 x double> %1332, <2 x double> %1330)
-  %1484 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1434, <2 x double> %1483, <2 x double> %1328)
-  %1485 = fdiv <2 x double> %1418, %1484
-  %1486 = fadd <2 x double> %1419, %1485
-  %1487 = fdiv <2 x double> %1470, %1486
-  br label %1488
+1478:                                             ; preds = %1474
+  %1479 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1430, <2 x double> %1328, <2 x double> %1326)
+  %1480 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1430, <2 x double> %1479, <2 x double> %1324)
+  %1481 = fdiv <2 x double> %1414, %1480
+  %1482 = fadd <2 x double> %1415, %1481
+  %1483 = fdiv <2 x double> %1466, %1482
+  br label %1484
 
-1488:                                             ; preds = %1472, %1480, %1482
-  %1489 = phi <2 x double> [ %1477, %1472 ], [ %1481, %1480 ], [ %1487, %1482 ]
-  br i1 %1435, label %1494, label %1490
+1484:                                             ; preds = %1468, %1476, %1478
+  %1485 = phi <2 x double> [ %1473, %1468 ], [ %1477, %1476 ], [ %1483, %1478 ]
+  br i1 %1431, label %1490, label %1486
 
-1490:                                             ; preds = %1488
-  %1491 = getelementptr inbounds nuw <2 x double>, ptr %1390, i64 %1430
-  %1492 = load <2 x double>, ptr %1491, align 16, !tbaa !26
-  %1493 = fmul <2 x double> %1262, %1492
-  br label %1494
+1486:                                             ; preds = %1484
+  %1487 = getelementptr inbounds nuw <2 x double>, ptr %1386, i64 %1426
+  %1488 = load <2 x double>, ptr %1487, align 16, !tbaa !26
+  %1489 = fmul <2 x double> %1258, %1488
+  br label %1490
 
-1494:                                             ; preds = %1488, %1490
-  %1495 = phi <2 x double> [ %1493, %1490 ], [ zeroinitializer, %1488 ]
-  %1496 = fneg <2 x double> %1495
-  %1497 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1496, <2 x double> %1427, <2 x double> %1489)
-  %1498 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1495, <2 x double> %1444, <2 x double> %1489)
-  %1499 = fadd <2 x double> %1429, %1445
-  %1500 = fmul <2 x double> %1499, %1495
-  br label %1504
+1490:                                             ; preds = %1484, %1486
+  %1491 = phi <2 x double> [ %1489, %1486 ], [ zeroinitializer, %1484 ]
+  %1492 = fneg <2 x double> %1491
+  %1493 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1492, <2 x double> %1423, <2 x double> %1485)
+  %1494 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1491, <2 x double> %1440, <2 x double> %1485)
+  %1495 = fadd <2 x double> %1425, %1441
+  %1496 = fmul <2 x double> %1495, %1491
+  br label %1500
 
-1501:                                             ; preds = %1420
-  %1502 = load <2 x double>, ptr %1345, align 16, !tbaa !26
-  %1503 = load <2 x double>, ptr %1356, align 16, !tbaa !26
-  br label %1504
+1497:                                             ; preds = %1416
+  %1498 = load <2 x double>, ptr %1341, align 16, !tbaa !26
+  %1499 = load <2 x double>, ptr %1352, align 16, !tbaa !26
+  br label %1500
 
-1504:                                             ; preds = %1501, %1494
-  %1505 = phi <2 x double> [ %1497, %1494 ], [ %1502, %1501 ]
-  %1506 = phi <2 x double> [ %1498, %1494 ], [ %1503, %1501 ]
-  %1507 = phi <2 x double> [ %1500, %1494 ], [ %1416, %1501 ]
-  %1508 = phi <2 x double> [ %1434, %1494 ], [ %1421, %1501 ]
-  %1509 = phi <2 x double> [ %1444, %1494 ], [ %1427, %1501 ]
-  %1510 = phi <2 x double> [ %1445, %1494 ], [ %1429, %1501 ]
-  %1511 = getelementptr inbounds nuw <2 x double>, ptr %1392, i64 %1428
-  %1512 = load <2 x double>, ptr %1511, align 16, !tbaa !26
-  %1513 = icmp slt i64 %1428, %1277
-  %1514 = select i1 %1513, <2 x double> %1384, <2 x double> %1386
-  %1515 = fmul <2 x double> %1178, %1514
-  %1516 = fmul <2 x double> %1515, %1512
-  %1517 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1516, <2 x double> %1427, <2 x double> %1505)
-  %1518 = fadd <2 x double> %1423, %1517
-  %1519 = fsub <2 x double> %1507, %1424
-  %1520 = fneg <2 x double> %1516
-  %1521 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1520, <2 x double> %1429, <2 x double> %1519)
-  %1522 = getelementptr inbounds nuw <2 x double>, ptr %1394, i64 %1428
-  %1523 = load <2 x double>, ptr %1522, align 16, !tbaa !26
-  %1524 = fsub <2 x double> %1521, %1523
-  %1525 = fneg <2 x double> %1422
-  %1526 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1525, <2 x double> %1426, <2 x double> %1518)
-  %1527 = fdiv <2 x double> splat (double 1.000000e+00), %1526
-  %1528 = getelementptr inbounds nuw <2 x double>, ptr %1396, i64 %1428
-  store <2 x double> %1524, ptr %1528, align 16, !tbaa !26
-  %1529 = getelementptr inbounds nuw <2 x double>, ptr %1398, i64 %1428
-  store <2 x double> %1422, ptr %1529, align 16, !tbaa !26
-  %1530 = fadd <2 x double> %1422, %1506
-  %1531 = fsub <2 x double> %1530, %1518
-  %1532 = getelementptr inbounds nuw <2 x double>, ptr %1400, i64 %1428
-  store <2 x double> %1531, ptr %1532, align 16, !tbaa !26
-  %1533 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1422, <2 x double> %1425, <2 x double> %1524)
-  %1534 = fmul <2 x double> %1533, %1527
-  %1535 = getelementptr inbounds nuw <2 x double>, ptr %1402, i64 %1428
-  store <2 x double> %1534, ptr %1535, align 16, !tbaa !26
-  %1536 = fmul <2 x double> %1506, %1527
-  %1537 = getelementptr inbounds nuw <2 x double>, ptr %1404, i64 %1428
-  store <2 x double> %1536, ptr %1537, align 16, !tbaa !26
-  %1538 = icmp eq i64 %1430, %1385
-  br i1 %1538, label %1651, label %1420, !llvm.loop !73
+1500:                                             ; preds = %1497, %1490
+  %1501 = phi <2 x double> [ %1493, %1490 ], [ %1498, %1497 ]
+  %1502 = phi <2 x double> [ %1494, %1490 ], [ %1499, %1497 ]
+  %1503 = phi <2 x double> [ %1496, %1490 ], [ %1412, %1497 ]
+  %1504 = phi <2 x double> [ %1430, %1490 ], [ %1417, %1497 ]
+  %1505 = phi <2 x double> [ %1440, %1490 ], [ %1423, %1497 ]
+  %1506 = phi <2 x double> [ %1441, %1490 ], [ %1425, %1497 ]
+  %1507 = getelementptr inbounds nuw <2 x double>, ptr %1388, i64 %1424
+  %1508 = load <2 x double>, ptr %1507, align 16, !tbaa !26
+  %1509 = icmp slt i64 %1424, %1273
+  %1510 = select i1 %1509, <2 x double> %1380, <2 x double> %1382
+  %1511 = fmul <2 x double> %1174, %1510
+  %1512 = fmul <2 x double> %1511, %1508
+  %1513 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1512, <2 x double> %1423, <2 x double> %1501)
+  %1514 = fadd <2 x double> %1419, %1513
+  %1515 = fsub <2 x double> %1503, %1420
+  %1516 = fneg <2 x double> %1512
+  %1517 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1516, <2 x double> %1425, <2 x double> %1515)
+  %1518 = getelementptr inbounds nuw <2 x double>, ptr %1390, i64 %1424
+  %1519 = load <2 x double>, ptr %1518, align 16, !tbaa !26
+  %1520 = fsub <2 x double> %1517, %1519
+  %1521 = fneg <2 x double> %1418
+  %1522 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1521, <2 x double> %1422, <2 x double> %1514)
+  %1523 = fdiv <2 x double> splat (double 1.000000e+00), %1522
+  %1524 = getelementptr inbounds nuw <2 x double>, ptr %1392, i64 %1424
+  store <2 x double> %1520, ptr %1524, align 16, !tbaa !26
+  %1525 = getelementptr inbounds nuw <2 x double>, ptr %1394, i64 %1424
+  store <2 x double> %1418, ptr %1525, align 16, !tbaa !26
+  %1526 = fadd <2 x double> %1418, %1502
+  %1527 = fsub <2 x double> %1526, %1514
+  %1528 = getelementptr inbounds nuw <2 x double>, ptr %1396, i64 %1424
+  store <2 x double> %1527, ptr %1528, align 16, !tbaa !26
+  %1529 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1418, <2 x double> %1421, <2 x double> %1520)
+  %1530 = fmul <2 x double> %1529, %1523
+  %1531 = getelementptr inbounds nuw <2 x double>, ptr %1398, i64 %1424
+  store <2 x double> %1530, ptr %1531, align 16, !tbaa !26
+  %1532 = fmul <2 x double> %1502, %1523
+  %1533 = getelementptr inbounds nuw <2 x double>, ptr %1400, i64 %1424
+  store <2 x double> %1532, ptr %1533, align 16, !tbaa !26
+  %1534 = icmp eq i64 %1426, %1381
+  br i1 %1534, label %1647, label %1416, !llvm.loop !73
 
-1539:                                             ; preds = %1308
-  %1540 = getelementptr inbounds nuw i8, ptr %1133, i64 384
-  %1541 = load <2 x double>, ptr %1540, align 16, !tbaa !26
-  %1542 = load i64, ptr %132, align 16, !tbaa !21
-  %1543 = fsub <2 x double> %1253, %1541
-  %1544 = fmul <2 x double> %1178, %1543
-  %1545 = fmul <2 x double> %1350, splat (double 5.000000e-01)
-  %1546 = fmul <2 x double> %1352, splat (double 0x3FE5555555555555)
-  %1547 = getelementptr inbounds nuw i8, ptr %1133, i64 1984
-  %1548 = load ptr, ptr %1547, align 16, !tbaa !67
-  %1549 = getelementptr inbounds nuw i8, ptr %1133, i64 1992
-  %1550 = load ptr, ptr %1549, align 8, !tbaa !48
-  %1551 = getelementptr inbounds nuw i8, ptr %1133, i64 1920
-  %1552 = load ptr, ptr %1551, align 16, !tbaa !58
-  %1553 = getelementptr inbounds nuw i8, ptr %1133, i64 1960
-  %1554 = load ptr, ptr %1553, align 8, !tbaa !68
-  %1555 = getelementptr inbounds nuw i8, ptr %1133, i64 1968
-  %1556 = load ptr, ptr %1555, align 16, !tbaa !69
-  %1557 = getelementptr inbounds nuw i8, ptr %1133, i64 1976
-  %1558 = load ptr, ptr %1557, align 8, !tbaa !70
-  %1559 = getelementptr inbounds nuw i8, ptr %1133, i64 1944
-  %1560 = load ptr, ptr %1559, align 8, !tbaa !71
-  %1561 = getelementptr inbounds nuw i8, ptr %1133, i64 1952
-  %1562 = load ptr, ptr %1561, align 16, !tbaa !72
-  %1563 = icmp sgt i64 %1542, 0
-  br i1 %1563, label %1564, label %1651
+1535:                                             ; preds = %1304
+  %1536 = getelementptr inbounds nuw i8, ptr %1129, i64 384
+  %1537 = load <2 x double>, ptr %1536, align 16, !tbaa !26
+  %1538 = load i64, ptr %132, align 16, !tbaa !21
+  %1539 = fsub <2 x double> %1249, %1537
+  %1540 = fmul <2 x double> %1174, %1539
+  %1541 = fmul <2 x double> %1346, splat (double 5.000000e-01)
+  %1542 = fmul <2 x double> %1348, splat (double 0x3FE5555555555555)
+  %1543 = getelementptr inbounds nuw i8, ptr %1129, i64 1984
+  %1544 = load ptr, ptr %1543, align 16, !tbaa !67
+  %1545 = getelementptr inbounds nuw i8, ptr %1129, i64 1992
+  %1546 = load ptr, ptr %1545, align 8, !tbaa !48
+  %1547 = getelementptr inbounds nuw i8, ptr %1129, i64 1920
+  %1548 = load ptr, ptr %1547, align 16, !tbaa !58
+  %1549 = getelementptr inbounds nuw i8, ptr %1129, i64 1960
+  %1550 = load ptr, ptr %1549, align 8, !tbaa !68
+  %1551 = getelementptr inbounds nuw i8, ptr %1129, i64 1968
+  %1552 = load ptr, ptr %1551, align 16, !tbaa !69
+  %1553 = getelementptr inbounds nuw i8, ptr %1129, i64 1976
+  %1554 = load ptr, ptr %1553, align 8, !tbaa !70
+  %1555 = getelementptr inbounds nuw i8, ptr %1129, i64 1944
+  %1556 = load ptr, ptr %1555, align 8, !tbaa !71
+  %1557 = getelementptr inbounds nuw i8, ptr %1129, i64 1952
+  %1558 = load ptr, ptr %1557, align 16, !tbaa !72
+  %1559 = icmp sgt i64 %1538, 0
+  br i1 %1559, label %1560, label %1647
 
-1564:                                             ; preds = %1539
-  %1565 = load <2 x double>, ptr %1320, align 16, !tbaa !26
-  %1566 = fneg <2 x double> %1565
-  %1567 = fmul <2 x double> %1565, %1566
-  %1568 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1565, <2 x double> %1546, <2 x double> %1545)
-  %1569 = fmul <2 x double> %1567, %1568
-  %1570 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1565, <2 x double> %1352, <2 x double> %1350)
-  %1571 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1565, <2 x double> %1570, <2 x double> %1348)
-  %1572 = fmul <2 x double> %1262, splat (double -2.000000e+00)
-  %1573 = fmul <2 x double> %1572, %1311
-  %1574 = fmul <2 x double> %1311, %1573
-  %1575 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1311, <2 x double> %1546, <2 x double> %1545)
-  %1576 = fmul <2 x double> %1574, %1575
-  %1577 = getelementptr inbounds nuw i8, ptr %1133, i64 2008
-  br label %1578
+1560:                                             ; preds = %1535
+  %1561 = load <2 x double>, ptr %1316, align 16, !tbaa !26
+  %1562 = fneg <2 x double> %1561
+  %1563 = fmul <2 x double> %1561, %1562
+  %1564 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1561, <2 x double> %1542, <2 x double> %1541)
+  %1565 = fmul <2 x double> %1563, %1564
+  %1566 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1561, <2 x double> %1348, <2 x double> %1346)
+  %1567 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1561, <2 x double> %1566, <2 x double> %1344)
+  %1568 = fmul <2 x double> %1258, splat (double -2.000000e+00)
+  %1569 = fmul <2 x double> %1568, %1307
+  %1570 = fmul <2 x double> %1307, %1569
+  %1571 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1307, <2 x double> %1542, <2 x double> %1541)
+  %1572 = fmul <2 x double> %1570, %1571
+  %1573 = getelementptr inbounds nuw i8, ptr %1129, i64 2008
+  br label %1574
 
-1578:                                             ; preds = %1564, %1619
-  %1579 = phi <2 x double> [ %1565, %1564 ], [ %1623, %1619 ]
-  %1580 = phi <2 x double> [ zeroinitializer, %1564 ], [ %1620, %1619 ]
-  %1581 = phi <2 x double> [ zeroinitializer, %1564 ], [ %1621, %1619 ]
-  %1582 = phi <2 x double> [ zeroinitializer, %1564 ], [ %1622, %1619 ]
-  %1583 = phi <2 x double> [ zeroinitializer, %1564 ], [ %1646, %1619 ]
-  %1584 = phi <2 x double> [ zeroinitializer, %1564 ], [ %1648, %1619 ]
-  %1585 = phi <2 x double> [ %1571, %1564 ], [ %1624, %1619 ]
-  %1586 = phi i64 [ 0, %1564 ], [ %1588, %1619 ]
-  %1587 = phi <2 x double> [ %1569, %1564 ], [ %1625, %1619 ]
-  %1588 = add nuw nsw i64 %1586, 1
-  %1589 = icmp slt i64 %1588, %1542
-  br i1 %1589, label %1590, label %1616
+1574:                                             ; preds = %1560, %1615
+  %1575 = phi <2 x double> [ %1561, %1560 ], [ %1619, %1615 ]
+  %1576 = phi <2 x double> [ zeroinitializer, %1560 ], [ %1616, %1615 ]
+  %1577 = phi <2 x double> [ zeroinitializer, %1560 ], [ %1617, %1615 ]
+  %1578 = phi <2 x double> [ zeroinitializer, %1560 ], [ %1618, %1615 ]
+  %1579 = phi <2 x double> [ zeroinitializer, %1560 ], [ %1642, %1615 ]
+  %1580 = phi <2 x double> [ zeroinitializer, %1560 ], [ %1644, %1615 ]
+  %1581 = phi <2 x double> [ %1567, %1560 ], [ %1620, %1615 ]
+  %1582 = phi i64 [ 0, %1560 ], [ %1584, %1615 ]
+  %1583 = phi <2 x double> [ %1565, %1560 ], [ %1621, %1615 ]
+  %1584 = add nuw nsw i64 %1582, 1
+  %1585 = icmp slt i64 %1584, %1538
+  br i1 %1585, label %1586, label %1612
 
-1590:                                             ; preds = %1578
-  %1591 = getelementptr inbounds nuw <2 x double>, ptr %1320, i64 %1588
-  %1592 = load <2 x double>, ptr %1591, align 16, !tbaa !26
-  %1593 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1592, <2 x double> %1352, <2 x double> %1350)
-  %1594 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1592, <2 x double> %1593, <2 x double> %1348)
-  %1595 = fneg <2 x double> %1592
-  %1596 = fmul <2 x double> %1592, %1595
-  %1597 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1592, <2 x double> %1546, <2 x double> %1545)
-  %1598 = fmul <2 x double> %1596, %1597
-  %1599 = fadd <2 x double> %1579, %1592
-  %1600 = fmul <2 x double> %1599, splat (double 5.000000e-01)
-  %1601 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1600, <2 x double> %1332, <2 x double> %1330)
-  %1602 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1600, <2 x double> %1601, <2 x double> %1328)
-  %1603 = load ptr, ptr %1577, align 8, !tbaa !35
-  %1604 = getelementptr inbounds nuw <2 x double>, ptr %1603, i64 %1588
+1586:                                             ; preds = %1574
+  %1587 = getelementptr inbounds nuw <2 x double>, ptr %1316, i64 %1584
+  %1588 = load <2 x double>, ptr %1587, align 16, !tbaa !26
+  %1589 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1588, <2 x double> %1348, <2 x double> %1346)
+  %1590 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1588, <2 x double> %1589, <2 x double> %1344)
+  %1591 = fneg <2 x double> %1588
+  %1592 = fmul <2 x double> %1588, %1591
+  %1593 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1588, <2 x double> %1542, <2 x double> %1541)
+  %1594 = fmul <2 x double> %1592, %1593
+  %1595 = fadd <2 x double> %1575, %1588
+  %1596 = fmul <2 x double> %1595, splat (double 5.000000e-01)
+  %1597 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1596, <2 x double> %1328, <2 x double> %1326)
+  %1598 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1596, <2 x double> %1597, <2 x double> %1324)
+  %1599 = load ptr, ptr %1573, align 8, !tbaa !35
+  %1600 = getelementptr inbounds nuw <2 x double>, ptr %1599, i64 %1584
+  %1601 = load <2 x double>, ptr %1600, align 16, !tbaa !26
+  %1602 = fmul <2 x double> %1279, %1601
+  %1603 = fmul <2 x double> %1602, %1598
+  %1604 = getelementptr inbounds nuw <2 x double>, ptr %1544, i64 %1584
   %1605 = load <2 x double>, ptr %1604, align 16, !tbaa !26
-  %1606 = fmul <2 x double> %1283, %1605
-  %1607 = fmul <2 x double> %1606, %1602
-  %1608 = getelementptr inbounds nuw <2 x double>, ptr %1548, i64 %1588
-  %1609 = load <2 x double>, ptr %1608, align 16, !tbaa !26
-  %1610 = fmul <2 x double> %1262, %1609
-  %1611 = fneg <2 x double> %1610
-  %1612 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1611, <2 x double> %1585, <2 x double> %1607)
-  %1613 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1610, <2 x double> %1594, <2 x double> %1607)
-  %1614 = fadd <2 x double> %1587, %1598
-  %1615 = fmul <2 x double> %1614, %1610
-  br label %1619
+  %1606 = fmul <2 x double> %1258, %1605
+  %1607 = fneg <2 x double> %1606
+  %1608 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1607, <2 x double> %1581, <2 x double> %1603)
+  %1609 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1606, <2 x double> %1590, <2 x double> %1603)
+  %1610 = fadd <2 x double> %1583, %1594
+  %1611 = fmul <2 x double> %1610, %1606
+  br label %1615
 
-1616:                                             ; preds = %1578
-  %1617 = load <2 x double>, ptr %1345, align 16, !tbaa !26
-  %1618 = load <2 x double>, ptr %1356, align 16, !tbaa !26
-  br label %1619
+1612:                                             ; preds = %1574
+  %1613 = load <2 x double>, ptr %1341, align 16, !tbaa !26
+  %1614 = load <2 x double>, ptr %1352, align 16, !tbaa !26
+  br label %1615
 
-1619:                                             ; preds = %1616, %1590
-  %1620 = phi <2 x double> [ %1612, %1590 ], [ %1617, %1616 ]
-  %1621 = phi <2 x double> [ %1613, %1590 ], [ %1618, %1616 ]
-  %1622 = phi <2 x double> [ %1615, %1590 ], [ %1576, %1616 ]
-  %1623 = phi <2 x double> [ %1592, %1590 ], [ %1579, %1616 ]
-  %1624 = phi <2 x double> [ %1594, %1590 ], [ %1585, %1616 ]
-  %1625 = phi <2 x double> [ %1598, %1590 ], [ %1587, %1616 ]
-  %1626 = getelementptr inbounds nuw <2 x double>, ptr %1550, i64 %1586
-  %1627 = load <2 x double>, ptr %1626, align 16, !tbaa !26
-  %1628 = fmul <2 x double> %1544, %1627
-  %1629 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1628, <2 x double> %1585, <2 x double> %1620)
-  %1630 = fadd <2 x double> %1581, %1629
-  %1631 = fsub <2 x double> %1622, %1582
-  %1632 = fneg <2 x double> %1628
-  %1633 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1632, <2 x double> %1587, <2 x double> %1631)
-  %1634 = getelementptr inbounds nuw <2 x double>, ptr %1552, i64 %1586
-  %1635 = load <2 x double>, ptr %1634, align 16, !tbaa !26
-  %1636 = fsub <2 x double> %1633, %1635
-  %1637 = fneg <2 x double> %1580
-  %1638 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1637, <2 x double> %1584, <2 x double> %1630)
-  %1639 = fdiv <2 x double> splat (double 1.000000e+00), %1638
-  %1640 = getelementptr inbounds nuw <2 x double>, ptr %1554, i64 %1586
-  store <2 x double> %1636, ptr %1640, align 16, !tbaa !26
-  %1641 = getelementptr inbounds nuw <2 x double>, ptr %1556, i64 %1586
-  store <2 x double> %1580, ptr %1641, align 16, !tbaa !26
-  %1642 = fadd <2 x double> %1580, %1621
-  %1643 = fsub <2 x double> %1642, %1630
-  %1644 = getelementptr inbounds nuw <2 x double>, ptr %1558, i64 %1586
-  store <2 x double> %1643, ptr %1644, align 16, !tbaa !26
-  %1645 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1580, <2 x double> %1583, <2 x double> %1636)
-  %1646 = fmul <2 x double> %1645, %1639
-  %1647 = getelementptr inbounds nuw <2 x double>, ptr %1560, i64 %1586
-  store <2 x double> %1646, ptr %1647, align 16, !tbaa !26
-  %1648 = fmul <2 x double> %1621, %1639
-  %1649 = getelementptr inbounds nuw <2 x double>, ptr %1562, i64 %1586
-  store <2 x double> %1648, ptr %1649, align 16, !tbaa !26
-  %1650 = icmp eq i64 %1588, %1542
-  br i1 %1650, label %1651, label %1578, !llvm.loop !74
+1615:                                             ; preds = %1612, %1586
+  %1616 = phi <2 x double> [ %1608, %1586 ], [ %1613, %1612 ]
+  %1617 = phi <2 x double> [ %1609, %1586 ], [ %1614, %1612 ]
+  %1618 = phi <2 x double> [ %1611, %1586 ], [ %1572, %1612 ]
+  %1619 = phi <2 x double> [ %1588, %1586 ], [ %1575, %1612 ]
+  %1620 = phi <2 x double> [ %1590, %1586 ], [ %1581, %1612 ]
+  %1621 = phi <2 x double> [ %1594, %1586 ], [ %1583, %1612 ]
+  %1622 = getelementptr inbounds nuw <2 x double>, ptr %1546, i64 %1582
+  %1623 = load <2 x double>, ptr %1622, align 16, !tbaa !26
+  %1624 = fmul <2 x double> %1540, %1623
+  %1625 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1624, <2 x double> %1581, <2 x double> %1616)
+  %1626 = fadd <2 x double> %1577, %1625
+  %1627 = fsub <2 x double> %1618, %1578
+  %1628 = fneg <2 x double> %1624
+  %1629 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1628, <2 x double> %1583, <2 x double> %1627)
+  %1630 = getelementptr inbounds nuw <2 x double>, ptr %1548, i64 %1582
+  %1631 = load <2 x double>, ptr %1630, align 16, !tbaa !26
+  %1632 = fsub <2 x double> %1629, %1631
+  %1633 = fneg <2 x double> %1576
+  %1634 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1633, <2 x double> %1580, <2 x double> %1626)
+  %1635 = fdiv <2 x double> splat (double 1.000000e+00), %1634
+  %1636 = getelementptr inbounds nuw <2 x double>, ptr %1550, i64 %1582
+  store <2 x double> %1632, ptr %1636, align 16, !tbaa !26
+  %1637 = getelementptr inbounds nuw <2 x double>, ptr %1552, i64 %1582
+  store <2 x double> %1576, ptr %1637, align 16, !tbaa !26
+  %1638 = fadd <2 x double> %1576, %1617
+  %1639 = fsub <2 x double> %1638, %1626
+  %1640 = getelementptr inbounds nuw <2 x double>, ptr %1554, i64 %1582
+  store <2 x double> %1639, ptr %1640, align 16, !tbaa !26
+  %1641 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1576, <2 x double> %1579, <2 x double> %1632)
+  %1642 = fmul <2 x double> %1641, %1635
+  %1643 = getelementptr inbounds nuw <2 x double>, ptr %1556, i64 %1582
+  store <2 x double> %1642, ptr %1643, align 16, !tbaa !26
+  %1644 = fmul <2 x double> %1617, %1635
+  %1645 = getelementptr inbounds nuw <2 x double>, ptr %1558, i64 %1582
+  store <2 x double> %1644, ptr %1645, align 16, !tbaa !26
+  %1646 = icmp eq i64 %1584, %1538
+  br i1 %1646, label %1647, label %1574, !llvm.loop !74
 
-1651:                                             ; preds = %1504, %1619, %1378, %1539
-  %1652 = getelementptr inbounds nuw i8, ptr %1133, i64 1944
-  %1653 = load ptr, ptr %1652, align 8, !tbaa !71
-  %1654 = load i64, ptr %132, align 16, !tbaa !21
-  %1655 = add nsw i64 %1654, -1
-  %1656 = getelementptr inbounds <2 x double>, ptr %1653, i64 %1655
+1647:                                             ; preds = %1500, %1615, %1374, %1535
+  %1648 = getelementptr inbounds nuw i8, ptr %1129, i64 1944
+  %1649 = load ptr, ptr %1648, align 8, !tbaa !71
+  %1650 = load i64, ptr %132, align 16, !tbaa !21
+  %1651 = add nsw i64 %1650, -1
+  %1652 = getelementptr inbounds <2 x double>, ptr %1649, i64 %1651
+  %1653 = load <2 x double>, ptr %1652, align 16, !tbaa !26
+  %1654 = getelementptr inbounds nuw i8, ptr %1129, i64 1952
+  %1655 = load ptr, ptr %1654, align 16, !tbaa !72
+  %1656 = getelementptr inbounds <2 x double>, ptr %1655, i64 %1651
   %1657 = load <2 x double>, ptr %1656, align 16, !tbaa !26
-  %1658 = getelementptr inbounds nuw i8, ptr %1133, i64 1952
-  %1659 = load ptr, ptr %1658, align 16, !tbaa !72
-  %1660 = getelementptr inbounds <2 x double>, ptr %1659, i64 %1655
-  %1661 = load <2 x double>, ptr %1660, align 16, !tbaa !26
-  %1662 = load <2 x double>, ptr %1345, align 16, !tbaa !26
-  %1663 = fmul <2 x double> %1657, %1662
-  %1664 = fsub <2 x double> splat (double 1.000000e+00), %1661
-  %1665 = fmul <2 x double> %1662, %1664
-  %1666 = load <2 x double>, ptr %1372, align 16, !tbaa !26
-  %1667 = load <2 x double>, ptr %1186, align 16, !tbaa !26
-  %1668 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1666, <2 x double> %1667, <2 x double> %1663)
-  %1669 = load <2 x double>, ptr %1225, align 16, !tbaa !26
-  %1670 = fsub <2 x double> %1668, %1669
-  %1671 = fadd <2 x double> %1665, %1666
-  %1672 = load <2 x double>, ptr %1222, align 16, !tbaa !26
-  %1673 = fadd <2 x double> %1671, %1672
-  %1674 = load <2 x i64>, ptr %1214, align 16, !tbaa !26
-  %1675 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1674)
-  %1676 = icmp eq i64 %1675, 0
-  %1677 = load i64, ptr %133, align 8, !tbaa !22
-  br i1 %1676, label %1678, label %1693
+  %1658 = load <2 x double>, ptr %1341, align 16, !tbaa !26
+  %1659 = fmul <2 x double> %1653, %1658
+  %1660 = fsub <2 x double> splat (double 1.000000e+00), %1657
+  %1661 = fmul <2 x double> %1658, %1660
+  %1662 = load <2 x double>, ptr %1368, align 16, !tbaa !26
+  %1663 = load <2 x double>, ptr %1182, align 16, !tbaa !26
+  %1664 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1662, <2 x double> %1663, <2 x double> %1659)
+  %1665 = load <2 x double>, ptr %1221, align 16, !tbaa !26
+  %1666 = fsub <2 x double> %1664, %1665
+  %1667 = fadd <2 x double> %1661, %1662
+  %1668 = load <2 x double>, ptr %1218, align 16, !tbaa !26
+  %1669 = fadd <2 x double> %1667, %1668
+  %1670 = load <2 x i64>, ptr %1210, align 16, !tbaa !26
+  %1671 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1670)
+  %1672 = icmp eq i64 %1671, 0
+  %1673 = load i64, ptr %133, align 8, !tbaa !22
+  br i1 %1672, label %1674, label %1689
 
-1678:                                             ; preds = %1651
-  %1679 = icmp slt i64 %1677, 0
-  br i1 %1679, label %1684, label %1680
+1674:                                             ; preds = %1647
+  %1675 = icmp slt i64 %1673, 0
+  br i1 %1675, label %1680, label %1676
 
-1680:                                             ; preds = %1678
-  %1681 = getelementptr inbounds nuw i8, ptr %1133, i64 352
-  %1682 = getelementptr inbounds nuw i8, ptr %1133, i64 2064
-  %1683 = load <2 x double>, ptr %1681, align 16, !tbaa !26
-  br label %1686
+1676:                                             ; preds = %1674
+  %1677 = getelementptr inbounds nuw i8, ptr %1129, i64 352
+  %1678 = getelementptr inbounds nuw i8, ptr %1129, i64 2064
+  %1679 = load <2 x double>, ptr %1677, align 16, !tbaa !26
+  br label %1682
 
-1684:                                             ; preds = %1686, %1678
-  %1685 = getelementptr inbounds nuw i8, ptr %1133, i64 1456
-  store <2 x double> %1670, ptr %1685, align 16, !tbaa !26
-  br label %1820
+1680:                                             ; preds = %1682, %1674
+  %1681 = getelementptr inbounds nuw i8, ptr %1129, i64 1456
+  store <2 x double> %1666, ptr %1681, align 16, !tbaa !26
+  br label %1816
 
-1686:                                             ; preds = %1680, %1686
-  %1687 = phi i64 [ 0, %1680 ], [ %1690, %1686 ]
-  %1688 = load ptr, ptr %1682, align 16, !tbaa !75
-  %1689 = getelementptr inbounds nuw <2 x double>, ptr %1688, i64 %1687
-  store <2 x double> %1683, ptr %1689, align 16, !tbaa !26
-  %1690 = add nuw nsw i64 %1687, 1
-  %1691 = load i64, ptr %133, align 8, !tbaa !22
-  %1692 = icmp slt i64 %1687, %1691
-  br i1 %1692, label %1686, label %1684, !llvm.loop !76
+1682:                                             ; preds = %1676, %1682
+  %1683 = phi i64 [ 0, %1676 ], [ %1686, %1682 ]
+  %1684 = load ptr, ptr %1678, align 16, !tbaa !75
+  %1685 = getelementptr inbounds nuw <2 x double>, ptr %1684, i64 %1683
+  store <2 x double> %1679, ptr %1685, align 16, !tbaa !26
+  %1686 = add nuw nsw i64 %1683, 1
+  %1687 = load i64, ptr %133, align 8, !tbaa !22
+  %1688 = icmp slt i64 %1683, %1687
+  br i1 %1688, label %1682, label %1680, !llvm.loop !76
 
-1693:                                             ; preds = %1651
-  %1694 = load <2 x double>, ptr %1193, align 16, !tbaa !26
-  %1695 = load <2 x double>, ptr %1242, align 16, !tbaa !26
-  %1696 = getelementptr inbounds nuw i8, ptr %1133, i64 320
-  %1697 = load <2 x double>, ptr %1696, align 16, !tbaa !26
-  %1698 = fmul <2 x double> %1695, %1697
-  %1699 = load <2 x double>, ptr %1133, align 16, !tbaa !26
-  %1700 = fsub <2 x double> %1699, %1694
-  %1701 = sitofp i64 %1677 to double
-  %1702 = insertelement <2 x double> poison, double %1701, i64 0
-  %1703 = shufflevector <2 x double> %1702, <2 x double> poison, <2 x i32> zeroinitializer
-  %1704 = fdiv <2 x double> %1700, %1703
-  %1705 = load <2 x double>, ptr %1375, align 16, !tbaa !26
-  %1706 = load <2 x double>, ptr %1377, align 16, !tbaa !26
-  %1707 = getelementptr inbounds nuw i8, ptr %1133, i64 352
-  %1708 = load <2 x double>, ptr %1707, align 16, !tbaa !26
-  %1709 = getelementptr inbounds nuw i8, ptr %1133, i64 2064
-  %1710 = load ptr, ptr %1709, align 16, !tbaa !75
-  %1711 = getelementptr inbounds <2 x double>, ptr %1710, i64 %1677
-  store <2 x double> %1708, ptr %1711, align 16, !tbaa !26
-  %1712 = icmp sgt i64 %1677, 0
-  br i1 %1712, label %1713, label %1804
+1689:                                             ; preds = %1647
+  %1690 = load <2 x double>, ptr %1189, align 16, !tbaa !26
+  %1691 = load <2 x double>, ptr %1238, align 16, !tbaa !26
+  %1692 = getelementptr inbounds nuw i8, ptr %1129, i64 320
+  %1693 = load <2 x double>, ptr %1692, align 16, !tbaa !26
+  %1694 = fmul <2 x double> %1691, %1693
+  %1695 = load <2 x double>, ptr %1129, align 16, !tbaa !26
+  %1696 = fsub <2 x double> %1695, %1690
+  %1697 = sitofp i64 %1673 to double
+  %1698 = insertelement <2 x double> poison, double %1697, i64 0
+  %1699 = shufflevector <2 x double> %1698, <2 x double> poison, <2 x i32> zeroinitializer
+  %1700 = fdiv <2 x double> %1696, %1699
+  %1701 = load <2 x double>, ptr %1371, align 16, !tbaa !26
+  %1702 = load <2 x double>, ptr %1373, align 16, !tbaa !26
+  %1703 = getelementptr inbounds nuw i8, ptr %1129, i64 352
+  %1704 = load <2 x double>, ptr %1703, align 16, !tbaa !26
+  %1705 = getelementptr inbounds nuw i8, ptr %1129, i64 2064
+  %1706 = load ptr, ptr %1705, align 16, !tbaa !75
+  %1707 = getelementptr inbounds <2 x double>, ptr %1706, i64 %1673
+  store <2 x double> %1704, ptr %1707, align 16, !tbaa !26
+  %1708 = icmp sgt i64 %1673, 0
+  br i1 %1708, label %1709, label %1800
 
-1713:                                             ; preds = %1693
-  %1714 = fneg <2 x double> %1698
-  %1715 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1714, <2 x double> %1706, <2 x double> %1705)
-  %1716 = fsub <2 x double> splat (double 1.000000e+00), %1706
-  %1717 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1698, <2 x double> %1716, <2 x double> %1705)
-  %1718 = getelementptr inbounds nuw i8, ptr %1133, i64 2072
-  %1719 = getelementptr inbounds nuw i8, ptr %1133, i64 2080
-  %1720 = getelementptr inbounds nuw i8, ptr %1133, i64 192
-  %1721 = fmul <2 x double> %1698, splat (double -5.000000e-01)
-  %1722 = getelementptr inbounds nuw i8, ptr %1133, i64 2040
-  %1723 = getelementptr inbounds nuw i8, ptr %1133, i64 2048
-  %1724 = getelementptr inbounds nuw i8, ptr %1133, i64 2056
-  br label %1725
+1709:                                             ; preds = %1689
+  %1710 = fneg <2 x double> %1694
+  %1711 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1710, <2 x double> %1702, <2 x double> %1701)
+  %1712 = fsub <2 x double> splat (double 1.000000e+00), %1702
+  %1713 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1694, <2 x double> %1712, <2 x double> %1701)
+  %1714 = getelementptr inbounds nuw i8, ptr %1129, i64 2072
+  %1715 = getelementptr inbounds nuw i8, ptr %1129, i64 2080
+  %1716 = getelementptr inbounds nuw i8, ptr %1129, i64 192
+  %1717 = fmul <2 x double> %1694, splat (double -5.000000e-01)
+  %1718 = getelementptr inbounds nuw i8, ptr %1129, i64 2040
+  %1719 = getelementptr inbounds nuw i8, ptr %1129, i64 2048
+  %1720 = getelementptr inbounds nuw i8, ptr %1129, i64 2056
+  br label %1721
 
-1725:                                             ; preds = %1713, %1779
-  %1726 = phi <2 x double> [ %1717, %1713 ], [ %1781, %1779 ]
-  %1727 = phi <2 x double> [ %1715, %1713 ], [ %1782, %1779 ]
-  %1728 = phi <2 x double> [ %1667, %1713 ], [ %1797, %1779 ]
-  %1729 = phi <2 x double> [ zeroinitializer, %1713 ], [ %1800, %1779 ]
-  %1730 = phi <2 x double> [ %1708, %1713 ], [ %1743, %1779 ]
-  %1731 = phi i64 [ %1677, %1713 ], [ %1732, %1779 ]
-  %1732 = add nsw i64 %1731, -1
-  %1733 = uitofp nneg i64 %1732 to double
-  %1734 = insertelement <2 x double> poison, double %1733, i64 0
-  %1735 = shufflevector <2 x double> %1734, <2 x double> poison, <2 x i32> zeroinitializer
-  %1736 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1735, <2 x double> %1704, <2 x double> %1694)
-  %1737 = load <2 x double>, ptr %1243, align 16, !tbaa !26
-  %1738 = load <2 x double>, ptr %1245, align 16, !tbaa !26
-  %1739 = load <2 x double>, ptr %1247, align 16, !tbaa !26
-  %1740 = load <2 x double>, ptr %1249, align 16, !tbaa !26
-  %1741 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1736, <2 x double> %1740, <2 x double> %1739)
-  %1742 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1736, <2 x double> %1741, <2 x double> %1738)
-  %1743 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1736, <2 x double> %1742, <2 x double> %1737)
-  %1744 = load <2 x double>, ptr %1177, align 16, !tbaa !26
-  %1745 = load <2 x double>, ptr %1163, align 16, !tbaa !26
-  %1746 = load ptr, ptr %1718, align 8, !tbaa !49
-  %1747 = getelementptr inbounds nuw <2 x double>, ptr %1746, i64 %1732
-  %1748 = load <2 x double>, ptr %1747, align 16, !tbaa !26
-  %1749 = fmul <2 x double> %1745, %1748
-  %1750 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1744, <2 x double> %1743, <2 x double> %1749)
-  %1751 = load <2 x double>, ptr %1167, align 16, !tbaa !26
-  %1752 = load ptr, ptr %1719, align 16, !tbaa !59
-  %1753 = getelementptr inbounds nuw <2 x double>, ptr %1752, i64 %1732
-  %1754 = load <2 x double>, ptr %1753, align 16, !tbaa !26
-  %1755 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1751, <2 x double> %1754, <2 x double> %1750)
-  %1756 = fmul <2 x double> %1755, splat (double 5.000000e-01)
-  %1757 = icmp eq i64 %1731, 1
-  br i1 %1757, label %1773, label %1758
+1721:                                             ; preds = %1709, %1775
+  %1722 = phi <2 x double> [ %1713, %1709 ], [ %1777, %1775 ]
+  %1723 = phi <2 x double> [ %1711, %1709 ], [ %1778, %1775 ]
+  %1724 = phi <2 x double> [ %1663, %1709 ], [ %1793, %1775 ]
+  %1725 = phi <2 x double> [ zeroinitializer, %1709 ], [ %1796, %1775 ]
+  %1726 = phi <2 x double> [ %1704, %1709 ], [ %1739, %1775 ]
+  %1727 = phi i64 [ %1673, %1709 ], [ %1728, %1775 ]
+  %1728 = add nsw i64 %1727, -1
+  %1729 = uitofp nneg i64 %1728 to double
+  %1730 = insertelement <2 x double> poison, double %1729, i64 0
+  %1731 = shufflevector <2 x double> %1730, <2 x double> poison, <2 x i32> zeroinitializer
+  %1732 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1731, <2 x double> %1700, <2 x double> %1690)
+  %1733 = load <2 x double>, ptr %1239, align 16, !tbaa !26
+  %1734 = load <2 x double>, ptr %1241, align 16, !tbaa !26
+  %1735 = load <2 x double>, ptr %1243, align 16, !tbaa !26
+  %1736 = load <2 x double>, ptr %1245, align 16, !tbaa !26
+  %1737 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1732, <2 x double> %1736, <2 x double> %1735)
+  %1738 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1732, <2 x double> %1737, <2 x double> %1734)
+  %1739 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1732, <2 x double> %1738, <2 x double> %1733)
+  %1740 = load <2 x double>, ptr %1173, align 16, !tbaa !26
+  %1741 = load <2 x double>, ptr %1159, align 16, !tbaa !26
+  %1742 = load ptr, ptr %1714, align 8, !tbaa !49
+  %1743 = getelementptr inbounds nuw <2 x double>, ptr %1742, i64 %1728
+  %1744 = load <2 x double>, ptr %1743, align 16, !tbaa !26
+  %1745 = fmul <2 x double> %1741, %1744
+  %1746 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1740, <2 x double> %1739, <2 x double> %1745)
+  %1747 = load <2 x double>, ptr %1163, align 16, !tbaa !26
+  %1748 = load ptr, ptr %1715, align 16, !tbaa !59
+  %1749 = getelementptr inbounds nuw <2 x double>, ptr %1748, i64 %1728
+  %1750 = load <2 x double>, ptr %1749, align 16, !tbaa !26
+  %1751 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1747, <2 x double> %1750, <2 x double> %1746)
+  %1752 = fmul <2 x double> %1751, splat (double 5.000000e-01)
+  %1753 = icmp eq i64 %1727, 1
+  br i1 %1753, label %1769, label %1754
 
-1758:                                             ; preds = %1725
-  %1759 = load <2 x double>, ptr %1720, align 16, !tbaa !26
-  %1760 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1756, <2 x double> %1759, <2 x double> %1721)
-  %1761 = load <2 x double>, ptr %1318, align 16, !tbaa !26
-  %1762 = fmul <2 x double> %1703, %1761
-  %1763 = load <2 x double>, ptr %1264, align 16, !tbaa !26
-  %1764 = load <2 x double>, ptr %1266, align 16, !tbaa !26
-  %1765 = load <2 x double>, ptr %1268, align 16, !tbaa !26
-  %1766 = load <2 x double>, ptr %1270, align 16, !tbaa !26
-  %1767 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1736, <2 x double> %1766, <2 x double> %1765)
-  %1768 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1736, <2 x double> %1767, <2 x double> %1764)
-  %1769 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1736, <2 x double> %1768, <2 x double> %1763)
-  %1770 = fmul <2 x double> %1762, %1769
-  %1771 = fsub <2 x double> %1770, %1760
-  %1772 = fadd <2 x double> %1760, %1770
-  br label %1779
+1754:                                             ; preds = %1721
+  %1755 = load <2 x double>, ptr %1716, align 16, !tbaa !26
+  %1756 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1752, <2 x double> %1755, <2 x double> %1717)
+  %1757 = load <2 x double>, ptr %1314, align 16, !tbaa !26
+  %1758 = fmul <2 x double> %1699, %1757
+  %1759 = load <2 x double>, ptr %1260, align 16, !tbaa !26
+  %1760 = load <2 x double>, ptr %1262, align 16, !tbaa !26
+  %1761 = load <2 x double>, ptr %1264, align 16, !tbaa !26
+  %1762 = load <2 x double>, ptr %1266, align 16, !tbaa !26
+  %1763 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1732, <2 x double> %1762, <2 x double> %1761)
+  %1764 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1732, <2 x double> %1763, <2 x double> %1760)
+  %1765 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1732, <2 x double> %1764, <2 x double> %1759)
+  %1766 = fmul <2 x double> %1758, %1765
+  %1767 = fsub <2 x double> %1766, %1756
+  %1768 = fadd <2 x double> %1756, %1766
+  br label %1775
 
-1773:                                             ; preds = %1725
-  %1774 = load <2 x double>, ptr %1372, align 16, !tbaa !26
-  %1775 = load <2 x double>, ptr %1720, align 16, !tbaa !26
-  %1776 = fmul <2 x double> %1756, splat (double -2.000000e+00)
-  %1777 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1776, <2 x double> %1775, <2 x double> %1774)
-  %1778 = fadd <2 x double> %1698, %1777
-  br label %1779
+1769:                                             ; preds = %1721
+  %1770 = load <2 x double>, ptr %1368, align 16, !tbaa !26
+  %1771 = load <2 x double>, ptr %1716, align 16, !tbaa !26
+  %1772 = fmul <2 x double> %1752, splat (double -2.000000e+00)
+  %1773 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1772, <2 x double> %1771, <2 x double> %1770)
+  %1774 = fadd <2 x double> %1694, %1773
+  br label %1775
 
-1779:                                             ; preds = %1773, %1758
-  %1780 = phi <2 x double> [ %1759, %1758 ], [ %1775, %1773 ]
-  %1781 = phi <2 x double> [ %1771, %1758 ], [ %1778, %1773 ]
-  %1782 = phi <2 x double> [ %1772, %1758 ], [ %1774, %1773 ]
-  %1783 = fsub <2 x double> %1730, %1743
-  %1784 = fmul <2 x double> %1744, %1783
-  %1785 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1784, <2 x double> %1780, <2 x double> %1726)
-  %1786 = fadd <2 x double> %1782, %1785
-  %1787 = fneg <2 x double> %1727
-  %1788 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1787, <2 x double> %1729, <2 x double> %1786)
-  %1789 = fdiv <2 x double> splat (double 1.000000e+00), %1788
-  %1790 = load ptr, ptr %1709, align 16, !tbaa !75
-  %1791 = getelementptr inbounds nuw <2 x double>, ptr %1790, i64 %1732
-  store <2 x double> %1743, ptr %1791, align 16, !tbaa !26
-  %1792 = load ptr, ptr %1722, align 8, !tbaa !62
-  %1793 = getelementptr inbounds nuw <2 x double>, ptr %1792, i64 %1732
-  %1794 = load <2 x double>, ptr %1793, align 16, !tbaa !26
-  %1795 = fneg <2 x double> %1794
-  %1796 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1727, <2 x double> %1728, <2 x double> %1795)
-  %1797 = fmul <2 x double> %1789, %1796
-  %1798 = load ptr, ptr %1723, align 16, !tbaa !77
-  %1799 = getelementptr inbounds nuw <2 x double>, ptr %1798, i64 %1732
-  store <2 x double> %1797, ptr %1799, align 16, !tbaa !26
-  %1800 = fmul <2 x double> %1781, %1789
-  %1801 = load ptr, ptr %1724, align 8, !tbaa !78
-  %1802 = getelementptr inbounds nuw <2 x double>, ptr %1801, i64 %1732
-  store <2 x double> %1800, ptr %1802, align 16, !tbaa !26
-  %1803 = icmp samesign ugt i64 %1731, 1
-  br i1 %1803, label %1725, label %1804, !llvm.loop !79
+1775:                                             ; preds = %1769, %1754
+  %1776 = phi <2 x double> [ %1755, %1754 ], [ %1771, %1769 ]
+  %1777 = phi <2 x double> [ %1767, %1754 ], [ %1774, %1769 ]
+  %1778 = phi <2 x double> [ %1768, %1754 ], [ %1770, %1769 ]
+  %1779 = fsub <2 x double> %1726, %1739
+  %1780 = fmul <2 x double> %1740, %1779
+  %1781 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1780, <2 x double> %1776, <2 x double> %1722)
+  %1782 = fadd <2 x double> %1778, %1781
+  %1783 = fneg <2 x double> %1723
+  %1784 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1783, <2 x double> %1725, <2 x double> %1782)
+  %1785 = fdiv <2 x double> splat (double 1.000000e+00), %1784
+  %1786 = load ptr, ptr %1705, align 16, !tbaa !75
+  %1787 = getelementptr inbounds nuw <2 x double>, ptr %1786, i64 %1728
+  store <2 x double> %1739, ptr %1787, align 16, !tbaa !26
+  %1788 = load ptr, ptr %1718, align 8, !tbaa !62
+  %1789 = getelementptr inbounds nuw <2 x double>, ptr %1788, i64 %1728
+  %1790 = load <2 x double>, ptr %1789, align 16, !tbaa !26
+  %1791 = fneg <2 x double> %1790
+  %1792 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1723, <2 x double> %1724, <2 x double> %1791)
+  %1793 = fmul <2 x double> %1785, %1792
+  %1794 = load ptr, ptr %1719, align 16, !tbaa !77
+  %1795 = getelementptr inbounds nuw <2 x double>, ptr %1794, i64 %1728
+  store <2 x double> %1793, ptr %1795, align 16, !tbaa !26
+  %1796 = fmul <2 x double> %1777, %1785
+  %1797 = load ptr, ptr %1720, align 8, !tbaa !78
+  %1798 = getelementptr inbounds nuw <2 x double>, ptr %1797, i64 %1728
+  store <2 x double> %1796, ptr %1798, align 16, !tbaa !26
+  %1799 = icmp samesign ugt i64 %1727, 1
+  br i1 %1799, label %1721, label %1800, !llvm.loop !79
 
-1804:                                             ; preds = %1779, %1693
-  %1805 = load <2 x i64>, ptr %1214, align 16, !tbaa !26
-  %1806 = load <2 x double>, ptr %1372, align 16, !tbaa !26
-  %1807 = getelementptr inbounds nuw i8, ptr %1133, i64 2048
-  %1808 = load ptr, ptr %1807, align 16, !tbaa !77
-  %1809 = load <2 x double>, ptr %1808, align 16, !tbaa !26
-  %1810 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1806, <2 x double> %1809, <2 x double> %1663)
-  %1811 = icmp eq <2 x i64> %1805, zeroinitializer
-  %1812 = select <2 x i1> %1811, <2 x double> %1670, <2 x double> %1810
-  %1813 = getelementptr inbounds nuw i8, ptr %1133, i64 1456
-  store <2 x double> %1812, ptr %1813, align 16, !tbaa !26
-  %1814 = getelementptr inbounds nuw i8, ptr %1133, i64 2056
-  %1815 = load ptr, ptr %1814, align 8, !tbaa !78
-  %1816 = load <2 x double>, ptr %1815, align 16, !tbaa !26
-  %1817 = fsub <2 x double> splat (double 1.000000e+00), %1816
-  %1818 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1806, <2 x double> %1817, <2 x double> %1665)
-  %1819 = select <2 x i1> %1811, <2 x double> %1673, <2 x double> %1818
-  br label %1820
+1800:                                             ; preds = %1775, %1689
+  %1801 = load <2 x i64>, ptr %1210, align 16, !tbaa !26
+  %1802 = load <2 x double>, ptr %1368, align 16, !tbaa !26
+  %1803 = getelementptr inbounds nuw i8, ptr %1129, i64 2048
+  %1804 = load ptr, ptr %1803, align 16, !tbaa !77
+  %1805 = load <2 x double>, ptr %1804, align 16, !tbaa !26
+  %1806 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1802, <2 x double> %1805, <2 x double> %1659)
+  %1807 = icmp eq <2 x i64> %1801, zeroinitializer
+  %1808 = select <2 x i1> %1807, <2 x double> %1666, <2 x double> %1806
+  %1809 = getelementptr inbounds nuw i8, ptr %1129, i64 1456
+  store <2 x double> %1808, ptr %1809, align 16, !tbaa !26
+  %1810 = getelementptr inbounds nuw i8, ptr %1129, i64 2056
+  %1811 = load ptr, ptr %1810, align 8, !tbaa !78
+  %1812 = load <2 x double>, ptr %1811, align 16, !tbaa !26
+  %1813 = fsub <2 x double> splat (double 1.000000e+00), %1812
+  %1814 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1802, <2 x double> %1813, <2 x double> %1661)
+  %1815 = select <2 x i1> %1807, <2 x double> %1669, <2 x double> %1814
+  br label %1816
 
-1820:                                             ; preds = %1684, %1804
-  %1821 = phi <2 x double> [ %1673, %1684 ], [ %1819, %1804 ]
-  %1822 = getelementptr inbounds nuw i8, ptr %1133, i64 1472
-  store <2 x double> %1821, ptr %1822, align 16, !tbaa !26
-  %1823 = add nuw nsw i64 %1131, 1
-  %1824 = load i64, ptr %157, align 8, !tbaa !20
-  %1825 = icmp slt i64 %1823, %1824
-  br i1 %1825, label %1130, label %1127, !llvm.loop !80
+1816:                                             ; preds = %1680, %1800
+  %1817 = phi <2 x double> [ %1669, %1680 ], [ %1815, %1800 ]
+  %1818 = getelementptr inbounds nuw i8, ptr %1129, i64 1472
+  store <2 x double> %1817, ptr %1818, align 16, !tbaa !26
+  %1819 = add nuw nsw i64 %1127, 1
+  %1820 = load i64, ptr %157, align 8, !tbaa !20
+  %1821 = icmp slt i64 %1819, %1820
+  br i1 %1821, label %1126, label %1123, !llvm.loop !80
 
-1826:                                             ; preds = %1926, %1125, %1127
-  %1827 = phi <2 x double> [ %1126, %1125 ], [ %1128, %1127 ], [ %1128, %1926 ]
-  %1828 = fcmp ogt <2 x double> %1827, zeroinitializer
-  %1829 = bitcast <2 x i1> %1828 to i2
-  %1830 = icmp eq i2 %1829, 0
-  br i1 %1830, label %1933, label %1930
+1822:                                             ; preds = %1922, %1121, %1123
+  %1823 = phi <2 x double> [ %1122, %1121 ], [ %1124, %1123 ], [ %1124, %1922 ]
+  %1824 = fcmp ogt <2 x double> %1823, zeroinitializer
+  %1825 = bitcast <2 x i1> %1824 to i2
+  %1826 = icmp eq i2 %1825, 0
+  br i1 %1826, label %1929, label %1926
 
-1831:                                             ; preds = %1127, %1926
-  %1832 = phi i64 [ %1927, %1926 ], [ %1824, %1127 ]
-  %1833 = phi i64 [ %1928, %1926 ], [ 0, %1127 ]
-  %1834 = load ptr, ptr %142, align 8, !tbaa !28
-  %1835 = getelementptr inbounds nuw %struct.Piece, ptr %1834, i64 %1833
-  %1836 = getelementptr inbounds nuw i8, ptr %1835, i64 1872
-  %1837 = load <2 x i64>, ptr %1836, align 16, !tbaa !26
-  %1838 = getelementptr inbounds nuw i8, ptr %1835, i64 560
-  %1839 = load <2 x double>, ptr %1838, align 16, !tbaa !26
-  %1840 = fcmp ogt <2 x double> %1839, zeroinitializer
-  %1841 = select <2 x i1> %1840, <2 x i64> %1837, <2 x i64> zeroinitializer
-  %1842 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1841)
-  %1843 = icmp eq i64 %1842, 0
-  br i1 %1843, label %1926, label %1844
+1827:                                             ; preds = %1123, %1922
+  %1828 = phi i64 [ %1923, %1922 ], [ %1820, %1123 ]
+  %1829 = phi i64 [ %1924, %1922 ], [ 0, %1123 ]
+  %1830 = load ptr, ptr %142, align 8, !tbaa !28
+  %1831 = getelementptr inbounds nuw %struct.Piece, ptr %1830, i64 %1829
+  %1832 = getelementptr inbounds nuw i8, ptr %1831, i64 1872
+  %1833 = load <2 x i64>, ptr %1832, align 16, !tbaa !26
+  %1834 = getelementptr inbounds nuw i8, ptr %1831, i64 560
+  %1835 = load <2 x double>, ptr %1834, align 16, !tbaa !26
+  %1836 = fcmp ogt <2 x double> %1835, zeroinitializer
+  %1837 = select <2 x i1> %1836, <2 x i64> %1833, <2 x i64> zeroinitializer
+  %1838 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1837)
+  %1839 = icmp eq i64 %1838, 0
+  br i1 %1839, label %1922, label %1840
 
-1844:                                             ; preds = %1831
-  %1845 = load <2 x double>, ptr %180, align 16, !tbaa !26
-  %1846 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1845, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
-  %1847 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1845, <2 x double> %1846, <2 x double> splat (double 0x4142F8368A3D70A4))
-  %1848 = load <2 x double>, ptr %181, align 16, !tbaa !26
-  %1849 = getelementptr inbounds nuw i8, ptr %1835, i64 1456
-  %1850 = load <2 x double>, ptr %1849, align 16, !tbaa !26
-  %1851 = getelementptr inbounds nuw i8, ptr %1835, i64 1472
-  %1852 = load <2 x double>, ptr %1851, align 16, !tbaa !26
-  %1853 = fdiv <2 x double> %1850, %1852
-  %1854 = fcmp olt <2 x double> %1853, %1845
-  %1855 = select <2 x i1> %1854, <2 x double> %1853, <2 x double> %1845
-  %1856 = getelementptr inbounds nuw i8, ptr %1835, i64 1392
-  %1857 = load <2 x double>, ptr %1856, align 16, !tbaa !26
-  %1858 = fcmp olt <2 x double> %1857, %1855
-  %1859 = select <2 x i1> %1858, <2 x double> %1857, <2 x double> %1855
-  %1860 = fneg <2 x double> %1852
-  %1861 = getelementptr inbounds nuw i8, ptr %1835, i64 1776
-  %1862 = load <2 x double>, ptr %1861, align 16, !tbaa !26
-  br label %1866
+1840:                                             ; preds = %1827
+  %1841 = load <2 x double>, ptr %180, align 16, !tbaa !26
+  %1842 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1841, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %1843 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1841, <2 x double> %1842, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %1844 = load <2 x double>, ptr %181, align 16, !tbaa !26
+  %1845 = getelementptr inbounds nuw i8, ptr %1831, i64 1456
+  %1846 = load <2 x double>, ptr %1845, align 16, !tbaa !26
+  %1847 = getelementptr inbounds nuw i8, ptr %1831, i64 1472
+  %1848 = load <2 x double>, ptr %1847, align 16, !tbaa !26
+  %1849 = fdiv <2 x double> %1846, %1848
+  %1850 = fcmp olt <2 x double> %1849, %1841
+  %1851 = select <2 x i1> %1850, <2 x double> %1849, <2 x double> %1841
+  %1852 = getelementptr inbounds nuw i8, ptr %1831, i64 880
+  %1853 = load <2 x double>, ptr %1852, align 16, !tbaa !26
+  %1854 = fcmp olt <2 x double> %1853, %1851
+  %1855 = select <2 x i1> %1854, <2 x double> %1853, <2 x double> %1851
+  %1856 = fneg <2 x double> %1848
+  %1857 = getelementptr inbounds nuw i8, ptr %1831, i64 1776
+  %1858 = load <2 x double>, ptr %1857, align 16, !tbaa !26
+  br label %1862
 
-1863:                                             ; preds = %1866
-  %1864 = getelementptr inbounds nuw i8, ptr %1835, i64 1488
-  store <2 x double> %1917, ptr %1864, align 16, !tbaa !26
-  %1865 = load i64, ptr %157, align 8, !tbaa !20
-  br label %1926
+1859:                                             ; preds = %1862
+  %1860 = getelementptr inbounds nuw i8, ptr %1831, i64 1488
+  store <2 x double> %1913, ptr %1860, align 16, !tbaa !26
+  %1861 = load i64, ptr %157, align 8, !tbaa !20
+  br label %1922
 
-1866:                                             ; preds = %1844, %1866
-  %1867 = phi <2 x i64> [ %1841, %1844 ], [ %1920, %1866 ]
-  %1868 = phi i32 [ 0, %1844 ], [ %1921, %1866 ]
-  %1869 = phi <2 x double> [ %1859, %1844 ], [ %1917, %1866 ]
-  %1870 = fadd <2 x double> %1869, splat (double 2.731500e+02)
-  %1871 = fcmp ogt <2 x double> %1869, zeroinitializer
-  %1872 = select <2 x i1> %1871, <2 x double> %1869, <2 x double> zeroinitializer
-  %1873 = fadd <2 x double> %1872, splat (double 2.731500e+02)
-  %1874 = fadd <2 x double> %1873, splat (double 0xC08451671D164BD4)
-  %1875 = fdiv <2 x double> splat (double 0x3FCE88FD35E8A60E), %1874
-  %1876 = fsub <2 x double> %1873, %1875
-  %1877 = fadd <2 x double> %1876, splat (double 0x40923C3565924845)
-  %1878 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1876, <2 x double> %1877, <2 x double> splat (double 0xC12619EA558539E6))
-  %1879 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1876, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> splat (double 0x40C77A698FD9BCCA))
-  %1880 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1876, <2 x double> %1879, <2 x double> splat (double 0xC148A99584203885))
-  %1881 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1876, <2 x double> splat (double 0x402DD4891DBECC6B), <2 x double> splat (double 0xC0B2D7440748F0B3))
-  %1882 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1876, <2 x double> %1881, <2 x double> splat (double 0x4118B9E59F2691E5))
-  %1883 = fmul <2 x double> %1882, splat (double 2.000000e+00)
-  %1884 = fmul <2 x double> %1878, splat (double 4.000000e+00)
-  %1885 = fneg <2 x double> %1882
-  %1886 = fmul <2 x double> %1884, %1885
-  %1887 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1880, <2 x double> %1880, <2 x double> %1886)
-  %1888 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1887)
-  %1889 = fsub <2 x double> %1888, %1880
-  %1890 = fdiv <2 x double> %1883, %1889
-  %1891 = fmul <2 x double> %1890, %1890
-  %1892 = fmul <2 x double> %1891, splat (double 1.000000e+06)
-  %1893 = fmul <2 x double> %1891, %1892
-  %1894 = fmul <2 x double> %1870, splat (double 4.615260e+02)
-  %1895 = fdiv <2 x double> %1893, %1894
-  %1896 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1860, <2 x double> %1869, <2 x double> %1850)
-  %1897 = fsub <2 x double> %1895, %1848
-  %1898 = fcmp ogt <2 x double> %1897, zeroinitializer
-  %1899 = select <2 x i1> %1898, <2 x double> %1897, <2 x double> zeroinitializer
-  %1900 = fmul <2 x double> %1847, %1899
-  %1901 = fdiv <2 x double> %1900, %1862
-  %1902 = fsub <2 x double> %1896, %1901
-  %1903 = fmul <2 x double> %1847, %1895
-  %1904 = fdiv <2 x double> %1847, %1894
-  %1905 = fadd <2 x double> %1904, splat (double -1.000000e+00)
-  %1906 = fmul <2 x double> %1905, %1903
-  %1907 = fdiv <2 x double> %1906, %1870
-  %1908 = fdiv <2 x double> %1907, %1862
-  %1909 = fcmp ule <2 x double> %1895, %1848
-  %1910 = select <2 x i1> %1909, <2 x double> zeroinitializer, <2 x double> %1908
-  %1911 = fsub <2 x double> %1860, %1910
-  %1912 = fdiv <2 x double> %1902, %1911
-  %1913 = fsub <2 x double> %1869, %1912
-  %1914 = fcmp olt <2 x double> %1913, %1855
-  %1915 = select <2 x i1> %1914, <2 x double> %1913, <2 x double> %1855
-  %1916 = icmp eq <2 x i64> %1867, zeroinitializer
-  %1917 = select <2 x i1> %1916, <2 x double> %1869, <2 x double> %1915
-  %1918 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %1912)
-  %1919 = fcmp oge <2 x double> %1918, splat (double 0x3EB0C6F7A0B5ED8D)
-  %1920 = select <2 x i1> %1919, <2 x i64> %1867, <2 x i64> zeroinitializer
-  %1921 = add nuw nsw i32 %1868, 1
-  %1922 = icmp samesign ult i32 %1868, 7
-  %1923 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1920)
-  %1924 = icmp ne i64 %1923, 0
-  %1925 = select i1 %1922, i1 %1924, i1 false
-  br i1 %1925, label %1866, label %1863, !llvm.loop !81
+1862:                                             ; preds = %1840, %1862
+  %1863 = phi <2 x i64> [ %1837, %1840 ], [ %1916, %1862 ]
+  %1864 = phi i32 [ 0, %1840 ], [ %1917, %1862 ]
+  %1865 = phi <2 x double> [ %1855, %1840 ], [ %1913, %1862 ]
+  %1866 = fadd <2 x double> %1865, splat (double 2.731500e+02)
+  %1867 = fcmp ogt <2 x double> %1865, zeroinitializer
+  %1868 = select <2 x i1> %1867, <2 x double> %1865, <2 x double> zeroinitializer
+  %1869 = fadd <2 x double> %1868, splat (double 2.731500e+02)
+  %1870 = fadd <2 x double> %1869, splat (double 0xC08451671D164BD4)
+  %1871 = fdiv <2 x double> splat (double 0x3FCE88FD35E8A60E), %1870
+  %1872 = fsub <2 x double> %1869, %1871
+  %1873 = fadd <2 x double> %1872, splat (double 0x40923C3565924845)
+  %1874 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1872, <2 x double> %1873, <2 x double> splat (double 0xC12619EA558539E6))
+  %1875 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1872, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> splat (double 0x40C77A698FD9BCCA))
+  %1876 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1872, <2 x double> %1875, <2 x double> splat (double 0xC148A99584203885))
+  %1877 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1872, <2 x double> splat (double 0x402DD4891DBECC6B), <2 x double> splat (double 0xC0B2D7440748F0B3))
+  %1878 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1872, <2 x double> %1877, <2 x double> splat (double 0x4118B9E59F2691E5))
+  %1879 = fmul <2 x double> %1878, splat (double 2.000000e+00)
+  %1880 = fmul <2 x double> %1874, splat (double 4.000000e+00)
+  %1881 = fneg <2 x double> %1878
+  %1882 = fmul <2 x double> %1880, %1881
+  %1883 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1876, <2 x double> %1876, <2 x double> %1882)
+  %1884 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1883)
+  %1885 = fsub <2 x double> %1884, %1876
+  %1886 = fdiv <2 x double> %1879, %1885
+  %1887 = fmul <2 x double> %1886, %1886
+  %1888 = fmul <2 x double> %1887, splat (double 1.000000e+06)
+  %1889 = fmul <2 x double> %1887, %1888
+  %1890 = fmul <2 x double> %1866, splat (double 4.615260e+02)
+  %1891 = fdiv <2 x double> %1889, %1890
+  %1892 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1856, <2 x double> %1865, <2 x double> %1846)
+  %1893 = fsub <2 x double> %1891, %1844
+  %1894 = fcmp ogt <2 x double> %1893, zeroinitializer
+  %1895 = select <2 x i1> %1894, <2 x double> %1893, <2 x double> zeroinitializer
+  %1896 = fmul <2 x double> %1843, %1895
+  %1897 = fdiv <2 x double> %1896, %1858
+  %1898 = fsub <2 x double> %1892, %1897
+  %1899 = fmul <2 x double> %1843, %1891
+  %1900 = fdiv <2 x double> %1843, %1890
+  %1901 = fadd <2 x double> %1900, splat (double -1.000000e+00)
+  %1902 = fmul <2 x double> %1901, %1899
+  %1903 = fdiv <2 x double> %1902, %1866
+  %1904 = fdiv <2 x double> %1903, %1858
+  %1905 = fcmp ule <2 x double> %1891, %1844
+  %1906 = select <2 x i1> %1905, <2 x double> zeroinitializer, <2 x double> %1904
+  %1907 = fsub <2 x double> %1856, %1906
+  %1908 = fdiv <2 x double> %1898, %1907
+  %1909 = fsub <2 x double> %1865, %1908
+  %1910 = fcmp olt <2 x double> %1909, %1851
+  %1911 = select <2 x i1> %1910, <2 x double> %1909, <2 x double> %1851
+  %1912 = icmp eq <2 x i64> %1863, zeroinitializer
+  %1913 = select <2 x i1> %1912, <2 x double> %1865, <2 x double> %1911
+  %1914 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %1908)
+  %1915 = fcmp oge <2 x double> %1914, splat (double 1.000000e-05)
+  %1916 = select <2 x i1> %1915, <2 x i64> %1863, <2 x i64> zeroinitializer
+  %1917 = add nuw nsw i32 %1864, 1
+  %1918 = icmp samesign ult i32 %1864, 7
+  %1919 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1916)
+  %1920 = icmp ne i64 %1919, 0
+  %1921 = select i1 %1918, i1 %1920, i1 false
+  br i1 %1921, label %1862, label %1859, !llvm.loop !81
 
-1926:                                             ; preds = %1831, %1863
-  %1927 = phi i64 [ %1832, %1831 ], [ %1865, %1863 ]
-  %1928 = add nuw nsw i64 %1833, 1
-  %1929 = icmp slt i64 %1928, %1927
-  br i1 %1929, label %1831, label %1826, !llvm.loop !82
+1922:                                             ; preds = %1827, %1859
+  %1923 = phi i64 [ %1828, %1827 ], [ %1861, %1859 ]
+  %1924 = add nuw nsw i64 %1829, 1
+  %1925 = icmp slt i64 %1924, %1923
+  br i1 %1925, label %1827, label %1822, !llvm.loop !82
 
-1930:                                             ; preds = %1826
-  %1931 = sext <2 x i1> %1828 to <2 x i64>
-  %1932 = tail call fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noundef nonnull align 16 dereferenceable(1536) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1, <2 x i64> noundef %1931) #7
-  br label %1933
+1926:                                             ; preds = %1822
+  %1927 = sext <2 x i1> %1824 to <2 x i64>
+  %1928 = tail call fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noundef nonnull align 16 dereferenceable(1536) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1, <2 x i64> noundef %1927) #7
+  br label %1929
 
-1933:                                             ; preds = %1826, %1930
-  %1934 = phi <2 x double> [ %1932, %1930 ], [ zeroinitializer, %1826 ]
-  %1935 = load <2 x double>, ptr %179, align 16, !tbaa !26
-  %1936 = fcmp ogt <2 x double> %1935, zeroinitializer
-  %1937 = sext <2 x i1> %1936 to <2 x i64>
-  %1938 = xor <2 x i64> %1937, splat (i64 -1)
-  %1939 = load <2 x double>, ptr %151, align 16, !tbaa !26
-  %1940 = fcmp oeq <2 x double> %1939, splat (double 1.000000e+00)
-  %1941 = fcmp oeq <2 x double> %1939, splat (double 2.000000e+00)
-  %1942 = or <2 x i1> %1940, %1941
-  %1943 = select <2 x i1> %1942, <2 x i64> %1938, <2 x i64> zeroinitializer
-  %1944 = xor <2 x i64> %1943, %1937
-  %1945 = load <2 x double>, ptr %180, align 16, !tbaa !26
-  %1946 = load <2 x double>, ptr %182, align 16, !tbaa !26
-  %1947 = load <2 x double>, ptr %183, align 16, !tbaa !26
-  %1948 = icmp eq <2 x i64> %1944, splat (i64 -1)
-  %1949 = select <2 x i1> %1948, <2 x double> %1947, <2 x double> %1946
-  %1950 = bitcast <2 x i1> %1936 to i2
-  %1951 = icmp eq i2 %1950, 0
-  br i1 %1951, label %1983, label %1952
+1929:                                             ; preds = %1822, %1926
+  %1930 = phi <2 x double> [ %1928, %1926 ], [ zeroinitializer, %1822 ]
+  %1931 = load <2 x double>, ptr %179, align 16, !tbaa !26
+  %1932 = fcmp ogt <2 x double> %1931, zeroinitializer
+  %1933 = sext <2 x i1> %1932 to <2 x i64>
+  %1934 = xor <2 x i64> %1933, splat (i64 -1)
+  %1935 = load <2 x double>, ptr %151, align 16, !tbaa !26
+  %1936 = fcmp oeq <2 x double> %1935, splat (double 1.000000e+00)
+  %1937 = fcmp oeq <2 x double> %1935, splat (double 2.000000e+00)
+  %1938 = or <2 x i1> %1936, %1937
+  %1939 = select <2 x i1> %1938, <2 x i64> %1934, <2 x i64> zeroinitializer
+  %1940 = xor <2 x i64> %1939, %1933
+  %1941 = load <2 x double>, ptr %180, align 16, !tbaa !26
+  %1942 = load <2 x double>, ptr %182, align 16, !tbaa !26
+  %1943 = load <2 x double>, ptr %183, align 16, !tbaa !26
+  %1944 = icmp eq <2 x i64> %1940, splat (i64 -1)
+  %1945 = select <2 x i1> %1944, <2 x double> %1943, <2 x double> %1942
+  %1946 = bitcast <2 x i1> %1932 to i2
+  %1947 = icmp eq i2 %1946, 0
+  br i1 %1947, label %1979, label %1948
 
-1952:                                             ; preds = %1933
-  %1953 = select <2 x i1> %1936, <2 x double> %1934, <2 x double> %1949
-  %1954 = fmul <2 x double> %1953, splat (double 0x3EB0C6F7A0B5ED8D)
-  %1955 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1954)
-  %1956 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1955)
-  %1957 = fmul <2 x double> %1956, %1956
-  %1958 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1956, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %1957)
-  %1959 = fadd <2 x double> %1958, splat (double 0x402DD4891DBECC6B)
-  %1960 = fmul <2 x double> %1956, splat (double 0x40C77A698FD9BCCA)
-  %1961 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1957, <2 x double> splat (double 0x40923C3565924845), <2 x double> %1960)
-  %1962 = fadd <2 x double> %1961, splat (double 0xC0B2D7440748F0B3)
-  %1963 = fmul <2 x double> %1956, splat (double 0xC148A99584203885)
-  %1964 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1957, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %1963)
-  %1965 = fadd <2 x double> %1964, splat (double 0x4118B9E59F2691E5)
-  %1966 = fmul <2 x double> %1965, splat (double 2.000000e+00)
-  %1967 = fneg <2 x double> %1962
-  %1968 = fmul <2 x double> %1959, splat (double 4.000000e+00)
-  %1969 = fneg <2 x double> %1965
-  %1970 = fmul <2 x double> %1968, %1969
-  %1971 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1962, <2 x double> %1962, <2 x double> %1970)
-  %1972 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1971)
-  %1973 = fsub <2 x double> %1967, %1972
-  %1974 = fdiv <2 x double> %1966, %1973
-  %1975 = fadd <2 x double> %1974, splat (double 0x408451671D164BD4)
-  %1976 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1974, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
-  %1977 = fmul <2 x double> %1976, splat (double -4.000000e+00)
-  %1978 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1975, <2 x double> %1975, <2 x double> %1977)
-  %1979 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1978)
-  %1980 = fsub <2 x double> %1975, %1979
-  %1981 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1980, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
-  %1982 = select <2 x i1> %1936, <2 x double> %1981, <2 x double> %1945
-  br label %1983
+1948:                                             ; preds = %1929
+  %1949 = select <2 x i1> %1932, <2 x double> %1930, <2 x double> %1945
+  %1950 = fmul <2 x double> %1949, splat (double 0x3EB0C6F7A0B5ED8D)
+  %1951 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1950)
+  %1952 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1951)
+  %1953 = fmul <2 x double> %1952, %1952
+  %1954 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1952, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %1953)
+  %1955 = fadd <2 x double> %1954, splat (double 0x402DD4891DBECC6B)
+  %1956 = fmul <2 x double> %1952, splat (double 0x40C77A698FD9BCCA)
+  %1957 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1953, <2 x double> splat (double 0x40923C3565924845), <2 x double> %1956)
+  %1958 = fadd <2 x double> %1957, splat (double 0xC0B2D7440748F0B3)
+  %1959 = fmul <2 x double> %1952, splat (double 0xC148A99584203885)
+  %1960 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1953, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %1959)
+  %1961 = fadd <2 x double> %1960, splat (double 0x4118B9E59F2691E5)
+  %1962 = fmul <2 x double> %1961, splat (double 2.000000e+00)
+  %1963 = fneg <2 x double> %1958
+  %1964 = fmul <2 x double> %1955, splat (double 4.000000e+00)
+  %1965 = fneg <2 x double> %1961
+  %1966 = fmul <2 x double> %1964, %1965
+  %1967 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1958, <2 x double> %1958, <2 x double> %1966)
+  %1968 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1967)
+  %1969 = fsub <2 x double> %1963, %1968
+  %1970 = fdiv <2 x double> %1962, %1969
+  %1971 = fadd <2 x double> %1970, splat (double 0x408451671D164BD4)
+  %1972 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1970, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
+  %1973 = fmul <2 x double> %1972, splat (double -4.000000e+00)
+  %1974 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1971, <2 x double> %1971, <2 x double> %1973)
+  %1975 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1974)
+  %1976 = fsub <2 x double> %1971, %1975
+  %1977 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1976, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
+  %1978 = select <2 x i1> %1932, <2 x double> %1977, <2 x double> %1941
+  br label %1979
 
-1983:                                             ; preds = %1952, %1933
-  %1984 = phi <2 x double> [ %1953, %1952 ], [ %1949, %1933 ]
-  %1985 = phi <2 x double> [ %1982, %1952 ], [ %1945, %1933 ]
-  %1986 = load <2 x double>, ptr %162, align 16, !tbaa !26
-  %1987 = load <2 x double>, ptr %184, align 16, !tbaa !26
-  %1988 = load <2 x double>, ptr %163, align 16, !tbaa !26
-  %1989 = load <2 x double>, ptr %185, align 16, !tbaa !26
-  %1990 = fmul <2 x double> %1988, %1989
-  %1991 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1986, <2 x double> %1987, <2 x double> %1990)
-  %1992 = load <2 x double>, ptr %186, align 16, !tbaa !26
-  %1993 = load <2 x double>, ptr %187, align 16, !tbaa !26
-  %1994 = load <2 x double>, ptr %188, align 16, !tbaa !26
-  %1995 = fneg <2 x double> %1991
-  %1996 = fmul <2 x double> %1994, %1995
-  %1997 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1992, <2 x double> %1993, <2 x double> %1996)
-  %1998 = load <2 x double>, ptr %161, align 16, !tbaa !26
-  %1999 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1994, <2 x double> %1998, <2 x double> %1992)
-  %2000 = fdiv <2 x double> %1997, %1999
-  %2001 = load <2 x double>, ptr %189, align 16, !tbaa !26
-  %2002 = select <2 x i1> %1948, <2 x double> %2001, <2 x double> %1946
-  store <2 x double> %2002, ptr %189, align 16, !tbaa !26
-  %2003 = load <2 x double>, ptr %190, align 16, !tbaa !26
-  %2004 = select <2 x i1> %1948, <2 x double> %2003, <2 x double> %2000
-  store <2 x double> %2004, ptr %190, align 16, !tbaa !26
-  store <2 x double> %1984, ptr %183, align 16, !tbaa !26
-  %2005 = load <2 x i64>, ptr %123, align 16, !tbaa !26
-  %2006 = and <2 x i64> %2005, %1943
-  %2007 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2006)
-  %2008 = icmp eq i64 %2007, 0
-  br i1 %2008, label %2475, label %2009
+1979:                                             ; preds = %1948, %1929
+  %1980 = phi <2 x double> [ %1949, %1948 ], [ %1945, %1929 ]
+  %1981 = phi <2 x double> [ %1978, %1948 ], [ %1941, %1929 ]
+  %1982 = load <2 x double>, ptr %162, align 16, !tbaa !26
+  %1983 = load <2 x double>, ptr %184, align 16, !tbaa !26
+  %1984 = load <2 x double>, ptr %163, align 16, !tbaa !26
+  %1985 = load <2 x double>, ptr %185, align 16, !tbaa !26
+  %1986 = fmul <2 x double> %1984, %1985
+  %1987 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1982, <2 x double> %1983, <2 x double> %1986)
+  %1988 = load <2 x double>, ptr %186, align 16, !tbaa !26
+  %1989 = load <2 x double>, ptr %187, align 16, !tbaa !26
+  %1990 = load <2 x double>, ptr %188, align 16, !tbaa !26
+  %1991 = fneg <2 x double> %1987
+  %1992 = fmul <2 x double> %1990, %1991
+  %1993 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1988, <2 x double> %1989, <2 x double> %1992)
+  %1994 = load <2 x double>, ptr %161, align 16, !tbaa !26
+  %1995 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1990, <2 x double> %1994, <2 x double> %1988)
+  %1996 = fdiv <2 x double> %1993, %1995
+  %1997 = load <2 x double>, ptr %189, align 16, !tbaa !26
+  %1998 = select <2 x i1> %1944, <2 x double> %1997, <2 x double> %1942
+  store <2 x double> %1998, ptr %189, align 16, !tbaa !26
+  %1999 = load <2 x double>, ptr %190, align 16, !tbaa !26
+  %2000 = select <2 x i1> %1944, <2 x double> %1999, <2 x double> %1996
+  store <2 x double> %2000, ptr %190, align 16, !tbaa !26
+  store <2 x double> %1980, ptr %183, align 16, !tbaa !26
+  %2001 = load <2 x i64>, ptr %123, align 16, !tbaa !26
+  %2002 = and <2 x i64> %2001, %1939
+  %2003 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2002)
+  %2004 = icmp eq i64 %2003, 0
+  br i1 %2004, label %2471, label %2005
 
-2009:                                             ; preds = %1983
-  %2010 = load <2 x double>, ptr %191, align 16, !tbaa !26
-  %2011 = load <2 x double>, ptr %192, align 16, !tbaa !26
-  %2012 = fmul <2 x double> %1988, %2011
-  %2013 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1986, <2 x double> %2010, <2 x double> %2012)
-  %2014 = load <2 x double>, ptr %193, align 16, !tbaa !26
-  %2015 = load <2 x double>, ptr %194, align 16, !tbaa !26
-  %2016 = fdiv <2 x double> %2014, %2015
-  %2017 = fmul <2 x double> %1946, splat (double 3.000000e-01)
-  %2018 = load <2 x double>, ptr %195, align 16, !tbaa !26
-  %2019 = fadd <2 x double> %1946, %2018
-  %2020 = fadd <2 x double> %2019, splat (double 2.000000e+05)
-  %2021 = fmul <2 x double> %2015, splat (double 2.870530e+02)
-  %2022 = fdiv <2 x double> %1946, %2021
-  %2023 = fcmp ogt <2 x double> %1984, %2017
-  %2024 = select <2 x i1> %2023, <2 x double> %1984, <2 x double> %2017
-  %2025 = fcmp olt <2 x double> %2024, %2020
-  %2026 = select <2 x i1> %2025, <2 x double> %2024, <2 x double> %2020
-  %2027 = icmp eq <2 x i64> %1943, zeroinitializer
-  %2028 = select <2 x i1> %2027, <2 x double> %1984, <2 x double> %2026
-  %2029 = fdiv <2 x double> %2002, splat (double 2.870530e+02)
-  %2030 = fmul <2 x double> %2022, splat (double 2.000000e+00)
-  %2031 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2030)
-  br label %2032
+2005:                                             ; preds = %1979
+  %2006 = load <2 x double>, ptr %191, align 16, !tbaa !26
+  %2007 = load <2 x double>, ptr %192, align 16, !tbaa !26
+  %2008 = fmul <2 x double> %1984, %2007
+  %2009 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1982, <2 x double> %2006, <2 x double> %2008)
+  %2010 = load <2 x double>, ptr %193, align 16, !tbaa !26
+  %2011 = load <2 x double>, ptr %194, align 16, !tbaa !26
+  %2012 = fdiv <2 x double> %2010, %2011
+  %2013 = fmul <2 x double> %1942, splat (double 3.000000e-01)
+  %2014 = load <2 x double>, ptr %195, align 16, !tbaa !26
+  %2015 = fadd <2 x double> %1942, %2014
+  %2016 = fadd <2 x double> %2015, splat (double 2.000000e+05)
+  %2017 = fmul <2 x double> %2011, splat (double 2.870530e+02)
+  %2018 = fdiv <2 x double> %1942, %2017
+  %2019 = fcmp ogt <2 x double> %1980, %2013
+  %2020 = select <2 x i1> %2019, <2 x double> %1980, <2 x double> %2013
+  %2021 = fcmp olt <2 x double> %2020, %2016
+  %2022 = select <2 x i1> %2021, <2 x double> %2020, <2 x double> %2016
+  %2023 = icmp eq <2 x i64> %1939, zeroinitializer
+  %2024 = select <2 x i1> %2023, <2 x double> %1980, <2 x double> %2022
+  %2025 = fdiv <2 x double> %1998, splat (double 2.870530e+02)
+  %2026 = fmul <2 x double> %2018, splat (double 2.000000e+00)
+  %2027 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2026)
+  br label %2028
 
-2032:                                             ; preds = %2261, %2009
-  %2033 = phi <2 x double> [ %1985, %2009 ], [ %2067, %2261 ]
-  %2034 = phi <2 x double> [ %2017, %2009 ], [ %2418, %2261 ]
-  %2035 = phi <2 x double> [ %2020, %2009 ], [ %2415, %2261 ]
-  %2036 = phi <2 x i64> [ %2006, %2009 ], [ %2430, %2261 ]
-  %2037 = phi i32 [ 0, %2009 ], [ %2435, %2261 ]
-  %2038 = phi <2 x double> [ %2028, %2009 ], [ %2432, %2261 ]
-  %2039 = fmul <2 x double> %2038, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2040 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2039)
-  %2041 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2040)
-  %2042 = fmul <2 x double> %2041, %2041
-  %2043 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2041, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %2042)
-  %2044 = fadd <2 x double> %2043, splat (double 0x402DD4891DBECC6B)
-  %2045 = fmul <2 x double> %2041, splat (double 0x40C77A698FD9BCCA)
-  %2046 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2042, <2 x double> splat (double 0x40923C3565924845), <2 x double> %2045)
-  %2047 = fadd <2 x double> %2046, splat (double 0xC0B2D7440748F0B3)
-  %2048 = fmul <2 x double> %2041, splat (double 0xC148A99584203885)
-  %2049 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2042, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %2048)
-  %2050 = fadd <2 x double> %2049, splat (double 0x4118B9E59F2691E5)
-  %2051 = fmul <2 x double> %2050, splat (double 2.000000e+00)
-  %2052 = fneg <2 x double> %2047
-  %2053 = fmul <2 x double> %2044, splat (double 4.000000e+00)
-  %2054 = fneg <2 x double> %2050
-  %2055 = fmul <2 x double> %2053, %2054
-  %2056 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2047, <2 x double> %2047, <2 x double> %2055)
-  %2057 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2056)
-  %2058 = fsub <2 x double> %2052, %2057
-  %2059 = fdiv <2 x double> %2051, %2058
-  %2060 = fadd <2 x double> %2059, splat (double 0x408451671D164BD4)
-  %2061 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2059, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2062 = fmul <2 x double> %2061, splat (double -4.000000e+00)
-  %2063 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2060, <2 x double> %2060, <2 x double> %2062)
-  %2064 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2063)
-  %2065 = fsub <2 x double> %2060, %2064
-  %2066 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2065, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
-  %2067 = select <2 x i1> %2027, <2 x double> %2033, <2 x double> %2066
-  %2068 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2067, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
-  %2069 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2067, <2 x double> %2068, <2 x double> splat (double 0x4142F8368A3D70A4))
-  %2070 = load i64, ptr %157, align 8, !tbaa !20, !noalias !83
-  %2071 = icmp sgt i64 %2070, 0
-  br i1 %2071, label %2072, label %2261
+2028:                                             ; preds = %2257, %2005
+  %2029 = phi <2 x double> [ %1981, %2005 ], [ %2063, %2257 ]
+  %2030 = phi <2 x double> [ %2013, %2005 ], [ %2414, %2257 ]
+  %2031 = phi <2 x double> [ %2016, %2005 ], [ %2411, %2257 ]
+  %2032 = phi <2 x i64> [ %2002, %2005 ], [ %2426, %2257 ]
+  %2033 = phi i32 [ 0, %2005 ], [ %2431, %2257 ]
+  %2034 = phi <2 x double> [ %2024, %2005 ], [ %2428, %2257 ]
+  %2035 = fmul <2 x double> %2034, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2036 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2035)
+  %2037 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2036)
+  %2038 = fmul <2 x double> %2037, %2037
+  %2039 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2037, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %2038)
+  %2040 = fadd <2 x double> %2039, splat (double 0x402DD4891DBECC6B)
+  %2041 = fmul <2 x double> %2037, splat (double 0x40C77A698FD9BCCA)
+  %2042 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2038, <2 x double> splat (double 0x40923C3565924845), <2 x double> %2041)
+  %2043 = fadd <2 x double> %2042, splat (double 0xC0B2D7440748F0B3)
+  %2044 = fmul <2 x double> %2037, splat (double 0xC148A99584203885)
+  %2045 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2038, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %2044)
+  %2046 = fadd <2 x double> %2045, splat (double 0x4118B9E59F2691E5)
+  %2047 = fmul <2 x double> %2046, splat (double 2.000000e+00)
+  %2048 = fneg <2 x double> %2043
+  %2049 = fmul <2 x double> %2040, splat (double 4.000000e+00)
+  %2050 = fneg <2 x double> %2046
+  %2051 = fmul <2 x double> %2049, %2050
+  %2052 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2043, <2 x double> %2043, <2 x double> %2051)
+  %2053 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2052)
+  %2054 = fsub <2 x double> %2048, %2053
+  %2055 = fdiv <2 x double> %2047, %2054
+  %2056 = fadd <2 x double> %2055, splat (double 0x408451671D164BD4)
+  %2057 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2055, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2058 = fmul <2 x double> %2057, splat (double -4.000000e+00)
+  %2059 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2056, <2 x double> %2056, <2 x double> %2058)
+  %2060 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2059)
+  %2061 = fsub <2 x double> %2056, %2060
+  %2062 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2061, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
+  %2063 = select <2 x i1> %2023, <2 x double> %2029, <2 x double> %2062
+  %2064 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2063, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %2065 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2063, <2 x double> %2064, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %2066 = load i64, ptr %157, align 8, !tbaa !20, !noalias !83
+  %2067 = icmp sgt i64 %2066, 0
+  br i1 %2067, label %2068, label %2257
 
-2072:                                             ; preds = %2032
-  %2073 = fdiv <2 x double> splat (double 1.000000e+00), %2069
-  %2074 = fadd <2 x double> %2067, splat (double 1.000000e-09)
-  br label %2075
+2068:                                             ; preds = %2028
+  %2069 = fdiv <2 x double> splat (double 1.000000e+00), %2065
+  %2070 = fadd <2 x double> %2063, splat (double 1.000000e-09)
+  br label %2071
 
-2075:                                             ; preds = %2072, %2185
-  %2076 = phi <2 x double> [ zeroinitializer, %2072 ], [ %2257, %2185 ]
-  %2077 = phi <2 x double> [ zeroinitializer, %2072 ], [ %2256, %2185 ]
-  %2078 = phi i64 [ 0, %2072 ], [ %2258, %2185 ]
-  %2079 = load ptr, ptr %142, align 8, !tbaa !28, !noalias !83
-  %2080 = getelementptr inbounds nuw %struct.Piece, ptr %2079, i64 %2078
-  %2081 = getelementptr inbounds nuw i8, ptr %2080, i64 1456
+2071:                                             ; preds = %2068, %2181
+  %2072 = phi <2 x double> [ zeroinitializer, %2068 ], [ %2253, %2181 ]
+  %2073 = phi <2 x double> [ zeroinitializer, %2068 ], [ %2252, %2181 ]
+  %2074 = phi i64 [ 0, %2068 ], [ %2254, %2181 ]
+  %2075 = load ptr, ptr %142, align 8, !tbaa !28, !noalias !83
+  %2076 = getelementptr inbounds nuw %struct.Piece, ptr %2075, i64 %2074
+  %2077 = getelementptr inbounds nuw i8, ptr %2076, i64 1456
+  %2078 = load <2 x double>, ptr %2077, align 16, !tbaa !26, !noalias !83
+  %2079 = getelementptr inbounds nuw i8, ptr %2076, i64 1472
+  %2080 = load <2 x double>, ptr %2079, align 16, !tbaa !26, !noalias !83
+  %2081 = getelementptr inbounds nuw i8, ptr %2076, i64 1824
   %2082 = load <2 x double>, ptr %2081, align 16, !tbaa !26, !noalias !83
-  %2083 = getelementptr inbounds nuw i8, ptr %2080, i64 1472
-  %2084 = load <2 x double>, ptr %2083, align 16, !tbaa !26, !noalias !83
-  %2085 = getelementptr inbounds nuw i8, ptr %2080, i64 1824
-  %2086 = load <2 x double>, ptr %2085, align 16, !tbaa !26, !noalias !83
-  %2087 = fcmp ule <2 x double> %2086, splat (double 1.000000e+00)
-  %2088 = fmul <2 x double> %2067, %2084
-  %2089 = fcmp ogt <2 x double> %2082, %2088
-  %2090 = and <2 x i1> %2087, %2089
-  %2091 = fneg <2 x double> %2084
-  %2092 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2091, <2 x double> %2067, <2 x double> %2082)
-  %2093 = fmul <2 x double> %2073, %2092
-  %2094 = select <2 x i1> %2090, <2 x double> %2093, <2 x double> zeroinitializer
-  %2095 = fmul <2 x double> %2073, %2091
-  %2096 = fdiv <2 x double> %2082, %2084
-  %2097 = select <2 x i1> %2090, <2 x double> %2067, <2 x double> %2096
-  %2098 = getelementptr inbounds nuw i8, ptr %2080, i64 1872
-  %2099 = load <2 x i64>, ptr %2098, align 16, !tbaa !26, !noalias !83
-  %2100 = getelementptr inbounds nuw i8, ptr %2080, i64 560
-  %2101 = load <2 x double>, ptr %2100, align 16, !tbaa !26, !noalias !83
-  %2102 = fcmp ule <2 x double> %2101, zeroinitializer
-  %2103 = xor <2 x i1> %2087, splat (i1 true)
-  %2104 = select <2 x i1> %2103, <2 x i1> splat (i1 true), <2 x i1> %2102
-  %2105 = getelementptr inbounds nuw i8, ptr %2080, i64 1488
-  %2106 = load <2 x double>, ptr %2105, align 16, !tbaa !26, !noalias !83
-  %2107 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2091, <2 x double> %2106, <2 x double> %2082)
-  %2108 = fcmp ogt <2 x double> %2107, zeroinitializer
-  %2109 = select <2 x i1> %2108, <2 x double> %2107, <2 x double> zeroinitializer
-  %2110 = fmul <2 x double> %2073, %2109
-  %2111 = icmp eq <2 x i64> %2099, zeroinitializer
-  %2112 = select <2 x i1> %2104, <2 x i1> splat (i1 true), <2 x i1> %2111
-  %2113 = select <2 x i1> %2112, <2 x double> %2094, <2 x double> %2110
-  %2114 = select <2 x i1> %2112, <2 x double> %2097, <2 x double> %2106
-  %2115 = select <2 x i1> %2112, <2 x i1> %2090, <2 x i1> zeroinitializer
-  %2116 = select <2 x i1> %2115, <2 x double> %2095, <2 x double> zeroinitializer
-  %2117 = load i64, ptr %132, align 16, !tbaa !21, !noalias !86
-  %2118 = sitofp i64 %2117 to double
-  %2119 = insertelement <2 x double> poison, double %2118, i64 0
-  %2120 = shufflevector <2 x double> %2119, <2 x double> poison, <2 x i32> zeroinitializer
-  %2121 = icmp sgt i64 %2117, 0
-  br i1 %2121, label %2122, label %2185
+  %2083 = fcmp ule <2 x double> %2082, splat (double 1.000000e+00)
+  %2084 = fmul <2 x double> %2063, %2080
+  %2085 = fcmp ogt <2 x double> %2078, %2084
+  %2086 = and <2 x i1> %2083, %2085
+  %2087 = fneg <2 x double> %2080
+  %2088 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2087, <2 x double> %2063, <2 x double> %2078)
+  %2089 = fmul <2 x double> %2069, %2088
+  %2090 = select <2 x i1> %2086, <2 x double> %2089, <2 x double> zeroinitializer
+  %2091 = fmul <2 x double> %2069, %2087
+  %2092 = fdiv <2 x double> %2078, %2080
+  %2093 = select <2 x i1> %2086, <2 x double> %2063, <2 x double> %2092
+  %2094 = getelementptr inbounds nuw i8, ptr %2076, i64 1872
+  %2095 = load <2 x i64>, ptr %2094, align 16, !tbaa !26, !noalias !83
+  %2096 = getelementptr inbounds nuw i8, ptr %2076, i64 560
+  %2097 = load <2 x double>, ptr %2096, align 16, !tbaa !26, !noalias !83
+  %2098 = fcmp ule <2 x double> %2097, zeroinitializer
+  %2099 = xor <2 x i1> %2083, splat (i1 true)
+  %2100 = select <2 x i1> %2099, <2 x i1> splat (i1 true), <2 x i1> %2098
+  %2101 = getelementptr inbounds nuw i8, ptr %2076, i64 1488
+  %2102 = load <2 x double>, ptr %2101, align 16, !tbaa !26, !noalias !83
+  %2103 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2087, <2 x double> %2102, <2 x double> %2078)
+  %2104 = fcmp ogt <2 x double> %2103, zeroinitializer
+  %2105 = select <2 x i1> %2104, <2 x double> %2103, <2 x double> zeroinitializer
+  %2106 = fmul <2 x double> %2069, %2105
+  %2107 = icmp eq <2 x i64> %2095, zeroinitializer
+  %2108 = select <2 x i1> %2100, <2 x i1> splat (i1 true), <2 x i1> %2107
+  %2109 = select <2 x i1> %2108, <2 x double> %2090, <2 x double> %2106
+  %2110 = select <2 x i1> %2108, <2 x double> %2093, <2 x double> %2102
+  %2111 = select <2 x i1> %2108, <2 x i1> %2086, <2 x i1> zeroinitializer
+  %2112 = select <2 x i1> %2111, <2 x double> %2091, <2 x double> zeroinitializer
+  %2113 = load i64, ptr %132, align 16, !tbaa !21, !noalias !86
+  %2114 = sitofp i64 %2113 to double
+  %2115 = insertelement <2 x double> poison, double %2114, i64 0
+  %2116 = shufflevector <2 x double> %2115, <2 x double> poison, <2 x i32> zeroinitializer
+  %2117 = icmp sgt i64 %2113, 0
+  br i1 %2117, label %2118, label %2181
 
-2122:                                             ; preds = %2075
-  %2123 = getelementptr inbounds nuw i8, ptr %2080, i64 1944
-  %2124 = load ptr, ptr %2123, align 8, !tbaa !71, !noalias !86
-  %2125 = getelementptr inbounds nuw i8, ptr %2080, i64 1952
-  %2126 = load ptr, ptr %2125, align 16, !tbaa !72, !noalias !86
-  %2127 = getelementptr inbounds nuw i8, ptr %2080, i64 1888
-  %2128 = load i64, ptr %2127, align 16, !tbaa !31, !noalias !86
-  %2129 = getelementptr inbounds nuw i8, ptr %2080, i64 1968
-  %2130 = getelementptr inbounds nuw i8, ptr %2080, i64 1960
-  %2131 = getelementptr inbounds nuw i8, ptr %2080, i64 1976
-  br label %2132
+2118:                                             ; preds = %2071
+  %2119 = getelementptr inbounds nuw i8, ptr %2076, i64 1944
+  %2120 = load ptr, ptr %2119, align 8, !tbaa !71, !noalias !86
+  %2121 = getelementptr inbounds nuw i8, ptr %2076, i64 1952
+  %2122 = load ptr, ptr %2121, align 16, !tbaa !72, !noalias !86
+  %2123 = getelementptr inbounds nuw i8, ptr %2076, i64 1888
+  %2124 = load i64, ptr %2123, align 16, !tbaa !31, !noalias !86
+  %2125 = getelementptr inbounds nuw i8, ptr %2076, i64 1968
+  %2126 = getelementptr inbounds nuw i8, ptr %2076, i64 1960
+  %2127 = getelementptr inbounds nuw i8, ptr %2076, i64 1976
+  br label %2128
 
-2132:                                             ; preds = %2122, %2167
-  %2133 = phi <2 x i64> [ splat (i64 -1), %2122 ], [ %2147, %2167 ]
-  %2134 = phi i64 [ %2117, %2122 ], [ %2138, %2167 ]
-  %2135 = phi <2 x double> [ %2120, %2122 ], [ %2183, %2167 ]
-  %2136 = phi <2 x double> [ zeroinitializer, %2122 ], [ %2179, %2167 ]
-  %2137 = phi <2 x double> [ zeroinitializer, %2122 ], [ %2177, %2167 ]
-  %2138 = add nsw i64 %2134, -1
-  %2139 = getelementptr inbounds nuw <2 x double>, ptr %2124, i64 %2138
-  %2140 = load <2 x double>, ptr %2139, align 16, !tbaa !26, !noalias !86
-  %2141 = getelementptr inbounds nuw <2 x double>, ptr %2126, i64 %2138
-  %2142 = load <2 x double>, ptr %2141, align 16, !tbaa !26, !noalias !86
-  %2143 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2142, <2 x double> %2067, <2 x double> %2140)
-  %2144 = fcmp ogt <2 x double> %2143, %2074
-  %2145 = select <2 x i1> %2144, <2 x i64> %2133, <2 x i64> zeroinitializer
-  %2146 = icmp sgt i64 %2134, %2128
-  %2147 = select i1 %2146, <2 x i64> %2145, <2 x i64> zeroinitializer
-  %2148 = icmp slt i64 %2134, %2117
-  br i1 %2148, label %2149, label %2162
+2128:                                             ; preds = %2118, %2163
+  %2129 = phi <2 x i64> [ splat (i64 -1), %2118 ], [ %2143, %2163 ]
+  %2130 = phi i64 [ %2113, %2118 ], [ %2134, %2163 ]
+  %2131 = phi <2 x double> [ %2116, %2118 ], [ %2179, %2163 ]
+  %2132 = phi <2 x double> [ zeroinitializer, %2118 ], [ %2175, %2163 ]
+  %2133 = phi <2 x double> [ zeroinitializer, %2118 ], [ %2173, %2163 ]
+  %2134 = add nsw i64 %2130, -1
+  %2135 = getelementptr inbounds nuw <2 x double>, ptr %2120, i64 %2134
+  %2136 = load <2 x double>, ptr %2135, align 16, !tbaa !26, !noalias !86
+  %2137 = getelementptr inbounds nuw <2 x double>, ptr %2122, i64 %2134
+  %2138 = load <2 x double>, ptr %2137, align 16, !tbaa !26, !noalias !86
+  %2139 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2138, <2 x double> %2063, <2 x double> %2136)
+  %2140 = fcmp ogt <2 x double> %2139, %2070
+  %2141 = select <2 x i1> %2140, <2 x i64> %2129, <2 x i64> zeroinitializer
+  %2142 = icmp sgt i64 %2130, %2124
+  %2143 = select i1 %2142, <2 x i64> %2141, <2 x i64> zeroinitializer
+  %2144 = icmp slt i64 %2130, %2113
+  br i1 %2144, label %2145, label %2158
 
-2149:                                             ; preds = %2132
-  %2150 = load ptr, ptr %2129, align 16, !tbaa !69, !noalias !86
-  %2151 = getelementptr inbounds nuw <2 x double>, ptr %2150, i64 %2134
-  %2152 = load <2 x double>, ptr %2151, align 16, !tbaa !26, !noalias !86
-  %2153 = fsub <2 x double> %2143, %2067
-  %2154 = fmul <2 x double> %2153, %2152
-  %2155 = icmp eq <2 x i64> %2147, %2133
-  %2156 = select <2 x i1> %2155, <2 x double> zeroinitializer, <2 x double> %2154
-  %2157 = fadd <2 x double> %2137, %2156
-  %2158 = fadd <2 x double> %2142, splat (double -1.000000e+00)
-  %2159 = fmul <2 x double> %2158, %2152
-  %2160 = select <2 x i1> %2155, <2 x double> zeroinitializer, <2 x double> %2159
-  %2161 = fadd <2 x double> %2136, %2160
-  br label %2162
+2145:                                             ; preds = %2128
+  %2146 = load ptr, ptr %2125, align 16, !tbaa !69, !noalias !86
+  %2147 = getelementptr inbounds nuw <2 x double>, ptr %2146, i64 %2130
+  %2148 = load <2 x double>, ptr %2147, align 16, !tbaa !26, !noalias !86
+  %2149 = fsub <2 x double> %2139, %2063
+  %2150 = fmul <2 x double> %2149, %2148
+  %2151 = icmp eq <2 x i64> %2143, %2129
+  %2152 = select <2 x i1> %2151, <2 x double> zeroinitializer, <2 x double> %2150
+  %2153 = fadd <2 x double> %2133, %2152
+  %2154 = fadd <2 x double> %2138, splat (double -1.000000e+00)
+  %2155 = fmul <2 x double> %2154, %2148
+  %2156 = select <2 x i1> %2151, <2 x double> zeroinitializer, <2 x double> %2155
+  %2157 = fadd <2 x double> %2132, %2156
+  br label %2158
 
-2162:                                             ; preds = %2149, %2132
-  %2163 = phi <2 x double> [ %2157, %2149 ], [ %2137, %2132 ]
-  %2164 = phi <2 x double> [ %2161, %2149 ], [ %2136, %2132 ]
-  %2165 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2147)
-  %2166 = icmp eq i64 %2165, 0
-  br i1 %2166, label %2185, label %2167
+2158:                                             ; preds = %2145, %2128
+  %2159 = phi <2 x double> [ %2153, %2145 ], [ %2133, %2128 ]
+  %2160 = phi <2 x double> [ %2157, %2145 ], [ %2132, %2128 ]
+  %2161 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2143)
+  %2162 = icmp eq i64 %2161, 0
+  br i1 %2162, label %2181, label %2163
 
-2167:                                             ; preds = %2162
-  %2168 = load ptr, ptr %2130, align 8, !tbaa !68, !noalias !86
-  %2169 = getelementptr inbounds nuw <2 x double>, ptr %2168, i64 %2138
-  %2170 = load <2 x double>, ptr %2169, align 16, !tbaa !26, !noalias !86
-  %2171 = load ptr, ptr %2131, align 8, !tbaa !70, !noalias !86
-  %2172 = getelementptr inbounds nuw <2 x double>, ptr %2171, i64 %2138
-  %2173 = load <2 x double>, ptr %2172, align 16, !tbaa !26, !noalias !86
-  %2174 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2173, <2 x double> %2067, <2 x double> %2170)
-  %2175 = icmp eq <2 x i64> %2147, zeroinitializer
-  %2176 = select <2 x i1> %2175, <2 x double> zeroinitializer, <2 x double> %2174
-  %2177 = fadd <2 x double> %2163, %2176
-  %2178 = select <2 x i1> %2175, <2 x double> zeroinitializer, <2 x double> %2173
-  %2179 = fadd <2 x double> %2164, %2178
-  %2180 = uitofp nneg i64 %2138 to double
-  %2181 = insertelement <2 x double> poison, double %2180, i64 0
-  %2182 = shufflevector <2 x double> %2181, <2 x double> poison, <2 x i32> zeroinitializer
-  %2183 = select <2 x i1> %2175, <2 x double> %2135, <2 x double> %2182
-  %2184 = icmp samesign ugt i64 %2134, 1
-  br i1 %2184, label %2132, label %2185, !llvm.loop !89
+2163:                                             ; preds = %2158
+  %2164 = load ptr, ptr %2126, align 8, !tbaa !68, !noalias !86
+  %2165 = getelementptr inbounds nuw <2 x double>, ptr %2164, i64 %2134
+  %2166 = load <2 x double>, ptr %2165, align 16, !tbaa !26, !noalias !86
+  %2167 = load ptr, ptr %2127, align 8, !tbaa !70, !noalias !86
+  %2168 = getelementptr inbounds nuw <2 x double>, ptr %2167, i64 %2134
+  %2169 = load <2 x double>, ptr %2168, align 16, !tbaa !26, !noalias !86
+  %2170 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2169, <2 x double> %2063, <2 x double> %2166)
+  %2171 = icmp eq <2 x i64> %2143, zeroinitializer
+  %2172 = select <2 x i1> %2171, <2 x double> zeroinitializer, <2 x double> %2170
+  %2173 = fadd <2 x double> %2159, %2172
+  %2174 = select <2 x i1> %2171, <2 x double> zeroinitializer, <2 x double> %2169
+  %2175 = fadd <2 x double> %2160, %2174
+  %2176 = uitofp nneg i64 %2134 to double
+  %2177 = insertelement <2 x double> poison, double %2176, i64 0
+  %2178 = shufflevector <2 x double> %2177, <2 x double> poison, <2 x i32> zeroinitializer
+  %2179 = select <2 x i1> %2171, <2 x double> %2131, <2 x double> %2178
+  %2180 = icmp samesign ugt i64 %2130, 1
+  br i1 %2180, label %2128, label %2181, !llvm.loop !89
 
-2185:                                             ; preds = %2167, %2162, %2075
-  %2186 = phi <2 x double> [ %2120, %2075 ], [ %2135, %2162 ], [ %2183, %2167 ]
-  %2187 = phi <2 x double> [ zeroinitializer, %2075 ], [ %2163, %2162 ], [ %2177, %2167 ]
-  %2188 = phi <2 x double> [ zeroinitializer, %2075 ], [ %2164, %2162 ], [ %2179, %2167 ]
-  %2189 = getelementptr inbounds nuw i8, ptr %2080, i64 1520
+2181:                                             ; preds = %2163, %2158, %2071
+  %2182 = phi <2 x double> [ %2116, %2071 ], [ %2131, %2158 ], [ %2179, %2163 ]
+  %2183 = phi <2 x double> [ zeroinitializer, %2071 ], [ %2159, %2158 ], [ %2173, %2163 ]
+  %2184 = phi <2 x double> [ zeroinitializer, %2071 ], [ %2160, %2158 ], [ %2175, %2163 ]
+  %2185 = getelementptr inbounds nuw i8, ptr %2076, i64 1520
+  %2186 = load <2 x double>, ptr %2185, align 16, !tbaa !26, !noalias !83
+  %2187 = getelementptr inbounds nuw i8, ptr %2076, i64 1376
+  %2188 = load <2 x double>, ptr %2187, align 16, !tbaa !26, !noalias !83
+  %2189 = getelementptr inbounds nuw i8, ptr %2076, i64 1760
   %2190 = load <2 x double>, ptr %2189, align 16, !tbaa !26, !noalias !83
-  %2191 = getelementptr inbounds nuw i8, ptr %2080, i64 1376
-  %2192 = load <2 x double>, ptr %2191, align 16, !tbaa !26, !noalias !83
-  %2193 = getelementptr inbounds nuw i8, ptr %2080, i64 1760
+  %2191 = fneg <2 x double> %2190
+  %2192 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2186, <2 x double> %2188, <2 x double> %2191)
+  %2193 = getelementptr inbounds nuw i8, ptr %2076, i64 1744
   %2194 = load <2 x double>, ptr %2193, align 16, !tbaa !26, !noalias !83
-  %2195 = fneg <2 x double> %2194
-  %2196 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2190, <2 x double> %2192, <2 x double> %2195)
-  %2197 = getelementptr inbounds nuw i8, ptr %2080, i64 1744
-  %2198 = load <2 x double>, ptr %2197, align 16, !tbaa !26, !noalias !83
-  %2199 = fadd <2 x double> %2190, %2198
-  %2200 = getelementptr inbounds nuw i8, ptr %2080, i64 1840
-  %2201 = load <2 x i64>, ptr %2200, align 16, !tbaa !26, !noalias !83
-  %2202 = getelementptr inbounds nuw i8, ptr %2080, i64 2048
-  %2203 = load ptr, ptr %2202, align 16, !tbaa !77, !noalias !83
-  %2204 = load <2 x double>, ptr %2203, align 16, !tbaa !26, !noalias !83
-  %2205 = fmul <2 x double> %2190, %2204
-  %2206 = icmp eq <2 x i64> %2201, zeroinitializer
-  %2207 = select <2 x i1> %2206, <2 x double> %2196, <2 x double> %2205
-  %2208 = getelementptr inbounds nuw i8, ptr %2080, i64 2056
-  %2209 = load ptr, ptr %2208, align 8, !tbaa !78, !noalias !83
-  %2210 = load <2 x double>, ptr %2209, align 16, !tbaa !26, !noalias !83
-  %2211 = fsub <2 x double> splat (double 1.000000e+00), %2210
-  %2212 = fmul <2 x double> %2190, %2211
-  %2213 = select <2 x i1> %2206, <2 x double> %2199, <2 x double> %2212
-  %2214 = fneg <2 x double> %2213
-  %2215 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2214, <2 x double> %2067, <2 x double> %2207)
-  %2216 = fcmp olt <2 x double> %2186, %2120
-  %2217 = and <2 x i1> %2087, %2216
-  %2218 = fcmp ogt <2 x double> %2187, zeroinitializer
-  %2219 = fcmp oge <2 x double> %2215, zeroinitializer
-  %2220 = and <2 x i1> %2218, %2219
-  %2221 = and <2 x i1> %2217, %2220
-  %2222 = sext <2 x i1> %2221 to <2 x i64>
-  %2223 = xor <2 x i64> %2222, splat (i64 -1)
-  %2224 = fadd <2 x double> %2187, %2215
-  %2225 = fcmp ogt <2 x double> %2224, zeroinitializer
-  %2226 = and <2 x i1> %2217, %2225
-  %2227 = select <2 x i1> %2226, <2 x i64> %2223, <2 x i64> zeroinitializer
-  %2228 = or <2 x i64> %2227, %2222
-  %2229 = fmul <2 x double> %2073, %2215
-  %2230 = select <2 x i1> %2221, <2 x double> %2229, <2 x double> zeroinitializer
-  %2231 = icmp eq <2 x i64> %2228, zeroinitializer
-  %2232 = select <2 x i1> %2231, <2 x double> %2113, <2 x double> %2230
-  %2233 = select <2 x i1> %2231, <2 x double> %2114, <2 x double> %2067
-  %2234 = fsub <2 x double> %2188, %2213
-  %2235 = fmul <2 x double> %2073, %2234
-  %2236 = select <2 x i1> %2231, <2 x double> %2116, <2 x double> %2235
-  %2237 = getelementptr inbounds nuw i8, ptr %2080, i64 1408
-  store <2 x double> %2232, ptr %2237, align 16, !tbaa !26, !noalias !83
-  %2238 = getelementptr inbounds nuw i8, ptr %2080, i64 1392
-  store <2 x double> %2233, ptr %2238, align 16, !tbaa !26, !noalias !83
-  %2239 = fmul <2 x double> %2073, %2187
-  %2240 = fmul <2 x double> %2073, %2224
-  %2241 = icmp eq <2 x i64> %2227, zeroinitializer
-  %2242 = select <2 x i1> %2241, <2 x double> zeroinitializer, <2 x double> %2240
-  %2243 = select <2 x i1> %2221, <2 x double> %2239, <2 x double> %2242
-  %2244 = getelementptr inbounds nuw i8, ptr %2080, i64 1424
-  store <2 x double> %2243, ptr %2244, align 16, !tbaa !26, !noalias !83
-  %2245 = load i64, ptr %132, align 16, !tbaa !21, !noalias !83
-  %2246 = sitofp i64 %2245 to double
-  %2247 = insertelement <2 x double> poison, double %2246, i64 0
-  %2248 = shufflevector <2 x double> %2247, <2 x double> poison, <2 x i32> zeroinitializer
-  %2249 = select <2 x i1> %2231, <2 x double> %2248, <2 x double> %2186
-  %2250 = getelementptr inbounds nuw i8, ptr %2080, i64 1440
-  store <2 x double> %2249, ptr %2250, align 16, !tbaa !26, !noalias !83
-  %2251 = getelementptr inbounds nuw i8, ptr %2080, i64 32
-  %2252 = load <2 x double>, ptr %2251, align 16, !tbaa !26, !noalias !83
-  %2253 = fadd <2 x double> %2232, %2243
-  %2254 = fmul <2 x double> %2252, %2253
-  %2255 = fmul <2 x double> %2252, %2236
-  %2256 = fadd <2 x double> %2077, %2254
-  %2257 = fadd <2 x double> %2076, %2255
-  %2258 = add nuw nsw i64 %2078, 1
-  %2259 = load i64, ptr %157, align 8, !tbaa !20, !noalias !83
-  %2260 = icmp slt i64 %2258, %2259
-  br i1 %2260, label %2075, label %2261, !llvm.loop !90
+  %2195 = fadd <2 x double> %2186, %2194
+  %2196 = getelementptr inbounds nuw i8, ptr %2076, i64 1840
+  %2197 = load <2 x i64>, ptr %2196, align 16, !tbaa !26, !noalias !83
+  %2198 = getelementptr inbounds nuw i8, ptr %2076, i64 2048
+  %2199 = load ptr, ptr %2198, align 16, !tbaa !77, !noalias !83
+  %2200 = load <2 x double>, ptr %2199, align 16, !tbaa !26, !noalias !83
+  %2201 = fmul <2 x double> %2186, %2200
+  %2202 = icmp eq <2 x i64> %2197, zeroinitializer
+  %2203 = select <2 x i1> %2202, <2 x double> %2192, <2 x double> %2201
+  %2204 = getelementptr inbounds nuw i8, ptr %2076, i64 2056
+  %2205 = load ptr, ptr %2204, align 8, !tbaa !78, !noalias !83
+  %2206 = load <2 x double>, ptr %2205, align 16, !tbaa !26, !noalias !83
+  %2207 = fsub <2 x double> splat (double 1.000000e+00), %2206
+  %2208 = fmul <2 x double> %2186, %2207
+  %2209 = select <2 x i1> %2202, <2 x double> %2195, <2 x double> %2208
+  %2210 = fneg <2 x double> %2209
+  %2211 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2210, <2 x double> %2063, <2 x double> %2203)
+  %2212 = fcmp olt <2 x double> %2182, %2116
+  %2213 = and <2 x i1> %2083, %2212
+  %2214 = fcmp ogt <2 x double> %2183, zeroinitializer
+  %2215 = fcmp oge <2 x double> %2211, zeroinitializer
+  %2216 = and <2 x i1> %2214, %2215
+  %2217 = and <2 x i1> %2213, %2216
+  %2218 = sext <2 x i1> %2217 to <2 x i64>
+  %2219 = xor <2 x i64> %2218, splat (i64 -1)
+  %2220 = fadd <2 x double> %2183, %2211
+  %2221 = fcmp ogt <2 x double> %2220, zeroinitializer
+  %2222 = and <2 x i1> %2213, %2221
+  %2223 = select <2 x i1> %2222, <2 x i64> %2219, <2 x i64> zeroinitializer
+  %2224 = or <2 x i64> %2223, %2218
+  %2225 = fmul <2 x double> %2069, %2211
+  %2226 = select <2 x i1> %2217, <2 x double> %2225, <2 x double> zeroinitializer
+  %2227 = icmp eq <2 x i64> %2224, zeroinitializer
+  %2228 = select <2 x i1> %2227, <2 x double> %2109, <2 x double> %2226
+  %2229 = select <2 x i1> %2227, <2 x double> %2110, <2 x double> %2063
+  %2230 = fsub <2 x double> %2184, %2209
+  %2231 = fmul <2 x double> %2069, %2230
+  %2232 = select <2 x i1> %2227, <2 x double> %2112, <2 x double> %2231
+  %2233 = getelementptr inbounds nuw i8, ptr %2076, i64 1408
+  store <2 x double> %2228, ptr %2233, align 16, !tbaa !26, !noalias !83
+  %2234 = getelementptr inbounds nuw i8, ptr %2076, i64 1392
+  store <2 x double> %2229, ptr %2234, align 16, !tbaa !26, !noalias !83
+  %2235 = fmul <2 x double> %2069, %2183
+  %2236 = fmul <2 x double> %2069, %2220
+  %2237 = icmp eq <2 x i64> %2223, zeroinitializer
+  %2238 = select <2 x i1> %2237, <2 x double> zeroinitializer, <2 x double> %2236
+  %2239 = select <2 x i1> %2217, <2 x double> %2235, <2 x double> %2238
+  %2240 = getelementptr inbounds nuw i8, ptr %2076, i64 1424
+  store <2 x double> %2239, ptr %2240, align 16, !tbaa !26, !noalias !83
+  %2241 = load i64, ptr %132, align 16, !tbaa !21, !noalias !83
+  %2242 = sitofp i64 %2241 to double
+  %2243 = insertelement <2 x double> poison, double %2242, i64 0
+  %2244 = shufflevector <2 x double> %2243, <2 x double> poison, <2 x i32> zeroinitializer
+  %2245 = select <2 x i1> %2227, <2 x double> %2244, <2 x double> %2182
+  %2246 = getelementptr inbounds nuw i8, ptr %2076, i64 1440
+  store <2 x double> %2245, ptr %2246, align 16, !tbaa !26, !noalias !83
+  %2247 = getelementptr inbounds nuw i8, ptr %2076, i64 32
+  %2248 = load <2 x double>, ptr %2247, align 16, !tbaa !26, !noalias !83
+  %2249 = fadd <2 x double> %2228, %2239
+  %2250 = fmul <2 x double> %2248, %2249
+  %2251 = fmul <2 x double> %2248, %2232
+  %2252 = fadd <2 x double> %2073, %2250
+  %2253 = fadd <2 x double> %2072, %2251
+  %2254 = add nuw nsw i64 %2074, 1
+  %2255 = load i64, ptr %157, align 8, !tbaa !20, !noalias !83
+  %2256 = icmp slt i64 %2254, %2255
+  br i1 %2256, label %2071, label %2257, !llvm.loop !90
 
-2261:                                             ; preds = %2185, %2032
-  %2262 = phi <2 x double> [ zeroinitializer, %2032 ], [ %2256, %2185 ]
-  %2263 = phi <2 x double> [ zeroinitializer, %2032 ], [ %2257, %2185 ]
-  %2264 = fsub <2 x double> %2038, %2002
-  %2265 = fcmp ogt <2 x double> %2264, zeroinitializer
-  %2266 = select <2 x i1> %2265, <2 x double> %2264, <2 x double> zeroinitializer
-  %2267 = fadd <2 x double> %2067, splat (double 2.731500e+02)
-  %2268 = fdiv <2 x double> %2266, splat (double 4.615260e+02)
-  %2269 = fadd <2 x double> %2029, %2268
-  %2270 = load <2 x double>, ptr %194, align 16, !tbaa !26
-  %2271 = fdiv <2 x double> %2269, %2270
-  %2272 = fmul <2 x double> %2270, %2271
-  %2273 = fdiv <2 x double> %2038, %2272
-  %2274 = load <2 x double>, ptr %182, align 16, !tbaa !26, !noalias !91
-  %2275 = fsub <2 x double> %2038, %2274
-  %2276 = load <2 x double>, ptr %195, align 16, !tbaa !26, !noalias !91
-  %2277 = fsub <2 x double> %2275, %2276
-  %2278 = load <2 x double>, ptr %196, align 16, !tbaa !26, !noalias !91
-  %2279 = load <2 x double>, ptr %151, align 16, !tbaa !26, !noalias !91
-  %2280 = fcmp une <2 x double> %2279, splat (double 2.000000e+00)
-  %2281 = load <2 x double>, ptr %197, align 16, !tbaa !26, !noalias !91
-  %2282 = select <2 x i1> %2280, <2 x double> zeroinitializer, <2 x double> %2281
-  %2283 = fadd <2 x double> %2278, %2282
-  %2284 = fcmp ule <2 x double> %2275, zeroinitializer
-  %2285 = fcmp ule <2 x double> %2283, zeroinitializer
-  %2286 = or <2 x i1> %2284, %2285
-  %2287 = fmul <2 x double> %2271, splat (double 2.000000e+00)
-  %2288 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2287)
-  %2289 = fmul <2 x double> %2288, %2283
-  %2290 = fadd <2 x double> %2275, splat (double 2.000000e+02)
-  %2291 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %2290)
-  %2292 = select <2 x i1> %2284, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %2291
-  %2293 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2275, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double 2.000000e+02))
-  %2294 = fmul <2 x double> %2293, %2289
-  %2295 = fmul <2 x double> %2292, %2292
-  %2296 = fmul <2 x double> %2292, %2295
-  %2297 = fdiv <2 x double> %2294, %2296
-  %2298 = fmul <2 x double> %2275, %2289
-  %2299 = fdiv <2 x double> %2298, %2292
-  %2300 = select <2 x i1> %2286, <2 x double> zeroinitializer, <2 x double> %2299
-  %2301 = select <2 x i1> %2286, <2 x double> zeroinitializer, <2 x double> %2297
-  %2302 = fcmp ule <2 x double> %2277, zeroinitializer
-  %2303 = load <2 x double>, ptr %198, align 16, !tbaa !26, !noalias !91
-  %2304 = fmul <2 x double> %2277, %2303
-  %2305 = select <2 x i1> %2302, <2 x double> zeroinitializer, <2 x double> %2304
-  %2306 = fadd <2 x double> %2305, %2300
-  %2307 = select <2 x i1> %2302, <2 x double> zeroinitializer, <2 x double> %2303
-  %2308 = fadd <2 x double> %2307, %2301
-  %2309 = load <2 x double>, ptr %199, align 16, !tbaa !26
-  %2310 = fsub <2 x double> %2274, %2038
-  %2311 = fcmp ule <2 x double> %2310, zeroinitializer
-  %2312 = fcmp ule <2 x double> %2309, zeroinitializer
-  %2313 = or <2 x i1> %2311, %2312
-  %2314 = fmul <2 x double> %2031, %2309
-  %2315 = fadd <2 x double> %2310, splat (double 2.000000e+02)
-  %2316 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %2315)
-  %2317 = select <2 x i1> %2311, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %2316
-  %2318 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2310, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double 2.000000e+02))
-  %2319 = fmul <2 x double> %2318, %2314
-  %2320 = fmul <2 x double> %2317, %2317
-  %2321 = fmul <2 x double> %2317, %2320
-  %2322 = fdiv <2 x double> %2319, %2321
-  %2323 = fmul <2 x double> %2310, %2314
-  %2324 = fdiv <2 x double> %2323, %2317
-  %2325 = load <2 x double>, ptr %162, align 16, !tbaa !26, !noalias !94
-  %2326 = load <2 x double>, ptr %184, align 16, !tbaa !26, !noalias !94
-  %2327 = load <2 x double>, ptr %163, align 16, !tbaa !26, !noalias !94
-  %2328 = load <2 x double>, ptr %185, align 16, !tbaa !26, !noalias !94
-  %2329 = fmul <2 x double> %2327, %2328
-  %2330 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2325, <2 x double> %2326, <2 x double> %2329)
-  %2331 = load <2 x double>, ptr %188, align 16, !tbaa !26, !noalias !94
-  %2332 = load <2 x double>, ptr %161, align 16, !tbaa !26, !noalias !94
-  %2333 = load <2 x double>, ptr %186, align 16, !tbaa !26, !noalias !94
-  %2334 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2331, <2 x double> %2332, <2 x double> %2333)
-  %2335 = load <2 x double>, ptr %187, align 16, !tbaa !26, !noalias !94
-  %2336 = fneg <2 x double> %2330
-  %2337 = fmul <2 x double> %2331, %2336
-  %2338 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2333, <2 x double> %2335, <2 x double> %2337)
-  %2339 = fdiv <2 x double> %2338, %2334
-  %2340 = fcmp ogt <2 x double> %2266, splat (double 2.000000e+03)
-  %2341 = select <2 x i1> %2340, <2 x double> %2266, <2 x double> splat (double 2.000000e+03)
-  %2342 = fmul <2 x double> %2341, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2343 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2342)
-  %2344 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2343)
-  %2345 = fmul <2 x double> %2344, %2344
-  %2346 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2344, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %2345)
-  %2347 = fadd <2 x double> %2346, splat (double 0x402DD4891DBECC6B)
-  %2348 = fmul <2 x double> %2344, splat (double 0x40C77A698FD9BCCA)
-  %2349 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2345, <2 x double> splat (double 0x40923C3565924845), <2 x double> %2348)
-  %2350 = fadd <2 x double> %2349, splat (double 0xC0B2D7440748F0B3)
-  %2351 = fmul <2 x double> %2344, splat (double 0xC148A99584203885)
-  %2352 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2345, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %2351)
-  %2353 = fadd <2 x double> %2352, splat (double 0x4118B9E59F2691E5)
-  %2354 = fmul <2 x double> %2353, splat (double 2.000000e+00)
-  %2355 = fneg <2 x double> %2350
-  %2356 = fmul <2 x double> %2347, splat (double 4.000000e+00)
-  %2357 = fneg <2 x double> %2353
-  %2358 = fmul <2 x double> %2356, %2357
-  %2359 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2350, <2 x double> %2350, <2 x double> %2358)
-  %2360 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2359)
-  %2361 = fsub <2 x double> %2355, %2360
-  %2362 = fdiv <2 x double> %2354, %2361
-  %2363 = fadd <2 x double> %2362, splat (double 0x408451671D164BD4)
-  %2364 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2362, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2365 = fmul <2 x double> %2364, splat (double -4.000000e+00)
-  %2366 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2363, <2 x double> %2363, <2 x double> %2365)
-  %2367 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2366)
-  %2368 = fsub <2 x double> %2363, %2367
-  %2369 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2368, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
-  %2370 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2369, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
-  %2371 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2369, <2 x double> %2370, <2 x double> splat (double 0x4142F8368A3D70A4))
-  %2372 = fadd <2 x double> %2369, splat (double 2.731500e+02)
-  %2373 = fcmp ule <2 x double> %2369, %2339
-  %2374 = load <2 x double>, ptr %200, align 16, !tbaa !26, !noalias !94
-  %2375 = fmul <2 x double> %2334, %2374
-  %2376 = fadd <2 x double> %2334, %2374
-  %2377 = fdiv <2 x double> %2375, %2376
-  %2378 = fdiv <2 x double> %2377, %2371
-  %2379 = fmul <2 x double> %2372, splat (double 4.615260e+02)
-  %2380 = fmul <2 x double> %2341, %2371
-  %2381 = fmul <2 x double> %2369, %2374
-  %2382 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2339, <2 x double> %2334, <2 x double> %2381)
-  %2383 = fdiv <2 x double> %2382, %2376
-  %2384 = select <2 x i1> %2373, <2 x double> %2339, <2 x double> %2383
-  store <2 x double> %2384, ptr %190, align 16, !tbaa !26, !noalias !94
-  %2385 = fsub <2 x double> %2369, %2339
-  %2386 = fmul <2 x double> %2385, %2378
-  %2387 = select <2 x i1> %2373, <2 x double> zeroinitializer, <2 x double> %2386
-  %2388 = fmul <2 x double> %2267, splat (double 4.615260e+02)
-  %2389 = fmul <2 x double> %2267, %2388
-  %2390 = fmul <2 x double> %2038, %2069
-  %2391 = fdiv <2 x double> %2389, %2390
-  %2392 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2332, <2 x double> %2038, <2 x double> %2013)
-  %2393 = fsub <2 x double> %2262, %2387
-  %2394 = fmul <2 x double> %2393, splat (double -4.615260e+02)
-  %2395 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2016, <2 x double> %2392, <2 x double> %2394)
-  %2396 = fmul <2 x double> %2324, splat (double -2.870530e+02)
-  %2397 = select <2 x i1> %2313, <2 x double> splat (double -0.000000e+00), <2 x double> %2396
-  %2398 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2273, <2 x double> %2306, <2 x double> %2397)
-  %2399 = fadd <2 x double> %2398, %2395
-  %2400 = fneg <2 x double> %2372
-  %2401 = fmul <2 x double> %2379, %2400
-  %2402 = fdiv <2 x double> %2401, %2380
-  %2403 = fmul <2 x double> %2402, %2378
-  %2404 = select <2 x i1> %2373, <2 x double> splat (double -0.000000e+00), <2 x double> %2403
-  %2405 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2263, <2 x double> %2391, <2 x double> %2404)
-  %2406 = fmul <2 x double> %2405, splat (double -4.615260e+02)
-  %2407 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2016, <2 x double> %2332, <2 x double> %2406)
-  %2408 = fmul <2 x double> %2322, splat (double 2.870530e+02)
-  %2409 = select <2 x i1> %2313, <2 x double> zeroinitializer, <2 x double> %2408
-  %2410 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2273, <2 x double> %2308, <2 x double> %2409)
-  %2411 = fadd <2 x double> %2410, %2407
-  %2412 = fcmp ule <2 x double> %2399, zeroinitializer
-  %2413 = fcmp olt <2 x double> %2035, %2038
-  %2414 = select <2 x i1> %2412, <2 x i1> splat (i1 true), <2 x i1> %2413
-  %2415 = select <2 x i1> %2414, <2 x double> %2035, <2 x double> %2038
-  %2416 = fcmp ogt <2 x double> %2034, %2038
-  %2417 = select <2 x i1> %2416, <2 x double> %2034, <2 x double> %2038
-  %2418 = select <2 x i1> %2412, <2 x double> %2417, <2 x double> %2034
-  %2419 = fdiv <2 x double> %2399, %2411
-  %2420 = fsub <2 x double> %2038, %2419
-  %2421 = fcmp uge <2 x double> %2418, %2420
-  %2422 = fcmp uge <2 x double> %2420, %2415
-  %2423 = or <2 x i1> %2421, %2422
-  %2424 = fadd <2 x double> %2418, %2415
-  %2425 = fmul <2 x double> %2424, splat (double 5.000000e-01)
-  %2426 = select <2 x i1> %2423, <2 x double> %2425, <2 x double> %2420
-  %2427 = fsub <2 x double> %2426, %2038
-  %2428 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %2427)
-  %2429 = fcmp oge <2 x double> %2428, splat (double 2.000000e-01)
-  %2430 = select <2 x i1> %2429, <2 x i64> %2036, <2 x i64> zeroinitializer
-  %2431 = icmp eq <2 x i64> %2430, zeroinitializer
-  %2432 = select <2 x i1> %2431, <2 x double> %2038, <2 x double> %2426
-  %2433 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2430)
-  %2434 = icmp ne i64 %2433, 0
-  %2435 = add nuw nsw i32 %2037, 1
-  %2436 = icmp samesign ult i32 %2037, 59
-  %2437 = select i1 %2434, i1 %2436, i1 false
-  br i1 %2437, label %2032, label %2438, !llvm.loop !97
+2257:                                             ; preds = %2181, %2028
+  %2258 = phi <2 x double> [ zeroinitializer, %2028 ], [ %2252, %2181 ]
+  %2259 = phi <2 x double> [ zeroinitializer, %2028 ], [ %2253, %2181 ]
+  %2260 = fsub <2 x double> %2034, %1998
+  %2261 = fcmp ogt <2 x double> %2260, zeroinitializer
+  %2262 = select <2 x i1> %2261, <2 x double> %2260, <2 x double> zeroinitializer
+  %2263 = fadd <2 x double> %2063, splat (double 2.731500e+02)
+  %2264 = fdiv <2 x double> %2262, splat (double 4.615260e+02)
+  %2265 = fadd <2 x double> %2025, %2264
+  %2266 = load <2 x double>, ptr %194, align 16, !tbaa !26
+  %2267 = fdiv <2 x double> %2265, %2266
+  %2268 = fmul <2 x double> %2266, %2267
+  %2269 = fdiv <2 x double> %2034, %2268
+  %2270 = load <2 x double>, ptr %182, align 16, !tbaa !26, !noalias !91
+  %2271 = fsub <2 x double> %2034, %2270
+  %2272 = load <2 x double>, ptr %195, align 16, !tbaa !26, !noalias !91
+  %2273 = fsub <2 x double> %2271, %2272
+  %2274 = load <2 x double>, ptr %196, align 16, !tbaa !26, !noalias !91
+  %2275 = load <2 x double>, ptr %151, align 16, !tbaa !26, !noalias !91
+  %2276 = fcmp une <2 x double> %2275, splat (double 2.000000e+00)
+  %2277 = load <2 x double>, ptr %197, align 16, !tbaa !26, !noalias !91
+  %2278 = select <2 x i1> %2276, <2 x double> zeroinitializer, <2 x double> %2277
+  %2279 = fadd <2 x double> %2274, %2278
+  %2280 = fcmp ule <2 x double> %2271, zeroinitializer
+  %2281 = fcmp ule <2 x double> %2279, zeroinitializer
+  %2282 = or <2 x i1> %2280, %2281
+  %2283 = fmul <2 x double> %2267, splat (double 2.000000e+00)
+  %2284 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2283)
+  %2285 = fmul <2 x double> %2284, %2279
+  %2286 = fadd <2 x double> %2271, splat (double 2.000000e+02)
+  %2287 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %2286)
+  %2288 = select <2 x i1> %2280, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %2287
+  %2289 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2271, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double 2.000000e+02))
+  %2290 = fmul <2 x double> %2289, %2285
+  %2291 = fmul <2 x double> %2288, %2288
+  %2292 = fmul <2 x double> %2288, %2291
+  %2293 = fdiv <2 x double> %2290, %2292
+  %2294 = fmul <2 x double> %2271, %2285
+  %2295 = fdiv <2 x double> %2294, %2288
+  %2296 = select <2 x i1> %2282, <2 x double> zeroinitializer, <2 x double> %2295
+  %2297 = select <2 x i1> %2282, <2 x double> zeroinitializer, <2 x double> %2293
+  %2298 = fcmp ule <2 x double> %2273, zeroinitializer
+  %2299 = load <2 x double>, ptr %198, align 16, !tbaa !26, !noalias !91
+  %2300 = fmul <2 x double> %2273, %2299
+  %2301 = select <2 x i1> %2298, <2 x double> zeroinitializer, <2 x double> %2300
+  %2302 = fadd <2 x double> %2301, %2296
+  %2303 = select <2 x i1> %2298, <2 x double> zeroinitializer, <2 x double> %2299
+  %2304 = fadd <2 x double> %2303, %2297
+  %2305 = load <2 x double>, ptr %199, align 16, !tbaa !26
+  %2306 = fsub <2 x double> %2270, %2034
+  %2307 = fcmp ule <2 x double> %2306, zeroinitializer
+  %2308 = fcmp ule <2 x double> %2305, zeroinitializer
+  %2309 = or <2 x i1> %2307, %2308
+  %2310 = fmul <2 x double> %2027, %2305
+  %2311 = fadd <2 x double> %2306, splat (double 2.000000e+02)
+  %2312 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %2311)
+  %2313 = select <2 x i1> %2307, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %2312
+  %2314 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2306, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double 2.000000e+02))
+  %2315 = fmul <2 x double> %2314, %2310
+  %2316 = fmul <2 x double> %2313, %2313
+  %2317 = fmul <2 x double> %2313, %2316
+  %2318 = fdiv <2 x double> %2315, %2317
+  %2319 = fmul <2 x double> %2306, %2310
+  %2320 = fdiv <2 x double> %2319, %2313
+  %2321 = load <2 x double>, ptr %162, align 16, !tbaa !26, !noalias !94
+  %2322 = load <2 x double>, ptr %184, align 16, !tbaa !26, !noalias !94
+  %2323 = load <2 x double>, ptr %163, align 16, !tbaa !26, !noalias !94
+  %2324 = load <2 x double>, ptr %185, align 16, !tbaa !26, !noalias !94
+  %2325 = fmul <2 x double> %2323, %2324
+  %2326 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2321, <2 x double> %2322, <2 x double> %2325)
+  %2327 = load <2 x double>, ptr %188, align 16, !tbaa !26, !noalias !94
+  %2328 = load <2 x double>, ptr %161, align 16, !tbaa !26, !noalias !94
+  %2329 = load <2 x double>, ptr %186, align 16, !tbaa !26, !noalias !94
+  %2330 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2327, <2 x double> %2328, <2 x double> %2329)
+  %2331 = load <2 x double>, ptr %187, align 16, !tbaa !26, !noalias !94
+  %2332 = fneg <2 x double> %2326
+  %2333 = fmul <2 x double> %2327, %2332
+  %2334 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2329, <2 x double> %2331, <2 x double> %2333)
+  %2335 = fdiv <2 x double> %2334, %2330
+  %2336 = fcmp ogt <2 x double> %2262, splat (double 2.000000e+03)
+  %2337 = select <2 x i1> %2336, <2 x double> %2262, <2 x double> splat (double 2.000000e+03)
+  %2338 = fmul <2 x double> %2337, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2339 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2338)
+  %2340 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2339)
+  %2341 = fmul <2 x double> %2340, %2340
+  %2342 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2340, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %2341)
+  %2343 = fadd <2 x double> %2342, splat (double 0x402DD4891DBECC6B)
+  %2344 = fmul <2 x double> %2340, splat (double 0x40C77A698FD9BCCA)
+  %2345 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2341, <2 x double> splat (double 0x40923C3565924845), <2 x double> %2344)
+  %2346 = fadd <2 x double> %2345, splat (double 0xC0B2D7440748F0B3)
+  %2347 = fmul <2 x double> %2340, splat (double 0xC148A99584203885)
+  %2348 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2341, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %2347)
+  %2349 = fadd <2 x double> %2348, splat (double 0x4118B9E59F2691E5)
+  %2350 = fmul <2 x double> %2349, splat (double 2.000000e+00)
+  %2351 = fneg <2 x double> %2346
+  %2352 = fmul <2 x double> %2343, splat (double 4.000000e+00)
+  %2353 = fneg <2 x double> %2349
+  %2354 = fmul <2 x double> %2352, %2353
+  %2355 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2346, <2 x double> %2346, <2 x double> %2354)
+  %2356 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2355)
+  %2357 = fsub <2 x double> %2351, %2356
+  %2358 = fdiv <2 x double> %2350, %2357
+  %2359 = fadd <2 x double> %2358, splat (double 0x408451671D164BD4)
+  %2360 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2358, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2361 = fmul <2 x double> %2360, splat (double -4.000000e+00)
+  %2362 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2359, <2 x double> %2359, <2 x double> %2361)
+  %2363 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2362)
+  %2364 = fsub <2 x double> %2359, %2363
+  %2365 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2364, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
+  %2366 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2365, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %2367 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2365, <2 x double> %2366, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %2368 = fadd <2 x double> %2365, splat (double 2.731500e+02)
+  %2369 = fcmp ule <2 x double> %2365, %2335
+  %2370 = load <2 x double>, ptr %200, align 16, !tbaa !26, !noalias !94
+  %2371 = fmul <2 x double> %2330, %2370
+  %2372 = fadd <2 x double> %2330, %2370
+  %2373 = fdiv <2 x double> %2371, %2372
+  %2374 = fdiv <2 x double> %2373, %2367
+  %2375 = fmul <2 x double> %2368, splat (double 4.615260e+02)
+  %2376 = fmul <2 x double> %2337, %2367
+  %2377 = fmul <2 x double> %2365, %2370
+  %2378 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2335, <2 x double> %2330, <2 x double> %2377)
+  %2379 = fdiv <2 x double> %2378, %2372
+  %2380 = select <2 x i1> %2369, <2 x double> %2335, <2 x double> %2379
+  store <2 x double> %2380, ptr %190, align 16, !tbaa !26, !noalias !94
+  %2381 = fsub <2 x double> %2365, %2335
+  %2382 = fmul <2 x double> %2381, %2374
+  %2383 = select <2 x i1> %2369, <2 x double> zeroinitializer, <2 x double> %2382
+  %2384 = fmul <2 x double> %2263, splat (double 4.615260e+02)
+  %2385 = fmul <2 x double> %2263, %2384
+  %2386 = fmul <2 x double> %2034, %2065
+  %2387 = fdiv <2 x double> %2385, %2386
+  %2388 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2328, <2 x double> %2034, <2 x double> %2009)
+  %2389 = fsub <2 x double> %2258, %2383
+  %2390 = fmul <2 x double> %2389, splat (double -4.615260e+02)
+  %2391 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2012, <2 x double> %2388, <2 x double> %2390)
+  %2392 = fmul <2 x double> %2320, splat (double -2.870530e+02)
+  %2393 = select <2 x i1> %2309, <2 x double> splat (double -0.000000e+00), <2 x double> %2392
+  %2394 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2269, <2 x double> %2302, <2 x double> %2393)
+  %2395 = fadd <2 x double> %2394, %2391
+  %2396 = fneg <2 x double> %2368
+  %2397 = fmul <2 x double> %2375, %2396
+  %2398 = fdiv <2 x double> %2397, %2376
+  %2399 = fmul <2 x double> %2398, %2374
+  %2400 = select <2 x i1> %2369, <2 x double> splat (double -0.000000e+00), <2 x double> %2399
+  %2401 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2259, <2 x double> %2387, <2 x double> %2400)
+  %2402 = fmul <2 x double> %2401, splat (double -4.615260e+02)
+  %2403 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2012, <2 x double> %2328, <2 x double> %2402)
+  %2404 = fmul <2 x double> %2318, splat (double 2.870530e+02)
+  %2405 = select <2 x i1> %2309, <2 x double> zeroinitializer, <2 x double> %2404
+  %2406 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2269, <2 x double> %2304, <2 x double> %2405)
+  %2407 = fadd <2 x double> %2406, %2403
+  %2408 = fcmp ule <2 x double> %2395, zeroinitializer
+  %2409 = fcmp olt <2 x double> %2031, %2034
+  %2410 = select <2 x i1> %2408, <2 x i1> splat (i1 true), <2 x i1> %2409
+  %2411 = select <2 x i1> %2410, <2 x double> %2031, <2 x double> %2034
+  %2412 = fcmp ogt <2 x double> %2030, %2034
+  %2413 = select <2 x i1> %2412, <2 x double> %2030, <2 x double> %2034
+  %2414 = select <2 x i1> %2408, <2 x double> %2413, <2 x double> %2030
+  %2415 = fdiv <2 x double> %2395, %2407
+  %2416 = fsub <2 x double> %2034, %2415
+  %2417 = fcmp uge <2 x double> %2414, %2416
+  %2418 = fcmp uge <2 x double> %2416, %2411
+  %2419 = or <2 x i1> %2417, %2418
+  %2420 = fadd <2 x double> %2414, %2411
+  %2421 = fmul <2 x double> %2420, splat (double 5.000000e-01)
+  %2422 = select <2 x i1> %2419, <2 x double> %2421, <2 x double> %2416
+  %2423 = fsub <2 x double> %2422, %2034
+  %2424 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %2423)
+  %2425 = fcmp oge <2 x double> %2424, splat (double 2.000000e-01)
+  %2426 = select <2 x i1> %2425, <2 x i64> %2032, <2 x i64> zeroinitializer
+  %2427 = icmp eq <2 x i64> %2426, zeroinitializer
+  %2428 = select <2 x i1> %2427, <2 x double> %2034, <2 x double> %2422
+  %2429 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2426)
+  %2430 = icmp ne i64 %2429, 0
+  %2431 = add nuw nsw i32 %2033, 1
+  %2432 = icmp samesign ult i32 %2033, 59
+  %2433 = select i1 %2430, i1 %2432, i1 false
+  br i1 %2433, label %2028, label %2434, !llvm.loop !97
 
-2438:                                             ; preds = %2261
-  %2439 = load <2 x double>, ptr %162, align 16, !tbaa !26
-  %2440 = load <2 x double>, ptr %201, align 16, !tbaa !26
-  %2441 = load <2 x double>, ptr %163, align 16, !tbaa !26
-  %2442 = load <2 x double>, ptr %202, align 16, !tbaa !26
-  %2443 = fmul <2 x double> %2441, %2442
-  %2444 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2439, <2 x double> %2440, <2 x double> %2443)
-  %2445 = load <2 x double>, ptr %199, align 16, !tbaa !26
-  %2446 = load <2 x double>, ptr %182, align 16, !tbaa !26
-  %2447 = fsub <2 x double> %2446, %2432
-  %2448 = fcmp ule <2 x double> %2447, zeroinitializer
-  %2449 = fcmp ule <2 x double> %2445, zeroinitializer
-  %2450 = or <2 x i1> %2449, %2448
-  %2451 = fmul <2 x double> %2031, %2445
-  %2452 = fadd <2 x double> %2447, splat (double 2.000000e+02)
-  %2453 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %2452)
-  %2454 = select <2 x i1> %2448, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %2453
-  %2455 = fmul <2 x double> %2451, %2447
-  %2456 = fdiv <2 x double> %2455, %2454
-  %2457 = fmul <2 x double> %2456, splat (double 2.870530e+02)
-  %2458 = select <2 x i1> %2450, <2 x double> zeroinitializer, <2 x double> %2457
-  %2459 = fdiv <2 x double> %2458, %2016
-  %2460 = fsub <2 x double> %2459, %2444
-  %2461 = load <2 x double>, ptr %161, align 16, !tbaa !26
-  %2462 = load <2 x double>, ptr %193, align 16, !tbaa !26
-  %2463 = fmul <2 x double> %2271, %2462
-  %2464 = fdiv <2 x double> %2306, %2463
-  %2465 = fadd <2 x double> %2461, %2464
-  %2466 = fdiv <2 x double> %2460, %2465
-  %2467 = fcmp ogt <2 x double> %2466, zeroinitializer
-  %2468 = select <2 x i1> %2467, <2 x double> %2466, <2 x double> zeroinitializer
-  %2469 = fcmp olt <2 x double> %2468, %2432
-  %2470 = select <2 x i1> %2469, <2 x double> %2468, <2 x double> %2432
-  %2471 = load <2 x double>, ptr %189, align 16, !tbaa !26
-  %2472 = select <2 x i1> %2027, <2 x double> %2471, <2 x double> %2470
-  store <2 x double> %2472, ptr %189, align 16, !tbaa !26
-  %2473 = select <2 x i1> %2027, <2 x double> %2004, <2 x double> %2384
-  store <2 x double> %2473, ptr %190, align 16, !tbaa !26
-  store <2 x double> %2432, ptr %183, align 16, !tbaa !26
-  store <2 x double> %2067, ptr %203, align 16, !tbaa !26
-  %2474 = load i64, ptr %157, align 8, !tbaa !20
-  br label %2645
+2434:                                             ; preds = %2257
+  %2435 = load <2 x double>, ptr %162, align 16, !tbaa !26
+  %2436 = load <2 x double>, ptr %201, align 16, !tbaa !26
+  %2437 = load <2 x double>, ptr %163, align 16, !tbaa !26
+  %2438 = load <2 x double>, ptr %202, align 16, !tbaa !26
+  %2439 = fmul <2 x double> %2437, %2438
+  %2440 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2435, <2 x double> %2436, <2 x double> %2439)
+  %2441 = load <2 x double>, ptr %199, align 16, !tbaa !26
+  %2442 = load <2 x double>, ptr %182, align 16, !tbaa !26
+  %2443 = fsub <2 x double> %2442, %2428
+  %2444 = fcmp ule <2 x double> %2443, zeroinitializer
+  %2445 = fcmp ule <2 x double> %2441, zeroinitializer
+  %2446 = or <2 x i1> %2445, %2444
+  %2447 = fmul <2 x double> %2027, %2441
+  %2448 = fadd <2 x double> %2443, splat (double 2.000000e+02)
+  %2449 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %2448)
+  %2450 = select <2 x i1> %2444, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %2449
+  %2451 = fmul <2 x double> %2447, %2443
+  %2452 = fdiv <2 x double> %2451, %2450
+  %2453 = fmul <2 x double> %2452, splat (double 2.870530e+02)
+  %2454 = select <2 x i1> %2446, <2 x double> zeroinitializer, <2 x double> %2453
+  %2455 = fdiv <2 x double> %2454, %2012
+  %2456 = fsub <2 x double> %2455, %2440
+  %2457 = load <2 x double>, ptr %161, align 16, !tbaa !26
+  %2458 = load <2 x double>, ptr %193, align 16, !tbaa !26
+  %2459 = fmul <2 x double> %2267, %2458
+  %2460 = fdiv <2 x double> %2302, %2459
+  %2461 = fadd <2 x double> %2457, %2460
+  %2462 = fdiv <2 x double> %2456, %2461
+  %2463 = fcmp ogt <2 x double> %2462, zeroinitializer
+  %2464 = select <2 x i1> %2463, <2 x double> %2462, <2 x double> zeroinitializer
+  %2465 = fcmp olt <2 x double> %2464, %2428
+  %2466 = select <2 x i1> %2465, <2 x double> %2464, <2 x double> %2428
+  %2467 = load <2 x double>, ptr %189, align 16, !tbaa !26
+  %2468 = select <2 x i1> %2023, <2 x double> %2467, <2 x double> %2466
+  store <2 x double> %2468, ptr %189, align 16, !tbaa !26
+  %2469 = select <2 x i1> %2023, <2 x double> %2000, <2 x double> %2380
+  store <2 x double> %2469, ptr %190, align 16, !tbaa !26
+  store <2 x double> %2428, ptr %183, align 16, !tbaa !26
+  store <2 x double> %2063, ptr %203, align 16, !tbaa !26
+  %2470 = load i64, ptr %157, align 8, !tbaa !20
+  br label %2641
 
-2475:                                             ; preds = %1983
-  store <2 x double> %1985, ptr %203, align 16, !tbaa !26
-  %2476 = load i64, ptr %157, align 8, !tbaa !20, !noalias !98
-  %2477 = icmp sgt i64 %2476, 0
-  br i1 %2477, label %2478, label %2648
+2471:                                             ; preds = %1979
+  store <2 x double> %1981, ptr %203, align 16, !tbaa !26
+  %2472 = load i64, ptr %157, align 8, !tbaa !20, !noalias !98
+  %2473 = icmp sgt i64 %2472, 0
+  br i1 %2473, label %2474, label %2644
 
-2478:                                             ; preds = %2475
-  %2479 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1985, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
-  %2480 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1985, <2 x double> %2479, <2 x double> splat (double 0x4142F8368A3D70A4))
-  %2481 = fdiv <2 x double> splat (double 1.000000e+00), %2480
-  %2482 = fadd <2 x double> %1985, splat (double 1.000000e-09)
-  br label %2483
+2474:                                             ; preds = %2471
+  %2475 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1981, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %2476 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1981, <2 x double> %2475, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %2477 = fdiv <2 x double> splat (double 1.000000e+00), %2476
+  %2478 = fadd <2 x double> %1981, splat (double 1.000000e-09)
+  br label %2479
 
-2483:                                             ; preds = %2478, %2580
-  %2484 = phi i64 [ 0, %2478 ], [ %2642, %2580 ]
-  %2485 = load ptr, ptr %142, align 8, !tbaa !28, !noalias !98
-  %2486 = getelementptr inbounds nuw %struct.Piece, ptr %2485, i64 %2484
-  %2487 = getelementptr inbounds nuw i8, ptr %2486, i64 1456
+2479:                                             ; preds = %2474, %2576
+  %2480 = phi i64 [ 0, %2474 ], [ %2638, %2576 ]
+  %2481 = load ptr, ptr %142, align 8, !tbaa !28, !noalias !98
+  %2482 = getelementptr inbounds nuw %struct.Piece, ptr %2481, i64 %2480
+  %2483 = getelementptr inbounds nuw i8, ptr %2482, i64 1456
+  %2484 = load <2 x double>, ptr %2483, align 16, !tbaa !26, !noalias !98
+  %2485 = getelementptr inbounds nuw i8, ptr %2482, i64 1472
+  %2486 = load <2 x double>, ptr %2485, align 16, !tbaa !26, !noalias !98
+  %2487 = getelementptr inbounds nuw i8, ptr %2482, i64 1824
   %2488 = load <2 x double>, ptr %2487, align 16, !tbaa !26, !noalias !98
-  %2489 = getelementptr inbounds nuw i8, ptr %2486, i64 1472
-  %2490 = load <2 x double>, ptr %2489, align 16, !tbaa !26, !noalias !98
-  %2491 = getelementptr inbounds nuw i8, ptr %2486, i64 1824
-  %2492 = load <2 x double>, ptr %2491, align 16, !tbaa !26, !noalias !98
-  %2493 = fcmp ule <2 x double> %2492, splat (double 1.000000e+00)
-  %2494 = fmul <2 x double> %1985, %2490
-  %2495 = fcmp ogt <2 x double> %2488, %2494
-  %2496 = and <2 x i1> %2493, %2495
-  %2497 = fneg <2 x double> %2490
-  %2498 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2497, <2 x double> %1985, <2 x double> %2488)
-  %2499 = fmul <2 x double> %2481, %2498
-  %2500 = select <2 x i1> %2496, <2 x double> %2499, <2 x double> zeroinitializer
-  %2501 = fdiv <2 x double> %2488, %2490
-  %2502 = select <2 x i1> %2496, <2 x double> %1985, <2 x double> %2501
-  %2503 = getelementptr inbounds nuw i8, ptr %2486, i64 1872
-  %2504 = load <2 x i64>, ptr %2503, align 16, !tbaa !26, !noalias !98
-  %2505 = getelementptr inbounds nuw i8, ptr %2486, i64 560
-  %2506 = load <2 x double>, ptr %2505, align 16, !tbaa !26, !noalias !98
-  %2507 = fcmp ule <2 x double> %2506, zeroinitializer
-  %2508 = xor <2 x i1> %2493, splat (i1 true)
-  %2509 = select <2 x i1> %2508, <2 x i1> splat (i1 true), <2 x i1> %2507
-  %2510 = getelementptr inbounds nuw i8, ptr %2486, i64 1488
-  %2511 = load <2 x double>, ptr %2510, align 16, !tbaa !26, !noalias !98
-  %2512 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2497, <2 x double> %2511, <2 x double> %2488)
-  %2513 = fcmp ogt <2 x double> %2512, zeroinitializer
-  %2514 = select <2 x i1> %2513, <2 x double> %2512, <2 x double> zeroinitializer
-  %2515 = fmul <2 x double> %2481, %2514
-  %2516 = icmp eq <2 x i64> %2504, zeroinitializer
-  %2517 = select <2 x i1> %2509, <2 x i1> splat (i1 true), <2 x i1> %2516
-  %2518 = select <2 x i1> %2517, <2 x double> %2500, <2 x double> %2515
-  %2519 = select <2 x i1> %2517, <2 x double> %2502, <2 x double> %2511
-  %2520 = load i64, ptr %132, align 16, !tbaa !21, !noalias !101
-  %2521 = sitofp i64 %2520 to double
-  %2522 = insertelement <2 x double> poison, double %2521, i64 0
-  %2523 = shufflevector <2 x double> %2522, <2 x double> poison, <2 x i32> zeroinitializer
-  %2524 = icmp sgt i64 %2520, 0
-  br i1 %2524, label %2525, label %2580
+  %2489 = fcmp ule <2 x double> %2488, splat (double 1.000000e+00)
+  %2490 = fmul <2 x double> %1981, %2486
+  %2491 = fcmp ogt <2 x double> %2484, %2490
+  %2492 = and <2 x i1> %2489, %2491
+  %2493 = fneg <2 x double> %2486
+  %2494 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2493, <2 x double> %1981, <2 x double> %2484)
+  %2495 = fmul <2 x double> %2477, %2494
+  %2496 = select <2 x i1> %2492, <2 x double> %2495, <2 x double> zeroinitializer
+  %2497 = fdiv <2 x double> %2484, %2486
+  %2498 = select <2 x i1> %2492, <2 x double> %1981, <2 x double> %2497
+  %2499 = getelementptr inbounds nuw i8, ptr %2482, i64 1872
+  %2500 = load <2 x i64>, ptr %2499, align 16, !tbaa !26, !noalias !98
+  %2501 = getelementptr inbounds nuw i8, ptr %2482, i64 560
+  %2502 = load <2 x double>, ptr %2501, align 16, !tbaa !26, !noalias !98
+  %2503 = fcmp ule <2 x double> %2502, zeroinitializer
+  %2504 = xor <2 x i1> %2489, splat (i1 true)
+  %2505 = select <2 x i1> %2504, <2 x i1> splat (i1 true), <2 x i1> %2503
+  %2506 = getelementptr inbounds nuw i8, ptr %2482, i64 1488
+  %2507 = load <2 x double>, ptr %2506, align 16, !tbaa !26, !noalias !98
+  %2508 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2493, <2 x double> %2507, <2 x double> %2484)
+  %2509 = fcmp ogt <2 x double> %2508, zeroinitializer
+  %2510 = select <2 x i1> %2509, <2 x double> %2508, <2 x double> zeroinitializer
+  %2511 = fmul <2 x double> %2477, %2510
+  %2512 = icmp eq <2 x i64> %2500, zeroinitializer
+  %2513 = select <2 x i1> %2505, <2 x i1> splat (i1 true), <2 x i1> %2512
+  %2514 = select <2 x i1> %2513, <2 x double> %2496, <2 x double> %2511
+  %2515 = select <2 x i1> %2513, <2 x double> %2498, <2 x double> %2507
+  %2516 = load i64, ptr %132, align 16, !tbaa !21, !noalias !101
+  %2517 = sitofp i64 %2516 to double
+  %2518 = insertelement <2 x double> poison, double %2517, i64 0
+  %2519 = shufflevector <2 x double> %2518, <2 x double> poison, <2 x i32> zeroinitializer
+  %2520 = icmp sgt i64 %2516, 0
+  br i1 %2520, label %2521, label %2576
 
-2525:                                             ; preds = %2483
-  %2526 = getelementptr inbounds nuw i8, ptr %2486, i64 1944
-  %2527 = load ptr, ptr %2526, align 8, !tbaa !71, !noalias !101
-  %2528 = getelementptr inbounds nuw i8, ptr %2486, i64 1952
-  %2529 = load ptr, ptr %2528, align 16, !tbaa !72, !noalias !101
-  %2530 = getelementptr inbounds nuw i8, ptr %2486, i64 1888
-  %2531 = load i64, ptr %2530, align 16, !tbaa !31, !noalias !101
-  %2532 = getelementptr inbounds nuw i8, ptr %2486, i64 1968
-  %2533 = getelementptr inbounds nuw i8, ptr %2486, i64 1960
-  %2534 = getelementptr inbounds nuw i8, ptr %2486, i64 1976
-  br label %2535
+2521:                                             ; preds = %2479
+  %2522 = getelementptr inbounds nuw i8, ptr %2482, i64 1944
+  %2523 = load ptr, ptr %2522, align 8, !tbaa !71, !noalias !101
+  %2524 = getelementptr inbounds nuw i8, ptr %2482, i64 1952
+  %2525 = load ptr, ptr %2524, align 16, !tbaa !72, !noalias !101
+  %2526 = getelementptr inbounds nuw i8, ptr %2482, i64 1888
+  %2527 = load i64, ptr %2526, align 16, !tbaa !31, !noalias !101
+  %2528 = getelementptr inbounds nuw i8, ptr %2482, i64 1968
+  %2529 = getelementptr inbounds nuw i8, ptr %2482, i64 1960
+  %2530 = getelementptr inbounds nuw i8, ptr %2482, i64 1976
+  br label %2531
 
-2535:                                             ; preds = %2525, %2564
-  %2536 = phi <2 x i64> [ splat (i64 -1), %2525 ], [ %2549, %2564 ]
-  %2537 = phi i64 [ %2520, %2525 ], [ %2540, %2564 ]
-  %2538 = phi <2 x double> [ %2523, %2525 ], [ %2578, %2564 ]
-  %2539 = phi <2 x double> [ zeroinitializer, %2525 ], [ %2574, %2564 ]
-  %2540 = add nsw i64 %2537, -1
-  %2541 = getelementptr inbounds nuw <2 x double>, ptr %2527, i64 %2540
-  %2542 = load <2 x double>, ptr %2541, align 16, !tbaa !26, !noalias !101
-  %2543 = getelementptr inbounds nuw <2 x double>, ptr %2529, i64 %2540
-  %2544 = load <2 x double>, ptr %2543, align 16, !tbaa !26, !noalias !101
-  %2545 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2544, <2 x double> %1985, <2 x double> %2542)
-  %2546 = fcmp ogt <2 x double> %2545, %2482
-  %2547 = select <2 x i1> %2546, <2 x i64> %2536, <2 x i64> zeroinitializer
-  %2548 = icmp sgt i64 %2537, %2531
-  %2549 = select i1 %2548, <2 x i64> %2547, <2 x i64> zeroinitializer
-  %2550 = icmp slt i64 %2537, %2520
-  br i1 %2550, label %2551, label %2560
+2531:                                             ; preds = %2521, %2560
+  %2532 = phi <2 x i64> [ splat (i64 -1), %2521 ], [ %2545, %2560 ]
+  %2533 = phi i64 [ %2516, %2521 ], [ %2536, %2560 ]
+  %2534 = phi <2 x double> [ %2519, %2521 ], [ %2574, %2560 ]
+  %2535 = phi <2 x double> [ zeroinitializer, %2521 ], [ %2570, %2560 ]
+  %2536 = add nsw i64 %2533, -1
+  %2537 = getelementptr inbounds nuw <2 x double>, ptr %2523, i64 %2536
+  %2538 = load <2 x double>, ptr %2537, align 16, !tbaa !26, !noalias !101
+  %2539 = getelementptr inbounds nuw <2 x double>, ptr %2525, i64 %2536
+  %2540 = load <2 x double>, ptr %2539, align 16, !tbaa !26, !noalias !101
+  %2541 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2540, <2 x double> %1981, <2 x double> %2538)
+  %2542 = fcmp ogt <2 x double> %2541, %2478
+  %2543 = select <2 x i1> %2542, <2 x i64> %2532, <2 x i64> zeroinitializer
+  %2544 = icmp sgt i64 %2533, %2527
+  %2545 = select i1 %2544, <2 x i64> %2543, <2 x i64> zeroinitializer
+  %2546 = icmp slt i64 %2533, %2516
+  br i1 %2546, label %2547, label %2556
 
-2551:                                             ; preds = %2535
-  %2552 = load ptr, ptr %2532, align 16, !tbaa !69, !noalias !101
-  %2553 = getelementptr inbounds nuw <2 x double>, ptr %2552, i64 %2537
-  %2554 = load <2 x double>, ptr %2553, align 16, !tbaa !26, !noalias !101
-  %2555 = fsub <2 x double> %2545, %1985
-  %2556 = fmul <2 x double> %2555, %2554
-  %2557 = icmp eq <2 x i64> %2549, %2536
-  %2558 = select <2 x i1> %2557, <2 x double> zeroinitializer, <2 x double> %2556
-  %2559 = fadd <2 x double> %2539, %2558
-  br label %2560
+2547:                                             ; preds = %2531
+  %2548 = load ptr, ptr %2528, align 16, !tbaa !69, !noalias !101
+  %2549 = getelementptr inbounds nuw <2 x double>, ptr %2548, i64 %2533
+  %2550 = load <2 x double>, ptr %2549, align 16, !tbaa !26, !noalias !101
+  %2551 = fsub <2 x double> %2541, %1981
+  %2552 = fmul <2 x double> %2551, %2550
+  %2553 = icmp eq <2 x i64> %2545, %2532
+  %2554 = select <2 x i1> %2553, <2 x double> zeroinitializer, <2 x double> %2552
+  %2555 = fadd <2 x double> %2535, %2554
+  br label %2556
 
-2560:                                             ; preds = %2551, %2535
-  %2561 = phi <2 x double> [ %2559, %2551 ], [ %2539, %2535 ]
-  %2562 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2549)
-  %2563 = icmp eq i64 %2562, 0
-  br i1 %2563, label %2580, label %2564
+2556:                                             ; preds = %2547, %2531
+  %2557 = phi <2 x double> [ %2555, %2547 ], [ %2535, %2531 ]
+  %2558 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2545)
+  %2559 = icmp eq i64 %2558, 0
+  br i1 %2559, label %2576, label %2560
 
-2564:                                             ; preds = %2560
-  %2565 = load ptr, ptr %2533, align 8, !tbaa !68, !noalias !101
-  %2566 = getelementptr inbounds nuw <2 x double>, ptr %2565, i64 %2540
-  %2567 = load <2 x double>, ptr %2566, align 16, !tbaa !26, !noalias !101
-  %2568 = load ptr, ptr %2534, align 8, !tbaa !70, !noalias !101
-  %2569 = getelementptr inbounds nuw <2 x double>, ptr %2568, i64 %2540
-  %2570 = load <2 x double>, ptr %2569, align 16, !tbaa !26, !noalias !101
-  %2571 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2570, <2 x double> %1985, <2 x double> %2567)
-  %2572 = icmp eq <2 x i64> %2549, zeroinitializer
-  %2573 = select <2 x i1> %2572, <2 x double> zeroinitializer, <2 x double> %2571
-  %2574 = fadd <2 x double> %2561, %2573
-  %2575 = uitofp nneg i64 %2540 to double
-  %2576 = insertelement <2 x double> poison, double %2575, i64 0
-  %2577 = shufflevector <2 x double> %2576, <2 x double> poison, <2 x i32> zeroinitializer
-  %2578 = select <2 x i1> %2572, <2 x double> %2538, <2 x double> %2577
-  %2579 = icmp samesign ugt i64 %2537, 1
-  br i1 %2579, label %2535, label %2580, !llvm.loop !89
+2560:                                             ; preds = %2556
+  %2561 = load ptr, ptr %2529, align 8, !tbaa !68, !noalias !101
+  %2562 = getelementptr inbounds nuw <2 x double>, ptr %2561, i64 %2536
+  %2563 = load <2 x double>, ptr %2562, align 16, !tbaa !26, !noalias !101
+  %2564 = load ptr, ptr %2530, align 8, !tbaa !70, !noalias !101
+  %2565 = getelementptr inbounds nuw <2 x double>, ptr %2564, i64 %2536
+  %2566 = load <2 x double>, ptr %2565, align 16, !tbaa !26, !noalias !101
+  %2567 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2566, <2 x double> %1981, <2 x double> %2563)
+  %2568 = icmp eq <2 x i64> %2545, zeroinitializer
+  %2569 = select <2 x i1> %2568, <2 x double> zeroinitializer, <2 x double> %2567
+  %2570 = fadd <2 x double> %2557, %2569
+  %2571 = uitofp nneg i64 %2536 to double
+  %2572 = insertelement <2 x double> poison, double %2571, i64 0
+  %2573 = shufflevector <2 x double> %2572, <2 x double> poison, <2 x i32> zeroinitializer
+  %2574 = select <2 x i1> %2568, <2 x double> %2534, <2 x double> %2573
+  %2575 = icmp samesign ugt i64 %2533, 1
+  br i1 %2575, label %2531, label %2576, !llvm.loop !89
 
-2580:                                             ; preds = %2564, %2560, %2483
-  %2581 = phi <2 x double> [ %2523, %2483 ], [ %2538, %2560 ], [ %2578, %2564 ]
-  %2582 = phi <2 x double> [ zeroinitializer, %2483 ], [ %2561, %2560 ], [ %2574, %2564 ]
-  %2583 = getelementptr inbounds nuw i8, ptr %2486, i64 1520
+2576:                                             ; preds = %2560, %2556, %2479
+  %2577 = phi <2 x double> [ %2519, %2479 ], [ %2534, %2556 ], [ %2574, %2560 ]
+  %2578 = phi <2 x double> [ zeroinitializer, %2479 ], [ %2557, %2556 ], [ %2570, %2560 ]
+  %2579 = getelementptr inbounds nuw i8, ptr %2482, i64 1520
+  %2580 = load <2 x double>, ptr %2579, align 16, !tbaa !26, !noalias !98
+  %2581 = getelementptr inbounds nuw i8, ptr %2482, i64 1376
+  %2582 = load <2 x double>, ptr %2581, align 16, !tbaa !26, !noalias !98
+  %2583 = getelementptr inbounds nuw i8, ptr %2482, i64 1760
   %2584 = load <2 x double>, ptr %2583, align 16, !tbaa !26, !noalias !98
-  %2585 = getelementptr inbounds nuw i8, ptr %2486, i64 1376
-  %2586 = load <2 x double>, ptr %2585, align 16, !tbaa !26, !noalias !98
-  %2587 = getelementptr inbounds nuw i8, ptr %2486, i64 1760
+  %2585 = fneg <2 x double> %2584
+  %2586 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2580, <2 x double> %2582, <2 x double> %2585)
+  %2587 = getelementptr inbounds nuw i8, ptr %2482, i64 1744
   %2588 = load <2 x double>, ptr %2587, align 16, !tbaa !26, !noalias !98
-  %2589 = fneg <2 x double> %2588
-  %2590 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2584, <2 x double> %2586, <2 x double> %2589)
-  %2591 = getelementptr inbounds nuw i8, ptr %2486, i64 1744
-  %2592 = load <2 x double>, ptr %2591, align 16, !tbaa !26, !noalias !98
-  %2593 = fadd <2 x double> %2584, %2592
-  %2594 = getelementptr inbounds nuw i8, ptr %2486, i64 1840
-  %2595 = load <2 x i64>, ptr %2594, align 16, !tbaa !26, !noalias !98
-  %2596 = getelementptr inbounds nuw i8, ptr %2486, i64 2048
-  %2597 = load ptr, ptr %2596, align 16, !tbaa !77, !noalias !98
-  %2598 = load <2 x double>, ptr %2597, align 16, !tbaa !26, !noalias !98
-  %2599 = fmul <2 x double> %2584, %2598
-  %2600 = icmp eq <2 x i64> %2595, zeroinitializer
-  %2601 = select <2 x i1> %2600, <2 x double> %2590, <2 x double> %2599
-  %2602 = getelementptr inbounds nuw i8, ptr %2486, i64 2056
-  %2603 = load ptr, ptr %2602, align 8, !tbaa !78, !noalias !98
-  %2604 = load <2 x double>, ptr %2603, align 16, !tbaa !26, !noalias !98
-  %2605 = fsub <2 x double> splat (double 1.000000e+00), %2604
-  %2606 = fmul <2 x double> %2584, %2605
-  %2607 = select <2 x i1> %2600, <2 x double> %2593, <2 x double> %2606
-  %2608 = fneg <2 x double> %2607
-  %2609 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2608, <2 x double> %1985, <2 x double> %2601)
-  %2610 = fcmp olt <2 x double> %2581, %2523
-  %2611 = and <2 x i1> %2493, %2610
-  %2612 = fcmp ogt <2 x double> %2582, zeroinitializer
-  %2613 = fcmp oge <2 x double> %2609, zeroinitializer
-  %2614 = and <2 x i1> %2612, %2613
-  %2615 = and <2 x i1> %2611, %2614
-  %2616 = sext <2 x i1> %2615 to <2 x i64>
-  %2617 = xor <2 x i64> %2616, splat (i64 -1)
-  %2618 = fadd <2 x double> %2582, %2609
-  %2619 = fcmp ogt <2 x double> %2618, zeroinitializer
-  %2620 = and <2 x i1> %2611, %2619
-  %2621 = select <2 x i1> %2620, <2 x i64> %2617, <2 x i64> zeroinitializer
-  %2622 = or <2 x i64> %2621, %2616
-  %2623 = fmul <2 x double> %2481, %2609
-  %2624 = select <2 x i1> %2615, <2 x double> %2623, <2 x double> zeroinitializer
-  %2625 = icmp eq <2 x i64> %2622, zeroinitializer
-  %2626 = select <2 x i1> %2625, <2 x double> %2518, <2 x double> %2624
-  %2627 = select <2 x i1> %2625, <2 x double> %2519, <2 x double> %1985
-  %2628 = getelementptr inbounds nuw i8, ptr %2486, i64 1408
-  store <2 x double> %2626, ptr %2628, align 16, !tbaa !26, !noalias !98
-  %2629 = getelementptr inbounds nuw i8, ptr %2486, i64 1392
-  store <2 x double> %2627, ptr %2629, align 16, !tbaa !26, !noalias !98
-  %2630 = fmul <2 x double> %2481, %2582
-  %2631 = fmul <2 x double> %2481, %2618
-  %2632 = icmp eq <2 x i64> %2621, zeroinitializer
-  %2633 = select <2 x i1> %2632, <2 x double> zeroinitializer, <2 x double> %2631
-  %2634 = select <2 x i1> %2615, <2 x double> %2630, <2 x double> %2633
-  %2635 = getelementptr inbounds nuw i8, ptr %2486, i64 1424
-  store <2 x double> %2634, ptr %2635, align 16, !tbaa !26, !noalias !98
-  %2636 = load i64, ptr %132, align 16, !tbaa !21, !noalias !98
-  %2637 = sitofp i64 %2636 to double
-  %2638 = insertelement <2 x double> poison, double %2637, i64 0
-  %2639 = shufflevector <2 x double> %2638, <2 x double> poison, <2 x i32> zeroinitializer
-  %2640 = select <2 x i1> %2625, <2 x double> %2639, <2 x double> %2581
-  %2641 = getelementptr inbounds nuw i8, ptr %2486, i64 1440
-  store <2 x double> %2640, ptr %2641, align 16, !tbaa !26, !noalias !98
-  %2642 = add nuw nsw i64 %2484, 1
-  %2643 = load i64, ptr %157, align 8, !tbaa !20, !noalias !98
-  %2644 = icmp slt i64 %2642, %2643
-  br i1 %2644, label %2483, label %2645, !llvm.loop !90
+  %2589 = fadd <2 x double> %2580, %2588
+  %2590 = getelementptr inbounds nuw i8, ptr %2482, i64 1840
+  %2591 = load <2 x i64>, ptr %2590, align 16, !tbaa !26, !noalias !98
+  %2592 = getelementptr inbounds nuw i8, ptr %2482, i64 2048
+  %2593 = load ptr, ptr %2592, align 16, !tbaa !77, !noalias !98
+  %2594 = load <2 x double>, ptr %2593, align 16, !tbaa !26, !noalias !98
+  %2595 = fmul <2 x double> %2580, %2594
+  %2596 = icmp eq <2 x i64> %2591, zeroinitializer
+  %2597 = select <2 x i1> %2596, <2 x double> %2586, <2 x double> %2595
+  %2598 = getelementptr inbounds nuw i8, ptr %2482, i64 2056
+  %2599 = load ptr, ptr %2598, align 8, !tbaa !78, !noalias !98
+  %2600 = load <2 x double>, ptr %2599, align 16, !tbaa !26, !noalias !98
+  %2601 = fsub <2 x double> splat (double 1.000000e+00), %2600
+  %2602 = fmul <2 x double> %2580, %2601
+  %2603 = select <2 x i1> %2596, <2 x double> %2589, <2 x double> %2602
+  %2604 = fneg <2 x double> %2603
+  %2605 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2604, <2 x double> %1981, <2 x double> %2597)
+  %2606 = fcmp olt <2 x double> %2577, %2519
+  %2607 = and <2 x i1> %2489, %2606
+  %2608 = fcmp ogt <2 x double> %2578, zeroinitializer
+  %2609 = fcmp oge <2 x double> %2605, zeroinitializer
+  %2610 = and <2 x i1> %2608, %2609
+  %2611 = and <2 x i1> %2607, %2610
+  %2612 = sext <2 x i1> %2611 to <2 x i64>
+  %2613 = xor <2 x i64> %2612, splat (i64 -1)
+  %2614 = fadd <2 x double> %2578, %2605
+  %2615 = fcmp ogt <2 x double> %2614, zeroinitializer
+  %2616 = and <2 x i1> %2607, %2615
+  %2617 = select <2 x i1> %2616, <2 x i64> %2613, <2 x i64> zeroinitializer
+  %2618 = or <2 x i64> %2617, %2612
+  %2619 = fmul <2 x double> %2477, %2605
+  %2620 = select <2 x i1> %2611, <2 x double> %2619, <2 x double> zeroinitializer
+  %2621 = icmp eq <2 x i64> %2618, zeroinitializer
+  %2622 = select <2 x i1> %2621, <2 x double> %2514, <2 x double> %2620
+  %2623 = select <2 x i1> %2621, <2 x double> %2515, <2 x double> %1981
+  %2624 = getelementptr inbounds nuw i8, ptr %2482, i64 1408
+  store <2 x double> %2622, ptr %2624, align 16, !tbaa !26, !noalias !98
+  %2625 = getelementptr inbounds nuw i8, ptr %2482, i64 1392
+  store <2 x double> %2623, ptr %2625, align 16, !tbaa !26, !noalias !98
+  %2626 = fmul <2 x double> %2477, %2578
+  %2627 = fmul <2 x double> %2477, %2614
+  %2628 = icmp eq <2 x i64> %2617, zeroinitializer
+  %2629 = select <2 x i1> %2628, <2 x double> zeroinitializer, <2 x double> %2627
+  %2630 = select <2 x i1> %2611, <2 x double> %2626, <2 x double> %2629
+  %2631 = getelementptr inbounds nuw i8, ptr %2482, i64 1424
+  store <2 x double> %2630, ptr %2631, align 16, !tbaa !26, !noalias !98
+  %2632 = load i64, ptr %132, align 16, !tbaa !21, !noalias !98
+  %2633 = sitofp i64 %2632 to double
+  %2634 = insertelement <2 x double> poison, double %2633, i64 0
+  %2635 = shufflevector <2 x double> %2634, <2 x double> poison, <2 x i32> zeroinitializer
+  %2636 = select <2 x i1> %2621, <2 x double> %2635, <2 x double> %2577
+  %2637 = getelementptr inbounds nuw i8, ptr %2482, i64 1440
+  store <2 x double> %2636, ptr %2637, align 16, !tbaa !26, !noalias !98
+  %2638 = add nuw nsw i64 %2480, 1
+  %2639 = load i64, ptr %157, align 8, !tbaa !20, !noalias !98
+  %2640 = icmp slt i64 %2638, %2639
+  br i1 %2640, label %2479, label %2641, !llvm.loop !90
 
-2645:                                             ; preds = %2580, %2438
-  %2646 = phi i64 [ %2474, %2438 ], [ %2643, %2580 ]
-  %2647 = icmp sgt i64 %2646, 0
-  br i1 %2647, label %2812, label %2648
+2641:                                             ; preds = %2576, %2434
+  %2642 = phi i64 [ %2470, %2434 ], [ %2639, %2576 ]
+  %2643 = icmp sgt i64 %2642, 0
+  br i1 %2643, label %2808, label %2644
 
-2648:                                             ; preds = %2645, %2475
-  %2649 = phi i64 [ %2646, %2645 ], [ %2476, %2475 ]
-  %2650 = load <2 x double>, ptr %164, align 16, !tbaa !26
-  br label %2725
+2644:                                             ; preds = %2641, %2471
+  %2645 = phi i64 [ %2642, %2641 ], [ %2472, %2471 ]
+  %2646 = load <2 x double>, ptr %164, align 16, !tbaa !26
+  br label %2721
 
-2651:                                             ; preds = %2885
-  %2652 = load <2 x double>, ptr %164, align 16, !tbaa !26
-  %2653 = icmp sgt i64 %2909, 0
-  br i1 %2653, label %2654, label %2725
+2647:                                             ; preds = %2912
+  %2648 = load <2 x double>, ptr %164, align 16, !tbaa !26
+  %2649 = icmp sgt i64 %2936, 0
+  br i1 %2649, label %2650, label %2721
 
-2654:                                             ; preds = %2651
-  %2655 = load ptr, ptr %142, align 8, !tbaa !28
-  %2656 = and i64 %2909, 1
-  %2657 = icmp eq i64 %2909, 1
-  br i1 %2657, label %2701, label %2658
+2650:                                             ; preds = %2647
+  %2651 = load ptr, ptr %142, align 8, !tbaa !28
+  %2652 = and i64 %2936, 1
+  %2653 = icmp eq i64 %2936, 1
+  br i1 %2653, label %2697, label %2654
 
-2658:                                             ; preds = %2654
-  %2659 = and i64 %2909, 9223372036854775806
-  br label %2660
+2654:                                             ; preds = %2650
+  %2655 = and i64 %2936, 9223372036854775806
+  br label %2656
 
-2660:                                             ; preds = %2660, %2658
-  %2661 = phi <2 x double> [ zeroinitializer, %2658 ], [ %2692, %2660 ]
-  %2662 = phi <2 x double> [ zeroinitializer, %2658 ], [ %2697, %2660 ]
-  %2663 = phi i64 [ 0, %2658 ], [ %2698, %2660 ]
-  %2664 = phi i64 [ 0, %2658 ], [ %2699, %2660 ]
-  %2665 = getelementptr inbounds nuw %struct.Piece, ptr %2655, i64 %2663
-  %2666 = getelementptr inbounds nuw i8, ptr %2665, i64 1872
-  %2667 = load <2 x i64>, ptr %2666, align 16, !tbaa !26
-  %2668 = getelementptr inbounds nuw i8, ptr %2665, i64 32
-  %2669 = load <2 x double>, ptr %2668, align 16, !tbaa !26
-  %2670 = getelementptr inbounds nuw i8, ptr %2665, i64 1584
-  %2671 = load <2 x double>, ptr %2670, align 16, !tbaa !26
-  %2672 = fmul <2 x double> %2669, %2671
-  %2673 = icmp eq <2 x i64> %2667, zeroinitializer
-  %2674 = select <2 x i1> %2673, <2 x double> %2672, <2 x double> zeroinitializer
-  %2675 = fadd <2 x double> %2661, %2674
-  %2676 = getelementptr inbounds nuw i8, ptr %2665, i64 1552
-  %2677 = load <2 x double>, ptr %2676, align 16, !tbaa !26
-  %2678 = fmul <2 x double> %2669, %2677
-  %2679 = select <2 x i1> %2673, <2 x double> %2678, <2 x double> zeroinitializer
-  %2680 = fadd <2 x double> %2662, %2679
-  %2681 = or disjoint i64 %2663, 1
-  %2682 = getelementptr inbounds nuw %struct.Piece, ptr %2655, i64 %2681
-  %2683 = getelementptr inbounds nuw i8, ptr %2682, i64 1872
-  %2684 = load <2 x i64>, ptr %2683, align 16, !tbaa !26
-  %2685 = getelementptr inbounds nuw i8, ptr %2682, i64 32
-  %2686 = load <2 x double>, ptr %2685, align 16, !tbaa !26
-  %2687 = getelementptr inbounds nuw i8, ptr %2682, i64 1584
-  %2688 = load <2 x double>, ptr %2687, align 16, !tbaa !26
-  %2689 = fmul <2 x double> %2686, %2688
-  %2690 = icmp eq <2 x i64> %2684, zeroinitializer
-  %2691 = select <2 x i1> %2690, <2 x double> %2689, <2 x double> zeroinitializer
-  %2692 = fadd <2 x double> %2675, %2691
-  %2693 = getelementptr inbounds nuw i8, ptr %2682, i64 1552
-  %2694 = load <2 x double>, ptr %2693, align 16, !tbaa !26
-  %2695 = fmul <2 x double> %2686, %2694
-  %2696 = select <2 x i1> %2690, <2 x double> %2695, <2 x double> zeroinitializer
-  %2697 = fadd <2 x double> %2680, %2696
-  %2698 = add nuw nsw i64 %2663, 2
-  %2699 = add i64 %2664, 2
-  %2700 = icmp eq i64 %2699, %2659
-  br i1 %2700, label %2701, label %2660, !llvm.loop !104
+2656:                                             ; preds = %2656, %2654
+  %2657 = phi <2 x double> [ zeroinitializer, %2654 ], [ %2688, %2656 ]
+  %2658 = phi <2 x double> [ zeroinitializer, %2654 ], [ %2693, %2656 ]
+  %2659 = phi i64 [ 0, %2654 ], [ %2694, %2656 ]
+  %2660 = phi i64 [ 0, %2654 ], [ %2695, %2656 ]
+  %2661 = getelementptr inbounds nuw %struct.Piece, ptr %2651, i64 %2659
+  %2662 = getelementptr inbounds nuw i8, ptr %2661, i64 1872
+  %2663 = load <2 x i64>, ptr %2662, align 16, !tbaa !26
+  %2664 = getelementptr inbounds nuw i8, ptr %2661, i64 32
+  %2665 = load <2 x double>, ptr %2664, align 16, !tbaa !26
+  %2666 = getelementptr inbounds nuw i8, ptr %2661, i64 1584
+  %2667 = load <2 x double>, ptr %2666, align 16, !tbaa !26
+  %2668 = fmul <2 x double> %2665, %2667
+  %2669 = icmp eq <2 x i64> %2663, zeroinitializer
+  %2670 = select <2 x i1> %2669, <2 x double> %2668, <2 x double> zeroinitializer
+  %2671 = fadd <2 x double> %2657, %2670
+  %2672 = getelementptr inbounds nuw i8, ptr %2661, i64 1552
+  %2673 = load <2 x double>, ptr %2672, align 16, !tbaa !26
+  %2674 = fmul <2 x double> %2665, %2673
+  %2675 = select <2 x i1> %2669, <2 x double> %2674, <2 x double> zeroinitializer
+  %2676 = fadd <2 x double> %2658, %2675
+  %2677 = or disjoint i64 %2659, 1
+  %2678 = getelementptr inbounds nuw %struct.Piece, ptr %2651, i64 %2677
+  %2679 = getelementptr inbounds nuw i8, ptr %2678, i64 1872
+  %2680 = load <2 x i64>, ptr %2679, align 16, !tbaa !26
+  %2681 = getelementptr inbounds nuw i8, ptr %2678, i64 32
+  %2682 = load <2 x double>, ptr %2681, align 16, !tbaa !26
+  %2683 = getelementptr inbounds nuw i8, ptr %2678, i64 1584
+  %2684 = load <2 x double>, ptr %2683, align 16, !tbaa !26
+  %2685 = fmul <2 x double> %2682, %2684
+  %2686 = icmp eq <2 x i64> %2680, zeroinitializer
+  %2687 = select <2 x i1> %2686, <2 x double> %2685, <2 x double> zeroinitializer
+  %2688 = fadd <2 x double> %2671, %2687
+  %2689 = getelementptr inbounds nuw i8, ptr %2678, i64 1552
+  %2690 = load <2 x double>, ptr %2689, align 16, !tbaa !26
+  %2691 = fmul <2 x double> %2682, %2690
+  %2692 = select <2 x i1> %2686, <2 x double> %2691, <2 x double> zeroinitializer
+  %2693 = fadd <2 x double> %2676, %2692
+  %2694 = add nuw nsw i64 %2659, 2
+  %2695 = add i64 %2660, 2
+  %2696 = icmp eq i64 %2695, %2655
+  br i1 %2696, label %2697, label %2656, !llvm.loop !104
 
-2701:                                             ; preds = %2660, %2654
-  %2702 = phi <2 x double> [ poison, %2654 ], [ %2692, %2660 ]
-  %2703 = phi <2 x double> [ poison, %2654 ], [ %2697, %2660 ]
-  %2704 = phi <2 x double> [ zeroinitializer, %2654 ], [ %2692, %2660 ]
-  %2705 = phi <2 x double> [ zeroinitializer, %2654 ], [ %2697, %2660 ]
-  %2706 = phi i64 [ 0, %2654 ], [ %2698, %2660 ]
-  %2707 = icmp eq i64 %2656, 0
-  br i1 %2707, label %2725, label %2708
+2697:                                             ; preds = %2656, %2650
+  %2698 = phi <2 x double> [ poison, %2650 ], [ %2688, %2656 ]
+  %2699 = phi <2 x double> [ poison, %2650 ], [ %2693, %2656 ]
+  %2700 = phi <2 x double> [ zeroinitializer, %2650 ], [ %2688, %2656 ]
+  %2701 = phi <2 x double> [ zeroinitializer, %2650 ], [ %2693, %2656 ]
+  %2702 = phi i64 [ 0, %2650 ], [ %2694, %2656 ]
+  %2703 = icmp eq i64 %2652, 0
+  br i1 %2703, label %2721, label %2704
 
-2708:                                             ; preds = %2701
-  %2709 = getelementptr inbounds nuw %struct.Piece, ptr %2655, i64 %2706
-  %2710 = getelementptr inbounds nuw i8, ptr %2709, i64 1872
-  %2711 = load <2 x i64>, ptr %2710, align 16, !tbaa !26
-  %2712 = getelementptr inbounds nuw i8, ptr %2709, i64 32
-  %2713 = load <2 x double>, ptr %2712, align 16, !tbaa !26
-  %2714 = getelementptr inbounds nuw i8, ptr %2709, i64 1584
-  %2715 = load <2 x double>, ptr %2714, align 16, !tbaa !26
-  %2716 = fmul <2 x double> %2713, %2715
-  %2717 = icmp eq <2 x i64> %2711, zeroinitializer
-  %2718 = select <2 x i1> %2717, <2 x double> %2716, <2 x double> zeroinitializer
-  %2719 = fadd <2 x double> %2704, %2718
-  %2720 = getelementptr inbounds nuw i8, ptr %2709, i64 1552
-  %2721 = load <2 x double>, ptr %2720, align 16, !tbaa !26
-  %2722 = fmul <2 x double> %2713, %2721
-  %2723 = select <2 x i1> %2717, <2 x double> %2722, <2 x double> zeroinitializer
-  %2724 = fadd <2 x double> %2705, %2723
-  br label %2725
+2704:                                             ; preds = %2697
+  %2705 = getelementptr inbounds nuw %struct.Piece, ptr %2651, i64 %2702
+  %2706 = getelementptr inbounds nuw i8, ptr %2705, i64 1872
+  %2707 = load <2 x i64>, ptr %2706, align 16, !tbaa !26
+  %2708 = getelementptr inbounds nuw i8, ptr %2705, i64 32
+  %2709 = load <2 x double>, ptr %2708, align 16, !tbaa !26
+  %2710 = getelementptr inbounds nuw i8, ptr %2705, i64 1584
+  %2711 = load <2 x double>, ptr %2710, align 16, !tbaa !26
+  %2712 = fmul <2 x double> %2709, %2711
+  %2713 = icmp eq <2 x i64> %2707, zeroinitializer
+  %2714 = select <2 x i1> %2713, <2 x double> %2712, <2 x double> zeroinitializer
+  %2715 = fadd <2 x double> %2700, %2714
+  %2716 = getelementptr inbounds nuw i8, ptr %2705, i64 1552
+  %2717 = load <2 x double>, ptr %2716, align 16, !tbaa !26
+  %2718 = fmul <2 x double> %2709, %2717
+  %2719 = select <2 x i1> %2713, <2 x double> %2718, <2 x double> zeroinitializer
+  %2720 = fadd <2 x double> %2701, %2719
+  br label %2721
 
-2725:                                             ; preds = %2708, %2701, %2648, %2651
-  %2726 = phi i1 [ false, %2651 ], [ false, %2648 ], [ true, %2701 ], [ true, %2708 ]
-  %2727 = phi <2 x double> [ %2652, %2651 ], [ %2650, %2648 ], [ %2652, %2701 ], [ %2652, %2708 ]
-  %2728 = phi i64 [ %2909, %2651 ], [ %2649, %2648 ], [ %2909, %2701 ], [ %2909, %2708 ]
-  %2729 = phi <2 x double> [ zeroinitializer, %2651 ], [ zeroinitializer, %2648 ], [ %2703, %2701 ], [ %2724, %2708 ]
-  %2730 = phi <2 x double> [ zeroinitializer, %2651 ], [ zeroinitializer, %2648 ], [ %2702, %2701 ], [ %2719, %2708 ]
-  %2731 = load <2 x double>, ptr %204, align 16, !tbaa !26
-  %2732 = load <2 x double>, ptr %187, align 16, !tbaa !26
-  %2733 = fsub <2 x double> %2727, %2732
-  %2734 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2731, <2 x double> %2733, <2 x double> %2730)
-  %2735 = fadd <2 x double> %2729, %2731
-  store <2 x double> %2734, ptr %169, align 16, !tbaa !26
-  %2736 = load <2 x double>, ptr %173, align 16, !tbaa !26
-  %2737 = fcmp ule <2 x double> %2736, zeroinitializer
-  %2738 = load <2 x double>, ptr %205, align 16, !tbaa !26
-  %2739 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2736, <2 x double> splat (double 5.000000e-01), <2 x double> %2738)
-  %2740 = fsub <2 x double> %2739, %2727
-  %2741 = fcmp ogt <2 x double> %2736, splat (double 1.000000e-30)
-  %2742 = select <2 x i1> %2741, <2 x double> %2736, <2 x double> splat (double 1.000000e-30)
-  %2743 = fdiv <2 x double> %2740, %2742
-  %2744 = fcmp ogt <2 x double> %2743, zeroinitializer
-  %2745 = select <2 x i1> %2744, <2 x double> %2743, <2 x double> zeroinitializer
-  %2746 = fcmp olt <2 x double> %2745, splat (double 1.000000e+00)
-  %2747 = select <2 x i1> %2746, <2 x double> %2745, <2 x double> splat (double 1.000000e+00)
-  %2748 = load <2 x double>, ptr %168, align 16, !tbaa !26
-  %2749 = load <2 x i64>, ptr %167, align 16, !tbaa !26
-  %2750 = icmp eq <2 x i64> %2749, zeroinitializer
-  %2751 = select <2 x i1> %2750, <2 x double> zeroinitializer, <2 x double> splat (double 1.000000e+00)
-  %2752 = select <2 x i1> %2737, <2 x double> %2751, <2 x double> %2747
-  %2753 = fmul <2 x double> %2748, %2752
-  %2754 = fcmp ule <2 x double> %2753, zeroinitializer
-  %2755 = fcmp uge <2 x double> %2753, %2748
-  %2756 = or <2 x i1> %2754, %2755
-  %2757 = or <2 x i1> %2737, %2756
-  %2758 = fdiv <2 x double> %2748, %2742
-  %2759 = select <2 x i1> %2757, <2 x double> zeroinitializer, <2 x double> %2758
-  %2760 = fadd <2 x double> %2735, %2759
-  %2761 = load <2 x double>, ptr %161, align 16, !tbaa !26
-  %2762 = load <2 x double>, ptr %1, align 16, !tbaa !26
-  %2763 = fmul <2 x double> %2727, %2762
-  %2764 = load <2 x double>, ptr %170, align 16, !tbaa !26
-  %2765 = load <2 x double>, ptr %171, align 16, !tbaa !26
-  %2766 = fmul <2 x double> %2765, splat (double 5.000000e-01)
-  %2767 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2766, <2 x double> %2727, <2 x double> %2764)
-  %2768 = load <2 x double>, ptr %172, align 16, !tbaa !26
-  %2769 = fmul <2 x double> %2727, %2768
-  %2770 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2763, <2 x double> %2767, <2 x double> %2769)
-  %2771 = load <2 x double>, ptr %162, align 16, !tbaa !26
-  %2772 = load <2 x double>, ptr %165, align 16, !tbaa !26
-  %2773 = fmul <2 x double> %2762, %2772
-  %2774 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2766, <2 x double> %2772, <2 x double> %2764)
-  %2775 = fmul <2 x double> %2768, %2772
-  %2776 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2773, <2 x double> %2774, <2 x double> %2775)
-  %2777 = fmul <2 x double> %2771, %2776
-  %2778 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2761, <2 x double> %2770, <2 x double> %2777)
-  %2779 = load <2 x double>, ptr %163, align 16, !tbaa !26
-  %2780 = load <2 x double>, ptr %166, align 16, !tbaa !26
-  %2781 = fmul <2 x double> %2762, %2780
-  %2782 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2766, <2 x double> %2780, <2 x double> %2764)
-  %2783 = fmul <2 x double> %2768, %2780
-  %2784 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2781, <2 x double> %2782, <2 x double> %2783)
-  %2785 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2779, <2 x double> %2784, <2 x double> %2778)
-  %2786 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2765, <2 x double> %2727, <2 x double> %2764)
-  %2787 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2762, <2 x double> %2786, <2 x double> %2768)
-  %2788 = load <2 x double>, ptr %174, align 16, !tbaa !26
-  %2789 = fcmp une <2 x double> %2788, zeroinitializer
-  %2790 = fadd <2 x double> %2734, %2785
-  %2791 = fsub <2 x double> %2790, %2753
-  %2792 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2761, <2 x double> %2787, <2 x double> %2760)
-  %2793 = fdiv <2 x double> %2791, %2792
-  %2794 = fsub <2 x double> %2727, %2793
-  %2795 = select <2 x i1> %2789, <2 x double> %2727, <2 x double> %2794
-  store <2 x double> %2795, ptr %164, align 16, !tbaa !26
-  %2796 = load <2 x double>, ptr %206, align 16, !tbaa !26
-  %2797 = fneg <2 x double> %2771
-  %2798 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2797, <2 x double> %2796, <2 x double> %2753)
-  %2799 = load <2 x double>, ptr %207, align 16, !tbaa !26
-  %2800 = fneg <2 x double> %2779
-  %2801 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2800, <2 x double> %2799, <2 x double> %2798)
-  %2802 = fdiv <2 x double> %2801, %2761
-  %2803 = load <2 x double>, ptr %208, align 16, !tbaa !26
-  %2804 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2797, <2 x double> %2803, <2 x double> %2734)
-  %2805 = load <2 x double>, ptr %209, align 16, !tbaa !26
-  %2806 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2800, <2 x double> %2805, <2 x double> %2804)
-  %2807 = fdiv <2 x double> %2806, %2761
-  %2808 = load <2 x double>, ptr %210, align 16, !tbaa !26
-  %2809 = select <2 x i1> %2789, <2 x double> %2808, <2 x double> %2802
-  store <2 x double> %2809, ptr %210, align 16, !tbaa !26
-  %2810 = load <2 x double>, ptr %211, align 16, !tbaa !26
-  %2811 = select <2 x i1> %2789, <2 x double> %2810, <2 x double> %2807
-  store <2 x double> %2811, ptr %211, align 16, !tbaa !26
-  br i1 %2726, label %2911, label %3211
+2721:                                             ; preds = %2704, %2697, %2644, %2647
+  %2722 = phi i1 [ false, %2647 ], [ false, %2644 ], [ true, %2697 ], [ true, %2704 ]
+  %2723 = phi <2 x double> [ %2648, %2647 ], [ %2646, %2644 ], [ %2648, %2697 ], [ %2648, %2704 ]
+  %2724 = phi i64 [ %2936, %2647 ], [ %2645, %2644 ], [ %2936, %2697 ], [ %2936, %2704 ]
+  %2725 = phi <2 x double> [ zeroinitializer, %2647 ], [ zeroinitializer, %2644 ], [ %2699, %2697 ], [ %2720, %2704 ]
+  %2726 = phi <2 x double> [ zeroinitializer, %2647 ], [ zeroinitializer, %2644 ], [ %2698, %2697 ], [ %2715, %2704 ]
+  %2727 = load <2 x double>, ptr %204, align 16, !tbaa !26
+  %2728 = load <2 x double>, ptr %187, align 16, !tbaa !26
+  %2729 = fsub <2 x double> %2723, %2728
+  %2730 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2727, <2 x double> %2729, <2 x double> %2726)
+  %2731 = fadd <2 x double> %2725, %2727
+  store <2 x double> %2730, ptr %169, align 16, !tbaa !26
+  %2732 = load <2 x double>, ptr %173, align 16, !tbaa !26
+  %2733 = fcmp ule <2 x double> %2732, zeroinitializer
+  %2734 = load <2 x double>, ptr %205, align 16, !tbaa !26
+  %2735 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2732, <2 x double> splat (double 5.000000e-01), <2 x double> %2734)
+  %2736 = fsub <2 x double> %2735, %2723
+  %2737 = fcmp ogt <2 x double> %2732, splat (double 1.000000e-30)
+  %2738 = select <2 x i1> %2737, <2 x double> %2732, <2 x double> splat (double 1.000000e-30)
+  %2739 = fdiv <2 x double> %2736, %2738
+  %2740 = fcmp ogt <2 x double> %2739, zeroinitializer
+  %2741 = select <2 x i1> %2740, <2 x double> %2739, <2 x double> zeroinitializer
+  %2742 = fcmp olt <2 x double> %2741, splat (double 1.000000e+00)
+  %2743 = select <2 x i1> %2742, <2 x double> %2741, <2 x double> splat (double 1.000000e+00)
+  %2744 = load <2 x double>, ptr %168, align 16, !tbaa !26
+  %2745 = load <2 x i64>, ptr %167, align 16, !tbaa !26
+  %2746 = icmp eq <2 x i64> %2745, zeroinitializer
+  %2747 = select <2 x i1> %2746, <2 x double> zeroinitializer, <2 x double> splat (double 1.000000e+00)
+  %2748 = select <2 x i1> %2733, <2 x double> %2747, <2 x double> %2743
+  %2749 = fmul <2 x double> %2744, %2748
+  %2750 = fcmp ule <2 x double> %2749, zeroinitializer
+  %2751 = fcmp uge <2 x double> %2749, %2744
+  %2752 = or <2 x i1> %2750, %2751
+  %2753 = or <2 x i1> %2733, %2752
+  %2754 = fdiv <2 x double> %2744, %2738
+  %2755 = select <2 x i1> %2753, <2 x double> zeroinitializer, <2 x double> %2754
+  %2756 = fadd <2 x double> %2731, %2755
+  %2757 = load <2 x double>, ptr %161, align 16, !tbaa !26
+  %2758 = load <2 x double>, ptr %1, align 16, !tbaa !26
+  %2759 = fmul <2 x double> %2723, %2758
+  %2760 = load <2 x double>, ptr %170, align 16, !tbaa !26
+  %2761 = load <2 x double>, ptr %171, align 16, !tbaa !26
+  %2762 = fmul <2 x double> %2761, splat (double 5.000000e-01)
+  %2763 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2762, <2 x double> %2723, <2 x double> %2760)
+  %2764 = load <2 x double>, ptr %172, align 16, !tbaa !26
+  %2765 = fmul <2 x double> %2723, %2764
+  %2766 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2759, <2 x double> %2763, <2 x double> %2765)
+  %2767 = load <2 x double>, ptr %162, align 16, !tbaa !26
+  %2768 = load <2 x double>, ptr %165, align 16, !tbaa !26
+  %2769 = fmul <2 x double> %2758, %2768
+  %2770 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2762, <2 x double> %2768, <2 x double> %2760)
+  %2771 = fmul <2 x double> %2764, %2768
+  %2772 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2769, <2 x double> %2770, <2 x double> %2771)
+  %2773 = fmul <2 x double> %2767, %2772
+  %2774 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2757, <2 x double> %2766, <2 x double> %2773)
+  %2775 = load <2 x double>, ptr %163, align 16, !tbaa !26
+  %2776 = load <2 x double>, ptr %166, align 16, !tbaa !26
+  %2777 = fmul <2 x double> %2758, %2776
+  %2778 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2762, <2 x double> %2776, <2 x double> %2760)
+  %2779 = fmul <2 x double> %2764, %2776
+  %2780 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2777, <2 x double> %2778, <2 x double> %2779)
+  %2781 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2775, <2 x double> %2780, <2 x double> %2774)
+  %2782 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2761, <2 x double> %2723, <2 x double> %2760)
+  %2783 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2758, <2 x double> %2782, <2 x double> %2764)
+  %2784 = load <2 x double>, ptr %174, align 16, !tbaa !26
+  %2785 = fcmp une <2 x double> %2784, zeroinitializer
+  %2786 = fadd <2 x double> %2730, %2781
+  %2787 = fsub <2 x double> %2786, %2749
+  %2788 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2757, <2 x double> %2783, <2 x double> %2756)
+  %2789 = fdiv <2 x double> %2787, %2788
+  %2790 = fsub <2 x double> %2723, %2789
+  %2791 = select <2 x i1> %2785, <2 x double> %2723, <2 x double> %2790
+  store <2 x double> %2791, ptr %164, align 16, !tbaa !26
+  %2792 = load <2 x double>, ptr %206, align 16, !tbaa !26
+  %2793 = fneg <2 x double> %2767
+  %2794 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2793, <2 x double> %2792, <2 x double> %2749)
+  %2795 = load <2 x double>, ptr %207, align 16, !tbaa !26
+  %2796 = fneg <2 x double> %2775
+  %2797 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2796, <2 x double> %2795, <2 x double> %2794)
+  %2798 = fdiv <2 x double> %2797, %2757
+  %2799 = load <2 x double>, ptr %208, align 16, !tbaa !26
+  %2800 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2793, <2 x double> %2799, <2 x double> %2730)
+  %2801 = load <2 x double>, ptr %209, align 16, !tbaa !26
+  %2802 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2796, <2 x double> %2801, <2 x double> %2800)
+  %2803 = fdiv <2 x double> %2802, %2757
+  %2804 = load <2 x double>, ptr %210, align 16, !tbaa !26
+  %2805 = select <2 x i1> %2785, <2 x double> %2804, <2 x double> %2798
+  store <2 x double> %2805, ptr %210, align 16, !tbaa !26
+  %2806 = load <2 x double>, ptr %211, align 16, !tbaa !26
+  %2807 = select <2 x i1> %2785, <2 x double> %2806, <2 x double> %2803
+  store <2 x double> %2807, ptr %211, align 16, !tbaa !26
+  br i1 %2722, label %2938, label %3238
 
-2812:                                             ; preds = %2645, %2885
-  %2813 = phi i64 [ %2908, %2885 ], [ 0, %2645 ]
-  %2814 = load ptr, ptr %142, align 8, !tbaa !28
-  %2815 = getelementptr inbounds nuw %struct.Piece, ptr %2814, i64 %2813
-  %2816 = getelementptr inbounds nuw i8, ptr %2815, i64 1392
-  %2817 = load <2 x double>, ptr %2816, align 16, !tbaa !26
-  %2818 = load i64, ptr %132, align 16, !tbaa !21
-  %2819 = icmp sgt i64 %2818, 0
-  br i1 %2819, label %2820, label %2825
+2808:                                             ; preds = %2641, %2912
+  %2809 = phi i64 [ %2935, %2912 ], [ 0, %2641 ]
+  %2810 = load ptr, ptr %142, align 8, !tbaa !28
+  %2811 = getelementptr inbounds nuw %struct.Piece, ptr %2810, i64 %2809
+  %2812 = getelementptr inbounds nuw i8, ptr %2811, i64 1392
+  %2813 = load <2 x double>, ptr %2812, align 16, !tbaa !26
+  %2814 = getelementptr inbounds nuw i8, ptr %2811, i64 1440
+  %2815 = load <2 x double>, ptr %2814, align 16, !tbaa !26
+  %2816 = getelementptr inbounds nuw i8, ptr %2811, i64 1944
+  %2817 = load ptr, ptr %2816, align 8, !tbaa !71
+  %2818 = getelementptr inbounds nuw i8, ptr %2811, i64 1952
+  %2819 = load ptr, ptr %2818, align 16, !tbaa !72
+  %2820 = getelementptr inbounds nuw i8, ptr %2811, i64 1896
+  %2821 = load ptr, ptr %2820, align 8, !tbaa !57
+  %2822 = load i64, ptr %132, align 16, !tbaa !21
+  %2823 = icmp sgt i64 %2822, 0
+  br i1 %2823, label %2824, label %2844
 
-2820:                                             ; preds = %2812
-  %2821 = getelementptr inbounds nuw i8, ptr %2815, i64 1440
-  %2822 = getelementptr inbounds nuw i8, ptr %2815, i64 1944
-  %2823 = getelementptr inbounds nuw i8, ptr %2815, i64 1952
-  %2824 = getelementptr inbounds nuw i8, ptr %2815, i64 1896
+2824:                                             ; preds = %2808
+  %2825 = and i64 %2822, 1
+  %2826 = icmp eq i64 %2825, 0
+  br i1 %2826, label %2840, label %2827
+
+2827:                                             ; preds = %2824
+  %2828 = add nsw i64 %2822, -1
+  %2829 = uitofp nneg i64 %2828 to double
+  %2830 = insertelement <2 x double> poison, double %2829, i64 0
+  %2831 = shufflevector <2 x double> %2830, <2 x double> poison, <2 x i32> zeroinitializer
+  %2832 = fcmp ugt <2 x double> %2815, %2831
+  %2833 = getelementptr inbounds nuw <2 x double>, ptr %2817, i64 %2828
+  %2834 = load <2 x double>, ptr %2833, align 16, !tbaa !26
+  %2835 = getelementptr inbounds nuw <2 x double>, ptr %2819, i64 %2828
+  %2836 = load <2 x double>, ptr %2835, align 16, !tbaa !26
+  %2837 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2836, <2 x double> %2813, <2 x double> %2834)
+  %2838 = select <2 x i1> %2832, <2 x double> %2837, <2 x double> %2813
+  %2839 = getelementptr inbounds nuw <2 x double>, ptr %2821, i64 %2828
+  store <2 x double> %2838, ptr %2839, align 16, !tbaa !26
   br label %2840
 
-2825:                                             ; preds = %2840, %2812
-  %2826 = getelementptr inbounds nuw i8, ptr %2815, i64 1840
-  %2827 = load <2 x i64>, ptr %2826, align 16, !tbaa !26
-  %2828 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2827)
-  %2829 = icmp eq i64 %2828, 0
-  %2830 = load i64, ptr %133, align 8, !tbaa !22
-  %2831 = icmp sgt i64 %2830, 0
-  br i1 %2829, label %2837, label %2832
+2840:                                             ; preds = %2827, %2824
+  %2841 = phi <2 x double> [ %2813, %2824 ], [ %2838, %2827 ]
+  %2842 = phi i64 [ %2822, %2824 ], [ %2828, %2827 ]
+  %2843 = icmp eq i64 %2822, 1
+  br i1 %2843, label %2844, label %2859
 
-2832:                                             ; preds = %2825
-  br i1 %2831, label %2833, label %2885
+2844:                                             ; preds = %2840, %2859, %2808
+  %2845 = getelementptr inbounds nuw i8, ptr %2811, i64 1840
+  %2846 = load <2 x i64>, ptr %2845, align 16, !tbaa !26
+  %2847 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2846)
+  %2848 = icmp eq i64 %2847, 0
+  %2849 = load i64, ptr %133, align 8, !tbaa !22
+  %2850 = icmp sgt i64 %2849, 0
+  br i1 %2848, label %2856, label %2851
 
-2833:                                             ; preds = %2832
-  %2834 = getelementptr inbounds nuw i8, ptr %2815, i64 2048
-  %2835 = getelementptr inbounds nuw i8, ptr %2815, i64 2056
-  %2836 = getelementptr inbounds nuw i8, ptr %2815, i64 2016
-  br label %2860
+2851:                                             ; preds = %2844
+  br i1 %2850, label %2852, label %2912
 
-2837:                                             ; preds = %2825
-  br i1 %2831, label %2838, label %2885
+2852:                                             ; preds = %2851
+  %2853 = getelementptr inbounds nuw i8, ptr %2811, i64 2048
+  %2854 = getelementptr inbounds nuw i8, ptr %2811, i64 2056
+  %2855 = getelementptr inbounds nuw i8, ptr %2811, i64 2016
+  br label %2887
 
-2838:                                             ; preds = %2837
-  %2839 = getelementptr inbounds nuw i8, ptr %2815, i64 2016
-  br label %2878
+2856:                                             ; preds = %2844
+  br i1 %2850, label %2857, label %2912
 
-2840:                                             ; preds = %2820, %2840
-  %2841 = phi <2 x double> [ %2817, %2820 ], [ %2856, %2840 ]
-  %2842 = phi i64 [ %2818, %2820 ], [ %2843, %2840 ]
-  %2843 = add nsw i64 %2842, -1
-  %2844 = load <2 x double>, ptr %2821, align 16, !tbaa !26
-  %2845 = uitofp nneg i64 %2843 to double
-  %2846 = insertelement <2 x double> poison, double %2845, i64 0
-  %2847 = shufflevector <2 x double> %2846, <2 x double> poison, <2 x i32> zeroinitializer
-  %2848 = fcmp ugt <2 x double> %2844, %2847
-  %2849 = load ptr, ptr %2822, align 8, !tbaa !71
-  %2850 = getelementptr inbounds nuw <2 x double>, ptr %2849, i64 %2843
-  %2851 = load <2 x double>, ptr %2850, align 16, !tbaa !26
-  %2852 = load ptr, ptr %2823, align 16, !tbaa !72
-  %2853 = getelementptr inbounds nuw <2 x double>, ptr %2852, i64 %2843
-  %2854 = load <2 x double>, ptr %2853, align 16, !tbaa !26
-  %2855 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2854, <2 x double> %2841, <2 x double> %2851)
-  %2856 = select <2 x i1> %2848, <2 x double> %2855, <2 x double> %2817
-  %2857 = load ptr, ptr %2824, align 8, !tbaa !57
-  %2858 = getelementptr inbounds nuw <2 x double>, ptr %2857, i64 %2843
-  store <2 x double> %2856, ptr %2858, align 16, !tbaa !26
-  %2859 = icmp samesign ugt i64 %2842, 1
-  br i1 %2859, label %2840, label %2825, !llvm.loop !105
+2857:                                             ; preds = %2856
+  %2858 = getelementptr inbounds nuw i8, ptr %2811, i64 2016
+  br label %2905
 
-2860:                                             ; preds = %2833, %2860
-  %2861 = phi i64 [ 0, %2833 ], [ %2875, %2860 ]
-  %2862 = phi <2 x double> [ %2817, %2833 ], [ %2872, %2860 ]
-  %2863 = load <2 x i64>, ptr %2826, align 16, !tbaa !26
-  %2864 = load ptr, ptr %2834, align 16, !tbaa !77
-  %2865 = getelementptr inbounds nuw <2 x double>, ptr %2864, i64 %2861
-  %2866 = load <2 x double>, ptr %2865, align 16, !tbaa !26
-  %2867 = load ptr, ptr %2835, align 8, !tbaa !78
-  %2868 = getelementptr inbounds nuw <2 x double>, ptr %2867, i64 %2861
-  %2869 = load <2 x double>, ptr %2868, align 16, !tbaa !26
-  %2870 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2869, <2 x double> %2862, <2 x double> %2866)
-  %2871 = icmp eq <2 x i64> %2863, zeroinitializer
-  %2872 = select <2 x i1> %2871, <2 x double> %2817, <2 x double> %2870
-  %2873 = load ptr, ptr %2836, align 16, !tbaa !106
-  %2874 = getelementptr inbounds nuw <2 x double>, ptr %2873, i64 %2861
-  store <2 x double> %2872, ptr %2874, align 16, !tbaa !26
-  %2875 = add nuw nsw i64 %2861, 1
-  %2876 = load i64, ptr %133, align 8, !tbaa !22
-  %2877 = icmp slt i64 %2875, %2876
-  br i1 %2877, label %2860, label %2885, !llvm.loop !107
+2859:                                             ; preds = %2840, %2859
+  %2860 = phi <2 x double> [ %2884, %2859 ], [ %2841, %2840 ]
+  %2861 = phi i64 [ %2874, %2859 ], [ %2842, %2840 ]
+  %2862 = add nsw i64 %2861, -1
+  %2863 = uitofp nneg i64 %2862 to double
+  %2864 = insertelement <2 x double> poison, double %2863, i64 0
+  %2865 = shufflevector <2 x double> %2864, <2 x double> poison, <2 x i32> zeroinitializer
+  %2866 = fcmp ugt <2 x double> %2815, %2865
+  %2867 = getelementptr inbounds nuw <2 x double>, ptr %2817, i64 %2862
+  %2868 = load <2 x double>, ptr %2867, align 16, !tbaa !26
+  %2869 = getelementptr inbounds nuw <2 x double>, ptr %2819, i64 %2862
+  %2870 = load <2 x double>, ptr %2869, align 16, !tbaa !26
+  %2871 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2870, <2 x double> %2860, <2 x double> %2868)
+  %2872 = select <2 x i1> %2866, <2 x double> %2871, <2 x double> %2813
+  %2873 = getelementptr inbounds nuw <2 x double>, ptr %2821, i64 %2862
+  store <2 x double> %2872, ptr %2873, align 16, !tbaa !26
+  %2874 = add nsw i64 %2861, -2
+  %2875 = uitofp nneg i64 %2874 to double
+  %2876 = insertelement <2 x double> poison, double %2875, i64 0
+  %2877 = shufflevector <2 x double> %2876, <2 x double> poison, <2 x i32> zeroinitializer
+  %2878 = fcmp ugt <2 x double> %2815, %2877
+  %2879 = getelementptr inbounds nuw <2 x double>, ptr %2817, i64 %2874
+  %2880 = load <2 x double>, ptr %2879, align 16, !tbaa !26
+  %2881 = getelementptr inbounds nuw <2 x double>, ptr %2819, i64 %2874
+  %2882 = load <2 x double>, ptr %2881, align 16, !tbaa !26
+  %2883 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2882, <2 x double> %2872, <2 x double> %2880)
+  %2884 = select <2 x i1> %2878, <2 x double> %2883, <2 x double> %2813
+  %2885 = getelementptr inbounds nuw <2 x double>, ptr %2821, i64 %2874
+  store <2 x double> %2884, ptr %2885, align 16, !tbaa !26
+  %2886 = icmp samesign ugt i64 %2862, 1
+  br i1 %2886, label %2859, label %2844, !llvm.loop !105
 
-2878:                                             ; preds = %2838, %2878
-  %2879 = phi i64 [ 0, %2838 ], [ %2882, %2878 ]
-  %2880 = load ptr, ptr %2839, align 16, !tbaa !106
-  %2881 = getelementptr inbounds nuw <2 x double>, ptr %2880, i64 %2879
-  store <2 x double> %2817, ptr %2881, align 16, !tbaa !26
-  %2882 = add nuw nsw i64 %2879, 1
-  %2883 = load i64, ptr %133, align 8, !tbaa !22
-  %2884 = icmp slt i64 %2882, %2883
-  br i1 %2884, label %2878, label %2885, !llvm.loop !108
+2887:                                             ; preds = %2852, %2887
+  %2888 = phi i64 [ 0, %2852 ], [ %2902, %2887 ]
+  %2889 = phi <2 x double> [ %2813, %2852 ], [ %2899, %2887 ]
+  %2890 = load <2 x i64>, ptr %2845, align 16, !tbaa !26
+  %2891 = load ptr, ptr %2853, align 16, !tbaa !77
+  %2892 = getelementptr inbounds nuw <2 x double>, ptr %2891, i64 %2888
+  %2893 = load <2 x double>, ptr %2892, align 16, !tbaa !26
+  %2894 = load ptr, ptr %2854, align 8, !tbaa !78
+  %2895 = getelementptr inbounds nuw <2 x double>, ptr %2894, i64 %2888
+  %2896 = load <2 x double>, ptr %2895, align 16, !tbaa !26
+  %2897 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2896, <2 x double> %2889, <2 x double> %2893)
+  %2898 = icmp eq <2 x i64> %2890, zeroinitializer
+  %2899 = select <2 x i1> %2898, <2 x double> %2813, <2 x double> %2897
+  %2900 = load ptr, ptr %2855, align 16, !tbaa !106
+  %2901 = getelementptr inbounds nuw <2 x double>, ptr %2900, i64 %2888
+  store <2 x double> %2899, ptr %2901, align 16, !tbaa !26
+  %2902 = add nuw nsw i64 %2888, 1
+  %2903 = load i64, ptr %133, align 8, !tbaa !22
+  %2904 = icmp slt i64 %2902, %2903
+  br i1 %2904, label %2887, label %2912, !llvm.loop !107
 
-2885:                                             ; preds = %2860, %2878, %2832, %2837
-  %2886 = phi <2 x double> [ %2817, %2837 ], [ %2817, %2832 ], [ %2817, %2878 ], [ %2872, %2860 ]
-  %2887 = load <2 x i64>, ptr %2826, align 16, !tbaa !26
-  %2888 = getelementptr inbounds nuw i8, ptr %2815, i64 1568
-  %2889 = load <2 x double>, ptr %2888, align 16, !tbaa !26
-  %2890 = icmp eq <2 x i64> %2887, zeroinitializer
-  %2891 = select <2 x i1> %2890, <2 x double> zeroinitializer, <2 x double> %2889
-  %2892 = fsub <2 x double> splat (double 1.000000e+00), %2891
-  %2893 = getelementptr inbounds nuw i8, ptr %2815, i64 1376
-  %2894 = load <2 x double>, ptr %2893, align 16, !tbaa !26
-  %2895 = fmul <2 x double> %2891, %2894
-  %2896 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2892, <2 x double> %2886, <2 x double> %2895)
-  %2897 = getelementptr inbounds nuw i8, ptr %2815, i64 1616
-  store <2 x double> %2896, ptr %2897, align 16, !tbaa !26
-  %2898 = getelementptr inbounds nuw i8, ptr %2815, i64 1552
-  %2899 = load <2 x double>, ptr %2898, align 16, !tbaa !26
-  %2900 = fsub <2 x double> %2894, %2886
-  %2901 = fmul <2 x double> %2900, %2899
-  %2902 = getelementptr inbounds nuw i8, ptr %2815, i64 1584
-  store <2 x double> %2901, ptr %2902, align 16, !tbaa !26
-  %2903 = getelementptr inbounds nuw i8, ptr %2815, i64 800
-  %2904 = load <2 x double>, ptr %2903, align 16, !tbaa !26
-  %2905 = fdiv <2 x double> %2901, %2904
-  %2906 = fsub <2 x double> %2894, %2905
-  %2907 = getelementptr inbounds nuw i8, ptr %2815, i64 1600
-  store <2 x double> %2906, ptr %2907, align 16, !tbaa !26
-  %2908 = add nuw nsw i64 %2813, 1
-  %2909 = load i64, ptr %157, align 8, !tbaa !20
-  %2910 = icmp slt i64 %2908, %2909
-  br i1 %2910, label %2812, label %2651, !llvm.loop !109
+2905:                                             ; preds = %2857, %2905
+  %2906 = phi i64 [ 0, %2857 ], [ %2909, %2905 ]
+  %2907 = load ptr, ptr %2858, align 16, !tbaa !106
+  %2908 = getelementptr inbounds nuw <2 x double>, ptr %2907, i64 %2906
+  store <2 x double> %2813, ptr %2908, align 16, !tbaa !26
+  %2909 = add nuw nsw i64 %2906, 1
+  %2910 = load i64, ptr %133, align 8, !tbaa !22
+  %2911 = icmp slt i64 %2909, %2910
+  br i1 %2911, label %2905, label %2912, !llvm.loop !108
 
-2911:                                             ; preds = %2725, %3166
-  %2912 = phi i64 [ %3208, %3166 ], [ 0, %2725 ]
-  %2913 = phi <2 x double> [ %3207, %3166 ], [ zeroinitializer, %2725 ]
-  %2914 = load ptr, ptr %142, align 8, !tbaa !28
-  %2915 = getelementptr inbounds nuw %struct.Piece, ptr %2914, i64 %2912
-  %2916 = getelementptr inbounds nuw i8, ptr %2915, i64 1408
-  %2917 = load <2 x double>, ptr %2916, align 16, !tbaa !26
-  %2918 = getelementptr inbounds nuw i8, ptr %2915, i64 1424
-  %2919 = load <2 x double>, ptr %2918, align 16, !tbaa !26
-  %2920 = fadd <2 x double> %2917, %2919
-  %2921 = getelementptr inbounds nuw i8, ptr %2915, i64 1392
-  %2922 = load <2 x double>, ptr %2921, align 16, !tbaa !26
-  %2923 = load <2 x double>, ptr %203, align 16, !tbaa !26
-  %2924 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2923, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
-  %2925 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2923, <2 x double> %2924, <2 x double> splat (double 0x4142F8368A3D70A4))
-  %2926 = getelementptr inbounds nuw i8, ptr %2915, i64 1328
-  %2927 = load <2 x double>, ptr %2926, align 16, !tbaa !26
-  %2928 = getelementptr inbounds nuw i8, ptr %2915, i64 1008
-  %2929 = load <2 x double>, ptr %2928, align 16, !tbaa !26
-  %2930 = fneg <2 x double> %2927
-  %2931 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2930, <2 x double> %2929, <2 x double> %2920)
-  %2932 = getelementptr inbounds nuw i8, ptr %2915, i64 1344
-  %2933 = load <2 x double>, ptr %2932, align 16, !tbaa !26
-  %2934 = getelementptr inbounds nuw i8, ptr %2915, i64 1200
-  %2935 = load <2 x double>, ptr %2934, align 16, !tbaa !26
-  %2936 = fneg <2 x double> %2933
-  %2937 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2936, <2 x double> %2935, <2 x double> %2931)
-  %2938 = getelementptr inbounds nuw i8, ptr %2915, i64 1312
-  %2939 = load <2 x double>, ptr %2938, align 16, !tbaa !26
-  %2940 = fdiv <2 x double> %2937, %2939
-  %2941 = getelementptr inbounds nuw i8, ptr %2915, i64 400
-  %2942 = load <2 x double>, ptr %2941, align 16, !tbaa !26
-  %2943 = fsub <2 x double> %2942, %2940
-  %2944 = getelementptr inbounds nuw i8, ptr %2915, i64 976
-  %2945 = load <2 x double>, ptr %2944, align 16, !tbaa !26
-  %2946 = getelementptr inbounds nuw i8, ptr %2915, i64 1792
-  %2947 = load <2 x double>, ptr %2946, align 16, !tbaa !26
-  %2948 = fsub <2 x double> %2945, %2947
-  %2949 = getelementptr inbounds nuw i8, ptr %2915, i64 1696
-  %2950 = load <2 x double>, ptr %2949, align 16, !tbaa !26
-  %2951 = getelementptr inbounds nuw i8, ptr %2915, i64 320
-  %2952 = load <2 x double>, ptr %2951, align 16, !tbaa !26
-  %2953 = fmul <2 x double> %2950, %2952
-  %2954 = getelementptr inbounds nuw i8, ptr %2915, i64 1616
-  %2955 = load <2 x double>, ptr %2954, align 16, !tbaa !26
-  %2956 = fsub <2 x double> %2955, %2922
-  %2957 = fmul <2 x double> %2953, %2956
-  %2958 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2925, <2 x double> %2920, <2 x double> %2957)
-  %2959 = fsub <2 x double> %2943, %2948
-  %2960 = getelementptr inbounds nuw i8, ptr %2915, i64 736
-  %2961 = getelementptr inbounds nuw i8, ptr %2915, i64 768
+2912:                                             ; preds = %2887, %2905, %2851, %2856
+  %2913 = phi <2 x double> [ %2813, %2856 ], [ %2813, %2851 ], [ %2813, %2905 ], [ %2899, %2887 ]
+  %2914 = load <2 x i64>, ptr %2845, align 16, !tbaa !26
+  %2915 = getelementptr inbounds nuw i8, ptr %2811, i64 1568
+  %2916 = load <2 x double>, ptr %2915, align 16, !tbaa !26
+  %2917 = icmp eq <2 x i64> %2914, zeroinitializer
+  %2918 = select <2 x i1> %2917, <2 x double> zeroinitializer, <2 x double> %2916
+  %2919 = fsub <2 x double> splat (double 1.000000e+00), %2918
+  %2920 = getelementptr inbounds nuw i8, ptr %2811, i64 1376
+  %2921 = load <2 x double>, ptr %2920, align 16, !tbaa !26
+  %2922 = fmul <2 x double> %2918, %2921
+  %2923 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2919, <2 x double> %2913, <2 x double> %2922)
+  %2924 = getelementptr inbounds nuw i8, ptr %2811, i64 1616
+  store <2 x double> %2923, ptr %2924, align 16, !tbaa !26
+  %2925 = getelementptr inbounds nuw i8, ptr %2811, i64 1552
+  %2926 = load <2 x double>, ptr %2925, align 16, !tbaa !26
+  %2927 = fsub <2 x double> %2921, %2913
+  %2928 = fmul <2 x double> %2927, %2926
+  %2929 = getelementptr inbounds nuw i8, ptr %2811, i64 1584
+  store <2 x double> %2928, ptr %2929, align 16, !tbaa !26
+  %2930 = getelementptr inbounds nuw i8, ptr %2811, i64 800
+  %2931 = load <2 x double>, ptr %2930, align 16, !tbaa !26
+  %2932 = fdiv <2 x double> %2928, %2931
+  %2933 = fsub <2 x double> %2921, %2932
+  %2934 = getelementptr inbounds nuw i8, ptr %2811, i64 1600
+  store <2 x double> %2933, ptr %2934, align 16, !tbaa !26
+  %2935 = add nuw nsw i64 %2809, 1
+  %2936 = load i64, ptr %157, align 8, !tbaa !20
+  %2937 = icmp slt i64 %2935, %2936
+  br i1 %2937, label %2808, label %2647, !llvm.loop !109
+
+2938:                                             ; preds = %2721, %3193
+  %2939 = phi i64 [ %3235, %3193 ], [ 0, %2721 ]
+  %2940 = phi <2 x double> [ %3234, %3193 ], [ zeroinitializer, %2721 ]
+  %2941 = load ptr, ptr %142, align 8, !tbaa !28
+  %2942 = getelementptr inbounds nuw %struct.Piece, ptr %2941, i64 %2939
+  %2943 = getelementptr inbounds nuw i8, ptr %2942, i64 1408
+  %2944 = load <2 x double>, ptr %2943, align 16, !tbaa !26
+  %2945 = getelementptr inbounds nuw i8, ptr %2942, i64 1424
+  %2946 = load <2 x double>, ptr %2945, align 16, !tbaa !26
+  %2947 = fadd <2 x double> %2944, %2946
+  %2948 = getelementptr inbounds nuw i8, ptr %2942, i64 1392
+  %2949 = load <2 x double>, ptr %2948, align 16, !tbaa !26
+  %2950 = load <2 x double>, ptr %203, align 16, !tbaa !26
+  %2951 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2950, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %2952 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2950, <2 x double> %2951, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %2953 = getelementptr inbounds nuw i8, ptr %2942, i64 1328
+  %2954 = load <2 x double>, ptr %2953, align 16, !tbaa !26
+  %2955 = getelementptr inbounds nuw i8, ptr %2942, i64 1008
+  %2956 = load <2 x double>, ptr %2955, align 16, !tbaa !26
+  %2957 = fneg <2 x double> %2954
+  %2958 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2957, <2 x double> %2956, <2 x double> %2947)
+  %2959 = getelementptr inbounds nuw i8, ptr %2942, i64 1344
+  %2960 = load <2 x double>, ptr %2959, align 16, !tbaa !26
+  %2961 = getelementptr inbounds nuw i8, ptr %2942, i64 1200
   %2962 = load <2 x double>, ptr %2961, align 16, !tbaa !26
-  %2963 = fsub <2 x double> %2959, %2962
-  %2964 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %2963)
-  %2965 = getelementptr inbounds nuw i8, ptr %2915, i64 208
+  %2963 = fneg <2 x double> %2960
+  %2964 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2963, <2 x double> %2962, <2 x double> %2958)
+  %2965 = getelementptr inbounds nuw i8, ptr %2942, i64 1312
   %2966 = load <2 x double>, ptr %2965, align 16, !tbaa !26
   %2967 = fdiv <2 x double> %2964, %2966
-  %2968 = getelementptr inbounds nuw i8, ptr %2915, i64 1840
-  %2969 = load <2 x i64>, ptr %2968, align 16, !tbaa !26
-  %2970 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2969)
-  %2971 = icmp eq i64 %2970, 0
-  br i1 %2971, label %3166, label %2972
-
-2972:                                             ; preds = %2911
-  %2973 = getelementptr inbounds nuw i8, ptr %2915, i64 944
+  %2968 = getelementptr inbounds nuw i8, ptr %2942, i64 400
+  %2969 = load <2 x double>, ptr %2968, align 16, !tbaa !26
+  %2970 = fsub <2 x double> %2969, %2967
+  %2971 = getelementptr inbounds nuw i8, ptr %2942, i64 976
+  %2972 = load <2 x double>, ptr %2971, align 16, !tbaa !26
+  %2973 = getelementptr inbounds nuw i8, ptr %2942, i64 1792
   %2974 = load <2 x double>, ptr %2973, align 16, !tbaa !26
-  %2975 = fcmp ogt <2 x double> %2948, %2943
-  %2976 = getelementptr inbounds nuw i8, ptr %2915, i64 1824
+  %2975 = fsub <2 x double> %2972, %2974
+  %2976 = getelementptr inbounds nuw i8, ptr %2942, i64 1696
   %2977 = load <2 x double>, ptr %2976, align 16, !tbaa !26
-  %2978 = fcmp oeq <2 x double> %2977, zeroinitializer
-  %2979 = select <2 x i1> %2978, <2 x i1> %2975, <2 x i1> zeroinitializer
-  %2980 = select <2 x i1> %2979, <2 x i64> %2969, <2 x i64> zeroinitializer
-  %2981 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2980)
-  %2982 = icmp eq i64 %2981, 0
-  br i1 %2982, label %3053, label %2983
+  %2978 = getelementptr inbounds nuw i8, ptr %2942, i64 320
+  %2979 = load <2 x double>, ptr %2978, align 16, !tbaa !26
+  %2980 = fmul <2 x double> %2977, %2979
+  %2981 = getelementptr inbounds nuw i8, ptr %2942, i64 1616
+  %2982 = load <2 x double>, ptr %2981, align 16, !tbaa !26
+  %2983 = fsub <2 x double> %2982, %2949
+  %2984 = fmul <2 x double> %2980, %2983
+  %2985 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2952, <2 x double> %2947, <2 x double> %2984)
+  %2986 = fsub <2 x double> %2970, %2975
+  %2987 = getelementptr inbounds nuw i8, ptr %2942, i64 736
+  %2988 = getelementptr inbounds nuw i8, ptr %2942, i64 768
+  %2989 = load <2 x double>, ptr %2988, align 16, !tbaa !26
+  %2990 = fsub <2 x double> %2986, %2989
+  %2991 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %2990)
+  %2992 = getelementptr inbounds nuw i8, ptr %2942, i64 208
+  %2993 = load <2 x double>, ptr %2992, align 16, !tbaa !26
+  %2994 = fdiv <2 x double> %2991, %2993
+  %2995 = getelementptr inbounds nuw i8, ptr %2942, i64 1840
+  %2996 = load <2 x i64>, ptr %2995, align 16, !tbaa !26
+  %2997 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2996)
+  %2998 = icmp eq i64 %2997, 0
+  br i1 %2998, label %3193, label %2999
 
-2983:                                             ; preds = %2972
-  %2984 = fsub <2 x double> %2948, %2943
-  %2985 = fdiv <2 x double> %2984, %2966
-  %2986 = getelementptr inbounds nuw i8, ptr %2915, i64 1928
-  %2987 = load ptr, ptr %2986, align 8, !tbaa !64
-  %2988 = load i64, ptr %132, align 16, !tbaa !21
-  %2989 = add nsw i64 %2988, -1
-  %2990 = getelementptr inbounds <2 x double>, ptr %2987, i64 %2989
-  %2991 = load <2 x double>, ptr %2990, align 16, !tbaa !26
-  %2992 = icmp sgt i64 %2988, 1
-  br i1 %2992, label %2993, label %3045
+2999:                                             ; preds = %2938
+  %3000 = getelementptr inbounds nuw i8, ptr %2942, i64 944
+  %3001 = load <2 x double>, ptr %3000, align 16, !tbaa !26
+  %3002 = fcmp ogt <2 x double> %2975, %2970
+  %3003 = getelementptr inbounds nuw i8, ptr %2942, i64 1824
+  %3004 = load <2 x double>, ptr %3003, align 16, !tbaa !26
+  %3005 = fcmp oeq <2 x double> %3004, zeroinitializer
+  %3006 = select <2 x i1> %3005, <2 x i1> %3002, <2 x i1> zeroinitializer
+  %3007 = select <2 x i1> %3006, <2 x i64> %2996, <2 x i64> zeroinitializer
+  %3008 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3007)
+  %3009 = icmp eq i64 %3008, 0
+  br i1 %3009, label %3080, label %3010
 
-2993:                                             ; preds = %2983
-  %2994 = getelementptr inbounds nuw i8, ptr %2915, i64 1888
-  %2995 = load i64, ptr %2994, align 16, !tbaa !31
-  %2996 = getelementptr inbounds nuw i8, ptr %2915, i64 1104
-  %2997 = getelementptr inbounds nuw i8, ptr %2915, i64 384
-  %2998 = getelementptr inbounds nuw i8, ptr %2915, i64 1984
-  br label %2999
+3010:                                             ; preds = %2999
+  %3011 = fsub <2 x double> %2975, %2970
+  %3012 = fdiv <2 x double> %3011, %2993
+  %3013 = getelementptr inbounds nuw i8, ptr %2942, i64 1928
+  %3014 = load ptr, ptr %3013, align 8, !tbaa !64
+  %3015 = load i64, ptr %132, align 16, !tbaa !21
+  %3016 = add nsw i64 %3015, -1
+  %3017 = getelementptr inbounds <2 x double>, ptr %3014, i64 %3016
+  %3018 = load <2 x double>, ptr %3017, align 16, !tbaa !26
+  %3019 = icmp sgt i64 %3015, 1
+  br i1 %3019, label %3020, label %3072
 
-2999:                                             ; preds = %2993, %3042
-  %3000 = phi <2 x double> [ %2974, %2993 ], [ %3037, %3042 ]
-  %3001 = phi i64 [ %2989, %2993 ], [ %3043, %3042 ]
-  %3002 = phi <2 x double> [ %2991, %2993 ], [ %3025, %3042 ]
-  %3003 = phi <2 x i64> [ %2980, %2993 ], [ %3029, %3042 ]
-  %3004 = phi <2 x double> [ %2985, %2993 ], [ %3036, %3042 ]
-  %3005 = icmp slt i64 %3001, %2995
-  br i1 %3005, label %3006, label %3012
+3020:                                             ; preds = %3010
+  %3021 = getelementptr inbounds nuw i8, ptr %2942, i64 1888
+  %3022 = load i64, ptr %3021, align 16, !tbaa !31
+  %3023 = getelementptr inbounds nuw i8, ptr %2942, i64 1104
+  %3024 = getelementptr inbounds nuw i8, ptr %2942, i64 384
+  %3025 = getelementptr inbounds nuw i8, ptr %2942, i64 1984
+  br label %3026
 
-3006:                                             ; preds = %2999
-  %3007 = load ptr, ptr %2998, align 16, !tbaa !67
-  %3008 = getelementptr inbounds nuw <2 x double>, ptr %3007, i64 %3001
-  %3009 = load <2 x double>, ptr %3008, align 16, !tbaa !26
-  %3010 = load <2 x double>, ptr %2997, align 16, !tbaa !26
-  %3011 = fmul <2 x double> %3009, %3010
-  br label %3020
+3026:                                             ; preds = %3020, %3069
+  %3027 = phi <2 x double> [ %3001, %3020 ], [ %3064, %3069 ]
+  %3028 = phi i64 [ %3016, %3020 ], [ %3070, %3069 ]
+  %3029 = phi <2 x double> [ %3018, %3020 ], [ %3052, %3069 ]
+  %3030 = phi <2 x i64> [ %3007, %3020 ], [ %3056, %3069 ]
+  %3031 = phi <2 x double> [ %3012, %3020 ], [ %3063, %3069 ]
+  %3032 = icmp slt i64 %3028, %3022
+  br i1 %3032, label %3033, label %3039
 
-3012:                                             ; preds = %2999
-  %3013 = load <2 x double>, ptr %2996, align 16, !tbaa !26
-  %3014 = load <2 x double>, ptr %2997, align 16, !tbaa !26
-  %3015 = load ptr, ptr %2998, align 16, !tbaa !67
-  %3016 = getelementptr inbounds nuw <2 x double>, ptr %3015, i64 %3001
-  %3017 = load <2 x double>, ptr %3016, align 16, !tbaa !26
-  %3018 = fsub <2 x double> %3013, %3014
-  %3019 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3017, <2 x double> %3018, <2 x double> %3014)
-  br label %3020
+3033:                                             ; preds = %3026
+  %3034 = load ptr, ptr %3025, align 16, !tbaa !67
+  %3035 = getelementptr inbounds nuw <2 x double>, ptr %3034, i64 %3028
+  %3036 = load <2 x double>, ptr %3035, align 16, !tbaa !26
+  %3037 = load <2 x double>, ptr %3024, align 16, !tbaa !26
+  %3038 = fmul <2 x double> %3036, %3037
+  br label %3047
 
-3020:                                             ; preds = %3006, %3012
-  %3021 = phi <2 x double> [ %3011, %3006 ], [ %3019, %3012 ]
-  %3022 = getelementptr inbounds nuw <2 x double>, ptr %2987, i64 %3001
-  %3023 = load <2 x double>, ptr %3022, align 16, !tbaa !26
-  %3024 = icmp eq <2 x i64> %3003, zeroinitializer
-  %3025 = select <2 x i1> %3024, <2 x double> %3002, <2 x double> %3023
-  %3026 = fsub <2 x double> %3000, %3021
-  %3027 = fmul <2 x double> %3026, %3025
-  %3028 = fcmp olt <2 x double> %3027, %3004
-  %3029 = select <2 x i1> %3028, <2 x i64> %3003, <2 x i64> zeroinitializer
-  %3030 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3029)
-  %3031 = icmp eq i64 %3030, 0
-  br i1 %3031, label %3045, label %3032
+3039:                                             ; preds = %3026
+  %3040 = load <2 x double>, ptr %3023, align 16, !tbaa !26
+  %3041 = load <2 x double>, ptr %3024, align 16, !tbaa !26
+  %3042 = load ptr, ptr %3025, align 16, !tbaa !67
+  %3043 = getelementptr inbounds nuw <2 x double>, ptr %3042, i64 %3028
+  %3044 = load <2 x double>, ptr %3043, align 16, !tbaa !26
+  %3045 = fsub <2 x double> %3040, %3041
+  %3046 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3044, <2 x double> %3045, <2 x double> %3041)
+  br label %3047
 
-3032:                                             ; preds = %3020
-  %3033 = fneg <2 x double> %3025
-  %3034 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3033, <2 x double> %3026, <2 x double> %3004)
-  %3035 = icmp eq <2 x i64> %3029, zeroinitializer
-  %3036 = select <2 x i1> %3035, <2 x double> %3004, <2 x double> %3034
-  %3037 = select <2 x i1> %3035, <2 x double> %3000, <2 x double> %3021
-  %3038 = icmp eq i64 %3001, 1
-  br i1 %3038, label %3039, label %3042
+3047:                                             ; preds = %3033, %3039
+  %3048 = phi <2 x double> [ %3038, %3033 ], [ %3046, %3039 ]
+  %3049 = getelementptr inbounds nuw <2 x double>, ptr %3014, i64 %3028
+  %3050 = load <2 x double>, ptr %3049, align 16, !tbaa !26
+  %3051 = icmp eq <2 x i64> %3030, zeroinitializer
+  %3052 = select <2 x i1> %3051, <2 x double> %3029, <2 x double> %3050
+  %3053 = fsub <2 x double> %3027, %3048
+  %3054 = fmul <2 x double> %3053, %3052
+  %3055 = fcmp olt <2 x double> %3054, %3031
+  %3056 = select <2 x i1> %3055, <2 x i64> %3030, <2 x i64> zeroinitializer
+  %3057 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3056)
+  %3058 = icmp eq i64 %3057, 0
+  br i1 %3058, label %3072, label %3059
 
-3039:                                             ; preds = %3032
-  %3040 = load <2 x double>, ptr %2987, align 16, !tbaa !26
-  %3041 = select <2 x i1> %3035, <2 x double> %3025, <2 x double> %3040
-  br label %3045
+3059:                                             ; preds = %3047
+  %3060 = fneg <2 x double> %3052
+  %3061 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3060, <2 x double> %3053, <2 x double> %3031)
+  %3062 = icmp eq <2 x i64> %3056, zeroinitializer
+  %3063 = select <2 x i1> %3062, <2 x double> %3031, <2 x double> %3061
+  %3064 = select <2 x i1> %3062, <2 x double> %3027, <2 x double> %3048
+  %3065 = icmp eq i64 %3028, 1
+  br i1 %3065, label %3066, label %3069
 
-3042:                                             ; preds = %3032
-  %3043 = add nsw i64 %3001, -1
-  %3044 = icmp sgt i64 %3001, 1
-  br i1 %3044, label %2999, label %3045, !llvm.loop !110
+3066:                                             ; preds = %3059
+  %3067 = load <2 x double>, ptr %3014, align 16, !tbaa !26
+  %3068 = select <2 x i1> %3062, <2 x double> %3052, <2 x double> %3067
+  br label %3072
 
-3045:                                             ; preds = %3042, %3020, %3039, %2983
-  %3046 = phi <2 x double> [ %2985, %2983 ], [ %3036, %3039 ], [ %3004, %3020 ], [ %3036, %3042 ]
-  %3047 = phi <2 x double> [ %2974, %2983 ], [ %3037, %3039 ], [ %3000, %3020 ], [ %3037, %3042 ]
-  %3048 = phi <2 x double> [ %2991, %2983 ], [ %3041, %3039 ], [ %3025, %3020 ], [ %3025, %3042 ]
-  %3049 = fdiv <2 x double> %3046, %3048
-  %3050 = fsub <2 x double> %3047, %3049
-  %3051 = icmp eq <2 x i64> %2980, zeroinitializer
-  %3052 = select <2 x i1> %3051, <2 x double> %2974, <2 x double> %3050
-  br label %3053
+3069:                                             ; preds = %3059
+  %3070 = add nsw i64 %3028, -1
+  %3071 = icmp sgt i64 %3028, 1
+  br i1 %3071, label %3026, label %3072, !llvm.loop !110
 
-3053:                                             ; preds = %3045, %2972
-  %3054 = phi <2 x double> [ %3052, %3045 ], [ %2974, %2972 ]
-  %3055 = load <2 x double>, ptr %2960, align 16, !tbaa !26
-  %3056 = getelementptr inbounds nuw i8, ptr %2915, i64 640
-  %3057 = load <2 x double>, ptr %3056, align 16, !tbaa !26
-  %3058 = getelementptr inbounds nuw i8, ptr %2915, i64 656
-  %3059 = load <2 x double>, ptr %3058, align 16, !tbaa !26
-  %3060 = getelementptr inbounds nuw i8, ptr %2915, i64 672
-  %3061 = load <2 x double>, ptr %3060, align 16, !tbaa !26
-  %3062 = getelementptr inbounds nuw i8, ptr %2915, i64 688
-  %3063 = load <2 x double>, ptr %3062, align 16, !tbaa !26
-  %3064 = load <2 x double>, ptr %2915, align 16, !tbaa !26
-  %3065 = fmul <2 x double> %3064, splat (double 1.000000e-09)
-  %3066 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3055, <2 x double> %3063, <2 x double> %3061)
-  %3067 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3055, <2 x double> %3066, <2 x double> %3059)
-  %3068 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3055, <2 x double> %3067, <2 x double> %3057)
-  %3069 = fsub <2 x double> %3068, %3054
-  %3070 = fmul <2 x double> %3055, splat (double 3.000000e+00)
-  %3071 = fmul <2 x double> %3070, %3063
-  %3072 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3061, <2 x double> splat (double 2.000000e+00), <2 x double> %3071)
-  %3073 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3055, <2 x double> %3072, <2 x double> %3059)
-  %3074 = fdiv <2 x double> %3069, %3073
-  %3075 = fsub <2 x double> %3055, %3074
-  %3076 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3074)
-  %3077 = fcmp oge <2 x double> %3076, %3065
-  %3078 = bitcast <2 x i1> %3077 to i2
-  %3079 = icmp eq i2 %3078, 0
-  br i1 %3079, label %3126, label %3080, !llvm.loop !111
+3072:                                             ; preds = %3069, %3047, %3066, %3010
+  %3073 = phi <2 x double> [ %3012, %3010 ], [ %3063, %3066 ], [ %3031, %3047 ], [ %3063, %3069 ]
+  %3074 = phi <2 x double> [ %3001, %3010 ], [ %3064, %3066 ], [ %3027, %3047 ], [ %3064, %3069 ]
+  %3075 = phi <2 x double> [ %3018, %3010 ], [ %3068, %3066 ], [ %3052, %3047 ], [ %3052, %3069 ]
+  %3076 = fdiv <2 x double> %3073, %3075
+  %3077 = fsub <2 x double> %3074, %3076
+  %3078 = icmp eq <2 x i64> %3007, zeroinitializer
+  %3079 = select <2 x i1> %3078, <2 x double> %3001, <2 x double> %3077
+  br label %3080
 
-3080:                                             ; preds = %3053
-  %3081 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3075, <2 x double> %3063, <2 x double> %3061)
-  %3082 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3075, <2 x double> %3081, <2 x double> %3059)
-  %3083 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3075, <2 x double> %3082, <2 x double> %3057)
-  %3084 = fsub <2 x double> %3083, %3054
-  %3085 = fmul <2 x double> %3075, splat (double 3.000000e+00)
-  %3086 = fmul <2 x double> %3085, %3063
-  %3087 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3061, <2 x double> splat (double 2.000000e+00), <2 x double> %3086)
-  %3088 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3075, <2 x double> %3087, <2 x double> %3059)
-  %3089 = fdiv <2 x double> %3084, %3088
-  %3090 = fsub <2 x double> %3075, %3089
-  %3091 = select <2 x i1> %3077, <2 x double> %3090, <2 x double> %3075
-  %3092 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3089)
-  %3093 = fcmp oge <2 x double> %3092, %3065
-  %3094 = and <2 x i1> %3093, %3077
-  %3095 = bitcast <2 x i1> %3094 to i2
-  %3096 = icmp eq i2 %3095, 0
-  br i1 %3096, label %3126, label %3097, !llvm.loop !111
+3080:                                             ; preds = %3072, %2999
+  %3081 = phi <2 x double> [ %3079, %3072 ], [ %3001, %2999 ]
+  %3082 = load <2 x double>, ptr %2987, align 16, !tbaa !26
+  %3083 = getelementptr inbounds nuw i8, ptr %2942, i64 640
+  %3084 = load <2 x double>, ptr %3083, align 16, !tbaa !26
+  %3085 = getelementptr inbounds nuw i8, ptr %2942, i64 656
+  %3086 = load <2 x double>, ptr %3085, align 16, !tbaa !26
+  %3087 = getelementptr inbounds nuw i8, ptr %2942, i64 672
+  %3088 = load <2 x double>, ptr %3087, align 16, !tbaa !26
+  %3089 = getelementptr inbounds nuw i8, ptr %2942, i64 688
+  %3090 = load <2 x double>, ptr %3089, align 16, !tbaa !26
+  %3091 = load <2 x double>, ptr %2942, align 16, !tbaa !26
+  %3092 = fmul <2 x double> %3091, splat (double 1.000000e-09)
+  %3093 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3082, <2 x double> %3090, <2 x double> %3088)
+  %3094 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3082, <2 x double> %3093, <2 x double> %3086)
+  %3095 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3082, <2 x double> %3094, <2 x double> %3084)
+  %3096 = fsub <2 x double> %3095, %3081
+  %3097 = fmul <2 x double> %3082, splat (double 3.000000e+00)
+  %3098 = fmul <2 x double> %3097, %3090
+  %3099 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3088, <2 x double> splat (double 2.000000e+00), <2 x double> %3098)
+  %3100 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3082, <2 x double> %3099, <2 x double> %3086)
+  %3101 = fdiv <2 x double> %3096, %3100
+  %3102 = fsub <2 x double> %3082, %3101
+  %3103 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3101)
+  %3104 = fcmp oge <2 x double> %3103, %3092
+  %3105 = bitcast <2 x i1> %3104 to i2
+  %3106 = icmp eq i2 %3105, 0
+  br i1 %3106, label %3153, label %3107, !llvm.loop !111
 
-3097:                                             ; preds = %3080
-  %3098 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3091, <2 x double> %3063, <2 x double> %3061)
-  %3099 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3091, <2 x double> %3098, <2 x double> %3059)
-  %3100 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3091, <2 x double> %3099, <2 x double> %3057)
-  %3101 = fsub <2 x double> %3100, %3054
-  %3102 = fmul <2 x double> %3091, splat (double 3.000000e+00)
-  %3103 = fmul <2 x double> %3102, %3063
-  %3104 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3061, <2 x double> splat (double 2.000000e+00), <2 x double> %3103)
-  %3105 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3091, <2 x double> %3104, <2 x double> %3059)
-  %3106 = fdiv <2 x double> %3101, %3105
-  %3107 = fsub <2 x double> %3091, %3106
-  %3108 = select <2 x i1> %3094, <2 x double> %3107, <2 x double> %3091
-  %3109 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3106)
-  %3110 = fcmp oge <2 x double> %3109, %3065
-  %3111 = and <2 x i1> %3110, %3094
-  %3112 = bitcast <2 x i1> %3111 to i2
-  %3113 = icmp eq i2 %3112, 0
-  br i1 %3113, label %3126, label %3114, !llvm.loop !111
+3107:                                             ; preds = %3080
+  %3108 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3102, <2 x double> %3090, <2 x double> %3088)
+  %3109 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3102, <2 x double> %3108, <2 x double> %3086)
+  %3110 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3102, <2 x double> %3109, <2 x double> %3084)
+  %3111 = fsub <2 x double> %3110, %3081
+  %3112 = fmul <2 x double> %3102, splat (double 3.000000e+00)
+  %3113 = fmul <2 x double> %3112, %3090
+  %3114 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3088, <2 x double> splat (double 2.000000e+00), <2 x double> %3113)
+  %3115 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3102, <2 x double> %3114, <2 x double> %3086)
+  %3116 = fdiv <2 x double> %3111, %3115
+  %3117 = fsub <2 x double> %3102, %3116
+  %3118 = select <2 x i1> %3104, <2 x double> %3117, <2 x double> %3102
+  %3119 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3116)
+  %3120 = fcmp oge <2 x double> %3119, %3092
+  %3121 = and <2 x i1> %3120, %3104
+  %3122 = bitcast <2 x i1> %3121 to i2
+  %3123 = icmp eq i2 %3122, 0
+  br i1 %3123, label %3153, label %3124, !llvm.loop !111
 
-3114:                                             ; preds = %3097
-  %3115 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3108, <2 x double> %3063, <2 x double> %3061)
-  %3116 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3108, <2 x double> %3115, <2 x double> %3059)
-  %3117 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3108, <2 x double> %3116, <2 x double> %3057)
-  %3118 = fsub <2 x double> %3117, %3054
-  %3119 = fmul <2 x double> %3108, splat (double 3.000000e+00)
-  %3120 = fmul <2 x double> %3119, %3063
-  %3121 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3061, <2 x double> splat (double 2.000000e+00), <2 x double> %3120)
-  %3122 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3108, <2 x double> %3121, <2 x double> %3059)
-  %3123 = fdiv <2 x double> %3118, %3122
-  %3124 = fsub <2 x double> %3108, %3123
-  %3125 = select <2 x i1> %3111, <2 x double> %3124, <2 x double> %3108
-  br label %3126
+3124:                                             ; preds = %3107
+  %3125 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3118, <2 x double> %3090, <2 x double> %3088)
+  %3126 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3118, <2 x double> %3125, <2 x double> %3086)
+  %3127 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3118, <2 x double> %3126, <2 x double> %3084)
+  %3128 = fsub <2 x double> %3127, %3081
+  %3129 = fmul <2 x double> %3118, splat (double 3.000000e+00)
+  %3130 = fmul <2 x double> %3129, %3090
+  %3131 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3088, <2 x double> splat (double 2.000000e+00), <2 x double> %3130)
+  %3132 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3118, <2 x double> %3131, <2 x double> %3086)
+  %3133 = fdiv <2 x double> %3128, %3132
+  %3134 = fsub <2 x double> %3118, %3133
+  %3135 = select <2 x i1> %3121, <2 x double> %3134, <2 x double> %3118
+  %3136 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3133)
+  %3137 = fcmp oge <2 x double> %3136, %3092
+  %3138 = and <2 x i1> %3137, %3121
+  %3139 = bitcast <2 x i1> %3138 to i2
+  %3140 = icmp eq i2 %3139, 0
+  br i1 %3140, label %3153, label %3141, !llvm.loop !111
 
-3126:                                             ; preds = %3114, %3097, %3080, %3053
-  %3127 = phi <2 x double> [ %3075, %3053 ], [ %3091, %3080 ], [ %3108, %3097 ], [ %3125, %3114 ]
-  %3128 = fmul <2 x double> %3064, splat (double 2.800000e-01)
-  %3129 = fcmp ogt <2 x double> %3127, %3128
-  %3130 = select <2 x i1> %3129, <2 x double> %3127, <2 x double> %3128
-  %3131 = fcmp olt <2 x double> %3130, %3064
-  %3132 = select <2 x i1> %3131, <2 x double> %3130, <2 x double> %3064
-  %3133 = fcmp olt <2 x double> %2948, %2943
-  %3134 = icmp eq <2 x i64> %2969, zeroinitializer
-  %3135 = select <2 x i1> %3134, <2 x i1> splat (i1 true), <2 x i1> %3133
-  %3136 = select <2 x i1> %3135, <2 x double> %2948, <2 x double> %2943
-  %3137 = fsub <2 x double> %3132, %3055
-  %3138 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3137)
-  %3139 = select <2 x i1> %3134, <2 x double> %2967, <2 x double> %3138
-  %3140 = select <2 x i1> %3134, <2 x double> %3055, <2 x double> %3132
-  store <2 x double> %3140, ptr %2960, align 16, !tbaa !26
-  %3141 = getelementptr inbounds nuw i8, ptr %2915, i64 752
-  %3142 = load <2 x double>, ptr %3141, align 16, !tbaa !26
-  %3143 = select <2 x i1> %3134, <2 x double> %3142, <2 x double> %3054
-  store <2 x double> %3143, ptr %3141, align 16, !tbaa !26
-  %3144 = getelementptr inbounds nuw i8, ptr %2915, i64 1680
-  %3145 = load <2 x double>, ptr %3144, align 16, !tbaa !26
-  %3146 = fmul <2 x double> %3145, splat (double 2.000000e+00)
-  %3147 = getelementptr inbounds nuw i8, ptr %2915, i64 96
-  %3148 = load <2 x double>, ptr %3147, align 16, !tbaa !26
-  %3149 = getelementptr inbounds nuw i8, ptr %2915, i64 112
-  %3150 = load <2 x double>, ptr %3149, align 16, !tbaa !26
-  %3151 = getelementptr inbounds nuw i8, ptr %2915, i64 128
-  %3152 = load <2 x double>, ptr %3151, align 16, !tbaa !26
-  %3153 = fmul <2 x double> %2922, %3152
-  %3154 = fmul <2 x double> %3153, splat (double 0x3FD5555555555555)
-  %3155 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3150, <2 x double> splat (double 5.000000e-01), <2 x double> %3154)
-  %3156 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2922, <2 x double> %3155, <2 x double> %3148)
-  %3157 = fmul <2 x double> %2922, %3156
-  %3158 = getelementptr inbounds nuw i8, ptr %2915, i64 192
-  %3159 = load <2 x double>, ptr %3158, align 16, !tbaa !26
-  %3160 = fneg <2 x double> %3159
-  %3161 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3160, <2 x double> %2922, <2 x double> %3157)
-  %3162 = fmul <2 x double> %3146, %3161
-  %3163 = fsub <2 x double> %2958, %3162
-  %3164 = select <2 x i1> %3134, <2 x double> %2958, <2 x double> %3163
-  %3165 = fsub <2 x double> %2943, %3136
-  br label %3166
+3141:                                             ; preds = %3124
+  %3142 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3135, <2 x double> %3090, <2 x double> %3088)
+  %3143 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3135, <2 x double> %3142, <2 x double> %3086)
+  %3144 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3135, <2 x double> %3143, <2 x double> %3084)
+  %3145 = fsub <2 x double> %3144, %3081
+  %3146 = fmul <2 x double> %3135, splat (double 3.000000e+00)
+  %3147 = fmul <2 x double> %3146, %3090
+  %3148 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3088, <2 x double> splat (double 2.000000e+00), <2 x double> %3147)
+  %3149 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3135, <2 x double> %3148, <2 x double> %3086)
+  %3150 = fdiv <2 x double> %3145, %3149
+  %3151 = fsub <2 x double> %3135, %3150
+  %3152 = select <2 x i1> %3138, <2 x double> %3151, <2 x double> %3135
+  br label %3153
 
-3166:                                             ; preds = %2911, %3126
-  %3167 = phi <2 x double> [ %2959, %2911 ], [ %3165, %3126 ]
-  %3168 = phi <2 x double> [ %2967, %2911 ], [ %3139, %3126 ]
-  %3169 = phi <2 x double> [ %2948, %2911 ], [ %3136, %3126 ]
-  %3170 = phi <2 x double> [ %2958, %2911 ], [ %3164, %3126 ]
-  store <2 x double> %3167, ptr %2961, align 16, !tbaa !26
-  %3171 = getelementptr inbounds nuw i8, ptr %2915, i64 784
-  store <2 x double> %3169, ptr %3171, align 16, !tbaa !26
-  %3172 = getelementptr inbounds nuw i8, ptr %2915, i64 816
-  store <2 x double> %2940, ptr %3172, align 16, !tbaa !26
-  %3173 = getelementptr inbounds nuw i8, ptr %2915, i64 864
-  store <2 x double> %2917, ptr %3173, align 16, !tbaa !26
-  %3174 = getelementptr inbounds nuw i8, ptr %2915, i64 880
-  store <2 x double> %2922, ptr %3174, align 16, !tbaa !26
-  %3175 = getelementptr inbounds nuw i8, ptr %2915, i64 1744
-  %3176 = load <2 x double>, ptr %3175, align 16, !tbaa !26
-  %3177 = getelementptr inbounds nuw i8, ptr %2915, i64 1760
-  %3178 = load <2 x double>, ptr %3177, align 16, !tbaa !26
-  %3179 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3176, <2 x double> %2922, <2 x double> %3178)
-  %3180 = getelementptr inbounds nuw i8, ptr %2915, i64 1584
-  %3181 = load <2 x double>, ptr %3180, align 16, !tbaa !26
-  %3182 = getelementptr inbounds nuw i8, ptr %2915, i64 1024
-  %3183 = load <2 x double>, ptr %3182, align 16, !tbaa !26
-  %3184 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2930, <2 x double> %3183, <2 x double> %3181)
-  %3185 = getelementptr inbounds nuw i8, ptr %2915, i64 1216
+3153:                                             ; preds = %3141, %3124, %3107, %3080
+  %3154 = phi <2 x double> [ %3102, %3080 ], [ %3118, %3107 ], [ %3135, %3124 ], [ %3152, %3141 ]
+  %3155 = fmul <2 x double> %3091, splat (double 2.800000e-01)
+  %3156 = fcmp ogt <2 x double> %3154, %3155
+  %3157 = select <2 x i1> %3156, <2 x double> %3154, <2 x double> %3155
+  %3158 = fcmp olt <2 x double> %3157, %3091
+  %3159 = select <2 x i1> %3158, <2 x double> %3157, <2 x double> %3091
+  %3160 = fcmp olt <2 x double> %2975, %2970
+  %3161 = icmp eq <2 x i64> %2996, zeroinitializer
+  %3162 = select <2 x i1> %3161, <2 x i1> splat (i1 true), <2 x i1> %3160
+  %3163 = select <2 x i1> %3162, <2 x double> %2975, <2 x double> %2970
+  %3164 = fsub <2 x double> %3159, %3082
+  %3165 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3164)
+  %3166 = select <2 x i1> %3161, <2 x double> %2994, <2 x double> %3165
+  %3167 = select <2 x i1> %3161, <2 x double> %3082, <2 x double> %3159
+  store <2 x double> %3167, ptr %2987, align 16, !tbaa !26
+  %3168 = getelementptr inbounds nuw i8, ptr %2942, i64 752
+  %3169 = load <2 x double>, ptr %3168, align 16, !tbaa !26
+  %3170 = select <2 x i1> %3161, <2 x double> %3169, <2 x double> %3081
+  store <2 x double> %3170, ptr %3168, align 16, !tbaa !26
+  %3171 = getelementptr inbounds nuw i8, ptr %2942, i64 1680
+  %3172 = load <2 x double>, ptr %3171, align 16, !tbaa !26
+  %3173 = fmul <2 x double> %3172, splat (double 2.000000e+00)
+  %3174 = getelementptr inbounds nuw i8, ptr %2942, i64 96
+  %3175 = load <2 x double>, ptr %3174, align 16, !tbaa !26
+  %3176 = getelementptr inbounds nuw i8, ptr %2942, i64 112
+  %3177 = load <2 x double>, ptr %3176, align 16, !tbaa !26
+  %3178 = getelementptr inbounds nuw i8, ptr %2942, i64 128
+  %3179 = load <2 x double>, ptr %3178, align 16, !tbaa !26
+  %3180 = fmul <2 x double> %2949, %3179
+  %3181 = fmul <2 x double> %3180, splat (double 0x3FD5555555555555)
+  %3182 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3177, <2 x double> splat (double 5.000000e-01), <2 x double> %3181)
+  %3183 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2949, <2 x double> %3182, <2 x double> %3175)
+  %3184 = fmul <2 x double> %2949, %3183
+  %3185 = getelementptr inbounds nuw i8, ptr %2942, i64 192
   %3186 = load <2 x double>, ptr %3185, align 16, !tbaa !26
-  %3187 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2936, <2 x double> %3186, <2 x double> %3184)
-  %3188 = fdiv <2 x double> %3187, %2939
-  %3189 = getelementptr inbounds nuw i8, ptr %2915, i64 832
-  store <2 x double> %3188, ptr %3189, align 16, !tbaa !26
-  %3190 = getelementptr inbounds nuw i8, ptr %2915, i64 1040
-  %3191 = load <2 x double>, ptr %3190, align 16, !tbaa !26
-  %3192 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2930, <2 x double> %3191, <2 x double> %3170)
-  %3193 = getelementptr inbounds nuw i8, ptr %2915, i64 1232
-  %3194 = load <2 x double>, ptr %3193, align 16, !tbaa !26
-  %3195 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2936, <2 x double> %3194, <2 x double> %3192)
-  %3196 = fdiv <2 x double> %3195, %2939
-  %3197 = getelementptr inbounds nuw i8, ptr %2915, i64 848
-  store <2 x double> %3196, ptr %3197, align 16, !tbaa !26
-  %3198 = getelementptr inbounds nuw i8, ptr %2915, i64 1088
-  %3199 = load <2 x double>, ptr %3198, align 16, !tbaa !26
-  %3200 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2930, <2 x double> %3199, <2 x double> %3179)
-  %3201 = getelementptr inbounds nuw i8, ptr %2915, i64 1280
-  %3202 = load <2 x double>, ptr %3201, align 16, !tbaa !26
-  %3203 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2936, <2 x double> %3202, <2 x double> %3200)
-  %3204 = fdiv <2 x double> %3203, %2939
-  %3205 = getelementptr inbounds nuw i8, ptr %2915, i64 896
-  store <2 x double> %3204, ptr %3205, align 16, !tbaa !26
-  %3206 = fcmp ogt <2 x double> %2913, %3168
-  %3207 = select <2 x i1> %3206, <2 x double> %2913, <2 x double> %3168
-  %3208 = add nuw nsw i64 %2912, 1
-  %3209 = load i64, ptr %157, align 8, !tbaa !20
-  %3210 = icmp slt i64 %3208, %3209
-  br i1 %3210, label %2911, label %3211, !llvm.loop !112
+  %3187 = fneg <2 x double> %3186
+  %3188 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3187, <2 x double> %2949, <2 x double> %3184)
+  %3189 = fmul <2 x double> %3173, %3188
+  %3190 = fsub <2 x double> %2985, %3189
+  %3191 = select <2 x i1> %3161, <2 x double> %2985, <2 x double> %3190
+  %3192 = fsub <2 x double> %2970, %3163
+  br label %3193
 
-3211:                                             ; preds = %3166, %2725
-  %3212 = phi i64 [ %2728, %2725 ], [ %3209, %3166 ]
-  %3213 = phi <2 x double> [ zeroinitializer, %2725 ], [ %3207, %3166 ]
-  %3214 = load <2 x double>, ptr %175, align 16, !tbaa !26
-  %3215 = fadd <2 x double> %3214, splat (double 1.000000e+00)
-  store <2 x double> %3215, ptr %175, align 16, !tbaa !26
-  %3216 = load <2 x i64>, ptr %123, align 16, !tbaa !26
-  %3217 = load <2 x double>, ptr %212, align 16, !tbaa !26
-  %3218 = fcmp olt <2 x double> %3213, %3217
-  %3219 = load i64, ptr %213, align 16, !tbaa !24
-  %3220 = sitofp i64 %3219 to double
-  %3221 = insertelement <2 x double> poison, double %3220, i64 0
-  %3222 = shufflevector <2 x double> %3221, <2 x double> poison, <2 x i32> zeroinitializer
-  %3223 = fcmp oge <2 x double> %3215, %3222
-  %3224 = or <2 x i1> %3218, %3223
-  %3225 = select <2 x i1> %3224, <2 x i64> %3216, <2 x i64> zeroinitializer
-  store <2 x i64> %3225, ptr %146, align 16, !tbaa !26
-  %3226 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3225)
-  %3227 = icmp eq i64 %3226, 0
-  br i1 %3227, label %524, label %3228, !llvm.loop !54
+3193:                                             ; preds = %2938, %3153
+  %3194 = phi <2 x double> [ %2986, %2938 ], [ %3192, %3153 ]
+  %3195 = phi <2 x double> [ %2994, %2938 ], [ %3166, %3153 ]
+  %3196 = phi <2 x double> [ %2975, %2938 ], [ %3163, %3153 ]
+  %3197 = phi <2 x double> [ %2985, %2938 ], [ %3191, %3153 ]
+  store <2 x double> %3194, ptr %2988, align 16, !tbaa !26
+  %3198 = getelementptr inbounds nuw i8, ptr %2942, i64 784
+  store <2 x double> %3196, ptr %3198, align 16, !tbaa !26
+  %3199 = getelementptr inbounds nuw i8, ptr %2942, i64 816
+  store <2 x double> %2967, ptr %3199, align 16, !tbaa !26
+  %3200 = getelementptr inbounds nuw i8, ptr %2942, i64 864
+  store <2 x double> %2944, ptr %3200, align 16, !tbaa !26
+  %3201 = getelementptr inbounds nuw i8, ptr %2942, i64 880
+  store <2 x double> %2949, ptr %3201, align 16, !tbaa !26
+  %3202 = getelementptr inbounds nuw i8, ptr %2942, i64 1744
+  %3203 = load <2 x double>, ptr %3202, align 16, !tbaa !26
+  %3204 = getelementptr inbounds nuw i8, ptr %2942, i64 1760
+  %3205 = load <2 x double>, ptr %3204, align 16, !tbaa !26
+  %3206 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3203, <2 x double> %2949, <2 x double> %3205)
+  %3207 = getelementptr inbounds nuw i8, ptr %2942, i64 1584
+  %3208 = load <2 x double>, ptr %3207, align 16, !tbaa !26
+  %3209 = getelementptr inbounds nuw i8, ptr %2942, i64 1024
+  %3210 = load <2 x double>, ptr %3209, align 16, !tbaa !26
+  %3211 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2957, <2 x double> %3210, <2 x double> %3208)
+  %3212 = getelementptr inbounds nuw i8, ptr %2942, i64 1216
+  %3213 = load <2 x double>, ptr %3212, align 16, !tbaa !26
+  %3214 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2963, <2 x double> %3213, <2 x double> %3211)
+  %3215 = fdiv <2 x double> %3214, %2966
+  %3216 = getelementptr inbounds nuw i8, ptr %2942, i64 832
+  store <2 x double> %3215, ptr %3216, align 16, !tbaa !26
+  %3217 = getelementptr inbounds nuw i8, ptr %2942, i64 1040
+  %3218 = load <2 x double>, ptr %3217, align 16, !tbaa !26
+  %3219 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2957, <2 x double> %3218, <2 x double> %3197)
+  %3220 = getelementptr inbounds nuw i8, ptr %2942, i64 1232
+  %3221 = load <2 x double>, ptr %3220, align 16, !tbaa !26
+  %3222 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2963, <2 x double> %3221, <2 x double> %3219)
+  %3223 = fdiv <2 x double> %3222, %2966
+  %3224 = getelementptr inbounds nuw i8, ptr %2942, i64 848
+  store <2 x double> %3223, ptr %3224, align 16, !tbaa !26
+  %3225 = getelementptr inbounds nuw i8, ptr %2942, i64 1088
+  %3226 = load <2 x double>, ptr %3225, align 16, !tbaa !26
+  %3227 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2957, <2 x double> %3226, <2 x double> %3206)
+  %3228 = getelementptr inbounds nuw i8, ptr %2942, i64 1280
+  %3229 = load <2 x double>, ptr %3228, align 16, !tbaa !26
+  %3230 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2963, <2 x double> %3229, <2 x double> %3227)
+  %3231 = fdiv <2 x double> %3230, %2966
+  %3232 = getelementptr inbounds nuw i8, ptr %2942, i64 896
+  store <2 x double> %3231, ptr %3232, align 16, !tbaa !26
+  %3233 = fcmp ogt <2 x double> %2940, %3195
+  %3234 = select <2 x i1> %3233, <2 x double> %2940, <2 x double> %3195
+  %3235 = add nuw nsw i64 %2939, 1
+  %3236 = load i64, ptr %157, align 8, !tbaa !20
+  %3237 = icmp slt i64 %3235, %3236
+  br i1 %3237, label %2938, label %3238, !llvm.loop !112
 
-3228:                                             ; preds = %3211
-  %3229 = icmp sgt i64 %3212, 0
-  br i1 %3229, label %3230, label %3232
-
-3230:                                             ; preds = %3228
-  %3231 = icmp eq <2 x i64> %3225, zeroinitializer
-  br label %3547
-
-3232:                                             ; preds = %3595, %3228
-  %3233 = phi i64 [ %3212, %3228 ], [ %3601, %3595 ]
-  %3234 = load <2 x double>, ptr %214, align 16, !tbaa !26
-  %3235 = fadd <2 x double> %3234, splat (double 1.000000e+00)
-  %3236 = icmp eq <2 x i64> %3225, zeroinitializer
-  %3237 = select <2 x i1> %3236, <2 x double> %3234, <2 x double> %3235
-  store <2 x double> %3237, ptr %214, align 16, !tbaa !26
-  %3238 = fcmp ogt <2 x double> %3237, splat (double 4.000000e+01)
-  %3239 = select <2 x i1> %3238, <2 x i64> %3225, <2 x i64> zeroinitializer
-  %3240 = xor <2 x i64> %3239, %3225
-  %3241 = load <2 x double>, ptr %140, align 16, !tbaa !26
+3238:                                             ; preds = %3193, %2721
+  %3239 = phi i64 [ %2724, %2721 ], [ %3236, %3193 ]
+  %3240 = phi <2 x double> [ zeroinitializer, %2721 ], [ %3234, %3193 ]
+  %3241 = load <2 x double>, ptr %175, align 16, !tbaa !26
   %3242 = fadd <2 x double> %3241, splat (double 1.000000e+00)
-  %3243 = icmp eq <2 x i64> %3239, zeroinitializer
-  %3244 = select <2 x i1> %3243, <2 x double> %3241, <2 x double> %3242
-  store <2 x double> %3244, ptr %140, align 16, !tbaa !26
-  %3245 = load <2 x double>, ptr %203, align 16, !tbaa !26
-  %3246 = load <2 x double>, ptr %215, align 16, !tbaa !26
-  %3247 = fsub <2 x double> %3245, %3246
-  %3248 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3247)
-  %3249 = load <2 x double>, ptr %216, align 16, !tbaa !26
-  %3250 = fmul <2 x double> %3249, splat (double 1.500000e+00)
-  %3251 = fcmp ogt <2 x double> %3248, %3250
-  %3252 = load <2 x double>, ptr %159, align 16, !tbaa !26
-  %3253 = fcmp ogt <2 x double> %3252, splat (double 2.000000e-03)
-  %3254 = load <2 x double>, ptr %179, align 16, !tbaa !26
-  %3255 = fcmp oeq <2 x double> %3254, zeroinitializer
-  %3256 = and <2 x i1> %3251, %3255
-  %3257 = and <2 x i1> %3253, %3256
-  %3258 = fdiv <2 x double> %3249, %3248
-  %3259 = select <2 x i1> %3257, <2 x i64> %3240, <2 x i64> zeroinitializer
-  %3260 = load <2 x double>, ptr %156, align 16, !tbaa !26
-  %3261 = fcmp ogt <2 x double> %3260, %3252
-  %3262 = select <2 x i1> %3261, <2 x double> %3260, <2 x double> %3252
-  %3263 = select <2 x i1> %3257, <2 x double> zeroinitializer, <2 x double> %3262
-  %3264 = icmp eq <2 x i64> %3259, zeroinitializer
-  %3265 = select <2 x i1> %3264, <2 x double> %3260, <2 x double> %3263
-  store <2 x double> %3265, ptr %156, align 16, !tbaa !26
-  %3266 = fcmp ogt <2 x double> %3258, splat (double 5.000000e-02)
-  %3267 = select <2 x i1> %3266, <2 x double> %3258, <2 x double> splat (double 5.000000e-02)
-  %3268 = fcmp olt <2 x double> %3267, splat (double 0x3FEE666666666666)
-  %3269 = select <2 x i1> %3268, <2 x double> %3267, <2 x double> splat (double 0x3FEE666666666666)
-  %3270 = fmul <2 x double> %3252, %3269
-  %3271 = fcmp ogt <2 x double> %3270, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3272 = select <2 x i1> %3271, <2 x double> %3270, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3273 = load <2 x double>, ptr %152, align 16, !tbaa !26
-  %3274 = select <2 x i1> %3264, <2 x double> %3273, <2 x double> %3272
-  store <2 x double> %3274, ptr %152, align 16, !tbaa !26
-  %3275 = load <2 x double>, ptr %137, align 16, !tbaa !26
-  %3276 = fadd <2 x double> %3275, splat (double 1.000000e+00)
-  %3277 = select <2 x i1> %3264, <2 x double> %3275, <2 x double> %3276
-  store <2 x double> %3277, ptr %137, align 16, !tbaa !26
-  %3278 = xor <2 x i64> %3259, %3240
-  %3279 = icmp sgt i64 %3233, 0
-  br i1 %3279, label %3280, label %3372
+  store <2 x double> %3242, ptr %175, align 16, !tbaa !26
+  %3243 = load <2 x i64>, ptr %123, align 16, !tbaa !26
+  %3244 = load <2 x double>, ptr %212, align 16, !tbaa !26
+  %3245 = fcmp olt <2 x double> %3240, %3244
+  %3246 = load i64, ptr %213, align 16, !tbaa !24
+  %3247 = sitofp i64 %3246 to double
+  %3248 = insertelement <2 x double> poison, double %3247, i64 0
+  %3249 = shufflevector <2 x double> %3248, <2 x double> poison, <2 x i32> zeroinitializer
+  %3250 = fcmp oge <2 x double> %3242, %3249
+  %3251 = or <2 x i1> %3245, %3250
+  %3252 = select <2 x i1> %3251, <2 x i64> %3243, <2 x i64> zeroinitializer
+  store <2 x i64> %3252, ptr %146, align 16, !tbaa !26
+  %3253 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3252)
+  %3254 = icmp eq i64 %3253, 0
+  br i1 %3254, label %524, label %3255, !llvm.loop !54
 
-3280:                                             ; preds = %3232
-  %3281 = load ptr, ptr %142, align 8, !tbaa !28
-  %3282 = fcmp ogt <2 x double> %3252, splat (double 0x3E7AD7F29ABCAF48)
-  %3283 = fcmp ogt <2 x double> %3252, splat (double 1.000000e-05)
-  %3284 = fcmp ogt <2 x double> %3252, splat (double 1.000000e-04)
-  br label %3285
+3255:                                             ; preds = %3238
+  %3256 = icmp sgt i64 %3239, 0
+  br i1 %3256, label %3257, label %3259
 
-3285:                                             ; preds = %3280, %3285
-  %3286 = phi i64 [ 0, %3280 ], [ %3368, %3285 ]
-  %3287 = phi <2 x i64> [ zeroinitializer, %3280 ], [ %3364, %3285 ]
-  %3288 = phi <2 x i64> [ zeroinitializer, %3280 ], [ %3315, %3285 ]
-  %3289 = phi <2 x double> [ splat (double 1.000000e+00), %3280 ], [ %3367, %3285 ]
-  %3290 = getelementptr inbounds nuw %struct.Piece, ptr %3281, i64 %3286
-  %3291 = getelementptr inbounds nuw i8, ptr %3290, i64 768
-  %3292 = load <2 x double>, ptr %3291, align 16, !tbaa !26
-  %3293 = getelementptr inbounds nuw i8, ptr %3290, i64 960
-  %3294 = load <2 x double>, ptr %3293, align 16, !tbaa !26
-  %3295 = getelementptr inbounds nuw i8, ptr %3290, i64 1840
-  %3296 = load <2 x i64>, ptr %3295, align 16, !tbaa !26
-  %3297 = xor <2 x i64> %3296, splat (i64 -1)
-  %3298 = getelementptr inbounds nuw i8, ptr %3290, i64 224
-  %3299 = load <2 x double>, ptr %3298, align 16, !tbaa !26
-  %3300 = fmul <2 x double> %3299, splat (double 1.000000e-04)
-  %3301 = fcmp ogt <2 x double> %3300, splat (double 0x3E7AD7F29ABCAF48)
-  %3302 = fneg <2 x double> %3300
-  %3303 = select <2 x i1> %3301, <2 x double> %3302, <2 x double> splat (double 0xBE7AD7F29ABCAF48)
-  %3304 = fcmp olt <2 x double> %3292, %3303
-  %3305 = select <2 x i1> %3304, <2 x i64> %3297, <2 x i64> zeroinitializer
-  %3306 = fcmp ole <2 x double> %3294, zeroinitializer
-  %3307 = select <2 x i1> %3306, <2 x i64> %3305, <2 x i64> zeroinitializer
-  %3308 = getelementptr inbounds nuw i8, ptr %3290, i64 208
-  %3309 = load <2 x double>, ptr %3308, align 16, !tbaa !26
-  %3310 = fmul <2 x double> %3309, splat (double -3.000000e-07)
-  %3311 = fcmp olt <2 x double> %3292, %3310
-  %3312 = select <2 x i1> %3282, <2 x i1> %3311, <2 x i1> zeroinitializer
-  %3313 = select <2 x i1> %3312, <2 x i64> %3307, <2 x i64> zeroinitializer
-  %3314 = or <2 x i64> %3313, %3287
-  %3315 = or <2 x i64> %3313, %3288
-  %3316 = fcmp olt <2 x double> %3289, splat (double 3.000000e-01)
-  %3317 = icmp eq <2 x i64> %3313, zeroinitializer
-  %3318 = select <2 x i1> %3317, <2 x i1> splat (i1 true), <2 x i1> %3316
-  %3319 = select <2 x i1> %3318, <2 x double> %3289, <2 x double> splat (double 3.000000e-01)
-  %3320 = xor <2 x i64> %3307, splat (i64 -1)
-  %3321 = and <2 x i64> %3305, %3320
-  %3322 = select <2 x i1> %3283, <2 x i64> %3321, <2 x i64> zeroinitializer
-  %3323 = fsub <2 x double> %3294, %3292
-  %3324 = fdiv <2 x double> %3294, %3323
-  %3325 = or <2 x i64> %3314, %3322
-  %3326 = fcmp olt <2 x double> %3319, %3324
-  %3327 = icmp eq <2 x i64> %3322, zeroinitializer
-  %3328 = select <2 x i1> %3327, <2 x i1> splat (i1 true), <2 x i1> %3326
-  %3329 = select <2 x i1> %3328, <2 x double> %3319, <2 x double> %3324
-  %3330 = getelementptr inbounds nuw i8, ptr %3290, i64 944
-  %3331 = load <2 x double>, ptr %3330, align 16, !tbaa !26
-  %3332 = getelementptr inbounds nuw i8, ptr %3290, i64 752
-  %3333 = load <2 x double>, ptr %3332, align 16, !tbaa !26
-  %3334 = getelementptr inbounds nuw i8, ptr %3290, i64 1824
-  %3335 = load <2 x double>, ptr %3334, align 16, !tbaa !26
-  %3336 = fcmp oeq <2 x double> %3335, zeroinitializer
-  %3337 = getelementptr inbounds nuw i8, ptr %3290, i64 368
-  %3338 = load <2 x double>, ptr %3337, align 16, !tbaa !26
-  %3339 = fmul <2 x double> %3338, splat (double 0x3FEFF7CED916872B)
-  %3340 = fcmp olt <2 x double> %3333, %3339
-  %3341 = and <2 x i1> %3336, %3340
-  %3342 = and <2 x i1> %3284, %3341
-  %3343 = fsub <2 x double> %3331, %3338
-  %3344 = fsub <2 x double> %3331, %3333
-  %3345 = fdiv <2 x double> %3343, %3344
-  %3346 = fcmp uge <2 x double> %3329, %3345
-  %3347 = select <2 x i1> %3342, <2 x i1> %3346, <2 x i1> zeroinitializer
-  %3348 = select <2 x i1> %3347, <2 x double> %3345, <2 x double> %3329
-  %3349 = fcmp oeq <2 x double> %3335, splat (double 1.000000e+00)
-  %3350 = getelementptr inbounds nuw i8, ptr %3290, i64 816
-  %3351 = load <2 x double>, ptr %3350, align 16, !tbaa !26
-  %3352 = getelementptr inbounds nuw i8, ptr %3290, i64 400
-  %3353 = load <2 x double>, ptr %3352, align 16, !tbaa !26
-  %3354 = fmul <2 x double> %3353, splat (double 1.000100e+00)
-  %3355 = fcmp ogt <2 x double> %3351, %3354
-  %3356 = and <2 x i1> %3349, %3355
-  %3357 = and <2 x i1> %3284, %3356
-  %3358 = getelementptr inbounds nuw i8, ptr %3290, i64 1008
-  %3359 = load <2 x double>, ptr %3358, align 16, !tbaa !26
-  %3360 = fsub <2 x double> %3353, %3359
-  %3361 = fsub <2 x double> %3351, %3359
-  %3362 = fdiv <2 x double> %3360, %3361
-  %3363 = select <2 x i1> %3356, <2 x i1> %3284, <2 x i1> %3342
-  %3364 = select <2 x i1> %3363, <2 x i64> splat (i64 -1), <2 x i64> %3325
-  %3365 = fcmp uge <2 x double> %3348, %3362
-  %3366 = select <2 x i1> %3357, <2 x i1> %3365, <2 x i1> zeroinitializer
-  %3367 = select <2 x i1> %3366, <2 x double> %3362, <2 x double> %3348
-  %3368 = add nuw nsw i64 %3286, 1
-  %3369 = icmp eq i64 %3368, %3233
-  br i1 %3369, label %3370, label %3285, !llvm.loop !113
+3257:                                             ; preds = %3255
+  %3258 = icmp eq <2 x i64> %3252, zeroinitializer
+  br label %3574
 
-3370:                                             ; preds = %3285
-  %3371 = icmp eq <2 x i64> %3315, zeroinitializer
-  br label %3372
+3259:                                             ; preds = %3622, %3255
+  %3260 = phi i64 [ %3239, %3255 ], [ %3628, %3622 ]
+  %3261 = load <2 x double>, ptr %214, align 16, !tbaa !26
+  %3262 = fadd <2 x double> %3261, splat (double 1.000000e+00)
+  %3263 = icmp eq <2 x i64> %3252, zeroinitializer
+  %3264 = select <2 x i1> %3263, <2 x double> %3261, <2 x double> %3262
+  store <2 x double> %3264, ptr %214, align 16, !tbaa !26
+  %3265 = fcmp ogt <2 x double> %3264, splat (double 4.000000e+01)
+  %3266 = select <2 x i1> %3265, <2 x i64> %3252, <2 x i64> zeroinitializer
+  %3267 = xor <2 x i64> %3266, %3252
+  %3268 = load <2 x double>, ptr %140, align 16, !tbaa !26
+  %3269 = fadd <2 x double> %3268, splat (double 1.000000e+00)
+  %3270 = icmp eq <2 x i64> %3266, zeroinitializer
+  %3271 = select <2 x i1> %3270, <2 x double> %3268, <2 x double> %3269
+  store <2 x double> %3271, ptr %140, align 16, !tbaa !26
+  %3272 = load <2 x double>, ptr %203, align 16, !tbaa !26
+  %3273 = load <2 x double>, ptr %215, align 16, !tbaa !26
+  %3274 = fsub <2 x double> %3272, %3273
+  %3275 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3274)
+  %3276 = load <2 x double>, ptr %216, align 16, !tbaa !26
+  %3277 = fmul <2 x double> %3276, splat (double 1.500000e+00)
+  %3278 = fcmp ogt <2 x double> %3275, %3277
+  %3279 = load <2 x double>, ptr %159, align 16, !tbaa !26
+  %3280 = fcmp ogt <2 x double> %3279, splat (double 2.000000e-03)
+  %3281 = load <2 x double>, ptr %179, align 16, !tbaa !26
+  %3282 = fcmp oeq <2 x double> %3281, zeroinitializer
+  %3283 = and <2 x i1> %3278, %3282
+  %3284 = and <2 x i1> %3280, %3283
+  %3285 = fdiv <2 x double> %3276, %3275
+  %3286 = select <2 x i1> %3284, <2 x i64> %3267, <2 x i64> zeroinitializer
+  %3287 = load <2 x double>, ptr %156, align 16, !tbaa !26
+  %3288 = fcmp ogt <2 x double> %3287, %3279
+  %3289 = select <2 x i1> %3288, <2 x double> %3287, <2 x double> %3279
+  %3290 = select <2 x i1> %3284, <2 x double> zeroinitializer, <2 x double> %3289
+  %3291 = icmp eq <2 x i64> %3286, zeroinitializer
+  %3292 = select <2 x i1> %3291, <2 x double> %3287, <2 x double> %3290
+  store <2 x double> %3292, ptr %156, align 16, !tbaa !26
+  %3293 = fcmp ogt <2 x double> %3285, splat (double 5.000000e-02)
+  %3294 = select <2 x i1> %3293, <2 x double> %3285, <2 x double> splat (double 5.000000e-02)
+  %3295 = fcmp olt <2 x double> %3294, splat (double 0x3FEE666666666666)
+  %3296 = select <2 x i1> %3295, <2 x double> %3294, <2 x double> splat (double 0x3FEE666666666666)
+  %3297 = fmul <2 x double> %3279, %3296
+  %3298 = fcmp ogt <2 x double> %3297, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3299 = select <2 x i1> %3298, <2 x double> %3297, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3300 = load <2 x double>, ptr %152, align 16, !tbaa !26
+  %3301 = select <2 x i1> %3291, <2 x double> %3300, <2 x double> %3299
+  store <2 x double> %3301, ptr %152, align 16, !tbaa !26
+  %3302 = load <2 x double>, ptr %137, align 16, !tbaa !26
+  %3303 = fadd <2 x double> %3302, splat (double 1.000000e+00)
+  %3304 = select <2 x i1> %3291, <2 x double> %3302, <2 x double> %3303
+  store <2 x double> %3304, ptr %137, align 16, !tbaa !26
+  %3305 = xor <2 x i64> %3286, %3267
+  %3306 = icmp sgt i64 %3260, 0
+  br i1 %3306, label %3307, label %3399
 
-3372:                                             ; preds = %3370, %3232
-  %3373 = phi <2 x double> [ splat (double 1.000000e+00), %3232 ], [ %3367, %3370 ]
-  %3374 = phi <2 x i1> [ splat (i1 true), %3232 ], [ %3371, %3370 ]
-  %3375 = phi <2 x i64> [ zeroinitializer, %3232 ], [ %3364, %3370 ]
-  %3376 = and <2 x i64> %3375, %3278
-  %3377 = fcmp ogt <2 x double> %3265, %3252
-  %3378 = select <2 x i1> %3377, <2 x double> %3265, <2 x double> %3252
-  %3379 = select <2 x i1> %3374, <2 x double> %3378, <2 x double> zeroinitializer
-  %3380 = icmp eq <2 x i64> %3376, zeroinitializer
-  %3381 = select <2 x i1> %3380, <2 x double> %3265, <2 x double> %3379
-  %3382 = fcmp ogt <2 x double> %3373, splat (double 5.000000e-02)
-  %3383 = select <2 x i1> %3382, <2 x double> %3373, <2 x double> splat (double 5.000000e-02)
-  %3384 = fcmp olt <2 x double> %3383, splat (double 0x3FEE666666666666)
-  %3385 = select <2 x i1> %3384, <2 x double> %3383, <2 x double> splat (double 0x3FEE666666666666)
-  %3386 = fmul <2 x double> %3252, %3385
-  %3387 = fcmp ogt <2 x double> %3386, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3388 = select <2 x i1> %3387, <2 x double> %3386, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3389 = select <2 x i1> %3380, <2 x double> %3274, <2 x double> %3388
-  %3390 = fadd <2 x double> %3277, splat (double 1.000000e+00)
-  %3391 = select <2 x i1> %3380, <2 x double> %3277, <2 x double> %3390
-  %3392 = xor <2 x i64> %3376, %3278
-  %3393 = load <2 x double>, ptr %217, align 16, !tbaa !26
-  %3394 = fmul <2 x double> %3393, splat (double 5.000000e-01)
-  %3395 = load <2 x double>, ptr %205, align 16, !tbaa !26
-  %3396 = load <2 x i64>, ptr %167, align 16, !tbaa !26
-  %3397 = fneg <2 x double> %3394
-  %3398 = icmp eq <2 x i64> %3396, zeroinitializer
-  %3399 = select <2 x i1> %3398, <2 x double> %3397, <2 x double> %3394
-  %3400 = fadd <2 x double> %3395, %3399
-  %3401 = load <2 x double>, ptr %165, align 16, !tbaa !26
-  %3402 = fsub <2 x double> %3401, %3400
-  %3403 = load <2 x double>, ptr %164, align 16, !tbaa !26
-  %3404 = fsub <2 x double> %3403, %3400
-  %3405 = fneg <2 x double> %3402
-  %3406 = select <2 x i1> %3398, <2 x double> %3405, <2 x double> %3402
-  %3407 = fneg <2 x double> %3404
-  %3408 = select <2 x i1> %3398, <2 x double> %3407, <2 x double> %3404
-  %3409 = load <2 x double>, ptr %174, align 16, !tbaa !26
-  %3410 = fcmp oeq <2 x double> %3409, zeroinitializer
-  %3411 = load <2 x double>, ptr %173, align 16, !tbaa !26
-  %3412 = fcmp oeq <2 x double> %3411, zeroinitializer
-  %3413 = and <2 x i1> %3410, %3412
-  %3414 = fcmp olt <2 x double> %3406, splat (double -1.000000e-03)
-  %3415 = and <2 x i1> %3413, %3414
-  %3416 = fcmp ogt <2 x double> %3408, splat (double 4.000000e-03)
-  %3417 = and <2 x i1> %3416, %3415
-  %3418 = and <2 x i1> %3253, %3417
-  %3419 = fsub <2 x double> %3406, %3408
-  %3420 = fdiv <2 x double> %3406, %3419
-  %3421 = select <2 x i1> %3418, <2 x i64> %3392, <2 x i64> zeroinitializer
-  %3422 = fcmp ogt <2 x double> %3381, %3252
-  %3423 = icmp eq <2 x i64> %3421, zeroinitializer
-  %3424 = select <2 x i1> %3423, <2 x i1> splat (i1 true), <2 x i1> %3422
-  %3425 = select <2 x i1> %3424, <2 x double> %3381, <2 x double> %3252
-  store <2 x double> %3425, ptr %156, align 16, !tbaa !26
-  %3426 = fcmp ogt <2 x double> %3420, splat (double 5.000000e-02)
-  %3427 = select <2 x i1> %3426, <2 x double> %3420, <2 x double> splat (double 5.000000e-02)
-  %3428 = fcmp olt <2 x double> %3427, splat (double 0x3FEE666666666666)
-  %3429 = select <2 x i1> %3428, <2 x double> %3427, <2 x double> splat (double 0x3FEE666666666666)
-  %3430 = fmul <2 x double> %3252, %3429
-  %3431 = fcmp ogt <2 x double> %3430, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3432 = select <2 x i1> %3431, <2 x double> %3430, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3433 = select <2 x i1> %3423, <2 x double> %3389, <2 x double> %3432
-  store <2 x double> %3433, ptr %152, align 16, !tbaa !26
-  %3434 = fadd <2 x double> %3391, splat (double 1.000000e+00)
-  %3435 = select <2 x i1> %3423, <2 x double> %3391, <2 x double> %3434
-  store <2 x double> %3435, ptr %137, align 16, !tbaa !26
-  %3436 = xor <2 x i64> %3421, %3392
-  %3437 = load <2 x double>, ptr %218, align 16, !tbaa !26
-  %3438 = load <2 x double>, ptr %191, align 16, !tbaa !26
-  %3439 = load <2 x double>, ptr %182, align 16, !tbaa !26
-  %3440 = fsub <2 x double> %3438, %3439
-  %3441 = load <2 x double>, ptr %219, align 16, !tbaa !26
-  %3442 = fcmp une <2 x double> %3441, splat (double 1.000000e+00)
-  %3443 = load <2 x double>, ptr %220, align 16, !tbaa !26
-  %3444 = fsub <2 x double> %3401, %3443
-  %3445 = select <2 x i1> %3442, <2 x double> splat (double -1.000000e+00), <2 x double> %3444
-  %3446 = fcmp une <2 x double> %3441, splat (double 2.000000e+00)
-  %3447 = fsub <2 x double> %3437, %3443
-  %3448 = select <2 x i1> %3446, <2 x double> %3445, <2 x double> %3447
-  %3449 = fcmp une <2 x double> %3441, splat (double 3.000000e+00)
-  %3450 = fsub <2 x double> %3440, %3443
-  %3451 = select <2 x i1> %3449, <2 x double> %3448, <2 x double> %3450
-  %3452 = fcmp une <2 x double> %3441, splat (double 4.000000e+00)
-  %3453 = fsub <2 x double> %3443, %3440
-  %3454 = select <2 x i1> %3452, <2 x double> %3451, <2 x double> %3453
-  br i1 %3279, label %3455, label %3503
+3307:                                             ; preds = %3259
+  %3308 = load ptr, ptr %142, align 8, !tbaa !28
+  %3309 = fcmp ogt <2 x double> %3279, splat (double 0x3E7AD7F29ABCAF48)
+  %3310 = fcmp ogt <2 x double> %3279, splat (double 1.000000e-05)
+  %3311 = fcmp ogt <2 x double> %3279, splat (double 1.000000e-04)
+  br label %3312
 
-3455:                                             ; preds = %3372
-  %3456 = load ptr, ptr %142, align 8, !tbaa !28
-  %3457 = and i64 %3233, 3
-  %3458 = icmp ult i64 %3233, 4
-  br i1 %3458, label %3487, label %3459
+3312:                                             ; preds = %3307, %3312
+  %3313 = phi i64 [ 0, %3307 ], [ %3395, %3312 ]
+  %3314 = phi <2 x i64> [ zeroinitializer, %3307 ], [ %3391, %3312 ]
+  %3315 = phi <2 x i64> [ zeroinitializer, %3307 ], [ %3342, %3312 ]
+  %3316 = phi <2 x double> [ splat (double 1.000000e+00), %3307 ], [ %3394, %3312 ]
+  %3317 = getelementptr inbounds nuw %struct.Piece, ptr %3308, i64 %3313
+  %3318 = getelementptr inbounds nuw i8, ptr %3317, i64 768
+  %3319 = load <2 x double>, ptr %3318, align 16, !tbaa !26
+  %3320 = getelementptr inbounds nuw i8, ptr %3317, i64 960
+  %3321 = load <2 x double>, ptr %3320, align 16, !tbaa !26
+  %3322 = getelementptr inbounds nuw i8, ptr %3317, i64 1840
+  %3323 = load <2 x i64>, ptr %3322, align 16, !tbaa !26
+  %3324 = xor <2 x i64> %3323, splat (i64 -1)
+  %3325 = getelementptr inbounds nuw i8, ptr %3317, i64 224
+  %3326 = load <2 x double>, ptr %3325, align 16, !tbaa !26
+  %3327 = fmul <2 x double> %3326, splat (double 1.000000e-04)
+  %3328 = fcmp ogt <2 x double> %3327, splat (double 0x3E7AD7F29ABCAF48)
+  %3329 = fneg <2 x double> %3327
+  %3330 = select <2 x i1> %3328, <2 x double> %3329, <2 x double> splat (double 0xBE7AD7F29ABCAF48)
+  %3331 = fcmp olt <2 x double> %3319, %3330
+  %3332 = select <2 x i1> %3331, <2 x i64> %3324, <2 x i64> zeroinitializer
+  %3333 = fcmp ole <2 x double> %3321, zeroinitializer
+  %3334 = select <2 x i1> %3333, <2 x i64> %3332, <2 x i64> zeroinitializer
+  %3335 = getelementptr inbounds nuw i8, ptr %3317, i64 208
+  %3336 = load <2 x double>, ptr %3335, align 16, !tbaa !26
+  %3337 = fmul <2 x double> %3336, splat (double -3.000000e-07)
+  %3338 = fcmp olt <2 x double> %3319, %3337
+  %3339 = select <2 x i1> %3309, <2 x i1> %3338, <2 x i1> zeroinitializer
+  %3340 = select <2 x i1> %3339, <2 x i64> %3334, <2 x i64> zeroinitializer
+  %3341 = or <2 x i64> %3340, %3314
+  %3342 = or <2 x i64> %3340, %3315
+  %3343 = fcmp olt <2 x double> %3316, splat (double 3.000000e-01)
+  %3344 = icmp eq <2 x i64> %3340, zeroinitializer
+  %3345 = select <2 x i1> %3344, <2 x i1> splat (i1 true), <2 x i1> %3343
+  %3346 = select <2 x i1> %3345, <2 x double> %3316, <2 x double> splat (double 3.000000e-01)
+  %3347 = xor <2 x i64> %3334, splat (i64 -1)
+  %3348 = and <2 x i64> %3332, %3347
+  %3349 = select <2 x i1> %3310, <2 x i64> %3348, <2 x i64> zeroinitializer
+  %3350 = fsub <2 x double> %3321, %3319
+  %3351 = fdiv <2 x double> %3321, %3350
+  %3352 = or <2 x i64> %3341, %3349
+  %3353 = fcmp olt <2 x double> %3346, %3351
+  %3354 = icmp eq <2 x i64> %3349, zeroinitializer
+  %3355 = select <2 x i1> %3354, <2 x i1> splat (i1 true), <2 x i1> %3353
+  %3356 = select <2 x i1> %3355, <2 x double> %3346, <2 x double> %3351
+  %3357 = getelementptr inbounds nuw i8, ptr %3317, i64 944
+  %3358 = load <2 x double>, ptr %3357, align 16, !tbaa !26
+  %3359 = getelementptr inbounds nuw i8, ptr %3317, i64 752
+  %3360 = load <2 x double>, ptr %3359, align 16, !tbaa !26
+  %3361 = getelementptr inbounds nuw i8, ptr %3317, i64 1824
+  %3362 = load <2 x double>, ptr %3361, align 16, !tbaa !26
+  %3363 = fcmp oeq <2 x double> %3362, zeroinitializer
+  %3364 = getelementptr inbounds nuw i8, ptr %3317, i64 368
+  %3365 = load <2 x double>, ptr %3364, align 16, !tbaa !26
+  %3366 = fmul <2 x double> %3365, splat (double 0x3FEFF7CED916872B)
+  %3367 = fcmp olt <2 x double> %3360, %3366
+  %3368 = and <2 x i1> %3363, %3367
+  %3369 = and <2 x i1> %3311, %3368
+  %3370 = fsub <2 x double> %3358, %3365
+  %3371 = fsub <2 x double> %3358, %3360
+  %3372 = fdiv <2 x double> %3370, %3371
+  %3373 = fcmp uge <2 x double> %3356, %3372
+  %3374 = select <2 x i1> %3369, <2 x i1> %3373, <2 x i1> zeroinitializer
+  %3375 = select <2 x i1> %3374, <2 x double> %3372, <2 x double> %3356
+  %3376 = fcmp oeq <2 x double> %3362, splat (double 1.000000e+00)
+  %3377 = getelementptr inbounds nuw i8, ptr %3317, i64 816
+  %3378 = load <2 x double>, ptr %3377, align 16, !tbaa !26
+  %3379 = getelementptr inbounds nuw i8, ptr %3317, i64 400
+  %3380 = load <2 x double>, ptr %3379, align 16, !tbaa !26
+  %3381 = fmul <2 x double> %3380, splat (double 1.000100e+00)
+  %3382 = fcmp ogt <2 x double> %3378, %3381
+  %3383 = and <2 x i1> %3376, %3382
+  %3384 = and <2 x i1> %3311, %3383
+  %3385 = getelementptr inbounds nuw i8, ptr %3317, i64 1008
+  %3386 = load <2 x double>, ptr %3385, align 16, !tbaa !26
+  %3387 = fsub <2 x double> %3380, %3386
+  %3388 = fsub <2 x double> %3378, %3386
+  %3389 = fdiv <2 x double> %3387, %3388
+  %3390 = select <2 x i1> %3383, <2 x i1> %3311, <2 x i1> %3369
+  %3391 = select <2 x i1> %3390, <2 x i64> splat (i64 -1), <2 x i64> %3352
+  %3392 = fcmp uge <2 x double> %3375, %3389
+  %3393 = select <2 x i1> %3384, <2 x i1> %3392, <2 x i1> zeroinitializer
+  %3394 = select <2 x i1> %3393, <2 x double> %3389, <2 x double> %3375
+  %3395 = add nuw nsw i64 %3313, 1
+  %3396 = icmp eq i64 %3395, %3260
+  br i1 %3396, label %3397, label %3312, !llvm.loop !113
 
-3459:                                             ; preds = %3455
-  %3460 = and i64 %3233, 9223372036854775804
-  br label %3461
+3397:                                             ; preds = %3312
+  %3398 = icmp eq <2 x i64> %3342, zeroinitializer
+  br label %3399
 
-3461:                                             ; preds = %3461, %3459
-  %3462 = phi i64 [ 0, %3459 ], [ %3484, %3461 ]
-  %3463 = phi <2 x double> [ splat (double 1.000000e+09), %3459 ], [ %3483, %3461 ]
-  %3464 = phi i64 [ 0, %3459 ], [ %3485, %3461 ]
-  %3465 = getelementptr inbounds nuw %struct.Piece, ptr %3456, i64 %3462, i32 35
-  %3466 = load <2 x double>, ptr %3465, align 16, !tbaa !26
-  %3467 = fcmp olt <2 x double> %3463, %3466
-  %3468 = select <2 x i1> %3467, <2 x double> %3463, <2 x double> %3466
-  %3469 = or disjoint i64 %3462, 1
-  %3470 = getelementptr inbounds nuw %struct.Piece, ptr %3456, i64 %3469, i32 35
-  %3471 = load <2 x double>, ptr %3470, align 16, !tbaa !26
-  %3472 = fcmp olt <2 x double> %3468, %3471
-  %3473 = select <2 x i1> %3472, <2 x double> %3468, <2 x double> %3471
-  %3474 = or disjoint i64 %3462, 2
-  %3475 = getelementptr inbounds nuw %struct.Piece, ptr %3456, i64 %3474, i32 35
-  %3476 = load <2 x double>, ptr %3475, align 16, !tbaa !26
-  %3477 = fcmp olt <2 x double> %3473, %3476
-  %3478 = select <2 x i1> %3477, <2 x double> %3473, <2 x double> %3476
-  %3479 = or disjoint i64 %3462, 3
-  %3480 = getelementptr inbounds nuw %struct.Piece, ptr %3456, i64 %3479, i32 35
-  %3481 = load <2 x double>, ptr %3480, align 16, !tbaa !26
-  %3482 = fcmp olt <2 x double> %3478, %3481
-  %3483 = select <2 x i1> %3482, <2 x double> %3478, <2 x double> %3481
-  %3484 = add nuw nsw i64 %3462, 4
-  %3485 = add i64 %3464, 4
-  %3486 = icmp eq i64 %3485, %3460
-  br i1 %3486, label %3487, label %3461, !llvm.loop !114
+3399:                                             ; preds = %3397, %3259
+  %3400 = phi <2 x double> [ splat (double 1.000000e+00), %3259 ], [ %3394, %3397 ]
+  %3401 = phi <2 x i1> [ splat (i1 true), %3259 ], [ %3398, %3397 ]
+  %3402 = phi <2 x i64> [ zeroinitializer, %3259 ], [ %3391, %3397 ]
+  %3403 = and <2 x i64> %3402, %3305
+  %3404 = fcmp ogt <2 x double> %3292, %3279
+  %3405 = select <2 x i1> %3404, <2 x double> %3292, <2 x double> %3279
+  %3406 = select <2 x i1> %3401, <2 x double> %3405, <2 x double> zeroinitializer
+  %3407 = icmp eq <2 x i64> %3403, zeroinitializer
+  %3408 = select <2 x i1> %3407, <2 x double> %3292, <2 x double> %3406
+  %3409 = fcmp ogt <2 x double> %3400, splat (double 5.000000e-02)
+  %3410 = select <2 x i1> %3409, <2 x double> %3400, <2 x double> splat (double 5.000000e-02)
+  %3411 = fcmp olt <2 x double> %3410, splat (double 0x3FEE666666666666)
+  %3412 = select <2 x i1> %3411, <2 x double> %3410, <2 x double> splat (double 0x3FEE666666666666)
+  %3413 = fmul <2 x double> %3279, %3412
+  %3414 = fcmp ogt <2 x double> %3413, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3415 = select <2 x i1> %3414, <2 x double> %3413, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3416 = select <2 x i1> %3407, <2 x double> %3301, <2 x double> %3415
+  %3417 = fadd <2 x double> %3304, splat (double 1.000000e+00)
+  %3418 = select <2 x i1> %3407, <2 x double> %3304, <2 x double> %3417
+  %3419 = xor <2 x i64> %3403, %3305
+  %3420 = load <2 x double>, ptr %217, align 16, !tbaa !26
+  %3421 = fmul <2 x double> %3420, splat (double 5.000000e-01)
+  %3422 = load <2 x double>, ptr %205, align 16, !tbaa !26
+  %3423 = load <2 x i64>, ptr %167, align 16, !tbaa !26
+  %3424 = fneg <2 x double> %3421
+  %3425 = icmp eq <2 x i64> %3423, zeroinitializer
+  %3426 = select <2 x i1> %3425, <2 x double> %3424, <2 x double> %3421
+  %3427 = fadd <2 x double> %3422, %3426
+  %3428 = load <2 x double>, ptr %165, align 16, !tbaa !26
+  %3429 = fsub <2 x double> %3428, %3427
+  %3430 = load <2 x double>, ptr %164, align 16, !tbaa !26
+  %3431 = fsub <2 x double> %3430, %3427
+  %3432 = fneg <2 x double> %3429
+  %3433 = select <2 x i1> %3425, <2 x double> %3432, <2 x double> %3429
+  %3434 = fneg <2 x double> %3431
+  %3435 = select <2 x i1> %3425, <2 x double> %3434, <2 x double> %3431
+  %3436 = load <2 x double>, ptr %174, align 16, !tbaa !26
+  %3437 = fcmp oeq <2 x double> %3436, zeroinitializer
+  %3438 = load <2 x double>, ptr %173, align 16, !tbaa !26
+  %3439 = fcmp oeq <2 x double> %3438, zeroinitializer
+  %3440 = and <2 x i1> %3437, %3439
+  %3441 = fcmp olt <2 x double> %3433, splat (double -1.000000e-03)
+  %3442 = and <2 x i1> %3440, %3441
+  %3443 = fcmp ogt <2 x double> %3435, splat (double 4.000000e-03)
+  %3444 = and <2 x i1> %3443, %3442
+  %3445 = and <2 x i1> %3280, %3444
+  %3446 = fsub <2 x double> %3433, %3435
+  %3447 = fdiv <2 x double> %3433, %3446
+  %3448 = select <2 x i1> %3445, <2 x i64> %3419, <2 x i64> zeroinitializer
+  %3449 = fcmp ogt <2 x double> %3408, %3279
+  %3450 = icmp eq <2 x i64> %3448, zeroinitializer
+  %3451 = select <2 x i1> %3450, <2 x i1> splat (i1 true), <2 x i1> %3449
+  %3452 = select <2 x i1> %3451, <2 x double> %3408, <2 x double> %3279
+  store <2 x double> %3452, ptr %156, align 16, !tbaa !26
+  %3453 = fcmp ogt <2 x double> %3447, splat (double 5.000000e-02)
+  %3454 = select <2 x i1> %3453, <2 x double> %3447, <2 x double> splat (double 5.000000e-02)
+  %3455 = fcmp olt <2 x double> %3454, splat (double 0x3FEE666666666666)
+  %3456 = select <2 x i1> %3455, <2 x double> %3454, <2 x double> splat (double 0x3FEE666666666666)
+  %3457 = fmul <2 x double> %3279, %3456
+  %3458 = fcmp ogt <2 x double> %3457, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3459 = select <2 x i1> %3458, <2 x double> %3457, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3460 = select <2 x i1> %3450, <2 x double> %3416, <2 x double> %3459
+  store <2 x double> %3460, ptr %152, align 16, !tbaa !26
+  %3461 = fadd <2 x double> %3418, splat (double 1.000000e+00)
+  %3462 = select <2 x i1> %3450, <2 x double> %3418, <2 x double> %3461
+  store <2 x double> %3462, ptr %137, align 16, !tbaa !26
+  %3463 = xor <2 x i64> %3448, %3419
+  %3464 = load <2 x double>, ptr %218, align 16, !tbaa !26
+  %3465 = load <2 x double>, ptr %191, align 16, !tbaa !26
+  %3466 = load <2 x double>, ptr %182, align 16, !tbaa !26
+  %3467 = fsub <2 x double> %3465, %3466
+  %3468 = load <2 x double>, ptr %219, align 16, !tbaa !26
+  %3469 = fcmp une <2 x double> %3468, splat (double 1.000000e+00)
+  %3470 = load <2 x double>, ptr %220, align 16, !tbaa !26
+  %3471 = fsub <2 x double> %3428, %3470
+  %3472 = select <2 x i1> %3469, <2 x double> splat (double -1.000000e+00), <2 x double> %3471
+  %3473 = fcmp une <2 x double> %3468, splat (double 2.000000e+00)
+  %3474 = fsub <2 x double> %3464, %3470
+  %3475 = select <2 x i1> %3473, <2 x double> %3472, <2 x double> %3474
+  %3476 = fcmp une <2 x double> %3468, splat (double 3.000000e+00)
+  %3477 = fsub <2 x double> %3467, %3470
+  %3478 = select <2 x i1> %3476, <2 x double> %3475, <2 x double> %3477
+  %3479 = fcmp une <2 x double> %3468, splat (double 4.000000e+00)
+  %3480 = fsub <2 x double> %3470, %3467
+  %3481 = select <2 x i1> %3479, <2 x double> %3478, <2 x double> %3480
+  br i1 %3306, label %3482, label %3530
 
-3487:                                             ; preds = %3461, %3455
-  %3488 = phi <2 x double> [ poison, %3455 ], [ %3483, %3461 ]
-  %3489 = phi i64 [ 0, %3455 ], [ %3484, %3461 ]
-  %3490 = phi <2 x double> [ splat (double 1.000000e+09), %3455 ], [ %3483, %3461 ]
-  %3491 = icmp eq i64 %3457, 0
-  br i1 %3491, label %3503, label %3492
+3482:                                             ; preds = %3399
+  %3483 = load ptr, ptr %142, align 8, !tbaa !28
+  %3484 = and i64 %3260, 3
+  %3485 = icmp ult i64 %3260, 4
+  br i1 %3485, label %3514, label %3486
 
-3492:                                             ; preds = %3487, %3492
-  %3493 = phi i64 [ %3500, %3492 ], [ %3489, %3487 ]
-  %3494 = phi <2 x double> [ %3499, %3492 ], [ %3490, %3487 ]
-  %3495 = phi i64 [ %3501, %3492 ], [ 0, %3487 ]
-  %3496 = getelementptr inbounds nuw %struct.Piece, ptr %3456, i64 %3493, i32 35
-  %3497 = load <2 x double>, ptr %3496, align 16, !tbaa !26
-  %3498 = fcmp olt <2 x double> %3494, %3497
-  %3499 = select <2 x i1> %3498, <2 x double> %3494, <2 x double> %3497
-  %3500 = add nuw nsw i64 %3493, 1
-  %3501 = add i64 %3495, 1
-  %3502 = icmp eq i64 %3501, %3457
-  br i1 %3502, label %3503, label %3492, !llvm.loop !115
+3486:                                             ; preds = %3482
+  %3487 = and i64 %3260, 9223372036854775804
+  br label %3488
 
-3503:                                             ; preds = %3487, %3492, %3372
-  %3504 = phi <2 x double> [ splat (double 1.000000e+09), %3372 ], [ %3488, %3487 ], [ %3499, %3492 ]
-  %3505 = load <2 x double>, ptr %183, align 16, !tbaa !26
-  %3506 = fsub <2 x double> %3505, %3439
-  %3507 = fsub <2 x double> %3403, %3443
-  %3508 = select <2 x i1> %3442, <2 x double> splat (double -1.000000e+00), <2 x double> %3507
-  %3509 = fsub <2 x double> %3504, %3443
-  %3510 = select <2 x i1> %3446, <2 x double> %3508, <2 x double> %3509
-  %3511 = fsub <2 x double> %3506, %3443
-  %3512 = select <2 x i1> %3449, <2 x double> %3510, <2 x double> %3511
-  %3513 = fsub <2 x double> %3443, %3506
-  %3514 = select <2 x i1> %3452, <2 x double> %3512, <2 x double> %3513
-  %3515 = fcmp une <2 x double> %3441, zeroinitializer
-  %3516 = fcmp oge <2 x double> %3252, splat (double 5.000000e-02)
-  %3517 = and <2 x i1> %3516, %3515
-  %3518 = fcmp olt <2 x double> %3454, zeroinitializer
-  %3519 = and <2 x i1> %3517, %3518
-  %3520 = fsub <2 x double> %3514, %3454
-  %3521 = fmul <2 x double> %3520, splat (double 2.000000e-02)
-  %3522 = fcmp ogt <2 x double> %3514, %3521
-  %3523 = and <2 x i1> %3519, %3522
-  %3524 = fsub <2 x double> %3454, %3514
-  %3525 = fdiv <2 x double> %3454, %3524
-  %3526 = fcmp olt <2 x double> %3525, splat (double 0x3FEE666666666666)
-  %3527 = and <2 x i1> %3526, %3523
-  %3528 = select <2 x i1> %3527, <2 x i64> %3436, <2 x i64> zeroinitializer
-  %3529 = fcmp ogt <2 x double> %3425, %3252
-  %3530 = icmp eq <2 x i64> %3528, zeroinitializer
-  %3531 = select <2 x i1> %3530, <2 x i1> splat (i1 true), <2 x i1> %3529
-  %3532 = select <2 x i1> %3531, <2 x double> %3425, <2 x double> %3252
-  store <2 x double> %3532, ptr %156, align 16, !tbaa !26
-  %3533 = fcmp ogt <2 x double> %3525, splat (double 5.000000e-02)
-  %3534 = select <2 x i1> %3533, <2 x double> %3525, <2 x double> splat (double 5.000000e-02)
-  %3535 = fcmp olt <2 x double> %3534, splat (double 0x3FEE666666666666)
-  %3536 = select <2 x i1> %3535, <2 x double> %3534, <2 x double> splat (double 0x3FEE666666666666)
-  %3537 = fmul <2 x double> %3252, %3536
-  %3538 = fcmp ogt <2 x double> %3537, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3539 = select <2 x i1> %3538, <2 x double> %3537, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3540 = select <2 x i1> %3530, <2 x double> %3433, <2 x double> %3539
-  store <2 x double> %3540, ptr %152, align 16, !tbaa !26
-  %3541 = fadd <2 x double> %3435, splat (double 1.000000e+00)
-  %3542 = select <2 x i1> %3530, <2 x double> %3435, <2 x double> %3541
-  store <2 x double> %3542, ptr %137, align 16, !tbaa !26
-  %3543 = xor <2 x i64> %3528, %3436
-  %3544 = or <2 x i64> %3543, %3239
-  %3545 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3544)
-  %3546 = icmp eq i64 %3545, 0
-  br i1 %3546, label %524, label %3603
+3488:                                             ; preds = %3488, %3486
+  %3489 = phi i64 [ 0, %3486 ], [ %3511, %3488 ]
+  %3490 = phi <2 x double> [ splat (double 1.000000e+09), %3486 ], [ %3510, %3488 ]
+  %3491 = phi i64 [ 0, %3486 ], [ %3512, %3488 ]
+  %3492 = getelementptr inbounds nuw %struct.Piece, ptr %3483, i64 %3489, i32 35
+  %3493 = load <2 x double>, ptr %3492, align 16, !tbaa !26
+  %3494 = fcmp olt <2 x double> %3490, %3493
+  %3495 = select <2 x i1> %3494, <2 x double> %3490, <2 x double> %3493
+  %3496 = or disjoint i64 %3489, 1
+  %3497 = getelementptr inbounds nuw %struct.Piece, ptr %3483, i64 %3496, i32 35
+  %3498 = load <2 x double>, ptr %3497, align 16, !tbaa !26
+  %3499 = fcmp olt <2 x double> %3495, %3498
+  %3500 = select <2 x i1> %3499, <2 x double> %3495, <2 x double> %3498
+  %3501 = or disjoint i64 %3489, 2
+  %3502 = getelementptr inbounds nuw %struct.Piece, ptr %3483, i64 %3501, i32 35
+  %3503 = load <2 x double>, ptr %3502, align 16, !tbaa !26
+  %3504 = fcmp olt <2 x double> %3500, %3503
+  %3505 = select <2 x i1> %3504, <2 x double> %3500, <2 x double> %3503
+  %3506 = or disjoint i64 %3489, 3
+  %3507 = getelementptr inbounds nuw %struct.Piece, ptr %3483, i64 %3506, i32 35
+  %3508 = load <2 x double>, ptr %3507, align 16, !tbaa !26
+  %3509 = fcmp olt <2 x double> %3505, %3508
+  %3510 = select <2 x i1> %3509, <2 x double> %3505, <2 x double> %3508
+  %3511 = add nuw nsw i64 %3489, 4
+  %3512 = add i64 %3491, 4
+  %3513 = icmp eq i64 %3512, %3487
+  br i1 %3513, label %3514, label %3488, !llvm.loop !114
 
-3547:                                             ; preds = %3230, %3595
-  %3548 = phi i64 [ 0, %3230 ], [ %3600, %3595 ]
-  %3549 = load ptr, ptr %142, align 8, !tbaa !28
-  %3550 = getelementptr inbounds nuw %struct.Piece, ptr %3549, i64 %3548
-  %3551 = getelementptr inbounds nuw i8, ptr %3550, i64 1896
-  %3552 = load ptr, ptr %3551, align 8, !tbaa !57
-  %3553 = load <2 x double>, ptr %3552, align 16, !tbaa !26
-  %3554 = getelementptr inbounds nuw i8, ptr %3550, i64 336
-  %3555 = load <2 x double>, ptr %3554, align 16, !tbaa !26
-  %3556 = getelementptr inbounds nuw i8, ptr %3552, i64 16
-  %3557 = load <2 x double>, ptr %3556, align 16, !tbaa !26
-  %3558 = fsub <2 x double> %3557, %3553
-  %3559 = fneg <2 x double> %3555
-  %3560 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3559, <2 x double> %3558, <2 x double> %3553)
-  %3561 = getelementptr inbounds nuw i8, ptr %3550, i64 1888
-  %3562 = load i64, ptr %3561, align 16, !tbaa !31
-  %3563 = icmp eq i64 %3562, 0
-  br i1 %3563, label %3595, label %3564
+3514:                                             ; preds = %3488, %3482
+  %3515 = phi <2 x double> [ poison, %3482 ], [ %3510, %3488 ]
+  %3516 = phi i64 [ 0, %3482 ], [ %3511, %3488 ]
+  %3517 = phi <2 x double> [ splat (double 1.000000e+09), %3482 ], [ %3510, %3488 ]
+  %3518 = icmp eq i64 %3484, 0
+  br i1 %3518, label %3530, label %3519
 
-3564:                                             ; preds = %3547
-  %3565 = getelementptr <2 x double>, ptr %3552, i64 %3562
-  %3566 = getelementptr i8, ptr %3565, i64 -16
-  %3567 = load <2 x double>, ptr %3566, align 16, !tbaa !26
-  %3568 = load <2 x double>, ptr %3565, align 16, !tbaa !26
-  %3569 = getelementptr inbounds nuw i8, ptr %3550, i64 720
-  %3570 = load <2 x double>, ptr %3569, align 16, !tbaa !26
-  %3571 = getelementptr inbounds nuw i8, ptr %3550, i64 736
-  %3572 = load <2 x double>, ptr %3571, align 16, !tbaa !26
-  %3573 = getelementptr inbounds nuw i8, ptr %3550, i64 16
-  %3574 = load <2 x double>, ptr %3573, align 16, !tbaa !26
-  %3575 = fsub <2 x double> %3572, %3574
-  %3576 = fmul <2 x double> %3570, %3575
-  %3577 = getelementptr inbounds nuw i8, ptr %3550, i64 144
-  %3578 = load <2 x double>, ptr %3577, align 16, !tbaa !26
-  %3579 = getelementptr inbounds nuw i8, ptr %3550, i64 704
+3519:                                             ; preds = %3514, %3519
+  %3520 = phi i64 [ %3527, %3519 ], [ %3516, %3514 ]
+  %3521 = phi <2 x double> [ %3526, %3519 ], [ %3517, %3514 ]
+  %3522 = phi i64 [ %3528, %3519 ], [ 0, %3514 ]
+  %3523 = getelementptr inbounds nuw %struct.Piece, ptr %3483, i64 %3520, i32 35
+  %3524 = load <2 x double>, ptr %3523, align 16, !tbaa !26
+  %3525 = fcmp olt <2 x double> %3521, %3524
+  %3526 = select <2 x i1> %3525, <2 x double> %3521, <2 x double> %3524
+  %3527 = add nuw nsw i64 %3520, 1
+  %3528 = add i64 %3522, 1
+  %3529 = icmp eq i64 %3528, %3484
+  br i1 %3529, label %3530, label %3519, !llvm.loop !115
+
+3530:                                             ; preds = %3514, %3519, %3399
+  %3531 = phi <2 x double> [ splat (double 1.000000e+09), %3399 ], [ %3515, %3514 ], [ %3526, %3519 ]
+  %3532 = load <2 x double>, ptr %183, align 16, !tbaa !26
+  %3533 = fsub <2 x double> %3532, %3466
+  %3534 = fsub <2 x double> %3430, %3470
+  %3535 = select <2 x i1> %3469, <2 x double> splat (double -1.000000e+00), <2 x double> %3534
+  %3536 = fsub <2 x double> %3531, %3470
+  %3537 = select <2 x i1> %3473, <2 x double> %3535, <2 x double> %3536
+  %3538 = fsub <2 x double> %3533, %3470
+  %3539 = select <2 x i1> %3476, <2 x double> %3537, <2 x double> %3538
+  %3540 = fsub <2 x double> %3470, %3533
+  %3541 = select <2 x i1> %3479, <2 x double> %3539, <2 x double> %3540
+  %3542 = fcmp une <2 x double> %3468, zeroinitializer
+  %3543 = fcmp oge <2 x double> %3279, splat (double 5.000000e-02)
+  %3544 = and <2 x i1> %3543, %3542
+  %3545 = fcmp olt <2 x double> %3481, zeroinitializer
+  %3546 = and <2 x i1> %3544, %3545
+  %3547 = fsub <2 x double> %3541, %3481
+  %3548 = fmul <2 x double> %3547, splat (double 2.000000e-02)
+  %3549 = fcmp ogt <2 x double> %3541, %3548
+  %3550 = and <2 x i1> %3546, %3549
+  %3551 = fsub <2 x double> %3481, %3541
+  %3552 = fdiv <2 x double> %3481, %3551
+  %3553 = fcmp olt <2 x double> %3552, splat (double 0x3FEE666666666666)
+  %3554 = and <2 x i1> %3553, %3550
+  %3555 = select <2 x i1> %3554, <2 x i64> %3463, <2 x i64> zeroinitializer
+  %3556 = fcmp ogt <2 x double> %3452, %3279
+  %3557 = icmp eq <2 x i64> %3555, zeroinitializer
+  %3558 = select <2 x i1> %3557, <2 x i1> splat (i1 true), <2 x i1> %3556
+  %3559 = select <2 x i1> %3558, <2 x double> %3452, <2 x double> %3279
+  store <2 x double> %3559, ptr %156, align 16, !tbaa !26
+  %3560 = fcmp ogt <2 x double> %3552, splat (double 5.000000e-02)
+  %3561 = select <2 x i1> %3560, <2 x double> %3552, <2 x double> splat (double 5.000000e-02)
+  %3562 = fcmp olt <2 x double> %3561, splat (double 0x3FEE666666666666)
+  %3563 = select <2 x i1> %3562, <2 x double> %3561, <2 x double> splat (double 0x3FEE666666666666)
+  %3564 = fmul <2 x double> %3279, %3563
+  %3565 = fcmp ogt <2 x double> %3564, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3566 = select <2 x i1> %3565, <2 x double> %3564, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3567 = select <2 x i1> %3557, <2 x double> %3460, <2 x double> %3566
+  store <2 x double> %3567, ptr %152, align 16, !tbaa !26
+  %3568 = fadd <2 x double> %3462, splat (double 1.000000e+00)
+  %3569 = select <2 x i1> %3557, <2 x double> %3462, <2 x double> %3568
+  store <2 x double> %3569, ptr %137, align 16, !tbaa !26
+  %3570 = xor <2 x i64> %3555, %3463
+  %3571 = or <2 x i64> %3570, %3266
+  %3572 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3571)
+  %3573 = icmp eq i64 %3572, 0
+  br i1 %3573, label %524, label %3630
+
+3574:                                             ; preds = %3257, %3622
+  %3575 = phi i64 [ 0, %3257 ], [ %3627, %3622 ]
+  %3576 = load ptr, ptr %142, align 8, !tbaa !28
+  %3577 = getelementptr inbounds nuw %struct.Piece, ptr %3576, i64 %3575
+  %3578 = getelementptr inbounds nuw i8, ptr %3577, i64 1896
+  %3579 = load ptr, ptr %3578, align 8, !tbaa !57
   %3580 = load <2 x double>, ptr %3579, align 16, !tbaa !26
-  %3581 = fdiv <2 x double> %3578, %3580
-  %3582 = getelementptr inbounds nuw i8, ptr %3550, i64 48
-  %3583 = load <2 x double>, ptr %3582, align 16, !tbaa !26
-  %3584 = getelementptr inbounds nuw i8, ptr %3550, i64 64
-  %3585 = load <2 x double>, ptr %3584, align 16, !tbaa !26
-  %3586 = getelementptr inbounds nuw i8, ptr %3550, i64 80
-  %3587 = load <2 x double>, ptr %3586, align 16, !tbaa !26
-  %3588 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3568, <2 x double> %3587, <2 x double> %3585)
-  %3589 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3568, <2 x double> %3588, <2 x double> %3583)
-  %3590 = fdiv <2 x double> %3589, %3576
-  %3591 = fmul <2 x double> %3568, %3590
-  %3592 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3581, <2 x double> %3567, <2 x double> %3591)
-  %3593 = fadd <2 x double> %3581, %3590
-  %3594 = fdiv <2 x double> %3592, %3593
-  br label %3595
+  %3581 = getelementptr inbounds nuw i8, ptr %3577, i64 336
+  %3582 = load <2 x double>, ptr %3581, align 16, !tbaa !26
+  %3583 = getelementptr inbounds nuw i8, ptr %3579, i64 16
+  %3584 = load <2 x double>, ptr %3583, align 16, !tbaa !26
+  %3585 = fsub <2 x double> %3584, %3580
+  %3586 = fneg <2 x double> %3582
+  %3587 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3586, <2 x double> %3585, <2 x double> %3580)
+  %3588 = getelementptr inbounds nuw i8, ptr %3577, i64 1888
+  %3589 = load i64, ptr %3588, align 16, !tbaa !31
+  %3590 = icmp eq i64 %3589, 0
+  br i1 %3590, label %3622, label %3591
 
-3595:                                             ; preds = %3547, %3564
-  %3596 = phi <2 x double> [ %3594, %3564 ], [ %3560, %3547 ]
-  %3597 = getelementptr inbounds nuw i8, ptr %3550, i64 1808
-  %3598 = load <2 x double>, ptr %3597, align 16, !tbaa !26
-  %3599 = select <2 x i1> %3231, <2 x double> %3598, <2 x double> %3596
-  store <2 x double> %3599, ptr %3597, align 16, !tbaa !26
-  %3600 = add nuw nsw i64 %3548, 1
-  %3601 = load i64, ptr %157, align 8, !tbaa !20
-  %3602 = icmp slt i64 %3600, %3601
-  br i1 %3602, label %3547, label %3232, !llvm.loop !117
+3591:                                             ; preds = %3574
+  %3592 = getelementptr <2 x double>, ptr %3579, i64 %3589
+  %3593 = getelementptr i8, ptr %3592, i64 -16
+  %3594 = load <2 x double>, ptr %3593, align 16, !tbaa !26
+  %3595 = load <2 x double>, ptr %3592, align 16, !tbaa !26
+  %3596 = getelementptr inbounds nuw i8, ptr %3577, i64 720
+  %3597 = load <2 x double>, ptr %3596, align 16, !tbaa !26
+  %3598 = getelementptr inbounds nuw i8, ptr %3577, i64 736
+  %3599 = load <2 x double>, ptr %3598, align 16, !tbaa !26
+  %3600 = getelementptr inbounds nuw i8, ptr %3577, i64 16
+  %3601 = load <2 x double>, ptr %3600, align 16, !tbaa !26
+  %3602 = fsub <2 x double> %3599, %3601
+  %3603 = fmul <2 x double> %3597, %3602
+  %3604 = getelementptr inbounds nuw i8, ptr %3577, i64 144
+  %3605 = load <2 x double>, ptr %3604, align 16, !tbaa !26
+  %3606 = getelementptr inbounds nuw i8, ptr %3577, i64 704
+  %3607 = load <2 x double>, ptr %3606, align 16, !tbaa !26
+  %3608 = fdiv <2 x double> %3605, %3607
+  %3609 = getelementptr inbounds nuw i8, ptr %3577, i64 48
+  %3610 = load <2 x double>, ptr %3609, align 16, !tbaa !26
+  %3611 = getelementptr inbounds nuw i8, ptr %3577, i64 64
+  %3612 = load <2 x double>, ptr %3611, align 16, !tbaa !26
+  %3613 = getelementptr inbounds nuw i8, ptr %3577, i64 80
+  %3614 = load <2 x double>, ptr %3613, align 16, !tbaa !26
+  %3615 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3595, <2 x double> %3614, <2 x double> %3612)
+  %3616 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3595, <2 x double> %3615, <2 x double> %3610)
+  %3617 = fdiv <2 x double> %3616, %3603
+  %3618 = fmul <2 x double> %3595, %3617
+  %3619 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3608, <2 x double> %3594, <2 x double> %3618)
+  %3620 = fadd <2 x double> %3608, %3617
+  %3621 = fdiv <2 x double> %3619, %3620
+  br label %3622
 
-3603:                                             ; preds = %3503
-  %3604 = icmp eq <2 x i64> %3544, zeroinitializer
-  %3605 = select <2 x i1> %3604, <2 x double> %3246, <2 x double> %3245
-  store <2 x double> %3605, ptr %215, align 16, !tbaa !26
-  %3606 = load <2 x double>, ptr %166, align 16, !tbaa !26
-  %3607 = select <2 x i1> %3604, <2 x double> %3606, <2 x double> %3401
-  store <2 x double> %3607, ptr %166, align 16, !tbaa !26
-  %3608 = select <2 x i1> %3604, <2 x double> %3401, <2 x double> %3403
-  store <2 x double> %3608, ptr %165, align 16, !tbaa !26
-  %3609 = load <2 x double>, ptr %247, align 16, !tbaa !26
-  %3610 = select <2 x i1> %3604, <2 x double> %3609, <2 x double> %3438
-  store <2 x double> %3610, ptr %247, align 16, !tbaa !26
-  %3611 = select <2 x i1> %3604, <2 x double> %3438, <2 x double> %3505
-  store <2 x double> %3611, ptr %248, align 16, !tbaa !26
-  %3612 = load <2 x double>, ptr %250, align 16, !tbaa !26
-  %3613 = load <2 x double>, ptr %249, align 16, !tbaa !26
-  %3614 = select <2 x i1> %3604, <2 x double> %3613, <2 x double> %3612
-  store <2 x double> %3614, ptr %249, align 16, !tbaa !26
-  %3615 = load <2 x double>, ptr %251, align 16, !tbaa !26
-  %3616 = select <2 x i1> %3604, <2 x double> %3612, <2 x double> %3615
-  store <2 x double> %3616, ptr %250, align 16, !tbaa !26
-  %3617 = load <2 x double>, ptr %253, align 16, !tbaa !26
-  %3618 = load <2 x double>, ptr %252, align 16, !tbaa !26
-  %3619 = select <2 x i1> %3604, <2 x double> %3618, <2 x double> %3617
-  store <2 x double> %3619, ptr %252, align 16, !tbaa !26
-  %3620 = load <2 x double>, ptr %254, align 16, !tbaa !26
-  %3621 = select <2 x i1> %3604, <2 x double> %3617, <2 x double> %3620
-  store <2 x double> %3621, ptr %253, align 16, !tbaa !26
-  %3622 = load <2 x double>, ptr %256, align 16, !tbaa !26
-  %3623 = load <2 x double>, ptr %255, align 16, !tbaa !26
-  %3624 = select <2 x i1> %3604, <2 x double> %3623, <2 x double> %3622
-  store <2 x double> %3624, ptr %255, align 16, !tbaa !26
-  %3625 = load <2 x double>, ptr %257, align 16, !tbaa !26
-  %3626 = select <2 x i1> %3604, <2 x double> %3622, <2 x double> %3625
-  store <2 x double> %3626, ptr %256, align 16, !tbaa !26
-  %3627 = load <2 x double>, ptr %259, align 16, !tbaa !26
-  %3628 = load <2 x double>, ptr %258, align 16, !tbaa !26
-  %3629 = select <2 x i1> %3604, <2 x double> %3628, <2 x double> %3627
-  store <2 x double> %3629, ptr %258, align 16, !tbaa !26
-  %3630 = load <2 x double>, ptr %260, align 16, !tbaa !26
-  %3631 = select <2 x i1> %3604, <2 x double> %3627, <2 x double> %3630
-  store <2 x double> %3631, ptr %259, align 16, !tbaa !26
-  %3632 = xor <2 x i64> %3544, splat (i64 -1)
-  br i1 %3279, label %3633, label %4017
+3622:                                             ; preds = %3574, %3591
+  %3623 = phi <2 x double> [ %3621, %3591 ], [ %3587, %3574 ]
+  %3624 = getelementptr inbounds nuw i8, ptr %3577, i64 1808
+  %3625 = load <2 x double>, ptr %3624, align 16, !tbaa !26
+  %3626 = select <2 x i1> %3258, <2 x double> %3625, <2 x double> %3623
+  store <2 x double> %3626, ptr %3624, align 16, !tbaa !26
+  %3627 = add nuw nsw i64 %3575, 1
+  %3628 = load i64, ptr %157, align 8, !tbaa !20
+  %3629 = icmp slt i64 %3627, %3628
+  br i1 %3629, label %3574, label %3259, !llvm.loop !117
 
-3633:                                             ; preds = %3603, %3973
-  %3634 = phi i64 [ %3985, %3973 ], [ 0, %3603 ]
-  %3635 = load ptr, ptr %142, align 8, !tbaa !28
-  %3636 = getelementptr inbounds nuw %struct.Piece, ptr %3635, i64 %3634
-  %3637 = getelementptr inbounds nuw i8, ptr %3636, i64 416
-  %3638 = load <2 x double>, ptr %3637, align 16, !tbaa !26
-  %3639 = fcmp ogt <2 x double> %3638, zeroinitializer
-  %3640 = bitcast <2 x i1> %3639 to i2
-  %3641 = icmp eq i2 %3640, 0
-  %3642 = load i64, ptr %132, align 16, !tbaa !21
-  br i1 %3641, label %3900, label %3643
+3630:                                             ; preds = %3530
+  %3631 = icmp eq <2 x i64> %3571, zeroinitializer
+  %3632 = select <2 x i1> %3631, <2 x double> %3273, <2 x double> %3272
+  store <2 x double> %3632, ptr %215, align 16, !tbaa !26
+  %3633 = load <2 x double>, ptr %166, align 16, !tbaa !26
+  %3634 = select <2 x i1> %3631, <2 x double> %3633, <2 x double> %3428
+  store <2 x double> %3634, ptr %166, align 16, !tbaa !26
+  %3635 = select <2 x i1> %3631, <2 x double> %3428, <2 x double> %3430
+  store <2 x double> %3635, ptr %165, align 16, !tbaa !26
+  %3636 = load <2 x double>, ptr %247, align 16, !tbaa !26
+  %3637 = select <2 x i1> %3631, <2 x double> %3636, <2 x double> %3465
+  store <2 x double> %3637, ptr %247, align 16, !tbaa !26
+  %3638 = select <2 x i1> %3631, <2 x double> %3465, <2 x double> %3532
+  store <2 x double> %3638, ptr %248, align 16, !tbaa !26
+  %3639 = load <2 x double>, ptr %250, align 16, !tbaa !26
+  %3640 = load <2 x double>, ptr %249, align 16, !tbaa !26
+  %3641 = select <2 x i1> %3631, <2 x double> %3640, <2 x double> %3639
+  store <2 x double> %3641, ptr %249, align 16, !tbaa !26
+  %3642 = load <2 x double>, ptr %251, align 16, !tbaa !26
+  %3643 = select <2 x i1> %3631, <2 x double> %3639, <2 x double> %3642
+  store <2 x double> %3643, ptr %250, align 16, !tbaa !26
+  %3644 = load <2 x double>, ptr %253, align 16, !tbaa !26
+  %3645 = load <2 x double>, ptr %252, align 16, !tbaa !26
+  %3646 = select <2 x i1> %3631, <2 x double> %3645, <2 x double> %3644
+  store <2 x double> %3646, ptr %252, align 16, !tbaa !26
+  %3647 = load <2 x double>, ptr %254, align 16, !tbaa !26
+  %3648 = select <2 x i1> %3631, <2 x double> %3644, <2 x double> %3647
+  store <2 x double> %3648, ptr %253, align 16, !tbaa !26
+  %3649 = load <2 x double>, ptr %256, align 16, !tbaa !26
+  %3650 = load <2 x double>, ptr %255, align 16, !tbaa !26
+  %3651 = select <2 x i1> %3631, <2 x double> %3650, <2 x double> %3649
+  store <2 x double> %3651, ptr %255, align 16, !tbaa !26
+  %3652 = load <2 x double>, ptr %257, align 16, !tbaa !26
+  %3653 = select <2 x i1> %3631, <2 x double> %3649, <2 x double> %3652
+  store <2 x double> %3653, ptr %256, align 16, !tbaa !26
+  %3654 = load <2 x double>, ptr %259, align 16, !tbaa !26
+  %3655 = load <2 x double>, ptr %258, align 16, !tbaa !26
+  %3656 = select <2 x i1> %3631, <2 x double> %3655, <2 x double> %3654
+  store <2 x double> %3656, ptr %258, align 16, !tbaa !26
+  %3657 = load <2 x double>, ptr %260, align 16, !tbaa !26
+  %3658 = select <2 x i1> %3631, <2 x double> %3654, <2 x double> %3657
+  store <2 x double> %3658, ptr %259, align 16, !tbaa !26
+  %3659 = xor <2 x i64> %3571, splat (i64 -1)
+  br i1 %3306, label %3660, label %4040
 
-3643:                                             ; preds = %3633
-  %3644 = add i64 %3642, -1
-  %3645 = getelementptr inbounds nuw i8, ptr %3636, i64 1104
-  %3646 = load <2 x double>, ptr %3645, align 16, !tbaa !26
-  %3647 = getelementptr inbounds nuw i8, ptr %3636, i64 912
-  %3648 = load <2 x double>, ptr %3647, align 16, !tbaa !26
-  %3649 = getelementptr inbounds nuw i8, ptr %3636, i64 1888
-  %3650 = load i64, ptr %3649, align 16, !tbaa !31
-  %3651 = icmp sgt i64 %3642, %3650
-  br i1 %3651, label %3660, label %3652
+3660:                                             ; preds = %3630, %3996
+  %3661 = phi i64 [ %4008, %3996 ], [ 0, %3630 ]
+  %3662 = load ptr, ptr %142, align 8, !tbaa !28
+  %3663 = getelementptr inbounds nuw %struct.Piece, ptr %3662, i64 %3661
+  %3664 = getelementptr inbounds nuw i8, ptr %3663, i64 416
+  %3665 = load <2 x double>, ptr %3664, align 16, !tbaa !26
+  %3666 = fcmp ogt <2 x double> %3665, zeroinitializer
+  %3667 = bitcast <2 x i1> %3666 to i2
+  %3668 = icmp eq i2 %3667, 0
+  %3669 = load i64, ptr %132, align 16, !tbaa !21
+  br i1 %3668, label %3927, label %3670
 
-3652:                                             ; preds = %3643
-  %3653 = getelementptr inbounds nuw i8, ptr %3636, i64 1984
-  %3654 = load ptr, ptr %3653, align 16, !tbaa !67
-  %3655 = getelementptr inbounds <2 x double>, ptr %3654, i64 %3644
-  %3656 = load <2 x double>, ptr %3655, align 16, !tbaa !26
-  %3657 = getelementptr inbounds nuw i8, ptr %3636, i64 384
-  %3658 = load <2 x double>, ptr %3657, align 16, !tbaa !26
-  %3659 = fmul <2 x double> %3656, %3658
-  br label %3669
-
-3660:                                             ; preds = %3643
-  %3661 = getelementptr inbounds nuw i8, ptr %3636, i64 384
-  %3662 = load <2 x double>, ptr %3661, align 16, !tbaa !26
-  %3663 = getelementptr inbounds nuw i8, ptr %3636, i64 1984
-  %3664 = load ptr, ptr %3663, align 16, !tbaa !67
-  %3665 = getelementptr inbounds <2 x double>, ptr %3664, i64 %3644
-  %3666 = load <2 x double>, ptr %3665, align 16, !tbaa !26
-  %3667 = fsub <2 x double> %3646, %3662
-  %3668 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3666, <2 x double> %3667, <2 x double> %3662)
-  br label %3669
-
-3669:                                             ; preds = %3660, %3652
-  %3670 = phi <2 x double> [ %3658, %3652 ], [ %3662, %3660 ]
-  %3671 = phi <2 x double> [ %3659, %3652 ], [ %3668, %3660 ]
-  %3672 = getelementptr inbounds nuw i8, ptr %3636, i64 752
+3670:                                             ; preds = %3660
+  %3671 = add i64 %3669, -1
+  %3672 = getelementptr inbounds nuw i8, ptr %3663, i64 1104
   %3673 = load <2 x double>, ptr %3672, align 16, !tbaa !26
-  %3674 = fcmp ole <2 x double> %3671, %3673
-  %3675 = getelementptr inbounds nuw i8, ptr %3636, i64 1824
-  %3676 = load <2 x double>, ptr %3675, align 16, !tbaa !26
-  %3677 = fcmp oeq <2 x double> %3676, zeroinitializer
-  %3678 = select <2 x i1> %3677, <2 x i1> %3674, <2 x i1> zeroinitializer
-  %3679 = select <2 x i1> %3678, <2 x i64> %3544, <2 x i64> zeroinitializer
-  %3680 = xor <2 x i64> %3679, %3544
-  %3681 = fsub <2 x double> %3646, %3648
-  %3682 = getelementptr inbounds nuw i8, ptr %3636, i64 384
-  %3683 = fsub <2 x double> %3648, %3670
-  %3684 = fdiv <2 x double> %3681, %3683
-  %3685 = getelementptr inbounds nuw i8, ptr %3636, i64 1928
-  %3686 = load ptr, ptr %3685, align 8, !tbaa !64
-  %3687 = getelementptr inbounds <2 x double>, ptr %3686, i64 %3650
-  %3688 = load <2 x double>, ptr %3687, align 16, !tbaa !26
-  %3689 = getelementptr inbounds nuw i8, ptr %3636, i64 1936
-  %3690 = load ptr, ptr %3689, align 16, !tbaa !47
-  %3691 = getelementptr inbounds <2 x double>, ptr %3690, i64 %3650
-  %3692 = load <2 x double>, ptr %3691, align 16, !tbaa !26
-  %3693 = icmp eq <2 x i64> %3679, zeroinitializer
-  %3694 = select <2 x i1> %3693, <2 x double> %3692, <2 x double> %3688
-  store <2 x double> %3694, ptr %3691, align 16, !tbaa !26
-  %3695 = load i64, ptr %3649, align 16, !tbaa !31
-  %3696 = add nsw i64 %3695, 1
-  %3697 = icmp slt i64 %3696, %3644
-  br i1 %3697, label %3698, label %3702
+  %3674 = getelementptr inbounds nuw i8, ptr %3663, i64 912
+  %3675 = load <2 x double>, ptr %3674, align 16, !tbaa !26
+  %3676 = getelementptr inbounds nuw i8, ptr %3663, i64 1888
+  %3677 = load i64, ptr %3676, align 16, !tbaa !31
+  %3678 = icmp sgt i64 %3669, %3677
+  br i1 %3678, label %3687, label %3679
 
-3698:                                             ; preds = %3669
-  %3699 = getelementptr inbounds nuw i8, ptr %3636, i64 2000
-  br label %3744
+3679:                                             ; preds = %3670
+  %3680 = getelementptr inbounds nuw i8, ptr %3663, i64 1984
+  %3681 = load ptr, ptr %3680, align 16, !tbaa !67
+  %3682 = getelementptr inbounds <2 x double>, ptr %3681, i64 %3671
+  %3683 = load <2 x double>, ptr %3682, align 16, !tbaa !26
+  %3684 = getelementptr inbounds nuw i8, ptr %3663, i64 384
+  %3685 = load <2 x double>, ptr %3684, align 16, !tbaa !26
+  %3686 = fmul <2 x double> %3683, %3685
+  br label %3696
 
-3700:                                             ; preds = %3744
-  %3701 = load i64, ptr %3649, align 16, !tbaa !31
-  br label %3702
+3687:                                             ; preds = %3670
+  %3688 = getelementptr inbounds nuw i8, ptr %3663, i64 384
+  %3689 = load <2 x double>, ptr %3688, align 16, !tbaa !26
+  %3690 = getelementptr inbounds nuw i8, ptr %3663, i64 1984
+  %3691 = load ptr, ptr %3690, align 16, !tbaa !67
+  %3692 = getelementptr inbounds <2 x double>, ptr %3691, i64 %3671
+  %3693 = load <2 x double>, ptr %3692, align 16, !tbaa !26
+  %3694 = fsub <2 x double> %3673, %3689
+  %3695 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3693, <2 x double> %3694, <2 x double> %3689)
+  br label %3696
 
-3702:                                             ; preds = %3700, %3669
-  %3703 = phi i64 [ %3695, %3669 ], [ %3701, %3700 ]
-  %3704 = phi <2 x double> [ %3688, %3669 ], [ %3749, %3700 ]
-  %3705 = icmp sgt i64 %3642, %3703
-  br i1 %3705, label %3713, label %3706
+3696:                                             ; preds = %3687, %3679
+  %3697 = phi <2 x double> [ %3685, %3679 ], [ %3689, %3687 ]
+  %3698 = phi <2 x double> [ %3686, %3679 ], [ %3695, %3687 ]
+  %3699 = getelementptr inbounds nuw i8, ptr %3663, i64 752
+  %3700 = load <2 x double>, ptr %3699, align 16, !tbaa !26
+  %3701 = fcmp ole <2 x double> %3698, %3700
+  %3702 = getelementptr inbounds nuw i8, ptr %3663, i64 1824
+  %3703 = load <2 x double>, ptr %3702, align 16, !tbaa !26
+  %3704 = fcmp oeq <2 x double> %3703, zeroinitializer
+  %3705 = select <2 x i1> %3704, <2 x i1> %3701, <2 x i1> zeroinitializer
+  %3706 = select <2 x i1> %3705, <2 x i64> %3571, <2 x i64> zeroinitializer
+  %3707 = xor <2 x i64> %3706, %3571
+  %3708 = fsub <2 x double> %3673, %3675
+  %3709 = getelementptr inbounds nuw i8, ptr %3663, i64 384
+  %3710 = fsub <2 x double> %3675, %3697
+  %3711 = fdiv <2 x double> %3708, %3710
+  %3712 = getelementptr inbounds nuw i8, ptr %3663, i64 1928
+  %3713 = load ptr, ptr %3712, align 8, !tbaa !64
+  %3714 = getelementptr inbounds <2 x double>, ptr %3713, i64 %3677
+  %3715 = load <2 x double>, ptr %3714, align 16, !tbaa !26
+  %3716 = getelementptr inbounds nuw i8, ptr %3663, i64 1936
+  %3717 = load ptr, ptr %3716, align 16, !tbaa !47
+  %3718 = getelementptr inbounds <2 x double>, ptr %3717, i64 %3677
+  %3719 = load <2 x double>, ptr %3718, align 16, !tbaa !26
+  %3720 = icmp eq <2 x i64> %3706, zeroinitializer
+  %3721 = select <2 x i1> %3720, <2 x double> %3719, <2 x double> %3715
+  store <2 x double> %3721, ptr %3718, align 16, !tbaa !26
+  %3722 = load i64, ptr %3676, align 16, !tbaa !31
+  %3723 = add nsw i64 %3722, 1
+  %3724 = icmp slt i64 %3723, %3671
+  br i1 %3724, label %3725, label %3729
 
-3706:                                             ; preds = %3702
-  %3707 = getelementptr inbounds nuw i8, ptr %3636, i64 1984
-  %3708 = load ptr, ptr %3707, align 16, !tbaa !67
-  %3709 = getelementptr inbounds <2 x double>, ptr %3708, i64 %3644
-  %3710 = load <2 x double>, ptr %3709, align 16, !tbaa !26
-  %3711 = load <2 x double>, ptr %3682, align 16, !tbaa !26
-  %3712 = fmul <2 x double> %3710, %3711
-  br label %3721
+3725:                                             ; preds = %3696
+  %3726 = getelementptr inbounds nuw i8, ptr %3663, i64 2000
+  br label %3771
 
-3713:                                             ; preds = %3702
-  %3714 = load <2 x double>, ptr %3682, align 16, !tbaa !26
-  %3715 = getelementptr inbounds nuw i8, ptr %3636, i64 1984
-  %3716 = load ptr, ptr %3715, align 16, !tbaa !67
-  %3717 = getelementptr inbounds <2 x double>, ptr %3716, i64 %3644
-  %3718 = load <2 x double>, ptr %3717, align 16, !tbaa !26
-  %3719 = fsub <2 x double> %3648, %3714
-  %3720 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3718, <2 x double> %3719, <2 x double> %3714)
-  br label %3721
+3727:                                             ; preds = %3771
+  %3728 = load i64, ptr %3676, align 16, !tbaa !31
+  br label %3729
 
-3721:                                             ; preds = %3713, %3706
-  %3722 = phi <2 x double> [ %3712, %3706 ], [ %3720, %3713 ]
-  %3723 = load ptr, ptr %3685, align 8, !tbaa !64
-  %3724 = getelementptr inbounds <2 x double>, ptr %3723, i64 %3644
-  %3725 = load <2 x double>, ptr %3724, align 16, !tbaa !26
-  %3726 = load ptr, ptr %3689, align 16, !tbaa !47
-  %3727 = getelementptr inbounds <2 x double>, ptr %3726, i64 %3644
-  %3728 = fsub <2 x double> %3704, %3725
-  %3729 = fsub <2 x double> %3671, %3722
-  %3730 = load <2 x double>, ptr %3672, align 16, !tbaa !26
-  %3731 = fsub <2 x double> %3730, %3722
-  %3732 = fdiv <2 x double> %3729, %3731
-  %3733 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3728, <2 x double> %3732, <2 x double> %3725)
-  %3734 = load <2 x double>, ptr %3727, align 16, !tbaa !26
-  %3735 = select <2 x i1> %3693, <2 x double> %3734, <2 x double> %3733
-  store <2 x double> %3735, ptr %3727, align 16, !tbaa !26
-  %3736 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3680)
-  %3737 = icmp eq i64 %3736, 0
-  br i1 %3737, label %3898, label %3738
+3729:                                             ; preds = %3727, %3696
+  %3730 = phi i64 [ %3722, %3696 ], [ %3728, %3727 ]
+  %3731 = phi <2 x double> [ %3715, %3696 ], [ %3776, %3727 ]
+  %3732 = icmp sgt i64 %3669, %3730
+  br i1 %3732, label %3740, label %3733
 
-3738:                                             ; preds = %3721
-  %3739 = getelementptr inbounds nuw i8, ptr %3636, i64 1984
-  %3740 = getelementptr inbounds nuw i8, ptr %3636, i64 784
-  %3741 = getelementptr inbounds nuw i8, ptr %3636, i64 208
-  %3742 = extractelement <2 x i64> %3680, i64 0
-  %3743 = extractelement <2 x i64> %3680, i64 1
-  br label %3762
+3733:                                             ; preds = %3729
+  %3734 = getelementptr inbounds nuw i8, ptr %3663, i64 1984
+  %3735 = load ptr, ptr %3734, align 16, !tbaa !67
+  %3736 = getelementptr inbounds <2 x double>, ptr %3735, i64 %3671
+  %3737 = load <2 x double>, ptr %3736, align 16, !tbaa !26
+  %3738 = load <2 x double>, ptr %3709, align 16, !tbaa !26
+  %3739 = fmul <2 x double> %3737, %3738
+  br label %3748
 
-3744:                                             ; preds = %3698, %3744
-  %3745 = phi i64 [ %3696, %3698 ], [ %3760, %3744 ]
-  %3746 = phi <2 x double> [ %3688, %3698 ], [ %3749, %3744 ]
-  %3747 = load ptr, ptr %3685, align 8, !tbaa !64
-  %3748 = getelementptr inbounds <2 x double>, ptr %3747, i64 %3745
-  %3749 = load <2 x double>, ptr %3748, align 16, !tbaa !26
-  %3750 = load ptr, ptr %3689, align 16, !tbaa !47
-  %3751 = getelementptr inbounds <2 x double>, ptr %3750, i64 %3745
-  %3752 = fsub <2 x double> %3746, %3749
-  %3753 = load ptr, ptr %3699, align 16, !tbaa !118
-  %3754 = getelementptr inbounds <2 x double>, ptr %3753, i64 %3745
-  %3755 = load <2 x double>, ptr %3754, align 16, !tbaa !26
-  %3756 = fmul <2 x double> %3684, %3755
-  %3757 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3752, <2 x double> %3756, <2 x double> %3749)
-  %3758 = load <2 x double>, ptr %3751, align 16, !tbaa !26
-  %3759 = select <2 x i1> %3693, <2 x double> %3758, <2 x double> %3757
-  store <2 x double> %3759, ptr %3751, align 16, !tbaa !26
-  %3760 = add nsw i64 %3745, 1
-  %3761 = icmp eq i64 %3760, %3644
-  br i1 %3761, label %3700, label %3744, !llvm.loop !119
+3740:                                             ; preds = %3729
+  %3741 = load <2 x double>, ptr %3709, align 16, !tbaa !26
+  %3742 = getelementptr inbounds nuw i8, ptr %3663, i64 1984
+  %3743 = load ptr, ptr %3742, align 16, !tbaa !67
+  %3744 = getelementptr inbounds <2 x double>, ptr %3743, i64 %3671
+  %3745 = load <2 x double>, ptr %3744, align 16, !tbaa !26
+  %3746 = fsub <2 x double> %3675, %3741
+  %3747 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3745, <2 x double> %3746, <2 x double> %3741)
+  br label %3748
 
-3762:                                             ; preds = %3738, %3897
-  %3763 = phi i1 [ true, %3738 ], [ false, %3897 ]
-  %3764 = phi i64 [ %3742, %3738 ], [ %3743, %3897 ]
-  %3765 = phi i64 [ 0, %3738 ], [ 1, %3897 ]
-  %3766 = icmp eq i64 %3764, 0
-  br i1 %3766, label %3897, label %3767
+3748:                                             ; preds = %3740, %3733
+  %3749 = phi <2 x double> [ %3739, %3733 ], [ %3747, %3740 ]
+  %3750 = load ptr, ptr %3712, align 8, !tbaa !64
+  %3751 = getelementptr inbounds <2 x double>, ptr %3750, i64 %3671
+  %3752 = load <2 x double>, ptr %3751, align 16, !tbaa !26
+  %3753 = load ptr, ptr %3716, align 16, !tbaa !47
+  %3754 = getelementptr inbounds <2 x double>, ptr %3753, i64 %3671
+  %3755 = fsub <2 x double> %3731, %3752
+  %3756 = fsub <2 x double> %3698, %3749
+  %3757 = load <2 x double>, ptr %3699, align 16, !tbaa !26
+  %3758 = fsub <2 x double> %3757, %3749
+  %3759 = fdiv <2 x double> %3756, %3758
+  %3760 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3755, <2 x double> %3759, <2 x double> %3752)
+  %3761 = load <2 x double>, ptr %3754, align 16, !tbaa !26
+  %3762 = select <2 x i1> %3720, <2 x double> %3761, <2 x double> %3760
+  store <2 x double> %3762, ptr %3754, align 16, !tbaa !26
+  %3763 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3707)
+  %3764 = icmp eq i64 %3763, 0
+  br i1 %3764, label %3925, label %3765
 
-3767:                                             ; preds = %3762
-  %3768 = load i64, ptr %132, align 16, !tbaa !21
-  %3769 = load i64, ptr %3649, align 16, !tbaa !31
-  %3770 = getelementptr inbounds nuw double, ptr %3682, i64 %3765
-  %3771 = load double, ptr %3770, align 8, !tbaa !42
-  %3772 = getelementptr inbounds nuw double, ptr %3672, i64 %3765
-  %3773 = load double, ptr %3772, align 8, !tbaa !42
-  %3774 = add nsw i64 %3768, -1
-  %3775 = icmp sgt i64 %3768, %3769
-  br i1 %3775, label %3776, label %3897
+3765:                                             ; preds = %3748
+  %3766 = getelementptr inbounds nuw i8, ptr %3663, i64 1984
+  %3767 = getelementptr inbounds nuw i8, ptr %3663, i64 784
+  %3768 = getelementptr inbounds nuw i8, ptr %3663, i64 208
+  %3769 = extractelement <2 x i64> %3707, i64 0
+  %3770 = extractelement <2 x i64> %3707, i64 1
+  br label %3789
 
-3776:                                             ; preds = %3767
-  %3777 = getelementptr inbounds nuw double, ptr %3647, i64 %3765
-  %3778 = load double, ptr %3777, align 8, !tbaa !42
-  %3779 = getelementptr inbounds nuw double, ptr %3645, i64 %3765
-  %3780 = load double, ptr %3779, align 8, !tbaa !42
-  %3781 = load ptr, ptr %3739, align 16
-  %3782 = getelementptr i8, ptr %3781, i64 16
-  %3783 = getelementptr double, ptr %3782, i64 %3765
-  %3784 = fsub double %3778, %3771
-  %3785 = getelementptr double, ptr %3781, i64 %3765
-  %3786 = fsub double %3780, %3771
-  %3787 = load ptr, ptr %3685, align 8, !tbaa !64
-  %3788 = getelementptr double, ptr %3787, i64 %3765
-  %3789 = load ptr, ptr %3689, align 16, !tbaa !47
-  %3790 = getelementptr double, ptr %3789, i64 %3765
-  %3791 = getelementptr <2 x double>, ptr %3785, i64 %3774
-  br label %3819
+3771:                                             ; preds = %3725, %3771
+  %3772 = phi i64 [ %3723, %3725 ], [ %3787, %3771 ]
+  %3773 = phi <2 x double> [ %3715, %3725 ], [ %3776, %3771 ]
+  %3774 = load ptr, ptr %3712, align 8, !tbaa !64
+  %3775 = getelementptr inbounds <2 x double>, ptr %3774, i64 %3772
+  %3776 = load <2 x double>, ptr %3775, align 16, !tbaa !26
+  %3777 = load ptr, ptr %3716, align 16, !tbaa !47
+  %3778 = getelementptr inbounds <2 x double>, ptr %3777, i64 %3772
+  %3779 = fsub <2 x double> %3773, %3776
+  %3780 = load ptr, ptr %3726, align 16, !tbaa !118
+  %3781 = getelementptr inbounds <2 x double>, ptr %3780, i64 %3772
+  %3782 = load <2 x double>, ptr %3781, align 16, !tbaa !26
+  %3783 = fmul <2 x double> %3711, %3782
+  %3784 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3779, <2 x double> %3783, <2 x double> %3776)
+  %3785 = load <2 x double>, ptr %3778, align 16, !tbaa !26
+  %3786 = select <2 x i1> %3720, <2 x double> %3785, <2 x double> %3784
+  store <2 x double> %3786, ptr %3778, align 16, !tbaa !26
+  %3787 = add nsw i64 %3772, 1
+  %3788 = icmp eq i64 %3787, %3671
+  br i1 %3788, label %3727, label %3771, !llvm.loop !119
 
-3792:                                             ; preds = %3865
-  %3793 = getelementptr inbounds nuw double, ptr %3675, i64 %3765
-  %3794 = load double, ptr %3793, align 8, !tbaa !42
-  %3795 = fcmp ogt double %3794, 0.000000e+00
-  %3796 = fcmp ogt double %3876, 0.000000e+00
-  %3797 = select i1 %3795, i1 %3796, i1 false
-  br i1 %3797, label %3798, label %3897
+3789:                                             ; preds = %3765, %3924
+  %3790 = phi i1 [ true, %3765 ], [ false, %3924 ]
+  %3791 = phi i64 [ %3769, %3765 ], [ %3770, %3924 ]
+  %3792 = phi i64 [ 0, %3765 ], [ 1, %3924 ]
+  %3793 = icmp eq i64 %3791, 0
+  br i1 %3793, label %3924, label %3794
 
-3798:                                             ; preds = %3792
-  %3799 = getelementptr inbounds nuw double, ptr %3740, i64 %3765
-  %3800 = getelementptr inbounds nuw double, ptr %3741, i64 %3765
-  %3801 = sub i64 %3768, %3769
-  %3802 = add i64 %3769, 1
-  %3803 = and i64 %3801, 1
-  %3804 = icmp eq i64 %3803, 0
-  br i1 %3804, label %3814, label %3805
+3794:                                             ; preds = %3789
+  %3795 = load i64, ptr %132, align 16, !tbaa !21
+  %3796 = load i64, ptr %3676, align 16, !tbaa !31
+  %3797 = getelementptr inbounds nuw double, ptr %3709, i64 %3792
+  %3798 = load double, ptr %3797, align 8, !tbaa !42
+  %3799 = getelementptr inbounds nuw double, ptr %3699, i64 %3792
+  %3800 = load double, ptr %3799, align 8, !tbaa !42
+  %3801 = add nsw i64 %3795, -1
+  %3802 = icmp sgt i64 %3795, %3796
+  br i1 %3802, label %3803, label %3924
 
-3805:                                             ; preds = %3798
-  %3806 = load double, ptr %3799, align 8, !tbaa !42
-  %3807 = load double, ptr %3800, align 8, !tbaa !42
-  %3808 = fmul double %3876, %3807
-  %3809 = fdiv double %3806, %3808
-  %3810 = getelementptr <2 x double>, ptr %3790, i64 %3769
-  %3811 = load double, ptr %3810, align 8, !tbaa !42
-  %3812 = fmul double %3811, %3809
-  store double %3812, ptr %3810, align 8, !tbaa !42
-  %3813 = add nsw i64 %3769, 1
-  br label %3814
+3803:                                             ; preds = %3794
+  %3804 = getelementptr inbounds nuw double, ptr %3674, i64 %3792
+  %3805 = load double, ptr %3804, align 8, !tbaa !42
+  %3806 = getelementptr inbounds nuw double, ptr %3672, i64 %3792
+  %3807 = load double, ptr %3806, align 8, !tbaa !42
+  %3808 = load ptr, ptr %3766, align 16
+  %3809 = getelementptr i8, ptr %3808, i64 16
+  %3810 = getelementptr double, ptr %3809, i64 %3792
+  %3811 = fsub double %3805, %3798
+  %3812 = getelementptr double, ptr %3808, i64 %3792
+  %3813 = fsub double %3807, %3798
+  %3814 = load ptr, ptr %3712, align 8, !tbaa !64
+  %3815 = getelementptr double, ptr %3814, i64 %3792
+  %3816 = load ptr, ptr %3716, align 16, !tbaa !47
+  %3817 = getelementptr double, ptr %3816, i64 %3792
+  %3818 = getelementptr <2 x double>, ptr %3812, i64 %3801
+  br label %3846
 
-3814:                                             ; preds = %3805, %3798
-  %3815 = phi i64 [ %3769, %3798 ], [ %3813, %3805 ]
-  %3816 = icmp eq i64 %3768, %3802
-  br i1 %3816, label %3897, label %3817
+3819:                                             ; preds = %3892
+  %3820 = getelementptr inbounds nuw double, ptr %3702, i64 %3792
+  %3821 = load double, ptr %3820, align 8, !tbaa !42
+  %3822 = fcmp ogt double %3821, 0.000000e+00
+  %3823 = fcmp ogt double %3903, 0.000000e+00
+  %3824 = select i1 %3822, i1 %3823, i1 false
+  br i1 %3824, label %3825, label %3924
 
-3817:                                             ; preds = %3814
-  %3818 = getelementptr i8, ptr %3790, i64 16
-  br label %3879
+3825:                                             ; preds = %3819
+  %3826 = getelementptr inbounds nuw double, ptr %3767, i64 %3792
+  %3827 = getelementptr inbounds nuw double, ptr %3768, i64 %3792
+  %3828 = sub i64 %3795, %3796
+  %3829 = add i64 %3796, 1
+  %3830 = and i64 %3828, 1
+  %3831 = icmp eq i64 %3830, 0
+  br i1 %3831, label %3841, label %3832
 
-3819:                                             ; preds = %3865, %3776
-  %3820 = phi double [ 0.000000e+00, %3776 ], [ %3876, %3865 ]
-  %3821 = phi i64 [ %3774, %3776 ], [ %3877, %3865 ]
-  %3822 = icmp eq i64 %3821, %3774
-  br i1 %3822, label %3823, label %3826
+3832:                                             ; preds = %3825
+  %3833 = load double, ptr %3826, align 8, !tbaa !42
+  %3834 = load double, ptr %3827, align 8, !tbaa !42
+  %3835 = fmul double %3903, %3834
+  %3836 = fdiv double %3833, %3835
+  %3837 = getelementptr <2 x double>, ptr %3817, i64 %3796
+  %3838 = load double, ptr %3837, align 8, !tbaa !42
+  %3839 = fmul double %3838, %3836
+  store double %3839, ptr %3837, align 8, !tbaa !42
+  %3840 = add nsw i64 %3796, 1
+  br label %3841
 
-3823:                                             ; preds = %3819
-  %3824 = load double, ptr %3791, align 8, !tbaa !42
-  %3825 = tail call noundef double @llvm.fmuladd.f64(double %3824, double %3784, double %3771)
-  br label %3837
+3841:                                             ; preds = %3832, %3825
+  %3842 = phi i64 [ %3796, %3825 ], [ %3840, %3832 ]
+  %3843 = icmp eq i64 %3795, %3829
+  br i1 %3843, label %3924, label %3844
 
-3826:                                             ; preds = %3819
-  %3827 = getelementptr <2 x double>, ptr %3783, i64 %3821
-  %3828 = load double, ptr %3827, align 8, !tbaa !42
-  %3829 = tail call noundef double @llvm.fmuladd.f64(double %3828, double %3784, double %3771)
-  %3830 = getelementptr <2 x double>, ptr %3785, i64 %3821
-  %3831 = load double, ptr %3830, align 8, !tbaa !42
-  %3832 = tail call noundef double @llvm.fmuladd.f64(double %3831, double %3784, double %3771)
-  %3833 = tail call noundef double @llvm.fmuladd.f64(double %3828, double %3786, double %3771)
-  %3834 = fcmp ult double %3833, %3829
-  br i1 %3834, label %3835, label %3837
+3844:                                             ; preds = %3841
+  %3845 = getelementptr i8, ptr %3817, i64 16
+  br label %3906
 
-3835:                                             ; preds = %3826
-  %3836 = add nsw i64 %3821, 1
-  br label %3837
+3846:                                             ; preds = %3892, %3803
+  %3847 = phi double [ 0.000000e+00, %3803 ], [ %3903, %3892 ]
+  %3848 = phi i64 [ %3801, %3803 ], [ %3904, %3892 ]
+  %3849 = icmp eq i64 %3848, %3801
+  br i1 %3849, label %3850, label %3853
 
-3837:                                             ; preds = %3835, %3826, %3823
-  %3838 = phi double [ %3832, %3835 ], [ %3832, %3826 ], [ %3825, %3823 ]
-  %3839 = phi double [ %3829, %3835 ], [ %3829, %3826 ], [ %3773, %3823 ]
-  %3840 = phi i64 [ %3836, %3835 ], [ %3821, %3826 ], [ %3774, %3823 ]
-  %3841 = icmp sgt i64 %3840, %3769
-  br i1 %3841, label %3842, label %3865
+3850:                                             ; preds = %3846
+  %3851 = load double, ptr %3818, align 8, !tbaa !42
+  %3852 = tail call noundef double @llvm.fmuladd.f64(double %3851, double %3811, double %3798)
+  br label %3864
 
-3842:                                             ; preds = %3837
-  %3843 = load ptr, ptr %3685, align 8
-  %3844 = getelementptr double, ptr %3843, i64 %3765
-  br label %3845
+3853:                                             ; preds = %3846
+  %3854 = getelementptr <2 x double>, ptr %3810, i64 %3848
+  %3855 = load double, ptr %3854, align 8, !tbaa !42
+  %3856 = tail call noundef double @llvm.fmuladd.f64(double %3855, double %3811, double %3798)
+  %3857 = getelementptr <2 x double>, ptr %3812, i64 %3848
+  %3858 = load double, ptr %3857, align 8, !tbaa !42
+  %3859 = tail call noundef double @llvm.fmuladd.f64(double %3858, double %3811, double %3798)
+  %3860 = tail call noundef double @llvm.fmuladd.f64(double %3855, double %3813, double %3798)
+  %3861 = fcmp ult double %3860, %3856
+  br i1 %3861, label %3862, label %3864
 
-3845:                                             ; preds = %3860, %3842
-  %3846 = phi i64 [ %3840, %3842 ], [ %3863, %3860 ]
-  %3847 = phi double [ 0.000000e+00, %3842 ], [ %3862, %3860 ]
-  %3848 = phi double [ %3839, %3842 ], [ %3861, %3860 ]
-  %3849 = getelementptr <2 x double>, ptr %3785, i64 %3846
-  %3850 = load double, ptr %3849, align 8, !tbaa !42
-  %3851 = tail call noundef double @llvm.fmuladd.f64(double %3850, double %3786, double %3771)
-  %3852 = fcmp ogt double %3851, %3838
-  br i1 %3852, label %3853, label %3865
+3862:                                             ; preds = %3853
+  %3863 = add nsw i64 %3848, 1
+  br label %3864
 
-3853:                                             ; preds = %3845
-  %3854 = fcmp ogt double %3848, %3851
-  br i1 %3854, label %3855, label %3860
+3864:                                             ; preds = %3862, %3853, %3850
+  %3865 = phi double [ %3859, %3862 ], [ %3859, %3853 ], [ %3852, %3850 ]
+  %3866 = phi double [ %3856, %3862 ], [ %3856, %3853 ], [ %3800, %3850 ]
+  %3867 = phi i64 [ %3863, %3862 ], [ %3848, %3853 ], [ %3801, %3850 ]
+  %3868 = icmp sgt i64 %3867, %3796
+  br i1 %3868, label %3869, label %3892
 
-3855:                                             ; preds = %3853
-  %3856 = getelementptr <2 x double>, ptr %3844, i64 %3846
-  %3857 = load double, ptr %3856, align 8, !tbaa !42
-  %3858 = fsub double %3848, %3851
-  %3859 = tail call double @llvm.fmuladd.f64(double %3857, double %3858, double %3847)
-  br label %3860
+3869:                                             ; preds = %3864
+  %3870 = load ptr, ptr %3712, align 8
+  %3871 = getelementptr double, ptr %3870, i64 %3792
+  br label %3872
 
-3860:                                             ; preds = %3855, %3853
-  %3861 = phi double [ %3851, %3855 ], [ %3848, %3853 ]
-  %3862 = phi double [ %3859, %3855 ], [ %3847, %3853 ]
-  %3863 = add nsw i64 %3846, -1
-  %3864 = icmp sgt i64 %3863, %3769
-  br i1 %3864, label %3845, label %3865, !llvm.loop !120
+3872:                                             ; preds = %3887, %3869
+  %3873 = phi i64 [ %3867, %3869 ], [ %3890, %3887 ]
+  %3874 = phi double [ 0.000000e+00, %3869 ], [ %3889, %3887 ]
+  %3875 = phi double [ %3866, %3869 ], [ %3888, %3887 ]
+  %3876 = getelementptr <2 x double>, ptr %3812, i64 %3873
+  %3877 = load double, ptr %3876, align 8, !tbaa !42
+  %3878 = tail call noundef double @llvm.fmuladd.f64(double %3877, double %3813, double %3798)
+  %3879 = fcmp ogt double %3878, %3865
+  br i1 %3879, label %3880, label %3892
 
-3865:                                             ; preds = %3860, %3845, %3837
-  %3866 = phi double [ %3839, %3837 ], [ %3848, %3845 ], [ %3861, %3860 ]
-  %3867 = phi double [ 0.000000e+00, %3837 ], [ %3847, %3845 ], [ %3862, %3860 ]
-  %3868 = phi i64 [ %3840, %3837 ], [ %3846, %3845 ], [ %3769, %3860 ]
-  %3869 = getelementptr <2 x double>, ptr %3788, i64 %3868
-  %3870 = load double, ptr %3869, align 8, !tbaa !42
-  %3871 = fsub double %3866, %3838
-  %3872 = tail call double @llvm.fmuladd.f64(double %3870, double %3871, double %3867)
-  %3873 = fsub double %3839, %3838
-  %3874 = fdiv double %3872, %3873
-  %3875 = getelementptr <2 x double>, ptr %3790, i64 %3821
-  store double %3874, ptr %3875, align 8, !tbaa !42
-  %3876 = fadd double %3820, %3872
-  %3877 = add nsw i64 %3821, -1
-  %3878 = icmp sgt i64 %3821, %3769
-  br i1 %3878, label %3819, label %3792, !llvm.loop !121
+3880:                                             ; preds = %3872
+  %3881 = fcmp ogt double %3875, %3878
+  br i1 %3881, label %3882, label %3887
 
-3879:                                             ; preds = %3879, %3817
-  %3880 = phi i64 [ %3815, %3817 ], [ %3895, %3879 ]
-  %3881 = load double, ptr %3799, align 8, !tbaa !42
-  %3882 = load double, ptr %3800, align 8, !tbaa !42
-  %3883 = fmul double %3876, %3882
-  %3884 = fdiv double %3881, %3883
-  %3885 = getelementptr <2 x double>, ptr %3790, i64 %3880
-  %3886 = load double, ptr %3885, align 8, !tbaa !42
-  %3887 = fmul double %3886, %3884
-  store double %3887, ptr %3885, align 8, !tbaa !42
-  %3888 = load double, ptr %3799, align 8, !tbaa !42
-  %3889 = load double, ptr %3800, align 8, !tbaa !42
-  %3890 = fmul double %3876, %3889
-  %3891 = fdiv double %3888, %3890
-  %3892 = getelementptr <2 x double>, ptr %3818, i64 %3880
-  %3893 = load double, ptr %3892, align 8, !tbaa !42
-  %3894 = fmul double %3893, %3891
-  store double %3894, ptr %3892, align 8, !tbaa !42
-  %3895 = add nsw i64 %3880, 2
-  %3896 = icmp eq i64 %3895, %3768
-  br i1 %3896, label %3897, label %3879, !llvm.loop !122
+3882:                                             ; preds = %3880
+  %3883 = getelementptr <2 x double>, ptr %3871, i64 %3873
+  %3884 = load double, ptr %3883, align 8, !tbaa !42
+  %3885 = fsub double %3875, %3878
+  %3886 = tail call double @llvm.fmuladd.f64(double %3884, double %3885, double %3874)
+  br label %3887
 
-3897:                                             ; preds = %3814, %3879, %3792, %3767, %3762
-  br i1 %3763, label %3762, label %3898, !llvm.loop !123
+3887:                                             ; preds = %3882, %3880
+  %3888 = phi double [ %3878, %3882 ], [ %3875, %3880 ]
+  %3889 = phi double [ %3886, %3882 ], [ %3874, %3880 ]
+  %3890 = add nsw i64 %3873, -1
+  %3891 = icmp sgt i64 %3890, %3796
+  br i1 %3891, label %3872, label %3892, !llvm.loop !120
 
-3898:                                             ; preds = %3897, %3721
-  %3899 = load i64, ptr %132, align 16, !tbaa !21
-  br label %3900
+3892:                                             ; preds = %3887, %3872, %3864
+  %3893 = phi double [ %3866, %3864 ], [ %3875, %3872 ], [ %3888, %3887 ]
+  %3894 = phi double [ 0.000000e+00, %3864 ], [ %3874, %3872 ], [ %3889, %3887 ]
+  %3895 = phi i64 [ %3867, %3864 ], [ %3873, %3872 ], [ %3796, %3887 ]
+  %3896 = getelementptr <2 x double>, ptr %3815, i64 %3895
+  %3897 = load double, ptr %3896, align 8, !tbaa !42
+  %3898 = fsub double %3893, %3865
+  %3899 = tail call double @llvm.fmuladd.f64(double %3897, double %3898, double %3894)
+  %3900 = fsub double %3866, %3865
+  %3901 = fdiv double %3899, %3900
+  %3902 = getelementptr <2 x double>, ptr %3817, i64 %3848
+  store double %3901, ptr %3902, align 8, !tbaa !42
+  %3903 = fadd double %3847, %3899
+  %3904 = add nsw i64 %3848, -1
+  %3905 = icmp sgt i64 %3848, %3796
+  br i1 %3905, label %3846, label %3819, !llvm.loop !121
 
-3900:                                             ; preds = %3633, %3898
-  %3901 = phi i64 [ %3642, %3633 ], [ %3899, %3898 ]
-  %3902 = icmp sgt i64 %3901, 0
-  br i1 %3902, label %3903, label %3907
+3906:                                             ; preds = %3906, %3844
+  %3907 = phi i64 [ %3842, %3844 ], [ %3922, %3906 ]
+  %3908 = load double, ptr %3826, align 8, !tbaa !42
+  %3909 = load double, ptr %3827, align 8, !tbaa !42
+  %3910 = fmul double %3903, %3909
+  %3911 = fdiv double %3908, %3910
+  %3912 = getelementptr <2 x double>, ptr %3817, i64 %3907
+  %3913 = load double, ptr %3912, align 8, !tbaa !42
+  %3914 = fmul double %3913, %3911
+  store double %3914, ptr %3912, align 8, !tbaa !42
+  %3915 = load double, ptr %3826, align 8, !tbaa !42
+  %3916 = load double, ptr %3827, align 8, !tbaa !42
+  %3917 = fmul double %3903, %3916
+  %3918 = fdiv double %3915, %3917
+  %3919 = getelementptr <2 x double>, ptr %3845, i64 %3907
+  %3920 = load double, ptr %3919, align 8, !tbaa !42
+  %3921 = fmul double %3920, %3918
+  store double %3921, ptr %3919, align 8, !tbaa !42
+  %3922 = add nsw i64 %3907, 2
+  %3923 = icmp eq i64 %3922, %3795
+  br i1 %3923, label %3924, label %3906, !llvm.loop !122
 
-3903:                                             ; preds = %3900
-  %3904 = getelementptr inbounds nuw i8, ptr %3636, i64 1912
-  %3905 = getelementptr inbounds nuw i8, ptr %3636, i64 1904
-  %3906 = getelementptr inbounds nuw i8, ptr %3636, i64 1896
-  br label %3917
+3924:                                             ; preds = %3841, %3906, %3819, %3794, %3789
+  br i1 %3790, label %3789, label %3925, !llvm.loop !123
 
-3907:                                             ; preds = %3917, %3900
-  %3908 = load i64, ptr %133, align 8, !tbaa !22
-  %3909 = icmp sgt i64 %3908, 0
-  br i1 %3909, label %3910, label %3936
+3925:                                             ; preds = %3924, %3748
+  %3926 = load i64, ptr %132, align 16, !tbaa !21
+  br label %3927
 
-3910:                                             ; preds = %3907
-  %3911 = getelementptr inbounds nuw i8, ptr %3636, i64 2080
-  %3912 = getelementptr inbounds nuw i8, ptr %3636, i64 2072
-  %3913 = getelementptr inbounds nuw i8, ptr %3636, i64 2064
-  %3914 = getelementptr inbounds nuw i8, ptr %3636, i64 2032
-  %3915 = getelementptr inbounds nuw i8, ptr %3636, i64 2024
-  %3916 = getelementptr inbounds nuw i8, ptr %3636, i64 2016
-  br label %3940
+3927:                                             ; preds = %3660, %3925
+  %3928 = phi i64 [ %3669, %3660 ], [ %3926, %3925 ]
+  %3929 = getelementptr inbounds nuw i8, ptr %3663, i64 1896
+  %3930 = load ptr, ptr %3929, align 8, !tbaa !57
+  %3931 = getelementptr inbounds nuw i8, ptr %3663, i64 1904
+  %3932 = load ptr, ptr %3931, align 16, !tbaa !46
+  %3933 = getelementptr inbounds nuw i8, ptr %3663, i64 1912
+  %3934 = load ptr, ptr %3933, align 8, !tbaa !56
+  %3935 = icmp sgt i64 %3928, 0
+  br i1 %3935, label %3946, label %3936
 
-3917:                                             ; preds = %3903, %3917
-  %3918 = phi i64 [ 0, %3903 ], [ %3933, %3917 ]
-  %3919 = load ptr, ptr %3904, align 8, !tbaa !56
-  %3920 = getelementptr inbounds nuw <2 x double>, ptr %3919, i64 %3918
-  %3921 = load ptr, ptr %3905, align 16, !tbaa !46
-  %3922 = getelementptr inbounds nuw <2 x double>, ptr %3921, i64 %3918
-  %3923 = load <2 x double>, ptr %3922, align 16, !tbaa !26
-  %3924 = load <2 x double>, ptr %3920, align 16, !tbaa !26
-  %3925 = select <2 x i1> %3604, <2 x double> %3924, <2 x double> %3923
-  store <2 x double> %3925, ptr %3920, align 16, !tbaa !26
-  %3926 = load ptr, ptr %3905, align 16, !tbaa !46
-  %3927 = getelementptr inbounds nuw <2 x double>, ptr %3926, i64 %3918
-  %3928 = load ptr, ptr %3906, align 8, !tbaa !57
-  %3929 = getelementptr inbounds nuw <2 x double>, ptr %3928, i64 %3918
-  %3930 = load <2 x double>, ptr %3929, align 16, !tbaa !26
-  %3931 = load <2 x double>, ptr %3927, align 16, !tbaa !26
-  %3932 = select <2 x i1> %3604, <2 x double> %3931, <2 x double> %3930
-  store <2 x double> %3932, ptr %3927, align 16, !tbaa !26
-  %3933 = add nuw nsw i64 %3918, 1
-  %3934 = load i64, ptr %132, align 16, !tbaa !21
-  %3935 = icmp slt i64 %3933, %3934
-  br i1 %3935, label %3917, label %3907, !llvm.loop !124
+3936:                                             ; preds = %3946, %3927
+  %3937 = load i64, ptr %133, align 8, !tbaa !22
+  %3938 = icmp sgt i64 %3937, 0
+  br i1 %3938, label %3939, label %3959
 
-3936:                                             ; preds = %3940, %3907
-  %3937 = getelementptr inbounds nuw i8, ptr %3636, i64 1120
-  %3938 = getelementptr inbounds nuw i8, ptr %3636, i64 928
-  %3939 = getelementptr inbounds nuw i8, ptr %3636, i64 736
-  br label %3988
+3939:                                             ; preds = %3936
+  %3940 = getelementptr inbounds nuw i8, ptr %3663, i64 2080
+  %3941 = getelementptr inbounds nuw i8, ptr %3663, i64 2072
+  %3942 = getelementptr inbounds nuw i8, ptr %3663, i64 2064
+  %3943 = getelementptr inbounds nuw i8, ptr %3663, i64 2032
+  %3944 = getelementptr inbounds nuw i8, ptr %3663, i64 2024
+  %3945 = getelementptr inbounds nuw i8, ptr %3663, i64 2016
+  br label %3963
 
-3940:                                             ; preds = %3910, %3940
-  %3941 = phi i64 [ 0, %3910 ], [ %3970, %3940 ]
-  %3942 = load ptr, ptr %3911, align 16, !tbaa !59
-  %3943 = getelementptr inbounds nuw <2 x double>, ptr %3942, i64 %3941
-  %3944 = load ptr, ptr %3912, align 8, !tbaa !49
-  %3945 = getelementptr inbounds nuw <2 x double>, ptr %3944, i64 %3941
-  %3946 = load <2 x double>, ptr %3945, align 16, !tbaa !26
-  %3947 = load <2 x double>, ptr %3943, align 16, !tbaa !26
-  %3948 = select <2 x i1> %3604, <2 x double> %3947, <2 x double> %3946
-  store <2 x double> %3948, ptr %3943, align 16, !tbaa !26
-  %3949 = load ptr, ptr %3912, align 8, !tbaa !49
-  %3950 = getelementptr inbounds nuw <2 x double>, ptr %3949, i64 %3941
-  %3951 = load ptr, ptr %3913, align 16, !tbaa !75
-  %3952 = getelementptr inbounds nuw <2 x double>, ptr %3951, i64 %3941
-  %3953 = load <2 x double>, ptr %3952, align 16, !tbaa !26
-  %3954 = load <2 x double>, ptr %3950, align 16, !tbaa !26
-  %3955 = select <2 x i1> %3604, <2 x double> %3954, <2 x double> %3953
-  store <2 x double> %3955, ptr %3950, align 16, !tbaa !26
-  %3956 = load ptr, ptr %3914, align 16, !tbaa !61
-  %3957 = getelementptr inbounds nuw <2 x double>, ptr %3956, i64 %3941
-  %3958 = load ptr, ptr %3915, align 8, !tbaa !50
-  %3959 = getelementptr inbounds nuw <2 x double>, ptr %3958, i64 %3941
-  %3960 = load <2 x double>, ptr %3959, align 16, !tbaa !26
-  %3961 = load <2 x double>, ptr %3957, align 16, !tbaa !26
-  %3962 = select <2 x i1> %3604, <2 x double> %3961, <2 x double> %3960
-  store <2 x double> %3962, ptr %3957, align 16, !tbaa !26
-  %3963 = load ptr, ptr %3915, align 8, !tbaa !50
-  %3964 = getelementptr inbounds nuw <2 x double>, ptr %3963, i64 %3941
-  %3965 = load ptr, ptr %3916, align 16, !tbaa !106
-  %3966 = getelementptr inbounds nuw <2 x double>, ptr %3965, i64 %3941
-  %3967 = load <2 x double>, ptr %3966, align 16, !tbaa !26
-  %3968 = load <2 x double>, ptr %3964, align 16, !tbaa !26
-  %3969 = select <2 x i1> %3604, <2 x double> %3968, <2 x double> %3967
-  store <2 x double> %3969, ptr %3964, align 16, !tbaa !26
-  %3970 = add nuw nsw i64 %3941, 1
-  %3971 = load i64, ptr %133, align 8, !tbaa !22
-  %3972 = icmp slt i64 %3970, %3971
-  br i1 %3972, label %3940, label %3936, !llvm.loop !125
+3946:                                             ; preds = %3927, %3946
+  %3947 = phi i64 [ %3956, %3946 ], [ 0, %3927 ]
+  %3948 = getelementptr inbounds nuw <2 x double>, ptr %3932, i64 %3947
+  %3949 = load <2 x double>, ptr %3948, align 16, !tbaa !26
+  %3950 = getelementptr inbounds nuw <2 x double>, ptr %3934, i64 %3947
+  %3951 = load <2 x double>, ptr %3950, align 16, !tbaa !26
+  %3952 = select <2 x i1> %3631, <2 x double> %3951, <2 x double> %3949
+  store <2 x double> %3952, ptr %3950, align 16, !tbaa !26
+  %3953 = getelementptr inbounds nuw <2 x double>, ptr %3930, i64 %3947
+  %3954 = load <2 x double>, ptr %3953, align 16, !tbaa !26
+  %3955 = select <2 x i1> %3631, <2 x double> %3949, <2 x double> %3954
+  store <2 x double> %3955, ptr %3948, align 16, !tbaa !26
+  %3956 = add nuw nsw i64 %3947, 1
+  %3957 = load i64, ptr %132, align 16, !tbaa !21
+  %3958 = icmp slt i64 %3956, %3957
+  br i1 %3958, label %3946, label %3936, !llvm.loop !124
 
-3973:                                             ; preds = %3988
-  %3974 = getelementptr inbounds nuw i8, ptr %3636, i64 1856
-  %3975 = getelementptr inbounds nuw i8, ptr %3636, i64 1424
+3959:                                             ; preds = %3963, %3936
+  %3960 = getelementptr inbounds nuw i8, ptr %3663, i64 1120
+  %3961 = getelementptr inbounds nuw i8, ptr %3663, i64 928
+  %3962 = getelementptr inbounds nuw i8, ptr %3663, i64 736
+  br label %4011
+
+3963:                                             ; preds = %3939, %3963
+  %3964 = phi i64 [ 0, %3939 ], [ %3993, %3963 ]
+  %3965 = load ptr, ptr %3940, align 16, !tbaa !59
+  %3966 = getelementptr inbounds nuw <2 x double>, ptr %3965, i64 %3964
+  %3967 = load ptr, ptr %3941, align 8, !tbaa !49
+  %3968 = getelementptr inbounds nuw <2 x double>, ptr %3967, i64 %3964
+  %3969 = load <2 x double>, ptr %3968, align 16, !tbaa !26
+  %3970 = load <2 x double>, ptr %3966, align 16, !tbaa !26
+  %3971 = select <2 x i1> %3631, <2 x double> %3970, <2 x double> %3969
+  store <2 x double> %3971, ptr %3966, align 16, !tbaa !26
+  %3972 = load ptr, ptr %3941, align 8, !tbaa !49
+  %3973 = getelementptr inbounds nuw <2 x double>, ptr %3972, i64 %3964
+  %3974 = load ptr, ptr %3942, align 16, !tbaa !75
+  %3975 = getelementptr inbounds nuw <2 x double>, ptr %3974, i64 %3964
   %3976 = load <2 x double>, ptr %3975, align 16, !tbaa !26
-  %3977 = fcmp ogt <2 x double> %3976, zeroinitializer
-  %3978 = load <2 x double>, ptr %151, align 16, !tbaa !26
-  %3979 = fcmp une <2 x double> %3978, splat (double 2.000000e+00)
-  %3980 = and <2 x i1> %3977, %3979
-  %3981 = select <2 x i1> %3980, <2 x i64> %3544, <2 x i64> zeroinitializer
-  %3982 = load <2 x i64>, ptr %3974, align 16, !tbaa !26
-  %3983 = and <2 x i64> %3982, %3632
-  %3984 = or disjoint <2 x i64> %3981, %3983
-  store <2 x i64> %3984, ptr %3974, align 16, !tbaa !26
-  %3985 = add nuw nsw i64 %3634, 1
-  %3986 = load i64, ptr %157, align 8, !tbaa !20
-  %3987 = icmp slt i64 %3985, %3986
-  br i1 %3987, label %3633, label %4009, !llvm.loop !126
+  %3977 = load <2 x double>, ptr %3973, align 16, !tbaa !26
+  %3978 = select <2 x i1> %3631, <2 x double> %3977, <2 x double> %3976
+  store <2 x double> %3978, ptr %3973, align 16, !tbaa !26
+  %3979 = load ptr, ptr %3943, align 16, !tbaa !61
+  %3980 = getelementptr inbounds nuw <2 x double>, ptr %3979, i64 %3964
+  %3981 = load ptr, ptr %3944, align 8, !tbaa !50
+  %3982 = getelementptr inbounds nuw <2 x double>, ptr %3981, i64 %3964
+  %3983 = load <2 x double>, ptr %3982, align 16, !tbaa !26
+  %3984 = load <2 x double>, ptr %3980, align 16, !tbaa !26
+  %3985 = select <2 x i1> %3631, <2 x double> %3984, <2 x double> %3983
+  store <2 x double> %3985, ptr %3980, align 16, !tbaa !26
+  %3986 = load ptr, ptr %3944, align 8, !tbaa !50
+  %3987 = getelementptr inbounds nuw <2 x double>, ptr %3986, i64 %3964
+  %3988 = load ptr, ptr %3945, align 16, !tbaa !106
+  %3989 = getelementptr inbounds nuw <2 x double>, ptr %3988, i64 %3964
+  %3990 = load <2 x double>, ptr %3989, align 16, !tbaa !26
+  %3991 = load <2 x double>, ptr %3987, align 16, !tbaa !26
+  %3992 = select <2 x i1> %3631, <2 x double> %3991, <2 x double> %3990
+  store <2 x double> %3992, ptr %3987, align 16, !tbaa !26
+  %3993 = add nuw nsw i64 %3964, 1
+  %3994 = load i64, ptr %133, align 8, !tbaa !22
+  %3995 = icmp slt i64 %3993, %3994
+  br i1 %3995, label %3963, label %3959, !llvm.loop !125
 
-3988:                                             ; preds = %3988, %3936
-  %3989 = phi i64 [ 0, %3936 ], [ %4007, %3988 ]
-  %3990 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3937, i64 0, i64 %3989
-  %3991 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3938, i64 0, i64 %3989
-  %3992 = load <2 x double>, ptr %3991, align 16, !tbaa !26
-  %3993 = load <2 x double>, ptr %3990, align 16, !tbaa !26
-  %3994 = select <2 x i1> %3604, <2 x double> %3993, <2 x double> %3992
-  store <2 x double> %3994, ptr %3990, align 16, !tbaa !26
-  %3995 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3939, i64 0, i64 %3989
-  %3996 = load <2 x double>, ptr %3995, align 16, !tbaa !26
-  %3997 = select <2 x i1> %3604, <2 x double> %3992, <2 x double> %3996
-  store <2 x double> %3997, ptr %3991, align 16, !tbaa !26
-  %3998 = or disjoint i64 %3989, 1
-  %3999 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3937, i64 0, i64 %3998
-  %4000 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3938, i64 0, i64 %3998
-  %4001 = load <2 x double>, ptr %4000, align 16, !tbaa !26
-  %4002 = load <2 x double>, ptr %3999, align 16, !tbaa !26
-  %4003 = select <2 x i1> %3604, <2 x double> %4002, <2 x double> %4001
-  store <2 x double> %4003, ptr %3999, align 16, !tbaa !26
-  %4004 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3939, i64 0, i64 %3998
-  %4005 = load <2 x double>, ptr %4004, align 16, !tbaa !26
-  %4006 = select <2 x i1> %3604, <2 x double> %4001, <2 x double> %4005
-  store <2 x double> %4006, ptr %4000, align 16, !tbaa !26
-  %4007 = add nuw nsw i64 %3989, 2
-  %4008 = icmp eq i64 %4007, 12
-  br i1 %4008, label %3973, label %3988, !llvm.loop !127
+3996:                                             ; preds = %4011
+  %3997 = getelementptr inbounds nuw i8, ptr %3663, i64 1856
+  %3998 = getelementptr inbounds nuw i8, ptr %3663, i64 1424
+  %3999 = load <2 x double>, ptr %3998, align 16, !tbaa !26
+  %4000 = fcmp ogt <2 x double> %3999, zeroinitializer
+  %4001 = load <2 x double>, ptr %151, align 16, !tbaa !26
+  %4002 = fcmp une <2 x double> %4001, splat (double 2.000000e+00)
+  %4003 = and <2 x i1> %4000, %4002
+  %4004 = select <2 x i1> %4003, <2 x i64> %3571, <2 x i64> zeroinitializer
+  %4005 = load <2 x i64>, ptr %3997, align 16, !tbaa !26
+  %4006 = and <2 x i64> %4005, %3659
+  %4007 = or disjoint <2 x i64> %4004, %4006
+  store <2 x i64> %4007, ptr %3997, align 16, !tbaa !26
+  %4008 = add nuw nsw i64 %3661, 1
+  %4009 = load i64, ptr %157, align 8, !tbaa !20
+  %4010 = icmp slt i64 %4008, %4009
+  br i1 %4010, label %3660, label %4032, !llvm.loop !126
 
-4009:                                             ; preds = %3973
-  %4010 = load <2 x double>, ptr %159, align 16, !tbaa !26
-  %4011 = load <2 x double>, ptr %179, align 16, !tbaa !26
-  %4012 = load <2 x double>, ptr %216, align 16, !tbaa !26
-  %4013 = load <2 x double>, ptr %156, align 16, !tbaa !26
-  %4014 = load <2 x double>, ptr %214, align 16, !tbaa !26
-  %4015 = fdiv <2 x double> %4012, %3248
-  %4016 = icmp sgt i64 %3986, 0
-  br label %4017
+4011:                                             ; preds = %4011, %3959
+  %4012 = phi i64 [ 0, %3959 ], [ %4030, %4011 ]
+  %4013 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3960, i64 0, i64 %4012
+  %4014 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3961, i64 0, i64 %4012
+  %4015 = load <2 x double>, ptr %4014, align 16, !tbaa !26
+  %4016 = load <2 x double>, ptr %4013, align 16, !tbaa !26
+  %4017 = select <2 x i1> %3631, <2 x double> %4016, <2 x double> %4015
+  store <2 x double> %4017, ptr %4013, align 16, !tbaa !26
+  %4018 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3962, i64 0, i64 %4012
+  %4019 = load <2 x double>, ptr %4018, align 16, !tbaa !26
+  %4020 = select <2 x i1> %3631, <2 x double> %4015, <2 x double> %4019
+  store <2 x double> %4020, ptr %4014, align 16, !tbaa !26
+  %4021 = or disjoint i64 %4012, 1
+  %4022 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3960, i64 0, i64 %4021
+  %4023 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3961, i64 0, i64 %4021
+  %4024 = load <2 x double>, ptr %4023, align 16, !tbaa !26
+  %4025 = load <2 x double>, ptr %4022, align 16, !tbaa !26
+  %4026 = select <2 x i1> %3631, <2 x double> %4025, <2 x double> %4024
+  store <2 x double> %4026, ptr %4022, align 16, !tbaa !26
+  %4027 = getelementptr inbounds nuw [12 x <2 x double>], ptr %3962, i64 0, i64 %4021
+  %4028 = load <2 x double>, ptr %4027, align 16, !tbaa !26
+  %4029 = select <2 x i1> %3631, <2 x double> %4024, <2 x double> %4028
+  store <2 x double> %4029, ptr %4023, align 16, !tbaa !26
+  %4030 = add nuw nsw i64 %4012, 2
+  %4031 = icmp eq i64 %4030, 12
+  br i1 %4031, label %3996, label %4011, !llvm.loop !127
 
-4017:                                             ; preds = %3603, %4009
-  %4018 = phi <2 x double> [ %4015, %4009 ], [ %3258, %3603 ]
-  %4019 = phi i1 [ %4016, %4009 ], [ false, %3603 ]
-  %4020 = phi <2 x double> [ %4014, %4009 ], [ %3237, %3603 ]
-  %4021 = phi <2 x double> [ %4013, %4009 ], [ %3532, %3603 ]
-  %4022 = phi <2 x double> [ %4011, %4009 ], [ %3254, %3603 ]
-  %4023 = phi <2 x double> [ %4010, %4009 ], [ %3252, %3603 ]
-  %4024 = load <2 x double>, ptr %149, align 16, !tbaa !26
-  %4025 = fadd <2 x double> %4024, %4023
-  %4026 = select <2 x i1> %3604, <2 x double> %4024, <2 x double> %4025
-  store <2 x double> %4026, ptr %149, align 16, !tbaa !26
-  %4027 = load <2 x double>, ptr %158, align 16, !tbaa !26
-  %4028 = select <2 x i1> %3604, <2 x double> %4027, <2 x double> %4023
-  store <2 x double> %4028, ptr %158, align 16, !tbaa !26
-  %4029 = load <2 x double>, ptr %136, align 16, !tbaa !26
-  %4030 = fadd <2 x double> %4029, splat (double 1.000000e+00)
-  %4031 = select <2 x i1> %3604, <2 x double> %4029, <2 x double> %4030
-  store <2 x double> %4031, ptr %136, align 16, !tbaa !26
-  %4032 = load <2 x double>, ptr %138, align 16, !tbaa !26
-  %4033 = fcmp olt <2 x double> %4032, %4023
-  %4034 = select <2 x i1> %3604, <2 x i1> splat (i1 true), <2 x i1> %4033
-  %4035 = select <2 x i1> %4034, <2 x double> %4032, <2 x double> %4023
-  store <2 x double> %4035, ptr %138, align 16, !tbaa !26
-  %4036 = fcmp une <2 x double> %4022, zeroinitializer
-  %4037 = fcmp ueq <2 x double> %3247, zeroinitializer
-  %4038 = or <2 x i1> %4037, %4036
-  %4039 = fcmp olt <2 x double> %4018, splat (double 1.800000e+00)
-  %4040 = select <2 x i1> %4039, <2 x double> %4018, <2 x double> splat (double 1.800000e+00)
-  %4041 = select <2 x i1> %4038, <2 x double> splat (double 1.800000e+00), <2 x double> %4040
-  %4042 = fcmp ogt <2 x double> %4041, splat (double 2.000000e-01)
-  %4043 = select <2 x i1> %4042, <2 x double> %4041, <2 x double> splat (double 2.000000e-01)
-  %4044 = fmul <2 x double> %4023, %4043
-  %4045 = fmul <2 x double> %4023, splat (double 4.000000e+00)
-  %4046 = fcmp olt <2 x double> %4021, %4045
-  %4047 = select <2 x i1> %4046, <2 x double> %4021, <2 x double> %4045
-  %4048 = fcmp ogt <2 x double> %4044, %4047
-  %4049 = select <2 x i1> %4048, <2 x double> %4044, <2 x double> %4047
-  %4050 = select <2 x i1> %3604, <2 x double> %4021, <2 x double> zeroinitializer
-  store <2 x double> %4050, ptr %156, align 16, !tbaa !26
-  %4051 = select <2 x i1> %3604, <2 x double> %4020, <2 x double> zeroinitializer
-  store <2 x double> %4051, ptr %214, align 16, !tbaa !26
-  %4052 = load <2 x i64>, ptr %160, align 16, !tbaa !26
-  %4053 = and <2 x i64> %4052, %3632
-  store <2 x i64> %4053, ptr %160, align 16, !tbaa !26
-  br i1 %4019, label %4054, label %4351
+4032:                                             ; preds = %3996
+  %4033 = load <2 x double>, ptr %159, align 16, !tbaa !26
+  %4034 = load <2 x double>, ptr %179, align 16, !tbaa !26
+  %4035 = load <2 x double>, ptr %216, align 16, !tbaa !26
+  %4036 = load <2 x double>, ptr %156, align 16, !tbaa !26
+  %4037 = load <2 x double>, ptr %214, align 16, !tbaa !26
+  %4038 = fdiv <2 x double> %4035, %3275
+  %4039 = icmp sgt i64 %4009, 0
+  br label %4040
 
-4054:                                             ; preds = %4017, %4344
-  %4055 = phi i64 [ %4346, %4344 ], [ 0, %4017 ]
-  %4056 = phi <2 x double> [ %4345, %4344 ], [ %4049, %4017 ]
-  %4057 = load ptr, ptr %142, align 8, !tbaa !28
-  %4058 = getelementptr inbounds nuw %struct.Piece, ptr %4057, i64 %4055
-  %4059 = getelementptr inbounds nuw i8, ptr %4058, i64 944
-  %4060 = load <2 x double>, ptr %4059, align 16, !tbaa !26
-  %4061 = getelementptr inbounds nuw i8, ptr %4058, i64 368
-  %4062 = load <2 x double>, ptr %4061, align 16, !tbaa !26
-  %4063 = fmul <2 x double> %4062, splat (double 1.001000e+00)
-  %4064 = fcmp ole <2 x double> %4060, %4063
-  %4065 = getelementptr inbounds nuw i8, ptr %4058, i64 400
-  %4066 = load <2 x double>, ptr %4065, align 16, !tbaa !26
-  %4067 = getelementptr inbounds nuw i8, ptr %4058, i64 1008
-  %4068 = load <2 x double>, ptr %4067, align 16, !tbaa !26
-  %4069 = fsub <2 x double> %4066, %4068
-  %4070 = fmul <2 x double> %4066, splat (double 1.000000e-04)
-  %4071 = fcmp ole <2 x double> %4069, %4070
-  %4072 = getelementptr inbounds nuw i8, ptr %4058, i64 1840
-  %4073 = load <2 x i64>, ptr %4072, align 16, !tbaa !26
-  %4074 = and <2 x i64> %4073, %3544
-  %4075 = getelementptr inbounds nuw i8, ptr %4058, i64 1824
-  %4076 = load <2 x double>, ptr %4075, align 16, !tbaa !26
-  %4077 = fcmp oeq <2 x double> %4076, zeroinitializer
-  %4078 = and <2 x i1> %4064, %4077
-  %4079 = fcmp oeq <2 x double> %4076, splat (double 1.000000e+00)
-  %4080 = and <2 x i1> %4071, %4079
-  %4081 = or <2 x i1> %4078, %4080
-  %4082 = select <2 x i1> %4081, <2 x i64> %4074, <2 x i64> zeroinitializer
-  %4083 = fadd <2 x double> %4076, splat (double 1.000000e+00)
-  %4084 = icmp eq <2 x i64> %4082, zeroinitializer
-  %4085 = select <2 x i1> %4084, <2 x double> %4076, <2 x double> %4083
-  store <2 x double> %4085, ptr %4075, align 16, !tbaa !26
-  %4086 = getelementptr inbounds nuw i8, ptr %4058, i64 1856
-  %4087 = load <2 x i64>, ptr %4086, align 16, !tbaa !26
-  %4088 = or <2 x i64> %4082, %4087
-  store <2 x i64> %4088, ptr %4086, align 16, !tbaa !26
-  %4089 = getelementptr inbounds nuw i8, ptr %4058, i64 224
-  %4090 = load <2 x double>, ptr %4089, align 16, !tbaa !26
-  %4091 = getelementptr inbounds nuw i8, ptr %4058, i64 1408
-  %4092 = load <2 x double>, ptr %4091, align 16, !tbaa !26
-  %4093 = getelementptr inbounds nuw i8, ptr %4058, i64 1424
-  %4094 = load <2 x double>, ptr %4093, align 16, !tbaa !26
-  %4095 = fadd <2 x double> %4092, %4094
-  %4096 = fcmp ogt <2 x double> %4095, zeroinitializer
-  %4097 = xor <2 x i64> %4073, splat (i64 -1)
-  %4098 = and <2 x i64> %3544, %4097
-  %4099 = fcmp une <2 x double> %4090, zeroinitializer
-  %4100 = or <2 x i1> %4099, %4096
-  %4101 = getelementptr inbounds nuw i8, ptr %4058, i64 960
-  %4102 = load <2 x double>, ptr %4101, align 16, !tbaa !26
-  %4103 = fmul <2 x double> %4090, splat (double 1.000000e-04)
-  %4104 = fcmp ogt <2 x double> %4103, splat (double 0x3E7AD7F29ABCAF48)
-  %4105 = select <2 x i1> %4104, <2 x double> %4103, <2 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4106 = fcmp ole <2 x double> %4102, %4105
-  %4107 = select <2 x i1> %4106, <2 x i1> %4100, <2 x i1> zeroinitializer
-  %4108 = select <2 x i1> %4107, <2 x i64> %4098, <2 x i64> zeroinitializer
-  %4109 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4108)
-  %4110 = icmp eq i64 %4109, 0
-  br i1 %4110, label %4344, label %4111
+4040:                                             ; preds = %3630, %4032
+  %4041 = phi <2 x double> [ %4038, %4032 ], [ %3285, %3630 ]
+  %4042 = phi i1 [ %4039, %4032 ], [ false, %3630 ]
+  %4043 = phi <2 x double> [ %4037, %4032 ], [ %3264, %3630 ]
+  %4044 = phi <2 x double> [ %4036, %4032 ], [ %3559, %3630 ]
+  %4045 = phi <2 x double> [ %4034, %4032 ], [ %3281, %3630 ]
+  %4046 = phi <2 x double> [ %4033, %4032 ], [ %3279, %3630 ]
+  %4047 = load <2 x double>, ptr %149, align 16, !tbaa !26
+  %4048 = fadd <2 x double> %4047, %4046
+  %4049 = select <2 x i1> %3631, <2 x double> %4047, <2 x double> %4048
+  store <2 x double> %4049, ptr %149, align 16, !tbaa !26
+  %4050 = load <2 x double>, ptr %158, align 16, !tbaa !26
+  %4051 = select <2 x i1> %3631, <2 x double> %4050, <2 x double> %4046
+  store <2 x double> %4051, ptr %158, align 16, !tbaa !26
+  %4052 = load <2 x double>, ptr %136, align 16, !tbaa !26
+  %4053 = fadd <2 x double> %4052, splat (double 1.000000e+00)
+  %4054 = select <2 x i1> %3631, <2 x double> %4052, <2 x double> %4053
+  store <2 x double> %4054, ptr %136, align 16, !tbaa !26
+  %4055 = load <2 x double>, ptr %138, align 16, !tbaa !26
+  %4056 = fcmp olt <2 x double> %4055, %4046
+  %4057 = select <2 x i1> %3631, <2 x i1> splat (i1 true), <2 x i1> %4056
+  %4058 = select <2 x i1> %4057, <2 x double> %4055, <2 x double> %4046
+  store <2 x double> %4058, ptr %138, align 16, !tbaa !26
+  %4059 = fcmp une <2 x double> %4045, zeroinitializer
+  %4060 = fcmp ueq <2 x double> %3274, zeroinitializer
+  %4061 = or <2 x i1> %4060, %4059
+  %4062 = fcmp olt <2 x double> %4041, splat (double 1.800000e+00)
+  %4063 = select <2 x i1> %4062, <2 x double> %4041, <2 x double> splat (double 1.800000e+00)
+  %4064 = select <2 x i1> %4061, <2 x double> splat (double 1.800000e+00), <2 x double> %4063
+  %4065 = fcmp ogt <2 x double> %4064, splat (double 2.000000e-01)
+  %4066 = select <2 x i1> %4065, <2 x double> %4064, <2 x double> splat (double 2.000000e-01)
+  %4067 = fmul <2 x double> %4046, %4066
+  %4068 = fmul <2 x double> %4046, splat (double 4.000000e+00)
+  %4069 = fcmp olt <2 x double> %4044, %4068
+  %4070 = select <2 x i1> %4069, <2 x double> %4044, <2 x double> %4068
+  %4071 = fcmp ogt <2 x double> %4067, %4070
+  %4072 = select <2 x i1> %4071, <2 x double> %4067, <2 x double> %4070
+  %4073 = select <2 x i1> %3631, <2 x double> %4044, <2 x double> zeroinitializer
+  store <2 x double> %4073, ptr %156, align 16, !tbaa !26
+  %4074 = select <2 x i1> %3631, <2 x double> %4043, <2 x double> zeroinitializer
+  store <2 x double> %4074, ptr %214, align 16, !tbaa !26
+  %4075 = load <2 x i64>, ptr %160, align 16, !tbaa !26
+  %4076 = and <2 x i64> %4075, %3659
+  store <2 x i64> %4076, ptr %160, align 16, !tbaa !26
+  br i1 %4042, label %4077, label %4374
 
-4111:                                             ; preds = %4054
-  %4112 = load i64, ptr %132, align 16, !tbaa !21
-  %4113 = load i64, ptr %133, align 8, !tbaa !22
-  %4114 = getelementptr inbounds nuw i8, ptr %4058, i64 1104
+4077:                                             ; preds = %4040, %4367
+  %4078 = phi i64 [ %4369, %4367 ], [ 0, %4040 ]
+  %4079 = phi <2 x double> [ %4368, %4367 ], [ %4072, %4040 ]
+  %4080 = load ptr, ptr %142, align 8, !tbaa !28
+  %4081 = getelementptr inbounds nuw %struct.Piece, ptr %4080, i64 %4078
+  %4082 = getelementptr inbounds nuw i8, ptr %4081, i64 944
+  %4083 = load <2 x double>, ptr %4082, align 16, !tbaa !26
+  %4084 = getelementptr inbounds nuw i8, ptr %4081, i64 368
+  %4085 = load <2 x double>, ptr %4084, align 16, !tbaa !26
+  %4086 = fmul <2 x double> %4085, splat (double 1.001000e+00)
+  %4087 = fcmp ole <2 x double> %4083, %4086
+  %4088 = getelementptr inbounds nuw i8, ptr %4081, i64 400
+  %4089 = load <2 x double>, ptr %4088, align 16, !tbaa !26
+  %4090 = getelementptr inbounds nuw i8, ptr %4081, i64 1008
+  %4091 = load <2 x double>, ptr %4090, align 16, !tbaa !26
+  %4092 = fsub <2 x double> %4089, %4091
+  %4093 = fmul <2 x double> %4089, splat (double 1.000000e-04)
+  %4094 = fcmp ole <2 x double> %4092, %4093
+  %4095 = getelementptr inbounds nuw i8, ptr %4081, i64 1840
+  %4096 = load <2 x i64>, ptr %4095, align 16, !tbaa !26
+  %4097 = and <2 x i64> %4096, %3571
+  %4098 = getelementptr inbounds nuw i8, ptr %4081, i64 1824
+  %4099 = load <2 x double>, ptr %4098, align 16, !tbaa !26
+  %4100 = fcmp oeq <2 x double> %4099, zeroinitializer
+  %4101 = and <2 x i1> %4087, %4100
+  %4102 = fcmp oeq <2 x double> %4099, splat (double 1.000000e+00)
+  %4103 = and <2 x i1> %4094, %4102
+  %4104 = or <2 x i1> %4101, %4103
+  %4105 = select <2 x i1> %4104, <2 x i64> %4097, <2 x i64> zeroinitializer
+  %4106 = fadd <2 x double> %4099, splat (double 1.000000e+00)
+  %4107 = icmp eq <2 x i64> %4105, zeroinitializer
+  %4108 = select <2 x i1> %4107, <2 x double> %4099, <2 x double> %4106
+  store <2 x double> %4108, ptr %4098, align 16, !tbaa !26
+  %4109 = getelementptr inbounds nuw i8, ptr %4081, i64 1856
+  %4110 = load <2 x i64>, ptr %4109, align 16, !tbaa !26
+  %4111 = or <2 x i64> %4105, %4110
+  store <2 x i64> %4111, ptr %4109, align 16, !tbaa !26
+  %4112 = getelementptr inbounds nuw i8, ptr %4081, i64 224
+  %4113 = load <2 x double>, ptr %4112, align 16, !tbaa !26
+  %4114 = getelementptr inbounds nuw i8, ptr %4081, i64 1408
   %4115 = load <2 x double>, ptr %4114, align 16, !tbaa !26
-  %4116 = getelementptr inbounds nuw i8, ptr %4058, i64 1392
+  %4116 = getelementptr inbounds nuw i8, ptr %4081, i64 1424
   %4117 = load <2 x double>, ptr %4116, align 16, !tbaa !26
-  %4118 = getelementptr inbounds nuw i8, ptr %4058, i64 208
-  %4119 = load <2 x double>, ptr %4118, align 16, !tbaa !26
-  %4120 = getelementptr inbounds nuw i8, ptr %4058, i64 1936
-  %4121 = load ptr, ptr %4120, align 16, !tbaa !47
-  %4122 = add nsw i64 %4112, -1
-  %4123 = getelementptr inbounds <2 x double>, ptr %4121, i64 %4122
-  %4124 = load <2 x double>, ptr %4123, align 16, !tbaa !26
-  %4125 = fmul <2 x double> %4119, %4124
-  %4126 = fneg <2 x double> %4102
-  %4127 = fdiv <2 x double> %4126, %4125
-  %4128 = fcmp ogt <2 x double> %4127, splat (double 0x3E7AD7F29ABCAF48)
-  %4129 = select <2 x i1> %4128, <2 x double> %4127, <2 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4130 = load <2 x double>, ptr %4058, align 16, !tbaa !26
-  %4131 = fsub <2 x double> %4130, %4129
-  %4132 = getelementptr inbounds nuw i8, ptr %4058, i64 640
-  %4133 = load <2 x double>, ptr %4132, align 16, !tbaa !26
-  %4134 = getelementptr inbounds nuw i8, ptr %4058, i64 656
-  %4135 = load <2 x double>, ptr %4134, align 16, !tbaa !26
-  %4136 = getelementptr inbounds nuw i8, ptr %4058, i64 672
-  %4137 = load <2 x double>, ptr %4136, align 16, !tbaa !26
-  %4138 = getelementptr inbounds nuw i8, ptr %4058, i64 688
-  %4139 = load <2 x double>, ptr %4138, align 16, !tbaa !26
-  %4140 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4131, <2 x double> %4139, <2 x double> %4137)
-  %4141 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4131, <2 x double> %4140, <2 x double> %4135)
-  %4142 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4131, <2 x double> %4141, <2 x double> %4133)
-  %4143 = getelementptr inbounds nuw i8, ptr %4058, i64 1904
-  %4144 = load ptr, ptr %4143, align 16, !tbaa !46
-  %4145 = getelementptr inbounds <2 x double>, ptr %4144, i64 %4122
-  %4146 = load <2 x double>, ptr %4145, align 16, !tbaa !26
-  %4147 = getelementptr inbounds nuw i8, ptr %4058, i64 1888
-  %4148 = load i64, ptr %4147, align 16, !tbaa !31
-  %4149 = icmp sgt i64 %4112, %4148
-  br i1 %4149, label %4153, label %4150
+  %4118 = fadd <2 x double> %4115, %4117
+  %4119 = fcmp ogt <2 x double> %4118, zeroinitializer
+  %4120 = xor <2 x i64> %4096, splat (i64 -1)
+  %4121 = and <2 x i64> %3571, %4120
+  %4122 = fcmp une <2 x double> %4113, zeroinitializer
+  %4123 = or <2 x i1> %4122, %4119
+  %4124 = getelementptr inbounds nuw i8, ptr %4081, i64 960
+  %4125 = load <2 x double>, ptr %4124, align 16, !tbaa !26
+  %4126 = fmul <2 x double> %4113, splat (double 1.000000e-04)
+  %4127 = fcmp ogt <2 x double> %4126, splat (double 0x3E7AD7F29ABCAF48)
+  %4128 = select <2 x i1> %4127, <2 x double> %4126, <2 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4129 = fcmp ole <2 x double> %4125, %4128
+  %4130 = select <2 x i1> %4129, <2 x i1> %4123, <2 x i1> zeroinitializer
+  %4131 = select <2 x i1> %4130, <2 x i64> %4121, <2 x i64> zeroinitializer
+  %4132 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4131)
+  %4133 = icmp eq i64 %4132, 0
+  br i1 %4133, label %4367, label %4134
 
-4150:                                             ; preds = %4111
-  %4151 = getelementptr inbounds nuw i8, ptr %4058, i64 160
-  %4152 = load <2 x double>, ptr %4151, align 16, !tbaa !26
-  br label %4164
+4134:                                             ; preds = %4077
+  %4135 = load i64, ptr %132, align 16, !tbaa !21
+  %4136 = load i64, ptr %133, align 8, !tbaa !22
+  %4137 = getelementptr inbounds nuw i8, ptr %4081, i64 1104
+  %4138 = load <2 x double>, ptr %4137, align 16, !tbaa !26
+  %4139 = getelementptr inbounds nuw i8, ptr %4081, i64 1392
+  %4140 = load <2 x double>, ptr %4139, align 16, !tbaa !26
+  %4141 = getelementptr inbounds nuw i8, ptr %4081, i64 208
+  %4142 = load <2 x double>, ptr %4141, align 16, !tbaa !26
+  %4143 = getelementptr inbounds nuw i8, ptr %4081, i64 1936
+  %4144 = load ptr, ptr %4143, align 16, !tbaa !47
+  %4145 = add nsw i64 %4135, -1
+  %4146 = getelementptr inbounds <2 x double>, ptr %4144, i64 %4145
+  %4147 = load <2 x double>, ptr %4146, align 16, !tbaa !26
+  %4148 = fmul <2 x double> %4142, %4147
+  %4149 = fneg <2 x double> %4125
+  %4150 = fdiv <2 x double> %4149, %4148
+  %4151 = fcmp ogt <2 x double> %4150, splat (double 0x3E7AD7F29ABCAF48)
+  %4152 = select <2 x i1> %4151, <2 x double> %4150, <2 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4153 = load <2 x double>, ptr %4081, align 16, !tbaa !26
+  %4154 = fsub <2 x double> %4153, %4152
+  %4155 = getelementptr inbounds nuw i8, ptr %4081, i64 640
+  %4156 = load <2 x double>, ptr %4155, align 16, !tbaa !26
+  %4157 = getelementptr inbounds nuw i8, ptr %4081, i64 656
+  %4158 = load <2 x double>, ptr %4157, align 16, !tbaa !26
+  %4159 = getelementptr inbounds nuw i8, ptr %4081, i64 672
+  %4160 = load <2 x double>, ptr %4159, align 16, !tbaa !26
+  %4161 = getelementptr inbounds nuw i8, ptr %4081, i64 688
+  %4162 = load <2 x double>, ptr %4161, align 16, !tbaa !26
+  %4163 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4154, <2 x double> %4162, <2 x double> %4160)
+  %4164 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4154, <2 x double> %4163, <2 x double> %4158)
+  %4165 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4154, <2 x double> %4164, <2 x double> %4156)
+  %4166 = getelementptr inbounds nuw i8, ptr %4081, i64 1904
+  %4167 = load ptr, ptr %4166, align 16, !tbaa !46
+  %4168 = getelementptr inbounds <2 x double>, ptr %4167, i64 %4145
+  %4169 = load <2 x double>, ptr %4168, align 16, !tbaa !26
+  %4170 = getelementptr inbounds nuw i8, ptr %4081, i64 1888
+  %4171 = load i64, ptr %4170, align 16, !tbaa !31
+  %4172 = icmp sgt i64 %4135, %4171
+  br i1 %4172, label %4176, label %4173
 
-4153:                                             ; preds = %4111
-  %4154 = getelementptr inbounds nuw i8, ptr %4058, i64 96
-  %4155 = load <2 x double>, ptr %4154, align 16, !tbaa !26
-  %4156 = getelementptr inbounds nuw i8, ptr %4058, i64 112
-  %4157 = load <2 x double>, ptr %4156, align 16, !tbaa !26
-  %4158 = getelementptr inbounds nuw i8, ptr %4058, i64 128
-  %4159 = load <2 x double>, ptr %4158, align 16, !tbaa !26
-  %4160 = fmul <2 x double> %4146, %4159
-  %4161 = fmul <2 x double> %4160, splat (double 0x3FD5555555555555)
-  %4162 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4157, <2 x double> splat (double 5.000000e-01), <2 x double> %4161)
-  %4163 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4146, <2 x double> %4162, <2 x double> %4155)
-  br label %4164
+4173:                                             ; preds = %4134
+  %4174 = getelementptr inbounds nuw i8, ptr %4081, i64 160
+  %4175 = load <2 x double>, ptr %4174, align 16, !tbaa !26
+  br label %4187
 
-4164:                                             ; preds = %4153, %4150
-  %4165 = phi <2 x double> [ %4152, %4150 ], [ %4163, %4153 ]
-  %4166 = fmul <2 x double> %4146, %4165
-  %4167 = icmp sgt i64 %4112, 0
-  br i1 %4167, label %4168, label %4178
+4176:                                             ; preds = %4134
+  %4177 = getelementptr inbounds nuw i8, ptr %4081, i64 96
+  %4178 = load <2 x double>, ptr %4177, align 16, !tbaa !26
+  %4179 = getelementptr inbounds nuw i8, ptr %4081, i64 112
+  %4180 = load <2 x double>, ptr %4179, align 16, !tbaa !26
+  %4181 = getelementptr inbounds nuw i8, ptr %4081, i64 128
+  %4182 = load <2 x double>, ptr %4181, align 16, !tbaa !26
+  %4183 = fmul <2 x double> %4169, %4182
+  %4184 = fmul <2 x double> %4183, splat (double 0x3FD5555555555555)
+  %4185 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4180, <2 x double> splat (double 5.000000e-01), <2 x double> %4184)
+  %4186 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4169, <2 x double> %4185, <2 x double> %4178)
+  br label %4187
 
-4168:                                             ; preds = %4164
-  %4169 = getelementptr inbounds nuw i8, ptr %4058, i64 160
-  %4170 = getelementptr inbounds nuw i8, ptr %4058, i64 96
-  %4171 = getelementptr inbounds nuw i8, ptr %4058, i64 112
-  %4172 = getelementptr inbounds nuw i8, ptr %4058, i64 128
-  %4173 = getelementptr inbounds nuw i8, ptr %4058, i64 384
-  %4174 = getelementptr inbounds nuw i8, ptr %4058, i64 1984
-  %4175 = icmp eq <2 x i64> %4108, zeroinitializer
-  br label %4190
+4187:                                             ; preds = %4176, %4173
+  %4188 = phi <2 x double> [ %4175, %4173 ], [ %4186, %4176 ]
+  %4189 = fmul <2 x double> %4169, %4188
+  %4190 = icmp sgt i64 %4135, 0
+  br i1 %4190, label %4191, label %4201
 
-4176:                                             ; preds = %4269
-  %4177 = load <2 x double>, ptr %4058, align 16, !tbaa !26
-  br label %4178
-
-4178:                                             ; preds = %4176, %4164
-  %4179 = phi <2 x double> [ %4177, %4176 ], [ %4130, %4164 ]
-  %4180 = fsub <2 x double> %4179, %4131
-  %4181 = sitofp i64 %4113 to double
-  %4182 = insertelement <2 x double> poison, double %4181, i64 0
-  %4183 = shufflevector <2 x double> %4182, <2 x double> poison, <2 x i32> zeroinitializer
-  %4184 = fdiv <2 x double> %4180, %4183
-  %4185 = icmp sgt i64 %4113, 0
-  br i1 %4185, label %4186, label %4300
-
-4186:                                             ; preds = %4178
-  %4187 = getelementptr inbounds nuw i8, ptr %4058, i64 2072
-  %4188 = icmp eq <2 x i64> %4108, zeroinitializer
-  %4189 = getelementptr inbounds nuw i8, ptr %4058, i64 2024
-  br label %4277
-
-4190:                                             ; preds = %4168, %4269
-  %4191 = phi <2 x double> [ %4146, %4168 ], [ %4239, %4269 ]
-  %4192 = phi <2 x double> [ %4166, %4168 ], [ %4240, %4269 ]
-  %4193 = phi <2 x double> [ %4142, %4168 ], [ %4238, %4269 ]
-  %4194 = phi i64 [ %4122, %4168 ], [ %4275, %4269 ]
-  %4195 = icmp eq i64 %4194, 0
-  br i1 %4195, label %4237, label %4196
-
-4196:                                             ; preds = %4190
-  %4197 = load ptr, ptr %4143, align 16, !tbaa !46
-  %4198 = getelementptr <2 x double>, ptr %4197, i64 %4194
-  %4199 = getelementptr i8, ptr %4198, i64 -16
-  %4200 = load <2 x double>, ptr %4199, align 16, !tbaa !26
-  %4201 = load i64, ptr %4147, align 16, !tbaa !31
-  %4202 = icmp sgt i64 %4194, %4201
-  br i1 %4202, label %4205, label %4203
-
-4203:                                             ; preds = %4196
-  %4204 = load <2 x double>, ptr %4169, align 16, !tbaa !26
+4191:                                             ; preds = %4187
+  %4192 = getelementptr inbounds nuw i8, ptr %4081, i64 160
+  %4193 = getelementptr inbounds nuw i8, ptr %4081, i64 96
+  %4194 = getelementptr inbounds nuw i8, ptr %4081, i64 112
+  %4195 = getelementptr inbounds nuw i8, ptr %4081, i64 128
+  %4196 = getelementptr inbounds nuw i8, ptr %4081, i64 384
+  %4197 = getelementptr inbounds nuw i8, ptr %4081, i64 1984
+  %4198 = icmp eq <2 x i64> %4131, zeroinitializer
   br label %4213
 
-4205:                                             ; preds = %4196
-  %4206 = load <2 x double>, ptr %4170, align 16, !tbaa !26
-  %4207 = load <2 x double>, ptr %4171, align 16, !tbaa !26
-  %4208 = load <2 x double>, ptr %4172, align 16, !tbaa !26
-  %4209 = fmul <2 x double> %4200, %4208
-  %4210 = fmul <2 x double> %4209, splat (double 0x3FD5555555555555)
-  %4211 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4207, <2 x double> splat (double 5.000000e-01), <2 x double> %4210)
-  %4212 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4200, <2 x double> %4211, <2 x double> %4206)
-  br label %4213
+4199:                                             ; preds = %4292
+  %4200 = load <2 x double>, ptr %4081, align 16, !tbaa !26
+  br label %4201
 
-4213:                                             ; preds = %4203, %4205
-  %4214 = phi <2 x double> [ %4212, %4205 ], [ %4204, %4203 ]
-  %4215 = fmul <2 x double> %4200, %4214
-  %4216 = icmp slt i64 %4194, %4201
-  br i1 %4216, label %4217, label %4224
+4201:                                             ; preds = %4199, %4187
+  %4202 = phi <2 x double> [ %4200, %4199 ], [ %4153, %4187 ]
+  %4203 = fsub <2 x double> %4202, %4154
+  %4204 = sitofp i64 %4136 to double
+  %4205 = insertelement <2 x double> poison, double %4204, i64 0
+  %4206 = shufflevector <2 x double> %4205, <2 x double> poison, <2 x i32> zeroinitializer
+  %4207 = fdiv <2 x double> %4203, %4206
+  %4208 = icmp sgt i64 %4136, 0
+  br i1 %4208, label %4209, label %4323
 
-4217:                                             ; preds = %4213
-  %4218 = load ptr, ptr %4174, align 16, !tbaa !67
-  %4219 = getelementptr inbounds nuw <2 x double>, ptr %4218, i64 %4194
-  %4220 = load <2 x double>, ptr %4219, align 16, !tbaa !26
-  %4221 = load <2 x double>, ptr %4173, align 16, !tbaa !26
-  %4222 = fmul <2 x double> %4220, %4221
-  %4223 = fmul <2 x double> %4220, %4221
-  br label %4233
+4209:                                             ; preds = %4201
+  %4210 = getelementptr inbounds nuw i8, ptr %4081, i64 2072
+  %4211 = icmp eq <2 x i64> %4131, zeroinitializer
+  %4212 = getelementptr inbounds nuw i8, ptr %4081, i64 2024
+  br label %4300
 
-4224:                                             ; preds = %4213
-  %4225 = load <2 x double>, ptr %4173, align 16, !tbaa !26
-  %4226 = load ptr, ptr %4174, align 16, !tbaa !67
-  %4227 = getelementptr inbounds nuw <2 x double>, ptr %4226, i64 %4194
-  %4228 = load <2 x double>, ptr %4227, align 16, !tbaa !26
-  %4229 = fsub <2 x double> %4142, %4225
-  %4230 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4228, <2 x double> %4229, <2 x double> %4225)
-  %4231 = fsub <2 x double> %4115, %4225
-  %4232 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4228, <2 x double> %4231, <2 x double> %4225)
-  br label %4233
+4213:                                             ; preds = %4191, %4292
+  %4214 = phi <2 x double> [ %4169, %4191 ], [ %4262, %4292 ]
+  %4215 = phi <2 x double> [ %4189, %4191 ], [ %4263, %4292 ]
+  %4216 = phi <2 x double> [ %4165, %4191 ], [ %4261, %4292 ]
+  %4217 = phi i64 [ %4145, %4191 ], [ %4298, %4292 ]
+  %4218 = icmp eq i64 %4217, 0
+  br i1 %4218, label %4260, label %4219
 
-4233:                                             ; preds = %4224, %4217
-  %4234 = phi <2 x double> [ %4222, %4217 ], [ %4230, %4224 ]
-  %4235 = phi <2 x double> [ %4223, %4217 ], [ %4232, %4224 ]
-  %4236 = fsub <2 x double> %4235, %4234
-  br label %4237
+4219:                                             ; preds = %4213
+  %4220 = load ptr, ptr %4166, align 16, !tbaa !46
+  %4221 = getelementptr <2 x double>, ptr %4220, i64 %4217
+  %4222 = getelementptr i8, ptr %4221, i64 -16
+  %4223 = load <2 x double>, ptr %4222, align 16, !tbaa !26
+  %4224 = load i64, ptr %4170, align 16, !tbaa !31
+  %4225 = icmp sgt i64 %4217, %4224
+  br i1 %4225, label %4228, label %4226
 
-4237:                                             ; preds = %4190, %4233
-  %4238 = phi <2 x double> [ %4234, %4233 ], [ zeroinitializer, %4190 ]
-  %4239 = phi <2 x double> [ %4200, %4233 ], [ %4191, %4190 ]
-  %4240 = phi <2 x double> [ %4215, %4233 ], [ %4192, %4190 ]
-  %4241 = phi <2 x double> [ %4236, %4233 ], [ zeroinitializer, %4190 ]
-  %4242 = fsub <2 x double> %4193, %4238
-  %4243 = fdiv <2 x double> %4241, %4242
-  %4244 = fsub <2 x double> %4240, %4192
-  %4245 = fmul <2 x double> %4244, %4243
-  %4246 = load ptr, ptr %4120, align 16, !tbaa !47
-  %4247 = getelementptr inbounds nuw <2 x double>, ptr %4246, i64 %4194
-  %4248 = load <2 x double>, ptr %4247, align 16, !tbaa !26
-  br i1 %4195, label %4252, label %4249
+4226:                                             ; preds = %4219
+  %4227 = load <2 x double>, ptr %4192, align 16, !tbaa !26
+  br label %4236
 
-4249:                                             ; preds = %4237
-  %4250 = getelementptr i8, ptr %4247, i64 -16
+4228:                                             ; preds = %4219
+  %4229 = load <2 x double>, ptr %4193, align 16, !tbaa !26
+  %4230 = load <2 x double>, ptr %4194, align 16, !tbaa !26
+  %4231 = load <2 x double>, ptr %4195, align 16, !tbaa !26
+  %4232 = fmul <2 x double> %4223, %4231
+  %4233 = fmul <2 x double> %4232, splat (double 0x3FD5555555555555)
+  %4234 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4230, <2 x double> splat (double 5.000000e-01), <2 x double> %4233)
+  %4235 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4223, <2 x double> %4234, <2 x double> %4229)
+  br label %4236
+
+4236:                                             ; preds = %4226, %4228
+  %4237 = phi <2 x double> [ %4235, %4228 ], [ %4227, %4226 ]
+  %4238 = fmul <2 x double> %4223, %4237
+  %4239 = icmp slt i64 %4217, %4224
+  br i1 %4239, label %4240, label %4247
+
+4240:                                             ; preds = %4236
+  %4241 = load ptr, ptr %4197, align 16, !tbaa !67
+  %4242 = getelementptr inbounds nuw <2 x double>, ptr %4241, i64 %4217
+  %4243 = load <2 x double>, ptr %4242, align 16, !tbaa !26
+  %4244 = load <2 x double>, ptr %4196, align 16, !tbaa !26
+  %4245 = fmul <2 x double> %4243, %4244
+  %4246 = fmul <2 x double> %4243, %4244
+  br label %4256
+
+4247:                                             ; preds = %4236
+  %4248 = load <2 x double>, ptr %4196, align 16, !tbaa !26
+  %4249 = load ptr, ptr %4197, align 16, !tbaa !67
+  %4250 = getelementptr inbounds nuw <2 x double>, ptr %4249, i64 %4217
   %4251 = load <2 x double>, ptr %4250, align 16, !tbaa !26
-  br label %4252
+  %4252 = fsub <2 x double> %4165, %4248
+  %4253 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4251, <2 x double> %4252, <2 x double> %4248)
+  %4254 = fsub <2 x double> %4138, %4248
+  %4255 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4251, <2 x double> %4254, <2 x double> %4248)
+  br label %4256
 
-4252:                                             ; preds = %4249, %4237
-  %4253 = phi <2 x double> [ %4251, %4249 ], [ %4248, %4237 ]
-  %4254 = fsub <2 x double> %4253, %4248
-  %4255 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4254, <2 x double> %4243, <2 x double> %4248)
-  %4256 = select <2 x i1> %4175, <2 x double> %4248, <2 x double> %4255
-  store <2 x double> %4256, ptr %4247, align 16, !tbaa !26
-  %4257 = load ptr, ptr %4143, align 16, !tbaa !46
-  %4258 = getelementptr inbounds nuw <2 x double>, ptr %4257, i64 %4194
-  %4259 = load i64, ptr %4147, align 16, !tbaa !31
-  %4260 = icmp slt i64 %4194, %4259
-  br i1 %4260, label %4261, label %4263
+4256:                                             ; preds = %4247, %4240
+  %4257 = phi <2 x double> [ %4245, %4240 ], [ %4253, %4247 ]
+  %4258 = phi <2 x double> [ %4246, %4240 ], [ %4255, %4247 ]
+  %4259 = fsub <2 x double> %4258, %4257
+  br label %4260
 
-4261:                                             ; preds = %4252
-  %4262 = load <2 x double>, ptr %4169, align 16, !tbaa !26
-  br label %4269
+4260:                                             ; preds = %4213, %4256
+  %4261 = phi <2 x double> [ %4257, %4256 ], [ zeroinitializer, %4213 ]
+  %4262 = phi <2 x double> [ %4223, %4256 ], [ %4214, %4213 ]
+  %4263 = phi <2 x double> [ %4238, %4256 ], [ %4215, %4213 ]
+  %4264 = phi <2 x double> [ %4259, %4256 ], [ zeroinitializer, %4213 ]
+  %4265 = fsub <2 x double> %4216, %4261
+  %4266 = fdiv <2 x double> %4264, %4265
+  %4267 = fsub <2 x double> %4263, %4215
+  %4268 = fmul <2 x double> %4267, %4266
+  %4269 = load ptr, ptr %4143, align 16, !tbaa !47
+  %4270 = getelementptr inbounds nuw <2 x double>, ptr %4269, i64 %4217
+  %4271 = load <2 x double>, ptr %4270, align 16, !tbaa !26
+  br i1 %4218, label %4275, label %4272
 
-4263:                                             ; preds = %4252
-  %4264 = load <2 x double>, ptr %4170, align 16, !tbaa !26
-  %4265 = load <2 x double>, ptr %4171, align 16, !tbaa !26
-  %4266 = load <2 x double>, ptr %4172, align 16, !tbaa !26
-  %4267 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4191, <2 x double> %4266, <2 x double> %4265)
-  %4268 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4191, <2 x double> %4267, <2 x double> %4264)
-  br label %4269
+4272:                                             ; preds = %4260
+  %4273 = getelementptr i8, ptr %4270, i64 -16
+  %4274 = load <2 x double>, ptr %4273, align 16, !tbaa !26
+  br label %4275
 
-4269:                                             ; preds = %4263, %4261
-  %4270 = phi <2 x double> [ %4262, %4261 ], [ %4268, %4263 ]
-  %4271 = fdiv <2 x double> %4245, %4270
-  %4272 = fadd <2 x double> %4191, %4271
-  %4273 = load <2 x double>, ptr %4258, align 16, !tbaa !26
-  %4274 = select <2 x i1> %4175, <2 x double> %4273, <2 x double> %4272
-  store <2 x double> %4274, ptr %4258, align 16, !tbaa !26
-  %4275 = add nsw i64 %4194, -1
-  %4276 = icmp sgt i64 %4194, 0
-  br i1 %4276, label %4190, label %4176, !llvm.loop !128
+4275:                                             ; preds = %4272, %4260
+  %4276 = phi <2 x double> [ %4274, %4272 ], [ %4271, %4260 ]
+  %4277 = fsub <2 x double> %4276, %4271
+  %4278 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4277, <2 x double> %4266, <2 x double> %4271)
+  %4279 = select <2 x i1> %4198, <2 x double> %4271, <2 x double> %4278
+  store <2 x double> %4279, ptr %4270, align 16, !tbaa !26
+  %4280 = load ptr, ptr %4166, align 16, !tbaa !46
+  %4281 = getelementptr inbounds nuw <2 x double>, ptr %4280, i64 %4217
+  %4282 = load i64, ptr %4170, align 16, !tbaa !31
+  %4283 = icmp slt i64 %4217, %4282
+  br i1 %4283, label %4284, label %4286
 
-4277:                                             ; preds = %4186, %4277
-  %4278 = phi i64 [ 0, %4186 ], [ %4298, %4277 ]
-  %4279 = load ptr, ptr %4187, align 8, !tbaa !49
-  %4280 = getelementptr inbounds nuw <2 x double>, ptr %4279, i64 %4278
-  %4281 = uitofp nneg i64 %4278 to double
-  %4282 = insertelement <2 x double> poison, double %4281, i64 0
-  %4283 = shufflevector <2 x double> %4282, <2 x double> poison, <2 x i32> zeroinitializer
-  %4284 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4283, <2 x double> %4184, <2 x double> %4131)
-  %4285 = load <2 x double>, ptr %4132, align 16, !tbaa !26
-  %4286 = load <2 x double>, ptr %4134, align 16, !tbaa !26
-  %4287 = load <2 x double>, ptr %4136, align 16, !tbaa !26
-  %4288 = load <2 x double>, ptr %4138, align 16, !tbaa !26
-  %4289 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4284, <2 x double> %4288, <2 x double> %4287)
-  %4290 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4284, <2 x double> %4289, <2 x double> %4286)
-  %4291 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4284, <2 x double> %4290, <2 x double> %4285)
-  %4292 = load <2 x double>, ptr %4280, align 16, !tbaa !26
-  %4293 = select <2 x i1> %4188, <2 x double> %4292, <2 x double> %4291
-  store <2 x double> %4293, ptr %4280, align 16, !tbaa !26
-  %4294 = load ptr, ptr %4189, align 8, !tbaa !50
-  %4295 = getelementptr inbounds nuw <2 x double>, ptr %4294, i64 %4278
-  %4296 = load <2 x double>, ptr %4295, align 16, !tbaa !26
-  %4297 = select <2 x i1> %4188, <2 x double> %4296, <2 x double> %4117
-  store <2 x double> %4297, ptr %4295, align 16, !tbaa !26
-  %4298 = add nuw nsw i64 %4278, 1
-  %4299 = icmp eq i64 %4298, %4113
-  br i1 %4299, label %4300, label %4277, !llvm.loop !129
+4284:                                             ; preds = %4275
+  %4285 = load <2 x double>, ptr %4192, align 16, !tbaa !26
+  br label %4292
 
-4300:                                             ; preds = %4277, %4178
-  %4301 = fsub <2 x double> %4115, %4142
-  %4302 = getelementptr inbounds nuw i8, ptr %4058, i64 928
-  %4303 = getelementptr inbounds nuw i8, ptr %4058, i64 2072
-  %4304 = load ptr, ptr %4303, align 8, !tbaa !49
-  %4305 = getelementptr inbounds <2 x double>, ptr %4304, i64 %4113
-  %4306 = getelementptr inbounds nuw i8, ptr %4058, i64 352
-  %4307 = load <2 x double>, ptr %4306, align 16, !tbaa !26
-  %4308 = load <2 x double>, ptr %4305, align 16, !tbaa !26
-  %4309 = icmp eq <2 x i64> %4108, zeroinitializer
-  %4310 = select <2 x i1> %4309, <2 x double> %4308, <2 x double> %4307
-  store <2 x double> %4310, ptr %4305, align 16, !tbaa !26
-  %4311 = load <2 x double>, ptr %4302, align 16, !tbaa !26
-  %4312 = select <2 x i1> %4309, <2 x double> %4311, <2 x double> %4131
-  store <2 x double> %4312, ptr %4302, align 16, !tbaa !26
-  %4313 = load <2 x double>, ptr %4059, align 16, !tbaa !26
-  %4314 = select <2 x i1> %4309, <2 x double> %4313, <2 x double> %4142
-  store <2 x double> %4314, ptr %4059, align 16, !tbaa !26
-  %4315 = load <2 x double>, ptr %4114, align 16, !tbaa !26
-  %4316 = select <2 x i1> %4309, <2 x double> %4315, <2 x double> %4142
-  store <2 x double> %4316, ptr %4114, align 16, !tbaa !26
-  %4317 = getelementptr inbounds nuw i8, ptr %4058, i64 976
-  %4318 = load <2 x double>, ptr %4317, align 16, !tbaa !26
-  %4319 = fneg <2 x double> %4301
-  %4320 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4319, <2 x double> %4125, <2 x double> %4318)
-  %4321 = select <2 x i1> %4309, <2 x double> %4318, <2 x double> %4320
-  store <2 x double> %4321, ptr %4317, align 16, !tbaa !26
-  %4322 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4301, <2 x double> %4125, <2 x double> %4102)
-  %4323 = load <2 x double>, ptr %4101, align 16, !tbaa !26
-  %4324 = select <2 x i1> %4309, <2 x double> %4323, <2 x double> %4322
-  store <2 x double> %4324, ptr %4101, align 16, !tbaa !26
-  %4325 = getelementptr inbounds nuw i8, ptr %4058, i64 1040
-  %4326 = load <2 x double>, ptr %4325, align 16, !tbaa !26
-  %4327 = getelementptr inbounds nuw i8, ptr %4058, i64 192
-  %4328 = load <2 x double>, ptr %4327, align 16, !tbaa !26
-  %4329 = fneg <2 x double> %4328
-  %4330 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4329, <2 x double> %4117, <2 x double> %4166)
-  %4331 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4301, <2 x double> %4330, <2 x double> %4326)
-  %4332 = select <2 x i1> %4309, <2 x double> %4326, <2 x double> %4331
-  store <2 x double> %4332, ptr %4325, align 16, !tbaa !26
-  %4333 = load <2 x i64>, ptr %4072, align 16, !tbaa !26
-  %4334 = or <2 x i64> %4333, %4108
-  store <2 x i64> %4334, ptr %4072, align 16, !tbaa !26
-  %4335 = load <2 x i64>, ptr %4086, align 16, !tbaa !26
-  %4336 = or <2 x i64> %4335, %4108
-  store <2 x i64> %4336, ptr %4086, align 16, !tbaa !26
-  %4337 = load <2 x double>, ptr %221, align 16, !tbaa !26
-  %4338 = fmul <2 x double> %4337, splat (double 5.000000e+00)
-  %4339 = fcmp olt <2 x double> %4056, %4338
-  %4340 = select <2 x i1> %4339, <2 x double> %4056, <2 x double> %4338
-  %4341 = icmp ne <2 x i64> %4108, zeroinitializer
-  %4342 = select <2 x i1> %4099, <2 x i1> %4341, <2 x i1> zeroinitializer
-  %4343 = select <2 x i1> %4342, <2 x double> %4340, <2 x double> %4056
-  br label %4344
+4286:                                             ; preds = %4275
+  %4287 = load <2 x double>, ptr %4193, align 16, !tbaa !26
+  %4288 = load <2 x double>, ptr %4194, align 16, !tbaa !26
+  %4289 = load <2 x double>, ptr %4195, align 16, !tbaa !26
+  %4290 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4214, <2 x double> %4289, <2 x double> %4288)
+  %4291 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4214, <2 x double> %4290, <2 x double> %4287)
+  br label %4292
 
-4344:                                             ; preds = %4300, %4054
-  %4345 = phi <2 x double> [ %4343, %4300 ], [ %4056, %4054 ]
-  %4346 = add nuw nsw i64 %4055, 1
-  %4347 = load i64, ptr %157, align 8, !tbaa !20
-  %4348 = icmp slt i64 %4346, %4347
-  br i1 %4348, label %4054, label %4349, !llvm.loop !130
+4292:                                             ; preds = %4286, %4284
+  %4293 = phi <2 x double> [ %4285, %4284 ], [ %4291, %4286 ]
+  %4294 = fdiv <2 x double> %4268, %4293
+  %4295 = fadd <2 x double> %4214, %4294
+  %4296 = load <2 x double>, ptr %4281, align 16, !tbaa !26
+  %4297 = select <2 x i1> %4198, <2 x double> %4296, <2 x double> %4295
+  store <2 x double> %4297, ptr %4281, align 16, !tbaa !26
+  %4298 = add nsw i64 %4217, -1
+  %4299 = icmp sgt i64 %4217, 0
+  br i1 %4299, label %4213, label %4199, !llvm.loop !128
 
-4349:                                             ; preds = %4344
-  %4350 = load <2 x double>, ptr %149, align 16, !tbaa !26
-  br label %4351
+4300:                                             ; preds = %4209, %4300
+  %4301 = phi i64 [ 0, %4209 ], [ %4321, %4300 ]
+  %4302 = load ptr, ptr %4210, align 8, !tbaa !49
+  %4303 = getelementptr inbounds nuw <2 x double>, ptr %4302, i64 %4301
+  %4304 = uitofp nneg i64 %4301 to double
+  %4305 = insertelement <2 x double> poison, double %4304, i64 0
+  %4306 = shufflevector <2 x double> %4305, <2 x double> poison, <2 x i32> zeroinitializer
+  %4307 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4306, <2 x double> %4207, <2 x double> %4154)
+  %4308 = load <2 x double>, ptr %4155, align 16, !tbaa !26
+  %4309 = load <2 x double>, ptr %4157, align 16, !tbaa !26
+  %4310 = load <2 x double>, ptr %4159, align 16, !tbaa !26
+  %4311 = load <2 x double>, ptr %4161, align 16, !tbaa !26
+  %4312 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4307, <2 x double> %4311, <2 x double> %4310)
+  %4313 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4307, <2 x double> %4312, <2 x double> %4309)
+  %4314 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4307, <2 x double> %4313, <2 x double> %4308)
+  %4315 = load <2 x double>, ptr %4303, align 16, !tbaa !26
+  %4316 = select <2 x i1> %4211, <2 x double> %4315, <2 x double> %4314
+  store <2 x double> %4316, ptr %4303, align 16, !tbaa !26
+  %4317 = load ptr, ptr %4212, align 8, !tbaa !50
+  %4318 = getelementptr inbounds nuw <2 x double>, ptr %4317, i64 %4301
+  %4319 = load <2 x double>, ptr %4318, align 16, !tbaa !26
+  %4320 = select <2 x i1> %4211, <2 x double> %4319, <2 x double> %4140
+  store <2 x double> %4320, ptr %4318, align 16, !tbaa !26
+  %4321 = add nuw nsw i64 %4301, 1
+  %4322 = icmp eq i64 %4321, %4136
+  br i1 %4322, label %4323, label %4300, !llvm.loop !129
 
-4351:                                             ; preds = %4349, %4017
-  %4352 = phi <2 x double> [ %4026, %4017 ], [ %4350, %4349 ]
-  %4353 = phi <2 x double> [ %4049, %4017 ], [ %4345, %4349 ]
-  %4354 = load <2 x double>, ptr %152, align 16, !tbaa !26
-  %4355 = select <2 x i1> %3604, <2 x double> %4354, <2 x double> %4353
-  store <2 x double> %4355, ptr %152, align 16, !tbaa !26
-  %4356 = load ptr, ptr %222, align 16, !tbaa !38
-  %4357 = getelementptr inbounds nuw i8, ptr %4356, i64 16
-  store <2 x double> %4352, ptr %4356, align 16, !tbaa !26
-  %4358 = load <2 x double>, ptr %223, align 16, !tbaa !26
-  %4359 = getelementptr inbounds nuw i8, ptr %4356, i64 32
-  store <2 x double> %4358, ptr %4357, align 16, !tbaa !26
-  %4360 = load <2 x double>, ptr %191, align 16, !tbaa !26
-  %4361 = getelementptr inbounds nuw i8, ptr %4356, i64 48
-  store <2 x double> %4360, ptr %4359, align 16, !tbaa !26
-  %4362 = load <2 x double>, ptr %165, align 16, !tbaa !26
-  %4363 = getelementptr inbounds nuw i8, ptr %4356, i64 64
-  store <2 x double> %4362, ptr %4361, align 16, !tbaa !26
-  %4364 = load i64, ptr %157, align 8, !tbaa !20
-  %4365 = icmp sgt i64 %4364, 0
-  br i1 %4365, label %4370, label %4366
+4323:                                             ; preds = %4300, %4201
+  %4324 = fsub <2 x double> %4138, %4165
+  %4325 = getelementptr inbounds nuw i8, ptr %4081, i64 928
+  %4326 = getelementptr inbounds nuw i8, ptr %4081, i64 2072
+  %4327 = load ptr, ptr %4326, align 8, !tbaa !49
+  %4328 = getelementptr inbounds <2 x double>, ptr %4327, i64 %4136
+  %4329 = getelementptr inbounds nuw i8, ptr %4081, i64 352
+  %4330 = load <2 x double>, ptr %4329, align 16, !tbaa !26
+  %4331 = load <2 x double>, ptr %4328, align 16, !tbaa !26
+  %4332 = icmp eq <2 x i64> %4131, zeroinitializer
+  %4333 = select <2 x i1> %4332, <2 x double> %4331, <2 x double> %4330
+  store <2 x double> %4333, ptr %4328, align 16, !tbaa !26
+  %4334 = load <2 x double>, ptr %4325, align 16, !tbaa !26
+  %4335 = select <2 x i1> %4332, <2 x double> %4334, <2 x double> %4154
+  store <2 x double> %4335, ptr %4325, align 16, !tbaa !26
+  %4336 = load <2 x double>, ptr %4082, align 16, !tbaa !26
+  %4337 = select <2 x i1> %4332, <2 x double> %4336, <2 x double> %4165
+  store <2 x double> %4337, ptr %4082, align 16, !tbaa !26
+  %4338 = load <2 x double>, ptr %4137, align 16, !tbaa !26
+  %4339 = select <2 x i1> %4332, <2 x double> %4338, <2 x double> %4165
+  store <2 x double> %4339, ptr %4137, align 16, !tbaa !26
+  %4340 = getelementptr inbounds nuw i8, ptr %4081, i64 976
+  %4341 = load <2 x double>, ptr %4340, align 16, !tbaa !26
+  %4342 = fneg <2 x double> %4324
+  %4343 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4342, <2 x double> %4148, <2 x double> %4341)
+  %4344 = select <2 x i1> %4332, <2 x double> %4341, <2 x double> %4343
+  store <2 x double> %4344, ptr %4340, align 16, !tbaa !26
+  %4345 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4324, <2 x double> %4148, <2 x double> %4125)
+  %4346 = load <2 x double>, ptr %4124, align 16, !tbaa !26
+  %4347 = select <2 x i1> %4332, <2 x double> %4346, <2 x double> %4345
+  store <2 x double> %4347, ptr %4124, align 16, !tbaa !26
+  %4348 = getelementptr inbounds nuw i8, ptr %4081, i64 1040
+  %4349 = load <2 x double>, ptr %4348, align 16, !tbaa !26
+  %4350 = getelementptr inbounds nuw i8, ptr %4081, i64 192
+  %4351 = load <2 x double>, ptr %4350, align 16, !tbaa !26
+  %4352 = fneg <2 x double> %4351
+  %4353 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4352, <2 x double> %4140, <2 x double> %4189)
+  %4354 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4324, <2 x double> %4353, <2 x double> %4349)
+  %4355 = select <2 x i1> %4332, <2 x double> %4349, <2 x double> %4354
+  store <2 x double> %4355, ptr %4348, align 16, !tbaa !26
+  %4356 = load <2 x i64>, ptr %4095, align 16, !tbaa !26
+  %4357 = or <2 x i64> %4356, %4131
+  store <2 x i64> %4357, ptr %4095, align 16, !tbaa !26
+  %4358 = load <2 x i64>, ptr %4109, align 16, !tbaa !26
+  %4359 = or <2 x i64> %4358, %4131
+  store <2 x i64> %4359, ptr %4109, align 16, !tbaa !26
+  %4360 = load <2 x double>, ptr %221, align 16, !tbaa !26
+  %4361 = fmul <2 x double> %4360, splat (double 5.000000e+00)
+  %4362 = fcmp olt <2 x double> %4079, %4361
+  %4363 = select <2 x i1> %4362, <2 x double> %4079, <2 x double> %4361
+  %4364 = icmp ne <2 x i64> %4131, zeroinitializer
+  %4365 = select <2 x i1> %4122, <2 x i1> %4364, <2 x i1> zeroinitializer
+  %4366 = select <2 x i1> %4365, <2 x double> %4363, <2 x double> %4079
+  br label %4367
 
-4366:                                             ; preds = %4370, %4351
-  %4367 = phi ptr [ %4363, %4351 ], [ %4376, %4370 ]
-  %4368 = load i64, ptr %224, align 8, !tbaa !131
-  %4369 = icmp eq i64 %4368, 0
-  br i1 %4369, label %4505, label %4380
+4367:                                             ; preds = %4323, %4077
+  %4368 = phi <2 x double> [ %4366, %4323 ], [ %4079, %4077 ]
+  %4369 = add nuw nsw i64 %4078, 1
+  %4370 = load i64, ptr %157, align 8, !tbaa !20
+  %4371 = icmp slt i64 %4369, %4370
+  br i1 %4371, label %4077, label %4372, !llvm.loop !130
 
-4370:                                             ; preds = %4351, %4370
-  %4371 = phi ptr [ %4376, %4370 ], [ %4363, %4351 ]
-  %4372 = phi i64 [ %4377, %4370 ], [ 0, %4351 ]
-  %4373 = load ptr, ptr %142, align 8, !tbaa !28
-  %4374 = getelementptr inbounds nuw %struct.Piece, ptr %4373, i64 %4372, i32 35
-  %4375 = load <2 x double>, ptr %4374, align 16, !tbaa !26
-  %4376 = getelementptr inbounds nuw i8, ptr %4371, i64 16
-  store <2 x double> %4375, ptr %4371, align 16, !tbaa !26
-  %4377 = add nuw nsw i64 %4372, 1
-  %4378 = load i64, ptr %157, align 8, !tbaa !20
-  %4379 = icmp slt i64 %4377, %4378
-  br i1 %4379, label %4370, label %4366, !llvm.loop !132
+4372:                                             ; preds = %4367
+  %4373 = load <2 x double>, ptr %149, align 16, !tbaa !26
+  br label %4374
 
-4380:                                             ; preds = %4366
-  %4381 = load <2 x double>, ptr %206, align 16, !tbaa !26
-  %4382 = getelementptr inbounds nuw i8, ptr %4367, i64 16
-  store <2 x double> %4381, ptr %4367, align 16, !tbaa !26
-  %4383 = load <2 x double>, ptr %184, align 16, !tbaa !26
-  %4384 = getelementptr inbounds nuw i8, ptr %4367, i64 32
+4374:                                             ; preds = %4372, %4040
+  %4375 = phi <2 x double> [ %4049, %4040 ], [ %4373, %4372 ]
+  %4376 = phi <2 x double> [ %4072, %4040 ], [ %4368, %4372 ]
+  %4377 = load <2 x double>, ptr %152, align 16, !tbaa !26
+  %4378 = select <2 x i1> %3631, <2 x double> %4377, <2 x double> %4376
+  store <2 x double> %4378, ptr %152, align 16, !tbaa !26
+  %4379 = load ptr, ptr %222, align 16, !tbaa !38
+  %4380 = getelementptr inbounds nuw i8, ptr %4379, i64 16
+  store <2 x double> %4375, ptr %4379, align 16, !tbaa !26
+  %4381 = load <2 x double>, ptr %223, align 16, !tbaa !26
+  %4382 = getelementptr inbounds nuw i8, ptr %4379, i64 32
+  store <2 x double> %4381, ptr %4380, align 16, !tbaa !26
+  %4383 = load <2 x double>, ptr %191, align 16, !tbaa !26
+  %4384 = getelementptr inbounds nuw i8, ptr %4379, i64 48
   store <2 x double> %4383, ptr %4382, align 16, !tbaa !26
-  %4385 = load <2 x double>, ptr %191, align 16, !tbaa !26
-  %4386 = load <2 x double>, ptr %201, align 16, !tbaa !26
-  %4387 = fsub <2 x double> %4385, %4386
-  %4388 = fcmp ogt <2 x double> %4387, zeroinitializer
-  %4389 = select <2 x i1> %4388, <2 x double> %4387, <2 x double> zeroinitializer
-  store <2 x double> %4389, ptr %4384, align 16, !tbaa !26
-  %4390 = load i64, ptr %157, align 8, !tbaa !20
-  %4391 = icmp sgt i64 %4390, 0
-  br i1 %4391, label %4392, label %4505
+  %4385 = load <2 x double>, ptr %165, align 16, !tbaa !26
+  %4386 = getelementptr inbounds nuw i8, ptr %4379, i64 64
+  store <2 x double> %4385, ptr %4384, align 16, !tbaa !26
+  %4387 = load i64, ptr %157, align 8, !tbaa !20
+  %4388 = icmp sgt i64 %4387, 0
+  br i1 %4388, label %4393, label %4389
 
-4392:                                             ; preds = %4380
-  %4393 = getelementptr inbounds nuw i8, ptr %4367, i64 48
-  br label %4394
+4389:                                             ; preds = %4393, %4374
+  %4390 = phi ptr [ %4386, %4374 ], [ %4399, %4393 ]
+  %4391 = load i64, ptr %224, align 8, !tbaa !131
+  %4392 = icmp eq i64 %4391, 0
+  br i1 %4392, label %4528, label %4403
 
-4394:                                             ; preds = %4392, %4394
-  %4395 = phi ptr [ %4501, %4394 ], [ %4393, %4392 ]
-  %4396 = phi i64 [ %4502, %4394 ], [ 0, %4392 ]
-  %4397 = load ptr, ptr %142, align 8, !tbaa !28
-  %4398 = getelementptr inbounds nuw %struct.Piece, ptr %4397, i64 %4396
-  %4399 = getelementptr inbounds nuw i8, ptr %4398, i64 1904
-  %4400 = load ptr, ptr %4399, align 16, !tbaa !46
-  %4401 = load i64, ptr %132, align 16, !tbaa !21
-  %4402 = getelementptr <2 x double>, ptr %4400, i64 %4401
-  %4403 = getelementptr i8, ptr %4402, i64 -16
-  %4404 = load <2 x double>, ptr %4403, align 16, !tbaa !26
-  %4405 = getelementptr inbounds nuw i8, ptr %4398, i64 1712
-  %4406 = load <2 x double>, ptr %4405, align 16, !tbaa !26
-  %4407 = getelementptr inbounds nuw i8, ptr %4398, i64 1392
-  %4408 = load <2 x double>, ptr %4407, align 16, !tbaa !26
-  %4409 = fsub <2 x double> %4408, %4404
-  %4410 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4406, <2 x double> %4409, <2 x double> %4404)
-  %4411 = getelementptr inbounds nuw i8, ptr %4395, i64 16
-  store <2 x double> %4410, ptr %4395, align 16, !tbaa !26
-  %4412 = getelementptr inbounds nuw i8, ptr %4398, i64 1600
-  %4413 = load <2 x double>, ptr %4412, align 16, !tbaa !26
-  %4414 = getelementptr inbounds nuw i8, ptr %4395, i64 32
-  store <2 x double> %4413, ptr %4411, align 16, !tbaa !26
-  %4415 = load <2 x double>, ptr %4398, align 16, !tbaa !26
-  %4416 = getelementptr inbounds nuw i8, ptr %4398, i64 928
-  %4417 = load <2 x double>, ptr %4416, align 16, !tbaa !26
-  %4418 = fsub <2 x double> %4415, %4417
-  %4419 = getelementptr inbounds nuw i8, ptr %4395, i64 48
-  store <2 x double> %4418, ptr %4414, align 16, !tbaa !26
-  %4420 = getelementptr inbounds nuw i8, ptr %4398, i64 1008
-  %4421 = load <2 x double>, ptr %4420, align 16, !tbaa !26
-  %4422 = getelementptr inbounds nuw i8, ptr %4395, i64 64
-  store <2 x double> %4421, ptr %4419, align 16, !tbaa !26
-  %4423 = getelementptr inbounds nuw i8, ptr %4398, i64 992
-  %4424 = load <2 x double>, ptr %4423, align 16, !tbaa !26
-  %4425 = getelementptr inbounds nuw i8, ptr %4395, i64 80
-  store <2 x double> %4424, ptr %4422, align 16, !tbaa !26
-  %4426 = getelementptr inbounds nuw i8, ptr %4398, i64 960
+4393:                                             ; preds = %4374, %4393
+  %4394 = phi ptr [ %4399, %4393 ], [ %4386, %4374 ]
+  %4395 = phi i64 [ %4400, %4393 ], [ 0, %4374 ]
+  %4396 = load ptr, ptr %142, align 8, !tbaa !28
+  %4397 = getelementptr inbounds nuw %struct.Piece, ptr %4396, i64 %4395, i32 35
+  %4398 = load <2 x double>, ptr %4397, align 16, !tbaa !26
+  %4399 = getelementptr inbounds nuw i8, ptr %4394, i64 16
+  store <2 x double> %4398, ptr %4394, align 16, !tbaa !26
+  %4400 = add nuw nsw i64 %4395, 1
+  %4401 = load i64, ptr %157, align 8, !tbaa !20
+  %4402 = icmp slt i64 %4400, %4401
+  br i1 %4402, label %4393, label %4389, !llvm.loop !132
+
+4403:                                             ; preds = %4389
+  %4404 = load <2 x double>, ptr %206, align 16, !tbaa !26
+  %4405 = getelementptr inbounds nuw i8, ptr %4390, i64 16
+  store <2 x double> %4404, ptr %4390, align 16, !tbaa !26
+  %4406 = load <2 x double>, ptr %184, align 16, !tbaa !26
+  %4407 = getelementptr inbounds nuw i8, ptr %4390, i64 32
+  store <2 x double> %4406, ptr %4405, align 16, !tbaa !26
+  %4408 = load <2 x double>, ptr %191, align 16, !tbaa !26
+  %4409 = load <2 x double>, ptr %201, align 16, !tbaa !26
+  %4410 = fsub <2 x double> %4408, %4409
+  %4411 = fcmp ogt <2 x double> %4410, zeroinitializer
+  %4412 = select <2 x i1> %4411, <2 x double> %4410, <2 x double> zeroinitializer
+  store <2 x double> %4412, ptr %4407, align 16, !tbaa !26
+  %4413 = load i64, ptr %157, align 8, !tbaa !20
+  %4414 = icmp sgt i64 %4413, 0
+  br i1 %4414, label %4415, label %4528
+
+4415:                                             ; preds = %4403
+  %4416 = getelementptr inbounds nuw i8, ptr %4390, i64 48
+  br label %4417
+
+4417:                                             ; preds = %4415, %4417
+  %4418 = phi ptr [ %4524, %4417 ], [ %4416, %4415 ]
+  %4419 = phi i64 [ %4525, %4417 ], [ 0, %4415 ]
+  %4420 = load ptr, ptr %142, align 8, !tbaa !28
+  %4421 = getelementptr inbounds nuw %struct.Piece, ptr %4420, i64 %4419
+  %4422 = getelementptr inbounds nuw i8, ptr %4421, i64 1904
+  %4423 = load ptr, ptr %4422, align 16, !tbaa !46
+  %4424 = load i64, ptr %132, align 16, !tbaa !21
+  %4425 = getelementptr <2 x double>, ptr %4423, i64 %4424
+  %4426 = getelementptr i8, ptr %4425, i64 -16
   %4427 = load <2 x double>, ptr %4426, align 16, !tbaa !26
-  %4428 = getelementptr inbounds nuw i8, ptr %4395, i64 96
-  store <2 x double> %4427, ptr %4425, align 16, !tbaa !26
-  %4429 = getelementptr inbounds nuw i8, ptr %4398, i64 1024
-  %4430 = load <2 x double>, ptr %4429, align 16, !tbaa !26
-  %4431 = getelementptr inbounds nuw i8, ptr %4395, i64 112
-  store <2 x double> %4430, ptr %4428, align 16, !tbaa !26
-  %4432 = getelementptr inbounds nuw i8, ptr %4398, i64 2024
-  %4433 = load i64, ptr %133, align 8, !tbaa !22
-  %4434 = sitofp i64 %4433 to double
-  %4435 = tail call double @llvm.fmuladd.f64(double %4434, double 7.500000e-01, double -5.000000e-01)
-  %4436 = fcmp ogt double %4435, 0.000000e+00
-  %4437 = select i1 %4436, double %4435, double 0.000000e+00
-  %4438 = fptosi double %4437 to i64
-  %4439 = add nsw i64 %4433, -2
-  %4440 = tail call i64 @llvm.smin.i64(i64 %4439, i64 %4438)
-  %4441 = sitofp i64 %4440 to double
-  %4442 = fsub double %4435, %4441
-  %4443 = fsub double 1.000000e+00, %4442
-  %4444 = insertelement <2 x double> poison, double %4443, i64 0
-  %4445 = shufflevector <2 x double> %4444, <2 x double> poison, <2 x i32> zeroinitializer
-  %4446 = load ptr, ptr %4432, align 8, !tbaa !50
-  %4447 = getelementptr inbounds <2 x double>, ptr %4446, i64 %4440
-  %4448 = load <2 x double>, ptr %4447, align 16, !tbaa !26
-  %4449 = insertelement <2 x double> poison, double %4442, i64 0
-  %4450 = shufflevector <2 x double> %4449, <2 x double> poison, <2 x i32> zeroinitializer
-  %4451 = getelementptr i8, ptr %4447, i64 16
-  %4452 = load <2 x double>, ptr %4451, align 16, !tbaa !26
-  %4453 = fmul <2 x double> %4452, %4450
-  %4454 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4445, <2 x double> %4448, <2 x double> %4453)
-  store <2 x double> %4454, ptr %4431, align 16, !tbaa !26
-  %4455 = load i64, ptr %133, align 8, !tbaa !22
-  %4456 = sitofp i64 %4455 to double
-  %4457 = tail call double @llvm.fmuladd.f64(double %4456, double 5.000000e-01, double -5.000000e-01)
-  %4458 = fcmp ogt double %4457, 0.000000e+00
-  %4459 = select i1 %4458, double %4457, double 0.000000e+00
-  %4460 = fptosi double %4459 to i64
-  %4461 = add nsw i64 %4455, -2
-  %4462 = tail call i64 @llvm.smin.i64(i64 %4461, i64 %4460)
-  %4463 = sitofp i64 %4462 to double
-  %4464 = fsub double %4457, %4463
-  %4465 = fsub double 1.000000e+00, %4464
-  %4466 = insertelement <2 x double> poison, double %4465, i64 0
-  %4467 = shufflevector <2 x double> %4466, <2 x double> poison, <2 x i32> zeroinitializer
-  %4468 = load ptr, ptr %4432, align 8, !tbaa !50
-  %4469 = getelementptr inbounds <2 x double>, ptr %4468, i64 %4462
-  %4470 = load <2 x double>, ptr %4469, align 16, !tbaa !26
-  %4471 = insertelement <2 x double> poison, double %4464, i64 0
-  %4472 = shufflevector <2 x double> %4471, <2 x double> poison, <2 x i32> zeroinitializer
-  %4473 = getelementptr i8, ptr %4469, i64 16
-  %4474 = load <2 x double>, ptr %4473, align 16, !tbaa !26
-  %4475 = fmul <2 x double> %4474, %4472
-  %4476 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4467, <2 x double> %4470, <2 x double> %4475)
-  %4477 = getelementptr inbounds nuw i8, ptr %4395, i64 128
-  store <2 x double> %4476, ptr %4477, align 16, !tbaa !26
+  %4428 = getelementptr inbounds nuw i8, ptr %4421, i64 1712
+  %4429 = load <2 x double>, ptr %4428, align 16, !tbaa !26
+  %4430 = getelementptr inbounds nuw i8, ptr %4421, i64 1392
+  %4431 = load <2 x double>, ptr %4430, align 16, !tbaa !26
+  %4432 = fsub <2 x double> %4431, %4427
+  %4433 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4429, <2 x double> %4432, <2 x double> %4427)
+  %4434 = getelementptr inbounds nuw i8, ptr %4418, i64 16
+  store <2 x double> %4433, ptr %4418, align 16, !tbaa !26
+  %4435 = getelementptr inbounds nuw i8, ptr %4421, i64 1600
+  %4436 = load <2 x double>, ptr %4435, align 16, !tbaa !26
+  %4437 = getelementptr inbounds nuw i8, ptr %4418, i64 32
+  store <2 x double> %4436, ptr %4434, align 16, !tbaa !26
+  %4438 = load <2 x double>, ptr %4421, align 16, !tbaa !26
+  %4439 = getelementptr inbounds nuw i8, ptr %4421, i64 928
+  %4440 = load <2 x double>, ptr %4439, align 16, !tbaa !26
+  %4441 = fsub <2 x double> %4438, %4440
+  %4442 = getelementptr inbounds nuw i8, ptr %4418, i64 48
+  store <2 x double> %4441, ptr %4437, align 16, !tbaa !26
+  %4443 = getelementptr inbounds nuw i8, ptr %4421, i64 1008
+  %4444 = load <2 x double>, ptr %4443, align 16, !tbaa !26
+  %4445 = getelementptr inbounds nuw i8, ptr %4418, i64 64
+  store <2 x double> %4444, ptr %4442, align 16, !tbaa !26
+  %4446 = getelementptr inbounds nuw i8, ptr %4421, i64 992
+  %4447 = load <2 x double>, ptr %4446, align 16, !tbaa !26
+  %4448 = getelementptr inbounds nuw i8, ptr %4418, i64 80
+  store <2 x double> %4447, ptr %4445, align 16, !tbaa !26
+  %4449 = getelementptr inbounds nuw i8, ptr %4421, i64 960
+  %4450 = load <2 x double>, ptr %4449, align 16, !tbaa !26
+  %4451 = getelementptr inbounds nuw i8, ptr %4418, i64 96
+  store <2 x double> %4450, ptr %4448, align 16, !tbaa !26
+  %4452 = getelementptr inbounds nuw i8, ptr %4421, i64 1024
+  %4453 = load <2 x double>, ptr %4452, align 16, !tbaa !26
+  %4454 = getelementptr inbounds nuw i8, ptr %4418, i64 112
+  store <2 x double> %4453, ptr %4451, align 16, !tbaa !26
+  %4455 = getelementptr inbounds nuw i8, ptr %4421, i64 2024
+  %4456 = load i64, ptr %133, align 8, !tbaa !22
+  %4457 = sitofp i64 %4456 to double
+  %4458 = tail call double @llvm.fmuladd.f64(double %4457, double 7.500000e-01, double -5.000000e-01)
+  %4459 = fcmp ogt double %4458, 0.000000e+00
+  %4460 = select i1 %4459, double %4458, double 0.000000e+00
+  %4461 = fptosi double %4460 to i64
+  %4462 = add nsw i64 %4456, -2
+  %4463 = tail call i64 @llvm.smin.i64(i64 %4462, i64 %4461)
+  %4464 = sitofp i64 %4463 to double
+  %4465 = fsub double %4458, %4464
+  %4466 = fsub double 1.000000e+00, %4465
+  %4467 = insertelement <2 x double> poison, double %4466, i64 0
+  %4468 = shufflevector <2 x double> %4467, <2 x double> poison, <2 x i32> zeroinitializer
+  %4469 = load ptr, ptr %4455, align 8, !tbaa !50
+  %4470 = getelementptr inbounds <2 x double>, ptr %4469, i64 %4463
+  %4471 = load <2 x double>, ptr %4470, align 16, !tbaa !26
+  %4472 = insertelement <2 x double> poison, double %4465, i64 0
+  %4473 = shufflevector <2 x double> %4472, <2 x double> poison, <2 x i32> zeroinitializer
+  %4474 = getelementptr i8, ptr %4470, i64 16
+  %4475 = load <2 x double>, ptr %4474, align 16, !tbaa !26
+  %4476 = fmul <2 x double> %4475, %4473
+  %4477 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4468, <2 x double> %4471, <2 x double> %4476)
+  store <2 x double> %4477, ptr %4454, align 16, !tbaa !26
   %4478 = load i64, ptr %133, align 8, !tbaa !22
   %4479 = sitofp i64 %4478 to double
-  %4480 = tail call double @llvm.fmuladd.f64(double %4479, double 2.500000e-01, double -5.000000e-01)
+  %4480 = tail call double @llvm.fmuladd.f64(double %4479, double 5.000000e-01, double -5.000000e-01)
   %4481 = fcmp ogt double %4480, 0.000000e+00
   %4482 = select i1 %4481, double %4480, double 0.000000e+00
   %4483 = fptosi double %4482 to i64
@@ -5319,7 +5322,7 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %4488 = fsub double 1.000000e+00, %4487
   %4489 = insertelement <2 x double> poison, double %4488, i64 0
   %4490 = shufflevector <2 x double> %4489, <2 x double> poison, <2 x i32> zeroinitializer
-  %4491 = load ptr, ptr %4432, align 8, !tbaa !50
+  %4491 = load ptr, ptr %4455, align 8, !tbaa !50
   %4492 = getelementptr inbounds <2 x double>, ptr %4491, i64 %4485
   %4493 = load <2 x double>, ptr %4492, align 16, !tbaa !26
   %4494 = insertelement <2 x double> poison, double %4487, i64 0
@@ -5328,421 +5331,445 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %4497 = load <2 x double>, ptr %4496, align 16, !tbaa !26
   %4498 = fmul <2 x double> %4497, %4495
   %4499 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4490, <2 x double> %4493, <2 x double> %4498)
-  %4500 = getelementptr inbounds nuw i8, ptr %4395, i64 144
+  %4500 = getelementptr inbounds nuw i8, ptr %4418, i64 128
   store <2 x double> %4499, ptr %4500, align 16, !tbaa !26
-  %4501 = getelementptr inbounds nuw i8, ptr %4395, i64 160
-  %4502 = add nuw nsw i64 %4396, 1
-  %4503 = load i64, ptr %157, align 8, !tbaa !20
-  %4504 = icmp slt i64 %4502, %4503
-  br i1 %4504, label %4394, label %4505, !llvm.loop !133
+  %4501 = load i64, ptr %133, align 8, !tbaa !22
+  %4502 = sitofp i64 %4501 to double
+  %4503 = tail call double @llvm.fmuladd.f64(double %4502, double 2.500000e-01, double -5.000000e-01)
+  %4504 = fcmp ogt double %4503, 0.000000e+00
+  %4505 = select i1 %4504, double %4503, double 0.000000e+00
+  %4506 = fptosi double %4505 to i64
+  %4507 = add nsw i64 %4501, -2
+  %4508 = tail call i64 @llvm.smin.i64(i64 %4507, i64 %4506)
+  %4509 = sitofp i64 %4508 to double
+  %4510 = fsub double %4503, %4509
+  %4511 = fsub double 1.000000e+00, %4510
+  %4512 = insertelement <2 x double> poison, double %4511, i64 0
+  %4513 = shufflevector <2 x double> %4512, <2 x double> poison, <2 x i32> zeroinitializer
+  %4514 = load ptr, ptr %4455, align 8, !tbaa !50
+  %4515 = getelementptr inbounds <2 x double>, ptr %4514, i64 %4508
+  %4516 = load <2 x double>, ptr %4515, align 16, !tbaa !26
+  %4517 = insertelement <2 x double> poison, double %4510, i64 0
+  %4518 = shufflevector <2 x double> %4517, <2 x double> poison, <2 x i32> zeroinitializer
+  %4519 = getelementptr i8, ptr %4515, i64 16
+  %4520 = load <2 x double>, ptr %4519, align 16, !tbaa !26
+  %4521 = fmul <2 x double> %4520, %4518
+  %4522 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4513, <2 x double> %4516, <2 x double> %4521)
+  %4523 = getelementptr inbounds nuw i8, ptr %4418, i64 144
+  store <2 x double> %4522, ptr %4523, align 16, !tbaa !26
+  %4524 = getelementptr inbounds nuw i8, ptr %4418, i64 160
+  %4525 = add nuw nsw i64 %4419, 1
+  %4526 = load i64, ptr %157, align 8, !tbaa !20
+  %4527 = icmp slt i64 %4525, %4526
+  br i1 %4527, label %4417, label %4528, !llvm.loop !133
 
-4505:                                             ; preds = %4394, %4380, %4366
-  %4506 = getelementptr inbounds nuw i8, ptr %4367, i64 48
-  %4507 = extractelement <2 x i64> %3544, i64 0
-  %4508 = extractelement <2 x i64> %3544, i64 1
-  br label %4509
+4528:                                             ; preds = %4417, %4403, %4389
+  %4529 = getelementptr inbounds nuw i8, ptr %4390, i64 48
+  %4530 = extractelement <2 x i64> %3571, i64 0
+  %4531 = extractelement <2 x i64> %3571, i64 1
+  br label %4532
 
-4509:                                             ; preds = %4505, %4652
-  %4510 = phi i1 [ true, %4505 ], [ false, %4652 ]
-  %4511 = phi i64 [ %4507, %4505 ], [ %4508, %4652 ]
-  %4512 = phi i64 [ 0, %4505 ], [ 1, %4652 ]
-  %4513 = icmp eq i64 %4511, 0
-  br i1 %4513, label %4652, label %4514
+4532:                                             ; preds = %4528, %4675
+  %4533 = phi i1 [ true, %4528 ], [ false, %4675 ]
+  %4534 = phi i64 [ %4530, %4528 ], [ %4531, %4675 ]
+  %4535 = phi i64 [ 0, %4528 ], [ 1, %4675 ]
+  %4536 = icmp eq i64 %4534, 0
+  br i1 %4536, label %4675, label %4537
 
-4514:                                             ; preds = %4509
-  %4515 = getelementptr inbounds nuw [2 x i64], ptr %225, i64 0, i64 %4512
-  %4516 = load i64, ptr %4515, align 8, !tbaa !30
-  %4517 = load i64, ptr %226, align 8, !tbaa !134
-  %4518 = icmp eq i64 %4516, %4517
-  br i1 %4518, label %4522, label %4519
+4537:                                             ; preds = %4532
+  %4538 = getelementptr inbounds nuw [2 x i64], ptr %225, i64 0, i64 %4535
+  %4539 = load i64, ptr %4538, align 8, !tbaa !30
+  %4540 = load i64, ptr %226, align 8, !tbaa !134
+  %4541 = icmp eq i64 %4539, %4540
+  br i1 %4541, label %4545, label %4542
 
-4519:                                             ; preds = %4514
-  %4520 = getelementptr inbounds nuw [2 x ptr], ptr %230, i64 0, i64 %4512
-  %4521 = load ptr, ptr %4520, align 8, !tbaa !135
-  br label %4537
+4542:                                             ; preds = %4537
+  %4543 = getelementptr inbounds nuw [2 x ptr], ptr %230, i64 0, i64 %4535
+  %4544 = load ptr, ptr %4543, align 8, !tbaa !135
+  br label %4560
 
-4522:                                             ; preds = %4514
-  %4523 = getelementptr inbounds nuw [2 x i64], ptr %134, i64 0, i64 %4512
-  %4524 = load i64, ptr %4523, align 8, !tbaa !30
-  %4525 = load ptr, ptr %227, align 8, !tbaa !136
-  %4526 = load i64, ptr %125, align 8, !tbaa !41
-  %4527 = getelementptr inbounds i64, ptr %4525, i64 %4526
-  store i64 %4524, ptr %4527, align 8, !tbaa !30
-  %4528 = load ptr, ptr %228, align 8, !tbaa !137
-  %4529 = load i64, ptr %125, align 8, !tbaa !41
-  %4530 = add nsw i64 %4529, 1
-  store i64 %4530, ptr %125, align 8, !tbaa !41
-  %4531 = load i64, ptr %226, align 8, !tbaa !134
-  %4532 = mul nsw i64 %4531, %4529
-  %4533 = load i64, ptr %229, align 8, !tbaa !15
-  %4534 = mul nsw i64 %4532, %4533
-  %4535 = getelementptr inbounds double, ptr %4528, i64 %4534
-  %4536 = getelementptr inbounds nuw [2 x ptr], ptr %230, i64 0, i64 %4512
-  store ptr %4535, ptr %4536, align 8, !tbaa !135
-  br label %4537
+4545:                                             ; preds = %4537
+  %4546 = getelementptr inbounds nuw [2 x i64], ptr %134, i64 0, i64 %4535
+  %4547 = load i64, ptr %4546, align 8, !tbaa !30
+  %4548 = load ptr, ptr %227, align 8, !tbaa !136
+  %4549 = load i64, ptr %125, align 8, !tbaa !41
+  %4550 = getelementptr inbounds i64, ptr %4548, i64 %4549
+  store i64 %4547, ptr %4550, align 8, !tbaa !30
+  %4551 = load ptr, ptr %228, align 8, !tbaa !137
+  %4552 = load i64, ptr %125, align 8, !tbaa !41
+  %4553 = add nsw i64 %4552, 1
+  store i64 %4553, ptr %125, align 8, !tbaa !41
+  %4554 = load i64, ptr %226, align 8, !tbaa !134
+  %4555 = mul nsw i64 %4554, %4552
+  %4556 = load i64, ptr %229, align 8, !tbaa !15
+  %4557 = mul nsw i64 %4555, %4556
+  %4558 = getelementptr inbounds double, ptr %4551, i64 %4557
+  %4559 = getelementptr inbounds nuw [2 x ptr], ptr %230, i64 0, i64 %4535
+  store ptr %4558, ptr %4559, align 8, !tbaa !135
+  br label %4560
 
-4537:                                             ; preds = %4519, %4522
-  %4538 = phi i64 [ %4516, %4519 ], [ 0, %4522 ]
-  %4539 = phi ptr [ %4521, %4519 ], [ %4535, %4522 ]
-  %4540 = add nsw i64 %4538, 1
-  store i64 %4540, ptr %4515, align 8, !tbaa !30
-  %4541 = load i64, ptr %229, align 8, !tbaa !15
-  %4542 = mul nsw i64 %4541, %4538
-  %4543 = getelementptr inbounds double, ptr %4539, i64 %4542
-  %4544 = load ptr, ptr %222, align 16, !tbaa !38
-  %4545 = icmp ult ptr %4544, %4363
-  br i1 %4545, label %4605, label %4546
+4560:                                             ; preds = %4542, %4545
+  %4561 = phi i64 [ %4539, %4542 ], [ 0, %4545 ]
+  %4562 = phi ptr [ %4544, %4542 ], [ %4558, %4545 ]
+  %4563 = add nsw i64 %4561, 1
+  store i64 %4563, ptr %4538, align 8, !tbaa !30
+  %4564 = load i64, ptr %229, align 8, !tbaa !15
+  %4565 = mul nsw i64 %4564, %4561
+  %4566 = getelementptr inbounds double, ptr %4562, i64 %4565
+  %4567 = load ptr, ptr %222, align 16, !tbaa !38
+  %4568 = icmp ult ptr %4567, %4386
+  br i1 %4568, label %4628, label %4569
 
-4546:                                             ; preds = %4605, %4537
-  %4547 = phi ptr [ %4543, %4537 ], [ %4610, %4605 ]
-  %4548 = load i64, ptr %141, align 16, !tbaa !16
-  %4549 = icmp sgt i64 %4548, 0
-  br i1 %4549, label %4550, label %4592
+4569:                                             ; preds = %4628, %4560
+  %4570 = phi ptr [ %4566, %4560 ], [ %4633, %4628 ]
+  %4571 = load i64, ptr %141, align 16, !tbaa !16
+  %4572 = icmp sgt i64 %4571, 0
+  br i1 %4572, label %4573, label %4615
 
-4550:                                             ; preds = %4546
-  %4551 = and i64 %4548, 3
-  %4552 = icmp ult i64 %4548, 4
-  br i1 %4552, label %4577, label %4553
+4573:                                             ; preds = %4569
+  %4574 = and i64 %4571, 3
+  %4575 = icmp ult i64 %4571, 4
+  br i1 %4575, label %4600, label %4576
 
-4553:                                             ; preds = %4550
-  %4554 = and i64 %4548, 9223372036854775804
-  br label %4555
+4576:                                             ; preds = %4573
+  %4577 = and i64 %4571, 9223372036854775804
+  br label %4578
 
-4555:                                             ; preds = %4555, %4553
-  %4556 = phi i64 [ 0, %4553 ], [ %4574, %4555 ]
-  %4557 = phi ptr [ %4547, %4553 ], [ %4571, %4555 ]
-  %4558 = phi i64 [ 0, %4553 ], [ %4575, %4555 ]
-  %4559 = getelementptr i8, ptr %4557, i64 8
-  %4560 = getelementptr inbounds nuw <2 x double>, ptr %4363, i64 %4556, i64 %4512
-  %4561 = load double, ptr %4560, align 8
-  store double %4561, ptr %4557, align 8, !tbaa !42
-  %4562 = or disjoint i64 %4556, 1
-  %4563 = getelementptr i8, ptr %4557, i64 16
-  %4564 = getelementptr inbounds nuw <2 x double>, ptr %4363, i64 %4562, i64 %4512
-  %4565 = load double, ptr %4564, align 8
-  store double %4565, ptr %4559, align 8, !tbaa !42
-  %4566 = or disjoint i64 %4556, 2
-  %4567 = getelementptr i8, ptr %4557, i64 24
-  %4568 = getelementptr inbounds nuw <2 x double>, ptr %4363, i64 %4566, i64 %4512
-  %4569 = load double, ptr %4568, align 8
-  store double %4569, ptr %4563, align 8, !tbaa !42
-  %4570 = or disjoint i64 %4556, 3
-  %4571 = getelementptr i8, ptr %4557, i64 32
-  %4572 = getelementptr inbounds nuw <2 x double>, ptr %4363, i64 %4570, i64 %4512
-  %4573 = load double, ptr %4572, align 8
-  store double %4573, ptr %4567, align 8, !tbaa !42
-  %4574 = add nuw nsw i64 %4556, 4
-  %4575 = add i64 %4558, 4
-  %4576 = icmp eq i64 %4575, %4554
-  br i1 %4576, label %4577, label %4555, !llvm.loop !138
-
-4577:                                             ; preds = %4555, %4550
-  %4578 = phi ptr [ poison, %4550 ], [ %4571, %4555 ]
-  %4579 = phi i64 [ 0, %4550 ], [ %4574, %4555 ]
-  %4580 = phi ptr [ %4547, %4550 ], [ %4571, %4555 ]
-  %4581 = icmp eq i64 %4551, 0
-  br i1 %4581, label %4592, label %4582
-
-4582:                                             ; preds = %4577, %4582
-  %4583 = phi i64 [ %4589, %4582 ], [ %4579, %4577 ]
-  %4584 = phi ptr [ %4586, %4582 ], [ %4580, %4577 ]
-  %4585 = phi i64 [ %4590, %4582 ], [ 0, %4577 ]
-  %4586 = getelementptr i8, ptr %4584, i64 8
-  %4587 = getelementptr inbounds nuw <2 x double>, ptr %4363, i64 %4583, i64 %4512
+4578:                                             ; preds = %4578, %4576
+  %4579 = phi i64 [ 0, %4576 ], [ %4597, %4578 ]
+  %4580 = phi ptr [ %4570, %4576 ], [ %4594, %4578 ]
+  %4581 = phi i64 [ 0, %4576 ], [ %4598, %4578 ]
+  %4582 = getelementptr i8, ptr %4580, i64 8
+  %4583 = getelementptr inbounds nuw <2 x double>, ptr %4386, i64 %4579, i64 %4535
+  %4584 = load double, ptr %4583, align 8
+  store double %4584, ptr %4580, align 8, !tbaa !42
+  %4585 = or disjoint i64 %4579, 1
+  %4586 = getelementptr i8, ptr %4580, i64 16
+  %4587 = getelementptr inbounds nuw <2 x double>, ptr %4386, i64 %4585, i64 %4535
   %4588 = load double, ptr %4587, align 8
-  store double %4588, ptr %4584, align 8, !tbaa !42
-  %4589 = add nuw nsw i64 %4583, 1
-  %4590 = add i64 %4585, 1
-  %4591 = icmp eq i64 %4590, %4551
-  br i1 %4591, label %4592, label %4582, !llvm.loop !139
+  store double %4588, ptr %4582, align 8, !tbaa !42
+  %4589 = or disjoint i64 %4579, 2
+  %4590 = getelementptr i8, ptr %4580, i64 24
+  %4591 = getelementptr inbounds nuw <2 x double>, ptr %4386, i64 %4589, i64 %4535
+  %4592 = load double, ptr %4591, align 8
+  store double %4592, ptr %4586, align 8, !tbaa !42
+  %4593 = or disjoint i64 %4579, 3
+  %4594 = getelementptr i8, ptr %4580, i64 32
+  %4595 = getelementptr inbounds nuw <2 x double>, ptr %4386, i64 %4593, i64 %4535
+  %4596 = load double, ptr %4595, align 8
+  store double %4596, ptr %4590, align 8, !tbaa !42
+  %4597 = add nuw nsw i64 %4579, 4
+  %4598 = add i64 %4581, 4
+  %4599 = icmp eq i64 %4598, %4577
+  br i1 %4599, label %4600, label %4578, !llvm.loop !138
 
-4592:                                             ; preds = %4577, %4582, %4546
-  %4593 = phi ptr [ %4547, %4546 ], [ %4578, %4577 ], [ %4586, %4582 ]
-  %4594 = load i64, ptr %224, align 8, !tbaa !131
-  %4595 = icmp eq i64 %4594, 0
-  br i1 %4595, label %4652, label %4596
+4600:                                             ; preds = %4578, %4573
+  %4601 = phi ptr [ poison, %4573 ], [ %4594, %4578 ]
+  %4602 = phi i64 [ 0, %4573 ], [ %4597, %4578 ]
+  %4603 = phi ptr [ %4570, %4573 ], [ %4594, %4578 ]
+  %4604 = icmp eq i64 %4574, 0
+  br i1 %4604, label %4615, label %4605
 
-4596:                                             ; preds = %4592
-  %4597 = getelementptr inbounds nuw double, ptr %4367, i64 %4512
-  %4598 = load double, ptr %4597, align 8, !tbaa !42
-  %4599 = getelementptr inbounds nuw i8, ptr %4593, i64 8
-  store double %4598, ptr %4593, align 8, !tbaa !42
-  %4600 = getelementptr inbounds nuw i8, ptr %4597, i64 16
-  %4601 = load double, ptr %4600, align 8, !tbaa !42
-  %4602 = getelementptr inbounds nuw i8, ptr %4593, i64 16
-  store double %4601, ptr %4599, align 8, !tbaa !42
-  %4603 = getelementptr inbounds nuw i8, ptr %4597, i64 32
-  %4604 = load double, ptr %4603, align 8, !tbaa !42
-  store double %4604, ptr %4602, align 8, !tbaa !42
-  br i1 %4549, label %4613, label %4652
+4605:                                             ; preds = %4600, %4605
+  %4606 = phi i64 [ %4612, %4605 ], [ %4602, %4600 ]
+  %4607 = phi ptr [ %4609, %4605 ], [ %4603, %4600 ]
+  %4608 = phi i64 [ %4613, %4605 ], [ 0, %4600 ]
+  %4609 = getelementptr i8, ptr %4607, i64 8
+  %4610 = getelementptr inbounds nuw <2 x double>, ptr %4386, i64 %4606, i64 %4535
+  %4611 = load double, ptr %4610, align 8
+  store double %4611, ptr %4607, align 8, !tbaa !42
+  %4612 = add nuw nsw i64 %4606, 1
+  %4613 = add i64 %4608, 1
+  %4614 = icmp eq i64 %4613, %4574
+  br i1 %4614, label %4615, label %4605, !llvm.loop !139
 
-4605:                                             ; preds = %4537, %4605
-  %4606 = phi ptr [ %4611, %4605 ], [ %4544, %4537 ]
-  %4607 = phi ptr [ %4610, %4605 ], [ %4543, %4537 ]
-  %4608 = getelementptr inbounds nuw double, ptr %4606, i64 %4512
-  %4609 = load double, ptr %4608, align 8, !tbaa !42
-  %4610 = getelementptr inbounds nuw i8, ptr %4607, i64 8
-  store double %4609, ptr %4607, align 8, !tbaa !42
-  %4611 = getelementptr inbounds nuw i8, ptr %4606, i64 16
-  %4612 = icmp ult ptr %4611, %4363
-  br i1 %4612, label %4605, label %4546, !llvm.loop !140
+4615:                                             ; preds = %4600, %4605, %4569
+  %4616 = phi ptr [ %4570, %4569 ], [ %4601, %4600 ], [ %4609, %4605 ]
+  %4617 = load i64, ptr %224, align 8, !tbaa !131
+  %4618 = icmp eq i64 %4617, 0
+  br i1 %4618, label %4675, label %4619
 
-4613:                                             ; preds = %4596
-  %4614 = getelementptr inbounds nuw i8, ptr %4593, i64 24
-  br label %4615
-
-4615:                                             ; preds = %4613, %4615
-  %4616 = phi i64 [ %4650, %4615 ], [ 0, %4613 ]
-  %4617 = phi ptr [ %4649, %4615 ], [ %4614, %4613 ]
-  %4618 = mul nuw nsw i64 %4616, 160
-  %4619 = getelementptr inbounds nuw i8, ptr %4506, i64 %4618
-  %4620 = getelementptr inbounds nuw <2 x double>, ptr %4619, i64 0, i64 %4512
-  %4621 = load double, ptr %4620, align 8
-  %4622 = getelementptr inbounds nuw i8, ptr %4617, i64 8
-  store double %4621, ptr %4617, align 8, !tbaa !42
-  %4623 = getelementptr inbounds nuw <2 x double>, ptr %4619, i64 1, i64 %4512
-  %4624 = load double, ptr %4623, align 8
-  %4625 = getelementptr inbounds nuw i8, ptr %4617, i64 16
+4619:                                             ; preds = %4615
+  %4620 = getelementptr inbounds nuw double, ptr %4390, i64 %4535
+  %4621 = load double, ptr %4620, align 8, !tbaa !42
+  %4622 = getelementptr inbounds nuw i8, ptr %4616, i64 8
+  store double %4621, ptr %4616, align 8, !tbaa !42
+  %4623 = getelementptr inbounds nuw i8, ptr %4620, i64 16
+  %4624 = load double, ptr %4623, align 8, !tbaa !42
+  %4625 = getelementptr inbounds nuw i8, ptr %4616, i64 16
   store double %4624, ptr %4622, align 8, !tbaa !42
-  %4626 = getelementptr inbounds nuw <2 x double>, ptr %4619, i64 2, i64 %4512
-  %4627 = load double, ptr %4626, align 8
-  %4628 = getelementptr inbounds nuw i8, ptr %4617, i64 24
+  %4626 = getelementptr inbounds nuw i8, ptr %4620, i64 32
+  %4627 = load double, ptr %4626, align 8, !tbaa !42
   store double %4627, ptr %4625, align 8, !tbaa !42
-  %4629 = getelementptr inbounds nuw <2 x double>, ptr %4619, i64 3, i64 %4512
-  %4630 = load double, ptr %4629, align 8
-  %4631 = getelementptr inbounds nuw i8, ptr %4617, i64 32
-  store double %4630, ptr %4628, align 8, !tbaa !42
-  %4632 = getelementptr inbounds nuw <2 x double>, ptr %4619, i64 4, i64 %4512
-  %4633 = load double, ptr %4632, align 8
-  %4634 = getelementptr inbounds nuw i8, ptr %4617, i64 40
-  store double %4633, ptr %4631, align 8, !tbaa !42
-  %4635 = getelementptr inbounds nuw <2 x double>, ptr %4619, i64 5, i64 %4512
-  %4636 = load double, ptr %4635, align 8
-  %4637 = getelementptr inbounds nuw i8, ptr %4617, i64 48
-  store double %4636, ptr %4634, align 8, !tbaa !42
-  %4638 = getelementptr inbounds nuw <2 x double>, ptr %4619, i64 6, i64 %4512
-  %4639 = load double, ptr %4638, align 8
-  %4640 = getelementptr inbounds nuw i8, ptr %4617, i64 56
-  store double %4639, ptr %4637, align 8, !tbaa !42
-  %4641 = getelementptr inbounds nuw <2 x double>, ptr %4619, i64 7, i64 %4512
-  %4642 = load double, ptr %4641, align 8
-  %4643 = getelementptr inbounds nuw i8, ptr %4617, i64 64
-  store double %4642, ptr %4640, align 8, !tbaa !42
-  %4644 = getelementptr inbounds nuw <2 x double>, ptr %4619, i64 8, i64 %4512
-  %4645 = load double, ptr %4644, align 8
-  %4646 = getelementptr inbounds nuw i8, ptr %4617, i64 72
-  store double %4645, ptr %4643, align 8, !tbaa !42
-  %4647 = getelementptr inbounds nuw <2 x double>, ptr %4619, i64 9, i64 %4512
-  %4648 = load double, ptr %4647, align 8
-  %4649 = getelementptr inbounds nuw i8, ptr %4617, i64 80
-  store double %4648, ptr %4646, align 8, !tbaa !42
-  %4650 = add nuw nsw i64 %4616, 1
-  %4651 = icmp eq i64 %4650, %4548
-  br i1 %4651, label %4652, label %4615, !llvm.loop !138
+  br i1 %4572, label %4636, label %4675
 
-4652:                                             ; preds = %4615, %4596, %4592, %4509
-  br i1 %4510, label %4509, label %4653, !llvm.loop !141
+4628:                                             ; preds = %4560, %4628
+  %4629 = phi ptr [ %4634, %4628 ], [ %4567, %4560 ]
+  %4630 = phi ptr [ %4633, %4628 ], [ %4566, %4560 ]
+  %4631 = getelementptr inbounds nuw double, ptr %4629, i64 %4535
+  %4632 = load double, ptr %4631, align 8, !tbaa !42
+  %4633 = getelementptr inbounds nuw i8, ptr %4630, i64 8
+  store double %4632, ptr %4630, align 8, !tbaa !42
+  %4634 = getelementptr inbounds nuw i8, ptr %4629, i64 16
+  %4635 = icmp ult ptr %4634, %4386
+  br i1 %4635, label %4628, label %4569, !llvm.loop !140
 
-4653:                                             ; preds = %4652
-  %4654 = load <2 x double>, ptr %149, align 16, !tbaa !26
-  %4655 = load <2 x double>, ptr %154, align 16, !tbaa !26
-  %4656 = fsub <2 x double> %4654, %4655
-  %4657 = load <2 x double>, ptr %155, align 16, !tbaa !26
-  %4658 = fadd <2 x double> %4657, splat (double -1.000000e-09)
-  %4659 = fcmp oge <2 x double> %4656, %4658
-  %4660 = select <2 x i1> %4659, <2 x i64> %3544, <2 x i64> zeroinitializer
-  %4661 = load i64, ptr %157, align 8, !tbaa !20
-  %4662 = icmp sgt i64 %4661, 0
-  br i1 %4662, label %4663, label %4711
+4636:                                             ; preds = %4619
+  %4637 = getelementptr inbounds nuw i8, ptr %4616, i64 24
+  br label %4638
 
-4663:                                             ; preds = %4653
-  %4664 = load ptr, ptr %142, align 8, !tbaa !28
-  %4665 = and i64 %4661, 3
-  %4666 = icmp ult i64 %4661, 4
-  br i1 %4666, label %4695, label %4667
+4638:                                             ; preds = %4636, %4638
+  %4639 = phi i64 [ %4673, %4638 ], [ 0, %4636 ]
+  %4640 = phi ptr [ %4672, %4638 ], [ %4637, %4636 ]
+  %4641 = mul nuw nsw i64 %4639, 160
+  %4642 = getelementptr inbounds nuw i8, ptr %4529, i64 %4641
+  %4643 = getelementptr inbounds nuw <2 x double>, ptr %4642, i64 0, i64 %4535
+  %4644 = load double, ptr %4643, align 8
+  %4645 = getelementptr inbounds nuw i8, ptr %4640, i64 8
+  store double %4644, ptr %4640, align 8, !tbaa !42
+  %4646 = getelementptr inbounds nuw <2 x double>, ptr %4642, i64 1, i64 %4535
+  %4647 = load double, ptr %4646, align 8
+  %4648 = getelementptr inbounds nuw i8, ptr %4640, i64 16
+  store double %4647, ptr %4645, align 8, !tbaa !42
+  %4649 = getelementptr inbounds nuw <2 x double>, ptr %4642, i64 2, i64 %4535
+  %4650 = load double, ptr %4649, align 8
+  %4651 = getelementptr inbounds nuw i8, ptr %4640, i64 24
+  store double %4650, ptr %4648, align 8, !tbaa !42
+  %4652 = getelementptr inbounds nuw <2 x double>, ptr %4642, i64 3, i64 %4535
+  %4653 = load double, ptr %4652, align 8
+  %4654 = getelementptr inbounds nuw i8, ptr %4640, i64 32
+  store double %4653, ptr %4651, align 8, !tbaa !42
+  %4655 = getelementptr inbounds nuw <2 x double>, ptr %4642, i64 4, i64 %4535
+  %4656 = load double, ptr %4655, align 8
+  %4657 = getelementptr inbounds nuw i8, ptr %4640, i64 40
+  store double %4656, ptr %4654, align 8, !tbaa !42
+  %4658 = getelementptr inbounds nuw <2 x double>, ptr %4642, i64 5, i64 %4535
+  %4659 = load double, ptr %4658, align 8
+  %4660 = getelementptr inbounds nuw i8, ptr %4640, i64 48
+  store double %4659, ptr %4657, align 8, !tbaa !42
+  %4661 = getelementptr inbounds nuw <2 x double>, ptr %4642, i64 6, i64 %4535
+  %4662 = load double, ptr %4661, align 8
+  %4663 = getelementptr inbounds nuw i8, ptr %4640, i64 56
+  store double %4662, ptr %4660, align 8, !tbaa !42
+  %4664 = getelementptr inbounds nuw <2 x double>, ptr %4642, i64 7, i64 %4535
+  %4665 = load double, ptr %4664, align 8
+  %4666 = getelementptr inbounds nuw i8, ptr %4640, i64 64
+  store double %4665, ptr %4663, align 8, !tbaa !42
+  %4667 = getelementptr inbounds nuw <2 x double>, ptr %4642, i64 8, i64 %4535
+  %4668 = load double, ptr %4667, align 8
+  %4669 = getelementptr inbounds nuw i8, ptr %4640, i64 72
+  store double %4668, ptr %4666, align 8, !tbaa !42
+  %4670 = getelementptr inbounds nuw <2 x double>, ptr %4642, i64 9, i64 %4535
+  %4671 = load double, ptr %4670, align 8
+  %4672 = getelementptr inbounds nuw i8, ptr %4640, i64 80
+  store double %4671, ptr %4669, align 8, !tbaa !42
+  %4673 = add nuw nsw i64 %4639, 1
+  %4674 = icmp eq i64 %4673, %4571
+  br i1 %4674, label %4675, label %4638, !llvm.loop !138
 
-4667:                                             ; preds = %4663
-  %4668 = and i64 %4661, 9223372036854775804
-  br label %4669
+4675:                                             ; preds = %4638, %4619, %4615, %4532
+  br i1 %4533, label %4532, label %4676, !llvm.loop !141
 
-4669:                                             ; preds = %4669, %4667
-  %4670 = phi i64 [ 0, %4667 ], [ %4692, %4669 ]
-  %4671 = phi <2 x double> [ splat (double 1.000000e+09), %4667 ], [ %4691, %4669 ]
-  %4672 = phi i64 [ 0, %4667 ], [ %4693, %4669 ]
-  %4673 = getelementptr inbounds nuw %struct.Piece, ptr %4664, i64 %4670, i32 35
-  %4674 = load <2 x double>, ptr %4673, align 16, !tbaa !26
-  %4675 = fcmp olt <2 x double> %4671, %4674
-  %4676 = select <2 x i1> %4675, <2 x double> %4671, <2 x double> %4674
-  %4677 = or disjoint i64 %4670, 1
-  %4678 = getelementptr inbounds nuw %struct.Piece, ptr %4664, i64 %4677, i32 35
-  %4679 = load <2 x double>, ptr %4678, align 16, !tbaa !26
-  %4680 = fcmp olt <2 x double> %4676, %4679
-  %4681 = select <2 x i1> %4680, <2 x double> %4676, <2 x double> %4679
-  %4682 = or disjoint i64 %4670, 2
-  %4683 = getelementptr inbounds nuw %struct.Piece, ptr %4664, i64 %4682, i32 35
-  %4684 = load <2 x double>, ptr %4683, align 16, !tbaa !26
-  %4685 = fcmp olt <2 x double> %4681, %4684
-  %4686 = select <2 x i1> %4685, <2 x double> %4681, <2 x double> %4684
-  %4687 = or disjoint i64 %4670, 3
-  %4688 = getelementptr inbounds nuw %struct.Piece, ptr %4664, i64 %4687, i32 35
-  %4689 = load <2 x double>, ptr %4688, align 16, !tbaa !26
-  %4690 = fcmp olt <2 x double> %4686, %4689
-  %4691 = select <2 x i1> %4690, <2 x double> %4686, <2 x double> %4689
-  %4692 = add nuw nsw i64 %4670, 4
-  %4693 = add i64 %4672, 4
-  %4694 = icmp eq i64 %4693, %4668
-  br i1 %4694, label %4695, label %4669, !llvm.loop !114
+4676:                                             ; preds = %4675
+  %4677 = load <2 x double>, ptr %149, align 16, !tbaa !26
+  %4678 = load <2 x double>, ptr %154, align 16, !tbaa !26
+  %4679 = fsub <2 x double> %4677, %4678
+  %4680 = load <2 x double>, ptr %155, align 16, !tbaa !26
+  %4681 = fadd <2 x double> %4680, splat (double -1.000000e-09)
+  %4682 = fcmp oge <2 x double> %4679, %4681
+  %4683 = select <2 x i1> %4682, <2 x i64> %3571, <2 x i64> zeroinitializer
+  %4684 = load i64, ptr %157, align 8, !tbaa !20
+  %4685 = icmp sgt i64 %4684, 0
+  br i1 %4685, label %4686, label %4734
 
-4695:                                             ; preds = %4669, %4663
-  %4696 = phi <2 x double> [ poison, %4663 ], [ %4691, %4669 ]
-  %4697 = phi i64 [ 0, %4663 ], [ %4692, %4669 ]
-  %4698 = phi <2 x double> [ splat (double 1.000000e+09), %4663 ], [ %4691, %4669 ]
-  %4699 = icmp eq i64 %4665, 0
-  br i1 %4699, label %4711, label %4700
+4686:                                             ; preds = %4676
+  %4687 = load ptr, ptr %142, align 8, !tbaa !28
+  %4688 = and i64 %4684, 3
+  %4689 = icmp ult i64 %4684, 4
+  br i1 %4689, label %4718, label %4690
 
-4700:                                             ; preds = %4695, %4700
-  %4701 = phi i64 [ %4708, %4700 ], [ %4697, %4695 ]
-  %4702 = phi <2 x double> [ %4707, %4700 ], [ %4698, %4695 ]
-  %4703 = phi i64 [ %4709, %4700 ], [ 0, %4695 ]
-  %4704 = getelementptr inbounds nuw %struct.Piece, ptr %4664, i64 %4701, i32 35
-  %4705 = load <2 x double>, ptr %4704, align 16, !tbaa !26
-  %4706 = fcmp olt <2 x double> %4702, %4705
-  %4707 = select <2 x i1> %4706, <2 x double> %4702, <2 x double> %4705
-  %4708 = add nuw nsw i64 %4701, 1
-  %4709 = add i64 %4703, 1
-  %4710 = icmp eq i64 %4709, %4665
-  br i1 %4710, label %4711, label %4700, !llvm.loop !142
+4690:                                             ; preds = %4686
+  %4691 = and i64 %4684, 9223372036854775804
+  br label %4692
 
-4711:                                             ; preds = %4695, %4700, %4653
-  %4712 = phi <2 x double> [ splat (double 1.000000e+09), %4653 ], [ %4696, %4695 ], [ %4707, %4700 ]
-  %4713 = load <2 x double>, ptr %218, align 16, !tbaa !26
-  %4714 = select <2 x i1> %3604, <2 x double> %4713, <2 x double> %4712
-  store <2 x double> %4714, ptr %218, align 16, !tbaa !26
-  %4715 = load <2 x double>, ptr %219, align 16, !tbaa !26
-  %4716 = fcmp une <2 x double> %4715, zeroinitializer
-  %4717 = load <2 x double>, ptr %191, align 16, !tbaa !26
-  %4718 = load <2 x double>, ptr %182, align 16, !tbaa !26
-  %4719 = fsub <2 x double> %4717, %4718
-  %4720 = fcmp une <2 x double> %4715, splat (double 1.000000e+00)
-  %4721 = load <2 x double>, ptr %165, align 16, !tbaa !26
-  %4722 = load <2 x double>, ptr %220, align 16, !tbaa !26
-  %4723 = fsub <2 x double> %4721, %4722
-  %4724 = select <2 x i1> %4720, <2 x double> splat (double -1.000000e+00), <2 x double> %4723
-  %4725 = fcmp une <2 x double> %4715, splat (double 2.000000e+00)
-  %4726 = fsub <2 x double> %4714, %4722
-  %4727 = select <2 x i1> %4725, <2 x double> %4724, <2 x double> %4726
-  %4728 = fcmp une <2 x double> %4715, splat (double 3.000000e+00)
-  %4729 = fsub <2 x double> %4719, %4722
-  %4730 = select <2 x i1> %4728, <2 x double> %4727, <2 x double> %4729
-  %4731 = fcmp une <2 x double> %4715, splat (double 4.000000e+00)
-  %4732 = fsub <2 x double> %4722, %4719
-  %4733 = select <2 x i1> %4731, <2 x double> %4730, <2 x double> %4732
-  %4734 = fcmp oge <2 x double> %4733, splat (double 0xBEB0C6F7A0B5ED8D)
-  %4735 = select <2 x i1> %4734, <2 x i1> %4716, <2 x i1> zeroinitializer
-  %4736 = select <2 x i1> %4735, <2 x i64> %3544, <2 x i64> zeroinitializer
-  %4737 = xor <2 x i64> %4736, splat (i64 -1)
-  %4738 = and <2 x i64> %4660, %4737
-  %4739 = load <2 x double>, ptr %139, align 16, !tbaa !26
-  %4740 = icmp ne <2 x i64> %4738, zeroinitializer
-  %4741 = select <2 x i1> %4716, <2 x i1> %4740, <2 x i1> zeroinitializer
-  %4742 = select <2 x i1> %4741, <2 x double> splat (double 2.000000e+00), <2 x double> %4739
-  store <2 x double> %4742, ptr %139, align 16, !tbaa !26
-  %4743 = or <2 x i64> %4736, %4660
-  %4744 = load <2 x double>, ptr %223, align 16, !tbaa !26
-  %4745 = fadd <2 x double> %4744, splat (double 1.000000e+00)
-  %4746 = icmp eq <2 x i64> %4743, zeroinitializer
-  %4747 = select <2 x i1> %4746, <2 x double> %4744, <2 x double> %4745
-  store <2 x double> %4747, ptr %223, align 16, !tbaa !26
-  %4748 = xor <2 x i64> %4743, %3544
-  %4749 = load <2 x double>, ptr %174, align 16, !tbaa !26
-  %4750 = fcmp oeq <2 x double> %4749, zeroinitializer
-  %4751 = load <2 x double>, ptr %173, align 16, !tbaa !26
-  %4752 = fcmp oeq <2 x double> %4751, zeroinitializer
-  %4753 = select <2 x i1> %4752, <2 x i1> %4750, <2 x i1> zeroinitializer
-  %4754 = select <2 x i1> %4753, <2 x i64> %4748, <2 x i64> zeroinitializer
-  %4755 = load <2 x double>, ptr %217, align 16, !tbaa !26
-  %4756 = fmul <2 x double> %4755, splat (double 5.000000e-01)
-  %4757 = load <2 x double>, ptr %205, align 16, !tbaa !26
-  %4758 = fadd <2 x double> %4757, %4756
-  %4759 = fadd <2 x double> %4758, splat (double -1.000000e-03)
-  %4760 = fcmp ult <2 x double> %4721, %4759
-  %4761 = fsub <2 x double> %4757, %4756
-  %4762 = fadd <2 x double> %4761, splat (double 1.000000e-03)
-  %4763 = fcmp ole <2 x double> %4721, %4762
-  %4764 = load <2 x i64>, ptr %167, align 16, !tbaa !26
-  %4765 = select <2 x i1> %4763, <2 x i64> splat (i64 -1), <2 x i64> %4764
-  %4766 = select <2 x i1> %4760, <2 x i64> %4765, <2 x i64> zeroinitializer
-  %4767 = xor <2 x i64> %4766, %4764
-  %4768 = and <2 x i64> %4767, %4754
-  %4769 = and <2 x i64> %4766, %4754
-  %4770 = xor <2 x i64> %4754, splat (i64 -1)
-  %4771 = and <2 x i64> %4764, %4770
-  %4772 = or disjoint <2 x i64> %4769, %4771
-  store <2 x i64> %4772, ptr %167, align 16, !tbaa !26
-  %4773 = load <2 x i64>, ptr %160, align 16, !tbaa !26
-  %4774 = or <2 x i64> %4768, %4773
-  store <2 x i64> %4774, ptr %160, align 16, !tbaa !26
-  %4775 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4743)
-  %4776 = icmp eq i64 %4775, 0
-  br i1 %4776, label %4787, label %4777
+4692:                                             ; preds = %4692, %4690
+  %4693 = phi i64 [ 0, %4690 ], [ %4715, %4692 ]
+  %4694 = phi <2 x double> [ splat (double 1.000000e+09), %4690 ], [ %4714, %4692 ]
+  %4695 = phi i64 [ 0, %4690 ], [ %4716, %4692 ]
+  %4696 = getelementptr inbounds nuw %struct.Piece, ptr %4687, i64 %4693, i32 35
+  %4697 = load <2 x double>, ptr %4696, align 16, !tbaa !26
+  %4698 = fcmp olt <2 x double> %4694, %4697
+  %4699 = select <2 x i1> %4698, <2 x double> %4694, <2 x double> %4697
+  %4700 = or disjoint i64 %4693, 1
+  %4701 = getelementptr inbounds nuw %struct.Piece, ptr %4687, i64 %4700, i32 35
+  %4702 = load <2 x double>, ptr %4701, align 16, !tbaa !26
+  %4703 = fcmp olt <2 x double> %4699, %4702
+  %4704 = select <2 x i1> %4703, <2 x double> %4699, <2 x double> %4702
+  %4705 = or disjoint i64 %4693, 2
+  %4706 = getelementptr inbounds nuw %struct.Piece, ptr %4687, i64 %4705, i32 35
+  %4707 = load <2 x double>, ptr %4706, align 16, !tbaa !26
+  %4708 = fcmp olt <2 x double> %4704, %4707
+  %4709 = select <2 x i1> %4708, <2 x double> %4704, <2 x double> %4707
+  %4710 = or disjoint i64 %4693, 3
+  %4711 = getelementptr inbounds nuw %struct.Piece, ptr %4687, i64 %4710, i32 35
+  %4712 = load <2 x double>, ptr %4711, align 16, !tbaa !26
+  %4713 = fcmp olt <2 x double> %4709, %4712
+  %4714 = select <2 x i1> %4713, <2 x double> %4709, <2 x double> %4712
+  %4715 = add nuw nsw i64 %4693, 4
+  %4716 = add i64 %4695, 4
+  %4717 = icmp eq i64 %4716, %4691
+  br i1 %4717, label %4718, label %4692, !llvm.loop !114
 
-4777:                                             ; preds = %4711
-  %4778 = extractelement <2 x i64> %4743, i64 0
-  %4779 = icmp eq i64 %4778, 0
-  br i1 %4779, label %4781, label %4780
+4718:                                             ; preds = %4692, %4686
+  %4719 = phi <2 x double> [ poison, %4686 ], [ %4714, %4692 ]
+  %4720 = phi i64 [ 0, %4686 ], [ %4715, %4692 ]
+  %4721 = phi <2 x double> [ splat (double 1.000000e+09), %4686 ], [ %4714, %4692 ]
+  %4722 = icmp eq i64 %4688, 0
+  br i1 %4722, label %4734, label %4723
 
-4780:                                             ; preds = %4777
+4723:                                             ; preds = %4718, %4723
+  %4724 = phi i64 [ %4731, %4723 ], [ %4720, %4718 ]
+  %4725 = phi <2 x double> [ %4730, %4723 ], [ %4721, %4718 ]
+  %4726 = phi i64 [ %4732, %4723 ], [ 0, %4718 ]
+  %4727 = getelementptr inbounds nuw %struct.Piece, ptr %4687, i64 %4724, i32 35
+  %4728 = load <2 x double>, ptr %4727, align 16, !tbaa !26
+  %4729 = fcmp olt <2 x double> %4725, %4728
+  %4730 = select <2 x i1> %4729, <2 x double> %4725, <2 x double> %4728
+  %4731 = add nuw nsw i64 %4724, 1
+  %4732 = add i64 %4726, 1
+  %4733 = icmp eq i64 %4732, %4688
+  br i1 %4733, label %4734, label %4723, !llvm.loop !142
+
+4734:                                             ; preds = %4718, %4723, %4676
+  %4735 = phi <2 x double> [ splat (double 1.000000e+09), %4676 ], [ %4719, %4718 ], [ %4730, %4723 ]
+  %4736 = load <2 x double>, ptr %218, align 16, !tbaa !26
+  %4737 = select <2 x i1> %3631, <2 x double> %4736, <2 x double> %4735
+  store <2 x double> %4737, ptr %218, align 16, !tbaa !26
+  %4738 = load <2 x double>, ptr %219, align 16, !tbaa !26
+  %4739 = fcmp une <2 x double> %4738, zeroinitializer
+  %4740 = load <2 x double>, ptr %191, align 16, !tbaa !26
+  %4741 = load <2 x double>, ptr %182, align 16, !tbaa !26
+  %4742 = fsub <2 x double> %4740, %4741
+  %4743 = fcmp une <2 x double> %4738, splat (double 1.000000e+00)
+  %4744 = load <2 x double>, ptr %165, align 16, !tbaa !26
+  %4745 = load <2 x double>, ptr %220, align 16, !tbaa !26
+  %4746 = fsub <2 x double> %4744, %4745
+  %4747 = select <2 x i1> %4743, <2 x double> splat (double -1.000000e+00), <2 x double> %4746
+  %4748 = fcmp une <2 x double> %4738, splat (double 2.000000e+00)
+  %4749 = fsub <2 x double> %4737, %4745
+  %4750 = select <2 x i1> %4748, <2 x double> %4747, <2 x double> %4749
+  %4751 = fcmp une <2 x double> %4738, splat (double 3.000000e+00)
+  %4752 = fsub <2 x double> %4742, %4745
+  %4753 = select <2 x i1> %4751, <2 x double> %4750, <2 x double> %4752
+  %4754 = fcmp une <2 x double> %4738, splat (double 4.000000e+00)
+  %4755 = fsub <2 x double> %4745, %4742
+  %4756 = select <2 x i1> %4754, <2 x double> %4753, <2 x double> %4755
+  %4757 = fcmp oge <2 x double> %4756, splat (double 0xBEB0C6F7A0B5ED8D)
+  %4758 = select <2 x i1> %4757, <2 x i1> %4739, <2 x i1> zeroinitializer
+  %4759 = select <2 x i1> %4758, <2 x i64> %3571, <2 x i64> zeroinitializer
+  %4760 = xor <2 x i64> %4759, splat (i64 -1)
+  %4761 = and <2 x i64> %4683, %4760
+  %4762 = load <2 x double>, ptr %139, align 16, !tbaa !26
+  %4763 = icmp ne <2 x i64> %4761, zeroinitializer
+  %4764 = select <2 x i1> %4739, <2 x i1> %4763, <2 x i1> zeroinitializer
+  %4765 = select <2 x i1> %4764, <2 x double> splat (double 2.000000e+00), <2 x double> %4762
+  store <2 x double> %4765, ptr %139, align 16, !tbaa !26
+  %4766 = or <2 x i64> %4759, %4683
+  %4767 = load <2 x double>, ptr %223, align 16, !tbaa !26
+  %4768 = fadd <2 x double> %4767, splat (double 1.000000e+00)
+  %4769 = icmp eq <2 x i64> %4766, zeroinitializer
+  %4770 = select <2 x i1> %4769, <2 x double> %4767, <2 x double> %4768
+  store <2 x double> %4770, ptr %223, align 16, !tbaa !26
+  %4771 = xor <2 x i64> %4766, %3571
+  %4772 = load <2 x double>, ptr %174, align 16, !tbaa !26
+  %4773 = fcmp oeq <2 x double> %4772, zeroinitializer
+  %4774 = load <2 x double>, ptr %173, align 16, !tbaa !26
+  %4775 = fcmp oeq <2 x double> %4774, zeroinitializer
+  %4776 = select <2 x i1> %4775, <2 x i1> %4773, <2 x i1> zeroinitializer
+  %4777 = select <2 x i1> %4776, <2 x i64> %4771, <2 x i64> zeroinitializer
+  %4778 = load <2 x double>, ptr %217, align 16, !tbaa !26
+  %4779 = fmul <2 x double> %4778, splat (double 5.000000e-01)
+  %4780 = load <2 x double>, ptr %205, align 16, !tbaa !26
+  %4781 = fadd <2 x double> %4780, %4779
+  %4782 = fadd <2 x double> %4781, splat (double -1.000000e-03)
+  %4783 = fcmp ult <2 x double> %4744, %4782
+  %4784 = fsub <2 x double> %4780, %4779
+  %4785 = fadd <2 x double> %4784, splat (double 1.000000e-03)
+  %4786 = fcmp ole <2 x double> %4744, %4785
+  %4787 = load <2 x i64>, ptr %167, align 16, !tbaa !26
+  %4788 = select <2 x i1> %4786, <2 x i64> splat (i64 -1), <2 x i64> %4787
+  %4789 = select <2 x i1> %4783, <2 x i64> %4788, <2 x i64> zeroinitializer
+  %4790 = xor <2 x i64> %4789, %4787
+  %4791 = and <2 x i64> %4790, %4777
+  %4792 = and <2 x i64> %4789, %4777
+  %4793 = xor <2 x i64> %4777, splat (i64 -1)
+  %4794 = and <2 x i64> %4787, %4793
+  %4795 = or disjoint <2 x i64> %4792, %4794
+  store <2 x i64> %4795, ptr %167, align 16, !tbaa !26
+  %4796 = load <2 x i64>, ptr %160, align 16, !tbaa !26
+  %4797 = or <2 x i64> %4791, %4796
+  store <2 x i64> %4797, ptr %160, align 16, !tbaa !26
+  %4798 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4766)
+  %4799 = icmp eq i64 %4798, 0
+  br i1 %4799, label %4810, label %4800
+
+4800:                                             ; preds = %4734
+  %4801 = extractelement <2 x i64> %4766, i64 0
+  %4802 = icmp eq i64 %4801, 0
+  br i1 %4802, label %4804, label %4803
+
+4803:                                             ; preds = %4800
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 16 dereferenceable(1536) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #7
-  br label %4781
+  br label %4804
 
-4781:                                             ; preds = %4780, %4777
-  %4782 = extractelement <2 x i64> %4743, i64 1
-  %4783 = icmp eq i64 %4782, 0
-  br i1 %4783, label %4785, label %4784
+4804:                                             ; preds = %4803, %4800
+  %4805 = extractelement <2 x i64> %4766, i64 1
+  %4806 = icmp eq i64 %4805, 0
+  br i1 %4806, label %4808, label %4807
 
-4784:                                             ; preds = %4781
+4807:                                             ; preds = %4804
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 16 dereferenceable(1536) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #7
-  br label %4785
+  br label %4808
 
-4785:                                             ; preds = %4784, %4781
-  %4786 = load <2 x double>, ptr %139, align 16, !tbaa !26
-  br label %4787
+4808:                                             ; preds = %4807, %4804
+  %4809 = load <2 x double>, ptr %139, align 16, !tbaa !26
+  br label %4810
 
-4787:                                             ; preds = %4785, %4711
-  %4788 = phi <2 x double> [ %4786, %4785 ], [ %4742, %4711 ]
-  %4789 = load <2 x double>, ptr %136, align 16, !tbaa !26
-  %4790 = load <2 x double>, ptr %231, align 16, !tbaa !26
-  %4791 = fadd <2 x double> %4790, splat (double -1.000000e+00)
-  %4792 = fcmp oge <2 x double> %4789, %4791
-  %4793 = select <2 x i1> %4792, <2 x i64> %3544, <2 x i64> zeroinitializer
-  %4794 = icmp eq <2 x i64> %4793, zeroinitializer
-  %4795 = select <2 x i1> %4794, <2 x double> %4788, <2 x double> splat (double 1.000000e+00)
-  store <2 x double> %4795, ptr %139, align 16, !tbaa !26
-  %4796 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4793)
-  %4797 = icmp eq i64 %4796, 0
-  br i1 %4797, label %524, label %4798
+4810:                                             ; preds = %4808, %4734
+  %4811 = phi <2 x double> [ %4809, %4808 ], [ %4765, %4734 ]
+  %4812 = load <2 x double>, ptr %136, align 16, !tbaa !26
+  %4813 = load <2 x double>, ptr %231, align 16, !tbaa !26
+  %4814 = fadd <2 x double> %4813, splat (double -1.000000e+00)
+  %4815 = fcmp oge <2 x double> %4812, %4814
+  %4816 = select <2 x i1> %4815, <2 x i64> %3571, <2 x i64> zeroinitializer
+  %4817 = icmp eq <2 x i64> %4816, zeroinitializer
+  %4818 = select <2 x i1> %4817, <2 x double> %4811, <2 x double> splat (double 1.000000e+00)
+  store <2 x double> %4818, ptr %139, align 16, !tbaa !26
+  %4819 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4816)
+  %4820 = icmp eq i64 %4819, 0
+  br i1 %4820, label %524, label %4821
 
-4798:                                             ; preds = %4787
-  %4799 = extractelement <2 x i64> %4793, i64 0
-  %4800 = icmp eq i64 %4799, 0
-  br i1 %4800, label %4802, label %4801
+4821:                                             ; preds = %4810
+  %4822 = extractelement <2 x i64> %4816, i64 0
+  %4823 = icmp eq i64 %4822, 0
+  br i1 %4823, label %4825, label %4824
 
-4801:                                             ; preds = %4798
+4824:                                             ; preds = %4821
   store double 1.000000e+00, ptr %131, align 8, !tbaa !42
-  br label %4802
+  br label %4825
 
-4802:                                             ; preds = %4801, %4798
-  %4803 = extractelement <2 x i64> %4793, i64 1
-  %4804 = icmp eq i64 %4803, 0
-  br i1 %4804, label %524, label %4805
+4825:                                             ; preds = %4824, %4821
+  %4826 = extractelement <2 x i64> %4816, i64 1
+  %4827 = icmp eq i64 %4826, 0
+  br i1 %4827, label %524, label %4828
 
-4805:                                             ; preds = %4802
+4828:                                             ; preds = %4825
   store double 1.000000e+00, ptr %261, align 8, !tbaa !42
   br label %524
 
-4806:                                             ; preds = %524, %529, %122
-  %4807 = phi i64 [ 0, %122 ], [ 1, %529 ], [ 0, %524 ]
-  ret i64 %4807
+4829:                                             ; preds = %524, %529, %122
+  %4830 = phi i64 [ 0, %122 ], [ 1, %529 ], [ 0, %524 ]
+  ret i64 %4830
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)

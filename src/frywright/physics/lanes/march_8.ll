@@ -1,4 +1,4 @@
-; Made by scripts/lanes.py from sources of sha256 e30e3c9571212f0c96a8bec273b65f29bd4d059245f6cc48f54a331587b4a16e.
+; Made by scripts/lanes.py from sources of sha256 2b7a2d1c8a13c02c42b49640e11f2cf211e83ac4354f9371aba8ea3fe2cec461.
 %struct.Piece = type <{ %struct.PieceGiven, [12 x <8 x double>], [12 x <8 x double>], [12 x <8 x double>], <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x i64>, <8 x i64>, <8 x i64>, i64, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, [56 x i8] }>
 %struct.PieceGiven = type { <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double> }
 
@@ -224,7 +224,7 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
   %136 = load i64, ptr %134, align 8, !tbaa !42
   %137 = sub nsw i64 %135, %136
   %138 = icmp slt i64 %137, 16
-  br i1 %138, label %4853, label %139
+  br i1 %138, label %4844, label %139
 
 139:                                              ; preds = %131
   %140 = getelementptr inbounds nuw i8, ptr %1, i64 5888
@@ -706,18 +706,18 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
 545:                                              ; preds = %538
   br i1 %539, label %551, label %546
 
-546:                                              ; preds = %4810, %4852, %4849, %3235, %3511, %545
+546:                                              ; preds = %4801, %4843, %4840, %3230, %3506, %545
   %547 = load i64, ptr %133, align 8, !tbaa !41
   %548 = load i64, ptr %134, align 8, !tbaa !42
   %549 = sub nsw i64 %547, %548
   %550 = icmp slt i64 %549, 16
-  br i1 %550, label %4853, label %542
+  br i1 %550, label %4844, label %542
 
 551:                                              ; preds = %545
   %552 = load <8 x i64>, ptr %132, align 64, !tbaa !26
   %553 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %552)
   %554 = icmp eq i64 %553, 0
-  br i1 %554, label %4853, label %555
+  br i1 %554, label %4844, label %555
 
 555:                                              ; preds = %551
   %556 = load <8 x i64>, ptr %155, align 64, !tbaa !26
@@ -725,7 +725,7 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
   %558 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %557)
   %559 = icmp eq i64 %558, 0
   %560 = load i64, ptr %166, align 8, !tbaa !20
-  br i1 %559, label %1138, label %561
+  br i1 %559, label %1134, label %561
 
 561:                                              ; preds = %555
   %562 = load <8 x double>, ptr %156, align 64, !tbaa !26
@@ -915,10 +915,10 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
   store <8 x double> %729, ptr %173, align 64, !tbaa !26
   %730 = load i64, ptr %166, align 8, !tbaa !20
   %731 = icmp sgt i64 %730, 0
-  br i1 %731, label %732, label %1048
+  br i1 %731, label %732, label %1044
 
-732:                                              ; preds = %644, %1031
-  %733 = phi i64 [ %1032, %1031 ], [ 0, %644 ]
+732:                                              ; preds = %644, %1027
+  %733 = phi i64 [ %1028, %1027 ], [ 0, %644 ]
   %734 = load ptr, ptr %151, align 8, !tbaa !28
   %735 = getelementptr inbounds nuw %struct.Piece, ptr %734, i64 %733
   %736 = load <8 x double>, ptr %168, align 64, !tbaa !26
@@ -960,9 +960,9 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
   %769 = getelementptr inbounds nuw i8, ptr %735, i64 2944
   %770 = getelementptr inbounds nuw i8, ptr %735, i64 3712
   %771 = getelementptr inbounds nuw i8, ptr %735, i64 4480
-  br label %1035
+  br label %1031
 
-772:                                              ; preds = %1035
+772:                                              ; preds = %1031
   %773 = load <8 x double>, ptr %769, align 64, !tbaa !26
   %774 = load <8 x double>, ptr %770, align 64, !tbaa !26
   %775 = fcmp olt <8 x double> %773, %774
@@ -1134,4780 +1134,4767 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
   %916 = load <8 x double>, ptr %915, align 64, !tbaa !26
   %917 = select <8 x i1> %647, <8 x double> %916, <8 x double> zeroinitializer
   store <8 x double> %917, ptr %915, align 64, !tbaa !26
-  br label %1031
+  br label %1027
 
 918:                                              ; preds = %908
-  %919 = load <8 x double>, ptr %168, align 64, !tbaa !26
-  %920 = fneg <8 x double> %919
-  %921 = getelementptr inbounds nuw i8, ptr %735, i64 1728
-  %922 = load <8 x double>, ptr %921, align 64, !tbaa !26
-  %923 = fdiv <8 x double> %920, %922
-  %924 = fcmp ogt <8 x double> %923, splat (double -7.000000e+02)
-  %925 = select <8 x i1> %924, <8 x double> %923, <8 x double> splat (double -7.000000e+02)
-  %926 = fcmp olt <8 x double> %925, splat (double 7.000000e+02)
-  %927 = select <8 x i1> %926, <8 x double> %925, <8 x double> splat (double 7.000000e+02)
-  %928 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %927, <8 x double> splat (double 0x3FF71547652B82FE), <8 x double> splat (double 0x4338000000000000))
-  %929 = fadd <8 x double> %928, splat (double 0xC338000000000000)
-  %930 = fneg <8 x double> %929
-  %931 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %930, <8 x double> splat (double 0x3FE62E42FEFA39EF), <8 x double> %927)
-  %932 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %930, <8 x double> splat (double 0x3C7ABC9E3B39803F), <8 x double> %931)
-  %933 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %932, <8 x double> splat (double 0x3DE6124613A86D09), <8 x double> splat (double 0x3E21EED8EFF8D898))
-  %934 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %933, <8 x double> %932, <8 x double> splat (double 0x3E5AE64567F544E4))
-  %935 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %934, <8 x double> %932, <8 x double> splat (double 0x3E927E4FB7789F5C))
-  %936 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %935, <8 x double> %932, <8 x double> splat (double 0x3EC71DE3A556C734))
-  %937 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %936, <8 x double> %932, <8 x double> splat (double 0x3EFA01A01A01A01A))
-  %938 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %937, <8 x double> %932, <8 x double> splat (double 0x3F2A01A01A01A01A))
-  %939 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %938, <8 x double> %932, <8 x double> splat (double 0x3F56C16C16C16C17))
-  %940 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %939, <8 x double> %932, <8 x double> splat (double 0x3F81111111111111))
-  %941 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %940, <8 x double> %932, <8 x double> splat (double 0x3FA5555555555555))
-  %942 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %941, <8 x double> %932, <8 x double> splat (double 0x3FC5555555555555))
-  %943 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %942, <8 x double> %932, <8 x double> splat (double 5.000000e-01))
-  %944 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %943, <8 x double> %932, <8 x double> splat (double 1.000000e+00))
-  %945 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %944, <8 x double> %932, <8 x double> splat (double 1.000000e+00))
-  %946 = bitcast <8 x double> %928 to <8 x i64>
-  %947 = shl <8 x i64> %946, splat (i64 52)
-  %948 = bitcast <8 x double> %945 to <8 x i64>
-  %949 = add <8 x i64> %947, %948
-  %950 = bitcast <8 x i64> %949 to <8 x double>
-  %951 = fsub <8 x double> splat (double 1.000000e+00), %950
-  %952 = load <8 x double>, ptr %802, align 64, !tbaa !26
-  %953 = getelementptr inbounds nuw i8, ptr %735, i64 7552
-  %954 = load i64, ptr %953, align 64, !tbaa !31
-  %955 = load i64, ptr %141, align 16, !tbaa !21
-  %956 = icmp slt i64 %954, %955
-  br i1 %956, label %957, label %962
+  %919 = load <8 x double>, ptr %800, align 64, !tbaa !26
+  %920 = getelementptr inbounds nuw i8, ptr %735, i64 1728
+  %921 = load <8 x double>, ptr %920, align 64, !tbaa !26
+  %922 = getelementptr inbounds nuw i8, ptr %735, i64 1856
+  %923 = load <8 x double>, ptr %922, align 64, !tbaa !26
+  %924 = load <8 x double>, ptr %168, align 64, !tbaa !26
+  %925 = fneg <8 x double> %924
+  %926 = fdiv <8 x double> %925, %921
+  %927 = fcmp ogt <8 x double> %926, splat (double -7.000000e+02)
+  %928 = select <8 x i1> %927, <8 x double> %926, <8 x double> splat (double -7.000000e+02)
+  %929 = fcmp olt <8 x double> %928, splat (double 7.000000e+02)
+  %930 = select <8 x i1> %929, <8 x double> %928, <8 x double> splat (double 7.000000e+02)
+  %931 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %930, <8 x double> splat (double 0x3FF71547652B82FE), <8 x double> splat (double 0x4338000000000000))
+  %932 = fadd <8 x double> %931, splat (double 0xC338000000000000)
+  %933 = fneg <8 x double> %932
+  %934 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %933, <8 x double> splat (double 0x3FE62E42FEFA39EF), <8 x double> %930)
+  %935 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %933, <8 x double> splat (double 0x3C7ABC9E3B39803F), <8 x double> %934)
+  %936 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %935, <8 x double> splat (double 0x3DE6124613A86D09), <8 x double> splat (double 0x3E21EED8EFF8D898))
+  %937 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %936, <8 x double> %935, <8 x double> splat (double 0x3E5AE64567F544E4))
+  %938 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %937, <8 x double> %935, <8 x double> splat (double 0x3E927E4FB7789F5C))
+  %939 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %938, <8 x double> %935, <8 x double> splat (double 0x3EC71DE3A556C734))
+  %940 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %939, <8 x double> %935, <8 x double> splat (double 0x3EFA01A01A01A01A))
+  %941 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %940, <8 x double> %935, <8 x double> splat (double 0x3F2A01A01A01A01A))
+  %942 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %941, <8 x double> %935, <8 x double> splat (double 0x3F56C16C16C16C17))
+  %943 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %942, <8 x double> %935, <8 x double> splat (double 0x3F81111111111111))
+  %944 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %943, <8 x double> %935, <8 x double> splat (double 0x3FA5555555555555))
+  %945 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %944, <8 x double> %935, <8 x double> splat (double 0x3FC5555555555555))
+  %946 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %945, <8 x double> %935, <8 x double> splat (double 5.000000e-01))
+  %947 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %946, <8 x double> %935, <8 x double> splat (double 1.000000e+00))
+  %948 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %947, <8 x double> %935, <8 x double> splat (double 1.000000e+00))
+  %949 = bitcast <8 x double> %931 to <8 x i64>
+  %950 = shl <8 x i64> %949, splat (i64 52)
+  %951 = bitcast <8 x double> %948 to <8 x i64>
+  %952 = add <8 x i64> %950, %951
+  %953 = bitcast <8 x i64> %952 to <8 x double>
+  %954 = fsub <8 x double> splat (double 1.000000e+00), %953
+  %955 = load <8 x double>, ptr %802, align 64, !tbaa !26
+  %956 = fsub <8 x double> %955, %919
+  %957 = load ptr, ptr %822, align 8, !tbaa !58
+  %958 = load ptr, ptr %816, align 16, !tbaa !47
+  %959 = getelementptr inbounds nuw i8, ptr %735, i64 7600
+  %960 = load ptr, ptr %959, align 16, !tbaa !48
+  %961 = load ptr, ptr %820, align 8, !tbaa !49
+  %962 = getelementptr inbounds nuw i8, ptr %735, i64 7592
+  %963 = load ptr, ptr %962, align 8, !tbaa !65
+  %964 = getelementptr inbounds nuw i8, ptr %735, i64 7552
+  %965 = load i64, ptr %964, align 64, !tbaa !31
+  %966 = load i64, ptr %141, align 16, !tbaa !21
+  %967 = icmp slt i64 %965, %966
+  br i1 %967, label %968, label %972
 
-957:                                              ; preds = %918
-  %958 = getelementptr inbounds nuw i8, ptr %735, i64 1792
-  %959 = getelementptr inbounds nuw i8, ptr %735, i64 1856
-  %960 = getelementptr inbounds nuw i8, ptr %735, i64 7600
-  %961 = getelementptr inbounds nuw i8, ptr %735, i64 7592
-  br label %974
+968:                                              ; preds = %918
+  %969 = getelementptr inbounds nuw i8, ptr %735, i64 1792
+  %970 = load <8 x double>, ptr %969, align 64, !tbaa !26
+  %971 = fneg <8 x double> %970
+  br label %984
 
-962:                                              ; preds = %974, %918
-  %963 = phi <8 x double> [ zeroinitializer, %918 ], [ %1012, %974 ]
-  %964 = phi <8 x double> [ zeroinitializer, %918 ], [ %1027, %974 ]
-  %965 = getelementptr inbounds nuw i8, ptr %735, i64 3776
-  %966 = load <8 x double>, ptr %965, align 64, !tbaa !26
-  %967 = fsub <8 x double> %966, %952
-  %968 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %963, <8 x double> %967, <8 x double> %964)
-  %969 = getelementptr inbounds nuw i8, ptr %735, i64 7168
-  %970 = load <8 x double>, ptr %799, align 64, !tbaa !26
-  %971 = fmul <8 x double> %970, %968
-  %972 = load <8 x double>, ptr %969, align 64, !tbaa !26
-  %973 = select <8 x i1> %647, <8 x double> %972, <8 x double> %971
-  store <8 x double> %973, ptr %969, align 64, !tbaa !26
-  br label %1031
+972:                                              ; preds = %984, %918
+  %973 = phi <8 x double> [ zeroinitializer, %918 ], [ %1015, %984 ]
+  %974 = phi <8 x double> [ zeroinitializer, %918 ], [ %1023, %984 ]
+  %975 = getelementptr inbounds nuw i8, ptr %735, i64 3776
+  %976 = load <8 x double>, ptr %975, align 64, !tbaa !26
+  %977 = fsub <8 x double> %976, %955
+  %978 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %973, <8 x double> %977, <8 x double> %974)
+  %979 = getelementptr inbounds nuw i8, ptr %735, i64 7168
+  %980 = load <8 x double>, ptr %799, align 64, !tbaa !26
+  %981 = fmul <8 x double> %980, %978
+  %982 = load <8 x double>, ptr %979, align 64, !tbaa !26
+  %983 = select <8 x i1> %647, <8 x double> %982, <8 x double> %981
+  store <8 x double> %983, ptr %979, align 64, !tbaa !26
+  br label %1027
 
-974:                                              ; preds = %957, %974
-  %975 = phi <8 x double> [ zeroinitializer, %957 ], [ %1027, %974 ]
-  %976 = phi i64 [ %954, %957 ], [ %1028, %974 ]
-  %977 = load ptr, ptr %816, align 16, !tbaa !47
-  %978 = getelementptr inbounds <8 x double>, ptr %977, i64 %976
-  %979 = load <8 x double>, ptr %978, align 64, !tbaa !26
-  %980 = load ptr, ptr %822, align 8, !tbaa !58
-  %981 = getelementptr inbounds <8 x double>, ptr %980, i64 %976
-  %982 = load <8 x double>, ptr %981, align 64, !tbaa !26
-  %983 = fadd <8 x double> %979, %982
-  %984 = load <8 x double>, ptr %958, align 64, !tbaa !26
-  %985 = fneg <8 x double> %984
-  %986 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %983, <8 x double> splat (double 5.000000e-01), <8 x double> %985)
-  %987 = load <8 x double>, ptr %959, align 64, !tbaa !26
-  %988 = fmul <8 x double> %986, %987
-  %989 = fcmp ogt <8 x double> %988, splat (double -5.000000e+00)
-  %990 = select <8 x i1> %989, <8 x double> %988, <8 x double> splat (double -5.000000e+00)
-  %991 = fcmp olt <8 x double> %990, splat (double 5.000000e+00)
-  %992 = select <8 x i1> %991, <8 x double> %990, <8 x double> splat (double 5.000000e+00)
-  %993 = fmul <8 x double> %992, %992
-  %994 = fadd <8 x double> %993, splat (double 3.780000e+02)
-  %995 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %993, <8 x double> %994, <8 x double> splat (double 1.732500e+04))
-  %996 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %993, <8 x double> %995, <8 x double> splat (double 1.351350e+05))
-  %997 = fmul <8 x double> %992, %996
-  %998 = load <8 x double>, ptr %909, align 64, !tbaa !26
-  %999 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %993, <8 x double> splat (double 2.800000e+01), <8 x double> splat (double 3.150000e+03))
-  %1000 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %993, <8 x double> %999, <8 x double> splat (double 6.237000e+04))
-  %1001 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %993, <8 x double> %1000, <8 x double> splat (double 1.351350e+05))
-  %1002 = fdiv <8 x double> %997, %1001
-  %1003 = fadd <8 x double> %1002, splat (double 1.000000e+00)
-  %1004 = fmul <8 x double> %998, %1003
-  %1005 = load ptr, ptr %960, align 16, !tbaa !48
-  %1006 = getelementptr inbounds <8 x double>, ptr %1005, i64 %976
-  %1007 = load <8 x double>, ptr %1006, align 64, !tbaa !26
-  %1008 = fadd <8 x double> %1007, splat (double -1.000000e+00)
-  %1009 = fadd <8 x double> %1008, %1004
-  %1010 = fcmp ogt <8 x double> %1009, zeroinitializer
-  %1011 = select <8 x i1> %1010, <8 x double> %1009, <8 x double> zeroinitializer
-  %1012 = fmul <8 x double> %951, %1011
-  %1013 = load ptr, ptr %961, align 8, !tbaa !65
-  %1014 = getelementptr inbounds <8 x double>, ptr %1013, i64 %976
-  %1015 = fsub <8 x double> %1007, %1012
-  %1016 = load <8 x double>, ptr %1014, align 64, !tbaa !26
-  %1017 = select <8 x i1> %647, <8 x double> %1016, <8 x double> %1015
-  store <8 x double> %1017, ptr %1014, align 64, !tbaa !26
-  %1018 = load ptr, ptr %820, align 8, !tbaa !49
-  %1019 = getelementptr inbounds <8 x double>, ptr %1018, i64 %976
-  %1020 = load <8 x double>, ptr %1019, align 64, !tbaa !26
-  %1021 = load i64, ptr %953, align 64, !tbaa !31
-  %1022 = icmp slt i64 %976, %1021
-  %1023 = load <8 x double>, ptr %800, align 64, !tbaa !26
-  %1024 = fsub <8 x double> %952, %1023
-  %1025 = select i1 %1022, <8 x double> %1023, <8 x double> %1024
-  %1026 = fmul <8 x double> %1020, %1025
-  %1027 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1012, <8 x double> %1026, <8 x double> %975)
-  %1028 = add nsw i64 %976, 1
-  %1029 = load i64, ptr %141, align 16, !tbaa !21
+984:                                              ; preds = %968, %984
+  %985 = phi <8 x double> [ zeroinitializer, %968 ], [ %1023, %984 ]
+  %986 = phi i64 [ %965, %968 ], [ %1024, %984 ]
+  %987 = getelementptr inbounds <8 x double>, ptr %958, i64 %986
+  %988 = load <8 x double>, ptr %987, align 64, !tbaa !26
+  %989 = getelementptr inbounds <8 x double>, ptr %957, i64 %986
+  %990 = load <8 x double>, ptr %989, align 64, !tbaa !26
+  %991 = fadd <8 x double> %988, %990
+  %992 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %991, <8 x double> splat (double 5.000000e-01), <8 x double> %971)
+  %993 = fmul <8 x double> %923, %992
+  %994 = fcmp ogt <8 x double> %993, splat (double -5.000000e+00)
+  %995 = select <8 x i1> %994, <8 x double> %993, <8 x double> splat (double -5.000000e+00)
+  %996 = fcmp olt <8 x double> %995, splat (double 5.000000e+00)
+  %997 = select <8 x i1> %996, <8 x double> %995, <8 x double> splat (double 5.000000e+00)
+  %998 = fmul <8 x double> %997, %997
+  %999 = fadd <8 x double> %998, splat (double 3.780000e+02)
+  %1000 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %998, <8 x double> %999, <8 x double> splat (double 1.732500e+04))
+  %1001 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %998, <8 x double> %1000, <8 x double> splat (double 1.351350e+05))
+  %1002 = fmul <8 x double> %997, %1001
+  %1003 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %998, <8 x double> splat (double 2.800000e+01), <8 x double> splat (double 3.150000e+03))
+  %1004 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %998, <8 x double> %1003, <8 x double> splat (double 6.237000e+04))
+  %1005 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %998, <8 x double> %1004, <8 x double> splat (double 1.351350e+05))
+  %1006 = fdiv <8 x double> %1002, %1005
+  %1007 = fadd <8 x double> %1006, splat (double 1.000000e+00)
+  %1008 = fmul <8 x double> %910, %1007
+  %1009 = getelementptr inbounds <8 x double>, ptr %960, i64 %986
+  %1010 = load <8 x double>, ptr %1009, align 64, !tbaa !26
+  %1011 = fadd <8 x double> %1010, splat (double -1.000000e+00)
+  %1012 = fadd <8 x double> %1011, %1008
+  %1013 = fcmp ogt <8 x double> %1012, zeroinitializer
+  %1014 = select <8 x i1> %1013, <8 x double> %1012, <8 x double> zeroinitializer
+  %1015 = fmul <8 x double> %954, %1014
+  %1016 = fsub <8 x double> %1010, %1015
+  %1017 = getelementptr inbounds <8 x double>, ptr %963, i64 %986
+  %1018 = load <8 x double>, ptr %1017, align 64, !tbaa !26
+  %1019 = select <8 x i1> %647, <8 x double> %1018, <8 x double> %1016
+  store <8 x double> %1019, ptr %1017, align 64, !tbaa !26
+  %1020 = getelementptr inbounds <8 x double>, ptr %961, i64 %986
+  %1021 = load <8 x double>, ptr %1020, align 64, !tbaa !26
+  %1022 = fmul <8 x double> %956, %1021
+  %1023 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1015, <8 x double> %1022, <8 x double> %985)
+  %1024 = add nsw i64 %986, 1
+  %1025 = load i64, ptr %141, align 16, !tbaa !21
+  %1026 = icmp slt i64 %1024, %1025
+  br i1 %1026, label %984, label %972, !llvm.loop !66
+
+1027:                                             ; preds = %914, %972
+  %1028 = add nuw nsw i64 %733, 1
+  %1029 = load i64, ptr %166, align 8, !tbaa !20
   %1030 = icmp slt i64 %1028, %1029
-  br i1 %1030, label %974, label %962, !llvm.loop !66
+  br i1 %1030, label %732, label %1044, !llvm.loop !67
 
-1031:                                             ; preds = %914, %962
-  %1032 = add nuw nsw i64 %733, 1
-  %1033 = load i64, ptr %166, align 8, !tbaa !20
-  %1034 = icmp slt i64 %1032, %1033
-  br i1 %1034, label %732, label %1048, !llvm.loop !67
+1031:                                             ; preds = %732, %1031
+  %1032 = phi i64 [ 0, %732 ], [ %1042, %1031 ]
+  %1033 = getelementptr inbounds nuw [12 x <8 x double>], ptr %769, i64 0, i64 %1032
+  %1034 = getelementptr inbounds nuw [12 x <8 x double>], ptr %770, i64 0, i64 %1032
+  %1035 = load <8 x double>, ptr %1034, align 64, !tbaa !26
+  %1036 = getelementptr inbounds nuw [12 x <8 x double>], ptr %771, i64 0, i64 %1032
+  %1037 = load <8 x double>, ptr %1036, align 64, !tbaa !26
+  %1038 = fsub <8 x double> %1035, %1037
+  %1039 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %768, <8 x double> %1038, <8 x double> %1035)
+  %1040 = load <8 x double>, ptr %1033, align 64, !tbaa !26
+  %1041 = select <8 x i1> %647, <8 x double> %1040, <8 x double> %1039
+  store <8 x double> %1041, ptr %1033, align 64, !tbaa !26
+  %1042 = add nuw nsw i64 %1032, 1
+  %1043 = icmp eq i64 %1042, 11
+  br i1 %1043, label %772, label %1031, !llvm.loop !68
 
-1035:                                             ; preds = %732, %1035
-  %1036 = phi i64 [ 0, %732 ], [ %1046, %1035 ]
-  %1037 = getelementptr inbounds nuw [12 x <8 x double>], ptr %769, i64 0, i64 %1036
-  %1038 = getelementptr inbounds nuw [12 x <8 x double>], ptr %770, i64 0, i64 %1036
-  %1039 = load <8 x double>, ptr %1038, align 64, !tbaa !26
-  %1040 = getelementptr inbounds nuw [12 x <8 x double>], ptr %771, i64 0, i64 %1036
-  %1041 = load <8 x double>, ptr %1040, align 64, !tbaa !26
-  %1042 = fsub <8 x double> %1039, %1041
-  %1043 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %768, <8 x double> %1042, <8 x double> %1039)
-  %1044 = load <8 x double>, ptr %1037, align 64, !tbaa !26
-  %1045 = select <8 x i1> %647, <8 x double> %1044, <8 x double> %1043
-  store <8 x double> %1045, ptr %1037, align 64, !tbaa !26
-  %1046 = add nuw nsw i64 %1036, 1
-  %1047 = icmp eq i64 %1046, 11
-  br i1 %1047, label %772, label %1035, !llvm.loop !68
+1044:                                             ; preds = %1027, %644
+  %1045 = phi i64 [ %730, %644 ], [ %1029, %1027 ]
+  %1046 = load <8 x double>, ptr %183, align 64, !tbaa !26
+  %1047 = fcmp ogt <8 x double> %1046, zeroinitializer
+  %1048 = select <8 x i1> %1047, <8 x i64> %557, <8 x i64> zeroinitializer
+  %1049 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1048)
+  %1050 = icmp eq i64 %1049, 0
+  br i1 %1050, label %1134, label %1051
 
-1048:                                             ; preds = %1031, %644
-  %1049 = phi i64 [ %730, %644 ], [ %1033, %1031 ]
-  %1050 = load <8 x double>, ptr %183, align 64, !tbaa !26
-  %1051 = fcmp ogt <8 x double> %1050, zeroinitializer
-  %1052 = select <8 x i1> %1051, <8 x i64> %557, <8 x i64> zeroinitializer
-  %1053 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1052)
-  %1054 = icmp eq i64 %1053, 0
-  br i1 %1054, label %1138, label %1055
-
-1055:                                             ; preds = %1048
+1051:                                             ; preds = %1044
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %7)
-  store <8 x i64> %1052, ptr %7, align 64, !tbaa !26
+  store <8 x i64> %1048, ptr %7, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %8) #7
   store <8 x double> zeroinitializer, ptr %8, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %9) #7
-  %1056 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %1057 = load <8 x double>, ptr %168, align 64, !tbaa !26
-  %1058 = fadd <8 x double> %1056, %1057
-  store <8 x double> %1058, ptr %9, align 64, !tbaa !26
-  %1059 = load ptr, ptr %184, align 8
-  %1060 = load ptr, ptr %186, align 8
-  %1061 = load ptr, ptr %187, align 8
-  br label %1062
+  %1052 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %1053 = load <8 x double>, ptr %168, align 64, !tbaa !26
+  %1054 = fadd <8 x double> %1052, %1053
+  store <8 x double> %1054, ptr %9, align 64, !tbaa !26
+  %1055 = load ptr, ptr %184, align 8
+  %1056 = load ptr, ptr %186, align 8
+  %1057 = load ptr, ptr %187, align 8
+  br label %1058
 
-1062:                                             ; preds = %1130, %1055
-  %1063 = phi i64 [ 0, %1055 ], [ %1131, %1130 ]
-  %1064 = getelementptr inbounds nuw i64, ptr %7, i64 %1063
+1058:                                             ; preds = %1126, %1051
+  %1059 = phi i64 [ 0, %1051 ], [ %1127, %1126 ]
+  %1060 = getelementptr inbounds nuw i64, ptr %7, i64 %1059
+  %1061 = load i64, ptr %1060, align 8, !tbaa !30
+  %1062 = icmp eq i64 %1061, 0
+  br i1 %1062, label %1126, label %1063
+
+1063:                                             ; preds = %1058
+  %1064 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %1059
   %1065 = load i64, ptr %1064, align 8, !tbaa !30
-  %1066 = icmp eq i64 %1065, 0
-  br i1 %1066, label %1130, label %1067
-
-1067:                                             ; preds = %1062
-  %1068 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %1063
-  %1069 = load i64, ptr %1068, align 8, !tbaa !30
-  %1070 = shl nsw i64 %1069, 1
-  %1071 = getelementptr inbounds i64, ptr %1059, i64 %1070
+  %1066 = shl nsw i64 %1065, 1
+  %1067 = getelementptr inbounds i64, ptr %1055, i64 %1066
+  %1068 = load i64, ptr %1067, align 8, !tbaa !30
+  %1069 = shl nuw nsw i64 %1059, 1
+  %1070 = getelementptr inbounds nuw [16 x i64], ptr %185, i64 0, i64 %1069
+  %1071 = getelementptr inbounds i64, ptr %1057, i64 %1066
   %1072 = load i64, ptr %1071, align 8, !tbaa !30
-  %1073 = shl nuw nsw i64 %1063, 1
-  %1074 = getelementptr inbounds nuw [16 x i64], ptr %185, i64 0, i64 %1073
-  %1075 = getelementptr inbounds i64, ptr %1061, i64 %1070
-  %1076 = load i64, ptr %1075, align 8, !tbaa !30
-  %1077 = shl nsw i64 %1076, 4
-  %1078 = getelementptr inbounds i8, ptr %1060, i64 %1077
-  %1079 = getelementptr inbounds nuw double, ptr %9, i64 %1063
-  %1080 = load double, ptr %1079, align 8, !tbaa !43
-  %1081 = load i64, ptr %1074, align 8, !tbaa !30
-  %1082 = getelementptr i8, ptr %1078, i64 -16
-  %1083 = icmp sgt i64 %1081, 0
-  br i1 %1083, label %1084, label %1093
+  %1073 = shl nsw i64 %1072, 4
+  %1074 = getelementptr inbounds i8, ptr %1056, i64 %1073
+  %1075 = getelementptr inbounds nuw double, ptr %9, i64 %1059
+  %1076 = load double, ptr %1075, align 8, !tbaa !43
+  %1077 = load i64, ptr %1070, align 8, !tbaa !30
+  %1078 = getelementptr i8, ptr %1074, i64 -16
+  %1079 = icmp sgt i64 %1077, 0
+  br i1 %1079, label %1080, label %1089
 
-1084:                                             ; preds = %1067, %1090
-  %1085 = phi i64 [ %1091, %1090 ], [ %1081, %1067 ]
-  %1086 = shl i64 %1085, 4
-  %1087 = getelementptr i8, ptr %1082, i64 %1086
-  %1088 = load double, ptr %1087, align 8, !tbaa !43
-  %1089 = fcmp ugt double %1080, %1088
-  br i1 %1089, label %1093, label %1090
+1080:                                             ; preds = %1063, %1086
+  %1081 = phi i64 [ %1087, %1086 ], [ %1077, %1063 ]
+  %1082 = shl i64 %1081, 4
+  %1083 = getelementptr i8, ptr %1078, i64 %1082
+  %1084 = load double, ptr %1083, align 8, !tbaa !43
+  %1085 = fcmp ugt double %1076, %1084
+  br i1 %1085, label %1089, label %1086
 
-1090:                                             ; preds = %1084
-  %1091 = add nsw i64 %1085, -1
-  store i64 %1091, ptr %1074, align 8, !tbaa !30
-  %1092 = icmp sgt i64 %1085, 1
-  br i1 %1092, label %1084, label %1093, !llvm.loop !69
+1086:                                             ; preds = %1080
+  %1087 = add nsw i64 %1081, -1
+  store i64 %1087, ptr %1070, align 8, !tbaa !30
+  %1088 = icmp sgt i64 %1081, 1
+  br i1 %1088, label %1080, label %1089, !llvm.loop !69
 
-1093:                                             ; preds = %1090, %1084, %1067
-  %1094 = phi i64 [ %1081, %1067 ], [ 0, %1090 ], [ %1085, %1084 ]
-  %1095 = icmp slt i64 %1094, %1072
-  br i1 %1095, label %1096, label %1105
+1089:                                             ; preds = %1086, %1080, %1063
+  %1090 = phi i64 [ %1077, %1063 ], [ 0, %1086 ], [ %1081, %1080 ]
+  %1091 = icmp slt i64 %1090, %1068
+  br i1 %1091, label %1092, label %1101
 
-1096:                                             ; preds = %1093, %1102
-  %1097 = phi i64 [ %1103, %1102 ], [ %1094, %1093 ]
-  %1098 = shl nsw i64 %1097, 4
-  %1099 = getelementptr inbounds i8, ptr %1078, i64 %1098
-  %1100 = load double, ptr %1099, align 8, !tbaa !43
-  %1101 = fcmp ule double %1080, %1100
-  br i1 %1101, label %1110, label %1102
+1092:                                             ; preds = %1089, %1098
+  %1093 = phi i64 [ %1099, %1098 ], [ %1090, %1089 ]
+  %1094 = shl nsw i64 %1093, 4
+  %1095 = getelementptr inbounds i8, ptr %1074, i64 %1094
+  %1096 = load double, ptr %1095, align 8, !tbaa !43
+  %1097 = fcmp ule double %1076, %1096
+  br i1 %1097, label %1106, label %1098
 
-1102:                                             ; preds = %1096
-  %1103 = add i64 %1097, 1
-  store i64 %1103, ptr %1074, align 8, !tbaa !30
-  %1104 = icmp eq i64 %1103, %1072
-  br i1 %1104, label %1105, label %1096, !llvm.loop !70
+1098:                                             ; preds = %1092
+  %1099 = add i64 %1093, 1
+  store i64 %1099, ptr %1070, align 8, !tbaa !30
+  %1100 = icmp eq i64 %1099, %1068
+  br i1 %1100, label %1101, label %1092, !llvm.loop !70
 
-1105:                                             ; preds = %1102, %1093
-  %1106 = shl i64 %1072, 4
-  %1107 = getelementptr i8, ptr %1078, i64 %1106
-  %1108 = getelementptr i8, ptr %1107, i64 -8
-  %1109 = load double, ptr %1108, align 8, !tbaa !43
-  br label %1127
+1101:                                             ; preds = %1098, %1089
+  %1102 = shl i64 %1068, 4
+  %1103 = getelementptr i8, ptr %1074, i64 %1102
+  %1104 = getelementptr i8, ptr %1103, i64 -8
+  %1105 = load double, ptr %1104, align 8, !tbaa !43
+  br label %1123
 
-1110:                                             ; preds = %1096
-  %1111 = shl nsw i64 %1097, 1
-  %1112 = or disjoint i64 %1111, 1
-  %1113 = getelementptr inbounds double, ptr %1078, i64 %1112
-  %1114 = load double, ptr %1113, align 8, !tbaa !43
-  %1115 = icmp sgt i64 %1097, 0
-  br i1 %1115, label %1116, label %1127
+1106:                                             ; preds = %1092
+  %1107 = shl nsw i64 %1093, 1
+  %1108 = or disjoint i64 %1107, 1
+  %1109 = getelementptr inbounds double, ptr %1074, i64 %1108
+  %1110 = load double, ptr %1109, align 8, !tbaa !43
+  %1111 = icmp sgt i64 %1093, 0
+  br i1 %1111, label %1112, label %1123
 
-1116:                                             ; preds = %1110
-  %1117 = getelementptr inbounds nuw i8, ptr %1078, i64 %1098
-  %1118 = getelementptr i8, ptr %1117, i64 -8
-  %1119 = load double, ptr %1118, align 8, !tbaa !43
-  %1120 = getelementptr i8, ptr %1117, i64 -16
-  %1121 = load double, ptr %1120, align 8, !tbaa !43
-  %1122 = fsub double %1080, %1121
-  %1123 = fsub double %1100, %1121
-  %1124 = fdiv double %1122, %1123
-  %1125 = fsub double %1114, %1119
-  %1126 = tail call double @llvm.fmuladd.f64(double %1124, double %1125, double %1119)
-  br label %1127
+1112:                                             ; preds = %1106
+  %1113 = getelementptr inbounds nuw i8, ptr %1074, i64 %1094
+  %1114 = getelementptr i8, ptr %1113, i64 -8
+  %1115 = load double, ptr %1114, align 8, !tbaa !43
+  %1116 = getelementptr i8, ptr %1113, i64 -16
+  %1117 = load double, ptr %1116, align 8, !tbaa !43
+  %1118 = fsub double %1076, %1117
+  %1119 = fsub double %1096, %1117
+  %1120 = fdiv double %1118, %1119
+  %1121 = fsub double %1110, %1115
+  %1122 = tail call double @llvm.fmuladd.f64(double %1120, double %1121, double %1115)
+  br label %1123
 
-1127:                                             ; preds = %1116, %1110, %1105
-  %1128 = phi double [ %1126, %1116 ], [ %1114, %1110 ], [ %1109, %1105 ]
-  %1129 = getelementptr inbounds nuw double, ptr %8, i64 %1063
-  store double %1128, ptr %1129, align 8, !tbaa !43
-  br label %1130
+1123:                                             ; preds = %1112, %1106, %1101
+  %1124 = phi double [ %1122, %1112 ], [ %1110, %1106 ], [ %1105, %1101 ]
+  %1125 = getelementptr inbounds nuw double, ptr %8, i64 %1059
+  store double %1124, ptr %1125, align 8, !tbaa !43
+  br label %1126
 
-1130:                                             ; preds = %1127, %1062
-  %1131 = add nuw nsw i64 %1063, 1
-  %1132 = icmp eq i64 %1131, 8
-  br i1 %1132, label %1133, label %1062, !llvm.loop !71
+1126:                                             ; preds = %1123, %1058
+  %1127 = add nuw nsw i64 %1059, 1
+  %1128 = icmp eq i64 %1127, 8
+  br i1 %1128, label %1129, label %1058, !llvm.loop !71
 
-1133:                                             ; preds = %1130
-  %1134 = load <8 x double>, ptr %8, align 64, !tbaa !26
+1129:                                             ; preds = %1126
+  %1130 = load <8 x double>, ptr %8, align 64, !tbaa !26
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %9) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %8) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %7)
-  %1135 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %1136 = icmp eq <8 x i64> %1052, zeroinitializer
-  %1137 = select <8 x i1> %1136, <8 x double> %1135, <8 x double> %1134
-  store <8 x double> %1137, ptr %173, align 64, !tbaa !26
-  br label %1138
+  %1131 = load <8 x double>, ptr %173, align 64, !tbaa !26
+  %1132 = icmp eq <8 x i64> %1048, zeroinitializer
+  %1133 = select <8 x i1> %1132, <8 x double> %1131, <8 x double> %1130
+  store <8 x double> %1133, ptr %173, align 64, !tbaa !26
+  br label %1134
 
-1138:                                             ; preds = %1048, %1133, %555
-  %1139 = phi i64 [ %1049, %1048 ], [ %1049, %1133 ], [ %560, %555 ]
-  %1140 = load <8 x double>, ptr %188, align 64, !tbaa !26
-  %1141 = icmp eq <8 x i64> %557, zeroinitializer
-  %1142 = select <8 x i1> %1141, <8 x double> %1140, <8 x double> zeroinitializer
-  store <8 x double> %1142, ptr %188, align 64, !tbaa !26
-  %1143 = icmp sgt i64 %1139, 0
-  br i1 %1143, label %1149, label %1144
+1134:                                             ; preds = %1044, %1129, %555
+  %1135 = phi i64 [ %1045, %1044 ], [ %1045, %1129 ], [ %560, %555 ]
+  %1136 = load <8 x double>, ptr %188, align 64, !tbaa !26
+  %1137 = icmp eq <8 x i64> %557, zeroinitializer
+  %1138 = select <8 x i1> %1137, <8 x double> %1136, <8 x double> zeroinitializer
+  store <8 x double> %1138, ptr %188, align 64, !tbaa !26
+  %1139 = icmp sgt i64 %1135, 0
+  br i1 %1139, label %1145, label %1140
 
-1144:                                             ; preds = %1138
-  %1145 = load <8 x double>, ptr %192, align 64, !tbaa !26
-  br label %1854
+1140:                                             ; preds = %1134
+  %1141 = load <8 x double>, ptr %192, align 64, !tbaa !26
+  br label %1850
 
-1146:                                             ; preds = %1848
-  %1147 = load <8 x double>, ptr %192, align 64, !tbaa !26
-  %1148 = icmp sgt i64 %1852, 0
-  br i1 %1148, label %1860, label %1854
+1142:                                             ; preds = %1844
+  %1143 = load <8 x double>, ptr %192, align 64, !tbaa !26
+  %1144 = icmp sgt i64 %1848, 0
+  br i1 %1144, label %1856, label %1850
 
-1149:                                             ; preds = %1138, %1848
-  %1150 = phi i64 [ %1851, %1848 ], [ 0, %1138 ]
-  %1151 = load ptr, ptr %151, align 8, !tbaa !28
-  %1152 = getelementptr inbounds nuw %struct.Piece, ptr %1151, i64 %1150
-  %1153 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %1154 = getelementptr inbounds nuw i8, ptr %1152, i64 6400
+1145:                                             ; preds = %1134, %1844
+  %1146 = phi i64 [ %1847, %1844 ], [ 0, %1134 ]
+  %1147 = load ptr, ptr %151, align 8, !tbaa !28
+  %1148 = getelementptr inbounds nuw %struct.Piece, ptr %1147, i64 %1146
+  %1149 = load <8 x double>, ptr %173, align 64, !tbaa !26
+  %1150 = getelementptr inbounds nuw i8, ptr %1148, i64 6400
+  %1151 = load <8 x double>, ptr %1150, align 64, !tbaa !26
+  %1152 = fsub <8 x double> %1149, %1151
+  %1153 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1152)
+  %1154 = getelementptr inbounds nuw i8, ptr %1148, i64 2176
   %1155 = load <8 x double>, ptr %1154, align 64, !tbaa !26
-  %1156 = fsub <8 x double> %1153, %1155
-  %1157 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1156)
-  %1158 = getelementptr inbounds nuw i8, ptr %1152, i64 2176
-  %1159 = load <8 x double>, ptr %1158, align 64, !tbaa !26
-  %1160 = fcmp ogt <8 x double> %1159, splat (double 1.000000e-09)
-  %1161 = select <8 x i1> %1160, <8 x double> %1159, <8 x double> splat (double 1.000000e-09)
-  %1162 = fdiv <8 x double> %1157, %1161
-  %1163 = getelementptr inbounds nuw i8, ptr %1152, i64 1024
-  %1164 = load <8 x double>, ptr %1163, align 64, !tbaa !26
-  %1165 = fcmp ule <8 x double> %1159, zeroinitializer
-  %1166 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1162)
-  %1167 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1166)
-  %1168 = select <8 x i1> %1165, <8 x double> splat (double 1.000000e+00), <8 x double> %1167
-  %1169 = fmul <8 x double> %1164, %1168
-  %1170 = getelementptr inbounds nuw i8, ptr %1152, i64 1088
+  %1156 = fcmp ogt <8 x double> %1155, splat (double 1.000000e-09)
+  %1157 = select <8 x i1> %1156, <8 x double> %1155, <8 x double> splat (double 1.000000e-09)
+  %1158 = fdiv <8 x double> %1153, %1157
+  %1159 = getelementptr inbounds nuw i8, ptr %1148, i64 1024
+  %1160 = load <8 x double>, ptr %1159, align 64, !tbaa !26
+  %1161 = fcmp ule <8 x double> %1155, zeroinitializer
+  %1162 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1158)
+  %1163 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1162)
+  %1164 = select <8 x i1> %1161, <8 x double> splat (double 1.000000e+00), <8 x double> %1163
+  %1165 = fmul <8 x double> %1160, %1164
+  %1166 = getelementptr inbounds nuw i8, ptr %1148, i64 1088
+  %1167 = load <8 x double>, ptr %1166, align 64, !tbaa !26
+  %1168 = getelementptr inbounds nuw i8, ptr %1148, i64 5632
+  %1169 = load <8 x double>, ptr %1168, align 64, !tbaa !26
+  %1170 = getelementptr inbounds nuw i8, ptr %1148, i64 5696
   %1171 = load <8 x double>, ptr %1170, align 64, !tbaa !26
-  %1172 = getelementptr inbounds nuw i8, ptr %1152, i64 5632
-  %1173 = load <8 x double>, ptr %1172, align 64, !tbaa !26
-  %1174 = getelementptr inbounds nuw i8, ptr %1152, i64 5696
+  %1172 = fadd <8 x double> %1169, %1171
+  %1173 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1167, <8 x double> %1172, <8 x double> %1165)
+  %1174 = getelementptr inbounds nuw i8, ptr %1148, i64 1152
   %1175 = load <8 x double>, ptr %1174, align 64, !tbaa !26
-  %1176 = fadd <8 x double> %1173, %1175
-  %1177 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1171, <8 x double> %1176, <8 x double> %1169)
-  %1178 = getelementptr inbounds nuw i8, ptr %1152, i64 1152
+  %1176 = fcmp olt <8 x double> %1173, %1175
+  %1177 = select <8 x i1> %1176, <8 x double> %1173, <8 x double> %1175
+  %1178 = getelementptr inbounds nuw i8, ptr %1148, i64 5312
   %1179 = load <8 x double>, ptr %1178, align 64, !tbaa !26
-  %1180 = fcmp olt <8 x double> %1177, %1179
-  %1181 = select <8 x i1> %1180, <8 x double> %1177, <8 x double> %1179
-  %1182 = getelementptr inbounds nuw i8, ptr %1152, i64 5312
+  %1180 = getelementptr inbounds nuw i8, ptr %1148, i64 3968
+  %1181 = load <8 x double>, ptr %1180, align 64, !tbaa !26
+  %1182 = getelementptr inbounds nuw i8, ptr %1148, i64 5376
   %1183 = load <8 x double>, ptr %1182, align 64, !tbaa !26
-  %1184 = getelementptr inbounds nuw i8, ptr %1152, i64 3968
+  %1184 = getelementptr inbounds nuw i8, ptr %1148, i64 4736
   %1185 = load <8 x double>, ptr %1184, align 64, !tbaa !26
-  %1186 = getelementptr inbounds nuw i8, ptr %1152, i64 5376
-  %1187 = load <8 x double>, ptr %1186, align 64, !tbaa !26
-  %1188 = getelementptr inbounds nuw i8, ptr %1152, i64 4736
+  %1186 = fmul <8 x double> %1183, %1185
+  %1187 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1179, <8 x double> %1181, <8 x double> %1186)
+  %1188 = getelementptr inbounds nuw i8, ptr %1148, i64 1216
   %1189 = load <8 x double>, ptr %1188, align 64, !tbaa !26
-  %1190 = fmul <8 x double> %1187, %1189
-  %1191 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1183, <8 x double> %1185, <8 x double> %1190)
-  %1192 = getelementptr inbounds nuw i8, ptr %1152, i64 1216
+  %1190 = fneg <8 x double> %1189
+  %1191 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1190, <8 x double> %1187, <8 x double> %1177)
+  %1192 = getelementptr inbounds nuw i8, ptr %1148, i64 5248
   %1193 = load <8 x double>, ptr %1192, align 64, !tbaa !26
-  %1194 = fneg <8 x double> %1193
-  %1195 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1194, <8 x double> %1191, <8 x double> %1181)
-  %1196 = getelementptr inbounds nuw i8, ptr %1152, i64 5248
-  %1197 = load <8 x double>, ptr %1196, align 64, !tbaa !26
-  %1198 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1193, <8 x double> %1197, <8 x double> splat (double 1.000000e+00))
-  %1199 = fdiv <8 x double> %1195, %1198
-  %1200 = getelementptr inbounds nuw i8, ptr %1152, i64 7488
-  %1201 = load <8 x i64>, ptr %1200, align 64, !tbaa !26
-  %1202 = load <8 x double>, ptr %189, align 64, !tbaa !26
-  %1203 = icmp eq <8 x i64> %1201, zeroinitializer
-  %1204 = select <8 x i1> %1203, <8 x double> %1153, <8 x double> %1202
-  %1205 = getelementptr inbounds nuw i8, ptr %1152, i64 5504
-  store <8 x double> %1204, ptr %1205, align 64, !tbaa !26
-  %1206 = load <8 x double>, ptr %190, align 64, !tbaa !26
-  %1207 = select <8 x i1> %1203, <8 x double> %1199, <8 x double> %1206
-  %1208 = getelementptr inbounds nuw i8, ptr %1152, i64 3200
-  store <8 x double> %1207, ptr %1208, align 64, !tbaa !26
-  %1209 = getelementptr inbounds nuw i8, ptr %1152, i64 896
+  %1194 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1189, <8 x double> %1193, <8 x double> splat (double 1.000000e+00))
+  %1195 = fdiv <8 x double> %1191, %1194
+  %1196 = getelementptr inbounds nuw i8, ptr %1148, i64 7488
+  %1197 = load <8 x i64>, ptr %1196, align 64, !tbaa !26
+  %1198 = load <8 x double>, ptr %189, align 64, !tbaa !26
+  %1199 = icmp eq <8 x i64> %1197, zeroinitializer
+  %1200 = select <8 x i1> %1199, <8 x double> %1149, <8 x double> %1198
+  %1201 = getelementptr inbounds nuw i8, ptr %1148, i64 5504
+  store <8 x double> %1200, ptr %1201, align 64, !tbaa !26
+  %1202 = load <8 x double>, ptr %190, align 64, !tbaa !26
+  %1203 = select <8 x i1> %1199, <8 x double> %1195, <8 x double> %1202
+  %1204 = getelementptr inbounds nuw i8, ptr %1148, i64 3200
+  store <8 x double> %1203, ptr %1204, align 64, !tbaa !26
+  %1205 = getelementptr inbounds nuw i8, ptr %1148, i64 896
+  %1206 = load <8 x double>, ptr %1205, align 64, !tbaa !26
+  %1207 = fcmp ule <8 x double> %1206, zeroinitializer
+  %1208 = getelementptr inbounds nuw i8, ptr %1148, i64 2944
+  %1209 = getelementptr inbounds nuw i8, ptr %1148, i64 3072
   %1210 = load <8 x double>, ptr %1209, align 64, !tbaa !26
-  %1211 = fcmp ule <8 x double> %1210, zeroinitializer
-  %1212 = getelementptr inbounds nuw i8, ptr %1152, i64 2944
-  %1213 = getelementptr inbounds nuw i8, ptr %1152, i64 3072
-  %1214 = load <8 x double>, ptr %1213, align 64, !tbaa !26
-  %1215 = fcmp ogt <8 x double> %1210, splat (double 1.000000e-30)
-  %1216 = select <8 x i1> %1215, <8 x double> %1210, <8 x double> splat (double 1.000000e-30)
-  %1217 = fdiv <8 x double> %1214, %1216
-  %1218 = fcmp ogt <8 x double> %1217, zeroinitializer
-  %1219 = select <8 x i1> %1218, <8 x double> %1217, <8 x double> zeroinitializer
-  %1220 = fcmp olt <8 x double> %1219, splat (double 1.000000e+00)
-  %1221 = select <8 x i1> %1220, <8 x double> %1219, <8 x double> splat (double 1.000000e+00)
-  %1222 = select <8 x i1> %1211, <8 x double> zeroinitializer, <8 x double> %1221
-  %1223 = getelementptr inbounds nuw i8, ptr %1152, i64 2112
+  %1211 = fcmp ogt <8 x double> %1206, splat (double 1.000000e-30)
+  %1212 = select <8 x i1> %1211, <8 x double> %1206, <8 x double> splat (double 1.000000e-30)
+  %1213 = fdiv <8 x double> %1210, %1212
+  %1214 = fcmp ogt <8 x double> %1213, zeroinitializer
+  %1215 = select <8 x i1> %1214, <8 x double> %1213, <8 x double> zeroinitializer
+  %1216 = fcmp olt <8 x double> %1215, splat (double 1.000000e+00)
+  %1217 = select <8 x i1> %1216, <8 x double> %1215, <8 x double> splat (double 1.000000e+00)
+  %1218 = select <8 x i1> %1207, <8 x double> zeroinitializer, <8 x double> %1217
+  %1219 = getelementptr inbounds nuw i8, ptr %1148, i64 2112
+  %1220 = load <8 x double>, ptr %1219, align 64, !tbaa !26
+  %1221 = fmul <8 x double> %1218, splat (double 4.180000e+03)
+  %1222 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1221, <8 x double> %1206, <8 x double> %1220)
+  %1223 = getelementptr inbounds nuw i8, ptr %1148, i64 4288
   %1224 = load <8 x double>, ptr %1223, align 64, !tbaa !26
-  %1225 = fmul <8 x double> %1222, splat (double 4.180000e+03)
-  %1226 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1225, <8 x double> %1210, <8 x double> %1224)
-  %1227 = getelementptr inbounds nuw i8, ptr %1152, i64 4288
-  %1228 = load <8 x double>, ptr %1227, align 64, !tbaa !26
-  %1229 = getelementptr inbounds nuw i8, ptr %1152, i64 5056
-  %1230 = load <8 x double>, ptr %1229, align 64, !tbaa !26
-  %1231 = fmul <8 x double> %1187, %1230
-  %1232 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1183, <8 x double> %1228, <8 x double> %1231)
-  %1233 = getelementptr inbounds nuw i8, ptr %1152, i64 7360
-  %1234 = load <8 x i64>, ptr %1233, align 64, !tbaa !26
-  %1235 = fcmp ule <8 x double> %1224, zeroinitializer
-  %1236 = getelementptr inbounds nuw i8, ptr %1152, i64 6912
-  store <8 x double> %1222, ptr %1236, align 64, !tbaa !26
-  %1237 = fmul <8 x double> %1197, %1226
-  %1238 = icmp eq <8 x i64> %1234, splat (i64 -1)
-  %1239 = select <8 x i1> %1235, <8 x i1> splat (i1 true), <8 x i1> %1238
-  %1240 = select <8 x i1> %1239, <8 x double> zeroinitializer, <8 x double> %1237
-  %1241 = getelementptr inbounds nuw i8, ptr %1152, i64 6976
-  store <8 x double> %1240, ptr %1241, align 64, !tbaa !26
-  %1242 = fmul <8 x double> %1232, %1226
-  %1243 = select <8 x i1> %1239, <8 x double> zeroinitializer, <8 x double> %1242
-  %1244 = getelementptr inbounds nuw i8, ptr %1152, i64 7040
-  store <8 x double> %1243, ptr %1244, align 64, !tbaa !26
-  %1245 = load <8 x double>, ptr %1152, align 64, !tbaa !26
-  %1246 = load <8 x double>, ptr %1212, align 64, !tbaa !26
-  %1247 = fsub <8 x double> %1245, %1246
-  %1248 = fsub <8 x double> splat (double 1.000000e+00), %1222
-  %1249 = getelementptr inbounds nuw i8, ptr %1152, i64 1920
-  %1250 = load <8 x double>, ptr %1249, align 64, !tbaa !26
-  %1251 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1248, <8 x double> %1250, <8 x double> %1247)
-  %1252 = load <8 x double>, ptr %191, align 64, !tbaa !26
-  %1253 = fdiv <8 x double> splat (double 1.000000e+00), %1252
-  %1254 = getelementptr inbounds nuw i8, ptr %1152, i64 2240
-  %1255 = load <8 x double>, ptr %1254, align 64, !tbaa !26
-  %1256 = fcmp ogt <8 x double> %1255, splat (double 1.000000e-30)
-  %1257 = select <8 x i1> %1256, <8 x double> %1255, <8 x double> splat (double 1.000000e-30)
-  %1258 = fdiv <8 x double> %1251, %1257
-  %1259 = fadd <8 x double> %1253, %1258
-  %1260 = getelementptr inbounds nuw i8, ptr %1152, i64 7104
-  store <8 x double> %1259, ptr %1260, align 64, !tbaa !26
-  %1261 = getelementptr inbounds nuw i8, ptr %1152, i64 6784
-  store <8 x double> %1173, ptr %1261, align 64, !tbaa !26
-  %1262 = getelementptr inbounds nuw i8, ptr %1152, i64 2560
+  %1225 = getelementptr inbounds nuw i8, ptr %1148, i64 5056
+  %1226 = load <8 x double>, ptr %1225, align 64, !tbaa !26
+  %1227 = fmul <8 x double> %1183, %1226
+  %1228 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1179, <8 x double> %1224, <8 x double> %1227)
+  %1229 = getelementptr inbounds nuw i8, ptr %1148, i64 7360
+  %1230 = load <8 x i64>, ptr %1229, align 64, !tbaa !26
+  %1231 = fcmp ule <8 x double> %1220, zeroinitializer
+  %1232 = getelementptr inbounds nuw i8, ptr %1148, i64 6912
+  store <8 x double> %1218, ptr %1232, align 64, !tbaa !26
+  %1233 = fmul <8 x double> %1193, %1222
+  %1234 = icmp eq <8 x i64> %1230, splat (i64 -1)
+  %1235 = select <8 x i1> %1231, <8 x i1> splat (i1 true), <8 x i1> %1234
+  %1236 = select <8 x i1> %1235, <8 x double> zeroinitializer, <8 x double> %1233
+  %1237 = getelementptr inbounds nuw i8, ptr %1148, i64 6976
+  store <8 x double> %1236, ptr %1237, align 64, !tbaa !26
+  %1238 = fmul <8 x double> %1228, %1222
+  %1239 = select <8 x i1> %1235, <8 x double> zeroinitializer, <8 x double> %1238
+  %1240 = getelementptr inbounds nuw i8, ptr %1148, i64 7040
+  store <8 x double> %1239, ptr %1240, align 64, !tbaa !26
+  %1241 = load <8 x double>, ptr %1148, align 64, !tbaa !26
+  %1242 = load <8 x double>, ptr %1208, align 64, !tbaa !26
+  %1243 = fsub <8 x double> %1241, %1242
+  %1244 = fsub <8 x double> splat (double 1.000000e+00), %1218
+  %1245 = getelementptr inbounds nuw i8, ptr %1148, i64 1920
+  %1246 = load <8 x double>, ptr %1245, align 64, !tbaa !26
+  %1247 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1244, <8 x double> %1246, <8 x double> %1243)
+  %1248 = load <8 x double>, ptr %191, align 64, !tbaa !26
+  %1249 = fdiv <8 x double> splat (double 1.000000e+00), %1248
+  %1250 = getelementptr inbounds nuw i8, ptr %1148, i64 2240
+  %1251 = load <8 x double>, ptr %1250, align 64, !tbaa !26
+  %1252 = fcmp ogt <8 x double> %1251, splat (double 1.000000e-30)
+  %1253 = select <8 x i1> %1252, <8 x double> %1251, <8 x double> splat (double 1.000000e-30)
+  %1254 = fdiv <8 x double> %1247, %1253
+  %1255 = fadd <8 x double> %1249, %1254
+  %1256 = getelementptr inbounds nuw i8, ptr %1148, i64 7104
+  store <8 x double> %1255, ptr %1256, align 64, !tbaa !26
+  %1257 = getelementptr inbounds nuw i8, ptr %1148, i64 6784
+  store <8 x double> %1169, ptr %1257, align 64, !tbaa !26
+  %1258 = getelementptr inbounds nuw i8, ptr %1148, i64 2560
+  %1259 = load <8 x double>, ptr %1258, align 64, !tbaa !26
+  %1260 = getelementptr inbounds nuw i8, ptr %1148, i64 2624
+  %1261 = load <8 x double>, ptr %1260, align 64, !tbaa !26
+  %1262 = getelementptr inbounds nuw i8, ptr %1148, i64 2688
   %1263 = load <8 x double>, ptr %1262, align 64, !tbaa !26
-  %1264 = getelementptr inbounds nuw i8, ptr %1152, i64 2624
+  %1264 = getelementptr inbounds nuw i8, ptr %1148, i64 2752
   %1265 = load <8 x double>, ptr %1264, align 64, !tbaa !26
-  %1266 = getelementptr inbounds nuw i8, ptr %1152, i64 2688
-  %1267 = load <8 x double>, ptr %1266, align 64, !tbaa !26
-  %1268 = getelementptr inbounds nuw i8, ptr %1152, i64 2752
-  %1269 = load <8 x double>, ptr %1268, align 64, !tbaa !26
-  %1270 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1246, <8 x double> %1269, <8 x double> %1267)
-  %1271 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1246, <8 x double> %1270, <8 x double> %1265)
-  %1272 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1246, <8 x double> %1271, <8 x double> %1263)
-  %1273 = getelementptr inbounds nuw i8, ptr %1152, i64 3648
-  store <8 x double> %1272, ptr %1273, align 64, !tbaa !26
-  %1274 = getelementptr inbounds nuw i8, ptr %1152, i64 4416
+  %1266 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1242, <8 x double> %1265, <8 x double> %1263)
+  %1267 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1242, <8 x double> %1266, <8 x double> %1261)
+  %1268 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1242, <8 x double> %1267, <8 x double> %1259)
+  %1269 = getelementptr inbounds nuw i8, ptr %1148, i64 3648
+  store <8 x double> %1268, ptr %1269, align 64, !tbaa !26
+  %1270 = getelementptr inbounds nuw i8, ptr %1148, i64 4416
+  %1271 = load <8 x double>, ptr %1270, align 64, !tbaa !26
+  %1272 = fmul <8 x double> %1179, %1271
+  %1273 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1193, <8 x double> %1268, <8 x double> %1272)
+  %1274 = getelementptr inbounds nuw i8, ptr %1148, i64 5184
   %1275 = load <8 x double>, ptr %1274, align 64, !tbaa !26
-  %1276 = fmul <8 x double> %1183, %1275
-  %1277 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1197, <8 x double> %1272, <8 x double> %1276)
-  %1278 = getelementptr inbounds nuw i8, ptr %1152, i64 5184
-  %1279 = load <8 x double>, ptr %1278, align 64, !tbaa !26
-  %1280 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1187, <8 x double> %1279, <8 x double> %1277)
-  %1281 = fmul <8 x double> %1280, splat (double 5.000000e-01)
-  %1282 = getelementptr inbounds nuw i8, ptr %1152, i64 6720
-  store <8 x double> %1281, ptr %1282, align 64, !tbaa !26
-  %1283 = getelementptr inbounds nuw i8, ptr %1152, i64 2304
+  %1276 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1183, <8 x double> %1275, <8 x double> %1273)
+  %1277 = fmul <8 x double> %1276, splat (double 5.000000e-01)
+  %1278 = getelementptr inbounds nuw i8, ptr %1148, i64 6720
+  store <8 x double> %1277, ptr %1278, align 64, !tbaa !26
+  %1279 = getelementptr inbounds nuw i8, ptr %1148, i64 2304
+  %1280 = load <8 x double>, ptr %1279, align 64, !tbaa !26
+  %1281 = getelementptr inbounds nuw i8, ptr %1148, i64 2368
+  %1282 = load <8 x double>, ptr %1281, align 64, !tbaa !26
+  %1283 = getelementptr inbounds nuw i8, ptr %1148, i64 2432
   %1284 = load <8 x double>, ptr %1283, align 64, !tbaa !26
-  %1285 = getelementptr inbounds nuw i8, ptr %1152, i64 2368
+  %1285 = getelementptr inbounds nuw i8, ptr %1148, i64 2496
   %1286 = load <8 x double>, ptr %1285, align 64, !tbaa !26
-  %1287 = getelementptr inbounds nuw i8, ptr %1152, i64 2432
-  %1288 = load <8 x double>, ptr %1287, align 64, !tbaa !26
-  %1289 = getelementptr inbounds nuw i8, ptr %1152, i64 2496
-  %1290 = load <8 x double>, ptr %1289, align 64, !tbaa !26
-  %1291 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1246, <8 x double> %1290, <8 x double> %1288)
-  %1292 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1246, <8 x double> %1291, <8 x double> %1286)
-  %1293 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1246, <8 x double> %1292, <8 x double> %1284)
-  %1294 = getelementptr inbounds nuw i8, ptr %1152, i64 6656
-  store <8 x double> %1293, ptr %1294, align 64, !tbaa !26
-  %1295 = getelementptr inbounds nuw i8, ptr %1152, i64 7552
-  %1296 = load i64, ptr %1295, align 64, !tbaa !31
-  %1297 = icmp eq i64 %1296, 0
-  br i1 %1297, label %1298, label %1310
+  %1287 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1242, <8 x double> %1286, <8 x double> %1284)
+  %1288 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1242, <8 x double> %1287, <8 x double> %1282)
+  %1289 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1242, <8 x double> %1288, <8 x double> %1280)
+  %1290 = getelementptr inbounds nuw i8, ptr %1148, i64 6656
+  store <8 x double> %1289, ptr %1290, align 64, !tbaa !26
+  %1291 = getelementptr inbounds nuw i8, ptr %1148, i64 7552
+  %1292 = load i64, ptr %1291, align 64, !tbaa !31
+  %1293 = icmp eq i64 %1292, 0
+  br i1 %1293, label %1294, label %1306
 
-1298:                                             ; preds = %1149
-  %1299 = fdiv <8 x double> %1293, %1246
-  %1300 = load i64, ptr %141, align 16, !tbaa !21
-  %1301 = getelementptr inbounds nuw i8, ptr %1152, i64 7672
-  %1302 = load ptr, ptr %1301, align 8, !tbaa !35
-  %1303 = getelementptr inbounds <8 x double>, ptr %1302, i64 %1300
-  %1304 = load <8 x double>, ptr %1303, align 64, !tbaa !26
-  %1305 = fmul <8 x double> %1299, %1304
-  %1306 = getelementptr inbounds nuw i8, ptr %1152, i64 64
-  %1307 = load <8 x double>, ptr %1306, align 64, !tbaa !26
-  %1308 = fsub <8 x double> %1246, %1307
-  %1309 = fdiv <8 x double> splat (double 1.000000e+00), %1308
-  br label %1333
+1294:                                             ; preds = %1145
+  %1295 = fdiv <8 x double> %1289, %1242
+  %1296 = load i64, ptr %141, align 16, !tbaa !21
+  %1297 = getelementptr inbounds nuw i8, ptr %1148, i64 7672
+  %1298 = load ptr, ptr %1297, align 8, !tbaa !35
+  %1299 = getelementptr inbounds <8 x double>, ptr %1298, i64 %1296
+  %1300 = load <8 x double>, ptr %1299, align 64, !tbaa !26
+  %1301 = fmul <8 x double> %1295, %1300
+  %1302 = getelementptr inbounds nuw i8, ptr %1148, i64 64
+  %1303 = load <8 x double>, ptr %1302, align 64, !tbaa !26
+  %1304 = fsub <8 x double> %1242, %1303
+  %1305 = fdiv <8 x double> splat (double 1.000000e+00), %1304
+  br label %1329
 
-1310:                                             ; preds = %1149
-  %1311 = getelementptr inbounds nuw i8, ptr %1152, i64 64
-  %1312 = load <8 x double>, ptr %1311, align 64, !tbaa !26
-  %1313 = fsub <8 x double> %1246, %1312
-  %1314 = fdiv <8 x double> splat (double 1.000000e+00), %1313
-  %1315 = load i64, ptr %141, align 16, !tbaa !21
-  %1316 = getelementptr inbounds nuw i8, ptr %1152, i64 7672
-  %1317 = load ptr, ptr %1316, align 8, !tbaa !35
-  %1318 = shl nsw i64 %1315, 8
-  %1319 = getelementptr inbounds i8, ptr %1317, i64 %1318
+1306:                                             ; preds = %1145
+  %1307 = getelementptr inbounds nuw i8, ptr %1148, i64 64
+  %1308 = load <8 x double>, ptr %1307, align 64, !tbaa !26
+  %1309 = fsub <8 x double> %1242, %1308
+  %1310 = fdiv <8 x double> splat (double 1.000000e+00), %1309
+  %1311 = load i64, ptr %141, align 16, !tbaa !21
+  %1312 = getelementptr inbounds nuw i8, ptr %1148, i64 7672
+  %1313 = load ptr, ptr %1312, align 8, !tbaa !35
+  %1314 = shl nsw i64 %1311, 8
+  %1315 = getelementptr inbounds i8, ptr %1313, i64 %1314
+  %1316 = load <8 x double>, ptr %1315, align 64, !tbaa !26
+  %1317 = getelementptr inbounds nuw i8, ptr %1315, i64 64
+  %1318 = load <8 x double>, ptr %1317, align 64, !tbaa !26
+  %1319 = getelementptr inbounds nuw i8, ptr %1315, i64 128
   %1320 = load <8 x double>, ptr %1319, align 64, !tbaa !26
-  %1321 = getelementptr inbounds nuw i8, ptr %1319, i64 64
+  %1321 = getelementptr inbounds nuw i8, ptr %1315, i64 192
   %1322 = load <8 x double>, ptr %1321, align 64, !tbaa !26
-  %1323 = getelementptr inbounds nuw i8, ptr %1319, i64 128
-  %1324 = load <8 x double>, ptr %1323, align 64, !tbaa !26
-  %1325 = getelementptr inbounds nuw i8, ptr %1319, i64 192
-  %1326 = load <8 x double>, ptr %1325, align 64, !tbaa !26
-  %1327 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1246, <8 x double> %1326, <8 x double> %1324)
-  %1328 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1246, <8 x double> %1327, <8 x double> %1322)
-  %1329 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1246, <8 x double> %1328, <8 x double> %1320)
-  %1330 = icmp sgt i64 %1315, %1296
-  %1331 = fmul <8 x double> %1314, %1329
-  %1332 = select i1 %1330, <8 x double> %1331, <8 x double> %1329
-  br label %1333
+  %1323 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1242, <8 x double> %1322, <8 x double> %1320)
+  %1324 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1242, <8 x double> %1323, <8 x double> %1318)
+  %1325 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1242, <8 x double> %1324, <8 x double> %1316)
+  %1326 = icmp sgt i64 %1311, %1292
+  %1327 = fmul <8 x double> %1310, %1325
+  %1328 = select i1 %1326, <8 x double> %1327, <8 x double> %1325
+  br label %1329
 
-1333:                                             ; preds = %1298, %1310
-  %1334 = phi <8 x double> [ %1309, %1298 ], [ %1314, %1310 ]
-  %1335 = phi <8 x double> [ %1308, %1298 ], [ %1313, %1310 ]
-  %1336 = phi <8 x double> [ %1305, %1298 ], [ %1332, %1310 ]
-  %1337 = getelementptr inbounds nuw i8, ptr %1152, i64 5568
-  %1338 = load <8 x double>, ptr %1337, align 64, !tbaa !26
-  %1339 = fcmp ogt <8 x double> %1247, splat (double 0x3D719799812DEA11)
-  %1340 = select <8 x i1> %1339, <8 x double> %1247, <8 x double> splat (double 0x3D719799812DEA11)
-  %1341 = getelementptr inbounds nuw i8, ptr %1152, i64 6528
-  store <8 x double> %1334, ptr %1341, align 64, !tbaa !26
-  %1342 = getelementptr inbounds nuw i8, ptr %1152, i64 704
-  %1343 = load <8 x double>, ptr %1342, align 64, !tbaa !26
-  %1344 = fdiv <8 x double> %1343, %1340
-  %1345 = getelementptr inbounds nuw i8, ptr %1152, i64 6592
-  store <8 x double> %1344, ptr %1345, align 64, !tbaa !26
-  %1346 = getelementptr inbounds nuw i8, ptr %1152, i64 7560
-  %1347 = load ptr, ptr %1346, align 8, !tbaa !58
-  %1348 = load i64, ptr %141, align 16, !tbaa !21
-  %1349 = getelementptr <8 x double>, ptr %1347, i64 %1348
-  %1350 = getelementptr i8, ptr %1349, i64 -64
+1329:                                             ; preds = %1294, %1306
+  %1330 = phi <8 x double> [ %1305, %1294 ], [ %1310, %1306 ]
+  %1331 = phi <8 x double> [ %1304, %1294 ], [ %1309, %1306 ]
+  %1332 = phi <8 x double> [ %1301, %1294 ], [ %1328, %1306 ]
+  %1333 = getelementptr inbounds nuw i8, ptr %1148, i64 5568
+  %1334 = load <8 x double>, ptr %1333, align 64, !tbaa !26
+  %1335 = fcmp ogt <8 x double> %1243, splat (double 0x3D719799812DEA11)
+  %1336 = select <8 x i1> %1335, <8 x double> %1243, <8 x double> splat (double 0x3D719799812DEA11)
+  %1337 = getelementptr inbounds nuw i8, ptr %1148, i64 6528
+  store <8 x double> %1330, ptr %1337, align 64, !tbaa !26
+  %1338 = getelementptr inbounds nuw i8, ptr %1148, i64 704
+  %1339 = load <8 x double>, ptr %1338, align 64, !tbaa !26
+  %1340 = fdiv <8 x double> %1339, %1336
+  %1341 = getelementptr inbounds nuw i8, ptr %1148, i64 6592
+  store <8 x double> %1340, ptr %1341, align 64, !tbaa !26
+  %1342 = getelementptr inbounds nuw i8, ptr %1148, i64 7560
+  %1343 = load ptr, ptr %1342, align 8, !tbaa !58
+  %1344 = load i64, ptr %141, align 16, !tbaa !21
+  %1345 = getelementptr <8 x double>, ptr %1343, i64 %1344
+  %1346 = getelementptr i8, ptr %1345, i64 -64
+  %1347 = load <8 x double>, ptr %1346, align 64, !tbaa !26
+  %1348 = fadd <8 x double> %1334, %1347
+  %1349 = fmul <8 x double> %1348, splat (double 5.000000e-01)
+  %1350 = getelementptr inbounds nuw i8, ptr %1148, i64 192
   %1351 = load <8 x double>, ptr %1350, align 64, !tbaa !26
-  %1352 = fadd <8 x double> %1338, %1351
-  %1353 = fmul <8 x double> %1352, splat (double 5.000000e-01)
-  %1354 = getelementptr inbounds nuw i8, ptr %1152, i64 192
+  %1352 = getelementptr inbounds nuw i8, ptr %1148, i64 256
+  %1353 = load <8 x double>, ptr %1352, align 64, !tbaa !26
+  %1354 = getelementptr inbounds nuw i8, ptr %1148, i64 320
   %1355 = load <8 x double>, ptr %1354, align 64, !tbaa !26
-  %1356 = getelementptr inbounds nuw i8, ptr %1152, i64 256
-  %1357 = load <8 x double>, ptr %1356, align 64, !tbaa !26
-  %1358 = getelementptr inbounds nuw i8, ptr %1152, i64 320
-  %1359 = load <8 x double>, ptr %1358, align 64, !tbaa !26
-  %1360 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1353, <8 x double> %1359, <8 x double> %1357)
-  %1361 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1353, <8 x double> %1360, <8 x double> %1355)
-  %1362 = fmul <8 x double> %1336, %1361
-  %1363 = fmul <8 x double> %1222, %1362
-  %1364 = getelementptr inbounds nuw i8, ptr %1152, i64 2048
-  %1365 = load <8 x double>, ptr %1364, align 64, !tbaa !26
-  %1366 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1363, <8 x double> %1365, <8 x double> splat (double 1.000000e+00))
-  %1367 = fdiv <8 x double> splat (double 1.000000e+00), %1366
-  %1368 = icmp eq <8 x i64> %1234, zeroinitializer
-  %1369 = select <8 x i1> %1368, <8 x double> %1367, <8 x double> splat (double 1.000000e+00)
-  %1370 = getelementptr inbounds nuw i8, ptr %1152, i64 6848
-  store <8 x double> %1369, ptr %1370, align 64, !tbaa !26
-  %1371 = fmul <8 x double> %1362, %1369
-  %1372 = getelementptr inbounds nuw i8, ptr %1152, i64 6016
-  store <8 x double> %1371, ptr %1372, align 64, !tbaa !26
-  %1373 = fmul <8 x double> %1281, splat (double 2.000000e+00)
-  %1374 = getelementptr inbounds nuw i8, ptr %1152, i64 384
+  %1356 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1349, <8 x double> %1355, <8 x double> %1353)
+  %1357 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1349, <8 x double> %1356, <8 x double> %1351)
+  %1358 = fmul <8 x double> %1332, %1357
+  %1359 = fmul <8 x double> %1218, %1358
+  %1360 = getelementptr inbounds nuw i8, ptr %1148, i64 2048
+  %1361 = load <8 x double>, ptr %1360, align 64, !tbaa !26
+  %1362 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1359, <8 x double> %1361, <8 x double> splat (double 1.000000e+00))
+  %1363 = fdiv <8 x double> splat (double 1.000000e+00), %1362
+  %1364 = icmp eq <8 x i64> %1230, zeroinitializer
+  %1365 = select <8 x i1> %1364, <8 x double> %1363, <8 x double> splat (double 1.000000e+00)
+  %1366 = getelementptr inbounds nuw i8, ptr %1148, i64 6848
+  store <8 x double> %1365, ptr %1366, align 64, !tbaa !26
+  %1367 = fmul <8 x double> %1358, %1365
+  %1368 = getelementptr inbounds nuw i8, ptr %1148, i64 6016
+  store <8 x double> %1367, ptr %1368, align 64, !tbaa !26
+  %1369 = fmul <8 x double> %1277, splat (double 2.000000e+00)
+  %1370 = getelementptr inbounds nuw i8, ptr %1148, i64 384
+  %1371 = load <8 x double>, ptr %1370, align 64, !tbaa !26
+  %1372 = getelementptr inbounds nuw i8, ptr %1148, i64 448
+  %1373 = load <8 x double>, ptr %1372, align 64, !tbaa !26
+  %1374 = getelementptr inbounds nuw i8, ptr %1148, i64 512
   %1375 = load <8 x double>, ptr %1374, align 64, !tbaa !26
-  %1376 = getelementptr inbounds nuw i8, ptr %1152, i64 448
-  %1377 = load <8 x double>, ptr %1376, align 64, !tbaa !26
-  %1378 = getelementptr inbounds nuw i8, ptr %1152, i64 512
-  %1379 = load <8 x double>, ptr %1378, align 64, !tbaa !26
-  %1380 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1338, <8 x double> %1379, <8 x double> %1377)
-  %1381 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1338, <8 x double> %1380, <8 x double> %1375)
-  %1382 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1373, <8 x double> %1381, <8 x double> %1371)
-  %1383 = getelementptr inbounds nuw i8, ptr %1152, i64 6144
-  store <8 x double> %1382, ptr %1383, align 64, !tbaa !26
-  %1384 = fmul <8 x double> %1207, %1248
-  %1385 = getelementptr inbounds nuw i8, ptr %1152, i64 1984
-  %1386 = load <8 x double>, ptr %1385, align 64, !tbaa !26
-  %1387 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1384, <8 x double> %1386, <8 x double> splat (double 1.000000e+00))
-  %1388 = fdiv <8 x double> %1207, %1387
-  %1389 = load i64, ptr %142, align 8, !tbaa !22
-  %1390 = sitofp i64 %1389 to double
-  %1391 = fmul double %1390, 2.000000e+00
-  %1392 = insertelement <8 x double> poison, double %1391, i64 0
-  %1393 = shufflevector <8 x double> %1392, <8 x double> poison, <8 x i32> zeroinitializer
-  %1394 = fmul <8 x double> %1344, %1393
-  %1395 = fadd <8 x double> %1388, %1394
-  %1396 = fdiv <8 x double> %1388, %1395
-  %1397 = fmul <8 x double> %1293, %1394
-  %1398 = select <8 x i1> %1368, <8 x double> %1388, <8 x double> %1397
-  %1399 = getelementptr inbounds nuw i8, ptr %1152, i64 6080
-  store <8 x double> %1398, ptr %1399, align 64, !tbaa !26
-  %1400 = fmul <8 x double> %1394, %1396
-  %1401 = select <8 x i1> %1368, <8 x double> %1388, <8 x double> %1400
-  %1402 = getelementptr inbounds nuw i8, ptr %1152, i64 6208
-  store <8 x double> %1401, ptr %1402, align 64, !tbaa !26
-  %1403 = select <8 x i1> %1368, <8 x double> splat (double 1.000000e+00), <8 x double> %1396
-  %1404 = getelementptr inbounds nuw i8, ptr %1152, i64 6272
-  store <8 x double> %1403, ptr %1404, align 64, !tbaa !26
-  br i1 %1297, label %1566, label %1405
+  %1376 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1334, <8 x double> %1375, <8 x double> %1373)
+  %1377 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1334, <8 x double> %1376, <8 x double> %1371)
+  %1378 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1369, <8 x double> %1377, <8 x double> %1367)
+  %1379 = getelementptr inbounds nuw i8, ptr %1148, i64 6144
+  store <8 x double> %1378, ptr %1379, align 64, !tbaa !26
+  %1380 = fmul <8 x double> %1203, %1244
+  %1381 = getelementptr inbounds nuw i8, ptr %1148, i64 1984
+  %1382 = load <8 x double>, ptr %1381, align 64, !tbaa !26
+  %1383 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1380, <8 x double> %1382, <8 x double> splat (double 1.000000e+00))
+  %1384 = fdiv <8 x double> %1203, %1383
+  %1385 = load i64, ptr %142, align 8, !tbaa !22
+  %1386 = sitofp i64 %1385 to double
+  %1387 = fmul double %1386, 2.000000e+00
+  %1388 = insertelement <8 x double> poison, double %1387, i64 0
+  %1389 = shufflevector <8 x double> %1388, <8 x double> poison, <8 x i32> zeroinitializer
+  %1390 = fmul <8 x double> %1340, %1389
+  %1391 = fadd <8 x double> %1384, %1390
+  %1392 = fdiv <8 x double> %1384, %1391
+  %1393 = fmul <8 x double> %1289, %1390
+  %1394 = select <8 x i1> %1364, <8 x double> %1384, <8 x double> %1393
+  %1395 = getelementptr inbounds nuw i8, ptr %1148, i64 6080
+  store <8 x double> %1394, ptr %1395, align 64, !tbaa !26
+  %1396 = fmul <8 x double> %1390, %1392
+  %1397 = select <8 x i1> %1364, <8 x double> %1384, <8 x double> %1396
+  %1398 = getelementptr inbounds nuw i8, ptr %1148, i64 6208
+  store <8 x double> %1397, ptr %1398, align 64, !tbaa !26
+  %1399 = select <8 x i1> %1364, <8 x double> splat (double 1.000000e+00), <8 x double> %1392
+  %1400 = getelementptr inbounds nuw i8, ptr %1148, i64 6272
+  store <8 x double> %1399, ptr %1400, align 64, !tbaa !26
+  br i1 %1293, label %1562, label %1401
 
-1405:                                             ; preds = %1333
-  %1406 = getelementptr inbounds nuw i8, ptr %1152, i64 576
+1401:                                             ; preds = %1329
+  %1402 = getelementptr inbounds nuw i8, ptr %1148, i64 576
+  %1403 = load <8 x double>, ptr %1402, align 64, !tbaa !26
+  %1404 = getelementptr inbounds nuw i8, ptr %1148, i64 640
+  %1405 = load <8 x double>, ptr %1404, align 64, !tbaa !26
+  %1406 = getelementptr inbounds nuw i8, ptr %1148, i64 1536
   %1407 = load <8 x double>, ptr %1406, align 64, !tbaa !26
-  %1408 = getelementptr inbounds nuw i8, ptr %1152, i64 640
-  %1409 = load <8 x double>, ptr %1408, align 64, !tbaa !26
-  %1410 = getelementptr inbounds nuw i8, ptr %1152, i64 1536
-  %1411 = load <8 x double>, ptr %1410, align 64, !tbaa !26
-  %1412 = load i64, ptr %141, align 16, !tbaa !21
-  %1413 = fsub <8 x double> %1272, %1411
-  %1414 = fmul <8 x double> %1377, splat (double 5.000000e-01)
-  %1415 = fmul <8 x double> %1379, splat (double 0x3FE5555555555555)
-  %1416 = getelementptr inbounds nuw i8, ptr %1152, i64 7648
-  %1417 = load ptr, ptr %1416, align 32, !tbaa !72
-  %1418 = getelementptr inbounds nuw i8, ptr %1152, i64 7656
-  %1419 = load ptr, ptr %1418, align 8, !tbaa !49
-  %1420 = getelementptr inbounds nuw i8, ptr %1152, i64 7584
-  %1421 = load ptr, ptr %1420, align 32, !tbaa !59
-  %1422 = getelementptr inbounds nuw i8, ptr %1152, i64 7624
-  %1423 = load ptr, ptr %1422, align 8, !tbaa !73
-  %1424 = getelementptr inbounds nuw i8, ptr %1152, i64 7632
-  %1425 = load ptr, ptr %1424, align 16, !tbaa !74
-  %1426 = getelementptr inbounds nuw i8, ptr %1152, i64 7640
-  %1427 = load ptr, ptr %1426, align 8, !tbaa !75
-  %1428 = getelementptr inbounds nuw i8, ptr %1152, i64 7608
-  %1429 = load ptr, ptr %1428, align 8, !tbaa !76
-  %1430 = getelementptr inbounds nuw i8, ptr %1152, i64 7616
-  %1431 = load ptr, ptr %1430, align 64, !tbaa !77
-  %1432 = icmp sgt i64 %1412, 0
-  br i1 %1432, label %1433, label %1679
+  %1408 = load i64, ptr %141, align 16, !tbaa !21
+  %1409 = fsub <8 x double> %1268, %1407
+  %1410 = fmul <8 x double> %1373, splat (double 5.000000e-01)
+  %1411 = fmul <8 x double> %1375, splat (double 0x3FE5555555555555)
+  %1412 = getelementptr inbounds nuw i8, ptr %1148, i64 7648
+  %1413 = load ptr, ptr %1412, align 32, !tbaa !72
+  %1414 = getelementptr inbounds nuw i8, ptr %1148, i64 7656
+  %1415 = load ptr, ptr %1414, align 8, !tbaa !49
+  %1416 = getelementptr inbounds nuw i8, ptr %1148, i64 7584
+  %1417 = load ptr, ptr %1416, align 32, !tbaa !59
+  %1418 = getelementptr inbounds nuw i8, ptr %1148, i64 7624
+  %1419 = load ptr, ptr %1418, align 8, !tbaa !73
+  %1420 = getelementptr inbounds nuw i8, ptr %1148, i64 7632
+  %1421 = load ptr, ptr %1420, align 16, !tbaa !74
+  %1422 = getelementptr inbounds nuw i8, ptr %1148, i64 7640
+  %1423 = load ptr, ptr %1422, align 8, !tbaa !75
+  %1424 = getelementptr inbounds nuw i8, ptr %1148, i64 7608
+  %1425 = load ptr, ptr %1424, align 8, !tbaa !76
+  %1426 = getelementptr inbounds nuw i8, ptr %1148, i64 7616
+  %1427 = load ptr, ptr %1426, align 64, !tbaa !77
+  %1428 = icmp sgt i64 %1408, 0
+  br i1 %1428, label %1429, label %1675
 
-1433:                                             ; preds = %1405
-  %1434 = load <8 x double>, ptr %1347, align 64, !tbaa !26
-  %1435 = getelementptr inbounds nuw i8, ptr %1152, i64 2880
-  %1436 = load <8 x double>, ptr %1435, align 64, !tbaa !26
-  %1437 = getelementptr inbounds nuw i8, ptr %1152, i64 2816
-  %1438 = load <8 x double>, ptr %1437, align 64, !tbaa !26
-  %1439 = fmul <8 x double> %1281, splat (double -2.000000e+00)
-  %1440 = fmul <8 x double> %1439, %1338
-  %1441 = fmul <8 x double> %1338, %1440
-  %1442 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1338, <8 x double> %1415, <8 x double> %1414)
-  %1443 = fmul <8 x double> %1441, %1442
-  %1444 = getelementptr inbounds nuw i8, ptr %1152, i64 7672
-  %1445 = fmul <8 x double> %1335, %1436
-  %1446 = fdiv <8 x double> %1438, %1407
-  br label %1447
+1429:                                             ; preds = %1401
+  %1430 = load <8 x double>, ptr %1343, align 64, !tbaa !26
+  %1431 = getelementptr inbounds nuw i8, ptr %1148, i64 2880
+  %1432 = load <8 x double>, ptr %1431, align 64, !tbaa !26
+  %1433 = getelementptr inbounds nuw i8, ptr %1148, i64 2816
+  %1434 = load <8 x double>, ptr %1433, align 64, !tbaa !26
+  %1435 = fmul <8 x double> %1277, splat (double -2.000000e+00)
+  %1436 = fmul <8 x double> %1435, %1334
+  %1437 = fmul <8 x double> %1334, %1436
+  %1438 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1334, <8 x double> %1411, <8 x double> %1410)
+  %1439 = fmul <8 x double> %1437, %1438
+  %1440 = getelementptr inbounds nuw i8, ptr %1148, i64 7672
+  %1441 = fmul <8 x double> %1331, %1432
+  %1442 = fdiv <8 x double> %1434, %1403
+  br label %1443
 
-1447:                                             ; preds = %1433, %1531
-  %1448 = phi <8 x double> [ %1434, %1433 ], [ %1535, %1531 ]
-  %1449 = phi <8 x double> [ zeroinitializer, %1433 ], [ %1532, %1531 ]
-  %1450 = phi <8 x double> [ zeroinitializer, %1433 ], [ %1533, %1531 ]
-  %1451 = phi <8 x double> [ zeroinitializer, %1433 ], [ %1534, %1531 ]
-  %1452 = phi <8 x double> [ zeroinitializer, %1433 ], [ %1561, %1531 ]
-  %1453 = phi <8 x double> [ zeroinitializer, %1433 ], [ %1563, %1531 ]
-  %1454 = phi <8 x double> [ %1409, %1433 ], [ %1536, %1531 ]
-  %1455 = phi i64 [ 0, %1433 ], [ %1457, %1531 ]
-  %1456 = phi <8 x double> [ zeroinitializer, %1433 ], [ %1537, %1531 ]
-  %1457 = add nuw nsw i64 %1455, 1
-  %1458 = icmp slt i64 %1457, %1412
-  br i1 %1458, label %1459, label %1528
+1443:                                             ; preds = %1429, %1527
+  %1444 = phi <8 x double> [ %1430, %1429 ], [ %1531, %1527 ]
+  %1445 = phi <8 x double> [ zeroinitializer, %1429 ], [ %1528, %1527 ]
+  %1446 = phi <8 x double> [ zeroinitializer, %1429 ], [ %1529, %1527 ]
+  %1447 = phi <8 x double> [ zeroinitializer, %1429 ], [ %1530, %1527 ]
+  %1448 = phi <8 x double> [ zeroinitializer, %1429 ], [ %1557, %1527 ]
+  %1449 = phi <8 x double> [ zeroinitializer, %1429 ], [ %1559, %1527 ]
+  %1450 = phi <8 x double> [ %1405, %1429 ], [ %1532, %1527 ]
+  %1451 = phi i64 [ 0, %1429 ], [ %1453, %1527 ]
+  %1452 = phi <8 x double> [ zeroinitializer, %1429 ], [ %1533, %1527 ]
+  %1453 = add nuw nsw i64 %1451, 1
+  %1454 = icmp slt i64 %1453, %1408
+  br i1 %1454, label %1455, label %1524
 
-1459:                                             ; preds = %1447
-  %1460 = getelementptr inbounds nuw <8 x double>, ptr %1347, i64 %1457
-  %1461 = load <8 x double>, ptr %1460, align 64, !tbaa !26
-  %1462 = icmp slt i64 %1457, %1296
-  br i1 %1462, label %1470, label %1463
+1455:                                             ; preds = %1443
+  %1456 = getelementptr inbounds nuw <8 x double>, ptr %1343, i64 %1453
+  %1457 = load <8 x double>, ptr %1456, align 64, !tbaa !26
+  %1458 = icmp slt i64 %1453, %1292
+  br i1 %1458, label %1466, label %1459
 
-1463:                                             ; preds = %1459
-  %1464 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1461, <8 x double> %1379, <8 x double> %1377)
-  %1465 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1461, <8 x double> %1464, <8 x double> %1375)
-  %1466 = fneg <8 x double> %1461
-  %1467 = fmul <8 x double> %1461, %1466
-  %1468 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1461, <8 x double> %1415, <8 x double> %1414)
-  %1469 = fmul <8 x double> %1467, %1468
-  br label %1470
+1459:                                             ; preds = %1455
+  %1460 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1457, <8 x double> %1375, <8 x double> %1373)
+  %1461 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1457, <8 x double> %1460, <8 x double> %1371)
+  %1462 = fneg <8 x double> %1457
+  %1463 = fmul <8 x double> %1457, %1462
+  %1464 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1457, <8 x double> %1411, <8 x double> %1410)
+  %1465 = fmul <8 x double> %1463, %1464
+  br label %1466
 
-1470:                                             ; preds = %1459, %1463
-  %1471 = phi <8 x double> [ %1465, %1463 ], [ %1409, %1459 ]
-  %1472 = phi <8 x double> [ %1469, %1463 ], [ zeroinitializer, %1459 ]
-  %1473 = load i64, ptr %1295, align 64, !tbaa !31
-  %1474 = icmp eq i64 %1473, 0
-  %1475 = load ptr, ptr %1444, align 8, !tbaa !35
-  br i1 %1474, label %1476, label %1480
+1466:                                             ; preds = %1455, %1459
+  %1467 = phi <8 x double> [ %1461, %1459 ], [ %1405, %1455 ]
+  %1468 = phi <8 x double> [ %1465, %1459 ], [ zeroinitializer, %1455 ]
+  %1469 = load i64, ptr %1291, align 64, !tbaa !31
+  %1470 = icmp eq i64 %1469, 0
+  %1471 = load ptr, ptr %1440, align 8, !tbaa !35
+  br i1 %1470, label %1472, label %1476
 
-1476:                                             ; preds = %1470
-  %1477 = getelementptr inbounds nuw <8 x double>, ptr %1475, i64 %1457
-  %1478 = load <8 x double>, ptr %1477, align 64, !tbaa !26
-  %1479 = fmul <8 x double> %1334, %1478
-  br label %1496
+1472:                                             ; preds = %1466
+  %1473 = getelementptr inbounds nuw <8 x double>, ptr %1471, i64 %1453
+  %1474 = load <8 x double>, ptr %1473, align 64, !tbaa !26
+  %1475 = fmul <8 x double> %1330, %1474
+  br label %1492
 
-1480:                                             ; preds = %1470
-  %1481 = shl nsw i64 %1457, 8
-  %1482 = getelementptr inbounds nuw i8, ptr %1475, i64 %1481
+1476:                                             ; preds = %1466
+  %1477 = shl nsw i64 %1453, 8
+  %1478 = getelementptr inbounds nuw i8, ptr %1471, i64 %1477
+  %1479 = load <8 x double>, ptr %1478, align 64, !tbaa !26
+  %1480 = getelementptr inbounds nuw i8, ptr %1478, i64 64
+  %1481 = load <8 x double>, ptr %1480, align 64, !tbaa !26
+  %1482 = getelementptr inbounds nuw i8, ptr %1478, i64 128
   %1483 = load <8 x double>, ptr %1482, align 64, !tbaa !26
-  %1484 = getelementptr inbounds nuw i8, ptr %1482, i64 64
+  %1484 = getelementptr inbounds nuw i8, ptr %1478, i64 192
   %1485 = load <8 x double>, ptr %1484, align 64, !tbaa !26
-  %1486 = getelementptr inbounds nuw i8, ptr %1482, i64 128
-  %1487 = load <8 x double>, ptr %1486, align 64, !tbaa !26
-  %1488 = getelementptr inbounds nuw i8, ptr %1482, i64 192
-  %1489 = load <8 x double>, ptr %1488, align 64, !tbaa !26
-  %1490 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1246, <8 x double> %1489, <8 x double> %1487)
-  %1491 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1246, <8 x double> %1490, <8 x double> %1485)
-  %1492 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1246, <8 x double> %1491, <8 x double> %1483)
-  %1493 = icmp slt i64 %1455, %1473
-  %1494 = fmul <8 x double> %1334, %1492
-  %1495 = select i1 %1493, <8 x double> %1492, <8 x double> %1494
-  br label %1496
+  %1486 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1242, <8 x double> %1485, <8 x double> %1483)
+  %1487 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1242, <8 x double> %1486, <8 x double> %1481)
+  %1488 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1242, <8 x double> %1487, <8 x double> %1479)
+  %1489 = icmp slt i64 %1451, %1469
+  %1490 = fmul <8 x double> %1330, %1488
+  %1491 = select i1 %1489, <8 x double> %1488, <8 x double> %1490
+  br label %1492
 
-1496:                                             ; preds = %1480, %1476
-  %1497 = phi <8 x double> [ %1479, %1476 ], [ %1495, %1480 ]
-  %1498 = icmp slt i64 %1455, %1473
-  br i1 %1498, label %1505, label %1499
+1492:                                             ; preds = %1476, %1472
+  %1493 = phi <8 x double> [ %1475, %1472 ], [ %1491, %1476 ]
+  %1494 = icmp slt i64 %1451, %1469
+  br i1 %1494, label %1501, label %1495
 
-1499:                                             ; preds = %1496
-  %1500 = fadd <8 x double> %1448, %1461
-  %1501 = fmul <8 x double> %1500, splat (double 5.000000e-01)
-  %1502 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1501, <8 x double> %1359, <8 x double> %1357)
-  %1503 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1501, <8 x double> %1502, <8 x double> %1355)
-  %1504 = fmul <8 x double> %1503, %1497
-  br label %1515
+1495:                                             ; preds = %1492
+  %1496 = fadd <8 x double> %1444, %1457
+  %1497 = fmul <8 x double> %1496, splat (double 5.000000e-01)
+  %1498 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1497, <8 x double> %1355, <8 x double> %1353)
+  %1499 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1497, <8 x double> %1498, <8 x double> %1351)
+  %1500 = fmul <8 x double> %1499, %1493
+  br label %1511
 
-1505:                                             ; preds = %1496
-  %1506 = icmp slt i64 %1457, %1473
-  br i1 %1506, label %1507, label %1509
+1501:                                             ; preds = %1492
+  %1502 = icmp slt i64 %1453, %1469
+  br i1 %1502, label %1503, label %1505
 
-1507:                                             ; preds = %1505
-  %1508 = fmul <8 x double> %1407, %1497
-  br label %1515
+1503:                                             ; preds = %1501
+  %1504 = fmul <8 x double> %1403, %1493
+  br label %1511
 
-1509:                                             ; preds = %1505
-  %1510 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1461, <8 x double> %1359, <8 x double> %1357)
-  %1511 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1461, <8 x double> %1510, <8 x double> %1355)
-  %1512 = fdiv <8 x double> %1445, %1511
-  %1513 = fadd <8 x double> %1446, %1512
-  %1514 = fdiv <8 x double> %1497, %1513
-  br label %1515
+1505:                                             ; preds = %1501
+  %1506 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1457, <8 x double> %1355, <8 x double> %1353)
+  %1507 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1457, <8 x double> %1506, <8 x double> %1351)
+  %1508 = fdiv <8 x double> %1441, %1507
+  %1509 = fadd <8 x double> %1442, %1508
+  %1510 = fdiv <8 x double> %1493, %1509
+  br label %1511
 
-1515:                                             ; preds = %1499, %1507, %1509
-  %1516 = phi <8 x double> [ %1504, %1499 ], [ %1508, %1507 ], [ %1514, %1509 ]
-  br i1 %1462, label %1521, label %1517
+1511:                                             ; preds = %1495, %1503, %1505
+  %1512 = phi <8 x double> [ %1500, %1495 ], [ %1504, %1503 ], [ %1510, %1505 ]
+  br i1 %1458, label %1517, label %1513
 
-1517:                                             ; preds = %1515
-  %1518 = getelementptr inbounds nuw <8 x double>, ptr %1417, i64 %1457
-  %1519 = load <8 x double>, ptr %1518, align 64, !tbaa !26
-  %1520 = fmul <8 x double> %1281, %1519
-  br label %1521
+1513:                                             ; preds = %1511
+  %1514 = getelementptr inbounds nuw <8 x double>, ptr %1413, i64 %1453
+  %1515 = load <8 x double>, ptr %1514, align 64, !tbaa !26
+  %1516 = fmul <8 x double> %1277, %1515
+  br label %1517
 
-1521:                                             ; preds = %1515, %1517
-  %1522 = phi <8 x double> [ %1520, %1517 ], [ zeroinitializer, %1515 ]
-  %1523 = fneg <8 x double> %1522
-  %1524 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1523, <8 x double> %1454, <8 x double> %1516)
-  %1525 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1522, <8 x double> %1471, <8 x double> %1516)
-  %1526 = fadd <8 x double> %1456, %1472
-  %1527 = fmul <8 x double> %1526, %1522
-  br label %1531
+1517:                                             ; preds = %1511, %1513
+  %1518 = phi <8 x double> [ %1516, %1513 ], [ zeroinitializer, %1511 ]
+  %1519 = fneg <8 x double> %1518
+  %1520 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1519, <8 x double> %1450, <8 x double> %1512)
+  %1521 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1518, <8 x double> %1467, <8 x double> %1512)
+  %1522 = fadd <8 x double> %1452, %1468
+  %1523 = fmul <8 x double> %1522, %1518
+  br label %1527
 
-1528:                                             ; preds = %1447
-  %1529 = load <8 x double>, ptr %1372, align 64, !tbaa !26
-  %1530 = load <8 x double>, ptr %1383, align 64, !tbaa !26
-  br label %1531
+1524:                                             ; preds = %1443
+  %1525 = load <8 x double>, ptr %1368, align 64, !tbaa !26
+  %1526 = load <8 x double>, ptr %1379, align 64, !tbaa !26
+  br label %1527
 
-1531:                                             ; preds = %1528, %1521
-  %1532 = phi <8 x double> [ %1524, %1521 ], [ %1529, %1528 ]
-  %1533 = phi <8 x double> [ %1525, %1521 ], [ %1530, %1528 ]
-  %1534 = phi <8 x double> [ %1527, %1521 ], [ %1443, %1528 ]
-  %1535 = phi <8 x double> [ %1461, %1521 ], [ %1448, %1528 ]
-  %1536 = phi <8 x double> [ %1471, %1521 ], [ %1454, %1528 ]
-  %1537 = phi <8 x double> [ %1472, %1521 ], [ %1456, %1528 ]
-  %1538 = getelementptr inbounds nuw <8 x double>, ptr %1419, i64 %1455
-  %1539 = load <8 x double>, ptr %1538, align 64, !tbaa !26
-  %1540 = icmp slt i64 %1455, %1296
-  %1541 = select i1 %1540, <8 x double> %1411, <8 x double> %1413
-  %1542 = fmul <8 x double> %1197, %1541
-  %1543 = fmul <8 x double> %1542, %1539
-  %1544 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1543, <8 x double> %1454, <8 x double> %1532)
-  %1545 = fadd <8 x double> %1450, %1544
-  %1546 = fsub <8 x double> %1534, %1451
-  %1547 = fneg <8 x double> %1543
-  %1548 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1547, <8 x double> %1456, <8 x double> %1546)
-  %1549 = getelementptr inbounds nuw <8 x double>, ptr %1421, i64 %1455
-  %1550 = load <8 x double>, ptr %1549, align 64, !tbaa !26
-  %1551 = fsub <8 x double> %1548, %1550
-  %1552 = fneg <8 x double> %1449
-  %1553 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1552, <8 x double> %1453, <8 x double> %1545)
-  %1554 = fdiv <8 x double> splat (double 1.000000e+00), %1553
-  %1555 = getelementptr inbounds nuw <8 x double>, ptr %1423, i64 %1455
-  store <8 x double> %1551, ptr %1555, align 64, !tbaa !26
-  %1556 = getelementptr inbounds nuw <8 x double>, ptr %1425, i64 %1455
-  store <8 x double> %1449, ptr %1556, align 64, !tbaa !26
-  %1557 = fadd <8 x double> %1449, %1533
-  %1558 = fsub <8 x double> %1557, %1545
-  %1559 = getelementptr inbounds nuw <8 x double>, ptr %1427, i64 %1455
-  store <8 x double> %1558, ptr %1559, align 64, !tbaa !26
-  %1560 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1449, <8 x double> %1452, <8 x double> %1551)
-  %1561 = fmul <8 x double> %1560, %1554
-  %1562 = getelementptr inbounds nuw <8 x double>, ptr %1429, i64 %1455
-  store <8 x double> %1561, ptr %1562, align 64, !tbaa !26
-  %1563 = fmul <8 x double> %1533, %1554
-  %1564 = getelementptr inbounds nuw <8 x double>, ptr %1431, i64 %1455
-  store <8 x double> %1563, ptr %1564, align 64, !tbaa !26
-  %1565 = icmp eq i64 %1457, %1412
-  br i1 %1565, label %1679, label %1447, !llvm.loop !78
+1527:                                             ; preds = %1524, %1517
+  %1528 = phi <8 x double> [ %1520, %1517 ], [ %1525, %1524 ]
+  %1529 = phi <8 x double> [ %1521, %1517 ], [ %1526, %1524 ]
+  %1530 = phi <8 x double> [ %1523, %1517 ], [ %1439, %1524 ]
+  %1531 = phi <8 x double> [ %1457, %1517 ], [ %1444, %1524 ]
+  %1532 = phi <8 x double> [ %1467, %1517 ], [ %1450, %1524 ]
+  %1533 = phi <8 x double> [ %1468, %1517 ], [ %1452, %1524 ]
+  %1534 = getelementptr inbounds nuw <8 x double>, ptr %1415, i64 %1451
+  %1535 = load <8 x double>, ptr %1534, align 64, !tbaa !26
+  %1536 = icmp slt i64 %1451, %1292
+  %1537 = select i1 %1536, <8 x double> %1407, <8 x double> %1409
+  %1538 = fmul <8 x double> %1193, %1537
+  %1539 = fmul <8 x double> %1538, %1535
+  %1540 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1539, <8 x double> %1450, <8 x double> %1528)
+  %1541 = fadd <8 x double> %1446, %1540
+  %1542 = fsub <8 x double> %1530, %1447
+  %1543 = fneg <8 x double> %1539
+  %1544 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1543, <8 x double> %1452, <8 x double> %1542)
+  %1545 = getelementptr inbounds nuw <8 x double>, ptr %1417, i64 %1451
+  %1546 = load <8 x double>, ptr %1545, align 64, !tbaa !26
+  %1547 = fsub <8 x double> %1544, %1546
+  %1548 = fneg <8 x double> %1445
+  %1549 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1548, <8 x double> %1449, <8 x double> %1541)
+  %1550 = fdiv <8 x double> splat (double 1.000000e+00), %1549
+  %1551 = getelementptr inbounds nuw <8 x double>, ptr %1419, i64 %1451
+  store <8 x double> %1547, ptr %1551, align 64, !tbaa !26
+  %1552 = getelementptr inbounds nuw <8 x double>, ptr %1421, i64 %1451
+  store <8 x double> %1445, ptr %1552, align 64, !tbaa !26
+  %1553 = fadd <8 x double> %1445, %1529
+  %1554 = fsub <8 x double> %1553, %1541
+  %1555 = getelementptr inbounds nuw <8 x double>, ptr %1423, i64 %1451
+  store <8 x double> %1554, ptr %1555, align 64, !tbaa !26
+  %1556 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1445, <8 x double> %1448, <8 x double> %1547)
+  %1557 = fmul <8 x double> %1556, %1550
+  %1558 = getelementptr inbounds nuw <8 x double>, ptr %1425, i64 %1451
+  store <8 x double> %1557, ptr %1558, align 64, !tbaa !26
+  %1559 = fmul <8 x double> %1529, %1550
+  %1560 = getelementptr inbounds nuw <8 x double>, ptr %1427, i64 %1451
+  store <8 x double> %1559, ptr %1560, align 64, !tbaa !26
+  %1561 = icmp eq i64 %1453, %1408
+  br i1 %1561, label %1675, label %1443, !llvm.loop !78
 
-1566:                                             ; preds = %1333
-  %1567 = getelementptr inbounds nuw i8, ptr %1152, i64 1536
-  %1568 = load <8 x double>, ptr %1567, align 64, !tbaa !26
-  %1569 = load i64, ptr %141, align 16, !tbaa !21
-  %1570 = fdiv <8 x double> %1293, %1246
-  %1571 = fsub <8 x double> %1272, %1568
-  %1572 = fmul <8 x double> %1197, %1571
-  %1573 = fmul <8 x double> %1377, splat (double 5.000000e-01)
-  %1574 = fmul <8 x double> %1379, splat (double 0x3FE5555555555555)
-  %1575 = getelementptr inbounds nuw i8, ptr %1152, i64 7648
-  %1576 = load ptr, ptr %1575, align 32, !tbaa !72
-  %1577 = getelementptr inbounds nuw i8, ptr %1152, i64 7656
-  %1578 = load ptr, ptr %1577, align 8, !tbaa !49
-  %1579 = getelementptr inbounds nuw i8, ptr %1152, i64 7584
-  %1580 = load ptr, ptr %1579, align 32, !tbaa !59
-  %1581 = getelementptr inbounds nuw i8, ptr %1152, i64 7624
-  %1582 = load ptr, ptr %1581, align 8, !tbaa !73
-  %1583 = getelementptr inbounds nuw i8, ptr %1152, i64 7632
-  %1584 = load ptr, ptr %1583, align 16, !tbaa !74
-  %1585 = getelementptr inbounds nuw i8, ptr %1152, i64 7640
-  %1586 = load ptr, ptr %1585, align 8, !tbaa !75
-  %1587 = getelementptr inbounds nuw i8, ptr %1152, i64 7608
-  %1588 = load ptr, ptr %1587, align 8, !tbaa !76
-  %1589 = getelementptr inbounds nuw i8, ptr %1152, i64 7616
-  %1590 = load ptr, ptr %1589, align 64, !tbaa !77
-  %1591 = icmp sgt i64 %1569, 0
-  br i1 %1591, label %1592, label %1679
+1562:                                             ; preds = %1329
+  %1563 = getelementptr inbounds nuw i8, ptr %1148, i64 1536
+  %1564 = load <8 x double>, ptr %1563, align 64, !tbaa !26
+  %1565 = load i64, ptr %141, align 16, !tbaa !21
+  %1566 = fdiv <8 x double> %1289, %1242
+  %1567 = fsub <8 x double> %1268, %1564
+  %1568 = fmul <8 x double> %1193, %1567
+  %1569 = fmul <8 x double> %1373, splat (double 5.000000e-01)
+  %1570 = fmul <8 x double> %1375, splat (double 0x3FE5555555555555)
+  %1571 = getelementptr inbounds nuw i8, ptr %1148, i64 7648
+  %1572 = load ptr, ptr %1571, align 32, !tbaa !72
+  %1573 = getelementptr inbounds nuw i8, ptr %1148, i64 7656
+  %1574 = load ptr, ptr %1573, align 8, !tbaa !49
+  %1575 = getelementptr inbounds nuw i8, ptr %1148, i64 7584
+  %1576 = load ptr, ptr %1575, align 32, !tbaa !59
+  %1577 = getelementptr inbounds nuw i8, ptr %1148, i64 7624
+  %1578 = load ptr, ptr %1577, align 8, !tbaa !73
+  %1579 = getelementptr inbounds nuw i8, ptr %1148, i64 7632
+  %1580 = load ptr, ptr %1579, align 16, !tbaa !74
+  %1581 = getelementptr inbounds nuw i8, ptr %1148, i64 7640
+  %1582 = load ptr, ptr %1581, align 8, !tbaa !75
+  %1583 = getelementptr inbounds nuw i8, ptr %1148, i64 7608
+  %1584 = load ptr, ptr %1583, align 8, !tbaa !76
+  %1585 = getelementptr inbounds nuw i8, ptr %1148, i64 7616
+  %1586 = load ptr, ptr %1585, align 64, !tbaa !77
+  %1587 = icmp sgt i64 %1565, 0
+  br i1 %1587, label %1588, label %1675
 
-1592:                                             ; preds = %1566
-  %1593 = load <8 x double>, ptr %1347, align 64, !tbaa !26
-  %1594 = fneg <8 x double> %1593
-  %1595 = fmul <8 x double> %1593, %1594
-  %1596 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1593, <8 x double> %1574, <8 x double> %1573)
-  %1597 = fmul <8 x double> %1595, %1596
-  %1598 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1593, <8 x double> %1379, <8 x double> %1377)
-  %1599 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1593, <8 x double> %1598, <8 x double> %1375)
-  %1600 = fmul <8 x double> %1281, splat (double -2.000000e+00)
-  %1601 = fmul <8 x double> %1600, %1338
-  %1602 = fmul <8 x double> %1338, %1601
-  %1603 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1338, <8 x double> %1574, <8 x double> %1573)
-  %1604 = fmul <8 x double> %1602, %1603
-  %1605 = getelementptr inbounds nuw i8, ptr %1152, i64 7672
-  br label %1606
+1588:                                             ; preds = %1562
+  %1589 = load <8 x double>, ptr %1343, align 64, !tbaa !26
+  %1590 = fneg <8 x double> %1589
+  %1591 = fmul <8 x double> %1589, %1590
+  %1592 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1589, <8 x double> %1570, <8 x double> %1569)
+  %1593 = fmul <8 x double> %1591, %1592
+  %1594 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1589, <8 x double> %1375, <8 x double> %1373)
+  %1595 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1589, <8 x double> %1594, <8 x double> %1371)
+  %1596 = fmul <8 x double> %1277, splat (double -2.000000e+00)
+  %1597 = fmul <8 x double> %1596, %1334
+  %1598 = fmul <8 x double> %1334, %1597
+  %1599 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1334, <8 x double> %1570, <8 x double> %1569)
+  %1600 = fmul <8 x double> %1598, %1599
+  %1601 = getelementptr inbounds nuw i8, ptr %1148, i64 7672
+  br label %1602
 
-1606:                                             ; preds = %1592, %1647
-  %1607 = phi <8 x double> [ %1593, %1592 ], [ %1651, %1647 ]
-  %1608 = phi <8 x double> [ zeroinitializer, %1592 ], [ %1648, %1647 ]
-  %1609 = phi <8 x double> [ zeroinitializer, %1592 ], [ %1649, %1647 ]
-  %1610 = phi <8 x double> [ zeroinitializer, %1592 ], [ %1650, %1647 ]
-  %1611 = phi <8 x double> [ zeroinitializer, %1592 ], [ %1674, %1647 ]
-  %1612 = phi <8 x double> [ zeroinitializer, %1592 ], [ %1676, %1647 ]
-  %1613 = phi <8 x double> [ %1599, %1592 ], [ %1652, %1647 ]
-  %1614 = phi i64 [ 0, %1592 ], [ %1616, %1647 ]
-  %1615 = phi <8 x double> [ %1597, %1592 ], [ %1653, %1647 ]
-  %1616 = add nuw nsw i64 %1614, 1
-  %1617 = icmp slt i64 %1616, %1569
-  br i1 %1617, label %1618, label %1644
+1602:                                             ; preds = %1588, %1643
+  %1603 = phi <8 x double> [ %1589, %1588 ], [ %1647, %1643 ]
+  %1604 = phi <8 x double> [ zeroinitializer, %1588 ], [ %1644, %1643 ]
+  %1605 = phi <8 x double> [ zeroinitializer, %1588 ], [ %1645, %1643 ]
+  %1606 = phi <8 x double> [ zeroinitializer, %1588 ], [ %1646, %1643 ]
+  %1607 = phi <8 x double> [ zeroinitializer, %1588 ], [ %1670, %1643 ]
+  %1608 = phi <8 x double> [ zeroinitializer, %1588 ], [ %1672, %1643 ]
+  %1609 = phi <8 x double> [ %1595, %1588 ], [ %1648, %1643 ]
+  %1610 = phi i64 [ 0, %1588 ], [ %1612, %1643 ]
+  %1611 = phi <8 x double> [ %1593, %1588 ], [ %1649, %1643 ]
+  %1612 = add nuw nsw i64 %1610, 1
+  %1613 = icmp slt i64 %1612, %1565
+  br i1 %1613, label %1614, label %1640
 
-1618:                                             ; preds = %1606
-  %1619 = getelementptr inbounds nuw <8 x double>, ptr %1347, i64 %1616
-  %1620 = load <8 x double>, ptr %1619, align 64, !tbaa !26
-  %1621 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1620, <8 x double> %1379, <8 x double> %1377)
-  %1622 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1620, <8 x double> %1621, <8 x double> %1375)
-  %1623 = fneg <8 x double> %1620
-  %1624 = fmul <8 x double> %1620, %1623
-  %1625 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1620, <8 x double> %1574, <8 x double> %1573)
-  %1626 = fmul <8 x double> %1624, %1625
-  %1627 = fadd <8 x double> %1607, %1620
-  %1628 = fmul <8 x double> %1627, splat (double 5.000000e-01)
-  %1629 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1628, <8 x double> %1359, <8 x double> %1357)
-  %1630 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1628, <8 x double> %1629, <8 x double> %1355)
-  %1631 = load ptr, ptr %1605, align 8, !tbaa !35
-  %1632 = getelementptr inbounds nuw <8 x double>, ptr %1631, i64 %1616
+1614:                                             ; preds = %1602
+  %1615 = getelementptr inbounds nuw <8 x double>, ptr %1343, i64 %1612
+  %1616 = load <8 x double>, ptr %1615, align 64, !tbaa !26
+  %1617 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1616, <8 x double> %1375, <8 x double> %1373)
+  %1618 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1616, <8 x double> %1617, <8 x double> %1371)
+  %1619 = fneg <8 x double> %1616
+  %1620 = fmul <8 x double> %1616, %1619
+  %1621 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1616, <8 x double> %1570, <8 x double> %1569)
+  %1622 = fmul <8 x double> %1620, %1621
+  %1623 = fadd <8 x double> %1603, %1616
+  %1624 = fmul <8 x double> %1623, splat (double 5.000000e-01)
+  %1625 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1624, <8 x double> %1355, <8 x double> %1353)
+  %1626 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1624, <8 x double> %1625, <8 x double> %1351)
+  %1627 = load ptr, ptr %1601, align 8, !tbaa !35
+  %1628 = getelementptr inbounds nuw <8 x double>, ptr %1627, i64 %1612
+  %1629 = load <8 x double>, ptr %1628, align 64, !tbaa !26
+  %1630 = fmul <8 x double> %1566, %1629
+  %1631 = fmul <8 x double> %1630, %1626
+  %1632 = getelementptr inbounds nuw <8 x double>, ptr %1572, i64 %1612
   %1633 = load <8 x double>, ptr %1632, align 64, !tbaa !26
-  %1634 = fmul <8 x double> %1570, %1633
-  %1635 = fmul <8 x double> %1634, %1630
-  %1636 = getelementptr inbounds nuw <8 x double>, ptr %1576, i64 %1616
-  %1637 = load <8 x double>, ptr %1636, align 64, !tbaa !26
-  %1638 = fmul <8 x double> %1281, %1637
-  %1639 = fneg <8 x double> %1638
-  %1640 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1639, <8 x double> %1613, <8 x double> %1635)
-  %1641 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1638, <8 x double> %1622, <8 x double> %1635)
-  %1642 = fadd <8 x double> %1615, %1626
-  %1643 = fmul <8 x double> %1642, %1638
-  br label %1647
+  %1634 = fmul <8 x double> %1277, %1633
+  %1635 = fneg <8 x double> %1634
+  %1636 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1635, <8 x double> %1609, <8 x double> %1631)
+  %1637 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1634, <8 x double> %1618, <8 x double> %1631)
+  %1638 = fadd <8 x double> %1611, %1622
+  %1639 = fmul <8 x double> %1638, %1634
+  br label %1643
 
-1644:                                             ; preds = %1606
-  %1645 = load <8 x double>, ptr %1372, align 64, !tbaa !26
-  %1646 = load <8 x double>, ptr %1383, align 64, !tbaa !26
-  br label %1647
+1640:                                             ; preds = %1602
+  %1641 = load <8 x double>, ptr %1368, align 64, !tbaa !26
+  %1642 = load <8 x double>, ptr %1379, align 64, !tbaa !26
+  br label %1643
 
-1647:                                             ; preds = %1644, %1618
-  %1648 = phi <8 x double> [ %1640, %1618 ], [ %1645, %1644 ]
-  %1649 = phi <8 x double> [ %1641, %1618 ], [ %1646, %1644 ]
-  %1650 = phi <8 x double> [ %1643, %1618 ], [ %1604, %1644 ]
-  %1651 = phi <8 x double> [ %1620, %1618 ], [ %1607, %1644 ]
-  %1652 = phi <8 x double> [ %1622, %1618 ], [ %1613, %1644 ]
-  %1653 = phi <8 x double> [ %1626, %1618 ], [ %1615, %1644 ]
-  %1654 = getelementptr inbounds nuw <8 x double>, ptr %1578, i64 %1614
-  %1655 = load <8 x double>, ptr %1654, align 64, !tbaa !26
-  %1656 = fmul <8 x double> %1572, %1655
-  %1657 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1656, <8 x double> %1613, <8 x double> %1648)
-  %1658 = fadd <8 x double> %1609, %1657
-  %1659 = fsub <8 x double> %1650, %1610
-  %1660 = fneg <8 x double> %1656
-  %1661 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1660, <8 x double> %1615, <8 x double> %1659)
-  %1662 = getelementptr inbounds nuw <8 x double>, ptr %1580, i64 %1614
-  %1663 = load <8 x double>, ptr %1662, align 64, !tbaa !26
-  %1664 = fsub <8 x double> %1661, %1663
-  %1665 = fneg <8 x double> %1608
-  %1666 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1665, <8 x double> %1612, <8 x double> %1658)
-  %1667 = fdiv <8 x double> splat (double 1.000000e+00), %1666
-  %1668 = getelementptr inbounds nuw <8 x double>, ptr %1582, i64 %1614
-  store <8 x double> %1664, ptr %1668, align 64, !tbaa !26
-  %1669 = getelementptr inbounds nuw <8 x double>, ptr %1584, i64 %1614
-  store <8 x double> %1608, ptr %1669, align 64, !tbaa !26
-  %1670 = fadd <8 x double> %1608, %1649
-  %1671 = fsub <8 x double> %1670, %1658
-  %1672 = getelementptr inbounds nuw <8 x double>, ptr %1586, i64 %1614
-  store <8 x double> %1671, ptr %1672, align 64, !tbaa !26
-  %1673 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1608, <8 x double> %1611, <8 x double> %1664)
-  %1674 = fmul <8 x double> %1673, %1667
-  %1675 = getelementptr inbounds nuw <8 x double>, ptr %1588, i64 %1614
-  store <8 x double> %1674, ptr %1675, align 64, !tbaa !26
-  %1676 = fmul <8 x double> %1649, %1667
-  %1677 = getelementptr inbounds nuw <8 x double>, ptr %1590, i64 %1614
-  store <8 x double> %1676, ptr %1677, align 64, !tbaa !26
-  %1678 = icmp eq i64 %1616, %1569
-  br i1 %1678, label %1679, label %1606, !llvm.loop !79
+1643:                                             ; preds = %1640, %1614
+  %1644 = phi <8 x double> [ %1636, %1614 ], [ %1641, %1640 ]
+  %1645 = phi <8 x double> [ %1637, %1614 ], [ %1642, %1640 ]
+  %1646 = phi <8 x double> [ %1639, %1614 ], [ %1600, %1640 ]
+  %1647 = phi <8 x double> [ %1616, %1614 ], [ %1603, %1640 ]
+  %1648 = phi <8 x double> [ %1618, %1614 ], [ %1609, %1640 ]
+  %1649 = phi <8 x double> [ %1622, %1614 ], [ %1611, %1640 ]
+  %1650 = getelementptr inbounds nuw <8 x double>, ptr %1574, i64 %1610
+  %1651 = load <8 x double>, ptr %1650, align 64, !tbaa !26
+  %1652 = fmul <8 x double> %1568, %1651
+  %1653 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1652, <8 x double> %1609, <8 x double> %1644)
+  %1654 = fadd <8 x double> %1605, %1653
+  %1655 = fsub <8 x double> %1646, %1606
+  %1656 = fneg <8 x double> %1652
+  %1657 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1656, <8 x double> %1611, <8 x double> %1655)
+  %1658 = getelementptr inbounds nuw <8 x double>, ptr %1576, i64 %1610
+  %1659 = load <8 x double>, ptr %1658, align 64, !tbaa !26
+  %1660 = fsub <8 x double> %1657, %1659
+  %1661 = fneg <8 x double> %1604
+  %1662 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1661, <8 x double> %1608, <8 x double> %1654)
+  %1663 = fdiv <8 x double> splat (double 1.000000e+00), %1662
+  %1664 = getelementptr inbounds nuw <8 x double>, ptr %1578, i64 %1610
+  store <8 x double> %1660, ptr %1664, align 64, !tbaa !26
+  %1665 = getelementptr inbounds nuw <8 x double>, ptr %1580, i64 %1610
+  store <8 x double> %1604, ptr %1665, align 64, !tbaa !26
+  %1666 = fadd <8 x double> %1604, %1645
+  %1667 = fsub <8 x double> %1666, %1654
+  %1668 = getelementptr inbounds nuw <8 x double>, ptr %1582, i64 %1610
+  store <8 x double> %1667, ptr %1668, align 64, !tbaa !26
+  %1669 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1604, <8 x double> %1607, <8 x double> %1660)
+  %1670 = fmul <8 x double> %1669, %1663
+  %1671 = getelementptr inbounds nuw <8 x double>, ptr %1584, i64 %1610
+  store <8 x double> %1670, ptr %1671, align 64, !tbaa !26
+  %1672 = fmul <8 x double> %1645, %1663
+  %1673 = getelementptr inbounds nuw <8 x double>, ptr %1586, i64 %1610
+  store <8 x double> %1672, ptr %1673, align 64, !tbaa !26
+  %1674 = icmp eq i64 %1612, %1565
+  br i1 %1674, label %1675, label %1602, !llvm.loop !79
 
-1679:                                             ; preds = %1531, %1647, %1405, %1566
-  %1680 = getelementptr inbounds nuw i8, ptr %1152, i64 7608
-  %1681 = load ptr, ptr %1680, align 8, !tbaa !76
-  %1682 = load i64, ptr %141, align 16, !tbaa !21
-  %1683 = add nsw i64 %1682, -1
-  %1684 = getelementptr inbounds <8 x double>, ptr %1681, i64 %1683
+1675:                                             ; preds = %1527, %1643, %1401, %1562
+  %1676 = getelementptr inbounds nuw i8, ptr %1148, i64 7608
+  %1677 = load ptr, ptr %1676, align 8, !tbaa !76
+  %1678 = load i64, ptr %141, align 16, !tbaa !21
+  %1679 = add nsw i64 %1678, -1
+  %1680 = getelementptr inbounds <8 x double>, ptr %1677, i64 %1679
+  %1681 = load <8 x double>, ptr %1680, align 64, !tbaa !26
+  %1682 = getelementptr inbounds nuw i8, ptr %1148, i64 7616
+  %1683 = load ptr, ptr %1682, align 64, !tbaa !77
+  %1684 = getelementptr inbounds <8 x double>, ptr %1683, i64 %1679
   %1685 = load <8 x double>, ptr %1684, align 64, !tbaa !26
-  %1686 = getelementptr inbounds nuw i8, ptr %1152, i64 7616
-  %1687 = load ptr, ptr %1686, align 64, !tbaa !77
-  %1688 = getelementptr inbounds <8 x double>, ptr %1687, i64 %1683
-  %1689 = load <8 x double>, ptr %1688, align 64, !tbaa !26
-  %1690 = load <8 x double>, ptr %1372, align 64, !tbaa !26
-  %1691 = fmul <8 x double> %1685, %1690
-  %1692 = fsub <8 x double> splat (double 1.000000e+00), %1689
-  %1693 = fmul <8 x double> %1690, %1692
-  %1694 = load <8 x double>, ptr %1399, align 64, !tbaa !26
-  %1695 = load <8 x double>, ptr %1205, align 64, !tbaa !26
-  %1696 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1694, <8 x double> %1695, <8 x double> %1691)
-  %1697 = load <8 x double>, ptr %1244, align 64, !tbaa !26
-  %1698 = fsub <8 x double> %1696, %1697
-  %1699 = fadd <8 x double> %1693, %1694
-  %1700 = load <8 x double>, ptr %1241, align 64, !tbaa !26
-  %1701 = fadd <8 x double> %1699, %1700
-  %1702 = load <8 x i64>, ptr %1233, align 64, !tbaa !26
-  %1703 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1702)
-  %1704 = icmp eq i64 %1703, 0
-  %1705 = load i64, ptr %142, align 8, !tbaa !22
-  br i1 %1704, label %1706, label %1721
+  %1686 = load <8 x double>, ptr %1368, align 64, !tbaa !26
+  %1687 = fmul <8 x double> %1681, %1686
+  %1688 = fsub <8 x double> splat (double 1.000000e+00), %1685
+  %1689 = fmul <8 x double> %1686, %1688
+  %1690 = load <8 x double>, ptr %1395, align 64, !tbaa !26
+  %1691 = load <8 x double>, ptr %1201, align 64, !tbaa !26
+  %1692 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1690, <8 x double> %1691, <8 x double> %1687)
+  %1693 = load <8 x double>, ptr %1240, align 64, !tbaa !26
+  %1694 = fsub <8 x double> %1692, %1693
+  %1695 = fadd <8 x double> %1689, %1690
+  %1696 = load <8 x double>, ptr %1237, align 64, !tbaa !26
+  %1697 = fadd <8 x double> %1695, %1696
+  %1698 = load <8 x i64>, ptr %1229, align 64, !tbaa !26
+  %1699 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1698)
+  %1700 = icmp eq i64 %1699, 0
+  %1701 = load i64, ptr %142, align 8, !tbaa !22
+  br i1 %1700, label %1702, label %1717
 
-1706:                                             ; preds = %1679
-  %1707 = icmp slt i64 %1705, 0
-  br i1 %1707, label %1712, label %1708
+1702:                                             ; preds = %1675
+  %1703 = icmp slt i64 %1701, 0
+  br i1 %1703, label %1708, label %1704
 
-1708:                                             ; preds = %1706
-  %1709 = getelementptr inbounds nuw i8, ptr %1152, i64 1408
-  %1710 = getelementptr inbounds nuw i8, ptr %1152, i64 7728
-  %1711 = load <8 x double>, ptr %1709, align 64, !tbaa !26
-  br label %1714
+1704:                                             ; preds = %1702
+  %1705 = getelementptr inbounds nuw i8, ptr %1148, i64 1408
+  %1706 = getelementptr inbounds nuw i8, ptr %1148, i64 7728
+  %1707 = load <8 x double>, ptr %1705, align 64, !tbaa !26
+  br label %1710
 
-1712:                                             ; preds = %1714, %1706
-  %1713 = getelementptr inbounds nuw i8, ptr %1152, i64 5824
-  store <8 x double> %1698, ptr %1713, align 64, !tbaa !26
-  br label %1848
+1708:                                             ; preds = %1710, %1702
+  %1709 = getelementptr inbounds nuw i8, ptr %1148, i64 5824
+  store <8 x double> %1694, ptr %1709, align 64, !tbaa !26
+  br label %1844
 
-1714:                                             ; preds = %1708, %1714
-  %1715 = phi i64 [ 0, %1708 ], [ %1718, %1714 ]
-  %1716 = load ptr, ptr %1710, align 16, !tbaa !80
-  %1717 = getelementptr inbounds nuw <8 x double>, ptr %1716, i64 %1715
-  store <8 x double> %1711, ptr %1717, align 64, !tbaa !26
-  %1718 = add nuw nsw i64 %1715, 1
-  %1719 = load i64, ptr %142, align 8, !tbaa !22
-  %1720 = icmp slt i64 %1715, %1719
-  br i1 %1720, label %1714, label %1712, !llvm.loop !81
+1710:                                             ; preds = %1704, %1710
+  %1711 = phi i64 [ 0, %1704 ], [ %1714, %1710 ]
+  %1712 = load ptr, ptr %1706, align 16, !tbaa !80
+  %1713 = getelementptr inbounds nuw <8 x double>, ptr %1712, i64 %1711
+  store <8 x double> %1707, ptr %1713, align 64, !tbaa !26
+  %1714 = add nuw nsw i64 %1711, 1
+  %1715 = load i64, ptr %142, align 8, !tbaa !22
+  %1716 = icmp slt i64 %1711, %1715
+  br i1 %1716, label %1710, label %1708, !llvm.loop !81
 
-1721:                                             ; preds = %1679
-  %1722 = load <8 x double>, ptr %1212, align 64, !tbaa !26
-  %1723 = load <8 x double>, ptr %1261, align 64, !tbaa !26
-  %1724 = getelementptr inbounds nuw i8, ptr %1152, i64 1280
-  %1725 = load <8 x double>, ptr %1724, align 64, !tbaa !26
-  %1726 = fmul <8 x double> %1723, %1725
-  %1727 = load <8 x double>, ptr %1152, align 64, !tbaa !26
-  %1728 = fsub <8 x double> %1727, %1722
-  %1729 = sitofp i64 %1705 to double
-  %1730 = insertelement <8 x double> poison, double %1729, i64 0
-  %1731 = shufflevector <8 x double> %1730, <8 x double> poison, <8 x i32> zeroinitializer
-  %1732 = fdiv <8 x double> %1728, %1731
-  %1733 = load <8 x double>, ptr %1402, align 64, !tbaa !26
-  %1734 = load <8 x double>, ptr %1404, align 64, !tbaa !26
-  %1735 = getelementptr inbounds nuw i8, ptr %1152, i64 1408
-  %1736 = load <8 x double>, ptr %1735, align 64, !tbaa !26
-  %1737 = getelementptr inbounds nuw i8, ptr %1152, i64 7728
-  %1738 = load ptr, ptr %1737, align 16, !tbaa !80
-  %1739 = getelementptr inbounds <8 x double>, ptr %1738, i64 %1705
-  store <8 x double> %1736, ptr %1739, align 64, !tbaa !26
-  %1740 = icmp sgt i64 %1705, 0
-  br i1 %1740, label %1741, label %1832
+1717:                                             ; preds = %1675
+  %1718 = load <8 x double>, ptr %1208, align 64, !tbaa !26
+  %1719 = load <8 x double>, ptr %1257, align 64, !tbaa !26
+  %1720 = getelementptr inbounds nuw i8, ptr %1148, i64 1280
+  %1721 = load <8 x double>, ptr %1720, align 64, !tbaa !26
+  %1722 = fmul <8 x double> %1719, %1721
+  %1723 = load <8 x double>, ptr %1148, align 64, !tbaa !26
+  %1724 = fsub <8 x double> %1723, %1718
+  %1725 = sitofp i64 %1701 to double
+  %1726 = insertelement <8 x double> poison, double %1725, i64 0
+  %1727 = shufflevector <8 x double> %1726, <8 x double> poison, <8 x i32> zeroinitializer
+  %1728 = fdiv <8 x double> %1724, %1727
+  %1729 = load <8 x double>, ptr %1398, align 64, !tbaa !26
+  %1730 = load <8 x double>, ptr %1400, align 64, !tbaa !26
+  %1731 = getelementptr inbounds nuw i8, ptr %1148, i64 1408
+  %1732 = load <8 x double>, ptr %1731, align 64, !tbaa !26
+  %1733 = getelementptr inbounds nuw i8, ptr %1148, i64 7728
+  %1734 = load ptr, ptr %1733, align 16, !tbaa !80
+  %1735 = getelementptr inbounds <8 x double>, ptr %1734, i64 %1701
+  store <8 x double> %1732, ptr %1735, align 64, !tbaa !26
+  %1736 = icmp sgt i64 %1701, 0
+  br i1 %1736, label %1737, label %1828
 
-1741:                                             ; preds = %1721
-  %1742 = fneg <8 x double> %1726
-  %1743 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1742, <8 x double> %1734, <8 x double> %1733)
-  %1744 = fsub <8 x double> splat (double 1.000000e+00), %1734
-  %1745 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1726, <8 x double> %1744, <8 x double> %1733)
-  %1746 = getelementptr inbounds nuw i8, ptr %1152, i64 7736
-  %1747 = getelementptr inbounds nuw i8, ptr %1152, i64 7744
-  %1748 = getelementptr inbounds nuw i8, ptr %1152, i64 768
-  %1749 = fmul <8 x double> %1726, splat (double -5.000000e-01)
-  %1750 = getelementptr inbounds nuw i8, ptr %1152, i64 7704
-  %1751 = getelementptr inbounds nuw i8, ptr %1152, i64 7712
-  %1752 = getelementptr inbounds nuw i8, ptr %1152, i64 7720
-  br label %1753
+1737:                                             ; preds = %1717
+  %1738 = fneg <8 x double> %1722
+  %1739 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1738, <8 x double> %1730, <8 x double> %1729)
+  %1740 = fsub <8 x double> splat (double 1.000000e+00), %1730
+  %1741 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1722, <8 x double> %1740, <8 x double> %1729)
+  %1742 = getelementptr inbounds nuw i8, ptr %1148, i64 7736
+  %1743 = getelementptr inbounds nuw i8, ptr %1148, i64 7744
+  %1744 = getelementptr inbounds nuw i8, ptr %1148, i64 768
+  %1745 = fmul <8 x double> %1722, splat (double -5.000000e-01)
+  %1746 = getelementptr inbounds nuw i8, ptr %1148, i64 7704
+  %1747 = getelementptr inbounds nuw i8, ptr %1148, i64 7712
+  %1748 = getelementptr inbounds nuw i8, ptr %1148, i64 7720
+  br label %1749
 
-1753:                                             ; preds = %1741, %1807
-  %1754 = phi <8 x double> [ %1745, %1741 ], [ %1809, %1807 ]
-  %1755 = phi <8 x double> [ %1743, %1741 ], [ %1810, %1807 ]
-  %1756 = phi <8 x double> [ %1695, %1741 ], [ %1825, %1807 ]
-  %1757 = phi <8 x double> [ zeroinitializer, %1741 ], [ %1828, %1807 ]
-  %1758 = phi <8 x double> [ %1736, %1741 ], [ %1771, %1807 ]
-  %1759 = phi i64 [ %1705, %1741 ], [ %1760, %1807 ]
-  %1760 = add nsw i64 %1759, -1
-  %1761 = uitofp nneg i64 %1760 to double
-  %1762 = insertelement <8 x double> poison, double %1761, i64 0
-  %1763 = shufflevector <8 x double> %1762, <8 x double> poison, <8 x i32> zeroinitializer
-  %1764 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1763, <8 x double> %1732, <8 x double> %1722)
-  %1765 = load <8 x double>, ptr %1262, align 64, !tbaa !26
-  %1766 = load <8 x double>, ptr %1264, align 64, !tbaa !26
-  %1767 = load <8 x double>, ptr %1266, align 64, !tbaa !26
-  %1768 = load <8 x double>, ptr %1268, align 64, !tbaa !26
-  %1769 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1764, <8 x double> %1768, <8 x double> %1767)
-  %1770 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1764, <8 x double> %1769, <8 x double> %1766)
-  %1771 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1764, <8 x double> %1770, <8 x double> %1765)
-  %1772 = load <8 x double>, ptr %1196, align 64, !tbaa !26
-  %1773 = load <8 x double>, ptr %1182, align 64, !tbaa !26
-  %1774 = load ptr, ptr %1746, align 8, !tbaa !50
-  %1775 = getelementptr inbounds nuw <8 x double>, ptr %1774, i64 %1760
-  %1776 = load <8 x double>, ptr %1775, align 64, !tbaa !26
-  %1777 = fmul <8 x double> %1773, %1776
-  %1778 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1772, <8 x double> %1771, <8 x double> %1777)
-  %1779 = load <8 x double>, ptr %1186, align 64, !tbaa !26
-  %1780 = load ptr, ptr %1747, align 64, !tbaa !60
-  %1781 = getelementptr inbounds nuw <8 x double>, ptr %1780, i64 %1760
-  %1782 = load <8 x double>, ptr %1781, align 64, !tbaa !26
-  %1783 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1779, <8 x double> %1782, <8 x double> %1778)
-  %1784 = fmul <8 x double> %1783, splat (double 5.000000e-01)
-  %1785 = icmp eq i64 %1759, 1
-  br i1 %1785, label %1801, label %1786
+1749:                                             ; preds = %1737, %1803
+  %1750 = phi <8 x double> [ %1741, %1737 ], [ %1805, %1803 ]
+  %1751 = phi <8 x double> [ %1739, %1737 ], [ %1806, %1803 ]
+  %1752 = phi <8 x double> [ %1691, %1737 ], [ %1821, %1803 ]
+  %1753 = phi <8 x double> [ zeroinitializer, %1737 ], [ %1824, %1803 ]
+  %1754 = phi <8 x double> [ %1732, %1737 ], [ %1767, %1803 ]
+  %1755 = phi i64 [ %1701, %1737 ], [ %1756, %1803 ]
+  %1756 = add nsw i64 %1755, -1
+  %1757 = uitofp nneg i64 %1756 to double
+  %1758 = insertelement <8 x double> poison, double %1757, i64 0
+  %1759 = shufflevector <8 x double> %1758, <8 x double> poison, <8 x i32> zeroinitializer
+  %1760 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1759, <8 x double> %1728, <8 x double> %1718)
+  %1761 = load <8 x double>, ptr %1258, align 64, !tbaa !26
+  %1762 = load <8 x double>, ptr %1260, align 64, !tbaa !26
+  %1763 = load <8 x double>, ptr %1262, align 64, !tbaa !26
+  %1764 = load <8 x double>, ptr %1264, align 64, !tbaa !26
+  %1765 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1760, <8 x double> %1764, <8 x double> %1763)
+  %1766 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1760, <8 x double> %1765, <8 x double> %1762)
+  %1767 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1760, <8 x double> %1766, <8 x double> %1761)
+  %1768 = load <8 x double>, ptr %1192, align 64, !tbaa !26
+  %1769 = load <8 x double>, ptr %1178, align 64, !tbaa !26
+  %1770 = load ptr, ptr %1742, align 8, !tbaa !50
+  %1771 = getelementptr inbounds nuw <8 x double>, ptr %1770, i64 %1756
+  %1772 = load <8 x double>, ptr %1771, align 64, !tbaa !26
+  %1773 = fmul <8 x double> %1769, %1772
+  %1774 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1768, <8 x double> %1767, <8 x double> %1773)
+  %1775 = load <8 x double>, ptr %1182, align 64, !tbaa !26
+  %1776 = load ptr, ptr %1743, align 64, !tbaa !60
+  %1777 = getelementptr inbounds nuw <8 x double>, ptr %1776, i64 %1756
+  %1778 = load <8 x double>, ptr %1777, align 64, !tbaa !26
+  %1779 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1775, <8 x double> %1778, <8 x double> %1774)
+  %1780 = fmul <8 x double> %1779, splat (double 5.000000e-01)
+  %1781 = icmp eq i64 %1755, 1
+  br i1 %1781, label %1797, label %1782
 
-1786:                                             ; preds = %1753
-  %1787 = load <8 x double>, ptr %1748, align 64, !tbaa !26
-  %1788 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1784, <8 x double> %1787, <8 x double> %1749)
-  %1789 = load <8 x double>, ptr %1345, align 64, !tbaa !26
-  %1790 = fmul <8 x double> %1731, %1789
-  %1791 = load <8 x double>, ptr %1283, align 64, !tbaa !26
-  %1792 = load <8 x double>, ptr %1285, align 64, !tbaa !26
-  %1793 = load <8 x double>, ptr %1287, align 64, !tbaa !26
-  %1794 = load <8 x double>, ptr %1289, align 64, !tbaa !26
-  %1795 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1764, <8 x double> %1794, <8 x double> %1793)
-  %1796 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1764, <8 x double> %1795, <8 x double> %1792)
-  %1797 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1764, <8 x double> %1796, <8 x double> %1791)
-  %1798 = fmul <8 x double> %1790, %1797
-  %1799 = fsub <8 x double> %1798, %1788
-  %1800 = fadd <8 x double> %1788, %1798
-  br label %1807
+1782:                                             ; preds = %1749
+  %1783 = load <8 x double>, ptr %1744, align 64, !tbaa !26
+  %1784 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1780, <8 x double> %1783, <8 x double> %1745)
+  %1785 = load <8 x double>, ptr %1341, align 64, !tbaa !26
+  %1786 = fmul <8 x double> %1727, %1785
+  %1787 = load <8 x double>, ptr %1279, align 64, !tbaa !26
+  %1788 = load <8 x double>, ptr %1281, align 64, !tbaa !26
+  %1789 = load <8 x double>, ptr %1283, align 64, !tbaa !26
+  %1790 = load <8 x double>, ptr %1285, align 64, !tbaa !26
+  %1791 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1760, <8 x double> %1790, <8 x double> %1789)
+  %1792 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1760, <8 x double> %1791, <8 x double> %1788)
+  %1793 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1760, <8 x double> %1792, <8 x double> %1787)
+  %1794 = fmul <8 x double> %1786, %1793
+  %1795 = fsub <8 x double> %1794, %1784
+  %1796 = fadd <8 x double> %1784, %1794
+  br label %1803
 
-1801:                                             ; preds = %1753
-  %1802 = load <8 x double>, ptr %1399, align 64, !tbaa !26
-  %1803 = load <8 x double>, ptr %1748, align 64, !tbaa !26
-  %1804 = fmul <8 x double> %1784, splat (double -2.000000e+00)
-  %1805 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1804, <8 x double> %1803, <8 x double> %1802)
-  %1806 = fadd <8 x double> %1726, %1805
-  br label %1807
+1797:                                             ; preds = %1749
+  %1798 = load <8 x double>, ptr %1395, align 64, !tbaa !26
+  %1799 = load <8 x double>, ptr %1744, align 64, !tbaa !26
+  %1800 = fmul <8 x double> %1780, splat (double -2.000000e+00)
+  %1801 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1800, <8 x double> %1799, <8 x double> %1798)
+  %1802 = fadd <8 x double> %1722, %1801
+  br label %1803
 
-1807:                                             ; preds = %1801, %1786
-  %1808 = phi <8 x double> [ %1787, %1786 ], [ %1803, %1801 ]
-  %1809 = phi <8 x double> [ %1799, %1786 ], [ %1806, %1801 ]
-  %1810 = phi <8 x double> [ %1800, %1786 ], [ %1802, %1801 ]
-  %1811 = fsub <8 x double> %1758, %1771
-  %1812 = fmul <8 x double> %1772, %1811
-  %1813 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1812, <8 x double> %1808, <8 x double> %1754)
-  %1814 = fadd <8 x double> %1810, %1813
-  %1815 = fneg <8 x double> %1755
-  %1816 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1815, <8 x double> %1757, <8 x double> %1814)
-  %1817 = fdiv <8 x double> splat (double 1.000000e+00), %1816
-  %1818 = load ptr, ptr %1737, align 16, !tbaa !80
-  %1819 = getelementptr inbounds nuw <8 x double>, ptr %1818, i64 %1760
-  store <8 x double> %1771, ptr %1819, align 64, !tbaa !26
-  %1820 = load ptr, ptr %1750, align 8, !tbaa !63
-  %1821 = getelementptr inbounds nuw <8 x double>, ptr %1820, i64 %1760
-  %1822 = load <8 x double>, ptr %1821, align 64, !tbaa !26
-  %1823 = fneg <8 x double> %1822
-  %1824 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1755, <8 x double> %1756, <8 x double> %1823)
-  %1825 = fmul <8 x double> %1817, %1824
-  %1826 = load ptr, ptr %1751, align 32, !tbaa !82
-  %1827 = getelementptr inbounds nuw <8 x double>, ptr %1826, i64 %1760
-  store <8 x double> %1825, ptr %1827, align 64, !tbaa !26
-  %1828 = fmul <8 x double> %1809, %1817
-  %1829 = load ptr, ptr %1752, align 8, !tbaa !83
-  %1830 = getelementptr inbounds nuw <8 x double>, ptr %1829, i64 %1760
-  store <8 x double> %1828, ptr %1830, align 64, !tbaa !26
-  %1831 = icmp samesign ugt i64 %1759, 1
-  br i1 %1831, label %1753, label %1832, !llvm.loop !84
+1803:                                             ; preds = %1797, %1782
+  %1804 = phi <8 x double> [ %1783, %1782 ], [ %1799, %1797 ]
+  %1805 = phi <8 x double> [ %1795, %1782 ], [ %1802, %1797 ]
+  %1806 = phi <8 x double> [ %1796, %1782 ], [ %1798, %1797 ]
+  %1807 = fsub <8 x double> %1754, %1767
+  %1808 = fmul <8 x double> %1768, %1807
+  %1809 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1808, <8 x double> %1804, <8 x double> %1750)
+  %1810 = fadd <8 x double> %1806, %1809
+  %1811 = fneg <8 x double> %1751
+  %1812 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1811, <8 x double> %1753, <8 x double> %1810)
+  %1813 = fdiv <8 x double> splat (double 1.000000e+00), %1812
+  %1814 = load ptr, ptr %1733, align 16, !tbaa !80
+  %1815 = getelementptr inbounds nuw <8 x double>, ptr %1814, i64 %1756
+  store <8 x double> %1767, ptr %1815, align 64, !tbaa !26
+  %1816 = load ptr, ptr %1746, align 8, !tbaa !63
+  %1817 = getelementptr inbounds nuw <8 x double>, ptr %1816, i64 %1756
+  %1818 = load <8 x double>, ptr %1817, align 64, !tbaa !26
+  %1819 = fneg <8 x double> %1818
+  %1820 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1751, <8 x double> %1752, <8 x double> %1819)
+  %1821 = fmul <8 x double> %1813, %1820
+  %1822 = load ptr, ptr %1747, align 32, !tbaa !82
+  %1823 = getelementptr inbounds nuw <8 x double>, ptr %1822, i64 %1756
+  store <8 x double> %1821, ptr %1823, align 64, !tbaa !26
+  %1824 = fmul <8 x double> %1805, %1813
+  %1825 = load ptr, ptr %1748, align 8, !tbaa !83
+  %1826 = getelementptr inbounds nuw <8 x double>, ptr %1825, i64 %1756
+  store <8 x double> %1824, ptr %1826, align 64, !tbaa !26
+  %1827 = icmp samesign ugt i64 %1755, 1
+  br i1 %1827, label %1749, label %1828, !llvm.loop !84
 
-1832:                                             ; preds = %1807, %1721
-  %1833 = load <8 x i64>, ptr %1233, align 64, !tbaa !26
-  %1834 = load <8 x double>, ptr %1399, align 64, !tbaa !26
-  %1835 = getelementptr inbounds nuw i8, ptr %1152, i64 7712
-  %1836 = load ptr, ptr %1835, align 32, !tbaa !82
-  %1837 = load <8 x double>, ptr %1836, align 64, !tbaa !26
-  %1838 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1834, <8 x double> %1837, <8 x double> %1691)
-  %1839 = icmp eq <8 x i64> %1833, zeroinitializer
-  %1840 = select <8 x i1> %1839, <8 x double> %1698, <8 x double> %1838
-  %1841 = getelementptr inbounds nuw i8, ptr %1152, i64 5824
-  store <8 x double> %1840, ptr %1841, align 64, !tbaa !26
-  %1842 = getelementptr inbounds nuw i8, ptr %1152, i64 7720
-  %1843 = load ptr, ptr %1842, align 8, !tbaa !83
-  %1844 = load <8 x double>, ptr %1843, align 64, !tbaa !26
-  %1845 = fsub <8 x double> splat (double 1.000000e+00), %1844
-  %1846 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1834, <8 x double> %1845, <8 x double> %1693)
-  %1847 = select <8 x i1> %1839, <8 x double> %1701, <8 x double> %1846
-  br label %1848
+1828:                                             ; preds = %1803, %1717
+  %1829 = load <8 x i64>, ptr %1229, align 64, !tbaa !26
+  %1830 = load <8 x double>, ptr %1395, align 64, !tbaa !26
+  %1831 = getelementptr inbounds nuw i8, ptr %1148, i64 7712
+  %1832 = load ptr, ptr %1831, align 32, !tbaa !82
+  %1833 = load <8 x double>, ptr %1832, align 64, !tbaa !26
+  %1834 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1830, <8 x double> %1833, <8 x double> %1687)
+  %1835 = icmp eq <8 x i64> %1829, zeroinitializer
+  %1836 = select <8 x i1> %1835, <8 x double> %1694, <8 x double> %1834
+  %1837 = getelementptr inbounds nuw i8, ptr %1148, i64 5824
+  store <8 x double> %1836, ptr %1837, align 64, !tbaa !26
+  %1838 = getelementptr inbounds nuw i8, ptr %1148, i64 7720
+  %1839 = load ptr, ptr %1838, align 8, !tbaa !83
+  %1840 = load <8 x double>, ptr %1839, align 64, !tbaa !26
+  %1841 = fsub <8 x double> splat (double 1.000000e+00), %1840
+  %1842 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1830, <8 x double> %1841, <8 x double> %1689)
+  %1843 = select <8 x i1> %1835, <8 x double> %1697, <8 x double> %1842
+  br label %1844
 
-1848:                                             ; preds = %1712, %1832
-  %1849 = phi <8 x double> [ %1701, %1712 ], [ %1847, %1832 ]
-  %1850 = getelementptr inbounds nuw i8, ptr %1152, i64 5888
-  store <8 x double> %1849, ptr %1850, align 64, !tbaa !26
-  %1851 = add nuw nsw i64 %1150, 1
-  %1852 = load i64, ptr %166, align 8, !tbaa !20
-  %1853 = icmp slt i64 %1851, %1852
-  br i1 %1853, label %1149, label %1146, !llvm.loop !85
+1844:                                             ; preds = %1708, %1828
+  %1845 = phi <8 x double> [ %1697, %1708 ], [ %1843, %1828 ]
+  %1846 = getelementptr inbounds nuw i8, ptr %1148, i64 5888
+  store <8 x double> %1845, ptr %1846, align 64, !tbaa !26
+  %1847 = add nuw nsw i64 %1146, 1
+  %1848 = load i64, ptr %166, align 8, !tbaa !20
+  %1849 = icmp slt i64 %1847, %1848
+  br i1 %1849, label %1145, label %1142, !llvm.loop !85
 
-1854:                                             ; preds = %1955, %1144, %1146
-  %1855 = phi <8 x double> [ %1147, %1146 ], [ %1145, %1144 ], [ %1147, %1955 ]
-  %1856 = phi i64 [ %1852, %1146 ], [ %1139, %1144 ], [ %1956, %1955 ]
-  %1857 = fcmp ogt <8 x double> %1855, zeroinitializer
-  %1858 = bitcast <8 x i1> %1857 to i8
-  %1859 = icmp eq i8 %1858, 0
-  br i1 %1859, label %2042, label %1959
+1850:                                             ; preds = %1951, %1140, %1142
+  %1851 = phi <8 x double> [ %1143, %1142 ], [ %1141, %1140 ], [ %1143, %1951 ]
+  %1852 = phi i64 [ %1848, %1142 ], [ %1135, %1140 ], [ %1952, %1951 ]
+  %1853 = fcmp ogt <8 x double> %1851, zeroinitializer
+  %1854 = bitcast <8 x i1> %1853 to i8
+  %1855 = icmp eq i8 %1854, 0
+  br i1 %1855, label %2038, label %1955
 
-1860:                                             ; preds = %1146, %1955
-  %1861 = phi i64 [ %1956, %1955 ], [ %1852, %1146 ]
-  %1862 = phi i64 [ %1957, %1955 ], [ 0, %1146 ]
-  %1863 = load ptr, ptr %151, align 8, !tbaa !28
-  %1864 = getelementptr inbounds nuw %struct.Piece, ptr %1863, i64 %1862
-  %1865 = getelementptr inbounds nuw i8, ptr %1864, i64 7488
-  %1866 = load <8 x i64>, ptr %1865, align 64, !tbaa !26
-  %1867 = getelementptr inbounds nuw i8, ptr %1864, i64 2240
-  %1868 = load <8 x double>, ptr %1867, align 64, !tbaa !26
-  %1869 = fcmp ogt <8 x double> %1868, zeroinitializer
-  %1870 = select <8 x i1> %1869, <8 x i64> %1866, <8 x i64> zeroinitializer
-  %1871 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1870)
-  %1872 = icmp eq i64 %1871, 0
-  br i1 %1872, label %1955, label %1873
+1856:                                             ; preds = %1142, %1951
+  %1857 = phi i64 [ %1952, %1951 ], [ %1848, %1142 ]
+  %1858 = phi i64 [ %1953, %1951 ], [ 0, %1142 ]
+  %1859 = load ptr, ptr %151, align 8, !tbaa !28
+  %1860 = getelementptr inbounds nuw %struct.Piece, ptr %1859, i64 %1858
+  %1861 = getelementptr inbounds nuw i8, ptr %1860, i64 7488
+  %1862 = load <8 x i64>, ptr %1861, align 64, !tbaa !26
+  %1863 = getelementptr inbounds nuw i8, ptr %1860, i64 2240
+  %1864 = load <8 x double>, ptr %1863, align 64, !tbaa !26
+  %1865 = fcmp ogt <8 x double> %1864, zeroinitializer
+  %1866 = select <8 x i1> %1865, <8 x i64> %1862, <8 x i64> zeroinitializer
+  %1867 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1866)
+  %1868 = icmp eq i64 %1867, 0
+  br i1 %1868, label %1951, label %1869
 
-1873:                                             ; preds = %1860
-  %1874 = load <8 x double>, ptr %193, align 64, !tbaa !26
-  %1875 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1874, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %1876 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1874, <8 x double> %1875, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %1877 = load <8 x double>, ptr %194, align 64, !tbaa !26
-  %1878 = getelementptr inbounds nuw i8, ptr %1864, i64 5824
-  %1879 = load <8 x double>, ptr %1878, align 64, !tbaa !26
-  %1880 = getelementptr inbounds nuw i8, ptr %1864, i64 5888
-  %1881 = load <8 x double>, ptr %1880, align 64, !tbaa !26
-  %1882 = fdiv <8 x double> %1879, %1881
-  %1883 = fcmp olt <8 x double> %1882, %1874
-  %1884 = select <8 x i1> %1883, <8 x double> %1882, <8 x double> %1874
-  %1885 = getelementptr inbounds nuw i8, ptr %1864, i64 5568
-  %1886 = load <8 x double>, ptr %1885, align 64, !tbaa !26
-  %1887 = fcmp olt <8 x double> %1886, %1884
-  %1888 = select <8 x i1> %1887, <8 x double> %1886, <8 x double> %1884
-  %1889 = fneg <8 x double> %1881
-  %1890 = getelementptr inbounds nuw i8, ptr %1864, i64 7104
-  %1891 = load <8 x double>, ptr %1890, align 64, !tbaa !26
-  br label %1895
+1869:                                             ; preds = %1856
+  %1870 = load <8 x double>, ptr %193, align 64, !tbaa !26
+  %1871 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1870, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %1872 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1870, <8 x double> %1871, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %1873 = load <8 x double>, ptr %194, align 64, !tbaa !26
+  %1874 = getelementptr inbounds nuw i8, ptr %1860, i64 5824
+  %1875 = load <8 x double>, ptr %1874, align 64, !tbaa !26
+  %1876 = getelementptr inbounds nuw i8, ptr %1860, i64 5888
+  %1877 = load <8 x double>, ptr %1876, align 64, !tbaa !26
+  %1878 = fdiv <8 x double> %1875, %1877
+  %1879 = fcmp olt <8 x double> %1878, %1870
+  %1880 = select <8 x i1> %1879, <8 x double> %1878, <8 x double> %1870
+  %1881 = getelementptr inbounds nuw i8, ptr %1860, i64 3520
+  %1882 = load <8 x double>, ptr %1881, align 64, !tbaa !26
+  %1883 = fcmp olt <8 x double> %1882, %1880
+  %1884 = select <8 x i1> %1883, <8 x double> %1882, <8 x double> %1880
+  %1885 = fneg <8 x double> %1877
+  %1886 = getelementptr inbounds nuw i8, ptr %1860, i64 7104
+  %1887 = load <8 x double>, ptr %1886, align 64, !tbaa !26
+  br label %1891
 
-1892:                                             ; preds = %1895
-  %1893 = getelementptr inbounds nuw i8, ptr %1864, i64 5952
-  store <8 x double> %1946, ptr %1893, align 64, !tbaa !26
-  %1894 = load i64, ptr %166, align 8, !tbaa !20
-  br label %1955
+1888:                                             ; preds = %1891
+  %1889 = getelementptr inbounds nuw i8, ptr %1860, i64 5952
+  store <8 x double> %1942, ptr %1889, align 64, !tbaa !26
+  %1890 = load i64, ptr %166, align 8, !tbaa !20
+  br label %1951
 
-1895:                                             ; preds = %1873, %1895
-  %1896 = phi <8 x i64> [ %1870, %1873 ], [ %1949, %1895 ]
-  %1897 = phi i32 [ 0, %1873 ], [ %1950, %1895 ]
-  %1898 = phi <8 x double> [ %1888, %1873 ], [ %1946, %1895 ]
-  %1899 = fadd <8 x double> %1898, splat (double 2.731500e+02)
-  %1900 = fcmp ogt <8 x double> %1898, zeroinitializer
-  %1901 = select <8 x i1> %1900, <8 x double> %1898, <8 x double> zeroinitializer
-  %1902 = fadd <8 x double> %1901, splat (double 2.731500e+02)
-  %1903 = fadd <8 x double> %1902, splat (double 0xC08451671D164BD4)
-  %1904 = fdiv <8 x double> splat (double 0x3FCE88FD35E8A60E), %1903
-  %1905 = fsub <8 x double> %1902, %1904
-  %1906 = fadd <8 x double> %1905, splat (double 0x40923C3565924845)
-  %1907 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1905, <8 x double> %1906, <8 x double> splat (double 0xC12619EA558539E6))
-  %1908 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1905, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> splat (double 0x40C77A698FD9BCCA))
-  %1909 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1905, <8 x double> %1908, <8 x double> splat (double 0xC148A99584203885))
-  %1910 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1905, <8 x double> splat (double 0x402DD4891DBECC6B), <8 x double> splat (double 0xC0B2D7440748F0B3))
-  %1911 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1905, <8 x double> %1910, <8 x double> splat (double 0x4118B9E59F2691E5))
-  %1912 = fmul <8 x double> %1911, splat (double 2.000000e+00)
-  %1913 = fmul <8 x double> %1907, splat (double 4.000000e+00)
-  %1914 = fneg <8 x double> %1911
-  %1915 = fmul <8 x double> %1913, %1914
-  %1916 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1909, <8 x double> %1909, <8 x double> %1915)
-  %1917 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1916)
-  %1918 = fsub <8 x double> %1917, %1909
-  %1919 = fdiv <8 x double> %1912, %1918
-  %1920 = fmul <8 x double> %1919, %1919
-  %1921 = fmul <8 x double> %1920, splat (double 1.000000e+06)
-  %1922 = fmul <8 x double> %1920, %1921
-  %1923 = fmul <8 x double> %1899, splat (double 4.615260e+02)
-  %1924 = fdiv <8 x double> %1922, %1923
-  %1925 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1889, <8 x double> %1898, <8 x double> %1879)
-  %1926 = fsub <8 x double> %1924, %1877
-  %1927 = fcmp ogt <8 x double> %1926, zeroinitializer
-  %1928 = select <8 x i1> %1927, <8 x double> %1926, <8 x double> zeroinitializer
-  %1929 = fmul <8 x double> %1876, %1928
-  %1930 = fdiv <8 x double> %1929, %1891
-  %1931 = fsub <8 x double> %1925, %1930
-  %1932 = fmul <8 x double> %1876, %1924
-  %1933 = fdiv <8 x double> %1876, %1923
-  %1934 = fadd <8 x double> %1933, splat (double -1.000000e+00)
-  %1935 = fmul <8 x double> %1934, %1932
-  %1936 = fdiv <8 x double> %1935, %1899
-  %1937 = fdiv <8 x double> %1936, %1891
-  %1938 = fcmp ule <8 x double> %1924, %1877
-  %1939 = select <8 x i1> %1938, <8 x double> zeroinitializer, <8 x double> %1937
-  %1940 = fsub <8 x double> %1889, %1939
-  %1941 = fdiv <8 x double> %1931, %1940
-  %1942 = fsub <8 x double> %1898, %1941
-  %1943 = fcmp olt <8 x double> %1942, %1884
-  %1944 = select <8 x i1> %1943, <8 x double> %1942, <8 x double> %1884
-  %1945 = icmp eq <8 x i64> %1896, zeroinitializer
-  %1946 = select <8 x i1> %1945, <8 x double> %1898, <8 x double> %1944
-  %1947 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1941)
-  %1948 = fcmp oge <8 x double> %1947, splat (double 0x3EB0C6F7A0B5ED8D)
-  %1949 = select <8 x i1> %1948, <8 x i64> %1896, <8 x i64> zeroinitializer
-  %1950 = add nuw nsw i32 %1897, 1
-  %1951 = icmp samesign ult i32 %1897, 7
-  %1952 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1949)
-  %1953 = icmp ne i64 %1952, 0
-  %1954 = select i1 %1951, i1 %1953, i1 false
-  br i1 %1954, label %1895, label %1892, !llvm.loop !86
+1891:                                             ; preds = %1869, %1891
+  %1892 = phi <8 x i64> [ %1866, %1869 ], [ %1945, %1891 ]
+  %1893 = phi i32 [ 0, %1869 ], [ %1946, %1891 ]
+  %1894 = phi <8 x double> [ %1884, %1869 ], [ %1942, %1891 ]
+  %1895 = fadd <8 x double> %1894, splat (double 2.731500e+02)
+  %1896 = fcmp ogt <8 x double> %1894, zeroinitializer
+  %1897 = select <8 x i1> %1896, <8 x double> %1894, <8 x double> zeroinitializer
+  %1898 = fadd <8 x double> %1897, splat (double 2.731500e+02)
+  %1899 = fadd <8 x double> %1898, splat (double 0xC08451671D164BD4)
+  %1900 = fdiv <8 x double> splat (double 0x3FCE88FD35E8A60E), %1899
+  %1901 = fsub <8 x double> %1898, %1900
+  %1902 = fadd <8 x double> %1901, splat (double 0x40923C3565924845)
+  %1903 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1901, <8 x double> %1902, <8 x double> splat (double 0xC12619EA558539E6))
+  %1904 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1901, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> splat (double 0x40C77A698FD9BCCA))
+  %1905 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1901, <8 x double> %1904, <8 x double> splat (double 0xC148A99584203885))
+  %1906 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1901, <8 x double> splat (double 0x402DD4891DBECC6B), <8 x double> splat (double 0xC0B2D7440748F0B3))
+  %1907 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1901, <8 x double> %1906, <8 x double> splat (double 0x4118B9E59F2691E5))
+  %1908 = fmul <8 x double> %1907, splat (double 2.000000e+00)
+  %1909 = fmul <8 x double> %1903, splat (double 4.000000e+00)
+  %1910 = fneg <8 x double> %1907
+  %1911 = fmul <8 x double> %1909, %1910
+  %1912 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1905, <8 x double> %1905, <8 x double> %1911)
+  %1913 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1912)
+  %1914 = fsub <8 x double> %1913, %1905
+  %1915 = fdiv <8 x double> %1908, %1914
+  %1916 = fmul <8 x double> %1915, %1915
+  %1917 = fmul <8 x double> %1916, splat (double 1.000000e+06)
+  %1918 = fmul <8 x double> %1916, %1917
+  %1919 = fmul <8 x double> %1895, splat (double 4.615260e+02)
+  %1920 = fdiv <8 x double> %1918, %1919
+  %1921 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1885, <8 x double> %1894, <8 x double> %1875)
+  %1922 = fsub <8 x double> %1920, %1873
+  %1923 = fcmp ogt <8 x double> %1922, zeroinitializer
+  %1924 = select <8 x i1> %1923, <8 x double> %1922, <8 x double> zeroinitializer
+  %1925 = fmul <8 x double> %1872, %1924
+  %1926 = fdiv <8 x double> %1925, %1887
+  %1927 = fsub <8 x double> %1921, %1926
+  %1928 = fmul <8 x double> %1872, %1920
+  %1929 = fdiv <8 x double> %1872, %1919
+  %1930 = fadd <8 x double> %1929, splat (double -1.000000e+00)
+  %1931 = fmul <8 x double> %1930, %1928
+  %1932 = fdiv <8 x double> %1931, %1895
+  %1933 = fdiv <8 x double> %1932, %1887
+  %1934 = fcmp ule <8 x double> %1920, %1873
+  %1935 = select <8 x i1> %1934, <8 x double> zeroinitializer, <8 x double> %1933
+  %1936 = fsub <8 x double> %1885, %1935
+  %1937 = fdiv <8 x double> %1927, %1936
+  %1938 = fsub <8 x double> %1894, %1937
+  %1939 = fcmp olt <8 x double> %1938, %1880
+  %1940 = select <8 x i1> %1939, <8 x double> %1938, <8 x double> %1880
+  %1941 = icmp eq <8 x i64> %1892, zeroinitializer
+  %1942 = select <8 x i1> %1941, <8 x double> %1894, <8 x double> %1940
+  %1943 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1937)
+  %1944 = fcmp oge <8 x double> %1943, splat (double 1.000000e-05)
+  %1945 = select <8 x i1> %1944, <8 x i64> %1892, <8 x i64> zeroinitializer
+  %1946 = add nuw nsw i32 %1893, 1
+  %1947 = icmp samesign ult i32 %1893, 7
+  %1948 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1945)
+  %1949 = icmp ne i64 %1948, 0
+  %1950 = select i1 %1947, i1 %1949, i1 false
+  br i1 %1950, label %1891, label %1888, !llvm.loop !86
 
-1955:                                             ; preds = %1860, %1892
-  %1956 = phi i64 [ %1861, %1860 ], [ %1894, %1892 ]
-  %1957 = add nuw nsw i64 %1862, 1
-  %1958 = icmp slt i64 %1957, %1956
-  br i1 %1958, label %1860, label %1854, !llvm.loop !87
+1951:                                             ; preds = %1856, %1888
+  %1952 = phi i64 [ %1857, %1856 ], [ %1890, %1888 ]
+  %1953 = add nuw nsw i64 %1858, 1
+  %1954 = icmp slt i64 %1953, %1952
+  br i1 %1954, label %1856, label %1850, !llvm.loop !87
 
-1959:                                             ; preds = %1854
-  %1960 = sext <8 x i1> %1857 to <8 x i64>
+1955:                                             ; preds = %1850
+  %1956 = sext <8 x i1> %1853 to <8 x i64>
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %4)
-  store <8 x i64> %1960, ptr %4, align 64, !tbaa !26
+  store <8 x i64> %1956, ptr %4, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %5) #7
   store <8 x double> zeroinitializer, ptr %5, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %6) #7
-  %1961 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %1962 = load <8 x double>, ptr %168, align 64, !tbaa !26
-  %1963 = fadd <8 x double> %1961, %1962
-  store <8 x double> %1963, ptr %6, align 64, !tbaa !26
-  %1964 = load ptr, ptr %184, align 8
-  %1965 = load ptr, ptr %186, align 8
-  %1966 = load ptr, ptr %187, align 8
-  br label %1967
+  %1957 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %1958 = load <8 x double>, ptr %168, align 64, !tbaa !26
+  %1959 = fadd <8 x double> %1957, %1958
+  store <8 x double> %1959, ptr %6, align 64, !tbaa !26
+  %1960 = load ptr, ptr %184, align 8
+  %1961 = load ptr, ptr %186, align 8
+  %1962 = load ptr, ptr %187, align 8
+  br label %1963
 
-1967:                                             ; preds = %2037, %1959
-  %1968 = phi i64 [ 0, %1959 ], [ %2038, %2037 ]
-  %1969 = getelementptr inbounds nuw i64, ptr %4, i64 %1968
+1963:                                             ; preds = %2033, %1955
+  %1964 = phi i64 [ 0, %1955 ], [ %2034, %2033 ]
+  %1965 = getelementptr inbounds nuw i64, ptr %4, i64 %1964
+  %1966 = load i64, ptr %1965, align 8, !tbaa !30
+  %1967 = icmp eq i64 %1966, 0
+  br i1 %1967, label %2033, label %1968
+
+1968:                                             ; preds = %1963
+  %1969 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %1964
   %1970 = load i64, ptr %1969, align 8, !tbaa !30
-  %1971 = icmp eq i64 %1970, 0
-  br i1 %1971, label %2037, label %1972
-
-1972:                                             ; preds = %1967
-  %1973 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %1968
+  %1971 = shl nsw i64 %1970, 1
+  %1972 = or disjoint i64 %1971, 1
+  %1973 = getelementptr inbounds i64, ptr %1960, i64 %1972
   %1974 = load i64, ptr %1973, align 8, !tbaa !30
-  %1975 = shl nsw i64 %1974, 1
+  %1975 = shl nuw nsw i64 %1964, 1
   %1976 = or disjoint i64 %1975, 1
-  %1977 = getelementptr inbounds i64, ptr %1964, i64 %1976
-  %1978 = load i64, ptr %1977, align 8, !tbaa !30
-  %1979 = shl nuw nsw i64 %1968, 1
-  %1980 = or disjoint i64 %1979, 1
-  %1981 = getelementptr inbounds nuw [16 x i64], ptr %185, i64 0, i64 %1980
-  %1982 = getelementptr inbounds i64, ptr %1966, i64 %1976
-  %1983 = load i64, ptr %1982, align 8, !tbaa !30
-  %1984 = shl nsw i64 %1983, 4
-  %1985 = getelementptr inbounds i8, ptr %1965, i64 %1984
-  %1986 = getelementptr inbounds nuw double, ptr %6, i64 %1968
-  %1987 = load double, ptr %1986, align 8, !tbaa !43
-  %1988 = load i64, ptr %1981, align 8, !tbaa !30
-  %1989 = getelementptr i8, ptr %1985, i64 -16
-  %1990 = icmp sgt i64 %1988, 0
-  br i1 %1990, label %1991, label %2000
+  %1977 = getelementptr inbounds nuw [16 x i64], ptr %185, i64 0, i64 %1976
+  %1978 = getelementptr inbounds i64, ptr %1962, i64 %1972
+  %1979 = load i64, ptr %1978, align 8, !tbaa !30
+  %1980 = shl nsw i64 %1979, 4
+  %1981 = getelementptr inbounds i8, ptr %1961, i64 %1980
+  %1982 = getelementptr inbounds nuw double, ptr %6, i64 %1964
+  %1983 = load double, ptr %1982, align 8, !tbaa !43
+  %1984 = load i64, ptr %1977, align 8, !tbaa !30
+  %1985 = getelementptr i8, ptr %1981, i64 -16
+  %1986 = icmp sgt i64 %1984, 0
+  br i1 %1986, label %1987, label %1996
 
-1991:                                             ; preds = %1972, %1997
-  %1992 = phi i64 [ %1998, %1997 ], [ %1988, %1972 ]
-  %1993 = shl i64 %1992, 4
-  %1994 = getelementptr i8, ptr %1989, i64 %1993
-  %1995 = load double, ptr %1994, align 8, !tbaa !43
-  %1996 = fcmp ugt double %1987, %1995
-  br i1 %1996, label %2000, label %1997
+1987:                                             ; preds = %1968, %1993
+  %1988 = phi i64 [ %1994, %1993 ], [ %1984, %1968 ]
+  %1989 = shl i64 %1988, 4
+  %1990 = getelementptr i8, ptr %1985, i64 %1989
+  %1991 = load double, ptr %1990, align 8, !tbaa !43
+  %1992 = fcmp ugt double %1983, %1991
+  br i1 %1992, label %1996, label %1993
 
-1997:                                             ; preds = %1991
-  %1998 = add nsw i64 %1992, -1
-  store i64 %1998, ptr %1981, align 8, !tbaa !30
-  %1999 = icmp sgt i64 %1992, 1
-  br i1 %1999, label %1991, label %2000, !llvm.loop !69
+1993:                                             ; preds = %1987
+  %1994 = add nsw i64 %1988, -1
+  store i64 %1994, ptr %1977, align 8, !tbaa !30
+  %1995 = icmp sgt i64 %1988, 1
+  br i1 %1995, label %1987, label %1996, !llvm.loop !69
 
-2000:                                             ; preds = %1997, %1991, %1972
-  %2001 = phi i64 [ %1988, %1972 ], [ 0, %1997 ], [ %1992, %1991 ]
-  %2002 = icmp slt i64 %2001, %1978
-  br i1 %2002, label %2003, label %2012
+1996:                                             ; preds = %1993, %1987, %1968
+  %1997 = phi i64 [ %1984, %1968 ], [ 0, %1993 ], [ %1988, %1987 ]
+  %1998 = icmp slt i64 %1997, %1974
+  br i1 %1998, label %1999, label %2008
 
-2003:                                             ; preds = %2000, %2009
-  %2004 = phi i64 [ %2010, %2009 ], [ %2001, %2000 ]
-  %2005 = shl nsw i64 %2004, 4
-  %2006 = getelementptr inbounds i8, ptr %1985, i64 %2005
-  %2007 = load double, ptr %2006, align 8, !tbaa !43
-  %2008 = fcmp ule double %1987, %2007
-  br i1 %2008, label %2017, label %2009
+1999:                                             ; preds = %1996, %2005
+  %2000 = phi i64 [ %2006, %2005 ], [ %1997, %1996 ]
+  %2001 = shl nsw i64 %2000, 4
+  %2002 = getelementptr inbounds i8, ptr %1981, i64 %2001
+  %2003 = load double, ptr %2002, align 8, !tbaa !43
+  %2004 = fcmp ule double %1983, %2003
+  br i1 %2004, label %2013, label %2005
 
-2009:                                             ; preds = %2003
-  %2010 = add i64 %2004, 1
-  store i64 %2010, ptr %1981, align 8, !tbaa !30
-  %2011 = icmp eq i64 %2010, %1978
-  br i1 %2011, label %2012, label %2003, !llvm.loop !70
+2005:                                             ; preds = %1999
+  %2006 = add i64 %2000, 1
+  store i64 %2006, ptr %1977, align 8, !tbaa !30
+  %2007 = icmp eq i64 %2006, %1974
+  br i1 %2007, label %2008, label %1999, !llvm.loop !70
 
-2012:                                             ; preds = %2009, %2000
-  %2013 = shl i64 %1978, 4
-  %2014 = getelementptr i8, ptr %1985, i64 %2013
-  %2015 = getelementptr i8, ptr %2014, i64 -8
-  %2016 = load double, ptr %2015, align 8, !tbaa !43
-  br label %2034
+2008:                                             ; preds = %2005, %1996
+  %2009 = shl i64 %1974, 4
+  %2010 = getelementptr i8, ptr %1981, i64 %2009
+  %2011 = getelementptr i8, ptr %2010, i64 -8
+  %2012 = load double, ptr %2011, align 8, !tbaa !43
+  br label %2030
 
-2017:                                             ; preds = %2003
-  %2018 = shl nsw i64 %2004, 1
-  %2019 = or disjoint i64 %2018, 1
-  %2020 = getelementptr inbounds double, ptr %1985, i64 %2019
-  %2021 = load double, ptr %2020, align 8, !tbaa !43
-  %2022 = icmp sgt i64 %2004, 0
-  br i1 %2022, label %2023, label %2034
+2013:                                             ; preds = %1999
+  %2014 = shl nsw i64 %2000, 1
+  %2015 = or disjoint i64 %2014, 1
+  %2016 = getelementptr inbounds double, ptr %1981, i64 %2015
+  %2017 = load double, ptr %2016, align 8, !tbaa !43
+  %2018 = icmp sgt i64 %2000, 0
+  br i1 %2018, label %2019, label %2030
 
-2023:                                             ; preds = %2017
-  %2024 = getelementptr inbounds nuw i8, ptr %1985, i64 %2005
-  %2025 = getelementptr i8, ptr %2024, i64 -8
-  %2026 = load double, ptr %2025, align 8, !tbaa !43
-  %2027 = getelementptr i8, ptr %2024, i64 -16
-  %2028 = load double, ptr %2027, align 8, !tbaa !43
-  %2029 = fsub double %1987, %2028
-  %2030 = fsub double %2007, %2028
-  %2031 = fdiv double %2029, %2030
-  %2032 = fsub double %2021, %2026
-  %2033 = tail call double @llvm.fmuladd.f64(double %2031, double %2032, double %2026)
-  br label %2034
+2019:                                             ; preds = %2013
+  %2020 = getelementptr inbounds nuw i8, ptr %1981, i64 %2001
+  %2021 = getelementptr i8, ptr %2020, i64 -8
+  %2022 = load double, ptr %2021, align 8, !tbaa !43
+  %2023 = getelementptr i8, ptr %2020, i64 -16
+  %2024 = load double, ptr %2023, align 8, !tbaa !43
+  %2025 = fsub double %1983, %2024
+  %2026 = fsub double %2003, %2024
+  %2027 = fdiv double %2025, %2026
+  %2028 = fsub double %2017, %2022
+  %2029 = tail call double @llvm.fmuladd.f64(double %2027, double %2028, double %2022)
+  br label %2030
 
-2034:                                             ; preds = %2023, %2017, %2012
-  %2035 = phi double [ %2033, %2023 ], [ %2021, %2017 ], [ %2016, %2012 ]
-  %2036 = getelementptr inbounds nuw double, ptr %5, i64 %1968
-  store double %2035, ptr %2036, align 8, !tbaa !43
-  br label %2037
+2030:                                             ; preds = %2019, %2013, %2008
+  %2031 = phi double [ %2029, %2019 ], [ %2017, %2013 ], [ %2012, %2008 ]
+  %2032 = getelementptr inbounds nuw double, ptr %5, i64 %1964
+  store double %2031, ptr %2032, align 8, !tbaa !43
+  br label %2033
 
-2037:                                             ; preds = %2034, %1967
-  %2038 = add nuw nsw i64 %1968, 1
-  %2039 = icmp eq i64 %2038, 8
-  br i1 %2039, label %2040, label %1967, !llvm.loop !71
+2033:                                             ; preds = %2030, %1963
+  %2034 = add nuw nsw i64 %1964, 1
+  %2035 = icmp eq i64 %2034, 8
+  br i1 %2035, label %2036, label %1963, !llvm.loop !71
 
-2040:                                             ; preds = %2037
-  %2041 = load <8 x double>, ptr %5, align 64, !tbaa !26
+2036:                                             ; preds = %2033
+  %2037 = load <8 x double>, ptr %5, align 64, !tbaa !26
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %6) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %5) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %4)
-  br label %2042
+  br label %2038
 
-2042:                                             ; preds = %1854, %2040
-  %2043 = phi <8 x double> [ %2041, %2040 ], [ zeroinitializer, %1854 ]
-  %2044 = load <8 x double>, ptr %192, align 64, !tbaa !26
-  %2045 = fcmp ogt <8 x double> %2044, zeroinitializer
-  %2046 = sext <8 x i1> %2045 to <8 x i64>
-  %2047 = xor <8 x i64> %2046, splat (i64 -1)
-  %2048 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %2049 = fcmp oeq <8 x double> %2048, splat (double 1.000000e+00)
-  %2050 = fcmp oeq <8 x double> %2048, splat (double 2.000000e+00)
-  %2051 = or <8 x i1> %2049, %2050
-  %2052 = select <8 x i1> %2051, <8 x i64> %2047, <8 x i64> zeroinitializer
-  %2053 = xor <8 x i64> %2052, %2046
-  %2054 = load <8 x double>, ptr %193, align 64, !tbaa !26
-  %2055 = load <8 x double>, ptr %195, align 64, !tbaa !26
-  %2056 = load <8 x double>, ptr %196, align 64, !tbaa !26
-  %2057 = icmp eq <8 x i64> %2053, splat (i64 -1)
-  %2058 = select <8 x i1> %2057, <8 x double> %2056, <8 x double> %2055
-  %2059 = bitcast <8 x i1> %2045 to i8
-  %2060 = icmp eq i8 %2059, 0
-  br i1 %2060, label %2092, label %2061
+2038:                                             ; preds = %1850, %2036
+  %2039 = phi <8 x double> [ %2037, %2036 ], [ zeroinitializer, %1850 ]
+  %2040 = load <8 x double>, ptr %192, align 64, !tbaa !26
+  %2041 = fcmp ogt <8 x double> %2040, zeroinitializer
+  %2042 = sext <8 x i1> %2041 to <8 x i64>
+  %2043 = xor <8 x i64> %2042, splat (i64 -1)
+  %2044 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %2045 = fcmp oeq <8 x double> %2044, splat (double 1.000000e+00)
+  %2046 = fcmp oeq <8 x double> %2044, splat (double 2.000000e+00)
+  %2047 = or <8 x i1> %2045, %2046
+  %2048 = select <8 x i1> %2047, <8 x i64> %2043, <8 x i64> zeroinitializer
+  %2049 = xor <8 x i64> %2048, %2042
+  %2050 = load <8 x double>, ptr %193, align 64, !tbaa !26
+  %2051 = load <8 x double>, ptr %195, align 64, !tbaa !26
+  %2052 = load <8 x double>, ptr %196, align 64, !tbaa !26
+  %2053 = icmp eq <8 x i64> %2049, splat (i64 -1)
+  %2054 = select <8 x i1> %2053, <8 x double> %2052, <8 x double> %2051
+  %2055 = bitcast <8 x i1> %2041 to i8
+  %2056 = icmp eq i8 %2055, 0
+  br i1 %2056, label %2088, label %2057
 
-2061:                                             ; preds = %2042
-  %2062 = select <8 x i1> %2045, <8 x double> %2043, <8 x double> %2058
-  %2063 = fmul <8 x double> %2062, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2064 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2063)
-  %2065 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2064)
-  %2066 = fmul <8 x double> %2065, %2065
-  %2067 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2065, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2066)
-  %2068 = fadd <8 x double> %2067, splat (double 0x402DD4891DBECC6B)
-  %2069 = fmul <8 x double> %2065, splat (double 0x40C77A698FD9BCCA)
-  %2070 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2066, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2069)
-  %2071 = fadd <8 x double> %2070, splat (double 0xC0B2D7440748F0B3)
-  %2072 = fmul <8 x double> %2065, splat (double 0xC148A99584203885)
-  %2073 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2066, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2072)
-  %2074 = fadd <8 x double> %2073, splat (double 0x4118B9E59F2691E5)
-  %2075 = fmul <8 x double> %2074, splat (double 2.000000e+00)
-  %2076 = fneg <8 x double> %2071
-  %2077 = fmul <8 x double> %2068, splat (double 4.000000e+00)
-  %2078 = fneg <8 x double> %2074
-  %2079 = fmul <8 x double> %2077, %2078
-  %2080 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2071, <8 x double> %2071, <8 x double> %2079)
-  %2081 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2080)
-  %2082 = fsub <8 x double> %2076, %2081
-  %2083 = fdiv <8 x double> %2075, %2082
-  %2084 = fadd <8 x double> %2083, splat (double 0x408451671D164BD4)
-  %2085 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2083, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2086 = fmul <8 x double> %2085, splat (double -4.000000e+00)
-  %2087 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2084, <8 x double> %2084, <8 x double> %2086)
-  %2088 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2087)
-  %2089 = fsub <8 x double> %2084, %2088
-  %2090 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2089, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2091 = select <8 x i1> %2045, <8 x double> %2090, <8 x double> %2054
-  br label %2092
+2057:                                             ; preds = %2038
+  %2058 = select <8 x i1> %2041, <8 x double> %2039, <8 x double> %2054
+  %2059 = fmul <8 x double> %2058, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2060 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2059)
+  %2061 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2060)
+  %2062 = fmul <8 x double> %2061, %2061
+  %2063 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2061, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2062)
+  %2064 = fadd <8 x double> %2063, splat (double 0x402DD4891DBECC6B)
+  %2065 = fmul <8 x double> %2061, splat (double 0x40C77A698FD9BCCA)
+  %2066 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2062, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2065)
+  %2067 = fadd <8 x double> %2066, splat (double 0xC0B2D7440748F0B3)
+  %2068 = fmul <8 x double> %2061, splat (double 0xC148A99584203885)
+  %2069 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2062, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2068)
+  %2070 = fadd <8 x double> %2069, splat (double 0x4118B9E59F2691E5)
+  %2071 = fmul <8 x double> %2070, splat (double 2.000000e+00)
+  %2072 = fneg <8 x double> %2067
+  %2073 = fmul <8 x double> %2064, splat (double 4.000000e+00)
+  %2074 = fneg <8 x double> %2070
+  %2075 = fmul <8 x double> %2073, %2074
+  %2076 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2067, <8 x double> %2067, <8 x double> %2075)
+  %2077 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2076)
+  %2078 = fsub <8 x double> %2072, %2077
+  %2079 = fdiv <8 x double> %2071, %2078
+  %2080 = fadd <8 x double> %2079, splat (double 0x408451671D164BD4)
+  %2081 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2079, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2082 = fmul <8 x double> %2081, splat (double -4.000000e+00)
+  %2083 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2080, <8 x double> %2080, <8 x double> %2082)
+  %2084 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2083)
+  %2085 = fsub <8 x double> %2080, %2084
+  %2086 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2085, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2087 = select <8 x i1> %2041, <8 x double> %2086, <8 x double> %2050
+  br label %2088
 
-2092:                                             ; preds = %2061, %2042
-  %2093 = phi <8 x double> [ %2062, %2061 ], [ %2058, %2042 ]
-  %2094 = phi <8 x double> [ %2091, %2061 ], [ %2054, %2042 ]
-  %2095 = load <8 x double>, ptr %171, align 64, !tbaa !26
-  %2096 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %2097 = load <8 x double>, ptr %172, align 64, !tbaa !26
-  %2098 = load <8 x double>, ptr %198, align 64, !tbaa !26
-  %2099 = fmul <8 x double> %2097, %2098
-  %2100 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2095, <8 x double> %2096, <8 x double> %2099)
-  %2101 = load <8 x double>, ptr %199, align 64, !tbaa !26
-  %2102 = load <8 x double>, ptr %200, align 64, !tbaa !26
-  %2103 = load <8 x double>, ptr %201, align 64, !tbaa !26
-  %2104 = fneg <8 x double> %2100
-  %2105 = fmul <8 x double> %2103, %2104
-  %2106 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2101, <8 x double> %2102, <8 x double> %2105)
-  %2107 = load <8 x double>, ptr %170, align 64, !tbaa !26
-  %2108 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2103, <8 x double> %2107, <8 x double> %2101)
-  %2109 = fdiv <8 x double> %2106, %2108
-  %2110 = load <8 x double>, ptr %202, align 64, !tbaa !26
-  %2111 = select <8 x i1> %2057, <8 x double> %2110, <8 x double> %2055
-  store <8 x double> %2111, ptr %202, align 64, !tbaa !26
-  %2112 = load <8 x double>, ptr %203, align 64, !tbaa !26
-  %2113 = select <8 x i1> %2057, <8 x double> %2112, <8 x double> %2109
-  store <8 x double> %2113, ptr %203, align 64, !tbaa !26
-  store <8 x double> %2093, ptr %196, align 64, !tbaa !26
-  %2114 = load <8 x i64>, ptr %132, align 64, !tbaa !26
-  %2115 = and <8 x i64> %2114, %2052
-  %2116 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2115)
-  %2117 = icmp eq i64 %2116, 0
-  br i1 %2117, label %2584, label %2118
+2088:                                             ; preds = %2057, %2038
+  %2089 = phi <8 x double> [ %2058, %2057 ], [ %2054, %2038 ]
+  %2090 = phi <8 x double> [ %2087, %2057 ], [ %2050, %2038 ]
+  %2091 = load <8 x double>, ptr %171, align 64, !tbaa !26
+  %2092 = load <8 x double>, ptr %197, align 64, !tbaa !26
+  %2093 = load <8 x double>, ptr %172, align 64, !tbaa !26
+  %2094 = load <8 x double>, ptr %198, align 64, !tbaa !26
+  %2095 = fmul <8 x double> %2093, %2094
+  %2096 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2091, <8 x double> %2092, <8 x double> %2095)
+  %2097 = load <8 x double>, ptr %199, align 64, !tbaa !26
+  %2098 = load <8 x double>, ptr %200, align 64, !tbaa !26
+  %2099 = load <8 x double>, ptr %201, align 64, !tbaa !26
+  %2100 = fneg <8 x double> %2096
+  %2101 = fmul <8 x double> %2099, %2100
+  %2102 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2097, <8 x double> %2098, <8 x double> %2101)
+  %2103 = load <8 x double>, ptr %170, align 64, !tbaa !26
+  %2104 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2099, <8 x double> %2103, <8 x double> %2097)
+  %2105 = fdiv <8 x double> %2102, %2104
+  %2106 = load <8 x double>, ptr %202, align 64, !tbaa !26
+  %2107 = select <8 x i1> %2053, <8 x double> %2106, <8 x double> %2051
+  store <8 x double> %2107, ptr %202, align 64, !tbaa !26
+  %2108 = load <8 x double>, ptr %203, align 64, !tbaa !26
+  %2109 = select <8 x i1> %2053, <8 x double> %2108, <8 x double> %2105
+  store <8 x double> %2109, ptr %203, align 64, !tbaa !26
+  store <8 x double> %2089, ptr %196, align 64, !tbaa !26
+  %2110 = load <8 x i64>, ptr %132, align 64, !tbaa !26
+  %2111 = and <8 x i64> %2110, %2048
+  %2112 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2111)
+  %2113 = icmp eq i64 %2112, 0
+  br i1 %2113, label %2580, label %2114
 
-2118:                                             ; preds = %2092
-  %2119 = load <8 x double>, ptr %204, align 64, !tbaa !26
-  %2120 = load <8 x double>, ptr %205, align 64, !tbaa !26
-  %2121 = fmul <8 x double> %2097, %2120
-  %2122 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2095, <8 x double> %2119, <8 x double> %2121)
-  %2123 = load <8 x double>, ptr %206, align 64, !tbaa !26
-  %2124 = load <8 x double>, ptr %207, align 64, !tbaa !26
-  %2125 = fdiv <8 x double> %2123, %2124
-  %2126 = fmul <8 x double> %2055, splat (double 3.000000e-01)
-  %2127 = load <8 x double>, ptr %208, align 64, !tbaa !26
-  %2128 = fadd <8 x double> %2055, %2127
-  %2129 = fadd <8 x double> %2128, splat (double 2.000000e+05)
-  %2130 = fmul <8 x double> %2124, splat (double 2.870530e+02)
-  %2131 = fdiv <8 x double> %2055, %2130
-  %2132 = fcmp ogt <8 x double> %2093, %2126
-  %2133 = select <8 x i1> %2132, <8 x double> %2093, <8 x double> %2126
-  %2134 = fcmp olt <8 x double> %2133, %2129
-  %2135 = select <8 x i1> %2134, <8 x double> %2133, <8 x double> %2129
-  %2136 = icmp eq <8 x i64> %2052, zeroinitializer
-  %2137 = select <8 x i1> %2136, <8 x double> %2093, <8 x double> %2135
-  %2138 = fdiv <8 x double> %2111, splat (double 2.870530e+02)
-  %2139 = fmul <8 x double> %2131, splat (double 2.000000e+00)
-  %2140 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2139)
-  br label %2141
+2114:                                             ; preds = %2088
+  %2115 = load <8 x double>, ptr %204, align 64, !tbaa !26
+  %2116 = load <8 x double>, ptr %205, align 64, !tbaa !26
+  %2117 = fmul <8 x double> %2093, %2116
+  %2118 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2091, <8 x double> %2115, <8 x double> %2117)
+  %2119 = load <8 x double>, ptr %206, align 64, !tbaa !26
+  %2120 = load <8 x double>, ptr %207, align 64, !tbaa !26
+  %2121 = fdiv <8 x double> %2119, %2120
+  %2122 = fmul <8 x double> %2051, splat (double 3.000000e-01)
+  %2123 = load <8 x double>, ptr %208, align 64, !tbaa !26
+  %2124 = fadd <8 x double> %2051, %2123
+  %2125 = fadd <8 x double> %2124, splat (double 2.000000e+05)
+  %2126 = fmul <8 x double> %2120, splat (double 2.870530e+02)
+  %2127 = fdiv <8 x double> %2051, %2126
+  %2128 = fcmp ogt <8 x double> %2089, %2122
+  %2129 = select <8 x i1> %2128, <8 x double> %2089, <8 x double> %2122
+  %2130 = fcmp olt <8 x double> %2129, %2125
+  %2131 = select <8 x i1> %2130, <8 x double> %2129, <8 x double> %2125
+  %2132 = icmp eq <8 x i64> %2048, zeroinitializer
+  %2133 = select <8 x i1> %2132, <8 x double> %2089, <8 x double> %2131
+  %2134 = fdiv <8 x double> %2107, splat (double 2.870530e+02)
+  %2135 = fmul <8 x double> %2127, splat (double 2.000000e+00)
+  %2136 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2135)
+  br label %2137
 
-2141:                                             ; preds = %2370, %2118
-  %2142 = phi <8 x double> [ %2094, %2118 ], [ %2176, %2370 ]
-  %2143 = phi <8 x double> [ %2126, %2118 ], [ %2527, %2370 ]
-  %2144 = phi <8 x double> [ %2129, %2118 ], [ %2524, %2370 ]
-  %2145 = phi <8 x i64> [ %2115, %2118 ], [ %2539, %2370 ]
-  %2146 = phi i32 [ 0, %2118 ], [ %2544, %2370 ]
-  %2147 = phi <8 x double> [ %2137, %2118 ], [ %2541, %2370 ]
-  %2148 = fmul <8 x double> %2147, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2149 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2148)
-  %2150 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2149)
-  %2151 = fmul <8 x double> %2150, %2150
-  %2152 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2150, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2151)
-  %2153 = fadd <8 x double> %2152, splat (double 0x402DD4891DBECC6B)
-  %2154 = fmul <8 x double> %2150, splat (double 0x40C77A698FD9BCCA)
-  %2155 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2151, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2154)
-  %2156 = fadd <8 x double> %2155, splat (double 0xC0B2D7440748F0B3)
-  %2157 = fmul <8 x double> %2150, splat (double 0xC148A99584203885)
-  %2158 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2151, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2157)
-  %2159 = fadd <8 x double> %2158, splat (double 0x4118B9E59F2691E5)
-  %2160 = fmul <8 x double> %2159, splat (double 2.000000e+00)
-  %2161 = fneg <8 x double> %2156
-  %2162 = fmul <8 x double> %2153, splat (double 4.000000e+00)
-  %2163 = fneg <8 x double> %2159
-  %2164 = fmul <8 x double> %2162, %2163
-  %2165 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2156, <8 x double> %2156, <8 x double> %2164)
-  %2166 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2165)
-  %2167 = fsub <8 x double> %2161, %2166
-  %2168 = fdiv <8 x double> %2160, %2167
-  %2169 = fadd <8 x double> %2168, splat (double 0x408451671D164BD4)
-  %2170 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2168, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2171 = fmul <8 x double> %2170, splat (double -4.000000e+00)
-  %2172 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2169, <8 x double> %2169, <8 x double> %2171)
-  %2173 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2172)
-  %2174 = fsub <8 x double> %2169, %2173
-  %2175 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2174, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2176 = select <8 x i1> %2136, <8 x double> %2142, <8 x double> %2175
-  %2177 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2176, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2178 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2176, <8 x double> %2177, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2179 = load i64, ptr %166, align 8, !tbaa !20, !noalias !88
-  %2180 = icmp sgt i64 %2179, 0
-  br i1 %2180, label %2181, label %2370
+2137:                                             ; preds = %2366, %2114
+  %2138 = phi <8 x double> [ %2090, %2114 ], [ %2172, %2366 ]
+  %2139 = phi <8 x double> [ %2122, %2114 ], [ %2523, %2366 ]
+  %2140 = phi <8 x double> [ %2125, %2114 ], [ %2520, %2366 ]
+  %2141 = phi <8 x i64> [ %2111, %2114 ], [ %2535, %2366 ]
+  %2142 = phi i32 [ 0, %2114 ], [ %2540, %2366 ]
+  %2143 = phi <8 x double> [ %2133, %2114 ], [ %2537, %2366 ]
+  %2144 = fmul <8 x double> %2143, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2145 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2144)
+  %2146 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2145)
+  %2147 = fmul <8 x double> %2146, %2146
+  %2148 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2146, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2147)
+  %2149 = fadd <8 x double> %2148, splat (double 0x402DD4891DBECC6B)
+  %2150 = fmul <8 x double> %2146, splat (double 0x40C77A698FD9BCCA)
+  %2151 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2147, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2150)
+  %2152 = fadd <8 x double> %2151, splat (double 0xC0B2D7440748F0B3)
+  %2153 = fmul <8 x double> %2146, splat (double 0xC148A99584203885)
+  %2154 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2147, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2153)
+  %2155 = fadd <8 x double> %2154, splat (double 0x4118B9E59F2691E5)
+  %2156 = fmul <8 x double> %2155, splat (double 2.000000e+00)
+  %2157 = fneg <8 x double> %2152
+  %2158 = fmul <8 x double> %2149, splat (double 4.000000e+00)
+  %2159 = fneg <8 x double> %2155
+  %2160 = fmul <8 x double> %2158, %2159
+  %2161 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2152, <8 x double> %2152, <8 x double> %2160)
+  %2162 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2161)
+  %2163 = fsub <8 x double> %2157, %2162
+  %2164 = fdiv <8 x double> %2156, %2163
+  %2165 = fadd <8 x double> %2164, splat (double 0x408451671D164BD4)
+  %2166 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2164, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2167 = fmul <8 x double> %2166, splat (double -4.000000e+00)
+  %2168 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2165, <8 x double> %2165, <8 x double> %2167)
+  %2169 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2168)
+  %2170 = fsub <8 x double> %2165, %2169
+  %2171 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2170, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2172 = select <8 x i1> %2132, <8 x double> %2138, <8 x double> %2171
+  %2173 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2172, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2174 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2172, <8 x double> %2173, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2175 = load i64, ptr %166, align 8, !tbaa !20, !noalias !88
+  %2176 = icmp sgt i64 %2175, 0
+  br i1 %2176, label %2177, label %2366
 
-2181:                                             ; preds = %2141
-  %2182 = fdiv <8 x double> splat (double 1.000000e+00), %2178
-  %2183 = fadd <8 x double> %2176, splat (double 1.000000e-09)
-  br label %2184
+2177:                                             ; preds = %2137
+  %2178 = fdiv <8 x double> splat (double 1.000000e+00), %2174
+  %2179 = fadd <8 x double> %2172, splat (double 1.000000e-09)
+  br label %2180
 
-2184:                                             ; preds = %2181, %2294
-  %2185 = phi <8 x double> [ zeroinitializer, %2181 ], [ %2366, %2294 ]
-  %2186 = phi <8 x double> [ zeroinitializer, %2181 ], [ %2365, %2294 ]
-  %2187 = phi i64 [ 0, %2181 ], [ %2367, %2294 ]
-  %2188 = load ptr, ptr %151, align 8, !tbaa !28, !noalias !88
-  %2189 = getelementptr inbounds nuw %struct.Piece, ptr %2188, i64 %2187
-  %2190 = getelementptr inbounds nuw i8, ptr %2189, i64 5824
+2180:                                             ; preds = %2177, %2290
+  %2181 = phi <8 x double> [ zeroinitializer, %2177 ], [ %2362, %2290 ]
+  %2182 = phi <8 x double> [ zeroinitializer, %2177 ], [ %2361, %2290 ]
+  %2183 = phi i64 [ 0, %2177 ], [ %2363, %2290 ]
+  %2184 = load ptr, ptr %151, align 8, !tbaa !28, !noalias !88
+  %2185 = getelementptr inbounds nuw %struct.Piece, ptr %2184, i64 %2183
+  %2186 = getelementptr inbounds nuw i8, ptr %2185, i64 5824
+  %2187 = load <8 x double>, ptr %2186, align 64, !tbaa !26, !noalias !88
+  %2188 = getelementptr inbounds nuw i8, ptr %2185, i64 5888
+  %2189 = load <8 x double>, ptr %2188, align 64, !tbaa !26, !noalias !88
+  %2190 = getelementptr inbounds nuw i8, ptr %2185, i64 7296
   %2191 = load <8 x double>, ptr %2190, align 64, !tbaa !26, !noalias !88
-  %2192 = getelementptr inbounds nuw i8, ptr %2189, i64 5888
-  %2193 = load <8 x double>, ptr %2192, align 64, !tbaa !26, !noalias !88
-  %2194 = getelementptr inbounds nuw i8, ptr %2189, i64 7296
-  %2195 = load <8 x double>, ptr %2194, align 64, !tbaa !26, !noalias !88
-  %2196 = fcmp ule <8 x double> %2195, splat (double 1.000000e+00)
-  %2197 = fmul <8 x double> %2176, %2193
-  %2198 = fcmp ogt <8 x double> %2191, %2197
-  %2199 = and <8 x i1> %2196, %2198
-  %2200 = fneg <8 x double> %2193
-  %2201 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2200, <8 x double> %2176, <8 x double> %2191)
-  %2202 = fmul <8 x double> %2182, %2201
-  %2203 = select <8 x i1> %2199, <8 x double> %2202, <8 x double> zeroinitializer
-  %2204 = fmul <8 x double> %2182, %2200
-  %2205 = fdiv <8 x double> %2191, %2193
-  %2206 = select <8 x i1> %2199, <8 x double> %2176, <8 x double> %2205
-  %2207 = getelementptr inbounds nuw i8, ptr %2189, i64 7488
-  %2208 = load <8 x i64>, ptr %2207, align 64, !tbaa !26, !noalias !88
-  %2209 = getelementptr inbounds nuw i8, ptr %2189, i64 2240
-  %2210 = load <8 x double>, ptr %2209, align 64, !tbaa !26, !noalias !88
-  %2211 = fcmp ule <8 x double> %2210, zeroinitializer
-  %2212 = xor <8 x i1> %2196, splat (i1 true)
-  %2213 = select <8 x i1> %2212, <8 x i1> splat (i1 true), <8 x i1> %2211
-  %2214 = getelementptr inbounds nuw i8, ptr %2189, i64 5952
-  %2215 = load <8 x double>, ptr %2214, align 64, !tbaa !26, !noalias !88
-  %2216 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2200, <8 x double> %2215, <8 x double> %2191)
-  %2217 = fcmp ogt <8 x double> %2216, zeroinitializer
-  %2218 = select <8 x i1> %2217, <8 x double> %2216, <8 x double> zeroinitializer
-  %2219 = fmul <8 x double> %2182, %2218
-  %2220 = icmp eq <8 x i64> %2208, zeroinitializer
-  %2221 = select <8 x i1> %2213, <8 x i1> splat (i1 true), <8 x i1> %2220
-  %2222 = select <8 x i1> %2221, <8 x double> %2203, <8 x double> %2219
-  %2223 = select <8 x i1> %2221, <8 x double> %2206, <8 x double> %2215
-  %2224 = select <8 x i1> %2221, <8 x i1> %2199, <8 x i1> zeroinitializer
-  %2225 = select <8 x i1> %2224, <8 x double> %2204, <8 x double> zeroinitializer
-  %2226 = load i64, ptr %141, align 16, !tbaa !21, !noalias !91
-  %2227 = sitofp i64 %2226 to double
-  %2228 = insertelement <8 x double> poison, double %2227, i64 0
-  %2229 = shufflevector <8 x double> %2228, <8 x double> poison, <8 x i32> zeroinitializer
-  %2230 = icmp sgt i64 %2226, 0
-  br i1 %2230, label %2231, label %2294
+  %2192 = fcmp ule <8 x double> %2191, splat (double 1.000000e+00)
+  %2193 = fmul <8 x double> %2172, %2189
+  %2194 = fcmp ogt <8 x double> %2187, %2193
+  %2195 = and <8 x i1> %2192, %2194
+  %2196 = fneg <8 x double> %2189
+  %2197 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2196, <8 x double> %2172, <8 x double> %2187)
+  %2198 = fmul <8 x double> %2178, %2197
+  %2199 = select <8 x i1> %2195, <8 x double> %2198, <8 x double> zeroinitializer
+  %2200 = fmul <8 x double> %2178, %2196
+  %2201 = fdiv <8 x double> %2187, %2189
+  %2202 = select <8 x i1> %2195, <8 x double> %2172, <8 x double> %2201
+  %2203 = getelementptr inbounds nuw i8, ptr %2185, i64 7488
+  %2204 = load <8 x i64>, ptr %2203, align 64, !tbaa !26, !noalias !88
+  %2205 = getelementptr inbounds nuw i8, ptr %2185, i64 2240
+  %2206 = load <8 x double>, ptr %2205, align 64, !tbaa !26, !noalias !88
+  %2207 = fcmp ule <8 x double> %2206, zeroinitializer
+  %2208 = xor <8 x i1> %2192, splat (i1 true)
+  %2209 = select <8 x i1> %2208, <8 x i1> splat (i1 true), <8 x i1> %2207
+  %2210 = getelementptr inbounds nuw i8, ptr %2185, i64 5952
+  %2211 = load <8 x double>, ptr %2210, align 64, !tbaa !26, !noalias !88
+  %2212 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2196, <8 x double> %2211, <8 x double> %2187)
+  %2213 = fcmp ogt <8 x double> %2212, zeroinitializer
+  %2214 = select <8 x i1> %2213, <8 x double> %2212, <8 x double> zeroinitializer
+  %2215 = fmul <8 x double> %2178, %2214
+  %2216 = icmp eq <8 x i64> %2204, zeroinitializer
+  %2217 = select <8 x i1> %2209, <8 x i1> splat (i1 true), <8 x i1> %2216
+  %2218 = select <8 x i1> %2217, <8 x double> %2199, <8 x double> %2215
+  %2219 = select <8 x i1> %2217, <8 x double> %2202, <8 x double> %2211
+  %2220 = select <8 x i1> %2217, <8 x i1> %2195, <8 x i1> zeroinitializer
+  %2221 = select <8 x i1> %2220, <8 x double> %2200, <8 x double> zeroinitializer
+  %2222 = load i64, ptr %141, align 16, !tbaa !21, !noalias !91
+  %2223 = sitofp i64 %2222 to double
+  %2224 = insertelement <8 x double> poison, double %2223, i64 0
+  %2225 = shufflevector <8 x double> %2224, <8 x double> poison, <8 x i32> zeroinitializer
+  %2226 = icmp sgt i64 %2222, 0
+  br i1 %2226, label %2227, label %2290
 
-2231:                                             ; preds = %2184
-  %2232 = getelementptr inbounds nuw i8, ptr %2189, i64 7608
-  %2233 = load ptr, ptr %2232, align 8, !tbaa !76, !noalias !91
-  %2234 = getelementptr inbounds nuw i8, ptr %2189, i64 7616
-  %2235 = load ptr, ptr %2234, align 64, !tbaa !77, !noalias !91
-  %2236 = getelementptr inbounds nuw i8, ptr %2189, i64 7552
-  %2237 = load i64, ptr %2236, align 64, !tbaa !31, !noalias !91
-  %2238 = getelementptr inbounds nuw i8, ptr %2189, i64 7632
-  %2239 = getelementptr inbounds nuw i8, ptr %2189, i64 7624
-  %2240 = getelementptr inbounds nuw i8, ptr %2189, i64 7640
-  br label %2241
+2227:                                             ; preds = %2180
+  %2228 = getelementptr inbounds nuw i8, ptr %2185, i64 7608
+  %2229 = load ptr, ptr %2228, align 8, !tbaa !76, !noalias !91
+  %2230 = getelementptr inbounds nuw i8, ptr %2185, i64 7616
+  %2231 = load ptr, ptr %2230, align 64, !tbaa !77, !noalias !91
+  %2232 = getelementptr inbounds nuw i8, ptr %2185, i64 7552
+  %2233 = load i64, ptr %2232, align 64, !tbaa !31, !noalias !91
+  %2234 = getelementptr inbounds nuw i8, ptr %2185, i64 7632
+  %2235 = getelementptr inbounds nuw i8, ptr %2185, i64 7624
+  %2236 = getelementptr inbounds nuw i8, ptr %2185, i64 7640
+  br label %2237
 
-2241:                                             ; preds = %2231, %2276
-  %2242 = phi <8 x i64> [ splat (i64 -1), %2231 ], [ %2256, %2276 ]
-  %2243 = phi i64 [ %2226, %2231 ], [ %2247, %2276 ]
-  %2244 = phi <8 x double> [ %2229, %2231 ], [ %2292, %2276 ]
-  %2245 = phi <8 x double> [ zeroinitializer, %2231 ], [ %2288, %2276 ]
-  %2246 = phi <8 x double> [ zeroinitializer, %2231 ], [ %2286, %2276 ]
-  %2247 = add nsw i64 %2243, -1
-  %2248 = getelementptr inbounds nuw <8 x double>, ptr %2233, i64 %2247
-  %2249 = load <8 x double>, ptr %2248, align 64, !tbaa !26, !noalias !91
-  %2250 = getelementptr inbounds nuw <8 x double>, ptr %2235, i64 %2247
-  %2251 = load <8 x double>, ptr %2250, align 64, !tbaa !26, !noalias !91
-  %2252 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2251, <8 x double> %2176, <8 x double> %2249)
-  %2253 = fcmp ogt <8 x double> %2252, %2183
-  %2254 = select <8 x i1> %2253, <8 x i64> %2242, <8 x i64> zeroinitializer
-  %2255 = icmp sgt i64 %2243, %2237
-  %2256 = select i1 %2255, <8 x i64> %2254, <8 x i64> zeroinitializer
-  %2257 = icmp slt i64 %2243, %2226
-  br i1 %2257, label %2258, label %2271
+2237:                                             ; preds = %2227, %2272
+  %2238 = phi <8 x i64> [ splat (i64 -1), %2227 ], [ %2252, %2272 ]
+  %2239 = phi i64 [ %2222, %2227 ], [ %2243, %2272 ]
+  %2240 = phi <8 x double> [ %2225, %2227 ], [ %2288, %2272 ]
+  %2241 = phi <8 x double> [ zeroinitializer, %2227 ], [ %2284, %2272 ]
+  %2242 = phi <8 x double> [ zeroinitializer, %2227 ], [ %2282, %2272 ]
+  %2243 = add nsw i64 %2239, -1
+  %2244 = getelementptr inbounds nuw <8 x double>, ptr %2229, i64 %2243
+  %2245 = load <8 x double>, ptr %2244, align 64, !tbaa !26, !noalias !91
+  %2246 = getelementptr inbounds nuw <8 x double>, ptr %2231, i64 %2243
+  %2247 = load <8 x double>, ptr %2246, align 64, !tbaa !26, !noalias !91
+  %2248 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2247, <8 x double> %2172, <8 x double> %2245)
+  %2249 = fcmp ogt <8 x double> %2248, %2179
+  %2250 = select <8 x i1> %2249, <8 x i64> %2238, <8 x i64> zeroinitializer
+  %2251 = icmp sgt i64 %2239, %2233
+  %2252 = select i1 %2251, <8 x i64> %2250, <8 x i64> zeroinitializer
+  %2253 = icmp slt i64 %2239, %2222
+  br i1 %2253, label %2254, label %2267
 
-2258:                                             ; preds = %2241
-  %2259 = load ptr, ptr %2238, align 16, !tbaa !74, !noalias !91
-  %2260 = getelementptr inbounds nuw <8 x double>, ptr %2259, i64 %2243
-  %2261 = load <8 x double>, ptr %2260, align 64, !tbaa !26, !noalias !91
-  %2262 = fsub <8 x double> %2252, %2176
-  %2263 = fmul <8 x double> %2262, %2261
-  %2264 = icmp eq <8 x i64> %2256, %2242
-  %2265 = select <8 x i1> %2264, <8 x double> zeroinitializer, <8 x double> %2263
-  %2266 = fadd <8 x double> %2246, %2265
-  %2267 = fadd <8 x double> %2251, splat (double -1.000000e+00)
-  %2268 = fmul <8 x double> %2267, %2261
-  %2269 = select <8 x i1> %2264, <8 x double> zeroinitializer, <8 x double> %2268
-  %2270 = fadd <8 x double> %2245, %2269
-  br label %2271
+2254:                                             ; preds = %2237
+  %2255 = load ptr, ptr %2234, align 16, !tbaa !74, !noalias !91
+  %2256 = getelementptr inbounds nuw <8 x double>, ptr %2255, i64 %2239
+  %2257 = load <8 x double>, ptr %2256, align 64, !tbaa !26, !noalias !91
+  %2258 = fsub <8 x double> %2248, %2172
+  %2259 = fmul <8 x double> %2258, %2257
+  %2260 = icmp eq <8 x i64> %2252, %2238
+  %2261 = select <8 x i1> %2260, <8 x double> zeroinitializer, <8 x double> %2259
+  %2262 = fadd <8 x double> %2242, %2261
+  %2263 = fadd <8 x double> %2247, splat (double -1.000000e+00)
+  %2264 = fmul <8 x double> %2263, %2257
+  %2265 = select <8 x i1> %2260, <8 x double> zeroinitializer, <8 x double> %2264
+  %2266 = fadd <8 x double> %2241, %2265
+  br label %2267
 
-2271:                                             ; preds = %2258, %2241
-  %2272 = phi <8 x double> [ %2266, %2258 ], [ %2246, %2241 ]
-  %2273 = phi <8 x double> [ %2270, %2258 ], [ %2245, %2241 ]
-  %2274 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2256)
-  %2275 = icmp eq i64 %2274, 0
-  br i1 %2275, label %2294, label %2276
+2267:                                             ; preds = %2254, %2237
+  %2268 = phi <8 x double> [ %2262, %2254 ], [ %2242, %2237 ]
+  %2269 = phi <8 x double> [ %2266, %2254 ], [ %2241, %2237 ]
+  %2270 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2252)
+  %2271 = icmp eq i64 %2270, 0
+  br i1 %2271, label %2290, label %2272
 
-2276:                                             ; preds = %2271
-  %2277 = load ptr, ptr %2239, align 8, !tbaa !73, !noalias !91
-  %2278 = getelementptr inbounds nuw <8 x double>, ptr %2277, i64 %2247
-  %2279 = load <8 x double>, ptr %2278, align 64, !tbaa !26, !noalias !91
-  %2280 = load ptr, ptr %2240, align 8, !tbaa !75, !noalias !91
-  %2281 = getelementptr inbounds nuw <8 x double>, ptr %2280, i64 %2247
-  %2282 = load <8 x double>, ptr %2281, align 64, !tbaa !26, !noalias !91
-  %2283 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2282, <8 x double> %2176, <8 x double> %2279)
-  %2284 = icmp eq <8 x i64> %2256, zeroinitializer
-  %2285 = select <8 x i1> %2284, <8 x double> zeroinitializer, <8 x double> %2283
-  %2286 = fadd <8 x double> %2272, %2285
-  %2287 = select <8 x i1> %2284, <8 x double> zeroinitializer, <8 x double> %2282
-  %2288 = fadd <8 x double> %2273, %2287
-  %2289 = uitofp nneg i64 %2247 to double
-  %2290 = insertelement <8 x double> poison, double %2289, i64 0
-  %2291 = shufflevector <8 x double> %2290, <8 x double> poison, <8 x i32> zeroinitializer
-  %2292 = select <8 x i1> %2284, <8 x double> %2244, <8 x double> %2291
-  %2293 = icmp samesign ugt i64 %2243, 1
-  br i1 %2293, label %2241, label %2294, !llvm.loop !94
+2272:                                             ; preds = %2267
+  %2273 = load ptr, ptr %2235, align 8, !tbaa !73, !noalias !91
+  %2274 = getelementptr inbounds nuw <8 x double>, ptr %2273, i64 %2243
+  %2275 = load <8 x double>, ptr %2274, align 64, !tbaa !26, !noalias !91
+  %2276 = load ptr, ptr %2236, align 8, !tbaa !75, !noalias !91
+  %2277 = getelementptr inbounds nuw <8 x double>, ptr %2276, i64 %2243
+  %2278 = load <8 x double>, ptr %2277, align 64, !tbaa !26, !noalias !91
+  %2279 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2278, <8 x double> %2172, <8 x double> %2275)
+  %2280 = icmp eq <8 x i64> %2252, zeroinitializer
+  %2281 = select <8 x i1> %2280, <8 x double> zeroinitializer, <8 x double> %2279
+  %2282 = fadd <8 x double> %2268, %2281
+  %2283 = select <8 x i1> %2280, <8 x double> zeroinitializer, <8 x double> %2278
+  %2284 = fadd <8 x double> %2269, %2283
+  %2285 = uitofp nneg i64 %2243 to double
+  %2286 = insertelement <8 x double> poison, double %2285, i64 0
+  %2287 = shufflevector <8 x double> %2286, <8 x double> poison, <8 x i32> zeroinitializer
+  %2288 = select <8 x i1> %2280, <8 x double> %2240, <8 x double> %2287
+  %2289 = icmp samesign ugt i64 %2239, 1
+  br i1 %2289, label %2237, label %2290, !llvm.loop !94
 
-2294:                                             ; preds = %2276, %2271, %2184
-  %2295 = phi <8 x double> [ %2229, %2184 ], [ %2244, %2271 ], [ %2292, %2276 ]
-  %2296 = phi <8 x double> [ zeroinitializer, %2184 ], [ %2272, %2271 ], [ %2286, %2276 ]
-  %2297 = phi <8 x double> [ zeroinitializer, %2184 ], [ %2273, %2271 ], [ %2288, %2276 ]
-  %2298 = getelementptr inbounds nuw i8, ptr %2189, i64 6080
+2290:                                             ; preds = %2272, %2267, %2180
+  %2291 = phi <8 x double> [ %2225, %2180 ], [ %2240, %2267 ], [ %2288, %2272 ]
+  %2292 = phi <8 x double> [ zeroinitializer, %2180 ], [ %2268, %2267 ], [ %2282, %2272 ]
+  %2293 = phi <8 x double> [ zeroinitializer, %2180 ], [ %2269, %2267 ], [ %2284, %2272 ]
+  %2294 = getelementptr inbounds nuw i8, ptr %2185, i64 6080
+  %2295 = load <8 x double>, ptr %2294, align 64, !tbaa !26, !noalias !88
+  %2296 = getelementptr inbounds nuw i8, ptr %2185, i64 5504
+  %2297 = load <8 x double>, ptr %2296, align 64, !tbaa !26, !noalias !88
+  %2298 = getelementptr inbounds nuw i8, ptr %2185, i64 7040
   %2299 = load <8 x double>, ptr %2298, align 64, !tbaa !26, !noalias !88
-  %2300 = getelementptr inbounds nuw i8, ptr %2189, i64 5504
-  %2301 = load <8 x double>, ptr %2300, align 64, !tbaa !26, !noalias !88
-  %2302 = getelementptr inbounds nuw i8, ptr %2189, i64 7040
+  %2300 = fneg <8 x double> %2299
+  %2301 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2295, <8 x double> %2297, <8 x double> %2300)
+  %2302 = getelementptr inbounds nuw i8, ptr %2185, i64 6976
   %2303 = load <8 x double>, ptr %2302, align 64, !tbaa !26, !noalias !88
-  %2304 = fneg <8 x double> %2303
-  %2305 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2299, <8 x double> %2301, <8 x double> %2304)
-  %2306 = getelementptr inbounds nuw i8, ptr %2189, i64 6976
-  %2307 = load <8 x double>, ptr %2306, align 64, !tbaa !26, !noalias !88
-  %2308 = fadd <8 x double> %2299, %2307
-  %2309 = getelementptr inbounds nuw i8, ptr %2189, i64 7360
-  %2310 = load <8 x i64>, ptr %2309, align 64, !tbaa !26, !noalias !88
-  %2311 = getelementptr inbounds nuw i8, ptr %2189, i64 7712
-  %2312 = load ptr, ptr %2311, align 32, !tbaa !82, !noalias !88
-  %2313 = load <8 x double>, ptr %2312, align 64, !tbaa !26, !noalias !88
-  %2314 = fmul <8 x double> %2299, %2313
-  %2315 = icmp eq <8 x i64> %2310, zeroinitializer
-  %2316 = select <8 x i1> %2315, <8 x double> %2305, <8 x double> %2314
-  %2317 = getelementptr inbounds nuw i8, ptr %2189, i64 7720
-  %2318 = load ptr, ptr %2317, align 8, !tbaa !83, !noalias !88
-  %2319 = load <8 x double>, ptr %2318, align 64, !tbaa !26, !noalias !88
-  %2320 = fsub <8 x double> splat (double 1.000000e+00), %2319
-  %2321 = fmul <8 x double> %2299, %2320
-  %2322 = select <8 x i1> %2315, <8 x double> %2308, <8 x double> %2321
-  %2323 = fneg <8 x double> %2322
-  %2324 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2323, <8 x double> %2176, <8 x double> %2316)
-  %2325 = fcmp olt <8 x double> %2295, %2229
-  %2326 = and <8 x i1> %2196, %2325
-  %2327 = fcmp ogt <8 x double> %2296, zeroinitializer
-  %2328 = fcmp oge <8 x double> %2324, zeroinitializer
-  %2329 = and <8 x i1> %2327, %2328
-  %2330 = and <8 x i1> %2326, %2329
-  %2331 = sext <8 x i1> %2330 to <8 x i64>
-  %2332 = xor <8 x i64> %2331, splat (i64 -1)
-  %2333 = fadd <8 x double> %2296, %2324
-  %2334 = fcmp ogt <8 x double> %2333, zeroinitializer
-  %2335 = select <8 x i1> %2334, <8 x i1> %2326, <8 x i1> zeroinitializer
-  %2336 = select <8 x i1> %2335, <8 x i64> %2332, <8 x i64> zeroinitializer
-  %2337 = or <8 x i64> %2336, %2331
-  %2338 = fmul <8 x double> %2182, %2324
-  %2339 = select <8 x i1> %2330, <8 x double> %2338, <8 x double> zeroinitializer
-  %2340 = icmp eq <8 x i64> %2337, zeroinitializer
-  %2341 = select <8 x i1> %2340, <8 x double> %2222, <8 x double> %2339
-  %2342 = select <8 x i1> %2340, <8 x double> %2223, <8 x double> %2176
-  %2343 = fsub <8 x double> %2297, %2322
-  %2344 = fmul <8 x double> %2182, %2343
-  %2345 = select <8 x i1> %2340, <8 x double> %2225, <8 x double> %2344
-  %2346 = getelementptr inbounds nuw i8, ptr %2189, i64 5632
-  store <8 x double> %2341, ptr %2346, align 64, !tbaa !26, !noalias !88
-  %2347 = getelementptr inbounds nuw i8, ptr %2189, i64 5568
-  store <8 x double> %2342, ptr %2347, align 64, !tbaa !26, !noalias !88
-  %2348 = fmul <8 x double> %2182, %2296
-  %2349 = fmul <8 x double> %2182, %2333
-  %2350 = icmp eq <8 x i64> %2336, zeroinitializer
-  %2351 = select <8 x i1> %2350, <8 x double> zeroinitializer, <8 x double> %2349
-  %2352 = select <8 x i1> %2330, <8 x double> %2348, <8 x double> %2351
-  %2353 = getelementptr inbounds nuw i8, ptr %2189, i64 5696
-  store <8 x double> %2352, ptr %2353, align 64, !tbaa !26, !noalias !88
-  %2354 = load i64, ptr %141, align 16, !tbaa !21, !noalias !88
-  %2355 = sitofp i64 %2354 to double
-  %2356 = insertelement <8 x double> poison, double %2355, i64 0
-  %2357 = shufflevector <8 x double> %2356, <8 x double> poison, <8 x i32> zeroinitializer
-  %2358 = select <8 x i1> %2340, <8 x double> %2357, <8 x double> %2295
-  %2359 = getelementptr inbounds nuw i8, ptr %2189, i64 5760
-  store <8 x double> %2358, ptr %2359, align 64, !tbaa !26, !noalias !88
-  %2360 = getelementptr inbounds nuw i8, ptr %2189, i64 128
-  %2361 = load <8 x double>, ptr %2360, align 64, !tbaa !26, !noalias !88
-  %2362 = fadd <8 x double> %2341, %2352
-  %2363 = fmul <8 x double> %2361, %2362
-  %2364 = fmul <8 x double> %2361, %2345
-  %2365 = fadd <8 x double> %2186, %2363
-  %2366 = fadd <8 x double> %2185, %2364
-  %2367 = add nuw nsw i64 %2187, 1
-  %2368 = load i64, ptr %166, align 8, !tbaa !20, !noalias !88
-  %2369 = icmp slt i64 %2367, %2368
-  br i1 %2369, label %2184, label %2370, !llvm.loop !95
+  %2304 = fadd <8 x double> %2295, %2303
+  %2305 = getelementptr inbounds nuw i8, ptr %2185, i64 7360
+  %2306 = load <8 x i64>, ptr %2305, align 64, !tbaa !26, !noalias !88
+  %2307 = getelementptr inbounds nuw i8, ptr %2185, i64 7712
+  %2308 = load ptr, ptr %2307, align 32, !tbaa !82, !noalias !88
+  %2309 = load <8 x double>, ptr %2308, align 64, !tbaa !26, !noalias !88
+  %2310 = fmul <8 x double> %2295, %2309
+  %2311 = icmp eq <8 x i64> %2306, zeroinitializer
+  %2312 = select <8 x i1> %2311, <8 x double> %2301, <8 x double> %2310
+  %2313 = getelementptr inbounds nuw i8, ptr %2185, i64 7720
+  %2314 = load ptr, ptr %2313, align 8, !tbaa !83, !noalias !88
+  %2315 = load <8 x double>, ptr %2314, align 64, !tbaa !26, !noalias !88
+  %2316 = fsub <8 x double> splat (double 1.000000e+00), %2315
+  %2317 = fmul <8 x double> %2295, %2316
+  %2318 = select <8 x i1> %2311, <8 x double> %2304, <8 x double> %2317
+  %2319 = fneg <8 x double> %2318
+  %2320 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2319, <8 x double> %2172, <8 x double> %2312)
+  %2321 = fcmp olt <8 x double> %2291, %2225
+  %2322 = and <8 x i1> %2192, %2321
+  %2323 = fcmp ogt <8 x double> %2292, zeroinitializer
+  %2324 = fcmp oge <8 x double> %2320, zeroinitializer
+  %2325 = and <8 x i1> %2323, %2324
+  %2326 = and <8 x i1> %2322, %2325
+  %2327 = sext <8 x i1> %2326 to <8 x i64>
+  %2328 = xor <8 x i64> %2327, splat (i64 -1)
+  %2329 = fadd <8 x double> %2292, %2320
+  %2330 = fcmp ogt <8 x double> %2329, zeroinitializer
+  %2331 = select <8 x i1> %2330, <8 x i1> %2322, <8 x i1> zeroinitializer
+  %2332 = select <8 x i1> %2331, <8 x i64> %2328, <8 x i64> zeroinitializer
+  %2333 = or <8 x i64> %2332, %2327
+  %2334 = fmul <8 x double> %2178, %2320
+  %2335 = select <8 x i1> %2326, <8 x double> %2334, <8 x double> zeroinitializer
+  %2336 = icmp eq <8 x i64> %2333, zeroinitializer
+  %2337 = select <8 x i1> %2336, <8 x double> %2218, <8 x double> %2335
+  %2338 = select <8 x i1> %2336, <8 x double> %2219, <8 x double> %2172
+  %2339 = fsub <8 x double> %2293, %2318
+  %2340 = fmul <8 x double> %2178, %2339
+  %2341 = select <8 x i1> %2336, <8 x double> %2221, <8 x double> %2340
+  %2342 = getelementptr inbounds nuw i8, ptr %2185, i64 5632
+  store <8 x double> %2337, ptr %2342, align 64, !tbaa !26, !noalias !88
+  %2343 = getelementptr inbounds nuw i8, ptr %2185, i64 5568
+  store <8 x double> %2338, ptr %2343, align 64, !tbaa !26, !noalias !88
+  %2344 = fmul <8 x double> %2178, %2292
+  %2345 = fmul <8 x double> %2178, %2329
+  %2346 = icmp eq <8 x i64> %2332, zeroinitializer
+  %2347 = select <8 x i1> %2346, <8 x double> zeroinitializer, <8 x double> %2345
+  %2348 = select <8 x i1> %2326, <8 x double> %2344, <8 x double> %2347
+  %2349 = getelementptr inbounds nuw i8, ptr %2185, i64 5696
+  store <8 x double> %2348, ptr %2349, align 64, !tbaa !26, !noalias !88
+  %2350 = load i64, ptr %141, align 16, !tbaa !21, !noalias !88
+  %2351 = sitofp i64 %2350 to double
+  %2352 = insertelement <8 x double> poison, double %2351, i64 0
+  %2353 = shufflevector <8 x double> %2352, <8 x double> poison, <8 x i32> zeroinitializer
+  %2354 = select <8 x i1> %2336, <8 x double> %2353, <8 x double> %2291
+  %2355 = getelementptr inbounds nuw i8, ptr %2185, i64 5760
+  store <8 x double> %2354, ptr %2355, align 64, !tbaa !26, !noalias !88
+  %2356 = getelementptr inbounds nuw i8, ptr %2185, i64 128
+  %2357 = load <8 x double>, ptr %2356, align 64, !tbaa !26, !noalias !88
+  %2358 = fadd <8 x double> %2337, %2348
+  %2359 = fmul <8 x double> %2357, %2358
+  %2360 = fmul <8 x double> %2357, %2341
+  %2361 = fadd <8 x double> %2182, %2359
+  %2362 = fadd <8 x double> %2181, %2360
+  %2363 = add nuw nsw i64 %2183, 1
+  %2364 = load i64, ptr %166, align 8, !tbaa !20, !noalias !88
+  %2365 = icmp slt i64 %2363, %2364
+  br i1 %2365, label %2180, label %2366, !llvm.loop !95
 
-2370:                                             ; preds = %2294, %2141
-  %2371 = phi <8 x double> [ zeroinitializer, %2141 ], [ %2365, %2294 ]
-  %2372 = phi <8 x double> [ zeroinitializer, %2141 ], [ %2366, %2294 ]
-  %2373 = fsub <8 x double> %2147, %2111
-  %2374 = fcmp ogt <8 x double> %2373, zeroinitializer
-  %2375 = select <8 x i1> %2374, <8 x double> %2373, <8 x double> zeroinitializer
-  %2376 = fadd <8 x double> %2176, splat (double 2.731500e+02)
-  %2377 = fdiv <8 x double> %2375, splat (double 4.615260e+02)
-  %2378 = fadd <8 x double> %2138, %2377
-  %2379 = load <8 x double>, ptr %207, align 64, !tbaa !26
-  %2380 = fdiv <8 x double> %2378, %2379
-  %2381 = fmul <8 x double> %2379, %2380
-  %2382 = fdiv <8 x double> %2147, %2381
-  %2383 = load <8 x double>, ptr %195, align 64, !tbaa !26, !noalias !96
-  %2384 = fsub <8 x double> %2147, %2383
-  %2385 = load <8 x double>, ptr %208, align 64, !tbaa !26, !noalias !96
-  %2386 = fsub <8 x double> %2384, %2385
-  %2387 = load <8 x double>, ptr %209, align 64, !tbaa !26, !noalias !96
-  %2388 = load <8 x double>, ptr %160, align 64, !tbaa !26, !noalias !96
-  %2389 = fcmp une <8 x double> %2388, splat (double 2.000000e+00)
-  %2390 = load <8 x double>, ptr %210, align 64, !tbaa !26, !noalias !96
-  %2391 = select <8 x i1> %2389, <8 x double> zeroinitializer, <8 x double> %2390
-  %2392 = fadd <8 x double> %2387, %2391
-  %2393 = fcmp ule <8 x double> %2384, zeroinitializer
-  %2394 = fcmp ule <8 x double> %2392, zeroinitializer
-  %2395 = or <8 x i1> %2393, %2394
-  %2396 = fmul <8 x double> %2380, splat (double 2.000000e+00)
-  %2397 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2396)
-  %2398 = fmul <8 x double> %2397, %2392
-  %2399 = fadd <8 x double> %2384, splat (double 2.000000e+02)
-  %2400 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2399)
-  %2401 = select <8 x i1> %2393, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2400
-  %2402 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2384, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
-  %2403 = fmul <8 x double> %2402, %2398
-  %2404 = fmul <8 x double> %2401, %2401
-  %2405 = fmul <8 x double> %2401, %2404
-  %2406 = fdiv <8 x double> %2403, %2405
-  %2407 = fmul <8 x double> %2384, %2398
-  %2408 = fdiv <8 x double> %2407, %2401
-  %2409 = select <8 x i1> %2395, <8 x double> zeroinitializer, <8 x double> %2408
-  %2410 = select <8 x i1> %2395, <8 x double> zeroinitializer, <8 x double> %2406
-  %2411 = fcmp ule <8 x double> %2386, zeroinitializer
-  %2412 = load <8 x double>, ptr %211, align 64, !tbaa !26, !noalias !96
-  %2413 = fmul <8 x double> %2386, %2412
-  %2414 = select <8 x i1> %2411, <8 x double> zeroinitializer, <8 x double> %2413
-  %2415 = fadd <8 x double> %2414, %2409
-  %2416 = select <8 x i1> %2411, <8 x double> zeroinitializer, <8 x double> %2412
-  %2417 = fadd <8 x double> %2416, %2410
-  %2418 = load <8 x double>, ptr %212, align 64, !tbaa !26
-  %2419 = fsub <8 x double> %2383, %2147
-  %2420 = fcmp ule <8 x double> %2419, zeroinitializer
-  %2421 = fcmp ule <8 x double> %2418, zeroinitializer
-  %2422 = or <8 x i1> %2420, %2421
-  %2423 = fmul <8 x double> %2140, %2418
-  %2424 = fadd <8 x double> %2419, splat (double 2.000000e+02)
-  %2425 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2424)
-  %2426 = select <8 x i1> %2420, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2425
-  %2427 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2419, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
-  %2428 = fmul <8 x double> %2427, %2423
-  %2429 = fmul <8 x double> %2426, %2426
-  %2430 = fmul <8 x double> %2426, %2429
-  %2431 = fdiv <8 x double> %2428, %2430
-  %2432 = fmul <8 x double> %2419, %2423
-  %2433 = fdiv <8 x double> %2432, %2426
-  %2434 = load <8 x double>, ptr %171, align 64, !tbaa !26, !noalias !99
-  %2435 = load <8 x double>, ptr %197, align 64, !tbaa !26, !noalias !99
-  %2436 = load <8 x double>, ptr %172, align 64, !tbaa !26, !noalias !99
-  %2437 = load <8 x double>, ptr %198, align 64, !tbaa !26, !noalias !99
-  %2438 = fmul <8 x double> %2436, %2437
-  %2439 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2434, <8 x double> %2435, <8 x double> %2438)
-  %2440 = load <8 x double>, ptr %201, align 64, !tbaa !26, !noalias !99
-  %2441 = load <8 x double>, ptr %170, align 64, !tbaa !26, !noalias !99
-  %2442 = load <8 x double>, ptr %199, align 64, !tbaa !26, !noalias !99
-  %2443 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2440, <8 x double> %2441, <8 x double> %2442)
-  %2444 = load <8 x double>, ptr %200, align 64, !tbaa !26, !noalias !99
-  %2445 = fneg <8 x double> %2439
-  %2446 = fmul <8 x double> %2440, %2445
-  %2447 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2442, <8 x double> %2444, <8 x double> %2446)
-  %2448 = fdiv <8 x double> %2447, %2443
-  %2449 = fcmp ogt <8 x double> %2375, splat (double 2.000000e+03)
-  %2450 = select <8 x i1> %2449, <8 x double> %2375, <8 x double> splat (double 2.000000e+03)
-  %2451 = fmul <8 x double> %2450, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2452 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2451)
-  %2453 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2452)
-  %2454 = fmul <8 x double> %2453, %2453
-  %2455 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2453, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2454)
-  %2456 = fadd <8 x double> %2455, splat (double 0x402DD4891DBECC6B)
-  %2457 = fmul <8 x double> %2453, splat (double 0x40C77A698FD9BCCA)
-  %2458 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2454, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2457)
-  %2459 = fadd <8 x double> %2458, splat (double 0xC0B2D7440748F0B3)
-  %2460 = fmul <8 x double> %2453, splat (double 0xC148A99584203885)
-  %2461 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2454, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2460)
-  %2462 = fadd <8 x double> %2461, splat (double 0x4118B9E59F2691E5)
-  %2463 = fmul <8 x double> %2462, splat (double 2.000000e+00)
-  %2464 = fneg <8 x double> %2459
-  %2465 = fmul <8 x double> %2456, splat (double 4.000000e+00)
-  %2466 = fneg <8 x double> %2462
-  %2467 = fmul <8 x double> %2465, %2466
-  %2468 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2459, <8 x double> %2459, <8 x double> %2467)
-  %2469 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2468)
-  %2470 = fsub <8 x double> %2464, %2469
-  %2471 = fdiv <8 x double> %2463, %2470
-  %2472 = fadd <8 x double> %2471, splat (double 0x408451671D164BD4)
-  %2473 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2471, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2474 = fmul <8 x double> %2473, splat (double -4.000000e+00)
-  %2475 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2472, <8 x double> %2472, <8 x double> %2474)
-  %2476 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2475)
-  %2477 = fsub <8 x double> %2472, %2476
-  %2478 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2477, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2479 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2478, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2480 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2478, <8 x double> %2479, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2481 = fadd <8 x double> %2478, splat (double 2.731500e+02)
-  %2482 = fcmp ule <8 x double> %2478, %2448
-  %2483 = load <8 x double>, ptr %213, align 64, !tbaa !26, !noalias !99
-  %2484 = fmul <8 x double> %2443, %2483
-  %2485 = fadd <8 x double> %2443, %2483
-  %2486 = fdiv <8 x double> %2484, %2485
-  %2487 = fdiv <8 x double> %2486, %2480
-  %2488 = fmul <8 x double> %2481, splat (double 4.615260e+02)
-  %2489 = fmul <8 x double> %2450, %2480
-  %2490 = fmul <8 x double> %2478, %2483
-  %2491 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2448, <8 x double> %2443, <8 x double> %2490)
-  %2492 = fdiv <8 x double> %2491, %2485
-  %2493 = select <8 x i1> %2482, <8 x double> %2448, <8 x double> %2492
-  store <8 x double> %2493, ptr %203, align 64, !tbaa !26, !noalias !99
-  %2494 = fsub <8 x double> %2478, %2448
-  %2495 = fmul <8 x double> %2494, %2487
-  %2496 = select <8 x i1> %2482, <8 x double> zeroinitializer, <8 x double> %2495
-  %2497 = fmul <8 x double> %2376, splat (double 4.615260e+02)
-  %2498 = fmul <8 x double> %2376, %2497
-  %2499 = fmul <8 x double> %2147, %2178
-  %2500 = fdiv <8 x double> %2498, %2499
-  %2501 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2441, <8 x double> %2147, <8 x double> %2122)
-  %2502 = fsub <8 x double> %2371, %2496
-  %2503 = fmul <8 x double> %2502, splat (double -4.615260e+02)
-  %2504 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2125, <8 x double> %2501, <8 x double> %2503)
-  %2505 = fmul <8 x double> %2433, splat (double -2.870530e+02)
-  %2506 = select <8 x i1> %2422, <8 x double> splat (double -0.000000e+00), <8 x double> %2505
-  %2507 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2382, <8 x double> %2415, <8 x double> %2506)
-  %2508 = fadd <8 x double> %2507, %2504
-  %2509 = fneg <8 x double> %2481
-  %2510 = fmul <8 x double> %2488, %2509
-  %2511 = fdiv <8 x double> %2510, %2489
-  %2512 = fmul <8 x double> %2511, %2487
-  %2513 = select <8 x i1> %2482, <8 x double> splat (double -0.000000e+00), <8 x double> %2512
-  %2514 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2372, <8 x double> %2500, <8 x double> %2513)
-  %2515 = fmul <8 x double> %2514, splat (double -4.615260e+02)
-  %2516 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2125, <8 x double> %2441, <8 x double> %2515)
-  %2517 = fmul <8 x double> %2431, splat (double 2.870530e+02)
-  %2518 = select <8 x i1> %2422, <8 x double> zeroinitializer, <8 x double> %2517
-  %2519 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2382, <8 x double> %2417, <8 x double> %2518)
-  %2520 = fadd <8 x double> %2519, %2516
-  %2521 = fcmp ule <8 x double> %2508, zeroinitializer
-  %2522 = fcmp olt <8 x double> %2144, %2147
-  %2523 = select <8 x i1> %2521, <8 x i1> splat (i1 true), <8 x i1> %2522
-  %2524 = select <8 x i1> %2523, <8 x double> %2144, <8 x double> %2147
-  %2525 = fcmp ogt <8 x double> %2143, %2147
-  %2526 = select <8 x i1> %2525, <8 x double> %2143, <8 x double> %2147
-  %2527 = select <8 x i1> %2521, <8 x double> %2526, <8 x double> %2143
-  %2528 = fdiv <8 x double> %2508, %2520
-  %2529 = fsub <8 x double> %2147, %2528
-  %2530 = fcmp uge <8 x double> %2527, %2529
-  %2531 = fcmp uge <8 x double> %2529, %2524
-  %2532 = or <8 x i1> %2530, %2531
-  %2533 = fadd <8 x double> %2527, %2524
-  %2534 = fmul <8 x double> %2533, splat (double 5.000000e-01)
-  %2535 = select <8 x i1> %2532, <8 x double> %2534, <8 x double> %2529
-  %2536 = fsub <8 x double> %2535, %2147
-  %2537 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2536)
-  %2538 = fcmp oge <8 x double> %2537, splat (double 2.000000e-01)
-  %2539 = select <8 x i1> %2538, <8 x i64> %2145, <8 x i64> zeroinitializer
-  %2540 = icmp eq <8 x i64> %2539, zeroinitializer
-  %2541 = select <8 x i1> %2540, <8 x double> %2147, <8 x double> %2535
-  %2542 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2539)
-  %2543 = icmp ne i64 %2542, 0
-  %2544 = add nuw nsw i32 %2146, 1
-  %2545 = icmp samesign ult i32 %2146, 59
-  %2546 = select i1 %2543, i1 %2545, i1 false
-  br i1 %2546, label %2141, label %2547, !llvm.loop !102
+2366:                                             ; preds = %2290, %2137
+  %2367 = phi <8 x double> [ zeroinitializer, %2137 ], [ %2361, %2290 ]
+  %2368 = phi <8 x double> [ zeroinitializer, %2137 ], [ %2362, %2290 ]
+  %2369 = fsub <8 x double> %2143, %2107
+  %2370 = fcmp ogt <8 x double> %2369, zeroinitializer
+  %2371 = select <8 x i1> %2370, <8 x double> %2369, <8 x double> zeroinitializer
+  %2372 = fadd <8 x double> %2172, splat (double 2.731500e+02)
+  %2373 = fdiv <8 x double> %2371, splat (double 4.615260e+02)
+  %2374 = fadd <8 x double> %2134, %2373
+  %2375 = load <8 x double>, ptr %207, align 64, !tbaa !26
+  %2376 = fdiv <8 x double> %2374, %2375
+  %2377 = fmul <8 x double> %2375, %2376
+  %2378 = fdiv <8 x double> %2143, %2377
+  %2379 = load <8 x double>, ptr %195, align 64, !tbaa !26, !noalias !96
+  %2380 = fsub <8 x double> %2143, %2379
+  %2381 = load <8 x double>, ptr %208, align 64, !tbaa !26, !noalias !96
+  %2382 = fsub <8 x double> %2380, %2381
+  %2383 = load <8 x double>, ptr %209, align 64, !tbaa !26, !noalias !96
+  %2384 = load <8 x double>, ptr %160, align 64, !tbaa !26, !noalias !96
+  %2385 = fcmp une <8 x double> %2384, splat (double 2.000000e+00)
+  %2386 = load <8 x double>, ptr %210, align 64, !tbaa !26, !noalias !96
+  %2387 = select <8 x i1> %2385, <8 x double> zeroinitializer, <8 x double> %2386
+  %2388 = fadd <8 x double> %2383, %2387
+  %2389 = fcmp ule <8 x double> %2380, zeroinitializer
+  %2390 = fcmp ule <8 x double> %2388, zeroinitializer
+  %2391 = or <8 x i1> %2389, %2390
+  %2392 = fmul <8 x double> %2376, splat (double 2.000000e+00)
+  %2393 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2392)
+  %2394 = fmul <8 x double> %2393, %2388
+  %2395 = fadd <8 x double> %2380, splat (double 2.000000e+02)
+  %2396 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2395)
+  %2397 = select <8 x i1> %2389, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2396
+  %2398 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2380, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
+  %2399 = fmul <8 x double> %2398, %2394
+  %2400 = fmul <8 x double> %2397, %2397
+  %2401 = fmul <8 x double> %2397, %2400
+  %2402 = fdiv <8 x double> %2399, %2401
+  %2403 = fmul <8 x double> %2380, %2394
+  %2404 = fdiv <8 x double> %2403, %2397
+  %2405 = select <8 x i1> %2391, <8 x double> zeroinitializer, <8 x double> %2404
+  %2406 = select <8 x i1> %2391, <8 x double> zeroinitializer, <8 x double> %2402
+  %2407 = fcmp ule <8 x double> %2382, zeroinitializer
+  %2408 = load <8 x double>, ptr %211, align 64, !tbaa !26, !noalias !96
+  %2409 = fmul <8 x double> %2382, %2408
+  %2410 = select <8 x i1> %2407, <8 x double> zeroinitializer, <8 x double> %2409
+  %2411 = fadd <8 x double> %2410, %2405
+  %2412 = select <8 x i1> %2407, <8 x double> zeroinitializer, <8 x double> %2408
+  %2413 = fadd <8 x double> %2412, %2406
+  %2414 = load <8 x double>, ptr %212, align 64, !tbaa !26
+  %2415 = fsub <8 x double> %2379, %2143
+  %2416 = fcmp ule <8 x double> %2415, zeroinitializer
+  %2417 = fcmp ule <8 x double> %2414, zeroinitializer
+  %2418 = or <8 x i1> %2416, %2417
+  %2419 = fmul <8 x double> %2136, %2414
+  %2420 = fadd <8 x double> %2415, splat (double 2.000000e+02)
+  %2421 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2420)
+  %2422 = select <8 x i1> %2416, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2421
+  %2423 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2415, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
+  %2424 = fmul <8 x double> %2423, %2419
+  %2425 = fmul <8 x double> %2422, %2422
+  %2426 = fmul <8 x double> %2422, %2425
+  %2427 = fdiv <8 x double> %2424, %2426
+  %2428 = fmul <8 x double> %2415, %2419
+  %2429 = fdiv <8 x double> %2428, %2422
+  %2430 = load <8 x double>, ptr %171, align 64, !tbaa !26, !noalias !99
+  %2431 = load <8 x double>, ptr %197, align 64, !tbaa !26, !noalias !99
+  %2432 = load <8 x double>, ptr %172, align 64, !tbaa !26, !noalias !99
+  %2433 = load <8 x double>, ptr %198, align 64, !tbaa !26, !noalias !99
+  %2434 = fmul <8 x double> %2432, %2433
+  %2435 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2430, <8 x double> %2431, <8 x double> %2434)
+  %2436 = load <8 x double>, ptr %201, align 64, !tbaa !26, !noalias !99
+  %2437 = load <8 x double>, ptr %170, align 64, !tbaa !26, !noalias !99
+  %2438 = load <8 x double>, ptr %199, align 64, !tbaa !26, !noalias !99
+  %2439 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2436, <8 x double> %2437, <8 x double> %2438)
+  %2440 = load <8 x double>, ptr %200, align 64, !tbaa !26, !noalias !99
+  %2441 = fneg <8 x double> %2435
+  %2442 = fmul <8 x double> %2436, %2441
+  %2443 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2438, <8 x double> %2440, <8 x double> %2442)
+  %2444 = fdiv <8 x double> %2443, %2439
+  %2445 = fcmp ogt <8 x double> %2371, splat (double 2.000000e+03)
+  %2446 = select <8 x i1> %2445, <8 x double> %2371, <8 x double> splat (double 2.000000e+03)
+  %2447 = fmul <8 x double> %2446, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2448 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2447)
+  %2449 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2448)
+  %2450 = fmul <8 x double> %2449, %2449
+  %2451 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2449, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2450)
+  %2452 = fadd <8 x double> %2451, splat (double 0x402DD4891DBECC6B)
+  %2453 = fmul <8 x double> %2449, splat (double 0x40C77A698FD9BCCA)
+  %2454 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2450, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2453)
+  %2455 = fadd <8 x double> %2454, splat (double 0xC0B2D7440748F0B3)
+  %2456 = fmul <8 x double> %2449, splat (double 0xC148A99584203885)
+  %2457 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2450, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2456)
+  %2458 = fadd <8 x double> %2457, splat (double 0x4118B9E59F2691E5)
+  %2459 = fmul <8 x double> %2458, splat (double 2.000000e+00)
+  %2460 = fneg <8 x double> %2455
+  %2461 = fmul <8 x double> %2452, splat (double 4.000000e+00)
+  %2462 = fneg <8 x double> %2458
+  %2463 = fmul <8 x double> %2461, %2462
+  %2464 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2455, <8 x double> %2455, <8 x double> %2463)
+  %2465 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2464)
+  %2466 = fsub <8 x double> %2460, %2465
+  %2467 = fdiv <8 x double> %2459, %2466
+  %2468 = fadd <8 x double> %2467, splat (double 0x408451671D164BD4)
+  %2469 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2467, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2470 = fmul <8 x double> %2469, splat (double -4.000000e+00)
+  %2471 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2468, <8 x double> %2468, <8 x double> %2470)
+  %2472 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2471)
+  %2473 = fsub <8 x double> %2468, %2472
+  %2474 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2473, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2475 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2474, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2476 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2474, <8 x double> %2475, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2477 = fadd <8 x double> %2474, splat (double 2.731500e+02)
+  %2478 = fcmp ule <8 x double> %2474, %2444
+  %2479 = load <8 x double>, ptr %213, align 64, !tbaa !26, !noalias !99
+  %2480 = fmul <8 x double> %2439, %2479
+  %2481 = fadd <8 x double> %2439, %2479
+  %2482 = fdiv <8 x double> %2480, %2481
+  %2483 = fdiv <8 x double> %2482, %2476
+  %2484 = fmul <8 x double> %2477, splat (double 4.615260e+02)
+  %2485 = fmul <8 x double> %2446, %2476
+  %2486 = fmul <8 x double> %2474, %2479
+  %2487 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2444, <8 x double> %2439, <8 x double> %2486)
+  %2488 = fdiv <8 x double> %2487, %2481
+  %2489 = select <8 x i1> %2478, <8 x double> %2444, <8 x double> %2488
+  store <8 x double> %2489, ptr %203, align 64, !tbaa !26, !noalias !99
+  %2490 = fsub <8 x double> %2474, %2444
+  %2491 = fmul <8 x double> %2490, %2483
+  %2492 = select <8 x i1> %2478, <8 x double> zeroinitializer, <8 x double> %2491
+  %2493 = fmul <8 x double> %2372, splat (double 4.615260e+02)
+  %2494 = fmul <8 x double> %2372, %2493
+  %2495 = fmul <8 x double> %2143, %2174
+  %2496 = fdiv <8 x double> %2494, %2495
+  %2497 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2437, <8 x double> %2143, <8 x double> %2118)
+  %2498 = fsub <8 x double> %2367, %2492
+  %2499 = fmul <8 x double> %2498, splat (double -4.615260e+02)
+  %2500 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2121, <8 x double> %2497, <8 x double> %2499)
+  %2501 = fmul <8 x double> %2429, splat (double -2.870530e+02)
+  %2502 = select <8 x i1> %2418, <8 x double> splat (double -0.000000e+00), <8 x double> %2501
+  %2503 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2378, <8 x double> %2411, <8 x double> %2502)
+  %2504 = fadd <8 x double> %2503, %2500
+  %2505 = fneg <8 x double> %2477
+  %2506 = fmul <8 x double> %2484, %2505
+  %2507 = fdiv <8 x double> %2506, %2485
+  %2508 = fmul <8 x double> %2507, %2483
+  %2509 = select <8 x i1> %2478, <8 x double> splat (double -0.000000e+00), <8 x double> %2508
+  %2510 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2368, <8 x double> %2496, <8 x double> %2509)
+  %2511 = fmul <8 x double> %2510, splat (double -4.615260e+02)
+  %2512 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2121, <8 x double> %2437, <8 x double> %2511)
+  %2513 = fmul <8 x double> %2427, splat (double 2.870530e+02)
+  %2514 = select <8 x i1> %2418, <8 x double> zeroinitializer, <8 x double> %2513
+  %2515 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2378, <8 x double> %2413, <8 x double> %2514)
+  %2516 = fadd <8 x double> %2515, %2512
+  %2517 = fcmp ule <8 x double> %2504, zeroinitializer
+  %2518 = fcmp olt <8 x double> %2140, %2143
+  %2519 = select <8 x i1> %2517, <8 x i1> splat (i1 true), <8 x i1> %2518
+  %2520 = select <8 x i1> %2519, <8 x double> %2140, <8 x double> %2143
+  %2521 = fcmp ogt <8 x double> %2139, %2143
+  %2522 = select <8 x i1> %2521, <8 x double> %2139, <8 x double> %2143
+  %2523 = select <8 x i1> %2517, <8 x double> %2522, <8 x double> %2139
+  %2524 = fdiv <8 x double> %2504, %2516
+  %2525 = fsub <8 x double> %2143, %2524
+  %2526 = fcmp uge <8 x double> %2523, %2525
+  %2527 = fcmp uge <8 x double> %2525, %2520
+  %2528 = or <8 x i1> %2526, %2527
+  %2529 = fadd <8 x double> %2523, %2520
+  %2530 = fmul <8 x double> %2529, splat (double 5.000000e-01)
+  %2531 = select <8 x i1> %2528, <8 x double> %2530, <8 x double> %2525
+  %2532 = fsub <8 x double> %2531, %2143
+  %2533 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2532)
+  %2534 = fcmp oge <8 x double> %2533, splat (double 2.000000e-01)
+  %2535 = select <8 x i1> %2534, <8 x i64> %2141, <8 x i64> zeroinitializer
+  %2536 = icmp eq <8 x i64> %2535, zeroinitializer
+  %2537 = select <8 x i1> %2536, <8 x double> %2143, <8 x double> %2531
+  %2538 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2535)
+  %2539 = icmp ne i64 %2538, 0
+  %2540 = add nuw nsw i32 %2142, 1
+  %2541 = icmp samesign ult i32 %2142, 59
+  %2542 = select i1 %2539, i1 %2541, i1 false
+  br i1 %2542, label %2137, label %2543, !llvm.loop !102
 
-2547:                                             ; preds = %2370
-  %2548 = load <8 x double>, ptr %171, align 64, !tbaa !26
-  %2549 = load <8 x double>, ptr %214, align 64, !tbaa !26
-  %2550 = load <8 x double>, ptr %172, align 64, !tbaa !26
-  %2551 = load <8 x double>, ptr %215, align 64, !tbaa !26
-  %2552 = fmul <8 x double> %2550, %2551
-  %2553 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2548, <8 x double> %2549, <8 x double> %2552)
-  %2554 = load <8 x double>, ptr %212, align 64, !tbaa !26
-  %2555 = load <8 x double>, ptr %195, align 64, !tbaa !26
-  %2556 = fsub <8 x double> %2555, %2541
-  %2557 = fcmp ule <8 x double> %2556, zeroinitializer
-  %2558 = fcmp ule <8 x double> %2554, zeroinitializer
-  %2559 = or <8 x i1> %2558, %2557
-  %2560 = fmul <8 x double> %2140, %2554
-  %2561 = fadd <8 x double> %2556, splat (double 2.000000e+02)
-  %2562 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2561)
-  %2563 = select <8 x i1> %2557, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2562
-  %2564 = fmul <8 x double> %2560, %2556
-  %2565 = fdiv <8 x double> %2564, %2563
-  %2566 = fmul <8 x double> %2565, splat (double 2.870530e+02)
-  %2567 = select <8 x i1> %2559, <8 x double> zeroinitializer, <8 x double> %2566
-  %2568 = fdiv <8 x double> %2567, %2125
-  %2569 = fsub <8 x double> %2568, %2553
-  %2570 = load <8 x double>, ptr %170, align 64, !tbaa !26
-  %2571 = load <8 x double>, ptr %206, align 64, !tbaa !26
-  %2572 = fmul <8 x double> %2380, %2571
-  %2573 = fdiv <8 x double> %2415, %2572
-  %2574 = fadd <8 x double> %2570, %2573
-  %2575 = fdiv <8 x double> %2569, %2574
-  %2576 = fcmp ogt <8 x double> %2575, zeroinitializer
-  %2577 = select <8 x i1> %2576, <8 x double> %2575, <8 x double> zeroinitializer
-  %2578 = fcmp olt <8 x double> %2577, %2541
-  %2579 = select <8 x i1> %2578, <8 x double> %2577, <8 x double> %2541
-  %2580 = load <8 x double>, ptr %202, align 64, !tbaa !26
-  %2581 = select <8 x i1> %2136, <8 x double> %2580, <8 x double> %2579
-  store <8 x double> %2581, ptr %202, align 64, !tbaa !26
-  %2582 = select <8 x i1> %2136, <8 x double> %2113, <8 x double> %2493
-  store <8 x double> %2582, ptr %203, align 64, !tbaa !26
-  store <8 x double> %2541, ptr %196, align 64, !tbaa !26
-  store <8 x double> %2176, ptr %216, align 64, !tbaa !26
-  %2583 = load i64, ptr %166, align 8, !tbaa !20
-  br label %2753
+2543:                                             ; preds = %2366
+  %2544 = load <8 x double>, ptr %171, align 64, !tbaa !26
+  %2545 = load <8 x double>, ptr %214, align 64, !tbaa !26
+  %2546 = load <8 x double>, ptr %172, align 64, !tbaa !26
+  %2547 = load <8 x double>, ptr %215, align 64, !tbaa !26
+  %2548 = fmul <8 x double> %2546, %2547
+  %2549 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2544, <8 x double> %2545, <8 x double> %2548)
+  %2550 = load <8 x double>, ptr %212, align 64, !tbaa !26
+  %2551 = load <8 x double>, ptr %195, align 64, !tbaa !26
+  %2552 = fsub <8 x double> %2551, %2537
+  %2553 = fcmp ule <8 x double> %2552, zeroinitializer
+  %2554 = fcmp ule <8 x double> %2550, zeroinitializer
+  %2555 = or <8 x i1> %2554, %2553
+  %2556 = fmul <8 x double> %2136, %2550
+  %2557 = fadd <8 x double> %2552, splat (double 2.000000e+02)
+  %2558 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2557)
+  %2559 = select <8 x i1> %2553, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2558
+  %2560 = fmul <8 x double> %2556, %2552
+  %2561 = fdiv <8 x double> %2560, %2559
+  %2562 = fmul <8 x double> %2561, splat (double 2.870530e+02)
+  %2563 = select <8 x i1> %2555, <8 x double> zeroinitializer, <8 x double> %2562
+  %2564 = fdiv <8 x double> %2563, %2121
+  %2565 = fsub <8 x double> %2564, %2549
+  %2566 = load <8 x double>, ptr %170, align 64, !tbaa !26
+  %2567 = load <8 x double>, ptr %206, align 64, !tbaa !26
+  %2568 = fmul <8 x double> %2376, %2567
+  %2569 = fdiv <8 x double> %2411, %2568
+  %2570 = fadd <8 x double> %2566, %2569
+  %2571 = fdiv <8 x double> %2565, %2570
+  %2572 = fcmp ogt <8 x double> %2571, zeroinitializer
+  %2573 = select <8 x i1> %2572, <8 x double> %2571, <8 x double> zeroinitializer
+  %2574 = fcmp olt <8 x double> %2573, %2537
+  %2575 = select <8 x i1> %2574, <8 x double> %2573, <8 x double> %2537
+  %2576 = load <8 x double>, ptr %202, align 64, !tbaa !26
+  %2577 = select <8 x i1> %2132, <8 x double> %2576, <8 x double> %2575
+  store <8 x double> %2577, ptr %202, align 64, !tbaa !26
+  %2578 = select <8 x i1> %2132, <8 x double> %2109, <8 x double> %2489
+  store <8 x double> %2578, ptr %203, align 64, !tbaa !26
+  store <8 x double> %2537, ptr %196, align 64, !tbaa !26
+  store <8 x double> %2172, ptr %216, align 64, !tbaa !26
+  %2579 = load i64, ptr %166, align 8, !tbaa !20
+  br label %2749
 
-2584:                                             ; preds = %2092
-  store <8 x double> %2094, ptr %216, align 64, !tbaa !26
-  %2585 = icmp sgt i64 %1856, 0
-  br i1 %2585, label %2586, label %2756
+2580:                                             ; preds = %2088
+  store <8 x double> %2090, ptr %216, align 64, !tbaa !26
+  %2581 = icmp sgt i64 %1852, 0
+  br i1 %2581, label %2582, label %2752
 
-2586:                                             ; preds = %2584
-  %2587 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2094, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2588 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2094, <8 x double> %2587, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2589 = fdiv <8 x double> splat (double 1.000000e+00), %2588
-  %2590 = fadd <8 x double> %2094, splat (double 1.000000e-09)
-  br label %2591
+2582:                                             ; preds = %2580
+  %2583 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2090, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2584 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2090, <8 x double> %2583, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2585 = fdiv <8 x double> splat (double 1.000000e+00), %2584
+  %2586 = fadd <8 x double> %2090, splat (double 1.000000e-09)
+  br label %2587
 
-2591:                                             ; preds = %2586, %2688
-  %2592 = phi i64 [ 0, %2586 ], [ %2750, %2688 ]
-  %2593 = load ptr, ptr %151, align 8, !tbaa !28, !noalias !103
-  %2594 = getelementptr inbounds nuw %struct.Piece, ptr %2593, i64 %2592
-  %2595 = getelementptr inbounds nuw i8, ptr %2594, i64 5824
+2587:                                             ; preds = %2582, %2684
+  %2588 = phi i64 [ 0, %2582 ], [ %2746, %2684 ]
+  %2589 = load ptr, ptr %151, align 8, !tbaa !28, !noalias !103
+  %2590 = getelementptr inbounds nuw %struct.Piece, ptr %2589, i64 %2588
+  %2591 = getelementptr inbounds nuw i8, ptr %2590, i64 5824
+  %2592 = load <8 x double>, ptr %2591, align 64, !tbaa !26, !noalias !103
+  %2593 = getelementptr inbounds nuw i8, ptr %2590, i64 5888
+  %2594 = load <8 x double>, ptr %2593, align 64, !tbaa !26, !noalias !103
+  %2595 = getelementptr inbounds nuw i8, ptr %2590, i64 7296
   %2596 = load <8 x double>, ptr %2595, align 64, !tbaa !26, !noalias !103
-  %2597 = getelementptr inbounds nuw i8, ptr %2594, i64 5888
-  %2598 = load <8 x double>, ptr %2597, align 64, !tbaa !26, !noalias !103
-  %2599 = getelementptr inbounds nuw i8, ptr %2594, i64 7296
-  %2600 = load <8 x double>, ptr %2599, align 64, !tbaa !26, !noalias !103
-  %2601 = fcmp ule <8 x double> %2600, splat (double 1.000000e+00)
-  %2602 = fmul <8 x double> %2094, %2598
-  %2603 = fcmp ogt <8 x double> %2596, %2602
-  %2604 = and <8 x i1> %2601, %2603
-  %2605 = fneg <8 x double> %2598
-  %2606 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2605, <8 x double> %2094, <8 x double> %2596)
-  %2607 = fmul <8 x double> %2589, %2606
-  %2608 = select <8 x i1> %2604, <8 x double> %2607, <8 x double> zeroinitializer
-  %2609 = fdiv <8 x double> %2596, %2598
-  %2610 = select <8 x i1> %2604, <8 x double> %2094, <8 x double> %2609
-  %2611 = getelementptr inbounds nuw i8, ptr %2594, i64 7488
-  %2612 = load <8 x i64>, ptr %2611, align 64, !tbaa !26, !noalias !103
-  %2613 = getelementptr inbounds nuw i8, ptr %2594, i64 2240
-  %2614 = load <8 x double>, ptr %2613, align 64, !tbaa !26, !noalias !103
-  %2615 = fcmp ule <8 x double> %2614, zeroinitializer
-  %2616 = xor <8 x i1> %2601, splat (i1 true)
-  %2617 = select <8 x i1> %2616, <8 x i1> splat (i1 true), <8 x i1> %2615
-  %2618 = getelementptr inbounds nuw i8, ptr %2594, i64 5952
-  %2619 = load <8 x double>, ptr %2618, align 64, !tbaa !26, !noalias !103
-  %2620 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2605, <8 x double> %2619, <8 x double> %2596)
-  %2621 = fcmp ogt <8 x double> %2620, zeroinitializer
-  %2622 = select <8 x i1> %2621, <8 x double> %2620, <8 x double> zeroinitializer
-  %2623 = fmul <8 x double> %2589, %2622
-  %2624 = icmp eq <8 x i64> %2612, zeroinitializer
-  %2625 = select <8 x i1> %2617, <8 x i1> splat (i1 true), <8 x i1> %2624
-  %2626 = select <8 x i1> %2625, <8 x double> %2608, <8 x double> %2623
-  %2627 = select <8 x i1> %2625, <8 x double> %2610, <8 x double> %2619
-  %2628 = load i64, ptr %141, align 16, !tbaa !21, !noalias !106
-  %2629 = sitofp i64 %2628 to double
-  %2630 = insertelement <8 x double> poison, double %2629, i64 0
-  %2631 = shufflevector <8 x double> %2630, <8 x double> poison, <8 x i32> zeroinitializer
-  %2632 = icmp sgt i64 %2628, 0
-  br i1 %2632, label %2633, label %2688
+  %2597 = fcmp ule <8 x double> %2596, splat (double 1.000000e+00)
+  %2598 = fmul <8 x double> %2090, %2594
+  %2599 = fcmp ogt <8 x double> %2592, %2598
+  %2600 = and <8 x i1> %2597, %2599
+  %2601 = fneg <8 x double> %2594
+  %2602 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2601, <8 x double> %2090, <8 x double> %2592)
+  %2603 = fmul <8 x double> %2585, %2602
+  %2604 = select <8 x i1> %2600, <8 x double> %2603, <8 x double> zeroinitializer
+  %2605 = fdiv <8 x double> %2592, %2594
+  %2606 = select <8 x i1> %2600, <8 x double> %2090, <8 x double> %2605
+  %2607 = getelementptr inbounds nuw i8, ptr %2590, i64 7488
+  %2608 = load <8 x i64>, ptr %2607, align 64, !tbaa !26, !noalias !103
+  %2609 = getelementptr inbounds nuw i8, ptr %2590, i64 2240
+  %2610 = load <8 x double>, ptr %2609, align 64, !tbaa !26, !noalias !103
+  %2611 = fcmp ule <8 x double> %2610, zeroinitializer
+  %2612 = xor <8 x i1> %2597, splat (i1 true)
+  %2613 = select <8 x i1> %2612, <8 x i1> splat (i1 true), <8 x i1> %2611
+  %2614 = getelementptr inbounds nuw i8, ptr %2590, i64 5952
+  %2615 = load <8 x double>, ptr %2614, align 64, !tbaa !26, !noalias !103
+  %2616 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2601, <8 x double> %2615, <8 x double> %2592)
+  %2617 = fcmp ogt <8 x double> %2616, zeroinitializer
+  %2618 = select <8 x i1> %2617, <8 x double> %2616, <8 x double> zeroinitializer
+  %2619 = fmul <8 x double> %2585, %2618
+  %2620 = icmp eq <8 x i64> %2608, zeroinitializer
+  %2621 = select <8 x i1> %2613, <8 x i1> splat (i1 true), <8 x i1> %2620
+  %2622 = select <8 x i1> %2621, <8 x double> %2604, <8 x double> %2619
+  %2623 = select <8 x i1> %2621, <8 x double> %2606, <8 x double> %2615
+  %2624 = load i64, ptr %141, align 16, !tbaa !21, !noalias !106
+  %2625 = sitofp i64 %2624 to double
+  %2626 = insertelement <8 x double> poison, double %2625, i64 0
+  %2627 = shufflevector <8 x double> %2626, <8 x double> poison, <8 x i32> zeroinitializer
+  %2628 = icmp sgt i64 %2624, 0
+  br i1 %2628, label %2629, label %2684
 
-2633:                                             ; preds = %2591
-  %2634 = getelementptr inbounds nuw i8, ptr %2594, i64 7608
-  %2635 = load ptr, ptr %2634, align 8, !tbaa !76, !noalias !106
-  %2636 = getelementptr inbounds nuw i8, ptr %2594, i64 7616
-  %2637 = load ptr, ptr %2636, align 64, !tbaa !77, !noalias !106
-  %2638 = getelementptr inbounds nuw i8, ptr %2594, i64 7552
-  %2639 = load i64, ptr %2638, align 64, !tbaa !31, !noalias !106
-  %2640 = getelementptr inbounds nuw i8, ptr %2594, i64 7632
-  %2641 = getelementptr inbounds nuw i8, ptr %2594, i64 7624
-  %2642 = getelementptr inbounds nuw i8, ptr %2594, i64 7640
-  br label %2643
+2629:                                             ; preds = %2587
+  %2630 = getelementptr inbounds nuw i8, ptr %2590, i64 7608
+  %2631 = load ptr, ptr %2630, align 8, !tbaa !76, !noalias !106
+  %2632 = getelementptr inbounds nuw i8, ptr %2590, i64 7616
+  %2633 = load ptr, ptr %2632, align 64, !tbaa !77, !noalias !106
+  %2634 = getelementptr inbounds nuw i8, ptr %2590, i64 7552
+  %2635 = load i64, ptr %2634, align 64, !tbaa !31, !noalias !106
+  %2636 = getelementptr inbounds nuw i8, ptr %2590, i64 7632
+  %2637 = getelementptr inbounds nuw i8, ptr %2590, i64 7624
+  %2638 = getelementptr inbounds nuw i8, ptr %2590, i64 7640
+  br label %2639
 
-2643:                                             ; preds = %2633, %2672
-  %2644 = phi <8 x i64> [ splat (i64 -1), %2633 ], [ %2657, %2672 ]
-  %2645 = phi i64 [ %2628, %2633 ], [ %2648, %2672 ]
-  %2646 = phi <8 x double> [ %2631, %2633 ], [ %2686, %2672 ]
-  %2647 = phi <8 x double> [ zeroinitializer, %2633 ], [ %2682, %2672 ]
-  %2648 = add nsw i64 %2645, -1
-  %2649 = getelementptr inbounds nuw <8 x double>, ptr %2635, i64 %2648
-  %2650 = load <8 x double>, ptr %2649, align 64, !tbaa !26, !noalias !106
-  %2651 = getelementptr inbounds nuw <8 x double>, ptr %2637, i64 %2648
-  %2652 = load <8 x double>, ptr %2651, align 64, !tbaa !26, !noalias !106
-  %2653 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2652, <8 x double> %2094, <8 x double> %2650)
-  %2654 = fcmp ogt <8 x double> %2653, %2590
-  %2655 = select <8 x i1> %2654, <8 x i64> %2644, <8 x i64> zeroinitializer
-  %2656 = icmp sgt i64 %2645, %2639
-  %2657 = select i1 %2656, <8 x i64> %2655, <8 x i64> zeroinitializer
-  %2658 = icmp slt i64 %2645, %2628
-  br i1 %2658, label %2659, label %2668
+2639:                                             ; preds = %2629, %2668
+  %2640 = phi <8 x i64> [ splat (i64 -1), %2629 ], [ %2653, %2668 ]
+  %2641 = phi i64 [ %2624, %2629 ], [ %2644, %2668 ]
+  %2642 = phi <8 x double> [ %2627, %2629 ], [ %2682, %2668 ]
+  %2643 = phi <8 x double> [ zeroinitializer, %2629 ], [ %2678, %2668 ]
+  %2644 = add nsw i64 %2641, -1
+  %2645 = getelementptr inbounds nuw <8 x double>, ptr %2631, i64 %2644
+  %2646 = load <8 x double>, ptr %2645, align 64, !tbaa !26, !noalias !106
+  %2647 = getelementptr inbounds nuw <8 x double>, ptr %2633, i64 %2644
+  %2648 = load <8 x double>, ptr %2647, align 64, !tbaa !26, !noalias !106
+  %2649 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2648, <8 x double> %2090, <8 x double> %2646)
+  %2650 = fcmp ogt <8 x double> %2649, %2586
+  %2651 = select <8 x i1> %2650, <8 x i64> %2640, <8 x i64> zeroinitializer
+  %2652 = icmp sgt i64 %2641, %2635
+  %2653 = select i1 %2652, <8 x i64> %2651, <8 x i64> zeroinitializer
+  %2654 = icmp slt i64 %2641, %2624
+  br i1 %2654, label %2655, label %2664
 
-2659:                                             ; preds = %2643
-  %2660 = load ptr, ptr %2640, align 16, !tbaa !74, !noalias !106
-  %2661 = getelementptr inbounds nuw <8 x double>, ptr %2660, i64 %2645
-  %2662 = load <8 x double>, ptr %2661, align 64, !tbaa !26, !noalias !106
-  %2663 = fsub <8 x double> %2653, %2094
-  %2664 = fmul <8 x double> %2663, %2662
-  %2665 = icmp eq <8 x i64> %2657, %2644
-  %2666 = select <8 x i1> %2665, <8 x double> zeroinitializer, <8 x double> %2664
-  %2667 = fadd <8 x double> %2647, %2666
-  br label %2668
+2655:                                             ; preds = %2639
+  %2656 = load ptr, ptr %2636, align 16, !tbaa !74, !noalias !106
+  %2657 = getelementptr inbounds nuw <8 x double>, ptr %2656, i64 %2641
+  %2658 = load <8 x double>, ptr %2657, align 64, !tbaa !26, !noalias !106
+  %2659 = fsub <8 x double> %2649, %2090
+  %2660 = fmul <8 x double> %2659, %2658
+  %2661 = icmp eq <8 x i64> %2653, %2640
+  %2662 = select <8 x i1> %2661, <8 x double> zeroinitializer, <8 x double> %2660
+  %2663 = fadd <8 x double> %2643, %2662
+  br label %2664
 
-2668:                                             ; preds = %2659, %2643
-  %2669 = phi <8 x double> [ %2667, %2659 ], [ %2647, %2643 ]
-  %2670 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2657)
-  %2671 = icmp eq i64 %2670, 0
-  br i1 %2671, label %2688, label %2672
+2664:                                             ; preds = %2655, %2639
+  %2665 = phi <8 x double> [ %2663, %2655 ], [ %2643, %2639 ]
+  %2666 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2653)
+  %2667 = icmp eq i64 %2666, 0
+  br i1 %2667, label %2684, label %2668
 
-2672:                                             ; preds = %2668
-  %2673 = load ptr, ptr %2641, align 8, !tbaa !73, !noalias !106
-  %2674 = getelementptr inbounds nuw <8 x double>, ptr %2673, i64 %2648
-  %2675 = load <8 x double>, ptr %2674, align 64, !tbaa !26, !noalias !106
-  %2676 = load ptr, ptr %2642, align 8, !tbaa !75, !noalias !106
-  %2677 = getelementptr inbounds nuw <8 x double>, ptr %2676, i64 %2648
-  %2678 = load <8 x double>, ptr %2677, align 64, !tbaa !26, !noalias !106
-  %2679 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2678, <8 x double> %2094, <8 x double> %2675)
-  %2680 = icmp eq <8 x i64> %2657, zeroinitializer
-  %2681 = select <8 x i1> %2680, <8 x double> zeroinitializer, <8 x double> %2679
-  %2682 = fadd <8 x double> %2669, %2681
-  %2683 = uitofp nneg i64 %2648 to double
-  %2684 = insertelement <8 x double> poison, double %2683, i64 0
-  %2685 = shufflevector <8 x double> %2684, <8 x double> poison, <8 x i32> zeroinitializer
-  %2686 = select <8 x i1> %2680, <8 x double> %2646, <8 x double> %2685
-  %2687 = icmp samesign ugt i64 %2645, 1
-  br i1 %2687, label %2643, label %2688, !llvm.loop !94
+2668:                                             ; preds = %2664
+  %2669 = load ptr, ptr %2637, align 8, !tbaa !73, !noalias !106
+  %2670 = getelementptr inbounds nuw <8 x double>, ptr %2669, i64 %2644
+  %2671 = load <8 x double>, ptr %2670, align 64, !tbaa !26, !noalias !106
+  %2672 = load ptr, ptr %2638, align 8, !tbaa !75, !noalias !106
+  %2673 = getelementptr inbounds nuw <8 x double>, ptr %2672, i64 %2644
+  %2674 = load <8 x double>, ptr %2673, align 64, !tbaa !26, !noalias !106
+  %2675 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2674, <8 x double> %2090, <8 x double> %2671)
+  %2676 = icmp eq <8 x i64> %2653, zeroinitializer
+  %2677 = select <8 x i1> %2676, <8 x double> zeroinitializer, <8 x double> %2675
+  %2678 = fadd <8 x double> %2665, %2677
+  %2679 = uitofp nneg i64 %2644 to double
+  %2680 = insertelement <8 x double> poison, double %2679, i64 0
+  %2681 = shufflevector <8 x double> %2680, <8 x double> poison, <8 x i32> zeroinitializer
+  %2682 = select <8 x i1> %2676, <8 x double> %2642, <8 x double> %2681
+  %2683 = icmp samesign ugt i64 %2641, 1
+  br i1 %2683, label %2639, label %2684, !llvm.loop !94
 
-2688:                                             ; preds = %2672, %2668, %2591
-  %2689 = phi <8 x double> [ %2631, %2591 ], [ %2646, %2668 ], [ %2686, %2672 ]
-  %2690 = phi <8 x double> [ zeroinitializer, %2591 ], [ %2669, %2668 ], [ %2682, %2672 ]
-  %2691 = getelementptr inbounds nuw i8, ptr %2594, i64 6080
+2684:                                             ; preds = %2668, %2664, %2587
+  %2685 = phi <8 x double> [ %2627, %2587 ], [ %2642, %2664 ], [ %2682, %2668 ]
+  %2686 = phi <8 x double> [ zeroinitializer, %2587 ], [ %2665, %2664 ], [ %2678, %2668 ]
+  %2687 = getelementptr inbounds nuw i8, ptr %2590, i64 6080
+  %2688 = load <8 x double>, ptr %2687, align 64, !tbaa !26, !noalias !103
+  %2689 = getelementptr inbounds nuw i8, ptr %2590, i64 5504
+  %2690 = load <8 x double>, ptr %2689, align 64, !tbaa !26, !noalias !103
+  %2691 = getelementptr inbounds nuw i8, ptr %2590, i64 7040
   %2692 = load <8 x double>, ptr %2691, align 64, !tbaa !26, !noalias !103
-  %2693 = getelementptr inbounds nuw i8, ptr %2594, i64 5504
-  %2694 = load <8 x double>, ptr %2693, align 64, !tbaa !26, !noalias !103
-  %2695 = getelementptr inbounds nuw i8, ptr %2594, i64 7040
+  %2693 = fneg <8 x double> %2692
+  %2694 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2688, <8 x double> %2690, <8 x double> %2693)
+  %2695 = getelementptr inbounds nuw i8, ptr %2590, i64 6976
   %2696 = load <8 x double>, ptr %2695, align 64, !tbaa !26, !noalias !103
-  %2697 = fneg <8 x double> %2696
-  %2698 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2692, <8 x double> %2694, <8 x double> %2697)
-  %2699 = getelementptr inbounds nuw i8, ptr %2594, i64 6976
-  %2700 = load <8 x double>, ptr %2699, align 64, !tbaa !26, !noalias !103
-  %2701 = fadd <8 x double> %2692, %2700
-  %2702 = getelementptr inbounds nuw i8, ptr %2594, i64 7360
-  %2703 = load <8 x i64>, ptr %2702, align 64, !tbaa !26, !noalias !103
-  %2704 = getelementptr inbounds nuw i8, ptr %2594, i64 7712
-  %2705 = load ptr, ptr %2704, align 32, !tbaa !82, !noalias !103
-  %2706 = load <8 x double>, ptr %2705, align 64, !tbaa !26, !noalias !103
-  %2707 = fmul <8 x double> %2692, %2706
-  %2708 = icmp eq <8 x i64> %2703, zeroinitializer
-  %2709 = select <8 x i1> %2708, <8 x double> %2698, <8 x double> %2707
-  %2710 = getelementptr inbounds nuw i8, ptr %2594, i64 7720
-  %2711 = load ptr, ptr %2710, align 8, !tbaa !83, !noalias !103
-  %2712 = load <8 x double>, ptr %2711, align 64, !tbaa !26, !noalias !103
-  %2713 = fsub <8 x double> splat (double 1.000000e+00), %2712
-  %2714 = fmul <8 x double> %2692, %2713
-  %2715 = select <8 x i1> %2708, <8 x double> %2701, <8 x double> %2714
-  %2716 = fneg <8 x double> %2715
-  %2717 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2716, <8 x double> %2094, <8 x double> %2709)
-  %2718 = fcmp olt <8 x double> %2689, %2631
-  %2719 = and <8 x i1> %2601, %2718
-  %2720 = fcmp ogt <8 x double> %2690, zeroinitializer
-  %2721 = fcmp oge <8 x double> %2717, zeroinitializer
-  %2722 = and <8 x i1> %2720, %2721
-  %2723 = and <8 x i1> %2719, %2722
-  %2724 = sext <8 x i1> %2723 to <8 x i64>
-  %2725 = xor <8 x i64> %2724, splat (i64 -1)
-  %2726 = fadd <8 x double> %2690, %2717
-  %2727 = fcmp ogt <8 x double> %2726, zeroinitializer
-  %2728 = select <8 x i1> %2727, <8 x i1> %2719, <8 x i1> zeroinitializer
-  %2729 = select <8 x i1> %2728, <8 x i64> %2725, <8 x i64> zeroinitializer
-  %2730 = or <8 x i64> %2729, %2724
-  %2731 = fmul <8 x double> %2589, %2717
-  %2732 = select <8 x i1> %2723, <8 x double> %2731, <8 x double> zeroinitializer
-  %2733 = icmp eq <8 x i64> %2730, zeroinitializer
-  %2734 = select <8 x i1> %2733, <8 x double> %2626, <8 x double> %2732
-  %2735 = select <8 x i1> %2733, <8 x double> %2627, <8 x double> %2094
-  %2736 = getelementptr inbounds nuw i8, ptr %2594, i64 5632
-  store <8 x double> %2734, ptr %2736, align 64, !tbaa !26, !noalias !103
-  %2737 = getelementptr inbounds nuw i8, ptr %2594, i64 5568
-  store <8 x double> %2735, ptr %2737, align 64, !tbaa !26, !noalias !103
-  %2738 = fmul <8 x double> %2589, %2690
-  %2739 = fmul <8 x double> %2589, %2726
-  %2740 = icmp eq <8 x i64> %2729, zeroinitializer
-  %2741 = select <8 x i1> %2740, <8 x double> zeroinitializer, <8 x double> %2739
-  %2742 = select <8 x i1> %2723, <8 x double> %2738, <8 x double> %2741
-  %2743 = getelementptr inbounds nuw i8, ptr %2594, i64 5696
-  store <8 x double> %2742, ptr %2743, align 64, !tbaa !26, !noalias !103
-  %2744 = load i64, ptr %141, align 16, !tbaa !21, !noalias !103
-  %2745 = sitofp i64 %2744 to double
-  %2746 = insertelement <8 x double> poison, double %2745, i64 0
-  %2747 = shufflevector <8 x double> %2746, <8 x double> poison, <8 x i32> zeroinitializer
-  %2748 = select <8 x i1> %2733, <8 x double> %2747, <8 x double> %2689
-  %2749 = getelementptr inbounds nuw i8, ptr %2594, i64 5760
-  store <8 x double> %2748, ptr %2749, align 64, !tbaa !26, !noalias !103
-  %2750 = add nuw nsw i64 %2592, 1
-  %2751 = load i64, ptr %166, align 8, !tbaa !20, !noalias !103
-  %2752 = icmp slt i64 %2750, %2751
-  br i1 %2752, label %2591, label %2753, !llvm.loop !95
+  %2697 = fadd <8 x double> %2688, %2696
+  %2698 = getelementptr inbounds nuw i8, ptr %2590, i64 7360
+  %2699 = load <8 x i64>, ptr %2698, align 64, !tbaa !26, !noalias !103
+  %2700 = getelementptr inbounds nuw i8, ptr %2590, i64 7712
+  %2701 = load ptr, ptr %2700, align 32, !tbaa !82, !noalias !103
+  %2702 = load <8 x double>, ptr %2701, align 64, !tbaa !26, !noalias !103
+  %2703 = fmul <8 x double> %2688, %2702
+  %2704 = icmp eq <8 x i64> %2699, zeroinitializer
+  %2705 = select <8 x i1> %2704, <8 x double> %2694, <8 x double> %2703
+  %2706 = getelementptr inbounds nuw i8, ptr %2590, i64 7720
+  %2707 = load ptr, ptr %2706, align 8, !tbaa !83, !noalias !103
+  %2708 = load <8 x double>, ptr %2707, align 64, !tbaa !26, !noalias !103
+  %2709 = fsub <8 x double> splat (double 1.000000e+00), %2708
+  %2710 = fmul <8 x double> %2688, %2709
+  %2711 = select <8 x i1> %2704, <8 x double> %2697, <8 x double> %2710
+  %2712 = fneg <8 x double> %2711
+  %2713 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2712, <8 x double> %2090, <8 x double> %2705)
+  %2714 = fcmp olt <8 x double> %2685, %2627
+  %2715 = and <8 x i1> %2597, %2714
+  %2716 = fcmp ogt <8 x double> %2686, zeroinitializer
+  %2717 = fcmp oge <8 x double> %2713, zeroinitializer
+  %2718 = and <8 x i1> %2716, %2717
+  %2719 = and <8 x i1> %2715, %2718
+  %2720 = sext <8 x i1> %2719 to <8 x i64>
+  %2721 = xor <8 x i64> %2720, splat (i64 -1)
+  %2722 = fadd <8 x double> %2686, %2713
+  %2723 = fcmp ogt <8 x double> %2722, zeroinitializer
+  %2724 = select <8 x i1> %2723, <8 x i1> %2715, <8 x i1> zeroinitializer
+  %2725 = select <8 x i1> %2724, <8 x i64> %2721, <8 x i64> zeroinitializer
+  %2726 = or <8 x i64> %2725, %2720
+  %2727 = fmul <8 x double> %2585, %2713
+  %2728 = select <8 x i1> %2719, <8 x double> %2727, <8 x double> zeroinitializer
+  %2729 = icmp eq <8 x i64> %2726, zeroinitializer
+  %2730 = select <8 x i1> %2729, <8 x double> %2622, <8 x double> %2728
+  %2731 = select <8 x i1> %2729, <8 x double> %2623, <8 x double> %2090
+  %2732 = getelementptr inbounds nuw i8, ptr %2590, i64 5632
+  store <8 x double> %2730, ptr %2732, align 64, !tbaa !26, !noalias !103
+  %2733 = getelementptr inbounds nuw i8, ptr %2590, i64 5568
+  store <8 x double> %2731, ptr %2733, align 64, !tbaa !26, !noalias !103
+  %2734 = fmul <8 x double> %2585, %2686
+  %2735 = fmul <8 x double> %2585, %2722
+  %2736 = icmp eq <8 x i64> %2725, zeroinitializer
+  %2737 = select <8 x i1> %2736, <8 x double> zeroinitializer, <8 x double> %2735
+  %2738 = select <8 x i1> %2719, <8 x double> %2734, <8 x double> %2737
+  %2739 = getelementptr inbounds nuw i8, ptr %2590, i64 5696
+  store <8 x double> %2738, ptr %2739, align 64, !tbaa !26, !noalias !103
+  %2740 = load i64, ptr %141, align 16, !tbaa !21, !noalias !103
+  %2741 = sitofp i64 %2740 to double
+  %2742 = insertelement <8 x double> poison, double %2741, i64 0
+  %2743 = shufflevector <8 x double> %2742, <8 x double> poison, <8 x i32> zeroinitializer
+  %2744 = select <8 x i1> %2729, <8 x double> %2743, <8 x double> %2685
+  %2745 = getelementptr inbounds nuw i8, ptr %2590, i64 5760
+  store <8 x double> %2744, ptr %2745, align 64, !tbaa !26, !noalias !103
+  %2746 = add nuw nsw i64 %2588, 1
+  %2747 = load i64, ptr %166, align 8, !tbaa !20, !noalias !103
+  %2748 = icmp slt i64 %2746, %2747
+  br i1 %2748, label %2587, label %2749, !llvm.loop !95
 
-2753:                                             ; preds = %2688, %2547
-  %2754 = phi i64 [ %2583, %2547 ], [ %2751, %2688 ]
-  %2755 = icmp sgt i64 %2754, 0
-  br i1 %2755, label %2873, label %2756
+2749:                                             ; preds = %2684, %2543
+  %2750 = phi i64 [ %2579, %2543 ], [ %2747, %2684 ]
+  %2751 = icmp sgt i64 %2750, 0
+  br i1 %2751, label %2869, label %2752
 
-2756:                                             ; preds = %2753, %2584
-  %2757 = phi i64 [ %2754, %2753 ], [ %1856, %2584 ]
-  %2758 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  br label %2786
+2752:                                             ; preds = %2749, %2580
+  %2753 = phi i64 [ %2750, %2749 ], [ %1852, %2580 ]
+  %2754 = load <8 x double>, ptr %173, align 64, !tbaa !26
+  br label %2782
 
-2759:                                             ; preds = %2946
-  %2760 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %2761 = icmp sgt i64 %2970, 0
-  br i1 %2761, label %2762, label %2786
+2755:                                             ; preds = %2941
+  %2756 = load <8 x double>, ptr %173, align 64, !tbaa !26
+  %2757 = icmp sgt i64 %2965, 0
+  br i1 %2757, label %2758, label %2782
 
-2762:                                             ; preds = %2759
-  %2763 = load ptr, ptr %151, align 8, !tbaa !28
-  br label %2764
+2758:                                             ; preds = %2755
+  %2759 = load ptr, ptr %151, align 8, !tbaa !28
+  br label %2760
 
-2764:                                             ; preds = %2762, %2764
-  %2765 = phi <8 x double> [ zeroinitializer, %2762 ], [ %2778, %2764 ]
-  %2766 = phi <8 x double> [ zeroinitializer, %2762 ], [ %2783, %2764 ]
-  %2767 = phi i64 [ 0, %2762 ], [ %2784, %2764 ]
-  %2768 = getelementptr inbounds nuw %struct.Piece, ptr %2763, i64 %2767
-  %2769 = getelementptr inbounds nuw i8, ptr %2768, i64 7488
-  %2770 = load <8 x i64>, ptr %2769, align 64, !tbaa !26
-  %2771 = getelementptr inbounds nuw i8, ptr %2768, i64 128
-  %2772 = load <8 x double>, ptr %2771, align 64, !tbaa !26
-  %2773 = getelementptr inbounds nuw i8, ptr %2768, i64 6336
-  %2774 = load <8 x double>, ptr %2773, align 64, !tbaa !26
-  %2775 = fmul <8 x double> %2772, %2774
-  %2776 = icmp eq <8 x i64> %2770, zeroinitializer
-  %2777 = select <8 x i1> %2776, <8 x double> %2775, <8 x double> zeroinitializer
-  %2778 = fadd <8 x double> %2765, %2777
-  %2779 = getelementptr inbounds nuw i8, ptr %2768, i64 6208
-  %2780 = load <8 x double>, ptr %2779, align 64, !tbaa !26
-  %2781 = fmul <8 x double> %2772, %2780
-  %2782 = select <8 x i1> %2776, <8 x double> %2781, <8 x double> zeroinitializer
-  %2783 = fadd <8 x double> %2766, %2782
-  %2784 = add nuw nsw i64 %2767, 1
-  %2785 = icmp eq i64 %2784, %2970
-  br i1 %2785, label %2786, label %2764, !llvm.loop !109
+2760:                                             ; preds = %2758, %2760
+  %2761 = phi <8 x double> [ zeroinitializer, %2758 ], [ %2774, %2760 ]
+  %2762 = phi <8 x double> [ zeroinitializer, %2758 ], [ %2779, %2760 ]
+  %2763 = phi i64 [ 0, %2758 ], [ %2780, %2760 ]
+  %2764 = getelementptr inbounds nuw %struct.Piece, ptr %2759, i64 %2763
+  %2765 = getelementptr inbounds nuw i8, ptr %2764, i64 7488
+  %2766 = load <8 x i64>, ptr %2765, align 64, !tbaa !26
+  %2767 = getelementptr inbounds nuw i8, ptr %2764, i64 128
+  %2768 = load <8 x double>, ptr %2767, align 64, !tbaa !26
+  %2769 = getelementptr inbounds nuw i8, ptr %2764, i64 6336
+  %2770 = load <8 x double>, ptr %2769, align 64, !tbaa !26
+  %2771 = fmul <8 x double> %2768, %2770
+  %2772 = icmp eq <8 x i64> %2766, zeroinitializer
+  %2773 = select <8 x i1> %2772, <8 x double> %2771, <8 x double> zeroinitializer
+  %2774 = fadd <8 x double> %2761, %2773
+  %2775 = getelementptr inbounds nuw i8, ptr %2764, i64 6208
+  %2776 = load <8 x double>, ptr %2775, align 64, !tbaa !26
+  %2777 = fmul <8 x double> %2768, %2776
+  %2778 = select <8 x i1> %2772, <8 x double> %2777, <8 x double> zeroinitializer
+  %2779 = fadd <8 x double> %2762, %2778
+  %2780 = add nuw nsw i64 %2763, 1
+  %2781 = icmp eq i64 %2780, %2965
+  br i1 %2781, label %2782, label %2760, !llvm.loop !109
 
-2786:                                             ; preds = %2764, %2756, %2759
-  %2787 = phi i1 [ false, %2759 ], [ false, %2756 ], [ true, %2764 ]
-  %2788 = phi <8 x double> [ %2760, %2759 ], [ %2758, %2756 ], [ %2760, %2764 ]
-  %2789 = phi i64 [ %2970, %2759 ], [ %2757, %2756 ], [ %2970, %2764 ]
-  %2790 = phi <8 x double> [ zeroinitializer, %2759 ], [ zeroinitializer, %2756 ], [ %2783, %2764 ]
-  %2791 = phi <8 x double> [ zeroinitializer, %2759 ], [ zeroinitializer, %2756 ], [ %2778, %2764 ]
-  %2792 = load <8 x double>, ptr %217, align 64, !tbaa !26
-  %2793 = load <8 x double>, ptr %200, align 64, !tbaa !26
-  %2794 = fsub <8 x double> %2788, %2793
-  %2795 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2792, <8 x double> %2794, <8 x double> %2791)
-  %2796 = fadd <8 x double> %2790, %2792
-  store <8 x double> %2795, ptr %178, align 64, !tbaa !26
-  %2797 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %2798 = fcmp ule <8 x double> %2797, zeroinitializer
-  %2799 = load <8 x double>, ptr %218, align 64, !tbaa !26
-  %2800 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2797, <8 x double> splat (double 5.000000e-01), <8 x double> %2799)
-  %2801 = fsub <8 x double> %2800, %2788
-  %2802 = fcmp ogt <8 x double> %2797, splat (double 1.000000e-30)
-  %2803 = select <8 x i1> %2802, <8 x double> %2797, <8 x double> splat (double 1.000000e-30)
-  %2804 = fdiv <8 x double> %2801, %2803
-  %2805 = fcmp ogt <8 x double> %2804, zeroinitializer
-  %2806 = select <8 x i1> %2805, <8 x double> %2804, <8 x double> zeroinitializer
-  %2807 = fcmp olt <8 x double> %2806, splat (double 1.000000e+00)
-  %2808 = select <8 x i1> %2807, <8 x double> %2806, <8 x double> splat (double 1.000000e+00)
-  %2809 = load <8 x double>, ptr %177, align 64, !tbaa !26
-  %2810 = load <8 x i64>, ptr %176, align 64, !tbaa !26
-  %2811 = icmp eq <8 x i64> %2810, zeroinitializer
-  %2812 = select <8 x i1> %2811, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
-  %2813 = select <8 x i1> %2798, <8 x double> %2812, <8 x double> %2808
-  %2814 = fmul <8 x double> %2809, %2813
-  %2815 = fcmp ule <8 x double> %2814, zeroinitializer
-  %2816 = fcmp uge <8 x double> %2814, %2809
-  %2817 = or <8 x i1> %2815, %2816
-  %2818 = or <8 x i1> %2798, %2817
-  %2819 = fdiv <8 x double> %2809, %2803
-  %2820 = select <8 x i1> %2818, <8 x double> zeroinitializer, <8 x double> %2819
-  %2821 = fadd <8 x double> %2796, %2820
-  %2822 = load <8 x double>, ptr %170, align 64, !tbaa !26
-  %2823 = load <8 x double>, ptr %1, align 64, !tbaa !26
-  %2824 = fmul <8 x double> %2788, %2823
-  %2825 = load <8 x double>, ptr %179, align 64, !tbaa !26
-  %2826 = load <8 x double>, ptr %180, align 64, !tbaa !26
-  %2827 = fmul <8 x double> %2826, splat (double 5.000000e-01)
-  %2828 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2827, <8 x double> %2788, <8 x double> %2825)
-  %2829 = load <8 x double>, ptr %181, align 64, !tbaa !26
-  %2830 = fmul <8 x double> %2788, %2829
-  %2831 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2824, <8 x double> %2828, <8 x double> %2830)
-  %2832 = load <8 x double>, ptr %171, align 64, !tbaa !26
-  %2833 = load <8 x double>, ptr %174, align 64, !tbaa !26
-  %2834 = fmul <8 x double> %2823, %2833
-  %2835 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2827, <8 x double> %2833, <8 x double> %2825)
-  %2836 = fmul <8 x double> %2829, %2833
-  %2837 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2834, <8 x double> %2835, <8 x double> %2836)
-  %2838 = fmul <8 x double> %2832, %2837
-  %2839 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2822, <8 x double> %2831, <8 x double> %2838)
-  %2840 = load <8 x double>, ptr %172, align 64, !tbaa !26
-  %2841 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  %2842 = fmul <8 x double> %2823, %2841
-  %2843 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2827, <8 x double> %2841, <8 x double> %2825)
-  %2844 = fmul <8 x double> %2829, %2841
-  %2845 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2842, <8 x double> %2843, <8 x double> %2844)
-  %2846 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2840, <8 x double> %2845, <8 x double> %2839)
-  %2847 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2826, <8 x double> %2788, <8 x double> %2825)
-  %2848 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2823, <8 x double> %2847, <8 x double> %2829)
-  %2849 = load <8 x double>, ptr %183, align 64, !tbaa !26
-  %2850 = fcmp une <8 x double> %2849, zeroinitializer
-  %2851 = fadd <8 x double> %2795, %2846
-  %2852 = fsub <8 x double> %2851, %2814
-  %2853 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2822, <8 x double> %2848, <8 x double> %2821)
-  %2854 = fdiv <8 x double> %2852, %2853
-  %2855 = fsub <8 x double> %2788, %2854
-  %2856 = select <8 x i1> %2850, <8 x double> %2788, <8 x double> %2855
-  store <8 x double> %2856, ptr %173, align 64, !tbaa !26
-  %2857 = load <8 x double>, ptr %219, align 64, !tbaa !26
-  %2858 = fneg <8 x double> %2832
-  %2859 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2858, <8 x double> %2857, <8 x double> %2814)
-  %2860 = load <8 x double>, ptr %220, align 64, !tbaa !26
-  %2861 = fneg <8 x double> %2840
-  %2862 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2861, <8 x double> %2860, <8 x double> %2859)
-  %2863 = fdiv <8 x double> %2862, %2822
-  %2864 = load <8 x double>, ptr %221, align 64, !tbaa !26
-  %2865 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2858, <8 x double> %2864, <8 x double> %2795)
-  %2866 = load <8 x double>, ptr %222, align 64, !tbaa !26
-  %2867 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2861, <8 x double> %2866, <8 x double> %2865)
-  %2868 = fdiv <8 x double> %2867, %2822
-  %2869 = load <8 x double>, ptr %223, align 64, !tbaa !26
-  %2870 = select <8 x i1> %2850, <8 x double> %2869, <8 x double> %2863
-  store <8 x double> %2870, ptr %223, align 64, !tbaa !26
-  %2871 = load <8 x double>, ptr %224, align 64, !tbaa !26
-  %2872 = select <8 x i1> %2850, <8 x double> %2871, <8 x double> %2868
-  store <8 x double> %2872, ptr %224, align 64, !tbaa !26
-  br i1 %2787, label %2972, label %3235
+2782:                                             ; preds = %2760, %2752, %2755
+  %2783 = phi i1 [ false, %2755 ], [ false, %2752 ], [ true, %2760 ]
+  %2784 = phi <8 x double> [ %2756, %2755 ], [ %2754, %2752 ], [ %2756, %2760 ]
+  %2785 = phi i64 [ %2965, %2755 ], [ %2753, %2752 ], [ %2965, %2760 ]
+  %2786 = phi <8 x double> [ zeroinitializer, %2755 ], [ zeroinitializer, %2752 ], [ %2779, %2760 ]
+  %2787 = phi <8 x double> [ zeroinitializer, %2755 ], [ zeroinitializer, %2752 ], [ %2774, %2760 ]
+  %2788 = load <8 x double>, ptr %217, align 64, !tbaa !26
+  %2789 = load <8 x double>, ptr %200, align 64, !tbaa !26
+  %2790 = fsub <8 x double> %2784, %2789
+  %2791 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2788, <8 x double> %2790, <8 x double> %2787)
+  %2792 = fadd <8 x double> %2786, %2788
+  store <8 x double> %2791, ptr %178, align 64, !tbaa !26
+  %2793 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %2794 = fcmp ule <8 x double> %2793, zeroinitializer
+  %2795 = load <8 x double>, ptr %218, align 64, !tbaa !26
+  %2796 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2793, <8 x double> splat (double 5.000000e-01), <8 x double> %2795)
+  %2797 = fsub <8 x double> %2796, %2784
+  %2798 = fcmp ogt <8 x double> %2793, splat (double 1.000000e-30)
+  %2799 = select <8 x i1> %2798, <8 x double> %2793, <8 x double> splat (double 1.000000e-30)
+  %2800 = fdiv <8 x double> %2797, %2799
+  %2801 = fcmp ogt <8 x double> %2800, zeroinitializer
+  %2802 = select <8 x i1> %2801, <8 x double> %2800, <8 x double> zeroinitializer
+  %2803 = fcmp olt <8 x double> %2802, splat (double 1.000000e+00)
+  %2804 = select <8 x i1> %2803, <8 x double> %2802, <8 x double> splat (double 1.000000e+00)
+  %2805 = load <8 x double>, ptr %177, align 64, !tbaa !26
+  %2806 = load <8 x i64>, ptr %176, align 64, !tbaa !26
+  %2807 = icmp eq <8 x i64> %2806, zeroinitializer
+  %2808 = select <8 x i1> %2807, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
+  %2809 = select <8 x i1> %2794, <8 x double> %2808, <8 x double> %2804
+  %2810 = fmul <8 x double> %2805, %2809
+  %2811 = fcmp ule <8 x double> %2810, zeroinitializer
+  %2812 = fcmp uge <8 x double> %2810, %2805
+  %2813 = or <8 x i1> %2811, %2812
+  %2814 = or <8 x i1> %2794, %2813
+  %2815 = fdiv <8 x double> %2805, %2799
+  %2816 = select <8 x i1> %2814, <8 x double> zeroinitializer, <8 x double> %2815
+  %2817 = fadd <8 x double> %2792, %2816
+  %2818 = load <8 x double>, ptr %170, align 64, !tbaa !26
+  %2819 = load <8 x double>, ptr %1, align 64, !tbaa !26
+  %2820 = fmul <8 x double> %2784, %2819
+  %2821 = load <8 x double>, ptr %179, align 64, !tbaa !26
+  %2822 = load <8 x double>, ptr %180, align 64, !tbaa !26
+  %2823 = fmul <8 x double> %2822, splat (double 5.000000e-01)
+  %2824 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2823, <8 x double> %2784, <8 x double> %2821)
+  %2825 = load <8 x double>, ptr %181, align 64, !tbaa !26
+  %2826 = fmul <8 x double> %2784, %2825
+  %2827 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2820, <8 x double> %2824, <8 x double> %2826)
+  %2828 = load <8 x double>, ptr %171, align 64, !tbaa !26
+  %2829 = load <8 x double>, ptr %174, align 64, !tbaa !26
+  %2830 = fmul <8 x double> %2819, %2829
+  %2831 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2823, <8 x double> %2829, <8 x double> %2821)
+  %2832 = fmul <8 x double> %2825, %2829
+  %2833 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2830, <8 x double> %2831, <8 x double> %2832)
+  %2834 = fmul <8 x double> %2828, %2833
+  %2835 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2818, <8 x double> %2827, <8 x double> %2834)
+  %2836 = load <8 x double>, ptr %172, align 64, !tbaa !26
+  %2837 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %2838 = fmul <8 x double> %2819, %2837
+  %2839 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2823, <8 x double> %2837, <8 x double> %2821)
+  %2840 = fmul <8 x double> %2825, %2837
+  %2841 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2838, <8 x double> %2839, <8 x double> %2840)
+  %2842 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2836, <8 x double> %2841, <8 x double> %2835)
+  %2843 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2822, <8 x double> %2784, <8 x double> %2821)
+  %2844 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2819, <8 x double> %2843, <8 x double> %2825)
+  %2845 = load <8 x double>, ptr %183, align 64, !tbaa !26
+  %2846 = fcmp une <8 x double> %2845, zeroinitializer
+  %2847 = fadd <8 x double> %2791, %2842
+  %2848 = fsub <8 x double> %2847, %2810
+  %2849 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2818, <8 x double> %2844, <8 x double> %2817)
+  %2850 = fdiv <8 x double> %2848, %2849
+  %2851 = fsub <8 x double> %2784, %2850
+  %2852 = select <8 x i1> %2846, <8 x double> %2784, <8 x double> %2851
+  store <8 x double> %2852, ptr %173, align 64, !tbaa !26
+  %2853 = load <8 x double>, ptr %219, align 64, !tbaa !26
+  %2854 = fneg <8 x double> %2828
+  %2855 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2854, <8 x double> %2853, <8 x double> %2810)
+  %2856 = load <8 x double>, ptr %220, align 64, !tbaa !26
+  %2857 = fneg <8 x double> %2836
+  %2858 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2857, <8 x double> %2856, <8 x double> %2855)
+  %2859 = fdiv <8 x double> %2858, %2818
+  %2860 = load <8 x double>, ptr %221, align 64, !tbaa !26
+  %2861 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2854, <8 x double> %2860, <8 x double> %2791)
+  %2862 = load <8 x double>, ptr %222, align 64, !tbaa !26
+  %2863 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2857, <8 x double> %2862, <8 x double> %2861)
+  %2864 = fdiv <8 x double> %2863, %2818
+  %2865 = load <8 x double>, ptr %223, align 64, !tbaa !26
+  %2866 = select <8 x i1> %2846, <8 x double> %2865, <8 x double> %2859
+  store <8 x double> %2866, ptr %223, align 64, !tbaa !26
+  %2867 = load <8 x double>, ptr %224, align 64, !tbaa !26
+  %2868 = select <8 x i1> %2846, <8 x double> %2867, <8 x double> %2864
+  store <8 x double> %2868, ptr %224, align 64, !tbaa !26
+  br i1 %2783, label %2967, label %3230
 
-2873:                                             ; preds = %2753, %2946
-  %2874 = phi i64 [ %2969, %2946 ], [ 0, %2753 ]
-  %2875 = load ptr, ptr %151, align 8, !tbaa !28
-  %2876 = getelementptr inbounds nuw %struct.Piece, ptr %2875, i64 %2874
-  %2877 = getelementptr inbounds nuw i8, ptr %2876, i64 5568
-  %2878 = load <8 x double>, ptr %2877, align 64, !tbaa !26
-  %2879 = load i64, ptr %141, align 16, !tbaa !21
-  %2880 = icmp sgt i64 %2879, 0
-  br i1 %2880, label %2881, label %2886
+2869:                                             ; preds = %2749, %2941
+  %2870 = phi i64 [ %2964, %2941 ], [ 0, %2749 ]
+  %2871 = load ptr, ptr %151, align 8, !tbaa !28
+  %2872 = getelementptr inbounds nuw %struct.Piece, ptr %2871, i64 %2870
+  %2873 = getelementptr inbounds nuw i8, ptr %2872, i64 5568
+  %2874 = load <8 x double>, ptr %2873, align 64, !tbaa !26
+  %2875 = getelementptr inbounds nuw i8, ptr %2872, i64 5760
+  %2876 = load <8 x double>, ptr %2875, align 64, !tbaa !26
+  %2877 = getelementptr inbounds nuw i8, ptr %2872, i64 7608
+  %2878 = load ptr, ptr %2877, align 8, !tbaa !76
+  %2879 = getelementptr inbounds nuw i8, ptr %2872, i64 7616
+  %2880 = load ptr, ptr %2879, align 64, !tbaa !77
+  %2881 = getelementptr inbounds nuw i8, ptr %2872, i64 7560
+  %2882 = load ptr, ptr %2881, align 8, !tbaa !58
+  %2883 = load i64, ptr %141, align 16, !tbaa !21
+  %2884 = icmp sgt i64 %2883, 0
+  br i1 %2884, label %2900, label %2885
 
-2881:                                             ; preds = %2873
-  %2882 = getelementptr inbounds nuw i8, ptr %2876, i64 5760
-  %2883 = getelementptr inbounds nuw i8, ptr %2876, i64 7608
-  %2884 = getelementptr inbounds nuw i8, ptr %2876, i64 7616
-  %2885 = getelementptr inbounds nuw i8, ptr %2876, i64 7560
-  br label %2901
+2885:                                             ; preds = %2900, %2869
+  %2886 = getelementptr inbounds nuw i8, ptr %2872, i64 7360
+  %2887 = load <8 x i64>, ptr %2886, align 64, !tbaa !26
+  %2888 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2887)
+  %2889 = icmp eq i64 %2888, 0
+  %2890 = load i64, ptr %142, align 8, !tbaa !22
+  %2891 = icmp sgt i64 %2890, 0
+  br i1 %2889, label %2897, label %2892
 
-2886:                                             ; preds = %2901, %2873
-  %2887 = getelementptr inbounds nuw i8, ptr %2876, i64 7360
-  %2888 = load <8 x i64>, ptr %2887, align 64, !tbaa !26
-  %2889 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2888)
-  %2890 = icmp eq i64 %2889, 0
-  %2891 = load i64, ptr %142, align 8, !tbaa !22
-  %2892 = icmp sgt i64 %2891, 0
-  br i1 %2890, label %2898, label %2893
+2892:                                             ; preds = %2885
+  br i1 %2891, label %2893, label %2941
 
-2893:                                             ; preds = %2886
-  br i1 %2892, label %2894, label %2946
+2893:                                             ; preds = %2892
+  %2894 = getelementptr inbounds nuw i8, ptr %2872, i64 7712
+  %2895 = getelementptr inbounds nuw i8, ptr %2872, i64 7720
+  %2896 = getelementptr inbounds nuw i8, ptr %2872, i64 7680
+  br label %2916
 
-2894:                                             ; preds = %2893
-  %2895 = getelementptr inbounds nuw i8, ptr %2876, i64 7712
-  %2896 = getelementptr inbounds nuw i8, ptr %2876, i64 7720
-  %2897 = getelementptr inbounds nuw i8, ptr %2876, i64 7680
-  br label %2921
+2897:                                             ; preds = %2885
+  br i1 %2891, label %2898, label %2941
 
-2898:                                             ; preds = %2886
-  br i1 %2892, label %2899, label %2946
+2898:                                             ; preds = %2897
+  %2899 = getelementptr inbounds nuw i8, ptr %2872, i64 7680
+  br label %2934
 
-2899:                                             ; preds = %2898
-  %2900 = getelementptr inbounds nuw i8, ptr %2876, i64 7680
-  br label %2939
+2900:                                             ; preds = %2869, %2900
+  %2901 = phi <8 x double> [ %2913, %2900 ], [ %2874, %2869 ]
+  %2902 = phi i64 [ %2903, %2900 ], [ %2883, %2869 ]
+  %2903 = add nsw i64 %2902, -1
+  %2904 = uitofp nneg i64 %2903 to double
+  %2905 = insertelement <8 x double> poison, double %2904, i64 0
+  %2906 = shufflevector <8 x double> %2905, <8 x double> poison, <8 x i32> zeroinitializer
+  %2907 = fcmp ugt <8 x double> %2876, %2906
+  %2908 = getelementptr inbounds nuw <8 x double>, ptr %2878, i64 %2903
+  %2909 = load <8 x double>, ptr %2908, align 64, !tbaa !26
+  %2910 = getelementptr inbounds nuw <8 x double>, ptr %2880, i64 %2903
+  %2911 = load <8 x double>, ptr %2910, align 64, !tbaa !26
+  %2912 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2911, <8 x double> %2901, <8 x double> %2909)
+  %2913 = select <8 x i1> %2907, <8 x double> %2912, <8 x double> %2874
+  %2914 = getelementptr inbounds nuw <8 x double>, ptr %2882, i64 %2903
+  store <8 x double> %2913, ptr %2914, align 64, !tbaa !26
+  %2915 = icmp samesign ugt i64 %2902, 1
+  br i1 %2915, label %2900, label %2885, !llvm.loop !110
 
-2901:                                             ; preds = %2881, %2901
-  %2902 = phi <8 x double> [ %2878, %2881 ], [ %2917, %2901 ]
-  %2903 = phi i64 [ %2879, %2881 ], [ %2904, %2901 ]
-  %2904 = add nsw i64 %2903, -1
-  %2905 = load <8 x double>, ptr %2882, align 64, !tbaa !26
-  %2906 = uitofp nneg i64 %2904 to double
-  %2907 = insertelement <8 x double> poison, double %2906, i64 0
-  %2908 = shufflevector <8 x double> %2907, <8 x double> poison, <8 x i32> zeroinitializer
-  %2909 = fcmp ugt <8 x double> %2905, %2908
-  %2910 = load ptr, ptr %2883, align 8, !tbaa !76
-  %2911 = getelementptr inbounds nuw <8 x double>, ptr %2910, i64 %2904
-  %2912 = load <8 x double>, ptr %2911, align 64, !tbaa !26
-  %2913 = load ptr, ptr %2884, align 64, !tbaa !77
-  %2914 = getelementptr inbounds nuw <8 x double>, ptr %2913, i64 %2904
-  %2915 = load <8 x double>, ptr %2914, align 64, !tbaa !26
-  %2916 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2915, <8 x double> %2902, <8 x double> %2912)
-  %2917 = select <8 x i1> %2909, <8 x double> %2916, <8 x double> %2878
-  %2918 = load ptr, ptr %2885, align 8, !tbaa !58
-  %2919 = getelementptr inbounds nuw <8 x double>, ptr %2918, i64 %2904
-  store <8 x double> %2917, ptr %2919, align 64, !tbaa !26
-  %2920 = icmp samesign ugt i64 %2903, 1
-  br i1 %2920, label %2901, label %2886, !llvm.loop !110
+2916:                                             ; preds = %2893, %2916
+  %2917 = phi i64 [ 0, %2893 ], [ %2931, %2916 ]
+  %2918 = phi <8 x double> [ %2874, %2893 ], [ %2928, %2916 ]
+  %2919 = load <8 x i64>, ptr %2886, align 64, !tbaa !26
+  %2920 = load ptr, ptr %2894, align 32, !tbaa !82
+  %2921 = getelementptr inbounds nuw <8 x double>, ptr %2920, i64 %2917
+  %2922 = load <8 x double>, ptr %2921, align 64, !tbaa !26
+  %2923 = load ptr, ptr %2895, align 8, !tbaa !83
+  %2924 = getelementptr inbounds nuw <8 x double>, ptr %2923, i64 %2917
+  %2925 = load <8 x double>, ptr %2924, align 64, !tbaa !26
+  %2926 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2925, <8 x double> %2918, <8 x double> %2922)
+  %2927 = icmp eq <8 x i64> %2919, zeroinitializer
+  %2928 = select <8 x i1> %2927, <8 x double> %2874, <8 x double> %2926
+  %2929 = load ptr, ptr %2896, align 64, !tbaa !111
+  %2930 = getelementptr inbounds nuw <8 x double>, ptr %2929, i64 %2917
+  store <8 x double> %2928, ptr %2930, align 64, !tbaa !26
+  %2931 = add nuw nsw i64 %2917, 1
+  %2932 = load i64, ptr %142, align 8, !tbaa !22
+  %2933 = icmp slt i64 %2931, %2932
+  br i1 %2933, label %2916, label %2941, !llvm.loop !112
 
-2921:                                             ; preds = %2894, %2921
-  %2922 = phi i64 [ 0, %2894 ], [ %2936, %2921 ]
-  %2923 = phi <8 x double> [ %2878, %2894 ], [ %2933, %2921 ]
-  %2924 = load <8 x i64>, ptr %2887, align 64, !tbaa !26
-  %2925 = load ptr, ptr %2895, align 32, !tbaa !82
-  %2926 = getelementptr inbounds nuw <8 x double>, ptr %2925, i64 %2922
-  %2927 = load <8 x double>, ptr %2926, align 64, !tbaa !26
-  %2928 = load ptr, ptr %2896, align 8, !tbaa !83
-  %2929 = getelementptr inbounds nuw <8 x double>, ptr %2928, i64 %2922
-  %2930 = load <8 x double>, ptr %2929, align 64, !tbaa !26
-  %2931 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2930, <8 x double> %2923, <8 x double> %2927)
-  %2932 = icmp eq <8 x i64> %2924, zeroinitializer
-  %2933 = select <8 x i1> %2932, <8 x double> %2878, <8 x double> %2931
-  %2934 = load ptr, ptr %2897, align 64, !tbaa !111
-  %2935 = getelementptr inbounds nuw <8 x double>, ptr %2934, i64 %2922
-  store <8 x double> %2933, ptr %2935, align 64, !tbaa !26
-  %2936 = add nuw nsw i64 %2922, 1
-  %2937 = load i64, ptr %142, align 8, !tbaa !22
-  %2938 = icmp slt i64 %2936, %2937
-  br i1 %2938, label %2921, label %2946, !llvm.loop !112
+2934:                                             ; preds = %2898, %2934
+  %2935 = phi i64 [ 0, %2898 ], [ %2938, %2934 ]
+  %2936 = load ptr, ptr %2899, align 64, !tbaa !111
+  %2937 = getelementptr inbounds nuw <8 x double>, ptr %2936, i64 %2935
+  store <8 x double> %2874, ptr %2937, align 64, !tbaa !26
+  %2938 = add nuw nsw i64 %2935, 1
+  %2939 = load i64, ptr %142, align 8, !tbaa !22
+  %2940 = icmp slt i64 %2938, %2939
+  br i1 %2940, label %2934, label %2941, !llvm.loop !113
 
-2939:                                             ; preds = %2899, %2939
-  %2940 = phi i64 [ 0, %2899 ], [ %2943, %2939 ]
-  %2941 = load ptr, ptr %2900, align 64, !tbaa !111
-  %2942 = getelementptr inbounds nuw <8 x double>, ptr %2941, i64 %2940
-  store <8 x double> %2878, ptr %2942, align 64, !tbaa !26
-  %2943 = add nuw nsw i64 %2940, 1
-  %2944 = load i64, ptr %142, align 8, !tbaa !22
-  %2945 = icmp slt i64 %2943, %2944
-  br i1 %2945, label %2939, label %2946, !llvm.loop !113
-
-2946:                                             ; preds = %2921, %2939, %2893, %2898
-  %2947 = phi <8 x double> [ %2878, %2898 ], [ %2878, %2893 ], [ %2878, %2939 ], [ %2933, %2921 ]
-  %2948 = load <8 x i64>, ptr %2887, align 64, !tbaa !26
-  %2949 = getelementptr inbounds nuw i8, ptr %2876, i64 6272
+2941:                                             ; preds = %2916, %2934, %2892, %2897
+  %2942 = phi <8 x double> [ %2874, %2897 ], [ %2874, %2892 ], [ %2874, %2934 ], [ %2928, %2916 ]
+  %2943 = load <8 x i64>, ptr %2886, align 64, !tbaa !26
+  %2944 = getelementptr inbounds nuw i8, ptr %2872, i64 6272
+  %2945 = load <8 x double>, ptr %2944, align 64, !tbaa !26
+  %2946 = icmp eq <8 x i64> %2943, zeroinitializer
+  %2947 = select <8 x i1> %2946, <8 x double> zeroinitializer, <8 x double> %2945
+  %2948 = fsub <8 x double> splat (double 1.000000e+00), %2947
+  %2949 = getelementptr inbounds nuw i8, ptr %2872, i64 5504
   %2950 = load <8 x double>, ptr %2949, align 64, !tbaa !26
-  %2951 = icmp eq <8 x i64> %2948, zeroinitializer
-  %2952 = select <8 x i1> %2951, <8 x double> zeroinitializer, <8 x double> %2950
-  %2953 = fsub <8 x double> splat (double 1.000000e+00), %2952
-  %2954 = getelementptr inbounds nuw i8, ptr %2876, i64 5504
+  %2951 = fmul <8 x double> %2947, %2950
+  %2952 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2948, <8 x double> %2942, <8 x double> %2951)
+  %2953 = getelementptr inbounds nuw i8, ptr %2872, i64 6464
+  store <8 x double> %2952, ptr %2953, align 64, !tbaa !26
+  %2954 = getelementptr inbounds nuw i8, ptr %2872, i64 6208
   %2955 = load <8 x double>, ptr %2954, align 64, !tbaa !26
-  %2956 = fmul <8 x double> %2952, %2955
-  %2957 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2953, <8 x double> %2947, <8 x double> %2956)
-  %2958 = getelementptr inbounds nuw i8, ptr %2876, i64 6464
+  %2956 = fsub <8 x double> %2950, %2942
+  %2957 = fmul <8 x double> %2956, %2955
+  %2958 = getelementptr inbounds nuw i8, ptr %2872, i64 6336
   store <8 x double> %2957, ptr %2958, align 64, !tbaa !26
-  %2959 = getelementptr inbounds nuw i8, ptr %2876, i64 6208
+  %2959 = getelementptr inbounds nuw i8, ptr %2872, i64 3200
   %2960 = load <8 x double>, ptr %2959, align 64, !tbaa !26
-  %2961 = fsub <8 x double> %2955, %2947
-  %2962 = fmul <8 x double> %2961, %2960
-  %2963 = getelementptr inbounds nuw i8, ptr %2876, i64 6336
+  %2961 = fdiv <8 x double> %2957, %2960
+  %2962 = fsub <8 x double> %2950, %2961
+  %2963 = getelementptr inbounds nuw i8, ptr %2872, i64 6400
   store <8 x double> %2962, ptr %2963, align 64, !tbaa !26
-  %2964 = getelementptr inbounds nuw i8, ptr %2876, i64 3200
-  %2965 = load <8 x double>, ptr %2964, align 64, !tbaa !26
-  %2966 = fdiv <8 x double> %2962, %2965
-  %2967 = fsub <8 x double> %2955, %2966
-  %2968 = getelementptr inbounds nuw i8, ptr %2876, i64 6400
-  store <8 x double> %2967, ptr %2968, align 64, !tbaa !26
-  %2969 = add nuw nsw i64 %2874, 1
-  %2970 = load i64, ptr %166, align 8, !tbaa !20
-  %2971 = icmp slt i64 %2969, %2970
-  br i1 %2971, label %2873, label %2759, !llvm.loop !114
+  %2964 = add nuw nsw i64 %2870, 1
+  %2965 = load i64, ptr %166, align 8, !tbaa !20
+  %2966 = icmp slt i64 %2964, %2965
+  br i1 %2966, label %2869, label %2755, !llvm.loop !114
 
-2972:                                             ; preds = %2786, %3190
-  %2973 = phi i64 [ %3232, %3190 ], [ 0, %2786 ]
-  %2974 = phi <8 x double> [ %3231, %3190 ], [ zeroinitializer, %2786 ]
-  %2975 = load ptr, ptr %151, align 8, !tbaa !28
-  %2976 = getelementptr inbounds nuw %struct.Piece, ptr %2975, i64 %2973
-  %2977 = getelementptr inbounds nuw i8, ptr %2976, i64 5632
+2967:                                             ; preds = %2782, %3185
+  %2968 = phi i64 [ %3227, %3185 ], [ 0, %2782 ]
+  %2969 = phi <8 x double> [ %3226, %3185 ], [ zeroinitializer, %2782 ]
+  %2970 = load ptr, ptr %151, align 8, !tbaa !28
+  %2971 = getelementptr inbounds nuw %struct.Piece, ptr %2970, i64 %2968
+  %2972 = getelementptr inbounds nuw i8, ptr %2971, i64 5632
+  %2973 = load <8 x double>, ptr %2972, align 64, !tbaa !26
+  %2974 = getelementptr inbounds nuw i8, ptr %2971, i64 5696
+  %2975 = load <8 x double>, ptr %2974, align 64, !tbaa !26
+  %2976 = fadd <8 x double> %2973, %2975
+  %2977 = getelementptr inbounds nuw i8, ptr %2971, i64 5568
   %2978 = load <8 x double>, ptr %2977, align 64, !tbaa !26
-  %2979 = getelementptr inbounds nuw i8, ptr %2976, i64 5696
-  %2980 = load <8 x double>, ptr %2979, align 64, !tbaa !26
-  %2981 = fadd <8 x double> %2978, %2980
-  %2982 = getelementptr inbounds nuw i8, ptr %2976, i64 5568
+  %2979 = load <8 x double>, ptr %216, align 64, !tbaa !26
+  %2980 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2979, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2981 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2979, <8 x double> %2980, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2982 = getelementptr inbounds nuw i8, ptr %2971, i64 5312
   %2983 = load <8 x double>, ptr %2982, align 64, !tbaa !26
-  %2984 = load <8 x double>, ptr %216, align 64, !tbaa !26
-  %2985 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2984, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2986 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2984, <8 x double> %2985, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2987 = getelementptr inbounds nuw i8, ptr %2976, i64 5312
-  %2988 = load <8 x double>, ptr %2987, align 64, !tbaa !26
-  %2989 = getelementptr inbounds nuw i8, ptr %2976, i64 4032
-  %2990 = load <8 x double>, ptr %2989, align 64, !tbaa !26
-  %2991 = fneg <8 x double> %2988
-  %2992 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2991, <8 x double> %2990, <8 x double> %2981)
-  %2993 = getelementptr inbounds nuw i8, ptr %2976, i64 5376
-  %2994 = load <8 x double>, ptr %2993, align 64, !tbaa !26
-  %2995 = getelementptr inbounds nuw i8, ptr %2976, i64 4800
-  %2996 = load <8 x double>, ptr %2995, align 64, !tbaa !26
-  %2997 = fneg <8 x double> %2994
-  %2998 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2997, <8 x double> %2996, <8 x double> %2992)
-  %2999 = getelementptr inbounds nuw i8, ptr %2976, i64 5248
-  %3000 = load <8 x double>, ptr %2999, align 64, !tbaa !26
-  %3001 = fdiv <8 x double> %2998, %3000
-  %3002 = getelementptr inbounds nuw i8, ptr %2976, i64 1600
+  %2984 = getelementptr inbounds nuw i8, ptr %2971, i64 4032
+  %2985 = load <8 x double>, ptr %2984, align 64, !tbaa !26
+  %2986 = fneg <8 x double> %2983
+  %2987 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2986, <8 x double> %2985, <8 x double> %2976)
+  %2988 = getelementptr inbounds nuw i8, ptr %2971, i64 5376
+  %2989 = load <8 x double>, ptr %2988, align 64, !tbaa !26
+  %2990 = getelementptr inbounds nuw i8, ptr %2971, i64 4800
+  %2991 = load <8 x double>, ptr %2990, align 64, !tbaa !26
+  %2992 = fneg <8 x double> %2989
+  %2993 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2992, <8 x double> %2991, <8 x double> %2987)
+  %2994 = getelementptr inbounds nuw i8, ptr %2971, i64 5248
+  %2995 = load <8 x double>, ptr %2994, align 64, !tbaa !26
+  %2996 = fdiv <8 x double> %2993, %2995
+  %2997 = getelementptr inbounds nuw i8, ptr %2971, i64 1600
+  %2998 = load <8 x double>, ptr %2997, align 64, !tbaa !26
+  %2999 = fsub <8 x double> %2998, %2996
+  %3000 = getelementptr inbounds nuw i8, ptr %2971, i64 3904
+  %3001 = load <8 x double>, ptr %3000, align 64, !tbaa !26
+  %3002 = getelementptr inbounds nuw i8, ptr %2971, i64 7168
   %3003 = load <8 x double>, ptr %3002, align 64, !tbaa !26
-  %3004 = fsub <8 x double> %3003, %3001
-  %3005 = getelementptr inbounds nuw i8, ptr %2976, i64 3904
+  %3004 = fsub <8 x double> %3001, %3003
+  %3005 = getelementptr inbounds nuw i8, ptr %2971, i64 6784
   %3006 = load <8 x double>, ptr %3005, align 64, !tbaa !26
-  %3007 = getelementptr inbounds nuw i8, ptr %2976, i64 7168
+  %3007 = getelementptr inbounds nuw i8, ptr %2971, i64 1280
   %3008 = load <8 x double>, ptr %3007, align 64, !tbaa !26
-  %3009 = fsub <8 x double> %3006, %3008
-  %3010 = getelementptr inbounds nuw i8, ptr %2976, i64 6784
+  %3009 = fmul <8 x double> %3006, %3008
+  %3010 = getelementptr inbounds nuw i8, ptr %2971, i64 6464
   %3011 = load <8 x double>, ptr %3010, align 64, !tbaa !26
-  %3012 = getelementptr inbounds nuw i8, ptr %2976, i64 1280
-  %3013 = load <8 x double>, ptr %3012, align 64, !tbaa !26
-  %3014 = fmul <8 x double> %3011, %3013
-  %3015 = getelementptr inbounds nuw i8, ptr %2976, i64 6464
-  %3016 = load <8 x double>, ptr %3015, align 64, !tbaa !26
-  %3017 = fsub <8 x double> %3016, %2983
-  %3018 = fmul <8 x double> %3014, %3017
-  %3019 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2986, <8 x double> %2981, <8 x double> %3018)
-  %3020 = fsub <8 x double> %3004, %3009
-  %3021 = getelementptr inbounds nuw i8, ptr %2976, i64 2944
-  %3022 = getelementptr inbounds nuw i8, ptr %2976, i64 3072
-  %3023 = load <8 x double>, ptr %3022, align 64, !tbaa !26
-  %3024 = fsub <8 x double> %3020, %3023
-  %3025 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3024)
-  %3026 = getelementptr inbounds nuw i8, ptr %2976, i64 832
-  %3027 = load <8 x double>, ptr %3026, align 64, !tbaa !26
-  %3028 = fdiv <8 x double> %3025, %3027
-  %3029 = getelementptr inbounds nuw i8, ptr %2976, i64 7360
-  %3030 = load <8 x i64>, ptr %3029, align 64, !tbaa !26
-  %3031 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3030)
-  %3032 = icmp eq i64 %3031, 0
-  br i1 %3032, label %3190, label %3033
+  %3012 = fsub <8 x double> %3011, %2978
+  %3013 = fmul <8 x double> %3009, %3012
+  %3014 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2981, <8 x double> %2976, <8 x double> %3013)
+  %3015 = fsub <8 x double> %2999, %3004
+  %3016 = getelementptr inbounds nuw i8, ptr %2971, i64 2944
+  %3017 = getelementptr inbounds nuw i8, ptr %2971, i64 3072
+  %3018 = load <8 x double>, ptr %3017, align 64, !tbaa !26
+  %3019 = fsub <8 x double> %3015, %3018
+  %3020 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3019)
+  %3021 = getelementptr inbounds nuw i8, ptr %2971, i64 832
+  %3022 = load <8 x double>, ptr %3021, align 64, !tbaa !26
+  %3023 = fdiv <8 x double> %3020, %3022
+  %3024 = getelementptr inbounds nuw i8, ptr %2971, i64 7360
+  %3025 = load <8 x i64>, ptr %3024, align 64, !tbaa !26
+  %3026 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3025)
+  %3027 = icmp eq i64 %3026, 0
+  br i1 %3027, label %3185, label %3028
 
-3033:                                             ; preds = %2972
-  %3034 = getelementptr inbounds nuw i8, ptr %2976, i64 3776
-  %3035 = load <8 x double>, ptr %3034, align 64, !tbaa !26
-  %3036 = fcmp ogt <8 x double> %3009, %3004
-  %3037 = getelementptr inbounds nuw i8, ptr %2976, i64 7296
-  %3038 = load <8 x double>, ptr %3037, align 64, !tbaa !26
-  %3039 = fcmp oeq <8 x double> %3038, zeroinitializer
-  %3040 = select <8 x i1> %3039, <8 x i1> %3036, <8 x i1> zeroinitializer
-  %3041 = select <8 x i1> %3040, <8 x i64> %3030, <8 x i64> zeroinitializer
-  %3042 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3041)
-  %3043 = icmp eq i64 %3042, 0
-  br i1 %3043, label %3114, label %3044
+3028:                                             ; preds = %2967
+  %3029 = getelementptr inbounds nuw i8, ptr %2971, i64 3776
+  %3030 = load <8 x double>, ptr %3029, align 64, !tbaa !26
+  %3031 = fcmp ogt <8 x double> %3004, %2999
+  %3032 = getelementptr inbounds nuw i8, ptr %2971, i64 7296
+  %3033 = load <8 x double>, ptr %3032, align 64, !tbaa !26
+  %3034 = fcmp oeq <8 x double> %3033, zeroinitializer
+  %3035 = select <8 x i1> %3034, <8 x i1> %3031, <8 x i1> zeroinitializer
+  %3036 = select <8 x i1> %3035, <8 x i64> %3025, <8 x i64> zeroinitializer
+  %3037 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3036)
+  %3038 = icmp eq i64 %3037, 0
+  br i1 %3038, label %3109, label %3039
 
-3044:                                             ; preds = %3033
-  %3045 = fsub <8 x double> %3009, %3004
-  %3046 = fdiv <8 x double> %3045, %3027
-  %3047 = getelementptr inbounds nuw i8, ptr %2976, i64 7592
-  %3048 = load ptr, ptr %3047, align 8, !tbaa !65
-  %3049 = load i64, ptr %141, align 16, !tbaa !21
-  %3050 = add nsw i64 %3049, -1
-  %3051 = getelementptr inbounds <8 x double>, ptr %3048, i64 %3050
-  %3052 = load <8 x double>, ptr %3051, align 64, !tbaa !26
-  %3053 = icmp sgt i64 %3049, 1
-  br i1 %3053, label %3054, label %3106
+3039:                                             ; preds = %3028
+  %3040 = fsub <8 x double> %3004, %2999
+  %3041 = fdiv <8 x double> %3040, %3022
+  %3042 = getelementptr inbounds nuw i8, ptr %2971, i64 7592
+  %3043 = load ptr, ptr %3042, align 8, !tbaa !65
+  %3044 = load i64, ptr %141, align 16, !tbaa !21
+  %3045 = add nsw i64 %3044, -1
+  %3046 = getelementptr inbounds <8 x double>, ptr %3043, i64 %3045
+  %3047 = load <8 x double>, ptr %3046, align 64, !tbaa !26
+  %3048 = icmp sgt i64 %3044, 1
+  br i1 %3048, label %3049, label %3101
 
-3054:                                             ; preds = %3044
-  %3055 = getelementptr inbounds nuw i8, ptr %2976, i64 7552
-  %3056 = load i64, ptr %3055, align 64, !tbaa !31
-  %3057 = getelementptr inbounds nuw i8, ptr %2976, i64 4416
-  %3058 = getelementptr inbounds nuw i8, ptr %2976, i64 1536
-  %3059 = getelementptr inbounds nuw i8, ptr %2976, i64 7648
-  br label %3060
+3049:                                             ; preds = %3039
+  %3050 = getelementptr inbounds nuw i8, ptr %2971, i64 7552
+  %3051 = load i64, ptr %3050, align 64, !tbaa !31
+  %3052 = getelementptr inbounds nuw i8, ptr %2971, i64 4416
+  %3053 = getelementptr inbounds nuw i8, ptr %2971, i64 1536
+  %3054 = getelementptr inbounds nuw i8, ptr %2971, i64 7648
+  br label %3055
 
-3060:                                             ; preds = %3054, %3103
-  %3061 = phi <8 x double> [ %3035, %3054 ], [ %3098, %3103 ]
-  %3062 = phi i64 [ %3050, %3054 ], [ %3104, %3103 ]
-  %3063 = phi <8 x double> [ %3052, %3054 ], [ %3086, %3103 ]
-  %3064 = phi <8 x i64> [ %3041, %3054 ], [ %3090, %3103 ]
-  %3065 = phi <8 x double> [ %3046, %3054 ], [ %3097, %3103 ]
-  %3066 = icmp slt i64 %3062, %3056
-  br i1 %3066, label %3067, label %3073
+3055:                                             ; preds = %3049, %3098
+  %3056 = phi <8 x double> [ %3030, %3049 ], [ %3093, %3098 ]
+  %3057 = phi i64 [ %3045, %3049 ], [ %3099, %3098 ]
+  %3058 = phi <8 x double> [ %3047, %3049 ], [ %3081, %3098 ]
+  %3059 = phi <8 x i64> [ %3036, %3049 ], [ %3085, %3098 ]
+  %3060 = phi <8 x double> [ %3041, %3049 ], [ %3092, %3098 ]
+  %3061 = icmp slt i64 %3057, %3051
+  br i1 %3061, label %3062, label %3068
 
-3067:                                             ; preds = %3060
-  %3068 = load ptr, ptr %3059, align 32, !tbaa !72
-  %3069 = getelementptr inbounds nuw <8 x double>, ptr %3068, i64 %3062
-  %3070 = load <8 x double>, ptr %3069, align 64, !tbaa !26
-  %3071 = load <8 x double>, ptr %3058, align 64, !tbaa !26
-  %3072 = fmul <8 x double> %3070, %3071
-  br label %3081
+3062:                                             ; preds = %3055
+  %3063 = load ptr, ptr %3054, align 32, !tbaa !72
+  %3064 = getelementptr inbounds nuw <8 x double>, ptr %3063, i64 %3057
+  %3065 = load <8 x double>, ptr %3064, align 64, !tbaa !26
+  %3066 = load <8 x double>, ptr %3053, align 64, !tbaa !26
+  %3067 = fmul <8 x double> %3065, %3066
+  br label %3076
 
-3073:                                             ; preds = %3060
-  %3074 = load <8 x double>, ptr %3057, align 64, !tbaa !26
-  %3075 = load <8 x double>, ptr %3058, align 64, !tbaa !26
-  %3076 = load ptr, ptr %3059, align 32, !tbaa !72
-  %3077 = getelementptr inbounds nuw <8 x double>, ptr %3076, i64 %3062
-  %3078 = load <8 x double>, ptr %3077, align 64, !tbaa !26
-  %3079 = fsub <8 x double> %3074, %3075
-  %3080 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3078, <8 x double> %3079, <8 x double> %3075)
-  br label %3081
+3068:                                             ; preds = %3055
+  %3069 = load <8 x double>, ptr %3052, align 64, !tbaa !26
+  %3070 = load <8 x double>, ptr %3053, align 64, !tbaa !26
+  %3071 = load ptr, ptr %3054, align 32, !tbaa !72
+  %3072 = getelementptr inbounds nuw <8 x double>, ptr %3071, i64 %3057
+  %3073 = load <8 x double>, ptr %3072, align 64, !tbaa !26
+  %3074 = fsub <8 x double> %3069, %3070
+  %3075 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3073, <8 x double> %3074, <8 x double> %3070)
+  br label %3076
 
-3081:                                             ; preds = %3067, %3073
-  %3082 = phi <8 x double> [ %3072, %3067 ], [ %3080, %3073 ]
-  %3083 = getelementptr inbounds nuw <8 x double>, ptr %3048, i64 %3062
-  %3084 = load <8 x double>, ptr %3083, align 64, !tbaa !26
-  %3085 = icmp eq <8 x i64> %3064, zeroinitializer
-  %3086 = select <8 x i1> %3085, <8 x double> %3063, <8 x double> %3084
-  %3087 = fsub <8 x double> %3061, %3082
-  %3088 = fmul <8 x double> %3087, %3086
-  %3089 = fcmp olt <8 x double> %3088, %3065
-  %3090 = select <8 x i1> %3089, <8 x i64> %3064, <8 x i64> zeroinitializer
-  %3091 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3090)
-  %3092 = icmp eq i64 %3091, 0
-  br i1 %3092, label %3106, label %3093
+3076:                                             ; preds = %3062, %3068
+  %3077 = phi <8 x double> [ %3067, %3062 ], [ %3075, %3068 ]
+  %3078 = getelementptr inbounds nuw <8 x double>, ptr %3043, i64 %3057
+  %3079 = load <8 x double>, ptr %3078, align 64, !tbaa !26
+  %3080 = icmp eq <8 x i64> %3059, zeroinitializer
+  %3081 = select <8 x i1> %3080, <8 x double> %3058, <8 x double> %3079
+  %3082 = fsub <8 x double> %3056, %3077
+  %3083 = fmul <8 x double> %3082, %3081
+  %3084 = fcmp olt <8 x double> %3083, %3060
+  %3085 = select <8 x i1> %3084, <8 x i64> %3059, <8 x i64> zeroinitializer
+  %3086 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3085)
+  %3087 = icmp eq i64 %3086, 0
+  br i1 %3087, label %3101, label %3088
 
-3093:                                             ; preds = %3081
-  %3094 = fneg <8 x double> %3086
-  %3095 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3094, <8 x double> %3087, <8 x double> %3065)
-  %3096 = icmp eq <8 x i64> %3090, zeroinitializer
-  %3097 = select <8 x i1> %3096, <8 x double> %3065, <8 x double> %3095
-  %3098 = select <8 x i1> %3096, <8 x double> %3061, <8 x double> %3082
-  %3099 = icmp eq i64 %3062, 1
-  br i1 %3099, label %3100, label %3103
+3088:                                             ; preds = %3076
+  %3089 = fneg <8 x double> %3081
+  %3090 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3089, <8 x double> %3082, <8 x double> %3060)
+  %3091 = icmp eq <8 x i64> %3085, zeroinitializer
+  %3092 = select <8 x i1> %3091, <8 x double> %3060, <8 x double> %3090
+  %3093 = select <8 x i1> %3091, <8 x double> %3056, <8 x double> %3077
+  %3094 = icmp eq i64 %3057, 1
+  br i1 %3094, label %3095, label %3098
 
-3100:                                             ; preds = %3093
-  %3101 = load <8 x double>, ptr %3048, align 64, !tbaa !26
-  %3102 = select <8 x i1> %3096, <8 x double> %3086, <8 x double> %3101
-  br label %3106
+3095:                                             ; preds = %3088
+  %3096 = load <8 x double>, ptr %3043, align 64, !tbaa !26
+  %3097 = select <8 x i1> %3091, <8 x double> %3081, <8 x double> %3096
+  br label %3101
 
-3103:                                             ; preds = %3093
-  %3104 = add nsw i64 %3062, -1
-  %3105 = icmp sgt i64 %3062, 1
-  br i1 %3105, label %3060, label %3106, !llvm.loop !115
+3098:                                             ; preds = %3088
+  %3099 = add nsw i64 %3057, -1
+  %3100 = icmp sgt i64 %3057, 1
+  br i1 %3100, label %3055, label %3101, !llvm.loop !115
 
-3106:                                             ; preds = %3103, %3081, %3100, %3044
-  %3107 = phi <8 x double> [ %3046, %3044 ], [ %3097, %3100 ], [ %3065, %3081 ], [ %3097, %3103 ]
-  %3108 = phi <8 x double> [ %3035, %3044 ], [ %3098, %3100 ], [ %3061, %3081 ], [ %3098, %3103 ]
-  %3109 = phi <8 x double> [ %3052, %3044 ], [ %3102, %3100 ], [ %3086, %3081 ], [ %3086, %3103 ]
-  %3110 = fdiv <8 x double> %3107, %3109
-  %3111 = fsub <8 x double> %3108, %3110
-  %3112 = icmp eq <8 x i64> %3041, zeroinitializer
-  %3113 = select <8 x i1> %3112, <8 x double> %3035, <8 x double> %3111
-  br label %3114
+3101:                                             ; preds = %3098, %3076, %3095, %3039
+  %3102 = phi <8 x double> [ %3041, %3039 ], [ %3092, %3095 ], [ %3060, %3076 ], [ %3092, %3098 ]
+  %3103 = phi <8 x double> [ %3030, %3039 ], [ %3093, %3095 ], [ %3056, %3076 ], [ %3093, %3098 ]
+  %3104 = phi <8 x double> [ %3047, %3039 ], [ %3097, %3095 ], [ %3081, %3076 ], [ %3081, %3098 ]
+  %3105 = fdiv <8 x double> %3102, %3104
+  %3106 = fsub <8 x double> %3103, %3105
+  %3107 = icmp eq <8 x i64> %3036, zeroinitializer
+  %3108 = select <8 x i1> %3107, <8 x double> %3030, <8 x double> %3106
+  br label %3109
 
-3114:                                             ; preds = %3106, %3033
-  %3115 = phi <8 x double> [ %3113, %3106 ], [ %3035, %3033 ]
-  %3116 = load <8 x double>, ptr %3021, align 64, !tbaa !26
-  %3117 = getelementptr inbounds nuw i8, ptr %2976, i64 2560
-  %3118 = load <8 x double>, ptr %3117, align 64, !tbaa !26
-  %3119 = getelementptr inbounds nuw i8, ptr %2976, i64 2624
-  %3120 = load <8 x double>, ptr %3119, align 64, !tbaa !26
-  %3121 = getelementptr inbounds nuw i8, ptr %2976, i64 2688
-  %3122 = load <8 x double>, ptr %3121, align 64, !tbaa !26
-  %3123 = getelementptr inbounds nuw i8, ptr %2976, i64 2752
-  %3124 = load <8 x double>, ptr %3123, align 64, !tbaa !26
-  %3125 = load <8 x double>, ptr %2976, align 64, !tbaa !26
-  %3126 = fmul <8 x double> %3125, splat (double 1.000000e-09)
-  br label %3127
+3109:                                             ; preds = %3101, %3028
+  %3110 = phi <8 x double> [ %3108, %3101 ], [ %3030, %3028 ]
+  %3111 = load <8 x double>, ptr %3016, align 64, !tbaa !26
+  %3112 = getelementptr inbounds nuw i8, ptr %2971, i64 2560
+  %3113 = load <8 x double>, ptr %3112, align 64, !tbaa !26
+  %3114 = getelementptr inbounds nuw i8, ptr %2971, i64 2624
+  %3115 = load <8 x double>, ptr %3114, align 64, !tbaa !26
+  %3116 = getelementptr inbounds nuw i8, ptr %2971, i64 2688
+  %3117 = load <8 x double>, ptr %3116, align 64, !tbaa !26
+  %3118 = getelementptr inbounds nuw i8, ptr %2971, i64 2752
+  %3119 = load <8 x double>, ptr %3118, align 64, !tbaa !26
+  %3120 = load <8 x double>, ptr %2971, align 64, !tbaa !26
+  %3121 = fmul <8 x double> %3120, splat (double 1.000000e-09)
+  br label %3122
 
-3127:                                             ; preds = %3114, %3127
-  %3128 = phi <8 x i64> [ splat (i64 -1), %3114 ], [ %3145, %3127 ]
-  %3129 = phi i32 [ 0, %3114 ], [ %3146, %3127 ]
-  %3130 = phi <8 x double> [ %3116, %3114 ], [ %3142, %3127 ]
-  %3131 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3130, <8 x double> %3124, <8 x double> %3122)
-  %3132 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3130, <8 x double> %3131, <8 x double> %3120)
-  %3133 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3130, <8 x double> %3132, <8 x double> %3118)
-  %3134 = fsub <8 x double> %3133, %3115
-  %3135 = fmul <8 x double> %3130, splat (double 3.000000e+00)
-  %3136 = fmul <8 x double> %3135, %3124
-  %3137 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3122, <8 x double> splat (double 2.000000e+00), <8 x double> %3136)
-  %3138 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3130, <8 x double> %3137, <8 x double> %3120)
-  %3139 = fdiv <8 x double> %3134, %3138
-  %3140 = fsub <8 x double> %3130, %3139
-  %3141 = icmp eq <8 x i64> %3128, zeroinitializer
-  %3142 = select <8 x i1> %3141, <8 x double> %3130, <8 x double> %3140
-  %3143 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3139)
-  %3144 = fcmp oge <8 x double> %3143, %3126
-  %3145 = select <8 x i1> %3144, <8 x i64> %3128, <8 x i64> zeroinitializer
-  %3146 = add nuw nsw i32 %3129, 1
-  %3147 = icmp samesign ult i32 %3129, 3
-  %3148 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3145)
-  %3149 = icmp ne i64 %3148, 0
-  %3150 = select i1 %3147, i1 %3149, i1 false
-  br i1 %3150, label %3127, label %3151, !llvm.loop !116
+3122:                                             ; preds = %3109, %3122
+  %3123 = phi <8 x i64> [ splat (i64 -1), %3109 ], [ %3140, %3122 ]
+  %3124 = phi i32 [ 0, %3109 ], [ %3141, %3122 ]
+  %3125 = phi <8 x double> [ %3111, %3109 ], [ %3137, %3122 ]
+  %3126 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3125, <8 x double> %3119, <8 x double> %3117)
+  %3127 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3125, <8 x double> %3126, <8 x double> %3115)
+  %3128 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3125, <8 x double> %3127, <8 x double> %3113)
+  %3129 = fsub <8 x double> %3128, %3110
+  %3130 = fmul <8 x double> %3125, splat (double 3.000000e+00)
+  %3131 = fmul <8 x double> %3130, %3119
+  %3132 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3117, <8 x double> splat (double 2.000000e+00), <8 x double> %3131)
+  %3133 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3125, <8 x double> %3132, <8 x double> %3115)
+  %3134 = fdiv <8 x double> %3129, %3133
+  %3135 = fsub <8 x double> %3125, %3134
+  %3136 = icmp eq <8 x i64> %3123, zeroinitializer
+  %3137 = select <8 x i1> %3136, <8 x double> %3125, <8 x double> %3135
+  %3138 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3134)
+  %3139 = fcmp oge <8 x double> %3138, %3121
+  %3140 = select <8 x i1> %3139, <8 x i64> %3123, <8 x i64> zeroinitializer
+  %3141 = add nuw nsw i32 %3124, 1
+  %3142 = icmp samesign ult i32 %3124, 3
+  %3143 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3140)
+  %3144 = icmp ne i64 %3143, 0
+  %3145 = select i1 %3142, i1 %3144, i1 false
+  br i1 %3145, label %3122, label %3146, !llvm.loop !116
 
-3151:                                             ; preds = %3127
-  %3152 = fmul <8 x double> %3125, splat (double 2.800000e-01)
-  %3153 = fcmp ogt <8 x double> %3142, %3152
-  %3154 = select <8 x i1> %3153, <8 x double> %3142, <8 x double> %3152
-  %3155 = fcmp olt <8 x double> %3154, %3125
-  %3156 = select <8 x i1> %3155, <8 x double> %3154, <8 x double> %3125
-  %3157 = fcmp olt <8 x double> %3009, %3004
-  %3158 = icmp eq <8 x i64> %3030, zeroinitializer
-  %3159 = select <8 x i1> %3158, <8 x i1> splat (i1 true), <8 x i1> %3157
-  %3160 = select <8 x i1> %3159, <8 x double> %3009, <8 x double> %3004
-  %3161 = fsub <8 x double> %3156, %3116
-  %3162 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3161)
-  %3163 = select <8 x i1> %3158, <8 x double> %3028, <8 x double> %3162
-  %3164 = select <8 x i1> %3158, <8 x double> %3116, <8 x double> %3156
-  store <8 x double> %3164, ptr %3021, align 64, !tbaa !26
-  %3165 = getelementptr inbounds nuw i8, ptr %2976, i64 3008
-  %3166 = load <8 x double>, ptr %3165, align 64, !tbaa !26
-  %3167 = select <8 x i1> %3158, <8 x double> %3166, <8 x double> %3115
-  store <8 x double> %3167, ptr %3165, align 64, !tbaa !26
-  %3168 = getelementptr inbounds nuw i8, ptr %2976, i64 6720
+3146:                                             ; preds = %3122
+  %3147 = fmul <8 x double> %3120, splat (double 2.800000e-01)
+  %3148 = fcmp ogt <8 x double> %3137, %3147
+  %3149 = select <8 x i1> %3148, <8 x double> %3137, <8 x double> %3147
+  %3150 = fcmp olt <8 x double> %3149, %3120
+  %3151 = select <8 x i1> %3150, <8 x double> %3149, <8 x double> %3120
+  %3152 = fcmp olt <8 x double> %3004, %2999
+  %3153 = icmp eq <8 x i64> %3025, zeroinitializer
+  %3154 = select <8 x i1> %3153, <8 x i1> splat (i1 true), <8 x i1> %3152
+  %3155 = select <8 x i1> %3154, <8 x double> %3004, <8 x double> %2999
+  %3156 = fsub <8 x double> %3151, %3111
+  %3157 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3156)
+  %3158 = select <8 x i1> %3153, <8 x double> %3023, <8 x double> %3157
+  %3159 = select <8 x i1> %3153, <8 x double> %3111, <8 x double> %3151
+  store <8 x double> %3159, ptr %3016, align 64, !tbaa !26
+  %3160 = getelementptr inbounds nuw i8, ptr %2971, i64 3008
+  %3161 = load <8 x double>, ptr %3160, align 64, !tbaa !26
+  %3162 = select <8 x i1> %3153, <8 x double> %3161, <8 x double> %3110
+  store <8 x double> %3162, ptr %3160, align 64, !tbaa !26
+  %3163 = getelementptr inbounds nuw i8, ptr %2971, i64 6720
+  %3164 = load <8 x double>, ptr %3163, align 64, !tbaa !26
+  %3165 = fmul <8 x double> %3164, splat (double 2.000000e+00)
+  %3166 = getelementptr inbounds nuw i8, ptr %2971, i64 384
+  %3167 = load <8 x double>, ptr %3166, align 64, !tbaa !26
+  %3168 = getelementptr inbounds nuw i8, ptr %2971, i64 448
   %3169 = load <8 x double>, ptr %3168, align 64, !tbaa !26
-  %3170 = fmul <8 x double> %3169, splat (double 2.000000e+00)
-  %3171 = getelementptr inbounds nuw i8, ptr %2976, i64 384
-  %3172 = load <8 x double>, ptr %3171, align 64, !tbaa !26
-  %3173 = getelementptr inbounds nuw i8, ptr %2976, i64 448
-  %3174 = load <8 x double>, ptr %3173, align 64, !tbaa !26
-  %3175 = getelementptr inbounds nuw i8, ptr %2976, i64 512
-  %3176 = load <8 x double>, ptr %3175, align 64, !tbaa !26
-  %3177 = fmul <8 x double> %2983, %3176
-  %3178 = fmul <8 x double> %3177, splat (double 0x3FD5555555555555)
-  %3179 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3174, <8 x double> splat (double 5.000000e-01), <8 x double> %3178)
-  %3180 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2983, <8 x double> %3179, <8 x double> %3172)
-  %3181 = fmul <8 x double> %2983, %3180
-  %3182 = getelementptr inbounds nuw i8, ptr %2976, i64 768
-  %3183 = load <8 x double>, ptr %3182, align 64, !tbaa !26
-  %3184 = fneg <8 x double> %3183
-  %3185 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3184, <8 x double> %2983, <8 x double> %3181)
-  %3186 = fmul <8 x double> %3170, %3185
-  %3187 = fsub <8 x double> %3019, %3186
-  %3188 = select <8 x i1> %3158, <8 x double> %3019, <8 x double> %3187
-  %3189 = fsub <8 x double> %3004, %3160
-  br label %3190
+  %3170 = getelementptr inbounds nuw i8, ptr %2971, i64 512
+  %3171 = load <8 x double>, ptr %3170, align 64, !tbaa !26
+  %3172 = fmul <8 x double> %2978, %3171
+  %3173 = fmul <8 x double> %3172, splat (double 0x3FD5555555555555)
+  %3174 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3169, <8 x double> splat (double 5.000000e-01), <8 x double> %3173)
+  %3175 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2978, <8 x double> %3174, <8 x double> %3167)
+  %3176 = fmul <8 x double> %2978, %3175
+  %3177 = getelementptr inbounds nuw i8, ptr %2971, i64 768
+  %3178 = load <8 x double>, ptr %3177, align 64, !tbaa !26
+  %3179 = fneg <8 x double> %3178
+  %3180 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3179, <8 x double> %2978, <8 x double> %3176)
+  %3181 = fmul <8 x double> %3165, %3180
+  %3182 = fsub <8 x double> %3014, %3181
+  %3183 = select <8 x i1> %3153, <8 x double> %3014, <8 x double> %3182
+  %3184 = fsub <8 x double> %2999, %3155
+  br label %3185
 
-3190:                                             ; preds = %2972, %3151
-  %3191 = phi <8 x double> [ %3020, %2972 ], [ %3189, %3151 ]
-  %3192 = phi <8 x double> [ %3028, %2972 ], [ %3163, %3151 ]
-  %3193 = phi <8 x double> [ %3009, %2972 ], [ %3160, %3151 ]
-  %3194 = phi <8 x double> [ %3019, %2972 ], [ %3188, %3151 ]
-  store <8 x double> %3191, ptr %3022, align 64, !tbaa !26
-  %3195 = getelementptr inbounds nuw i8, ptr %2976, i64 3136
-  store <8 x double> %3193, ptr %3195, align 64, !tbaa !26
-  %3196 = getelementptr inbounds nuw i8, ptr %2976, i64 3264
-  store <8 x double> %3001, ptr %3196, align 64, !tbaa !26
-  %3197 = getelementptr inbounds nuw i8, ptr %2976, i64 3456
-  store <8 x double> %2978, ptr %3197, align 64, !tbaa !26
-  %3198 = getelementptr inbounds nuw i8, ptr %2976, i64 3520
-  store <8 x double> %2983, ptr %3198, align 64, !tbaa !26
-  %3199 = getelementptr inbounds nuw i8, ptr %2976, i64 6976
+3185:                                             ; preds = %2967, %3146
+  %3186 = phi <8 x double> [ %3015, %2967 ], [ %3184, %3146 ]
+  %3187 = phi <8 x double> [ %3023, %2967 ], [ %3158, %3146 ]
+  %3188 = phi <8 x double> [ %3004, %2967 ], [ %3155, %3146 ]
+  %3189 = phi <8 x double> [ %3014, %2967 ], [ %3183, %3146 ]
+  store <8 x double> %3186, ptr %3017, align 64, !tbaa !26
+  %3190 = getelementptr inbounds nuw i8, ptr %2971, i64 3136
+  store <8 x double> %3188, ptr %3190, align 64, !tbaa !26
+  %3191 = getelementptr inbounds nuw i8, ptr %2971, i64 3264
+  store <8 x double> %2996, ptr %3191, align 64, !tbaa !26
+  %3192 = getelementptr inbounds nuw i8, ptr %2971, i64 3456
+  store <8 x double> %2973, ptr %3192, align 64, !tbaa !26
+  %3193 = getelementptr inbounds nuw i8, ptr %2971, i64 3520
+  store <8 x double> %2978, ptr %3193, align 64, !tbaa !26
+  %3194 = getelementptr inbounds nuw i8, ptr %2971, i64 6976
+  %3195 = load <8 x double>, ptr %3194, align 64, !tbaa !26
+  %3196 = getelementptr inbounds nuw i8, ptr %2971, i64 7040
+  %3197 = load <8 x double>, ptr %3196, align 64, !tbaa !26
+  %3198 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3195, <8 x double> %2978, <8 x double> %3197)
+  %3199 = getelementptr inbounds nuw i8, ptr %2971, i64 6336
   %3200 = load <8 x double>, ptr %3199, align 64, !tbaa !26
-  %3201 = getelementptr inbounds nuw i8, ptr %2976, i64 7040
+  %3201 = getelementptr inbounds nuw i8, ptr %2971, i64 4096
   %3202 = load <8 x double>, ptr %3201, align 64, !tbaa !26
-  %3203 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3200, <8 x double> %2983, <8 x double> %3202)
-  %3204 = getelementptr inbounds nuw i8, ptr %2976, i64 6336
+  %3203 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2986, <8 x double> %3202, <8 x double> %3200)
+  %3204 = getelementptr inbounds nuw i8, ptr %2971, i64 4864
   %3205 = load <8 x double>, ptr %3204, align 64, !tbaa !26
-  %3206 = getelementptr inbounds nuw i8, ptr %2976, i64 4096
-  %3207 = load <8 x double>, ptr %3206, align 64, !tbaa !26
-  %3208 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2991, <8 x double> %3207, <8 x double> %3205)
-  %3209 = getelementptr inbounds nuw i8, ptr %2976, i64 4864
+  %3206 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2992, <8 x double> %3205, <8 x double> %3203)
+  %3207 = fdiv <8 x double> %3206, %2995
+  %3208 = getelementptr inbounds nuw i8, ptr %2971, i64 3328
+  store <8 x double> %3207, ptr %3208, align 64, !tbaa !26
+  %3209 = getelementptr inbounds nuw i8, ptr %2971, i64 4160
   %3210 = load <8 x double>, ptr %3209, align 64, !tbaa !26
-  %3211 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2997, <8 x double> %3210, <8 x double> %3208)
-  %3212 = fdiv <8 x double> %3211, %3000
-  %3213 = getelementptr inbounds nuw i8, ptr %2976, i64 3328
-  store <8 x double> %3212, ptr %3213, align 64, !tbaa !26
-  %3214 = getelementptr inbounds nuw i8, ptr %2976, i64 4160
-  %3215 = load <8 x double>, ptr %3214, align 64, !tbaa !26
-  %3216 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2991, <8 x double> %3215, <8 x double> %3194)
-  %3217 = getelementptr inbounds nuw i8, ptr %2976, i64 4928
+  %3211 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2986, <8 x double> %3210, <8 x double> %3189)
+  %3212 = getelementptr inbounds nuw i8, ptr %2971, i64 4928
+  %3213 = load <8 x double>, ptr %3212, align 64, !tbaa !26
+  %3214 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2992, <8 x double> %3213, <8 x double> %3211)
+  %3215 = fdiv <8 x double> %3214, %2995
+  %3216 = getelementptr inbounds nuw i8, ptr %2971, i64 3392
+  store <8 x double> %3215, ptr %3216, align 64, !tbaa !26
+  %3217 = getelementptr inbounds nuw i8, ptr %2971, i64 4352
   %3218 = load <8 x double>, ptr %3217, align 64, !tbaa !26
-  %3219 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2997, <8 x double> %3218, <8 x double> %3216)
-  %3220 = fdiv <8 x double> %3219, %3000
-  %3221 = getelementptr inbounds nuw i8, ptr %2976, i64 3392
-  store <8 x double> %3220, ptr %3221, align 64, !tbaa !26
-  %3222 = getelementptr inbounds nuw i8, ptr %2976, i64 4352
-  %3223 = load <8 x double>, ptr %3222, align 64, !tbaa !26
-  %3224 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2991, <8 x double> %3223, <8 x double> %3203)
-  %3225 = getelementptr inbounds nuw i8, ptr %2976, i64 5120
-  %3226 = load <8 x double>, ptr %3225, align 64, !tbaa !26
-  %3227 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2997, <8 x double> %3226, <8 x double> %3224)
-  %3228 = fdiv <8 x double> %3227, %3000
-  %3229 = getelementptr inbounds nuw i8, ptr %2976, i64 3584
-  store <8 x double> %3228, ptr %3229, align 64, !tbaa !26
-  %3230 = fcmp ogt <8 x double> %2974, %3192
-  %3231 = select <8 x i1> %3230, <8 x double> %2974, <8 x double> %3192
-  %3232 = add nuw nsw i64 %2973, 1
-  %3233 = load i64, ptr %166, align 8, !tbaa !20
-  %3234 = icmp slt i64 %3232, %3233
-  br i1 %3234, label %2972, label %3235, !llvm.loop !117
+  %3219 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2986, <8 x double> %3218, <8 x double> %3198)
+  %3220 = getelementptr inbounds nuw i8, ptr %2971, i64 5120
+  %3221 = load <8 x double>, ptr %3220, align 64, !tbaa !26
+  %3222 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2992, <8 x double> %3221, <8 x double> %3219)
+  %3223 = fdiv <8 x double> %3222, %2995
+  %3224 = getelementptr inbounds nuw i8, ptr %2971, i64 3584
+  store <8 x double> %3223, ptr %3224, align 64, !tbaa !26
+  %3225 = fcmp ogt <8 x double> %2969, %3187
+  %3226 = select <8 x i1> %3225, <8 x double> %2969, <8 x double> %3187
+  %3227 = add nuw nsw i64 %2968, 1
+  %3228 = load i64, ptr %166, align 8, !tbaa !20
+  %3229 = icmp slt i64 %3227, %3228
+  br i1 %3229, label %2967, label %3230, !llvm.loop !117
 
-3235:                                             ; preds = %3190, %2786
-  %3236 = phi i64 [ %2789, %2786 ], [ %3233, %3190 ]
-  %3237 = phi <8 x double> [ zeroinitializer, %2786 ], [ %3231, %3190 ]
-  %3238 = load <8 x double>, ptr %188, align 64, !tbaa !26
-  %3239 = fadd <8 x double> %3238, splat (double 1.000000e+00)
-  store <8 x double> %3239, ptr %188, align 64, !tbaa !26
-  %3240 = load <8 x i64>, ptr %132, align 64, !tbaa !26
-  %3241 = load <8 x double>, ptr %225, align 64, !tbaa !26
-  %3242 = fcmp olt <8 x double> %3237, %3241
-  %3243 = load i64, ptr %226, align 32, !tbaa !24
-  %3244 = sitofp i64 %3243 to double
-  %3245 = insertelement <8 x double> poison, double %3244, i64 0
-  %3246 = shufflevector <8 x double> %3245, <8 x double> poison, <8 x i32> zeroinitializer
-  %3247 = fcmp oge <8 x double> %3239, %3246
-  %3248 = or <8 x i1> %3242, %3247
-  %3249 = select <8 x i1> %3248, <8 x i64> %3240, <8 x i64> zeroinitializer
-  store <8 x i64> %3249, ptr %155, align 64, !tbaa !26
-  %3250 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3249)
-  %3251 = icmp eq i64 %3250, 0
-  br i1 %3251, label %546, label %3252, !llvm.loop !55
+3230:                                             ; preds = %3185, %2782
+  %3231 = phi i64 [ %2785, %2782 ], [ %3228, %3185 ]
+  %3232 = phi <8 x double> [ zeroinitializer, %2782 ], [ %3226, %3185 ]
+  %3233 = load <8 x double>, ptr %188, align 64, !tbaa !26
+  %3234 = fadd <8 x double> %3233, splat (double 1.000000e+00)
+  store <8 x double> %3234, ptr %188, align 64, !tbaa !26
+  %3235 = load <8 x i64>, ptr %132, align 64, !tbaa !26
+  %3236 = load <8 x double>, ptr %225, align 64, !tbaa !26
+  %3237 = fcmp olt <8 x double> %3232, %3236
+  %3238 = load i64, ptr %226, align 32, !tbaa !24
+  %3239 = sitofp i64 %3238 to double
+  %3240 = insertelement <8 x double> poison, double %3239, i64 0
+  %3241 = shufflevector <8 x double> %3240, <8 x double> poison, <8 x i32> zeroinitializer
+  %3242 = fcmp oge <8 x double> %3234, %3241
+  %3243 = or <8 x i1> %3237, %3242
+  %3244 = select <8 x i1> %3243, <8 x i64> %3235, <8 x i64> zeroinitializer
+  store <8 x i64> %3244, ptr %155, align 64, !tbaa !26
+  %3245 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3244)
+  %3246 = icmp eq i64 %3245, 0
+  br i1 %3246, label %546, label %3247, !llvm.loop !55
 
-3252:                                             ; preds = %3235
-  %3253 = icmp sgt i64 %3236, 0
-  br i1 %3253, label %3254, label %3256
+3247:                                             ; preds = %3230
+  %3248 = icmp sgt i64 %3231, 0
+  br i1 %3248, label %3249, label %3251
 
-3254:                                             ; preds = %3252
-  %3255 = icmp eq <8 x i64> %3249, zeroinitializer
-  br label %3555
+3249:                                             ; preds = %3247
+  %3250 = icmp eq <8 x i64> %3244, zeroinitializer
+  br label %3550
 
-3256:                                             ; preds = %3603, %3252
-  %3257 = phi i64 [ %3236, %3252 ], [ %3609, %3603 ]
-  %3258 = load <8 x double>, ptr %227, align 64, !tbaa !26
-  %3259 = fadd <8 x double> %3258, splat (double 1.000000e+00)
-  %3260 = icmp eq <8 x i64> %3249, zeroinitializer
-  %3261 = select <8 x i1> %3260, <8 x double> %3258, <8 x double> %3259
-  store <8 x double> %3261, ptr %227, align 64, !tbaa !26
-  %3262 = fcmp ogt <8 x double> %3261, splat (double 4.000000e+01)
-  %3263 = select <8 x i1> %3262, <8 x i64> %3249, <8 x i64> zeroinitializer
-  %3264 = xor <8 x i64> %3263, %3249
-  %3265 = load <8 x double>, ptr %149, align 64, !tbaa !26
-  %3266 = fadd <8 x double> %3265, splat (double 1.000000e+00)
-  %3267 = icmp eq <8 x i64> %3263, zeroinitializer
-  %3268 = select <8 x i1> %3267, <8 x double> %3265, <8 x double> %3266
-  store <8 x double> %3268, ptr %149, align 64, !tbaa !26
-  %3269 = load <8 x double>, ptr %216, align 64, !tbaa !26
-  %3270 = load <8 x double>, ptr %228, align 64, !tbaa !26
-  %3271 = fsub <8 x double> %3269, %3270
-  %3272 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3271)
-  %3273 = load <8 x double>, ptr %229, align 64, !tbaa !26
-  %3274 = fmul <8 x double> %3273, splat (double 1.500000e+00)
-  %3275 = fcmp ogt <8 x double> %3272, %3274
-  %3276 = load <8 x double>, ptr %168, align 64, !tbaa !26
-  %3277 = fcmp ogt <8 x double> %3276, splat (double 2.000000e-03)
-  %3278 = load <8 x double>, ptr %192, align 64, !tbaa !26
-  %3279 = fcmp oeq <8 x double> %3278, zeroinitializer
-  %3280 = and <8 x i1> %3275, %3279
-  %3281 = and <8 x i1> %3277, %3280
-  %3282 = fdiv <8 x double> %3273, %3272
-  %3283 = select <8 x i1> %3281, <8 x i64> %3264, <8 x i64> zeroinitializer
-  %3284 = load <8 x double>, ptr %165, align 64, !tbaa !26
-  %3285 = fcmp ogt <8 x double> %3284, %3276
-  %3286 = select <8 x i1> %3285, <8 x double> %3284, <8 x double> %3276
-  %3287 = select <8 x i1> %3281, <8 x double> zeroinitializer, <8 x double> %3286
-  %3288 = icmp eq <8 x i64> %3283, zeroinitializer
-  %3289 = select <8 x i1> %3288, <8 x double> %3284, <8 x double> %3287
-  store <8 x double> %3289, ptr %165, align 64, !tbaa !26
-  %3290 = fcmp ogt <8 x double> %3282, splat (double 5.000000e-02)
-  %3291 = select <8 x i1> %3290, <8 x double> %3282, <8 x double> splat (double 5.000000e-02)
-  %3292 = fcmp olt <8 x double> %3291, splat (double 0x3FEE666666666666)
-  %3293 = select <8 x i1> %3292, <8 x double> %3291, <8 x double> splat (double 0x3FEE666666666666)
-  %3294 = fmul <8 x double> %3276, %3293
-  %3295 = fcmp ogt <8 x double> %3294, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3296 = select <8 x i1> %3295, <8 x double> %3294, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3297 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %3298 = select <8 x i1> %3288, <8 x double> %3297, <8 x double> %3296
-  store <8 x double> %3298, ptr %161, align 64, !tbaa !26
-  %3299 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %3300 = fadd <8 x double> %3299, splat (double 1.000000e+00)
-  %3301 = select <8 x i1> %3288, <8 x double> %3299, <8 x double> %3300
-  store <8 x double> %3301, ptr %146, align 64, !tbaa !26
-  %3302 = xor <8 x i64> %3283, %3264
-  %3303 = icmp sgt i64 %3257, 0
-  br i1 %3303, label %3304, label %3396
+3251:                                             ; preds = %3598, %3247
+  %3252 = phi i64 [ %3231, %3247 ], [ %3604, %3598 ]
+  %3253 = load <8 x double>, ptr %227, align 64, !tbaa !26
+  %3254 = fadd <8 x double> %3253, splat (double 1.000000e+00)
+  %3255 = icmp eq <8 x i64> %3244, zeroinitializer
+  %3256 = select <8 x i1> %3255, <8 x double> %3253, <8 x double> %3254
+  store <8 x double> %3256, ptr %227, align 64, !tbaa !26
+  %3257 = fcmp ogt <8 x double> %3256, splat (double 4.000000e+01)
+  %3258 = select <8 x i1> %3257, <8 x i64> %3244, <8 x i64> zeroinitializer
+  %3259 = xor <8 x i64> %3258, %3244
+  %3260 = load <8 x double>, ptr %149, align 64, !tbaa !26
+  %3261 = fadd <8 x double> %3260, splat (double 1.000000e+00)
+  %3262 = icmp eq <8 x i64> %3258, zeroinitializer
+  %3263 = select <8 x i1> %3262, <8 x double> %3260, <8 x double> %3261
+  store <8 x double> %3263, ptr %149, align 64, !tbaa !26
+  %3264 = load <8 x double>, ptr %216, align 64, !tbaa !26
+  %3265 = load <8 x double>, ptr %228, align 64, !tbaa !26
+  %3266 = fsub <8 x double> %3264, %3265
+  %3267 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3266)
+  %3268 = load <8 x double>, ptr %229, align 64, !tbaa !26
+  %3269 = fmul <8 x double> %3268, splat (double 1.500000e+00)
+  %3270 = fcmp ogt <8 x double> %3267, %3269
+  %3271 = load <8 x double>, ptr %168, align 64, !tbaa !26
+  %3272 = fcmp ogt <8 x double> %3271, splat (double 2.000000e-03)
+  %3273 = load <8 x double>, ptr %192, align 64, !tbaa !26
+  %3274 = fcmp oeq <8 x double> %3273, zeroinitializer
+  %3275 = and <8 x i1> %3270, %3274
+  %3276 = and <8 x i1> %3272, %3275
+  %3277 = fdiv <8 x double> %3268, %3267
+  %3278 = select <8 x i1> %3276, <8 x i64> %3259, <8 x i64> zeroinitializer
+  %3279 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  %3280 = fcmp ogt <8 x double> %3279, %3271
+  %3281 = select <8 x i1> %3280, <8 x double> %3279, <8 x double> %3271
+  %3282 = select <8 x i1> %3276, <8 x double> zeroinitializer, <8 x double> %3281
+  %3283 = icmp eq <8 x i64> %3278, zeroinitializer
+  %3284 = select <8 x i1> %3283, <8 x double> %3279, <8 x double> %3282
+  store <8 x double> %3284, ptr %165, align 64, !tbaa !26
+  %3285 = fcmp ogt <8 x double> %3277, splat (double 5.000000e-02)
+  %3286 = select <8 x i1> %3285, <8 x double> %3277, <8 x double> splat (double 5.000000e-02)
+  %3287 = fcmp olt <8 x double> %3286, splat (double 0x3FEE666666666666)
+  %3288 = select <8 x i1> %3287, <8 x double> %3286, <8 x double> splat (double 0x3FEE666666666666)
+  %3289 = fmul <8 x double> %3271, %3288
+  %3290 = fcmp ogt <8 x double> %3289, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3291 = select <8 x i1> %3290, <8 x double> %3289, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3292 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %3293 = select <8 x i1> %3283, <8 x double> %3292, <8 x double> %3291
+  store <8 x double> %3293, ptr %161, align 64, !tbaa !26
+  %3294 = load <8 x double>, ptr %146, align 64, !tbaa !26
+  %3295 = fadd <8 x double> %3294, splat (double 1.000000e+00)
+  %3296 = select <8 x i1> %3283, <8 x double> %3294, <8 x double> %3295
+  store <8 x double> %3296, ptr %146, align 64, !tbaa !26
+  %3297 = xor <8 x i64> %3278, %3259
+  %3298 = icmp sgt i64 %3252, 0
+  br i1 %3298, label %3299, label %3391
 
-3304:                                             ; preds = %3256
-  %3305 = load ptr, ptr %151, align 8, !tbaa !28
-  %3306 = fcmp ogt <8 x double> %3276, splat (double 0x3E7AD7F29ABCAF48)
-  %3307 = fcmp ogt <8 x double> %3276, splat (double 1.000000e-05)
-  %3308 = fcmp ogt <8 x double> %3276, splat (double 1.000000e-04)
-  br label %3309
+3299:                                             ; preds = %3251
+  %3300 = load ptr, ptr %151, align 8, !tbaa !28
+  %3301 = fcmp ogt <8 x double> %3271, splat (double 0x3E7AD7F29ABCAF48)
+  %3302 = fcmp ogt <8 x double> %3271, splat (double 1.000000e-05)
+  %3303 = fcmp ogt <8 x double> %3271, splat (double 1.000000e-04)
+  br label %3304
 
-3309:                                             ; preds = %3304, %3309
-  %3310 = phi i64 [ 0, %3304 ], [ %3392, %3309 ]
-  %3311 = phi <8 x double> [ splat (double 1.000000e+00), %3304 ], [ %3391, %3309 ]
-  %3312 = phi <8 x i64> [ zeroinitializer, %3304 ], [ %3339, %3309 ]
-  %3313 = phi <8 x i64> [ zeroinitializer, %3304 ], [ %3388, %3309 ]
-  %3314 = getelementptr inbounds nuw %struct.Piece, ptr %3305, i64 %3310
-  %3315 = getelementptr inbounds nuw i8, ptr %3314, i64 3072
-  %3316 = load <8 x double>, ptr %3315, align 64, !tbaa !26
-  %3317 = getelementptr inbounds nuw i8, ptr %3314, i64 3840
+3304:                                             ; preds = %3299, %3304
+  %3305 = phi i64 [ 0, %3299 ], [ %3387, %3304 ]
+  %3306 = phi <8 x double> [ splat (double 1.000000e+00), %3299 ], [ %3386, %3304 ]
+  %3307 = phi <8 x i64> [ zeroinitializer, %3299 ], [ %3334, %3304 ]
+  %3308 = phi <8 x i64> [ zeroinitializer, %3299 ], [ %3383, %3304 ]
+  %3309 = getelementptr inbounds nuw %struct.Piece, ptr %3300, i64 %3305
+  %3310 = getelementptr inbounds nuw i8, ptr %3309, i64 3072
+  %3311 = load <8 x double>, ptr %3310, align 64, !tbaa !26
+  %3312 = getelementptr inbounds nuw i8, ptr %3309, i64 3840
+  %3313 = load <8 x double>, ptr %3312, align 64, !tbaa !26
+  %3314 = getelementptr inbounds nuw i8, ptr %3309, i64 7360
+  %3315 = load <8 x i64>, ptr %3314, align 64, !tbaa !26
+  %3316 = xor <8 x i64> %3315, splat (i64 -1)
+  %3317 = getelementptr inbounds nuw i8, ptr %3309, i64 896
   %3318 = load <8 x double>, ptr %3317, align 64, !tbaa !26
-  %3319 = getelementptr inbounds nuw i8, ptr %3314, i64 7360
-  %3320 = load <8 x i64>, ptr %3319, align 64, !tbaa !26
-  %3321 = xor <8 x i64> %3320, splat (i64 -1)
-  %3322 = getelementptr inbounds nuw i8, ptr %3314, i64 896
-  %3323 = load <8 x double>, ptr %3322, align 64, !tbaa !26
-  %3324 = fmul <8 x double> %3323, splat (double 1.000000e-04)
-  %3325 = fcmp ogt <8 x double> %3324, splat (double 0x3E7AD7F29ABCAF48)
-  %3326 = fneg <8 x double> %3324
-  %3327 = select <8 x i1> %3325, <8 x double> %3326, <8 x double> splat (double 0xBE7AD7F29ABCAF48)
-  %3328 = fcmp olt <8 x double> %3316, %3327
-  %3329 = select <8 x i1> %3328, <8 x i64> %3321, <8 x i64> zeroinitializer
-  %3330 = fcmp ole <8 x double> %3318, zeroinitializer
-  %3331 = select <8 x i1> %3330, <8 x i64> %3329, <8 x i64> zeroinitializer
-  %3332 = getelementptr inbounds nuw i8, ptr %3314, i64 832
-  %3333 = load <8 x double>, ptr %3332, align 64, !tbaa !26
-  %3334 = fmul <8 x double> %3333, splat (double -3.000000e-07)
-  %3335 = fcmp olt <8 x double> %3316, %3334
-  %3336 = select <8 x i1> %3306, <8 x i1> %3335, <8 x i1> zeroinitializer
-  %3337 = select <8 x i1> %3336, <8 x i64> %3331, <8 x i64> zeroinitializer
-  %3338 = or <8 x i64> %3337, %3313
-  %3339 = or <8 x i64> %3337, %3312
-  %3340 = fcmp olt <8 x double> %3311, splat (double 3.000000e-01)
-  %3341 = icmp eq <8 x i64> %3337, zeroinitializer
-  %3342 = select <8 x i1> %3341, <8 x i1> splat (i1 true), <8 x i1> %3340
-  %3343 = select <8 x i1> %3342, <8 x double> %3311, <8 x double> splat (double 3.000000e-01)
-  %3344 = xor <8 x i64> %3331, splat (i64 -1)
-  %3345 = and <8 x i64> %3329, %3344
-  %3346 = select <8 x i1> %3307, <8 x i64> %3345, <8 x i64> zeroinitializer
-  %3347 = fsub <8 x double> %3318, %3316
-  %3348 = fdiv <8 x double> %3318, %3347
-  %3349 = or <8 x i64> %3338, %3346
-  %3350 = fcmp olt <8 x double> %3343, %3348
-  %3351 = icmp eq <8 x i64> %3346, zeroinitializer
-  %3352 = select <8 x i1> %3351, <8 x i1> splat (i1 true), <8 x i1> %3350
-  %3353 = select <8 x i1> %3352, <8 x double> %3343, <8 x double> %3348
-  %3354 = getelementptr inbounds nuw i8, ptr %3314, i64 3776
-  %3355 = load <8 x double>, ptr %3354, align 64, !tbaa !26
-  %3356 = getelementptr inbounds nuw i8, ptr %3314, i64 3008
+  %3319 = fmul <8 x double> %3318, splat (double 1.000000e-04)
+  %3320 = fcmp ogt <8 x double> %3319, splat (double 0x3E7AD7F29ABCAF48)
+  %3321 = fneg <8 x double> %3319
+  %3322 = select <8 x i1> %3320, <8 x double> %3321, <8 x double> splat (double 0xBE7AD7F29ABCAF48)
+  %3323 = fcmp olt <8 x double> %3311, %3322
+  %3324 = select <8 x i1> %3323, <8 x i64> %3316, <8 x i64> zeroinitializer
+  %3325 = fcmp ole <8 x double> %3313, zeroinitializer
+  %3326 = select <8 x i1> %3325, <8 x i64> %3324, <8 x i64> zeroinitializer
+  %3327 = getelementptr inbounds nuw i8, ptr %3309, i64 832
+  %3328 = load <8 x double>, ptr %3327, align 64, !tbaa !26
+  %3329 = fmul <8 x double> %3328, splat (double -3.000000e-07)
+  %3330 = fcmp olt <8 x double> %3311, %3329
+  %3331 = select <8 x i1> %3301, <8 x i1> %3330, <8 x i1> zeroinitializer
+  %3332 = select <8 x i1> %3331, <8 x i64> %3326, <8 x i64> zeroinitializer
+  %3333 = or <8 x i64> %3332, %3308
+  %3334 = or <8 x i64> %3332, %3307
+  %3335 = fcmp olt <8 x double> %3306, splat (double 3.000000e-01)
+  %3336 = icmp eq <8 x i64> %3332, zeroinitializer
+  %3337 = select <8 x i1> %3336, <8 x i1> splat (i1 true), <8 x i1> %3335
+  %3338 = select <8 x i1> %3337, <8 x double> %3306, <8 x double> splat (double 3.000000e-01)
+  %3339 = xor <8 x i64> %3326, splat (i64 -1)
+  %3340 = and <8 x i64> %3324, %3339
+  %3341 = select <8 x i1> %3302, <8 x i64> %3340, <8 x i64> zeroinitializer
+  %3342 = fsub <8 x double> %3313, %3311
+  %3343 = fdiv <8 x double> %3313, %3342
+  %3344 = or <8 x i64> %3333, %3341
+  %3345 = fcmp olt <8 x double> %3338, %3343
+  %3346 = icmp eq <8 x i64> %3341, zeroinitializer
+  %3347 = select <8 x i1> %3346, <8 x i1> splat (i1 true), <8 x i1> %3345
+  %3348 = select <8 x i1> %3347, <8 x double> %3338, <8 x double> %3343
+  %3349 = getelementptr inbounds nuw i8, ptr %3309, i64 3776
+  %3350 = load <8 x double>, ptr %3349, align 64, !tbaa !26
+  %3351 = getelementptr inbounds nuw i8, ptr %3309, i64 3008
+  %3352 = load <8 x double>, ptr %3351, align 64, !tbaa !26
+  %3353 = getelementptr inbounds nuw i8, ptr %3309, i64 7296
+  %3354 = load <8 x double>, ptr %3353, align 64, !tbaa !26
+  %3355 = fcmp oeq <8 x double> %3354, zeroinitializer
+  %3356 = getelementptr inbounds nuw i8, ptr %3309, i64 1472
   %3357 = load <8 x double>, ptr %3356, align 64, !tbaa !26
-  %3358 = getelementptr inbounds nuw i8, ptr %3314, i64 7296
-  %3359 = load <8 x double>, ptr %3358, align 64, !tbaa !26
-  %3360 = fcmp oeq <8 x double> %3359, zeroinitializer
-  %3361 = getelementptr inbounds nuw i8, ptr %3314, i64 1472
-  %3362 = load <8 x double>, ptr %3361, align 64, !tbaa !26
-  %3363 = fmul <8 x double> %3362, splat (double 0x3FEFF7CED916872B)
-  %3364 = fcmp olt <8 x double> %3357, %3363
-  %3365 = and <8 x i1> %3360, %3364
-  %3366 = and <8 x i1> %3308, %3365
-  %3367 = fsub <8 x double> %3355, %3362
-  %3368 = fsub <8 x double> %3355, %3357
-  %3369 = fdiv <8 x double> %3367, %3368
-  %3370 = fcmp uge <8 x double> %3353, %3369
-  %3371 = select <8 x i1> %3366, <8 x i1> %3370, <8 x i1> zeroinitializer
-  %3372 = select <8 x i1> %3371, <8 x double> %3369, <8 x double> %3353
-  %3373 = fcmp oeq <8 x double> %3359, splat (double 1.000000e+00)
-  %3374 = getelementptr inbounds nuw i8, ptr %3314, i64 3264
-  %3375 = load <8 x double>, ptr %3374, align 64, !tbaa !26
-  %3376 = getelementptr inbounds nuw i8, ptr %3314, i64 1600
-  %3377 = load <8 x double>, ptr %3376, align 64, !tbaa !26
-  %3378 = fmul <8 x double> %3377, splat (double 1.000100e+00)
-  %3379 = fcmp ogt <8 x double> %3375, %3378
-  %3380 = and <8 x i1> %3373, %3379
-  %3381 = and <8 x i1> %3308, %3380
-  %3382 = getelementptr inbounds nuw i8, ptr %3314, i64 4032
-  %3383 = load <8 x double>, ptr %3382, align 64, !tbaa !26
-  %3384 = fsub <8 x double> %3377, %3383
-  %3385 = fsub <8 x double> %3375, %3383
-  %3386 = fdiv <8 x double> %3384, %3385
-  %3387 = select <8 x i1> %3380, <8 x i1> %3308, <8 x i1> %3366
-  %3388 = select <8 x i1> %3387, <8 x i64> splat (i64 -1), <8 x i64> %3349
-  %3389 = fcmp uge <8 x double> %3372, %3386
-  %3390 = select <8 x i1> %3381, <8 x i1> %3389, <8 x i1> zeroinitializer
-  %3391 = select <8 x i1> %3390, <8 x double> %3386, <8 x double> %3372
-  %3392 = add nuw nsw i64 %3310, 1
-  %3393 = icmp eq i64 %3392, %3257
-  br i1 %3393, label %3394, label %3309, !llvm.loop !118
+  %3358 = fmul <8 x double> %3357, splat (double 0x3FEFF7CED916872B)
+  %3359 = fcmp olt <8 x double> %3352, %3358
+  %3360 = and <8 x i1> %3355, %3359
+  %3361 = and <8 x i1> %3303, %3360
+  %3362 = fsub <8 x double> %3350, %3357
+  %3363 = fsub <8 x double> %3350, %3352
+  %3364 = fdiv <8 x double> %3362, %3363
+  %3365 = fcmp uge <8 x double> %3348, %3364
+  %3366 = select <8 x i1> %3361, <8 x i1> %3365, <8 x i1> zeroinitializer
+  %3367 = select <8 x i1> %3366, <8 x double> %3364, <8 x double> %3348
+  %3368 = fcmp oeq <8 x double> %3354, splat (double 1.000000e+00)
+  %3369 = getelementptr inbounds nuw i8, ptr %3309, i64 3264
+  %3370 = load <8 x double>, ptr %3369, align 64, !tbaa !26
+  %3371 = getelementptr inbounds nuw i8, ptr %3309, i64 1600
+  %3372 = load <8 x double>, ptr %3371, align 64, !tbaa !26
+  %3373 = fmul <8 x double> %3372, splat (double 1.000100e+00)
+  %3374 = fcmp ogt <8 x double> %3370, %3373
+  %3375 = and <8 x i1> %3368, %3374
+  %3376 = and <8 x i1> %3303, %3375
+  %3377 = getelementptr inbounds nuw i8, ptr %3309, i64 4032
+  %3378 = load <8 x double>, ptr %3377, align 64, !tbaa !26
+  %3379 = fsub <8 x double> %3372, %3378
+  %3380 = fsub <8 x double> %3370, %3378
+  %3381 = fdiv <8 x double> %3379, %3380
+  %3382 = select <8 x i1> %3375, <8 x i1> %3303, <8 x i1> %3361
+  %3383 = select <8 x i1> %3382, <8 x i64> splat (i64 -1), <8 x i64> %3344
+  %3384 = fcmp uge <8 x double> %3367, %3381
+  %3385 = select <8 x i1> %3376, <8 x i1> %3384, <8 x i1> zeroinitializer
+  %3386 = select <8 x i1> %3385, <8 x double> %3381, <8 x double> %3367
+  %3387 = add nuw nsw i64 %3305, 1
+  %3388 = icmp eq i64 %3387, %3252
+  br i1 %3388, label %3389, label %3304, !llvm.loop !118
 
-3394:                                             ; preds = %3309
-  %3395 = icmp eq <8 x i64> %3339, zeroinitializer
-  br label %3396
+3389:                                             ; preds = %3304
+  %3390 = icmp eq <8 x i64> %3334, zeroinitializer
+  br label %3391
 
-3396:                                             ; preds = %3394, %3256
-  %3397 = phi <8 x i64> [ zeroinitializer, %3256 ], [ %3388, %3394 ]
-  %3398 = phi <8 x i1> [ splat (i1 true), %3256 ], [ %3395, %3394 ]
-  %3399 = phi <8 x double> [ splat (double 1.000000e+00), %3256 ], [ %3391, %3394 ]
-  %3400 = and <8 x i64> %3397, %3302
-  %3401 = fcmp ogt <8 x double> %3289, %3276
-  %3402 = select <8 x i1> %3401, <8 x double> %3289, <8 x double> %3276
-  %3403 = select <8 x i1> %3398, <8 x double> %3402, <8 x double> zeroinitializer
-  %3404 = icmp eq <8 x i64> %3400, zeroinitializer
-  %3405 = select <8 x i1> %3404, <8 x double> %3289, <8 x double> %3403
-  %3406 = fcmp ogt <8 x double> %3399, splat (double 5.000000e-02)
-  %3407 = select <8 x i1> %3406, <8 x double> %3399, <8 x double> splat (double 5.000000e-02)
-  %3408 = fcmp olt <8 x double> %3407, splat (double 0x3FEE666666666666)
-  %3409 = select <8 x i1> %3408, <8 x double> %3407, <8 x double> splat (double 0x3FEE666666666666)
-  %3410 = fmul <8 x double> %3276, %3409
-  %3411 = fcmp ogt <8 x double> %3410, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3412 = select <8 x i1> %3411, <8 x double> %3410, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3413 = select <8 x i1> %3404, <8 x double> %3298, <8 x double> %3412
-  %3414 = fadd <8 x double> %3301, splat (double 1.000000e+00)
-  %3415 = select <8 x i1> %3404, <8 x double> %3301, <8 x double> %3414
-  %3416 = xor <8 x i64> %3400, %3302
-  %3417 = load <8 x double>, ptr %230, align 64, !tbaa !26
-  %3418 = fmul <8 x double> %3417, splat (double 5.000000e-01)
-  %3419 = load <8 x double>, ptr %218, align 64, !tbaa !26
-  %3420 = load <8 x i64>, ptr %176, align 64, !tbaa !26
-  %3421 = fneg <8 x double> %3418
-  %3422 = icmp eq <8 x i64> %3420, zeroinitializer
-  %3423 = select <8 x i1> %3422, <8 x double> %3421, <8 x double> %3418
-  %3424 = fadd <8 x double> %3419, %3423
-  %3425 = load <8 x double>, ptr %174, align 64, !tbaa !26
-  %3426 = fsub <8 x double> %3425, %3424
-  %3427 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %3428 = fsub <8 x double> %3427, %3424
-  %3429 = fneg <8 x double> %3426
-  %3430 = select <8 x i1> %3422, <8 x double> %3429, <8 x double> %3426
-  %3431 = fneg <8 x double> %3428
-  %3432 = select <8 x i1> %3422, <8 x double> %3431, <8 x double> %3428
-  %3433 = load <8 x double>, ptr %183, align 64, !tbaa !26
-  %3434 = fcmp oeq <8 x double> %3433, zeroinitializer
-  %3435 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %3436 = fcmp oeq <8 x double> %3435, zeroinitializer
-  %3437 = and <8 x i1> %3434, %3436
-  %3438 = fcmp olt <8 x double> %3430, splat (double -1.000000e-03)
-  %3439 = and <8 x i1> %3437, %3438
-  %3440 = fcmp ogt <8 x double> %3432, splat (double 4.000000e-03)
-  %3441 = and <8 x i1> %3440, %3439
-  %3442 = and <8 x i1> %3277, %3441
-  %3443 = fsub <8 x double> %3430, %3432
-  %3444 = fdiv <8 x double> %3430, %3443
-  %3445 = select <8 x i1> %3442, <8 x i64> %3416, <8 x i64> zeroinitializer
-  %3446 = fcmp ogt <8 x double> %3405, %3276
-  %3447 = icmp eq <8 x i64> %3445, zeroinitializer
-  %3448 = select <8 x i1> %3447, <8 x i1> splat (i1 true), <8 x i1> %3446
-  %3449 = select <8 x i1> %3448, <8 x double> %3405, <8 x double> %3276
-  store <8 x double> %3449, ptr %165, align 64, !tbaa !26
-  %3450 = fcmp ogt <8 x double> %3444, splat (double 5.000000e-02)
-  %3451 = select <8 x i1> %3450, <8 x double> %3444, <8 x double> splat (double 5.000000e-02)
-  %3452 = fcmp olt <8 x double> %3451, splat (double 0x3FEE666666666666)
-  %3453 = select <8 x i1> %3452, <8 x double> %3451, <8 x double> splat (double 0x3FEE666666666666)
-  %3454 = fmul <8 x double> %3276, %3453
-  %3455 = fcmp ogt <8 x double> %3454, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3456 = select <8 x i1> %3455, <8 x double> %3454, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3457 = select <8 x i1> %3447, <8 x double> %3413, <8 x double> %3456
-  store <8 x double> %3457, ptr %161, align 64, !tbaa !26
-  %3458 = fadd <8 x double> %3415, splat (double 1.000000e+00)
-  %3459 = select <8 x i1> %3447, <8 x double> %3415, <8 x double> %3458
-  store <8 x double> %3459, ptr %146, align 64, !tbaa !26
-  %3460 = xor <8 x i64> %3445, %3416
-  %3461 = load <8 x double>, ptr %231, align 64, !tbaa !26
-  %3462 = load <8 x double>, ptr %204, align 64, !tbaa !26
-  %3463 = load <8 x double>, ptr %195, align 64, !tbaa !26
-  %3464 = fsub <8 x double> %3462, %3463
-  %3465 = load <8 x double>, ptr %232, align 64, !tbaa !26
-  %3466 = fcmp une <8 x double> %3465, splat (double 1.000000e+00)
-  %3467 = load <8 x double>, ptr %233, align 64, !tbaa !26
-  %3468 = fsub <8 x double> %3425, %3467
-  %3469 = select <8 x i1> %3466, <8 x double> splat (double -1.000000e+00), <8 x double> %3468
-  %3470 = fcmp une <8 x double> %3465, splat (double 2.000000e+00)
-  %3471 = fsub <8 x double> %3461, %3467
-  %3472 = select <8 x i1> %3470, <8 x double> %3469, <8 x double> %3471
-  %3473 = fcmp une <8 x double> %3465, splat (double 3.000000e+00)
-  %3474 = fsub <8 x double> %3464, %3467
-  %3475 = select <8 x i1> %3473, <8 x double> %3472, <8 x double> %3474
-  %3476 = fcmp une <8 x double> %3465, splat (double 4.000000e+00)
-  %3477 = fsub <8 x double> %3467, %3464
-  %3478 = select <8 x i1> %3476, <8 x double> %3475, <8 x double> %3477
-  br i1 %3303, label %3479, label %3511
+3391:                                             ; preds = %3389, %3251
+  %3392 = phi <8 x i64> [ zeroinitializer, %3251 ], [ %3383, %3389 ]
+  %3393 = phi <8 x i1> [ splat (i1 true), %3251 ], [ %3390, %3389 ]
+  %3394 = phi <8 x double> [ splat (double 1.000000e+00), %3251 ], [ %3386, %3389 ]
+  %3395 = and <8 x i64> %3392, %3297
+  %3396 = fcmp ogt <8 x double> %3284, %3271
+  %3397 = select <8 x i1> %3396, <8 x double> %3284, <8 x double> %3271
+  %3398 = select <8 x i1> %3393, <8 x double> %3397, <8 x double> zeroinitializer
+  %3399 = icmp eq <8 x i64> %3395, zeroinitializer
+  %3400 = select <8 x i1> %3399, <8 x double> %3284, <8 x double> %3398
+  %3401 = fcmp ogt <8 x double> %3394, splat (double 5.000000e-02)
+  %3402 = select <8 x i1> %3401, <8 x double> %3394, <8 x double> splat (double 5.000000e-02)
+  %3403 = fcmp olt <8 x double> %3402, splat (double 0x3FEE666666666666)
+  %3404 = select <8 x i1> %3403, <8 x double> %3402, <8 x double> splat (double 0x3FEE666666666666)
+  %3405 = fmul <8 x double> %3271, %3404
+  %3406 = fcmp ogt <8 x double> %3405, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3407 = select <8 x i1> %3406, <8 x double> %3405, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3408 = select <8 x i1> %3399, <8 x double> %3293, <8 x double> %3407
+  %3409 = fadd <8 x double> %3296, splat (double 1.000000e+00)
+  %3410 = select <8 x i1> %3399, <8 x double> %3296, <8 x double> %3409
+  %3411 = xor <8 x i64> %3395, %3297
+  %3412 = load <8 x double>, ptr %230, align 64, !tbaa !26
+  %3413 = fmul <8 x double> %3412, splat (double 5.000000e-01)
+  %3414 = load <8 x double>, ptr %218, align 64, !tbaa !26
+  %3415 = load <8 x i64>, ptr %176, align 64, !tbaa !26
+  %3416 = fneg <8 x double> %3413
+  %3417 = icmp eq <8 x i64> %3415, zeroinitializer
+  %3418 = select <8 x i1> %3417, <8 x double> %3416, <8 x double> %3413
+  %3419 = fadd <8 x double> %3414, %3418
+  %3420 = load <8 x double>, ptr %174, align 64, !tbaa !26
+  %3421 = fsub <8 x double> %3420, %3419
+  %3422 = load <8 x double>, ptr %173, align 64, !tbaa !26
+  %3423 = fsub <8 x double> %3422, %3419
+  %3424 = fneg <8 x double> %3421
+  %3425 = select <8 x i1> %3417, <8 x double> %3424, <8 x double> %3421
+  %3426 = fneg <8 x double> %3423
+  %3427 = select <8 x i1> %3417, <8 x double> %3426, <8 x double> %3423
+  %3428 = load <8 x double>, ptr %183, align 64, !tbaa !26
+  %3429 = fcmp oeq <8 x double> %3428, zeroinitializer
+  %3430 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %3431 = fcmp oeq <8 x double> %3430, zeroinitializer
+  %3432 = and <8 x i1> %3429, %3431
+  %3433 = fcmp olt <8 x double> %3425, splat (double -1.000000e-03)
+  %3434 = and <8 x i1> %3432, %3433
+  %3435 = fcmp ogt <8 x double> %3427, splat (double 4.000000e-03)
+  %3436 = and <8 x i1> %3435, %3434
+  %3437 = and <8 x i1> %3272, %3436
+  %3438 = fsub <8 x double> %3425, %3427
+  %3439 = fdiv <8 x double> %3425, %3438
+  %3440 = select <8 x i1> %3437, <8 x i64> %3411, <8 x i64> zeroinitializer
+  %3441 = fcmp ogt <8 x double> %3400, %3271
+  %3442 = icmp eq <8 x i64> %3440, zeroinitializer
+  %3443 = select <8 x i1> %3442, <8 x i1> splat (i1 true), <8 x i1> %3441
+  %3444 = select <8 x i1> %3443, <8 x double> %3400, <8 x double> %3271
+  store <8 x double> %3444, ptr %165, align 64, !tbaa !26
+  %3445 = fcmp ogt <8 x double> %3439, splat (double 5.000000e-02)
+  %3446 = select <8 x i1> %3445, <8 x double> %3439, <8 x double> splat (double 5.000000e-02)
+  %3447 = fcmp olt <8 x double> %3446, splat (double 0x3FEE666666666666)
+  %3448 = select <8 x i1> %3447, <8 x double> %3446, <8 x double> splat (double 0x3FEE666666666666)
+  %3449 = fmul <8 x double> %3271, %3448
+  %3450 = fcmp ogt <8 x double> %3449, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3451 = select <8 x i1> %3450, <8 x double> %3449, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3452 = select <8 x i1> %3442, <8 x double> %3408, <8 x double> %3451
+  store <8 x double> %3452, ptr %161, align 64, !tbaa !26
+  %3453 = fadd <8 x double> %3410, splat (double 1.000000e+00)
+  %3454 = select <8 x i1> %3442, <8 x double> %3410, <8 x double> %3453
+  store <8 x double> %3454, ptr %146, align 64, !tbaa !26
+  %3455 = xor <8 x i64> %3440, %3411
+  %3456 = load <8 x double>, ptr %231, align 64, !tbaa !26
+  %3457 = load <8 x double>, ptr %204, align 64, !tbaa !26
+  %3458 = load <8 x double>, ptr %195, align 64, !tbaa !26
+  %3459 = fsub <8 x double> %3457, %3458
+  %3460 = load <8 x double>, ptr %232, align 64, !tbaa !26
+  %3461 = fcmp une <8 x double> %3460, splat (double 1.000000e+00)
+  %3462 = load <8 x double>, ptr %233, align 64, !tbaa !26
+  %3463 = fsub <8 x double> %3420, %3462
+  %3464 = select <8 x i1> %3461, <8 x double> splat (double -1.000000e+00), <8 x double> %3463
+  %3465 = fcmp une <8 x double> %3460, splat (double 2.000000e+00)
+  %3466 = fsub <8 x double> %3456, %3462
+  %3467 = select <8 x i1> %3465, <8 x double> %3464, <8 x double> %3466
+  %3468 = fcmp une <8 x double> %3460, splat (double 3.000000e+00)
+  %3469 = fsub <8 x double> %3459, %3462
+  %3470 = select <8 x i1> %3468, <8 x double> %3467, <8 x double> %3469
+  %3471 = fcmp une <8 x double> %3460, splat (double 4.000000e+00)
+  %3472 = fsub <8 x double> %3462, %3459
+  %3473 = select <8 x i1> %3471, <8 x double> %3470, <8 x double> %3472
+  br i1 %3298, label %3474, label %3506
 
-3479:                                             ; preds = %3396
-  %3480 = load ptr, ptr %151, align 8, !tbaa !28
-  %3481 = and i64 %3257, 1
-  %3482 = icmp eq i64 %3257, 1
-  br i1 %3482, label %3501, label %3483
+3474:                                             ; preds = %3391
+  %3475 = load ptr, ptr %151, align 8, !tbaa !28
+  %3476 = and i64 %3252, 1
+  %3477 = icmp eq i64 %3252, 1
+  br i1 %3477, label %3496, label %3478
 
-3483:                                             ; preds = %3479
-  %3484 = and i64 %3257, 9223372036854775806
-  br label %3485
+3478:                                             ; preds = %3474
+  %3479 = and i64 %3252, 9223372036854775806
+  br label %3480
 
-3485:                                             ; preds = %3485, %3483
-  %3486 = phi i64 [ 0, %3483 ], [ %3498, %3485 ]
-  %3487 = phi <8 x double> [ splat (double 1.000000e+09), %3483 ], [ %3497, %3485 ]
-  %3488 = phi i64 [ 0, %3483 ], [ %3499, %3485 ]
-  %3489 = getelementptr inbounds nuw %struct.Piece, ptr %3480, i64 %3486, i32 35
+3480:                                             ; preds = %3480, %3478
+  %3481 = phi i64 [ 0, %3478 ], [ %3493, %3480 ]
+  %3482 = phi <8 x double> [ splat (double 1.000000e+09), %3478 ], [ %3492, %3480 ]
+  %3483 = phi i64 [ 0, %3478 ], [ %3494, %3480 ]
+  %3484 = getelementptr inbounds nuw %struct.Piece, ptr %3475, i64 %3481, i32 35
+  %3485 = load <8 x double>, ptr %3484, align 64, !tbaa !26
+  %3486 = fcmp olt <8 x double> %3482, %3485
+  %3487 = select <8 x i1> %3486, <8 x double> %3482, <8 x double> %3485
+  %3488 = or disjoint i64 %3481, 1
+  %3489 = getelementptr inbounds nuw %struct.Piece, ptr %3475, i64 %3488, i32 35
   %3490 = load <8 x double>, ptr %3489, align 64, !tbaa !26
   %3491 = fcmp olt <8 x double> %3487, %3490
   %3492 = select <8 x i1> %3491, <8 x double> %3487, <8 x double> %3490
-  %3493 = or disjoint i64 %3486, 1
-  %3494 = getelementptr inbounds nuw %struct.Piece, ptr %3480, i64 %3493, i32 35
-  %3495 = load <8 x double>, ptr %3494, align 64, !tbaa !26
-  %3496 = fcmp olt <8 x double> %3492, %3495
-  %3497 = select <8 x i1> %3496, <8 x double> %3492, <8 x double> %3495
-  %3498 = add nuw nsw i64 %3486, 2
-  %3499 = add i64 %3488, 2
-  %3500 = icmp eq i64 %3499, %3484
-  br i1 %3500, label %3501, label %3485, !llvm.loop !119
+  %3493 = add nuw nsw i64 %3481, 2
+  %3494 = add i64 %3483, 2
+  %3495 = icmp eq i64 %3494, %3479
+  br i1 %3495, label %3496, label %3480, !llvm.loop !119
 
-3501:                                             ; preds = %3485, %3479
-  %3502 = phi <8 x double> [ poison, %3479 ], [ %3497, %3485 ]
-  %3503 = phi i64 [ 0, %3479 ], [ %3498, %3485 ]
-  %3504 = phi <8 x double> [ splat (double 1.000000e+09), %3479 ], [ %3497, %3485 ]
-  %3505 = icmp eq i64 %3481, 0
-  br i1 %3505, label %3511, label %3506
+3496:                                             ; preds = %3480, %3474
+  %3497 = phi <8 x double> [ poison, %3474 ], [ %3492, %3480 ]
+  %3498 = phi i64 [ 0, %3474 ], [ %3493, %3480 ]
+  %3499 = phi <8 x double> [ splat (double 1.000000e+09), %3474 ], [ %3492, %3480 ]
+  %3500 = icmp eq i64 %3476, 0
+  br i1 %3500, label %3506, label %3501
 
-3506:                                             ; preds = %3501
-  %3507 = getelementptr inbounds nuw %struct.Piece, ptr %3480, i64 %3503, i32 35
-  %3508 = load <8 x double>, ptr %3507, align 64, !tbaa !26
-  %3509 = fcmp olt <8 x double> %3504, %3508
-  %3510 = select <8 x i1> %3509, <8 x double> %3504, <8 x double> %3508
-  br label %3511
+3501:                                             ; preds = %3496
+  %3502 = getelementptr inbounds nuw %struct.Piece, ptr %3475, i64 %3498, i32 35
+  %3503 = load <8 x double>, ptr %3502, align 64, !tbaa !26
+  %3504 = fcmp olt <8 x double> %3499, %3503
+  %3505 = select <8 x i1> %3504, <8 x double> %3499, <8 x double> %3503
+  br label %3506
 
-3511:                                             ; preds = %3506, %3501, %3396
-  %3512 = phi <8 x double> [ splat (double 1.000000e+09), %3396 ], [ %3502, %3501 ], [ %3510, %3506 ]
-  %3513 = load <8 x double>, ptr %196, align 64, !tbaa !26
-  %3514 = fsub <8 x double> %3513, %3463
-  %3515 = fsub <8 x double> %3427, %3467
-  %3516 = select <8 x i1> %3466, <8 x double> splat (double -1.000000e+00), <8 x double> %3515
-  %3517 = fsub <8 x double> %3512, %3467
-  %3518 = select <8 x i1> %3470, <8 x double> %3516, <8 x double> %3517
-  %3519 = fsub <8 x double> %3514, %3467
-  %3520 = select <8 x i1> %3473, <8 x double> %3518, <8 x double> %3519
-  %3521 = fsub <8 x double> %3467, %3514
-  %3522 = select <8 x i1> %3476, <8 x double> %3520, <8 x double> %3521
-  %3523 = fcmp une <8 x double> %3465, zeroinitializer
-  %3524 = fcmp oge <8 x double> %3276, splat (double 5.000000e-02)
-  %3525 = and <8 x i1> %3524, %3523
-  %3526 = fcmp olt <8 x double> %3478, zeroinitializer
-  %3527 = and <8 x i1> %3525, %3526
-  %3528 = fsub <8 x double> %3522, %3478
-  %3529 = fmul <8 x double> %3528, splat (double 2.000000e-02)
-  %3530 = fcmp ogt <8 x double> %3522, %3529
-  %3531 = and <8 x i1> %3527, %3530
-  %3532 = fsub <8 x double> %3478, %3522
-  %3533 = fdiv <8 x double> %3478, %3532
-  %3534 = fcmp olt <8 x double> %3533, splat (double 0x3FEE666666666666)
-  %3535 = and <8 x i1> %3534, %3531
-  %3536 = select <8 x i1> %3535, <8 x i64> %3460, <8 x i64> zeroinitializer
-  %3537 = fcmp ogt <8 x double> %3449, %3276
-  %3538 = icmp eq <8 x i64> %3536, zeroinitializer
-  %3539 = select <8 x i1> %3538, <8 x i1> splat (i1 true), <8 x i1> %3537
-  %3540 = select <8 x i1> %3539, <8 x double> %3449, <8 x double> %3276
-  store <8 x double> %3540, ptr %165, align 64, !tbaa !26
-  %3541 = fcmp ogt <8 x double> %3533, splat (double 5.000000e-02)
-  %3542 = select <8 x i1> %3541, <8 x double> %3533, <8 x double> splat (double 5.000000e-02)
-  %3543 = fcmp olt <8 x double> %3542, splat (double 0x3FEE666666666666)
-  %3544 = select <8 x i1> %3543, <8 x double> %3542, <8 x double> splat (double 0x3FEE666666666666)
-  %3545 = fmul <8 x double> %3276, %3544
-  %3546 = fcmp ogt <8 x double> %3545, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3547 = select <8 x i1> %3546, <8 x double> %3545, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3548 = select <8 x i1> %3538, <8 x double> %3457, <8 x double> %3547
-  store <8 x double> %3548, ptr %161, align 64, !tbaa !26
-  %3549 = fadd <8 x double> %3459, splat (double 1.000000e+00)
-  %3550 = select <8 x i1> %3538, <8 x double> %3459, <8 x double> %3549
-  store <8 x double> %3550, ptr %146, align 64, !tbaa !26
-  %3551 = xor <8 x i64> %3536, %3460
-  %3552 = or <8 x i64> %3551, %3263
-  %3553 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3552)
-  %3554 = icmp eq i64 %3553, 0
-  br i1 %3554, label %546, label %3611
+3506:                                             ; preds = %3501, %3496, %3391
+  %3507 = phi <8 x double> [ splat (double 1.000000e+09), %3391 ], [ %3497, %3496 ], [ %3505, %3501 ]
+  %3508 = load <8 x double>, ptr %196, align 64, !tbaa !26
+  %3509 = fsub <8 x double> %3508, %3458
+  %3510 = fsub <8 x double> %3422, %3462
+  %3511 = select <8 x i1> %3461, <8 x double> splat (double -1.000000e+00), <8 x double> %3510
+  %3512 = fsub <8 x double> %3507, %3462
+  %3513 = select <8 x i1> %3465, <8 x double> %3511, <8 x double> %3512
+  %3514 = fsub <8 x double> %3509, %3462
+  %3515 = select <8 x i1> %3468, <8 x double> %3513, <8 x double> %3514
+  %3516 = fsub <8 x double> %3462, %3509
+  %3517 = select <8 x i1> %3471, <8 x double> %3515, <8 x double> %3516
+  %3518 = fcmp une <8 x double> %3460, zeroinitializer
+  %3519 = fcmp oge <8 x double> %3271, splat (double 5.000000e-02)
+  %3520 = and <8 x i1> %3519, %3518
+  %3521 = fcmp olt <8 x double> %3473, zeroinitializer
+  %3522 = and <8 x i1> %3520, %3521
+  %3523 = fsub <8 x double> %3517, %3473
+  %3524 = fmul <8 x double> %3523, splat (double 2.000000e-02)
+  %3525 = fcmp ogt <8 x double> %3517, %3524
+  %3526 = and <8 x i1> %3522, %3525
+  %3527 = fsub <8 x double> %3473, %3517
+  %3528 = fdiv <8 x double> %3473, %3527
+  %3529 = fcmp olt <8 x double> %3528, splat (double 0x3FEE666666666666)
+  %3530 = and <8 x i1> %3529, %3526
+  %3531 = select <8 x i1> %3530, <8 x i64> %3455, <8 x i64> zeroinitializer
+  %3532 = fcmp ogt <8 x double> %3444, %3271
+  %3533 = icmp eq <8 x i64> %3531, zeroinitializer
+  %3534 = select <8 x i1> %3533, <8 x i1> splat (i1 true), <8 x i1> %3532
+  %3535 = select <8 x i1> %3534, <8 x double> %3444, <8 x double> %3271
+  store <8 x double> %3535, ptr %165, align 64, !tbaa !26
+  %3536 = fcmp ogt <8 x double> %3528, splat (double 5.000000e-02)
+  %3537 = select <8 x i1> %3536, <8 x double> %3528, <8 x double> splat (double 5.000000e-02)
+  %3538 = fcmp olt <8 x double> %3537, splat (double 0x3FEE666666666666)
+  %3539 = select <8 x i1> %3538, <8 x double> %3537, <8 x double> splat (double 0x3FEE666666666666)
+  %3540 = fmul <8 x double> %3271, %3539
+  %3541 = fcmp ogt <8 x double> %3540, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3542 = select <8 x i1> %3541, <8 x double> %3540, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3543 = select <8 x i1> %3533, <8 x double> %3452, <8 x double> %3542
+  store <8 x double> %3543, ptr %161, align 64, !tbaa !26
+  %3544 = fadd <8 x double> %3454, splat (double 1.000000e+00)
+  %3545 = select <8 x i1> %3533, <8 x double> %3454, <8 x double> %3544
+  store <8 x double> %3545, ptr %146, align 64, !tbaa !26
+  %3546 = xor <8 x i64> %3531, %3455
+  %3547 = or <8 x i64> %3546, %3258
+  %3548 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3547)
+  %3549 = icmp eq i64 %3548, 0
+  br i1 %3549, label %546, label %3606
 
-3555:                                             ; preds = %3254, %3603
-  %3556 = phi i64 [ 0, %3254 ], [ %3608, %3603 ]
-  %3557 = load ptr, ptr %151, align 8, !tbaa !28
-  %3558 = getelementptr inbounds nuw %struct.Piece, ptr %3557, i64 %3556
-  %3559 = getelementptr inbounds nuw i8, ptr %3558, i64 7560
-  %3560 = load ptr, ptr %3559, align 8, !tbaa !58
-  %3561 = load <8 x double>, ptr %3560, align 64, !tbaa !26
-  %3562 = getelementptr inbounds nuw i8, ptr %3558, i64 1344
-  %3563 = load <8 x double>, ptr %3562, align 64, !tbaa !26
-  %3564 = getelementptr inbounds nuw i8, ptr %3560, i64 64
-  %3565 = load <8 x double>, ptr %3564, align 64, !tbaa !26
-  %3566 = fsub <8 x double> %3565, %3561
-  %3567 = fneg <8 x double> %3563
-  %3568 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3567, <8 x double> %3566, <8 x double> %3561)
-  %3569 = getelementptr inbounds nuw i8, ptr %3558, i64 7552
-  %3570 = load i64, ptr %3569, align 64, !tbaa !31
-  %3571 = icmp eq i64 %3570, 0
-  br i1 %3571, label %3603, label %3572
+3550:                                             ; preds = %3249, %3598
+  %3551 = phi i64 [ 0, %3249 ], [ %3603, %3598 ]
+  %3552 = load ptr, ptr %151, align 8, !tbaa !28
+  %3553 = getelementptr inbounds nuw %struct.Piece, ptr %3552, i64 %3551
+  %3554 = getelementptr inbounds nuw i8, ptr %3553, i64 7560
+  %3555 = load ptr, ptr %3554, align 8, !tbaa !58
+  %3556 = load <8 x double>, ptr %3555, align 64, !tbaa !26
+  %3557 = getelementptr inbounds nuw i8, ptr %3553, i64 1344
+  %3558 = load <8 x double>, ptr %3557, align 64, !tbaa !26
+  %3559 = getelementptr inbounds nuw i8, ptr %3555, i64 64
+  %3560 = load <8 x double>, ptr %3559, align 64, !tbaa !26
+  %3561 = fsub <8 x double> %3560, %3556
+  %3562 = fneg <8 x double> %3558
+  %3563 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3562, <8 x double> %3561, <8 x double> %3556)
+  %3564 = getelementptr inbounds nuw i8, ptr %3553, i64 7552
+  %3565 = load i64, ptr %3564, align 64, !tbaa !31
+  %3566 = icmp eq i64 %3565, 0
+  br i1 %3566, label %3598, label %3567
 
-3572:                                             ; preds = %3555
-  %3573 = getelementptr <8 x double>, ptr %3560, i64 %3570
-  %3574 = getelementptr i8, ptr %3573, i64 -64
+3567:                                             ; preds = %3550
+  %3568 = getelementptr <8 x double>, ptr %3555, i64 %3565
+  %3569 = getelementptr i8, ptr %3568, i64 -64
+  %3570 = load <8 x double>, ptr %3569, align 64, !tbaa !26
+  %3571 = load <8 x double>, ptr %3568, align 64, !tbaa !26
+  %3572 = getelementptr inbounds nuw i8, ptr %3553, i64 2880
+  %3573 = load <8 x double>, ptr %3572, align 64, !tbaa !26
+  %3574 = getelementptr inbounds nuw i8, ptr %3553, i64 2944
   %3575 = load <8 x double>, ptr %3574, align 64, !tbaa !26
-  %3576 = load <8 x double>, ptr %3573, align 64, !tbaa !26
-  %3577 = getelementptr inbounds nuw i8, ptr %3558, i64 2880
-  %3578 = load <8 x double>, ptr %3577, align 64, !tbaa !26
-  %3579 = getelementptr inbounds nuw i8, ptr %3558, i64 2944
-  %3580 = load <8 x double>, ptr %3579, align 64, !tbaa !26
-  %3581 = getelementptr inbounds nuw i8, ptr %3558, i64 64
-  %3582 = load <8 x double>, ptr %3581, align 64, !tbaa !26
-  %3583 = fsub <8 x double> %3580, %3582
-  %3584 = fmul <8 x double> %3578, %3583
-  %3585 = getelementptr inbounds nuw i8, ptr %3558, i64 576
+  %3576 = getelementptr inbounds nuw i8, ptr %3553, i64 64
+  %3577 = load <8 x double>, ptr %3576, align 64, !tbaa !26
+  %3578 = fsub <8 x double> %3575, %3577
+  %3579 = fmul <8 x double> %3573, %3578
+  %3580 = getelementptr inbounds nuw i8, ptr %3553, i64 576
+  %3581 = load <8 x double>, ptr %3580, align 64, !tbaa !26
+  %3582 = getelementptr inbounds nuw i8, ptr %3553, i64 2816
+  %3583 = load <8 x double>, ptr %3582, align 64, !tbaa !26
+  %3584 = fdiv <8 x double> %3581, %3583
+  %3585 = getelementptr inbounds nuw i8, ptr %3553, i64 192
   %3586 = load <8 x double>, ptr %3585, align 64, !tbaa !26
-  %3587 = getelementptr inbounds nuw i8, ptr %3558, i64 2816
+  %3587 = getelementptr inbounds nuw i8, ptr %3553, i64 256
   %3588 = load <8 x double>, ptr %3587, align 64, !tbaa !26
-  %3589 = fdiv <8 x double> %3586, %3588
-  %3590 = getelementptr inbounds nuw i8, ptr %3558, i64 192
-  %3591 = load <8 x double>, ptr %3590, align 64, !tbaa !26
-  %3592 = getelementptr inbounds nuw i8, ptr %3558, i64 256
-  %3593 = load <8 x double>, ptr %3592, align 64, !tbaa !26
-  %3594 = getelementptr inbounds nuw i8, ptr %3558, i64 320
-  %3595 = load <8 x double>, ptr %3594, align 64, !tbaa !26
-  %3596 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3576, <8 x double> %3595, <8 x double> %3593)
-  %3597 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3576, <8 x double> %3596, <8 x double> %3591)
-  %3598 = fdiv <8 x double> %3597, %3584
-  %3599 = fmul <8 x double> %3576, %3598
-  %3600 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3589, <8 x double> %3575, <8 x double> %3599)
-  %3601 = fadd <8 x double> %3589, %3598
-  %3602 = fdiv <8 x double> %3600, %3601
-  br label %3603
+  %3589 = getelementptr inbounds nuw i8, ptr %3553, i64 320
+  %3590 = load <8 x double>, ptr %3589, align 64, !tbaa !26
+  %3591 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3571, <8 x double> %3590, <8 x double> %3588)
+  %3592 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3571, <8 x double> %3591, <8 x double> %3586)
+  %3593 = fdiv <8 x double> %3592, %3579
+  %3594 = fmul <8 x double> %3571, %3593
+  %3595 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3584, <8 x double> %3570, <8 x double> %3594)
+  %3596 = fadd <8 x double> %3584, %3593
+  %3597 = fdiv <8 x double> %3595, %3596
+  br label %3598
 
-3603:                                             ; preds = %3555, %3572
-  %3604 = phi <8 x double> [ %3602, %3572 ], [ %3568, %3555 ]
-  %3605 = getelementptr inbounds nuw i8, ptr %3558, i64 7232
-  %3606 = load <8 x double>, ptr %3605, align 64, !tbaa !26
-  %3607 = select <8 x i1> %3255, <8 x double> %3606, <8 x double> %3604
-  store <8 x double> %3607, ptr %3605, align 64, !tbaa !26
-  %3608 = add nuw nsw i64 %3556, 1
-  %3609 = load i64, ptr %166, align 8, !tbaa !20
-  %3610 = icmp slt i64 %3608, %3609
-  br i1 %3610, label %3555, label %3256, !llvm.loop !120
+3598:                                             ; preds = %3550, %3567
+  %3599 = phi <8 x double> [ %3597, %3567 ], [ %3563, %3550 ]
+  %3600 = getelementptr inbounds nuw i8, ptr %3553, i64 7232
+  %3601 = load <8 x double>, ptr %3600, align 64, !tbaa !26
+  %3602 = select <8 x i1> %3250, <8 x double> %3601, <8 x double> %3599
+  store <8 x double> %3602, ptr %3600, align 64, !tbaa !26
+  %3603 = add nuw nsw i64 %3551, 1
+  %3604 = load i64, ptr %166, align 8, !tbaa !20
+  %3605 = icmp slt i64 %3603, %3604
+  br i1 %3605, label %3550, label %3251, !llvm.loop !120
 
-3611:                                             ; preds = %3511
-  %3612 = icmp eq <8 x i64> %3552, zeroinitializer
-  %3613 = select <8 x i1> %3612, <8 x double> %3270, <8 x double> %3269
-  store <8 x double> %3613, ptr %228, align 64, !tbaa !26
-  %3614 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  %3615 = select <8 x i1> %3612, <8 x double> %3614, <8 x double> %3425
-  store <8 x double> %3615, ptr %175, align 64, !tbaa !26
-  %3616 = select <8 x i1> %3612, <8 x double> %3425, <8 x double> %3427
-  store <8 x double> %3616, ptr %174, align 64, !tbaa !26
-  %3617 = load <8 x double>, ptr %260, align 64, !tbaa !26
-  %3618 = select <8 x i1> %3612, <8 x double> %3617, <8 x double> %3462
-  store <8 x double> %3618, ptr %260, align 64, !tbaa !26
-  %3619 = select <8 x i1> %3612, <8 x double> %3462, <8 x double> %3513
-  store <8 x double> %3619, ptr %261, align 64, !tbaa !26
-  %3620 = load <8 x double>, ptr %263, align 64, !tbaa !26
-  %3621 = load <8 x double>, ptr %262, align 64, !tbaa !26
-  %3622 = select <8 x i1> %3612, <8 x double> %3621, <8 x double> %3620
-  store <8 x double> %3622, ptr %262, align 64, !tbaa !26
-  %3623 = load <8 x double>, ptr %264, align 64, !tbaa !26
-  %3624 = select <8 x i1> %3612, <8 x double> %3620, <8 x double> %3623
-  store <8 x double> %3624, ptr %263, align 64, !tbaa !26
-  %3625 = load <8 x double>, ptr %266, align 64, !tbaa !26
-  %3626 = load <8 x double>, ptr %265, align 64, !tbaa !26
-  %3627 = select <8 x i1> %3612, <8 x double> %3626, <8 x double> %3625
-  store <8 x double> %3627, ptr %265, align 64, !tbaa !26
-  %3628 = load <8 x double>, ptr %267, align 64, !tbaa !26
-  %3629 = select <8 x i1> %3612, <8 x double> %3625, <8 x double> %3628
-  store <8 x double> %3629, ptr %266, align 64, !tbaa !26
-  %3630 = load <8 x double>, ptr %269, align 64, !tbaa !26
-  %3631 = load <8 x double>, ptr %268, align 64, !tbaa !26
-  %3632 = select <8 x i1> %3612, <8 x double> %3631, <8 x double> %3630
-  store <8 x double> %3632, ptr %268, align 64, !tbaa !26
-  %3633 = load <8 x double>, ptr %270, align 64, !tbaa !26
-  %3634 = select <8 x i1> %3612, <8 x double> %3630, <8 x double> %3633
-  store <8 x double> %3634, ptr %269, align 64, !tbaa !26
-  %3635 = load <8 x double>, ptr %272, align 64, !tbaa !26
-  %3636 = load <8 x double>, ptr %271, align 64, !tbaa !26
-  %3637 = select <8 x i1> %3612, <8 x double> %3636, <8 x double> %3635
-  store <8 x double> %3637, ptr %271, align 64, !tbaa !26
-  %3638 = load <8 x double>, ptr %273, align 64, !tbaa !26
-  %3639 = select <8 x i1> %3612, <8 x double> %3635, <8 x double> %3638
-  store <8 x double> %3639, ptr %272, align 64, !tbaa !26
-  %3640 = xor <8 x i64> %3552, splat (i64 -1)
-  br i1 %3303, label %3641, label %4016
+3606:                                             ; preds = %3506
+  %3607 = icmp eq <8 x i64> %3547, zeroinitializer
+  %3608 = select <8 x i1> %3607, <8 x double> %3265, <8 x double> %3264
+  store <8 x double> %3608, ptr %228, align 64, !tbaa !26
+  %3609 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %3610 = select <8 x i1> %3607, <8 x double> %3609, <8 x double> %3420
+  store <8 x double> %3610, ptr %175, align 64, !tbaa !26
+  %3611 = select <8 x i1> %3607, <8 x double> %3420, <8 x double> %3422
+  store <8 x double> %3611, ptr %174, align 64, !tbaa !26
+  %3612 = load <8 x double>, ptr %260, align 64, !tbaa !26
+  %3613 = select <8 x i1> %3607, <8 x double> %3612, <8 x double> %3457
+  store <8 x double> %3613, ptr %260, align 64, !tbaa !26
+  %3614 = select <8 x i1> %3607, <8 x double> %3457, <8 x double> %3508
+  store <8 x double> %3614, ptr %261, align 64, !tbaa !26
+  %3615 = load <8 x double>, ptr %263, align 64, !tbaa !26
+  %3616 = load <8 x double>, ptr %262, align 64, !tbaa !26
+  %3617 = select <8 x i1> %3607, <8 x double> %3616, <8 x double> %3615
+  store <8 x double> %3617, ptr %262, align 64, !tbaa !26
+  %3618 = load <8 x double>, ptr %264, align 64, !tbaa !26
+  %3619 = select <8 x i1> %3607, <8 x double> %3615, <8 x double> %3618
+  store <8 x double> %3619, ptr %263, align 64, !tbaa !26
+  %3620 = load <8 x double>, ptr %266, align 64, !tbaa !26
+  %3621 = load <8 x double>, ptr %265, align 64, !tbaa !26
+  %3622 = select <8 x i1> %3607, <8 x double> %3621, <8 x double> %3620
+  store <8 x double> %3622, ptr %265, align 64, !tbaa !26
+  %3623 = load <8 x double>, ptr %267, align 64, !tbaa !26
+  %3624 = select <8 x i1> %3607, <8 x double> %3620, <8 x double> %3623
+  store <8 x double> %3624, ptr %266, align 64, !tbaa !26
+  %3625 = load <8 x double>, ptr %269, align 64, !tbaa !26
+  %3626 = load <8 x double>, ptr %268, align 64, !tbaa !26
+  %3627 = select <8 x i1> %3607, <8 x double> %3626, <8 x double> %3625
+  store <8 x double> %3627, ptr %268, align 64, !tbaa !26
+  %3628 = load <8 x double>, ptr %270, align 64, !tbaa !26
+  %3629 = select <8 x i1> %3607, <8 x double> %3625, <8 x double> %3628
+  store <8 x double> %3629, ptr %269, align 64, !tbaa !26
+  %3630 = load <8 x double>, ptr %272, align 64, !tbaa !26
+  %3631 = load <8 x double>, ptr %271, align 64, !tbaa !26
+  %3632 = select <8 x i1> %3607, <8 x double> %3631, <8 x double> %3630
+  store <8 x double> %3632, ptr %271, align 64, !tbaa !26
+  %3633 = load <8 x double>, ptr %273, align 64, !tbaa !26
+  %3634 = select <8 x i1> %3607, <8 x double> %3630, <8 x double> %3633
+  store <8 x double> %3634, ptr %272, align 64, !tbaa !26
+  %3635 = xor <8 x i64> %3547, splat (i64 -1)
+  br i1 %3298, label %3636, label %4007
 
-3641:                                             ; preds = %3611, %3981
-  %3642 = phi i64 [ %3993, %3981 ], [ 0, %3611 ]
-  %3643 = load ptr, ptr %151, align 8, !tbaa !28
-  %3644 = getelementptr inbounds nuw %struct.Piece, ptr %3643, i64 %3642
-  %3645 = getelementptr inbounds nuw i8, ptr %3644, i64 1664
-  %3646 = load <8 x double>, ptr %3645, align 64, !tbaa !26
-  %3647 = fcmp ogt <8 x double> %3646, zeroinitializer
-  %3648 = bitcast <8 x i1> %3647 to i8
-  %3649 = icmp eq i8 %3648, 0
-  %3650 = load i64, ptr %141, align 16, !tbaa !21
-  br i1 %3649, label %3908, label %3651
+3636:                                             ; preds = %3606, %3972
+  %3637 = phi i64 [ %3984, %3972 ], [ 0, %3606 ]
+  %3638 = load ptr, ptr %151, align 8, !tbaa !28
+  %3639 = getelementptr inbounds nuw %struct.Piece, ptr %3638, i64 %3637
+  %3640 = getelementptr inbounds nuw i8, ptr %3639, i64 1664
+  %3641 = load <8 x double>, ptr %3640, align 64, !tbaa !26
+  %3642 = fcmp ogt <8 x double> %3641, zeroinitializer
+  %3643 = bitcast <8 x i1> %3642 to i8
+  %3644 = icmp eq i8 %3643, 0
+  %3645 = load i64, ptr %141, align 16, !tbaa !21
+  br i1 %3644, label %3903, label %3646
 
-3651:                                             ; preds = %3641
-  %3652 = add i64 %3650, -1
-  %3653 = getelementptr inbounds nuw i8, ptr %3644, i64 4416
-  %3654 = load <8 x double>, ptr %3653, align 64, !tbaa !26
-  %3655 = getelementptr inbounds nuw i8, ptr %3644, i64 3648
-  %3656 = load <8 x double>, ptr %3655, align 64, !tbaa !26
-  %3657 = getelementptr inbounds nuw i8, ptr %3644, i64 7552
-  %3658 = load i64, ptr %3657, align 64, !tbaa !31
-  %3659 = icmp sgt i64 %3650, %3658
-  br i1 %3659, label %3668, label %3660
+3646:                                             ; preds = %3636
+  %3647 = add i64 %3645, -1
+  %3648 = getelementptr inbounds nuw i8, ptr %3639, i64 4416
+  %3649 = load <8 x double>, ptr %3648, align 64, !tbaa !26
+  %3650 = getelementptr inbounds nuw i8, ptr %3639, i64 3648
+  %3651 = load <8 x double>, ptr %3650, align 64, !tbaa !26
+  %3652 = getelementptr inbounds nuw i8, ptr %3639, i64 7552
+  %3653 = load i64, ptr %3652, align 64, !tbaa !31
+  %3654 = icmp sgt i64 %3645, %3653
+  br i1 %3654, label %3663, label %3655
 
-3660:                                             ; preds = %3651
-  %3661 = getelementptr inbounds nuw i8, ptr %3644, i64 7648
-  %3662 = load ptr, ptr %3661, align 32, !tbaa !72
-  %3663 = getelementptr inbounds <8 x double>, ptr %3662, i64 %3652
-  %3664 = load <8 x double>, ptr %3663, align 64, !tbaa !26
-  %3665 = getelementptr inbounds nuw i8, ptr %3644, i64 1536
-  %3666 = load <8 x double>, ptr %3665, align 64, !tbaa !26
-  %3667 = fmul <8 x double> %3664, %3666
-  br label %3677
+3655:                                             ; preds = %3646
+  %3656 = getelementptr inbounds nuw i8, ptr %3639, i64 7648
+  %3657 = load ptr, ptr %3656, align 32, !tbaa !72
+  %3658 = getelementptr inbounds <8 x double>, ptr %3657, i64 %3647
+  %3659 = load <8 x double>, ptr %3658, align 64, !tbaa !26
+  %3660 = getelementptr inbounds nuw i8, ptr %3639, i64 1536
+  %3661 = load <8 x double>, ptr %3660, align 64, !tbaa !26
+  %3662 = fmul <8 x double> %3659, %3661
+  br label %3672
 
-3668:                                             ; preds = %3651
-  %3669 = getelementptr inbounds nuw i8, ptr %3644, i64 1536
-  %3670 = load <8 x double>, ptr %3669, align 64, !tbaa !26
-  %3671 = getelementptr inbounds nuw i8, ptr %3644, i64 7648
-  %3672 = load ptr, ptr %3671, align 32, !tbaa !72
-  %3673 = getelementptr inbounds <8 x double>, ptr %3672, i64 %3652
-  %3674 = load <8 x double>, ptr %3673, align 64, !tbaa !26
-  %3675 = fsub <8 x double> %3654, %3670
-  %3676 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3674, <8 x double> %3675, <8 x double> %3670)
-  br label %3677
+3663:                                             ; preds = %3646
+  %3664 = getelementptr inbounds nuw i8, ptr %3639, i64 1536
+  %3665 = load <8 x double>, ptr %3664, align 64, !tbaa !26
+  %3666 = getelementptr inbounds nuw i8, ptr %3639, i64 7648
+  %3667 = load ptr, ptr %3666, align 32, !tbaa !72
+  %3668 = getelementptr inbounds <8 x double>, ptr %3667, i64 %3647
+  %3669 = load <8 x double>, ptr %3668, align 64, !tbaa !26
+  %3670 = fsub <8 x double> %3649, %3665
+  %3671 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3669, <8 x double> %3670, <8 x double> %3665)
+  br label %3672
 
-3677:                                             ; preds = %3668, %3660
-  %3678 = phi <8 x double> [ %3666, %3660 ], [ %3670, %3668 ]
-  %3679 = phi <8 x double> [ %3667, %3660 ], [ %3676, %3668 ]
-  %3680 = getelementptr inbounds nuw i8, ptr %3644, i64 3008
-  %3681 = load <8 x double>, ptr %3680, align 64, !tbaa !26
-  %3682 = fcmp ole <8 x double> %3679, %3681
-  %3683 = getelementptr inbounds nuw i8, ptr %3644, i64 7296
-  %3684 = load <8 x double>, ptr %3683, align 64, !tbaa !26
-  %3685 = fcmp oeq <8 x double> %3684, zeroinitializer
-  %3686 = select <8 x i1> %3685, <8 x i1> %3682, <8 x i1> zeroinitializer
-  %3687 = select <8 x i1> %3686, <8 x i64> %3552, <8 x i64> zeroinitializer
+3672:                                             ; preds = %3663, %3655
+  %3673 = phi <8 x double> [ %3661, %3655 ], [ %3665, %3663 ]
+  %3674 = phi <8 x double> [ %3662, %3655 ], [ %3671, %3663 ]
+  %3675 = getelementptr inbounds nuw i8, ptr %3639, i64 3008
+  %3676 = load <8 x double>, ptr %3675, align 64, !tbaa !26
+  %3677 = fcmp ole <8 x double> %3674, %3676
+  %3678 = getelementptr inbounds nuw i8, ptr %3639, i64 7296
+  %3679 = load <8 x double>, ptr %3678, align 64, !tbaa !26
+  %3680 = fcmp oeq <8 x double> %3679, zeroinitializer
+  %3681 = select <8 x i1> %3680, <8 x i1> %3677, <8 x i1> zeroinitializer
+  %3682 = select <8 x i1> %3681, <8 x i64> %3547, <8 x i64> zeroinitializer
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %12) #7
-  %3688 = xor <8 x i64> %3687, %3552
-  store <8 x i64> %3688, ptr %12, align 64, !tbaa !26
-  %3689 = fsub <8 x double> %3654, %3656
-  %3690 = getelementptr inbounds nuw i8, ptr %3644, i64 1536
-  %3691 = fsub <8 x double> %3656, %3678
-  %3692 = fdiv <8 x double> %3689, %3691
-  %3693 = getelementptr inbounds nuw i8, ptr %3644, i64 7592
-  %3694 = load ptr, ptr %3693, align 8, !tbaa !65
-  %3695 = getelementptr inbounds <8 x double>, ptr %3694, i64 %3658
-  %3696 = load <8 x double>, ptr %3695, align 64, !tbaa !26
-  %3697 = getelementptr inbounds nuw i8, ptr %3644, i64 7600
-  %3698 = load ptr, ptr %3697, align 16, !tbaa !48
-  %3699 = getelementptr inbounds <8 x double>, ptr %3698, i64 %3658
-  %3700 = load <8 x double>, ptr %3699, align 64, !tbaa !26
-  %3701 = icmp eq <8 x i64> %3687, zeroinitializer
-  %3702 = select <8 x i1> %3701, <8 x double> %3700, <8 x double> %3696
-  store <8 x double> %3702, ptr %3699, align 64, !tbaa !26
-  %3703 = load i64, ptr %3657, align 64, !tbaa !31
-  %3704 = add nsw i64 %3703, 1
-  %3705 = icmp slt i64 %3704, %3652
-  br i1 %3705, label %3706, label %3710
+  %3683 = xor <8 x i64> %3682, %3547
+  store <8 x i64> %3683, ptr %12, align 64, !tbaa !26
+  %3684 = fsub <8 x double> %3649, %3651
+  %3685 = getelementptr inbounds nuw i8, ptr %3639, i64 1536
+  %3686 = fsub <8 x double> %3651, %3673
+  %3687 = fdiv <8 x double> %3684, %3686
+  %3688 = getelementptr inbounds nuw i8, ptr %3639, i64 7592
+  %3689 = load ptr, ptr %3688, align 8, !tbaa !65
+  %3690 = getelementptr inbounds <8 x double>, ptr %3689, i64 %3653
+  %3691 = load <8 x double>, ptr %3690, align 64, !tbaa !26
+  %3692 = getelementptr inbounds nuw i8, ptr %3639, i64 7600
+  %3693 = load ptr, ptr %3692, align 16, !tbaa !48
+  %3694 = getelementptr inbounds <8 x double>, ptr %3693, i64 %3653
+  %3695 = load <8 x double>, ptr %3694, align 64, !tbaa !26
+  %3696 = icmp eq <8 x i64> %3682, zeroinitializer
+  %3697 = select <8 x i1> %3696, <8 x double> %3695, <8 x double> %3691
+  store <8 x double> %3697, ptr %3694, align 64, !tbaa !26
+  %3698 = load i64, ptr %3652, align 64, !tbaa !31
+  %3699 = add nsw i64 %3698, 1
+  %3700 = icmp slt i64 %3699, %3647
+  br i1 %3700, label %3701, label %3705
 
-3706:                                             ; preds = %3677
-  %3707 = getelementptr inbounds nuw i8, ptr %3644, i64 7664
-  br label %3750
+3701:                                             ; preds = %3672
+  %3702 = getelementptr inbounds nuw i8, ptr %3639, i64 7664
+  br label %3745
 
-3708:                                             ; preds = %3750
-  %3709 = load i64, ptr %3657, align 64, !tbaa !31
-  br label %3710
+3703:                                             ; preds = %3745
+  %3704 = load i64, ptr %3652, align 64, !tbaa !31
+  br label %3705
 
-3710:                                             ; preds = %3708, %3677
-  %3711 = phi i64 [ %3703, %3677 ], [ %3709, %3708 ]
-  %3712 = phi <8 x double> [ %3696, %3677 ], [ %3755, %3708 ]
-  %3713 = icmp sgt i64 %3650, %3711
-  br i1 %3713, label %3721, label %3714
+3705:                                             ; preds = %3703, %3672
+  %3706 = phi i64 [ %3698, %3672 ], [ %3704, %3703 ]
+  %3707 = phi <8 x double> [ %3691, %3672 ], [ %3750, %3703 ]
+  %3708 = icmp sgt i64 %3645, %3706
+  br i1 %3708, label %3716, label %3709
 
-3714:                                             ; preds = %3710
-  %3715 = getelementptr inbounds nuw i8, ptr %3644, i64 7648
-  %3716 = load ptr, ptr %3715, align 32, !tbaa !72
-  %3717 = getelementptr inbounds <8 x double>, ptr %3716, i64 %3652
-  %3718 = load <8 x double>, ptr %3717, align 64, !tbaa !26
-  %3719 = load <8 x double>, ptr %3690, align 64, !tbaa !26
-  %3720 = fmul <8 x double> %3718, %3719
-  br label %3729
+3709:                                             ; preds = %3705
+  %3710 = getelementptr inbounds nuw i8, ptr %3639, i64 7648
+  %3711 = load ptr, ptr %3710, align 32, !tbaa !72
+  %3712 = getelementptr inbounds <8 x double>, ptr %3711, i64 %3647
+  %3713 = load <8 x double>, ptr %3712, align 64, !tbaa !26
+  %3714 = load <8 x double>, ptr %3685, align 64, !tbaa !26
+  %3715 = fmul <8 x double> %3713, %3714
+  br label %3724
 
-3721:                                             ; preds = %3710
-  %3722 = load <8 x double>, ptr %3690, align 64, !tbaa !26
-  %3723 = getelementptr inbounds nuw i8, ptr %3644, i64 7648
-  %3724 = load ptr, ptr %3723, align 32, !tbaa !72
-  %3725 = getelementptr inbounds <8 x double>, ptr %3724, i64 %3652
-  %3726 = load <8 x double>, ptr %3725, align 64, !tbaa !26
-  %3727 = fsub <8 x double> %3656, %3722
-  %3728 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3726, <8 x double> %3727, <8 x double> %3722)
-  br label %3729
+3716:                                             ; preds = %3705
+  %3717 = load <8 x double>, ptr %3685, align 64, !tbaa !26
+  %3718 = getelementptr inbounds nuw i8, ptr %3639, i64 7648
+  %3719 = load ptr, ptr %3718, align 32, !tbaa !72
+  %3720 = getelementptr inbounds <8 x double>, ptr %3719, i64 %3647
+  %3721 = load <8 x double>, ptr %3720, align 64, !tbaa !26
+  %3722 = fsub <8 x double> %3651, %3717
+  %3723 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3721, <8 x double> %3722, <8 x double> %3717)
+  br label %3724
 
-3729:                                             ; preds = %3721, %3714
-  %3730 = phi <8 x double> [ %3720, %3714 ], [ %3728, %3721 ]
-  %3731 = load ptr, ptr %3693, align 8, !tbaa !65
-  %3732 = getelementptr inbounds <8 x double>, ptr %3731, i64 %3652
-  %3733 = load <8 x double>, ptr %3732, align 64, !tbaa !26
-  %3734 = load ptr, ptr %3697, align 16, !tbaa !48
-  %3735 = getelementptr inbounds <8 x double>, ptr %3734, i64 %3652
-  %3736 = fsub <8 x double> %3712, %3733
-  %3737 = fsub <8 x double> %3679, %3730
-  %3738 = load <8 x double>, ptr %3680, align 64, !tbaa !26
-  %3739 = fsub <8 x double> %3738, %3730
-  %3740 = fdiv <8 x double> %3737, %3739
-  %3741 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3736, <8 x double> %3740, <8 x double> %3733)
-  %3742 = load <8 x double>, ptr %3735, align 64, !tbaa !26
-  %3743 = select <8 x i1> %3701, <8 x double> %3742, <8 x double> %3741
-  store <8 x double> %3743, ptr %3735, align 64, !tbaa !26
-  %3744 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3688)
-  %3745 = icmp eq i64 %3744, 0
-  br i1 %3745, label %3906, label %3746
+3724:                                             ; preds = %3716, %3709
+  %3725 = phi <8 x double> [ %3715, %3709 ], [ %3723, %3716 ]
+  %3726 = load ptr, ptr %3688, align 8, !tbaa !65
+  %3727 = getelementptr inbounds <8 x double>, ptr %3726, i64 %3647
+  %3728 = load <8 x double>, ptr %3727, align 64, !tbaa !26
+  %3729 = load ptr, ptr %3692, align 16, !tbaa !48
+  %3730 = getelementptr inbounds <8 x double>, ptr %3729, i64 %3647
+  %3731 = fsub <8 x double> %3707, %3728
+  %3732 = fsub <8 x double> %3674, %3725
+  %3733 = load <8 x double>, ptr %3675, align 64, !tbaa !26
+  %3734 = fsub <8 x double> %3733, %3725
+  %3735 = fdiv <8 x double> %3732, %3734
+  %3736 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3731, <8 x double> %3735, <8 x double> %3728)
+  %3737 = load <8 x double>, ptr %3730, align 64, !tbaa !26
+  %3738 = select <8 x i1> %3696, <8 x double> %3737, <8 x double> %3736
+  store <8 x double> %3738, ptr %3730, align 64, !tbaa !26
+  %3739 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3683)
+  %3740 = icmp eq i64 %3739, 0
+  br i1 %3740, label %3901, label %3741
 
-3746:                                             ; preds = %3729
-  %3747 = getelementptr inbounds nuw i8, ptr %3644, i64 7648
-  %3748 = getelementptr inbounds nuw i8, ptr %3644, i64 3136
-  %3749 = getelementptr inbounds nuw i8, ptr %3644, i64 832
-  br label %3768
+3741:                                             ; preds = %3724
+  %3742 = getelementptr inbounds nuw i8, ptr %3639, i64 7648
+  %3743 = getelementptr inbounds nuw i8, ptr %3639, i64 3136
+  %3744 = getelementptr inbounds nuw i8, ptr %3639, i64 832
+  br label %3763
 
-3750:                                             ; preds = %3706, %3750
-  %3751 = phi i64 [ %3704, %3706 ], [ %3766, %3750 ]
-  %3752 = phi <8 x double> [ %3696, %3706 ], [ %3755, %3750 ]
-  %3753 = load ptr, ptr %3693, align 8, !tbaa !65
-  %3754 = getelementptr inbounds <8 x double>, ptr %3753, i64 %3751
-  %3755 = load <8 x double>, ptr %3754, align 64, !tbaa !26
-  %3756 = load ptr, ptr %3697, align 16, !tbaa !48
-  %3757 = getelementptr inbounds <8 x double>, ptr %3756, i64 %3751
-  %3758 = fsub <8 x double> %3752, %3755
-  %3759 = load ptr, ptr %3707, align 16, !tbaa !121
-  %3760 = getelementptr inbounds <8 x double>, ptr %3759, i64 %3751
-  %3761 = load <8 x double>, ptr %3760, align 64, !tbaa !26
-  %3762 = fmul <8 x double> %3692, %3761
-  %3763 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3758, <8 x double> %3762, <8 x double> %3755)
-  %3764 = load <8 x double>, ptr %3757, align 64, !tbaa !26
-  %3765 = select <8 x i1> %3701, <8 x double> %3764, <8 x double> %3763
-  store <8 x double> %3765, ptr %3757, align 64, !tbaa !26
-  %3766 = add nsw i64 %3751, 1
-  %3767 = icmp eq i64 %3766, %3652
-  br i1 %3767, label %3708, label %3750, !llvm.loop !122
+3745:                                             ; preds = %3701, %3745
+  %3746 = phi i64 [ %3699, %3701 ], [ %3761, %3745 ]
+  %3747 = phi <8 x double> [ %3691, %3701 ], [ %3750, %3745 ]
+  %3748 = load ptr, ptr %3688, align 8, !tbaa !65
+  %3749 = getelementptr inbounds <8 x double>, ptr %3748, i64 %3746
+  %3750 = load <8 x double>, ptr %3749, align 64, !tbaa !26
+  %3751 = load ptr, ptr %3692, align 16, !tbaa !48
+  %3752 = getelementptr inbounds <8 x double>, ptr %3751, i64 %3746
+  %3753 = fsub <8 x double> %3747, %3750
+  %3754 = load ptr, ptr %3702, align 16, !tbaa !121
+  %3755 = getelementptr inbounds <8 x double>, ptr %3754, i64 %3746
+  %3756 = load <8 x double>, ptr %3755, align 64, !tbaa !26
+  %3757 = fmul <8 x double> %3687, %3756
+  %3758 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3753, <8 x double> %3757, <8 x double> %3750)
+  %3759 = load <8 x double>, ptr %3752, align 64, !tbaa !26
+  %3760 = select <8 x i1> %3696, <8 x double> %3759, <8 x double> %3758
+  store <8 x double> %3760, ptr %3752, align 64, !tbaa !26
+  %3761 = add nsw i64 %3746, 1
+  %3762 = icmp eq i64 %3761, %3647
+  br i1 %3762, label %3703, label %3745, !llvm.loop !122
 
-3768:                                             ; preds = %3746, %3903
-  %3769 = phi i64 [ 0, %3746 ], [ %3904, %3903 ]
-  %3770 = getelementptr inbounds nuw i64, ptr %12, i64 %3769
-  %3771 = load i64, ptr %3770, align 8, !tbaa !30
-  %3772 = icmp eq i64 %3771, 0
-  br i1 %3772, label %3903, label %3773
+3763:                                             ; preds = %3741, %3898
+  %3764 = phi i64 [ 0, %3741 ], [ %3899, %3898 ]
+  %3765 = getelementptr inbounds nuw i64, ptr %12, i64 %3764
+  %3766 = load i64, ptr %3765, align 8, !tbaa !30
+  %3767 = icmp eq i64 %3766, 0
+  br i1 %3767, label %3898, label %3768
 
-3773:                                             ; preds = %3768
-  %3774 = load i64, ptr %141, align 16, !tbaa !21
-  %3775 = load i64, ptr %3657, align 64, !tbaa !31
-  %3776 = getelementptr inbounds nuw double, ptr %3690, i64 %3769
-  %3777 = load double, ptr %3776, align 8, !tbaa !43
-  %3778 = getelementptr inbounds nuw double, ptr %3680, i64 %3769
+3768:                                             ; preds = %3763
+  %3769 = load i64, ptr %141, align 16, !tbaa !21
+  %3770 = load i64, ptr %3652, align 64, !tbaa !31
+  %3771 = getelementptr inbounds nuw double, ptr %3685, i64 %3764
+  %3772 = load double, ptr %3771, align 8, !tbaa !43
+  %3773 = getelementptr inbounds nuw double, ptr %3675, i64 %3764
+  %3774 = load double, ptr %3773, align 8, !tbaa !43
+  %3775 = add nsw i64 %3769, -1
+  %3776 = icmp sgt i64 %3769, %3770
+  br i1 %3776, label %3777, label %3898
+
+3777:                                             ; preds = %3768
+  %3778 = getelementptr inbounds nuw double, ptr %3650, i64 %3764
   %3779 = load double, ptr %3778, align 8, !tbaa !43
-  %3780 = add nsw i64 %3774, -1
-  %3781 = icmp sgt i64 %3774, %3775
-  br i1 %3781, label %3782, label %3903
-
-3782:                                             ; preds = %3773
-  %3783 = getelementptr inbounds nuw double, ptr %3655, i64 %3769
-  %3784 = load double, ptr %3783, align 8, !tbaa !43
-  %3785 = getelementptr inbounds nuw double, ptr %3653, i64 %3769
-  %3786 = load double, ptr %3785, align 8, !tbaa !43
-  %3787 = load ptr, ptr %3747, align 32
-  %3788 = getelementptr i8, ptr %3787, i64 64
-  %3789 = getelementptr double, ptr %3788, i64 %3769
-  %3790 = fsub double %3784, %3777
-  %3791 = getelementptr double, ptr %3787, i64 %3769
-  %3792 = fsub double %3786, %3777
-  %3793 = load ptr, ptr %3693, align 8, !tbaa !65
-  %3794 = getelementptr double, ptr %3793, i64 %3769
-  %3795 = load ptr, ptr %3697, align 16, !tbaa !48
-  %3796 = getelementptr double, ptr %3795, i64 %3769
-  %3797 = getelementptr <8 x double>, ptr %3791, i64 %3780
-  br label %3825
-
-3798:                                             ; preds = %3871
-  %3799 = getelementptr inbounds nuw double, ptr %3683, i64 %3769
-  %3800 = load double, ptr %3799, align 8, !tbaa !43
-  %3801 = fcmp ogt double %3800, 0.000000e+00
-  %3802 = fcmp ogt double %3882, 0.000000e+00
-  %3803 = select i1 %3801, i1 %3802, i1 false
-  br i1 %3803, label %3804, label %3903
-
-3804:                                             ; preds = %3798
-  %3805 = getelementptr inbounds nuw double, ptr %3748, i64 %3769
-  %3806 = getelementptr inbounds nuw double, ptr %3749, i64 %3769
-  %3807 = sub i64 %3774, %3775
-  %3808 = add i64 %3775, 1
-  %3809 = and i64 %3807, 1
-  %3810 = icmp eq i64 %3809, 0
-  br i1 %3810, label %3820, label %3811
-
-3811:                                             ; preds = %3804
-  %3812 = load double, ptr %3805, align 8, !tbaa !43
-  %3813 = load double, ptr %3806, align 8, !tbaa !43
-  %3814 = fmul double %3882, %3813
-  %3815 = fdiv double %3812, %3814
-  %3816 = getelementptr <8 x double>, ptr %3796, i64 %3775
-  %3817 = load double, ptr %3816, align 8, !tbaa !43
-  %3818 = fmul double %3817, %3815
-  store double %3818, ptr %3816, align 8, !tbaa !43
-  %3819 = add nsw i64 %3775, 1
+  %3780 = getelementptr inbounds nuw double, ptr %3648, i64 %3764
+  %3781 = load double, ptr %3780, align 8, !tbaa !43
+  %3782 = load ptr, ptr %3742, align 32
+  %3783 = getelementptr i8, ptr %3782, i64 64
+  %3784 = getelementptr double, ptr %3783, i64 %3764
+  %3785 = fsub double %3779, %3772
+  %3786 = getelementptr double, ptr %3782, i64 %3764
+  %3787 = fsub double %3781, %3772
+  %3788 = load ptr, ptr %3688, align 8, !tbaa !65
+  %3789 = getelementptr double, ptr %3788, i64 %3764
+  %3790 = load ptr, ptr %3692, align 16, !tbaa !48
+  %3791 = getelementptr double, ptr %3790, i64 %3764
+  %3792 = getelementptr <8 x double>, ptr %3786, i64 %3775
   br label %3820
 
-3820:                                             ; preds = %3811, %3804
-  %3821 = phi i64 [ %3775, %3804 ], [ %3819, %3811 ]
-  %3822 = icmp eq i64 %3774, %3808
-  br i1 %3822, label %3903, label %3823
+3793:                                             ; preds = %3866
+  %3794 = getelementptr inbounds nuw double, ptr %3678, i64 %3764
+  %3795 = load double, ptr %3794, align 8, !tbaa !43
+  %3796 = fcmp ogt double %3795, 0.000000e+00
+  %3797 = fcmp ogt double %3877, 0.000000e+00
+  %3798 = select i1 %3796, i1 %3797, i1 false
+  br i1 %3798, label %3799, label %3898
 
-3823:                                             ; preds = %3820
-  %3824 = getelementptr i8, ptr %3796, i64 64
-  br label %3885
+3799:                                             ; preds = %3793
+  %3800 = getelementptr inbounds nuw double, ptr %3743, i64 %3764
+  %3801 = getelementptr inbounds nuw double, ptr %3744, i64 %3764
+  %3802 = sub i64 %3769, %3770
+  %3803 = add i64 %3770, 1
+  %3804 = and i64 %3802, 1
+  %3805 = icmp eq i64 %3804, 0
+  br i1 %3805, label %3815, label %3806
 
-3825:                                             ; preds = %3871, %3782
-  %3826 = phi double [ 0.000000e+00, %3782 ], [ %3882, %3871 ]
-  %3827 = phi i64 [ %3780, %3782 ], [ %3883, %3871 ]
-  %3828 = icmp eq i64 %3827, %3780
-  br i1 %3828, label %3829, label %3832
+3806:                                             ; preds = %3799
+  %3807 = load double, ptr %3800, align 8, !tbaa !43
+  %3808 = load double, ptr %3801, align 8, !tbaa !43
+  %3809 = fmul double %3877, %3808
+  %3810 = fdiv double %3807, %3809
+  %3811 = getelementptr <8 x double>, ptr %3791, i64 %3770
+  %3812 = load double, ptr %3811, align 8, !tbaa !43
+  %3813 = fmul double %3812, %3810
+  store double %3813, ptr %3811, align 8, !tbaa !43
+  %3814 = add nsw i64 %3770, 1
+  br label %3815
 
-3829:                                             ; preds = %3825
-  %3830 = load double, ptr %3797, align 8, !tbaa !43
-  %3831 = tail call noundef double @llvm.fmuladd.f64(double %3830, double %3790, double %3777)
-  br label %3843
+3815:                                             ; preds = %3806, %3799
+  %3816 = phi i64 [ %3770, %3799 ], [ %3814, %3806 ]
+  %3817 = icmp eq i64 %3769, %3803
+  br i1 %3817, label %3898, label %3818
 
-3832:                                             ; preds = %3825
-  %3833 = getelementptr <8 x double>, ptr %3789, i64 %3827
-  %3834 = load double, ptr %3833, align 8, !tbaa !43
-  %3835 = tail call noundef double @llvm.fmuladd.f64(double %3834, double %3790, double %3777)
-  %3836 = getelementptr <8 x double>, ptr %3791, i64 %3827
-  %3837 = load double, ptr %3836, align 8, !tbaa !43
-  %3838 = tail call noundef double @llvm.fmuladd.f64(double %3837, double %3790, double %3777)
-  %3839 = tail call noundef double @llvm.fmuladd.f64(double %3834, double %3792, double %3777)
-  %3840 = fcmp ult double %3839, %3835
-  br i1 %3840, label %3841, label %3843
+3818:                                             ; preds = %3815
+  %3819 = getelementptr i8, ptr %3791, i64 64
+  br label %3880
 
-3841:                                             ; preds = %3832
-  %3842 = add nsw i64 %3827, 1
-  br label %3843
+3820:                                             ; preds = %3866, %3777
+  %3821 = phi double [ 0.000000e+00, %3777 ], [ %3877, %3866 ]
+  %3822 = phi i64 [ %3775, %3777 ], [ %3878, %3866 ]
+  %3823 = icmp eq i64 %3822, %3775
+  br i1 %3823, label %3824, label %3827
 
-3843:                                             ; preds = %3841, %3832, %3829
-  %3844 = phi double [ %3838, %3841 ], [ %3838, %3832 ], [ %3831, %3829 ]
-  %3845 = phi double [ %3835, %3841 ], [ %3835, %3832 ], [ %3779, %3829 ]
-  %3846 = phi i64 [ %3842, %3841 ], [ %3827, %3832 ], [ %3780, %3829 ]
-  %3847 = icmp sgt i64 %3846, %3775
-  br i1 %3847, label %3848, label %3871
+3824:                                             ; preds = %3820
+  %3825 = load double, ptr %3792, align 8, !tbaa !43
+  %3826 = tail call noundef double @llvm.fmuladd.f64(double %3825, double %3785, double %3772)
+  br label %3838
 
-3848:                                             ; preds = %3843
-  %3849 = load ptr, ptr %3693, align 8
-  %3850 = getelementptr double, ptr %3849, i64 %3769
-  br label %3851
+3827:                                             ; preds = %3820
+  %3828 = getelementptr <8 x double>, ptr %3784, i64 %3822
+  %3829 = load double, ptr %3828, align 8, !tbaa !43
+  %3830 = tail call noundef double @llvm.fmuladd.f64(double %3829, double %3785, double %3772)
+  %3831 = getelementptr <8 x double>, ptr %3786, i64 %3822
+  %3832 = load double, ptr %3831, align 8, !tbaa !43
+  %3833 = tail call noundef double @llvm.fmuladd.f64(double %3832, double %3785, double %3772)
+  %3834 = tail call noundef double @llvm.fmuladd.f64(double %3829, double %3787, double %3772)
+  %3835 = fcmp ult double %3834, %3830
+  br i1 %3835, label %3836, label %3838
 
-3851:                                             ; preds = %3866, %3848
-  %3852 = phi i64 [ %3846, %3848 ], [ %3869, %3866 ]
-  %3853 = phi double [ 0.000000e+00, %3848 ], [ %3868, %3866 ]
-  %3854 = phi double [ %3845, %3848 ], [ %3867, %3866 ]
-  %3855 = getelementptr <8 x double>, ptr %3791, i64 %3852
-  %3856 = load double, ptr %3855, align 8, !tbaa !43
-  %3857 = tail call noundef double @llvm.fmuladd.f64(double %3856, double %3792, double %3777)
-  %3858 = fcmp ogt double %3857, %3844
-  br i1 %3858, label %3859, label %3871
+3836:                                             ; preds = %3827
+  %3837 = add nsw i64 %3822, 1
+  br label %3838
 
-3859:                                             ; preds = %3851
-  %3860 = fcmp ogt double %3854, %3857
-  br i1 %3860, label %3861, label %3866
+3838:                                             ; preds = %3836, %3827, %3824
+  %3839 = phi double [ %3833, %3836 ], [ %3833, %3827 ], [ %3826, %3824 ]
+  %3840 = phi double [ %3830, %3836 ], [ %3830, %3827 ], [ %3774, %3824 ]
+  %3841 = phi i64 [ %3837, %3836 ], [ %3822, %3827 ], [ %3775, %3824 ]
+  %3842 = icmp sgt i64 %3841, %3770
+  br i1 %3842, label %3843, label %3866
 
-3861:                                             ; preds = %3859
-  %3862 = getelementptr <8 x double>, ptr %3850, i64 %3852
-  %3863 = load double, ptr %3862, align 8, !tbaa !43
-  %3864 = fsub double %3854, %3857
-  %3865 = tail call double @llvm.fmuladd.f64(double %3863, double %3864, double %3853)
-  br label %3866
+3843:                                             ; preds = %3838
+  %3844 = load ptr, ptr %3688, align 8
+  %3845 = getelementptr double, ptr %3844, i64 %3764
+  br label %3846
 
-3866:                                             ; preds = %3861, %3859
-  %3867 = phi double [ %3857, %3861 ], [ %3854, %3859 ]
-  %3868 = phi double [ %3865, %3861 ], [ %3853, %3859 ]
-  %3869 = add nsw i64 %3852, -1
-  %3870 = icmp sgt i64 %3869, %3775
-  br i1 %3870, label %3851, label %3871, !llvm.loop !123
+3846:                                             ; preds = %3861, %3843
+  %3847 = phi i64 [ %3841, %3843 ], [ %3864, %3861 ]
+  %3848 = phi double [ 0.000000e+00, %3843 ], [ %3863, %3861 ]
+  %3849 = phi double [ %3840, %3843 ], [ %3862, %3861 ]
+  %3850 = getelementptr <8 x double>, ptr %3786, i64 %3847
+  %3851 = load double, ptr %3850, align 8, !tbaa !43
+  %3852 = tail call noundef double @llvm.fmuladd.f64(double %3851, double %3787, double %3772)
+  %3853 = fcmp ogt double %3852, %3839
+  br i1 %3853, label %3854, label %3866
 
-3871:                                             ; preds = %3866, %3851, %3843
-  %3872 = phi double [ %3845, %3843 ], [ %3854, %3851 ], [ %3867, %3866 ]
-  %3873 = phi double [ 0.000000e+00, %3843 ], [ %3853, %3851 ], [ %3868, %3866 ]
-  %3874 = phi i64 [ %3846, %3843 ], [ %3852, %3851 ], [ %3775, %3866 ]
-  %3875 = getelementptr <8 x double>, ptr %3794, i64 %3874
-  %3876 = load double, ptr %3875, align 8, !tbaa !43
-  %3877 = fsub double %3872, %3844
-  %3878 = tail call double @llvm.fmuladd.f64(double %3876, double %3877, double %3873)
-  %3879 = fsub double %3845, %3844
-  %3880 = fdiv double %3878, %3879
-  %3881 = getelementptr <8 x double>, ptr %3796, i64 %3827
-  store double %3880, ptr %3881, align 8, !tbaa !43
-  %3882 = fadd double %3826, %3878
-  %3883 = add nsw i64 %3827, -1
-  %3884 = icmp sgt i64 %3827, %3775
-  br i1 %3884, label %3825, label %3798, !llvm.loop !124
+3854:                                             ; preds = %3846
+  %3855 = fcmp ogt double %3849, %3852
+  br i1 %3855, label %3856, label %3861
 
-3885:                                             ; preds = %3885, %3823
-  %3886 = phi i64 [ %3821, %3823 ], [ %3901, %3885 ]
-  %3887 = load double, ptr %3805, align 8, !tbaa !43
-  %3888 = load double, ptr %3806, align 8, !tbaa !43
-  %3889 = fmul double %3882, %3888
-  %3890 = fdiv double %3887, %3889
-  %3891 = getelementptr <8 x double>, ptr %3796, i64 %3886
-  %3892 = load double, ptr %3891, align 8, !tbaa !43
-  %3893 = fmul double %3892, %3890
-  store double %3893, ptr %3891, align 8, !tbaa !43
-  %3894 = load double, ptr %3805, align 8, !tbaa !43
-  %3895 = load double, ptr %3806, align 8, !tbaa !43
-  %3896 = fmul double %3882, %3895
-  %3897 = fdiv double %3894, %3896
-  %3898 = getelementptr <8 x double>, ptr %3824, i64 %3886
-  %3899 = load double, ptr %3898, align 8, !tbaa !43
-  %3900 = fmul double %3899, %3897
-  store double %3900, ptr %3898, align 8, !tbaa !43
-  %3901 = add nsw i64 %3886, 2
-  %3902 = icmp eq i64 %3901, %3774
-  br i1 %3902, label %3903, label %3885, !llvm.loop !125
+3856:                                             ; preds = %3854
+  %3857 = getelementptr <8 x double>, ptr %3845, i64 %3847
+  %3858 = load double, ptr %3857, align 8, !tbaa !43
+  %3859 = fsub double %3849, %3852
+  %3860 = tail call double @llvm.fmuladd.f64(double %3858, double %3859, double %3848)
+  br label %3861
 
-3903:                                             ; preds = %3820, %3885, %3798, %3773, %3768
-  %3904 = add nuw nsw i64 %3769, 1
-  %3905 = icmp eq i64 %3904, 8
-  br i1 %3905, label %3906, label %3768, !llvm.loop !126
+3861:                                             ; preds = %3856, %3854
+  %3862 = phi double [ %3852, %3856 ], [ %3849, %3854 ]
+  %3863 = phi double [ %3860, %3856 ], [ %3848, %3854 ]
+  %3864 = add nsw i64 %3847, -1
+  %3865 = icmp sgt i64 %3864, %3770
+  br i1 %3865, label %3846, label %3866, !llvm.loop !123
 
-3906:                                             ; preds = %3903, %3729
+3866:                                             ; preds = %3861, %3846, %3838
+  %3867 = phi double [ %3840, %3838 ], [ %3849, %3846 ], [ %3862, %3861 ]
+  %3868 = phi double [ 0.000000e+00, %3838 ], [ %3848, %3846 ], [ %3863, %3861 ]
+  %3869 = phi i64 [ %3841, %3838 ], [ %3847, %3846 ], [ %3770, %3861 ]
+  %3870 = getelementptr <8 x double>, ptr %3789, i64 %3869
+  %3871 = load double, ptr %3870, align 8, !tbaa !43
+  %3872 = fsub double %3867, %3839
+  %3873 = tail call double @llvm.fmuladd.f64(double %3871, double %3872, double %3868)
+  %3874 = fsub double %3840, %3839
+  %3875 = fdiv double %3873, %3874
+  %3876 = getelementptr <8 x double>, ptr %3791, i64 %3822
+  store double %3875, ptr %3876, align 8, !tbaa !43
+  %3877 = fadd double %3821, %3873
+  %3878 = add nsw i64 %3822, -1
+  %3879 = icmp sgt i64 %3822, %3770
+  br i1 %3879, label %3820, label %3793, !llvm.loop !124
+
+3880:                                             ; preds = %3880, %3818
+  %3881 = phi i64 [ %3816, %3818 ], [ %3896, %3880 ]
+  %3882 = load double, ptr %3800, align 8, !tbaa !43
+  %3883 = load double, ptr %3801, align 8, !tbaa !43
+  %3884 = fmul double %3877, %3883
+  %3885 = fdiv double %3882, %3884
+  %3886 = getelementptr <8 x double>, ptr %3791, i64 %3881
+  %3887 = load double, ptr %3886, align 8, !tbaa !43
+  %3888 = fmul double %3887, %3885
+  store double %3888, ptr %3886, align 8, !tbaa !43
+  %3889 = load double, ptr %3800, align 8, !tbaa !43
+  %3890 = load double, ptr %3801, align 8, !tbaa !43
+  %3891 = fmul double %3877, %3890
+  %3892 = fdiv double %3889, %3891
+  %3893 = getelementptr <8 x double>, ptr %3819, i64 %3881
+  %3894 = load double, ptr %3893, align 8, !tbaa !43
+  %3895 = fmul double %3894, %3892
+  store double %3895, ptr %3893, align 8, !tbaa !43
+  %3896 = add nsw i64 %3881, 2
+  %3897 = icmp eq i64 %3896, %3769
+  br i1 %3897, label %3898, label %3880, !llvm.loop !125
+
+3898:                                             ; preds = %3815, %3880, %3793, %3768, %3763
+  %3899 = add nuw nsw i64 %3764, 1
+  %3900 = icmp eq i64 %3899, 8
+  br i1 %3900, label %3901, label %3763, !llvm.loop !126
+
+3901:                                             ; preds = %3898, %3724
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %12) #7
-  %3907 = load i64, ptr %141, align 16, !tbaa !21
-  br label %3908
+  %3902 = load i64, ptr %141, align 16, !tbaa !21
+  br label %3903
 
-3908:                                             ; preds = %3641, %3906
-  %3909 = phi i64 [ %3650, %3641 ], [ %3907, %3906 ]
-  %3910 = icmp sgt i64 %3909, 0
-  br i1 %3910, label %3911, label %3915
+3903:                                             ; preds = %3636, %3901
+  %3904 = phi i64 [ %3645, %3636 ], [ %3902, %3901 ]
+  %3905 = getelementptr inbounds nuw i8, ptr %3639, i64 7560
+  %3906 = load ptr, ptr %3905, align 8, !tbaa !58
+  %3907 = getelementptr inbounds nuw i8, ptr %3639, i64 7568
+  %3908 = load ptr, ptr %3907, align 16, !tbaa !47
+  %3909 = getelementptr inbounds nuw i8, ptr %3639, i64 7576
+  %3910 = load ptr, ptr %3909, align 8, !tbaa !57
+  %3911 = icmp sgt i64 %3904, 0
+  br i1 %3911, label %3922, label %3912
 
-3911:                                             ; preds = %3908
-  %3912 = getelementptr inbounds nuw i8, ptr %3644, i64 7576
-  %3913 = getelementptr inbounds nuw i8, ptr %3644, i64 7568
-  %3914 = getelementptr inbounds nuw i8, ptr %3644, i64 7560
-  br label %3925
+3912:                                             ; preds = %3922, %3903
+  %3913 = load i64, ptr %142, align 8, !tbaa !22
+  %3914 = icmp sgt i64 %3913, 0
+  br i1 %3914, label %3915, label %3935
 
-3915:                                             ; preds = %3925, %3908
-  %3916 = load i64, ptr %142, align 8, !tbaa !22
-  %3917 = icmp sgt i64 %3916, 0
-  br i1 %3917, label %3918, label %3944
+3915:                                             ; preds = %3912
+  %3916 = getelementptr inbounds nuw i8, ptr %3639, i64 7744
+  %3917 = getelementptr inbounds nuw i8, ptr %3639, i64 7736
+  %3918 = getelementptr inbounds nuw i8, ptr %3639, i64 7728
+  %3919 = getelementptr inbounds nuw i8, ptr %3639, i64 7696
+  %3920 = getelementptr inbounds nuw i8, ptr %3639, i64 7688
+  %3921 = getelementptr inbounds nuw i8, ptr %3639, i64 7680
+  br label %3939
 
-3918:                                             ; preds = %3915
-  %3919 = getelementptr inbounds nuw i8, ptr %3644, i64 7744
-  %3920 = getelementptr inbounds nuw i8, ptr %3644, i64 7736
-  %3921 = getelementptr inbounds nuw i8, ptr %3644, i64 7728
-  %3922 = getelementptr inbounds nuw i8, ptr %3644, i64 7696
-  %3923 = getelementptr inbounds nuw i8, ptr %3644, i64 7688
-  %3924 = getelementptr inbounds nuw i8, ptr %3644, i64 7680
-  br label %3948
+3922:                                             ; preds = %3903, %3922
+  %3923 = phi i64 [ %3932, %3922 ], [ 0, %3903 ]
+  %3924 = getelementptr inbounds nuw <8 x double>, ptr %3908, i64 %3923
+  %3925 = load <8 x double>, ptr %3924, align 64, !tbaa !26
+  %3926 = getelementptr inbounds nuw <8 x double>, ptr %3910, i64 %3923
+  %3927 = load <8 x double>, ptr %3926, align 64, !tbaa !26
+  %3928 = select <8 x i1> %3607, <8 x double> %3927, <8 x double> %3925
+  store <8 x double> %3928, ptr %3926, align 64, !tbaa !26
+  %3929 = getelementptr inbounds nuw <8 x double>, ptr %3906, i64 %3923
+  %3930 = load <8 x double>, ptr %3929, align 64, !tbaa !26
+  %3931 = select <8 x i1> %3607, <8 x double> %3925, <8 x double> %3930
+  store <8 x double> %3931, ptr %3924, align 64, !tbaa !26
+  %3932 = add nuw nsw i64 %3923, 1
+  %3933 = load i64, ptr %141, align 16, !tbaa !21
+  %3934 = icmp slt i64 %3932, %3933
+  br i1 %3934, label %3922, label %3912, !llvm.loop !127
 
-3925:                                             ; preds = %3911, %3925
-  %3926 = phi i64 [ 0, %3911 ], [ %3941, %3925 ]
-  %3927 = load ptr, ptr %3912, align 8, !tbaa !57
-  %3928 = getelementptr inbounds nuw <8 x double>, ptr %3927, i64 %3926
-  %3929 = load ptr, ptr %3913, align 16, !tbaa !47
-  %3930 = getelementptr inbounds nuw <8 x double>, ptr %3929, i64 %3926
-  %3931 = load <8 x double>, ptr %3930, align 64, !tbaa !26
-  %3932 = load <8 x double>, ptr %3928, align 64, !tbaa !26
-  %3933 = select <8 x i1> %3612, <8 x double> %3932, <8 x double> %3931
-  store <8 x double> %3933, ptr %3928, align 64, !tbaa !26
-  %3934 = load ptr, ptr %3913, align 16, !tbaa !47
-  %3935 = getelementptr inbounds nuw <8 x double>, ptr %3934, i64 %3926
-  %3936 = load ptr, ptr %3914, align 8, !tbaa !58
-  %3937 = getelementptr inbounds nuw <8 x double>, ptr %3936, i64 %3926
-  %3938 = load <8 x double>, ptr %3937, align 64, !tbaa !26
-  %3939 = load <8 x double>, ptr %3935, align 64, !tbaa !26
-  %3940 = select <8 x i1> %3612, <8 x double> %3939, <8 x double> %3938
-  store <8 x double> %3940, ptr %3935, align 64, !tbaa !26
-  %3941 = add nuw nsw i64 %3926, 1
-  %3942 = load i64, ptr %141, align 16, !tbaa !21
-  %3943 = icmp slt i64 %3941, %3942
-  br i1 %3943, label %3925, label %3915, !llvm.loop !127
+3935:                                             ; preds = %3939, %3912
+  %3936 = getelementptr inbounds nuw i8, ptr %3639, i64 4480
+  %3937 = getelementptr inbounds nuw i8, ptr %3639, i64 3712
+  %3938 = getelementptr inbounds nuw i8, ptr %3639, i64 2944
+  br label %3987
 
-3944:                                             ; preds = %3948, %3915
-  %3945 = getelementptr inbounds nuw i8, ptr %3644, i64 4480
-  %3946 = getelementptr inbounds nuw i8, ptr %3644, i64 3712
-  %3947 = getelementptr inbounds nuw i8, ptr %3644, i64 2944
-  br label %3996
+3939:                                             ; preds = %3915, %3939
+  %3940 = phi i64 [ 0, %3915 ], [ %3969, %3939 ]
+  %3941 = load ptr, ptr %3916, align 64, !tbaa !60
+  %3942 = getelementptr inbounds nuw <8 x double>, ptr %3941, i64 %3940
+  %3943 = load ptr, ptr %3917, align 8, !tbaa !50
+  %3944 = getelementptr inbounds nuw <8 x double>, ptr %3943, i64 %3940
+  %3945 = load <8 x double>, ptr %3944, align 64, !tbaa !26
+  %3946 = load <8 x double>, ptr %3942, align 64, !tbaa !26
+  %3947 = select <8 x i1> %3607, <8 x double> %3946, <8 x double> %3945
+  store <8 x double> %3947, ptr %3942, align 64, !tbaa !26
+  %3948 = load ptr, ptr %3917, align 8, !tbaa !50
+  %3949 = getelementptr inbounds nuw <8 x double>, ptr %3948, i64 %3940
+  %3950 = load ptr, ptr %3918, align 16, !tbaa !80
+  %3951 = getelementptr inbounds nuw <8 x double>, ptr %3950, i64 %3940
+  %3952 = load <8 x double>, ptr %3951, align 64, !tbaa !26
+  %3953 = load <8 x double>, ptr %3949, align 64, !tbaa !26
+  %3954 = select <8 x i1> %3607, <8 x double> %3953, <8 x double> %3952
+  store <8 x double> %3954, ptr %3949, align 64, !tbaa !26
+  %3955 = load ptr, ptr %3919, align 16, !tbaa !62
+  %3956 = getelementptr inbounds nuw <8 x double>, ptr %3955, i64 %3940
+  %3957 = load ptr, ptr %3920, align 8, !tbaa !51
+  %3958 = getelementptr inbounds nuw <8 x double>, ptr %3957, i64 %3940
+  %3959 = load <8 x double>, ptr %3958, align 64, !tbaa !26
+  %3960 = load <8 x double>, ptr %3956, align 64, !tbaa !26
+  %3961 = select <8 x i1> %3607, <8 x double> %3960, <8 x double> %3959
+  store <8 x double> %3961, ptr %3956, align 64, !tbaa !26
+  %3962 = load ptr, ptr %3920, align 8, !tbaa !51
+  %3963 = getelementptr inbounds nuw <8 x double>, ptr %3962, i64 %3940
+  %3964 = load ptr, ptr %3921, align 64, !tbaa !111
+  %3965 = getelementptr inbounds nuw <8 x double>, ptr %3964, i64 %3940
+  %3966 = load <8 x double>, ptr %3965, align 64, !tbaa !26
+  %3967 = load <8 x double>, ptr %3963, align 64, !tbaa !26
+  %3968 = select <8 x i1> %3607, <8 x double> %3967, <8 x double> %3966
+  store <8 x double> %3968, ptr %3963, align 64, !tbaa !26
+  %3969 = add nuw nsw i64 %3940, 1
+  %3970 = load i64, ptr %142, align 8, !tbaa !22
+  %3971 = icmp slt i64 %3969, %3970
+  br i1 %3971, label %3939, label %3935, !llvm.loop !128
 
-3948:                                             ; preds = %3918, %3948
-  %3949 = phi i64 [ 0, %3918 ], [ %3978, %3948 ]
-  %3950 = load ptr, ptr %3919, align 64, !tbaa !60
-  %3951 = getelementptr inbounds nuw <8 x double>, ptr %3950, i64 %3949
-  %3952 = load ptr, ptr %3920, align 8, !tbaa !50
-  %3953 = getelementptr inbounds nuw <8 x double>, ptr %3952, i64 %3949
-  %3954 = load <8 x double>, ptr %3953, align 64, !tbaa !26
-  %3955 = load <8 x double>, ptr %3951, align 64, !tbaa !26
-  %3956 = select <8 x i1> %3612, <8 x double> %3955, <8 x double> %3954
-  store <8 x double> %3956, ptr %3951, align 64, !tbaa !26
-  %3957 = load ptr, ptr %3920, align 8, !tbaa !50
-  %3958 = getelementptr inbounds nuw <8 x double>, ptr %3957, i64 %3949
-  %3959 = load ptr, ptr %3921, align 16, !tbaa !80
-  %3960 = getelementptr inbounds nuw <8 x double>, ptr %3959, i64 %3949
-  %3961 = load <8 x double>, ptr %3960, align 64, !tbaa !26
-  %3962 = load <8 x double>, ptr %3958, align 64, !tbaa !26
-  %3963 = select <8 x i1> %3612, <8 x double> %3962, <8 x double> %3961
-  store <8 x double> %3963, ptr %3958, align 64, !tbaa !26
-  %3964 = load ptr, ptr %3922, align 16, !tbaa !62
-  %3965 = getelementptr inbounds nuw <8 x double>, ptr %3964, i64 %3949
-  %3966 = load ptr, ptr %3923, align 8, !tbaa !51
-  %3967 = getelementptr inbounds nuw <8 x double>, ptr %3966, i64 %3949
-  %3968 = load <8 x double>, ptr %3967, align 64, !tbaa !26
-  %3969 = load <8 x double>, ptr %3965, align 64, !tbaa !26
-  %3970 = select <8 x i1> %3612, <8 x double> %3969, <8 x double> %3968
-  store <8 x double> %3970, ptr %3965, align 64, !tbaa !26
-  %3971 = load ptr, ptr %3923, align 8, !tbaa !51
-  %3972 = getelementptr inbounds nuw <8 x double>, ptr %3971, i64 %3949
-  %3973 = load ptr, ptr %3924, align 64, !tbaa !111
-  %3974 = getelementptr inbounds nuw <8 x double>, ptr %3973, i64 %3949
+3972:                                             ; preds = %3987
+  %3973 = getelementptr inbounds nuw i8, ptr %3639, i64 7424
+  %3974 = getelementptr inbounds nuw i8, ptr %3639, i64 5696
   %3975 = load <8 x double>, ptr %3974, align 64, !tbaa !26
-  %3976 = load <8 x double>, ptr %3972, align 64, !tbaa !26
-  %3977 = select <8 x i1> %3612, <8 x double> %3976, <8 x double> %3975
-  store <8 x double> %3977, ptr %3972, align 64, !tbaa !26
-  %3978 = add nuw nsw i64 %3949, 1
-  %3979 = load i64, ptr %142, align 8, !tbaa !22
-  %3980 = icmp slt i64 %3978, %3979
-  br i1 %3980, label %3948, label %3944, !llvm.loop !128
+  %3976 = fcmp ogt <8 x double> %3975, zeroinitializer
+  %3977 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %3978 = fcmp une <8 x double> %3977, splat (double 2.000000e+00)
+  %3979 = and <8 x i1> %3976, %3978
+  %3980 = select <8 x i1> %3979, <8 x i64> %3547, <8 x i64> zeroinitializer
+  %3981 = load <8 x i64>, ptr %3973, align 64, !tbaa !26
+  %3982 = and <8 x i64> %3981, %3635
+  %3983 = or <8 x i64> %3980, %3982
+  store <8 x i64> %3983, ptr %3973, align 64, !tbaa !26
+  %3984 = add nuw nsw i64 %3637, 1
+  %3985 = load i64, ptr %166, align 8, !tbaa !20
+  %3986 = icmp slt i64 %3984, %3985
+  br i1 %3986, label %3636, label %3999, !llvm.loop !129
 
-3981:                                             ; preds = %3996
-  %3982 = getelementptr inbounds nuw i8, ptr %3644, i64 7424
-  %3983 = getelementptr inbounds nuw i8, ptr %3644, i64 5696
-  %3984 = load <8 x double>, ptr %3983, align 64, !tbaa !26
-  %3985 = fcmp ogt <8 x double> %3984, zeroinitializer
-  %3986 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %3987 = fcmp une <8 x double> %3986, splat (double 2.000000e+00)
-  %3988 = and <8 x i1> %3985, %3987
-  %3989 = select <8 x i1> %3988, <8 x i64> %3552, <8 x i64> zeroinitializer
-  %3990 = load <8 x i64>, ptr %3982, align 64, !tbaa !26
-  %3991 = and <8 x i64> %3990, %3640
-  %3992 = or <8 x i64> %3989, %3991
-  store <8 x i64> %3992, ptr %3982, align 64, !tbaa !26
-  %3993 = add nuw nsw i64 %3642, 1
-  %3994 = load i64, ptr %166, align 8, !tbaa !20
-  %3995 = icmp slt i64 %3993, %3994
-  br i1 %3995, label %3641, label %4008, !llvm.loop !129
+3987:                                             ; preds = %3935, %3987
+  %3988 = phi i64 [ 0, %3935 ], [ %3997, %3987 ]
+  %3989 = getelementptr inbounds nuw [12 x <8 x double>], ptr %3936, i64 0, i64 %3988
+  %3990 = getelementptr inbounds nuw [12 x <8 x double>], ptr %3937, i64 0, i64 %3988
+  %3991 = load <8 x double>, ptr %3990, align 64, !tbaa !26
+  %3992 = load <8 x double>, ptr %3989, align 64, !tbaa !26
+  %3993 = select <8 x i1> %3607, <8 x double> %3992, <8 x double> %3991
+  store <8 x double> %3993, ptr %3989, align 64, !tbaa !26
+  %3994 = getelementptr inbounds nuw [12 x <8 x double>], ptr %3938, i64 0, i64 %3988
+  %3995 = load <8 x double>, ptr %3994, align 64, !tbaa !26
+  %3996 = select <8 x i1> %3607, <8 x double> %3991, <8 x double> %3995
+  store <8 x double> %3996, ptr %3990, align 64, !tbaa !26
+  %3997 = add nuw nsw i64 %3988, 1
+  %3998 = icmp eq i64 %3997, 12
+  br i1 %3998, label %3972, label %3987, !llvm.loop !130
 
-3996:                                             ; preds = %3944, %3996
-  %3997 = phi i64 [ 0, %3944 ], [ %4006, %3996 ]
-  %3998 = getelementptr inbounds nuw [12 x <8 x double>], ptr %3945, i64 0, i64 %3997
-  %3999 = getelementptr inbounds nuw [12 x <8 x double>], ptr %3946, i64 0, i64 %3997
-  %4000 = load <8 x double>, ptr %3999, align 64, !tbaa !26
-  %4001 = load <8 x double>, ptr %3998, align 64, !tbaa !26
-  %4002 = select <8 x i1> %3612, <8 x double> %4001, <8 x double> %4000
-  store <8 x double> %4002, ptr %3998, align 64, !tbaa !26
-  %4003 = getelementptr inbounds nuw [12 x <8 x double>], ptr %3947, i64 0, i64 %3997
-  %4004 = load <8 x double>, ptr %4003, align 64, !tbaa !26
-  %4005 = select <8 x i1> %3612, <8 x double> %4000, <8 x double> %4004
-  store <8 x double> %4005, ptr %3999, align 64, !tbaa !26
-  %4006 = add nuw nsw i64 %3997, 1
-  %4007 = icmp eq i64 %4006, 12
-  br i1 %4007, label %3981, label %3996, !llvm.loop !130
+3999:                                             ; preds = %3972
+  %4000 = load <8 x double>, ptr %168, align 64, !tbaa !26
+  %4001 = load <8 x double>, ptr %192, align 64, !tbaa !26
+  %4002 = load <8 x double>, ptr %229, align 64, !tbaa !26
+  %4003 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  %4004 = load <8 x double>, ptr %227, align 64, !tbaa !26
+  %4005 = fdiv <8 x double> %4002, %3267
+  %4006 = icmp sgt i64 %3985, 0
+  br label %4007
 
-4008:                                             ; preds = %3981
-  %4009 = load <8 x double>, ptr %168, align 64, !tbaa !26
-  %4010 = load <8 x double>, ptr %192, align 64, !tbaa !26
-  %4011 = load <8 x double>, ptr %229, align 64, !tbaa !26
-  %4012 = load <8 x double>, ptr %165, align 64, !tbaa !26
-  %4013 = load <8 x double>, ptr %227, align 64, !tbaa !26
-  %4014 = fdiv <8 x double> %4011, %3272
-  %4015 = icmp sgt i64 %3994, 0
-  br label %4016
+4007:                                             ; preds = %3606, %3999
+  %4008 = phi <8 x double> [ %4005, %3999 ], [ %3277, %3606 ]
+  %4009 = phi i1 [ %4006, %3999 ], [ false, %3606 ]
+  %4010 = phi <8 x double> [ %4004, %3999 ], [ %3256, %3606 ]
+  %4011 = phi <8 x double> [ %4003, %3999 ], [ %3535, %3606 ]
+  %4012 = phi <8 x double> [ %4001, %3999 ], [ %3273, %3606 ]
+  %4013 = phi <8 x double> [ %4000, %3999 ], [ %3271, %3606 ]
+  %4014 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %4015 = fadd <8 x double> %4014, %4013
+  %4016 = select <8 x i1> %3607, <8 x double> %4014, <8 x double> %4015
+  store <8 x double> %4016, ptr %158, align 64, !tbaa !26
+  %4017 = load <8 x double>, ptr %167, align 64, !tbaa !26
+  %4018 = select <8 x i1> %3607, <8 x double> %4017, <8 x double> %4013
+  store <8 x double> %4018, ptr %167, align 64, !tbaa !26
+  %4019 = load <8 x double>, ptr %145, align 64, !tbaa !26
+  %4020 = fadd <8 x double> %4019, splat (double 1.000000e+00)
+  %4021 = select <8 x i1> %3607, <8 x double> %4019, <8 x double> %4020
+  store <8 x double> %4021, ptr %145, align 64, !tbaa !26
+  %4022 = load <8 x double>, ptr %147, align 64, !tbaa !26
+  %4023 = fcmp olt <8 x double> %4022, %4013
+  %4024 = select <8 x i1> %3607, <8 x i1> splat (i1 true), <8 x i1> %4023
+  %4025 = select <8 x i1> %4024, <8 x double> %4022, <8 x double> %4013
+  store <8 x double> %4025, ptr %147, align 64, !tbaa !26
+  %4026 = fcmp une <8 x double> %4012, zeroinitializer
+  %4027 = fcmp ueq <8 x double> %3266, zeroinitializer
+  %4028 = or <8 x i1> %4027, %4026
+  %4029 = fcmp olt <8 x double> %4008, splat (double 1.800000e+00)
+  %4030 = select <8 x i1> %4029, <8 x double> %4008, <8 x double> splat (double 1.800000e+00)
+  %4031 = select <8 x i1> %4028, <8 x double> splat (double 1.800000e+00), <8 x double> %4030
+  %4032 = fcmp ogt <8 x double> %4031, splat (double 2.000000e-01)
+  %4033 = select <8 x i1> %4032, <8 x double> %4031, <8 x double> splat (double 2.000000e-01)
+  %4034 = fmul <8 x double> %4013, %4033
+  %4035 = fmul <8 x double> %4013, splat (double 4.000000e+00)
+  %4036 = fcmp olt <8 x double> %4011, %4035
+  %4037 = select <8 x i1> %4036, <8 x double> %4011, <8 x double> %4035
+  %4038 = fcmp ogt <8 x double> %4034, %4037
+  %4039 = select <8 x i1> %4038, <8 x double> %4034, <8 x double> %4037
+  %4040 = select <8 x i1> %3607, <8 x double> %4011, <8 x double> zeroinitializer
+  store <8 x double> %4040, ptr %165, align 64, !tbaa !26
+  %4041 = select <8 x i1> %3607, <8 x double> %4010, <8 x double> zeroinitializer
+  store <8 x double> %4041, ptr %227, align 64, !tbaa !26
+  %4042 = load <8 x i64>, ptr %169, align 64, !tbaa !26
+  %4043 = and <8 x i64> %4042, %3635
+  store <8 x i64> %4043, ptr %169, align 64, !tbaa !26
+  br i1 %4009, label %4044, label %4341
 
-4016:                                             ; preds = %3611, %4008
-  %4017 = phi <8 x double> [ %4014, %4008 ], [ %3282, %3611 ]
-  %4018 = phi i1 [ %4015, %4008 ], [ false, %3611 ]
-  %4019 = phi <8 x double> [ %4013, %4008 ], [ %3261, %3611 ]
-  %4020 = phi <8 x double> [ %4012, %4008 ], [ %3540, %3611 ]
-  %4021 = phi <8 x double> [ %4010, %4008 ], [ %3278, %3611 ]
-  %4022 = phi <8 x double> [ %4009, %4008 ], [ %3276, %3611 ]
-  %4023 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %4024 = fadd <8 x double> %4023, %4022
-  %4025 = select <8 x i1> %3612, <8 x double> %4023, <8 x double> %4024
-  store <8 x double> %4025, ptr %158, align 64, !tbaa !26
-  %4026 = load <8 x double>, ptr %167, align 64, !tbaa !26
-  %4027 = select <8 x i1> %3612, <8 x double> %4026, <8 x double> %4022
-  store <8 x double> %4027, ptr %167, align 64, !tbaa !26
-  %4028 = load <8 x double>, ptr %145, align 64, !tbaa !26
-  %4029 = fadd <8 x double> %4028, splat (double 1.000000e+00)
-  %4030 = select <8 x i1> %3612, <8 x double> %4028, <8 x double> %4029
-  store <8 x double> %4030, ptr %145, align 64, !tbaa !26
-  %4031 = load <8 x double>, ptr %147, align 64, !tbaa !26
-  %4032 = fcmp olt <8 x double> %4031, %4022
-  %4033 = select <8 x i1> %3612, <8 x i1> splat (i1 true), <8 x i1> %4032
-  %4034 = select <8 x i1> %4033, <8 x double> %4031, <8 x double> %4022
-  store <8 x double> %4034, ptr %147, align 64, !tbaa !26
-  %4035 = fcmp une <8 x double> %4021, zeroinitializer
-  %4036 = fcmp ueq <8 x double> %3271, zeroinitializer
-  %4037 = or <8 x i1> %4036, %4035
-  %4038 = fcmp olt <8 x double> %4017, splat (double 1.800000e+00)
-  %4039 = select <8 x i1> %4038, <8 x double> %4017, <8 x double> splat (double 1.800000e+00)
-  %4040 = select <8 x i1> %4037, <8 x double> splat (double 1.800000e+00), <8 x double> %4039
-  %4041 = fcmp ogt <8 x double> %4040, splat (double 2.000000e-01)
-  %4042 = select <8 x i1> %4041, <8 x double> %4040, <8 x double> splat (double 2.000000e-01)
-  %4043 = fmul <8 x double> %4022, %4042
-  %4044 = fmul <8 x double> %4022, splat (double 4.000000e+00)
-  %4045 = fcmp olt <8 x double> %4020, %4044
-  %4046 = select <8 x i1> %4045, <8 x double> %4020, <8 x double> %4044
-  %4047 = fcmp ogt <8 x double> %4043, %4046
-  %4048 = select <8 x i1> %4047, <8 x double> %4043, <8 x double> %4046
-  %4049 = select <8 x i1> %3612, <8 x double> %4020, <8 x double> zeroinitializer
-  store <8 x double> %4049, ptr %165, align 64, !tbaa !26
-  %4050 = select <8 x i1> %3612, <8 x double> %4019, <8 x double> zeroinitializer
-  store <8 x double> %4050, ptr %227, align 64, !tbaa !26
-  %4051 = load <8 x i64>, ptr %169, align 64, !tbaa !26
-  %4052 = and <8 x i64> %4051, %3640
-  store <8 x i64> %4052, ptr %169, align 64, !tbaa !26
-  br i1 %4018, label %4053, label %4350
+4044:                                             ; preds = %4007, %4334
+  %4045 = phi i64 [ %4336, %4334 ], [ 0, %4007 ]
+  %4046 = phi <8 x double> [ %4335, %4334 ], [ %4039, %4007 ]
+  %4047 = load ptr, ptr %151, align 8, !tbaa !28
+  %4048 = getelementptr inbounds nuw %struct.Piece, ptr %4047, i64 %4045
+  %4049 = getelementptr inbounds nuw i8, ptr %4048, i64 3776
+  %4050 = load <8 x double>, ptr %4049, align 64, !tbaa !26
+  %4051 = getelementptr inbounds nuw i8, ptr %4048, i64 1472
+  %4052 = load <8 x double>, ptr %4051, align 64, !tbaa !26
+  %4053 = fmul <8 x double> %4052, splat (double 1.001000e+00)
+  %4054 = fcmp ole <8 x double> %4050, %4053
+  %4055 = getelementptr inbounds nuw i8, ptr %4048, i64 1600
+  %4056 = load <8 x double>, ptr %4055, align 64, !tbaa !26
+  %4057 = getelementptr inbounds nuw i8, ptr %4048, i64 4032
+  %4058 = load <8 x double>, ptr %4057, align 64, !tbaa !26
+  %4059 = fsub <8 x double> %4056, %4058
+  %4060 = fmul <8 x double> %4056, splat (double 1.000000e-04)
+  %4061 = fcmp ole <8 x double> %4059, %4060
+  %4062 = getelementptr inbounds nuw i8, ptr %4048, i64 7360
+  %4063 = load <8 x i64>, ptr %4062, align 64, !tbaa !26
+  %4064 = and <8 x i64> %4063, %3547
+  %4065 = getelementptr inbounds nuw i8, ptr %4048, i64 7296
+  %4066 = load <8 x double>, ptr %4065, align 64, !tbaa !26
+  %4067 = fcmp oeq <8 x double> %4066, zeroinitializer
+  %4068 = and <8 x i1> %4054, %4067
+  %4069 = fcmp oeq <8 x double> %4066, splat (double 1.000000e+00)
+  %4070 = and <8 x i1> %4061, %4069
+  %4071 = or <8 x i1> %4068, %4070
+  %4072 = select <8 x i1> %4071, <8 x i64> %4064, <8 x i64> zeroinitializer
+  %4073 = fadd <8 x double> %4066, splat (double 1.000000e+00)
+  %4074 = icmp eq <8 x i64> %4072, zeroinitializer
+  %4075 = select <8 x i1> %4074, <8 x double> %4066, <8 x double> %4073
+  store <8 x double> %4075, ptr %4065, align 64, !tbaa !26
+  %4076 = getelementptr inbounds nuw i8, ptr %4048, i64 7424
+  %4077 = load <8 x i64>, ptr %4076, align 64, !tbaa !26
+  %4078 = or <8 x i64> %4072, %4077
+  store <8 x i64> %4078, ptr %4076, align 64, !tbaa !26
+  %4079 = getelementptr inbounds nuw i8, ptr %4048, i64 896
+  %4080 = load <8 x double>, ptr %4079, align 64, !tbaa !26
+  %4081 = getelementptr inbounds nuw i8, ptr %4048, i64 5632
+  %4082 = load <8 x double>, ptr %4081, align 64, !tbaa !26
+  %4083 = getelementptr inbounds nuw i8, ptr %4048, i64 5696
+  %4084 = load <8 x double>, ptr %4083, align 64, !tbaa !26
+  %4085 = fadd <8 x double> %4082, %4084
+  %4086 = fcmp ogt <8 x double> %4085, zeroinitializer
+  %4087 = xor <8 x i64> %4063, splat (i64 -1)
+  %4088 = and <8 x i64> %3547, %4087
+  %4089 = fcmp une <8 x double> %4080, zeroinitializer
+  %4090 = or <8 x i1> %4089, %4086
+  %4091 = getelementptr inbounds nuw i8, ptr %4048, i64 3840
+  %4092 = load <8 x double>, ptr %4091, align 64, !tbaa !26
+  %4093 = fmul <8 x double> %4080, splat (double 1.000000e-04)
+  %4094 = fcmp ogt <8 x double> %4093, splat (double 0x3E7AD7F29ABCAF48)
+  %4095 = select <8 x i1> %4094, <8 x double> %4093, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4096 = fcmp ole <8 x double> %4092, %4095
+  %4097 = select <8 x i1> %4096, <8 x i1> %4090, <8 x i1> zeroinitializer
+  %4098 = select <8 x i1> %4097, <8 x i64> %4088, <8 x i64> zeroinitializer
+  %4099 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4098)
+  %4100 = icmp eq i64 %4099, 0
+  br i1 %4100, label %4334, label %4101
 
-4053:                                             ; preds = %4016, %4343
-  %4054 = phi i64 [ %4345, %4343 ], [ 0, %4016 ]
-  %4055 = phi <8 x double> [ %4344, %4343 ], [ %4048, %4016 ]
-  %4056 = load ptr, ptr %151, align 8, !tbaa !28
-  %4057 = getelementptr inbounds nuw %struct.Piece, ptr %4056, i64 %4054
-  %4058 = getelementptr inbounds nuw i8, ptr %4057, i64 3776
-  %4059 = load <8 x double>, ptr %4058, align 64, !tbaa !26
-  %4060 = getelementptr inbounds nuw i8, ptr %4057, i64 1472
-  %4061 = load <8 x double>, ptr %4060, align 64, !tbaa !26
-  %4062 = fmul <8 x double> %4061, splat (double 1.001000e+00)
-  %4063 = fcmp ole <8 x double> %4059, %4062
-  %4064 = getelementptr inbounds nuw i8, ptr %4057, i64 1600
-  %4065 = load <8 x double>, ptr %4064, align 64, !tbaa !26
-  %4066 = getelementptr inbounds nuw i8, ptr %4057, i64 4032
-  %4067 = load <8 x double>, ptr %4066, align 64, !tbaa !26
-  %4068 = fsub <8 x double> %4065, %4067
-  %4069 = fmul <8 x double> %4065, splat (double 1.000000e-04)
-  %4070 = fcmp ole <8 x double> %4068, %4069
-  %4071 = getelementptr inbounds nuw i8, ptr %4057, i64 7360
-  %4072 = load <8 x i64>, ptr %4071, align 64, !tbaa !26
-  %4073 = and <8 x i64> %4072, %3552
-  %4074 = getelementptr inbounds nuw i8, ptr %4057, i64 7296
-  %4075 = load <8 x double>, ptr %4074, align 64, !tbaa !26
-  %4076 = fcmp oeq <8 x double> %4075, zeroinitializer
-  %4077 = and <8 x i1> %4063, %4076
-  %4078 = fcmp oeq <8 x double> %4075, splat (double 1.000000e+00)
-  %4079 = and <8 x i1> %4070, %4078
-  %4080 = or <8 x i1> %4077, %4079
-  %4081 = select <8 x i1> %4080, <8 x i64> %4073, <8 x i64> zeroinitializer
-  %4082 = fadd <8 x double> %4075, splat (double 1.000000e+00)
-  %4083 = icmp eq <8 x i64> %4081, zeroinitializer
-  %4084 = select <8 x i1> %4083, <8 x double> %4075, <8 x double> %4082
-  store <8 x double> %4084, ptr %4074, align 64, !tbaa !26
-  %4085 = getelementptr inbounds nuw i8, ptr %4057, i64 7424
-  %4086 = load <8 x i64>, ptr %4085, align 64, !tbaa !26
-  %4087 = or <8 x i64> %4081, %4086
-  store <8 x i64> %4087, ptr %4085, align 64, !tbaa !26
-  %4088 = getelementptr inbounds nuw i8, ptr %4057, i64 896
-  %4089 = load <8 x double>, ptr %4088, align 64, !tbaa !26
-  %4090 = getelementptr inbounds nuw i8, ptr %4057, i64 5632
-  %4091 = load <8 x double>, ptr %4090, align 64, !tbaa !26
-  %4092 = getelementptr inbounds nuw i8, ptr %4057, i64 5696
-  %4093 = load <8 x double>, ptr %4092, align 64, !tbaa !26
-  %4094 = fadd <8 x double> %4091, %4093
-  %4095 = fcmp ogt <8 x double> %4094, zeroinitializer
-  %4096 = xor <8 x i64> %4072, splat (i64 -1)
-  %4097 = and <8 x i64> %3552, %4096
-  %4098 = fcmp une <8 x double> %4089, zeroinitializer
-  %4099 = or <8 x i1> %4098, %4095
-  %4100 = getelementptr inbounds nuw i8, ptr %4057, i64 3840
-  %4101 = load <8 x double>, ptr %4100, align 64, !tbaa !26
-  %4102 = fmul <8 x double> %4089, splat (double 1.000000e-04)
-  %4103 = fcmp ogt <8 x double> %4102, splat (double 0x3E7AD7F29ABCAF48)
-  %4104 = select <8 x i1> %4103, <8 x double> %4102, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4105 = fcmp ole <8 x double> %4101, %4104
-  %4106 = select <8 x i1> %4105, <8 x i1> %4099, <8 x i1> zeroinitializer
-  %4107 = select <8 x i1> %4106, <8 x i64> %4097, <8 x i64> zeroinitializer
-  %4108 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4107)
-  %4109 = icmp eq i64 %4108, 0
-  br i1 %4109, label %4343, label %4110
-
-4110:                                             ; preds = %4053
-  %4111 = load i64, ptr %141, align 16, !tbaa !21
-  %4112 = load i64, ptr %142, align 8, !tbaa !22
-  %4113 = getelementptr inbounds nuw i8, ptr %4057, i64 4416
+4101:                                             ; preds = %4044
+  %4102 = load i64, ptr %141, align 16, !tbaa !21
+  %4103 = load i64, ptr %142, align 8, !tbaa !22
+  %4104 = getelementptr inbounds nuw i8, ptr %4048, i64 4416
+  %4105 = load <8 x double>, ptr %4104, align 64, !tbaa !26
+  %4106 = getelementptr inbounds nuw i8, ptr %4048, i64 5568
+  %4107 = load <8 x double>, ptr %4106, align 64, !tbaa !26
+  %4108 = getelementptr inbounds nuw i8, ptr %4048, i64 832
+  %4109 = load <8 x double>, ptr %4108, align 64, !tbaa !26
+  %4110 = getelementptr inbounds nuw i8, ptr %4048, i64 7600
+  %4111 = load ptr, ptr %4110, align 16, !tbaa !48
+  %4112 = add nsw i64 %4102, -1
+  %4113 = getelementptr inbounds <8 x double>, ptr %4111, i64 %4112
   %4114 = load <8 x double>, ptr %4113, align 64, !tbaa !26
-  %4115 = getelementptr inbounds nuw i8, ptr %4057, i64 5568
-  %4116 = load <8 x double>, ptr %4115, align 64, !tbaa !26
-  %4117 = getelementptr inbounds nuw i8, ptr %4057, i64 832
-  %4118 = load <8 x double>, ptr %4117, align 64, !tbaa !26
-  %4119 = getelementptr inbounds nuw i8, ptr %4057, i64 7600
-  %4120 = load ptr, ptr %4119, align 16, !tbaa !48
-  %4121 = add nsw i64 %4111, -1
-  %4122 = getelementptr inbounds <8 x double>, ptr %4120, i64 %4121
+  %4115 = fmul <8 x double> %4109, %4114
+  %4116 = fneg <8 x double> %4092
+  %4117 = fdiv <8 x double> %4116, %4115
+  %4118 = fcmp ogt <8 x double> %4117, splat (double 0x3E7AD7F29ABCAF48)
+  %4119 = select <8 x i1> %4118, <8 x double> %4117, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4120 = load <8 x double>, ptr %4048, align 64, !tbaa !26
+  %4121 = fsub <8 x double> %4120, %4119
+  %4122 = getelementptr inbounds nuw i8, ptr %4048, i64 2560
   %4123 = load <8 x double>, ptr %4122, align 64, !tbaa !26
-  %4124 = fmul <8 x double> %4118, %4123
-  %4125 = fneg <8 x double> %4101
-  %4126 = fdiv <8 x double> %4125, %4124
-  %4127 = fcmp ogt <8 x double> %4126, splat (double 0x3E7AD7F29ABCAF48)
-  %4128 = select <8 x i1> %4127, <8 x double> %4126, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4129 = load <8 x double>, ptr %4057, align 64, !tbaa !26
-  %4130 = fsub <8 x double> %4129, %4128
-  %4131 = getelementptr inbounds nuw i8, ptr %4057, i64 2560
-  %4132 = load <8 x double>, ptr %4131, align 64, !tbaa !26
-  %4133 = getelementptr inbounds nuw i8, ptr %4057, i64 2624
-  %4134 = load <8 x double>, ptr %4133, align 64, !tbaa !26
-  %4135 = getelementptr inbounds nuw i8, ptr %4057, i64 2688
+  %4124 = getelementptr inbounds nuw i8, ptr %4048, i64 2624
+  %4125 = load <8 x double>, ptr %4124, align 64, !tbaa !26
+  %4126 = getelementptr inbounds nuw i8, ptr %4048, i64 2688
+  %4127 = load <8 x double>, ptr %4126, align 64, !tbaa !26
+  %4128 = getelementptr inbounds nuw i8, ptr %4048, i64 2752
+  %4129 = load <8 x double>, ptr %4128, align 64, !tbaa !26
+  %4130 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4121, <8 x double> %4129, <8 x double> %4127)
+  %4131 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4121, <8 x double> %4130, <8 x double> %4125)
+  %4132 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4121, <8 x double> %4131, <8 x double> %4123)
+  %4133 = getelementptr inbounds nuw i8, ptr %4048, i64 7568
+  %4134 = load ptr, ptr %4133, align 16, !tbaa !47
+  %4135 = getelementptr inbounds <8 x double>, ptr %4134, i64 %4112
   %4136 = load <8 x double>, ptr %4135, align 64, !tbaa !26
-  %4137 = getelementptr inbounds nuw i8, ptr %4057, i64 2752
-  %4138 = load <8 x double>, ptr %4137, align 64, !tbaa !26
-  %4139 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4130, <8 x double> %4138, <8 x double> %4136)
-  %4140 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4130, <8 x double> %4139, <8 x double> %4134)
-  %4141 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4130, <8 x double> %4140, <8 x double> %4132)
-  %4142 = getelementptr inbounds nuw i8, ptr %4057, i64 7568
-  %4143 = load ptr, ptr %4142, align 16, !tbaa !47
-  %4144 = getelementptr inbounds <8 x double>, ptr %4143, i64 %4121
+  %4137 = getelementptr inbounds nuw i8, ptr %4048, i64 7552
+  %4138 = load i64, ptr %4137, align 64, !tbaa !31
+  %4139 = icmp sgt i64 %4102, %4138
+  br i1 %4139, label %4143, label %4140
+
+4140:                                             ; preds = %4101
+  %4141 = getelementptr inbounds nuw i8, ptr %4048, i64 640
+  %4142 = load <8 x double>, ptr %4141, align 64, !tbaa !26
+  br label %4154
+
+4143:                                             ; preds = %4101
+  %4144 = getelementptr inbounds nuw i8, ptr %4048, i64 384
   %4145 = load <8 x double>, ptr %4144, align 64, !tbaa !26
-  %4146 = getelementptr inbounds nuw i8, ptr %4057, i64 7552
-  %4147 = load i64, ptr %4146, align 64, !tbaa !31
-  %4148 = icmp sgt i64 %4111, %4147
-  br i1 %4148, label %4152, label %4149
+  %4146 = getelementptr inbounds nuw i8, ptr %4048, i64 448
+  %4147 = load <8 x double>, ptr %4146, align 64, !tbaa !26
+  %4148 = getelementptr inbounds nuw i8, ptr %4048, i64 512
+  %4149 = load <8 x double>, ptr %4148, align 64, !tbaa !26
+  %4150 = fmul <8 x double> %4136, %4149
+  %4151 = fmul <8 x double> %4150, splat (double 0x3FD5555555555555)
+  %4152 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4147, <8 x double> splat (double 5.000000e-01), <8 x double> %4151)
+  %4153 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4136, <8 x double> %4152, <8 x double> %4145)
+  br label %4154
 
-4149:                                             ; preds = %4110
-  %4150 = getelementptr inbounds nuw i8, ptr %4057, i64 640
-  %4151 = load <8 x double>, ptr %4150, align 64, !tbaa !26
-  br label %4163
+4154:                                             ; preds = %4143, %4140
+  %4155 = phi <8 x double> [ %4142, %4140 ], [ %4153, %4143 ]
+  %4156 = fmul <8 x double> %4136, %4155
+  %4157 = icmp sgt i64 %4102, 0
+  br i1 %4157, label %4158, label %4168
 
-4152:                                             ; preds = %4110
-  %4153 = getelementptr inbounds nuw i8, ptr %4057, i64 384
-  %4154 = load <8 x double>, ptr %4153, align 64, !tbaa !26
-  %4155 = getelementptr inbounds nuw i8, ptr %4057, i64 448
-  %4156 = load <8 x double>, ptr %4155, align 64, !tbaa !26
-  %4157 = getelementptr inbounds nuw i8, ptr %4057, i64 512
-  %4158 = load <8 x double>, ptr %4157, align 64, !tbaa !26
-  %4159 = fmul <8 x double> %4145, %4158
-  %4160 = fmul <8 x double> %4159, splat (double 0x3FD5555555555555)
-  %4161 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4156, <8 x double> splat (double 5.000000e-01), <8 x double> %4160)
-  %4162 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4145, <8 x double> %4161, <8 x double> %4154)
-  br label %4163
+4158:                                             ; preds = %4154
+  %4159 = getelementptr inbounds nuw i8, ptr %4048, i64 640
+  %4160 = getelementptr inbounds nuw i8, ptr %4048, i64 384
+  %4161 = getelementptr inbounds nuw i8, ptr %4048, i64 448
+  %4162 = getelementptr inbounds nuw i8, ptr %4048, i64 512
+  %4163 = getelementptr inbounds nuw i8, ptr %4048, i64 1536
+  %4164 = getelementptr inbounds nuw i8, ptr %4048, i64 7648
+  %4165 = icmp eq <8 x i64> %4098, zeroinitializer
+  br label %4180
 
-4163:                                             ; preds = %4152, %4149
-  %4164 = phi <8 x double> [ %4151, %4149 ], [ %4162, %4152 ]
-  %4165 = fmul <8 x double> %4145, %4164
-  %4166 = icmp sgt i64 %4111, 0
-  br i1 %4166, label %4167, label %4177
+4166:                                             ; preds = %4259
+  %4167 = load <8 x double>, ptr %4048, align 64, !tbaa !26
+  br label %4168
 
-4167:                                             ; preds = %4163
-  %4168 = getelementptr inbounds nuw i8, ptr %4057, i64 640
-  %4169 = getelementptr inbounds nuw i8, ptr %4057, i64 384
-  %4170 = getelementptr inbounds nuw i8, ptr %4057, i64 448
-  %4171 = getelementptr inbounds nuw i8, ptr %4057, i64 512
-  %4172 = getelementptr inbounds nuw i8, ptr %4057, i64 1536
-  %4173 = getelementptr inbounds nuw i8, ptr %4057, i64 7648
-  %4174 = icmp eq <8 x i64> %4107, zeroinitializer
-  br label %4189
+4168:                                             ; preds = %4166, %4154
+  %4169 = phi <8 x double> [ %4167, %4166 ], [ %4120, %4154 ]
+  %4170 = fsub <8 x double> %4169, %4121
+  %4171 = sitofp i64 %4103 to double
+  %4172 = insertelement <8 x double> poison, double %4171, i64 0
+  %4173 = shufflevector <8 x double> %4172, <8 x double> poison, <8 x i32> zeroinitializer
+  %4174 = fdiv <8 x double> %4170, %4173
+  %4175 = icmp sgt i64 %4103, 0
+  br i1 %4175, label %4176, label %4290
 
-4175:                                             ; preds = %4268
-  %4176 = load <8 x double>, ptr %4057, align 64, !tbaa !26
-  br label %4177
+4176:                                             ; preds = %4168
+  %4177 = getelementptr inbounds nuw i8, ptr %4048, i64 7736
+  %4178 = icmp eq <8 x i64> %4098, zeroinitializer
+  %4179 = getelementptr inbounds nuw i8, ptr %4048, i64 7688
+  br label %4267
 
-4177:                                             ; preds = %4175, %4163
-  %4178 = phi <8 x double> [ %4176, %4175 ], [ %4129, %4163 ]
-  %4179 = fsub <8 x double> %4178, %4130
-  %4180 = sitofp i64 %4112 to double
-  %4181 = insertelement <8 x double> poison, double %4180, i64 0
-  %4182 = shufflevector <8 x double> %4181, <8 x double> poison, <8 x i32> zeroinitializer
-  %4183 = fdiv <8 x double> %4179, %4182
-  %4184 = icmp sgt i64 %4112, 0
-  br i1 %4184, label %4185, label %4299
+4180:                                             ; preds = %4158, %4259
+  %4181 = phi <8 x double> [ %4136, %4158 ], [ %4229, %4259 ]
+  %4182 = phi <8 x double> [ %4156, %4158 ], [ %4230, %4259 ]
+  %4183 = phi <8 x double> [ %4132, %4158 ], [ %4228, %4259 ]
+  %4184 = phi i64 [ %4112, %4158 ], [ %4265, %4259 ]
+  %4185 = icmp eq i64 %4184, 0
+  br i1 %4185, label %4227, label %4186
 
-4185:                                             ; preds = %4177
-  %4186 = getelementptr inbounds nuw i8, ptr %4057, i64 7736
-  %4187 = icmp eq <8 x i64> %4107, zeroinitializer
-  %4188 = getelementptr inbounds nuw i8, ptr %4057, i64 7688
-  br label %4276
+4186:                                             ; preds = %4180
+  %4187 = load ptr, ptr %4133, align 16, !tbaa !47
+  %4188 = getelementptr <8 x double>, ptr %4187, i64 %4184
+  %4189 = getelementptr i8, ptr %4188, i64 -64
+  %4190 = load <8 x double>, ptr %4189, align 64, !tbaa !26
+  %4191 = load i64, ptr %4137, align 64, !tbaa !31
+  %4192 = icmp sgt i64 %4184, %4191
+  br i1 %4192, label %4195, label %4193
 
-4189:                                             ; preds = %4167, %4268
-  %4190 = phi <8 x double> [ %4145, %4167 ], [ %4238, %4268 ]
-  %4191 = phi <8 x double> [ %4165, %4167 ], [ %4239, %4268 ]
-  %4192 = phi <8 x double> [ %4141, %4167 ], [ %4237, %4268 ]
-  %4193 = phi i64 [ %4121, %4167 ], [ %4274, %4268 ]
-  %4194 = icmp eq i64 %4193, 0
-  br i1 %4194, label %4236, label %4195
+4193:                                             ; preds = %4186
+  %4194 = load <8 x double>, ptr %4159, align 64, !tbaa !26
+  br label %4203
 
-4195:                                             ; preds = %4189
-  %4196 = load ptr, ptr %4142, align 16, !tbaa !47
-  %4197 = getelementptr <8 x double>, ptr %4196, i64 %4193
-  %4198 = getelementptr i8, ptr %4197, i64 -64
-  %4199 = load <8 x double>, ptr %4198, align 64, !tbaa !26
-  %4200 = load i64, ptr %4146, align 64, !tbaa !31
-  %4201 = icmp sgt i64 %4193, %4200
-  br i1 %4201, label %4204, label %4202
+4195:                                             ; preds = %4186
+  %4196 = load <8 x double>, ptr %4160, align 64, !tbaa !26
+  %4197 = load <8 x double>, ptr %4161, align 64, !tbaa !26
+  %4198 = load <8 x double>, ptr %4162, align 64, !tbaa !26
+  %4199 = fmul <8 x double> %4190, %4198
+  %4200 = fmul <8 x double> %4199, splat (double 0x3FD5555555555555)
+  %4201 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4197, <8 x double> splat (double 5.000000e-01), <8 x double> %4200)
+  %4202 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4190, <8 x double> %4201, <8 x double> %4196)
+  br label %4203
 
-4202:                                             ; preds = %4195
-  %4203 = load <8 x double>, ptr %4168, align 64, !tbaa !26
-  br label %4212
+4203:                                             ; preds = %4193, %4195
+  %4204 = phi <8 x double> [ %4202, %4195 ], [ %4194, %4193 ]
+  %4205 = fmul <8 x double> %4190, %4204
+  %4206 = icmp slt i64 %4184, %4191
+  br i1 %4206, label %4207, label %4214
 
-4204:                                             ; preds = %4195
-  %4205 = load <8 x double>, ptr %4169, align 64, !tbaa !26
-  %4206 = load <8 x double>, ptr %4170, align 64, !tbaa !26
-  %4207 = load <8 x double>, ptr %4171, align 64, !tbaa !26
-  %4208 = fmul <8 x double> %4199, %4207
-  %4209 = fmul <8 x double> %4208, splat (double 0x3FD5555555555555)
-  %4210 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4206, <8 x double> splat (double 5.000000e-01), <8 x double> %4209)
-  %4211 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4199, <8 x double> %4210, <8 x double> %4205)
-  br label %4212
+4207:                                             ; preds = %4203
+  %4208 = load ptr, ptr %4164, align 32, !tbaa !72
+  %4209 = getelementptr inbounds nuw <8 x double>, ptr %4208, i64 %4184
+  %4210 = load <8 x double>, ptr %4209, align 64, !tbaa !26
+  %4211 = load <8 x double>, ptr %4163, align 64, !tbaa !26
+  %4212 = fmul <8 x double> %4210, %4211
+  %4213 = fmul <8 x double> %4210, %4211
+  br label %4223
 
-4212:                                             ; preds = %4202, %4204
-  %4213 = phi <8 x double> [ %4211, %4204 ], [ %4203, %4202 ]
-  %4214 = fmul <8 x double> %4199, %4213
-  %4215 = icmp slt i64 %4193, %4200
-  br i1 %4215, label %4216, label %4223
+4214:                                             ; preds = %4203
+  %4215 = load <8 x double>, ptr %4163, align 64, !tbaa !26
+  %4216 = load ptr, ptr %4164, align 32, !tbaa !72
+  %4217 = getelementptr inbounds nuw <8 x double>, ptr %4216, i64 %4184
+  %4218 = load <8 x double>, ptr %4217, align 64, !tbaa !26
+  %4219 = fsub <8 x double> %4132, %4215
+  %4220 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4218, <8 x double> %4219, <8 x double> %4215)
+  %4221 = fsub <8 x double> %4105, %4215
+  %4222 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4218, <8 x double> %4221, <8 x double> %4215)
+  br label %4223
 
-4216:                                             ; preds = %4212
-  %4217 = load ptr, ptr %4173, align 32, !tbaa !72
-  %4218 = getelementptr inbounds nuw <8 x double>, ptr %4217, i64 %4193
-  %4219 = load <8 x double>, ptr %4218, align 64, !tbaa !26
-  %4220 = load <8 x double>, ptr %4172, align 64, !tbaa !26
-  %4221 = fmul <8 x double> %4219, %4220
-  %4222 = fmul <8 x double> %4219, %4220
-  br label %4232
+4223:                                             ; preds = %4214, %4207
+  %4224 = phi <8 x double> [ %4212, %4207 ], [ %4220, %4214 ]
+  %4225 = phi <8 x double> [ %4213, %4207 ], [ %4222, %4214 ]
+  %4226 = fsub <8 x double> %4225, %4224
+  br label %4227
 
-4223:                                             ; preds = %4212
-  %4224 = load <8 x double>, ptr %4172, align 64, !tbaa !26
-  %4225 = load ptr, ptr %4173, align 32, !tbaa !72
-  %4226 = getelementptr inbounds nuw <8 x double>, ptr %4225, i64 %4193
-  %4227 = load <8 x double>, ptr %4226, align 64, !tbaa !26
-  %4228 = fsub <8 x double> %4141, %4224
-  %4229 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4227, <8 x double> %4228, <8 x double> %4224)
-  %4230 = fsub <8 x double> %4114, %4224
-  %4231 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4227, <8 x double> %4230, <8 x double> %4224)
-  br label %4232
+4227:                                             ; preds = %4180, %4223
+  %4228 = phi <8 x double> [ %4224, %4223 ], [ zeroinitializer, %4180 ]
+  %4229 = phi <8 x double> [ %4190, %4223 ], [ %4181, %4180 ]
+  %4230 = phi <8 x double> [ %4205, %4223 ], [ %4182, %4180 ]
+  %4231 = phi <8 x double> [ %4226, %4223 ], [ zeroinitializer, %4180 ]
+  %4232 = fsub <8 x double> %4183, %4228
+  %4233 = fdiv <8 x double> %4231, %4232
+  %4234 = fsub <8 x double> %4230, %4182
+  %4235 = fmul <8 x double> %4234, %4233
+  %4236 = load ptr, ptr %4110, align 16, !tbaa !48
+  %4237 = getelementptr inbounds nuw <8 x double>, ptr %4236, i64 %4184
+  %4238 = load <8 x double>, ptr %4237, align 64, !tbaa !26
+  br i1 %4185, label %4242, label %4239
 
-4232:                                             ; preds = %4223, %4216
-  %4233 = phi <8 x double> [ %4221, %4216 ], [ %4229, %4223 ]
-  %4234 = phi <8 x double> [ %4222, %4216 ], [ %4231, %4223 ]
-  %4235 = fsub <8 x double> %4234, %4233
-  br label %4236
+4239:                                             ; preds = %4227
+  %4240 = getelementptr i8, ptr %4237, i64 -64
+  %4241 = load <8 x double>, ptr %4240, align 64, !tbaa !26
+  br label %4242
 
-4236:                                             ; preds = %4189, %4232
-  %4237 = phi <8 x double> [ %4233, %4232 ], [ zeroinitializer, %4189 ]
-  %4238 = phi <8 x double> [ %4199, %4232 ], [ %4190, %4189 ]
-  %4239 = phi <8 x double> [ %4214, %4232 ], [ %4191, %4189 ]
-  %4240 = phi <8 x double> [ %4235, %4232 ], [ zeroinitializer, %4189 ]
-  %4241 = fsub <8 x double> %4192, %4237
-  %4242 = fdiv <8 x double> %4240, %4241
-  %4243 = fsub <8 x double> %4239, %4191
-  %4244 = fmul <8 x double> %4243, %4242
-  %4245 = load ptr, ptr %4119, align 16, !tbaa !48
-  %4246 = getelementptr inbounds nuw <8 x double>, ptr %4245, i64 %4193
-  %4247 = load <8 x double>, ptr %4246, align 64, !tbaa !26
-  br i1 %4194, label %4251, label %4248
+4242:                                             ; preds = %4239, %4227
+  %4243 = phi <8 x double> [ %4241, %4239 ], [ %4238, %4227 ]
+  %4244 = fsub <8 x double> %4243, %4238
+  %4245 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4244, <8 x double> %4233, <8 x double> %4238)
+  %4246 = select <8 x i1> %4165, <8 x double> %4238, <8 x double> %4245
+  store <8 x double> %4246, ptr %4237, align 64, !tbaa !26
+  %4247 = load ptr, ptr %4133, align 16, !tbaa !47
+  %4248 = getelementptr inbounds nuw <8 x double>, ptr %4247, i64 %4184
+  %4249 = load i64, ptr %4137, align 64, !tbaa !31
+  %4250 = icmp slt i64 %4184, %4249
+  br i1 %4250, label %4251, label %4253
 
-4248:                                             ; preds = %4236
-  %4249 = getelementptr i8, ptr %4246, i64 -64
-  %4250 = load <8 x double>, ptr %4249, align 64, !tbaa !26
-  br label %4251
+4251:                                             ; preds = %4242
+  %4252 = load <8 x double>, ptr %4159, align 64, !tbaa !26
+  br label %4259
 
-4251:                                             ; preds = %4248, %4236
-  %4252 = phi <8 x double> [ %4250, %4248 ], [ %4247, %4236 ]
-  %4253 = fsub <8 x double> %4252, %4247
-  %4254 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4253, <8 x double> %4242, <8 x double> %4247)
-  %4255 = select <8 x i1> %4174, <8 x double> %4247, <8 x double> %4254
-  store <8 x double> %4255, ptr %4246, align 64, !tbaa !26
-  %4256 = load ptr, ptr %4142, align 16, !tbaa !47
-  %4257 = getelementptr inbounds nuw <8 x double>, ptr %4256, i64 %4193
-  %4258 = load i64, ptr %4146, align 64, !tbaa !31
-  %4259 = icmp slt i64 %4193, %4258
-  br i1 %4259, label %4260, label %4262
+4253:                                             ; preds = %4242
+  %4254 = load <8 x double>, ptr %4160, align 64, !tbaa !26
+  %4255 = load <8 x double>, ptr %4161, align 64, !tbaa !26
+  %4256 = load <8 x double>, ptr %4162, align 64, !tbaa !26
+  %4257 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4181, <8 x double> %4256, <8 x double> %4255)
+  %4258 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4181, <8 x double> %4257, <8 x double> %4254)
+  br label %4259
 
-4260:                                             ; preds = %4251
-  %4261 = load <8 x double>, ptr %4168, align 64, !tbaa !26
-  br label %4268
+4259:                                             ; preds = %4253, %4251
+  %4260 = phi <8 x double> [ %4252, %4251 ], [ %4258, %4253 ]
+  %4261 = fdiv <8 x double> %4235, %4260
+  %4262 = fadd <8 x double> %4181, %4261
+  %4263 = load <8 x double>, ptr %4248, align 64, !tbaa !26
+  %4264 = select <8 x i1> %4165, <8 x double> %4263, <8 x double> %4262
+  store <8 x double> %4264, ptr %4248, align 64, !tbaa !26
+  %4265 = add nsw i64 %4184, -1
+  %4266 = icmp sgt i64 %4184, 0
+  br i1 %4266, label %4180, label %4166, !llvm.loop !131
 
-4262:                                             ; preds = %4251
-  %4263 = load <8 x double>, ptr %4169, align 64, !tbaa !26
-  %4264 = load <8 x double>, ptr %4170, align 64, !tbaa !26
-  %4265 = load <8 x double>, ptr %4171, align 64, !tbaa !26
-  %4266 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4190, <8 x double> %4265, <8 x double> %4264)
-  %4267 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4190, <8 x double> %4266, <8 x double> %4263)
-  br label %4268
+4267:                                             ; preds = %4176, %4267
+  %4268 = phi i64 [ 0, %4176 ], [ %4288, %4267 ]
+  %4269 = load ptr, ptr %4177, align 8, !tbaa !50
+  %4270 = getelementptr inbounds nuw <8 x double>, ptr %4269, i64 %4268
+  %4271 = uitofp nneg i64 %4268 to double
+  %4272 = insertelement <8 x double> poison, double %4271, i64 0
+  %4273 = shufflevector <8 x double> %4272, <8 x double> poison, <8 x i32> zeroinitializer
+  %4274 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4273, <8 x double> %4174, <8 x double> %4121)
+  %4275 = load <8 x double>, ptr %4122, align 64, !tbaa !26
+  %4276 = load <8 x double>, ptr %4124, align 64, !tbaa !26
+  %4277 = load <8 x double>, ptr %4126, align 64, !tbaa !26
+  %4278 = load <8 x double>, ptr %4128, align 64, !tbaa !26
+  %4279 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4274, <8 x double> %4278, <8 x double> %4277)
+  %4280 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4274, <8 x double> %4279, <8 x double> %4276)
+  %4281 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4274, <8 x double> %4280, <8 x double> %4275)
+  %4282 = load <8 x double>, ptr %4270, align 64, !tbaa !26
+  %4283 = select <8 x i1> %4178, <8 x double> %4282, <8 x double> %4281
+  store <8 x double> %4283, ptr %4270, align 64, !tbaa !26
+  %4284 = load ptr, ptr %4179, align 8, !tbaa !51
+  %4285 = getelementptr inbounds nuw <8 x double>, ptr %4284, i64 %4268
+  %4286 = load <8 x double>, ptr %4285, align 64, !tbaa !26
+  %4287 = select <8 x i1> %4178, <8 x double> %4286, <8 x double> %4107
+  store <8 x double> %4287, ptr %4285, align 64, !tbaa !26
+  %4288 = add nuw nsw i64 %4268, 1
+  %4289 = icmp eq i64 %4288, %4103
+  br i1 %4289, label %4290, label %4267, !llvm.loop !132
 
-4268:                                             ; preds = %4262, %4260
-  %4269 = phi <8 x double> [ %4261, %4260 ], [ %4267, %4262 ]
-  %4270 = fdiv <8 x double> %4244, %4269
-  %4271 = fadd <8 x double> %4190, %4270
-  %4272 = load <8 x double>, ptr %4257, align 64, !tbaa !26
-  %4273 = select <8 x i1> %4174, <8 x double> %4272, <8 x double> %4271
-  store <8 x double> %4273, ptr %4257, align 64, !tbaa !26
-  %4274 = add nsw i64 %4193, -1
-  %4275 = icmp sgt i64 %4193, 0
-  br i1 %4275, label %4189, label %4175, !llvm.loop !131
+4290:                                             ; preds = %4267, %4168
+  %4291 = fsub <8 x double> %4105, %4132
+  %4292 = getelementptr inbounds nuw i8, ptr %4048, i64 3712
+  %4293 = getelementptr inbounds nuw i8, ptr %4048, i64 7736
+  %4294 = load ptr, ptr %4293, align 8, !tbaa !50
+  %4295 = getelementptr inbounds <8 x double>, ptr %4294, i64 %4103
+  %4296 = getelementptr inbounds nuw i8, ptr %4048, i64 1408
+  %4297 = load <8 x double>, ptr %4296, align 64, !tbaa !26
+  %4298 = load <8 x double>, ptr %4295, align 64, !tbaa !26
+  %4299 = icmp eq <8 x i64> %4098, zeroinitializer
+  %4300 = select <8 x i1> %4299, <8 x double> %4298, <8 x double> %4297
+  store <8 x double> %4300, ptr %4295, align 64, !tbaa !26
+  %4301 = load <8 x double>, ptr %4292, align 64, !tbaa !26
+  %4302 = select <8 x i1> %4299, <8 x double> %4301, <8 x double> %4121
+  store <8 x double> %4302, ptr %4292, align 64, !tbaa !26
+  %4303 = load <8 x double>, ptr %4049, align 64, !tbaa !26
+  %4304 = select <8 x i1> %4299, <8 x double> %4303, <8 x double> %4132
+  store <8 x double> %4304, ptr %4049, align 64, !tbaa !26
+  %4305 = load <8 x double>, ptr %4104, align 64, !tbaa !26
+  %4306 = select <8 x i1> %4299, <8 x double> %4305, <8 x double> %4132
+  store <8 x double> %4306, ptr %4104, align 64, !tbaa !26
+  %4307 = getelementptr inbounds nuw i8, ptr %4048, i64 3904
+  %4308 = load <8 x double>, ptr %4307, align 64, !tbaa !26
+  %4309 = fneg <8 x double> %4291
+  %4310 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4309, <8 x double> %4115, <8 x double> %4308)
+  %4311 = select <8 x i1> %4299, <8 x double> %4308, <8 x double> %4310
+  store <8 x double> %4311, ptr %4307, align 64, !tbaa !26
+  %4312 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4291, <8 x double> %4115, <8 x double> %4092)
+  %4313 = load <8 x double>, ptr %4091, align 64, !tbaa !26
+  %4314 = select <8 x i1> %4299, <8 x double> %4313, <8 x double> %4312
+  store <8 x double> %4314, ptr %4091, align 64, !tbaa !26
+  %4315 = getelementptr inbounds nuw i8, ptr %4048, i64 4160
+  %4316 = load <8 x double>, ptr %4315, align 64, !tbaa !26
+  %4317 = getelementptr inbounds nuw i8, ptr %4048, i64 768
+  %4318 = load <8 x double>, ptr %4317, align 64, !tbaa !26
+  %4319 = fneg <8 x double> %4318
+  %4320 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4319, <8 x double> %4107, <8 x double> %4156)
+  %4321 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4291, <8 x double> %4320, <8 x double> %4316)
+  %4322 = select <8 x i1> %4299, <8 x double> %4316, <8 x double> %4321
+  store <8 x double> %4322, ptr %4315, align 64, !tbaa !26
+  %4323 = load <8 x i64>, ptr %4062, align 64, !tbaa !26
+  %4324 = or <8 x i64> %4323, %4098
+  store <8 x i64> %4324, ptr %4062, align 64, !tbaa !26
+  %4325 = load <8 x i64>, ptr %4076, align 64, !tbaa !26
+  %4326 = or <8 x i64> %4325, %4098
+  store <8 x i64> %4326, ptr %4076, align 64, !tbaa !26
+  %4327 = load <8 x double>, ptr %234, align 64, !tbaa !26
+  %4328 = fmul <8 x double> %4327, splat (double 5.000000e+00)
+  %4329 = fcmp olt <8 x double> %4046, %4328
+  %4330 = select <8 x i1> %4329, <8 x double> %4046, <8 x double> %4328
+  %4331 = icmp ne <8 x i64> %4098, zeroinitializer
+  %4332 = select <8 x i1> %4089, <8 x i1> %4331, <8 x i1> zeroinitializer
+  %4333 = select <8 x i1> %4332, <8 x double> %4330, <8 x double> %4046
+  br label %4334
 
-4276:                                             ; preds = %4185, %4276
-  %4277 = phi i64 [ 0, %4185 ], [ %4297, %4276 ]
-  %4278 = load ptr, ptr %4186, align 8, !tbaa !50
-  %4279 = getelementptr inbounds nuw <8 x double>, ptr %4278, i64 %4277
-  %4280 = uitofp nneg i64 %4277 to double
-  %4281 = insertelement <8 x double> poison, double %4280, i64 0
-  %4282 = shufflevector <8 x double> %4281, <8 x double> poison, <8 x i32> zeroinitializer
-  %4283 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4282, <8 x double> %4183, <8 x double> %4130)
-  %4284 = load <8 x double>, ptr %4131, align 64, !tbaa !26
-  %4285 = load <8 x double>, ptr %4133, align 64, !tbaa !26
-  %4286 = load <8 x double>, ptr %4135, align 64, !tbaa !26
-  %4287 = load <8 x double>, ptr %4137, align 64, !tbaa !26
-  %4288 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4283, <8 x double> %4287, <8 x double> %4286)
-  %4289 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4283, <8 x double> %4288, <8 x double> %4285)
-  %4290 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4283, <8 x double> %4289, <8 x double> %4284)
-  %4291 = load <8 x double>, ptr %4279, align 64, !tbaa !26
-  %4292 = select <8 x i1> %4187, <8 x double> %4291, <8 x double> %4290
-  store <8 x double> %4292, ptr %4279, align 64, !tbaa !26
-  %4293 = load ptr, ptr %4188, align 8, !tbaa !51
-  %4294 = getelementptr inbounds nuw <8 x double>, ptr %4293, i64 %4277
-  %4295 = load <8 x double>, ptr %4294, align 64, !tbaa !26
-  %4296 = select <8 x i1> %4187, <8 x double> %4295, <8 x double> %4116
-  store <8 x double> %4296, ptr %4294, align 64, !tbaa !26
-  %4297 = add nuw nsw i64 %4277, 1
-  %4298 = icmp eq i64 %4297, %4112
-  br i1 %4298, label %4299, label %4276, !llvm.loop !132
+4334:                                             ; preds = %4290, %4044
+  %4335 = phi <8 x double> [ %4333, %4290 ], [ %4046, %4044 ]
+  %4336 = add nuw nsw i64 %4045, 1
+  %4337 = load i64, ptr %166, align 8, !tbaa !20
+  %4338 = icmp slt i64 %4336, %4337
+  br i1 %4338, label %4044, label %4339, !llvm.loop !133
 
-4299:                                             ; preds = %4276, %4177
-  %4300 = fsub <8 x double> %4114, %4141
-  %4301 = getelementptr inbounds nuw i8, ptr %4057, i64 3712
-  %4302 = getelementptr inbounds nuw i8, ptr %4057, i64 7736
-  %4303 = load ptr, ptr %4302, align 8, !tbaa !50
-  %4304 = getelementptr inbounds <8 x double>, ptr %4303, i64 %4112
-  %4305 = getelementptr inbounds nuw i8, ptr %4057, i64 1408
-  %4306 = load <8 x double>, ptr %4305, align 64, !tbaa !26
-  %4307 = load <8 x double>, ptr %4304, align 64, !tbaa !26
-  %4308 = icmp eq <8 x i64> %4107, zeroinitializer
-  %4309 = select <8 x i1> %4308, <8 x double> %4307, <8 x double> %4306
-  store <8 x double> %4309, ptr %4304, align 64, !tbaa !26
-  %4310 = load <8 x double>, ptr %4301, align 64, !tbaa !26
-  %4311 = select <8 x i1> %4308, <8 x double> %4310, <8 x double> %4130
-  store <8 x double> %4311, ptr %4301, align 64, !tbaa !26
-  %4312 = load <8 x double>, ptr %4058, align 64, !tbaa !26
-  %4313 = select <8 x i1> %4308, <8 x double> %4312, <8 x double> %4141
-  store <8 x double> %4313, ptr %4058, align 64, !tbaa !26
-  %4314 = load <8 x double>, ptr %4113, align 64, !tbaa !26
-  %4315 = select <8 x i1> %4308, <8 x double> %4314, <8 x double> %4141
-  store <8 x double> %4315, ptr %4113, align 64, !tbaa !26
-  %4316 = getelementptr inbounds nuw i8, ptr %4057, i64 3904
-  %4317 = load <8 x double>, ptr %4316, align 64, !tbaa !26
-  %4318 = fneg <8 x double> %4300
-  %4319 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4318, <8 x double> %4124, <8 x double> %4317)
-  %4320 = select <8 x i1> %4308, <8 x double> %4317, <8 x double> %4319
-  store <8 x double> %4320, ptr %4316, align 64, !tbaa !26
-  %4321 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4300, <8 x double> %4124, <8 x double> %4101)
-  %4322 = load <8 x double>, ptr %4100, align 64, !tbaa !26
-  %4323 = select <8 x i1> %4308, <8 x double> %4322, <8 x double> %4321
-  store <8 x double> %4323, ptr %4100, align 64, !tbaa !26
-  %4324 = getelementptr inbounds nuw i8, ptr %4057, i64 4160
-  %4325 = load <8 x double>, ptr %4324, align 64, !tbaa !26
-  %4326 = getelementptr inbounds nuw i8, ptr %4057, i64 768
-  %4327 = load <8 x double>, ptr %4326, align 64, !tbaa !26
-  %4328 = fneg <8 x double> %4327
-  %4329 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4328, <8 x double> %4116, <8 x double> %4165)
-  %4330 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4300, <8 x double> %4329, <8 x double> %4325)
-  %4331 = select <8 x i1> %4308, <8 x double> %4325, <8 x double> %4330
-  store <8 x double> %4331, ptr %4324, align 64, !tbaa !26
-  %4332 = load <8 x i64>, ptr %4071, align 64, !tbaa !26
-  %4333 = or <8 x i64> %4332, %4107
-  store <8 x i64> %4333, ptr %4071, align 64, !tbaa !26
-  %4334 = load <8 x i64>, ptr %4085, align 64, !tbaa !26
-  %4335 = or <8 x i64> %4334, %4107
-  store <8 x i64> %4335, ptr %4085, align 64, !tbaa !26
-  %4336 = load <8 x double>, ptr %234, align 64, !tbaa !26
-  %4337 = fmul <8 x double> %4336, splat (double 5.000000e+00)
-  %4338 = fcmp olt <8 x double> %4055, %4337
-  %4339 = select <8 x i1> %4338, <8 x double> %4055, <8 x double> %4337
-  %4340 = icmp ne <8 x i64> %4107, zeroinitializer
-  %4341 = select <8 x i1> %4098, <8 x i1> %4340, <8 x i1> zeroinitializer
-  %4342 = select <8 x i1> %4341, <8 x double> %4339, <8 x double> %4055
-  br label %4343
+4339:                                             ; preds = %4334
+  %4340 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  br label %4341
 
-4343:                                             ; preds = %4299, %4053
-  %4344 = phi <8 x double> [ %4342, %4299 ], [ %4055, %4053 ]
-  %4345 = add nuw nsw i64 %4054, 1
-  %4346 = load i64, ptr %166, align 8, !tbaa !20
-  %4347 = icmp slt i64 %4345, %4346
-  br i1 %4347, label %4053, label %4348, !llvm.loop !133
-
-4348:                                             ; preds = %4343
-  %4349 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  br label %4350
-
-4350:                                             ; preds = %4348, %4016
-  %4351 = phi <8 x double> [ %4025, %4016 ], [ %4349, %4348 ]
-  %4352 = phi <8 x double> [ %4048, %4016 ], [ %4344, %4348 ]
-  %4353 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %4354 = select <8 x i1> %3612, <8 x double> %4353, <8 x double> %4352
-  store <8 x double> %4354, ptr %161, align 64, !tbaa !26
+4341:                                             ; preds = %4339, %4007
+  %4342 = phi <8 x double> [ %4016, %4007 ], [ %4340, %4339 ]
+  %4343 = phi <8 x double> [ %4039, %4007 ], [ %4335, %4339 ]
+  %4344 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %4345 = select <8 x i1> %3607, <8 x double> %4344, <8 x double> %4343
+  store <8 x double> %4345, ptr %161, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %13)
-  store <8 x i64> %3552, ptr %13, align 64, !tbaa !26
-  %4355 = load ptr, ptr %235, align 64, !tbaa !38
-  %4356 = getelementptr inbounds nuw i8, ptr %4355, i64 64
-  store <8 x double> %4351, ptr %4355, align 64, !tbaa !26
-  %4357 = load <8 x double>, ptr %236, align 64, !tbaa !26
-  %4358 = getelementptr inbounds nuw i8, ptr %4355, i64 128
-  store <8 x double> %4357, ptr %4356, align 64, !tbaa !26
-  %4359 = load <8 x double>, ptr %204, align 64, !tbaa !26
-  %4360 = getelementptr inbounds nuw i8, ptr %4355, i64 192
-  store <8 x double> %4359, ptr %4358, align 64, !tbaa !26
-  %4361 = load <8 x double>, ptr %174, align 64, !tbaa !26
-  %4362 = getelementptr inbounds nuw i8, ptr %4355, i64 256
-  store <8 x double> %4361, ptr %4360, align 64, !tbaa !26
-  %4363 = load i64, ptr %166, align 8, !tbaa !20
-  %4364 = icmp sgt i64 %4363, 0
-  br i1 %4364, label %4369, label %4365
+  store <8 x i64> %3547, ptr %13, align 64, !tbaa !26
+  %4346 = load ptr, ptr %235, align 64, !tbaa !38
+  %4347 = getelementptr inbounds nuw i8, ptr %4346, i64 64
+  store <8 x double> %4342, ptr %4346, align 64, !tbaa !26
+  %4348 = load <8 x double>, ptr %236, align 64, !tbaa !26
+  %4349 = getelementptr inbounds nuw i8, ptr %4346, i64 128
+  store <8 x double> %4348, ptr %4347, align 64, !tbaa !26
+  %4350 = load <8 x double>, ptr %204, align 64, !tbaa !26
+  %4351 = getelementptr inbounds nuw i8, ptr %4346, i64 192
+  store <8 x double> %4350, ptr %4349, align 64, !tbaa !26
+  %4352 = load <8 x double>, ptr %174, align 64, !tbaa !26
+  %4353 = getelementptr inbounds nuw i8, ptr %4346, i64 256
+  store <8 x double> %4352, ptr %4351, align 64, !tbaa !26
+  %4354 = load i64, ptr %166, align 8, !tbaa !20
+  %4355 = icmp sgt i64 %4354, 0
+  br i1 %4355, label %4360, label %4356
 
-4365:                                             ; preds = %4369, %4350
-  %4366 = phi ptr [ %4362, %4350 ], [ %4375, %4369 ]
-  %4367 = load i64, ptr %237, align 8, !tbaa !134
-  %4368 = icmp eq i64 %4367, 0
-  br i1 %4368, label %4504, label %4379
+4356:                                             ; preds = %4360, %4341
+  %4357 = phi ptr [ %4353, %4341 ], [ %4366, %4360 ]
+  %4358 = load i64, ptr %237, align 8, !tbaa !134
+  %4359 = icmp eq i64 %4358, 0
+  br i1 %4359, label %4495, label %4370
 
-4369:                                             ; preds = %4350, %4369
-  %4370 = phi ptr [ %4375, %4369 ], [ %4362, %4350 ]
-  %4371 = phi i64 [ %4376, %4369 ], [ 0, %4350 ]
-  %4372 = load ptr, ptr %151, align 8, !tbaa !28
-  %4373 = getelementptr inbounds nuw %struct.Piece, ptr %4372, i64 %4371, i32 35
-  %4374 = load <8 x double>, ptr %4373, align 64, !tbaa !26
-  %4375 = getelementptr inbounds nuw i8, ptr %4370, i64 64
-  store <8 x double> %4374, ptr %4370, align 64, !tbaa !26
-  %4376 = add nuw nsw i64 %4371, 1
-  %4377 = load i64, ptr %166, align 8, !tbaa !20
-  %4378 = icmp slt i64 %4376, %4377
-  br i1 %4378, label %4369, label %4365, !llvm.loop !135
+4360:                                             ; preds = %4341, %4360
+  %4361 = phi ptr [ %4366, %4360 ], [ %4353, %4341 ]
+  %4362 = phi i64 [ %4367, %4360 ], [ 0, %4341 ]
+  %4363 = load ptr, ptr %151, align 8, !tbaa !28
+  %4364 = getelementptr inbounds nuw %struct.Piece, ptr %4363, i64 %4362, i32 35
+  %4365 = load <8 x double>, ptr %4364, align 64, !tbaa !26
+  %4366 = getelementptr inbounds nuw i8, ptr %4361, i64 64
+  store <8 x double> %4365, ptr %4361, align 64, !tbaa !26
+  %4367 = add nuw nsw i64 %4362, 1
+  %4368 = load i64, ptr %166, align 8, !tbaa !20
+  %4369 = icmp slt i64 %4367, %4368
+  br i1 %4369, label %4360, label %4356, !llvm.loop !135
 
-4379:                                             ; preds = %4365
-  %4380 = load <8 x double>, ptr %219, align 64, !tbaa !26
-  %4381 = getelementptr inbounds nuw i8, ptr %4366, i64 64
-  store <8 x double> %4380, ptr %4366, align 64, !tbaa !26
-  %4382 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %4383 = getelementptr inbounds nuw i8, ptr %4366, i64 128
-  store <8 x double> %4382, ptr %4381, align 64, !tbaa !26
-  %4384 = load <8 x double>, ptr %204, align 64, !tbaa !26
-  %4385 = load <8 x double>, ptr %214, align 64, !tbaa !26
-  %4386 = fsub <8 x double> %4384, %4385
-  %4387 = fcmp ogt <8 x double> %4386, zeroinitializer
-  %4388 = select <8 x i1> %4387, <8 x double> %4386, <8 x double> zeroinitializer
-  store <8 x double> %4388, ptr %4383, align 64, !tbaa !26
-  %4389 = load i64, ptr %166, align 8, !tbaa !20
-  %4390 = icmp sgt i64 %4389, 0
-  br i1 %4390, label %4391, label %4504
+4370:                                             ; preds = %4356
+  %4371 = load <8 x double>, ptr %219, align 64, !tbaa !26
+  %4372 = getelementptr inbounds nuw i8, ptr %4357, i64 64
+  store <8 x double> %4371, ptr %4357, align 64, !tbaa !26
+  %4373 = load <8 x double>, ptr %197, align 64, !tbaa !26
+  %4374 = getelementptr inbounds nuw i8, ptr %4357, i64 128
+  store <8 x double> %4373, ptr %4372, align 64, !tbaa !26
+  %4375 = load <8 x double>, ptr %204, align 64, !tbaa !26
+  %4376 = load <8 x double>, ptr %214, align 64, !tbaa !26
+  %4377 = fsub <8 x double> %4375, %4376
+  %4378 = fcmp ogt <8 x double> %4377, zeroinitializer
+  %4379 = select <8 x i1> %4378, <8 x double> %4377, <8 x double> zeroinitializer
+  store <8 x double> %4379, ptr %4374, align 64, !tbaa !26
+  %4380 = load i64, ptr %166, align 8, !tbaa !20
+  %4381 = icmp sgt i64 %4380, 0
+  br i1 %4381, label %4382, label %4495
 
-4391:                                             ; preds = %4379
-  %4392 = getelementptr inbounds nuw i8, ptr %4366, i64 192
-  br label %4393
+4382:                                             ; preds = %4370
+  %4383 = getelementptr inbounds nuw i8, ptr %4357, i64 192
+  br label %4384
 
-4393:                                             ; preds = %4391, %4393
-  %4394 = phi ptr [ %4500, %4393 ], [ %4392, %4391 ]
-  %4395 = phi i64 [ %4501, %4393 ], [ 0, %4391 ]
-  %4396 = load ptr, ptr %151, align 8, !tbaa !28
-  %4397 = getelementptr inbounds nuw %struct.Piece, ptr %4396, i64 %4395
-  %4398 = getelementptr inbounds nuw i8, ptr %4397, i64 7568
-  %4399 = load ptr, ptr %4398, align 16, !tbaa !47
-  %4400 = load i64, ptr %141, align 16, !tbaa !21
-  %4401 = getelementptr <8 x double>, ptr %4399, i64 %4400
-  %4402 = getelementptr i8, ptr %4401, i64 -64
+4384:                                             ; preds = %4382, %4384
+  %4385 = phi ptr [ %4491, %4384 ], [ %4383, %4382 ]
+  %4386 = phi i64 [ %4492, %4384 ], [ 0, %4382 ]
+  %4387 = load ptr, ptr %151, align 8, !tbaa !28
+  %4388 = getelementptr inbounds nuw %struct.Piece, ptr %4387, i64 %4386
+  %4389 = getelementptr inbounds nuw i8, ptr %4388, i64 7568
+  %4390 = load ptr, ptr %4389, align 16, !tbaa !47
+  %4391 = load i64, ptr %141, align 16, !tbaa !21
+  %4392 = getelementptr <8 x double>, ptr %4390, i64 %4391
+  %4393 = getelementptr i8, ptr %4392, i64 -64
+  %4394 = load <8 x double>, ptr %4393, align 64, !tbaa !26
+  %4395 = getelementptr inbounds nuw i8, ptr %4388, i64 6848
+  %4396 = load <8 x double>, ptr %4395, align 64, !tbaa !26
+  %4397 = getelementptr inbounds nuw i8, ptr %4388, i64 5568
+  %4398 = load <8 x double>, ptr %4397, align 64, !tbaa !26
+  %4399 = fsub <8 x double> %4398, %4394
+  %4400 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4396, <8 x double> %4399, <8 x double> %4394)
+  %4401 = getelementptr inbounds nuw i8, ptr %4385, i64 64
+  store <8 x double> %4400, ptr %4385, align 64, !tbaa !26
+  %4402 = getelementptr inbounds nuw i8, ptr %4388, i64 6400
   %4403 = load <8 x double>, ptr %4402, align 64, !tbaa !26
-  %4404 = getelementptr inbounds nuw i8, ptr %4397, i64 6848
-  %4405 = load <8 x double>, ptr %4404, align 64, !tbaa !26
-  %4406 = getelementptr inbounds nuw i8, ptr %4397, i64 5568
+  %4404 = getelementptr inbounds nuw i8, ptr %4385, i64 128
+  store <8 x double> %4403, ptr %4401, align 64, !tbaa !26
+  %4405 = load <8 x double>, ptr %4388, align 64, !tbaa !26
+  %4406 = getelementptr inbounds nuw i8, ptr %4388, i64 3712
   %4407 = load <8 x double>, ptr %4406, align 64, !tbaa !26
-  %4408 = fsub <8 x double> %4407, %4403
-  %4409 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4405, <8 x double> %4408, <8 x double> %4403)
-  %4410 = getelementptr inbounds nuw i8, ptr %4394, i64 64
-  store <8 x double> %4409, ptr %4394, align 64, !tbaa !26
-  %4411 = getelementptr inbounds nuw i8, ptr %4397, i64 6400
-  %4412 = load <8 x double>, ptr %4411, align 64, !tbaa !26
-  %4413 = getelementptr inbounds nuw i8, ptr %4394, i64 128
-  store <8 x double> %4412, ptr %4410, align 64, !tbaa !26
-  %4414 = load <8 x double>, ptr %4397, align 64, !tbaa !26
-  %4415 = getelementptr inbounds nuw i8, ptr %4397, i64 3712
-  %4416 = load <8 x double>, ptr %4415, align 64, !tbaa !26
-  %4417 = fsub <8 x double> %4414, %4416
-  %4418 = getelementptr inbounds nuw i8, ptr %4394, i64 192
-  store <8 x double> %4417, ptr %4413, align 64, !tbaa !26
-  %4419 = getelementptr inbounds nuw i8, ptr %4397, i64 4032
+  %4408 = fsub <8 x double> %4405, %4407
+  %4409 = getelementptr inbounds nuw i8, ptr %4385, i64 192
+  store <8 x double> %4408, ptr %4404, align 64, !tbaa !26
+  %4410 = getelementptr inbounds nuw i8, ptr %4388, i64 4032
+  %4411 = load <8 x double>, ptr %4410, align 64, !tbaa !26
+  %4412 = getelementptr inbounds nuw i8, ptr %4385, i64 256
+  store <8 x double> %4411, ptr %4409, align 64, !tbaa !26
+  %4413 = getelementptr inbounds nuw i8, ptr %4388, i64 3968
+  %4414 = load <8 x double>, ptr %4413, align 64, !tbaa !26
+  %4415 = getelementptr inbounds nuw i8, ptr %4385, i64 320
+  store <8 x double> %4414, ptr %4412, align 64, !tbaa !26
+  %4416 = getelementptr inbounds nuw i8, ptr %4388, i64 3840
+  %4417 = load <8 x double>, ptr %4416, align 64, !tbaa !26
+  %4418 = getelementptr inbounds nuw i8, ptr %4385, i64 384
+  store <8 x double> %4417, ptr %4415, align 64, !tbaa !26
+  %4419 = getelementptr inbounds nuw i8, ptr %4388, i64 4096
   %4420 = load <8 x double>, ptr %4419, align 64, !tbaa !26
-  %4421 = getelementptr inbounds nuw i8, ptr %4394, i64 256
+  %4421 = getelementptr inbounds nuw i8, ptr %4385, i64 448
   store <8 x double> %4420, ptr %4418, align 64, !tbaa !26
-  %4422 = getelementptr inbounds nuw i8, ptr %4397, i64 3968
-  %4423 = load <8 x double>, ptr %4422, align 64, !tbaa !26
-  %4424 = getelementptr inbounds nuw i8, ptr %4394, i64 320
-  store <8 x double> %4423, ptr %4421, align 64, !tbaa !26
-  %4425 = getelementptr inbounds nuw i8, ptr %4397, i64 3840
-  %4426 = load <8 x double>, ptr %4425, align 64, !tbaa !26
-  %4427 = getelementptr inbounds nuw i8, ptr %4394, i64 384
-  store <8 x double> %4426, ptr %4424, align 64, !tbaa !26
-  %4428 = getelementptr inbounds nuw i8, ptr %4397, i64 4096
-  %4429 = load <8 x double>, ptr %4428, align 64, !tbaa !26
-  %4430 = getelementptr inbounds nuw i8, ptr %4394, i64 448
-  store <8 x double> %4429, ptr %4427, align 64, !tbaa !26
-  %4431 = getelementptr inbounds nuw i8, ptr %4397, i64 7688
-  %4432 = load i64, ptr %142, align 8, !tbaa !22
-  %4433 = sitofp i64 %4432 to double
-  %4434 = tail call double @llvm.fmuladd.f64(double %4433, double 7.500000e-01, double -5.000000e-01)
-  %4435 = fcmp ogt double %4434, 0.000000e+00
-  %4436 = select i1 %4435, double %4434, double 0.000000e+00
-  %4437 = fptosi double %4436 to i64
-  %4438 = add nsw i64 %4432, -2
-  %4439 = tail call i64 @llvm.smin.i64(i64 %4438, i64 %4437)
-  %4440 = sitofp i64 %4439 to double
-  %4441 = fsub double %4434, %4440
-  %4442 = fsub double 1.000000e+00, %4441
-  %4443 = insertelement <8 x double> poison, double %4442, i64 0
-  %4444 = shufflevector <8 x double> %4443, <8 x double> poison, <8 x i32> zeroinitializer
-  %4445 = load ptr, ptr %4431, align 8, !tbaa !51
-  %4446 = getelementptr inbounds <8 x double>, ptr %4445, i64 %4439
-  %4447 = load <8 x double>, ptr %4446, align 64, !tbaa !26
-  %4448 = insertelement <8 x double> poison, double %4441, i64 0
-  %4449 = shufflevector <8 x double> %4448, <8 x double> poison, <8 x i32> zeroinitializer
-  %4450 = getelementptr i8, ptr %4446, i64 64
-  %4451 = load <8 x double>, ptr %4450, align 64, !tbaa !26
-  %4452 = fmul <8 x double> %4451, %4449
-  %4453 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4444, <8 x double> %4447, <8 x double> %4452)
-  store <8 x double> %4453, ptr %4430, align 64, !tbaa !26
-  %4454 = load i64, ptr %142, align 8, !tbaa !22
-  %4455 = sitofp i64 %4454 to double
-  %4456 = tail call double @llvm.fmuladd.f64(double %4455, double 5.000000e-01, double -5.000000e-01)
-  %4457 = fcmp ogt double %4456, 0.000000e+00
-  %4458 = select i1 %4457, double %4456, double 0.000000e+00
-  %4459 = fptosi double %4458 to i64
-  %4460 = add nsw i64 %4454, -2
-  %4461 = tail call i64 @llvm.smin.i64(i64 %4460, i64 %4459)
-  %4462 = sitofp i64 %4461 to double
-  %4463 = fsub double %4456, %4462
-  %4464 = fsub double 1.000000e+00, %4463
-  %4465 = insertelement <8 x double> poison, double %4464, i64 0
-  %4466 = shufflevector <8 x double> %4465, <8 x double> poison, <8 x i32> zeroinitializer
-  %4467 = load ptr, ptr %4431, align 8, !tbaa !51
-  %4468 = getelementptr inbounds <8 x double>, ptr %4467, i64 %4461
-  %4469 = load <8 x double>, ptr %4468, align 64, !tbaa !26
-  %4470 = insertelement <8 x double> poison, double %4463, i64 0
-  %4471 = shufflevector <8 x double> %4470, <8 x double> poison, <8 x i32> zeroinitializer
-  %4472 = getelementptr i8, ptr %4468, i64 64
-  %4473 = load <8 x double>, ptr %4472, align 64, !tbaa !26
-  %4474 = fmul <8 x double> %4473, %4471
-  %4475 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4466, <8 x double> %4469, <8 x double> %4474)
-  %4476 = getelementptr inbounds nuw i8, ptr %4394, i64 512
-  store <8 x double> %4475, ptr %4476, align 64, !tbaa !26
-  %4477 = load i64, ptr %142, align 8, !tbaa !22
-  %4478 = sitofp i64 %4477 to double
-  %4479 = tail call double @llvm.fmuladd.f64(double %4478, double 2.500000e-01, double -5.000000e-01)
-  %4480 = fcmp ogt double %4479, 0.000000e+00
-  %4481 = select i1 %4480, double %4479, double 0.000000e+00
-  %4482 = fptosi double %4481 to i64
-  %4483 = add nsw i64 %4477, -2
-  %4484 = tail call i64 @llvm.smin.i64(i64 %4483, i64 %4482)
-  %4485 = sitofp i64 %4484 to double
-  %4486 = fsub double %4479, %4485
-  %4487 = fsub double 1.000000e+00, %4486
-  %4488 = insertelement <8 x double> poison, double %4487, i64 0
-  %4489 = shufflevector <8 x double> %4488, <8 x double> poison, <8 x i32> zeroinitializer
-  %4490 = load ptr, ptr %4431, align 8, !tbaa !51
-  %4491 = getelementptr inbounds <8 x double>, ptr %4490, i64 %4484
-  %4492 = load <8 x double>, ptr %4491, align 64, !tbaa !26
-  %4493 = insertelement <8 x double> poison, double %4486, i64 0
-  %4494 = shufflevector <8 x double> %4493, <8 x double> poison, <8 x i32> zeroinitializer
-  %4495 = getelementptr i8, ptr %4491, i64 64
-  %4496 = load <8 x double>, ptr %4495, align 64, !tbaa !26
-  %4497 = fmul <8 x double> %4496, %4494
-  %4498 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4489, <8 x double> %4492, <8 x double> %4497)
-  %4499 = getelementptr inbounds nuw i8, ptr %4394, i64 576
-  store <8 x double> %4498, ptr %4499, align 64, !tbaa !26
-  %4500 = getelementptr inbounds nuw i8, ptr %4394, i64 640
-  %4501 = add nuw nsw i64 %4395, 1
-  %4502 = load i64, ptr %166, align 8, !tbaa !20
-  %4503 = icmp slt i64 %4501, %4502
-  br i1 %4503, label %4393, label %4504, !llvm.loop !136
+  %4422 = getelementptr inbounds nuw i8, ptr %4388, i64 7688
+  %4423 = load i64, ptr %142, align 8, !tbaa !22
+  %4424 = sitofp i64 %4423 to double
+  %4425 = tail call double @llvm.fmuladd.f64(double %4424, double 7.500000e-01, double -5.000000e-01)
+  %4426 = fcmp ogt double %4425, 0.000000e+00
+  %4427 = select i1 %4426, double %4425, double 0.000000e+00
+  %4428 = fptosi double %4427 to i64
+  %4429 = add nsw i64 %4423, -2
+  %4430 = tail call i64 @llvm.smin.i64(i64 %4429, i64 %4428)
+  %4431 = sitofp i64 %4430 to double
+  %4432 = fsub double %4425, %4431
+  %4433 = fsub double 1.000000e+00, %4432
+  %4434 = insertelement <8 x double> poison, double %4433, i64 0
+  %4435 = shufflevector <8 x double> %4434, <8 x double> poison, <8 x i32> zeroinitializer
+  %4436 = load ptr, ptr %4422, align 8, !tbaa !51
+  %4437 = getelementptr inbounds <8 x double>, ptr %4436, i64 %4430
+  %4438 = load <8 x double>, ptr %4437, align 64, !tbaa !26
+  %4439 = insertelement <8 x double> poison, double %4432, i64 0
+  %4440 = shufflevector <8 x double> %4439, <8 x double> poison, <8 x i32> zeroinitializer
+  %4441 = getelementptr i8, ptr %4437, i64 64
+  %4442 = load <8 x double>, ptr %4441, align 64, !tbaa !26
+  %4443 = fmul <8 x double> %4442, %4440
+  %4444 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4435, <8 x double> %4438, <8 x double> %4443)
+  store <8 x double> %4444, ptr %4421, align 64, !tbaa !26
+  %4445 = load i64, ptr %142, align 8, !tbaa !22
+  %4446 = sitofp i64 %4445 to double
+  %4447 = tail call double @llvm.fmuladd.f64(double %4446, double 5.000000e-01, double -5.000000e-01)
+  %4448 = fcmp ogt double %4447, 0.000000e+00
+  %4449 = select i1 %4448, double %4447, double 0.000000e+00
+  %4450 = fptosi double %4449 to i64
+  %4451 = add nsw i64 %4445, -2
+  %4452 = tail call i64 @llvm.smin.i64(i64 %4451, i64 %4450)
+  %4453 = sitofp i64 %4452 to double
+  %4454 = fsub double %4447, %4453
+  %4455 = fsub double 1.000000e+00, %4454
+  %4456 = insertelement <8 x double> poison, double %4455, i64 0
+  %4457 = shufflevector <8 x double> %4456, <8 x double> poison, <8 x i32> zeroinitializer
+  %4458 = load ptr, ptr %4422, align 8, !tbaa !51
+  %4459 = getelementptr inbounds <8 x double>, ptr %4458, i64 %4452
+  %4460 = load <8 x double>, ptr %4459, align 64, !tbaa !26
+  %4461 = insertelement <8 x double> poison, double %4454, i64 0
+  %4462 = shufflevector <8 x double> %4461, <8 x double> poison, <8 x i32> zeroinitializer
+  %4463 = getelementptr i8, ptr %4459, i64 64
+  %4464 = load <8 x double>, ptr %4463, align 64, !tbaa !26
+  %4465 = fmul <8 x double> %4464, %4462
+  %4466 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4457, <8 x double> %4460, <8 x double> %4465)
+  %4467 = getelementptr inbounds nuw i8, ptr %4385, i64 512
+  store <8 x double> %4466, ptr %4467, align 64, !tbaa !26
+  %4468 = load i64, ptr %142, align 8, !tbaa !22
+  %4469 = sitofp i64 %4468 to double
+  %4470 = tail call double @llvm.fmuladd.f64(double %4469, double 2.500000e-01, double -5.000000e-01)
+  %4471 = fcmp ogt double %4470, 0.000000e+00
+  %4472 = select i1 %4471, double %4470, double 0.000000e+00
+  %4473 = fptosi double %4472 to i64
+  %4474 = add nsw i64 %4468, -2
+  %4475 = tail call i64 @llvm.smin.i64(i64 %4474, i64 %4473)
+  %4476 = sitofp i64 %4475 to double
+  %4477 = fsub double %4470, %4476
+  %4478 = fsub double 1.000000e+00, %4477
+  %4479 = insertelement <8 x double> poison, double %4478, i64 0
+  %4480 = shufflevector <8 x double> %4479, <8 x double> poison, <8 x i32> zeroinitializer
+  %4481 = load ptr, ptr %4422, align 8, !tbaa !51
+  %4482 = getelementptr inbounds <8 x double>, ptr %4481, i64 %4475
+  %4483 = load <8 x double>, ptr %4482, align 64, !tbaa !26
+  %4484 = insertelement <8 x double> poison, double %4477, i64 0
+  %4485 = shufflevector <8 x double> %4484, <8 x double> poison, <8 x i32> zeroinitializer
+  %4486 = getelementptr i8, ptr %4482, i64 64
+  %4487 = load <8 x double>, ptr %4486, align 64, !tbaa !26
+  %4488 = fmul <8 x double> %4487, %4485
+  %4489 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4480, <8 x double> %4483, <8 x double> %4488)
+  %4490 = getelementptr inbounds nuw i8, ptr %4385, i64 576
+  store <8 x double> %4489, ptr %4490, align 64, !tbaa !26
+  %4491 = getelementptr inbounds nuw i8, ptr %4385, i64 640
+  %4492 = add nuw nsw i64 %4386, 1
+  %4493 = load i64, ptr %166, align 8, !tbaa !20
+  %4494 = icmp slt i64 %4492, %4493
+  br i1 %4494, label %4384, label %4495, !llvm.loop !136
 
-4504:                                             ; preds = %4393, %4379, %4365
-  %4505 = getelementptr inbounds nuw i8, ptr %4366, i64 192
-  br label %4506
+4495:                                             ; preds = %4384, %4370, %4356
+  %4496 = getelementptr inbounds nuw i8, ptr %4357, i64 192
+  br label %4497
 
-4506:                                             ; preds = %4504, %4665
-  %4507 = phi i64 [ 0, %4504 ], [ %4666, %4665 ]
-  %4508 = getelementptr inbounds nuw i64, ptr %13, i64 %4507
-  %4509 = load i64, ptr %4508, align 8, !tbaa !30
-  %4510 = icmp eq i64 %4509, 0
-  br i1 %4510, label %4665, label %4511
+4497:                                             ; preds = %4495, %4656
+  %4498 = phi i64 [ 0, %4495 ], [ %4657, %4656 ]
+  %4499 = getelementptr inbounds nuw i64, ptr %13, i64 %4498
+  %4500 = load i64, ptr %4499, align 8, !tbaa !30
+  %4501 = icmp eq i64 %4500, 0
+  br i1 %4501, label %4656, label %4502
 
-4511:                                             ; preds = %4506
-  %4512 = getelementptr inbounds nuw [8 x i64], ptr %238, i64 0, i64 %4507
-  %4513 = load i64, ptr %4512, align 8, !tbaa !30
-  %4514 = load i64, ptr %239, align 8, !tbaa !137
-  %4515 = icmp eq i64 %4513, %4514
-  br i1 %4515, label %4519, label %4516
+4502:                                             ; preds = %4497
+  %4503 = getelementptr inbounds nuw [8 x i64], ptr %238, i64 0, i64 %4498
+  %4504 = load i64, ptr %4503, align 8, !tbaa !30
+  %4505 = load i64, ptr %239, align 8, !tbaa !137
+  %4506 = icmp eq i64 %4504, %4505
+  br i1 %4506, label %4510, label %4507
 
-4516:                                             ; preds = %4511
-  %4517 = getelementptr inbounds nuw [8 x ptr], ptr %243, i64 0, i64 %4507
-  %4518 = load ptr, ptr %4517, align 8, !tbaa !138
-  br label %4534
+4507:                                             ; preds = %4502
+  %4508 = getelementptr inbounds nuw [8 x ptr], ptr %243, i64 0, i64 %4498
+  %4509 = load ptr, ptr %4508, align 8, !tbaa !138
+  br label %4525
 
-4519:                                             ; preds = %4511
-  %4520 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %4507
-  %4521 = load i64, ptr %4520, align 8, !tbaa !30
-  %4522 = load ptr, ptr %240, align 8, !tbaa !139
-  %4523 = load i64, ptr %134, align 8, !tbaa !42
-  %4524 = getelementptr inbounds i64, ptr %4522, i64 %4523
-  store i64 %4521, ptr %4524, align 8, !tbaa !30
-  %4525 = load ptr, ptr %241, align 8, !tbaa !140
-  %4526 = load i64, ptr %134, align 8, !tbaa !42
-  %4527 = add nsw i64 %4526, 1
-  store i64 %4527, ptr %134, align 8, !tbaa !42
-  %4528 = load i64, ptr %239, align 8, !tbaa !137
-  %4529 = mul nsw i64 %4528, %4526
-  %4530 = load i64, ptr %242, align 8, !tbaa !15
-  %4531 = mul nsw i64 %4529, %4530
-  %4532 = getelementptr inbounds double, ptr %4525, i64 %4531
-  %4533 = getelementptr inbounds nuw [8 x ptr], ptr %243, i64 0, i64 %4507
-  store ptr %4532, ptr %4533, align 8, !tbaa !138
-  br label %4534
+4510:                                             ; preds = %4502
+  %4511 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %4498
+  %4512 = load i64, ptr %4511, align 8, !tbaa !30
+  %4513 = load ptr, ptr %240, align 8, !tbaa !139
+  %4514 = load i64, ptr %134, align 8, !tbaa !42
+  %4515 = getelementptr inbounds i64, ptr %4513, i64 %4514
+  store i64 %4512, ptr %4515, align 8, !tbaa !30
+  %4516 = load ptr, ptr %241, align 8, !tbaa !140
+  %4517 = load i64, ptr %134, align 8, !tbaa !42
+  %4518 = add nsw i64 %4517, 1
+  store i64 %4518, ptr %134, align 8, !tbaa !42
+  %4519 = load i64, ptr %239, align 8, !tbaa !137
+  %4520 = mul nsw i64 %4519, %4517
+  %4521 = load i64, ptr %242, align 8, !tbaa !15
+  %4522 = mul nsw i64 %4520, %4521
+  %4523 = getelementptr inbounds double, ptr %4516, i64 %4522
+  %4524 = getelementptr inbounds nuw [8 x ptr], ptr %243, i64 0, i64 %4498
+  store ptr %4523, ptr %4524, align 8, !tbaa !138
+  br label %4525
 
-4534:                                             ; preds = %4516, %4519
-  %4535 = phi i64 [ %4513, %4516 ], [ 0, %4519 ]
-  %4536 = phi ptr [ %4518, %4516 ], [ %4532, %4519 ]
-  %4537 = add nsw i64 %4535, 1
-  store i64 %4537, ptr %4512, align 8, !tbaa !30
-  %4538 = load i64, ptr %242, align 8, !tbaa !15
-  %4539 = mul nsw i64 %4538, %4535
-  %4540 = getelementptr inbounds double, ptr %4536, i64 %4539
-  %4541 = load ptr, ptr %235, align 64, !tbaa !38
-  %4542 = icmp ult ptr %4541, %4362
-  br i1 %4542, label %4608, label %4543
+4525:                                             ; preds = %4507, %4510
+  %4526 = phi i64 [ %4504, %4507 ], [ 0, %4510 ]
+  %4527 = phi ptr [ %4509, %4507 ], [ %4523, %4510 ]
+  %4528 = add nsw i64 %4526, 1
+  store i64 %4528, ptr %4503, align 8, !tbaa !30
+  %4529 = load i64, ptr %242, align 8, !tbaa !15
+  %4530 = mul nsw i64 %4529, %4526
+  %4531 = getelementptr inbounds double, ptr %4527, i64 %4530
+  %4532 = load ptr, ptr %235, align 64, !tbaa !38
+  %4533 = icmp ult ptr %4532, %4353
+  br i1 %4533, label %4599, label %4534
 
-4543:                                             ; preds = %4608, %4534
-  %4544 = phi ptr [ %4540, %4534 ], [ %4613, %4608 ]
-  %4545 = load i64, ptr %150, align 64, !tbaa !16
-  %4546 = icmp sgt i64 %4545, 0
-  br i1 %4546, label %4547, label %4595
+4534:                                             ; preds = %4599, %4525
+  %4535 = phi ptr [ %4531, %4525 ], [ %4604, %4599 ]
+  %4536 = load i64, ptr %150, align 64, !tbaa !16
+  %4537 = icmp sgt i64 %4536, 0
+  br i1 %4537, label %4538, label %4586
 
-4547:                                             ; preds = %4543
-  %4548 = trunc nuw nsw i64 %4507 to i32
-  %4549 = and i64 %4545, 3
-  %4550 = icmp ult i64 %4545, 4
-  br i1 %4550, label %4579, label %4551
+4538:                                             ; preds = %4534
+  %4539 = trunc nuw nsw i64 %4498 to i32
+  %4540 = and i64 %4536, 3
+  %4541 = icmp ult i64 %4536, 4
+  br i1 %4541, label %4570, label %4542
 
-4551:                                             ; preds = %4547
-  %4552 = and i64 %4545, 9223372036854775804
-  br label %4553
+4542:                                             ; preds = %4538
+  %4543 = and i64 %4536, 9223372036854775804
+  br label %4544
 
-4553:                                             ; preds = %4553, %4551
-  %4554 = phi i64 [ 0, %4551 ], [ %4576, %4553 ]
-  %4555 = phi ptr [ %4544, %4551 ], [ %4573, %4553 ]
-  %4556 = phi i64 [ 0, %4551 ], [ %4577, %4553 ]
-  %4557 = getelementptr inbounds nuw <8 x double>, ptr %4362, i64 %4554
-  %4558 = getelementptr i8, ptr %4555, i64 8
-  %4559 = load <8 x double>, ptr %4557, align 64, !tbaa !26
-  %4560 = extractelement <8 x double> %4559, i32 %4548
-  store double %4560, ptr %4555, align 8, !tbaa !43
-  %4561 = or disjoint i64 %4554, 1
-  %4562 = getelementptr inbounds nuw <8 x double>, ptr %4362, i64 %4561
-  %4563 = getelementptr i8, ptr %4555, i64 16
-  %4564 = load <8 x double>, ptr %4562, align 64, !tbaa !26
-  %4565 = extractelement <8 x double> %4564, i32 %4548
-  store double %4565, ptr %4558, align 8, !tbaa !43
-  %4566 = or disjoint i64 %4554, 2
-  %4567 = getelementptr inbounds nuw <8 x double>, ptr %4362, i64 %4566
-  %4568 = getelementptr i8, ptr %4555, i64 24
-  %4569 = load <8 x double>, ptr %4567, align 64, !tbaa !26
-  %4570 = extractelement <8 x double> %4569, i32 %4548
-  store double %4570, ptr %4563, align 8, !tbaa !43
-  %4571 = or disjoint i64 %4554, 3
-  %4572 = getelementptr inbounds nuw <8 x double>, ptr %4362, i64 %4571
-  %4573 = getelementptr i8, ptr %4555, i64 32
-  %4574 = load <8 x double>, ptr %4572, align 64, !tbaa !26
-  %4575 = extractelement <8 x double> %4574, i32 %4548
-  store double %4575, ptr %4568, align 8, !tbaa !43
-  %4576 = add nuw nsw i64 %4554, 4
-  %4577 = add i64 %4556, 4
-  %4578 = icmp eq i64 %4577, %4552
-  br i1 %4578, label %4579, label %4553, !llvm.loop !141
+4544:                                             ; preds = %4544, %4542
+  %4545 = phi i64 [ 0, %4542 ], [ %4567, %4544 ]
+  %4546 = phi ptr [ %4535, %4542 ], [ %4564, %4544 ]
+  %4547 = phi i64 [ 0, %4542 ], [ %4568, %4544 ]
+  %4548 = getelementptr inbounds nuw <8 x double>, ptr %4353, i64 %4545
+  %4549 = getelementptr i8, ptr %4546, i64 8
+  %4550 = load <8 x double>, ptr %4548, align 64, !tbaa !26
+  %4551 = extractelement <8 x double> %4550, i32 %4539
+  store double %4551, ptr %4546, align 8, !tbaa !43
+  %4552 = or disjoint i64 %4545, 1
+  %4553 = getelementptr inbounds nuw <8 x double>, ptr %4353, i64 %4552
+  %4554 = getelementptr i8, ptr %4546, i64 16
+  %4555 = load <8 x double>, ptr %4553, align 64, !tbaa !26
+  %4556 = extractelement <8 x double> %4555, i32 %4539
+  store double %4556, ptr %4549, align 8, !tbaa !43
+  %4557 = or disjoint i64 %4545, 2
+  %4558 = getelementptr inbounds nuw <8 x double>, ptr %4353, i64 %4557
+  %4559 = getelementptr i8, ptr %4546, i64 24
+  %4560 = load <8 x double>, ptr %4558, align 64, !tbaa !26
+  %4561 = extractelement <8 x double> %4560, i32 %4539
+  store double %4561, ptr %4554, align 8, !tbaa !43
+  %4562 = or disjoint i64 %4545, 3
+  %4563 = getelementptr inbounds nuw <8 x double>, ptr %4353, i64 %4562
+  %4564 = getelementptr i8, ptr %4546, i64 32
+  %4565 = load <8 x double>, ptr %4563, align 64, !tbaa !26
+  %4566 = extractelement <8 x double> %4565, i32 %4539
+  store double %4566, ptr %4559, align 8, !tbaa !43
+  %4567 = add nuw nsw i64 %4545, 4
+  %4568 = add i64 %4547, 4
+  %4569 = icmp eq i64 %4568, %4543
+  br i1 %4569, label %4570, label %4544, !llvm.loop !141
 
-4579:                                             ; preds = %4553, %4547
-  %4580 = phi ptr [ poison, %4547 ], [ %4573, %4553 ]
-  %4581 = phi i64 [ 0, %4547 ], [ %4576, %4553 ]
-  %4582 = phi ptr [ %4544, %4547 ], [ %4573, %4553 ]
-  %4583 = icmp eq i64 %4549, 0
-  br i1 %4583, label %4595, label %4584
+4570:                                             ; preds = %4544, %4538
+  %4571 = phi ptr [ poison, %4538 ], [ %4564, %4544 ]
+  %4572 = phi i64 [ 0, %4538 ], [ %4567, %4544 ]
+  %4573 = phi ptr [ %4535, %4538 ], [ %4564, %4544 ]
+  %4574 = icmp eq i64 %4540, 0
+  br i1 %4574, label %4586, label %4575
 
-4584:                                             ; preds = %4579, %4584
-  %4585 = phi i64 [ %4592, %4584 ], [ %4581, %4579 ]
-  %4586 = phi ptr [ %4589, %4584 ], [ %4582, %4579 ]
-  %4587 = phi i64 [ %4593, %4584 ], [ 0, %4579 ]
-  %4588 = getelementptr inbounds nuw <8 x double>, ptr %4362, i64 %4585
-  %4589 = getelementptr i8, ptr %4586, i64 8
-  %4590 = load <8 x double>, ptr %4588, align 64, !tbaa !26
-  %4591 = extractelement <8 x double> %4590, i32 %4548
-  store double %4591, ptr %4586, align 8, !tbaa !43
-  %4592 = add nuw nsw i64 %4585, 1
-  %4593 = add i64 %4587, 1
-  %4594 = icmp eq i64 %4593, %4549
-  br i1 %4594, label %4595, label %4584, !llvm.loop !142
+4575:                                             ; preds = %4570, %4575
+  %4576 = phi i64 [ %4583, %4575 ], [ %4572, %4570 ]
+  %4577 = phi ptr [ %4580, %4575 ], [ %4573, %4570 ]
+  %4578 = phi i64 [ %4584, %4575 ], [ 0, %4570 ]
+  %4579 = getelementptr inbounds nuw <8 x double>, ptr %4353, i64 %4576
+  %4580 = getelementptr i8, ptr %4577, i64 8
+  %4581 = load <8 x double>, ptr %4579, align 64, !tbaa !26
+  %4582 = extractelement <8 x double> %4581, i32 %4539
+  store double %4582, ptr %4577, align 8, !tbaa !43
+  %4583 = add nuw nsw i64 %4576, 1
+  %4584 = add i64 %4578, 1
+  %4585 = icmp eq i64 %4584, %4540
+  br i1 %4585, label %4586, label %4575, !llvm.loop !142
 
-4595:                                             ; preds = %4579, %4584, %4543
-  %4596 = phi ptr [ %4544, %4543 ], [ %4580, %4579 ], [ %4589, %4584 ]
-  %4597 = load i64, ptr %237, align 8, !tbaa !134
-  %4598 = icmp eq i64 %4597, 0
-  br i1 %4598, label %4665, label %4599
+4586:                                             ; preds = %4570, %4575, %4534
+  %4587 = phi ptr [ %4535, %4534 ], [ %4571, %4570 ], [ %4580, %4575 ]
+  %4588 = load i64, ptr %237, align 8, !tbaa !134
+  %4589 = icmp eq i64 %4588, 0
+  br i1 %4589, label %4656, label %4590
 
-4599:                                             ; preds = %4595
-  %4600 = getelementptr inbounds nuw double, ptr %4366, i64 %4507
-  %4601 = load double, ptr %4600, align 8, !tbaa !43
-  %4602 = getelementptr inbounds nuw i8, ptr %4596, i64 8
-  store double %4601, ptr %4596, align 8, !tbaa !43
-  %4603 = getelementptr inbounds nuw i8, ptr %4600, i64 64
-  %4604 = load double, ptr %4603, align 8, !tbaa !43
-  %4605 = getelementptr inbounds nuw i8, ptr %4596, i64 16
-  store double %4604, ptr %4602, align 8, !tbaa !43
-  %4606 = getelementptr inbounds nuw i8, ptr %4600, i64 128
-  %4607 = load double, ptr %4606, align 8, !tbaa !43
-  store double %4607, ptr %4605, align 8, !tbaa !43
-  br i1 %4546, label %4616, label %4665
+4590:                                             ; preds = %4586
+  %4591 = getelementptr inbounds nuw double, ptr %4357, i64 %4498
+  %4592 = load double, ptr %4591, align 8, !tbaa !43
+  %4593 = getelementptr inbounds nuw i8, ptr %4587, i64 8
+  store double %4592, ptr %4587, align 8, !tbaa !43
+  %4594 = getelementptr inbounds nuw i8, ptr %4591, i64 64
+  %4595 = load double, ptr %4594, align 8, !tbaa !43
+  %4596 = getelementptr inbounds nuw i8, ptr %4587, i64 16
+  store double %4595, ptr %4593, align 8, !tbaa !43
+  %4597 = getelementptr inbounds nuw i8, ptr %4591, i64 128
+  %4598 = load double, ptr %4597, align 8, !tbaa !43
+  store double %4598, ptr %4596, align 8, !tbaa !43
+  br i1 %4537, label %4607, label %4656
 
-4608:                                             ; preds = %4534, %4608
-  %4609 = phi ptr [ %4614, %4608 ], [ %4541, %4534 ]
-  %4610 = phi ptr [ %4613, %4608 ], [ %4540, %4534 ]
-  %4611 = getelementptr inbounds nuw double, ptr %4609, i64 %4507
-  %4612 = load double, ptr %4611, align 8, !tbaa !43
-  %4613 = getelementptr inbounds nuw i8, ptr %4610, i64 8
-  store double %4612, ptr %4610, align 8, !tbaa !43
-  %4614 = getelementptr inbounds nuw i8, ptr %4609, i64 64
-  %4615 = icmp ult ptr %4614, %4362
-  br i1 %4615, label %4608, label %4543, !llvm.loop !144
+4599:                                             ; preds = %4525, %4599
+  %4600 = phi ptr [ %4605, %4599 ], [ %4532, %4525 ]
+  %4601 = phi ptr [ %4604, %4599 ], [ %4531, %4525 ]
+  %4602 = getelementptr inbounds nuw double, ptr %4600, i64 %4498
+  %4603 = load double, ptr %4602, align 8, !tbaa !43
+  %4604 = getelementptr inbounds nuw i8, ptr %4601, i64 8
+  store double %4603, ptr %4601, align 8, !tbaa !43
+  %4605 = getelementptr inbounds nuw i8, ptr %4600, i64 64
+  %4606 = icmp ult ptr %4605, %4353
+  br i1 %4606, label %4599, label %4534, !llvm.loop !144
 
-4616:                                             ; preds = %4599
-  %4617 = getelementptr inbounds nuw i8, ptr %4596, i64 24
-  %4618 = trunc nuw nsw i64 %4507 to i32
-  br label %4619
+4607:                                             ; preds = %4590
+  %4608 = getelementptr inbounds nuw i8, ptr %4587, i64 24
+  %4609 = trunc nuw nsw i64 %4498 to i32
+  br label %4610
 
-4619:                                             ; preds = %4616, %4619
-  %4620 = phi i64 [ %4663, %4619 ], [ 0, %4616 ]
-  %4621 = phi ptr [ %4662, %4619 ], [ %4617, %4616 ]
-  %4622 = mul nuw nsw i64 %4620, 640
-  %4623 = getelementptr inbounds nuw i8, ptr %4505, i64 %4622
-  %4624 = load <8 x double>, ptr %4623, align 64, !tbaa !26
-  %4625 = extractelement <8 x double> %4624, i32 %4618
-  %4626 = getelementptr inbounds nuw i8, ptr %4621, i64 8
-  store double %4625, ptr %4621, align 8, !tbaa !43
-  %4627 = getelementptr inbounds nuw i8, ptr %4623, i64 64
-  %4628 = load <8 x double>, ptr %4627, align 64, !tbaa !26
-  %4629 = extractelement <8 x double> %4628, i32 %4618
-  %4630 = getelementptr inbounds nuw i8, ptr %4621, i64 16
-  store double %4629, ptr %4626, align 8, !tbaa !43
-  %4631 = getelementptr inbounds nuw i8, ptr %4623, i64 128
-  %4632 = load <8 x double>, ptr %4631, align 64, !tbaa !26
-  %4633 = extractelement <8 x double> %4632, i32 %4618
-  %4634 = getelementptr inbounds nuw i8, ptr %4621, i64 24
-  store double %4633, ptr %4630, align 8, !tbaa !43
-  %4635 = getelementptr inbounds nuw i8, ptr %4623, i64 192
-  %4636 = load <8 x double>, ptr %4635, align 64, !tbaa !26
-  %4637 = extractelement <8 x double> %4636, i32 %4618
-  %4638 = getelementptr inbounds nuw i8, ptr %4621, i64 32
-  store double %4637, ptr %4634, align 8, !tbaa !43
-  %4639 = getelementptr inbounds nuw i8, ptr %4623, i64 256
-  %4640 = load <8 x double>, ptr %4639, align 64, !tbaa !26
-  %4641 = extractelement <8 x double> %4640, i32 %4618
-  %4642 = getelementptr inbounds nuw i8, ptr %4621, i64 40
-  store double %4641, ptr %4638, align 8, !tbaa !43
-  %4643 = getelementptr inbounds nuw i8, ptr %4623, i64 320
-  %4644 = load <8 x double>, ptr %4643, align 64, !tbaa !26
-  %4645 = extractelement <8 x double> %4644, i32 %4618
-  %4646 = getelementptr inbounds nuw i8, ptr %4621, i64 48
-  store double %4645, ptr %4642, align 8, !tbaa !43
-  %4647 = getelementptr inbounds nuw i8, ptr %4623, i64 384
-  %4648 = load <8 x double>, ptr %4647, align 64, !tbaa !26
-  %4649 = extractelement <8 x double> %4648, i32 %4618
-  %4650 = getelementptr inbounds nuw i8, ptr %4621, i64 56
-  store double %4649, ptr %4646, align 8, !tbaa !43
-  %4651 = getelementptr inbounds nuw i8, ptr %4623, i64 448
-  %4652 = load <8 x double>, ptr %4651, align 64, !tbaa !26
-  %4653 = extractelement <8 x double> %4652, i32 %4618
-  %4654 = getelementptr inbounds nuw i8, ptr %4621, i64 64
-  store double %4653, ptr %4650, align 8, !tbaa !43
-  %4655 = getelementptr inbounds nuw i8, ptr %4623, i64 512
-  %4656 = load <8 x double>, ptr %4655, align 64, !tbaa !26
-  %4657 = extractelement <8 x double> %4656, i32 %4618
-  %4658 = getelementptr inbounds nuw i8, ptr %4621, i64 72
-  store double %4657, ptr %4654, align 8, !tbaa !43
-  %4659 = getelementptr inbounds nuw i8, ptr %4623, i64 576
-  %4660 = load <8 x double>, ptr %4659, align 64, !tbaa !26
-  %4661 = extractelement <8 x double> %4660, i32 %4618
-  %4662 = getelementptr inbounds nuw i8, ptr %4621, i64 80
-  store double %4661, ptr %4658, align 8, !tbaa !43
-  %4663 = add nuw nsw i64 %4620, 1
-  %4664 = icmp eq i64 %4663, %4545
-  br i1 %4664, label %4665, label %4619, !llvm.loop !141
+4610:                                             ; preds = %4607, %4610
+  %4611 = phi i64 [ %4654, %4610 ], [ 0, %4607 ]
+  %4612 = phi ptr [ %4653, %4610 ], [ %4608, %4607 ]
+  %4613 = mul nuw nsw i64 %4611, 640
+  %4614 = getelementptr inbounds nuw i8, ptr %4496, i64 %4613
+  %4615 = load <8 x double>, ptr %4614, align 64, !tbaa !26
+  %4616 = extractelement <8 x double> %4615, i32 %4609
+  %4617 = getelementptr inbounds nuw i8, ptr %4612, i64 8
+  store double %4616, ptr %4612, align 8, !tbaa !43
+  %4618 = getelementptr inbounds nuw i8, ptr %4614, i64 64
+  %4619 = load <8 x double>, ptr %4618, align 64, !tbaa !26
+  %4620 = extractelement <8 x double> %4619, i32 %4609
+  %4621 = getelementptr inbounds nuw i8, ptr %4612, i64 16
+  store double %4620, ptr %4617, align 8, !tbaa !43
+  %4622 = getelementptr inbounds nuw i8, ptr %4614, i64 128
+  %4623 = load <8 x double>, ptr %4622, align 64, !tbaa !26
+  %4624 = extractelement <8 x double> %4623, i32 %4609
+  %4625 = getelementptr inbounds nuw i8, ptr %4612, i64 24
+  store double %4624, ptr %4621, align 8, !tbaa !43
+  %4626 = getelementptr inbounds nuw i8, ptr %4614, i64 192
+  %4627 = load <8 x double>, ptr %4626, align 64, !tbaa !26
+  %4628 = extractelement <8 x double> %4627, i32 %4609
+  %4629 = getelementptr inbounds nuw i8, ptr %4612, i64 32
+  store double %4628, ptr %4625, align 8, !tbaa !43
+  %4630 = getelementptr inbounds nuw i8, ptr %4614, i64 256
+  %4631 = load <8 x double>, ptr %4630, align 64, !tbaa !26
+  %4632 = extractelement <8 x double> %4631, i32 %4609
+  %4633 = getelementptr inbounds nuw i8, ptr %4612, i64 40
+  store double %4632, ptr %4629, align 8, !tbaa !43
+  %4634 = getelementptr inbounds nuw i8, ptr %4614, i64 320
+  %4635 = load <8 x double>, ptr %4634, align 64, !tbaa !26
+  %4636 = extractelement <8 x double> %4635, i32 %4609
+  %4637 = getelementptr inbounds nuw i8, ptr %4612, i64 48
+  store double %4636, ptr %4633, align 8, !tbaa !43
+  %4638 = getelementptr inbounds nuw i8, ptr %4614, i64 384
+  %4639 = load <8 x double>, ptr %4638, align 64, !tbaa !26
+  %4640 = extractelement <8 x double> %4639, i32 %4609
+  %4641 = getelementptr inbounds nuw i8, ptr %4612, i64 56
+  store double %4640, ptr %4637, align 8, !tbaa !43
+  %4642 = getelementptr inbounds nuw i8, ptr %4614, i64 448
+  %4643 = load <8 x double>, ptr %4642, align 64, !tbaa !26
+  %4644 = extractelement <8 x double> %4643, i32 %4609
+  %4645 = getelementptr inbounds nuw i8, ptr %4612, i64 64
+  store double %4644, ptr %4641, align 8, !tbaa !43
+  %4646 = getelementptr inbounds nuw i8, ptr %4614, i64 512
+  %4647 = load <8 x double>, ptr %4646, align 64, !tbaa !26
+  %4648 = extractelement <8 x double> %4647, i32 %4609
+  %4649 = getelementptr inbounds nuw i8, ptr %4612, i64 72
+  store double %4648, ptr %4645, align 8, !tbaa !43
+  %4650 = getelementptr inbounds nuw i8, ptr %4614, i64 576
+  %4651 = load <8 x double>, ptr %4650, align 64, !tbaa !26
+  %4652 = extractelement <8 x double> %4651, i32 %4609
+  %4653 = getelementptr inbounds nuw i8, ptr %4612, i64 80
+  store double %4652, ptr %4649, align 8, !tbaa !43
+  %4654 = add nuw nsw i64 %4611, 1
+  %4655 = icmp eq i64 %4654, %4536
+  br i1 %4655, label %4656, label %4610, !llvm.loop !141
 
-4665:                                             ; preds = %4619, %4599, %4595, %4506
-  %4666 = add nuw nsw i64 %4507, 1
-  %4667 = icmp eq i64 %4666, 8
-  br i1 %4667, label %4668, label %4506, !llvm.loop !145
+4656:                                             ; preds = %4610, %4590, %4586, %4497
+  %4657 = add nuw nsw i64 %4498, 1
+  %4658 = icmp eq i64 %4657, 8
+  br i1 %4658, label %4659, label %4497, !llvm.loop !145
 
-4668:                                             ; preds = %4665
+4659:                                             ; preds = %4656
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %13)
-  %4669 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %4670 = load <8 x double>, ptr %163, align 64, !tbaa !26
-  %4671 = fsub <8 x double> %4669, %4670
-  %4672 = load <8 x double>, ptr %164, align 64, !tbaa !26
-  %4673 = fadd <8 x double> %4672, splat (double -1.000000e-09)
-  %4674 = fcmp oge <8 x double> %4671, %4673
-  %4675 = select <8 x i1> %4674, <8 x i64> %3552, <8 x i64> zeroinitializer
-  %4676 = load i64, ptr %166, align 8, !tbaa !20
-  %4677 = icmp sgt i64 %4676, 0
-  br i1 %4677, label %4678, label %4710
+  %4660 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %4661 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %4662 = fsub <8 x double> %4660, %4661
+  %4663 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %4664 = fadd <8 x double> %4663, splat (double -1.000000e-09)
+  %4665 = fcmp oge <8 x double> %4662, %4664
+  %4666 = select <8 x i1> %4665, <8 x i64> %3547, <8 x i64> zeroinitializer
+  %4667 = load i64, ptr %166, align 8, !tbaa !20
+  %4668 = icmp sgt i64 %4667, 0
+  br i1 %4668, label %4669, label %4701
 
-4678:                                             ; preds = %4668
-  %4679 = load ptr, ptr %151, align 8, !tbaa !28
-  %4680 = and i64 %4676, 1
-  %4681 = icmp eq i64 %4676, 1
-  br i1 %4681, label %4700, label %4682
+4669:                                             ; preds = %4659
+  %4670 = load ptr, ptr %151, align 8, !tbaa !28
+  %4671 = and i64 %4667, 1
+  %4672 = icmp eq i64 %4667, 1
+  br i1 %4672, label %4691, label %4673
 
-4682:                                             ; preds = %4678
-  %4683 = and i64 %4676, 9223372036854775806
-  br label %4684
+4673:                                             ; preds = %4669
+  %4674 = and i64 %4667, 9223372036854775806
+  br label %4675
 
-4684:                                             ; preds = %4684, %4682
-  %4685 = phi i64 [ 0, %4682 ], [ %4697, %4684 ]
-  %4686 = phi <8 x double> [ splat (double 1.000000e+09), %4682 ], [ %4696, %4684 ]
-  %4687 = phi i64 [ 0, %4682 ], [ %4698, %4684 ]
-  %4688 = getelementptr inbounds nuw %struct.Piece, ptr %4679, i64 %4685, i32 35
-  %4689 = load <8 x double>, ptr %4688, align 64, !tbaa !26
-  %4690 = fcmp olt <8 x double> %4686, %4689
-  %4691 = select <8 x i1> %4690, <8 x double> %4686, <8 x double> %4689
-  %4692 = or disjoint i64 %4685, 1
-  %4693 = getelementptr inbounds nuw %struct.Piece, ptr %4679, i64 %4692, i32 35
-  %4694 = load <8 x double>, ptr %4693, align 64, !tbaa !26
-  %4695 = fcmp olt <8 x double> %4691, %4694
-  %4696 = select <8 x i1> %4695, <8 x double> %4691, <8 x double> %4694
-  %4697 = add nuw nsw i64 %4685, 2
-  %4698 = add i64 %4687, 2
-  %4699 = icmp eq i64 %4698, %4683
-  br i1 %4699, label %4700, label %4684, !llvm.loop !119
+4675:                                             ; preds = %4675, %4673
+  %4676 = phi i64 [ 0, %4673 ], [ %4688, %4675 ]
+  %4677 = phi <8 x double> [ splat (double 1.000000e+09), %4673 ], [ %4687, %4675 ]
+  %4678 = phi i64 [ 0, %4673 ], [ %4689, %4675 ]
+  %4679 = getelementptr inbounds nuw %struct.Piece, ptr %4670, i64 %4676, i32 35
+  %4680 = load <8 x double>, ptr %4679, align 64, !tbaa !26
+  %4681 = fcmp olt <8 x double> %4677, %4680
+  %4682 = select <8 x i1> %4681, <8 x double> %4677, <8 x double> %4680
+  %4683 = or disjoint i64 %4676, 1
+  %4684 = getelementptr inbounds nuw %struct.Piece, ptr %4670, i64 %4683, i32 35
+  %4685 = load <8 x double>, ptr %4684, align 64, !tbaa !26
+  %4686 = fcmp olt <8 x double> %4682, %4685
+  %4687 = select <8 x i1> %4686, <8 x double> %4682, <8 x double> %4685
+  %4688 = add nuw nsw i64 %4676, 2
+  %4689 = add i64 %4678, 2
+  %4690 = icmp eq i64 %4689, %4674
+  br i1 %4690, label %4691, label %4675, !llvm.loop !119
 
-4700:                                             ; preds = %4684, %4678
-  %4701 = phi <8 x double> [ poison, %4678 ], [ %4696, %4684 ]
-  %4702 = phi i64 [ 0, %4678 ], [ %4697, %4684 ]
-  %4703 = phi <8 x double> [ splat (double 1.000000e+09), %4678 ], [ %4696, %4684 ]
-  %4704 = icmp eq i64 %4680, 0
-  br i1 %4704, label %4710, label %4705
+4691:                                             ; preds = %4675, %4669
+  %4692 = phi <8 x double> [ poison, %4669 ], [ %4687, %4675 ]
+  %4693 = phi i64 [ 0, %4669 ], [ %4688, %4675 ]
+  %4694 = phi <8 x double> [ splat (double 1.000000e+09), %4669 ], [ %4687, %4675 ]
+  %4695 = icmp eq i64 %4671, 0
+  br i1 %4695, label %4701, label %4696
 
-4705:                                             ; preds = %4700
-  %4706 = getelementptr inbounds nuw %struct.Piece, ptr %4679, i64 %4702, i32 35
-  %4707 = load <8 x double>, ptr %4706, align 64, !tbaa !26
-  %4708 = fcmp olt <8 x double> %4703, %4707
-  %4709 = select <8 x i1> %4708, <8 x double> %4703, <8 x double> %4707
-  br label %4710
+4696:                                             ; preds = %4691
+  %4697 = getelementptr inbounds nuw %struct.Piece, ptr %4670, i64 %4693, i32 35
+  %4698 = load <8 x double>, ptr %4697, align 64, !tbaa !26
+  %4699 = fcmp olt <8 x double> %4694, %4698
+  %4700 = select <8 x i1> %4699, <8 x double> %4694, <8 x double> %4698
+  br label %4701
 
-4710:                                             ; preds = %4705, %4700, %4668
-  %4711 = phi <8 x double> [ splat (double 1.000000e+09), %4668 ], [ %4701, %4700 ], [ %4709, %4705 ]
-  %4712 = load <8 x double>, ptr %231, align 64, !tbaa !26
-  %4713 = select <8 x i1> %3612, <8 x double> %4712, <8 x double> %4711
-  store <8 x double> %4713, ptr %231, align 64, !tbaa !26
-  %4714 = load <8 x double>, ptr %232, align 64, !tbaa !26
-  %4715 = fcmp une <8 x double> %4714, zeroinitializer
-  %4716 = load <8 x double>, ptr %204, align 64, !tbaa !26
-  %4717 = load <8 x double>, ptr %195, align 64, !tbaa !26
-  %4718 = fsub <8 x double> %4716, %4717
-  %4719 = fcmp une <8 x double> %4714, splat (double 1.000000e+00)
-  %4720 = load <8 x double>, ptr %174, align 64, !tbaa !26
-  %4721 = load <8 x double>, ptr %233, align 64, !tbaa !26
-  %4722 = fsub <8 x double> %4720, %4721
-  %4723 = select <8 x i1> %4719, <8 x double> splat (double -1.000000e+00), <8 x double> %4722
-  %4724 = fcmp une <8 x double> %4714, splat (double 2.000000e+00)
-  %4725 = fsub <8 x double> %4713, %4721
-  %4726 = select <8 x i1> %4724, <8 x double> %4723, <8 x double> %4725
-  %4727 = fcmp une <8 x double> %4714, splat (double 3.000000e+00)
-  %4728 = fsub <8 x double> %4718, %4721
-  %4729 = select <8 x i1> %4727, <8 x double> %4726, <8 x double> %4728
-  %4730 = fcmp une <8 x double> %4714, splat (double 4.000000e+00)
-  %4731 = fsub <8 x double> %4721, %4718
-  %4732 = select <8 x i1> %4730, <8 x double> %4729, <8 x double> %4731
-  %4733 = fcmp oge <8 x double> %4732, splat (double 0xBEB0C6F7A0B5ED8D)
-  %4734 = select <8 x i1> %4733, <8 x i1> %4715, <8 x i1> zeroinitializer
-  %4735 = select <8 x i1> %4734, <8 x i64> %3552, <8 x i64> zeroinitializer
-  %4736 = xor <8 x i64> %4735, splat (i64 -1)
-  %4737 = and <8 x i64> %4675, %4736
-  %4738 = load <8 x double>, ptr %148, align 64, !tbaa !26
-  %4739 = icmp ne <8 x i64> %4737, zeroinitializer
-  %4740 = select <8 x i1> %4715, <8 x i1> %4739, <8 x i1> zeroinitializer
-  %4741 = select <8 x i1> %4740, <8 x double> splat (double 2.000000e+00), <8 x double> %4738
-  store <8 x double> %4741, ptr %148, align 64, !tbaa !26
-  %4742 = or <8 x i64> %4735, %4675
-  %4743 = load <8 x double>, ptr %236, align 64, !tbaa !26
-  %4744 = fadd <8 x double> %4743, splat (double 1.000000e+00)
-  %4745 = icmp eq <8 x i64> %4742, zeroinitializer
-  %4746 = select <8 x i1> %4745, <8 x double> %4743, <8 x double> %4744
-  store <8 x double> %4746, ptr %236, align 64, !tbaa !26
-  %4747 = xor <8 x i64> %4742, %3552
-  %4748 = load <8 x double>, ptr %183, align 64, !tbaa !26
-  %4749 = fcmp oeq <8 x double> %4748, zeroinitializer
-  %4750 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %4751 = fcmp oeq <8 x double> %4750, zeroinitializer
-  %4752 = select <8 x i1> %4751, <8 x i1> %4749, <8 x i1> zeroinitializer
-  %4753 = select <8 x i1> %4752, <8 x i64> %4747, <8 x i64> zeroinitializer
-  %4754 = load <8 x double>, ptr %230, align 64, !tbaa !26
-  %4755 = fmul <8 x double> %4754, splat (double 5.000000e-01)
-  %4756 = load <8 x double>, ptr %218, align 64, !tbaa !26
-  %4757 = fadd <8 x double> %4756, %4755
-  %4758 = fadd <8 x double> %4757, splat (double -1.000000e-03)
-  %4759 = fcmp ult <8 x double> %4720, %4758
-  %4760 = fsub <8 x double> %4756, %4755
-  %4761 = fadd <8 x double> %4760, splat (double 1.000000e-03)
-  %4762 = fcmp ole <8 x double> %4720, %4761
-  %4763 = load <8 x i64>, ptr %176, align 64, !tbaa !26
-  %4764 = select <8 x i1> %4762, <8 x i64> splat (i64 -1), <8 x i64> %4763
-  %4765 = select <8 x i1> %4759, <8 x i64> %4764, <8 x i64> zeroinitializer
-  %4766 = xor <8 x i64> %4765, %4763
-  %4767 = and <8 x i64> %4766, %4753
-  %4768 = and <8 x i64> %4765, %4753
-  %4769 = xor <8 x i64> %4753, splat (i64 -1)
-  %4770 = and <8 x i64> %4763, %4769
-  %4771 = or <8 x i64> %4768, %4770
-  store <8 x i64> %4771, ptr %176, align 64, !tbaa !26
-  %4772 = load <8 x i64>, ptr %169, align 64, !tbaa !26
-  %4773 = or <8 x i64> %4767, %4772
-  store <8 x i64> %4773, ptr %169, align 64, !tbaa !26
-  %4774 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4742)
-  %4775 = icmp eq i64 %4774, 0
-  br i1 %4775, label %4810, label %4776
+4701:                                             ; preds = %4696, %4691, %4659
+  %4702 = phi <8 x double> [ splat (double 1.000000e+09), %4659 ], [ %4692, %4691 ], [ %4700, %4696 ]
+  %4703 = load <8 x double>, ptr %231, align 64, !tbaa !26
+  %4704 = select <8 x i1> %3607, <8 x double> %4703, <8 x double> %4702
+  store <8 x double> %4704, ptr %231, align 64, !tbaa !26
+  %4705 = load <8 x double>, ptr %232, align 64, !tbaa !26
+  %4706 = fcmp une <8 x double> %4705, zeroinitializer
+  %4707 = load <8 x double>, ptr %204, align 64, !tbaa !26
+  %4708 = load <8 x double>, ptr %195, align 64, !tbaa !26
+  %4709 = fsub <8 x double> %4707, %4708
+  %4710 = fcmp une <8 x double> %4705, splat (double 1.000000e+00)
+  %4711 = load <8 x double>, ptr %174, align 64, !tbaa !26
+  %4712 = load <8 x double>, ptr %233, align 64, !tbaa !26
+  %4713 = fsub <8 x double> %4711, %4712
+  %4714 = select <8 x i1> %4710, <8 x double> splat (double -1.000000e+00), <8 x double> %4713
+  %4715 = fcmp une <8 x double> %4705, splat (double 2.000000e+00)
+  %4716 = fsub <8 x double> %4704, %4712
+  %4717 = select <8 x i1> %4715, <8 x double> %4714, <8 x double> %4716
+  %4718 = fcmp une <8 x double> %4705, splat (double 3.000000e+00)
+  %4719 = fsub <8 x double> %4709, %4712
+  %4720 = select <8 x i1> %4718, <8 x double> %4717, <8 x double> %4719
+  %4721 = fcmp une <8 x double> %4705, splat (double 4.000000e+00)
+  %4722 = fsub <8 x double> %4712, %4709
+  %4723 = select <8 x i1> %4721, <8 x double> %4720, <8 x double> %4722
+  %4724 = fcmp oge <8 x double> %4723, splat (double 0xBEB0C6F7A0B5ED8D)
+  %4725 = select <8 x i1> %4724, <8 x i1> %4706, <8 x i1> zeroinitializer
+  %4726 = select <8 x i1> %4725, <8 x i64> %3547, <8 x i64> zeroinitializer
+  %4727 = xor <8 x i64> %4726, splat (i64 -1)
+  %4728 = and <8 x i64> %4666, %4727
+  %4729 = load <8 x double>, ptr %148, align 64, !tbaa !26
+  %4730 = icmp ne <8 x i64> %4728, zeroinitializer
+  %4731 = select <8 x i1> %4706, <8 x i1> %4730, <8 x i1> zeroinitializer
+  %4732 = select <8 x i1> %4731, <8 x double> splat (double 2.000000e+00), <8 x double> %4729
+  store <8 x double> %4732, ptr %148, align 64, !tbaa !26
+  %4733 = or <8 x i64> %4726, %4666
+  %4734 = load <8 x double>, ptr %236, align 64, !tbaa !26
+  %4735 = fadd <8 x double> %4734, splat (double 1.000000e+00)
+  %4736 = icmp eq <8 x i64> %4733, zeroinitializer
+  %4737 = select <8 x i1> %4736, <8 x double> %4734, <8 x double> %4735
+  store <8 x double> %4737, ptr %236, align 64, !tbaa !26
+  %4738 = xor <8 x i64> %4733, %3547
+  %4739 = load <8 x double>, ptr %183, align 64, !tbaa !26
+  %4740 = fcmp oeq <8 x double> %4739, zeroinitializer
+  %4741 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %4742 = fcmp oeq <8 x double> %4741, zeroinitializer
+  %4743 = select <8 x i1> %4742, <8 x i1> %4740, <8 x i1> zeroinitializer
+  %4744 = select <8 x i1> %4743, <8 x i64> %4738, <8 x i64> zeroinitializer
+  %4745 = load <8 x double>, ptr %230, align 64, !tbaa !26
+  %4746 = fmul <8 x double> %4745, splat (double 5.000000e-01)
+  %4747 = load <8 x double>, ptr %218, align 64, !tbaa !26
+  %4748 = fadd <8 x double> %4747, %4746
+  %4749 = fadd <8 x double> %4748, splat (double -1.000000e-03)
+  %4750 = fcmp ult <8 x double> %4711, %4749
+  %4751 = fsub <8 x double> %4747, %4746
+  %4752 = fadd <8 x double> %4751, splat (double 1.000000e-03)
+  %4753 = fcmp ole <8 x double> %4711, %4752
+  %4754 = load <8 x i64>, ptr %176, align 64, !tbaa !26
+  %4755 = select <8 x i1> %4753, <8 x i64> splat (i64 -1), <8 x i64> %4754
+  %4756 = select <8 x i1> %4750, <8 x i64> %4755, <8 x i64> zeroinitializer
+  %4757 = xor <8 x i64> %4756, %4754
+  %4758 = and <8 x i64> %4757, %4744
+  %4759 = and <8 x i64> %4756, %4744
+  %4760 = xor <8 x i64> %4744, splat (i64 -1)
+  %4761 = and <8 x i64> %4754, %4760
+  %4762 = or <8 x i64> %4759, %4761
+  store <8 x i64> %4762, ptr %176, align 64, !tbaa !26
+  %4763 = load <8 x i64>, ptr %169, align 64, !tbaa !26
+  %4764 = or <8 x i64> %4758, %4763
+  store <8 x i64> %4764, ptr %169, align 64, !tbaa !26
+  %4765 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4733)
+  %4766 = icmp eq i64 %4765, 0
+  br i1 %4766, label %4801, label %4767
 
-4776:                                             ; preds = %4710
-  %4777 = extractelement <8 x i64> %4742, i64 0
-  %4778 = icmp eq i64 %4777, 0
-  br i1 %4778, label %4780, label %4779
+4767:                                             ; preds = %4701
+  %4768 = extractelement <8 x i64> %4733, i64 0
+  %4769 = icmp eq i64 %4768, 0
+  br i1 %4769, label %4771, label %4770
 
-4779:                                             ; preds = %4776
+4770:                                             ; preds = %4767
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
-  br label %4780
+  br label %4771
 
-4780:                                             ; preds = %4779, %4776
-  %4781 = extractelement <8 x i64> %4742, i64 1
-  %4782 = icmp eq i64 %4781, 0
-  br i1 %4782, label %4784, label %4783
+4771:                                             ; preds = %4770, %4767
+  %4772 = extractelement <8 x i64> %4733, i64 1
+  %4773 = icmp eq i64 %4772, 0
+  br i1 %4773, label %4775, label %4774
 
-4783:                                             ; preds = %4780
+4774:                                             ; preds = %4771
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #6
-  br label %4784
+  br label %4775
 
-4784:                                             ; preds = %4783, %4780
-  %4785 = extractelement <8 x i64> %4742, i64 2
-  %4786 = icmp eq i64 %4785, 0
-  br i1 %4786, label %4788, label %4787
+4775:                                             ; preds = %4774, %4771
+  %4776 = extractelement <8 x i64> %4733, i64 2
+  %4777 = icmp eq i64 %4776, 0
+  br i1 %4777, label %4779, label %4778
 
-4787:                                             ; preds = %4784
+4778:                                             ; preds = %4775
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 2) #6
-  br label %4788
+  br label %4779
 
-4788:                                             ; preds = %4787, %4784
-  %4789 = extractelement <8 x i64> %4742, i64 3
-  %4790 = icmp eq i64 %4789, 0
-  br i1 %4790, label %4792, label %4791
+4779:                                             ; preds = %4778, %4775
+  %4780 = extractelement <8 x i64> %4733, i64 3
+  %4781 = icmp eq i64 %4780, 0
+  br i1 %4781, label %4783, label %4782
 
-4791:                                             ; preds = %4788
+4782:                                             ; preds = %4779
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 3) #6
-  br label %4792
+  br label %4783
 
-4792:                                             ; preds = %4791, %4788
-  %4793 = extractelement <8 x i64> %4742, i64 4
-  %4794 = icmp eq i64 %4793, 0
-  br i1 %4794, label %4796, label %4795
+4783:                                             ; preds = %4782, %4779
+  %4784 = extractelement <8 x i64> %4733, i64 4
+  %4785 = icmp eq i64 %4784, 0
+  br i1 %4785, label %4787, label %4786
 
-4795:                                             ; preds = %4792
+4786:                                             ; preds = %4783
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 4) #6
-  br label %4796
+  br label %4787
 
-4796:                                             ; preds = %4795, %4792
-  %4797 = extractelement <8 x i64> %4742, i64 5
-  %4798 = icmp eq i64 %4797, 0
-  br i1 %4798, label %4800, label %4799
+4787:                                             ; preds = %4786, %4783
+  %4788 = extractelement <8 x i64> %4733, i64 5
+  %4789 = icmp eq i64 %4788, 0
+  br i1 %4789, label %4791, label %4790
 
-4799:                                             ; preds = %4796
+4790:                                             ; preds = %4787
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 5) #6
-  br label %4800
+  br label %4791
 
-4800:                                             ; preds = %4799, %4796
-  %4801 = extractelement <8 x i64> %4742, i64 6
-  %4802 = icmp eq i64 %4801, 0
-  br i1 %4802, label %4804, label %4803
+4791:                                             ; preds = %4790, %4787
+  %4792 = extractelement <8 x i64> %4733, i64 6
+  %4793 = icmp eq i64 %4792, 0
+  br i1 %4793, label %4795, label %4794
 
-4803:                                             ; preds = %4800
+4794:                                             ; preds = %4791
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 6) #6
-  br label %4804
+  br label %4795
 
-4804:                                             ; preds = %4803, %4800
-  %4805 = extractelement <8 x i64> %4742, i64 7
-  %4806 = icmp eq i64 %4805, 0
-  br i1 %4806, label %4808, label %4807
+4795:                                             ; preds = %4794, %4791
+  %4796 = extractelement <8 x i64> %4733, i64 7
+  %4797 = icmp eq i64 %4796, 0
+  br i1 %4797, label %4799, label %4798
 
-4807:                                             ; preds = %4804
+4798:                                             ; preds = %4795
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 7) #6
-  br label %4808
+  br label %4799
 
-4808:                                             ; preds = %4807, %4804
-  %4809 = load <8 x double>, ptr %148, align 64, !tbaa !26
-  br label %4810
+4799:                                             ; preds = %4798, %4795
+  %4800 = load <8 x double>, ptr %148, align 64, !tbaa !26
+  br label %4801
 
-4810:                                             ; preds = %4808, %4710
-  %4811 = phi <8 x double> [ %4809, %4808 ], [ %4741, %4710 ]
-  %4812 = load <8 x double>, ptr %145, align 64, !tbaa !26
-  %4813 = load <8 x double>, ptr %244, align 64, !tbaa !26
-  %4814 = fadd <8 x double> %4813, splat (double -1.000000e+00)
-  %4815 = fcmp oge <8 x double> %4812, %4814
-  %4816 = select <8 x i1> %4815, <8 x i64> %3552, <8 x i64> zeroinitializer
-  %4817 = icmp eq <8 x i64> %4816, zeroinitializer
-  %4818 = select <8 x i1> %4817, <8 x double> %4811, <8 x double> splat (double 1.000000e+00)
-  store <8 x double> %4818, ptr %148, align 64, !tbaa !26
-  %4819 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4816)
-  %4820 = icmp eq i64 %4819, 0
-  br i1 %4820, label %546, label %4821
+4801:                                             ; preds = %4799, %4701
+  %4802 = phi <8 x double> [ %4800, %4799 ], [ %4732, %4701 ]
+  %4803 = load <8 x double>, ptr %145, align 64, !tbaa !26
+  %4804 = load <8 x double>, ptr %244, align 64, !tbaa !26
+  %4805 = fadd <8 x double> %4804, splat (double -1.000000e+00)
+  %4806 = fcmp oge <8 x double> %4803, %4805
+  %4807 = select <8 x i1> %4806, <8 x i64> %3547, <8 x i64> zeroinitializer
+  %4808 = icmp eq <8 x i64> %4807, zeroinitializer
+  %4809 = select <8 x i1> %4808, <8 x double> %4802, <8 x double> splat (double 1.000000e+00)
+  store <8 x double> %4809, ptr %148, align 64, !tbaa !26
+  %4810 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4807)
+  %4811 = icmp eq i64 %4810, 0
+  br i1 %4811, label %546, label %4812
 
-4821:                                             ; preds = %4810
-  %4822 = extractelement <8 x i64> %4816, i64 0
-  %4823 = icmp eq i64 %4822, 0
-  br i1 %4823, label %4825, label %4824
+4812:                                             ; preds = %4801
+  %4813 = extractelement <8 x i64> %4807, i64 0
+  %4814 = icmp eq i64 %4813, 0
+  br i1 %4814, label %4816, label %4815
 
-4824:                                             ; preds = %4821
+4815:                                             ; preds = %4812
   store double 1.000000e+00, ptr %140, align 8, !tbaa !43
-  br label %4825
+  br label %4816
 
-4825:                                             ; preds = %4824, %4821
-  %4826 = extractelement <8 x i64> %4816, i64 1
-  %4827 = icmp eq i64 %4826, 0
-  br i1 %4827, label %4829, label %4828
+4816:                                             ; preds = %4815, %4812
+  %4817 = extractelement <8 x i64> %4807, i64 1
+  %4818 = icmp eq i64 %4817, 0
+  br i1 %4818, label %4820, label %4819
 
-4828:                                             ; preds = %4825
+4819:                                             ; preds = %4816
   store double 1.000000e+00, ptr %274, align 8, !tbaa !43
-  br label %4829
+  br label %4820
 
-4829:                                             ; preds = %4828, %4825
-  %4830 = extractelement <8 x i64> %4816, i64 2
-  %4831 = icmp eq i64 %4830, 0
-  br i1 %4831, label %4833, label %4832
+4820:                                             ; preds = %4819, %4816
+  %4821 = extractelement <8 x i64> %4807, i64 2
+  %4822 = icmp eq i64 %4821, 0
+  br i1 %4822, label %4824, label %4823
 
-4832:                                             ; preds = %4829
+4823:                                             ; preds = %4820
   store double 1.000000e+00, ptr %275, align 8, !tbaa !43
-  br label %4833
+  br label %4824
 
-4833:                                             ; preds = %4832, %4829
-  %4834 = extractelement <8 x i64> %4816, i64 3
-  %4835 = icmp eq i64 %4834, 0
-  br i1 %4835, label %4837, label %4836
+4824:                                             ; preds = %4823, %4820
+  %4825 = extractelement <8 x i64> %4807, i64 3
+  %4826 = icmp eq i64 %4825, 0
+  br i1 %4826, label %4828, label %4827
 
-4836:                                             ; preds = %4833
+4827:                                             ; preds = %4824
   store double 1.000000e+00, ptr %276, align 8, !tbaa !43
-  br label %4837
+  br label %4828
 
-4837:                                             ; preds = %4836, %4833
-  %4838 = extractelement <8 x i64> %4816, i64 4
-  %4839 = icmp eq i64 %4838, 0
-  br i1 %4839, label %4841, label %4840
+4828:                                             ; preds = %4827, %4824
+  %4829 = extractelement <8 x i64> %4807, i64 4
+  %4830 = icmp eq i64 %4829, 0
+  br i1 %4830, label %4832, label %4831
 
-4840:                                             ; preds = %4837
+4831:                                             ; preds = %4828
   store double 1.000000e+00, ptr %277, align 8, !tbaa !43
-  br label %4841
+  br label %4832
 
-4841:                                             ; preds = %4840, %4837
-  %4842 = extractelement <8 x i64> %4816, i64 5
-  %4843 = icmp eq i64 %4842, 0
-  br i1 %4843, label %4845, label %4844
+4832:                                             ; preds = %4831, %4828
+  %4833 = extractelement <8 x i64> %4807, i64 5
+  %4834 = icmp eq i64 %4833, 0
+  br i1 %4834, label %4836, label %4835
 
-4844:                                             ; preds = %4841
+4835:                                             ; preds = %4832
   store double 1.000000e+00, ptr %278, align 8, !tbaa !43
-  br label %4845
+  br label %4836
 
-4845:                                             ; preds = %4844, %4841
-  %4846 = extractelement <8 x i64> %4816, i64 6
-  %4847 = icmp eq i64 %4846, 0
-  br i1 %4847, label %4849, label %4848
+4836:                                             ; preds = %4835, %4832
+  %4837 = extractelement <8 x i64> %4807, i64 6
+  %4838 = icmp eq i64 %4837, 0
+  br i1 %4838, label %4840, label %4839
 
-4848:                                             ; preds = %4845
+4839:                                             ; preds = %4836
   store double 1.000000e+00, ptr %279, align 8, !tbaa !43
-  br label %4849
+  br label %4840
 
-4849:                                             ; preds = %4848, %4845
-  %4850 = extractelement <8 x i64> %4816, i64 7
-  %4851 = icmp eq i64 %4850, 0
-  br i1 %4851, label %546, label %4852
+4840:                                             ; preds = %4839, %4836
+  %4841 = extractelement <8 x i64> %4807, i64 7
+  %4842 = icmp eq i64 %4841, 0
+  br i1 %4842, label %546, label %4843
 
-4852:                                             ; preds = %4849
+4843:                                             ; preds = %4840
   store double 1.000000e+00, ptr %280, align 8, !tbaa !43
   br label %546
 
-4853:                                             ; preds = %546, %551, %131
-  %4854 = phi i64 [ 0, %131 ], [ 1, %551 ], [ 0, %546 ]
-  ret i64 %4854
+4844:                                             ; preds = %546, %551, %131
+  %4845 = phi i64 [ 0, %131 ], [ 1, %551 ], [ 0, %546 ]
+  ret i64 %4845
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)

@@ -1,4 +1,4 @@
-; Made by scripts/lanes.py from sources of sha256 e30e3c9571212f0c96a8bec273b65f29bd4d059245f6cc48f54a331587b4a16e.
+; Made by scripts/lanes.py from sources of sha256 2b7a2d1c8a13c02c42b49640e11f2cf211e83ac4354f9371aba8ea3fe2cec461.
 %struct.Piece = type <{ %struct.PieceGiven, [12 x <8 x double>], [12 x <8 x double>], [12 x <8 x double>], <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x i64>, <8 x i64>, <8 x i64>, i64, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, [56 x i8] }>
 %struct.PieceGiven = type { <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double> }
 
@@ -187,7 +187,7 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %114 = load i64, ptr %112, align 8, !tbaa !39
   %115 = sub nsw i64 %113, %114
   %116 = icmp slt i64 %115, 16
-  br i1 %116, label %4887, label %117
+  br i1 %116, label %4878, label %117
 
 117:                                              ; preds = %109
   %118 = getelementptr inbounds nuw i8, ptr %1, i64 5888
@@ -663,18 +663,18 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %511 = fcmp oeq double %510, 0.000000e+00
   br i1 %511, label %517, label %512
 
-512:                                              ; preds = %4844, %4886, %4883, %3272, %3557, %509
+512:                                              ; preds = %4835, %4877, %4874, %3267, %3552, %509
   %513 = load i64, ptr %111, align 8, !tbaa !38
   %514 = load i64, ptr %112, align 8, !tbaa !39
   %515 = sub nsw i64 %513, %514
   %516 = icmp slt i64 %515, 16
-  br i1 %516, label %4887, label %273, !llvm.loop !53
+  br i1 %516, label %4878, label %273, !llvm.loop !53
 
 517:                                              ; preds = %505, %506, %276, %273, %509
   %518 = load <8 x i64>, ptr %110, align 64, !tbaa !26
   %519 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %518)
   %520 = icmp eq i64 %519, 0
-  br i1 %520, label %4887, label %521
+  br i1 %520, label %4878, label %521
 
 521:                                              ; preds = %517
   %522 = load <8 x i64>, ptr %133, align 64, !tbaa !26
@@ -682,7 +682,7 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %524 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %523)
   %525 = icmp eq i64 %524, 0
   %526 = load i64, ptr %144, align 8, !tbaa !20
-  br i1 %525, label %1107, label %527
+  br i1 %525, label %1103, label %527
 
 527:                                              ; preds = %521
   %528 = load <8 x double>, ptr %134, align 64, !tbaa !26
@@ -875,10 +875,10 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   store <8 x double> %698, ptr %151, align 64, !tbaa !26
   %699 = load i64, ptr %144, align 8, !tbaa !20
   %700 = icmp sgt i64 %699, 0
-  br i1 %700, label %701, label %1017
+  br i1 %700, label %701, label %1013
 
-701:                                              ; preds = %610, %1000
-  %702 = phi i64 [ %1001, %1000 ], [ 0, %610 ]
+701:                                              ; preds = %610, %996
+  %702 = phi i64 [ %997, %996 ], [ 0, %610 ]
   %703 = load ptr, ptr %129, align 8, !tbaa !28
   %704 = getelementptr inbounds nuw %struct.Piece, ptr %703, i64 %702
   %705 = load <8 x double>, ptr %146, align 64, !tbaa !26
@@ -920,9 +920,9 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %738 = getelementptr inbounds nuw i8, ptr %704, i64 2944
   %739 = getelementptr inbounds nuw i8, ptr %704, i64 3712
   %740 = getelementptr inbounds nuw i8, ptr %704, i64 4480
-  br label %1004
+  br label %1000
 
-741:                                              ; preds = %1004
+741:                                              ; preds = %1000
   %742 = load <8 x double>, ptr %738, align 64, !tbaa !26
   %743 = load <8 x double>, ptr %739, align 64, !tbaa !26
   %744 = fcmp olt <8 x double> %742, %743
@@ -1094,4838 +1094,4825 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %885 = load <8 x double>, ptr %884, align 64, !tbaa !26
   %886 = select <8 x i1> %616, <8 x double> %885, <8 x double> zeroinitializer
   store <8 x double> %886, ptr %884, align 64, !tbaa !26
-  br label %1000
+  br label %996
 
 887:                                              ; preds = %877
-  %888 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %889 = fneg <8 x double> %888
-  %890 = getelementptr inbounds nuw i8, ptr %704, i64 1728
-  %891 = load <8 x double>, ptr %890, align 64, !tbaa !26
-  %892 = fdiv <8 x double> %889, %891
-  %893 = fcmp ogt <8 x double> %892, splat (double -7.000000e+02)
-  %894 = select <8 x i1> %893, <8 x double> %892, <8 x double> splat (double -7.000000e+02)
-  %895 = fcmp olt <8 x double> %894, splat (double 7.000000e+02)
-  %896 = select <8 x i1> %895, <8 x double> %894, <8 x double> splat (double 7.000000e+02)
-  %897 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %896, <8 x double> splat (double 0x3FF71547652B82FE), <8 x double> splat (double 0x4338000000000000))
-  %898 = fadd <8 x double> %897, splat (double 0xC338000000000000)
-  %899 = fneg <8 x double> %898
-  %900 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %899, <8 x double> splat (double 0x3FE62E42FEFA39EF), <8 x double> %896)
-  %901 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %899, <8 x double> splat (double 0x3C7ABC9E3B39803F), <8 x double> %900)
-  %902 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %901, <8 x double> splat (double 0x3DE6124613A86D09), <8 x double> splat (double 0x3E21EED8EFF8D898))
-  %903 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %902, <8 x double> %901, <8 x double> splat (double 0x3E5AE64567F544E4))
-  %904 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %903, <8 x double> %901, <8 x double> splat (double 0x3E927E4FB7789F5C))
-  %905 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %904, <8 x double> %901, <8 x double> splat (double 0x3EC71DE3A556C734))
-  %906 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %905, <8 x double> %901, <8 x double> splat (double 0x3EFA01A01A01A01A))
-  %907 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %906, <8 x double> %901, <8 x double> splat (double 0x3F2A01A01A01A01A))
-  %908 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %907, <8 x double> %901, <8 x double> splat (double 0x3F56C16C16C16C17))
-  %909 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %908, <8 x double> %901, <8 x double> splat (double 0x3F81111111111111))
-  %910 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %909, <8 x double> %901, <8 x double> splat (double 0x3FA5555555555555))
-  %911 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %910, <8 x double> %901, <8 x double> splat (double 0x3FC5555555555555))
-  %912 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %911, <8 x double> %901, <8 x double> splat (double 5.000000e-01))
-  %913 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %912, <8 x double> %901, <8 x double> splat (double 1.000000e+00))
-  %914 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %913, <8 x double> %901, <8 x double> splat (double 1.000000e+00))
-  %915 = bitcast <8 x double> %897 to <8 x i64>
-  %916 = shl <8 x i64> %915, splat (i64 52)
-  %917 = bitcast <8 x double> %914 to <8 x i64>
-  %918 = add <8 x i64> %916, %917
-  %919 = bitcast <8 x i64> %918 to <8 x double>
-  %920 = fsub <8 x double> splat (double 1.000000e+00), %919
-  %921 = load <8 x double>, ptr %771, align 64, !tbaa !26
-  %922 = getelementptr inbounds nuw i8, ptr %704, i64 7552
-  %923 = load i64, ptr %922, align 64, !tbaa !31
-  %924 = load i64, ptr %119, align 16, !tbaa !21
-  %925 = icmp slt i64 %923, %924
-  br i1 %925, label %926, label %931
+  %888 = load <8 x double>, ptr %769, align 64, !tbaa !26
+  %889 = getelementptr inbounds nuw i8, ptr %704, i64 1728
+  %890 = load <8 x double>, ptr %889, align 64, !tbaa !26
+  %891 = getelementptr inbounds nuw i8, ptr %704, i64 1856
+  %892 = load <8 x double>, ptr %891, align 64, !tbaa !26
+  %893 = load <8 x double>, ptr %146, align 64, !tbaa !26
+  %894 = fneg <8 x double> %893
+  %895 = fdiv <8 x double> %894, %890
+  %896 = fcmp ogt <8 x double> %895, splat (double -7.000000e+02)
+  %897 = select <8 x i1> %896, <8 x double> %895, <8 x double> splat (double -7.000000e+02)
+  %898 = fcmp olt <8 x double> %897, splat (double 7.000000e+02)
+  %899 = select <8 x i1> %898, <8 x double> %897, <8 x double> splat (double 7.000000e+02)
+  %900 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %899, <8 x double> splat (double 0x3FF71547652B82FE), <8 x double> splat (double 0x4338000000000000))
+  %901 = fadd <8 x double> %900, splat (double 0xC338000000000000)
+  %902 = fneg <8 x double> %901
+  %903 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %902, <8 x double> splat (double 0x3FE62E42FEFA39EF), <8 x double> %899)
+  %904 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %902, <8 x double> splat (double 0x3C7ABC9E3B39803F), <8 x double> %903)
+  %905 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %904, <8 x double> splat (double 0x3DE6124613A86D09), <8 x double> splat (double 0x3E21EED8EFF8D898))
+  %906 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %905, <8 x double> %904, <8 x double> splat (double 0x3E5AE64567F544E4))
+  %907 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %906, <8 x double> %904, <8 x double> splat (double 0x3E927E4FB7789F5C))
+  %908 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %907, <8 x double> %904, <8 x double> splat (double 0x3EC71DE3A556C734))
+  %909 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %908, <8 x double> %904, <8 x double> splat (double 0x3EFA01A01A01A01A))
+  %910 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %909, <8 x double> %904, <8 x double> splat (double 0x3F2A01A01A01A01A))
+  %911 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %910, <8 x double> %904, <8 x double> splat (double 0x3F56C16C16C16C17))
+  %912 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %911, <8 x double> %904, <8 x double> splat (double 0x3F81111111111111))
+  %913 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %912, <8 x double> %904, <8 x double> splat (double 0x3FA5555555555555))
+  %914 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %913, <8 x double> %904, <8 x double> splat (double 0x3FC5555555555555))
+  %915 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %914, <8 x double> %904, <8 x double> splat (double 5.000000e-01))
+  %916 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %915, <8 x double> %904, <8 x double> splat (double 1.000000e+00))
+  %917 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %916, <8 x double> %904, <8 x double> splat (double 1.000000e+00))
+  %918 = bitcast <8 x double> %900 to <8 x i64>
+  %919 = shl <8 x i64> %918, splat (i64 52)
+  %920 = bitcast <8 x double> %917 to <8 x i64>
+  %921 = add <8 x i64> %919, %920
+  %922 = bitcast <8 x i64> %921 to <8 x double>
+  %923 = fsub <8 x double> splat (double 1.000000e+00), %922
+  %924 = load <8 x double>, ptr %771, align 64, !tbaa !26
+  %925 = fsub <8 x double> %924, %888
+  %926 = load ptr, ptr %791, align 8, !tbaa !56
+  %927 = load ptr, ptr %785, align 16, !tbaa !44
+  %928 = getelementptr inbounds nuw i8, ptr %704, i64 7600
+  %929 = load ptr, ptr %928, align 16, !tbaa !45
+  %930 = load ptr, ptr %789, align 8, !tbaa !46
+  %931 = getelementptr inbounds nuw i8, ptr %704, i64 7592
+  %932 = load ptr, ptr %931, align 8, !tbaa !63
+  %933 = getelementptr inbounds nuw i8, ptr %704, i64 7552
+  %934 = load i64, ptr %933, align 64, !tbaa !31
+  %935 = load i64, ptr %119, align 16, !tbaa !21
+  %936 = icmp slt i64 %934, %935
+  br i1 %936, label %937, label %941
 
-926:                                              ; preds = %887
-  %927 = getelementptr inbounds nuw i8, ptr %704, i64 1792
-  %928 = getelementptr inbounds nuw i8, ptr %704, i64 1856
-  %929 = getelementptr inbounds nuw i8, ptr %704, i64 7600
-  %930 = getelementptr inbounds nuw i8, ptr %704, i64 7592
-  br label %943
+937:                                              ; preds = %887
+  %938 = getelementptr inbounds nuw i8, ptr %704, i64 1792
+  %939 = load <8 x double>, ptr %938, align 64, !tbaa !26
+  %940 = fneg <8 x double> %939
+  br label %953
 
-931:                                              ; preds = %943, %887
-  %932 = phi <8 x double> [ zeroinitializer, %887 ], [ %981, %943 ]
-  %933 = phi <8 x double> [ zeroinitializer, %887 ], [ %996, %943 ]
-  %934 = getelementptr inbounds nuw i8, ptr %704, i64 3776
-  %935 = load <8 x double>, ptr %934, align 64, !tbaa !26
-  %936 = fsub <8 x double> %935, %921
-  %937 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %932, <8 x double> %936, <8 x double> %933)
-  %938 = getelementptr inbounds nuw i8, ptr %704, i64 7168
-  %939 = load <8 x double>, ptr %768, align 64, !tbaa !26
-  %940 = fmul <8 x double> %939, %937
-  %941 = load <8 x double>, ptr %938, align 64, !tbaa !26
-  %942 = select <8 x i1> %616, <8 x double> %941, <8 x double> %940
-  store <8 x double> %942, ptr %938, align 64, !tbaa !26
-  br label %1000
+941:                                              ; preds = %953, %887
+  %942 = phi <8 x double> [ zeroinitializer, %887 ], [ %984, %953 ]
+  %943 = phi <8 x double> [ zeroinitializer, %887 ], [ %992, %953 ]
+  %944 = getelementptr inbounds nuw i8, ptr %704, i64 3776
+  %945 = load <8 x double>, ptr %944, align 64, !tbaa !26
+  %946 = fsub <8 x double> %945, %924
+  %947 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %942, <8 x double> %946, <8 x double> %943)
+  %948 = getelementptr inbounds nuw i8, ptr %704, i64 7168
+  %949 = load <8 x double>, ptr %768, align 64, !tbaa !26
+  %950 = fmul <8 x double> %949, %947
+  %951 = load <8 x double>, ptr %948, align 64, !tbaa !26
+  %952 = select <8 x i1> %616, <8 x double> %951, <8 x double> %950
+  store <8 x double> %952, ptr %948, align 64, !tbaa !26
+  br label %996
 
-943:                                              ; preds = %926, %943
-  %944 = phi <8 x double> [ zeroinitializer, %926 ], [ %996, %943 ]
-  %945 = phi i64 [ %923, %926 ], [ %997, %943 ]
-  %946 = load ptr, ptr %785, align 16, !tbaa !44
-  %947 = getelementptr inbounds <8 x double>, ptr %946, i64 %945
-  %948 = load <8 x double>, ptr %947, align 64, !tbaa !26
-  %949 = load ptr, ptr %791, align 8, !tbaa !56
-  %950 = getelementptr inbounds <8 x double>, ptr %949, i64 %945
-  %951 = load <8 x double>, ptr %950, align 64, !tbaa !26
-  %952 = fadd <8 x double> %948, %951
-  %953 = load <8 x double>, ptr %927, align 64, !tbaa !26
-  %954 = fneg <8 x double> %953
-  %955 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %952, <8 x double> splat (double 5.000000e-01), <8 x double> %954)
-  %956 = load <8 x double>, ptr %928, align 64, !tbaa !26
-  %957 = fmul <8 x double> %955, %956
-  %958 = fcmp ogt <8 x double> %957, splat (double -5.000000e+00)
-  %959 = select <8 x i1> %958, <8 x double> %957, <8 x double> splat (double -5.000000e+00)
-  %960 = fcmp olt <8 x double> %959, splat (double 5.000000e+00)
-  %961 = select <8 x i1> %960, <8 x double> %959, <8 x double> splat (double 5.000000e+00)
-  %962 = fmul <8 x double> %961, %961
-  %963 = fadd <8 x double> %962, splat (double 3.780000e+02)
-  %964 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %962, <8 x double> %963, <8 x double> splat (double 1.732500e+04))
-  %965 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %962, <8 x double> %964, <8 x double> splat (double 1.351350e+05))
-  %966 = fmul <8 x double> %961, %965
-  %967 = load <8 x double>, ptr %878, align 64, !tbaa !26
-  %968 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %962, <8 x double> splat (double 2.800000e+01), <8 x double> splat (double 3.150000e+03))
-  %969 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %962, <8 x double> %968, <8 x double> splat (double 6.237000e+04))
-  %970 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %962, <8 x double> %969, <8 x double> splat (double 1.351350e+05))
-  %971 = fdiv <8 x double> %966, %970
-  %972 = fadd <8 x double> %971, splat (double 1.000000e+00)
-  %973 = fmul <8 x double> %967, %972
-  %974 = load ptr, ptr %929, align 16, !tbaa !45
-  %975 = getelementptr inbounds <8 x double>, ptr %974, i64 %945
-  %976 = load <8 x double>, ptr %975, align 64, !tbaa !26
-  %977 = fadd <8 x double> %976, splat (double -1.000000e+00)
-  %978 = fadd <8 x double> %977, %973
-  %979 = fcmp ogt <8 x double> %978, zeroinitializer
-  %980 = select <8 x i1> %979, <8 x double> %978, <8 x double> zeroinitializer
-  %981 = fmul <8 x double> %920, %980
-  %982 = load ptr, ptr %930, align 8, !tbaa !63
-  %983 = getelementptr inbounds <8 x double>, ptr %982, i64 %945
-  %984 = fsub <8 x double> %976, %981
-  %985 = load <8 x double>, ptr %983, align 64, !tbaa !26
-  %986 = select <8 x i1> %616, <8 x double> %985, <8 x double> %984
-  store <8 x double> %986, ptr %983, align 64, !tbaa !26
-  %987 = load ptr, ptr %789, align 8, !tbaa !46
-  %988 = getelementptr inbounds <8 x double>, ptr %987, i64 %945
-  %989 = load <8 x double>, ptr %988, align 64, !tbaa !26
-  %990 = load i64, ptr %922, align 64, !tbaa !31
-  %991 = icmp slt i64 %945, %990
-  %992 = load <8 x double>, ptr %769, align 64, !tbaa !26
-  %993 = fsub <8 x double> %921, %992
-  %994 = select i1 %991, <8 x double> %992, <8 x double> %993
-  %995 = fmul <8 x double> %989, %994
-  %996 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %981, <8 x double> %995, <8 x double> %944)
-  %997 = add nsw i64 %945, 1
-  %998 = load i64, ptr %119, align 16, !tbaa !21
+953:                                              ; preds = %937, %953
+  %954 = phi <8 x double> [ zeroinitializer, %937 ], [ %992, %953 ]
+  %955 = phi i64 [ %934, %937 ], [ %993, %953 ]
+  %956 = getelementptr inbounds <8 x double>, ptr %927, i64 %955
+  %957 = load <8 x double>, ptr %956, align 64, !tbaa !26
+  %958 = getelementptr inbounds <8 x double>, ptr %926, i64 %955
+  %959 = load <8 x double>, ptr %958, align 64, !tbaa !26
+  %960 = fadd <8 x double> %957, %959
+  %961 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %960, <8 x double> splat (double 5.000000e-01), <8 x double> %940)
+  %962 = fmul <8 x double> %892, %961
+  %963 = fcmp ogt <8 x double> %962, splat (double -5.000000e+00)
+  %964 = select <8 x i1> %963, <8 x double> %962, <8 x double> splat (double -5.000000e+00)
+  %965 = fcmp olt <8 x double> %964, splat (double 5.000000e+00)
+  %966 = select <8 x i1> %965, <8 x double> %964, <8 x double> splat (double 5.000000e+00)
+  %967 = fmul <8 x double> %966, %966
+  %968 = fadd <8 x double> %967, splat (double 3.780000e+02)
+  %969 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %967, <8 x double> %968, <8 x double> splat (double 1.732500e+04))
+  %970 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %967, <8 x double> %969, <8 x double> splat (double 1.351350e+05))
+  %971 = fmul <8 x double> %966, %970
+  %972 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %967, <8 x double> splat (double 2.800000e+01), <8 x double> splat (double 3.150000e+03))
+  %973 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %967, <8 x double> %972, <8 x double> splat (double 6.237000e+04))
+  %974 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %967, <8 x double> %973, <8 x double> splat (double 1.351350e+05))
+  %975 = fdiv <8 x double> %971, %974
+  %976 = fadd <8 x double> %975, splat (double 1.000000e+00)
+  %977 = fmul <8 x double> %879, %976
+  %978 = getelementptr inbounds <8 x double>, ptr %929, i64 %955
+  %979 = load <8 x double>, ptr %978, align 64, !tbaa !26
+  %980 = fadd <8 x double> %979, splat (double -1.000000e+00)
+  %981 = fadd <8 x double> %980, %977
+  %982 = fcmp ogt <8 x double> %981, zeroinitializer
+  %983 = select <8 x i1> %982, <8 x double> %981, <8 x double> zeroinitializer
+  %984 = fmul <8 x double> %923, %983
+  %985 = fsub <8 x double> %979, %984
+  %986 = getelementptr inbounds <8 x double>, ptr %932, i64 %955
+  %987 = load <8 x double>, ptr %986, align 64, !tbaa !26
+  %988 = select <8 x i1> %616, <8 x double> %987, <8 x double> %985
+  store <8 x double> %988, ptr %986, align 64, !tbaa !26
+  %989 = getelementptr inbounds <8 x double>, ptr %930, i64 %955
+  %990 = load <8 x double>, ptr %989, align 64, !tbaa !26
+  %991 = fmul <8 x double> %925, %990
+  %992 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %984, <8 x double> %991, <8 x double> %954)
+  %993 = add nsw i64 %955, 1
+  %994 = load i64, ptr %119, align 16, !tbaa !21
+  %995 = icmp slt i64 %993, %994
+  br i1 %995, label %953, label %941, !llvm.loop !64
+
+996:                                              ; preds = %883, %941
+  %997 = add nuw nsw i64 %702, 1
+  %998 = load i64, ptr %144, align 8, !tbaa !20
   %999 = icmp slt i64 %997, %998
-  br i1 %999, label %943, label %931, !llvm.loop !64
+  br i1 %999, label %701, label %1013, !llvm.loop !65
 
-1000:                                             ; preds = %883, %931
-  %1001 = add nuw nsw i64 %702, 1
-  %1002 = load i64, ptr %144, align 8, !tbaa !20
-  %1003 = icmp slt i64 %1001, %1002
-  br i1 %1003, label %701, label %1017, !llvm.loop !65
+1000:                                             ; preds = %701, %1000
+  %1001 = phi i64 [ 0, %701 ], [ %1011, %1000 ]
+  %1002 = getelementptr inbounds nuw [12 x <8 x double>], ptr %738, i64 0, i64 %1001
+  %1003 = getelementptr inbounds nuw [12 x <8 x double>], ptr %739, i64 0, i64 %1001
+  %1004 = load <8 x double>, ptr %1003, align 64, !tbaa !26
+  %1005 = getelementptr inbounds nuw [12 x <8 x double>], ptr %740, i64 0, i64 %1001
+  %1006 = load <8 x double>, ptr %1005, align 64, !tbaa !26
+  %1007 = fsub <8 x double> %1004, %1006
+  %1008 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %737, <8 x double> %1007, <8 x double> %1004)
+  %1009 = load <8 x double>, ptr %1002, align 64, !tbaa !26
+  %1010 = select <8 x i1> %616, <8 x double> %1009, <8 x double> %1008
+  store <8 x double> %1010, ptr %1002, align 64, !tbaa !26
+  %1011 = add nuw nsw i64 %1001, 1
+  %1012 = icmp eq i64 %1011, 11
+  br i1 %1012, label %741, label %1000, !llvm.loop !66
 
-1004:                                             ; preds = %701, %1004
-  %1005 = phi i64 [ 0, %701 ], [ %1015, %1004 ]
-  %1006 = getelementptr inbounds nuw [12 x <8 x double>], ptr %738, i64 0, i64 %1005
-  %1007 = getelementptr inbounds nuw [12 x <8 x double>], ptr %739, i64 0, i64 %1005
-  %1008 = load <8 x double>, ptr %1007, align 64, !tbaa !26
-  %1009 = getelementptr inbounds nuw [12 x <8 x double>], ptr %740, i64 0, i64 %1005
-  %1010 = load <8 x double>, ptr %1009, align 64, !tbaa !26
-  %1011 = fsub <8 x double> %1008, %1010
-  %1012 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %737, <8 x double> %1011, <8 x double> %1008)
-  %1013 = load <8 x double>, ptr %1006, align 64, !tbaa !26
-  %1014 = select <8 x i1> %616, <8 x double> %1013, <8 x double> %1012
-  store <8 x double> %1014, ptr %1006, align 64, !tbaa !26
-  %1015 = add nuw nsw i64 %1005, 1
-  %1016 = icmp eq i64 %1015, 11
-  br i1 %1016, label %741, label %1004, !llvm.loop !66
+1013:                                             ; preds = %996, %610
+  %1014 = phi i64 [ %699, %610 ], [ %998, %996 ]
+  %1015 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %1016 = fcmp ogt <8 x double> %1015, zeroinitializer
+  %1017 = select <8 x i1> %1016, <8 x i64> %523, <8 x i64> zeroinitializer
+  %1018 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1017)
+  %1019 = icmp eq i64 %1018, 0
+  br i1 %1019, label %1103, label %1020
 
-1017:                                             ; preds = %1000, %610
-  %1018 = phi i64 [ %699, %610 ], [ %1002, %1000 ]
-  %1019 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %1020 = fcmp ogt <8 x double> %1019, zeroinitializer
-  %1021 = select <8 x i1> %1020, <8 x i64> %523, <8 x i64> zeroinitializer
-  %1022 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1021)
-  %1023 = icmp eq i64 %1022, 0
-  br i1 %1023, label %1107, label %1024
-
-1024:                                             ; preds = %1017
+1020:                                             ; preds = %1013
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %7)
-  store <8 x i64> %1021, ptr %7, align 64, !tbaa !26
+  store <8 x i64> %1017, ptr %7, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %8) #7
   store <8 x double> zeroinitializer, ptr %8, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %9) #7
-  %1025 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %1026 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %1027 = fadd <8 x double> %1025, %1026
-  store <8 x double> %1027, ptr %9, align 64, !tbaa !26
-  %1028 = load ptr, ptr %162, align 8
-  %1029 = load ptr, ptr %164, align 8
-  %1030 = load ptr, ptr %165, align 8
-  br label %1031
+  %1021 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %1022 = load <8 x double>, ptr %146, align 64, !tbaa !26
+  %1023 = fadd <8 x double> %1021, %1022
+  store <8 x double> %1023, ptr %9, align 64, !tbaa !26
+  %1024 = load ptr, ptr %162, align 8
+  %1025 = load ptr, ptr %164, align 8
+  %1026 = load ptr, ptr %165, align 8
+  br label %1027
 
-1031:                                             ; preds = %1099, %1024
-  %1032 = phi i64 [ 0, %1024 ], [ %1100, %1099 ]
-  %1033 = getelementptr inbounds nuw i64, ptr %7, i64 %1032
+1027:                                             ; preds = %1095, %1020
+  %1028 = phi i64 [ 0, %1020 ], [ %1096, %1095 ]
+  %1029 = getelementptr inbounds nuw i64, ptr %7, i64 %1028
+  %1030 = load i64, ptr %1029, align 8, !tbaa !30
+  %1031 = icmp eq i64 %1030, 0
+  br i1 %1031, label %1095, label %1032
+
+1032:                                             ; preds = %1027
+  %1033 = getelementptr inbounds nuw [8 x i64], ptr %121, i64 0, i64 %1028
   %1034 = load i64, ptr %1033, align 8, !tbaa !30
-  %1035 = icmp eq i64 %1034, 0
-  br i1 %1035, label %1099, label %1036
-
-1036:                                             ; preds = %1031
-  %1037 = getelementptr inbounds nuw [8 x i64], ptr %121, i64 0, i64 %1032
-  %1038 = load i64, ptr %1037, align 8, !tbaa !30
-  %1039 = shl nsw i64 %1038, 1
-  %1040 = getelementptr inbounds i64, ptr %1028, i64 %1039
+  %1035 = shl nsw i64 %1034, 1
+  %1036 = getelementptr inbounds i64, ptr %1024, i64 %1035
+  %1037 = load i64, ptr %1036, align 8, !tbaa !30
+  %1038 = shl nuw nsw i64 %1028, 1
+  %1039 = getelementptr inbounds nuw [16 x i64], ptr %163, i64 0, i64 %1038
+  %1040 = getelementptr inbounds i64, ptr %1026, i64 %1035
   %1041 = load i64, ptr %1040, align 8, !tbaa !30
-  %1042 = shl nuw nsw i64 %1032, 1
-  %1043 = getelementptr inbounds nuw [16 x i64], ptr %163, i64 0, i64 %1042
-  %1044 = getelementptr inbounds i64, ptr %1030, i64 %1039
-  %1045 = load i64, ptr %1044, align 8, !tbaa !30
-  %1046 = shl nsw i64 %1045, 4
-  %1047 = getelementptr inbounds i8, ptr %1029, i64 %1046
-  %1048 = getelementptr inbounds nuw double, ptr %9, i64 %1032
-  %1049 = load double, ptr %1048, align 8, !tbaa !40
-  %1050 = load i64, ptr %1043, align 8, !tbaa !30
-  %1051 = getelementptr i8, ptr %1047, i64 -16
-  %1052 = icmp sgt i64 %1050, 0
-  br i1 %1052, label %1053, label %1062
+  %1042 = shl nsw i64 %1041, 4
+  %1043 = getelementptr inbounds i8, ptr %1025, i64 %1042
+  %1044 = getelementptr inbounds nuw double, ptr %9, i64 %1028
+  %1045 = load double, ptr %1044, align 8, !tbaa !40
+  %1046 = load i64, ptr %1039, align 8, !tbaa !30
+  %1047 = getelementptr i8, ptr %1043, i64 -16
+  %1048 = icmp sgt i64 %1046, 0
+  br i1 %1048, label %1049, label %1058
 
-1053:                                             ; preds = %1036, %1059
-  %1054 = phi i64 [ %1060, %1059 ], [ %1050, %1036 ]
-  %1055 = shl i64 %1054, 4
-  %1056 = getelementptr i8, ptr %1051, i64 %1055
-  %1057 = load double, ptr %1056, align 8, !tbaa !40
-  %1058 = fcmp ugt double %1049, %1057
-  br i1 %1058, label %1062, label %1059
+1049:                                             ; preds = %1032, %1055
+  %1050 = phi i64 [ %1056, %1055 ], [ %1046, %1032 ]
+  %1051 = shl i64 %1050, 4
+  %1052 = getelementptr i8, ptr %1047, i64 %1051
+  %1053 = load double, ptr %1052, align 8, !tbaa !40
+  %1054 = fcmp ugt double %1045, %1053
+  br i1 %1054, label %1058, label %1055
 
-1059:                                             ; preds = %1053
-  %1060 = add nsw i64 %1054, -1
-  store i64 %1060, ptr %1043, align 8, !tbaa !30
-  %1061 = icmp sgt i64 %1054, 1
-  br i1 %1061, label %1053, label %1062, !llvm.loop !67
+1055:                                             ; preds = %1049
+  %1056 = add nsw i64 %1050, -1
+  store i64 %1056, ptr %1039, align 8, !tbaa !30
+  %1057 = icmp sgt i64 %1050, 1
+  br i1 %1057, label %1049, label %1058, !llvm.loop !67
 
-1062:                                             ; preds = %1059, %1053, %1036
-  %1063 = phi i64 [ %1050, %1036 ], [ 0, %1059 ], [ %1054, %1053 ]
-  %1064 = icmp slt i64 %1063, %1041
-  br i1 %1064, label %1065, label %1074
+1058:                                             ; preds = %1055, %1049, %1032
+  %1059 = phi i64 [ %1046, %1032 ], [ 0, %1055 ], [ %1050, %1049 ]
+  %1060 = icmp slt i64 %1059, %1037
+  br i1 %1060, label %1061, label %1070
 
-1065:                                             ; preds = %1062, %1071
-  %1066 = phi i64 [ %1072, %1071 ], [ %1063, %1062 ]
-  %1067 = shl nsw i64 %1066, 4
-  %1068 = getelementptr inbounds i8, ptr %1047, i64 %1067
-  %1069 = load double, ptr %1068, align 8, !tbaa !40
-  %1070 = fcmp ule double %1049, %1069
-  br i1 %1070, label %1079, label %1071
+1061:                                             ; preds = %1058, %1067
+  %1062 = phi i64 [ %1068, %1067 ], [ %1059, %1058 ]
+  %1063 = shl nsw i64 %1062, 4
+  %1064 = getelementptr inbounds i8, ptr %1043, i64 %1063
+  %1065 = load double, ptr %1064, align 8, !tbaa !40
+  %1066 = fcmp ule double %1045, %1065
+  br i1 %1066, label %1075, label %1067
 
-1071:                                             ; preds = %1065
-  %1072 = add i64 %1066, 1
-  store i64 %1072, ptr %1043, align 8, !tbaa !30
-  %1073 = icmp eq i64 %1072, %1041
-  br i1 %1073, label %1074, label %1065, !llvm.loop !68
+1067:                                             ; preds = %1061
+  %1068 = add i64 %1062, 1
+  store i64 %1068, ptr %1039, align 8, !tbaa !30
+  %1069 = icmp eq i64 %1068, %1037
+  br i1 %1069, label %1070, label %1061, !llvm.loop !68
 
-1074:                                             ; preds = %1071, %1062
-  %1075 = shl i64 %1041, 4
-  %1076 = getelementptr i8, ptr %1047, i64 %1075
-  %1077 = getelementptr i8, ptr %1076, i64 -8
-  %1078 = load double, ptr %1077, align 8, !tbaa !40
-  br label %1096
+1070:                                             ; preds = %1067, %1058
+  %1071 = shl i64 %1037, 4
+  %1072 = getelementptr i8, ptr %1043, i64 %1071
+  %1073 = getelementptr i8, ptr %1072, i64 -8
+  %1074 = load double, ptr %1073, align 8, !tbaa !40
+  br label %1092
 
-1079:                                             ; preds = %1065
-  %1080 = shl nsw i64 %1066, 1
-  %1081 = or disjoint i64 %1080, 1
-  %1082 = getelementptr inbounds double, ptr %1047, i64 %1081
-  %1083 = load double, ptr %1082, align 8, !tbaa !40
-  %1084 = icmp sgt i64 %1066, 0
-  br i1 %1084, label %1085, label %1096
+1075:                                             ; preds = %1061
+  %1076 = shl nsw i64 %1062, 1
+  %1077 = or disjoint i64 %1076, 1
+  %1078 = getelementptr inbounds double, ptr %1043, i64 %1077
+  %1079 = load double, ptr %1078, align 8, !tbaa !40
+  %1080 = icmp sgt i64 %1062, 0
+  br i1 %1080, label %1081, label %1092
 
-1085:                                             ; preds = %1079
-  %1086 = getelementptr inbounds nuw i8, ptr %1047, i64 %1067
-  %1087 = getelementptr i8, ptr %1086, i64 -8
-  %1088 = load double, ptr %1087, align 8, !tbaa !40
-  %1089 = getelementptr i8, ptr %1086, i64 -16
-  %1090 = load double, ptr %1089, align 8, !tbaa !40
-  %1091 = fsub double %1049, %1090
-  %1092 = fsub double %1069, %1090
-  %1093 = fdiv double %1091, %1092
-  %1094 = fsub double %1083, %1088
-  %1095 = tail call double @llvm.fmuladd.f64(double %1093, double %1094, double %1088)
-  br label %1096
+1081:                                             ; preds = %1075
+  %1082 = getelementptr inbounds nuw i8, ptr %1043, i64 %1063
+  %1083 = getelementptr i8, ptr %1082, i64 -8
+  %1084 = load double, ptr %1083, align 8, !tbaa !40
+  %1085 = getelementptr i8, ptr %1082, i64 -16
+  %1086 = load double, ptr %1085, align 8, !tbaa !40
+  %1087 = fsub double %1045, %1086
+  %1088 = fsub double %1065, %1086
+  %1089 = fdiv double %1087, %1088
+  %1090 = fsub double %1079, %1084
+  %1091 = tail call double @llvm.fmuladd.f64(double %1089, double %1090, double %1084)
+  br label %1092
 
-1096:                                             ; preds = %1085, %1079, %1074
-  %1097 = phi double [ %1095, %1085 ], [ %1083, %1079 ], [ %1078, %1074 ]
-  %1098 = getelementptr inbounds nuw double, ptr %8, i64 %1032
-  store double %1097, ptr %1098, align 8, !tbaa !40
-  br label %1099
+1092:                                             ; preds = %1081, %1075, %1070
+  %1093 = phi double [ %1091, %1081 ], [ %1079, %1075 ], [ %1074, %1070 ]
+  %1094 = getelementptr inbounds nuw double, ptr %8, i64 %1028
+  store double %1093, ptr %1094, align 8, !tbaa !40
+  br label %1095
 
-1099:                                             ; preds = %1096, %1031
-  %1100 = add nuw nsw i64 %1032, 1
-  %1101 = icmp eq i64 %1100, 8
-  br i1 %1101, label %1102, label %1031, !llvm.loop !69
+1095:                                             ; preds = %1092, %1027
+  %1096 = add nuw nsw i64 %1028, 1
+  %1097 = icmp eq i64 %1096, 8
+  br i1 %1097, label %1098, label %1027, !llvm.loop !69
 
-1102:                                             ; preds = %1099
-  %1103 = load <8 x double>, ptr %8, align 64, !tbaa !26
+1098:                                             ; preds = %1095
+  %1099 = load <8 x double>, ptr %8, align 64, !tbaa !26
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %9) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %8) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %7)
-  %1104 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  %1105 = icmp eq <8 x i64> %1021, zeroinitializer
-  %1106 = select <8 x i1> %1105, <8 x double> %1104, <8 x double> %1103
-  store <8 x double> %1106, ptr %151, align 64, !tbaa !26
-  br label %1107
+  %1100 = load <8 x double>, ptr %151, align 64, !tbaa !26
+  %1101 = icmp eq <8 x i64> %1017, zeroinitializer
+  %1102 = select <8 x i1> %1101, <8 x double> %1100, <8 x double> %1099
+  store <8 x double> %1102, ptr %151, align 64, !tbaa !26
+  br label %1103
 
-1107:                                             ; preds = %1017, %1102, %521
-  %1108 = phi i64 [ %1018, %1017 ], [ %1018, %1102 ], [ %526, %521 ]
-  %1109 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %1110 = icmp eq <8 x i64> %523, zeroinitializer
-  %1111 = select <8 x i1> %1110, <8 x double> %1109, <8 x double> zeroinitializer
-  store <8 x double> %1111, ptr %166, align 64, !tbaa !26
-  %1112 = icmp sgt i64 %1108, 0
-  br i1 %1112, label %1118, label %1113
+1103:                                             ; preds = %1013, %1098, %521
+  %1104 = phi i64 [ %1014, %1013 ], [ %1014, %1098 ], [ %526, %521 ]
+  %1105 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %1106 = icmp eq <8 x i64> %523, zeroinitializer
+  %1107 = select <8 x i1> %1106, <8 x double> %1105, <8 x double> zeroinitializer
+  store <8 x double> %1107, ptr %166, align 64, !tbaa !26
+  %1108 = icmp sgt i64 %1104, 0
+  br i1 %1108, label %1114, label %1109
 
-1113:                                             ; preds = %1107
-  %1114 = load <8 x double>, ptr %170, align 64, !tbaa !26
-  br label %1825
+1109:                                             ; preds = %1103
+  %1110 = load <8 x double>, ptr %170, align 64, !tbaa !26
+  br label %1821
 
-1115:                                             ; preds = %1817
-  %1116 = load <8 x double>, ptr %170, align 64, !tbaa !26
-  %1117 = icmp sgt i64 %1821, 0
-  br i1 %1117, label %1831, label %1825
+1111:                                             ; preds = %1813
+  %1112 = load <8 x double>, ptr %170, align 64, !tbaa !26
+  %1113 = icmp sgt i64 %1817, 0
+  br i1 %1113, label %1827, label %1821
 
-1118:                                             ; preds = %1107, %1817
-  %1119 = phi i64 [ %1820, %1817 ], [ 0, %1107 ]
-  %1120 = load ptr, ptr %129, align 8, !tbaa !28
-  %1121 = getelementptr inbounds nuw %struct.Piece, ptr %1120, i64 %1119
-  %1122 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  %1123 = getelementptr inbounds nuw i8, ptr %1121, i64 6400
+1114:                                             ; preds = %1103, %1813
+  %1115 = phi i64 [ %1816, %1813 ], [ 0, %1103 ]
+  %1116 = load ptr, ptr %129, align 8, !tbaa !28
+  %1117 = getelementptr inbounds nuw %struct.Piece, ptr %1116, i64 %1115
+  %1118 = load <8 x double>, ptr %151, align 64, !tbaa !26
+  %1119 = getelementptr inbounds nuw i8, ptr %1117, i64 6400
+  %1120 = load <8 x double>, ptr %1119, align 64, !tbaa !26
+  %1121 = fsub <8 x double> %1118, %1120
+  %1122 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1121)
+  %1123 = getelementptr inbounds nuw i8, ptr %1117, i64 2176
   %1124 = load <8 x double>, ptr %1123, align 64, !tbaa !26
-  %1125 = fsub <8 x double> %1122, %1124
-  %1126 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1125)
-  %1127 = getelementptr inbounds nuw i8, ptr %1121, i64 2176
-  %1128 = load <8 x double>, ptr %1127, align 64, !tbaa !26
-  %1129 = fcmp ogt <8 x double> %1128, splat (double 1.000000e-09)
-  %1130 = select <8 x i1> %1129, <8 x double> %1128, <8 x double> splat (double 1.000000e-09)
-  %1131 = fdiv <8 x double> %1126, %1130
-  %1132 = getelementptr inbounds nuw i8, ptr %1121, i64 1024
-  %1133 = load <8 x double>, ptr %1132, align 64, !tbaa !26
-  %1134 = fcmp ule <8 x double> %1128, zeroinitializer
-  %1135 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1131)
-  %1136 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1135)
-  %1137 = select <8 x i1> %1134, <8 x double> splat (double 1.000000e+00), <8 x double> %1136
-  %1138 = fmul <8 x double> %1133, %1137
-  %1139 = getelementptr inbounds nuw i8, ptr %1121, i64 1088
+  %1125 = fcmp ogt <8 x double> %1124, splat (double 1.000000e-09)
+  %1126 = select <8 x i1> %1125, <8 x double> %1124, <8 x double> splat (double 1.000000e-09)
+  %1127 = fdiv <8 x double> %1122, %1126
+  %1128 = getelementptr inbounds nuw i8, ptr %1117, i64 1024
+  %1129 = load <8 x double>, ptr %1128, align 64, !tbaa !26
+  %1130 = fcmp ule <8 x double> %1124, zeroinitializer
+  %1131 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1127)
+  %1132 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1131)
+  %1133 = select <8 x i1> %1130, <8 x double> splat (double 1.000000e+00), <8 x double> %1132
+  %1134 = fmul <8 x double> %1129, %1133
+  %1135 = getelementptr inbounds nuw i8, ptr %1117, i64 1088
+  %1136 = load <8 x double>, ptr %1135, align 64, !tbaa !26
+  %1137 = getelementptr inbounds nuw i8, ptr %1117, i64 5632
+  %1138 = load <8 x double>, ptr %1137, align 64, !tbaa !26
+  %1139 = getelementptr inbounds nuw i8, ptr %1117, i64 5696
   %1140 = load <8 x double>, ptr %1139, align 64, !tbaa !26
-  %1141 = getelementptr inbounds nuw i8, ptr %1121, i64 5632
-  %1142 = load <8 x double>, ptr %1141, align 64, !tbaa !26
-  %1143 = getelementptr inbounds nuw i8, ptr %1121, i64 5696
+  %1141 = fadd <8 x double> %1138, %1140
+  %1142 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1136, <8 x double> %1141, <8 x double> %1134)
+  %1143 = getelementptr inbounds nuw i8, ptr %1117, i64 1152
   %1144 = load <8 x double>, ptr %1143, align 64, !tbaa !26
-  %1145 = fadd <8 x double> %1142, %1144
-  %1146 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1140, <8 x double> %1145, <8 x double> %1138)
-  %1147 = getelementptr inbounds nuw i8, ptr %1121, i64 1152
+  %1145 = fcmp olt <8 x double> %1142, %1144
+  %1146 = select <8 x i1> %1145, <8 x double> %1142, <8 x double> %1144
+  %1147 = getelementptr inbounds nuw i8, ptr %1117, i64 5312
   %1148 = load <8 x double>, ptr %1147, align 64, !tbaa !26
-  %1149 = fcmp olt <8 x double> %1146, %1148
-  %1150 = select <8 x i1> %1149, <8 x double> %1146, <8 x double> %1148
-  %1151 = getelementptr inbounds nuw i8, ptr %1121, i64 5312
+  %1149 = getelementptr inbounds nuw i8, ptr %1117, i64 3968
+  %1150 = load <8 x double>, ptr %1149, align 64, !tbaa !26
+  %1151 = getelementptr inbounds nuw i8, ptr %1117, i64 5376
   %1152 = load <8 x double>, ptr %1151, align 64, !tbaa !26
-  %1153 = getelementptr inbounds nuw i8, ptr %1121, i64 3968
+  %1153 = getelementptr inbounds nuw i8, ptr %1117, i64 4736
   %1154 = load <8 x double>, ptr %1153, align 64, !tbaa !26
-  %1155 = getelementptr inbounds nuw i8, ptr %1121, i64 5376
-  %1156 = load <8 x double>, ptr %1155, align 64, !tbaa !26
-  %1157 = getelementptr inbounds nuw i8, ptr %1121, i64 4736
+  %1155 = fmul <8 x double> %1152, %1154
+  %1156 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1148, <8 x double> %1150, <8 x double> %1155)
+  %1157 = getelementptr inbounds nuw i8, ptr %1117, i64 1216
   %1158 = load <8 x double>, ptr %1157, align 64, !tbaa !26
-  %1159 = fmul <8 x double> %1156, %1158
-  %1160 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1152, <8 x double> %1154, <8 x double> %1159)
-  %1161 = getelementptr inbounds nuw i8, ptr %1121, i64 1216
+  %1159 = fneg <8 x double> %1158
+  %1160 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1159, <8 x double> %1156, <8 x double> %1146)
+  %1161 = getelementptr inbounds nuw i8, ptr %1117, i64 5248
   %1162 = load <8 x double>, ptr %1161, align 64, !tbaa !26
-  %1163 = fneg <8 x double> %1162
-  %1164 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1163, <8 x double> %1160, <8 x double> %1150)
-  %1165 = getelementptr inbounds nuw i8, ptr %1121, i64 5248
-  %1166 = load <8 x double>, ptr %1165, align 64, !tbaa !26
-  %1167 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1162, <8 x double> %1166, <8 x double> splat (double 1.000000e+00))
-  %1168 = fdiv <8 x double> %1164, %1167
-  %1169 = getelementptr inbounds nuw i8, ptr %1121, i64 7488
-  %1170 = load <8 x i64>, ptr %1169, align 64, !tbaa !26
-  %1171 = load <8 x double>, ptr %167, align 64, !tbaa !26
-  %1172 = icmp eq <8 x i64> %1170, zeroinitializer
-  %1173 = select <8 x i1> %1172, <8 x double> %1122, <8 x double> %1171
-  %1174 = getelementptr inbounds nuw i8, ptr %1121, i64 5504
-  store <8 x double> %1173, ptr %1174, align 64, !tbaa !26
-  %1175 = load <8 x double>, ptr %168, align 64, !tbaa !26
-  %1176 = select <8 x i1> %1172, <8 x double> %1168, <8 x double> %1175
-  %1177 = getelementptr inbounds nuw i8, ptr %1121, i64 3200
-  store <8 x double> %1176, ptr %1177, align 64, !tbaa !26
-  %1178 = getelementptr inbounds nuw i8, ptr %1121, i64 896
+  %1163 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1158, <8 x double> %1162, <8 x double> splat (double 1.000000e+00))
+  %1164 = fdiv <8 x double> %1160, %1163
+  %1165 = getelementptr inbounds nuw i8, ptr %1117, i64 7488
+  %1166 = load <8 x i64>, ptr %1165, align 64, !tbaa !26
+  %1167 = load <8 x double>, ptr %167, align 64, !tbaa !26
+  %1168 = icmp eq <8 x i64> %1166, zeroinitializer
+  %1169 = select <8 x i1> %1168, <8 x double> %1118, <8 x double> %1167
+  %1170 = getelementptr inbounds nuw i8, ptr %1117, i64 5504
+  store <8 x double> %1169, ptr %1170, align 64, !tbaa !26
+  %1171 = load <8 x double>, ptr %168, align 64, !tbaa !26
+  %1172 = select <8 x i1> %1168, <8 x double> %1164, <8 x double> %1171
+  %1173 = getelementptr inbounds nuw i8, ptr %1117, i64 3200
+  store <8 x double> %1172, ptr %1173, align 64, !tbaa !26
+  %1174 = getelementptr inbounds nuw i8, ptr %1117, i64 896
+  %1175 = load <8 x double>, ptr %1174, align 64, !tbaa !26
+  %1176 = fcmp ule <8 x double> %1175, zeroinitializer
+  %1177 = getelementptr inbounds nuw i8, ptr %1117, i64 2944
+  %1178 = getelementptr inbounds nuw i8, ptr %1117, i64 3072
   %1179 = load <8 x double>, ptr %1178, align 64, !tbaa !26
-  %1180 = fcmp ule <8 x double> %1179, zeroinitializer
-  %1181 = getelementptr inbounds nuw i8, ptr %1121, i64 2944
-  %1182 = getelementptr inbounds nuw i8, ptr %1121, i64 3072
-  %1183 = load <8 x double>, ptr %1182, align 64, !tbaa !26
-  %1184 = fcmp ogt <8 x double> %1179, splat (double 1.000000e-30)
-  %1185 = select <8 x i1> %1184, <8 x double> %1179, <8 x double> splat (double 1.000000e-30)
-  %1186 = fdiv <8 x double> %1183, %1185
-  %1187 = fcmp ogt <8 x double> %1186, zeroinitializer
-  %1188 = select <8 x i1> %1187, <8 x double> %1186, <8 x double> zeroinitializer
-  %1189 = fcmp olt <8 x double> %1188, splat (double 1.000000e+00)
-  %1190 = select <8 x i1> %1189, <8 x double> %1188, <8 x double> splat (double 1.000000e+00)
-  %1191 = select <8 x i1> %1180, <8 x double> zeroinitializer, <8 x double> %1190
-  %1192 = getelementptr inbounds nuw i8, ptr %1121, i64 2112
+  %1180 = fcmp ogt <8 x double> %1175, splat (double 1.000000e-30)
+  %1181 = select <8 x i1> %1180, <8 x double> %1175, <8 x double> splat (double 1.000000e-30)
+  %1182 = fdiv <8 x double> %1179, %1181
+  %1183 = fcmp ogt <8 x double> %1182, zeroinitializer
+  %1184 = select <8 x i1> %1183, <8 x double> %1182, <8 x double> zeroinitializer
+  %1185 = fcmp olt <8 x double> %1184, splat (double 1.000000e+00)
+  %1186 = select <8 x i1> %1185, <8 x double> %1184, <8 x double> splat (double 1.000000e+00)
+  %1187 = select <8 x i1> %1176, <8 x double> zeroinitializer, <8 x double> %1186
+  %1188 = getelementptr inbounds nuw i8, ptr %1117, i64 2112
+  %1189 = load <8 x double>, ptr %1188, align 64, !tbaa !26
+  %1190 = fmul <8 x double> %1187, splat (double 4.180000e+03)
+  %1191 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1190, <8 x double> %1175, <8 x double> %1189)
+  %1192 = getelementptr inbounds nuw i8, ptr %1117, i64 4288
   %1193 = load <8 x double>, ptr %1192, align 64, !tbaa !26
-  %1194 = fmul <8 x double> %1191, splat (double 4.180000e+03)
-  %1195 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1194, <8 x double> %1179, <8 x double> %1193)
-  %1196 = getelementptr inbounds nuw i8, ptr %1121, i64 4288
-  %1197 = load <8 x double>, ptr %1196, align 64, !tbaa !26
-  %1198 = getelementptr inbounds nuw i8, ptr %1121, i64 5056
-  %1199 = load <8 x double>, ptr %1198, align 64, !tbaa !26
-  %1200 = fmul <8 x double> %1156, %1199
-  %1201 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1152, <8 x double> %1197, <8 x double> %1200)
-  %1202 = getelementptr inbounds nuw i8, ptr %1121, i64 7360
-  %1203 = load <8 x i64>, ptr %1202, align 64, !tbaa !26
-  %1204 = fcmp ule <8 x double> %1193, zeroinitializer
-  %1205 = getelementptr inbounds nuw i8, ptr %1121, i64 6912
-  store <8 x double> %1191, ptr %1205, align 64, !tbaa !26
-  %1206 = fmul <8 x double> %1166, %1195
-  %1207 = icmp eq <8 x i64> %1203, splat (i64 -1)
-  %1208 = select <8 x i1> %1204, <8 x i1> splat (i1 true), <8 x i1> %1207
-  %1209 = select <8 x i1> %1208, <8 x double> zeroinitializer, <8 x double> %1206
-  %1210 = getelementptr inbounds nuw i8, ptr %1121, i64 6976
-  store <8 x double> %1209, ptr %1210, align 64, !tbaa !26
-  %1211 = fmul <8 x double> %1201, %1195
-  %1212 = select <8 x i1> %1208, <8 x double> zeroinitializer, <8 x double> %1211
-  %1213 = getelementptr inbounds nuw i8, ptr %1121, i64 7040
-  store <8 x double> %1212, ptr %1213, align 64, !tbaa !26
-  %1214 = load <8 x double>, ptr %1121, align 64, !tbaa !26
-  %1215 = load <8 x double>, ptr %1181, align 64, !tbaa !26
-  %1216 = fsub <8 x double> %1214, %1215
-  %1217 = fsub <8 x double> splat (double 1.000000e+00), %1191
-  %1218 = getelementptr inbounds nuw i8, ptr %1121, i64 1920
-  %1219 = load <8 x double>, ptr %1218, align 64, !tbaa !26
-  %1220 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1217, <8 x double> %1219, <8 x double> %1216)
-  %1221 = load <8 x double>, ptr %169, align 64, !tbaa !26
-  %1222 = fdiv <8 x double> splat (double 1.000000e+00), %1221
-  %1223 = getelementptr inbounds nuw i8, ptr %1121, i64 2240
-  %1224 = load <8 x double>, ptr %1223, align 64, !tbaa !26
-  %1225 = fcmp ogt <8 x double> %1224, splat (double 1.000000e-30)
-  %1226 = select <8 x i1> %1225, <8 x double> %1224, <8 x double> splat (double 1.000000e-30)
-  %1227 = fdiv <8 x double> %1220, %1226
-  %1228 = fadd <8 x double> %1222, %1227
-  %1229 = getelementptr inbounds nuw i8, ptr %1121, i64 7104
-  store <8 x double> %1228, ptr %1229, align 64, !tbaa !26
-  %1230 = getelementptr inbounds nuw i8, ptr %1121, i64 6784
-  store <8 x double> %1142, ptr %1230, align 64, !tbaa !26
-  %1231 = getelementptr inbounds nuw i8, ptr %1121, i64 2560
+  %1194 = getelementptr inbounds nuw i8, ptr %1117, i64 5056
+  %1195 = load <8 x double>, ptr %1194, align 64, !tbaa !26
+  %1196 = fmul <8 x double> %1152, %1195
+  %1197 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1148, <8 x double> %1193, <8 x double> %1196)
+  %1198 = getelementptr inbounds nuw i8, ptr %1117, i64 7360
+  %1199 = load <8 x i64>, ptr %1198, align 64, !tbaa !26
+  %1200 = fcmp ule <8 x double> %1189, zeroinitializer
+  %1201 = getelementptr inbounds nuw i8, ptr %1117, i64 6912
+  store <8 x double> %1187, ptr %1201, align 64, !tbaa !26
+  %1202 = fmul <8 x double> %1162, %1191
+  %1203 = icmp eq <8 x i64> %1199, splat (i64 -1)
+  %1204 = select <8 x i1> %1200, <8 x i1> splat (i1 true), <8 x i1> %1203
+  %1205 = select <8 x i1> %1204, <8 x double> zeroinitializer, <8 x double> %1202
+  %1206 = getelementptr inbounds nuw i8, ptr %1117, i64 6976
+  store <8 x double> %1205, ptr %1206, align 64, !tbaa !26
+  %1207 = fmul <8 x double> %1197, %1191
+  %1208 = select <8 x i1> %1204, <8 x double> zeroinitializer, <8 x double> %1207
+  %1209 = getelementptr inbounds nuw i8, ptr %1117, i64 7040
+  store <8 x double> %1208, ptr %1209, align 64, !tbaa !26
+  %1210 = load <8 x double>, ptr %1117, align 64, !tbaa !26
+  %1211 = load <8 x double>, ptr %1177, align 64, !tbaa !26
+  %1212 = fsub <8 x double> %1210, %1211
+  %1213 = fsub <8 x double> splat (double 1.000000e+00), %1187
+  %1214 = getelementptr inbounds nuw i8, ptr %1117, i64 1920
+  %1215 = load <8 x double>, ptr %1214, align 64, !tbaa !26
+  %1216 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1213, <8 x double> %1215, <8 x double> %1212)
+  %1217 = load <8 x double>, ptr %169, align 64, !tbaa !26
+  %1218 = fdiv <8 x double> splat (double 1.000000e+00), %1217
+  %1219 = getelementptr inbounds nuw i8, ptr %1117, i64 2240
+  %1220 = load <8 x double>, ptr %1219, align 64, !tbaa !26
+  %1221 = fcmp ogt <8 x double> %1220, splat (double 1.000000e-30)
+  %1222 = select <8 x i1> %1221, <8 x double> %1220, <8 x double> splat (double 1.000000e-30)
+  %1223 = fdiv <8 x double> %1216, %1222
+  %1224 = fadd <8 x double> %1218, %1223
+  %1225 = getelementptr inbounds nuw i8, ptr %1117, i64 7104
+  store <8 x double> %1224, ptr %1225, align 64, !tbaa !26
+  %1226 = getelementptr inbounds nuw i8, ptr %1117, i64 6784
+  store <8 x double> %1138, ptr %1226, align 64, !tbaa !26
+  %1227 = getelementptr inbounds nuw i8, ptr %1117, i64 2560
+  %1228 = load <8 x double>, ptr %1227, align 64, !tbaa !26
+  %1229 = getelementptr inbounds nuw i8, ptr %1117, i64 2624
+  %1230 = load <8 x double>, ptr %1229, align 64, !tbaa !26
+  %1231 = getelementptr inbounds nuw i8, ptr %1117, i64 2688
   %1232 = load <8 x double>, ptr %1231, align 64, !tbaa !26
-  %1233 = getelementptr inbounds nuw i8, ptr %1121, i64 2624
+  %1233 = getelementptr inbounds nuw i8, ptr %1117, i64 2752
   %1234 = load <8 x double>, ptr %1233, align 64, !tbaa !26
-  %1235 = getelementptr inbounds nuw i8, ptr %1121, i64 2688
-  %1236 = load <8 x double>, ptr %1235, align 64, !tbaa !26
-  %1237 = getelementptr inbounds nuw i8, ptr %1121, i64 2752
-  %1238 = load <8 x double>, ptr %1237, align 64, !tbaa !26
-  %1239 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1215, <8 x double> %1238, <8 x double> %1236)
-  %1240 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1215, <8 x double> %1239, <8 x double> %1234)
-  %1241 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1215, <8 x double> %1240, <8 x double> %1232)
-  %1242 = getelementptr inbounds nuw i8, ptr %1121, i64 3648
-  store <8 x double> %1241, ptr %1242, align 64, !tbaa !26
-  %1243 = getelementptr inbounds nuw i8, ptr %1121, i64 4416
+  %1235 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1234, <8 x double> %1232)
+  %1236 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1235, <8 x double> %1230)
+  %1237 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1236, <8 x double> %1228)
+  %1238 = getelementptr inbounds nuw i8, ptr %1117, i64 3648
+  store <8 x double> %1237, ptr %1238, align 64, !tbaa !26
+  %1239 = getelementptr inbounds nuw i8, ptr %1117, i64 4416
+  %1240 = load <8 x double>, ptr %1239, align 64, !tbaa !26
+  %1241 = fmul <8 x double> %1148, %1240
+  %1242 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1162, <8 x double> %1237, <8 x double> %1241)
+  %1243 = getelementptr inbounds nuw i8, ptr %1117, i64 5184
   %1244 = load <8 x double>, ptr %1243, align 64, !tbaa !26
-  %1245 = fmul <8 x double> %1152, %1244
-  %1246 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1166, <8 x double> %1241, <8 x double> %1245)
-  %1247 = getelementptr inbounds nuw i8, ptr %1121, i64 5184
-  %1248 = load <8 x double>, ptr %1247, align 64, !tbaa !26
-  %1249 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1156, <8 x double> %1248, <8 x double> %1246)
-  %1250 = fmul <8 x double> %1249, splat (double 5.000000e-01)
-  %1251 = getelementptr inbounds nuw i8, ptr %1121, i64 6720
-  store <8 x double> %1250, ptr %1251, align 64, !tbaa !26
-  %1252 = getelementptr inbounds nuw i8, ptr %1121, i64 2304
+  %1245 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1152, <8 x double> %1244, <8 x double> %1242)
+  %1246 = fmul <8 x double> %1245, splat (double 5.000000e-01)
+  %1247 = getelementptr inbounds nuw i8, ptr %1117, i64 6720
+  store <8 x double> %1246, ptr %1247, align 64, !tbaa !26
+  %1248 = getelementptr inbounds nuw i8, ptr %1117, i64 2304
+  %1249 = load <8 x double>, ptr %1248, align 64, !tbaa !26
+  %1250 = getelementptr inbounds nuw i8, ptr %1117, i64 2368
+  %1251 = load <8 x double>, ptr %1250, align 64, !tbaa !26
+  %1252 = getelementptr inbounds nuw i8, ptr %1117, i64 2432
   %1253 = load <8 x double>, ptr %1252, align 64, !tbaa !26
-  %1254 = getelementptr inbounds nuw i8, ptr %1121, i64 2368
+  %1254 = getelementptr inbounds nuw i8, ptr %1117, i64 2496
   %1255 = load <8 x double>, ptr %1254, align 64, !tbaa !26
-  %1256 = getelementptr inbounds nuw i8, ptr %1121, i64 2432
-  %1257 = load <8 x double>, ptr %1256, align 64, !tbaa !26
-  %1258 = getelementptr inbounds nuw i8, ptr %1121, i64 2496
-  %1259 = load <8 x double>, ptr %1258, align 64, !tbaa !26
-  %1260 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1215, <8 x double> %1259, <8 x double> %1257)
-  %1261 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1215, <8 x double> %1260, <8 x double> %1255)
-  %1262 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1215, <8 x double> %1261, <8 x double> %1253)
-  %1263 = getelementptr inbounds nuw i8, ptr %1121, i64 6656
-  store <8 x double> %1262, ptr %1263, align 64, !tbaa !26
-  %1264 = getelementptr inbounds nuw i8, ptr %1121, i64 7552
-  %1265 = load i64, ptr %1264, align 64, !tbaa !31
-  %1266 = icmp eq i64 %1265, 0
-  br i1 %1266, label %1267, label %1279
+  %1256 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1255, <8 x double> %1253)
+  %1257 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1256, <8 x double> %1251)
+  %1258 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1257, <8 x double> %1249)
+  %1259 = getelementptr inbounds nuw i8, ptr %1117, i64 6656
+  store <8 x double> %1258, ptr %1259, align 64, !tbaa !26
+  %1260 = getelementptr inbounds nuw i8, ptr %1117, i64 7552
+  %1261 = load i64, ptr %1260, align 64, !tbaa !31
+  %1262 = icmp eq i64 %1261, 0
+  br i1 %1262, label %1263, label %1275
 
-1267:                                             ; preds = %1118
-  %1268 = fdiv <8 x double> %1262, %1215
-  %1269 = load i64, ptr %119, align 16, !tbaa !21
-  %1270 = getelementptr inbounds nuw i8, ptr %1121, i64 7672
-  %1271 = load ptr, ptr %1270, align 8, !tbaa !35
-  %1272 = getelementptr inbounds <8 x double>, ptr %1271, i64 %1269
-  %1273 = load <8 x double>, ptr %1272, align 64, !tbaa !26
-  %1274 = fmul <8 x double> %1268, %1273
-  %1275 = getelementptr inbounds nuw i8, ptr %1121, i64 64
-  %1276 = load <8 x double>, ptr %1275, align 64, !tbaa !26
-  %1277 = fsub <8 x double> %1215, %1276
-  %1278 = fdiv <8 x double> splat (double 1.000000e+00), %1277
-  br label %1302
+1263:                                             ; preds = %1114
+  %1264 = fdiv <8 x double> %1258, %1211
+  %1265 = load i64, ptr %119, align 16, !tbaa !21
+  %1266 = getelementptr inbounds nuw i8, ptr %1117, i64 7672
+  %1267 = load ptr, ptr %1266, align 8, !tbaa !35
+  %1268 = getelementptr inbounds <8 x double>, ptr %1267, i64 %1265
+  %1269 = load <8 x double>, ptr %1268, align 64, !tbaa !26
+  %1270 = fmul <8 x double> %1264, %1269
+  %1271 = getelementptr inbounds nuw i8, ptr %1117, i64 64
+  %1272 = load <8 x double>, ptr %1271, align 64, !tbaa !26
+  %1273 = fsub <8 x double> %1211, %1272
+  %1274 = fdiv <8 x double> splat (double 1.000000e+00), %1273
+  br label %1298
 
-1279:                                             ; preds = %1118
-  %1280 = getelementptr inbounds nuw i8, ptr %1121, i64 64
-  %1281 = load <8 x double>, ptr %1280, align 64, !tbaa !26
-  %1282 = fsub <8 x double> %1215, %1281
-  %1283 = fdiv <8 x double> splat (double 1.000000e+00), %1282
-  %1284 = load i64, ptr %119, align 16, !tbaa !21
-  %1285 = getelementptr inbounds nuw i8, ptr %1121, i64 7672
-  %1286 = load ptr, ptr %1285, align 8, !tbaa !35
-  %1287 = shl nsw i64 %1284, 8
-  %1288 = getelementptr inbounds i8, ptr %1286, i64 %1287
+1275:                                             ; preds = %1114
+  %1276 = getelementptr inbounds nuw i8, ptr %1117, i64 64
+  %1277 = load <8 x double>, ptr %1276, align 64, !tbaa !26
+  %1278 = fsub <8 x double> %1211, %1277
+  %1279 = fdiv <8 x double> splat (double 1.000000e+00), %1278
+  %1280 = load i64, ptr %119, align 16, !tbaa !21
+  %1281 = getelementptr inbounds nuw i8, ptr %1117, i64 7672
+  %1282 = load ptr, ptr %1281, align 8, !tbaa !35
+  %1283 = shl nsw i64 %1280, 8
+  %1284 = getelementptr inbounds i8, ptr %1282, i64 %1283
+  %1285 = load <8 x double>, ptr %1284, align 64, !tbaa !26
+  %1286 = getelementptr inbounds nuw i8, ptr %1284, i64 64
+  %1287 = load <8 x double>, ptr %1286, align 64, !tbaa !26
+  %1288 = getelementptr inbounds nuw i8, ptr %1284, i64 128
   %1289 = load <8 x double>, ptr %1288, align 64, !tbaa !26
-  %1290 = getelementptr inbounds nuw i8, ptr %1288, i64 64
+  %1290 = getelementptr inbounds nuw i8, ptr %1284, i64 192
   %1291 = load <8 x double>, ptr %1290, align 64, !tbaa !26
-  %1292 = getelementptr inbounds nuw i8, ptr %1288, i64 128
-  %1293 = load <8 x double>, ptr %1292, align 64, !tbaa !26
-  %1294 = getelementptr inbounds nuw i8, ptr %1288, i64 192
-  %1295 = load <8 x double>, ptr %1294, align 64, !tbaa !26
-  %1296 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1215, <8 x double> %1295, <8 x double> %1293)
-  %1297 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1215, <8 x double> %1296, <8 x double> %1291)
-  %1298 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1215, <8 x double> %1297, <8 x double> %1289)
-  %1299 = icmp sgt i64 %1284, %1265
-  %1300 = fmul <8 x double> %1283, %1298
-  %1301 = select i1 %1299, <8 x double> %1300, <8 x double> %1298
-  br label %1302
+  %1292 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1291, <8 x double> %1289)
+  %1293 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1292, <8 x double> %1287)
+  %1294 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1293, <8 x double> %1285)
+  %1295 = icmp sgt i64 %1280, %1261
+  %1296 = fmul <8 x double> %1279, %1294
+  %1297 = select i1 %1295, <8 x double> %1296, <8 x double> %1294
+  br label %1298
 
-1302:                                             ; preds = %1267, %1279
-  %1303 = phi <8 x double> [ %1278, %1267 ], [ %1283, %1279 ]
-  %1304 = phi <8 x double> [ %1277, %1267 ], [ %1282, %1279 ]
-  %1305 = phi <8 x double> [ %1274, %1267 ], [ %1301, %1279 ]
-  %1306 = getelementptr inbounds nuw i8, ptr %1121, i64 5568
-  %1307 = load <8 x double>, ptr %1306, align 64, !tbaa !26
-  %1308 = fcmp ogt <8 x double> %1216, splat (double 0x3D719799812DEA11)
-  %1309 = select <8 x i1> %1308, <8 x double> %1216, <8 x double> splat (double 0x3D719799812DEA11)
-  %1310 = getelementptr inbounds nuw i8, ptr %1121, i64 6528
-  store <8 x double> %1303, ptr %1310, align 64, !tbaa !26
-  %1311 = getelementptr inbounds nuw i8, ptr %1121, i64 704
-  %1312 = load <8 x double>, ptr %1311, align 64, !tbaa !26
-  %1313 = fdiv <8 x double> %1312, %1309
-  %1314 = getelementptr inbounds nuw i8, ptr %1121, i64 6592
-  store <8 x double> %1313, ptr %1314, align 64, !tbaa !26
-  %1315 = getelementptr inbounds nuw i8, ptr %1121, i64 7560
-  %1316 = load ptr, ptr %1315, align 8, !tbaa !56
-  %1317 = load i64, ptr %119, align 16, !tbaa !21
-  %1318 = getelementptr <8 x double>, ptr %1316, i64 %1317
-  %1319 = getelementptr i8, ptr %1318, i64 -64
+1298:                                             ; preds = %1263, %1275
+  %1299 = phi <8 x double> [ %1274, %1263 ], [ %1279, %1275 ]
+  %1300 = phi <8 x double> [ %1273, %1263 ], [ %1278, %1275 ]
+  %1301 = phi <8 x double> [ %1270, %1263 ], [ %1297, %1275 ]
+  %1302 = getelementptr inbounds nuw i8, ptr %1117, i64 5568
+  %1303 = load <8 x double>, ptr %1302, align 64, !tbaa !26
+  %1304 = fcmp ogt <8 x double> %1212, splat (double 0x3D719799812DEA11)
+  %1305 = select <8 x i1> %1304, <8 x double> %1212, <8 x double> splat (double 0x3D719799812DEA11)
+  %1306 = getelementptr inbounds nuw i8, ptr %1117, i64 6528
+  store <8 x double> %1299, ptr %1306, align 64, !tbaa !26
+  %1307 = getelementptr inbounds nuw i8, ptr %1117, i64 704
+  %1308 = load <8 x double>, ptr %1307, align 64, !tbaa !26
+  %1309 = fdiv <8 x double> %1308, %1305
+  %1310 = getelementptr inbounds nuw i8, ptr %1117, i64 6592
+  store <8 x double> %1309, ptr %1310, align 64, !tbaa !26
+  %1311 = getelementptr inbounds nuw i8, ptr %1117, i64 7560
+  %1312 = load ptr, ptr %1311, align 8, !tbaa !56
+  %1313 = load i64, ptr %119, align 16, !tbaa !21
+  %1314 = getelementptr <8 x double>, ptr %1312, i64 %1313
+  %1315 = getelementptr i8, ptr %1314, i64 -64
+  %1316 = load <8 x double>, ptr %1315, align 64, !tbaa !26
+  %1317 = fadd <8 x double> %1303, %1316
+  %1318 = fmul <8 x double> %1317, splat (double 5.000000e-01)
+  %1319 = getelementptr inbounds nuw i8, ptr %1117, i64 192
   %1320 = load <8 x double>, ptr %1319, align 64, !tbaa !26
-  %1321 = fadd <8 x double> %1307, %1320
-  %1322 = fmul <8 x double> %1321, splat (double 5.000000e-01)
-  %1323 = getelementptr inbounds nuw i8, ptr %1121, i64 192
+  %1321 = getelementptr inbounds nuw i8, ptr %1117, i64 256
+  %1322 = load <8 x double>, ptr %1321, align 64, !tbaa !26
+  %1323 = getelementptr inbounds nuw i8, ptr %1117, i64 320
   %1324 = load <8 x double>, ptr %1323, align 64, !tbaa !26
-  %1325 = getelementptr inbounds nuw i8, ptr %1121, i64 256
-  %1326 = load <8 x double>, ptr %1325, align 64, !tbaa !26
-  %1327 = getelementptr inbounds nuw i8, ptr %1121, i64 320
-  %1328 = load <8 x double>, ptr %1327, align 64, !tbaa !26
-  %1329 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1322, <8 x double> %1328, <8 x double> %1326)
-  %1330 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1322, <8 x double> %1329, <8 x double> %1324)
-  %1331 = fmul <8 x double> %1305, %1330
-  %1332 = fmul <8 x double> %1191, %1331
-  %1333 = getelementptr inbounds nuw i8, ptr %1121, i64 2048
-  %1334 = load <8 x double>, ptr %1333, align 64, !tbaa !26
-  %1335 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1332, <8 x double> %1334, <8 x double> splat (double 1.000000e+00))
-  %1336 = fdiv <8 x double> splat (double 1.000000e+00), %1335
-  %1337 = icmp eq <8 x i64> %1203, zeroinitializer
-  %1338 = select <8 x i1> %1337, <8 x double> %1336, <8 x double> splat (double 1.000000e+00)
-  %1339 = getelementptr inbounds nuw i8, ptr %1121, i64 6848
-  store <8 x double> %1338, ptr %1339, align 64, !tbaa !26
-  %1340 = fmul <8 x double> %1331, %1338
-  %1341 = getelementptr inbounds nuw i8, ptr %1121, i64 6016
-  store <8 x double> %1340, ptr %1341, align 64, !tbaa !26
-  %1342 = fmul <8 x double> %1250, splat (double 2.000000e+00)
-  %1343 = getelementptr inbounds nuw i8, ptr %1121, i64 384
+  %1325 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1318, <8 x double> %1324, <8 x double> %1322)
+  %1326 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1318, <8 x double> %1325, <8 x double> %1320)
+  %1327 = fmul <8 x double> %1301, %1326
+  %1328 = fmul <8 x double> %1187, %1327
+  %1329 = getelementptr inbounds nuw i8, ptr %1117, i64 2048
+  %1330 = load <8 x double>, ptr %1329, align 64, !tbaa !26
+  %1331 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1328, <8 x double> %1330, <8 x double> splat (double 1.000000e+00))
+  %1332 = fdiv <8 x double> splat (double 1.000000e+00), %1331
+  %1333 = icmp eq <8 x i64> %1199, zeroinitializer
+  %1334 = select <8 x i1> %1333, <8 x double> %1332, <8 x double> splat (double 1.000000e+00)
+  %1335 = getelementptr inbounds nuw i8, ptr %1117, i64 6848
+  store <8 x double> %1334, ptr %1335, align 64, !tbaa !26
+  %1336 = fmul <8 x double> %1327, %1334
+  %1337 = getelementptr inbounds nuw i8, ptr %1117, i64 6016
+  store <8 x double> %1336, ptr %1337, align 64, !tbaa !26
+  %1338 = fmul <8 x double> %1246, splat (double 2.000000e+00)
+  %1339 = getelementptr inbounds nuw i8, ptr %1117, i64 384
+  %1340 = load <8 x double>, ptr %1339, align 64, !tbaa !26
+  %1341 = getelementptr inbounds nuw i8, ptr %1117, i64 448
+  %1342 = load <8 x double>, ptr %1341, align 64, !tbaa !26
+  %1343 = getelementptr inbounds nuw i8, ptr %1117, i64 512
   %1344 = load <8 x double>, ptr %1343, align 64, !tbaa !26
-  %1345 = getelementptr inbounds nuw i8, ptr %1121, i64 448
-  %1346 = load <8 x double>, ptr %1345, align 64, !tbaa !26
-  %1347 = getelementptr inbounds nuw i8, ptr %1121, i64 512
-  %1348 = load <8 x double>, ptr %1347, align 64, !tbaa !26
-  %1349 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1307, <8 x double> %1348, <8 x double> %1346)
-  %1350 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1307, <8 x double> %1349, <8 x double> %1344)
-  %1351 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1342, <8 x double> %1350, <8 x double> %1340)
-  %1352 = getelementptr inbounds nuw i8, ptr %1121, i64 6144
-  store <8 x double> %1351, ptr %1352, align 64, !tbaa !26
-  %1353 = fmul <8 x double> %1176, %1217
-  %1354 = getelementptr inbounds nuw i8, ptr %1121, i64 1984
-  %1355 = load <8 x double>, ptr %1354, align 64, !tbaa !26
-  %1356 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1353, <8 x double> %1355, <8 x double> splat (double 1.000000e+00))
-  %1357 = fdiv <8 x double> %1176, %1356
-  %1358 = load i64, ptr %120, align 8, !tbaa !22
-  %1359 = sitofp i64 %1358 to double
-  %1360 = fmul double %1359, 2.000000e+00
-  %1361 = insertelement <8 x double> poison, double %1360, i64 0
-  %1362 = shufflevector <8 x double> %1361, <8 x double> poison, <8 x i32> zeroinitializer
-  %1363 = fmul <8 x double> %1313, %1362
-  %1364 = fadd <8 x double> %1357, %1363
-  %1365 = fdiv <8 x double> %1357, %1364
-  %1366 = fmul <8 x double> %1262, %1363
-  %1367 = select <8 x i1> %1337, <8 x double> %1357, <8 x double> %1366
-  %1368 = getelementptr inbounds nuw i8, ptr %1121, i64 6080
-  store <8 x double> %1367, ptr %1368, align 64, !tbaa !26
-  %1369 = fmul <8 x double> %1363, %1365
-  %1370 = select <8 x i1> %1337, <8 x double> %1357, <8 x double> %1369
-  %1371 = getelementptr inbounds nuw i8, ptr %1121, i64 6208
-  store <8 x double> %1370, ptr %1371, align 64, !tbaa !26
-  %1372 = select <8 x i1> %1337, <8 x double> splat (double 1.000000e+00), <8 x double> %1365
-  %1373 = getelementptr inbounds nuw i8, ptr %1121, i64 6272
-  store <8 x double> %1372, ptr %1373, align 64, !tbaa !26
-  br i1 %1266, label %1535, label %1374
+  %1345 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1303, <8 x double> %1344, <8 x double> %1342)
+  %1346 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1303, <8 x double> %1345, <8 x double> %1340)
+  %1347 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1338, <8 x double> %1346, <8 x double> %1336)
+  %1348 = getelementptr inbounds nuw i8, ptr %1117, i64 6144
+  store <8 x double> %1347, ptr %1348, align 64, !tbaa !26
+  %1349 = fmul <8 x double> %1172, %1213
+  %1350 = getelementptr inbounds nuw i8, ptr %1117, i64 1984
+  %1351 = load <8 x double>, ptr %1350, align 64, !tbaa !26
+  %1352 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1349, <8 x double> %1351, <8 x double> splat (double 1.000000e+00))
+  %1353 = fdiv <8 x double> %1172, %1352
+  %1354 = load i64, ptr %120, align 8, !tbaa !22
+  %1355 = sitofp i64 %1354 to double
+  %1356 = fmul double %1355, 2.000000e+00
+  %1357 = insertelement <8 x double> poison, double %1356, i64 0
+  %1358 = shufflevector <8 x double> %1357, <8 x double> poison, <8 x i32> zeroinitializer
+  %1359 = fmul <8 x double> %1309, %1358
+  %1360 = fadd <8 x double> %1353, %1359
+  %1361 = fdiv <8 x double> %1353, %1360
+  %1362 = fmul <8 x double> %1258, %1359
+  %1363 = select <8 x i1> %1333, <8 x double> %1353, <8 x double> %1362
+  %1364 = getelementptr inbounds nuw i8, ptr %1117, i64 6080
+  store <8 x double> %1363, ptr %1364, align 64, !tbaa !26
+  %1365 = fmul <8 x double> %1359, %1361
+  %1366 = select <8 x i1> %1333, <8 x double> %1353, <8 x double> %1365
+  %1367 = getelementptr inbounds nuw i8, ptr %1117, i64 6208
+  store <8 x double> %1366, ptr %1367, align 64, !tbaa !26
+  %1368 = select <8 x i1> %1333, <8 x double> splat (double 1.000000e+00), <8 x double> %1361
+  %1369 = getelementptr inbounds nuw i8, ptr %1117, i64 6272
+  store <8 x double> %1368, ptr %1369, align 64, !tbaa !26
+  br i1 %1262, label %1531, label %1370
 
-1374:                                             ; preds = %1302
-  %1375 = getelementptr inbounds nuw i8, ptr %1121, i64 576
+1370:                                             ; preds = %1298
+  %1371 = getelementptr inbounds nuw i8, ptr %1117, i64 576
+  %1372 = load <8 x double>, ptr %1371, align 64, !tbaa !26
+  %1373 = getelementptr inbounds nuw i8, ptr %1117, i64 640
+  %1374 = load <8 x double>, ptr %1373, align 64, !tbaa !26
+  %1375 = getelementptr inbounds nuw i8, ptr %1117, i64 1536
   %1376 = load <8 x double>, ptr %1375, align 64, !tbaa !26
-  %1377 = getelementptr inbounds nuw i8, ptr %1121, i64 640
-  %1378 = load <8 x double>, ptr %1377, align 64, !tbaa !26
-  %1379 = getelementptr inbounds nuw i8, ptr %1121, i64 1536
-  %1380 = load <8 x double>, ptr %1379, align 64, !tbaa !26
-  %1381 = load i64, ptr %119, align 16, !tbaa !21
-  %1382 = fsub <8 x double> %1241, %1380
-  %1383 = fmul <8 x double> %1346, splat (double 5.000000e-01)
-  %1384 = fmul <8 x double> %1348, splat (double 0x3FE5555555555555)
-  %1385 = getelementptr inbounds nuw i8, ptr %1121, i64 7648
-  %1386 = load ptr, ptr %1385, align 32, !tbaa !70
-  %1387 = getelementptr inbounds nuw i8, ptr %1121, i64 7656
-  %1388 = load ptr, ptr %1387, align 8, !tbaa !46
-  %1389 = getelementptr inbounds nuw i8, ptr %1121, i64 7584
-  %1390 = load ptr, ptr %1389, align 32, !tbaa !57
-  %1391 = getelementptr inbounds nuw i8, ptr %1121, i64 7624
-  %1392 = load ptr, ptr %1391, align 8, !tbaa !71
-  %1393 = getelementptr inbounds nuw i8, ptr %1121, i64 7632
-  %1394 = load ptr, ptr %1393, align 16, !tbaa !72
-  %1395 = getelementptr inbounds nuw i8, ptr %1121, i64 7640
-  %1396 = load ptr, ptr %1395, align 8, !tbaa !73
-  %1397 = getelementptr inbounds nuw i8, ptr %1121, i64 7608
-  %1398 = load ptr, ptr %1397, align 8, !tbaa !74
-  %1399 = getelementptr inbounds nuw i8, ptr %1121, i64 7616
-  %1400 = load ptr, ptr %1399, align 64, !tbaa !75
-  %1401 = icmp sgt i64 %1381, 0
-  br i1 %1401, label %1402, label %1648
+  %1377 = load i64, ptr %119, align 16, !tbaa !21
+  %1378 = fsub <8 x double> %1237, %1376
+  %1379 = fmul <8 x double> %1342, splat (double 5.000000e-01)
+  %1380 = fmul <8 x double> %1344, splat (double 0x3FE5555555555555)
+  %1381 = getelementptr inbounds nuw i8, ptr %1117, i64 7648
+  %1382 = load ptr, ptr %1381, align 32, !tbaa !70
+  %1383 = getelementptr inbounds nuw i8, ptr %1117, i64 7656
+  %1384 = load ptr, ptr %1383, align 8, !tbaa !46
+  %1385 = getelementptr inbounds nuw i8, ptr %1117, i64 7584
+  %1386 = load ptr, ptr %1385, align 32, !tbaa !57
+  %1387 = getelementptr inbounds nuw i8, ptr %1117, i64 7624
+  %1388 = load ptr, ptr %1387, align 8, !tbaa !71
+  %1389 = getelementptr inbounds nuw i8, ptr %1117, i64 7632
+  %1390 = load ptr, ptr %1389, align 16, !tbaa !72
+  %1391 = getelementptr inbounds nuw i8, ptr %1117, i64 7640
+  %1392 = load ptr, ptr %1391, align 8, !tbaa !73
+  %1393 = getelementptr inbounds nuw i8, ptr %1117, i64 7608
+  %1394 = load ptr, ptr %1393, align 8, !tbaa !74
+  %1395 = getelementptr inbounds nuw i8, ptr %1117, i64 7616
+  %1396 = load ptr, ptr %1395, align 64, !tbaa !75
+  %1397 = icmp sgt i64 %1377, 0
+  br i1 %1397, label %1398, label %1644
 
-1402:                                             ; preds = %1374
-  %1403 = load <8 x double>, ptr %1316, align 64, !tbaa !26
-  %1404 = getelementptr inbounds nuw i8, ptr %1121, i64 2880
-  %1405 = load <8 x double>, ptr %1404, align 64, !tbaa !26
-  %1406 = getelementptr inbounds nuw i8, ptr %1121, i64 2816
-  %1407 = load <8 x double>, ptr %1406, align 64, !tbaa !26
-  %1408 = fmul <8 x double> %1250, splat (double -2.000000e+00)
-  %1409 = fmul <8 x double> %1408, %1307
-  %1410 = fmul <8 x double> %1307, %1409
-  %1411 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1307, <8 x double> %1384, <8 x double> %1383)
-  %1412 = fmul <8 x double> %1410, %1411
-  %1413 = getelementptr inbounds nuw i8, ptr %1121, i64 7672
-  %1414 = fmul <8 x double> %1304, %1405
-  %1415 = fdiv <8 x double> %1407, %1376
-  br label %1416
+1398:                                             ; preds = %1370
+  %1399 = load <8 x double>, ptr %1312, align 64, !tbaa !26
+  %1400 = getelementptr inbounds nuw i8, ptr %1117, i64 2880
+  %1401 = load <8 x double>, ptr %1400, align 64, !tbaa !26
+  %1402 = getelementptr inbounds nuw i8, ptr %1117, i64 2816
+  %1403 = load <8 x double>, ptr %1402, align 64, !tbaa !26
+  %1404 = fmul <8 x double> %1246, splat (double -2.000000e+00)
+  %1405 = fmul <8 x double> %1404, %1303
+  %1406 = fmul <8 x double> %1303, %1405
+  %1407 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1303, <8 x double> %1380, <8 x double> %1379)
+  %1408 = fmul <8 x double> %1406, %1407
+  %1409 = getelementptr inbounds nuw i8, ptr %1117, i64 7672
+  %1410 = fmul <8 x double> %1300, %1401
+  %1411 = fdiv <8 x double> %1403, %1372
+  br label %1412
 
-1416:                                             ; preds = %1402, %1500
-  %1417 = phi <8 x double> [ %1403, %1402 ], [ %1504, %1500 ]
-  %1418 = phi <8 x double> [ zeroinitializer, %1402 ], [ %1501, %1500 ]
-  %1419 = phi <8 x double> [ zeroinitializer, %1402 ], [ %1502, %1500 ]
-  %1420 = phi <8 x double> [ zeroinitializer, %1402 ], [ %1503, %1500 ]
-  %1421 = phi <8 x double> [ zeroinitializer, %1402 ], [ %1530, %1500 ]
-  %1422 = phi <8 x double> [ zeroinitializer, %1402 ], [ %1532, %1500 ]
-  %1423 = phi <8 x double> [ %1378, %1402 ], [ %1505, %1500 ]
-  %1424 = phi i64 [ 0, %1402 ], [ %1426, %1500 ]
-  %1425 = phi <8 x double> [ zeroinitializer, %1402 ], [ %1506, %1500 ]
-  %1426 = add nuw nsw i64 %1424, 1
-  %1427 = icmp slt i64 %1426, %1381
-  br i1 %1427, label %1428, label %1497
+1412:                                             ; preds = %1398, %1496
+  %1413 = phi <8 x double> [ %1399, %1398 ], [ %1500, %1496 ]
+  %1414 = phi <8 x double> [ zeroinitializer, %1398 ], [ %1497, %1496 ]
+  %1415 = phi <8 x double> [ zeroinitializer, %1398 ], [ %1498, %1496 ]
+  %1416 = phi <8 x double> [ zeroinitializer, %1398 ], [ %1499, %1496 ]
+  %1417 = phi <8 x double> [ zeroinitializer, %1398 ], [ %1526, %1496 ]
+  %1418 = phi <8 x double> [ zeroinitializer, %1398 ], [ %1528, %1496 ]
+  %1419 = phi <8 x double> [ %1374, %1398 ], [ %1501, %1496 ]
+  %1420 = phi i64 [ 0, %1398 ], [ %1422, %1496 ]
+  %1421 = phi <8 x double> [ zeroinitializer, %1398 ], [ %1502, %1496 ]
+  %1422 = add nuw nsw i64 %1420, 1
+  %1423 = icmp slt i64 %1422, %1377
+  br i1 %1423, label %1424, label %1493
 
-1428:                                             ; preds = %1416
-  %1429 = getelementptr inbounds nuw <8 x double>, ptr %1316, i64 %1426
-  %1430 = load <8 x double>, ptr %1429, align 64, !tbaa !26
-  %1431 = icmp slt i64 %1426, %1265
-  br i1 %1431, label %1439, label %1432
+1424:                                             ; preds = %1412
+  %1425 = getelementptr inbounds nuw <8 x double>, ptr %1312, i64 %1422
+  %1426 = load <8 x double>, ptr %1425, align 64, !tbaa !26
+  %1427 = icmp slt i64 %1422, %1261
+  br i1 %1427, label %1435, label %1428
 
-1432:                                             ; preds = %1428
-  %1433 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1430, <8 x double> %1348, <8 x double> %1346)
-  %1434 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1430, <8 x double> %1433, <8 x double> %1344)
-  %1435 = fneg <8 x double> %1430
-  %1436 = fmul <8 x double> %1430, %1435
-  %1437 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1430, <8 x double> %1384, <8 x double> %1383)
-  %1438 = fmul <8 x double> %1436, %1437
-  br label %1439
+1428:                                             ; preds = %1424
+  %1429 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1426, <8 x double> %1344, <8 x double> %1342)
+  %1430 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1426, <8 x double> %1429, <8 x double> %1340)
+  %1431 = fneg <8 x double> %1426
+  %1432 = fmul <8 x double> %1426, %1431
+  %1433 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1426, <8 x double> %1380, <8 x double> %1379)
+  %1434 = fmul <8 x double> %1432, %1433
+  br label %1435
 
-1439:                                             ; preds = %1428, %1432
-  %1440 = phi <8 x double> [ %1434, %1432 ], [ %1378, %1428 ]
-  %1441 = phi <8 x double> [ %1438, %1432 ], [ zeroinitializer, %1428 ]
-  %1442 = load i64, ptr %1264, align 64, !tbaa !31
-  %1443 = icmp eq i64 %1442, 0
-  %1444 = load ptr, ptr %1413, align 8, !tbaa !35
-  br i1 %1443, label %1445, label %1449
+1435:                                             ; preds = %1424, %1428
+  %1436 = phi <8 x double> [ %1430, %1428 ], [ %1374, %1424 ]
+  %1437 = phi <8 x double> [ %1434, %1428 ], [ zeroinitializer, %1424 ]
+  %1438 = load i64, ptr %1260, align 64, !tbaa !31
+  %1439 = icmp eq i64 %1438, 0
+  %1440 = load ptr, ptr %1409, align 8, !tbaa !35
+  br i1 %1439, label %1441, label %1445
 
-1445:                                             ; preds = %1439
-  %1446 = getelementptr inbounds nuw <8 x double>, ptr %1444, i64 %1426
-  %1447 = load <8 x double>, ptr %1446, align 64, !tbaa !26
-  %1448 = fmul <8 x double> %1303, %1447
-  br label %1465
+1441:                                             ; preds = %1435
+  %1442 = getelementptr inbounds nuw <8 x double>, ptr %1440, i64 %1422
+  %1443 = load <8 x double>, ptr %1442, align 64, !tbaa !26
+  %1444 = fmul <8 x double> %1299, %1443
+  br label %1461
 
-1449:                                             ; preds = %1439
-  %1450 = shl nsw i64 %1426, 8
-  %1451 = getelementptr inbounds nuw i8, ptr %1444, i64 %1450
+1445:                                             ; preds = %1435
+  %1446 = shl nsw i64 %1422, 8
+  %1447 = getelementptr inbounds nuw i8, ptr %1440, i64 %1446
+  %1448 = load <8 x double>, ptr %1447, align 64, !tbaa !26
+  %1449 = getelementptr inbounds nuw i8, ptr %1447, i64 64
+  %1450 = load <8 x double>, ptr %1449, align 64, !tbaa !26
+  %1451 = getelementptr inbounds nuw i8, ptr %1447, i64 128
   %1452 = load <8 x double>, ptr %1451, align 64, !tbaa !26
-  %1453 = getelementptr inbounds nuw i8, ptr %1451, i64 64
+  %1453 = getelementptr inbounds nuw i8, ptr %1447, i64 192
   %1454 = load <8 x double>, ptr %1453, align 64, !tbaa !26
-  %1455 = getelementptr inbounds nuw i8, ptr %1451, i64 128
-  %1456 = load <8 x double>, ptr %1455, align 64, !tbaa !26
-  %1457 = getelementptr inbounds nuw i8, ptr %1451, i64 192
-  %1458 = load <8 x double>, ptr %1457, align 64, !tbaa !26
-  %1459 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1215, <8 x double> %1458, <8 x double> %1456)
-  %1460 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1215, <8 x double> %1459, <8 x double> %1454)
-  %1461 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1215, <8 x double> %1460, <8 x double> %1452)
-  %1462 = icmp slt i64 %1424, %1442
-  %1463 = fmul <8 x double> %1303, %1461
-  %1464 = select i1 %1462, <8 x double> %1461, <8 x double> %1463
-  br label %1465
+  %1455 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1454, <8 x double> %1452)
+  %1456 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1455, <8 x double> %1450)
+  %1457 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1456, <8 x double> %1448)
+  %1458 = icmp slt i64 %1420, %1438
+  %1459 = fmul <8 x double> %1299, %1457
+  %1460 = select i1 %1458, <8 x double> %1457, <8 x double> %1459
+  br label %1461
 
-1465:                                             ; preds = %1449, %1445
-  %1466 = phi <8 x double> [ %1448, %1445 ], [ %1464, %1449 ]
-  %1467 = icmp slt i64 %1424, %1442
-  br i1 %1467, label %1474, label %1468
+1461:                                             ; preds = %1445, %1441
+  %1462 = phi <8 x double> [ %1444, %1441 ], [ %1460, %1445 ]
+  %1463 = icmp slt i64 %1420, %1438
+  br i1 %1463, label %1470, label %1464
 
-1468:                                             ; preds = %1465
-  %1469 = fadd <8 x double> %1417, %1430
-  %1470 = fmul <8 x double> %1469, splat (double 5.000000e-01)
-  %1471 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1470, <8 x double> %1328, <8 x double> %1326)
-  %1472 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1470, <8 x double> %1471, <8 x double> %1324)
-  %1473 = fmul <8 x double> %1472, %1466
-  br label %1484
+1464:                                             ; preds = %1461
+  %1465 = fadd <8 x double> %1413, %1426
+  %1466 = fmul <8 x double> %1465, splat (double 5.000000e-01)
+  %1467 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1466, <8 x double> %1324, <8 x double> %1322)
+  %1468 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1466, <8 x double> %1467, <8 x double> %1320)
+  %1469 = fmul <8 x double> %1468, %1462
+  br label %1480
 
-1474:                                             ; preds = %1465
-  %1475 = icmp slt i64 %1426, %1442
-  br i1 %1475, label %1476, label %1478
+1470:                                             ; preds = %1461
+  %1471 = icmp slt i64 %1422, %1438
+  br i1 %1471, label %1472, label %1474
 
-1476:                                             ; preds = %1474
-  %1477 = fmul <8 x double> %1376, %1466
-  br label %1484
+1472:                                             ; preds = %1470
+  %1473 = fmul <8 x double> %1372, %1462
+  br label %1480
 
-1478:                                             ; preds = %1474
-  %1479 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1430, <8 x double> %1328, <8 x double> %1326)
-  %1480 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1430, <8 x double> %1479, <8 x double> %1324)
-  %1481 = fdiv <8 x double> %1414, %1480
-  %1482 = fadd <8 x double> %1415, %1481
-  %1483 = fdiv <8 x double> %1466, %1482
-  br label %1484
+1474:                                             ; preds = %1470
+  %1475 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1426, <8 x double> %1324, <8 x double> %1322)
+  %1476 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1426, <8 x double> %1475, <8 x double> %1320)
+  %1477 = fdiv <8 x double> %1410, %1476
+  %1478 = fadd <8 x double> %1411, %1477
+  %1479 = fdiv <8 x double> %1462, %1478
+  br label %1480
 
-1484:                                             ; preds = %1468, %1476, %1478
-  %1485 = phi <8 x double> [ %1473, %1468 ], [ %1477, %1476 ], [ %1483, %1478 ]
-  br i1 %1431, label %1490, label %1486
+1480:                                             ; preds = %1464, %1472, %1474
+  %1481 = phi <8 x double> [ %1469, %1464 ], [ %1473, %1472 ], [ %1479, %1474 ]
+  br i1 %1427, label %1486, label %1482
 
-1486:                                             ; preds = %1484
-  %1487 = getelementptr inbounds nuw <8 x double>, ptr %1386, i64 %1426
-  %1488 = load <8 x double>, ptr %1487, align 64, !tbaa !26
-  %1489 = fmul <8 x double> %1250, %1488
-  br label %1490
+1482:                                             ; preds = %1480
+  %1483 = getelementptr inbounds nuw <8 x double>, ptr %1382, i64 %1422
+  %1484 = load <8 x double>, ptr %1483, align 64, !tbaa !26
+  %1485 = fmul <8 x double> %1246, %1484
+  br label %1486
 
-1490:                                             ; preds = %1484, %1486
-  %1491 = phi <8 x double> [ %1489, %1486 ], [ zeroinitializer, %1484 ]
-  %1492 = fneg <8 x double> %1491
-  %1493 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1492, <8 x double> %1423, <8 x double> %1485)
-  %1494 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1491, <8 x double> %1440, <8 x double> %1485)
-  %1495 = fadd <8 x double> %1425, %1441
-  %1496 = fmul <8 x double> %1495, %1491
-  br label %1500
+1486:                                             ; preds = %1480, %1482
+  %1487 = phi <8 x double> [ %1485, %1482 ], [ zeroinitializer, %1480 ]
+  %1488 = fneg <8 x double> %1487
+  %1489 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1488, <8 x double> %1419, <8 x double> %1481)
+  %1490 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1487, <8 x double> %1436, <8 x double> %1481)
+  %1491 = fadd <8 x double> %1421, %1437
+  %1492 = fmul <8 x double> %1491, %1487
+  br label %1496
 
-1497:                                             ; preds = %1416
-  %1498 = load <8 x double>, ptr %1341, align 64, !tbaa !26
-  %1499 = load <8 x double>, ptr %1352, align 64, !tbaa !26
-  br label %1500
+1493:                                             ; preds = %1412
+  %1494 = load <8 x double>, ptr %1337, align 64, !tbaa !26
+  %1495 = load <8 x double>, ptr %1348, align 64, !tbaa !26
+  br label %1496
 
-1500:                                             ; preds = %1497, %1490
-  %1501 = phi <8 x double> [ %1493, %1490 ], [ %1498, %1497 ]
-  %1502 = phi <8 x double> [ %1494, %1490 ], [ %1499, %1497 ]
-  %1503 = phi <8 x double> [ %1496, %1490 ], [ %1412, %1497 ]
-  %1504 = phi <8 x double> [ %1430, %1490 ], [ %1417, %1497 ]
-  %1505 = phi <8 x double> [ %1440, %1490 ], [ %1423, %1497 ]
-  %1506 = phi <8 x double> [ %1441, %1490 ], [ %1425, %1497 ]
-  %1507 = getelementptr inbounds nuw <8 x double>, ptr %1388, i64 %1424
-  %1508 = load <8 x double>, ptr %1507, align 64, !tbaa !26
-  %1509 = icmp slt i64 %1424, %1265
-  %1510 = select i1 %1509, <8 x double> %1380, <8 x double> %1382
-  %1511 = fmul <8 x double> %1166, %1510
-  %1512 = fmul <8 x double> %1511, %1508
-  %1513 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1512, <8 x double> %1423, <8 x double> %1501)
-  %1514 = fadd <8 x double> %1419, %1513
-  %1515 = fsub <8 x double> %1503, %1420
-  %1516 = fneg <8 x double> %1512
-  %1517 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1516, <8 x double> %1425, <8 x double> %1515)
-  %1518 = getelementptr inbounds nuw <8 x double>, ptr %1390, i64 %1424
-  %1519 = load <8 x double>, ptr %1518, align 64, !tbaa !26
-  %1520 = fsub <8 x double> %1517, %1519
-  %1521 = fneg <8 x double> %1418
-  %1522 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1521, <8 x double> %1422, <8 x double> %1514)
-  %1523 = fdiv <8 x double> splat (double 1.000000e+00), %1522
-  %1524 = getelementptr inbounds nuw <8 x double>, ptr %1392, i64 %1424
-  store <8 x double> %1520, ptr %1524, align 64, !tbaa !26
-  %1525 = getelementptr inbounds nuw <8 x double>, ptr %1394, i64 %1424
-  store <8 x double> %1418, ptr %1525, align 64, !tbaa !26
-  %1526 = fadd <8 x double> %1418, %1502
-  %1527 = fsub <8 x double> %1526, %1514
-  %1528 = getelementptr inbounds nuw <8 x double>, ptr %1396, i64 %1424
-  store <8 x double> %1527, ptr %1528, align 64, !tbaa !26
-  %1529 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1418, <8 x double> %1421, <8 x double> %1520)
-  %1530 = fmul <8 x double> %1529, %1523
-  %1531 = getelementptr inbounds nuw <8 x double>, ptr %1398, i64 %1424
-  store <8 x double> %1530, ptr %1531, align 64, !tbaa !26
-  %1532 = fmul <8 x double> %1502, %1523
-  %1533 = getelementptr inbounds nuw <8 x double>, ptr %1400, i64 %1424
-  store <8 x double> %1532, ptr %1533, align 64, !tbaa !26
-  %1534 = icmp eq i64 %1426, %1381
-  br i1 %1534, label %1648, label %1416, !llvm.loop !76
+1496:                                             ; preds = %1493, %1486
+  %1497 = phi <8 x double> [ %1489, %1486 ], [ %1494, %1493 ]
+  %1498 = phi <8 x double> [ %1490, %1486 ], [ %1495, %1493 ]
+  %1499 = phi <8 x double> [ %1492, %1486 ], [ %1408, %1493 ]
+  %1500 = phi <8 x double> [ %1426, %1486 ], [ %1413, %1493 ]
+  %1501 = phi <8 x double> [ %1436, %1486 ], [ %1419, %1493 ]
+  %1502 = phi <8 x double> [ %1437, %1486 ], [ %1421, %1493 ]
+  %1503 = getelementptr inbounds nuw <8 x double>, ptr %1384, i64 %1420
+  %1504 = load <8 x double>, ptr %1503, align 64, !tbaa !26
+  %1505 = icmp slt i64 %1420, %1261
+  %1506 = select i1 %1505, <8 x double> %1376, <8 x double> %1378
+  %1507 = fmul <8 x double> %1162, %1506
+  %1508 = fmul <8 x double> %1507, %1504
+  %1509 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1508, <8 x double> %1419, <8 x double> %1497)
+  %1510 = fadd <8 x double> %1415, %1509
+  %1511 = fsub <8 x double> %1499, %1416
+  %1512 = fneg <8 x double> %1508
+  %1513 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1512, <8 x double> %1421, <8 x double> %1511)
+  %1514 = getelementptr inbounds nuw <8 x double>, ptr %1386, i64 %1420
+  %1515 = load <8 x double>, ptr %1514, align 64, !tbaa !26
+  %1516 = fsub <8 x double> %1513, %1515
+  %1517 = fneg <8 x double> %1414
+  %1518 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1517, <8 x double> %1418, <8 x double> %1510)
+  %1519 = fdiv <8 x double> splat (double 1.000000e+00), %1518
+  %1520 = getelementptr inbounds nuw <8 x double>, ptr %1388, i64 %1420
+  store <8 x double> %1516, ptr %1520, align 64, !tbaa !26
+  %1521 = getelementptr inbounds nuw <8 x double>, ptr %1390, i64 %1420
+  store <8 x double> %1414, ptr %1521, align 64, !tbaa !26
+  %1522 = fadd <8 x double> %1414, %1498
+  %1523 = fsub <8 x double> %1522, %1510
+  %1524 = getelementptr inbounds nuw <8 x double>, ptr %1392, i64 %1420
+  store <8 x double> %1523, ptr %1524, align 64, !tbaa !26
+  %1525 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1414, <8 x double> %1417, <8 x double> %1516)
+  %1526 = fmul <8 x double> %1525, %1519
+  %1527 = getelementptr inbounds nuw <8 x double>, ptr %1394, i64 %1420
+  store <8 x double> %1526, ptr %1527, align 64, !tbaa !26
+  %1528 = fmul <8 x double> %1498, %1519
+  %1529 = getelementptr inbounds nuw <8 x double>, ptr %1396, i64 %1420
+  store <8 x double> %1528, ptr %1529, align 64, !tbaa !26
+  %1530 = icmp eq i64 %1422, %1377
+  br i1 %1530, label %1644, label %1412, !llvm.loop !76
 
-1535:                                             ; preds = %1302
-  %1536 = getelementptr inbounds nuw i8, ptr %1121, i64 1536
-  %1537 = load <8 x double>, ptr %1536, align 64, !tbaa !26
-  %1538 = load i64, ptr %119, align 16, !tbaa !21
-  %1539 = fdiv <8 x double> %1262, %1215
-  %1540 = fsub <8 x double> %1241, %1537
-  %1541 = fmul <8 x double> %1166, %1540
-  %1542 = fmul <8 x double> %1346, splat (double 5.000000e-01)
-  %1543 = fmul <8 x double> %1348, splat (double 0x3FE5555555555555)
-  %1544 = getelementptr inbounds nuw i8, ptr %1121, i64 7648
-  %1545 = load ptr, ptr %1544, align 32, !tbaa !70
-  %1546 = getelementptr inbounds nuw i8, ptr %1121, i64 7656
-  %1547 = load ptr, ptr %1546, align 8, !tbaa !46
-  %1548 = getelementptr inbounds nuw i8, ptr %1121, i64 7584
-  %1549 = load ptr, ptr %1548, align 32, !tbaa !57
-  %1550 = getelementptr inbounds nuw i8, ptr %1121, i64 7624
-  %1551 = load ptr, ptr %1550, align 8, !tbaa !71
-  %1552 = getelementptr inbounds nuw i8, ptr %1121, i64 7632
-  %1553 = load ptr, ptr %1552, align 16, !tbaa !72
-  %1554 = getelementptr inbounds nuw i8, ptr %1121, i64 7640
-  %1555 = load ptr, ptr %1554, align 8, !tbaa !73
-  %1556 = getelementptr inbounds nuw i8, ptr %1121, i64 7608
-  %1557 = load ptr, ptr %1556, align 8, !tbaa !74
-  %1558 = getelementptr inbounds nuw i8, ptr %1121, i64 7616
-  %1559 = load ptr, ptr %1558, align 64, !tbaa !75
-  %1560 = icmp sgt i64 %1538, 0
-  br i1 %1560, label %1561, label %1648
+1531:                                             ; preds = %1298
+  %1532 = getelementptr inbounds nuw i8, ptr %1117, i64 1536
+  %1533 = load <8 x double>, ptr %1532, align 64, !tbaa !26
+  %1534 = load i64, ptr %119, align 16, !tbaa !21
+  %1535 = fdiv <8 x double> %1258, %1211
+  %1536 = fsub <8 x double> %1237, %1533
+  %1537 = fmul <8 x double> %1162, %1536
+  %1538 = fmul <8 x double> %1342, splat (double 5.000000e-01)
+  %1539 = fmul <8 x double> %1344, splat (double 0x3FE5555555555555)
+  %1540 = getelementptr inbounds nuw i8, ptr %1117, i64 7648
+  %1541 = load ptr, ptr %1540, align 32, !tbaa !70
+  %1542 = getelementptr inbounds nuw i8, ptr %1117, i64 7656
+  %1543 = load ptr, ptr %1542, align 8, !tbaa !46
+  %1544 = getelementptr inbounds nuw i8, ptr %1117, i64 7584
+  %1545 = load ptr, ptr %1544, align 32, !tbaa !57
+  %1546 = getelementptr inbounds nuw i8, ptr %1117, i64 7624
+  %1547 = load ptr, ptr %1546, align 8, !tbaa !71
+  %1548 = getelementptr inbounds nuw i8, ptr %1117, i64 7632
+  %1549 = load ptr, ptr %1548, align 16, !tbaa !72
+  %1550 = getelementptr inbounds nuw i8, ptr %1117, i64 7640
+  %1551 = load ptr, ptr %1550, align 8, !tbaa !73
+  %1552 = getelementptr inbounds nuw i8, ptr %1117, i64 7608
+  %1553 = load ptr, ptr %1552, align 8, !tbaa !74
+  %1554 = getelementptr inbounds nuw i8, ptr %1117, i64 7616
+  %1555 = load ptr, ptr %1554, align 64, !tbaa !75
+  %1556 = icmp sgt i64 %1534, 0
+  br i1 %1556, label %1557, label %1644
 
-1561:                                             ; preds = %1535
-  %1562 = load <8 x double>, ptr %1316, align 64, !tbaa !26
-  %1563 = fneg <8 x double> %1562
-  %1564 = fmul <8 x double> %1562, %1563
-  %1565 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1562, <8 x double> %1543, <8 x double> %1542)
-  %1566 = fmul <8 x double> %1564, %1565
-  %1567 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1562, <8 x double> %1348, <8 x double> %1346)
-  %1568 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1562, <8 x double> %1567, <8 x double> %1344)
-  %1569 = fmul <8 x double> %1250, splat (double -2.000000e+00)
-  %1570 = fmul <8 x double> %1569, %1307
-  %1571 = fmul <8 x double> %1307, %1570
-  %1572 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1307, <8 x double> %1543, <8 x double> %1542)
-  %1573 = fmul <8 x double> %1571, %1572
-  %1574 = getelementptr inbounds nuw i8, ptr %1121, i64 7672
-  br label %1575
+1557:                                             ; preds = %1531
+  %1558 = load <8 x double>, ptr %1312, align 64, !tbaa !26
+  %1559 = fneg <8 x double> %1558
+  %1560 = fmul <8 x double> %1558, %1559
+  %1561 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1558, <8 x double> %1539, <8 x double> %1538)
+  %1562 = fmul <8 x double> %1560, %1561
+  %1563 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1558, <8 x double> %1344, <8 x double> %1342)
+  %1564 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1558, <8 x double> %1563, <8 x double> %1340)
+  %1565 = fmul <8 x double> %1246, splat (double -2.000000e+00)
+  %1566 = fmul <8 x double> %1565, %1303
+  %1567 = fmul <8 x double> %1303, %1566
+  %1568 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1303, <8 x double> %1539, <8 x double> %1538)
+  %1569 = fmul <8 x double> %1567, %1568
+  %1570 = getelementptr inbounds nuw i8, ptr %1117, i64 7672
+  br label %1571
 
-1575:                                             ; preds = %1561, %1616
-  %1576 = phi <8 x double> [ %1562, %1561 ], [ %1620, %1616 ]
-  %1577 = phi <8 x double> [ zeroinitializer, %1561 ], [ %1617, %1616 ]
-  %1578 = phi <8 x double> [ zeroinitializer, %1561 ], [ %1618, %1616 ]
-  %1579 = phi <8 x double> [ zeroinitializer, %1561 ], [ %1619, %1616 ]
-  %1580 = phi <8 x double> [ zeroinitializer, %1561 ], [ %1643, %1616 ]
-  %1581 = phi <8 x double> [ zeroinitializer, %1561 ], [ %1645, %1616 ]
-  %1582 = phi <8 x double> [ %1568, %1561 ], [ %1621, %1616 ]
-  %1583 = phi i64 [ 0, %1561 ], [ %1585, %1616 ]
-  %1584 = phi <8 x double> [ %1566, %1561 ], [ %1622, %1616 ]
-  %1585 = add nuw nsw i64 %1583, 1
-  %1586 = icmp slt i64 %1585, %1538
-  br i1 %1586, label %1587, label %1613
+1571:                                             ; preds = %1557, %1612
+  %1572 = phi <8 x double> [ %1558, %1557 ], [ %1616, %1612 ]
+  %1573 = phi <8 x double> [ zeroinitializer, %1557 ], [ %1613, %1612 ]
+  %1574 = phi <8 x double> [ zeroinitializer, %1557 ], [ %1614, %1612 ]
+  %1575 = phi <8 x double> [ zeroinitializer, %1557 ], [ %1615, %1612 ]
+  %1576 = phi <8 x double> [ zeroinitializer, %1557 ], [ %1639, %1612 ]
+  %1577 = phi <8 x double> [ zeroinitializer, %1557 ], [ %1641, %1612 ]
+  %1578 = phi <8 x double> [ %1564, %1557 ], [ %1617, %1612 ]
+  %1579 = phi i64 [ 0, %1557 ], [ %1581, %1612 ]
+  %1580 = phi <8 x double> [ %1562, %1557 ], [ %1618, %1612 ]
+  %1581 = add nuw nsw i64 %1579, 1
+  %1582 = icmp slt i64 %1581, %1534
+  br i1 %1582, label %1583, label %1609
 
-1587:                                             ; preds = %1575
-  %1588 = getelementptr inbounds nuw <8 x double>, ptr %1316, i64 %1585
-  %1589 = load <8 x double>, ptr %1588, align 64, !tbaa !26
-  %1590 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1589, <8 x double> %1348, <8 x double> %1346)
-  %1591 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1589, <8 x double> %1590, <8 x double> %1344)
-  %1592 = fneg <8 x double> %1589
-  %1593 = fmul <8 x double> %1589, %1592
-  %1594 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1589, <8 x double> %1543, <8 x double> %1542)
-  %1595 = fmul <8 x double> %1593, %1594
-  %1596 = fadd <8 x double> %1576, %1589
-  %1597 = fmul <8 x double> %1596, splat (double 5.000000e-01)
-  %1598 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1597, <8 x double> %1328, <8 x double> %1326)
-  %1599 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1597, <8 x double> %1598, <8 x double> %1324)
-  %1600 = load ptr, ptr %1574, align 8, !tbaa !35
-  %1601 = getelementptr inbounds nuw <8 x double>, ptr %1600, i64 %1585
+1583:                                             ; preds = %1571
+  %1584 = getelementptr inbounds nuw <8 x double>, ptr %1312, i64 %1581
+  %1585 = load <8 x double>, ptr %1584, align 64, !tbaa !26
+  %1586 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1585, <8 x double> %1344, <8 x double> %1342)
+  %1587 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1585, <8 x double> %1586, <8 x double> %1340)
+  %1588 = fneg <8 x double> %1585
+  %1589 = fmul <8 x double> %1585, %1588
+  %1590 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1585, <8 x double> %1539, <8 x double> %1538)
+  %1591 = fmul <8 x double> %1589, %1590
+  %1592 = fadd <8 x double> %1572, %1585
+  %1593 = fmul <8 x double> %1592, splat (double 5.000000e-01)
+  %1594 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1593, <8 x double> %1324, <8 x double> %1322)
+  %1595 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1593, <8 x double> %1594, <8 x double> %1320)
+  %1596 = load ptr, ptr %1570, align 8, !tbaa !35
+  %1597 = getelementptr inbounds nuw <8 x double>, ptr %1596, i64 %1581
+  %1598 = load <8 x double>, ptr %1597, align 64, !tbaa !26
+  %1599 = fmul <8 x double> %1535, %1598
+  %1600 = fmul <8 x double> %1599, %1595
+  %1601 = getelementptr inbounds nuw <8 x double>, ptr %1541, i64 %1581
   %1602 = load <8 x double>, ptr %1601, align 64, !tbaa !26
-  %1603 = fmul <8 x double> %1539, %1602
-  %1604 = fmul <8 x double> %1603, %1599
-  %1605 = getelementptr inbounds nuw <8 x double>, ptr %1545, i64 %1585
-  %1606 = load <8 x double>, ptr %1605, align 64, !tbaa !26
-  %1607 = fmul <8 x double> %1250, %1606
-  %1608 = fneg <8 x double> %1607
-  %1609 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1608, <8 x double> %1582, <8 x double> %1604)
-  %1610 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1607, <8 x double> %1591, <8 x double> %1604)
-  %1611 = fadd <8 x double> %1584, %1595
-  %1612 = fmul <8 x double> %1611, %1607
-  br label %1616
+  %1603 = fmul <8 x double> %1246, %1602
+  %1604 = fneg <8 x double> %1603
+  %1605 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1604, <8 x double> %1578, <8 x double> %1600)
+  %1606 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1603, <8 x double> %1587, <8 x double> %1600)
+  %1607 = fadd <8 x double> %1580, %1591
+  %1608 = fmul <8 x double> %1607, %1603
+  br label %1612
 
-1613:                                             ; preds = %1575
-  %1614 = load <8 x double>, ptr %1341, align 64, !tbaa !26
-  %1615 = load <8 x double>, ptr %1352, align 64, !tbaa !26
-  br label %1616
+1609:                                             ; preds = %1571
+  %1610 = load <8 x double>, ptr %1337, align 64, !tbaa !26
+  %1611 = load <8 x double>, ptr %1348, align 64, !tbaa !26
+  br label %1612
 
-1616:                                             ; preds = %1613, %1587
-  %1617 = phi <8 x double> [ %1609, %1587 ], [ %1614, %1613 ]
-  %1618 = phi <8 x double> [ %1610, %1587 ], [ %1615, %1613 ]
-  %1619 = phi <8 x double> [ %1612, %1587 ], [ %1573, %1613 ]
-  %1620 = phi <8 x double> [ %1589, %1587 ], [ %1576, %1613 ]
-  %1621 = phi <8 x double> [ %1591, %1587 ], [ %1582, %1613 ]
-  %1622 = phi <8 x double> [ %1595, %1587 ], [ %1584, %1613 ]
-  %1623 = getelementptr inbounds nuw <8 x double>, ptr %1547, i64 %1583
-  %1624 = load <8 x double>, ptr %1623, align 64, !tbaa !26
-  %1625 = fmul <8 x double> %1541, %1624
-  %1626 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1625, <8 x double> %1582, <8 x double> %1617)
-  %1627 = fadd <8 x double> %1578, %1626
-  %1628 = fsub <8 x double> %1619, %1579
-  %1629 = fneg <8 x double> %1625
-  %1630 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1629, <8 x double> %1584, <8 x double> %1628)
-  %1631 = getelementptr inbounds nuw <8 x double>, ptr %1549, i64 %1583
-  %1632 = load <8 x double>, ptr %1631, align 64, !tbaa !26
-  %1633 = fsub <8 x double> %1630, %1632
-  %1634 = fneg <8 x double> %1577
-  %1635 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1634, <8 x double> %1581, <8 x double> %1627)
-  %1636 = fdiv <8 x double> splat (double 1.000000e+00), %1635
-  %1637 = getelementptr inbounds nuw <8 x double>, ptr %1551, i64 %1583
-  store <8 x double> %1633, ptr %1637, align 64, !tbaa !26
-  %1638 = getelementptr inbounds nuw <8 x double>, ptr %1553, i64 %1583
-  store <8 x double> %1577, ptr %1638, align 64, !tbaa !26
-  %1639 = fadd <8 x double> %1577, %1618
-  %1640 = fsub <8 x double> %1639, %1627
-  %1641 = getelementptr inbounds nuw <8 x double>, ptr %1555, i64 %1583
-  store <8 x double> %1640, ptr %1641, align 64, !tbaa !26
-  %1642 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1577, <8 x double> %1580, <8 x double> %1633)
-  %1643 = fmul <8 x double> %1642, %1636
-  %1644 = getelementptr inbounds nuw <8 x double>, ptr %1557, i64 %1583
-  store <8 x double> %1643, ptr %1644, align 64, !tbaa !26
-  %1645 = fmul <8 x double> %1618, %1636
-  %1646 = getelementptr inbounds nuw <8 x double>, ptr %1559, i64 %1583
-  store <8 x double> %1645, ptr %1646, align 64, !tbaa !26
-  %1647 = icmp eq i64 %1585, %1538
-  br i1 %1647, label %1648, label %1575, !llvm.loop !77
+1612:                                             ; preds = %1609, %1583
+  %1613 = phi <8 x double> [ %1605, %1583 ], [ %1610, %1609 ]
+  %1614 = phi <8 x double> [ %1606, %1583 ], [ %1611, %1609 ]
+  %1615 = phi <8 x double> [ %1608, %1583 ], [ %1569, %1609 ]
+  %1616 = phi <8 x double> [ %1585, %1583 ], [ %1572, %1609 ]
+  %1617 = phi <8 x double> [ %1587, %1583 ], [ %1578, %1609 ]
+  %1618 = phi <8 x double> [ %1591, %1583 ], [ %1580, %1609 ]
+  %1619 = getelementptr inbounds nuw <8 x double>, ptr %1543, i64 %1579
+  %1620 = load <8 x double>, ptr %1619, align 64, !tbaa !26
+  %1621 = fmul <8 x double> %1537, %1620
+  %1622 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1621, <8 x double> %1578, <8 x double> %1613)
+  %1623 = fadd <8 x double> %1574, %1622
+  %1624 = fsub <8 x double> %1615, %1575
+  %1625 = fneg <8 x double> %1621
+  %1626 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1625, <8 x double> %1580, <8 x double> %1624)
+  %1627 = getelementptr inbounds nuw <8 x double>, ptr %1545, i64 %1579
+  %1628 = load <8 x double>, ptr %1627, align 64, !tbaa !26
+  %1629 = fsub <8 x double> %1626, %1628
+  %1630 = fneg <8 x double> %1573
+  %1631 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1630, <8 x double> %1577, <8 x double> %1623)
+  %1632 = fdiv <8 x double> splat (double 1.000000e+00), %1631
+  %1633 = getelementptr inbounds nuw <8 x double>, ptr %1547, i64 %1579
+  store <8 x double> %1629, ptr %1633, align 64, !tbaa !26
+  %1634 = getelementptr inbounds nuw <8 x double>, ptr %1549, i64 %1579
+  store <8 x double> %1573, ptr %1634, align 64, !tbaa !26
+  %1635 = fadd <8 x double> %1573, %1614
+  %1636 = fsub <8 x double> %1635, %1623
+  %1637 = getelementptr inbounds nuw <8 x double>, ptr %1551, i64 %1579
+  store <8 x double> %1636, ptr %1637, align 64, !tbaa !26
+  %1638 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1573, <8 x double> %1576, <8 x double> %1629)
+  %1639 = fmul <8 x double> %1638, %1632
+  %1640 = getelementptr inbounds nuw <8 x double>, ptr %1553, i64 %1579
+  store <8 x double> %1639, ptr %1640, align 64, !tbaa !26
+  %1641 = fmul <8 x double> %1614, %1632
+  %1642 = getelementptr inbounds nuw <8 x double>, ptr %1555, i64 %1579
+  store <8 x double> %1641, ptr %1642, align 64, !tbaa !26
+  %1643 = icmp eq i64 %1581, %1534
+  br i1 %1643, label %1644, label %1571, !llvm.loop !77
 
-1648:                                             ; preds = %1500, %1616, %1374, %1535
-  %1649 = getelementptr inbounds nuw i8, ptr %1121, i64 7608
-  %1650 = load ptr, ptr %1649, align 8, !tbaa !74
-  %1651 = load i64, ptr %119, align 16, !tbaa !21
-  %1652 = add nsw i64 %1651, -1
-  %1653 = getelementptr inbounds <8 x double>, ptr %1650, i64 %1652
+1644:                                             ; preds = %1496, %1612, %1370, %1531
+  %1645 = getelementptr inbounds nuw i8, ptr %1117, i64 7608
+  %1646 = load ptr, ptr %1645, align 8, !tbaa !74
+  %1647 = load i64, ptr %119, align 16, !tbaa !21
+  %1648 = add nsw i64 %1647, -1
+  %1649 = getelementptr inbounds <8 x double>, ptr %1646, i64 %1648
+  %1650 = load <8 x double>, ptr %1649, align 64, !tbaa !26
+  %1651 = getelementptr inbounds nuw i8, ptr %1117, i64 7616
+  %1652 = load ptr, ptr %1651, align 64, !tbaa !75
+  %1653 = getelementptr inbounds <8 x double>, ptr %1652, i64 %1648
   %1654 = load <8 x double>, ptr %1653, align 64, !tbaa !26
-  %1655 = getelementptr inbounds nuw i8, ptr %1121, i64 7616
-  %1656 = load ptr, ptr %1655, align 64, !tbaa !75
-  %1657 = getelementptr inbounds <8 x double>, ptr %1656, i64 %1652
-  %1658 = load <8 x double>, ptr %1657, align 64, !tbaa !26
-  %1659 = load <8 x double>, ptr %1341, align 64, !tbaa !26
-  %1660 = fmul <8 x double> %1654, %1659
-  %1661 = fsub <8 x double> splat (double 1.000000e+00), %1658
-  %1662 = fmul <8 x double> %1659, %1661
-  %1663 = load <8 x double>, ptr %1368, align 64, !tbaa !26
-  %1664 = load <8 x double>, ptr %1174, align 64, !tbaa !26
-  %1665 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1663, <8 x double> %1664, <8 x double> %1660)
-  %1666 = load <8 x double>, ptr %1213, align 64, !tbaa !26
-  %1667 = fsub <8 x double> %1665, %1666
-  %1668 = fadd <8 x double> %1662, %1663
-  %1669 = load <8 x double>, ptr %1210, align 64, !tbaa !26
-  %1670 = fadd <8 x double> %1668, %1669
-  %1671 = load <8 x i64>, ptr %1202, align 64, !tbaa !26
-  %1672 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1671)
-  %1673 = icmp eq i64 %1672, 0
-  %1674 = load i64, ptr %120, align 8, !tbaa !22
-  br i1 %1673, label %1675, label %1690
+  %1655 = load <8 x double>, ptr %1337, align 64, !tbaa !26
+  %1656 = fmul <8 x double> %1650, %1655
+  %1657 = fsub <8 x double> splat (double 1.000000e+00), %1654
+  %1658 = fmul <8 x double> %1655, %1657
+  %1659 = load <8 x double>, ptr %1364, align 64, !tbaa !26
+  %1660 = load <8 x double>, ptr %1170, align 64, !tbaa !26
+  %1661 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1659, <8 x double> %1660, <8 x double> %1656)
+  %1662 = load <8 x double>, ptr %1209, align 64, !tbaa !26
+  %1663 = fsub <8 x double> %1661, %1662
+  %1664 = fadd <8 x double> %1658, %1659
+  %1665 = load <8 x double>, ptr %1206, align 64, !tbaa !26
+  %1666 = fadd <8 x double> %1664, %1665
+  %1667 = load <8 x i64>, ptr %1198, align 64, !tbaa !26
+  %1668 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1667)
+  %1669 = icmp eq i64 %1668, 0
+  %1670 = load i64, ptr %120, align 8, !tbaa !22
+  br i1 %1669, label %1671, label %1686
 
-1675:                                             ; preds = %1648
-  %1676 = icmp slt i64 %1674, 0
-  br i1 %1676, label %1681, label %1677
+1671:                                             ; preds = %1644
+  %1672 = icmp slt i64 %1670, 0
+  br i1 %1672, label %1677, label %1673
 
-1677:                                             ; preds = %1675
-  %1678 = getelementptr inbounds nuw i8, ptr %1121, i64 1408
-  %1679 = getelementptr inbounds nuw i8, ptr %1121, i64 7728
-  %1680 = load <8 x double>, ptr %1678, align 64, !tbaa !26
-  br label %1683
+1673:                                             ; preds = %1671
+  %1674 = getelementptr inbounds nuw i8, ptr %1117, i64 1408
+  %1675 = getelementptr inbounds nuw i8, ptr %1117, i64 7728
+  %1676 = load <8 x double>, ptr %1674, align 64, !tbaa !26
+  br label %1679
 
-1681:                                             ; preds = %1683, %1675
-  %1682 = getelementptr inbounds nuw i8, ptr %1121, i64 5824
-  store <8 x double> %1667, ptr %1682, align 64, !tbaa !26
-  br label %1817
+1677:                                             ; preds = %1679, %1671
+  %1678 = getelementptr inbounds nuw i8, ptr %1117, i64 5824
+  store <8 x double> %1663, ptr %1678, align 64, !tbaa !26
+  br label %1813
 
-1683:                                             ; preds = %1677, %1683
-  %1684 = phi i64 [ 0, %1677 ], [ %1687, %1683 ]
-  %1685 = load ptr, ptr %1679, align 16, !tbaa !78
-  %1686 = getelementptr inbounds nuw <8 x double>, ptr %1685, i64 %1684
-  store <8 x double> %1680, ptr %1686, align 64, !tbaa !26
-  %1687 = add nuw nsw i64 %1684, 1
-  %1688 = load i64, ptr %120, align 8, !tbaa !22
-  %1689 = icmp slt i64 %1684, %1688
-  br i1 %1689, label %1683, label %1681, !llvm.loop !79
+1679:                                             ; preds = %1673, %1679
+  %1680 = phi i64 [ 0, %1673 ], [ %1683, %1679 ]
+  %1681 = load ptr, ptr %1675, align 16, !tbaa !78
+  %1682 = getelementptr inbounds nuw <8 x double>, ptr %1681, i64 %1680
+  store <8 x double> %1676, ptr %1682, align 64, !tbaa !26
+  %1683 = add nuw nsw i64 %1680, 1
+  %1684 = load i64, ptr %120, align 8, !tbaa !22
+  %1685 = icmp slt i64 %1680, %1684
+  br i1 %1685, label %1679, label %1677, !llvm.loop !79
 
-1690:                                             ; preds = %1648
-  %1691 = load <8 x double>, ptr %1181, align 64, !tbaa !26
-  %1692 = load <8 x double>, ptr %1230, align 64, !tbaa !26
-  %1693 = getelementptr inbounds nuw i8, ptr %1121, i64 1280
-  %1694 = load <8 x double>, ptr %1693, align 64, !tbaa !26
-  %1695 = fmul <8 x double> %1692, %1694
-  %1696 = load <8 x double>, ptr %1121, align 64, !tbaa !26
-  %1697 = fsub <8 x double> %1696, %1691
-  %1698 = sitofp i64 %1674 to double
-  %1699 = insertelement <8 x double> poison, double %1698, i64 0
-  %1700 = shufflevector <8 x double> %1699, <8 x double> poison, <8 x i32> zeroinitializer
-  %1701 = fdiv <8 x double> %1697, %1700
-  %1702 = load <8 x double>, ptr %1371, align 64, !tbaa !26
-  %1703 = load <8 x double>, ptr %1373, align 64, !tbaa !26
-  %1704 = getelementptr inbounds nuw i8, ptr %1121, i64 1408
-  %1705 = load <8 x double>, ptr %1704, align 64, !tbaa !26
-  %1706 = getelementptr inbounds nuw i8, ptr %1121, i64 7728
-  %1707 = load ptr, ptr %1706, align 16, !tbaa !78
-  %1708 = getelementptr inbounds <8 x double>, ptr %1707, i64 %1674
-  store <8 x double> %1705, ptr %1708, align 64, !tbaa !26
-  %1709 = icmp sgt i64 %1674, 0
-  br i1 %1709, label %1710, label %1801
+1686:                                             ; preds = %1644
+  %1687 = load <8 x double>, ptr %1177, align 64, !tbaa !26
+  %1688 = load <8 x double>, ptr %1226, align 64, !tbaa !26
+  %1689 = getelementptr inbounds nuw i8, ptr %1117, i64 1280
+  %1690 = load <8 x double>, ptr %1689, align 64, !tbaa !26
+  %1691 = fmul <8 x double> %1688, %1690
+  %1692 = load <8 x double>, ptr %1117, align 64, !tbaa !26
+  %1693 = fsub <8 x double> %1692, %1687
+  %1694 = sitofp i64 %1670 to double
+  %1695 = insertelement <8 x double> poison, double %1694, i64 0
+  %1696 = shufflevector <8 x double> %1695, <8 x double> poison, <8 x i32> zeroinitializer
+  %1697 = fdiv <8 x double> %1693, %1696
+  %1698 = load <8 x double>, ptr %1367, align 64, !tbaa !26
+  %1699 = load <8 x double>, ptr %1369, align 64, !tbaa !26
+  %1700 = getelementptr inbounds nuw i8, ptr %1117, i64 1408
+  %1701 = load <8 x double>, ptr %1700, align 64, !tbaa !26
+  %1702 = getelementptr inbounds nuw i8, ptr %1117, i64 7728
+  %1703 = load ptr, ptr %1702, align 16, !tbaa !78
+  %1704 = getelementptr inbounds <8 x double>, ptr %1703, i64 %1670
+  store <8 x double> %1701, ptr %1704, align 64, !tbaa !26
+  %1705 = icmp sgt i64 %1670, 0
+  br i1 %1705, label %1706, label %1797
 
-1710:                                             ; preds = %1690
-  %1711 = fneg <8 x double> %1695
-  %1712 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1711, <8 x double> %1703, <8 x double> %1702)
-  %1713 = fsub <8 x double> splat (double 1.000000e+00), %1703
-  %1714 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1695, <8 x double> %1713, <8 x double> %1702)
-  %1715 = getelementptr inbounds nuw i8, ptr %1121, i64 7736
-  %1716 = getelementptr inbounds nuw i8, ptr %1121, i64 7744
-  %1717 = getelementptr inbounds nuw i8, ptr %1121, i64 768
-  %1718 = fmul <8 x double> %1695, splat (double -5.000000e-01)
-  %1719 = getelementptr inbounds nuw i8, ptr %1121, i64 7704
-  %1720 = getelementptr inbounds nuw i8, ptr %1121, i64 7712
-  %1721 = getelementptr inbounds nuw i8, ptr %1121, i64 7720
-  br label %1722
+1706:                                             ; preds = %1686
+  %1707 = fneg <8 x double> %1691
+  %1708 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1707, <8 x double> %1699, <8 x double> %1698)
+  %1709 = fsub <8 x double> splat (double 1.000000e+00), %1699
+  %1710 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1691, <8 x double> %1709, <8 x double> %1698)
+  %1711 = getelementptr inbounds nuw i8, ptr %1117, i64 7736
+  %1712 = getelementptr inbounds nuw i8, ptr %1117, i64 7744
+  %1713 = getelementptr inbounds nuw i8, ptr %1117, i64 768
+  %1714 = fmul <8 x double> %1691, splat (double -5.000000e-01)
+  %1715 = getelementptr inbounds nuw i8, ptr %1117, i64 7704
+  %1716 = getelementptr inbounds nuw i8, ptr %1117, i64 7712
+  %1717 = getelementptr inbounds nuw i8, ptr %1117, i64 7720
+  br label %1718
 
-1722:                                             ; preds = %1710, %1776
-  %1723 = phi <8 x double> [ %1714, %1710 ], [ %1778, %1776 ]
-  %1724 = phi <8 x double> [ %1712, %1710 ], [ %1779, %1776 ]
-  %1725 = phi <8 x double> [ %1664, %1710 ], [ %1794, %1776 ]
-  %1726 = phi <8 x double> [ zeroinitializer, %1710 ], [ %1797, %1776 ]
-  %1727 = phi <8 x double> [ %1705, %1710 ], [ %1740, %1776 ]
-  %1728 = phi i64 [ %1674, %1710 ], [ %1729, %1776 ]
-  %1729 = add nsw i64 %1728, -1
-  %1730 = uitofp nneg i64 %1729 to double
-  %1731 = insertelement <8 x double> poison, double %1730, i64 0
-  %1732 = shufflevector <8 x double> %1731, <8 x double> poison, <8 x i32> zeroinitializer
-  %1733 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1732, <8 x double> %1701, <8 x double> %1691)
-  %1734 = load <8 x double>, ptr %1231, align 64, !tbaa !26
-  %1735 = load <8 x double>, ptr %1233, align 64, !tbaa !26
-  %1736 = load <8 x double>, ptr %1235, align 64, !tbaa !26
-  %1737 = load <8 x double>, ptr %1237, align 64, !tbaa !26
-  %1738 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1733, <8 x double> %1737, <8 x double> %1736)
-  %1739 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1733, <8 x double> %1738, <8 x double> %1735)
-  %1740 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1733, <8 x double> %1739, <8 x double> %1734)
-  %1741 = load <8 x double>, ptr %1165, align 64, !tbaa !26
-  %1742 = load <8 x double>, ptr %1151, align 64, !tbaa !26
-  %1743 = load ptr, ptr %1715, align 8, !tbaa !47
-  %1744 = getelementptr inbounds nuw <8 x double>, ptr %1743, i64 %1729
-  %1745 = load <8 x double>, ptr %1744, align 64, !tbaa !26
-  %1746 = fmul <8 x double> %1742, %1745
-  %1747 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1741, <8 x double> %1740, <8 x double> %1746)
-  %1748 = load <8 x double>, ptr %1155, align 64, !tbaa !26
-  %1749 = load ptr, ptr %1716, align 64, !tbaa !58
-  %1750 = getelementptr inbounds nuw <8 x double>, ptr %1749, i64 %1729
-  %1751 = load <8 x double>, ptr %1750, align 64, !tbaa !26
-  %1752 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1748, <8 x double> %1751, <8 x double> %1747)
-  %1753 = fmul <8 x double> %1752, splat (double 5.000000e-01)
-  %1754 = icmp eq i64 %1728, 1
-  br i1 %1754, label %1770, label %1755
+1718:                                             ; preds = %1706, %1772
+  %1719 = phi <8 x double> [ %1710, %1706 ], [ %1774, %1772 ]
+  %1720 = phi <8 x double> [ %1708, %1706 ], [ %1775, %1772 ]
+  %1721 = phi <8 x double> [ %1660, %1706 ], [ %1790, %1772 ]
+  %1722 = phi <8 x double> [ zeroinitializer, %1706 ], [ %1793, %1772 ]
+  %1723 = phi <8 x double> [ %1701, %1706 ], [ %1736, %1772 ]
+  %1724 = phi i64 [ %1670, %1706 ], [ %1725, %1772 ]
+  %1725 = add nsw i64 %1724, -1
+  %1726 = uitofp nneg i64 %1725 to double
+  %1727 = insertelement <8 x double> poison, double %1726, i64 0
+  %1728 = shufflevector <8 x double> %1727, <8 x double> poison, <8 x i32> zeroinitializer
+  %1729 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1728, <8 x double> %1697, <8 x double> %1687)
+  %1730 = load <8 x double>, ptr %1227, align 64, !tbaa !26
+  %1731 = load <8 x double>, ptr %1229, align 64, !tbaa !26
+  %1732 = load <8 x double>, ptr %1231, align 64, !tbaa !26
+  %1733 = load <8 x double>, ptr %1233, align 64, !tbaa !26
+  %1734 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1729, <8 x double> %1733, <8 x double> %1732)
+  %1735 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1729, <8 x double> %1734, <8 x double> %1731)
+  %1736 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1729, <8 x double> %1735, <8 x double> %1730)
+  %1737 = load <8 x double>, ptr %1161, align 64, !tbaa !26
+  %1738 = load <8 x double>, ptr %1147, align 64, !tbaa !26
+  %1739 = load ptr, ptr %1711, align 8, !tbaa !47
+  %1740 = getelementptr inbounds nuw <8 x double>, ptr %1739, i64 %1725
+  %1741 = load <8 x double>, ptr %1740, align 64, !tbaa !26
+  %1742 = fmul <8 x double> %1738, %1741
+  %1743 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1737, <8 x double> %1736, <8 x double> %1742)
+  %1744 = load <8 x double>, ptr %1151, align 64, !tbaa !26
+  %1745 = load ptr, ptr %1712, align 64, !tbaa !58
+  %1746 = getelementptr inbounds nuw <8 x double>, ptr %1745, i64 %1725
+  %1747 = load <8 x double>, ptr %1746, align 64, !tbaa !26
+  %1748 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1744, <8 x double> %1747, <8 x double> %1743)
+  %1749 = fmul <8 x double> %1748, splat (double 5.000000e-01)
+  %1750 = icmp eq i64 %1724, 1
+  br i1 %1750, label %1766, label %1751
 
-1755:                                             ; preds = %1722
-  %1756 = load <8 x double>, ptr %1717, align 64, !tbaa !26
-  %1757 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1753, <8 x double> %1756, <8 x double> %1718)
-  %1758 = load <8 x double>, ptr %1314, align 64, !tbaa !26
-  %1759 = fmul <8 x double> %1700, %1758
-  %1760 = load <8 x double>, ptr %1252, align 64, !tbaa !26
-  %1761 = load <8 x double>, ptr %1254, align 64, !tbaa !26
-  %1762 = load <8 x double>, ptr %1256, align 64, !tbaa !26
-  %1763 = load <8 x double>, ptr %1258, align 64, !tbaa !26
-  %1764 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1733, <8 x double> %1763, <8 x double> %1762)
-  %1765 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1733, <8 x double> %1764, <8 x double> %1761)
-  %1766 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1733, <8 x double> %1765, <8 x double> %1760)
-  %1767 = fmul <8 x double> %1759, %1766
-  %1768 = fsub <8 x double> %1767, %1757
-  %1769 = fadd <8 x double> %1757, %1767
-  br label %1776
+1751:                                             ; preds = %1718
+  %1752 = load <8 x double>, ptr %1713, align 64, !tbaa !26
+  %1753 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1749, <8 x double> %1752, <8 x double> %1714)
+  %1754 = load <8 x double>, ptr %1310, align 64, !tbaa !26
+  %1755 = fmul <8 x double> %1696, %1754
+  %1756 = load <8 x double>, ptr %1248, align 64, !tbaa !26
+  %1757 = load <8 x double>, ptr %1250, align 64, !tbaa !26
+  %1758 = load <8 x double>, ptr %1252, align 64, !tbaa !26
+  %1759 = load <8 x double>, ptr %1254, align 64, !tbaa !26
+  %1760 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1729, <8 x double> %1759, <8 x double> %1758)
+  %1761 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1729, <8 x double> %1760, <8 x double> %1757)
+  %1762 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1729, <8 x double> %1761, <8 x double> %1756)
+  %1763 = fmul <8 x double> %1755, %1762
+  %1764 = fsub <8 x double> %1763, %1753
+  %1765 = fadd <8 x double> %1753, %1763
+  br label %1772
 
-1770:                                             ; preds = %1722
-  %1771 = load <8 x double>, ptr %1368, align 64, !tbaa !26
-  %1772 = load <8 x double>, ptr %1717, align 64, !tbaa !26
-  %1773 = fmul <8 x double> %1753, splat (double -2.000000e+00)
-  %1774 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1773, <8 x double> %1772, <8 x double> %1771)
-  %1775 = fadd <8 x double> %1695, %1774
-  br label %1776
+1766:                                             ; preds = %1718
+  %1767 = load <8 x double>, ptr %1364, align 64, !tbaa !26
+  %1768 = load <8 x double>, ptr %1713, align 64, !tbaa !26
+  %1769 = fmul <8 x double> %1749, splat (double -2.000000e+00)
+  %1770 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1769, <8 x double> %1768, <8 x double> %1767)
+  %1771 = fadd <8 x double> %1691, %1770
+  br label %1772
 
-1776:                                             ; preds = %1770, %1755
-  %1777 = phi <8 x double> [ %1756, %1755 ], [ %1772, %1770 ]
-  %1778 = phi <8 x double> [ %1768, %1755 ], [ %1775, %1770 ]
-  %1779 = phi <8 x double> [ %1769, %1755 ], [ %1771, %1770 ]
-  %1780 = fsub <8 x double> %1727, %1740
-  %1781 = fmul <8 x double> %1741, %1780
-  %1782 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1781, <8 x double> %1777, <8 x double> %1723)
-  %1783 = fadd <8 x double> %1779, %1782
-  %1784 = fneg <8 x double> %1724
-  %1785 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1784, <8 x double> %1726, <8 x double> %1783)
-  %1786 = fdiv <8 x double> splat (double 1.000000e+00), %1785
-  %1787 = load ptr, ptr %1706, align 16, !tbaa !78
-  %1788 = getelementptr inbounds nuw <8 x double>, ptr %1787, i64 %1729
-  store <8 x double> %1740, ptr %1788, align 64, !tbaa !26
-  %1789 = load ptr, ptr %1719, align 8, !tbaa !61
-  %1790 = getelementptr inbounds nuw <8 x double>, ptr %1789, i64 %1729
-  %1791 = load <8 x double>, ptr %1790, align 64, !tbaa !26
-  %1792 = fneg <8 x double> %1791
-  %1793 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1724, <8 x double> %1725, <8 x double> %1792)
-  %1794 = fmul <8 x double> %1786, %1793
-  %1795 = load ptr, ptr %1720, align 32, !tbaa !80
-  %1796 = getelementptr inbounds nuw <8 x double>, ptr %1795, i64 %1729
-  store <8 x double> %1794, ptr %1796, align 64, !tbaa !26
-  %1797 = fmul <8 x double> %1778, %1786
-  %1798 = load ptr, ptr %1721, align 8, !tbaa !81
-  %1799 = getelementptr inbounds nuw <8 x double>, ptr %1798, i64 %1729
-  store <8 x double> %1797, ptr %1799, align 64, !tbaa !26
-  %1800 = icmp samesign ugt i64 %1728, 1
-  br i1 %1800, label %1722, label %1801, !llvm.loop !82
+1772:                                             ; preds = %1766, %1751
+  %1773 = phi <8 x double> [ %1752, %1751 ], [ %1768, %1766 ]
+  %1774 = phi <8 x double> [ %1764, %1751 ], [ %1771, %1766 ]
+  %1775 = phi <8 x double> [ %1765, %1751 ], [ %1767, %1766 ]
+  %1776 = fsub <8 x double> %1723, %1736
+  %1777 = fmul <8 x double> %1737, %1776
+  %1778 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1777, <8 x double> %1773, <8 x double> %1719)
+  %1779 = fadd <8 x double> %1775, %1778
+  %1780 = fneg <8 x double> %1720
+  %1781 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1780, <8 x double> %1722, <8 x double> %1779)
+  %1782 = fdiv <8 x double> splat (double 1.000000e+00), %1781
+  %1783 = load ptr, ptr %1702, align 16, !tbaa !78
+  %1784 = getelementptr inbounds nuw <8 x double>, ptr %1783, i64 %1725
+  store <8 x double> %1736, ptr %1784, align 64, !tbaa !26
+  %1785 = load ptr, ptr %1715, align 8, !tbaa !61
+  %1786 = getelementptr inbounds nuw <8 x double>, ptr %1785, i64 %1725
+  %1787 = load <8 x double>, ptr %1786, align 64, !tbaa !26
+  %1788 = fneg <8 x double> %1787
+  %1789 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1720, <8 x double> %1721, <8 x double> %1788)
+  %1790 = fmul <8 x double> %1782, %1789
+  %1791 = load ptr, ptr %1716, align 32, !tbaa !80
+  %1792 = getelementptr inbounds nuw <8 x double>, ptr %1791, i64 %1725
+  store <8 x double> %1790, ptr %1792, align 64, !tbaa !26
+  %1793 = fmul <8 x double> %1774, %1782
+  %1794 = load ptr, ptr %1717, align 8, !tbaa !81
+  %1795 = getelementptr inbounds nuw <8 x double>, ptr %1794, i64 %1725
+  store <8 x double> %1793, ptr %1795, align 64, !tbaa !26
+  %1796 = icmp samesign ugt i64 %1724, 1
+  br i1 %1796, label %1718, label %1797, !llvm.loop !82
 
-1801:                                             ; preds = %1776, %1690
-  %1802 = load <8 x i64>, ptr %1202, align 64, !tbaa !26
-  %1803 = load <8 x double>, ptr %1368, align 64, !tbaa !26
-  %1804 = getelementptr inbounds nuw i8, ptr %1121, i64 7712
-  %1805 = load ptr, ptr %1804, align 32, !tbaa !80
-  %1806 = load <8 x double>, ptr %1805, align 64, !tbaa !26
-  %1807 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1803, <8 x double> %1806, <8 x double> %1660)
-  %1808 = icmp eq <8 x i64> %1802, zeroinitializer
-  %1809 = select <8 x i1> %1808, <8 x double> %1667, <8 x double> %1807
-  %1810 = getelementptr inbounds nuw i8, ptr %1121, i64 5824
-  store <8 x double> %1809, ptr %1810, align 64, !tbaa !26
-  %1811 = getelementptr inbounds nuw i8, ptr %1121, i64 7720
-  %1812 = load ptr, ptr %1811, align 8, !tbaa !81
-  %1813 = load <8 x double>, ptr %1812, align 64, !tbaa !26
-  %1814 = fsub <8 x double> splat (double 1.000000e+00), %1813
-  %1815 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1803, <8 x double> %1814, <8 x double> %1662)
-  %1816 = select <8 x i1> %1808, <8 x double> %1670, <8 x double> %1815
-  br label %1817
+1797:                                             ; preds = %1772, %1686
+  %1798 = load <8 x i64>, ptr %1198, align 64, !tbaa !26
+  %1799 = load <8 x double>, ptr %1364, align 64, !tbaa !26
+  %1800 = getelementptr inbounds nuw i8, ptr %1117, i64 7712
+  %1801 = load ptr, ptr %1800, align 32, !tbaa !80
+  %1802 = load <8 x double>, ptr %1801, align 64, !tbaa !26
+  %1803 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1799, <8 x double> %1802, <8 x double> %1656)
+  %1804 = icmp eq <8 x i64> %1798, zeroinitializer
+  %1805 = select <8 x i1> %1804, <8 x double> %1663, <8 x double> %1803
+  %1806 = getelementptr inbounds nuw i8, ptr %1117, i64 5824
+  store <8 x double> %1805, ptr %1806, align 64, !tbaa !26
+  %1807 = getelementptr inbounds nuw i8, ptr %1117, i64 7720
+  %1808 = load ptr, ptr %1807, align 8, !tbaa !81
+  %1809 = load <8 x double>, ptr %1808, align 64, !tbaa !26
+  %1810 = fsub <8 x double> splat (double 1.000000e+00), %1809
+  %1811 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1799, <8 x double> %1810, <8 x double> %1658)
+  %1812 = select <8 x i1> %1804, <8 x double> %1666, <8 x double> %1811
+  br label %1813
 
-1817:                                             ; preds = %1681, %1801
-  %1818 = phi <8 x double> [ %1670, %1681 ], [ %1816, %1801 ]
-  %1819 = getelementptr inbounds nuw i8, ptr %1121, i64 5888
-  store <8 x double> %1818, ptr %1819, align 64, !tbaa !26
-  %1820 = add nuw nsw i64 %1119, 1
-  %1821 = load i64, ptr %144, align 8, !tbaa !20
-  %1822 = icmp slt i64 %1820, %1821
-  br i1 %1822, label %1118, label %1115, !llvm.loop !83
+1813:                                             ; preds = %1677, %1797
+  %1814 = phi <8 x double> [ %1666, %1677 ], [ %1812, %1797 ]
+  %1815 = getelementptr inbounds nuw i8, ptr %1117, i64 5888
+  store <8 x double> %1814, ptr %1815, align 64, !tbaa !26
+  %1816 = add nuw nsw i64 %1115, 1
+  %1817 = load i64, ptr %144, align 8, !tbaa !20
+  %1818 = icmp slt i64 %1816, %1817
+  br i1 %1818, label %1114, label %1111, !llvm.loop !83
 
-1823:                                             ; preds = %1926
-  %1824 = icmp sgt i64 %1927, 0
-  br label %1825
+1819:                                             ; preds = %1922
+  %1820 = icmp sgt i64 %1923, 0
+  br label %1821
 
-1825:                                             ; preds = %1823, %1113, %1115
-  %1826 = phi <8 x double> [ %1116, %1115 ], [ %1114, %1113 ], [ %1116, %1823 ]
-  %1827 = phi i1 [ false, %1115 ], [ false, %1113 ], [ %1824, %1823 ]
-  %1828 = fcmp ogt <8 x double> %1826, zeroinitializer
-  %1829 = bitcast <8 x i1> %1828 to i8
-  %1830 = icmp eq i8 %1829, 0
-  br i1 %1830, label %2013, label %1930
+1821:                                             ; preds = %1819, %1109, %1111
+  %1822 = phi <8 x double> [ %1112, %1111 ], [ %1110, %1109 ], [ %1112, %1819 ]
+  %1823 = phi i1 [ false, %1111 ], [ false, %1109 ], [ %1820, %1819 ]
+  %1824 = fcmp ogt <8 x double> %1822, zeroinitializer
+  %1825 = bitcast <8 x i1> %1824 to i8
+  %1826 = icmp eq i8 %1825, 0
+  br i1 %1826, label %2009, label %1926
 
-1831:                                             ; preds = %1115, %1926
-  %1832 = phi i64 [ %1927, %1926 ], [ %1821, %1115 ]
-  %1833 = phi i64 [ %1928, %1926 ], [ 0, %1115 ]
-  %1834 = load ptr, ptr %129, align 8, !tbaa !28
-  %1835 = getelementptr inbounds nuw %struct.Piece, ptr %1834, i64 %1833
-  %1836 = getelementptr inbounds nuw i8, ptr %1835, i64 7488
-  %1837 = load <8 x i64>, ptr %1836, align 64, !tbaa !26
-  %1838 = getelementptr inbounds nuw i8, ptr %1835, i64 2240
-  %1839 = load <8 x double>, ptr %1838, align 64, !tbaa !26
-  %1840 = fcmp ogt <8 x double> %1839, zeroinitializer
-  %1841 = select <8 x i1> %1840, <8 x i64> %1837, <8 x i64> zeroinitializer
-  %1842 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1841)
-  %1843 = icmp eq i64 %1842, 0
-  br i1 %1843, label %1926, label %1844
+1827:                                             ; preds = %1111, %1922
+  %1828 = phi i64 [ %1923, %1922 ], [ %1817, %1111 ]
+  %1829 = phi i64 [ %1924, %1922 ], [ 0, %1111 ]
+  %1830 = load ptr, ptr %129, align 8, !tbaa !28
+  %1831 = getelementptr inbounds nuw %struct.Piece, ptr %1830, i64 %1829
+  %1832 = getelementptr inbounds nuw i8, ptr %1831, i64 7488
+  %1833 = load <8 x i64>, ptr %1832, align 64, !tbaa !26
+  %1834 = getelementptr inbounds nuw i8, ptr %1831, i64 2240
+  %1835 = load <8 x double>, ptr %1834, align 64, !tbaa !26
+  %1836 = fcmp ogt <8 x double> %1835, zeroinitializer
+  %1837 = select <8 x i1> %1836, <8 x i64> %1833, <8 x i64> zeroinitializer
+  %1838 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1837)
+  %1839 = icmp eq i64 %1838, 0
+  br i1 %1839, label %1922, label %1840
 
-1844:                                             ; preds = %1831
-  %1845 = load <8 x double>, ptr %171, align 64, !tbaa !26
-  %1846 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1845, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %1847 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1845, <8 x double> %1846, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %1848 = load <8 x double>, ptr %172, align 64, !tbaa !26
-  %1849 = getelementptr inbounds nuw i8, ptr %1835, i64 5824
-  %1850 = load <8 x double>, ptr %1849, align 64, !tbaa !26
-  %1851 = getelementptr inbounds nuw i8, ptr %1835, i64 5888
-  %1852 = load <8 x double>, ptr %1851, align 64, !tbaa !26
-  %1853 = fdiv <8 x double> %1850, %1852
-  %1854 = fcmp olt <8 x double> %1853, %1845
-  %1855 = select <8 x i1> %1854, <8 x double> %1853, <8 x double> %1845
-  %1856 = getelementptr inbounds nuw i8, ptr %1835, i64 5568
-  %1857 = load <8 x double>, ptr %1856, align 64, !tbaa !26
-  %1858 = fcmp olt <8 x double> %1857, %1855
-  %1859 = select <8 x i1> %1858, <8 x double> %1857, <8 x double> %1855
-  %1860 = fneg <8 x double> %1852
-  %1861 = getelementptr inbounds nuw i8, ptr %1835, i64 7104
-  %1862 = load <8 x double>, ptr %1861, align 64, !tbaa !26
-  br label %1866
+1840:                                             ; preds = %1827
+  %1841 = load <8 x double>, ptr %171, align 64, !tbaa !26
+  %1842 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1841, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %1843 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1841, <8 x double> %1842, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %1844 = load <8 x double>, ptr %172, align 64, !tbaa !26
+  %1845 = getelementptr inbounds nuw i8, ptr %1831, i64 5824
+  %1846 = load <8 x double>, ptr %1845, align 64, !tbaa !26
+  %1847 = getelementptr inbounds nuw i8, ptr %1831, i64 5888
+  %1848 = load <8 x double>, ptr %1847, align 64, !tbaa !26
+  %1849 = fdiv <8 x double> %1846, %1848
+  %1850 = fcmp olt <8 x double> %1849, %1841
+  %1851 = select <8 x i1> %1850, <8 x double> %1849, <8 x double> %1841
+  %1852 = getelementptr inbounds nuw i8, ptr %1831, i64 3520
+  %1853 = load <8 x double>, ptr %1852, align 64, !tbaa !26
+  %1854 = fcmp olt <8 x double> %1853, %1851
+  %1855 = select <8 x i1> %1854, <8 x double> %1853, <8 x double> %1851
+  %1856 = fneg <8 x double> %1848
+  %1857 = getelementptr inbounds nuw i8, ptr %1831, i64 7104
+  %1858 = load <8 x double>, ptr %1857, align 64, !tbaa !26
+  br label %1862
 
-1863:                                             ; preds = %1866
-  %1864 = getelementptr inbounds nuw i8, ptr %1835, i64 5952
-  store <8 x double> %1917, ptr %1864, align 64, !tbaa !26
-  %1865 = load i64, ptr %144, align 8, !tbaa !20
-  br label %1926
+1859:                                             ; preds = %1862
+  %1860 = getelementptr inbounds nuw i8, ptr %1831, i64 5952
+  store <8 x double> %1913, ptr %1860, align 64, !tbaa !26
+  %1861 = load i64, ptr %144, align 8, !tbaa !20
+  br label %1922
 
-1866:                                             ; preds = %1844, %1866
-  %1867 = phi <8 x i64> [ %1841, %1844 ], [ %1920, %1866 ]
-  %1868 = phi i32 [ 0, %1844 ], [ %1921, %1866 ]
-  %1869 = phi <8 x double> [ %1859, %1844 ], [ %1917, %1866 ]
-  %1870 = fadd <8 x double> %1869, splat (double 2.731500e+02)
-  %1871 = fcmp ogt <8 x double> %1869, zeroinitializer
-  %1872 = select <8 x i1> %1871, <8 x double> %1869, <8 x double> zeroinitializer
-  %1873 = fadd <8 x double> %1872, splat (double 2.731500e+02)
-  %1874 = fadd <8 x double> %1873, splat (double 0xC08451671D164BD4)
-  %1875 = fdiv <8 x double> splat (double 0x3FCE88FD35E8A60E), %1874
-  %1876 = fsub <8 x double> %1873, %1875
-  %1877 = fadd <8 x double> %1876, splat (double 0x40923C3565924845)
-  %1878 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1876, <8 x double> %1877, <8 x double> splat (double 0xC12619EA558539E6))
-  %1879 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1876, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> splat (double 0x40C77A698FD9BCCA))
-  %1880 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1876, <8 x double> %1879, <8 x double> splat (double 0xC148A99584203885))
-  %1881 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1876, <8 x double> splat (double 0x402DD4891DBECC6B), <8 x double> splat (double 0xC0B2D7440748F0B3))
-  %1882 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1876, <8 x double> %1881, <8 x double> splat (double 0x4118B9E59F2691E5))
-  %1883 = fmul <8 x double> %1882, splat (double 2.000000e+00)
-  %1884 = fmul <8 x double> %1878, splat (double 4.000000e+00)
-  %1885 = fneg <8 x double> %1882
-  %1886 = fmul <8 x double> %1884, %1885
-  %1887 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1880, <8 x double> %1880, <8 x double> %1886)
-  %1888 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1887)
-  %1889 = fsub <8 x double> %1888, %1880
-  %1890 = fdiv <8 x double> %1883, %1889
-  %1891 = fmul <8 x double> %1890, %1890
-  %1892 = fmul <8 x double> %1891, splat (double 1.000000e+06)
-  %1893 = fmul <8 x double> %1891, %1892
-  %1894 = fmul <8 x double> %1870, splat (double 4.615260e+02)
-  %1895 = fdiv <8 x double> %1893, %1894
-  %1896 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1860, <8 x double> %1869, <8 x double> %1850)
-  %1897 = fsub <8 x double> %1895, %1848
-  %1898 = fcmp ogt <8 x double> %1897, zeroinitializer
-  %1899 = select <8 x i1> %1898, <8 x double> %1897, <8 x double> zeroinitializer
-  %1900 = fmul <8 x double> %1847, %1899
-  %1901 = fdiv <8 x double> %1900, %1862
-  %1902 = fsub <8 x double> %1896, %1901
-  %1903 = fmul <8 x double> %1847, %1895
-  %1904 = fdiv <8 x double> %1847, %1894
-  %1905 = fadd <8 x double> %1904, splat (double -1.000000e+00)
-  %1906 = fmul <8 x double> %1905, %1903
-  %1907 = fdiv <8 x double> %1906, %1870
-  %1908 = fdiv <8 x double> %1907, %1862
-  %1909 = fcmp ule <8 x double> %1895, %1848
-  %1910 = select <8 x i1> %1909, <8 x double> zeroinitializer, <8 x double> %1908
-  %1911 = fsub <8 x double> %1860, %1910
-  %1912 = fdiv <8 x double> %1902, %1911
-  %1913 = fsub <8 x double> %1869, %1912
-  %1914 = fcmp olt <8 x double> %1913, %1855
-  %1915 = select <8 x i1> %1914, <8 x double> %1913, <8 x double> %1855
-  %1916 = icmp eq <8 x i64> %1867, zeroinitializer
-  %1917 = select <8 x i1> %1916, <8 x double> %1869, <8 x double> %1915
-  %1918 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1912)
-  %1919 = fcmp oge <8 x double> %1918, splat (double 0x3EB0C6F7A0B5ED8D)
-  %1920 = select <8 x i1> %1919, <8 x i64> %1867, <8 x i64> zeroinitializer
-  %1921 = add nuw nsw i32 %1868, 1
-  %1922 = icmp samesign ult i32 %1868, 7
-  %1923 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1920)
-  %1924 = icmp ne i64 %1923, 0
-  %1925 = select i1 %1922, i1 %1924, i1 false
-  br i1 %1925, label %1866, label %1863, !llvm.loop !84
+1862:                                             ; preds = %1840, %1862
+  %1863 = phi <8 x i64> [ %1837, %1840 ], [ %1916, %1862 ]
+  %1864 = phi i32 [ 0, %1840 ], [ %1917, %1862 ]
+  %1865 = phi <8 x double> [ %1855, %1840 ], [ %1913, %1862 ]
+  %1866 = fadd <8 x double> %1865, splat (double 2.731500e+02)
+  %1867 = fcmp ogt <8 x double> %1865, zeroinitializer
+  %1868 = select <8 x i1> %1867, <8 x double> %1865, <8 x double> zeroinitializer
+  %1869 = fadd <8 x double> %1868, splat (double 2.731500e+02)
+  %1870 = fadd <8 x double> %1869, splat (double 0xC08451671D164BD4)
+  %1871 = fdiv <8 x double> splat (double 0x3FCE88FD35E8A60E), %1870
+  %1872 = fsub <8 x double> %1869, %1871
+  %1873 = fadd <8 x double> %1872, splat (double 0x40923C3565924845)
+  %1874 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1872, <8 x double> %1873, <8 x double> splat (double 0xC12619EA558539E6))
+  %1875 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1872, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> splat (double 0x40C77A698FD9BCCA))
+  %1876 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1872, <8 x double> %1875, <8 x double> splat (double 0xC148A99584203885))
+  %1877 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1872, <8 x double> splat (double 0x402DD4891DBECC6B), <8 x double> splat (double 0xC0B2D7440748F0B3))
+  %1878 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1872, <8 x double> %1877, <8 x double> splat (double 0x4118B9E59F2691E5))
+  %1879 = fmul <8 x double> %1878, splat (double 2.000000e+00)
+  %1880 = fmul <8 x double> %1874, splat (double 4.000000e+00)
+  %1881 = fneg <8 x double> %1878
+  %1882 = fmul <8 x double> %1880, %1881
+  %1883 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1876, <8 x double> %1876, <8 x double> %1882)
+  %1884 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1883)
+  %1885 = fsub <8 x double> %1884, %1876
+  %1886 = fdiv <8 x double> %1879, %1885
+  %1887 = fmul <8 x double> %1886, %1886
+  %1888 = fmul <8 x double> %1887, splat (double 1.000000e+06)
+  %1889 = fmul <8 x double> %1887, %1888
+  %1890 = fmul <8 x double> %1866, splat (double 4.615260e+02)
+  %1891 = fdiv <8 x double> %1889, %1890
+  %1892 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1856, <8 x double> %1865, <8 x double> %1846)
+  %1893 = fsub <8 x double> %1891, %1844
+  %1894 = fcmp ogt <8 x double> %1893, zeroinitializer
+  %1895 = select <8 x i1> %1894, <8 x double> %1893, <8 x double> zeroinitializer
+  %1896 = fmul <8 x double> %1843, %1895
+  %1897 = fdiv <8 x double> %1896, %1858
+  %1898 = fsub <8 x double> %1892, %1897
+  %1899 = fmul <8 x double> %1843, %1891
+  %1900 = fdiv <8 x double> %1843, %1890
+  %1901 = fadd <8 x double> %1900, splat (double -1.000000e+00)
+  %1902 = fmul <8 x double> %1901, %1899
+  %1903 = fdiv <8 x double> %1902, %1866
+  %1904 = fdiv <8 x double> %1903, %1858
+  %1905 = fcmp ule <8 x double> %1891, %1844
+  %1906 = select <8 x i1> %1905, <8 x double> zeroinitializer, <8 x double> %1904
+  %1907 = fsub <8 x double> %1856, %1906
+  %1908 = fdiv <8 x double> %1898, %1907
+  %1909 = fsub <8 x double> %1865, %1908
+  %1910 = fcmp olt <8 x double> %1909, %1851
+  %1911 = select <8 x i1> %1910, <8 x double> %1909, <8 x double> %1851
+  %1912 = icmp eq <8 x i64> %1863, zeroinitializer
+  %1913 = select <8 x i1> %1912, <8 x double> %1865, <8 x double> %1911
+  %1914 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1908)
+  %1915 = fcmp oge <8 x double> %1914, splat (double 1.000000e-05)
+  %1916 = select <8 x i1> %1915, <8 x i64> %1863, <8 x i64> zeroinitializer
+  %1917 = add nuw nsw i32 %1864, 1
+  %1918 = icmp samesign ult i32 %1864, 7
+  %1919 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1916)
+  %1920 = icmp ne i64 %1919, 0
+  %1921 = select i1 %1918, i1 %1920, i1 false
+  br i1 %1921, label %1862, label %1859, !llvm.loop !84
 
-1926:                                             ; preds = %1831, %1863
-  %1927 = phi i64 [ %1832, %1831 ], [ %1865, %1863 ]
-  %1928 = add nuw nsw i64 %1833, 1
-  %1929 = icmp slt i64 %1928, %1927
-  br i1 %1929, label %1831, label %1823, !llvm.loop !85
+1922:                                             ; preds = %1827, %1859
+  %1923 = phi i64 [ %1828, %1827 ], [ %1861, %1859 ]
+  %1924 = add nuw nsw i64 %1829, 1
+  %1925 = icmp slt i64 %1924, %1923
+  br i1 %1925, label %1827, label %1819, !llvm.loop !85
 
-1930:                                             ; preds = %1825
-  %1931 = sext <8 x i1> %1828 to <8 x i64>
+1926:                                             ; preds = %1821
+  %1927 = sext <8 x i1> %1824 to <8 x i64>
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %4)
-  store <8 x i64> %1931, ptr %4, align 64, !tbaa !26
+  store <8 x i64> %1927, ptr %4, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %5) #7
   store <8 x double> zeroinitializer, ptr %5, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %6) #7
-  %1932 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %1933 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %1934 = fadd <8 x double> %1932, %1933
-  store <8 x double> %1934, ptr %6, align 64, !tbaa !26
-  %1935 = load ptr, ptr %162, align 8
-  %1936 = load ptr, ptr %164, align 8
-  %1937 = load ptr, ptr %165, align 8
-  br label %1938
+  %1928 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %1929 = load <8 x double>, ptr %146, align 64, !tbaa !26
+  %1930 = fadd <8 x double> %1928, %1929
+  store <8 x double> %1930, ptr %6, align 64, !tbaa !26
+  %1931 = load ptr, ptr %162, align 8
+  %1932 = load ptr, ptr %164, align 8
+  %1933 = load ptr, ptr %165, align 8
+  br label %1934
 
-1938:                                             ; preds = %2008, %1930
-  %1939 = phi i64 [ 0, %1930 ], [ %2009, %2008 ]
-  %1940 = getelementptr inbounds nuw i64, ptr %4, i64 %1939
+1934:                                             ; preds = %2004, %1926
+  %1935 = phi i64 [ 0, %1926 ], [ %2005, %2004 ]
+  %1936 = getelementptr inbounds nuw i64, ptr %4, i64 %1935
+  %1937 = load i64, ptr %1936, align 8, !tbaa !30
+  %1938 = icmp eq i64 %1937, 0
+  br i1 %1938, label %2004, label %1939
+
+1939:                                             ; preds = %1934
+  %1940 = getelementptr inbounds nuw [8 x i64], ptr %121, i64 0, i64 %1935
   %1941 = load i64, ptr %1940, align 8, !tbaa !30
-  %1942 = icmp eq i64 %1941, 0
-  br i1 %1942, label %2008, label %1943
-
-1943:                                             ; preds = %1938
-  %1944 = getelementptr inbounds nuw [8 x i64], ptr %121, i64 0, i64 %1939
+  %1942 = shl nsw i64 %1941, 1
+  %1943 = or disjoint i64 %1942, 1
+  %1944 = getelementptr inbounds i64, ptr %1931, i64 %1943
   %1945 = load i64, ptr %1944, align 8, !tbaa !30
-  %1946 = shl nsw i64 %1945, 1
+  %1946 = shl nuw nsw i64 %1935, 1
   %1947 = or disjoint i64 %1946, 1
-  %1948 = getelementptr inbounds i64, ptr %1935, i64 %1947
-  %1949 = load i64, ptr %1948, align 8, !tbaa !30
-  %1950 = shl nuw nsw i64 %1939, 1
-  %1951 = or disjoint i64 %1950, 1
-  %1952 = getelementptr inbounds nuw [16 x i64], ptr %163, i64 0, i64 %1951
-  %1953 = getelementptr inbounds i64, ptr %1937, i64 %1947
-  %1954 = load i64, ptr %1953, align 8, !tbaa !30
-  %1955 = shl nsw i64 %1954, 4
-  %1956 = getelementptr inbounds i8, ptr %1936, i64 %1955
-  %1957 = getelementptr inbounds nuw double, ptr %6, i64 %1939
-  %1958 = load double, ptr %1957, align 8, !tbaa !40
-  %1959 = load i64, ptr %1952, align 8, !tbaa !30
-  %1960 = getelementptr i8, ptr %1956, i64 -16
-  %1961 = icmp sgt i64 %1959, 0
-  br i1 %1961, label %1962, label %1971
+  %1948 = getelementptr inbounds nuw [16 x i64], ptr %163, i64 0, i64 %1947
+  %1949 = getelementptr inbounds i64, ptr %1933, i64 %1943
+  %1950 = load i64, ptr %1949, align 8, !tbaa !30
+  %1951 = shl nsw i64 %1950, 4
+  %1952 = getelementptr inbounds i8, ptr %1932, i64 %1951
+  %1953 = getelementptr inbounds nuw double, ptr %6, i64 %1935
+  %1954 = load double, ptr %1953, align 8, !tbaa !40
+  %1955 = load i64, ptr %1948, align 8, !tbaa !30
+  %1956 = getelementptr i8, ptr %1952, i64 -16
+  %1957 = icmp sgt i64 %1955, 0
+  br i1 %1957, label %1958, label %1967
 
-1962:                                             ; preds = %1943, %1968
-  %1963 = phi i64 [ %1969, %1968 ], [ %1959, %1943 ]
-  %1964 = shl i64 %1963, 4
-  %1965 = getelementptr i8, ptr %1960, i64 %1964
-  %1966 = load double, ptr %1965, align 8, !tbaa !40
-  %1967 = fcmp ugt double %1958, %1966
-  br i1 %1967, label %1971, label %1968
+1958:                                             ; preds = %1939, %1964
+  %1959 = phi i64 [ %1965, %1964 ], [ %1955, %1939 ]
+  %1960 = shl i64 %1959, 4
+  %1961 = getelementptr i8, ptr %1956, i64 %1960
+  %1962 = load double, ptr %1961, align 8, !tbaa !40
+  %1963 = fcmp ugt double %1954, %1962
+  br i1 %1963, label %1967, label %1964
 
-1968:                                             ; preds = %1962
-  %1969 = add nsw i64 %1963, -1
-  store i64 %1969, ptr %1952, align 8, !tbaa !30
-  %1970 = icmp sgt i64 %1963, 1
-  br i1 %1970, label %1962, label %1971, !llvm.loop !67
+1964:                                             ; preds = %1958
+  %1965 = add nsw i64 %1959, -1
+  store i64 %1965, ptr %1948, align 8, !tbaa !30
+  %1966 = icmp sgt i64 %1959, 1
+  br i1 %1966, label %1958, label %1967, !llvm.loop !67
 
-1971:                                             ; preds = %1968, %1962, %1943
-  %1972 = phi i64 [ %1959, %1943 ], [ 0, %1968 ], [ %1963, %1962 ]
-  %1973 = icmp slt i64 %1972, %1949
-  br i1 %1973, label %1974, label %1983
+1967:                                             ; preds = %1964, %1958, %1939
+  %1968 = phi i64 [ %1955, %1939 ], [ 0, %1964 ], [ %1959, %1958 ]
+  %1969 = icmp slt i64 %1968, %1945
+  br i1 %1969, label %1970, label %1979
 
-1974:                                             ; preds = %1971, %1980
-  %1975 = phi i64 [ %1981, %1980 ], [ %1972, %1971 ]
-  %1976 = shl nsw i64 %1975, 4
-  %1977 = getelementptr inbounds i8, ptr %1956, i64 %1976
-  %1978 = load double, ptr %1977, align 8, !tbaa !40
-  %1979 = fcmp ule double %1958, %1978
-  br i1 %1979, label %1988, label %1980
+1970:                                             ; preds = %1967, %1976
+  %1971 = phi i64 [ %1977, %1976 ], [ %1968, %1967 ]
+  %1972 = shl nsw i64 %1971, 4
+  %1973 = getelementptr inbounds i8, ptr %1952, i64 %1972
+  %1974 = load double, ptr %1973, align 8, !tbaa !40
+  %1975 = fcmp ule double %1954, %1974
+  br i1 %1975, label %1984, label %1976
 
-1980:                                             ; preds = %1974
-  %1981 = add i64 %1975, 1
-  store i64 %1981, ptr %1952, align 8, !tbaa !30
-  %1982 = icmp eq i64 %1981, %1949
-  br i1 %1982, label %1983, label %1974, !llvm.loop !68
+1976:                                             ; preds = %1970
+  %1977 = add i64 %1971, 1
+  store i64 %1977, ptr %1948, align 8, !tbaa !30
+  %1978 = icmp eq i64 %1977, %1945
+  br i1 %1978, label %1979, label %1970, !llvm.loop !68
 
-1983:                                             ; preds = %1980, %1971
-  %1984 = shl i64 %1949, 4
-  %1985 = getelementptr i8, ptr %1956, i64 %1984
-  %1986 = getelementptr i8, ptr %1985, i64 -8
-  %1987 = load double, ptr %1986, align 8, !tbaa !40
-  br label %2005
+1979:                                             ; preds = %1976, %1967
+  %1980 = shl i64 %1945, 4
+  %1981 = getelementptr i8, ptr %1952, i64 %1980
+  %1982 = getelementptr i8, ptr %1981, i64 -8
+  %1983 = load double, ptr %1982, align 8, !tbaa !40
+  br label %2001
 
-1988:                                             ; preds = %1974
-  %1989 = shl nsw i64 %1975, 1
-  %1990 = or disjoint i64 %1989, 1
-  %1991 = getelementptr inbounds double, ptr %1956, i64 %1990
-  %1992 = load double, ptr %1991, align 8, !tbaa !40
-  %1993 = icmp sgt i64 %1975, 0
-  br i1 %1993, label %1994, label %2005
+1984:                                             ; preds = %1970
+  %1985 = shl nsw i64 %1971, 1
+  %1986 = or disjoint i64 %1985, 1
+  %1987 = getelementptr inbounds double, ptr %1952, i64 %1986
+  %1988 = load double, ptr %1987, align 8, !tbaa !40
+  %1989 = icmp sgt i64 %1971, 0
+  br i1 %1989, label %1990, label %2001
 
-1994:                                             ; preds = %1988
-  %1995 = getelementptr inbounds nuw i8, ptr %1956, i64 %1976
-  %1996 = getelementptr i8, ptr %1995, i64 -8
-  %1997 = load double, ptr %1996, align 8, !tbaa !40
-  %1998 = getelementptr i8, ptr %1995, i64 -16
-  %1999 = load double, ptr %1998, align 8, !tbaa !40
-  %2000 = fsub double %1958, %1999
-  %2001 = fsub double %1978, %1999
-  %2002 = fdiv double %2000, %2001
-  %2003 = fsub double %1992, %1997
-  %2004 = tail call double @llvm.fmuladd.f64(double %2002, double %2003, double %1997)
-  br label %2005
+1990:                                             ; preds = %1984
+  %1991 = getelementptr inbounds nuw i8, ptr %1952, i64 %1972
+  %1992 = getelementptr i8, ptr %1991, i64 -8
+  %1993 = load double, ptr %1992, align 8, !tbaa !40
+  %1994 = getelementptr i8, ptr %1991, i64 -16
+  %1995 = load double, ptr %1994, align 8, !tbaa !40
+  %1996 = fsub double %1954, %1995
+  %1997 = fsub double %1974, %1995
+  %1998 = fdiv double %1996, %1997
+  %1999 = fsub double %1988, %1993
+  %2000 = tail call double @llvm.fmuladd.f64(double %1998, double %1999, double %1993)
+  br label %2001
 
-2005:                                             ; preds = %1994, %1988, %1983
-  %2006 = phi double [ %2004, %1994 ], [ %1992, %1988 ], [ %1987, %1983 ]
-  %2007 = getelementptr inbounds nuw double, ptr %5, i64 %1939
-  store double %2006, ptr %2007, align 8, !tbaa !40
-  br label %2008
+2001:                                             ; preds = %1990, %1984, %1979
+  %2002 = phi double [ %2000, %1990 ], [ %1988, %1984 ], [ %1983, %1979 ]
+  %2003 = getelementptr inbounds nuw double, ptr %5, i64 %1935
+  store double %2002, ptr %2003, align 8, !tbaa !40
+  br label %2004
 
-2008:                                             ; preds = %2005, %1938
-  %2009 = add nuw nsw i64 %1939, 1
-  %2010 = icmp eq i64 %2009, 8
-  br i1 %2010, label %2011, label %1938, !llvm.loop !69
+2004:                                             ; preds = %2001, %1934
+  %2005 = add nuw nsw i64 %1935, 1
+  %2006 = icmp eq i64 %2005, 8
+  br i1 %2006, label %2007, label %1934, !llvm.loop !69
 
-2011:                                             ; preds = %2008
-  %2012 = load <8 x double>, ptr %5, align 64, !tbaa !26
+2007:                                             ; preds = %2004
+  %2008 = load <8 x double>, ptr %5, align 64, !tbaa !26
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %6) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %5) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %4)
-  br label %2013
+  br label %2009
 
-2013:                                             ; preds = %1825, %2011
-  %2014 = phi <8 x double> [ %2012, %2011 ], [ zeroinitializer, %1825 ]
-  %2015 = load <8 x double>, ptr %170, align 64, !tbaa !26
-  %2016 = fcmp ogt <8 x double> %2015, zeroinitializer
-  %2017 = sext <8 x i1> %2016 to <8 x i64>
-  %2018 = xor <8 x i64> %2017, splat (i64 -1)
-  %2019 = load <8 x double>, ptr %138, align 64, !tbaa !26
-  %2020 = fcmp oeq <8 x double> %2019, splat (double 1.000000e+00)
-  %2021 = fcmp oeq <8 x double> %2019, splat (double 2.000000e+00)
-  %2022 = or <8 x i1> %2020, %2021
-  %2023 = select <8 x i1> %2022, <8 x i64> %2018, <8 x i64> zeroinitializer
-  %2024 = xor <8 x i64> %2023, %2017
-  %2025 = load <8 x double>, ptr %171, align 64, !tbaa !26
-  %2026 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %2027 = load <8 x double>, ptr %174, align 64, !tbaa !26
-  %2028 = icmp eq <8 x i64> %2024, splat (i64 -1)
-  %2029 = select <8 x i1> %2028, <8 x double> %2027, <8 x double> %2026
-  %2030 = bitcast <8 x i1> %2016 to i8
-  %2031 = icmp eq i8 %2030, 0
-  br i1 %2031, label %2063, label %2032
+2009:                                             ; preds = %1821, %2007
+  %2010 = phi <8 x double> [ %2008, %2007 ], [ zeroinitializer, %1821 ]
+  %2011 = load <8 x double>, ptr %170, align 64, !tbaa !26
+  %2012 = fcmp ogt <8 x double> %2011, zeroinitializer
+  %2013 = sext <8 x i1> %2012 to <8 x i64>
+  %2014 = xor <8 x i64> %2013, splat (i64 -1)
+  %2015 = load <8 x double>, ptr %138, align 64, !tbaa !26
+  %2016 = fcmp oeq <8 x double> %2015, splat (double 1.000000e+00)
+  %2017 = fcmp oeq <8 x double> %2015, splat (double 2.000000e+00)
+  %2018 = or <8 x i1> %2016, %2017
+  %2019 = select <8 x i1> %2018, <8 x i64> %2014, <8 x i64> zeroinitializer
+  %2020 = xor <8 x i64> %2019, %2013
+  %2021 = load <8 x double>, ptr %171, align 64, !tbaa !26
+  %2022 = load <8 x double>, ptr %173, align 64, !tbaa !26
+  %2023 = load <8 x double>, ptr %174, align 64, !tbaa !26
+  %2024 = icmp eq <8 x i64> %2020, splat (i64 -1)
+  %2025 = select <8 x i1> %2024, <8 x double> %2023, <8 x double> %2022
+  %2026 = bitcast <8 x i1> %2012 to i8
+  %2027 = icmp eq i8 %2026, 0
+  br i1 %2027, label %2059, label %2028
 
-2032:                                             ; preds = %2013
-  %2033 = select <8 x i1> %2016, <8 x double> %2014, <8 x double> %2029
-  %2034 = fmul <8 x double> %2033, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2035 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2034)
-  %2036 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2035)
-  %2037 = fmul <8 x double> %2036, %2036
-  %2038 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2036, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2037)
-  %2039 = fadd <8 x double> %2038, splat (double 0x402DD4891DBECC6B)
-  %2040 = fmul <8 x double> %2036, splat (double 0x40C77A698FD9BCCA)
-  %2041 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2037, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2040)
-  %2042 = fadd <8 x double> %2041, splat (double 0xC0B2D7440748F0B3)
-  %2043 = fmul <8 x double> %2036, splat (double 0xC148A99584203885)
-  %2044 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2037, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2043)
-  %2045 = fadd <8 x double> %2044, splat (double 0x4118B9E59F2691E5)
-  %2046 = fmul <8 x double> %2045, splat (double 2.000000e+00)
-  %2047 = fneg <8 x double> %2042
-  %2048 = fmul <8 x double> %2039, splat (double 4.000000e+00)
-  %2049 = fneg <8 x double> %2045
-  %2050 = fmul <8 x double> %2048, %2049
-  %2051 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2042, <8 x double> %2042, <8 x double> %2050)
-  %2052 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2051)
-  %2053 = fsub <8 x double> %2047, %2052
-  %2054 = fdiv <8 x double> %2046, %2053
-  %2055 = fadd <8 x double> %2054, splat (double 0x408451671D164BD4)
-  %2056 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2054, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2057 = fmul <8 x double> %2056, splat (double -4.000000e+00)
-  %2058 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2055, <8 x double> %2055, <8 x double> %2057)
-  %2059 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2058)
-  %2060 = fsub <8 x double> %2055, %2059
-  %2061 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2060, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2062 = select <8 x i1> %2016, <8 x double> %2061, <8 x double> %2025
-  br label %2063
+2028:                                             ; preds = %2009
+  %2029 = select <8 x i1> %2012, <8 x double> %2010, <8 x double> %2025
+  %2030 = fmul <8 x double> %2029, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2031 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2030)
+  %2032 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2031)
+  %2033 = fmul <8 x double> %2032, %2032
+  %2034 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2032, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2033)
+  %2035 = fadd <8 x double> %2034, splat (double 0x402DD4891DBECC6B)
+  %2036 = fmul <8 x double> %2032, splat (double 0x40C77A698FD9BCCA)
+  %2037 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2033, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2036)
+  %2038 = fadd <8 x double> %2037, splat (double 0xC0B2D7440748F0B3)
+  %2039 = fmul <8 x double> %2032, splat (double 0xC148A99584203885)
+  %2040 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2033, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2039)
+  %2041 = fadd <8 x double> %2040, splat (double 0x4118B9E59F2691E5)
+  %2042 = fmul <8 x double> %2041, splat (double 2.000000e+00)
+  %2043 = fneg <8 x double> %2038
+  %2044 = fmul <8 x double> %2035, splat (double 4.000000e+00)
+  %2045 = fneg <8 x double> %2041
+  %2046 = fmul <8 x double> %2044, %2045
+  %2047 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2038, <8 x double> %2038, <8 x double> %2046)
+  %2048 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2047)
+  %2049 = fsub <8 x double> %2043, %2048
+  %2050 = fdiv <8 x double> %2042, %2049
+  %2051 = fadd <8 x double> %2050, splat (double 0x408451671D164BD4)
+  %2052 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2050, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2053 = fmul <8 x double> %2052, splat (double -4.000000e+00)
+  %2054 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2051, <8 x double> %2051, <8 x double> %2053)
+  %2055 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2054)
+  %2056 = fsub <8 x double> %2051, %2055
+  %2057 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2056, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2058 = select <8 x i1> %2012, <8 x double> %2057, <8 x double> %2021
+  br label %2059
 
-2063:                                             ; preds = %2032, %2013
-  %2064 = phi <8 x double> [ %2033, %2032 ], [ %2029, %2013 ]
-  %2065 = phi <8 x double> [ %2062, %2032 ], [ %2025, %2013 ]
-  %2066 = load <8 x double>, ptr %149, align 64, !tbaa !26
-  %2067 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  %2068 = load <8 x double>, ptr %150, align 64, !tbaa !26
-  %2069 = load <8 x double>, ptr %176, align 64, !tbaa !26
-  %2070 = fmul <8 x double> %2068, %2069
-  %2071 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2066, <8 x double> %2067, <8 x double> %2070)
-  %2072 = load <8 x double>, ptr %177, align 64, !tbaa !26
-  %2073 = load <8 x double>, ptr %178, align 64, !tbaa !26
-  %2074 = load <8 x double>, ptr %179, align 64, !tbaa !26
-  %2075 = fneg <8 x double> %2071
-  %2076 = fmul <8 x double> %2074, %2075
-  %2077 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2072, <8 x double> %2073, <8 x double> %2076)
-  %2078 = load <8 x double>, ptr %148, align 64, !tbaa !26
-  %2079 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2074, <8 x double> %2078, <8 x double> %2072)
-  %2080 = fdiv <8 x double> %2077, %2079
-  %2081 = load <8 x double>, ptr %180, align 64, !tbaa !26
-  %2082 = select <8 x i1> %2028, <8 x double> %2081, <8 x double> %2026
-  store <8 x double> %2082, ptr %180, align 64, !tbaa !26
-  %2083 = load <8 x double>, ptr %181, align 64, !tbaa !26
-  %2084 = select <8 x i1> %2028, <8 x double> %2083, <8 x double> %2080
-  store <8 x double> %2084, ptr %181, align 64, !tbaa !26
-  store <8 x double> %2064, ptr %174, align 64, !tbaa !26
-  %2085 = load <8 x i64>, ptr %110, align 64, !tbaa !26
-  %2086 = and <8 x i64> %2085, %2023
-  %2087 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2086)
-  %2088 = icmp eq i64 %2087, 0
-  br i1 %2088, label %2589, label %2089
+2059:                                             ; preds = %2028, %2009
+  %2060 = phi <8 x double> [ %2029, %2028 ], [ %2025, %2009 ]
+  %2061 = phi <8 x double> [ %2058, %2028 ], [ %2021, %2009 ]
+  %2062 = load <8 x double>, ptr %149, align 64, !tbaa !26
+  %2063 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %2064 = load <8 x double>, ptr %150, align 64, !tbaa !26
+  %2065 = load <8 x double>, ptr %176, align 64, !tbaa !26
+  %2066 = fmul <8 x double> %2064, %2065
+  %2067 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2062, <8 x double> %2063, <8 x double> %2066)
+  %2068 = load <8 x double>, ptr %177, align 64, !tbaa !26
+  %2069 = load <8 x double>, ptr %178, align 64, !tbaa !26
+  %2070 = load <8 x double>, ptr %179, align 64, !tbaa !26
+  %2071 = fneg <8 x double> %2067
+  %2072 = fmul <8 x double> %2070, %2071
+  %2073 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2068, <8 x double> %2069, <8 x double> %2072)
+  %2074 = load <8 x double>, ptr %148, align 64, !tbaa !26
+  %2075 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2070, <8 x double> %2074, <8 x double> %2068)
+  %2076 = fdiv <8 x double> %2073, %2075
+  %2077 = load <8 x double>, ptr %180, align 64, !tbaa !26
+  %2078 = select <8 x i1> %2024, <8 x double> %2077, <8 x double> %2022
+  store <8 x double> %2078, ptr %180, align 64, !tbaa !26
+  %2079 = load <8 x double>, ptr %181, align 64, !tbaa !26
+  %2080 = select <8 x i1> %2024, <8 x double> %2079, <8 x double> %2076
+  store <8 x double> %2080, ptr %181, align 64, !tbaa !26
+  store <8 x double> %2060, ptr %174, align 64, !tbaa !26
+  %2081 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %2082 = and <8 x i64> %2081, %2019
+  %2083 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2082)
+  %2084 = icmp eq i64 %2083, 0
+  br i1 %2084, label %2585, label %2085
 
-2089:                                             ; preds = %2063
-  %2090 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %2091 = load <8 x double>, ptr %183, align 64, !tbaa !26
-  %2092 = fmul <8 x double> %2068, %2091
-  %2093 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2066, <8 x double> %2090, <8 x double> %2092)
-  %2094 = load <8 x double>, ptr %184, align 64, !tbaa !26
-  %2095 = load <8 x double>, ptr %185, align 64, !tbaa !26
-  %2096 = fdiv <8 x double> %2094, %2095
-  %2097 = fmul <8 x double> %2026, splat (double 3.000000e-01)
-  %2098 = load <8 x double>, ptr %186, align 64, !tbaa !26
-  %2099 = fadd <8 x double> %2026, %2098
-  %2100 = fadd <8 x double> %2099, splat (double 2.000000e+05)
-  %2101 = fmul <8 x double> %2095, splat (double 2.870530e+02)
-  %2102 = fdiv <8 x double> %2026, %2101
-  %2103 = fcmp ogt <8 x double> %2064, %2097
-  %2104 = select <8 x i1> %2103, <8 x double> %2064, <8 x double> %2097
-  %2105 = fcmp olt <8 x double> %2104, %2100
-  %2106 = select <8 x i1> %2105, <8 x double> %2104, <8 x double> %2100
-  %2107 = icmp eq <8 x i64> %2023, zeroinitializer
-  %2108 = select <8 x i1> %2107, <8 x double> %2064, <8 x double> %2106
-  %2109 = fdiv <8 x double> %2082, splat (double 2.870530e+02)
-  %2110 = fmul <8 x double> %2102, splat (double 2.000000e+00)
-  %2111 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2110)
-  br label %2112
+2085:                                             ; preds = %2059
+  %2086 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %2087 = load <8 x double>, ptr %183, align 64, !tbaa !26
+  %2088 = fmul <8 x double> %2064, %2087
+  %2089 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2062, <8 x double> %2086, <8 x double> %2088)
+  %2090 = load <8 x double>, ptr %184, align 64, !tbaa !26
+  %2091 = load <8 x double>, ptr %185, align 64, !tbaa !26
+  %2092 = fdiv <8 x double> %2090, %2091
+  %2093 = fmul <8 x double> %2022, splat (double 3.000000e-01)
+  %2094 = load <8 x double>, ptr %186, align 64, !tbaa !26
+  %2095 = fadd <8 x double> %2022, %2094
+  %2096 = fadd <8 x double> %2095, splat (double 2.000000e+05)
+  %2097 = fmul <8 x double> %2091, splat (double 2.870530e+02)
+  %2098 = fdiv <8 x double> %2022, %2097
+  %2099 = fcmp ogt <8 x double> %2060, %2093
+  %2100 = select <8 x i1> %2099, <8 x double> %2060, <8 x double> %2093
+  %2101 = fcmp olt <8 x double> %2100, %2096
+  %2102 = select <8 x i1> %2101, <8 x double> %2100, <8 x double> %2096
+  %2103 = icmp eq <8 x i64> %2019, zeroinitializer
+  %2104 = select <8 x i1> %2103, <8 x double> %2060, <8 x double> %2102
+  %2105 = fdiv <8 x double> %2078, splat (double 2.870530e+02)
+  %2106 = fmul <8 x double> %2098, splat (double 2.000000e+00)
+  %2107 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2106)
+  br label %2108
 
-2112:                                             ; preds = %2155, %2089
-  %2113 = phi <8 x double> [ %2065, %2089 ], [ %2147, %2155 ]
-  %2114 = phi <8 x double> [ %2097, %2089 ], [ %2346, %2155 ]
-  %2115 = phi <8 x double> [ %2100, %2089 ], [ %2343, %2155 ]
-  %2116 = phi <8 x i64> [ %2086, %2089 ], [ %2358, %2155 ]
-  %2117 = phi i32 [ 0, %2089 ], [ %2363, %2155 ]
-  %2118 = phi <8 x double> [ %2108, %2089 ], [ %2360, %2155 ]
-  %2119 = fmul <8 x double> %2118, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2120 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2119)
-  %2121 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2120)
-  %2122 = fmul <8 x double> %2121, %2121
-  %2123 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2121, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2122)
-  %2124 = fadd <8 x double> %2123, splat (double 0x402DD4891DBECC6B)
-  %2125 = fmul <8 x double> %2121, splat (double 0x40C77A698FD9BCCA)
-  %2126 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2122, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2125)
-  %2127 = fadd <8 x double> %2126, splat (double 0xC0B2D7440748F0B3)
-  %2128 = fmul <8 x double> %2121, splat (double 0xC148A99584203885)
-  %2129 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2122, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2128)
-  %2130 = fadd <8 x double> %2129, splat (double 0x4118B9E59F2691E5)
-  %2131 = fmul <8 x double> %2130, splat (double 2.000000e+00)
-  %2132 = fneg <8 x double> %2127
-  %2133 = fmul <8 x double> %2124, splat (double 4.000000e+00)
-  %2134 = fneg <8 x double> %2130
-  %2135 = fmul <8 x double> %2133, %2134
-  %2136 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2127, <8 x double> %2127, <8 x double> %2135)
-  %2137 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2136)
-  %2138 = fsub <8 x double> %2132, %2137
-  %2139 = fdiv <8 x double> %2131, %2138
-  %2140 = fadd <8 x double> %2139, splat (double 0x408451671D164BD4)
-  %2141 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2139, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2142 = fmul <8 x double> %2141, splat (double -4.000000e+00)
-  %2143 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2140, <8 x double> %2140, <8 x double> %2142)
-  %2144 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2143)
-  %2145 = fsub <8 x double> %2140, %2144
-  %2146 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2145, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2147 = select <8 x i1> %2107, <8 x double> %2113, <8 x double> %2146
-  %2148 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2147, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2149 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2147, <8 x double> %2148, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2150 = load i64, ptr %144, align 8, !tbaa !20, !noalias !86
-  %2151 = icmp sgt i64 %2150, 0
-  br i1 %2151, label %2152, label %2155
+2108:                                             ; preds = %2151, %2085
+  %2109 = phi <8 x double> [ %2061, %2085 ], [ %2143, %2151 ]
+  %2110 = phi <8 x double> [ %2093, %2085 ], [ %2342, %2151 ]
+  %2111 = phi <8 x double> [ %2096, %2085 ], [ %2339, %2151 ]
+  %2112 = phi <8 x i64> [ %2082, %2085 ], [ %2354, %2151 ]
+  %2113 = phi i32 [ 0, %2085 ], [ %2359, %2151 ]
+  %2114 = phi <8 x double> [ %2104, %2085 ], [ %2356, %2151 ]
+  %2115 = fmul <8 x double> %2114, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2116 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2115)
+  %2117 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2116)
+  %2118 = fmul <8 x double> %2117, %2117
+  %2119 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2117, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2118)
+  %2120 = fadd <8 x double> %2119, splat (double 0x402DD4891DBECC6B)
+  %2121 = fmul <8 x double> %2117, splat (double 0x40C77A698FD9BCCA)
+  %2122 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2118, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2121)
+  %2123 = fadd <8 x double> %2122, splat (double 0xC0B2D7440748F0B3)
+  %2124 = fmul <8 x double> %2117, splat (double 0xC148A99584203885)
+  %2125 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2118, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2124)
+  %2126 = fadd <8 x double> %2125, splat (double 0x4118B9E59F2691E5)
+  %2127 = fmul <8 x double> %2126, splat (double 2.000000e+00)
+  %2128 = fneg <8 x double> %2123
+  %2129 = fmul <8 x double> %2120, splat (double 4.000000e+00)
+  %2130 = fneg <8 x double> %2126
+  %2131 = fmul <8 x double> %2129, %2130
+  %2132 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2123, <8 x double> %2123, <8 x double> %2131)
+  %2133 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2132)
+  %2134 = fsub <8 x double> %2128, %2133
+  %2135 = fdiv <8 x double> %2127, %2134
+  %2136 = fadd <8 x double> %2135, splat (double 0x408451671D164BD4)
+  %2137 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2135, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2138 = fmul <8 x double> %2137, splat (double -4.000000e+00)
+  %2139 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2136, <8 x double> %2136, <8 x double> %2138)
+  %2140 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2139)
+  %2141 = fsub <8 x double> %2136, %2140
+  %2142 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2141, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2143 = select <8 x i1> %2103, <8 x double> %2109, <8 x double> %2142
+  %2144 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2143, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2145 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2143, <8 x double> %2144, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2146 = load i64, ptr %144, align 8, !tbaa !20, !noalias !86
+  %2147 = icmp sgt i64 %2146, 0
+  br i1 %2147, label %2148, label %2151
 
-2152:                                             ; preds = %2112
-  %2153 = fdiv <8 x double> splat (double 1.000000e+00), %2149
-  %2154 = fadd <8 x double> %2147, splat (double 1.000000e-09)
-  br label %2366
+2148:                                             ; preds = %2108
+  %2149 = fdiv <8 x double> splat (double 1.000000e+00), %2145
+  %2150 = fadd <8 x double> %2143, splat (double 1.000000e-09)
+  br label %2362
 
-2155:                                             ; preds = %2476, %2112
-  %2156 = phi <8 x double> [ zeroinitializer, %2112 ], [ %2547, %2476 ]
-  %2157 = phi <8 x double> [ zeroinitializer, %2112 ], [ %2548, %2476 ]
-  %2158 = extractelement <8 x double> %2156, i64 0
-  %2159 = extractelement <8 x double> %2156, i64 1
+2151:                                             ; preds = %2472, %2108
+  %2152 = phi <8 x double> [ zeroinitializer, %2108 ], [ %2543, %2472 ]
+  %2153 = phi <8 x double> [ zeroinitializer, %2108 ], [ %2544, %2472 ]
+  %2154 = extractelement <8 x double> %2152, i64 0
+  %2155 = extractelement <8 x double> %2152, i64 1
+  %2156 = fadd double %2154, %2155
+  %2157 = extractelement <8 x double> %2152, i64 2
+  %2158 = fadd double %2156, %2157
+  %2159 = extractelement <8 x double> %2152, i64 3
   %2160 = fadd double %2158, %2159
-  %2161 = extractelement <8 x double> %2156, i64 2
+  %2161 = extractelement <8 x double> %2152, i64 4
   %2162 = fadd double %2160, %2161
-  %2163 = extractelement <8 x double> %2156, i64 3
+  %2163 = extractelement <8 x double> %2152, i64 5
   %2164 = fadd double %2162, %2163
-  %2165 = extractelement <8 x double> %2156, i64 4
+  %2165 = extractelement <8 x double> %2152, i64 6
   %2166 = fadd double %2164, %2165
-  %2167 = extractelement <8 x double> %2156, i64 5
+  %2167 = extractelement <8 x double> %2152, i64 7
   %2168 = fadd double %2166, %2167
-  %2169 = extractelement <8 x double> %2156, i64 6
-  %2170 = fadd double %2168, %2169
-  %2171 = extractelement <8 x double> %2156, i64 7
+  %2169 = insertelement <8 x double> poison, double %2168, i64 0
+  %2170 = extractelement <8 x double> %2153, i64 0
+  %2171 = extractelement <8 x double> %2153, i64 1
   %2172 = fadd double %2170, %2171
-  %2173 = insertelement <8 x double> poison, double %2172, i64 0
-  %2174 = extractelement <8 x double> %2157, i64 0
-  %2175 = extractelement <8 x double> %2157, i64 1
+  %2173 = extractelement <8 x double> %2153, i64 2
+  %2174 = fadd double %2172, %2173
+  %2175 = extractelement <8 x double> %2153, i64 3
   %2176 = fadd double %2174, %2175
-  %2177 = extractelement <8 x double> %2157, i64 2
+  %2177 = extractelement <8 x double> %2153, i64 4
   %2178 = fadd double %2176, %2177
-  %2179 = extractelement <8 x double> %2157, i64 3
+  %2179 = extractelement <8 x double> %2153, i64 5
   %2180 = fadd double %2178, %2179
-  %2181 = extractelement <8 x double> %2157, i64 4
+  %2181 = extractelement <8 x double> %2153, i64 6
   %2182 = fadd double %2180, %2181
-  %2183 = extractelement <8 x double> %2157, i64 5
+  %2183 = extractelement <8 x double> %2153, i64 7
   %2184 = fadd double %2182, %2183
-  %2185 = extractelement <8 x double> %2157, i64 6
-  %2186 = fadd double %2184, %2185
-  %2187 = extractelement <8 x double> %2157, i64 7
-  %2188 = fadd double %2186, %2187
-  %2189 = shufflevector <8 x double> %2173, <8 x double> poison, <8 x i32> zeroinitializer
-  %2190 = insertelement <8 x double> poison, double %2188, i64 0
-  %2191 = shufflevector <8 x double> %2190, <8 x double> poison, <8 x i32> zeroinitializer
-  %2192 = fsub <8 x double> %2118, %2082
-  %2193 = fcmp ogt <8 x double> %2192, zeroinitializer
-  %2194 = select <8 x i1> %2193, <8 x double> %2192, <8 x double> zeroinitializer
-  %2195 = fadd <8 x double> %2147, splat (double 2.731500e+02)
-  %2196 = fdiv <8 x double> %2194, splat (double 4.615260e+02)
-  %2197 = fadd <8 x double> %2109, %2196
-  %2198 = load <8 x double>, ptr %185, align 64, !tbaa !26
-  %2199 = fdiv <8 x double> %2197, %2198
-  %2200 = fmul <8 x double> %2198, %2199
-  %2201 = fdiv <8 x double> %2118, %2200
-  %2202 = load <8 x double>, ptr %173, align 64, !tbaa !26, !noalias !89
-  %2203 = fsub <8 x double> %2118, %2202
-  %2204 = load <8 x double>, ptr %186, align 64, !tbaa !26, !noalias !89
-  %2205 = fsub <8 x double> %2203, %2204
-  %2206 = load <8 x double>, ptr %187, align 64, !tbaa !26, !noalias !89
-  %2207 = load <8 x double>, ptr %138, align 64, !tbaa !26, !noalias !89
-  %2208 = fcmp une <8 x double> %2207, splat (double 2.000000e+00)
-  %2209 = load <8 x double>, ptr %188, align 64, !tbaa !26, !noalias !89
-  %2210 = select <8 x i1> %2208, <8 x double> zeroinitializer, <8 x double> %2209
-  %2211 = fadd <8 x double> %2206, %2210
-  %2212 = fcmp ule <8 x double> %2203, zeroinitializer
-  %2213 = fcmp ule <8 x double> %2211, zeroinitializer
-  %2214 = or <8 x i1> %2212, %2213
-  %2215 = fmul <8 x double> %2199, splat (double 2.000000e+00)
-  %2216 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2215)
-  %2217 = fmul <8 x double> %2216, %2211
-  %2218 = fadd <8 x double> %2203, splat (double 2.000000e+02)
-  %2219 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2218)
-  %2220 = select <8 x i1> %2212, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2219
-  %2221 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2203, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
-  %2222 = fmul <8 x double> %2221, %2217
-  %2223 = fmul <8 x double> %2220, %2220
-  %2224 = fmul <8 x double> %2220, %2223
-  %2225 = fdiv <8 x double> %2222, %2224
-  %2226 = fmul <8 x double> %2203, %2217
-  %2227 = fdiv <8 x double> %2226, %2220
-  %2228 = select <8 x i1> %2214, <8 x double> zeroinitializer, <8 x double> %2227
-  %2229 = select <8 x i1> %2214, <8 x double> zeroinitializer, <8 x double> %2225
-  %2230 = fcmp ule <8 x double> %2205, zeroinitializer
-  %2231 = load <8 x double>, ptr %189, align 64, !tbaa !26, !noalias !89
-  %2232 = fmul <8 x double> %2205, %2231
-  %2233 = select <8 x i1> %2230, <8 x double> zeroinitializer, <8 x double> %2232
-  %2234 = fadd <8 x double> %2233, %2228
-  %2235 = select <8 x i1> %2230, <8 x double> zeroinitializer, <8 x double> %2231
-  %2236 = fadd <8 x double> %2235, %2229
-  %2237 = load <8 x double>, ptr %190, align 64, !tbaa !26
-  %2238 = fsub <8 x double> %2202, %2118
-  %2239 = fcmp ule <8 x double> %2238, zeroinitializer
-  %2240 = fcmp ule <8 x double> %2237, zeroinitializer
-  %2241 = or <8 x i1> %2239, %2240
-  %2242 = fmul <8 x double> %2111, %2237
-  %2243 = fadd <8 x double> %2238, splat (double 2.000000e+02)
-  %2244 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2243)
-  %2245 = select <8 x i1> %2239, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2244
-  %2246 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2238, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
-  %2247 = fmul <8 x double> %2246, %2242
-  %2248 = fmul <8 x double> %2245, %2245
-  %2249 = fmul <8 x double> %2245, %2248
-  %2250 = fdiv <8 x double> %2247, %2249
-  %2251 = fmul <8 x double> %2238, %2242
-  %2252 = fdiv <8 x double> %2251, %2245
-  %2253 = load <8 x double>, ptr %149, align 64, !tbaa !26, !noalias !92
-  %2254 = load <8 x double>, ptr %175, align 64, !tbaa !26, !noalias !92
-  %2255 = load <8 x double>, ptr %150, align 64, !tbaa !26, !noalias !92
-  %2256 = load <8 x double>, ptr %176, align 64, !tbaa !26, !noalias !92
-  %2257 = fmul <8 x double> %2255, %2256
-  %2258 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2253, <8 x double> %2254, <8 x double> %2257)
-  %2259 = load <8 x double>, ptr %179, align 64, !tbaa !26, !noalias !92
-  %2260 = load <8 x double>, ptr %148, align 64, !tbaa !26, !noalias !92
-  %2261 = load <8 x double>, ptr %177, align 64, !tbaa !26, !noalias !92
-  %2262 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2259, <8 x double> %2260, <8 x double> %2261)
-  %2263 = load <8 x double>, ptr %178, align 64, !tbaa !26, !noalias !92
-  %2264 = fneg <8 x double> %2258
-  %2265 = fmul <8 x double> %2259, %2264
-  %2266 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2261, <8 x double> %2263, <8 x double> %2265)
-  %2267 = fdiv <8 x double> %2266, %2262
-  %2268 = fcmp ogt <8 x double> %2194, splat (double 2.000000e+03)
-  %2269 = select <8 x i1> %2268, <8 x double> %2194, <8 x double> splat (double 2.000000e+03)
-  %2270 = fmul <8 x double> %2269, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2271 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2270)
-  %2272 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2271)
-  %2273 = fmul <8 x double> %2272, %2272
-  %2274 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2272, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2273)
-  %2275 = fadd <8 x double> %2274, splat (double 0x402DD4891DBECC6B)
-  %2276 = fmul <8 x double> %2272, splat (double 0x40C77A698FD9BCCA)
-  %2277 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2273, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2276)
-  %2278 = fadd <8 x double> %2277, splat (double 0xC0B2D7440748F0B3)
-  %2279 = fmul <8 x double> %2272, splat (double 0xC148A99584203885)
-  %2280 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2273, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2279)
-  %2281 = fadd <8 x double> %2280, splat (double 0x4118B9E59F2691E5)
-  %2282 = fmul <8 x double> %2281, splat (double 2.000000e+00)
-  %2283 = fneg <8 x double> %2278
-  %2284 = fmul <8 x double> %2275, splat (double 4.000000e+00)
-  %2285 = fneg <8 x double> %2281
-  %2286 = fmul <8 x double> %2284, %2285
-  %2287 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2278, <8 x double> %2278, <8 x double> %2286)
-  %2288 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2287)
-  %2289 = fsub <8 x double> %2283, %2288
-  %2290 = fdiv <8 x double> %2282, %2289
-  %2291 = fadd <8 x double> %2290, splat (double 0x408451671D164BD4)
-  %2292 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2290, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2293 = fmul <8 x double> %2292, splat (double -4.000000e+00)
-  %2294 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2291, <8 x double> %2291, <8 x double> %2293)
-  %2295 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2294)
-  %2296 = fsub <8 x double> %2291, %2295
-  %2297 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2296, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2298 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2297, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2299 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2297, <8 x double> %2298, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2300 = fadd <8 x double> %2297, splat (double 2.731500e+02)
-  %2301 = fcmp ule <8 x double> %2297, %2267
-  %2302 = load <8 x double>, ptr %191, align 64, !tbaa !26, !noalias !92
-  %2303 = fmul <8 x double> %2262, %2302
-  %2304 = fadd <8 x double> %2262, %2302
-  %2305 = fdiv <8 x double> %2303, %2304
-  %2306 = fdiv <8 x double> %2305, %2299
-  %2307 = fmul <8 x double> %2300, splat (double 4.615260e+02)
-  %2308 = fmul <8 x double> %2269, %2299
-  %2309 = fmul <8 x double> %2297, %2302
-  %2310 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2267, <8 x double> %2262, <8 x double> %2309)
-  %2311 = fdiv <8 x double> %2310, %2304
-  %2312 = select <8 x i1> %2301, <8 x double> %2267, <8 x double> %2311
-  store <8 x double> %2312, ptr %181, align 64, !tbaa !26, !noalias !92
-  %2313 = fsub <8 x double> %2297, %2267
-  %2314 = fmul <8 x double> %2313, %2306
-  %2315 = select <8 x i1> %2301, <8 x double> zeroinitializer, <8 x double> %2314
-  %2316 = fmul <8 x double> %2195, splat (double 4.615260e+02)
-  %2317 = fmul <8 x double> %2195, %2316
-  %2318 = fmul <8 x double> %2118, %2149
-  %2319 = fdiv <8 x double> %2317, %2318
-  %2320 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2260, <8 x double> %2118, <8 x double> %2093)
-  %2321 = fsub <8 x double> %2189, %2315
-  %2322 = fmul <8 x double> %2321, splat (double -4.615260e+02)
-  %2323 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2096, <8 x double> %2320, <8 x double> %2322)
-  %2324 = fmul <8 x double> %2252, splat (double -2.870530e+02)
-  %2325 = select <8 x i1> %2241, <8 x double> splat (double -0.000000e+00), <8 x double> %2324
-  %2326 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2201, <8 x double> %2234, <8 x double> %2325)
-  %2327 = fadd <8 x double> %2326, %2323
-  %2328 = fneg <8 x double> %2300
-  %2329 = fmul <8 x double> %2307, %2328
-  %2330 = fdiv <8 x double> %2329, %2308
-  %2331 = fmul <8 x double> %2330, %2306
-  %2332 = select <8 x i1> %2301, <8 x double> splat (double -0.000000e+00), <8 x double> %2331
-  %2333 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2191, <8 x double> %2319, <8 x double> %2332)
-  %2334 = fmul <8 x double> %2333, splat (double -4.615260e+02)
-  %2335 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2096, <8 x double> %2260, <8 x double> %2334)
-  %2336 = fmul <8 x double> %2250, splat (double 2.870530e+02)
-  %2337 = select <8 x i1> %2241, <8 x double> zeroinitializer, <8 x double> %2336
-  %2338 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2201, <8 x double> %2236, <8 x double> %2337)
-  %2339 = fadd <8 x double> %2338, %2335
-  %2340 = fcmp ule <8 x double> %2327, zeroinitializer
-  %2341 = fcmp olt <8 x double> %2115, %2118
-  %2342 = select <8 x i1> %2340, <8 x i1> splat (i1 true), <8 x i1> %2341
-  %2343 = select <8 x i1> %2342, <8 x double> %2115, <8 x double> %2118
-  %2344 = fcmp ogt <8 x double> %2114, %2118
-  %2345 = select <8 x i1> %2344, <8 x double> %2114, <8 x double> %2118
-  %2346 = select <8 x i1> %2340, <8 x double> %2345, <8 x double> %2114
-  %2347 = fdiv <8 x double> %2327, %2339
-  %2348 = fsub <8 x double> %2118, %2347
-  %2349 = fcmp uge <8 x double> %2346, %2348
-  %2350 = fcmp uge <8 x double> %2348, %2343
-  %2351 = or <8 x i1> %2349, %2350
-  %2352 = fadd <8 x double> %2346, %2343
-  %2353 = fmul <8 x double> %2352, splat (double 5.000000e-01)
-  %2354 = select <8 x i1> %2351, <8 x double> %2353, <8 x double> %2348
-  %2355 = fsub <8 x double> %2354, %2118
-  %2356 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2355)
-  %2357 = fcmp oge <8 x double> %2356, splat (double 2.000000e-01)
-  %2358 = select <8 x i1> %2357, <8 x i64> %2116, <8 x i64> zeroinitializer
-  %2359 = icmp eq <8 x i64> %2358, zeroinitializer
-  %2360 = select <8 x i1> %2359, <8 x double> %2118, <8 x double> %2354
-  %2361 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2358)
-  %2362 = icmp ne i64 %2361, 0
-  %2363 = add nuw nsw i32 %2117, 1
-  %2364 = icmp samesign ult i32 %2117, 59
-  %2365 = select i1 %2362, i1 %2364, i1 false
-  br i1 %2365, label %2112, label %2552, !llvm.loop !95
+  %2185 = shufflevector <8 x double> %2169, <8 x double> poison, <8 x i32> zeroinitializer
+  %2186 = insertelement <8 x double> poison, double %2184, i64 0
+  %2187 = shufflevector <8 x double> %2186, <8 x double> poison, <8 x i32> zeroinitializer
+  %2188 = fsub <8 x double> %2114, %2078
+  %2189 = fcmp ogt <8 x double> %2188, zeroinitializer
+  %2190 = select <8 x i1> %2189, <8 x double> %2188, <8 x double> zeroinitializer
+  %2191 = fadd <8 x double> %2143, splat (double 2.731500e+02)
+  %2192 = fdiv <8 x double> %2190, splat (double 4.615260e+02)
+  %2193 = fadd <8 x double> %2105, %2192
+  %2194 = load <8 x double>, ptr %185, align 64, !tbaa !26
+  %2195 = fdiv <8 x double> %2193, %2194
+  %2196 = fmul <8 x double> %2194, %2195
+  %2197 = fdiv <8 x double> %2114, %2196
+  %2198 = load <8 x double>, ptr %173, align 64, !tbaa !26, !noalias !89
+  %2199 = fsub <8 x double> %2114, %2198
+  %2200 = load <8 x double>, ptr %186, align 64, !tbaa !26, !noalias !89
+  %2201 = fsub <8 x double> %2199, %2200
+  %2202 = load <8 x double>, ptr %187, align 64, !tbaa !26, !noalias !89
+  %2203 = load <8 x double>, ptr %138, align 64, !tbaa !26, !noalias !89
+  %2204 = fcmp une <8 x double> %2203, splat (double 2.000000e+00)
+  %2205 = load <8 x double>, ptr %188, align 64, !tbaa !26, !noalias !89
+  %2206 = select <8 x i1> %2204, <8 x double> zeroinitializer, <8 x double> %2205
+  %2207 = fadd <8 x double> %2202, %2206
+  %2208 = fcmp ule <8 x double> %2199, zeroinitializer
+  %2209 = fcmp ule <8 x double> %2207, zeroinitializer
+  %2210 = or <8 x i1> %2208, %2209
+  %2211 = fmul <8 x double> %2195, splat (double 2.000000e+00)
+  %2212 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2211)
+  %2213 = fmul <8 x double> %2212, %2207
+  %2214 = fadd <8 x double> %2199, splat (double 2.000000e+02)
+  %2215 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2214)
+  %2216 = select <8 x i1> %2208, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2215
+  %2217 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2199, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
+  %2218 = fmul <8 x double> %2217, %2213
+  %2219 = fmul <8 x double> %2216, %2216
+  %2220 = fmul <8 x double> %2216, %2219
+  %2221 = fdiv <8 x double> %2218, %2220
+  %2222 = fmul <8 x double> %2199, %2213
+  %2223 = fdiv <8 x double> %2222, %2216
+  %2224 = select <8 x i1> %2210, <8 x double> zeroinitializer, <8 x double> %2223
+  %2225 = select <8 x i1> %2210, <8 x double> zeroinitializer, <8 x double> %2221
+  %2226 = fcmp ule <8 x double> %2201, zeroinitializer
+  %2227 = load <8 x double>, ptr %189, align 64, !tbaa !26, !noalias !89
+  %2228 = fmul <8 x double> %2201, %2227
+  %2229 = select <8 x i1> %2226, <8 x double> zeroinitializer, <8 x double> %2228
+  %2230 = fadd <8 x double> %2229, %2224
+  %2231 = select <8 x i1> %2226, <8 x double> zeroinitializer, <8 x double> %2227
+  %2232 = fadd <8 x double> %2231, %2225
+  %2233 = load <8 x double>, ptr %190, align 64, !tbaa !26
+  %2234 = fsub <8 x double> %2198, %2114
+  %2235 = fcmp ule <8 x double> %2234, zeroinitializer
+  %2236 = fcmp ule <8 x double> %2233, zeroinitializer
+  %2237 = or <8 x i1> %2235, %2236
+  %2238 = fmul <8 x double> %2107, %2233
+  %2239 = fadd <8 x double> %2234, splat (double 2.000000e+02)
+  %2240 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2239)
+  %2241 = select <8 x i1> %2235, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2240
+  %2242 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2234, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
+  %2243 = fmul <8 x double> %2242, %2238
+  %2244 = fmul <8 x double> %2241, %2241
+  %2245 = fmul <8 x double> %2241, %2244
+  %2246 = fdiv <8 x double> %2243, %2245
+  %2247 = fmul <8 x double> %2234, %2238
+  %2248 = fdiv <8 x double> %2247, %2241
+  %2249 = load <8 x double>, ptr %149, align 64, !tbaa !26, !noalias !92
+  %2250 = load <8 x double>, ptr %175, align 64, !tbaa !26, !noalias !92
+  %2251 = load <8 x double>, ptr %150, align 64, !tbaa !26, !noalias !92
+  %2252 = load <8 x double>, ptr %176, align 64, !tbaa !26, !noalias !92
+  %2253 = fmul <8 x double> %2251, %2252
+  %2254 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2249, <8 x double> %2250, <8 x double> %2253)
+  %2255 = load <8 x double>, ptr %179, align 64, !tbaa !26, !noalias !92
+  %2256 = load <8 x double>, ptr %148, align 64, !tbaa !26, !noalias !92
+  %2257 = load <8 x double>, ptr %177, align 64, !tbaa !26, !noalias !92
+  %2258 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2255, <8 x double> %2256, <8 x double> %2257)
+  %2259 = load <8 x double>, ptr %178, align 64, !tbaa !26, !noalias !92
+  %2260 = fneg <8 x double> %2254
+  %2261 = fmul <8 x double> %2255, %2260
+  %2262 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2257, <8 x double> %2259, <8 x double> %2261)
+  %2263 = fdiv <8 x double> %2262, %2258
+  %2264 = fcmp ogt <8 x double> %2190, splat (double 2.000000e+03)
+  %2265 = select <8 x i1> %2264, <8 x double> %2190, <8 x double> splat (double 2.000000e+03)
+  %2266 = fmul <8 x double> %2265, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2267 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2266)
+  %2268 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2267)
+  %2269 = fmul <8 x double> %2268, %2268
+  %2270 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2268, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2269)
+  %2271 = fadd <8 x double> %2270, splat (double 0x402DD4891DBECC6B)
+  %2272 = fmul <8 x double> %2268, splat (double 0x40C77A698FD9BCCA)
+  %2273 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2269, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2272)
+  %2274 = fadd <8 x double> %2273, splat (double 0xC0B2D7440748F0B3)
+  %2275 = fmul <8 x double> %2268, splat (double 0xC148A99584203885)
+  %2276 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2269, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2275)
+  %2277 = fadd <8 x double> %2276, splat (double 0x4118B9E59F2691E5)
+  %2278 = fmul <8 x double> %2277, splat (double 2.000000e+00)
+  %2279 = fneg <8 x double> %2274
+  %2280 = fmul <8 x double> %2271, splat (double 4.000000e+00)
+  %2281 = fneg <8 x double> %2277
+  %2282 = fmul <8 x double> %2280, %2281
+  %2283 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2274, <8 x double> %2274, <8 x double> %2282)
+  %2284 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2283)
+  %2285 = fsub <8 x double> %2279, %2284
+  %2286 = fdiv <8 x double> %2278, %2285
+  %2287 = fadd <8 x double> %2286, splat (double 0x408451671D164BD4)
+  %2288 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2286, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2289 = fmul <8 x double> %2288, splat (double -4.000000e+00)
+  %2290 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2287, <8 x double> %2287, <8 x double> %2289)
+  %2291 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2290)
+  %2292 = fsub <8 x double> %2287, %2291
+  %2293 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2292, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2294 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2293, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2295 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2293, <8 x double> %2294, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2296 = fadd <8 x double> %2293, splat (double 2.731500e+02)
+  %2297 = fcmp ule <8 x double> %2293, %2263
+  %2298 = load <8 x double>, ptr %191, align 64, !tbaa !26, !noalias !92
+  %2299 = fmul <8 x double> %2258, %2298
+  %2300 = fadd <8 x double> %2258, %2298
+  %2301 = fdiv <8 x double> %2299, %2300
+  %2302 = fdiv <8 x double> %2301, %2295
+  %2303 = fmul <8 x double> %2296, splat (double 4.615260e+02)
+  %2304 = fmul <8 x double> %2265, %2295
+  %2305 = fmul <8 x double> %2293, %2298
+  %2306 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2263, <8 x double> %2258, <8 x double> %2305)
+  %2307 = fdiv <8 x double> %2306, %2300
+  %2308 = select <8 x i1> %2297, <8 x double> %2263, <8 x double> %2307
+  store <8 x double> %2308, ptr %181, align 64, !tbaa !26, !noalias !92
+  %2309 = fsub <8 x double> %2293, %2263
+  %2310 = fmul <8 x double> %2309, %2302
+  %2311 = select <8 x i1> %2297, <8 x double> zeroinitializer, <8 x double> %2310
+  %2312 = fmul <8 x double> %2191, splat (double 4.615260e+02)
+  %2313 = fmul <8 x double> %2191, %2312
+  %2314 = fmul <8 x double> %2114, %2145
+  %2315 = fdiv <8 x double> %2313, %2314
+  %2316 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2256, <8 x double> %2114, <8 x double> %2089)
+  %2317 = fsub <8 x double> %2185, %2311
+  %2318 = fmul <8 x double> %2317, splat (double -4.615260e+02)
+  %2319 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2092, <8 x double> %2316, <8 x double> %2318)
+  %2320 = fmul <8 x double> %2248, splat (double -2.870530e+02)
+  %2321 = select <8 x i1> %2237, <8 x double> splat (double -0.000000e+00), <8 x double> %2320
+  %2322 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2197, <8 x double> %2230, <8 x double> %2321)
+  %2323 = fadd <8 x double> %2322, %2319
+  %2324 = fneg <8 x double> %2296
+  %2325 = fmul <8 x double> %2303, %2324
+  %2326 = fdiv <8 x double> %2325, %2304
+  %2327 = fmul <8 x double> %2326, %2302
+  %2328 = select <8 x i1> %2297, <8 x double> splat (double -0.000000e+00), <8 x double> %2327
+  %2329 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2187, <8 x double> %2315, <8 x double> %2328)
+  %2330 = fmul <8 x double> %2329, splat (double -4.615260e+02)
+  %2331 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2092, <8 x double> %2256, <8 x double> %2330)
+  %2332 = fmul <8 x double> %2246, splat (double 2.870530e+02)
+  %2333 = select <8 x i1> %2237, <8 x double> zeroinitializer, <8 x double> %2332
+  %2334 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2197, <8 x double> %2232, <8 x double> %2333)
+  %2335 = fadd <8 x double> %2334, %2331
+  %2336 = fcmp ule <8 x double> %2323, zeroinitializer
+  %2337 = fcmp olt <8 x double> %2111, %2114
+  %2338 = select <8 x i1> %2336, <8 x i1> splat (i1 true), <8 x i1> %2337
+  %2339 = select <8 x i1> %2338, <8 x double> %2111, <8 x double> %2114
+  %2340 = fcmp ogt <8 x double> %2110, %2114
+  %2341 = select <8 x i1> %2340, <8 x double> %2110, <8 x double> %2114
+  %2342 = select <8 x i1> %2336, <8 x double> %2341, <8 x double> %2110
+  %2343 = fdiv <8 x double> %2323, %2335
+  %2344 = fsub <8 x double> %2114, %2343
+  %2345 = fcmp uge <8 x double> %2342, %2344
+  %2346 = fcmp uge <8 x double> %2344, %2339
+  %2347 = or <8 x i1> %2345, %2346
+  %2348 = fadd <8 x double> %2342, %2339
+  %2349 = fmul <8 x double> %2348, splat (double 5.000000e-01)
+  %2350 = select <8 x i1> %2347, <8 x double> %2349, <8 x double> %2344
+  %2351 = fsub <8 x double> %2350, %2114
+  %2352 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2351)
+  %2353 = fcmp oge <8 x double> %2352, splat (double 2.000000e-01)
+  %2354 = select <8 x i1> %2353, <8 x i64> %2112, <8 x i64> zeroinitializer
+  %2355 = icmp eq <8 x i64> %2354, zeroinitializer
+  %2356 = select <8 x i1> %2355, <8 x double> %2114, <8 x double> %2350
+  %2357 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2354)
+  %2358 = icmp ne i64 %2357, 0
+  %2359 = add nuw nsw i32 %2113, 1
+  %2360 = icmp samesign ult i32 %2113, 59
+  %2361 = select i1 %2358, i1 %2360, i1 false
+  br i1 %2361, label %2108, label %2548, !llvm.loop !95
 
-2366:                                             ; preds = %2152, %2476
-  %2367 = phi <8 x double> [ zeroinitializer, %2152 ], [ %2548, %2476 ]
-  %2368 = phi <8 x double> [ zeroinitializer, %2152 ], [ %2547, %2476 ]
-  %2369 = phi i64 [ 0, %2152 ], [ %2549, %2476 ]
-  %2370 = load ptr, ptr %129, align 8, !tbaa !28, !noalias !86
-  %2371 = getelementptr inbounds nuw %struct.Piece, ptr %2370, i64 %2369
-  %2372 = getelementptr inbounds nuw i8, ptr %2371, i64 5824
+2362:                                             ; preds = %2148, %2472
+  %2363 = phi <8 x double> [ zeroinitializer, %2148 ], [ %2544, %2472 ]
+  %2364 = phi <8 x double> [ zeroinitializer, %2148 ], [ %2543, %2472 ]
+  %2365 = phi i64 [ 0, %2148 ], [ %2545, %2472 ]
+  %2366 = load ptr, ptr %129, align 8, !tbaa !28, !noalias !86
+  %2367 = getelementptr inbounds nuw %struct.Piece, ptr %2366, i64 %2365
+  %2368 = getelementptr inbounds nuw i8, ptr %2367, i64 5824
+  %2369 = load <8 x double>, ptr %2368, align 64, !tbaa !26, !noalias !86
+  %2370 = getelementptr inbounds nuw i8, ptr %2367, i64 5888
+  %2371 = load <8 x double>, ptr %2370, align 64, !tbaa !26, !noalias !86
+  %2372 = getelementptr inbounds nuw i8, ptr %2367, i64 7296
   %2373 = load <8 x double>, ptr %2372, align 64, !tbaa !26, !noalias !86
-  %2374 = getelementptr inbounds nuw i8, ptr %2371, i64 5888
-  %2375 = load <8 x double>, ptr %2374, align 64, !tbaa !26, !noalias !86
-  %2376 = getelementptr inbounds nuw i8, ptr %2371, i64 7296
-  %2377 = load <8 x double>, ptr %2376, align 64, !tbaa !26, !noalias !86
-  %2378 = fcmp ule <8 x double> %2377, splat (double 1.000000e+00)
-  %2379 = fmul <8 x double> %2147, %2375
-  %2380 = fcmp ogt <8 x double> %2373, %2379
-  %2381 = and <8 x i1> %2378, %2380
-  %2382 = fneg <8 x double> %2375
-  %2383 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2382, <8 x double> %2147, <8 x double> %2373)
-  %2384 = fmul <8 x double> %2153, %2383
-  %2385 = select <8 x i1> %2381, <8 x double> %2384, <8 x double> zeroinitializer
-  %2386 = fmul <8 x double> %2153, %2382
-  %2387 = fdiv <8 x double> %2373, %2375
-  %2388 = select <8 x i1> %2381, <8 x double> %2147, <8 x double> %2387
-  %2389 = getelementptr inbounds nuw i8, ptr %2371, i64 7488
-  %2390 = load <8 x i64>, ptr %2389, align 64, !tbaa !26, !noalias !86
-  %2391 = getelementptr inbounds nuw i8, ptr %2371, i64 2240
-  %2392 = load <8 x double>, ptr %2391, align 64, !tbaa !26, !noalias !86
-  %2393 = fcmp ule <8 x double> %2392, zeroinitializer
-  %2394 = xor <8 x i1> %2378, splat (i1 true)
-  %2395 = select <8 x i1> %2394, <8 x i1> splat (i1 true), <8 x i1> %2393
-  %2396 = getelementptr inbounds nuw i8, ptr %2371, i64 5952
-  %2397 = load <8 x double>, ptr %2396, align 64, !tbaa !26, !noalias !86
-  %2398 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2382, <8 x double> %2397, <8 x double> %2373)
-  %2399 = fcmp ogt <8 x double> %2398, zeroinitializer
-  %2400 = select <8 x i1> %2399, <8 x double> %2398, <8 x double> zeroinitializer
-  %2401 = fmul <8 x double> %2153, %2400
-  %2402 = icmp eq <8 x i64> %2390, zeroinitializer
-  %2403 = select <8 x i1> %2395, <8 x i1> splat (i1 true), <8 x i1> %2402
-  %2404 = select <8 x i1> %2403, <8 x double> %2385, <8 x double> %2401
-  %2405 = select <8 x i1> %2403, <8 x double> %2388, <8 x double> %2397
-  %2406 = select <8 x i1> %2403, <8 x i1> %2381, <8 x i1> zeroinitializer
-  %2407 = select <8 x i1> %2406, <8 x double> %2386, <8 x double> zeroinitializer
-  %2408 = load i64, ptr %119, align 16, !tbaa !21, !noalias !96
-  %2409 = sitofp i64 %2408 to double
-  %2410 = insertelement <8 x double> poison, double %2409, i64 0
-  %2411 = shufflevector <8 x double> %2410, <8 x double> poison, <8 x i32> zeroinitializer
-  %2412 = icmp sgt i64 %2408, 0
-  br i1 %2412, label %2413, label %2476
+  %2374 = fcmp ule <8 x double> %2373, splat (double 1.000000e+00)
+  %2375 = fmul <8 x double> %2143, %2371
+  %2376 = fcmp ogt <8 x double> %2369, %2375
+  %2377 = and <8 x i1> %2374, %2376
+  %2378 = fneg <8 x double> %2371
+  %2379 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2378, <8 x double> %2143, <8 x double> %2369)
+  %2380 = fmul <8 x double> %2149, %2379
+  %2381 = select <8 x i1> %2377, <8 x double> %2380, <8 x double> zeroinitializer
+  %2382 = fmul <8 x double> %2149, %2378
+  %2383 = fdiv <8 x double> %2369, %2371
+  %2384 = select <8 x i1> %2377, <8 x double> %2143, <8 x double> %2383
+  %2385 = getelementptr inbounds nuw i8, ptr %2367, i64 7488
+  %2386 = load <8 x i64>, ptr %2385, align 64, !tbaa !26, !noalias !86
+  %2387 = getelementptr inbounds nuw i8, ptr %2367, i64 2240
+  %2388 = load <8 x double>, ptr %2387, align 64, !tbaa !26, !noalias !86
+  %2389 = fcmp ule <8 x double> %2388, zeroinitializer
+  %2390 = xor <8 x i1> %2374, splat (i1 true)
+  %2391 = select <8 x i1> %2390, <8 x i1> splat (i1 true), <8 x i1> %2389
+  %2392 = getelementptr inbounds nuw i8, ptr %2367, i64 5952
+  %2393 = load <8 x double>, ptr %2392, align 64, !tbaa !26, !noalias !86
+  %2394 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2378, <8 x double> %2393, <8 x double> %2369)
+  %2395 = fcmp ogt <8 x double> %2394, zeroinitializer
+  %2396 = select <8 x i1> %2395, <8 x double> %2394, <8 x double> zeroinitializer
+  %2397 = fmul <8 x double> %2149, %2396
+  %2398 = icmp eq <8 x i64> %2386, zeroinitializer
+  %2399 = select <8 x i1> %2391, <8 x i1> splat (i1 true), <8 x i1> %2398
+  %2400 = select <8 x i1> %2399, <8 x double> %2381, <8 x double> %2397
+  %2401 = select <8 x i1> %2399, <8 x double> %2384, <8 x double> %2393
+  %2402 = select <8 x i1> %2399, <8 x i1> %2377, <8 x i1> zeroinitializer
+  %2403 = select <8 x i1> %2402, <8 x double> %2382, <8 x double> zeroinitializer
+  %2404 = load i64, ptr %119, align 16, !tbaa !21, !noalias !96
+  %2405 = sitofp i64 %2404 to double
+  %2406 = insertelement <8 x double> poison, double %2405, i64 0
+  %2407 = shufflevector <8 x double> %2406, <8 x double> poison, <8 x i32> zeroinitializer
+  %2408 = icmp sgt i64 %2404, 0
+  br i1 %2408, label %2409, label %2472
 
-2413:                                             ; preds = %2366
-  %2414 = getelementptr inbounds nuw i8, ptr %2371, i64 7608
-  %2415 = load ptr, ptr %2414, align 8, !tbaa !74, !noalias !96
-  %2416 = getelementptr inbounds nuw i8, ptr %2371, i64 7616
-  %2417 = load ptr, ptr %2416, align 64, !tbaa !75, !noalias !96
-  %2418 = getelementptr inbounds nuw i8, ptr %2371, i64 7552
-  %2419 = load i64, ptr %2418, align 64, !tbaa !31, !noalias !96
-  %2420 = getelementptr inbounds nuw i8, ptr %2371, i64 7632
-  %2421 = getelementptr inbounds nuw i8, ptr %2371, i64 7624
-  %2422 = getelementptr inbounds nuw i8, ptr %2371, i64 7640
-  br label %2423
+2409:                                             ; preds = %2362
+  %2410 = getelementptr inbounds nuw i8, ptr %2367, i64 7608
+  %2411 = load ptr, ptr %2410, align 8, !tbaa !74, !noalias !96
+  %2412 = getelementptr inbounds nuw i8, ptr %2367, i64 7616
+  %2413 = load ptr, ptr %2412, align 64, !tbaa !75, !noalias !96
+  %2414 = getelementptr inbounds nuw i8, ptr %2367, i64 7552
+  %2415 = load i64, ptr %2414, align 64, !tbaa !31, !noalias !96
+  %2416 = getelementptr inbounds nuw i8, ptr %2367, i64 7632
+  %2417 = getelementptr inbounds nuw i8, ptr %2367, i64 7624
+  %2418 = getelementptr inbounds nuw i8, ptr %2367, i64 7640
+  br label %2419
 
-2423:                                             ; preds = %2413, %2458
-  %2424 = phi <8 x i64> [ splat (i64 -1), %2413 ], [ %2438, %2458 ]
-  %2425 = phi i64 [ %2408, %2413 ], [ %2429, %2458 ]
-  %2426 = phi <8 x double> [ %2411, %2413 ], [ %2474, %2458 ]
-  %2427 = phi <8 x double> [ zeroinitializer, %2413 ], [ %2470, %2458 ]
-  %2428 = phi <8 x double> [ zeroinitializer, %2413 ], [ %2468, %2458 ]
-  %2429 = add nsw i64 %2425, -1
-  %2430 = getelementptr inbounds nuw <8 x double>, ptr %2415, i64 %2429
-  %2431 = load <8 x double>, ptr %2430, align 64, !tbaa !26, !noalias !96
-  %2432 = getelementptr inbounds nuw <8 x double>, ptr %2417, i64 %2429
-  %2433 = load <8 x double>, ptr %2432, align 64, !tbaa !26, !noalias !96
-  %2434 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2433, <8 x double> %2147, <8 x double> %2431)
-  %2435 = fcmp ogt <8 x double> %2434, %2154
-  %2436 = select <8 x i1> %2435, <8 x i64> %2424, <8 x i64> zeroinitializer
-  %2437 = icmp sgt i64 %2425, %2419
-  %2438 = select i1 %2437, <8 x i64> %2436, <8 x i64> zeroinitializer
-  %2439 = icmp slt i64 %2425, %2408
-  br i1 %2439, label %2440, label %2453
+2419:                                             ; preds = %2409, %2454
+  %2420 = phi <8 x i64> [ splat (i64 -1), %2409 ], [ %2434, %2454 ]
+  %2421 = phi i64 [ %2404, %2409 ], [ %2425, %2454 ]
+  %2422 = phi <8 x double> [ %2407, %2409 ], [ %2470, %2454 ]
+  %2423 = phi <8 x double> [ zeroinitializer, %2409 ], [ %2466, %2454 ]
+  %2424 = phi <8 x double> [ zeroinitializer, %2409 ], [ %2464, %2454 ]
+  %2425 = add nsw i64 %2421, -1
+  %2426 = getelementptr inbounds nuw <8 x double>, ptr %2411, i64 %2425
+  %2427 = load <8 x double>, ptr %2426, align 64, !tbaa !26, !noalias !96
+  %2428 = getelementptr inbounds nuw <8 x double>, ptr %2413, i64 %2425
+  %2429 = load <8 x double>, ptr %2428, align 64, !tbaa !26, !noalias !96
+  %2430 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2429, <8 x double> %2143, <8 x double> %2427)
+  %2431 = fcmp ogt <8 x double> %2430, %2150
+  %2432 = select <8 x i1> %2431, <8 x i64> %2420, <8 x i64> zeroinitializer
+  %2433 = icmp sgt i64 %2421, %2415
+  %2434 = select i1 %2433, <8 x i64> %2432, <8 x i64> zeroinitializer
+  %2435 = icmp slt i64 %2421, %2404
+  br i1 %2435, label %2436, label %2449
 
-2440:                                             ; preds = %2423
-  %2441 = load ptr, ptr %2420, align 16, !tbaa !72, !noalias !96
-  %2442 = getelementptr inbounds nuw <8 x double>, ptr %2441, i64 %2425
-  %2443 = load <8 x double>, ptr %2442, align 64, !tbaa !26, !noalias !96
-  %2444 = fsub <8 x double> %2434, %2147
-  %2445 = fmul <8 x double> %2444, %2443
-  %2446 = icmp eq <8 x i64> %2438, %2424
-  %2447 = select <8 x i1> %2446, <8 x double> zeroinitializer, <8 x double> %2445
-  %2448 = fadd <8 x double> %2428, %2447
-  %2449 = fadd <8 x double> %2433, splat (double -1.000000e+00)
-  %2450 = fmul <8 x double> %2449, %2443
-  %2451 = select <8 x i1> %2446, <8 x double> zeroinitializer, <8 x double> %2450
-  %2452 = fadd <8 x double> %2427, %2451
-  br label %2453
+2436:                                             ; preds = %2419
+  %2437 = load ptr, ptr %2416, align 16, !tbaa !72, !noalias !96
+  %2438 = getelementptr inbounds nuw <8 x double>, ptr %2437, i64 %2421
+  %2439 = load <8 x double>, ptr %2438, align 64, !tbaa !26, !noalias !96
+  %2440 = fsub <8 x double> %2430, %2143
+  %2441 = fmul <8 x double> %2440, %2439
+  %2442 = icmp eq <8 x i64> %2434, %2420
+  %2443 = select <8 x i1> %2442, <8 x double> zeroinitializer, <8 x double> %2441
+  %2444 = fadd <8 x double> %2424, %2443
+  %2445 = fadd <8 x double> %2429, splat (double -1.000000e+00)
+  %2446 = fmul <8 x double> %2445, %2439
+  %2447 = select <8 x i1> %2442, <8 x double> zeroinitializer, <8 x double> %2446
+  %2448 = fadd <8 x double> %2423, %2447
+  br label %2449
 
-2453:                                             ; preds = %2440, %2423
-  %2454 = phi <8 x double> [ %2448, %2440 ], [ %2428, %2423 ]
-  %2455 = phi <8 x double> [ %2452, %2440 ], [ %2427, %2423 ]
-  %2456 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2438)
-  %2457 = icmp eq i64 %2456, 0
-  br i1 %2457, label %2476, label %2458
+2449:                                             ; preds = %2436, %2419
+  %2450 = phi <8 x double> [ %2444, %2436 ], [ %2424, %2419 ]
+  %2451 = phi <8 x double> [ %2448, %2436 ], [ %2423, %2419 ]
+  %2452 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2434)
+  %2453 = icmp eq i64 %2452, 0
+  br i1 %2453, label %2472, label %2454
 
-2458:                                             ; preds = %2453
-  %2459 = load ptr, ptr %2421, align 8, !tbaa !71, !noalias !96
-  %2460 = getelementptr inbounds nuw <8 x double>, ptr %2459, i64 %2429
-  %2461 = load <8 x double>, ptr %2460, align 64, !tbaa !26, !noalias !96
-  %2462 = load ptr, ptr %2422, align 8, !tbaa !73, !noalias !96
-  %2463 = getelementptr inbounds nuw <8 x double>, ptr %2462, i64 %2429
-  %2464 = load <8 x double>, ptr %2463, align 64, !tbaa !26, !noalias !96
-  %2465 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2464, <8 x double> %2147, <8 x double> %2461)
-  %2466 = icmp eq <8 x i64> %2438, zeroinitializer
-  %2467 = select <8 x i1> %2466, <8 x double> zeroinitializer, <8 x double> %2465
-  %2468 = fadd <8 x double> %2454, %2467
-  %2469 = select <8 x i1> %2466, <8 x double> zeroinitializer, <8 x double> %2464
-  %2470 = fadd <8 x double> %2455, %2469
-  %2471 = uitofp nneg i64 %2429 to double
-  %2472 = insertelement <8 x double> poison, double %2471, i64 0
-  %2473 = shufflevector <8 x double> %2472, <8 x double> poison, <8 x i32> zeroinitializer
-  %2474 = select <8 x i1> %2466, <8 x double> %2426, <8 x double> %2473
-  %2475 = icmp samesign ugt i64 %2425, 1
-  br i1 %2475, label %2423, label %2476, !llvm.loop !99
+2454:                                             ; preds = %2449
+  %2455 = load ptr, ptr %2417, align 8, !tbaa !71, !noalias !96
+  %2456 = getelementptr inbounds nuw <8 x double>, ptr %2455, i64 %2425
+  %2457 = load <8 x double>, ptr %2456, align 64, !tbaa !26, !noalias !96
+  %2458 = load ptr, ptr %2418, align 8, !tbaa !73, !noalias !96
+  %2459 = getelementptr inbounds nuw <8 x double>, ptr %2458, i64 %2425
+  %2460 = load <8 x double>, ptr %2459, align 64, !tbaa !26, !noalias !96
+  %2461 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2460, <8 x double> %2143, <8 x double> %2457)
+  %2462 = icmp eq <8 x i64> %2434, zeroinitializer
+  %2463 = select <8 x i1> %2462, <8 x double> zeroinitializer, <8 x double> %2461
+  %2464 = fadd <8 x double> %2450, %2463
+  %2465 = select <8 x i1> %2462, <8 x double> zeroinitializer, <8 x double> %2460
+  %2466 = fadd <8 x double> %2451, %2465
+  %2467 = uitofp nneg i64 %2425 to double
+  %2468 = insertelement <8 x double> poison, double %2467, i64 0
+  %2469 = shufflevector <8 x double> %2468, <8 x double> poison, <8 x i32> zeroinitializer
+  %2470 = select <8 x i1> %2462, <8 x double> %2422, <8 x double> %2469
+  %2471 = icmp samesign ugt i64 %2421, 1
+  br i1 %2471, label %2419, label %2472, !llvm.loop !99
 
-2476:                                             ; preds = %2458, %2453, %2366
-  %2477 = phi <8 x double> [ %2411, %2366 ], [ %2426, %2453 ], [ %2474, %2458 ]
-  %2478 = phi <8 x double> [ zeroinitializer, %2366 ], [ %2454, %2453 ], [ %2468, %2458 ]
-  %2479 = phi <8 x double> [ zeroinitializer, %2366 ], [ %2455, %2453 ], [ %2470, %2458 ]
-  %2480 = getelementptr inbounds nuw i8, ptr %2371, i64 6080
+2472:                                             ; preds = %2454, %2449, %2362
+  %2473 = phi <8 x double> [ %2407, %2362 ], [ %2422, %2449 ], [ %2470, %2454 ]
+  %2474 = phi <8 x double> [ zeroinitializer, %2362 ], [ %2450, %2449 ], [ %2464, %2454 ]
+  %2475 = phi <8 x double> [ zeroinitializer, %2362 ], [ %2451, %2449 ], [ %2466, %2454 ]
+  %2476 = getelementptr inbounds nuw i8, ptr %2367, i64 6080
+  %2477 = load <8 x double>, ptr %2476, align 64, !tbaa !26, !noalias !86
+  %2478 = getelementptr inbounds nuw i8, ptr %2367, i64 5504
+  %2479 = load <8 x double>, ptr %2478, align 64, !tbaa !26, !noalias !86
+  %2480 = getelementptr inbounds nuw i8, ptr %2367, i64 7040
   %2481 = load <8 x double>, ptr %2480, align 64, !tbaa !26, !noalias !86
-  %2482 = getelementptr inbounds nuw i8, ptr %2371, i64 5504
-  %2483 = load <8 x double>, ptr %2482, align 64, !tbaa !26, !noalias !86
-  %2484 = getelementptr inbounds nuw i8, ptr %2371, i64 7040
+  %2482 = fneg <8 x double> %2481
+  %2483 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2477, <8 x double> %2479, <8 x double> %2482)
+  %2484 = getelementptr inbounds nuw i8, ptr %2367, i64 6976
   %2485 = load <8 x double>, ptr %2484, align 64, !tbaa !26, !noalias !86
-  %2486 = fneg <8 x double> %2485
-  %2487 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2481, <8 x double> %2483, <8 x double> %2486)
-  %2488 = getelementptr inbounds nuw i8, ptr %2371, i64 6976
-  %2489 = load <8 x double>, ptr %2488, align 64, !tbaa !26, !noalias !86
-  %2490 = fadd <8 x double> %2481, %2489
-  %2491 = getelementptr inbounds nuw i8, ptr %2371, i64 7360
-  %2492 = load <8 x i64>, ptr %2491, align 64, !tbaa !26, !noalias !86
-  %2493 = getelementptr inbounds nuw i8, ptr %2371, i64 7712
-  %2494 = load ptr, ptr %2493, align 32, !tbaa !80, !noalias !86
-  %2495 = load <8 x double>, ptr %2494, align 64, !tbaa !26, !noalias !86
-  %2496 = fmul <8 x double> %2481, %2495
-  %2497 = icmp eq <8 x i64> %2492, zeroinitializer
-  %2498 = select <8 x i1> %2497, <8 x double> %2487, <8 x double> %2496
-  %2499 = getelementptr inbounds nuw i8, ptr %2371, i64 7720
-  %2500 = load ptr, ptr %2499, align 8, !tbaa !81, !noalias !86
-  %2501 = load <8 x double>, ptr %2500, align 64, !tbaa !26, !noalias !86
-  %2502 = fsub <8 x double> splat (double 1.000000e+00), %2501
-  %2503 = fmul <8 x double> %2481, %2502
-  %2504 = select <8 x i1> %2497, <8 x double> %2490, <8 x double> %2503
-  %2505 = fneg <8 x double> %2504
-  %2506 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2505, <8 x double> %2147, <8 x double> %2498)
-  %2507 = fcmp olt <8 x double> %2477, %2411
-  %2508 = and <8 x i1> %2378, %2507
-  %2509 = fcmp ogt <8 x double> %2478, zeroinitializer
-  %2510 = fcmp oge <8 x double> %2506, zeroinitializer
-  %2511 = and <8 x i1> %2509, %2510
-  %2512 = and <8 x i1> %2508, %2511
-  %2513 = sext <8 x i1> %2512 to <8 x i64>
-  %2514 = xor <8 x i64> %2513, splat (i64 -1)
-  %2515 = fadd <8 x double> %2478, %2506
-  %2516 = fcmp ogt <8 x double> %2515, zeroinitializer
-  %2517 = select <8 x i1> %2516, <8 x i1> %2508, <8 x i1> zeroinitializer
-  %2518 = select <8 x i1> %2517, <8 x i64> %2514, <8 x i64> zeroinitializer
-  %2519 = or <8 x i64> %2518, %2513
-  %2520 = fmul <8 x double> %2153, %2506
-  %2521 = select <8 x i1> %2512, <8 x double> %2520, <8 x double> zeroinitializer
-  %2522 = icmp eq <8 x i64> %2519, zeroinitializer
-  %2523 = select <8 x i1> %2522, <8 x double> %2404, <8 x double> %2521
-  %2524 = select <8 x i1> %2522, <8 x double> %2405, <8 x double> %2147
-  %2525 = fsub <8 x double> %2479, %2504
-  %2526 = fmul <8 x double> %2153, %2525
-  %2527 = select <8 x i1> %2522, <8 x double> %2407, <8 x double> %2526
-  %2528 = getelementptr inbounds nuw i8, ptr %2371, i64 5632
-  store <8 x double> %2523, ptr %2528, align 64, !tbaa !26, !noalias !86
-  %2529 = getelementptr inbounds nuw i8, ptr %2371, i64 5568
-  store <8 x double> %2524, ptr %2529, align 64, !tbaa !26, !noalias !86
-  %2530 = fmul <8 x double> %2153, %2478
-  %2531 = fmul <8 x double> %2153, %2515
-  %2532 = icmp eq <8 x i64> %2518, zeroinitializer
-  %2533 = select <8 x i1> %2532, <8 x double> zeroinitializer, <8 x double> %2531
-  %2534 = select <8 x i1> %2512, <8 x double> %2530, <8 x double> %2533
-  %2535 = getelementptr inbounds nuw i8, ptr %2371, i64 5696
-  store <8 x double> %2534, ptr %2535, align 64, !tbaa !26, !noalias !86
-  %2536 = load i64, ptr %119, align 16, !tbaa !21, !noalias !86
-  %2537 = sitofp i64 %2536 to double
-  %2538 = insertelement <8 x double> poison, double %2537, i64 0
-  %2539 = shufflevector <8 x double> %2538, <8 x double> poison, <8 x i32> zeroinitializer
-  %2540 = select <8 x i1> %2522, <8 x double> %2539, <8 x double> %2477
-  %2541 = getelementptr inbounds nuw i8, ptr %2371, i64 5760
-  store <8 x double> %2540, ptr %2541, align 64, !tbaa !26, !noalias !86
-  %2542 = getelementptr inbounds nuw i8, ptr %2371, i64 128
-  %2543 = load <8 x double>, ptr %2542, align 64, !tbaa !26, !noalias !86
-  %2544 = fadd <8 x double> %2523, %2534
-  %2545 = fmul <8 x double> %2543, %2544
-  %2546 = fmul <8 x double> %2543, %2527
-  %2547 = fadd <8 x double> %2368, %2545
-  %2548 = fadd <8 x double> %2367, %2546
-  %2549 = add nuw nsw i64 %2369, 1
-  %2550 = load i64, ptr %144, align 8, !tbaa !20, !noalias !86
-  %2551 = icmp slt i64 %2549, %2550
-  br i1 %2551, label %2366, label %2155, !llvm.loop !100
+  %2486 = fadd <8 x double> %2477, %2485
+  %2487 = getelementptr inbounds nuw i8, ptr %2367, i64 7360
+  %2488 = load <8 x i64>, ptr %2487, align 64, !tbaa !26, !noalias !86
+  %2489 = getelementptr inbounds nuw i8, ptr %2367, i64 7712
+  %2490 = load ptr, ptr %2489, align 32, !tbaa !80, !noalias !86
+  %2491 = load <8 x double>, ptr %2490, align 64, !tbaa !26, !noalias !86
+  %2492 = fmul <8 x double> %2477, %2491
+  %2493 = icmp eq <8 x i64> %2488, zeroinitializer
+  %2494 = select <8 x i1> %2493, <8 x double> %2483, <8 x double> %2492
+  %2495 = getelementptr inbounds nuw i8, ptr %2367, i64 7720
+  %2496 = load ptr, ptr %2495, align 8, !tbaa !81, !noalias !86
+  %2497 = load <8 x double>, ptr %2496, align 64, !tbaa !26, !noalias !86
+  %2498 = fsub <8 x double> splat (double 1.000000e+00), %2497
+  %2499 = fmul <8 x double> %2477, %2498
+  %2500 = select <8 x i1> %2493, <8 x double> %2486, <8 x double> %2499
+  %2501 = fneg <8 x double> %2500
+  %2502 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2501, <8 x double> %2143, <8 x double> %2494)
+  %2503 = fcmp olt <8 x double> %2473, %2407
+  %2504 = and <8 x i1> %2374, %2503
+  %2505 = fcmp ogt <8 x double> %2474, zeroinitializer
+  %2506 = fcmp oge <8 x double> %2502, zeroinitializer
+  %2507 = and <8 x i1> %2505, %2506
+  %2508 = and <8 x i1> %2504, %2507
+  %2509 = sext <8 x i1> %2508 to <8 x i64>
+  %2510 = xor <8 x i64> %2509, splat (i64 -1)
+  %2511 = fadd <8 x double> %2474, %2502
+  %2512 = fcmp ogt <8 x double> %2511, zeroinitializer
+  %2513 = select <8 x i1> %2512, <8 x i1> %2504, <8 x i1> zeroinitializer
+  %2514 = select <8 x i1> %2513, <8 x i64> %2510, <8 x i64> zeroinitializer
+  %2515 = or <8 x i64> %2514, %2509
+  %2516 = fmul <8 x double> %2149, %2502
+  %2517 = select <8 x i1> %2508, <8 x double> %2516, <8 x double> zeroinitializer
+  %2518 = icmp eq <8 x i64> %2515, zeroinitializer
+  %2519 = select <8 x i1> %2518, <8 x double> %2400, <8 x double> %2517
+  %2520 = select <8 x i1> %2518, <8 x double> %2401, <8 x double> %2143
+  %2521 = fsub <8 x double> %2475, %2500
+  %2522 = fmul <8 x double> %2149, %2521
+  %2523 = select <8 x i1> %2518, <8 x double> %2403, <8 x double> %2522
+  %2524 = getelementptr inbounds nuw i8, ptr %2367, i64 5632
+  store <8 x double> %2519, ptr %2524, align 64, !tbaa !26, !noalias !86
+  %2525 = getelementptr inbounds nuw i8, ptr %2367, i64 5568
+  store <8 x double> %2520, ptr %2525, align 64, !tbaa !26, !noalias !86
+  %2526 = fmul <8 x double> %2149, %2474
+  %2527 = fmul <8 x double> %2149, %2511
+  %2528 = icmp eq <8 x i64> %2514, zeroinitializer
+  %2529 = select <8 x i1> %2528, <8 x double> zeroinitializer, <8 x double> %2527
+  %2530 = select <8 x i1> %2508, <8 x double> %2526, <8 x double> %2529
+  %2531 = getelementptr inbounds nuw i8, ptr %2367, i64 5696
+  store <8 x double> %2530, ptr %2531, align 64, !tbaa !26, !noalias !86
+  %2532 = load i64, ptr %119, align 16, !tbaa !21, !noalias !86
+  %2533 = sitofp i64 %2532 to double
+  %2534 = insertelement <8 x double> poison, double %2533, i64 0
+  %2535 = shufflevector <8 x double> %2534, <8 x double> poison, <8 x i32> zeroinitializer
+  %2536 = select <8 x i1> %2518, <8 x double> %2535, <8 x double> %2473
+  %2537 = getelementptr inbounds nuw i8, ptr %2367, i64 5760
+  store <8 x double> %2536, ptr %2537, align 64, !tbaa !26, !noalias !86
+  %2538 = getelementptr inbounds nuw i8, ptr %2367, i64 128
+  %2539 = load <8 x double>, ptr %2538, align 64, !tbaa !26, !noalias !86
+  %2540 = fadd <8 x double> %2519, %2530
+  %2541 = fmul <8 x double> %2539, %2540
+  %2542 = fmul <8 x double> %2539, %2523
+  %2543 = fadd <8 x double> %2364, %2541
+  %2544 = fadd <8 x double> %2363, %2542
+  %2545 = add nuw nsw i64 %2365, 1
+  %2546 = load i64, ptr %144, align 8, !tbaa !20, !noalias !86
+  %2547 = icmp slt i64 %2545, %2546
+  br i1 %2547, label %2362, label %2151, !llvm.loop !100
 
-2552:                                             ; preds = %2155
-  %2553 = load <8 x double>, ptr %149, align 64, !tbaa !26
-  %2554 = load <8 x double>, ptr %192, align 64, !tbaa !26
-  %2555 = load <8 x double>, ptr %150, align 64, !tbaa !26
-  %2556 = load <8 x double>, ptr %193, align 64, !tbaa !26
-  %2557 = fmul <8 x double> %2555, %2556
-  %2558 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2553, <8 x double> %2554, <8 x double> %2557)
-  %2559 = load <8 x double>, ptr %190, align 64, !tbaa !26
-  %2560 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %2561 = fsub <8 x double> %2560, %2360
-  %2562 = fcmp ule <8 x double> %2561, zeroinitializer
-  %2563 = fcmp ule <8 x double> %2559, zeroinitializer
-  %2564 = or <8 x i1> %2563, %2562
-  %2565 = fmul <8 x double> %2111, %2559
-  %2566 = fadd <8 x double> %2561, splat (double 2.000000e+02)
-  %2567 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2566)
-  %2568 = select <8 x i1> %2562, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2567
-  %2569 = fmul <8 x double> %2565, %2561
-  %2570 = fdiv <8 x double> %2569, %2568
-  %2571 = fmul <8 x double> %2570, splat (double 2.870530e+02)
-  %2572 = select <8 x i1> %2564, <8 x double> zeroinitializer, <8 x double> %2571
-  %2573 = fdiv <8 x double> %2572, %2096
-  %2574 = fsub <8 x double> %2573, %2558
-  %2575 = load <8 x double>, ptr %148, align 64, !tbaa !26
-  %2576 = load <8 x double>, ptr %184, align 64, !tbaa !26
-  %2577 = fmul <8 x double> %2199, %2576
-  %2578 = fdiv <8 x double> %2234, %2577
-  %2579 = fadd <8 x double> %2575, %2578
-  %2580 = fdiv <8 x double> %2574, %2579
-  %2581 = fcmp ogt <8 x double> %2580, zeroinitializer
-  %2582 = select <8 x i1> %2581, <8 x double> %2580, <8 x double> zeroinitializer
-  %2583 = fcmp olt <8 x double> %2582, %2360
-  %2584 = select <8 x i1> %2583, <8 x double> %2582, <8 x double> %2360
-  %2585 = load <8 x double>, ptr %180, align 64, !tbaa !26
-  %2586 = select <8 x i1> %2107, <8 x double> %2585, <8 x double> %2584
-  store <8 x double> %2586, ptr %180, align 64, !tbaa !26
-  %2587 = select <8 x i1> %2107, <8 x double> %2084, <8 x double> %2312
-  store <8 x double> %2587, ptr %181, align 64, !tbaa !26
-  store <8 x double> %2360, ptr %174, align 64, !tbaa !26
-  store <8 x double> %2147, ptr %194, align 64, !tbaa !26
-  %2588 = load i64, ptr %144, align 8, !tbaa !20
-  br label %2757
+2548:                                             ; preds = %2151
+  %2549 = load <8 x double>, ptr %149, align 64, !tbaa !26
+  %2550 = load <8 x double>, ptr %192, align 64, !tbaa !26
+  %2551 = load <8 x double>, ptr %150, align 64, !tbaa !26
+  %2552 = load <8 x double>, ptr %193, align 64, !tbaa !26
+  %2553 = fmul <8 x double> %2551, %2552
+  %2554 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2549, <8 x double> %2550, <8 x double> %2553)
+  %2555 = load <8 x double>, ptr %190, align 64, !tbaa !26
+  %2556 = load <8 x double>, ptr %173, align 64, !tbaa !26
+  %2557 = fsub <8 x double> %2556, %2356
+  %2558 = fcmp ule <8 x double> %2557, zeroinitializer
+  %2559 = fcmp ule <8 x double> %2555, zeroinitializer
+  %2560 = or <8 x i1> %2559, %2558
+  %2561 = fmul <8 x double> %2107, %2555
+  %2562 = fadd <8 x double> %2557, splat (double 2.000000e+02)
+  %2563 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2562)
+  %2564 = select <8 x i1> %2558, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2563
+  %2565 = fmul <8 x double> %2561, %2557
+  %2566 = fdiv <8 x double> %2565, %2564
+  %2567 = fmul <8 x double> %2566, splat (double 2.870530e+02)
+  %2568 = select <8 x i1> %2560, <8 x double> zeroinitializer, <8 x double> %2567
+  %2569 = fdiv <8 x double> %2568, %2092
+  %2570 = fsub <8 x double> %2569, %2554
+  %2571 = load <8 x double>, ptr %148, align 64, !tbaa !26
+  %2572 = load <8 x double>, ptr %184, align 64, !tbaa !26
+  %2573 = fmul <8 x double> %2195, %2572
+  %2574 = fdiv <8 x double> %2230, %2573
+  %2575 = fadd <8 x double> %2571, %2574
+  %2576 = fdiv <8 x double> %2570, %2575
+  %2577 = fcmp ogt <8 x double> %2576, zeroinitializer
+  %2578 = select <8 x i1> %2577, <8 x double> %2576, <8 x double> zeroinitializer
+  %2579 = fcmp olt <8 x double> %2578, %2356
+  %2580 = select <8 x i1> %2579, <8 x double> %2578, <8 x double> %2356
+  %2581 = load <8 x double>, ptr %180, align 64, !tbaa !26
+  %2582 = select <8 x i1> %2103, <8 x double> %2581, <8 x double> %2580
+  store <8 x double> %2582, ptr %180, align 64, !tbaa !26
+  %2583 = select <8 x i1> %2103, <8 x double> %2080, <8 x double> %2308
+  store <8 x double> %2583, ptr %181, align 64, !tbaa !26
+  store <8 x double> %2356, ptr %174, align 64, !tbaa !26
+  store <8 x double> %2143, ptr %194, align 64, !tbaa !26
+  %2584 = load i64, ptr %144, align 8, !tbaa !20
+  br label %2753
 
-2589:                                             ; preds = %2063
-  store <8 x double> %2065, ptr %194, align 64, !tbaa !26
-  br i1 %1827, label %2590, label %2760
+2585:                                             ; preds = %2059
+  store <8 x double> %2061, ptr %194, align 64, !tbaa !26
+  br i1 %1823, label %2586, label %2756
 
-2590:                                             ; preds = %2589
-  %2591 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2065, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2592 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2065, <8 x double> %2591, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2593 = fdiv <8 x double> splat (double 1.000000e+00), %2592
-  %2594 = fadd <8 x double> %2065, splat (double 1.000000e-09)
-  br label %2595
+2586:                                             ; preds = %2585
+  %2587 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2061, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2588 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2061, <8 x double> %2587, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2589 = fdiv <8 x double> splat (double 1.000000e+00), %2588
+  %2590 = fadd <8 x double> %2061, splat (double 1.000000e-09)
+  br label %2591
 
-2595:                                             ; preds = %2590, %2692
-  %2596 = phi i64 [ 0, %2590 ], [ %2754, %2692 ]
-  %2597 = load ptr, ptr %129, align 8, !tbaa !28, !noalias !101
-  %2598 = getelementptr inbounds nuw %struct.Piece, ptr %2597, i64 %2596
-  %2599 = getelementptr inbounds nuw i8, ptr %2598, i64 5824
+2591:                                             ; preds = %2586, %2688
+  %2592 = phi i64 [ 0, %2586 ], [ %2750, %2688 ]
+  %2593 = load ptr, ptr %129, align 8, !tbaa !28, !noalias !101
+  %2594 = getelementptr inbounds nuw %struct.Piece, ptr %2593, i64 %2592
+  %2595 = getelementptr inbounds nuw i8, ptr %2594, i64 5824
+  %2596 = load <8 x double>, ptr %2595, align 64, !tbaa !26, !noalias !101
+  %2597 = getelementptr inbounds nuw i8, ptr %2594, i64 5888
+  %2598 = load <8 x double>, ptr %2597, align 64, !tbaa !26, !noalias !101
+  %2599 = getelementptr inbounds nuw i8, ptr %2594, i64 7296
   %2600 = load <8 x double>, ptr %2599, align 64, !tbaa !26, !noalias !101
-  %2601 = getelementptr inbounds nuw i8, ptr %2598, i64 5888
-  %2602 = load <8 x double>, ptr %2601, align 64, !tbaa !26, !noalias !101
-  %2603 = getelementptr inbounds nuw i8, ptr %2598, i64 7296
-  %2604 = load <8 x double>, ptr %2603, align 64, !tbaa !26, !noalias !101
-  %2605 = fcmp ule <8 x double> %2604, splat (double 1.000000e+00)
-  %2606 = fmul <8 x double> %2065, %2602
-  %2607 = fcmp ogt <8 x double> %2600, %2606
-  %2608 = and <8 x i1> %2605, %2607
-  %2609 = fneg <8 x double> %2602
-  %2610 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2609, <8 x double> %2065, <8 x double> %2600)
-  %2611 = fmul <8 x double> %2593, %2610
-  %2612 = select <8 x i1> %2608, <8 x double> %2611, <8 x double> zeroinitializer
-  %2613 = fdiv <8 x double> %2600, %2602
-  %2614 = select <8 x i1> %2608, <8 x double> %2065, <8 x double> %2613
-  %2615 = getelementptr inbounds nuw i8, ptr %2598, i64 7488
-  %2616 = load <8 x i64>, ptr %2615, align 64, !tbaa !26, !noalias !101
-  %2617 = getelementptr inbounds nuw i8, ptr %2598, i64 2240
-  %2618 = load <8 x double>, ptr %2617, align 64, !tbaa !26, !noalias !101
-  %2619 = fcmp ule <8 x double> %2618, zeroinitializer
-  %2620 = xor <8 x i1> %2605, splat (i1 true)
-  %2621 = select <8 x i1> %2620, <8 x i1> splat (i1 true), <8 x i1> %2619
-  %2622 = getelementptr inbounds nuw i8, ptr %2598, i64 5952
-  %2623 = load <8 x double>, ptr %2622, align 64, !tbaa !26, !noalias !101
-  %2624 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2609, <8 x double> %2623, <8 x double> %2600)
-  %2625 = fcmp ogt <8 x double> %2624, zeroinitializer
-  %2626 = select <8 x i1> %2625, <8 x double> %2624, <8 x double> zeroinitializer
-  %2627 = fmul <8 x double> %2593, %2626
-  %2628 = icmp eq <8 x i64> %2616, zeroinitializer
-  %2629 = select <8 x i1> %2621, <8 x i1> splat (i1 true), <8 x i1> %2628
-  %2630 = select <8 x i1> %2629, <8 x double> %2612, <8 x double> %2627
-  %2631 = select <8 x i1> %2629, <8 x double> %2614, <8 x double> %2623
-  %2632 = load i64, ptr %119, align 16, !tbaa !21, !noalias !104
-  %2633 = sitofp i64 %2632 to double
-  %2634 = insertelement <8 x double> poison, double %2633, i64 0
-  %2635 = shufflevector <8 x double> %2634, <8 x double> poison, <8 x i32> zeroinitializer
-  %2636 = icmp sgt i64 %2632, 0
-  br i1 %2636, label %2637, label %2692
+  %2601 = fcmp ule <8 x double> %2600, splat (double 1.000000e+00)
+  %2602 = fmul <8 x double> %2061, %2598
+  %2603 = fcmp ogt <8 x double> %2596, %2602
+  %2604 = and <8 x i1> %2601, %2603
+  %2605 = fneg <8 x double> %2598
+  %2606 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2605, <8 x double> %2061, <8 x double> %2596)
+  %2607 = fmul <8 x double> %2589, %2606
+  %2608 = select <8 x i1> %2604, <8 x double> %2607, <8 x double> zeroinitializer
+  %2609 = fdiv <8 x double> %2596, %2598
+  %2610 = select <8 x i1> %2604, <8 x double> %2061, <8 x double> %2609
+  %2611 = getelementptr inbounds nuw i8, ptr %2594, i64 7488
+  %2612 = load <8 x i64>, ptr %2611, align 64, !tbaa !26, !noalias !101
+  %2613 = getelementptr inbounds nuw i8, ptr %2594, i64 2240
+  %2614 = load <8 x double>, ptr %2613, align 64, !tbaa !26, !noalias !101
+  %2615 = fcmp ule <8 x double> %2614, zeroinitializer
+  %2616 = xor <8 x i1> %2601, splat (i1 true)
+  %2617 = select <8 x i1> %2616, <8 x i1> splat (i1 true), <8 x i1> %2615
+  %2618 = getelementptr inbounds nuw i8, ptr %2594, i64 5952
+  %2619 = load <8 x double>, ptr %2618, align 64, !tbaa !26, !noalias !101
+  %2620 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2605, <8 x double> %2619, <8 x double> %2596)
+  %2621 = fcmp ogt <8 x double> %2620, zeroinitializer
+  %2622 = select <8 x i1> %2621, <8 x double> %2620, <8 x double> zeroinitializer
+  %2623 = fmul <8 x double> %2589, %2622
+  %2624 = icmp eq <8 x i64> %2612, zeroinitializer
+  %2625 = select <8 x i1> %2617, <8 x i1> splat (i1 true), <8 x i1> %2624
+  %2626 = select <8 x i1> %2625, <8 x double> %2608, <8 x double> %2623
+  %2627 = select <8 x i1> %2625, <8 x double> %2610, <8 x double> %2619
+  %2628 = load i64, ptr %119, align 16, !tbaa !21, !noalias !104
+  %2629 = sitofp i64 %2628 to double
+  %2630 = insertelement <8 x double> poison, double %2629, i64 0
+  %2631 = shufflevector <8 x double> %2630, <8 x double> poison, <8 x i32> zeroinitializer
+  %2632 = icmp sgt i64 %2628, 0
+  br i1 %2632, label %2633, label %2688
 
-2637:                                             ; preds = %2595
-  %2638 = getelementptr inbounds nuw i8, ptr %2598, i64 7608
-  %2639 = load ptr, ptr %2638, align 8, !tbaa !74, !noalias !104
-  %2640 = getelementptr inbounds nuw i8, ptr %2598, i64 7616
-  %2641 = load ptr, ptr %2640, align 64, !tbaa !75, !noalias !104
-  %2642 = getelementptr inbounds nuw i8, ptr %2598, i64 7552
-  %2643 = load i64, ptr %2642, align 64, !tbaa !31, !noalias !104
-  %2644 = getelementptr inbounds nuw i8, ptr %2598, i64 7632
-  %2645 = getelementptr inbounds nuw i8, ptr %2598, i64 7624
-  %2646 = getelementptr inbounds nuw i8, ptr %2598, i64 7640
-  br label %2647
+2633:                                             ; preds = %2591
+  %2634 = getelementptr inbounds nuw i8, ptr %2594, i64 7608
+  %2635 = load ptr, ptr %2634, align 8, !tbaa !74, !noalias !104
+  %2636 = getelementptr inbounds nuw i8, ptr %2594, i64 7616
+  %2637 = load ptr, ptr %2636, align 64, !tbaa !75, !noalias !104
+  %2638 = getelementptr inbounds nuw i8, ptr %2594, i64 7552
+  %2639 = load i64, ptr %2638, align 64, !tbaa !31, !noalias !104
+  %2640 = getelementptr inbounds nuw i8, ptr %2594, i64 7632
+  %2641 = getelementptr inbounds nuw i8, ptr %2594, i64 7624
+  %2642 = getelementptr inbounds nuw i8, ptr %2594, i64 7640
+  br label %2643
 
-2647:                                             ; preds = %2637, %2676
-  %2648 = phi <8 x i64> [ splat (i64 -1), %2637 ], [ %2661, %2676 ]
-  %2649 = phi i64 [ %2632, %2637 ], [ %2652, %2676 ]
-  %2650 = phi <8 x double> [ %2635, %2637 ], [ %2690, %2676 ]
-  %2651 = phi <8 x double> [ zeroinitializer, %2637 ], [ %2686, %2676 ]
-  %2652 = add nsw i64 %2649, -1
-  %2653 = getelementptr inbounds nuw <8 x double>, ptr %2639, i64 %2652
-  %2654 = load <8 x double>, ptr %2653, align 64, !tbaa !26, !noalias !104
-  %2655 = getelementptr inbounds nuw <8 x double>, ptr %2641, i64 %2652
-  %2656 = load <8 x double>, ptr %2655, align 64, !tbaa !26, !noalias !104
-  %2657 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2656, <8 x double> %2065, <8 x double> %2654)
-  %2658 = fcmp ogt <8 x double> %2657, %2594
-  %2659 = select <8 x i1> %2658, <8 x i64> %2648, <8 x i64> zeroinitializer
-  %2660 = icmp sgt i64 %2649, %2643
-  %2661 = select i1 %2660, <8 x i64> %2659, <8 x i64> zeroinitializer
-  %2662 = icmp slt i64 %2649, %2632
-  br i1 %2662, label %2663, label %2672
+2643:                                             ; preds = %2633, %2672
+  %2644 = phi <8 x i64> [ splat (i64 -1), %2633 ], [ %2657, %2672 ]
+  %2645 = phi i64 [ %2628, %2633 ], [ %2648, %2672 ]
+  %2646 = phi <8 x double> [ %2631, %2633 ], [ %2686, %2672 ]
+  %2647 = phi <8 x double> [ zeroinitializer, %2633 ], [ %2682, %2672 ]
+  %2648 = add nsw i64 %2645, -1
+  %2649 = getelementptr inbounds nuw <8 x double>, ptr %2635, i64 %2648
+  %2650 = load <8 x double>, ptr %2649, align 64, !tbaa !26, !noalias !104
+  %2651 = getelementptr inbounds nuw <8 x double>, ptr %2637, i64 %2648
+  %2652 = load <8 x double>, ptr %2651, align 64, !tbaa !26, !noalias !104
+  %2653 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2652, <8 x double> %2061, <8 x double> %2650)
+  %2654 = fcmp ogt <8 x double> %2653, %2590
+  %2655 = select <8 x i1> %2654, <8 x i64> %2644, <8 x i64> zeroinitializer
+  %2656 = icmp sgt i64 %2645, %2639
+  %2657 = select i1 %2656, <8 x i64> %2655, <8 x i64> zeroinitializer
+  %2658 = icmp slt i64 %2645, %2628
+  br i1 %2658, label %2659, label %2668
 
-2663:                                             ; preds = %2647
-  %2664 = load ptr, ptr %2644, align 16, !tbaa !72, !noalias !104
-  %2665 = getelementptr inbounds nuw <8 x double>, ptr %2664, i64 %2649
-  %2666 = load <8 x double>, ptr %2665, align 64, !tbaa !26, !noalias !104
-  %2667 = fsub <8 x double> %2657, %2065
-  %2668 = fmul <8 x double> %2667, %2666
-  %2669 = icmp eq <8 x i64> %2661, %2648
-  %2670 = select <8 x i1> %2669, <8 x double> zeroinitializer, <8 x double> %2668
-  %2671 = fadd <8 x double> %2651, %2670
-  br label %2672
+2659:                                             ; preds = %2643
+  %2660 = load ptr, ptr %2640, align 16, !tbaa !72, !noalias !104
+  %2661 = getelementptr inbounds nuw <8 x double>, ptr %2660, i64 %2645
+  %2662 = load <8 x double>, ptr %2661, align 64, !tbaa !26, !noalias !104
+  %2663 = fsub <8 x double> %2653, %2061
+  %2664 = fmul <8 x double> %2663, %2662
+  %2665 = icmp eq <8 x i64> %2657, %2644
+  %2666 = select <8 x i1> %2665, <8 x double> zeroinitializer, <8 x double> %2664
+  %2667 = fadd <8 x double> %2647, %2666
+  br label %2668
 
-2672:                                             ; preds = %2663, %2647
-  %2673 = phi <8 x double> [ %2671, %2663 ], [ %2651, %2647 ]
-  %2674 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2661)
-  %2675 = icmp eq i64 %2674, 0
-  br i1 %2675, label %2692, label %2676
+2668:                                             ; preds = %2659, %2643
+  %2669 = phi <8 x double> [ %2667, %2659 ], [ %2647, %2643 ]
+  %2670 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2657)
+  %2671 = icmp eq i64 %2670, 0
+  br i1 %2671, label %2688, label %2672
 
-2676:                                             ; preds = %2672
-  %2677 = load ptr, ptr %2645, align 8, !tbaa !71, !noalias !104
-  %2678 = getelementptr inbounds nuw <8 x double>, ptr %2677, i64 %2652
-  %2679 = load <8 x double>, ptr %2678, align 64, !tbaa !26, !noalias !104
-  %2680 = load ptr, ptr %2646, align 8, !tbaa !73, !noalias !104
-  %2681 = getelementptr inbounds nuw <8 x double>, ptr %2680, i64 %2652
-  %2682 = load <8 x double>, ptr %2681, align 64, !tbaa !26, !noalias !104
-  %2683 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2682, <8 x double> %2065, <8 x double> %2679)
-  %2684 = icmp eq <8 x i64> %2661, zeroinitializer
-  %2685 = select <8 x i1> %2684, <8 x double> zeroinitializer, <8 x double> %2683
-  %2686 = fadd <8 x double> %2673, %2685
-  %2687 = uitofp nneg i64 %2652 to double
-  %2688 = insertelement <8 x double> poison, double %2687, i64 0
-  %2689 = shufflevector <8 x double> %2688, <8 x double> poison, <8 x i32> zeroinitializer
-  %2690 = select <8 x i1> %2684, <8 x double> %2650, <8 x double> %2689
-  %2691 = icmp samesign ugt i64 %2649, 1
-  br i1 %2691, label %2647, label %2692, !llvm.loop !99
+2672:                                             ; preds = %2668
+  %2673 = load ptr, ptr %2641, align 8, !tbaa !71, !noalias !104
+  %2674 = getelementptr inbounds nuw <8 x double>, ptr %2673, i64 %2648
+  %2675 = load <8 x double>, ptr %2674, align 64, !tbaa !26, !noalias !104
+  %2676 = load ptr, ptr %2642, align 8, !tbaa !73, !noalias !104
+  %2677 = getelementptr inbounds nuw <8 x double>, ptr %2676, i64 %2648
+  %2678 = load <8 x double>, ptr %2677, align 64, !tbaa !26, !noalias !104
+  %2679 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2678, <8 x double> %2061, <8 x double> %2675)
+  %2680 = icmp eq <8 x i64> %2657, zeroinitializer
+  %2681 = select <8 x i1> %2680, <8 x double> zeroinitializer, <8 x double> %2679
+  %2682 = fadd <8 x double> %2669, %2681
+  %2683 = uitofp nneg i64 %2648 to double
+  %2684 = insertelement <8 x double> poison, double %2683, i64 0
+  %2685 = shufflevector <8 x double> %2684, <8 x double> poison, <8 x i32> zeroinitializer
+  %2686 = select <8 x i1> %2680, <8 x double> %2646, <8 x double> %2685
+  %2687 = icmp samesign ugt i64 %2645, 1
+  br i1 %2687, label %2643, label %2688, !llvm.loop !99
 
-2692:                                             ; preds = %2676, %2672, %2595
-  %2693 = phi <8 x double> [ %2635, %2595 ], [ %2650, %2672 ], [ %2690, %2676 ]
-  %2694 = phi <8 x double> [ zeroinitializer, %2595 ], [ %2673, %2672 ], [ %2686, %2676 ]
-  %2695 = getelementptr inbounds nuw i8, ptr %2598, i64 6080
+2688:                                             ; preds = %2672, %2668, %2591
+  %2689 = phi <8 x double> [ %2631, %2591 ], [ %2646, %2668 ], [ %2686, %2672 ]
+  %2690 = phi <8 x double> [ zeroinitializer, %2591 ], [ %2669, %2668 ], [ %2682, %2672 ]
+  %2691 = getelementptr inbounds nuw i8, ptr %2594, i64 6080
+  %2692 = load <8 x double>, ptr %2691, align 64, !tbaa !26, !noalias !101
+  %2693 = getelementptr inbounds nuw i8, ptr %2594, i64 5504
+  %2694 = load <8 x double>, ptr %2693, align 64, !tbaa !26, !noalias !101
+  %2695 = getelementptr inbounds nuw i8, ptr %2594, i64 7040
   %2696 = load <8 x double>, ptr %2695, align 64, !tbaa !26, !noalias !101
-  %2697 = getelementptr inbounds nuw i8, ptr %2598, i64 5504
-  %2698 = load <8 x double>, ptr %2697, align 64, !tbaa !26, !noalias !101
-  %2699 = getelementptr inbounds nuw i8, ptr %2598, i64 7040
+  %2697 = fneg <8 x double> %2696
+  %2698 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2692, <8 x double> %2694, <8 x double> %2697)
+  %2699 = getelementptr inbounds nuw i8, ptr %2594, i64 6976
   %2700 = load <8 x double>, ptr %2699, align 64, !tbaa !26, !noalias !101
-  %2701 = fneg <8 x double> %2700
-  %2702 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2696, <8 x double> %2698, <8 x double> %2701)
-  %2703 = getelementptr inbounds nuw i8, ptr %2598, i64 6976
-  %2704 = load <8 x double>, ptr %2703, align 64, !tbaa !26, !noalias !101
-  %2705 = fadd <8 x double> %2696, %2704
-  %2706 = getelementptr inbounds nuw i8, ptr %2598, i64 7360
-  %2707 = load <8 x i64>, ptr %2706, align 64, !tbaa !26, !noalias !101
-  %2708 = getelementptr inbounds nuw i8, ptr %2598, i64 7712
-  %2709 = load ptr, ptr %2708, align 32, !tbaa !80, !noalias !101
-  %2710 = load <8 x double>, ptr %2709, align 64, !tbaa !26, !noalias !101
-  %2711 = fmul <8 x double> %2696, %2710
-  %2712 = icmp eq <8 x i64> %2707, zeroinitializer
-  %2713 = select <8 x i1> %2712, <8 x double> %2702, <8 x double> %2711
-  %2714 = getelementptr inbounds nuw i8, ptr %2598, i64 7720
-  %2715 = load ptr, ptr %2714, align 8, !tbaa !81, !noalias !101
-  %2716 = load <8 x double>, ptr %2715, align 64, !tbaa !26, !noalias !101
-  %2717 = fsub <8 x double> splat (double 1.000000e+00), %2716
-  %2718 = fmul <8 x double> %2696, %2717
-  %2719 = select <8 x i1> %2712, <8 x double> %2705, <8 x double> %2718
-  %2720 = fneg <8 x double> %2719
-  %2721 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2720, <8 x double> %2065, <8 x double> %2713)
-  %2722 = fcmp olt <8 x double> %2693, %2635
-  %2723 = and <8 x i1> %2605, %2722
-  %2724 = fcmp ogt <8 x double> %2694, zeroinitializer
-  %2725 = fcmp oge <8 x double> %2721, zeroinitializer
-  %2726 = and <8 x i1> %2724, %2725
-  %2727 = and <8 x i1> %2723, %2726
-  %2728 = sext <8 x i1> %2727 to <8 x i64>
-  %2729 = xor <8 x i64> %2728, splat (i64 -1)
-  %2730 = fadd <8 x double> %2694, %2721
-  %2731 = fcmp ogt <8 x double> %2730, zeroinitializer
-  %2732 = select <8 x i1> %2731, <8 x i1> %2723, <8 x i1> zeroinitializer
-  %2733 = select <8 x i1> %2732, <8 x i64> %2729, <8 x i64> zeroinitializer
-  %2734 = or <8 x i64> %2733, %2728
-  %2735 = fmul <8 x double> %2593, %2721
-  %2736 = select <8 x i1> %2727, <8 x double> %2735, <8 x double> zeroinitializer
-  %2737 = icmp eq <8 x i64> %2734, zeroinitializer
-  %2738 = select <8 x i1> %2737, <8 x double> %2630, <8 x double> %2736
-  %2739 = select <8 x i1> %2737, <8 x double> %2631, <8 x double> %2065
-  %2740 = getelementptr inbounds nuw i8, ptr %2598, i64 5632
-  store <8 x double> %2738, ptr %2740, align 64, !tbaa !26, !noalias !101
-  %2741 = getelementptr inbounds nuw i8, ptr %2598, i64 5568
-  store <8 x double> %2739, ptr %2741, align 64, !tbaa !26, !noalias !101
-  %2742 = fmul <8 x double> %2593, %2694
-  %2743 = fmul <8 x double> %2593, %2730
-  %2744 = icmp eq <8 x i64> %2733, zeroinitializer
-  %2745 = select <8 x i1> %2744, <8 x double> zeroinitializer, <8 x double> %2743
-  %2746 = select <8 x i1> %2727, <8 x double> %2742, <8 x double> %2745
-  %2747 = getelementptr inbounds nuw i8, ptr %2598, i64 5696
-  store <8 x double> %2746, ptr %2747, align 64, !tbaa !26, !noalias !101
-  %2748 = load i64, ptr %119, align 16, !tbaa !21, !noalias !101
-  %2749 = sitofp i64 %2748 to double
-  %2750 = insertelement <8 x double> poison, double %2749, i64 0
-  %2751 = shufflevector <8 x double> %2750, <8 x double> poison, <8 x i32> zeroinitializer
-  %2752 = select <8 x i1> %2737, <8 x double> %2751, <8 x double> %2693
-  %2753 = getelementptr inbounds nuw i8, ptr %2598, i64 5760
-  store <8 x double> %2752, ptr %2753, align 64, !tbaa !26, !noalias !101
-  %2754 = add nuw nsw i64 %2596, 1
-  %2755 = load i64, ptr %144, align 8, !tbaa !20, !noalias !101
-  %2756 = icmp slt i64 %2754, %2755
-  br i1 %2756, label %2595, label %2757, !llvm.loop !100
+  %2701 = fadd <8 x double> %2692, %2700
+  %2702 = getelementptr inbounds nuw i8, ptr %2594, i64 7360
+  %2703 = load <8 x i64>, ptr %2702, align 64, !tbaa !26, !noalias !101
+  %2704 = getelementptr inbounds nuw i8, ptr %2594, i64 7712
+  %2705 = load ptr, ptr %2704, align 32, !tbaa !80, !noalias !101
+  %2706 = load <8 x double>, ptr %2705, align 64, !tbaa !26, !noalias !101
+  %2707 = fmul <8 x double> %2692, %2706
+  %2708 = icmp eq <8 x i64> %2703, zeroinitializer
+  %2709 = select <8 x i1> %2708, <8 x double> %2698, <8 x double> %2707
+  %2710 = getelementptr inbounds nuw i8, ptr %2594, i64 7720
+  %2711 = load ptr, ptr %2710, align 8, !tbaa !81, !noalias !101
+  %2712 = load <8 x double>, ptr %2711, align 64, !tbaa !26, !noalias !101
+  %2713 = fsub <8 x double> splat (double 1.000000e+00), %2712
+  %2714 = fmul <8 x double> %2692, %2713
+  %2715 = select <8 x i1> %2708, <8 x double> %2701, <8 x double> %2714
+  %2716 = fneg <8 x double> %2715
+  %2717 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2716, <8 x double> %2061, <8 x double> %2709)
+  %2718 = fcmp olt <8 x double> %2689, %2631
+  %2719 = and <8 x i1> %2601, %2718
+  %2720 = fcmp ogt <8 x double> %2690, zeroinitializer
+  %2721 = fcmp oge <8 x double> %2717, zeroinitializer
+  %2722 = and <8 x i1> %2720, %2721
+  %2723 = and <8 x i1> %2719, %2722
+  %2724 = sext <8 x i1> %2723 to <8 x i64>
+  %2725 = xor <8 x i64> %2724, splat (i64 -1)
+  %2726 = fadd <8 x double> %2690, %2717
+  %2727 = fcmp ogt <8 x double> %2726, zeroinitializer
+  %2728 = select <8 x i1> %2727, <8 x i1> %2719, <8 x i1> zeroinitializer
+  %2729 = select <8 x i1> %2728, <8 x i64> %2725, <8 x i64> zeroinitializer
+  %2730 = or <8 x i64> %2729, %2724
+  %2731 = fmul <8 x double> %2589, %2717
+  %2732 = select <8 x i1> %2723, <8 x double> %2731, <8 x double> zeroinitializer
+  %2733 = icmp eq <8 x i64> %2730, zeroinitializer
+  %2734 = select <8 x i1> %2733, <8 x double> %2626, <8 x double> %2732
+  %2735 = select <8 x i1> %2733, <8 x double> %2627, <8 x double> %2061
+  %2736 = getelementptr inbounds nuw i8, ptr %2594, i64 5632
+  store <8 x double> %2734, ptr %2736, align 64, !tbaa !26, !noalias !101
+  %2737 = getelementptr inbounds nuw i8, ptr %2594, i64 5568
+  store <8 x double> %2735, ptr %2737, align 64, !tbaa !26, !noalias !101
+  %2738 = fmul <8 x double> %2589, %2690
+  %2739 = fmul <8 x double> %2589, %2726
+  %2740 = icmp eq <8 x i64> %2729, zeroinitializer
+  %2741 = select <8 x i1> %2740, <8 x double> zeroinitializer, <8 x double> %2739
+  %2742 = select <8 x i1> %2723, <8 x double> %2738, <8 x double> %2741
+  %2743 = getelementptr inbounds nuw i8, ptr %2594, i64 5696
+  store <8 x double> %2742, ptr %2743, align 64, !tbaa !26, !noalias !101
+  %2744 = load i64, ptr %119, align 16, !tbaa !21, !noalias !101
+  %2745 = sitofp i64 %2744 to double
+  %2746 = insertelement <8 x double> poison, double %2745, i64 0
+  %2747 = shufflevector <8 x double> %2746, <8 x double> poison, <8 x i32> zeroinitializer
+  %2748 = select <8 x i1> %2733, <8 x double> %2747, <8 x double> %2689
+  %2749 = getelementptr inbounds nuw i8, ptr %2594, i64 5760
+  store <8 x double> %2748, ptr %2749, align 64, !tbaa !26, !noalias !101
+  %2750 = add nuw nsw i64 %2592, 1
+  %2751 = load i64, ptr %144, align 8, !tbaa !20, !noalias !101
+  %2752 = icmp slt i64 %2750, %2751
+  br i1 %2752, label %2591, label %2753, !llvm.loop !100
 
-2757:                                             ; preds = %2692, %2552
-  %2758 = phi i64 [ %2588, %2552 ], [ %2755, %2692 ]
-  %2759 = icmp sgt i64 %2758, 0
-  br i1 %2759, label %2910, label %2760
+2753:                                             ; preds = %2688, %2548
+  %2754 = phi i64 [ %2584, %2548 ], [ %2751, %2688 ]
+  %2755 = icmp sgt i64 %2754, 0
+  br i1 %2755, label %2906, label %2756
 
-2760:                                             ; preds = %2757, %2589
-  %2761 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  br label %2767
+2756:                                             ; preds = %2753, %2585
+  %2757 = load <8 x double>, ptr %151, align 64, !tbaa !26
+  br label %2763
 
-2762:                                             ; preds = %2983
-  %2763 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  %2764 = icmp sgt i64 %3007, 0
-  br i1 %2764, label %2765, label %2767
+2758:                                             ; preds = %2978
+  %2759 = load <8 x double>, ptr %151, align 64, !tbaa !26
+  %2760 = icmp sgt i64 %3002, 0
+  br i1 %2760, label %2761, label %2763
 
-2765:                                             ; preds = %2762
-  %2766 = load ptr, ptr %129, align 8, !tbaa !28
-  br label %2888
+2761:                                             ; preds = %2758
+  %2762 = load ptr, ptr %129, align 8, !tbaa !28
+  br label %2884
 
-2767:                                             ; preds = %2888, %2760, %2762
-  %2768 = phi <8 x double> [ %2763, %2762 ], [ %2761, %2760 ], [ %2763, %2888 ]
-  %2769 = phi <8 x double> [ zeroinitializer, %2762 ], [ zeroinitializer, %2760 ], [ %2907, %2888 ]
-  %2770 = phi <8 x double> [ zeroinitializer, %2762 ], [ zeroinitializer, %2760 ], [ %2902, %2888 ]
-  %2771 = extractelement <8 x double> %2770, i64 0
-  %2772 = extractelement <8 x double> %2770, i64 1
+2763:                                             ; preds = %2884, %2756, %2758
+  %2764 = phi <8 x double> [ %2759, %2758 ], [ %2757, %2756 ], [ %2759, %2884 ]
+  %2765 = phi <8 x double> [ zeroinitializer, %2758 ], [ zeroinitializer, %2756 ], [ %2903, %2884 ]
+  %2766 = phi <8 x double> [ zeroinitializer, %2758 ], [ zeroinitializer, %2756 ], [ %2898, %2884 ]
+  %2767 = extractelement <8 x double> %2766, i64 0
+  %2768 = extractelement <8 x double> %2766, i64 1
+  %2769 = fadd double %2767, %2768
+  %2770 = extractelement <8 x double> %2766, i64 2
+  %2771 = fadd double %2769, %2770
+  %2772 = extractelement <8 x double> %2766, i64 3
   %2773 = fadd double %2771, %2772
-  %2774 = extractelement <8 x double> %2770, i64 2
+  %2774 = extractelement <8 x double> %2766, i64 4
   %2775 = fadd double %2773, %2774
-  %2776 = extractelement <8 x double> %2770, i64 3
+  %2776 = extractelement <8 x double> %2766, i64 5
   %2777 = fadd double %2775, %2776
-  %2778 = extractelement <8 x double> %2770, i64 4
+  %2778 = extractelement <8 x double> %2766, i64 6
   %2779 = fadd double %2777, %2778
-  %2780 = extractelement <8 x double> %2770, i64 5
+  %2780 = extractelement <8 x double> %2766, i64 7
   %2781 = fadd double %2779, %2780
-  %2782 = extractelement <8 x double> %2770, i64 6
-  %2783 = fadd double %2781, %2782
-  %2784 = extractelement <8 x double> %2770, i64 7
-  %2785 = fadd double %2783, %2784
-  %2786 = insertelement <8 x double> poison, double %2785, i64 0
-  %2787 = load <8 x double>, ptr %195, align 64, !tbaa !26
-  %2788 = load <8 x double>, ptr %178, align 64, !tbaa !26
-  %2789 = fsub <8 x double> %2768, %2788
-  %2790 = extractelement <8 x double> %2769, i64 0
-  %2791 = extractelement <8 x double> %2769, i64 1
+  %2782 = insertelement <8 x double> poison, double %2781, i64 0
+  %2783 = load <8 x double>, ptr %195, align 64, !tbaa !26
+  %2784 = load <8 x double>, ptr %178, align 64, !tbaa !26
+  %2785 = fsub <8 x double> %2764, %2784
+  %2786 = extractelement <8 x double> %2765, i64 0
+  %2787 = extractelement <8 x double> %2765, i64 1
+  %2788 = fadd double %2786, %2787
+  %2789 = extractelement <8 x double> %2765, i64 2
+  %2790 = fadd double %2788, %2789
+  %2791 = extractelement <8 x double> %2765, i64 3
   %2792 = fadd double %2790, %2791
-  %2793 = extractelement <8 x double> %2769, i64 2
+  %2793 = extractelement <8 x double> %2765, i64 4
   %2794 = fadd double %2792, %2793
-  %2795 = extractelement <8 x double> %2769, i64 3
+  %2795 = extractelement <8 x double> %2765, i64 5
   %2796 = fadd double %2794, %2795
-  %2797 = extractelement <8 x double> %2769, i64 4
+  %2797 = extractelement <8 x double> %2765, i64 6
   %2798 = fadd double %2796, %2797
-  %2799 = extractelement <8 x double> %2769, i64 5
+  %2799 = extractelement <8 x double> %2765, i64 7
   %2800 = fadd double %2798, %2799
-  %2801 = extractelement <8 x double> %2769, i64 6
-  %2802 = fadd double %2800, %2801
-  %2803 = extractelement <8 x double> %2769, i64 7
-  %2804 = fadd double %2802, %2803
-  %2805 = shufflevector <8 x double> %2786, <8 x double> poison, <8 x i32> zeroinitializer
-  %2806 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2787, <8 x double> %2789, <8 x double> %2805)
-  %2807 = insertelement <8 x double> poison, double %2804, i64 0
-  %2808 = shufflevector <8 x double> %2807, <8 x double> poison, <8 x i32> zeroinitializer
-  %2809 = fadd <8 x double> %2787, %2808
-  store <8 x double> %2806, ptr %156, align 64, !tbaa !26
-  %2810 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %2811 = fcmp ule <8 x double> %2810, zeroinitializer
-  %2812 = load <8 x double>, ptr %196, align 64, !tbaa !26
-  %2813 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2810, <8 x double> splat (double 5.000000e-01), <8 x double> %2812)
-  %2814 = fsub <8 x double> %2813, %2768
-  %2815 = fcmp ogt <8 x double> %2810, splat (double 1.000000e-30)
-  %2816 = select <8 x i1> %2815, <8 x double> %2810, <8 x double> splat (double 1.000000e-30)
-  %2817 = fdiv <8 x double> %2814, %2816
-  %2818 = fcmp ogt <8 x double> %2817, zeroinitializer
-  %2819 = select <8 x i1> %2818, <8 x double> %2817, <8 x double> zeroinitializer
-  %2820 = fcmp olt <8 x double> %2819, splat (double 1.000000e+00)
-  %2821 = select <8 x i1> %2820, <8 x double> %2819, <8 x double> splat (double 1.000000e+00)
-  %2822 = load <8 x double>, ptr %155, align 64, !tbaa !26
-  %2823 = load <8 x i64>, ptr %154, align 64, !tbaa !26
-  %2824 = icmp eq <8 x i64> %2823, zeroinitializer
-  %2825 = select <8 x i1> %2824, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
-  %2826 = select <8 x i1> %2811, <8 x double> %2825, <8 x double> %2821
-  %2827 = fmul <8 x double> %2822, %2826
-  %2828 = fcmp ule <8 x double> %2827, zeroinitializer
-  %2829 = fcmp uge <8 x double> %2827, %2822
-  %2830 = or <8 x i1> %2828, %2829
-  %2831 = or <8 x i1> %2811, %2830
-  %2832 = fdiv <8 x double> %2822, %2816
-  %2833 = select <8 x i1> %2831, <8 x double> zeroinitializer, <8 x double> %2832
-  %2834 = fadd <8 x double> %2809, %2833
-  %2835 = load <8 x double>, ptr %148, align 64, !tbaa !26
-  %2836 = load <8 x double>, ptr %1, align 64, !tbaa !26
-  %2837 = fmul <8 x double> %2768, %2836
-  %2838 = load <8 x double>, ptr %157, align 64, !tbaa !26
-  %2839 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %2840 = fmul <8 x double> %2839, splat (double 5.000000e-01)
-  %2841 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2840, <8 x double> %2768, <8 x double> %2838)
-  %2842 = load <8 x double>, ptr %159, align 64, !tbaa !26
-  %2843 = fmul <8 x double> %2768, %2842
-  %2844 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2837, <8 x double> %2841, <8 x double> %2843)
-  %2845 = load <8 x double>, ptr %149, align 64, !tbaa !26
-  %2846 = load <8 x double>, ptr %152, align 64, !tbaa !26
-  %2847 = fmul <8 x double> %2836, %2846
-  %2848 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2840, <8 x double> %2846, <8 x double> %2838)
-  %2849 = fmul <8 x double> %2842, %2846
-  %2850 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2847, <8 x double> %2848, <8 x double> %2849)
-  %2851 = fmul <8 x double> %2845, %2850
-  %2852 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2835, <8 x double> %2844, <8 x double> %2851)
-  %2853 = load <8 x double>, ptr %150, align 64, !tbaa !26
-  %2854 = load <8 x double>, ptr %153, align 64, !tbaa !26
-  %2855 = fmul <8 x double> %2836, %2854
-  %2856 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2840, <8 x double> %2854, <8 x double> %2838)
-  %2857 = fmul <8 x double> %2842, %2854
-  %2858 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2855, <8 x double> %2856, <8 x double> %2857)
-  %2859 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2853, <8 x double> %2858, <8 x double> %2852)
-  %2860 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2839, <8 x double> %2768, <8 x double> %2838)
-  %2861 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2836, <8 x double> %2860, <8 x double> %2842)
-  %2862 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %2863 = fcmp une <8 x double> %2862, zeroinitializer
-  %2864 = fadd <8 x double> %2806, %2859
-  %2865 = fsub <8 x double> %2864, %2827
-  %2866 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2835, <8 x double> %2861, <8 x double> %2834)
-  %2867 = fdiv <8 x double> %2865, %2866
-  %2868 = fsub <8 x double> %2768, %2867
-  %2869 = select <8 x i1> %2863, <8 x double> %2768, <8 x double> %2868
-  store <8 x double> %2869, ptr %151, align 64, !tbaa !26
-  %2870 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %2871 = fneg <8 x double> %2845
-  %2872 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2871, <8 x double> %2870, <8 x double> %2827)
-  %2873 = load <8 x double>, ptr %198, align 64, !tbaa !26
-  %2874 = fneg <8 x double> %2853
-  %2875 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2874, <8 x double> %2873, <8 x double> %2872)
-  %2876 = fdiv <8 x double> %2875, %2835
-  %2877 = load <8 x double>, ptr %199, align 64, !tbaa !26
-  %2878 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2871, <8 x double> %2877, <8 x double> %2806)
-  %2879 = load <8 x double>, ptr %200, align 64, !tbaa !26
-  %2880 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2874, <8 x double> %2879, <8 x double> %2878)
-  %2881 = fdiv <8 x double> %2880, %2835
-  %2882 = load <8 x double>, ptr %201, align 64, !tbaa !26
-  %2883 = select <8 x i1> %2863, <8 x double> %2882, <8 x double> %2876
-  store <8 x double> %2883, ptr %201, align 64, !tbaa !26
-  %2884 = load <8 x double>, ptr %202, align 64, !tbaa !26
-  %2885 = select <8 x i1> %2863, <8 x double> %2884, <8 x double> %2881
-  store <8 x double> %2885, ptr %202, align 64, !tbaa !26
-  %2886 = load i64, ptr %144, align 8, !tbaa !20
-  %2887 = icmp sgt i64 %2886, 0
-  br i1 %2887, label %3009, label %3272
+  %2801 = shufflevector <8 x double> %2782, <8 x double> poison, <8 x i32> zeroinitializer
+  %2802 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2783, <8 x double> %2785, <8 x double> %2801)
+  %2803 = insertelement <8 x double> poison, double %2800, i64 0
+  %2804 = shufflevector <8 x double> %2803, <8 x double> poison, <8 x i32> zeroinitializer
+  %2805 = fadd <8 x double> %2783, %2804
+  store <8 x double> %2802, ptr %156, align 64, !tbaa !26
+  %2806 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %2807 = fcmp ule <8 x double> %2806, zeroinitializer
+  %2808 = load <8 x double>, ptr %196, align 64, !tbaa !26
+  %2809 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2806, <8 x double> splat (double 5.000000e-01), <8 x double> %2808)
+  %2810 = fsub <8 x double> %2809, %2764
+  %2811 = fcmp ogt <8 x double> %2806, splat (double 1.000000e-30)
+  %2812 = select <8 x i1> %2811, <8 x double> %2806, <8 x double> splat (double 1.000000e-30)
+  %2813 = fdiv <8 x double> %2810, %2812
+  %2814 = fcmp ogt <8 x double> %2813, zeroinitializer
+  %2815 = select <8 x i1> %2814, <8 x double> %2813, <8 x double> zeroinitializer
+  %2816 = fcmp olt <8 x double> %2815, splat (double 1.000000e+00)
+  %2817 = select <8 x i1> %2816, <8 x double> %2815, <8 x double> splat (double 1.000000e+00)
+  %2818 = load <8 x double>, ptr %155, align 64, !tbaa !26
+  %2819 = load <8 x i64>, ptr %154, align 64, !tbaa !26
+  %2820 = icmp eq <8 x i64> %2819, zeroinitializer
+  %2821 = select <8 x i1> %2820, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
+  %2822 = select <8 x i1> %2807, <8 x double> %2821, <8 x double> %2817
+  %2823 = fmul <8 x double> %2818, %2822
+  %2824 = fcmp ule <8 x double> %2823, zeroinitializer
+  %2825 = fcmp uge <8 x double> %2823, %2818
+  %2826 = or <8 x i1> %2824, %2825
+  %2827 = or <8 x i1> %2807, %2826
+  %2828 = fdiv <8 x double> %2818, %2812
+  %2829 = select <8 x i1> %2827, <8 x double> zeroinitializer, <8 x double> %2828
+  %2830 = fadd <8 x double> %2805, %2829
+  %2831 = load <8 x double>, ptr %148, align 64, !tbaa !26
+  %2832 = load <8 x double>, ptr %1, align 64, !tbaa !26
+  %2833 = fmul <8 x double> %2764, %2832
+  %2834 = load <8 x double>, ptr %157, align 64, !tbaa !26
+  %2835 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %2836 = fmul <8 x double> %2835, splat (double 5.000000e-01)
+  %2837 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2836, <8 x double> %2764, <8 x double> %2834)
+  %2838 = load <8 x double>, ptr %159, align 64, !tbaa !26
+  %2839 = fmul <8 x double> %2764, %2838
+  %2840 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2833, <8 x double> %2837, <8 x double> %2839)
+  %2841 = load <8 x double>, ptr %149, align 64, !tbaa !26
+  %2842 = load <8 x double>, ptr %152, align 64, !tbaa !26
+  %2843 = fmul <8 x double> %2832, %2842
+  %2844 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2836, <8 x double> %2842, <8 x double> %2834)
+  %2845 = fmul <8 x double> %2838, %2842
+  %2846 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2843, <8 x double> %2844, <8 x double> %2845)
+  %2847 = fmul <8 x double> %2841, %2846
+  %2848 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2831, <8 x double> %2840, <8 x double> %2847)
+  %2849 = load <8 x double>, ptr %150, align 64, !tbaa !26
+  %2850 = load <8 x double>, ptr %153, align 64, !tbaa !26
+  %2851 = fmul <8 x double> %2832, %2850
+  %2852 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2836, <8 x double> %2850, <8 x double> %2834)
+  %2853 = fmul <8 x double> %2838, %2850
+  %2854 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2851, <8 x double> %2852, <8 x double> %2853)
+  %2855 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2849, <8 x double> %2854, <8 x double> %2848)
+  %2856 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2835, <8 x double> %2764, <8 x double> %2834)
+  %2857 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2832, <8 x double> %2856, <8 x double> %2838)
+  %2858 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %2859 = fcmp une <8 x double> %2858, zeroinitializer
+  %2860 = fadd <8 x double> %2802, %2855
+  %2861 = fsub <8 x double> %2860, %2823
+  %2862 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2831, <8 x double> %2857, <8 x double> %2830)
+  %2863 = fdiv <8 x double> %2861, %2862
+  %2864 = fsub <8 x double> %2764, %2863
+  %2865 = select <8 x i1> %2859, <8 x double> %2764, <8 x double> %2864
+  store <8 x double> %2865, ptr %151, align 64, !tbaa !26
+  %2866 = load <8 x double>, ptr %197, align 64, !tbaa !26
+  %2867 = fneg <8 x double> %2841
+  %2868 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2867, <8 x double> %2866, <8 x double> %2823)
+  %2869 = load <8 x double>, ptr %198, align 64, !tbaa !26
+  %2870 = fneg <8 x double> %2849
+  %2871 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2870, <8 x double> %2869, <8 x double> %2868)
+  %2872 = fdiv <8 x double> %2871, %2831
+  %2873 = load <8 x double>, ptr %199, align 64, !tbaa !26
+  %2874 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2867, <8 x double> %2873, <8 x double> %2802)
+  %2875 = load <8 x double>, ptr %200, align 64, !tbaa !26
+  %2876 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2870, <8 x double> %2875, <8 x double> %2874)
+  %2877 = fdiv <8 x double> %2876, %2831
+  %2878 = load <8 x double>, ptr %201, align 64, !tbaa !26
+  %2879 = select <8 x i1> %2859, <8 x double> %2878, <8 x double> %2872
+  store <8 x double> %2879, ptr %201, align 64, !tbaa !26
+  %2880 = load <8 x double>, ptr %202, align 64, !tbaa !26
+  %2881 = select <8 x i1> %2859, <8 x double> %2880, <8 x double> %2877
+  store <8 x double> %2881, ptr %202, align 64, !tbaa !26
+  %2882 = load i64, ptr %144, align 8, !tbaa !20
+  %2883 = icmp sgt i64 %2882, 0
+  br i1 %2883, label %3004, label %3267
 
-2888:                                             ; preds = %2765, %2888
-  %2889 = phi <8 x double> [ zeroinitializer, %2765 ], [ %2902, %2888 ]
-  %2890 = phi <8 x double> [ zeroinitializer, %2765 ], [ %2907, %2888 ]
-  %2891 = phi i64 [ 0, %2765 ], [ %2908, %2888 ]
-  %2892 = getelementptr inbounds nuw %struct.Piece, ptr %2766, i64 %2891
-  %2893 = getelementptr inbounds nuw i8, ptr %2892, i64 7488
-  %2894 = load <8 x i64>, ptr %2893, align 64, !tbaa !26
-  %2895 = getelementptr inbounds nuw i8, ptr %2892, i64 128
-  %2896 = load <8 x double>, ptr %2895, align 64, !tbaa !26
-  %2897 = getelementptr inbounds nuw i8, ptr %2892, i64 6336
-  %2898 = load <8 x double>, ptr %2897, align 64, !tbaa !26
-  %2899 = fmul <8 x double> %2896, %2898
-  %2900 = icmp eq <8 x i64> %2894, zeroinitializer
-  %2901 = select <8 x i1> %2900, <8 x double> %2899, <8 x double> zeroinitializer
-  %2902 = fadd <8 x double> %2889, %2901
-  %2903 = getelementptr inbounds nuw i8, ptr %2892, i64 6208
-  %2904 = load <8 x double>, ptr %2903, align 64, !tbaa !26
-  %2905 = fmul <8 x double> %2896, %2904
-  %2906 = select <8 x i1> %2900, <8 x double> %2905, <8 x double> zeroinitializer
-  %2907 = fadd <8 x double> %2890, %2906
-  %2908 = add nuw nsw i64 %2891, 1
-  %2909 = icmp eq i64 %2908, %3007
-  br i1 %2909, label %2767, label %2888, !llvm.loop !107
+2884:                                             ; preds = %2761, %2884
+  %2885 = phi <8 x double> [ zeroinitializer, %2761 ], [ %2898, %2884 ]
+  %2886 = phi <8 x double> [ zeroinitializer, %2761 ], [ %2903, %2884 ]
+  %2887 = phi i64 [ 0, %2761 ], [ %2904, %2884 ]
+  %2888 = getelementptr inbounds nuw %struct.Piece, ptr %2762, i64 %2887
+  %2889 = getelementptr inbounds nuw i8, ptr %2888, i64 7488
+  %2890 = load <8 x i64>, ptr %2889, align 64, !tbaa !26
+  %2891 = getelementptr inbounds nuw i8, ptr %2888, i64 128
+  %2892 = load <8 x double>, ptr %2891, align 64, !tbaa !26
+  %2893 = getelementptr inbounds nuw i8, ptr %2888, i64 6336
+  %2894 = load <8 x double>, ptr %2893, align 64, !tbaa !26
+  %2895 = fmul <8 x double> %2892, %2894
+  %2896 = icmp eq <8 x i64> %2890, zeroinitializer
+  %2897 = select <8 x i1> %2896, <8 x double> %2895, <8 x double> zeroinitializer
+  %2898 = fadd <8 x double> %2885, %2897
+  %2899 = getelementptr inbounds nuw i8, ptr %2888, i64 6208
+  %2900 = load <8 x double>, ptr %2899, align 64, !tbaa !26
+  %2901 = fmul <8 x double> %2892, %2900
+  %2902 = select <8 x i1> %2896, <8 x double> %2901, <8 x double> zeroinitializer
+  %2903 = fadd <8 x double> %2886, %2902
+  %2904 = add nuw nsw i64 %2887, 1
+  %2905 = icmp eq i64 %2904, %3002
+  br i1 %2905, label %2763, label %2884, !llvm.loop !107
 
-2910:                                             ; preds = %2757, %2983
-  %2911 = phi i64 [ %3006, %2983 ], [ 0, %2757 ]
-  %2912 = load ptr, ptr %129, align 8, !tbaa !28
-  %2913 = getelementptr inbounds nuw %struct.Piece, ptr %2912, i64 %2911
-  %2914 = getelementptr inbounds nuw i8, ptr %2913, i64 5568
-  %2915 = load <8 x double>, ptr %2914, align 64, !tbaa !26
-  %2916 = load i64, ptr %119, align 16, !tbaa !21
-  %2917 = icmp sgt i64 %2916, 0
-  br i1 %2917, label %2918, label %2923
+2906:                                             ; preds = %2753, %2978
+  %2907 = phi i64 [ %3001, %2978 ], [ 0, %2753 ]
+  %2908 = load ptr, ptr %129, align 8, !tbaa !28
+  %2909 = getelementptr inbounds nuw %struct.Piece, ptr %2908, i64 %2907
+  %2910 = getelementptr inbounds nuw i8, ptr %2909, i64 5568
+  %2911 = load <8 x double>, ptr %2910, align 64, !tbaa !26
+  %2912 = getelementptr inbounds nuw i8, ptr %2909, i64 5760
+  %2913 = load <8 x double>, ptr %2912, align 64, !tbaa !26
+  %2914 = getelementptr inbounds nuw i8, ptr %2909, i64 7608
+  %2915 = load ptr, ptr %2914, align 8, !tbaa !74
+  %2916 = getelementptr inbounds nuw i8, ptr %2909, i64 7616
+  %2917 = load ptr, ptr %2916, align 64, !tbaa !75
+  %2918 = getelementptr inbounds nuw i8, ptr %2909, i64 7560
+  %2919 = load ptr, ptr %2918, align 8, !tbaa !56
+  %2920 = load i64, ptr %119, align 16, !tbaa !21
+  %2921 = icmp sgt i64 %2920, 0
+  br i1 %2921, label %2937, label %2922
 
-2918:                                             ; preds = %2910
-  %2919 = getelementptr inbounds nuw i8, ptr %2913, i64 5760
-  %2920 = getelementptr inbounds nuw i8, ptr %2913, i64 7608
-  %2921 = getelementptr inbounds nuw i8, ptr %2913, i64 7616
-  %2922 = getelementptr inbounds nuw i8, ptr %2913, i64 7560
-  br label %2938
+2922:                                             ; preds = %2937, %2906
+  %2923 = getelementptr inbounds nuw i8, ptr %2909, i64 7360
+  %2924 = load <8 x i64>, ptr %2923, align 64, !tbaa !26
+  %2925 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2924)
+  %2926 = icmp eq i64 %2925, 0
+  %2927 = load i64, ptr %120, align 8, !tbaa !22
+  %2928 = icmp sgt i64 %2927, 0
+  br i1 %2926, label %2934, label %2929
 
-2923:                                             ; preds = %2938, %2910
-  %2924 = getelementptr inbounds nuw i8, ptr %2913, i64 7360
-  %2925 = load <8 x i64>, ptr %2924, align 64, !tbaa !26
-  %2926 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2925)
-  %2927 = icmp eq i64 %2926, 0
-  %2928 = load i64, ptr %120, align 8, !tbaa !22
-  %2929 = icmp sgt i64 %2928, 0
-  br i1 %2927, label %2935, label %2930
+2929:                                             ; preds = %2922
+  br i1 %2928, label %2930, label %2978
 
-2930:                                             ; preds = %2923
-  br i1 %2929, label %2931, label %2983
+2930:                                             ; preds = %2929
+  %2931 = getelementptr inbounds nuw i8, ptr %2909, i64 7712
+  %2932 = getelementptr inbounds nuw i8, ptr %2909, i64 7720
+  %2933 = getelementptr inbounds nuw i8, ptr %2909, i64 7680
+  br label %2953
 
-2931:                                             ; preds = %2930
-  %2932 = getelementptr inbounds nuw i8, ptr %2913, i64 7712
-  %2933 = getelementptr inbounds nuw i8, ptr %2913, i64 7720
-  %2934 = getelementptr inbounds nuw i8, ptr %2913, i64 7680
-  br label %2958
+2934:                                             ; preds = %2922
+  br i1 %2928, label %2935, label %2978
 
-2935:                                             ; preds = %2923
-  br i1 %2929, label %2936, label %2983
+2935:                                             ; preds = %2934
+  %2936 = getelementptr inbounds nuw i8, ptr %2909, i64 7680
+  br label %2971
 
-2936:                                             ; preds = %2935
-  %2937 = getelementptr inbounds nuw i8, ptr %2913, i64 7680
-  br label %2976
+2937:                                             ; preds = %2906, %2937
+  %2938 = phi <8 x double> [ %2950, %2937 ], [ %2911, %2906 ]
+  %2939 = phi i64 [ %2940, %2937 ], [ %2920, %2906 ]
+  %2940 = add nsw i64 %2939, -1
+  %2941 = uitofp nneg i64 %2940 to double
+  %2942 = insertelement <8 x double> poison, double %2941, i64 0
+  %2943 = shufflevector <8 x double> %2942, <8 x double> poison, <8 x i32> zeroinitializer
+  %2944 = fcmp ugt <8 x double> %2913, %2943
+  %2945 = getelementptr inbounds nuw <8 x double>, ptr %2915, i64 %2940
+  %2946 = load <8 x double>, ptr %2945, align 64, !tbaa !26
+  %2947 = getelementptr inbounds nuw <8 x double>, ptr %2917, i64 %2940
+  %2948 = load <8 x double>, ptr %2947, align 64, !tbaa !26
+  %2949 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2948, <8 x double> %2938, <8 x double> %2946)
+  %2950 = select <8 x i1> %2944, <8 x double> %2949, <8 x double> %2911
+  %2951 = getelementptr inbounds nuw <8 x double>, ptr %2919, i64 %2940
+  store <8 x double> %2950, ptr %2951, align 64, !tbaa !26
+  %2952 = icmp samesign ugt i64 %2939, 1
+  br i1 %2952, label %2937, label %2922, !llvm.loop !108
 
-2938:                                             ; preds = %2918, %2938
-  %2939 = phi <8 x double> [ %2915, %2918 ], [ %2954, %2938 ]
-  %2940 = phi i64 [ %2916, %2918 ], [ %2941, %2938 ]
-  %2941 = add nsw i64 %2940, -1
-  %2942 = load <8 x double>, ptr %2919, align 64, !tbaa !26
-  %2943 = uitofp nneg i64 %2941 to double
-  %2944 = insertelement <8 x double> poison, double %2943, i64 0
-  %2945 = shufflevector <8 x double> %2944, <8 x double> poison, <8 x i32> zeroinitializer
-  %2946 = fcmp ugt <8 x double> %2942, %2945
-  %2947 = load ptr, ptr %2920, align 8, !tbaa !74
-  %2948 = getelementptr inbounds nuw <8 x double>, ptr %2947, i64 %2941
-  %2949 = load <8 x double>, ptr %2948, align 64, !tbaa !26
-  %2950 = load ptr, ptr %2921, align 64, !tbaa !75
-  %2951 = getelementptr inbounds nuw <8 x double>, ptr %2950, i64 %2941
-  %2952 = load <8 x double>, ptr %2951, align 64, !tbaa !26
-  %2953 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2952, <8 x double> %2939, <8 x double> %2949)
-  %2954 = select <8 x i1> %2946, <8 x double> %2953, <8 x double> %2915
-  %2955 = load ptr, ptr %2922, align 8, !tbaa !56
-  %2956 = getelementptr inbounds nuw <8 x double>, ptr %2955, i64 %2941
-  store <8 x double> %2954, ptr %2956, align 64, !tbaa !26
-  %2957 = icmp samesign ugt i64 %2940, 1
-  br i1 %2957, label %2938, label %2923, !llvm.loop !108
+2953:                                             ; preds = %2930, %2953
+  %2954 = phi i64 [ 0, %2930 ], [ %2968, %2953 ]
+  %2955 = phi <8 x double> [ %2911, %2930 ], [ %2965, %2953 ]
+  %2956 = load <8 x i64>, ptr %2923, align 64, !tbaa !26
+  %2957 = load ptr, ptr %2931, align 32, !tbaa !80
+  %2958 = getelementptr inbounds nuw <8 x double>, ptr %2957, i64 %2954
+  %2959 = load <8 x double>, ptr %2958, align 64, !tbaa !26
+  %2960 = load ptr, ptr %2932, align 8, !tbaa !81
+  %2961 = getelementptr inbounds nuw <8 x double>, ptr %2960, i64 %2954
+  %2962 = load <8 x double>, ptr %2961, align 64, !tbaa !26
+  %2963 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2962, <8 x double> %2955, <8 x double> %2959)
+  %2964 = icmp eq <8 x i64> %2956, zeroinitializer
+  %2965 = select <8 x i1> %2964, <8 x double> %2911, <8 x double> %2963
+  %2966 = load ptr, ptr %2933, align 64, !tbaa !109
+  %2967 = getelementptr inbounds nuw <8 x double>, ptr %2966, i64 %2954
+  store <8 x double> %2965, ptr %2967, align 64, !tbaa !26
+  %2968 = add nuw nsw i64 %2954, 1
+  %2969 = load i64, ptr %120, align 8, !tbaa !22
+  %2970 = icmp slt i64 %2968, %2969
+  br i1 %2970, label %2953, label %2978, !llvm.loop !110
 
-2958:                                             ; preds = %2931, %2958
-  %2959 = phi i64 [ 0, %2931 ], [ %2973, %2958 ]
-  %2960 = phi <8 x double> [ %2915, %2931 ], [ %2970, %2958 ]
-  %2961 = load <8 x i64>, ptr %2924, align 64, !tbaa !26
-  %2962 = load ptr, ptr %2932, align 32, !tbaa !80
-  %2963 = getelementptr inbounds nuw <8 x double>, ptr %2962, i64 %2959
-  %2964 = load <8 x double>, ptr %2963, align 64, !tbaa !26
-  %2965 = load ptr, ptr %2933, align 8, !tbaa !81
-  %2966 = getelementptr inbounds nuw <8 x double>, ptr %2965, i64 %2959
-  %2967 = load <8 x double>, ptr %2966, align 64, !tbaa !26
-  %2968 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2967, <8 x double> %2960, <8 x double> %2964)
-  %2969 = icmp eq <8 x i64> %2961, zeroinitializer
-  %2970 = select <8 x i1> %2969, <8 x double> %2915, <8 x double> %2968
-  %2971 = load ptr, ptr %2934, align 64, !tbaa !109
-  %2972 = getelementptr inbounds nuw <8 x double>, ptr %2971, i64 %2959
-  store <8 x double> %2970, ptr %2972, align 64, !tbaa !26
-  %2973 = add nuw nsw i64 %2959, 1
-  %2974 = load i64, ptr %120, align 8, !tbaa !22
-  %2975 = icmp slt i64 %2973, %2974
-  br i1 %2975, label %2958, label %2983, !llvm.loop !110
+2971:                                             ; preds = %2935, %2971
+  %2972 = phi i64 [ 0, %2935 ], [ %2975, %2971 ]
+  %2973 = load ptr, ptr %2936, align 64, !tbaa !109
+  %2974 = getelementptr inbounds nuw <8 x double>, ptr %2973, i64 %2972
+  store <8 x double> %2911, ptr %2974, align 64, !tbaa !26
+  %2975 = add nuw nsw i64 %2972, 1
+  %2976 = load i64, ptr %120, align 8, !tbaa !22
+  %2977 = icmp slt i64 %2975, %2976
+  br i1 %2977, label %2971, label %2978, !llvm.loop !111
 
-2976:                                             ; preds = %2936, %2976
-  %2977 = phi i64 [ 0, %2936 ], [ %2980, %2976 ]
-  %2978 = load ptr, ptr %2937, align 64, !tbaa !109
-  %2979 = getelementptr inbounds nuw <8 x double>, ptr %2978, i64 %2977
-  store <8 x double> %2915, ptr %2979, align 64, !tbaa !26
-  %2980 = add nuw nsw i64 %2977, 1
-  %2981 = load i64, ptr %120, align 8, !tbaa !22
-  %2982 = icmp slt i64 %2980, %2981
-  br i1 %2982, label %2976, label %2983, !llvm.loop !111
-
-2983:                                             ; preds = %2958, %2976, %2930, %2935
-  %2984 = phi <8 x double> [ %2915, %2935 ], [ %2915, %2930 ], [ %2915, %2976 ], [ %2970, %2958 ]
-  %2985 = load <8 x i64>, ptr %2924, align 64, !tbaa !26
-  %2986 = getelementptr inbounds nuw i8, ptr %2913, i64 6272
+2978:                                             ; preds = %2953, %2971, %2929, %2934
+  %2979 = phi <8 x double> [ %2911, %2934 ], [ %2911, %2929 ], [ %2911, %2971 ], [ %2965, %2953 ]
+  %2980 = load <8 x i64>, ptr %2923, align 64, !tbaa !26
+  %2981 = getelementptr inbounds nuw i8, ptr %2909, i64 6272
+  %2982 = load <8 x double>, ptr %2981, align 64, !tbaa !26
+  %2983 = icmp eq <8 x i64> %2980, zeroinitializer
+  %2984 = select <8 x i1> %2983, <8 x double> zeroinitializer, <8 x double> %2982
+  %2985 = fsub <8 x double> splat (double 1.000000e+00), %2984
+  %2986 = getelementptr inbounds nuw i8, ptr %2909, i64 5504
   %2987 = load <8 x double>, ptr %2986, align 64, !tbaa !26
-  %2988 = icmp eq <8 x i64> %2985, zeroinitializer
-  %2989 = select <8 x i1> %2988, <8 x double> zeroinitializer, <8 x double> %2987
-  %2990 = fsub <8 x double> splat (double 1.000000e+00), %2989
-  %2991 = getelementptr inbounds nuw i8, ptr %2913, i64 5504
+  %2988 = fmul <8 x double> %2984, %2987
+  %2989 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2985, <8 x double> %2979, <8 x double> %2988)
+  %2990 = getelementptr inbounds nuw i8, ptr %2909, i64 6464
+  store <8 x double> %2989, ptr %2990, align 64, !tbaa !26
+  %2991 = getelementptr inbounds nuw i8, ptr %2909, i64 6208
   %2992 = load <8 x double>, ptr %2991, align 64, !tbaa !26
-  %2993 = fmul <8 x double> %2989, %2992
-  %2994 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2990, <8 x double> %2984, <8 x double> %2993)
-  %2995 = getelementptr inbounds nuw i8, ptr %2913, i64 6464
+  %2993 = fsub <8 x double> %2987, %2979
+  %2994 = fmul <8 x double> %2993, %2992
+  %2995 = getelementptr inbounds nuw i8, ptr %2909, i64 6336
   store <8 x double> %2994, ptr %2995, align 64, !tbaa !26
-  %2996 = getelementptr inbounds nuw i8, ptr %2913, i64 6208
+  %2996 = getelementptr inbounds nuw i8, ptr %2909, i64 3200
   %2997 = load <8 x double>, ptr %2996, align 64, !tbaa !26
-  %2998 = fsub <8 x double> %2992, %2984
-  %2999 = fmul <8 x double> %2998, %2997
-  %3000 = getelementptr inbounds nuw i8, ptr %2913, i64 6336
+  %2998 = fdiv <8 x double> %2994, %2997
+  %2999 = fsub <8 x double> %2987, %2998
+  %3000 = getelementptr inbounds nuw i8, ptr %2909, i64 6400
   store <8 x double> %2999, ptr %3000, align 64, !tbaa !26
-  %3001 = getelementptr inbounds nuw i8, ptr %2913, i64 3200
-  %3002 = load <8 x double>, ptr %3001, align 64, !tbaa !26
-  %3003 = fdiv <8 x double> %2999, %3002
-  %3004 = fsub <8 x double> %2992, %3003
-  %3005 = getelementptr inbounds nuw i8, ptr %2913, i64 6400
-  store <8 x double> %3004, ptr %3005, align 64, !tbaa !26
-  %3006 = add nuw nsw i64 %2911, 1
-  %3007 = load i64, ptr %144, align 8, !tbaa !20
-  %3008 = icmp slt i64 %3006, %3007
-  br i1 %3008, label %2910, label %2762, !llvm.loop !112
+  %3001 = add nuw nsw i64 %2907, 1
+  %3002 = load i64, ptr %144, align 8, !tbaa !20
+  %3003 = icmp slt i64 %3001, %3002
+  br i1 %3003, label %2906, label %2758, !llvm.loop !112
 
-3009:                                             ; preds = %2767, %3227
-  %3010 = phi i64 [ %3269, %3227 ], [ 0, %2767 ]
-  %3011 = phi <8 x double> [ %3268, %3227 ], [ zeroinitializer, %2767 ]
-  %3012 = load ptr, ptr %129, align 8, !tbaa !28
-  %3013 = getelementptr inbounds nuw %struct.Piece, ptr %3012, i64 %3010
-  %3014 = getelementptr inbounds nuw i8, ptr %3013, i64 5632
+3004:                                             ; preds = %2763, %3222
+  %3005 = phi i64 [ %3264, %3222 ], [ 0, %2763 ]
+  %3006 = phi <8 x double> [ %3263, %3222 ], [ zeroinitializer, %2763 ]
+  %3007 = load ptr, ptr %129, align 8, !tbaa !28
+  %3008 = getelementptr inbounds nuw %struct.Piece, ptr %3007, i64 %3005
+  %3009 = getelementptr inbounds nuw i8, ptr %3008, i64 5632
+  %3010 = load <8 x double>, ptr %3009, align 64, !tbaa !26
+  %3011 = getelementptr inbounds nuw i8, ptr %3008, i64 5696
+  %3012 = load <8 x double>, ptr %3011, align 64, !tbaa !26
+  %3013 = fadd <8 x double> %3010, %3012
+  %3014 = getelementptr inbounds nuw i8, ptr %3008, i64 5568
   %3015 = load <8 x double>, ptr %3014, align 64, !tbaa !26
-  %3016 = getelementptr inbounds nuw i8, ptr %3013, i64 5696
-  %3017 = load <8 x double>, ptr %3016, align 64, !tbaa !26
-  %3018 = fadd <8 x double> %3015, %3017
-  %3019 = getelementptr inbounds nuw i8, ptr %3013, i64 5568
+  %3016 = load <8 x double>, ptr %194, align 64, !tbaa !26
+  %3017 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3016, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %3018 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3016, <8 x double> %3017, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %3019 = getelementptr inbounds nuw i8, ptr %3008, i64 5312
   %3020 = load <8 x double>, ptr %3019, align 64, !tbaa !26
-  %3021 = load <8 x double>, ptr %194, align 64, !tbaa !26
-  %3022 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3021, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %3023 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3021, <8 x double> %3022, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %3024 = getelementptr inbounds nuw i8, ptr %3013, i64 5312
-  %3025 = load <8 x double>, ptr %3024, align 64, !tbaa !26
-  %3026 = getelementptr inbounds nuw i8, ptr %3013, i64 4032
-  %3027 = load <8 x double>, ptr %3026, align 64, !tbaa !26
-  %3028 = fneg <8 x double> %3025
-  %3029 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3028, <8 x double> %3027, <8 x double> %3018)
-  %3030 = getelementptr inbounds nuw i8, ptr %3013, i64 5376
-  %3031 = load <8 x double>, ptr %3030, align 64, !tbaa !26
-  %3032 = getelementptr inbounds nuw i8, ptr %3013, i64 4800
-  %3033 = load <8 x double>, ptr %3032, align 64, !tbaa !26
-  %3034 = fneg <8 x double> %3031
-  %3035 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3034, <8 x double> %3033, <8 x double> %3029)
-  %3036 = getelementptr inbounds nuw i8, ptr %3013, i64 5248
-  %3037 = load <8 x double>, ptr %3036, align 64, !tbaa !26
-  %3038 = fdiv <8 x double> %3035, %3037
-  %3039 = getelementptr inbounds nuw i8, ptr %3013, i64 1600
+  %3021 = getelementptr inbounds nuw i8, ptr %3008, i64 4032
+  %3022 = load <8 x double>, ptr %3021, align 64, !tbaa !26
+  %3023 = fneg <8 x double> %3020
+  %3024 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3023, <8 x double> %3022, <8 x double> %3013)
+  %3025 = getelementptr inbounds nuw i8, ptr %3008, i64 5376
+  %3026 = load <8 x double>, ptr %3025, align 64, !tbaa !26
+  %3027 = getelementptr inbounds nuw i8, ptr %3008, i64 4800
+  %3028 = load <8 x double>, ptr %3027, align 64, !tbaa !26
+  %3029 = fneg <8 x double> %3026
+  %3030 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3029, <8 x double> %3028, <8 x double> %3024)
+  %3031 = getelementptr inbounds nuw i8, ptr %3008, i64 5248
+  %3032 = load <8 x double>, ptr %3031, align 64, !tbaa !26
+  %3033 = fdiv <8 x double> %3030, %3032
+  %3034 = getelementptr inbounds nuw i8, ptr %3008, i64 1600
+  %3035 = load <8 x double>, ptr %3034, align 64, !tbaa !26
+  %3036 = fsub <8 x double> %3035, %3033
+  %3037 = getelementptr inbounds nuw i8, ptr %3008, i64 3904
+  %3038 = load <8 x double>, ptr %3037, align 64, !tbaa !26
+  %3039 = getelementptr inbounds nuw i8, ptr %3008, i64 7168
   %3040 = load <8 x double>, ptr %3039, align 64, !tbaa !26
-  %3041 = fsub <8 x double> %3040, %3038
-  %3042 = getelementptr inbounds nuw i8, ptr %3013, i64 3904
+  %3041 = fsub <8 x double> %3038, %3040
+  %3042 = getelementptr inbounds nuw i8, ptr %3008, i64 6784
   %3043 = load <8 x double>, ptr %3042, align 64, !tbaa !26
-  %3044 = getelementptr inbounds nuw i8, ptr %3013, i64 7168
+  %3044 = getelementptr inbounds nuw i8, ptr %3008, i64 1280
   %3045 = load <8 x double>, ptr %3044, align 64, !tbaa !26
-  %3046 = fsub <8 x double> %3043, %3045
-  %3047 = getelementptr inbounds nuw i8, ptr %3013, i64 6784
+  %3046 = fmul <8 x double> %3043, %3045
+  %3047 = getelementptr inbounds nuw i8, ptr %3008, i64 6464
   %3048 = load <8 x double>, ptr %3047, align 64, !tbaa !26
-  %3049 = getelementptr inbounds nuw i8, ptr %3013, i64 1280
-  %3050 = load <8 x double>, ptr %3049, align 64, !tbaa !26
-  %3051 = fmul <8 x double> %3048, %3050
-  %3052 = getelementptr inbounds nuw i8, ptr %3013, i64 6464
-  %3053 = load <8 x double>, ptr %3052, align 64, !tbaa !26
-  %3054 = fsub <8 x double> %3053, %3020
-  %3055 = fmul <8 x double> %3051, %3054
-  %3056 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3023, <8 x double> %3018, <8 x double> %3055)
-  %3057 = fsub <8 x double> %3041, %3046
-  %3058 = getelementptr inbounds nuw i8, ptr %3013, i64 2944
-  %3059 = getelementptr inbounds nuw i8, ptr %3013, i64 3072
-  %3060 = load <8 x double>, ptr %3059, align 64, !tbaa !26
-  %3061 = fsub <8 x double> %3057, %3060
-  %3062 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3061)
-  %3063 = getelementptr inbounds nuw i8, ptr %3013, i64 832
-  %3064 = load <8 x double>, ptr %3063, align 64, !tbaa !26
-  %3065 = fdiv <8 x double> %3062, %3064
-  %3066 = getelementptr inbounds nuw i8, ptr %3013, i64 7360
-  %3067 = load <8 x i64>, ptr %3066, align 64, !tbaa !26
-  %3068 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3067)
-  %3069 = icmp eq i64 %3068, 0
-  br i1 %3069, label %3227, label %3070
+  %3049 = fsub <8 x double> %3048, %3015
+  %3050 = fmul <8 x double> %3046, %3049
+  %3051 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3018, <8 x double> %3013, <8 x double> %3050)
+  %3052 = fsub <8 x double> %3036, %3041
+  %3053 = getelementptr inbounds nuw i8, ptr %3008, i64 2944
+  %3054 = getelementptr inbounds nuw i8, ptr %3008, i64 3072
+  %3055 = load <8 x double>, ptr %3054, align 64, !tbaa !26
+  %3056 = fsub <8 x double> %3052, %3055
+  %3057 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3056)
+  %3058 = getelementptr inbounds nuw i8, ptr %3008, i64 832
+  %3059 = load <8 x double>, ptr %3058, align 64, !tbaa !26
+  %3060 = fdiv <8 x double> %3057, %3059
+  %3061 = getelementptr inbounds nuw i8, ptr %3008, i64 7360
+  %3062 = load <8 x i64>, ptr %3061, align 64, !tbaa !26
+  %3063 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3062)
+  %3064 = icmp eq i64 %3063, 0
+  br i1 %3064, label %3222, label %3065
 
-3070:                                             ; preds = %3009
-  %3071 = getelementptr inbounds nuw i8, ptr %3013, i64 3776
-  %3072 = load <8 x double>, ptr %3071, align 64, !tbaa !26
-  %3073 = fcmp ogt <8 x double> %3046, %3041
-  %3074 = getelementptr inbounds nuw i8, ptr %3013, i64 7296
-  %3075 = load <8 x double>, ptr %3074, align 64, !tbaa !26
-  %3076 = fcmp oeq <8 x double> %3075, zeroinitializer
-  %3077 = select <8 x i1> %3076, <8 x i1> %3073, <8 x i1> zeroinitializer
-  %3078 = select <8 x i1> %3077, <8 x i64> %3067, <8 x i64> zeroinitializer
-  %3079 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3078)
-  %3080 = icmp eq i64 %3079, 0
-  br i1 %3080, label %3151, label %3081
+3065:                                             ; preds = %3004
+  %3066 = getelementptr inbounds nuw i8, ptr %3008, i64 3776
+  %3067 = load <8 x double>, ptr %3066, align 64, !tbaa !26
+  %3068 = fcmp ogt <8 x double> %3041, %3036
+  %3069 = getelementptr inbounds nuw i8, ptr %3008, i64 7296
+  %3070 = load <8 x double>, ptr %3069, align 64, !tbaa !26
+  %3071 = fcmp oeq <8 x double> %3070, zeroinitializer
+  %3072 = select <8 x i1> %3071, <8 x i1> %3068, <8 x i1> zeroinitializer
+  %3073 = select <8 x i1> %3072, <8 x i64> %3062, <8 x i64> zeroinitializer
+  %3074 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3073)
+  %3075 = icmp eq i64 %3074, 0
+  br i1 %3075, label %3146, label %3076
 
-3081:                                             ; preds = %3070
-  %3082 = fsub <8 x double> %3046, %3041
-  %3083 = fdiv <8 x double> %3082, %3064
-  %3084 = getelementptr inbounds nuw i8, ptr %3013, i64 7592
-  %3085 = load ptr, ptr %3084, align 8, !tbaa !63
-  %3086 = load i64, ptr %119, align 16, !tbaa !21
-  %3087 = add nsw i64 %3086, -1
-  %3088 = getelementptr inbounds <8 x double>, ptr %3085, i64 %3087
-  %3089 = load <8 x double>, ptr %3088, align 64, !tbaa !26
-  %3090 = icmp sgt i64 %3086, 1
-  br i1 %3090, label %3091, label %3143
+3076:                                             ; preds = %3065
+  %3077 = fsub <8 x double> %3041, %3036
+  %3078 = fdiv <8 x double> %3077, %3059
+  %3079 = getelementptr inbounds nuw i8, ptr %3008, i64 7592
+  %3080 = load ptr, ptr %3079, align 8, !tbaa !63
+  %3081 = load i64, ptr %119, align 16, !tbaa !21
+  %3082 = add nsw i64 %3081, -1
+  %3083 = getelementptr inbounds <8 x double>, ptr %3080, i64 %3082
+  %3084 = load <8 x double>, ptr %3083, align 64, !tbaa !26
+  %3085 = icmp sgt i64 %3081, 1
+  br i1 %3085, label %3086, label %3138
 
-3091:                                             ; preds = %3081
-  %3092 = getelementptr inbounds nuw i8, ptr %3013, i64 7552
-  %3093 = load i64, ptr %3092, align 64, !tbaa !31
-  %3094 = getelementptr inbounds nuw i8, ptr %3013, i64 4416
-  %3095 = getelementptr inbounds nuw i8, ptr %3013, i64 1536
-  %3096 = getelementptr inbounds nuw i8, ptr %3013, i64 7648
-  br label %3097
+3086:                                             ; preds = %3076
+  %3087 = getelementptr inbounds nuw i8, ptr %3008, i64 7552
+  %3088 = load i64, ptr %3087, align 64, !tbaa !31
+  %3089 = getelementptr inbounds nuw i8, ptr %3008, i64 4416
+  %3090 = getelementptr inbounds nuw i8, ptr %3008, i64 1536
+  %3091 = getelementptr inbounds nuw i8, ptr %3008, i64 7648
+  br label %3092
 
-3097:                                             ; preds = %3091, %3140
-  %3098 = phi <8 x double> [ %3072, %3091 ], [ %3135, %3140 ]
-  %3099 = phi i64 [ %3087, %3091 ], [ %3141, %3140 ]
-  %3100 = phi <8 x double> [ %3089, %3091 ], [ %3123, %3140 ]
-  %3101 = phi <8 x i64> [ %3078, %3091 ], [ %3127, %3140 ]
-  %3102 = phi <8 x double> [ %3083, %3091 ], [ %3134, %3140 ]
-  %3103 = icmp slt i64 %3099, %3093
-  br i1 %3103, label %3104, label %3110
+3092:                                             ; preds = %3086, %3135
+  %3093 = phi <8 x double> [ %3067, %3086 ], [ %3130, %3135 ]
+  %3094 = phi i64 [ %3082, %3086 ], [ %3136, %3135 ]
+  %3095 = phi <8 x double> [ %3084, %3086 ], [ %3118, %3135 ]
+  %3096 = phi <8 x i64> [ %3073, %3086 ], [ %3122, %3135 ]
+  %3097 = phi <8 x double> [ %3078, %3086 ], [ %3129, %3135 ]
+  %3098 = icmp slt i64 %3094, %3088
+  br i1 %3098, label %3099, label %3105
 
-3104:                                             ; preds = %3097
-  %3105 = load ptr, ptr %3096, align 32, !tbaa !70
-  %3106 = getelementptr inbounds nuw <8 x double>, ptr %3105, i64 %3099
-  %3107 = load <8 x double>, ptr %3106, align 64, !tbaa !26
-  %3108 = load <8 x double>, ptr %3095, align 64, !tbaa !26
-  %3109 = fmul <8 x double> %3107, %3108
-  br label %3118
+3099:                                             ; preds = %3092
+  %3100 = load ptr, ptr %3091, align 32, !tbaa !70
+  %3101 = getelementptr inbounds nuw <8 x double>, ptr %3100, i64 %3094
+  %3102 = load <8 x double>, ptr %3101, align 64, !tbaa !26
+  %3103 = load <8 x double>, ptr %3090, align 64, !tbaa !26
+  %3104 = fmul <8 x double> %3102, %3103
+  br label %3113
 
-3110:                                             ; preds = %3097
-  %3111 = load <8 x double>, ptr %3094, align 64, !tbaa !26
-  %3112 = load <8 x double>, ptr %3095, align 64, !tbaa !26
-  %3113 = load ptr, ptr %3096, align 32, !tbaa !70
-  %3114 = getelementptr inbounds nuw <8 x double>, ptr %3113, i64 %3099
-  %3115 = load <8 x double>, ptr %3114, align 64, !tbaa !26
-  %3116 = fsub <8 x double> %3111, %3112
-  %3117 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3115, <8 x double> %3116, <8 x double> %3112)
-  br label %3118
+3105:                                             ; preds = %3092
+  %3106 = load <8 x double>, ptr %3089, align 64, !tbaa !26
+  %3107 = load <8 x double>, ptr %3090, align 64, !tbaa !26
+  %3108 = load ptr, ptr %3091, align 32, !tbaa !70
+  %3109 = getelementptr inbounds nuw <8 x double>, ptr %3108, i64 %3094
+  %3110 = load <8 x double>, ptr %3109, align 64, !tbaa !26
+  %3111 = fsub <8 x double> %3106, %3107
+  %3112 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3110, <8 x double> %3111, <8 x double> %3107)
+  br label %3113
 
-3118:                                             ; preds = %3104, %3110
-  %3119 = phi <8 x double> [ %3109, %3104 ], [ %3117, %3110 ]
-  %3120 = getelementptr inbounds nuw <8 x double>, ptr %3085, i64 %3099
-  %3121 = load <8 x double>, ptr %3120, align 64, !tbaa !26
-  %3122 = icmp eq <8 x i64> %3101, zeroinitializer
-  %3123 = select <8 x i1> %3122, <8 x double> %3100, <8 x double> %3121
-  %3124 = fsub <8 x double> %3098, %3119
-  %3125 = fmul <8 x double> %3124, %3123
-  %3126 = fcmp olt <8 x double> %3125, %3102
-  %3127 = select <8 x i1> %3126, <8 x i64> %3101, <8 x i64> zeroinitializer
-  %3128 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3127)
-  %3129 = icmp eq i64 %3128, 0
-  br i1 %3129, label %3143, label %3130
+3113:                                             ; preds = %3099, %3105
+  %3114 = phi <8 x double> [ %3104, %3099 ], [ %3112, %3105 ]
+  %3115 = getelementptr inbounds nuw <8 x double>, ptr %3080, i64 %3094
+  %3116 = load <8 x double>, ptr %3115, align 64, !tbaa !26
+  %3117 = icmp eq <8 x i64> %3096, zeroinitializer
+  %3118 = select <8 x i1> %3117, <8 x double> %3095, <8 x double> %3116
+  %3119 = fsub <8 x double> %3093, %3114
+  %3120 = fmul <8 x double> %3119, %3118
+  %3121 = fcmp olt <8 x double> %3120, %3097
+  %3122 = select <8 x i1> %3121, <8 x i64> %3096, <8 x i64> zeroinitializer
+  %3123 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3122)
+  %3124 = icmp eq i64 %3123, 0
+  br i1 %3124, label %3138, label %3125
 
-3130:                                             ; preds = %3118
-  %3131 = fneg <8 x double> %3123
-  %3132 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3131, <8 x double> %3124, <8 x double> %3102)
-  %3133 = icmp eq <8 x i64> %3127, zeroinitializer
-  %3134 = select <8 x i1> %3133, <8 x double> %3102, <8 x double> %3132
-  %3135 = select <8 x i1> %3133, <8 x double> %3098, <8 x double> %3119
-  %3136 = icmp eq i64 %3099, 1
-  br i1 %3136, label %3137, label %3140
+3125:                                             ; preds = %3113
+  %3126 = fneg <8 x double> %3118
+  %3127 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3126, <8 x double> %3119, <8 x double> %3097)
+  %3128 = icmp eq <8 x i64> %3122, zeroinitializer
+  %3129 = select <8 x i1> %3128, <8 x double> %3097, <8 x double> %3127
+  %3130 = select <8 x i1> %3128, <8 x double> %3093, <8 x double> %3114
+  %3131 = icmp eq i64 %3094, 1
+  br i1 %3131, label %3132, label %3135
 
-3137:                                             ; preds = %3130
-  %3138 = load <8 x double>, ptr %3085, align 64, !tbaa !26
-  %3139 = select <8 x i1> %3133, <8 x double> %3123, <8 x double> %3138
-  br label %3143
+3132:                                             ; preds = %3125
+  %3133 = load <8 x double>, ptr %3080, align 64, !tbaa !26
+  %3134 = select <8 x i1> %3128, <8 x double> %3118, <8 x double> %3133
+  br label %3138
 
-3140:                                             ; preds = %3130
-  %3141 = add nsw i64 %3099, -1
-  %3142 = icmp sgt i64 %3099, 1
-  br i1 %3142, label %3097, label %3143, !llvm.loop !113
+3135:                                             ; preds = %3125
+  %3136 = add nsw i64 %3094, -1
+  %3137 = icmp sgt i64 %3094, 1
+  br i1 %3137, label %3092, label %3138, !llvm.loop !113
 
-3143:                                             ; preds = %3140, %3118, %3137, %3081
-  %3144 = phi <8 x double> [ %3083, %3081 ], [ %3134, %3137 ], [ %3102, %3118 ], [ %3134, %3140 ]
-  %3145 = phi <8 x double> [ %3072, %3081 ], [ %3135, %3137 ], [ %3098, %3118 ], [ %3135, %3140 ]
-  %3146 = phi <8 x double> [ %3089, %3081 ], [ %3139, %3137 ], [ %3123, %3118 ], [ %3123, %3140 ]
-  %3147 = fdiv <8 x double> %3144, %3146
-  %3148 = fsub <8 x double> %3145, %3147
-  %3149 = icmp eq <8 x i64> %3078, zeroinitializer
-  %3150 = select <8 x i1> %3149, <8 x double> %3072, <8 x double> %3148
-  br label %3151
+3138:                                             ; preds = %3135, %3113, %3132, %3076
+  %3139 = phi <8 x double> [ %3078, %3076 ], [ %3129, %3132 ], [ %3097, %3113 ], [ %3129, %3135 ]
+  %3140 = phi <8 x double> [ %3067, %3076 ], [ %3130, %3132 ], [ %3093, %3113 ], [ %3130, %3135 ]
+  %3141 = phi <8 x double> [ %3084, %3076 ], [ %3134, %3132 ], [ %3118, %3113 ], [ %3118, %3135 ]
+  %3142 = fdiv <8 x double> %3139, %3141
+  %3143 = fsub <8 x double> %3140, %3142
+  %3144 = icmp eq <8 x i64> %3073, zeroinitializer
+  %3145 = select <8 x i1> %3144, <8 x double> %3067, <8 x double> %3143
+  br label %3146
 
-3151:                                             ; preds = %3143, %3070
-  %3152 = phi <8 x double> [ %3150, %3143 ], [ %3072, %3070 ]
-  %3153 = load <8 x double>, ptr %3058, align 64, !tbaa !26
-  %3154 = getelementptr inbounds nuw i8, ptr %3013, i64 2560
-  %3155 = load <8 x double>, ptr %3154, align 64, !tbaa !26
-  %3156 = getelementptr inbounds nuw i8, ptr %3013, i64 2624
-  %3157 = load <8 x double>, ptr %3156, align 64, !tbaa !26
-  %3158 = getelementptr inbounds nuw i8, ptr %3013, i64 2688
-  %3159 = load <8 x double>, ptr %3158, align 64, !tbaa !26
-  %3160 = getelementptr inbounds nuw i8, ptr %3013, i64 2752
-  %3161 = load <8 x double>, ptr %3160, align 64, !tbaa !26
-  %3162 = load <8 x double>, ptr %3013, align 64, !tbaa !26
-  %3163 = fmul <8 x double> %3162, splat (double 1.000000e-09)
-  br label %3164
+3146:                                             ; preds = %3138, %3065
+  %3147 = phi <8 x double> [ %3145, %3138 ], [ %3067, %3065 ]
+  %3148 = load <8 x double>, ptr %3053, align 64, !tbaa !26
+  %3149 = getelementptr inbounds nuw i8, ptr %3008, i64 2560
+  %3150 = load <8 x double>, ptr %3149, align 64, !tbaa !26
+  %3151 = getelementptr inbounds nuw i8, ptr %3008, i64 2624
+  %3152 = load <8 x double>, ptr %3151, align 64, !tbaa !26
+  %3153 = getelementptr inbounds nuw i8, ptr %3008, i64 2688
+  %3154 = load <8 x double>, ptr %3153, align 64, !tbaa !26
+  %3155 = getelementptr inbounds nuw i8, ptr %3008, i64 2752
+  %3156 = load <8 x double>, ptr %3155, align 64, !tbaa !26
+  %3157 = load <8 x double>, ptr %3008, align 64, !tbaa !26
+  %3158 = fmul <8 x double> %3157, splat (double 1.000000e-09)
+  br label %3159
 
-3164:                                             ; preds = %3151, %3164
-  %3165 = phi <8 x i64> [ splat (i64 -1), %3151 ], [ %3182, %3164 ]
-  %3166 = phi i32 [ 0, %3151 ], [ %3183, %3164 ]
-  %3167 = phi <8 x double> [ %3153, %3151 ], [ %3179, %3164 ]
-  %3168 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3167, <8 x double> %3161, <8 x double> %3159)
-  %3169 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3167, <8 x double> %3168, <8 x double> %3157)
-  %3170 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3167, <8 x double> %3169, <8 x double> %3155)
-  %3171 = fsub <8 x double> %3170, %3152
-  %3172 = fmul <8 x double> %3167, splat (double 3.000000e+00)
-  %3173 = fmul <8 x double> %3172, %3161
-  %3174 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3159, <8 x double> splat (double 2.000000e+00), <8 x double> %3173)
-  %3175 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3167, <8 x double> %3174, <8 x double> %3157)
-  %3176 = fdiv <8 x double> %3171, %3175
-  %3177 = fsub <8 x double> %3167, %3176
-  %3178 = icmp eq <8 x i64> %3165, zeroinitializer
-  %3179 = select <8 x i1> %3178, <8 x double> %3167, <8 x double> %3177
-  %3180 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3176)
-  %3181 = fcmp oge <8 x double> %3180, %3163
-  %3182 = select <8 x i1> %3181, <8 x i64> %3165, <8 x i64> zeroinitializer
-  %3183 = add nuw nsw i32 %3166, 1
-  %3184 = icmp samesign ult i32 %3166, 3
-  %3185 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3182)
-  %3186 = icmp ne i64 %3185, 0
-  %3187 = select i1 %3184, i1 %3186, i1 false
-  br i1 %3187, label %3164, label %3188, !llvm.loop !114
+3159:                                             ; preds = %3146, %3159
+  %3160 = phi <8 x i64> [ splat (i64 -1), %3146 ], [ %3177, %3159 ]
+  %3161 = phi i32 [ 0, %3146 ], [ %3178, %3159 ]
+  %3162 = phi <8 x double> [ %3148, %3146 ], [ %3174, %3159 ]
+  %3163 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3162, <8 x double> %3156, <8 x double> %3154)
+  %3164 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3162, <8 x double> %3163, <8 x double> %3152)
+  %3165 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3162, <8 x double> %3164, <8 x double> %3150)
+  %3166 = fsub <8 x double> %3165, %3147
+  %3167 = fmul <8 x double> %3162, splat (double 3.000000e+00)
+  %3168 = fmul <8 x double> %3167, %3156
+  %3169 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3154, <8 x double> splat (double 2.000000e+00), <8 x double> %3168)
+  %3170 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3162, <8 x double> %3169, <8 x double> %3152)
+  %3171 = fdiv <8 x double> %3166, %3170
+  %3172 = fsub <8 x double> %3162, %3171
+  %3173 = icmp eq <8 x i64> %3160, zeroinitializer
+  %3174 = select <8 x i1> %3173, <8 x double> %3162, <8 x double> %3172
+  %3175 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3171)
+  %3176 = fcmp oge <8 x double> %3175, %3158
+  %3177 = select <8 x i1> %3176, <8 x i64> %3160, <8 x i64> zeroinitializer
+  %3178 = add nuw nsw i32 %3161, 1
+  %3179 = icmp samesign ult i32 %3161, 3
+  %3180 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3177)
+  %3181 = icmp ne i64 %3180, 0
+  %3182 = select i1 %3179, i1 %3181, i1 false
+  br i1 %3182, label %3159, label %3183, !llvm.loop !114
 
-3188:                                             ; preds = %3164
-  %3189 = fmul <8 x double> %3162, splat (double 2.800000e-01)
-  %3190 = fcmp ogt <8 x double> %3179, %3189
-  %3191 = select <8 x i1> %3190, <8 x double> %3179, <8 x double> %3189
-  %3192 = fcmp olt <8 x double> %3191, %3162
-  %3193 = select <8 x i1> %3192, <8 x double> %3191, <8 x double> %3162
-  %3194 = fcmp olt <8 x double> %3046, %3041
-  %3195 = icmp eq <8 x i64> %3067, zeroinitializer
-  %3196 = select <8 x i1> %3195, <8 x i1> splat (i1 true), <8 x i1> %3194
-  %3197 = select <8 x i1> %3196, <8 x double> %3046, <8 x double> %3041
-  %3198 = fsub <8 x double> %3193, %3153
-  %3199 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3198)
-  %3200 = select <8 x i1> %3195, <8 x double> %3065, <8 x double> %3199
-  %3201 = select <8 x i1> %3195, <8 x double> %3153, <8 x double> %3193
-  store <8 x double> %3201, ptr %3058, align 64, !tbaa !26
-  %3202 = getelementptr inbounds nuw i8, ptr %3013, i64 3008
-  %3203 = load <8 x double>, ptr %3202, align 64, !tbaa !26
-  %3204 = select <8 x i1> %3195, <8 x double> %3203, <8 x double> %3152
-  store <8 x double> %3204, ptr %3202, align 64, !tbaa !26
-  %3205 = getelementptr inbounds nuw i8, ptr %3013, i64 6720
+3183:                                             ; preds = %3159
+  %3184 = fmul <8 x double> %3157, splat (double 2.800000e-01)
+  %3185 = fcmp ogt <8 x double> %3174, %3184
+  %3186 = select <8 x i1> %3185, <8 x double> %3174, <8 x double> %3184
+  %3187 = fcmp olt <8 x double> %3186, %3157
+  %3188 = select <8 x i1> %3187, <8 x double> %3186, <8 x double> %3157
+  %3189 = fcmp olt <8 x double> %3041, %3036
+  %3190 = icmp eq <8 x i64> %3062, zeroinitializer
+  %3191 = select <8 x i1> %3190, <8 x i1> splat (i1 true), <8 x i1> %3189
+  %3192 = select <8 x i1> %3191, <8 x double> %3041, <8 x double> %3036
+  %3193 = fsub <8 x double> %3188, %3148
+  %3194 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3193)
+  %3195 = select <8 x i1> %3190, <8 x double> %3060, <8 x double> %3194
+  %3196 = select <8 x i1> %3190, <8 x double> %3148, <8 x double> %3188
+  store <8 x double> %3196, ptr %3053, align 64, !tbaa !26
+  %3197 = getelementptr inbounds nuw i8, ptr %3008, i64 3008
+  %3198 = load <8 x double>, ptr %3197, align 64, !tbaa !26
+  %3199 = select <8 x i1> %3190, <8 x double> %3198, <8 x double> %3147
+  store <8 x double> %3199, ptr %3197, align 64, !tbaa !26
+  %3200 = getelementptr inbounds nuw i8, ptr %3008, i64 6720
+  %3201 = load <8 x double>, ptr %3200, align 64, !tbaa !26
+  %3202 = fmul <8 x double> %3201, splat (double 2.000000e+00)
+  %3203 = getelementptr inbounds nuw i8, ptr %3008, i64 384
+  %3204 = load <8 x double>, ptr %3203, align 64, !tbaa !26
+  %3205 = getelementptr inbounds nuw i8, ptr %3008, i64 448
   %3206 = load <8 x double>, ptr %3205, align 64, !tbaa !26
-  %3207 = fmul <8 x double> %3206, splat (double 2.000000e+00)
-  %3208 = getelementptr inbounds nuw i8, ptr %3013, i64 384
-  %3209 = load <8 x double>, ptr %3208, align 64, !tbaa !26
-  %3210 = getelementptr inbounds nuw i8, ptr %3013, i64 448
-  %3211 = load <8 x double>, ptr %3210, align 64, !tbaa !26
-  %3212 = getelementptr inbounds nuw i8, ptr %3013, i64 512
-  %3213 = load <8 x double>, ptr %3212, align 64, !tbaa !26
-  %3214 = fmul <8 x double> %3020, %3213
-  %3215 = fmul <8 x double> %3214, splat (double 0x3FD5555555555555)
-  %3216 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3211, <8 x double> splat (double 5.000000e-01), <8 x double> %3215)
-  %3217 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3020, <8 x double> %3216, <8 x double> %3209)
-  %3218 = fmul <8 x double> %3020, %3217
-  %3219 = getelementptr inbounds nuw i8, ptr %3013, i64 768
-  %3220 = load <8 x double>, ptr %3219, align 64, !tbaa !26
-  %3221 = fneg <8 x double> %3220
-  %3222 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3221, <8 x double> %3020, <8 x double> %3218)
-  %3223 = fmul <8 x double> %3207, %3222
-  %3224 = fsub <8 x double> %3056, %3223
-  %3225 = select <8 x i1> %3195, <8 x double> %3056, <8 x double> %3224
-  %3226 = fsub <8 x double> %3041, %3197
-  br label %3227
+  %3207 = getelementptr inbounds nuw i8, ptr %3008, i64 512
+  %3208 = load <8 x double>, ptr %3207, align 64, !tbaa !26
+  %3209 = fmul <8 x double> %3015, %3208
+  %3210 = fmul <8 x double> %3209, splat (double 0x3FD5555555555555)
+  %3211 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3206, <8 x double> splat (double 5.000000e-01), <8 x double> %3210)
+  %3212 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3015, <8 x double> %3211, <8 x double> %3204)
+  %3213 = fmul <8 x double> %3015, %3212
+  %3214 = getelementptr inbounds nuw i8, ptr %3008, i64 768
+  %3215 = load <8 x double>, ptr %3214, align 64, !tbaa !26
+  %3216 = fneg <8 x double> %3215
+  %3217 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3216, <8 x double> %3015, <8 x double> %3213)
+  %3218 = fmul <8 x double> %3202, %3217
+  %3219 = fsub <8 x double> %3051, %3218
+  %3220 = select <8 x i1> %3190, <8 x double> %3051, <8 x double> %3219
+  %3221 = fsub <8 x double> %3036, %3192
+  br label %3222
 
-3227:                                             ; preds = %3009, %3188
-  %3228 = phi <8 x double> [ %3057, %3009 ], [ %3226, %3188 ]
-  %3229 = phi <8 x double> [ %3065, %3009 ], [ %3200, %3188 ]
-  %3230 = phi <8 x double> [ %3046, %3009 ], [ %3197, %3188 ]
-  %3231 = phi <8 x double> [ %3056, %3009 ], [ %3225, %3188 ]
-  store <8 x double> %3228, ptr %3059, align 64, !tbaa !26
-  %3232 = getelementptr inbounds nuw i8, ptr %3013, i64 3136
-  store <8 x double> %3230, ptr %3232, align 64, !tbaa !26
-  %3233 = getelementptr inbounds nuw i8, ptr %3013, i64 3264
-  store <8 x double> %3038, ptr %3233, align 64, !tbaa !26
-  %3234 = getelementptr inbounds nuw i8, ptr %3013, i64 3456
-  store <8 x double> %3015, ptr %3234, align 64, !tbaa !26
-  %3235 = getelementptr inbounds nuw i8, ptr %3013, i64 3520
-  store <8 x double> %3020, ptr %3235, align 64, !tbaa !26
-  %3236 = getelementptr inbounds nuw i8, ptr %3013, i64 6976
+3222:                                             ; preds = %3004, %3183
+  %3223 = phi <8 x double> [ %3052, %3004 ], [ %3221, %3183 ]
+  %3224 = phi <8 x double> [ %3060, %3004 ], [ %3195, %3183 ]
+  %3225 = phi <8 x double> [ %3041, %3004 ], [ %3192, %3183 ]
+  %3226 = phi <8 x double> [ %3051, %3004 ], [ %3220, %3183 ]
+  store <8 x double> %3223, ptr %3054, align 64, !tbaa !26
+  %3227 = getelementptr inbounds nuw i8, ptr %3008, i64 3136
+  store <8 x double> %3225, ptr %3227, align 64, !tbaa !26
+  %3228 = getelementptr inbounds nuw i8, ptr %3008, i64 3264
+  store <8 x double> %3033, ptr %3228, align 64, !tbaa !26
+  %3229 = getelementptr inbounds nuw i8, ptr %3008, i64 3456
+  store <8 x double> %3010, ptr %3229, align 64, !tbaa !26
+  %3230 = getelementptr inbounds nuw i8, ptr %3008, i64 3520
+  store <8 x double> %3015, ptr %3230, align 64, !tbaa !26
+  %3231 = getelementptr inbounds nuw i8, ptr %3008, i64 6976
+  %3232 = load <8 x double>, ptr %3231, align 64, !tbaa !26
+  %3233 = getelementptr inbounds nuw i8, ptr %3008, i64 7040
+  %3234 = load <8 x double>, ptr %3233, align 64, !tbaa !26
+  %3235 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3232, <8 x double> %3015, <8 x double> %3234)
+  %3236 = getelementptr inbounds nuw i8, ptr %3008, i64 6336
   %3237 = load <8 x double>, ptr %3236, align 64, !tbaa !26
-  %3238 = getelementptr inbounds nuw i8, ptr %3013, i64 7040
+  %3238 = getelementptr inbounds nuw i8, ptr %3008, i64 4096
   %3239 = load <8 x double>, ptr %3238, align 64, !tbaa !26
-  %3240 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3237, <8 x double> %3020, <8 x double> %3239)
-  %3241 = getelementptr inbounds nuw i8, ptr %3013, i64 6336
+  %3240 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3023, <8 x double> %3239, <8 x double> %3237)
+  %3241 = getelementptr inbounds nuw i8, ptr %3008, i64 4864
   %3242 = load <8 x double>, ptr %3241, align 64, !tbaa !26
-  %3243 = getelementptr inbounds nuw i8, ptr %3013, i64 4096
-  %3244 = load <8 x double>, ptr %3243, align 64, !tbaa !26
-  %3245 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3028, <8 x double> %3244, <8 x double> %3242)
-  %3246 = getelementptr inbounds nuw i8, ptr %3013, i64 4864
+  %3243 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3029, <8 x double> %3242, <8 x double> %3240)
+  %3244 = fdiv <8 x double> %3243, %3032
+  %3245 = getelementptr inbounds nuw i8, ptr %3008, i64 3328
+  store <8 x double> %3244, ptr %3245, align 64, !tbaa !26
+  %3246 = getelementptr inbounds nuw i8, ptr %3008, i64 4160
   %3247 = load <8 x double>, ptr %3246, align 64, !tbaa !26
-  %3248 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3034, <8 x double> %3247, <8 x double> %3245)
-  %3249 = fdiv <8 x double> %3248, %3037
-  %3250 = getelementptr inbounds nuw i8, ptr %3013, i64 3328
-  store <8 x double> %3249, ptr %3250, align 64, !tbaa !26
-  %3251 = getelementptr inbounds nuw i8, ptr %3013, i64 4160
-  %3252 = load <8 x double>, ptr %3251, align 64, !tbaa !26
-  %3253 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3028, <8 x double> %3252, <8 x double> %3231)
-  %3254 = getelementptr inbounds nuw i8, ptr %3013, i64 4928
+  %3248 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3023, <8 x double> %3247, <8 x double> %3226)
+  %3249 = getelementptr inbounds nuw i8, ptr %3008, i64 4928
+  %3250 = load <8 x double>, ptr %3249, align 64, !tbaa !26
+  %3251 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3029, <8 x double> %3250, <8 x double> %3248)
+  %3252 = fdiv <8 x double> %3251, %3032
+  %3253 = getelementptr inbounds nuw i8, ptr %3008, i64 3392
+  store <8 x double> %3252, ptr %3253, align 64, !tbaa !26
+  %3254 = getelementptr inbounds nuw i8, ptr %3008, i64 4352
   %3255 = load <8 x double>, ptr %3254, align 64, !tbaa !26
-  %3256 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3034, <8 x double> %3255, <8 x double> %3253)
-  %3257 = fdiv <8 x double> %3256, %3037
-  %3258 = getelementptr inbounds nuw i8, ptr %3013, i64 3392
-  store <8 x double> %3257, ptr %3258, align 64, !tbaa !26
-  %3259 = getelementptr inbounds nuw i8, ptr %3013, i64 4352
-  %3260 = load <8 x double>, ptr %3259, align 64, !tbaa !26
-  %3261 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3028, <8 x double> %3260, <8 x double> %3240)
-  %3262 = getelementptr inbounds nuw i8, ptr %3013, i64 5120
-  %3263 = load <8 x double>, ptr %3262, align 64, !tbaa !26
-  %3264 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3034, <8 x double> %3263, <8 x double> %3261)
-  %3265 = fdiv <8 x double> %3264, %3037
-  %3266 = getelementptr inbounds nuw i8, ptr %3013, i64 3584
-  store <8 x double> %3265, ptr %3266, align 64, !tbaa !26
-  %3267 = fcmp ogt <8 x double> %3011, %3229
-  %3268 = select <8 x i1> %3267, <8 x double> %3011, <8 x double> %3229
-  %3269 = add nuw nsw i64 %3010, 1
-  %3270 = load i64, ptr %144, align 8, !tbaa !20
-  %3271 = icmp slt i64 %3269, %3270
-  br i1 %3271, label %3009, label %3272, !llvm.loop !115
+  %3256 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3023, <8 x double> %3255, <8 x double> %3235)
+  %3257 = getelementptr inbounds nuw i8, ptr %3008, i64 5120
+  %3258 = load <8 x double>, ptr %3257, align 64, !tbaa !26
+  %3259 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3029, <8 x double> %3258, <8 x double> %3256)
+  %3260 = fdiv <8 x double> %3259, %3032
+  %3261 = getelementptr inbounds nuw i8, ptr %3008, i64 3584
+  store <8 x double> %3260, ptr %3261, align 64, !tbaa !26
+  %3262 = fcmp ogt <8 x double> %3006, %3224
+  %3263 = select <8 x i1> %3262, <8 x double> %3006, <8 x double> %3224
+  %3264 = add nuw nsw i64 %3005, 1
+  %3265 = load i64, ptr %144, align 8, !tbaa !20
+  %3266 = icmp slt i64 %3264, %3265
+  br i1 %3266, label %3004, label %3267, !llvm.loop !115
 
-3272:                                             ; preds = %3227, %2767
-  %3273 = phi i64 [ %2886, %2767 ], [ %3270, %3227 ]
-  %3274 = phi <8 x double> [ zeroinitializer, %2767 ], [ %3268, %3227 ]
-  %3275 = tail call double @llvm.vector.reduce.fmax.v8f64(<8 x double> %3274)
-  %3276 = insertelement <8 x double> poison, double %3275, i64 0
-  %3277 = shufflevector <8 x double> %3276, <8 x double> poison, <8 x i32> zeroinitializer
-  %3278 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %3279 = fadd <8 x double> %3278, splat (double 1.000000e+00)
-  store <8 x double> %3279, ptr %166, align 64, !tbaa !26
-  %3280 = load <8 x i64>, ptr %110, align 64, !tbaa !26
-  %3281 = load <8 x double>, ptr %203, align 64, !tbaa !26
-  %3282 = fcmp olt <8 x double> %3277, %3281
-  %3283 = load i64, ptr %204, align 32, !tbaa !24
-  %3284 = sitofp i64 %3283 to double
-  %3285 = insertelement <8 x double> poison, double %3284, i64 0
-  %3286 = shufflevector <8 x double> %3285, <8 x double> poison, <8 x i32> zeroinitializer
-  %3287 = fcmp oge <8 x double> %3279, %3286
-  %3288 = or <8 x i1> %3282, %3287
-  %3289 = select <8 x i1> %3288, <8 x i64> %3280, <8 x i64> zeroinitializer
-  store <8 x i64> %3289, ptr %133, align 64, !tbaa !26
-  %3290 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3289)
-  %3291 = icmp eq i64 %3290, 0
-  br i1 %3291, label %512, label %3292, !llvm.loop !53
+3267:                                             ; preds = %3222, %2763
+  %3268 = phi i64 [ %2882, %2763 ], [ %3265, %3222 ]
+  %3269 = phi <8 x double> [ zeroinitializer, %2763 ], [ %3263, %3222 ]
+  %3270 = tail call double @llvm.vector.reduce.fmax.v8f64(<8 x double> %3269)
+  %3271 = insertelement <8 x double> poison, double %3270, i64 0
+  %3272 = shufflevector <8 x double> %3271, <8 x double> poison, <8 x i32> zeroinitializer
+  %3273 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %3274 = fadd <8 x double> %3273, splat (double 1.000000e+00)
+  store <8 x double> %3274, ptr %166, align 64, !tbaa !26
+  %3275 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %3276 = load <8 x double>, ptr %203, align 64, !tbaa !26
+  %3277 = fcmp olt <8 x double> %3272, %3276
+  %3278 = load i64, ptr %204, align 32, !tbaa !24
+  %3279 = sitofp i64 %3278 to double
+  %3280 = insertelement <8 x double> poison, double %3279, i64 0
+  %3281 = shufflevector <8 x double> %3280, <8 x double> poison, <8 x i32> zeroinitializer
+  %3282 = fcmp oge <8 x double> %3274, %3281
+  %3283 = or <8 x i1> %3277, %3282
+  %3284 = select <8 x i1> %3283, <8 x i64> %3275, <8 x i64> zeroinitializer
+  store <8 x i64> %3284, ptr %133, align 64, !tbaa !26
+  %3285 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3284)
+  %3286 = icmp eq i64 %3285, 0
+  br i1 %3286, label %512, label %3287, !llvm.loop !53
 
-3292:                                             ; preds = %3272
-  %3293 = icmp sgt i64 %3273, 0
-  br i1 %3293, label %3294, label %3296
+3287:                                             ; preds = %3267
+  %3288 = icmp sgt i64 %3268, 0
+  br i1 %3288, label %3289, label %3291
 
-3294:                                             ; preds = %3292
-  %3295 = icmp eq <8 x i64> %3289, zeroinitializer
-  br label %3604
+3289:                                             ; preds = %3287
+  %3290 = icmp eq <8 x i64> %3284, zeroinitializer
+  br label %3599
 
-3296:                                             ; preds = %3652, %3292
-  %3297 = phi i64 [ %3273, %3292 ], [ %3658, %3652 ]
-  %3298 = load <8 x double>, ptr %205, align 64, !tbaa !26
-  %3299 = fadd <8 x double> %3298, splat (double 1.000000e+00)
-  %3300 = icmp eq <8 x i64> %3289, zeroinitializer
-  %3301 = select <8 x i1> %3300, <8 x double> %3298, <8 x double> %3299
-  store <8 x double> %3301, ptr %205, align 64, !tbaa !26
-  %3302 = fcmp ogt <8 x double> %3301, splat (double 4.000000e+01)
-  %3303 = select <8 x i1> %3302, <8 x i64> %3289, <8 x i64> zeroinitializer
-  %3304 = xor <8 x i64> %3303, %3289
-  %3305 = load <8 x double>, ptr %127, align 64, !tbaa !26
-  %3306 = fadd <8 x double> %3305, splat (double 1.000000e+00)
-  %3307 = icmp eq <8 x i64> %3303, zeroinitializer
-  %3308 = select <8 x i1> %3307, <8 x double> %3305, <8 x double> %3306
-  store <8 x double> %3308, ptr %127, align 64, !tbaa !26
-  %3309 = load <8 x double>, ptr %194, align 64, !tbaa !26
-  %3310 = load <8 x double>, ptr %206, align 64, !tbaa !26
-  %3311 = fsub <8 x double> %3309, %3310
-  %3312 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3311)
-  %3313 = load <8 x double>, ptr %207, align 64, !tbaa !26
-  %3314 = fmul <8 x double> %3313, splat (double 1.500000e+00)
-  %3315 = fcmp ogt <8 x double> %3312, %3314
-  %3316 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %3317 = fcmp ogt <8 x double> %3316, splat (double 2.000000e-03)
-  %3318 = load <8 x double>, ptr %170, align 64, !tbaa !26
-  %3319 = fcmp oeq <8 x double> %3318, zeroinitializer
-  %3320 = and <8 x i1> %3315, %3319
-  %3321 = and <8 x i1> %3317, %3320
-  %3322 = fdiv <8 x double> %3313, %3312
-  %3323 = select <8 x i1> %3321, <8 x i64> %3304, <8 x i64> zeroinitializer
-  %3324 = load <8 x double>, ptr %143, align 64, !tbaa !26
-  %3325 = fcmp ogt <8 x double> %3324, %3316
-  %3326 = select <8 x i1> %3325, <8 x double> %3324, <8 x double> %3316
-  %3327 = select <8 x i1> %3321, <8 x double> zeroinitializer, <8 x double> %3326
-  %3328 = icmp eq <8 x i64> %3323, zeroinitializer
-  %3329 = select <8 x i1> %3328, <8 x double> %3324, <8 x double> %3327
-  store <8 x double> %3329, ptr %143, align 64, !tbaa !26
-  %3330 = fcmp ogt <8 x double> %3322, splat (double 5.000000e-02)
-  %3331 = select <8 x i1> %3330, <8 x double> %3322, <8 x double> splat (double 5.000000e-02)
-  %3332 = fcmp olt <8 x double> %3331, splat (double 0x3FEE666666666666)
-  %3333 = select <8 x i1> %3332, <8 x double> %3331, <8 x double> splat (double 0x3FEE666666666666)
-  %3334 = fmul <8 x double> %3316, %3333
-  %3335 = fcmp ogt <8 x double> %3334, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3336 = select <8 x i1> %3335, <8 x double> %3334, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3337 = load <8 x double>, ptr %139, align 64, !tbaa !26
-  %3338 = select <8 x i1> %3328, <8 x double> %3337, <8 x double> %3336
-  store <8 x double> %3338, ptr %139, align 64, !tbaa !26
-  %3339 = load <8 x double>, ptr %124, align 64, !tbaa !26
-  %3340 = fadd <8 x double> %3339, splat (double 1.000000e+00)
-  %3341 = select <8 x i1> %3328, <8 x double> %3339, <8 x double> %3340
-  store <8 x double> %3341, ptr %124, align 64, !tbaa !26
-  %3342 = xor <8 x i64> %3323, %3304
-  %3343 = icmp sgt i64 %3297, 0
-  br i1 %3343, label %3344, label %3434
+3291:                                             ; preds = %3647, %3287
+  %3292 = phi i64 [ %3268, %3287 ], [ %3653, %3647 ]
+  %3293 = load <8 x double>, ptr %205, align 64, !tbaa !26
+  %3294 = fadd <8 x double> %3293, splat (double 1.000000e+00)
+  %3295 = icmp eq <8 x i64> %3284, zeroinitializer
+  %3296 = select <8 x i1> %3295, <8 x double> %3293, <8 x double> %3294
+  store <8 x double> %3296, ptr %205, align 64, !tbaa !26
+  %3297 = fcmp ogt <8 x double> %3296, splat (double 4.000000e+01)
+  %3298 = select <8 x i1> %3297, <8 x i64> %3284, <8 x i64> zeroinitializer
+  %3299 = xor <8 x i64> %3298, %3284
+  %3300 = load <8 x double>, ptr %127, align 64, !tbaa !26
+  %3301 = fadd <8 x double> %3300, splat (double 1.000000e+00)
+  %3302 = icmp eq <8 x i64> %3298, zeroinitializer
+  %3303 = select <8 x i1> %3302, <8 x double> %3300, <8 x double> %3301
+  store <8 x double> %3303, ptr %127, align 64, !tbaa !26
+  %3304 = load <8 x double>, ptr %194, align 64, !tbaa !26
+  %3305 = load <8 x double>, ptr %206, align 64, !tbaa !26
+  %3306 = fsub <8 x double> %3304, %3305
+  %3307 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3306)
+  %3308 = load <8 x double>, ptr %207, align 64, !tbaa !26
+  %3309 = fmul <8 x double> %3308, splat (double 1.500000e+00)
+  %3310 = fcmp ogt <8 x double> %3307, %3309
+  %3311 = load <8 x double>, ptr %146, align 64, !tbaa !26
+  %3312 = fcmp ogt <8 x double> %3311, splat (double 2.000000e-03)
+  %3313 = load <8 x double>, ptr %170, align 64, !tbaa !26
+  %3314 = fcmp oeq <8 x double> %3313, zeroinitializer
+  %3315 = and <8 x i1> %3310, %3314
+  %3316 = and <8 x i1> %3312, %3315
+  %3317 = fdiv <8 x double> %3308, %3307
+  %3318 = select <8 x i1> %3316, <8 x i64> %3299, <8 x i64> zeroinitializer
+  %3319 = load <8 x double>, ptr %143, align 64, !tbaa !26
+  %3320 = fcmp ogt <8 x double> %3319, %3311
+  %3321 = select <8 x i1> %3320, <8 x double> %3319, <8 x double> %3311
+  %3322 = select <8 x i1> %3316, <8 x double> zeroinitializer, <8 x double> %3321
+  %3323 = icmp eq <8 x i64> %3318, zeroinitializer
+  %3324 = select <8 x i1> %3323, <8 x double> %3319, <8 x double> %3322
+  store <8 x double> %3324, ptr %143, align 64, !tbaa !26
+  %3325 = fcmp ogt <8 x double> %3317, splat (double 5.000000e-02)
+  %3326 = select <8 x i1> %3325, <8 x double> %3317, <8 x double> splat (double 5.000000e-02)
+  %3327 = fcmp olt <8 x double> %3326, splat (double 0x3FEE666666666666)
+  %3328 = select <8 x i1> %3327, <8 x double> %3326, <8 x double> splat (double 0x3FEE666666666666)
+  %3329 = fmul <8 x double> %3311, %3328
+  %3330 = fcmp ogt <8 x double> %3329, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3331 = select <8 x i1> %3330, <8 x double> %3329, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3332 = load <8 x double>, ptr %139, align 64, !tbaa !26
+  %3333 = select <8 x i1> %3323, <8 x double> %3332, <8 x double> %3331
+  store <8 x double> %3333, ptr %139, align 64, !tbaa !26
+  %3334 = load <8 x double>, ptr %124, align 64, !tbaa !26
+  %3335 = fadd <8 x double> %3334, splat (double 1.000000e+00)
+  %3336 = select <8 x i1> %3323, <8 x double> %3334, <8 x double> %3335
+  store <8 x double> %3336, ptr %124, align 64, !tbaa !26
+  %3337 = xor <8 x i64> %3318, %3299
+  %3338 = icmp sgt i64 %3292, 0
+  br i1 %3338, label %3339, label %3429
 
-3344:                                             ; preds = %3296
-  %3345 = load ptr, ptr %129, align 8, !tbaa !28
-  %3346 = fcmp ogt <8 x double> %3316, splat (double 0x3E7AD7F29ABCAF48)
-  %3347 = fcmp ogt <8 x double> %3316, splat (double 1.000000e-05)
-  %3348 = fcmp ogt <8 x double> %3316, splat (double 1.000000e-04)
-  br label %3349
+3339:                                             ; preds = %3291
+  %3340 = load ptr, ptr %129, align 8, !tbaa !28
+  %3341 = fcmp ogt <8 x double> %3311, splat (double 0x3E7AD7F29ABCAF48)
+  %3342 = fcmp ogt <8 x double> %3311, splat (double 1.000000e-05)
+  %3343 = fcmp ogt <8 x double> %3311, splat (double 1.000000e-04)
+  br label %3344
 
-3349:                                             ; preds = %3344, %3349
-  %3350 = phi i64 [ 0, %3344 ], [ %3432, %3349 ]
-  %3351 = phi <8 x double> [ splat (double 1.000000e+00), %3344 ], [ %3431, %3349 ]
-  %3352 = phi <8 x i64> [ zeroinitializer, %3344 ], [ %3379, %3349 ]
-  %3353 = phi <8 x i64> [ zeroinitializer, %3344 ], [ %3428, %3349 ]
-  %3354 = getelementptr inbounds nuw %struct.Piece, ptr %3345, i64 %3350
-  %3355 = getelementptr inbounds nuw i8, ptr %3354, i64 3072
-  %3356 = load <8 x double>, ptr %3355, align 64, !tbaa !26
-  %3357 = getelementptr inbounds nuw i8, ptr %3354, i64 3840
+3344:                                             ; preds = %3339, %3344
+  %3345 = phi i64 [ 0, %3339 ], [ %3427, %3344 ]
+  %3346 = phi <8 x double> [ splat (double 1.000000e+00), %3339 ], [ %3426, %3344 ]
+  %3347 = phi <8 x i64> [ zeroinitializer, %3339 ], [ %3374, %3344 ]
+  %3348 = phi <8 x i64> [ zeroinitializer, %3339 ], [ %3423, %3344 ]
+  %3349 = getelementptr inbounds nuw %struct.Piece, ptr %3340, i64 %3345
+  %3350 = getelementptr inbounds nuw i8, ptr %3349, i64 3072
+  %3351 = load <8 x double>, ptr %3350, align 64, !tbaa !26
+  %3352 = getelementptr inbounds nuw i8, ptr %3349, i64 3840
+  %3353 = load <8 x double>, ptr %3352, align 64, !tbaa !26
+  %3354 = getelementptr inbounds nuw i8, ptr %3349, i64 7360
+  %3355 = load <8 x i64>, ptr %3354, align 64, !tbaa !26
+  %3356 = xor <8 x i64> %3355, splat (i64 -1)
+  %3357 = getelementptr inbounds nuw i8, ptr %3349, i64 896
   %3358 = load <8 x double>, ptr %3357, align 64, !tbaa !26
-  %3359 = getelementptr inbounds nuw i8, ptr %3354, i64 7360
-  %3360 = load <8 x i64>, ptr %3359, align 64, !tbaa !26
-  %3361 = xor <8 x i64> %3360, splat (i64 -1)
-  %3362 = getelementptr inbounds nuw i8, ptr %3354, i64 896
-  %3363 = load <8 x double>, ptr %3362, align 64, !tbaa !26
-  %3364 = fmul <8 x double> %3363, splat (double 1.000000e-04)
-  %3365 = fcmp ogt <8 x double> %3364, splat (double 0x3E7AD7F29ABCAF48)
-  %3366 = fneg <8 x double> %3364
-  %3367 = select <8 x i1> %3365, <8 x double> %3366, <8 x double> splat (double 0xBE7AD7F29ABCAF48)
-  %3368 = fcmp olt <8 x double> %3356, %3367
-  %3369 = select <8 x i1> %3368, <8 x i64> %3361, <8 x i64> zeroinitializer
-  %3370 = fcmp ole <8 x double> %3358, zeroinitializer
-  %3371 = select <8 x i1> %3370, <8 x i64> %3369, <8 x i64> zeroinitializer
-  %3372 = getelementptr inbounds nuw i8, ptr %3354, i64 832
-  %3373 = load <8 x double>, ptr %3372, align 64, !tbaa !26
-  %3374 = fmul <8 x double> %3373, splat (double -3.000000e-07)
-  %3375 = fcmp olt <8 x double> %3356, %3374
-  %3376 = select <8 x i1> %3346, <8 x i1> %3375, <8 x i1> zeroinitializer
-  %3377 = select <8 x i1> %3376, <8 x i64> %3371, <8 x i64> zeroinitializer
-  %3378 = or <8 x i64> %3377, %3353
-  %3379 = or <8 x i64> %3377, %3352
-  %3380 = fcmp olt <8 x double> %3351, splat (double 3.000000e-01)
-  %3381 = icmp eq <8 x i64> %3377, zeroinitializer
-  %3382 = select <8 x i1> %3381, <8 x i1> splat (i1 true), <8 x i1> %3380
-  %3383 = select <8 x i1> %3382, <8 x double> %3351, <8 x double> splat (double 3.000000e-01)
-  %3384 = xor <8 x i64> %3371, splat (i64 -1)
-  %3385 = and <8 x i64> %3369, %3384
-  %3386 = select <8 x i1> %3347, <8 x i64> %3385, <8 x i64> zeroinitializer
-  %3387 = fsub <8 x double> %3358, %3356
-  %3388 = fdiv <8 x double> %3358, %3387
-  %3389 = or <8 x i64> %3378, %3386
-  %3390 = fcmp olt <8 x double> %3383, %3388
-  %3391 = icmp eq <8 x i64> %3386, zeroinitializer
-  %3392 = select <8 x i1> %3391, <8 x i1> splat (i1 true), <8 x i1> %3390
-  %3393 = select <8 x i1> %3392, <8 x double> %3383, <8 x double> %3388
-  %3394 = getelementptr inbounds nuw i8, ptr %3354, i64 3776
-  %3395 = load <8 x double>, ptr %3394, align 64, !tbaa !26
-  %3396 = getelementptr inbounds nuw i8, ptr %3354, i64 3008
+  %3359 = fmul <8 x double> %3358, splat (double 1.000000e-04)
+  %3360 = fcmp ogt <8 x double> %3359, splat (double 0x3E7AD7F29ABCAF48)
+  %3361 = fneg <8 x double> %3359
+  %3362 = select <8 x i1> %3360, <8 x double> %3361, <8 x double> splat (double 0xBE7AD7F29ABCAF48)
+  %3363 = fcmp olt <8 x double> %3351, %3362
+  %3364 = select <8 x i1> %3363, <8 x i64> %3356, <8 x i64> zeroinitializer
+  %3365 = fcmp ole <8 x double> %3353, zeroinitializer
+  %3366 = select <8 x i1> %3365, <8 x i64> %3364, <8 x i64> zeroinitializer
+  %3367 = getelementptr inbounds nuw i8, ptr %3349, i64 832
+  %3368 = load <8 x double>, ptr %3367, align 64, !tbaa !26
+  %3369 = fmul <8 x double> %3368, splat (double -3.000000e-07)
+  %3370 = fcmp olt <8 x double> %3351, %3369
+  %3371 = select <8 x i1> %3341, <8 x i1> %3370, <8 x i1> zeroinitializer
+  %3372 = select <8 x i1> %3371, <8 x i64> %3366, <8 x i64> zeroinitializer
+  %3373 = or <8 x i64> %3372, %3348
+  %3374 = or <8 x i64> %3372, %3347
+  %3375 = fcmp olt <8 x double> %3346, splat (double 3.000000e-01)
+  %3376 = icmp eq <8 x i64> %3372, zeroinitializer
+  %3377 = select <8 x i1> %3376, <8 x i1> splat (i1 true), <8 x i1> %3375
+  %3378 = select <8 x i1> %3377, <8 x double> %3346, <8 x double> splat (double 3.000000e-01)
+  %3379 = xor <8 x i64> %3366, splat (i64 -1)
+  %3380 = and <8 x i64> %3364, %3379
+  %3381 = select <8 x i1> %3342, <8 x i64> %3380, <8 x i64> zeroinitializer
+  %3382 = fsub <8 x double> %3353, %3351
+  %3383 = fdiv <8 x double> %3353, %3382
+  %3384 = or <8 x i64> %3373, %3381
+  %3385 = fcmp olt <8 x double> %3378, %3383
+  %3386 = icmp eq <8 x i64> %3381, zeroinitializer
+  %3387 = select <8 x i1> %3386, <8 x i1> splat (i1 true), <8 x i1> %3385
+  %3388 = select <8 x i1> %3387, <8 x double> %3378, <8 x double> %3383
+  %3389 = getelementptr inbounds nuw i8, ptr %3349, i64 3776
+  %3390 = load <8 x double>, ptr %3389, align 64, !tbaa !26
+  %3391 = getelementptr inbounds nuw i8, ptr %3349, i64 3008
+  %3392 = load <8 x double>, ptr %3391, align 64, !tbaa !26
+  %3393 = getelementptr inbounds nuw i8, ptr %3349, i64 7296
+  %3394 = load <8 x double>, ptr %3393, align 64, !tbaa !26
+  %3395 = fcmp oeq <8 x double> %3394, zeroinitializer
+  %3396 = getelementptr inbounds nuw i8, ptr %3349, i64 1472
   %3397 = load <8 x double>, ptr %3396, align 64, !tbaa !26
-  %3398 = getelementptr inbounds nuw i8, ptr %3354, i64 7296
-  %3399 = load <8 x double>, ptr %3398, align 64, !tbaa !26
-  %3400 = fcmp oeq <8 x double> %3399, zeroinitializer
-  %3401 = getelementptr inbounds nuw i8, ptr %3354, i64 1472
-  %3402 = load <8 x double>, ptr %3401, align 64, !tbaa !26
-  %3403 = fmul <8 x double> %3402, splat (double 0x3FEFF7CED916872B)
-  %3404 = fcmp olt <8 x double> %3397, %3403
-  %3405 = and <8 x i1> %3400, %3404
-  %3406 = and <8 x i1> %3348, %3405
-  %3407 = fsub <8 x double> %3395, %3402
-  %3408 = fsub <8 x double> %3395, %3397
-  %3409 = fdiv <8 x double> %3407, %3408
-  %3410 = fcmp uge <8 x double> %3393, %3409
-  %3411 = select <8 x i1> %3406, <8 x i1> %3410, <8 x i1> zeroinitializer
-  %3412 = select <8 x i1> %3411, <8 x double> %3409, <8 x double> %3393
-  %3413 = fcmp oeq <8 x double> %3399, splat (double 1.000000e+00)
-  %3414 = getelementptr inbounds nuw i8, ptr %3354, i64 3264
-  %3415 = load <8 x double>, ptr %3414, align 64, !tbaa !26
-  %3416 = getelementptr inbounds nuw i8, ptr %3354, i64 1600
-  %3417 = load <8 x double>, ptr %3416, align 64, !tbaa !26
-  %3418 = fmul <8 x double> %3417, splat (double 1.000100e+00)
-  %3419 = fcmp ogt <8 x double> %3415, %3418
-  %3420 = and <8 x i1> %3413, %3419
-  %3421 = and <8 x i1> %3348, %3420
-  %3422 = getelementptr inbounds nuw i8, ptr %3354, i64 4032
-  %3423 = load <8 x double>, ptr %3422, align 64, !tbaa !26
-  %3424 = fsub <8 x double> %3417, %3423
-  %3425 = fsub <8 x double> %3415, %3423
-  %3426 = fdiv <8 x double> %3424, %3425
-  %3427 = select <8 x i1> %3420, <8 x i1> %3348, <8 x i1> %3406
-  %3428 = select <8 x i1> %3427, <8 x i64> splat (i64 -1), <8 x i64> %3389
-  %3429 = fcmp uge <8 x double> %3412, %3426
-  %3430 = select <8 x i1> %3421, <8 x i1> %3429, <8 x i1> zeroinitializer
-  %3431 = select <8 x i1> %3430, <8 x double> %3426, <8 x double> %3412
-  %3432 = add nuw nsw i64 %3350, 1
-  %3433 = icmp eq i64 %3432, %3297
-  br i1 %3433, label %3434, label %3349, !llvm.loop !116
+  %3398 = fmul <8 x double> %3397, splat (double 0x3FEFF7CED916872B)
+  %3399 = fcmp olt <8 x double> %3392, %3398
+  %3400 = and <8 x i1> %3395, %3399
+  %3401 = and <8 x i1> %3343, %3400
+  %3402 = fsub <8 x double> %3390, %3397
+  %3403 = fsub <8 x double> %3390, %3392
+  %3404 = fdiv <8 x double> %3402, %3403
+  %3405 = fcmp uge <8 x double> %3388, %3404
+  %3406 = select <8 x i1> %3401, <8 x i1> %3405, <8 x i1> zeroinitializer
+  %3407 = select <8 x i1> %3406, <8 x double> %3404, <8 x double> %3388
+  %3408 = fcmp oeq <8 x double> %3394, splat (double 1.000000e+00)
+  %3409 = getelementptr inbounds nuw i8, ptr %3349, i64 3264
+  %3410 = load <8 x double>, ptr %3409, align 64, !tbaa !26
+  %3411 = getelementptr inbounds nuw i8, ptr %3349, i64 1600
+  %3412 = load <8 x double>, ptr %3411, align 64, !tbaa !26
+  %3413 = fmul <8 x double> %3412, splat (double 1.000100e+00)
+  %3414 = fcmp ogt <8 x double> %3410, %3413
+  %3415 = and <8 x i1> %3408, %3414
+  %3416 = and <8 x i1> %3343, %3415
+  %3417 = getelementptr inbounds nuw i8, ptr %3349, i64 4032
+  %3418 = load <8 x double>, ptr %3417, align 64, !tbaa !26
+  %3419 = fsub <8 x double> %3412, %3418
+  %3420 = fsub <8 x double> %3410, %3418
+  %3421 = fdiv <8 x double> %3419, %3420
+  %3422 = select <8 x i1> %3415, <8 x i1> %3343, <8 x i1> %3401
+  %3423 = select <8 x i1> %3422, <8 x i64> splat (i64 -1), <8 x i64> %3384
+  %3424 = fcmp uge <8 x double> %3407, %3421
+  %3425 = select <8 x i1> %3416, <8 x i1> %3424, <8 x i1> zeroinitializer
+  %3426 = select <8 x i1> %3425, <8 x double> %3421, <8 x double> %3407
+  %3427 = add nuw nsw i64 %3345, 1
+  %3428 = icmp eq i64 %3427, %3292
+  br i1 %3428, label %3429, label %3344, !llvm.loop !116
 
-3434:                                             ; preds = %3349, %3296
-  %3435 = phi <8 x i64> [ zeroinitializer, %3296 ], [ %3428, %3349 ]
-  %3436 = phi <8 x i64> [ zeroinitializer, %3296 ], [ %3379, %3349 ]
-  %3437 = phi <8 x double> [ splat (double 1.000000e+00), %3296 ], [ %3431, %3349 ]
-  %3438 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3435)
-  %3439 = icmp eq i64 %3438, 0
-  %3440 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3436)
-  %3441 = icmp eq i64 %3440, 0
-  %3442 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %3437)
-  %3443 = insertelement <8 x double> poison, double %3442, i64 0
-  %3444 = shufflevector <8 x double> %3443, <8 x double> poison, <8 x i32> zeroinitializer
-  %3445 = select i1 %3439, <8 x i64> zeroinitializer, <8 x i64> %3342
-  %3446 = fcmp ogt <8 x double> %3329, %3316
-  %3447 = select <8 x i1> %3446, <8 x double> %3329, <8 x double> %3316
-  %3448 = select i1 %3441, <8 x i1> splat (i1 true), <8 x i1> zeroinitializer
-  %3449 = select <8 x i1> %3448, <8 x double> %3447, <8 x double> zeroinitializer
-  %3450 = icmp eq <8 x i64> %3445, zeroinitializer
-  %3451 = select <8 x i1> %3450, <8 x double> %3329, <8 x double> %3449
-  %3452 = fcmp ogt <8 x double> %3444, splat (double 5.000000e-02)
-  %3453 = select <8 x i1> %3452, <8 x double> %3444, <8 x double> splat (double 5.000000e-02)
-  %3454 = fcmp olt <8 x double> %3453, splat (double 0x3FEE666666666666)
-  %3455 = select <8 x i1> %3454, <8 x double> %3453, <8 x double> splat (double 0x3FEE666666666666)
-  %3456 = fmul <8 x double> %3316, %3455
-  %3457 = fcmp ogt <8 x double> %3456, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3458 = select <8 x i1> %3457, <8 x double> %3456, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3459 = select <8 x i1> %3450, <8 x double> %3338, <8 x double> %3458
-  %3460 = fadd <8 x double> %3341, splat (double 1.000000e+00)
-  %3461 = select <8 x i1> %3450, <8 x double> %3341, <8 x double> %3460
-  %3462 = xor <8 x i64> %3445, %3342
-  %3463 = load <8 x double>, ptr %208, align 64, !tbaa !26
-  %3464 = fmul <8 x double> %3463, splat (double 5.000000e-01)
-  %3465 = load <8 x double>, ptr %196, align 64, !tbaa !26
-  %3466 = load <8 x i64>, ptr %154, align 64, !tbaa !26
-  %3467 = fneg <8 x double> %3464
-  %3468 = icmp eq <8 x i64> %3466, zeroinitializer
-  %3469 = select <8 x i1> %3468, <8 x double> %3467, <8 x double> %3464
-  %3470 = fadd <8 x double> %3465, %3469
-  %3471 = load <8 x double>, ptr %152, align 64, !tbaa !26
-  %3472 = fsub <8 x double> %3471, %3470
-  %3473 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  %3474 = fsub <8 x double> %3473, %3470
-  %3475 = fneg <8 x double> %3472
-  %3476 = select <8 x i1> %3468, <8 x double> %3475, <8 x double> %3472
-  %3477 = fneg <8 x double> %3474
-  %3478 = select <8 x i1> %3468, <8 x double> %3477, <8 x double> %3474
-  %3479 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %3480 = fcmp oeq <8 x double> %3479, zeroinitializer
-  %3481 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %3482 = fcmp oeq <8 x double> %3481, zeroinitializer
-  %3483 = and <8 x i1> %3480, %3482
-  %3484 = fcmp olt <8 x double> %3476, splat (double -1.000000e-03)
-  %3485 = and <8 x i1> %3483, %3484
-  %3486 = fcmp ogt <8 x double> %3478, splat (double 4.000000e-03)
-  %3487 = and <8 x i1> %3486, %3485
-  %3488 = and <8 x i1> %3317, %3487
-  %3489 = fsub <8 x double> %3476, %3478
-  %3490 = fdiv <8 x double> %3476, %3489
-  %3491 = select <8 x i1> %3488, <8 x i64> %3462, <8 x i64> zeroinitializer
-  %3492 = fcmp ogt <8 x double> %3451, %3316
-  %3493 = icmp eq <8 x i64> %3491, zeroinitializer
-  %3494 = select <8 x i1> %3493, <8 x i1> splat (i1 true), <8 x i1> %3492
-  %3495 = select <8 x i1> %3494, <8 x double> %3451, <8 x double> %3316
-  store <8 x double> %3495, ptr %143, align 64, !tbaa !26
-  %3496 = fcmp ogt <8 x double> %3490, splat (double 5.000000e-02)
-  %3497 = select <8 x i1> %3496, <8 x double> %3490, <8 x double> splat (double 5.000000e-02)
-  %3498 = fcmp olt <8 x double> %3497, splat (double 0x3FEE666666666666)
-  %3499 = select <8 x i1> %3498, <8 x double> %3497, <8 x double> splat (double 0x3FEE666666666666)
-  %3500 = fmul <8 x double> %3316, %3499
-  %3501 = fcmp ogt <8 x double> %3500, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3502 = select <8 x i1> %3501, <8 x double> %3500, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3503 = select <8 x i1> %3493, <8 x double> %3459, <8 x double> %3502
-  store <8 x double> %3503, ptr %139, align 64, !tbaa !26
-  %3504 = fadd <8 x double> %3461, splat (double 1.000000e+00)
-  %3505 = select <8 x i1> %3493, <8 x double> %3461, <8 x double> %3504
-  store <8 x double> %3505, ptr %124, align 64, !tbaa !26
-  %3506 = xor <8 x i64> %3491, %3462
-  %3507 = load <8 x double>, ptr %209, align 64, !tbaa !26
-  %3508 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %3509 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %3510 = fsub <8 x double> %3508, %3509
-  %3511 = load <8 x double>, ptr %210, align 64, !tbaa !26
-  %3512 = fcmp une <8 x double> %3511, splat (double 1.000000e+00)
-  %3513 = load <8 x double>, ptr %211, align 64, !tbaa !26
-  %3514 = fsub <8 x double> %3471, %3513
-  %3515 = select <8 x i1> %3512, <8 x double> splat (double -1.000000e+00), <8 x double> %3514
-  %3516 = fcmp une <8 x double> %3511, splat (double 2.000000e+00)
-  %3517 = fsub <8 x double> %3507, %3513
-  %3518 = select <8 x i1> %3516, <8 x double> %3515, <8 x double> %3517
-  %3519 = fcmp une <8 x double> %3511, splat (double 3.000000e+00)
-  %3520 = fsub <8 x double> %3510, %3513
-  %3521 = select <8 x i1> %3519, <8 x double> %3518, <8 x double> %3520
-  %3522 = fcmp une <8 x double> %3511, splat (double 4.000000e+00)
-  %3523 = fsub <8 x double> %3513, %3510
-  %3524 = select <8 x i1> %3522, <8 x double> %3521, <8 x double> %3523
-  br i1 %3343, label %3525, label %3557
+3429:                                             ; preds = %3344, %3291
+  %3430 = phi <8 x i64> [ zeroinitializer, %3291 ], [ %3423, %3344 ]
+  %3431 = phi <8 x i64> [ zeroinitializer, %3291 ], [ %3374, %3344 ]
+  %3432 = phi <8 x double> [ splat (double 1.000000e+00), %3291 ], [ %3426, %3344 ]
+  %3433 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3430)
+  %3434 = icmp eq i64 %3433, 0
+  %3435 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3431)
+  %3436 = icmp eq i64 %3435, 0
+  %3437 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %3432)
+  %3438 = insertelement <8 x double> poison, double %3437, i64 0
+  %3439 = shufflevector <8 x double> %3438, <8 x double> poison, <8 x i32> zeroinitializer
+  %3440 = select i1 %3434, <8 x i64> zeroinitializer, <8 x i64> %3337
+  %3441 = fcmp ogt <8 x double> %3324, %3311
+  %3442 = select <8 x i1> %3441, <8 x double> %3324, <8 x double> %3311
+  %3443 = select i1 %3436, <8 x i1> splat (i1 true), <8 x i1> zeroinitializer
+  %3444 = select <8 x i1> %3443, <8 x double> %3442, <8 x double> zeroinitializer
+  %3445 = icmp eq <8 x i64> %3440, zeroinitializer
+  %3446 = select <8 x i1> %3445, <8 x double> %3324, <8 x double> %3444
+  %3447 = fcmp ogt <8 x double> %3439, splat (double 5.000000e-02)
+  %3448 = select <8 x i1> %3447, <8 x double> %3439, <8 x double> splat (double 5.000000e-02)
+  %3449 = fcmp olt <8 x double> %3448, splat (double 0x3FEE666666666666)
+  %3450 = select <8 x i1> %3449, <8 x double> %3448, <8 x double> splat (double 0x3FEE666666666666)
+  %3451 = fmul <8 x double> %3311, %3450
+  %3452 = fcmp ogt <8 x double> %3451, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3453 = select <8 x i1> %3452, <8 x double> %3451, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3454 = select <8 x i1> %3445, <8 x double> %3333, <8 x double> %3453
+  %3455 = fadd <8 x double> %3336, splat (double 1.000000e+00)
+  %3456 = select <8 x i1> %3445, <8 x double> %3336, <8 x double> %3455
+  %3457 = xor <8 x i64> %3440, %3337
+  %3458 = load <8 x double>, ptr %208, align 64, !tbaa !26
+  %3459 = fmul <8 x double> %3458, splat (double 5.000000e-01)
+  %3460 = load <8 x double>, ptr %196, align 64, !tbaa !26
+  %3461 = load <8 x i64>, ptr %154, align 64, !tbaa !26
+  %3462 = fneg <8 x double> %3459
+  %3463 = icmp eq <8 x i64> %3461, zeroinitializer
+  %3464 = select <8 x i1> %3463, <8 x double> %3462, <8 x double> %3459
+  %3465 = fadd <8 x double> %3460, %3464
+  %3466 = load <8 x double>, ptr %152, align 64, !tbaa !26
+  %3467 = fsub <8 x double> %3466, %3465
+  %3468 = load <8 x double>, ptr %151, align 64, !tbaa !26
+  %3469 = fsub <8 x double> %3468, %3465
+  %3470 = fneg <8 x double> %3467
+  %3471 = select <8 x i1> %3463, <8 x double> %3470, <8 x double> %3467
+  %3472 = fneg <8 x double> %3469
+  %3473 = select <8 x i1> %3463, <8 x double> %3472, <8 x double> %3469
+  %3474 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %3475 = fcmp oeq <8 x double> %3474, zeroinitializer
+  %3476 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %3477 = fcmp oeq <8 x double> %3476, zeroinitializer
+  %3478 = and <8 x i1> %3475, %3477
+  %3479 = fcmp olt <8 x double> %3471, splat (double -1.000000e-03)
+  %3480 = and <8 x i1> %3478, %3479
+  %3481 = fcmp ogt <8 x double> %3473, splat (double 4.000000e-03)
+  %3482 = and <8 x i1> %3481, %3480
+  %3483 = and <8 x i1> %3312, %3482
+  %3484 = fsub <8 x double> %3471, %3473
+  %3485 = fdiv <8 x double> %3471, %3484
+  %3486 = select <8 x i1> %3483, <8 x i64> %3457, <8 x i64> zeroinitializer
+  %3487 = fcmp ogt <8 x double> %3446, %3311
+  %3488 = icmp eq <8 x i64> %3486, zeroinitializer
+  %3489 = select <8 x i1> %3488, <8 x i1> splat (i1 true), <8 x i1> %3487
+  %3490 = select <8 x i1> %3489, <8 x double> %3446, <8 x double> %3311
+  store <8 x double> %3490, ptr %143, align 64, !tbaa !26
+  %3491 = fcmp ogt <8 x double> %3485, splat (double 5.000000e-02)
+  %3492 = select <8 x i1> %3491, <8 x double> %3485, <8 x double> splat (double 5.000000e-02)
+  %3493 = fcmp olt <8 x double> %3492, splat (double 0x3FEE666666666666)
+  %3494 = select <8 x i1> %3493, <8 x double> %3492, <8 x double> splat (double 0x3FEE666666666666)
+  %3495 = fmul <8 x double> %3311, %3494
+  %3496 = fcmp ogt <8 x double> %3495, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3497 = select <8 x i1> %3496, <8 x double> %3495, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3498 = select <8 x i1> %3488, <8 x double> %3454, <8 x double> %3497
+  store <8 x double> %3498, ptr %139, align 64, !tbaa !26
+  %3499 = fadd <8 x double> %3456, splat (double 1.000000e+00)
+  %3500 = select <8 x i1> %3488, <8 x double> %3456, <8 x double> %3499
+  store <8 x double> %3500, ptr %124, align 64, !tbaa !26
+  %3501 = xor <8 x i64> %3486, %3457
+  %3502 = load <8 x double>, ptr %209, align 64, !tbaa !26
+  %3503 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %3504 = load <8 x double>, ptr %173, align 64, !tbaa !26
+  %3505 = fsub <8 x double> %3503, %3504
+  %3506 = load <8 x double>, ptr %210, align 64, !tbaa !26
+  %3507 = fcmp une <8 x double> %3506, splat (double 1.000000e+00)
+  %3508 = load <8 x double>, ptr %211, align 64, !tbaa !26
+  %3509 = fsub <8 x double> %3466, %3508
+  %3510 = select <8 x i1> %3507, <8 x double> splat (double -1.000000e+00), <8 x double> %3509
+  %3511 = fcmp une <8 x double> %3506, splat (double 2.000000e+00)
+  %3512 = fsub <8 x double> %3502, %3508
+  %3513 = select <8 x i1> %3511, <8 x double> %3510, <8 x double> %3512
+  %3514 = fcmp une <8 x double> %3506, splat (double 3.000000e+00)
+  %3515 = fsub <8 x double> %3505, %3508
+  %3516 = select <8 x i1> %3514, <8 x double> %3513, <8 x double> %3515
+  %3517 = fcmp une <8 x double> %3506, splat (double 4.000000e+00)
+  %3518 = fsub <8 x double> %3508, %3505
+  %3519 = select <8 x i1> %3517, <8 x double> %3516, <8 x double> %3518
+  br i1 %3338, label %3520, label %3552
 
-3525:                                             ; preds = %3434
-  %3526 = load ptr, ptr %129, align 8, !tbaa !28
-  %3527 = and i64 %3297, 1
-  %3528 = icmp eq i64 %3297, 1
-  br i1 %3528, label %3547, label %3529
+3520:                                             ; preds = %3429
+  %3521 = load ptr, ptr %129, align 8, !tbaa !28
+  %3522 = and i64 %3292, 1
+  %3523 = icmp eq i64 %3292, 1
+  br i1 %3523, label %3542, label %3524
 
-3529:                                             ; preds = %3525
-  %3530 = and i64 %3297, 9223372036854775806
-  br label %3531
+3524:                                             ; preds = %3520
+  %3525 = and i64 %3292, 9223372036854775806
+  br label %3526
 
-3531:                                             ; preds = %3531, %3529
-  %3532 = phi i64 [ 0, %3529 ], [ %3544, %3531 ]
-  %3533 = phi <8 x double> [ splat (double 1.000000e+09), %3529 ], [ %3543, %3531 ]
-  %3534 = phi i64 [ 0, %3529 ], [ %3545, %3531 ]
-  %3535 = getelementptr inbounds nuw %struct.Piece, ptr %3526, i64 %3532, i32 35
+3526:                                             ; preds = %3526, %3524
+  %3527 = phi i64 [ 0, %3524 ], [ %3539, %3526 ]
+  %3528 = phi <8 x double> [ splat (double 1.000000e+09), %3524 ], [ %3538, %3526 ]
+  %3529 = phi i64 [ 0, %3524 ], [ %3540, %3526 ]
+  %3530 = getelementptr inbounds nuw %struct.Piece, ptr %3521, i64 %3527, i32 35
+  %3531 = load <8 x double>, ptr %3530, align 64, !tbaa !26
+  %3532 = fcmp olt <8 x double> %3528, %3531
+  %3533 = select <8 x i1> %3532, <8 x double> %3528, <8 x double> %3531
+  %3534 = or disjoint i64 %3527, 1
+  %3535 = getelementptr inbounds nuw %struct.Piece, ptr %3521, i64 %3534, i32 35
   %3536 = load <8 x double>, ptr %3535, align 64, !tbaa !26
   %3537 = fcmp olt <8 x double> %3533, %3536
   %3538 = select <8 x i1> %3537, <8 x double> %3533, <8 x double> %3536
-  %3539 = or disjoint i64 %3532, 1
-  %3540 = getelementptr inbounds nuw %struct.Piece, ptr %3526, i64 %3539, i32 35
-  %3541 = load <8 x double>, ptr %3540, align 64, !tbaa !26
-  %3542 = fcmp olt <8 x double> %3538, %3541
-  %3543 = select <8 x i1> %3542, <8 x double> %3538, <8 x double> %3541
-  %3544 = add nuw nsw i64 %3532, 2
-  %3545 = add i64 %3534, 2
-  %3546 = icmp eq i64 %3545, %3530
-  br i1 %3546, label %3547, label %3531, !llvm.loop !117
+  %3539 = add nuw nsw i64 %3527, 2
+  %3540 = add i64 %3529, 2
+  %3541 = icmp eq i64 %3540, %3525
+  br i1 %3541, label %3542, label %3526, !llvm.loop !117
 
-3547:                                             ; preds = %3531, %3525
-  %3548 = phi <8 x double> [ poison, %3525 ], [ %3543, %3531 ]
-  %3549 = phi i64 [ 0, %3525 ], [ %3544, %3531 ]
-  %3550 = phi <8 x double> [ splat (double 1.000000e+09), %3525 ], [ %3543, %3531 ]
-  %3551 = icmp eq i64 %3527, 0
-  br i1 %3551, label %3557, label %3552
+3542:                                             ; preds = %3526, %3520
+  %3543 = phi <8 x double> [ poison, %3520 ], [ %3538, %3526 ]
+  %3544 = phi i64 [ 0, %3520 ], [ %3539, %3526 ]
+  %3545 = phi <8 x double> [ splat (double 1.000000e+09), %3520 ], [ %3538, %3526 ]
+  %3546 = icmp eq i64 %3522, 0
+  br i1 %3546, label %3552, label %3547
 
-3552:                                             ; preds = %3547
-  %3553 = getelementptr inbounds nuw %struct.Piece, ptr %3526, i64 %3549, i32 35
-  %3554 = load <8 x double>, ptr %3553, align 64, !tbaa !26
-  %3555 = fcmp olt <8 x double> %3550, %3554
-  %3556 = select <8 x i1> %3555, <8 x double> %3550, <8 x double> %3554
-  br label %3557
+3547:                                             ; preds = %3542
+  %3548 = getelementptr inbounds nuw %struct.Piece, ptr %3521, i64 %3544, i32 35
+  %3549 = load <8 x double>, ptr %3548, align 64, !tbaa !26
+  %3550 = fcmp olt <8 x double> %3545, %3549
+  %3551 = select <8 x i1> %3550, <8 x double> %3545, <8 x double> %3549
+  br label %3552
 
-3557:                                             ; preds = %3552, %3547, %3434
-  %3558 = phi <8 x double> [ splat (double 1.000000e+09), %3434 ], [ %3548, %3547 ], [ %3556, %3552 ]
-  %3559 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %3558)
-  %3560 = insertelement <8 x double> poison, double %3559, i64 0
-  %3561 = shufflevector <8 x double> %3560, <8 x double> poison, <8 x i32> zeroinitializer
-  %3562 = load <8 x double>, ptr %174, align 64, !tbaa !26
-  %3563 = fsub <8 x double> %3562, %3509
-  %3564 = fsub <8 x double> %3473, %3513
-  %3565 = select <8 x i1> %3512, <8 x double> splat (double -1.000000e+00), <8 x double> %3564
-  %3566 = fsub <8 x double> %3561, %3513
-  %3567 = select <8 x i1> %3516, <8 x double> %3565, <8 x double> %3566
-  %3568 = fsub <8 x double> %3563, %3513
-  %3569 = select <8 x i1> %3519, <8 x double> %3567, <8 x double> %3568
-  %3570 = fsub <8 x double> %3513, %3563
-  %3571 = select <8 x i1> %3522, <8 x double> %3569, <8 x double> %3570
-  %3572 = fcmp une <8 x double> %3511, zeroinitializer
-  %3573 = fcmp oge <8 x double> %3316, splat (double 5.000000e-02)
-  %3574 = and <8 x i1> %3573, %3572
-  %3575 = fcmp olt <8 x double> %3524, zeroinitializer
-  %3576 = and <8 x i1> %3574, %3575
-  %3577 = fsub <8 x double> %3571, %3524
-  %3578 = fmul <8 x double> %3577, splat (double 2.000000e-02)
-  %3579 = fcmp ogt <8 x double> %3571, %3578
-  %3580 = and <8 x i1> %3576, %3579
-  %3581 = fsub <8 x double> %3524, %3571
-  %3582 = fdiv <8 x double> %3524, %3581
-  %3583 = fcmp olt <8 x double> %3582, splat (double 0x3FEE666666666666)
-  %3584 = and <8 x i1> %3583, %3580
-  %3585 = select <8 x i1> %3584, <8 x i64> %3506, <8 x i64> zeroinitializer
-  %3586 = fcmp ogt <8 x double> %3495, %3316
-  %3587 = icmp eq <8 x i64> %3585, zeroinitializer
-  %3588 = select <8 x i1> %3587, <8 x i1> splat (i1 true), <8 x i1> %3586
-  %3589 = select <8 x i1> %3588, <8 x double> %3495, <8 x double> %3316
-  store <8 x double> %3589, ptr %143, align 64, !tbaa !26
-  %3590 = fcmp ogt <8 x double> %3582, splat (double 5.000000e-02)
-  %3591 = select <8 x i1> %3590, <8 x double> %3582, <8 x double> splat (double 5.000000e-02)
-  %3592 = fcmp olt <8 x double> %3591, splat (double 0x3FEE666666666666)
-  %3593 = select <8 x i1> %3592, <8 x double> %3591, <8 x double> splat (double 0x3FEE666666666666)
-  %3594 = fmul <8 x double> %3316, %3593
-  %3595 = fcmp ogt <8 x double> %3594, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3596 = select <8 x i1> %3595, <8 x double> %3594, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3597 = select <8 x i1> %3587, <8 x double> %3503, <8 x double> %3596
-  store <8 x double> %3597, ptr %139, align 64, !tbaa !26
-  %3598 = fadd <8 x double> %3505, splat (double 1.000000e+00)
-  %3599 = select <8 x i1> %3587, <8 x double> %3505, <8 x double> %3598
-  store <8 x double> %3599, ptr %124, align 64, !tbaa !26
-  %3600 = xor <8 x i64> %3585, %3506
-  %3601 = or <8 x i64> %3600, %3303
-  %3602 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3601)
-  %3603 = icmp eq i64 %3602, 0
-  br i1 %3603, label %512, label %3660
+3552:                                             ; preds = %3547, %3542, %3429
+  %3553 = phi <8 x double> [ splat (double 1.000000e+09), %3429 ], [ %3543, %3542 ], [ %3551, %3547 ]
+  %3554 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %3553)
+  %3555 = insertelement <8 x double> poison, double %3554, i64 0
+  %3556 = shufflevector <8 x double> %3555, <8 x double> poison, <8 x i32> zeroinitializer
+  %3557 = load <8 x double>, ptr %174, align 64, !tbaa !26
+  %3558 = fsub <8 x double> %3557, %3504
+  %3559 = fsub <8 x double> %3468, %3508
+  %3560 = select <8 x i1> %3507, <8 x double> splat (double -1.000000e+00), <8 x double> %3559
+  %3561 = fsub <8 x double> %3556, %3508
+  %3562 = select <8 x i1> %3511, <8 x double> %3560, <8 x double> %3561
+  %3563 = fsub <8 x double> %3558, %3508
+  %3564 = select <8 x i1> %3514, <8 x double> %3562, <8 x double> %3563
+  %3565 = fsub <8 x double> %3508, %3558
+  %3566 = select <8 x i1> %3517, <8 x double> %3564, <8 x double> %3565
+  %3567 = fcmp une <8 x double> %3506, zeroinitializer
+  %3568 = fcmp oge <8 x double> %3311, splat (double 5.000000e-02)
+  %3569 = and <8 x i1> %3568, %3567
+  %3570 = fcmp olt <8 x double> %3519, zeroinitializer
+  %3571 = and <8 x i1> %3569, %3570
+  %3572 = fsub <8 x double> %3566, %3519
+  %3573 = fmul <8 x double> %3572, splat (double 2.000000e-02)
+  %3574 = fcmp ogt <8 x double> %3566, %3573
+  %3575 = and <8 x i1> %3571, %3574
+  %3576 = fsub <8 x double> %3519, %3566
+  %3577 = fdiv <8 x double> %3519, %3576
+  %3578 = fcmp olt <8 x double> %3577, splat (double 0x3FEE666666666666)
+  %3579 = and <8 x i1> %3578, %3575
+  %3580 = select <8 x i1> %3579, <8 x i64> %3501, <8 x i64> zeroinitializer
+  %3581 = fcmp ogt <8 x double> %3490, %3311
+  %3582 = icmp eq <8 x i64> %3580, zeroinitializer
+  %3583 = select <8 x i1> %3582, <8 x i1> splat (i1 true), <8 x i1> %3581
+  %3584 = select <8 x i1> %3583, <8 x double> %3490, <8 x double> %3311
+  store <8 x double> %3584, ptr %143, align 64, !tbaa !26
+  %3585 = fcmp ogt <8 x double> %3577, splat (double 5.000000e-02)
+  %3586 = select <8 x i1> %3585, <8 x double> %3577, <8 x double> splat (double 5.000000e-02)
+  %3587 = fcmp olt <8 x double> %3586, splat (double 0x3FEE666666666666)
+  %3588 = select <8 x i1> %3587, <8 x double> %3586, <8 x double> splat (double 0x3FEE666666666666)
+  %3589 = fmul <8 x double> %3311, %3588
+  %3590 = fcmp ogt <8 x double> %3589, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3591 = select <8 x i1> %3590, <8 x double> %3589, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3592 = select <8 x i1> %3582, <8 x double> %3498, <8 x double> %3591
+  store <8 x double> %3592, ptr %139, align 64, !tbaa !26
+  %3593 = fadd <8 x double> %3500, splat (double 1.000000e+00)
+  %3594 = select <8 x i1> %3582, <8 x double> %3500, <8 x double> %3593
+  store <8 x double> %3594, ptr %124, align 64, !tbaa !26
+  %3595 = xor <8 x i64> %3580, %3501
+  %3596 = or <8 x i64> %3595, %3298
+  %3597 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3596)
+  %3598 = icmp eq i64 %3597, 0
+  br i1 %3598, label %512, label %3655
 
-3604:                                             ; preds = %3294, %3652
-  %3605 = phi i64 [ 0, %3294 ], [ %3657, %3652 ]
-  %3606 = load ptr, ptr %129, align 8, !tbaa !28
-  %3607 = getelementptr inbounds nuw %struct.Piece, ptr %3606, i64 %3605
-  %3608 = getelementptr inbounds nuw i8, ptr %3607, i64 7560
-  %3609 = load ptr, ptr %3608, align 8, !tbaa !56
-  %3610 = load <8 x double>, ptr %3609, align 64, !tbaa !26
-  %3611 = getelementptr inbounds nuw i8, ptr %3607, i64 1344
-  %3612 = load <8 x double>, ptr %3611, align 64, !tbaa !26
-  %3613 = getelementptr inbounds nuw i8, ptr %3609, i64 64
-  %3614 = load <8 x double>, ptr %3613, align 64, !tbaa !26
-  %3615 = fsub <8 x double> %3614, %3610
-  %3616 = fneg <8 x double> %3612
-  %3617 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3616, <8 x double> %3615, <8 x double> %3610)
-  %3618 = getelementptr inbounds nuw i8, ptr %3607, i64 7552
-  %3619 = load i64, ptr %3618, align 64, !tbaa !31
-  %3620 = icmp eq i64 %3619, 0
-  br i1 %3620, label %3652, label %3621
+3599:                                             ; preds = %3289, %3647
+  %3600 = phi i64 [ 0, %3289 ], [ %3652, %3647 ]
+  %3601 = load ptr, ptr %129, align 8, !tbaa !28
+  %3602 = getelementptr inbounds nuw %struct.Piece, ptr %3601, i64 %3600
+  %3603 = getelementptr inbounds nuw i8, ptr %3602, i64 7560
+  %3604 = load ptr, ptr %3603, align 8, !tbaa !56
+  %3605 = load <8 x double>, ptr %3604, align 64, !tbaa !26
+  %3606 = getelementptr inbounds nuw i8, ptr %3602, i64 1344
+  %3607 = load <8 x double>, ptr %3606, align 64, !tbaa !26
+  %3608 = getelementptr inbounds nuw i8, ptr %3604, i64 64
+  %3609 = load <8 x double>, ptr %3608, align 64, !tbaa !26
+  %3610 = fsub <8 x double> %3609, %3605
+  %3611 = fneg <8 x double> %3607
+  %3612 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3611, <8 x double> %3610, <8 x double> %3605)
+  %3613 = getelementptr inbounds nuw i8, ptr %3602, i64 7552
+  %3614 = load i64, ptr %3613, align 64, !tbaa !31
+  %3615 = icmp eq i64 %3614, 0
+  br i1 %3615, label %3647, label %3616
 
-3621:                                             ; preds = %3604
-  %3622 = getelementptr <8 x double>, ptr %3609, i64 %3619
-  %3623 = getelementptr i8, ptr %3622, i64 -64
+3616:                                             ; preds = %3599
+  %3617 = getelementptr <8 x double>, ptr %3604, i64 %3614
+  %3618 = getelementptr i8, ptr %3617, i64 -64
+  %3619 = load <8 x double>, ptr %3618, align 64, !tbaa !26
+  %3620 = load <8 x double>, ptr %3617, align 64, !tbaa !26
+  %3621 = getelementptr inbounds nuw i8, ptr %3602, i64 2880
+  %3622 = load <8 x double>, ptr %3621, align 64, !tbaa !26
+  %3623 = getelementptr inbounds nuw i8, ptr %3602, i64 2944
   %3624 = load <8 x double>, ptr %3623, align 64, !tbaa !26
-  %3625 = load <8 x double>, ptr %3622, align 64, !tbaa !26
-  %3626 = getelementptr inbounds nuw i8, ptr %3607, i64 2880
-  %3627 = load <8 x double>, ptr %3626, align 64, !tbaa !26
-  %3628 = getelementptr inbounds nuw i8, ptr %3607, i64 2944
-  %3629 = load <8 x double>, ptr %3628, align 64, !tbaa !26
-  %3630 = getelementptr inbounds nuw i8, ptr %3607, i64 64
-  %3631 = load <8 x double>, ptr %3630, align 64, !tbaa !26
-  %3632 = fsub <8 x double> %3629, %3631
-  %3633 = fmul <8 x double> %3627, %3632
-  %3634 = getelementptr inbounds nuw i8, ptr %3607, i64 576
+  %3625 = getelementptr inbounds nuw i8, ptr %3602, i64 64
+  %3626 = load <8 x double>, ptr %3625, align 64, !tbaa !26
+  %3627 = fsub <8 x double> %3624, %3626
+  %3628 = fmul <8 x double> %3622, %3627
+  %3629 = getelementptr inbounds nuw i8, ptr %3602, i64 576
+  %3630 = load <8 x double>, ptr %3629, align 64, !tbaa !26
+  %3631 = getelementptr inbounds nuw i8, ptr %3602, i64 2816
+  %3632 = load <8 x double>, ptr %3631, align 64, !tbaa !26
+  %3633 = fdiv <8 x double> %3630, %3632
+  %3634 = getelementptr inbounds nuw i8, ptr %3602, i64 192
   %3635 = load <8 x double>, ptr %3634, align 64, !tbaa !26
-  %3636 = getelementptr inbounds nuw i8, ptr %3607, i64 2816
+  %3636 = getelementptr inbounds nuw i8, ptr %3602, i64 256
   %3637 = load <8 x double>, ptr %3636, align 64, !tbaa !26
-  %3638 = fdiv <8 x double> %3635, %3637
-  %3639 = getelementptr inbounds nuw i8, ptr %3607, i64 192
-  %3640 = load <8 x double>, ptr %3639, align 64, !tbaa !26
-  %3641 = getelementptr inbounds nuw i8, ptr %3607, i64 256
-  %3642 = load <8 x double>, ptr %3641, align 64, !tbaa !26
-  %3643 = getelementptr inbounds nuw i8, ptr %3607, i64 320
-  %3644 = load <8 x double>, ptr %3643, align 64, !tbaa !26
-  %3645 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3625, <8 x double> %3644, <8 x double> %3642)
-  %3646 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3625, <8 x double> %3645, <8 x double> %3640)
-  %3647 = fdiv <8 x double> %3646, %3633
-  %3648 = fmul <8 x double> %3625, %3647
-  %3649 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3638, <8 x double> %3624, <8 x double> %3648)
-  %3650 = fadd <8 x double> %3638, %3647
-  %3651 = fdiv <8 x double> %3649, %3650
-  br label %3652
+  %3638 = getelementptr inbounds nuw i8, ptr %3602, i64 320
+  %3639 = load <8 x double>, ptr %3638, align 64, !tbaa !26
+  %3640 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3620, <8 x double> %3639, <8 x double> %3637)
+  %3641 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3620, <8 x double> %3640, <8 x double> %3635)
+  %3642 = fdiv <8 x double> %3641, %3628
+  %3643 = fmul <8 x double> %3620, %3642
+  %3644 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3633, <8 x double> %3619, <8 x double> %3643)
+  %3645 = fadd <8 x double> %3633, %3642
+  %3646 = fdiv <8 x double> %3644, %3645
+  br label %3647
 
-3652:                                             ; preds = %3604, %3621
-  %3653 = phi <8 x double> [ %3651, %3621 ], [ %3617, %3604 ]
-  %3654 = getelementptr inbounds nuw i8, ptr %3607, i64 7232
-  %3655 = load <8 x double>, ptr %3654, align 64, !tbaa !26
-  %3656 = select <8 x i1> %3295, <8 x double> %3655, <8 x double> %3653
-  store <8 x double> %3656, ptr %3654, align 64, !tbaa !26
-  %3657 = add nuw nsw i64 %3605, 1
-  %3658 = load i64, ptr %144, align 8, !tbaa !20
-  %3659 = icmp slt i64 %3657, %3658
-  br i1 %3659, label %3604, label %3296, !llvm.loop !118
+3647:                                             ; preds = %3599, %3616
+  %3648 = phi <8 x double> [ %3646, %3616 ], [ %3612, %3599 ]
+  %3649 = getelementptr inbounds nuw i8, ptr %3602, i64 7232
+  %3650 = load <8 x double>, ptr %3649, align 64, !tbaa !26
+  %3651 = select <8 x i1> %3290, <8 x double> %3650, <8 x double> %3648
+  store <8 x double> %3651, ptr %3649, align 64, !tbaa !26
+  %3652 = add nuw nsw i64 %3600, 1
+  %3653 = load i64, ptr %144, align 8, !tbaa !20
+  %3654 = icmp slt i64 %3652, %3653
+  br i1 %3654, label %3599, label %3291, !llvm.loop !118
 
-3660:                                             ; preds = %3557
-  %3661 = icmp eq <8 x i64> %3601, zeroinitializer
-  %3662 = select <8 x i1> %3661, <8 x double> %3310, <8 x double> %3309
-  store <8 x double> %3662, ptr %206, align 64, !tbaa !26
-  %3663 = load <8 x double>, ptr %153, align 64, !tbaa !26
-  %3664 = select <8 x i1> %3661, <8 x double> %3663, <8 x double> %3471
-  store <8 x double> %3664, ptr %153, align 64, !tbaa !26
-  %3665 = select <8 x i1> %3661, <8 x double> %3471, <8 x double> %3473
-  store <8 x double> %3665, ptr %152, align 64, !tbaa !26
-  %3666 = load <8 x double>, ptr %252, align 64, !tbaa !26
-  %3667 = select <8 x i1> %3661, <8 x double> %3666, <8 x double> %3508
-  store <8 x double> %3667, ptr %252, align 64, !tbaa !26
-  %3668 = select <8 x i1> %3661, <8 x double> %3508, <8 x double> %3562
-  store <8 x double> %3668, ptr %253, align 64, !tbaa !26
-  %3669 = load <8 x double>, ptr %255, align 64, !tbaa !26
-  %3670 = load <8 x double>, ptr %254, align 64, !tbaa !26
-  %3671 = select <8 x i1> %3661, <8 x double> %3670, <8 x double> %3669
-  store <8 x double> %3671, ptr %254, align 64, !tbaa !26
-  %3672 = load <8 x double>, ptr %256, align 64, !tbaa !26
-  %3673 = select <8 x i1> %3661, <8 x double> %3669, <8 x double> %3672
-  store <8 x double> %3673, ptr %255, align 64, !tbaa !26
-  %3674 = load <8 x double>, ptr %258, align 64, !tbaa !26
-  %3675 = load <8 x double>, ptr %257, align 64, !tbaa !26
-  %3676 = select <8 x i1> %3661, <8 x double> %3675, <8 x double> %3674
-  store <8 x double> %3676, ptr %257, align 64, !tbaa !26
-  %3677 = load <8 x double>, ptr %259, align 64, !tbaa !26
-  %3678 = select <8 x i1> %3661, <8 x double> %3674, <8 x double> %3677
-  store <8 x double> %3678, ptr %258, align 64, !tbaa !26
-  %3679 = load <8 x double>, ptr %261, align 64, !tbaa !26
-  %3680 = load <8 x double>, ptr %260, align 64, !tbaa !26
-  %3681 = select <8 x i1> %3661, <8 x double> %3680, <8 x double> %3679
-  store <8 x double> %3681, ptr %260, align 64, !tbaa !26
-  %3682 = load <8 x double>, ptr %262, align 64, !tbaa !26
-  %3683 = select <8 x i1> %3661, <8 x double> %3679, <8 x double> %3682
-  store <8 x double> %3683, ptr %261, align 64, !tbaa !26
-  %3684 = load <8 x double>, ptr %264, align 64, !tbaa !26
-  %3685 = load <8 x double>, ptr %263, align 64, !tbaa !26
-  %3686 = select <8 x i1> %3661, <8 x double> %3685, <8 x double> %3684
-  store <8 x double> %3686, ptr %263, align 64, !tbaa !26
-  %3687 = load <8 x double>, ptr %265, align 64, !tbaa !26
-  %3688 = select <8 x i1> %3661, <8 x double> %3684, <8 x double> %3687
-  store <8 x double> %3688, ptr %264, align 64, !tbaa !26
-  %3689 = xor <8 x i64> %3601, splat (i64 -1)
-  br i1 %3343, label %3690, label %4065
+3655:                                             ; preds = %3552
+  %3656 = icmp eq <8 x i64> %3596, zeroinitializer
+  %3657 = select <8 x i1> %3656, <8 x double> %3305, <8 x double> %3304
+  store <8 x double> %3657, ptr %206, align 64, !tbaa !26
+  %3658 = load <8 x double>, ptr %153, align 64, !tbaa !26
+  %3659 = select <8 x i1> %3656, <8 x double> %3658, <8 x double> %3466
+  store <8 x double> %3659, ptr %153, align 64, !tbaa !26
+  %3660 = select <8 x i1> %3656, <8 x double> %3466, <8 x double> %3468
+  store <8 x double> %3660, ptr %152, align 64, !tbaa !26
+  %3661 = load <8 x double>, ptr %252, align 64, !tbaa !26
+  %3662 = select <8 x i1> %3656, <8 x double> %3661, <8 x double> %3503
+  store <8 x double> %3662, ptr %252, align 64, !tbaa !26
+  %3663 = select <8 x i1> %3656, <8 x double> %3503, <8 x double> %3557
+  store <8 x double> %3663, ptr %253, align 64, !tbaa !26
+  %3664 = load <8 x double>, ptr %255, align 64, !tbaa !26
+  %3665 = load <8 x double>, ptr %254, align 64, !tbaa !26
+  %3666 = select <8 x i1> %3656, <8 x double> %3665, <8 x double> %3664
+  store <8 x double> %3666, ptr %254, align 64, !tbaa !26
+  %3667 = load <8 x double>, ptr %256, align 64, !tbaa !26
+  %3668 = select <8 x i1> %3656, <8 x double> %3664, <8 x double> %3667
+  store <8 x double> %3668, ptr %255, align 64, !tbaa !26
+  %3669 = load <8 x double>, ptr %258, align 64, !tbaa !26
+  %3670 = load <8 x double>, ptr %257, align 64, !tbaa !26
+  %3671 = select <8 x i1> %3656, <8 x double> %3670, <8 x double> %3669
+  store <8 x double> %3671, ptr %257, align 64, !tbaa !26
+  %3672 = load <8 x double>, ptr %259, align 64, !tbaa !26
+  %3673 = select <8 x i1> %3656, <8 x double> %3669, <8 x double> %3672
+  store <8 x double> %3673, ptr %258, align 64, !tbaa !26
+  %3674 = load <8 x double>, ptr %261, align 64, !tbaa !26
+  %3675 = load <8 x double>, ptr %260, align 64, !tbaa !26
+  %3676 = select <8 x i1> %3656, <8 x double> %3675, <8 x double> %3674
+  store <8 x double> %3676, ptr %260, align 64, !tbaa !26
+  %3677 = load <8 x double>, ptr %262, align 64, !tbaa !26
+  %3678 = select <8 x i1> %3656, <8 x double> %3674, <8 x double> %3677
+  store <8 x double> %3678, ptr %261, align 64, !tbaa !26
+  %3679 = load <8 x double>, ptr %264, align 64, !tbaa !26
+  %3680 = load <8 x double>, ptr %263, align 64, !tbaa !26
+  %3681 = select <8 x i1> %3656, <8 x double> %3680, <8 x double> %3679
+  store <8 x double> %3681, ptr %263, align 64, !tbaa !26
+  %3682 = load <8 x double>, ptr %265, align 64, !tbaa !26
+  %3683 = select <8 x i1> %3656, <8 x double> %3679, <8 x double> %3682
+  store <8 x double> %3683, ptr %264, align 64, !tbaa !26
+  %3684 = xor <8 x i64> %3596, splat (i64 -1)
+  br i1 %3338, label %3685, label %4056
 
-3690:                                             ; preds = %3660, %4030
-  %3691 = phi i64 [ %4042, %4030 ], [ 0, %3660 ]
-  %3692 = load ptr, ptr %129, align 8, !tbaa !28
-  %3693 = getelementptr inbounds nuw %struct.Piece, ptr %3692, i64 %3691
-  %3694 = getelementptr inbounds nuw i8, ptr %3693, i64 1664
-  %3695 = load <8 x double>, ptr %3694, align 64, !tbaa !26
-  %3696 = fcmp ogt <8 x double> %3695, zeroinitializer
-  %3697 = bitcast <8 x i1> %3696 to i8
-  %3698 = icmp eq i8 %3697, 0
-  %3699 = load i64, ptr %119, align 16, !tbaa !21
-  br i1 %3698, label %3957, label %3700
+3685:                                             ; preds = %3655, %4021
+  %3686 = phi i64 [ %4033, %4021 ], [ 0, %3655 ]
+  %3687 = load ptr, ptr %129, align 8, !tbaa !28
+  %3688 = getelementptr inbounds nuw %struct.Piece, ptr %3687, i64 %3686
+  %3689 = getelementptr inbounds nuw i8, ptr %3688, i64 1664
+  %3690 = load <8 x double>, ptr %3689, align 64, !tbaa !26
+  %3691 = fcmp ogt <8 x double> %3690, zeroinitializer
+  %3692 = bitcast <8 x i1> %3691 to i8
+  %3693 = icmp eq i8 %3692, 0
+  %3694 = load i64, ptr %119, align 16, !tbaa !21
+  br i1 %3693, label %3952, label %3695
 
-3700:                                             ; preds = %3690
-  %3701 = add i64 %3699, -1
-  %3702 = getelementptr inbounds nuw i8, ptr %3693, i64 4416
-  %3703 = load <8 x double>, ptr %3702, align 64, !tbaa !26
-  %3704 = getelementptr inbounds nuw i8, ptr %3693, i64 3648
-  %3705 = load <8 x double>, ptr %3704, align 64, !tbaa !26
-  %3706 = getelementptr inbounds nuw i8, ptr %3693, i64 7552
-  %3707 = load i64, ptr %3706, align 64, !tbaa !31
-  %3708 = icmp sgt i64 %3699, %3707
-  br i1 %3708, label %3717, label %3709
+3695:                                             ; preds = %3685
+  %3696 = add i64 %3694, -1
+  %3697 = getelementptr inbounds nuw i8, ptr %3688, i64 4416
+  %3698 = load <8 x double>, ptr %3697, align 64, !tbaa !26
+  %3699 = getelementptr inbounds nuw i8, ptr %3688, i64 3648
+  %3700 = load <8 x double>, ptr %3699, align 64, !tbaa !26
+  %3701 = getelementptr inbounds nuw i8, ptr %3688, i64 7552
+  %3702 = load i64, ptr %3701, align 64, !tbaa !31
+  %3703 = icmp sgt i64 %3694, %3702
+  br i1 %3703, label %3712, label %3704
 
-3709:                                             ; preds = %3700
-  %3710 = getelementptr inbounds nuw i8, ptr %3693, i64 7648
-  %3711 = load ptr, ptr %3710, align 32, !tbaa !70
-  %3712 = getelementptr inbounds <8 x double>, ptr %3711, i64 %3701
-  %3713 = load <8 x double>, ptr %3712, align 64, !tbaa !26
-  %3714 = getelementptr inbounds nuw i8, ptr %3693, i64 1536
-  %3715 = load <8 x double>, ptr %3714, align 64, !tbaa !26
-  %3716 = fmul <8 x double> %3713, %3715
-  br label %3726
+3704:                                             ; preds = %3695
+  %3705 = getelementptr inbounds nuw i8, ptr %3688, i64 7648
+  %3706 = load ptr, ptr %3705, align 32, !tbaa !70
+  %3707 = getelementptr inbounds <8 x double>, ptr %3706, i64 %3696
+  %3708 = load <8 x double>, ptr %3707, align 64, !tbaa !26
+  %3709 = getelementptr inbounds nuw i8, ptr %3688, i64 1536
+  %3710 = load <8 x double>, ptr %3709, align 64, !tbaa !26
+  %3711 = fmul <8 x double> %3708, %3710
+  br label %3721
 
-3717:                                             ; preds = %3700
-  %3718 = getelementptr inbounds nuw i8, ptr %3693, i64 1536
-  %3719 = load <8 x double>, ptr %3718, align 64, !tbaa !26
-  %3720 = getelementptr inbounds nuw i8, ptr %3693, i64 7648
-  %3721 = load ptr, ptr %3720, align 32, !tbaa !70
-  %3722 = getelementptr inbounds <8 x double>, ptr %3721, i64 %3701
-  %3723 = load <8 x double>, ptr %3722, align 64, !tbaa !26
-  %3724 = fsub <8 x double> %3703, %3719
-  %3725 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3723, <8 x double> %3724, <8 x double> %3719)
-  br label %3726
+3712:                                             ; preds = %3695
+  %3713 = getelementptr inbounds nuw i8, ptr %3688, i64 1536
+  %3714 = load <8 x double>, ptr %3713, align 64, !tbaa !26
+  %3715 = getelementptr inbounds nuw i8, ptr %3688, i64 7648
+  %3716 = load ptr, ptr %3715, align 32, !tbaa !70
+  %3717 = getelementptr inbounds <8 x double>, ptr %3716, i64 %3696
+  %3718 = load <8 x double>, ptr %3717, align 64, !tbaa !26
+  %3719 = fsub <8 x double> %3698, %3714
+  %3720 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3718, <8 x double> %3719, <8 x double> %3714)
+  br label %3721
 
-3726:                                             ; preds = %3717, %3709
-  %3727 = phi <8 x double> [ %3715, %3709 ], [ %3719, %3717 ]
-  %3728 = phi <8 x double> [ %3716, %3709 ], [ %3725, %3717 ]
-  %3729 = getelementptr inbounds nuw i8, ptr %3693, i64 3008
-  %3730 = load <8 x double>, ptr %3729, align 64, !tbaa !26
-  %3731 = fcmp ole <8 x double> %3728, %3730
-  %3732 = getelementptr inbounds nuw i8, ptr %3693, i64 7296
-  %3733 = load <8 x double>, ptr %3732, align 64, !tbaa !26
-  %3734 = fcmp oeq <8 x double> %3733, zeroinitializer
-  %3735 = select <8 x i1> %3734, <8 x i1> %3731, <8 x i1> zeroinitializer
-  %3736 = select <8 x i1> %3735, <8 x i64> %3601, <8 x i64> zeroinitializer
+3721:                                             ; preds = %3712, %3704
+  %3722 = phi <8 x double> [ %3710, %3704 ], [ %3714, %3712 ]
+  %3723 = phi <8 x double> [ %3711, %3704 ], [ %3720, %3712 ]
+  %3724 = getelementptr inbounds nuw i8, ptr %3688, i64 3008
+  %3725 = load <8 x double>, ptr %3724, align 64, !tbaa !26
+  %3726 = fcmp ole <8 x double> %3723, %3725
+  %3727 = getelementptr inbounds nuw i8, ptr %3688, i64 7296
+  %3728 = load <8 x double>, ptr %3727, align 64, !tbaa !26
+  %3729 = fcmp oeq <8 x double> %3728, zeroinitializer
+  %3730 = select <8 x i1> %3729, <8 x i1> %3726, <8 x i1> zeroinitializer
+  %3731 = select <8 x i1> %3730, <8 x i64> %3596, <8 x i64> zeroinitializer
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %12) #7
-  %3737 = xor <8 x i64> %3736, %3601
-  store <8 x i64> %3737, ptr %12, align 64, !tbaa !26
-  %3738 = fsub <8 x double> %3703, %3705
-  %3739 = getelementptr inbounds nuw i8, ptr %3693, i64 1536
-  %3740 = fsub <8 x double> %3705, %3727
-  %3741 = fdiv <8 x double> %3738, %3740
-  %3742 = getelementptr inbounds nuw i8, ptr %3693, i64 7592
-  %3743 = load ptr, ptr %3742, align 8, !tbaa !63
-  %3744 = getelementptr inbounds <8 x double>, ptr %3743, i64 %3707
-  %3745 = load <8 x double>, ptr %3744, align 64, !tbaa !26
-  %3746 = getelementptr inbounds nuw i8, ptr %3693, i64 7600
-  %3747 = load ptr, ptr %3746, align 16, !tbaa !45
-  %3748 = getelementptr inbounds <8 x double>, ptr %3747, i64 %3707
-  %3749 = load <8 x double>, ptr %3748, align 64, !tbaa !26
-  %3750 = icmp eq <8 x i64> %3736, zeroinitializer
-  %3751 = select <8 x i1> %3750, <8 x double> %3749, <8 x double> %3745
-  store <8 x double> %3751, ptr %3748, align 64, !tbaa !26
-  %3752 = load i64, ptr %3706, align 64, !tbaa !31
-  %3753 = add nsw i64 %3752, 1
-  %3754 = icmp slt i64 %3753, %3701
-  br i1 %3754, label %3755, label %3759
+  %3732 = xor <8 x i64> %3731, %3596
+  store <8 x i64> %3732, ptr %12, align 64, !tbaa !26
+  %3733 = fsub <8 x double> %3698, %3700
+  %3734 = getelementptr inbounds nuw i8, ptr %3688, i64 1536
+  %3735 = fsub <8 x double> %3700, %3722
+  %3736 = fdiv <8 x double> %3733, %3735
+  %3737 = getelementptr inbounds nuw i8, ptr %3688, i64 7592
+  %3738 = load ptr, ptr %3737, align 8, !tbaa !63
+  %3739 = getelementptr inbounds <8 x double>, ptr %3738, i64 %3702
+  %3740 = load <8 x double>, ptr %3739, align 64, !tbaa !26
+  %3741 = getelementptr inbounds nuw i8, ptr %3688, i64 7600
+  %3742 = load ptr, ptr %3741, align 16, !tbaa !45
+  %3743 = getelementptr inbounds <8 x double>, ptr %3742, i64 %3702
+  %3744 = load <8 x double>, ptr %3743, align 64, !tbaa !26
+  %3745 = icmp eq <8 x i64> %3731, zeroinitializer
+  %3746 = select <8 x i1> %3745, <8 x double> %3744, <8 x double> %3740
+  store <8 x double> %3746, ptr %3743, align 64, !tbaa !26
+  %3747 = load i64, ptr %3701, align 64, !tbaa !31
+  %3748 = add nsw i64 %3747, 1
+  %3749 = icmp slt i64 %3748, %3696
+  br i1 %3749, label %3750, label %3754
 
-3755:                                             ; preds = %3726
-  %3756 = getelementptr inbounds nuw i8, ptr %3693, i64 7664
-  br label %3799
+3750:                                             ; preds = %3721
+  %3751 = getelementptr inbounds nuw i8, ptr %3688, i64 7664
+  br label %3794
 
-3757:                                             ; preds = %3799
-  %3758 = load i64, ptr %3706, align 64, !tbaa !31
-  br label %3759
+3752:                                             ; preds = %3794
+  %3753 = load i64, ptr %3701, align 64, !tbaa !31
+  br label %3754
 
-3759:                                             ; preds = %3757, %3726
-  %3760 = phi i64 [ %3752, %3726 ], [ %3758, %3757 ]
-  %3761 = phi <8 x double> [ %3745, %3726 ], [ %3804, %3757 ]
-  %3762 = icmp sgt i64 %3699, %3760
-  br i1 %3762, label %3770, label %3763
+3754:                                             ; preds = %3752, %3721
+  %3755 = phi i64 [ %3747, %3721 ], [ %3753, %3752 ]
+  %3756 = phi <8 x double> [ %3740, %3721 ], [ %3799, %3752 ]
+  %3757 = icmp sgt i64 %3694, %3755
+  br i1 %3757, label %3765, label %3758
 
-3763:                                             ; preds = %3759
-  %3764 = getelementptr inbounds nuw i8, ptr %3693, i64 7648
-  %3765 = load ptr, ptr %3764, align 32, !tbaa !70
-  %3766 = getelementptr inbounds <8 x double>, ptr %3765, i64 %3701
-  %3767 = load <8 x double>, ptr %3766, align 64, !tbaa !26
-  %3768 = load <8 x double>, ptr %3739, align 64, !tbaa !26
-  %3769 = fmul <8 x double> %3767, %3768
-  br label %3778
+3758:                                             ; preds = %3754
+  %3759 = getelementptr inbounds nuw i8, ptr %3688, i64 7648
+  %3760 = load ptr, ptr %3759, align 32, !tbaa !70
+  %3761 = getelementptr inbounds <8 x double>, ptr %3760, i64 %3696
+  %3762 = load <8 x double>, ptr %3761, align 64, !tbaa !26
+  %3763 = load <8 x double>, ptr %3734, align 64, !tbaa !26
+  %3764 = fmul <8 x double> %3762, %3763
+  br label %3773
 
-3770:                                             ; preds = %3759
-  %3771 = load <8 x double>, ptr %3739, align 64, !tbaa !26
-  %3772 = getelementptr inbounds nuw i8, ptr %3693, i64 7648
-  %3773 = load ptr, ptr %3772, align 32, !tbaa !70
-  %3774 = getelementptr inbounds <8 x double>, ptr %3773, i64 %3701
-  %3775 = load <8 x double>, ptr %3774, align 64, !tbaa !26
-  %3776 = fsub <8 x double> %3705, %3771
-  %3777 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3775, <8 x double> %3776, <8 x double> %3771)
-  br label %3778
+3765:                                             ; preds = %3754
+  %3766 = load <8 x double>, ptr %3734, align 64, !tbaa !26
+  %3767 = getelementptr inbounds nuw i8, ptr %3688, i64 7648
+  %3768 = load ptr, ptr %3767, align 32, !tbaa !70
+  %3769 = getelementptr inbounds <8 x double>, ptr %3768, i64 %3696
+  %3770 = load <8 x double>, ptr %3769, align 64, !tbaa !26
+  %3771 = fsub <8 x double> %3700, %3766
+  %3772 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3770, <8 x double> %3771, <8 x double> %3766)
+  br label %3773
 
-3778:                                             ; preds = %3770, %3763
-  %3779 = phi <8 x double> [ %3769, %3763 ], [ %3777, %3770 ]
-  %3780 = load ptr, ptr %3742, align 8, !tbaa !63
-  %3781 = getelementptr inbounds <8 x double>, ptr %3780, i64 %3701
-  %3782 = load <8 x double>, ptr %3781, align 64, !tbaa !26
-  %3783 = load ptr, ptr %3746, align 16, !tbaa !45
-  %3784 = getelementptr inbounds <8 x double>, ptr %3783, i64 %3701
-  %3785 = fsub <8 x double> %3761, %3782
-  %3786 = fsub <8 x double> %3728, %3779
-  %3787 = load <8 x double>, ptr %3729, align 64, !tbaa !26
-  %3788 = fsub <8 x double> %3787, %3779
-  %3789 = fdiv <8 x double> %3786, %3788
-  %3790 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3785, <8 x double> %3789, <8 x double> %3782)
-  %3791 = load <8 x double>, ptr %3784, align 64, !tbaa !26
-  %3792 = select <8 x i1> %3750, <8 x double> %3791, <8 x double> %3790
-  store <8 x double> %3792, ptr %3784, align 64, !tbaa !26
-  %3793 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3737)
-  %3794 = icmp eq i64 %3793, 0
-  br i1 %3794, label %3955, label %3795
+3773:                                             ; preds = %3765, %3758
+  %3774 = phi <8 x double> [ %3764, %3758 ], [ %3772, %3765 ]
+  %3775 = load ptr, ptr %3737, align 8, !tbaa !63
+  %3776 = getelementptr inbounds <8 x double>, ptr %3775, i64 %3696
+  %3777 = load <8 x double>, ptr %3776, align 64, !tbaa !26
+  %3778 = load ptr, ptr %3741, align 16, !tbaa !45
+  %3779 = getelementptr inbounds <8 x double>, ptr %3778, i64 %3696
+  %3780 = fsub <8 x double> %3756, %3777
+  %3781 = fsub <8 x double> %3723, %3774
+  %3782 = load <8 x double>, ptr %3724, align 64, !tbaa !26
+  %3783 = fsub <8 x double> %3782, %3774
+  %3784 = fdiv <8 x double> %3781, %3783
+  %3785 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3780, <8 x double> %3784, <8 x double> %3777)
+  %3786 = load <8 x double>, ptr %3779, align 64, !tbaa !26
+  %3787 = select <8 x i1> %3745, <8 x double> %3786, <8 x double> %3785
+  store <8 x double> %3787, ptr %3779, align 64, !tbaa !26
+  %3788 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3732)
+  %3789 = icmp eq i64 %3788, 0
+  br i1 %3789, label %3950, label %3790
 
-3795:                                             ; preds = %3778
-  %3796 = getelementptr inbounds nuw i8, ptr %3693, i64 7648
-  %3797 = getelementptr inbounds nuw i8, ptr %3693, i64 3136
-  %3798 = getelementptr inbounds nuw i8, ptr %3693, i64 832
-  br label %3817
+3790:                                             ; preds = %3773
+  %3791 = getelementptr inbounds nuw i8, ptr %3688, i64 7648
+  %3792 = getelementptr inbounds nuw i8, ptr %3688, i64 3136
+  %3793 = getelementptr inbounds nuw i8, ptr %3688, i64 832
+  br label %3812
 
-3799:                                             ; preds = %3755, %3799
-  %3800 = phi i64 [ %3753, %3755 ], [ %3815, %3799 ]
-  %3801 = phi <8 x double> [ %3745, %3755 ], [ %3804, %3799 ]
-  %3802 = load ptr, ptr %3742, align 8, !tbaa !63
-  %3803 = getelementptr inbounds <8 x double>, ptr %3802, i64 %3800
-  %3804 = load <8 x double>, ptr %3803, align 64, !tbaa !26
-  %3805 = load ptr, ptr %3746, align 16, !tbaa !45
-  %3806 = getelementptr inbounds <8 x double>, ptr %3805, i64 %3800
-  %3807 = fsub <8 x double> %3801, %3804
-  %3808 = load ptr, ptr %3756, align 16, !tbaa !119
-  %3809 = getelementptr inbounds <8 x double>, ptr %3808, i64 %3800
-  %3810 = load <8 x double>, ptr %3809, align 64, !tbaa !26
-  %3811 = fmul <8 x double> %3741, %3810
-  %3812 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3807, <8 x double> %3811, <8 x double> %3804)
-  %3813 = load <8 x double>, ptr %3806, align 64, !tbaa !26
-  %3814 = select <8 x i1> %3750, <8 x double> %3813, <8 x double> %3812
-  store <8 x double> %3814, ptr %3806, align 64, !tbaa !26
-  %3815 = add nsw i64 %3800, 1
-  %3816 = icmp eq i64 %3815, %3701
-  br i1 %3816, label %3757, label %3799, !llvm.loop !120
+3794:                                             ; preds = %3750, %3794
+  %3795 = phi i64 [ %3748, %3750 ], [ %3810, %3794 ]
+  %3796 = phi <8 x double> [ %3740, %3750 ], [ %3799, %3794 ]
+  %3797 = load ptr, ptr %3737, align 8, !tbaa !63
+  %3798 = getelementptr inbounds <8 x double>, ptr %3797, i64 %3795
+  %3799 = load <8 x double>, ptr %3798, align 64, !tbaa !26
+  %3800 = load ptr, ptr %3741, align 16, !tbaa !45
+  %3801 = getelementptr inbounds <8 x double>, ptr %3800, i64 %3795
+  %3802 = fsub <8 x double> %3796, %3799
+  %3803 = load ptr, ptr %3751, align 16, !tbaa !119
+  %3804 = getelementptr inbounds <8 x double>, ptr %3803, i64 %3795
+  %3805 = load <8 x double>, ptr %3804, align 64, !tbaa !26
+  %3806 = fmul <8 x double> %3736, %3805
+  %3807 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3802, <8 x double> %3806, <8 x double> %3799)
+  %3808 = load <8 x double>, ptr %3801, align 64, !tbaa !26
+  %3809 = select <8 x i1> %3745, <8 x double> %3808, <8 x double> %3807
+  store <8 x double> %3809, ptr %3801, align 64, !tbaa !26
+  %3810 = add nsw i64 %3795, 1
+  %3811 = icmp eq i64 %3810, %3696
+  br i1 %3811, label %3752, label %3794, !llvm.loop !120
 
-3817:                                             ; preds = %3795, %3952
-  %3818 = phi i64 [ 0, %3795 ], [ %3953, %3952 ]
-  %3819 = getelementptr inbounds nuw i64, ptr %12, i64 %3818
-  %3820 = load i64, ptr %3819, align 8, !tbaa !30
-  %3821 = icmp eq i64 %3820, 0
-  br i1 %3821, label %3952, label %3822
+3812:                                             ; preds = %3790, %3947
+  %3813 = phi i64 [ 0, %3790 ], [ %3948, %3947 ]
+  %3814 = getelementptr inbounds nuw i64, ptr %12, i64 %3813
+  %3815 = load i64, ptr %3814, align 8, !tbaa !30
+  %3816 = icmp eq i64 %3815, 0
+  br i1 %3816, label %3947, label %3817
 
-3822:                                             ; preds = %3817
-  %3823 = load i64, ptr %119, align 16, !tbaa !21
-  %3824 = load i64, ptr %3706, align 64, !tbaa !31
-  %3825 = getelementptr inbounds nuw double, ptr %3739, i64 %3818
-  %3826 = load double, ptr %3825, align 8, !tbaa !40
-  %3827 = getelementptr inbounds nuw double, ptr %3729, i64 %3818
+3817:                                             ; preds = %3812
+  %3818 = load i64, ptr %119, align 16, !tbaa !21
+  %3819 = load i64, ptr %3701, align 64, !tbaa !31
+  %3820 = getelementptr inbounds nuw double, ptr %3734, i64 %3813
+  %3821 = load double, ptr %3820, align 8, !tbaa !40
+  %3822 = getelementptr inbounds nuw double, ptr %3724, i64 %3813
+  %3823 = load double, ptr %3822, align 8, !tbaa !40
+  %3824 = add nsw i64 %3818, -1
+  %3825 = icmp sgt i64 %3818, %3819
+  br i1 %3825, label %3826, label %3947
+
+3826:                                             ; preds = %3817
+  %3827 = getelementptr inbounds nuw double, ptr %3699, i64 %3813
   %3828 = load double, ptr %3827, align 8, !tbaa !40
-  %3829 = add nsw i64 %3823, -1
-  %3830 = icmp sgt i64 %3823, %3824
-  br i1 %3830, label %3831, label %3952
-
-3831:                                             ; preds = %3822
-  %3832 = getelementptr inbounds nuw double, ptr %3704, i64 %3818
-  %3833 = load double, ptr %3832, align 8, !tbaa !40
-  %3834 = getelementptr inbounds nuw double, ptr %3702, i64 %3818
-  %3835 = load double, ptr %3834, align 8, !tbaa !40
-  %3836 = load ptr, ptr %3796, align 32
-  %3837 = getelementptr i8, ptr %3836, i64 64
-  %3838 = getelementptr double, ptr %3837, i64 %3818
-  %3839 = fsub double %3833, %3826
-  %3840 = getelementptr double, ptr %3836, i64 %3818
-  %3841 = fsub double %3835, %3826
-  %3842 = load ptr, ptr %3742, align 8, !tbaa !63
-  %3843 = getelementptr double, ptr %3842, i64 %3818
-  %3844 = load ptr, ptr %3746, align 16, !tbaa !45
-  %3845 = getelementptr double, ptr %3844, i64 %3818
-  %3846 = getelementptr <8 x double>, ptr %3840, i64 %3829
-  br label %3874
-
-3847:                                             ; preds = %3920
-  %3848 = getelementptr inbounds nuw double, ptr %3732, i64 %3818
-  %3849 = load double, ptr %3848, align 8, !tbaa !40
-  %3850 = fcmp ogt double %3849, 0.000000e+00
-  %3851 = fcmp ogt double %3931, 0.000000e+00
-  %3852 = select i1 %3850, i1 %3851, i1 false
-  br i1 %3852, label %3853, label %3952
-
-3853:                                             ; preds = %3847
-  %3854 = getelementptr inbounds nuw double, ptr %3797, i64 %3818
-  %3855 = getelementptr inbounds nuw double, ptr %3798, i64 %3818
-  %3856 = sub i64 %3823, %3824
-  %3857 = add i64 %3824, 1
-  %3858 = and i64 %3856, 1
-  %3859 = icmp eq i64 %3858, 0
-  br i1 %3859, label %3869, label %3860
-
-3860:                                             ; preds = %3853
-  %3861 = load double, ptr %3854, align 8, !tbaa !40
-  %3862 = load double, ptr %3855, align 8, !tbaa !40
-  %3863 = fmul double %3931, %3862
-  %3864 = fdiv double %3861, %3863
-  %3865 = getelementptr <8 x double>, ptr %3845, i64 %3824
-  %3866 = load double, ptr %3865, align 8, !tbaa !40
-  %3867 = fmul double %3866, %3864
-  store double %3867, ptr %3865, align 8, !tbaa !40
-  %3868 = add nsw i64 %3824, 1
+  %3829 = getelementptr inbounds nuw double, ptr %3697, i64 %3813
+  %3830 = load double, ptr %3829, align 8, !tbaa !40
+  %3831 = load ptr, ptr %3791, align 32
+  %3832 = getelementptr i8, ptr %3831, i64 64
+  %3833 = getelementptr double, ptr %3832, i64 %3813
+  %3834 = fsub double %3828, %3821
+  %3835 = getelementptr double, ptr %3831, i64 %3813
+  %3836 = fsub double %3830, %3821
+  %3837 = load ptr, ptr %3737, align 8, !tbaa !63
+  %3838 = getelementptr double, ptr %3837, i64 %3813
+  %3839 = load ptr, ptr %3741, align 16, !tbaa !45
+  %3840 = getelementptr double, ptr %3839, i64 %3813
+  %3841 = getelementptr <8 x double>, ptr %3835, i64 %3824
   br label %3869
 
-3869:                                             ; preds = %3860, %3853
-  %3870 = phi i64 [ %3824, %3853 ], [ %3868, %3860 ]
-  %3871 = icmp eq i64 %3823, %3857
-  br i1 %3871, label %3952, label %3872
+3842:                                             ; preds = %3915
+  %3843 = getelementptr inbounds nuw double, ptr %3727, i64 %3813
+  %3844 = load double, ptr %3843, align 8, !tbaa !40
+  %3845 = fcmp ogt double %3844, 0.000000e+00
+  %3846 = fcmp ogt double %3926, 0.000000e+00
+  %3847 = select i1 %3845, i1 %3846, i1 false
+  br i1 %3847, label %3848, label %3947
 
-3872:                                             ; preds = %3869
-  %3873 = getelementptr i8, ptr %3845, i64 64
-  br label %3934
+3848:                                             ; preds = %3842
+  %3849 = getelementptr inbounds nuw double, ptr %3792, i64 %3813
+  %3850 = getelementptr inbounds nuw double, ptr %3793, i64 %3813
+  %3851 = sub i64 %3818, %3819
+  %3852 = add i64 %3819, 1
+  %3853 = and i64 %3851, 1
+  %3854 = icmp eq i64 %3853, 0
+  br i1 %3854, label %3864, label %3855
 
-3874:                                             ; preds = %3920, %3831
-  %3875 = phi double [ 0.000000e+00, %3831 ], [ %3931, %3920 ]
-  %3876 = phi i64 [ %3829, %3831 ], [ %3932, %3920 ]
-  %3877 = icmp eq i64 %3876, %3829
-  br i1 %3877, label %3878, label %3881
+3855:                                             ; preds = %3848
+  %3856 = load double, ptr %3849, align 8, !tbaa !40
+  %3857 = load double, ptr %3850, align 8, !tbaa !40
+  %3858 = fmul double %3926, %3857
+  %3859 = fdiv double %3856, %3858
+  %3860 = getelementptr <8 x double>, ptr %3840, i64 %3819
+  %3861 = load double, ptr %3860, align 8, !tbaa !40
+  %3862 = fmul double %3861, %3859
+  store double %3862, ptr %3860, align 8, !tbaa !40
+  %3863 = add nsw i64 %3819, 1
+  br label %3864
 
-3878:                                             ; preds = %3874
-  %3879 = load double, ptr %3846, align 8, !tbaa !40
-  %3880 = tail call noundef double @llvm.fmuladd.f64(double %3879, double %3839, double %3826)
-  br label %3892
+3864:                                             ; preds = %3855, %3848
+  %3865 = phi i64 [ %3819, %3848 ], [ %3863, %3855 ]
+  %3866 = icmp eq i64 %3818, %3852
+  br i1 %3866, label %3947, label %3867
 
-3881:                                             ; preds = %3874
-  %3882 = getelementptr <8 x double>, ptr %3838, i64 %3876
-  %3883 = load double, ptr %3882, align 8, !tbaa !40
-  %3884 = tail call noundef double @llvm.fmuladd.f64(double %3883, double %3839, double %3826)
-  %3885 = getelementptr <8 x double>, ptr %3840, i64 %3876
-  %3886 = load double, ptr %3885, align 8, !tbaa !40
-  %3887 = tail call noundef double @llvm.fmuladd.f64(double %3886, double %3839, double %3826)
-  %3888 = tail call noundef double @llvm.fmuladd.f64(double %3883, double %3841, double %3826)
-  %3889 = fcmp ult double %3888, %3884
-  br i1 %3889, label %3890, label %3892
+3867:                                             ; preds = %3864
+  %3868 = getelementptr i8, ptr %3840, i64 64
+  br label %3929
 
-3890:                                             ; preds = %3881
-  %3891 = add nsw i64 %3876, 1
-  br label %3892
+3869:                                             ; preds = %3915, %3826
+  %3870 = phi double [ 0.000000e+00, %3826 ], [ %3926, %3915 ]
+  %3871 = phi i64 [ %3824, %3826 ], [ %3927, %3915 ]
+  %3872 = icmp eq i64 %3871, %3824
+  br i1 %3872, label %3873, label %3876
 
-3892:                                             ; preds = %3890, %3881, %3878
-  %3893 = phi double [ %3887, %3890 ], [ %3887, %3881 ], [ %3880, %3878 ]
-  %3894 = phi double [ %3884, %3890 ], [ %3884, %3881 ], [ %3828, %3878 ]
-  %3895 = phi i64 [ %3891, %3890 ], [ %3876, %3881 ], [ %3829, %3878 ]
-  %3896 = icmp sgt i64 %3895, %3824
-  br i1 %3896, label %3897, label %3920
+3873:                                             ; preds = %3869
+  %3874 = load double, ptr %3841, align 8, !tbaa !40
+  %3875 = tail call noundef double @llvm.fmuladd.f64(double %3874, double %3834, double %3821)
+  br label %3887
 
-3897:                                             ; preds = %3892
-  %3898 = load ptr, ptr %3742, align 8
-  %3899 = getelementptr double, ptr %3898, i64 %3818
-  br label %3900
+3876:                                             ; preds = %3869
+  %3877 = getelementptr <8 x double>, ptr %3833, i64 %3871
+  %3878 = load double, ptr %3877, align 8, !tbaa !40
+  %3879 = tail call noundef double @llvm.fmuladd.f64(double %3878, double %3834, double %3821)
+  %3880 = getelementptr <8 x double>, ptr %3835, i64 %3871
+  %3881 = load double, ptr %3880, align 8, !tbaa !40
+  %3882 = tail call noundef double @llvm.fmuladd.f64(double %3881, double %3834, double %3821)
+  %3883 = tail call noundef double @llvm.fmuladd.f64(double %3878, double %3836, double %3821)
+  %3884 = fcmp ult double %3883, %3879
+  br i1 %3884, label %3885, label %3887
 
-3900:                                             ; preds = %3915, %3897
-  %3901 = phi i64 [ %3895, %3897 ], [ %3918, %3915 ]
-  %3902 = phi double [ 0.000000e+00, %3897 ], [ %3917, %3915 ]
-  %3903 = phi double [ %3894, %3897 ], [ %3916, %3915 ]
-  %3904 = getelementptr <8 x double>, ptr %3840, i64 %3901
-  %3905 = load double, ptr %3904, align 8, !tbaa !40
-  %3906 = tail call noundef double @llvm.fmuladd.f64(double %3905, double %3841, double %3826)
-  %3907 = fcmp ogt double %3906, %3893
-  br i1 %3907, label %3908, label %3920
+3885:                                             ; preds = %3876
+  %3886 = add nsw i64 %3871, 1
+  br label %3887
 
-3908:                                             ; preds = %3900
-  %3909 = fcmp ogt double %3903, %3906
-  br i1 %3909, label %3910, label %3915
+3887:                                             ; preds = %3885, %3876, %3873
+  %3888 = phi double [ %3882, %3885 ], [ %3882, %3876 ], [ %3875, %3873 ]
+  %3889 = phi double [ %3879, %3885 ], [ %3879, %3876 ], [ %3823, %3873 ]
+  %3890 = phi i64 [ %3886, %3885 ], [ %3871, %3876 ], [ %3824, %3873 ]
+  %3891 = icmp sgt i64 %3890, %3819
+  br i1 %3891, label %3892, label %3915
 
-3910:                                             ; preds = %3908
-  %3911 = getelementptr <8 x double>, ptr %3899, i64 %3901
-  %3912 = load double, ptr %3911, align 8, !tbaa !40
-  %3913 = fsub double %3903, %3906
-  %3914 = tail call double @llvm.fmuladd.f64(double %3912, double %3913, double %3902)
-  br label %3915
+3892:                                             ; preds = %3887
+  %3893 = load ptr, ptr %3737, align 8
+  %3894 = getelementptr double, ptr %3893, i64 %3813
+  br label %3895
 
-3915:                                             ; preds = %3910, %3908
-  %3916 = phi double [ %3906, %3910 ], [ %3903, %3908 ]
-  %3917 = phi double [ %3914, %3910 ], [ %3902, %3908 ]
-  %3918 = add nsw i64 %3901, -1
-  %3919 = icmp sgt i64 %3918, %3824
-  br i1 %3919, label %3900, label %3920, !llvm.loop !121
+3895:                                             ; preds = %3910, %3892
+  %3896 = phi i64 [ %3890, %3892 ], [ %3913, %3910 ]
+  %3897 = phi double [ 0.000000e+00, %3892 ], [ %3912, %3910 ]
+  %3898 = phi double [ %3889, %3892 ], [ %3911, %3910 ]
+  %3899 = getelementptr <8 x double>, ptr %3835, i64 %3896
+  %3900 = load double, ptr %3899, align 8, !tbaa !40
+  %3901 = tail call noundef double @llvm.fmuladd.f64(double %3900, double %3836, double %3821)
+  %3902 = fcmp ogt double %3901, %3888
+  br i1 %3902, label %3903, label %3915
 
-3920:                                             ; preds = %3915, %3900, %3892
-  %3921 = phi double [ %3894, %3892 ], [ %3903, %3900 ], [ %3916, %3915 ]
-  %3922 = phi double [ 0.000000e+00, %3892 ], [ %3902, %3900 ], [ %3917, %3915 ]
-  %3923 = phi i64 [ %3895, %3892 ], [ %3901, %3900 ], [ %3824, %3915 ]
-  %3924 = getelementptr <8 x double>, ptr %3843, i64 %3923
-  %3925 = load double, ptr %3924, align 8, !tbaa !40
-  %3926 = fsub double %3921, %3893
-  %3927 = tail call double @llvm.fmuladd.f64(double %3925, double %3926, double %3922)
-  %3928 = fsub double %3894, %3893
-  %3929 = fdiv double %3927, %3928
-  %3930 = getelementptr <8 x double>, ptr %3845, i64 %3876
-  store double %3929, ptr %3930, align 8, !tbaa !40
-  %3931 = fadd double %3875, %3927
-  %3932 = add nsw i64 %3876, -1
-  %3933 = icmp sgt i64 %3876, %3824
-  br i1 %3933, label %3874, label %3847, !llvm.loop !122
+3903:                                             ; preds = %3895
+  %3904 = fcmp ogt double %3898, %3901
+  br i1 %3904, label %3905, label %3910
 
-3934:                                             ; preds = %3934, %3872
-  %3935 = phi i64 [ %3870, %3872 ], [ %3950, %3934 ]
-  %3936 = load double, ptr %3854, align 8, !tbaa !40
-  %3937 = load double, ptr %3855, align 8, !tbaa !40
-  %3938 = fmul double %3931, %3937
-  %3939 = fdiv double %3936, %3938
-  %3940 = getelementptr <8 x double>, ptr %3845, i64 %3935
-  %3941 = load double, ptr %3940, align 8, !tbaa !40
-  %3942 = fmul double %3941, %3939
-  store double %3942, ptr %3940, align 8, !tbaa !40
-  %3943 = load double, ptr %3854, align 8, !tbaa !40
-  %3944 = load double, ptr %3855, align 8, !tbaa !40
-  %3945 = fmul double %3931, %3944
-  %3946 = fdiv double %3943, %3945
-  %3947 = getelementptr <8 x double>, ptr %3873, i64 %3935
-  %3948 = load double, ptr %3947, align 8, !tbaa !40
-  %3949 = fmul double %3948, %3946
-  store double %3949, ptr %3947, align 8, !tbaa !40
-  %3950 = add nsw i64 %3935, 2
-  %3951 = icmp eq i64 %3950, %3823
-  br i1 %3951, label %3952, label %3934, !llvm.loop !123
+3905:                                             ; preds = %3903
+  %3906 = getelementptr <8 x double>, ptr %3894, i64 %3896
+  %3907 = load double, ptr %3906, align 8, !tbaa !40
+  %3908 = fsub double %3898, %3901
+  %3909 = tail call double @llvm.fmuladd.f64(double %3907, double %3908, double %3897)
+  br label %3910
 
-3952:                                             ; preds = %3869, %3934, %3847, %3822, %3817
-  %3953 = add nuw nsw i64 %3818, 1
-  %3954 = icmp eq i64 %3953, 8
-  br i1 %3954, label %3955, label %3817, !llvm.loop !124
+3910:                                             ; preds = %3905, %3903
+  %3911 = phi double [ %3901, %3905 ], [ %3898, %3903 ]
+  %3912 = phi double [ %3909, %3905 ], [ %3897, %3903 ]
+  %3913 = add nsw i64 %3896, -1
+  %3914 = icmp sgt i64 %3913, %3819
+  br i1 %3914, label %3895, label %3915, !llvm.loop !121
 
-3955:                                             ; preds = %3952, %3778
+3915:                                             ; preds = %3910, %3895, %3887
+  %3916 = phi double [ %3889, %3887 ], [ %3898, %3895 ], [ %3911, %3910 ]
+  %3917 = phi double [ 0.000000e+00, %3887 ], [ %3897, %3895 ], [ %3912, %3910 ]
+  %3918 = phi i64 [ %3890, %3887 ], [ %3896, %3895 ], [ %3819, %3910 ]
+  %3919 = getelementptr <8 x double>, ptr %3838, i64 %3918
+  %3920 = load double, ptr %3919, align 8, !tbaa !40
+  %3921 = fsub double %3916, %3888
+  %3922 = tail call double @llvm.fmuladd.f64(double %3920, double %3921, double %3917)
+  %3923 = fsub double %3889, %3888
+  %3924 = fdiv double %3922, %3923
+  %3925 = getelementptr <8 x double>, ptr %3840, i64 %3871
+  store double %3924, ptr %3925, align 8, !tbaa !40
+  %3926 = fadd double %3870, %3922
+  %3927 = add nsw i64 %3871, -1
+  %3928 = icmp sgt i64 %3871, %3819
+  br i1 %3928, label %3869, label %3842, !llvm.loop !122
+
+3929:                                             ; preds = %3929, %3867
+  %3930 = phi i64 [ %3865, %3867 ], [ %3945, %3929 ]
+  %3931 = load double, ptr %3849, align 8, !tbaa !40
+  %3932 = load double, ptr %3850, align 8, !tbaa !40
+  %3933 = fmul double %3926, %3932
+  %3934 = fdiv double %3931, %3933
+  %3935 = getelementptr <8 x double>, ptr %3840, i64 %3930
+  %3936 = load double, ptr %3935, align 8, !tbaa !40
+  %3937 = fmul double %3936, %3934
+  store double %3937, ptr %3935, align 8, !tbaa !40
+  %3938 = load double, ptr %3849, align 8, !tbaa !40
+  %3939 = load double, ptr %3850, align 8, !tbaa !40
+  %3940 = fmul double %3926, %3939
+  %3941 = fdiv double %3938, %3940
+  %3942 = getelementptr <8 x double>, ptr %3868, i64 %3930
+  %3943 = load double, ptr %3942, align 8, !tbaa !40
+  %3944 = fmul double %3943, %3941
+  store double %3944, ptr %3942, align 8, !tbaa !40
+  %3945 = add nsw i64 %3930, 2
+  %3946 = icmp eq i64 %3945, %3818
+  br i1 %3946, label %3947, label %3929, !llvm.loop !123
+
+3947:                                             ; preds = %3864, %3929, %3842, %3817, %3812
+  %3948 = add nuw nsw i64 %3813, 1
+  %3949 = icmp eq i64 %3948, 8
+  br i1 %3949, label %3950, label %3812, !llvm.loop !124
+
+3950:                                             ; preds = %3947, %3773
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %12) #7
-  %3956 = load i64, ptr %119, align 16, !tbaa !21
-  br label %3957
+  %3951 = load i64, ptr %119, align 16, !tbaa !21
+  br label %3952
 
-3957:                                             ; preds = %3690, %3955
-  %3958 = phi i64 [ %3699, %3690 ], [ %3956, %3955 ]
-  %3959 = icmp sgt i64 %3958, 0
-  br i1 %3959, label %3960, label %3964
+3952:                                             ; preds = %3685, %3950
+  %3953 = phi i64 [ %3694, %3685 ], [ %3951, %3950 ]
+  %3954 = getelementptr inbounds nuw i8, ptr %3688, i64 7560
+  %3955 = load ptr, ptr %3954, align 8, !tbaa !56
+  %3956 = getelementptr inbounds nuw i8, ptr %3688, i64 7568
+  %3957 = load ptr, ptr %3956, align 16, !tbaa !44
+  %3958 = getelementptr inbounds nuw i8, ptr %3688, i64 7576
+  %3959 = load ptr, ptr %3958, align 8, !tbaa !55
+  %3960 = icmp sgt i64 %3953, 0
+  br i1 %3960, label %3971, label %3961
 
-3960:                                             ; preds = %3957
-  %3961 = getelementptr inbounds nuw i8, ptr %3693, i64 7576
-  %3962 = getelementptr inbounds nuw i8, ptr %3693, i64 7568
-  %3963 = getelementptr inbounds nuw i8, ptr %3693, i64 7560
-  br label %3974
+3961:                                             ; preds = %3971, %3952
+  %3962 = load i64, ptr %120, align 8, !tbaa !22
+  %3963 = icmp sgt i64 %3962, 0
+  br i1 %3963, label %3964, label %3984
 
-3964:                                             ; preds = %3974, %3957
-  %3965 = load i64, ptr %120, align 8, !tbaa !22
-  %3966 = icmp sgt i64 %3965, 0
-  br i1 %3966, label %3967, label %3993
+3964:                                             ; preds = %3961
+  %3965 = getelementptr inbounds nuw i8, ptr %3688, i64 7744
+  %3966 = getelementptr inbounds nuw i8, ptr %3688, i64 7736
+  %3967 = getelementptr inbounds nuw i8, ptr %3688, i64 7728
+  %3968 = getelementptr inbounds nuw i8, ptr %3688, i64 7696
+  %3969 = getelementptr inbounds nuw i8, ptr %3688, i64 7688
+  %3970 = getelementptr inbounds nuw i8, ptr %3688, i64 7680
+  br label %3988
 
-3967:                                             ; preds = %3964
-  %3968 = getelementptr inbounds nuw i8, ptr %3693, i64 7744
-  %3969 = getelementptr inbounds nuw i8, ptr %3693, i64 7736
-  %3970 = getelementptr inbounds nuw i8, ptr %3693, i64 7728
-  %3971 = getelementptr inbounds nuw i8, ptr %3693, i64 7696
-  %3972 = getelementptr inbounds nuw i8, ptr %3693, i64 7688
-  %3973 = getelementptr inbounds nuw i8, ptr %3693, i64 7680
-  br label %3997
+3971:                                             ; preds = %3952, %3971
+  %3972 = phi i64 [ %3981, %3971 ], [ 0, %3952 ]
+  %3973 = getelementptr inbounds nuw <8 x double>, ptr %3957, i64 %3972
+  %3974 = load <8 x double>, ptr %3973, align 64, !tbaa !26
+  %3975 = getelementptr inbounds nuw <8 x double>, ptr %3959, i64 %3972
+  %3976 = load <8 x double>, ptr %3975, align 64, !tbaa !26
+  %3977 = select <8 x i1> %3656, <8 x double> %3976, <8 x double> %3974
+  store <8 x double> %3977, ptr %3975, align 64, !tbaa !26
+  %3978 = getelementptr inbounds nuw <8 x double>, ptr %3955, i64 %3972
+  %3979 = load <8 x double>, ptr %3978, align 64, !tbaa !26
+  %3980 = select <8 x i1> %3656, <8 x double> %3974, <8 x double> %3979
+  store <8 x double> %3980, ptr %3973, align 64, !tbaa !26
+  %3981 = add nuw nsw i64 %3972, 1
+  %3982 = load i64, ptr %119, align 16, !tbaa !21
+  %3983 = icmp slt i64 %3981, %3982
+  br i1 %3983, label %3971, label %3961, !llvm.loop !125
 
-3974:                                             ; preds = %3960, %3974
-  %3975 = phi i64 [ 0, %3960 ], [ %3990, %3974 ]
-  %3976 = load ptr, ptr %3961, align 8, !tbaa !55
-  %3977 = getelementptr inbounds nuw <8 x double>, ptr %3976, i64 %3975
-  %3978 = load ptr, ptr %3962, align 16, !tbaa !44
-  %3979 = getelementptr inbounds nuw <8 x double>, ptr %3978, i64 %3975
-  %3980 = load <8 x double>, ptr %3979, align 64, !tbaa !26
-  %3981 = load <8 x double>, ptr %3977, align 64, !tbaa !26
-  %3982 = select <8 x i1> %3661, <8 x double> %3981, <8 x double> %3980
-  store <8 x double> %3982, ptr %3977, align 64, !tbaa !26
-  %3983 = load ptr, ptr %3962, align 16, !tbaa !44
-  %3984 = getelementptr inbounds nuw <8 x double>, ptr %3983, i64 %3975
-  %3985 = load ptr, ptr %3963, align 8, !tbaa !56
-  %3986 = getelementptr inbounds nuw <8 x double>, ptr %3985, i64 %3975
-  %3987 = load <8 x double>, ptr %3986, align 64, !tbaa !26
-  %3988 = load <8 x double>, ptr %3984, align 64, !tbaa !26
-  %3989 = select <8 x i1> %3661, <8 x double> %3988, <8 x double> %3987
-  store <8 x double> %3989, ptr %3984, align 64, !tbaa !26
-  %3990 = add nuw nsw i64 %3975, 1
-  %3991 = load i64, ptr %119, align 16, !tbaa !21
-  %3992 = icmp slt i64 %3990, %3991
-  br i1 %3992, label %3974, label %3964, !llvm.loop !125
+3984:                                             ; preds = %3988, %3961
+  %3985 = getelementptr inbounds nuw i8, ptr %3688, i64 4480
+  %3986 = getelementptr inbounds nuw i8, ptr %3688, i64 3712
+  %3987 = getelementptr inbounds nuw i8, ptr %3688, i64 2944
+  br label %4036
 
-3993:                                             ; preds = %3997, %3964
-  %3994 = getelementptr inbounds nuw i8, ptr %3693, i64 4480
-  %3995 = getelementptr inbounds nuw i8, ptr %3693, i64 3712
-  %3996 = getelementptr inbounds nuw i8, ptr %3693, i64 2944
-  br label %4045
+3988:                                             ; preds = %3964, %3988
+  %3989 = phi i64 [ 0, %3964 ], [ %4018, %3988 ]
+  %3990 = load ptr, ptr %3965, align 64, !tbaa !58
+  %3991 = getelementptr inbounds nuw <8 x double>, ptr %3990, i64 %3989
+  %3992 = load ptr, ptr %3966, align 8, !tbaa !47
+  %3993 = getelementptr inbounds nuw <8 x double>, ptr %3992, i64 %3989
+  %3994 = load <8 x double>, ptr %3993, align 64, !tbaa !26
+  %3995 = load <8 x double>, ptr %3991, align 64, !tbaa !26
+  %3996 = select <8 x i1> %3656, <8 x double> %3995, <8 x double> %3994
+  store <8 x double> %3996, ptr %3991, align 64, !tbaa !26
+  %3997 = load ptr, ptr %3966, align 8, !tbaa !47
+  %3998 = getelementptr inbounds nuw <8 x double>, ptr %3997, i64 %3989
+  %3999 = load ptr, ptr %3967, align 16, !tbaa !78
+  %4000 = getelementptr inbounds nuw <8 x double>, ptr %3999, i64 %3989
+  %4001 = load <8 x double>, ptr %4000, align 64, !tbaa !26
+  %4002 = load <8 x double>, ptr %3998, align 64, !tbaa !26
+  %4003 = select <8 x i1> %3656, <8 x double> %4002, <8 x double> %4001
+  store <8 x double> %4003, ptr %3998, align 64, !tbaa !26
+  %4004 = load ptr, ptr %3968, align 16, !tbaa !60
+  %4005 = getelementptr inbounds nuw <8 x double>, ptr %4004, i64 %3989
+  %4006 = load ptr, ptr %3969, align 8, !tbaa !48
+  %4007 = getelementptr inbounds nuw <8 x double>, ptr %4006, i64 %3989
+  %4008 = load <8 x double>, ptr %4007, align 64, !tbaa !26
+  %4009 = load <8 x double>, ptr %4005, align 64, !tbaa !26
+  %4010 = select <8 x i1> %3656, <8 x double> %4009, <8 x double> %4008
+  store <8 x double> %4010, ptr %4005, align 64, !tbaa !26
+  %4011 = load ptr, ptr %3969, align 8, !tbaa !48
+  %4012 = getelementptr inbounds nuw <8 x double>, ptr %4011, i64 %3989
+  %4013 = load ptr, ptr %3970, align 64, !tbaa !109
+  %4014 = getelementptr inbounds nuw <8 x double>, ptr %4013, i64 %3989
+  %4015 = load <8 x double>, ptr %4014, align 64, !tbaa !26
+  %4016 = load <8 x double>, ptr %4012, align 64, !tbaa !26
+  %4017 = select <8 x i1> %3656, <8 x double> %4016, <8 x double> %4015
+  store <8 x double> %4017, ptr %4012, align 64, !tbaa !26
+  %4018 = add nuw nsw i64 %3989, 1
+  %4019 = load i64, ptr %120, align 8, !tbaa !22
+  %4020 = icmp slt i64 %4018, %4019
+  br i1 %4020, label %3988, label %3984, !llvm.loop !126
 
-3997:                                             ; preds = %3967, %3997
-  %3998 = phi i64 [ 0, %3967 ], [ %4027, %3997 ]
-  %3999 = load ptr, ptr %3968, align 64, !tbaa !58
-  %4000 = getelementptr inbounds nuw <8 x double>, ptr %3999, i64 %3998
-  %4001 = load ptr, ptr %3969, align 8, !tbaa !47
-  %4002 = getelementptr inbounds nuw <8 x double>, ptr %4001, i64 %3998
-  %4003 = load <8 x double>, ptr %4002, align 64, !tbaa !26
-  %4004 = load <8 x double>, ptr %4000, align 64, !tbaa !26
-  %4005 = select <8 x i1> %3661, <8 x double> %4004, <8 x double> %4003
-  store <8 x double> %4005, ptr %4000, align 64, !tbaa !26
-  %4006 = load ptr, ptr %3969, align 8, !tbaa !47
-  %4007 = getelementptr inbounds nuw <8 x double>, ptr %4006, i64 %3998
-  %4008 = load ptr, ptr %3970, align 16, !tbaa !78
-  %4009 = getelementptr inbounds nuw <8 x double>, ptr %4008, i64 %3998
-  %4010 = load <8 x double>, ptr %4009, align 64, !tbaa !26
-  %4011 = load <8 x double>, ptr %4007, align 64, !tbaa !26
-  %4012 = select <8 x i1> %3661, <8 x double> %4011, <8 x double> %4010
-  store <8 x double> %4012, ptr %4007, align 64, !tbaa !26
-  %4013 = load ptr, ptr %3971, align 16, !tbaa !60
-  %4014 = getelementptr inbounds nuw <8 x double>, ptr %4013, i64 %3998
-  %4015 = load ptr, ptr %3972, align 8, !tbaa !48
-  %4016 = getelementptr inbounds nuw <8 x double>, ptr %4015, i64 %3998
-  %4017 = load <8 x double>, ptr %4016, align 64, !tbaa !26
-  %4018 = load <8 x double>, ptr %4014, align 64, !tbaa !26
-  %4019 = select <8 x i1> %3661, <8 x double> %4018, <8 x double> %4017
-  store <8 x double> %4019, ptr %4014, align 64, !tbaa !26
-  %4020 = load ptr, ptr %3972, align 8, !tbaa !48
-  %4021 = getelementptr inbounds nuw <8 x double>, ptr %4020, i64 %3998
-  %4022 = load ptr, ptr %3973, align 64, !tbaa !109
-  %4023 = getelementptr inbounds nuw <8 x double>, ptr %4022, i64 %3998
+4021:                                             ; preds = %4036
+  %4022 = getelementptr inbounds nuw i8, ptr %3688, i64 7424
+  %4023 = getelementptr inbounds nuw i8, ptr %3688, i64 5696
   %4024 = load <8 x double>, ptr %4023, align 64, !tbaa !26
-  %4025 = load <8 x double>, ptr %4021, align 64, !tbaa !26
-  %4026 = select <8 x i1> %3661, <8 x double> %4025, <8 x double> %4024
-  store <8 x double> %4026, ptr %4021, align 64, !tbaa !26
-  %4027 = add nuw nsw i64 %3998, 1
-  %4028 = load i64, ptr %120, align 8, !tbaa !22
-  %4029 = icmp slt i64 %4027, %4028
-  br i1 %4029, label %3997, label %3993, !llvm.loop !126
+  %4025 = fcmp ogt <8 x double> %4024, zeroinitializer
+  %4026 = load <8 x double>, ptr %138, align 64, !tbaa !26
+  %4027 = fcmp une <8 x double> %4026, splat (double 2.000000e+00)
+  %4028 = and <8 x i1> %4025, %4027
+  %4029 = select <8 x i1> %4028, <8 x i64> %3596, <8 x i64> zeroinitializer
+  %4030 = load <8 x i64>, ptr %4022, align 64, !tbaa !26
+  %4031 = and <8 x i64> %4030, %3684
+  %4032 = or <8 x i64> %4029, %4031
+  store <8 x i64> %4032, ptr %4022, align 64, !tbaa !26
+  %4033 = add nuw nsw i64 %3686, 1
+  %4034 = load i64, ptr %144, align 8, !tbaa !20
+  %4035 = icmp slt i64 %4033, %4034
+  br i1 %4035, label %3685, label %4048, !llvm.loop !127
 
-4030:                                             ; preds = %4045
-  %4031 = getelementptr inbounds nuw i8, ptr %3693, i64 7424
-  %4032 = getelementptr inbounds nuw i8, ptr %3693, i64 5696
-  %4033 = load <8 x double>, ptr %4032, align 64, !tbaa !26
-  %4034 = fcmp ogt <8 x double> %4033, zeroinitializer
-  %4035 = load <8 x double>, ptr %138, align 64, !tbaa !26
-  %4036 = fcmp une <8 x double> %4035, splat (double 2.000000e+00)
-  %4037 = and <8 x i1> %4034, %4036
-  %4038 = select <8 x i1> %4037, <8 x i64> %3601, <8 x i64> zeroinitializer
-  %4039 = load <8 x i64>, ptr %4031, align 64, !tbaa !26
-  %4040 = and <8 x i64> %4039, %3689
-  %4041 = or <8 x i64> %4038, %4040
-  store <8 x i64> %4041, ptr %4031, align 64, !tbaa !26
-  %4042 = add nuw nsw i64 %3691, 1
-  %4043 = load i64, ptr %144, align 8, !tbaa !20
-  %4044 = icmp slt i64 %4042, %4043
-  br i1 %4044, label %3690, label %4057, !llvm.loop !127
+4036:                                             ; preds = %3984, %4036
+  %4037 = phi i64 [ 0, %3984 ], [ %4046, %4036 ]
+  %4038 = getelementptr inbounds nuw [12 x <8 x double>], ptr %3985, i64 0, i64 %4037
+  %4039 = getelementptr inbounds nuw [12 x <8 x double>], ptr %3986, i64 0, i64 %4037
+  %4040 = load <8 x double>, ptr %4039, align 64, !tbaa !26
+  %4041 = load <8 x double>, ptr %4038, align 64, !tbaa !26
+  %4042 = select <8 x i1> %3656, <8 x double> %4041, <8 x double> %4040
+  store <8 x double> %4042, ptr %4038, align 64, !tbaa !26
+  %4043 = getelementptr inbounds nuw [12 x <8 x double>], ptr %3987, i64 0, i64 %4037
+  %4044 = load <8 x double>, ptr %4043, align 64, !tbaa !26
+  %4045 = select <8 x i1> %3656, <8 x double> %4040, <8 x double> %4044
+  store <8 x double> %4045, ptr %4039, align 64, !tbaa !26
+  %4046 = add nuw nsw i64 %4037, 1
+  %4047 = icmp eq i64 %4046, 12
+  br i1 %4047, label %4021, label %4036, !llvm.loop !128
 
-4045:                                             ; preds = %3993, %4045
-  %4046 = phi i64 [ 0, %3993 ], [ %4055, %4045 ]
-  %4047 = getelementptr inbounds nuw [12 x <8 x double>], ptr %3994, i64 0, i64 %4046
-  %4048 = getelementptr inbounds nuw [12 x <8 x double>], ptr %3995, i64 0, i64 %4046
-  %4049 = load <8 x double>, ptr %4048, align 64, !tbaa !26
-  %4050 = load <8 x double>, ptr %4047, align 64, !tbaa !26
-  %4051 = select <8 x i1> %3661, <8 x double> %4050, <8 x double> %4049
-  store <8 x double> %4051, ptr %4047, align 64, !tbaa !26
-  %4052 = getelementptr inbounds nuw [12 x <8 x double>], ptr %3996, i64 0, i64 %4046
-  %4053 = load <8 x double>, ptr %4052, align 64, !tbaa !26
-  %4054 = select <8 x i1> %3661, <8 x double> %4049, <8 x double> %4053
-  store <8 x double> %4054, ptr %4048, align 64, !tbaa !26
-  %4055 = add nuw nsw i64 %4046, 1
-  %4056 = icmp eq i64 %4055, 12
-  br i1 %4056, label %4030, label %4045, !llvm.loop !128
+4048:                                             ; preds = %4021
+  %4049 = load <8 x double>, ptr %146, align 64, !tbaa !26
+  %4050 = load <8 x double>, ptr %170, align 64, !tbaa !26
+  %4051 = load <8 x double>, ptr %207, align 64, !tbaa !26
+  %4052 = load <8 x double>, ptr %143, align 64, !tbaa !26
+  %4053 = load <8 x double>, ptr %205, align 64, !tbaa !26
+  %4054 = fdiv <8 x double> %4051, %3307
+  %4055 = icmp sgt i64 %4034, 0
+  br label %4056
 
-4057:                                             ; preds = %4030
-  %4058 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %4059 = load <8 x double>, ptr %170, align 64, !tbaa !26
-  %4060 = load <8 x double>, ptr %207, align 64, !tbaa !26
-  %4061 = load <8 x double>, ptr %143, align 64, !tbaa !26
-  %4062 = load <8 x double>, ptr %205, align 64, !tbaa !26
-  %4063 = fdiv <8 x double> %4060, %3312
-  %4064 = icmp sgt i64 %4043, 0
-  br label %4065
+4056:                                             ; preds = %3655, %4048
+  %4057 = phi <8 x double> [ %4054, %4048 ], [ %3317, %3655 ]
+  %4058 = phi i1 [ %4055, %4048 ], [ false, %3655 ]
+  %4059 = phi <8 x double> [ %4053, %4048 ], [ %3296, %3655 ]
+  %4060 = phi <8 x double> [ %4052, %4048 ], [ %3584, %3655 ]
+  %4061 = phi <8 x double> [ %4050, %4048 ], [ %3313, %3655 ]
+  %4062 = phi <8 x double> [ %4049, %4048 ], [ %3311, %3655 ]
+  %4063 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %4064 = fadd <8 x double> %4063, %4062
+  %4065 = select <8 x i1> %3656, <8 x double> %4063, <8 x double> %4064
+  store <8 x double> %4065, ptr %136, align 64, !tbaa !26
+  %4066 = load <8 x double>, ptr %145, align 64, !tbaa !26
+  %4067 = select <8 x i1> %3656, <8 x double> %4066, <8 x double> %4062
+  store <8 x double> %4067, ptr %145, align 64, !tbaa !26
+  %4068 = load <8 x double>, ptr %123, align 64, !tbaa !26
+  %4069 = fadd <8 x double> %4068, splat (double 1.000000e+00)
+  %4070 = select <8 x i1> %3656, <8 x double> %4068, <8 x double> %4069
+  store <8 x double> %4070, ptr %123, align 64, !tbaa !26
+  %4071 = load <8 x double>, ptr %125, align 64, !tbaa !26
+  %4072 = fcmp olt <8 x double> %4071, %4062
+  %4073 = select <8 x i1> %3656, <8 x i1> splat (i1 true), <8 x i1> %4072
+  %4074 = select <8 x i1> %4073, <8 x double> %4071, <8 x double> %4062
+  store <8 x double> %4074, ptr %125, align 64, !tbaa !26
+  %4075 = fcmp une <8 x double> %4061, zeroinitializer
+  %4076 = fcmp ueq <8 x double> %3306, zeroinitializer
+  %4077 = or <8 x i1> %4076, %4075
+  %4078 = fcmp olt <8 x double> %4057, splat (double 1.800000e+00)
+  %4079 = select <8 x i1> %4078, <8 x double> %4057, <8 x double> splat (double 1.800000e+00)
+  %4080 = select <8 x i1> %4077, <8 x double> splat (double 1.800000e+00), <8 x double> %4079
+  %4081 = fcmp ogt <8 x double> %4080, splat (double 2.000000e-01)
+  %4082 = select <8 x i1> %4081, <8 x double> %4080, <8 x double> splat (double 2.000000e-01)
+  %4083 = fmul <8 x double> %4062, %4082
+  %4084 = fmul <8 x double> %4062, splat (double 4.000000e+00)
+  %4085 = fcmp olt <8 x double> %4060, %4084
+  %4086 = select <8 x i1> %4085, <8 x double> %4060, <8 x double> %4084
+  %4087 = fcmp ogt <8 x double> %4083, %4086
+  %4088 = select <8 x i1> %4087, <8 x double> %4083, <8 x double> %4086
+  %4089 = select <8 x i1> %3656, <8 x double> %4060, <8 x double> zeroinitializer
+  store <8 x double> %4089, ptr %143, align 64, !tbaa !26
+  %4090 = select <8 x i1> %3656, <8 x double> %4059, <8 x double> zeroinitializer
+  store <8 x double> %4090, ptr %205, align 64, !tbaa !26
+  %4091 = load <8 x i64>, ptr %147, align 64, !tbaa !26
+  %4092 = and <8 x i64> %4091, %3684
+  store <8 x i64> %4092, ptr %147, align 64, !tbaa !26
+  br i1 %4058, label %4093, label %4390
 
-4065:                                             ; preds = %3660, %4057
-  %4066 = phi <8 x double> [ %4063, %4057 ], [ %3322, %3660 ]
-  %4067 = phi i1 [ %4064, %4057 ], [ false, %3660 ]
-  %4068 = phi <8 x double> [ %4062, %4057 ], [ %3301, %3660 ]
-  %4069 = phi <8 x double> [ %4061, %4057 ], [ %3589, %3660 ]
-  %4070 = phi <8 x double> [ %4059, %4057 ], [ %3318, %3660 ]
-  %4071 = phi <8 x double> [ %4058, %4057 ], [ %3316, %3660 ]
-  %4072 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %4073 = fadd <8 x double> %4072, %4071
-  %4074 = select <8 x i1> %3661, <8 x double> %4072, <8 x double> %4073
-  store <8 x double> %4074, ptr %136, align 64, !tbaa !26
-  %4075 = load <8 x double>, ptr %145, align 64, !tbaa !26
-  %4076 = select <8 x i1> %3661, <8 x double> %4075, <8 x double> %4071
-  store <8 x double> %4076, ptr %145, align 64, !tbaa !26
-  %4077 = load <8 x double>, ptr %123, align 64, !tbaa !26
-  %4078 = fadd <8 x double> %4077, splat (double 1.000000e+00)
-  %4079 = select <8 x i1> %3661, <8 x double> %4077, <8 x double> %4078
-  store <8 x double> %4079, ptr %123, align 64, !tbaa !26
-  %4080 = load <8 x double>, ptr %125, align 64, !tbaa !26
-  %4081 = fcmp olt <8 x double> %4080, %4071
-  %4082 = select <8 x i1> %3661, <8 x i1> splat (i1 true), <8 x i1> %4081
-  %4083 = select <8 x i1> %4082, <8 x double> %4080, <8 x double> %4071
-  store <8 x double> %4083, ptr %125, align 64, !tbaa !26
-  %4084 = fcmp une <8 x double> %4070, zeroinitializer
-  %4085 = fcmp ueq <8 x double> %3311, zeroinitializer
-  %4086 = or <8 x i1> %4085, %4084
-  %4087 = fcmp olt <8 x double> %4066, splat (double 1.800000e+00)
-  %4088 = select <8 x i1> %4087, <8 x double> %4066, <8 x double> splat (double 1.800000e+00)
-  %4089 = select <8 x i1> %4086, <8 x double> splat (double 1.800000e+00), <8 x double> %4088
-  %4090 = fcmp ogt <8 x double> %4089, splat (double 2.000000e-01)
-  %4091 = select <8 x i1> %4090, <8 x double> %4089, <8 x double> splat (double 2.000000e-01)
-  %4092 = fmul <8 x double> %4071, %4091
-  %4093 = fmul <8 x double> %4071, splat (double 4.000000e+00)
-  %4094 = fcmp olt <8 x double> %4069, %4093
-  %4095 = select <8 x i1> %4094, <8 x double> %4069, <8 x double> %4093
-  %4096 = fcmp ogt <8 x double> %4092, %4095
-  %4097 = select <8 x i1> %4096, <8 x double> %4092, <8 x double> %4095
-  %4098 = select <8 x i1> %3661, <8 x double> %4069, <8 x double> zeroinitializer
-  store <8 x double> %4098, ptr %143, align 64, !tbaa !26
-  %4099 = select <8 x i1> %3661, <8 x double> %4068, <8 x double> zeroinitializer
-  store <8 x double> %4099, ptr %205, align 64, !tbaa !26
-  %4100 = load <8 x i64>, ptr %147, align 64, !tbaa !26
-  %4101 = and <8 x i64> %4100, %3689
-  store <8 x i64> %4101, ptr %147, align 64, !tbaa !26
-  br i1 %4067, label %4102, label %4399
+4093:                                             ; preds = %4056, %4383
+  %4094 = phi i64 [ %4385, %4383 ], [ 0, %4056 ]
+  %4095 = phi <8 x double> [ %4384, %4383 ], [ %4088, %4056 ]
+  %4096 = load ptr, ptr %129, align 8, !tbaa !28
+  %4097 = getelementptr inbounds nuw %struct.Piece, ptr %4096, i64 %4094
+  %4098 = getelementptr inbounds nuw i8, ptr %4097, i64 3776
+  %4099 = load <8 x double>, ptr %4098, align 64, !tbaa !26
+  %4100 = getelementptr inbounds nuw i8, ptr %4097, i64 1472
+  %4101 = load <8 x double>, ptr %4100, align 64, !tbaa !26
+  %4102 = fmul <8 x double> %4101, splat (double 1.001000e+00)
+  %4103 = fcmp ole <8 x double> %4099, %4102
+  %4104 = getelementptr inbounds nuw i8, ptr %4097, i64 1600
+  %4105 = load <8 x double>, ptr %4104, align 64, !tbaa !26
+  %4106 = getelementptr inbounds nuw i8, ptr %4097, i64 4032
+  %4107 = load <8 x double>, ptr %4106, align 64, !tbaa !26
+  %4108 = fsub <8 x double> %4105, %4107
+  %4109 = fmul <8 x double> %4105, splat (double 1.000000e-04)
+  %4110 = fcmp ole <8 x double> %4108, %4109
+  %4111 = getelementptr inbounds nuw i8, ptr %4097, i64 7360
+  %4112 = load <8 x i64>, ptr %4111, align 64, !tbaa !26
+  %4113 = and <8 x i64> %4112, %3596
+  %4114 = getelementptr inbounds nuw i8, ptr %4097, i64 7296
+  %4115 = load <8 x double>, ptr %4114, align 64, !tbaa !26
+  %4116 = fcmp oeq <8 x double> %4115, zeroinitializer
+  %4117 = and <8 x i1> %4103, %4116
+  %4118 = fcmp oeq <8 x double> %4115, splat (double 1.000000e+00)
+  %4119 = and <8 x i1> %4110, %4118
+  %4120 = or <8 x i1> %4117, %4119
+  %4121 = select <8 x i1> %4120, <8 x i64> %4113, <8 x i64> zeroinitializer
+  %4122 = fadd <8 x double> %4115, splat (double 1.000000e+00)
+  %4123 = icmp eq <8 x i64> %4121, zeroinitializer
+  %4124 = select <8 x i1> %4123, <8 x double> %4115, <8 x double> %4122
+  store <8 x double> %4124, ptr %4114, align 64, !tbaa !26
+  %4125 = getelementptr inbounds nuw i8, ptr %4097, i64 7424
+  %4126 = load <8 x i64>, ptr %4125, align 64, !tbaa !26
+  %4127 = or <8 x i64> %4121, %4126
+  store <8 x i64> %4127, ptr %4125, align 64, !tbaa !26
+  %4128 = getelementptr inbounds nuw i8, ptr %4097, i64 896
+  %4129 = load <8 x double>, ptr %4128, align 64, !tbaa !26
+  %4130 = getelementptr inbounds nuw i8, ptr %4097, i64 5632
+  %4131 = load <8 x double>, ptr %4130, align 64, !tbaa !26
+  %4132 = getelementptr inbounds nuw i8, ptr %4097, i64 5696
+  %4133 = load <8 x double>, ptr %4132, align 64, !tbaa !26
+  %4134 = fadd <8 x double> %4131, %4133
+  %4135 = fcmp ogt <8 x double> %4134, zeroinitializer
+  %4136 = xor <8 x i64> %4112, splat (i64 -1)
+  %4137 = and <8 x i64> %3596, %4136
+  %4138 = fcmp une <8 x double> %4129, zeroinitializer
+  %4139 = or <8 x i1> %4138, %4135
+  %4140 = getelementptr inbounds nuw i8, ptr %4097, i64 3840
+  %4141 = load <8 x double>, ptr %4140, align 64, !tbaa !26
+  %4142 = fmul <8 x double> %4129, splat (double 1.000000e-04)
+  %4143 = fcmp ogt <8 x double> %4142, splat (double 0x3E7AD7F29ABCAF48)
+  %4144 = select <8 x i1> %4143, <8 x double> %4142, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4145 = fcmp ole <8 x double> %4141, %4144
+  %4146 = select <8 x i1> %4145, <8 x i1> %4139, <8 x i1> zeroinitializer
+  %4147 = select <8 x i1> %4146, <8 x i64> %4137, <8 x i64> zeroinitializer
+  %4148 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4147)
+  %4149 = icmp eq i64 %4148, 0
+  br i1 %4149, label %4383, label %4150
 
-4102:                                             ; preds = %4065, %4392
-  %4103 = phi i64 [ %4394, %4392 ], [ 0, %4065 ]
-  %4104 = phi <8 x double> [ %4393, %4392 ], [ %4097, %4065 ]
-  %4105 = load ptr, ptr %129, align 8, !tbaa !28
-  %4106 = getelementptr inbounds nuw %struct.Piece, ptr %4105, i64 %4103
-  %4107 = getelementptr inbounds nuw i8, ptr %4106, i64 3776
-  %4108 = load <8 x double>, ptr %4107, align 64, !tbaa !26
-  %4109 = getelementptr inbounds nuw i8, ptr %4106, i64 1472
-  %4110 = load <8 x double>, ptr %4109, align 64, !tbaa !26
-  %4111 = fmul <8 x double> %4110, splat (double 1.001000e+00)
-  %4112 = fcmp ole <8 x double> %4108, %4111
-  %4113 = getelementptr inbounds nuw i8, ptr %4106, i64 1600
-  %4114 = load <8 x double>, ptr %4113, align 64, !tbaa !26
-  %4115 = getelementptr inbounds nuw i8, ptr %4106, i64 4032
-  %4116 = load <8 x double>, ptr %4115, align 64, !tbaa !26
-  %4117 = fsub <8 x double> %4114, %4116
-  %4118 = fmul <8 x double> %4114, splat (double 1.000000e-04)
-  %4119 = fcmp ole <8 x double> %4117, %4118
-  %4120 = getelementptr inbounds nuw i8, ptr %4106, i64 7360
-  %4121 = load <8 x i64>, ptr %4120, align 64, !tbaa !26
-  %4122 = and <8 x i64> %4121, %3601
-  %4123 = getelementptr inbounds nuw i8, ptr %4106, i64 7296
-  %4124 = load <8 x double>, ptr %4123, align 64, !tbaa !26
-  %4125 = fcmp oeq <8 x double> %4124, zeroinitializer
-  %4126 = and <8 x i1> %4112, %4125
-  %4127 = fcmp oeq <8 x double> %4124, splat (double 1.000000e+00)
-  %4128 = and <8 x i1> %4119, %4127
-  %4129 = or <8 x i1> %4126, %4128
-  %4130 = select <8 x i1> %4129, <8 x i64> %4122, <8 x i64> zeroinitializer
-  %4131 = fadd <8 x double> %4124, splat (double 1.000000e+00)
-  %4132 = icmp eq <8 x i64> %4130, zeroinitializer
-  %4133 = select <8 x i1> %4132, <8 x double> %4124, <8 x double> %4131
-  store <8 x double> %4133, ptr %4123, align 64, !tbaa !26
-  %4134 = getelementptr inbounds nuw i8, ptr %4106, i64 7424
-  %4135 = load <8 x i64>, ptr %4134, align 64, !tbaa !26
-  %4136 = or <8 x i64> %4130, %4135
-  store <8 x i64> %4136, ptr %4134, align 64, !tbaa !26
-  %4137 = getelementptr inbounds nuw i8, ptr %4106, i64 896
-  %4138 = load <8 x double>, ptr %4137, align 64, !tbaa !26
-  %4139 = getelementptr inbounds nuw i8, ptr %4106, i64 5632
-  %4140 = load <8 x double>, ptr %4139, align 64, !tbaa !26
-  %4141 = getelementptr inbounds nuw i8, ptr %4106, i64 5696
-  %4142 = load <8 x double>, ptr %4141, align 64, !tbaa !26
-  %4143 = fadd <8 x double> %4140, %4142
-  %4144 = fcmp ogt <8 x double> %4143, zeroinitializer
-  %4145 = xor <8 x i64> %4121, splat (i64 -1)
-  %4146 = and <8 x i64> %3601, %4145
-  %4147 = fcmp une <8 x double> %4138, zeroinitializer
-  %4148 = or <8 x i1> %4147, %4144
-  %4149 = getelementptr inbounds nuw i8, ptr %4106, i64 3840
-  %4150 = load <8 x double>, ptr %4149, align 64, !tbaa !26
-  %4151 = fmul <8 x double> %4138, splat (double 1.000000e-04)
-  %4152 = fcmp ogt <8 x double> %4151, splat (double 0x3E7AD7F29ABCAF48)
-  %4153 = select <8 x i1> %4152, <8 x double> %4151, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4154 = fcmp ole <8 x double> %4150, %4153
-  %4155 = select <8 x i1> %4154, <8 x i1> %4148, <8 x i1> zeroinitializer
-  %4156 = select <8 x i1> %4155, <8 x i64> %4146, <8 x i64> zeroinitializer
-  %4157 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4156)
-  %4158 = icmp eq i64 %4157, 0
-  br i1 %4158, label %4392, label %4159
-
-4159:                                             ; preds = %4102
-  %4160 = load i64, ptr %119, align 16, !tbaa !21
-  %4161 = load i64, ptr %120, align 8, !tbaa !22
-  %4162 = getelementptr inbounds nuw i8, ptr %4106, i64 4416
+4150:                                             ; preds = %4093
+  %4151 = load i64, ptr %119, align 16, !tbaa !21
+  %4152 = load i64, ptr %120, align 8, !tbaa !22
+  %4153 = getelementptr inbounds nuw i8, ptr %4097, i64 4416
+  %4154 = load <8 x double>, ptr %4153, align 64, !tbaa !26
+  %4155 = getelementptr inbounds nuw i8, ptr %4097, i64 5568
+  %4156 = load <8 x double>, ptr %4155, align 64, !tbaa !26
+  %4157 = getelementptr inbounds nuw i8, ptr %4097, i64 832
+  %4158 = load <8 x double>, ptr %4157, align 64, !tbaa !26
+  %4159 = getelementptr inbounds nuw i8, ptr %4097, i64 7600
+  %4160 = load ptr, ptr %4159, align 16, !tbaa !45
+  %4161 = add nsw i64 %4151, -1
+  %4162 = getelementptr inbounds <8 x double>, ptr %4160, i64 %4161
   %4163 = load <8 x double>, ptr %4162, align 64, !tbaa !26
-  %4164 = getelementptr inbounds nuw i8, ptr %4106, i64 5568
-  %4165 = load <8 x double>, ptr %4164, align 64, !tbaa !26
-  %4166 = getelementptr inbounds nuw i8, ptr %4106, i64 832
-  %4167 = load <8 x double>, ptr %4166, align 64, !tbaa !26
-  %4168 = getelementptr inbounds nuw i8, ptr %4106, i64 7600
-  %4169 = load ptr, ptr %4168, align 16, !tbaa !45
-  %4170 = add nsw i64 %4160, -1
-  %4171 = getelementptr inbounds <8 x double>, ptr %4169, i64 %4170
+  %4164 = fmul <8 x double> %4158, %4163
+  %4165 = fneg <8 x double> %4141
+  %4166 = fdiv <8 x double> %4165, %4164
+  %4167 = fcmp ogt <8 x double> %4166, splat (double 0x3E7AD7F29ABCAF48)
+  %4168 = select <8 x i1> %4167, <8 x double> %4166, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4169 = load <8 x double>, ptr %4097, align 64, !tbaa !26
+  %4170 = fsub <8 x double> %4169, %4168
+  %4171 = getelementptr inbounds nuw i8, ptr %4097, i64 2560
   %4172 = load <8 x double>, ptr %4171, align 64, !tbaa !26
-  %4173 = fmul <8 x double> %4167, %4172
-  %4174 = fneg <8 x double> %4150
-  %4175 = fdiv <8 x double> %4174, %4173
-  %4176 = fcmp ogt <8 x double> %4175, splat (double 0x3E7AD7F29ABCAF48)
-  %4177 = select <8 x i1> %4176, <8 x double> %4175, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4178 = load <8 x double>, ptr %4106, align 64, !tbaa !26
-  %4179 = fsub <8 x double> %4178, %4177
-  %4180 = getelementptr inbounds nuw i8, ptr %4106, i64 2560
-  %4181 = load <8 x double>, ptr %4180, align 64, !tbaa !26
-  %4182 = getelementptr inbounds nuw i8, ptr %4106, i64 2624
-  %4183 = load <8 x double>, ptr %4182, align 64, !tbaa !26
-  %4184 = getelementptr inbounds nuw i8, ptr %4106, i64 2688
+  %4173 = getelementptr inbounds nuw i8, ptr %4097, i64 2624
+  %4174 = load <8 x double>, ptr %4173, align 64, !tbaa !26
+  %4175 = getelementptr inbounds nuw i8, ptr %4097, i64 2688
+  %4176 = load <8 x double>, ptr %4175, align 64, !tbaa !26
+  %4177 = getelementptr inbounds nuw i8, ptr %4097, i64 2752
+  %4178 = load <8 x double>, ptr %4177, align 64, !tbaa !26
+  %4179 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4170, <8 x double> %4178, <8 x double> %4176)
+  %4180 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4170, <8 x double> %4179, <8 x double> %4174)
+  %4181 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4170, <8 x double> %4180, <8 x double> %4172)
+  %4182 = getelementptr inbounds nuw i8, ptr %4097, i64 7568
+  %4183 = load ptr, ptr %4182, align 16, !tbaa !44
+  %4184 = getelementptr inbounds <8 x double>, ptr %4183, i64 %4161
   %4185 = load <8 x double>, ptr %4184, align 64, !tbaa !26
-  %4186 = getelementptr inbounds nuw i8, ptr %4106, i64 2752
-  %4187 = load <8 x double>, ptr %4186, align 64, !tbaa !26
-  %4188 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4179, <8 x double> %4187, <8 x double> %4185)
-  %4189 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4179, <8 x double> %4188, <8 x double> %4183)
-  %4190 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4179, <8 x double> %4189, <8 x double> %4181)
-  %4191 = getelementptr inbounds nuw i8, ptr %4106, i64 7568
-  %4192 = load ptr, ptr %4191, align 16, !tbaa !44
-  %4193 = getelementptr inbounds <8 x double>, ptr %4192, i64 %4170
+  %4186 = getelementptr inbounds nuw i8, ptr %4097, i64 7552
+  %4187 = load i64, ptr %4186, align 64, !tbaa !31
+  %4188 = icmp sgt i64 %4151, %4187
+  br i1 %4188, label %4192, label %4189
+
+4189:                                             ; preds = %4150
+  %4190 = getelementptr inbounds nuw i8, ptr %4097, i64 640
+  %4191 = load <8 x double>, ptr %4190, align 64, !tbaa !26
+  br label %4203
+
+4192:                                             ; preds = %4150
+  %4193 = getelementptr inbounds nuw i8, ptr %4097, i64 384
   %4194 = load <8 x double>, ptr %4193, align 64, !tbaa !26
-  %4195 = getelementptr inbounds nuw i8, ptr %4106, i64 7552
-  %4196 = load i64, ptr %4195, align 64, !tbaa !31
-  %4197 = icmp sgt i64 %4160, %4196
-  br i1 %4197, label %4201, label %4198
+  %4195 = getelementptr inbounds nuw i8, ptr %4097, i64 448
+  %4196 = load <8 x double>, ptr %4195, align 64, !tbaa !26
+  %4197 = getelementptr inbounds nuw i8, ptr %4097, i64 512
+  %4198 = load <8 x double>, ptr %4197, align 64, !tbaa !26
+  %4199 = fmul <8 x double> %4185, %4198
+  %4200 = fmul <8 x double> %4199, splat (double 0x3FD5555555555555)
+  %4201 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4196, <8 x double> splat (double 5.000000e-01), <8 x double> %4200)
+  %4202 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4185, <8 x double> %4201, <8 x double> %4194)
+  br label %4203
 
-4198:                                             ; preds = %4159
-  %4199 = getelementptr inbounds nuw i8, ptr %4106, i64 640
-  %4200 = load <8 x double>, ptr %4199, align 64, !tbaa !26
-  br label %4212
+4203:                                             ; preds = %4192, %4189
+  %4204 = phi <8 x double> [ %4191, %4189 ], [ %4202, %4192 ]
+  %4205 = fmul <8 x double> %4185, %4204
+  %4206 = icmp sgt i64 %4151, 0
+  br i1 %4206, label %4207, label %4217
 
-4201:                                             ; preds = %4159
-  %4202 = getelementptr inbounds nuw i8, ptr %4106, i64 384
-  %4203 = load <8 x double>, ptr %4202, align 64, !tbaa !26
-  %4204 = getelementptr inbounds nuw i8, ptr %4106, i64 448
-  %4205 = load <8 x double>, ptr %4204, align 64, !tbaa !26
-  %4206 = getelementptr inbounds nuw i8, ptr %4106, i64 512
-  %4207 = load <8 x double>, ptr %4206, align 64, !tbaa !26
-  %4208 = fmul <8 x double> %4194, %4207
-  %4209 = fmul <8 x double> %4208, splat (double 0x3FD5555555555555)
-  %4210 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4205, <8 x double> splat (double 5.000000e-01), <8 x double> %4209)
-  %4211 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4194, <8 x double> %4210, <8 x double> %4203)
-  br label %4212
+4207:                                             ; preds = %4203
+  %4208 = getelementptr inbounds nuw i8, ptr %4097, i64 640
+  %4209 = getelementptr inbounds nuw i8, ptr %4097, i64 384
+  %4210 = getelementptr inbounds nuw i8, ptr %4097, i64 448
+  %4211 = getelementptr inbounds nuw i8, ptr %4097, i64 512
+  %4212 = getelementptr inbounds nuw i8, ptr %4097, i64 1536
+  %4213 = getelementptr inbounds nuw i8, ptr %4097, i64 7648
+  %4214 = icmp eq <8 x i64> %4147, zeroinitializer
+  br label %4229
 
-4212:                                             ; preds = %4201, %4198
-  %4213 = phi <8 x double> [ %4200, %4198 ], [ %4211, %4201 ]
-  %4214 = fmul <8 x double> %4194, %4213
-  %4215 = icmp sgt i64 %4160, 0
-  br i1 %4215, label %4216, label %4226
+4215:                                             ; preds = %4308
+  %4216 = load <8 x double>, ptr %4097, align 64, !tbaa !26
+  br label %4217
 
-4216:                                             ; preds = %4212
-  %4217 = getelementptr inbounds nuw i8, ptr %4106, i64 640
-  %4218 = getelementptr inbounds nuw i8, ptr %4106, i64 384
-  %4219 = getelementptr inbounds nuw i8, ptr %4106, i64 448
-  %4220 = getelementptr inbounds nuw i8, ptr %4106, i64 512
-  %4221 = getelementptr inbounds nuw i8, ptr %4106, i64 1536
-  %4222 = getelementptr inbounds nuw i8, ptr %4106, i64 7648
-  %4223 = icmp eq <8 x i64> %4156, zeroinitializer
-  br label %4238
+4217:                                             ; preds = %4215, %4203
+  %4218 = phi <8 x double> [ %4216, %4215 ], [ %4169, %4203 ]
+  %4219 = fsub <8 x double> %4218, %4170
+  %4220 = sitofp i64 %4152 to double
+  %4221 = insertelement <8 x double> poison, double %4220, i64 0
+  %4222 = shufflevector <8 x double> %4221, <8 x double> poison, <8 x i32> zeroinitializer
+  %4223 = fdiv <8 x double> %4219, %4222
+  %4224 = icmp sgt i64 %4152, 0
+  br i1 %4224, label %4225, label %4339
 
-4224:                                             ; preds = %4317
-  %4225 = load <8 x double>, ptr %4106, align 64, !tbaa !26
-  br label %4226
+4225:                                             ; preds = %4217
+  %4226 = getelementptr inbounds nuw i8, ptr %4097, i64 7736
+  %4227 = icmp eq <8 x i64> %4147, zeroinitializer
+  %4228 = getelementptr inbounds nuw i8, ptr %4097, i64 7688
+  br label %4316
 
-4226:                                             ; preds = %4224, %4212
-  %4227 = phi <8 x double> [ %4225, %4224 ], [ %4178, %4212 ]
-  %4228 = fsub <8 x double> %4227, %4179
-  %4229 = sitofp i64 %4161 to double
-  %4230 = insertelement <8 x double> poison, double %4229, i64 0
-  %4231 = shufflevector <8 x double> %4230, <8 x double> poison, <8 x i32> zeroinitializer
-  %4232 = fdiv <8 x double> %4228, %4231
-  %4233 = icmp sgt i64 %4161, 0
-  br i1 %4233, label %4234, label %4348
+4229:                                             ; preds = %4207, %4308
+  %4230 = phi <8 x double> [ %4185, %4207 ], [ %4278, %4308 ]
+  %4231 = phi <8 x double> [ %4205, %4207 ], [ %4279, %4308 ]
+  %4232 = phi <8 x double> [ %4181, %4207 ], [ %4277, %4308 ]
+  %4233 = phi i64 [ %4161, %4207 ], [ %4314, %4308 ]
+  %4234 = icmp eq i64 %4233, 0
+  br i1 %4234, label %4276, label %4235
 
-4234:                                             ; preds = %4226
-  %4235 = getelementptr inbounds nuw i8, ptr %4106, i64 7736
-  %4236 = icmp eq <8 x i64> %4156, zeroinitializer
-  %4237 = getelementptr inbounds nuw i8, ptr %4106, i64 7688
-  br label %4325
+4235:                                             ; preds = %4229
+  %4236 = load ptr, ptr %4182, align 16, !tbaa !44
+  %4237 = getelementptr <8 x double>, ptr %4236, i64 %4233
+  %4238 = getelementptr i8, ptr %4237, i64 -64
+  %4239 = load <8 x double>, ptr %4238, align 64, !tbaa !26
+  %4240 = load i64, ptr %4186, align 64, !tbaa !31
+  %4241 = icmp sgt i64 %4233, %4240
+  br i1 %4241, label %4244, label %4242
 
-4238:                                             ; preds = %4216, %4317
-  %4239 = phi <8 x double> [ %4194, %4216 ], [ %4287, %4317 ]
-  %4240 = phi <8 x double> [ %4214, %4216 ], [ %4288, %4317 ]
-  %4241 = phi <8 x double> [ %4190, %4216 ], [ %4286, %4317 ]
-  %4242 = phi i64 [ %4170, %4216 ], [ %4323, %4317 ]
-  %4243 = icmp eq i64 %4242, 0
-  br i1 %4243, label %4285, label %4244
+4242:                                             ; preds = %4235
+  %4243 = load <8 x double>, ptr %4208, align 64, !tbaa !26
+  br label %4252
 
-4244:                                             ; preds = %4238
-  %4245 = load ptr, ptr %4191, align 16, !tbaa !44
-  %4246 = getelementptr <8 x double>, ptr %4245, i64 %4242
-  %4247 = getelementptr i8, ptr %4246, i64 -64
-  %4248 = load <8 x double>, ptr %4247, align 64, !tbaa !26
-  %4249 = load i64, ptr %4195, align 64, !tbaa !31
-  %4250 = icmp sgt i64 %4242, %4249
-  br i1 %4250, label %4253, label %4251
+4244:                                             ; preds = %4235
+  %4245 = load <8 x double>, ptr %4209, align 64, !tbaa !26
+  %4246 = load <8 x double>, ptr %4210, align 64, !tbaa !26
+  %4247 = load <8 x double>, ptr %4211, align 64, !tbaa !26
+  %4248 = fmul <8 x double> %4239, %4247
+  %4249 = fmul <8 x double> %4248, splat (double 0x3FD5555555555555)
+  %4250 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4246, <8 x double> splat (double 5.000000e-01), <8 x double> %4249)
+  %4251 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4239, <8 x double> %4250, <8 x double> %4245)
+  br label %4252
 
-4251:                                             ; preds = %4244
-  %4252 = load <8 x double>, ptr %4217, align 64, !tbaa !26
-  br label %4261
+4252:                                             ; preds = %4242, %4244
+  %4253 = phi <8 x double> [ %4251, %4244 ], [ %4243, %4242 ]
+  %4254 = fmul <8 x double> %4239, %4253
+  %4255 = icmp slt i64 %4233, %4240
+  br i1 %4255, label %4256, label %4263
 
-4253:                                             ; preds = %4244
-  %4254 = load <8 x double>, ptr %4218, align 64, !tbaa !26
-  %4255 = load <8 x double>, ptr %4219, align 64, !tbaa !26
-  %4256 = load <8 x double>, ptr %4220, align 64, !tbaa !26
-  %4257 = fmul <8 x double> %4248, %4256
-  %4258 = fmul <8 x double> %4257, splat (double 0x3FD5555555555555)
-  %4259 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4255, <8 x double> splat (double 5.000000e-01), <8 x double> %4258)
-  %4260 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4248, <8 x double> %4259, <8 x double> %4254)
-  br label %4261
+4256:                                             ; preds = %4252
+  %4257 = load ptr, ptr %4213, align 32, !tbaa !70
+  %4258 = getelementptr inbounds nuw <8 x double>, ptr %4257, i64 %4233
+  %4259 = load <8 x double>, ptr %4258, align 64, !tbaa !26
+  %4260 = load <8 x double>, ptr %4212, align 64, !tbaa !26
+  %4261 = fmul <8 x double> %4259, %4260
+  %4262 = fmul <8 x double> %4259, %4260
+  br label %4272
 
-4261:                                             ; preds = %4251, %4253
-  %4262 = phi <8 x double> [ %4260, %4253 ], [ %4252, %4251 ]
-  %4263 = fmul <8 x double> %4248, %4262
-  %4264 = icmp slt i64 %4242, %4249
-  br i1 %4264, label %4265, label %4272
+4263:                                             ; preds = %4252
+  %4264 = load <8 x double>, ptr %4212, align 64, !tbaa !26
+  %4265 = load ptr, ptr %4213, align 32, !tbaa !70
+  %4266 = getelementptr inbounds nuw <8 x double>, ptr %4265, i64 %4233
+  %4267 = load <8 x double>, ptr %4266, align 64, !tbaa !26
+  %4268 = fsub <8 x double> %4181, %4264
+  %4269 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4267, <8 x double> %4268, <8 x double> %4264)
+  %4270 = fsub <8 x double> %4154, %4264
+  %4271 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4267, <8 x double> %4270, <8 x double> %4264)
+  br label %4272
 
-4265:                                             ; preds = %4261
-  %4266 = load ptr, ptr %4222, align 32, !tbaa !70
-  %4267 = getelementptr inbounds nuw <8 x double>, ptr %4266, i64 %4242
-  %4268 = load <8 x double>, ptr %4267, align 64, !tbaa !26
-  %4269 = load <8 x double>, ptr %4221, align 64, !tbaa !26
-  %4270 = fmul <8 x double> %4268, %4269
-  %4271 = fmul <8 x double> %4268, %4269
-  br label %4281
+4272:                                             ; preds = %4263, %4256
+  %4273 = phi <8 x double> [ %4261, %4256 ], [ %4269, %4263 ]
+  %4274 = phi <8 x double> [ %4262, %4256 ], [ %4271, %4263 ]
+  %4275 = fsub <8 x double> %4274, %4273
+  br label %4276
 
-4272:                                             ; preds = %4261
-  %4273 = load <8 x double>, ptr %4221, align 64, !tbaa !26
-  %4274 = load ptr, ptr %4222, align 32, !tbaa !70
-  %4275 = getelementptr inbounds nuw <8 x double>, ptr %4274, i64 %4242
-  %4276 = load <8 x double>, ptr %4275, align 64, !tbaa !26
-  %4277 = fsub <8 x double> %4190, %4273
-  %4278 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4276, <8 x double> %4277, <8 x double> %4273)
-  %4279 = fsub <8 x double> %4163, %4273
-  %4280 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4276, <8 x double> %4279, <8 x double> %4273)
-  br label %4281
+4276:                                             ; preds = %4229, %4272
+  %4277 = phi <8 x double> [ %4273, %4272 ], [ zeroinitializer, %4229 ]
+  %4278 = phi <8 x double> [ %4239, %4272 ], [ %4230, %4229 ]
+  %4279 = phi <8 x double> [ %4254, %4272 ], [ %4231, %4229 ]
+  %4280 = phi <8 x double> [ %4275, %4272 ], [ zeroinitializer, %4229 ]
+  %4281 = fsub <8 x double> %4232, %4277
+  %4282 = fdiv <8 x double> %4280, %4281
+  %4283 = fsub <8 x double> %4279, %4231
+  %4284 = fmul <8 x double> %4283, %4282
+  %4285 = load ptr, ptr %4159, align 16, !tbaa !45
+  %4286 = getelementptr inbounds nuw <8 x double>, ptr %4285, i64 %4233
+  %4287 = load <8 x double>, ptr %4286, align 64, !tbaa !26
+  br i1 %4234, label %4291, label %4288
 
-4281:                                             ; preds = %4272, %4265
-  %4282 = phi <8 x double> [ %4270, %4265 ], [ %4278, %4272 ]
-  %4283 = phi <8 x double> [ %4271, %4265 ], [ %4280, %4272 ]
-  %4284 = fsub <8 x double> %4283, %4282
-  br label %4285
+4288:                                             ; preds = %4276
+  %4289 = getelementptr i8, ptr %4286, i64 -64
+  %4290 = load <8 x double>, ptr %4289, align 64, !tbaa !26
+  br label %4291
 
-4285:                                             ; preds = %4238, %4281
-  %4286 = phi <8 x double> [ %4282, %4281 ], [ zeroinitializer, %4238 ]
-  %4287 = phi <8 x double> [ %4248, %4281 ], [ %4239, %4238 ]
-  %4288 = phi <8 x double> [ %4263, %4281 ], [ %4240, %4238 ]
-  %4289 = phi <8 x double> [ %4284, %4281 ], [ zeroinitializer, %4238 ]
-  %4290 = fsub <8 x double> %4241, %4286
-  %4291 = fdiv <8 x double> %4289, %4290
-  %4292 = fsub <8 x double> %4288, %4240
-  %4293 = fmul <8 x double> %4292, %4291
-  %4294 = load ptr, ptr %4168, align 16, !tbaa !45
-  %4295 = getelementptr inbounds nuw <8 x double>, ptr %4294, i64 %4242
-  %4296 = load <8 x double>, ptr %4295, align 64, !tbaa !26
-  br i1 %4243, label %4300, label %4297
+4291:                                             ; preds = %4288, %4276
+  %4292 = phi <8 x double> [ %4290, %4288 ], [ %4287, %4276 ]
+  %4293 = fsub <8 x double> %4292, %4287
+  %4294 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4293, <8 x double> %4282, <8 x double> %4287)
+  %4295 = select <8 x i1> %4214, <8 x double> %4287, <8 x double> %4294
+  store <8 x double> %4295, ptr %4286, align 64, !tbaa !26
+  %4296 = load ptr, ptr %4182, align 16, !tbaa !44
+  %4297 = getelementptr inbounds nuw <8 x double>, ptr %4296, i64 %4233
+  %4298 = load i64, ptr %4186, align 64, !tbaa !31
+  %4299 = icmp slt i64 %4233, %4298
+  br i1 %4299, label %4300, label %4302
 
-4297:                                             ; preds = %4285
-  %4298 = getelementptr i8, ptr %4295, i64 -64
-  %4299 = load <8 x double>, ptr %4298, align 64, !tbaa !26
-  br label %4300
+4300:                                             ; preds = %4291
+  %4301 = load <8 x double>, ptr %4208, align 64, !tbaa !26
+  br label %4308
 
-4300:                                             ; preds = %4297, %4285
-  %4301 = phi <8 x double> [ %4299, %4297 ], [ %4296, %4285 ]
-  %4302 = fsub <8 x double> %4301, %4296
-  %4303 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4302, <8 x double> %4291, <8 x double> %4296)
-  %4304 = select <8 x i1> %4223, <8 x double> %4296, <8 x double> %4303
-  store <8 x double> %4304, ptr %4295, align 64, !tbaa !26
-  %4305 = load ptr, ptr %4191, align 16, !tbaa !44
-  %4306 = getelementptr inbounds nuw <8 x double>, ptr %4305, i64 %4242
-  %4307 = load i64, ptr %4195, align 64, !tbaa !31
-  %4308 = icmp slt i64 %4242, %4307
-  br i1 %4308, label %4309, label %4311
+4302:                                             ; preds = %4291
+  %4303 = load <8 x double>, ptr %4209, align 64, !tbaa !26
+  %4304 = load <8 x double>, ptr %4210, align 64, !tbaa !26
+  %4305 = load <8 x double>, ptr %4211, align 64, !tbaa !26
+  %4306 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4230, <8 x double> %4305, <8 x double> %4304)
+  %4307 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4230, <8 x double> %4306, <8 x double> %4303)
+  br label %4308
 
-4309:                                             ; preds = %4300
-  %4310 = load <8 x double>, ptr %4217, align 64, !tbaa !26
-  br label %4317
+4308:                                             ; preds = %4302, %4300
+  %4309 = phi <8 x double> [ %4301, %4300 ], [ %4307, %4302 ]
+  %4310 = fdiv <8 x double> %4284, %4309
+  %4311 = fadd <8 x double> %4230, %4310
+  %4312 = load <8 x double>, ptr %4297, align 64, !tbaa !26
+  %4313 = select <8 x i1> %4214, <8 x double> %4312, <8 x double> %4311
+  store <8 x double> %4313, ptr %4297, align 64, !tbaa !26
+  %4314 = add nsw i64 %4233, -1
+  %4315 = icmp sgt i64 %4233, 0
+  br i1 %4315, label %4229, label %4215, !llvm.loop !129
 
-4311:                                             ; preds = %4300
-  %4312 = load <8 x double>, ptr %4218, align 64, !tbaa !26
-  %4313 = load <8 x double>, ptr %4219, align 64, !tbaa !26
-  %4314 = load <8 x double>, ptr %4220, align 64, !tbaa !26
-  %4315 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4239, <8 x double> %4314, <8 x double> %4313)
-  %4316 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4239, <8 x double> %4315, <8 x double> %4312)
-  br label %4317
+4316:                                             ; preds = %4225, %4316
+  %4317 = phi i64 [ 0, %4225 ], [ %4337, %4316 ]
+  %4318 = load ptr, ptr %4226, align 8, !tbaa !47
+  %4319 = getelementptr inbounds nuw <8 x double>, ptr %4318, i64 %4317
+  %4320 = uitofp nneg i64 %4317 to double
+  %4321 = insertelement <8 x double> poison, double %4320, i64 0
+  %4322 = shufflevector <8 x double> %4321, <8 x double> poison, <8 x i32> zeroinitializer
+  %4323 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4322, <8 x double> %4223, <8 x double> %4170)
+  %4324 = load <8 x double>, ptr %4171, align 64, !tbaa !26
+  %4325 = load <8 x double>, ptr %4173, align 64, !tbaa !26
+  %4326 = load <8 x double>, ptr %4175, align 64, !tbaa !26
+  %4327 = load <8 x double>, ptr %4177, align 64, !tbaa !26
+  %4328 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4323, <8 x double> %4327, <8 x double> %4326)
+  %4329 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4323, <8 x double> %4328, <8 x double> %4325)
+  %4330 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4323, <8 x double> %4329, <8 x double> %4324)
+  %4331 = load <8 x double>, ptr %4319, align 64, !tbaa !26
+  %4332 = select <8 x i1> %4227, <8 x double> %4331, <8 x double> %4330
+  store <8 x double> %4332, ptr %4319, align 64, !tbaa !26
+  %4333 = load ptr, ptr %4228, align 8, !tbaa !48
+  %4334 = getelementptr inbounds nuw <8 x double>, ptr %4333, i64 %4317
+  %4335 = load <8 x double>, ptr %4334, align 64, !tbaa !26
+  %4336 = select <8 x i1> %4227, <8 x double> %4335, <8 x double> %4156
+  store <8 x double> %4336, ptr %4334, align 64, !tbaa !26
+  %4337 = add nuw nsw i64 %4317, 1
+  %4338 = icmp eq i64 %4337, %4152
+  br i1 %4338, label %4339, label %4316, !llvm.loop !130
 
-4317:                                             ; preds = %4311, %4309
-  %4318 = phi <8 x double> [ %4310, %4309 ], [ %4316, %4311 ]
-  %4319 = fdiv <8 x double> %4293, %4318
-  %4320 = fadd <8 x double> %4239, %4319
-  %4321 = load <8 x double>, ptr %4306, align 64, !tbaa !26
-  %4322 = select <8 x i1> %4223, <8 x double> %4321, <8 x double> %4320
-  store <8 x double> %4322, ptr %4306, align 64, !tbaa !26
-  %4323 = add nsw i64 %4242, -1
-  %4324 = icmp sgt i64 %4242, 0
-  br i1 %4324, label %4238, label %4224, !llvm.loop !129
+4339:                                             ; preds = %4316, %4217
+  %4340 = fsub <8 x double> %4154, %4181
+  %4341 = getelementptr inbounds nuw i8, ptr %4097, i64 3712
+  %4342 = getelementptr inbounds nuw i8, ptr %4097, i64 7736
+  %4343 = load ptr, ptr %4342, align 8, !tbaa !47
+  %4344 = getelementptr inbounds <8 x double>, ptr %4343, i64 %4152
+  %4345 = getelementptr inbounds nuw i8, ptr %4097, i64 1408
+  %4346 = load <8 x double>, ptr %4345, align 64, !tbaa !26
+  %4347 = load <8 x double>, ptr %4344, align 64, !tbaa !26
+  %4348 = icmp eq <8 x i64> %4147, zeroinitializer
+  %4349 = select <8 x i1> %4348, <8 x double> %4347, <8 x double> %4346
+  store <8 x double> %4349, ptr %4344, align 64, !tbaa !26
+  %4350 = load <8 x double>, ptr %4341, align 64, !tbaa !26
+  %4351 = select <8 x i1> %4348, <8 x double> %4350, <8 x double> %4170
+  store <8 x double> %4351, ptr %4341, align 64, !tbaa !26
+  %4352 = load <8 x double>, ptr %4098, align 64, !tbaa !26
+  %4353 = select <8 x i1> %4348, <8 x double> %4352, <8 x double> %4181
+  store <8 x double> %4353, ptr %4098, align 64, !tbaa !26
+  %4354 = load <8 x double>, ptr %4153, align 64, !tbaa !26
+  %4355 = select <8 x i1> %4348, <8 x double> %4354, <8 x double> %4181
+  store <8 x double> %4355, ptr %4153, align 64, !tbaa !26
+  %4356 = getelementptr inbounds nuw i8, ptr %4097, i64 3904
+  %4357 = load <8 x double>, ptr %4356, align 64, !tbaa !26
+  %4358 = fneg <8 x double> %4340
+  %4359 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4358, <8 x double> %4164, <8 x double> %4357)
+  %4360 = select <8 x i1> %4348, <8 x double> %4357, <8 x double> %4359
+  store <8 x double> %4360, ptr %4356, align 64, !tbaa !26
+  %4361 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4340, <8 x double> %4164, <8 x double> %4141)
+  %4362 = load <8 x double>, ptr %4140, align 64, !tbaa !26
+  %4363 = select <8 x i1> %4348, <8 x double> %4362, <8 x double> %4361
+  store <8 x double> %4363, ptr %4140, align 64, !tbaa !26
+  %4364 = getelementptr inbounds nuw i8, ptr %4097, i64 4160
+  %4365 = load <8 x double>, ptr %4364, align 64, !tbaa !26
+  %4366 = getelementptr inbounds nuw i8, ptr %4097, i64 768
+  %4367 = load <8 x double>, ptr %4366, align 64, !tbaa !26
+  %4368 = fneg <8 x double> %4367
+  %4369 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4368, <8 x double> %4156, <8 x double> %4205)
+  %4370 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4340, <8 x double> %4369, <8 x double> %4365)
+  %4371 = select <8 x i1> %4348, <8 x double> %4365, <8 x double> %4370
+  store <8 x double> %4371, ptr %4364, align 64, !tbaa !26
+  %4372 = load <8 x i64>, ptr %4111, align 64, !tbaa !26
+  %4373 = or <8 x i64> %4372, %4147
+  store <8 x i64> %4373, ptr %4111, align 64, !tbaa !26
+  %4374 = load <8 x i64>, ptr %4125, align 64, !tbaa !26
+  %4375 = or <8 x i64> %4374, %4147
+  store <8 x i64> %4375, ptr %4125, align 64, !tbaa !26
+  %4376 = load <8 x double>, ptr %212, align 64, !tbaa !26
+  %4377 = fmul <8 x double> %4376, splat (double 5.000000e+00)
+  %4378 = fcmp olt <8 x double> %4095, %4377
+  %4379 = select <8 x i1> %4378, <8 x double> %4095, <8 x double> %4377
+  %4380 = icmp ne <8 x i64> %4147, zeroinitializer
+  %4381 = select <8 x i1> %4138, <8 x i1> %4380, <8 x i1> zeroinitializer
+  %4382 = select <8 x i1> %4381, <8 x double> %4379, <8 x double> %4095
+  br label %4383
 
-4325:                                             ; preds = %4234, %4325
-  %4326 = phi i64 [ 0, %4234 ], [ %4346, %4325 ]
-  %4327 = load ptr, ptr %4235, align 8, !tbaa !47
-  %4328 = getelementptr inbounds nuw <8 x double>, ptr %4327, i64 %4326
-  %4329 = uitofp nneg i64 %4326 to double
-  %4330 = insertelement <8 x double> poison, double %4329, i64 0
-  %4331 = shufflevector <8 x double> %4330, <8 x double> poison, <8 x i32> zeroinitializer
-  %4332 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4331, <8 x double> %4232, <8 x double> %4179)
-  %4333 = load <8 x double>, ptr %4180, align 64, !tbaa !26
-  %4334 = load <8 x double>, ptr %4182, align 64, !tbaa !26
-  %4335 = load <8 x double>, ptr %4184, align 64, !tbaa !26
-  %4336 = load <8 x double>, ptr %4186, align 64, !tbaa !26
-  %4337 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4332, <8 x double> %4336, <8 x double> %4335)
-  %4338 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4332, <8 x double> %4337, <8 x double> %4334)
-  %4339 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4332, <8 x double> %4338, <8 x double> %4333)
-  %4340 = load <8 x double>, ptr %4328, align 64, !tbaa !26
-  %4341 = select <8 x i1> %4236, <8 x double> %4340, <8 x double> %4339
-  store <8 x double> %4341, ptr %4328, align 64, !tbaa !26
-  %4342 = load ptr, ptr %4237, align 8, !tbaa !48
-  %4343 = getelementptr inbounds nuw <8 x double>, ptr %4342, i64 %4326
-  %4344 = load <8 x double>, ptr %4343, align 64, !tbaa !26
-  %4345 = select <8 x i1> %4236, <8 x double> %4344, <8 x double> %4165
-  store <8 x double> %4345, ptr %4343, align 64, !tbaa !26
-  %4346 = add nuw nsw i64 %4326, 1
-  %4347 = icmp eq i64 %4346, %4161
-  br i1 %4347, label %4348, label %4325, !llvm.loop !130
+4383:                                             ; preds = %4339, %4093
+  %4384 = phi <8 x double> [ %4382, %4339 ], [ %4095, %4093 ]
+  %4385 = add nuw nsw i64 %4094, 1
+  %4386 = load i64, ptr %144, align 8, !tbaa !20
+  %4387 = icmp slt i64 %4385, %4386
+  br i1 %4387, label %4093, label %4388, !llvm.loop !131
 
-4348:                                             ; preds = %4325, %4226
-  %4349 = fsub <8 x double> %4163, %4190
-  %4350 = getelementptr inbounds nuw i8, ptr %4106, i64 3712
-  %4351 = getelementptr inbounds nuw i8, ptr %4106, i64 7736
-  %4352 = load ptr, ptr %4351, align 8, !tbaa !47
-  %4353 = getelementptr inbounds <8 x double>, ptr %4352, i64 %4161
-  %4354 = getelementptr inbounds nuw i8, ptr %4106, i64 1408
-  %4355 = load <8 x double>, ptr %4354, align 64, !tbaa !26
-  %4356 = load <8 x double>, ptr %4353, align 64, !tbaa !26
-  %4357 = icmp eq <8 x i64> %4156, zeroinitializer
-  %4358 = select <8 x i1> %4357, <8 x double> %4356, <8 x double> %4355
-  store <8 x double> %4358, ptr %4353, align 64, !tbaa !26
-  %4359 = load <8 x double>, ptr %4350, align 64, !tbaa !26
-  %4360 = select <8 x i1> %4357, <8 x double> %4359, <8 x double> %4179
-  store <8 x double> %4360, ptr %4350, align 64, !tbaa !26
-  %4361 = load <8 x double>, ptr %4107, align 64, !tbaa !26
-  %4362 = select <8 x i1> %4357, <8 x double> %4361, <8 x double> %4190
-  store <8 x double> %4362, ptr %4107, align 64, !tbaa !26
-  %4363 = load <8 x double>, ptr %4162, align 64, !tbaa !26
-  %4364 = select <8 x i1> %4357, <8 x double> %4363, <8 x double> %4190
-  store <8 x double> %4364, ptr %4162, align 64, !tbaa !26
-  %4365 = getelementptr inbounds nuw i8, ptr %4106, i64 3904
-  %4366 = load <8 x double>, ptr %4365, align 64, !tbaa !26
-  %4367 = fneg <8 x double> %4349
-  %4368 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4367, <8 x double> %4173, <8 x double> %4366)
-  %4369 = select <8 x i1> %4357, <8 x double> %4366, <8 x double> %4368
-  store <8 x double> %4369, ptr %4365, align 64, !tbaa !26
-  %4370 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4349, <8 x double> %4173, <8 x double> %4150)
-  %4371 = load <8 x double>, ptr %4149, align 64, !tbaa !26
-  %4372 = select <8 x i1> %4357, <8 x double> %4371, <8 x double> %4370
-  store <8 x double> %4372, ptr %4149, align 64, !tbaa !26
-  %4373 = getelementptr inbounds nuw i8, ptr %4106, i64 4160
-  %4374 = load <8 x double>, ptr %4373, align 64, !tbaa !26
-  %4375 = getelementptr inbounds nuw i8, ptr %4106, i64 768
-  %4376 = load <8 x double>, ptr %4375, align 64, !tbaa !26
-  %4377 = fneg <8 x double> %4376
-  %4378 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4377, <8 x double> %4165, <8 x double> %4214)
-  %4379 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4349, <8 x double> %4378, <8 x double> %4374)
-  %4380 = select <8 x i1> %4357, <8 x double> %4374, <8 x double> %4379
-  store <8 x double> %4380, ptr %4373, align 64, !tbaa !26
-  %4381 = load <8 x i64>, ptr %4120, align 64, !tbaa !26
-  %4382 = or <8 x i64> %4381, %4156
-  store <8 x i64> %4382, ptr %4120, align 64, !tbaa !26
-  %4383 = load <8 x i64>, ptr %4134, align 64, !tbaa !26
-  %4384 = or <8 x i64> %4383, %4156
-  store <8 x i64> %4384, ptr %4134, align 64, !tbaa !26
-  %4385 = load <8 x double>, ptr %212, align 64, !tbaa !26
-  %4386 = fmul <8 x double> %4385, splat (double 5.000000e+00)
-  %4387 = fcmp olt <8 x double> %4104, %4386
-  %4388 = select <8 x i1> %4387, <8 x double> %4104, <8 x double> %4386
-  %4389 = icmp ne <8 x i64> %4156, zeroinitializer
-  %4390 = select <8 x i1> %4147, <8 x i1> %4389, <8 x i1> zeroinitializer
-  %4391 = select <8 x i1> %4390, <8 x double> %4388, <8 x double> %4104
-  br label %4392
+4388:                                             ; preds = %4383
+  %4389 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  br label %4390
 
-4392:                                             ; preds = %4348, %4102
-  %4393 = phi <8 x double> [ %4391, %4348 ], [ %4104, %4102 ]
-  %4394 = add nuw nsw i64 %4103, 1
-  %4395 = load i64, ptr %144, align 8, !tbaa !20
-  %4396 = icmp slt i64 %4394, %4395
-  br i1 %4396, label %4102, label %4397, !llvm.loop !131
+4390:                                             ; preds = %4388, %4056
+  %4391 = phi <8 x double> [ %4065, %4056 ], [ %4389, %4388 ]
+  %4392 = phi <8 x double> [ %4088, %4056 ], [ %4384, %4388 ]
+  %4393 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4392)
+  %4394 = insertelement <8 x double> poison, double %4393, i64 0
+  %4395 = shufflevector <8 x double> %4394, <8 x double> poison, <8 x i32> zeroinitializer
+  %4396 = load <8 x double>, ptr %139, align 64, !tbaa !26
+  %4397 = select <8 x i1> %3656, <8 x double> %4396, <8 x double> %4395
+  store <8 x double> %4397, ptr %139, align 64, !tbaa !26
+  %4398 = load ptr, ptr %213, align 64, !tbaa !36
+  %4399 = getelementptr inbounds nuw i8, ptr %4398, i64 64
+  store <8 x double> %4391, ptr %4398, align 64, !tbaa !26
+  %4400 = load <8 x double>, ptr %214, align 64, !tbaa !26
+  %4401 = getelementptr inbounds nuw i8, ptr %4398, i64 128
+  store <8 x double> %4400, ptr %4399, align 64, !tbaa !26
+  %4402 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %4403 = getelementptr inbounds nuw i8, ptr %4398, i64 192
+  store <8 x double> %4402, ptr %4401, align 64, !tbaa !26
+  %4404 = load <8 x double>, ptr %152, align 64, !tbaa !26
+  %4405 = getelementptr inbounds nuw i8, ptr %4398, i64 256
+  store <8 x double> %4404, ptr %4403, align 64, !tbaa !26
+  %4406 = load i64, ptr %144, align 8, !tbaa !20
+  %4407 = icmp sgt i64 %4406, 0
+  br i1 %4407, label %4412, label %4408
 
-4397:                                             ; preds = %4392
-  %4398 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  br label %4399
+4408:                                             ; preds = %4412, %4390
+  %4409 = phi ptr [ %4405, %4390 ], [ %4418, %4412 ]
+  %4410 = load i64, ptr %215, align 8, !tbaa !132
+  %4411 = icmp eq i64 %4410, 0
+  br i1 %4411, label %4547, label %4422
 
-4399:                                             ; preds = %4397, %4065
-  %4400 = phi <8 x double> [ %4074, %4065 ], [ %4398, %4397 ]
-  %4401 = phi <8 x double> [ %4097, %4065 ], [ %4393, %4397 ]
-  %4402 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4401)
-  %4403 = insertelement <8 x double> poison, double %4402, i64 0
-  %4404 = shufflevector <8 x double> %4403, <8 x double> poison, <8 x i32> zeroinitializer
-  %4405 = load <8 x double>, ptr %139, align 64, !tbaa !26
-  %4406 = select <8 x i1> %3661, <8 x double> %4405, <8 x double> %4404
-  store <8 x double> %4406, ptr %139, align 64, !tbaa !26
-  %4407 = load ptr, ptr %213, align 64, !tbaa !36
-  %4408 = getelementptr inbounds nuw i8, ptr %4407, i64 64
-  store <8 x double> %4400, ptr %4407, align 64, !tbaa !26
-  %4409 = load <8 x double>, ptr %214, align 64, !tbaa !26
-  %4410 = getelementptr inbounds nuw i8, ptr %4407, i64 128
-  store <8 x double> %4409, ptr %4408, align 64, !tbaa !26
-  %4411 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %4412 = getelementptr inbounds nuw i8, ptr %4407, i64 192
-  store <8 x double> %4411, ptr %4410, align 64, !tbaa !26
-  %4413 = load <8 x double>, ptr %152, align 64, !tbaa !26
-  %4414 = getelementptr inbounds nuw i8, ptr %4407, i64 256
-  store <8 x double> %4413, ptr %4412, align 64, !tbaa !26
-  %4415 = load i64, ptr %144, align 8, !tbaa !20
-  %4416 = icmp sgt i64 %4415, 0
-  br i1 %4416, label %4421, label %4417
+4412:                                             ; preds = %4390, %4412
+  %4413 = phi ptr [ %4418, %4412 ], [ %4405, %4390 ]
+  %4414 = phi i64 [ %4419, %4412 ], [ 0, %4390 ]
+  %4415 = load ptr, ptr %129, align 8, !tbaa !28
+  %4416 = getelementptr inbounds nuw %struct.Piece, ptr %4415, i64 %4414, i32 35
+  %4417 = load <8 x double>, ptr %4416, align 64, !tbaa !26
+  %4418 = getelementptr inbounds nuw i8, ptr %4413, i64 64
+  store <8 x double> %4417, ptr %4413, align 64, !tbaa !26
+  %4419 = add nuw nsw i64 %4414, 1
+  %4420 = load i64, ptr %144, align 8, !tbaa !20
+  %4421 = icmp slt i64 %4419, %4420
+  br i1 %4421, label %4412, label %4408, !llvm.loop !133
 
-4417:                                             ; preds = %4421, %4399
-  %4418 = phi ptr [ %4414, %4399 ], [ %4427, %4421 ]
-  %4419 = load i64, ptr %215, align 8, !tbaa !132
-  %4420 = icmp eq i64 %4419, 0
-  br i1 %4420, label %4556, label %4431
+4422:                                             ; preds = %4408
+  %4423 = load <8 x double>, ptr %197, align 64, !tbaa !26
+  %4424 = getelementptr inbounds nuw i8, ptr %4409, i64 64
+  store <8 x double> %4423, ptr %4409, align 64, !tbaa !26
+  %4425 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %4426 = getelementptr inbounds nuw i8, ptr %4409, i64 128
+  store <8 x double> %4425, ptr %4424, align 64, !tbaa !26
+  %4427 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %4428 = load <8 x double>, ptr %192, align 64, !tbaa !26
+  %4429 = fsub <8 x double> %4427, %4428
+  %4430 = fcmp ogt <8 x double> %4429, zeroinitializer
+  %4431 = select <8 x i1> %4430, <8 x double> %4429, <8 x double> zeroinitializer
+  store <8 x double> %4431, ptr %4426, align 64, !tbaa !26
+  %4432 = load i64, ptr %144, align 8, !tbaa !20
+  %4433 = icmp sgt i64 %4432, 0
+  br i1 %4433, label %4434, label %4547
 
-4421:                                             ; preds = %4399, %4421
-  %4422 = phi ptr [ %4427, %4421 ], [ %4414, %4399 ]
-  %4423 = phi i64 [ %4428, %4421 ], [ 0, %4399 ]
-  %4424 = load ptr, ptr %129, align 8, !tbaa !28
-  %4425 = getelementptr inbounds nuw %struct.Piece, ptr %4424, i64 %4423, i32 35
-  %4426 = load <8 x double>, ptr %4425, align 64, !tbaa !26
-  %4427 = getelementptr inbounds nuw i8, ptr %4422, i64 64
-  store <8 x double> %4426, ptr %4422, align 64, !tbaa !26
-  %4428 = add nuw nsw i64 %4423, 1
-  %4429 = load i64, ptr %144, align 8, !tbaa !20
-  %4430 = icmp slt i64 %4428, %4429
-  br i1 %4430, label %4421, label %4417, !llvm.loop !133
+4434:                                             ; preds = %4422
+  %4435 = getelementptr inbounds nuw i8, ptr %4409, i64 192
+  br label %4436
 
-4431:                                             ; preds = %4417
-  %4432 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %4433 = getelementptr inbounds nuw i8, ptr %4418, i64 64
-  store <8 x double> %4432, ptr %4418, align 64, !tbaa !26
-  %4434 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  %4435 = getelementptr inbounds nuw i8, ptr %4418, i64 128
-  store <8 x double> %4434, ptr %4433, align 64, !tbaa !26
-  %4436 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %4437 = load <8 x double>, ptr %192, align 64, !tbaa !26
-  %4438 = fsub <8 x double> %4436, %4437
-  %4439 = fcmp ogt <8 x double> %4438, zeroinitializer
-  %4440 = select <8 x i1> %4439, <8 x double> %4438, <8 x double> zeroinitializer
-  store <8 x double> %4440, ptr %4435, align 64, !tbaa !26
-  %4441 = load i64, ptr %144, align 8, !tbaa !20
-  %4442 = icmp sgt i64 %4441, 0
-  br i1 %4442, label %4443, label %4556
-
-4443:                                             ; preds = %4431
-  %4444 = getelementptr inbounds nuw i8, ptr %4418, i64 192
-  br label %4445
-
-4445:                                             ; preds = %4443, %4445
-  %4446 = phi ptr [ %4552, %4445 ], [ %4444, %4443 ]
-  %4447 = phi i64 [ %4553, %4445 ], [ 0, %4443 ]
-  %4448 = load ptr, ptr %129, align 8, !tbaa !28
-  %4449 = getelementptr inbounds nuw %struct.Piece, ptr %4448, i64 %4447
-  %4450 = getelementptr inbounds nuw i8, ptr %4449, i64 7568
-  %4451 = load ptr, ptr %4450, align 16, !tbaa !44
-  %4452 = load i64, ptr %119, align 16, !tbaa !21
-  %4453 = getelementptr <8 x double>, ptr %4451, i64 %4452
-  %4454 = getelementptr i8, ptr %4453, i64 -64
+4436:                                             ; preds = %4434, %4436
+  %4437 = phi ptr [ %4543, %4436 ], [ %4435, %4434 ]
+  %4438 = phi i64 [ %4544, %4436 ], [ 0, %4434 ]
+  %4439 = load ptr, ptr %129, align 8, !tbaa !28
+  %4440 = getelementptr inbounds nuw %struct.Piece, ptr %4439, i64 %4438
+  %4441 = getelementptr inbounds nuw i8, ptr %4440, i64 7568
+  %4442 = load ptr, ptr %4441, align 16, !tbaa !44
+  %4443 = load i64, ptr %119, align 16, !tbaa !21
+  %4444 = getelementptr <8 x double>, ptr %4442, i64 %4443
+  %4445 = getelementptr i8, ptr %4444, i64 -64
+  %4446 = load <8 x double>, ptr %4445, align 64, !tbaa !26
+  %4447 = getelementptr inbounds nuw i8, ptr %4440, i64 6848
+  %4448 = load <8 x double>, ptr %4447, align 64, !tbaa !26
+  %4449 = getelementptr inbounds nuw i8, ptr %4440, i64 5568
+  %4450 = load <8 x double>, ptr %4449, align 64, !tbaa !26
+  %4451 = fsub <8 x double> %4450, %4446
+  %4452 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4448, <8 x double> %4451, <8 x double> %4446)
+  %4453 = getelementptr inbounds nuw i8, ptr %4437, i64 64
+  store <8 x double> %4452, ptr %4437, align 64, !tbaa !26
+  %4454 = getelementptr inbounds nuw i8, ptr %4440, i64 6400
   %4455 = load <8 x double>, ptr %4454, align 64, !tbaa !26
-  %4456 = getelementptr inbounds nuw i8, ptr %4449, i64 6848
-  %4457 = load <8 x double>, ptr %4456, align 64, !tbaa !26
-  %4458 = getelementptr inbounds nuw i8, ptr %4449, i64 5568
+  %4456 = getelementptr inbounds nuw i8, ptr %4437, i64 128
+  store <8 x double> %4455, ptr %4453, align 64, !tbaa !26
+  %4457 = load <8 x double>, ptr %4440, align 64, !tbaa !26
+  %4458 = getelementptr inbounds nuw i8, ptr %4440, i64 3712
   %4459 = load <8 x double>, ptr %4458, align 64, !tbaa !26
-  %4460 = fsub <8 x double> %4459, %4455
-  %4461 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4457, <8 x double> %4460, <8 x double> %4455)
-  %4462 = getelementptr inbounds nuw i8, ptr %4446, i64 64
-  store <8 x double> %4461, ptr %4446, align 64, !tbaa !26
-  %4463 = getelementptr inbounds nuw i8, ptr %4449, i64 6400
-  %4464 = load <8 x double>, ptr %4463, align 64, !tbaa !26
-  %4465 = getelementptr inbounds nuw i8, ptr %4446, i64 128
-  store <8 x double> %4464, ptr %4462, align 64, !tbaa !26
-  %4466 = load <8 x double>, ptr %4449, align 64, !tbaa !26
-  %4467 = getelementptr inbounds nuw i8, ptr %4449, i64 3712
-  %4468 = load <8 x double>, ptr %4467, align 64, !tbaa !26
-  %4469 = fsub <8 x double> %4466, %4468
-  %4470 = getelementptr inbounds nuw i8, ptr %4446, i64 192
-  store <8 x double> %4469, ptr %4465, align 64, !tbaa !26
-  %4471 = getelementptr inbounds nuw i8, ptr %4449, i64 4032
+  %4460 = fsub <8 x double> %4457, %4459
+  %4461 = getelementptr inbounds nuw i8, ptr %4437, i64 192
+  store <8 x double> %4460, ptr %4456, align 64, !tbaa !26
+  %4462 = getelementptr inbounds nuw i8, ptr %4440, i64 4032
+  %4463 = load <8 x double>, ptr %4462, align 64, !tbaa !26
+  %4464 = getelementptr inbounds nuw i8, ptr %4437, i64 256
+  store <8 x double> %4463, ptr %4461, align 64, !tbaa !26
+  %4465 = getelementptr inbounds nuw i8, ptr %4440, i64 3968
+  %4466 = load <8 x double>, ptr %4465, align 64, !tbaa !26
+  %4467 = getelementptr inbounds nuw i8, ptr %4437, i64 320
+  store <8 x double> %4466, ptr %4464, align 64, !tbaa !26
+  %4468 = getelementptr inbounds nuw i8, ptr %4440, i64 3840
+  %4469 = load <8 x double>, ptr %4468, align 64, !tbaa !26
+  %4470 = getelementptr inbounds nuw i8, ptr %4437, i64 384
+  store <8 x double> %4469, ptr %4467, align 64, !tbaa !26
+  %4471 = getelementptr inbounds nuw i8, ptr %4440, i64 4096
   %4472 = load <8 x double>, ptr %4471, align 64, !tbaa !26
-  %4473 = getelementptr inbounds nuw i8, ptr %4446, i64 256
+  %4473 = getelementptr inbounds nuw i8, ptr %4437, i64 448
   store <8 x double> %4472, ptr %4470, align 64, !tbaa !26
-  %4474 = getelementptr inbounds nuw i8, ptr %4449, i64 3968
-  %4475 = load <8 x double>, ptr %4474, align 64, !tbaa !26
-  %4476 = getelementptr inbounds nuw i8, ptr %4446, i64 320
-  store <8 x double> %4475, ptr %4473, align 64, !tbaa !26
-  %4477 = getelementptr inbounds nuw i8, ptr %4449, i64 3840
-  %4478 = load <8 x double>, ptr %4477, align 64, !tbaa !26
-  %4479 = getelementptr inbounds nuw i8, ptr %4446, i64 384
-  store <8 x double> %4478, ptr %4476, align 64, !tbaa !26
-  %4480 = getelementptr inbounds nuw i8, ptr %4449, i64 4096
-  %4481 = load <8 x double>, ptr %4480, align 64, !tbaa !26
-  %4482 = getelementptr inbounds nuw i8, ptr %4446, i64 448
-  store <8 x double> %4481, ptr %4479, align 64, !tbaa !26
-  %4483 = getelementptr inbounds nuw i8, ptr %4449, i64 7688
-  %4484 = load i64, ptr %120, align 8, !tbaa !22
-  %4485 = sitofp i64 %4484 to double
-  %4486 = tail call double @llvm.fmuladd.f64(double %4485, double 7.500000e-01, double -5.000000e-01)
-  %4487 = fcmp ogt double %4486, 0.000000e+00
-  %4488 = select i1 %4487, double %4486, double 0.000000e+00
-  %4489 = fptosi double %4488 to i64
-  %4490 = add nsw i64 %4484, -2
-  %4491 = tail call i64 @llvm.smin.i64(i64 %4490, i64 %4489)
-  %4492 = sitofp i64 %4491 to double
-  %4493 = fsub double %4486, %4492
-  %4494 = fsub double 1.000000e+00, %4493
-  %4495 = insertelement <8 x double> poison, double %4494, i64 0
-  %4496 = shufflevector <8 x double> %4495, <8 x double> poison, <8 x i32> zeroinitializer
-  %4497 = load ptr, ptr %4483, align 8, !tbaa !48
-  %4498 = getelementptr inbounds <8 x double>, ptr %4497, i64 %4491
-  %4499 = load <8 x double>, ptr %4498, align 64, !tbaa !26
-  %4500 = insertelement <8 x double> poison, double %4493, i64 0
-  %4501 = shufflevector <8 x double> %4500, <8 x double> poison, <8 x i32> zeroinitializer
-  %4502 = getelementptr i8, ptr %4498, i64 64
-  %4503 = load <8 x double>, ptr %4502, align 64, !tbaa !26
-  %4504 = fmul <8 x double> %4503, %4501
-  %4505 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4496, <8 x double> %4499, <8 x double> %4504)
-  store <8 x double> %4505, ptr %4482, align 64, !tbaa !26
-  %4506 = load i64, ptr %120, align 8, !tbaa !22
-  %4507 = sitofp i64 %4506 to double
-  %4508 = tail call double @llvm.fmuladd.f64(double %4507, double 5.000000e-01, double -5.000000e-01)
-  %4509 = fcmp ogt double %4508, 0.000000e+00
-  %4510 = select i1 %4509, double %4508, double 0.000000e+00
-  %4511 = fptosi double %4510 to i64
-  %4512 = add nsw i64 %4506, -2
-  %4513 = tail call i64 @llvm.smin.i64(i64 %4512, i64 %4511)
-  %4514 = sitofp i64 %4513 to double
-  %4515 = fsub double %4508, %4514
-  %4516 = fsub double 1.000000e+00, %4515
-  %4517 = insertelement <8 x double> poison, double %4516, i64 0
-  %4518 = shufflevector <8 x double> %4517, <8 x double> poison, <8 x i32> zeroinitializer
-  %4519 = load ptr, ptr %4483, align 8, !tbaa !48
-  %4520 = getelementptr inbounds <8 x double>, ptr %4519, i64 %4513
-  %4521 = load <8 x double>, ptr %4520, align 64, !tbaa !26
-  %4522 = insertelement <8 x double> poison, double %4515, i64 0
-  %4523 = shufflevector <8 x double> %4522, <8 x double> poison, <8 x i32> zeroinitializer
-  %4524 = getelementptr i8, ptr %4520, i64 64
-  %4525 = load <8 x double>, ptr %4524, align 64, !tbaa !26
-  %4526 = fmul <8 x double> %4525, %4523
-  %4527 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4518, <8 x double> %4521, <8 x double> %4526)
-  %4528 = getelementptr inbounds nuw i8, ptr %4446, i64 512
-  store <8 x double> %4527, ptr %4528, align 64, !tbaa !26
-  %4529 = load i64, ptr %120, align 8, !tbaa !22
-  %4530 = sitofp i64 %4529 to double
-  %4531 = tail call double @llvm.fmuladd.f64(double %4530, double 2.500000e-01, double -5.000000e-01)
-  %4532 = fcmp ogt double %4531, 0.000000e+00
-  %4533 = select i1 %4532, double %4531, double 0.000000e+00
-  %4534 = fptosi double %4533 to i64
-  %4535 = add nsw i64 %4529, -2
-  %4536 = tail call i64 @llvm.smin.i64(i64 %4535, i64 %4534)
-  %4537 = sitofp i64 %4536 to double
-  %4538 = fsub double %4531, %4537
-  %4539 = fsub double 1.000000e+00, %4538
-  %4540 = insertelement <8 x double> poison, double %4539, i64 0
-  %4541 = shufflevector <8 x double> %4540, <8 x double> poison, <8 x i32> zeroinitializer
-  %4542 = load ptr, ptr %4483, align 8, !tbaa !48
-  %4543 = getelementptr inbounds <8 x double>, ptr %4542, i64 %4536
-  %4544 = load <8 x double>, ptr %4543, align 64, !tbaa !26
-  %4545 = insertelement <8 x double> poison, double %4538, i64 0
-  %4546 = shufflevector <8 x double> %4545, <8 x double> poison, <8 x i32> zeroinitializer
-  %4547 = getelementptr i8, ptr %4543, i64 64
-  %4548 = load <8 x double>, ptr %4547, align 64, !tbaa !26
-  %4549 = fmul <8 x double> %4548, %4546
-  %4550 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4541, <8 x double> %4544, <8 x double> %4549)
-  %4551 = getelementptr inbounds nuw i8, ptr %4446, i64 576
-  store <8 x double> %4550, ptr %4551, align 64, !tbaa !26
-  %4552 = getelementptr inbounds nuw i8, ptr %4446, i64 640
-  %4553 = add nuw nsw i64 %4447, 1
-  %4554 = load i64, ptr %144, align 8, !tbaa !20
-  %4555 = icmp slt i64 %4553, %4554
-  br i1 %4555, label %4445, label %4556, !llvm.loop !134
+  %4474 = getelementptr inbounds nuw i8, ptr %4440, i64 7688
+  %4475 = load i64, ptr %120, align 8, !tbaa !22
+  %4476 = sitofp i64 %4475 to double
+  %4477 = tail call double @llvm.fmuladd.f64(double %4476, double 7.500000e-01, double -5.000000e-01)
+  %4478 = fcmp ogt double %4477, 0.000000e+00
+  %4479 = select i1 %4478, double %4477, double 0.000000e+00
+  %4480 = fptosi double %4479 to i64
+  %4481 = add nsw i64 %4475, -2
+  %4482 = tail call i64 @llvm.smin.i64(i64 %4481, i64 %4480)
+  %4483 = sitofp i64 %4482 to double
+  %4484 = fsub double %4477, %4483
+  %4485 = fsub double 1.000000e+00, %4484
+  %4486 = insertelement <8 x double> poison, double %4485, i64 0
+  %4487 = shufflevector <8 x double> %4486, <8 x double> poison, <8 x i32> zeroinitializer
+  %4488 = load ptr, ptr %4474, align 8, !tbaa !48
+  %4489 = getelementptr inbounds <8 x double>, ptr %4488, i64 %4482
+  %4490 = load <8 x double>, ptr %4489, align 64, !tbaa !26
+  %4491 = insertelement <8 x double> poison, double %4484, i64 0
+  %4492 = shufflevector <8 x double> %4491, <8 x double> poison, <8 x i32> zeroinitializer
+  %4493 = getelementptr i8, ptr %4489, i64 64
+  %4494 = load <8 x double>, ptr %4493, align 64, !tbaa !26
+  %4495 = fmul <8 x double> %4494, %4492
+  %4496 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4487, <8 x double> %4490, <8 x double> %4495)
+  store <8 x double> %4496, ptr %4473, align 64, !tbaa !26
+  %4497 = load i64, ptr %120, align 8, !tbaa !22
+  %4498 = sitofp i64 %4497 to double
+  %4499 = tail call double @llvm.fmuladd.f64(double %4498, double 5.000000e-01, double -5.000000e-01)
+  %4500 = fcmp ogt double %4499, 0.000000e+00
+  %4501 = select i1 %4500, double %4499, double 0.000000e+00
+  %4502 = fptosi double %4501 to i64
+  %4503 = add nsw i64 %4497, -2
+  %4504 = tail call i64 @llvm.smin.i64(i64 %4503, i64 %4502)
+  %4505 = sitofp i64 %4504 to double
+  %4506 = fsub double %4499, %4505
+  %4507 = fsub double 1.000000e+00, %4506
+  %4508 = insertelement <8 x double> poison, double %4507, i64 0
+  %4509 = shufflevector <8 x double> %4508, <8 x double> poison, <8 x i32> zeroinitializer
+  %4510 = load ptr, ptr %4474, align 8, !tbaa !48
+  %4511 = getelementptr inbounds <8 x double>, ptr %4510, i64 %4504
+  %4512 = load <8 x double>, ptr %4511, align 64, !tbaa !26
+  %4513 = insertelement <8 x double> poison, double %4506, i64 0
+  %4514 = shufflevector <8 x double> %4513, <8 x double> poison, <8 x i32> zeroinitializer
+  %4515 = getelementptr i8, ptr %4511, i64 64
+  %4516 = load <8 x double>, ptr %4515, align 64, !tbaa !26
+  %4517 = fmul <8 x double> %4516, %4514
+  %4518 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4509, <8 x double> %4512, <8 x double> %4517)
+  %4519 = getelementptr inbounds nuw i8, ptr %4437, i64 512
+  store <8 x double> %4518, ptr %4519, align 64, !tbaa !26
+  %4520 = load i64, ptr %120, align 8, !tbaa !22
+  %4521 = sitofp i64 %4520 to double
+  %4522 = tail call double @llvm.fmuladd.f64(double %4521, double 2.500000e-01, double -5.000000e-01)
+  %4523 = fcmp ogt double %4522, 0.000000e+00
+  %4524 = select i1 %4523, double %4522, double 0.000000e+00
+  %4525 = fptosi double %4524 to i64
+  %4526 = add nsw i64 %4520, -2
+  %4527 = tail call i64 @llvm.smin.i64(i64 %4526, i64 %4525)
+  %4528 = sitofp i64 %4527 to double
+  %4529 = fsub double %4522, %4528
+  %4530 = fsub double 1.000000e+00, %4529
+  %4531 = insertelement <8 x double> poison, double %4530, i64 0
+  %4532 = shufflevector <8 x double> %4531, <8 x double> poison, <8 x i32> zeroinitializer
+  %4533 = load ptr, ptr %4474, align 8, !tbaa !48
+  %4534 = getelementptr inbounds <8 x double>, ptr %4533, i64 %4527
+  %4535 = load <8 x double>, ptr %4534, align 64, !tbaa !26
+  %4536 = insertelement <8 x double> poison, double %4529, i64 0
+  %4537 = shufflevector <8 x double> %4536, <8 x double> poison, <8 x i32> zeroinitializer
+  %4538 = getelementptr i8, ptr %4534, i64 64
+  %4539 = load <8 x double>, ptr %4538, align 64, !tbaa !26
+  %4540 = fmul <8 x double> %4539, %4537
+  %4541 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4532, <8 x double> %4535, <8 x double> %4540)
+  %4542 = getelementptr inbounds nuw i8, ptr %4437, i64 576
+  store <8 x double> %4541, ptr %4542, align 64, !tbaa !26
+  %4543 = getelementptr inbounds nuw i8, ptr %4437, i64 640
+  %4544 = add nuw nsw i64 %4438, 1
+  %4545 = load i64, ptr %144, align 8, !tbaa !20
+  %4546 = icmp slt i64 %4544, %4545
+  br i1 %4546, label %4436, label %4547, !llvm.loop !134
 
-4556:                                             ; preds = %4445, %4431, %4417
-  %4557 = getelementptr inbounds nuw i8, ptr %4418, i64 192
-  %4558 = extractelement <8 x i64> %3601, i64 0
-  %4559 = icmp eq i64 %4558, 0
-  br i1 %4559, label %4699, label %4560
+4547:                                             ; preds = %4436, %4422, %4408
+  %4548 = getelementptr inbounds nuw i8, ptr %4409, i64 192
+  %4549 = extractelement <8 x i64> %3596, i64 0
+  %4550 = icmp eq i64 %4549, 0
+  br i1 %4550, label %4690, label %4551
 
-4560:                                             ; preds = %4556
-  %4561 = load i64, ptr %216, align 8, !tbaa !30
-  %4562 = load i64, ptr %217, align 8, !tbaa !135
-  %4563 = icmp eq i64 %4561, %4562
-  br i1 %4563, label %4566, label %4564
+4551:                                             ; preds = %4547
+  %4552 = load i64, ptr %216, align 8, !tbaa !30
+  %4553 = load i64, ptr %217, align 8, !tbaa !135
+  %4554 = icmp eq i64 %4552, %4553
+  br i1 %4554, label %4557, label %4555
 
-4564:                                             ; preds = %4560
-  %4565 = load ptr, ptr %221, align 8, !tbaa !136
-  br label %4579
+4555:                                             ; preds = %4551
+  %4556 = load ptr, ptr %221, align 8, !tbaa !136
+  br label %4570
 
-4566:                                             ; preds = %4560
-  %4567 = load i64, ptr %121, align 8, !tbaa !30
-  %4568 = load ptr, ptr %218, align 8, !tbaa !137
-  %4569 = load i64, ptr %112, align 8, !tbaa !39
-  %4570 = getelementptr inbounds i64, ptr %4568, i64 %4569
-  store i64 %4567, ptr %4570, align 8, !tbaa !30
-  %4571 = load ptr, ptr %219, align 8, !tbaa !138
-  %4572 = load i64, ptr %112, align 8, !tbaa !39
-  %4573 = add nsw i64 %4572, 1
-  store i64 %4573, ptr %112, align 8, !tbaa !39
-  %4574 = load i64, ptr %217, align 8, !tbaa !135
-  %4575 = mul nsw i64 %4574, %4572
-  %4576 = load i64, ptr %220, align 8, !tbaa !14
-  %4577 = mul nsw i64 %4575, %4576
-  %4578 = getelementptr inbounds double, ptr %4571, i64 %4577
-  store ptr %4578, ptr %221, align 8, !tbaa !136
-  br label %4579
+4557:                                             ; preds = %4551
+  %4558 = load i64, ptr %121, align 8, !tbaa !30
+  %4559 = load ptr, ptr %218, align 8, !tbaa !137
+  %4560 = load i64, ptr %112, align 8, !tbaa !39
+  %4561 = getelementptr inbounds i64, ptr %4559, i64 %4560
+  store i64 %4558, ptr %4561, align 8, !tbaa !30
+  %4562 = load ptr, ptr %219, align 8, !tbaa !138
+  %4563 = load i64, ptr %112, align 8, !tbaa !39
+  %4564 = add nsw i64 %4563, 1
+  store i64 %4564, ptr %112, align 8, !tbaa !39
+  %4565 = load i64, ptr %217, align 8, !tbaa !135
+  %4566 = mul nsw i64 %4565, %4563
+  %4567 = load i64, ptr %220, align 8, !tbaa !14
+  %4568 = mul nsw i64 %4566, %4567
+  %4569 = getelementptr inbounds double, ptr %4562, i64 %4568
+  store ptr %4569, ptr %221, align 8, !tbaa !136
+  br label %4570
 
-4579:                                             ; preds = %4564, %4566
-  %4580 = phi i64 [ %4561, %4564 ], [ 0, %4566 ]
-  %4581 = phi ptr [ %4565, %4564 ], [ %4578, %4566 ]
-  %4582 = add nsw i64 %4580, 1
-  store i64 %4582, ptr %216, align 8, !tbaa !30
-  %4583 = load i64, ptr %220, align 8, !tbaa !14
-  %4584 = mul nsw i64 %4583, %4580
-  %4585 = getelementptr inbounds double, ptr %4581, i64 %4584
-  %4586 = load ptr, ptr %213, align 64, !tbaa !36
-  %4587 = icmp ult ptr %4586, %4414
-  br i1 %4587, label %4646, label %4588
+4570:                                             ; preds = %4555, %4557
+  %4571 = phi i64 [ %4552, %4555 ], [ 0, %4557 ]
+  %4572 = phi ptr [ %4556, %4555 ], [ %4569, %4557 ]
+  %4573 = add nsw i64 %4571, 1
+  store i64 %4573, ptr %216, align 8, !tbaa !30
+  %4574 = load i64, ptr %220, align 8, !tbaa !14
+  %4575 = mul nsw i64 %4574, %4571
+  %4576 = getelementptr inbounds double, ptr %4572, i64 %4575
+  %4577 = load ptr, ptr %213, align 64, !tbaa !36
+  %4578 = icmp ult ptr %4577, %4405
+  br i1 %4578, label %4637, label %4579
 
-4588:                                             ; preds = %4646, %4579
-  %4589 = phi ptr [ %4585, %4579 ], [ %4650, %4646 ]
-  %4590 = load i64, ptr %128, align 64, !tbaa !16
-  %4591 = icmp sgt i64 %4590, 0
-  br i1 %4591, label %4592, label %4634
+4579:                                             ; preds = %4637, %4570
+  %4580 = phi ptr [ %4576, %4570 ], [ %4641, %4637 ]
+  %4581 = load i64, ptr %128, align 64, !tbaa !16
+  %4582 = icmp sgt i64 %4581, 0
+  br i1 %4582, label %4583, label %4625
 
-4592:                                             ; preds = %4588
-  %4593 = and i64 %4590, 3
-  %4594 = icmp ult i64 %4590, 4
-  br i1 %4594, label %4619, label %4595
+4583:                                             ; preds = %4579
+  %4584 = and i64 %4581, 3
+  %4585 = icmp ult i64 %4581, 4
+  br i1 %4585, label %4610, label %4586
 
-4595:                                             ; preds = %4592
-  %4596 = and i64 %4590, 9223372036854775804
-  br label %4597
+4586:                                             ; preds = %4583
+  %4587 = and i64 %4581, 9223372036854775804
+  br label %4588
 
-4597:                                             ; preds = %4597, %4595
-  %4598 = phi i64 [ 0, %4595 ], [ %4616, %4597 ]
-  %4599 = phi ptr [ %4589, %4595 ], [ %4613, %4597 ]
-  %4600 = phi i64 [ 0, %4595 ], [ %4617, %4597 ]
-  %4601 = getelementptr i8, ptr %4599, i64 8
-  %4602 = load <8 x double>, ptr %4414, align 64, !tbaa !26
-  %4603 = extractelement <8 x double> %4602, i64 %4598
-  store double %4603, ptr %4599, align 8, !tbaa !40
-  %4604 = or disjoint i64 %4598, 1
-  %4605 = getelementptr i8, ptr %4599, i64 16
-  %4606 = load <8 x double>, ptr %4414, align 64, !tbaa !26
-  %4607 = extractelement <8 x double> %4606, i64 %4604
-  store double %4607, ptr %4601, align 8, !tbaa !40
-  %4608 = or disjoint i64 %4598, 2
-  %4609 = getelementptr i8, ptr %4599, i64 24
-  %4610 = load <8 x double>, ptr %4414, align 64, !tbaa !26
-  %4611 = extractelement <8 x double> %4610, i64 %4608
-  store double %4611, ptr %4605, align 8, !tbaa !40
-  %4612 = or disjoint i64 %4598, 3
-  %4613 = getelementptr i8, ptr %4599, i64 32
-  %4614 = load <8 x double>, ptr %4414, align 64, !tbaa !26
-  %4615 = extractelement <8 x double> %4614, i64 %4612
-  store double %4615, ptr %4609, align 8, !tbaa !40
-  %4616 = add nuw nsw i64 %4598, 4
-  %4617 = add i64 %4600, 4
-  %4618 = icmp eq i64 %4617, %4596
-  br i1 %4618, label %4619, label %4597, !llvm.loop !139
+4588:                                             ; preds = %4588, %4586
+  %4589 = phi i64 [ 0, %4586 ], [ %4607, %4588 ]
+  %4590 = phi ptr [ %4580, %4586 ], [ %4604, %4588 ]
+  %4591 = phi i64 [ 0, %4586 ], [ %4608, %4588 ]
+  %4592 = getelementptr i8, ptr %4590, i64 8
+  %4593 = load <8 x double>, ptr %4405, align 64, !tbaa !26
+  %4594 = extractelement <8 x double> %4593, i64 %4589
+  store double %4594, ptr %4590, align 8, !tbaa !40
+  %4595 = or disjoint i64 %4589, 1
+  %4596 = getelementptr i8, ptr %4590, i64 16
+  %4597 = load <8 x double>, ptr %4405, align 64, !tbaa !26
+  %4598 = extractelement <8 x double> %4597, i64 %4595
+  store double %4598, ptr %4592, align 8, !tbaa !40
+  %4599 = or disjoint i64 %4589, 2
+  %4600 = getelementptr i8, ptr %4590, i64 24
+  %4601 = load <8 x double>, ptr %4405, align 64, !tbaa !26
+  %4602 = extractelement <8 x double> %4601, i64 %4599
+  store double %4602, ptr %4596, align 8, !tbaa !40
+  %4603 = or disjoint i64 %4589, 3
+  %4604 = getelementptr i8, ptr %4590, i64 32
+  %4605 = load <8 x double>, ptr %4405, align 64, !tbaa !26
+  %4606 = extractelement <8 x double> %4605, i64 %4603
+  store double %4606, ptr %4600, align 8, !tbaa !40
+  %4607 = add nuw nsw i64 %4589, 4
+  %4608 = add i64 %4591, 4
+  %4609 = icmp eq i64 %4608, %4587
+  br i1 %4609, label %4610, label %4588, !llvm.loop !139
 
-4619:                                             ; preds = %4597, %4592
-  %4620 = phi ptr [ poison, %4592 ], [ %4613, %4597 ]
-  %4621 = phi i64 [ 0, %4592 ], [ %4616, %4597 ]
-  %4622 = phi ptr [ %4589, %4592 ], [ %4613, %4597 ]
-  %4623 = icmp eq i64 %4593, 0
-  br i1 %4623, label %4634, label %4624
+4610:                                             ; preds = %4588, %4583
+  %4611 = phi ptr [ poison, %4583 ], [ %4604, %4588 ]
+  %4612 = phi i64 [ 0, %4583 ], [ %4607, %4588 ]
+  %4613 = phi ptr [ %4580, %4583 ], [ %4604, %4588 ]
+  %4614 = icmp eq i64 %4584, 0
+  br i1 %4614, label %4625, label %4615
 
-4624:                                             ; preds = %4619, %4624
-  %4625 = phi i64 [ %4631, %4624 ], [ %4621, %4619 ]
-  %4626 = phi ptr [ %4628, %4624 ], [ %4622, %4619 ]
-  %4627 = phi i64 [ %4632, %4624 ], [ 0, %4619 ]
-  %4628 = getelementptr i8, ptr %4626, i64 8
-  %4629 = load <8 x double>, ptr %4414, align 64, !tbaa !26
-  %4630 = extractelement <8 x double> %4629, i64 %4625
+4615:                                             ; preds = %4610, %4615
+  %4616 = phi i64 [ %4622, %4615 ], [ %4612, %4610 ]
+  %4617 = phi ptr [ %4619, %4615 ], [ %4613, %4610 ]
+  %4618 = phi i64 [ %4623, %4615 ], [ 0, %4610 ]
+  %4619 = getelementptr i8, ptr %4617, i64 8
+  %4620 = load <8 x double>, ptr %4405, align 64, !tbaa !26
+  %4621 = extractelement <8 x double> %4620, i64 %4616
+  store double %4621, ptr %4617, align 8, !tbaa !40
+  %4622 = add nuw nsw i64 %4616, 1
+  %4623 = add i64 %4618, 1
+  %4624 = icmp eq i64 %4623, %4584
+  br i1 %4624, label %4625, label %4615, !llvm.loop !140
+
+4625:                                             ; preds = %4610, %4615, %4579
+  %4626 = phi ptr [ %4580, %4579 ], [ %4611, %4610 ], [ %4619, %4615 ]
+  %4627 = load i64, ptr %215, align 8, !tbaa !132
+  %4628 = icmp eq i64 %4627, 0
+  br i1 %4628, label %4690, label %4629
+
+4629:                                             ; preds = %4625
+  %4630 = load double, ptr %4409, align 8, !tbaa !40
+  %4631 = getelementptr inbounds nuw i8, ptr %4626, i64 8
   store double %4630, ptr %4626, align 8, !tbaa !40
-  %4631 = add nuw nsw i64 %4625, 1
-  %4632 = add i64 %4627, 1
-  %4633 = icmp eq i64 %4632, %4593
-  br i1 %4633, label %4634, label %4624, !llvm.loop !140
+  %4632 = getelementptr inbounds nuw i8, ptr %4409, i64 64
+  %4633 = load double, ptr %4632, align 8, !tbaa !40
+  %4634 = getelementptr inbounds nuw i8, ptr %4626, i64 16
+  store double %4633, ptr %4631, align 8, !tbaa !40
+  %4635 = getelementptr inbounds nuw i8, ptr %4409, i64 128
+  %4636 = load double, ptr %4635, align 8, !tbaa !40
+  store double %4636, ptr %4634, align 8, !tbaa !40
+  br i1 %4582, label %4644, label %4690
 
-4634:                                             ; preds = %4619, %4624, %4588
-  %4635 = phi ptr [ %4589, %4588 ], [ %4620, %4619 ], [ %4628, %4624 ]
-  %4636 = load i64, ptr %215, align 8, !tbaa !132
-  %4637 = icmp eq i64 %4636, 0
-  br i1 %4637, label %4699, label %4638
+4637:                                             ; preds = %4570, %4637
+  %4638 = phi ptr [ %4642, %4637 ], [ %4577, %4570 ]
+  %4639 = phi ptr [ %4641, %4637 ], [ %4576, %4570 ]
+  %4640 = load double, ptr %4638, align 8, !tbaa !40
+  %4641 = getelementptr inbounds nuw i8, ptr %4639, i64 8
+  store double %4640, ptr %4639, align 8, !tbaa !40
+  %4642 = getelementptr inbounds nuw i8, ptr %4638, i64 64
+  %4643 = icmp ult ptr %4642, %4405
+  br i1 %4643, label %4637, label %4579, !llvm.loop !142
 
-4638:                                             ; preds = %4634
-  %4639 = load double, ptr %4418, align 8, !tbaa !40
-  %4640 = getelementptr inbounds nuw i8, ptr %4635, i64 8
-  store double %4639, ptr %4635, align 8, !tbaa !40
-  %4641 = getelementptr inbounds nuw i8, ptr %4418, i64 64
-  %4642 = load double, ptr %4641, align 8, !tbaa !40
-  %4643 = getelementptr inbounds nuw i8, ptr %4635, i64 16
-  store double %4642, ptr %4640, align 8, !tbaa !40
-  %4644 = getelementptr inbounds nuw i8, ptr %4418, i64 128
-  %4645 = load double, ptr %4644, align 8, !tbaa !40
-  store double %4645, ptr %4643, align 8, !tbaa !40
-  br i1 %4591, label %4653, label %4699
+4644:                                             ; preds = %4629
+  %4645 = getelementptr inbounds nuw i8, ptr %4626, i64 24
+  %4646 = getelementptr inbounds nuw i8, ptr %4409, i64 256
+  %4647 = getelementptr inbounds nuw i8, ptr %4409, i64 320
+  %4648 = getelementptr inbounds nuw i8, ptr %4409, i64 384
+  %4649 = getelementptr inbounds nuw i8, ptr %4409, i64 448
+  %4650 = getelementptr inbounds nuw i8, ptr %4409, i64 512
+  %4651 = getelementptr inbounds nuw i8, ptr %4409, i64 576
+  %4652 = getelementptr inbounds nuw i8, ptr %4409, i64 640
+  %4653 = getelementptr inbounds nuw i8, ptr %4409, i64 704
+  %4654 = getelementptr inbounds nuw i8, ptr %4409, i64 768
+  br label %4655
 
-4646:                                             ; preds = %4579, %4646
-  %4647 = phi ptr [ %4651, %4646 ], [ %4586, %4579 ]
-  %4648 = phi ptr [ %4650, %4646 ], [ %4585, %4579 ]
-  %4649 = load double, ptr %4647, align 8, !tbaa !40
-  %4650 = getelementptr inbounds nuw i8, ptr %4648, i64 8
-  store double %4649, ptr %4648, align 8, !tbaa !40
-  %4651 = getelementptr inbounds nuw i8, ptr %4647, i64 64
-  %4652 = icmp ult ptr %4651, %4414
-  br i1 %4652, label %4646, label %4588, !llvm.loop !142
-
-4653:                                             ; preds = %4638
-  %4654 = getelementptr inbounds nuw i8, ptr %4635, i64 24
-  %4655 = getelementptr inbounds nuw i8, ptr %4418, i64 256
-  %4656 = getelementptr inbounds nuw i8, ptr %4418, i64 320
-  %4657 = getelementptr inbounds nuw i8, ptr %4418, i64 384
-  %4658 = getelementptr inbounds nuw i8, ptr %4418, i64 448
-  %4659 = getelementptr inbounds nuw i8, ptr %4418, i64 512
-  %4660 = getelementptr inbounds nuw i8, ptr %4418, i64 576
-  %4661 = getelementptr inbounds nuw i8, ptr %4418, i64 640
-  %4662 = getelementptr inbounds nuw i8, ptr %4418, i64 704
-  %4663 = getelementptr inbounds nuw i8, ptr %4418, i64 768
-  br label %4664
-
-4664:                                             ; preds = %4653, %4664
-  %4665 = phi i64 [ %4697, %4664 ], [ 0, %4653 ]
-  %4666 = phi ptr [ %4696, %4664 ], [ %4654, %4653 ]
-  %4667 = load <8 x double>, ptr %4557, align 64, !tbaa !26
-  %4668 = extractelement <8 x double> %4667, i64 %4665
-  %4669 = getelementptr inbounds nuw i8, ptr %4666, i64 8
+4655:                                             ; preds = %4644, %4655
+  %4656 = phi i64 [ %4688, %4655 ], [ 0, %4644 ]
+  %4657 = phi ptr [ %4687, %4655 ], [ %4645, %4644 ]
+  %4658 = load <8 x double>, ptr %4548, align 64, !tbaa !26
+  %4659 = extractelement <8 x double> %4658, i64 %4656
+  %4660 = getelementptr inbounds nuw i8, ptr %4657, i64 8
+  store double %4659, ptr %4657, align 8, !tbaa !40
+  %4661 = load <8 x double>, ptr %4646, align 64, !tbaa !26
+  %4662 = extractelement <8 x double> %4661, i64 %4656
+  %4663 = getelementptr inbounds nuw i8, ptr %4657, i64 16
+  store double %4662, ptr %4660, align 8, !tbaa !40
+  %4664 = load <8 x double>, ptr %4647, align 64, !tbaa !26
+  %4665 = extractelement <8 x double> %4664, i64 %4656
+  %4666 = getelementptr inbounds nuw i8, ptr %4657, i64 24
+  store double %4665, ptr %4663, align 8, !tbaa !40
+  %4667 = load <8 x double>, ptr %4648, align 64, !tbaa !26
+  %4668 = extractelement <8 x double> %4667, i64 %4656
+  %4669 = getelementptr inbounds nuw i8, ptr %4657, i64 32
   store double %4668, ptr %4666, align 8, !tbaa !40
-  %4670 = load <8 x double>, ptr %4655, align 64, !tbaa !26
-  %4671 = extractelement <8 x double> %4670, i64 %4665
-  %4672 = getelementptr inbounds nuw i8, ptr %4666, i64 16
+  %4670 = load <8 x double>, ptr %4649, align 64, !tbaa !26
+  %4671 = extractelement <8 x double> %4670, i64 %4656
+  %4672 = getelementptr inbounds nuw i8, ptr %4657, i64 40
   store double %4671, ptr %4669, align 8, !tbaa !40
-  %4673 = load <8 x double>, ptr %4656, align 64, !tbaa !26
-  %4674 = extractelement <8 x double> %4673, i64 %4665
-  %4675 = getelementptr inbounds nuw i8, ptr %4666, i64 24
+  %4673 = load <8 x double>, ptr %4650, align 64, !tbaa !26
+  %4674 = extractelement <8 x double> %4673, i64 %4656
+  %4675 = getelementptr inbounds nuw i8, ptr %4657, i64 48
   store double %4674, ptr %4672, align 8, !tbaa !40
-  %4676 = load <8 x double>, ptr %4657, align 64, !tbaa !26
-  %4677 = extractelement <8 x double> %4676, i64 %4665
-  %4678 = getelementptr inbounds nuw i8, ptr %4666, i64 32
+  %4676 = load <8 x double>, ptr %4651, align 64, !tbaa !26
+  %4677 = extractelement <8 x double> %4676, i64 %4656
+  %4678 = getelementptr inbounds nuw i8, ptr %4657, i64 56
   store double %4677, ptr %4675, align 8, !tbaa !40
-  %4679 = load <8 x double>, ptr %4658, align 64, !tbaa !26
-  %4680 = extractelement <8 x double> %4679, i64 %4665
-  %4681 = getelementptr inbounds nuw i8, ptr %4666, i64 40
+  %4679 = load <8 x double>, ptr %4652, align 64, !tbaa !26
+  %4680 = extractelement <8 x double> %4679, i64 %4656
+  %4681 = getelementptr inbounds nuw i8, ptr %4657, i64 64
   store double %4680, ptr %4678, align 8, !tbaa !40
-  %4682 = load <8 x double>, ptr %4659, align 64, !tbaa !26
-  %4683 = extractelement <8 x double> %4682, i64 %4665
-  %4684 = getelementptr inbounds nuw i8, ptr %4666, i64 48
+  %4682 = load <8 x double>, ptr %4653, align 64, !tbaa !26
+  %4683 = extractelement <8 x double> %4682, i64 %4656
+  %4684 = getelementptr inbounds nuw i8, ptr %4657, i64 72
   store double %4683, ptr %4681, align 8, !tbaa !40
-  %4685 = load <8 x double>, ptr %4660, align 64, !tbaa !26
-  %4686 = extractelement <8 x double> %4685, i64 %4665
-  %4687 = getelementptr inbounds nuw i8, ptr %4666, i64 56
+  %4685 = load <8 x double>, ptr %4654, align 64, !tbaa !26
+  %4686 = extractelement <8 x double> %4685, i64 %4656
+  %4687 = getelementptr inbounds nuw i8, ptr %4657, i64 80
   store double %4686, ptr %4684, align 8, !tbaa !40
-  %4688 = load <8 x double>, ptr %4661, align 64, !tbaa !26
-  %4689 = extractelement <8 x double> %4688, i64 %4665
-  %4690 = getelementptr inbounds nuw i8, ptr %4666, i64 64
-  store double %4689, ptr %4687, align 8, !tbaa !40
-  %4691 = load <8 x double>, ptr %4662, align 64, !tbaa !26
-  %4692 = extractelement <8 x double> %4691, i64 %4665
-  %4693 = getelementptr inbounds nuw i8, ptr %4666, i64 72
-  store double %4692, ptr %4690, align 8, !tbaa !40
-  %4694 = load <8 x double>, ptr %4663, align 64, !tbaa !26
-  %4695 = extractelement <8 x double> %4694, i64 %4665
-  %4696 = getelementptr inbounds nuw i8, ptr %4666, i64 80
-  store double %4695, ptr %4693, align 8, !tbaa !40
-  %4697 = add nuw nsw i64 %4665, 1
-  %4698 = icmp eq i64 %4697, %4590
-  br i1 %4698, label %4699, label %4664, !llvm.loop !139
+  %4688 = add nuw nsw i64 %4656, 1
+  %4689 = icmp eq i64 %4688, %4581
+  br i1 %4689, label %4690, label %4655, !llvm.loop !139
 
-4699:                                             ; preds = %4664, %4638, %4634, %4556
-  %4700 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %4701 = load <8 x double>, ptr %141, align 64, !tbaa !26
-  %4702 = fsub <8 x double> %4700, %4701
-  %4703 = load <8 x double>, ptr %142, align 64, !tbaa !26
-  %4704 = fadd <8 x double> %4703, splat (double -1.000000e-09)
-  %4705 = fcmp oge <8 x double> %4702, %4704
-  %4706 = select <8 x i1> %4705, <8 x i64> %3601, <8 x i64> zeroinitializer
-  %4707 = load i64, ptr %144, align 8, !tbaa !20
-  %4708 = icmp sgt i64 %4707, 0
-  br i1 %4708, label %4709, label %4741
+4690:                                             ; preds = %4655, %4629, %4625, %4547
+  %4691 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %4692 = load <8 x double>, ptr %141, align 64, !tbaa !26
+  %4693 = fsub <8 x double> %4691, %4692
+  %4694 = load <8 x double>, ptr %142, align 64, !tbaa !26
+  %4695 = fadd <8 x double> %4694, splat (double -1.000000e-09)
+  %4696 = fcmp oge <8 x double> %4693, %4695
+  %4697 = select <8 x i1> %4696, <8 x i64> %3596, <8 x i64> zeroinitializer
+  %4698 = load i64, ptr %144, align 8, !tbaa !20
+  %4699 = icmp sgt i64 %4698, 0
+  br i1 %4699, label %4700, label %4732
 
-4709:                                             ; preds = %4699
-  %4710 = load ptr, ptr %129, align 8, !tbaa !28
-  %4711 = and i64 %4707, 1
-  %4712 = icmp eq i64 %4707, 1
-  br i1 %4712, label %4731, label %4713
+4700:                                             ; preds = %4690
+  %4701 = load ptr, ptr %129, align 8, !tbaa !28
+  %4702 = and i64 %4698, 1
+  %4703 = icmp eq i64 %4698, 1
+  br i1 %4703, label %4722, label %4704
 
-4713:                                             ; preds = %4709
-  %4714 = and i64 %4707, 9223372036854775806
-  br label %4715
+4704:                                             ; preds = %4700
+  %4705 = and i64 %4698, 9223372036854775806
+  br label %4706
 
-4715:                                             ; preds = %4715, %4713
-  %4716 = phi i64 [ 0, %4713 ], [ %4728, %4715 ]
-  %4717 = phi <8 x double> [ splat (double 1.000000e+09), %4713 ], [ %4727, %4715 ]
-  %4718 = phi i64 [ 0, %4713 ], [ %4729, %4715 ]
-  %4719 = getelementptr inbounds nuw %struct.Piece, ptr %4710, i64 %4716, i32 35
-  %4720 = load <8 x double>, ptr %4719, align 64, !tbaa !26
-  %4721 = fcmp olt <8 x double> %4717, %4720
-  %4722 = select <8 x i1> %4721, <8 x double> %4717, <8 x double> %4720
-  %4723 = or disjoint i64 %4716, 1
-  %4724 = getelementptr inbounds nuw %struct.Piece, ptr %4710, i64 %4723, i32 35
-  %4725 = load <8 x double>, ptr %4724, align 64, !tbaa !26
-  %4726 = fcmp olt <8 x double> %4722, %4725
-  %4727 = select <8 x i1> %4726, <8 x double> %4722, <8 x double> %4725
-  %4728 = add nuw nsw i64 %4716, 2
-  %4729 = add i64 %4718, 2
-  %4730 = icmp eq i64 %4729, %4714
-  br i1 %4730, label %4731, label %4715, !llvm.loop !117
+4706:                                             ; preds = %4706, %4704
+  %4707 = phi i64 [ 0, %4704 ], [ %4719, %4706 ]
+  %4708 = phi <8 x double> [ splat (double 1.000000e+09), %4704 ], [ %4718, %4706 ]
+  %4709 = phi i64 [ 0, %4704 ], [ %4720, %4706 ]
+  %4710 = getelementptr inbounds nuw %struct.Piece, ptr %4701, i64 %4707, i32 35
+  %4711 = load <8 x double>, ptr %4710, align 64, !tbaa !26
+  %4712 = fcmp olt <8 x double> %4708, %4711
+  %4713 = select <8 x i1> %4712, <8 x double> %4708, <8 x double> %4711
+  %4714 = or disjoint i64 %4707, 1
+  %4715 = getelementptr inbounds nuw %struct.Piece, ptr %4701, i64 %4714, i32 35
+  %4716 = load <8 x double>, ptr %4715, align 64, !tbaa !26
+  %4717 = fcmp olt <8 x double> %4713, %4716
+  %4718 = select <8 x i1> %4717, <8 x double> %4713, <8 x double> %4716
+  %4719 = add nuw nsw i64 %4707, 2
+  %4720 = add i64 %4709, 2
+  %4721 = icmp eq i64 %4720, %4705
+  br i1 %4721, label %4722, label %4706, !llvm.loop !117
 
-4731:                                             ; preds = %4715, %4709
-  %4732 = phi <8 x double> [ poison, %4709 ], [ %4727, %4715 ]
-  %4733 = phi i64 [ 0, %4709 ], [ %4728, %4715 ]
-  %4734 = phi <8 x double> [ splat (double 1.000000e+09), %4709 ], [ %4727, %4715 ]
-  %4735 = icmp eq i64 %4711, 0
-  br i1 %4735, label %4741, label %4736
+4722:                                             ; preds = %4706, %4700
+  %4723 = phi <8 x double> [ poison, %4700 ], [ %4718, %4706 ]
+  %4724 = phi i64 [ 0, %4700 ], [ %4719, %4706 ]
+  %4725 = phi <8 x double> [ splat (double 1.000000e+09), %4700 ], [ %4718, %4706 ]
+  %4726 = icmp eq i64 %4702, 0
+  br i1 %4726, label %4732, label %4727
 
-4736:                                             ; preds = %4731
-  %4737 = getelementptr inbounds nuw %struct.Piece, ptr %4710, i64 %4733, i32 35
-  %4738 = load <8 x double>, ptr %4737, align 64, !tbaa !26
-  %4739 = fcmp olt <8 x double> %4734, %4738
-  %4740 = select <8 x i1> %4739, <8 x double> %4734, <8 x double> %4738
-  br label %4741
+4727:                                             ; preds = %4722
+  %4728 = getelementptr inbounds nuw %struct.Piece, ptr %4701, i64 %4724, i32 35
+  %4729 = load <8 x double>, ptr %4728, align 64, !tbaa !26
+  %4730 = fcmp olt <8 x double> %4725, %4729
+  %4731 = select <8 x i1> %4730, <8 x double> %4725, <8 x double> %4729
+  br label %4732
 
-4741:                                             ; preds = %4736, %4731, %4699
-  %4742 = phi <8 x double> [ splat (double 1.000000e+09), %4699 ], [ %4732, %4731 ], [ %4740, %4736 ]
-  %4743 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4742)
-  %4744 = insertelement <8 x double> poison, double %4743, i64 0
-  %4745 = shufflevector <8 x double> %4744, <8 x double> poison, <8 x i32> zeroinitializer
-  %4746 = load <8 x double>, ptr %209, align 64, !tbaa !26
-  %4747 = select <8 x i1> %3661, <8 x double> %4746, <8 x double> %4745
-  store <8 x double> %4747, ptr %209, align 64, !tbaa !26
-  %4748 = load <8 x double>, ptr %210, align 64, !tbaa !26
-  %4749 = fcmp une <8 x double> %4748, zeroinitializer
-  %4750 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %4751 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %4752 = fsub <8 x double> %4750, %4751
-  %4753 = fcmp une <8 x double> %4748, splat (double 1.000000e+00)
-  %4754 = load <8 x double>, ptr %152, align 64, !tbaa !26
-  %4755 = load <8 x double>, ptr %211, align 64, !tbaa !26
-  %4756 = fsub <8 x double> %4754, %4755
-  %4757 = select <8 x i1> %4753, <8 x double> splat (double -1.000000e+00), <8 x double> %4756
-  %4758 = fcmp une <8 x double> %4748, splat (double 2.000000e+00)
-  %4759 = fsub <8 x double> %4747, %4755
-  %4760 = select <8 x i1> %4758, <8 x double> %4757, <8 x double> %4759
-  %4761 = fcmp une <8 x double> %4748, splat (double 3.000000e+00)
-  %4762 = fsub <8 x double> %4752, %4755
-  %4763 = select <8 x i1> %4761, <8 x double> %4760, <8 x double> %4762
-  %4764 = fcmp une <8 x double> %4748, splat (double 4.000000e+00)
-  %4765 = fsub <8 x double> %4755, %4752
-  %4766 = select <8 x i1> %4764, <8 x double> %4763, <8 x double> %4765
-  %4767 = fcmp oge <8 x double> %4766, splat (double 0xBEB0C6F7A0B5ED8D)
-  %4768 = select <8 x i1> %4767, <8 x i1> %4749, <8 x i1> zeroinitializer
-  %4769 = select <8 x i1> %4768, <8 x i64> %3601, <8 x i64> zeroinitializer
-  %4770 = xor <8 x i64> %4769, splat (i64 -1)
-  %4771 = and <8 x i64> %4706, %4770
-  %4772 = load <8 x double>, ptr %126, align 64, !tbaa !26
-  %4773 = icmp ne <8 x i64> %4771, zeroinitializer
-  %4774 = select <8 x i1> %4749, <8 x i1> %4773, <8 x i1> zeroinitializer
-  %4775 = select <8 x i1> %4774, <8 x double> splat (double 2.000000e+00), <8 x double> %4772
-  store <8 x double> %4775, ptr %126, align 64, !tbaa !26
-  %4776 = or <8 x i64> %4769, %4706
-  %4777 = load <8 x double>, ptr %214, align 64, !tbaa !26
-  %4778 = fadd <8 x double> %4777, splat (double 1.000000e+00)
-  %4779 = icmp eq <8 x i64> %4776, zeroinitializer
-  %4780 = select <8 x i1> %4779, <8 x double> %4777, <8 x double> %4778
-  store <8 x double> %4780, ptr %214, align 64, !tbaa !26
-  %4781 = xor <8 x i64> %4776, %3601
-  %4782 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %4783 = fcmp oeq <8 x double> %4782, zeroinitializer
-  %4784 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %4785 = fcmp oeq <8 x double> %4784, zeroinitializer
-  %4786 = select <8 x i1> %4785, <8 x i1> %4783, <8 x i1> zeroinitializer
-  %4787 = select <8 x i1> %4786, <8 x i64> %4781, <8 x i64> zeroinitializer
-  %4788 = load <8 x double>, ptr %208, align 64, !tbaa !26
-  %4789 = fmul <8 x double> %4788, splat (double 5.000000e-01)
-  %4790 = load <8 x double>, ptr %196, align 64, !tbaa !26
-  %4791 = fadd <8 x double> %4790, %4789
-  %4792 = fadd <8 x double> %4791, splat (double -1.000000e-03)
-  %4793 = fcmp ult <8 x double> %4754, %4792
-  %4794 = fsub <8 x double> %4790, %4789
-  %4795 = fadd <8 x double> %4794, splat (double 1.000000e-03)
-  %4796 = fcmp ole <8 x double> %4754, %4795
-  %4797 = load <8 x i64>, ptr %154, align 64, !tbaa !26
-  %4798 = select <8 x i1> %4796, <8 x i64> splat (i64 -1), <8 x i64> %4797
-  %4799 = select <8 x i1> %4793, <8 x i64> %4798, <8 x i64> zeroinitializer
-  %4800 = xor <8 x i64> %4799, %4797
-  %4801 = and <8 x i64> %4800, %4787
-  %4802 = and <8 x i64> %4799, %4787
-  %4803 = xor <8 x i64> %4787, splat (i64 -1)
-  %4804 = and <8 x i64> %4797, %4803
-  %4805 = or <8 x i64> %4802, %4804
-  store <8 x i64> %4805, ptr %154, align 64, !tbaa !26
-  %4806 = load <8 x i64>, ptr %147, align 64, !tbaa !26
-  %4807 = or <8 x i64> %4801, %4806
-  store <8 x i64> %4807, ptr %147, align 64, !tbaa !26
-  %4808 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4776)
-  %4809 = icmp eq i64 %4808, 0
-  br i1 %4809, label %4844, label %4810
+4732:                                             ; preds = %4727, %4722, %4690
+  %4733 = phi <8 x double> [ splat (double 1.000000e+09), %4690 ], [ %4723, %4722 ], [ %4731, %4727 ]
+  %4734 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4733)
+  %4735 = insertelement <8 x double> poison, double %4734, i64 0
+  %4736 = shufflevector <8 x double> %4735, <8 x double> poison, <8 x i32> zeroinitializer
+  %4737 = load <8 x double>, ptr %209, align 64, !tbaa !26
+  %4738 = select <8 x i1> %3656, <8 x double> %4737, <8 x double> %4736
+  store <8 x double> %4738, ptr %209, align 64, !tbaa !26
+  %4739 = load <8 x double>, ptr %210, align 64, !tbaa !26
+  %4740 = fcmp une <8 x double> %4739, zeroinitializer
+  %4741 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %4742 = load <8 x double>, ptr %173, align 64, !tbaa !26
+  %4743 = fsub <8 x double> %4741, %4742
+  %4744 = fcmp une <8 x double> %4739, splat (double 1.000000e+00)
+  %4745 = load <8 x double>, ptr %152, align 64, !tbaa !26
+  %4746 = load <8 x double>, ptr %211, align 64, !tbaa !26
+  %4747 = fsub <8 x double> %4745, %4746
+  %4748 = select <8 x i1> %4744, <8 x double> splat (double -1.000000e+00), <8 x double> %4747
+  %4749 = fcmp une <8 x double> %4739, splat (double 2.000000e+00)
+  %4750 = fsub <8 x double> %4738, %4746
+  %4751 = select <8 x i1> %4749, <8 x double> %4748, <8 x double> %4750
+  %4752 = fcmp une <8 x double> %4739, splat (double 3.000000e+00)
+  %4753 = fsub <8 x double> %4743, %4746
+  %4754 = select <8 x i1> %4752, <8 x double> %4751, <8 x double> %4753
+  %4755 = fcmp une <8 x double> %4739, splat (double 4.000000e+00)
+  %4756 = fsub <8 x double> %4746, %4743
+  %4757 = select <8 x i1> %4755, <8 x double> %4754, <8 x double> %4756
+  %4758 = fcmp oge <8 x double> %4757, splat (double 0xBEB0C6F7A0B5ED8D)
+  %4759 = select <8 x i1> %4758, <8 x i1> %4740, <8 x i1> zeroinitializer
+  %4760 = select <8 x i1> %4759, <8 x i64> %3596, <8 x i64> zeroinitializer
+  %4761 = xor <8 x i64> %4760, splat (i64 -1)
+  %4762 = and <8 x i64> %4697, %4761
+  %4763 = load <8 x double>, ptr %126, align 64, !tbaa !26
+  %4764 = icmp ne <8 x i64> %4762, zeroinitializer
+  %4765 = select <8 x i1> %4740, <8 x i1> %4764, <8 x i1> zeroinitializer
+  %4766 = select <8 x i1> %4765, <8 x double> splat (double 2.000000e+00), <8 x double> %4763
+  store <8 x double> %4766, ptr %126, align 64, !tbaa !26
+  %4767 = or <8 x i64> %4760, %4697
+  %4768 = load <8 x double>, ptr %214, align 64, !tbaa !26
+  %4769 = fadd <8 x double> %4768, splat (double 1.000000e+00)
+  %4770 = icmp eq <8 x i64> %4767, zeroinitializer
+  %4771 = select <8 x i1> %4770, <8 x double> %4768, <8 x double> %4769
+  store <8 x double> %4771, ptr %214, align 64, !tbaa !26
+  %4772 = xor <8 x i64> %4767, %3596
+  %4773 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %4774 = fcmp oeq <8 x double> %4773, zeroinitializer
+  %4775 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %4776 = fcmp oeq <8 x double> %4775, zeroinitializer
+  %4777 = select <8 x i1> %4776, <8 x i1> %4774, <8 x i1> zeroinitializer
+  %4778 = select <8 x i1> %4777, <8 x i64> %4772, <8 x i64> zeroinitializer
+  %4779 = load <8 x double>, ptr %208, align 64, !tbaa !26
+  %4780 = fmul <8 x double> %4779, splat (double 5.000000e-01)
+  %4781 = load <8 x double>, ptr %196, align 64, !tbaa !26
+  %4782 = fadd <8 x double> %4781, %4780
+  %4783 = fadd <8 x double> %4782, splat (double -1.000000e-03)
+  %4784 = fcmp ult <8 x double> %4745, %4783
+  %4785 = fsub <8 x double> %4781, %4780
+  %4786 = fadd <8 x double> %4785, splat (double 1.000000e-03)
+  %4787 = fcmp ole <8 x double> %4745, %4786
+  %4788 = load <8 x i64>, ptr %154, align 64, !tbaa !26
+  %4789 = select <8 x i1> %4787, <8 x i64> splat (i64 -1), <8 x i64> %4788
+  %4790 = select <8 x i1> %4784, <8 x i64> %4789, <8 x i64> zeroinitializer
+  %4791 = xor <8 x i64> %4790, %4788
+  %4792 = and <8 x i64> %4791, %4778
+  %4793 = and <8 x i64> %4790, %4778
+  %4794 = xor <8 x i64> %4778, splat (i64 -1)
+  %4795 = and <8 x i64> %4788, %4794
+  %4796 = or <8 x i64> %4793, %4795
+  store <8 x i64> %4796, ptr %154, align 64, !tbaa !26
+  %4797 = load <8 x i64>, ptr %147, align 64, !tbaa !26
+  %4798 = or <8 x i64> %4792, %4797
+  store <8 x i64> %4798, ptr %147, align 64, !tbaa !26
+  %4799 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4767)
+  %4800 = icmp eq i64 %4799, 0
+  br i1 %4800, label %4835, label %4801
 
-4810:                                             ; preds = %4741
-  %4811 = extractelement <8 x i64> %4776, i64 0
-  %4812 = icmp eq i64 %4811, 0
-  br i1 %4812, label %4814, label %4813
+4801:                                             ; preds = %4732
+  %4802 = extractelement <8 x i64> %4767, i64 0
+  %4803 = icmp eq i64 %4802, 0
+  br i1 %4803, label %4805, label %4804
 
-4813:                                             ; preds = %4810
+4804:                                             ; preds = %4801
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
-  br label %4814
+  br label %4805
 
-4814:                                             ; preds = %4813, %4810
-  %4815 = extractelement <8 x i64> %4776, i64 1
-  %4816 = icmp eq i64 %4815, 0
-  br i1 %4816, label %4818, label %4817
+4805:                                             ; preds = %4804, %4801
+  %4806 = extractelement <8 x i64> %4767, i64 1
+  %4807 = icmp eq i64 %4806, 0
+  br i1 %4807, label %4809, label %4808
 
-4817:                                             ; preds = %4814
+4808:                                             ; preds = %4805
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #6
-  br label %4818
+  br label %4809
 
-4818:                                             ; preds = %4817, %4814
-  %4819 = extractelement <8 x i64> %4776, i64 2
-  %4820 = icmp eq i64 %4819, 0
-  br i1 %4820, label %4822, label %4821
+4809:                                             ; preds = %4808, %4805
+  %4810 = extractelement <8 x i64> %4767, i64 2
+  %4811 = icmp eq i64 %4810, 0
+  br i1 %4811, label %4813, label %4812
 
-4821:                                             ; preds = %4818
+4812:                                             ; preds = %4809
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 2) #6
-  br label %4822
+  br label %4813
 
-4822:                                             ; preds = %4821, %4818
-  %4823 = extractelement <8 x i64> %4776, i64 3
-  %4824 = icmp eq i64 %4823, 0
-  br i1 %4824, label %4826, label %4825
+4813:                                             ; preds = %4812, %4809
+  %4814 = extractelement <8 x i64> %4767, i64 3
+  %4815 = icmp eq i64 %4814, 0
+  br i1 %4815, label %4817, label %4816
 
-4825:                                             ; preds = %4822
+4816:                                             ; preds = %4813
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 3) #6
-  br label %4826
+  br label %4817
 
-4826:                                             ; preds = %4825, %4822
-  %4827 = extractelement <8 x i64> %4776, i64 4
-  %4828 = icmp eq i64 %4827, 0
-  br i1 %4828, label %4830, label %4829
+4817:                                             ; preds = %4816, %4813
+  %4818 = extractelement <8 x i64> %4767, i64 4
+  %4819 = icmp eq i64 %4818, 0
+  br i1 %4819, label %4821, label %4820
 
-4829:                                             ; preds = %4826
+4820:                                             ; preds = %4817
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 4) #6
-  br label %4830
+  br label %4821
 
-4830:                                             ; preds = %4829, %4826
-  %4831 = extractelement <8 x i64> %4776, i64 5
-  %4832 = icmp eq i64 %4831, 0
-  br i1 %4832, label %4834, label %4833
+4821:                                             ; preds = %4820, %4817
+  %4822 = extractelement <8 x i64> %4767, i64 5
+  %4823 = icmp eq i64 %4822, 0
+  br i1 %4823, label %4825, label %4824
 
-4833:                                             ; preds = %4830
+4824:                                             ; preds = %4821
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 5) #6
-  br label %4834
+  br label %4825
 
-4834:                                             ; preds = %4833, %4830
-  %4835 = extractelement <8 x i64> %4776, i64 6
-  %4836 = icmp eq i64 %4835, 0
-  br i1 %4836, label %4838, label %4837
+4825:                                             ; preds = %4824, %4821
+  %4826 = extractelement <8 x i64> %4767, i64 6
+  %4827 = icmp eq i64 %4826, 0
+  br i1 %4827, label %4829, label %4828
 
-4837:                                             ; preds = %4834
+4828:                                             ; preds = %4825
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 6) #6
-  br label %4838
+  br label %4829
 
-4838:                                             ; preds = %4837, %4834
-  %4839 = extractelement <8 x i64> %4776, i64 7
-  %4840 = icmp eq i64 %4839, 0
-  br i1 %4840, label %4842, label %4841
+4829:                                             ; preds = %4828, %4825
+  %4830 = extractelement <8 x i64> %4767, i64 7
+  %4831 = icmp eq i64 %4830, 0
+  br i1 %4831, label %4833, label %4832
 
-4841:                                             ; preds = %4838
+4832:                                             ; preds = %4829
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 7) #6
-  br label %4842
+  br label %4833
 
-4842:                                             ; preds = %4841, %4838
-  %4843 = load <8 x double>, ptr %126, align 64, !tbaa !26
-  br label %4844
+4833:                                             ; preds = %4832, %4829
+  %4834 = load <8 x double>, ptr %126, align 64, !tbaa !26
+  br label %4835
 
-4844:                                             ; preds = %4842, %4741
-  %4845 = phi <8 x double> [ %4843, %4842 ], [ %4775, %4741 ]
-  %4846 = load <8 x double>, ptr %123, align 64, !tbaa !26
-  %4847 = load <8 x double>, ptr %222, align 64, !tbaa !26
-  %4848 = fadd <8 x double> %4847, splat (double -1.000000e+00)
-  %4849 = fcmp oge <8 x double> %4846, %4848
-  %4850 = select <8 x i1> %4849, <8 x i64> %3601, <8 x i64> zeroinitializer
-  %4851 = icmp eq <8 x i64> %4850, zeroinitializer
-  %4852 = select <8 x i1> %4851, <8 x double> %4845, <8 x double> splat (double 1.000000e+00)
-  store <8 x double> %4852, ptr %126, align 64, !tbaa !26
-  %4853 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4850)
-  %4854 = icmp eq i64 %4853, 0
-  br i1 %4854, label %512, label %4855
+4835:                                             ; preds = %4833, %4732
+  %4836 = phi <8 x double> [ %4834, %4833 ], [ %4766, %4732 ]
+  %4837 = load <8 x double>, ptr %123, align 64, !tbaa !26
+  %4838 = load <8 x double>, ptr %222, align 64, !tbaa !26
+  %4839 = fadd <8 x double> %4838, splat (double -1.000000e+00)
+  %4840 = fcmp oge <8 x double> %4837, %4839
+  %4841 = select <8 x i1> %4840, <8 x i64> %3596, <8 x i64> zeroinitializer
+  %4842 = icmp eq <8 x i64> %4841, zeroinitializer
+  %4843 = select <8 x i1> %4842, <8 x double> %4836, <8 x double> splat (double 1.000000e+00)
+  store <8 x double> %4843, ptr %126, align 64, !tbaa !26
+  %4844 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4841)
+  %4845 = icmp eq i64 %4844, 0
+  br i1 %4845, label %512, label %4846
 
-4855:                                             ; preds = %4844
-  %4856 = extractelement <8 x i64> %4850, i64 0
-  %4857 = icmp eq i64 %4856, 0
-  br i1 %4857, label %4859, label %4858
+4846:                                             ; preds = %4835
+  %4847 = extractelement <8 x i64> %4841, i64 0
+  %4848 = icmp eq i64 %4847, 0
+  br i1 %4848, label %4850, label %4849
 
-4858:                                             ; preds = %4855
+4849:                                             ; preds = %4846
   store double 1.000000e+00, ptr %118, align 8, !tbaa !40
-  br label %4859
+  br label %4850
 
-4859:                                             ; preds = %4858, %4855
-  %4860 = extractelement <8 x i64> %4850, i64 1
-  %4861 = icmp eq i64 %4860, 0
-  br i1 %4861, label %4863, label %4862
+4850:                                             ; preds = %4849, %4846
+  %4851 = extractelement <8 x i64> %4841, i64 1
+  %4852 = icmp eq i64 %4851, 0
+  br i1 %4852, label %4854, label %4853
 
-4862:                                             ; preds = %4859
+4853:                                             ; preds = %4850
   store double 1.000000e+00, ptr %266, align 8, !tbaa !40
-  br label %4863
+  br label %4854
 
-4863:                                             ; preds = %4862, %4859
-  %4864 = extractelement <8 x i64> %4850, i64 2
-  %4865 = icmp eq i64 %4864, 0
-  br i1 %4865, label %4867, label %4866
+4854:                                             ; preds = %4853, %4850
+  %4855 = extractelement <8 x i64> %4841, i64 2
+  %4856 = icmp eq i64 %4855, 0
+  br i1 %4856, label %4858, label %4857
 
-4866:                                             ; preds = %4863
+4857:                                             ; preds = %4854
   store double 1.000000e+00, ptr %267, align 8, !tbaa !40
-  br label %4867
+  br label %4858
 
-4867:                                             ; preds = %4866, %4863
-  %4868 = extractelement <8 x i64> %4850, i64 3
-  %4869 = icmp eq i64 %4868, 0
-  br i1 %4869, label %4871, label %4870
+4858:                                             ; preds = %4857, %4854
+  %4859 = extractelement <8 x i64> %4841, i64 3
+  %4860 = icmp eq i64 %4859, 0
+  br i1 %4860, label %4862, label %4861
 
-4870:                                             ; preds = %4867
+4861:                                             ; preds = %4858
   store double 1.000000e+00, ptr %268, align 8, !tbaa !40
-  br label %4871
+  br label %4862
 
-4871:                                             ; preds = %4870, %4867
-  %4872 = extractelement <8 x i64> %4850, i64 4
-  %4873 = icmp eq i64 %4872, 0
-  br i1 %4873, label %4875, label %4874
+4862:                                             ; preds = %4861, %4858
+  %4863 = extractelement <8 x i64> %4841, i64 4
+  %4864 = icmp eq i64 %4863, 0
+  br i1 %4864, label %4866, label %4865
 
-4874:                                             ; preds = %4871
+4865:                                             ; preds = %4862
   store double 1.000000e+00, ptr %269, align 8, !tbaa !40
-  br label %4875
+  br label %4866
 
-4875:                                             ; preds = %4874, %4871
-  %4876 = extractelement <8 x i64> %4850, i64 5
-  %4877 = icmp eq i64 %4876, 0
-  br i1 %4877, label %4879, label %4878
+4866:                                             ; preds = %4865, %4862
+  %4867 = extractelement <8 x i64> %4841, i64 5
+  %4868 = icmp eq i64 %4867, 0
+  br i1 %4868, label %4870, label %4869
 
-4878:                                             ; preds = %4875
+4869:                                             ; preds = %4866
   store double 1.000000e+00, ptr %270, align 8, !tbaa !40
-  br label %4879
+  br label %4870
 
-4879:                                             ; preds = %4878, %4875
-  %4880 = extractelement <8 x i64> %4850, i64 6
-  %4881 = icmp eq i64 %4880, 0
-  br i1 %4881, label %4883, label %4882
+4870:                                             ; preds = %4869, %4866
+  %4871 = extractelement <8 x i64> %4841, i64 6
+  %4872 = icmp eq i64 %4871, 0
+  br i1 %4872, label %4874, label %4873
 
-4882:                                             ; preds = %4879
+4873:                                             ; preds = %4870
   store double 1.000000e+00, ptr %271, align 8, !tbaa !40
-  br label %4883
+  br label %4874
 
-4883:                                             ; preds = %4882, %4879
-  %4884 = extractelement <8 x i64> %4850, i64 7
-  %4885 = icmp eq i64 %4884, 0
-  br i1 %4885, label %512, label %4886
+4874:                                             ; preds = %4873, %4870
+  %4875 = extractelement <8 x i64> %4841, i64 7
+  %4876 = icmp eq i64 %4875, 0
+  br i1 %4876, label %512, label %4877
 
-4886:                                             ; preds = %4883
+4877:                                             ; preds = %4874
   store double 1.000000e+00, ptr %272, align 8, !tbaa !40
   br label %512
 
-4887:                                             ; preds = %512, %517, %109
-  %4888 = phi i64 [ 0, %109 ], [ 1, %517 ], [ 0, %512 ]
-  ret i64 %4888
+4878:                                             ; preds = %512, %517, %109
+  %4879 = phi i64 [ 0, %109 ], [ 1, %517 ], [ 0, %512 ]
+  ret i64 %4879
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)

@@ -15,7 +15,8 @@
 constexpr double WATER_HEAT = 4180.0;    // liquid water between 20 and 60 degC, IAPWS-95 [J/(kg K)]
 constexpr double SMOOTHING_PA = 200.0;   // orifice law regularised below this difference
 constexpr double EMPTY_PA = 2000.0;      // steam pressure floor of the condensation term
-constexpr double PRESSURE_SETTLED_PA = 0.2;
+constexpr double PRESSURE_SETTLED_PA = 0.2;    // 0.05 mK of the boiling point
+constexpr double PLANE_SETTLED_K = 1e-5;
 constexpr double LOWEST_FRONT = 0.3;     // share of a that the grid follows
 constexpr double SETTLED = 1e-9;         // of the half thickness
 
@@ -182,9 +183,10 @@ INLINE void assemble(const Group &g, Piece &c) {
 
 // Temperatures of all cells from the front temperature; surface temperature and flux.
 INLINE void substitute(const Group &g, Piece &c) {
-  V front = c.front_temp, t = front;
+  const V front = c.front_temp, from = c.flash_from, *p = c.p, *q = c.q;
+  V *cell = c.t, t = front;
   for (Count j = g.n_core - 1; j >= 0; --j)  // flashing cells are held at boiling
-    c.t[j] = t = pick(c.flash_from <= (double)j, front, c.p[j] + c.q[j] * t);
+    cell[j] = t = pick(from <= (double)j, front, p[j] + q[j] * t);
   V outer = front;
   if (any(c.crusted))
     for (Count j = 0; j < g.n_crust; ++j) c.ct[j] = outer = pick(c.crusted, c.cp[j] + c.cq[j] * outer, front);
@@ -229,14 +231,14 @@ INLINE void dry_in_air(const Group &g, Piece &c) {
   M moving = c.in_air & (c.diffusivity > 0.0);
   if (!any(moving)) return;
   V boiling = g.atmosphere_boiling, latent = latent_heat(boiling), damp = g.air_vapour;
-  V a = c.balance_a, b = c.balance_b, hottest = least(a / b, boiling), t = least(c.front_temp, hottest);
+  V a = c.balance_a, b = c.balance_b, hottest = least(a / b, boiling), t = least(c.now[PLANE_THEN], hottest);
   for (int i = 0; i < 8 && any(moving); ++i) {
     V kelvin = t + KELVIN, vapour = saturation(most(t, 0.0)) / (GAS_STEAM * kelvin);
     V gap = a - b * t - latent * most(vapour - damp, 0.0) / c.vapour_path;
     V steep = latent * vapour * (latent / (GAS_STEAM * kelvin) - 1.0) / kelvin / c.vapour_path;
     V moved = gap / (-b - pick(vapour > damp, steep, 0.0));
     put(t, moving, least(t - moved, hottest));
-    moving &= size_of(moved) >= 1e-6;
+    moving &= size_of(moved) >= PLANE_SETTLED_K;
   }
   c.plane = t;
 }
@@ -419,15 +421,17 @@ INLINE void let_go(const Group &g, Piece &c, M fresh) {
     put(c.dripped, fresh, 0.0);
     return;
   }
-  V relaxed = 1.0 - exponential(-g.step / c.drip_lag), sum = all(0.0), fall = all(0.0);
-  V old = c.old[GRID_VOLUME];
+  const PieceGiven x = c;
+  const V relaxed = 1.0 - exponential(-g.step / x.drip_lag), old = c.old[GRID_VOLUME], whole = old - x.bone_volume;
+  const V *t = c.t, *t_old = c.t_old, *held = c.phi_old, *df = c.df;
+  V *phi = c.phi, sum = all(0.0), fall = all(0.0);
   for (Count j = c.bone; j < g.n_core; ++j) {
-    V u = between((0.5 * (c.t_old[j] + c.t[j]) - c.drip_mid) * c.drip_half_steep, all(-5.0), all(5.0)), s = u * u;
+    V u = between((0.5 * (t_old[j] + t[j]) - x.drip_mid) * x.drip_half_steep, all(-5.0), all(5.0)), s = u * u;
     V top = u * (135135.0 + s * (17325.0 + s * (378.0 + s)));
-    V loose = c.drip_half * (1.0 + top / (135135.0 + s * (62370.0 + s * (3150.0 + 28.0 * s))));
-    fall = relaxed * most(c.phi_old[j] - 1.0 + loose, 0.0);
-    put(c.phi[j], fresh, c.phi_old[j] - fall);
-    sum += fall * cell_volume(c, j, old);
+    V loose = x.drip_half * (1.0 + top / (135135.0 + s * (62370.0 + s * (3150.0 + 28.0 * s))));
+    fall = relaxed * most(held[j] - 1.0 + loose, 0.0);
+    phi[j] = pick(fresh, held[j] - fall, phi[j]);
+    sum += fall * (df[j] * whole);
   }
   sum += fall * (c.old[FRONT_VOLUME] - old);  // the last cell's water ends at the front itself
   put(c.dripped, fresh, c.water * sum);
