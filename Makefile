@@ -31,7 +31,7 @@ types: $(VENV)/.dev
 quick: $(VENV)/.dev
 	$(BIN)/python -m pytest -q -n 2 --dist worksteal -m "not slow and not browser"
 
-bench: $(VENV)/.dev  ## timings and accuracy against SciPy and FiPy in the same run
+bench: $(VENV)/.dev  ## what fell in speed, timings, and accuracy against SciPy and FiPy in the same run
 	$(BIN)/python -m benchmarks.engine
 	$(BIN)/python -m benchmarks.desk
 	$(BIN)/python -m benchmarks.evidence
@@ -41,6 +41,7 @@ bench: $(VENV)/.dev  ## timings and accuracy against SciPy and FiPy in the same 
 	$(BIN)/python -m benchmarks.records
 	sh scripts/install-browser.sh
 	$(BIN)/python -m benchmarks.page
+	$(BIN)/python -m benchmarks.history
 
 mutants: $(VENV)/.dev  ## break the program in 60 places and see whether a test fails
 	$(BIN)/python scripts/mutants.py > docs/reference/quality.md
