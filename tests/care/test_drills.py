@@ -98,13 +98,11 @@ def test_hazards_are_whole_in_both_languages(kitchen):
         assert all(len(c) == 3 and c[1] for c in table["choices"])
         assert "{fryer}" in table["question"]
     english, spanish = (drill_views(kitchen, code, translator(code)) for code in ("en", "es"))
-    assert [d["key"] for d in english] == [d["key"] for d in spanish]
+    assert [d.key for d in english] == [d.key for d in spanish]
     for one, other in zip(english, spanish, strict=True):
-        assert [c["right"] for c in one["choices"]] == [c["right"] for c in other["choices"]]
-        assert one["question"] != other["question"]
-        assert not re.search(
-            r"{\w+}", one["question"] + "".join(c["why"] + c["text"] for c in one["choices"])
-        )
+        assert [c.right for c in one.choices] == [c.right for c in other.choices]
+        assert one.question != other.question
+        assert not re.search(r"{\w+}", one.question + "".join(c.why + c.text for c in one.choices))
 
 
 def test_a_new_version_gives_new_drills(kitchen, drills):

@@ -61,8 +61,8 @@ def old_person(store):
 def age_of(store, name):
     """What the age rules say of the first skill that they restrict."""
     view = training.people_view(store, remembered_kitchen(store))
-    row = next(r for r in view["people"] if r["name"] == name)
-    return {held["age"] for held in row["skills"]}
+    row = next(r for r in view.people if r.name == name)
+    return {held.age for held in row.skills}
 
 
 def raw(store):

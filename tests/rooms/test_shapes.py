@@ -7,6 +7,7 @@ from dataclasses import fields
 import pytest
 
 from frywright.paper.day_chart import Band
+from frywright.rooms.care import oil_money, oil_moves, training, upkeep, vat
 from frywright.rooms.day import board_rows, compare, plan_view, pulling, views, what_if
 
 ADVISED = "kind fryer fryer_name start_s start reason gain_money product pieces caution"
@@ -15,7 +16,7 @@ PRICE = "total_money batches_money short_money waste_money fill_frac waste_frac 
 SHAPES = {
     board_rows.BoardView: "date now_s clock practice open people advice fryers shelf last_drops level_n notes"
     " estimated loads times reasons",
-    board_rows.DropNow: f"{ADVISED} program name amount headline",
+    board_rows.DropNow: f"{ADVISED} program name amount headline in_service",
     board_rows.TurnOrWait: f"{ADVISED} headline",
     board_rows.Empty: f"{FRYER} act",
     board_rows.Cooking: f"{FRYER} product pieces drop drop_s lift_s lift vent_s vent_text act",
@@ -57,6 +58,34 @@ SHAPES = {
     views.CloseView: "date causes products thrown_n sold_n filters_count drops_count",
     views.WasteRow: "name thrown_n causes",
     views.CauseRow: "cause pieces_n",
+    vat.VatView: "vat name advice text level_pct growth_pct growth_sd_pct limit_pct limit_title days_n"
+    " tomorrow_frac never_frac readings_count default age_days_count top_up for_ever acid_n colour_n"
+    " last_reading_pct oil split meter_days_n oil_days_n",
+    oil_money.ChangesView: "vat changes currency change_money left_money filter_told filter_points moves",
+    oil_money.HabitRow: "what days_n money saves_money",
+    oil_money.MoveInto: "into name saves_money text",
+    oil_money.BillView: "days_count log_gaps uptake_money discard_money labour_money media_money"
+    " disposal_money rebate_money day_money per_raw_kg_money per_raw_lb_money top_up_kg_day per_hundred_n"
+    " currency carried_off_kg_day fat_in_kg_day carried_off fat_in causes",
+    oil_money.SiteRow: "site place unknown",
+    oil_money.SiteBill: "site place unknown per_hundred_n per_raw_kg_money day_money currency log_gaps"
+    " causes",
+    oil_moves.FillView: "vat name mass cartons swells_frac cold hot heights warning melt",
+    oil_moves.OrderView: "cartons top_up_cartons change_cartons safety_cartons",
+    oil_moves.RotationView: "vats moves",
+    oil_moves.CarriesRow: "name carries products",
+    oil_moves.MoveRow: "from into notes",
+    upkeep.CareRow: "fryer name task title who who_words takes_min parts state state_words days date counter"
+    " last_date last_who last_note",
+    upkeep.WearRow: "fryer name figure title first last ratio_n outcome text out_in_days",
+    training.PeopleView: "people due work rules skills",
+    training.PersonRow: "name skills",
+    training.SkillStanding: "skill title standing words expires observed_by age may rules",
+    training.DueSkill: "date name title",
+    training.WorkRow: "title who",
+    training.SkillChoice: "key title",
+    training.DrillView: "key about question simulated choices",
+    training.ChoiceView: "text why right hurts",
 }
 
 

@@ -34,8 +34,8 @@ def kitchen(store):
 def standing(store, kitchen, name, skill, today=None):
     """One cell of the table."""
     view = training.people_view(store, kitchen, today=today)
-    person = next(p for p in view["people"] if p["name"] == name)
-    return next(h for h in person["skills"] if h["skill"] == skill), view
+    person = next(p for p in view.people if p.name == name)
+    return next(h for h in person.skills if h.skill == skill), view
 
 
 def test_performed_observed_dated_expiring(store, kitchen):
@@ -54,16 +54,14 @@ def test_performed_observed_dated_expiring(store, kitchen):
     ):
         with pytest.raises(InputError):
             training.sign_skill(store, kitchen, {**form, **bad})
-    assert standing(store, kitchen, "Kim Vale", "lid")[0]["standing"] == "missing"
+    assert standing(store, kitchen, "Kim Vale", "lid")[0].standing == "missing"
     training.sign_skill(store, kitchen, form)
     today = today_of(kitchen)
-    assert standing(store, kitchen, "Kim Vale", "lid")[0]["standing"] == "holds"
+    assert standing(store, kitchen, "Kim Vale", "lid")[0].standing == "holds"
     found, view = standing(store, kitchen, "Kim Vale", "lid", today + dt.timedelta(days=62))
-    assert found["standing"] == "expiring"
-    assert [d["name"] for d in view["due"]] == ["Kim Vale"]
-    assert (
-        standing(store, kitchen, "Kim Vale", "lid", today + dt.timedelta(days=92))[0]["standing"] == "expired"
-    )
+    assert found.standing == "expiring"
+    assert [d.name for d in view.due] == ["Kim Vale"]
+    assert standing(store, kitchen, "Kim Vale", "lid", today + dt.timedelta(days=92))[0].standing == "expired"
 
 
 def test_under_age_is_not_signed_for_the_lid(store, kitchen):
@@ -74,9 +72,9 @@ def test_under_age_is_not_signed_for_the_lid(store, kitchen):
     with pytest.raises(InputError, match="forbids this work"):
         training.sign_skill(store, kitchen, {**form, "skill": "lid"})
     training.sign_skill(store, kitchen, {**form, "skill": "probe"})
-    assert standing(store, kitchen, "Lee Ford", "lid")[0]["age"] == "fails"
+    assert standing(store, kitchen, "Lee Ford", "lid")[0].age == "fails"
     training.keep_person(store, kitchen, {"name": "Lee Ford", "born": young.isoformat(), "left": "1"})
-    assert training.people_view(store, kitchen)["people"] == []
+    assert training.people_view(store, kitchen).people == ()
     for bad in ({"name": ""}, {"name": "Max", "born": "2099-01-01"}, {"name": "Max", "born": "spring"}):
         with pytest.raises(InputError):
             training.keep_person(store, kitchen, bad)
@@ -84,14 +82,14 @@ def test_under_age_is_not_signed_for_the_lid(store, kitchen):
 
 def test_an_answer_is_kept_and_an_old_drill_refused(store, kitchen):
     """What was picked, whether it injures; a key of another version is refused with the reason."""
-    drill = next(d for d in training.drill_views(kitchen) if d["key"].endswith("gauge"))
-    wrong = next(n for n, c in enumerate(drill["choices"]) if c["hurts"])
-    kept = training.answer_drill(store, kitchen, drill["key"], wrong, "Kim").fact
+    drill = next(d for d in training.drill_views(kitchen) if d.key.endswith("gauge"))
+    wrong = next(n for n, c in enumerate(drill.choices) if c.hurts)
+    kept = training.answer_drill(store, kitchen, drill.key, wrong, "Kim").fact
     assert (kept.right, kept.hurts) == (False, True)
     with pytest.raises(InputError, match="changed program"):
-        training.answer_drill(store, kitchen, drill["key"].replace("v3", "v2"), 0, "")
+        training.answer_drill(store, kitchen, drill.key.replace("v3", "v2"), 0, "")
     with pytest.raises(InputError):
-        training.answer_drill(store, kitchen, drill["key"], 9, "")
+        training.answer_drill(store, kitchen, drill.key, 9, "")
 
 
 def test_wall_cards_print_in_both_languages(store, kitchen):

@@ -42,9 +42,7 @@ def done(store, kitchen, task, date, **more):
 def row(store, kitchen, task, fryer="alder", **more):
     """The row of a task."""
     return next(
-        r
-        for r in upkeep.care_rows(store, kitchen, today=TODAY, **more)
-        if (r["fryer"], r["task"]) == (fryer, task)
+        r for r in upkeep.care_rows(store, kitchen, today=TODAY, **more) if (r.fryer, r.task) == (fryer, task)
     )
 
 
@@ -58,16 +56,16 @@ def test_the_earliest_counter_decides(store, kitchen):
     """450 loads or 30 days: forty loads a day make it ten days; without loads the calendar decides; no record
     is unknown, not due.
     """
-    assert row(store, kitchen, "lid_seal")["state"] == "unknown"
+    assert row(store, kitchen, "lid_seal").state == "unknown"
     done(store, kitchen, "lid_seal", "2026-11-21")
-    assert row(store, kitchen, "lid_seal")["days"] == 26
+    assert row(store, kitchen, "lid_seal").days == 26
     for day in (22, 23, 24, 25):
         drops(store, 40, day)
     found = row(store, kitchen, "lid_seal")
-    assert (found["days"], found["counter"]) == (7, "loads")
-    assert found["parts"] == "Lid seal, shelf B2"
-    assert found["date"] == "2026-12-02"
-    assert "sello" in row(store, kitchen, "lid_seal", language="es", tr=translator("es"))["title"]
+    assert (found.days, found.counter) == (7, "loads")
+    assert found.parts == "Lid seal, shelf B2"
+    assert found.date == "2026-12-02"
+    assert "sello" in row(store, kitchen, "lid_seal", language="es", tr=translator("es")).title
 
 
 def test_a_filter_turn_told_in_two_places_counts_once(store, kitchen):
@@ -126,14 +124,14 @@ def test_the_first_day_is_kept_for_life(store, kitchen):
         upkeep.tell_figure(store, kitchen, {**told, "time": "19:00"}, first=True)
     upkeep.tell_figure(store, kitchen, {**told, "time": "20:00"})
     (found,) = upkeep.wear_rows(store, kitchen)
-    assert found["outcome"] == "fails"
-    assert found["ratio_n"] == 1.33
-    assert "208 V" in found["text"]
+    assert found.outcome == "fails"
+    assert found.ratio_n == 1.33
+    assert "208 V" in found.text
     upkeep.tell_figure(
         store, kitchen, {**told, "time": "16:00", "who": "Ana", "reason": "wrong marks"}, first=True
     )
     assert len(list(store.facts(FirstDayTimed))) == 2
-    assert upkeep.wear_rows(store, kitchen)[0]["first"] == "16:00"
+    assert upkeep.wear_rows(store, kitchen)[0].first == "16:00"
     for bad in (
         {"time": "0:00"},
         {"time": "5:00:00"},
@@ -147,7 +145,7 @@ def test_the_first_day_is_kept_for_life(store, kitchen):
 
 def test_a_task_takes_as_long_as_its_calendar_says(store, kitchen):
     """Half an hour to time a heat-up, ten minutes to look over the hoses: the minutes of the calendar."""
-    minutes = {r["task"]: r["takes_min"] for r in upkeep.care_rows(store, kitchen, today=TODAY)}
+    minutes = {r.task: r.takes_min for r in upkeep.care_rows(store, kitchen, today=TODAY)}
     assert (minutes["heat_up"], minutes["hoses"]) == (30, 10)
 
 

@@ -63,19 +63,19 @@ def test_a_week_gives_a_dated_outlook(store, kitchen):
     """
     week(store, kitchen)
     view = vat.vat_view(store, kitchen, "alder", TODAY)
-    assert not view["default"]
-    assert view["age_days_count"] == 9
-    assert view["growth_pct"] == pytest.approx(2.3, abs=0.6)
-    assert view["days_n"][0] <= view["days_n"][1] <= view["days_n"][2]
+    assert not view.default
+    assert view.age_days_count == 9
+    assert view.growth_pct == pytest.approx(2.3, abs=0.6)
+    assert view.days_n[0] <= view.days_n[1] <= view.days_n[2]
     now_days, more, cooler, _ = (
-        row["days_n"]
-        for row in oil_money.changes_view(kitchen, oil_state.vat_states(store, kitchen, TODAY), "alder")[
-            "changes"
-        ]
+        row.days_n
+        for row in oil_money.changes_view(
+            kitchen, oil_state.vat_states(store, kitchen, TODAY), "alder"
+        ).changes
     )
     assert more > now_days
     assert cooler > now_days
-    assert "límite" in vat.vat_view(store, kitchen, "alder", TODAY, translator("es"))["text"]
+    assert "límite" in vat.vat_view(store, kitchen, "alder", TODAY, translator("es")).text
 
 
 def test_oil_over_its_limit_is_to_be_discarded(store, kitchen):
@@ -83,11 +83,11 @@ def test_oil_over_its_limit_is_to_be_discarded(store, kitchen):
     tell(store, kitchen, 10, what="discard")
     for day in range(12, 26):
         tell(store, kitchen, day, what="reading", amount=f"{4 + 1.35 * (day - 10):.1f}")
-    assert vat.vat_view(store, kitchen, "alder", TODAY)["advice"] == "discard"
+    assert vat.vat_view(store, kitchen, "alder", TODAY).advice == "discard"
     tell(store, kitchen, 25, what="discard")
     view = vat.vat_view(store, kitchen, "alder", TODAY)
-    assert view["advice"] == "keep"
-    assert view["level_pct"] == pytest.approx(4.0, abs=0.1)
+    assert view.advice == "keep"
+    assert view.level_pct == pytest.approx(4.0, abs=0.1)
 
 
 @pytest.mark.parametrize("readings", [["30"], ["18", "30"], ["30", "27", "26"], ["24.0"]])
@@ -98,14 +98,14 @@ def test_a_reading_over_the_limit_is_not_argued_away(store, kitchen, readings):
     for n, amount in enumerate(readings):
         tell(store, kitchen, 20 + n, what="reading", amount=amount)
     view = vat.vat_view(store, kitchen, "alder", dt.date(2026, 11, 20 + len(readings) - 1))
-    assert view["advice"] == "discard"
-    assert f"{float(readings[-1]):g} %" in view["text"]
-    assert view["last_reading_pct"] == float(readings[-1])
-    assert view["level_pct"] > (20.0 if len(readings) == 1 else 23.0)
+    assert view.advice == "discard"
+    assert f"{float(readings[-1]):g} %" in view.text
+    assert view.last_reading_pct == float(readings[-1])
+    assert view.level_pct > (20.0 if len(readings) == 1 else 23.0)
     tell(store, kitchen, 20 + len(readings), what="discard")
     after = vat.vat_view(store, kitchen, "alder", dt.date(2026, 11, 20 + len(readings)))
-    assert after["advice"] != "discard"
-    assert after["last_reading_pct"] is None
+    assert after.advice != "discard"
+    assert after.last_reading_pct is None
 
 
 def test_oil_of_unknown_age_follows_its_readings(store, kitchen):
@@ -115,16 +115,16 @@ def test_oil_of_unknown_age_follows_its_readings(store, kitchen):
     for n, amount in enumerate(("14.5", "15.6", "16.5", "17.6")):
         tell(store, kitchen, 22 + n, what="reading", amount=amount)
     view = vat.vat_view(store, kitchen, "alder", TODAY)
-    assert view["level_pct"] == pytest.approx(17.5, abs=0.8)
-    assert view["growth_pct"] == pytest.approx(1.2, abs=0.6)
-    assert view["advice"] == "keep"
+    assert view.level_pct == pytest.approx(17.5, abs=0.8)
+    assert view.growth_pct == pytest.approx(1.2, abs=0.6)
+    assert view.advice == "keep"
 
 
 def test_a_vat_nobody_told_of_says_default(store, kitchen):
     """No readings: default figures, the advice is unknown, in words too."""
     view = vat.vat_view(store, kitchen, "cedar", TODAY)
-    assert (view["default"], view["advice"]) == (True, "unknown")
-    assert view["text"].startswith("Unknown")
+    assert (view.default, view.advice) == (True, "unknown")
+    assert view.text.startswith("Unknown")
 
 
 def test_a_reading_after_the_top_up_is_put_back(store, kitchen):
@@ -195,12 +195,12 @@ def test_cost_order_filling_and_rotation(store, kitchen):
     """
     week(store, kitchen)
     told = oil_money.cost_view(store, kitchen, 150.0, TODAY)
-    assert len(told["log_gaps"]) == 3
-    assert told["uptake_money"] == pytest.approx(27 * LB / 10 * 2.4, abs=0.01)
+    assert len(told.log_gaps) == 3
+    assert told.uptake_money == pytest.approx(27 * LB / 10 * 2.4, abs=0.01)
     order = oil_moves.order_view(store, kitchen, 7, 1.0, TODAY)
-    assert order["cartons"] >= order["safety_cartons"] - 1
-    assert oil_moves.order_view(store, kitchen, 7, 50.0, TODAY)["cartons"] == 0
-    assert oil_moves.fill_view(kitchen, "alder")["cartons"] == 2
+    assert order.cartons >= order.safety_cartons - 1
+    assert oil_moves.order_view(store, kitchen, 7, 50.0, TODAY).cartons == 0
+    assert oil_moves.fill_view(kitchen, "alder").cartons == 2
     states = oil_state.vat_states(store, kitchen, TODAY)
     assert any(
         "Older oil" in note for note in oil_moves.rotation_notes(kitchen, states["alder"], states["cedar"])
@@ -221,18 +221,14 @@ def test_advice_in_money(store, kitchen):
     """
     week(store, kitchen)
     view = oil_money.changes_view(kitchen, states_of(store, kitchen), "alder")
-    now_row, more, cooler, turn = view["changes"]
-    assert not view["filter_told"]
-    assert "does not show yet" in turn["what"]
-    assert more["money"] != now_row["money"]
-    assert cooler["saves_money"] > 0
-    assert 0 <= view["left_money"] <= view["change_money"] == pytest.approx(45 * LB * 2.4, abs=0.01)
-    assert (
-        "no muestra"
-        in oil_money.changes_view(kitchen, states_of(store, kitchen), "alder", translator("es"))["changes"][
-            3
-        ]["what"]
-    )
+    now_row, more, cooler, turn = view.changes
+    assert not view.filter_told
+    assert "does not show yet" in turn.what
+    assert more.money != now_row.money
+    assert cooler.saves_money > 0
+    assert 0 <= view.left_money <= view.change_money == pytest.approx(45 * LB * 2.4, abs=0.01)
+    spanish = oil_money.changes_view(kitchen, states_of(store, kitchen), "alder", translator("es"))
+    assert "no muestra" in spanish.changes[3].what
 
 
 def test_a_filter_effect_in_the_log_is_learned(store, kitchen):
@@ -253,9 +249,9 @@ def test_a_filter_effect_in_the_log_is_learned(store, kitchen):
         tell(store, kitchen, day, what="reading", amount=f"{level:.2f}")
     state = oil_state.vat_states(store, kitchen, dt.date(2026, 11, 13))
     view = oil_money.changes_view(kitchen, state, "alder")
-    assert view["filter_told"]
-    assert view["filter_points"] == pytest.approx(0.3, abs=0.05)
-    assert view["changes"][3]["days_n"] > view["changes"][0]["days_n"]
+    assert view.filter_told
+    assert view.filter_points == pytest.approx(0.3, abs=0.05)
+    assert view.changes[3].days_n > view.changes[0].days_n
 
 
 def test_oil_that_stayed_cold_does_not_age(store, kitchen):
@@ -281,17 +277,17 @@ def test_the_bill_takes_the_board_and_names_causes(store, kitchen):
         for n in range(10):
             hall.write(store, tap(dt.date(2026, 11, day), f"d{day}{n}"))
     view = oil_money.cost_view(store, kitchen, today=TODAY)
-    assert view["per_raw_lb_money"] == pytest.approx(view["day_money"] / (10 * 4 * 2.3), abs=5.1e-5)
-    assert any("2026-11-25" in gap for gap in view["log_gaps"])
-    assert any("not all of it is entered" in cause for cause in view["causes"])
+    assert view.per_raw_lb_money == pytest.approx(view.day_money / (10 * 4 * 2.3), abs=5.1e-5)
+    assert any("2026-11-25" in gap for gap in view.log_gaps)
+    assert any("not all of it is entered" in cause for cause in view.causes)
     tell(store, kitchen, 25, what="top_up", amount="40 lb")
     tell(store, kitchen, 25, what="reading", amount="12")
     tell(store, kitchen, 25, what="discard")
     view = oil_money.cost_view(store, kitchen, today=TODAY)
-    assert "early" in view["causes"][0]
-    assert "short draining" in view["causes"][1]
+    assert "early" in view.causes[0]
+    assert "short draining" in view.causes[1]
     (row,) = oil_money.site_rows([("a", store, kitchen)], TODAY)
-    assert row["per_hundred_n"] == view["per_hundred_n"]
+    assert row.per_hundred_n == view.per_hundred_n
 
 
 def test_filling_heights_and_a_vat_that_is_overfilled(kitchen):
@@ -301,14 +297,14 @@ def test_filling_heights_and_a_vat_that_is_overfilled(kitchen):
     from dataclasses import replace
 
     view = oil_moves.fill_view(kitchen, "alder")
-    assert "cold" in view["heights"]
-    assert not view["warning"]
+    assert "cold" in view.heights
+    assert not view.warning
     low = replace(kitchen.fryer("alder"), upper_line_m=0.2, solid_fat=True)
     other = replace(kitchen, fryers=tuple(low if f.key == "alder" else f for f in kitchen.fryers))
     view = oil_moves.fill_view(other, "alder")
-    assert "boils over" in view["warning"]
-    assert "kWh" in view["melt"]
-    assert oil_moves.fill_view(kitchen, "cedar")["heights"] == ""
+    assert "boils over" in view.warning
+    assert "kWh" in view.melt
+    assert oil_moves.fill_view(kitchen, "cedar").heights == ""
 
 
 def test_worn_oil_moves_down_only_where_nothing_speaks_against_it(store, kitchen):
@@ -326,11 +322,11 @@ def test_worn_oil_moves_down_only_where_nothing_speaks_against_it(store, kitchen
     view = oil_money.changes_view(kitchen, states_of(store, kitchen), "alder")
     old = states_of(store, kitchen)["alder"].belief.level[0]
     assert old < 24
-    assert [m["into"] for m in view["moves"]] == ["birch"]
-    assert view["moves"][0]["saves_money"] >= 0
+    assert [m.into for m in view.moves] == ["birch"]
+    assert view.moves[0].saves_money >= 0
     rotation = oil_moves.rotation_view(kitchen, states_of(store, kitchen), translator("es"))
-    assert len(rotation["moves"]) == 12
-    assert any("proteínas" in n or "aceite" in n for m in rotation["moves"] for n in m["notes"])
+    assert len(rotation.moves) == 12
+    assert any("proteínas" in n or "aceite" in n for m in rotation.moves for n in m.notes)
     assert oil_moves.oil_map_pdf(store, kitchen, "es", translator("es")).startswith(b"%PDF")
 
 
@@ -339,8 +335,8 @@ def test_acid_value_and_colour_are_kept_beside(store, kitchen):
     tell(store, kitchen, 24, what="acid", amount="1,8")
     tell(store, kitchen, 25, what="colour", amount="6")
     view = vat.vat_view(store, kitchen, "alder", TODAY)
-    assert (view["acid_n"], view["colour_n"]) == (1.8, 6.0)
-    assert view["readings_count"] == 0
+    assert (view.acid_n, view.colour_n) == (1.8, 6.0)
+    assert view.readings_count == 0
     for amount in ("-1", "acid", "", "900"):
         with pytest.raises(InputError):
             tell(store, kitchen, 25, what="acid", amount=amount)
@@ -407,7 +403,7 @@ def test_a_meter_is_checked_on_two_oils_when_it_pays(store, kitchen):
     assert "Check the meter" in asked["ask"]
     assert asked["worth"]["days_n"] > 0
     split = vat.vat_view(store, kitchen, "alder", TODAY, states=states)
-    assert split["meter_days_n"] > 0
+    assert split.meter_days_n > 0
     kept, new = meter.keep_check(store, kitchen, check_of(), "k1")
     assert new and not meter.keep_check(store, kitchen, check_of(), "k1")[1]
     write(store, replace(kept.fact, date=dt.date(2026, 11, 20), key="k2"))

@@ -9,6 +9,7 @@ import typer
 
 from frywright.cli.care import app
 from frywright.cli.shop import Shop, command
+from frywright.model.plain import plain
 
 __all__ = ["app"]
 VALUES = typer.Argument(None, help="Values as name=value, such as volts=208 phases=3.")
@@ -39,27 +40,27 @@ def due(shop: Shop, soon: bool = typer.Option(False, help="Only what is due with
     rows = [
         r
         for r in care_rows(opened, kitchen, shop.tr, shop.language)
-        if not soon or r["state"] in ("overdue", "today", "soon")
+        if not soon or r.state in ("overdue", "today", "soon")
     ]
     wear = wear_rows(opened, kitchen, shop.tr)
     if shop.json({"due": rows, "wear": wear}):
         return
     for row in rows:
-        parts = f"; {row['parts']}" if row["parts"] else ""
+        parts = f"; {row.parts}" if row.parts else ""
         shop.say(
             "{state_words} {date} {counter} {name}: {title} ({who_words}, {takes_min} min{parts})",
             row,
-            state_words=f"{row['state_words']:<18}",
-            date=f"{row['date']:<10}",
-            counter=f"{row['counter']:<13}",
+            state_words=f"{row.state_words:<18}",
+            date=f"{row.date:<10}",
+            counter=f"{row.counter:<13}",
             parts=parts,
         )
     for w in wear:
         shop.say(
             "{name}, {title}: {first} first day, {last} now. {text}",
             w,
-            first=w["first"] or "?",
-            last=w["last"] or "?",
+            first=w.first or "?",
+            last=w.last or "?",
         )
 
 
@@ -98,8 +99,8 @@ def figure(
     kept = tell_figure(
         opened, kitchen, {"fryer": fryer, "figure": what, "time": time, "who": who, "note": note}
     )
-    row = next(w for w in wear_rows(opened, kitchen, shop.tr) if (w["fryer"], w["figure"]) == (fryer, what))
-    if not shop.json({"number": kept.number, **row}):
+    row = next(w for w in wear_rows(opened, kitchen, shop.tr) if (w.fryer, w.figure) == (fryer, what))
+    if not shop.json({"number": kept.number, **plain(row)}):
         shop.say("Entry {number} kept. {text}", row, number=kept.number)
 
 

@@ -7,6 +7,7 @@ from pathlib import Path
 import typer
 
 from frywright.cli.shop import Shop, command
+from frywright.model.plain import plain
 
 app = typer.Typer(help="Oil: filling, log, outlook, cost, cartons.", no_args_is_help=True)
 
@@ -24,13 +25,13 @@ def fill(shop: Shop, vat: str = typer.Argument(help="Fryer.")) -> None:
         " cold line, drains closed, heat off; check the level again at heat. Too little uncovers the heat"
         " surfaces and can ignite; too much boils over with a wet load.",
         view,
-        swells=f"{100 * view['swells_frac']:.0f}",
+        swells=f"{100 * view.swells_frac:.0f}",
     )
     for text in (
-        view["heights"],
-        view["warning"],
-        shop.tr("Solid shortening: {melt} to melt, low heat, attended.").format(**view)
-        if view["melt"]
+        view.heights,
+        view.warning,
+        shop.tr("Solid shortening: {melt} to melt, low heat, attended.").format(melt=view.melt)
+        if view.melt
         else "",
     ):
         if text:
@@ -101,35 +102,35 @@ def outlook(shop: Shop, vat: str = typer.Argument("", help="Fryer; without it al
     keys = [vat] if vat else [f.key for f in kitchen.fryers]
     states = vat_states(opened, kitchen)
     views = [
-        vat_view(opened, kitchen, k, tr=shop.tr, states=states) | changes_view(kitchen, states, k, shop.tr)
+        (vat_view(opened, kitchen, k, tr=shop.tr, states=states), changes_view(kitchen, states, k, shop.tr))
         for k in keys
     ]
-    if shop.json({"vats": views}):
+    if shop.json({"vats": [{**plain(view), **plain(buys)} for view, buys in views]}):
         return
-    for view in views:
+    for view, buys in views:
         told = shop.tr(
-            "default figures, fewer than 4 readings" if view["default"] else "{readings_count} readings"
+            "default figures, fewer than 4 readings" if view.default else "{readings_count} readings"
         )
         shop.say(
             "{name}: {level} % polar, +{growth} a day ({told}); limit {limit} % ({limit_title}).",
             view,
-            level=view["level_pct"],
-            growth=view["growth_pct"],
-            told=told.format(**view),
-            limit=f"{view['limit_pct']:g}",
-            limit_title=shop.tr(view["limit_title"]),
+            level=view.level_pct,
+            growth=view.growth_pct,
+            told=told.format(readings_count=view.readings_count),
+            limit=f"{view.limit_pct:g}",
+            limit_title=shop.tr(view.limit_title),
         )
-        typer.echo(f"  {view['text']} {view['split']}".rstrip())
-        for row in view["changes"]:
+        typer.echo(f"  {view.text} {view.split}".rstrip())
+        for row in buys.changes:
             shop.say(
                 "  {what}: {days} days, {currency}{money} a day",
                 row,
-                days=f"{row['days_n']:g}",
-                currency=view["currency"],
-                money=f"{row['money']:.2f}",
+                days=f"{row.days_n:g}",
+                currency=buys.currency,
+                money=f"{row.money:.2f}",
             )
-        for move in view["moves"]:
-            typer.echo(f"  {move['text']}")
+        for move in buys.moves:
+            typer.echo(f"  {move.text}")
 
 
 @command(app, engine=True)
@@ -161,27 +162,27 @@ def cost(
     if shop.json(view):
         return
     unit = BARE[shop.units]["mass"]
-    for name in view["log_gaps"]:
+    for name in view.log_gaps:
         shop.say("Log gap, before anything else: {name}.", name=name)
     shop.say(
         "{day} a day over {days_count} days: taken up by the food {uptake}, thrown away {discard}, labour"
         " {labour}; {per_raw} a raw {unit}; {per_hundred} of oil by 100 of raw.",
         view,
-        day=f"{view['day_money']:.2f}",
-        uptake=f"{view['uptake_money']:.2f}",
-        discard=f"{view['discard_money']:.2f}",
-        labour=f"{view['labour_money']:.2f}",
-        per_raw=f"{view[f'per_raw_{unit}_money']:.3f}",
+        day=f"{view.day_money:.2f}",
+        uptake=f"{view.uptake_money:.2f}",
+        discard=f"{view.discard_money:.2f}",
+        labour=f"{view.labour_money:.2f}",
+        per_raw=f"{view.per_raw_lb_money if unit == 'lb' else view.per_raw_kg_money:.3f}",
         unit=UNITS[unit].sign,
-        per_hundred=f"{view['per_hundred_n']:g}",
+        per_hundred=f"{view.per_hundred_n:g}",
     )
-    if view["carried_off"]:
+    if view.carried_off:
         shop.say(
             "By the engine, a day: {carried_off} of oil leaves with the food, {fat_in} of chicken fat"
             " comes into the vats.",
             view,
         )
-    for cause in view["causes"]:
+    for cause in view.causes:
         typer.echo(f"  {cause}")
 
 
@@ -191,7 +192,7 @@ def sites(shop: Shop, stores: list[Path] = typer.Argument(help="Files of several
     likely causes.
     """
     from frywright.model.errors import InputError
-    from frywright.rooms.care.oil_money import site_rows
+    from frywright.rooms.care.oil_money import SiteBill, site_rows
 
     lost = next((path for path in stores if not path.exists()), None)
     if lost is not None:
@@ -200,16 +201,16 @@ def sites(shop: Shop, stores: list[Path] = typer.Argument(help="Files of several
     if shop.json({"sites": rows}):
         return
     for row in rows:
-        if row["unknown"]:
+        if not isinstance(row, SiteBill):
             shop.say("{place} ({site}): unknown. {unknown}", row)
             continue
         shop.say(
             "{place} ({site}): {per_hundred} of oil by 100 of raw, {per_raw_kg} a raw kg",
             row,
-            per_hundred=f"{row['per_hundred_n']:g}",
-            per_raw_kg=f"{row['per_raw_kg_money']:.3f}",
+            per_hundred=f"{row.per_hundred_n:g}",
+            per_raw_kg=f"{row.per_raw_kg_money:.3f}",
         )
-        for text in [*(shop.tr("log gap: {gap}").format(gap=gap) for gap in row["log_gaps"]), *row["causes"]]:
+        for text in [*(shop.tr("log gap: {gap}").format(gap=gap) for gap in row.log_gaps), *row.causes]:
             typer.echo(f"  {text}")
 
 
@@ -225,16 +226,16 @@ def moves(shop: Shop, out: Path = typer.Option(None, help="PDF of the oil map to
     view = rotation_view(kitchen, vat_states(opened, kitchen), shop.tr)
     if shop.json(view):
         return
-    for one in view["vats"]:
+    for one in view.vats:
         shop.say(
-            "{name}: {products}; carries {carries}", one, carries=one["carries"] or shop.tr("nothing listed")
+            "{name}: {products}; carries {carries}", one, carries=one.carries or shop.tr("nothing listed")
         )
-    for move in view["moves"]:
+    for move in view.moves:
         shop.say(
             "{start} into {into}: {notes}",
             move,
-            start=move["from"],
-            notes=" ".join(move["notes"]) or shop.tr("nothing is against it."),
+            start=move.from_,
+            notes=" ".join(move.notes) or shop.tr("nothing is against it."),
         )
 
 

@@ -20,10 +20,10 @@ def people(shop: Shop) -> None:
     view = people_view(*shop.both, shop.language, shop.tr)
     if shop.json(view):
         return
-    for row in view["people"]:
-        for held in row["skills"]:
-            age = "" if held["age"] == "meets" else shop.tr("; by age: {may}").format(**held)
-            typer.echo(f"{row['name']:<20} {held['words']:<16} {held['expires']:<10} {held['title']}{age}")
+    for row in view.people:
+        for held in row.skills:
+            age = "" if held.age == "meets" else shop.tr("; by age: {may}").format(may=held.may)
+            typer.echo(f"{row.name:<20} {held.words:<16} {held.expires:<10} {held.title}{age}")
 
 
 @command(app)
@@ -81,10 +81,10 @@ def drill(
     if shop.json({"drills": found}):
         return
     for one in found:
-        typer.echo(f"{one['key']}: {one['question']}")
-        for n, c in enumerate(one["choices"] if key else [], 1):
-            mark = shop.tr("right" if c["right"] else "injures" if c["hurts"] else "wrong")
-            typer.echo(f"  {n}. {c['text']}" + (f"\n     {mark}: {c['why']}" if choice > 0 else ""))
+        typer.echo(f"{one.key}: {one.question}")
+        for n, c in enumerate(one.choices if key else [], 1):
+            mark = shop.tr("right" if c.right else "injures" if c.hurts else "wrong")
+            typer.echo(f"  {n}. {c.text}" + (f"\n     {mark}: {c.why}" if choice > 0 else ""))
 
 
 @command(app, engine=True)

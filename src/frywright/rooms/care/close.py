@@ -55,22 +55,22 @@ def tonight(
 ) -> list[Tonight]:
     """Every fryer's plan for the night: changes first, so that there is time to cool, then the oldest oil."""
     day = today or today_of(kitchen)
-    held, due = stopped(store), {(r["fryer"], r["task"]): r for r in care_rows(store, kitchen, tr, today=day)}
+    held, due = stopped(store), {(r.fryer, r.task): r for r in care_rows(store, kitchen, tr, today=day)}
     begun = {e.fact.fryer: e.fact.plan for e in _told(store, day) if e.fact.fryer != STORE_KEY}
     rows, states = [], vat_states(store, kitchen, day)
     for fryer in kitchen.fryers:
         view = vat_view(store, kitchen, fryer.key, day, tr, states)
-        boil = due[fryer.key, "boil_out"]["state"] in ("overdue", "today")
+        boil = due[fryer.key, "boil_out"].state in ("overdue", "today")
         plan = (
             "stopped"
             if fryer.key in held
-            else ("boil_out" if boil else ("discard" if view["advice"] == "discard" else "keep"))
+            else ("boil_out" if boil else ("discard" if view.advice == "discard" else "keep"))
         )
         plan = (
             begun.get(fryer.key, plan) if plan != "stopped" else plan
         )  # what was begun tonight is finished, whatever the log says since
-        why = tr("The boil-out is due.") if plan == "boil_out" and boil else view["text"]
-        rows.append((plan, view["level_pct"] if view["readings_count"] else 0.0, fryer, why))
+        why = tr("The boil-out is due.") if plan == "boil_out" and boil else view.text
+        rows.append((plan, view.level_pct if view.readings_count else 0.0, fryer, why))
     rank = {"boil_out": 0, "discard": 1, "keep": 2, "stopped": 3}
     rows.sort(key=lambda row: (rank[row[0]], -row[1]))
     return [Tonight(fryer=f, plan=plan, why=why, steps=_steps(f, plan)) for plan, _, f, why in rows]

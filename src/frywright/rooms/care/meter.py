@@ -100,12 +100,23 @@ def keep_check(
     return kept_once(store, MeterChecked, key, lambda: write(store, fact))
 
 
-def split_view(state: VatState, tr: Translate = str) -> dict[str, object]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SplitView:
+    """How much sooner a vat's limit may come, in words, and the days of it that are the meter's and the oil's
+    doubt; None where it does not matter.
+    """
+
+    text: str = ""
+    meter_days_n: float | None = None
+    oil_days_n: float | None = None
+
+
+def split_view(state: VatState, tr: Translate = str) -> SplitView:
     """How much sooner than expected a vat's limit may come, and how much of that is the oil's own doubt and
     how much the meter's, in days: the early side is the one that throws oil away.
     """
     if state.readings_count < LEAST_READINGS or state.crossing.never_frac > 0.5:
-        return {"split": "", "meter_days_n": None, "oil_days_n": None}
+        return SplitView()
     sure = state.outlook(belief=state.belief.meter_known())
     whole = state.crossing.days_n[1] - state.crossing.soonest_days_n
     own = min(max(sure.days_n[1] - sure.soonest_days_n, 0.0), whole)
@@ -115,7 +126,7 @@ def split_view(state: VatState, tr: Translate = str) -> dict[str, object]:
         {"whole": f"{whole:.1f}", "oil": f"{own:.1f}", "meter": f"{meter:.1f}"},
         translate=tr,
     )
-    return {"split": text, "meter_days_n": round(meter, 1), "oil_days_n": round(own, 1)}
+    return SplitView(text=text, meter_days_n=round(meter, 1), oil_days_n=round(own, 1))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

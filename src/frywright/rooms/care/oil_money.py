@@ -6,7 +6,6 @@ import datetime as dt
 from collections import Counter, defaultdict
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
-from typing import Any
 
 from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.store import Store
@@ -60,9 +59,43 @@ def rates_of(trade: Trade) -> Rates:
 # ---------------------------------------------------------------- what a change buys
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HabitRow:
+    """A habit: days to the limit, money a day, and what it saves against today's."""
+
+    what: str
+    days_n: float
+    money: float
+    saves_money: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MoveInto:
+    """A vat that this oil may be moved into instead of fresh, and what that saves."""
+
+    into: str
+    name: str
+    saves_money: float
+    text: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChangesView:
+    """What habits would change for a vat, and discard, keep or move in money; None where it is not known."""
+
+    vat: str
+    changes: tuple[HabitRow, ...]
+    currency: str
+    change_money: float
+    left_money: float | None
+    filter_told: bool
+    filter_points: float | None
+    moves: tuple[MoveInto, ...]
+
+
 def changes_view(
     kitchen: Kitchen, states: Mapping[str, VatState], vat: str, tr: Translate = str
-) -> dict[str, Any]:
+) -> ChangesView:
     """Days to the limit and money a day for habits that could change; and discard, keep or move in money.
 
     What one more filter turn does is learned from this vat's own log; until it stands out there, only the
@@ -106,25 +139,21 @@ def changes_view(
         part = min(max(part, 0.0), 0.95)
         days = _days(state, part, gain / growth if growth > 0 else 1.0)
         money = day_money(mass, gain, part, FRESH_PCT, state.limit_pct, rates) + cost
-        told.append(
-            {
-                "what": what,
-                "days_n": round(days, 1),
-                "money": round(money, 2),
-                "saves_money": round(usual - money, 2),
-            }
+        row = HabitRow(
+            what=what, days_n=round(days, 1), money=round(money, 2), saves_money=round(usual - money, 2)
         )
+        told.append(row)
     left = left_money(mass, level, growth, share, FRESH_PCT, state.limit_pct, rates)
-    return {
-        "vat": vat,
-        "changes": told,
-        "currency": trade.currency,
-        "change_money": round(change_money(mass, rates), 2),
-        "left_money": round(left, 2) if state.readings_count else None,
-        "filter_told": effect.told,
-        "filter_points": round(effect.turn_n, 2) if effect.told else None,
-        "moves": _moves(kitchen, states, state, tr),
-    }
+    return ChangesView(
+        vat=vat,
+        changes=tuple(told),
+        currency=trade.currency,
+        change_money=round(change_money(mass, rates), 2),
+        left_money=round(left, 2) if state.readings_count else None,
+        filter_told=effect.told,
+        filter_points=round(effect.turn_n, 2) if effect.told else None,
+        moves=_moves(kitchen, states, state, tr),
+    )
 
 
 def _days(state: VatState, share: float, heat: float) -> float:
@@ -156,14 +185,14 @@ def filter_learned(state: VatState) -> FilterEffect:
 
 def _moves(
     kitchen: Kitchen, states: Mapping[str, VatState], state: VatState, tr: Translate
-) -> list[dict[str, Any]]:
+) -> tuple[MoveInto, ...]:
     """Vats whose oil goes within days and into which this oil may be moved instead of fresh; what that
     saves.
     """
     rates = rates_of(usual_trade(kitchen))
-    found: list[dict[str, Any]] = []
+    found: list[MoveInto] = []
     if not state.readings_count:
-        return found
+        return ()
     for other in kitchen.fryers:
         if other.key == state.fryer.key:
             continue
@@ -190,11 +219,59 @@ def _moves(
             {"fryer": other.name, "money": round(saved, 2)},
             translate=tr,
         )
-        found.append({"into": other.key, "name": other.name, "saves_money": round(saved, 2), "text": text})
-    return found
+        found.append(MoveInto(into=other.key, name=other.name, saves_money=round(saved, 2), text=text))
+    return tuple(found)
 
 
 # ---------------------------------------------------------------- the bill and its causes
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BillView:
+    """The oil bill by day and raw product, gaps in the log, and likely causes; masses in the kitchen's units
+    and in kilograms a day.
+    """
+
+    days_count: int
+    log_gaps: tuple[str, ...]
+    uptake_money: float
+    discard_money: float
+    labour_money: float
+    media_money: float
+    disposal_money: float
+    rebate_money: float
+    day_money: float
+    per_raw_kg_money: float
+    per_raw_lb_money: float
+    top_up_kg_day: float
+    per_hundred_n: float
+    currency: str
+    carried_off_kg_day: float
+    fat_in_kg_day: float
+    carried_off: str
+    fat_in: str
+    causes: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SiteRow:
+    """A store whose oil cannot be set beside the others', and why; empty where it can."""
+
+    site: str
+    place: str
+    unknown: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SiteBill(SiteRow):
+    """A store's oil on what survives its size."""
+
+    per_hundred_n: float
+    per_raw_kg_money: float
+    day_money: float
+    currency: str
+    log_gaps: tuple[str, ...]
+    causes: tuple[str, ...]
 
 
 @dataclass(slots=True)
@@ -234,7 +311,7 @@ def cost_view(
     today: dt.date | None = None,
     tr: Translate = str,
     rates: Rates | None = None,
-) -> dict[str, Any]:
+) -> BillView:
     """The oil bill of the last four weeks by day and raw kilogram, with likely causes; gaps in the log come
     before anything else.
 
@@ -272,30 +349,30 @@ def cost_view(
     thrown = [kitchen.fryer(e.vat).oil_mass_kg for e in events if e.what == "discard"]
     price = rates or rates_of(usual_trade(kitchen))
     told = bill(daily, tuple(thrown), top_up, float(span), price)
-    return {
-        "days_count": span,
-        "log_gaps": _gaps(kitchen, events, board.days),
-        "uptake_money": round(told.uptake_money, 2),
-        "discard_money": round(told.discard_money, 2),
-        "labour_money": round(told.labour_money, 2),
-        "media_money": round(told.media_money, 2),
-        "disposal_money": round(told.disposal_money, 2),
-        "rebate_money": round(told.rebate_money, 2),
-        "day_money": round(told.day_money, 2),
-        "per_raw_kg_money": round(told.per_kg_money, 4),
-        "per_raw_lb_money": round(told.per_kg_money * LB, 4),
-        "top_up_kg_day": round(top_up, 3),
-        "per_hundred_n": round(100.0 * (top_up + sum(thrown) / span) / daily, 2),
-        "currency": usual_trade(kitchen).currency,
-        "carried_off_kg_day": round(board.uptake_kg / span, 3),
-        "fat_in_kg_day": round(board.rendered_kg / span, 3),
-        "carried_off": show(board.uptake_kg / span, "kg", kitchen.site.units) if board.uptake_kg else "",
-        "fat_in": show(board.rendered_kg / span, "kg", kitchen.site.units),
-        "causes": _causes(store, kitchen, events, top_up, (board.uptake_kg - board.rendered_kg) / span, tr),
-    }
+    return BillView(
+        days_count=span,
+        log_gaps=_gaps(kitchen, events, board.days),
+        uptake_money=round(told.uptake_money, 2),
+        discard_money=round(told.discard_money, 2),
+        labour_money=round(told.labour_money, 2),
+        media_money=round(told.media_money, 2),
+        disposal_money=round(told.disposal_money, 2),
+        rebate_money=round(told.rebate_money, 2),
+        day_money=round(told.day_money, 2),
+        per_raw_kg_money=round(told.per_kg_money, 4),
+        per_raw_lb_money=round(told.per_kg_money * LB, 4),
+        top_up_kg_day=round(top_up, 3),
+        per_hundred_n=round(100.0 * (top_up + sum(thrown) / span) / daily, 2),
+        currency=usual_trade(kitchen).currency,
+        carried_off_kg_day=round(board.uptake_kg / span, 3),
+        fat_in_kg_day=round(board.rendered_kg / span, 3),
+        carried_off=show(board.uptake_kg / span, "kg", kitchen.site.units) if board.uptake_kg else "",
+        fat_in=show(board.rendered_kg / span, "kg", kitchen.site.units),
+        causes=_causes(store, kitchen, events, top_up, (board.uptake_kg - board.rendered_kg) / span, tr),
+    )
 
 
-def _gaps(kitchen: Kitchen, events: list[OilDone], days: set[tuple[str, dt.date]]) -> list[str]:
+def _gaps(kitchen: Kitchen, events: list[OilDone], days: set[tuple[str, dt.date]]) -> tuple[str, ...]:
     """Vats without entries, and vats that dropped loads on days without any entry."""
     logged = {(e.vat, e.date) for e in events}
     found = []
@@ -306,12 +383,12 @@ def _gaps(kitchen: Kitchen, events: list[OilDone], days: set[tuple[str, dt.date]
             found.append(fryer.name)
         elif silent:
             found.append(f"{fryer.name}: {len(silent)} ({silent[0]})")
-    return found
+    return tuple(found)
 
 
 def _causes(
     store: Store, kitchen: Kitchen, events: list[OilDone], top_up: float, reckoned: float, tr: Translate
-) -> list[str]:
+) -> tuple[str, ...]:
     """Likely causes, most certain first; none where nothing stands out."""
     found, limit = [], oil_limit_here(store, kitchen)[0]
     last: dict[str, float] = {}
@@ -349,36 +426,33 @@ def _causes(
                     translate=tr,
                 )
             )
-    return found
+    return tuple(found)
 
 
-def site_rows(shops: list[tuple[str, Store, Kitchen]], today: dt.date | None = None) -> list[dict[str, Any]]:
+def site_rows(
+    shops: list[tuple[str, Store, Kitchen]], today: dt.date | None = None
+) -> list[SiteRow | SiteBill]:
     """Several stores side by side on what survives their size: oil by hundred of raw product, money by raw
     kilogram, gaps first, then likely causes.
     """
-    rows = []
+    bills, others = [], []
     for name, store, kitchen in shops:
+        place = kitchen.site.name
         try:
             view = cost_view(store, kitchen, today=today)
         except InputError as error:
-            rows.append({"site": name, "place": kitchen.site.name, "unknown": str(error)})
+            others.append(SiteRow(site=name, place=place, unknown=str(error)))
             continue
-        rows.append(
-            {
-                "site": name,
-                "place": kitchen.site.name,
-                "unknown": "",
-                **{
-                    k: view[k]
-                    for k in (
-                        "per_hundred_n",
-                        "per_raw_kg_money",
-                        "day_money",
-                        "currency",
-                        "log_gaps",
-                        "causes",
-                    )
-                },
-            }
+        bill = SiteBill(
+            site=name,
+            place=place,
+            unknown="",
+            per_hundred_n=view.per_hundred_n,
+            per_raw_kg_money=view.per_raw_kg_money,
+            day_money=view.day_money,
+            currency=view.currency,
+            log_gaps=view.log_gaps,
+            causes=view.causes,
         )
-    return sorted(rows, key=lambda r: -r.get("per_hundred_n", -1.0))
+        bills.append(bill)
+    return [*sorted(bills, key=lambda row: -row.per_hundred_n), *others]

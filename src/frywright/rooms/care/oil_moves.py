@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Callable, Mapping
+from dataclasses import dataclass
 from math import ceil
-from typing import Any
 
 from frywright.catalog import load as catalog
 from frywright.catalog.capacity import capacity_units
@@ -25,10 +25,62 @@ Translate = Callable[[str], str]
 FOAM_FRAC = 0.1
 
 
-def fill_view(kitchen: Kitchen, vat: str, tr: Translate = str) -> dict[str, Any]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FillView:
     """How a vat is filled: mass, cold and hot volume, cartons, heights where the vat's surface is known, and
-    what too much and too little lead to.
+    what too much leads to; empty where there is nothing to say.
     """
+
+    vat: str
+    name: str
+    mass: str
+    cartons: int
+    swells_frac: float
+    cold: str
+    hot: str
+    heights: str
+    warning: str
+    melt: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OrderView:
+    """Cartons to order, and what they are for."""
+
+    cartons: int
+    top_up_cartons: float
+    change_cartons: float
+    safety_cartons: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CarriesRow:
+    """What a vat's oil carries, and what is fried in it."""
+
+    name: str
+    carries: str
+    products: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MoveRow:
+    """A move of oil between two vats, and what is against it."""
+
+    from_: str
+    into: str
+    notes: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RotationView:
+    """What every vat carries, and every move between two."""
+
+    vats: tuple[CarriesRow, ...]
+    moves: tuple[MoveRow, ...]
+
+
+def fill_view(kitchen: Kitchen, vat: str, tr: Translate = str) -> FillView:
+    """How a vat is filled."""
     fryer, system = kitchen.fryer(vat), str(kitchen.site.units)
     oil, room = catalog.oils()[fryer.oil], min(kitchen.site.room_temp_c, 40.0)
     load = _largest_load(kitchen, vat)
@@ -42,48 +94,48 @@ def fill_view(kitchen: Kitchen, vat: str, tr: Translate = str) -> dict[str, Any]
         foam_frac=FOAM_FRAC,
     )
     litres = ("gal", 3.785411784) if system == "us" else ("L", 1.0)
-    view: dict[str, Any] = {
-        "vat": vat,
-        "name": fryer.name,
-        "mass": show(fryer.oil_mass_kg, "kg", system),
-        "cartons": found.cartons_count,
-        "swells_frac": round(found.swells_frac, 3),
-        "cold": f"{found.cold_m3 * 1000 / litres[1]:.1f} {litres[0]}",
-        "hot": f"{found.hot_m3 * 1000 / litres[1]:.1f} {litres[0]}",
-        "heights": "",
-        "warning": "",
-        "melt": show(melt_j(fryer.oil_mass_kg, room) / 3.6e6, "kwh", system) if fryer.solid_fat else "",
-    }
+    heights = warning = ""
     if fryer.oil_area_m2:
-        heights = {
+        levels = {
             "cold_m": found.cold_height_m,
             "hot_m": found.hot_height_m,
             "loaded_m": found.loaded_height_m,
         }
-        view["heights"] = say(
+        heights = say(
             "Stands {cold_m} cold, {hot_m} hot, {loaded_m} with the largest load and foam on it.",
-            heights,
+            levels,
             system,
             tr,
         )
     if fryer.oil_area_m2 and fryer.upper_line_m:
         most = most_oil_kg(oil, fryer.oil_area_m2, fryer.upper_line_m, load, foam_frac=FOAM_FRAC)
         cold = most / oil.density_kg_m3(room) / fryer.oil_area_m2
-        view["heights"] += " " + say(
+        heights += " " + say(
             "With all that under the upper line of {line_m} it may stand {most_m} cold at most.",
             {"line_m": fryer.upper_line_m, "most_m": cold},
             system,
             tr,
         )
         if fryer.oil_mass_kg > most:
-            view["warning"] = say(
+            warning = say(
                 "{mass_kg} is more than the {most_kg} that stays under the upper line: it boils over with the"
                 " largest load.",
                 {"mass_kg": fryer.oil_mass_kg, "most_kg": most},
                 system,
                 tr,
             )
-    return view
+    return FillView(
+        vat=vat,
+        name=fryer.name,
+        mass=show(fryer.oil_mass_kg, "kg", system),
+        cartons=found.cartons_count,
+        swells_frac=round(found.swells_frac, 3),
+        cold=f"{found.cold_m3 * 1000 / litres[1]:.1f} {litres[0]}",
+        hot=f"{found.hot_m3 * 1000 / litres[1]:.1f} {litres[0]}",
+        heights=heights,
+        warning=warning,
+        melt=show(melt_j(fryer.oil_mass_kg, room) / 3.6e6, "kwh", system) if fryer.solid_fat else "",
+    )
 
 
 def _largest_load(kitchen: Kitchen, vat: str) -> float:
@@ -98,7 +150,7 @@ def _largest_load(kitchen: Kitchen, vat: str) -> float:
 
 def order_view(
     store: Store, kitchen: Kitchen, days: int, on_hand_cartons: float, today: dt.date | None = None
-) -> dict[str, Any]:
+) -> OrderView:
     """Cartons to order to the next delivery: top-up, planned changes, one vat as safety, less what is on
     hand.
     """
@@ -109,12 +161,12 @@ def order_view(
     changes = sum(s.fryer.oil_mass_kg for s in states if s.crossing.days_n[1] <= days)
     safety = max(s.fryer.oil_mass_kg for s in states)
     need = (top_up + changes + safety) / CARTON_KG
-    return {
-        "cartons": max(0, ceil(need - on_hand_cartons - 1e-9)),
-        "top_up_cartons": round(top_up / CARTON_KG, 1),
-        "change_cartons": round(changes / CARTON_KG, 1),
-        "safety_cartons": round(safety / CARTON_KG, 1),
-    }
+    return OrderView(
+        cartons=max(0, ceil(need - on_hand_cartons - 1e-9)),
+        top_up_cartons=round(top_up / CARTON_KG, 1),
+        change_cartons=round(changes / CARTON_KG, 1),
+        safety_cartons=round(safety / CARTON_KG, 1),
+    )
 
 
 def contains_of(kitchen: Kitchen, vat: str) -> set[str]:
@@ -127,7 +179,7 @@ def contains_of(kitchen: Kitchen, vat: str) -> set[str]:
     }
 
 
-def rotation_notes(kitchen: Kitchen, old: VatState, new: VatState, tr: Translate = str) -> list[str]:
+def rotation_notes(kitchen: Kitchen, old: VatState, new: VatState, tr: Translate = str) -> tuple[str, ...]:
     """Why the oil of one vat may not go into another; empty when nothing is against it.
 
     Older oil never goes into fresher; oil that carried another coating carries its proteins along.
@@ -141,37 +193,38 @@ def rotation_notes(kitchen: Kitchen, old: VatState, new: VatState, tr: Translate
         found.append(tr(text).format(what=", ".join(sorted(tr(c) for c in carried))))
     if old.fryer.oil != new.fryer.oil:
         found.append(tr("The two vats hold different oils."))
-    return found
+    return tuple(found)
 
 
-def rotation_view(kitchen: Kitchen, states: Mapping[str, VatState], tr: Translate = str) -> dict[str, Any]:
+def rotation_view(kitchen: Kitchen, states: Mapping[str, VatState], tr: Translate = str) -> RotationView:
     """Every move between two vats with what speaks against it, and what each vat's oil carries; nothing fried
     in a shared vat is free of it.
     """
-    vats = [
-        {
-            "name": f.name,
-            "carries": ", ".join(sorted(tr(c) for c in contains_of(kitchen, f.key))),
-            "products": ", ".join(
-                sorted({kitchen.product(p.product).name for p in kitchen.programs if p.fryer == f.key})
-            ),
-        }
+    fried: dict[str, set[str]] = {f.key: set() for f in kitchen.fryers}
+    for program in kitchen.programs:
+        fried[program.fryer].add(kitchen.product(program.product).name)
+    vats = tuple(
+        CarriesRow(
+            name=f.name,
+            carries=", ".join(sorted(tr(c) for c in contains_of(kitchen, f.key))),
+            products=", ".join(sorted(fried[f.key])),
+        )
         for f in kitchen.fryers
-    ]
-    moves = [
-        {"from": a.name, "into": b.name, "notes": rotation_notes(kitchen, states[a.key], states[b.key], tr)}
+    )
+    moves = tuple(
+        MoveRow(from_=a.name, into=b.name, notes=rotation_notes(kitchen, states[a.key], states[b.key], tr))
         for a in kitchen.fryers
         for b in kitchen.fryers
         if a.key != b.key
-    ]
-    return {"vats": vats, "moves": moves}
+    )
+    return RotationView(vats=vats, moves=moves)
 
 
 def oil_map_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Translate = str) -> bytes:
     """The map of oils, products and proteins on paper, with the moves that nothing speaks against."""
     view = rotation_view(kitchen, vat_states(store, kitchen), tr)
-    allowed = [[m["from"], m["into"]] for m in view["moves"] if not m["notes"]]
-    carries = [[v["name"], v["products"], v["carries"] or "–"] for v in view["vats"]]
+    allowed = [[m.from_, m.into] for m in view.moves if not m.notes]
+    carries = [[v.name, v.products, v.carries or "–"] for v in view.vats]
     sections = [
         section(
             tr("What each oil carries"), [tr("fryer"), tr("products"), tr("carries")], [4, 4, 3], carries

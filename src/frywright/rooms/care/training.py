@@ -7,6 +7,7 @@ from __future__ import annotations
 import datetime as dt
 import hashlib
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
 
@@ -81,7 +82,7 @@ def people(store: Store) -> dict[str, Kept[PersonListed]]:
     return {e.fact.name.lower(): e for e in store.current_facts(PersonListed)}
 
 
-def skills_of(kitchen: Kitchen) -> list[dict[str, Any]]:
+def skills_of(kitchen: Kitchen) -> list[Mapping[str, Any]]:
     """Skills this kitchen's fryers need."""
     kinds = {"", *(str(f.kind) for f in kitchen.fryers)}
     return [s for s in catalog.table("care/skills.toml")["skill"] if s.get("applies", "") in kinds]
@@ -126,10 +127,90 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kep
     return write(store, shown)
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SkillStanding:
+    """Where a person stands with a skill, and what age rules say of its work."""
+
+    skill: str
+    title: str
+    standing: str  # holds, expiring, expired or missing
+    words: str
+    expires: str
+    observed_by: str
+    age: str
+    may: str
+    rules: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PersonRow:
+    """A person with every skill of the kitchen."""
+
+    name: str
+    skills: tuple[SkillStanding, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DueSkill:
+    """A skill that has expired or soon will."""
+
+    date: str
+    name: str
+    title: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WorkRow:
+    """A work, and who may do it."""
+
+    title: str
+    who: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SkillChoice:
+    """A skill to sign."""
+
+    key: str
+    title: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PeopleView:
+    """Everybody with every skill: holds, expires soon, expired or never shown; and what age rules say."""
+
+    people: tuple[PersonRow, ...]
+    due: tuple[DueSkill, ...]
+    work: tuple[WorkRow, ...]
+    rules: tuple[str, ...]
+    skills: tuple[SkillChoice, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChoiceView:
+    """An answer to choose, and what it leads to."""
+
+    text: str
+    why: str
+    right: bool
+    hurts: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DrillView:
+    """A drill in words."""
+
+    key: str
+    about: str
+    question: str
+    simulated: bool
+    choices: tuple[ChoiceView, ...]
+
+
 def people_view(
     store: Store, kitchen: Kitchen, language: str = "en", tr: Translate = str, today: dt.date | None = None
-) -> dict[str, Any]:
-    """Everybody with every skill: holds, expires soon, expired or never shown; and what age rules say."""
+) -> PeopleView:
+    """Everybody as they are shown."""
     day = today or today_of(kitchen)
     newest: dict[tuple[str, str], SkillShown] = {}
     for item in store.current_facts(SkillShown):
@@ -142,7 +223,7 @@ def people_view(
         for r in catalog.table("standards/age_rules.toml")["rule"]
         if r["place"] == place.age
     }
-    rows: list[dict[str, Any]] = []
+    rows = []
     for name, person in sorted(people(store).items()):
         if person.fact.left:
             continue
@@ -151,37 +232,30 @@ def people_view(
             told = newest.get((name, skill["key"]))
             verdict = place.judge_age(skill.get("restricted", ""), born, day)
             standing = _standing(told, day)
-            held.append(
-                {
-                    "skill": skill["key"],
-                    "title": tr(skill["title"]),
-                    "standing": standing,
-                    "words": tr(STANDING[standing]),
-                    "expires": told.expires.isoformat() if told else "",
-                    "observed_by": told.observed_by if told else "",
-                    "age": str(verdict.outcome),
-                    "may": tr(MAY[str(verdict.outcome)]),
-                    "rules": [rules[k] for k in verdict.keys],
-                }
+            row = SkillStanding(
+                skill=skill["key"],
+                title=tr(skill["title"]),
+                standing=standing,
+                words=tr(STANDING[standing]),
+                expires=told.expires.isoformat() if told else "",
+                observed_by=told.observed_by if told else "",
+                age=str(verdict.outcome),
+                may=tr(MAY[str(verdict.outcome)]),
+                rules=tuple(rules[k] for k in verdict.keys),
             )
-        rows.append({"name": person.fact.name, "skills": held})
+            held.append(row)
+        rows.append(PersonRow(name=person.fact.name, skills=tuple(held)))
     due = sorted(
-        (h["expires"], r["name"], h["title"])
-        for r in rows
-        for h in r["skills"]
-        if h["standing"] in ("expiring", "expired")
+        (h.expires, r.name, h.title) for r in rows for h in r.skills if h.standing in ("expiring", "expired")
     )
-    work = [
-        {"title": tr(w["title"]), "who": tr(SIGNERS[w["who"]])}
-        for w in catalog.table("care/skills.toml")["work"]
-    ]
-    return {
-        "people": rows,
-        "due": [{"date": d, "name": n, "title": t} for d, n, t in due],
-        "work": work,
-        "rules": list(rules.values()),
-        "skills": [{"key": s["key"], "title": tr(s["title"])} for s in skills_of(kitchen)],
-    }
+    table = catalog.table("care/skills.toml")
+    return PeopleView(
+        people=tuple(rows),
+        due=tuple(DueSkill(date=d, name=n, title=t) for d, n, t in due),
+        work=tuple(WorkRow(title=tr(w["title"]), who=tr(SIGNERS[w["who"]])) for w in table["work"]),
+        rules=tuple(rules.values()),
+        skills=tuple(SkillChoice(key=s["key"], title=tr(s["title"])) for s in skills_of(kitchen)),
+    )
 
 
 def _standing(told: SkillShown | None, day: dt.date) -> str:
@@ -211,50 +285,46 @@ def _filled(template: str, values: Mapping[str, Any], system: str, tr: Translate
     return say(template, whole, system, lambda text: tr(text))
 
 
-def drill_views(kitchen: Kitchen, language: str = "en", tr: Translate = str) -> list[dict[str, Any]]:
+def drill_views(kitchen: Kitchen, language: str = "en", tr: Translate = str) -> list[DrillView]:
     """Every drill in words: simulated ones by program, then hazards at this store's fryers."""
     system = str(kitchen.site.units)
     found = [
-        {
-            "key": d.key,
-            "about": f"{d.program} v{d.version}",
-            "question": _filled(d.question.text, d.question.values, system, tr),
-            "simulated": True,
-            "choices": [
-                {
-                    "text": _filled(c.text, c.values, system, tr),
-                    "why": _filled(c.why, c.values, system, tr),
-                    "right": c.right,
-                    "hurts": c.hurts,
-                }
+        DrillView(
+            key=d.key,
+            about=f"{d.program} v{d.version}",
+            question=_filled(d.question.text, d.question.values, system, tr),
+            simulated=True,
+            choices=tuple(
+                ChoiceView(
+                    text=_filled(c.text, c.values, system, tr),
+                    why=_filled(c.why, c.values, system, tr),
+                    right=c.right,
+                    hurts=c.hurts,
+                )
                 for c in d.choices
-            ],
-        }
+            ),
+        )
         for d in _simulated(kitchen)
     ]
     for n, table in enumerate(catalog.table("care/hazard_drills.toml")["drill"]):
-        fryer = kitchen.fryers[n % len(kitchen.fryers)]
-        marks = [c[2] for c in table["choices"]]
+        fryer, key = kitchen.fryers[n % len(kitchen.fryers)], table["key"]
         choices = [
-            {"text": tr(c[0]), "why": tr(c[1]), "right": k == 0, "hurts": marks[k] == "hurts"}
-            for k, c in enumerate(table["choices"])
+            ChoiceView(text=tr(text), why=tr(why), right=k == 0, hurts=mark == "hurts")
+            for k, (text, why, mark) in enumerate(table["choices"])
         ]
-        order = sorted(
-            range(len(choices)), key=lambda k: hashlib.sha256(f"{table['key']}{k}".encode()).hexdigest()
+        order = sorted(range(len(choices)), key=lambda k: hashlib.sha256(f"{key}{k}".encode()).hexdigest())
+        drill = DrillView(
+            key=f"hazard-{key}",
+            about=fryer.name,
+            question=tr(table["question"]).format(fryer=fryer.name),
+            simulated=False,
+            choices=tuple(choices[k] for k in order),
         )
-        found.append(
-            {
-                "key": f"hazard-{table['key']}",
-                "about": fryer.name,
-                "question": tr(table["question"]).format(fryer=fryer.name),
-                "simulated": False,
-                "choices": [choices[k] for k in order],
-            }
-        )
+        found.append(drill)
     return found
 
 
-def drill_view(kitchen: Kitchen, key: str, language: str = "en", tr: Translate = str) -> dict[str, Any]:
+def drill_view(kitchen: Kitchen, key: str, language: str = "en", tr: Translate = str) -> DrillView:
     """One drill.
 
     Raises
@@ -262,7 +332,7 @@ def drill_view(kitchen: Kitchen, key: str, language: str = "en", tr: Translate =
     InputError
         A key no drill has; its program may have changed since.
     """
-    found = next((d for d in drill_views(kitchen, language, tr) if d["key"] == key), None)
+    found = next((d for d in drill_views(kitchen, language, tr) if d.key == key), None)
     if found is None:
         raise InputError("drill", repr(key), "one of today's: a changed program gives other drills")
     return found
@@ -277,15 +347,15 @@ def answer_drill(store: Store, kitchen: Kitchen, key: str, choice: int, who: str
         An unknown drill or choice.
     """
     drill = drill_view(kitchen, key)
-    if not 0 <= choice < len(drill["choices"]):
+    if not 0 <= choice < len(drill.choices):
         raise InputError("choice", choice, "one of the answers shown")
-    picked = drill["choices"][choice]
+    picked = drill.choices[choice]
     answer = DrillAnswered(
         drill=key,
         who=who.strip()[:80],
         choice_number=choice,
-        right=picked["right"],
-        hurts=picked["hurts"],
+        right=picked.right,
+        hurts=picked.hurts,
     )
     return write(store, answer)
 

@@ -7,14 +7,14 @@ from __future__ import annotations
 import datetime as dt
 from collections import Counter
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import takewhile
 from math import floor, inf
 from typing import Any
 
 from frywright.calibrate.recovery import HINTS
 from frywright.care.counters import Due, Use, calendar, due
-from frywright.care.wear import FIGURES, wear
+from frywright.care.wear import FIGURES, Wear, wear
 from frywright.catalog import load as catalog
 from frywright.ledger.facts.care import CareDone, FigureTimed, FirstDayTimed
 from frywright.ledger.facts.fact import Kept
@@ -165,35 +165,72 @@ def _use(history: Worked, fryer: str, since: dt.date, today: dt.date, trade: Tra
     )
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CareRow:
+    """A task of a fryer in people's words: who does it, when it is due, when it was last done."""
+
+    fryer: str
+    name: str
+    task: str
+    title: str
+    who: str
+    who_words: str
+    takes_min: int
+    parts: str
+    state: str  # overdue, today, soon, later or unknown
+    state_words: str
+    days: int | None
+    date: str
+    counter: str
+    last_date: str
+    last_who: str
+    last_note: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WearRow:
+    """A timed figure: its first day, now, their ratio, when it would be out, and the usual cause."""
+
+    fryer: str
+    name: str
+    figure: str
+    title: str
+    first: str
+    last: str
+    ratio_n: float | None
+    outcome: str
+    text: str
+    out_in_days: int | None
+
+
 def care_rows(
     store: Store, kitchen: Kitchen, tr: Translate = str, language: str = "en", today: dt.date | None = None
-) -> list[dict[str, Any]]:
+) -> list[CareRow]:
     """The due list in people's words."""
     day = today or today_of(kitchen)
     rows = []
     for fryer, task, found, last in due_list(store, kitchen, day):
         days = floor(found.days_n) if found and found.days_n != inf else None
         state = _state(found)
-        rows.append(
-            {
-                "fryer": fryer.key,
-                "name": fryer.name,
-                "task": task.key,
-                "title": tr(task.said("title", language)),
-                "who": task.who,
-                "who_words": tr(SIGNERS[task.who]),
-                "takes_min": round(task.takes_s / 60),
-                "parts": tr(task.said("parts", language)),
-                "state": state,
-                "state_words": tr(STATES[state]),
-                "days": days,
-                "date": (day + dt.timedelta(days=max(0, days))).isoformat() if days is not None else "",
-                "counter": tr(COUNTERS[found.counter]) if found else "",
-                "last_date": last.date.isoformat() if last else "",
-                "last_who": last.who if last else "",
-                "last_note": last.note if last else "",
-            }
+        row = CareRow(
+            fryer=fryer.key,
+            name=fryer.name,
+            task=task.key,
+            title=tr(task.said("title", language)),
+            who=task.who,
+            who_words=tr(SIGNERS[task.who]),
+            takes_min=round(task.takes_s / 60),
+            parts=tr(task.said("parts", language)),
+            state=state,
+            state_words=tr(STATES[state]),
+            days=days,
+            date=(day + dt.timedelta(days=max(0, days))).isoformat() if days is not None else "",
+            counter=tr(COUNTERS[found.counter]) if found else "",
+            last_date=last.date.isoformat() if last else "",
+            last_who=last.who if last else "",
+            last_note=last.note if last else "",
         )
+        rows.append(row)
     return rows
 
 
@@ -330,8 +367,8 @@ def first_day(store: Store) -> dict[tuple[str, str], Kept[FirstDayTimed]]:
     return {(e.fact.fryer, e.fact.figure): e for e in store.current_facts(FirstDayTimed)}
 
 
-def wear_rows(store: Store, kitchen: Kitchen, tr: Translate = str) -> list[dict[str, Any]]:
-    """Every figure that was ever read: first day, now, ratio, when it would be out, usual causes."""
+def wear_rows(store: Store, kitchen: Kitchen, tr: Translate = str) -> list[WearRow]:
+    """Every figure that was ever read."""
     firsts, read = first_day(store), store.current_facts(FigureTimed)
     rows = []
     for fryer in kitchen.fryers:
@@ -340,33 +377,34 @@ def wear_rows(store: Store, kitchen: Kitchen, tr: Translate = str) -> list[dict[
             first = firsts.get((fryer.key, figure))
             if not told and first is None:
                 continue
-            row: dict[str, Any] = {
-                "fryer": fryer.key,
-                "name": fryer.name,
-                "figure": figure,
-                "title": tr(FIGURE_NAMES[figure]),
-                "first": clock(first.fact.value_s) if first else "",
-                "last": "",
-                "ratio_n": None,
-                "outcome": "unknown",
-                "text": tr("Not read since its first day."),
-                "out_in_days": None,
-            }
+            row = WearRow(
+                fryer=fryer.key,
+                name=fryer.name,
+                figure=figure,
+                title=tr(FIGURE_NAMES[figure]),
+                first=clock(first.fact.value_s) if first else "",
+                last="",
+                ratio_n=None,
+                outcome="unknown",
+                text=tr("Not read since its first day."),
+                out_in_days=None,
+            )
             if told:
                 days = [float(t.date.toordinal()) for t in told]
                 found = wear(figure, first.fact.value_s if first else None, days, [t.value_s for t in told])
-                row |= {
-                    "last": clock(found.last_s),
-                    "ratio_n": round(found.ratio_n, 2) if first else None,
-                    "outcome": str(found.outcome),
-                    "text": _wear_text(figure, found, tr),
-                    "out_in_days": round(found.reaches_days_n) if found.reaches_days_n < 3650 else None,
-                }
+                row = replace(
+                    row,
+                    last=clock(found.last_s),
+                    ratio_n=round(found.ratio_n, 2) if first else None,
+                    outcome=str(found.outcome),
+                    text=_wear_text(figure, found, tr),
+                    out_in_days=round(found.reaches_days_n) if found.reaches_days_n < 3650 else None,
+                )
             rows.append(row)
     return rows
 
 
-def _wear_text(figure: str, found: Any, tr: Translate) -> str:
+def _wear_text(figure: str, found: Wear, tr: Translate) -> str:
     if figure == "heat_up" and found.ratio_n > 1.1:
         return tr(next((text for most, _, text in HINTS if found.ratio_n <= most), HINTS[-1][2]))
     return say(found.note.text, found.note.values, translate=tr)

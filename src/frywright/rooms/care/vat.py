@@ -5,7 +5,7 @@ from __future__ import annotations
 import datetime as dt
 import re
 from collections.abc import Callable, Mapping
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import Any, get_args
 
 from frywright.ledger.facts.fact import Kept
@@ -220,6 +220,36 @@ def _advice(state: VatState, day: dt.date, tr: Callable[[str], str]) -> tuple[st
     return "keep", say(dated, days, translate=tr)
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class VatView:
+    """A vat's outlook in words and figures: keep or discard, by when, and what it rests on."""
+
+    vat: str
+    name: str
+    advice: str  # discard, keep or unknown
+    text: str
+    level_pct: float
+    growth_pct: float
+    growth_sd_pct: float
+    limit_pct: float
+    limit_title: str
+    days_n: tuple[float, ...]
+    tomorrow_frac: float
+    never_frac: float
+    readings_count: int
+    default: bool
+    age_days_count: int
+    top_up: str
+    for_ever: str
+    acid_n: float | None
+    colour_n: float | None
+    last_reading_pct: float | None
+    oil: str
+    split: str
+    meter_days_n: float | None
+    oil_days_n: float | None
+
+
 def vat_view(
     store: Store,
     kitchen: Kitchen,
@@ -227,38 +257,41 @@ def vat_view(
     today: dt.date | None = None,
     tr: Callable[[str], str] = str,
     states: Mapping[str, VatState] | None = None,
-) -> dict[str, Any]:
-    """A vat's outlook in words and figures: keep or discard, by when, and what changes would buy."""
+) -> VatView:
+    """A vat's outlook as it is shown."""
     day = today or business_time(usual_trade(kitchen), now())[0]
     fryer = kitchen.fryer(vat)
     state, system = (states or vat_states(store, kitchen, day))[fryer.key], str(kitchen.site.units)
     level, (growth, growth_sd) = state.belief.level[0], state.belief.growth
     advice, text = _advice(state, day, tr)
     ever = share_for_ever(state.limit_pct, state.belief.life_growth, FRESH_PCT, at_peak=True)
-    return {
-        "vat": vat,
-        "name": state.fryer.name,
-        "advice": advice,
-        "text": text,
-        "level_pct": round(level, 1),
-        "growth_pct": round(growth, 2),
-        "growth_sd_pct": round(growth_sd, 2),
-        "limit_pct": state.limit_pct,
-        "limit_title": state.limit_title.say(tr),
-        "days_n": [round(d, 1) for d in state.crossing.days_n],
-        "tomorrow_frac": state.crossing.tomorrow_frac,
-        "never_frac": state.crossing.never_frac,
-        "readings_count": state.readings_count,
-        "default": state.readings_count < LEAST_READINGS,
-        "age_days_count": state.age_days_count,
-        "top_up": show(state.top_up_kg, "kg", system),
-        "for_ever": show(min(ever, 1.0) * state.fryer.oil_mass_kg, "kg", system) if ever < 1 else "",
-        "acid_n": next((e.acid_n for e in reversed(state.events) if e.acid_n is not None), None),
-        "colour_n": next((e.colour_n for e in reversed(state.events) if e.colour_n is not None), None),
-        "last_reading_pct": state.last_reading_pct,
-        "oil": state.fryer.oil,
-        **split_view(state, tr),
-    }
+    split = split_view(state, tr)
+    return VatView(
+        vat=vat,
+        name=state.fryer.name,
+        advice=advice,
+        text=text,
+        level_pct=round(level, 1),
+        growth_pct=round(growth, 2),
+        growth_sd_pct=round(growth_sd, 2),
+        limit_pct=state.limit_pct,
+        limit_title=state.limit_title.say(tr),
+        days_n=tuple(round(d, 1) for d in state.crossing.days_n),
+        tomorrow_frac=state.crossing.tomorrow_frac,
+        never_frac=state.crossing.never_frac,
+        readings_count=state.readings_count,
+        default=state.readings_count < LEAST_READINGS,
+        age_days_count=state.age_days_count,
+        top_up=show(state.top_up_kg, "kg", system),
+        for_ever=show(min(ever, 1.0) * state.fryer.oil_mass_kg, "kg", system) if ever < 1 else "",
+        acid_n=next((e.acid_n for e in reversed(state.events) if e.acid_n is not None), None),
+        colour_n=next((e.colour_n for e in reversed(state.events) if e.colour_n is not None), None),
+        last_reading_pct=state.last_reading_pct,
+        oil=state.fryer.oil,
+        split=split.text,
+        meter_days_n=split.meter_days_n,
+        oil_days_n=split.oil_days_n,
+    )
 
 
 def _on(day: dt.date, days: float) -> str:

@@ -17,7 +17,7 @@ from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
-from frywright.rooms.care.oil_money import site_rows
+from frywright.rooms.care.oil_money import SiteBill, site_rows
 from frywright.rooms.standing import held_status
 from frywright.trial.proof import ProofAnswer, proof_view, prove_program
 
@@ -219,7 +219,7 @@ def ratios_of(
     return {
         "below_frac": (sum(r.below for r in readings) / count if count else None, count),
         "lift_core_c": (sum(r.core_c for r in readings) / count if count else None, count),
-        "oil_by_hundred_n": (None if oil["unknown"] else oil["per_hundred_n"], len(drops)),
+        "oil_by_hundred_n": (oil.per_hundred_n if isinstance(oil, SiteBill) else None, len(drops)),
         "filters_by_ten_n": (10.0 * filters / len(drops) if drops else None, len(drops)),
         "waste_frac": (thrown / pieces if pieces else None, len(drops)),
     }

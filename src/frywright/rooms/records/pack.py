@@ -9,7 +9,7 @@ import datetime as dt
 import io
 import zipfile
 from collections.abc import Callable, Mapping, Sequence
-from typing import Any, cast
+from typing import Any, Protocol, cast
 from zoneinfo import ZoneInfo
 
 from frywright.catalog import load as catalog
@@ -114,6 +114,25 @@ class Rows:
         return cell(fact, name, self.system, self.tr)
 
 
+class CareLine(Protocol):
+    """What the pack reads of a row of room Care."""
+
+    @property
+    def name(self) -> str: ...
+    @property
+    def task(self) -> str: ...
+    @property
+    def title(self) -> str: ...
+    @property
+    def state(self) -> str: ...
+    @property
+    def date(self) -> str: ...
+    @property
+    def last_date(self) -> str: ...
+    @property
+    def last_note(self) -> str: ...
+
+
 def tables(
     kitchen: Kitchen, told: Gathered, tr: Translate = str
 ) -> dict[str, tuple[list[str], list[list[str]]]]:
@@ -184,7 +203,7 @@ def pack_view(
     first: dt.date,
     last: dt.date,
     tr: Translate = str,
-    care: Sequence[Mapping[str, Any]] = (),
+    care: Sequence[CareLine] = (),
 ) -> dict[str, Any]:
     """The pack as a page and the PDF show it: the answer in short, sums, gaps, patterns, readings below their
     limit, cases, rules, dates of contractors, and where the chain stands.
@@ -220,7 +239,7 @@ def pack_view(
         "cases": [case_view(store, kitchen, c, tr) for c in within],
         "open_cases": len(open_cases),
         "rules": rule_rows(store, kitchen, last, tr),
-        "contractors": [r for r in care if r["task"] in OUTSIDE],
+        "contractors": [r for r in care if r.task in OUTSIDE],
         "unreported": [e.number for e in told.unreported],
         "oil_limit": f"{limit:g} %: {title.say(tr)}",
         "counts": {cls.KIND: len(items) for cls, items in told.items.items() if items},
@@ -302,7 +321,7 @@ def answer(
     longest = max(view["fryers"], key=lambda r: r["run"], default=None)
     short = [r for r in view["failing"] if not r["case"]]
     held = told.of(HoldRead)
-    overdue = [r for r in view["contractors"] if r["state"] in ("overdue", "unknown")]
+    overdue = [r for r in view["contractors"] if r.state in ("overdue", "unknown")]
     bare = len(told.unreported)
     failed = sum(e.fact.outcome != "good" for e in told.of(ThermometerChecked))
 

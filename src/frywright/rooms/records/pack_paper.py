@@ -99,7 +99,7 @@ def _sums(view: Mapping[str, Any], tr: Translate) -> list[Section]:
     none = tr("None on record.")
     counted = [tr(w) for w in ("loads", "readings", "of loads", "most loads in a row without one")]
     dates = [
-        [r["name"], r["title"], r["last_date"] or tr("no record"), r["last_note"] or "–", r["date"] or "–"]
+        [r.name, r.title, r.last_date or tr("no record"), r.last_note or "–", r.date or "–"]
         for r in view["contractors"]
     ]
     said = [tr(w) for w in ("date", "what is missing", "why", "who", "recorded")]

@@ -22,7 +22,7 @@ from frywright.model.entry import Recorded, stamp
 from frywright.model.errors import InputError
 from frywright.rooms.care import vat as oil
 from frywright.rooms.care.oil_state import vat_states
-from frywright.rooms.care.upkeep import care_rows
+from frywright.rooms.care.upkeep import CareRow, care_rows
 from frywright.rooms.clock import here, now
 from frywright.rooms.cook.desk import ProgramRow, program_rows
 from frywright.rooms.cook.readbacks import tell_readback
@@ -246,14 +246,14 @@ def _add_reads(routes: APIRouter, context: Context) -> None:
         return program_rows(context.store, remembered_kitchen(context.store))
 
     @routes.get("/oil")
-    def vats() -> list[dict[str, Any]]:
+    def vats() -> list[oil.VatView]:
         """Every vat's oil: level, growth, days to the limit, advice."""
         kitchen = remembered_kitchen(context.store)
         states = vat_states(context.store, kitchen)
         return [oil.vat_view(context.store, kitchen, f.key, states=states) for f in kitchen.fryers]
 
     @routes.get("/care")
-    def care() -> list[dict[str, Any]]:
+    def care() -> list[CareRow]:
         """Care that is due."""
         return care_rows(context.store, remembered_kitchen(context.store))
 

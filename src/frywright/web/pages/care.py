@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 import uuid
-from collections.abc import Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import fields
 from itertools import islice
 from typing import Any
@@ -62,10 +62,10 @@ def _shown(
     """
     kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
     states = vat_states(context.store, kitchen)
-    vats = [
-        v | {"fill": oil_moves.fill_view(kitchen, v["vat"], tr)} for v in _vats(context, kitchen, states, tr)
-    ]
-    pictures = oil_pictures(kitchen, states, {v["vat"]: v["text"] for v in vats}, tr)
+    keys = [f.key for f in kitchen.fryers]
+    vats = [oil.vat_view(context.store, kitchen, key, tr=tr, states=states) for key in keys]
+    fills = {key: oil_moves.fill_view(kitchen, key, tr) for key in keys}
+    pictures = oil_pictures(kitchen, states, {v.vat: v.text for v in vats}, tr)
     meter = oil_meter.meter_view(context.store, kitchen, states, money.rates_of(usual_trade(kitchen)), tr)
     recent = [e.fact for e in islice(context.store.facts(OilDone, newest_first=True), 12)]
     limit, title = oil_limit_here(context.store, kitchen)
@@ -76,9 +76,11 @@ def _shown(
         room="care",
         part="oil",
         vats=vats,
+        fills=fills,
+        buys={key: money.changes_view(kitchen, states, key, tr) for key in keys},
         pictures=pictures,
         recent=recent,
-        due=_due(context, request, kitchen, states) + _doubts(vats, meter["ask"], tr),
+        due=_due(context, request, kitchen, states) + _doubts(fills.values(), meter["ask"], tr),
         opened=request.query_params.get("vat") or request.query_params.get("open", ""),
         bill_asked="raw" in request.query_params,
         problem="" if meter_typed else problem,
@@ -93,7 +95,7 @@ def _shown(
         limit=limit,
         limit_title=title.say(tr),
         rotation=oil_moves.rotation_view(kitchen, states, tr),
-        bill=_bill(context, kitchen, request, tr),
+        **_bill(context, kitchen, request, tr),
         held={k: e.fact for k, e in stopped(context.store).items()},
         hazards={f.key: machines.hazards(f) for f in kitchen.fryers},
         first_act=machines.first_act,
@@ -115,36 +117,28 @@ def _due(context: Context, request: Request, kitchen: Kitchen, states: Mapping[s
     return due_views(lines, request, kitchen, translator(language))
 
 
-def _doubts(vats: list[dict[str, Any]], meter_ask: Any, tr: Any) -> list[Due]:
+def _doubts(fills: Iterable[oil_moves.FillView], meter_ask: Any, tr: Any) -> list[Due]:
     """A filling that cannot be right, and a meter that should be checked, as lines of what is due."""
-    warned = [(v["name"], v["vat"], v["fill"]["warning"]) for v in vats]
     found = [
-        Due(text=f"{name}: {warning}", address=_vat_address(vat), button=tr("See why"))
-        for name, vat, warning in warned
-        if warning
+        Due(text=f"{fill.name}: {fill.warning}", address=_vat_address(fill.vat), button=tr("See why"))
+        for fill in fills
+        if fill.warning
     ]
     if meter_ask:
         found.append(Due(text=meter_ask, address="/care?open=meter#meter", button=tr("Check it")))
     return found
 
 
-def _vats(context: Context, kitchen: Any, states: Any, tr: Any) -> list[dict[str, Any]]:
-    """Outlook, changes and advice in money of every vat."""
-    return [
-        oil.vat_view(context.store, kitchen, f.key, tr=tr, states=states)
-        | money.changes_view(kitchen, states, f.key, tr)
-        for f in kitchen.fryers
-    ]
-
-
-def _bill(context: Context, kitchen: Any, request: Request, tr: Any) -> dict[str, Any]:
+def _bill(
+    context: Context, kitchen: Kitchen, request: Request, tr: Callable[[str], str]
+) -> dict[str, object]:
     """The oil bill, or why there is none."""
     try:
         text = str(request.query_params.get("raw", "") or "").strip()
         raw = kitchen.site.read(text, "mass", "raw") if text else 0.0
-        return money.cost_view(context.store, kitchen, raw, tr=tr) | {"problem": ""}
+        return {"bill": money.cost_view(context.store, kitchen, raw, tr=tr), "no_bill": ""}
     except InputError as error:
-        return {"problem": context.explain(request, error)}
+        return {"bill": None, "no_bill": context.explain(request, error)}
 
 
 def _vat_address(vat: str) -> str:
@@ -161,7 +155,14 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
     def as_json(request: Request) -> Response:
         kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
         states = vat_states(context.store, kitchen)
-        return JSONResponse({"ok": True, "vats": _vats(context, kitchen, states, tr)})
+        vats = [
+            {
+                **plain(oil.vat_view(context.store, kitchen, f.key, tr=tr, states=states)),
+                **plain(money.changes_view(kitchen, states, f.key, tr)),
+            }
+            for f in kitchen.fryers
+        ]
+        return JSONResponse({"ok": True, "vats": vats})
 
     @routes.get("/care/oil-map.pdf")
     def oil_map(request: Request) -> Response:

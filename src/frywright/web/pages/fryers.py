@@ -11,6 +11,7 @@ from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.ledger.attachments import attachments_of
 from frywright.model.errors import FrywrightError
+from frywright.model.plain import plain
 from frywright.model.roles import SIGNERS
 from frywright.model.units import clock
 from frywright.paper.paper import picture_type
@@ -77,8 +78,8 @@ def _add_care(routes: APIRouter, context: Context) -> None:
         return JSONResponse(
             {
                 "ok": True,
-                "due": upkeep.care_rows(context.store, kitchen, tr, language),
-                "wear": upkeep.wear_rows(context.store, kitchen, tr),
+                "due": plain(upkeep.care_rows(context.store, kitchen, tr, language)),
+                "wear": plain(upkeep.wear_rows(context.store, kitchen, tr)),
             }
         )
 

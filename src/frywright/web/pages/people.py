@@ -8,6 +8,7 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.errors import FrywrightError, InputError
+from frywright.model.plain import plain
 from frywright.model.units import is_count
 from frywright.rooms.care import training
 from frywright.rooms.kitchen import remembered_kitchen
@@ -51,9 +52,8 @@ def _add_people(routes: APIRouter, context: Context) -> None:
     @routes.get("/care/people.json")
     def as_json(request: Request) -> Response:
         kitchen, language = remembered_kitchen(context.store), context.language(request)
-        return JSONResponse(
-            {"ok": True, **training.people_view(context.store, kitchen, language, translator(language))}
-        )
+        view = training.people_view(context.store, kitchen, language, translator(language))
+        return JSONResponse({"ok": True, **plain(view)})
 
     @routes.post("/care/people/{what}")
     def keep(request: Request, what: str, form: Typed) -> Response:
@@ -80,7 +80,7 @@ def _add_drills(routes: APIRouter, context: Context) -> None:
         kitchen, language = remembered_kitchen(context.store), context.language(request)
         drills = training.drill_views(kitchen, language, translator(language))
         drill = training.drill_view(kitchen, key, language, translator(language))
-        keys = [d["key"] for d in drills]
+        keys = [d.key for d in drills]
         following = keys[(keys.index(key) + 1) % len(keys)]
         return context.render(
             request,

@@ -20,6 +20,7 @@ from frywright.ledger.store import Point
 from frywright.model.business_day import usual_trade
 from frywright.model.entry import Recorded
 from frywright.model.errors import FrywrightError, InputError, Phrase, RecordError
+from frywright.model.plain import plain
 from frywright.model.units import is_count
 from frywright.rooms.care.upkeep import care_rows, today_of
 from frywright.rooms.clock import now
@@ -305,7 +306,7 @@ def _add_pack(routes: APIRouter, context: Context) -> None:
     def as_json(request: Request) -> Response:
         _, view = packed(request)
         view.pop("told")
-        return JSONResponse({"ok": True, **view})
+        return JSONResponse({"ok": True, **plain(view)})
 
     @routes.get("/records/pack.pdf")
     def paper(request: Request) -> Response:
