@@ -63,8 +63,10 @@ PURE_NUMBERS |= {
     "money",
 }
 # of a picture or a table, in people's units, whose sign stands beside them
-PURE_NUMBERS |= {"mid", "halves", "hours", "money_sd", "causes"}
-# of a day's JSON, whose names other programs know
+PURE_NUMBERS |= {"mid", "halves", "hours", "money_sd", "causes", "filter_points"}
+PURE_NUMBERS |= {"top_up_kg_day", "carried_off_kg_day", "fat_in_kg_day"}
+PURE_NUMBERS |= {"top_up_cartons", "change_cartons", "safety_cartons"}
+# of JSON whose names other programs know
 
 
 def modules():

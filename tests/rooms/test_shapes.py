@@ -7,6 +7,7 @@ from dataclasses import fields
 import pytest
 
 from frywright.paper.day_chart import Band
+from frywright.rooms import standing
 from frywright.rooms.care import oil_money, oil_moves, training, upkeep, vat
 from frywright.rooms.day import board_rows, compare, plan_view, pulling, views, what_if
 
@@ -75,8 +76,8 @@ SHAPES = {
     oil_moves.RotationView: "vats moves",
     oil_moves.CarriesRow: "name carries products",
     oil_moves.MoveRow: "from into notes",
-    upkeep.CareRow: "fryer name task title who who_words takes_min parts state state_words days date counter"
-    " last_date last_who last_note",
+    standing.CareRow: "fryer name task title who who_words takes_min parts state state_words days date"
+    " counter last_date last_who last_note",
     upkeep.WearRow: "fryer name figure title first last ratio_n outcome text out_in_days",
     training.PeopleView: "people due work rules skills",
     training.PersonRow: "name skills",

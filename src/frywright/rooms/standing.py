@@ -51,6 +51,28 @@ def heat_off(store: Store, day: dt.date) -> set[str]:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class CareRow:
+    """A task of a fryer in people's words: who does it, when it is due, when it was last done."""
+
+    fryer: str
+    name: str
+    task: str
+    title: str
+    who: str
+    who_words: str
+    takes_min: int
+    parts: str
+    state: str  # overdue, today, soon, later or unknown
+    state_words: str
+    days: int | None
+    date: str
+    counter: str
+    last_date: str
+    last_who: str
+    last_note: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Held:
     """What a fryer is known to hold of a program: by its newest read-back, else unknown."""
 

@@ -31,7 +31,7 @@ from frywright.model.trade import Trade
 from frywright.model.units import clock, parse_clock
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
-from frywright.rooms.standing import taps_since
+from frywright.rooms.standing import CareRow, taps_since
 
 Translate = Callable[[str], str]
 RATE_DAYS, SOON_DAYS = 28, 7
@@ -163,28 +163,6 @@ def _use(history: Worked, fryer: str, since: dt.date, today: dt.date, trade: Tra
         heat_a_day_s=hours * len(set(lately)) / span,
         turns_a_day_n=len(filtered) / span,
     )
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class CareRow:
-    """A task of a fryer in people's words: who does it, when it is due, when it was last done."""
-
-    fryer: str
-    name: str
-    task: str
-    title: str
-    who: str
-    who_words: str
-    takes_min: int
-    parts: str
-    state: str  # overdue, today, soon, later or unknown
-    state_words: str
-    days: int | None
-    date: str
-    counter: str
-    last_date: str
-    last_who: str
-    last_note: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

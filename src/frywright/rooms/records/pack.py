@@ -9,7 +9,7 @@ import datetime as dt
 import io
 import zipfile
 from collections.abc import Callable, Mapping, Sequence
-from typing import Any, Protocol, cast
+from typing import Any, cast
 from zoneinfo import ZoneInfo
 
 from frywright.catalog import load as catalog
@@ -34,7 +34,7 @@ from frywright.rooms.records.coverage import Covered, covered
 from frywright.rooms.records.gathered import Gathered, checked_line, gaps, gather, notes_of
 from frywright.rooms.records.rules import rule_rows
 from frywright.rooms.records.sheets import OUTSIDE, SHEETS, Sheet
-from frywright.rooms.standing import fryer_name, oil_limit_here, product_name, stopped
+from frywright.rooms.standing import CareRow, fryer_name, oil_limit_here, product_name, stopped
 
 Translate = Callable[[str], str]
 
@@ -114,25 +114,6 @@ class Rows:
         return cell(fact, name, self.system, self.tr)
 
 
-class CareLine(Protocol):
-    """What the pack reads of a row of room Care."""
-
-    @property
-    def name(self) -> str: ...
-    @property
-    def task(self) -> str: ...
-    @property
-    def title(self) -> str: ...
-    @property
-    def state(self) -> str: ...
-    @property
-    def date(self) -> str: ...
-    @property
-    def last_date(self) -> str: ...
-    @property
-    def last_note(self) -> str: ...
-
-
 def tables(
     kitchen: Kitchen, told: Gathered, tr: Translate = str
 ) -> dict[str, tuple[list[str], list[list[str]]]]:
@@ -203,7 +184,7 @@ def pack_view(
     first: dt.date,
     last: dt.date,
     tr: Translate = str,
-    care: Sequence[CareLine] = (),
+    care: Sequence[CareRow] = (),
 ) -> dict[str, Any]:
     """The pack as a page and the PDF show it: the answer in short, sums, gaps, patterns, readings below their
     limit, cases, rules, dates of contractors, and where the chain stands.

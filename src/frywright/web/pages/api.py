@@ -22,7 +22,7 @@ from frywright.model.entry import Recorded, stamp
 from frywright.model.errors import InputError
 from frywright.rooms.care import vat as oil
 from frywright.rooms.care.oil_state import vat_states
-from frywright.rooms.care.upkeep import CareRow, care_rows
+from frywright.rooms.care.upkeep import care_rows
 from frywright.rooms.clock import here, now
 from frywright.rooms.cook.desk import ProgramRow, program_rows
 from frywright.rooms.cook.readbacks import tell_readback
@@ -30,6 +30,7 @@ from frywright.rooms.day.sales import post_sales
 from frywright.rooms.kitchen import kitchen_name, remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective
+from frywright.rooms.standing import CareRow
 from frywright.web.app import Context
 
 MOST = 500

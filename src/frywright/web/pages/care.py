@@ -156,10 +156,8 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
         kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
         states = vat_states(context.store, kitchen)
         vats = [
-            {
-                **plain(oil.vat_view(context.store, kitchen, f.key, tr=tr, states=states)),
-                **plain(money.changes_view(kitchen, states, f.key, tr)),
-            }
+            plain(oil.vat_view(context.store, kitchen, f.key, tr=tr, states=states))
+            | plain(money.changes_view(kitchen, states, f.key, tr))
             for f in kitchen.fryers
         ]
         return JSONResponse({"ok": True, "vats": vats})
