@@ -141,6 +141,18 @@ def _bill(
         return {"bill": None, "no_bill": context.explain(request, error)}
 
 
+def _oil_told(context: Context, request: Request) -> Response:
+    """Outlook, changes and advice in money of every vat."""
+    kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
+    states = vat_states(context.store, kitchen)
+    vats = [
+        plain(oil.vat_view(context.store, kitchen, f.key, tr=tr, states=states))
+        | plain(money.changes_view(kitchen, states, f.key, tr))
+        for f in kitchen.fryers
+    ]
+    return JSONResponse({"ok": True, "vats": vats})
+
+
 def _vat_address(vat: str) -> str:
     """The room's page with a vat unfolded."""
     return f"/care?vat={quote(vat)}#vat-{quote(vat)}"
@@ -153,14 +165,7 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
 
     @routes.get("/care/oil.json")
     def as_json(request: Request) -> Response:
-        kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
-        states = vat_states(context.store, kitchen)
-        vats = [
-            plain(oil.vat_view(context.store, kitchen, f.key, tr=tr, states=states))
-            | plain(money.changes_view(kitchen, states, f.key, tr))
-            for f in kitchen.fryers
-        ]
-        return JSONResponse({"ok": True, "vats": vats})
+        return _oil_told(context, request)
 
     @routes.get("/care/oil-map.pdf")
     def oil_map(request: Request) -> Response:
