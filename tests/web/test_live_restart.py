@@ -2,12 +2,7 @@
 
 from __future__ import annotations
 
-import os
-import signal
-import socket
 import stat
-import subprocess
-import sys
 import time
 
 import httpx
@@ -22,15 +17,9 @@ from frywright.rooms.cook.intake import Sample
 from frywright.rooms.cook.live import FORGET_S, LiveAsk, LiveRoom, Use
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
+from tests.own_server import OwnServer
 
 NOW = 1_800_000_000.0
-SERVER = """
-import pathlib, sys, uvicorn
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
-from frywright.web.app import make_app
-uvicorn.run(make_app(Store.file(pathlib.Path(sys.argv[1]), now)), port=int(sys.argv[2]), log_level="error")
-"""
 
 
 @pytest.fixture
@@ -138,27 +127,12 @@ def test_a_disk_that_takes_no_more_stops_no_reading_and_is_said(store, monkeypat
     assert room.journal.lost == "No space left on device"
 
 
-def served(path, port):
-    """A server of its own, answering."""
-    running = subprocess.Popen([sys.executable, "-c", SERVER, str(path), str(port)])
-    for _ in range(600):
-        try:
-            if httpx.get(f"http://127.0.0.1:{port}/cook/live").status_code == 200:
-                return running
-        except httpx.TransportError:
-            time.sleep(0.1)
-    running.kill()
-    raise AssertionError("the server did not start")
-
-
 @pytest.mark.slow
 def test_a_killed_server_goes_on_and_keeps_one_curve(store, tmp_path):
     """SIGKILL in the middle of a load; the page says that it went on; the log kept has both parts."""
     store.close()
-    with socket.socket() as free:
-        free.bind(("127.0.0.1", 0))
-        port = free.getsockname()[1]
-    address = f"http://127.0.0.1:{port}"
+    server = OwnServer(tmp_path / "live.db")
+    address = server.address
     client = httpx.Client(base_url=address, headers={"origin": address}, timeout=60, follow_redirects=True)
 
     def send(temps):
@@ -167,16 +141,15 @@ def test_a_killed_server_goes_on_and_keeps_one_curve(store, tmp_path):
             assert client.post("/api/v1/live", json={"source": "box", "samples": rows}).status_code == 200
             time.sleep(0.15)
 
-    running = served(tmp_path / "live.db", port)
     try:
+        server.start()
         send([4.0, 4.1, 4.2])
         form = {"program": "tenders cedar", "drop": "now", "ago": "0:30"}
         form |= {"channel_0": "box/K1", "where_0": "tender", "channel_1": "box/T1", "where_1": "oil"}
         assert client.post("/cook/live/start", data=form).url.query == b"load=1"
         assert "started again" not in client.get("/cook/live?load=1&lang=en").text
-        os.kill(running.pid, signal.SIGKILL)
-        running.wait()
-        running = served(tmp_path / "live.db", port)
+        server.kill()
+        server.start()
         send([14.5, 14.6])
         page = client.get("/cook/live?load=1&lang=en").text
         assert "This load goes on from the readings that were kept" in page
@@ -185,8 +158,7 @@ def test_a_killed_server_goes_on_and_keeps_one_curve(store, tmp_path):
         assert client.post("/cook/live/1/keep").status_code == 200
     finally:
         client.close()
-        running.kill()
-        running.wait()
+        server.kill()
     again = Store.file(tmp_path / "live.db", now)
     (kept,) = again.facts(LogKept)
     with (again.files / kept.fact.sha256).open() as file:

@@ -199,6 +199,8 @@ def _fryer(
     turn = bench.day.filter_slots_count
     if line.down:
         line = replace(line, state="down", text=line.down_text)
+    elif high <= low:
+        line = replace(line, state="off", text=tr("Stays off today by the plan"))
     elif not low <= state.now_n < high:
         hours = {"from": bench.trade.clock_of(low), "to": bench.trade.clock_of(high)}
         line = replace(line, state="off", text=say("Planned at heat {from} to {to}", hours, translate=tr))
