@@ -13,7 +13,7 @@ from frywright.model.errors import InputError, Phrase
 from frywright.model.findings import Note
 from frywright.plan import engine
 from frywright.plan.live import State
-from frywright.plan.model import Day, Plan
+from frywright.plan.model import Day, Order, Plan
 from frywright.plan.replay import KEEP_FRAC, Look, Par, Rule, given, plan_of
 
 Array = NDArray[np.float64]
@@ -93,13 +93,13 @@ def belief_of(day: Day, state: State, t: int) -> Array:
     belief = np.zeros((2, len(day.items) + 1))
     told = np.isfinite(state.sold_n)
     known = int(np.flatnonzero(told.any(axis=0)).max(initial=-1)) + 1
-    prior = 1.0 / day.level_cv_frac**2
+    prior, firm = 1.0 / day.level_cv_frac**2, day.firm_n
     for s in range(t):
         belief *= KEEP_FRAC
         if s >= known:
             continue
         expected = day.mean_n[:, s]
-        seen = np.where(told[:, s], np.nan_to_num(state.sold_n[:, s]), 0.0)
+        seen = np.where(told[:, s], np.maximum(np.nan_to_num(state.sold_n[:, s]) - firm[:, s], 0.0), 0.0)
         level = (prior + belief[0, 0]) / (prior + belief[1, 0])
         bare = state.bare[:, s] if state.bare.size else np.zeros(len(seen), dtype=bool)
         seen = np.where(bare, np.maximum(seen, level * expected), seen)
@@ -122,6 +122,7 @@ def from_now(day: Day, state: State) -> Day:
         mean_n=(1.0 - part) * day.mean_n + part * later,
         up=tuple((a if a <= state.now_n else max(0, ceil(a - part)), b) for a, b in windows),
         rush=tuple((max(0, a - 1), b) for a, b in day.rush),
+        orders=tuple(replace(o, slot=max(o.slot - 1, min(o.slot, _slot(day, state)))) for o in day.orders),
     )
 
 
@@ -277,7 +278,16 @@ def outlook(
     rows = np.full((day.slots_count * day.fryers_count + 1, 4), -1, dtype=np.int64)
     part, line = np.zeros(6), np.zeros((3, *mean.shape), dtype=np.int64)
     setting = (t, look.paths_count, look.horizon_slots_count, look.z_n, look.seed_count, 0)
-    engine.play(_whole(level * mean), mean, setting, _twin(world), belief.copy(), rules, (rows, line), part)
+    engine.play(
+        _whole(level * mean) + day.firm_n,
+        mean,
+        setting,
+        _twin(world),
+        belief.copy(),
+        rules,
+        (rows, line),
+        part,
+    )
     dreams = engine.imagine(t, today.slots_count, paths, belief, mean, rules, look.seed_count)
     shelf, parts, spare = (
         np.zeros((paths, 3, *mean.shape), dtype=np.int64),
@@ -315,8 +325,8 @@ def _twin(world: tuple[Array, ...]) -> tuple[Array, ...]:
 
 
 def expected_path(day: Day, level: float = 1.0) -> NDArray[np.int64]:
-    """What is expected to be asked for (item, slot), in whole units."""
-    return _whole(level * day.mean_n)
+    """What is expected to be asked for (item, slot), in whole units, with what is promised."""
+    return _whole(level * day.mean_n) + day.firm_n
 
 
 def _whole(mean: Array) -> NDArray[np.int64]:
@@ -418,16 +428,11 @@ def _with_order(
 ) -> tuple[float, float, NDArray[np.int64]]:
     """Chance that an order is served whole, units others lack, and the log of the expected path."""
     item, slot, units = order
-    mean = day.mean_n.copy()
-    mean[item, slot] += units
-    knows = replace(bank_now(day, state), mean_n=mean)
-    rules = rules_now(knows, state, par)
-    if units:  # build up for the order as long as its hold life allows
-        build = np.maximum(rules[12][[0, 3], :, item], day.items[item].hold_slots_count - 2)
-        rules[12][[0, 3], :, item] = build
-    t, world, belief = world_of(day, state)
-    dreams = engine.imagine(t, day.slots_count, paths, belief, day.mean_n, rules, 1)
-    dreams[:, item, slot] += units
+    more = (Order(item=item, slot=slot, units_count=units),) if units else ()
+    knows = replace(bank_now(day, state), orders=(*day.orders, *more))
+    rules, (t, world, belief) = rules_now(knows, state, par), world_of(day, state)
+    mean, firm = np.ascontiguousarray(day.mean_n), knows.firm_n[item, slot]
+    dreams = engine.imagine(t, day.slots_count, paths, belief, mean, rules, 1)
     served, short, rows = 0, 0.0, np.full((day.slots_count * day.fryers_count + 1, 4), -1, dtype=np.int64)
     for n in range(paths):
         rows[:] = -1
@@ -442,6 +447,7 @@ def _with_order(
             (rows, shelf),
             np.zeros(6),
         )
-        served += shelf[1, item, slot] == 0
-        short += shelf[1].sum() - shelf[1, item, slot]
+        missed = max(0, firm - dreams[n, item, slot] + shelf[1, item, slot])  # orders go out first
+        served += missed == 0
+        short += shelf[1].sum() - missed
     return float(served / paths), float(short / paths), rows

@@ -12,7 +12,7 @@ from numpy.typing import ArrayLike
 
 from frywright.model.errors import Phrase
 from frywright.model.findings import Problem
-from frywright.plan.model import Day, Drop, LoadSize, Plan
+from frywright.plan.model import PROMISE_WEIGHT, Day, Drop, LoadSize, Plan
 from frywright.plan.stock import first_out
 
 
@@ -209,7 +209,9 @@ def price(day: Day, plan: Plan, demand: ArrayLike) -> Price:
     for i, item in enumerate(day.items):
         shelf = first_out(made[i], asked[:, i], item.hold_slots_count)
         sold, short, waste = (float(x.sum(axis=1).mean()) for x in (shelf.sold, shelf.short, shelf.wasted))
-        parts += (item.short_money * short, item.waste_money * waste, sold, short, waste)
+        broken = np.maximum(day.firm_n[i] - shelf.sold, 0).sum(axis=1).mean()  # promised and not there
+        short_money = item.short_money * (short + (PROMISE_WEIGHT - 1.0) * float(broken))
+        parts += (short_money, item.waste_money * waste, sold, short, waste)
     short_money, waste_money, sold_n, short_n, waste_n = (float(x) for x in parts)
     return Price(
         total_money=batches + short_money + waste_money,

@@ -7,9 +7,10 @@ slots, q parts of the day:
   (i, 3: short, waste, spread), ahead (i, t+1: running sum of the mean), bank (hands, filter every, filter
   slots, filters at once, loads from which a quiet moment is used for a filter turn), windows (f, 2), rush
   (t), power (f + 1, the last is the cap), prior (shape of the day's level, of a product's own level, what a
-  slot keeps of what was seen), turn (money of a filter turn), rule (5, q, i: cover, spreads, call, cover and
+  slot keeps of what was seen, weight of a promised piece that is missed), turn (money of a filter turn), rule (5, q, i: cover, spreads, call, cover and
   spreads of the fill), part (t: part of the day), span (2, i, f: first and last load a fryer may take),
-  cook (i: slots of the longest load), order (f: fryers in the order in which they are asked).
+  cook (i: slots of the longest load), order (f: fryers in the order in which they are asked), firm (i, t+1:
+  running sum of promised orders), lead (i: slots before an order from which on it is cooked for).
 * world: made (i, t), stock (4, i: there, gone, expired, made in all), fryers (2, f: free from, loads since
   filter), slots (2, t: hands, filters), watts (t), mind (2, i: level believed, need).
 * belief (2, i + 1): seen and expected so far, over their spread; of all products, then of each.
@@ -27,8 +28,6 @@ MOST_SLOTS = 72  # longest cook or hold: six hours in slots of five minutes
 FIRST_PATHS, KEPT_CANDIDATES, TRIED_PRODUCTS = 12, 5, 4
 WAITS = (0, 2, 4)
 """Slots for which leaving a fryer empty is tried."""
-SALE_WORTH = 1.0
-"""What stands there at a horizon is worth this share of its sale, the rest of it the load it saves."""
 NEAR_SLOTS = 12
 """A filter turn is brought forward where a rush comes within this many slots."""
 
@@ -98,7 +97,7 @@ def sell(t, asked, world, belief, given, part):  # type: ignore[no-untyped-def]
 
     Where the shelf was empty only the sale is seen; the rest is taken as expected.
     """
-    stock, money, ahead, keep, mind = world[1], given[4], given[5], given[10][2], world[5]
+    stock, money, ahead, firm, keep, mind = world[1], given[4], given[5], given[17], given[10][2], world[5]
     belief[0, 0] *= keep
     belief[1, 0] *= keep
     for i in range(stock.shape[1]):
@@ -108,8 +107,10 @@ def sell(t, asked, world, belief, given, part):  # type: ignore[no-untyped-def]
         part[3] += sale
         part[4] += wanted - sale
         part[1] += money[i, 0] * (wanted - sale)
+        promised = firm[i, t + 1] - firm[i, t]
+        part[1] += (given[10][3] - 1.0) * money[i, 0] * max(0, promised - sale)
         expected = ahead[i, t + 1] - ahead[i, t]
-        seen = float(sale)
+        seen = float(max(0, sale - promised))
         if wanted > sale:
             seen = max(seen, mind[0, i] * expected)
         belief[0, i + 1] = keep * belief[0, i + 1] + seen / money[i, 2]
@@ -183,6 +184,7 @@ def start(f, t, i, k, world, given, part):  # type: ignore[no-untyped-def]
 def _lack(i, t, lift, aim, world, given):  # type: ignore[no-untyped-def]
     """Units that lack at a lift against what will be asked for from there over ``aim`` (cover, spreads)."""
     made, stock, holds, ahead, level = world[0], world[1], given[3], given[5], world[5][0, i]
+    firm, n_slot = given[17], given[5].shape[1] - 1
     lives = stock[3, i] - stock[1, i]  # on the shelf or in the oil, less what will be too old at the lift
     old = lift - holds[i]
     if old >= 0:
@@ -191,10 +193,11 @@ def _lack(i, t, lift, aim, world, given):  # type: ignore[no-untyped-def]
             passed += made[i, s]
         if passed > stock[1, i]:
             lives -= passed - stock[1, i]
-    until = level * (ahead[i, lift] - ahead[i, t])
-    end = min(lift + int(aim[0]), ahead.shape[1] - 1)
+    until = level * (ahead[i, lift] - ahead[i, t]) + firm[i, lift] - firm[i, t]
+    end = min(lift + int(aim[0]), n_slot)
     expected = level * (ahead[i, end] - ahead[i, lift])
-    return expected + aim[1] * np.sqrt(given[4][i, 2] * expected) - max(0.0, lives - until)
+    promised = firm[i, max(lift, min(lift + given[18][i], n_slot))] - firm[i, lift]
+    return promised + expected + aim[1] * np.sqrt(given[4][i, 2] * expected) - max(0.0, lives - until)
 
 
 @inlined
@@ -313,28 +316,24 @@ def imagine(t0, t1, count, belief, mean, given, seed):  # type: ignore[no-untype
             wide = given[4][i, 2] - 1.0
             own = np.random.gamma(prior[1] + belief[0, i + 1]) / (prior[1] + usual * belief[1, i + 1])
             for t in range(t0, t1):
+                paths[n, i, t] = given[17][i, t + 1] - given[17][i, t]
                 expected = level * own * mean[i, t]
                 if expected <= 0.0:
                     continue
                 if wide > 1e-6:
                     expected = np.random.gamma(expected / wide, wide)
-                paths[n, i, t] = np.random.poisson(expected)
+                paths[n, i, t] += np.random.poisson(expected)
     return paths
 
 
 @inlined
 def _left(t1, world, given):  # type: ignore[no-untyped-def]
-    """What stands there at a horizon before the close: each unit that will be asked for within its hold life
-    saves a sale, or at least the load that replaces it.
-    """
-    sizes, money, ahead, left = given[0], given[4], given[5], 0.0
+    """What stands there at a horizon before the close: a sale each that will be asked for in its hold life."""
+    money, ahead, firm, left = given[4], given[5], given[17], 0.0
     for i in range(world[0].shape[0]):
-        last = sizes[3, i, 0] - 1
-        stay = float(world[1][3, i] - world[1][1, i])
-        end = min(t1 + given[3][i], world[0].shape[1])
-        useful = min(stay, world[5][0, i] * (ahead[i, end] - ahead[i, t1]))
-        worth = SALE_WORTH * money[i, 0] + (1.0 - SALE_WORTH) * given[2][i, last] / sizes[0, i, last]
-        left += money[i, 1] * (stay - useful) - worth * useful
+        stay, end = float(world[1][3, i] - world[1][1, i]), min(t1 + given[3][i], world[0].shape[1])
+        useful = min(stay, world[5][0, i] * (ahead[i, end] - ahead[i, t1]) + firm[i, end] - firm[i, t1])
+        left += money[i, 1] * (stay - useful) - money[i, 0] * useful
     return left
 
 

@@ -15,6 +15,8 @@ Array = NDArray[np.float64]
 MOST_SLOTS = 72
 LEVEL_CV_FRAC = 0.15
 """Spread of whole days about their forecast: prior of the day's level. Estimate."""
+PROMISE_WEIGHT = 3.0
+"""A promised piece that is not there counts as so many that guests miss (own choice)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -82,6 +84,15 @@ class Item:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Order:
+    """Units of a product promised for the start of a slot; they come on top of what guests ask for."""
+
+    item: int
+    slot: int
+    units_count: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Day:
     """Everything about a day but what will be asked for. Slot 0 is the first in which a crew may drop.
 
@@ -103,7 +114,8 @@ class Day:
     power_w: tuple[float, ...] = ()
     cap_w: float = float("inf")
     level_cv_frac: float = LEVEL_CV_FRAC
-    mean_n: Array  # (items, slots) expected units asked for
+    orders: tuple[Order, ...] = ()
+    mean_n: Array  # (items, slots) expected units asked for, without promised orders
 
     def __post_init__(self) -> None:
         if self.mean_n.shape != (len(self.items), self.slots_count):
@@ -126,6 +138,12 @@ class Day:
             raise InputError("fryers, hands and filter", "0", "1 or more")
         if not 0.0 < self.level_cv_frac <= 2.0:
             raise InputError("level_cv", self.level_cv_frac, "above 0 to 2")
+        for order in self.orders:
+            if (
+                not (0 <= order.item < len(self.items) and 0 <= order.slot < self.slots_count)
+                or order.units_count < 1
+            ):
+                raise InputError("order", order.units_count, "1 or more of a product in a slot of the day")
         for name in ("up", "power_w"):
             if getattr(self, name) and len(getattr(self, name)) != self.fryers_count:
                 raise InputError(
@@ -144,6 +162,14 @@ class Day:
                         where=item.name,
                         values={"most": self.fryers_count - 1},
                     )
+
+    @property
+    def firm_n(self) -> NDArray[np.int64]:
+        """Promised units (item, slot)."""
+        found = np.zeros(self.mean_n.shape, dtype=np.int64)
+        for order in self.orders:
+            found[order.item, order.slot] += order.units_count
+        return found
 
     @property
     def spreads_n(self) -> Array:

@@ -20,7 +20,7 @@ from numpy.typing import ArrayLike, NDArray
 from frywright.model.errors import InputError
 from frywright.plan import engine
 from frywright.plan.check import Price
-from frywright.plan.model import Day, Drop, Plan
+from frywright.plan.model import PROMISE_WEIGHT, Day, Drop, Plan
 
 Counts = NDArray[np.int64]
 Array = NDArray[np.float64]
@@ -116,14 +116,16 @@ class Replay:
 
 
 def draw_days(day: Day, count: int, seed: int) -> Counts:
-    """Demand paths (day, item, slot): negative binomial about the mean times a common level of the day.
+    """Demand paths (day, item, slot): negative binomial about the mean times a common level of the day, and
+    what is promised.
 
     The same seed gives the same days, so that rules are compared on common random numbers.
     """
     rng = np.random.default_rng(seed)
     level = rng.gamma(1.0 / day.level_cv_frac**2, day.level_cv_frac**2, size=count)
     mean, wide = level[:, None, None] * day.mean_n[None], np.maximum(day.spreads_n - 1.0, 1e-6)[None, :, None]
-    return rng.poisson(rng.gamma(np.maximum(mean / wide, 1e-9), wide)).astype(np.int64)
+    asked = rng.poisson(rng.gamma(np.maximum(mean / wide, 1e-9), wide)).astype(np.int64)
+    return np.asarray(asked + day.firm_n)
 
 
 def replay(day: Day, demand: ArrayLike, par: Par | Rule, look: Look | None = None) -> Replay:
@@ -216,14 +218,28 @@ def given(day: Day, par: Par | Rule) -> tuple[Any, ...]:
         np.array([day.window(f) for f in range(day.fryers_count)], dtype=np.int64),
         np.array([day.in_rush(t) for t in range(day.slots_count)]),
         np.array([*(day.power_w or (0.0,) * day.fryers_count), day.cap_w]),
-        np.array([1.0 / day.level_cv_frac**2, 1.0 / OWN_CV_FRAC**2, KEEP_FRAC]),
+        np.array([1.0 / day.level_cv_frac**2, 1.0 / OWN_CV_FRAC**2, KEEP_FRAC, PROMISE_WEIGHT]),
         day.filter_money,
         par.table(count),
         np.arange(day.slots_count) * PARTS // day.slots_count,
         span,
         sizes[1].max(axis=1),
         np.argsort(may.any(axis=1).sum(axis=0), kind="stable"),
+        np.concatenate([np.zeros((count, 1), dtype=np.int64), np.cumsum(day.firm_n, axis=1)], axis=1),
+        np.array([_lead(day, n) for n in range(count)], dtype=np.int64),
     )
+
+
+def _lead(day: Day, item: int) -> int:
+    """Slots before a product's promised orders from which on they are cooked for: as many rounds of full
+    loads in half of its fryers as the largest takes, and two slots to spare; never longer than it may be
+    held.
+    """
+    product, largest = day.items[item], max((o.units_count for o in day.orders if o.item == item), default=0)
+    load = product.loads[-1]
+    rounds = -(-largest // (load.units_count * max(1, len(product.fryers) // 2)))
+    took = rounds * (load.cook_slots_count + load.recovery_slots_count) + 2
+    return max(1, min(product.hold_slots_count - 1, took))
 
 
 def _replay(parts: NDArray[np.float64], plans: tuple[Plan, ...], shelf: Counts | None) -> Replay:
