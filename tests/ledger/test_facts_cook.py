@@ -14,7 +14,7 @@ from frywright.ledger.facts.cook import (
     SimulationKept,
     SlotChosen,
 )
-from frywright.ledger.facts.day import GapExplained
+from frywright.ledger.facts.day import GapExplained, OrderPromised
 from frywright.ledger.facts.fact import about
 from frywright.ledger.facts.fleet import (
     AnchorKept,
@@ -125,6 +125,17 @@ WRITTEN = [
     (
         ProgramRetired,
         {"name": "wings", "version": 2, "fryer": "birch", "who": "Ana Vale", "reason": "off the menu"},
+    ),
+    (
+        OrderPromised,
+        {
+            "date": "2026-11-27",
+            "product": "tenders",
+            "pieces_count": 24,
+            "ready_s": 46800.0,
+            "ticket": "17",
+            "state": "promised",
+        },
     ),
     (
         GapExplained,

@@ -1,5 +1,5 @@
-"""Promised orders are in the plan: cooked for in time, not scaled with the day's level, priced, told apart from
-what guests ask for.
+"""Promised orders are in the plan: cooked for in time, not scaled with the day's level, priced, told apart
+from what guests ask for.
 """
 
 from __future__ import annotations
@@ -73,10 +73,10 @@ def test_the_rule_keeps_every_rule_with_orders():
 
 
 def test_a_slow_day_does_not_shrink_an_order():
-    """Half of what was expected was sold: the load for the order is advised all the same."""
+    """Nothing was sold all morning: at the last moment the load for the order is advised all the same."""
     _, knows = with_order(2 * kitchen_day(2, 2, 96, 3, 6).items[0].loads[-1].units_count)
     day = replace(knows, mean_n=np.full((2, 96), 0.02))
-    now = SLOT - 2 - day.items[0].loads[-1].cook_slots_count
+    now = SLOT - day.items[0].loads[-1].cook_slots_count
     none = [Happening(what=What.SOLD, at_n=s, item=i, units_n=0.0) for s in range(now) for i in range(2)]
     found = advise(day, state_of(day, none, float(now)), Par(), LOOK)
     assert {(a.kind, a.item) for a in found} == {("drop", 0)}
@@ -85,8 +85,8 @@ def test_a_slow_day_does_not_shrink_an_order():
 
 
 def test_the_plan_has_it_and_a_second_order_counts_the_first():
-    """The morning plan drops for the order before its slot; the expected path has it; a bank that is full with
-    one order promises less for the next.
+    """The morning plan drops for the order before its slot; the expected path has it; a bank that is full
+    with one order promises less for the next.
     """
     day, knows = with_order(60)
     assert expected_path(knows)[0, SLOT] - expected_path(day)[0, SLOT] == 60

@@ -4,6 +4,8 @@ JSON.
 
 from __future__ import annotations
 
+import datetime as dt
+
 import pytest
 from fastapi.testclient import TestClient
 from hypothesis import HealthCheck, given, settings
@@ -171,6 +173,32 @@ def test_bad_questions_are_answered_in_words(client, path):
     answer = client.get(path, headers={"accept": "text/html"})
     assert answer.status_code == 422
     assert "Traceback" not in answer.text
+
+
+def test_an_order_is_promised_shown_on_the_line_and_handed_over(client):
+    """Kept by the page of its day, shown there and on the line; what is wrong is said beside what was typed;
+    handed over once, it is gone from both.
+    """
+    day = (now() + dt.timedelta(days=3)).date().isoformat()
+    typed = {"date": day, "product": "tenders", "pieces": "24", "at": "13:00", "ticket": "<b>17</b>"}
+    wrong = client.post("/day/orders", data=typed | {"pieces": "many"})
+    assert (
+        wrong.status_code == 422 and "&lt;b&gt;17&lt;/b&gt;" in wrong.text and 'value="13:00"' in wrong.text
+    )
+    for bad in ({"at": "04:30"}, {"product": "?"}, {"date": "2020-01-01"}, {"date": "soon"}):
+        assert client.post("/day/orders", data=typed | bad).status_code == 422
+    page = client.post("/day/orders", data=typed)
+    number = page.text.split('name="number" value="')[1].split('"')[0]
+    line = {"practice": "7", "date": day, "now_s": "43200"}
+    assert f'id="order-{number}"' in client.get("/day/line/part", params=line).text
+    assert client.get("/day/board.json", params=line).json()["orders"][0]["pieces"] == 24
+    assert "24" in client.get("/day/orders", params={"date": day, "lang": "es"}).text
+    for state in ("given", "withdrawn"):  # the second finds it gone
+        ended = client.post("/day/orders/end", data={"number": number, "state": state})
+        assert ended.status_code == 200 and 'name="number"' not in ended.text
+    assert client.get("/day/board.json", params=line).json()["orders"] == []
+    for bad in ({"number": "999999", "state": "given"}, {"number": number, "state": "eaten"}):
+        assert client.post("/day/orders/end", data=bad).status_code == 422
 
 
 def test_files_and_notes(client):

@@ -7,10 +7,11 @@ slots, q parts of the day:
   (i, 3: short, waste, spread), ahead (i, t+1: running sum of the mean), bank (hands, filter every, filter
   slots, filters at once, loads from which a quiet moment is used for a filter turn), windows (f, 2), rush
   (t), power (f + 1, the last is the cap), prior (shape of the day's level, of a product's own level, what a
-  slot keeps of what was seen, weight of a promised piece that is missed), turn (money of a filter turn), rule (5, q, i: cover, spreads, call, cover and
-  spreads of the fill), part (t: part of the day), span (2, i, f: first and last load a fryer may take),
-  cook (i: slots of the longest load), order (f: fryers in the order in which they are asked), firm (i, t+1:
-  running sum of promised orders), lead (i: slots before an order from which on it is cooked for).
+  slot keeps of what was seen, weight of a promised piece that is missed), turn (money of a filter turn), rule
+  (5, q, i: cover, spreads, call, cover and spreads of the fill), part (t: part of the day), span (2, i, f:
+  first and last load a fryer may take), cook (i: slots of the longest load), order (f: fryers in the order in
+  which they are asked), firm (i, t+1: running sum of promised orders), lead (i: slots before an order from
+  which on it is cooked for).
 * world: made (i, t), stock (4, i: there, gone, expired, made in all), fryers (2, f: free from, loads since
   filter), slots (2, t: hands, filters), watts (t), mind (2, i: level believed, need).
 * belief (2, i + 1): seen and expected so far, over their spread; of all products, then of each.
@@ -109,8 +110,7 @@ def sell(t, asked, world, belief, given, part):  # type: ignore[no-untyped-def]
         part[1] += money[i, 0] * (wanted - sale)
         promised = firm[i, t + 1] - firm[i, t]
         part[1] += (given[10][3] - 1.0) * money[i, 0] * max(0, promised - sale)
-        expected = ahead[i, t + 1] - ahead[i, t]
-        seen = float(max(0, sale - promised))
+        expected, seen = ahead[i, t + 1] - ahead[i, t], float(max(0, sale - promised))
         if wanted > sale:
             seen = max(seen, mind[0, i] * expected)
         belief[0, i + 1] = keep * belief[0, i + 1] + seen / money[i, 2]
@@ -185,8 +185,7 @@ def _lack(i, t, lift, aim, world, given):  # type: ignore[no-untyped-def]
     """Units that lack at a lift against what will be asked for from there over ``aim`` (cover, spreads)."""
     made, stock, holds, ahead, level = world[0], world[1], given[3], given[5], world[5][0, i]
     firm, n_slot = given[17], given[5].shape[1] - 1
-    lives = stock[3, i] - stock[1, i]  # on the shelf or in the oil, less what will be too old at the lift
-    old = lift - holds[i]
+    lives, old = stock[3, i] - stock[1, i], lift - holds[i]  # there or in the oil, less what will be too old
     if old >= 0:
         passed = stock[2, i]
         for s in range(max(0, t - holds[i] + 1), old + 1):
@@ -194,10 +193,12 @@ def _lack(i, t, lift, aim, world, given):  # type: ignore[no-untyped-def]
         if passed > stock[1, i]:
             lives -= passed - stock[1, i]
     until = level * (ahead[i, lift] - ahead[i, t]) + firm[i, lift] - firm[i, t]
-    end = min(lift + int(aim[0]), n_slot)
+    end, spreads, reach = min(lift + int(aim[0]), n_slot), aim[1], max(lift, min(lift + given[18][i], n_slot))
+    promised = float(firm[i, reach] - firm[i, lift])
+    if promised > 0.0:  # guests take from the shelf until the order is due
+        end, spreads, promised = max(end, reach), max(spreads, 1.0), promised + 0.5 * given[0][0, i, 0]
     expected = level * (ahead[i, end] - ahead[i, lift])
-    promised = firm[i, max(lift, min(lift + given[18][i], n_slot))] - firm[i, lift]
-    return promised + expected + aim[1] * np.sqrt(given[4][i, 2] * expected) - max(0.0, lives - until)
+    return promised + expected + spreads * np.sqrt(given[4][i, 2] * expected) - max(0.0, lives - until)
 
 
 @inlined
@@ -328,7 +329,7 @@ def imagine(t0, t1, count, belief, mean, given, seed):  # type: ignore[no-untype
 
 @inlined
 def _left(t1, world, given):  # type: ignore[no-untyped-def]
-    """What stands there at a horizon before the close: a sale each that will be asked for in its hold life."""
+    """What stands there at a horizon before the close, at its sale where it will be asked for in time."""
     money, ahead, firm, left = given[4], given[5], given[17], 0.0
     for i in range(world[0].shape[0]):
         stay, end = float(world[1][3, i] - world[1][1, i]), min(t1 + given[3][i], world[0].shape[1])

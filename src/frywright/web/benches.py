@@ -15,7 +15,7 @@ from frywright.ledger.facts.cook import (
     ShortCardPrinted,
     SlotChosen,
 )
-from frywright.ledger.facts.day import DayNoted, ItemMapped, SalesRead
+from frywright.ledger.facts.day import DayNoted, ItemMapped, OrderPromised, SalesRead
 from frywright.ledger.facts.life import CardPrinted, ProgramKeyed, ProgramRetired, ServiceBegun
 from frywright.ledger.facts.probing import CalibrationKept, ProgramProbed
 from frywright.ledger.store import Store
@@ -23,6 +23,7 @@ from frywright.model import business_day
 from frywright.rooms.clock import now
 from frywright.rooms.cook.life import lives
 from frywright.rooms.day import day as work
+from frywright.rooms.day.orders import with_orders
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import stopped
 
@@ -63,6 +64,7 @@ class Benches:
         self._kept: dict[tuple[Any, ...], work.Bench] = {}
         self._plans: dict[int, Any] = {}
         self._serving: tuple[int, frozenset[str]] = (-1, frozenset())
+        self._told: dict[int, tuple[int, work.Bench, work.Bench]] = {}
 
     def kitchen(self) -> Any:
         """The kitchen as remembered."""
@@ -89,8 +91,24 @@ class Benches:
             held = tuple(stopped(store)) if date >= self.today() else ()
             self._kept[key] = work.bench_for(store, self.kitchen(), date, down=held, serving=serving)
             for old in list(self._kept)[:-KEPT]:
-                self._plans.pop(id(self._kept.pop(old)), None)
-        return self._kept[key]
+                self._forget(self._kept.pop(old))
+        return self._with_orders(self._kept[key])
+
+    def _with_orders(self, bench: work.Bench) -> work.Bench:
+        """The bench with what is promised for its day; the same one until an order comes or goes."""
+        newest = self.store.newest(OrderPromised.KIND)
+        known = self._told.get(id(bench))
+        if known is None or known[0] != newest:
+            if known is not None:
+                self._plans.pop(id(known[2]), None)
+            known = self._told[id(bench)] = newest, bench, with_orders(self.store, bench)
+        return known[2]
+
+    def _forget(self, bench: work.Bench) -> None:
+        self._plans.pop(id(bench), None)
+        told = self._told.pop(id(bench), None)
+        if told is not None:
+            self._plans.pop(id(told[2]), None)
 
     def plan(self, bench: work.Bench) -> Any:
         """The morning plan of a bench."""

@@ -71,6 +71,7 @@ _BY_RIGHT = {
         "GET /day/line/part",
         "GET /day/board/down",
         "GET /day/board/promise",
+        "GET /day/orders",
         "GET /day/close",
         "GET /day/worker.js",
         "GET /day/labels.pdf",
@@ -123,6 +124,8 @@ _BY_RIGHT = {
     ],
     "floor": [
         "POST /day/tap",
+        "POST /day/orders",
+        "POST /day/orders/end",
         "POST /care/oil",
         "POST /care/close",
         "POST /care/fryers/done",

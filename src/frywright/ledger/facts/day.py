@@ -14,6 +14,7 @@ from frywright.ledger.facts.fact import Fact, Kept
 UNDO = "undo"
 """What a tap says that takes back the one it replaces."""
 Lack = Literal["readings", "checks", "close"]
+OrderState = Literal["promised", "handed over", "withdrawn"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -123,6 +124,22 @@ class DayNoted(Fact):
     date: dt.date
     event: str
     factor_n: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OrderPromised(Fact):
+    """Pieces promised to a customer for a time of the business day; ``ticket`` is what the order is called,
+    no name of a person.
+    """
+
+    KIND: ClassVar[str] = "order_promised"
+    WORDS: ClassVar[frozenset[str]] = frozenset({"state"})
+    date: dt.date
+    product: str
+    pieces_count: int
+    ready_s: float
+    ticket: str
+    state: OrderState
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

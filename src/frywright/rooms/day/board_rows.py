@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from frywright.rooms.day.orders import OrderRow
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Advised:
@@ -176,6 +178,7 @@ class BoardView:
     advice: tuple[Act, ...]
     fryers: tuple[FryerRow, ...]
     shelf: tuple[ShelfRow, ...]
+    orders: tuple[OrderRow, ...]
     last_drops: tuple[LastDrop, ...]
     level_n: float
     notes: tuple[str, ...]

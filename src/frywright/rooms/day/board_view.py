@@ -33,6 +33,7 @@ from frywright.rooms.day.board_rows import (
 )
 from frywright.rooms.day.day import Bench
 from frywright.rooms.day.loads import LoadFact
+from frywright.rooms.day.orders import order_rows
 from frywright.rooms.standing import heat_off, stopped
 
 STAGGER_S, LONGEST_WAIT_S = 60.0, 240.0
@@ -108,6 +109,7 @@ def board_view(board: Board, now_s: float, tr: Callable[[str], str] = str) -> Bo
         advice=acts,
         fryers=fryers,
         shelf=tuple(_shelf(board, state, i, fryers, tr) for i in range(len(bench.products))),
+        orders=order_rows(board.store, bench, state, tr),
         last_drops=_last(bench, level_of(bench.day, state)),
         level_n=round(level_of(bench.day, state), 2),
         notes=_notes(board, state, tr),

@@ -25,6 +25,7 @@ from frywright.plan.pull import heads_for
 from frywright.plan.replay import Look, Par, Rule, draw_days, replay, replay_par
 from frywright.plan.sales import History
 from frywright.plan.tune import tuned, tuned_rule
+from frywright.rooms.day.kept_rule import kept_rule
 from frywright.rooms.day.loads import LoadFact, item_of, shared_oil, unsold
 from frywright.rooms.day.sales import history_of
 from frywright.rooms.hall import write
@@ -196,8 +197,11 @@ def bench_for(
 def _tuned_bench(bench: Bench, kitchen: Kitchen) -> Bench:
     """Tune the rule on drawn days, then see when each fryer pays for its heat."""
     days = draw_days(bench.day, TUNE_DAYS, 17)
-    par = tuned(bench.day, days, 1)
-    rule = tuned_rule(bench.day, days, par, TUNE_ROUNDS)
+
+    def tune() -> Rule:
+        return tuned_rule(bench.day, days, tuned(bench.day, days, 1), TUNE_ROUNDS)
+
+    rule = kept_rule(bench.day, tune)
     return replace(bench, par=rule, day=replace(bench.day, up=_windows(bench, kitchen, rule, days)))
 
 

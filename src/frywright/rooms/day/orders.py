@@ -1,0 +1,160 @@
+"""Promised orders: told once, in the plan and on the board until they are handed over or withdrawn."""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from math import ceil
+
+from frywright.ledger.facts.day import OrderPromised, OrderState
+from frywright.ledger.facts.fact import Kept
+from frywright.ledger.store import Store
+from frywright.model.errors import InputError
+from frywright.model.trade import time_of_day
+from frywright.plan.live import State
+from frywright.plan.model import Order
+from frywright.rooms.day.day import Bench
+from frywright.rooms.hall import write
+
+Translate = Callable[[str], str]
+MOST_PIECES = 10_000
+READY_BEFORE_S = 300.0
+"""The plan has an order ready so long before its time (own choice)."""
+MOST_LETTERS = 40
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OrderRow:
+    """A promised order as it is shown: what, when, and how far it is (shelf, oil or cook)."""
+
+    number: int
+    ticket: str
+    product: str
+    name: str
+    pieces: int
+    at: str
+    in_by: str
+    stands: str
+    text: str
+
+
+def orders_of(store: Store, date: dt.date) -> list[Kept[OrderPromised]]:
+    """Orders of a date that were not withdrawn, the next first."""
+    found = [e for e in store.current_facts(OrderPromised) if e.fact.date == date]
+    return sorted((e for e in found if e.fact.state != "withdrawn"), key=lambda e: e.fact.ready_s)
+
+
+def with_orders(store: Store, bench: Bench) -> Bench:
+    """A bench that knows what is promised for its date; what the kitchen no longer sells is left out."""
+    orders = tuple(
+        Order(item=bench.products.index(e.fact.product), slot=slot, units_count=e.fact.pieces_count)
+        for e in orders_of(store, bench.date)
+        for slot in (max(0, bench.trade.slot_of(e.fact.ready_s - READY_BEFORE_S)),)
+        if e.fact.product in bench.products and 0 <= slot < bench.day.slots_count
+    )
+    return replace(bench, day=replace(bench.day, orders=orders)) if orders != bench.day.orders else bench
+
+
+def promise_order(
+    store: Store, bench: Bench, asked: tuple[str, int, float, str], now_s: float
+) -> Kept[OrderPromised]:
+    """Keep an order: product, pieces, second of the business day at which it is ready, and what it is called.
+
+    Raises
+    ------
+    InputError
+        A product that is not sold, an amount or a time that cannot be.
+    """
+    product, pieces, ready_s, ticket = asked
+    if product not in bench.products:
+        raise InputError(
+            "product", repr(product), "one of: {known}", values={"known": ", ".join(bench.products)}
+        )
+    if not 1 <= pieces <= MOST_PIECES:
+        raise InputError("pieces", pieces, "1 to 10,000")
+    soonest = min(x.cook_s for x in bench.loads[bench.products.index(product)])
+    low = max(now_s, bench.trade.start_s) + soonest
+    last = bench.trade.start_s + bench.day.slots_count * bench.trade.slot_s
+    if not low <= ready_s < last:
+        raise InputError(
+            "ready at",
+            time_of_day(ready_s),
+            "a time from {low}, when a load can be out, to before {close}",
+            values={"low": time_of_day(60.0 * ceil(low / 60.0)), "close": time_of_day(last)},
+        )
+    fact = OrderPromised(
+        date=bench.date,
+        product=product,
+        pieces_count=pieces,
+        ready_s=ready_s,
+        ticket=ticket.strip()[:MOST_LETTERS],
+        state="promised",
+    )
+    return write(store, fact)
+
+
+def end_order(store: Store, number: int, state: OrderState, now_s: float) -> Kept[OrderPromised]:
+    """Say that an order was handed over or withdrawn; told twice it is one. One that went out early is no
+    longer cooked for.
+
+    Raises
+    ------
+    InputError
+        No such order.
+    """
+    with store.writing():
+        standing = {e.number: e for e in store.current_facts(OrderPromised)}
+        known = standing.get(number) or next(
+            (e for e in store.facts(OrderPromised) if e.number == number), None
+        )
+        if known is None:
+            raise InputError("order", number, "the number of a promised order")
+        if number not in standing or known.fact.state != "promised":
+            return known
+        early = min(known.fact.ready_s, max(now_s, 0.0)) if state == "handed over" else known.fact.ready_s
+        return write(store, replace(known.fact, state=state, ready_s=early), replaces=number)
+
+
+def order_rows(
+    store: Store, bench: Bench, state: State | None = None, tr: Translate = str
+) -> tuple[OrderRow, ...]:
+    """Orders still to be handed over, the next first: each takes its pieces from the shelf and the oil before
+    the one after it.
+    """
+    rows, left = [], {}
+    for entry in orders_of(store, bench.date):
+        fact = entry.fact
+        if fact.state != "promised" or fact.product not in bench.products:
+            continue
+        i = bench.products.index(fact.product)
+        if state is not None and i not in left:
+            oil = sum(x.units_n for x in state.in_oil if x.item == i)
+            left[i] = [state.shelf(i), oil]
+        stands = _stands(left[i], fact.pieces_count) if i in left else "cook"
+        longest = max(x.cook_s for x in bench.loads[i])
+        words = {"shelf": "on the shelf: set it apart", "oil": "in the oil", "cook": "to be cooked"}
+        row = OrderRow(
+            number=entry.number,
+            ticket=fact.ticket,
+            product=fact.product,
+            name=tr(bench.day.items[i].name),
+            pieces=fact.pieces_count,
+            at=time_of_day(fact.ready_s),
+            in_by=time_of_day(fact.ready_s - longest),
+            stands=stands,
+            text=tr(words[stands]),
+        )
+        rows.append(row)
+    return tuple(rows)
+
+
+def _stands(left: list[float], pieces: int) -> str:
+    """Where an order's pieces are; they are taken off what is left for the next."""
+    shelf = min(left[0], pieces)
+    oil = min(left[1], pieces - shelf)
+    left[0] -= shelf
+    left[1] -= oil
+    if shelf >= pieces:
+        return "shelf"
+    return "oil" if shelf + oil >= pieces else "cook"
