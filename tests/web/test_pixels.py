@@ -73,10 +73,10 @@ def test_a_picture_that_unfolds_to_gigabytes_is_refused_at_once(tmp_path):
     bomb = png(100_000, 10_000)
     assert len(bomb) < 300_000
     store = Store.file(tmp_path / "p.db", now)
-    begun = time.perf_counter()
+    begun = time.thread_time()
     with pytest.raises(InputError, match="40 million pixels"):
         keep_photo(store, io.BytesIO(bomb))
-    assert time.perf_counter() - begun < 0.5
+    assert time.thread_time() - begun < 0.5
     assert not (tmp_path / "p.db.files").exists()
     assert pixels(png(8_000, 5_000)) == MOST_PIXELS
 
