@@ -67,6 +67,9 @@ NO_DIFFERENCE: dict[str, str] = {
     "frywright/design/search.py Sizer.judge: True turned, `True` → `False`": (
         "Only whether lists that differ in length are an error; all three are made from the same programs."
     ),
+    "frywright/design/proof.py draw: Sub exchanged, `count - 1` → `count + 1`": (
+        "More points are drawn than asked for; Sobol points keep their order, and the first ones are taken."
+    ),
 }
 """Changes that alter nothing anybody can see, each with the reason; kept by hand, counted neither way."""
 

@@ -323,7 +323,7 @@ class Sizer:
             for i, s in zip(short, more, strict=True):
                 programs[i] = longer(programs[i], float(s))
             by[short] = self.by_load([programs[i] for i in short])[0].min(axis=2)
-            slope[short] = np.clip((by[short].min(axis=1) - was) / more, 0.02, 0.12)
+            slope[short] = np.maximum((by[short].min(axis=1) - was) / more, 0.02)
         return self.judge(programs, by)
 
     def build_all(self, points: Sequence[Array], length: Array) -> list[Program]:
