@@ -85,9 +85,10 @@ def test_a_case_closes_only_when_everything_is_decided(store, kitchen):
     drop(store, kitchen, 11.7, fryer="cedar")
     _, opened = tell_probe(store, kitchen, FORM, at(kitchen, 12.25))
     case = opened.number
-    assert [
-        x["number"] for x in corrective.earlier_loads(store, kitchen, corrective.case_of(store, case))
-    ] == [first, second]
+    assert [x.number for x in corrective.earlier_loads(store, kitchen, corrective.case_of(store, case))] == [
+        first,
+        second,
+    ]
     with pytest.raises(InputError, match="back in the oil"):
         step(store, kitchen, case, "reprobe", temp="180", thermometer="T2")
     step(store, kitchen, case, "recook")
@@ -111,8 +112,8 @@ def test_a_case_closes_only_when_everything_is_decided(store, kitchen):
     with pytest.raises(InputError, match="closed"):
         step(store, kitchen, case, "cause", cause="oil")
     view = corrective.case_view(store, kitchen, corrective.case_of(store, case), translator("es"))
-    assert view["closed"]
-    assert "límite" in view["found"]
+    assert view.closed
+    assert "límite" in view.found
     assert store.verify()[0] > 10
 
 
@@ -162,12 +163,12 @@ def test_a_complaint_is_traced_to_its_loads(store, kitchen):
     drop(store, kitchen, 13.2)
     tell_probe(store, kitchen, {**FORM, "temp": "178"}, at(kitchen, 12.25))
     found = corrective.trace(store, kitchen, "bone_in", at(kitchen, 13.1))
-    assert [row["number"] for row in found["loads"]] == [first, second]
-    assert sum(row["chance_frac"] for row in found["loads"]) == pytest.approx(1.0, abs=0.002)
-    assert found["loads"][0]["chance_frac"] > 0.8
-    assert found["loads"][0]["readings"][0]["core"] == "178 °F"
-    assert "Loads without a reading" in " ".join(found["gaps"])
-    assert "No load on record" in corrective.trace(store, kitchen, "tenders", at(kitchen, 13.1))["gaps"][0]
+    assert [row.number for row in found.loads] == [first, second]
+    assert sum(row.chance_frac for row in found.loads) == pytest.approx(1.0, abs=0.002)
+    assert found.loads[0].chance_frac > 0.8
+    assert found.loads[0].readings[0].core == "178 °F"
+    assert "Loads without a reading" in " ".join(found.gaps)
+    assert "No load on record" in corrective.trace(store, kitchen, "tenders", at(kitchen, 13.1)).gaps[0]
 
 
 @pytest.mark.slow
@@ -207,8 +208,8 @@ def test_the_pack_of_a_month(store, kitchen):
     assert view["below"] == 1
     assert any("no probe reading on 29 days" in g for g in view["gaps"])
     assert any("No entry of any kind on 1 days" in g for g in view["gaps"])
-    assert view["cases"][0]["number"] == opened.number
-    assert any(r["last_date"] == "2026-11-19" for r in view["contractors"])
+    assert view["cases"][0].number == opened.number
+    assert any(r.last_date == "2026-11-19" for r in view["contractors"])
     with zipfile.ZipFile(io.BytesIO(pack.csv_zip(store, kitchen, first, last))) as archive:
         rows = list(csv.DictReader(io.StringIO(archive.read("cooks.csv").decode())))
         assert len(rows) == 9000
@@ -265,8 +266,8 @@ def test_a_reading_short_only_by_its_thermometers_own_error_opens_a_case(store, 
     assert reading.fact.corrected_c == pytest.approx(74.5, abs=0.01)
     assert case.fact.corrected_c == reading.fact.corrected_c
     view = corrective.case_view(store, kitchen, corrective.case_of(store, case.number))
-    assert "168 °F, which is 166 °F" in view["found"]
-    assert (view["at"], view["thermometer"]) == ("2026-11-20 12:00-07:00", "T1")
+    assert "168 °F, which is 166 °F" in view.found
+    assert (view.at, view.thermometer) == ("2026-11-20 12:00-07:00", "T1")
 
 
 def test_a_thermometer_that_reads_low_excuses_nothing(store, kitchen):
@@ -296,5 +297,5 @@ def test_a_re_probe_says_with_which_thermometer(store, kitchen):
     short = step(store, kitchen, case, "reprobe", temp="75.5 C", thermometer="T3").fact
     assert (short.thermometer, short.meets) == ("T3", False)
     assert step(store, kitchen, case, "reprobe", temp="77 C", thermometer="T3").fact.meets
-    shown = corrective.case_view(store, kitchen, corrective.case_of(store, case))["steps"]
-    assert "T3" in shown[-1]["detail"] and "corrected" in shown[1]["detail"]
+    shown = corrective.case_view(store, kitchen, corrective.case_of(store, case)).steps
+    assert "T3" in shown[-1].detail and "corrected" in shown[1].detail

@@ -10,6 +10,7 @@ from frywright.paper.day_chart import Band
 from frywright.rooms import standing
 from frywright.rooms.care import oil_money, oil_moves, training, upkeep, vat
 from frywright.rooms.day import board_rows, compare, plan_view, pulling, views, what_if
+from frywright.rooms.records import case_rows
 
 ADVISED = "kind fryer fryer_name start_s start reason gain_money product pieces caution"
 FRYER = "key number name state since_filter filter_every pressure text held down down_text"
@@ -87,6 +88,13 @@ SHAPES = {
     training.SkillChoice: "key title",
     training.DrillView: "key about question simulated choices",
     training.ChoiceView: "text why right hurts",
+    case_rows.CaseView: "number what fryer product pieces found at thermometer steps who author note closed"
+    " missing earlier recooked again served_allowed reading",
+    case_rows.StepRow: "at step words who detail note author",
+    case_rows.EarlierRow: "number at product pieces decision",
+    case_rows.Trace: "product bought loads gaps",
+    case_rows.TracedLoad: "number fryer program pieces lifted chance_frac readings",
+    case_rows.TracedReading: "number core checked",
 }
 
 

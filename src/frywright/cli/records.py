@@ -417,12 +417,12 @@ def case(
     if shop.json({"cases": views}):
         return
     for view in views:
-        state = shop.tr("closed" if view["closed"] else "OPEN")
-        typer.echo(f"{view['number']} {state} {view['product']} {view['fryer']}: {view['found']}")
-        for done in view["steps"]:
-            typer.echo(f"  {done['at']} {done['step']} {done['detail']} ({done['who']}) {done['note']}")
-        if view["missing"] and (not view["closed"]):
-            shop.say("  not before: {missing}", missing="; ".join(view["missing"]))
+        state = shop.tr("closed" if view.closed else "OPEN")
+        typer.echo(f"{view.number} {state} {view.product} {view.fryer}: {view.found}")
+        for done in view.steps:
+            typer.echo(f"  {done.at} {done.step} {done.detail} ({done.who}) {done.note}")
+        if view.missing and (not view.closed):
+            shop.say("  not before: {missing}", missing="; ".join(view.missing))
 
 
 @command(app)
@@ -452,13 +452,13 @@ def trace(
     )
     if shop.json(found):
         return
-    for row in found["loads"]:
-        readings = ", ".join(r["core"] for r in row["readings"]) or shop.tr("no reading")
+    for row in found.loads:
+        readings = ", ".join(r.core for r in row.readings) or shop.tr("no reading")
         shop.say(
             "{chance} % entry {number}, lifted {lifted}, {fryer}, {program}: {readings}",
             row,
-            chance=f"{100 * row['chance_frac']:.0f}",
+            chance=f"{100 * row.chance_frac:.0f}",
             readings=readings,
         )
-    for gap in found["gaps"]:
+    for gap in found.gaps:
         typer.echo(f"  ? {gap}")

@@ -373,7 +373,7 @@ def _step(play: _Fortnight, opened: list[int], values: Mapping[str, Any]) -> Cal
         loads: Sequence[Mapping[str, Any]] = [{}]
         if values["step"] == "earlier":
             found = earlier_loads(play.store, kitchen, case_of(play.store, number))
-            loads = [{"load": str(load["number"])} for load in found]
+            loads = [{"load": str(load.number)} for load in found]
         for load in loads:
             tell_step(play.store, kitchen, number, {**values, **load})
 

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import asdict, dataclass, replace
 from typing import Any, Literal, get_args
 
 from frywright.ledger.facts.day import BoardTap, standing
@@ -30,6 +30,15 @@ from frywright.rooms.clock import now
 from frywright.rooms.hall import in_turn, write
 from frywright.rooms.kitchen import judged_at
 from frywright.rooms.readings import level_of, pieces_count, read_core, thermometer_typed
+from frywright.rooms.records.case_rows import (
+    CaseView,
+    EarlierLoad,
+    EarlierRow,
+    StepRow,
+    Trace,
+    TracedLoad,
+    TracedReading,
+)
 from frywright.rooms.standing import fryer_name, product_name
 from frywright.rooms.thermometers import corrected_c
 
@@ -155,7 +164,7 @@ def _meets(reading: Reading, error_k: float) -> bool:
     return reading.limit_c is not None and reading.judged_c >= reading.limit_c + error_k
 
 
-def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[dict[str, Any]]:
+def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[EarlierLoad]:
     """Loads of the case's fryer since its last good reading before it: each must be decided."""
     found, at = case.found, case.opened.happened_at
     if not found.fryer or found.what not in ("probe", "thermometer"):
@@ -172,14 +181,13 @@ def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[dict[str, 
     for item in standing(store.facts_between(since, at, BoardTap)):
         if item.fact.what == "drop" and item.fact.fryer == found.fryer:
             _, second = business_time(trade, item.happened_at)
-            loads.append(
-                {
-                    "number": item.number,
-                    "at": f"{int(second // 3600) % 24:02d}:{int(second // 60) % 60:02d}",
-                    "product": product_name(kitchen, item.fact.product),
-                    "pieces": item.fact.pieces_count,
-                }
+            load = EarlierLoad(
+                number=item.number,
+                at=f"{int(second // 3600) % 24:02d}:{int(second // 60) % 60:02d}",
+                product=product_name(kitchen, item.fact.product),
+                pieces=item.fact.pieces_count,
             )
+            loads.append(load)
     return loads
 
 
@@ -244,7 +252,7 @@ def _with_what_was_done(
     if fact.step == "cause":
         return replace(fact, cause=one_of(tuple(CAUSES), values.get("cause"), "cause"))
     if fact.step == "earlier":
-        loads = [load["number"] for load in earlier_loads(store, kitchen, case)]
+        loads = [load.number for load in earlier_loads(store, kitchen, case)]
         text = str(values.get("load", ""))
         if not is_count(text) or int(text) not in loads:
             raise InputError("load", repr(text), "one of the earlier loads")
@@ -278,7 +286,7 @@ def _fell_short_after(case: Case) -> bool:
 
 
 def undecided(
-    store: Store, kitchen: Kitchen, case: Case, loads: Sequence[Mapping[str, Any]] | None = None
+    store: Store, kitchen: Kitchen, case: Case, loads: Sequence[EarlierLoad] | None = None
 ) -> list[str]:
     """What stands between a case and its close, in words of the steps; ``loads`` are the earlier ones, where
     they are known already.
@@ -295,13 +303,13 @@ def undecided(
     if case.last("cause") is None:
         missing.append("a cause")
     decided = case.decided
-    if any(decided.get(load["number"], "held") == "held" for load in loads):
+    if any(decided.get(load.number, "held") == "held" for load in loads):
         missing.append("every earlier load is released or discarded")
     return missing
 
 
-def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -> dict[str, Any]:
-    """A case as people read it: what was found, what was done, what is next and what is missing."""
+def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -> CaseView:
+    """A case as people read it."""
     system, found, decided = str(kitchen.site.units), case.found, case.decided
     words, reading = found.words, store.fact(found.reading_number, Reading)
     loads = earlier_loads(store, kitchen, case)
@@ -326,29 +334,29 @@ def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -
                 tr,
             )
     probe = case.last("reprobe")
-    return {
-        "number": case.opened.number,
-        "what": found.what,
-        "fryer": fryer_name(kitchen, found.fryer),
-        "product": product_name(kitchen, found.product),
-        "pieces": found.pieces_count,
-        "found": words,
-        "at": local_time(kitchen, case.opened.happened_at),
-        "thermometer": reading.fact.thermometer if reading else "",
-        "steps": [_step_view(store, kitchen, item, tr) for item in case.steps],
-        "who": found.who,
-        "author": tr(case.opened.author),
-        "note": found.words,
-        "closed": case.closed,
-        "missing": [tr(m) for m in undecided(store, kitchen, case, loads)],
-        "earlier": [{**load, "decision": decided.get(load["number"], "")} for load in loads],
-        "recooked": case.last("recook") is not None,
-        "again": probe is not None and not probe.meets,
-        "served_allowed": bool(probe and probe.meets)
+    return CaseView(
+        number=case.opened.number,
+        what=found.what,
+        fryer=fryer_name(kitchen, found.fryer),
+        product=product_name(kitchen, found.product),
+        pieces=found.pieces_count,
+        found=words,
+        at=local_time(kitchen, case.opened.happened_at),
+        thermometer=reading.fact.thermometer if reading else "",
+        steps=tuple(_step_view(store, kitchen, item, tr) for item in case.steps),
+        who=found.who,
+        author=tr(case.opened.author),
+        note=found.words,
+        closed=case.closed,
+        missing=tuple(tr(m) for m in undecided(store, kitchen, case, loads)),
+        earlier=tuple(EarlierRow(**asdict(load), decision=decided.get(load.number) or "") for load in loads),
+        recooked=case.last("recook") is not None,
+        again=probe is not None and not probe.meets,
+        served_allowed=bool(probe and probe.meets)
         or found.what not in ("probe", "thermometer")
         or typed_wrong(store, case),
-        "reading": found.reading_number if reading else 0,
-    }
+        reading=found.reading_number if reading else 0,
+    )
 
 
 def _shown_apart(corrected_c: float, core_c: float, system: str) -> bool:
@@ -356,7 +364,7 @@ def _shown_apart(corrected_c: float, core_c: float, system: str) -> bool:
     return corrected_c < core_c and show(corrected_c, "c", system) != show(core_c, "c", system)
 
 
-def _step_view(store: Store, kitchen: Kitchen, item: Kept[CaseStep], tr: Translate) -> dict[str, Any]:
+def _step_view(store: Store, kitchen: Kitchen, item: Kept[CaseStep], tr: Translate) -> StepRow:
     fact, system = item.fact, str(kitchen.site.units)
     detail = fact.disposition or CAUSES.get(fact.cause or "", "") or fact.decision or ""
     temp = ""
@@ -370,18 +378,18 @@ def _step_view(store: Store, kitchen: Kitchen, item: Kept[CaseStep], tr: Transla
     if load is not None:
         name = product_name(kitchen, load.fact.product)
         temp = f"{local_time(kitchen, load.happened_at)} {load.fact.pieces_count} {name}:"
-    return {
-        "at": local_time(kitchen, item.recorded_at),
-        "step": fact.step,
-        "words": tr(fact.step),
-        "who": fact.who,
-        "detail": f"{temp} {tr(detail) if detail else ''}".strip(),
-        "note": fact.words,
-        "author": tr(item.author),
-    }
+    return StepRow(
+        at=local_time(kitchen, item.recorded_at),
+        step=fact.step,
+        words=tr(fact.step),
+        who=fact.who,
+        detail=f"{temp} {tr(detail) if detail else ''}".strip(),
+        note=fact.words,
+        author=tr(item.author),
+    )
 
 
-def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> dict[str, Any]:
+def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> Trace:
     """Loads a guest's piece may have come from, with their chances, evidence and gaps.
 
     A load counts when it lay on the shelf, within its hold life, when the guest's order was packed. The
@@ -411,43 +419,39 @@ def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> 
             found.append((lifted, item, program))
     found.sort(key=lambda row: row[0])
     total = sum(item.fact.pieces_count for _, item, _ in found)
-    rows: list[dict[str, Any]] = []
+    rows = []
     for n, (lifted, item, program) in enumerate(found):
         pieces = item.fact.pieces_count
         share = pieces / total if total else 1.0 / len(found)
         chance = (FIFO_FRAC if n == 0 else 0.0) + (1 - FIFO_FRAC) * share
-        readings = [
-            e
+        readings = tuple(
+            TracedReading(
+                number=e.number,
+                core=show(e.fact.core_c, "c", str(kitchen.site.units)),
+                checked=bool(e.fact.checked),
+            )
             for e in store.facts_between(lifted - NEAR_LIFT, lifted + NEAR_LIFT, Reading)
             if e.fact.fryer == item.fact.fryer
-        ]
-        rows.append(
-            {
-                "number": item.number,
-                "fryer": kitchen.fryer(item.fact.fryer).name,
-                "program": f"{program.name} v{program.version}",
-                "pieces": pieces,
-                "lifted": local_time(kitchen, lifted),
-                "chance_frac": round(chance, 3),
-                "readings": [
-                    {
-                        "number": e.number,
-                        "core": show(e.fact.core_c, "c", str(kitchen.site.units)),
-                        "checked": bool(e.fact.checked),
-                    }
-                    for e in readings
-                ],
-            }
         )
+        load = TracedLoad(
+            number=item.number,
+            fryer=kitchen.fryer(item.fact.fryer).name,
+            program=f"{program.name} v{program.version}",
+            pieces=pieces,
+            lifted=local_time(kitchen, lifted),
+            chance_frac=round(chance, 3),
+            readings=readings,
+        )
+        rows.append(load)
     gaps: list[str] = []
     if not rows:
         gaps.append(
             "No load on record could have been on the shelf then: the board was not kept, or the time is"
             " wrong."
         )
-    if any(not r["readings"] for r in rows):
+    if any(not r.readings for r in rows):
         gaps.append("Loads without a reading stand among them.")
-    if any(not x["checked"] for r in rows for x in r["readings"]):
+    if any(not x.checked for r in rows for x in r.readings):
         gaps.append("A thermometer had no valid check when it was read.")
     gaps.append("Which tray a piece came from is not recorded; the chances rest on first in, first out.")
-    return {"product": product, "bought": local_time(kitchen, bought), "loads": rows, "gaps": gaps}
+    return Trace(product=product, bought=local_time(kitchen, bought), loads=tuple(rows), gaps=tuple(gaps))

@@ -15,6 +15,7 @@ from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.paper.code import code_svg
 from frywright.paper.paper import PAPER, Section, pdf, section
+from frywright.rooms.records.case_rows import CaseView, StepRow
 from frywright.rooms.records.gathered import Gathered
 from frywright.rooms.records.pack import Rows, header_of, rows_of
 from frywright.rooms.records.sheets import SHEETS, Sheet
@@ -176,31 +177,27 @@ def _cases(view: Mapping[str, Any], tr: Translate) -> list[Section]:
         return [section(tr("Corrective actions: every one, whole"), [], [1], [], tr("None on record."))]
     rows = []
     for case in view["cases"]:
-        state = tr("closed") if case["closed"] else tr("open")
-        about = " ".join(w for w in (case["product"], case["fryer"]) if w)
-        pieces = f" ({case['pieces']})" if case["pieces"] else ""
-        found = [f"{tr(case['what'])}: {case['found']}", case["note"], case["thermometer"]]
+        state = tr("closed") if case.closed else tr("open")
+        about = " ".join(w for w in (case.product, case.fryer) if w)
+        pieces = f" ({case.pieces})" if case.pieces else ""
+        found = [f"{tr(case.what)}: {case.found}", case.note, case.thermometer]
         words = " · ".join(dict.fromkeys(w for w in found if w))
-        rows.append(
-            [str(case["number"]), case["at"], f"{about}{pieces}", f"{words} · {state}", _two(case, "who")]
-        )
-        for step in case["steps"]:
-            done = " · ".join(w for w in (step["detail"], step["note"]) if w)
-            rows.append(["", step["at"], step["words"], done, _two(step, "who")])
-        for load in case["earlier"]:
-            if not load["decision"] or not case["closed"]:
-                words = tr(load["decision"]) if load["decision"] else tr("undecided")
-                rows.append(
-                    ["", load["at"], tr("earlier"), f"{load['pieces']} {load['product']}: {words}", ""]
-                )
-        if case["missing"] and not case["closed"]:
-            rows.append(["", "", tr("Not before"), "; ".join(case["missing"]), ""])
+        rows.append([str(case.number), case.at, f"{about}{pieces}", f"{words} · {state}", _two(case)])
+        for step in case.steps:
+            done = " · ".join(w for w in (step.detail, step.note) if w)
+            rows.append(["", step.at, step.words, done, _two(step)])
+        for load in case.earlier:
+            if not load.decision or not case.closed:
+                words = tr(load.decision) if load.decision else tr("undecided")
+                rows.append(["", load.at, tr("earlier"), f"{load.pieces} {load.product}: {words}", ""])
+        if case.missing and not case.closed:
+            rows.append(["", "", tr("Not before"), "; ".join(case.missing), ""])
     header = [tr(w) for w in ("case", "time", "load (pieces), step", "found, done", "by / entered by")]
     return [section(tr("Corrective actions: every one, whole"), header, [2, 4, 5, 10, 4], rows)]
 
 
-def _two(row: Mapping[str, Any], name: str) -> str:
-    return f"{row[name]} / {row['author']}" if row[name] != row["author"] else str(row[name])
+def _two(row: CaseView | StepRow) -> str:
+    return f"{row.who} / {row.author}" if row.who != row.author else row.who
 
 
 def _tables(kitchen: Kitchen, told: Gathered, tr: Translate) -> list[Section]:

@@ -30,6 +30,7 @@ from frywright.rooms.day.sales import post_sales
 from frywright.rooms.kitchen import kitchen_name, remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective
+from frywright.rooms.records.case_rows import CaseView
 from frywright.rooms.standing import CareRow
 from frywright.web.app import Context
 
@@ -203,6 +204,14 @@ def described_whole(whole: dict[str, Any]) -> dict[str, Any]:
     return {**whole, "paths": paths, "components": components, "security": [{"token": []}]}
 
 
+class ChainOut(BaseModel):
+    """The end of the chain; the anchor is null without a key of the store."""
+
+    number: int
+    hash: str
+    anchor: str | None
+
+
 def _add_reads(routes: APIRouter, context: Context) -> None:
     @routes.get("/openapi.json", include_in_schema=False)
     def described(request: Request) -> dict[str, Any]:
@@ -231,13 +240,13 @@ def _add_reads(routes: APIRouter, context: Context) -> None:
         return _entry(item)
 
     @routes.get("/chain")
-    def chain() -> dict[str, Any]:
+    def chain() -> ChainOut:
         """The newest entry, its hash and its anchor, signed with the store's key: keep it elsewhere, and
         nobody can shorten or rewrite the chain unseen. Without a key of the store the anchor is null.
         """
         end = context.store.last()
         anchor, _ = anchor_or_why(context.store, end, now(), kitchen_name(context.store))
-        return {"number": end.number, "hash": end.hash, "anchor": anchor.text if anchor else None}
+        return ChainOut(number=end.number, hash=end.hash, anchor=anchor.text if anchor else None)
 
     @routes.get("/programs")
     def programs() -> list[ProgramRow]:
@@ -259,7 +268,7 @@ def _add_reads(routes: APIRouter, context: Context) -> None:
         return care_rows(context.store, remembered_kitchen(context.store))
 
     @routes.get("/cases")
-    def open_cases(limit: Annotated[int, Query(ge=1, le=MOST)] = 100) -> list[dict[str, Any]]:
+    def open_cases(limit: Annotated[int, Query(ge=1, le=MOST)] = 100) -> list[CaseView]:
         """Corrective actions, newest first."""
         kitchen = remembered_kitchen(context.store)
         return [
