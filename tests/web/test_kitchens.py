@@ -46,7 +46,7 @@ def test_every_link_and_form_of_a_page_stays_in_its_kitchen(client, path):
         return
     own = re.findall(r'[ ](?:href|action|formaction|src|data-part)="(/[^"]*)"', page.text)
     assert own or path.endswith("/part")
-    strays = {a for a in own if not a.startswith(("/at/", "/static/", "/fonts/"))}
+    strays = {a for a in own if not a.startswith(("/at/", "/static/"))}
     assert strays == set()
     if page.status_code == 200 and own:
         assert ">East Gate</a>" in page.text

@@ -70,7 +70,7 @@ def test_security_headers_everywhere(client):
         "/cook/view.json",
         "/static/cook.js",
         "/nowhere",
-        "/fonts/AtkinsonHyperlegible-Regular.ttf",
+        "/static/fonts/AtkinsonHyperlegible-Regular.woff2",
     ):
         policy = client.get(path).headers["content-security-policy"]
         assert "default-src 'none'" in policy

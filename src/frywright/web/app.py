@@ -36,7 +36,6 @@ from frywright.model.kitchen import Site
 from frywright.model.plain import plain
 from frywright.model.tongues import SOURCE, tongues
 from frywright.model.trade import money
-from frywright.paper.fonts import folder as font_folder
 from frywright.rooms.clock import Hall, enter
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records.people import NOBODY_HERE, Tries, Who, who_is
@@ -45,7 +44,7 @@ from frywright.voice.tongue import explain, translator
 from frywright.web.allowed import only_allowed
 from frywright.web.benches import Benches
 from frywright.web.door import Door
-from frywright.web.files import Fonts, Marked
+from frywright.web.files import Marked
 from frywright.web.rates import KNOCKS_COUNT, KNOCKS_PER_S, OneByOne, Pauses, Rates, place
 from frywright.web.rights import OPEN, RIGHTS, right_for
 from frywright.web.watch import Watch
@@ -61,7 +60,7 @@ LEAST_PACKED_BYTES, PACKING_LEVEL = 1000, 5
 """Answers from this size are compressed. No page repeats what a stranger sent beside a secret: cookies go
 to our own pages only. Packed harder, the Cook page is 0.5 % smaller and takes five times as long.
 """
-OWN_ADDRESS = re.compile(r'( (?:href|action|formaction|src|data-part)=")/(?!at/|static/|fonts/|/)')
+OWN_ADDRESS = re.compile(r'( (?:href|action|formaction|src|data-part)=")/(?!at/|static/|/)')
 """Addresses of our own in a page; in each of several kitchens they begin with that kitchen's."""
 LARGEST_BODY_BYTES = 1_000_000
 LARGEST_LOG_BYTES = 150_000_000
@@ -171,7 +170,6 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
     app.state.knocks, app.state.tries = Rates(KNOCKS_COUNT, KNOCKS_PER_S), Tries()
     app.state.pauses, app.state.turns, app.state.watch = Pauses(), OneByOne(), Watch()
     app.mount("/static", context.files, name="static")
-    app.mount("/fonts", Fonts(directory=font_folder()), name="fonts")
     for page in _pages():
         app.include_router(page.router(context))
     app.middleware("http")(_guard)

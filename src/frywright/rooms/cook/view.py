@@ -28,6 +28,8 @@ from frywright.verdicts.judge import MOST_LOGS_SHOWN, salmonella_log
 from frywright.verdicts.margin import until
 
 Translate = Callable[[str], str]
+CURVE_DIGITS = 2
+"""Decimals of a curve's values: hundredths of a degree, of a percent, of a millimetre of crust."""
 LID_STATES = {LidState.OPEN: "open", LidState.PRESSURE: "under pressure"}
 LID_WORDS = {Outcome.FAILS: "not at zero", Outcome.UNKNOWN: "predicted at zero"}
 
@@ -277,7 +279,7 @@ def _said(note: Note | None, system: str, translate: Translate) -> str:
 def _people(values: NDArray[np.float64], suffix: str, system: str) -> tuple[list[float], str]:
     wanted, _ = SHOWN[system].get(UNITS[suffix].dimension, (suffix, 0))
     unit = UNITS[wanted]
-    return np.round(values / unit.factor - unit.offset, 3).tolist(), unit.sign
+    return np.round(values / unit.factor - unit.offset, CURVE_DIGITS).tolist(), unit.sign
 
 
 def _curves(history: FryHistory, system: str, translate: Translate) -> Curves:
@@ -290,13 +292,13 @@ def _curves(history: FryHistory, system: str, translate: Translate) -> Curves:
             heavy=piece.kind.heavy,
             core=_people(piece.core_c, "c", system)[0],
             surface=_people(piece.surface_c, "c", system)[0],
-            crust_mm=np.round(1e3 * piece.crust_m, 4).tolist(),
-            loss_pct=np.round(100 * piece.water_lost_frac, 3).tolist(),
+            crust_mm=np.round(1e3 * piece.crust_m, CURVE_DIGITS).tolist(),
+            loss_pct=np.round(100 * piece.water_lost_frac, CURVE_DIGITS).tolist(),
         )
         for piece in history.pieces
     )
     return Curves(
-        time_s=np.round(history.time_s, 2).tolist(),
+        time_s=np.round(history.time_s, 1).tolist(),
         degree=degree,
         pressure_unit=pressure,
         oil=oil,

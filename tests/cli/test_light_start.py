@@ -1,0 +1,55 @@
+"""What a start loads: counted in modules, not in seconds, so that it holds on any machine."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+
+import pytest
+
+from frywright.rooms.records import people
+from frywright.trial.kitchens import demo_text
+
+HEAVY = ("numba", "scipy", "numpy", "pydantic", "sqlalchemy", "alembic", "fastapi", "uvicorn", "argon2")
+TOLD = "import sys; sys.stderr.write(' '.join({m.split('.')[0] for m in sys.modules}))"
+
+
+def loaded(program, *words, where=None):
+    """Heavy packages that a fresh process has loaded after a program; it may have ended by itself."""
+    code = f"import atexit\natexit.register(lambda: exec({TOLD!r}))\n{program}"
+    ran = subprocess.run([sys.executable, "-c", code, *words], capture_output=True, text=True, cwd=where)
+    assert ran.returncode == 0, ran.stderr
+    return set(ran.stderr.split("\n")[-1].split()) & set(HEAVY)
+
+
+RUN = "from frywright.cli.main import run; run()"
+
+
+@pytest.mark.parametrize(
+    ("program", "words", "may"),
+    [
+        (RUN, ("--help",), set()),
+        ("import frywright.web.serve", (), {"sqlalchemy", "pydantic", "numpy"}),
+        ("import frywright.trial.ask, frywright.rooms.cook.view", (), {"sqlalchemy", "pydantic", "numpy"}),
+    ],
+)
+def test_a_start_loads_only_what_it_needs(program, words, may, tmp_path):
+    """Help needs no numbers; listening needs no pages and no compiler; a cook needs neither Numba nor
+    SciPy.
+    """
+    assert loaded(program, *words, where=tmp_path) <= may
+
+
+def test_a_first_verdict_loads_no_numba_and_takes_no_steps_of_the_schema(tmp_path):
+    """From a kitchen file to its verdict."""
+    path = tmp_path / "k.toml"
+    path.write_text(demo_text(), "utf-8")
+    words = ("cook", "simulate", str(path), "--program", "bone-in alder")
+    assert loaded(RUN, *words, where=tmp_path) <= {"sqlalchemy", "pydantic", "numpy", "argon2"}
+
+
+def test_nothing_is_hashed_before_somebody_signs_in():
+    """A fresh process: the hash of nobody's password is made when it is first asked for."""
+    told = "from frywright.rooms.records import people; assert people._nobody.cache_info().currsize == 0"
+    assert "argon2" in loaded(told)
+    assert people._nobody() is people._nobody()
