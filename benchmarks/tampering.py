@@ -342,6 +342,18 @@ def account_changed(copy: Copy, rng: random.Random) -> None:
     )
 
 
+def name_changed(copy: Copy, rng: random.Random) -> None:
+    """Another's name in place of one, or a name taken away that nobody removed."""
+    copy.do(
+        rng.choice(
+            [
+                ("UPDATE person SET name = 'Mallory' WHERE name = 'Cam'",),
+                ("UPDATE person SET name = 'x', salt = '', removed_on = '2026-01-01' WHERE name = 'Cam'",),
+            ]
+        )
+    )
+
+
 def triggers_gone(copy: Copy, rng: random.Random) -> None:
     """What refuses changes taken out of the database."""
     connection = sqlite3.connect(copy.path)
@@ -368,6 +380,7 @@ FOUND: tuple[Change, ...] = (
     files_swapped,
     folder_gone,
     account_changed,
+    name_changed,
     triggers_gone,
 )
 """What the threat model says is found."""
@@ -441,11 +454,11 @@ def clean(home: Home, folder: Path, drawn: Drawn) -> None:
 def draw(count: int, seed: int = 1) -> Drawn:
     """So many tamperings, each kind in turn, on a new store every fifty."""
     rng, drawn, home = random.Random(seed), Drawn(), None
-    hasher = people._HASHER, people._NOBODY
+    hasher = people._HASHER
     people._HASHER = PasswordHasher(
         time_cost=1, memory_cost=8, parallelism=1
     )  # how hard they are is not tried
-    people._NOBODY = people._HASHER.hash("nobody")
+    people._nobody.cache_clear()
     try:
         with tempfile.TemporaryDirectory() as place:
             work = Path(place) / "work"
@@ -463,7 +476,8 @@ def draw(count: int, seed: int = 1) -> Drawn:
                     other = UNSEEN[n // 10 % len(UNSEEN)]
                     drawn.unseen_found += bool(tampered(home, other, rng, work))
     finally:
-        people._HASHER, people._NOBODY = hasher
+        people._HASHER = hasher
+        people._nobody.cache_clear()
     return drawn
 
 

@@ -328,6 +328,36 @@ def restore(
 
 
 @command(app)
+def drop(
+    shop: Shop,
+    years: int = typer.Argument(help="Files older than so many years."),
+    really: bool = typer.Option(False, "--really", help="Drop them; without it, only say what would go."),
+    who: str = typer.Option("", help="Name."),
+    second: str = typer.Option("", help="Second person, who looked as well."),
+    reason: str = typer.Option("", help="Why."),
+) -> None:
+    """Drop photos of signed cards, sales files and reports whose time is over; their entries stay."""
+    from frywright.rooms.records.retention import drop_old_files, old_files
+
+    store = _there(shop).store
+    told = {"years": str(years), "who": who, "second": second, "reason": reason}
+    found = drop_old_files(store, told) if really else old_files(store, years)
+    row = {
+        "count": len(found.names),
+        "mb": f"{found.size_bytes / 1e6:.1f}",
+        "before": found.before.isoformat(),
+    }
+    if not shop.json({**row, "dropped": really}):
+        shop.say(
+            "{count} files of before {before} ({mb} MB) were dropped."
+            if really
+            else "{count} files of before {before} ({mb} MB) would be dropped. Ask your inspector how long"
+            " yours must be kept, make a backup, then say --really.",
+            row,
+        )
+
+
+@command(app)
 def pack(
     shop: Shop,
     first: str = typer.Argument(help="First day."),

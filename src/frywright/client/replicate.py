@@ -13,6 +13,7 @@ from urllib.parse import urlsplit
 from frywright.client.http import Client
 from frywright.ledger.anchors import anchor_or_why
 from frywright.ledger.attachments import attachments_of
+from frywright.ledger.checking import dropped_files
 from frywright.ledger.export import as_row
 from frywright.ledger.facts.fleet import ReleaseArrived
 from frywright.ledger.store import Point, Store
@@ -114,8 +115,9 @@ def _blocks(store: Store, after: int) -> Iterator[list[dict[str, object]]]:
 
 
 def _send_files(store: Store, client: Client, wants: list[str]) -> int:
-    files = attachments_of(store)
-    for name in wants:
+    files, gone = attachments_of(store), dropped_files(store)
+    here = [name for name in wants if name not in gone or (files.folder / name).is_file()]
+    for name in here:
         with files.open(name) as stream:
             client.send(f"sync/files/{name}", stream)
-    return len(wants)
+    return len(here)

@@ -58,7 +58,10 @@ class Attachments:
         path = self.folder / name
         if not path.exists():
             raise RecordError(
-                "The kept file {name}… is missing from {folder}.", name=name[:12], folder=self.folder
+                "The kept file {name}… is not in {folder}: it was dropped at the end of its time, or is"
+                " lost.",
+                name=name[:12],
+                folder=self.folder,
             )
         digest = hashlib.sha256()
         with path.open("rb") as stream:

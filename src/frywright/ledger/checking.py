@@ -13,7 +13,7 @@ import sqlalchemy as sa
 from frywright.ledger.accounts import LONGEST_S, Accounts
 from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.care import CardSigned, CardWritten, PlateTyped, ReportAttached
-from frywright.ledger.facts.day import SalesRead
+from frywright.ledger.facts.day import FilesDropped, SalesRead
 from frywright.ledger.facts.fact import Fact, Kept
 from frywright.ledger.facts.people import AccountChanged, NameRemoved, SignedIn, SignedOut
 from frywright.ledger.facts.probing import LogKept
@@ -117,14 +117,23 @@ def set_backs(store: Store) -> tuple[SetBack, ...]:
 
 
 def originals(store: Store, until: int | None = None) -> dict[str, int]:
-    """Original files that entries name, and the first entry that names each."""
+    """Original files that entries name, and the first entry that names each; without those whose time was
+    over, which were dropped on record after that.
+    """
     found: dict[str, int] = {}
+    gone = dropped_files(store)
     for cls in WITH_FILES:
         for item in store.facts(cls):
             if until is None or item.number <= until:
                 for name in item.fact.originals:
-                    found[name] = min(item.number, found.get(name, item.number))
+                    if item.number > gone.get(name, 0):
+                        found[name] = min(item.number, found.get(name, item.number))
     return found
+
+
+def dropped_files(store: Store) -> dict[str, int]:
+    """Original files that were dropped at the end of their time, and the newest entry that says so."""
+    return {name: item.number for item in store.facts(FilesDropped) for name in item.fact.names}
 
 
 def lost_originals(store: Store, *, read: bool) -> dict[str, int]:

@@ -209,6 +209,7 @@ _BY_RIGHT = {
         "POST /records/people/account",
         "POST /records/people/change",
         "POST /records/people/device",
+        "POST /records/people/files",
         "POST /records/people/remove",
         "POST /records/people/revoke",
     ],

@@ -167,3 +167,15 @@ class GapExplained(Fact):
     lack: Lack
     words: str
     who: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FilesDropped(Fact):
+    """Original files whose time was over were dropped; older entries go on naming them by their hash."""
+
+    KIND: ClassVar[str] = "files_dropped"
+    before: dt.date
+    names: tuple[str, ...]
+    who: str
+    second: str
+    reason: str

@@ -12,10 +12,12 @@ from fastapi.responses import RedirectResponse
 from frywright.ledger.accounts import Accounts
 from frywright.model.errors import AccessError, FrywrightError, InputError
 from frywright.model.roles import RIGHTS
+from frywright.model.units import is_count
 from frywright.rooms.files import room_of
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import people
 from frywright.rooms.records.privacy import own_data, remove_name
+from frywright.rooms.records.retention import LEAST_YEARS, Old, drop_old_files, old_files
 from frywright.voice.tongue import translator
 from frywright.web.app import DEVICE_COOKIE, PASS_COOKIE, SESSION_COOKIE, Context
 from frywright.web.posted import Typed
@@ -179,10 +181,18 @@ def _owner_page(
         devices=accounts.devices(),
         roles=RIGHTS,
         room_left=room_of(context.store),
+        old=_old(context, request),
+        ages=range(LEAST_YEARS, LEAST_YEARS + 9),
         problem=problem,
         typed=typed or {},
         token=token,
     )
+
+
+def _old(context: Context, request: Request) -> Old | None:
+    """Files whose time would be over, where somebody asked how many those are."""
+    years = request.query_params.get("years", "")
+    return old_files(context.store, int(years)) if is_count(years) else None
 
 
 def _done(context: Context, request: Request, form: Mapping[str, str], do: Any) -> Response:
@@ -250,6 +260,10 @@ def _add_owner(routes: APIRouter, context: Context) -> None:
 
 
 def _add_partings(routes: APIRouter, context: Context) -> None:
+    @routes.post("/records/people/files")
+    def files(request: Request, form: Typed) -> Response:
+        return _done(context, request, form, lambda f, by: drop_old_files(context.store, {**f, "who": by}))
+
     @routes.post("/records/people/remove")
     def remove(request: Request, form: Typed) -> Response:
         tr = translator(remembered_kitchen(context.store).site.language)
