@@ -132,6 +132,14 @@ def test_a_file_taken_away_by_hand_is_still_missed(store):
     assert len(checked(store, now()).lost) == 2
 
 
+def test_a_file_handed_in_lately_stays_however_old_its_day(store):
+    """Its time begins when it came."""
+    fact = ReportAttached(of_number=1, name="r.pdf", sha256=kept_file(store, "late"), size_bytes=4, who="Ana")
+    write(store, fact, happened_at=now() - dt.timedelta(days=4 * 366))
+    assert len(retention.drop_old_files(store, TOLD).names) == 2
+    assert "late" in there(store)
+
+
 def test_another_kitchen_of_the_store_keeps_what_it_needs(store):
     """Files belong to all of them."""
     with played(now() - dt.timedelta(days=4 * 366)):
