@@ -40,7 +40,7 @@ def speaking_errors(shop: Shop | None = None) -> Iterator[None]:
 @contextmanager
 def preparing() -> Iterator[None]:
     """Say so while kernels compile for the first time, which takes up to a minute."""
-    from frywright.physics.folder import prepared
+    from frywright.trial.prepared import prepared
 
     if not prepared():
         sys.stderr.write("Preparing the cook engine for this machine (once, up to a minute) …\n")

@@ -15,8 +15,3 @@ def cache_folder() -> Path:
     root = Path(base) if base else Path.home() / ".cache"
     digest = hashlib.sha256(llvmlite.__version__.encode()).hexdigest()
     return root / "frywright" / f"kernels-{digest[:16]}"
-
-
-def prepared() -> bool:
-    """Whether anything was compiled on this machine before."""
-    return cache_folder().exists()
