@@ -31,7 +31,8 @@ def all_done(store):
         tell_oil(store, kitchen, {"vat": fryer.key, "what": "reading", "amount": "6", "who": "Kim"})
         for task in tasks_for(kitchen, fryer):
             values = {"fryer": fryer.key, "task": task.key, "who": "Ana Lund", "role": "licensed"}
-            tick(store, kitchen, {**values, "note": "report 4471"})
+            figures = {"thermometer": "Ref 2", "set_temp": "170 C", "before_temp": "169 C"}
+            tick(store, kitchen, {**values, **figures, "note": "report 4471"})
     if kitchen.fryers[0].key == "alder":
         begun(store, kitchen, *[step.key for step in steps_for(kitchen.fryers[0])])
 

@@ -49,6 +49,7 @@ SITE = {
     "suppression": "yes",
 }
 FIGURES = {
+    "calibration": {"thermometer": "Ref 2", "set_temp": "335", "before_temp": "328", "after_temp": "334"},
     "first_heat": {
         "heat_up": "15:10",
         "from_temp": "82",
@@ -233,6 +234,8 @@ def test_from_plate_to_handover(store, kitchen):
     steps = [s.key for s in steps_for(kitchen.fryer("alder"))]
     begun(store, kitchen, *steps)
     view = new.commissioning_view(store, kitchen, "alder")
+    (kept,) = (e.fact for e in store.facts(StepSigned) if e.fact.step == "calibration")
+    assert (kept.thermometer, round(kept.before_c, 1), round(kept.after_c, 1)) == ("Ref 2", 164.4, 167.8)
     assert view["open"] == []
     tests = {t["name"]: t for t in view["tests"]}
     assert tests["heat-up"]["outcome"] == "meets"
@@ -262,6 +265,15 @@ def test_a_plate_is_corrected_with_a_reason(store, kitchen):
     assert view["plate"]["photo"]
     assert next(s for s in view["steps"] if s["key"] == "plate")["done"]
     assert "10 kW" in view["differences"][0]
+
+
+def test_a_calibration_of_commissioning_asks_for_its_figures(store, kitchen):
+    """A tick is none, and oil still off its set point is not calibrated."""
+    begun(store, kitchen, *ALL_TO_HEAT)
+    for changes, said in (({"before_temp": ""}, "read before"), ({"after_temp": ""}, "enter the offset")):
+        with pytest.raises(InputError, match=said):
+            sign(store, kitchen, "calibration", **changes)
+    assert "calibration" in new.commissioning_view(store, kitchen, "alder")["open"]
 
 
 def test_an_open_fryer_has_no_pressure_test(kitchen):

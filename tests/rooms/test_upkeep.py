@@ -155,3 +155,42 @@ def test_a_heat_up_faster_than_any_vat_is_a_slip_of_the_watch(store, kitchen, ti
     with pytest.raises(InputError, match="look at the watch"):
         upkeep.tell_figure(store, kitchen, {"fryer": "alder", "figure": "heat_up", "time": time}, first=True)
     assert upkeep.first_day(store) == {}
+
+
+HEAT = {"thermometer": "Ref 2", "set_temp": "340", "before_temp": "337"}
+
+
+@pytest.mark.parametrize(
+    ("changes", "said"),
+    [
+        ({"thermometer": ""}, "reference thermometer"),
+        ({"set_temp": ""}, "set point"),
+        ({"set_temp": "34"}, "176 °F"),
+        ({"before_temp": ""}, "read before"),
+        ({"before_temp": "170"}, "look at the thermometer"),
+        ({"before_temp": "330"}, "enter the offset"),
+        ({"before_temp": "330", "after_temp": "346"}, "read after"),
+        ({"after_temp": "warm"}, "read after"),
+    ],
+)
+def test_a_calibration_is_not_done_without_its_figures(store, kitchen, changes, said):
+    """Missing, impossible, or still off the set point: refused with what to do, and nothing is kept."""
+    with pytest.raises(InputError) as refused:
+        done(store, kitchen, "calibration_cycles", TODAY.isoformat(), **{**HEAT, **changes})
+    assert said in refused.value.say(str, "us")
+    assert row(store, kitchen, "calibration_cycles").state == "unknown"
+
+
+def test_a_calibration_keeps_its_figures_and_other_tasks_ask_none(store, kitchen):
+    """Within 2 K untouched, or put right: kept in degC; the lid seal has none."""
+    kept = done(store, kitchen, "calibration_cycles", TODAY.isoformat(), **HEAT).fact
+    assert (round(kept.set_c, 2), round(kept.before_c, 2), kept.after_c) == (171.11, 169.44, None)
+    adjusted = {**HEAT, "before_temp": "320", "after_temp": "340"}
+    right = done(store, kitchen, "calibration_cycles", TODAY.isoformat(), **adjusted).fact
+    assert (round(right.before_c), round(right.after_c, 2), right.thermometer) == (160, 171.11, "Ref 2")
+    seal = done(store, kitchen, "lid_seal", TODAY.isoformat()).fact
+    assert seal.set_c is seal.thermometer is None
+    assert {t.key for t in upkeep.tasks_for(kitchen, kitchen.fryer("alder")) if t.asks} == {
+        "calibration_cycles",
+        "calibration_formal",
+    }

@@ -73,13 +73,18 @@ def done(
     role: str = typer.Option("crew", help="crew, lead, technician or licensed."),
     note: str = typer.Option("", help="What was found; a contractor's report number."),
     on: str = typer.Option("", help="Day, if not today."),
+    thermometer: str = typer.Option("", help="Of a calibration: the reference thermometer."),
+    set_temp: str = typer.Option("", help="Of a calibration: the set point."),
+    before_temp: str = typer.Option("", help="Of a calibration: mean of five cycles, before."),
+    after_temp: str = typer.Option("", help="Of a calibration: the same after, if adjusted."),
 ) -> None:
     """Record a care task as done; contractors' tasks cannot be ticked off by others."""
+    from frywright.rooms.care.heat_check import ASKED
     from frywright.rooms.care.upkeep import tick
 
-    kept = tick(
-        *shop.both, {"fryer": fryer, "task": task, "who": who, "role": role, "note": note, "date": on}
-    )
+    figures = dict(zip(ASKED, (thermometer, set_temp, before_temp, after_temp), strict=True))
+    told = {"fryer": fryer, "task": task, "who": who, "role": role, "note": note, "date": on}
+    kept = tick(*shop.both, {**told, **figures})
     shop.kept(kept.number)
 
 

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from frywright.model.errors import InputError
 from frywright.model.roles import SIGNERS
 
+ASKS = ("", "calibration")
 APPLIES = ("", "open", "pressure", "electric", "gas")
 
 
@@ -17,7 +18,7 @@ class Task:
     """One care task. An interval of 0 does not count; of the others the earliest decides.
 
     ``who`` is the least role that may do it; ``applies`` narrows it to a kind of fryer or fuel, ``fryer`` to
-    one fryer.
+    one fryer. ``asks`` names the figures without which it is not done: those of a calibration, or none.
     """
 
     key: str
@@ -31,6 +32,7 @@ class Task:
     turns_count: int = 0
     days_count: int = 0
     takes_s: float = 0.0
+    asks: str = ""
     in_languages: tuple[tuple[str, str], ...] = ()
 
     def said(self, field: str, language: str) -> str:
@@ -49,6 +51,14 @@ class Task:
                 "one of: {known}",
                 where=self.key,
                 values={"known": ", ".join(APPLIES[1:])},
+            )
+        if self.asks not in ASKS:
+            raise InputError(
+                "asks",
+                repr(self.asks),
+                "one of: {known}",
+                where=self.key,
+                values={"known": ", ".join(ASKS[1:])},
             )
         if min(self.loads_count, self.heat_s, self.turns_count, self.days_count, self.takes_s) < 0:
             raise InputError("interval", "negative", "0 or more", where=self.key)

@@ -244,7 +244,7 @@ class _Fortnight:
                 known = [t.key for t in tasks_for(self.kitchen, fryer)]
                 for task in (t for t in row["tasks"] if t in known):
                     values = {"fryer": fryer.key, "task": task, "who": who, "role": row["who"]}
-                    values["note"] = row.get("note", "")
+                    values |= {"note": row.get("note", ""), **row.get("figures", {})}
                     yield Play(moment, who, _ticked(self, values), quick=True)
 
     def _close(self) -> Iterator[Play]:

@@ -61,6 +61,7 @@ class CareRow:
     who: str
     who_words: str
     takes_min: int
+    asks: str
     parts: str
     state: str  # overdue, today, soon, later or unknown
     state_words: str

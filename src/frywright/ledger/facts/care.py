@@ -38,10 +38,17 @@ class Reopened(Fact):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CareDone(Fact):
-    """A task of care done on a day."""
+    """A task of care done on a day; a calibration with its set point and what the reference read before and,
+    where something was adjusted, after.
+    """
 
     KIND: ClassVar[str] = "care_done"
-    LABELS: ClassVar[Mapping[str, str]] = {"date": "done on"}
+    LABELS: ClassVar[Mapping[str, str]] = {
+        "date": "done on",
+        "set_c": "set point",
+        "before_c": "read before",
+        "after_c": "read after",
+    }
     WORDS: ClassVar[frozenset[str]] = frozenset({"role"})
     fryer: str
     task: str
@@ -49,6 +56,10 @@ class CareDone(Fact):
     role: str
     note: str
     date: dt.date
+    thermometer: str | None = None
+    set_c: float | None = None
+    before_c: float | None = None
+    after_c: float | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -171,6 +182,9 @@ class StepSigned(Fact):
     marks_c: tuple[float, float] | None = None
     set_c: float | None = None
     mean_c: float | None = None
+    thermometer: str | None = None
+    before_c: float | None = None
+    after_c: float | None = None
     swing_k: float | None = None
     full_c: tuple[float, ...] | None = None
     half_c: tuple[float, ...] | None = None

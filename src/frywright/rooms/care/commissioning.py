@@ -22,6 +22,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.units import clock, parse_clock, show
 from frywright.physics.fry import FryHistory
+from frywright.rooms.care.heat_check import heat_check
 from frywright.rooms.care.in_order import check_sense, opens_words
 from frywright.rooms.care.nameplate import Case, case_of, differences, points_of, typed_back
 from frywright.rooms.care.upkeep import FIGURE_NAMES, figure_fact, first_day
@@ -140,6 +141,8 @@ def _figures(kitchen: Kitchen, step: Step, values: Mapping[str, Any]) -> dict[st
         if str(values.get("set_temp", "") or "").strip():
             swing = site.read(str(values.get("swing", "") or "0"), "temperature_difference", "swing")
             found |= {"set_c": temp("set_temp"), "mean_c": temp("mean_temp"), "swing_k": swing}
+    if step.key == "calibration":
+        found |= asdict(heat_check(kitchen, values, step.title))
     if step.key == "proof":
         for load in LOADS:
             read = site.read_list(str(values.get(load, "") or ""), "temperature", LOAD_NAMES[load])

@@ -7,7 +7,7 @@ from __future__ import annotations
 import datetime as dt
 from collections import Counter
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import asdict, dataclass, replace
 from itertools import takewhile
 from math import floor, inf
 from typing import Any
@@ -29,6 +29,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.roles import SIGNERS, may_sign
 from frywright.model.trade import Trade
 from frywright.model.units import clock, parse_clock
+from frywright.rooms.care.heat_check import heat_check
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
 from frywright.rooms.standing import CareRow, taps_since
@@ -198,6 +199,7 @@ def care_rows(
             who=task.who,
             who_words=tr(SIGNERS[task.who]),
             takes_min=round(task.takes_s / 60),
+            asks=task.asks,
             parts=tr(task.said("parts", language)),
             state=state,
             state_words=tr(STATES[state]),
@@ -228,7 +230,7 @@ def tick(
     Parameters
     ----------
     values : fryer, task, who, role, note (what was found; for contractors the number of their report or tag),
-        date (ISO, today where empty)
+        date (ISO, today where empty); a calibration's thermometer, set_temp, before_temp and after_temp
 
     Raises
     ------
@@ -257,7 +259,8 @@ def tick(
     if task.who == "licensed" and len(note) < 4:
         raise InputError("note", repr(note), "the contractor's report or tag number", where=task.title)
     date = _date(str(values.get("date", "") or ""), today or today_of(kitchen))
-    done = CareDone(fryer=fryer.key, task=key, who=who[:80], role=role, note=note[:300], date=date)
+    figures = asdict(heat_check(kitchen, values, task.title)) if task.asks else {}
+    done = CareDone(fryer=fryer.key, task=key, who=who[:80], role=role, note=note[:300], date=date, **figures)
     return write(store, done)
 
 

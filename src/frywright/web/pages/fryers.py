@@ -17,6 +17,7 @@ from frywright.model.units import clock
 from frywright.paper.paper import picture_type
 from frywright.rooms.care import commissioning, nameplate, upkeep
 from frywright.rooms.care.handover import PLATE_NAMES, emergency_pdf, handover_pack
+from frywright.rooms.care.heat_check import ASKED
 from frywright.rooms.care.vent_time import take_vent, vent_offer
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
@@ -86,7 +87,8 @@ def _add_care(routes: APIRouter, context: Context) -> None:
     @routes.post("/care/fryers/done")
     def done(request: Request, form: Typed) -> Response:
         try:
-            upkeep.tick(context.store, remembered_kitchen(context.store), form)
+            asked = {name: form.get(f"{form.get('task', '')}_{name}", "") for name in ASKED}
+            upkeep.tick(context.store, remembered_kitchen(context.store), {**asked, **form})
         except FrywrightError as error:
             return _care_page(context, request, context.explain(request, error), 422, form)
         return RedirectResponse(f"/care/fryers#f-{form['fryer']}", 303)
