@@ -16,6 +16,7 @@ from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
+from frywright.web.benches import Benches
 
 pytestmark = pytest.mark.slow
 HOST = "http://127.0.0.1"
@@ -220,3 +221,19 @@ def test_papers(client):
     client.post("/day/tap", json={**tap, "key": "a", "what": "drop", "at_s": "42000"})
     client.post("/day/tap", json={**tap, "key": "b", "what": "lift", "at_s": "42720"})
     assert client.get("/day/labels.pdf", params={**PRACTICE, "practice": "62"}).content.startswith(b"%PDF")
+
+
+def test_a_load_of_a_program_out_of_service_stays_on_the_board(tmp_path, monkeypatch):
+    """It was dropped while its program was in service; the board is there, with the load and its clock."""
+    store = Store.file(tmp_path / "s.db", now)
+    remember_kitchen(store, demo_text(), "demo.toml")
+    client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+    client.post("/day/sales/demo")
+    drop = {"key": "d1", "what": "drop", "fryer": "birch", "product": "bone_in", "pieces": 32}
+    assert client.post("/day/tap", json=drop).status_code == 200
+    monkeypatch.setattr(Benches, "serving", lambda _: frozenset({"bone-in alder"}))
+    board = client.get("/day/board.json")
+    assert board.status_code == 200, board.text
+    birch = next(row for row in board.json()["fryers"] if row["key"] == "birch")
+    assert birch["state"] == "cooking" and birch["pieces"] == 32
+    assert client.get("/day/line").status_code == 200

@@ -82,10 +82,10 @@ class Benches:
             self._serving = newest, frozenset(name for name, life in found.items() if life.serving)
         return self._serving[1]
 
-    def get(self, date: dt.date) -> work.Bench:
-        """The bench of a date."""
+    def get(self, date: dt.date, *, every: bool = False) -> work.Bench:
+        """The bench of a date, with programs in service; or with ``every`` one."""
         store = self.store
-        serving = self.serving()
+        serving = frozenset[str]() if every else self.serving()
         key = (date, store.newest(*MARKS), serving)
         if key not in self._kept:
             held = tuple(stopped(store)) if date >= self.today() else ()

@@ -91,6 +91,12 @@ class Board:
         """Today's entries that stand, oldest first."""
         return standing(self.entries())
 
+    def knows_drops(self) -> bool:
+        """Whether the day has a load for everything that was dropped."""
+        known = {(load.product, load.fryer) for loads in self.bench.loads for load in loads}
+        drops = (item.fact for item in self.taps() if item.fact.what == What.DROP)
+        return all((drop.product, drop.fryer) in known for drop in drops)
+
     def tell(self, tap: Tap) -> tuple[Kept[BoardTap], bool]:
         """Keep a tap once; the entry, and whether it is new. One that another tablet told already is that
         one's.

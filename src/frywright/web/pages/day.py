@@ -6,7 +6,7 @@ import datetime as dt
 import io
 import uuid
 from collections.abc import Mapping
-from dataclasses import asdict
+from dataclasses import asdict, replace
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
@@ -243,9 +243,10 @@ def _board(request_values: Mapping[str, Any], benches: Benches) -> tuple[Board, 
         second = min(max(second, 0.0), 2 * 86400.0)
     serving = benches.serving() if practice is None else None
     bench = benches.get(today)
-    return Board(
-        store=benches.store, kitchen=kitchen, bench=bench, practice=practice, serving=serving
-    ), second
+    board = Board(store=benches.store, kitchen=kitchen, bench=bench, practice=practice, serving=serving)
+    if not board.knows_drops():  # a load cooked by a program that is no longer in service is on the board too
+        board = replace(board, bench=benches.get(today, every=True))
+    return board, second
 
 
 def _add_board(routes: APIRouter, context: Context, benches: Benches) -> None:
