@@ -229,7 +229,7 @@ def test_a_removed_name_is_gone_to_the_last_byte_and_the_chain_stands(store):
     with ZipFile(io.BytesIO(pack.csv_zip(store, kitchen, day, day))) as archive:
         assert said in archive.read("readings.csv").decode()
     assert Accounts(store).account(NAME) is None
-    assert [row["name"] for row in training.people_view(store, kitchen)["people"]] == ["Olive Zed"]
+    assert [row.name for row in training.people_view(store, kitchen).people] == ["Olive Zed"]
     assert [row["entry"] for row in privacy.own_data(store, NAME)] == []
 
 
