@@ -8,10 +8,11 @@ import numpy as np
 import pytest
 
 from frywright.plan import engine
-from frywright.plan.binds import binds, calls
+from frywright.plan.binds import _changes, binds, calls
 from frywright.plan.model import Day, Item, LoadSize
 from frywright.plan.replay import Par, draw_days, given
 from frywright.plan.tune import tuned, tuned_rule
+from frywright.rooms.day.limits import BINDING
 
 LONGER = "Hold lives half as long again"
 FRYER = "One more fryer, as the one asked for most"
@@ -107,3 +108,8 @@ def test_no_change_is_offered_that_cannot_be():
     """Demand that comes evenly is not evened, and a hold as long as the day is not made longer."""
     even = found(replace(one(hold=20, slots=24, units=8)))
     assert not {LONGER, "Guests who come evenly, not in groups"} & {lever.what for lever in even.levers}
+
+
+def test_every_change_says_what_binds():
+    """Whatever change would bring most, the page has a line that names what binds."""
+    assert {what for what, _ in _changes(one())} == set(BINDING)

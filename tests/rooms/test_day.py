@@ -116,6 +116,7 @@ def test_the_rule_and_what_binds_are_said(bench, kitchen):
     binds = limits.binds_view(bench)
     assert binds is not None and not binds.good
     assert binds.rows and "95 %" in binds.headline
+    assert binds.headline.startswith(limits.BINDING[binds.rows[0].what])
     assert limits.binds_view(replace(bench, par=Par())) is None
 
 

@@ -13,7 +13,7 @@ slots, q parts of the day:
   which they are asked), firm (i, t+1: running sum of promised orders), lead (i: slots before an order from
   which on it is cooked for).
 * world: made (i, t), stock (4, i: there, gone, expired, made in all), fryers (2, f: free from, loads since
-  filter), slots (2, t: hands, filters), watts (t), mind (2, i: level believed, need).
+  filter), slots (2, t: hands, filters), watts (t), mind (3, i: level, need, slot of a load not yet full).
 * belief (2, i + 1): seen and expected so far, over their spread; of all products, then of each.
 """
 
@@ -27,10 +27,8 @@ from frywright.physics.kernels import inlined  # importing it sets the folder th
 FILTER, NOTHING = -1, -2
 MOST_SLOTS = 72  # longest cook or hold: six hours in slots of five minutes
 FIRST_PATHS, KEPT_CANDIDATES, TRIED_PRODUCTS = 12, 5, 4
-WAITS = (0, 2, 4)
-"""Slots for which leaving a fryer empty is tried."""
-NEAR_SLOTS = 12
-"""A filter turn is brought forward where a rush comes within this many slots."""
+WAITS = (0, 2, 4)  # slots for which leaving a fryer empty is tried
+NEAR_SLOTS = 12  # a filter turn is brought forward where a rush comes within so many slots
 
 
 @njit(cache=True, nogil=True)
@@ -46,7 +44,7 @@ def fresh(given):  # type: ignore[no-untyped-def]
         fryers,
         np.zeros((2, n_slot), dtype=np.int64),
         np.zeros(n_slot),
-        np.ones((2, n_item)),
+        np.ones((3, n_item)) * np.array([[1.0], [1.0], [-1.0]]),
     )
 
 
@@ -58,7 +56,8 @@ def _copy(world, into, first, last):  # type: ignore[no-untyped-def]
             into[0][i, t] = world[0][i, t]
         for n in range(4):
             into[1][n, i] = world[1][n, i]
-        into[5][0, i], into[5][1, i] = world[5][0, i], world[5][1, i]
+        for n in range(3):
+            into[5][n, i] = world[5][n, i]
     for f in range(world[2].shape[1]):
         into[2][0, f] = world[2][0, f]
         into[2][1, f] = world[2][1, f]
@@ -173,6 +172,8 @@ def start(f, t, i, k, world, given, part):  # type: ignore[no-untyped-def]
     world[1][3, i] += sizes[0, i, k]
     world[2][0, f] = lift + sizes[2, i, k]
     world[2][1, f] += 1
+    if k < given[14][1, i, f]:
+        world[5][2, i] = t
     if power[-1] < np.inf:
         for s in range(t, min(lift + sizes[2, i, k], len(world[4]))):
             world[4][s] += power[f]
@@ -251,7 +252,7 @@ def rule_action(f, t, calls, world, given):  # type: ignore[no-untyped-def]
         if calls and world[2][1, f] < given[6][1]:
             for i in range(sizes.shape[1]):
                 need = world[5][1, i]
-                if need > best and span[0, i, f] >= 0:
+                if need > best and span[0, i, f] >= 0 and world[5][2, i] != t:
                     lift = t + sizes[1, i, span[1, i, f]]
                     if lift < world[0].shape[1]:
                         lack = _lack(i, t, lift, (rule[3, q, i], rule[4, q, i]), world, given)
@@ -386,8 +387,8 @@ def _candidates(f, t, world, base, given, out):  # type: ignore[no-untyped-def]
     for n in range(sizes.shape[1]):
         i = ranked[n]
         fits = False
-        for k in range(sizes[3, i, 0]):
-            if may_drop(f, t, i, k, world, given):
+        for k in range(sizes[3, i, 0]):  # no second load beside one that could have been larger
+            if world[5][2, i] != t and may_drop(f, t, i, k, world, given):
                 fits = True
                 if i != base[0] or k != base[1]:
                     out[count, 0], out[count, 1] = i, k
@@ -440,8 +441,7 @@ def rollout(where, dreams, world, belief, given, scratch):  # type: ignore[no-un
 @njit(cache=True, nogil=True)
 def play_rule(asked, given, parts):  # type: ignore[no-untyped-def]
     """Whole days by the rule."""
-    world, belief = fresh(given), np.zeros((2, asked.shape[1] + 1))
-    empty = fresh(given)
+    world, empty, belief = fresh(given), fresh(given), np.zeros((2, asked.shape[1] + 1))
     for d in range(asked.shape[0]):
         _copy(empty, world, 0, asked.shape[2])
         belief[:] = 0.0

@@ -11,7 +11,7 @@ of rollouts).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -95,12 +95,9 @@ class Look:
 
     @classmethod
     def for_plan(cls, fryers: int) -> Look:
-        """Less often, for a whole day at once: a morning plan within seconds."""
-        return (
-            cls(paths_count=24, horizon_slots_count=40)
-            if fryers <= 4
-            else cls(paths_count=8, horizon_slots_count=28)
-        )
+        """As far as for the bank with fewer paths, for a whole day at once: a morning plan within seconds."""
+        whole = cls.for_bank(fryers)
+        return replace(whole, paths_count=24 if fryers <= 4 else 8, z_n=Z)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -209,7 +209,7 @@ def _windows(
     bench: Bench, kitchen: Kitchen, par: Par | Rule, days: NDArray[np.int64]
 ) -> tuple[tuple[int, int], ...]:
     """First slot at heat and last slot of every fryer: off where the drawn days cost no more without it than
-    its heat does; else from the earliest drop of a drawn day to the latest lift.
+    its heat does, or never use it; else from the earliest drop of a drawn day to the latest lift.
     """
     day, trade = bench.day, bench.trade
     hours = trade.slot_s / 3600.0
@@ -238,6 +238,8 @@ def _windows(
         if mine:
             last = max(t + load.cook_slots_count + load.recovery_slots_count for t, load in mine)
             up[f] = (max(low, min(t for t, _ in mine)), min(high, last + 1))
+        else:
+            up[f] = (day.slots_count, day.slots_count)
     return tuple(up)
 
 

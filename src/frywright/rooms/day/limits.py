@@ -19,6 +19,17 @@ from frywright.rooms.day.day import Bench
 Translate = Callable[[str], str]
 
 
+BINDING = {
+    "Hold lives half as long again": "Hold lives bind most.",
+    "A smallest load half as large": "The smallest loads bind most.",
+    "One more fryer, as the one asked for most": "The number of fryers binds most.",
+    "One more person at the fryers": "Hands bind most.",
+    "Half as many filter turns": "Filter turns bind most.",
+    "Guests who come evenly, not in groups": "Guests in groups bind most.",
+}
+"""What binds where a change would bring most."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LeverRow:
     """A change and what it brings, ready to show."""
@@ -69,6 +80,11 @@ def _said(found: Binds, bench: Bench, tr: Translate) -> BindsView:
         else "By the rule {fill} % is served from the shelf and {waste} % is thrown away; a kitchen aims at"
         " {least} % and {most} %. These changes would bring most:"
     )
+    first = ""
+    if not found.good:
+        first = (
+            tr(BINDING[found.levers[0].what] if found.levers else "No change tried alone would help.") + " "
+        )
     currency = bench.trade.currency
     rows = tuple(
         LeverRow(
@@ -79,7 +95,7 @@ def _said(found: Binds, bench: Bench, tr: Translate) -> BindsView:
         )
         for lever in found.levers
     )
-    return BindsView(good=found.good, headline=say(text, values | aim, translate=tr), rows=rows)
+    return BindsView(good=found.good, headline=first + say(text, values | aim, translate=tr), rows=rows)
 
 
 def rule_view(bench: Bench, tr: Translate = str) -> RuleView:

@@ -1,0 +1,477 @@
+"""Advice a cook would give, as properties over practice days on freshly invented kitchens:
+python -m benchmarks.practice [--days 1000] [--kitchens 20] [--seed 1] [--full]
+
+Every kitchen is drawn as a kitchen file (fryers, fuels, units, altitude, hold lives, rush, power cap, hands;
+optional fields present or not), read by the program's own reader, with invented sales. Its days are played
+by the engine with the paths of a morning plan (``--full``: those of the board) and every fault a cook would
+see is counted. Exits with 1 where a property that must always hold does not.
+"""
+
+from __future__ import annotations
+
+import argparse
+import datetime as dt
+import io
+import sys
+import tempfile
+from collections import Counter
+from dataclasses import dataclass, replace
+from pathlib import Path
+from time import process_time
+
+import numpy as np
+
+from frywright.ledger.store import Store
+from frywright.model.kitchen import Kitchen
+from frywright.plan.advice import Advice, advise, outlook, promise
+from frywright.plan.check import broken_rules
+from frywright.plan.live import Happening, State, What, state_of
+from frywright.plan.model import Day, Order, Plan
+from frywright.plan.replay import Look, Replay, draw_days, replay
+from frywright.plan.stock import first_out
+from frywright.rooms.clock import now
+from frywright.rooms.day.day import Bench, bench_for
+from frywright.rooms.day.limits import unplanned
+from frywright.rooms.day.sales import keep_sales
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+
+DATE = dt.date(2026, 11, 27)
+NEVER = (
+    "rule broken",
+    "cannot be sold before the close",
+    "filter turn before it is half due",
+    "small load beside another of the same product",
+    "heated for nothing",
+    "neither cooked nor said why",
+    "order broken that could be kept",
+)
+"""Faults that must not happen at all; the others are counted."""
+LEFT_FRAC, IDLE_SLOTS = 0.25, 3
+KEPT_FRAC = 0.9
+"""A load of which less than a quarter can be sold; short for three slots beside a free fryer; a promise that
+was said to hold on nine days of ten holds on so many.
+"""
+
+
+def kitchen_text(seed: int) -> str:
+    """A kitchen file nobody has seen before."""
+    rng = np.random.default_rng(seed)
+    metric = bool(rng.integers(2))
+    fryers, programs = [], []
+    count = int(rng.choice((1, 2, 3, 4, 5, 6), p=(0.2, 0.25, 0.2, 0.15, 0.1, 0.1)))
+    products = {
+        "bone_in": ("chicken_8", "dredge", 1050.0, (335.0, 1080.0), (40, 90)),
+        "tenders": ("tenders", "dredge", 45.0, (345.0, 390.0), (12, 45)),
+        "wedges": ("wedges", "bare", 31.0, (350.0, 420.0), (8, 25)),
+    }
+    sold = [key for key in products if rng.random() < 0.75] or ["tenders"]
+    for n in range(count):
+        pressure = "bone_in" in sold and (rng.random() < 0.4)
+        fryers.append(_fryer(rng, n, pressure, metric))
+        takes = ["bone_in"] if pressure else [k for k in sold if rng.random() < 0.7 or n == 0]
+        if n == 0:
+            takes = sold if not pressure else ["bone_in"]
+        for key in takes:
+            programs.append(_program(rng, n, key, products[key], (pressure, metric)))
+    if "bone_in" in sold and fryers[0][1] and len(sold) > 1:  # an open fryer for the rest of the menu
+        fryers.append(_fryer(rng, count, False, metric))
+        programs += [_program(rng, count, k, products[k], (False, metric)) for k in sold if k != "bone_in"]
+    holds = "".join(_product(key, products[key], metric) for key in sold)
+    sells = "".join(_sell(rng, key) for key in sold)
+    place = (
+        f"altitude_m = {int(rng.integers(0, 2400))}"
+        if metric
+        else f"altitude_ft = {int(rng.integers(0, 7800))}"
+    )
+    head = f'[kitchen]\nname = "Invented kitchen {seed}"\ninvented = true\n{place}\n'
+    head += 'units = "metric"\n' if metric else 'units = "us"\n'
+    head += 'jurisdiction = "us_food_code_2022"\n'
+    return head + "".join(text for text, _ in fryers) + holds + "".join(programs) + _day(rng, count) + sells
+
+
+def _fryer(rng: np.random.Generator, n: int, pressure: bool, metric: bool) -> tuple[str, bool]:
+    kg = float(rng.uniform(15, 34))
+    oil = f"oil_mass_kg = {kg:.1f}" if metric else f"oil_mass_lb = {kg / 0.4536:.0f}"
+    load = kg / 5.2
+    most = f"capacity_kg = {load:.2f}" if metric else f"capacity_lb = {load / 0.4536:.1f}"
+    lines = [
+        f'key = "f{n}"',
+        f'name = "Fryer {n + 1}"',
+        f'kind = "{"pressure" if pressure else "open"}"',
+        oil,
+    ]
+    lines += ['oil = "canola"', f"capacity_heads = {max(1, int(load / 1.2))}"] + ([] if pressure else [most])
+    lines.append(f"heater_kw = {kg * 0.6:.1f}")
+    if pressure:
+        lines += ["working_gauge_psi = 12", "relief_gauge_psi = 14.5"]
+    if rng.random() < 0.3:
+        lines.append('fuel = "gas"')
+    if rng.random() < 0.4:
+        lines.append(f"min_load_{'kg' if metric else 'lb'} = 0.5")
+    return "\n[[fryer]]\n" + "\n".join(lines) + "\n", pressure
+
+
+Kind = tuple[str, str, float, tuple[float, float], tuple[int, int]]
+
+
+def _product(key: str, kind: Kind, metric: bool) -> str:
+    mass = f"unit_mass_g = {kind[2]:.0f}" if metric else f"unit_mass_lb = {kind[2] / 453.6:.3f}"
+    limit = "house_core_f = 185\n" if key == "wedges" else ""
+    cold = "start_temp_c = 4" if metric else "start_temp_f = 39"
+    words = f'key = "{key}"\nname = "{key}"\ncut_set = "{kind[0]}"\ncoating = "{kind[1]}"'
+    return f"\n[[product]]\n{words}\n{mass}\n{cold}\n{limit}"
+
+
+def _program(rng: np.random.Generator, n: int, key: str, kind: Kind, how: tuple[bool, bool]) -> str:
+    pressure, metric = how
+    set_f, long_s = kind[3]
+    hold = int(rng.integers(*kind[4]))
+    set_at = f"set_c = {(set_f - 32) / 1.8:.0f}" if metric else f"set_f = {set_f:.0f}"
+    lid = 'lid = "pressure"\n' if pressure else ""
+    long_s *= 0.85 if pressure else 1.0
+    return (
+        f'\n[[program]]\nname = "{key} f{n}"\nproduct = "{key}"\nfryer = "f{n}"\nversion = 1\n'
+        f"hold_life_min = {hold}\n\n[[program.stage]]\n{set_at}\n{lid}"
+        f'duration = "{int(long_s // 60)}:{int(long_s % 60):02d}"\n'
+    )
+
+
+def _sell(rng: np.random.Generator, key: str) -> str:
+    margin = {"bone_in": 2.6, "tenders": 2.0, "wedges": 0.6}[key] * rng.uniform(0.6, 1.5)
+    shares = "" if rng.random() < 0.4 else "load_shares_frac = [0.1, 0.25, 0.5, 1.0]\n"
+    money = f"margin_money = {margin:.2f}\ncost_money = {0.35 * margin:.2f}"
+    return (
+        f'\n[[sell]]\nproduct = "{key}"\n{money}\n{shares}'
+        f'\n[[menu]]\nitem = "{key} dish"\npieces = ["{key} 1"]\n'
+    )
+
+
+def _day(rng: np.random.Generator, fryers: int) -> str:
+    opens, hours = int(rng.integers(9, 13)), int(rng.integers(6, 13))
+    lines = [f'first_drop = "{opens - 1:02d}:30"', f'opens = "{opens:02d}:00"']
+    lines.append(f'closes = "{min(23, opens + hours):02d}:00"')
+    lines.append(f"hands_count = {max(1, int(rng.integers(1, fryers + 2)))}")
+    if rng.random() < 0.6:
+        lines.append(f"filter_every_count = {int(rng.integers(5, 16))}")
+    if rng.random() < 0.5:
+        lines.append(f"filter_min = {int(rng.integers(6, 14))}")
+    if rng.random() < 0.5:
+        lines.append(f'rush = ["{opens + 1:02d}:00-{opens + 2:02d}:30"]')
+    if rng.random() < 0.3:
+        lines.append(f"cap_kw = {max(22, fryers * 13)}")
+    return "\n[day]\n" + "\n".join(lines) + "\n"
+
+
+def sales_text(kitchen: Kitchen, seed: int, weeks: int = 4) -> bytes:
+    """Invented sales, about half of what the fryers can do."""
+    rng, trade = np.random.default_rng(seed), kitchen.trade
+    assert trade is not None
+    times = np.arange(trade.opens_s, trade.closes_s, 900.0)
+    share = (times - trade.opens_s) / (trade.closes_s - trade.opens_s)
+    shape = np.exp(-(((share - 0.2) / 0.1) ** 2)) + 1.5 * np.exp(-(((share - 0.7) / 0.12) ** 2)) + 0.2
+    hours = (trade.closes_s - trade.opens_s) / 3600.0
+    rows = ["Date;Time;Item;Quantity"]
+    # full loads of each product a day
+    loads = hours * 2.0 * len(kitchen.fryers) * rng.uniform(0.3, 0.55) / len(kitchen.sells)
+    usual = {s.product: loads * _full(kitchen, s.product) for s in kitchen.sells}
+    for back in range(7 * weeks, 0, -1):
+        date = DATE - dt.timedelta(days=back)
+        level = rng.gamma(80, 1 / 80) * (1.0, 1.0, 1.0, 1.05, 1.25, 1.2, 0.95)[date.weekday()]
+        for n, second in enumerate(times):
+            for sell in kitchen.sells:
+                mean = level * usual[sell.product] * shape[n] / shape.sum()
+                count = rng.poisson(rng.gamma(max(mean / 0.8, 1e-9), 0.8))
+                if count:
+                    clock = f"{int(second // 3600) % 24:02d}:{int(second % 3600 // 60):02d}"
+                    rows.append(f"{date.isoformat()};{clock};{sell.product} dish;{count}")
+    return ("\n".join(rows) + "\n").encode()
+
+
+def _full(kitchen: Kitchen, product: str) -> float:
+    """Pieces of a full load of the kitchen's smallest vat."""
+    kg = min(f.capacity_kg or 1.2 * f.capacity_heads for f in kitchen.fryers)
+    unit = kitchen.product(product).unit_mass_kg or 1.0
+    return kg / unit * kitchen.pieces_per_unit(product)
+
+
+def bench_of(seed: int, folder: Path) -> tuple[Kitchen, Bench]:
+    """A kitchen of its own, its sales read in, and its day ready to plan."""
+    store = Store.file(folder / f"{seed}.db", now)
+    remember_kitchen(store, kitchen_text(seed), f"{seed}.toml")
+    kitchen = remembered_kitchen(store)
+    keep_sales(store, kitchen, io.BytesIO(sales_text(kitchen, seed)), "sales.csv", "ymd")
+    return kitchen, bench_for(store, kitchen, DATE)
+
+
+# ---------------------------------------------------------------- what a cook would see
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Played:
+    """One played day: its plan, what was asked for, and the shelf (left, missed, thrown; item; slot)."""
+
+    plan: Plan
+    asked: np.ndarray
+    shelf: np.ndarray
+
+
+def faults(day: Day, one: Played) -> Counter[str]:
+    """Faults of a day by name."""
+    found: Counter[str] = Counter()
+    found["rule broken"] += len(broken_rules(day, one.plan))
+    found["cannot be sold before the close"] += _unsold(day, one)
+    found["filter turn before it is half due"] += _early_turns(day, one.plan)
+    found["small load beside another of the same product"] += _split(day, one.plan)
+    found["free fryer beside an empty shelf, 15 min"] += _idle(day, one)
+    return +found
+
+
+def _unsold(day: Day, one: Played) -> int:
+    """Late loads of which not a quarter would sell before the close even if guests came half as often again
+    as expected, what stands there going first.
+    """
+    found, busy = 0, np.cumsum(np.pad(1.5 * day.mean_n, ((0, 0), (1, 0))), axis=1)
+    for drop in one.plan.drops:
+        item, i = day.items[drop.item], drop.item
+        load = item.loads[drop.load]
+        lift = drop.slot + load.cook_slots_count
+        if not day.slots_count - item.hold_slots_count <= lift < day.slots_count:
+            continue
+        path = one.asked[i].copy()
+        later = np.floor(busy[i] - busy[i, drop.slot] + 0.5)[drop.slot + 1 :]
+        path[drop.slot :] = np.diff(later, prepend=0) + day.firm_n[i, drop.slot :]
+        made = np.zeros((2, day.slots_count), dtype=int)
+        for d in one.plan.drops:
+            if d.item == i and (d.slot < drop.slot or d is drop):
+                size = item.loads[d.load]
+                made[int(d is drop) :, d.slot + size.cook_slots_count] += size.units_count
+        without, sold = first_out(made, np.stack([path, path]), item.hold_slots_count).sold.sum(axis=1)
+        found += bool(sold - without < LEFT_FRAC * load.units_count)
+    return found
+
+
+def _early_turns(day: Day, plan: Plan) -> int:
+    found = 0
+    for fryer, slot in plan.filters:
+        last = max((t for f, t in plan.filters if f == fryer and t < slot), default=-1)
+        loads = sum(d.fryer == fryer and last < d.slot < slot for d in plan.drops)
+        found += 2 * loads < day.filter_every_count - 1
+    return found
+
+
+def _split(day: Day, plan: Plan) -> int:
+    """Loads begun beside one of the same product that could have been larger."""
+    found, before = 0, {}  # type: ignore[var-annotated]
+    for drop in plan.drops:
+        item = day.items[drop.item]
+        first = before.setdefault((drop.slot, drop.item), drop)
+        if first is not drop:
+            most = max(x.units_count for x in item.loads if first.fryer in x.fryers)
+            found += item.loads[first.load].units_count < most
+    return found
+
+
+def _idle(day: Day, one: Played) -> int:
+    """Spells in which a product is missed for three slots, none of it is in the oil, and a fryer at heat that
+    takes it stands free and filtered, with hands to spare.
+    """
+    found = 0
+    busy, since = _busy(day, one.plan)
+    hands = Counter(d.slot for d in one.plan.drops) + Counter(t for _, t in one.plan.filters)
+    hands += Counter(d.slot + day.items[d.item].loads[d.load].cook_slots_count for d in one.plan.drops)
+    for i, item in enumerate(day.items):
+        coming = np.zeros(day.slots_count, dtype=bool)
+        for drop in one.plan.drops:
+            if drop.item == i:
+                coming[drop.slot : drop.slot + item.loads[drop.load].cook_slots_count + 1] = True
+        small = item.loads[0]
+        spell = 0
+        for t in range(day.slots_count - small.cook_slots_count - 1):
+            hold = day.mean_n[i, t : t + small.cook_slots_count + item.hold_slots_count].sum()
+            spare = max(hands[t], hands[t + small.cook_slots_count]) < day.hands_count
+            free = spare and any(
+                not busy[f, t]
+                and since[f, t] < day.filter_every_count
+                and day.window(f)[0] <= t < day.window(f)[1] - small.cook_slots_count
+                for f in item.fryers
+            )
+            missing = one.shelf[1, i, t] > 0 and not coming[t] and hold >= small.units_count
+            spell = spell + 1 if missing and free else 0
+            found += spell == IDLE_SLOTS
+    return found
+
+
+def _busy(day: Day, plan: Plan) -> tuple[np.ndarray, np.ndarray]:
+    busy = np.zeros((day.fryers_count, day.slots_count), dtype=bool)
+    since = np.zeros((day.fryers_count, day.slots_count), dtype=int)
+    for drop in plan.drops:
+        load = day.items[drop.item].loads[drop.load]
+        busy[drop.fryer, drop.slot : drop.slot + load.cook_slots_count + load.recovery_slots_count] = True
+        since[drop.fryer, drop.slot + 1 :] += 1
+    for fryer, slot in sorted(plan.filters, key=lambda x: x[1]):
+        busy[fryer, slot : slot + day.filter_slots_count] = True
+        since[fryer, slot + 1 :] -= since[fryer, slot]
+    return busy, since
+
+
+def unsaid(kitchen: Kitchen, bench: Bench, played: Replay) -> Counter[str]:
+    """Over all days of a kitchen: fryers at heat that are never used, products asked for that are neither
+    cooked nor said why.
+    """
+    found: Counter[str] = Counter()
+    used = {d.fryer for plan in played.plans for d in plan.drops}
+    low_high = [bench.day.window(f) for f in range(bench.day.fryers_count)]
+    found["heated for nothing"] += sum(a < b and f not in used for f, (a, b) in enumerate(low_high))
+    cooked = {d.item for plan in played.plans for d in plan.drops}
+    said = unplanned(bench, kitchen, outlook(bench.day, None, bench.par, paths=2))
+    said += [str(note.values.get("product", "")) for note in bench.notes]
+    for i, item in enumerate(bench.day.items):
+        told = any(item.name in text for text in said)
+        found["neither cooked nor said why"] += (
+            i not in cooked and bench.day.mean_n[i].sum() >= 0.5 and not told
+        )
+    return +found
+
+
+def with_orders(bench: Bench, rng: np.random.Generator) -> Bench:
+    """The bench with up to two orders that its own answer says can be promised."""
+    day, orders = bench.day, []  # type: ignore[var-annotated]
+    state = State(now_n=0.0, since=[0] * day.fryers_count, sold_n=np.full(day.mean_n.shape, np.nan))
+    for _ in range(2):
+        i = int(rng.integers(len(day.items)))
+        slot = int(rng.integers(day.slots_count // 4, day.slots_count - 6))
+        units = int(rng.integers(1, 2 * day.items[i].loads[-1].units_count + 1))
+        knows = replace(day, orders=tuple(orders))
+        if promise(knows, state, bench.par, (i, slot, units), paths=60).feasible:
+            orders.append(Order(item=i, slot=slot, units_count=units))
+    return replace(bench, day=replace(day, orders=tuple(orders)))
+
+
+def kept(day: Day, asked: np.ndarray, shelf: np.ndarray) -> tuple[int, int]:
+    """Promised orders that were there whole, and all of them, over days."""
+    good = 0
+    for order in day.orders:
+        firm = day.firm_n[order.item, order.slot]
+        sold = asked[:, order.item, order.slot] - shelf[:, 1, order.item, order.slot]
+        good += int((sold >= firm).sum())
+    return good, len(day.orders) * len(asked)
+
+
+def told(day: Day, plan: Plan, until: float) -> list[Happening]:
+    """What a crew that follows a plan has told by a moment."""
+    found = []
+    for drop in plan.drops:
+        values = {"fryer": drop.fryer, "item": drop.item, "load": drop.load}
+        lift = drop.slot + day.items[drop.item].loads[drop.load].cook_slots_count
+        found.append(Happening(what=What.DROP, at_n=drop.slot + 0.02, **values))
+        found.append(Happening(what=What.LIFT, at_n=lift, fryer=drop.fryer))
+    found += [Happening(what=What.FILTER, at_n=t + 0.02, fryer=f) for f, t in plan.filters]
+    return sorted((h for h in found if h.at_n <= until), key=lambda h: h.at_n)
+
+
+def contradictions(bench: Bench, one: Played, look: Look, moments: list[int]) -> tuple[int, int]:
+    """Advice that changes within half a minute around a mark of the clock while nothing is done, and how many
+    fryers were asked for.
+    """
+    day, changed, asked = bench.day, 0, 0
+    for slot in moments:
+        events = told(day, one.plan, slot - 0.1)
+        before, after = (
+            {a.fryer: a for a in advise(day, state_of(day, events, at, one.asked), bench.par, look)}
+            for at in (slot - 0.05, slot + 0.05)
+        )
+        for fryer in before.keys() & after.keys():
+            asked += 1
+            changed += _differs(before[fryer], after[fryer])
+    return changed, asked
+
+
+def _differs(one: Advice, other: Advice) -> bool:
+    """Whether two pieces of advice pull in different directions; to wait and then to act do not."""
+    return one.kind != "wait" and (one.kind, one.item) != (other.kind, other.item)
+
+
+# ---------------------------------------------------------------- all of it
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Shop:
+    """What a kitchen's days showed."""
+
+    words: str
+    faults: Counter[str]
+    days: int
+    kept: tuple[int, int]
+    changed: tuple[int, int]
+
+
+def shop(seed: int, days: int, full: bool, folder: Path) -> Shop:
+    """One kitchen and its days, half of them with promised orders."""
+    kitchen, bench = bench_of(seed, folder)
+    fryers = bench.day.fryers_count
+    look = Look.for_bank(fryers) if full else Look.for_plan(fryers)
+    rng, found, good = np.random.default_rng(seed), Counter[str](), np.zeros(2, dtype=int)
+    parts, changed = [], np.zeros(2, dtype=int)
+    for n, part in enumerate((bench, with_orders(bench, rng))):
+        count = (days + n) // 2
+        asked = draw_days(part.day, count, 50_000 + 10 * seed + n)
+        played = replay(part.day, asked, part.par, look)
+        assert played.shelf is not None
+        for d, plan in enumerate(played.plans):
+            found += faults(part.day, Played(plan=plan, asked=asked[d], shelf=played.shelf[d]))
+        parts.append(played)
+        good += kept(part.day, asked, played.shelf)
+        if count:
+            one = Played(plan=played.plans[0], asked=asked[0], shelf=played.shelf[0])
+            moments = sorted(set(rng.integers(4, part.day.slots_count - 4, 6).tolist()))
+            changed += contradictions(part, one, look, moments)
+    found += unsaid(kitchen, bench, parts[0])
+    if good[1] and good[0] / good[1] < KEPT_FRAC - 1.645 * np.sqrt(KEPT_FRAC * (1 - KEPT_FRAC) / good[1]):
+        found["order broken that could be kept"] += 1
+    price = parts[0].price
+    words = (
+        f"kitchen {seed}: {fryers} fryers, {len(bench.day.items)} products, {bench.day.slots_count} slots,"
+        f" served {100 * price.fill_frac:.0f} %, thrown away {100 * price.waste_frac:.0f} %"
+    )
+    return Shop(
+        words=words,
+        faults=found,
+        days=days,
+        kept=(int(good[0]), int(good[1])),
+        changed=tuple(changed.tolist()),
+    )
+
+
+def main() -> None:
+    """Play and print."""
+    words = argparse.ArgumentParser(prog="python -m benchmarks.practice", description=__doc__)
+    words.add_argument("--days", type=int, default=1000)
+    words.add_argument("--kitchens", type=int, default=20)
+    words.add_argument("--seed", type=int, default=1)
+    words.add_argument("--full", action="store_true", help="the paths of the board")
+    asked = words.parse_args()
+    whole, good, changed, start = (
+        Counter[str](),
+        np.zeros(2, dtype=int),
+        np.zeros(2, dtype=int),
+        process_time(),
+    )
+    each = -(-asked.days // asked.kitchens)
+    with tempfile.TemporaryDirectory() as folder:
+        for seed in range(asked.seed, asked.seed + asked.kitchens):
+            one = shop(seed, each, asked.full, Path(folder))
+            sys.stdout.write(f"{one.words}; {dict(one.faults) or 'no fault'}; orders {one.kept}\n")
+            sys.stdout.flush()
+            whole += one.faults
+            good += one.kept
+            changed += one.changed
+    sys.stdout.write(
+        f"{each * asked.kitchens} days on {asked.kitchens} kitchens, {process_time() - start:.0f} s CPU:"
+        f" {dict(whole) or 'no fault'}; orders kept {good[0]} of {good[1]}; advice turned around within half"
+        f" a minute {changed[0]} of {changed[1]}\n"
+    )
+    sys.exit(1 if any(whole[name] for name in NEVER) else 0)
+
+
+if __name__ == "__main__":
+    main()
