@@ -42,6 +42,12 @@ def test_where_it_settles_and_the_share_for_ever():
     assert ageing.days_to(24.0, 4.0, 2.5, even - 1e-3, 4.0) < inf
 
 
+@pytest.mark.parametrize(("limit", "growth"), [(4.0, 2.5), (3.9, 2.5), (float("nan"), 2.5), (24.0, -0.1)])
+def test_no_share_keeps_oil_below_a_limit_that_fresh_oil_has_reached(limit, growth):
+    with pytest.raises(InputError, match="above the fresh oil"):
+        ageing.share_for_ever(limit, growth, 4.0)
+
+
 def test_published_discard_times_fall_with_temperature():
     """22.1, 17.7 and 13.0 h at 190, 205 and 220 °C: the ratio of ageing is met within a tenth."""
     for hours, temp in ((17.7, 205.0), (13.0, 220.0)):

@@ -47,6 +47,13 @@ def test_money_of_the_worked_example():
     assert 4 * day_money(mass, float(growth), share, 4.0, 24.0, RATES) == pytest.approx(60.9, abs=0.2)
 
 
+def test_oil_that_lasts_half_a_day_is_changed_once_a_day():
+    """Nobody changes it more often than it is looked at; one and a half days are one and a half."""
+    whole = change_money(20.0, RATES)
+    assert day_money(20.0, 40.0, 0.0, 4.0, 24.0, RATES) == pytest.approx(whole)
+    assert day_money(20.0, 20.0 / 1.5, 0.0, 4.0, 24.0, RATES) == pytest.approx(whole / 1.5)
+
+
 def test_what_is_left_is_thrown_away():
     """Fresh oil thrown away is the whole change, oil at its end nothing, half its life half of it."""
     whole = change_money(20.0, RATES)
