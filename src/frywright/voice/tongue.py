@@ -10,9 +10,12 @@ from functools import cache
 from frywright.model import tongues
 from frywright.model.errors import FrywrightError
 
+Translate = Callable[[str], str]
+"""Says a text of the sources in a language."""
+
 
 @cache
-def translator(language: str) -> Callable[[str], str]:
+def translator(language: str) -> Translate:
     """Translation function of a language; English is the source text. No text stays none, since a catalogue
     keeps its own head under it.
     """

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections import Counter, defaultdict
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from frywright.ledger.facts.oil import OilDone
@@ -30,8 +30,8 @@ from frywright.rooms.care.oil_moves import rotation_notes
 from frywright.rooms.care.oil_state import FRESH_PCT, VatState
 from frywright.rooms.clock import now
 from frywright.rooms.standing import oil_limit_here, taps_since
+from frywright.voice.tongue import Translate
 
-Translate = Callable[[str], str]
 SPAN_DAYS, RISE_C = 28, 5.0
 EARLY_PCT = 4.0
 """Oil thrown away this far below its limit, as read last, is early (project's own rule: twice a meter's

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from math import ceil
 
@@ -20,8 +20,8 @@ from frywright.paper.paper import PAPER, pdf, section
 from frywright.rooms.care.oil_state import VatState, vat_states
 from frywright.rooms.care.vat import CARTON_KG
 from frywright.rooms.clock import now
+from frywright.voice.tongue import Translate
 
-Translate = Callable[[str], str]
 FOAM_FRAC = 0.1
 
 

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import datetime as dt
 import hashlib
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
@@ -33,8 +33,8 @@ from frywright.rooms.standing import figure_of, oil_limit_here
 from frywright.trial.ask import CookRequest, ask
 from frywright.verdicts.age import years_on
 from frywright.verdicts.place import place_of
+from frywright.voice.tongue import Translate
 
-Translate = Callable[[str], str]
 AHEAD_DAYS = 30
 STANDING = {"holds": "holds", "expiring": "expires soon", "expired": "expired", "missing": "not shown yet"}
 MAY = {"meets": "may", "fails": "may not", "unknown": "not known"}

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections import Counter
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import asdict, dataclass, replace
 from itertools import takewhile
 from math import floor, inf
@@ -33,8 +33,8 @@ from frywright.rooms.care.heat_check import heat_check
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
 from frywright.rooms.standing import CareRow, taps_since
+from frywright.voice.tongue import Translate
 
-Translate = Callable[[str], str]
 RATE_DAYS, SOON_DAYS = 28, 7
 LONGEST_FIGURE_S = 4 * 3600.0
 LEAST_HEAT_UP_S = 120.0

@@ -45,7 +45,7 @@ def keep_measured(
             key, value = "head_volume_m3", room_under_lid(asked)
         else:
             key, dimension, bounds = VALUE[name]
-            value = asked.amount(name, dimension, bounds, bare="kw" if dimension == "power" else "")
+            value = asked.amount(name, dimension, bounds)
         for error in asked.wrong.values():
             raise error
         if value is None:

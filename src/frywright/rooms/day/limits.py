@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -15,8 +14,7 @@ from frywright.plan.advice import Outlook
 from frywright.plan.binds import GOOD_FILL_FRAC, GOOD_WASTE_FRAC, Binds, binds, calls
 from frywright.plan.replay import PARTS, Par
 from frywright.rooms.day.day import Bench
-
-Translate = Callable[[str], str]
+from frywright.voice.tongue import Translate
 
 
 BINDING = {

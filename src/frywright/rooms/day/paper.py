@@ -13,7 +13,7 @@ from frywright.plan.live import State
 from frywright.rooms.day.board import Board
 from frywright.rooms.day.board_rows import BoardView, Cooking, FryerRow
 from frywright.rooms.day.board_view import board_view
-from frywright.rooms.day.limits import Translate
+from frywright.voice.tongue import Translate
 
 
 def labels_pdf(board: Board, now_s: float, language: str, tr: Translate = str) -> bytes:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from frywright.model.findings import say
@@ -17,8 +17,8 @@ from frywright.rooms.day.board_rows import LastDrop
 from frywright.rooms.day.board_view import amount
 from frywright.rooms.day.day import Bench
 from frywright.rooms.day.limits import unplanned
+from frywright.voice.tongue import Translate
 
-Translate = Callable[[str], str]
 HALF_HOUR_S = 1800.0
 
 

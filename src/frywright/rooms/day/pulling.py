@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from frywright.catalog import load as catalog
@@ -13,8 +13,8 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.trade import Sell
 from frywright.plan.pull import Stock, pull, thaw_s
 from frywright.rooms.day.day import forecaster_of, mix_factor
+from frywright.voice.tongue import Translate
 
-Translate = Callable[[str], str]
 THIN_CASE_M = 0.005
 """A case thinner than this is no block: loose pieces thaw as fast as the room allows (estimate)."""
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -14,8 +14,7 @@ from frywright.model.trade import time_of_day
 from frywright.plan.advice import promise
 from frywright.rooms.day.board import Board
 from frywright.rooms.day.sales import history_of
-
-Translate = Callable[[str], str]
+from frywright.voice.tongue import Translate
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -5,7 +5,7 @@ every earlier load decided; complaints traced to loads.
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, replace
 from typing import Any, Literal, get_args
 
@@ -41,8 +41,8 @@ from frywright.rooms.records.case_rows import (
 )
 from frywright.rooms.standing import fryer_name, product_name
 from frywright.rooms.thermometers import corrected_c
+from frywright.voice.tongue import Translate
 
-Translate = Callable[[str], str]
 BY_HAND: tuple[Literal["hold", "thermometer", "complaint"], ...] = ("hold", "thermometer", "complaint")
 STEPS: tuple[Step, ...] = get_args(Step)
 DISPOSITIONS: tuple[Disposition, ...] = get_args(Disposition)

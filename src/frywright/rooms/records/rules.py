@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable
 
 from frywright.catalog import load
 from frywright.ledger.store import Store
@@ -14,8 +13,7 @@ from frywright.rooms.standing import oil_limit_here
 from frywright.trial.ask import hand_limit_c, product_limit, why_none
 from frywright.verdicts.limits import HOUSE
 from frywright.verdicts.place import place_of
-
-Translate = Callable[[str], str]
+from frywright.voice.tongue import Translate
 
 
 def rule_rows(store: Store, kitchen: Kitchen, day: dt.date, tr: Translate = str) -> list[list[str]]:
