@@ -16,7 +16,6 @@ from frywright.plan.replay import PARTS, Par
 from frywright.rooms.day.day import Bench
 from frywright.voice.tongue import Translate
 
-
 BINDING = {
     "Hold lives half as long again": "Hold lives bind most.",
     "A smallest load half as large": "The smallest loads bind most.",
