@@ -16,8 +16,8 @@ ADVISED = "kind fryer fryer_name start_s start reason gain_money product pieces 
 FRYER = "key number name state since_filter filter_every pressure text held down down_text"
 PRICE = "total_money batches_money short_money waste_money fill_frac waste_frac sold_n short_n waste_n"
 SHAPES = {
-    board_rows.BoardView: "date now_s clock practice open people advice fryers shelf orders last_drops level_n notes"
-    " estimated loads times reasons",
+    board_rows.BoardView: "date now_s clock practice open people advice fryers shelf orders last_drops"
+    " level_n notes estimated loads times reasons",
     board_rows.DropNow: f"{ADVISED} program name amount headline in_service",
     board_rows.TurnOrWait: f"{ADVISED} headline",
     board_rows.Empty: f"{FRYER} act",
@@ -77,8 +77,8 @@ SHAPES = {
     oil_moves.RotationView: "vats moves",
     oil_moves.CarriesRow: "name carries products",
     oil_moves.MoveRow: "from into notes",
-    standing.CareRow: "fryer name task title who who_words takes_min asks parts state state_words days date"
-    " counter last_date last_who last_note",
+    standing.CareRow: "fryer name task title who who_words takes_min asks parts state state_words days"
+    " date counter last_date last_who last_note",
     upkeep.WearRow: "fryer name figure title first last ratio_n outcome text out_in_days",
     training.PeopleView: "people due work rules skills",
     training.PersonRow: "name skills",
