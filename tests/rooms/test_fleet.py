@@ -5,6 +5,7 @@ comparison by control limits.
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 
 import pytest
 
@@ -79,6 +80,47 @@ def test_a_sweep_in_this_process():
     assert seen[-1] == 1.0
     with pytest.raises(InputError):
         fleet.sweep([sites[0], sites[0]])
+
+
+def test_a_stopped_sweep_goes_on_where_it_was(tmp_path, monkeypatch):
+    """What is proved is not proved again, a line cut by the stop is; another kitchen or number of loads is
+    new; a file of something else is refused and left alone.
+    """
+    sites = [fleet.Site(name=f"n{k}", text=site_text(1000 * k)) for k in range(3)]
+    path, asked, prove = tmp_path / "sweep.jsonl", [], fleet.prove_site
+
+    def counted(name, text, samples):
+        asked.append(name)
+        return prove(name, text, samples)
+
+    def stop(share):
+        if share > 0.5:
+            raise KeyboardInterrupt
+
+    monkeypatch.setattr(fleet, "prove_site", counted)
+    with pytest.raises(KeyboardInterrupt):
+        fleet.sweep(sites, samples=16, keep=path, progress=stop)
+    assert asked == ["n0", "n1"]
+    path.write_text(path.read_text("utf-8")[:-20], "utf-8")
+    whole = fleet.sweep(sites, samples=16, keep=path)
+    assert asked == ["n0", "n1", "n1", "n2"]
+    assert whole == fleet.sweep(sites, samples=16, keep=path)
+    assert len(asked) == 4
+    assert whole == fleet.sweep(sites, samples=16)
+    fleet.sweep([sites[0], replace(sites[1], text=site_text(1500))], samples=16, keep=path)
+    fleet.sweep(sites[:1], samples=8, keep=path)
+    assert asked[7:] == ["n1", "n0"]
+    other = tmp_path / "letter.txt"
+    for text in ("Dear all,\n", "no end of line", "[1]\n", '{"mark": "a", "rows": [1]}\n'):
+        other.write_text(text, "utf-8")
+        with pytest.raises(InputError, match="a file that a sweep wrote"):
+            fleet.sweep(sites, samples=16, keep=other)
+        assert other.read_text("utf-8") == text
+    other.write_bytes(b"\xff\xfe\x00")
+    with pytest.raises(InputError, match="a file that a sweep wrote"):
+        fleet.sweep(sites, samples=16, keep=other)
+    with pytest.raises(InputError, match="can be written"):
+        fleet.sweep(sites, samples=16, keep=tmp_path / "nowhere" / "sweep.jsonl")
 
 
 @pytest.mark.slow

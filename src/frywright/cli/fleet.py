@@ -10,7 +10,7 @@ import typer
 from frywright.cli.shop import Shop, command
 
 if TYPE_CHECKING:
-    from frywright.rooms.fleet.fleet import SiteProof
+    from frywright.rooms.fleet.swept import SiteProof
 
 app = typer.Typer(help="Many sites: sweep, versions, compare, release in waves.", no_args_is_help=True)
 STORES = typer.Argument(help="Stores of the sites: files, or postgresql:// URLs.")
@@ -43,13 +43,17 @@ def sweep(
     kitchens: list[Path] = typer.Argument(help="Kitchen files, one a site."),
     samples: int = typer.Option(128, help="Simulated loads a program."),
     cluster: str = typer.Option("", help="Address of a Dask scheduler; without it this process."),
+    keep: Path | None = typer.Option(None, help="File of what is proved; a stopped sweep goes on from it."),
 ) -> None:
     """Prove every program of every site."""
+    from frywright.cli.output import working
     from frywright.rooms.fleet.fleet import Site
     from frywright.rooms.fleet.fleet import sweep as run
     from frywright.trial.kitchens import read_text
 
-    rows = run([Site(name=p.stem, text=read_text(p)) for p in kitchens], samples=samples, address=cluster)
+    sites = [Site(name=p.stem, text=read_text(p)) for p in kitchens]
+    with working(shop.tr("Proving"), quiet=shop.as_json) as progress:
+        rows = run(sites, samples=samples, address=cluster, progress=progress, keep=keep)
     if shop.json({"rows": rows}):
         return
     for row in rows:

@@ -5,8 +5,9 @@ with control limits.
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from pathlib import Path
 from statistics import median
 
 from frywright.catalog.kitchen import parse_kitchen
@@ -18,6 +19,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
 from frywright.rooms.care.oil_money import SiteBill, site_rows
+from frywright.rooms.fleet.swept import SiteProof, mark, opened
 from frywright.rooms.standing import held_status
 from frywright.trial.proof import ProofAnswer, proof_view, prove_program
 
@@ -43,27 +45,6 @@ class Site:
 
     name: str
     text: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class SiteProof:
-    """Proof of one program of one site, or the problem that kept it from being proved."""
-
-    site: str
-    program: str = ""
-    version: int = 0
-    fryer: str = ""
-    altitude_m: int = 0
-    problem: str = ""
-    outcome: str = ""
-    meets_frac: float | None = None
-    failed_count: int | None = None
-    samples_count: int | None = None
-    bound_frac: float | None = None
-    confidence_frac: float | None = None
-    worst_cut: str = ""
-    worst_margin_k: float | None = None
-    breaks_first: str = ""
 
 
 def prove_site(name: str, text: str, samples: int = SWEEP_SAMPLES) -> list[SiteProof]:
@@ -116,24 +97,40 @@ def sweep(
     samples: int = SWEEP_SAMPLES,
     address: str = "",
     progress: Callable[[float], None] = lambda share: None,
+    keep: Path | None = None,
 ) -> list[SiteProof]:
     """Proofs of all programs of all sites, in this process or on a Dask cluster by its address; the same rows
-    in the same order.
+    in the same order. Sites that the file ``keep`` holds are not proved again.
 
     Raises
     ------
     InputError
-        Two sites of one name, or a cluster that does not answer.
+        Two sites of one name, a file that no sweep wrote, or a cluster that does not answer.
     """
     names = [s.name for s in sites]
     if len(set(names)) != len(names):
         raise InputError("sites", "a name twice", "named once each")
-    if not address:
-        rows = list[SiteProof]()
-        for n, site in enumerate(sites):
-            rows += prove_site(site.name, site.text, samples)
-            progress((n + 1) / len(sites))
-        return rows
+    marks, kept = [mark(s.name, s.text, samples) for s in sites], opened(keep)
+    left = [site for site, of in zip(sites, marks, strict=True) if of not in kept.rows]
+    proved = _on_cluster(left, samples, address) if address else _here(left, samples)
+    rows = list[SiteProof]()
+    for n, of in enumerate(marks, 1):
+        if of in kept.rows:
+            rows += kept.rows[of]
+        else:
+            found = next(proved)
+            kept.add(of, found)
+            rows += found
+        progress(n / len(sites))
+    return rows
+
+
+def _here(sites: Sequence[Site], samples: int) -> Iterator[list[SiteProof]]:
+    for site in sites:
+        yield prove_site(site.name, site.text, samples)
+
+
+def _on_cluster(sites: Sequence[Site], samples: int, address: str) -> Iterator[list[SiteProof]]:
     try:
         from distributed import Client
     except ModuleNotFoundError as error:
@@ -145,14 +142,10 @@ def sweep(
     except OSError as error:
         raise InputError("--cluster", address, "the address of a Dask scheduler that answers") from error
     with client:
-        futures = client.map(
-            prove_site, names, [s.text for s in sites], [samples] * len(sites), pure=False, batch_size=16
-        )
-        rows = []
-        for n, future in enumerate(futures):
-            rows += future.result()
-            progress((n + 1) / len(sites))
-        return rows
+        names, texts = [s.name for s in sites], [s.text for s in sites]
+        count = [samples] * len(sites)
+        for future in client.map(prove_site, names, texts, count, pure=False, batch_size=16):
+            yield future.result()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
