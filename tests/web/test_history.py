@@ -1,5 +1,6 @@
-"""No page's work grows with the versions saved before, nor does saving another one: entries read as facts,
-look-ups in the kitchen and questions to the store are counted, no seconds.
+"""Nothing a page reads or looks up grows with the versions saved before, nor does saving another one: entries
+read as facts, look-ups in the kitchen and questions to the store are counted, no seconds. A walk over what
+is in memory is not: where every program stands costs some 3 µs a version.
 """
 
 from __future__ import annotations
