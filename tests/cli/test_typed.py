@@ -186,3 +186,24 @@ def test_a_label_is_read_in_either_rate(kitchen, tmp_path):
         assert got.exit_code == 0, got.stderr
         made.append(words(out.read_bytes()))
     assert made[0] == made[1] == made[2]
+
+
+def test_an_idle_rate_counts_in_either_unit(kitchen):
+    """2 kW bare and 6824.28 Btu/h give one day, and more of it idle than the usual 1 kW."""
+    food = ("care", "energy", "13", "80lb", "40lb")
+    usual, bare, typed = (
+        run(*food, *more, "--store", kitchen[1])[1]["idle_kwh"]
+        for more in ((), ("--idle", "2"), ("--idle", "6824.28 Btu/h"))
+    )
+    assert bare == pytest.approx(typed, abs=0.002)
+    assert bare == pytest.approx(2 * usual, rel=1e-3)
+
+
+def test_a_number_has_the_kitchens_mark(kitchen):
+    """1,250 volts: far too many where a point is the mark, two readings where a comma is."""
+    units, path = kitchen
+    got = CliRunner().invoke(
+        app, ["care", "site", "--volts", "240", "--measured-volts", "1,250", "--store", path]
+    )
+    assert got.exit_code == 2
+    assert ("1,25 " in got.stderr) is (units == "metric")
