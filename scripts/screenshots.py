@@ -97,14 +97,14 @@ with sync_playwright() as playwright:
         ("desk", "en", "/", "now"),
         ("phone", "es", "/", "now"),
         ("phone", "en", "/cook/desk", "programs"),
-        ("desk", "en", "/care", "oil"),
+        ("desk", "en", "/care?vat=birch", "oil"),
         ("phone", "es", "/care/close", "close"),
         ("tablet", "en", "/care/new", "new-fryer"),
         ("desk", "en", "/records/probing", "probing"),
     ):
         width, height = SIZES[size]
         page = sized(context.new_page(), width, height)
-        page.goto(f"{sys.argv[1]}{path}?lang={language}")
+        page.goto(f"{sys.argv[1]}{path}{'&' if '?' in path else '?'}lang={language}")
         page.screenshot(path=OUT / f"{name}-{size}-{language}.png")
         page.close()
     browser.close()
