@@ -186,6 +186,9 @@ def test_what_can_be_taken_back_covers_no_fryer(browser, day):  # noqa: F811
         page.wait_for_selector(f"[data-tile={fryer}].runs, [data-tile={fryer}].cooking")
         page.keyboard.press("Escape")
     assert page.locator("#undo button").count() > 0
+    for button in page.locator("#undo button").all():
+        row, box = button.locator("xpath=..").bounding_box(), button.bounding_box()
+        assert box["x"] + box["width"] <= row["x"] + row["width"] + 1, "an undo that cannot be reached"
     covered = page.evaluate(
         "() => { const top = document.querySelector('#undo').getBoundingClientRect().top;"
         " return [...document.querySelectorAll('[data-tile]')]"
