@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import datetime as dt
 import io
-from dataclasses import replace
+from dataclasses import asdict, replace
 
 import numpy as np
 import pytest
@@ -19,7 +19,7 @@ from frywright.model.errors import DataError, InputError
 from frywright.model.findings import say
 from frywright.plan.check import broken_rules
 from frywright.plan.live import What
-from frywright.plan.model import Plan
+from frywright.plan.model import Order, Plan
 from frywright.plan.replay import Par
 from frywright.rooms.clock import now
 from frywright.rooms.day import day, limits, plan_view, pulling, twice, what_if
@@ -160,6 +160,18 @@ def test_events_and_what_if(store, kitchen, bench):
         store, kitchen, bench, what_if.Changed(hold_min={"bone_in": 30.0}, off=("dogwood",)), 60
     )
     assert changed.change.money > changed.change.half_width_money > 0
+
+
+def test_what_if_nothing_changes_nothing(store, kitchen):
+    """With a program in service, a fryer held out of use and an order, the same day asked about again costs
+    the same to the cent.
+    """
+    served = day.bench_for(store, kitchen, FRIDAY, down=("dogwood",), serving={"bone-in alder"})
+    order = Order(item=0, slot=60, units_count=40)
+    promised = replace(served, day=replace(served.day, orders=(order,)))
+    same = what_if.what_if(store, kitchen, promised, what_if.Changed(), 20)
+    assert same.change.money == 0.0
+    assert asdict(same.base) == asdict(same.other)
 
 
 def test_pull_sheet(store, kitchen):

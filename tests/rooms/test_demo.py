@@ -44,7 +44,9 @@ def store(tmp_path_factory):
 
 def told(store):
     """Every entry with the names it refers to, without its hash: references are salted anew in each store."""
-    return [(e.entry.kind, e.entry.happened_at, e.recorded_at, e.entry.payload) for e in store.entries(named=True)]
+    return [
+        (e.entry.kind, e.entry.happened_at, e.recorded_at, e.entry.payload) for e in store.entries(named=True)
+    ]
 
 
 def test_it_is_played_in_order_and_nothing_of_it_lies_ahead(store):
@@ -67,8 +69,8 @@ def test_it_is_the_same_on_every_machine(store, tmp_path):
 
 
 def test_every_state_of_a_program_is_there_to_see(store):
-    """Each step is next of some program; one of each product sold is in service, one retired, one changed, one
-    undone by the kitchen, one by a read-back.
+    """Each step is next of some program; each product sold has one in service; one is retired, one changed,
+    one undone by the kitchen, one by a read-back.
     """
     with played(NOON):
         place = remembered_kitchen(store)

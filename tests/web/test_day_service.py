@@ -120,8 +120,8 @@ def test_with_all_in_service_nothing_is_red(store, at_noon):
 def test_what_is_in_service_follows_the_life_of_programs(store, monkeypatch):
     """Read anew when an entry of a life comes, and only then."""
     asked = []
-    real = life.lives
-    monkeypatch.setattr("frywright.web.benches.lives", lambda *a: asked.append(a) or real(*a))
+    real = life.serving
+    monkeypatch.setattr("frywright.web.benches.serving", lambda *a: asked.append(a) or real(*a))
     benches = Benches(store)
     assert benches.serving() == frozenset() and len(asked) == 1
     benches.serving()

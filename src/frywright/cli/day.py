@@ -31,10 +31,12 @@ def _day(kitchen: Any, text: str) -> dt.date:
 
 
 def _bench(shop: Shop, date: str, tune: bool = True) -> tuple[Any, Any, Any]:
+    from frywright.rooms.cook.life import serving
     from frywright.rooms.day.day import bench_for
 
     opened, kitchen = shop.both
-    return opened, kitchen, bench_for(opened, kitchen, _day(kitchen, date), tune=tune)
+    names = serving(opened, kitchen)
+    return opened, kitchen, bench_for(opened, kitchen, _day(kitchen, date), tune=tune, serving=names)
 
 
 @command(app, engine=True)
@@ -348,7 +350,7 @@ def board(
     if play and practice is None:
         raise InputError("--play", "a real day", "a practice day: add --practice 7")
     opened, kitchen, bench = _bench(shop, date if practice is not None else "")
-    live = Board(store=opened, kitchen=kitchen, bench=bench, practice=practice)
+    live = Board(store=opened, kitchen=kitchen, bench=bench, practice=practice, serving=bench.serving)
     if play:
         _play(shop, live, down)
         return

@@ -21,7 +21,7 @@ from frywright.ledger.facts.probing import CalibrationKept, ProgramProbed
 from frywright.ledger.store import Store
 from frywright.model import business_day
 from frywright.rooms.clock import now
-from frywright.rooms.cook.life import lives
+from frywright.rooms.cook.life import serving
 from frywright.rooms.day import day as work
 from frywright.rooms.day.orders import with_orders
 from frywright.rooms.kitchen import remembered_kitchen
@@ -78,8 +78,7 @@ class Benches:
         """Names of the programs in service."""
         newest = self.store.newest(*MARKS, *LIFE_MARKS)
         if self._serving[0] != newest:
-            found = lives(self.store, self.kitchen())
-            self._serving = newest, frozenset(name for name, life in found.items() if life.serving)
+            self._serving = newest, serving(self.store, self.kitchen())
         return self._serving[1]
 
     def get(self, date: dt.date, *, every: bool = False) -> work.Bench:

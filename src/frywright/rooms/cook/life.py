@@ -301,6 +301,11 @@ def life_shown(kitchen: Kitchen, program: Program, life: Life, tr: Translate = s
     )
 
 
+def serving(store: Store, kitchen: Kitchen) -> frozenset[str]:
+    """Names of the programs in service."""
+    return frozenset(name for name, life in lives(store, kitchen).items() if life.serving)
+
+
 def lives_shown(store: Store, kitchen: Kitchen, tr: Translate = str) -> dict[str, LifeShown]:
     """The lives of the newest versions in people's words, by name."""
     return {

@@ -49,6 +49,8 @@ class Bench:
     forecast: Forecast
     par: Par | Rule
     notes: tuple[Note, ...]
+    down: tuple[str, ...] = ()  # fryers that are off all day
+    serving: frozenset[str] = frozenset()  # programs in service
 
     @property
     def look(self) -> Look:
@@ -190,6 +192,8 @@ def bench_for(
         forecast=forecast,
         par=Par(),
         notes=tuple(notes),
+        down=down,
+        serving=frozenset(serving),
     )
     return _tuned_bench(bench, kitchen) if tune else bench
 

@@ -217,7 +217,16 @@ def what_if(store: Store, kitchen: Kitchen, bench: Bench, asked: Changed, days: 
     hold_s = {product: 60.0 * minutes for product, minutes in asked.hold_min.items()}
     for product in hold_s:
         kitchen.product(product)
-    other = bench_for(store, kitchen, bench.date, factor=asked.factor, hold_s=hold_s, down=asked.off)
+    other = bench_for(
+        store,
+        kitchen,
+        bench.date,
+        factor=asked.factor,
+        hold_s=hold_s,
+        down=(*bench.down, *asked.off),
+        serving=bench.serving,
+    )
+    other = replace(other, day=replace(other.day, orders=bench.day.orders))
     if asked.filter_every_count:
         other = replace(other, day=replace(other.day, filter_every_count=asked.filter_every_count))
     demand, here = _played(bench, days)
