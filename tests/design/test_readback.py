@@ -368,7 +368,7 @@ def test_another_kitchen(kitchen):
     ).matches
     result = read_back(there, program, 1, ["136", "15:30", *right[2:]])
     view = effect_view(result.effect, "metric", translator("es"))
-    assert "°C" in view.rows[0].held and "K" in view.rows[0].held
+    assert "°C" in view.rows[0].held and "F" not in view.rows[0].held
     assert view.orders == ("Teclee otra vez la consigna de la etapa 1: 163.", translator("es")(STOP))
     with pytest.raises(InputError, match="one of"):
         read_back(there, program, 1, right, {"scale": "K"})

@@ -236,7 +236,7 @@ def test_a_metric_kitchen_in_spanish(tmp_path):
     )
     told = re.search(r"Vuelva a probar: [^<]*", page.text)[0]
     assert "mudanza" in told
-    assert "K" in told and "°F" not in told
+    assert "°C" in told and "°F" not in told
 
 
 def test_a_kitchen_file_that_cannot_be_read_stays_in_its_box(client):
