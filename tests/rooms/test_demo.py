@@ -26,7 +26,7 @@ from tests.web.test_life import OWN
 pytestmark = pytest.mark.slow
 NOON = dt.datetime(2026, 11, 26, 19, 0, tzinfo=dt.UTC)
 """Noon of a Thursday where the demo stands."""
-SERVING = ["bone-in alder", "tenders cedar", "wedges dogwood"]
+SERVING = ["bone-in alder", "bone-in birch", "tenders cedar", "wedges cedar", "wedges dogwood"]
 
 
 def fortnight(folder, moment=NOON):
@@ -86,7 +86,7 @@ def test_every_state_of_a_program_is_there_to_see(store):
     assert again.reason == "heat-up timed, one element is weak"
     assert again.margin_after_k < again.margin_before_k
     assert found["wings dogwood"].steps[-1].state is State.UNDONE
-    assert found["bone-in birch"].wrong
+    assert found["wings birch"].wrong
 
 
 def test_every_room_has_something_to_show_and_to_do(store):

@@ -236,4 +236,5 @@ def test_a_load_of_a_program_out_of_service_stays_on_the_board(tmp_path, monkeyp
     assert board.status_code == 200, board.text
     birch = next(row for row in board.json()["fryers"] if row["key"] == "birch")
     assert birch["state"] == "cooking" and birch["pieces"] == 32
-    assert client.get("/day/line").status_code == 200
+    for page in ("/day/line", "/day/orders", "/day/close"):
+        assert client.get(page).status_code == 200, page

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
+from dataclasses import replace
 from typing import Any
 
 from frywright.ledger.facts.care import Reopened, StopUse
@@ -23,6 +24,7 @@ from frywright.model import business_day
 from frywright.rooms.clock import now
 from frywright.rooms.cook.life import serving
 from frywright.rooms.day import day as work
+from frywright.rooms.day.board import Board
 from frywright.rooms.day.orders import with_orders
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import stopped
@@ -108,6 +110,14 @@ class Benches:
         told = self._told.pop(id(bench), None)
         if told is not None:
             self._plans.pop(id(told[2]), None)
+
+    def board(self, date: dt.date, practice: int | None = None) -> Board:
+        """The board of a date. A load cooked by a program that is no longer in service is on it too."""
+        serving, bench = self.serving() if practice is None else None, self.get(date)
+        board = Board(
+            store=self.store, kitchen=self.kitchen(), bench=bench, practice=practice, serving=serving
+        )
+        return board if board.knows_drops() else replace(board, bench=self.get(date, every=True))
 
     def plan(self, bench: work.Bench) -> Any:
         """The morning plan of a bench."""

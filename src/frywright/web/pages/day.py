@@ -6,7 +6,7 @@ import datetime as dt
 import io
 import uuid
 from collections.abc import Mapping
-from dataclasses import asdict, replace
+from dataclasses import asdict
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
@@ -241,12 +241,7 @@ def _board(request_values: Mapping[str, Any], benches: Benches) -> tuple[Board, 
         except ValueError as error:
             raise InputError("now_s", repr(told), "seconds since midnight") from error
         second = min(max(second, 0.0), 2 * 86400.0)
-    serving = benches.serving() if practice is None else None
-    bench = benches.get(today)
-    board = Board(store=benches.store, kitchen=kitchen, bench=bench, practice=practice, serving=serving)
-    if not board.knows_drops():  # a load cooked by a program that is no longer in service is on the board too
-        board = replace(board, bench=benches.get(today, every=True))
-    return board, second
+    return benches.board(today, practice), second
 
 
 def _add_board(routes: APIRouter, context: Context, benches: Benches) -> None:

@@ -14,7 +14,6 @@ from frywright.model.errors import FrywrightError, InputError
 from frywright.model.trade import time_of_day_s
 from frywright.rooms.clock import now
 from frywright.rooms.day import orders
-from frywright.rooms.day.board import Board
 from frywright.rooms.day.day import Bench
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
@@ -85,7 +84,7 @@ def _shown(
     rows: tuple[orders.OrderRow, ...] = ()
     try:
         bench, second = _bench(context, typed)
-        state = Board(store=context.store, kitchen=context.benches.kitchen(), bench=bench).state(second)
+        state = context.benches.board(bench.date).state(second)
         rows = orders.order_rows(context.store, bench, state, tr)
     except FrywrightError as error:
         problem, status = problem or context.explain(request, error), max(status, error.http_status)
