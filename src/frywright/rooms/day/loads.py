@@ -143,7 +143,7 @@ def item_of(
             where=kitchen.site.name,
         )
     facts.sort(key=lambda f: (f.pieces_count, f.cook_s))
-    if any(f.outcome is Outcome.UNKNOWN for f in facts):
+    if any(f.outcome is Outcome.UNKNOWN and f.program not in serving for f in facts):
         notes.append(
             Note(
                 kind="scouting",
