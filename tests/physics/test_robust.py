@@ -99,9 +99,9 @@ def test_thicker_is_never_faster_and_hotter_never_slower(p, factor, warmer):
     """At every moment a thicker piece is colder inside, a warmer start is warmer.
 
     Within 0.6 K: two solutions are compared, each of which may be 0.3 K off on the routine grid
-    (tests/physics/test_against_closed_forms.py). While it holds water: once its last drop is gone a centre
-    rises by 1 K/s and more, so that two or three seconds of the drying's end, which the steps settle no finer,
-    are 3 K; no limit lies above boiling.
+    (tests/physics/test_against_closed_forms.py). While it holds water: once its last drop is gone a
+    centre rises by 1 K/s and more, so that two or three seconds of the drying's end, which the steps settle
+    no finer, are 3 K; no limit lies above boiling.
     """
     told = Prescribed(oil_temp_c=[(0.0, 170.0)], pressure_pa=[(0.0, 101325.0)])
     spans = [Span(duration_s=500.0, set_c=170.0)]
