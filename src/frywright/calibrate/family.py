@@ -22,6 +22,10 @@ from frywright.physics.plan import BONE_SHARE, TRACER_SHARE, FryPlan, PieceKind,
 from frywright.physics.solve import Cook, Prescribed, RawHistory, run, run_many
 
 Array = NDArray[np.float64]
+CURVES = replace(ROUTINE, max_step_s=6.0)
+"""Curves are read between the engine's steps: over one of 16 s a straight line is off by more than a reading's
+noise.
+"""
 SOLVED = 160
 SEED = 20
 LONGER_N, LONGEST_S = 1.0, 3600.0
@@ -173,7 +177,7 @@ def family_of(
     top = limit_c + ABOVE_K
     starts = start_c + spread.start_k * draws[:, 2]
     times = np.full((SOLVED, len(LEVELS)), np.nan)
-    for i, raw in enumerate(run_many(cooks, ROUTINE)):
+    for i, raw in enumerate(run_many(cooks, CURVES)):
         core = np.maximum.accumulate(raw.core_temp_c[:, 0])
         asked = starts[i] + LEVELS * (top - starts[i])
         rising = np.r_[True, np.diff(core) > 0]
