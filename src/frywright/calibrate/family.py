@@ -23,8 +23,8 @@ from frywright.physics.solve import Cook, Prescribed, RawHistory, run, run_many
 
 Array = NDArray[np.float64]
 CURVES = replace(ROUTINE, max_step_s=6.0)
-"""Curves are read between the engine's steps: over one of 16 s a straight line is off by more than a reading's
-noise.
+"""Curves are read between the engine's steps: over one of 16 s a straight line is off by more than the
+noise of a reading.
 """
 SOLVED = 160
 SEED = 20
