@@ -181,8 +181,9 @@ def test_a_simulated_carry_over_meets_no_table(place):
 @pytest.mark.parametrize("place", ["us_food_code_2022", "us_food_code_2013", "us_fsis_inspected", "uk"])
 @pytest.mark.parametrize("name", ["bone-in alder", "bone-in birch", "bone-in cedar"])
 def test_a_proof_counts_what_the_verdict_counts(place, name):
-    """With every condition at the plan's own, the proof's margins of the heavy pieces are the verdict's (0.1
-    K: batches).
+    """With every condition at the plan's own, the proof's margins of the heavy pieces are the verdict's: never
+    above, but for the last digits of a batch, and at most the 0.25 K below by which a proof's scan may read
+    low (docs/theory/speed.md).
     """
     text = re.sub(r'clock = "\w+"', 'clock = "waits"', demo_text().replace("us_food_code_2022", place))
     kitchen = parse_kitchen(text)
@@ -203,4 +204,6 @@ def test_a_proof_counts_what_the_verdict_counts(place, name):
         for p, v in ask(kitchen, CookRequest(program=plan.program)).verdicts
         if p.kind.heavy
     }
-    assert {c.cut: c.worst_margin_k for c in proof.cuts} == pytest.approx(told, abs=0.1)
+    counted = {c.cut: c.worst_margin_k for c in proof.cuts}
+    assert counted.keys() == told.keys()
+    assert all(-0.25 <= counted[cut] - told[cut] <= 0.1 for cut in told), (counted, told)
