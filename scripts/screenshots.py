@@ -95,6 +95,7 @@ with sync_playwright() as playwright:
         line.close()
     for size, language, path, name in (
         ("desk", "en", "/", "now"),
+        ("tablet", "en", "/", "now"),
         ("phone", "es", "/", "now"),
         ("phone", "en", "/cook/desk", "programs"),
         ("desk", "en", "/care?vat=birch", "oil"),
