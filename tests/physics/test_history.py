@@ -193,9 +193,8 @@ def test_a_crust_past_half_of_a_piece_is_told_with_its_share(kitchen):
     )
     assert "dried_through" not in {note.kind for note in fry.simulate(usual).notes}
     told = next(note for note in fry.simulate(long).notes if note.kind == "dried_through")
-    coats = [
-        piece_class(long, kind) for kind in long.kinds
-    ]  # a dry coat is crust too; the front stops at 0.7
+    coats = [piece_class(long, kind) for kind in long.kinds]
+    # a dry coat is crust too; the front stops at 0.7
     assert (
         0.5 < told.values["crust_frac"] <= 0.7 + max(p.coat_thickness_m / p.half_thickness_m for p in coats)
     )

@@ -28,7 +28,7 @@ FILTER, NOTHING = -1, -2
 MOST_SLOTS = 72  # longest cook or hold: six hours in slots of five minutes
 FIRST_PATHS, KEPT_CANDIDATES, TRIED_PRODUCTS = 12, 5, 4
 WAITS = (0, 2, 4)  # slots for which leaving a fryer empty is tried
-NEAR_SLOTS = 12  # a filter turn is brought forward where a rush comes within so many slots
+NEAR_SLOTS = 12  # a filter turn is brought forward where a rush comes within so many slots (own choice)
 
 
 @njit(cache=True, nogil=True)
