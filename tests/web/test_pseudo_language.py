@@ -132,6 +132,8 @@ CHANNELS = {"breast", "display", "gauge"}
 """Names of channels in the invented logger's file."""
 CODES = re.compile(rf"(?:{pseudo('one of')}|{pseudo('Known')}): .*|{pseudo('not valid TOML')}: .*")
 """Codes of a closed list as a file or the API names them, and what Python's reader of TOML says of a line."""
+HEX = re.compile(r"\b[0-9a-f]{4}(?: [0-9a-f]{4})+\b|\b[0-9a-f]{8,}\b")
+"""Figures of an anchor's key and of a hash: letters alone now and then, such as "d75e b159 b422 becd"."""
 FILES = re.compile(r"[\w./-]*\.(?:toml|csv|pdf|svg|zip|json|png|html)\b|\b\w+=\S+|--[a-z-]+|https?://\S+")
 
 
@@ -198,7 +200,7 @@ def english(texts, own) -> dict[str, list[str]]:
     """Texts with a plain word of four letters or more that is not the kitchen's own."""
     found = {}
     for text in texts:
-        kept = FILES.sub(" ", ANCHOR.sub(" ", text))  # an anchor is figures, whatever letters they take
+        kept = FILES.sub(" ", HEX.sub(" ", ANCHOR.sub(" ", text)))
         bare = re.sub(r"(?<=[a-z])(?=[A-Z])", " ", CODES.sub(" ", kept))
         plain = [w for w in re.findall(r"\w+", bare) if re.fullmatch(r"[A-Za-z]{4,}", w)]
         left = sorted({w for w in plain if w.lower() not in own})
@@ -264,6 +266,12 @@ ADDRESSES = [
     for path, rests in READ.items()
     for rest in rests
 ]
+
+
+def test_figures_in_hexadecimal_are_no_words_and_words_stay():
+    """Whatever letters a key of a store draws."""
+    assert english(["key d75e b159 b422 becd, deadbeef, #faceb00c"], {"key"}) == {}
+    assert english(["each face"], set()) == {"each face": ["each", "face"]}
 
 
 @pytest.mark.parametrize("address", ADDRESSES)
