@@ -29,7 +29,8 @@ from frywright.rooms.day import views as day_view
 from frywright.rooms.day.board import Board, Tap, tap_of
 from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.compare import compare_down
-from frywright.rooms.day.practice import demo_sales
+from frywright.rooms.day.orders import order_rows, promise_order
+from frywright.rooms.day.practice import demo_sales, next_practice
 from frywright.rooms.day.round import play_day
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
@@ -463,3 +464,39 @@ def test_a_kitchen_without_a_day_says_what_to_add(tmp_path):
     remember_kitchen(empty, text, "k.toml")
     with pytest.raises(InputError, match=r"\[day\]"):
         day.bench_for(empty, remembered_kitchen(empty), FRIDAY)
+
+
+def test_the_plan_on_paper_holds_every_load_turn_and_promised_order(store, kitchen, bench):
+    """In the order of the day, with its cautions; the hand-over holds what is promised as well."""
+    promise_order(store, bench, ("bone_in", 16, 61200.0, "Ticket 81"), 39000.0)
+    view = plan_view.plan_view(bench, day.morning(bench), kitchen)
+    rows = plan_view.in_order(view)
+    assert len(rows) == len(view.drops) + len(view.filters)
+    times = [getattr(x, "drop", None) or x.at for x in rows]
+    assert times == sorted(times)
+    said = words(day_paper.plan_pdf(kitchen, view, order_rows(store, bench), "en"))
+    for x in (*view.drops, *view.filters):
+        assert x.fryer_name in said
+    assert said.count("filter turn") >= len(view.filters) > 0
+    assert "Ticket 81" in said and "Hot oil burns" in said
+    board = Board(store=store, kitchen=kitchen, bench=bench)
+    assert "Ticket 81" in words(day_paper.handover_pdf(board, 40000.0, "en"))
+
+
+def test_the_forecast_is_by_the_halves_of_the_clock(bench):
+    """Whatever minute the day begins at; nothing of the day is left out."""
+    view = plan_view.forecast_view(bench)
+    assert all(at.endswith((":00", ":30")) for at in view.halves[1:])
+    for row, item in zip(view.products, bench.day.mean_n, strict=True):
+        assert sum(row.halves) == pytest.approx(float(item.sum()), abs=0.05 * len(row.halves) + 0.01)
+
+
+def test_a_practice_day_begins_without_the_taps_of_before(store, kitchen, bench):
+    """The next number nobody played, on that date."""
+    date = bench.date
+    first = next_practice(store, date)
+    board = Board(store=store, kitchen=kitchen, bench=bench, practice=first)
+    board.tell(Tap(key="p", what="drop", at_s=39000.0, fryer="alder", product="bone_in", pieces_count=16))
+    assert next_practice(store, date) != first
+    assert not Board(store=store, kitchen=kitchen, bench=bench, practice=next_practice(store, date)).taps()
+    assert next_practice(store, date + dt.timedelta(days=1)) == 1

@@ -72,6 +72,22 @@ def test_pictures_and_json(client):
     assert client.get("/day/other.svg").status_code == 422
     assert client.get("/day/plan.json", params={"date": "2026-11-27"}).json()["broken"] == []
     assert client.get("/day/board.json", params=PRACTICE).json()["clock"] == "12:00"
+    assert client.get("/day/plan.pdf", params={"date": "2026-11-27"}).content.startswith(b"%PDF")
+    assert client.get("/day/plan.pdf", params={"date": "zz"}).status_code == 422
+
+
+def test_a_new_practice_day_has_none_of_the_taps_of_before(client):
+    """On the board and on the line: each time another number, on the day asked for."""
+    for screen, where in (("", "/day/board"), ("line", "/day/line")):
+        asked = {"date": "2026-11-27", "screen": screen}
+        began = client.get("/day/practice", params=asked, follow_redirects=False).headers["location"]
+        assert began.startswith(f"{where}?practice=") and began.endswith("&date=2026-11-27")
+        number = began.split("practice=")[1].split("&")[0]
+        tap = {"practice": number, "date": "2026-11-27", "key": f"again-{where}", "at_s": 43000}
+        tap |= {"what": "drop", "fryer": "alder", "product": "bone_in", "pieces": 16}
+        assert client.post("/day/tap", json=tap).status_code == 200
+        assert client.get("/day/practice", params=asked, follow_redirects=False).headers["location"] != began
+    assert client.get("/day/practice", params={"date": "zz"}).status_code == 422
 
 
 def test_taps_by_form_and_by_json(client):

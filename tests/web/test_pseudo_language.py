@@ -64,6 +64,7 @@ READ = {
     "/cook/probing/sheet.pdf": ["?program=bone-in+alder"],
     "/day": ["?date=2026-11-27", "?date=zz"],
     "/day/{picture}.svg": [],
+    "/day/plan.pdf": ["?date=2026-11-27"],
     "/day/pull": ["?date=2026-11-27"],
     "/day/sales": [""],
     "/day/sales/file/{name}": ["zz"],
@@ -118,6 +119,7 @@ NOT_READ = {
     "/care/drill/{key}": "read below, each drill of today",
     "/care/new/photo/{name}": "a picture",
     "/day/worker.js": "a program of the browser",
+    "/day/practice": "leads to a board",
     "/care/calendar.ics": "read below, line by line",
     "/records/pack.zip": "the tables and the paper read as pack.pdf",
 }

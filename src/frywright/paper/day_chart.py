@@ -8,8 +8,10 @@ from dataclasses import dataclass
 from frywright.paper.chart import HEAT, INK, OIL, RULE, Spec
 
 TONES = (HEAT, OIL, INK, "#8a6d1f", "#5b4a8a", "#3f6b3a")
+HOUR_PX = 110
+"""An hour of the plan: numbers of loads ten minutes apart stand beside each other."""
 CONFIG = {
-    "font": "Atkinson Hyperlegible",
+    "font": "Atkinson Hyperlegible, sans-serif",
     "axis": {"labelFontSize": 12, "titleFontSize": 13},
     "legend": {"labelFontSize": 12, "labelLimit": 260},
 }
@@ -18,9 +20,9 @@ SCHEMA = "https://vega.github.io/schema/vega-lite/v5.json"
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Bar:
-    """A span of a fryer's day, in hours: a load or a filter turn, and what is written on it."""
+    """A span of a row of the day, in hours: a load or a filter turn, and what is written above it."""
 
-    fryer: str
+    row: str
     from_h: float
     to_h: float
     name: str
@@ -38,13 +40,12 @@ class Band:
 
 
 def gantt_spec(
-    loads: Sequence[Bar], turns: Sequence[Bar], fryers: Sequence[str], words: Mapping[str, str]
+    loads: Sequence[Bar], turns: Sequence[Bar], rows: Sequence[str], words: Mapping[str, str]
 ) -> Spec:
-    """Fryers as rows, loads as bars with their pieces, filter turns hatched by their word."""
-    bars = [
-        {"fryer": b.fryer, "from": b.from_h, "to": b.to_h, "name": b.name, "text": b.text}
-        for b in (*loads, *turns)
-    ]
+    """Loads as bars with their pieces in their row, filter turns by their own tone."""
+    drawn = (*loads, *turns)
+    bars = [{"row": b.row, "from": b.from_h, "to": b.to_h, "name": b.name, "text": b.text} for b in drawn]
+    span_h = max((b.to_h for b in drawn), default=0.0) - min((b.from_h for b in drawn), default=0.0)
     names = [*dict.fromkeys(bar.name for bar in loads), words["filter"]]
     tones = [*(TONES[i % len(TONES)] for i in range(len(names) - 1)), RULE]
     hours = {
@@ -54,22 +55,23 @@ def gantt_spec(
         "axis": {"tickMinStep": 1, "format": "d"},
     }
     place = {
-        "field": "fryer",
+        "field": "row",
         "type": "nominal",
         "title": None,
-        "sort": list(fryers),
-        "axis": {"labelLimit": 220},
+        "sort": list(rows),
+        "scale": {"domain": list(rows)},
+        "axis": {"labelLimit": 330, "grid": True},
     }
     return {
         "$schema": SCHEMA,
         "description": words["about"],
         "background": "white",
-        "width": 860,
-        "height": {"step": 46},
+        "width": max(860, round(HOUR_PX * span_h)),
+        "height": {"step": 38},
         "data": {"values": bars},
         "layer": [
             {
-                "mark": {"type": "bar", "height": 26, "stroke": "white"},
+                "mark": {"type": "bar", "height": 16, "stroke": "white"},
                 "encoding": {
                     "x": {"field": "from", **hours},
                     "x2": {"field": "to"},
@@ -78,12 +80,13 @@ def gantt_spec(
                         "field": "name",
                         "type": "nominal",
                         "title": None,
+                        "legend": {"orient": "top"},
                         "scale": {"domain": names, "range": tones},
                     },
                 },
             },
             {
-                "mark": {"type": "text", "align": "left", "dx": 3, "color": "white", "fontSize": 11},
+                "mark": {"type": "text", "align": "left", "dy": -16, "color": INK, "fontSize": 12},
                 "encoding": {"x": {"field": "from", **hours}, "y": place, "text": {"field": "text"}},
             },
         ],
@@ -120,7 +123,7 @@ def shelf_spec(hours_h: Sequence[float], bands: Sequence[Band], words: Mapping[s
         },
         "spec": {
             "width": 860,
-            "height": 90,
+            "height": 60,
             "layer": [
                 {
                     "mark": {"type": "area", "color": OIL, "opacity": 0.25},

@@ -59,6 +59,8 @@ _BY_RIGHT = {
         "GET /cook/probes/{number}/report.pdf",
         "GET /day",
         "GET /day/plan.json",
+        "GET /day/plan.pdf",
+        "GET /day/practice",
         "GET /day/{picture}.svg",
         "GET /day/sales",
         "GET /day/sales/file/{name}",

@@ -1,4 +1,4 @@
-"""The day on paper: labels for trays, and the hand-over of a shift."""
+"""The day on paper: the plan, labels for trays, and the hand-over of a shift."""
 
 from __future__ import annotations
 
@@ -7,12 +7,15 @@ from functools import partial
 
 from frywright.model.errors import InputError
 from frywright.model.findings import say
+from frywright.model.kitchen import Kitchen
 from frywright.model.trade import time_of_day
 from frywright.paper.paper import PAPER, Section, pdf, section
 from frywright.plan.live import State
 from frywright.rooms.day.board import Board
 from frywright.rooms.day.board_rows import BoardView, Cooking, FryerRow
 from frywright.rooms.day.board_view import board_view
+from frywright.rooms.day.orders import OrderRow
+from frywright.rooms.day.plan_view import PlannedDrop, PlanView, in_order
 from frywright.voice.tongue import Translate
 
 
@@ -49,6 +52,72 @@ def labels_pdf(board: Board, now_s: float, language: str, tr: Translate = str) -
         "words": words,
     }
     return pdf("labels.typ", "labels", data)
+
+
+def plan_pdf(
+    kitchen: Kitchen, view: PlanView, promised: Sequence[OrderRow], language: str, tr: Translate = str
+) -> bytes:
+    """The plan to hang up: promised orders, loads and filter turns in order, fryers at heat, last drops."""
+    turn = tr("filter turn")
+    return pdf(
+        "handover.typ",
+        "handover",
+        {
+            "title": tr("Plan of the day"),
+            "place": kitchen.site.name,
+            "when": view.date,
+            "language": language,
+            "size_pt": 11,
+            "paper": PAPER[str(kitchen.site.units)],
+            "sections": [
+                *([_promised(promised, tr)] if promised else []),
+                section(
+                    tr("Fryers at heat"),
+                    [tr("fryer"), tr("at heat")],
+                    [4, 3],
+                    [[f.name, f"{f.from_}–{f.to}" if f.used else tr("off")] for f in view.fryers],
+                ),
+                section(
+                    tr("Last drops"),
+                    [tr("product"), tr("last drop")],
+                    [4, 3],
+                    [[x.name, x.at] for x in view.last_drops],
+                ),
+                section(
+                    tr("Loads and filter turns in order"),
+                    [tr("drop"), tr("fryer"), tr("product"), tr("load"), tr("lift"), tr("evidence")],
+                    [2, 5, 5, 4, 2, 3],
+                    [
+                        [x.drop, x.fryer_name, x.product_name, x.amount, x.lift, tr(x.evidence)]
+                        if isinstance(x, PlannedDrop)
+                        else [x.at, x.fryer_name, turn, "", "", ""]
+                        for x in in_order(view)
+                    ],
+                    tr("Nothing."),
+                ),
+            ],
+            "signs": [],
+            "caution": tr(
+                "Hot oil burns: face shield, long gloves and apron on, heat off before draining, dry pan,"
+                " one oil move at a time."
+            ),
+            "foot": tr(
+                "Written before the day began. The live board decides anew every few minutes; where they"
+                " differ, follow the board."
+            ),
+        },
+    )
+
+
+def _promised(rows: Sequence[OrderRow], tr: Translate) -> Section:
+    """Orders still to be handed over."""
+    return section(
+        tr("Promised orders"),
+        [tr("ready at"), tr("ticket"), tr("product"), tr("pieces"), tr("in the oil by"), tr("now")],
+        [2, 3, 4, 2, 2, 4],
+        [[x.at, x.ticket or "–", x.name, str(x.pieces), x.in_by, x.text] for x in rows],
+        tr("Nothing."),
+    )
 
 
 def handover_pdf(
@@ -115,6 +184,7 @@ def _shift(board: Board, view: BoardView, state: State, tr: Translate) -> list[S
             [4, 2, 3],
             [[s.name, str(s.count), s.trays[0].ends if s.trays else ""] for s in view.shelf],
         ),
+        _promised(view.orders, tr),
         table(
             tr("Last drops"),
             [tr("product"), tr("last drop")],

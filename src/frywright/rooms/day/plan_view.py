@@ -37,7 +37,9 @@ class ForecastRow:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ForecastView:
-    """A day's forecast; ``halves`` are the times at which the half hours begin."""
+    """A day's forecast; ``halves`` are the times at which the clock's half hours begin, the first with the
+    day.
+    """
 
     date: str
     weekday: str
@@ -114,8 +116,9 @@ class PlanView:
 def forecast_view(bench: Bench) -> ForecastView:
     """Pieces by half hour and product with the 80 % band, and the day's total with its band."""
     trade, day = bench.trade, bench.day
-    width = max(1, round(HALF_HOUR_S / trade.slot_s))
-    begins = range(0, day.slots_count, width)
+    parts = [int((trade.start_s + t * trade.slot_s) // HALF_HOUR_S) for t in range(day.slots_count)]
+    begins = [t for t in range(day.slots_count) if t == 0 or parts[t] != parts[t - 1]]
+    halves = [(a, b) for a, b in zip(begins, [*begins[1:], day.slots_count], strict=True)]
     low, high = bench.forecast.total_quantile((0.1, 0.9))
     products = [
         ForecastRow(
@@ -125,7 +128,7 @@ def forecast_view(bench: Bench) -> ForecastView:
             low_n=float(low[i]),
             high_n=float(high[i]),
             mix_n=bench.mix_n[i],
-            halves=tuple(round(float(day.mean_n[i, t : t + width].sum()), 1) for t in begins),
+            halves=tuple(round(float(day.mean_n[i, a:b].sum()), 1) for a, b in halves),
         )
         for i, item in enumerate(day.items)
     ]
@@ -136,6 +139,12 @@ def forecast_view(bench: Bench) -> ForecastView:
         products=tuple(products),
         level_cv_frac=day.level_cv_frac,
     )
+
+
+def in_order(view: PlanView) -> list[PlannedDrop | PlannedTurn]:
+    """Loads and filter turns as they come."""
+    rows: list[PlannedDrop | PlannedTurn] = [*view.drops, *view.filters]
+    return sorted(rows, key=lambda x: x.drop_h if isinstance(x, PlannedDrop) else x.from_h)
 
 
 def _drops(bench: Bench, found: Outlook, names: Sequence[str], tr: Translate) -> tuple[PlannedDrop, ...]:
@@ -214,21 +223,35 @@ def plan_view(bench: Bench, found: Outlook, kitchen: Kitchen, tr: Translate = st
 
 
 def gantt(view: PlanView, tr: Translate = str) -> Spec:
-    """The plan as a picture."""
+    """The plan as a picture: a row for each product of a fryer, over all of which a filter turn goes."""
     words = {
         "clock": tr("hour of the day"),
         "filter": tr("filter turn"),
         "about": tr("Loads and filter turns by fryer over the day"),
     }
+    pairs = dict.fromkeys((d.fryer_name, d.product_name) for d in view.drops)
+    rows = {f.name: [product for fryer, product in pairs if fryer == f.name] for f in view.fryers}
     loads = [
-        Bar(fryer=d.fryer_name, from_h=d.drop_h, to_h=d.lift_h, name=d.product_name, text=str(d.pieces))
+        Bar(
+            row=_row(d.fryer_name, d.product_name),
+            from_h=d.drop_h,
+            to_h=d.lift_h,
+            name=d.product_name,
+            text=str(d.pieces),
+        )
         for d in view.drops
     ]
     turns = [
-        Bar(fryer=f.fryer_name, from_h=f.from_h, to_h=f.to_h, name=words["filter"], text="▒")
+        Bar(row=_row(f.fryer_name, product), from_h=f.from_h, to_h=f.to_h, name=words["filter"], text="")
         for f in view.filters
+        for product in rows[f.fryer_name] or [""]
     ]
-    return gantt_spec(loads, turns, [f.name for f in view.fryers], words)
+    names = [_row(fryer, product) for fryer, made in rows.items() for product in made or [""]]
+    return gantt_spec(loads, turns, names, words)
+
+
+def _row(fryer: str, product: str) -> str:
+    return f"{fryer} · {product}" if product else fryer
 
 
 def shelf_curves(view: PlanView, tr: Translate = str) -> Spec:

@@ -6,10 +6,13 @@ from __future__ import annotations
 
 import datetime as dt
 import io
+import itertools
 
 import numpy as np
 from numpy.typing import NDArray
 
+from frywright.ledger.facts.day import PracticeTap
+from frywright.ledger.store import Store
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import time_of_day
 from frywright.plan.model import Day
@@ -62,6 +65,12 @@ def _shape(share: NDArray[np.float64]) -> NDArray[np.float64]:
     """Lunch and a larger dinner, shares of a day that sum to 1."""
     raw = np.exp(-(((share - 0.16) / 0.07) ** 2)) + 1.9 * np.exp(-(((share - 0.67) / 0.10) ** 2)) + 0.22
     return np.asarray(raw / raw.sum())
+
+
+def next_practice(store: Store, date: dt.date) -> int:
+    """Number of a practice day that nobody began: other guests, and no taps of before."""
+    begun = {item.fact.practice_count for item in store.facts(PracticeTap) if item.fact.date == date}
+    return next(n for n in itertools.count(1) if n not in begun)
 
 
 def guests(day: Day, seed: int) -> NDArray[np.int64]:

@@ -22,13 +22,13 @@ from frywright.model.units import is_count
 from frywright.paper.chart import svg
 from frywright.rooms.clock import now
 from frywright.rooms.day import day as work
-from frywright.rooms.day import limits, plan_view, pulling, sales, views, what_if
+from frywright.rooms.day import limits, orders, plan_view, pulling, sales, views, what_if
 from frywright.rooms.day import paper as day_paper
 from frywright.rooms.day.board import Board, Tap, tap_of
 from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.compare import compare_down, compare_out
 from frywright.rooms.day.lifting import LiftAskedError
-from frywright.rooms.day.practice import demo_sales
+from frywright.rooms.day.practice import demo_sales, next_practice
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import HERE, Context
@@ -42,6 +42,8 @@ def router(context: Context) -> APIRouter:
     """Routes of the room."""
     routes, benches = APIRouter(), context.benches
     _add_plan(routes, context, benches)
+    _add_practice(routes, context, benches)
+    _add_drawn_plan(routes, context, benches)
     _add_sales(routes, context, benches)
     _add_questions(routes, context, benches)
     _add_what_if(routes, context, benches)
@@ -81,8 +83,8 @@ def _add_plan(routes: APIRouter, context: Context, benches: Benches) -> None:
             values["sales"] = views.sales_view(context.store, benches.kitchen())
             bench = benches.get(date)
             values["forecast"] = plan_view.forecast_view(bench)
-            values["plan"] = plan_view.plan_view(bench, benches.plan(bench), benches.kitchen(), tr)
-            values["bench"] = bench
+            plan = plan_view.plan_view(bench, benches.plan(bench), benches.kitchen(), tr)
+            values |= {"plan": plan, "order": plan_view.in_order(plan), "bench": bench}
             used = {fact.program for loads in bench.loads for fact in loads}
             values["refused"] = not_serving(context.store, request, used - benches.serving(), tr)
             values["rule"] = limits.rule_view(bench, tr)
@@ -91,12 +93,35 @@ def _add_plan(routes: APIRouter, context: Context, benches: Benches) -> None:
             values["problem"], status = context.explain(request, error), 200 if missing else error.http_status
         return context.render(request, "day/day.html", status, **values)
 
+
+def _add_practice(routes: APIRouter, context: Context, benches: Benches) -> None:
+    @routes.get("/day/practice")
+    def begin_practice(request: Request) -> Response:
+        date = _date(request.query_params, benches)
+        number = next_practice(context.store, date)
+        return RedirectResponse(f"/day/{_screen(request.query_params)}?practice={number}&date={date}", 303)
+
+
+def _add_drawn_plan(routes: APIRouter, context: Context, benches: Benches) -> None:
+    """The plan for programs, on paper and as pictures."""
+
     @routes.get("/day/plan.json")
     def plan(request: Request) -> Response:
         bench = benches.get(_date(request.query_params, benches))
         tr = translator(context.language(request))
         view = plan_view.plan_view(bench, benches.plan(bench), benches.kitchen(), tr)
         return JSONResponse({"ok": True, **plain(view)})
+
+    @routes.get("/day/plan.pdf")
+    def paper(request: Request) -> Response:
+        bench, kitchen = benches.get(_date(request.query_params, benches)), benches.kitchen()
+        language = context.language(request)
+        tr = translator(language)
+        view = plan_view.plan_view(bench, benches.plan(bench), kitchen, tr)
+        promised = orders.order_rows(context.store, bench, None, tr)
+        return Response(
+            day_paper.plan_pdf(kitchen, view, promised, language, tr), media_type="application/pdf"
+        )
 
     @routes.get("/day/{picture}.svg")
     def picture(request: Request, picture: str) -> Response:
