@@ -215,6 +215,7 @@ def test_a_tap_is_kept_once_with_both_times(store, kitchen, bench):
         {"what": "sold", "product": "x"},
         {"what": "lift", "fryer": "alder", "at_s": "noon"},
         {"what": "count", "product": "bone_in", "pieces": "1e9"},
+        {"what": "drop", "fryer": "alder", "product": "bone_in", "pieces": "3.5"},
         {"what": "lift", "fryer": "alder", "key": ""},
     ],
 )

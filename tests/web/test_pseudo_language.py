@@ -58,6 +58,7 @@ READ = {
     "/setup": [""],
     "/setup/first": [""],
     "/setup/own": ["?fryer=alder&product=bone_in", ""],
+    "/setup/day": [""],
     "/cook/live": [""],
     "/cook/probes": [""],
     "/cook/probing": ["", "?program=wedges+cedar", "?program=zz"],

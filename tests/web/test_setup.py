@@ -16,7 +16,7 @@ from frywright.rooms.cook import plate_photo
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.web.app import make_app
 from tests.demo import remember_demo
-from tests.rooms.test_setup import METRIC, US, told
+from tests.rooms.test_setup import DAY, METRIC, US, told
 
 HOST = "http://127.0.0.1"
 
@@ -308,3 +308,20 @@ def test_a_program_one_cooks_by_is_typed_and_answered_for_where_it_is_short(stor
     assert [round(s.set_c) for s in made.stages] == [171, 168, 177]
     assert client.get("/cook").status_code == 200
     assert client.get("/setup/own").status_code == 422
+
+
+def test_a_kitchen_without_a_file_gets_its_day_on_a_page(store):
+    """The day leads there; a wrong box is marked and nothing typed is lost; then sales are asked for."""
+    client = client_of(store)
+    here = told(store, "kitchen", US)
+    client.post("/setup/kitchen/keep", data={"revision": str(here.revision)})
+    assert 'href="/setup/day"' in client.get("/day").text
+    money = {"margin_bone_in": "2.60", "cost_bone_in": "0.95"}
+    page = client.post("/setup/day", data={**DAY, **money, "opens": "25:00"})
+    assert page.status_code == 422
+    assert 'name="opens" value="25:00" aria-invalid="true"' in page.text
+    assert "13:00 – 15:30, 20:30-22:00" in page.text and 'value="2.60"' in page.text
+    done = client.post("/setup/day", data={**DAY, **money})
+    assert done.status_code == 200 and "sales is missing" in done.text
+    assert remembered_kitchen(store).trade.zone == "Europe/Madrid"
+    assert 'name="hands" value="2"' in client.get("/setup/day").text

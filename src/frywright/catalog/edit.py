@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 
 from frywright.model.codec import Source
 from frywright.model.errors import InputError
@@ -40,6 +40,33 @@ def with_place(text: str, lines: Mapping[str, str]) -> str:
     return text
 
 
+def with_day(text: str, lines: Mapping[str, str]) -> str:
+    """A kitchen file whose day has other values: each name of the day's table and its new line."""
+    if "day" not in Source(text, "kitchen.toml").load():
+        text = text.rstrip("\n") + "\n\n[day]\n"
+    for name, line in reversed(list(lines.items())):
+        text = _put(text, "day", name, line, after="")
+    return text
+
+
+def with_sell(text: str, product: str, lines: Mapping[str, str]) -> str:
+    """A kitchen file in which a product is sold: each name of its table of sale and its new line."""
+    tables = Source(text, "kitchen.toml").load().get("sell", [])
+    number = next((n for n, table in enumerate(tables) if table.get("product") == product), len(tables))
+    if number == len(tables):
+        text = text.rstrip("\n") + f'\n\n[[sell]]\nproduct = "{product}"\n'
+    for name, line in reversed(list(lines.items())):
+        text = _put(text, f"sell[{number}]", name, line, after="product")
+    return text
+
+
+def without_sell(text: str, product: str) -> str:
+    """A kitchen file in which a product is not sold."""
+    tables = Source(text, "kitchen.toml").load().get("sell", [])
+    numbers = {n for n, table in enumerate(tables) if table.get("product") == product}
+    return _without(text, "[[sell]]", numbers)
+
+
 def for_another_place(text: str) -> str:
     """A kitchen file for other machines of the same make at another place: what was measured on each fryer is
     an estimate. What was fitted to cooks here is left out, and so is whom to call and where to meet.
@@ -53,12 +80,14 @@ def for_another_place(text: str) -> str:
     return text
 
 
-def _without(text: str, head: str) -> str:
-    """A file without the tables of a head, each up to the next head."""
-    kept, inside = [], False
+def _without(text: str, head: str, numbers: Collection[int] | None = None) -> str:
+    """A file without the tables of a head (or those of some numbers), each up to the next head."""
+    kept, inside, count = [], False, -1
     for line in text.splitlines():
         if line.lstrip().startswith("["):
-            inside = line.split("#")[0].replace(" ", "").strip() == head
+            found = line.split("#")[0].replace(" ", "").strip() == head
+            count += found
+            inside = found and (numbers is None or count in numbers)
         if not inside:
             kept.append(line)
     return "\n".join(kept) + "\n"
@@ -70,24 +99,22 @@ def _put(text: str, path: str, name: str, line: str, after: str) -> str:
     spelled = (name, *(f"{name}_{unit}" for unit in UNITS))
     old = next((at for key in spelled if (at := source.line_of(path, key)) >= 0), -1)
     if old >= 0:
-        lines[old] = line
+        lines[old : _end(lines, old) + 1] = [line]
     else:
         lines.insert(source.line_of(path, after) + 1, line)
     return "\n".join(lines) + "\n"
 
 
+def _end(lines: list[str], first: int) -> int:
+    """Index of the last line of a value, which may be a list on several lines."""
+    value = lines[first].partition("=")[2].lstrip()
+    return next(at for at in range(first, len(lines)) if "]" in lines[at]) if value[:1] == "[" else first
+
+
 def _with_estimates(text: str, path: str, names: list[str]) -> str:
     """A fryer's list of estimates anew, which may stand on several lines."""
-    source, lines = Source(text, "kitchen.toml"), text.splitlines()
     quoted = ", ".join(f'"{name}"' for name in names)
-    told = f"estimates = [{quoted}]"
-    marks = source.line_of(path, "estimates")
-    if marks < 0:
-        lines.insert(source.line_of(path, "key") + 1, told)
-    else:
-        until = next(at for at in range(marks, len(lines)) if "]" in lines[at])
-        lines[marks : until + 1] = [told, *[""] * (until - marks)]
-    return "\n".join(lines) + "\n"
+    return _put(text, path, "estimates", f"estimates = [{quoted}]", after="key")
 
 
 def _keys(tables: list[dict[str, object]]) -> str:

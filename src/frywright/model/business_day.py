@@ -16,7 +16,7 @@ def trade_of(kitchen: Kitchen) -> Trade:
         raise InputError(
             "day",
             "missing in the kitchen file",
-            "described by [day], [[sell]] and [[menu]] (see the how-to of the day)",
+            "described on the page Hours and money of the day, or by [day] and [[sell]] in the kitchen file",
             where=kitchen.site.name,
         )
     return kitchen.trade

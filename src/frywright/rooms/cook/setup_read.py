@@ -53,6 +53,10 @@ NAMES = {
     "cut_set": "food",
     "shows": "degrees",
     "oil_mass": "oil",
+    "zone": "time zone",
+    "first_drop": "first drop",
+    "hands": "people on the line",
+    "filter_every": "loads between filter turns",
 }
 """What a box is called where something is wrong with it."""
 BARE_SMALL = {"us": ("in", "oz"), "metric": ("cm", "g")}

@@ -273,4 +273,7 @@ def tap_of(values: Mapping[str, Any]) -> Tap:
         name: str(values.get(name, "") or "")[:120]
         for name in ("key", "what", "fryer", "product", "reason", "who", "undoes")
     }
-    return Tap(at_s=number("at_s", "-1"), pieces_count=int(number("pieces")), **words)
+    pieces = number("pieces")
+    if pieces != int(pieces):
+        raise InputError("pieces", repr(str(values["pieces"])[:20]), "a whole number")
+    return Tap(at_s=number("at_s", "-1"), pieces_count=int(pieces), **words)

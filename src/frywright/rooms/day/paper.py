@@ -24,7 +24,7 @@ def labels_pdf(board: Board, now_s: float, language: str, tr: Translate = str) -
     state, bench = board.state(now_s), board.bench
     trays = sorted((t for t in state.trays if t.ends_n > state.now_n), key=lambda t: (t.lift_n, t.item))
     if not trays:
-        raise InputError("labels", "no tray on the shelf", "printed after a lift")
+        raise InputError("shelf", "empty", "filled by a lift before labels are printed")
     slot, start = bench.trade.slot_s, bench.trade.start_s
     labels = [
         {

@@ -65,6 +65,7 @@ class PromiseView:
     chance_frac: float
     largest_n: int
     others_short_n: float
+    fryer_names: tuple[str, ...]
     start: str
     fryers: tuple[str, ...]
     at: str
@@ -140,6 +141,7 @@ def promise_view(board: Board, now_s: float, product: str, at_s: float, pieces: 
         others_short_n=round(found.others_short_n, 1),
         start=bench.trade.clock_of(found.first_drop) if found.first_drop >= 0 else "",
         fryers=tuple(bench.fryers[f] for f in found.fryers),
+        fryer_names=tuple(board.kitchen.fryer(bench.fryers[f]).name for f in found.fryers),
         at=time_of_day(at_s),
         pieces=pieces,
         product=product,

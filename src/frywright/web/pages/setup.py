@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from secrets import token_urlsafe
 from typing import Any, BinaryIO
 from urllib.parse import quote
+from zoneinfo import available_timezones
 
 from fastapi import APIRouter, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
@@ -15,6 +16,7 @@ from frywright.model.errors import DataError, FrywrightError, InputError
 from frywright.rooms.cook import setup as work
 from frywright.rooms.cook import setup_view as view
 from frywright.rooms.cook.measured import keep_measured
+from frywright.rooms.cook.own_day import day_typed, keep_day
 from frywright.rooms.cook.own_program import own_program, rows_of
 from frywright.rooms.cook.setup_read import Asked
 from frywright.rooms.demo import play_demo
@@ -38,6 +40,7 @@ def router(context: Context) -> APIRouter:
     _add_start(routes, context)
     _add_first(routes, context)
     _add_own(routes, context)
+    _add_day(routes, context)
     _add_screens(routes, context)
     _add_keeping(routes, context)
     return routes
@@ -167,6 +170,35 @@ def _own_page(
         **more,
     }
     return context.render(request, "cook/setup_own.html", status, room="setup", **values)
+
+
+def _add_day(routes: APIRouter, context: Context) -> None:
+    @routes.get("/setup/day")
+    def show(request: Request) -> Response:
+        return _day_page(context, request, day_typed(remembered_kitchen(context.store)))
+
+    @routes.post("/setup/day")
+    def keep(request: Request, form: Typed) -> Response:
+        language, place = context.language(request), remembered_kitchen(context.store)
+        try:
+            made, wrong = keep_day(context.store, form, form.get("reason", ""))
+        except (InputError, DataError) as error:
+            said = context.explain(request, error)
+            return _day_page(context, request, form, error.http_status, problem=said)
+        if made is None:
+            marks = {box: explain(e, language, str(place.site.units)) for box, e in wrong.items()}
+            return _day_page(context, request, form, 422, wrong=marks)
+        return RedirectResponse("/day", 303)
+
+
+def _day_page(
+    context: Context, request: Request, typed: Mapping[str, str], status: int = 200, **more: Any
+) -> Response:
+    """The boxes of a kitchen's day."""
+    place = remembered_kitchen(context.store)
+    values: dict[str, Any] = {"kitchen": place, "typed": dict(typed), "setup": {"found": {}}, "wrong": {}}
+    values |= {"problem": "", "zones": sorted(available_timezones()), **more}
+    return context.render(request, "cook/setup_day.html", status, room="day", **values)
 
 
 def _shown(
