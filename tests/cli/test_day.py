@@ -69,6 +69,7 @@ def test_a_friday_by_command(store):
     assert any(t["what"] == "down" and t["at"] == "17:40" for t in told["told"])
     assert told["drops_count"] > 50
     assert sum(c["pieces_n"] for c in told["causes"]) == pytest.approx(told["thrown_n"], abs=1.0)
+    assert told["score"]["money"] == pytest.approx(sum(r["money"] for r in told["score"]["rows"]), abs=0.01)
     board = answer("board", "--store", store, "--practice", "7", "--date", "2026-11-27", "--at", "18:00")
     assert {f["key"]: f["state"] for f in board["fryers"]}["birch"] == "down"
 

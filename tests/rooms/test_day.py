@@ -30,8 +30,9 @@ from frywright.rooms.day.board import Board, Tap, tap_of
 from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.compare import compare_down
 from frywright.rooms.day.orders import order_rows, promise_order
-from frywright.rooms.day.practice import demo_sales, next_practice
+from frywright.rooms.day.practice import demo_sales, guests, next_practice
 from frywright.rooms.day.round import play_day
+from frywright.rooms.day.score import score_view
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
 from tests.paper import words
@@ -256,6 +257,18 @@ def test_a_practice_friday_with_a_fryer_that_fails(store, kitchen, bench):
     assert np.nansum(state.sold_n) > 0.6 * bench.day.mean_n.sum()
     with pytest.raises(InputError):
         play_day(replace(board, practice=None))
+    end_s = board.bench.trade.closes_s + 60.0
+    score = score_view(board, end_s)
+    asked = guests(bench.day, 7).sum(axis=1)
+    thrown = board.state(end_s).thrown
+    for i, (row, item) in enumerate(zip(score.rows, bench.day.items, strict=True)):
+        assert row.asked_n == asked[i] == row.served_n + row.missed_n
+        assert row.thrown_n == sum(t.units_n for t in thrown if t.tray.item == i)
+        lost = row.missed_n * item.short_money + (row.thrown_n + row.left_n) * item.waste_money
+        assert row.money == pytest.approx(lost)
+    assert score.money == pytest.approx(sum(row.money for row in score.rows)) and score.money > 0
+    assert 0.8 < score.served_frac < 1.0
+    assert score_view(replace(board, practice=None), end_s) is None
 
 
 def test_a_failed_fryer_is_compared(store, kitchen, bench):

@@ -390,12 +390,15 @@ def board(
 
 def _play(shop: Shop, live: Any, down: str) -> None:
     """Play a practice day to its end and tell how it went."""
+    from frywright.model.trade import money
     from frywright.rooms.day.round import play_day
+    from frywright.rooms.day.score import score_view
     from frywright.rooms.day.views import close_view
 
     told = play_day(live, down)
-    close = close_view(live, live.bench.trade.closes_s, shop.tr)
-    if shop.json({"told": told, **plain(close)}):
+    end_s = live.bench.trade.closes_s
+    close, score = close_view(live, end_s, shop.tr), score_view(live, end_s, shop.tr)
+    if shop.json({"told": told, **plain(close), "score": plain(score)}):
         return
     for line in told:
         typer.echo(f"{line.at}  {line.text}")
@@ -405,3 +408,10 @@ def _play(shop: Shop, live: Any, down: str) -> None:
         thrown=f"{close.thrown_n:.0f}",
         reasons=", ".join(f"{c.cause} {c.pieces_n:.0f}" for c in close.causes),
     )
+    if score:
+        shop.say(
+            "{pct} % of what guests asked for was served. Lost: {money}.",
+            score,
+            pct=f"{100 * score.served_frac:.1f}",
+            money=money(score.money, score.currency),
+        )

@@ -29,6 +29,7 @@ from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.compare import compare_down, compare_out
 from frywright.rooms.day.lifting import LiftAskedError
 from frywright.rooms.day.practice import demo_sales, next_practice
+from frywright.rooms.day.score import score_view
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import HERE, Context
@@ -425,6 +426,7 @@ def _add_board_questions(routes: APIRouter, context: Context, benches: Benches) 
             "day/close.html",
             room="day",
             view=view,
+            score=score_view(board, second, translator(context.language(request))),
             board=board,
             back=_same(request.query_params, second),
         )
