@@ -207,3 +207,48 @@ def test_what_is_changed_behind_the_program_is_found_by_the_chain_and_moves_no_p
     for one in (store, later):
         with pytest.raises(RecordError, match="breaks at entry 1"):
             one.verify()
+
+
+def test_a_server_never_reads_a_file_that_another_took_the_place_of(store, path, tmp_path):
+    """Connections that stay open are to the file that lies there now."""
+    rest = store.stay_open()
+    note(store, "mine")
+    assert events(store.facts(DayNoted)) == ["mine"]
+    other = Store.file(tmp_path / "o.db", lambda: MOMENT)
+    note(other, "other")
+    with sqlite3.connect(tmp_path / "o.db") as raw:
+        raw.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+    (tmp_path / "o.db").replace(path)
+    for end in ("-wal", "-shm"):
+        path.with_name(path.name + end).unlink(missing_ok=True)
+    assert events(store.facts(DayNoted)) == ["other"]
+    note(store, "more")
+    assert events(Store.file(path, lambda: MOMENT).facts(DayNoted)) == ["other", "more"]
+    rest()
+
+
+def test_a_server_that_rests_leaves_one_whole_file(store, path):
+    """Its connections stay while they are used, and are let go once nobody used one between two looks."""
+    rest, journal = store.stay_open(), path.with_name(path.name + "-wal")
+    second = store.at("second")
+    note(second, "there")
+    assert journal.exists() and store.engine.pool.checkedin() == 1
+    rest()
+    assert journal.exists()
+    note(store, "mine")
+    rest()
+    assert journal.exists()
+    rest()
+    assert not journal.exists()
+    assert events(store.facts(DayNoted)) == ["mine"] and events(second.facts(DayNoted)) == ["there"]
+
+
+def test_a_look_that_let_go_reads_on_with_a_connection_of_its_own(store):
+    """Whoever reads an answer slowly holds none between two pieces."""
+    store.stay_open()
+    note(store, "mine")
+    with store.reading() as let_go:
+        assert store.last().number == 1 and store.engine.pool.checkedout() == 1
+        let_go()
+        assert store.engine.pool.checkedout() == 0
+        assert store.last().number == 1 and store.engine.pool.checkedout() == 0

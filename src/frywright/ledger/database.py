@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+import os
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from threading import Lock
@@ -17,6 +18,10 @@ from frywright.model.errors import NotKeptError, RecordError
 NEWEST_SCHEMA = "0011"
 LONGEST_QUEUE_S = 20.0
 """A writer that waits longer for its turn keeps nothing and says so (project's own rule)."""
+KEPT_OPEN = 8
+"""Connections to a file that a server keeps while it is busy; more are closed after their block (own
+choice).
+"""
 WRITER_LOCK = 7_310_221
 """Number of the advisory lock under which PostgreSQL writers take turns."""
 
@@ -30,28 +35,65 @@ def opened(url: str, *, passing: bool = False) -> sa.Engine:
     RecordError
         It is no store, or one of a newer program.
     """
-    file = is_file(url)
     try:
         engine = (
-            sa.create_engine(
-                url,
-                poolclass=sa.NullPool,
-                connect_args={"check_same_thread": False},
-                hide_parameters=True,  # no log or error tells what was written
-            )
-            if file
+            _of_file(url, poolclass=sa.NullPool)
+            if is_file(url)
             else sa.create_engine(url, pool_pre_ping=True, hide_parameters=True)
         )
     except ModuleNotFoundError as error:
         raise RecordError("A PostgreSQL store needs the extra: pip install 'frywright[postgres]'.") from error
-    if file:
-        event.listen(engine, "connect", _prepare)
     try:
         METADATA.create_all(engine) if passing else _upgrade(engine)
     except BaseException:
         engine.dispose()  # nobody will use it: no connection stays open behind
         raise
     return engine
+
+
+def _of_file(url: str | sa.URL, **pool: Any) -> sa.Engine:
+    engine = sa.create_engine(
+        url,
+        connect_args={"check_same_thread": False},
+        hide_parameters=True,  # no log or error tells what was written
+        **pool,
+    )
+    event.listen(engine, "connect", _prepare)
+    return engine
+
+
+def staying(url: sa.URL) -> tuple[sa.Engine, Callable[[], None]]:
+    """The engine of a file whose connections stay open between blocks, and what closes them when nobody has
+    used one since it was last called. One to a file that is no longer at its place is never used again.
+    """
+    engine, path = _of_file(url, pool_size=KEPT_OPEN, max_overflow=-1, pool_use_lifo=True), str(url.database)
+    used = [0, 0]  # since the start; by the last call
+
+    def opened_now(_connection: Any, record: Any) -> None:
+        record.info["file"] = _which(path)
+
+    def taken(_connection: Any, record: Any, _proxy: Any) -> None:
+        used[0] += 1
+        if record.info["file"] != _which(path):
+            raise sa.exc.DisconnectionError("another file is in its place")
+
+    def rest() -> None:
+        if used[0] == used[1]:
+            engine.dispose()
+        used[1] = used[0]
+
+    event.listen(engine, "connect", opened_now)
+    event.listen(engine, "checkout", taken)
+    return engine, rest
+
+
+def _which(path: str) -> tuple[int, int] | None:
+    """Which file lies at a path, None for none."""
+    try:
+        found = os.stat(path)
+    except OSError:
+        return None
+    return found.st_dev, found.st_ino
 
 
 def is_file(url: str) -> bool:

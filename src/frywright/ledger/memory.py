@@ -9,9 +9,11 @@ was removed, everything is read anew.
 from __future__ import annotations
 
 import json
+from bisect import bisect_right
 from collections import OrderedDict
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import islice
 from threading import Lock, RLock
 from typing import Any, Generic
 
@@ -105,7 +107,8 @@ class Tail(Generic[F]):
 
     def facts(self, after: int = 0) -> Iterator[Kept[F]]:
         """Oldest first, after a number."""
-        return (item.fact(self.cls) for item in self.items if item.number > after)
+        begin = bisect_right(self.items, after, key=lambda item: item.number) if after else 0
+        return (item.fact(self.cls) for item in islice(self.items, begin, None))
 
     def newest_first(self, before: int | None = None) -> Iterator[Kept[F]]:
         """Newest first, before a number."""

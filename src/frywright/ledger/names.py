@@ -25,6 +25,10 @@ AT_ONCE = 500
 """References asked for together."""
 LONGEST = 200
 """Letters of a name; a longer text is none and stays in its entry."""
+_NAME: sa.BindParameter[str] = sa.bindparam("name")
+_REF_OF = sa.select(PERSON.c.ref).where(PERSON.c.name == _NAME, PERSON.c.removed_on == "")
+_OF_REFS = sa.select(PERSON).where(PERSON.c.ref.in_(sa.bindparam("refs", expanding=True)))
+"""Asked at every write and every look at what is new, so they are built once."""
 
 
 class Line(NamedTuple):
@@ -67,8 +71,7 @@ def ref_of(salt: str, name: str) -> str:
 
 def referred(connection: sa.Connection, name: str) -> str:
     """What an entry holds in place of a name: the reference it has had since it was first used."""
-    known = sa.select(PERSON.c.ref).where(PERSON.c.name == name, PERSON.c.removed_on == "")
-    ref = connection.execute(known).scalar()
+    ref = connection.execute(_REF_OF, {"name": name}).scalar()
     if ref is None:
         salt = secrets.token_hex(16)
         ref = ref_of(salt, name)
@@ -98,8 +101,8 @@ def _names(connection: sa.Connection, refs: Iterable[str]) -> dict[str, str]:
     wanted = sorted(refs)
     found = {ref: f"#{ref[:8]}" for ref in wanted}
     for start in range(0, len(wanted), AT_ONCE):
-        query = sa.select(PERSON).where(PERSON.c.ref.in_(wanted[start : start + AT_ONCE]))
-        people = (Person(**row._mapping) for row in connection.execute(query))
+        some = connection.execute(_OF_REFS, {"refs": wanted[start : start + AT_ONCE]})
+        people = (Person(**row._mapping) for row in some)
         found |= {one.ref: one.name for one in people if one.sound}
     return found
 

@@ -17,6 +17,11 @@ from frywright.ledger.tables import ANSWERED
 from frywright.model.entry import canonical
 from frywright.model.errors import InputError, RecordError
 
+_MARK: sa.BindParameter[str] = sa.bindparam("mark")
+_ANSWER = sa.select(ANSWERED.c.answer).where(ANSWERED.c.mark == _MARK)
+_KEEP = ANSWERED.insert()
+"""Asked at every write, so they are built once."""
+
 
 def once(
     store: Store, what: str, key: str, body: Any, write: Callable[[], dict[str, Any]], who: str = ""
@@ -46,7 +51,7 @@ def once(
                 raise InputError("Idempotency-Key", key, "new for every write: this one was used for another")
             return dict(json.loads(known.answer)), False
         answer = write()
-        writer.connection.execute(ANSWERED.insert().values(mark=mark, body=text, answer=canonical(answer)))
+        writer.connection.execute(_KEEP, {"mark": mark, "body": text, "answer": canonical(answer)})
         return answer, True
 
 
@@ -54,12 +59,10 @@ def kept_once(store: Store, cls: type[F], key: str, write: Callable[[], Kept[F]]
     """The fact of a key, and whether it was written now: one sent again finds the first, whatever it says."""
     mark = hashlib.sha256(f"{store.site}entry {cls.KIND}\n{key}".encode()).hexdigest()
     with store.writing() as writer:
-        known = writer.connection.execute(
-            sa.select(ANSWERED.c.answer).where(ANSWERED.c.mark == mark)
-        ).scalar()
+        known = writer.connection.execute(_ANSWER, {"mark": mark}).scalar()
         if known is None:
             made = write()
-            writer.connection.execute(ANSWERED.insert().values(mark=mark, body="", answer=str(made.number)))
+            writer.connection.execute(_KEEP, {"mark": mark, "body": "", "answer": str(made.number)})
             return made, True
     found = store.fact(int(known), cls)
     if found is None:

@@ -28,7 +28,7 @@ from typing import Any
 
 import sqlalchemy as sa
 
-from frywright.ledger.database import Queue, in_words, is_file, opened, take_turn
+from frywright.ledger.database import Queue, in_words, is_file, opened, staying, take_turn
 from frywright.ledger.facts.fact import F, Kept, kept
 from frywright.ledger.memory import Memory, recorded
 from frywright.ledger.names import named_rows
@@ -67,6 +67,14 @@ class _Look:
     over: bool = False
     fresh: set[str] = field(default_factory=set)
     """Kitchens whose memory was looked after in this look."""
+
+    def end(self) -> None:
+        """Let the connection go; whoever reads on opens one of their own."""
+        with self.lock:
+            self.over = True
+            if self.connection is not None:
+                self.connection.close()
+                self.connection = None
 
 
 class Store:
@@ -143,6 +151,18 @@ class Store:
         """Let go of connections kept open."""
         self.engine.dispose()
 
+    def stay_open(self) -> Callable[[], None]:
+        """Keep connections to a file between blocks, as a server does; what it gives is called now and then
+        and lets go of them once nobody has used one since the last call.
+        """
+        if not self.sqlite:
+            return lambda: None
+        self.close()
+        engine, rest = staying(self.engine.url)
+        for one in self._sites.values():
+            one.engine = engine
+        return rest
+
     @property
     def files(self) -> Path:
         """Folder of original files: beside an SQLite store; for PostgreSQL the one that ``FRYWRIGHT_FILES``
@@ -192,23 +212,22 @@ class Store:
             look.fresh.clear()
 
     @contextmanager
-    def reading(self) -> Iterator[None]:
+    def reading(self) -> Iterator[Callable[[], None]]:
         """All reads inside share one connection, opened by the first. Facts are those of the first look at
-        them, with what is written inside; everything else is read as it is at that moment.
+        them, with what is written inside; everything else is read as it is at that moment. What it gives
+        lets the connection go before the block ends.
         """
-        if self._held.get() is not None:
-            yield
+        held = self._held.get()
+        if held is not None:
+            yield held.end
             return
         look = _Look()
         mark = self._held.set(look)
         try:
-            yield
+            yield look.end
         finally:
             self._held.reset(mark)
-            with look.lock:
-                look.over = True
-                if look.connection is not None:
-                    look.connection.close()
+            look.end()
 
     @contextmanager
     def looking(self) -> Iterator[sa.Connection]:
@@ -225,6 +244,10 @@ class Store:
                 yield connection
             return
         with in_words(writing=False), look.lock:
+            if look.over:
+                with self.engine.connect() as connection:
+                    yield connection
+                return
             if look.connection is None:
                 look.connection = self.engine.connect()
             try:
@@ -270,19 +293,25 @@ class Store:
         newest_first: bool = False,
         after: int | None = None,
         named: bool = False,
+        block: int = READ_BLOCK,
     ) -> Iterator[Recorded]:
         """Entries in order of number, read in blocks so that memory stays bounded; ``after`` a number, or
         before it when newest come first. They are as they were hashed: people stand in them by reference,
-        unless ``named``.
+        unless ``named``. Who wants a few reads them in a smaller ``block``.
         """
-        return (recorded(row) for row in self._rows(kind, newest_first, after, named))
+        return (recorded(row) for row in self._rows(kind, newest_first, after, (named, block)))
 
     def _rows(
-        self, kind: str | None, newest_first: bool, after: int | None, named: bool = False
+        self,
+        kind: str | None,
+        newest_first: bool,
+        after: int | None,
+        how: tuple[bool, int] = (False, READ_BLOCK),
     ) -> Iterator[Any]:
+        named, most = how
         while True:
             order = ENTRY.c.number.desc() if newest_first else ENTRY.c.number
-            query = sa.select(ENTRY).where(self._mine).order_by(order).limit(READ_BLOCK)
+            query = sa.select(ENTRY).where(self._mine).order_by(order).limit(most)
             if kind is not None:
                 query = query.where(ENTRY.c.kind == kind)
             if after is not None:
@@ -291,7 +320,7 @@ class Store:
                 block = connection.execute(query).all()
                 told = named_rows(connection, block) if named else block
             yield from told
-            if len(block) < READ_BLOCK:
+            if len(block) < most:
                 return
             after = block[-1].number
 
@@ -357,7 +386,7 @@ class Store:
             yield from tail.facts(after or 0)
 
     def _facts_read(self, cls: type[F], newest_first: bool, after: int | None) -> Iterator[Kept[F]]:
-        rows = self._rows(cls.KIND, newest_first, after, named=True)
+        rows = self._rows(cls.KIND, newest_first, after, (True, READ_BLOCK))
         return (_fact(row, cls) for row in rows)  # type: ignore[arg-type]
 
     def facts_between(self, since: dt.datetime, until: dt.datetime, cls: type[F]) -> Iterator[Kept[F]]:

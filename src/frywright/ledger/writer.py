@@ -14,6 +14,15 @@ from frywright.model.errors import RecordError
 
 HOME = ""
 """Key of the kitchen a store begins with."""
+_HERE: sa.BindParameter[str] = sa.bindparam("here")
+_LAST = (
+    sa.select(ENTRY.c.number, ENTRY.c.hash)
+    .where(ENTRY.c.site == _HERE)
+    .order_by(ENTRY.c.number.desc())
+    .limit(1)
+)
+_INSERT = ENTRY.insert()
+"""Asked at every write, so they are built once."""
 
 
 class Writer:
@@ -24,12 +33,7 @@ class Writer:
         self.others: dict[str, Writer] = {site: self}
         self.fresh: set[str] = set()
         """Kitchens whose memory was looked after in this block; nobody else adds to them meanwhile."""
-        last = connection.execute(
-            sa.select(ENTRY.c.number, ENTRY.c.hash)
-            .where(ENTRY.c.site == site)
-            .order_by(ENTRY.c.number.desc())
-            .limit(1)
-        ).first()
+        last = connection.execute(_LAST, {"here": site}).first()
         self._number: int = last.number if last else 0
         self._hash: str = last.hash if last else GENESIS
         self._begun = self._number
@@ -118,7 +122,7 @@ class Writer:
         done = Recorded(
             number=number, entry=entry, recorded_at=recorded_at, previous_hash=self._hash, hash=link
         )
-        self.connection.execute(ENTRY.insert().values(**self._row(done)))
+        self.connection.execute(_INSERT, self._row(done))
         self._number, self._hash = number, link
         return done
 

@@ -93,18 +93,19 @@ def belief_of(day: Day, state: State, t: int) -> Array:
     belief = np.zeros((2, len(day.items) + 1))
     told = np.isfinite(state.sold_n)
     known = int(np.flatnonzero(told.any(axis=0)).max(initial=-1)) + 1
-    prior, firm = 1.0 / day.level_cv_frac**2, day.firm_n
+    prior, spreads_n = 1.0 / day.level_cv_frac**2, day.spreads_n
+    sold = np.maximum(np.where(told, state.sold_n, 0.0) - day.firm_n, 0.0) if known else state.sold_n
     for s in range(t):
         belief *= KEEP_FRAC
         if s >= known:
             continue
-        expected = day.mean_n[:, s]
-        seen = np.where(told[:, s], np.maximum(np.nan_to_num(state.sold_n[:, s]) - firm[:, s], 0.0), 0.0)
-        level = (prior + belief[0, 0]) / (prior + belief[1, 0])
-        bare = state.bare[:, s] if state.bare.size else np.zeros(len(seen), dtype=bool)
-        seen = np.where(bare, np.maximum(seen, level * expected), seen)
-        belief[:, 1:] += np.stack([seen, expected]) / day.spreads_n
-        belief[:, 0] += np.array([(seen / day.spreads_n).sum(), (expected / day.spreads_n).sum()])
+        expected, seen = day.mean_n[:, s], sold[:, s]
+        if state.bare.size and state.bare[:, s].any():
+            level = (prior + belief[0, 0]) / (prior + belief[1, 0])
+            seen = np.where(state.bare[:, s], np.maximum(seen, level * expected), seen)
+        both = np.stack([seen, expected]) / spreads_n
+        belief[:, 1:] += both
+        belief[:, 0] += both.sum(axis=1)
     return belief
 
 

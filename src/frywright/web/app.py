@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Awaitable, Callable, Mapping
+from collections.abc import Callable, Mapping
 from contextlib import nullcontext, suppress
 from functools import cache
 from math import ceil
@@ -19,7 +19,9 @@ from fastapi.exceptions import RequestValidationError
 from fastapi.middleware.gzip import GZipMiddleware
 from fastapi.responses import HTMLResponse, JSONResponse, RedirectResponse
 from fastapi.templating import Jinja2Templates
+from starlette.datastructures import MutableHeaders
 from starlette.requests import ClientDisconnect
+from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
 from frywright.ledger.accounts import Accounts
 from frywright.ledger.store import Store
@@ -172,7 +174,7 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
     app.mount("/static", context.files, name="static")
     for page in _pages():
         app.include_router(page.router(context))
-    app.middleware("http")(_guard)
+    app.add_middleware(Guard)
     app.add_middleware(GZipMiddleware, minimum_size=LEAST_PACKED_BYTES, compresslevel=PACKING_LEVEL)
     _tell_errors(app, context)
     return app
@@ -303,28 +305,57 @@ async def _authorise(request: Request) -> None:
         raise AccessError("{name} as {role} may not do this.", name=who.name, role=who.role)
 
 
-async def _guard(request: Request, call_next: Callable[[Request], Awaitable[Response]]) -> Response:
-    request.state.who, request.state.begun_s = None, monotonic()
-    store: Store = request.app.state.context.store
-    with store.reading() if request.method in ("GET", "HEAD") else nullcontext():
-        response = await _knocked_too_often(request)
-        if response is None:
-            with store.reading():
-                response = await run_in_threadpool(_turned_back, request)
-        if response is None:
+class Guard:
+    """What stands before every page: who knocks too often or may not come is told so, who asks is found, and
+    every answer is counted and carries the headers of a safe one.
+    """
+
+    def __init__(self, app: ASGIApp) -> None:
+        self.app = app
+
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
+        """Hand a request on, or turn it away."""
+        if scope["type"] != "http":
+            await self.app(scope, receive, send)
+            return
+        request = Request(scope, receive)
+        request.state.who, request.state.begun_s = None, monotonic()
+
+        let_go: Callable[[], None] | None = None
+
+        async def counted(message: Message) -> None:
+            if message["type"] == "http.response.start":
+                if let_go is not None:
+                    let_go()  # whoever reads an answer slowly keeps no connection to the store
+                _finish(request, message)
+            await send(message)
+
+        store: Store = request.app.state.context.store
+        with store.reading() if request.method in ("GET", "HEAD") else nullcontext():
+            response = await _knocked_too_often(request)
+            if response is None:
+                with store.reading():
+                    response = await run_in_threadpool(_turned_back, request)
+            if response is not None:
+                await response(scope, receive, counted)
+                return
             who, token = request.state.who, "authorization" in request.headers
             name = who.name if who else ""
             enter(Hall(author=name, second="" if name and not token else None))
-            with store.reading():  # a body that comes slowly keeps no connection to the store
-                response = await call_next(request)
+            with store.reading() as let_go:  # nor does a body that comes slowly
+                await self.app(scope, receive, counted)
+
+
+def _finish(request: Request, start: Message) -> None:
+    """The headers that every answer carries; it is counted."""
+    headers = MutableHeaders(scope=start)
     for name, value in HEADERS.items():
-        response.headers[name] = value
+        headers[name] = value
     if request.url.scheme == "https":
-        response.headers["Strict-Transport-Security"] = STAY_ON_TLS
+        headers["Strict-Transport-Security"] = STAY_ON_TLS
     if request.state.who is not None and request.state.who.name:
-        response.headers.setdefault("Cache-Control", "no-store")  # nothing stays behind after signing out
-    _seen(request, response.status_code)
-    return response
+        headers.setdefault("Cache-Control", "no-store")  # nothing stays behind after signing out
+    _seen(request, start["status"])
 
 
 def _seen(request: Request, status: int) -> None:

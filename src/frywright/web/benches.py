@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import datetime as dt
+from collections.abc import Collection
 from dataclasses import replace
-from typing import Any
+from threading import Lock
+from typing import Any, NamedTuple
 
 from frywright.ledger.facts.care import Reopened, StopUse
 from frywright.ledger.facts.cook import (
@@ -16,7 +18,14 @@ from frywright.ledger.facts.cook import (
     ShortCardPrinted,
     SlotChosen,
 )
-from frywright.ledger.facts.day import DayNoted, ItemMapped, OrderPromised, SalesRead
+from frywright.ledger.facts.day import (
+    BoardTap,
+    CloseStepSigned,
+    DayNoted,
+    ItemMapped,
+    OrderPromised,
+    SalesRead,
+)
 from frywright.ledger.facts.life import CardPrinted, ProgramKeyed, ProgramRetired, ServiceBegun
 from frywright.ledger.facts.probing import CalibrationKept, ProgramProbed
 from frywright.ledger.store import Store
@@ -25,9 +34,12 @@ from frywright.rooms.clock import now
 from frywright.rooms.cook.life import serving
 from frywright.rooms.day import day as work
 from frywright.rooms.day.board import Board
+from frywright.rooms.day.board_rows import BoardView
+from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.orders import with_orders
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import stopped
+from frywright.voice.tongue import translator
 
 KEPT = 6
 MARKS = (
@@ -55,6 +67,20 @@ LIFE_MARKS = (
 )
 """Kinds of entries that put a program into service or out of it."""
 
+BOARD_MARKS = (BoardTap.KIND, CloseStepSigned.KIND, OrderPromised.KIND)
+"""Kinds of entries that a board shows beside its plan."""
+SAME_S = 1.0
+"""A board is worked out once a second for all who look at it (project's own rule)."""
+
+
+class _Seen(NamedTuple):
+    """A board as it was shown last: of which bench and programs, after which entry."""
+
+    bench: int
+    serving: Collection[str] | None
+    newest: int
+    view: BoardView
+
 
 class Benches:
     """Benches and morning plans lately asked for; anything new in the store that touches them makes a new
@@ -67,6 +93,8 @@ class Benches:
         self._plans: dict[int, Any] = {}
         self._serving: tuple[int, frozenset[str]] = (-1, frozenset())
         self._told: dict[int, tuple[int, work.Bench, work.Bench]] = {}
+        self._taps: dict[Any, Any] = {}
+        self._turn, self._seen = Lock(), dict[str, _Seen]()
 
     def kitchen(self) -> Any:
         """The kitchen as remembered."""
@@ -111,13 +139,39 @@ class Benches:
         if told is not None:
             self._plans.pop(id(told[2]), None)
 
-    def board(self, date: dt.date, practice: int | None = None) -> Board:
-        """The board of a date. A load cooked by a program that is no longer in service is on it too."""
+    def board(self, date: dt.date, practice: int | None = None, *, looks: bool = False) -> Board:
+        """The board of a date. A load cooked by a program that is no longer in service is on it too. Those
+        who only look at a day share what was read of it.
+        """
         serving, bench = self.serving() if practice is None else None, self.get(date)
         board = Board(
-            store=self.store, kitchen=self.kitchen(), bench=bench, practice=practice, serving=serving
+            store=self.store,
+            kitchen=self.kitchen(),
+            bench=bench,
+            practice=practice,
+            serving=serving,
+            known=self._taps if looks and practice is None else {},
         )
         return board if board.knows_drops() else replace(board, bench=self.get(date, every=True))
+
+    def look(self, board: Board, second: float, language: str) -> BoardView:
+        """What a board shows. Within a second it is the same for everybody, unless something happened that
+        it shows; its time is that of the look.
+        """
+        if board.practice is not None:
+            return board_view(board, second, translator(language))
+        newest = self.store.newest(*MARKS, *LIFE_MARKS, *BOARD_MARKS)
+        with self._turn:
+            seen = self._seen.get(language)
+            same = seen is not None and (seen.bench, seen.serving, seen.newest) == (
+                id(board.bench),
+                board.serving,
+                newest,
+            )
+            if seen is None or not same or not 0.0 <= second - seen.view.now_s < SAME_S:
+                view = board_view(board, second, translator(language))
+                seen = self._seen[language] = _Seen(id(board.bench), board.serving, newest, view)
+        return replace(seen.view, now_s=second)
 
     def plan(self, bench: work.Bench) -> Any:
         """The morning plan of a bench."""

@@ -8,7 +8,9 @@ from __future__ import annotations
 import socket
 import sys
 import threading
+import time
 import webbrowser
+from collections.abc import Callable
 
 from frywright.ledger.accounts import Accounts
 from frywright.ledger.store import Store
@@ -16,6 +18,8 @@ from frywright.model.errors import InputError, one_of
 from frywright.web.door import Door
 
 HOST = "127.0.0.1"
+REST_S = 2.0
+"""How often connections that nobody uses are let go (own choice)."""
 LEAVE_S = 10
 """Seconds that requests have to end when the program is stopped."""
 LOOPBACK = ("127.0.0.1", "localhost", "::1")
@@ -85,7 +89,18 @@ def _run(store: Store, door: Door, listener: socket.socket, log: str) -> None:
         timeout_graceful_shutdown=LEAVE_S,
     )
     threading.Thread(target=warm, name="warming", daemon=True).start()
-    uvicorn.Server(config).run(sockets=[listener])
+    threading.Thread(target=_resting, args=(store.stay_open(),), name="resting", daemon=True).start()
+    try:
+        uvicorn.Server(config).run(sockets=[listener])
+    finally:
+        store.close()
+
+
+def _resting(rest: Callable[[], None]) -> None:
+    """Let go of connections to the store that nobody uses, so that an idle server leaves one whole file."""
+    while True:
+        time.sleep(REST_S)
+        rest()
 
 
 def warm() -> None:

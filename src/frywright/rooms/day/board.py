@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Collection, Mapping
-from dataclasses import asdict, dataclass, replace
+from dataclasses import asdict, dataclass, field, replace
 from typing import Any
 
 import numpy as np
@@ -65,6 +65,10 @@ class Board:
     practice: int | None = None
     serving: Collection[str] | None = None
     """Programs in service; None where nobody asks, as on a practice day."""
+    known: dict[tuple[dt.date, int], list[Kept[BoardTap]]] = field(
+        default_factory=dict, compare=False, repr=False
+    )
+    """Taps that stand, by the day and the newest one told; shared by those who only look."""
 
     def serves(self, program: str) -> bool:
         """Whether the board may advise a program."""
@@ -89,7 +93,13 @@ class Board:
 
     def taps(self) -> list[Kept[BoardTap]]:
         """Today's entries that stand, oldest first."""
-        return standing(self.entries())
+        key = self.bench.date, self.store.newest(self.told_as.KIND)
+        found = self.known.get(key)
+        if found is None:
+            found = standing(self.entries())
+            self.known.clear()
+            self.known[key] = found
+        return list(found)
 
     def knows_drops(self) -> bool:
         """Whether the day has a load for everything that was dropped."""

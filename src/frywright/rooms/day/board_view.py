@@ -92,7 +92,7 @@ def board_view(board: Board, now_s: float, tr: Callable[[str], str] = str) -> Bo
     bench, state = board.bench, board.state(now_s)
     open_now, people = 0 <= state.now_n < bench.day.slots_count, board.people(state)
     advice = board.advice(state) if open_now else []
-    starts = stagger(advice, state, bench, now_s, people)
+    starts, level = stagger(advice, state, bench, now_s, people), level_of(bench.day, state)
     names = {f.key: f.name for f in board.kitchen.fryers}
     acts = tuple(_advice(board, a, s, names, tr) for a, s in zip(advice, starts, strict=True))
     first = {act.fryer: act for act in reversed(acts)}
@@ -110,8 +110,8 @@ def board_view(board: Board, now_s: float, tr: Callable[[str], str] = str) -> Bo
         fryers=fryers,
         shelf=tuple(_shelf(board, state, i, fryers, tr) for i in range(len(bench.products))),
         orders=order_rows(board.store, bench, state, tr),
-        last_drops=_last(bench, level_of(bench.day, state)),
-        level_n=round(level_of(bench.day, state), 2),
+        last_drops=_last(bench, level),
+        level_n=round(level, 2),
         notes=_notes(board, state, tr),
         estimated=board.practice is None and not np.isfinite(state.sold_n).any(),
         loads=tuple(

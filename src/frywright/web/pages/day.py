@@ -25,7 +25,6 @@ from frywright.rooms.day import day as work
 from frywright.rooms.day import limits, orders, plan_view, pulling, sales, views, what_if
 from frywright.rooms.day import paper as day_paper
 from frywright.rooms.day.board import Board, Tap, tap_of
-from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.compare import compare_down, compare_out
 from frywright.rooms.day.lifting import LiftAskedError
 from frywright.rooms.day.practice import demo_sales, next_practice
@@ -247,7 +246,7 @@ def _units(kitchen: Kitchen, text: str) -> float:
     return value
 
 
-def _board(request_values: Mapping[str, Any], benches: Benches) -> tuple[Board, float]:
+def _board(request_values: Mapping[str, Any], benches: Benches, *, looks: bool = True) -> tuple[Board, float]:
     """The board asked for and its time: a practice day's clock comes from the page, a real day's from
     here.
     """
@@ -267,14 +266,14 @@ def _board(request_values: Mapping[str, Any], benches: Benches) -> tuple[Board, 
         except ValueError as error:
             raise InputError("now_s", repr(told), "seconds since midnight") from error
         second = min(max(second, 0.0), 2 * 86400.0)
-    return benches.board(today, practice), second
+    return benches.board(today, practice, looks=looks), second
 
 
 def _add_board(routes: APIRouter, context: Context, benches: Benches) -> None:
     def shown(request: Request, page: str) -> Response:
         """A screen of the board, or the part of it that is drawn anew."""
         board, second = _board(request.query_params, benches)
-        view = board_view(board, second, translator(context.language(request)))
+        view = benches.look(board, second, context.language(request))
         return context.render(
             request,
             page,
@@ -314,13 +313,13 @@ def _add_board(routes: APIRouter, context: Context, benches: Benches) -> None:
     @routes.get("/day/board.json")
     def as_json(request: Request) -> Response:
         board, second = _board(request.query_params, benches)
-        view = board_view(board, second, translator(context.language(request)))
+        view = benches.look(board, second, context.language(request))
         return JSONResponse({"ok": True, **plain(view)})
 
     @routes.post("/day/tap")
     def tap(request: Request, values: Told) -> Response:
         as_json = request.headers.get("content-type", "").startswith("application/json")
-        board, second = _board(values, benches)
+        board, second = _board(values, benches, looks=False)
         told = tap_of(values)
         if told.at_s < 0:
             told = tap_of({**dict(values), "at_s": second})

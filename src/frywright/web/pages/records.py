@@ -81,7 +81,10 @@ def _add_entries(routes: APIRouter, context: Context, chain: Chain) -> None:
         kind, before = asked.get("kind", ""), asked.get("before", "")
         after = int(before) if is_count(before) else None
         items = list(
-            islice(context.store.entries(kind or None, newest_first=True, after=after, named=True), SHOWN)
+            islice(
+                context.store.entries(kind or None, newest_first=True, after=after, named=True, block=SHOWN),
+                SHOWN,
+            )
         )
         end = context.store.last().number
         return context.render(
