@@ -49,6 +49,7 @@ def router(context: Context) -> APIRouter:
     _add_what_if(routes, context, benches)
     _add_board(routes, context, benches)
     _add_board_questions(routes, context, benches)
+    _add_close(routes, context, benches)
     _add_worker(routes)
     _add_paper(routes, context, benches)
     return routes
@@ -416,16 +417,18 @@ def _add_board_questions(routes: APIRouter, context: Context, benches: Benches) 
             typed=dict(query),
         )
 
+
+def _add_close(routes: APIRouter, context: Context, benches: Benches) -> None:
     @routes.get("/day/close")
     def close(request: Request) -> Response:
         board, second = _board(request.query_params, benches)
-        view = views.close_view(board, second, translator(context.language(request)))
+        tr = translator(context.language(request))
         return context.render(
             request,
             "day/close.html",
             room="day",
-            view=view,
-            score=score_view(board, second, translator(context.language(request))),
+            view=views.close_view(board, second, tr),
+            score=score_view(board, second, tr),
             board=board,
             back=_same(request.query_params, second),
         )
