@@ -21,7 +21,7 @@ from frywright.ledger.facts.day import FilesDropped
 from frywright.ledger.facts.probing import LogKept
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError, RecordError
-from frywright.rooms.clock import Hall, acting, now, played
+from frywright.rooms.clock import Hall, acting, here, now, played
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.rooms.readings import tell_probe
@@ -176,3 +176,26 @@ def test_the_owner_drops_them_on_the_page_with_a_second_person(store):
     assert len(there(store)) == 3
     (fact,) = store.facts(FilesDropped)
     assert (fact.fact.who, fact.fact.second) == ("Olive Zed", "Kim Vale")
+
+
+@pytest.mark.parametrize(
+    ("second", "typed", "done"),
+    [
+        ("Kim Vale", "1357", True),
+        ("Kim Vale", "9999", False),
+        ("Kim Vale", PASSWORD, True),
+        ("Ben Ford", "1357", False),
+    ],
+)
+def test_on_the_terminal_the_second_person_confirms_with_a_secret_of_their_own(
+    store, tmp_path, second, typed, done
+):
+    """Where people have accounts; the PIN is asked for, not shown, and stands in no option."""
+    people.add_account(store, "Olive Zed", "owner", PASSWORD)
+    people.add_account(store, "Kim Vale", "lead", PASSWORD, "1357", "Olive Zed")
+    command = ["records", "drop", "3", "--store", str(tmp_path / "r.db"), "--really", "--json"]
+    command += ["--who", "Olive Zed", "--second", second, "--reason", "time is over"]
+    told = CliRunner().invoke(app, command, input=f"{typed}\n")
+    assert (told.exit_code == 0) == done
+    assert len(there(store)) == (3 if done else 5)
+    assert typed not in told.output and here().second is None

@@ -303,6 +303,7 @@ def card_sign(
     """Sign a procedure as done by one and checked by another."""
     from frywright.rooms.care.procedures import sign_card
 
+    shop.confirm(second)
     told = {"key": key, "fryer": fryer, "who": who, "second": second, "note": note}
     if photo is None:
         kept = sign_card(*shop.both, told)

@@ -167,7 +167,9 @@ def sign(
     from frywright.rooms.care.commissioning import commissioning_view, sign_step
 
     opened, kitchen = shop.both
-    sign_step(opened, kitchen, read_values(values, fryer=fryer, step=step))
+    told = read_values(values, fryer=fryer, step=step)
+    shop.confirm(told.get("second", ""))
+    sign_step(opened, kitchen, told)
     view = commissioning_view(opened, kitchen, fryer, shop.language, shop.tr)
     if not shop.json({"open": view["open"]}):
         shop.say("Signed. Still open: {open}.", open=", ".join(view["open"]) or shop.tr("nothing"))
@@ -212,6 +214,7 @@ def close(
 
     opened, kitchen = shop.both
     if step:
+        shop.confirm(second)
         sign_close(
             opened, kitchen, {"fryer": fryer, "step": step, "who": who, "second": second, "value": value}
         )

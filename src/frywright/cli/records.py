@@ -341,6 +341,8 @@ def drop(
 
     store = _there(shop).store
     told = {"years": str(years), "who": who, "second": second, "reason": reason}
+    if really:
+        shop.confirm(second)
     found = drop_old_files(store, told) if really else old_files(store, years)
     row = {
         "count": len(found.names),

@@ -7,6 +7,7 @@ from __future__ import annotations
 import inspect
 from collections.abc import Callable, Mapping
 from contextlib import ExitStack, nullcontext
+from dataclasses import replace
 from functools import cached_property, wraps
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -168,6 +169,21 @@ class Shop:
         if not text:
             return None
         return self.site.number(text, name) if self.site is not None else read_number(text, name)
+
+    def confirm(self, second: str) -> None:
+        """Let the second of two people confirm here with a PIN or password of their own, where the store has
+        accounts. Asked before the act, so that nobody waits for the record meanwhile.
+        """
+        from frywright.ledger.accounts import Accounts
+        from frywright.rooms.clock import acting, here
+        from frywright.rooms.records.people import Tries, confirm
+
+        if not second or not Accounts(self.store).accounts():
+            return
+        asked = self.tr("PIN or password of {name}").format(name=second)
+        secret = str(typer.prompt(asked, hide_input=True, err=True))
+        name = confirm(self.store, second, secret, "terminal", Tries())
+        self.held.enter_context(acting(replace(here(), second=name)))
 
     def say(self, text: str, row: object = EMPTY, /, **values: Any) -> None:
         """Print a text in the language, filled from a row (a mapping or a view) and from values."""
