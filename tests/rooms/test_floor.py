@@ -337,7 +337,7 @@ def test_the_rest_of_a_day_is_compared_with_and_without_a_fryer_or_a_product(boa
 
 def test_a_practice_morning_is_played_by_the_advice(board):
     """Every drop follows an advice and is lifted by its card; the fryer that fails takes no more."""
-    short = replace(board.bench.trade, closes="10:20")
+    short = replace(board.bench.trade, closes="10:35")
     practice = replace(board, practice=7, bench=replace(board.bench, trade=short))
     told = play_day(practice, "cedar@09:55")
     drops = [d for d in told if d.what == "drop"]
@@ -348,7 +348,7 @@ def test_a_practice_morning_is_played_by_the_advice(board):
     assert not [d for d in drops if d.fryer == "cedar" and d.at >= "09:55"]
     lifted = [d for d in told if d.what == "lift"]
     assert len(lifted) >= len([d for d in drops if d.at < "10:00"]) - 1
-    assert {d.at for d in told if d.reason == "close"} <= {"10:20"}
+    assert {d.at for d in told if d.reason == "close"} == {"10:35"}
     view = views.close_view(practice, short.closes_s)
     assert view.drops_count == len(drops)
     assert view.thrown_n == pytest.approx(sum(d.pieces_count for d in told if d.what == "discard"), abs=1.0)
