@@ -1,0 +1,148 @@
+"""Room Day over its pages, the rule not tuned: papers, pictures, orders, stock, a lift that is asked about."""
+
+from __future__ import annotations
+
+import datetime as dt
+
+import pytest
+from fastapi.testclient import TestClient
+
+from frywright.ledger.facts.day import OrderPromised, PracticeTap
+from frywright.ledger.store import Store
+from frywright.rooms.clock import now
+from frywright.rooms.day import day
+from frywright.web.app import make_app
+from tests.demo import remember_demo
+from tests.paper import words
+
+HOST = "http://127.0.0.1"
+PRACTICE = {"practice": "7", "date": "2026-11-27"}
+NOON = {**PRACTICE, "now_s": "43200"}
+
+
+@pytest.fixture(scope="module")
+def store(tmp_path_factory):
+    found = Store.file(tmp_path_factory.mktemp("day") / "w.db", now)
+    remember_demo(found)
+    yield found
+    found.close()
+
+
+@pytest.fixture(scope="module")
+def client(store):
+    """The demo with invented sales read in on the page, once they were asked for."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(day, "_tuned_bench", lambda bench, kitchen: bench)
+        client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST}, follow_redirects=False)
+        assert "it must be read in first" in client.get("/day").text
+        read = client.post("/day/sales/demo")
+        assert (read.status_code, read.headers["location"]) == (303, "/day")
+        yield client
+
+
+def tap(client, at_s, **changes):
+    """Two heads into Alder on the practice day; the page asked for is not followed."""
+    told = {
+        **PRACTICE,
+        "key": f"k{at_s}{changes.get('what', '')}{changes.get('reason', '')}",
+        "what": "drop",
+        "at_s": str(at_s),
+        "fryer": "alder",
+        "product": "bone_in",
+        "pieces": "16",
+    }
+    return client.post("/day/tap", data={**told, **changes})
+
+
+def test_the_plan_on_paper_and_as_a_picture(client):
+    """For its date; a picture that is none is refused, a date that is none too."""
+    paper = client.get("/day/plan.pdf", params={"date": "2026-11-27", "lang": "es"})
+    assert paper.headers["content-type"] == "application/pdf"
+    text = words(paper.content)
+    assert all(said in text for said in ("Plan del día", "2026-11-27", "09:52", "Alder"))
+    for name, says in (("fryers", "Loads and filter turns"), ("shelf", "Pieces on the shelf")):
+        picture = client.get(f"/day/{name}.svg", params={"date": "2026-11-27"})
+        assert picture.headers["content-type"].startswith("image/svg+xml")
+        assert picture.text.startswith("<svg") and says in picture.text
+    assert client.get("/day/oven.svg").status_code == 422
+    assert "a day such as 2026-11-27" in client.get("/day/plan.pdf", params={"date": "soon"}).text
+
+
+def test_stock_typed_is_counted_or_said(client):
+    """In date it is taken off; more than a million or no number is refused beside what was typed."""
+    asked = {"date": "2026-11-27", "bone_in_thawed": "20", "bone_in_thawed_until": "2090-01-01"}
+    page = client.get("/day/pull", params=asked)
+    assert page.status_code == 200
+    bare = client.get("/day/pull", params={"date": "2026-11-27"})
+    assert page.text != bare.text
+    for wrong in ("-1", "2000000", "many"):
+        page = client.get("/day/pull", params={**asked, "bone_in_thawed": wrong})
+        assert (page.status_code, f'value="{wrong}"' in page.text) == (422, True)
+
+
+def test_a_load_dropped_and_lifted_too_early_is_asked_about(client, store):
+    """The page asks and offers answers; a script gets them with its refusal; answered, it goes on."""
+    dropped = tap(client, 43200)
+    assert dropped.status_code == 303
+    assert dropped.headers["location"] == "/day/board?practice=7&date=2026-11-27&now_s=43200"
+    assert (
+        tap(client, 43260, screen="line", what="filter", fryer="birch")
+        .headers["location"]
+        .startswith("/day/line?")
+    )
+    asked = tap(client, 43300, what="lift")
+    assert asked.status_code == 409
+    assert "This load has had 1:40 of 12:00. It may be raw inside." in asked.text
+    assert "It was thrown away" in asked.text
+    told = {**PRACTICE, "key": "s", "what": "lift", "at_s": 43300, "fryer": "alder"}
+    script = client.post("/day/tap", json=told)
+    assert script.status_code == 409
+    assert (script.json()["ok"], script.json()["error"]) == (False, "LiftAskedError")
+    assert [c["answer"] for c in script.json()["choices"]][:2] == ["back in the oil", "thrown away"]
+    lifted = client.post("/day/tap", json={**told, "at_s": 43200 + 720})
+    assert (lifted.status_code, lifted.json()["new"]) == (200, True)
+    again = client.post("/day/tap", json={**told, "at_s": 43200 + 720})
+    assert (again.json()["number"], again.json()["new"]) == (lifted.json()["number"], False)
+    facts = [item.fact for item in store.facts(PracticeTap)]
+    assert [(f.what, f.fryer) for f in facts] == [("drop", "alder"), ("filter", "birch"), ("lift", "alder")]
+    label = words(client.get("/day/labels.pdf", params={**PRACTICE, "now_s": "44000"}).content)
+    assert "12:12" in label and "dropped 12:00" in label
+    sheet = words(client.get("/day/handover.pdf", params={**PRACTICE, "now_s": "44000"}).content)
+    assert "12:13" in sheet and "Never evidence" in sheet
+
+
+def test_a_practice_clock_stands_within_its_day(client):
+    """No number is no practice day; the clock of the page is kept, and where none is told the day begins."""
+    view = client.get("/day/board.json", params=NOON).json()
+    assert (view["ok"], view["practice"], view["clock"], view["date"]) == (True, 7, "12:00", "2026-11-27")
+    assert client.get("/day/board.json", params=PRACTICE).json()["clock"] == "09:40"
+    late = client.get("/day/board.json", params={**PRACTICE, "now_s": "1e9"}).json()
+    assert (late["now_s"], late["open"], late["advice"]) == (172800.0, False, [])
+    for wrong in ({"practice": "x"}, {"practice": "1000001"}, {"now_s": "noon"}):
+        assert client.get("/day/board.json", params={**NOON, **wrong}).status_code == 422
+    began = client.get("/day/practice", params={"date": "2026-11-27", "screen": "line"})
+    assert began.headers["location"].startswith("/day/line?practice=")
+
+
+def test_an_order_is_promised_on_its_page_and_handed_over(client, store):
+    """Kept with its pieces and time; ended it is no longer shown; an impossible one is refused."""
+    today = dt.date.fromisoformat(client.get("/day/board.json").json()["date"])
+    date = (today + dt.timedelta(days=1)).isoformat()
+    typed = {"date": date, "product": "tenders", "pieces": "12", "at": "13:00", "ticket": "no. 17"}
+    for wrong in ({"pieces": "0"}, {"pieces": "many"}, {"at": "soon"}, {"product": "fish"}, {"date": "soon"}):
+        page = client.post("/day/orders", data={**typed, **wrong})
+        assert (page.status_code, 'role="alert"' in page.text) == (422, True)
+    promised = client.post("/day/orders", data=typed)
+    assert (promised.status_code, promised.headers["location"]) == (303, f"/day/orders?date={date}")
+    (one,) = store.current_facts(OrderPromised)
+    fact = one.fact
+    assert (fact.product, fact.pieces_count, fact.ticket, fact.ready_s) == ("tenders", 12, "no. 17", 46800.0)
+    assert "no. 17" in client.get("/day/orders", params={"date": date}).text
+    end = {"number": str(one.number)}
+    assert client.post("/day/orders/end", data={**end, "state": "eaten"}).status_code == 422
+    ended = client.post("/day/orders/end", data={**end, "state": "given"})
+    assert (ended.status_code, ended.headers["location"]) == (303, f"/day/orders?date={date}")
+    assert store.current_facts(OrderPromised)[0].fact.state == "handed over"
+    assert "no. 17" not in client.get("/day/orders", params={"date": date}).text
+    far = (today + dt.timedelta(days=61)).isoformat()
+    assert client.post("/day/orders", data={**typed, "date": far}).status_code == 422
