@@ -486,6 +486,22 @@ def test_nothing_loose_crosses_a_border():
     assert found == set(LOOSE_AT_THE_BORDER) | OWED_AT_THE_BORDER
 
 
+def test_a_helper_type_is_named_once():
+    """A type that stands for a function or a pair has one name in one module; the others import it, and
+    write it out nowhere.
+    """
+    written = re.compile(r"(?:Callable|Mapping|Sequence|dict|list|tuple)\[.+\]")
+    homes: dict[str, list[str]] = {}
+    for path in FILES:
+        for node in ast.parse(path.read_text("utf-8")).body:
+            text = ast.unparse(node.value) if isinstance(node, ast.Assign) else ""
+            if written.fullmatch(text):
+                homes.setdefault(text, []).append(f"{path.relative_to(ROOT)}")
+    assert {text: where for text, where in homes.items() if len(where) > 1} == {}
+    said = re.compile(r"\b(?:tr|translate): Callable\[\[str\], str\]")
+    assert [str(path) for path in FILES if said.search(path.read_text("utf-8"))] == []
+
+
 def test_every_template_is_there_and_shown():
     """Pages name templates that exist, and every template is named by a page or by another template."""
     folder = ROOT / "web" / "templates"

@@ -17,6 +17,7 @@ import typer
 from frywright.cli.output import emit_json, preparing, speaking_errors
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.plain import plain
+from frywright.model.tongues import Translate
 
 if TYPE_CHECKING:
     from frywright.ledger.store import Store
@@ -142,7 +143,7 @@ class Shop:
         return str(self.site.units) if self.site else "metric"
 
     @cached_property
-    def tr(self) -> Callable[[str], str]:
+    def tr(self) -> Translate:
         """Says a text in the language."""
         from frywright.voice.tongue import translator
 

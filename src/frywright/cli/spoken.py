@@ -4,14 +4,15 @@ from __future__ import annotations
 
 import os
 import re
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from inspect import cleandoc
 from pathlib import Path
 from typing import Any
 
 import typer
 
-Translate = Callable[[str], str]
+from frywright.model.tongues import Translate
+
 UsageError: type[Exception] = typer.BadParameter.__bases__[0]
 """What a mistyped command raises before any of our code runs."""
 REFUSED = (

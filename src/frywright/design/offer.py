@@ -6,7 +6,7 @@ A program whose own proof fails is made longer until it holds; where a goal then
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from frywright.design.proof import Proof, prove
@@ -17,6 +17,7 @@ from frywright.model.errors import InputError
 from frywright.model.findings import Note, Values, say
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program, Stage
+from frywright.model.tongues import Translate
 from frywright.model.units import clock, show
 from frywright.physics.fry import FryHistory, simulate
 from frywright.physics.plan import MOST_VENT_S, make_plan
@@ -76,7 +77,7 @@ class UnreachableError(InputError):
         self.load = (sizer.loads[0], sizer.plan.cut_set.unit)
         super().__init__("goals", "not reachable together", "looser", where=self.place)
 
-    def say(self, translate: Callable[[str], str], system: str = "") -> str:
+    def say(self, translate: Translate, system: str = "") -> str:
         """The message in a language, in the units asked or the kitchen's own."""
         system = system or self.system
         reached = say(REACHED[self.goal], _figures(self.nearest, self.goals), system, translate)
@@ -118,7 +119,7 @@ class Design:
     reason: Note
 
 
-def stages_told(program: Program, system: str, translate: Callable[[str], str] = str) -> list[str]:
+def stages_told(program: Program, system: str, translate: Translate = str) -> list[str]:
     """Each stage of a program in words: set point, lid, length."""
     return [
         f"{show(s.set_c, 'c', system)} · {translate(str(s.lid))} · {clock(s.end_value)}"

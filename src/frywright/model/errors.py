@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any, ClassVar, TypeVar
+
+from frywright.model.tongues import Translate
 
 if TYPE_CHECKING:
     from frywright.model.findings import Problem
@@ -20,7 +22,7 @@ class Phrase:
     template: str
     values: Mapping[str, Any] = field(default_factory=dict)
 
-    def say(self, translate: Callable[[str], str], system: str = "") -> str:
+    def say(self, translate: Translate, system: str = "") -> str:
         """The phrase in a language and in a kitchen's units; without a kitchen in both systems' units.
 
         Numbers whose name ends in a unit are shown in it, texts are translated, phrases and errors are said.
@@ -46,7 +48,7 @@ class Amount:
     value: float
     unit: str = ""
 
-    def say(self, translate: Callable[[str], str], system: str = "") -> str:
+    def say(self, translate: Translate, system: str = "") -> str:
         """The number as people read it; in both systems' units where no system is known and they differ."""
         from frywright.model.units import show
 
@@ -68,7 +70,7 @@ class FrywrightError(Exception):
         self.template, self.values = template, values
         super().__init__(self.say(str))
 
-    def say(self, translate: Callable[[str], str], system: str = "") -> str:
+    def say(self, translate: Translate, system: str = "") -> str:
         """The message in a language and in a kitchen's units."""
         return Phrase(self.template, self.values).say(translate, system)
 
@@ -108,7 +110,7 @@ class InputError(FrywrightError):
         """What is allowed."""
         return Phrase(self.template, self.values)
 
-    def say(self, translate: Callable[[str], str], system: str = "") -> str:
+    def say(self, translate: Translate, system: str = "") -> str:
         """The message in a language and in a kitchen's units; without a kitchen in both systems' units."""
         place = f" ({translate(self.where)})" if self.where else ""
         shape = translate("{field} is {value}{place}; it must be {allowed}.")
@@ -152,7 +154,7 @@ class DataError(FrywrightError):
         self.problems = problems
         super().__init__("")
 
-    def say(self, translate: Callable[[str], str], system: str = "") -> str:
+    def say(self, translate: Translate, system: str = "") -> str:
         """Every problem in a language and in a kitchen's units, one below the other."""
         return "\n".join(problem.say(translate, system) for problem in self.problems)
 

@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import Any
 
 from frywright.model.errors import Phrase
+from frywright.model.tongues import Translate
 from frywright.model.units import show, suffix_of
 
 Values = Mapping[str, Any]
 
 
-def say(template: str, values: Values, system: str = "metric", translate: Callable[[str], str] = str) -> str:
+def say(template: str, values: Values, system: str = "metric", translate: Translate = str) -> str:
     """A template such as ``"{piece} reaches {core_c}"`` in words, in people's units.
 
     Numbers whose name ends in a unit are shown with that unit in ``system``; text values are
@@ -57,7 +58,7 @@ class Problem:
     column_number: int = 0
     line: str = ""
 
-    def say(self, translate: Callable[[str], str] = str, system: str = "") -> str:
+    def say(self, translate: Translate = str, system: str = "") -> str:
         """The problem in a language and in a kitchen's units; its line with a caret under the place."""
         place = (
             f"{self.file}:{self.line_number}: "
@@ -101,7 +102,7 @@ class Verdict:
     source: str = ""
     evidence: str = ""
 
-    def say(self, system: str = "metric", translate: Callable[[str], str] = str) -> str:
+    def say(self, system: str = "metric", translate: Translate = str) -> str:
         """The verdict in words, in people's units and language."""
         lead = translate(self.lead) if self.lead else ""
         return lead + say(self.sentence, self.values, system, translate)

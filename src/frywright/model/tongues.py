@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 import tomllib
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache
 from importlib import resources
 from importlib.resources.abc import Traversable
 
+Translate = Callable[[str], str]
+"""Says a text of the sources in a language."""
 SOURCE = "en"
 """Language of the texts in code and catalog."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable
 from dataclasses import dataclass
 from itertools import takewhile
 
@@ -20,6 +19,7 @@ from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import Phrase
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.model.tongues import Translate
 from frywright.model.units import clock
 from frywright.rooms.kitchen import judged_on
 from frywright.trial.machine import settings_of
@@ -88,7 +88,7 @@ class Held:
     read_version: str
 
 
-def held_status(store: Store, kitchen: Kitchen, translate: Callable[[str], str] = str) -> list[Held]:
+def held_status(store: Store, kitchen: Kitchen, translate: Translate = str) -> list[Held]:
     """What each fryer is known to hold of each program."""
     newest = {item.fact.name: item for item in store.facts(ReadBackTaken)}
     rows = []

@@ -4,7 +4,7 @@ now.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -16,6 +16,7 @@ from frywright.model.findings import Note, say
 from frywright.model.fryer import CEILING_C
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.model.tongues import Translate
 from frywright.model.units import clock, show
 from frywright.trial.ask import CookAnswer, CookRequest, ask
 
@@ -196,7 +197,7 @@ class EffectView:
     orders: tuple[str, ...] = ()
 
 
-def effect_view(effect: Effect, system: str, translate: Callable[[str], str] = str) -> EffectView:
+def effect_view(effect: Effect, system: str, translate: Translate = str) -> EffectView:
     """An effect in the kitchen's units and language."""
     sides = [_told(side, system, translate) for side in (effect.card, effect.held)]
     rows = tuple(
@@ -211,7 +212,7 @@ def effect_view(effect: Effect, system: str, translate: Callable[[str], str] = s
     )
 
 
-def _told(side: Figures | None, system: str, translate: Callable[[str], str]) -> list[str]:
+def _told(side: Figures | None, system: str, translate: Translate) -> list[str]:
     """The five figures of one side in words."""
     if side is None:
         return [translate("cannot run")] * 5

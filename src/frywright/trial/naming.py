@@ -4,12 +4,12 @@ alike.
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 
 from frywright.model.errors import InputError
 from frywright.model.kitchen import SAME_BIRD_FRAC, SAME_PLACE_M, Kitchen, key_of
 from frywright.model.program import Program, name_key
+from frywright.model.tongues import Translate
 from frywright.model.units import show, to_people
 
 LONGEST_NAME, LIGHT_KG = 80, 0.25
@@ -27,7 +27,7 @@ def mass_words(mass_kg: float, system: str) -> str:
     return f"{to_people(mass_kg, 'oz'):.1f} oz" if system == "us" else f"{1e3 * mass_kg:.0f} g"
 
 
-def away_words(kitchen: Kitchen, program: Program, translate: Callable[[str], str] = str) -> list[str]:
+def away_words(kitchen: Kitchen, program: Program, translate: Translate = str) -> list[str]:
     """In what a program's place, bird and load differ from this kitchen's own."""
     system = str(kitchen.site.units)
     words = []

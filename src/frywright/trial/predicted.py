@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import asdict, dataclass, replace
 from functools import lru_cache
 
@@ -11,13 +10,13 @@ from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Answered, Program
+from frywright.model.tongues import Translate
 from frywright.model.units import show, to_inside
 from frywright.trial.ask import CookRequest, ask
 from frywright.trial.evidence import stages_mark
 from frywright.verdicts.evidence import EvidenceKind
 from frywright.verdicts.facts import Facts, Prediction
 
-Translate = Callable[[str], str]
 WORDS = {Prediction.OVER: "over", Prediction.SHORT: "short", Prediction.NO_RULE: "no rule here"}
 PREDICTED = {
     (Prediction.OVER, True): "Predicted {amount} over {level_c} ({title}).",

@@ -10,6 +10,7 @@ from frywright.design.proof import Proof, Spread, all_loads, prove, weight_at
 from frywright.model.findings import Note, Outcome, say
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.model.tongues import Translate
 from frywright.model.units import signed
 from frywright.physics.inputs import CLOSE, SCAN
 from frywright.physics.plan import FryPlan, lid_of, make_plan
@@ -200,9 +201,7 @@ class ProofView:
     small_loads: str
 
 
-def proof_view(
-    answer: ProofAnswer, system: str = "metric", translate: Callable[[str], str] = str
-) -> ProofView:
+def proof_view(answer: ProofAnswer, system: str = "metric", translate: Translate = str) -> ProofView:
     """A proof as people and programs read it."""
     proof = answer.proof
     lowest = sorted(proof.corners, key=lambda corner: corner[1])[:5]

@@ -4,7 +4,6 @@ moves.
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 from typing import Any
 
@@ -13,6 +12,7 @@ from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen, ProveAgain
 from frywright.model.program import Program
+from frywright.model.tongues import Translate
 from frywright.physics.plan import make_plan, question
 from frywright.trial.ask import CookRequest, ask, product_limit
 from frywright.trial.evidence import evidence_for
@@ -53,7 +53,7 @@ def again_values(mark: ProveAgain) -> dict[str, float | str]:
     return {"reason": mark.reason, **margins}
 
 
-def again_line(kitchen: Kitchen, program: Program, translate: Callable[[str], str] = str) -> str:
+def again_line(kitchen: Kitchen, program: Program, translate: Translate = str) -> str:
     """That a program must be proved again, why, and by how much its margin has moved; empty where nothing
     asks for it.
     """

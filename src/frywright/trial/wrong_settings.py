@@ -4,7 +4,6 @@ said in words where no simulation knows it.
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 
 from frywright.catalog.settings import altitude_told_m, off_place
@@ -15,11 +14,11 @@ from frywright.model.findings import say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.model.tongues import Translate
 from frywright.trial.effect import effect_of, effect_view, worst_answer
 from frywright.trial.machine import ELSE, UNKNOWN_TEXTS, Setting, as_set, machine_settings
 from frywright.trial.predicted import program_facts
 
-Translate = Callable[[str], str]
 FIGURES = "{program}: coldest piece {held} (set right {card}), lift at {lift}."
 NO_PROGRAM = "No program of this fryer can run with it."
 KNOWN_WORDS = {

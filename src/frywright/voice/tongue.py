@@ -4,14 +4,11 @@ from __future__ import annotations
 
 import gettext
 import io
-from collections.abc import Callable
 from functools import cache
 
 from frywright.model import tongues
 from frywright.model.errors import FrywrightError
-
-Translate = Callable[[str], str]
-"""Says a text of the sources in a language."""
+from frywright.model.tongues import Translate
 
 
 @cache

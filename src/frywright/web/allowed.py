@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from frywright.model.roles import RIGHTS as ROLES
+from frywright.model.tongues import Translate
 from frywright.rooms.records.people import Who
 from frywright.web.rights import OPEN, right_to_post
 
 
-def only_allowed(page: str, who: Who | None, translate: Callable[[str], str]) -> str:
+def only_allowed(page: str, who: Who | None, translate: Translate) -> str:
     """A page without the forms and buttons that would be refused."""
     if who is None or who.may("owner"):
         return page

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from typing import Any
 from urllib.parse import quote
 
@@ -14,6 +14,7 @@ from frywright.ledger.facts.cook import Origin
 from frywright.model.errors import FrywrightError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.model.tongues import Translate
 from frywright.rooms.cook.programs import Overtaken, save_program
 from frywright.trial.naming import away_words, chosen, follows, new_name
 from frywright.trial.predicted import Answerer, program_facts
@@ -26,7 +27,7 @@ ASKED = ("as", "name", "by", "reason")
 
 
 def save_choices(
-    kitchen: Kitchen, program: Program, *seen: Facts, translate: Callable[[str], str] = str
+    kitchen: Kitchen, program: Program, *seen: Facts, translate: Translate = str
 ) -> dict[str, Any]:
     """What a page needs to ask for a name: the programs this may follow, a new name, where it belongs,
     whether somebody must answer for it.

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 
 from frywright.ledger.facts.fact import Fact
+from frywright.model.tongues import Translate
 from frywright.model.units import COUNTS, show, suffix_of
 
 
@@ -16,7 +17,7 @@ def heading(cls: type[Fact], field: str) -> str:
     return (field.removesuffix(f"_{ending}") if ending else field).replace("_", " ")
 
 
-def cell(fact: Fact, field: str, system: str, tr: Callable[[str], str] = str) -> str:
+def cell(fact: Fact, field: str, system: str, tr: Translate = str) -> str:
     """A field's value as people of a kitchen read it; empty where nobody said."""
     value = getattr(fact, field)
     if value is None:

@@ -5,7 +5,7 @@ be done before what.
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -20,6 +20,7 @@ from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.model.trade import time_of_day
 from frywright.model.units import show, to_inside
 from frywright.rooms.care.oil_state import vat_states
@@ -30,7 +31,6 @@ from frywright.rooms.clock import now
 from frywright.rooms.hall import confirmed, write
 from frywright.rooms.standing import stopped, taps_since
 
-Translate = Callable[[str], str]
 PLANS = {
     "keep": "filter and keep",
     "discard": "change the oil",

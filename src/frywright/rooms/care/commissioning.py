@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import asdict
 from typing import Any
 
@@ -20,6 +20,7 @@ from frywright.model.findings import Note, Outcome, say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.model.tongues import Translate
 from frywright.model.units import clock, parse_clock, show
 from frywright.physics.fry import FryHistory
 from frywright.rooms.care.heat_check import heat_check
@@ -31,7 +32,6 @@ from frywright.rooms.hall import confirmed, write
 from frywright.trial.ask import CookRequest, ask, product_limit
 from frywright.verdicts.place import place_of
 
-Translate = Callable[[str], str]
 LOADS = ("full", "half", "back_to_back")
 LOAD_NAMES = {"full": "full load", "half": "half load", "back_to_back": "back to back"}
 

@@ -4,7 +4,7 @@ own facts.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import fields
 from typing import Any
 
@@ -14,13 +14,13 @@ from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError
 from frywright.model.kitchen import Kitchen
 from frywright.model.roles import SIGNERS
+from frywright.model.tongues import Translate
 from frywright.paper.paper import PAPER, Section, pdf, picture_type, section
 from frywright.rooms.care.commissioning import commissioning_view
 from frywright.rooms.care.nameplate import unit_signs
 from frywright.rooms.clock import now
 from frywright.rooms.standing import figure_of, held_status
 
-Translate = Callable[[str], str]
 MARK = {"meets": "go", "fails": "NO-GO", "unknown": "look first"}
 PLATE_NAMES = {
     "maker": "maker",

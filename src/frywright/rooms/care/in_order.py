@@ -5,7 +5,7 @@ leak is looked for a day after the first heat.
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from typing import Any
 
 from frywright.care.gates import Step
@@ -14,6 +14,7 @@ from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.model.trade import time_of_day
 from frywright.model.units import clock, parse_clock
 from frywright.rooms.care.nameplate import Case
@@ -73,7 +74,7 @@ def _heat_up(case: Case, kitchen: Kitchen, step: Step, values: Mapping[str, Any]
         )
 
 
-def opens_words(case: Case, kitchen: Kitchen, step: Step, tr: Callable[[str], str]) -> str:
+def opens_words(case: Case, kitchen: Kitchen, step: Step, tr: Translate) -> str:
     """From when a step that waits can be signed; empty where it waits for nothing."""
     if step.key != "leak" or "first_heat" not in case.steps:
         return ""

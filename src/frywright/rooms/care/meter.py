@@ -4,7 +4,7 @@ oils of known level, asked for when it pays.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import asdict, dataclass
 from math import inf, sqrt
 
@@ -16,6 +16,7 @@ from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.oil.cost import Rates
 from frywright.oil.outlook import LEAST_READINGS
 from frywright.oil.worth import change_money, life_days
@@ -23,7 +24,6 @@ from frywright.rooms.care.oil_state import FRESH_PCT, VatState
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
 
-Translate = Callable[[str], str]
 KNOWN_PCT, LEAST_APART_PCT = (0.0, 40.0), 8.0
 """Levels of the two oils, and how far they must lie apart to show a meter's gain (own choice)."""
 FAR_PCT = 8.0

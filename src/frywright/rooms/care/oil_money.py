@@ -13,6 +13,7 @@ from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.model.trade import Trade
 from frywright.model.units import LB, show
 from frywright.oil.ageing import heat_factor
@@ -30,7 +31,6 @@ from frywright.rooms.care.oil_moves import rotation_notes
 from frywright.rooms.care.oil_state import FRESH_PCT, VatState
 from frywright.rooms.clock import now
 from frywright.rooms.standing import oil_limit_here, taps_since
-from frywright.voice.tongue import Translate
 
 SPAN_DAYS, RISE_C = 28, 5.0
 EARLY_PCT = 4.0

@@ -14,13 +14,13 @@ from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.model.units import show
 from frywright.oil.filling import fill, melt_j, most_oil_kg
 from frywright.paper.paper import PAPER, pdf, section
 from frywright.rooms.care.oil_state import VatState, vat_states
 from frywright.rooms.care.vat import CARTON_KG
 from frywright.rooms.clock import now
-from frywright.voice.tongue import Translate
 
 FOAM_FRAC = 0.1
 

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.oil.ageing import next_level
 from frywright.paper.small_picture import SmallPicture
 from frywright.rooms.care.oil_state import FRESH_PCT, VatState
@@ -17,14 +18,14 @@ BACK_DAYS, AHEAD_DAYS = 21, 14
 
 
 def oil_pictures(
-    kitchen: Kitchen, states: Mapping[str, VatState], words: Mapping[str, str], tr: Callable[[str], str]
+    kitchen: Kitchen, states: Mapping[str, VatState], words: Mapping[str, str], tr: Translate
 ) -> dict[str, str]:
     """Today's picture of every vat, by its key; ``words`` say the outlook of each."""
     day = business_time(usual_trade(kitchen), now())[0]
     return {vat: oil_picture(state, day, words[vat], tr) for vat, state in states.items()}
 
 
-def oil_picture(state: VatState, day: dt.date, text: str, tr: Callable[[str], str]) -> str:
+def oil_picture(state: VatState, day: dt.date, text: str, tr: Translate) -> str:
     """The picture as SVG, empty where no reading of the last weeks is there to draw. Days count from today.
 
     The line ahead is the mean outlook at today's level and the usual top-up; the bar at the limit is the span

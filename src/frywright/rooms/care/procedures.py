@@ -4,7 +4,7 @@ off.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import asdict, dataclass, replace
 from itertools import islice
 from typing import Any, BinaryIO
@@ -17,7 +17,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError, InputError, Phrase
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
-from frywright.model.tongues import tongues
+from frywright.model.tongues import Translate, tongues
 from frywright.model.units import GALLON, is_count
 from frywright.paper.paper import PAPER, pdf, picture_type
 from frywright.rooms.care.machines import OZ_GAL_G_L, OZ_KG, boil_out_dose
@@ -25,7 +25,6 @@ from frywright.rooms.hall import confirmed, write
 from frywright.rooms.photos import keep_photo
 from frywright.voice.tongue import translator
 
-Translate = Callable[[str], str]
 MOST_STEPS, LONGEST_LINE = 20, 200
 HAZARD_MARK = "!!"
 """What parts a step from its hazard in a line typed by people."""
@@ -112,7 +111,7 @@ def _own(store: Store, key: str, language: str) -> Kept[CardWritten] | None:
     return found[-1] if found else None
 
 
-def _said(text: str | None, tr: Callable[[str], str]) -> str:
+def _said(text: str | None, tr: Translate) -> str:
     return tr(text) if text else ""
 
 

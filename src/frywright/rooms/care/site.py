@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 
 from frywright.care.commissioning import Plate, SiteFacts, go, survey
 from frywright.care.energy import EnergyDay, energy_day
 from frywright.model.findings import Outcome, say
+from frywright.model.tongues import Translate
 
 __all__ = ["EnergyDay", "Plate", "PointShown", "SiteFacts", "SiteShown", "energy_day", "site_shown"]
 
@@ -34,7 +34,7 @@ class SiteShown:
         return self.outcome == str(Outcome.MEETS)
 
 
-def site_shown(plate: Plate, facts: SiteFacts, system: str, translate: Callable[[str], str]) -> SiteShown:
+def site_shown(plate: Plate, facts: SiteFacts, system: str, translate: Translate) -> SiteShown:
     """Every point of a site against the plate, in a kitchen's units and language.
 
     Raises

@@ -24,6 +24,7 @@ from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.roles import SIGNERS
+from frywright.model.tongues import Translate
 from frywright.model.units import clock, show
 from frywright.paper.paper import PAPER, Section, pdf, section
 from frywright.rooms.care.upkeep import today_of
@@ -33,7 +34,6 @@ from frywright.rooms.standing import figure_of, oil_limit_here
 from frywright.trial.ask import CookRequest, ask
 from frywright.verdicts.age import years_on
 from frywright.verdicts.place import place_of
-from frywright.voice.tongue import Translate
 
 AHEAD_DAYS = 30
 STANDING = {"holds": "holds", "expiring": "expires soon", "expired": "expired", "missing": "not shown yet"}

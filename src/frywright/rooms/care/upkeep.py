@@ -27,13 +27,13 @@ from frywright.model.findings import say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.roles import SIGNERS, may_sign
+from frywright.model.tongues import Translate
 from frywright.model.trade import Trade
 from frywright.model.units import clock, parse_clock
 from frywright.rooms.care.heat_check import heat_check
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
 from frywright.rooms.standing import CareRow, taps_since
-from frywright.voice.tongue import Translate
 
 RATE_DAYS, SOON_DAYS = 28, 7
 LONGEST_FIGURE_S = 4 * 3600.0

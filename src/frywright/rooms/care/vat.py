@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any, get_args
 
@@ -17,6 +17,7 @@ from frywright.model.errors import InputError, one_of
 from frywright.model.findings import say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen, Site
+from frywright.model.tongues import Translate
 from frywright.model.units import LB, show
 from frywright.oil.ageing import share_for_ever
 from frywright.oil.outlook import LEAST_READINGS
@@ -188,7 +189,7 @@ def set_limit(store: Store, kitchen: Kitchen, house_pct: float, who: str, reason
     return write(store, chosen, replaces=old[-1].number if old else None)
 
 
-def _advice(state: VatState, day: dt.date, tr: Callable[[str], str]) -> tuple[str, str]:
+def _advice(state: VatState, day: dt.date, tr: Translate) -> tuple[str, str]:
     """What to do with a vat's oil (discard, keep, unknown) and why, in words. A last reading over the limit
     wins over every outlook.
     """
@@ -255,7 +256,7 @@ def vat_view(
     kitchen: Kitchen,
     vat: str,
     today: dt.date | None = None,
-    tr: Callable[[str], str] = str,
+    tr: Translate = str,
     states: Mapping[str, VatState] | None = None,
 ) -> VatView:
     """A vat's outlook as it is shown."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from frywright.design.controller import BLANK, Rendered, render, rounded
@@ -11,6 +11,7 @@ from frywright.model.findings import say
 from frywright.model.fryer import Controller, TempUnit
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Answered, Program
+from frywright.model.tongues import Translate
 from frywright.model.units import clock, show
 from frywright.paper.chart import card_spec, svg
 from frywright.paper.paper import pdf
@@ -31,7 +32,6 @@ from frywright.trial.predicted import (
 from frywright.trial.prove_again import again_line
 from frywright.verdicts.facts import Facts, Prediction
 
-Translate = Callable[[str], str]
 NOT_FOR_SERVICE = "Not for service until the coldest pieces are probed and the limit is met."
 SHORT = "SHORT BY {amount}"
 """Stamp across the card of a program that is predicted short."""

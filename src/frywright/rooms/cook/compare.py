@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from frywright.design.controller import Keyed, render, rounded
@@ -11,6 +11,7 @@ from frywright.ledger.facts.cook import SettingRead
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.model.tongues import Translate
 from frywright.trial.ask import CookAnswer
 from frywright.trial.effect import Effect, EffectRow, EffectView, effect_of, effect_view, worst_answer
 from frywright.trial.machine import as_set, settings_of, told_settings
@@ -127,7 +128,7 @@ class ReadBackView:
     margin_k: float | None
 
 
-def readback_view(result: ReadBack, system: str, translate: Callable[[str], str] = str) -> ReadBackView:
+def readback_view(result: ReadBack, system: str, translate: Translate = str) -> ReadBackView:
     """A read-back with what a mismatch would do to the food."""
     effect = result.effect
     view = effect_view(effect, system, translate) if effect else EffectView()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, fields, replace
 
 from frywright.design.difference import changes
@@ -18,6 +18,7 @@ from frywright.ledger.store import Store
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.model.tongues import Translate
 from frywright.model.units import clock, show, signed
 from frywright.physics.fry import simulate
 from frywright.physics.plan import make_plan
@@ -29,8 +30,6 @@ from frywright.trial.keyed_clock import clock_note_of
 from frywright.trial.naming import named
 from frywright.trial.predicted import FactsTold, facts_told, program_facts
 from frywright.trial.proof import ProofAnswer, ProofView, answer, proof_view
-
-Translate = Callable[[str], str]
 
 
 def design_program(

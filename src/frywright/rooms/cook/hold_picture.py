@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 from frywright.calibrate.hold import HoldLife
+from frywright.model.tongues import Translate
 from frywright.paper.small_picture import SmallPicture
 
 
-def hold_picture(found: HoldLife, share_frac: float, text: str, tr: Callable[[str], str]) -> str:
+def hold_picture(found: HoldLife, share_frac: float, text: str, tr: Translate) -> str:
     """The picture as SVG: filled points where every piece was hot, hollow ones where one was not."""
     rows = [(time / 60.0, 100.0 * share, hot) for time, _, share, hot in found.rows]
     last = max(rows[-1][0], 1.0)

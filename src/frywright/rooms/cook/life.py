@@ -4,7 +4,7 @@ retired.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
 
@@ -24,6 +24,7 @@ from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.model.tongues import Translate
 from frywright.rooms.cook.cards import Approved
 from frywright.rooms.hall import AUTHOR, in_turn, write
 from frywright.rooms.standing import settings_read, slot_of, told_slots
@@ -31,7 +32,6 @@ from frywright.trial.life import Life, Mark, Standing, State, Step, Traces, life
 from frywright.trial.predicted import program_facts
 from frywright.verdicts.evidence import EvidenceKind
 
-Translate = Callable[[str], str]
 LEAST_REASON = 4
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
 from dataclasses import dataclass
 from itertools import pairwise
 from urllib.parse import urlencode
@@ -15,6 +14,7 @@ from frywright.calibrate.thermometer import corrected
 from frywright.calibrate.timeline import GAP_S
 from frywright.model.findings import Outcome, say
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.model.units import clock, show
 from frywright.rooms.cook.intake import ClockState, gaps_of
 from frywright.rooms.cook.live import LiveLoad, LiveRoom, Use, Watched, column_of
@@ -22,7 +22,6 @@ from frywright.trial.ask import needed_limit
 from frywright.verdicts.evidence import Evidence, EvidenceKind
 from frywright.verdicts.judge import CoreCurve, judge
 
-Translate = Callable[[str], str]
 SURE_FRAC, LATE_FRAC = 0.95, 0.5
 """A load makes it where 95 of 100 pieces that could be this one do, and is late where half do not."""
 SILENT_S, CLOCK_OFF_S = 5.0, 2.0

@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.paper.chart import svg
 from frywright.paper.paper import pdf
 from frywright.paper.probe_chart import log_spec, residual_spec
 from frywright.rooms.cook.probe_view import FitView, ProbeView, fit_view, log_curves, probe_view
 from frywright.rooms.cook.probes import Answer, Calibrated
 
-Translate = Callable[[str], str]
 FOOT = (
     "Readings as logged; nothing was invented. The maker's manual, local codes and licensed technicians win."
 )

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import asdict, dataclass, replace
 
 import numpy as np
@@ -15,6 +14,7 @@ from frywright.calibrate.kettle import Kettle
 from frywright.calibrate.parameters import Fitted
 from frywright.calibrate.readings import Log
 from frywright.model.findings import Note, say
+from frywright.model.tongues import Translate
 from frywright.model.units import SHOWN, UNITS, show, suffix_of
 from frywright.paper.curves import LogCurve, LogCurves, LogMark, ResidualCurve
 from frywright.rooms.cook.probes import Answer, Calibrated, JudgedCurve, log_time
@@ -22,7 +22,6 @@ from frywright.rooms.cook.view import NoteShown, notes_shown
 from frywright.trial.predicted import FactsShown, show_facts
 from frywright.verdicts.facts import facts_of
 
-Translate = Callable[[str], str]
 MOST_POINTS = 900
 PARAMETER_WORDS = {
     "half_thickness_m": "half thickness",

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 
 from frywright.calibrate.belief import COVERAGE, PieceClass
@@ -10,11 +9,11 @@ from frywright.calibrate.plan_probing import RISK
 from frywright.calibrate.sampling import count_without_failure, zero_failure_coverage
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.model.units import show, signed
 from frywright.paper.paper import PAPER, pdf
 from frywright.rooms.cook.next_probing import PlanRow, Probing, Used
 
-Translate = Callable[[str], str]
 PLACE_WORDS = {
     "middle": "in the middle of the basket",
     "wall": "near the wall of the vat",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
 from frywright.catalog.capacity import check_load
@@ -20,6 +20,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import InputError, Phrase, RecordError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.model.tongues import Translate
 from frywright.rooms.cook.compare import ReadBack
 from frywright.rooms.cook.told import cook_told
 from frywright.rooms.hall import confirmed, write
@@ -135,7 +136,7 @@ def keep_print(store: Store, kitchen: Kitchen, programs: Iterable[Program], who:
                 write(store, fact, versions={"program": str(program.version)})
 
 
-def unanswered(store: Store, kitchen: Kitchen, translate: Callable[[str], str] = str) -> list[str]:
+def unanswered(store: Store, kitchen: Kitchen, translate: Translate = str) -> list[str]:
     """A line for each program that is predicted short and that nobody has answered for with name and reason,
     such as one written straight into the kitchen file.
     """

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from frywright.calibrate.sampling import SampleAim, SampleProof, prove_sample
@@ -12,11 +12,11 @@ from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.model.tongues import Translate
 from frywright.model.units import show
 from frywright.rooms.hall import write
 from frywright.trial.ask import hand_limit_c, why_none
 
-Translate = Callable[[str], str]
 MOST_READINGS = 500
 NO_RULE = (
     "No rule here for this food: {why}. No house target is set, so nothing judges these {count} readings."

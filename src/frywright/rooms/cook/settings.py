@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from frywright.catalog.settings import altitude_told_m
@@ -19,6 +19,7 @@ from frywright.model.fryer import (
     WrongValue,
 )
 from frywright.model.kitchen import Kitchen, Site
+from frywright.model.tongues import Translate
 from frywright.model.units import write
 from frywright.paper.paper import PAPER, pdf, section
 from frywright.rooms.clock import now
@@ -33,7 +34,6 @@ from frywright.rooms.kitchen import (
 from frywright.trial.naming import altitude_words
 from frywright.trial.wrong_settings import SheetRow, sheet_rows, weakest_program
 
-Translate = Callable[[str], str]
 WRONG_ROWS = 4
 """Wrong values that the page has boxes for; more of them stand in the kitchen file."""
 EFFECTS = {

@@ -13,14 +13,13 @@ from frywright.model.fryer import Fryer, FryerKind
 from frywright.model.kitchen import Kitchen, Site, UnitSystem
 from frywright.model.plain import plain
 from frywright.model.program import Program
-from frywright.model.tongues import tongues
+from frywright.model.tongues import Translate, tongues
 from frywright.model.units import PSI, clock, show
 from frywright.rooms.cook.setup import Setup, described
 from frywright.rooms.cook.setup_read import BOIL_METHOD_K, AltitudeRead, boiling_doubt_m, no_rule, usual
 from frywright.trial.naming import altitude_words
 from frywright.verdicts.place import place_named
 
-Translate = Callable[[str], str]
 ORIGIN = {
     "common practice": "common practice, no source",
     "estimate": "own estimate",

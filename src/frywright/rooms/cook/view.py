@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import reduce
 from itertools import accumulate
@@ -13,6 +13,7 @@ from numpy.typing import NDArray
 from frywright.catalog import load as catalog
 from frywright.model.findings import Note, Outcome, Verdict, say
 from frywright.model.program import LidState
+from frywright.model.tongues import Translate
 from frywright.model.units import SHOWN, UNITS, clock, show
 from frywright.paper.curves import CookPicture, Curves, Level, Mark, PieceCurve
 from frywright.physics.colour import crust_hex
@@ -27,7 +28,6 @@ from frywright.verdicts.facts import facts_of
 from frywright.verdicts.judge import MOST_LOGS_SHOWN, salmonella_log
 from frywright.verdicts.margin import until
 
-Translate = Callable[[str], str]
 CURVE_DIGITS = 2
 """Decimals of a curve's values: hundredths of a degree, of a percent, of a millimetre of crust."""
 LID_STATES = {LidState.OPEN: "open", LidState.PRESSURE: "under pressure"}

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import asdict, replace
 
 import numpy as np
 
 from frywright.model.findings import say
+from frywright.model.tongues import Translate
 from frywright.model.trade import time_of_day
 from frywright.model.units import clock
 from frywright.plan.advice import Advice, bank_now, last_drops, level_of
@@ -73,7 +74,7 @@ def stagger(
     return found
 
 
-def amount(bench: Bench, fact: LoadFact, tr: Callable[[str], str]) -> str:
+def amount(bench: Bench, fact: LoadFact, tr: Translate) -> str:
     """A load in the words of the crew: heads or pieces."""
     per_unit = fact.pieces_count / fact.units_n
     if per_unit > 1 and fact.units_n == 1:
@@ -87,7 +88,7 @@ def amount(bench: Bench, fact: LoadFact, tr: Callable[[str], str]) -> str:
     return say("{pieces} pieces", {"pieces": float(fact.pieces_count)}, translate=tr)
 
 
-def board_view(board: Board, now_s: float, tr: Callable[[str], str] = str) -> BoardView:
+def board_view(board: Board, now_s: float, tr: Translate = str) -> BoardView:
     """Everything the board shows at a time."""
     bench, state = board.bench, board.state(now_s)
     open_now, people = 0 <= state.now_n < bench.day.slots_count, board.people(state)
@@ -134,9 +135,7 @@ def board_view(board: Board, now_s: float, tr: Callable[[str], str] = str) -> Bo
     )
 
 
-def _advice(
-    board: Board, advice: Advice, start_s: float, names: Mapping[str, str], tr: Callable[[str], str]
-) -> Act:
+def _advice(board: Board, advice: Advice, start_s: float, names: Mapping[str, str], tr: Translate) -> Act:
     bench, key = board.bench, board.bench.fryers[advice.fryer]
     base = Advised(
         kind=advice.kind,
@@ -174,9 +173,7 @@ def _advice(
     return TurnOrWait(**asdict(base), headline=say("Wait: {fryer}", {"fryer": names[key]}, translate=tr))
 
 
-def _fryer(
-    board: Board, state: State, f: int, name: str, act: Act | None, tr: Callable[[str], str]
-) -> FryerRow:
+def _fryer(board: Board, state: State, f: int, name: str, act: Act | None, tr: Translate) -> FryerRow:
     bench, key = board.bench, board.bench.fryers[f]
     held = board.practice is None and key in stopped(board.store)
     cold = board.practice is None and key in heat_off(board.store, bench.date)
@@ -211,9 +208,7 @@ def _fryer(
     return Empty(**asdict(line), act=act)
 
 
-def _cooking(
-    bench: Bench, line: FryerLine, load: InOil, act: Act | None, tr: Callable[[str], str]
-) -> Cooking:
+def _cooking(bench: Bench, line: FryerLine, load: InOil, act: Act | None, tr: Translate) -> Cooking:
     fact, lift = bench.loads[load.item][load.load], lift_s(bench, load)
     drop, pieces = lift - fact.lift_s, round(load.units_n)
     part = say("{pieces} pieces", {"pieces": load.units_n}, translate=tr)
@@ -235,9 +230,7 @@ def _cooking(
     )
 
 
-def _shelf(
-    board: Board, state: State, i: int, fryers: Sequence[FryerRow], tr: Callable[[str], str]
-) -> ShelfRow:
+def _shelf(board: Board, state: State, i: int, fryers: Sequence[FryerRow], tr: Translate) -> ShelfRow:
     bench, slot = board.bench, board.bench.trade.slot_s
     trays = []
     for tray in sorted((t for t in state.trays if t.item == i), key=lambda t: t.ends_n):
@@ -292,7 +285,7 @@ def _last(bench: Bench, level: float) -> tuple[LastDrop, ...]:
     )
 
 
-def _notes(board: Board, state: State, tr: Callable[[str], str]) -> tuple[str, ...]:
+def _notes(board: Board, state: State, tr: Translate) -> tuple[str, ...]:
     names = dict(enumerate(board.bench.fryers))
     found = []
     for note in state.notes[-6:]:

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 import numpy as np
 
 from frywright.model.errors import InputError
+from frywright.model.tongues import Translate
 from frywright.plan.live import State
 from frywright.rooms.day.board import Board
 
@@ -38,7 +38,7 @@ class NewPlan:
     new_drops: int
 
 
-def compare_down(board: Board, now_s: float, fryer: str, tr: Callable[[str], str] = str) -> NewPlan:
+def compare_down(board: Board, now_s: float, fryer: str, tr: Translate = str) -> NewPlan:
     """The rest of the day with a fryer and without it."""
     state = board.state(now_s)
     board.kitchen.fryer(fryer)
@@ -47,7 +47,7 @@ def compare_down(board: Board, now_s: float, fryer: str, tr: Callable[[str], str
     return _compare(board, with_it, replace(state, down={**state.down, f: state.now_n}), fryer, tr)
 
 
-def compare_out(board: Board, now_s: float, product: str, tr: Callable[[str], str] = str) -> NewPlan:
+def compare_out(board: Board, now_s: float, product: str, tr: Translate = str) -> NewPlan:
     """The rest of the day with a product and without it: its raw pieces are not there."""
     state = board.state(now_s)
     if product not in board.bench.products:
@@ -59,9 +59,7 @@ def compare_out(board: Board, now_s: float, product: str, tr: Callable[[str], st
     return replace(_compare(board, with_it, without, product, tr), product=name, trim="")
 
 
-def _compare(
-    board: Board, old_state: State, new_state: State, what: str, tr: Callable[[str], str]
-) -> NewPlan:
+def _compare(board: Board, old_state: State, new_state: State, what: str, tr: Translate) -> NewPlan:
     bench = board.bench
     old, new = board.rest_of_day(old_state), board.rest_of_day(new_state)
     t = max(int(old_state.now_n), 0)

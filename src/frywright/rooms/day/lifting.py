@@ -4,7 +4,6 @@ about before it may stand on the shelf as good.
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass, replace
 from enum import StrEnum
 from typing import TYPE_CHECKING, ClassVar
@@ -13,6 +12,7 @@ from frywright.ledger.facts.probing import Reading
 from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
 from frywright.model.findings import say
+from frywright.model.tongues import Translate
 from frywright.model.trade import time_of_day
 from frywright.model.units import clock
 
@@ -54,7 +54,7 @@ class LiftAskedError(InputError):
         self.planned_s, self.at_s = planned_s, at_s
         super().__init__("lift", clock(had_s), "answered: what happened to this load?")
 
-    def question(self, tr: Callable[[str], str]) -> str:
+    def question(self, tr: Translate) -> str:
         """The question, as the crew reads it."""
         text = (
             "This load has had {had} of {time}. It may be raw inside. Do not serve it. What happened?"
@@ -68,7 +68,7 @@ class LiftAskedError(InputError):
         }
         return say(tr(text), values)
 
-    def choices(self, tr: Callable[[str], str]) -> list[Choice]:
+    def choices(self, tr: Translate) -> list[Choice]:
         """The answers offered."""
         if self.early:
             return [

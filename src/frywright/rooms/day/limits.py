@@ -9,12 +9,12 @@ import numpy as np
 
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.model.trade import money
 from frywright.plan.advice import Outlook
 from frywright.plan.binds import GOOD_FILL_FRAC, GOOD_WASTE_FRAC, Binds, binds, calls
 from frywright.plan.replay import PARTS, Par
 from frywright.rooms.day.day import Bench
-from frywright.voice.tongue import Translate
 
 BINDING = {
     "Hold lives half as long again": "Hold lives bind most.",

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable
 from dataclasses import dataclass, replace
 from math import ceil
 
@@ -11,13 +10,13 @@ from frywright.ledger.facts.day import OrderPromised, OrderState
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
+from frywright.model.tongues import Translate
 from frywright.model.trade import time_of_day
 from frywright.plan.live import State
 from frywright.plan.model import Order
 from frywright.rooms.day.day import Bench
 from frywright.rooms.hall import write
 
-Translate = Callable[[str], str]
 MOST_PIECES = 10_000
 READY_BEFORE_S = 300.0
 """The plan has an order ready so long before its time (own choice)."""

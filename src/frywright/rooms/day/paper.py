@@ -8,6 +8,7 @@ from functools import partial
 from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.model.trade import time_of_day
 from frywright.paper.paper import PAPER, Section, pdf, section
 from frywright.plan.live import State
@@ -16,7 +17,6 @@ from frywright.rooms.day.board_rows import BoardView, Cooking, FryerRow
 from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.orders import OrderRow
 from frywright.rooms.day.plan_view import PlannedDrop, PlanView, in_order
-from frywright.voice.tongue import Translate
 
 
 def labels_pdf(board: Board, now_s: float, language: str, tr: Translate = str) -> bytes:

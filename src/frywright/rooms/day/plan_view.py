@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.model.trade import time_of_day
 from frywright.paper.chart import Spec
 from frywright.paper.day_chart import Band, Bar, gantt_spec, shelf_spec
@@ -17,7 +18,6 @@ from frywright.rooms.day.board_rows import LastDrop
 from frywright.rooms.day.board_view import amount
 from frywright.rooms.day.day import Bench
 from frywright.rooms.day.limits import unplanned
-from frywright.voice.tongue import Translate
 
 HALF_HOUR_S = 1800.0
 

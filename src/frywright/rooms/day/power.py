@@ -4,7 +4,6 @@ quantities of full loads.
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 
 from frywright.care.energy import Start, Warming, heat_up, heavy_load, idle_w, setback, start_times
@@ -13,13 +12,13 @@ from frywright.model.business_day import usual_trade
 from frywright.model.errors import InputError
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.model.trade import time_of_day
 from frywright.model.units import BTU, LB, show, to_inside
 from frywright.plan.advice import Outlook
 from frywright.rooms.day.day import Bench
 from frywright.trial.ask import CookRequest, ask
 
-Translate = Callable[[str], str]
 MARGIN_S = 600.0
 """A fryer stands at heat this long before its first drop (project's own rule)."""
 PAUSE_S, SETBACK_C = 45 * 60.0, to_inside(250.0, "f")

@@ -10,10 +10,10 @@ from frywright.catalog import load as catalog
 from frywright.ledger.store import Store
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.model.trade import Sell
 from frywright.plan.pull import Stock, pull, thaw_s
 from frywright.rooms.day.day import forecaster_of, mix_factor
-from frywright.voice.tongue import Translate
 
 THIN_CASE_M = 0.005
 """A case thinner than this is no block: loose pieces thaw as fast as the room allows (estimate)."""

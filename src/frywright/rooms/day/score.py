@@ -6,9 +6,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from frywright.model.tongues import Translate
 from frywright.rooms.day.board import Board
 from frywright.rooms.day.practice import guests
-from frywright.voice.tongue import Translate
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

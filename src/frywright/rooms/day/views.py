@@ -10,11 +10,11 @@ import numpy as np
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.model.trade import time_of_day
 from frywright.plan.advice import promise
 from frywright.rooms.day.board import Board
 from frywright.rooms.day.sales import history_of
-from frywright.voice.tongue import Translate
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

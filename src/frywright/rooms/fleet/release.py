@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from frywright.ledger.facts.cook import ProgramText, ReadBackTaken
@@ -13,6 +13,7 @@ from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.rooms.cook.cards import card_pdf
 from frywright.rooms.fleet.fleet import group_of
 from frywright.rooms.hall import write
@@ -277,9 +278,7 @@ def halt(store: Store, number: int, who: str, reason: str) -> Kept[WaveTold]:
     )
 
 
-def rollback_card(
-    store: Store, kitchen: Kitchen, number: int, language: str, tr: Callable[[str], str] = str
-) -> bytes:
+def rollback_card(store: Store, kitchen: Kitchen, number: int, language: str, tr: Translate = str) -> bytes:
     """The card of the version before, for every site of a halted release.
 
     Raises

@@ -25,6 +25,7 @@ from frywright.model.business_day import business_time, local_time, usual_trade
 from frywright.model.errors import InputError, one_of
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.model.units import is_count, show, show_below
 from frywright.rooms.clock import now
 from frywright.rooms.hall import in_turn, write
@@ -41,7 +42,6 @@ from frywright.rooms.records.case_rows import (
 )
 from frywright.rooms.standing import fryer_name, product_name
 from frywright.rooms.thermometers import corrected_c
-from frywright.voice.tongue import Translate
 
 BY_HAND: tuple[Literal["hold", "thermometer", "complaint"], ...] = ("hold", "thermometer", "complaint")
 STEPS: tuple[Step, ...] = get_args(Step)

@@ -5,7 +5,7 @@ days and cases that have none.
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 from typing import Any
@@ -17,9 +17,8 @@ from frywright.ledger.facts.probing import CaseOpened, Reading
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.rooms.standing import fryer_name, product_name
-
-Translate = Callable[[str], str]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -5,7 +5,6 @@ missing, what deserves a look.
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any, TypeVar, cast
 
@@ -21,6 +20,7 @@ from frywright.model.business_day import business_time, local_time, moment_of, u
 from frywright.model.errors import InputError, Phrase
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.model.units import to_people
 from frywright.rooms.clock import now
 from frywright.rooms.records.corrective import EARLIEST_YEAR, LATEST_YEAR
@@ -29,7 +29,6 @@ from frywright.rooms.records.sheets import GATHERED, Sheet
 from frywright.rooms.thermometers import checks_in
 from frywright.verdicts.patterns import LATE_S, Told, patterns
 
-Translate = Callable[[str], str]
 LONGEST_DAYS = 400
 F = TypeVar("F", bound=Fact)
 

@@ -8,7 +8,7 @@ import csv
 import datetime as dt
 import io
 import zipfile
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any, cast
 from zoneinfo import ZoneInfo
 
@@ -26,6 +26,7 @@ from frywright.model.business_day import business_time, local_time, usual_trade
 from frywright.model.errors import RecordError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.model.units import show_below
 from frywright.rooms.clock import now
 from frywright.rooms.premises import STATED, place_named
@@ -35,9 +36,6 @@ from frywright.rooms.records.gathered import Gathered, checked_line, gaps, gathe
 from frywright.rooms.records.rules import rule_rows
 from frywright.rooms.records.sheets import OUTSIDE, SHEETS, Sheet
 from frywright.rooms.standing import CareRow, fryer_name, oil_limit_here, product_name, stopped
-
-Translate = Callable[[str], str]
-
 
 # ---------------------------------------------------------------- tables
 

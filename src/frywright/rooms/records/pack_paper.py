@@ -4,7 +4,7 @@ case whole, and of the tables the rows that matter; the archive of tables carrie
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
@@ -13,6 +13,7 @@ from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.probing import HoldRead, Reading
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.paper.code import code_svg
 from frywright.paper.paper import PAPER, Section, pdf, section
 from frywright.rooms.records.case_rows import CaseView, StepRow
@@ -20,7 +21,6 @@ from frywright.rooms.records.gathered import Gathered
 from frywright.rooms.records.pack import Rows, header_of, rows_of
 from frywright.rooms.records.sheets import SHEETS, Sheet
 
-Translate = Callable[[str], str]
 MOST_MARKED, MOST_ROWS = 200, 40
 """Rows of a table on paper: so many of those that matter, and filled up to so many with others."""
 CODE = "anchor.svg"

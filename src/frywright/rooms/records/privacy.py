@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from typing import Any
 
 from frywright.ledger.accounts import Accounts
@@ -13,11 +13,11 @@ from frywright.ledger.private import Private
 from frywright.ledger.store import Store
 from frywright.model.entry import Recorded, stamp
 from frywright.model.errors import InputError
+from frywright.model.tongues import Translate
 from frywright.rooms.hall import in_turn, write
 from frywright.rooms.kitchen import SHORTEST_REASON
 from frywright.rooms.records.people import folded
 
-Translate = Callable[[str], str]
 INSTEAD = "person removed on {date} ({mark})"
 MARK_LETTERS = 6
 """Letters of the reference that tell two removed people apart."""

@@ -8,12 +8,12 @@ from frywright.catalog import load
 from frywright.ledger.store import Store
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.rooms.kitchen import judged_on
 from frywright.rooms.standing import oil_limit_here
 from frywright.trial.ask import hand_limit_c, product_limit, why_none
 from frywright.verdicts.limits import HOUSE
 from frywright.verdicts.place import place_of
-from frywright.voice.tongue import Translate
 
 
 def rule_rows(store: Store, kitchen: Kitchen, day: dt.date, tr: Translate = str) -> list[list[str]]:

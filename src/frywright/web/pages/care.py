@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 import uuid
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import fields
 from itertools import islice
 from typing import Any
@@ -19,6 +19,7 @@ from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.plain import plain
+from frywright.model.tongues import Translate
 from frywright.rooms.care import close, machines, oil_moves
 from frywright.rooms.care import meter as oil_meter
 from frywright.rooms.care import now as care_now
@@ -129,9 +130,7 @@ def _doubts(fills: Iterable[oil_moves.FillView], meter_ask: Any, tr: Any) -> lis
     return found
 
 
-def _bill(
-    context: Context, kitchen: Kitchen, request: Request, tr: Callable[[str], str]
-) -> dict[str, object]:
+def _bill(context: Context, kitchen: Kitchen, request: Request, tr: Translate) -> dict[str, object]:
     """The oil bill, or why there is none."""
     try:
         text = str(request.query_params.get("raw", "") or "").strip()

@@ -16,6 +16,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import Program
+from frywright.model.tongues import Translate
 from frywright.rooms.cook.desk import (
     WindowRow,
     at_altitude,
@@ -45,7 +46,6 @@ from frywright.web.posted import Typed
 from frywright.web.saving import save as save_program
 from frywright.web.saving import save_choices
 
-Translate = Callable[[str], str]
 GOAL_NAMES = {
     "margin": "margin",
     "longest": "longest time",

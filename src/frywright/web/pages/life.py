@@ -11,6 +11,7 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import RedirectResponse
 
 from frywright.model.errors import InputError
+from frywright.model.tongues import Translate
 from frywright.rooms.cook.desk import clock_sentence, differences
 from frywright.rooms.cook.life import life_of_program, life_shown, put_in_service, retire, tell_keyed
 from frywright.rooms.kitchen import remembered_kitchen
@@ -23,7 +24,7 @@ from frywright.web.posted import Typed
 TOLD_COUNT = 20
 """Changes of a program that its page shows, the newest; each is cooked twice."""
 
-Act = Callable[[Mapping[str, str], Callable[[str], str]], Any]
+Act = Callable[[Mapping[str, str], Translate], Any]
 
 
 def router(context: Context) -> APIRouter:

@@ -5,7 +5,7 @@ order, and each line gets the one button that leads to the act.
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable, Collection, Iterable
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass, replace
 from typing import Any
 from urllib.parse import quote
@@ -21,6 +21,7 @@ from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.now import Harm, NowLine
 from frywright.model.roles import RIGHTS as ROLES
+from frywright.model.tongues import Translate
 from frywright.rooms.care import now as care
 from frywright.rooms.clock import now
 from frywright.rooms.cook import now as cook
@@ -33,8 +34,6 @@ from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
 from frywright.web.rights import RIGHTS
-
-Translate = Callable[[str], str]
 
 
 @dataclass(frozen=True, slots=True)
