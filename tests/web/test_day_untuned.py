@@ -1,4 +1,4 @@
-"""Room Day over its pages, the rule not tuned: papers, pictures, orders, stock, a lift that is asked about."""
+"""Room Day over its pages, the rule not tuned: papers, pictures, orders, stock, a lift asked about."""
 
 from __future__ import annotations
 
