@@ -19,7 +19,6 @@ import time
 import urllib.parse
 import urllib.request
 from pathlib import Path
-from typing import Any
 
 from frywright.ledger.facts.day import BoardTap
 from frywright.ledger.facts.fact import Fact
@@ -123,16 +122,15 @@ def at_size(count: int) -> None:
         timed("page of one kind", lambda: client.get("/records?kind=probe_reading").raise_for_status(), 5)
         kitchen = remembered_kitchen(store)
         day = dt.date(2026, 11, 24)
-        loads = pack.pack_view(store, kitchen, day - dt.timedelta(days=29), day)
+        loads = pack.pack_of(store, kitchen, day - dt.timedelta(days=29), day).view
         print(
-            f"pack of 30 days: {sum(r['count'] for r in loads['loads']):,} loads, {loads['readings']:,}"
-            " readings",
+            f"pack of 30 days: {sum(r.count for r in loads.loads):,} loads, {loads.readings:,} readings",
             flush=True,
         )
         timed(
             "pack of 30 days as PDF",
             lambda: pack_paper.pack_pdf(
-                kitchen, pack.pack_view(store, kitchen, day - dt.timedelta(days=29), day)
+                kitchen, pack.pack_of(store, kitchen, day - dt.timedelta(days=29), day)
             ),
             1,
         )
@@ -154,14 +152,15 @@ def year_pack(loads_count: int = 100_000) -> None:
         store = Store.file(path, now)
         kitchen, last = remembered_kitchen(store), dt.date(2026, 11, 24)
         days = last - dt.timedelta(days=363), last
-        found: dict[str, Any] = {}
-        took = timed("view of the pack", lambda: found.update(pack.pack_view(store, kitchen, *days)), 1)
-        took += timed("its paper", lambda: pack_paper.pack_pdf(kitchen, found), 1)
+        made: list[pack.Pack] = []
+        took = timed("view of the pack", lambda: made.append(pack.pack_of(store, kitchen, *days)), 1)
+        took += timed("its paper", lambda: pack_paper.pack_pdf(kitchen, made[0]), 1)
         zipped = timed("its archive of tables", lambda: pack.csv_zip(store, kitchen, *days), 1)
-        loads = sum(r["count"] for r in found["loads"])
+        found = made[0].view
+        loads = sum(r.count for r in found.loads)
         print(
-            f"pack of a year: {loads:,} loads, {found['readings']:,} readings,"
-            f" {found['entry']:,} entries walked:"
+            f"pack of a year: {loads:,} loads, {found.readings:,} readings,"
+            f" {found.entry:,} entries walked:"
             f" {took:.1f} s on paper, {zipped:.1f} s as an archive",
             flush=True,
         )

@@ -169,15 +169,15 @@ def test_the_page_shows_what_is_shut_and_why(store, kitchen):
     """In both languages; a night after midnight belongs to its business day; the next day starts fresh."""
     sign(store, kitchen, "store", "waste")
     view = close.close_day_view(store, kitchen, at=at(kitchen, 25.5))
-    assert view["date"] == "2026-11-25"
-    assert next(s["done"] for s in view["store"])
-    shut = [s for f in view["fryers"] for s in f["steps"] if s["shut"]]
+    assert view.date == "2026-11-25"
+    assert next(s.done for s in view.store)
+    shut = [s for f in view.fryers for s in f.steps if s.shut]
     assert shut
-    assert all(s["shut"].startswith("after") for s in shut)
+    assert all(s.shut.startswith("after") for s in shut)
     spanish = close.close_day_view(store, kitchen, "es", translator("es"), at=at(kitchen, 22))
-    assert "Última carga fuera" in spanish["fryers"][0]["steps"][0]["title"]
+    assert "Última carga fuera" in spanish.fryers[0].steps[0].title
     tomorrow = close.close_day_view(store, kitchen, at=at(kitchen, 22, DAY + dt.timedelta(days=1)))
-    assert not any(s["done"] for s in tomorrow["store"])
+    assert not any(s.done for s in tomorrow.store)
 
 
 def test_gas_and_power_go_off_after_every_heat(store, kitchen):
@@ -188,10 +188,8 @@ def test_gas_and_power_go_off_after_every_heat(store, kitchen):
         sign(store, kitchen, "store", "off")
     assert "Alder" not in str(shut.value)
     assert "Birch" not in str(shut.value)
-    row = next(
-        s for s in close.close_day_view(store, kitchen, at=at(kitchen, 22))["store"] if s["key"] == "off"
-    )
-    assert "Cedar" in row["shut"]
+    row = next(s for s in close.close_day_view(store, kitchen, at=at(kitchen, 22)).store if s.key == "off")
+    assert "Cedar" in row.shut
     sign(store, kitchen, "cedar", "heat_off")
     sign(store, kitchen, "dogwood", "heat_off")
     sign(store, kitchen, "store", "off")
@@ -234,9 +232,9 @@ def test_the_page_says_when_a_step_opens(store, kitchen):
     for fryer in ("alder", "birch"):
         sign(store, kitchen, fryer, "heat_off", 22.0)
     view = close.close_day_view(store, kitchen, at=at(kitchen, 22.01))
-    shut = {(f["key"], s["key"]): s["shut"] for f in view["fryers"] for s in f["steps"]}
+    shut = {(f.key, s.key): s.shut for f in view.fryers for s in f.steps}
     assert shut["alder", "filter"] == "not before 22:05"
     sign(store, kitchen, "alder", "filter", 22.2)
     view = close.close_day_view(store, kitchen, at=at(kitchen, 22.21))
-    shut = {(f["key"], s["key"]): s["shut"] for f in view["fryers"] for s in f["steps"]}
+    shut = {(f.key, s.key): s.shut for f in view.fryers for s in f.steps}
     assert shut["birch", "filter"] == "not before 22:17"

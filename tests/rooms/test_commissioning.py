@@ -148,13 +148,13 @@ def test_the_site_against_the_plate(store, kitchen):
     and printed units are read alike.
     """
     begun(store, kitchen)
-    assert new.commissioning_view(store, kitchen, "alder")["go"] == "meets"
+    assert new.commissioning_view(store, kitchen, "alder").go == "meets"
     nameplate.keep_site(store, kitchen, {**SITE, "volts": "240"})
-    assert new.commissioning_view(store, kitchen, "alder")["go"] == "fails"
+    assert new.commissioning_view(store, kitchen, "alder").go == "fails"
     nameplate.keep_site(store, kitchen, {**SITE, "hood": ""})
-    assert new.commissioning_view(store, kitchen, "alder")["go"] == "unknown"
+    assert new.commissioning_view(store, kitchen, "alder").go == "unknown"
     nameplate.keep_site(store, kitchen, {**SITE, "flame": "51 cm"})
-    assert new.commissioning_view(store, kitchen, "alder")["go"] == "meets"
+    assert new.commissioning_view(store, kitchen, "alder").go == "meets"
     gas = {
         "fryer": "birch",
         "serial": "B-9",
@@ -168,7 +168,7 @@ def test_the_site_against_the_plate(store, kitchen):
     nameplate.keep_site(
         store, kitchen, {"fryer": "birch", "gas": "propane", "gas_static": "11", "gas_flowing": "10"}
     )
-    points = {p["name"]: p["outcome"] for p in new.commissioning_view(store, kitchen, "birch")["points"]}
+    points = {p.name: p.outcome for p in new.commissioning_view(store, kitchen, "birch").points}
     assert points["gas type"] == "fails"
     assert points["gas pressure"] == "meets"
     assert points["altitude"] == "unknown"
@@ -202,9 +202,9 @@ def test_a_soft_gate_opens_for_a_name_and_a_reason_that_print(store, kitchen):
     with pytest.raises(InputError, match="go at every point"):
         sign(store, kitchen, "survey")
     sign(store, kitchen, "survey", pass_name="Rita Poe", pass_reason="electrician changes it on Monday")
-    found = next(s for s in new.commissioning_view(store, kitchen, "alder")["steps"] if s["key"] == "survey")
-    assert found["passed_over"] == ["site go"]
-    assert found["pass_name"] == "Rita Poe"
+    found = next(s for s in new.commissioning_view(store, kitchen, "alder").steps if s.key == "survey")
+    assert found.passed_over == ("site go",)
+    assert found.pass_name == "Rita Poe"
 
 
 def test_figures_that_are_missing_write_nothing(store, kitchen):
@@ -236,13 +236,13 @@ def test_from_plate_to_handover(store, kitchen):
     view = new.commissioning_view(store, kitchen, "alder")
     (kept,) = (e.fact for e in store.facts(StepSigned) if e.fact.step == "calibration")
     assert (kept.thermometer, round(kept.before_c, 1), round(kept.after_c, 1)) == ("Ref 2", 164.4, 167.8)
-    assert view["open"] == []
-    tests = {t["name"]: t for t in view["tests"]}
-    assert tests["heat-up"]["outcome"] == "meets"
-    assert tests["pressure build"]["outcome"] == "meets"
-    assert tests["mean"]["outcome"] == tests["swing"]["outcome"] == "meets"
-    assert tests["back to back"]["outcome"] == "fails"
-    assert tests["full load"]["outcome"] != "fails"
+    assert view.open == ()
+    tests = {t.name: t for t in view.tests}
+    assert tests["heat-up"].outcome == "meets"
+    assert tests["pressure build"].outcome == "meets"
+    assert tests["mean"].outcome == tests["swing"].outcome == "meets"
+    assert tests["back to back"].outcome == "fails"
+    assert tests["full load"].outcome != "fails"
     for language in ("en", "es"):
         data = handover_pack(store, kitchen, "alder", language, translator(language))
         assert data.startswith(b"%PDF")
@@ -251,7 +251,7 @@ def test_from_plate_to_handover(store, kitchen):
         assert pages(card) == 1
     nameplate.keep_plate(store, kitchen, {**PLATE, "serial": "A-2"})
     fresh = new.commissioning_view(store, kitchen, "alder")
-    assert len(fresh["open"]) == len(steps)
+    assert len(fresh.open) == len(steps)
     assert store.verify()[0] == len(list(store.entries()))
 
 
@@ -262,9 +262,9 @@ def test_a_plate_is_corrected_with_a_reason(store, kitchen):
         nameplate.keep_plate(store, kitchen, {**PLATE, "power": "13.5"})
     nameplate.keep_plate(store, kitchen, {**PLATE, "power": "13.5", "reason": "misread the plate"})
     view = new.commissioning_view(store, kitchen, "alder")
-    assert view["plate"]["photo"]
-    assert next(s for s in view["steps"] if s["key"] == "plate")["done"]
-    assert "10 kW" in view["differences"][0]
+    assert view.plate["photo"]
+    assert next(s for s in view.steps if s.key == "plate").done
+    assert "10 kW" in view.differences[0]
 
 
 def test_a_calibration_of_commissioning_asks_for_its_figures(store, kitchen):
@@ -273,7 +273,7 @@ def test_a_calibration_of_commissioning_asks_for_its_figures(store, kitchen):
     for changes, said in (({"before_temp": ""}, "read before"), ({"after_temp": ""}, "enter the offset")):
         with pytest.raises(InputError, match=said):
             sign(store, kitchen, "calibration", **changes)
-    assert "calibration" in new.commissioning_view(store, kitchen, "alder")["open"]
+    assert "calibration" in new.commissioning_view(store, kitchen, "alder").open
 
 
 def test_an_open_fryer_has_no_pressure_test(kitchen):
@@ -343,8 +343,8 @@ def test_a_leak_is_looked_for_a_day_after_the_first_heat(store, kitchen):
     for hours in (0.02, 23.9):
         with pytest.raises(InputError, match="24 hours after it or later"):
             new.sign_step(store, kitchen, values, now() + dt.timedelta(hours=hours))
-    row = next(s for s in new.commissioning_view(store, kitchen, "alder")["steps"] if s["key"] == "leak")
-    assert row["opens"].startswith("Opens on ")
+    row = next(s for s in new.commissioning_view(store, kitchen, "alder").steps if s.key == "leak")
+    assert row.opens.startswith("Opens on ")
     new.sign_step(store, kitchen, values, now() + dt.timedelta(hours=24.1))
 
 

@@ -195,21 +195,21 @@ def test_the_pack_of_a_month(store, kitchen):
         },
     )
     first, last = DAY - dt.timedelta(days=30), DAY
-    view = pack.pack_view(store, kitchen, first, last, care=care_rows(store, kitchen))
-    data = pack_paper.pack_pdf(kitchen, view, "es", translator("es"))
+    found = pack.pack_of(store, kitchen, first, last, care=care_rows(store, kitchen))
+    data, view = pack_paper.pack_pdf(kitchen, found, "es", translator("es")), found.view
     assert data.startswith(b"%PDF")
-    [loads] = view["loads"]
-    assert (loads["product"], loads["fryer"]) == (
+    [loads] = view.loads
+    assert (loads.product, loads.fryer) == (
         "Bone-in chicken, 8-piece",
         "Alder, three-head pressure vat",
     )
-    assert (loads["count"], loads["readings"]) == (9000, 1)
-    assert loads["run"] == 29 * 300 + 68 - 1  # dropped up to 12:15 on the last day, but for the one read
-    assert view["below"] == 1
-    assert any("no probe reading on 29 days" in g for g in view["gaps"])
-    assert any("No entry of any kind on 1 days" in g for g in view["gaps"])
-    assert view["cases"][0].number == opened.number
-    assert any(r.last_date == "2026-11-19" for r in view["contractors"])
+    assert (loads.count, loads.readings) == (9000, 1)
+    assert loads.run == 29 * 300 + 68 - 1  # dropped up to 12:15 on the last day, but for the one read
+    assert view.below == 1
+    assert any("no probe reading on 29 days" in g for g in view.gaps)
+    assert any("No entry of any kind on 1 days" in g for g in view.gaps)
+    assert view.cases[0].number == opened.number
+    assert any(r.last_date == "2026-11-19" for r in view.contractors)
     with zipfile.ZipFile(io.BytesIO(pack.csv_zip(store, kitchen, first, last))) as archive:
         rows = list(csv.DictReader(io.StringIO(archive.read("cooks.csv").decode())))
         assert len(rows) == 9000

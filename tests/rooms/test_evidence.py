@@ -115,11 +115,11 @@ def test_no_pack_is_made_of_a_falsified_record(store, kitchen, way):
 def test_a_pack_says_what_was_checked_when_and_the_whole_head(store, kitchen):
     """On the page, in JSON and in the archive, so that it can be kept elsewhere."""
     drop(store, kitchen, DAY, 12.0)
-    view = pack.pack_view(store, kitchen, DAY, DAY)
+    view = pack.pack_of(store, kitchen, DAY, DAY).view
     head = store.last()
-    assert view["hash"] == head.hash and len(head.hash) == 64
-    assert view["checked"].startswith("Chain checked at ")
-    assert f"{head.number} entries" in view["checked"] and head.hash in view["checked"]
+    assert view.hash == head.hash and len(head.hash) == 64
+    assert view.checked.startswith("Chain checked at ")
+    assert f"{head.number} entries" in view.checked and head.hash in view.checked
     with zipfile.ZipFile(io.BytesIO(pack.csv_zip(store, kitchen, DAY, DAY))) as archive:
         assert head.hash in archive.read("checked.txt").decode()
 
@@ -129,8 +129,8 @@ def test_a_clock_set_back_fills_no_gap_and_is_told(store, kitchen, clock):
     gaps and its table say so, and every entry until the clock has caught up is marked.
     """
     drop(store, kitchen, DAY, 12.0)
-    before = pack.pack_view(store, kitchen, DAY, DAY)
-    assert any("no probe reading" in g for g in before["gaps"])
+    before = pack.pack_of(store, kitchen, DAY, DAY).view
+    assert any("no probe reading" in g for g in before.gaps)
     assert set_backs(store) == ()
     clock.at = at(kitchen, DAY, 12.1)
     filled, _ = probe(store, kitchen, DAY, 12.1)
@@ -140,9 +140,9 @@ def test_a_clock_set_back_fills_no_gap_and_is_told(store, kitchen, clock):
     [step] = set_backs(store)
     assert (step.number, step.last_number) == (filled.number, second.number)
     assert after.number not in step.numbers
-    view = pack.pack_view(store, kitchen, DAY, DAY)
-    assert any("no probe reading" in g for g in view["gaps"])
-    assert any("The clock ran backwards" in g and f"entries {filled.number} to" in g for g in view["gaps"])
+    view = pack.pack_of(store, kitchen, DAY, DAY).view
+    assert any("no probe reading" in g for g in view.gaps)
+    assert any("The clock ran backwards" in g and f"entries {filled.number} to" in g for g in view.gaps)
     header, rows = pack.tables(kitchen, pack.gather(store, kitchen, DAY, DAY))["readings"]
     assert [row[header.index("mark")] for row in rows] == ["clock set back"] * 2
     assert store.verify()[0] == store.last().number
@@ -175,12 +175,12 @@ def test_readings_are_counted_by_load_and_fryer(store, kitchen):
     for n in range(3):
         drop(store, kitchen, DAY, 10.5 + n, fryer="birch")
     probe(store, kitchen, DAY, 11.2)
-    rows = {row["fryer"]: row for row in pack.pack_view(store, kitchen, DAY, DAY)["loads"]}
+    rows = {row.fryer: row for row in pack.pack_of(store, kitchen, DAY, DAY).view.loads}
     alder, birch = rows[kitchen.fryer("alder").name], rows[kitchen.fryer("birch").name]
-    assert (alder["count"], alder["readings"], alder["run"]) == (6, 1, 4)
-    assert (alder["run_from"], alder["run_to"]) == ("2026-11-12 12:00-07:00", "2026-11-12 15:00-07:00")
-    assert (birch["count"], birch["readings"], birch["run"]) == (3, 0, 3)
-    gaps = pack.pack_view(store, kitchen, DAY, DAY)["gaps"]
+    assert (alder.count, alder.readings, alder.run) == (6, 1, 4)
+    assert (alder.run_from, alder.run_to) == ("2026-11-12 12:00-07:00", "2026-11-12 15:00-07:00")
+    assert (birch.count, birch.readings, birch.run) == (3, 0, 3)
+    gaps = pack.pack_of(store, kitchen, DAY, DAY).view.gaps
     name = kitchen.fryer("birch").name
     assert any(g.endswith(f"{name}: 3 loads and no reading.") for g in gaps)
     assert any(g.startswith(f"{name}: loads dropped and no probe reading on 1 days") for g in gaps)
@@ -192,7 +192,7 @@ def test_every_day_of_a_gap_is_named(store, kitchen):
     for n in range(30):
         drop(store, kitchen, DAY - dt.timedelta(days=n), 12.0)
     probe(store, kitchen, DAY - dt.timedelta(days=10), 12.2)
-    gaps = pack.pack_view(store, kitchen, DAY - dt.timedelta(days=29), DAY)["gaps"]
+    gaps = pack.pack_of(store, kitchen, DAY - dt.timedelta(days=29), DAY).view.gaps
     assert not any("…" in g for g in gaps)
     assert any("on 29 days: 2026-10-14 – 2026-11-01, 2026-11-03 – 2026-11-12" in g for g in gaps)
     assert listed([DAY, DAY + dt.timedelta(days=2)]) == "2026-11-12, 2026-11-14"
@@ -205,7 +205,7 @@ def test_a_good_check_is_valid_for_its_days_and_no_longer(store, kitchen, clock)
     for n in (0, 3, 6, 8, 9):
         drop(store, kitchen, DAY + dt.timedelta(days=n), 12.0)
     clock.at = NOON + dt.timedelta(days=5)
-    gaps = pack.pack_view(store, kitchen, DAY, DAY + dt.timedelta(days=9))["gaps"]
+    gaps = pack.pack_of(store, kitchen, DAY, DAY + dt.timedelta(days=9)).view.gaps
     [told] = [g for g in gaps if "valid check on" in g]
     assert told.endswith("on 2 days: 2026-11-20 – 2026-11-21.")
 
@@ -216,8 +216,8 @@ def test_the_count_and_the_cases_go_by_the_same_limit(store, kitchen):
     assert case is not None and not reading.fact.below
     probe(store, kitchen, DAY, 13.0, "60 C")
     probe(store, kitchen, DAY, 14.0, "90 C")
-    view = pack.pack_view(store, kitchen, DAY, DAY)
-    assert view["below"] == len(view["cases"]) == 2
+    view = pack.pack_of(store, kitchen, DAY, DAY).view
+    assert view.below == len(view.cases) == 2
 
 
 def test_a_reading_below_without_a_case_is_a_gap(store, kitchen):
@@ -225,7 +225,7 @@ def test_a_reading_below_without_a_case_is_a_gap(store, kitchen):
     reading, _ = probe(store, kitchen, DAY, 12.0, "90 C")
     told = reading.fact.payload() | {"core_c": 50.0}
     alone = hall.write(store, type(reading.fact).read(told), at(kitchen, DAY, 13.0))
-    gaps = pack.pack_view(store, kitchen, DAY, DAY)["gaps"]
+    gaps = pack.pack_of(store, kitchen, DAY, DAY).view.gaps
     assert any(f"without a corrective action: entries {alone.number}." in g for g in gaps)
 
 
@@ -269,7 +269,7 @@ def test_an_original_that_is_gone_or_changed_is_told_everywhere(store, tmp_path,
         backup(store, tmp_path / "b.zip")
     assert not (tmp_path / "b.zip").exists()
     day = kept.happened_at.date()
-    gaps = pack.pack_view(store, remembered_kitchen(store), day, day)["gaps"]
+    gaps = pack.pack_of(store, remembered_kitchen(store), day, day).view.gaps
     assert any(f"{kept.number}" in g and "Original files are missing" in g for g in gaps) is (
         harm != "changed"
     )

@@ -21,7 +21,7 @@ from frywright.model.errors import InputError
 from frywright.model.plain import plain
 from frywright.paper import paper
 from frywright.rooms import hall
-from frywright.rooms.care.upkeep import care_rows, tick
+from frywright.rooms.care.upkeep import care_rows, tick, today_of
 from frywright.rooms.clock import now, played
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.rooms.premises import name_place
@@ -97,12 +97,17 @@ def probe(store, kitchen, hour, temp, **more):
         return tell_probe(store, kitchen, {**form, "temp": temp}, moment)
 
 
-def view_of(store, kitchen, tr=str, first=DAY, last=DAY):
-    """The pack of a day."""
-    return pack.pack_view(store, kitchen, first, last, tr, care_rows(store, kitchen, tr))
+def pack_here(store, kitchen, tr=str, first=DAY, last=DAY):
+    """The pack of a day, with the entries it stands on."""
+    return pack.pack_of(store, kitchen, first, last, tr, care_rows(store, kitchen, tr))
 
 
-def pages(view, kitchen, language="en", monkeypatch=None):
+def view_of(*asked, **more):
+    """The pack of a day as it is shown."""
+    return pack_here(*asked, **more).view
+
+
+def pages(found_pack, kitchen, language="en", monkeypatch=None):
     """The pack's pages as pictures, and its data."""
     found = {}
 
@@ -123,7 +128,7 @@ def pages(view, kitchen, language="en", monkeypatch=None):
         return b""
 
     monkeypatch.setattr(paper, "_compiled", png)
-    pack_paper.pack_pdf(kitchen, view, language, translator(language))
+    pack_paper.pack_pdf(kitchen, found_pack, language, translator(language))
     return found["pages"], found["data"]
 
 
@@ -134,32 +139,34 @@ def test_the_first_page_carries_an_anchor_that_reads_back(store, kitchen, monkey
     from PIL import Image
 
     probe(store, kitchen, 12, "158")
-    view = view_of(store, kitchen)
-    made, _ = pages(view, kitchen, monkeypatch=monkeypatch)
+    found = pack_here(store, kitchen)
+    view = found.view
+    made, _ = pages(found, kitchen, monkeypatch=monkeypatch)
     picture = np.asarray(Image.open(io.BytesIO(made[0])).convert("L"))
     (code,) = zxingcpp.read_barcodes(picture, formats=zxingcpp.BarcodeFormat.QRCode)
     (anchor,) = read_anchors(code.text)
-    assert code.text == view["anchor"]
-    assert (anchor.number, anchor.hash, anchor.signed) == (view["entry"], view["hash"], True)
+    assert code.text == view.anchor
+    assert (anchor.number, anchor.hash, anchor.signed) == (view.entry, view.hash, True)
     assert len(made) >= 2
 
 
 def test_the_text_of_the_pdf_carries_the_anchor_too(store, kitchen):
     """Marked and copied from the PDF, it is the same line; every page says how many there are."""
-    view = view_of(store, kitchen)
-    data = pack_paper.pack_pdf(kitchen, view)
+    found = pack_here(store, kitchen)
+    view = found.view
+    data = pack_paper.pack_pdf(kitchen, found)
     text = words(data)
-    assert [a.text for a in read_anchors(text)] == [view["anchor"]]
+    assert [a.text for a in read_anchors(text)] == [view.anchor]
     assert all(f"{n} / {count_of(data)}" in text for n in range(1, count_of(data) + 1))
 
 
 def test_who_and_where_stands_first_and_may_be_missing(store, kitchen, monkeypatch):
     """Typed once, shown from then on; what nobody said is *not stated*, in the reader's language."""
-    assert view_of(store, kitchen)["permit"] == "not stated"
-    assert view_of(store, kitchen, translator("es"))["permit"] == translator("es")("not stated")
+    assert view_of(store, kitchen).permit == "not stated"
+    assert view_of(store, kitchen, translator("es")).permit == translator("es")("not stated")
     told = {"address": "1  Fern Lane", "permit": "", "operator": "Maple"}
     name_place(store, told)
-    _, data = pages(view_of(store, kitchen), kitchen, monkeypatch=monkeypatch)
+    _, data = pages(pack_here(store, kitchen), kitchen, monkeypatch=monkeypatch)
     assert data["facts"] == [["address", "1 Fern Lane"], ["permit", "not stated"], ["operator", "Maple"]]
     with pytest.raises(InputError, match="200 letters"):
         name_place(store, {"address": "x" * 201})
@@ -170,10 +177,11 @@ def test_every_failing_reading_is_printed_however_many_there_are(store, kitchen,
     """Three hundred: each with time and zone, load, thermometer, who and its case; none is left out."""
     for n in range(300):
         probe(store, kitchen, 9 + n / 50, "158" if n % 2 else "150")
-    view = view_of(store, kitchen)
-    _, data = pages(view, kitchen, monkeypatch=monkeypatch)
+    found = pack_here(store, kitchen)
+    view = found.view
+    _, data = pages(found, kitchen, monkeypatch=monkeypatch)
     (table,) = [s for s in data["sections"] if "every one" in s["title"] and "Readings" in s["title"]]
-    assert len(table["rows"]) == len(view["cases"]) == 300
+    assert len(table["rows"]) == len(view.cases) == 300
     first = table["rows"][0]
     assert first[1] == "2026-11-20 09:00-07:00"
     assert "Bone-in chicken" in first[2] and "(32)" in first[2]
@@ -185,9 +193,10 @@ def test_a_reading_is_never_rounded_up_to_its_limit_or_its_level(store, kitchen)
     """164.6 is not 165; 166.6, short of 167 with the thermometer's error, is not 167."""
     probe(store, kitchen, 12, "164.6")
     probe(store, kitchen, 13, "166.6")
-    view = view_of(store, kitchen)
-    assert [r["read"] for r in view["failing"]] == ["164.6 °F", "166.6 °F"]
-    header, rows = pack.tables(kitchen, view["told"])["readings"]
+    found = pack_here(store, kitchen)
+    view = found.view
+    assert [r.read for r in view.failing] == ["164.6 °F", "166.6 °F"]
+    header, rows = pack.tables(kitchen, found.told)["readings"]
     assert [row[header.index("read")] for row in rows] == ["164.6 °F", "166.6 °F"]
 
 
@@ -209,7 +218,7 @@ def test_a_case_stands_whole_with_times_thermometers_and_loads(store, kitchen, m
     for n, step in enumerate(steps):
         with played(at(kitchen, 12.1 + n / 10)):
             corrective.tell_step(store, kitchen, case, {**step, "who": "Ana"})
-    _, data = pages(view_of(store, kitchen), kitchen, monkeypatch=monkeypatch)
+    _, data = pages(pack_here(store, kitchen), kitchen, monkeypatch=monkeypatch)
     (table,) = [s for s in data["sections"] if s["title"].startswith("Corrective actions")]
     text = "\n".join(" ".join(row) for row in table["rows"])
     for said in (
@@ -235,12 +244,13 @@ def test_a_mistyped_reading_is_marked_and_still_shown(store, kitchen):
         mend_reading(store, kitchen, reading.number, {**told, "words": ""})
     right, none = mend_reading(store, kitchen, reading.number, {**told, "second": "Ben"})
     assert none is None and right.replaces == reading.number
-    view = view_of(store, kitchen)
-    (row,) = view["failing"]
-    assert row["number"] == reading.number and row["mark"].endswith(f"mistyped, see {right.number}")
-    assert (view["below"], view["readings"]) == (1, 2)
-    assert "marked as mistyped 1" in dict(view["answer"])["Readings below their limit"]
-    header, rows = pack.tables(kitchen, view["told"])["readings"]
+    found = pack_here(store, kitchen)
+    view = found.view
+    (row,) = view.failing
+    assert row.number == reading.number and row.mark.endswith(f"mistyped, see {right.number}")
+    assert (view.below, view.readings) == (1, 2)
+    assert "marked as mistyped 1" in dict(view.answer)["Readings below their limit"]
+    header, rows = pack.tables(kitchen, found.told)["readings"]
     assert any(row[header.index("mark")].endswith(f"see {right.number}") for row in rows)
     with pytest.raises(InputError, match="nothing has replaced"):
         mend_reading(store, kitchen, reading.number, {**told, "second": "Ben"})
@@ -256,7 +266,7 @@ def test_a_mistyped_good_reading_that_was_below_opens_a_case(store, kitchen):
         store, kitchen, reading.number, {"temp": "158", "words": "9 for 5", "who": "Ana"}
     )
     assert case.fact.reading_number == right.number
-    assert [r["number"] for r in view_of(store, kitchen)["failing"]] == [right.number]
+    assert [r.number for r in view_of(store, kitchen).failing] == [right.number]
 
 
 def test_a_mistyped_reading_counts_once(store, kitchen):
@@ -266,23 +276,24 @@ def test_a_mistyped_reading_counts_once(store, kitchen):
     form = {"fryer": "alder", "product": "bone_in", "thermometer": "T1", "who": "Ana", "temp": "198"}
     reading, _ = tell_probe(store, kitchen, form, at(kitchen, 12))
     mend_reading(store, kitchen, reading.number, {"temp": "189", "words": "turned round", "who": "Ana"})
-    assert view_of(store, kitchen)["loads"][0]["readings"] == 1
+    assert view_of(store, kitchen).loads[0].readings == 1
     assert len(store.current_facts(Reading)) == 1
 
 
 def test_hot_holding_below_its_limit_opens_a_case(store, kitchen):
     """135 °F and the thermometer's 2: 136 is short of 137 and told so; 140 is kept; the day's gap closes."""
     hall.write(store, tap(DAY, "k", fryer="alder", product="bone_in"), at(kitchen, 11))
-    assert any("hot-holding" in g for g in view_of(store, kitchen)["gaps"])
+    assert any("hot-holding" in g for g in view_of(store, kitchen).gaps)
     form = {"kept_in": "Cabinet 1", "product": "bone_in", "thermometer": "T1", "who": "Ana"}
     _, none = tell_hold(store, kitchen, {**form, "temp": "140"}, at(kitchen, 12))
     reading, case = tell_hold(store, kitchen, {**form, "temp": "136"}, at(kitchen, 13))
     assert none is None and case.fact.what == "hold"
-    view = view_of(store, kitchen)
-    assert not any("hot-holding" in g for g in view["gaps"])
-    (row,) = view["failing"]
-    assert (row["number"], row["read"], row["case"]) == (reading.number, "136 °F", case.number)
-    assert "Cabinet 1" in row["load"]
+    found = pack_here(store, kitchen)
+    view = found.view
+    assert not any("hot-holding" in g for g in view.gaps)
+    (row,) = view.failing
+    assert (row.number, row.read, row.case) == (reading.number, "136 °F", case.number)
+    assert "Cabinet 1" in row.load
     with pytest.raises(InputError, match="cabinet or shelf"):
         tell_hold(store, kitchen, {**form, "temp": "140", "kept_in": ""})
     with pytest.raises(InputError, match="mark on the thermometer"):
@@ -298,13 +309,13 @@ def test_a_contractors_report_is_attached_and_travels_with_the_pack(store, kitch
         "role": "licensed",
         "note": "tag 9",
     }
-    day = now().date()
+    day = today_of(kitchen)
     done = tick(store, kitchen, form)
     gap = f"without its report attached: entries {done.number}"
-    assert any(gap in g for g in view_of(store, kitchen, first=day, last=day)["gaps"])
+    assert any(gap in g for g in view_of(store, kitchen, first=day, last=day).gaps)
     kept = reports.attach_report(store, done.number, "../../certificate 9.pdf", io.BytesIO(PDF), "Ana")
     assert kept.fact.name == "certificate 9.pdf"
-    assert not any("report attached" in g for g in view_of(store, kitchen, first=day, last=day)["gaps"])
+    assert not any("report attached" in g for g in view_of(store, kitchen, first=day, last=day).gaps)
     with zipfile.ZipFile(io.BytesIO(pack.csv_zip(store, kitchen, day, day))) as archive:
         assert archive.read(f"reports/{kept.number}-certificate 9.pdf") == PDF
     for bad, number in ((b"MZ a program", done.number), (PDF, 1)):
@@ -314,7 +325,7 @@ def test_a_contractors_report_is_attached_and_travels_with_the_pack(store, kitch
 
 def test_rules_stand_by_name_and_edition(store, kitchen):
     """Of each product, of hot holding and of the oil, with the level readings are judged by."""
-    rows = {row[0]: row[1:] for row in view_of(store, kitchen)["rules"]}
+    rows = {row[0]: row[1:] for row in view_of(store, kitchen).rules}
     rule, level = rows["Bone-in chicken, 8-piece"]
     assert "US FDA Food Code, poultry: Food Code 2022" in rule
     assert level == "165 °F (167 °F with the thermometer's error)"
@@ -339,8 +350,8 @@ def test_the_archive_has_every_row_and_the_paper_says_what_it_left_out(store, ki
             ),
             at(kitchen, 9 + n / 60),
         )
-    view = view_of(store, kitchen)
-    _, data = pages(view, kitchen, monkeypatch=monkeypatch)
+    found = pack_here(store, kitchen)
+    _, data = pages(found, kitchen, monkeypatch=monkeypatch)
     (table,) = [s for s in data["sections"] if s["title"] == "Readings (500)"]
     assert "of 500 rows" in table["note"] and "readings.csv" in table["note"]
     assert len(table["rows"]) < 300
@@ -356,27 +367,29 @@ def test_a_kitchen_elsewhere_with_nothing_stated(tmp_path, monkeypatch):
     with played(at(kitchen, 12, summer)):
         hall.write(store, tap(summer, "k", fryer="left", product="gone"), at(kitchen, 12, summer))
     for language in ("en", "es"):
-        view = view_of(store, kitchen, translator(language), summer, summer)
-        made, data = pages(view, kitchen, language, monkeypatch)
+        found = pack_here(store, kitchen, translator(language), summer, summer)
+        view = found.view
+        made, data = pages(found, kitchen, language, monkeypatch)
         assert data["paper"] == "a4" and len(made) >= 2
-        assert view["loads"][0]["run_from"] == "2026-07-04 12:00+01:00"
-        assert view["loads"][0]["product"] == "gone"
-    assert any("63" in level for _, _, level in view["rules"])
+        assert view.loads[0].run_from == "2026-07-04 12:00+01:00"
+        assert view.loads[0].product == "gone"
+    assert any("63" in level for _, _, level in view.rules)
 
 
 def test_a_pack_without_a_key_says_so(store, kitchen, tmp_path, monkeypatch):
     """A key that cannot be used refuses no pack; the pack says it carries no anchor and why."""
     monkeypatch.setenv(KEY_SETTING, str(tmp_path / "nowhere" / "x.key"))
-    view = view_of(store, kitchen)
-    _, data = pages(view, kitchen, monkeypatch=monkeypatch)
-    assert view["anchor"] == "" and "carries no anchor" in data["anchor_words"]
+    found = pack_here(store, kitchen)
+    view = found.view
+    _, data = pages(found, kitchen, monkeypatch=monkeypatch)
+    assert view.anchor == "" and "carries no anchor" in data["anchor_words"]
 
 
 def test_a_pack_tells_of_accounts_changed_behind_its_back(store, kitchen):
     """Somebody who stands in no entry is a gap of the pack."""
     with store.engine.begin() as connection:
         connection.exec_driver_sql("INSERT INTO account VALUES ('Mallory', 'owner', 'x', 'x', 1)")
-    assert any("somebody changed them" in g for g in view_of(store, kitchen)["gaps"])
+    assert any("somebody changed them" in g for g in view_of(store, kitchen).gaps)
 
 
 def test_a_case_outside_the_probe_still_opens_once(store, kitchen):
@@ -387,6 +400,7 @@ def test_a_case_outside_the_probe_still_opens_once(store, kitchen):
     )
     assert case is not None and again is None
     assert len(list(store.facts(CaseOpened))) == 1
-    view = view_of(store, kitchen)
-    assert [r["case"] for r in view["failing"]] == [case.number] * 2
-    assert not any("without a corrective action" in g for g in view["gaps"])
+    found = pack_here(store, kitchen)
+    view = found.view
+    assert [r.case for r in view.failing] == [case.number] * 2
+    assert not any("without a corrective action" in g for g in view.gaps)

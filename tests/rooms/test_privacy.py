@@ -224,8 +224,8 @@ def test_a_removed_name_is_gone_to_the_last_byte_and_the_chain_stands(store):
     said = f"person removed on {done.happened_at.date()} "
     assert reading.fact.who.startswith(said) and reading.author == reading.fact.who
     day = today_of(kitchen)
-    view = pack.pack_view(store, kitchen, day, day)
-    assert view["failing"][0]["who"].startswith(said)
+    view = pack.pack_of(store, kitchen, day, day).view
+    assert view.failing[0].who.startswith(said)
     with ZipFile(io.BytesIO(pack.csv_zip(store, kitchen, day, day))) as archive:
         assert said in archive.read("readings.csv").decode()
     assert Accounts(store).account(NAME) is None

@@ -55,8 +55,8 @@ def test_a_card_becomes_the_kitchens_own(store, kitchen):
     assert card.version == 1
     assert card.steps[0] == ("Tell the lead that you begin.", "")
     assert procedures.card_of(store, "closing", "es").version == 0
-    assert procedures.card_view(store, "closing")["elsewhere"] == ""
-    assert "English" in procedures.card_view(store, "closing", "es")["elsewhere"]
+    assert procedures.card_view(store, "closing").elsewhere == ""
+    assert "English" in procedures.card_view(store, "closing", "es").elsewhere
     spanish = paper.words(procedures.procedure_pdf(store, kitchen, "closing", "es", translator("es")))
     assert "Escrita solo en English" in " ".join(spanish.split())
     edit(store, photo=io.BytesIO(png()), picture_step="2")
@@ -104,7 +104,7 @@ def test_sign_off_takes_two_and_carries_its_evidence(store, kitchen):
             procedures.sign_card(store, kitchen, {**told, **bad})
     kept = procedures.sign_card(store, kitchen, told, io.BytesIO(png())).fact
     assert (kept.key, kept.version, kept.fryer, len(kept.photo)) == ("lid_seal", 0, "alder", 64)
-    assert procedures.card_view(store, "lid_seal")["signed"][0]["second"] == "Ben Roe"
+    assert procedures.card_view(store, "lid_seal").signed[0]["second"] == "Ben Roe"
 
 
 def test_a_lost_picture_leaves_its_slot_empty(store, kitchen, tmp_path):

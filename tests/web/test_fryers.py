@@ -10,10 +10,10 @@ from fastapi.testclient import TestClient
 from frywright.ledger.facts.care import CareDone
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
-from tests.rooms.test_commissioning import PLATE, SITE, png
+from tests.rooms.test_commissioning import PLATE, SITE, begun, png
 
 HOST = "http://127.0.0.1"
 
@@ -160,3 +160,12 @@ def test_energy_and_oil_map(client):
     assert len(client.get("/care/energy.json").json()["loads"]) == 7
     assert client.get("/care/energy", params={"date": "soon"}).status_code == 422
     assert client.get("/care/oil-map.pdf").content.startswith(b"%PDF")
+
+
+def test_the_page_of_a_new_fryer_says_what_a_test_was_worked_out_to_be(client, store):
+    """Beside what was measured, as JSON and the handover have it."""
+    kitchen = remembered_kitchen(store)
+    begun(store, kitchen, "plate")
+    row = next(t for t in client.get("/care/new/alder.json").json()["tests"] if t["name"] == "heat-up")
+    assert row["worked_out"]
+    assert f"<td>{row['worked_out']}</td>" in client.get("/care/new", params={"fryer": "alder"}).text

@@ -269,16 +269,16 @@ def card_edit(
     view = card_view(opened, key, shop.language)
     if steps is None and picture is None:
         if not shop.json(view):
-            typer.echo(view["lines"])
+            typer.echo(view.lines)
         return
     told = {
         "key": key,
         "language": shop.language,
-        "gear": gear or view["gear"],
-        "tools": tools or view["tools"],
+        "gear": gear or view.gear,
+        "tools": tools or view.tools,
         "who": who,
-        "version": str(view["version"]),
-        "steps": steps.read_text("utf-8") if steps else view["lines"],
+        "version": str(view.version),
+        "steps": steps.read_text("utf-8") if steps else view.lines,
         "picture_step": str(picture_step),
     }
     if picture is None:

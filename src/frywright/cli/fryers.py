@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import typer
 
 from frywright.cli.care import app
 from frywright.cli.shop import Shop, command
 from frywright.model.plain import plain
+
+if TYPE_CHECKING:
+    from frywright.rooms.care.close import StepRow
 
 __all__ = ["app"]
 VALUES = typer.Argument(None, help="Values as name=value, such as volts=208 phases=3.")
@@ -150,10 +154,10 @@ def measured(shop: Shop, fryer: str = FRYER, values: list[str] = VALUES) -> None
     opened, kitchen = shop.both
     keep_site(opened, kitchen, read_values(values, fryer=fryer))
     view = commissioning_view(opened, kitchen, fryer, shop.language, shop.tr)
-    if shop.json({"go": view["go"], "points": view["points"]}):
+    if shop.json({"go": view.go, "points": view.points}):
         return
-    for point in view["points"]:
-        typer.echo(f"{point['outcome']:<8} {point['name']}: {point['text']}")
+    for point in view.points:
+        typer.echo(f"{point.outcome:<8} {point.name}: {point.text}")
 
 
 @command(app)
@@ -171,8 +175,8 @@ def sign(
     shop.confirm(told.get("second", ""))
     sign_step(opened, kitchen, told)
     view = commissioning_view(opened, kitchen, fryer, shop.language, shop.tr)
-    if not shop.json({"open": view["open"]}):
-        shop.say("Signed. Still open: {open}.", open=", ".join(view["open"]) or shop.tr("nothing"))
+    if not shop.json({"open": view.open}):
+        shop.say("Signed. Still open: {open}.", open=", ".join(view.open) or shop.tr("nothing"))
 
 
 @command(app, engine=True)
@@ -198,6 +202,12 @@ def emergency(shop: Shop, out: Path = typer.Option(Path("emergency.pdf"), help="
     shop.written(out, emergency_pdf(shop.kitchen, shop.language, shop.tr))
 
 
+def _step_line(where: str, step: StepRow) -> str:
+    """A step of the night: signed, open or shut."""
+    mark = "x" if step.done else "#" if step.shut else " "
+    return f"  [{mark}] {where} {step.key}: {step.title}" + (f" ({step.shut})" if step.shut else "")
+
+
 @command(app, engine=True)
 def close(
     shop: Shop,
@@ -221,14 +231,9 @@ def close(
     view = close_day_view(opened, kitchen, shop.language, shop.tr)
     if shop.json(view):
         return
-    for one in [
-        *view["fryers"],
-        {"key": "store", "name": "", "plan_words": "", "why": "", "steps": view["store"]},
-    ]:
-        if one["name"]:
-            typer.echo(f"{one['name']}: {one['plan_words']}. {one['why']}")
-        for s in one["steps"]:
-            mark = "x" if s["done"] else "#" if s["shut"] else " "
-            typer.echo(
-                f"  [{mark}] {one['key']} {s['key']}: {s['title']}" + (f" ({s['shut']})" if s["shut"] else "")
-            )
+    for one in view.fryers:
+        typer.echo(f"{one.name}: {one.plan_words}. {one.why}")
+        for s in one.steps:
+            typer.echo(_step_line(one.key, s))
+    for s in view.store:
+        typer.echo(_step_line("store", s))

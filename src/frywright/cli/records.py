@@ -383,12 +383,12 @@ def pack(
         ) from error
     opened, kitchen = _there(shop).both
     tr = shop.tr
-    view = packs.pack_view(opened, kitchen, *days, tr, care_rows(opened, kitchen, tr, shop.language))
-    if shop.json({key: value for key, value in view.items() if key != "told"}):
+    found = packs.pack_of(opened, kitchen, *days, tr, care_rows(opened, kitchen, tr, shop.language))
+    if shop.json(found.view):
         return
     if tables is not None:
         write_file(tables, packs.csv_zip(opened, kitchen, *days, tr), "--tables")
-    shop.written(out, pack_pdf(kitchen, view, shop.language, tr))
+    shop.written(out, pack_pdf(kitchen, found, shop.language, tr))
 
 
 @command(app)

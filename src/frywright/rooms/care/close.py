@@ -50,6 +50,48 @@ class Tonight:
     steps: tuple[Mapping[str, Any], ...]
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StepRow:
+    """A step of the night: open, signed by whom and when, or shut and why."""
+
+    key: str
+    title: str
+    hazard: str
+    people: int
+    asks: str
+    minutes: int
+    done: bool
+    shut: str
+    who: str
+    second: str
+    value: str
+    at: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FryerNight:
+    """A fryer's steps tonight, and why these."""
+
+    key: str
+    name: str
+    plan: str
+    plan_words: str
+    why: str
+    steps: tuple[StepRow, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CloseDayView:
+    """Tonight: fryers in order, the whole store's steps, and about how long the rest takes."""
+
+    date: str
+    fryers: tuple[FryerNight, ...]
+    store: tuple[StepRow, ...]
+    minutes_left: int
+    open_count: int
+    closes: str
+
+
 def tonight(
     store: Store, kitchen: Kitchen, tr: Translate = str, today: dt.date | None = None
 ) -> list[Tonight]:
@@ -333,7 +375,7 @@ def _value(kitchen: Kitchen, step: Mapping[str, Any], text: str) -> str:
 
 def close_day_view(
     store: Store, kitchen: Kitchen, language: str = "en", tr: Translate = str, at: dt.datetime | None = None
-) -> dict[str, Any]:
+) -> CloseDayView:
     """Tonight as a page shows it: fryers in order, each step signed, open or shut and why, and about how long
     the rest takes.
     """
@@ -343,7 +385,7 @@ def close_day_view(
     plans, done = tonight(store, kitchen, tr, day), set(told)
     move, rush = _next_move(plans, done), any(a <= second_s < b for a, b in trade.rush_s)
 
-    def row(where: str, step: Mapping[str, Any], titles: Mapping[str, str]) -> dict[str, Any]:
+    def row(where: str, step: Mapping[str, Any], titles: Mapping[str, str]) -> StepRow:
         entry, opens = told.get((where, step["key"])), opens_at(where, step, told)
         needs = [titles[n] for n in step.get("needs", []) if (where, n) not in done]
         shut = ""
@@ -357,42 +399,41 @@ def close_day_view(
             shut = say("not before {at}", {"at": time_of_day(business_time(trade, opens)[1])}, translate=tr)
         elif step.get("hot") and move not in (None, where):
             shut = tr("one move of oil at a time; first") + ": " + kitchen.fryer(str(move)).name
-        return {
-            "key": step["key"],
-            "title": tr(step["title"]),
-            "hazard": tr(step["hazard"]) if "hazard" in step else "",
-            "people": step.get("people", 1),
-            "asks": step.get("asks", ""),
-            "minutes": step["takes_min"],
-            "done": entry is not None,
-            "shut": shut,
-            "who": entry.fact.who if entry else "",
-            "second": entry.fact.second if entry else "",
-            "value": entry.fact.value if entry else "",
-            "at": time_of_day(business_time(trade, entry.happened_at)[1]) if entry else "",
-        }
+        return StepRow(
+            key=step["key"],
+            title=tr(step["title"]),
+            hazard=tr(step["hazard"]) if "hazard" in step else "",
+            people=step.get("people", 1),
+            asks=step.get("asks", ""),
+            minutes=step["takes_min"],
+            done=entry is not None,
+            shut=shut,
+            who=entry.fact.who if entry else "",
+            second=entry.fact.second if entry else "",
+            value=entry.fact.value if entry else "",
+            at=time_of_day(business_time(trade, entry.happened_at)[1]) if entry else "",
+        )
 
-    fryers: list[dict[str, Any]] = []
+    fryers = []
     for one in plans:
         titles = {s["key"]: tr(s["title"]) for s in one.steps}
         fryers.append(
-            {
-                "key": one.fryer.key,
-                "name": one.fryer.name,
-                "plan": one.plan,
-                "plan_words": tr(PLANS[one.plan]),
-                "why": one.why,
-                "steps": [row(one.fryer.key, s, titles) for s in one.steps],
-            }
+            FryerNight(
+                key=one.fryer.key,
+                name=one.fryer.name,
+                plan=one.plan,
+                plan_words=tr(PLANS[one.plan]),
+                why=one.why,
+                steps=tuple(row(one.fryer.key, s, titles) for s in one.steps),
+            )
         )
-    rest = [row(STORE_KEY, s, {}) for s in catalog.table("care/closing.toml")["store_step"]]
-    steps = [s for f in fryers for s in f["steps"]] + rest
-    left = sum(s["minutes"] for s in steps if not s["done"])
-    return {
-        "date": day.isoformat(),
-        "fryers": fryers,
-        "store": rest,
-        "minutes_left": left,
-        "open_count": sum(not s["done"] for s in steps),
-        "closes": time_of_day(trade.closes_s),
-    }
+    rest = tuple(row(STORE_KEY, s, {}) for s in catalog.table("care/closing.toml")["store_step"])
+    steps = [*(s for f in fryers for s in f.steps), *rest]
+    return CloseDayView(
+        date=day.isoformat(),
+        fryers=tuple(fryers),
+        store=rest,
+        minutes_left=sum(s.minutes for s in steps if not s.done),
+        open_count=sum(not s.done for s in steps),
+        closes=time_of_day(trade.closes_s),
+    )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Mapping
-from dataclasses import asdict
+from dataclasses import asdict, dataclass
 from typing import Any
 
 from frywright.calibrate.sampling import SampleAim, SampleOutcome, prove_sample
@@ -34,6 +34,78 @@ from frywright.verdicts.place import place_of
 
 LOADS = ("full", "half", "back_to_back")
 LOAD_NAMES = {"full": "full load", "half": "half load", "back_to_back": "back to back"}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FigureAsked:
+    """A figure that a step brings."""
+
+    key: str
+    title: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StepRow:
+    """A step of the gated order: what it asks, what it waits for, who signed it and what was passed over."""
+
+    key: str
+    title: str
+    why: str
+    who: str
+    hard: bool
+    people: int
+    figures: tuple[FigureAsked, ...]
+    missing: tuple[str, ...]
+    done: bool
+    ready: bool
+    opens: str
+    at: str
+    by: str
+    role: str
+    note: str
+    passed_over: tuple[str, ...]
+    pass_name: str
+    pass_reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PointRow:
+    """A point of the site against the plate."""
+
+    name: str
+    outcome: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TestRow:
+    """An acceptance test: what was measured, what was worked out, and the verdict with its word."""
+
+    name: str
+    measured: str
+    worked_out: str
+    outcome: str
+    word: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CommissioningView:
+    """A commissioning: plate and site as facts and as typed, steps, points, tests, what is open."""
+
+    fryer: str
+    name: str
+    plate: Mapping[str, object]
+    draws: str
+    plate_typed: Mapping[str, str]
+    site_typed: Mapping[str, str]
+    site: Mapping[str, object]
+    steps: tuple[StepRow, ...]
+    points: tuple[PointRow, ...]
+    go: str
+    differences: tuple[str, ...]
+    tests: tuple[TestRow, ...]
+    open: tuple[str, ...]
 
 
 def sign_step(
@@ -160,7 +232,7 @@ def _figures(kitchen: Kitchen, step: Step, values: Mapping[str, Any]) -> dict[st
 # ---------------------------------------------------------------- acceptance
 
 
-def acceptance(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -> list[dict[str, str]]:
+def acceptance(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -> tuple[TestRow, ...]:
     """Every acceptance test of a commissioning in words."""
     system, fryer = str(kitchen.site.units), case.fryer
     firsts = {figure: e.fact.value_s for (key, figure), e in first_day(store).items() if key == fryer.key}
@@ -176,17 +248,17 @@ def acceptance(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) 
         tests.append(timed(FIGURE_NAMES[figure], measured, expected.get(figure), shown))
     tests += _control(heat, fryer, system)
     tests += _proofs(kitchen, case, system)
-    return [
-        {
-            "name": tr(t.name),
-            "measured": t.measured,
-            "worked out": t.reckoned,
-            "outcome": str(t.outcome),
-            "word": tr(str(t.outcome)),
-            "text": say(t.note.text, t.note.values, system, tr),
-        }
+    return tuple(
+        TestRow(
+            name=tr(t.name),
+            measured=t.measured,
+            worked_out=t.reckoned,
+            outcome=str(t.outcome),
+            word=tr(str(t.outcome)),
+            text=say(t.note.text, t.note.values, system, tr),
+        )
         for t in tests
-    ]
+    )
 
 
 def _control(heat: StepSigned | None, fryer: Fryer, system: str) -> list[Test]:
@@ -271,60 +343,61 @@ def _proofs(kitchen: Kitchen, case: Case, system: str) -> list[Test]:
 
 def commissioning_view(
     store: Store, kitchen: Kitchen, fryer: str, language: str = "en", tr: Translate = str
-) -> dict[str, Any]:
+) -> CommissioningView:
     """A commissioning as a page, JSON and the handover pack show it."""
     case, system = case_of(store, kitchen, fryer), str(kitchen.site.units)
-    steps = []
-    for step in steps_for(case.fryer):
-        done = case.done | ({"plate"} if case.plate else set())
-        entry = case.steps.get(step.key)
-        signed = entry.fact if entry else None
-        steps.append(
-            {
-                "key": step.key,
-                "title": tr(step.title),
-                "why": tr(step.why),
-                "who": step.who,
-                "hard": step.hard,
-                "people": step.people_count,
-                "figures": [{"key": f, "title": tr(FIGURE_NAMES[f])} for f in step.figures],
-                "missing": list(missing(step, done)),
-                "done": bool(entry),
-                "ready": bool(case.plate) and not missing(step, done),
-                "opens": opens_words(case, kitchen, step, tr),
-                "at": f"{entry.recorded_at:%Y-%m-%d %H:%M} UTC" if entry else "",
-                "by": ", ".join(x for x in (signed.who, signed.second) if x) if signed else "",
-                "role": signed.role if signed else "",
-                "note": signed.note if signed else "",
-                "passed_over": list(signed.passed_over) if signed else [],
-                "pass_name": signed.pass_name if signed else "",
-                "pass_reason": signed.pass_reason if signed else "",
-            }
-        )
+    steps = tuple(_step_row(case, kitchen, step, tr) for step in steps_for(case.fryer))
     points = points_of(case, kitchen)
     plate, site = case.plate.fact if case.plate else None, case.site.fact if case.site else None
     draws = ""
     if plate and plate.power_w and plate.volts_n and plate.phases_count and plate.fuel == "electric":
         draws = f"{amps(plate.power_w, plate.volts_n, int(plate.phases_count)):.1f} A"
-    return {
-        "fryer": case.fryer.key,
-        "name": case.fryer.name,
-        "plate": asdict(plate) if plate else {},
-        "draws": draws,
-        "plate_typed": typed_back(plate, system),
-        "site_typed": typed_back(site, system),
-        "site": asdict(site) if site else {},
-        "steps": steps,
-        "points": [
-            {
-                "name": tr(p.name),
-                "outcome": str(p.outcome),
-                "text": say(p.note.text, p.note.values, system, tr),
-            }
+    return CommissioningView(
+        fryer=case.fryer.key,
+        name=case.fryer.name,
+        plate=asdict(plate) if plate else {},
+        draws=draws,
+        plate_typed=typed_back(plate, system),
+        site_typed=typed_back(site, system),
+        site=asdict(site) if site else {},
+        steps=steps,
+        points=tuple(
+            PointRow(
+                name=tr(p.name),
+                outcome=str(p.outcome),
+                text=say(p.note.text, p.note.values, system, tr),
+            )
             for p in points
-        ],
-        "go": str(go(points)) if points else "unknown",
-        "differences": [say(n.text, n.values, system, tr) for n in differences(case)],
-        "tests": acceptance(store, kitchen, case, tr) if case.plate else [],
-        "open": [s["key"] for s in steps if not s["done"]],
-    }
+        ),
+        go=str(go(points)) if points else "unknown",
+        differences=tuple(say(n.text, n.values, system, tr) for n in differences(case)),
+        tests=acceptance(store, kitchen, case, tr) if case.plate else (),
+        open=tuple(s.key for s in steps if not s.done),
+    )
+
+
+def _step_row(case: Case, kitchen: Kitchen, step: Step, tr: Translate) -> StepRow:
+    """A step of the gated order as it stands."""
+    done = case.done | ({"plate"} if case.plate else set())
+    entry = case.steps.get(step.key)
+    signed = entry.fact if entry else None
+    return StepRow(
+        key=step.key,
+        title=tr(step.title),
+        why=tr(step.why),
+        who=step.who,
+        hard=step.hard,
+        people=step.people_count,
+        figures=tuple(FigureAsked(key=f, title=tr(FIGURE_NAMES[f])) for f in step.figures),
+        missing=tuple(missing(step, done)),
+        done=bool(entry),
+        ready=bool(case.plate) and not missing(step, done),
+        opens=opens_words(case, kitchen, step, tr),
+        at=f"{entry.recorded_at:%Y-%m-%d %H:%M} UTC" if entry else "",
+        by=", ".join(x for x in (signed.who, signed.second) if x) if signed else "",
+        role=signed.role if signed else "",
+        note=signed.note if signed else "",
+        passed_over=tuple(signed.passed_over) if signed else (),
+        pass_name=signed.pass_name if signed else "",
+        pass_reason=signed.pass_reason if signed else "",
+    )

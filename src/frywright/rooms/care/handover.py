@@ -16,7 +16,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.roles import SIGNERS
 from frywright.model.tongues import Translate
 from frywright.paper.paper import PAPER, Section, pdf, picture_type, section
-from frywright.rooms.care.commissioning import commissioning_view
+from frywright.rooms.care.commissioning import CommissioningView, commissioning_view
 from frywright.rooms.care.nameplate import unit_signs
 from frywright.rooms.clock import now
 from frywright.rooms.standing import figure_of, held_status
@@ -63,12 +63,12 @@ def handover_pack(
         An unknown fryer.
     """
     view = commissioning_view(store, kitchen, fryer, language, tr)
-    pictures, files = _photo(store, view["plate"], tr)
+    pictures, files = _photo(store, view.plate, tr)
     return pdf(
         "handover.typ",
         "handover",
         {
-            "title": f"{tr('Handover')}: {view['name']}",
+            "title": f"{tr('Handover')}: {view.name}",
             "place": kitchen.site.name,
             "when": f"{now():%Y-%m-%d %H:%M} UTC",
             "language": language,
@@ -87,22 +87,15 @@ def handover_pack(
     )
 
 
-def _sections(store: Store, kitchen: Kitchen, view: Mapping[str, Any], tr: Translate) -> list[Section]:
+def _sections(store: Store, kitchen: Kitchen, view: CommissioningView, tr: Translate) -> list[Section]:
     """Every table of the pack, in the order of the work."""
-    steps, none = view["steps"], tr("Nothing.")
-    passed = [
-        [s["title"], ", ".join(s["passed_over"]), s["pass_name"], s["pass_reason"]]
-        for s in steps
-        if s["passed_over"]
-    ]
+    steps, none = view.steps, tr("Nothing.")
+    passed = [[s.title, ", ".join(s.passed_over), s.pass_name, s.pass_reason] for s in steps if s.passed_over]
     signed = [
-        [s["title"], s["at"] or "–", f"{s['by']} ({tr(SIGNERS[s['role']])})" if s["done"] else "–", s["note"]]
-        for s in steps
+        [s.title, s.at or "–", f"{s.by} ({tr(SIGNERS[s.role])})" if s.done else "–", s.note] for s in steps
     ]
-    tests = [
-        [t["name"], t["measured"] or "–", t["worked out"] or "–", t["word"], t["text"]] for t in view["tests"]
-    ]
-    titles = {s["key"]: s["title"] for s in steps}
+    tests = [[t.name, t.measured or "–", t.worked_out or "–", t.word, t.text] for t in view.tests]
+    titles = {s.key: s.title for s in steps}
     return [
         *_plate_and_site(kitchen, view, tr),
         section(
@@ -128,16 +121,16 @@ def _sections(store: Store, kitchen: Kitchen, view: Mapping[str, Any], tr: Trans
             tr("Programs"),
             [tr("program"), tr("slot"), tr("version"), tr("check figure"), tr("in the fryer now")],
             [4, 1, 2, 2, 4],
-            _programs(store, kitchen, view["fryer"], tr),
+            _programs(store, kitchen, view.fryer, tr),
         ),
-        section(tr("Still open"), [tr("step")], [1], [[titles[key]] for key in view["open"]], none),
+        section(tr("Still open"), [tr("step")], [1], [[titles[key]] for key in view.open], none),
         section(tr("In an emergency"), [tr("what"), tr("here")], [2, 5], _facts(kitchen, tr)),
     ]
 
 
-def _plate_and_site(kitchen: Kitchen, view: Mapping[str, Any], tr: Translate) -> list[Section]:
+def _plate_and_site(kitchen: Kitchen, view: CommissioningView, tr: Translate) -> list[Section]:
     """The plate as printed, what of it differs from the kitchen file, and the site against it."""
-    signs, typed = unit_signs(str(kitchen.site.units)), view["plate_typed"]
+    signs, typed = unit_signs(str(kitchen.site.units)), view.plate_typed
     shown = [
         [tr(name), f"{typed[k]} {signs.get(k, '')}".strip()] for k, name in PLATE_NAMES.items() if k in typed
     ]
@@ -153,14 +146,14 @@ def _plate_and_site(kitchen: Kitchen, view: Mapping[str, Any], tr: Translate) ->
             tr("Plate against the kitchen file"),
             [tr("note")],
             [1],
-            [[t] for t in view["differences"]],
+            [[t] for t in view.differences],
             tr("No difference found."),
         ),
         section(
             tr("Site"),
             [tr("point"), tr("outcome"), tr("note")],
             [2, 2, 6],
-            [[p["name"], tr(MARK[p["outcome"]]), p["text"]] for p in view["points"]],
+            [[p.name, tr(MARK[p.outcome]), p.text] for p in view.points],
         ),
     ]
 

@@ -247,24 +247,50 @@ def sign_card(
     return write(store, signed)
 
 
-def card_view(store: Store, key: str, language: str = "en") -> dict[str, Any]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StepShown:
+    """A step of a card: its text, its hazard and its picture, empty where it has none."""
+
+    text: str
+    hazard: str
+    picture: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CardView:
+    """A card: what to wear and have ready, its steps, its text to edit, who signed it lately (the newest
+    first, each as its entry holds it and with its time).
+    """
+
+    key: str
+    elsewhere: str
+    title: str
+    gear: str
+    tools: str
+    version: int
+    lines: str
+    steps: tuple[StepShown, ...]
+    signed: tuple[Mapping[str, object], ...]
+
+
+def card_view(store: Store, key: str, language: str = "en") -> CardView:
     """A card as a page shows it: steps with hazards and pictures, its text to edit, who signed it lately."""
     card = card_of(store, key, language)
     signed = islice((e for e in store.facts(CardSigned, newest_first=True) if e.fact.key == key), 10)
-    return {
-        "key": key,
-        "elsewhere": elsewhere(store, key, language, translator(language)),
-        "title": card.title,
-        "gear": card.gear,
-        "tools": card.tools,
-        "version": card.version,
-        "lines": lines_of(card),
-        "steps": [
-            {"text": t, "hazard": h, "picture": card.pictures.get(n, "")}
+    return CardView(
+        key=key,
+        elsewhere=elsewhere(store, key, language, translator(language)),
+        title=card.title,
+        gear=card.gear,
+        tools=card.tools,
+        version=card.version,
+        lines=lines_of(card),
+        steps=tuple(
+            StepShown(text=t, hazard=h, picture=card.pictures.get(n, ""))
             for n, (t, h) in enumerate(card.steps)
-        ],
-        "signed": [{"at": f"{e.recorded_at:%Y-%m-%d %H:%M} UTC", **asdict(e.fact)} for e in signed],
-    }
+        ),
+        signed=tuple({"at": f"{e.recorded_at:%Y-%m-%d %H:%M} UTC", **asdict(e.fact)} for e in signed),
+    )
 
 
 def procedure_pdf(

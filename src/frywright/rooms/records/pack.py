@@ -9,6 +9,7 @@ import datetime as dt
 import io
 import zipfile
 from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 from typing import Any, cast
 from zoneinfo import ZoneInfo
 
@@ -26,10 +27,12 @@ from frywright.model.business_day import business_time, local_time, usual_trade
 from frywright.model.errors import RecordError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.plain import plain
 from frywright.model.tongues import Translate
 from frywright.model.units import show_below
 from frywright.rooms.clock import now
 from frywright.rooms.premises import STATED, place_named
+from frywright.rooms.records.case_rows import CaseView
 from frywright.rooms.records.corrective import case_view, cases
 from frywright.rooms.records.coverage import Covered, covered
 from frywright.rooms.records.gathered import Gathered, checked_line, gaps, gather, notes_of
@@ -176,14 +179,96 @@ def explained(
     ]
 
 
-def pack_view(
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LoadRow:
+    """Loads of a product in a fryer, readings of them, and the longest run without one."""
+
+    product: str
+    fryer: str
+    count: int
+    readings: int
+    share: str
+    run: int
+    run_from: str
+    run_to: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FailingRow:
+    """A reading below its limit, and the case that it opened; 0 for none."""
+
+    number: int
+    at: str
+    load: str
+    pieces: int
+    read: str
+    corrected: str
+    limit: str
+    level: str
+    thermometer: str
+    checked: bool
+    who: str
+    author: str
+    mark: str
+    case: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PackView:
+    """The pack as a page and its paper show it. ``answer`` is a question and its answer in a row each."""
+
+    from_: str
+    to: str
+    place: str
+    address: str
+    permit: str
+    operator: str
+    stated: Mapping[str, str]
+    zone: str
+    days: int
+    loads: tuple[LoadRow, ...]
+    fryers: tuple[LoadRow, ...]
+    readings: int
+    below: int
+    failing: tuple[FailingRow, ...]
+    checks: int
+    gaps: Sequence[str]
+    explained: list[list[str]]
+    patterns: Sequence[str]
+    cases: tuple[CaseView, ...]
+    open_cases: int
+    rules: list[list[str]]
+    contractors: tuple[CareRow, ...]
+    unreported: tuple[int, ...]
+    oil_limit: str
+    counts: Mapping[str, int]
+    entry: int
+    hash: str
+    checked_at: str
+    checked: str
+    anchor: str
+    anchor_key: str
+    anchor_missing: str
+    made_at: str
+    answer: Sequence[Sequence[str]] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pack:
+    """The pack as it is shown, and the entries that it stands on."""
+
+    view: PackView
+    told: Gathered
+
+
+def pack_of(
     store: Store,
     kitchen: Kitchen,
     first: dt.date,
     last: dt.date,
     tr: Translate = str,
     care: Sequence[CareRow] = (),
-) -> dict[str, Any]:
+) -> Pack:
     """The pack as a page and the PDF show it: the answer in short, sums, gaps, patterns, readings below their
     limit, cases, rules, dates of contractors, and where the chain stands.
 
@@ -198,42 +283,42 @@ def pack_view(
     anchor, why = _anchor(store, kitchen, told)
     place = place_named(store)
     missing, drops = tr("not stated"), told.drops
-    view = {
-        "from": first.isoformat(),
-        "to": last.isoformat(),
-        "place": kitchen.site.name,
-        **{name: getattr(place, name) or missing for name in STATED},
-        "stated": {name: getattr(place, name) for name in STATED},
-        "zone": usual_trade(kitchen).zone,
-        "days": len(told.days),
-        "loads": [_load(kitchen, row) for row in covered(drops, told.sound)],
-        "fryers": [_load(kitchen, row) for row in covered(drops, told.sound, by_product=False)],
-        "readings": len(told.of(Reading)),
-        "below": len(told.below),
-        "failing": failing(kitchen, told, tr),
-        "checks": len(told.of(ThermometerChecked)),
-        "gaps": gaps(kitchen, told, tr),
-        "explained": explained(store, kitchen, first, last, tr),
-        "patterns": notes_of(kitchen, told, tr),
-        "cases": [case_view(store, kitchen, c, tr) for c in within],
-        "open_cases": len(open_cases),
-        "rules": rule_rows(store, kitchen, last, tr),
-        "contractors": [r for r in care if r.task in OUTSIDE],
-        "unreported": [e.number for e in told.unreported],
-        "oil_limit": f"{limit:g} %: {title.say(tr)}",
-        "counts": {cls.KIND: len(items) for cls, items in told.items.items() if items},
-        "entry": told.chain.entries_count,
-        "hash": told.chain.head,
-        "checked_at": told.chain.at.isoformat(),
-        "checked": checked_line(kitchen, told.chain, tr),
-        "anchor": anchor.text if anchor else "",
-        "anchor_key": anchor.key_mark if anchor else "",
-        "anchor_missing": why.say(tr) if why else "",
-        "made_at": local_time(kitchen, now()),
-        "told": told,
-    }
-    view["answer"] = answer(kitchen, view, [fryer_name(kitchen, key) for key in stopped(store)], tr)
-    return view
+    stated = {name: getattr(place, name) for name in STATED}
+    view = PackView(
+        from_=first.isoformat(),
+        to=last.isoformat(),
+        place=kitchen.site.name,
+        **{name: value or missing for name, value in stated.items()},
+        stated=stated,
+        zone=usual_trade(kitchen).zone,
+        days=len(told.days),
+        loads=tuple(_load(kitchen, row) for row in covered(drops, told.sound)),
+        fryers=tuple(_load(kitchen, row) for row in covered(drops, told.sound, by_product=False)),
+        readings=len(told.of(Reading)),
+        below=len(told.below),
+        failing=_failing(kitchen, told, tr),
+        checks=len(told.of(ThermometerChecked)),
+        gaps=gaps(kitchen, told, tr),
+        explained=explained(store, kitchen, first, last, tr),
+        patterns=notes_of(kitchen, told, tr),
+        cases=tuple(case_view(store, kitchen, c, tr) for c in within),
+        open_cases=len(open_cases),
+        rules=rule_rows(store, kitchen, last, tr),
+        contractors=tuple(r for r in care if r.task in OUTSIDE),
+        unreported=tuple(e.number for e in told.unreported),
+        oil_limit=f"{limit:g} %: {title.say(tr)}",
+        counts={cls.KIND: len(items) for cls, items in told.items.items() if items},
+        entry=told.chain.entries_count,
+        hash=told.chain.head,
+        checked_at=told.chain.at.isoformat(),
+        checked=checked_line(kitchen, told.chain, tr),
+        anchor=anchor.text if anchor else "",
+        anchor_key=anchor.key_mark if anchor else "",
+        anchor_missing=why.say(tr) if why else "",
+        made_at=local_time(kitchen, now()),
+    )
+    out_of_use = [fryer_name(kitchen, key) for key in stopped(store)]
+    return Pack(view=replace(view, answer=_answer(kitchen, view, told, out_of_use, tr)), told=told)
 
 
 def _anchor(store: Store, kitchen: Kitchen, told: Gathered) -> tuple[Anchor | None, Any]:
@@ -241,20 +326,20 @@ def _anchor(store: Store, kitchen: Kitchen, told: Gathered) -> tuple[Anchor | No
     return anchor_or_why(store, head, told.chain.at, kitchen.site.name)
 
 
-def _load(kitchen: Kitchen, row: Covered) -> dict[str, Any]:
-    return {
-        "product": product_name(kitchen, row.product),
-        "fryer": fryer_name(kitchen, row.fryer),
-        "count": row.loads_count,
-        "readings": row.readings_count,
-        "share": f"{100 * row.readings_count / row.loads_count:.1f}",
-        "run": row.longest_run_count,
-        "run_from": local_time(kitchen, row.run_from) if row.run_from else "",
-        "run_to": local_time(kitchen, row.run_to) if row.run_to else "",
-    }
+def _load(kitchen: Kitchen, row: Covered) -> LoadRow:
+    return LoadRow(
+        product=product_name(kitchen, row.product),
+        fryer=fryer_name(kitchen, row.fryer),
+        count=row.loads_count,
+        readings=row.readings_count,
+        share=f"{100 * row.readings_count / row.loads_count:.1f}",
+        run=row.longest_run_count,
+        run_from=local_time(kitchen, row.run_from) if row.run_from else "",
+        run_to=local_time(kitchen, row.run_to) if row.run_to else "",
+    )
 
 
-def failing(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[dict[str, Any]]:
+def _failing(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> tuple[FailingRow, ...]:
     """Every reading below its limit, mistyped ones among them, with the case that it opened."""
     made, of_case = Rows(kitchen, told, tr), {e.fact.reading_number: e for e in told.of(CaseOpened)}
     found, items = [], [*told.below, *(e for e in told.of(HoldRead) if _short(e, of_case))]
@@ -263,24 +348,24 @@ def failing(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[dict[
         load = made.cell(item, "load") if isinstance(fact, Reading) else made.cell(item, "product")
         level = case.fact.limit_c if case else None
         found.append(
-            {
-                "number": item.number,
-                "at": local_time(kitchen, item.happened_at),
-                "load": load if isinstance(fact, Reading) else f"{load}, {fact.kept_in}",
-                "pieces": int(fact.units_count) if isinstance(fact, Reading) else 0,
-                "read": made.cell(item, "core_c"),
-                "corrected": made.apart(item),
-                "limit": made.cell(item, "limit_c"),
-                "level": show_below(level, level, "c", made.system) if level is not None else "",
-                "thermometer": fact.thermometer,
-                "checked": bool(fact.checked),
-                "who": fact.who or "",
-                "author": tr(item.author),
-                "mark": made.mark(item),
-                "case": case.number if case else 0,
-            }
+            FailingRow(
+                number=item.number,
+                at=local_time(kitchen, item.happened_at),
+                load=load if isinstance(fact, Reading) else f"{load}, {fact.kept_in}",
+                pieces=int(fact.units_count) if isinstance(fact, Reading) else 0,
+                read=made.cell(item, "core_c"),
+                corrected=made.apart(item),
+                limit=made.cell(item, "limit_c"),
+                level=show_below(level, level, "c", made.system) if level is not None else "",
+                thermometer=fact.thermometer,
+                checked=bool(fact.checked),
+                who=fact.who or "",
+                author=tr(item.author),
+                mark=made.mark(item),
+                case=case.number if case else 0,
+            )
         )
-    return found
+    return tuple(found)
 
 
 def _when(item: Kept[Any]) -> tuple[dt.datetime, int]:
@@ -291,16 +376,15 @@ def _short(item: Kept[HoldRead], of_case: Mapping[int, Any]) -> bool:
     return item.fact.below or item.number in of_case
 
 
-def answer(
-    kitchen: Kitchen, view: Mapping[str, Any], out_of_use: Sequence[str], tr: Translate = str
+def _answer(
+    kitchen: Kitchen, view: PackView, told: Gathered, out_of_use: Sequence[str], tr: Translate
 ) -> list[list[str]]:
     """The pack on one page: question and answer in a row each."""
-    told: Gathered = view["told"]
-    loads, readings = sum(r["count"] for r in view["loads"]), view["readings"]
-    longest = max(view["fryers"], key=lambda r: r["run"], default=None)
-    short = [r for r in view["failing"] if not r["case"]]
+    loads, readings = sum(r.count for r in view.loads), view.readings
+    longest = max(view.fryers, key=lambda r: r.run, default=None)
+    short = [r for r in view.failing if not r.case]
     held = told.of(HoldRead)
-    overdue = [r for r in view["contractors"] if r.state in ("overdue", "unknown")]
+    overdue = [r for r in view.contractors if r.state in ("overdue", "unknown")]
     bare = len(told.unreported)
     failed = sum(e.fact.outcome != "good" for e in told.of(ThermometerChecked))
 
@@ -308,8 +392,8 @@ def answer(
         return say(text, {k: str(v) for k, v in values.items()}, str(kitchen.site.units), tr)
 
     run = line("–")
-    if longest is not None and longest["run"]:
-        run = line("{run} loads in {fryer}, {run_from} – {run_to}", **longest)
+    if longest is not None and longest.run:
+        run = line("{run} loads in {fryer}, {run_from} – {run_to}", **plain(longest))
     return [
         [tr("Loads dropped, probe readings"), line("{loads} / {readings}", loads=loads, readings=readings)],
         [tr("Most loads in a row without a reading"), run],
@@ -317,31 +401,31 @@ def answer(
             tr("Readings below their limit"),
             line(
                 "{below}; of them without a corrective action {bare}, marked as mistyped {wrong}",
-                below=len(view["failing"]),
+                below=len(view.failing),
                 bare=len(short),
-                wrong=sum(r["number"] in told.mistyped for r in view["failing"]),
+                wrong=sum(r.number in told.mistyped for r in view.failing),
             ),
         ],
         [
             tr("Corrective actions"),
             line(
                 "{within} in these days; open today: {open}",
-                within=len(view["cases"]),
-                open=view["open_cases"],
+                within=len(view.cases),
+                open=view.open_cases,
             ),
         ],
         [tr("Hot-holding readings"), str(len(held))],
-        [tr("Thermometer checks"), line("{count}; failed: {failed}", count=view["checks"], failed=failed)],
+        [tr("Thermometer checks"), line("{count}; failed: {failed}", count=view.checks, failed=failed)],
         [
             tr("Contractors and certified calibration"),
             line(
                 "overdue or without a record: {late} of {all}; done in these days without a report attached:"
                 " {bare}",
                 late=len(overdue),
-                all=len(view["contractors"]),
+                all=len(view.contractors),
                 bare=bare,
             ),
         ],
         [tr("Fryers out of use today"), ", ".join(out_of_use) or tr("none")],
-        [tr("Gaps"), line("{count}, listed below", count=len(view["gaps"]))],
+        [tr("Gaps"), line("{count}, listed below", count=len(view.gaps))],
     ]

@@ -4,7 +4,7 @@ case whole, and of the tables the rows that matter; the archive of tables carrie
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import Any
 
@@ -16,9 +16,10 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate
 from frywright.paper.code import code_svg
 from frywright.paper.paper import PAPER, Section, pdf, section
+from frywright.rooms.premises import STATED
 from frywright.rooms.records.case_rows import CaseView, StepRow
 from frywright.rooms.records.gathered import Gathered
-from frywright.rooms.records.pack import Rows, header_of, rows_of
+from frywright.rooms.records.pack import LoadRow, Pack, PackView, Rows, header_of, rows_of
 from frywright.rooms.records.sheets import SHEETS, Sheet
 
 MOST_MARKED, MOST_ROWS = 200, 40
@@ -38,101 +39,102 @@ WIDTHS = {
 """Widths of columns that need more than others."""
 
 
-def pack_pdf(kitchen: Kitchen, view: Mapping[str, Any], language: str = "en", tr: Translate = str) -> bytes:
+def pack_pdf(kitchen: Kitchen, pack: Pack, language: str = "en", tr: Translate = str) -> bytes:
     """The pack on paper."""
+    view = pack.view
     caution = tr(
         "What is recorded, with its gaps; nothing in it says that any food was free of risk. Oil limit here"
     )
     data = {
         "title": tr("Inspection pack"),
-        "place": view["place"],
-        "facts": [[tr(name), view[name]] for name in ("address", "permit", "operator")],
-        "when": f"{view['from']} – {view['to']}",
-        "made": f"{tr('made')} {view['made_at']}",
+        "place": view.place,
+        "facts": [[tr(name), getattr(view, name)] for name in STATED],
+        "when": f"{view.from_} – {view.to}",
+        "made": f"{tr('made')} {view.made_at}",
         "zone": say(
             "Times are by the kitchen's own clock ({zone}), each with its distance from UTC.",
-            {"zone": view["zone"]},
+            {"zone": view.zone},
             translate=tr,
         ),
-        "answer": view["answer"],
+        "answer": view.answer,
         "language": language,
         "paper": PAPER[str(kitchen.site.units)],
-        "sections": [*_sums(view, tr), *_cases(view, tr), *_tables(kitchen, view["told"], tr)],
+        "sections": [*_sums(view, tr), *_cases(view, tr), *_tables(kitchen, pack.told, tr)],
         "contents": tr("Contents"),
         "signs": [tr("handed over by"), tr("received by")],
-        "caution": f"{caution}: {view['oil_limit']}.",
-        "checked": view["checked"],
-        "anchor": view["anchor"].split(),
+        "caution": f"{caution}: {view.oil_limit}.",
+        "checked": view.checked,
+        "anchor": view.anchor.split(),
         "anchor_words": _anchor_words(view, tr),
-        "foot": f"{view['place']} · {view['from']} – {view['to']} · {view['entry']}:{view['hash'][:16]}…",
+        "foot": f"{view.place} · {view.from_} – {view.to} · {view.entry}:{view.hash[:16]}…",
         "catalog": f"{tr('catalog')} {catalog.VERSION}",
     }
-    pictures = {CODE: code_svg(view["anchor"]).encode()} if view["anchor"] else {}
+    pictures = {CODE: code_svg(view.anchor).encode()} if view.anchor else {}
     return pdf("pack.typ", "pack", {**data, "code": CODE if pictures else ""}, pictures)
 
 
-def _anchor_words(view: Mapping[str, Any], tr: Translate) -> str:
-    if not view["anchor"]:
-        return f"{tr('This pack carries no anchor.')} {view['anchor_missing']}"
+def _anchor_words(view: PackView, tr: Translate) -> str:
+    if not view.anchor:
+        return f"{tr('This pack carries no anchor.')} {view.anchor_missing}"
     return say(
         "Anchor of this pack, key {mark}. Keep it away from the kitchen: with it anybody can see later"
         " whether entries up to {number} were changed or removed.",
-        {"mark": view["anchor_key"], "number": str(view["entry"])},
+        {"mark": view.anchor_key, "number": str(view.entry)},
         translate=tr,
     )
 
 
-def _load_rows(rows: list[dict[str, Any]], *names: str) -> list[list[str]]:
+def _load_rows(rows: Sequence[LoadRow], *names: str) -> list[list[str]]:
     return [
         [
-            *(row[name] for name in names),
-            str(row["count"]),
-            str(row["readings"]),
-            f"{row['share']} %",
-            f"{row['run']}: {row['run_from']} – {row['run_to']}" if row["run"] else "–",
+            *(getattr(row, name) for name in names),
+            str(row.count),
+            str(row.readings),
+            f"{row.share} %",
+            f"{row.run}: {row.run_from} – {row.run_to}" if row.run else "–",
         ]
         for row in rows
     ]
 
 
-def _sums(view: Mapping[str, Any], tr: Translate) -> list[Section]:
+def _sums(view: PackView, tr: Translate) -> list[Section]:
     """What stands before the tables."""
     none = tr("None on record.")
     counted = [tr(w) for w in ("loads", "readings", "of loads", "most loads in a row without one")]
     dates = [
         [r.name, r.title, r.last_date or tr("no record"), r.last_note or "–", r.date or "–"]
-        for r in view["contractors"]
+        for r in view.contractors
     ]
     said = [tr(w) for w in ("date", "what is missing", "why", "who", "recorded")]
     return [
-        section(tr("Gaps"), [], [1], [[g] for g in view["gaps"]], tr("No gap found.")),
-        section(tr("Gaps explained"), said, [2, 2, 6, 2, 3], view["explained"], none),
+        section(tr("Gaps"), [], [1], [[g] for g in view.gaps], tr("No gap found.")),
+        section(tr("Gaps explained"), said, [2, 2, 6, 2, 3], view.explained, none),
         _failing(view, tr),
         section(
             tr("Rules"),
             [tr(w) for w in ("what", "rule and edition", "limit of a hand reading")],
             [3, 6, 4],
-            view["rules"],
+            view.rules,
         ),
         section(
             tr("Loads and readings by product and fryer"),
             [tr("product"), tr("fryer"), *counted],
             [4, 4, 2, 2, 2, 6],
-            _load_rows(view["loads"], "product", "fryer"),
+            _load_rows(view.loads, "product", "fryer"),
             none,
         ),
         section(
             tr("Loads and readings by fryer"),
             [tr("fryer"), *counted],
             [8, 2, 2, 2, 6],
-            _load_rows(view["fryers"], "fryer"),
+            _load_rows(view.fryers, "fryer"),
             none,
         ),
         section(
             tr("Patterns that deserve a look"),
             [],
             [1],
-            [[n] for n in view["patterns"]],
+            [[n] for n in view.patterns],
             tr("Nothing stands out."),
         ),
         section(
@@ -145,20 +147,20 @@ def _sums(view: Mapping[str, Any], tr: Translate) -> list[Section]:
     ]
 
 
-def _failing(view: Mapping[str, Any], tr: Translate) -> Section:
+def _failing(view: PackView, tr: Translate) -> Section:
     """Every reading below its limit, with its case."""
     read = [
         [
-            str(r["number"]),
-            r["at"],
-            f"{r['load']} ({r['pieces']})" if r["pieces"] else r["load"],
-            f"{r['read']} ({r['corrected']} {tr('corrected')})" if r["corrected"] else r["read"],
-            f"{r['limit']} ({r['level']})" if r["level"] else r["limit"],
-            f"{r['thermometer']}, {tr('checked') if r['checked'] else tr('not checked')}",
-            f"{r['who']} / {r['author']}",
-            f"{r['case']} {r['mark']}".strip() if r["case"] else f"{tr('none')} {r['mark']}".strip(),
+            str(r.number),
+            r.at,
+            f"{r.load} ({r.pieces})" if r.pieces else r.load,
+            f"{r.read} ({r.corrected} {tr('corrected')})" if r.corrected else r.read,
+            f"{r.limit} ({r.level})" if r.level else r.limit,
+            f"{r.thermometer}, {tr('checked') if r.checked else tr('not checked')}",
+            f"{r.who} / {r.author}",
+            f"{r.case} {r.mark}".strip() if r.case else f"{tr('none')} {r.mark}".strip(),
         ]
-        for r in view["failing"]
+        for r in view.failing
     ]
     columns = ("number", "time", "load (pieces)", "read", "limit (with the thermometer's error)")
     marks = ("thermometer", "read by / entered by", "case")
@@ -171,12 +173,12 @@ def _failing(view: Mapping[str, Any], tr: Translate) -> Section:
     )
 
 
-def _cases(view: Mapping[str, Any], tr: Translate) -> list[Section]:
+def _cases(view: PackView, tr: Translate) -> list[Section]:
     """Every case whole: what was found, every step with its time, who, who entered it."""
-    if not view["cases"]:
+    if not view.cases:
         return [section(tr("Corrective actions: every one, whole"), [], [1], [], tr("None on record."))]
     rows = []
-    for case in view["cases"]:
+    for case in view.cases:
         state = tr("closed") if case.closed else tr("open")
         about = " ".join(w for w in (case.product, case.fryer) if w)
         pieces = f" ({case.pieces})" if case.pieces else ""

@@ -10,6 +10,7 @@ from fastapi.responses import JSONResponse, RedirectResponse
 from starlette.datastructures import FormData
 
 from frywright.model.errors import FrywrightError
+from frywright.model.plain import plain
 from frywright.model.units import GALLON
 from frywright.rooms.care import procedures
 from frywright.rooms.care.machines import OZ_GAL_G_L
@@ -51,7 +52,7 @@ def _add_paper(routes: APIRouter, context: Context) -> None:
     @routes.get("/care/card/{key}.json")
     def as_json(request: Request, key: str) -> Response:
         return JSONResponse(
-            {"ok": True, **procedures.card_view(context.store, key, context.language(request))}
+            {"ok": True, **plain(procedures.card_view(context.store, key, context.language(request)))}
         )
 
 

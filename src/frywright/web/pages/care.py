@@ -270,9 +270,8 @@ def _add_close(routes: APIRouter, context: Context) -> None:
     @routes.get("/care/close.json")
     def as_json(request: Request) -> Response:
         kitchen, language = remembered_kitchen(context.store), context.language(request)
-        return JSONResponse(
-            {"ok": True, **close.close_day_view(context.store, kitchen, language, translator(language))}
-        )
+        view = close.close_day_view(context.store, kitchen, language, translator(language))
+        return JSONResponse({"ok": True, **plain(view)})
 
     @routes.post("/care/close")
     def sign(request: Request, form: Typed) -> Response:

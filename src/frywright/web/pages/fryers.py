@@ -118,7 +118,7 @@ def _new_page(
     view = commissioning.commissioning_view(
         context.store, kitchen, fryer or kitchen.fryers[0].key, language, translator(language)
     )
-    names = {s["key"]: s["title"] for s in view["steps"]}
+    names = {s.key: s.title for s in view.steps}
     return context.render(
         request,
         "care/new_fryer.html",
@@ -127,7 +127,7 @@ def _new_page(
         part="new",
         kitchen=kitchen,
         view=view,
-        vent=vent_offer(context.store, kitchen, view["fryer"]),
+        vent=vent_offer(context.store, kitchen, view.fryer),
         clock=clock,
         problem=problem,
         typed=typed or {},
@@ -157,14 +157,8 @@ def _add_new(routes: APIRouter, context: Context) -> None:
     @routes.get("/care/new/{fryer}.json")
     def as_json(request: Request, fryer: str) -> Response:
         kitchen, language = remembered_kitchen(context.store), context.language(request)
-        return JSONResponse(
-            {
-                "ok": True,
-                **commissioning.commissioning_view(
-                    context.store, kitchen, fryer, language, translator(language)
-                ),
-            }
-        )
+        view = commissioning.commissioning_view(context.store, kitchen, fryer, language, translator(language))
+        return JSONResponse({"ok": True, **plain(view)})
 
     @routes.post("/care/new/plate")
     def plate(request: Request, form: Sent) -> Response:

@@ -20,6 +20,7 @@ from frywright.ledger.store import Point
 from frywright.model.business_day import usual_trade
 from frywright.model.entry import Recorded
 from frywright.model.errors import FrywrightError, InputError, Phrase, RecordError
+from frywright.model.kitchen import Kitchen
 from frywright.model.plain import plain
 from frywright.model.units import is_count
 from frywright.rooms.care.upkeep import care_rows, today_of
@@ -292,29 +293,27 @@ def _add_pack(routes: APIRouter, context: Context) -> None:
             ) from error
         return first, last
 
-    def packed(request: Request) -> tuple[Any, dict[str, Any]]:
+    def packed(request: Request) -> tuple[Kitchen, pack.Pack]:
         kitchen, language = remembered_kitchen(context.store), context.language(request)
         tr = translator(language)
         care = care_rows(context.store, kitchen, tr, language)
-        return kitchen, pack.pack_view(context.store, kitchen, *asked(request), tr, care)
+        return kitchen, pack.pack_of(context.store, kitchen, *asked(request), tr, care)
 
     @routes.get("/records/pack")
     def page(request: Request) -> Response:
-        kitchen, view = packed(request)
+        kitchen, found = packed(request)
         return context.render(
-            request, "records/pack.html", room="records", part="pack", kitchen=kitchen, view=view
+            request, "records/pack.html", room="records", part="pack", kitchen=kitchen, view=found.view
         )
 
     @routes.get("/records/pack.json")
     def as_json(request: Request) -> Response:
-        _, view = packed(request)
-        view.pop("told")
-        return JSONResponse({"ok": True, **plain(view)})
+        return JSONResponse({"ok": True, **plain(packed(request)[1].view)})
 
     @routes.get("/records/pack.pdf")
     def paper(request: Request) -> Response:
-        language, (kitchen, view) = context.language(request), packed(request)
-        data = pack_paper.pack_pdf(kitchen, view, language, translator(language))
+        language, (kitchen, found) = context.language(request), packed(request)
+        data = pack_paper.pack_pdf(kitchen, found, language, translator(language))
         return Response(data, media_type="application/pdf")
 
     @routes.get("/records/pack.zip")
