@@ -412,6 +412,8 @@ TYPED = (
     "rooms/care/upkeep.py",
     "rooms/records/case_rows.py",
     "rooms/records/corrective.py",
+    "rooms/records/pack.py",
+    "rooms/records/pack_paper.py",
     "rooms/readings.py",
     "rooms/standing.py",
     "rooms/thermometers.py",

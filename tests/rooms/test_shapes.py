@@ -8,9 +8,9 @@ import pytest
 
 from frywright.paper.day_chart import Band
 from frywright.rooms import standing
-from frywright.rooms.care import oil_money, oil_moves, training, upkeep, vat
+from frywright.rooms.care import close, commissioning, oil_money, oil_moves, procedures, training, upkeep, vat
 from frywright.rooms.day import board_rows, compare, plan_view, pulling, views, what_if
-from frywright.rooms.records import case_rows
+from frywright.rooms.records import case_rows, pack
 
 ADVISED = "kind fryer fryer_name start_s start reason gain_money product pieces caution"
 FRYER = "key number name state since_filter filter_every pressure text held down down_text"
@@ -88,6 +88,24 @@ SHAPES = {
     training.SkillChoice: "key title",
     training.DrillView: "key about question simulated choices",
     training.ChoiceView: "text why right hurts",
+    close.CloseDayView: "date fryers store minutes_left open_count closes",
+    close.FryerNight: "key name plan plan_words why steps",
+    close.StepRow: "key title hazard people asks minutes done shut who second value at",
+    commissioning.CommissioningView: "fryer name plate draws plate_typed site_typed site steps points go"
+    " differences tests open",
+    commissioning.StepRow: "key title why who hard people figures missing done ready opens at by role note"
+    " passed_over pass_name pass_reason",
+    commissioning.FigureAsked: "key title",
+    commissioning.PointRow: "name outcome text",
+    commissioning.TestRow: "name measured worked_out outcome word text",
+    procedures.CardView: "key elsewhere title gear tools version lines steps signed",
+    procedures.StepShown: "text hazard picture",
+    pack.PackView: "from to place address permit operator stated zone days loads fryers readings below"
+    " failing checks gaps explained patterns cases open_cases rules contractors unreported oil_limit counts"
+    " entry hash checked_at checked anchor anchor_key anchor_missing made_at answer",
+    pack.LoadRow: "product fryer count readings share run run_from run_to",
+    pack.FailingRow: "number at load pieces read corrected limit level thermometer checked who author mark"
+    " case",
     case_rows.CaseView: "number what fryer product pieces found at thermometer steps who author note closed"
     " missing earlier recooked again served_allowed reading",
     case_rows.StepRow: "at step words who detail note author",

@@ -7,6 +7,7 @@ from pathlib import Path
 import typer
 
 from frywright.cli.shop import Shop, command
+from frywright.cli.spoken import BARE
 from frywright.model.plain import plain
 
 app = typer.Typer(help="Care: site survey, energy of a day, procedure cards, stop-use.", no_args_is_help=True)
@@ -27,10 +28,10 @@ def site(
     measured_phases: int = typer.Option(None, help="Phases found."),
     breaker: str = typer.Option("", help="Breaker, A."),
     site_gas: str = typer.Option(None, help="Gas at the site."),
-    altitude: str = typer.Option("0 m", help="Altitude, such as 1600m or 5250ft."),
+    altitude: str = typer.Option("0 m", show_default="0", help=f"Altitude, such as 1600m or 5250ft. {BARE}"),
     hood: str = typer.Option("", help="Hood runs: yes or no."),
     suppression: str = typer.Option("", help="Suppression covers it, by a certified contractor: yes or no."),
-    flame: str = typer.Option("", help="Distance to an open flame, such as 40cm or 16in."),
+    flame: str = typer.Option("", help=f"Distance to an open flame, such as 40cm or 16in. {BARE}"),
     baffle: bool = typer.Option(False, help="A baffle stands between."),
 ) -> None:
     """Go, no-go or unknown for each point of a site, from the nameplate and what was measured."""
@@ -160,13 +161,21 @@ def energy(
     capacity: str = typer.Argument(
         help="Food it can cook in an hour, such as 18kg or 40lb; a bare number is in the kitchen's unit."
     ),
-    idle: str = typer.Option("1 kW", help="Idle rate, such as 1.2kW or 4000Btu/h; a bare number is in kW."),
+    idle: str = typer.Option(
+        "1 kW",
+        show_default="1kW = 3412Btu/h",
+        help="Idle rate, such as 1.2kW or 4000Btu/h; a bare number is in kW.",
+    ),
     food_heat: str = typer.Option(
-        "258 Btu/lb", help="Heat the food takes up, in kWh/kg or Btu/lb; a bare number is in the kitchen's."
+        "258 Btu/lb",
+        show_default="258Btu/lb = 0.167kWh/kg",
+        help="Heat the food takes up, in kWh/kg or Btu/lb; a bare number is in the kitchen's.",
     ),
     efficiency: str = typer.Option("80%", help="Cooking-energy efficiency, such as 80% or 0.8."),
     preheat: str = typer.Option(
-        "2.4 kWh", help="Preheat, such as 2.4kWh or 8200Btu; a bare number is in kWh."
+        "2.4 kWh",
+        show_default="2.4kWh = 8189Btu",
+        help="Preheat, such as 2.4kWh or 8200Btu; a bare number is in kWh.",
     ),
 ) -> None:
     """Energy of a fryer's day: preheat, idle, cook."""

@@ -10,6 +10,7 @@ import typer
 
 from frywright.cli.output import emit_json, working
 from frywright.cli.shop import Shop, command, write_file
+from frywright.cli.spoken import BARE
 
 if TYPE_CHECKING:
     from frywright.rooms.cook.compare import ReadBackView
@@ -33,11 +34,15 @@ def simulate(
     load: str = typer.Option(
         "", help="Load by mass, for example 12lb or 5.4kg; a bare number is in the kitchen's unit."
     ),
-    start_temp: str = typer.Option("", help="Temperature of the food at the drop, for example 4C or 38F."),
-    oil_temp: str = typer.Option(
-        "", help="Oil temperature at the drop, for example 335F; default is the first set point."
+    start_temp: str = typer.Option(
+        "", help=f"Temperature of the food at the drop, for example 4C or 38F. {BARE}"
     ),
-    altitude: str = typer.Option("", help="Altitude, for example 1600m or 5250ft; default is the kitchen's."),
+    oil_temp: str = typer.Option(
+        "", help=f"Oil temperature at the drop, for example 335F; default is the first set point. {BARE}"
+    ),
+    altitude: str = typer.Option(
+        "", help=f"Altitude, for example 1600m or 5250ft; default is the kitchen's. {BARE}"
+    ),
     chart: Path | None = typer.Option(None, help="Write the curves as a picture (SVG)."),
 ) -> None:
     """Simulate a program on a load and judge the coldest spot of every piece."""
@@ -108,7 +113,16 @@ def print_view(shop: Shop, view: CookView) -> None:
         console.print(f"[bold]{shop.tr('LID')} {view.lid.word.upper()}[/bold]  {view.lid.sentence}")
     console.print(view.clock.sentence)
     table = Table(box=None, pad_edge=False, header_style="bold")
-    for name in ("piece", "mass", "core at lift", "peak, not counted", "crust", "colour dE", "log", "yield"):
+    for name in (
+        "piece",
+        "mass",
+        "core at lift",
+        "peak, not counted",
+        "crust",
+        "colour change",
+        "log",
+        "yield",
+    ):
         table.add_column(shop.tr(name), justify="left" if name == "piece" else "right")
     for p in view.pieces:
         table.add_row(p.name, p.mass, p.core_at_lift, p.core_peak, p.crust, p.colour, p.logs, p.yield_)

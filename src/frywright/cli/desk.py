@@ -10,6 +10,7 @@ import typer
 from frywright.cli import cook
 from frywright.cli.output import emit_json, working
 from frywright.cli.shop import Shop, command
+from frywright.cli.spoken import BARE
 
 if TYPE_CHECKING:
     from frywright.rooms.cook.desk import DesignView
@@ -33,6 +34,7 @@ def design(
     fryer: str = typer.Option(..., help="Key of the fryer."),
     margin: str = typer.Option(
         "3C",
+        show_default="3C = 5.4F",
         help=(
             "To spare over all loads in the worst case, for example 3C or 5F; a bare number is in the"
             " kitchen's degrees."
@@ -44,12 +46,19 @@ def design(
     ),
     colour_low: str = typer.Option("4", help="Least colour change."),
     colour_high: str = typer.Option("14", help="Most colour change."),
-    core: str = typer.Option("74C-99C", help="Core of the usual load at the lift, low-high."),
+    core: str = typer.Option(
+        "74C-99C",
+        show_default="74C-99C = 165F-210F",
+        help=f"Core of the usual load at the lift, low-high. {BARE}",
+    ),
     crust: str = typer.Option(
         "0mm-10mm",
+        show_default="0mm-10mm = 0in-0.39in",
         help="Crust of the usual load, low-high; a bare number is in mm, or in inches where pounds are used.",
     ),
-    hottest: str = typer.Option("185C", help="Hottest oil allowed, for its life."),
+    hottest: str = typer.Option(
+        "185C", show_default="185C = 365F", help=f"Hottest oil allowed, for its life. {BARE}"
+    ),
     stages: int | None = typer.Option(None, help="Stages; default is what the controller holds, at most 6."),
     row: int | None = typer.Option(
         None, help="Row of the trade-off to take instead of the chosen one; it is proved first."
@@ -139,10 +148,10 @@ def transfer(
     fryer: str = typer.Option(..., help="Key of the target fryer."),
     product: str = typer.Option("", help="Key of another product, for another bird size."),
     bird: str = typer.Option(
-        "", help="Weight of one bird (or piece) there, for example 2.9lb; default is the product's."
+        "", help=f"Weight of one bird (or piece) there, for example 2.9lb; default is the product's. {BARE}"
     ),
     heads: str = typer.Option("", help="Load of the target in heads or pieces; default is full."),
-    altitude: str = typer.Option("", help="Altitude of the target, for example 1600m."),
+    altitude: str = typer.Option("", help=f"Altitude of the target, for example 1600m. {BARE}"),
     stages: int | None = typer.Option(
         None, help="Stages of the target; default is what its controller holds."
     ),

@@ -10,6 +10,7 @@ import typer
 
 from frywright.cli.care import app
 from frywright.cli.shop import Shop, command
+from frywright.cli.spoken import BARE
 from frywright.model.plain import plain
 
 if TYPE_CHECKING:
@@ -78,9 +79,9 @@ def done(
     note: str = typer.Option("", help="What was found; a contractor's report number."),
     on: str = typer.Option("", help="Day, if not today."),
     thermometer: str = typer.Option("", help="Of a calibration: the reference thermometer."),
-    set_temp: str = typer.Option("", help="Of a calibration: the set point."),
-    before_temp: str = typer.Option("", help="Of a calibration: mean of five cycles, before."),
-    after_temp: str = typer.Option("", help="Of a calibration: the same after, if adjusted."),
+    set_temp: str = typer.Option("", help=f"Of a calibration: the set point. {BARE}"),
+    before_temp: str = typer.Option("", help=f"Of a calibration: mean of five cycles, before. {BARE}"),
+    after_temp: str = typer.Option("", help=f"Of a calibration: the same after, if adjusted. {BARE}"),
 ) -> None:
     """Record a care task as done; contractors' tasks cannot be ticked off by others."""
     from frywright.rooms.care.heat_check import ASKED

@@ -7,6 +7,7 @@ from pathlib import Path
 import typer
 
 from frywright.cli.shop import Shop, command
+from frywright.cli.spoken import BARE
 from frywright.model.plain import plain
 
 app = typer.Typer(help="Oil: filling, log, outlook, cost, cartons.", no_args_is_help=True)
@@ -137,7 +138,7 @@ def outlook(shop: Shop, vat: str = typer.Argument("", help="Fryer; without it al
 def cost(
     shop: Shop,
     raw_day: str = typer.Argument(
-        "", help="Raw breaded product a day, such as 60kg; without it what the board dropped."
+        "", help=f"Raw breaded product a day, such as 60kg; without it what the board dropped. {BARE}"
     ),
     change: str = typer.Option("", help="Time a vat change takes; a bare number is in minutes."),
     hour_money: str = typer.Option("", help="Pay by hour."),

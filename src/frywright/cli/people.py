@@ -64,10 +64,11 @@ def skill(
 def drill(
     shop: Shop,
     key: str = typer.Argument("", help="Drill; without it all are listed."),
-    choice: int = typer.Option(-1, help="Answer, counted from 1."),
+    choice: int | None = typer.Option(None, help="Answer, counted from 1."),
     who: str = typer.Option("", help="Name."),
 ) -> None:
     """Drills simulated on this kitchen's fryers and programs; an answer is explained, never scored."""
+    from frywright.model.errors import InputError
     from frywright.rooms.care.training import answer_drill, drill_view, drill_views
 
     opened, kitchen = shop.both
@@ -76,7 +77,12 @@ def drill(
         if key
         else drill_views(kitchen, shop.language, shop.tr)
     )
-    if choice > 0:
+    if choice is not None:
+        if not key:
+            raise InputError("--choice", choice, "an answer to one drill: name it before --choice")
+        most = len(found[0].choices)
+        if not 1 <= choice <= most:
+            raise InputError("--choice", choice, "1 to {most}", values={"most": most})
         answer_drill(opened, kitchen, key, choice - 1, who)
     if shop.json({"drills": found}):
         return
@@ -84,7 +90,7 @@ def drill(
         typer.echo(f"{one.key}: {one.question}")
         for n, c in enumerate(one.choices if key else [], 1):
             mark = shop.tr("right" if c.right else "injures" if c.hurts else "wrong")
-            typer.echo(f"  {n}. {c.text}" + (f"\n     {mark}: {c.why}" if choice > 0 else ""))
+            typer.echo(f"  {n}. {c.text}" + (f"\n     {mark}: {c.why}" if choice else ""))
 
 
 @command(app, engine=True)

@@ -9,6 +9,7 @@ import typer
 
 from frywright.cli.output import emit_json, working
 from frywright.cli.shop import Shop, command, write_file
+from frywright.cli.spoken import BARE
 from frywright.model.plain import plain
 
 if TYPE_CHECKING:
@@ -73,7 +74,9 @@ def read(
     file: Path = typer.Argument(help="Logger's file."),
     answer: list[str] = typer.Option([], "--answer", help=ANSWERS),
     thermometer: list[str] = typer.Option([], help="Thermometer on a channel, channel=name; needs --store."),
-    display: str = typer.Option("", help="What the fryer's display said while idle, for example 350F."),
+    display: str = typer.Option(
+        "", help=f"What the fryer's display said while idle, for example 350F. {BARE}"
+    ),
     report: Path | None = typer.Option(None, help="Write a PDF report here."),
 ) -> None:
     """Read a logger's file: loads, thermostat, recovery, verdicts; says what was dropped and why."""
@@ -198,8 +201,8 @@ def heat_up(
     file: Path = typer.Argument(help="Log of a heat-up."),
     first_day: Path = typer.Argument(help="Log of the heat-up on the fryer's first day."),
     fryer: str = typer.Option(..., help="Key of the fryer; its oil mass is used."),
-    low: str = typer.Option("150F", "--from", help="Lower mark."),
-    high: str = typer.Option("325F", "--to", help="Upper mark."),
+    low: str = typer.Option("150F", "--from", show_default="150F = 66C", help=f"Lower mark. {BARE}"),
+    high: str = typer.Option("325F", "--to", show_default="325F = 163C", help=f"Upper mark. {BARE}"),
 ) -> None:
     """Compare a timed heat-up with the first day's; hints only, a licensed technician confirms."""
     from frywright.rooms.cook.heat_up import heat_up_check
@@ -221,7 +224,9 @@ def heat_up(
 @command(app, kitchen=True)
 def sample(
     shop: Shop,
-    readings: str = typer.Argument(help="Readings of the coldest pieces, for example '178F 176F 181F'."),
+    readings: str = typer.Argument(
+        help=f"Readings of the coldest pieces, for example '178F 176F 181F'. {BARE}"
+    ),
     program: str = typer.Option(..., help="Program they were read under; its food's rule judges them."),
     coverage: str = typer.Option("95%", help="Share of pieces; a bare number is in %."),
     confidence: str = typer.Option("95%", help="Confidence; a bare number is in %."),
@@ -260,8 +265,8 @@ def sample(
 def check(
     shop: Shop,
     thermometer: str = typer.Option(..., help="Mark on the thermometer."),
-    ice: str = typer.Option("", help="Reading in ice slush, for example 32.5F."),
-    boil: str = typer.Option("", help="Reading in boiling water."),
+    ice: str = typer.Option("", help=f"Reading in ice slush, for example 32.5F. {BARE}"),
+    boil: str = typer.Option("", help=f"Reading in boiling water. {BARE}"),
 ) -> None:
     """Record an ice or boiling check; a failed one lists every load in doubt since the last good one."""
     from frywright.model.units import show

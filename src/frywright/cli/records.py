@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 import typer
 
 from frywright.cli.shop import Shop, command, is_store, write_file
+from frywright.cli.spoken import BARE
 
 if TYPE_CHECKING:
     from frywright.ledger.anchors import Anchor
@@ -396,7 +397,7 @@ def probe(
     shop: Shop,
     fryer: str = typer.Argument(help="Fryer."),
     product: str = typer.Argument(help="Product."),
-    temp: str = typer.Argument(help="Coldest piece, such as 172F."),
+    temp: str = typer.Argument(help=f"Coldest piece, such as 172F. {BARE}"),
     thermometer: str = typer.Option(help="Mark on the thermometer."),
     pieces: int = typer.Option(0, help="Pieces in the load."),
     who: str = typer.Option("", help="Name."),

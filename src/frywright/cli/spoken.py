@@ -24,6 +24,8 @@ REFUSED = (
     (re.compile(r"Got unexpected extra argument.*? \((?P<name>.*)\)"), "{name} is not expected here."),
 )
 """What the parser says, in its words, and how we say it."""
+BARE = "A bare number is in the kitchen's unit."
+"""What ends the help of an option whose number may come without a unit."""
 SEE = "See: {command} --help"
 PANELS = {
     "ARGUMENTS_PANEL_TITLE": "Arguments",
@@ -34,7 +36,7 @@ PANELS = {
     "REQUIRED_LONG_STRING": "[required]",
 }
 """Words around a command's help, by their name in the library that prints them."""
-OWN = ("Usage:", "Show this message and exit.", SEE, *PANELS.values(), *(text for _, text in REFUSED))
+OWN = ("Usage:", "Show this message and exit.", SEE, BARE, *PANELS.values(), *(text for _, text in REFUSED))
 """Every text of the terminal that stands in no command."""
 
 
@@ -78,10 +80,14 @@ def asks_help(command: Any, words: Sequence[str]) -> bool:
 
 
 def help_texts(command: Any) -> Iterator[str]:
-    """Every text of a command and of those below it that a person reads, on one line each."""
+    """Every text of a command and of those below it that a person reads, on one line each; the sentence that
+    many options end with is not among them.
+    """
     if command.help:
         yield one_line(command.help)
-    yield from (one_line(param.help) for param in command.params if getattr(param, "help", None))
+    for param in command.params:
+        if getattr(param, "help", None):
+            yield one_line(param.help).removesuffix(BARE).strip()
     for below in getattr(command, "commands", {}).values():
         yield from help_texts(below)
 
@@ -115,7 +121,9 @@ def _speak(command: Any, translate: Translate) -> None:
     command.get_usage, command.get_help_option = spoken_usage, spoken_option
     for item in (command, *command.params):
         if getattr(item, "help", None):
-            item.help = translate(one_line(item.help))
+            text = one_line(item.help)
+            said = [text.removesuffix(BARE).strip(), *([BARE] if text.endswith(BARE) else [])]
+            item.help = " ".join(translate(part) for part in said)
     for below in getattr(command, "commands", {}).values():
         _speak(below, translate)
 

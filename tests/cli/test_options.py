@@ -1,0 +1,105 @@
+"""Options of the terminal: what a bare number means stands at the option, and no default speaks one system of
+units alone.
+"""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+import typer.rich_utils as panels
+from typer.main import get_command
+from typer.testing import CliRunner
+
+from frywright.cli.main import app
+from frywright.cli.spoken import BARE, PANELS, speak
+from frywright.ledger.facts.people import DrillAnswered
+from frywright.ledger.store import Store
+from frywright.model.units import parse
+from frywright.rooms.care.training import drill_views
+from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.trial.kitchens import demo_text
+from frywright.voice.tongue import translator
+
+UNIT = re.compile(r"\d\s*(C|F|mm|in|m|ft|kg|lb|kW|kWh|Btu\S*|kWh/kg)\b")
+DIMENSIONS = {
+    "C": "temperature",
+    "mm": "length",
+    "kW": "power",
+    "kWh": "energy",
+    "F": "temperature",
+    "Btu/lb": "specific_energy",
+}
+
+
+def params(command=None, path=()):
+    """Every argument and option of the terminal, with its command."""
+    command = command or get_command(app)
+    below = getattr(command, "commands", {})
+    for name, one in below.items():
+        yield from params(one, (*path, name))
+    if not below:
+        yield from ((" ".join(path), one) for one in command.params)
+
+
+SPOKEN = [
+    (where, one)
+    for where, one in params()
+    if isinstance(one.default, str) and one.default != "0 m" and UNIT.search(one.default)
+]
+
+
+def test_there_are_such_defaults():
+    """What the next test looks at."""
+    assert {one.name for _, one in SPOKEN} >= {"margin", "core", "hottest", "low", "high", "idle", "preheat"}
+
+
+@pytest.mark.parametrize(("where", "one"), SPOKEN, ids=[f"{w} {o.name}" for w, o in SPOKEN])
+def test_a_default_is_said_in_both_systems(where, one):
+    """The same value twice, within what the shown digits hold (1.5 %, or one degree)."""
+    first, other = one.show_default.split(" = ")
+    assert first.replace(" ", "") == one.default.replace(" ", "")
+    if one.name == "margin":
+        kind = "temperature_difference"
+    else:
+        kind = DIMENSIONS[re.search(r"[A-Z][\w/]*$|[a-z][\w/]*$", first)[0]]
+    least = 0.7 if kind.startswith("temperature") else 1e-9
+    for a, b in zip(first.split("-"), other.split("-"), strict=True):
+        assert parse(a, kind) == pytest.approx(parse(b, kind), rel=0.015 if least < 0.1 else 0.0, abs=least)
+
+
+def test_what_a_bare_number_means_is_said_in_every_language(monkeypatch):
+    """One sentence, translated once, behind the help of each option that it is true of."""
+    for name in PANELS:
+        monkeypatch.setattr(panels, name, getattr(panels, name))  # put back after the test
+    command = get_command(app)
+    speak(command, translator("es"))
+    told = {f"{where} {one.name}": one.help for where, one in params(command) if one.help}
+    said = [name for name, text in told.items() if text.endswith(translator("es")(BARE))]
+    assert {"cook design core", "cook simulate oil_temp", "probe heat-up low", "care done set_temp"} <= set(
+        said
+    )
+    assert not [name for name, text in told.items() if BARE in text]
+
+
+@pytest.fixture
+def drilled(tmp_path):
+    """A store with the demo kitchen, and the key of one of its drills."""
+    store = Store.file(tmp_path / "s.db", now)
+    remember_kitchen(store, demo_text(), "demo.toml")
+    return store, str(tmp_path / "s.db"), drill_views(remembered_kitchen(store))[0]
+
+
+def test_an_answer_that_is_not_on_the_list_is_refused(drilled):
+    """None, less than one, more than there are, or no drill named: each says so, and nothing is kept."""
+    store, path, drill = drilled
+    most = len(drill.choices)
+    for choice in ("0", "-1", str(most + 1)):
+        done = CliRunner().invoke(app, ["care", "drill", drill.key, "--choice", choice, "--store", path])
+        assert done.exit_code == 2 and f"1 to {most}" in done.stderr and choice in done.stderr, choice
+    done = CliRunner().invoke(app, ["care", "drill", "--choice", "1", "--store", path])
+    assert done.exit_code == 2 and "name it before --choice" in done.stderr
+    assert not list(store.facts(DrillAnswered))
+    done = CliRunner().invoke(app, ["care", "drill", drill.key, "--choice", str(most), "--store", path])
+    assert done.exit_code == 0 and [e.fact.choice_number for e in store.facts(DrillAnswered)] == [most - 1]
