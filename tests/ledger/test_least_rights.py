@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime as dt
 import subprocess
 from pathlib import Path
 
@@ -12,17 +13,31 @@ from examples import postgres as example
 from examples.postgres import new_database
 from fastapi.testclient import TestClient
 
+from frywright.ledger.facts.probing import HoldRead
 from frywright.ledger.store import Store
 from frywright.ledger.tables import METADATA
-from frywright.rooms.clock import now
+from frywright.model.errors import RecordError
+from frywright.rooms import hall
+from frywright.rooms.clock import now, played
 from frywright.rooms.kitchen import remember_kitchen
 from frywright.rooms.records import people
+from frywright.rooms.records.dropping import drop_entries
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 
 RECIPE = Path(example.__file__).parent / "least_rights.sql"
 HOST = "http://127.0.0.1"
 PASSWORD = "oak leaf river stone"
+HELD = {
+    "kept_in": "cabinet",
+    "product": "bone_in",
+    "core_c": 65.0,
+    "limit_c": 57.0,
+    "thermometer": "T1",
+    "checked": True,
+    "corrected_c": None,
+    "who": "Olive",
+}
 
 
 @pytest.fixture(scope="module")
@@ -90,6 +105,20 @@ def test_the_role_alters_nothing(served, statement):
             statement = "DELETE FROM entry"
         with pytest.raises(psycopg.errors.InsufficientPrivilege):
             connection.execute(statement)
+
+
+@pytest.mark.slow
+def test_the_role_empties_no_entry_at_the_end_of_its_time(served):
+    """Dropping is the owner's, on the terminal: the server says so, and keeps everything."""
+    store = Store.named(served, now)
+    with played(now() - dt.timedelta(days=4 * 366)):
+        hall.write(store, HoldRead(**HELD))
+    before = store.last()
+    told = {"term": "loads", "years": "2", "who": "Olive", "second": "Ben Ford", "reason": "time is over"}
+    with pytest.raises(RecordError, match="with the account that owns the database"):
+        drop_entries(store, told)
+    assert store.last() == before and len(list(store.facts(HoldRead))) == 1
+    store.close()
 
 
 def test_the_recipe_names_every_table():

@@ -6,7 +6,21 @@ import sys
 
 import typer
 
-from frywright.cli import accounts, care, cook, day, desk, fleet, fryers, kitchen, oil, people, probe, records
+from frywright.cli import (
+    accounts,
+    care,
+    cook,
+    day,
+    desk,
+    dropping,
+    fleet,
+    fryers,
+    kitchen,
+    oil,
+    people,
+    probe,
+    records,
+)
 
 app = typer.Typer(
     help=(
@@ -20,6 +34,7 @@ app = typer.Typer(
 )
 assert desk.app is cook.app  # the desk adds its commands to the cook group
 assert fryers.app is people.app is care.app  # fryers and people add theirs to the care group
+assert dropping.app is records.app
 app.add_typer(cook.app, name="cook")
 app.add_typer(kitchen.app, name="kitchen")
 app.add_typer(probe.app, name="probe")

@@ -22,11 +22,12 @@ from typing import Any, BinaryIO
 
 from frywright.ledger.attachments import Attachments, sync_folder
 from frywright.ledger.checking import lost_originals, originals
+from frywright.ledger.dropped import Walk
 from frywright.ledger.export import json_lines
 from frywright.ledger.names import Person, keep_people, people_kept, read_person
 from frywright.ledger.store import Point, Store
 from frywright.ledger.writer import HOME
-from frywright.model.entry import GENESIS, Entry, Recorded, canonical, chain_hash, unstamp
+from frywright.model.entry import DROPPED, GENESIS, Entry, Recorded, canonical, chain_hash, unstamp
 from frywright.model.errors import RecordError
 
 FORMAT, FORMAT_OF_SEVERAL = "frywright-backup-1", "frywright-backup-2"
@@ -170,11 +171,12 @@ def _followed(archive: zipfile.ZipFile, site: str) -> Point:
     """Where the chain of a kitchen ends in a backup."""
     count, previous = 0, GENESIS
     with archive.open(_lines_of(site)) as stream:
-        for item in read_lines(stream):
+        for item in Walk().passed(read_lines(stream)):
+            empty = item.entry.kind == DROPPED
             if (
                 item.number != count + 1
                 or item.previous_hash != previous
-                or chain_hash(previous, item.number, item.entry, item.recorded_at) != item.hash
+                or (not empty and chain_hash(previous, count + 1, item.entry, item.recorded_at) != item.hash)
             ):
                 raise RecordError("The backup's chain breaks at entry {number}.", number=item.number)
             count, previous = item.number, item.hash
@@ -260,7 +262,7 @@ def _add(store: Store, items: Iterable[Recorded]) -> int:
             writer.extend(block)
         block.clear()
 
-    for item in items:
+    for item in Walk().passed(items):
         block.append(item)
         count += 1
         if len(block) == BLOCK:

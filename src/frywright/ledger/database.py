@@ -15,7 +15,7 @@ from sqlalchemy import event
 from frywright.ledger.tables import METADATA
 from frywright.model.errors import NotKeptError, RecordError
 
-NEWEST_SCHEMA = "0011"
+NEWEST_SCHEMA = "0013"
 LONGEST_QUEUE_S = 20.0
 """A writer that waits longer for its turn keeps nothing and says so (project's own rule)."""
 KEPT_OPEN = 8

@@ -1,9 +1,10 @@
 """What was read of a store before. One small question a look finds what is new since; the rest is kept.
 
-Entries are only ever added, so facts read once stay as they are, but for names that are removed. Another
+Entries are only ever added, so facts read once stay as they are, but for names that are removed and entries
+that are dropped at the end of their time. Another
 program may have added some, and a file may have been put in another one's place: each look asks for the
-newest entry known, by number and hash, and for those after it. If that one is not there as it was, or a name
-was removed, everything is read anew.
+newest entry known, by number and hash, and for those after it. If that one is not there as it was, a name
+was removed or entries were dropped, everything is read anew.
 """
 
 from __future__ import annotations
@@ -19,6 +20,7 @@ from typing import Any, Generic
 
 import sqlalchemy as sa
 
+from frywright.ledger.facts.dropping import EntriesDropped
 from frywright.ledger.facts.fact import F, Kept, kept
 from frywright.ledger.names import named_rows
 from frywright.ledger.tables import ENTRY, PERSON
@@ -141,7 +143,7 @@ class Memory:
             known = {"here": self._site, "from": number, "most": MOST_NEW}
             rows = connection.execute(_SINCE, known).all() if number else []
             same = bool(rows) and (rows[0].number, rows[0].hash, rows[0].gone) == (number, link, self._gone)
-            if not same or len(rows) == MOST_NEW:
+            if not same or len(rows) == MOST_NEW or any(r.kind == EntriesDropped.KIND for r in rows[1:]):
                 self._forget(connection)
                 return
             for row in rows[1:]:

@@ -29,12 +29,13 @@ from typing import Any
 import sqlalchemy as sa
 
 from frywright.ledger.database import Queue, in_words, is_file, opened, staying, take_turn
+from frywright.ledger.dropped import Told
 from frywright.ledger.facts.fact import F, Kept, kept
 from frywright.ledger.memory import Memory, recorded
 from frywright.ledger.names import named_rows
 from frywright.ledger.tables import ENTRY
 from frywright.ledger.writer import HOME, Writer
-from frywright.model.entry import GENESIS, Recorded, row_hash, stamp
+from frywright.model.entry import DROPPED, GENESIS, Recorded, row_hash, stamp
 from frywright.model.errors import InputError, RecordError
 
 READ_BLOCK, LARGEST_NUMBER = 2000, 2**53
@@ -444,6 +445,7 @@ class Store:
             As :meth:`verify`.
         """
         count, previous = point.number, point.hash
+        told: Told | None = None
         while most is None or count < point.number + most:
             later = sa.select(ENTRY).where(self._mine, ENTRY.c.number > count)
             query = later.order_by(ENTRY.c.number).limit(READ_BLOCK)
@@ -453,6 +455,10 @@ class Store:
                 count += 1
                 who, stamps = (row.kind, row.author, row.replaces), (row.happened_at, row.recorded_at)
                 found = row_hash(previous, row.number, who, stamps, (row.payload, row.versions))
+                if row.kind == DROPPED and row.previous_hash == previous:
+                    told = told or Told(self)
+                    told.check(row.number)
+                    found = row.hash
                 if row.number != count or row.previous_hash != previous or found != row.hash:
                     raise RecordError(
                         "The chain breaks at entry {number}: it was changed, removed or added outside the"

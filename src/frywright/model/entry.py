@@ -12,6 +12,8 @@ from typing import Any
 from frywright.model.errors import InputError
 
 GENESIS = "0" * 64
+DROPPED = "dropped"
+"""Kind of an entry that was emptied at the end of its time."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

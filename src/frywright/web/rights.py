@@ -214,6 +214,7 @@ _BY_RIGHT = {
         "POST /records/people/change",
         "POST /records/people/device",
         "POST /records/people/files",
+        "POST /records/people/entries",
         "POST /records/people/remove",
         "POST /records/people/revoke",
     ],

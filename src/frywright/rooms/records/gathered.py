@@ -12,6 +12,7 @@ from frywright.calibrate.thermometer import ThermometerCheck
 from frywright.ledger.checking import Checked, checked
 from frywright.ledger.facts.care import CareDone, ReportAttached
 from frywright.ledger.facts.day import BoardTap, standing
+from frywright.ledger.facts.dropping import EntriesDropped
 from frywright.ledger.facts.fact import Fact, Kept
 from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.facts.probing import CaseOpened, HoldRead, Reading, ThermometerChecked
@@ -25,6 +26,7 @@ from frywright.model.units import to_people
 from frywright.rooms.clock import now
 from frywright.rooms.records.corrective import EARLIEST_YEAR, LATEST_YEAR
 from frywright.rooms.records.coverage import gaps_of, listed, unchecked_days, without_case
+from frywright.rooms.records.dropping import dropped_between
 from frywright.rooms.records.sheets import GATHERED, Sheet
 from frywright.rooms.thermometers import checks_in
 from frywright.verdicts.patterns import LATE_S, Told, patterns
@@ -45,6 +47,8 @@ class Gathered:
     checks: tuple[ThermometerCheck, ...]
     reported: frozenset[int]
     """Entries that a report is attached to."""
+    dropped: tuple[tuple[Kept[EntriesDropped], int], ...]
+    """What says that entries of these days were dropped at the end of their time, and how many."""
 
     def of(self, cls: type[F]) -> list[Kept[F]]:
         """Facts of a class, by when they happened."""
@@ -126,6 +130,7 @@ def gather(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date) -> Gat
         chain=checked(store, now(), read_files=False),
         checks=tuple(checks_in(store)),
         reported=frozenset(e.fact.of_number for e in store.facts(ReportAttached)),
+        dropped=dropped_between(store, since, until),
     )
     for cls in GATHERED:
         for item in store.facts_between(since, until, cls):
@@ -140,7 +145,7 @@ def gaps(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]:
     """What is missing, day by day, in plain words: honest gaps are part of the pack."""
     anything, drops = set().union(*told.days_of.values()), told.drops
     worked = {business_time(usual_trade(kitchen), e.happened_at)[0] for e in drops}
-    found = [*_chain_gaps(kitchen, told, tr)]
+    found = [*_chain_gaps(kitchen, told, tr), *_dropped(kitchen, told, tr)]
     for days, text in (
         (set(told.days) - anything, "No entry of any kind on {count} days: {which}."),
         (
@@ -169,6 +174,29 @@ def gaps(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]:
         text = "Contractors' work without its report attached: entries {which}."
         found.append(say(text, {"which": ", ".join(map(str, bare))}, translate=tr))
     return found
+
+
+def _dropped(kitchen: Kitchen, told: Gathered, tr: Translate) -> list[str]:
+    """Entries of these days whose time was over, and who dropped them."""
+    text = (
+        "{count} entries of these days were dropped at the end of their time, on {date}, by {who} and"
+        " {second} (entry {number}): {reason}"
+    )
+    return [
+        say(
+            text,
+            {
+                "count": float(count),
+                "date": business_time(usual_trade(kitchen), by.recorded_at)[0].isoformat(),
+                "who": by.fact.who,
+                "second": by.fact.second,
+                "number": str(by.number),
+                "reason": by.fact.reason,
+            },
+            translate=tr,
+        )
+        for by, count in told.dropped
+    ]
 
 
 def _chain_gaps(kitchen: Kitchen, told: Gathered, tr: Translate) -> list[str]:

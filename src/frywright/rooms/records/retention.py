@@ -84,25 +84,50 @@ def drop_old_files(store: Store, values: Mapping[str, Any]) -> Old:
     return found
 
 
-@in_turn
-def _put_on_record(store: Store, values: Mapping[str, Any]) -> Old:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Agreed:
+    """What two people agreed to: older than so many years, and why."""
+
+    years: int
+    who: str
+    second: str
+    reason: str
+
+
+def agreed(store: Store, values: Mapping[str, Any]) -> Agreed:
+    """Whether two people agreed, for a reason, and no case is open. ``years``, ``who``, ``second``,
+    ``reason``.
+
+    Raises
+    ------
+    InputError
+        What of it is not so.
+    """
     years, who, second, reason = (
         " ".join(str(values.get(name, "") or "").split()) for name in ("years", "who", "second", "reason")
     )
     if not is_count(years):
         raise InputError("years", repr(years), "a whole number")
     if any(not case.closed for case in cases(store)):
-        raise InputError("case", "open", "closed first: its files may be asked for")
+        raise InputError("case", "open", "closed first: its records may be asked for")
     if len(reason) < SHORTEST_REASON:
         raise InputError("reason", repr(reason), "why, in words")
     if len(second) < 2 or second.casefold() == who.casefold():
         raise InputError("second", repr(second), "another person")
     confirmed(second)
-    found = old_files(store, int(years))
+    return Agreed(years=int(years), who=who, second=second, reason=reason[:200])
+
+
+@in_turn
+def _put_on_record(store: Store, values: Mapping[str, Any]) -> Old:
+    both = agreed(store, values)
+    found = old_files(store, both.years)
     if not found.names:
-        raise InputError("years", years, "fewer: no file is that old")
+        raise InputError("years", both.years, "fewer: no file is that old")
     for start in range(0, len(found.names), TOGETHER):
         names = found.names[start : start + TOGETHER]
-        fact = FilesDropped(before=found.before, names=names, who=who, second=second, reason=reason[:200])
+        fact = FilesDropped(
+            before=found.before, names=names, who=both.who, second=both.second, reason=both.reason
+        )
         write(store, fact)
     return found

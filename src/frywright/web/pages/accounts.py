@@ -10,12 +10,14 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import RedirectResponse
 
 from frywright.ledger.accounts import Accounts
+from frywright.ledger.terms import TERMS
 from frywright.model.errors import AccessError, FrywrightError, InputError
 from frywright.model.roles import RIGHTS
 from frywright.model.units import is_count
 from frywright.rooms.files import room_of
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import people
+from frywright.rooms.records.dropping import Due, drop_entries, due_entries, term_of
 from frywright.rooms.records.privacy import own_data, remove_name
 from frywright.rooms.records.retention import LEAST_YEARS, Old, drop_old_files, old_files
 from frywright.voice.tongue import translator
@@ -183,6 +185,8 @@ def _owner_page(
         room_left=room_of(context.store),
         old=_old(context, request),
         ages=range(LEAST_YEARS, LEAST_YEARS + 9),
+        terms=TERMS,
+        due=_due(context, request),
         problem=problem,
         typed=typed or {},
         token=token,
@@ -193,6 +197,13 @@ def _old(context: Context, request: Request) -> Old | None:
     """Files whose time would be over, where somebody asked how many those are."""
     years = request.query_params.get("years", "")
     return old_files(context.store, int(years)) if is_count(years) else None
+
+
+def _due(context: Context, request: Request) -> Due | None:
+    """Entries whose time would be over, where somebody asked how many those are."""
+    asked = request.query_params
+    years = asked.get("entry_years", "")
+    return due_entries(context.store, term_of(asked.get("term")), int(years)) if is_count(years) else None
 
 
 def _done(context: Context, request: Request, form: Mapping[str, str], do: Any) -> Response:
@@ -263,6 +274,10 @@ def _add_partings(routes: APIRouter, context: Context) -> None:
     @routes.post("/records/people/files")
     def files(request: Request, form: Typed) -> Response:
         return _done(context, request, form, lambda f, by: drop_old_files(context.store, {**f, "who": by}))
+
+    @routes.post("/records/people/entries")
+    def entries(request: Request, form: Typed) -> Response:
+        return _done(context, request, form, lambda f, by: drop_entries(context.store, {**f, "who": by}))
 
     @routes.post("/records/people/remove")
     def remove(request: Request, form: Typed) -> Response:

@@ -28,6 +28,7 @@ from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective, pack, pack_paper
+from frywright.rooms.records.dropping import dropped_by
 from frywright.rooms.records.reports import reports_of, takes_report
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
@@ -131,6 +132,7 @@ def _add_entry(routes: APIRouter, context: Context) -> None:
                 "happened": f"{i.entry.happened_at:%Y-%m-%d %H:%M:%S} UTC",
                 "text": json.dumps(as_shown(i), indent=2, ensure_ascii=False),
                 "versions": dict(i.entry.versions),
+                "dropped_by": dropped_by(context.store, i),
             }
             for title, i in both
             if i

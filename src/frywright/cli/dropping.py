@@ -1,0 +1,51 @@
+"""``frywright records``, the end of an entry's time."""
+
+from __future__ import annotations
+
+import typer
+
+from frywright.cli.records import app
+from frywright.cli.shop import Shop, command
+
+__all__ = ["app"]
+
+
+@command(app, "drop-entries")
+def drop_entries(
+    shop: Shop,
+    term: str = typer.Argument("", help="Which: loads, sales, people or care; without it all are listed."),
+    years: int = typer.Argument(0, help="Entries older than so many years."),
+    really: bool = typer.Option(False, "--really", help="Drop them; without it, only say what would go."),
+    who: str = typer.Option("", help="Name."),
+    second: str = typer.Option("", help="Second person, who looked as well."),
+    reason: str = typer.Option("", help="Why."),
+) -> None:
+    """Empty entries whose time is over. Number, moment and hash stay: the chain stays whole."""
+    from frywright.ledger.terms import TERMS
+    from frywright.rooms.records import dropping
+
+    if not term:
+        rows = [{"key": t.key, "name": t.name, "least": t.least_years, "source": t.source} for t in TERMS]
+        if not shop.json({"terms": rows}):
+            for row in rows:
+                typer.echo(f"{row['key']:<8}{shop.tr(str(row['name']))}: {shop.tr(str(row['source']))}")
+        return
+    store = shop.store
+    told = {"term": term, "years": str(years), "who": who, "second": second, "reason": reason}
+    if really:
+        shop.confirm(second)
+        found = dropping.drop_entries(store, told)
+    else:
+        found = dropping.due_entries(store, dropping.term_of(term), years)
+    row = {"count": len(found.numbers), "before": found.before.isoformat()}
+    if shop.json({**row, "kinds": dict(found.kinds), "dropped": really}):
+        return
+    for kind, count in found.kinds:
+        typer.echo(f"  {count:>8} {shop.tr(kind)}")
+    shop.say(
+        "{count} entries of before {before} were dropped."
+        if really
+        else "{count} entries of before {before} would be dropped. Ask your inspector how long yours must be"
+        " kept, make a backup and keep it, then say --really.",
+        row,
+    )
